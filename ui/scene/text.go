@@ -1,0 +1,90 @@
+package scene
+
+import (
+	"math"
+	"strings"
+	"unicode/utf8"
+)
+
+// Weight is a cut of the typeface. The zero Weight is Regular.
+type Weight uint8
+
+// The weights there are. Italic is for names of ground features on maps.
+const (
+	Regular  Weight = iota // 400: text
+	Medium                 // 500: buttons, names
+	SemiBold               // 600: headings, figures that matter
+	Bold                   // 700: letters of lids
+	Italic                 // 400 italic
+)
+
+// Anchor says which point of a text its place is. The zero Anchor is Left.
+type Anchor uint8
+
+// The anchors, always on the baseline unless the text is Middle.
+const (
+	Left Anchor = iota
+	Centre
+	Right
+)
+
+// Text is one line of text, never turned. It cannot be hit: the scene does not
+// know the typeface, so a view lays a [Rect] beneath that can.
+type Text struct {
+	At     Point
+	Shift  Point // dp, added after the pane's camera: a label stays beside its thing
+	Text   string
+	Size   float64 // dp from baseline to baseline of text set solid; 12 and up
+	Weight Weight
+	Anchor Anchor
+	Middle bool // At.Y is the middle of the figures and capitals, not the baseline
+	Role   Role
+}
+
+// Measurer knows how wide text is. The painter is one.
+type Measurer interface {
+	// Width returns the width of one line of text in dp.
+	Width(text string, size float64, weight Weight) float64
+}
+
+// LineHeight returns the distance in dp from baseline to baseline of running
+// text of the given size.
+func LineHeight(size float64) float64 { return math.Round(size * 1.42) }
+
+// Shorten returns text if it is no wider than width, else as much of its
+// beginning as fits with an ellipsis behind it, and "" where not even that fits.
+func Shorten(m Measurer, text string, size float64, weight Weight, width float64) string {
+	if m.Width(text, size, weight) <= width {
+		return text
+	}
+	for text != "" {
+		_, n := utf8.DecodeLastRuneInString(text)
+		text = strings.TrimRight(text[:len(text)-n], " ")
+		if short := text + "…"; m.Width(short, size, weight) <= width {
+			return short
+		}
+	}
+	return ""
+}
+
+// Wrap returns text in lines no wider than width, broken between words. A word
+// wider than that stands alone in its line. Empty text has no lines.
+func Wrap(m Measurer, text string, size float64, weight Weight, width float64) []string {
+	var lines []string
+	line := ""
+	for _, word := range strings.Fields(text) {
+		longer := word
+		if line != "" {
+			longer = line + " " + word
+		}
+		if line != "" && m.Width(longer, size, weight) > width {
+			lines = append(lines, line)
+			longer = word
+		}
+		line = longer
+	}
+	if line != "" {
+		lines = append(lines, line)
+	}
+	return lines
+}

@@ -1,0 +1,62 @@
+package scene_test
+
+import (
+	"slices"
+	"testing"
+	"unicode/utf8"
+
+	"lidmark/ui/scene"
+
+	"pgregory.net/rapid"
+)
+
+// even measures every character as half its size wide.
+type even struct{}
+
+func (even) Width(text string, size float64, _ scene.Weight) float64 {
+	return float64(utf8.RuneCountInString(text)) * size / 2
+}
+
+func TestShorten(t *testing.T) {
+	for _, c := range []struct {
+		text  string
+		width float64 // at size 10: 5 a character
+		want  string
+	}{
+		{"laying", 30, "laying"},
+		{"laying", 29, "layi…"},
+		{"due for a look", 25, "due…"},
+		{"königin", 20, "kön…"},
+		{"laying", 5, "…"},
+		{"laying", 4, ""},
+		{"", 0, ""},
+	} {
+		if got := scene.Shorten(even{}, c.text, 10, scene.Regular, c.width); got != c.want {
+			t.Errorf("Shorten(%q, width %v) = %q, want %q", c.text, c.width, got, c.want)
+		}
+	}
+}
+
+func TestWrap(t *testing.T) {
+	got := scene.Wrap(even{}, "look for eggs Mon 17 May", 10, scene.Regular, 50)
+	if want := []string{"look for", "eggs Mon", "17 May"}; !slices.Equal(got, want) {
+		t.Errorf("Wrap = %q, want %q", got, want)
+	}
+	got = scene.Wrap(even{}, "a extraordinarily b", 10, scene.Regular, 20)
+	if want := []string{"a", "extraordinarily", "b"}; !slices.Equal(got, want) {
+		t.Errorf("Wrap with a word too wide = %q, want %q", got, want)
+	}
+	if got := scene.Wrap(even{}, " ", 10, scene.Regular, 20); len(got) != 0 {
+		t.Errorf("Wrap of nothing = %q, want no lines", got)
+	}
+}
+
+func TestShortenedTextFits(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		text := rapid.String().Draw(t, "text")
+		width := rapid.Float64Range(0, 200).Draw(t, "width")
+		if short := scene.Shorten(even{}, text, 10, scene.Bold, width); (even{}).Width(short, 10, scene.Bold) > width {
+			t.Fatalf("Shorten(%q, %v) = %q is wider", text, width, short)
+		}
+	})
+}
