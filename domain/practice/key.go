@@ -1,0 +1,252 @@
+package practice
+
+// Key names one number. Keys are only for code: files and books use the
+// stable string name (see [Key.String] and [ByName]), so the order of this
+// list may change. The zero Key is invalid.
+type Key int
+
+// The castes' timetables, counted from the egg.
+const (
+	_ Key = iota
+	QueenHatches
+	QueenCapped
+	QueenEmerges
+	WorkerHatches
+	WorkerCapped
+	WorkerEmerges
+	DroneHatches
+	DroneCapped
+	DroneEmerges
+	DroneRipe
+	DroneBestUntil
+
+	// The capped phase and its warmth.
+	BroodWarmth
+	HoursPerDegree
+	WarmthLeast
+	WarmthMost
+	LastResortWarmth
+
+	// A batch: its larvae, its spread, its first virgin.
+	LarvaAgeAtGraft
+	LarvaAgeWarned
+	LarvaAgeRefused
+	EmergenceSpread
+	SharedShiftSpread
+	OverAgedShare
+	OverAgedBy
+	TipBareBefore
+	TipBareSpread
+	GraceOfFirstVirgin
+	HardChance
+	HardMargin
+	BestAheadOfHard
+
+	// Windows from the graft, in days.
+	StarterToFinisher
+	AcceptedCheck
+	GraftToCappedFrom
+	GraftToCapped
+	GraftToCappedBy
+	HandsOffFrom
+	HandsOffUntil
+	CellsInFrom
+	CellsIn
+	CellsInBy
+	GraftToEmergeFrom
+	GraftToEmerge
+	GraftToEmergeBy
+
+	// Wild cells and own cells, in days from the comb or the loss.
+	WildCellSearchFrom
+	WildCellSearchGood
+	WildCellSearchBy
+	WildCellWalk
+	BreakDownOwnCellsFrom
+	BreakDownOwnCellsBy
+	OwnCellsBegun
+	OwnCellsOnLarvaeUnder
+	OwnQueenEmerges
+
+	// A virgin's age in days, up to eggs.
+	VirginMayFlyFrom
+	FirstMatingFlight
+	FirstMatingFlightSpread
+	FirstMatingFlightFrom
+	FirstMatingFlightBy
+	MatingToFirstEgg
+	FirstEggsHalfBy
+	FirstEggsNineInTenBy
+	LookForEggsNotBefore
+	LookForEggsFrom
+	LookForEggsChance
+	LookAgainFrom
+	LookAgainBy
+	VirginWatch
+	VirginLate
+	VirginTooLate
+
+	// A laying queen, up to the hand-over.
+	EggToCappedWorkerBrood
+	ReadyAfterFirstEggFrom
+	ReadyAfterFirstEgg
+	LeastAgeAtHandOver
+	FullFrom
+	FullBy
+
+	// Without a queen, and in the bank.
+	NoCellWithin
+	QueenlessBeforeCell
+	QueenlessActAfter
+	LayingWorkersEarliest
+	LayingWorkersFrom
+	LayingWorkersLatest
+	VirginBankGood
+	VirginBankMost
+	MatedBankMost
+	PapersWarned
+)
+
+// Shares and rates.
+const (
+	Take Key = iota + PapersWarned + 1
+	RipeOfTakes
+	EmergedOfCells
+	LayingOfAccepted
+	BatchLuck
+	AcceptCell
+	AcceptVirginUnderDay
+	AcceptVirginDaysOld
+	AcceptVirginSprayed
+	AcceptVirginQueenright
+	VirginBankSurvival
+	MatedBankSurvival
+	OwnCellsRaised
+	OwnCellsOverlooked
+)
+
+// Weather and flight.
+const (
+	WarmEnoughToFly Key = iota + OwnCellsOverlooked + 1
+	FlightRampBelow
+	FlightRampAbove
+	HotFrom
+	TooHotToFly
+	CalmUpTo
+	TooWindyToFly
+	OvercastFit
+	BrokenCloudFit
+	FlightFrom
+	FlightPeakFrom
+	FlightPeakUntil
+	FlightUntil
+	FitHoursPlus
+	FitHoursHalf
+	FitHoursMinus
+	DiurnalPeakLag
+	DiurnalNightDecay
+	DiurnalLowLag
+	WarmEnoughToOpen
+	QuietHoursFrom
+	QuietHoursUntil
+)
+
+// Bees and brood.
+const (
+	CupOfBees Key = iota + QuietHoursUntil + 1
+	BeesPerCup
+	BeesPerSide
+	LookError
+	NeedAt20C
+	NeedAt14C
+	NeedAt8C
+	ThinWoodFactor
+	CellsPerSide
+	CappedEmergence
+	CappedEmergesOver
+	ForagingFromAge
+	WorkerLifeMost
+	HouseBeeDeaths
+	ForagerDeaths
+	LossOfBroodCombs
+	LossOfSievedBees
+	LossOfShutInBees
+	LossOfMovedBees
+	SettlingTime
+	MoveDistanceLeast
+	DroneColonies
+	DroneCombBeforeFlights
+)
+
+// Stores.
+const (
+	SyrupPerFeed Key = iota + DroneCombBeforeFlights + 1
+	SyrupSugar
+	FondantSugar
+	HoneyPerSide
+	SugarPerDay
+	LightBelow
+)
+
+// Robbing: terms of the exposure score and what calls for what.
+const (
+	RobbingBase Key = iota + LightBelow + 1
+	RobbingDearth
+	RobbingDoor
+	RobbingDoorUsual
+	RobbingQueenless
+	RobbingSyrup
+	RobbingFondant
+	RobbingOpened
+	RobbingNeighbour
+	RobbingNeighbourReach
+	RobbingWasps
+	RobbingWatch
+	RobbingAct
+	OpenInDearthMost
+)
+
+// Times: minutes a task takes, and when alarms ring.
+const (
+	MinutesLook Key = iota + OpenInDearthMost + 1
+	MinutesLookFrameNuc
+	MinutesGiveCell
+	MinutesPutInVirgin
+	MinutesEmergenceCheck
+	MinutesMakeUp
+	MinutesMakeUpFrameNuc
+	MinutesCatch
+	MinutesCageCell
+	MinutesFeed
+	MinutesAddBees
+	MinutesCheckBees
+	MinutesBreakDownCells
+	MinutesSearchBrood
+	MinutesUnite
+	MinutesShakeOut
+	MinutesBank
+	MinutesEntrance
+	MinutesGraftLarva
+	AlarmEvening
+	AlarmMorning
+
+	keyCount
+)
+
+// String gives the stable name of k, the one used in files, or "" for a key
+// that is not one of this package's.
+func (k Key) String() string {
+	if !k.Valid() {
+		return ""
+	}
+	return rows[k].Name
+}
+
+// Valid says whether k is a key of this package.
+func (k Key) Valid() bool { return k > 0 && k < keyCount }
+
+// ByName finds the key with the stable name s.
+func ByName(s string) (Key, bool) {
+	k, ok := names[s]
+	return k, ok
+}

@@ -1,0 +1,117 @@
+// Package practice holds every number of the trade that the program reckons
+// with: durations, ages, shares, thresholds, minutes. Each has a unit, a
+// default, an allowed range, a source and a word on how sure that is; the
+// keeper may change each of them. No other package carries such a number.
+//
+// [Numbers] is what models and rules are given. Its zero value is all
+// defaults.
+package practice
+
+// Number is one row of the table: what is known about a number apart from
+// the keeper's own value.
+type Number struct {
+	Key        Key
+	Name       string     // stable, snake case, used in files and books
+	Title      string     // plain words, sentence case
+	Unit       Unit       // of Default, Min and Max
+	Default    float64    // used while the keeper has set nothing
+	Min, Max   float64    // bounds of what may be set, both allowed
+	Source     string     // literature, or why there is none
+	Confidence Confidence // how sure the default is
+	Group      Group
+	Front      bool   // one of the 25 a keeper would argue about
+	Used       string // what depends on it
+}
+
+// Unit is the unit of a number, written as it is printed.
+type Unit string
+
+// The units in use. Share is a fraction from 0 to 1, printed as per cent;
+// Ratio and Score have no unit. ClockHour is an hour of the day, 0 to 24.
+const (
+	Hour          Unit = "h"
+	Day           Unit = "d"
+	Minute        Unit = "min"
+	ClockHour     Unit = "o'clock"
+	Celsius       Unit = "°C"
+	HourPerDegree Unit = "h/°C"
+	MetrePerSec   Unit = "m/s"
+	Metre         Unit = "m"
+	Kilometre     Unit = "km"
+	Share         Unit = "share"
+	SharePerDay   Unit = "share/d"
+	Ratio         Unit = "×"
+	Score         Unit = "score"
+	Bees          Unit = "bees"
+	BeesPerDm2    Unit = "bees/dm²"
+	CellsPerDm2   Unit = "cells/dm²"
+	GramPerDm2    Unit = "g/dm²"
+	Litre         Unit = "l"
+	GramPerLitre  Unit = "g/l"
+	GramPerDay    Unit = "g/d"
+	Cm2           Unit = "cm²"
+	Colonies      Unit = "colonies"
+)
+
+// Confidence says where a default comes from.
+type Confidence int
+
+// The four degrees of confidence, from the best to the least. Derived is
+// arithmetic from verified figures; CommonPractice has no source but the
+// trade's habit.
+const (
+	Verified Confidence = iota + 1
+	Derived
+	FromMemory
+	CommonPractice
+)
+
+// String gives the confidence in plain words.
+func (c Confidence) String() string {
+	switch c {
+	case Verified:
+		return "verified"
+	case Derived:
+		return "derived"
+	case FromMemory:
+		return "from memory"
+	case CommonPractice:
+		return "common practice"
+	}
+	return ""
+}
+
+// Group is the heading a number stands under.
+type Group int
+
+// The groups in the order they are shown.
+const (
+	Clock Group = iota + 1
+	Rates
+	Weather
+	BeesAndBrood
+	Stores
+	Robbing
+	Times
+)
+
+// String gives the heading in plain words.
+func (g Group) String() string {
+	switch g {
+	case Clock:
+		return "Clock"
+	case Rates:
+		return "Rates"
+	case Weather:
+		return "Weather"
+	case BeesAndBrood:
+		return "Bees"
+	case Stores:
+		return "Stores"
+	case Robbing:
+		return "Robbing"
+	case Times:
+		return "Times"
+	}
+	return ""
+}

@@ -1,0 +1,102 @@
+package practice
+
+const combTables = "comb assessment after Liebefeld, per dm² and side"
+
+// beeRows are amounts of bees and brood, how they dwindle, and drones.
+var beeRows = []Number{
+	{
+		Key: CupOfBees, Name: "cup_of_bees", Title: "A cup of bees", Unit: Litre,
+		Default: 0.237, Min: 0.05, Max: 1, Source: "the household cup", Confidence: CommonPractice, Front: true, Used: "bees to take",
+	},
+	{
+		Key: BeesPerCup, Name: "bees_per_cup", Title: "Bees in a cup", Unit: Bees,
+		Default: 700, Min: 100, Max: 3500, Source: "3.0 bees a ml; 1000 bees about 300 ml in keepers' accounts", Confidence: CommonPractice,
+		Used: "bees to take, bees added",
+	},
+	{
+		Key: BeesPerSide, Name: "bees_per_side", Title: "Bees on a crowded comb", Unit: BeesPerDm2,
+		Default: 125, Min: 100, Max: 140, Source: combTables + "; about 130, Imdorf et al 1987", Confidence: Verified, Used: "bees from what is seen",
+	},
+	{
+		Key: LookError, Name: "look_error", Title: "Error of a look", Unit: Share,
+		Default: 0.20, Min: 0.05, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: "bees from what is seen",
+	},
+	{
+		Key: NeedAt20C, Name: "need_at_20c", Title: "Bees a night of 20 °C needs", Unit: Bees,
+		Default: 600, Min: 200, Max: 2000, Source: "300 ml a mini nuc in keepers' accounts; by warmth " + noSource, Confidence: CommonPractice, Used: "weak nucs, make-up",
+	},
+	{
+		Key: NeedAt14C, Name: "need_at_14c", Title: "Bees a night of 14 °C needs", Unit: Bees,
+		Default: 1000, Min: 400, Max: 3000, Source: "300 ml a mini nuc in keepers' accounts; by warmth " + noSource, Confidence: CommonPractice, Used: "weak nucs, make-up",
+	},
+	{
+		Key: NeedAt8C, Name: "need_at_8c", Title: "Bees a night of 8 °C needs", Unit: Bees,
+		Default: 1500, Min: 600, Max: 4000, Source: noSource, Confidence: CommonPractice, Used: "weak nucs, make-up",
+	},
+	{
+		Key: ThinWoodFactor, Name: "thin_wood_factor", Title: "Thin wood needs", Unit: Ratio,
+		Default: 1.5, Min: 1, Max: 3, Source: noSource, Confidence: CommonPractice, Used: "weak nucs, make-up",
+	},
+	{
+		Key: CellsPerSide, Name: "cells_per_side", Title: "Worker cells on a comb", Unit: CellsPerDm2,
+		Default: 400, Min: 340, Max: 430, Source: combTables, Confidence: Verified, Used: "bees to come",
+	},
+	{
+		Key: CappedEmergence, Name: "capped_emergence", Title: "Capped brood that emerges", Unit: Share,
+		Default: 0.94, Min: 0.7, Max: 1, Source: noSource, Confidence: CommonPractice, Used: "bees to come",
+	},
+	{
+		Key: CappedEmergesOver, Name: "capped_emerges_over", Title: "Capped brood emerges over", Unit: Day,
+		Default: 12, Min: 11, Max: 12.5, Source: "text books", Confidence: FromMemory, Used: "bees to come",
+	},
+	{
+		Key: ForagingFromAge, Name: "foraging_from_age", Title: "Bees forage over, age", Unit: Day,
+		Default: 18, Min: 7, Max: 28, Source: "about 21 d in text books, sooner in small units", Confidence: FromMemory, Used: "bees that dwindle",
+	},
+	{
+		Key: WorkerLifeMost, Name: "worker_life_most", Title: "Oldest worker in summer", Unit: Day,
+		Default: 50, Min: 40, Max: 60, Source: "Remolina et al 2007", Confidence: Verified, Used: "bees that dwindle",
+	},
+	{
+		Key: HouseBeeDeaths, Name: "house_bee_deaths", Title: "House bees that die", Unit: SharePerDay,
+		Default: 0.01, Min: 0.003, Max: 0.05, Source: "Schmickl & Crailsheim 2007, Apidologie 38", Confidence: FromMemory, Used: "bees that dwindle",
+	},
+	{
+		Key: ForagerDeaths, Name: "forager_deaths", Title: "Foragers that die on a flying day", Unit: SharePerDay,
+		Default: 0.12, Min: 0.05, Max: 0.36, Source: "36 % a foraging day, a third of them out: Prado et al 2020, R Soc Open Sci", Confidence: Derived,
+		Used: "bees that dwindle",
+	},
+	{
+		Key: LossOfBroodCombs, Name: "loss_of_brood_combs", Title: "Fly home from brood combs, same yard", Unit: Share,
+		Default: 0.30, Min: 0.05, Max: 0.6, Source: noSource, Confidence: CommonPractice, Used: "make-up",
+	},
+	{
+		Key: LossOfSievedBees, Name: "loss_of_sieved_bees", Title: "Fly home of sieved young bees, same yard", Unit: Share,
+		Default: 0.10, Min: 0.02, Max: 0.3, Source: noSource, Confidence: CommonPractice, Used: "make-up",
+	},
+	{
+		Key: LossOfShutInBees, Name: "loss_of_shut_in_bees", Title: "Fly home after 24 to 48 h shut in", Unit: Share,
+		Default: 0.08, Min: 0.02, Max: 0.3, Source: "only a few older bees go back, Alley 1903; share is practice", Confidence: CommonPractice, Used: "make-up",
+	},
+	{
+		Key: LossOfMovedBees, Name: "loss_of_moved_bees", Title: "Lost of bees moved far", Unit: Share,
+		Default: 0.02, Min: 0, Max: 0.2, Source: noSource, Confidence: CommonPractice, Used: "make-up",
+	},
+	{
+		Key: SettlingTime, Name: "settling_time", Title: "Fliers go home within", Unit: Day,
+		Default: 2, Min: 1, Max: 4, Source: noSource, Confidence: CommonPractice, Used: "make-up, check bees",
+	},
+	{
+		Key: MoveDistanceLeast, Name: "move_distance_least", Title: "Moved bees stay from", Unit: Kilometre,
+		Default: 5, Min: 3, Max: 6, Source: "2 miles, Alley 1903; 3 miles in keepers' teaching", Confidence: Verified, Used: "moves refused, make-up",
+	},
+	{
+		Key: DroneColonies, Name: "drone_colonies", Title: "Drone colonies for a yard", Unit: Colonies,
+		Default: 8, Min: 1, Max: 50, Source: "8 to 10, " + buechler2013 + ", after Tiesler & Englert 1989", Confidence: Verified, Front: true, Used: "plan",
+	},
+	{
+		Key: DroneCombBeforeFlights, Name: "drone_comb_before_flights", Title: "Drone comb in before flights", Unit: Day,
+		Default: 47, Min: 36, Max: 70, Source: "40 d from egg to ripe, " + buechler2013 + ", and a week so that many are", Confidence: Derived, Front: true,
+		Used: "plan",
+	},
+}

@@ -1,0 +1,65 @@
+package practice
+
+// scoreSource is the source of every term of the exposure score.
+const scoreSource = "no published score exists; " + noSource
+
+// robbingRows are the terms of the exposure x: risk = 1/(1 + e^−x).
+var robbingRows = []Number{
+	{
+		Key: RobbingBase, Name: "robbing_base", Title: "Exposure without cause", Unit: Score,
+		Default: -4, Min: -8, Max: 0, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: RobbingDearth, Name: "robbing_dearth", Title: "Full dearth adds", Unit: Score,
+		Default: 1.6, Min: 0, Max: 4, Confidence: CommonPractice, Used: "robbers",
+		Source: "guards let in 25 % of strangers in dearth and all in flow, Downs & Ratnieks 2000, Behav Ecol 11:326; weight is practice",
+	},
+	{
+		Key: RobbingDoor, Name: "robbing_door", Title: "Wide entrance adds, per e-fold", Unit: Score,
+		Default: 0.9, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: RobbingDoorUsual, Name: "robbing_door_usual", Title: "Entrance 1000 bees can guard", Unit: Cm2,
+		Default: 1.2, Min: 0.5, Max: 5, Source: "one to two bees wide; " + noSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: RobbingQueenless, Name: "robbing_queenless", Title: "No queen adds", Unit: Score,
+		Default: 0.5, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: RobbingSyrup, Name: "robbing_syrup", Title: "Syrup adds", Unit: Score,
+		Default: 0.8, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: RobbingFondant, Name: "robbing_fondant", Title: "Fondant adds", Unit: Score,
+		Default: 0.1, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: RobbingOpened, Name: "robbing_opened", Title: "Open long in dearth adds", Unit: Score,
+		Default: 0.4, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: RobbingNeighbour, Name: "robbing_neighbour", Title: "A strong neighbour adds", Unit: Score,
+		Default: 0.6, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: RobbingNeighbourReach, Name: "robbing_neighbour_reach", Title: "Neighbours count within about", Unit: Metre,
+		Default: 40, Min: 5, Max: 500, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: RobbingWasps, Name: "robbing_wasps", Title: "Wasps add", Unit: Score,
+		Default: 0.5, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: RobbingWatch, Name: "robbing_watch", Title: "Watch from", Unit: Share,
+		Default: 0.15, Min: 0.01, Max: 0.9, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: RobbingAct, Name: "robbing_act", Title: "Act from", Unit: Share,
+		Default: 0.35, Min: 0.02, Max: 0.95, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: OpenInDearthMost, Name: "open_in_dearth_most", Title: "Open in dearth at most", Unit: Minute,
+		Default: 3, Min: 1, Max: 15, Source: noSource, Confidence: CommonPractice, Used: "warning on a look, robbers",
+	},
+}
