@@ -1,0 +1,97 @@
+package calendar_test
+
+import (
+	"testing"
+	"time"
+	_ "time/tzdata"
+
+	"pgregory.net/rapid"
+
+	"lidmark/domain/calendar"
+)
+
+func zone(t *testing.T, name string) *time.Location {
+	t.Helper()
+	z, err := time.LoadLocation(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return z
+}
+
+func TestDayPrintsAndReadsBack(t *testing.T) {
+	for _, want := range []string{"2028-02-29", "2027-12-31", "1969-12-31", "2100-03-01"} {
+		d, err := calendar.ParseDay(want)
+		if err != nil || d.String() != want {
+			t.Errorf("ParseDay(%q) = %v, %v", want, d, err)
+		}
+	}
+	for _, bad := range []string{"2027-02-29", "15.5.2027", "", "today"} {
+		if d, err := calendar.ParseDay(bad); err == nil {
+			t.Errorf("ParseDay(%q) = %v, want an error", bad, d)
+		}
+	}
+}
+
+// A night when the clocks change has 23 or 25 hours; Berlin 2027, by the rule
+// of the last Sundays of March and October (Directive 2000/84/EC).
+func TestDaysWhenTheClocksChange(t *testing.T) {
+	berlin := zone(t, "Europe/Berlin")
+	for day, hours := range map[string]float64{"2027-03-28": 23, "2027-10-31": 25, "2027-05-15": 24} {
+		d, _ := calendar.ParseDay(day)
+		if got := (d + 1).Start(berlin).Sub(d.Start(berlin)).Hours(); got != hours {
+			t.Errorf("%s has %v h, want %v", day, got, hours)
+		}
+	}
+}
+
+func TestADayBelongsToItsZone(t *testing.T) {
+	at := time.Date(2027, 5, 15, 22, 30, 0, 0, time.UTC)
+	if got := calendar.DayOf(at, zone(t, "Pacific/Auckland")).String(); got != "2027-05-16" {
+		t.Errorf("in Auckland it is %s, want the 16th", got)
+	}
+	if got := calendar.DayOf(at, nil).String(); got != "2027-05-15" {
+		t.Errorf("in UTC it is %s, want the 15th", got)
+	}
+}
+
+func TestEveryDayStartsOnItself(t *testing.T) {
+	zones := []*time.Location{zone(t, "Europe/Berlin"), zone(t, "America/Sao_Paulo"), zone(t, "Pacific/Auckland")}
+	rapid.Check(t, func(t *rapid.T) {
+		d := calendar.Day(rapid.Int32Range(1, 40000).Draw(t, "day"))
+		z := rapid.SampledFrom(zones).Draw(t, "zone")
+		if got := calendar.DayOf(d.Start(z), z); got != d {
+			t.Fatalf("the start of %v in %v is on %v", d, z, got)
+		}
+		for p := calendar.WholeDay; p <= calendar.Night; p++ {
+			if got := calendar.On(d, p, z).Day(z); got != d {
+				t.Fatalf("%v of %v falls on %v", p, d, got)
+			}
+		}
+	})
+}
+
+func TestMomentInWords(t *testing.T) {
+	berlin := zone(t, "Europe/Berlin")
+	d, _ := calendar.ParseDay("2027-05-15")
+	for want, m := range map[string]calendar.Moment{
+		"Sat 15 May 18:00":   calendar.Instantly(d.At(18, 0, berlin)),
+		"Sat 15 May, midday": calendar.On(d, calendar.Midday, berlin),
+		"Sat 15 May":         calendar.On(d, calendar.WholeDay, berlin),
+	} {
+		if got := m.In(berlin); got != want {
+			t.Errorf("In = %q, want %q", got, want)
+		}
+	}
+}
+
+func TestPartsReadBack(t *testing.T) {
+	for p := calendar.Exact; p <= calendar.Night; p++ {
+		if got, err := calendar.ParsePart(p.String()); err != nil || got != p {
+			t.Errorf("ParsePart(%q) = %v, %v", p.String(), got, err)
+		}
+	}
+	if _, err := calendar.ParsePart("teatime"); err == nil {
+		t.Error("teatime read as a part of the day")
+	}
+}

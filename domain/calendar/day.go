@@ -1,0 +1,104 @@
+package calendar
+
+import (
+	"fmt"
+	"time"
+)
+
+// Day is a civil day, counted from 1 January 1970. The zero Day means "no
+// day"; that one day of 1970 cannot be written, and no book reaches back to it.
+type Day int32
+
+const secondsADay = 24 * 60 * 60
+
+// DayOf is the civil day of instant t in zone. A nil zone is UTC.
+func DayOf(t time.Time, zone *time.Location) Day {
+	y, m, d := t.In(orUTC(zone)).Date()
+	return Date(y, m, d)
+}
+
+// Date is the day of a year, month and day of the month; values outside their
+// ranges are carried over as in [time.Date].
+func Date(year int, month time.Month, day int) Day {
+	s := time.Date(year, month, day, 0, 0, 0, 0, time.UTC).Unix()
+	return Day(floorDiv(s, secondsADay))
+}
+
+// ParseDay reads a day as ISO 8601 writes it: 2027-05-15.
+func ParseDay(s string) (Day, error) {
+	t, err := time.Parse(time.DateOnly, s)
+	if err != nil {
+		return 0, fmt.Errorf("day %q: write it as year-month-day, like 2027-05-15", s)
+	}
+	return DayOf(t, time.UTC), nil
+}
+
+// IsZero tells whether d is no day.
+func (d Day) IsZero() bool { return d == 0 }
+
+// Date is the day's year, month and day of the month.
+func (d Day) Date() (year int, month time.Month, day int) { return d.utc().Date() }
+
+// Weekday is the day's day of the week.
+func (d Day) Weekday() time.Weekday { return d.utc().Weekday() }
+
+// Start is the first instant of the day in zone. Where the clocks skip
+// midnight it is the first instant that exists.
+func (d Day) Start(zone *time.Location) time.Time { return d.At(0, 0, zone) }
+
+// At is the instant of a wall clock time on the day in zone. A time that the
+// clocks skip is taken an hour on; one that comes twice is taken as
+// [time.Date] takes it.
+func (d Day) At(hour, minute int, zone *time.Location) time.Time {
+	y, m, day := d.Date()
+	return time.Date(y, m, day, hour, minute, 0, 0, orUTC(zone))
+}
+
+// Sub is the number of days from e to d; negative when d is earlier.
+func (d Day) Sub(e Day) int { return int(d) - int(e) }
+
+// String is the day as ISO 8601 writes it, or "" for no day.
+func (d Day) String() string {
+	if d.IsZero() {
+		return ""
+	}
+	return d.utc().Format(time.DateOnly)
+}
+
+// Short is the day as the window writes it: "Sat 15 May".
+func (d Day) Short() string {
+	if d.IsZero() {
+		return ""
+	}
+	return d.utc().Format("Mon 2 Jan")
+}
+
+// MarshalText writes the day as ISO 8601.
+func (d Day) MarshalText() ([]byte, error) { return []byte(d.String()), nil }
+
+// UnmarshalText reads what MarshalText writes.
+func (d *Day) UnmarshalText(b []byte) (err error) {
+	if len(b) == 0 {
+		*d = 0
+		return nil
+	}
+	*d, err = ParseDay(string(b))
+	return err
+}
+
+func (d Day) utc() time.Time { return time.Unix(int64(d)*secondsADay, 0).UTC() }
+
+func orUTC(zone *time.Location) *time.Location {
+	if zone == nil {
+		return time.UTC
+	}
+	return zone
+}
+
+func floorDiv(a, b int64) int64 {
+	q := a / b
+	if a%b < 0 {
+		q--
+	}
+	return q
+}
