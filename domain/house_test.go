@@ -1,0 +1,230 @@
+// Package house_test holds the rules of the house: what may import what, that
+// the domain is pure, that what is exported is explained, and that files are
+// small and at home. Each rule says why; none is changed to mend a build.
+package house_test
+
+import (
+	"encoding/json"
+	"errors"
+	"io"
+	"os"
+	"os/exec"
+	"slices"
+	"strings"
+	"testing"
+)
+
+const (
+	root   = ".." // the module's folder, seen from here
+	module = "lidmark/"
+	fyne   = "fyne.io/fyne/v2"
+)
+
+// A layer is a folder with all below it, and what its packages may import.
+type layer struct {
+	dir  string
+	ours []string // folders of ours, each with all below it
+	libs []string // modules or packages of others, each with all below it
+	pure bool     // no clock, no chance, no input or output
+	why  string   // said when something else is imported
+}
+
+var (
+	ground = []string{"domain/calendar", "domain/practice", "domain/bee"}
+	rules  = append([]string{"domain/book", "domain/course", "domain/rules"}, ground...)
+	below  = []string{"domain", "ui/scene", "ui/state", "ui/view", "ui/paint", "assets"}
+)
+
+// The arrows run cmd -> ui -> domain and cmd -> storage -> domain. A new room
+// is a new row.
+var plan = []layer{
+	{dir: "domain/calendar", ours: ground, pure: true, why: "it stands on the ground floor, nothing is below it"},
+	{dir: "domain/practice", ours: ground, pure: true, why: "it stands on the ground floor, nothing is below it"},
+	{dir: "domain/bee", ours: ground, pure: true, why: "it stands on the ground floor, nothing is below it"},
+	{dir: "domain/book", ours: ground, libs: []string{"github.com/google/uuid"}, pure: true, why: "a record is what was seen, never what follows from it"},
+	{dir: "domain/course", ours: append([]string{"domain/book"}, ground...), pure: true, why: "what a nuc holds follows from the book, not from the rules"},
+	{dir: "domain/rules", ours: rules, pure: true, why: "rules judge the book and the course and know nothing that shows them"},
+	{dir: "domain/line", ours: rules, pure: true, why: "a typed line becomes facts of the book"},
+	{dir: "domain/demo", ours: append([]string{"domain/line"}, rules...), pure: true, why: "the demo season is made of entries like any book"},
+
+	{dir: "storage", ours: []string{"domain"}, libs: []string{
+		"modernc.org/sqlite", "github.com/google/uuid", "github.com/gofrs/flock", "github.com/natefinch/atomic", "github.com/arran4/golang-ical",
+	}, why: "a book on disk does not know how it is shown"},
+
+	{dir: "ui/scene", ours: []string{"domain"}, pure: true, why: "marks in world units suit any painter"},
+	{dir: "ui/state", ours: []string{"domain"}, pure: true, why: "the window as values knows no mark, painter or toolkit"},
+	{dir: "ui/view", ours: []string{"domain", "ui/scene", "ui/state"}, pure: true, why: "a view is State in, Scene out"},
+	{dir: "ui/paint", ours: []string{"domain", "ui/scene", "assets"}, libs: []string{"golang.org/x/image"}, why: "pixels come from a Scene alone"},
+	{dir: "ui/window", ours: below, libs: []string{fyne}, why: "the window hosts Scenes and sends Msg; books and files are handed to it by cmd"},
+
+	{dir: "cmd/lidmark", ours: []string{"domain", "storage", "ui", "assets"}, libs: []string{fyne}, why: "a program joins the rooms and builds none"},
+	{dir: "cmd/lidbook", ours: append([]string{"storage"}, below...), libs: []string{"github.com/spf13/cobra", "github.com/adrg/xdg"}, why: "the terminal program runs without toolkit and C compiler"},
+
+	{dir: "assets", why: "icons, fonts and licences know no code"},
+}
+
+// forTests is what any test may import besides.
+var forTests = []string{
+	"pgregory.net/rapid", "github.com/google/go-cmp", "github.com/rogpeppe/go-internal", "github.com/emersion/go-ical",
+}
+
+// reserved packages are for one place only, whatever a row says.
+var reserved = map[string]struct{ only, why string }{
+	fyne + "/app":  {"cmd/lidmark", "it needs cgo and a display, all else is built and tested without"},
+	fyne + "/test": {"tests", "it is no part of a program"},
+}
+
+func TestArrows(t *testing.T) {
+	used := map[string]bool{}
+	for _, p := range list(t, "./...") {
+		if len(p.GoFiles)+len(p.CgoFiles) == 0 {
+			continue // only tests, of the house
+		}
+		home := home(p.ImportPath)
+		if home.dir == "" {
+			t.Errorf("%s has no row in the plan of the house", p.ImportPath)
+			continue
+		}
+		used[home.dir] = true
+		for _, path := range p.Imports {
+			used[home.dir+"→"+lib(home, path)] = true
+			if why := home.refuses(path, isForTests(p.ImportPath)); why != "" {
+				t.Errorf("%s imports %s: %s", p.ImportPath, path, why)
+			}
+		}
+		for _, path := range slices.Concat(p.TestImports, p.XTestImports) {
+			if why := home.refuses(path, true); why != "" {
+				t.Errorf("a test of %s imports %s: %s", p.ImportPath, path, why)
+			}
+		}
+	}
+	for _, l := range plan {
+		if !used[l.dir] {
+			t.Errorf("the plan has a row for %s, which holds no package: take it out", l.dir)
+			continue
+		}
+		for _, lib := range l.libs {
+			if !used[l.dir+"→"+lib] {
+				t.Errorf("the plan lets %s import %s, which it does not: take it out", l.dir, lib)
+			}
+		}
+	}
+}
+
+func TestOnlyTheWindowNeedsCgo(t *testing.T) {
+	var args []string
+	for _, p := range list(t, "./...") {
+		if p.ImportPath != module+"cmd/lidmark" {
+			args = append(args, p.ImportPath)
+		}
+	}
+	for _, p := range list(t, append([]string{"-deps"}, args...)...) {
+		if !p.Standard && len(p.CgoFiles) > 0 {
+			t.Errorf("%s has C in it (%s): only cmd/lidmark may need a C compiler", p.ImportPath, p.CgoFiles[0])
+		}
+	}
+}
+
+// refuses says why a package of the layer, or a test of it, may not import
+// path; it is empty where it may.
+func (l layer) refuses(path string, test bool) string {
+	dir, isOurs := strings.CutPrefix(path, module)
+	if one, ok := reserved[path]; ok && one.only != l.dir && !(test && one.only == "tests") {
+		return one.why
+	}
+	switch {
+	case isOurs && isForTests(path) && !test:
+		return "it is for tests"
+	case isOurs && within(dir, l.dir), isOurs && slices.ContainsFunc(l.ours, func(d string) bool { return within(dir, d) }):
+		return ""
+	case isOurs && test && area(l.dir) == area(dir):
+		return ""
+	case isOurs:
+		return l.why
+	case isStandard(path):
+		if l.pure && !test {
+			return impure(path)
+		}
+		return ""
+	case lib(l, path) != "", test && slices.ContainsFunc(forTests, func(d string) bool { return within(path, d) }):
+		return ""
+	}
+	return l.why
+}
+
+// home is the row of the plan a package stands in, or the zero layer.
+func home(importPath string) layer {
+	dir := strings.TrimPrefix(importPath, module)
+	for _, l := range plan {
+		if within(dir, l.dir) {
+			return l
+		}
+	}
+	return layer{}
+}
+
+// lib is the permission in the row that covers path, or empty.
+func lib(l layer, path string) string {
+	for _, lib := range l.libs {
+		if within(path, lib) {
+			return lib
+		}
+	}
+	return ""
+}
+
+func within(path, dir string) bool { return path == dir || strings.HasPrefix(path, dir+"/") }
+
+func area(dir string) string {
+	first, _, _ := strings.Cut(dir, "/")
+	return first
+}
+
+func isStandard(path string) bool { return !strings.Contains(area(path), ".") }
+
+// isForTests tells the packages of verbs that tests share: booktest and the
+// like.
+func isForTests(importPath string) bool { return strings.HasSuffix(importPath, "test") }
+
+// pkg is what go list says of a package.
+type pkg struct {
+	ImportPath   string
+	Standard     bool
+	GoFiles      []string
+	CgoFiles     []string
+	Imports      []string
+	TestImports  []string
+	XTestImports []string
+}
+
+func list(t *testing.T, args ...string) []pkg {
+	t.Helper()
+	args = append([]string{"list", "-json=ImportPath,Standard,GoFiles,CgoFiles,Imports,TestImports,XTestImports"}, args...)
+	cmd := exec.Command("go", args...)
+	cmd.Dir, cmd.Stderr = root, os.Stderr
+	cmd.Env = append(os.Environ(), "CGO_ENABLED=1")
+	out, err := cmd.StdoutPipe()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := cmd.Start(); err != nil {
+		t.Fatal(err)
+	}
+	var packages []pkg
+	for dec := json.NewDecoder(out); ; {
+		var p pkg
+		if err := dec.Decode(&p); errors.Is(err, io.EOF) {
+			break
+		} else if err != nil {
+			t.Fatal(err)
+		}
+		packages = append(packages, p)
+	}
+	if err := cmd.Wait(); err != nil {
+		t.Fatalf("go %s: %v", strings.Join(args, " "), err)
+	}
+	if len(packages) == 0 {
+		t.Fatal("go list names no package")
+	}
+	return packages
+}
