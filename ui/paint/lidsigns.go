@@ -1,0 +1,196 @@
+package paint
+
+import (
+	"image/color"
+	"math"
+
+	"lidmark/ui/scene"
+)
+
+// lettered paints letter and name, on plates of paper where the lid is hatched.
+func (g *lidBrush) lettered() {
+	named := g.Name != "" && g.Size >= scene.NameInside
+	size := letterSize(g.Size, named)
+	y := 0.0
+	if named {
+		y = -g.half * 0.40
+	}
+	plated := !g.Seen && !small(g.Lid) && g.Condition != scene.Empty
+	colour := g.theme.Colour(g.Condition.Letter())
+	if !g.Seen && g.Condition != scene.Empty {
+		colour = g.theme.Colour(scene.Ink)
+	}
+	sign := g.Condition.Sign()
+	if plated {
+		w := max(g.painter.Width(sign, size, scene.Bold)+size*0.34, size*0.86)
+		g.plate(y, w, size, size*0.18)
+	}
+	switch g.Condition {
+	case scene.Empty:
+		g.circle(scene.Point{Y: y}, max(1.2, g.Size*0.05), g.Condition.Line(), scene.Stroke{})
+	case scene.NoQueen:
+		if g.Caught {
+			y -= g.half * 0.10
+		}
+		g.path.round(g.deviceArea(scene.Area{X: -size * 0.28, Y: y - size*0.075, W: size * 0.56, H: size * 0.15}), 0, false)
+		g.fill(colour)
+	default:
+		g.word(sign, y, size, scene.Bold, colour)
+	}
+	if named {
+		g.named(colour)
+	}
+}
+
+// letterSize returns the size of a lid's letter.
+func letterSize(size float64, named bool) float64 {
+	switch {
+	case named && size < 80:
+		return size * 0.34
+	case named:
+		return size * 0.30
+	case size < 20:
+		return size * 0.62
+	case size < 34:
+		return size * 0.50
+	}
+	return size * 0.46
+}
+
+// named paints the name on the body, in the band of a nuc just caught.
+func (g *lidBrush) named(colour color.RGBA) {
+	size := max(11, g.Size*0.20)
+	y := g.half * 0.34
+	if !g.Seen && g.Condition != scene.Empty {
+		g.plate(y, g.painter.Width(g.Name, size, scene.SemiBold)+size*0.4, size*1.04, size*0.2)
+	}
+	switch {
+	case g.Condition == scene.Empty:
+		colour = g.theme.Colour(scene.Ink2)
+	case g.Caught && g.Seen:
+		y, colour = g.half*0.70, g.theme.Colour(scene.GoodBrood.Letter())
+	}
+	g.word(g.Name, y, size, scene.SemiBold, colour)
+}
+
+// plate paints a piece of paper about the lid's middle line at height y.
+func (g *lidBrush) plate(y, w, h, radius float64) {
+	g.path.round(g.deviceArea(scene.Area{X: -w / 2, Y: y - h/2, W: w, H: h}), radius*g.scale, false)
+	g.fill(g.theme.Colour(scene.Paper))
+}
+
+// word paints text in the lid's middle line with the middle of its capitals at
+// height y, to a fraction of a pixel, as sprites are painted once.
+func (g *lidBrush) word(text string, y, size float64, weight scene.Weight, c color.RGBA) {
+	f := g.painter.faces[weight]
+	at := g.device(scene.Point{X: -f.width(text) * size / 2, Y: y + size*0.352})
+	em, last := size*g.scale, rune(0)
+	for _, r := range text {
+		at.X += f.kern(last, r) * em
+		g.path.glyph(f.glyph(r), at, em)
+		at.X += f.glyph(r).width * em
+		last = r
+	}
+	g.fill(c)
+}
+
+// codes holds the keeper's strokes, in units of a fifth of the lid's size.
+var codes = [...][][2]scene.Point{
+	scene.NoPaint: nil,
+	scene.Settled: {{{X: -0.6, Y: 0.6}, {X: 0.6, Y: -0.6}}},
+	scene.Watch:   {{{X: -0.95, Y: 0.6}, {X: 0.15, Y: -0.6}}, {{X: -0.15, Y: 0.6}, {X: 0.95, Y: -0.6}}},
+	scene.ActSoon: {{{X: -0.65, Y: 0.65}, {X: 0.65, Y: -0.65}}, {{X: -0.65, Y: -0.65}, {X: 0.65, Y: 0.65}}},
+}
+
+// strokes paints the keeper's strokes at the lower left, cased with paper.
+func (g *lidBrush) strokes() {
+	brush := g.Brush
+	if brush == scene.None {
+		brush = scene.Ink
+	}
+	width := max(2, g.Size*0.055)
+	at := g.at(-0.36, 0.36)
+	for _, s := range [2]scene.Stroke{solid(scene.Paper, width+max(2.4, g.Size*0.07)), solid(brush, width)} {
+		s.Round = true
+		for _, q := range codes[g.Paint] {
+			g.line(at.Add(q[0].Mul(g.Size*0.2)), at.Add(q[1].Mul(g.Size*0.2)), s)
+		}
+	}
+}
+
+// corner paints the sign that the nuc needs the keeper: filled, or on a day
+// ahead hollow.
+func (g *lidBrush) corner() {
+	out := g.Size * 0.5
+	if small(g.Lid) || g.NoRim {
+		out = g.Size * 0.47
+	}
+	least := 7.0
+	if g.Size < 15 {
+		least = 5.5
+	}
+	leg := max(least, g.Size*0.36)
+	triangle := []scene.Point{{X: -out, Y: -out}, {X: -out + leg, Y: -out}, {X: -out, Y: -out + leg}}
+	g.part(triangle, scene.Paper, solid(scene.Paper, 2*max(1.2, g.Size*0.035)+1), true)
+	if g.Ahead {
+		g.part(triangle, scene.Paper, solid(scene.Ink3, 1.3), true)
+		return
+	}
+	g.part(triangle, scene.Act, scene.Stroke{}, true)
+}
+
+// wedge paints the sign of a weak nuc.
+func (g *lidBrush) wedge() {
+	k, at := max(3, g.Size*0.10), g.at(0.36, 0.36)
+	g.part([]scene.Point{
+		at.Add(scene.Point{X: -1.15 * k, Y: -0.8 * k}),
+		at.Add(scene.Point{X: 1.15 * k, Y: -0.8 * k}),
+		at.Add(scene.Point{Y: k}),
+	}, scene.Paper, solid(scene.Ink, max(1.2, g.Size*0.03)), true)
+}
+
+// chevrons paints the sign of robbers, pointing into the entrance.
+func (g *lidBrush) chevrons() {
+	out := g.inward.Mul(-1)
+	side := scene.Point{X: -out.Y, Y: out.X}
+	k := max(3, g.Size*0.10)
+	tip := out.Mul(g.Size/2 - g.Size*0.07)
+	if math.Abs(out.X) > 0.5 && math.Abs(out.Y) > 0.5 {
+		tip = out.Mul(g.Size * 0.52)
+	}
+	s := solid(scene.Act, max(1.6, g.Size*0.045))
+	s.Round = true
+	for range 2 {
+		arm := tip.Add(out.Mul(0.8 * k))
+		g.part([]scene.Point{arm.Add(side.Mul(k)), tip, arm.Sub(side.Mul(k))}, scene.None, s, false)
+		tip = tip.Add(out.Mul(0.95 * k))
+	}
+}
+
+// front paints a front mark of the given radius about the point at, in dp.
+func (g *brush) front(at scene.Point, r float64, f scene.Front) {
+	s := solid(scene.Ink, max(1, r*0.22))
+	box := func(w, h float64) {
+		a := g.deviceArea(scene.Area{X: at.X - r*w, Y: at.Y - r*h, W: 2 * r * w, H: 2 * r * h})
+		g.shape(cornersOf(a), true, f.Role, scene.Hatch{}, s)
+	}
+	switch f.Shape {
+	case scene.Disc:
+		g.circle(at, r, f.Role, s)
+	case scene.Square:
+		box(0.88, 0.88)
+	case scene.Triangle:
+		g.shape([]scene.Point{
+			g.device(at.Add(scene.Point{Y: -1.05 * r})),
+			g.device(at.Add(scene.Point{X: 1.05 * r, Y: 0.8 * r})),
+			g.device(at.Add(scene.Point{X: -1.05 * r, Y: 0.8 * r})),
+		}, true, f.Role, scene.Hatch{}, s)
+	case scene.LevelBar:
+		box(1.1, 0.5)
+	case scene.Post:
+		box(0.5, 1.1)
+	case scene.Ring:
+		g.circle(at, r*0.75, scene.Panel, solid(scene.Ink, s.Width*0.8+r*0.5))
+		g.circle(at, r*0.75, scene.None, solid(f.Role, r*0.42))
+	}
+}
