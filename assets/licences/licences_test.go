@@ -123,7 +123,7 @@ func linked(t *testing.T, system string) map[string]string {
 		if err != nil {
 			t.Fatalf("go list %s for %s: %v", program, system, err)
 		}
-		for _, module := range strings.Fields(string(out)) {
+		for module := range strings.FieldsSeq(string(out)) {
 			modules[module] = program
 		}
 	}
