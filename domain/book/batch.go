@@ -1,0 +1,162 @@
+package book
+
+import (
+	"cmp"
+	"iter"
+	"slices"
+	"time"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/calendar"
+)
+
+// Batch is what the book says of a batch.
+type Batch struct {
+	Grafted
+	At       calendar.Moment // the hour of the graft
+	Taken    Count           // grafts accepted by the builder
+	Capped   Count
+	Culled   int
+	Given    []Gift // cells and virgins that went into nucs
+	Caged    []QueenID
+	Out      int // virgins emerged outside nucs
+	Dead     int // cells found dead
+	Lost     int // cells dropped or crushed
+	Finisher ColonyID
+	Moved    calendar.Moment // when the cells last moved
+	Incubate bool            // in the incubator now
+	Log      []bee.Reading
+	Signs    []bee.Evidence
+	Walking  calendar.Moment // when a virgin was first seen out; zero: not yet
+}
+
+// Count is something counted once, and when.
+type Count struct {
+	N  int
+	At calendar.Moment
+}
+
+// Counted tells whether anybody counted.
+func (c Count) Counted() bool { return !c.At.IsZero() }
+
+// Gift is a cell or virgin of a batch put into a nuc.
+type Gift struct {
+	At     calendar.Moment
+	Nuc    NucID
+	Virgin bool
+}
+
+// Batch is the batch of an id.
+func (v *View) Batch(id BatchID) *Batch { return v.batches.get(id, v.foldBatch) }
+
+// Batches yields the grafted batches by the hour of the graft.
+func (v *View) Batches() iter.Seq[*Batch] {
+	all := slices.DeleteFunc(collect(v, KindBatch, v.Batch), func(b *Batch) bool { return b.At.IsZero() })
+	slices.SortFunc(all, func(a, b *Batch) int {
+		return cmp.Or(a.At.Instant.Compare(b.At.Instant), cmp.Compare(a.Number, b.Number), a.Batch.compare(b.Batch))
+	})
+	return slices.Values(all)
+}
+
+// BatchNumbered is the last grafted batch of a number.
+func (v *View) BatchNumbered(number int) (found *Batch) {
+	for b := range v.Batches() {
+		if b.Number == number {
+			found = b
+		}
+	}
+	return found
+}
+
+// Cells is how many cells there were to place: the capped ones if they were
+// counted, else the accepted ones, else the larvae.
+func (b *Batch) Cells() int {
+	switch {
+	case b.Capped.Counted():
+		return b.Capped.N
+	case b.Taken.Counted():
+		return b.Taken.N
+	default:
+		return b.Larvae
+	}
+}
+
+// Left is how many cells are still together: not given, caged, culled, out,
+// dead or dropped.
+func (b *Batch) Left() int {
+	gone := b.Culled + b.Out + b.Dead + b.Lost + len(b.Caged)
+	for _, g := range b.Given {
+		if !g.Virgin {
+			gone++
+		}
+	}
+	return max(0, b.Cells()-gone)
+}
+
+// Bee is the batch as its clock sees it, for n cells still together.
+func (b *Batch) Bee(n int) bee.Batch {
+	return bee.Batch{
+		Graft:    b.At.Instant,
+		LarvaAge: time.Duration(b.LarvaAge * float64(time.Hour)),
+		Cells:    n,
+		Log:      b.Log,
+		Seen:     b.Signs,
+	}
+}
+
+func (v *View) foldBatch(id BatchID) *Batch {
+	b := &Batch{Grafted: Grafted{Batch: id}}
+	for e := range v.lines(id.Subject()) {
+		b.takeClock(e)
+		b.takeCells(e)
+	}
+	return b
+}
+
+func (b *Batch) takeClock(e *Entry) {
+	switch f := e.Fact.(type) {
+	case Grafted:
+		b.Grafted, b.At = f, e.At
+	case CellsMoved:
+		b.Moved, b.Finisher, b.Incubate = e.At, f.To, f.To.IsZero()
+	case IncubatorRead:
+		b.Log = append(b.Log, bee.Reading{At: e.At.Instant, Celsius: f.Celsius})
+	case ClockSeen:
+		b.sign(e, f.Sign)
+	case CappedCounted:
+		b.Capped = Count{f.Capped, e.At}
+	case TakeCounted:
+		b.Taken = Count{f.Accepted, e.At}
+	}
+}
+
+func (b *Batch) sign(e *Entry, s ClockSign) {
+	sign := map[ClockSign]bee.Sign{SeenCapped: bee.SeenCapped, SeenTipBare: bee.TipBare, SeenWalking: bee.OneOut}[s]
+	if sign == 0 {
+		return
+	}
+	b.Signs = append(b.Signs, bee.Evidence{At: e.At.Instant, Sign: sign})
+	if s == SeenWalking && b.Walking.IsZero() {
+		b.Walking = e.At
+	}
+}
+
+func (b *Batch) takeCells(e *Entry) {
+	switch f := e.Fact.(type) {
+	case CellsCulled:
+		b.Culled += f.Cells
+	case CellGiven:
+		b.Given = append(b.Given, Gift{e.At, f.Nuc, false})
+	case VirginPutIn:
+		b.Given = append(b.Given, Gift{e.At, f.Nuc, true})
+	case VirginCaged:
+		b.Caged = append(b.Caged, f.Queen)
+	case EmergedCounted:
+		b.Out += f.Out
+		b.Dead += f.Dead
+	case Dropped:
+		if f.What == Cells {
+			b.Lost += f.Count
+		}
+	}
+}

@@ -1,0 +1,53 @@
+package book
+
+import (
+	"bytes"
+	"cmp"
+	"strconv"
+	"strings"
+)
+
+// collect folds every subject of a kind that has entries by the view's
+// instant, in no order.
+func collect[K kinder, T any](v *View, kind Kind, fold func(ID[K]) *T) []*T {
+	var all []*T
+	for _, sub := range v.season.kinds[kind] {
+		for range v.lines(sub) {
+			all = append(all, fold(ID[K](sub.UUID)))
+			break
+		}
+	}
+	return all
+}
+
+func (id ID[K]) compare(other ID[K]) int { return bytes.Compare(id[:], other[:]) }
+
+func compareBool(a, b bool) int {
+	switch {
+	case a == b:
+		return 0
+	case a:
+		return 1
+	default:
+		return -1
+	}
+}
+
+// compareNames puts A9 before A10: the word first, then the number behind it.
+func compareNames(a, b string) int {
+	wa, na := splitName(a)
+	wb, nb := splitName(b)
+	return cmp.Or(strings.Compare(wa, wb), cmp.Compare(na, nb), strings.Compare(a, b))
+}
+
+func splitName(s string) (word string, number int) {
+	i := len(s)
+	for i > 0 && '0' <= s[i-1] && s[i-1] <= '9' {
+		i--
+	}
+	n, err := strconv.Atoi(s[i:])
+	if err != nil {
+		return s, 0
+	}
+	return s[:i], n
+}

@@ -1,0 +1,60 @@
+package book
+
+import (
+	"cmp"
+	"iter"
+	"slices"
+
+	"lidmark/domain/calendar"
+)
+
+// Order is what the book says of an order for queens.
+type Order struct {
+	OrderTaken
+	Taken   calendar.Moment
+	Handed  []QueenID // queens handed over for it
+	Claimed int       // queens claimed as dead or not accepted
+	Closed  bool
+}
+
+// Open is the number of queens still owed, claims included.
+func (o *Order) Open() int {
+	if o.Closed {
+		return 0
+	}
+	return max(0, o.Queens+o.Claimed-len(o.Handed))
+}
+
+// Takes tells whether a queen of a line will do for the order.
+func (o *Order) Takes(line string) bool {
+	return o.Line == "" || o.Line == line || slices.Contains(o.Substitute, line)
+}
+
+// Order is the order of an id.
+func (v *View) Order(id OrderID) *Order { return v.orders.get(id, v.foldOrder) }
+
+// Orders yields the orders: by priority, then by the day they are due.
+func (v *View) Orders() iter.Seq[*Order] {
+	all := collect(v, KindOrder, v.Order)
+	slices.SortFunc(all, func(a, b *Order) int {
+		return cmp.Or(cmp.Compare(a.Priority, b.Priority), cmp.Compare(a.By, b.By), a.Order.compare(b.Order))
+	})
+	return slices.Values(all)
+}
+
+func (v *View) foldOrder(id OrderID) *Order {
+	o := &Order{OrderTaken: OrderTaken{Order: id}}
+	for e := range v.lines(id.Subject()) {
+		switch f := e.Fact.(type) {
+		case OrderTaken:
+			o.OrderTaken, o.Taken = f, e.At
+		case OrderClosed:
+			o.Closed = true
+		case QueenHandedOver:
+			o.Handed = append(o.Handed, f.Queen)
+		case Claimed:
+			o.Claimed += f.Queens
+		}
+	}
+	return o
+}

@@ -1,0 +1,68 @@
+package book
+
+import (
+	"cmp"
+	"iter"
+	"slices"
+	"time"
+
+	"lidmark/domain/calendar"
+)
+
+// Person is what the book says of somebody who works bees.
+type Person struct {
+	PersonDescribed
+	Off []DaysOff
+}
+
+// FreeOn are the person's free hours on a day; none on a day off.
+func (p *Person) FreeOn(d calendar.Day) FreeHours {
+	for _, off := range p.Off {
+		if off.From <= d && d <= off.To {
+			return FreeHours{}
+		}
+	}
+	return p.Free[d.Weekday()]
+}
+
+// Minutes are the minutes of the free hours.
+func (f FreeHours) Minutes() int { return max(0, f.Until-f.From) }
+
+// Between are the instants of the free hours on a day in zone.
+func (f FreeHours) Between(d calendar.Day, zone *time.Location) (from, until time.Time) {
+	return d.At(f.From/60, f.From%60, zone), d.At(f.Until/60, f.Until%60, zone)
+}
+
+// Person is the person of an id.
+func (v *View) Person(id PersonID) *Person { return v.people.get(id, v.foldPerson) }
+
+// People yields the people by name.
+func (v *View) People() iter.Seq[*Person] {
+	all := collect(v, KindPerson, v.Person)
+	slices.SortFunc(all, func(a, b *Person) int {
+		return cmp.Or(cmp.Compare(a.Name, b.Name), a.Person.compare(b.Person))
+	})
+	return slices.Values(all)
+}
+
+// MinutesFree are the minutes that all people together are free on a day.
+func (v *View) MinutesFree(d calendar.Day) int {
+	sum := 0
+	for p := range v.People() {
+		sum += p.FreeOn(d).Minutes()
+	}
+	return sum
+}
+
+func (v *View) foldPerson(id PersonID) *Person {
+	p := &Person{PersonDescribed: PersonDescribed{Person: id}}
+	for e := range v.lines(id.Subject()) {
+		switch f := e.Fact.(type) {
+		case PersonDescribed:
+			p.PersonDescribed = f
+		case DaysOff:
+			p.Off = append(p.Off, f)
+		}
+	}
+	return p
+}

@@ -1,0 +1,162 @@
+package book
+
+import (
+	"iter"
+	"maps"
+	"slices"
+	"time"
+)
+
+// Zones finds a time zone by its name, as [time.LoadLocation] does. It is an
+// argument so that folding reads no file.
+type Zones func(name string) (*time.Location, error)
+
+// Season is a set of entries, each found under its subjects. It is immutable;
+// [Season.With] makes the next one. The same set of entries makes the same
+// season, in whatever order and grouping they arrive.
+type Season struct {
+	zones      Zones
+	all        []*Entry             // in the order of the book
+	about      map[Subject][]*Entry // each in the order of the book; entries about nothing under the zero Subject
+	kinds      map[Kind][]Subject   // every subject there is
+	suspicions []*Entry             // of disease, begun and ended, in the order of the book
+}
+
+// NewSeason is the season of entries, in any order; an entry that is there
+// twice counts once. With nil zones every yard keeps UTC. It takes time in
+// proportion to the entries, and sorts them only if they are not in order.
+func NewSeason(zones Zones, entries []Entry) *Season {
+	s := &Season{zones: zones, all: sorted(entries), about: map[Subject][]*Entry{}, kinds: map[Kind][]Subject{}}
+	for _, e := range s.all {
+		for sub := range subjectsOf(e) {
+			s.know(sub)
+			s.about[sub] = append(s.about[sub], e)
+		}
+		if isSuspicion(e.Fact) {
+			s.suspicions = append(s.suspicions, e)
+		}
+	}
+	return s
+}
+
+// With is the season with more entries. What is there already is left out.
+// It costs a copy of the index, not a new fold.
+func (s *Season) With(entries ...Entry) *Season {
+	next := &Season{s.zones, s.all, maps.Clone(s.about), maps.Clone(s.kinds), s.suspicions}
+	for _, e := range sorted(entries) {
+		if !contains(next.all, e) {
+			next.insert(e)
+		}
+	}
+	return next
+}
+
+func (s *Season) insert(e *Entry) {
+	s.all = inserted(s.all, e)
+	for sub := range subjectsOf(e) {
+		s.know(sub)
+		s.about[sub] = inserted(s.about[sub], e)
+	}
+	if isSuspicion(e.Fact) {
+		s.suspicions = inserted(s.suspicions, e)
+	}
+}
+
+// know notes a subject when it is met for the first time. The list is copied
+// when it is full, so seasons that share it do not see each other's subjects.
+func (s *Season) know(sub Subject) {
+	if _, known := s.about[sub]; !known {
+		s.kinds[sub.Kind] = append(slices.Clip(s.kinds[sub.Kind]), sub)
+	}
+}
+
+func isSuspicion(f Fact) bool {
+	switch f.(type) {
+	case DiseaseSuspected, SuspicionEnded:
+		return true
+	default:
+		return false
+	}
+}
+
+// zone is the time zone of a name, or UTC when there is none of that name.
+func (s *Season) zone(name string) *time.Location {
+	if s.zones == nil {
+		return time.UTC
+	}
+	if z, err := s.zones(name); err == nil && name != "" {
+		return z
+	}
+	return time.UTC
+}
+
+// Len is the number of entries.
+func (s *Season) Len() int { return len(s.all) }
+
+// Entries yields all entries in the order of the book.
+func (s *Season) Entries() iter.Seq[Entry] {
+	return func(yield func(Entry) bool) {
+		for _, e := range s.all {
+			if !yield(*e) {
+				return
+			}
+		}
+	}
+}
+
+// Entry finds an entry by its id. It costs a walk over the entries.
+func (s *Season) Entry(id EntryID) (Entry, bool) {
+	for _, e := range s.all {
+		if e.ID == id {
+			return *e, true
+		}
+	}
+	return Entry{}, false
+}
+
+// subjectsOf yields the keys under which an entry is found, without repeats.
+func subjectsOf(e *Entry) iter.Seq[Subject] {
+	return func(yield func(Subject) bool) {
+		var seen [6]Subject
+		n := 0
+		e.Fact.about(func(sub Subject) {
+			if !sub.IsZero() && n < len(seen) && !slices.Contains(seen[:n], sub) {
+				seen[n] = sub
+				n++
+			}
+		})
+		if n == 0 {
+			n = 1 // the zero Subject
+		}
+		for _, sub := range seen[:n] {
+			if !yield(sub) {
+				return
+			}
+		}
+	}
+}
+
+func compareEntries(a, b *Entry) int { return a.Compare(*b) }
+
+func sorted(entries []Entry) []*Entry {
+	all := make([]*Entry, len(entries))
+	for i := range entries {
+		all[i] = &entries[i]
+	}
+	if !slices.IsSortedFunc(all, compareEntries) {
+		slices.SortFunc(all, compareEntries)
+	}
+	return slices.CompactFunc(all, func(a, b *Entry) bool { return a.ID == b.ID })
+}
+
+func contains(all []*Entry, e *Entry) bool {
+	_, found := slices.BinarySearchFunc(all, e, compareEntries)
+	return found
+}
+
+// inserted is a copy of all with e in its place.
+func inserted(all []*Entry, e *Entry) []*Entry {
+	i, _ := slices.BinarySearchFunc(all, e, compareEntries)
+	next := make([]*Entry, 0, len(all)+1)
+	return append(append(append(next, all[:i]...), e), all[i:]...)
+}

@@ -1,0 +1,208 @@
+package book
+
+import (
+	"iter"
+	"slices"
+	"sync"
+	"time"
+
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+// View is a season as it stood at an instant: what had happened by then, as
+// it is known now, or as it was known at another instant. Subjects are folded
+// when they are first asked for and remembered. A View may be used from
+// several goroutines; what it returns is shared and must not be changed.
+type View struct {
+	season *Season
+	on     time.Time
+	known  time.Time
+	struck map[EntryID]bool
+
+	numbers func() practice.Numbers
+	zone    func() *time.Location
+	order   func() []*Nuc            // the nucs in walking order
+	names   func() map[string][]*Nuc // by name
+	yards   folds[YardID, Yard]
+	stands  folds[StandID, Stand]
+	boxes   folds[BoxID, BoxBuilt]
+	nucs    folds[NucID, Nuc]
+	cols    folds[ColonyID, Colony]
+	people  folds[PersonID, Person]
+	queens  folds[QueenID, Queen]
+	batches folds[BatchID, Batch]
+	orders  folds[OrderID, Order]
+}
+
+// At is the season at an instant, as it is known now.
+func (s *Season) At(on time.Time) *View { return s.AsKnown(on, time.Time{}) }
+
+// AsKnown is the season at an instant as it was known at another: entries
+// written later than known do not count. A zero known is now.
+func (s *Season) AsKnown(on, known time.Time) *View {
+	v := &View{season: s, on: on, known: known}
+	v.struck = v.strikes()
+	v.numbers = sync.OnceValue(v.foldNumbers)
+	v.zone = sync.OnceValue(v.homeZone)
+	v.order = sync.OnceValue(v.orderNucs)
+	v.names = sync.OnceValue(v.nameNucs)
+	return v
+}
+
+// On is the instant the view is of.
+func (v *View) On() time.Time { return v.on }
+
+// Known is the instant whose knowledge the view has; zero for now.
+func (v *View) Known() time.Time { return v.known }
+
+// Season is the season the view is of.
+func (v *View) Season() *Season { return v.season }
+
+// Numbers are the keeper's numbers as they stood.
+func (v *View) Numbers() practice.Numbers { return v.numbers() }
+
+// Today is the view's day in the zone of the home yard.
+func (v *View) Today() calendar.Day { return calendar.DayOf(v.on, v.Zone()) }
+
+// Lines yields the entries about a subject that count, in the order of the
+// book: up to the view's instant, as known, and not struck.
+func (v *View) Lines(of Subject) iter.Seq[Entry] {
+	return func(yield func(Entry) bool) {
+		for e := range v.lines(of) {
+			if !yield(*e) {
+				return
+			}
+		}
+	}
+}
+
+// All yields every entry that counts, in the order of the book.
+func (v *View) All() iter.Seq[Entry] {
+	return func(yield func(Entry) bool) {
+		for e := range v.counted(v.season.all) {
+			if !yield(*e) {
+				return
+			}
+		}
+	}
+}
+
+// OfDay yields the entries of one day that count, in the order of the book. It
+// costs a search, not a walk over the book.
+func (v *View) OfDay(d calendar.Day) iter.Seq[Entry] {
+	zone := v.Zone()
+	from, to := v.from(d.Start(zone)), v.from((d + 1).Start(zone))
+	return func(yield func(Entry) bool) {
+		for e := range v.counted(v.season.all[from:to]) {
+			if !yield(*e) {
+				return
+			}
+		}
+	}
+}
+
+// Line is one entry about a subject, struck ones included, for a history.
+type Line struct {
+	Entry
+	Struck bool
+}
+
+// History yields the entries about a subject in the order of the book, the
+// struck ones marked.
+func (v *View) History(of Subject) iter.Seq[Line] {
+	return func(yield func(Line) bool) {
+		for _, e := range v.season.about[of] {
+			if v.happened(e) && v.written(e) && !yield(Line{*e, v.struck[e.ID]}) {
+				return
+			}
+		}
+	}
+}
+
+// Last is the entry that was written last, of those that count; an undo would
+// strike it. Strikes themselves are passed over.
+func (v *View) Last() (Entry, bool) {
+	var last *Entry
+	for e := range v.counted(v.season.all) {
+		if _, strike := e.Fact.(Struck); !strike && (last == nil || compareWritten(*last, *e) < 0) {
+			last = e
+		}
+	}
+	if last == nil {
+		return Entry{}, false
+	}
+	return *last, true
+}
+
+func (v *View) lines(of Subject) iter.Seq[*Entry] { return v.counted(v.season.about[of]) }
+
+func (v *View) counted(entries []*Entry) iter.Seq[*Entry] {
+	return func(yield func(*Entry) bool) {
+		for _, e := range entries {
+			if !v.happened(e) {
+				return
+			}
+			if v.written(e) && !v.struck[e.ID] && !yield(e) {
+				return
+			}
+		}
+	}
+}
+
+func (v *View) happened(e *Entry) bool { return !e.At.Instant.After(v.on) }
+
+func (v *View) written(e *Entry) bool { return v.known.IsZero() || !e.Written.After(v.known) }
+
+// from is the index of the first entry at or after an instant.
+func (v *View) from(t time.Time) int {
+	i, _ := slices.BinarySearchFunc(v.season.all, t, func(e *Entry, t time.Time) int {
+		return e.At.Instant.Compare(t)
+	})
+	return i
+}
+
+// strikes finds what is struck. A strike may be struck in its turn, by one
+// written later: so they are taken from the last written backwards.
+func (v *View) strikes() map[EntryID]bool {
+	var all []*Entry
+	for _, e := range v.season.about[Subject{}] {
+		if _, ok := e.Fact.(Struck); ok && v.written(e) {
+			all = append(all, e)
+		}
+	}
+	slices.SortFunc(all, func(a, b *Entry) int { return compareWritten(*b, *a) })
+	struck := map[EntryID]bool{}
+	for _, e := range all {
+		if !struck[e.ID] {
+			struck[e.Fact.(Struck).Entry] = true
+		}
+	}
+	return struck
+}
+
+func (v *View) foldNumbers() practice.Numbers {
+	var n practice.Numbers
+	for e := range v.lines(Subject{}) {
+		if f, ok := e.Fact.(NumberChanged); ok {
+			n = changed(n, f)
+		}
+	}
+	return n
+}
+
+// changed leaves the numbers as they are when a number is unknown or its
+// value out of range: folding never fails.
+func changed(n practice.Numbers, f NumberChanged) practice.Numbers {
+	key, ok := practice.ByName(f.Number)
+	if !ok {
+		return n
+	}
+	if f.Back {
+		return n.Without(key)
+	}
+	if next, err := n.With(key, f.Value); err == nil {
+		return next
+	}
+	return n
+}

@@ -1,0 +1,168 @@
+package book
+
+import (
+	"cmp"
+	"iter"
+	"slices"
+	"time"
+
+	"lidmark/domain/calendar"
+)
+
+// Yard is what the book says of a yard.
+type Yard struct {
+	YardDescribed
+	Zone        *time.Location
+	Forage      Forage // zero: nobody said
+	ForageSince calendar.Moment
+	Features    []FeatureDrawn
+	Papers      []PaperHeld
+	Weather     map[calendar.Day]WeatherSeen
+	Standstill  *Standstill // nil: bees may move
+	LastChecked calendar.Moment
+}
+
+// Standstill is why nothing may leave a yard.
+type Standstill struct {
+	Since calendar.Moment
+	Of    Subject
+	What  string
+}
+
+// Stand is what the book says of a stand.
+type Stand struct {
+	StandSet
+}
+
+// Yard is the yard of an id; a yard nobody described has only its id.
+func (v *View) Yard(id YardID) *Yard { return v.yards.get(id, v.foldYard) }
+
+// Yards yields the yards, the home yard first, then by name.
+func (v *View) Yards() iter.Seq[*Yard] {
+	all := collect(v, KindYard, v.Yard)
+	slices.SortFunc(all, func(a, b *Yard) int {
+		return cmp.Or(compareBool(b.Home, a.Home), cmp.Compare(a.Name, b.Name), a.Yard.compare(b.Yard))
+	})
+	return slices.Values(all)
+}
+
+// HomeYard is the yard from which the keeper starts, or any yard when none is
+// marked so; nil in a book without yards.
+func (v *View) HomeYard() *Yard {
+	for y := range v.Yards() {
+		return y
+	}
+	return nil
+}
+
+// Zone is the time zone of the home yard; UTC in a book without yards.
+func (v *View) Zone() *time.Location { return v.zone() }
+
+func (v *View) homeZone() *time.Location {
+	if y := v.HomeYard(); y != nil {
+		return y.Zone
+	}
+	return time.UTC
+}
+
+// Stand is the stand of an id.
+func (v *View) Stand(id StandID) *Stand { return v.stands.get(id, v.foldStand) }
+
+// Stands yields the stands of a yard in the order of their letters.
+func (v *View) Stands(in YardID) iter.Seq[*Stand] {
+	all := slices.DeleteFunc(collect(v, KindStand, v.Stand), func(s *Stand) bool { return s.Yard != in })
+	slices.SortFunc(all, func(a, b *Stand) int {
+		return cmp.Or(compareNames(a.Letter, b.Letter), a.Stand.compare(b.Stand))
+	})
+	return slices.Values(all)
+}
+
+func (v *View) foldYard(id YardID) *Yard {
+	y := &Yard{YardDescribed: YardDescribed{Yard: id}, Zone: time.UTC, Weather: map[calendar.Day]WeatherSeen{}}
+	for e := range v.lines(id.Subject()) {
+		v.foldYardFact(y, e)
+	}
+	v.foldStandstill(y)
+	return y
+}
+
+func (v *View) foldYardFact(y *Yard, e *Entry) {
+	switch f := e.Fact.(type) {
+	case YardDescribed:
+		y.YardDescribed, y.Zone = f, v.season.zone(f.Zone)
+	case ForageSeen:
+		if f.Forage != y.Forage {
+			y.Forage, y.ForageSince = f.Forage, e.At
+		}
+	case FeatureDrawn:
+		y.Features = append(y.Features, f)
+	case PaperHeld:
+		y.Papers = append(y.Papers, f)
+	case WeatherSeen:
+		y.takeWeather(f)
+	case Inspected:
+		y.LastChecked = e.At
+	}
+}
+
+// takeWeather keeps what was seen before what was only forecast.
+func (y *Yard) takeWeather(f WeatherSeen) {
+	if was, ok := y.Weather[f.Day]; ok && f.Forecast && !was.Forecast {
+		return
+	}
+	y.Weather[f.Day] = f
+}
+
+// foldStandstill looks for open suspicions among the yard and all that stands
+// in it.
+func (v *View) foldStandstill(y *Yard) {
+	open := map[Subject]*Standstill{}
+	for e := range v.suspicions() {
+		switch f := e.Fact.(type) {
+		case DiseaseSuspected:
+			if v.yardOf(f.Of) == y.Yard && open[f.Of] == nil {
+				open[f.Of] = &Standstill{e.At, f.Of, f.What}
+			}
+		case SuspicionEnded:
+			delete(open, f.Of)
+		}
+	}
+	for _, s := range open {
+		if y.Standstill == nil || s.Since.Before(y.Standstill.Since) {
+			y.Standstill = s
+		}
+	}
+}
+
+func (v *View) suspicions() iter.Seq[*Entry] { return v.counted(v.season.suspicions) }
+
+// yardOf is where a subject stands, by its own entries alone, so that a yard
+// can be folded without folding what stands in it.
+func (v *View) yardOf(s Subject) (in YardID) {
+	if y, ok := s.Yard(); ok {
+		return y
+	}
+	for e := range v.lines(s) {
+		switch f := e.Fact.(type) {
+		case NucPlaced:
+			if f.Nuc.Subject() == s {
+				in = f.Yard
+			}
+		case ColonyDescribed:
+			if f.Colony.Subject() == s {
+				in = f.Yard
+			}
+		}
+	}
+	return in
+}
+
+func (v *View) foldStand(id StandID) *Stand {
+	s := &Stand{StandSet{Stand: id}}
+	for e := range v.lines(id.Subject()) {
+		if f, ok := e.Fact.(StandSet); ok && f.Stand == id {
+			s.StandSet = f
+		}
+	}
+	return s
+}
