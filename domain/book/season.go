@@ -42,7 +42,10 @@ func NewSeason(zones Zones, entries []Entry) *Season {
 // With is the season with more entries. What is there already is left out.
 // It costs a copy of the index, not a new fold.
 func (s *Season) With(entries ...Entry) *Season {
-	next := &Season{s.zones, s.all, maps.Clone(s.about), maps.Clone(s.kinds), s.suspicions}
+	next := &Season{s.zones, s.all, maps.Clone(s.about), map[Kind][]Subject{}, s.suspicions}
+	for kind, subs := range s.kinds {
+		next.kinds[kind] = slices.Clip(subs) // so that appending copies
+	}
 	for _, e := range sorted(entries) {
 		if !contains(next.all, e) {
 			next.insert(e)
@@ -62,11 +65,10 @@ func (s *Season) insert(e *Entry) {
 	}
 }
 
-// know notes a subject when it is met for the first time. The list is copied
-// when it is full, so seasons that share it do not see each other's subjects.
+// know notes a subject when it is met for the first time.
 func (s *Season) know(sub Subject) {
 	if _, known := s.about[sub]; !known {
-		s.kinds[sub.Kind] = append(slices.Clip(s.kinds[sub.Kind]), sub)
+		s.kinds[sub.Kind] = append(s.kinds[sub.Kind], sub)
 	}
 }
 
