@@ -5,6 +5,7 @@ import (
 	"image/color"
 	"image/draw"
 	"math"
+	"slices"
 
 	"lidmark/ui/scene"
 
@@ -51,18 +52,19 @@ func (cv *canvas) rasterise(r image.Rectangle) {
 	w, h := r.Dx(), r.Dy()
 	cv.raster.Reset(w, h)
 	cv.raster.DrawOp = draw.Src
+	corner := scene.Point{X: float64(r.Min.X), Y: float64(r.Min.Y)}
 	start := 0
 	for _, end := range cv.path.ends {
-		for i, q := range cv.path.points[start:end] {
-			x, y := float32(q.X-float64(r.Min.X)), float32(q.Y-float64(r.Min.Y))
-			if i == 0 {
-				cv.raster.MoveTo(x, y)
-			} else {
-				cv.raster.LineTo(x, y)
-			}
+		contour := cv.path.points[start:end]
+		if start = end; len(contour) == 0 {
+			continue
 		}
-		cv.raster.ClosePath()
-		start = end
+		from := contour[len(contour)-1].Sub(corner)
+		for _, to := range contour {
+			to = to.Sub(corner)
+			cv.rasteriseEdge(from, to)
+			from = to
+		}
 	}
 	if n := w * h; cap(cv.mask.Pix) < n {
 		cv.mask.Pix = make([]uint8, n)
@@ -70,6 +72,38 @@ func (cv *canvas) rasterise(r image.Rectangle) {
 	cv.mask.Pix = cv.mask.Pix[:w*h]
 	cv.mask.Stride, cv.mask.Rect = w, image.Rect(0, 0, w, h)
 	cv.raster.Draw(&cv.mask, cv.mask.Rect, image.Opaque, image.Point{})
+}
+
+// rasteriseEdge hands over one edge of a contour. The rasteriser's arithmetic
+// has no room for far ends, so an edge that has one is moved to the border where
+// it lies outside: that covers the same pixels.
+func (cv *canvas) rasteriseEdge(a, b scene.Point) {
+	const room = 1000
+	size := cv.raster.Size()
+	w, h := float64(size.X), float64(size.Y)
+	near := func(p scene.Point) bool { return p.X > -room && p.X < w+room && p.Y > -room && p.Y < h+room }
+	if near(a) && near(b) {
+		cv.raster.MoveTo(float32(a.X), float32(a.Y))
+		cv.raster.LineTo(float32(b.X), float32(b.Y))
+		return
+	}
+	d := b.Sub(a)
+	cuts := [...]float64{0, -a.X / d.X, (w - a.X) / d.X, -a.Y / d.Y, (h - a.Y) / d.Y, 1}
+	for i, t := range cuts {
+		if !(t >= 0 && t <= 1) { // beyond an end, or the edge never meets that border
+			cuts[i] = 0
+		}
+	}
+	slices.Sort(cuts[:])
+	for i, t := range cuts {
+		p := a.Add(d.Mul(t))
+		x, y := float32(max(0, min(w, p.X))), float32(max(0, min(h, p.Y)))
+		if i == 0 {
+			cv.raster.MoveTo(x, y)
+		} else {
+			cv.raster.LineTo(x, y)
+		}
+	}
 }
 
 // blend paints c on r through the mask.

@@ -8,18 +8,17 @@ import (
 )
 
 // hatch adds lines of the given width at 45 degrees to p, cut to the polygon.
-// One of them goes through origin, the others pitch apart.
-func (p *path) hatch(polygon []scene.Point, origin scene.Point, pitch, width float64, falling bool) {
+// One of them goes through origin, the others pitch apart. Those that pass by
+// clip are left out.
+func (p *path) hatch(polygon []scene.Point, clip scene.Area, origin scene.Point, pitch, width float64, falling bool) {
 	q := math.Sqrt(0.5)
 	along, across := scene.Point{X: q, Y: -q}, scene.Point{X: q, Y: q}
 	if falling {
 		along, across = across, scene.Point{X: -q, Y: q}
 	}
-	lo, hi := math.Inf(1), math.Inf(-1)
-	for _, v := range polygon {
-		k := inner(v.Sub(origin), across)
-		lo, hi = min(lo, k), max(hi, k)
-	}
+	lo, hi := span(polygon, origin, across)
+	first, last := span(cornersOf(clip), origin, across)
+	lo, hi = max(lo, first-pitch), min(hi, last+pitch)
 	var cuts []float64
 	for k := math.Ceil(lo/pitch) * pitch; k < hi; k += pitch {
 		from := origin.Add(across.Mul(k))
@@ -29,6 +28,16 @@ func (p *path) hatch(polygon []scene.Point, origin scene.Point, pitch, width flo
 			p.stroke(ends[:], width, false, false)
 		}
 	}
+}
+
+// span returns how far the points reach along the direction d from origin.
+func span(points []scene.Point, origin, d scene.Point) (lo, hi float64) {
+	lo, hi = math.Inf(1), math.Inf(-1)
+	for _, v := range points {
+		k := inner(v.Sub(origin), d)
+		lo, hi = min(lo, k), max(hi, k)
+	}
+	return lo, hi
 }
 
 // crossings appends to cuts how far along the ray from p in direction d the

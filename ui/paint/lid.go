@@ -168,8 +168,8 @@ func (g *lidBrush) queenless() {
 
 // band paints the foot of a nuc just caught in the colour of the brood left.
 func (g *lidBrush) band() {
-	foot := make([]scene.Point, len(g.square))
-	for i, p := range g.square {
+	foot := make([]scene.Point, len(g.notched))
+	for i, p := range g.notched {
 		foot[i] = scene.Point{X: p.X, Y: max(p.Y, g.half*0.40)}
 	}
 	if g.Seen || small(g.Lid) {

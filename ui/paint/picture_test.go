@@ -115,7 +115,8 @@ func TestPaneCutsOff(t *testing.T) {
 		Clip:   scene.Area{X: 30, Y: 30, W: 40, H: 40},
 		Camera: scene.Camera{Scale: 10, Shift: scene.Point{X: 20, Y: 20}},
 		Marks: []scene.Mark{
-			scene.Rect{Area: scene.Area{X: -10, Y: -10, W: 30, H: 30}, Fill: scene.Map}, lid,
+			scene.Rect{Area: scene.Area{X: -10, Y: -10, W: 30, H: 30}, Fill: scene.Map},
+			lid,
 			scene.Text{At: scene.Point{X: 1, Y: 2}, Text: "overflowing words", Size: 20, Role: scene.Ink},
 			scene.Line{To: scene.Point{X: 20, Y: 20}, Stroke: scene.Stroke{Role: scene.Act, Width: 3}},
 		},

@@ -151,8 +151,12 @@ func states() []scene.Lid {
 // fronts adds the front marks, alone and on lids.
 func fronts(s *scene.Scene) {
 	for i, f := range []scene.Front{
-		{Shape: scene.Disc, Role: scene.Blue}, {Shape: scene.LevelBar, Role: scene.Yellow}, {Shape: scene.Triangle, Role: scene.White},
-		{Shape: scene.Square, Role: scene.Black}, {Shape: scene.Ring, Role: scene.Sky}, {Shape: scene.Post, Role: scene.Yellow},
+		{Shape: scene.Disc, Role: scene.Blue},
+		{Shape: scene.LevelBar, Role: scene.Yellow},
+		{Shape: scene.Triangle, Role: scene.White},
+		{Shape: scene.Square, Role: scene.Black},
+		{Shape: scene.Ring, Role: scene.Sky},
+		{Shape: scene.Post, Role: scene.Yellow},
 	} {
 		x := 640 + float64(i)*58
 		s.Add(
