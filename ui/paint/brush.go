@@ -141,7 +141,7 @@ func (g *brush) poly(m *scene.Poly) {
 // shape paints fill, hatch and stroke of the points, in device pixels.
 func (g *brush) shape(points []scene.Point, closed bool, fill scene.Role, h scene.Hatch, s scene.Stroke) {
 	if fill != scene.None {
-		g.path.contour(points, false)
+		g.path.contour(points)
 		g.fill(g.theme.Colour(fill))
 	}
 	if h.Role != scene.None {

@@ -22,14 +22,9 @@ func (p *path) add(q scene.Point) { p.points = append(p.points, q) }
 // close ends the contour being drawn.
 func (p *path) close() { p.ends = append(p.ends, len(p.points)) }
 
-// contour adds a whole contour, backwards if reverse, which turns its winding.
-func (p *path) contour(points []scene.Point, reverse bool) {
-	for i := range points {
-		if reverse {
-			i = len(points) - 1 - i
-		}
-		p.add(points[i])
-	}
+// contour adds a whole contour.
+func (p *path) contour(points []scene.Point) {
+	p.points = append(p.points, points...)
 	p.close()
 }
 

@@ -130,3 +130,30 @@ func TestPaneCutsOff(t *testing.T) {
 		}
 	}
 }
+
+func TestBearingsAndTurnsGoRound(t *testing.T) {
+	p := painter(t)
+	lid := func(entrance, turn float64) scene.Lid {
+		return scene.Lid{At: scene.Point{X: 50, Y: 50}, Size: 40, Condition: scene.Virgin, Seen: true, Entrance: entrance, Turn: turn}
+	}
+	for _, c := range [][2]scene.Lid{{lid(-45, 0), lid(315, 0)}, {lid(370, -80), lid(10, 10)}} {
+		if a, b := picture(p, 1, c[0]), picture(p, 1, c[1]); string(a.Pix) != string(b.Pix) {
+			t.Errorf("entrance %v, turn %v looks other than entrance %v, turn %v", c[0].Entrance, c[0].Turn, c[1].Entrance, c[1].Turn)
+		}
+	}
+}
+
+// More looks than are kept at a time still come out right.
+func TestMoreLooksThanAreKept(t *testing.T) {
+	p := painter(t)
+	lid := scene.Lid{At: scene.Point{X: 14, Y: 14}, Size: 20, Condition: scene.Laying, Seen: true, Selected: true}
+	first := picture(p, 4, lid)
+	for i := range 60 {
+		big := lid
+		big.Size, big.Entrance = 110, float64(i*6)
+		picture(p, 4, big)
+	}
+	if again := picture(p, 4, lid); string(again.Pix) != string(first.Pix) {
+		t.Error("a lid painted again after many others looks different")
+	}
+}

@@ -38,6 +38,13 @@ func TestEveryMarkIsHitWhereItLies(t *testing.T) {
 		if got, ok := s.At(scene.Point{X: 50, Y: 70}); ok {
 			t.Errorf("%s: At beside it = %v, want nothing", name, got)
 		}
+		in := s.In(scene.Area{X: 45, Y: 45, W: 2, H: 10})
+		if want := []scene.Ref{tag(name).Ref}; name != "pane" && !slices.Equal(in, want) {
+			t.Errorf("%s: In a band across it = %v, want %v", name, in, want)
+		}
+		if in := s.In(scene.Area{X: 45, Y: 62, W: 2, H: 10}); len(in) != 0 {
+			t.Errorf("%s: In a band beside it = %v, want nothing", name, in)
+		}
 	}
 }
 
