@@ -188,6 +188,7 @@ func (f VirginPutIn) about(add func(Subject)) {
 	add(f.Queen.Subject())
 	add(f.Batch.Subject())
 }
+
 func (f VirginCaged) about(add func(Subject)) {
 	add(f.Queen.Subject())
 	add(f.Batch.Subject())

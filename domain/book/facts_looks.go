@@ -5,7 +5,7 @@ import "lidmark/domain/calendar"
 // Sight is whether a look found the queen.
 type Sight = Word[sightWords]
 
-// What a look says of the queen. Unsaid is the zero value: nobody said.
+// The sights of a queen. Unsaid is the zero value: nobody said.
 const (
 	Unsaid     Sight = iota
 	QueenSeen        // q
@@ -22,7 +22,7 @@ func (sightWords) words() (string, []string) {
 // EggSight is what a look says of eggs.
 type EggSight = Word[eggSightWords]
 
-// What a look says of eggs. EggsUnsaid is the zero value.
+// The sights of eggs. EggsUnsaid is the zero value.
 const (
 	EggsUnsaid EggSight = iota
 	NoEggs              // e0
@@ -39,7 +39,7 @@ func (eggSightWords) words() (string, []string) {
 // CellSight is how a given cell was found.
 type CellSight = Word[cellSightWords]
 
-// How a given cell was found. CellUnsaid is the zero value.
+// The sights of a given cell. CellUnsaid is the zero value.
 const (
 	CellUnsaid CellSight = iota
 	CellShut

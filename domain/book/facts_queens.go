@@ -9,7 +9,7 @@ import (
 // Descent is how sure it is that a queen is her presumed mother's daughter.
 type Descent = Word[descentWords]
 
-// How sure a descent is.
+// The degrees of descent. DescentUnsaid is the zero value.
 const (
 	DescentUnsaid Descent = iota
 	DescentSure
@@ -96,7 +96,7 @@ type QueenGone struct {
 // QueenEnd is how a queen ended.
 type QueenEnd = Word[queenEndWords]
 
-// How a queen ended.
+// The ends of queens.
 const (
 	QueenDied QueenEnd = iota + 1
 	QueenLost
