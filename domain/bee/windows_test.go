@@ -1,0 +1,184 @@
+package bee_test
+
+import (
+	"strconv"
+	"strings"
+	"testing"
+	"time"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/practice"
+)
+
+// window gives the window of a step.
+func window(t *testing.T, s bee.Step) bee.Window {
+	t.Helper()
+	for _, w := range bee.Windows(defaults) {
+		if w.Step == s {
+			return w
+		}
+	}
+	t.Fatalf("no window for %v", s)
+	return bee.Window{}
+}
+
+// days reads "12" or "33..41".
+func days(t *testing.T, s string) (from, by int) {
+	t.Helper()
+	a, b, ranged := strings.Cut(s, "..")
+	if !ranged {
+		b = a
+	}
+	from, err := strconv.Atoi(a)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if by, err = strconv.Atoi(b); err != nil {
+		t.Fatal(err)
+	}
+	return from, by
+}
+
+// TestCalendarsRowByRow checks five printed calendars, row by row, against
+// the windows (testdata/published/rearing-calendars.csv). Printed calendars
+// disagree among themselves: capping on day 3.5 to 6 from the graft, cells
+// into nucs on 9 to 11, emergence on 11 to 13, first eggs on 19 to 26. A row
+// is kept when its days meet the window. Rows marked "" have no counterpart.
+func TestCalendarsRowByRow(t *testing.T) {
+	emerge := window(t, bee.Emergence).Best
+	eggs := emerge + defaults.Days(practice.FirstEggsHalfBy)
+	steps := map[string]bee.Window{
+		"graft":         {From: 0, By: 0},
+		"finisher":      window(t, bee.ToFinisher),
+		"capped":        window(t, bee.CellsCapped),
+		"cells in":      window(t, bee.CellsIn),
+		"emergence":     window(t, bee.Emergence),
+		"mating flight": {From: emerge + defaults.Days(practice.FirstMatingFlightFrom), By: emerge + defaults.Days(practice.FirstMatingFlightBy)},
+		"first eggs":    {From: eggs, By: eggs},
+		"ready":         {From: eggs + defaults.Days(practice.ReadyAfterFirstEgg), By: eggs + defaults.Days(practice.ReadyAfterFirstEgg)},
+	}
+	rows := map[string]string{
+		"CUSHMAN/put comb box (egg-laying cage) into breeder colony":         "",
+		"CUSHMAN/confine breeder queen":                                      "",
+		"CUSHMAN/put cell frame into breeder colony to be cleaned":           "",
+		"CUSHMAN/graft; into starter":                                        "graft",
+		"CUSHMAN/move frame from starter to finisher":                        "finisher",
+		"CUSHMAN/feed finisher":                                              "",
+		"CUSHMAN/cells sealed during this day":                               "capped",
+		"CUSHMAN/populate mating nucs, keep closed and cool":                 "",
+		"CUSHMAN/set out mating nucs late in the evening":                    "",
+		"CUSHMAN/ripe cells into nucs":                                       "cells in",
+		"CUSHMAN/early emergence possible":                                   "emergence",
+		"CUSHMAN/normal emergence":                                           "emergence",
+		"TEACHSLIDE/graft":                                                   "graft",
+		"TEACHSLIDE/capped / pupates":                                        "capped",
+		"TEACHSLIDE/emergence":                                               "emergence",
+		"TEACHSLIDE/gentle handling safe":                                    "",
+		"UKDIARY/egg hatches":                                                "",
+		"UKDIARY/graft":                                                      "graft",
+		"UKDIARY/cells sealed":                                               "capped",
+		"UKDIARY/emergence":                                                  "emergence",
+		"UKDIARY/graft 48-60 h larva instead of 18-24 h: emerges earlier by": "",
+		"GERMANAPIARY/graft":                                                 "graft",
+		"GERMANAPIARY/emergence":                                             "emergence",
+		"GERMANAPIARY/mating flight":                                         "mating flight",
+		"GERMANAPIARY/first eggs":                                            "first eggs",
+		"GERMANAPIARY/checked and ready to hand over":                        "ready",
+		"FRENCH1/introduce cells":                                            "cells in",
+		"FRENCH1/emergence":                                                  "emergence",
+		"FRENCH1/next look":                                                  "",
+	}
+	for _, row := range published(t, "rearing-calendars.csv") {
+		name := row["calendar"] + "/" + row["event"]
+		step, known := rows[name]
+		if !known {
+			t.Errorf("row %q is new: say what it stands for", name)
+			continue
+		}
+		delete(rows, name)
+		if step == "" {
+			continue
+		}
+		from, by := days(t, row["day_from_graft"])
+		if w := steps[step]; by < w.From || from > w.By {
+			t.Errorf("%s: day %d to %d, ours %d to %d", name, from, by, w.From, w.By)
+		}
+	}
+	for name := range rows {
+		t.Errorf("row %q is not in the table", name)
+	}
+}
+
+// TestClockAgreesWithTheWindows ties the hours of the clock to the days that
+// breeders count, and to the two rows of the British diary that speak of the
+// larva's age: hatched a day before the graft, and up to a day and a half
+// earlier from larvae of 48 to 60 h than of 18 to 24 h.
+func TestClockAgreesWithTheWindows(t *testing.T) {
+	young := bee.Batch{Graft: graft, Cells: 1}
+	middle := young.Clock(defaults).Middle().Sub(graft).Hours() / 24
+	if w := window(t, bee.Emergence); int(middle) != w.Best {
+		t.Errorf("half are out on day %.2f, the window says %d", middle, w.Best)
+	}
+	if hard := (bee.Batch{Graft: graft, Cells: 24}).Clock(defaults).Hard(); hard.Sub(graft) < 10*24*time.Hour {
+		t.Errorf("hard line %v is before day 10, when breeders place cells", hard)
+	}
+	old := bee.Batch{Graft: graft, Cells: 1, LarvaAge: 54 * time.Hour}
+	usual := bee.Batch{Graft: graft, Cells: 1, LarvaAge: 21 * time.Hour}
+	early := usual.Clock(defaults).Middle().Sub(old.Clock(defaults).Middle()).Hours() / 24
+	if early < 1 || early > 1.5 {
+		t.Errorf("old larvae emerge %.2f d early, printed up to 1.5", early)
+	}
+	hatched := defaults.Get(practice.LarvaAgeAtGraft) / 24
+	if hatched < 0.5 || hatched > 1.5 {
+		t.Errorf("the egg hatches %.2f d before the graft, printed 1", hatched)
+	}
+}
+
+func TestWindowsFollowTheNumbers(t *testing.T) {
+	n := with(t, defaults, practice.CellsIn, 11)
+	for _, w := range bee.Windows(n) {
+		if w.From > w.Best || w.Best > w.By {
+			t.Errorf("%v: from %d, best %d, by %d", w.Step, w.From, w.Best, w.By)
+		}
+		if w.Step == bee.CellsIn && w.Best != 11 {
+			t.Errorf("cells into nucs on day %d, want the keeper's 11", w.Best)
+		}
+		if w.Step.String() == "" {
+			t.Errorf("step %d has no words", w.Step)
+		}
+	}
+}
+
+// TestWildCells is the day of a finisher that was given two combs with eggs
+// and larvae on 12 May: searched from 16, at the latest on 21, a queen raised
+// there could walk from 22 May. The batch grafted on the 15th is due out on
+// the 25th: it would be lost.
+func TestWildCells(t *testing.T) {
+	in := time.Date(2027, time.May, 12, 0, 0, 0, 0, time.UTC)
+	w := bee.WildCells(defaults)
+	for _, c := range []struct {
+		what string
+		day  int
+		want int
+	}{
+		{"search from", w.SearchFrom, 16},
+		{"search well by", w.SearchWell, 18},
+		{"search by", w.SearchBy, 21},
+		{"walk", w.Walk, 22},
+	} {
+		if got := in.AddDate(0, 0, c.day).Day(); got != c.want {
+			t.Errorf("%s %d May, want %d May", c.what, got, c.want)
+		}
+	}
+	out := time.Date(2027, time.May, 15, 0, 0, 0, 0, time.UTC).AddDate(0, 0, window(t, bee.CellsIn).Best)
+	if out.Day() != 25 || !in.AddDate(0, 0, w.Walk).Before(out) {
+		t.Errorf("the batch is due out on %v, want 25 May, after the wild queen", out)
+	}
+}
+
+func TestOwnCells(t *testing.T) {
+	o := bee.OwnCells(defaults)
+	if o != (bee.Own{BreakFrom: 5, BreakBy: 8, Emerge: 12}) {
+		t.Errorf("OwnCells = %+v, want from day 5, by day 8, out on day 12", o)
+	}
+}
