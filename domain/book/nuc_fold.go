@@ -107,7 +107,7 @@ func (n *nucFold) madeUp(e *Entry, f NucMadeUp) {
 	n.Holds = Holding{Condition: NoQueen, Since: e.At, Seen: true}
 	n.MadeUp, n.Queenless = e.At, e.At
 	n.Ended, n.EndedBy = calendar.Moment{}, ""
-	n.Looks, n.Bees, n.Stores, n.Temper = nil, Reading{}, Reading{}, Reading{}
+	n.Looks, n.Bees, n.Stores, n.Temper = n.Looks[:0], Reading{}, Reading{}, Reading{}
 	n.Brood, n.OwnCells, n.RobbedAt = OtherBrood{}, OwnCells{}, calendar.Moment{}
 	n.otherBrood(e.At, f.Open > 0, f.Capped > 0)
 }
