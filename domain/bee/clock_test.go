@@ -221,6 +221,22 @@ func TestFirstOutAfterALook(t *testing.T) {
 	}
 }
 
+// TestTwoOutAtOneLook: virgins found at the same look are believed, and the
+// second makes the clock earlier still.
+func TestTwoOutAtOneLook(t *testing.T) {
+	look := bee.Evidence{At: at(270), Sign: bee.OneOut}
+	one := bee.Batch{Graft: graft, Cells: 23, Seen: []bee.Evidence{{At: at(255), Sign: bee.NoneOut}, look}}
+	two := one
+	two.Cells, two.Seen = 22, append([]bee.Evidence{look}, one.Seen...)
+	a, b := one.Clock(defaults), two.Clock(defaults)
+	if a.Doubted() || b.Doubted() {
+		t.Fatalf("doubted: one out %v, two out %v", a.Doubted(), b.Doubted())
+	}
+	if !b.Middle().Before(a.Middle()) {
+		t.Errorf("middle %v with two out, %v with one", b.Middle(), a.Middle())
+	}
+}
+
 func TestClockIsDoubted(t *testing.T) {
 	b := bee.Batch{Graft: graft, Cells: 24}
 	plain := b.Clock(defaults)

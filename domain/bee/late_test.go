@@ -87,8 +87,9 @@ func TestLateDayByHand(t *testing.T) {
 }
 
 // simulateLoss plays the late day many times: cells, a shift, the first out,
-// her grace, what is not yet out then is lost.
-func simulateLoss(n practice.Numbers, cells int, now, by, cooled float64) float64 {
+// her grace, what is not yet out then is lost. At now none of all the cells is
+// out, and only left of them stay together.
+func simulateLoss(n practice.Numbers, cells, left int, now, by, cooled float64) float64 {
 	rng := rand.New(rand.NewPCG(1, 2))
 	mean := n.Get(practice.QueenEmerges) - n.Get(practice.QueenHatches) - n.Get(practice.LarvaAgeAtGraft)
 	wall := func(hour float64) float64 { // growth to wall clock
@@ -113,8 +114,9 @@ func simulateLoss(n practice.Numbers, cells int, now, by, cooled float64) float6
 			continue // somebody looked: none was out
 		}
 		runs++
+		first = slices.Min(out[:left])
 		if over := first + n.Get(practice.GraceOfFirstVirgin); over <= by {
-			for _, o := range out {
+			for _, o := range out[:left] {
 				if o > over {
 					lost++
 				}
@@ -130,9 +132,27 @@ func TestLossesAgreeWithASimulation(t *testing.T) {
 	for _, by := range []time.Time{monday6, noon, monday18} {
 		hours := by.Sub(graft).Hours()
 		// Standard error of the mean of 20000 runs is under 0.08 cells.
-		near(t, "kept warm", c.Loose().Lost(by), simulateLoss(defaults, 24, now, hours, 1), 0.25)
-		near(t, "at 32 °C", c.Cooled(saturday, 32).Lost(by), simulateLoss(defaults, 24, now, hours, bee.Speed(32, defaults)), 0.25)
+		near(t, "kept warm", c.Loose().Lost(by), simulateLoss(defaults, 24, 24, now, hours, 1), 0.25)
+		near(t, "at 32 °C", c.Cooled(saturday, 32).Lost(by), simulateLoss(defaults, 24, 24, now, hours, bee.Speed(32, defaults)), 0.25)
 	}
+}
+
+// TestCellsLeftBehind: on Monday 06:00 none of 24 is out, which makes a late
+// batch of it; that still holds for the 10 left when 14 are placed.
+func TestCellsLeftBehind(t *testing.T) {
+	b := lateBatch()
+	b.Seen[0].At = monday6
+	next := monday18.Add(12 * time.Hour)
+	late := bee.Late{Clock: b.Clock(defaults), Now: monday6, Next: next, Fit: 14}
+	for _, w := range late.Ways() {
+		if w.Way != bee.Place {
+			continue
+		}
+		want := simulateLoss(defaults, 24, 10, monday6.Sub(graft).Hours(), next.Sub(graft).Hours(), 1)
+		near(t, "of the 10 left", w.Lost, want, 0.1)
+		return
+	}
+	t.Error("placing 14 and leaving 10 is not among the ways")
 }
 
 func TestEveryCellIsSomewhere(t *testing.T) {
@@ -181,6 +201,8 @@ func TestWaysOutSideBySide(t *testing.T) {
 	near(t, "caged, fewer taken in", 24*0.80-ways[bee.Cage].Accepted, 4, 0.1)
 	near(t, "caged, lost", ways[bee.Cage].Lost, 0, 0)
 	near(t, "14 placed and 10 caged", ways[bee.PlaceAndCage].Accepted, 14*0.80+10*0.63, 1e-9)
+	l := late.Clock.Loose()
+	near(t, "waiting, taken in", ways[bee.Wait].Accepted, l.Cells(monday18)*0.80+l.Virgins(monday18)*0.74, 1e-9)
 	near(t, "waiting, kept", ways[bee.Wait].Kept, 24-16.5, 0.1)
 	if got, want := ways[bee.PlaceAndCage].Work, 29*time.Minute; got != want {
 		t.Errorf("placing 14 and caging 10 takes %v, want %v", got, want)

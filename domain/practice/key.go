@@ -5,8 +5,10 @@ package practice
 // list may change. The zero Key is invalid.
 type Key int
 
-// The castes' timetables, counted from the egg.
+// The numbers of the clock: castes, batches, cells, queens. Titles, units,
+// ranges and sources stand in the rows.
 const (
+	// The castes' timetables, counted from the egg.
 	_ Key = iota
 	QueenHatches
 	QueenCapped
@@ -107,7 +109,7 @@ const (
 	PapersWarned
 )
 
-// Shares and rates.
+// The shares from one step of the work to the next.
 const (
 	Take Key = iota + PapersWarned + 1
 	RipeOfTakes
@@ -125,7 +127,7 @@ const (
 	OwnCellsOverlooked
 )
 
-// Weather and flight.
+// The numbers of weather and flight.
 const (
 	WarmEnoughToFly Key = iota + OwnCellsOverlooked + 1
 	FlightRampBelow
@@ -151,7 +153,7 @@ const (
 	QuietHoursUntil
 )
 
-// Bees and brood.
+// The numbers of bees, brood and drones.
 const (
 	CupOfBees Key = iota + QuietHoursUntil + 1
 	BeesPerCup
@@ -178,7 +180,7 @@ const (
 	DroneCombBeforeFlights
 )
 
-// Stores.
+// The numbers of food.
 const (
 	SyrupPerFeed Key = iota + DroneCombBeforeFlights + 1
 	SyrupSugar
@@ -188,7 +190,7 @@ const (
 	LightBelow
 )
 
-// Robbing: terms of the exposure score and what calls for what.
+// The terms of the exposure to robbers, and what calls for what.
 const (
 	RobbingBase Key = iota + LightBelow + 1
 	RobbingDearth
@@ -206,7 +208,7 @@ const (
 	OpenInDearthMost
 )
 
-// Times: minutes a task takes, and when alarms ring.
+// The minutes a task takes, and when alarms ring.
 const (
 	MinutesLook Key = iota + OpenInDearthMost + 1
 	MinutesLookFrameNuc

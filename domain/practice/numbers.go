@@ -18,8 +18,8 @@ type own struct {
 	set   [keyCount]bool
 }
 
-// Get gives the number in use for k, in the unit of its row. It panics on a
-// key that is not one of this package's.
+// Get gives the number in use for k, in the unit of its row. The zero Key has
+// the number 0; a key beyond the list is a fault of the program and panics.
 func (n Numbers) Get(k Key) float64 {
 	if n.own != nil && n.own.set[k] {
 		return n.own.value[k]
@@ -97,7 +97,8 @@ func (n Numbers) Changed() iter.Seq2[Key, float64] {
 	}
 }
 
-// Of gives the row of k. It panics on a key that is not one of this package's.
+// Of gives the row of k. The zero Key has an empty row; a key beyond the list
+// is a fault of the program and panics.
 func Of(k Key) Number { return rows[k] }
 
 // All walks the whole table in the order of the keys.
