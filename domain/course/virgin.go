@@ -1,0 +1,136 @@
+package course
+
+import (
+	"fmt"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+// virgin follows a cell to her emergence, and her to the look for eggs.
+func (a asked) virgin() Presumption {
+	p := a.recorded()
+	if own := a.ownEmerges(); own != 0 {
+		p.OwnFrom = a.start(own)
+	}
+	p.Emerged, p.Told = a.emerged()
+	out := a.day(p.Emerged)
+	p.OldEnoughFrom = a.start(out + a.days(practice.FirstMatingFlight))
+	p.TooLateAt = a.start(out + a.days(practice.VirginTooLate))
+	a.lookForEggs(&p, out)
+	if p.Condition == book.Cell && a.view.On().Before(p.Emerged) {
+		p.Why = a.batchWords("cell") + ", emerges " + out.Short() + " by the calendar"
+		return p
+	}
+	if p.Condition == book.Cell {
+		p.Condition, p.Seen, p.Since = book.Virgin, false, p.Emerged
+	}
+	p.Age = a.today.Sub(out)
+	p.Why = fmt.Sprintf("virgin, %s old%s", Count(p.Age, "day"), byCalendar(p.Told))
+	a.due(&p)
+	return p
+}
+
+// due turns a virgin whose look has come into one due for it, and says when
+// it is too late.
+func (a asked) due(p *Presumption) {
+	look := a.day(p.LookFrom)
+	if a.today < look {
+		return
+	}
+	p.Condition, p.Seen, p.Since = book.Due, false, p.LookFrom
+	p.Why = fmt.Sprintf("%s old%s, due for a look", Count(p.Age, "day"), byCalendar(p.Told))
+	if l, ok := a.lookWithoutEggs(a.day(p.Emerged)); ok {
+		p.Why = fmt.Sprintf("%s old%s, no eggs on %s", Count(p.Age, "day"), byCalendar(p.Told), l.Short())
+	}
+	if !a.view.On().Before(p.TooLateAt) {
+		p.Why += ": too late to mate"
+	}
+}
+
+// emerged is the most probable instant she walked, and whether it was told.
+// A cell was still shut when it was given; a virgin seen was out by then.
+func (a asked) emerged() (t time.Time, told bool) {
+	h := a.nuc.Holds
+	if !h.Emerged.IsZero() {
+		return h.Emerged, true
+	}
+	t = a.reckoned()
+	if h.Condition == book.Virgin && t.After(h.Since.Instant) {
+		t = h.Since.Instant
+	}
+	givenAsCell := h.Condition == book.Cell || h.Given.Before(h.Since)
+	if givenAsCell && t.Before(h.Given.Instant) {
+		t = h.Given.Instant
+	}
+	return t, false
+}
+
+func (a asked) reckoned() time.Time {
+	h := a.nuc.Holds
+	batch := h.Batch
+	if batch.IsZero() && !h.Queen.IsZero() {
+		batch = a.view.Queen(h.Queen).Batch
+	}
+	if t := a.Emerges(batch); !t.IsZero() {
+		return t
+	}
+	if h.Condition == book.Cell {
+		ripe := a.days(practice.GraftToEmerge) - a.days(practice.CellsIn)
+		return h.Given.Instant.Add(time.Duration(ripe) * 24 * time.Hour)
+	}
+	if own := a.ownEmerges(); own != 0 && h.Given.IsZero() {
+		return a.start(own)
+	}
+	return h.Since.Instant
+}
+
+// ownEmerges is the day on which a queen of the nuc's own raising usually
+// emerges, or none: no open brood was there to raise her on, or her cells were
+// broken down when no larva was young enough for new ones.
+func (a asked) ownEmerges() calendar.Day {
+	n := a.nuc
+	if n.Brood.Open.IsZero() {
+		return 0
+	}
+	left := a.day(n.Brood.Open.Instant)
+	young := a.days(practice.OwnCellsOnLarvaeUnder) + calendar.Day(a.numbers.Get(practice.WorkerHatches)/24)
+	if lost := n.Queenless; !lost.IsZero() && a.day(lost.Instant) > left+young {
+		return 0
+	}
+	if b := n.OwnCells.Broken; !b.IsZero() && a.day(b.Instant) >= left+a.days(practice.BreakDownOwnCellsFrom) {
+		return 0
+	}
+	return left + a.days(practice.OwnQueenEmerges)
+}
+
+// lookForEggs sets the next look for the eggs of a queen who emerged on a day:
+// not before she is likely to lay, and some days after a look that found none.
+func (a asked) lookForEggs(p *Presumption, out calendar.Day) {
+	from := out + a.days(practice.LookForEggsFrom)
+	best := out + max(a.days(practice.FirstEggsNineInTenBy), a.days(practice.LookForEggsFrom))
+	by := max(best, from+a.days(practice.LookAgainFrom))
+	if last, ok := a.lookWithoutEggs(out); ok && last+a.days(practice.LookAgainFrom) > from {
+		from = last + a.days(practice.LookAgainFrom)
+		best, by = from, last+a.days(practice.LookAgainBy)
+	}
+	a.lookOn(p, from, best, by)
+}
+
+// lookWithoutEggs is the last day on which a queen who emerged on a day was
+// old enough to lay and a look found no eggs.
+func (a asked) lookWithoutEggs(out calendar.Day) (calendar.Day, bool) {
+	for i := len(a.nuc.Looks) - 1; i >= 0; i-- {
+		l := a.nuc.Looks[i]
+		day := a.day(l.At.Instant)
+		if l.At.Before(a.nuc.Holds.Given) || day < out+a.days(practice.LookForEggsNotBefore) {
+			break
+		}
+		if l.Eggs == book.NoEggs || l.Queen == book.VirginSeen {
+			return day, true
+		}
+	}
+	return 0, false
+}

@@ -1,0 +1,59 @@
+package rules
+
+import (
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+// Rule names a rule in the keeper's words; a book that puts a finding off
+// keeps it by this name.
+type Rule string
+
+// Severity is how much a finding presses.
+type Severity uint8
+
+// The severities, from the least. Ahead is for a window that is not open yet,
+// Open for one that is, Pressing for what needs the keeper: trouble, no queen,
+// weak, robbers, and whatever is past its best day or past due.
+const (
+	Ahead Severity = iota
+	Open
+	Pressing
+)
+
+var severities = [...]string{"ahead", "open", "needs you"}
+
+// String is the severity in words.
+func (s Severity) String() string { return severities[s] }
+
+// Finding is one thing that wants doing or knowing. Its texts have no full
+// stop and stand alone.
+type Finding struct {
+	Rule     Rule
+	Severity Severity
+	Of       book.Subject   // what it is about
+	Also     []book.Subject // what else it is about: the other batch, the nucs of a yard's line
+	Yard     book.YardID
+	Act      Act       // what is to be done
+	Amount   float64   // how many cells, cups or litres that takes, where it takes some
+	Since    time.Time // since when it is so; zero: does not matter
+	From     time.Time // the window: first day or hour
+	Best     time.Time // best day or hour
+	By       time.Time // last day or hour
+	Hard     bool      // By is a deadline of nature, to the hour; else By means a day
+	What     string    // what is the matter
+	Why      string    // the reason, with figures
+	Do       string    // what to do
+	Sure     string    // how sure that is
+	Used     []practice.Key
+	PutOff   calendar.Day // put off until this day; zero: not
+}
+
+// NeedsYou tells whether the finding marks its subject as needing the keeper.
+func (f Finding) NeedsYou() bool { return f.Severity == Pressing && f.PutOff.IsZero() }
+
+// PastDue tells whether its last day or hour has gone by.
+func (f Finding) PastDue(now time.Time) bool { return !f.By.IsZero() && now.After(f.By) }
