@@ -19,6 +19,7 @@ type Options struct {
 	ReadOnly bool             // take no lock and write nothing
 	Now      func() time.Time // the clock, for the lock and the names of copies; nil is time.Now
 	Keep     int              // how many copies are kept; 0 is DefaultKeep
+	Patience time.Duration    // how long to wait for a program that has the file locked; 0 is 5 s
 }
 
 func (o Options) now() time.Time {
@@ -49,6 +50,9 @@ func Create(path string) (*Book, error) { return create(path, Options{}, scripts
 func create(path string, o Options, scripts []string) (*Book, error) {
 	if _, err := os.Lstat(path); !errors.Is(err, fs.ErrNotExist) {
 		return nil, &FileError{Path: path, Trouble: Exists, Cause: err}
+	}
+	if _, err := os.Stat(filepath.Dir(path)); errors.Is(err, fs.ErrNotExist) {
+		return nil, &FileError{Path: path, Trouble: NoFolder, Cause: err}
 	}
 	lock, err := lockBook(path, o.now())
 	if err != nil {
@@ -100,7 +104,7 @@ func open(path string, o Options, scripts []string) (*Book, error) {
 func openLocked(path string, o Options, lock *flock.Flock) (*Book, error) {
 	b := &Book{path: path, options: o, lock: lock}
 	var err error
-	if b.write, err = dial(path, writing, 1, "mode=rw", "_txlock=immediate"); err != nil {
+	if b.write, err = dial(path, writing.patient(o.Patience), 1, "mode=rw", "_txlock=immediate"); err != nil {
 		_ = b.Close()
 		return nil, err
 	}

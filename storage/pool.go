@@ -5,7 +5,10 @@ import (
 	"fmt"
 	"net/url"
 	"path/filepath"
+	"slices"
+	"strconv"
 	"strings"
+	"time"
 )
 
 // applicationID marks a file as a book of Lidmark in its header: "LidM".
@@ -13,6 +16,20 @@ const applicationID = 0x4c69644d
 
 // pragmas are settings of one connection, as name and value as read back.
 type pragmas [][2]string
+
+// patient is p with another time to wait for locks; 0 leaves it.
+func (p pragmas) patient(d time.Duration) pragmas {
+	if d == 0 {
+		return p
+	}
+	q := slices.Clone(p)
+	for i, set := range q {
+		if set[0] == "busy_timeout" {
+			q[i][1] = strconv.FormatInt(d.Milliseconds(), 10)
+		}
+	}
+	return q
+}
 
 // cacheKiB is the page cache of one connection. The default of 2 MiB makes a
 // large import twice as slow; more than this gains nothing measurable.

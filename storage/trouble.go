@@ -18,6 +18,7 @@ type Trouble uint8
 // The troubles a book can have.
 const (
 	Missing Trouble = iota + 1
+	NoFolder
 	IsFolder
 	Exists
 	NotABook
@@ -38,6 +39,7 @@ const (
 // troubles has for each trouble what is wrong and what to do about it.
 var troubles = [...]struct{ why, do string }{
 	Missing:        {"there is no such file", "check the name, or make a new book of that name"},
+	NoFolder:       {"there is no such folder", "make the folder first, or choose another"},
 	IsFolder:       {"this is a folder", "name a book in it, a file that ends in .lidmark"},
 	Exists:         {"a file of this name is there already", "open it, or choose another name"},
 	NotABook:       {"this is not a book", "choose a file that ends in .lidmark"},
