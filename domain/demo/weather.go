@@ -1,0 +1,61 @@
+package demo
+
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// Signs of the days, P plus, H half and M minus: the past up to yesterday, and
+// the forecast from today. The cold week is three weeks back.
+const (
+	spring      = "HPPHMHPPPHHPMMHPPPPPHHPPPPHPPPPHPPHPPPPPPHP"
+	coldWeek    = "MMMMHMM"
+	since       = "HPPPHPPPPPHPPPPP"
+	weatherPast = spring + coldWeek + since
+	forecast    = "PPHMP"
+)
+
+// skies are what a day's sign is made of; each figure may stray by spread.
+var skies = map[rune]struct {
+	sign                       book.Sign
+	low, high, wind, rain, sky float64
+}{
+	'P': {book.Flying, 14, 24, 2, 0, .8},
+	'H': {book.HalfFit, 12, 19, 4, 2, .4},
+	'M': {book.NoFlight, 6, 12, 6, 8, .1},
+}
+
+// writeWeather writes each evening's weather for all yards, and last evening's
+// forecast.
+func (v *valley) writeWeather() {
+	first := -len(weatherPast)
+	for i, sky := range weatherPast {
+		for _, y := range yards {
+			v.weather(y.name, first+i, first+i, sky)
+		}
+	}
+	for i, sky := range forecast {
+		for _, y := range yards {
+			v.weather(y.name, i, -1, sky)
+		}
+	}
+}
+
+// weather writes a yard's day, told on the same evening or foretold.
+func (v *valley) weather(yard string, day, told int, sky rune) {
+	s := skies[sky]
+	f := book.WeatherSeen{Yard: v.yards[yard], Day: v.on(day), Sign: s.sign, Forecast: told < day}
+	f.Low, f.High = v.degrees(s.low), v.degrees(s.high)
+	if yard == ledge && !f.Forecast { // where the weather mast stands
+		f.Wind = book.Said(s.wind + float64(v.chance.IntN(11))/10)
+		f.Rain = book.Said(s.rain * float64(1+v.chance.IntN(3)) / 2)
+		f.Sky = book.Said(s.sky)
+	}
+	at := v.in(told, calendar.Evening)
+	v.write(v.hand(yard, at), at, f)
+}
+
+// degrees are a temperature up to two degrees above another.
+func (v *valley) degrees(from float64) book.Amount {
+	return book.Said(from + float64(v.chance.IntN(5))/2)
+}
