@@ -64,6 +64,19 @@ type Journal interface {
 	Entries() iter.Seq2[Entry, error]
 }
 
+// Read is the season of all that a journal keeps. An error of the journal is
+// returned as it is.
+func Read(j Journal, zones Zones) (*Season, error) {
+	var all []Entry
+	for e, err := range j.Entries() {
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, e)
+	}
+	return NewSeason(zones, all), nil
+}
+
 // line is an entry as JSON writes it.
 type line struct {
 	ID      EntryID         `json:"id"`
