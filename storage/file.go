@@ -3,6 +3,7 @@ package storage
 import (
 	"errors"
 	"io"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"runtime"
@@ -15,19 +16,45 @@ import (
 // there before: it is written beside, synced, closed and renamed. Errors name
 // the file.
 func WriteFile(path string, write func(io.Writer) error) error {
-	r, w := io.Pipe()
-	go func() { _ = w.CloseWithError(write(w)) }()
-	err := atomic.WriteFile(path, r)
-	_ = r.Close() // lets a writer go on whose file could not be made
-	if err == nil {
-		err = syncFolder(path)
+	if err := mayBeFile(path); err != nil {
+		return err
 	}
-	return trouble(path, err)
+	draft := path + draftEnding
+	if err := writeSynced(draft, write); err != nil {
+		_ = os.Remove(draft)
+		return trouble(path, err)
+	}
+	return trouble(path, moveInto(draft, path))
+}
+
+// writeSynced writes a file that has reached the disk when it returns nil.
+func writeSynced(path string, write func(io.Writer) error) error {
+	f, err := os.Create(path)
+	if err != nil {
+		return err
+	}
+	err = write(f)
+	if err == nil {
+		err = f.Sync()
+	}
+	return errors.Join(err, f.Close())
+}
+
+// mayBeFile tells why no file can have a path: its folder is missing, or it
+// is a folder itself.
+func mayBeFile(path string) error {
+	if _, err := os.Stat(filepath.Dir(path)); errors.Is(err, fs.ErrNotExist) {
+		return &FileError{Path: path, Trouble: NoFolder, Cause: err}
+	}
+	if info, err := os.Stat(path); err == nil && info.IsDir() {
+		return &FileError{Path: path, Trouble: IsFolder}
+	}
+	return nil
 }
 
 // moveInto gives a finished and synced file its name.
 func moveInto(from, to string) error {
-	if err := os.Rename(from, to); err != nil {
+	if err := atomic.ReplaceFile(from, to); err != nil {
 		return err
 	}
 	return syncFolder(to)

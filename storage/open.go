@@ -51,8 +51,8 @@ func create(path string, o Options, scripts []string) (*Book, error) {
 	if _, err := os.Lstat(path); !errors.Is(err, fs.ErrNotExist) {
 		return nil, &FileError{Path: path, Trouble: Exists, Cause: err}
 	}
-	if _, err := os.Stat(filepath.Dir(path)); errors.Is(err, fs.ErrNotExist) {
-		return nil, &FileError{Path: path, Trouble: NoFolder, Cause: err}
+	if err := mayBeFile(path); err != nil {
+		return nil, err
 	}
 	lock, err := lockBook(path, o.now())
 	if err != nil {

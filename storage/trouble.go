@@ -40,7 +40,7 @@ const (
 var troubles = [...]struct{ why, do string }{
 	Missing:        {"there is no such file", "check the name, or make a new book of that name"},
 	NoFolder:       {"there is no such folder", "make the folder first, or choose another"},
-	IsFolder:       {"this is a folder", "name a book in it, a file that ends in .lidmark"},
+	IsFolder:       {"this is a folder", "name a file in it"},
 	Exists:         {"a file of this name is there already", "open it, or choose another name"},
 	NotABook:       {"this is not a book", "choose a file that ends in .lidmark"},
 	Foreign:        {"this file belongs to another program", "choose a file that ends in .lidmark"},
@@ -102,6 +102,10 @@ func trouble(path string, err error) error {
 	}
 	if t := troubleOf(err); t != 0 {
 		return &FileError{Path: path, Trouble: t, Cause: err}
+	}
+	var pe *fs.PathError
+	if errors.As(err, &pe) {
+		err = pe.Err // without the folder
 	}
 	return fmt.Errorf("%s: %w", filepath.Base(path), err)
 }

@@ -1,6 +1,7 @@
 package storage
 
 import (
+	"io"
 	"os"
 	"path/filepath"
 	"syscall"
@@ -26,6 +27,11 @@ func TestFullDisk(t *testing.T) {
 	kept := fill(t, b)
 	err = b.Copy(t.Context(), filepath.Join(dir, "copy.lidmark"))
 	saying(t, err, DiskFull, "copy.lidmark: the disk is full; make room and do it again; what was saved before is safe")
+	err = WriteFile(filepath.Join(dir, "sheet.csv"), func(w io.Writer) error {
+		_, err := w.Write(make([]byte, 1<<20))
+		return err
+	})
+	saying(t, err, DiskFull, "sheet.csv: the disk is full; make room and do it again; what was saved before is safe")
 	check(t, b.Close())
 	check(t, os.Remove(stone))
 	b, err = Open(path, Options{})

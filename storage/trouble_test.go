@@ -82,7 +82,7 @@ func TestFilesThatAreNoBook(t *testing.T) {
 		{"missing", func(*testing.T, string) {}, Missing,
 			"x.lidmark: there is no such file; check the name, or make a new book of that name"},
 		{"folder", func(t *testing.T, p string) { check(t, os.Mkdir(p, 0o777)) }, IsFolder,
-			"x.lidmark: this is a folder; name a book in it, a file that ends in .lidmark"},
+			"x.lidmark: this is a folder; name a file in it"},
 		{"empty", func(t *testing.T, p string) { put(t, p, nil) }, NotABook,
 			"x.lidmark: this is not a book (it is empty); choose a file that ends in .lidmark"},
 		{"short text", func(t *testing.T, p string) { put(t, p, []byte("milk, eggs")) }, NotABook,
