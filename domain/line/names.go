@@ -1,0 +1,66 @@
+package line
+
+import (
+	"strconv"
+
+	"lidmark/domain/book"
+)
+
+// Names tells what a thing is called: a nuc "A3", a batch "4", a yard or a
+// colony its name, a queen her name or the number of her cage. It gives "" for
+// what has no name.
+type Names func(book.Subject) string
+
+// In are the names of the things in a view.
+func In(v *book.View) Names {
+	return func(s book.Subject) string {
+		switch s.Kind {
+		case book.KindNuc:
+			id, _ := s.Nuc()
+			return v.Nuc(id).Name
+		case book.KindColony:
+			id, _ := s.Colony()
+			return v.Colony(id).Name
+		case book.KindBatch:
+			id, _ := s.Batch()
+			return batchName(v.Batch(id))
+		case book.KindQueen:
+			id, _ := s.Queen()
+			return queenName(v.Queen(id))
+		case book.KindYard:
+			id, _ := s.Yard()
+			return v.Yard(id).Name
+		default:
+			return placeName(v, s)
+		}
+	}
+}
+
+func placeName(v *book.View, s book.Subject) string {
+	switch s.Kind {
+	case book.KindStand:
+		return v.Stand(book.StandID(s.UUID)).Letter
+	case book.KindBox:
+		return v.Box(book.BoxID(s.UUID)).Number
+	case book.KindPerson:
+		return v.Person(book.PersonID(s.UUID)).Name
+	case book.KindOrder:
+		return v.Order(book.OrderID(s.UUID)).Number
+	default:
+		return ""
+	}
+}
+
+func batchName(b *book.Batch) string {
+	if b.At.IsZero() {
+		return ""
+	}
+	return strconv.Itoa(b.Number)
+}
+
+func queenName(q *book.Queen) string {
+	if q.Name != "" && !q.Virgin {
+		return q.Name
+	}
+	return q.Label
+}

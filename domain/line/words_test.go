@@ -1,0 +1,132 @@
+package line_test
+
+import (
+	"encoding/json"
+	"strings"
+	"testing"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/line"
+)
+
+// Every kind of fact has words of its own, even when nothing but its kind is
+// known, and never the kind's name in files or an id.
+func TestWordsOfEveryKind(t *testing.T) {
+	kinds := book.FactKinds()
+	if len(kinds) < 50 {
+		t.Fatalf("%d kinds of fact, want them all", len(kinds))
+	}
+	v := yard(t)
+	seen := map[string]string{}
+	for _, kind := range kinds {
+		f, err := book.DecodeFact(kind, []byte("{}"))
+		if err != nil {
+			t.Errorf("DecodeFact(%q): %v", kind, err)
+			continue
+		}
+		words := line.Words(f, line.In(v))
+		if words == "" || strings.Contains(words, "00000000") || strings.Contains(words, "  ") {
+			t.Errorf("Words of an empty %q = %q", kind, words)
+		}
+		if other, twice := seen[words]; twice {
+			t.Errorf("%q and %q are both %q", kind, other, words)
+		}
+		seen[words] = kind
+	}
+}
+
+func TestWords(t *testing.T) {
+	v := yard(t)
+	a3, four := booktest.Nuc("A3"), booktest.Batch("4")
+	for _, c := range []struct {
+		fact           book.Fact
+		words, on, own string // everywhere, on the card of card, and typed
+		card           book.Subject
+	}{
+		{book.CellGiven{Nuc: a3, Batch: four}, "cell from batch 4 into A3", "cell from batch 4 given", "c4", a3.Subject()},
+		{book.CellGiven{Nuc: a3, Batch: four}, "cell from batch 4 into A3", "cell into A3", "c4", four.Subject()},
+		{book.VirginPutIn{Nuc: a3, Queen: booktest.Queen("v1"), Batch: booktest.Batch("3")}, "virgin 1 from batch 3 into A3", "virgin 1 from batch 3 put in", "i1", a3.Subject()},
+		{
+			book.Looked{Nuc: a3, Queen: book.VirginSeen, Sides: book.Said(5)},
+			"A3: virgin seen, bees on 5 sides", "virgin seen, bees on 5 sides", "v s5", a3.Subject(),
+		},
+		{book.Looked{Nuc: a3, Brood: book.Said(1), OwnCells: book.Said(0), Note: "x"}, "A3: capped brood 1 palm, no own cells seen, note: x", "capped brood 1 palm, no own cells seen, note: x", `b1 "x"`, a3.Subject()},
+		{
+			book.NucMadeUp{Nuc: a3, Cups: 3, Shut: true, From: booktest.Colony("S2")},
+			"A3 made up with 3 cups of bees from S2, shut in", "made up with 3 cups of bees from S2, shut in", "", a3.Subject(),
+		},
+		{book.United{Nuc: a3, With: booktest.Nuc("B4").Subject()}, "A3 united with B4", "united with B4", "uB4", a3.Subject()},
+		{book.BeesAdded{Nuc: a3, Cups: 1, From: booktest.Colony("S2").Subject()}, "1 cup of bees from S2 into A3", "1 cup of bees from S2 added", "a1", a3.Subject()},
+		{book.WildCellsSearched{In: booktest.Colony("S2").Subject(), Found: 1}, "searched for wild cells in S2: 1 found, broken down", "searched for wild cells: 1 found, broken down", "", booktest.Colony("S2").Subject()},
+		{book.WeatherSeen{Yard: booktest.Yard("Hask"), Day: calendar.Date(2027, 5, 11), Sign: book.HalfFit, High: book.Said(17)}, "weather of Tue 11 May: ± half a day fit to fly, high 17 °C in Lower Hask", "weather of Tue 11 May: ± half a day fit to fly, high 17 °C", "", booktest.Yard("Hask").Subject()},
+		{book.PersonDescribed{Name: "Ida", Free: [7]book.FreeHours{0: {From: 480, Until: 1200}, 1: {From: 1110, Until: 1230}, 2: {From: 1110, Until: 1230}, 6: {From: 480, Until: 1200}}}, "Ida works bees, free Mon-Tue 18:30-20:30, Sat-Sun 08:00-20:00", "Ida works bees, free Mon-Tue 18:30-20:30, Sat-Sun 08:00-20:00", "", book.Subject{}},
+		{book.Dropped{What: book.Cells, Batch: four, Count: 1}, "1 cell from batch 4 dropped", "1 cell dropped", `"cell dropped"`, four.Subject()},
+		{book.QueenCaught{Nuc: a3, Label: "7"}, "queen caught from A3, cage 7", "queen caught, cage 7", "k7", a3.Subject()},
+	} {
+		n := line.In(v)
+		if got := line.Words(c.fact, n); got != c.words {
+			t.Errorf("Words = %q, want %q", got, c.words)
+		}
+		if got := line.WordsOn(c.fact, n, c.card); got != c.on {
+			t.Errorf("WordsOn its card = %q, want %q", got, c.on)
+		}
+		if got := line.Codes(c.fact, n); got != c.own {
+			t.Errorf("Codes = %q, want %q", got, c.own)
+		}
+	}
+}
+
+func TestWhen(t *testing.T) {
+	on := calendar.Date(2027, 5, 15)
+	at := func(s string) calendar.Moment {
+		m, err := time.Parse("2006-01-02 15:04", s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return calendar.Instantly(m)
+	}
+	for _, c := range []struct {
+		m    calendar.Moment
+		want string
+	}{
+		{at("2027-05-15 18:00"), "today 18:00"},
+		{at("2027-05-14 07:05"), "yesterday 07:05"},
+		{calendar.On(on-1, calendar.Morning, nil), "yesterday, morning"},
+		{calendar.On(on, calendar.WholeDay, nil), "today"},
+		{calendar.On(on-12, calendar.WholeDay, nil), "Mon 3 May, 12 days ago"},
+		{at("2027-05-16 04:00"), "tomorrow 04:00"},
+		{at("2027-05-17 04:00"), "Mon 17 May 04:00, in 2 days"},
+		{calendar.Moment{}, "not known when"},
+	} {
+		if got := line.When(c.m, on, time.UTC); got != c.want {
+			t.Errorf("When(%v) = %q, want %q", c.m, got, c.want)
+		}
+	}
+}
+
+// A fact is not changed by being written to a file and read again, so its
+// words are not either.
+func TestWordsSurviveTheFile(t *testing.T) {
+	v := yard(t)
+	n := 0
+	for e := range v.All() {
+		body, err := json.Marshal(e.Fact)
+		if err != nil {
+			t.Fatal(err)
+		}
+		again, err := book.DecodeFact(book.KindOfFact(e.Fact), body)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if a, b := line.Words(e.Fact, line.In(v)), line.Words(again, line.In(v)); a != b {
+			t.Errorf("%q became %q", a, b)
+		}
+		n++
+	}
+	if n == 0 {
+		t.Error("no entries")
+	}
+}
