@@ -24,6 +24,8 @@ type Presumption struct {
 	LookBy        time.Time // its last day
 	TooLateAt     time.Time // the day from which a virgin is too late to mate
 
+	NoEggsOn time.Time // a look at a queen old enough to lay found no eggs; zero: none did
+
 	OwnFrom         time.Time // a virgin the nuc raised itself can be out from here; zero: no brood was left to raise one
 	LayingWorkersAt time.Time // laying workers are to be expected from here
 	ReadyAt         time.Time // a laying queen is ready to be handed over from here

@@ -42,8 +42,8 @@ func (a asked) due(p *Presumption) {
 	}
 	p.Condition, p.Seen, p.Since = book.Due, false, p.LookFrom
 	p.Why = fmt.Sprintf("%s old%s, due for a look", Count(p.Age, "day"), byCalendar(p.Told))
-	if l, ok := a.lookWithoutEggs(a.day(p.Emerged)); ok {
-		p.Why = fmt.Sprintf("%s old%s, no eggs on %s", Count(p.Age, "day"), byCalendar(p.Told), l.Short())
+	if !p.NoEggsOn.IsZero() {
+		p.Why = fmt.Sprintf("%s old%s, no eggs on %s", Count(p.Age, "day"), byCalendar(p.Told), a.day(p.NoEggsOn).Short())
 	}
 	if !a.view.On().Before(p.TooLateAt) {
 		p.Why += ": too late to mate"
@@ -112,9 +112,11 @@ func (a asked) lookForEggs(p *Presumption, out calendar.Day) {
 	from := out + a.days(practice.LookForEggsFrom)
 	best := out + max(a.days(practice.FirstEggsNineInTenBy), a.days(practice.LookForEggsFrom))
 	by := max(best, from+a.days(practice.LookAgainFrom))
-	if last, ok := a.lookWithoutEggs(out); ok && last+a.days(practice.LookAgainFrom) > from {
-		from = last + a.days(practice.LookAgainFrom)
-		best, by = from, last+a.days(practice.LookAgainBy)
+	if last, ok := a.lookWithoutEggs(out); ok {
+		p.NoEggsOn = a.start(last)
+		if again := last + a.days(practice.LookAgainFrom); again > from {
+			from, best, by = again, again, max(again, last+a.days(practice.LookAgainBy))
+		}
 	}
 	a.lookOn(p, from, best, by)
 }

@@ -7,67 +7,63 @@ type Act uint8
 
 // The acts.
 const (
-	NoAct Act = iota
-	LookForEggs
-	LookForBrood
-	LookInside
-	GiveACell
-	CollectCells
-	BreakDownCells
-	SearchBrood
-	CheckBees
-	AddBees
-	Feed
-	NarrowEntrance
-	TakeOutQueen
-	ShakeOut
-	CatchQueen
-	SeeToBank
-	MoveCells
-	CountTake
-	CountCapped
-	CountGoods
-	SeeToPapers
-	Decide
+	ActNone Act = iota
+	ActLookForEggs
+	ActLookForBrood
+	ActLookInside
+	ActGiveCell
+	ActCollectCells
+	ActBreakDownCells
+	ActSearchBrood
+	ActCheckBees
+	ActAddBees
+	ActFeed
+	ActNarrowEntrance
+	ActTakeOutQueen
+	ActShakeOut
+	ActCatchQueen
+	ActSeeToBank
+	ActSeeToPapers
+	ActCountAgain
 )
 
-// acts are the words of an act and the minutes it takes a nuc, cell or
-// colony; a zero key takes none.
+// acts are the words of an act and the minutes it takes at a nuc or colony,
+// or for each cell; a zero key takes none. A nuc on full combs may take more.
 var acts = [...]struct {
-	word    string
-	minutes practice.Key
+	word       string
+	mini, full practice.Key
 }{
-	NoAct:          {"", 0},
-	LookForEggs:    {"look for eggs", practice.MinutesLook},
-	LookForBrood:   {"look for capped brood", practice.MinutesLook},
-	LookInside:     {"look inside", practice.MinutesLook},
-	GiveACell:      {"give a cell", practice.MinutesGiveCell},
-	CollectCells:   {"collect ripe cells", practice.MinutesEmergenceCheck},
-	BreakDownCells: {"break down own cells", practice.MinutesBreakDownCells},
-	SearchBrood:    {"search the brood", practice.MinutesSearchBrood},
-	CheckBees:      {"check the bees", practice.MinutesCheckBees},
-	AddBees:        {"add bees", practice.MinutesAddBees},
-	Feed:           {"feed", practice.MinutesFeed},
-	NarrowEntrance: {"narrow the entrance", practice.MinutesEntrance},
-	TakeOutQueen:   {"take out the queen", practice.MinutesCatch},
-	ShakeOut:       {"shake out", practice.MinutesShakeOut},
-	CatchQueen:     {"catch the queen", practice.MinutesCatch},
-	SeeToBank:      {"see to the bank", practice.MinutesBank},
-	MoveCells:      {"move the cells", practice.MinutesBank},
-	CountTake:      {"count the take", practice.MinutesSearchBrood},
-	CountCapped:    {"count the capped cells", practice.MinutesSearchBrood},
-	CountGoods:     {"count again", 0},
-	SeeToPapers:    {"see to the papers", 0},
-	Decide:         {"decide", 0},
+	ActNone:           {"", 0, 0},
+	ActLookForEggs:    {"look for eggs", practice.MinutesLook, practice.MinutesLookFrameNuc},
+	ActLookForBrood:   {"look for capped brood", practice.MinutesLook, practice.MinutesLookFrameNuc},
+	ActLookInside:     {"look inside", practice.MinutesLook, practice.MinutesLookFrameNuc},
+	ActGiveCell:       {"give a cell", practice.MinutesGiveCell, practice.MinutesGiveCell},
+	ActCollectCells:   {"collect ripe cells", practice.MinutesCageCell, practice.MinutesCageCell},
+	ActBreakDownCells: {"break down own cells", practice.MinutesBreakDownCells, practice.MinutesBreakDownCells},
+	ActSearchBrood:    {"search the brood", practice.MinutesSearchBrood, practice.MinutesSearchBrood},
+	ActCheckBees:      {"check the bees", practice.MinutesCheckBees, practice.MinutesCheckBees},
+	ActAddBees:        {"add bees", practice.MinutesAddBees, practice.MinutesAddBees},
+	ActFeed:           {"feed", practice.MinutesFeed, practice.MinutesFeed},
+	ActNarrowEntrance: {"narrow the entrance", practice.MinutesEntrance, practice.MinutesEntrance},
+	ActTakeOutQueen:   {"take out the queen", practice.MinutesCatch, practice.MinutesCatch},
+	ActShakeOut:       {"shake out", practice.MinutesShakeOut, practice.MinutesShakeOut},
+	ActCatchQueen:     {"catch the queen", practice.MinutesCatch, practice.MinutesCatch},
+	ActSeeToBank:      {"see to the bank", practice.MinutesBank, practice.MinutesBank},
+	ActSeeToPapers:    {"see to the papers", 0, 0},
+	ActCountAgain:     {"count again", 0, 0},
 }
 
 // String is the act in words.
 func (a Act) String() string { return acts[a].word }
 
-// Minutes is what the act takes at one nuc, cell or colony.
-func (a Act) Minutes(n practice.Numbers) float64 {
-	if key := acts[a].minutes; key != 0 {
-		return n.Get(key)
+// Minutes is what the act takes at one nuc or colony, or for one cell.
+func (a Act) Minutes(n practice.Numbers, fullCombs bool) float64 {
+	key := acts[a].mini
+	if fullCombs {
+		key = acts[a].full
 	}
-	return 0
+	if key == 0 {
+		return 0
+	}
+	return n.Get(key)
 }

@@ -1,0 +1,112 @@
+package rules
+
+import (
+	"fmt"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+)
+
+// held is the caged queens of one kind in one place.
+type held struct {
+	of     book.Subject // the bank colony, or none for cages in the hand
+	queens []*book.Queen
+	from   calendar.Day // when the first one has been kept well enough
+	by     calendar.Day // when the first one must be out
+}
+
+// bankVirgins: well for some days, at most a week, and no older than three
+// weeks in any case.
+func (p *pass) bankVirgins() {
+	for _, h := range p.held(true) {
+		f := Finding{
+			Rule: BankVirgins,
+			What: fmt.Sprintf("%s in cages", count(len(h.queens), "virgin")),
+			Why:  fmt.Sprintf("the first one since %s; well for %d days, %d at most", p.home().day(first(h)).Short(), p.days(practice.VirginBankGood), p.days(practice.VirginBankMost)),
+			Do:   "Put in the oldest virgins",
+			Used: []practice.Key{practice.VirginBankGood, practice.VirginBankMost, practice.VirginLate, practice.VirginBankSurvival},
+		}
+		p.addHeld(h, f)
+	}
+}
+
+// bankMated: one to two months.
+func (p *pass) bankMated() {
+	for _, h := range p.held(false) {
+		f := Finding{
+			Rule: BankMated,
+			What: fmt.Sprintf("%s in cages", count(len(h.queens), "mated queen")),
+			Why:  fmt.Sprintf("the first one since %s; %d days at most", p.home().day(first(h)).Short(), p.days(practice.MatedBankMost)),
+			Do:   "Hand over or use the queens banked first",
+			Used: []practice.Key{practice.MatedBankMost, practice.MatedBankSurvival},
+		}
+		p.addHeld(h, f)
+	}
+}
+
+func first(h *held) time.Time {
+	t := h.queens[0].Since.Instant
+	for _, q := range h.queens {
+		if q.Since.Instant.Before(t) {
+			t = q.Since.Instant
+		}
+	}
+	return t
+}
+
+func (p *pass) addHeld(h *held, f Finding) {
+	y := p.home()
+	f.Of, f.Act, f.Since, f.Sure = h.of, ActSeeToBank, first(h), sureRecorded
+	if c, ok := h.of.Colony(); ok {
+		y = p.yard(p.view.Colony(c).Yard)
+		f.What += " in " + p.view.Colony(c).Name
+	} else {
+		f.Of = h.queens[0].Queen.Subject()
+	}
+	for _, q := range h.queens {
+		f.Also = append(f.Also, q.Queen.Subject())
+	}
+	f.From, f.Best, f.By = course.Days(h.from, h.from, h.by, y.zone)
+	p.add(y, f)
+}
+
+// held gathers the caged queens by the place they are in.
+func (p *pass) held(virgins bool) []*held {
+	var all []*held
+	at := map[book.Subject]*held{}
+	for q := range p.view.Queens() {
+		if !q.Caged() || q.Virgin != virgins {
+			continue
+		}
+		h := at[q.Where]
+		if h == nil {
+			h = &held{of: q.Where}
+			at[q.Where] = h
+			all = append(all, h)
+		}
+		from, by := p.keeps(q)
+		if len(h.queens) == 0 || by < h.by {
+			h.from, h.by = from, by
+		}
+		h.queens = append(h.queens, q)
+	}
+	return all
+}
+
+// keeps is how long a caged queen keeps: the day from which she should be
+// used, and the last one.
+func (p *pass) keeps(q *book.Queen) (from, by calendar.Day) {
+	day := q.Since.Day(p.zone)
+	if !q.Virgin {
+		by = day + p.days(practice.MatedBankMost)
+		return by, by
+	}
+	from, by = day+p.days(practice.VirginBankGood), day+p.days(practice.VirginBankMost)
+	if out := p.course.Emerges(q.Batch); !out.IsZero() {
+		by = min(by, calendar.DayOf(out, p.zone)+p.days(practice.VirginLate))
+	}
+	return min(from, by), by
+}

@@ -1,0 +1,110 @@
+package rules
+
+import (
+	"cmp"
+	"slices"
+	"time"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+	"lidmark/domain/strength"
+)
+
+// nucCase is a living nuc as the rules see it.
+type nucCase struct {
+	*book.Nuc
+	yard  *yardCase
+	holds course.Presumption
+	has   strength.State
+	cell  *batchCase // the batch that has a cell for it
+}
+
+func (p *pass) findNucs() {
+	for n := range p.view.Nucs() {
+		if n.Condition() == book.Empty {
+			continue
+		}
+		y := p.yard(n.Yard)
+		p.nucs = append(p.nucs, nucCase{Nuc: n, yard: y, holds: p.course.Of(n), has: y.strength.Of(n)})
+	}
+}
+
+func (n *nucCase) subject() book.Subject { return n.Nuc.Nuc.Subject() }
+
+// takesCell tells whether a nuc is ready for a cell: nobody reigns in it, and
+// no laying workers or queen of its own are to be expected.
+func takesCell(p course.Presumption, now time.Time) bool {
+	return p.Condition == book.NoQueen && (p.OwnFrom.IsZero() || now.Before(p.OwnFrom))
+}
+
+// batchCase is a batch with cells still together.
+type batchCase struct {
+	*book.Batch
+	yard  *yardCase
+	left  int
+	clock bee.Clock
+	graft calendar.Day
+	best  time.Time
+	hard  time.Time
+	stale bool // all must have emerged long ago: only the count is open
+	ready int  // nucs kept for it
+}
+
+func (p *pass) findBatches() {
+	for b := range p.view.Batches() {
+		if b.Left() > 0 {
+			p.batches = append(p.batches, p.batch(b))
+		}
+	}
+	slices.SortStableFunc(p.batches, func(a, b *batchCase) int {
+		return cmp.Or(a.hard.Compare(b.hard), cmp.Compare(a.Number, b.Number))
+	})
+}
+
+func (p *pass) batch(b *book.Batch) *batchCase {
+	y := p.where(b)
+	clock := p.course.Clock(b.Batch)
+	out := y.day(p.course.Emerges(b.Batch)) + p.days(practice.GraftToEmergeBy) - p.days(practice.GraftToEmerge)
+	return &batchCase{
+		Batch: b, yard: y, left: b.Left(), clock: clock, graft: y.of(b.At),
+		best: clock.Best(), hard: clock.Hard(), stale: y.today > out,
+	}
+}
+
+// where is the yard of the colony that has the cells, or home.
+func (p *pass) where(b *book.Batch) *yardCase {
+	at := cmp.Or(b.Finisher, b.Starter)
+	if at.IsZero() || b.Incubate {
+		return p.home()
+	}
+	return p.yard(p.view.Colony(at).Yard)
+}
+
+// from is the first day on which the cells can go into nucs.
+func (p *pass) from(b *batchCase) time.Time {
+	return (b.graft + p.days(practice.CellsInFrom)).Start(b.yard.zone)
+}
+
+// shareNucs keeps ready nucs, in walking order, for the batches whose cells
+// are ripe, the first to emerge first.
+func (p *pass) shareNucs() {
+	next := 0
+	for _, b := range p.batches {
+		for b.ready < b.left && !b.stale {
+			for next < len(p.nucs) && !takesCell(p.nucs[next].holds, p.now) {
+				next++
+			}
+			if next == len(p.nucs) {
+				return
+			}
+			b.ready++
+			if !p.now.Before(p.from(b)) {
+				p.nucs[next].cell = b
+			}
+			next++
+		}
+	}
+}

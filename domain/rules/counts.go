@@ -1,0 +1,107 @@
+package rules
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/course"
+)
+
+// looksBack is how many days counts and twins are asked for again: a week of
+// evenings.
+const looksBack = 7
+
+// counts: what went out on a day is not all accounted for that evening.
+func (p *pass) counts() {
+	y := p.home()
+	for d := p.today - looksBack + 1; d <= p.today; d++ {
+		for _, c := range Close(p.view, d) {
+			if c.Closes() {
+				continue
+			}
+			f := Finding{
+				Rule: Counts, Of: c.Batch.Subject(), Act: ActCountAgain, Amount: float64(c.Missing()), Since: d.Start(y.zone),
+				What: c.String(), Why: c.why(p.view), Do: "Count again, or write down where they went",
+				Sure: sureRecorded,
+			}
+			for _, id := range c.Likely {
+				f.Also = append(f.Also, id.Subject())
+			}
+			f.From, f.Best, f.By = course.Days(d, d, d, y.zone)
+			p.add(y, f)
+		}
+	}
+}
+
+func (c Closing) why(v *book.View) string {
+	of := c.What.String()
+	if !c.Batch.IsZero() {
+		of = "cells of " + batchWord(v.Batch(c.Batch))
+	}
+	why := fmt.Sprintf("%s, %s", of, c.Day.Short())
+	if len(c.Likely) > 0 {
+		why += "; perhaps in " + names(v, c.Likely)
+	}
+	return why
+}
+
+// staleBatch: cells of which the book says nothing after all have emerged.
+func (p *pass) staleBatch(b *batchCase) {
+	if !b.stale {
+		return
+	}
+	f := Finding{
+		Rule: Counts, Severity: Open, Of: b.Batch.Batch.Subject(), Act: ActCountAgain, Amount: float64(b.left), Since: p.course.Emerges(b.Batch.Batch),
+		What: fmt.Sprintf("%s of %s not accounted for", count(b.left, "cell"), batchWord(b.Batch)),
+		Why:  fmt.Sprintf("all must have emerged, half by %s", hour(p.course.Emerges(b.Batch.Batch), b.yard.zone)),
+		Do:   "Write down what became of them: out, dead, culled",
+		Sure: sureCalendar,
+	}
+	p.note(b.yard, f)
+}
+
+// twice: offered as one strike.
+func (p *pass) twice() {
+	zone := p.zone
+	for d := p.today - looksBack + 1; d <= p.today; d++ {
+		twins := TwinsOn(p.view, d)
+		if len(twins) == 0 {
+			continue
+		}
+		first := twins[0]
+		f := Finding{
+			Rule: Twice, Severity: Open, Of: first.Nuc.Subject(), Act: ActCountAgain, Amount: float64(len(twins)), Since: d.Start(zone),
+			What: fmt.Sprintf("%s written twice", count(len(twins), "line")),
+			Why:  fmt.Sprintf("%s, by %s and by %s", d.Short(), writer(first.First), writer(first.Again)),
+			Do:   "Strike the second of each",
+			Sure: sureRecorded,
+		}
+		for _, t := range twins {
+			f.Also = append(f.Also, t.Nuc.Subject())
+		}
+		p.note(p.home(), f)
+	}
+}
+
+func writer(e book.Entry) string {
+	if e.Writer == "" {
+		return "somebody"
+	}
+	return e.Writer
+}
+
+// gapAsks: a record that does not fit, and nobody has said why.
+func (p *pass) gapAsks(n *nucCase) {
+	for _, g := range n.Gaps {
+		if !g.Asks {
+			continue
+		}
+		p.add(n.yard, Finding{
+			Rule: GapAsks, Severity: Pressing, Of: n.subject(), Since: g.At.Instant, From: g.At.Instant,
+			What: "the book does not fit",
+			Why:  fmt.Sprintf("%s, %s", g.What, n.yard.of(g.At).Short()),
+			Do:   "Say whether the old queen is gone, not known when",
+			Sure: sureRecorded,
+		})
+	}
+}

@@ -1,0 +1,106 @@
+package rules
+
+import (
+	"time"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/book"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+)
+
+// LateCard is the late day of one batch: what waiting costs, and the ways out
+// side by side.
+type LateCard struct {
+	Batch   book.BatchID
+	Number  int
+	Now     time.Time
+	Next    time.Time // the next hour at which somebody is free
+	Cells   int       // still together
+	Fit     int       // nucs that take a cell now
+	Hard    time.Time // the last instant at which the cells may be together
+	First   time.Time // by then the first virgin has walked with an even chance
+	Middle  time.Time // half of the cells are out by then
+	Losses  []Loss    // in the order of time
+	Ways    []bee.WayOut
+	Walking bool // a virgin was seen out: the triage comes first
+	Triage  [6]bee.TriageStep
+	Used    []practice.Key
+}
+
+// Loss is how many cells are expected to be destroyed by an instant if nothing
+// is done.
+type Loss struct {
+	By   time.Time
+	Lost float64
+}
+
+// The hours from now at which the card tells the loss.
+var lossHours = [...]int{0, 6, 24}
+
+// LateDay is the card of a batch with cells still together; false when there
+// are none. Next is when the keeper can come again; zero asks the book for the
+// next free hour, and without people in it takes a day.
+func LateDay(v *book.View, id book.BatchID, next time.Time) (LateCard, bool) {
+	b := v.Batch(id)
+	if b.At.IsZero() || b.Left() == 0 {
+		return LateCard{}, false
+	}
+	if next.IsZero() {
+		next = NextFree(v)
+	}
+	clock := b.Bee(b.Left()).Clock(v.Numbers())
+	card := LateCard{
+		Batch: id, Number: b.Number, Now: v.On(), Next: next, Cells: b.Left(), Fit: readyNucs(v),
+		Hard: clock.Hard(), First: clock.FirstOut(evenOdds), Middle: clock.Middle(),
+		Walking: !b.Walking.IsZero(), Triage: bee.Triage(),
+		Used: []practice.Key{
+			practice.GraceOfFirstVirgin, practice.EmergenceSpread, practice.SharedShiftSpread,
+			practice.AcceptCell, practice.AcceptVirginDaysOld, practice.AcceptVirginUnderDay, practice.LastResortWarmth,
+		},
+	}
+	loose := clock.Loose()
+	for _, h := range lossHours {
+		at := card.Now.Add(time.Duration(h) * time.Hour)
+		card.Losses = append(card.Losses, Loss{at, loose.Lost(at)})
+	}
+	card.Losses = append(card.Losses, Loss{next, loose.Lost(next)})
+	card.Ways = bee.Late{Clock: clock, Now: card.Now, Next: next, Fit: card.Fit}.Ways()
+	return card, true
+}
+
+const evenOdds = 0.5
+
+// readyNucs counts the nucs that take a cell now.
+func readyNucs(v *book.View) int {
+	ready, holds := 0, course.New(v)
+	for n := range v.Nucs() {
+		if takesCell(holds.Of(n), v.On()) {
+			ready++
+		}
+	}
+	return ready
+}
+
+// NextFree is when somebody is free again after the free hours that run now:
+// the begin of the next ones. Without people in the book it is a day on.
+func NextFree(v *book.View) time.Time {
+	zone, now, today := v.Zone(), v.On(), v.Today()
+	for d := today; d <= today+looksAhead; d++ {
+		var first time.Time
+		for p := range v.People() {
+			h := p.FreeOn(d)
+			from, _ := h.Between(d, zone)
+			if h.Minutes() > 0 && from.After(now) && (first.IsZero() || from.Before(first)) {
+				first = from
+			}
+		}
+		if !first.IsZero() {
+			return first
+		}
+	}
+	return (today + 1).At(now.In(zone).Hour(), now.In(zone).Minute(), zone)
+}
+
+// looksAhead is how many days a free hour is looked for.
+const looksAhead = 28

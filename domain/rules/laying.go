@@ -1,0 +1,70 @@
+package rules
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+)
+
+// lookAgain: capped worker brood proves that eggs seen were a mated queen's.
+func (p *pass) lookAgain(n *nucCase) {
+	if n.Condition() != book.Laying {
+		return
+	}
+	eggs := n.yard.of(n.Holds.FirstEggs)
+	p.add(n.yard, Finding{
+		Rule: LookAgain, Of: n.subject(), Act: ActLookForBrood, Since: n.Holds.FirstEggs.Instant,
+		From: n.holds.LookFrom, Best: n.holds.LookBest, By: n.holds.LookBy,
+		What: "not proven yet",
+		Why:  fmt.Sprintf("eggs seen %s, capped worker brood from %s", eggs.Short(), n.yard.day(n.holds.LookFrom).Short()),
+		Do:   "Look for capped worker brood",
+		Sure: sureCalendar,
+		Used: []practice.Key{practice.EggToCappedWorkerBrood, practice.ReadyAfterFirstEgg},
+	})
+}
+
+// ready: proven, laying long enough, and of age.
+func (p *pass) ready(n *nucCase) {
+	if n.Condition() != book.GoodBrood || n.holds.ReadyAt.IsZero() {
+		return
+	}
+	why := "capped worker brood seen " + n.yard.of(n.Holds.Since).Short()
+	if !n.holds.Emerged.IsZero() {
+		why += fmt.Sprintf(", %s old", count(n.holds.Age, "day"))
+	}
+	p.note(n.yard, Finding{
+		Rule: Ready, Severity: p.open(n.holds.ReadyAt), Of: n.subject(), Act: ActCatchQueen,
+		Since: n.Holds.FirstEggs.Instant, From: n.holds.ReadyAt,
+		What: "ready to hand over", Why: why, Do: "Catch her when she is wanted",
+		Sure: n.sure(),
+		Used: []practice.Key{practice.ReadyAfterFirstEgg, practice.LeastAgeAtHandOver},
+	})
+}
+
+// fullComb is the area of a side in dm² from which a comb counts as full size:
+// sides of the usual brood frames have 7 to 11, of mating nuc combs 1 to 4.
+const fullComb = 6
+
+func (n *nucCase) smallCombs() bool { return n.Side > 0 && n.Side < fullComb }
+
+// full: small combs are laid up within days to two weeks.
+func (p *pass) full(n *nucCase) {
+	if !n.Condition().Queenright() || !n.smallCombs() {
+		return
+	}
+	eggs := n.yard.of(n.Holds.FirstEggs)
+	f := Finding{
+		Rule: Full, Of: n.subject(), Since: n.Holds.FirstEggs.Instant,
+		What: "small combs fill up",
+		Why:  fmt.Sprintf("laying since %s on %s of %g dm²", eggs.Short(), count(n.Sides, "side"), n.Side),
+		Do:   "Catch her, take a comb of brood, or add room",
+		Sure: sureCalendar,
+		Used: []practice.Key{practice.FullFrom, practice.FullBy},
+	}
+	by := eggs + p.days(practice.FullBy)
+	f.From, f.Best, f.By = course.Days(eggs+p.days(practice.FullFrom), by, by, n.yard.zone)
+	f.Severity = p.open(f.From)
+	p.note(n.yard, f)
+}

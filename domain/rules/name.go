@@ -1,0 +1,42 @@
+package rules
+
+import (
+	"cmp"
+	"fmt"
+
+	"lidmark/domain/book"
+)
+
+// Name is what the keeper calls a subject: a nuc, colony or yard by its name,
+// a batch by its number, a queen by her name, disc or cage.
+func Name(v *book.View, s book.Subject) string {
+	if id, ok := s.Nuc(); ok {
+		return cmp.Or(v.Nuc(id).Name, "a nuc without a name")
+	}
+	if id, ok := s.Colony(); ok {
+		return cmp.Or(v.Colony(id).Name, "a colony without a name")
+	}
+	if id, ok := s.Yard(); ok {
+		return cmp.Or(v.Yard(id).Name, "a yard without a name")
+	}
+	if id, ok := s.Batch(); ok {
+		return batchWord(v.Batch(id))
+	}
+	if id, ok := s.Queen(); ok {
+		return queenName(v.Queen(id))
+	}
+	return s.Kind.String()
+}
+
+func queenName(q *book.Queen) string {
+	switch {
+	case q.Name != "":
+		return q.Name
+	case q.Mark.Disc != "":
+		return fmt.Sprintf("queen %s %s", q.Mark.Colour, q.Mark.Disc)
+	case q.Label != "":
+		return "the queen in cage " + q.Label
+	default:
+		return "a queen without a name"
+	}
+}

@@ -1,0 +1,162 @@
+package rules
+
+import (
+	"cmp"
+	"slices"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+	"lidmark/domain/strength"
+)
+
+// Findings are all that the rules find at the view's instant: what presses
+// first, then by the day it is due, then in walking order. Windows that open
+// later are among them, so that the days ahead can be seen. It is one pass
+// over the nucs, batches, colonies and yards.
+func Findings(v *book.View) []Finding { return newPass(v).findings() }
+
+// pass is one walk over a season: what the rules share, worked out once.
+type pass struct {
+	view    *book.View
+	course  *course.Course
+	numbers practice.Numbers
+	now     time.Time
+	zone    *time.Location // of the home yard
+	today   calendar.Day
+	yards   map[book.YardID]*yardCase
+	nucs    []nucCase    // the living ones, in walking order
+	batches []*batchCase // with cells still together, the first to emerge first
+	putOff  map[putOffKey]calendar.Day
+	found   []Finding
+}
+
+func newPass(v *book.View) *pass {
+	p := &pass{
+		view: v, course: course.New(v), numbers: v.Numbers(),
+		now: v.On(), zone: v.Zone(), today: v.Today(),
+		yards: map[book.YardID]*yardCase{},
+	}
+	p.putOff = p.allPutOff()
+	p.findNucs()
+	p.findBatches()
+	p.shareNucs()
+	return p
+}
+
+func (p *pass) findings() []Finding {
+	for _, r := range table {
+		r.run(p)
+	}
+	slices.SortStableFunc(p.found, func(a, b Finding) int {
+		return cmp.Or(cmp.Compare(b.Severity, a.Severity), compareDue(a.By, b.By))
+	})
+	return p.found
+}
+
+// compareDue puts what has no last day behind what has one.
+func compareDue(a, b time.Time) int {
+	if a.IsZero() != b.IsZero() {
+		return cmp.Compare(b.Unix(), a.Unix())
+	}
+	return a.Compare(b)
+}
+
+// add takes a finding in. One that does not press by itself is ahead, open or
+// past its best day by its window.
+func (p *pass) add(y *yardCase, f Finding) {
+	if f.Severity == Ahead {
+		f.Severity = p.press(f, y.zone)
+	}
+	p.note(y, f)
+}
+
+// note takes a finding in with the severity it has.
+func (p *pass) note(y *yardCase, f Finding) {
+	f.Yard = y.id
+	if until := p.putOff[putOffKey{f.Rule, f.Of}]; until > y.today {
+		f.PutOff = until
+		f.Why += "; put off until " + until.Short()
+	}
+	p.found = append(p.found, f)
+}
+
+func (p *pass) press(f Finding, zone *time.Location) Severity {
+	last := f.By
+	if !f.Best.IsZero() {
+		last = f.Best
+		if !f.Hard {
+			last = (calendar.DayOf(f.Best, zone) + 1).Start(zone)
+		}
+	}
+	switch {
+	case p.now.Before(f.From):
+		return Ahead
+	case !last.IsZero() && !p.now.Before(last):
+		return Pressing
+	default:
+		return Open
+	}
+}
+
+// open is Ahead before a window opens, then Open for good: for what need not
+// be done at all.
+func (p *pass) open(from time.Time) Severity {
+	if p.now.Before(from) {
+		return Ahead
+	}
+	return Open
+}
+
+type putOffKey struct {
+	rule Rule
+	of   book.Subject
+}
+
+// allPutOff are the days until which findings were put off, the last word on
+// each.
+func (p *pass) allPutOff() map[putOffKey]calendar.Day {
+	all := map[putOffKey]calendar.Day{}
+	for e := range p.view.All() {
+		if f, ok := e.Fact.(book.PutOff); ok {
+			all[putOffKey{Rule(f.Rule), f.Of}] = f.Until
+		}
+	}
+	return all
+}
+
+// yardCase is a yard as the rules see it. One without id stands for what
+// stands nowhere and counts days as the home yard does.
+type yardCase struct {
+	id       book.YardID
+	yard     *book.Yard
+	zone     *time.Location
+	today    calendar.Day
+	strength *strength.Yard
+}
+
+func (p *pass) yard(id book.YardID) *yardCase {
+	if y, ok := p.yards[id]; ok {
+		return y
+	}
+	zone := p.course.Zone(id)
+	y := &yardCase{id, p.view.Yard(id), zone, calendar.DayOf(p.now, zone), strength.NewYard(p.view, id, zone)}
+	p.yards[id] = y
+	return y
+}
+
+// home is the home yard's case.
+func (p *pass) home() *yardCase {
+	if y := p.view.HomeYard(); y != nil {
+		return p.yard(y.Yard)
+	}
+	return p.yard(book.YardID{})
+}
+
+func (y *yardCase) day(t time.Time) calendar.Day { return calendar.DayOf(t, y.zone) }
+
+func (y *yardCase) of(m calendar.Moment) calendar.Day { return m.Day(y.zone) }
+
+func (p *pass) days(k practice.Key) calendar.Day { return calendar.Day(p.numbers.Days(k)) }

@@ -1,0 +1,103 @@
+package rules
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+	"lidmark/domain/strength"
+)
+
+var robbingKeys = []practice.Key{
+	practice.RobbingBase, practice.RobbingDearth, practice.RobbingDoor, practice.RobbingQueenless, practice.RobbingSyrup,
+	practice.RobbingNeighbour, practice.RobbingWatch, practice.RobbingAct,
+}
+
+// exposed is a nuc to watch or to act at.
+type exposed struct {
+	nuc *nucCase
+	strength.Exposure
+}
+
+// robbers tells of each exposed nuc, or of the yard in one line when most of
+// its nucs are exposed for one and the same cause.
+func (p *pass) robbers() {
+	byYard := map[*yardCase][]exposed{}
+	living := map[*yardCase]int{}
+	var order []*yardCase
+	for i := range p.nucs {
+		n := &p.nucs[i]
+		if living[n.yard]++; living[n.yard] == 1 {
+			order = append(order, n.yard)
+		}
+		if e := n.yard.strength.Exposure(n.Nuc, n.has); n.RobbedAt.IsZero() && e.Level > strength.Quiet {
+			byYard[n.yard] = append(byYard[n.yard], exposed{n, e})
+		}
+	}
+	for _, y := range order {
+		all := byYard[y]
+		if oneCause(all) && len(all) > 1 && 2*len(all) > living[y] {
+			p.yardExposed(y, all)
+			continue
+		}
+		for _, e := range all {
+			p.nucExposed(e)
+		}
+	}
+}
+
+func oneCause(all []exposed) bool {
+	for _, e := range all {
+		if e.Heaviest != all[0].Heaviest {
+			return false
+		}
+	}
+	return true
+}
+
+func (p *pass) nucExposed(e exposed) {
+	f := p.exposure(e.nuc.yard, e)
+	f.Of, f.Severity, f.Sure = e.nuc.subject(), Pressing, sureReckoned
+	p.add(e.nuc.yard, f)
+}
+
+func (p *pass) yardExposed(y *yardCase, all []exposed) {
+	worst := all[0]
+	for _, e := range all {
+		if e.Risk > worst.Risk {
+			worst = e
+		}
+	}
+	f := p.exposure(y, worst)
+	f.Of, f.Severity, f.Sure = y.id.Subject(), Pressing, sureReckoned
+	f.Why += fmt.Sprintf(", at %s", count(len(all), "nuc"))
+	for _, e := range all {
+		f.Also = append(f.Also, e.nuc.subject())
+	}
+	p.add(y, f)
+}
+
+func (p *pass) exposure(y *yardCase, e exposed) Finding {
+	f := Finding{
+		Rule: Robbers, Act: ActNarrowEntrance,
+		What: "robbers: " + e.Level.String(),
+		Why:  e.Reason,
+		Do:   sentence(e.Remedy),
+		Used: robbingKeys,
+	}
+	by := y.today
+	if e.Level == strength.Watch {
+		by += p.days(practice.SettlingTime)
+	}
+	f.From, f.Best, f.By = course.Days(y.today, by, by, y.zone)
+	return f
+}
+
+// exposedNucs are the nucs a robbing finding speaks of.
+func (f Finding) exposedNucs() []book.Subject {
+	if len(f.Also) > 0 {
+		return f.Also
+	}
+	return []book.Subject{f.Of}
+}

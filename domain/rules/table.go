@@ -1,0 +1,121 @@
+package rules
+
+// row is a rule of the table: its name, what it finds, and a function for
+// each thing it looks at.
+type row struct {
+	rule   Rule
+	doc    string
+	nuc    func(*pass, *nucCase)
+	batch  func(*pass, *batchCase)
+	yard   func(*pass, *yardCase)
+	season func(*pass)
+}
+
+func (r row) run(p *pass) {
+	if r.nuc != nil {
+		for i := range p.nucs {
+			r.nuc(p, &p.nucs[i])
+		}
+	}
+	if r.batch != nil {
+		for _, b := range p.batches {
+			r.batch(p, b)
+		}
+	}
+	if r.yard != nil {
+		for y := range p.view.Yards() {
+			r.yard(p, p.yard(y.Yard))
+		}
+	}
+	if r.season != nil {
+		r.season(p)
+	}
+}
+
+// table holds all rules, in the order in which their findings are told when
+// they press alike.
+var table []row
+
+func init() {
+	table = []row{
+		{rule: VirginWalks, doc: "a virgin is out among cells still together", batch: (*pass).virginWalks},
+		{rule: CellsOut, doc: "cells are still together and the first virgin is near", batch: (*pass).cellsOut},
+		{rule: NobodyReady, doc: "a batch has more cells than nucs are ready", batch: (*pass).nobodyReady},
+		{rule: WildCells, doc: "open brood among bees who would raise a queen from it", nuc: (*pass).wildInNuc, season: (*pass).wildInColonies},
+		{rule: OwnCells, doc: "a nuc was left without a queen on young brood", nuc: (*pass).ownCells},
+		{rule: BeingRobbed, doc: "robbers are at a nuc", nuc: (*pass).beingRobbed},
+		{rule: DroneLayer, doc: "a queen lays drones only", nuc: (*pass).droneLayer},
+		{rule: LayingWorkers, doc: "laying workers, seen or to be expected", nuc: (*pass).layingWorkers},
+		{rule: Queenless, doc: "no queen, no cell, no virgin", nuc: (*pass).queenless},
+		{rule: VirginsTime, doc: "a virgin not seen laying grows old", nuc: (*pass).virginsTime},
+		{rule: LookEggs, doc: "a virgin is old enough to be laying", nuc: (*pass).lookEggs},
+		{rule: Late, doc: "a look found no eggs where they were due", nuc: (*pass).late},
+		{rule: LookAgain, doc: "eggs were seen; capped worker brood proves her", nuc: (*pass).lookAgain},
+		{rule: Ready, doc: "a proven queen is old enough to be handed over", nuc: (*pass).ready},
+		{rule: Full, doc: "a laying queen fills her small box", nuc: (*pass).full},
+		{rule: CheckBees, doc: "a nuc was stocked the day before with bees who know the way home", nuc: (*pass).checkBees},
+		{rule: Weak, doc: "fewer bees than the night needs", nuc: (*pass).weak},
+		{rule: Light, doc: "food for a few days only", nuc: (*pass).light},
+		{rule: Robbers, doc: "exposed to robbers", season: (*pass).robbers},
+		{rule: BankVirgins, doc: "virgins in cages too long", season: (*pass).bankVirgins},
+		{rule: BankMated, doc: "mated queens in cages too long", season: (*pass).bankMated},
+		{rule: Standstill, doc: "a disease is suspected: nothing leaves the yard", yard: (*pass).standstill},
+		{rule: Papers, doc: "a certificate or permit runs out", yard: (*pass).papers},
+		{rule: Counts, doc: "what went out is not all accounted for", season: (*pass).counts, batch: (*pass).staleBatch},
+		{rule: Twice, doc: "two writers wrote the same down", season: (*pass).twice},
+		{rule: GapAsks, doc: "a record does not fit the book and nobody has said why", nuc: (*pass).gapAsks},
+		{rule: SameNucs, doc: "two batches want the same nucs", season: (*pass).sameNucs},
+		{rule: SameFinisher, doc: "two batches want the same colony", season: (*pass).sameFinisher},
+		{rule: SameDay, doc: "two batches want the same day and it is too short", season: (*pass).sameDay},
+		{rule: NoHands, doc: "nobody is free before a hard deadline", season: (*pass).noHands},
+	}
+}
+
+// The rules by the names that books keep.
+const (
+	VirginWalks   Rule = "a virgin is out"
+	CellsOut      Rule = "cells must be out"
+	NobodyReady   Rule = "emerging where nobody is ready"
+	WildCells     Rule = "search for wild cells"
+	OwnCells      Rule = "break down own cells"
+	BeingRobbed   Rule = "robbed"
+	DroneLayer    Rule = "drone layer"
+	LayingWorkers Rule = "laying workers"
+	Queenless     Rule = "no queen"
+	VirginsTime   Rule = "virgin's time is running"
+	LookEggs      Rule = "look for eggs"
+	Late          Rule = "late"
+	LookAgain     Rule = "look again for capped brood"
+	Ready         Rule = "ready to hand over"
+	Full          Rule = "full"
+	CheckBees     Rule = "check the bees"
+	Weak          Rule = "weak"
+	Light         Rule = "light"
+	Robbers       Rule = "robbers"
+	BankVirgins   Rule = "virgins in cages"
+	BankMated     Rule = "queens in cages"
+	Standstill    Rule = "standstill"
+	Papers        Rule = "papers"
+	Counts        Rule = "counts do not close"
+	Twice         Rule = "typed twice"
+	GapAsks       Rule = "does not fit the book"
+	SameNucs      Rule = "two batches want the same nucs"
+	SameFinisher  Rule = "two batches want the same colony"
+	SameDay       Rule = "two batches want the same day"
+	NoHands       Rule = "nobody is free"
+)
+
+// Described is a rule with what it finds.
+type Described struct {
+	Rule Rule
+	Doc  string
+}
+
+// All are the rules in the order of the table.
+func All() []Described {
+	all := make([]Described, len(table))
+	for i, r := range table {
+		all[i] = Described{r.rule, r.doc}
+	}
+	return all
+}

@@ -1,0 +1,108 @@
+package rules
+
+import (
+	"fmt"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/practice"
+)
+
+func (p *pass) beingRobbed(n *nucCase) {
+	if n.RobbedAt.IsZero() {
+		return
+	}
+	p.add(n.yard, Finding{
+		Rule: BeingRobbed, Severity: Pressing, Of: n.subject(), Act: ActNarrowEntrance,
+		Since: n.RobbedAt.Instant, From: n.RobbedAt.Instant,
+		What: "robbers",
+		Why:  "robbers seen " + n.RobbedAt.In(n.yard.zone),
+		Do:   "Shut the entrance until dusk, then leave it one bee wide; look what is left",
+		Sure: sureSeen,
+	})
+}
+
+func (p *pass) droneLayer(n *nucCase) {
+	if n.holds.Condition != book.DroneLayer {
+		return
+	}
+	since := n.Holds.Since
+	why := "drone brood in worker cells, seen " + n.yard.of(since).Short()
+	if !n.holds.Emerged.IsZero() {
+		why += fmt.Sprintf("; %s old", count(n.holds.Age, "day"))
+	}
+	p.add(n.yard, Finding{
+		Rule: DroneLayer, Severity: Pressing, Of: n.subject(), Act: ActTakeOutQueen, Since: since.Instant, From: since.Instant,
+		What: "drone layer", Why: why,
+		Do:   fmt.Sprintf("Take out the drone layer; no cell within %g h", p.numbers.Get(practice.NoCellWithin)),
+		Sure: n.sure(), Used: []practice.Key{practice.NoCellWithin, practice.VirginTooLate},
+	})
+}
+
+func (p *pass) layingWorkers(n *nucCase) {
+	if n.holds.Condition != book.LayingWorkers {
+		return
+	}
+	f := Finding{
+		Rule: LayingWorkers, Severity: Pressing, Of: n.subject(), Act: ActShakeOut, Since: n.holds.Since, From: n.holds.Since,
+		What: "laying workers",
+		Why:  n.holds.Why,
+		Do:   "Shake out, make up again",
+		Sure: n.sure(), Used: []practice.Key{practice.LayingWorkersFrom},
+	}
+	if !n.holds.Seen {
+		f.Act, f.What = ActLookInside, "laying workers are to be expected"
+		f.Do = "Look for many eggs in a cell before anything is given; unite or shake out"
+	}
+	p.add(n.yard, f)
+}
+
+// queenless: nobody reigns and nothing was given.
+func (p *pass) queenless(n *nucCase) {
+	if n.holds.Condition != book.NoQueen {
+		return
+	}
+	lost := n.Queenless.Instant
+	f := Finding{
+		Rule: Queenless, Severity: Pressing, Of: n.subject(), Since: lost,
+		From: lost.Add(p.numbers.Duration(practice.NoCellWithin)),
+		Best: lost.Add(p.numbers.Duration(practice.QueenlessBeforeCell)),
+		By:   p.endOfDay(n.yard, lost.Add(p.numbers.Duration(practice.QueenlessActAfter))),
+		What: "no queen", Why: "no queen " + p.howLong(n), Do: "Give it a cell or a virgin, or unite it",
+		Sure: n.sure(),
+		Used: []practice.Key{practice.NoCellWithin, practice.QueenlessBeforeCell, practice.QueenlessActAfter, practice.LayingWorkersFrom},
+	}
+	switch {
+	case !n.holds.OwnFrom.IsZero() && !p.now.Before(n.holds.OwnFrom):
+		f.What, f.Act, f.Do = "no queen seen; it may have raised its own", ActLookInside, "Look for an opened own cell; no cell yet"
+		f.Why += ", left on young brood"
+		f.Used = append(f.Used, practice.OwnQueenEmerges)
+	case n.cell != nil:
+		f.Act, f.Amount, f.Do = ActGiveCell, 1, fmt.Sprintf("Give a cell of %s", batchWord(n.cell.Batch))
+		f.Also = []book.Subject{n.cell.Batch.Batch.Subject()}
+		f.Best, f.By, f.Hard = n.cell.best, n.cell.hard, true
+		if f.From.After(f.By) {
+			f.Why += ", too short before " + hour(f.By, n.yard.zone)
+		}
+	}
+	p.add(n.yard, f)
+}
+
+// howLong is how long a nuc has been without a queen, in words.
+func (p *pass) howLong(n *nucCase) string {
+	since := n.yard.of(n.Queenless)
+	days := n.yard.today.Sub(since)
+	words := "since " + since.Short()
+	switch {
+	case n.lastCatch() != nil && n.lastCatch().At == n.Queenless:
+		return fmt.Sprintf("since the catch on %s", since.Short())
+	case days > 0:
+		return fmt.Sprintf("%s, %s", words, count(days, "day"))
+	default:
+		return words
+	}
+}
+
+func (p *pass) endOfDay(y *yardCase, t time.Time) time.Time {
+	return (y.day(t) + 1).Start(y.zone).Add(-time.Second)
+}

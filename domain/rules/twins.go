@@ -1,0 +1,81 @@
+package rules
+
+import (
+	"iter"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// Twin is two like entries about one nuc on one day by two writers: offered
+// as one strike.
+type Twin struct {
+	Nuc          book.NucID
+	First, Again book.Entry // Again, the one written later, is the one to strike
+}
+
+// Twins yields the twins of the whole book, in the order of the book.
+func Twins(v *book.View) []Twin { return twins(v, v.All()) }
+
+// TwinsOn are the twins of one day.
+func TwinsOn(v *book.View, day calendar.Day) []Twin { return twins(v, v.OfDay(day)) }
+
+type twinKey struct {
+	nuc  book.NucID
+	day  calendar.Day
+	kind string
+}
+
+func twins(v *book.View, entries iter.Seq[book.Entry]) []Twin {
+	zone := v.Zone()
+	first := map[twinKey]book.Entry{}
+	var all []Twin
+	for e := range entries {
+		nuc, ok := nucOf(e.Fact)
+		if !ok {
+			continue
+		}
+		k := twinKey{nuc, e.At.Day(zone), book.KindOfFact(e.Fact)}
+		was, known := first[k]
+		if !known {
+			first[k] = e
+			continue
+		}
+		if was.Writer == e.Writer {
+			continue
+		}
+		if e.Written.Before(was.Written) {
+			was, e = e, was
+		}
+		all = append(all, Twin{nuc, was, e})
+	}
+	return all
+}
+
+// nucOf is the nuc of a fact of which a nuc has one a day.
+func nucOf(f book.Fact) (book.NucID, bool) {
+	switch f := f.(type) {
+	case book.CellGiven:
+		return f.Nuc, true
+	case book.VirginPutIn:
+		return f.Nuc, true
+	case book.QueenCaught:
+		return f.Nuc, true
+	case book.NucMadeUp:
+		return f.Nuc, true
+	case book.OwnCellsBroken:
+		return f.Nuc, true
+	case book.Looked:
+		return f.Nuc, true
+	case book.BeesAdded:
+		return f.Nuc, true
+	case book.ShakenOut:
+		return f.Nuc, true
+	case book.United:
+		return f.Nuc, true
+	case book.Fed:
+		return f.To.Nuc()
+	default:
+		return book.NucID{}, false
+	}
+}

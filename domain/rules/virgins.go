@@ -1,0 +1,79 @@
+package rules
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+)
+
+// awaited tells whether a nuc has a queen, in the cell or out, whose eggs
+// nobody has seen.
+func (n *nucCase) awaited() bool {
+	c := n.holds.Condition
+	return c == book.Cell || c == book.Virgin || c == book.Due
+}
+
+// virginsTime: watched from about two weeks of age, late over three, too late
+// to mate from about four.
+func (p *pass) virginsTime(n *nucCase) {
+	if !n.awaited() || n.holds.Condition == book.Cell {
+		return
+	}
+	out := n.yard.day(n.holds.Emerged)
+	from := out + p.days(practice.VirginWatch)
+	if n.yard.today < from {
+		return
+	}
+	f := Finding{
+		Rule: VirginsTime, Of: n.subject(), Since: n.holds.Emerged,
+		What: fmt.Sprintf("%s old and not seen laying", count(n.holds.Age, "day")),
+		Why:  fmt.Sprintf("emerged %s; queens mate within about three weeks, from %s it is too late", out.Short(), n.yard.day(n.holds.TooLateAt).Short()),
+		Do:   "Look, then leave her or give a new cell",
+		Sure: sureCalendar,
+		Used: []practice.Key{practice.VirginWatch, practice.VirginLate, practice.VirginTooLate},
+	}
+	f.From, f.Best, f.By = course.Days(from, out+p.days(practice.VirginLate), n.yard.day(n.holds.TooLateAt)-1, n.yard.zone)
+	if !p.now.Before(n.holds.TooLateAt) {
+		f.What, f.Act = "too late to mate", ActTakeOutQueen
+		f.Do = "Look; without eggs take her out, or unite"
+		f.Why = fmt.Sprintf("%s old, emerged %s", count(n.holds.Age, "day"), out.Short())
+	}
+	p.add(n.yard, f)
+}
+
+// lookEggs: the first look that is worth while.
+func (p *pass) lookEggs(n *nucCase) {
+	if !n.awaited() || !n.holds.NoEggsOn.IsZero() || !p.now.Before(n.holds.TooLateAt) {
+		return
+	}
+	f := p.eggs(n)
+	f.Rule = LookEggs
+	f.What = "look for eggs"
+	f.Why = n.holds.Why
+	p.add(n.yard, f)
+}
+
+// late: no eggs at a look, so another in a few days, until it is too late.
+func (p *pass) late(n *nucCase) {
+	if !n.awaited() || n.holds.NoEggsOn.IsZero() || !p.now.Before(n.holds.TooLateAt) {
+		return
+	}
+	f := p.eggs(n)
+	f.Rule = Late
+	f.Since = n.holds.NoEggsOn
+	f.What = "late: no eggs yet"
+	f.Why = fmt.Sprintf("%s old, no eggs on %s", count(n.holds.Age, "day"), n.yard.day(n.holds.NoEggsOn).Short())
+	f.Used = append(f.Used, practice.LookAgainFrom, practice.LookAgainBy)
+	p.add(n.yard, f)
+}
+
+func (p *pass) eggs(n *nucCase) Finding {
+	return Finding{
+		Of: n.subject(), Act: ActLookForEggs, Since: n.holds.Emerged,
+		From: n.holds.LookFrom, Best: n.holds.LookBest, By: n.holds.LookBy,
+		Do: "Look for eggs", Sure: sureCalendar,
+		Used: []practice.Key{practice.LookForEggsFrom, practice.FirstEggsNineInTenBy, practice.LookForEggsNotBefore},
+	}
+}

@@ -1,0 +1,71 @@
+package rules
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/course"
+)
+
+// count is a number of things in words: "1 cell", "24 cells".
+func count(n int, thing string) string { return course.Count(n, thing) }
+
+// hour is an instant in words: "Sat 15 May 18:16".
+func hour(t time.Time, zone *time.Location) string { return t.In(zone).Format("Mon 2 Jan 15:04") }
+
+func batchWord(b *book.Batch) string { return fmt.Sprintf("batch %d", b.Number) }
+
+// list joins words: "a, b and c".
+func list(words []string) string {
+	if n := len(words); n > 1 {
+		return strings.Join(words[:n-1], ", ") + " and " + words[n-1]
+	}
+	return strings.Join(words, "")
+}
+
+// bees is a number of bees as it may be said: nobody knows the tens.
+func bees(n float64) string { return group(int(math.Round(n/50) * 50)) }
+
+// group parts thousands by a space.
+func group(n int) string {
+	if n < 1000 {
+		return fmt.Sprint(n)
+	}
+	return fmt.Sprintf("%s %03d", group(n/1000), n%1000)
+}
+
+// names are nucs by name, in the order given.
+func names(v *book.View, nucs []book.NucID) string {
+	words := make([]string, len(nucs))
+	for i, id := range nucs {
+		words[i] = v.Nuc(id).Name
+	}
+	return strings.Join(words, " ")
+}
+
+// How sure a finding is, in words.
+const (
+	sureSeen     = "seen"
+	sureRecorded = "by the book"
+	sureCalendar = "by the calendar"
+	sureReckoned = "reckoned, not seen"
+)
+
+// sure says whether what a nuc holds was seen.
+func (n *nucCase) sure() string {
+	if n.holds.Seen {
+		return sureSeen
+	}
+	return sureCalendar
+}
+
+// sentence begins a phrase with a capital.
+func sentence(s string) string {
+	if s == "" {
+		return ""
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}

@@ -1,0 +1,70 @@
+package strength
+
+import "lidmark/domain/practice"
+
+// ages are bees by age in days.
+type ages struct {
+	bees [61]float64 // a worker's life is set to at most 60 days
+}
+
+// young adds bees evenly aged up to the age at which they forage: what is
+// swept from brood combs.
+func (a *ages) young(bees float64, n practice.Numbers) {
+	days := n.Days(practice.ForagingFromAge)
+	for age := range days {
+		a.bees[age] += bees / float64(days)
+	}
+}
+
+// total is how many bees there are.
+func (a *ages) total() float64 {
+	var sum float64
+	for _, b := range a.bees {
+		sum += b
+	}
+	return sum
+}
+
+// scaled makes the total bees and keeps the mix of ages; with none it takes
+// them as young.
+func (a *ages) scaled(bees float64, n practice.Numbers) {
+	was := a.total()
+	if was == 0 {
+		a.young(bees, n)
+		return
+	}
+	for i := range a.bees {
+		a.bees[i] *= bees / was
+	}
+}
+
+// day lets one day pass: house bees die slowly, foragers where they fly, old
+// ones are gone, and emerging bees join. Flying is 1 for a fit day.
+func (a *ages) day(flying, emerging float64, d deaths) {
+	for age := len(a.bees) - 1; age > 0; age-- {
+		left := a.bees[age-1] * (1 - d.house)
+		if age > d.forageFrom {
+			left = a.bees[age-1] * (1 - d.forager*flying)
+		}
+		if age > d.most {
+			left = 0
+		}
+		a.bees[age] = left
+	}
+	a.bees[0] = emerging
+}
+
+// deaths are the shares that die in a day.
+type deaths struct {
+	house, forager   float64
+	forageFrom, most int
+}
+
+func deathsOf(n practice.Numbers) deaths {
+	return deaths{
+		house:      n.Get(practice.HouseBeeDeaths),
+		forager:    n.Get(practice.ForagerDeaths),
+		forageFrom: n.Days(practice.ForagingFromAge),
+		most:       n.Days(practice.WorkerLifeMost),
+	}
+}

@@ -1,0 +1,109 @@
+package strength
+
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+// State is what a nuc has, as reckoned at an instant.
+type State struct {
+	Bees      float64 // adult bees
+	BeesKnown bool
+	BeesFrom  calendar.Moment // the look or make-up the bees are reckoned from
+	Food      float64         // grams of sugar
+	FoodKnown bool
+	FoodDays  float64 // how long the food lasts; 0 when unknown
+	Need      float64 // bees the night needs
+	SyrupTill calendar.Day
+	NearBees  bool // it was made up of bees that know the way home
+	MadeCups  float64
+}
+
+// Weak tells whether the bees are fewer than the night needs.
+func (s State) Weak() bool { return s.BeesKnown && s.Bees < s.Need }
+
+// Light tells whether the food lasts less than the keeper's number of days.
+func (s State) Light(n practice.Numbers) bool {
+	return s.FoodKnown && s.FoodDays < n.Get(practice.LightBelow)
+}
+
+// Of reckons a nuc of the yard from its entries, day by day. Once bees of its
+// own queen emerge nothing is known until the next look, nor is food while
+// nobody said any.
+func (y *Yard) Of(n *book.Nuc) State {
+	r := reckoning{yard: y, nuc: n, thin: y.view.Box(n.Box).Thin}
+	for e := range y.view.Lines(n.Nuc.Subject()) {
+		r.until(e.At.Day(y.zone))
+		r.take(e)
+	}
+	r.until(y.today)
+	return r.state()
+}
+
+// reckoning is a nuc's bees and food on a day, while its entries are taken in.
+type reckoning struct {
+	yard  *Yard
+	nuc   *book.Nuc
+	thin  bool
+	day   calendar.Day
+	ages  ages
+	brood []hatch
+	State
+}
+
+// hatch is capped brood that emerges evenly until a day.
+type hatch struct {
+	daily float64
+	until calendar.Day
+}
+
+// until lets the days pass.
+func (r *reckoning) until(d calendar.Day) {
+	if !r.BeesKnown && !r.FoodKnown {
+		r.day = d
+	}
+	for ; r.day < d; r.day++ {
+		r.eat()
+		r.ages.day(r.yard.flying(r.day), r.emerging(), r.yard.deaths)
+	}
+}
+
+func (r *reckoning) eat() {
+	if r.FoodKnown {
+		r.Food = max(0, r.Food-r.daily())
+	}
+}
+
+// daily is the sugar in grams the bees use in a day.
+func (r *reckoning) daily() float64 {
+	return r.ages.total() / 1000 * r.yard.numbers.Get(practice.SugarPerDay)
+}
+
+func (r *reckoning) emerging() float64 {
+	var sum float64
+	for _, h := range r.brood {
+		if r.day < h.until {
+			sum += h.daily
+		}
+	}
+	return sum
+}
+
+func (r *reckoning) state() State {
+	s := r.State
+	s.Need = Need(r.yard.night, r.thin, r.yard.numbers)
+	s.Bees = r.ages.total()
+	if daily := r.daily(); s.FoodKnown && daily > 0 {
+		s.FoodDays = s.Food / daily
+	} else {
+		s.FoodKnown = false
+	}
+	if eggs := r.nuc.Holds.FirstEggs; !eggs.IsZero() {
+		hers := eggs.Instant.Add(r.yard.numbers.Duration(practice.WorkerEmerges))
+		if hers.Before(r.yard.view.On()) && s.BeesFrom.Instant.Before(hers) {
+			s.BeesKnown, s.FoodKnown = false, false
+		}
+	}
+	return s
+}
