@@ -27,9 +27,9 @@ type model struct {
 // the cool for three days; and three half combs with brood, singly or two
 // nucs a box, whose own cells are broken down before the cell is given.
 var (
-	mini   = &model{"mini, 3 small combs", 1, 6, 2, false, 3, 2, 0, 0, 350, 2}
-	single = &model{"three half combs", 1, 6, 4, false, 6, 4, 2, 1.5, 600, 3}
-	twin   = &model{"two nucs of three half combs", 2, 6, 4, false, 6, 4, 2, 1.5, 600, 3}
+	mini   = &model{"mini, 3 small combs", 1, 6, 2, false, 3, 3, 0, 0, 450, 2}
+	single = &model{"three half combs", 1, 6, 4, false, 6, 4, 3, 1.5, 900, 3}
+	twin   = &model{"two nucs of three half combs", 2, 6, 4, false, 6, 4, 3, 1.5, 900, 3}
 )
 
 // firstNumber is painted on the first box.

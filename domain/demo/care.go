@@ -58,6 +58,10 @@ func (v *valley) unite(n *nuc, day int) {
 	panic("demo: no laying neighbour for " + n.name)
 }
 
+func (v *valley) shakeOut(n *nuc, day int) {
+	v.note(n, v.in(day, calendar.Evening), book.ShakenOut{Nuc: n.id})
+}
+
 func (v *valley) topple(n *nuc, day int) {
 	v.note(n, v.in(day, calendar.Morning),
 		book.NucLost{Nuc: n.id, How: book.Toppled},

@@ -10,7 +10,8 @@ import (
 )
 
 // rounds are the days on which cells were carried to a yard, with how many
-// left and how many fell. Of batch 4 nobody knows where one went.
+// left and how many fell. Of batch 4 two found no nuc and were caged at home;
+// where another went nobody knows.
 var rounds = []struct {
 	batch, day    int
 	yard          string
@@ -23,7 +24,7 @@ var rounds = []struct {
 	{3, -9, ledge, 22, 0},
 	{3, -9, moor, 17, 0},
 	{4, -1, ledge, 4, 0},
-	{4, -1, moor, 15, 0},
+	{4, -1, moor, 17, 0},
 }
 
 // cellDay is the day on which the cells of a batch were given.
@@ -69,7 +70,7 @@ func (v *valley) cageVirgins() {
 		v.virgins = append(v.virgins, q)
 	}
 	for range 2 {
-		v.cage(v.at(-1, 16, 10), 4, true)
+		v.cage(v.at(-1, 20, 0), 4, true)
 	}
 }
 

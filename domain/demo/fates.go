@@ -35,11 +35,12 @@ func (v *valley) live(n *nuc) {
 //	v virgin still       z caught, waits             j laying, cell of batch 4 all the same
 //	d drone layer        w torn, laying workers      u torn, united
 //	n none came home, cell of batch 3                r torn, cell of batch 2
+//	s torn, shaken out
 func (v *valley) liveFirst(n *nuc) {
 	v.makeUp(n, cellDay(1))
 	v.giveCell(n, 1)
 	switch n.fate {
-	case 'u', 'r', 'w':
+	case 'u', 's', 'r', 'w':
 		v.sawTorn(n, 1)
 		v.liveTorn(n)
 	case 'l', 'v', 'd', 'n':
@@ -57,6 +58,8 @@ func (v *valley) liveTorn(n *nuc) {
 	switch n.fate {
 	case 'u':
 		v.unite(n, firstEggs)
+	case 's':
+		v.shakeOut(n, firstEggs)
 	case 'r':
 		v.addBees(n, -30)
 		v.giveCell(n, 2)
@@ -74,6 +77,7 @@ func (v *valley) liveLate(n *nuc) {
 		v.sawEggs(n, lateLook)
 	case 'v':
 		v.sawVirgin(n, firstBrood)
+		v.sawVirgin(n, lateLook)
 	case 'd':
 		v.sawNoEggs(n, firstBrood)
 		v.sawDroneBrood(n, lateLook)
@@ -99,7 +103,7 @@ func (v *valley) liveLaying(n *nuc) {
 	case 'k':
 		v.catch(n, -10)
 		v.giveCell(n, 3)
-		v.sawOpen(n, 3)
+		v.sawOpenAmidBrood(n, 3)
 		v.breakDown(n, emergedIn3)
 	case 'm':
 		v.catch(n, -7)

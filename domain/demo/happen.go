@@ -16,6 +16,7 @@ func (v *valley) happen() {
 	v.giveFinishersBrood()
 	v.paintLids()
 	v.keepPapers()
+	v.tell()
 	v.mistake()
 }
 
@@ -32,7 +33,7 @@ const coldFeed = -21
 
 func (v *valley) feedInCold() {
 	for _, n := range v.nucs {
-		if n.batch <= 2 && n.fate != 'u' {
+		if n.batch <= 2 && n.alive() {
 			v.note(n, v.in(coldFeed, calendar.Midday), book.Fed{To: n.id.Subject(), Fondant: 250})
 		}
 	}
@@ -46,11 +47,11 @@ func (v *valley) guardMoor() {
 		if n.yard != moor {
 			continue
 		}
-		if !isWeak && n.batch <= 3 && n.fate != 'u' {
+		if !isWeak && n.batch <= 3 && n.alive() {
 			v.note(n, v.in(dearthSince+1, calendar.Evening), book.EntranceSet{Nuc: n.id, Area: narrowDoor})
 		}
 		if isWeak && w.stores <= 1 {
-			v.note(n, v.in(-4, calendar.Evening), book.Fed{To: n.id.Subject(), Litres: .3})
+			v.note(n, v.in(moorFeed, calendar.Evening), book.Fed{To: n.id.Subject(), Litres: .3})
 		}
 	}
 	t2 := v.nuc("T2")
@@ -59,6 +60,9 @@ func (v *valley) guardMoor() {
 		book.Noted{Of: t2.id.Subject(), Text: "fighting at the door, wax crumbs below it; closed to one bee with grass"},
 	)
 }
+
+// moorFeed is the day on which light nucs on the moor got syrup.
+const moorFeed = -4
 
 // narrowDoor is an entrance one bee wide, in cm².
 const narrowDoor = 1
@@ -72,7 +76,7 @@ func (v *valley) giveFinishersBrood() {
 		book.WildCellsSearched{In: s6, Found: 1},
 		book.Noted{Of: s6, Text: "one wild cell low on the second comb, behind the bar; broken down"},
 	)
-	v.write(keeper, v.in(-5, calendar.Evening), book.BroodGiven{To: s5, Combs: 2, Capped: 5, Open: 9, From: v.colonies["S10"].Subject()})
+	v.write(keeper, v.in(-5, calendar.Morning), book.BroodGiven{To: s5, Combs: 2, Capped: 5, Open: 9, From: v.colonies["S10"].Subject()})
 }
 
 // strokes are the paint on the lids, by fate of batch 1.
@@ -98,12 +102,27 @@ func (v *valley) keepPapers() {
 	v.write(keeper, v.at(-34, 11, 0), book.Inspected{Yard: v.yards[ledge], Result: "no signs of disease in 12 boxes"})
 }
 
-// mistake: a feed written for the wrong box and struck; and a look that both
-// of them wrote.
+// mistake: a feed written for the wrong box and struck; and one that both of
+// them wrote.
 func (v *valley) mistake() {
 	wrong, right := v.nuc("B2"), v.nuc("D2")
 	number := v.write(keeper, v.in(-13, calendar.Evening), book.Fed{To: wrong.id.Subject(), Litres: .3})
 	v.strike(number, 1, "it was D2, not B2")
 	v.writeLater(1, keeper, v.in(-13, calendar.Evening), book.Fed{To: right.id.Subject(), Litres: .3})
-	v.write(keeper, v.in(-3, calendar.Evening), book.LidPainted{Nuc: v.nuc("Q1").id, Stroke: book.Settled})
+	v.write(keeper, v.in(moorFeed, calendar.Evening), book.Fed{To: v.nuc("Q1").id.Subject(), Litres: .3})
+}
+
+// tell writes notes, and a queen who died in the bank.
+func (v *valley) tell() {
+	v.write(keeper, v.at(-1, 20, 20), book.Noted{
+		Of: v.batches[5].Subject(), Text: "no time for these, Emil away; 25 still together in the incubator",
+	})
+	v.write(keeper, v.in(-16, calendar.Evening), book.Noted{
+		Of: v.yards[ledge].Subject(), Text: "first warm day after the cold week, drones out at two",
+	})
+	v.write(partner, v.in(-5, calendar.Evening), book.Noted{
+		Of: v.yards[moor].Subject(), Text: "heather over, robbers trying the doors in the evening",
+	})
+	first := v.catches[-6][0]
+	v.write(keeper, v.in(-3, calendar.Morning), book.QueenEnded{Queen: first.queen, How: book.QueenDied})
 }

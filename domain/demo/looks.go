@@ -5,35 +5,38 @@ import (
 	"lidmark/domain/calendar"
 )
 
-// weak are nucs with few bees, the sides of comb they are on, and their
-// stores, as last seen.
+// weak are nucs that dwindled after the cold week: the sides of comb their bees
+// are on, and their stores.
 var weak = map[string]struct{ sides, stores float64 }{
 	"D2": {3, 2}, "H2": {2, 1}, "J4": {3, 2}, "N6": {2, 1}, "P8": {2, 2},
 	"Q1": {4, 1}, "R1": {3, 0}, "T2": {2, 0}, "T4": {3, 1}, "U2": {2, 1}, "V3": {2, 0}, "X1": {3, 1},
 }
 
+// light are nucs on the moor without stores that got no syrup.
+var light = map[string]bool{"W1": true, "X2": true}
+
 // see writes a look, with bees and stores as the nuc has them.
 func (v *valley) see(n *nuc, day int, part calendar.Part, f book.Looked) {
 	f.Nuc = n.id
-	f.Sides, f.Stores = v.beesOn(n, f), v.storesOf(n, day)
+	f.Sides, f.Stores = v.beesOn(n, day), v.storesOf(n, day)
 	v.note(n, v.in(day, part), f)
 }
 
-// beesOn are the sides with bees: a laying queen keeps her box full.
-func (v *valley) beesOn(n *nuc, f book.Looked) book.Amount {
-	if w, ok := weak[n.name]; ok {
+// beesOn are the sides with bees.
+func (v *valley) beesOn(n *nuc, day int) book.Amount {
+	if w, ok := weak[n.name]; ok && day > coldFeed {
 		return book.Said(w.sides)
 	}
-	if f.Eggs == book.SingleEggs || f.Brood.Some() {
-		return book.Said(float64(5 + v.chance.IntN(2)))
-	}
-	return book.Said(float64(4 + v.chance.IntN(2)))
+	return book.Said(float64(5 + v.chance.IntN(2)))
 }
 
 // storesOf are the stores, 0 to 3: light on the moor since the dearth began.
 func (v *valley) storesOf(n *nuc, day int) book.Amount {
-	if w, ok := weak[n.name]; ok {
+	if w, ok := weak[n.name]; ok && day > coldFeed {
 		return book.Said(w.stores)
+	}
+	if light[n.name] {
+		return book.Said(0)
 	}
 	if n.yard == moor && day > dearthSince {
 		return book.Said(float64(1 + v.chance.IntN(2)))
@@ -56,6 +59,13 @@ func (v *valley) sawTorn(n *nuc, batch int) {
 
 // cellSeen is the day on which nucs were opened to see the empty cell.
 func cellSeen(batch int) int { return batches[batch-1].day + seeEmergence }
+
+// sawOpenAmidBrood sees the cell open and capped brood of the queen before.
+func (v *valley) sawOpenAmidBrood(n *nuc, batch int) {
+	v.see(n, cellSeen(batch), calendar.Evening, book.Looked{
+		Cell: book.CellOpenAtTip, Brood: book.Said(float64(1 + v.chance.IntN(2))),
+	})
+}
 
 func (v *valley) sawEggs(n *nuc, day int) {
 	f := book.Looked{Eggs: book.SingleEggs, Larvae: v.chance.IntN(2) == 0}

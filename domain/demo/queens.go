@@ -21,10 +21,11 @@ func (v *valley) mark(n *nuc, day int) {
 	v.note(n, v.in(day, calendar.Evening), book.QueenMarked{Queen: n.queen, Nuc: n.id, Colour: bee.MarkColour(born).String()})
 }
 
-// catch marks the queen if she is not, and takes her out into a cage and to
-// the bank.
+// catch looks at the brood, marks the queen if she is not, and takes her out
+// into a cage and to the bank.
 func (v *valley) catch(n *nuc, day int) {
 	at := v.in(day, calendar.Evening)
+	v.sawBrood(n, day)
 	v.mark(n, day)
 	v.note(n, at,
 		book.QueenCaught{Nuc: n.id, Queen: n.queen, Label: v.nextCage()},

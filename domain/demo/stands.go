@@ -24,7 +24,7 @@ var stands = []standRow{
 	{"F", ledge, 12, 29, -4, "middle row", mini, 1, "gkzn"},
 	{"G", ledge, 20.5, 28, 5, "middle row", mini, 1, "rgom"},
 	{"H", ledge, 29, 29.2, -2, "middle row", mini, 1, "kwnz"},
-	{"J", ledge, 37.5, 28.2, 3, "middle row", mini, 1, "gumd"},
+	{"J", ledge, 37.5, 28.2, 3, "middle row", mini, 1, "gsmd"},
 	{"K", ledge, 18, 17.5, -3, "by the wall", mini, 3, "yyvy"},
 	{"L", ledge, 26.5, 16.4, 4, "by the wall", mini, 3, "ytyy"},
 	{"M", ledge, 43.5, 17.4, -2, "by the wall", mini, 3, "yvyy"},

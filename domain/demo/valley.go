@@ -1,6 +1,7 @@
 package demo
 
 import (
+	"strings"
 	"time"
 
 	"lidmark/domain/book"
@@ -35,6 +36,9 @@ type nuc struct {
 	fate  rune         // see fates.go
 	queen book.QueenID // the one marked or caught in it
 }
+
+// alive tells whether the nuc came through the cold week.
+func (n *nuc) alive() bool { return n.batch != 1 || !strings.ContainsRune("usx", n.fate) }
 
 func newValley(today calendar.Day, zone *time.Location) *valley {
 	return &valley{

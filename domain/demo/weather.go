@@ -20,7 +20,7 @@ var skies = map[rune]struct {
 	sign                       book.Sign
 	low, high, wind, rain, sky float64
 }{
-	'P': {book.Flying, 14, 24, 2, 0, .8},
+	'P': {book.Flying, 15, 24, 2, 0, .8},
 	'H': {book.HalfFit, 12, 19, 4, 2, .4},
 	'M': {book.NoFlight, 6, 12, 6, 8, .1},
 }
