@@ -4,6 +4,7 @@ import (
 	"context"
 	"database/sql"
 	"embed"
+	"errors"
 	"fmt"
 	"io/fs"
 )
@@ -92,13 +93,14 @@ func checkForeignKeys(ctx context.Context, q querier) error {
 		return err
 	}
 	defer func() { _ = rows.Close() }()
+	var dangling []error
 	for rows.Next() {
 		var table string
 		var n int
 		if err := rows.Scan(&table, &n); err != nil {
 			return err
 		}
-		return fmt.Errorf("table %s: %d rows refer to rows that are not there", table, n)
+		dangling = append(dangling, fmt.Errorf("table %s: %d rows refer to rows that are not there", table, n))
 	}
-	return rows.Err()
+	return errors.Join(append(dangling, rows.Err())...)
 }

@@ -79,23 +79,37 @@ func TestFilesThatAreNoBook(t *testing.T) {
 		trouble Trouble
 		want    string
 	}{
-		{"missing", func(*testing.T, string) {}, Missing,
-			"x.lidmark: there is no such file; check the name, or make a new book of that name"},
-		{"folder", func(t *testing.T, p string) { check(t, os.Mkdir(p, 0o777)) }, IsFolder,
-			"x.lidmark: this is a folder; name a file in it"},
-		{"empty", func(t *testing.T, p string) { put(t, p, nil) }, NotABook,
-			"x.lidmark: this is not a book (it is empty); choose a file that ends in .lidmark"},
-		{"short text", func(t *testing.T, p string) { put(t, p, []byte("milk, eggs")) }, NotABook,
-			"x.lidmark: this is not a book; choose a file that ends in .lidmark"},
-		{"long text", func(t *testing.T, p string) { put(t, p, bytes.Repeat([]byte("all work "), 9000)) }, NotABook,
-			"x.lidmark: this is not a book; choose a file that ends in .lidmark"},
-		{"tables without a mark", func(t *testing.T, p string) { raw(t, p, "CREATE TABLE milk (eggs)") }, Foreign,
-			"x.lidmark: this file belongs to another program; choose a file that ends in .lidmark"},
+		{
+			"missing", func(*testing.T, string) {}, Missing,
+			"x.lidmark: there is no such file; check the name, or make a new book of that name",
+		},
+		{
+			"folder", func(t *testing.T, p string) { check(t, os.Mkdir(p, 0o777)) }, IsFolder,
+			"x.lidmark: this is a folder; name a file in it",
+		},
+		{
+			"empty", func(t *testing.T, p string) { put(t, p, nil) }, NotABook,
+			"x.lidmark: this is not a book (it is empty); choose a file that ends in .lidmark",
+		},
+		{
+			"short text", func(t *testing.T, p string) { put(t, p, []byte("milk, eggs")) }, NotABook,
+			"x.lidmark: this is not a book; choose a file that ends in .lidmark",
+		},
+		{
+			"long text", func(t *testing.T, p string) { put(t, p, bytes.Repeat([]byte("all work "), 9000)) }, NotABook,
+			"x.lidmark: this is not a book; choose a file that ends in .lidmark",
+		},
+		{
+			"tables without a mark", func(t *testing.T, p string) { raw(t, p, "CREATE TABLE milk (eggs)") }, Foreign,
+			"x.lidmark: this file belongs to another program; choose a file that ends in .lidmark",
+		},
 		{"the mark of another program", func(t *testing.T, p string) {
 			raw(t, p, "PRAGMA application_id = 7; PRAGMA user_version = 1; CREATE TABLE entry (id)")
 		}, Foreign, "x.lidmark: this file belongs to another program; choose a file that ends in .lidmark"},
-		{"the mark alone", func(t *testing.T, p string) { raw(t, p, fmt.Sprint("PRAGMA application_id = ", applicationID)) }, Damaged,
-			"x.lidmark: the file is damaged (it has no tables); leave it as it is and open the newest copy in the folder beside it that ends in .copies"},
+		{
+			"the mark alone", func(t *testing.T, p string) { raw(t, p, fmt.Sprint("PRAGMA application_id = ", applicationID)) }, Damaged,
+			"x.lidmark: the file is damaged (it has no tables); leave it as it is and open the newest copy in the folder beside it that ends in .copies",
+		},
 		{"cut in half", func(t *testing.T, p string) {
 			whole, err := os.ReadFile(written(t))
 			check(t, err)

@@ -128,8 +128,15 @@ func TestZonesTellTheTruth(t *testing.T) {
 		name  string
 		parts int // changes of the clocks in the two years, and the stretch before
 	}{
-		{"Europe/Berlin", 5}, {"America/New_York", 5}, {"Australia/Hobart", 5}, {"America/Santiago", 5},
-		{"Africa/Nairobi", 1}, {"Asia/Kathmandu", 1}, {"Australia/Lord_Howe", 5}, {"Europe/Dublin", 5}, {"Africa/Casablanca", 5},
+		{"Europe/Berlin", 5},
+		{"America/New_York", 5},
+		{"Australia/Hobart", 5},
+		{"America/Santiago", 5},
+		{"Africa/Nairobi", 1},
+		{"Asia/Kathmandu", 1},
+		{"Australia/Lord_Howe", 5},
+		{"Europe/Dublin", 5},
+		{"Africa/Casablanca", 5},
 	} {
 		z := zone(t, c.name)
 		var events []ics.Event

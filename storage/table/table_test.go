@@ -91,12 +91,28 @@ func TestCellsAreWrittenAsTheStandardWants(t *testing.T) {
 		cell table.Cell
 		want string
 	}{
-		{table.Cell{}, ``}, {table.Text("a b"), `a b`}, {table.Text(`a "b"`), `"a ""b"""`}, {table.Text("a,b"), `"a,b"`},
-		{table.Text("a\nb"), "\"a\r\nb\""}, {table.Text("=1+1"), `'=1+1`}, {table.Text("+49"), `'+49`}, {table.Text("-x"), `'-x`},
-		{table.Text("@x"), `'@x`}, {table.Text("\t=x"), "\"'\t=x\""}, {table.Text("x=1"), `x=1`},
-		{table.Number(-1.5), `-1.5`}, {table.Count(-3), `-3`}, {table.Amount(book.Said(0)), `0`}, {table.Amount(book.Amount{}), ``},
-		{table.Yes(true), `yes`}, {table.Yes(false), ``}, {table.Day(0), ``}, {table.Day(calendar.Date(2027, 5, 15)), `2027-05-15`},
-		{table.Time(time.Time{}, zone), ``}, {table.Time(at, zone), `2027-05-16 00:15`}, {table.Time(at, nil), `2027-05-15 18:30`},
+		{table.Cell{}, ``},
+		{table.Text("a b"), `a b`},
+		{table.Text(`a "b"`), `"a ""b"""`},
+		{table.Text("a,b"), `"a,b"`},
+		{table.Text("a\nb"), "\"a\r\nb\""},
+		{table.Text("=1+1"), `'=1+1`},
+		{table.Text("+49"), `'+49`},
+		{table.Text("-x"), `'-x`},
+		{table.Text("@x"), `'@x`},
+		{table.Text("\t=x"), "\"'\t=x\""},
+		{table.Text("x=1"), `x=1`},
+		{table.Number(-1.5), `-1.5`},
+		{table.Count(-3), `-3`},
+		{table.Amount(book.Said(0)), `0`},
+		{table.Amount(book.Amount{}), ``},
+		{table.Yes(true), `yes`},
+		{table.Yes(false), ``},
+		{table.Day(0), ``},
+		{table.Day(calendar.Date(2027, 5, 15)), `2027-05-15`},
+		{table.Time(time.Time{}, zone), ``},
+		{table.Time(at, zone), `2027-05-16 00:15`},
+		{table.Time(at, nil), `2027-05-15 18:30`},
 	} {
 		var out bytes.Buffer
 		err := table.Table{Columns: []table.Column{{Name: "x"}, {Name: "y", Unit: "m"}}, Rows: [][]table.Cell{{c.cell, {}}}}.Write(&out, table.Format{})

@@ -11,9 +11,23 @@ import (
 // walking order.
 func Nucs(v *book.View) Table {
 	t := Table{Columns: []Column{
-		{Name: "id"}, {Name: "yard"}, {Name: "stand"}, {Name: "place"}, {Name: "nuc"}, {Name: "holds"}, {Name: "since"},
-		{Name: "batch"}, {Name: "given"}, {Name: "first eggs"}, {Name: "last look"}, {Name: "bees", Unit: "sides"},
-		{Name: "stores", Unit: "0–3"}, {Name: "temper", Unit: "1–4"}, {Name: "entrance", Unit: "cm²"}, {Name: "made up"}, {Name: "ended"},
+		{Name: "id"},
+		{Name: "yard"},
+		{Name: "stand"},
+		{Name: "place"},
+		{Name: "nuc"},
+		{Name: "holds"},
+		{Name: "since"},
+		{Name: "batch"},
+		{Name: "given"},
+		{Name: "first eggs"},
+		{Name: "last look"},
+		{Name: "bees", Unit: "sides"},
+		{Name: "stores", Unit: "0–3"},
+		{Name: "temper", Unit: "1–4"},
+		{Name: "entrance", Unit: "cm²"},
+		{Name: "made up"},
+		{Name: "ended"},
 	}}
 	for n := range v.Nucs() {
 		t.Rows = append(t.Rows, nucRow(v, n))
@@ -40,9 +54,24 @@ func nucRow(v *book.View, n *book.Nuc) []Cell {
 // the hour of the graft.
 func Batches(v *book.View) Table {
 	t := Table{Columns: []Column{
-		{Name: "id"}, {Name: "batch"}, {Name: "grafted"}, {Name: "line"}, {Name: "breeder"}, {Name: "starter"}, {Name: "finisher"},
-		{Name: "larvae"}, {Name: "larva age", Unit: "h"}, {Name: "accepted"}, {Name: "capped"}, {Name: "culled"},
-		{Name: "given to nucs"}, {Name: "caged"}, {Name: "out"}, {Name: "dead"}, {Name: "lost"}, {Name: "left"},
+		{Name: "id"},
+		{Name: "batch"},
+		{Name: "grafted"},
+		{Name: "line"},
+		{Name: "breeder"},
+		{Name: "starter"},
+		{Name: "finisher"},
+		{Name: "larvae"},
+		{Name: "larva age", Unit: "h"},
+		{Name: "accepted"},
+		{Name: "capped"},
+		{Name: "culled"},
+		{Name: "given to nucs"},
+		{Name: "caged"},
+		{Name: "out"},
+		{Name: "dead"},
+		{Name: "lost"},
+		{Name: "left"},
 	}}
 	for b := range v.Batches() {
 		age := Cell{}
@@ -63,10 +92,25 @@ func Batches(v *book.View) Table {
 // in the order of the book.
 func Looks(v *book.View) Table {
 	t := Table{Columns: []Column{
-		{Name: "id"}, {Name: "day"}, {Name: "time"}, {Name: "yard"}, {Name: "nuc"}, {Name: "queen"}, {Name: "eggs"},
-		{Name: "larvae"}, {Name: "capped brood", Unit: "dm²"}, {Name: "drone brood"}, {Name: "own cells"}, {Name: "cell"},
-		{Name: "bees", Unit: "sides"}, {Name: "stores", Unit: "0–3"}, {Name: "temper", Unit: "1–4"},
-		{Name: "thorough"}, {Name: "quick"}, {Name: "note"}, {Name: "writer"},
+		{Name: "id"},
+		{Name: "day"},
+		{Name: "time"},
+		{Name: "yard"},
+		{Name: "nuc"},
+		{Name: "queen"},
+		{Name: "eggs"},
+		{Name: "larvae"},
+		{Name: "capped brood", Unit: "dm²"},
+		{Name: "drone brood"},
+		{Name: "own cells"},
+		{Name: "cell"},
+		{Name: "bees", Unit: "sides"},
+		{Name: "stores", Unit: "0–3"},
+		{Name: "temper", Unit: "1–4"},
+		{Name: "thorough"},
+		{Name: "quick"},
+		{Name: "note"},
+		{Name: "writer"},
 	}}
 	for e := range v.All() {
 		if l, ok := e.Fact.(book.Looked); ok {
