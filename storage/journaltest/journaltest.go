@@ -90,17 +90,19 @@ func Run(t *testing.T, open func(t *testing.T) book.Journal) {
 		Same(t, j, some)
 	})
 	t.Run("any appends in any order give the set of all", func(t *testing.T) {
-		rapid.Check(t, func(r *rapid.T) {
-			j := open(t)
-			var want Memory
-			for _, group := range rapid.SliceOfN(rapid.SliceOfN(rapid.IntRange(0, len(some)-1), 0, 6), 0, 8).Draw(r, "appends") {
-				for _, one := range []book.Journal{j, &want} {
-					mustAppend(r, one, pick(some, group)...)
-				}
-			}
-			Same(r, j, want.entries)
-		})
+		rapid.Check(t, func(r *rapid.T) { anyAppends(r, open(t), some) })
 	})
+}
+
+// anyAppends appends what it likes to a journal and to a Memory beside it.
+func anyAppends(r *rapid.T, j book.Journal, some []book.Entry) {
+	var want Memory
+	for _, group := range rapid.SliceOfN(rapid.SliceOfN(rapid.IntRange(0, len(some)-1), 0, 6), 0, 8).Draw(r, "appends") {
+		for _, one := range []book.Journal{j, &want} {
+			mustAppend(r, one, pick(some, group)...)
+		}
+	}
+	Same(r, j, want.entries)
 }
 
 func pick(from []book.Entry, which []int) []book.Entry {
