@@ -3,7 +3,9 @@ package book
 import (
 	"bytes"
 	"encoding/json"
+	"errors"
 	"fmt"
+	"io"
 	"reflect"
 	"slices"
 )
@@ -70,7 +72,13 @@ func row[F Fact](name string) factRow {
 func decodeStrict(b []byte, into any) error {
 	d := json.NewDecoder(bytes.NewReader(b))
 	d.DisallowUnknownFields()
-	return d.Decode(into)
+	if err := d.Decode(into); err != nil {
+		return err
+	}
+	if _, err := d.Token(); err != io.EOF {
+		return errors.New("there is more behind the end of the fact")
+	}
+	return nil
 }
 
 var (

@@ -148,6 +148,14 @@ func TestEntryRefusesWhatItDoesNotKnow(t *testing.T) {
 	}
 }
 
+func TestAFactEndsWhereItEnds(t *testing.T) {
+	for _, bad := range []string{``, `{}{}`, `{} x`, `[]`} {
+		if f, err := book.DecodeFact("robbed", []byte(bad)); err == nil {
+			t.Errorf("%q read as %+v, want an error", bad, f)
+		}
+	}
+}
+
 func FuzzEntry(f *testing.F) {
 	f.Add([]byte(`{"id":"01890a5d-ac96-774b-bcce-b302099a8057","at":"2027-05-15T18:00:00Z","part":"morning","written":"2027-05-15T20:00:00Z","kind":"looked","fact":{"nuc":"01890a5d-ac96-774b-bcce-b302099a8057","cappedDM2":4,"queen":"queen seen"}}`))
 	f.Add([]byte(`{"kind":"looked"}`))
