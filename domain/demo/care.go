@@ -18,7 +18,10 @@ func (v *valley) makeUp(n *nuc, cellDay int) { v.makeUpOn(n, cellDay-n.model.bef
 func (v *valley) makeUpOn(n *nuc, day int) {
 	m := n.model
 	door := m.door
-	if _, ok := weak[n.name]; ok {
+	switch _, ok := weak[n.name]; {
+	case n.yard == moor && day > dearthSince:
+		door = narrowDoor
+	case n.yard == moor && ok:
 		door = wideDoor
 	}
 	v.note(n, v.in(day, calendar.Evening),

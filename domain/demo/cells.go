@@ -10,8 +10,7 @@ import (
 )
 
 // rounds are the days on which cells were carried to a yard, with how many
-// left and how many fell. Of batch 4 two found no nuc and were caged at home;
-// where another went nobody knows.
+// left and how many fell. Of batch 4 two found no nuc and were caged at home.
 var rounds = []struct {
 	batch, day    int
 	yard          string
@@ -19,12 +18,12 @@ var rounds = []struct {
 }{
 	{1, -40, ledge, 37, 1},
 	{1, -40, moor, 12, 0},
-	{2, -18, ledge, 30, 1},
-	{2, -18, moor, 1, 0},
+	{2, -19, ledge, 30, 1},
+	{2, -19, moor, 1, 0},
 	{3, -9, ledge, 22, 0},
 	{3, -9, moor, 17, 0},
 	{4, -1, ledge, 4, 0},
-	{4, -1, moor, 17, 0},
+	{4, -1, moor, 16, 0},
 }
 
 // cellDay is the day on which the cells of a batch were given.

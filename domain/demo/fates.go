@@ -2,11 +2,11 @@ package demo
 
 // The days of the season on which nucs were looked at.
 const (
-	firstEggs  = -24 // batch 1 is 14 days old; the cold week begins the day after
+	firstEggs  = -24 // batch 1 is 13 days old; the cold week begins the day after
 	firstBrood = -14
 	lateLook   = -8
-	emergedIn3 = -5 // batch 3 is 2 days old
-	secondEggs = -2 // batch 2 is 14 days old; only the arc was looked at
+	goodBrood  = -4
+	secondEggs = -2 // batch 2 is 14 days old; the east row was not looked at
 )
 
 // live writes what became of a nuc.
@@ -61,7 +61,7 @@ func (v *valley) liveTorn(n *nuc) {
 	case 's':
 		v.shakeOut(n, firstEggs)
 	case 'r':
-		v.addBees(n, -30)
+		v.addBees(n, cellDay(2)-1)
 		v.giveCell(n, 2)
 		v.sawOpen(n, 2)
 	case 'w':
@@ -74,6 +74,7 @@ func (v *valley) liveLate(n *nuc) {
 	switch n.fate {
 	case 'l':
 		v.sawNoEggs(n, firstBrood)
+		v.addBees(n, firstBrood+1)
 		v.sawEggs(n, lateLook)
 	case 'v':
 		v.sawVirgin(n, firstBrood)
@@ -97,14 +98,14 @@ func (v *valley) liveLaying(n *nuc) {
 	v.sawBrood(n, firstBrood)
 	switch n.fate {
 	case 'g':
-		v.sawBrood(n, -3)
+		v.sawBrood(n, goodBrood)
 	case 'j':
 		v.giveCell(n, 4)
 	case 'k':
 		v.catch(n, -10)
 		v.giveCell(n, 3)
 		v.sawOpenAmidBrood(n, 3)
-		v.breakDown(n, emergedIn3)
+		v.breakDown(n, cellSeen(3))
 	case 'm':
 		v.catch(n, -7)
 		v.breakThenGive(n, 4)

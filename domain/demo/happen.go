@@ -3,6 +3,7 @@ package demo
 import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
 )
 
 // dearthSince is the day on which the moor's heather was over.
@@ -112,7 +113,7 @@ func (v *valley) mistake() {
 	v.write(keeper, v.in(moorFeed, calendar.Evening), book.Fed{To: v.nuc("Q1").id.Subject(), Litres: .3})
 }
 
-// tell writes notes, and a queen who died in the bank.
+// tell writes notes, a look put off, and a queen who died in the bank.
 func (v *valley) tell() {
 	v.write(keeper, v.at(-1, 20, 20), book.Noted{
 		Of: v.batches[5].Subject(), Text: "no time for these, Emil away; 25 still together in the incubator",
@@ -122,6 +123,10 @@ func (v *valley) tell() {
 	})
 	v.write(partner, v.in(-5, calendar.Evening), book.Noted{
 		Of: v.yards[moor].Subject(), Text: "heather over, robbers trying the doors in the evening",
+	})
+	t4 := v.nuc("T4")
+	v.note(t4, v.in(-3, calendar.Evening), book.PutOff{
+		Rule: string(rules.LookEggs), Of: t4.id.Subject(), Until: v.on(1), Why: "robbers about, leave it shut",
 	})
 	first := v.catches[-6][0]
 	v.write(keeper, v.in(-3, calendar.Morning), book.QueenEnded{Queen: first.queen, How: book.QueenDied})

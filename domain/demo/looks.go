@@ -18,14 +18,17 @@ var light = map[string]bool{"W1": true, "X2": true}
 // see writes a look, with bees and stores as the nuc has them.
 func (v *valley) see(n *nuc, day int, part calendar.Part, f book.Looked) {
 	f.Nuc = n.id
-	f.Sides, f.Stores = v.beesOn(n, day), v.storesOf(n, day)
+	f.Sides, f.Stores = v.beesOn(n, day, f), v.storesOf(n, day)
 	v.note(n, v.in(day, part), f)
 }
 
-// beesOn are the sides with bees.
-func (v *valley) beesOn(n *nuc, day int) book.Amount {
+// beesOn are the sides with bees: a queen in full lay keeps her box full.
+func (v *valley) beesOn(n *nuc, day int, f book.Looked) book.Amount {
 	if w, ok := weak[n.name]; ok && day > coldFeed {
 		return book.Said(w.sides)
+	}
+	if f.Larvae && f.Brood.Some() {
+		return book.Said(float64(n.model.sides))
 	}
 	return book.Said(float64(5 + v.chance.IntN(2)))
 }

@@ -53,11 +53,21 @@ var orders = []struct {
 	{"33", "Liese P.", -20, 12, plover, []string{yarrow}, 14, 24, 2},
 }
 
+// The cages that went out on a day of catching, those that came back empty,
+// and so one that nobody can tell of.
+const cagesOut, cagesBack = 8, 3
+
+func (v *valley) countCages(day int) {
+	v.write(keeper, v.at(day, 16, 45), book.TakenAlong{What: book.Cages, Count: cagesOut})
+	v.write(keeper, v.at(day, 20, 15), book.BroughtBack{What: book.Cages, Count: cagesBack})
+}
+
 // handedOver are the days on which the queens caught on a day went to the
 // first order.
 var handedOver = []struct{ caught, day int }{{-10, -8}, {-7, -5}}
 
-// sell writes the orders, what was handed over for the first, and a claim.
+// sell writes the orders, what was handed over for the first, a claim, and the
+// cages of the last catch.
 func (v *valley) sell() {
 	ids := make([]book.OrderID, len(orders))
 	for i, o := range orders {
@@ -72,5 +82,6 @@ func (v *valley) sell() {
 			v.write(keeper, v.at(h.day, 10, 15), book.QueenHandedOver{Queen: n.queen, Order: ids[0], With: true})
 		}
 	}
+	v.countCages(-2)
 	v.write(keeper, v.at(-3, 20, 10), book.Claimed{Order: ids[0], Queens: 1, Why: "dead in the cage on arrival"})
 }
