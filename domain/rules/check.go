@@ -1,6 +1,17 @@
 package rules
 
-import "lidmark/domain/practice"
+import (
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+	"lidmark/domain/strength"
+)
+
+// Intent is something the keeper means to do: a closed set of small structs.
+type Intent interface{ check(*checker) }
 
 // Reason is why a plan is refused or warned of, and the way out.
 type Reason struct {
@@ -17,3 +28,48 @@ type Verdict struct {
 
 // OK tells whether the plan may be carried out, with or without warnings.
 func (v Verdict) OK() bool { return len(v.Refused) == 0 }
+
+// Check judges a plan to be carried out at the view's instant. It judges
+// plans only: what has happened is always taken down.
+func Check(v *book.View, plan Intent) Verdict {
+	c := &checker{view: v, course: course.New(v), numbers: v.Numbers(), now: v.On()}
+	plan.check(c)
+	return c.Verdict
+}
+
+// checker gathers reasons while a plan is judged.
+type checker struct {
+	view    *book.View
+	course  *course.Course
+	numbers practice.Numbers
+	now     time.Time
+	Verdict
+}
+
+func (c *checker) refuse(why, do string, used ...practice.Key) {
+	c.Refused = append(c.Refused, Reason{why, do, used})
+}
+
+func (c *checker) warn(why, do string, used ...practice.Key) {
+	c.Warned = append(c.Warned, Reason{why, do, used})
+}
+
+func (c *checker) day(t time.Time, yard book.YardID) calendar.Day {
+	return calendar.DayOf(t, c.course.Zone(yard))
+}
+
+func (c *checker) strength(yard book.YardID) *strength.Yard {
+	return strength.NewYard(c.view, yard, c.course.Zone(yard))
+}
+
+// standstill refuses what would take bees or queens out of a yard under
+// suspicion.
+func (c *checker) standstill(yard book.YardID, what string) {
+	if yard.IsZero() {
+		return
+	}
+	if y := c.view.Yard(yard); y.Standstill != nil {
+		c.refuse(y.Name+" is on standstill: "+y.Standstill.What+" suspected in "+Name(c.view, y.Standstill.Of)+" since "+
+			c.day(y.Standstill.Since.Instant, yard).Short(), what+" when the suspicion has ended")
+	}
+}

@@ -1,6 +1,8 @@
 package rules
 
 import (
+	"cmp"
+	"slices"
 	"time"
 
 	"lidmark/domain/book"
@@ -10,12 +12,13 @@ import (
 // DayPlan is a day's work as a route.
 type DayPlan struct {
 	Day     calendar.Day
-	Hard    []Finding // hard deadlines that fall on the day or the night after, the first one first
-	Stops   []Stop    // in the order they are walked and driven
+	Hard    []Finding // hard deadlines that fall on the day or before noon of the next, the first one first
+	Stops   []Stop    // in the order they are driven and walked
 	Kit     []KitLine
 	Minutes float64 // of work and driving
 	Driving float64 // minutes of driving among them, the way home included
 	Free    float64 // minutes that all people together are free
+	Home    time.Time
 }
 
 // Over is by how many minutes the work is longer than the time there is.
@@ -25,12 +28,12 @@ func (p DayPlan) Over() float64 { return max(0, p.Minutes-p.Free) }
 type Stop struct {
 	Yard  book.YardID
 	Round string
-	Start time.Time // when it begins if the day is worked alone and without rest; zero: nobody is free
+	Start time.Time // when it begins if one person does it all without rest; zero: nobody is free
 	Drive float64   // minutes driven to reach it
 	Tasks []Task
 }
 
-// Task is one line of the route: like work at one or several neighbours.
+// Task is one line of the route: like work at one or several nucs.
 type Task struct {
 	Act            Act
 	Title          string // what to do
@@ -40,26 +43,168 @@ type Task struct {
 	Hard           bool
 	NeedsYou       bool
 	Minutes        float64
-	Findings       []Finding // what it answers, one for each of Of
+	Findings       []Finding // what it answers
 }
 
-// KitLine is something to pack: 7 ripe cells, 0.6 l syrup.
-type KitLine struct {
-	Amount float64
-	Unit   string // "l", or "" for things that are counted
-	Goods  string
-	Note   string
+// Day is the work of a day as a route. On the view's own day, and before it,
+// that is all that is open; on a day ahead, what is best done on that day.
+func Day(v *book.View, d calendar.Day) DayPlan {
+	p := newPass(v)
+	return p.plan(p.findings(), d)
 }
 
-// Deadline is a mark in the calendar: a hard hour or a batch's event.
-type Deadline struct {
-	ID     string       // stable from day to day, for the calendar file
-	Of     book.Subject // the batch, colony or nuc
-	Yard   book.YardID
-	Day    calendar.Day
-	At     time.Time // the hour, when Hard; else the start of Day
-	Hard   bool
-	What   string
-	Do     string
-	Alarms []time.Time // in the order of time
+func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
+	plan := DayPlan{Day: d, Free: float64(p.view.MinutesFree(d))}
+	due := d.Start(p.zone)
+	soon := (d + 1).At(noon, 0, p.zone)
+	var work []Finding
+	for _, f := range found {
+		if !f.PutOff.IsZero() {
+			continue
+		}
+		if f.Hard && f.Act != ActGiveCell && !f.By.Before(due) && f.By.Before(soon) {
+			plan.Hard = append(plan.Hard, f)
+		}
+		if f.Act != ActNone && p.isFor(f, d) {
+			work = append(work, f)
+		}
+	}
+	slices.SortStableFunc(plan.Hard, func(a, b Finding) int { return a.By.Compare(b.By) })
+	plan.Kit = p.kit(work, d)
+	plan.Stops = p.route(work)
+	p.time(&plan)
+	return plan
+}
+
+const noon = 12
+
+// isFor tells whether a finding is work of a day.
+func (p *pass) isFor(f Finding, d calendar.Day) bool {
+	y := p.yard(f.Yard)
+	if d <= y.today {
+		return f.From.Before((d + 1).Start(y.zone))
+	}
+	return p.workDay(f) == d
+}
+
+// workDay is the day on which a finding is best worked at, today at the
+// earliest.
+func (p *pass) workDay(f Finding) calendar.Day {
+	y := p.yard(f.Yard)
+	at := f.Best
+	if at.IsZero() {
+		at = f.From
+	}
+	return max(y.day(at), y.today)
+}
+
+// Work is the minutes of work of each day from one to another, without
+// driving: everything on its best day, and what is past that today.
+func Work(v *book.View, from, to calendar.Day) map[calendar.Day]float64 {
+	p := newPass(v)
+	minutes := map[calendar.Day]float64{}
+	for _, f := range p.findings() {
+		if d := p.workDay(f); f.PutOff.IsZero() && from <= d && d <= to {
+			minutes[d] += p.minutes(f)
+		}
+	}
+	return minutes
+}
+
+// minutes is what a finding takes: at each of the nucs it speaks of, or for
+// each cell.
+func (p *pass) minutes(f Finding) float64 {
+	per := f.Act.Minutes(p.numbers, p.fullCombs(f.Of))
+	switch {
+	case f.Act == ActCollectCells:
+		return per * float64(p.toCage(f))
+	case f.Rule == Robbers:
+		return per * float64(len(f.exposedNucs()))
+	default:
+		return per
+	}
+}
+
+// toCage is how many of a batch's cells no nuc is ready for.
+func (p *pass) toCage(f Finding) int {
+	for _, b := range p.batches {
+		if b.Batch.Batch.Subject() == f.Of {
+			return b.left - b.ready
+		}
+	}
+	return 0
+}
+
+func (p *pass) fullCombs(s book.Subject) bool {
+	id, ok := s.Nuc()
+	return ok && p.view.Nuc(id).Side >= fullComb
+}
+
+// time adds up the minutes, and says when each stop begins for one person who
+// starts with the day's first free hour.
+func (p *pass) time(plan *DayPlan) {
+	at := p.firstFree(plan.Day)
+	pass := func(minutes float64) {
+		plan.Minutes += minutes
+		if !at.IsZero() {
+			at = at.Add(time.Duration(minutes * float64(time.Minute)))
+		}
+	}
+	var yard book.YardID
+	for i := range plan.Stops {
+		s := &plan.Stops[i]
+		if i == 0 || s.Yard != yard {
+			s.Drive = p.view.Yard(yard).Drive + p.view.Yard(s.Yard).Drive
+		}
+		yard = s.Yard
+		plan.Driving += s.Drive
+		pass(s.Drive)
+		s.Start = at
+		for _, t := range s.Tasks {
+			pass(t.Minutes)
+		}
+	}
+	back := p.view.Yard(yard).Drive
+	plan.Driving += back
+	pass(back)
+	plan.Home = at
+}
+
+// firstFree is when the first person is free on a day; zero: nobody.
+func (p *pass) firstFree(d calendar.Day) (first time.Time) {
+	for person := range p.view.People() {
+		h := person.FreeOn(d)
+		if from, _ := h.Between(d, p.zone); h.Minutes() > 0 && (first.IsZero() || from.Before(first)) {
+			first = from
+		}
+	}
+	return first
+}
+
+// route puts the work into stops: home first, then the yards with a hard
+// deadline, then the others; within a yard by rounds in walking order.
+func (p *pass) route(work []Finding) []Stop {
+	r := router{pass: p, rank: p.ranks(), stops: map[stopKey]*Stop{}}
+	for _, f := range work {
+		r.add(f)
+	}
+	r.joinAll()
+	keys := r.keys()
+	stops := make([]Stop, len(keys))
+	for i, k := range keys {
+		stops[i] = *r.stops[k]
+		stops[i].Tasks = r.fold(stops[i].Tasks)
+	}
+	return stops
+}
+
+// compareTasks puts hard deadlines first, then walking order.
+func (r *router) compareTasks(a, b Task) int {
+	if a.Hard != b.Hard {
+		if a.Hard {
+			return -1
+		}
+		return 1
+	}
+	return cmp.Or(cmp.Compare(r.rank.of[a.Of[0]], r.rank.of[b.Of[0]]), cmp.Compare(a.Act, b.Act))
 }

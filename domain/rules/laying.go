@@ -34,13 +34,18 @@ func (p *pass) ready(n *nucCase) {
 	if !n.holds.Emerged.IsZero() {
 		why += fmt.Sprintf(", %s old", count(n.holds.Age, "day"))
 	}
-	p.note(n.yard, Finding{
-		Rule: Ready, Severity: p.open(n.holds.ReadyAt), Of: n.subject(), Act: ActCatchQueen,
+	f := Finding{
+		Rule: Ready, Severity: p.open(n.holds.ReadyAt), Of: n.subject(),
 		Since: n.Holds.FirstEggs.Instant, From: n.holds.ReadyAt,
-		What: "ready to hand over", Why: why, Do: "Catch her when she is wanted",
+		What: "ready to hand over", Why: why, Do: "Catch her when an order wants her",
 		Sure: n.sure(),
 		Used: []practice.Key{practice.ReadyAfterFirstEgg, practice.LeastAgeAtHandOver},
-	})
+	}
+	if f.Severity == Open && p.wanted > 0 {
+		p.wanted--
+		f.Act, f.Do = ActCatchQueen, "Catch her, cage and mark her"
+	}
+	p.note(n.yard, f)
 }
 
 // fullComb is the area of a side in dm² from which a comb counts as full size:

@@ -29,6 +29,7 @@ type pass struct {
 	yards   map[book.YardID]*yardCase
 	nucs    []nucCase    // the living ones, in walking order
 	batches []*batchCase // with cells still together, the first to emerge first
+	wanted  int          // queens that open orders want and no cage holds
 	putOff  map[putOffKey]calendar.Day
 	found   []Finding
 }
@@ -43,6 +44,7 @@ func newPass(v *book.View) *pass {
 	p.findNucs()
 	p.findBatches()
 	p.shareNucs()
+	p.wanted = p.ordered()
 	return p
 }
 
@@ -125,6 +127,20 @@ func (p *pass) allPutOff() map[putOffKey]calendar.Day {
 		}
 	}
 	return all
+}
+
+// ordered is how many queens open orders want beyond those in cages.
+func (p *pass) ordered() int {
+	n := 0
+	for o := range p.view.Orders() {
+		n += o.Open()
+	}
+	for q := range p.view.Queens() {
+		if q.Caged() && !q.Virgin {
+			n--
+		}
+	}
+	return max(0, n)
 }
 
 // yardCase is a yard as the rules see it. One without id stands for what

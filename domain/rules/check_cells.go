@@ -1,0 +1,137 @@
+package rules
+
+import (
+	"fmt"
+	"time"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/book"
+	"lidmark/domain/practice"
+)
+
+// GiveCell means to give a nuc a cell of a batch.
+type GiveCell struct {
+	Nuc   book.NucID
+	Batch book.BatchID
+}
+
+// PutInVirgin means to put a virgin into a nuc: a caged one, or one of a
+// batch.
+type PutInVirgin struct {
+	Nuc   book.NucID
+	Queen book.QueenID
+	Batch book.BatchID
+}
+
+// Graft means to graft larvae of an age in hours; 0 is the keeper's usual.
+type Graft struct{ LarvaAge float64 }
+
+// MoveCells means to handle the cells of a batch.
+type MoveCells struct{ Batch book.BatchID }
+
+func (i GiveCell) check(c *checker) {
+	c.reigned(i.Nuc, "a cell")
+	if b := c.view.Batch(i.Batch); !i.Batch.IsZero() && b.Left() == 0 {
+		c.refuse(fmt.Sprintf("%s has no cell left: %s were there, all are given, caged or gone", batchWord(b), count(b.Cells(), "cell")),
+			"Count the cells again, or take another batch")
+	}
+	MoveCells{i.Batch}.check(c)
+	c.bees(i.Nuc)
+}
+
+func (i PutInVirgin) check(c *checker) {
+	c.reigned(i.Nuc, "a virgin")
+	q := c.view.Queen(i.Queen)
+	if !i.Queen.IsZero() && !q.InHand() {
+		c.refuse(queenName(q)+" is no longer in hand", "Take another virgin")
+	}
+	batch := i.Batch
+	if batch.IsZero() {
+		batch = q.Batch
+	}
+	out := c.course.Emerges(batch)
+	if !q.Emerged.IsZero() {
+		out = q.Emerged
+	}
+	if late := c.numbers.Duration(practice.VirginLate); !out.IsZero() && c.now.Sub(out) > late {
+		c.warn(fmt.Sprintf("she is %.0f days old; few mate after %d", c.now.Sub(out).Hours()/24, c.numbers.Days(practice.VirginLate)),
+			"Take a younger one", practice.VirginLate)
+	}
+	c.bees(i.Nuc)
+}
+
+func (i Graft) check(c *checker) {
+	age := time.Duration(i.LarvaAge * float64(time.Hour))
+	switch bee.LarvaAge(age, c.numbers) {
+	case bee.AgeTooOld:
+		c.refuse(fmt.Sprintf("larvae of %g h make no queens worth the name; %g h at most", i.LarvaAge, c.numbers.Get(practice.LarvaAgeRefused)),
+			"Take younger larvae, just hatched", practice.LarvaAgeRefused)
+	case bee.AgeOld:
+		c.warn(fmt.Sprintf("larvae of %g h make lesser queens and walk earlier", i.LarvaAge),
+			fmt.Sprintf("Take larvae under %g h", c.numbers.Get(practice.LarvaAgeWarned)), practice.LarvaAgeWarned)
+	}
+}
+
+func (i MoveCells) check(c *checker) {
+	b := c.view.Batch(i.Batch)
+	if b.At.IsZero() {
+		return
+	}
+	zone := c.view.Zone()
+	from, until := b.At.Day(zone)+c.days(practice.HandsOffFrom), b.At.Day(zone)+c.days(practice.HandsOffUntil)
+	if today := c.view.Today(); from <= today && today < until {
+		c.warn(fmt.Sprintf("%s is on day %d from the graft; a jolt can cripple the queens", batchWord(b), today.Sub(b.At.Day(zone))),
+			"Leave the cells alone until "+until.Short(), practice.HandsOffFrom, practice.HandsOffUntil)
+	}
+}
+
+// reigned refuses what a queen who is there would tear down or kill.
+func (c *checker) reigned(id book.NucID, what string) {
+	n := c.view.Nuc(id)
+	p := c.course.Of(n)
+	h := n.Holds
+	switch {
+	case h.Condition == book.Empty:
+		c.refuse(n.Name+" is empty", "Make it up first")
+	case h.Condition.Queenright():
+		c.refuse(fmt.Sprintf("%s has a laying queen, eggs seen %s; %s would be lost", n.Name, c.day(h.FirstEggs.Instant, n.Yard).Short(), what),
+			fmt.Sprintf("Catch her, then wait %g h", c.numbers.Get(practice.NoCellWithin)), practice.NoCellWithin)
+	case h.Condition == book.DroneLayer:
+		c.refuse(fmt.Sprintf("%s has a drone layer; %s would be lost", n.Name, what),
+			fmt.Sprintf("Take her out, then wait %g h", c.numbers.Get(practice.NoCellWithin)), practice.NoCellWithin)
+	case p.Condition == book.LayingWorkers:
+		c.warn(n.Name+": "+p.Why, "Look first; shake it out and make it up again", practice.LayingWorkersFrom)
+	case p.Condition == book.Cell, p.Condition == book.Virgin, p.Condition == book.Due:
+		c.warn(n.Name+" holds a queen already: "+p.Why, "Look first: "+what+" beside her would be lost")
+	case h.Condition == book.NoQueen:
+		c.alone(n, what)
+	}
+	if !p.OwnFrom.IsZero() && !c.now.Before(p.OwnFrom) && h.Condition == book.NoQueen {
+		c.warn(n.Name+" may have raised a queen of its own: "+p.Why, "Look for an opened own cell first", practice.OwnQueenEmerges)
+	}
+}
+
+// alone: bees who have not missed their queen yet take no other.
+func (c *checker) alone(n *book.Nuc, what string) {
+	wait := c.numbers.Duration(practice.NoCellWithin)
+	since := c.now.Sub(n.Queenless.Instant)
+	if since >= wait {
+		return
+	}
+	until := "Wait until " + hour(n.Queenless.Instant.Add(wait), c.course.Zone(n.Yard))
+	if last := len(n.Caught) - 1; last >= 0 && n.Caught[last].At == n.Queenless {
+		c.refuse(fmt.Sprintf("the queen of %s was taken %.0f h ago; the bees would destroy %s", n.Name, since.Hours(), what), until, practice.NoCellWithin)
+		return
+	}
+	c.warn(fmt.Sprintf("%s has been without a queen for %.0f h only", n.Name, since.Hours()), until, practice.NoCellWithin)
+}
+
+// bees warns of a nuc that cannot keep its brood warm.
+func (c *checker) bees(id book.NucID) {
+	n := c.view.Nuc(id)
+	y := c.strength(n.Yard)
+	if s := y.Of(n); s.Weak() && n.Holds.Condition != book.Empty {
+		c.warn(fmt.Sprintf("%s has about %s bees, a %s needs %s", n.Name, bees(s.Bees), y.Night(), bees(s.Need)),
+			"Add bees in the evening", practice.NeedAt8C, practice.NeedAt14C, practice.NeedAt20C)
+	}
+}

@@ -1,0 +1,213 @@
+package rules
+
+import (
+	"fmt"
+	"math"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+	"lidmark/domain/strength"
+)
+
+// Catch means to take the queen out of a nuc: one who lays, or, with AsVirgin,
+// a virgin to be rid of.
+type Catch struct {
+	Nuc      book.NucID
+	AsVirgin bool
+}
+
+// SetUp means to set a nuc on a place, or only in a yard.
+type SetUp struct {
+	Nuc   book.NucID
+	Yard  book.YardID
+	Stand book.StandID
+	Place int
+}
+
+// Move means to carry a nuc to another place.
+type Move SetUp
+
+// MakeUp means to fill empty nucs with cups of bees each.
+type MakeUp struct {
+	Nucs []book.NucID
+	Cups float64
+	Shut bool
+	From book.ColonyID
+}
+
+// AddBees means to give a nuc cups of bees.
+type AddBees struct {
+	Nuc  book.NucID
+	Cups float64
+	From book.Subject
+}
+
+// OpenNuc means to open a nuc for some minutes.
+type OpenNuc struct {
+	Nuc     book.NucID
+	Minutes float64
+}
+
+// GiveFeed means to feed a nuc litres of syrup.
+type GiveFeed struct {
+	Nuc    book.NucID
+	Litres float64
+}
+
+// HandOver means to let a queen go.
+type HandOver struct{ Queen book.QueenID }
+
+func (c *checker) days(k practice.Key) calendar.Day { return calendar.Day(c.numbers.Days(k)) }
+
+func (i Catch) check(c *checker) {
+	n := c.view.Nuc(i.Nuc)
+	c.standstill(n.Yard, "Catch her")
+	h := n.Holds
+	if i.AsVirgin {
+		return
+	}
+	p := c.course.Of(n)
+	if !h.Condition.Queenright() {
+		c.refuse(fmt.Sprintf("nobody has seen a queen laying in %s", n.Name), "Look for eggs first; a virgin is caught as a virgin")
+		return
+	}
+	if h.Condition == book.Laying {
+		c.warn(fmt.Sprintf("%s is not proven: no capped worker brood seen, eggs seen %s", n.Name, c.day(h.FirstEggs.Instant, n.Yard).Short()),
+			"Look for capped worker brood from "+c.day(p.LookFrom, n.Yard).Short(), practice.EggToCappedWorkerBrood)
+	}
+	if least := c.days(practice.LeastAgeAtHandOver); !p.Emerged.IsZero() && p.Age < int(least) {
+		c.warn(fmt.Sprintf("she is %s old; queens caught under %d days live less often", count(p.Age, "day"), least),
+			"Catch her from "+(c.day(p.Emerged, n.Yard)+least).Short(), practice.LeastAgeAtHandOver)
+	}
+}
+
+func (i SetUp) check(c *checker) {
+	if i.Place == 0 || i.Stand.IsZero() {
+		return
+	}
+	me := c.view.Nuc(i.Nuc)
+	for n := range c.view.Nucs() {
+		if n.Nuc == i.Nuc || n.Stand != i.Stand || n.Place != i.Place || !n.Box.IsZero() && n.Box == me.Box {
+			continue
+		}
+		c.refuse(fmt.Sprintf("place %s%d is taken by %s", c.view.Stand(i.Stand).Letter, i.Place, n.Name), "Take a free place, or move "+n.Name+" first")
+	}
+}
+
+func (i Move) check(c *checker) {
+	SetUp(i).check(c)
+	n := c.view.Nuc(i.Nuc)
+	if n.Yard.IsZero() {
+		return
+	}
+	if n.Yard != i.Yard {
+		c.standstill(n.Yard, "Move it")
+	}
+	from, to := c.view.Yard(n.Yard), c.view.Yard(i.Yard)
+	if n.Holds.Condition == book.Empty || !strength.Near(from, to, c.numbers) {
+		return
+	}
+	least := c.numbers.Get(practice.MoveDistanceLeast)
+	p := c.course.Of(n)
+	if (p.Condition == book.Virgin || p.Condition == book.Due) && p.Age >= int(c.days(practice.VirginMayFlyFrom)) {
+		c.refuse(fmt.Sprintf("the virgin of %s is %s old and may be flying; she would fly back to the old place", n.Name, count(p.Age, "day")),
+			fmt.Sprintf("Move it %g km or more, or wait until she lays", least), practice.VirginMayFlyFrom, practice.MoveDistanceLeast)
+		return
+	}
+	c.warn(fmt.Sprintf("its fliers know the old place, nearer than %g km", least), "Move it in the evening and shut it in, or further away", practice.MoveDistanceLeast)
+}
+
+func (i MakeUp) check(c *checker) {
+	source := c.view.Colony(i.From)
+	if !i.From.IsZero() {
+		c.standstill(source.Yard, "Take bees")
+	}
+	needs := map[book.YardID]float64{}
+	for _, id := range i.Nucs {
+		n := c.view.Nuc(id)
+		if n.Holds.Condition != book.Empty {
+			c.warn(n.Name+" is not empty: "+c.course.Of(n).Why, "Shake it out or unite it first")
+		}
+		y := c.strength(n.Yard)
+		needs[n.Yard] = max(needs[n.Yard], strength.Need(y.Night(), c.view.Box(n.Box).Thin, c.numbers))
+	}
+	for _, id := range i.Nucs {
+		yard := c.view.Nuc(id).Yard
+		if need, open := needs[yard]; open {
+			delete(needs, yard)
+			c.enough(i, c.strength(yard), need)
+		}
+	}
+}
+
+// enough warns when fewer bees stay than the night needs, and says how many
+// cups would do.
+func (c *checker) enough(i MakeUp, y *strength.Yard, need float64) {
+	from := i.From.Subject()
+	stay := y.Stay(i.Cups, from, i.Shut)
+	if stay >= need {
+		return
+	}
+	least := func(shut bool) (cups, bees float64) {
+		cups = math.Ceil(need / y.Stay(1, from, shut))
+		return cups, y.Stay(cups, from, shut)
+	}
+	open, stayOpen := least(false)
+	shut, stayShut := least(true)
+	do := fmt.Sprintf("%g cups and shut in: %s, enough", shut, group(int(math.Round(stayShut))))
+	if open == shut {
+		do = fmt.Sprintf("%g cups: %s, enough", open, group(int(math.Round(stayOpen))))
+	}
+	c.warn(fmt.Sprintf("%g cups leave %s bees the next morning, %s if shut in; a %s needs %s", i.Cups,
+		group(int(math.Round(y.Stay(i.Cups, from, false)))), group(int(math.Round(y.Stay(i.Cups, from, true)))), y.Night(), group(int(need))),
+		do, practice.BeesPerCup, practice.LossOfBroodCombs, practice.LossOfShutInBees, practice.NeedAt8C, practice.NeedAt14C, practice.NeedAt20C, practice.ThinWoodFactor)
+}
+
+func (i AddBees) check(c *checker) {
+	n := c.view.Nuc(i.Nuc)
+	y := c.strength(n.Yard)
+	if id, ok := i.From.Colony(); ok && c.view.Colony(id).Yard != n.Yard {
+		c.standstill(c.view.Colony(id).Yard, "Take bees")
+	}
+	given := i.Cups * c.numbers.Get(practice.BeesPerCup)
+	if stay := y.Stay(i.Cups, i.From, false); given > 0 && stay < given*(1-c.numbers.Get(practice.LossOfShutInBees)) {
+		c.warn(fmt.Sprintf("of %s bees about %s stay: their fliers know the way home", bees(given), bees(stay)),
+			"Take young bees from brood combs and shut them in, or bees of a far yard", practice.LossOfBroodCombs, practice.MoveDistanceLeast)
+	}
+}
+
+func (i OpenNuc) check(c *checker) {
+	n := c.view.Nuc(i.Nuc)
+	zone := c.course.Zone(n.Yard)
+	h := c.now.In(zone)
+	clock := float64(h.Hour()) + float64(h.Minute())/60
+	from, until := c.numbers.Get(practice.QuietHoursFrom), c.numbers.Get(practice.QuietHoursUntil)
+	p := c.course.Of(n)
+	flies := (p.Condition == book.Virgin || p.Condition == book.Due) && p.Age >= int(c.days(practice.VirginMayFlyFrom))
+	if flies && from <= clock && clock < until {
+		c.warn(fmt.Sprintf("a virgin of %s may be out on a flight between %g and %g h", count(p.Age, "day"), from, until),
+			"Look in the morning or the evening", practice.QuietHoursFrom, practice.QuietHoursUntil, practice.VirginMayFlyFrom)
+	}
+	if most := c.numbers.Get(practice.OpenInDearthMost); c.view.Yard(n.Yard).Forage == book.InDearth && i.Minutes > most {
+		c.warn(fmt.Sprintf("open for more than %g min in dearth calls robbers", most), "Open early or late, and not longer", practice.OpenInDearthMost)
+	}
+}
+
+func (i GiveFeed) check(c *checker) {
+	n := c.view.Nuc(i.Nuc)
+	if y := c.view.Yard(n.Yard); i.Litres > 0 && y.Forage == book.InDearth {
+		c.warn("dearth since "+c.day(y.ForageSince.Instant, n.Yard).Short()+": syrup calls robbers", "Give fondant, or syrup inside at dusk with the entrance narrowed", practice.RobbingSyrup)
+	}
+}
+
+func (i HandOver) check(c *checker) {
+	q := c.view.Queen(i.Queen)
+	if !q.InHand() {
+		c.refuse(queenName(q)+" is no longer in hand", "Take another queen")
+		return
+	}
+	if !q.From.IsZero() {
+		c.standstill(c.view.Nuc(q.From).Yard, "Hand her over")
+	}
+}

@@ -1,0 +1,143 @@
+package rules
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"time"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+// Deadline is a mark in the calendar: a hard hour, or an event of a batch.
+type Deadline struct {
+	ID     string       // stable from day to day and in every copy of the book
+	Of     book.Subject // the batch, colony or yard
+	Yard   book.YardID
+	Day    calendar.Day
+	At     time.Time // the hour, when Hard; else the start of Day
+	Hard   bool
+	What   string
+	Do     string
+	Alarms []time.Time // in the order of time
+}
+
+// Deadlines are the hard deadlines and the batch events from one day to
+// another, both included, in the order of time. Hard ones have alarms: the
+// last free evening before, and the morning of the day.
+func Deadlines(v *book.View, from, to calendar.Day) []Deadline {
+	p := newPass(v)
+	var all []Deadline
+	for _, b := range p.batches {
+		if !b.stale {
+			all = append(all, p.events(b)...)
+		}
+	}
+	for _, f := range p.findings() {
+		if f.Hard && (f.Rule == CellsOut || f.Rule == WildCells) && f.PutOff.IsZero() {
+			all = append(all, p.deadline(f))
+		}
+	}
+	all = slices.DeleteFunc(all, func(d Deadline) bool { return d.Day < from || to < d.Day })
+	slices.SortStableFunc(all, func(a, b Deadline) int {
+		return cmp.Or(cmp.Compare(a.Day, b.Day), a.At.Compare(b.At), cmp.Compare(a.ID, b.ID))
+	})
+	return all
+}
+
+func (p *pass) deadline(f Finding) Deadline {
+	y := p.yard(f.Yard)
+	return Deadline{
+		ID: fmt.Sprintf("%s %s %s", f.Of, f.Rule, y.day(f.Since)), Of: f.Of, Yard: f.Yard,
+		Day: y.day(f.By), At: f.By, Hard: true, What: f.What, Do: f.Do, Alarms: p.alarms(y, f.By),
+	}
+}
+
+// events are the steps of a batch that are still to come.
+func (p *pass) events(b *batchCase) []Deadline {
+	var all []Deadline
+	for _, w := range bee.Windows(p.numbers) {
+		if b.done(w.Step) {
+			continue
+		}
+		day := b.graft + calendar.Day(w.Best)
+		if w.Step == bee.Emergence {
+			day = b.yard.day(p.course.Emerges(b.Batch.Batch))
+		}
+		all = append(all, Deadline{
+			ID: fmt.Sprintf("%s %s", b.Batch.Batch.Subject(), w.Step), Of: b.Batch.Batch.Subject(), Yard: b.yard.id,
+			Day: day, At: day.Start(b.yard.zone),
+			What: fmt.Sprintf("%s: %s", sentence(batchWord(b.Batch)), w.Step), Do: p.stepDo(b, w),
+		})
+	}
+	return all
+}
+
+func (b *batchCase) done(s bee.Step) bool {
+	switch s {
+	case bee.ToFinisher:
+		return !b.Moved.IsZero()
+	case bee.CountTake:
+		return b.Taken.Counted()
+	case bee.CellsCapped:
+		return b.Capped.Counted()
+	default:
+		return false
+	}
+}
+
+func (p *pass) stepDo(b *batchCase, w bee.Window) string {
+	from, by := b.graft+calendar.Day(w.From), b.graft+calendar.Day(w.By)
+	if w.Step == bee.Emergence || from == by {
+		return ""
+	}
+	return fmt.Sprintf("from %s to %s", from.Short(), by.Short())
+}
+
+// alarms ring on the last evening before the day that somebody has free, and
+// on the morning of the day; where the hour comes before that morning's, on
+// the morning before.
+func (p *pass) alarms(y *yardCase, by time.Time) []time.Time {
+	day := y.day(by)
+	var alarms []time.Time
+	for d := day - 1; d > day-1-evenings; d-- {
+		if at := p.clock(practice.AlarmEvening, d, y.zone); p.isFree(d, at, y.zone) {
+			alarms = append(alarms, at)
+			break
+		}
+	}
+	morning := p.clock(practice.AlarmMorning, day, y.zone)
+	if !morning.Before(by) {
+		morning = p.clock(practice.AlarmMorning, day-1, y.zone)
+	}
+	alarms = append(alarms, morning)
+	slices.SortFunc(alarms, time.Time.Compare)
+	return alarms
+}
+
+// evenings is how many evenings before a deadline are asked for a free one.
+const evenings = 7
+
+// clock is the hour of a number on a day.
+func (p *pass) clock(k practice.Key, d calendar.Day, zone *time.Location) time.Time {
+	minutes := int(p.numbers.Get(k) * 60)
+	return d.At(minutes/60, minutes%60, zone)
+}
+
+// isFree tells whether anybody is free at an instant of a day; in a book
+// without people everybody is.
+func (p *pass) isFree(d calendar.Day, at time.Time, zone *time.Location) bool {
+	if !p.hasPeople() {
+		return true
+	}
+	for person := range p.view.People() {
+		from, until := person.FreeOn(d).Between(d, zone)
+		if !at.Before(from) && at.Before(until) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,125 @@
+package rules
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+// KitLine is something to pack: 7 ripe cells, 0.6 l syrup.
+type KitLine struct {
+	Amount float64
+	Unit   string // "l", or "" for things that are counted
+	Goods  string
+	Note   string
+}
+
+// kit sums what the work of a day needs.
+func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
+	k := kitSum{}
+	for _, f := range work {
+		k.add(f)
+	}
+	var lines []KitLine
+	line := func(amount float64, unit, goods, note string) {
+		if amount > 0 {
+			lines = append(lines, KitLine{amount, unit, goods, note})
+		}
+	}
+	for _, b := range k.batches(p.view) {
+		line(float64(b.given), "", "ripe cells", fmt.Sprintf("%s, kept warm", batchWord(p.view.Batch(b.batch))))
+		line(float64(b.collected-b.given), "", "cages for cells", batchWord(p.view.Batch(b.batch)))
+	}
+	line(float64(k.cells()), "", "cell protectors", "")
+	line(k.cups, "", "cups of bees", fmt.Sprintf("%.1f l", k.cups*p.numbers.Get(practice.CupOfBees)))
+	line(k.syrup, "l", "syrup", feeds(k.feeds))
+	line(float64(k.fondant), "", "portions of fondant", "")
+	line(float64(k.reducers), "", "entrance reducers", "")
+	line(float64(k.cages), "", "queen cages", "")
+	if k.caught > 0 {
+		year, _, _ := d.Date()
+		line(1, "", "marking pen", bee.MarkColour(year).String())
+	}
+	line(float64(min(k.shaken, 1)), "", "sheet to shake out on", "")
+	return lines
+}
+
+func feeds(n int) string {
+	if n > 1 {
+		return fmt.Sprintf("%d feeds", n)
+	}
+	return ""
+}
+
+type batchSum struct {
+	batch            book.BatchID
+	given, collected int
+}
+
+type kitSum struct {
+	sums                            []batchSum
+	cups, syrup                     float64
+	feeds, fondant                  int
+	reducers, cages, caught, shaken int
+}
+
+func (k *kitSum) batch(id book.BatchID) *batchSum {
+	for i := range k.sums {
+		if k.sums[i].batch == id {
+			return &k.sums[i]
+		}
+	}
+	k.sums = append(k.sums, batchSum{batch: id})
+	return &k.sums[len(k.sums)-1]
+}
+
+func (k *kitSum) add(f Finding) {
+	switch f.Act {
+	case ActGiveCell:
+		if id, ok := f.Also[0].Batch(); ok {
+			k.batch(id).given++
+		}
+	case ActCollectCells:
+		if id, ok := f.Of.Batch(); ok {
+			k.batch(id).collected = int(f.Amount)
+		}
+	case ActAddBees:
+		k.cups += f.Amount
+	case ActFeed:
+		if k.syrup += f.Amount; f.Amount > 0 {
+			k.feeds++
+		} else {
+			k.fondant++
+		}
+	case ActNarrowEntrance:
+		k.reducers += len(f.exposedNucs())
+	case ActTakeOutQueen:
+		k.cages++
+	case ActCatchQueen:
+		k.cages++
+		k.caught++
+	case ActShakeOut:
+		k.shaken++
+	}
+}
+
+func (k *kitSum) cells() int {
+	n := 0
+	for _, s := range k.sums {
+		n += s.given
+	}
+	return n
+}
+
+// batches are the sums by the number of the batch.
+func (k *kitSum) batches(v *book.View) []batchSum {
+	slices.SortFunc(k.sums, func(a, b batchSum) int {
+		return cmp.Compare(v.Batch(a.batch).Number, v.Batch(b.batch).Number)
+	})
+	return k.sums
+}

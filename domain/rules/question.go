@@ -1,0 +1,98 @@
+package rules
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+)
+
+// Question is what a record asks that does not fit the book. The record is
+// written in any case.
+type Question struct {
+	Asks    string
+	Answers []Answer
+}
+
+// Answer is one answer, given with one key. Before are facts to write before
+// the record, After such to write behind it.
+type Answer struct {
+	Key           string
+	Words         string
+	Before, After []book.Fact
+	Leave         bool // the record was a mistake: it is not to be written
+}
+
+// Ask is the one question a record asks of a view of the moment before it, if
+// any.
+func Ask(v *book.View, fact book.Fact) (Question, bool) {
+	switch f := fact.(type) {
+	case book.CellGiven:
+		return reigns(v, f.Nuc, "a cell")
+	case book.VirginPutIn:
+		return reigns(v, f.Nuc, "a virgin")
+	case book.QueenPutIn:
+		if id, ok := f.To.Nuc(); ok {
+			return reigns(v, id, "a queen")
+		}
+	case book.QueenCaught:
+		return nobodyThere(v, f)
+	case book.NucMadeUp:
+		return livesStill(v, f)
+	}
+	return Question{}, false
+}
+
+// reigns asks what became of a laying queen when another is given.
+func reigns(v *book.View, id book.NucID, what string) (Question, bool) {
+	n := v.Nuc(id)
+	if !n.Holds.Condition.Queenright() && n.Holds.Condition != book.DroneLayer {
+		return Question{}, false
+	}
+	return Question{
+		Asks: fmt.Sprintf("%s was given %s; the book has a %s there since %s. The old queen?", n.Name, what,
+			reigning(n.Holds.Condition), n.Holds.Since.Day(v.Zone()).Short()),
+		Answers: []Answer{
+			{Key: "1", Words: "gone, not known when", After: []book.Fact{book.QueenGone{Nuc: id}}},
+			{Key: "2", Words: "taken out before, not written", Before: []book.Fact{book.QueenCaught{Nuc: id, Queen: n.Holds.Queen}}},
+			{Key: "3", Words: "wrong nuc, leave this line", Leave: true},
+		},
+	}, true
+}
+
+func reigning(c book.Condition) string {
+	if c == book.DroneLayer {
+		return c.String()
+	}
+	return "laying queen"
+}
+
+func nobodyThere(v *book.View, f book.QueenCaught) (Question, bool) {
+	n := v.Nuc(f.Nuc)
+	switch n.Holds.Condition {
+	case book.Empty, book.NoQueen, book.LayingWorkers:
+	default:
+		return Question{}, false
+	}
+	return Question{
+		Asks: fmt.Sprintf("a queen was caught in %s, where the book has %s. Which is right?", n.Name, n.Holds.Condition),
+		Answers: []Answer{
+			{Key: "1", Words: "she was there, nobody had seen her"},
+			{Key: "2", Words: "wrong nuc, leave this line", Leave: true},
+		},
+	}, true
+}
+
+func livesStill(v *book.View, f book.NucMadeUp) (Question, bool) {
+	n := v.Nuc(f.Nuc)
+	if n.Holds.Condition == book.Empty {
+		return Question{}, false
+	}
+	return Question{
+		Asks: fmt.Sprintf("%s was made up; the book has it living, %s. The bees before?", n.Name, n.Holds.Condition),
+		Answers: []Answer{
+			{Key: "1", Words: "shaken out before, not written", Before: []book.Fact{book.ShakenOut{Nuc: f.Nuc}}},
+			{Key: "2", Words: "died out, not known when", Before: []book.Fact{book.NucLost{Nuc: f.Nuc, How: book.DiedOut}}},
+			{Key: "3", Words: "wrong nuc, leave this line", Leave: true},
+		},
+	}, true
+}

@@ -1,0 +1,166 @@
+package rules
+
+import (
+	"cmp"
+	"maps"
+	"slices"
+	"time"
+
+	"lidmark/domain/book"
+)
+
+// ranks number yards, rounds and nucs in walking order.
+type ranks struct {
+	yard  map[book.YardID]int
+	round map[stopKey]int
+	of    map[book.Subject]int
+}
+
+func (p *pass) ranks() ranks {
+	r := ranks{map[book.YardID]int{}, map[stopKey]int{}, map[book.Subject]int{}}
+	for y := range p.view.Yards() {
+		r.yard[y.Yard] = len(r.yard) + 1
+		for s := range p.view.Stands(y.Yard) {
+			k := stopKey{y.Yard, s.Round}
+			if _, known := r.round[k]; !known {
+				r.round[k] = len(r.round) + 1
+			}
+		}
+	}
+	for i := range p.nucs {
+		r.of[p.nucs[i].subject()] = i + 1
+	}
+	return r
+}
+
+type stopKey struct {
+	yard  book.YardID
+	round string
+}
+
+// router puts findings into the stops of a route.
+type router struct {
+	*pass
+	rank  ranks
+	stops map[stopKey]*Stop
+}
+
+// add makes a finding a task of its stop; one that speaks of several nucs goes
+// with the first of them.
+func (r *router) add(f Finding) {
+	of := []book.Subject{f.Of}
+	if f.Rule == Robbers {
+		of = f.exposedNucs()
+	}
+	k := stopKey{f.Yard, r.round(of[0])}
+	if r.stops[k] == nil {
+		r.stops[k] = &Stop{Yard: k.yard, Round: k.round}
+	}
+	r.stops[k].Tasks = append(r.stops[k].Tasks, Task{
+		Act: f.Act, Title: f.Do, Why: f.Why, Of: of, From: f.From, Best: f.Best, By: f.By, Hard: f.Hard,
+		NeedsYou: f.NeedsYou(), Minutes: r.minutes(f), Findings: []Finding{f},
+	})
+}
+
+func (r *router) round(s book.Subject) string {
+	if id, ok := s.Nuc(); ok {
+		return r.view.Stand(r.view.Nuc(id).Stand).Round
+	}
+	return ""
+}
+
+// joinAll makes one task of breaking down a nuc's own cells and giving it a
+// cell, in this order.
+func (r *router) joinAll() {
+	for _, s := range r.stops {
+		broken := map[book.Subject]int{}
+		for i, t := range s.Tasks {
+			if t.Act == ActBreakDownCells {
+				broken[t.Of[0]] = i
+			}
+		}
+		gone := map[int]bool{}
+		for i := range s.Tasks {
+			t := &s.Tasks[i]
+			j, ok := broken[t.Of[0]]
+			if t.Act != ActGiveCell || !ok {
+				continue
+			}
+			t.Title = "Break down own cells, then g" + t.Title[1:]
+			t.Minutes += s.Tasks[j].Minutes
+			t.Findings = append(t.Findings, s.Tasks[j].Findings...)
+			gone[j] = true
+		}
+		left := s.Tasks[:0]
+		for i, t := range s.Tasks {
+			if !gone[i] {
+				left = append(left, t)
+			}
+		}
+		s.Tasks = left
+	}
+}
+
+// keys are the stops in their order.
+func (r *router) keys() []stopKey {
+	hard := map[book.YardID]bool{}
+	for k, s := range r.stops {
+		hard[k.yard] = hard[k.yard] || slices.ContainsFunc(s.Tasks, func(t Task) bool { return t.Hard })
+	}
+	home := r.home().id
+	keys := slices.Collect(maps.Keys(r.stops))
+	first := func(yes bool) int {
+		if yes {
+			return 0
+		}
+		return 1
+	}
+	slices.SortFunc(keys, func(a, b stopKey) int {
+		return cmp.Or(
+			cmp.Compare(first(a.yard == home), first(b.yard == home)),
+			cmp.Compare(first(hard[a.yard]), first(hard[b.yard])),
+			cmp.Compare(r.rank.yard[a.yard], r.rank.yard[b.yard]),
+			cmp.Compare(r.rank.round[a], r.rank.round[b]),
+			cmp.Compare(a.round, b.round))
+	})
+	return keys
+}
+
+type foldKey struct {
+	act   Act
+	title string
+	hard  bool
+	by    time.Time
+}
+
+// fold makes one line of like tasks of a stop: "C1 D2 Look for eggs". Their
+// windows must end on the same day, or at the same hour when hard; the line
+// gives the reason all share, or else the first one.
+func (r *router) fold(tasks []Task) []Task {
+	slices.SortStableFunc(tasks, r.compareTasks)
+	at := map[foldKey]int{}
+	var lines []Task
+	for _, t := range tasks {
+		k := foldKey{t.Act, t.Title, t.Hard, t.By}
+		i, known := at[k]
+		if _, isNuc := t.Of[0].Nuc(); !known || !isNuc {
+			at[k] = len(lines)
+			lines = append(lines, t)
+			continue
+		}
+		l := &lines[i]
+		l.Of = append(slices.Clip(l.Of), t.Of...)
+		l.Minutes += t.Minutes
+		l.NeedsYou = l.NeedsYou || t.NeedsYou
+		l.Findings = append(slices.Clip(l.Findings), t.Findings...)
+		l.From, l.Best = earlier(l.From, t.From), earlier(l.Best, t.Best)
+	}
+	return lines
+}
+
+func earlier(a, b time.Time) time.Time {
+	if b.Before(a) {
+		return b
+	}
+	return a
+}
