@@ -37,10 +37,10 @@ var colonies = []struct {
 	{"S12", ledge, book.Point{X: 3, Y: 7.5}, plover, 34, []book.Role{book.DroneSource}},
 	{"S13", ledge, book.Point{X: 6.5, Y: 7.5}, plover, 32, []book.Role{book.DroneSource}},
 	{"S14", ledge, book.Point{X: 3, Y: 4}, plover, 33, []book.Role{book.DroneSource}},
-	{"S15", moor, book.Point{X: 50, Y: 20}, siskin, 33, []book.Role{book.DroneSource}},
-	{"S16", moor, book.Point{X: 50, Y: 23.5}, siskin, 31, []book.Role{book.DroneSource}},
-	{"S17", home, book.Point{X: 38, Y: 18}, yarrow, 36, []book.Role{book.DroneSource}},
-	{"S18", home, book.Point{X: 41, Y: 18}, yarrow, 33, []book.Role{book.DroneSource}},
+	{"S15", moor, book.Point{X: 50, Y: 20}, yarrow, 33, []book.Role{book.DroneSource}},
+	{"S16", moor, book.Point{X: 50, Y: 23.5}, yarrow, 31, []book.Role{book.DroneSource}},
+	{"S17", home, book.Point{X: 38, Y: 18}, plover, 36, []book.Role{book.DroneSource}},
+	{"S18", home, book.Point{X: 41, Y: 18}, plover, 33, []book.Role{book.DroneSource}},
 }
 
 // breeders are the queens grafted from: their age in years and their tests,

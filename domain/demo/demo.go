@@ -18,7 +18,8 @@ import (
 
 // Season is the book of the demo season as it stands when today begins in
 // zone, in the order in which it was written. The same day and zone give the
-// same entries, ids included. A nil zone is UTC.
+// same entries, ids included. The zone keeps its name in the book, so it should
+// be a named one; a nil zone is UTC.
 //
 // All that a keeper meets is in it: six batches at all stages, one of them
 // still loose in the incubator past its hard hour; nucs laying, late, without

@@ -33,7 +33,7 @@ var ground = []struct {
 	{moor, book.Hedge, []book.Point{{X: 1, Y: 1.5}, {X: 22, Y: 2.1}, {X: 53, Y: 1.2}}, 1.6, 1, "gorse"},
 	{moor, book.Tree, []book.Point{{X: 47, Y: 27}}, 6, 5, "rowan"},
 	{moor, book.Tree, []book.Point{{X: 3, Y: 22}}, 10, 6, "pine"},
-	{moor, book.ColdHollow, []book.Point{{X: 36, Y: 3}, {X: 52, Y: 3}, {X: 52, Y: 9}, {X: 36, Y: 8}, {X: 36, Y: 3}}, 0, 0, "cold hollow"},
+	{moor, book.ColdHollow, []book.Point{{X: 43, Y: 3}, {X: 53, Y: 3}, {X: 53, Y: 9}, {X: 44, Y: 8}, {X: 43, Y: 3}}, 0, 0, "cold hollow"},
 	{moor, book.Track, []book.Point{{X: 54, Y: 14}, {X: 47, Y: 14}, {X: 44, Y: 13}}, 0, 2.4, "track"},
 	{moor, book.VehicleSpot, []book.Point{{X: 43, Y: 12.5}}, 0, 0, "vehicle"},
 }
