@@ -50,7 +50,7 @@ func (p *pass) virginWalks(b *batchCase) {
 func (p *pass) nobodyReady(b *batchCase) {
 	short := b.left - b.ready
 	capped := (b.graft + p.days(practice.GraftToCapped)).Start(b.yard.zone)
-	if b.stale || short <= 0 || p.now.Before(capped) {
+	if b.stale || !b.Walking.IsZero() || short <= 0 || p.now.Before(capped) {
 		return
 	}
 	p.add(b.yard, Finding{

@@ -88,23 +88,27 @@ func (p *pass) hasPeople() bool {
 	return false
 }
 
+// shortNotice before a deadline is the day whose free hours count: for one at
+// six in the morning it is the day before.
+const shortNotice = 12 * time.Hour
+
 // noHands: nobody has a free hour on the day of a hard deadline before it.
 func (p *pass) noHands() {
 	if !p.hasPeople() {
 		return
 	}
 	for _, f := range p.found {
-		if !f.Hard || f.Act != ActCollectCells && f.Act != ActSearchBrood || f.By.Before(p.now) {
+		if !f.Hard || f.Rule != CellsOut && f.Rule != WildCells || f.By.Before(p.now) {
 			continue
 		}
 		y := p.yard(f.Yard)
-		day := y.day(f.By)
+		day := y.day(f.By.Add(-shortNotice))
 		if p.freeBefore(day, f.By, y.zone) {
 			continue
 		}
 		p.add(y, Finding{
 			Rule: NoHands, Of: f.Of, Since: p.now, From: f.From, Best: f.Best, By: f.By, Hard: true,
-			What: fmt.Sprintf("nobody is free on %s before %s", day.Short(), f.By.In(y.zone).Format("15:04")),
+			What: fmt.Sprintf("nobody is free on %s before %s", day.Short(), hour(f.By, y.zone)),
 			Why:  f.What, Do: p.lastFree(y, day), Sure: sureRecorded,
 		})
 	}

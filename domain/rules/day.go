@@ -200,11 +200,5 @@ func (p *pass) route(work []Finding) []Stop {
 
 // compareTasks puts hard deadlines first, then walking order.
 func (r *router) compareTasks(a, b Task) int {
-	if a.Hard != b.Hard {
-		if a.Hard {
-			return -1
-		}
-		return 1
-	}
-	return cmp.Or(cmp.Compare(r.rank.of[a.Of[0]], r.rank.of[b.Of[0]]), cmp.Compare(a.Act, b.Act))
+	return cmp.Or(compareTrue(a.Hard, b.Hard), cmp.Compare(r.rank.of[a.Of[0]], r.rank.of[b.Of[0]]), cmp.Compare(a.Act, b.Act))
 }

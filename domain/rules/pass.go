@@ -13,7 +13,7 @@ import (
 )
 
 // Findings are all that the rules find at the view's instant: what presses
-// first, then by the day it is due, then in walking order. Windows that open
+// first, hard deadlines before others, then by the day it is due, then in walking order. Windows that open
 // later are among them, so that the days ahead can be seen. It is one pass
 // over the nucs, batches, colonies and yards.
 func Findings(v *book.View) []Finding { return newPass(v).findings() }
@@ -53,9 +53,21 @@ func (p *pass) findings() []Finding {
 		r.run(p)
 	}
 	slices.SortStableFunc(p.found, func(a, b Finding) int {
-		return cmp.Or(cmp.Compare(b.Severity, a.Severity), compareDue(a.By, b.By))
+		return cmp.Or(cmp.Compare(b.Severity, a.Severity), compareTrue(a.Hard, b.Hard), compareDue(a.By, b.By))
 	})
 	return p.found
+}
+
+// compareTrue puts true before false.
+func compareTrue(a, b bool) int {
+	switch {
+	case a == b:
+		return 0
+	case a:
+		return -1
+	default:
+		return 1
+	}
 }
 
 // compareDue puts what has no last day behind what has one.

@@ -109,16 +109,10 @@ func (r *router) keys() []stopKey {
 	}
 	home := r.home().id
 	keys := slices.Collect(maps.Keys(r.stops))
-	first := func(yes bool) int {
-		if yes {
-			return 0
-		}
-		return 1
-	}
 	slices.SortFunc(keys, func(a, b stopKey) int {
 		return cmp.Or(
-			cmp.Compare(first(a.yard == home), first(b.yard == home)),
-			cmp.Compare(first(hard[a.yard]), first(hard[b.yard])),
+			compareTrue(a.yard == home, b.yard == home),
+			compareTrue(hard[a.yard], hard[b.yard]),
 			cmp.Compare(r.rank.yard[a.yard], r.rank.yard[b.yard]),
 			cmp.Compare(r.rank.round[a], r.rank.round[b]),
 			cmp.Compare(a.round, b.round))
