@@ -16,8 +16,8 @@ var rounds = []struct {
 	yard          string
 	taken, fallen int
 }{
-	{1, -40, ledge, 37, 1},
-	{1, -40, moor, 12, 0},
+	{1, -41, ledge, 37, 1},
+	{1, -41, moor, 12, 0},
 	{2, -19, ledge, 30, 1},
 	{2, -19, moor, 1, 0},
 	{3, -9, ledge, 22, 0},

@@ -2,7 +2,7 @@ package demo
 
 // The days of the season on which nucs were looked at.
 const (
-	firstEggs  = -24 // batch 1 is 13 days old; the cold week begins the day after
+	firstEggs  = -24 // batch 1 is 14 days old; the cold week begins the day after
 	firstBrood = -14
 	lateLook   = -8
 	goodBrood  = -4

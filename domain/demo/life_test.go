@@ -102,7 +102,7 @@ func (l *life) caught(e book.Entry) {
 		l.fault(e, "no queen is there")
 	case !l.brood:
 		l.fault(e, "nobody has seen capped brood of hers")
-	case age < 21*aDay:
+	case age < l.Numbers().Duration(practice.LeastAgeAtHandOver):
 		l.fault(e, "she is %.1f days old", age.Hours()/24)
 	}
 	l.queen, l.mated, l.lost = false, false, e.At.Instant
