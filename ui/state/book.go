@@ -1,0 +1,73 @@
+package state
+
+import (
+	"slices"
+	"sync"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// Book is an open book: its season and what was read of it so far. It does not
+// change; a book with more entries is another Book. It may be used from
+// several goroutines.
+type Book struct {
+	Season   *book.Season
+	Name     string // as the foot shows it
+	Path     string // of its file
+	Writer   string // who writes here
+	ReadOnly string // why nothing can be written; "" when it can
+	Saved    time.Time
+
+	mu       sync.Mutex
+	readings []*Reading // the one read last comes first
+}
+
+// mostReadings is how many days are remembered: a week to and fro.
+const mostReadings = 16
+
+// On is the book read on a day, with the clock at now. Today is read at the
+// instant of the clock, a day past at its end, a day ahead at its noon.
+func (b *Book) On(now time.Time, d calendar.Day) *Reading {
+	if b == nil || b.Season == nil {
+		return empty
+	}
+	zone := b.Zone(now)
+	today := calendar.DayOf(now, zone)
+	at := now
+	switch {
+	case d < today:
+		at = (d + 1).Start(zone).Add(-time.Second)
+	case d > today:
+		at = d.At(12, 0, zone)
+	}
+	return b.read(at, d, d > today)
+}
+
+func (b *Book) read(at time.Time, d calendar.Day, ahead bool) *Reading {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	for i, r := range b.readings {
+		if r.View.On().Equal(at) && r.Ahead == ahead {
+			b.readings = append([]*Reading{r}, slices.Delete(b.readings, i, i+1)...)
+			return r
+		}
+	}
+	r := read(b.Season, at, d, ahead)
+	b.readings = append([]*Reading{r}, b.readings[:min(len(b.readings), mostReadings-1)]...)
+	return r
+}
+
+// Zone is the time zone of the home yard at an instant.
+func (b *Book) Zone(now time.Time) *time.Location {
+	b.mu.Lock()
+	for _, r := range b.readings {
+		if r.View.On().Equal(now) {
+			b.mu.Unlock()
+			return r.View.Zone()
+		}
+	}
+	b.mu.Unlock()
+	return b.Season.At(now).Zone()
+}

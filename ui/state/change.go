@@ -1,0 +1,121 @@
+package state
+
+import (
+	"maps"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// on is the window looking at a day, with the ribbon moved so that it shows.
+func (s State) on(d calendar.Day) State {
+	s.Day = d
+	if d == s.Today() {
+		s.Day = 0
+	}
+	r := s.Layout().Ribbon
+	switch {
+	case r.Days == 0:
+	case d < r.First:
+		s.Shift += d.Sub(r.First)
+	case d > r.Last():
+		s.Shift += d.Sub(r.Last())
+	}
+	return s
+}
+
+func days(by int) func(State) (State, []Effect) {
+	return pure(func(s State) State { return s.on(s.Looked() + calendar.Day(by)) })
+}
+
+// now is the window back at today, the ribbon where it starts.
+func (s State) now() State {
+	s.Shift = 0
+	return s.on(s.Today())
+}
+
+func (s State) filtered(words string) State {
+	s.Filter, s.Typing = words, false
+	s.Scroll = nil
+	if words != "" && s.Room == Today {
+		s.Room = Yard
+	}
+	return s
+}
+
+func (s State) typing() State {
+	if s.Room != Yard {
+		s.Room, s.Part = Yard, MainPart
+	}
+	s.Typing = true
+	return s
+}
+
+// leave leaves what was entered last.
+func (s State) leave() State {
+	switch {
+	case s.Drag.Kind != NoDrag:
+		s = s.undragged()
+	case s.Keys:
+		s.Keys = false
+	case s.Menu != NoMenu:
+		s.Menu = NoMenu
+	case s.Sheet:
+		s.Sheet = false
+	case s.Typing || s.Filter != "":
+		s = s.filtered("")
+	case s.Selection.Len() > 0:
+		s.Selection = Selection{}
+	case s.Room == Yard && s.Pane != Split:
+		s.Pane = Split
+	}
+	return s
+}
+
+// turned gives the turn to another part.
+func (s State) turned(by int) State {
+	parts := 3
+	if s.Room == Today {
+		parts = 2
+	}
+	s.Part = Part((int(s.Part) + by + parts) % parts)
+	return s
+}
+
+func (s State) selectAll() State {
+	var all []book.Subject
+	for _, n := range s.Shown() {
+		all = append(all, n.Nuc.Nuc.Subject())
+	}
+	s.Selection = Select(all...)
+	return s
+}
+
+func (s State) toBatch() State {
+	s.Selection = Select(s.chosen().Holds.Batch.Subject())
+	return s
+}
+
+// dueDay is the best day of what is due at a nuc, today if that has gone by.
+func (s State) dueDay(n *Nuc) calendar.Day {
+	return max(s.Reading().DayOf(n.Due().Best), s.Today())
+}
+
+func (s State) toDue() State { return s.on(s.dueDay(s.chosen())) }
+
+// shows is the room showing one yard, or all for the zero one.
+func (s State) shows(yard book.YardID) State {
+	s.Yards[s.Room], s.Menu, s.Scroll = yard, NoMenu, nil
+	return s
+}
+
+// scrolled is a place scrolled by d, not beyond its start.
+func (s State) scrolled(p Place, d float64) State {
+	next := maps.Clone(s.Scroll)
+	if next == nil {
+		next = map[Place]float64{}
+	}
+	next[p] = max(0, next[p]+d)
+	s.Scroll = next
+	return s
+}

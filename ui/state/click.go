@@ -1,0 +1,97 @@
+package state
+
+import (
+	"fmt"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/ui/scene"
+
+	"github.com/google/uuid"
+)
+
+// clicked does what a click on a thing of the scene means.
+func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
+	if s.Keys {
+		s.Keys = false
+		return s, nil
+	}
+	menu := s.Menu
+	s.Menu = NoMenu
+	switch r.Kind {
+	case CommandRef:
+		if menu != NoMenu && (r.ID == "yards" || r.ID == "layers") {
+			return s, nil
+		}
+		return run(s, r.ID)
+	case SortRef:
+		if c, ok := columnNamed(r.ID); ok {
+			s.Sort = s.Sort.by(c, mods.Has(Shift))
+		}
+		return s, nil
+	case YardRef:
+		return s.shows(yardOf(r.ID)), nil
+	case PaneRef:
+		s.Selection = Selection{}
+		return s, nil
+	}
+	if menu != NoMenu {
+		return s, nil
+	}
+	return s.pointed(SubjectOf(r), mods.Has(Ctrl)), nil
+}
+
+func yardOf(id string) book.YardID {
+	u, err := uuid.Parse(id)
+	if err != nil {
+		return book.YardID{}
+	}
+	return book.YardID(u)
+}
+
+// pointed selects a subject; a stand stands for its nucs.
+func (s State) pointed(sub book.Subject, add bool) State {
+	switch {
+	case sub.IsZero():
+	case sub.Kind == book.KindStand:
+		if !add {
+			s.Selection = Selection{}
+		}
+		for _, n := range s.Reading().Nucs {
+			if n.Stand.Subject() == sub {
+				s.Selection = s.Selection.With(n.Nuc.Nuc.Subject())
+			}
+		}
+	case add:
+		s.Selection = s.Selection.Toggled(sub)
+	default:
+		s.Selection = Select(sub)
+	}
+	return s
+}
+
+// copyShown puts the shown nucs on the clipboard as lines with tabs.
+func copyShown(s State) (State, []Effect) {
+	r := s.Reading()
+	var b strings.Builder
+	b.WriteString("nuc\tyard\tholds\tbatch\tage, d\tlast entry\tdue\tneeds you\n")
+	for _, n := range s.walk() {
+		batch, due, age := "", "", ""
+		if !n.Holds.Batch.IsZero() {
+			batch = fmt.Sprint(r.View.Batch(n.Holds.Batch).Number)
+		}
+		if f := n.Due(); f != nil {
+			due = f.Act.String() + " " + r.DayOf(f.Best).String()
+		}
+		if !n.Presumed.Emerged.IsZero() {
+			age = fmt.Sprint(n.Presumed.Age)
+		}
+		why := ""
+		if n.NeedsYou {
+			why = n.Findings[0].What
+		}
+		fmt.Fprintf(&b, "%s\t%s\t%s\t%s\t%s\t%s\t%s\t%s\n", n.Name, r.View.Yard(n.Yard).Name,
+			n.Presumed.Condition, batch, age, r.DayOf(n.LastEntry.Instant), due, why)
+	}
+	return s, []Effect{CopyText{b.String()}}
+}

@@ -1,0 +1,81 @@
+package state
+
+import "strings"
+
+// Command is something the window can do by name: buttons, keys, the sheet of
+// keys and tests read the one list [Commands].
+type Command struct {
+	Name string // stable; the ID of a [CommandRef]
+	Does string // in the keeper's words, for the sheet of keys and a button
+	Keys string // the keys that run it, parted by spaces: "Alt+T", "Ctrl+F"
+	// Why says why it cannot run now; "" means it can. Nil means always.
+	Why func(State) string
+	Do  func(State) (State, []Effect)
+}
+
+// Reason is why the command cannot run now; "" means it can.
+func (c Command) Reason(s State) string {
+	if c.Why == nil {
+		return ""
+	}
+	return c.Why(s)
+}
+
+// CommandNamed finds a command.
+func CommandNamed(name string) (Command, bool) {
+	i, ok := byName[name]
+	if !ok {
+		return Command{}, false
+	}
+	return commands[i], true
+}
+
+// Commands are all commands in the order of the sheet of keys.
+func Commands() []Command { return commands }
+
+var byName, byKey = index()
+
+// index finds commands by name and by key.
+func index() (name, key map[string]int) {
+	name, key = map[string]int{}, map[string]int{}
+	for i, c := range commands {
+		name[c.Name] = i
+		for k := range strings.FieldsSeq(c.Keys) {
+			key[k] = i
+		}
+	}
+	return name, key
+}
+
+// run runs a command by name, if there is one and it can.
+func run(s State, name string) (State, []Effect) {
+	c, ok := CommandNamed(name)
+	if !ok || c.Reason(s) != "" {
+		return s, nil
+	}
+	return c.Do(s)
+}
+
+// keyed runs the command of a key.
+func keyed(s State, m Keyed) (State, []Effect) {
+	i, ok := byKey[m.name()]
+	if !ok || commands[i].Reason(s) != "" {
+		return s, nil
+	}
+	return commands[i].Do(s)
+}
+
+// name is the key with those held, as commands name it.
+func (m Keyed) name() string {
+	var b strings.Builder
+	for _, held := range []struct {
+		mod  Mods
+		name string
+	}{{Ctrl, "Ctrl+"}, {Alt, "Alt+"}, {Shift, "Shift+"}} {
+		if m.Mods.Has(held.mod) {
+			b.WriteString(held.name)
+		}
+	}
+	b.WriteString(m.Key)
+	return b.String()
+}

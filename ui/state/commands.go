@@ -1,0 +1,118 @@
+package state
+
+// commands is the list of all commands, in the order of the sheet of keys.
+var commands = []Command{
+	{Name: "today", Does: "Today", Keys: "Alt+T", Why: noBook, Do: enter(Today)},
+	{Name: "yard", Does: "Yard", Keys: "Alt+Y", Why: noBook, Do: enter(Yard)},
+	{Name: "about", Does: "Book, and how to read a lid", Keys: "Alt+B", Why: noBook, Do: enter(About)},
+
+	{Name: "map", Does: "map; again: map and lids", Keys: "Alt+1", Why: noBook, Do: divide(Map)},
+	{Name: "lids", Does: "lids; again: map and lids", Keys: "Alt+2", Why: noBook, Do: divide(Lids)},
+	{Name: "wall", Does: "wall; again: map and lids", Keys: "Alt+3", Why: noBook, Do: divide(Wall)},
+	{Name: "table", Does: "table; again: map and lids", Keys: "Alt+4", Why: noBook, Do: divide(Table)},
+	{Name: "next part", Does: "next part, where parts take turns", Keys: "Alt+Right", Why: noTurns, Do: pure(func(s State) State { return s.turned(1) })},
+	{Name: "part main", Does: "lids, or the route", Why: noTurns, Do: turnTo(MainPart)},
+	{Name: "part side", Does: "map, or kit and time", Why: noTurns, Do: turnTo(SidePart)},
+	{Name: "part lanes", Does: "batches", Why: noTurns, Do: turnTo(LanePart)},
+
+	{Name: "day back", Does: "a day back", Keys: ", Alt+Left", Why: noBook, Do: days(-1)},
+	{Name: "day on", Does: "a day on", Keys: ".", Why: noBook, Do: days(+1)},
+	{Name: "week back", Does: "a week back", Keys: "Shift+, <", Why: noBook, Do: days(-7)},
+	{Name: "week on", Does: "a week on", Keys: "Shift+. >", Why: noBook, Do: days(+7)},
+	{Name: "now", Does: "back to now", Keys: "Home", Why: isNow, Do: pure(State.now)},
+
+	{Name: "next", Does: "next nuc in walking order", Keys: "PageDown Tab", Why: noNucs, Do: step(+1, false)},
+	{Name: "previous", Does: "previous nuc in walking order", Keys: "PageUp Shift+Tab", Why: noNucs, Do: step(-1, false)},
+	{Name: "right", Does: "nuc to the right", Keys: "Right", Why: noNucs, Do: arrow(+1, 0, false)},
+	{Name: "left", Does: "nuc to the left", Keys: "Left", Why: noNucs, Do: arrow(-1, 0, false)},
+	{Name: "down", Does: "nuc below", Keys: "Down", Why: noNucs, Do: arrow(0, +1, false)},
+	{Name: "up", Does: "nuc above", Keys: "Up", Why: noNucs, Do: arrow(0, -1, false)},
+	{Name: "extend right", Does: "and the one to the right", Keys: "Shift+Right", Why: noNucs, Do: arrow(+1, 0, true)},
+	{Name: "extend left", Does: "and the one to the left", Keys: "Shift+Left", Why: noNucs, Do: arrow(-1, 0, true)},
+	{Name: "extend down", Does: "and the one below", Keys: "Shift+Down", Why: noNucs, Do: arrow(0, +1, true)},
+	{Name: "extend up", Does: "and the one above", Keys: "Shift+Up", Why: noNucs, Do: arrow(0, -1, true)},
+	{Name: "all", Does: "all that are shown", Keys: "Ctrl+A", Why: noNucs, Do: pure(State.selectAll)},
+	{Name: "needs you", Does: "show what needs you", Why: noNucs, Do: pure(func(s State) State { return s.filtered("needs you") })},
+	{Name: "show batch", Does: "its batch", Why: noBatch, Do: pure(State.toBatch)},
+	{Name: "show due", Does: "the day it is due", Why: noDue, Do: pure(State.toDue)},
+
+	{Name: "filter", Does: "filter by typing", Keys: "Ctrl+F", Why: noBook, Do: pure(State.typing)},
+	{Name: "clear filter", Does: "show all again", Why: noFilter, Do: pure(func(s State) State { return s.filtered("") })},
+	{Name: "copy", Does: "copy what is shown, with heads", Keys: "Ctrl+C", Why: noNucs, Do: copyShown},
+
+	{Name: "zoom in", Does: "zoom the map in", Keys: "+ Shift++ Ctrl++ =", Why: noMap, Do: zoom(zoomStep)},
+	{Name: "zoom out", Does: "zoom the map out", Keys: "- Ctrl+-", Why: noMap, Do: zoom(1 / zoomStep)},
+	{Name: "fit", Does: "the whole yard", Keys: "Ctrl+0", Why: noMap, Do: pure(State.fitted)},
+	{Name: "layer condition", Does: "map by condition", Why: noBook, Do: layer(ByCondition)},
+	{Name: "layer due", Does: "map by what is due", Why: noBook, Do: layer(ByDue)},
+	{Name: "layer batch", Does: "map by batch", Why: noBook, Do: layer(ByBatch)},
+	{Name: "yards", Does: "choose a yard", Keys: "Ctrl+Y", Why: noBook, Do: menu(YardMenu)},
+	{Name: "layers", Does: "choose a layer", Why: noMap, Do: menu(LayerMenu)},
+
+	{Name: "larger", Does: "larger text", Keys: "Alt++ Alt+Shift++ Alt+=", Do: text(+1)},
+	{Name: "smaller", Does: "smaller text", Keys: "Alt+-", Do: text(-1)},
+	{Name: "dark", Does: "light or dark", Keys: "Alt+D", Do: pure(func(s State) State { s.Dark = !s.Dark; return s })},
+	{Name: "sheet", Does: "the card, where it has no room", Keys: "Enter", Why: noSheet, Do: pure(func(s State) State { s.Sheet = true; return s })},
+	{Name: "leave", Does: "leave: list, filter, selection, filled room, in that order", Keys: "Escape", Do: pure(State.leave)},
+	{Name: "keys", Does: "the keys", Keys: "? Shift+?", Do: pure(func(s State) State { s.Keys = !s.Keys; return s })},
+
+	{Name: "demo", Does: "open the demo season", Do: func(s State) (State, []Effect) { return s, []Effect{OpenDemo{}} }},
+	{Name: "open", Does: "open a book", Keys: "Ctrl+O", Do: func(s State) (State, []Effect) { return s, []Effect{ChooseBook{}} }},
+}
+
+// textSizes are the sizes of text there are.
+var textSizes = []float64{1, 1.15, 1.3, 1.5, 1.75, 2}
+
+// zoomStep is by how much a key or a notch of the wheel zooms.
+const zoomStep = 1.25
+
+// pure is a command without effects.
+func pure(change func(State) State) func(State) (State, []Effect) {
+	return func(s State) (State, []Effect) { return change(s), nil }
+}
+
+func enter(r Room) func(State) (State, []Effect) {
+	return pure(func(s State) State { s.Room, s.Part, s.Menu, s.Keys = r, MainPart, NoMenu, false; return s })
+}
+
+func layer(l Layer) func(State) (State, []Effect) {
+	return pure(func(s State) State { s.Layer, s.Menu = l, NoMenu; return s })
+}
+
+func menu(m Menu) func(State) (State, []Effect) {
+	return pure(func(s State) State {
+		if s.Menu == m {
+			m = NoMenu
+		}
+		s.Menu = m
+		return s
+	})
+}
+
+// divide gives the room Yard one form, or map and lids if it has it.
+func divide(p Pane) func(State) (State, []Effect) {
+	return pure(func(s State) State {
+		if s.Room == Yard && s.Pane == p {
+			p = Split
+		}
+		s.Room, s.Pane, s.Part = Yard, p, MainPart
+		return s
+	})
+}
+
+func turnTo(p Part) func(State) (State, []Effect) {
+	return pure(func(s State) State { s.Part = p; return s })
+}
+
+func text(by int) func(State) (State, []Effect) {
+	return pure(func(s State) State {
+		at := 0
+		for i, size := range textSizes {
+			if s.TextSize() >= size {
+				at = i
+			}
+		}
+		s.Text = textSizes[min(max(at+by, 0), len(textSizes)-1)]
+		return s
+	})
+}

@@ -1,0 +1,62 @@
+package state
+
+import (
+	"math"
+
+	"lidmark/ui/scene"
+)
+
+// Drag is what a pressed button is doing. The zero Drag is no drag.
+type Drag struct {
+	Kind     DragKind
+	From, To scene.Point
+	Tag      scene.Tag    // what was under the pointer when it went down
+	Camera   scene.Camera // of the map, then
+	Add      bool         // the band adds to the selection
+}
+
+// DragKind is a kind of drag.
+type DragKind uint8
+
+// The kinds of drag. Held is a button that went down and has not moved far
+// enough to be a drag: let go, it is a click.
+const (
+	NoDrag DragKind = iota
+	Held
+	DayDrag
+	PanDrag
+	BandDrag
+)
+
+// slack is how far a held pointer may move and still click, dp.
+const slack = 4.0
+
+// begun is the drag that a press begins in a layout.
+func begun(m Pressed, l Layout, camera scene.Camera) Drag {
+	d := Drag{Kind: Held, From: m.At, To: m.At, Tag: m.Tag, Camera: camera, Add: m.Mods.Has(Ctrl)}
+	switch {
+	case l.Ribbon.Contains(m.At) && m.At.X >= l.Ribbon.X, dayOf(m.Tag.Ref) != 0:
+		d.Kind = DayDrag
+	case l.Map.Contains(m.At) && (m.Button == Secondary || m.Mods.Has(Shift)):
+		d.Kind = PanDrag
+	}
+	return d
+}
+
+// moved is the drag after the pointer moved to p. A held button becomes a
+// rubber band where the ground is empty.
+func (d Drag) moved(p scene.Point) Drag {
+	d.To = p
+	if d.Kind == Held && d.Tag.Ref.Kind == PaneRef && math.Hypot(p.X-d.From.X, p.Y-d.From.Y) > slack {
+		d.Kind = BandDrag
+	}
+	return d
+}
+
+// Band is the rubber band being drawn; empty when there is none.
+func (s State) Band() scene.Area {
+	if s.Drag.Kind != BandDrag {
+		return scene.Area{}
+	}
+	return scene.Between(s.Drag.From, s.Drag.To)
+}

@@ -1,0 +1,83 @@
+package state
+
+import (
+	"fmt"
+	"strings"
+
+	"lidmark/domain/book"
+)
+
+// Filter tells which nucs a filter shows: those in whose words each of its
+// words occurs. The zero Filter shows all.
+type Filter struct{ words []string }
+
+// FilterBy is the filter of what was typed.
+func FilterBy(typed string) Filter { return Filter{strings.Fields(strings.ToLower(typed))} }
+
+// Shows tells whether the filter shows n.
+func (f Filter) Shows(n *Nuc) bool {
+	for _, w := range f.words {
+		if !strings.Contains(n.words(), w) {
+			return false
+		}
+	}
+	return true
+}
+
+// All tells whether the filter shows every nuc.
+func (f Filter) All() bool { return len(f.words) == 0 }
+
+// wordsOf are the words by which a nuc is found: its name, stand, yard, batch
+// and line, what it holds by letter and word, the keeper's stroke, and what is
+// the matter with it.
+func (r *Reading) wordsOf(n *Nuc) string {
+	var b strings.Builder
+	add := func(words ...string) {
+		for _, w := range words {
+			b.WriteString(strings.ToLower(w))
+			b.WriteByte(' ')
+		}
+	}
+	add(n.Name, r.View.Yard(n.Yard).Name)
+	if !n.Stand.IsZero() {
+		s := r.View.Stand(n.Stand)
+		add("stand", s.Letter, s.Round)
+	}
+	if !n.Holds.Batch.IsZero() {
+		batch := r.View.Batch(n.Holds.Batch)
+		add(fmt.Sprintf("batch %d", batch.Number), batch.Line)
+	}
+	add(n.Presumed.Condition.String())
+	if n.Paint != book.NoStroke {
+		add(n.Paint.String())
+	}
+	if !n.Presumed.Seen {
+		add("not seen yet")
+	}
+	if n.NeedsYou {
+		add("needs you")
+	}
+	for _, f := range n.Findings {
+		if f.NeedsYou() {
+			add(f.What)
+		}
+	}
+	return b.String()
+}
+
+// Shown are the nucs of the room's yard that the filter shows, in walking
+// order.
+func (s State) Shown() []*Nuc {
+	all := s.Reading().In(s.Filled())
+	f := FilterBy(s.Filter)
+	if f.All() {
+		return all
+	}
+	var shown []*Nuc
+	for _, n := range all {
+		if f.Shows(n) {
+			shown = append(shown, n)
+		}
+	}
+	return shown
+}

@@ -1,0 +1,124 @@
+package state
+
+import (
+	"maps"
+
+	"lidmark/domain/book"
+	"lidmark/ui/scene"
+)
+
+// OnGround is a place of a yard as a scene's world has it: metres, x to the
+// east, y to the south.
+func OnGround(p book.Point) scene.Point { return scene.Point{X: p.X, Y: -p.Y} }
+
+// Margins of the map in its pane, dp: its head, its scale, the line below.
+const (
+	MapSide = 10.0
+	MapHead = HeadHeight
+	MapFoot = 66.0
+	// groundMargin is how much of a yard shows around what stands in it, m.
+	groundMargin = 4.0
+)
+
+// MapFrame is where the ground shows in the map's pane.
+func (l Layout) MapFrame() scene.Area {
+	return scene.Area{
+		X: l.Map.X + MapSide, Y: l.Map.Y + MapHead,
+		W: max(0, l.Map.W-2*MapSide), H: max(0, l.Map.H-MapHead-MapFoot),
+	}
+}
+
+// MapYard is the yard the map shows: the room's, or that of the nuc chosen, or
+// the one with the most nucs.
+func (s State) MapYard() book.YardID {
+	if yard := s.Filled(); !yard.IsZero() {
+		return yard
+	}
+	if n := s.chosen(); n != nil {
+		return n.Yard
+	}
+	return s.Reading().largestYard()
+}
+
+// largestYard is the yard with the most nucs, the first of equals.
+func (r *Reading) largestYard() (largest book.YardID) {
+	most := -1
+	for y := range r.View.Yards() {
+		if n := len(r.In(y.Yard)); n > most {
+			largest, most = y.Yard, n
+		}
+	}
+	return largest
+}
+
+// Ground is the area of a yard around all that stands and is drawn in it, in
+// the metres of [OnGround].
+func (r *Reading) Ground(yard book.YardID) scene.Area {
+	var points []scene.Point
+	for s := range r.View.Stands(yard) {
+		points = append(points, OnGround(s.At))
+	}
+	for c := range r.View.Colonies() {
+		if c.Yard == yard {
+			points = append(points, OnGround(c.At))
+		}
+	}
+	for _, f := range r.View.Yard(yard).Features {
+		for _, p := range f.Points {
+			points = append(points, OnGround(p))
+		}
+	}
+	if len(points) == 0 {
+		return scene.Area{}
+	}
+	lo, hi := points[0], points[0]
+	for _, p := range points {
+		lo = scene.Point{X: min(lo.X, p.X), Y: min(lo.Y, p.Y)}
+		hi = scene.Point{X: max(hi.X, p.X), Y: max(hi.Y, p.Y)}
+	}
+	return scene.Between(lo, hi).Inset(-groundMargin)
+}
+
+// MapCamera is how the map looks at its yard.
+func (s State) MapCamera() scene.Camera {
+	yard := s.MapYard()
+	if c, ok := s.Map[yard]; ok {
+		return c
+	}
+	return scene.Fit(s.Reading().Ground(yard), s.Layout().MapFrame())
+}
+
+// looking is the window with the map's camera at c.
+func (s State) looking(c scene.Camera) State {
+	next := maps.Clone(s.Map)
+	if next == nil {
+		next = map[book.YardID]scene.Camera{}
+	}
+	next[s.MapYard()] = c
+	s.Map = next
+	return s
+}
+
+// Limits of the map's scale, dp a metre.
+const (
+	leastScale = 2.0
+	mostScale  = 120.0
+)
+
+// zoomed is the map zoomed about a point of the screen.
+func (s State) zoomed(p scene.Point, factor float64) State {
+	c := s.MapCamera()
+	factor = min(max(c.Scale*factor, min(leastScale, c.Scale)), max(mostScale, c.Scale)) / c.Scale
+	return s.looking(c.Zoom(p, factor))
+}
+
+func zoom(factor float64) func(State) (State, []Effect) {
+	return pure(func(s State) State { return s.zoomed(s.Layout().MapFrame().Centre(), factor) })
+}
+
+// fitted is the map back at the whole yard.
+func (s State) fitted() State {
+	s.Map = maps.Clone(s.Map)
+	delete(s.Map, s.MapYard())
+	return s
+}

@@ -1,0 +1,175 @@
+package state
+
+import (
+	"slices"
+	"sync"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+	"lidmark/domain/rules"
+)
+
+// Reading is a book read on one day: what every pane shows of it. It is made
+// once for a day and shared; it must not be changed.
+type Reading struct {
+	View     *book.View
+	Course   *course.Course
+	Day      calendar.Day
+	Ahead    bool   // the day has not come: all is only reckoned
+	Nucs     []*Nuc // in walking order
+	Findings []rules.Finding
+
+	of       map[book.NucID]*Nuc
+	about    map[book.Subject][]rules.Finding
+	batches  func() []*book.Batch
+	workdays func() map[calendar.Day]Work
+	plan     func() rules.DayPlan
+}
+
+// Nuc is a nuc as the panes show it on the day read.
+type Nuc struct {
+	*book.Nuc
+	Presumed course.Presumption
+	Findings []rules.Finding // about it, the most pressing first
+	NeedsYou bool
+	Timed    bool    // there is a time by which to look
+	Used     float64 // share of that time used; above 1 it is past due
+	words    func() string
+}
+
+// empty is the reading of no book.
+var empty = read(book.NewSeason(nil, nil), time.Time{}, 0, false)
+
+// read reads a season at an instant.
+func read(season *book.Season, at time.Time, d calendar.Day, ahead bool) *Reading {
+	v := season.At(at)
+	r := &Reading{View: v, Course: course.New(v), Day: d, Ahead: ahead, of: map[book.NucID]*Nuc{}}
+	r.Findings = rules.Findings(v)
+	r.about = byPlace(r.Findings)
+	for n := range v.Nucs() {
+		r.add(n)
+	}
+	r.batches = sync.OnceValue(func() []*book.Batch { return slices.Collect(v.Batches()) })
+	r.workdays = sync.OnceValue(r.readWork)
+	r.plan = sync.OnceValue(func() rules.DayPlan { return rules.Day(v, d) })
+	return r
+}
+
+// byPlace files findings under what they are about, the most pressing first,
+// of equals the one with the earlier end.
+func byPlace(all []rules.Finding) map[book.Subject][]rules.Finding {
+	about := map[book.Subject][]rules.Finding{}
+	for _, f := range all {
+		about[f.Of] = append(about[f.Of], f)
+	}
+	for _, fs := range about {
+		slices.SortStableFunc(fs, func(a, b rules.Finding) int {
+			if a.Severity != b.Severity {
+				return int(b.Severity) - int(a.Severity)
+			}
+			return a.By.Compare(b.By)
+		})
+	}
+	return about
+}
+
+func (r *Reading) add(n *book.Nuc) {
+	m := &Nuc{Nuc: n, Presumed: r.Course.Of(n), Findings: r.about[n.Nuc.Subject()]}
+	m.NeedsYou = slices.ContainsFunc(m.Findings, rules.Finding.NeedsYou)
+	m.Used, m.Timed = used(m.Presumed, r.View.On())
+	m.words = sync.OnceValue(func() string { return r.wordsOf(m) })
+	r.Nucs = append(r.Nucs, m)
+	r.of[n.Nuc] = m
+}
+
+// used is the share of the time to the next look that is used at t.
+func used(p course.Presumption, t time.Time) (share float64, timed bool) {
+	from := p.Since
+	if p.LookBy.IsZero() || from.IsZero() || !p.LookBy.After(from) {
+		return 0, false
+	}
+	return max(0, float64(t.Sub(from))/float64(p.LookBy.Sub(from))), true
+}
+
+// Nuc is the nuc of an id, or nil.
+func (r *Reading) Nuc(id book.NucID) *Nuc { return r.of[id] }
+
+// About are the findings about a subject, the most pressing first.
+func (r *Reading) About(s book.Subject) []rules.Finding { return r.about[s] }
+
+// Batches are the batches by the hour of the graft.
+func (r *Reading) Batches() []*book.Batch { return r.batches() }
+
+// Plan is the day's work.
+func (r *Reading) Plan() rules.DayPlan { return r.plan() }
+
+// Numbers are the keeper's numbers.
+func (r *Reading) Numbers() practice.Numbers { return r.View.Numbers() }
+
+// DayOf is the day of an instant in the zone of the home yard; none for the
+// zero instant.
+func (r *Reading) DayOf(t time.Time) calendar.Day {
+	if t.IsZero() {
+		return 0
+	}
+	return calendar.DayOf(t, r.View.Zone())
+}
+
+// In are the nucs of a yard in walking order; all of them for the zero yard.
+func (r *Reading) In(yard book.YardID) []*Nuc {
+	if yard.IsZero() {
+		return r.Nucs
+	}
+	from := slices.IndexFunc(r.Nucs, func(n *Nuc) bool { return n.Yard == yard })
+	if from < 0 {
+		return nil
+	}
+	to := from
+	for to < len(r.Nucs) && r.Nucs[to].Yard == yard {
+		to++
+	}
+	return r.Nucs[from:to]
+}
+
+// NeedYou counts the nucs that need the keeper.
+func NeedYou(nucs []*Nuc) (n int) {
+	for _, m := range nucs {
+		if m.NeedsYou {
+			n++
+		}
+	}
+	return n
+}
+
+// Known tells whether the book knows a subject on the day.
+func (r *Reading) Known(s book.Subject) bool {
+	for range r.View.Lines(s) {
+		return true
+	}
+	return false
+}
+
+// Due is the finding with the work that comes first, or nil.
+func (n *Nuc) Due() *rules.Finding {
+	var due *rules.Finding
+	for i := range n.Findings {
+		f := &n.Findings[i]
+		if f.Act != rules.ActNone && f.PutOff.IsZero() && (due == nil || f.By.Before(due.By)) {
+			due = f
+		}
+	}
+	return due
+}
+
+// Weak tells whether the rules find the nuc weak.
+func (n *Nuc) Weak() bool { return n.has(rules.Weak) }
+
+// Robbers tells whether the rules see robbers at the nuc, or coming.
+func (n *Nuc) Robbers() bool { return n.has(rules.Robbers) || n.has(rules.BeingRobbed) }
+
+func (n *Nuc) has(r rules.Rule) bool {
+	return slices.ContainsFunc(n.Findings, func(f rules.Finding) bool { return f.Rule == r })
+}

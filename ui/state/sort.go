@@ -1,0 +1,126 @@
+package state
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+)
+
+// Column is a column of the table.
+type Column uint8
+
+// The columns. ByNeed, the zero Column, sorts by what needs the keeper, then
+// by the days to what is due.
+const (
+	ByNeed Column = iota
+	ByName
+	ByHolds
+	ByPlace
+	ByBatchNumber
+	ByAge
+	BySeen
+	ByDueDay
+	ByBees
+	ByStores
+	columnCount
+)
+
+var columnNames = [columnCount]string{"need", "nuc", "holds", "place", "batch", "age", "seen", "due", "bees", "stores"}
+
+// String is the column's name in a scene.
+func (c Column) String() string { return columnNames[c] }
+
+// columnNamed is the column of a name.
+func columnNamed(name string) (Column, bool) {
+	i := slices.Index(columnNames[:], name)
+	return Column(max(i, 0)), i >= 0
+}
+
+// Sort is the order of the table: by one column, equals by another. The zero
+// Sort is by need, then in walking order.
+type Sort struct {
+	By     Column
+	Down   bool
+	Within Column
+}
+
+// by is the order after a head was clicked: once up, again down; within keeps
+// the column sorted by and sorts equals.
+func (o Sort) by(c Column, within bool) Sort {
+	switch {
+	case within:
+		o.Within = c
+	case o.By == c:
+		o.Down = !o.Down
+	default:
+		o = Sort{By: c, Within: o.Within}
+	}
+	return o
+}
+
+// Sorted are the nucs in the order; equals stay in walking order.
+func (o Sort) Sorted(r *Reading, nucs []*Nuc) []*Nuc {
+	sorted := slices.Clone(nucs)
+	slices.SortStableFunc(sorted, func(a, b *Nuc) int {
+		c := compareBy(r, o.By, a, b)
+		if o.Down {
+			c = -c
+		}
+		return cmp.Or(c, compareBy(r, o.Within, a, b))
+	})
+	return sorted
+}
+
+// compareBy compares two nucs by a column; what is unknown comes last.
+func compareBy(r *Reading, c Column, a, b *Nuc) int {
+	switch c {
+	case ByNeed:
+		return cmp.Or(compareTrue(a.NeedsYou, b.NeedsYou), compareDue(a, b))
+	case ByName:
+		return strings.Compare(a.Name, b.Name)
+	case ByHolds:
+		return cmp.Compare(a.Presumed.Condition, b.Presumed.Condition)
+	case ByBatchNumber:
+		return cmp.Compare(batchNumber(r, a), batchNumber(r, b))
+	case ByAge:
+		return cmp.Compare(a.Presumed.Age, b.Presumed.Age)
+	case BySeen:
+		return a.LastEntry.Instant.Compare(b.LastEntry.Instant)
+	case ByDueDay:
+		return compareDue(a, b)
+	case ByBees:
+		return cmp.Compare(a.Bees.Value, b.Bees.Value)
+	case ByStores:
+		return cmp.Compare(a.Stores.Value, b.Stores.Value)
+	default:
+		return 0
+	}
+}
+
+func compareTrue(a, b bool) int {
+	switch {
+	case a == b:
+		return 0
+	case a:
+		return -1
+	default:
+		return 1
+	}
+}
+
+func compareDue(a, b *Nuc) int {
+	fa, fb := a.Due(), b.Due()
+	switch {
+	case fa == nil || fb == nil:
+		return compareTrue(fa != nil, fb != nil)
+	default:
+		return fa.By.Compare(fb.By)
+	}
+}
+
+func batchNumber(r *Reading, n *Nuc) int {
+	if n.Holds.Batch.IsZero() {
+		return 0
+	}
+	return r.View.Batch(n.Holds.Batch).Number
+}

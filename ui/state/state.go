@@ -1,0 +1,148 @@
+package state
+
+import (
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/ui/scene"
+)
+
+// State is everything the window shows. It is a value: [Update] makes the next
+// one. The zero State is a window without a book.
+type State struct {
+	Book *Book     // the open book; nil: none
+	Now  time.Time // the instant of the clock
+	Day  calendar.Day
+
+	Room   Room
+	Pane   Pane // how Yard is divided
+	Part   Part // which part has the turn where there is no room for all
+	Layer  Layer
+	Yards  [roomCount]book.YardID // the yard shown in a room; zero: all
+	Filter string                 // words typed into the filter
+	Typing bool                   // the filter takes the keys
+	Sort   Sort
+	Menu   Menu // the list that is open
+	Keys   bool // the sheet of keys is open
+	Sheet  bool // the card lies over the pane, where it has no room beside it
+
+	Selection Selection
+	Hover     scene.Tag // what the pointer is over
+	Pointer   scene.Point
+	Drag      Drag
+
+	Map    map[book.YardID]scene.Camera // where a yard was zoomed; none: the whole yard
+	Scroll map[Place]float64            // how far a pane is scrolled, dp
+	Shift  int                          // how many days the ribbon is moved from where it starts
+
+	Width, Height float64 // of the window, dp
+	Text          float64 // text size, 1 to 2; 0 counts as 1
+	Dark          bool
+}
+
+// Room is one of the rooms of the window. The zero Room is Today.
+type Room uint8
+
+// The rooms.
+const (
+	Today Room = iota
+	Yard
+	About // the book's name, what it holds, and how to read a lid
+	roomCount
+)
+
+// Pane is how the room Yard is divided. The zero Pane is map and lids.
+type Pane uint8
+
+// The divisions of the room Yard.
+const (
+	Split Pane = iota // map and lids
+	Map
+	Lids
+	Wall
+	Table
+)
+
+// Part is the part of a room that has the turn in a small window. The zero
+// Part is the room's main one.
+type Part uint8
+
+// The parts that take turns.
+const (
+	MainPart Part = iota // the lids of Yard, the route of Today
+	SidePart             // the map of Yard, the kit of Today
+	LanePart             // the batches of Yard
+)
+
+// Layer is what the map shows besides names. The zero Layer is the condition.
+type Layer uint8
+
+// The layers of the map.
+const (
+	ByCondition Layer = iota
+	ByDue             // every lid with its clock
+	ByBatch           // every lid with the number of its batch
+)
+
+// Menu is a list that lies over the room while it is open.
+type Menu uint8
+
+// The menus. NoMenu is the zero value.
+const (
+	NoMenu Menu = iota
+	YardMenu
+	LayerMenu
+)
+
+// Place is something that scrolls.
+type Place uint8
+
+// The places that scroll.
+const (
+	GridPlace Place = iota
+	WallPlace
+	TablePlace
+	RoutePlace
+	LanePlace
+	CardPlace
+)
+
+// Today is the day of the clock in the zone of the book's home yard.
+func (s State) Today() calendar.Day {
+	if s.Book == nil {
+		return calendar.DayOf(s.Now, s.Now.Location())
+	}
+	return calendar.DayOf(s.Now, s.Book.Zone(s.Now))
+}
+
+// Looked is the day looked at: today unless another was chosen.
+func (s State) Looked() calendar.Day {
+	if s.Day.IsZero() {
+		return s.Today()
+	}
+	return s.Day
+}
+
+// Away tells whether another day than today is looked at.
+func (s State) Away() bool { return s.Looked() != s.Today() }
+
+// Ahead tells whether the day looked at has not come.
+func (s State) Ahead() bool { return s.Looked() > s.Today() }
+
+// Reading is the book read on the day looked at; an empty one without a book.
+func (s State) Reading() *Reading { return s.Book.On(s.Now, s.Looked()) }
+
+// Present is the book read now.
+func (s State) Present() *Reading { return s.Book.On(s.Now, s.Today()) }
+
+// Size is the window in lengths of the scene.
+func (s State) Size() scene.Area {
+	return scene.Area{W: s.Width / s.TextSize(), H: s.Height / s.TextSize()}
+}
+
+// TextSize is how much larger than usual everything is, from 1 to 2.
+func (s State) TextSize() float64 { return min(max(s.Text, 1), 2) }
+
+// Filled is the yard shown in the room, or zero for all.
+func (s State) Filled() book.YardID { return s.Yards[s.Room] }

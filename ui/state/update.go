@@ -1,0 +1,217 @@
+package state
+
+import (
+	"lidmark/domain/book"
+	"lidmark/ui/scene"
+)
+
+// Update is the window after a message, and what is to be done outside.
+func Update(s State, m Msg) (State, []Effect) {
+	switch m := m.(type) {
+	case Opened:
+		return s.opened(m.Book), nil
+	case Ticked:
+		s.Now = m.Now
+	case Resized:
+		s.Width, s.Height = m.Width, m.Height
+	case Moved:
+		return s.moved(m), nil
+	case Pressed:
+		return s.pressed(m), nil
+	case Released:
+		return s.released(m)
+	case Wheeled:
+		return s.wheeled(m), nil
+	case Keyed:
+		return s.key(m)
+	case Wrote:
+		return s.wrote(m.Rune), nil
+	case Ran:
+		return run(s, m.Command)
+	}
+	return s, nil
+}
+
+// opened is the window with another book. What the book no longer knows drops
+// out.
+func (s State) opened(b *Book) State {
+	s.Book = b
+	known := s.Reading().Known
+	s.Selection = s.Selection.kept(known)
+	for room, yard := range s.Yards {
+		if !yard.IsZero() && !known(yard.Subject()) {
+			s.Yards[room] = book.YardID{}
+		}
+	}
+	s.Hover, s.Drag, s.Menu = scene.Tag{}, Drag{}, NoMenu
+	return s
+}
+
+func (s State) moved(m Moved) State {
+	s.Pointer, s.Hover = m.At, m.Tag
+	s.Drag = s.Drag.moved(m.At)
+	switch s.Drag.Kind {
+	case DayDrag:
+		s.Day = s.Layout().Ribbon.Day(m.At.X)
+		if s.Day == s.Today() {
+			s.Day = 0
+		}
+	case PanDrag:
+		s = s.looking(s.Drag.Camera.Pan(m.At.Sub(s.Drag.From)))
+	}
+	return s
+}
+
+func (s State) pressed(m Pressed) State {
+	if s.Book == nil || s.Keys || s.Menu != NoMenu {
+		s.Drag = Drag{Kind: Held, From: m.At, To: m.At, Tag: m.Tag}
+		return s
+	}
+	l := s.Layout()
+	s.Drag = begun(m, l, s.cameraFor(l))
+	if s.Drag.Kind == DayDrag {
+		return s.moved(Moved{m.At, m.Tag})
+	}
+	return s
+}
+
+// cameraFor is the map's camera if a map is shown.
+func (s State) cameraFor(l Layout) scene.Camera {
+	if l.Map.Empty() {
+		return scene.Camera{}
+	}
+	return s.MapCamera()
+}
+
+// undragged is the window as if the drag had not begun.
+func (s State) undragged() State {
+	if s.Drag.Kind == PanDrag {
+		s = s.looking(s.Drag.Camera)
+	}
+	s.Drag = Drag{}
+	return s
+}
+
+func (s State) released(m Released) (State, []Effect) {
+	d := s.Drag
+	s.Drag = Drag{}
+	switch d.Kind {
+	case BandDrag:
+		return s.banded(m.Within, d.Add), nil
+	case Held:
+		if d.Tag.Ref == m.Tag.Ref {
+			return s.clicked(m.Tag.Ref, m.Mods)
+		}
+	}
+	return s, nil
+}
+
+// banded selects the nucs and colonies in the rubber band.
+func (s State) banded(refs []scene.Ref, add bool) State {
+	if !add {
+		s.Selection = Selection{}
+	}
+	for _, r := range refs {
+		if sub := SubjectOf(r); sub.Kind == book.KindNuc {
+			s.Selection = s.Selection.With(sub)
+		}
+	}
+	return s
+}
+
+func (s State) wheeled(m Wheeled) State {
+	if s.Book == nil {
+		return s
+	}
+	l := s.Layout()
+	switch {
+	case l.Ribbon.Contains(m.At):
+		s.Shift += notches(m.DY + m.DX)
+	case l.MapFrame().Contains(m.At):
+		return s.wheeledMap(m)
+	case l.Lanes.Contains(m.At):
+		return s.wheeledPlace(LanePlace, m.DY, l)
+	case l.Main.Contains(m.At):
+		return s.wheeledPlace(s.mainPlace(), m.DY, l)
+	}
+	return s
+}
+
+// notches is how many days the wheel moves the ribbon: at least one.
+func notches(d float64) int {
+	const notch = 20
+	switch n := int(d / notch); {
+	case n != 0:
+		return n
+	case d > 0:
+		return 1
+	case d < 0:
+		return -1
+	default:
+		return 0
+	}
+}
+
+func (s State) wheeledMap(m Wheeled) State {
+	switch {
+	case m.Mods.Has(Shift) || m.DX != 0:
+		return s.looking(s.MapCamera().Pan(scene.Point{X: -m.DX - m.DY*boolFloat(m.Mods.Has(Shift)), Y: -m.DY * boolFloat(!m.Mods.Has(Shift))}))
+	case m.DY < 0:
+		return s.zoomed(m.At, zoomStep)
+	case m.DY > 0:
+		return s.zoomed(m.At, 1/zoomStep)
+	}
+	return s
+}
+
+func boolFloat(b bool) float64 { return float64(boolInt(b)) }
+
+func (s State) wheeledPlace(p Place, d float64, l Layout) State {
+	s = s.scrolled(p, d)
+	return s.scrolled(p, min(0, s.most(p, l)-s.Scroll[p]))
+}
+
+// mainPlace is what scrolls in the main pane.
+func (s State) mainPlace() Place {
+	switch {
+	case s.Room == Today:
+		return RoutePlace
+	case s.Pane == Wall:
+		return WallPlace
+	case s.Pane == Table:
+		return TablePlace
+	default:
+		return GridPlace
+	}
+}
+
+// key runs a command, unless the filter takes the key.
+func (s State) key(m Keyed) (State, []Effect) {
+	if s.Typing && m.Mods&(Ctrl|Alt) == 0 {
+		switch m.Key {
+		case "BackSpace":
+			letters := []rune(s.Filter)
+			s.Filter = string(letters[:max(0, len(letters)-1)])
+			return s, nil
+		case "Return", "Enter":
+			s.Typing = false
+			return s, nil
+		case "Escape":
+		default:
+			return s, nil // a character comes as Wrote
+		}
+	}
+	if m.Key == "Return" {
+		m.Key = "Enter"
+	}
+	return keyed(s, m)
+}
+
+func (s State) wrote(r rune) State {
+	if !s.Typing {
+		return s
+	}
+	s.Filter += string(r)
+	s.Scroll = nil
+	return s
+}

@@ -1,0 +1,80 @@
+package state
+
+import "lidmark/domain/book"
+
+// The reasons why a command cannot run; "" when it can.
+
+func noBook(s State) string {
+	if s.Book == nil {
+		return "no book is open"
+	}
+	return ""
+}
+
+func noNucs(s State) string {
+	if why := noBook(s); why != "" {
+		return why
+	}
+	if s.Room == About || len(s.Shown()) == 0 {
+		return "no nuc is shown"
+	}
+	return ""
+}
+
+func noMap(s State) string {
+	if s.Book == nil || s.Layout().Map.Empty() {
+		return "no map is shown"
+	}
+	return ""
+}
+
+func noTurns(s State) string {
+	if s.Book == nil || s.Layout().Turns.Empty() {
+		return "all parts are shown"
+	}
+	return ""
+}
+
+func noFilter(s State) string {
+	if s.Filter == "" {
+		return "nothing is filtered"
+	}
+	return ""
+}
+
+func isNow(s State) string {
+	if !s.Away() && s.Shift == 0 {
+		return "now is what you look at"
+	}
+	return ""
+}
+
+func noBatch(s State) string {
+	if n := s.chosen(); n == nil || n.Holds.Batch.IsZero() {
+		return "it holds no queen of a batch"
+	}
+	return ""
+}
+
+func noDue(s State) string {
+	if n := s.chosen(); n == nil || n.Due() == nil || s.dueDay(n) == s.Looked() {
+		return "nothing is due on another day"
+	}
+	return ""
+}
+
+func noSheet(s State) string {
+	if s.Book == nil || !s.Layout().Over {
+		return "the card is shown"
+	}
+	return ""
+}
+
+// chosen is the nuc taken last, or nil.
+func (s State) chosen() *Nuc {
+	id, ok := s.Selection.Last().Nuc()
+	if !ok {
+		return nil
+	}
+	return s.Reading().Nuc(book.NucID(id))
+}

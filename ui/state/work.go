@@ -1,0 +1,110 @@
+package state
+
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+	"lidmark/domain/rules"
+)
+
+// Work is what a day holds: minutes of work done or due, the minutes people
+// are free, and deadlines.
+type Work struct {
+	Minutes   float64
+	Free      float64
+	Deadlines int
+	Hard      bool // one of them is a deadline of nature
+}
+
+// Over is by how many minutes the work is longer than the time there is.
+func (w Work) Over() float64 { return max(0, w.Minutes-w.Free) }
+
+// WorkOn is the work of a day as the reading knows it: what was done on days
+// past, what is due on days to come at its best day.
+func (r *Reading) WorkOn(d calendar.Day) Work {
+	w := r.workdays()[d]
+	w.Free = float64(r.View.MinutesFree(d))
+	if d < r.Day {
+		w.Minutes = r.done(d)
+	}
+	return w
+}
+
+// workBack and workAhead are how many days about the day read are reckoned:
+// more than the widest ribbon shows.
+const (
+	workBack  = 70
+	workAhead = 150
+)
+
+// readWork files work and deadlines by day, from the day read on.
+func (r *Reading) readWork() map[calendar.Day]Work {
+	days := map[calendar.Day]Work{}
+	for d, minutes := range rules.Work(r.View, r.Day, r.Day+workAhead) {
+		days[d] = Work{Minutes: minutes}
+	}
+	for _, dl := range rules.Deadlines(r.View, r.Day-workBack, r.Day+workAhead) {
+		w := days[dl.Day]
+		w.Deadlines++
+		w.Hard = w.Hard || dl.Hard
+		days[dl.Day] = w
+	}
+	return days
+}
+
+// done sums the minutes that the entries of a day took.
+func (r *Reading) done(d calendar.Day) (minutes float64) {
+	numbers := r.Numbers()
+	for e := range r.View.OfDay(d) {
+		if key, pieces := minutesOf(e.Fact); key != 0 {
+			minutes += numbers.Get(key) * pieces
+		}
+	}
+	return minutes
+}
+
+// minutesOf is which number says how long an entry's work took, and how often.
+func minutesOf(f book.Fact) (key practice.Key, pieces float64) {
+	switch f := f.(type) {
+	case book.Looked:
+		return practice.MinutesLook, 1
+	case book.RowLooked:
+		return practice.MinutesLook, float64(f.Looked)
+	case book.CellGiven:
+		return practice.MinutesGiveCell, 1
+	case book.VirginPutIn, book.QueenPutIn:
+		return practice.MinutesPutInVirgin, 1
+	case book.VirginCaged:
+		return practice.MinutesCageCell, 1
+	case book.NucMadeUp:
+		return practice.MinutesMakeUp, 1
+	case book.QueenCaught:
+		return practice.MinutesCatch, 1
+	case book.Grafted:
+		return practice.MinutesGraftLarva, float64(f.Larvae)
+	default:
+		return careOf(f), 1
+	}
+}
+
+// careOf is which number says how long the care of a nuc or colony took.
+func careOf(f book.Fact) practice.Key {
+	switch f.(type) {
+	case book.Fed:
+		return practice.MinutesFeed
+	case book.BeesAdded, book.BroodGiven:
+		return practice.MinutesAddBees
+	case book.OwnCellsBroken:
+		return practice.MinutesBreakDownCells
+	case book.WildCellsSearched:
+		return practice.MinutesSearchBrood
+	case book.United:
+		return practice.MinutesUnite
+	case book.ShakenOut:
+		return practice.MinutesShakeOut
+	case book.EntranceSet:
+		return practice.MinutesEntrance
+	default:
+		return 0
+	}
+}

@@ -1,0 +1,163 @@
+package view
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strconv"
+
+	"lidmark/domain/book"
+	"lidmark/domain/rules"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// yardShown draws the card of the yard shown, or of all: what needs the
+// keeper there.
+func (c *cardDraw) yardShown() {
+	nucs := c.r.In(c.s.Filled())
+	need := state.NeedYou(nucs)
+	verb := "need you"
+	if need == 1 {
+		verb = "needs you"
+	}
+	if c.s.Ahead() {
+		verb = "will need you"
+	}
+	c.fit(c.x, c.y+12, fmt.Sprintf("%s %s", plural(need, "nuc", "nucs"), verb), ink(17).semi(), c.x+c.w)
+	c.fit(c.x, c.y+36, fmt.Sprintf("of %s in %s", thousands(len(nucs)), c.yardName()), ink2(14), c.x+c.w)
+	c.y += 44
+	c.pastDue(nucs)
+	c.wants(nucs)
+	c.yardNotes(c.s.Filled())
+	c.buttons([2]string{"Show them", "needs you"}, [2]string{"Select all shown", "all"})
+}
+
+// pastDue draws how long work is past due.
+func (c *cardDraw) pastDue(nucs []*state.Nuc) {
+	var days [5]int
+	for _, n := range nucs {
+		if f := n.Due(); f != nil {
+			if d := c.r.Day.Sub(c.r.DayOf(f.By)); d > 0 {
+				days[lateness(d)]++
+			}
+		}
+	}
+	most := slices.Max(days[:])
+	if most == 0 || !c.heading("By days past due") {
+		return
+	}
+	for i, word := range []string{"1 day", "2 days", "3 days", "4 to 6 days", "a week or more"} {
+		if !c.room(24) {
+			break
+		}
+		role := scene.Bar
+		if i == len(days)-1 {
+			role = scene.Act
+		}
+		c.text(c.x, c.y, word, ink(14))
+		c.rect(scene.Area{X: c.x + 116, Y: c.y - 11, W: float64(days[i]) / float64(most) * (c.w - 170), H: 12}, role)
+		c.right(c.x+c.w, c.y, strconv.Itoa(days[i]), ink(14).semi())
+		c.y += 24
+	}
+}
+
+// lateness files days past due: one, two, three, up to six, a week or more.
+func lateness(days int) int {
+	switch {
+	case days <= 3:
+		return days - 1
+	case days < 7:
+		return 3
+	default:
+		return 4
+	}
+}
+
+// wants writes what the nucs that need the keeper need, the most wanted first.
+func (c *cardDraw) wants(nucs []*state.Nuc) {
+	acts := actsOf(nucs)
+	if len(acts) == 0 || !c.heading("What they need") {
+		return
+	}
+	for _, a := range acts {
+		c.count(a.act.String(), strconv.Itoa(a.n), ink(14).semi())
+	}
+}
+
+// wanted is an act and how many nucs need it.
+type wanted struct {
+	act rules.Act
+	n   int
+}
+
+func actsOf(nucs []*state.Nuc) []wanted {
+	n := map[rules.Act]int{}
+	for _, m := range nucs {
+		for _, f := range m.Findings {
+			if f.NeedsYou() && f.Act != rules.ActNone {
+				n[f.Act]++
+			}
+		}
+	}
+	var all []wanted
+	for a, k := range n {
+		all = append(all, wanted{a, k})
+	}
+	slices.SortFunc(all, func(a, b wanted) int { return cmp.Or(b.n-a.n, int(a.act)-int(b.act)) })
+	return all
+}
+
+// yardNotes writes what holds for a whole yard: standstill, forage, papers.
+func (c *cardDraw) yardNotes(id book.YardID) {
+	var said []rules.Finding
+	for y := range c.r.View.Yards() {
+		if id.IsZero() || y.Yard == id {
+			said = append(said, c.r.About(y.Yard.Subject())...)
+		}
+	}
+	if len(said) == 0 || !c.heading("The yards") {
+		return
+	}
+	for _, f := range said {
+		c.para(c.r.View.Yard(f.Yard).Name+": "+f.What, ink(14), 2)
+	}
+}
+
+// several draws the card of several things: how many of each kind, by what
+// they hold, and what they need.
+func (c *cardDraw) several() {
+	var nucs []*state.Nuc
+	others := 0
+	for s := range c.s.Selection.All() {
+		if id, ok := s.Nuc(); ok && c.r.Nuc(id) != nil {
+			nucs = append(nucs, c.r.Nuc(id))
+		} else {
+			others++
+		}
+	}
+	slices.SortFunc(nucs, func(a, b *state.Nuc) int { return slices.Index(c.r.Nucs, a) - slices.Index(c.r.Nucs, b) })
+	title := plural(len(nucs), "nuc", "nucs") + " selected"
+	if others > 0 {
+		title += fmt.Sprintf(", and %d more", others)
+	}
+	c.fit(c.x, c.y+12, title, ink(17).semi(), c.x+c.w)
+	c.fit(c.x, c.y+36, fmt.Sprintf("%d of them need you", state.NeedYou(nucs)), ink2(14), c.x+c.w)
+	c.y += 52
+	counts := map[book.Condition]int{}
+	for _, n := range nucs {
+		counts[n.Presumed.Condition]++
+	}
+	c.hair()
+	for _, k := range book.Conditions() {
+		if counts[k] > 0 && c.room(24) {
+			c.add(scene.Lid{At: at(c.x+10, c.y-5), Size: 20, Condition: scene.Condition(k), Seen: true, Entrance: 180, NoRim: true})
+			c.text(c.x+30, c.y, k.String(), ink(14))
+			c.right(c.x+c.w, c.y, strconv.Itoa(counts[k]), ink(14).semi())
+			c.y += 24
+		}
+	}
+	c.wants(nucs)
+	c.lids(nucs, "Selected")
+	c.buttons([2]string{"Copy as a table", "copy"})
+}

@@ -1,0 +1,142 @@
+package view
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// cutName parts a reason into the name it begins with and the rest.
+func cutName(reason string) (name, rest string) {
+	name, rest, found := strings.Cut(reason, "  ")
+	if !found {
+		return "", reason
+	}
+	return name, rest
+}
+
+// points are a feature's points on the screen.
+func (g *ground) points(f book.FeatureDrawn) []scene.Point {
+	out := make([]scene.Point, len(f.Points))
+	for i, p := range f.Points {
+		out[i] = g.camera.Screen(state.OnGround(p))
+	}
+	return out
+}
+
+// shadow draws a tree's shadow, to the north-west as in the morning.
+func (g *ground) shadow(f book.FeatureDrawn) {
+	if f.What != book.Tree || len(f.Points) == 0 {
+		return
+	}
+	r := g.camera.Length(max(f.Width, 1) / 2)
+	c := g.points(f)[0].Add(at(-r*1.15, -r*0.55))
+	const n = 20
+	shape := make([]scene.Point, n)
+	for i := range shape {
+		sin, cos := math.Sincos(2 * math.Pi * float64(i) / n)
+		shape[i] = c.Add(at(r*1.3*cos, r*0.85*sin))
+	}
+	g.add(scene.Poly{Points: shape, Fill: scene.Shadow})
+}
+
+// feature draws one feature of the ground.
+func (g *ground) feature(f book.FeatureDrawn) {
+	points := g.points(f)
+	if len(points) == 0 {
+		return
+	}
+	switch f.What {
+	case book.Tree:
+		g.tree(points[0], g.camera.Length(max(f.Width, 1)/2))
+	case book.Hedge:
+		g.hedge(points, g.camera.Length(max(f.Width, 1)))
+	case book.Water:
+		g.water(points, g.camera.Length(max(f.Width, 1)))
+	case book.Track:
+		g.track(points, g.camera.Length(max(f.Width, 2)))
+	case book.Wall:
+		g.add(scene.Poly{Points: points, Open: true, Stroke: stroke(scene.Ink3, max(2, g.camera.Length(f.Width)*0.5))})
+	case book.VehicleSpot:
+		k := g.camera.Length(1)
+		spot := scene.Area{X: points[0].X - 2.2*k, Y: points[0].Y - 1.05*k, W: 4.4 * k, H: 2.1 * k}
+		g.add(scene.Rect{Area: spot, Radius: 2, Stroke: scene.Stroke{Role: scene.Ink2, Width: 1.2, Dash: [2]float64{4, 3}}})
+		g.taken = append(g.taken, spot)
+	case book.Dwelling:
+		g.add(scene.Poly{Points: points, Fill: scene.Sunk, Stroke: stroke(scene.Ink2, 1.2)})
+	case book.ColdHollow:
+		g.add(scene.Poly{Points: points, Hatch: scene.Hatch{Role: scene.WaterLine, Pitch: 8, Weight: 0.8}, Stroke: scene.Stroke{Role: scene.WaterLine, Width: 1, Dash: [2]float64{2, 3}}})
+	default:
+		g.add(scene.Poly{Points: points, Open: true, Stroke: scene.Stroke{Role: scene.Contour, Width: 1.2, Dash: [2]float64{8, 4}}})
+	}
+}
+
+func (g *ground) tree(c scene.Point, r float64) {
+	g.add(scene.Circle{At: c, Radius: r * 0.85, Fill: scene.Tree, Stroke: stroke(scene.TreeLine, 1.2)},
+		scene.Circle{At: c, Radius: 1.6, Fill: scene.TreeLine})
+	g.taken = append(g.taken, scene.Around(c, r*1.7))
+}
+
+// hedge draws a row of bushes along the points.
+func (g *ground) hedge(points []scene.Point, width float64) {
+	step := max(4, width*0.85)
+	for _, c := range along(smooth(points), step) {
+		g.add(scene.Circle{At: c, Radius: step * 0.62, Fill: scene.Tree, Stroke: stroke(scene.Hedge, 1.1)})
+	}
+}
+
+func (g *ground) water(points []scene.Point, width float64) {
+	if len(points) == 1 {
+		g.add(scene.Circle{At: points[0], Radius: width / 2, Fill: scene.Water, Stroke: stroke(scene.WaterLine, 1.4)})
+		return
+	}
+	bank := smooth(points)
+	g.add(scene.Poly{Points: bank, Open: true, Stroke: scene.Stroke{Role: scene.WaterLine, Width: width + 3}},
+		scene.Poly{Points: bank, Open: true, Stroke: scene.Stroke{Role: scene.Water, Width: width}})
+}
+
+// track draws the two wheel lines of a track.
+func (g *ground) track(points []scene.Point, width float64) {
+	way := smooth(points)
+	for _, side := range []float64{-0.5, 0.5} {
+		g.add(scene.Poly{Points: beside(way, side*width), Open: true, Stroke: scene.Stroke{Role: scene.Track, Width: 1.6, Dash: [2]float64{7, 4}}})
+	}
+}
+
+// featureNames writes the names of what is drawn, where they hide nothing.
+func (g *ground) featureNames() {
+	for _, f := range g.yard.Features {
+		if f.Label == "" {
+			continue
+		}
+		label := f.Label
+		if f.What == book.Hedge && f.Height > 0 {
+			label = fmt.Sprintf("%s %s m", label, figure(f.Height))
+		}
+		font := ink2(12).italic()
+		if f.What == book.Water {
+			font = font.as(scene.WaterLine)
+		}
+		g.name(label, font, g.besides(g.points(f)))
+	}
+}
+
+// besides are the places where the name of a feature may stand: about its
+// middle, then its ends.
+func (g *ground) besides(points []scene.Point) []scene.Point {
+	middle := points[len(points)/2]
+	if len(points) == 2 {
+		middle = points[0].Add(points[1]).Mul(0.5)
+	}
+	var places []scene.Point
+	for _, c := range []scene.Point{middle, points[0], points[len(points)-1]} {
+		for _, d := range []float64{16, -12, 28, -24} {
+			places = append(places, c.Add(at(0, d)), c.Add(at(40, d)), c.Add(at(-40, d)))
+		}
+	}
+	return places
+}

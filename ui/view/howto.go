@@ -1,0 +1,93 @@
+package view
+
+import (
+	"strings"
+
+	"lidmark/ui/scene"
+)
+
+// howToRead explains the lid: its parts about a large one, then every letter
+// seen and not seen yet.
+func (p *sheet) howToRead(a scene.Area) {
+	x := a.X + min(56, a.W*0.06)
+	p.text(x, a.Y+58, "How to read a lid", ink(20).semi())
+	large := min(216, a.H*0.3, a.W*0.3)
+	c := at(a.X+a.W/2-6, a.Y+90+large*0.62)
+	p.add(scene.Lid{
+		At: c, Size: large, Condition: scene.Virgin, Entrance: 180, Timed: true, Used: 0.57, NeedsYou: true, Paint: scene.Watch,
+	})
+	p.notes(c, large, scene.Area{X: x, Y: a.Y, W: a.Right() - x - 20, H: a.H})
+	p.letters(scene.Area{X: x, Y: c.Y + large*0.62 + 54, W: a.Right() - x - 24, H: a.Bottom()})
+}
+
+// notes write what the parts of the large lid mean.
+func (p *sheet) notes(c scene.Point, k float64, a scene.Area) {
+	left, right := c.X-k*0.5-56, c.X+k*0.5+56
+	for _, n := range []struct {
+		part        scene.Point
+		y           float64
+		title, text string
+		onLeft      bool
+	}{
+		{at(0.10, -0.455), -0.55, "edge: the clock", "57 % of the time used", false},
+		{at(0.24, 0.1), 0, "hatched: not seen yet", "solid: somebody saw it", false},
+		{at(-0.40, -0.43), -0.45, "corner: needs you", "always with a reason", true},
+		{at(-0.06, -0.02), 0, "V: virgin", "the condition", true},
+		{at(-0.42, 0.40), 0.4, "your paint strokes", "two: watch", true},
+	} {
+		part := c.Add(n.part.Mul(k))
+		x, y := right, c.Y+n.y*k
+		tip := x - 8
+		if n.onLeft {
+			x, tip = left, left+8
+		}
+		p.add(scene.Line{From: part, To: at(tip, y-5), Stroke: stroke(scene.Ink, 1.2)}, scene.Circle{At: part, Radius: 3, Fill: scene.Ink})
+		if n.onLeft {
+			p.right(x, y, n.title, ink(15).semi())
+			p.right(x, y+19, n.text, ink2(14))
+			continue
+		}
+		p.fit(x, y, n.title, ink(15).semi(), a.Right())
+		p.fit(x, y+19, n.text, ink2(14), a.Right())
+	}
+	foot := c.Add(at(0, k*0.38))
+	p.add(scene.Line{From: foot, To: at(c.X, c.Y+k*0.58), Stroke: stroke(scene.Ink, 1.2)}, scene.Circle{At: foot, Radius: 3, Fill: scene.Ink})
+	p.centre(c.X, c.Y+k*0.58+18, "the entrance, here to the south", ink(15).semi())
+}
+
+// letters draws every condition, seen and not seen yet, with its words.
+func (p *sheet) letters(a scene.Area) {
+	p.rule(a.X, a.Y-18, a.Right(), a.Y-18, scene.Rule)
+	const names = 86.0
+	all := scene.Conditions()
+	pitch := (a.W - names) / float64(len(all))
+	size := min(44, pitch*0.8)
+	p.text(a.X, a.Y+size/2+4, "seen", ink2(13))
+	p.text(a.X, a.Y+size*1.3+size/2+4, "not seen yet", ink2(13))
+	for i, k := range all {
+		x := a.X + names + pitch*(float64(i)+0.5)
+		p.add(scene.Lid{At: at(x, a.Y+size/2), Size: size, Condition: k, Seen: true, Entrance: 180})
+		if k != scene.Empty {
+			p.add(scene.Lid{At: at(x, a.Y+size*1.8), Size: size, Condition: k, Entrance: 180})
+		}
+		y := a.Y + size*2.3 + 18
+		for _, l := range twoLines(k.String()) {
+			p.centre(x, y, scene.Shorten(p.measure, l, 12, scene.Medium, pitch-2), font{12, scene.Medium, scene.Ink})
+			y += 16
+		}
+	}
+	text := "The further along, the darker. Cut corners: trouble. The same letters on the sheet and in the typed line."
+	if p.s.Dark {
+		text = strings.Replace(text, "darker", "lighter", 1)
+	}
+	p.wrap(a.X, a.Y+size*2.3+62, text, ink2(14), a.W, 2)
+}
+
+// twoLines breaks words of a condition into at most two lines.
+func twoLines(words string) []string {
+	first, rest, found := strings.Cut(words, " ")
+	if !found {
+		return []string{words}
+	}
+	return []string{first, rest}
+}

@@ -1,0 +1,191 @@
+package view
+
+import (
+	"fmt"
+	"math"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// lanes draws a lane for each batch that has room, the latest ones first in
+// sight.
+func (p *sheet) lanes() {
+	a := p.l.Lanes
+	p.clipped(a, scene.Tag{}, func() {
+		p.rect(a, scene.Ground)
+		all := p.s.Present().Batches()
+		fit := int(a.H / state.LaneHeight)
+		first := max(0, len(all)-fit) - int(math.Round(p.s.Scroll[state.LanePlace]/state.LaneHeight))
+		for i, b := range all[max(0, first):min(len(all), max(0, first)+fit)] {
+			p.lane(b, scene.Area{X: a.X, Y: a.Y + float64(i)*state.LaneHeight, W: a.W, H: state.LaneHeight})
+		}
+	})
+	p.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Rule)
+}
+
+// lane is one batch: its name, its stream under the days of the ribbon, and
+// what the counts were or are expected to be.
+type lane struct {
+	*sheet
+	stream
+	area   scene.Area
+	ribbon state.Ribbon
+	zone   *time.Location
+	now    float64
+	middle float64
+	k      float64 // dp a queen
+	taken  []scene.Area
+}
+
+func (p *sheet) lane(b *book.Batch, a scene.Area) {
+	r := p.s.Present()
+	g := lane{sheet: p, stream: streamOf(r, b), area: a, ribbon: p.l.Ribbon, zone: r.View.Zone(), middle: a.Y + a.H/2 - 6}
+	g.k = (a.H - 15) / max(34, float64(b.Larvae))
+	g.now = x(g.ribbon, r.View.On(), g.zone)
+	subject := b.Batch.Subject()
+	if p.s.Selection.Has(subject) {
+		p.rect(a, scene.PenTint)
+	}
+	p.hit(a, state.RefOf(subject), fmt.Sprintf("Batch %d  %s", b.Number, b.Line))
+	days := scene.Area{X: g.ribbon.X, Y: a.Y, W: a.W - g.ribbon.X, H: a.H}
+	p.clipped(days, scene.Tag{}, func() {
+		g.fan()
+		for i := range g.stages {
+			g.piece(i)
+		}
+		g.labels()
+	})
+	p.text(16, g.middle, fmt.Sprintf("Batch %d", b.Number), ink(13).semi())
+	p.fit(16, g.middle+15, b.Line, ink2(12), g.ribbon.X-6)
+	p.rule(0, a.Bottom()-1, a.W, a.Bottom()-1, scene.Hair)
+}
+
+func (g *lane) x(t time.Time) float64 { return x(g.ribbon, t, g.zone) }
+
+// until is where a stage ends.
+func (g *lane) until(i int) float64 {
+	if i+1 < len(g.stages) {
+		return g.x(g.stages[i+1].at)
+	}
+	return g.x(g.ends)
+}
+
+// fan draws the range of what is expected, 10 to 90 per cent.
+func (g *lane) fan() {
+	var up, low []scene.Point
+	for i, s := range g.stages {
+		if s.low == s.high && len(up) == 0 {
+			continue
+		}
+		from, to := max(g.x(s.at), g.now), g.until(i)
+		up = append(up, at(from, g.middle-s.high*g.k/2), at(to, g.middle-s.high*g.k/2))
+		low = append(low, at(from, g.middle+s.high*g.k/2), at(to, g.middle+s.high*g.k/2))
+	}
+	if len(up) == 0 {
+		return
+	}
+	shape := append([]scene.Point{}, up...)
+	for i := len(low) - 1; i >= 0; i-- {
+		shape = append(shape, low[i])
+	}
+	dashed := scene.Stroke{Role: scene.Ink3, Width: 1, Dash: [2]float64{2, 2}}
+	g.add(scene.Poly{Points: shape, Fill: scene.Sunk},
+		scene.Poly{Points: up, Open: true, Stroke: dashed}, scene.Poly{Points: low, Open: true, Stroke: dashed})
+}
+
+// piece draws one stage: solid up to now, hatched after it. It begins with a
+// short slope from the stage before.
+func (g *lane) piece(i int) {
+	s := g.stages[i]
+	from, to := g.x(s.at), g.until(i)
+	if to <= from {
+		return
+	}
+	before := s.n
+	if i > 0 {
+		before = g.stages[i-1].n
+	}
+	slope := min(from+g.ribbon.Column*0.35, to)
+	height := func(x float64) float64 {
+		n := s.n
+		if x < slope {
+			n = before + (s.n-before)*(x-from)/(slope-from)
+		}
+		return n * g.k / 2
+	}
+	if from < g.now {
+		g.part(s, []float64{from, min(slope, g.now), min(to, g.now)}, height, false)
+	}
+	if to > g.now {
+		g.part(s, []float64{max(from, g.now), max(slope, g.now), to}, height, true)
+	}
+}
+
+// part draws a piece of the stream through the given x.
+func (g *lane) part(s stage, xs []float64, height func(float64) float64, hatched bool) {
+	shape := make([]scene.Point, 0, 2*len(xs))
+	for _, x := range xs {
+		shape = append(shape, at(x, g.middle-height(x)))
+	}
+	for i := len(xs) - 1; i >= 0; i-- {
+		shape = append(shape, at(xs[i], g.middle+height(xs[i])))
+	}
+	poly := scene.Poly{Points: shape, Fill: s.fill, Stroke: stroke(s.line, 0.6)}
+	if hatched {
+		poly.Fill, poly.Stroke = scene.Panel, stroke(s.line, 0.8)
+		poly.Hatch = scene.Hatch{Role: s.line, Pitch: 5, Weight: 1.3}
+	}
+	g.add(poly)
+}
+
+// labels writes the counts below the stream, where they do not touch, and the
+// window of the mating flights.
+func (g *lane) labels() {
+	y := g.area.Bottom() - 5
+	for _, s := range g.stages {
+		if s.word == "" || math.Round(s.n) == 0 {
+			continue
+		}
+		g.label(max(g.x(s.at), g.ribbon.X)+3, y, fmt.Sprintf("%.0f %s", s.n, s.word))
+	}
+	g.flights(y)
+}
+
+// label writes below the stream if there is room, and tells whether it did.
+func (g *lane) label(x, y float64, text string) bool {
+	box := scene.Area{X: x - 4, Y: y - 10, W: g.width(text, ink2(12)) + 8, H: 12}
+	if x < g.ribbon.X || box.Right() > g.area.Right() || !g.room(box) {
+		return false
+	}
+	g.text(x, y, text, ink2(12))
+	return true
+}
+
+// room takes a box unless it touches one that is taken.
+func (g *lane) room(box scene.Area) bool {
+	for _, t := range g.taken {
+		if t.Overlaps(box) {
+			return false
+		}
+	}
+	g.taken = append(g.taken, box)
+	return true
+}
+
+// flights draws the window of the mating flights between what is written.
+func (g *lane) flights(y float64) {
+	from, to := g.x(g.flightFrom), g.x(g.flightBy)
+	word := "mating flights"
+	w := g.width(word, ink3(12))
+	if to-from < w+16 || !g.room(scene.Area{X: from - 2, Y: y - 10, W: to - from + 4, H: 12}) {
+		return
+	}
+	middle := (from + to) / 2
+	g.centre(middle, y, word, ink3(12))
+	for _, l := range [][4]float64{{from, y - 4, middle - w/2 - 6, y - 4}, {middle + w/2 + 6, y - 4, to, y - 4}, {from, y - 8, from, y}, {to, y - 8, to, y}} {
+		g.rule(l[0], l[1], l[2], l[3], scene.Ink3)
+	}
+}

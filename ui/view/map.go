@@ -1,0 +1,157 @@
+package view
+
+import (
+	"fmt"
+	"math"
+
+	"lidmark/domain/book"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// ground is a map being drawn. Everything is placed on the screen: places of
+// the yard go through the camera, lids and names keep their size.
+type ground struct {
+	*sheet
+	frame  scene.Area
+	camera scene.Camera
+	yard   *book.Yard
+	r      *state.Reading
+	taken  []scene.Area // where lids, names and colonies lie: no name goes there
+}
+
+// mapPane draws a yard's ground with all that stands on it, its scale and the
+// line of reason.
+func (p *sheet) mapPane(a scene.Area) {
+	p.clipped(a, scene.Tag{}, func() {
+		p.rect(a, scene.Ground)
+		p.mapHead(a)
+		r := p.s.Reading()
+		g := ground{sheet: p, frame: p.l.MapFrame(), camera: p.s.MapCamera(), yard: r.View.Yard(p.s.MapYard()), r: r}
+		ref := scene.Ref{Kind: state.PaneRef, ID: state.MapGround}
+		p.clipped(g.frame, scene.Tag{Ref: ref}, g.draw)
+		p.add(scene.Rect{Area: g.frame, Stroke: stroke(scene.Ink2, 1)})
+		g.margin(a)
+		p.reasonLine(a)
+	})
+}
+
+// mapHead draws the map's title and its layers.
+func (p *sheet) mapHead(a scene.Area) {
+	y := a.Y + 22
+	x := p.text(a.X+state.Edge, y, "Map", ink(14).semi())
+	if p.s.Filled().IsZero() {
+		x = p.text(x+10, y, p.s.Reading().View.Yard(p.s.MapYard()).Name, ink2(13))
+	}
+	to := a.Right() - 14
+	for _, l := range []struct {
+		word, command string
+		layer         state.Layer
+	}{{"Batch", "layer batch", state.ByBatch}, {"Due", "layer due", state.ByDue}, {"Condition", "layer condition", state.ByCondition}} {
+		on := p.s.Layer == l.layer
+		f := ink2(13)
+		if on {
+			f = f.semi()
+		}
+		from := to - p.width(l.word, f)
+		if from < x+20 {
+			break
+		}
+		p.link(from, y, l.word, ink2(13), l.command, on)
+		to = from - 16
+	}
+}
+
+// draw draws the ground, then what stands on it, then names.
+func (g *ground) draw() {
+	g.rect(g.frame, scene.Map)
+	g.crosses()
+	for _, draw := range []func(book.FeatureDrawn){g.shadow, g.feature} {
+		for _, f := range g.yard.Features {
+			draw(f)
+		}
+	}
+	g.colonies()
+	stands := g.stands()
+	g.featureNames()
+	g.standNames(stands)
+}
+
+// crosses marks the ground every ten metres.
+func (g *ground) crosses() {
+	const every = 10
+	world := g.camera.WorldArea(g.frame)
+	for x := math.Ceil(world.X/every) * every; x < world.Right(); x += every {
+		for y := math.Ceil(world.Y/every) * every; y < world.Bottom(); y += every {
+			c := g.camera.Screen(at(x, y))
+			g.rule(c.X-4, c.Y, c.X+5, c.Y, scene.Rule)
+			g.rule(c.X, c.Y-4, c.X, c.Y+5, scene.Rule)
+		}
+	}
+}
+
+// margin draws north, the scale and how large lids are, below the ground.
+func (g *ground) margin(a scene.Area) {
+	y := a.Bottom() - 50
+	g.north(at(a.X+22, y+1))
+	metres := scaleMetres(g.camera)
+	long := g.camera.Length(metres)
+	x := a.X + 52
+	for i := range 4 {
+		fill := scene.Panel
+		if i%2 == 0 {
+			fill = scene.Ink
+		}
+		g.add(scene.Rect{Area: scene.Area{X: x + float64(i)*long/4, Y: y + 3, W: long / 4, H: 5}, Fill: fill, Stroke: stroke(scene.Ink, 1)})
+	}
+	g.centre(x, y-2, "0", ink2(12))
+	g.centre(x+long, y-2, fmt.Sprintf("%.0f m", metres), ink2(12))
+	end := x + long + 26
+	if wind, ok := g.wind(); ok {
+		g.add(scene.Icon{At: at(end+8, y+5), Size: 20, Symbol: scene.WindIcon, Role: scene.Ink2})
+		end = g.text(end+24, y+9, "wind "+figure(wind)+" m/s", ink2(12)) + 20
+	}
+	note := "lids larger than true"
+	if from := a.Right() - 14 - g.width(note, ink2(12)); from > end {
+		g.text(from, y+9, note, ink2(12))
+	}
+}
+
+// scaleMetres is a round length that shows 60 to 150 dp long.
+func scaleMetres(c scene.Camera) float64 {
+	for _, m := range []float64{1, 2, 5, 10, 20, 50, 100, 200} {
+		if c.Length(m) >= 60 {
+			return m
+		}
+	}
+	return 500
+}
+
+// wind is the wind of the day looked at, if anybody told it.
+func (g *ground) wind() (float64, bool) {
+	return g.yard.Weather[g.r.Day].Wind.Get()
+}
+
+func (g *ground) north(c scene.Point) {
+	const h = 22.0
+	tip, notch := at(c.X, c.Y-h/2), at(c.X, c.Y+h/2-6)
+	g.add(scene.Poly{Points: []scene.Point{tip, at(c.X+6, c.Y+h/2), notch}, Fill: scene.Ink},
+		scene.Poly{Points: []scene.Point{tip, at(c.X-6, c.Y+h/2), notch}, Stroke: stroke(scene.Ink, 1)})
+	g.text(c.X+9, c.Y+4, "N", ink(12).semi())
+}
+
+// reasonLine says what the pointer is over, below the map.
+func (p *sheet) reasonLine(a scene.Area) {
+	y := a.Bottom() - 32
+	p.rule(a.X, y, a.Right(), y, scene.Hair)
+	x := a.X + state.Edge
+	if p.s.Hover.Reason == "" || p.s.Hover.Ref.Kind == state.CommandRef {
+		p.fit(x, y+21, "Point at a nuc, and here is what there is to know of it", ink3(13), a.Right()-14)
+		return
+	}
+	name, rest := cutName(p.s.Hover.Reason)
+	if name != "" {
+		x = p.text(x, y+21, name, ink(14).bold()) + 8
+	}
+	p.fit(x, y+21, rest, ink(14), a.Right()-14)
+}

@@ -1,0 +1,196 @@
+package view
+
+import (
+	"math"
+	"strconv"
+	"time"
+
+	"lidmark/domain/calendar"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// strip is the ribbon being drawn: where its rows stand, and what it shows.
+type strip struct {
+	*sheet
+	state.Ribbon
+	r     *state.Reading // the book read now
+	today calendar.Day
+
+	names   float64 // baseline of the days' numbers
+	fly     float64 // line on which flying hours stand
+	flyHigh float64
+	work    float64 // line on which the minutes of work stand
+	high    float64
+	font    float64
+}
+
+// mostHours and mostMinutes fill a row of the ribbon.
+const mostMinutes = 300.0
+
+// ribbon draws the days: flying hours, work against time, deadlines.
+func (p *sheet) ribbon() {
+	g := strip{sheet: p, Ribbon: p.l.Ribbon, r: p.s.Present(), today: p.s.Today()}
+	g.place()
+	p.rect(g.Area, scene.Panel)
+	p.clipped(g.Area, scene.Tag{}, func() {
+		for d := g.First; d <= g.Last(); d++ {
+			g.ground(d)
+		}
+		for d := g.First; d <= g.Last(); d++ {
+			g.day(d)
+		}
+		g.rows()
+	})
+	p.rule(0, g.Bottom()-1, g.W, g.Bottom()-1, scene.Rule)
+}
+
+// place sets the rows of the ribbon; in a narrow window there are two.
+func (g *strip) place() {
+	body := g.H - 36
+	g.names, g.font = g.Y+30, 12
+	g.fly, g.flyHigh = g.Y+36+body*0.36, body*0.34
+	g.work, g.high = g.Y+36+body*0.76, body*0.30
+	if g.l.Narrow {
+		g.fly, g.flyHigh = g.Bottom()-7, 17
+		g.work, g.high = g.fly, 19
+	}
+}
+
+// ground shades the days on which people rest or nobody is free.
+func (g *strip) ground(d calendar.Day) {
+	x := g.Left(d)
+	if w := d.Weekday(); w == time.Saturday || w == time.Sunday {
+		g.rect(scene.Area{X: x, Y: g.Y, W: g.Column, H: g.H}, scene.Ground)
+	}
+	if g.r.WorkOn(d).Free == 0 && !g.l.Narrow {
+		g.add(scene.Rect{
+			Area:  scene.Area{X: x + 1, Y: g.Y + 36, W: g.Column - 2, H: g.H - 40},
+			Hatch: scene.Hatch{Role: scene.Hair, Pitch: 5, Weight: 1},
+		})
+	}
+}
+
+// day draws one column.
+func (g *strip) day(d calendar.Day) {
+	_, month, number := d.Date()
+	x := g.Left(d)
+	switch {
+	case number == 1:
+		g.rule(x, g.Y, x, g.Bottom(), scene.Rule)
+		g.month(x, month)
+	case d == g.First:
+		if number < 25 {
+			g.month(x, month)
+		}
+	case d.Weekday() == time.Monday && !g.l.Narrow:
+		g.rule(x, g.Y+20, x, g.Bottom(), scene.Hair)
+	}
+	if g.numbered(d) {
+		f := ink(g.font)
+		if d.Weekday() == time.Monday {
+			f = f.medium()
+		} else if w := d.Weekday(); w == time.Saturday || w == time.Sunday {
+			f = f.as(scene.Ink2)
+		}
+		g.centre(g.At(d), g.names, strconv.Itoa(number), f)
+	}
+	g.flying(d)
+	g.minutes(d)
+	g.hit(scene.Area{X: x, Y: g.Y, W: g.Column, H: g.H}, scene.Ref{Kind: state.DayRef, ID: d.String()}, g.said(d))
+}
+
+func (g *strip) month(x float64, m time.Month) {
+	g.text(x+4, g.Y+14, m.String(), ink(12.5).semi())
+}
+
+// numbered tells whether a day shows its number: in slender columns only some.
+func (g *strip) numbered(d calendar.Day) bool {
+	if g.Column >= 18 || d == g.today {
+		return true
+	}
+	w := d.Weekday()
+	away := d.Sub(g.today)
+	return (w == time.Monday || w == time.Wednesday || w == time.Friday) && away != 1 && away != -1
+}
+
+// flying draws the hours fit for mating flights: seen solid, forecast lighter,
+// typical outlined.
+func (g *strip) flying(d calendar.Day) {
+	f := g.r.FlightOn(g.yard(), d)
+	most := g.r.FullDay()
+	h := min(1, f.Hours/most) * g.flyHigh
+	bar := scene.Area{X: g.Left(d) + g.Column*0.22, Y: g.fly - h, W: g.Column * 0.56, H: h}
+	if g.l.Narrow {
+		bar.X, bar.W = g.Left(d)+g.Column*0.16, g.Column*0.3
+	}
+	switch {
+	case f.Typical && d < g.today:
+	case f.Typical:
+		bar = scene.Area{X: math.Floor(bar.X), Y: math.Floor(bar.Y), W: math.Ceil(bar.W), H: math.Floor(bar.H)}
+		g.add(scene.Rect{Area: bar, Stroke: stroke(scene.BarLight, 1)})
+	case f.Forecast || d > g.today:
+		g.rect(bar, scene.BarLight)
+	default:
+		g.rect(bar, scene.Bar)
+	}
+	if f.Sign != 0 && d <= g.today {
+		g.sign(scene.Point{X: bar.Centre().X, Y: bar.Y - 7}, f.Sign)
+	}
+}
+
+func (g *strip) yard() (y yardID) { return g.r.WeatherYard(g.s.Filled()) }
+
+// minutes draws the work of a day against the time there is, and its
+// deadlines.
+func (g *strip) minutes(d calendar.Day) {
+	w := g.r.WorkOn(d)
+	past := d < g.today
+	k := g.high / mostMinutes
+	bar := scene.Area{X: g.Left(d) + g.Column*0.22, W: g.Column * 0.56, H: min(w.Minutes, mostMinutes) * k}
+	if g.l.Narrow {
+		bar.X, bar.W = g.Left(d)+g.Column*0.52, g.Column*0.3
+	}
+	bar.Y = g.work - bar.H
+	switch {
+	case past:
+		g.rect(bar, scene.Rule)
+	default:
+		g.rect(bar, scene.Ink2)
+		if over := min(w.Over()*k, bar.H); over > 0 && w.Free > 0 {
+			g.rect(scene.Area{X: bar.X, Y: bar.Y, W: bar.W, H: over}, scene.Act)
+		}
+		if y := g.work - min(w.Free, mostMinutes)*k; !g.l.Narrow {
+			g.rule(g.Left(d)+g.Column*0.06, y, g.Left(d)+g.Column*0.94, y, scene.Ink3)
+		}
+	}
+	g.deadlines(d, w)
+}
+
+func (g *strip) deadlines(d calendar.Day, w state.Work) {
+	role, width := scene.Ink, 1.6
+	switch {
+	case d < g.today:
+		role = scene.Rule
+	case w.Hard:
+		role, width = scene.Act, 2.4
+	}
+	n := min(w.Deadlines, 3)
+	for i := range n {
+		x := g.At(d) + (float64(i)-float64(n-1)/2)*5
+		g.add(scene.Line{From: at(x, g.work+3), To: at(x, g.Bottom()-4), Stroke: stroke(role, width)})
+	}
+}
+
+// rows draws the lines of the rows and their names.
+func (g *strip) rows() {
+	x := g.X
+	g.rule(x, g.fly, g.W, g.fly, scene.Rule)
+	if g.l.Narrow {
+		return
+	}
+	g.rule(x, g.work, g.W, g.work, scene.Rule)
+	g.text(16, g.fly-g.flyHigh*0.28, "flying hours", ink2(12))
+	g.text(16, g.work-g.high*0.24, "work, min", ink2(12))
+	g.text(16, g.Bottom()-4, "deadlines", ink2(12))
+}

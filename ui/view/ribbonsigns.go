@@ -1,0 +1,114 @@
+package view
+
+import (
+	"fmt"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/ui/scene"
+)
+
+type yardID = book.YardID
+
+// sign draws a day's weather as it was typed.
+func (g *strip) sign(c scene.Point, sign book.Sign) {
+	const r = 3.5
+	arm := stroke(scene.Ink2, 1.5)
+	bar := func(x1, y1, x2, y2 float64) {
+		g.add(scene.Line{From: at(c.X+x1, c.Y+y1), To: at(c.X+x2, c.Y+y2), Stroke: arm})
+	}
+	switch sign {
+	case book.Flying:
+		bar(-r, 0, r, 0)
+		bar(0, -r, 0, r)
+	case book.HalfFit:
+		bar(-r, -1.4, r, -1.4)
+		bar(0, -4.5, 0, 1.8)
+		bar(-r, 3.6, r, 3.6)
+	case book.NoFlight:
+		bar(-r, 0, r, 0)
+	}
+}
+
+// said is a day in one line: its date, hours, work and deadlines.
+func (g *strip) said(d calendar.Day) string {
+	var b strings.Builder
+	b.WriteString(d.Short())
+	f := g.r.FlightOn(g.yard(), d)
+	how := ""
+	switch {
+	case f.Typical:
+		how = ", typical"
+	case f.Forecast:
+		how = ", forecast"
+	}
+	if !f.Typical || d >= g.today {
+		fmt.Fprintf(&b, "; %s h fit to fly%s", figure(f.Hours), how)
+	}
+	if w := g.r.WorkOn(d); w.Minutes > 0 {
+		fmt.Fprintf(&b, "; %.0f min of work", w.Minutes)
+		if d >= g.today {
+			fmt.Fprintf(&b, ", %.0f min free", w.Free)
+		}
+	}
+	return b.String()
+}
+
+// handle draws the frame about the day looked at with its flag, and a dotted
+// line at now when that is another day.
+func (p *sheet) handle() {
+	r, d := p.l.Ribbon, p.s.Looked()
+	bottom := r.Bottom() - 2
+	if !p.l.Lanes.Empty() && p.l.Turns.Empty() {
+		bottom = p.l.Lanes.Bottom() - 1
+	}
+	role, word := scene.Ink, d.Short()+" · today"
+	if p.s.Away() {
+		role, word = scene.Pen, d.Short()
+		p.nowLine(r.At(p.s.Today()), r.Y+1, bottom)
+	}
+	if d < r.First || d > r.Last() {
+		return
+	}
+	frame := scene.Area{X: r.Left(d), Y: r.Y + 1, W: r.Column, H: bottom - r.Y - 1}
+	p.add(scene.Rect{Area: frame, Radius: 3, Stroke: stroke(role, 2)})
+	f := ink(13).semi().as(scene.Ground)
+	w := p.width(word, f) + 16
+	flag := scene.Area{X: min(max(r.At(d)-w/2, 4), r.W-w-4), Y: r.Y + 1, W: w, H: 20}
+	p.add(scene.Rect{Area: flag, Radius: 3, Fill: role, Tag: scene.Tag{
+		Ref: scene.Ref{Kind: "day", ID: d.String()}, Reason: "drag it to another day",
+	}})
+	p.centre(flag.Centre().X, flag.Y+14.5, word, f)
+}
+
+func (p *sheet) nowLine(x, top, bottom float64) {
+	if x < p.l.Ribbon.X || x > p.l.Ribbon.Right() {
+		return
+	}
+	p.add(scene.Line{From: at(x, top), To: at(x, bottom), Stroke: scene.Stroke{Role: scene.Ink, Width: 1.4, Dash: [2]float64{2, 3}}})
+	p.right(x-5, top+14, "now", ink(12).semi())
+}
+
+// band says which day is looked at, and the way back to now.
+func (p *sheet) band() {
+	a := p.l.Band
+	p.rect(a, scene.PenTint)
+	y := a.Y + 20.5
+	f := ink(14).semi().as(scene.Pen)
+	x := p.right(a.Right()-20, y, "Home", font{12, scene.Regular, scene.Pen})
+	from := p.right(x-10, y, "back to now", f)
+	p.rule(from, y+3, x-10, y+3, scene.Pen)
+	p.command(scene.Area{X: from - 8, Y: a.Y, W: a.Right() - from + 8, H: a.H}, "now")
+	d := p.s.Looked()
+	said := fmt.Sprintf("You are looking at %s, %s.", d.Short(), daysAway(d.Sub(p.s.Today())))
+	if p.s.Ahead() {
+		said += " Everything hatched below is by the calendar, not seen yet."
+	} else {
+		said += " Everything below is as it was recorded by the end of that day."
+	}
+	p.fit(edge, y, said, f, from-24)
+}
+
+// edge is the side of the window's text, dp.
+const edge = 20.0

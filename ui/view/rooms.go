@@ -1,0 +1,87 @@
+package view
+
+import (
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// rooms draws the bar of rooms with their counts, the yard shown, and at the
+// far end the book.
+func (p *sheet) rooms() {
+	a := p.l.Rooms
+	p.rect(a, scene.Ground)
+	p.rule(0, a.Bottom()-1, a.W, a.Bottom()-1, scene.Rule)
+	x := state.Edge
+	if p.s.Book == nil {
+		return
+	}
+	present := p.s.Present()
+	tasks := 0
+	for _, stop := range present.Plan().Stops {
+		tasks += len(stop.Tasks)
+	}
+	x = p.room(x, "Today", tasks, "today", p.s.Room == state.Today)
+	x = p.room(x, "Yard", len(present.In(p.s.Yards[state.Yard])), "yard", p.s.Room == state.Yard)
+	end := p.roomRight(a.W-state.Edge, "Book", "about", p.s.Room == state.About)
+	p.yardChoice(x, end)
+}
+
+// room draws one room's word with its count and gives where the next begins.
+func (p *sheet) room(x float64, word string, count int, command string, on bool) float64 {
+	f := ink2(16)
+	if on {
+		f = ink(16).semi()
+	}
+	end := p.text(x, 28, word, f)
+	if count > 0 {
+		end = p.text(end+6, 28, thousands(count), ink2(13))
+	}
+	if on {
+		p.rect(scene.Area{X: x, Y: state.RoomsHeight - 5, W: end - x, H: 4}, scene.Ink)
+	}
+	p.command(scene.Area{X: x - 10, Y: 4, W: end - x + 20, H: state.RoomsHeight - 8}, command)
+	return end + 30
+}
+
+// roomRight draws a room's word that ends at x and gives where it begins.
+func (p *sheet) roomRight(x float64, word, command string, on bool) float64 {
+	f := ink2(16)
+	if on {
+		f = ink(16).semi()
+	}
+	from := p.right(x, 28, word, f)
+	if on {
+		p.rect(scene.Area{X: from, Y: state.RoomsHeight - 5, W: x - from, H: 4}, scene.Ink)
+	}
+	p.command(scene.Area{X: from - 10, Y: 4, W: x - from + 20, H: state.RoomsHeight - 8}, command)
+	return from - 16
+}
+
+// yardChoice draws the name of the yard shown, which opens the list of yards.
+func (p *sheet) yardChoice(from, to float64) {
+	if p.s.Room == state.About {
+		return
+	}
+	p.rule(to, 14, to, state.RoomsHeight-12, scene.Rule)
+	tip := to - 12
+	p.add(scene.Poly{Points: []scene.Point{at(tip-9, 20), at(tip, 20), at(tip-4.5, 26)}, Fill: scene.Ink2})
+	name := scene.Shorten(p.measure, p.yardName(), 14, scene.Regular, tip-15-from)
+	x := p.right(tip-15, 28, name, ink2(14))
+	p.command(scene.Area{X: x - 8, Y: 6, W: tip - x + 14, H: 32}, "yards")
+}
+
+// yardName is the name of the yard shown in the room.
+func (p *sheet) yardName() string {
+	yard := p.s.Filled()
+	if !yard.IsZero() {
+		return p.s.Reading().View.Yard(yard).Name
+	}
+	n := 0
+	for range p.s.Reading().View.Yards() {
+		n++
+	}
+	if n == 1 {
+		return p.s.Reading().View.HomeYard().Name
+	}
+	return "all yards"
+}

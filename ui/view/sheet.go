@@ -1,0 +1,172 @@
+package view
+
+import (
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// sheet is a scene being drawn, with what it is drawn from.
+type sheet struct {
+	marks   []scene.Mark
+	measure scene.Measurer
+	s       state.State
+	l       state.Layout
+}
+
+// font is a look of text.
+type font struct {
+	size   float64
+	weight scene.Weight
+	role   scene.Role
+}
+
+func ink(size float64) font  { return font{size, scene.Regular, scene.Ink} }
+func ink2(size float64) font { return font{size, scene.Regular, scene.Ink2} }
+func ink3(size float64) font { return font{size, scene.Regular, scene.Ink3} }
+
+func (f font) medium() font            { f.weight = scene.Medium; return f }
+func (f font) semi() font              { f.weight = scene.SemiBold; return f }
+func (f font) bold() font              { f.weight = scene.Bold; return f }
+func (f font) italic() font            { f.weight = scene.Italic; return f }
+func (f font) as(role scene.Role) font { f.role = role; return f }
+
+// stroke is a full line.
+func stroke(role scene.Role, width float64) scene.Stroke {
+	return scene.Stroke{Role: role, Width: width}
+}
+
+func at(x, y float64) scene.Point { return scene.Point{X: x, Y: y} }
+
+func (p *sheet) add(marks ...scene.Mark) { p.marks = append(p.marks, marks...) }
+
+func (p *sheet) rect(a scene.Area, fill scene.Role) { p.add(scene.Rect{Area: a, Fill: fill}) }
+
+// rule draws a line along a pane's edge.
+func (p *sheet) rule(x1, y1, x2, y2 float64, role scene.Role) {
+	p.add(scene.Line{From: at(x1, y1), To: at(x2, y2), Stroke: stroke(role, 1)})
+}
+
+// width is how wide text is.
+func (p *sheet) width(text string, f font) float64 { return p.measure.Width(text, f.size, f.weight) }
+
+// text writes from x on and gives where the text ends.
+func (p *sheet) text(x, y float64, text string, f font) float64 {
+	p.add(scene.Text{At: at(x, y), Text: text, Size: f.size, Weight: f.weight, Role: f.role})
+	return x + p.width(text, f)
+}
+
+// right writes up to x and gives where the text begins.
+func (p *sheet) right(x, y float64, text string, f font) float64 {
+	p.add(scene.Text{At: at(x, y), Text: text, Size: f.size, Weight: f.weight, Role: f.role, Anchor: scene.Right})
+	return x - p.width(text, f)
+}
+
+// centre writes about x.
+func (p *sheet) centre(x, y float64, text string, f font) {
+	p.add(scene.Text{At: at(x, y), Text: text, Size: f.size, Weight: f.weight, Role: f.role, Anchor: scene.Centre})
+}
+
+// fit writes from x on no further than to, shortened if need be, and gives
+// where the text ends.
+func (p *sheet) fit(x, y float64, text string, f font, to float64) float64 {
+	if to <= x {
+		return x
+	}
+	return p.text(x, y, scene.Shorten(p.measure, text, f.size, f.weight, to-x), f)
+}
+
+// wrap writes lines no wider than width, at most so many, and gives where the
+// next line would stand.
+func (p *sheet) wrap(x, y float64, text string, f font, width float64, most int) float64 {
+	lines := scene.Wrap(p.measure, text, f.size, f.weight, width)
+	for i, l := range lines {
+		if i == most-1 && len(lines) > most {
+			l += " …"
+		}
+		if i == most {
+			break
+		}
+		p.fit(x, y, l, f, x+width)
+		y += scene.LineHeight(f.size)
+	}
+	return y
+}
+
+// clipped draws into an area and cuts off what reaches beyond it.
+func (p *sheet) clipped(a scene.Area, tag scene.Tag, draw func()) {
+	outer := p.marks
+	p.marks = nil
+	draw()
+	inner := p.marks
+	p.marks = append(outer, scene.Pane{Clip: a, Marks: inner, Tag: tag})
+}
+
+// hit lays an area over what was drawn that stands for something.
+func (p *sheet) hit(a scene.Area, ref scene.Ref, reason string) {
+	p.add(scene.Rect{Area: a, Tag: scene.Tag{Ref: ref, Reason: reason}})
+}
+
+// leastTarget is the least side of what can be clicked, dp.
+const leastTarget = 28.0
+
+// target is an area at least leastTarget high about its middle.
+func target(a scene.Area) scene.Area {
+	if grow := leastTarget - a.H; grow > 0 {
+		a.Y, a.H = a.Y-grow/2, leastTarget
+	}
+	return a
+}
+
+// link writes a word that runs a command; on is the one that is chosen.
+func (p *sheet) link(x, y float64, word string, f font, command string, on bool) float64 {
+	if on {
+		f = f.semi().as(scene.Ink)
+	}
+	end := p.text(x, y, word, f)
+	if on {
+		p.rect(scene.Area{X: x, Y: y + 6, W: end - x, H: 2.5}, scene.Ink)
+	}
+	p.command(target(scene.Area{X: x - 4, Y: y - 14, W: end - x + 8, H: 20}), command)
+	return end
+}
+
+// command lays an area that runs a command; its reason says what it does, with
+// its key, or why it cannot.
+func (p *sheet) command(a scene.Area, name string) {
+	p.hit(a, state.CommandOf(name), p.says(name))
+}
+
+func (p *sheet) says(name string) string {
+	c, ok := state.CommandNamed(name)
+	switch why := c.Reason(p.s); {
+	case !ok:
+		return ""
+	case why != "":
+		return why
+	case c.Keys != "":
+		return c.Does + "  " + firstKey(c.Keys)
+	default:
+		return c.Does
+	}
+}
+
+// button draws a button that runs a command and gives where it ends. One that
+// cannot run is dashed, with the reason beside it where there is room.
+func (p *sheet) button(x, y float64, word, command string, main bool) float64 {
+	const h = 34.0
+	f := ink(14).medium()
+	r := scene.Rect{Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1)}
+	c, _ := state.CommandNamed(command)
+	switch {
+	case c.Reason(p.s) != "":
+		f, r.Fill = f.as(scene.Ink3), scene.None
+		r.Stroke = scene.Stroke{Role: scene.Rule, Width: 1, Dash: [2]float64{3, 3}}
+	case main:
+		f, r.Fill, r.Stroke = f.as(scene.Ground), scene.Ink, scene.Stroke{}
+	}
+	r.Area = scene.Area{X: x, Y: y, W: p.width(word, f) + 28, H: h}
+	r.Tag = scene.Tag{Ref: state.CommandOf(command), Reason: p.says(command)}
+	p.add(r)
+	p.centre(r.Centre().X, y+h/2+f.size*0.35, word, f)
+	return r.Right()
+}

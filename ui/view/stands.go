@@ -1,0 +1,145 @@
+package view
+
+import (
+	"math"
+
+	"lidmark/domain/book"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// spot is a stand on the map: where it is, how large its lids are, and which
+// nucs stand on it.
+type spot struct {
+	*book.Stand
+	at   scene.Point
+	lid  float64
+	nucs []*state.Nuc
+}
+
+// Sizes of lids on the map, dp.
+const (
+	mapLid      = 29.0
+	mapLidLeast = 20.0
+	mapLidMost  = 64.0
+)
+
+// stands draws all stands with their lids and gives them.
+func (g *ground) stands() []spot {
+	on := map[book.StandID][]*state.Nuc{}
+	for _, n := range g.r.In(g.yard.Yard) {
+		on[n.Stand] = append(on[n.Stand], n)
+	}
+	var spots []spot
+	for s := range g.r.View.Stands(g.yard.Yard) {
+		spots = append(spots, spot{Stand: s, at: g.camera.Screen(state.OnGround(s.At)), nucs: on[s.Stand]})
+	}
+	g.size(spots)
+	for _, s := range spots {
+		g.plate(s)
+	}
+	filter := state.FilterBy(g.s.Filter)
+	for _, s := range spots {
+		for _, n := range s.nucs {
+			l := g.mapLid(n, s)
+			l.Faded = !filter.Shows(n)
+			g.add(l)
+			g.taken = append(g.taken, scene.Around(l.At, l.Size))
+		}
+	}
+	return spots
+}
+
+// size gives every stand the largest lids that do not reach its neighbour.
+func (g *ground) size(spots []spot) {
+	zoom := g.camera.Scale / scene.Fit(g.r.Ground(g.yard.Yard), g.frame).Scale
+	most := min(max(mapLid*math.Sqrt(zoom), mapLidLeast), mapLidMost)
+	for i := range spots {
+		nearest := math.Inf(1)
+		for j := range spots {
+			if d := spots[i].at.Sub(spots[j].at); i != j {
+				nearest = min(nearest, max(math.Abs(d.X), math.Abs(d.Y)))
+			}
+		}
+		wide := 1.0
+		if spots[i].Places > 1 {
+			wide = 2.2
+		}
+		spots[i].lid = min(max(nearest*0.94/wide, mapLidLeast), most)
+	}
+}
+
+// plate draws a stand of several places.
+func (g *ground) plate(s spot) {
+	if s.Places <= 1 {
+		return
+	}
+	half := s.lid + 3
+	w := half
+	if s.Places > 4 {
+		w = s.lid*float64(s.Places)/2 + 3
+		half = s.lid/2 + 3
+	}
+	corners := []scene.Point{at(-w, -half), at(w, -half), at(w, half), at(-w, half)}
+	for i := range corners {
+		corners[i] = s.at.Add(turned(corners[i], s.Turn))
+	}
+	g.add(scene.Poly{Points: corners, Fill: scene.Panel, Stroke: stroke(scene.Rule, 1), Tag: scene.Tag{
+		Ref: state.RefOf(s.Stand.Stand.Subject()), Reason: "stand " + s.Letter + ": its nucs",
+	}})
+}
+
+// mapLid is a lid on its place of a stand, turned with it. Its clock shows
+// when most of the time is used, and in the layer of what is due.
+func (g *ground) mapLid(n *state.Nuc, s spot) scene.Lid {
+	l := g.lidOf(n, s.at.Add(turned(offset(n, s), s.Turn)), s.lid)
+	l.Turn = s.Turn
+	l.Timed = l.Timed && (l.Used > clockShows || g.s.Layer == state.ByDue)
+	l.NoRim = !l.Timed
+	if g.s.Layer == state.ByBatch {
+		l.Blank = true
+	}
+	if s.lid < 24 {
+		l.Paint = scene.NoPaint
+	}
+	return l
+}
+
+// clockShows is the share of the time used from which the map shows a clock.
+const clockShows = 0.85
+
+// offset is where a lid lies from the middle of its stand before it is turned.
+func offset(n *state.Nuc, s spot) scene.Point {
+	switch {
+	case s.Places <= 1 || n.Place < 1:
+		return scene.Point{}
+	case s.Places <= 4:
+		k := s.lid/2 + 0.5
+		return [4]scene.Point{at(-k, -k), at(k, -k), at(-k, k), at(k, k)}[(n.Place-1)%4]
+	default:
+		return at((float64(n.Place)-float64(s.Places+1)/2)*s.lid, 0)
+	}
+}
+
+func turned(p scene.Point, degrees float64) scene.Point {
+	sin, cos := math.Sincos(degrees * math.Pi / 180)
+	return at(p.X*cos-p.Y*sin, p.X*sin+p.Y*cos)
+}
+
+// colonies draws the full-size colonies with their names.
+func (g *ground) colonies() {
+	for c := range g.r.View.Colonies() {
+		if c.Yard != g.yard.Yard {
+			continue
+		}
+		o := g.camera.Screen(state.OnGround(c.At))
+		ref := state.RefOf(c.Colony.Subject())
+		p := scene.Rect{Area: scene.Around(o, 20), Radius: 2, Fill: scene.Panel, Stroke: stroke(scene.Ink, 1.8)}
+		if g.s.Selection.Has(c.Colony.Subject()) {
+			p.Fill, p.Stroke = scene.PenTint, stroke(scene.Pen, 2.5)
+		}
+		p.Tag = scene.Tag{Ref: ref, Reason: c.Name + "  " + roles(c)}
+		g.add(p, scene.Rect{Area: scene.Around(o, 11), Radius: 1, Stroke: stroke(scene.Ink, 1.01)})
+		g.taken = append(g.taken, scene.Around(o, 22))
+	}
+}

@@ -1,0 +1,210 @@
+package view
+
+import (
+	"math"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// stage is a step in the life of a batch: from when on how many are alive, and
+// as what.
+type stage struct {
+	at   time.Time
+	n    float64
+	fill scene.Role // as counted
+	line scene.Role // edge, and hatch while only expected
+	word string     // "grafted", "laying"; none where it goes without saying
+	low  float64    // nine in ten times more than this, where it is expected
+	high float64
+}
+
+// stream is a batch as a lane draws it.
+type stream struct {
+	*book.Batch
+	stages     []stage
+	ends       time.Time
+	flightFrom time.Time // mating flights
+	flightBy   time.Time
+}
+
+// streamOf reckons a batch's stream: what was counted up to the reading's
+// instant, what is to be expected after it by the keeper's rates.
+func streamOf(r *state.Reading, b *book.Batch) stream {
+	f := flow{r: r, b: b, now: r.View.On(), zone: r.View.Zone(), numbers: r.Numbers(), s: stream{Batch: b}}
+	f.inTheBuilder()
+	emerges := r.Course.Emerges(b.Batch)
+	f.s.flightFrom = f.after(emerges, practice.FirstMatingFlightFrom)
+	f.s.flightBy = f.after(emerges, practice.FirstMatingFlightBy)
+	f.inNucs(emerges)
+	return f.s
+}
+
+// flow is a stream being reckoned.
+type flow struct {
+	r       *state.Reading
+	b       *book.Batch
+	now     time.Time
+	zone    *time.Location
+	numbers practice.Numbers
+	s       stream
+	spread  float64 // the variance of what is expected, in queens
+}
+
+func (f *flow) after(t time.Time, k practice.Key) time.Time { return t.Add(f.numbers.Duration(k)) }
+
+func (f *flow) last() float64 {
+	if n := len(f.s.stages); n > 0 {
+		return f.s.stages[n-1].n
+	}
+	return 0
+}
+
+// counted adds what somebody counted.
+func (f *flow) counted(at time.Time, n int, c stageLook) {
+	f.s.stages = append(f.s.stages, stage{at: at, n: float64(n), fill: c.fill, line: c.line, word: c.word, low: float64(n), high: float64(n)})
+}
+
+// expected adds what is left of the stage before by a rate of the keeper's.
+func (f *flow) expected(at time.Time, rate practice.Key, c stageLook) {
+	n, p := f.last(), 1.0
+	if rate != 0 {
+		p = f.numbers.Get(rate)
+		f.spread = f.spread*p*p + n*p*(1-p)
+	}
+	const tenth = 1.28 // a normal value is below -1.28 or above 1.28 once in ten each
+	sd := tenth * math.Sqrt(f.spread)
+	f.s.stages = append(f.s.stages, stage{
+		at: at, n: n * p, fill: c.fill, line: c.line, word: c.word,
+		low: max(0, n*p-sd), high: min(n, n*p+sd),
+	})
+}
+
+// stageLook is how a stage looks and what it is called.
+type stageLook struct {
+	fill, line scene.Role
+	word       string
+}
+
+func look(c scene.Condition, word string) stageLook { return stageLook{c.Fill(), c.Line(), word} }
+
+// inTheBuilder are the stages up to the capped cells.
+func (f *flow) inTheBuilder() {
+	b := f.b
+	raw := stageLook{scene.Off, scene.Ink3, "grafted"}
+	f.counted(b.At.Instant, b.Larvae, raw)
+	raw.word = ""
+	if b.Taken.Counted() {
+		f.counted(b.Taken.At.Instant, b.Taken.N, raw)
+	} else {
+		f.expected(f.after(b.At.Instant, practice.AcceptedCheck), practice.Take, raw)
+	}
+	if b.Capped.Counted() {
+		f.counted(b.Capped.At.Instant, b.Capped.N, look(scene.Cell, "capped"))
+	} else {
+		f.expected(f.after(b.At.Instant, practice.GraftToCapped), practice.RipeOfTakes, look(scene.Cell, "capped"))
+	}
+}
+
+// inNucs are the stages from the emergence on.
+func (f *flow) inNucs(emerges time.Time) {
+	lives := f.lives()
+	if emerges.After(f.now) {
+		f.expected(emerges, practice.EmergedOfCells, look(scene.Virgin, "emerge"))
+	} else {
+		f.counted(emerges, lives.alive(emerges), look(scene.Virgin, "emerged"))
+	}
+	f.laying(emerges, lives)
+	f.s.ends = f.after(f.s.stages[len(f.s.stages)-1].at, practice.ReadyAfterFirstEgg)
+}
+
+// laying are the stages from the look for eggs on.
+func (f *flow) laying(emerges time.Time, lives lives) {
+	eggs := f.after(emerges, practice.FirstEggsNineInTenBy)
+	if seen := lives.firstEggs(); !seen.IsZero() {
+		f.counted(seen, lives.laid(f.now), look(scene.Laying, "laying"))
+		eggs = seen
+	} else {
+		f.expected(later(f.now, f.after(emerges, practice.LookForEggsFrom)), 0, look(scene.Due, ""))
+		f.expected(later(f.now, eggs), practice.LayingOfAccepted, look(scene.Laying, "laying"))
+		eggs = later(f.now, eggs)
+	}
+	capped := f.after(eggs, practice.EggToCappedWorkerBrood)
+	if capped.After(f.now) {
+		f.expected(capped, 0, look(scene.GoodBrood, "brood"))
+	} else {
+		f.counted(capped, lives.laid(f.now), look(scene.GoodBrood, "brood"))
+	}
+}
+
+func later(a, b time.Time) time.Time {
+	if a.After(b) {
+		return a
+	}
+	return b
+}
+
+// life is one queen of a batch in a nuc: until when she was there, and when
+// her first eggs were seen.
+type life struct{ until, eggs time.Time }
+
+type lives []life
+
+// lives are the queens of the batch that were given to nucs.
+func (f *flow) lives() lives {
+	var all lives
+	for _, g := range f.b.Given {
+		n := f.r.View.Nuc(g.Nuc)
+		l := life{until: n.Queenless.Instant}
+		if n.Holds.Batch == f.b.Batch {
+			l = life{eggs: n.Holds.FirstEggs.Instant}
+		}
+		for _, c := range n.Caught {
+			if c.Was.Batch == f.b.Batch {
+				l = life{until: c.At.Instant, eggs: c.Was.FirstEggs.Instant}
+			}
+		}
+		all = append(all, l)
+	}
+	return all
+}
+
+// alive is how many had not been lost by t.
+func (all lives) alive(t time.Time) (n int) {
+	for _, l := range all {
+		if l.until.IsZero() || l.until.After(t) {
+			n++
+		}
+	}
+	return n
+}
+
+// laid is how many had been seen laying by t.
+func (all lives) laid(t time.Time) (n int) {
+	for _, l := range all {
+		if !l.eggs.IsZero() && !l.eggs.After(t) {
+			n++
+		}
+	}
+	return n
+}
+
+// firstEggs is when the first eggs were seen, or the zero instant.
+func (all lives) firstEggs() (first time.Time) {
+	for _, l := range all {
+		if !l.eggs.IsZero() && (first.IsZero() || l.eggs.Before(first)) {
+			first = l.eggs
+		}
+	}
+	return first
+}
+
+// x is where an instant lies in the ribbon.
+func x(r state.Ribbon, t time.Time, zone *time.Location) float64 {
+	d := calendar.DayOf(t, zone)
+	return r.Left(d) + r.Column*t.Sub(d.Start(zone)).Hours()/24
+}

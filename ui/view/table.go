@@ -1,0 +1,308 @@
+package view
+
+import (
+	"fmt"
+	"strconv"
+
+	"lidmark/domain/rules"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// column is a column of the table: its head, where it stands, how it is
+// sorted, and how a nuc shows in it.
+type column struct {
+	head  string
+	by    state.Column
+	width float64
+	right bool
+	least float64 // the width of the pane below which it is left out
+	cell  func(t *tableDraw, n *state.Nuc, a scene.Area)
+}
+
+var columns = []column{
+	{head: "nuc", by: state.ByName, width: 54, cell: (*tableDraw).nuc},
+	{head: "holds", by: state.ByHolds, width: 158, cell: (*tableDraw).holds},
+	{head: "place", by: state.ByPlace, width: 66, least: 900, cell: (*tableDraw).place},
+	{head: "batch", by: state.ByBatchNumber, width: 104, cell: (*tableDraw).batch},
+	{head: "age, d", by: state.ByAge, width: 48, right: true, cell: (*tableDraw).age},
+	{head: "last seen", by: state.BySeen, width: 118, cell: (*tableDraw).seen},
+	{head: "due", by: state.ByDueDay, width: 216, cell: (*tableDraw).due},
+	{head: "days", by: state.ByDueDay, width: 44, right: true, cell: (*tableDraw).days},
+	{head: "bees", by: state.ByBees, width: 48, right: true, least: 860, cell: (*tableDraw).bees},
+	{head: "stores", by: state.ByStores, width: 54, right: true, least: 860, cell: (*tableDraw).stores},
+	{head: "needs you: why", by: state.ByNeed, cell: (*tableDraw).need},
+}
+
+// tableDraw is the table being drawn.
+type tableDraw struct {
+	*sheet
+	area scene.Area
+	r    *state.Reading
+}
+
+// table draws the nucs as rows with columns that can be sorted.
+func (p *sheet) table(a scene.Area) {
+	t := tableDraw{sheet: p, area: a, r: p.s.Reading()}
+	p.clipped(a, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: state.GridGround}}, func() {
+		p.rect(a, scene.Panel)
+		nucs := p.s.Sort.Sorted(t.r, p.s.Shown())
+		p.formHead(a, plural(len(nucs), "nuc", "nucs"), "filter: type any word, stand, batch or letter")
+		t.heads(a.Y + 60)
+		t.rows(nucs)
+	})
+}
+
+// formHead draws the head of a pane that fills the room: how many there are,
+// the filter, and the forms of Yard.
+func (p *sheet) formHead(a scene.Area, title, hint string) {
+	p.link2forms(a)
+	x := p.text(a.X+state.Edge, a.Y+25, title, ink(14).semi()) + 20
+	field := scene.Area{X: max(x, a.X+120), Y: a.Y + 6, W: 300, H: 28}
+	field.W = min(field.W, a.Right()-210-field.X)
+	if field.W < 80 {
+		return
+	}
+	edgeOf := stroke(scene.Ink2, 1)
+	if p.s.Typing {
+		edgeOf = stroke(scene.Pen, 2)
+	}
+	p.add(scene.Rect{Area: field, Radius: 4, Fill: scene.Panel, Stroke: edgeOf, Tag: scene.Tag{Ref: state.CommandOf("filter"), Reason: p.says("filter")}})
+	end := field.Right() - 10
+	if p.s.Filter != "" {
+		end = p.right(field.Right()-10, field.Y+19, "Esc shows all", ink2(12)) - 8
+	}
+	text, f := hint, ink3(13)
+	if p.s.Filter != "" || p.s.Typing {
+		text, f = p.s.Filter, ink(14)
+	}
+	tip := p.fit(field.X+12, field.Y+19, text, f, end)
+	if p.s.Typing {
+		p.rule(tip+1, field.Y+6, tip+1, field.Bottom()-6, scene.Pen)
+	}
+}
+
+// link2forms draws the forms of Yard at the right of a pane's head.
+func (p *sheet) link2forms(a scene.Area) {
+	x := a.Right() - state.Edge
+	for _, form := range []struct {
+		word string
+		pane state.Pane
+	}{{"table", state.Table}, {"wall", state.Wall}, {"lids", state.Lids}, {"map", state.Map}} {
+		f := ink2(13)
+		on := p.s.Pane == form.pane
+		if on {
+			f = f.semi()
+		}
+		from := x - p.width(form.word, f)
+		p.link(from, a.Y+25, form.word, ink2(13), form.word, on)
+		x = from - 16
+	}
+}
+
+// shownColumns are the columns for which the pane is wide enough.
+func (t *tableDraw) shownColumns(draw func(c column, x, w float64)) {
+	x := t.area.X + state.Edge
+	for i, c := range columns {
+		if t.area.W < c.least {
+			continue
+		}
+		w := c.width
+		if i == len(columns)-1 {
+			w = t.area.Right() - state.Edge - x
+		}
+		draw(c, x, w)
+		x += w
+	}
+}
+
+func (t *tableDraw) heads(y float64) {
+	t.shownColumns(func(c column, x, w float64) {
+		f := ink2(13)
+		on := t.s.Sort.By == c.by && (c.by != state.ByDueDay || c.head == "due")
+		if on {
+			f = ink(13).semi()
+		}
+		head := scene.Shorten(t.measure, c.head, f.size, f.weight, w-4)
+		if c.right {
+			t.right(x+w-14, y, head, f)
+		} else if end := t.text(x, y, head, f); on {
+			t.arrow(end+6, y, t.s.Sort.Down)
+		}
+		t.hit(scene.Area{X: x - 4, Y: y - 18, W: w - 6, H: leastTarget}, scene.Ref{Kind: state.SortRef, ID: c.by.String()}, "sort by "+c.head)
+	})
+	t.rule(t.area.X+state.Edge, y+8, t.area.Right()-state.Edge, y+8, scene.Ink)
+}
+
+// arrow shows which way a column is sorted.
+func (p *sheet) arrow(x, y float64, up bool) {
+	tip := []scene.Point{at(x, y-8), at(x+8, y-8), at(x+4, y-2)}
+	if up {
+		tip = []scene.Point{at(x, y-2), at(x+8, y-2), at(x+4, y-8)}
+	}
+	p.add(scene.Poly{Points: tip, Fill: scene.Ink})
+}
+
+// rows draws the rows in sight and how many there are.
+func (t *tableDraw) rows(nucs []*state.Nuc) {
+	fit := t.l.TableRows()
+	first := min(int(t.s.Scroll[state.TablePlace]/state.TableRow+0.5), max(0, len(nucs)-fit))
+	y := t.area.Y + state.TableHead
+	for _, n := range nucs[first:min(len(nucs), first+fit)] {
+		t.row(n, scene.Area{X: t.area.X + state.Edge, Y: y, W: t.area.W - 2*state.Edge, H: state.TableRow})
+		y += state.TableRow
+	}
+	t.scrollBar(scene.Area{X: t.area.X, Y: t.area.Y + state.TableHead, W: t.area.W, H: float64(fit) * state.TableRow},
+		float64(first)*state.TableRow, float64(len(nucs))*state.TableRow)
+	said := "Click a head to sort, Shift-click to sort within. Ctrl+C copies what is shown, with heads."
+	if fit < len(nucs) {
+		said = fmt.Sprintf("%d of %s shown; the wheel brings the rest. ", fit, thousands(len(nucs))) + said
+	}
+	t.fit(t.area.X+state.Edge, t.area.Bottom()-12, said, ink2(13), t.area.Right()-state.Edge)
+}
+
+func (t *tableDraw) row(n *state.Nuc, a scene.Area) {
+	subject := n.Nuc.Nuc.Subject()
+	tag := scene.Tag{Ref: state.RefOf(subject), Reason: t.reason(n)}
+	row := scene.Rect{Area: a, Tag: tag}
+	if t.s.Selection.Has(subject) {
+		row = scene.Rect{Area: scene.Area{X: a.X - 12, Y: a.Y + 1, W: a.W + 24, H: a.H - 2}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5), Tag: tag}
+	}
+	t.add(row)
+	t.shownColumns(func(c column, x, w float64) {
+		c.cell(t, n, scene.Area{X: x, Y: a.Y, W: w, H: a.H})
+	})
+	t.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Hair)
+}
+
+// say writes a cell, shortened to its column.
+func (t *tableDraw) say(a scene.Area, text string, f font) {
+	t.fit(a.X, a.Y+a.H/2+5, text, f, a.Right()-10)
+}
+
+// number writes a cell of figures to the right of its column.
+func (t *tableDraw) number(a scene.Area, text string, f font) {
+	t.right(a.Right()-14, a.Y+a.H/2+5, text, f)
+}
+
+func (t *tableDraw) nuc(n *state.Nuc, a scene.Area) { t.say(a, n.Name, ink(14).bold()) }
+
+func (t *tableDraw) holds(n *state.Nuc, a scene.Area) {
+	t.add(small(t.lidOf(n, at(a.X+12, a.Y+a.H/2), 23)))
+	word := n.Presumed.Condition.String()
+	if caught(n) {
+		word = "no queen, caught"
+	}
+	t.fit(a.X+30, a.Y+a.H/2+5, word, ink(13), a.Right()-6)
+}
+
+func (t *tableDraw) place(n *state.Nuc, a scene.Area) {
+	if n.Stand.IsZero() {
+		return
+	}
+	s := t.r.View.Stand(n.Stand)
+	word := s.Letter
+	if s.Places > 1 {
+		word += ", " + strconv.Itoa(n.Place)
+	}
+	t.say(a, word, ink2(13))
+}
+
+func (t *tableDraw) batch(n *state.Nuc, a scene.Area) {
+	if n.Holds.Batch.IsZero() {
+		return
+	}
+	b := t.r.View.Batch(n.Holds.Batch)
+	t.say(a, fmt.Sprintf("%d · %s", b.Number, b.Line), ink(13))
+}
+
+func (t *tableDraw) age(n *state.Nuc, a scene.Area) {
+	if n.Presumed.Emerged.IsZero() || n.Presumed.Age < 1 {
+		t.number(a, "—", ink2(13))
+		return
+	}
+	t.number(a, strconv.Itoa(n.Presumed.Age), ink(13))
+}
+
+func (t *tableDraw) seen(n *state.Nuc, a scene.Area) {
+	look, ok := n.LastLook()
+	if !ok {
+		return
+	}
+	t.say(a, shortDay(t.r.DayOf(look.At.Instant))+"  "+codes(t.r, look.Looked), ink2(13))
+}
+
+func (t *tableDraw) due(n *state.Nuc, a scene.Area) {
+	f := n.Due()
+	if f == nil {
+		return
+	}
+	day := shortDay(t.r.DayOf(f.Best))
+	from := t.right(a.Right()-12, a.Y+a.H/2+5, day, ink2(13))
+	t.fit(a.X, a.Y+a.H/2+5, f.Act.String(), ink(13), from-8)
+}
+
+func (t *tableDraw) days(n *state.Nuc, a scene.Area) {
+	f := n.Due()
+	if f == nil {
+		return
+	}
+	days := t.r.DayOf(f.Best).Sub(t.r.Day)
+	font := ink(13)
+	if days <= 0 && !t.r.Ahead {
+		font = font.semi().as(scene.Act)
+	}
+	t.number(a, minus(days), font)
+}
+
+// minus writes a whole number with a true minus.
+func minus(n int) string {
+	if n < 0 {
+		return "−" + strconv.Itoa(-n)
+	}
+	return strconv.Itoa(n)
+}
+
+func (t *tableDraw) bees(n *state.Nuc, a scene.Area) {
+	if n.Bees.Said() {
+		t.number(a, figure(n.Bees.Value), ink(13))
+	}
+}
+
+func (t *tableDraw) stores(n *state.Nuc, a scene.Area) {
+	if n.Stores.Said() {
+		t.number(a, figure(n.Stores.Value), ink(13))
+	}
+}
+
+func (t *tableDraw) need(n *state.Nuc, a scene.Area) {
+	if !n.NeedsYou {
+		return
+	}
+	t.corner(at(a.X, a.Y+a.H/2-6), 11)
+	t.fit(a.X+16, a.Y+a.H/2+5, why(n), ink(13), a.Right())
+}
+
+// why is what is the matter with a nuc that needs the keeper, in few words.
+func why(n *state.Nuc) string {
+	words := ""
+	for _, f := range n.Findings {
+		if f.NeedsYou() {
+			if words != "" {
+				words += "; "
+			}
+			words += shortWhat(f)
+		}
+	}
+	return words
+}
+
+// shortWhat is what is the matter without its figures.
+func shortWhat(f rules.Finding) string {
+	for i, r := range f.What {
+		if r == ':' && f.What[:i] != "robbers" {
+			return f.What[:i]
+		}
+	}
+	return f.What
+}

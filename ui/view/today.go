@@ -1,0 +1,190 @@
+package view
+
+import (
+	"fmt"
+	"math"
+	"time"
+
+	"lidmark/domain/rules"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// today draws the room Today: the day's time and kit, the route, the card.
+func (p *sheet) today() {
+	l := p.l
+	if !l.Turns.Empty() {
+		p.turns()
+	}
+	if !l.Side.Empty() {
+		p.daySide(l.Side)
+	}
+	if !l.Main.Empty() {
+		p.route(l.Main)
+	}
+	p.card()
+	p.days()
+}
+
+// daySide draws the minutes of the day against the time there is, the kit to
+// pack, and the caution.
+func (p *sheet) daySide(a scene.Area) {
+	plan := p.s.Reading().Plan()
+	p.clipped(a, scene.Tag{}, func() {
+		x, w := a.X+state.Edge, min(a.W-2*state.Edge, 256)
+		y := a.Y + 30
+		p.fit(x, y, longDay(p.s.Looked()), ink(20).semi(), a.Right()-8)
+		y += 30
+		p.fit(x, y, fmt.Sprintf("%.0f min of work, %.0f min of time", plan.Minutes, plan.Free), ink(14), a.Right()-8)
+		y = p.timeBar(plan, scene.Area{X: x, Y: y + 14, W: w, H: 16})
+		p.kit(plan.Kit, scene.Area{X: x, Y: y, W: w, H: a.Bottom() - 76 - y})
+		caution := "Stings can kill. Phone charged and within reach; whoever comes along knows the plan."
+		p.wrap(x, a.Bottom()-50, caution, ink2(13), w, 3)
+	})
+	p.rule(a.Right()-1, a.Y, a.Right()-1, a.Bottom(), scene.Rule)
+}
+
+// timeBar draws work against time and gives where the next thing begins.
+func (p *sheet) timeBar(plan rules.DayPlan, a scene.Area) float64 {
+	most := max(plan.Minutes, plan.Free, 1)
+	k := a.W / most
+	inTime := min(plan.Minutes, plan.Free)
+	p.add(scene.Rect{Area: a, Fill: scene.Off})
+	p.rect(scene.Area{X: a.X, Y: a.Y, W: inTime * k, H: a.H}, scene.Ink2)
+	if over := plan.Over(); over > 0 && plan.Free > 0 {
+		p.add(scene.Rect{
+			Area: scene.Area{X: a.X + plan.Free*k, Y: a.Y, W: over * k, H: a.H}, Fill: scene.ActTint,
+			Hatch: scene.Hatch{Role: scene.Act, Pitch: 5, Weight: 1.4}, Stroke: stroke(scene.Act, 1.01),
+		})
+		p.right(a.Right(), a.Y+36, fmt.Sprintf("%.0f min over", over), ink(13).semi().as(scene.Act))
+	} else if plan.Minutes > 0 && plan.Free == 0 {
+		p.right(a.Right(), a.Y+36, "nobody is free", ink(13).semi().as(scene.Act))
+	}
+	edge := a.X + plan.Free*k
+	p.add(scene.Line{From: at(edge, a.Y-4), To: at(edge, a.Bottom()+6), Stroke: stroke(scene.Ink, 2)})
+	return a.Bottom() + 60
+}
+
+// kit draws what to pack, one line each, as far as there is room.
+func (p *sheet) kit(all []rules.KitLine, a scene.Area) {
+	if len(all) == 0 {
+		return
+	}
+	y := a.Y
+	p.text(a.X, y, "Kit to pack", ink(16).semi())
+	y += 10
+	for i, k := range all {
+		y += 27
+		if y+10 > a.Bottom() && i < len(all)-1 {
+			p.text(a.X, y, fmt.Sprintf("and %d more", len(all)-i), ink2(13))
+			return
+		}
+		amount := figure(k.Amount)
+		if k.Unit != "" {
+			amount += " " + k.Unit
+		}
+		p.right(a.X+42, y, amount, ink(16).semi())
+		x := p.fit(a.X+54, y, k.Goods, ink(14), a.Right())
+		if a.Right()-x > 40 {
+			p.fit(x+8, y, k.Note, ink2(13), a.Right())
+		}
+		p.rule(a.X, y+8, a.Right(), y+8, scene.Hair)
+	}
+}
+
+// turns draws the head by which parts take turns in a small window.
+func (p *sheet) turns() {
+	a := p.l.Turns
+	p.rect(a, scene.Ground)
+	p.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Hair)
+	parts := []struct {
+		word, command string
+		part          state.Part
+	}{{"Route", "part main", state.MainPart}, {"Kit and time", "part side", state.SidePart}}
+	if p.s.Room == state.Yard {
+		parts[0].word, parts[1].word = "Nucs", "Map"
+		parts = append(parts, parts[0])
+		parts[2].word, parts[2].command, parts[2].part = "Batches", "part lanes", state.LanePart
+	}
+	x := a.X + state.Edge
+	for _, part := range parts {
+		x = p.link(x, a.Y+22, part.word, ink2(14), part.command, p.s.Part == part.part) + 20
+	}
+}
+
+// hardStrip draws the hard deadline that comes first, with how many follow.
+func (p *sheet) hardStrip(hard []rules.Finding, a scene.Area) {
+	p.rect(a, scene.ActTint)
+	p.rect(scene.Area{X: a.X, Y: a.Y, W: 6, H: a.H}, scene.Act)
+	f := hard[0]
+	zone := p.s.Reading().View.Zone()
+	word := "Hard, by " + hour(f.By, zone)
+	if f.PastDue(p.s.Reading().View.On()) {
+		word = "Past since " + hour(f.By, zone)
+	}
+	x := p.fit(a.X+state.Edge, a.Y+28, word, ink(15).bold().as(scene.Act), a.Right()-20)
+	end := a.Right() - 20
+	if len(hard) > 1 {
+		end = p.right(end, a.Y+28, fmt.Sprintf("and %d more", len(hard)-1), ink2(13)) - 12
+	}
+	if end-x > 60 {
+		p.fit(x+14, a.Y+28, sentence(f.What)+". "+f.Do+".", ink(14), end)
+	}
+	p.hit(a, state.RefOf(f.Of), f.Why)
+}
+
+// dayAxis is the axis on which the windows of tasks lie: ten days, today the
+// fourth.
+type dayAxis struct {
+	x, w  float64
+	first float64 // days since 1970
+}
+
+const (
+	axisDays   = 10
+	axisBefore = 3
+	axisWidth  = 114.0
+)
+
+func (g dayAxis) at(days float64) float64 {
+	return g.x + min(max(days-g.first, 0), axisDays)*g.w/axisDays
+}
+
+// day is an instant in days on the axis.
+func (r routeDraw) day(t time.Time) float64 {
+	d := r.r.DayOf(t)
+	return float64(d) + t.Sub(d.Start(r.r.View.Zone())).Hours()/24
+}
+
+// window draws from when, best and by when something is to be done.
+func (r routeDraw) window(t rules.Task, y float64) {
+	if t.From.IsZero() || t.By.IsZero() {
+		return
+	}
+	role := scene.Ink2
+	act := (t.Hard || t.By.Before(r.r.View.On())) && !r.r.Ahead
+	if act {
+		role = scene.Act
+	}
+	from, by := r.axis.at(r.day(t.From)), r.axis.at(r.day(t.By))
+	by = max(by, from+2)
+	bar := func(x1, y1, x2, y2 float64) {
+		r.add(scene.Line{From: at(x1, y1), To: at(x2, y2), Stroke: stroke(role, 2)})
+	}
+	bar(from, y, by, y)
+	if r.day(t.From) >= r.axis.first {
+		bar(from, y-5, from, y+5)
+	}
+	best := math.NaN()
+	if !t.Best.IsZero() {
+		best = r.axis.at(r.day(t.Best))
+	}
+	if !(act && by-best < 9) && !math.IsNaN(best) {
+		r.add(scene.Circle{At: at(best, y), Radius: 4.2, Fill: scene.Panel, Stroke: stroke(role, 2)})
+	}
+	if act {
+		r.rect(scene.Area{X: by - 4, Y: y - 8, W: 4, H: 16}, role)
+	} else {
+		bar(by, y-5, by, y+5)
+	}
+}

@@ -1,0 +1,77 @@
+package view
+
+import (
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// Window is the whole window as a scene, in dp at text size 1.0; paint it at
+// the text size.
+func Window(s state.State, m scene.Measurer) scene.Scene {
+	p := &sheet{measure: m, s: s, l: s.Layout()}
+	p.rect(p.l.Window, scene.Ground)
+	if s.Book == nil {
+		p.start()
+		return scene.Scene{Marks: p.marks}
+	}
+	switch s.Room {
+	case state.Today:
+		p.today()
+	case state.Yard:
+		p.yard()
+	case state.About:
+		p.about()
+	}
+	p.rooms()
+	p.foot()
+	p.over()
+	return scene.Scene{Marks: p.marks}
+}
+
+// yard draws the room Yard.
+func (p *sheet) yard() {
+	l := p.l
+	if !l.Turns.Empty() {
+		p.turns()
+	}
+	if !l.Map.Empty() {
+		p.mapPane(l.Map)
+	}
+	if !l.Main.Empty() {
+		switch p.s.Pane {
+		case state.Wall:
+			p.wall(l.Main)
+		case state.Table:
+			p.table(l.Main)
+		default:
+			p.grid(l.Main)
+		}
+	}
+	p.card()
+	p.days()
+}
+
+// days draws ribbon, lanes, band and the handle that runs through them.
+func (p *sheet) days() {
+	p.ribbon()
+	if !p.l.Lanes.Empty() {
+		p.lanes()
+	}
+	p.handle()
+	if !p.l.Band.Empty() {
+		p.band()
+	}
+}
+
+// over draws what lies over the room: menus, the rubber band, the sheet of
+// keys.
+func (p *sheet) over() {
+	if band := p.s.Band(); !band.Empty() {
+		p.add(scene.Rect{Area: band, Fill: scene.PenTint, Clear: 0.6, Stroke: stroke(scene.Pen, 1)})
+	}
+	p.menu()
+	p.tip()
+	if p.s.Keys {
+		p.keys()
+	}
+}

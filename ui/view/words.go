@@ -1,0 +1,103 @@
+package view
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+	"time"
+
+	"lidmark/domain/calendar"
+)
+
+// thousands writes a whole number with a space before every three figures.
+func thousands(n int) string {
+	s := strconv.Itoa(n)
+	for i := len(s) - 3; i > 0 && s[i-1] != '-'; i -= 3 {
+		s = s[:i] + " " + s[i:]
+	}
+	return s
+}
+
+// plural writes a number of things.
+func plural(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return thousands(n) + " " + many
+}
+
+// figure writes a number with as many decimals as it needs, at most one.
+func figure(v float64) string {
+	return strings.TrimSuffix(strconv.FormatFloat(v, 'f', 1, 64), ".0")
+}
+
+// shortDay is a day without its weekday: "15 May".
+func shortDay(d calendar.Day) string {
+	_, m, day := d.Date()
+	return fmt.Sprintf("%d %s", day, m.String()[:3])
+}
+
+// longDay is a day with its weekday in full: "Tuesday 11 May".
+func longDay(d calendar.Day) string {
+	_, m, day := d.Date()
+	return fmt.Sprintf("%s %d %s", d.Weekday(), day, m)
+}
+
+// hour is an instant by day and clock: "Wed 12 May 06:00".
+func hour(t time.Time, zone *time.Location) string { return t.In(zone).Format("Mon 2 Jan 15:04") }
+
+// weekdayHour is an instant within a week: "Wed 06:00".
+func weekdayHour(t time.Time, zone *time.Location) string { return t.In(zone).Format("Mon 15:04") }
+
+// bearing is a direction in words.
+func bearing(degrees float64) string {
+	names := []string{"north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"}
+	i := int(degrees/45+0.5) % 8
+	if i < 0 {
+		i += 8
+	}
+	return names[i]
+}
+
+// daysAway is how far a day lies from today in words.
+func daysAway(n int) string {
+	switch {
+	case n == 1:
+		return "1 day ahead"
+	case n > 1:
+		return thousands(n) + " days ahead"
+	case n == -1:
+		return "1 day back"
+	default:
+		return thousands(-n) + " days back"
+	}
+}
+
+// sentence makes the first letter a capital.
+func sentence(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+// firstKey is the first of a command's keys as it is printed.
+func firstKey(keys string) string {
+	key, _, _ := strings.Cut(keys, " ")
+	for _, r := range []struct{ key, printed string }{
+		{"PageDown", "Page Down"},
+		{"PageUp", "Page Up"},
+		{"Escape", "Esc"},
+		{"Shift+,", "Shift ,"},
+		{"Shift+.", "Shift ."},
+		{"Left", "←"},
+		{"Right", "→"},
+		{"Up", "↑"},
+		{"Down", "↓"},
+	} {
+		if rest, ok := strings.CutSuffix(key, r.key); ok {
+			return rest + r.printed
+		}
+	}
+	return key
+}
