@@ -22,6 +22,7 @@ type Batch struct {
 	Out      int // virgins emerged outside nucs
 	Dead     int // cells found dead
 	Lost     int // cells dropped or crushed
+	Along    int // cells taken along to a yard, less those brought back
 	Finisher ColonyID
 	Moved    calendar.Moment // when the cells last moved
 	Incubate bool            // in the incubator now
@@ -82,14 +83,15 @@ func (b *Batch) Cells() int {
 }
 
 // Left is how many cells are still together: not given, caged, culled, out,
-// dead or dropped.
+// dead or dropped, nor taken along and not accounted for.
 func (b *Batch) Left() int {
-	gone := b.Culled + b.Out + b.Dead + b.Lost + len(b.Caged)
+	placed := b.Lost
 	for _, g := range b.Given {
 		if !g.Virgin {
-			gone++
+			placed++
 		}
 	}
+	gone := b.Culled + b.Out + b.Dead + len(b.Caged) + max(placed, b.Along)
 	return max(0, b.Cells()-gone)
 }
 
@@ -157,6 +159,14 @@ func (b *Batch) takeCells(e *Entry) {
 	case Dropped:
 		if f.What == Cells {
 			b.Lost += f.Count
+		}
+	case TakenAlong:
+		if f.What == Cells {
+			b.Along += f.Count
+		}
+	case BroughtBack:
+		if f.What == Cells {
+			b.Along -= f.Count
 		}
 	}
 }

@@ -196,6 +196,19 @@ func TestCellsOfABatchAddUp(t *testing.T) {
 	}
 }
 
+func TestACellNotAccountedForIsNotLeft(t *testing.T) {
+	pen := &booktest.Pen{}
+	four := booktest.Batch("4")
+	pen.At("2027-05-05 18:00").Write(book.Grafted{Batch: four, Number: 4, Larvae: 10})
+	pen.At("2027-05-15 08:00").Write(book.TakenAlong{What: book.Cells, Batch: four, Count: 6})
+	pen.At("2027-05-15 09:00").Write(book.CellGiven{Nuc: l7, Batch: four}, book.CellGiven{Nuc: booktest.Nuc("L8"), Batch: four})
+	pen.At("2027-05-15 10:00").Write(book.Dropped{What: book.Cells, Batch: four, Count: 1})
+	pen.At("2027-05-15 18:00").Write(book.BroughtBack{What: book.Cells, Batch: four, Count: 2})
+	if got := pen.View("2027-05-16 00:00").Batch(four).Left(); got != 6 {
+		t.Errorf("%d left of 10, want 6: 2 given, 1 dropped, 1 nobody knows of", got)
+	}
+}
+
 func TestTraceFollowsBroodFromHandToHand(t *testing.T) {
 	pen := &booktest.Pen{}
 	s2, low := booktest.Colony("S2"), booktest.Yard("low")
