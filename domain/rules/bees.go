@@ -85,6 +85,9 @@ func (p *pass) light(n *nucCase) {
 	if n.yard.yard.Forage == book.InDearth {
 		f.Do, f.Amount = "Feed fondant, no syrup in dearth", 0
 	}
+	if last == 0 {
+		f.Severity = Pressing
+	}
 	by := n.yard.today + calendar.Day(last)
 	f.From, f.Best, f.By = course.Days(n.yard.today, by, by, n.yard.zone)
 	p.add(n.yard, f)

@@ -108,10 +108,18 @@ func (p *pass) noHands() {
 		}
 		p.add(y, Finding{
 			Rule: NoHands, Of: f.Of, Since: p.now, From: f.From, Best: f.Best, By: f.By, Hard: true,
-			What: fmt.Sprintf("nobody is free on %s before %s", day.Short(), hour(f.By, y.zone)),
+			What: fmt.Sprintf("nobody is free on %s", beforeOn(day, f.By, y)),
 			Why:  f.What, Do: p.lastFree(y, day), Sure: sureRecorded,
 		})
 	}
+}
+
+// beforeOn is a day and the hour on it, or on the next, before which it counts.
+func beforeOn(d calendar.Day, by time.Time, y *yardCase) string {
+	if y.day(by) == d {
+		return fmt.Sprintf("%s before %s", d.Short(), by.In(y.zone).Format("15:04"))
+	}
+	return d.Short()
 }
 
 // freeBefore tells whether anybody has a free hour on a day before an instant.

@@ -1,0 +1,299 @@
+package rules_test
+
+import (
+	"slices"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+)
+
+// found is one row: what is written on a fresh book, and what a rule then says
+// at a moment. An empty what says that the rule is silent.
+type found struct {
+	rule     rules.Rule
+	name     string
+	write    func(p *booktest.Pen)
+	at       string
+	severity rules.Severity
+	what     string
+}
+
+func look(name string, l book.Looked) book.Looked {
+	l.Nuc = booktest.Nuc(name)
+	return l
+}
+
+var noEggs = book.Looked{Eggs: book.NoEggs}
+
+// celled makes up A1 on 13 May and gives it a cell of batch 4 on Sat 15 May;
+// she emerges on Tue 18 May by the clock.
+func celled(p *booktest.Pen) {
+	p.At("2027-05-05 18:00").Write(graft(4, 1))
+	p.At("2027-05-13 18:00").Write(madeUp("A1")...)
+	p.At("2027-05-15 10:00").Write(cells(4, "A1")...)
+}
+
+func layingOn1June(p *booktest.Pen) {
+	celled(p)
+	p.At("2027-06-01 18:00").Write(look("A1", book.Looked{Eggs: book.SingleEggs}))
+}
+
+var table = []found{
+	{
+		rules.CellsOut, "ripe cells, day before the best hour", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) },
+		"2027-05-14 09:00", rules.Open, "24 cells of batch 4 must be out",
+	},
+	{
+		rules.CellsOut, "past the best hour", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) },
+		"2027-05-15 09:00", rules.Pressing, "24 cells of batch 4 must be out",
+	},
+	{rules.CellsOut, "all given", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 2))
+		p.At("2027-05-13 18:00").Write(madeUp("A1", "A2")...)
+		p.At("2027-05-14 19:00").Write(cells(4, "A1", "A2")...)
+	}, "2027-05-15 09:00", 0, ""},
+	{rules.VirginWalks, "one seen out", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 24))
+		p.At("2027-05-17 07:00").Write(book.ClockSeen{Batch: batch(4), Sign: book.SeenWalking})
+	}, "2027-05-17 07:10", rules.Pressing, "a virgin is out among 24 cells of batch 4"},
+	{rules.NobodyReady, "three cells, two nucs", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 3))
+		p.At("2027-05-12 18:00").Write(madeUp("A1", "A2")...)
+	}, "2027-05-13 09:00", rules.Open, "3 cells of batch 4, 2 nucs ready for them"},
+	{rules.NobodyReady, "enough nucs", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 2))
+		p.At("2027-05-12 18:00").Write(madeUp("A1", "A2")...)
+	}, "2027-05-13 09:00", 0, ""},
+	{rules.WildCells, "open brood beside a cell", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-05-16 10:00").Write(book.BroodGiven{To: booktest.Nuc("A1").Subject(), Combs: 1, Open: 2})
+	}, "2027-05-20 09:00", rules.Open, "cells can be on the brood it was given"},
+	{rules.OwnCells, "caught on eggs", func(p *booktest.Pen) {
+		layingOn1June(p)
+		p.At("2027-06-20 18:00").Write(book.QueenCaught{Nuc: booktest.Nuc("A1"), Queen: booktest.Queen("a")})
+	}, "2027-06-25 09:00", rules.Open, "it can raise a queen of its own"},
+	{rules.OwnCells, "broken down on day 5", func(p *booktest.Pen) {
+		layingOn1June(p)
+		p.At("2027-06-20 18:00").Write(book.QueenCaught{Nuc: booktest.Nuc("A1"), Queen: booktest.Queen("a")})
+		p.At("2027-06-25 18:00").Write(book.OwnCellsBroken{Nuc: booktest.Nuc("A1")})
+	}, "2027-06-26 09:00", 0, ""},
+	{rules.OwnCells, "broken down too early", func(p *booktest.Pen) {
+		layingOn1June(p)
+		p.At("2027-06-20 18:00").Write(book.QueenCaught{Nuc: booktest.Nuc("A1"), Queen: booktest.Queen("a")})
+		p.At("2027-06-23 18:00").Write(book.OwnCellsBroken{Nuc: booktest.Nuc("A1")})
+	}, "2027-06-26 09:00", rules.Pressing, "it can raise a queen of its own"},
+	{rules.BeingRobbed, "robbers seen", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-05-20 14:00").Write(book.Robbed{Nuc: booktest.Nuc("A1")})
+	}, "2027-05-20 15:00", rules.Pressing, "robbers"},
+	{rules.DroneLayer, "drone brood only", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-06-20 18:00").Write(look("A1", book.Looked{DroneBrood: true}))
+	}, "2027-06-20 19:00", rules.Pressing, "drone layer"},
+	{rules.LayingWorkers, "many eggs a cell", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-06-20 18:00").Write(look("A1", book.Looked{Eggs: book.ManyEggs}))
+	}, "2027-06-20 19:00", rules.Pressing, "laying workers"},
+	{
+		rules.LayingWorkers, "three weeks without a queen", func(p *booktest.Pen) { p.At("2027-05-01 18:00").Write(madeUp("A1")...) },
+		"2027-05-22 09:00", rules.Pressing, "laying workers are to be expected",
+	},
+	{
+		rules.Queenless, "made up and waiting", func(p *booktest.Pen) { p.At("2027-05-01 18:00").Write(madeUp("A1")...) },
+		"2027-05-02 09:00", rules.Pressing, "no queen",
+	},
+	{rules.Queenless, "a cell was given", celled, "2027-05-15 18:00", 0, ""},
+	{rules.VirginsTime, "13 days old", celled, "2027-05-31 09:00", 0, ""},
+	{rules.VirginsTime, "14 days old", celled, "2027-06-01 09:00", rules.Open, "14 days old and not seen laying"},
+	{rules.VirginsTime, "22 days old", celled, "2027-06-09 09:00", rules.Pressing, "22 days old and not seen laying"},
+	{rules.VirginsTime, "28 days old", celled, "2027-06-15 09:00", rules.Pressing, "too late to mate"},
+	{rules.LookEggs, "8 days old", celled, "2027-05-26 09:00", rules.Ahead, "look for eggs"},
+	{rules.LookEggs, "14 days old", celled, "2027-06-01 09:00", rules.Open, "look for eggs"},
+	{rules.LookEggs, "17 days old", celled, "2027-06-04 09:00", rules.Pressing, "look for eggs"},
+	{rules.Late, "no eggs at 16 days, next day", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-06-03 18:00").Write(look("A1", noEggs))
+	}, "2027-06-04 09:00", rules.Ahead, "late: no eggs yet"},
+	{rules.Late, "no eggs at 16 days, three days on", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-06-03 18:00").Write(look("A1", noEggs))
+	}, "2027-06-06 09:00", rules.Open, "late: no eggs yet"},
+	{rules.Late, "no eggs at 5 days says nothing", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-05-23 18:00").Write(look("A1", noEggs))
+	}, "2027-06-06 09:00", 0, ""},
+	{rules.LookAgain, "nine days after eggs", layingOn1June, "2027-06-10 09:00", rules.Open, "not proven yet"},
+	{rules.LookAgain, "capped brood seen", func(p *booktest.Pen) {
+		layingOn1June(p)
+		p.At("2027-06-11 18:00").Write(look("A1", book.Looked{Brood: book.Said(3)}))
+	}, "2027-06-12 09:00", 0, ""},
+	{rules.Ready, "proven and 28 days old", func(p *booktest.Pen) {
+		layingOn1June(p)
+		p.At("2027-06-11 18:00").Write(look("A1", book.Looked{Brood: book.Said(3)}))
+	}, "2027-06-15 09:00", rules.Open, "ready to hand over"},
+	{rules.Ready, "proven, 26 days old", func(p *booktest.Pen) {
+		layingOn1June(p)
+		p.At("2027-06-11 18:00").Write(look("A1", book.Looked{Brood: book.Said(3)}))
+	}, "2027-06-13 09:00", rules.Ahead, "ready to hand over"},
+	{rules.Full, "laying for a week", layingOn1June, "2027-06-08 09:00", rules.Open, "small combs fill up"},
+	{
+		rules.CheckBees, "bees of a far yard", func(p *booktest.Pen) { p.At("2027-05-01 18:00").Write(madeUp("A1")...) },
+		"2027-05-02 09:00", 0, "",
+	},
+	{rules.CheckBees, "bees of the same yard", stockedAtHome, "2027-05-02 09:00", rules.Open, "some of its bees fly home"},
+	{rules.Weak, "cold night", func(p *booktest.Pen) {
+		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
+		p.Write(book.WeatherSeen{Yard: atFar, Day: calendar.Date(2027, 5, 3), Low: book.Said(8)})
+		p.At("2027-05-02 18:00").Write(look("A1", book.Looked{Sides: book.Said(4)}))
+	}, "2027-05-02 19:00", rules.Pressing, "weak: about 1 000 bees, the night needs 1 500"},
+	{rules.Weak, "mild night", func(p *booktest.Pen) {
+		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
+		p.Write(book.WeatherSeen{Yard: atFar, Day: calendar.Date(2027, 5, 3), Low: book.Said(16)})
+		p.At("2027-05-02 18:00").Write(look("A1", book.Looked{Sides: book.Said(4)}))
+	}, "2027-05-02 19:00", 0, ""},
+	{rules.Light, "no food seen", func(p *booktest.Pen) {
+		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
+		p.At("2027-05-10 18:00").Write(look("A1", book.Looked{Sides: book.Said(6), Stores: book.Said(0)}))
+	}, "2027-05-10 19:00", rules.Pressing, "light: food for 0 days"},
+	{rules.Light, "stores seen", func(p *booktest.Pen) {
+		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
+		p.At("2027-05-10 18:00").Write(look("A1", book.Looked{Sides: book.Said(6), Stores: book.Said(2)}))
+	}, "2027-05-10 19:00", 0, ""},
+	{rules.Robbers, "wide door, syrup, dearth", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-05-16 18:00").Write(book.ForageSeen{Yard: atFar, Forage: book.InDearth},
+			book.EntranceSet{Nuc: booktest.Nuc("A1"), Area: 9}, book.Fed{To: booktest.Nuc("A1").Subject(), Litres: 0.3})
+	}, "2027-05-17 09:00", rules.Pressing, "robbers: act"},
+	{rules.Robbers, "flow", celled, "2027-05-17 09:00", 0, ""},
+	{rules.BankVirgins, "five days in the bank", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 2))
+		p.At("2027-05-17 18:00").Write(book.VirginCaged{Queen: booktest.Queen("v1"), Batch: batch(4), Label: "1", Bank: booktest.Colony("K1")})
+	}, "2027-05-22 09:00", rules.Pressing, "1 virgin in cages in K1"},
+	{rules.BankMated, "46 days in the bank", func(p *booktest.Pen) {
+		layingOn1June(p)
+		p.At("2027-06-20 18:00").Write(book.QueenCaught{Nuc: booktest.Nuc("A1"), Queen: booktest.Queen("a"), Label: "7"},
+			book.QueenBanked{Queen: booktest.Queen("a"), Bank: booktest.Colony("K1")})
+	}, "2027-08-05 09:00", rules.Pressing, "1 mated queen in cages in K1"},
+	{rules.Standstill, "suspected", func(p *booktest.Pen) {
+		p.At("2027-05-03 18:00").Write(book.DiseaseSuspected{Of: booktest.Colony("S2").Subject(), What: "foul brood"})
+	}, "2027-05-04 09:00", rules.Pressing, "standstill: nothing leaves this yard"},
+	{rules.Papers, "a week to go", func(p *booktest.Pen) {
+		p.Write(book.PaperHeld{Yard: atFar, Name: "health certificate", Expires: calendar.Date(2027, 6, 1)})
+	}, "2027-05-25 09:00", rules.Open, "health certificate runs out"},
+	{rules.Papers, "renewed", func(p *booktest.Pen) {
+		p.Write(book.PaperHeld{Yard: atFar, Name: "health certificate", Expires: calendar.Date(2027, 6, 1)},
+			book.PaperHeld{Yard: atFar, Name: "health certificate", Expires: calendar.Date(2028, 6, 1)})
+	}, "2027-05-25 09:00", rules.Ahead, "health certificate runs out"},
+	{rules.Counts, "one missing", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-05-15 08:00").Write(book.TakenAlong{What: book.Cells, Batch: batch(4), Count: 2})
+	}, "2027-05-15 20:00", rules.Open, "2 = 1 placed + 1 not accounted for"},
+	{
+		rules.Counts, "batch long out", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 3)) },
+		"2027-05-25 20:00", rules.Open, "3 cells of batch 4 not accounted for",
+	},
+	{rules.Twice, "two writers", func(p *booktest.Pen) {
+		celled(p)
+		p.Writer = "Jon"
+		p.At("2027-05-15 12:00").Write(cells(4, "A1")...)
+	}, "2027-05-15 20:00", rules.Open, "1 line written twice"},
+	{rules.GapAsks, "cell into a laying nuc", func(p *booktest.Pen) {
+		layingOn1June(p)
+		p.At("2027-06-05 18:00").Write(cells(4, "A1")...)
+	}, "2027-06-05 20:00", rules.Pressing, "the book does not fit"},
+	{rules.SameNucs, "two ripe batches, two nucs", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 2))
+		p.At("2027-05-06 18:00").Write(graft(5, 2))
+		p.At("2027-05-12 18:00").Write(madeUp("A1", "A2")...)
+	}, "2027-05-14 12:00", rules.Open, "batch 4 and batch 5 want the same nucs"},
+	{rules.SameFinisher, "both in S1", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 2))
+		p.At("2027-05-06 18:00").Write(book.CellsMoved{Batch: batch(4), To: booktest.Colony("S1")}, graft(5, 2))
+		p.At("2027-05-07 18:00").Write(book.CellsMoved{Batch: batch(5), To: booktest.Colony("S1")})
+	}, "2027-05-08 12:00", rules.Open, "batch 4 and batch 5 hang in S1"},
+	{rules.SameDay, "an evening too short", func(p *booktest.Pen) {
+		p.At("2027-05-02 18:00").Write(graft(4, 80))
+		p.Write(graft(5, 80))
+	}, "2027-05-09 12:00", rules.Open, "batch 4 and batch 5 both on Tue 11 May"},
+	{rules.NoHands, "away that day", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 24), book.DaysOff{Person: booktest.Person("Ida"), From: calendar.Date(2027, 5, 15), To: calendar.Date(2027, 5, 16)})
+	}, "2027-05-14 09:00", rules.Open, "nobody is free on Sat 15 May before 18:16"},
+	{
+		rules.NoHands, "free that day", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) },
+		"2027-05-14 09:00", 0, "",
+	},
+}
+
+// stockedAtHome makes up a nuc in the yard its bees come from.
+func stockedAtHome(p *booktest.Pen) {
+	p.At("2027-05-01 18:00").Write(book.NucPlaced{Nuc: booktest.Nuc("A1"), Yard: atHome})
+	p.Write(madeUp("A1")...)
+}
+
+func TestEachRule(t *testing.T) {
+	for _, row := range table {
+		t.Run(string(row.rule)+"/"+row.name, func(t *testing.T) {
+			p := pen(t)
+			row.write(p)
+			found := of(p.View(row.at), row.rule)
+			if row.what == "" {
+				if len(found) > 0 {
+					t.Fatalf("found %q, want nothing", found[0].What)
+				}
+				return
+			}
+			if len(found) == 0 {
+				t.Fatalf("found nothing, want %q", row.what)
+			}
+			f := found[0]
+			if f.What != row.what || f.Severity != row.severity {
+				t.Errorf("found %q (%v), want %q (%v)", f.What, f.Severity, row.what, row.severity)
+			}
+			if f.Why == "" || f.Do == "" || f.Sure == "" {
+				t.Errorf("why %q, do %q, sure %q: none may be empty", f.Why, f.Do, f.Sure)
+			}
+		})
+	}
+}
+
+// TestEveryRuleIsTried walks the table of rules: each has a doc and at least
+// one row here that makes it speak.
+func TestEveryRuleIsTried(t *testing.T) {
+	all := rules.All()
+	if len(all) == 0 {
+		t.Fatal("no rules")
+	}
+	for _, r := range all {
+		speaks := slices.ContainsFunc(table, func(f found) bool { return f.rule == r.Rule && f.what != "" })
+		if !speaks {
+			t.Errorf("no row makes %q speak", r.Rule)
+		}
+		if r.Doc == "" {
+			t.Errorf("%q has no doc", r.Rule)
+		}
+	}
+	for i, r := range all {
+		if slices.ContainsFunc(all[:i], func(o rules.Described) bool { return o.Rule == r.Rule }) {
+			t.Errorf("%q stands twice in the table", r.Rule)
+		}
+	}
+}
+
+func TestPutOffIsSilentUntilItsDayAndSaysSo(t *testing.T) {
+	p := pen(t)
+	celled(p)
+	p.At("2027-06-03 20:00").Write(book.PutOff{Rule: string(rules.LookEggs), Of: booktest.Nuc("A1").Subject(), Until: calendar.Date(2027, 6, 8)})
+	f := of(p.View("2027-06-05 09:00"), rules.LookEggs)
+	if len(f) != 1 || f[0].NeedsYou() || f[0].PutOff != calendar.Date(2027, 6, 8) {
+		t.Fatalf("put off: %+v", f)
+	}
+	if want := "18 days old by the calendar, due for a look; put off until Tue 8 Jun"; f[0].Why != want {
+		t.Errorf("why %q, want %q", f[0].Why, want)
+	}
+	if f := of(p.View("2027-06-08 09:00"), rules.LookEggs); len(f) != 1 || !f[0].NeedsYou() {
+		t.Errorf("on its day: %+v, want it to speak", f)
+	}
+}

@@ -1,0 +1,196 @@
+package strength_test
+
+import (
+	"encoding/csv"
+	"math"
+	"os"
+	"strconv"
+	"testing"
+	"time"
+
+	"pgregory.net/rapid"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+	"lidmark/domain/strength"
+)
+
+var numbers practice.Numbers
+
+func TestNeed(t *testing.T) {
+	for _, row := range []struct {
+		night float64
+		thin  bool
+		want  float64
+	}{
+		{25, false, 600}, {20, false, 600}, {17, false, 800}, {14, false, 1000}, {11, false, 1250}, {8, false, 1500}, {2, false, 1500}, {8, true, 2250},
+	} {
+		if got := strength.Need(strength.Night{Celsius: row.night}, row.thin, numbers); math.Abs(got-row.want) > 1e-9 {
+			t.Errorf("need of a night of %g °C, thin %v = %g, want %g", row.night, row.thin, got, row.want)
+		}
+	}
+}
+
+func TestColderNightsNeedMoreBees(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		a, b := rapid.Float64Range(-5, 35).Draw(t, "a"), rapid.Float64Range(-5, 35).Draw(t, "b")
+		if a < b && strength.Need(strength.Night{Celsius: a}, false, numbers) < strength.Need(strength.Night{Celsius: b}, false, numbers) {
+			t.Fatalf("a night of %g °C needs fewer than one of %g °C", a, b)
+		}
+	})
+}
+
+// TestKilometres: one degree of a meridian is 111.195 km on a sphere of the
+// Earth's mean radius.
+func TestKilometres(t *testing.T) {
+	a, b := &book.Yard{}, &book.Yard{}
+	a.Lat, a.Lon, b.Lat, b.Lon = 50, 10, 51, 10
+	if got := strength.Kilometres(a, b); math.Abs(got-111.195) > 0.001 {
+		t.Errorf("one degree of latitude = %.3f km, want 111.195", got)
+	}
+	a.Lat, a.Lon, b.Lat, b.Lon = 0, 179.5, 0, -179.5
+	if got := strength.Kilometres(a, b); math.Abs(got-111.195) > 0.001 {
+		t.Errorf("across the date line = %.3f km, want 111.195", got)
+	}
+}
+
+var (
+	yard = booktest.Yard("Quillbank")
+	a1   = booktest.Nuc("A1")
+)
+
+func pen() *booktest.Pen {
+	p := &booktest.Pen{}
+	return p.At("2027-05-01 08:00").Write(
+		book.YardDescribed{Yard: yard, Name: "Quillbank", Home: true, Lat: 50, Lon: 10, Zone: "UTC"},
+		book.ColonyDescribed{Colony: booktest.Colony("S1"), Name: "S1", Yard: yard},
+		book.NucNamed{Nuc: a1, Name: "A1", Sides: 6, Side: 2}, book.NucPlaced{Nuc: a1, Yard: yard})
+}
+
+func state(p *booktest.Pen, at string) (strength.State, *strength.Yard, *book.Nuc) {
+	v := p.View(at)
+	y := strength.NewYard(v, yard, time.UTC)
+	return y.Of(v.Nuc(a1)), y, v.Nuc(a1)
+}
+
+// TestStocking: three cups of bees of the same yard are 2 100; 30 % fly home
+// when the nuc stands open, 8 % when it was shut in.
+func TestStocking(t *testing.T) {
+	for _, row := range []struct {
+		shut bool
+		want float64
+	}{{false, 1470}, {true, 1932}} {
+		p := pen().At("2027-05-10 18:00").Write(book.NucMadeUp{Nuc: a1, Cups: 3, Shut: row.shut, From: booktest.Colony("S1")})
+		if s, _, _ := state(p, "2027-05-10 20:00"); math.Abs(s.Bees-row.want) > 0.5 || !s.NearBees {
+			t.Errorf("shut %v: %.0f bees, near %v, want %.0f near ones", row.shut, s.Bees, s.NearBees, row.want)
+		}
+	}
+}
+
+// TestDecline: without a queen a unit dwindles. Khoury, Myerscough & Barron
+// 2011, PLoS ONE 6:e18491, with no laying: the shares left in column 4 of the
+// table, where foragers die at 0.24 a day and hive bees at 0.01. Their bees
+// turn foragers by need, ours by age and begin young, so ours lie above at
+// first and below in the end; never further apart than a fifth of the start.
+func TestDecline(t *testing.T) {
+	f, err := os.Open("testdata/queenless-decline-model.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	rows, err := csv.NewReader(f).ReadAll()
+	if err != nil || len(rows) < 29 {
+		t.Fatalf("%d rows, %v", len(rows), err)
+	}
+	p := pen().At("2027-05-10 18:00").Write(book.NucMadeUp{Nuc: a1, Cups: 3, From: booktest.Colony("S1")})
+	start, _, _ := state(p, "2027-05-10 20:00")
+	last := start.Bees
+	for day := 1; day <= 28; day++ {
+		s, _, _ := state(p, (calendar.Date(2027, 5, 10)+calendar.Day(day)).String()+" 20:00")
+		if s.Bees >= last {
+			t.Errorf("day %d: %.0f bees after %.0f: they cannot grow without brood", day, s.Bees, last)
+		}
+		last = s.Bees
+		model, err := strconv.ParseFloat(rows[1+day][3], 64)
+		if share := s.Bees / start.Bees; err != nil || math.Abs(share-model) > 0.2 {
+			t.Errorf("day %d: %.2f of the bees left, the model leaves %.2f (%v)", day, share, model, err)
+		}
+	}
+}
+
+func TestCappedBroodBringsBees(t *testing.T) {
+	p := pen().At("2027-05-10 18:00").Write(book.NucMadeUp{Nuc: a1, Cups: 1, Capped: 2, From: booktest.Colony("S1")})
+	with, _, _ := state(p, "2027-05-24 20:00")
+	p = pen().At("2027-05-10 18:00").Write(book.NucMadeUp{Nuc: a1, Cups: 1, From: booktest.Colony("S1")})
+	without, _, _ := state(p, "2027-05-24 20:00")
+	came := with.Bees - without.Bees
+	if most := 2 * 400 * 0.94; came < 0.85*most || came > most {
+		t.Errorf("2 dm² of capped brood brought %.0f bees, want somewhat under %.0f", came, most)
+	}
+}
+
+func TestAFeedLasts(t *testing.T) {
+	p := pen().At("2027-05-10 18:00").Write(book.NucMadeUp{Nuc: a1, Cups: 3, Food: 100, From: booktest.Colony("S1")})
+	s, _, _ := state(p, "2027-05-10 20:00")
+	if want := 100 / (1.470 * 15); math.Abs(s.FoodDays-want) > 0.01 {
+		t.Errorf("100 g last %.2f days, want %.2f", s.FoodDays, want)
+	}
+	p.At("2027-05-12 18:00").Write(book.Fed{To: a1.Subject(), Litres: 0.3})
+	fed, _, _ := state(p, "2027-05-12 20:00")
+	if fed.Food < 184 || fed.Light(numbers) {
+		t.Errorf("after 0.3 l of syrup: %.0f g, light %v", fed.Food, fed.Light(numbers))
+	}
+}
+
+// TestHerOwnBeesEndTheReckoning: once bees of the nuc's own queen emerge,
+// nobody knows how many there are until the next look.
+func TestHerOwnBeesEndTheReckoning(t *testing.T) {
+	p := pen().At("2027-05-10 18:00").Write(book.NucMadeUp{Nuc: a1, Cups: 3, From: booktest.Colony("S1")})
+	p.At("2027-05-20 18:00").Write(book.Looked{Nuc: a1, Eggs: book.SingleEggs})
+	if s, _, _ := state(p, "2027-06-09 20:00"); !s.BeesKnown {
+		t.Error("20 days after the first eggs: unknown, want known")
+	}
+	if s, _, _ := state(p, "2027-06-10 20:00"); s.BeesKnown || s.Weak() {
+		t.Error("21 days after the first eggs: known, want unknown")
+	}
+	p.At("2027-06-12 18:00").Write(book.Looked{Nuc: a1, Sides: book.Said(5)})
+	if s, _, _ := state(p, "2027-06-12 20:00"); !s.BeesKnown || math.Abs(s.Bees-1250) > 1 {
+		t.Errorf("after a look at 5 sides of 2 dm²: %.0f bees, known %v, want 1250", s.Bees, s.BeesKnown)
+	}
+}
+
+func TestExposure(t *testing.T) {
+	base := func() *booktest.Pen {
+		return pen().At("2027-05-10 18:00").Write(book.ForageSeen{Yard: yard, Forage: book.InFlow},
+			book.NucMadeUp{Nuc: a1, Cups: 2, Food: 900, From: booktest.Colony("S1")}, book.EntranceSet{Nuc: a1, Area: 1.2},
+			book.CellGiven{Nuc: a1})
+	}
+	for _, row := range []struct {
+		name     string
+		write    func(*booktest.Pen)
+		level    strength.Level
+		heaviest strength.Cause
+	}{
+		{"flow", func(*booktest.Pen) {}, strength.Quiet, strength.WideDoor},
+		{"dearth and syrup", func(p *booktest.Pen) {
+			p.Write(book.ForageSeen{Yard: yard, Forage: book.InDearth}, book.Fed{To: a1.Subject(), Litres: 0.3})
+		}, strength.Watch, strength.Dearth},
+		{"dearth, syrup, wide door", func(p *booktest.Pen) {
+			p.Write(book.ForageSeen{Yard: yard, Forage: book.InDearth}, book.Fed{To: a1.Subject(), Litres: 0.3}, book.EntranceSet{Nuc: a1, Area: 8})
+		}, strength.ActNow, strength.WideDoor},
+		{"shut", func(p *booktest.Pen) {
+			p.Write(book.ForageSeen{Yard: yard, Forage: book.InDearth}, book.EntranceSet{Nuc: a1})
+		}, strength.Quiet, strength.NoCause},
+	} {
+		t.Run(row.name, func(t *testing.T) {
+			p := base()
+			row.write(p)
+			s, y, n := state(p, "2027-05-10 20:00")
+			if e := y.Exposure(n, s); e.Level != row.level || e.Heaviest != row.heaviest {
+				t.Errorf("%v for %q (risk %.2f), want %v", e.Level, e.Reason, e.Risk, row.level)
+			}
+		})
+	}
+}
