@@ -31,7 +31,7 @@ type layer struct {
 
 var (
 	ground = []string{"domain/calendar", "domain/practice", "domain/bee"}
-	rules  = append([]string{"domain/book", "domain/course", "domain/rules"}, ground...)
+	rules  = append([]string{"domain/book", "domain/course", "domain/strength", "domain/rules"}, ground...)
 	below  = []string{"domain", "ui/scene", "ui/state", "ui/view", "ui/paint", "ui/picture", "assets"}
 )
 
@@ -43,6 +43,7 @@ var plan = []layer{
 	{dir: "domain/bee", ours: ground, pure: true, why: "it stands on the ground floor, nothing is below it"},
 	{dir: "domain/book", ours: ground, libs: []string{"github.com/google/uuid"}, pure: true, why: "a record is what was seen, never what follows from it"},
 	{dir: "domain/course", ours: append([]string{"domain/book"}, ground...), pure: true, why: "what a nuc holds follows from the book, not from the rules"},
+	{dir: "domain/strength", ours: append([]string{"domain/book"}, ground...), pure: true, why: "bees and food follow from the book, not from the rules"},
 	{dir: "domain/rules", ours: rules, pure: true, why: "rules judge the book and the course and know nothing that shows them"},
 	{dir: "domain/line", ours: rules, pure: true, why: "a typed line becomes facts of the book"},
 	{dir: "domain/demo", ours: append([]string{"domain/line"}, rules...), pure: true, why: "the demo season is made of entries like any book"},

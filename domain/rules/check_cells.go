@@ -32,7 +32,7 @@ type MoveCells struct{ Batch book.BatchID }
 func (i GiveCell) check(c *checker) {
 	c.reigned(i.Nuc, "a cell")
 	if b := c.view.Batch(i.Batch); !i.Batch.IsZero() && b.Left() == 0 {
-		c.refuse(fmt.Sprintf("%s has no cell left: %s were there, all are given, caged or gone", batchWord(b), count(b.Cells(), "cell")),
+		c.refuse(fmt.Sprintf("%s has no cell left: of %d all are given, caged or gone", batchWord(b), b.Cells()),
 			"Count the cells again, or take another batch")
 	}
 	MoveCells{i.Batch}.check(c)

@@ -1,0 +1,244 @@
+package rules_test
+
+import (
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+)
+
+// A plan and what the rules say of it: the first refusal, or else the first
+// warning; nothing when it is plain.
+type planned struct {
+	name    string
+	write   func(p *booktest.Pen)
+	at      string
+	plan    rules.Intent
+	refused string
+	warned  string
+	do      string
+}
+
+var a1 = booktest.Nuc("A1")
+
+// waiting is A1 made up, a batch with ripe cells, warm nights.
+func waiting(p *booktest.Pen) {
+	p.At("2027-05-05 18:00").Write(graft(4, 4))
+	p.At("2027-05-13 18:00").Write(madeUp("A1")...)
+}
+
+func caughtOn20June(p *booktest.Pen) {
+	layingOn1June(p)
+	p.At("2027-06-20 18:00").Write(book.QueenCaught{Nuc: a1, Queen: booktest.Queen("a"), Label: "7"})
+}
+
+var plans = []planned{
+	{name: "a cell", write: waiting, at: "2027-05-14 19:00", plan: rules.GiveCell{Nuc: a1, Batch: batch(4)}},
+	{
+		name: "a cell into an empty nuc", write: waiting, at: "2027-05-14 19:00", plan: rules.GiveCell{Nuc: booktest.Nuc("A2"), Batch: batch(4)},
+		refused: "A2 is empty", do: "Make it up first",
+	},
+	{
+		name: "a cell beside a laying queen", write: layingOn1June, at: "2027-06-02 18:00", plan: rules.GiveCell{Nuc: a1},
+		refused: "A1 has a laying queen, eggs seen Tue 1 Jun; a cell would be lost", do: "Catch her, then wait 6 h",
+	},
+	{
+		name: "a virgin beside a drone layer", write: func(p *booktest.Pen) {
+			celled(p)
+			p.At("2027-06-10 18:00").Write(look("A1", book.Looked{DroneBrood: true}))
+		}, at: "2027-06-11 18:00", plan: rules.PutInVirgin{Nuc: a1},
+		refused: "A1 has a drone layer; a virgin would be lost", do: "Take her out, then wait 6 h",
+	},
+	{
+		name: "a cell of a batch with none left", write: func(p *booktest.Pen) {
+			celled(p)
+			p.At("2027-05-13 18:00").Write(madeUp("A2")...)
+		}, at: "2027-05-15 18:00", plan: rules.GiveCell{Nuc: booktest.Nuc("A2"), Batch: batch(4)},
+		refused: "batch 4 has no cell left: of 1 all are given, caged or gone", do: "Count the cells again, or take another batch",
+	},
+	{
+		name: "a cell two hours after the catch", write: caughtOn20June, at: "2027-06-20 20:00", plan: rules.GiveCell{Nuc: a1},
+		refused: "the queen of A1 was taken 2 h ago; the bees would destroy a cell", do: "Wait until Mon 21 Jun 00:00",
+	},
+	{
+		name: "a cell an hour after the make-up", write: waiting, at: "2027-05-13 19:00", plan: rules.GiveCell{Nuc: a1},
+		warned: "A1 has been without a queen for 1 h only", do: "Wait until Fri 14 May 00:00",
+	},
+	{
+		name: "a cell beside a cell", write: celled, at: "2027-05-16 18:00", plan: rules.GiveCell{Nuc: a1},
+		warned: "A1 holds a queen already: cell of batch 4, emerges Tue 18 May by the calendar", do: "Look first: a cell beside her would be lost",
+	},
+	{
+		name: "a cell where workers may lay", write: waiting, at: "2027-06-10 18:00", plan: rules.GiveCell{Nuc: a1},
+		warned: "A1: no queen since Thu 13 May, 28 days: laying workers to be expected", do: "Look first; shake it out and make it up again",
+	},
+	{
+		name: "a cell where an own queen may be", write: caughtOn20June, at: "2027-07-05 18:00", plan: rules.GiveCell{Nuc: a1},
+		warned: "A1 may have raised a queen of its own: no queen since Sun 20 Jun; a virgin of its own is possible from Fri 2 Jul", do: "Look for an opened own cell first",
+	},
+	{
+		name: "a virgin 23 days old", write: func(p *booktest.Pen) {
+			waiting(p)
+			p.At("2027-06-09 18:00").Write(madeUp("A2")...)
+		}, at: "2027-06-10 18:00", plan: rules.PutInVirgin{Nuc: booktest.Nuc("A2"), Batch: batch(4)},
+		warned: "she is 23 days old; few mate after 21", do: "Take a younger one",
+	},
+	{
+		name: "cells on day 7", write: waiting, at: "2027-05-12 18:00", plan: rules.MoveCells{Batch: batch(4)},
+		warned: "batch 4 is on day 7 from the graft; a jolt can cripple the queens", do: "Leave the cells alone until Fri 14 May",
+	},
+	{name: "cells on day 9", write: waiting, at: "2027-05-14 18:00", plan: rules.MoveCells{Batch: batch(4)}},
+	{name: "larvae of 18 h", write: waiting, at: "2027-05-14 18:00", plan: rules.Graft{LarvaAge: 18}},
+	{
+		name: "larvae of 30 h", write: waiting, at: "2027-05-14 18:00", plan: rules.Graft{LarvaAge: 30},
+		warned: "larvae of 30 h make lesser queens and walk earlier", do: "Take larvae under 24 h",
+	},
+	{
+		name: "larvae of 40 h", write: waiting, at: "2027-05-14 18:00", plan: rules.Graft{LarvaAge: 40},
+		refused: "larvae of 40 h make no queens worth the name; 36 h at most", do: "Take younger larvae, just hatched",
+	},
+	{
+		name: "a catch before eggs", write: celled, at: "2027-05-30 18:00", plan: rules.Catch{Nuc: a1},
+		refused: "nobody has seen a queen laying in A1", do: "Look for eggs first; a virgin is caught as a virgin",
+	},
+	{name: "a virgin caught on purpose", write: celled, at: "2027-05-30 18:00", plan: rules.Catch{Nuc: a1, AsVirgin: true}},
+	{
+		name: "a catch before capped brood", write: layingOn1June, at: "2027-06-05 18:00", plan: rules.Catch{Nuc: a1},
+		warned: "A1 is not proven: no capped worker brood seen, eggs seen Tue 1 Jun", do: "Look for capped worker brood from Thu 10 Jun",
+	},
+	{
+		name: "a catch at 25 days", write: func(p *booktest.Pen) {
+			layingOn1June(p)
+			p.At("2027-06-11 18:00").Write(look("A1", book.Looked{Brood: book.Said(3)}))
+		}, at: "2027-06-12 18:00", plan: rules.Catch{Nuc: a1},
+		warned: "she is 25 days old; queens caught under 28 days live less often", do: "Catch her from Tue 15 Jun",
+	},
+	{
+		name: "a taken place", write: waiting, at: "2027-05-14 18:00", plan: rules.SetUp{Nuc: a1, Yard: atFar, Stand: booktest.Stand("A"), Place: 2},
+		refused: "place A2 is taken by A2", do: "Take a free place, or move A2 first",
+	},
+	{name: "its own place", write: waiting, at: "2027-05-14 18:00", plan: rules.SetUp{Nuc: a1, Yard: atFar, Stand: booktest.Stand("A"), Place: 1}},
+	{
+		name: "a flying virgin moved within the yard", write: celled, at: "2027-05-26 18:00", plan: rules.Move{Nuc: a1, Yard: atFar},
+		refused: "the virgin of A1 is 8 days old and may be flying; she would fly back to the old place", do: "Move it 5 km or more, or wait until she lays",
+	},
+	{name: "a flying virgin moved far", write: celled, at: "2027-05-26 18:00", plan: rules.Move{Nuc: a1, Yard: atHome}},
+	{
+		name: "a cell moved within the yard", write: celled, at: "2027-05-16 18:00", plan: rules.Move{Nuc: a1, Yard: atFar},
+		warned: "its fliers know the old place, nearer than 5 km", do: "Move it in the evening and shut it in, or further away",
+	},
+	{
+		name: "a look at noon while she may fly", write: celled, at: "2027-05-26 12:30", plan: rules.OpenNuc{Nuc: a1},
+		warned: "a virgin of 8 days may be out on a flight between 11 and 16 h", do: "Look in the morning or the evening",
+	},
+	{name: "a look in the evening", write: celled, at: "2027-05-26 18:30", plan: rules.OpenNuc{Nuc: a1}},
+	{
+		name: "syrup in dearth", write: func(p *booktest.Pen) {
+			waiting(p)
+			p.Write(book.ForageSeen{Yard: atFar, Forage: book.InDearth})
+		}, at: "2027-05-14 18:00", plan: rules.GiveFeed{Nuc: a1, Litres: 0.3},
+		warned: "dearth since Thu 13 May: syrup calls robbers", do: "Give fondant, or syrup inside at dusk with the entrance narrowed",
+	},
+	{
+		name: "open long in dearth", write: func(p *booktest.Pen) {
+			waiting(p)
+			p.Write(book.ForageSeen{Yard: atFar, Forage: book.InDearth})
+		}, at: "2027-05-14 18:00", plan: rules.OpenNuc{Nuc: a1, Minutes: 5},
+		warned: "open for more than 3 min in dearth calls robbers", do: "Open early or late, and not longer",
+	},
+	{
+		name: "bees of the same yard", write: stockedAtHome, at: "2027-05-02 18:00", plan: rules.AddBees{Nuc: a1, Cups: 2, From: booktest.Colony("S1").Subject()},
+		warned: "of 1 400 bees about 1 000 stay: their fliers know the way home", do: "Take young bees from brood combs and shut them in, or bees of a far yard",
+	},
+	{
+		name: "a queen handed over twice", write: func(p *booktest.Pen) {
+			caughtOn20June(p)
+			p.Write(book.QueenHandedOver{Queen: booktest.Queen("a"), To: "a neighbour"})
+		}, at: "2027-06-21 18:00", plan: rules.HandOver{Queen: booktest.Queen("a")},
+		refused: "the queen in cage 7 is no longer in hand", do: "Take another queen",
+	},
+}
+
+func TestCheck(t *testing.T) {
+	for _, row := range plans {
+		t.Run(row.name, func(t *testing.T) {
+			p := pen(t)
+			row.write(p)
+			got := rules.Check(p.View(row.at), row.plan)
+			first := func(all []rules.Reason) (why, do string) {
+				if len(all) > 0 {
+					return all[0].Why, all[0].Do
+				}
+				return "", ""
+			}
+			refused, do := first(got.Refused)
+			warned, doWarned := first(got.Warned)
+			if refused == "" {
+				do = doWarned
+			}
+			if refused != row.refused || row.refused == "" && warned != row.warned || do != row.do {
+				t.Errorf("refused %q, warned %q, do %q\nwant    %q,        %q,    %q", refused, warned, do, row.refused, row.warned, row.do)
+			}
+		})
+	}
+}
+
+// TestStocking: 40 nucs in thin boxes, three cups of bees of the same yard, a
+// night of 8 °C. The figures are 2 100 bees less 30 or 8 %, against 1500 × 1.5.
+func TestStocking(t *testing.T) {
+	p := pen(t)
+	p.At("2027-05-09 08:00").Write(book.WeatherSeen{Yard: atHome, Day: calendar.Date(2027, 5, 11), Low: book.Said(8), Forecast: true})
+	box := book.BoxID(booktest.Nuc("a thin box"))
+	p.Write(book.BoxBuilt{Box: box, Number: "1", Nucs: 1, Thin: true},
+		book.NucNamed{Nuc: a1, Name: "A1", Box: box, Sides: 6, Side: 2}, book.NucPlaced{Nuc: a1, Yard: atHome})
+	plan := rules.MakeUp{Nucs: []book.NucID{a1}, Cups: 3, From: booktest.Colony("S1")}
+	got := rules.Check(p.View("2027-05-10 18:00"), plan)
+	if len(got.Warned) != 1 {
+		t.Fatalf("%+v, want one warning", got)
+	}
+	want := rules.Reason{
+		Why: "3 cups leave 1 470 bees the next morning, 1 932 if shut in; a night of 8 °C needs 2 250",
+		Do:  "4 cups and shut in: 2 576, enough",
+	}
+	if w := got.Warned[0]; w.Why != want.Why || w.Do != want.Do {
+		t.Errorf("%s / %s\nwant %s / %s", w.Why, w.Do, want.Why, want.Do)
+	}
+	plan.Cups, plan.Shut = 4, true
+	if got := rules.Check(p.View("2027-05-10 18:00"), plan); len(got.Warned) != 0 {
+		t.Errorf("four cups shut in: %+v, want no warning", got)
+	}
+}
+
+func TestSense(t *testing.T) {
+	p := pen(t)
+	celled(p)
+	v := p.View("2027-05-20 18:00")
+	now := v.On()
+	entry := func(at string, f book.Fact) book.Entry {
+		q := booktest.Pen{Zone: p.Zone}
+		return q.At(at).Write(f).Entries[0]
+	}
+	for _, row := range []struct {
+		name string
+		e    book.Entry
+		want string
+	}{
+		{"a look", entry("2027-05-20 17:00", look("A1", book.Looked{Sides: book.Said(6)})), ""},
+		{"a cell where a queen lays is no nonsense", entry("2027-05-20 17:00", book.CellGiven{Nuc: a1, Batch: batch(4)}), ""},
+		{"tomorrow", entry("2027-05-21 17:00", look("A1", book.Looked{})), "Fri 21 May 17:00 lies ahead: write down what has happened"},
+		{"seven sides of six", entry("2027-05-20 17:00", look("A1", book.Looked{Sides: book.Said(7)})), "7 sides in A1: it has 6"},
+		{"a nuc nobody named", entry("2027-05-20 17:00", look("Z9", book.Looked{})), "the nuc is not in the book: name it first"},
+		{"a batch nobody grafted", entry("2027-05-20 17:00", book.CellGiven{Nuc: a1, Batch: batch(9)}), "the batch is not in the book: write down its graft first"},
+		{"a new nuc", entry("2027-05-20 17:00", book.NucNamed{Nuc: booktest.Nuc("Z9"), Name: "Z9"}), ""},
+	} {
+		got := ""
+		if err := rules.Sense(v, now, row.e); err != nil {
+			got = err.Error()
+		}
+		if got != row.want {
+			t.Errorf("%s: %q, want %q", row.name, got, row.want)
+		}
+	}
+}
