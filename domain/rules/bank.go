@@ -24,7 +24,7 @@ func (p *pass) bankVirgins() {
 	for _, h := range p.held(true) {
 		f := Finding{
 			Rule: BankVirgins,
-			What: fmt.Sprintf("%s in cages", count(len(h.queens), "virgin")),
+			What: fmt.Sprintf("%s caged", count(len(h.queens), "virgin")),
 			Why:  fmt.Sprintf("the first one since %s; well for %d days, %d at most", p.home().day(first(h)).Short(), p.days(practice.VirginBankGood), p.days(practice.VirginBankMost)),
 			Do:   "Put in the oldest virgins",
 			Used: []practice.Key{practice.VirginBankGood, practice.VirginBankMost, practice.VirginLate, practice.VirginBankSurvival},
@@ -38,7 +38,7 @@ func (p *pass) bankMated() {
 	for _, h := range p.held(false) {
 		f := Finding{
 			Rule: BankMated,
-			What: fmt.Sprintf("%s in cages", count(len(h.queens), "mated queen")),
+			What: fmt.Sprintf("%s caged", count(len(h.queens), "mated queen")),
 			Why:  fmt.Sprintf("the first one since %s; %d days at most", p.home().day(first(h)).Short(), p.days(practice.MatedBankMost)),
 			Do:   "Hand over or use the queens banked first",
 			Used: []practice.Key{practice.MatedBankMost, practice.MatedBankSurvival},

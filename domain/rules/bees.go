@@ -49,12 +49,18 @@ func (p *pass) weak(n *nucCase) {
 	}
 	cups := math.Ceil((n.has.Need - n.has.Bees) / p.numbers.Get(practice.BeesPerCup))
 	f := Finding{
-		Rule: Weak, Severity: Pressing, Of: n.subject(), Act: ActAddBees, Amount: cups, Since: n.has.BeesFrom.Instant,
+		Rule: Weak, Of: n.subject(), Act: ActAddBees, Amount: cups, Since: n.has.BeesFrom.Instant,
 		What: fmt.Sprintf("weak: about %s bees, the night needs %s", bees(n.has.Bees), bees(n.has.Need)),
 		Why:  fmt.Sprintf("%s, a %s", p.beesFrom(n), n.yard.strength.Night()),
 		Do:   fmt.Sprintf("Add %s of bees in the evening", count(int(cups), "cup")),
 		Sure: sureReckoned,
 		Used: []practice.Key{practice.NeedAt8C, practice.NeedAt14C, practice.NeedAt20C, practice.ThinWoodFactor, practice.BeesPerCup, practice.HouseBeeDeaths, practice.ForagerDeaths},
+	}
+	if n.has.WeakThen() {
+		f.Severity = Pressing
+	} else {
+		f.Act, f.Amount, f.Do = ActNone, 0, "See at the next look how many there are"
+		f.Why += "; dwindled since by reckoning"
 	}
 	f.From, f.Best, f.By = course.Days(n.yard.today, n.yard.today, n.yard.today, n.yard.zone)
 	p.add(n.yard, f)
@@ -77,7 +83,7 @@ func (p *pass) light(n *nucCase) {
 	f := Finding{
 		Rule: Light, Of: n.subject(), Act: ActFeed, Amount: p.numbers.Get(practice.SyrupPerFeed),
 		What: fmt.Sprintf("light: food for %s", count(last, "day")),
-		Why:  fmt.Sprintf("about %.0f g of sugar for %s bees", math.Round(n.has.Food/10)*10, bees(n.has.Bees)),
+		Why:  fmt.Sprintf("about %.0f g of food for %s bees", math.Round(n.has.Food/10)*10, bees(n.has.Bees)),
 		Do:   fmt.Sprintf("Feed %g l syrup, inside, in the evening", p.numbers.Get(practice.SyrupPerFeed)),
 		Sure: sureReckoned,
 		Used: []practice.Key{practice.LightBelow, practice.SugarPerDay, practice.HoneyPerSide, practice.SyrupPerFeed},
@@ -86,7 +92,7 @@ func (p *pass) light(n *nucCase) {
 		f.Do, f.Amount = "Feed fondant, no syrup in dearth", 0
 	}
 	if last == 0 {
-		f.Severity = Pressing
+		f.Severity, f.What = Pressing, "light: food for less than a day"
 	}
 	by := n.yard.today + calendar.Day(last)
 	f.From, f.Best, f.By = course.Days(n.yard.today, by, by, n.yard.zone)

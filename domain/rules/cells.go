@@ -17,7 +17,7 @@ func (p *pass) cellsOut(b *batchCase) {
 		Rule: CellsOut, Of: b.Batch.Batch.Subject(), Act: ActCollectCells, Amount: float64(b.left),
 		Since: b.At.Instant, From: p.from(b), Best: b.best, By: b.hard, Hard: true,
 		What: fmt.Sprintf("%s of %s must be out", count(b.left, "cell"), batchWord(b.Batch)),
-		Why: fmt.Sprintf("grafted %s; the first virgin can walk from %s, 1 chance in %.0f",
+		Why: fmt.Sprintf("grafted %s; by %s the chance that a virgin walks is 1 in %.0f",
 			b.At.In(b.yard.zone), hour(first, b.yard.zone), 1/p.numbers.Get(practice.HardChance)),
 		Do:   fmt.Sprintf("Collect %s of %s: into nucs or cages", count(b.left, "ripe cell"), batchWord(b.Batch)),
 		Sure: sureCalendar,

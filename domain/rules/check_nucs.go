@@ -77,7 +77,7 @@ func (i Catch) check(c *checker) {
 			"Look for capped worker brood from "+c.day(p.LookFrom, n.Yard).Short(), practice.EggToCappedWorkerBrood)
 	}
 	if least := c.days(practice.LeastAgeAtHandOver); !p.Emerged.IsZero() && p.Age < int(least) {
-		c.warn(fmt.Sprintf("she is %s old; queens caught under %d days live less often", count(p.Age, "day"), least),
+		c.warn(fmt.Sprintf("she is %s old; fewer of the queens caught under %d days live", count(p.Age, "day"), least),
 			"Catch her from "+(c.day(p.Emerged, n.Yard)+least).Short(), practice.LeastAgeAtHandOver)
 	}
 }

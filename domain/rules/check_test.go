@@ -79,11 +79,11 @@ var plans = []planned{
 		warned: "A1 may have raised a queen of its own: no queen since Sun 20 Jun; a virgin of its own is possible from Fri 2 Jul", do: "Look for an opened own cell first",
 	},
 	{
-		name: "a virgin 23 days old", write: func(p *booktest.Pen) {
+		name: "a virgin 24 days old", write: func(p *booktest.Pen) {
 			waiting(p)
 			p.At("2027-06-09 18:00").Write(madeUp("A2")...)
 		}, at: "2027-06-10 18:00", plan: rules.PutInVirgin{Nuc: booktest.Nuc("A2"), Batch: batch(4)},
-		warned: "she is 23 days old; few mate after 21", do: "Take a younger one",
+		warned: "she is 24 days old; few mate after 21", do: "Take a younger one",
 	},
 	{
 		name: "cells on day 7", write: waiting, at: "2027-05-12 18:00", plan: rules.MoveCells{Batch: batch(4)},
@@ -113,7 +113,7 @@ var plans = []planned{
 			layingOn1June(p)
 			p.At("2027-06-11 18:00").Write(look("A1", book.Looked{Brood: book.Said(3)}))
 		}, at: "2027-06-12 18:00", plan: rules.Catch{Nuc: a1},
-		warned: "she is 25 days old; queens caught under 28 days live less often", do: "Catch her from Tue 15 Jun",
+		warned: "she is 25 days old; fewer of the queens caught under 28 days live", do: "Catch her from Tue 15 Jun",
 	},
 	{
 		name: "a taken place", write: waiting, at: "2027-05-14 18:00", plan: rules.SetUp{Nuc: a1, Yard: atFar, Stand: booktest.Stand("A"), Place: 2},

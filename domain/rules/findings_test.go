@@ -110,9 +110,9 @@ var table = []found{
 	{rules.VirginsTime, "14 days old", celled, "2027-06-01 09:00", rules.Open, "14 days old and not seen laying"},
 	{rules.VirginsTime, "22 days old", celled, "2027-06-09 09:00", rules.Pressing, "22 days old and not seen laying"},
 	{rules.VirginsTime, "28 days old", celled, "2027-06-15 09:00", rules.Pressing, "too late to mate"},
-	{rules.LookEggs, "8 days old", celled, "2027-05-26 09:00", rules.Ahead, "look for eggs"},
-	{rules.LookEggs, "14 days old", celled, "2027-06-01 09:00", rules.Open, "look for eggs"},
-	{rules.LookEggs, "17 days old", celled, "2027-06-04 09:00", rules.Pressing, "look for eggs"},
+	{rules.LookEggs, "8 days old", celled, "2027-05-26 09:00", rules.Ahead, "a look for eggs is ahead"},
+	{rules.LookEggs, "14 days old", celled, "2027-06-01 09:00", rules.Open, "due for a look"},
+	{rules.LookEggs, "17 days old", celled, "2027-06-04 09:00", rules.Pressing, "due for a look"},
 	{rules.Late, "no eggs at 16 days, next day", func(p *booktest.Pen) {
 		celled(p)
 		p.At("2027-06-03 18:00").Write(look("A1", noEggs))
@@ -154,10 +154,14 @@ var table = []found{
 		p.Write(book.WeatherSeen{Yard: atFar, Day: calendar.Date(2027, 5, 3), Low: book.Said(16)})
 		p.At("2027-05-02 18:00").Write(look("A1", book.Looked{Sides: book.Said(4)}))
 	}, "2027-05-02 19:00", 0, ""},
+	{
+		rules.Weak, "dwindled by reckoning", func(p *booktest.Pen) { p.At("2027-05-01 18:00").Write(madeUp("A1")...) },
+		"2027-05-22 09:00", rules.Open, "weak: about 500 bees, the night needs 1 000",
+	},
 	{rules.Light, "no food seen", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-10 18:00").Write(look("A1", book.Looked{Sides: book.Said(6), Stores: book.Said(0)}))
-	}, "2027-05-10 19:00", rules.Pressing, "light: food for 0 days"},
+	}, "2027-05-10 19:00", rules.Pressing, "light: food for less than a day"},
 	{rules.Light, "stores seen", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-10 18:00").Write(look("A1", book.Looked{Sides: book.Said(6), Stores: book.Said(2)}))
@@ -171,12 +175,12 @@ var table = []found{
 	{rules.BankVirgins, "five days in the bank", func(p *booktest.Pen) {
 		p.At("2027-05-05 18:00").Write(graft(4, 2))
 		p.At("2027-05-17 18:00").Write(book.VirginCaged{Queen: booktest.Queen("v1"), Batch: batch(4), Label: "1", Bank: booktest.Colony("K1")})
-	}, "2027-05-22 09:00", rules.Pressing, "1 virgin in cages in K1"},
+	}, "2027-05-22 09:00", rules.Pressing, "1 virgin caged in K1"},
 	{rules.BankMated, "46 days in the bank", func(p *booktest.Pen) {
 		layingOn1June(p)
 		p.At("2027-06-20 18:00").Write(book.QueenCaught{Nuc: booktest.Nuc("A1"), Queen: booktest.Queen("a"), Label: "7"},
 			book.QueenBanked{Queen: booktest.Queen("a"), Bank: booktest.Colony("K1")})
-	}, "2027-08-05 09:00", rules.Pressing, "1 mated queen in cages in K1"},
+	}, "2027-08-05 09:00", rules.Pressing, "1 mated queen caged in K1"},
 	{rules.Standstill, "suspected", func(p *booktest.Pen) {
 		p.At("2027-05-03 18:00").Write(book.DiseaseSuspected{Of: booktest.Colony("S2").Subject(), What: "foul brood"})
 	}, "2027-05-04 09:00", rules.Pressing, "standstill: nothing leaves this yard"},

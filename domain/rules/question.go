@@ -74,12 +74,19 @@ func nobodyThere(v *book.View, f book.QueenCaught) (Question, bool) {
 		return Question{}, false
 	}
 	return Question{
-		Asks: fmt.Sprintf("a queen was caught in %s, where the book has %s. Which is right?", n.Name, n.Holds.Condition),
+		Asks: fmt.Sprintf("a queen was caught in %s; the book has it %s. Which is right?", n.Name, without(n.Holds.Condition)),
 		Answers: []Answer{
 			{Key: "1", Words: "she was there, nobody had seen her"},
 			{Key: "2", Words: "wrong nuc, leave this line", Leave: true},
 		},
 	}, true
+}
+
+func without(c book.Condition) string {
+	if c == book.NoQueen {
+		return "without a queen"
+	}
+	return c.String()
 }
 
 func livesStill(v *book.View, f book.NucMadeUp) (Question, bool) {

@@ -50,7 +50,10 @@ func (p *pass) lookEggs(n *nucCase) {
 	}
 	f := p.eggs(n)
 	f.Rule = LookEggs
-	f.What = "look for eggs"
+	f.What = "a look for eggs is ahead"
+	if n.holds.Condition == book.Due {
+		f.What = book.Due.String()
+	}
 	f.Why = n.holds.Why
 	p.add(n.yard, f)
 }

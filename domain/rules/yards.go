@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
 )
@@ -18,7 +19,7 @@ func (p *pass) standstill(y *yardCase) {
 		Rule: Standstill, Severity: Pressing, Of: y.id.Subject(), Also: []book.Subject{s.Of}, Since: s.Since.Instant, From: s.Since.Instant,
 		What: "standstill: nothing leaves this yard",
 		Why:  fmt.Sprintf("%s suspected in %s since %s", s.What, p.name(s.Of), y.of(s.Since).Short()),
-		Do:   "No moves and no catches; follow bees and brood, call the inspector",
+		Do:   "No moves, no catches; see where its bees and brood went; call the inspector",
 		Sure: sureRecorded,
 	})
 }
@@ -30,13 +31,22 @@ func (p *pass) papers(y *yardCase) {
 		f := Finding{
 			Rule: Papers, Of: y.id.Subject(), Act: ActSeeToPapers,
 			What: fmt.Sprintf("%s runs out", paper.Name),
-			Why:  fmt.Sprintf("good until %s", paper.Expires.Short()),
+			Why:  "good until " + p.date(paper.Expires),
 			Do:   fmt.Sprintf("Renew the %s", paper.Name),
 			Sure: sureRecorded, Used: []practice.Key{practice.PapersWarned},
 		}
 		f.From, f.Best, f.By = course.Days(from, paper.Expires, paper.Expires, y.zone)
 		p.add(y, f)
 	}
+}
+
+// date is a day, with its year when that is not this one.
+func (p *pass) date(d calendar.Day) string {
+	year, _, _ := d.Date()
+	if now, _, _ := p.today.Date(); now != year {
+		return fmt.Sprintf("%s %d", d.Short(), year)
+	}
+	return d.Short()
 }
 
 // lastPapers leaves of each name only the one that was written last.

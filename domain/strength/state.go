@@ -11,6 +11,7 @@ type State struct {
 	Bees      float64 // adult bees
 	BeesKnown bool
 	BeesFrom  calendar.Moment // the look or make-up the bees are reckoned from
+	BeesThen  float64         // how many there were then
 	Food      float64         // grams of sugar
 	FoodKnown bool
 	FoodDays  float64 // how long the food lasts; 0 when unknown
@@ -22,6 +23,10 @@ type State struct {
 
 // Weak tells whether the bees are fewer than the night needs.
 func (s State) Weak() bool { return s.BeesKnown && s.Bees < s.Need }
+
+// WeakThen tells whether they were too few already when they were last seen or
+// put in, rather than dwindled since by reckoning.
+func (s State) WeakThen() bool { return s.Weak() && s.BeesThen < s.Need }
 
 // Light tells whether the food lasts less than the keeper's number of days.
 func (s State) Light(n practice.Numbers) bool {

@@ -17,6 +17,7 @@ func (r *reckoning) take(e book.Entry) {
 	case book.BeesAdded:
 		if f.Nuc == me {
 			r.addBees(f.Cups, f.From, false)
+			r.BeesThen += r.yard.Stay(f.Cups, f.From, false)
 		} else {
 			r.ages.scaled(max(0, r.ages.total()-r.yard.bees(f.Cups)), r.yard.numbers)
 		}
@@ -47,6 +48,7 @@ func (r *reckoning) madeUp(e book.Entry, f book.NucMadeUp) {
 	if f.Cups > 0 {
 		r.BeesKnown, r.BeesFrom = true, e.At
 		r.addBees(f.Cups, f.From.Subject(), f.Shut)
+		r.BeesThen = r.ages.total()
 	}
 	r.addBrood(f.Capped)
 	if f.Food > 0 {
@@ -76,7 +78,7 @@ func (r *reckoning) look(e book.Entry, f book.Looked) {
 	n := r.yard.numbers
 	if sides, said := f.Sides.Get(); said && r.nuc.Side > 0 {
 		r.ages.scaled(sides*r.nuc.Side*n.Get(practice.BeesPerSide), n)
-		r.BeesKnown, r.BeesFrom = true, e.At
+		r.BeesKnown, r.BeesFrom, r.BeesThen = true, e.At, r.ages.total()
 	}
 	if level, said := f.Stores.Get(); said && r.nuc.Side > 0 {
 		r.FoodKnown = true
