@@ -89,6 +89,8 @@ type draft struct {
 	tokens []Token
 	counts *counts
 	wrong  bool
+
+	unwritten []string // nucs that were done as written, though nothing was
 }
 
 // next reads one piece: a subject, a note, a part of the day, a word or a code.

@@ -65,6 +65,9 @@ func (p *parser) closeNucs(d *draft, s *Section) {
 		s.Facts = append(s.Facts, facts...)
 		back = append(back, said{n, facts})
 	}
+	if len(d.unwritten) > 0 {
+		p.wrong(d.from, "nothing that can be ticked off is written for "+list(d.unwritten), "type what was seen or done there, or leave it out")
+	}
 	s.Back = p.readBack(d, back)
 }
 
@@ -95,7 +98,7 @@ func (p *parser) factsOf(d *draft, n *book.Nuc) []book.Fact {
 		written = p.Planned(n.NucNamed.Nuc)
 	}
 	if len(written) == 0 {
-		p.wrong(d.from, "nothing that can be ticked off is written for "+n.Name, "type what was seen or done there, or leave it out")
+		d.unwritten = append(d.unwritten, n.Name)
 	}
 	for _, f := range written {
 		if !mentions(facts, book.KindOfFact(f)) {

@@ -66,9 +66,9 @@ var strokes = map[book.Stroke]string{
 }
 
 func (t teller) madeUp(f book.NucMadeUp) string {
-	with := commas(ifSaid(f.Cups > 0, cupsSaid(f.Cups)), ifSaid(f.Capped > 0, "capped brood "+count(f.Capped, "palm")),
+	with := commas(ifSaid(f.Cups > 0, cupsSaid(f.Cups)+t.at("from", f.From.Subject())), ifSaid(f.Capped > 0, "capped brood "+count(f.Capped, "palm")),
 		ifSaid(f.Open > 0, "open brood "+count(f.Open, "palm")), ifSaid(f.Food > 0, "food "+figureOf(f.Food)+" g"))
-	return t.named(f.Nuc) + "made up" + unless(" with ", with) + t.at("from", f.From.Subject()) + ifSaid(f.Shut, ", shut in")
+	return t.named(f.Nuc) + "made up" + unless(" with ", with) + ifSaid(f.Cups == 0, t.at("from", f.From.Subject())) + ifSaid(f.Shut, ", shut in")
 }
 
 func (t teller) care(f book.Fact) string {

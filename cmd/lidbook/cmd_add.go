@@ -1,0 +1,222 @@
+package main
+
+import (
+	"cmp"
+	"fmt"
+	"strings"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+func init() { register(groupKeep, addCommand) }
+
+func addCommand(a *app) *cobra.Command {
+	c := &cobra.Command{
+		Use:   "add",
+		Short: "Add a yard, boxes, a colony, a person or a queen to the book",
+		Long:  "What is added counts from the book's first day, unless --on says otherwise.",
+		Args:  cobra.NoArgs,
+		RunE:  func(c *cobra.Command, _ []string) error { return c.Help() },
+	}
+	c.AddCommand(addYard(a), addBoxes(a), addPerson(a), addColony(a), addQueen(a))
+	return c
+}
+
+// adding is writing of what was there before: it counts from the book's first
+// day unless --on was said.
+func (a *app) adding(c *cobra.Command, do func(*desk, finder, []string) error) *cobra.Command {
+	return a.writing(c, func(d *desk, _ *cobra.Command, args []string) error {
+		if d.flags.on == "" {
+			for e := range d.season.Entries() {
+				d.at = e.At
+				break
+			}
+		}
+		f, err := d.finder(d.view())
+		if err != nil {
+			return err
+		}
+		return do(d, f, args)
+	})
+}
+
+func addYard(a *app) *cobra.Command {
+	var y book.YardDescribed
+	c := a.adding(&cobra.Command{
+		Use:     "yard NAME",
+		Short:   "Add a yard",
+		Example: "  lidbook add yard \"Moor End\" --drive 25",
+		Args:    cobra.ExactArgs(1),
+	}, func(d *desk, f finder, args []string) error {
+		if _, err := f.yard(args[0]); err == nil {
+			return fmt.Errorf("yard %s is there already", args[0])
+		}
+		y.Yard, y.Name = book.YardID(d.ids.next()), args[0]
+		y.Zone = cmp.Or(y.Zone, d.zone.String())
+		if _, err := time.LoadLocation(y.Zone); err != nil {
+			return fmt.Errorf("--zone %q: no such time zone, write one like Europe/Berlin", y.Zone)
+		}
+		y.Home = f.HomeYard() == nil
+		return d.write(y)
+	})
+	c.Flags().StringVar(&y.Zone, "zone", "", "its time `ZONE` (else that of the home yard)")
+	c.Flags().Float64Var(&y.Drive, "drive", 0, "`MINUTES` from home")
+	c.Flags().Float64Var(&y.Lat, "lat", 0, "latitude in degrees, north positive")
+	c.Flags().Float64Var(&y.Lon, "lon", 0, "longitude in degrees, east positive")
+	return c
+}
+
+func addBoxes(a *app) *cobra.Command {
+	var per, sides int
+	c := a.adding(&cobra.Command{
+		Use:     "boxes NAMES",
+		Short:   "Add a row of boxes with their nucs and the stand they are on",
+		Example: "  lidbook add boxes C1-C8 --sides 6 --yard \"Moor End\"",
+		Args:    cobra.ExactArgs(1),
+	}, func(d *desk, f finder, args []string) error {
+		y, err := f.homeOr(a.flags.yard)
+		if err != nil {
+			return err
+		}
+		facts, err := setUp{ids: d.ids, yard: y.Yard, per: per, sides: sides, view: f.View}.row(args[0])
+		if err != nil {
+			return err
+		}
+		if err := d.append(d.entries(d.at, facts...)...); err != nil {
+			return err
+		}
+		d.line("added: %s in %s", args[0], y.Name)
+		return nil
+	})
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
+	c.Flags().IntVar(&per, "nucs-per-box", 1, "how many nucs share a box")
+	c.Flags().IntVar(&sides, "sides", 0, "how many sides of comb a nuc has")
+	return c
+}
+
+func addPerson(a *app) *cobra.Command {
+	var phone string
+	c := a.adding(&cobra.Command{
+		Use:     "person \"NAME FREE HOURS\"",
+		Short:   "Add a person, or say anew when one is free",
+		Example: "  lidbook add person \"Jon Mon-Fri 17:00-20:00 Sat 08:00-18:00\"",
+		Args:    cobra.MinimumNArgs(1),
+	}, func(d *desk, f finder, args []string) error {
+		id := book.PersonID(d.ids.next())
+		p, err := person(strings.Join(args, " "), id)
+		if err != nil {
+			return err
+		}
+		if there, err := f.person(p.Name); err == nil {
+			p.Person, p.Phone = there.Person, there.Phone
+		}
+		p.Phone = cmp.Or(phone, p.Phone)
+		return d.write(p)
+	})
+	c.Flags().StringVar(&phone, "phone", "", "telephone `NUMBER`")
+	return c
+}
+
+func addColony(a *app) *cobra.Command {
+	var roles []string
+	var line, queen string
+	var thousands float64
+	c := a.adding(&cobra.Command{
+		Use:     "colony NAME",
+		Short:   "Add a full-size colony, or describe it anew",
+		Example: "  lidbook add colony S3 --role finisher\n  lidbook add colony S1 --role breeder --line Rook",
+		Args:    cobra.ExactArgs(1),
+	}, func(d *desk, f finder, args []string) error {
+		y, err := f.homeOr(a.flags.yard)
+		if err != nil {
+			return err
+		}
+		fact := book.ColonyDescribed{Colony: book.ColonyID(d.ids.next()), Name: args[0], Yard: y.Yard}
+		if there, err := f.colony(args[0]); err == nil {
+			fact = there.ColonyDescribed
+		}
+		if fact.Roles, err = rolesOr(roles, fact.Roles); err != nil {
+			return err
+		}
+		fact.Line, fact.Thousands = cmp.Or(line, fact.Line), cmp.Or(thousands, fact.Thousands)
+		if queen != "" {
+			q, err := f.queen(queen)
+			if err != nil {
+				return err
+			}
+			fact.Queen = q.Queen
+		}
+		return d.write(fact)
+	})
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
+	c.Flags().StringSliceVar(&roles, "role", nil, "what it is kept for: breeder, starter, finisher, \"cell builder\", \"brood source\", \"drone source\", bank")
+	c.Flags().StringVar(&line, "line", "", "its mother `LINE`")
+	c.Flags().StringVar(&queen, "queen", "", "its queen's `NAME`")
+	c.Flags().Float64Var(&thousands, "bees", 0, "bees in thousands")
+	return c
+}
+
+func rolesOr(said []string, were []book.Role) ([]book.Role, error) {
+	if len(said) == 0 {
+		return were, nil
+	}
+	roles := make([]book.Role, len(said))
+	for i, word := range said {
+		if err := roles[i].UnmarshalText([]byte(word)); err != nil {
+			return nil, err
+		}
+	}
+	return roles, nil
+}
+
+func addQueen(a *app) *cobra.Command {
+	var q book.QueenDescribed
+	var mother, batch, born, descent string
+	c := a.adding(&cobra.Command{
+		Use:     "queen NAME",
+		Short:   "Add a queen, such as a breeder",
+		Example: "  lidbook add queen \"Rook 1\" --line Rook --born 2025-06-10",
+		Args:    cobra.ExactArgs(1),
+	}, func(d *desk, f finder, args []string) (err error) {
+		q.Queen, q.Name = book.QueenID(d.ids.next()), args[0]
+		if there, err := f.queen(args[0]); err == nil {
+			q.Queen = there.Queen
+		}
+		if mother != "" {
+			m, err := f.queen(mother)
+			if err != nil {
+				return err
+			}
+			q.Mother = m.Queen
+		}
+		if batch != "" {
+			b, err := f.batch(batch)
+			if err != nil {
+				return err
+			}
+			q.Batch = b.Batch
+		}
+		if born != "" {
+			day, err := calendar.ParseDay(born)
+			if err != nil {
+				return err
+			}
+			q.Born = day.Start(d.zone).UTC()
+		}
+		if err := q.Descent.UnmarshalText([]byte(descent)); err != nil {
+			return err
+		}
+		return d.write(q)
+	})
+	c.Flags().StringVar(&q.Line, "line", "", "her `LINE`")
+	c.Flags().StringVar(&mother, "mother", "", "her mother's `NAME`")
+	c.Flags().StringVar(&batch, "batch", "", "the `NUMBER` of her batch")
+	c.Flags().StringVar(&born, "born", "", "the `DAY` she was born")
+	c.Flags().StringVar(&q.DroneLine, "drone-line", "", "`LINE` of the drones")
+	c.Flags().StringVar(&descent, "descent", "", "sure or doubtful")
+	return c
+}

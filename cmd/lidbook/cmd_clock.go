@@ -1,0 +1,110 @@
+package main
+
+import (
+	"fmt"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+func init() {
+	register(groupSee, clockCommand)
+	shapes["clock"] = clockShape{}
+}
+
+// graft is a graft told by flags, without any book.
+type graft struct {
+	at      string
+	age     time.Duration
+	cells   int
+	zone    string
+	celsius float64
+}
+
+func (g *graft) flags(c *cobra.Command) {
+	f := c.Flags()
+	f.StringVar(&g.at, "graft", "", "when the larvae were grafted, as \"`DAY TIME`\": \"2027-05-05 18:00\"")
+	f.DurationVar(&g.age, "larvae", 0, "`AGE` of the larvae at the graft, like 18h (else as in your numbers)")
+	f.IntVar(&g.cells, "cells", 1, "how many cells are together")
+	f.StringVar(&g.zone, "zone", "", "time `ZONE`, like Europe/Berlin (else this machine's)")
+	f.Float64Var(&g.celsius, "celsius", 0, "warmth of the incubator in °C (else that of a brood nest)")
+}
+
+// batch is the graft as its clock sees it.
+func (g *graft) batch(now time.Time) (bee.Batch, *time.Location, error) {
+	zone := now.Location()
+	if g.zone != "" {
+		var err error
+		if zone, err = time.LoadLocation(g.zone); err != nil {
+			return bee.Batch{}, nil, fmt.Errorf("--zone %q: no such time zone, write one like Europe/Berlin", g.zone)
+		}
+	}
+	w, err := parseWhen(g.at, calendar.DayOf(now, zone), zone)
+	if err != nil {
+		return bee.Batch{}, nil, fmt.Errorf("--graft: %w", err)
+	}
+	if w.at.IsZero() {
+		return bee.Batch{}, nil, fmt.Errorf("--graft %q: say the hour as well, the clock runs by the hour", g.at)
+	}
+	if g.cells < 1 {
+		return bee.Batch{}, nil, fmt.Errorf("--cells %d: at least 1 cell", g.cells)
+	}
+	b := bee.Batch{Graft: w.at, LarvaAge: g.age, Cells: g.cells}
+	if g.celsius != 0 {
+		b.Log = []bee.Reading{{At: w.at, Celsius: g.celsius}}
+	}
+	return b, zone, nil
+}
+
+func clockCommand(a *app) *cobra.Command {
+	var g graft
+	c := &cobra.Command{
+		Use:     "clock --graft \"DAY TIME\"",
+		Short:   "The clock of a graft, without any book",
+		Long:    "Tells the days and hours of a batch from the hour of the graft: when to count,\nwhen to leave alone, when the cells must be out, when the first virgin walks.",
+		Example: "  lidbook clock --graft \"2027-05-05 18:00\" --larvae 18h --cells 24 --zone Europe/Berlin",
+		Args:    cobra.NoArgs,
+		RunE: func(*cobra.Command, []string) error {
+			b, zone, err := g.batch(a.now)
+			if err != nil {
+				return err
+			}
+			var n practice.Numbers
+			return a.show(clockOf(b, n, zone), func() {
+				a.line("grafted %s, %s%s", hour(b.Graft, zone), plural(b.Cells, "cell"), ageWords(b, n))
+				a.printClock(b, n, zone)
+			})
+		},
+	}
+	g.flags(c)
+	c.Flags().BoolVar(&a.flags.json, "json", false, "print JSON")
+	must(c.MarkFlagRequired("graft"))
+	return c
+}
+
+// ageWords tells the larvae's age, and what is wrong with it.
+func ageWords(b bee.Batch, n practice.Numbers) string {
+	if b.LarvaAge == 0 {
+		return ""
+	}
+	words := fmt.Sprintf(", larvae %g h old", b.LarvaAge.Hours())
+	switch bee.LarvaAge(b.LarvaAge, n) {
+	case bee.AgeOld:
+		return words + ": old, they make lesser queens"
+	case bee.AgeTooOld:
+		return words + ": too old for a good queen"
+	default:
+		return words
+	}
+}
+
+// must is for errors that only a mistake in this program makes.
+func must(err error) {
+	if err != nil {
+		panic(err)
+	}
+}

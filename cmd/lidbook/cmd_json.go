@@ -1,0 +1,69 @@
+package main
+
+import (
+	"maps"
+	"reflect"
+	"slices"
+	"strings"
+
+	"github.com/spf13/cobra"
+)
+
+func init() { register(groupKeep, jsonCommand) }
+
+func jsonCommand(a *app) *cobra.Command {
+	return &cobra.Command{
+		Use:   "json [COMMAND]",
+		Short: "The names that --json prints, by command; they stay",
+		Args:  cobra.MaximumNArgs(1),
+		RunE: func(_ *cobra.Command, args []string) error {
+			for _, name := range slices.Sorted(maps.Keys(shapes)) {
+				if len(args) == 0 || args[0] == name {
+					a.line("%s", name)
+					a.printShape(reflect.TypeOf(shapes[name]), "  ")
+				}
+			}
+			return nil
+		},
+	}
+}
+
+// printShape prints the names and types of a shape, those inside deeper.
+func (a *app) printShape(t reflect.Type, indent string) {
+	for t.Kind() == reflect.Slice || t.Kind() == reflect.Pointer {
+		t = t.Elem()
+	}
+	for i := range t.NumField() {
+		f := t.Field(i)
+		if f.Anonymous {
+			a.printShape(f.Type, indent)
+			continue
+		}
+		name, _, _ := strings.Cut(f.Tag.Get("json"), ",")
+		inner := f.Type
+		many := ""
+		if inner.Kind() == reflect.Slice {
+			inner, many = inner.Elem(), "list of "
+		}
+		for inner.Kind() == reflect.Pointer {
+			inner = inner.Elem()
+		}
+		if inner.Kind() != reflect.Struct {
+			a.line("%s%s: %s%s", indent, name, many, typeWord(inner.Kind()))
+			continue
+		}
+		a.line("%s%s: %sobjects", indent, name, many)
+		a.printShape(inner, indent+"  ")
+	}
+}
+
+func typeWord(k reflect.Kind) string {
+	switch k {
+	case reflect.Bool:
+		return "true or false"
+	case reflect.String:
+		return "text"
+	default:
+		return "number"
+	}
+}

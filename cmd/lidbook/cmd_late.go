@@ -1,0 +1,264 @@
+package main
+
+import (
+	"fmt"
+	"math"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+	"lidmark/domain/rules"
+)
+
+func init() {
+	register(groupSee, lateCommand)
+	shapes["late"] = []lateShape{}
+}
+
+// lateShape is the card of a late day in JSON. Counts are expected numbers.
+type lateShape struct {
+	Batch   int           `json:"batch,omitempty"`
+	Now     string        `json:"now"`
+	Next    string        `json:"nextFree"`
+	Cells   int           `json:"cells"`
+	Fit     int           `json:"nucsReady"`
+	Hard    string        `json:"cellsOutHard"`
+	First   string        `json:"firstOut50pc"`
+	Middle  string        `json:"halfOut"`
+	Walking bool          `json:"virginWalks"`
+	Losses  []lossShape   `json:"losses"`
+	Ways    []wayShape    `json:"ways"`
+	Triage  []triageShape `json:"triage"`
+}
+
+// lossShape is what is lost by an instant if nothing is done, in JSON.
+type lossShape struct {
+	By   string  `json:"by"`
+	Lost float64 `json:"lost"`
+}
+
+// wayShape is a way out of a late day in JSON.
+type wayShape struct {
+	Way        string  `json:"way"`
+	Placed     int     `json:"placed"`
+	Caged      int     `json:"caged"`
+	Left       int     `json:"left"`
+	Lost       float64 `json:"lost"`
+	Kept       float64 `json:"kept"`
+	Accepted   float64 `json:"accepted"`
+	Minutes    float64 `json:"minutes"`
+	LastResort bool    `json:"lastResort,omitempty"`
+}
+
+// triageShape is a step after a virgin has walked, in JSON.
+type triageShape struct {
+	Seen  string `json:"seen"`
+	Means string `json:"means"`
+	Do    string `json:"do"`
+}
+
+func lateCommand(a *app) *cobra.Command {
+	var g graft
+	var next string
+	var fit int
+	c := &cobra.Command{
+		Use:   "late [BATCH]",
+		Short: "A late day: what waiting costs, and the ways out side by side",
+		Long: "Ripe cells are together and cannot all be placed now. Tells what is expected to\nbe lost by when, and what each way out is worth: place what fits, cage, wait.\n\n" +
+			"With a book, for the batch named or for all whose cells are together; with\n--graft, without any book.",
+		Example: "  lidbook late 4 --next \"mon 18:00\"\n  lidbook late --graft \"2027-05-05 18:00\" --cells 24 --zone Europe/Berlin --next \"2027-05-17 18:00\" --fit 10",
+		Args:    cobra.MaximumNArgs(1),
+	}
+	a.reading(c, func(_ *cobra.Command, v *book.View, args []string) error { return a.lateOfBook(v, args, next) })
+	ofBook := c.RunE
+	c.RunE = func(c *cobra.Command, args []string) error {
+		if g.at == "" {
+			return ofBook(c, args)
+		}
+		return a.lateOfGraft(g, next, fit)
+	}
+	g.flags(c)
+	c.Flags().StringVar(&next, "next", "", "when you can come again, as \"`DAY TIME`\" (else the next free hours in the book)")
+	c.Flags().IntVar(&fit, "fit", 0, "with --graft: how many nucs are ready for a cell now")
+	return c
+}
+
+// parseNext reads when the keeper can come again: a day to come.
+func parseNext(text string, now time.Time, zone *time.Location) (time.Time, error) {
+	if text == "" {
+		return time.Time{}, nil
+	}
+	today := calendar.DayOf(now, zone)
+	w, err := parseWhen(text, today, zone)
+	if err == nil && w.day < today && today-w.day < 7 {
+		w, err = parseWhen((w.day+7).String()+text[wordLength(text):], today, zone) // mon is the coming one
+	}
+	switch {
+	case err != nil:
+		return time.Time{}, fmt.Errorf("--next: %w", err)
+	case w.at.IsZero():
+		return time.Time{}, fmt.Errorf("--next %q: say the hour as well, like %q", text, w.day.String()+" 18:00")
+	case !w.at.After(now):
+		return time.Time{}, fmt.Errorf("--next %q is not after %s: say when you come again", text, hour(now, zone))
+	}
+	return w.at, nil
+}
+
+func wordLength(text string) int {
+	n := 0
+	for n < len(text) && text[n] != ' ' && text[n] != 'T' {
+		n++
+	}
+	return n
+}
+
+func (a *app) lateOfBook(v *book.View, args []string, next string) error {
+	at, err := parseNext(next, v.On(), v.Zone())
+	if err != nil {
+		return err
+	}
+	f := finder{View: v}
+	var cards []rules.LateCard
+	if len(args) == 1 {
+		b, err := f.batch(args[0])
+		if err != nil {
+			return err
+		}
+		card, ok := rules.LateDay(v, b.Batch, at)
+		if !ok {
+			return fmt.Errorf("batch %d has no cells together", b.Number)
+		}
+		cards = append(cards, card)
+	} else {
+		cards = allLate(v, at)
+	}
+	shown := []lateShape{}
+	for _, card := range cards {
+		shown = append(shown, shapeOfLate(card, v.Zone()))
+	}
+	return a.show(shown, func() {
+		if len(cards) == 0 {
+			a.line("No ripe cells are together on %s.", v.Today().Short())
+		}
+		for _, card := range cards {
+			a.printLate(card, v.Zone())
+		}
+	})
+}
+
+// allLate are the cards of batches whose cells are best out by now.
+func allLate(v *book.View, next time.Time) []rules.LateCard {
+	var all []rules.LateCard
+	for b := range v.Batches() {
+		best := b.Bee(b.Left()).Clock(v.Numbers()).Best()
+		if card, ok := rules.LateDay(v, b.Batch, next); ok && !v.On().Before(best) {
+			all = append(all, card)
+		}
+	}
+	return all
+}
+
+func (a *app) lateOfGraft(g graft, next string, fit int) error {
+	b, zone, err := g.batch(a.now)
+	if err != nil {
+		return err
+	}
+	now := a.now
+	if a.flags.on != "" {
+		w, err := parseWhen(a.flags.on, calendar.DayOf(a.now, zone), zone)
+		if err != nil {
+			return fmt.Errorf("--on: %w", err)
+		}
+		now = w.instant(a.now, zone)
+	}
+	at, err := parseNext(next, now, zone)
+	if err != nil {
+		return err
+	}
+	if at.IsZero() {
+		return fmt.Errorf("say with --next when you can come again, like --next \"tomorrow 18:00\"")
+	}
+	if fit < 0 {
+		return fmt.Errorf("--fit %d: at least 0", fit)
+	}
+	card := cardOf(b, now, at, fit)
+	return a.show([]lateShape{shapeOfLate(card, zone)}, func() { a.printLate(card, zone) })
+}
+
+// cardOf is the card of a batch that is in no book.
+func cardOf(b bee.Batch, now, next time.Time, fit int) rules.LateCard {
+	var n practice.Numbers
+	clock := b.Clock(n)
+	loose := clock.Loose()
+	card := rules.LateCard{
+		Now: now, Next: next, Cells: b.Cells, Fit: fit, Hard: clock.Hard(), First: clock.FirstOut(0.5), Middle: clock.Middle(),
+		Triage: bee.Triage(), Ways: bee.Late{Clock: clock, Now: now, Next: next, Fit: fit}.Ways(),
+	}
+	for _, at := range []time.Time{now, now.Add(6 * time.Hour), now.Add(24 * time.Hour), next} {
+		card.Losses = append(card.Losses, rules.Loss{By: at, Lost: loose.Lost(at)})
+	}
+	return card
+}
+
+func shapeOfLate(c rules.LateCard, zone *time.Location) lateShape {
+	s := lateShape{
+		Batch: c.Number, Now: stamp(c.Now, zone), Next: stamp(c.Next, zone), Cells: c.Cells, Fit: c.Fit,
+		Hard: stamp(c.Hard, zone), First: stamp(c.First, zone), Middle: stamp(c.Middle, zone), Walking: c.Walking,
+	}
+	for _, l := range c.Losses {
+		s.Losses = append(s.Losses, lossShape{stamp(l.By, zone), round(l.Lost)})
+	}
+	for _, w := range c.Ways {
+		s.Ways = append(s.Ways, wayShape{w.Way.String(), w.Placed, w.Caged, w.Left, round(w.Lost), round(w.Kept), round(w.Accepted), w.Work.Minutes(), w.LastResort})
+	}
+	for _, t := range c.Triage {
+		s.Triage = append(s.Triage, triageShape{t.Seen, t.Means, t.Do})
+	}
+	return s
+}
+
+// round leaves two places: an expected number is no truer than that.
+func round(x float64) float64 { return math.Round(x*100) / 100 }
+
+func (a *app) printLate(c rules.LateCard, zone *time.Location) {
+	head := plural(c.Cells, "cell") + " together"
+	if c.Number > 0 {
+		head = fmt.Sprintf("batch %d: ", c.Number) + head
+	}
+	a.line("%s on %s, %s ready", head, hour(c.Now, zone), plural(c.Fit, "nuc"))
+	if c.Walking {
+		a.line("  A virgin is out. Box open, in this order, within the hour:")
+		a.printTriage(c)
+	}
+	a.line("  hard line %s; first virgin, even chance, %s; half out %s", hour(c.Hard, zone), hour(c.First, zone), hour(c.Middle, zone))
+	a.line("  expected lost if nothing is done:")
+	var rows [][]string
+	for _, l := range c.Losses {
+		rows = append(rows, []string{"    by " + hour(l.By, zone), fmt.Sprintf("%.1f of %d", l.Lost, c.Cells)})
+	}
+	a.table(rows)
+	a.line("  ways out until %s, best first:", hour(c.Next, zone))
+	rows = [][]string{{"    way", "lost", "kept", "accepted", "minutes"}}
+	for _, w := range c.Ways {
+		way := w.Way.String()
+		if w.LastResort {
+			way += " (last resort)"
+		}
+		rows = append(rows, []string{"    " + way, fmt.Sprintf("%.1f", w.Lost), fmt.Sprintf("%.1f", w.Kept), fmt.Sprintf("%.1f", w.Accepted), fmt.Sprintf("%.0f", w.Work.Minutes())})
+	}
+	a.table(rows)
+	if !c.Walking {
+		a.line("  If a virgin has walked:")
+		a.printTriage(c)
+	}
+}
+
+func (a *app) printTriage(c rules.LateCard) {
+	for i, t := range c.Triage {
+		a.line("    %d %s: %s; %s", i+1, t.Seen, t.Means, t.Do)
+	}
+}

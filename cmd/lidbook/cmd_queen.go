@@ -1,0 +1,161 @@
+package main
+
+import (
+	"strconv"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+	"lidmark/domain/line"
+	"lidmark/domain/rules"
+)
+
+func init() {
+	register(groupSee, queenCommand)
+	register(groupSee, colonyCommand)
+	shapes["queen"] = queenShape{}
+	shapes["colony"] = colonyShape{}
+}
+
+// queenShape is a queen's card in JSON.
+type queenShape struct {
+	thing
+	Line      string      `json:"line,omitempty"`
+	Mother    string      `json:"mother,omitempty"`
+	Batch     int         `json:"batch,omitempty"`
+	Descent   string      `json:"descent,omitempty"`
+	Colour    string      `json:"colour,omitempty"`
+	Disc      string      `json:"disc,omitempty"`
+	Clipped   bool        `json:"clipped,omitempty"`
+	Cage      string      `json:"cage,omitempty"`
+	Where     string      `json:"where,omitempty"`
+	Virgin    bool        `json:"virgin,omitempty"`
+	FirstEggs string      `json:"firstEggs,omitempty"`
+	Caught    string      `json:"caught,omitempty"`
+	Handed    string      `json:"handedOver,omitempty"`
+	HandedTo  string      `json:"handedTo,omitempty"`
+	Ended     string      `json:"ended,omitempty"`
+	How       string      `json:"how,omitempty"`
+	History   []lineShape `json:"history"`
+}
+
+func queenCommand(a *app) *cobra.Command {
+	return a.reading(&cobra.Command{
+		Use:     "queen NAME",
+		Short:   "A queen's card: descent, mark, where she is, history",
+		Long:    "A queen is found by her name, by the number of her cage, or by her disc.",
+		Example: "  lidbook queen \"Rook 12\"\n  lidbook queen 7",
+		Args:    cobra.ExactArgs(1),
+	}, func(_ *cobra.Command, v *book.View, args []string) error {
+		q, err := finder{View: v}.queen(args[0])
+		if err != nil {
+			return err
+		}
+		s := queenCard(v, q)
+		return a.show(s, func() { a.printQueen(v, q, s) })
+	})
+}
+
+func queenCard(v *book.View, q *book.Queen) queenShape {
+	zone, names := v.Zone(), line.In(v)
+	s := queenShape{
+		thing: thingOf(v, q.Queen.Subject()), Line: q.Line, Mother: names(q.Mother.Subject()), Descent: q.Descent.String(),
+		Colour: q.Mark.Colour, Disc: q.Mark.Disc, Clipped: q.Mark.Clipped, Cage: q.Label, Virgin: q.Virgin,
+		FirstEggs: stamp(q.FirstEggs.Instant, zone), Caught: stamp(q.Caught.Instant, zone), Handed: stamp(q.Handed.Instant, zone),
+		HandedTo: q.HandedTo, Ended: stamp(q.Ended.Instant, zone), How: q.How.String(), History: history(v, q.Queen.Subject()),
+	}
+	if !q.Batch.IsZero() {
+		s.Batch = v.Batch(q.Batch).Number
+	}
+	if !q.Where.IsZero() {
+		s.Where = rules.Name(v, q.Where)
+	}
+	return s
+}
+
+func (a *app) printQueen(v *book.View, q *book.Queen, s queenShape) {
+	zone := v.Zone()
+	a.line("%s", s.Name)
+	mark := s.Colour + prefixed(" disc ", s.Disc)
+	if s.Clipped {
+		mark += ", wing clipped"
+	}
+	batch := ""
+	if s.Batch > 0 {
+		batch = strconv.Itoa(s.Batch)
+	}
+	a.facts("line", s.Line, "mother", s.Mother, "batch", batch, "descent", s.Descent, "mark", mark, "cage", s.Cage, "in", s.Where,
+		"first eggs", day(q.FirstEggs.Instant, zone), "caught", day(q.Caught.Instant, zone),
+		"handed over", day(q.Handed.Instant, zone)+prefixed(" to ", s.HandedTo), "ended", day(q.Ended.Instant, zone)+prefixed(": ", s.How))
+	a.printHistory(v, q.Queen.Subject())
+}
+
+// colonyShape is a colony's card in JSON.
+type colonyShape struct {
+	thing
+	Yard      string         `json:"yard"`
+	Roles     []string       `json:"roles"`
+	Line      string         `json:"line,omitempty"`
+	Thousands float64        `json:"beesThousands,omitempty"`
+	Banked    []string       `json:"banked"`
+	Needs     []findingShape `json:"needs"`
+	History   []lineShape    `json:"history"`
+}
+
+func colonyCommand(a *app) *cobra.Command {
+	return a.reading(&cobra.Command{
+		Use:     "colony [NAME]",
+		Short:   "A full-size colony's card and history; without a name, all of them",
+		Example: "  lidbook colony S2",
+		Args:    cobra.MaximumNArgs(1),
+	}, func(_ *cobra.Command, v *book.View, args []string) error {
+		if len(args) == 0 {
+			return a.colonies(v)
+		}
+		c, err := finder{View: v}.colony(args[0])
+		if err != nil {
+			return err
+		}
+		found := about(rules.Findings(v), c.Colony.Subject())
+		s := colonyCard(v, c)
+		for _, f := range found {
+			s.Needs = append(s.Needs, shapeOf(v, f))
+		}
+		return a.show(s, func() {
+			a.printColony(s)
+			a.findings(v, found, false)
+			a.printHistory(v, c.Colony.Subject())
+		})
+	})
+}
+
+func colonyCard(v *book.View, c *book.Colony) colonyShape {
+	s := colonyShape{
+		thing: thingOf(v, c.Colony.Subject()), Yard: v.Yard(c.Yard).Name, Roles: []string{}, Line: c.Line, Thousands: c.Thousands,
+		Banked: []string{}, Needs: []findingShape{}, History: history(v, c.Colony.Subject()),
+	}
+	for _, r := range c.Roles {
+		s.Roles = append(s.Roles, r.String())
+	}
+	for _, q := range c.Banked {
+		s.Banked = append(s.Banked, rules.Name(v, q.Subject()))
+	}
+	return s
+}
+
+func (a *app) printColony(s colonyShape) {
+	a.line("%s  %s", s.Name, list(s.Roles))
+	a.facts("yard", s.Yard, "line", s.Line, "in its bank", list(s.Banked))
+}
+
+func (a *app) colonies(v *book.View) error {
+	all := []colonyShape{}
+	for c := range v.Colonies() {
+		all = append(all, colonyCard(v, c))
+	}
+	return a.show(all, func() {
+		for _, s := range all {
+			a.printColony(s)
+		}
+	})
+}

@@ -1,0 +1,169 @@
+package main
+
+import (
+	"fmt"
+	"iter"
+	"strconv"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/domain/line"
+)
+
+// finder finds things of a view by the names a keeper types.
+type finder struct {
+	*book.View
+	in book.YardID // where a nuc is looked for first; zero: everywhere
+}
+
+func (a *app) finder(v *book.View) (finder, error) {
+	f := finder{View: v}
+	if a.flags.yard == "" {
+		return f, nil
+	}
+	y, err := f.yard(a.flags.yard)
+	if err != nil {
+		return f, err
+	}
+	f.in = y.Yard
+	return f, nil
+}
+
+// one is the only one of all that match, or an error that lists those there.
+func one[T any](what, name string, all iter.Seq[T], called func(T) string) (found T, err error) {
+	n := 0
+	var there []string
+	for t := range all {
+		there = append(there, called(t))
+		if strings.EqualFold(called(t), name) {
+			found = t
+			n++
+		}
+	}
+	switch {
+	case n == 1:
+		return found, nil
+	case n > 1:
+		return found, fmt.Errorf("%d %ss are called %s", n, what, name)
+	case len(there) == 0:
+		return found, fmt.Errorf("no %s %q: there is none in the book on that day", what, name)
+	default:
+		return found, fmt.Errorf("no %s %q: there is %s", what, name, shortList(there))
+	}
+}
+
+// shortList lists a few names.
+func shortList(names []string) string {
+	const few = 8
+	if len(names) > few {
+		return strings.Join(names[:few], ", ") + " and more"
+	}
+	return strings.Join(names, ", ")
+}
+
+func (f finder) yard(name string) (*book.Yard, error) {
+	return one("yard", name, f.Yards(), func(y *book.Yard) string { return y.Name })
+}
+
+// homeOr is the yard of a name, or the home yard without one.
+func (f finder) homeOr(name string) (*book.Yard, error) {
+	if name != "" {
+		return f.yard(name)
+	}
+	if y := f.HomeYard(); y != nil {
+		return y, nil
+	}
+	return nil, fmt.Errorf("no yard in the book: add one with lidbook add yard")
+}
+
+func (f finder) colony(name string) (*book.Colony, error) {
+	return one("colony", name, f.Colonies(), func(c *book.Colony) string { return c.Name })
+}
+
+func (f finder) person(name string) (*book.Person, error) {
+	return one("person", name, f.People(), func(p *book.Person) string { return p.Name })
+}
+
+func (f finder) order(number string) (*book.Order, error) {
+	return one("order", number, f.Orders(), func(o *book.Order) string { return o.Number })
+}
+
+func (f finder) queen(name string) (*book.Queen, error) {
+	called := func(q *book.Queen) string {
+		switch {
+		case q.Name != "":
+			return q.Name
+		case q.InHand() && q.Label != "":
+			return q.Label
+		default:
+			return q.Mark.Disc
+		}
+	}
+	return one("queen", name, named(f.Queens(), called), called)
+}
+
+func named[T any](all iter.Seq[T], called func(T) string) iter.Seq[T] {
+	return func(yield func(T) bool) {
+		for t := range all {
+			if called(t) != "" && !yield(t) {
+				return
+			}
+		}
+	}
+}
+
+func (f finder) batch(number string) (*book.Batch, error) {
+	n, err := strconv.Atoi(number)
+	if err != nil {
+		return nil, fmt.Errorf("batch %q: write its number, like 4", number)
+	}
+	if b := f.BatchNumbered(n); b != nil {
+		return b, nil
+	}
+	return one("batch", number, f.Batches(), func(b *book.Batch) string { return strconv.Itoa(b.Number) })
+}
+
+func (f finder) nucs(names string) ([]book.NucID, error) {
+	return line.Nucs(names, line.Context{View: f.View, Yard: f.in})
+}
+
+func (f finder) nuc(name string) (*book.Nuc, error) {
+	all, err := f.nucs(name)
+	if err != nil {
+		return nil, err
+	}
+	if len(all) != 1 {
+		return nil, fmt.Errorf("%s: name one nuc", name)
+	}
+	return f.Nuc(all[0]), nil
+}
+
+// unit finds a nuc or a colony.
+func (f finder) unit(name string) (book.Subject, error) {
+	if c, err := f.colony(name); err == nil {
+		return c.Colony.Subject(), nil
+	}
+	n, err := f.nuc(name)
+	if err != nil {
+		return book.Subject{}, fmt.Errorf("no colony is called %s, and %w", name, err)
+	}
+	return n.NucNamed.Nuc.Subject(), nil
+}
+
+// anything finds a yard, colony, nuc, queen, or "batch 4".
+func (f finder) anything(name string) (book.Subject, error) {
+	if number, ok := strings.CutPrefix(name, "batch "); ok {
+		b, err := f.batch(number)
+		if err != nil {
+			return book.Subject{}, err
+		}
+		return b.Batch.Subject(), nil
+	}
+	if y, err := f.yard(name); err == nil {
+		return y.Yard.Subject(), nil
+	}
+	if q, err := f.queen(name); err == nil {
+		return q.Queen.Subject(), nil
+	}
+	return f.unit(name)
+}

@@ -1,0 +1,115 @@
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+	"strconv"
+	"strings"
+	"text/tabwriter"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/rules"
+)
+
+// show prints a value as JSON when that was asked for, else as text.
+func (a *app) show(v any, text func()) error {
+	if !a.flags.json {
+		text()
+		return nil
+	}
+	e := json.NewEncoder(a.out)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", "  ")
+	return e.Encode(v)
+}
+
+func (a *app) line(format string, args ...any) { fmt.Fprintf(a.out, format+"\n", args...) }
+
+// table prints rows in columns.
+func (a *app) table(rows [][]string) {
+	w := tabwriter.NewWriter(a.out, 0, 0, 2, ' ', 0)
+	for _, row := range rows {
+		fmt.Fprintln(w, strings.TrimRight(strings.Join(row, "\t"), "\t "))
+	}
+	w.Flush() // errors of the terminal show at the next write
+}
+
+// shapes are what --json prints, by command. Their names are promised to stay.
+var shapes = map[string]any{}
+
+// thing is a subject in JSON: what kind it is, its name and its id.
+type thing struct {
+	Kind string `json:"kind"`
+	Name string `json:"name"`
+	ID   string `json:"id"`
+}
+
+func thingOf(v *book.View, s book.Subject) thing {
+	return thing{s.Kind.String(), rules.Name(v, s), s.UUID.String()}
+}
+
+func things(v *book.View, all []book.Subject) []thing {
+	list := make([]thing, len(all))
+	for i, s := range all {
+		list[i] = thingOf(v, s)
+	}
+	return list
+}
+
+// stamp is an instant in JSON: RFC 3339 in a zone; "" for none.
+func stamp(t time.Time, zone *time.Location) string {
+	if t.IsZero() {
+		return ""
+	}
+	return t.In(zone).Format(time.RFC3339)
+}
+
+// hour is an instant for a reader: "Sat 15 May 18:16".
+func hour(t time.Time, zone *time.Location) string {
+	if t.IsZero() {
+		return ""
+	}
+	return t.In(zone).Format("Mon 2 Jan 15:04")
+}
+
+// plural is a number of things: "1 cell", "24 cells".
+func plural(n int, thing string) string {
+	switch {
+	case n == 1:
+	case thing == "larva":
+		thing = "larvae"
+	case thing == "person":
+		thing = "people"
+	case strings.HasSuffix(thing, "try"):
+		thing = strings.TrimSuffix(thing, "y") + "ies"
+	default:
+		thing += "s"
+	}
+	return thousands(n) + " " + thing
+}
+
+// thousands parts a number by spaces.
+func thousands(n int) string {
+	if n < 1000 {
+		return strconv.Itoa(n)
+	}
+	return fmt.Sprintf("%s %03d", thousands(n/1000), n%1000)
+}
+
+func names(v *book.View, all []book.Subject) string {
+	list := make([]string, len(all))
+	for i, s := range all {
+		list[i] = rules.Name(v, s)
+	}
+	return strings.Join(list, " ")
+}
+
+// list joins words as one says them: "3", "3 and 4", "3, 4 and 5".
+func list(words []string) string {
+	if len(words) < 2 {
+		return strings.Join(words, "")
+	}
+	last := len(words) - 1
+	return strings.Join(words[:last], ", ") + " and " + words[last]
+}

@@ -1,0 +1,191 @@
+package main
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/line"
+)
+
+// setUp names nucs, their boxes and stands.
+type setUp struct {
+	ids   *ids
+	yard  book.YardID
+	per   int
+	sides int
+	view  *book.View // stands and names that are there already; nil in a new book
+}
+
+// row sets up a row of nucs, A1-A12: its stand, the boxes, the nucs.
+func (s setUp) row(text string) ([]book.Fact, error) {
+	names, err := line.Row(text)
+	switch {
+	case err != nil:
+		return nil, err
+	case len(names) == 0:
+		return nil, fmt.Errorf("no name of a nuc, write a row like A1-A12")
+	case s.per < 1:
+		return nil, fmt.Errorf("%d nucs in a box: at least 1", s.per)
+	case s.sides < 0:
+		return nil, fmt.Errorf("%d sides of comb: at least 1", s.sides)
+	}
+	var facts []book.Fact
+	stands := map[string]book.StandID{}
+	var box book.BoxID
+	for i, name := range names {
+		if s.taken(name) {
+			return nil, fmt.Errorf("%s is there already", name)
+		}
+		letter, place := split(name)
+		if stands[letter].IsZero() {
+			stand := s.stand(letter, s.places(names, letter))
+			stands[letter] = stand.Stand
+			facts = append(facts, stand)
+		}
+		if i%s.per == 0 {
+			box = book.BoxID(s.ids.next())
+			facts = append(facts, book.BoxBuilt{Box: box, Number: name, Nucs: s.per})
+		}
+		facts = append(facts, s.nuc(name, box, stands[letter], place)...)
+	}
+	return facts, nil
+}
+
+func (s setUp) taken(name string) bool {
+	if s.view == nil {
+		return false
+	}
+	for _, n := range s.view.NucNamed(name) {
+		if n.Yard == s.yard {
+			return true
+		}
+	}
+	return false
+}
+
+func (s setUp) nuc(name string, box book.BoxID, stand book.StandID, place int) []book.Fact {
+	id := book.NucID(s.ids.next())
+	return []book.Fact{
+		book.NucNamed{Nuc: id, Name: name, Box: box, Sides: s.sides},
+		book.NucPlaced{Nuc: id, Yard: s.yard, Stand: stand, Place: place},
+	}
+}
+
+// stand is the stand of a letter, set anew with room for the row.
+func (s setUp) stand(letter string, places int) book.StandSet {
+	f := book.StandSet{Stand: book.StandID(s.ids.next()), Yard: s.yard, Letter: letter, Places: places}
+	if s.view == nil {
+		return f
+	}
+	for there := range s.view.Stands(s.yard) {
+		if there.Letter == letter {
+			f = there.StandSet
+			f.Places = max(f.Places, places)
+		}
+	}
+	return f
+}
+
+func (s setUp) places(names []string, letter string) (most int) {
+	for _, name := range names {
+		if l, n := split(name); l == letter {
+			most = max(most, n)
+		}
+	}
+	return most
+}
+
+func split(name string) (letter string, number int) {
+	letter = strings.TrimRight(name, "0123456789")
+	number, _ = strconv.Atoi(name[len(letter):]) // a name has a number
+	return letter, number
+}
+
+// person reads "Ida Mon-Fri 18:30-20:30 Sat 08:00-12:00".
+func person(text string, id book.PersonID) (book.PersonDescribed, error) {
+	name, free, err := splitHours(text)
+	switch {
+	case err != nil:
+		return book.PersonDescribed{}, err
+	case name == "":
+		return book.PersonDescribed{}, fmt.Errorf("a person needs a name")
+	}
+	return book.PersonDescribed{Person: id, Name: name, Free: free}, nil
+}
+
+// splitHours parts a name from the free hours behind it.
+func splitHours(text string) (name string, free [7]book.FreeHours, err error) {
+	words := strings.Fields(strings.ReplaceAll(text, ",", " "))
+	at := len(words)
+	for i, w := range words {
+		if _, ok := weekdays(w); ok && i > 0 {
+			at = i
+			break
+		}
+	}
+	name = strings.Join(words[:at], " ")
+	for rest := words[at:]; len(rest) > 0; rest = rest[2:] {
+		if len(rest) < 2 {
+			return name, free, fmt.Errorf("free hours of %s: add them, like %s 18:30-20:30", rest[0], rest[0])
+		}
+		days, ok := weekdays(rest[0])
+		hours, err := parseHours(rest[1])
+		if !ok || err != nil {
+			return name, free, fmt.Errorf("free hours %q: write them like Mon-Fri 18:30-20:30", rest[0]+" "+rest[1])
+		}
+		for _, d := range days {
+			free[d] = hours
+		}
+	}
+	return name, free, nil
+}
+
+// weekdays reads "Mon", "Mon-Fri", "Sat-Mon".
+func weekdays(text string) (days []time.Weekday, ok bool) {
+	first, last, span := strings.Cut(text, "-")
+	from, ok1 := weekday(first)
+	if !span {
+		last = first
+	}
+	to, ok2 := weekday(last)
+	if !ok1 || !ok2 {
+		return nil, false
+	}
+	for d := from; ; d = (d + 1) % 7 {
+		days = append(days, d)
+		if d == to {
+			return days, true
+		}
+	}
+}
+
+func weekday(text string) (time.Weekday, bool) {
+	for d := range time.Weekday(7) {
+		if strings.EqualFold(d.String(), text) || strings.EqualFold(d.String()[:3], text) {
+			return d, true
+		}
+	}
+	return 0, false
+}
+
+func parseHours(text string) (h book.FreeHours, err error) {
+	from, until, _ := strings.Cut(text, "-")
+	if h.From, err = minutes(from); err != nil {
+		return h, err
+	}
+	if h.Until, err = minutes(until); err == nil && h.Until <= h.From {
+		err = fmt.Errorf("%s is not after %s", until, from)
+	}
+	return h, err
+}
+
+func minutes(text string) (int, error) {
+	if text == "24:00" {
+		return 24 * 60, nil
+	}
+	t, err := time.Parse("15:04", text)
+	return t.Hour()*60 + t.Minute(), err
+}

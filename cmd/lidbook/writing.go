@@ -1,0 +1,147 @@
+package main
+
+import (
+	"cmp"
+	"fmt"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/line"
+	"lidmark/storage"
+)
+
+// desk is a book open for writing, with the season in it.
+type desk struct {
+	*app
+	book   *storage.Book
+	season *book.Season
+	ids    *ids
+	writer string
+	zone   *time.Location
+	at     calendar.Moment // when what is written happened
+	day    when            // what --on said
+}
+
+// writing gives a command the flags of all that write, and a desk to write at.
+func (a *app) writing(c *cobra.Command, do func(*desk, *cobra.Command, []string) error) *cobra.Command {
+	f := c.Flags()
+	f.StringVar(&a.flags.on, "on", "", "when it happened: a `DAY` or \"DAY TIME\", such as yesterday, \"2027-05-15 18:00\", \"sat evening\" (else now)")
+	f.StringVar(&a.flags.by, "by", "", "who writes (else $LIDMARK_WRITER, else the only person of the book)")
+	c.RunE = func(c *cobra.Command, args []string) error {
+		d, err := a.open()
+		if err != nil {
+			return err
+		}
+		err = do(d, c, args)
+		return cmp.Or(err, d.book.Close())
+	}
+	return c
+}
+
+// open opens the book for writing.
+func (a *app) open() (*desk, error) {
+	path, err := a.bookPath()
+	if err != nil {
+		return nil, err
+	}
+	b, err := storage.Open(path, storage.Options{Now: a.clock})
+	if err != nil {
+		return nil, err
+	}
+	d := &desk{app: a, book: b}
+	if err := d.prepare(); err != nil {
+		return nil, cmp.Or(err, b.Close())
+	}
+	return d, nil
+}
+
+func (d *desk) prepare() (err error) {
+	if why := d.book.ReadOnly(); why != "" {
+		return &refusal{why}
+	}
+	if d.season, err = book.Read(d.book, time.LoadLocation); err != nil {
+		return err
+	}
+	d.ids = newIDs(d.now, d.season)
+	d.zone = d.view().Zone()
+	today := calendar.DayOf(d.now, d.zone)
+	if d.day, err = parseWhen(cmp.Or(d.flags.on, "today"), today, d.zone); err != nil {
+		return fmt.Errorf("--on: %w", err)
+	}
+	d.at = d.day.moment(d.now, d.zone)
+	if d.at.Instant.After(d.now) {
+		if d.day.day > today || d.at.Part == calendar.Exact {
+			return fmt.Errorf("--on %s is still to come: write down what has happened", d.flags.on)
+		}
+		d.at.Instant = calendar.Instantly(d.now).Instant // a part of today that is not over
+	}
+	d.writer = cmp.Or(d.flags.by, d.env("LIDMARK_WRITER"), onlyPerson(d.view()))
+	return nil
+}
+
+func onlyPerson(v *book.View) string {
+	name := ""
+	for p := range v.People() {
+		if name != "" {
+			return ""
+		}
+		name = p.Name
+	}
+	return name
+}
+
+// view is the season as it stands now.
+func (d *desk) view() *book.View { return d.season.At(d.now) }
+
+// viewThen is the season at the end of what is written about: the day of --on
+// as far as it has gone.
+func (d *desk) viewThen() *book.View { return d.season.At(d.day.instant(d.now, d.zone)) }
+
+// entries are facts as entries of a moment.
+func (d *desk) entries(at calendar.Moment, facts ...book.Fact) []book.Entry {
+	all := make([]book.Entry, len(facts))
+	for i, f := range facts {
+		all[i] = book.Entry{ID: book.EntryID(d.ids.next()), At: at, Written: d.now.UTC().Truncate(time.Second), Writer: d.writer, Fact: f}
+	}
+	return all
+}
+
+// append writes entries: they are on disk when it returns nil.
+func (d *desk) append(entries ...book.Entry) error {
+	if err := d.book.Append(entries...); err != nil {
+		return err
+	}
+	d.season = d.season.With(entries...)
+	return nil
+}
+
+// write writes facts of the moment of --on, with the answers to what they ask,
+// and says what was written.
+func (d *desk) write(facts ...book.Fact) error {
+	entries, keep := d.settle(d.entries(d.at, facts...))
+	if !keep {
+		d.line("nothing written")
+		return nil
+	}
+	if err := d.append(entries...); err != nil {
+		return err
+	}
+	d.say(entries)
+	return nil
+}
+
+// say prints what was written, a line an entry.
+func (d *desk) say(entries []book.Entry) {
+	const few = 12
+	if rest := len(entries) - few; rest > 1 {
+		defer d.line("written: %s more like it", plural(rest, "entry"))
+		entries = entries[:few]
+	}
+	names := line.In(d.view())
+	for _, e := range entries {
+		fmt.Fprintf(d.out, "written: %s (%s)\n", line.Words(e.Fact, names), e.At.In(d.zone))
+	}
+}
