@@ -77,26 +77,39 @@ func (a *arranger) stand(nucs []*Nuc, heads bool) {
 type Grid struct {
 	Rows   []Row
 	Row    float64 // height of a row, dp
+	Lid    float64 // size of a lid
+	Head   float64 // height of what lies above the lids
+	Legend float64 // and of what lies below them
 	Offset float64 // how far it is scrolled
-	Height float64 // of the pane
+	Height float64 // of the lids' part of the pane
 }
 
-// Heights of the grid's rows, dp: names stand under the lids.
+// Measures of the grid, dp: names stand under the lids.
 const (
-	gridRowLeast = 54.0
-	gridRowMost  = 66.0
-	// GridHead is what lies above the lids, GridLegend below them.
-	GridHead   = 36.0
-	GridLegend = 70.0
+	gridLidLeast  = 38.0
+	gridLidMost   = 48.0
+	gridLidGap    = 17.0 // from lid to lid in a row, at least
+	gridNameLeast = 19.0 // what a row is higher than its lids
+	gridNameMost  = 26.0
+	gridHead      = 36.0
+	gridHeadTurns = 8.0 // the head is that of the parts that take turns
+	gridLegend    = 70.0
 )
 
 // Grid is the grid of lids in the layout l.
 func (s State) Grid(l Layout) Grid {
-	yard := s.Filled()
-	r := s.Reading()
-	rows := r.arranged(r.In(yard), l.Columns, yard.IsZero())
-	g := Grid{Rows: rows, Height: max(0, l.Main.H-GridHead-GridLegend)}
-	g.Row = min(max(g.Height/float64(max(len(rows), 1)), gridRowLeast), gridRowMost)
+	r, yard := s.Reading(), s.Filled()
+	g := Grid{Rows: r.arranged(r.In(yard), l.Columns, yard.IsZero()), Head: gridHead, Legend: gridLegend}
+	if !l.Turns.Empty() {
+		g.Head = gridHeadTurns
+	}
+	g.Height = max(0, l.Main.H-g.Head-g.Legend)
+	g.Lid = min(max(l.Pitch-gridLidGap, gridLidLeast), gridLidMost)
+	share := g.Height / float64(max(len(g.Rows), 1))
+	if share < g.Lid+gridNameLeast {
+		g.Lid = max(gridLidLeast, min(g.Lid, share-gridNameLeast))
+	}
+	g.Row = min(max(share, g.Lid+gridNameLeast), g.Lid+gridNameMost)
 	g.Offset = min(s.Scroll[GridPlace], g.most())
 	return g
 }
@@ -183,8 +196,7 @@ func (s State) most(p Place, l Layout) float64 {
 	case TablePlace:
 		return TableRow * float64(max(0, len(s.Shown())-l.TableRows()))
 	case LanePlace:
-		n := len(s.Reading().Batches())
-		return LaneHeight * max(0, float64(n)-math.Floor(l.Lanes.H/LaneHeight))
+		return LaneHeight * float64(max(0, len(s.Present().Batches())-l.laneRows()))
 	default:
 		return max(0, s.RouteHeight()-l.Main.H)
 	}

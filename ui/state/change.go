@@ -97,9 +97,7 @@ func (s State) toBatch() State {
 }
 
 // dueDay is the best day of what is due at a nuc, today if that has gone by.
-func (s State) dueDay(n *Nuc) calendar.Day {
-	return max(s.Reading().DayOf(n.Due().Best), s.Today())
-}
+func (s State) dueDay(n *Nuc) calendar.Day { return max(n.DueDay, s.Today()) }
 
 func (s State) toDue() State { return s.on(s.dueDay(s.chosen())) }
 

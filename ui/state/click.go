@@ -80,8 +80,8 @@ func copyShown(s State) (State, []Effect) {
 		if !n.Holds.Batch.IsZero() {
 			batch = fmt.Sprint(r.View.Batch(n.Holds.Batch).Number)
 		}
-		if f := n.Due(); f != nil {
-			due = f.Act.String() + " " + r.DayOf(f.Best).String()
+		if n.Due != nil {
+			due = n.Due.Act.String() + " " + n.DueDay.String()
 		}
 		if !n.Presumed.Emerged.IsZero() {
 			age = fmt.Sprint(n.Presumed.Age)

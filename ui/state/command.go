@@ -6,7 +6,7 @@ import "strings"
 // keys and tests read the one list [Commands].
 type Command struct {
 	Name string // stable; the ID of a [CommandRef]
-	Does string // in the keeper's words, for the sheet of keys and a button
+	Does string // in the keeper's words, for the sheet of keys; "" where another row says it
 	Keys string // the keys that run it, parted by spaces: "Alt+T", "Ctrl+F"
 	// Why says why it cannot run now; "" means it can. Nil means always.
 	Why func(State) string

@@ -7,12 +7,21 @@ import (
 	"lidmark/domain/book"
 )
 
-// Filter tells which nucs a filter shows: those in whose words each of its
-// words occurs. The zero Filter shows all.
+// Filter tells which nucs a filter shows: those among whose words each of its
+// words begins one; a number has to be one. The zero Filter shows all.
 type Filter struct{ words []string }
 
 // FilterBy is the filter of what was typed.
-func FilterBy(typed string) Filter { return Filter{strings.Fields(strings.ToLower(typed))} }
+func FilterBy(typed string) Filter {
+	f := Filter{strings.Fields(strings.ToLower(typed))}
+	for i, w := range f.words {
+		if strings.Trim(w, "0123456789") == "" {
+			w += " "
+		}
+		f.words[i] = " " + w
+	}
+	return f
+}
 
 // Shows tells whether the filter shows n.
 func (f Filter) Shows(n *Nuc) bool {
@@ -29,9 +38,10 @@ func (f Filter) All() bool { return len(f.words) == 0 }
 
 // wordsOf are the words by which a nuc is found: its name, stand, yard, batch
 // and line, what it holds by letter and word, the keeper's stroke, and what is
-// the matter with it.
+// the matter with it, each with a space on both sides.
 func (r *Reading) wordsOf(n *Nuc) string {
 	var b strings.Builder
+	b.WriteByte(' ')
 	add := func(words ...string) {
 		for _, w := range words {
 			b.WriteString(strings.ToLower(w))

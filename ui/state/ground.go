@@ -17,7 +17,7 @@ const (
 	MapHead = HeadHeight
 	MapFoot = 66.0
 	// groundMargin is how much of a yard shows around what stands in it, m.
-	groundMargin = 4.0
+	groundMargin = 2.5
 )
 
 // MapFrame is where the ground shows in the map's pane.

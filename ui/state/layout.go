@@ -22,9 +22,10 @@ type Layout struct {
 	Map    scene.Area
 	Side   scene.Area // kit and minutes of Today
 
-	Columns int  // lids in a row of the grid
-	Narrow  bool // parts take turns, the ribbon has two rows
-	Over    bool // the card lies over the pane
+	Columns int     // lids in a row of the grid
+	Pitch   float64 // from lid to lid in a row of the grid
+	Narrow  bool    // parts take turns, the ribbon has two rows
+	Over    bool    // the card lies over the pane
 }
 
 // Ribbon is the strip of days.
@@ -50,7 +51,8 @@ const (
 	SideWidth    = 296.0
 	Edge         = 20.0 // from a pane's side to its text
 	GridPitch    = 57.0
-	gridMargin   = 36.0
+	GridGap      = 10.0 // between two blocks of four
+	gridMargin   = 26.0
 
 	labelWidth  = 104.0 // names of the ribbon's rows
 	labelNarrow = 15.0
@@ -58,6 +60,7 @@ const (
 	// Least sizes of a window, and of the panes below the lanes.
 	LeastWidth, LeastHeight = 800.0, 560.0
 
+	mapWide    = 860.0 // from here on the grid grows, not the map
 	panesLeast = 540.0
 	mostLanes  = 6
 	widestDay  = 26.0
@@ -118,8 +121,12 @@ func (l *Layout) panes(s State, rest scene.Area) {
 		l.Map, l.Main = rest, scene.Area{}
 	}
 	if l.Columns == 0 {
-		l.Columns = max(4, int((l.Main.W-gridMargin)/GridPitch)/4*4)
+		l.Columns = block
+		for gridWidth(l.Columns+block) <= l.Main.W {
+			l.Columns += block
+		}
 	}
+	l.Pitch = max(0, l.Main.W-gridWidth(l.Columns))/float64(l.Columns) + GridPitch
 }
 
 // card takes the card off the right side, or lays it over the pane.
@@ -165,20 +172,20 @@ func (s State) laneCount(l Layout, y float64) int {
 
 // gridColumns is how many lids stand in a row beside the map.
 func gridColumns(width, window float64) int {
-	switch {
-	case window < (turns+oneLane)/2:
-		return 4
-	case window < oneLane:
-		return 6
+	if window < oneLane {
+		return block
 	}
-	n := 8
-	for width-gridWidth(n+4) > 860 {
-		n += 4
+	n := 2 * block
+	for width-gridWidth(n+block) > mapWide {
+		n += block
 	}
 	return n
 }
 
-func gridWidth(columns int) float64 { return float64(columns)*GridPitch + gridMargin }
+// gridWidth is how wide a grid of so many columns is, a multiple of a block.
+func gridWidth(columns int) float64 {
+	return float64(columns)*GridPitch + float64(columns/block-1)*GridGap + gridMargin
+}
 
 // ribbon is as many days as there is room for, begun some before today.
 func (s State) ribbon(l Layout, y float64) Ribbon {

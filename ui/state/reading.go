@@ -35,8 +35,10 @@ type Nuc struct {
 	Presumed course.Presumption
 	Findings []rules.Finding // about it, the most pressing first
 	NeedsYou bool
-	Timed    bool    // there is a time by which to look
-	Used     float64 // share of that time used; above 1 it is past due
+	Due      *rules.Finding // the work that comes first, or nil
+	DueDay   calendar.Day   // the day on which that is best done; the day read when at once
+	Timed    bool           // there is a time by which to look
+	Used     float64        // share of that time used; above 1 it is past due
 	words    func() string
 }
 
@@ -79,6 +81,7 @@ func byPlace(all []rules.Finding) map[book.Subject][]rules.Finding {
 func (r *Reading) add(n *book.Nuc) {
 	m := &Nuc{Nuc: n, Presumed: r.Course.Of(n), Findings: r.about[n.Nuc.Subject()]}
 	m.NeedsYou = slices.ContainsFunc(m.Findings, rules.Finding.NeedsYou)
+	m.Due, m.DueDay = r.firstDue(m.Findings)
 	m.Used, m.Timed = used(m.Presumed, r.View.On())
 	m.words = sync.OnceValue(func() string { return r.wordsOf(m) })
 	r.Nucs = append(r.Nucs, m)
@@ -152,16 +155,51 @@ func (r *Reading) Known(s book.Subject) bool {
 	return false
 }
 
-// Due is the finding with the work that comes first, or nil.
-func (n *Nuc) Due() *rules.Finding {
-	var due *rules.Finding
-	for i := range n.Findings {
-		f := &n.Findings[i]
-		if f.Act != rules.ActNone && f.PutOff.IsZero() && (due == nil || f.By.Before(due.By)) {
-			due = f
+// firstDue is the work that comes first: what presses, then by its best day.
+func (r *Reading) firstDue(findings []rules.Finding) (due *rules.Finding, on calendar.Day) {
+	for i := range findings {
+		f := &findings[i]
+		if f.Act == rules.ActNone || !f.PutOff.IsZero() {
+			continue
+		}
+		d := r.BestDay(*f)
+		if due == nil || f.Severity == due.Severity && d < on {
+			due, on = f, d
 		}
 	}
-	return due
+	return due, on
+}
+
+// BestDay is the day on which the work of a finding is best done; the day read
+// for work that has no day.
+func (r *Reading) BestDay(f rules.Finding) calendar.Day {
+	for _, t := range []time.Time{f.Best, f.From, f.By} {
+		if !t.IsZero() {
+			return r.DayOf(t)
+		}
+	}
+	return r.Day
+}
+
+// PastDue is by how many days the work of a finding is past due; 0 when it is
+// not.
+func (r *Reading) PastDue(f rules.Finding) int {
+	if f.By.IsZero() {
+		return 0
+	}
+	return max(0, r.Day.Sub(r.DayOf(f.By)))
+}
+
+// Hard are the deadlines of nature that have gone by with the work not done,
+// and those of the day, the first one first.
+func (r *Reading) Hard() []rules.Finding {
+	var hard []rules.Finding
+	for _, f := range r.Findings {
+		if f.Hard && f.NeedsYou() && f.Act != rules.ActGiveCell && f.PastDue(r.View.On()) && !r.Ahead {
+			hard = append(hard, f)
+		}
+	}
+	return append(hard, r.Plan().Hard...)
 }
 
 // Weak tells whether the rules find the nuc weak.

@@ -109,13 +109,10 @@ func compareTrue(a, b bool) int {
 }
 
 func compareDue(a, b *Nuc) int {
-	fa, fb := a.Due(), b.Due()
-	switch {
-	case fa == nil || fb == nil:
-		return compareTrue(fa != nil, fb != nil)
-	default:
-		return fa.By.Compare(fb.By)
+	if a.Due == nil || b.Due == nil {
+		return compareTrue(a.Due != nil, b.Due != nil)
 	}
+	return cmp.Compare(a.DueDay, b.DueDay)
 }
 
 func batchNumber(r *Reading, n *Nuc) int {

@@ -167,6 +167,9 @@ func (s State) wheeledMap(m Wheeled) State {
 func boolFloat(b bool) float64 { return float64(boolInt(b)) }
 
 func (s State) wheeledPlace(p Place, d float64, l Layout) State {
+	if _, ok := s.Scroll[p]; p == LanePlace && !ok {
+		s = s.scrolled(p, LaneHeight*float64(s.firstLane()))
+	}
 	s = s.scrolled(p, d)
 	return s.scrolled(p, min(0, s.most(p, l)-s.Scroll[p]))
 }

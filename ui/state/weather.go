@@ -69,4 +69,4 @@ func (r *Reading) WeatherYard(yard book.YardID) book.YardID {
 func (r *Reading) FullDay() float64 { return r.Numbers().Get(practice.FitHoursPlus) * fullDay }
 
 // fullDay leaves room above a fine day for the sign of its weather.
-const fullDay = 1.15
+const fullDay = 1.45

@@ -57,7 +57,7 @@ func noBatch(s State) string {
 }
 
 func noDue(s State) string {
-	if n := s.chosen(); n == nil || n.Due() == nil || s.dueDay(n) == s.Looked() {
+	if n := s.chosen(); n == nil || n.Due == nil || s.dueDay(n) == s.Looked() {
 		return "nothing is due on another day"
 	}
 	return ""

@@ -53,8 +53,22 @@ func (c *cardDraw) draw() {
 			c.colony(c.r.View.Colony(id))
 		}
 	default:
-		c.yardShown()
+		c.nothing()
 	}
+}
+
+// nothing draws the card when nothing is selected: on Today the batch whose
+// hard deadline is past, else the yard shown.
+func (c *cardDraw) nothing() {
+	if c.s.Room == state.Today {
+		for _, f := range c.r.Hard() {
+			if id, ok := f.Of.Batch(); ok {
+				c.batch(c.r.View.Batch(id))
+				return
+			}
+		}
+	}
+	c.yardShown()
 }
 
 // room tells whether so much more fits above the buttons.
@@ -103,18 +117,35 @@ func (c *cardDraw) count(name, figure string, f font) {
 	}
 }
 
+// picture is how large the lid of the card's title is, dp.
+func (c *cardDraw) picture() float64 {
+	if c.l.Narrow {
+		return 60
+	}
+	return 76
+}
+
 // title writes the heading of a card beside its picture and three lines below.
 func (c *cardDraw) title(text string, lines ...string) {
-	x := c.x + 96
-	c.fit(x, c.y+16, text, ink(17).semi(), c.x+c.w)
+	x := c.x + c.picture() + 20
+	end := c.x + c.w + 4
+	c.fit(x, c.y+16, text, c.fitting(text, ink(17).semi(), end-x), end)
 	y := c.y + 38
 	for _, l := range lines {
 		if l != "" {
-			c.fit(x, y, l, ink2(14), c.x+c.w)
+			c.fit(x, y, l, c.fitting(l, ink2(14), end-x), end)
 			y += 20
 		}
 	}
 	c.y += 108
+}
+
+// fitting is a font, or one a size smaller if the text fits only then.
+func (c *cardDraw) fitting(text string, f font, room float64) font {
+	if c.width(text, f) > room {
+		f.size = max(13, f.size-2)
+	}
+	return f
 }
 
 // book writes the lines of the book about a subject, the latest first.
@@ -161,6 +192,9 @@ func codes(r *state.Reading, f book.Fact) string { return line.Codes(f, line.In(
 
 // buttons draws the card's buttons at its foot, as many as fit.
 func (c *cardDraw) buttons(all ...[2]string) {
+	if len(all) == 0 {
+		return
+	}
 	c.rule(c.x, c.bottom, c.x+c.w, c.bottom, scene.Hair)
 	x := c.x
 	for i, b := range all {

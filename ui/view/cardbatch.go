@@ -2,11 +2,13 @@ package view
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/course"
+	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -18,9 +20,10 @@ func (c *cardDraw) batch(b *book.Batch) {
 	c.y += 54
 	c.counts(b)
 	c.clock(b)
+	late := c.late(b)
 	for _, f := range c.r.About(b.Batch.Subject()) {
-		if f.NeedsYou() && c.room(70) {
-			c.para(f.What+". "+f.Do, ink(14).semi().as(scene.Act), 3)
+		if f.NeedsYou() && c.room(70) && !late {
+			c.para(sentence(f.What)+". "+f.Do+".", ink(14).semi().as(scene.Act), 3)
 			c.para(f.Why, ink2(13), 3)
 		}
 	}
@@ -72,6 +75,42 @@ func (c *cardDraw) clock(b *book.Batch) {
 	c.y -= 8
 }
 
+// lateFrom is how long before the hard hour the ways out are reckoned.
+const lateFrom = 48 * time.Hour
+
+// late writes what waiting costs and the ways out, best first, when the hard
+// hour is near or past, and tells whether it did.
+func (c *cardDraw) late(b *book.Batch) bool {
+	now := c.r.View.On()
+	if b.Left() == 0 || now.Add(lateFrom).Before(c.r.Course.Clock(b.Batch).Hard()) {
+		return false
+	}
+	card, ok := rules.LateDay(c.r.View, b.Batch, time.Time{})
+	if !ok || !c.heading(fmt.Sprintf("Of %d cells, lost if they wait", card.Cells)) {
+		return false
+	}
+	slices.SortFunc(card.Losses, func(a, b rules.Loss) int { return a.By.Compare(b.By) })
+	for _, l := range card.Losses {
+		if l.By.After(now) {
+			c.count("till "+hour(l.By, c.r.View.Zone()), figure(l.Lost), ink(14).semi())
+		}
+	}
+	c.y -= 8
+	if !c.heading("Ways out, the best first") {
+		return true
+	}
+	c.right(c.x+c.w, c.y-22, "taken in", ink2(13))
+	for i, w := range card.Ways {
+		f := ink(14)
+		if i == 0 {
+			f = f.semi()
+		}
+		c.count(sentence(w.Way.String()), fmt.Sprintf("%.0f", w.Accepted), f)
+	}
+	c.y -= 8
+	return true
+}
+
 // nucsOf are the nucs that hold a queen of the batch.
 func (c *cardDraw) nucsOf(b *book.Batch) (all []*state.Nuc) {
 	for _, n := range c.r.Nucs {
@@ -108,9 +147,9 @@ func (c *cardDraw) lids(nucs []*state.Nuc, title string) {
 
 // colony draws the card of a full-size colony.
 func (c *cardDraw) colony(k *book.Colony) {
-	o := at(c.x+40, c.y+42)
-	c.add(scene.Rect{Area: scene.Around(o, 60), Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink, 2)},
-		scene.Rect{Area: scene.Around(o, 34), Radius: 2, Stroke: stroke(scene.Ink, 1.4)})
+	o := at(c.x+c.picture()/2+2, c.y+42)
+	c.add(scene.Rect{Area: scene.Around(o, 50), Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink, 2)},
+		scene.Rect{Area: scene.Around(o, 28), Radius: 2, Stroke: stroke(scene.Ink, 1.4)})
 	c.title(k.Name, roles(k), k.Line, c.r.View.Yard(k.Yard).Name)
 	if k.Thousands > 0 {
 		c.field("Bees", figure(k.Thousands)+" thousand", ink(14), 1)

@@ -14,7 +14,8 @@ import (
 
 // nuc draws the card of one nuc.
 func (c *cardDraw) nuc(n *state.Nuc) {
-	l := c.lidOf(n, at(c.x+40, c.y+42), 76)
+	size := c.picture()
+	l := c.lidOf(n, at(c.x+size/2+2, c.y+42), size)
 	l.Selected, l.Hover, l.Front = false, false, frontMark(n)
 	l.Weak = n.Weak()
 	l.Robbing = n.Robbers()
@@ -26,11 +27,14 @@ func (c *cardDraw) nuc(n *state.Nuc) {
 	c.calendar(n)
 	c.flights(n)
 	c.book(n.Nuc.Nuc.Subject())
-	due := "The day it is due"
-	if f := n.Due(); f != nil {
-		due = "Look at " + c.r.DayOf(f.Best).Short()
+	var buttons [][2]string
+	if n.Due != nil && n.DueDay > c.s.Looked() {
+		buttons = append(buttons, [2]string{"Look at " + n.DueDay.Short(), "show due"})
 	}
-	c.buttons([2]string{due, "show due"}, [2]string{"Its batch", "show batch"})
+	if !n.Holds.Batch.IsZero() {
+		buttons = append(buttons, [2]string{"Its batch", "show batch"})
+	}
+	c.buttons(buttons...)
 }
 
 // holds is what the nuc holds, and whether somebody saw it.
@@ -91,22 +95,22 @@ func (c *cardDraw) lastSeen(n *state.Nuc) {
 }
 
 func (c *cardDraw) dueField(n *state.Nuc) {
-	f := n.Due()
+	f := n.Due
 	if f == nil {
 		return
 	}
-	c.field("Due", f.Act.String()+" "+c.r.DayOf(f.Best).Short(), ink(14).semi(), 2)
+	c.field("Due", f.Act.String()+" "+n.DueDay.Short(), ink(14).semi(), 2)
 	c.y -= 3
-	font := ink2(14)
-	window := c.window(*f)
-	if days := c.r.Day.Sub(c.r.DayOf(f.By)); days > 0 {
-		font = ink(14).semi().as(scene.Act)
+	font, window := ink2(14), c.window(*f)
+	if days := c.r.PastDue(*f); days > 0 {
 		window = course.Count(days, "day") + " past due"
 		if c.r.Ahead {
-			font, window = ink2(14), "would be "+window
+			window = "would be " + window
+		} else {
+			font = ink(14).semi().as(scene.Act)
 		}
 	}
-	c.field("", window, font, 1)
+	c.field("", window, font, 2)
 }
 
 // window is from when and until when something is to be done.
@@ -141,7 +145,9 @@ func (c *cardDraw) needs(n *state.Nuc) {
 		}
 		c.fit(c.x, c.y, sentence(f.What), font, c.x+c.w)
 		c.y += 20
-		c.para(f.Do, ink(14), 2)
+		if !strings.EqualFold(f.Do, f.What) {
+			c.para(f.Do, ink(14), 2)
+		}
 		c.para(f.Why, ink2(13), 3)
 	}
 }

@@ -26,7 +26,7 @@ func (c *cardDraw) yardShown() {
 	}
 	c.fit(c.x, c.y+12, fmt.Sprintf("%s %s", plural(need, "nuc", "nucs"), verb), ink(17).semi(), c.x+c.w)
 	c.fit(c.x, c.y+36, fmt.Sprintf("of %s in %s", thousands(len(nucs)), c.yardName()), ink2(14), c.x+c.w)
-	c.y += 44
+	c.y += 54
 	c.pastDue(nucs)
 	c.wants(nucs)
 	c.yardNotes(c.s.Filled())
@@ -37,8 +37,8 @@ func (c *cardDraw) yardShown() {
 func (c *cardDraw) pastDue(nucs []*state.Nuc) {
 	var days [5]int
 	for _, n := range nucs {
-		if f := n.Due(); f != nil {
-			if d := c.r.Day.Sub(c.r.DayOf(f.By)); d > 0 {
+		if n.Due != nil {
+			if d := c.r.PastDue(*n.Due); d > 0 {
 				days[lateness(d)]++
 			}
 		}

@@ -60,12 +60,12 @@ func (g *ground) feature(f book.FeatureDrawn) {
 	case book.Track:
 		g.track(points, g.camera.Length(max(f.Width, 2)))
 	case book.Wall:
+		g.keep(points, 6)
 		g.add(scene.Poly{Points: points, Open: true, Stroke: stroke(scene.Ink3, max(2, g.camera.Length(f.Width)*0.5))})
 	case book.VehicleSpot:
 		k := g.camera.Length(1)
 		spot := scene.Area{X: points[0].X - 2.2*k, Y: points[0].Y - 1.05*k, W: 4.4 * k, H: 2.1 * k}
 		g.add(scene.Rect{Area: spot, Radius: 2, Stroke: scene.Stroke{Role: scene.Ink2, Width: 1.2, Dash: [2]float64{4, 3}}})
-		g.taken = append(g.taken, spot)
 	case book.Dwelling:
 		g.add(scene.Poly{Points: points, Fill: scene.Sunk, Stroke: stroke(scene.Ink2, 1.2)})
 	case book.ColdHollow:
@@ -84,6 +84,7 @@ func (g *ground) tree(c scene.Point, r float64) {
 // hedge draws a row of bushes along the points.
 func (g *ground) hedge(points []scene.Point, width float64) {
 	step := max(4, width*0.85)
+	g.keep(points, step+4)
 	for _, c := range along(smooth(points), step) {
 		g.add(scene.Circle{At: c, Radius: step * 0.62, Fill: scene.Tree, Stroke: stroke(scene.Hedge, 1.1)})
 	}
@@ -95,6 +96,7 @@ func (g *ground) water(points []scene.Point, width float64) {
 		return
 	}
 	bank := smooth(points)
+	g.keep(points, width+4)
 	g.add(scene.Poly{Points: bank, Open: true, Stroke: scene.Stroke{Role: scene.WaterLine, Width: width + 3}},
 		scene.Poly{Points: bank, Open: true, Stroke: scene.Stroke{Role: scene.Water, Width: width}})
 }
@@ -102,8 +104,16 @@ func (g *ground) water(points []scene.Point, width float64) {
 // track draws the two wheel lines of a track.
 func (g *ground) track(points []scene.Point, width float64) {
 	way := smooth(points)
+	g.keep(points, width+3)
 	for _, side := range []float64{-0.5, 0.5} {
 		g.add(scene.Poly{Points: beside(way, side*width), Open: true, Stroke: scene.Stroke{Role: scene.Track, Width: 1.6, Dash: [2]float64{7, 4}}})
+	}
+}
+
+// keep keeps names off a line of the given width.
+func (g *ground) keep(points []scene.Point, width float64) {
+	for _, c := range along(smooth(points), max(width, 6)) {
+		g.taken = append(g.taken, scene.Around(c, width))
 	}
 }
 
@@ -121,22 +131,39 @@ func (g *ground) featureNames() {
 		if f.What == book.Water {
 			font = font.as(scene.WaterLine)
 		}
-		g.name(label, font, g.besides(g.points(f)))
+		g.name(label, font, g.besides(f))
 	}
 }
 
-// besides are the places where the name of a feature may stand: about its
-// middle, then its ends.
-func (g *ground) besides(points []scene.Point) []scene.Point {
+// besides are the places where the name of a feature may stand: inside what
+// has an inside, else about its middle and its ends.
+func (g *ground) besides(f book.FeatureDrawn) []scene.Point {
+	points := g.points(f)
 	middle := points[len(points)/2]
 	if len(points) == 2 {
 		middle = points[0].Add(points[1]).Mul(0.5)
 	}
 	var places []scene.Point
+	switch f.What {
+	case book.Dwelling, book.ColdHollow, book.VehicleSpot:
+		middle = centre(points)
+		places = append(places, middle.Add(at(0, 4)))
+	}
 	for _, c := range []scene.Point{middle, points[0], points[len(points)-1]} {
-		for _, d := range []float64{16, -12, 28, -24} {
-			places = append(places, c.Add(at(0, d)), c.Add(at(40, d)), c.Add(at(-40, d)))
+		for _, d := range []float64{18, -12, 26, -20, 34, -28} {
+			for _, aside := range []float64{0, 40, -40, 80, -80} {
+				places = append(places, c.Add(at(aside, d)))
+			}
 		}
 	}
 	return places
+}
+
+// centre is the middle of the smallest box around the points.
+func centre(points []scene.Point) scene.Point {
+	lo, hi := points[0], points[0]
+	for _, p := range points {
+		lo, hi = at(min(lo.X, p.X), min(lo.Y, p.Y)), at(max(hi.X, p.X), max(hi.Y, p.Y))
+	}
+	return lo.Add(hi).Mul(0.5)
 }

@@ -25,8 +25,8 @@ func (p *sheet) foot() {
 	p.add(scene.Circle{At: at(24, a.Y+a.H/2), Radius: 4, Fill: p.savedRole()})
 	x := p.fit(36, y, p.saved(), ink2(13), end-20)
 	x = p.fit(x+24, y, b.Name, ink2(13), end-20)
-	if b.Writer != "" {
-		p.fit(x+24, y, "written by "+b.Writer, ink2(13), end-20)
+	if by := "written by " + b.Writer; b.Writer != "" && x+24+p.width(by, ink2(13)) < end-20 {
+		p.text(x+24, y, by, ink2(13))
 	}
 	if b.ReadOnly != "" {
 		p.hit(scene.Area{X: 16, Y: a.Y, W: max(0, x-16), H: a.H}, scene.Ref{Kind: "note"}, b.ReadOnly)

@@ -11,11 +11,16 @@ import (
 // grid draws the lids in stand order, with names, and below them the legend.
 func (p *sheet) grid(a scene.Area) {
 	p.clipped(a, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: state.GridGround}}, func() {
-		p.paneHead(a, "Nucs, stand order")
 		g := p.s.Grid(p.l)
-		lids := scene.Area{X: a.X, Y: a.Y + state.GridHead, W: a.W, H: g.Height}
+		if p.l.Turns.Empty() {
+			p.forms(a, "Nucs, stand order")
+		}
+		lids := scene.Area{X: a.X, Y: a.Y + g.Head, W: a.W, H: g.Height}
 		p.clipped(lids, scene.Tag{}, func() { p.gridRows(g, lids) })
 		p.scrollBar(lids, g.Offset, float64(len(g.Rows))*g.Row)
+		if len(g.Rows) == 0 {
+			p.fit(a.X+state.Edge, lids.Y+30, "No nuc stands here", ink2(14), a.Right())
+		}
 		p.rule(a.X, a.Bottom()-68, a.Right(), a.Bottom()-68, scene.Hair)
 		p.legend(scene.Area{X: a.X + 14, Y: a.Bottom() - 54, W: a.W - 28, H: 48})
 	})
@@ -24,25 +29,21 @@ func (p *sheet) grid(a scene.Area) {
 	}
 }
 
-// paneHead draws a pane's title and the forms that Yard can take.
-func (p *sheet) paneHead(a scene.Area, title string) {
+// forms draws the head of a pane: its title and the forms that Yard can take.
+func (p *sheet) forms(a scene.Area, title string) {
 	x := a.Right() - 14
 	y := a.Y + 22
 	for _, form := range []struct {
 		word string
 		pane state.Pane
-		on   bool
-	}{
-		{"table", state.Table, p.s.Pane == state.Table},
-		{"wall", state.Wall, p.s.Pane == state.Wall},
-		{"lids", state.Lids, p.s.Pane == state.Lids || p.s.Pane == state.Split},
-	} {
+	}{{"table", state.Table}, {"wall", state.Wall}, {"lids", state.Lids}} {
+		on := p.s.Pane == form.pane || form.pane == state.Lids && p.s.Pane == state.Split
 		f := ink2(13)
-		if form.on {
-			f = ink(13).semi()
+		if on {
+			f = f.semi()
 		}
 		from := x - p.width(form.word, f)
-		p.link(from, y, form.word, ink2(13), form.word, form.on)
+		p.link(from, y, form.word, ink2(13), form.word, on)
 		x = from - 16
 	}
 	p.fit(a.X+14, y, title, ink(14).semi(), x)
@@ -62,20 +63,20 @@ func (p *sheet) gridRows(g state.Grid, a scene.Area) {
 		}
 		for j, n := range row.Lids {
 			if n != nil {
-				p.gridLid(n, at(a.X+39+float64(j)*state.GridPitch+float64(j/4)*10-float64(j/8)*10, y), g.Row, filter.Shows(n))
+				x := a.X + gridLeft + (float64(j)+0.5)*p.l.Pitch + float64(j/4)*state.GridGap
+				p.gridLid(n, at(x, y), g, filter.Shows(n))
 			}
 		}
 	}
 }
 
-// gridLid draws one lid of the grid with its name; at is the middle of its
-// upper edge.
-func (p *sheet) gridLid(n *state.Nuc, top scene.Point, row float64, shown bool) {
-	size, name := 40.0, 54.0
-	if row < 58 {
-		size, name = 36, 50
-	}
-	l := p.lidOf(n, top.Add(at(0, 20)), size)
+// gridLeft is where the grid's lids begin.
+const gridLeft = 11.0
+
+// gridLid draws one lid of the grid with its name below; top is the middle of
+// its upper edge.
+func (p *sheet) gridLid(n *state.Nuc, top scene.Point, g state.Grid, shown bool) {
+	l := p.lidOf(n, top.Add(at(0, g.Lid/2+1)), g.Lid)
 	l.Faded = !shown
 	p.add(l)
 	f := ink(13).medium()
@@ -85,7 +86,7 @@ func (p *sheet) gridLid(n *state.Nuc, top scene.Point, row float64, shown bool) 
 	case l.Faded:
 		f = f.as(scene.Ink3)
 	}
-	p.centre(top.X, top.Y+name, scene.Shorten(p.measure, n.Name, f.size, f.weight, state.GridPitch-4), f)
+	p.centre(top.X, top.Y+g.Lid+min(g.Row-g.Lid-3.5, 17), scene.Shorten(p.measure, n.Name, f.size, f.weight, p.l.Pitch-4), f)
 }
 
 // yardHead draws the head of a yard among the rows of the grid.

@@ -2,7 +2,6 @@ package view
 
 import (
 	"fmt"
-	"math"
 	"time"
 
 	"lidmark/domain/book"
@@ -10,16 +9,12 @@ import (
 	"lidmark/ui/state"
 )
 
-// lanes draws a lane for each batch that has room, the latest ones first in
-// sight.
+// lanes draws a lane for each batch that has room.
 func (p *sheet) lanes() {
 	a := p.l.Lanes
 	p.clipped(a, scene.Tag{}, func() {
 		p.rect(a, scene.Ground)
-		all := p.s.Present().Batches()
-		fit := int(a.H / state.LaneHeight)
-		first := max(0, len(all)-fit) - int(math.Round(p.s.Scroll[state.LanePlace]/state.LaneHeight))
-		for i, b := range all[max(0, first):min(len(all), max(0, first)+fit)] {
+		for i, b := range p.s.Lanes(p.l) {
 			p.lane(b, scene.Area{X: a.X, Y: a.Y + float64(i)*state.LaneHeight, W: a.W, H: state.LaneHeight})
 		}
 	})
@@ -37,6 +32,7 @@ type lane struct {
 	now    float64
 	middle float64
 	k      float64 // dp a queen
+	ground scene.Role
 	taken  []scene.Area
 }
 
@@ -46,8 +42,10 @@ func (p *sheet) lane(b *book.Batch, a scene.Area) {
 	g.k = (a.H - 15) / max(34, float64(b.Larvae))
 	g.now = x(g.ribbon, r.View.On(), g.zone)
 	subject := b.Batch.Subject()
+	g.ground = scene.Ground
 	if p.s.Selection.Has(subject) {
-		p.rect(a, scene.PenTint)
+		g.ground = scene.PenTint
+		p.rect(a, g.ground)
 	}
 	p.hit(a, state.RefOf(subject), fmt.Sprintf("Batch %d  %s", b.Number, b.Line))
 	days := scene.Area{X: g.ribbon.X, Y: a.Y, W: a.W - g.ribbon.X, H: a.H}
@@ -56,8 +54,8 @@ func (p *sheet) lane(b *book.Batch, a scene.Area) {
 		for i := range g.stages {
 			g.piece(i)
 		}
-		g.labels()
 	})
+	p.names = append(p.names, g.labels)
 	p.text(16, g.middle, fmt.Sprintf("Batch %d", b.Number), ink(13).semi())
 	p.fit(16, g.middle+15, b.Line, ink2(12), g.ribbon.X-6)
 	p.rule(0, a.Bottom()-1, a.W, a.Bottom()-1, scene.Hair)
@@ -145,11 +143,10 @@ func (g *lane) part(s stage, xs []float64, height func(float64) float64, hatched
 // window of the mating flights.
 func (g *lane) labels() {
 	y := g.area.Bottom() - 5
-	for _, s := range g.stages {
-		if s.word == "" || math.Round(s.n) == 0 {
-			continue
+	for i, s := range g.stages {
+		if s.label != "" && g.until(i) > g.ribbon.X+8 {
+			g.label(max(g.x(s.at), g.ribbon.X)+3, y, s.label)
 		}
-		g.label(max(g.x(s.at), g.ribbon.X)+3, y, fmt.Sprintf("%.0f %s", s.n, s.word))
 	}
 	g.flights(y)
 }
@@ -160,6 +157,7 @@ func (g *lane) label(x, y float64, text string) bool {
 	if x < g.ribbon.X || box.Right() > g.area.Right() || !g.room(box) {
 		return false
 	}
+	g.rect(scene.Area{X: x - 2, Y: y - 11, W: box.W - 4, H: 14}, g.ground)
 	g.text(x, y, text, ink2(12))
 	return true
 }
@@ -184,6 +182,7 @@ func (g *lane) flights(y float64) {
 		return
 	}
 	middle := (from + to) / 2
+	g.rect(scene.Area{X: middle - w/2 - 2, Y: y - 11, W: w + 4, H: 14}, g.ground)
 	g.centre(middle, y, word, ink3(12))
 	for _, l := range [][4]float64{{from, y - 4, middle - w/2 - 6, y - 4}, {middle + w/2 + 6, y - 4, to, y - 4}, {from, y - 8, from, y}, {to, y - 8, to, y}} {
 		g.rule(l[0], l[1], l[2], l[3], scene.Ink3)

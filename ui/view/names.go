@@ -14,7 +14,7 @@ import (
 func (g *ground) name(text string, f font, places []scene.Point) (scene.Area, bool) {
 	w := g.width(text, f)
 	for _, c := range places {
-		box := scene.Area{X: c.X - w/2, Y: c.Y - f.size*0.78, W: w, H: f.size}
+		box := scene.Area{X: c.X - w/2 - 2, Y: c.Y - f.size*0.78, W: w + 4, H: f.size}
 		if !g.free(box) {
 			continue
 		}
@@ -42,36 +42,41 @@ func (g *ground) free(box scene.Area) bool {
 // standNames writes the letters of stands and the names of single boxes and
 // colonies. A letter that is clicked takes its nucs.
 func (g *ground) standNames(spots []spot) {
+	letter, small := ink(14).bold(), ink(12).semi()
 	for _, s := range spots {
 		if s.Places <= 1 {
 			continue
 		}
-		half := s.lid + 4
-		box, ok := g.name(s.Letter, ink(14).bold(), around(s.at, half+7, half+14, half+5))
+		box, ok := g.name(s.Letter, letter, around(s.at, s.lid+4, g.width(s.Letter, letter)))
 		if ok {
 			g.hit(scene.Around(box.Centre(), leastTarget), state.RefOf(s.Stand.Stand.Subject()), "stand "+s.Letter+": its nucs")
 		}
 	}
 	for c := range g.r.View.Colonies() {
 		if c.Yard == g.yard.Yard {
-			g.name(c.Name, ink(12).semi(), around(g.camera.Screen(state.OnGround(c.At)), 24, 23, 14))
+			g.name(c.Name, small, below(g.camera.Screen(state.OnGround(c.At))))
 		}
 	}
 	for _, s := range spots {
-		if s.Places > 1 {
-			continue
+		if s.Places <= 1 {
+			g.name(s.Letter, small, around(s.at, s.lid/2, g.width(s.Letter, small)))
 		}
-		half := s.lid / 2
-		g.name(s.Letter, ink(12).semi(), around(s.at, half+12, half+12, half+3))
 	}
 }
 
-// around are places for a name about a thing: left, right, below, above.
-func around(c scene.Point, side, below, above float64) []scene.Point {
+// around are places for a name of a width about a thing that reaches so far
+// from its middle: left, right, below, above, then the corners.
+func around(c scene.Point, reach, width float64) []scene.Point {
+	side, low, high := reach+4+width/2, reach+13, reach+4
 	return []scene.Point{
-		c.Add(at(-side, 5)), c.Add(at(side, 5)), c.Add(at(0, below)), c.Add(at(0, -above)),
-		c.Add(at(-side, -above)), c.Add(at(side, -above)), c.Add(at(-side, below)), c.Add(at(side, below)),
+		c.Add(at(-side, 4.5)), c.Add(at(side, 4.5)), c.Add(at(0, low)), c.Add(at(0, -high)),
+		c.Add(at(-side, -high)), c.Add(at(side, -high)), c.Add(at(-side, low)), c.Add(at(side, low)),
 	}
+}
+
+// below are places for the name of a colony: below, above, right, left.
+func below(c scene.Point) []scene.Point {
+	return []scene.Point{c.Add(at(0, 23)), c.Add(at(0, -14)), c.Add(at(24, 5)), c.Add(at(-24, 5))}
 }
 
 // roles are what a colony is kept for, in words.

@@ -77,15 +77,15 @@ func (p *sheet) saidBelow() bool {
 func (p *sheet) keys() {
 	var rows []state.Command
 	for _, c := range state.Commands() {
-		if c.Keys != "" {
+		if c.Keys != "" && c.Does != "" {
 			rows = append(rows, c)
 		}
 	}
-	const h, keysWidth = 22.0, 150.0
-	perColumn := max(1, int((p.l.Window.H-140)/h))
-	columns := (len(rows) + perColumn - 1) / perColumn
-	w := min(p.l.Window.W-40, float64(columns)*390+40)
-	high := float64(min(perColumn, len(rows)))*h + 96
+	const h, keysWidth, columnWidth = 22.0, 110.0, 370.0
+	columns := max(1, min(2, int((p.l.Window.W-80)/columnWidth)))
+	perColumn := (len(rows) + columns - 1) / columns
+	w := min(p.l.Window.W-40, float64(columns)*columnWidth+40)
+	high := float64(perColumn)*h + 100
 	a := scene.Area{X: (p.l.Window.W - w) / 2, Y: (p.l.Window.H - high) / 2, W: w, H: high}
 	p.add(scene.Rect{Area: p.l.Window, Fill: scene.Ground, Clear: 0.3, Tag: scene.Tag{Ref: state.CommandOf("keys")}},
 		scene.Rect{Area: a, Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1), Tag: scene.Tag{Ref: state.CommandOf("keys")}})
@@ -95,18 +95,9 @@ func (p *sheet) keys() {
 	for i, c := range rows {
 		x := a.X + 20 + float64(i/perColumn)*column
 		y := a.Y + 62 + float64(i%perColumn)*h
-		end := p.fit(x, y, printedKeys(c.Keys), ink(13).semi(), x+keysWidth-8)
+		end := p.fit(x, y, firstKey(c.Keys), ink(13).semi(), x+keysWidth-8)
 		p.fit(max(x+keysWidth, end+8), y, c.Does, ink2(13), x+column-12)
 	}
 }
 
 const mouse = "Wheel: zoom the map, move the days, scroll. Drag: a rubber band on empty ground; with Shift it moves the map. Ctrl-click adds."
-
-// printedKeys are a command's keys as they are printed, at most two.
-func printedKeys(keys string) string {
-	all := strings.Fields(keys)
-	for i, k := range all {
-		all[i] = firstKey(k)
-	}
-	return strings.Join(all[:min(len(all), 2)], ", ")
-}

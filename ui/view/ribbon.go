@@ -22,16 +22,15 @@ type strip struct {
 	flyHigh float64
 	work    float64 // line on which the minutes of work stand
 	high    float64
+	most    float64 // minutes that fill the row of work
 	font    float64
 }
-
-// mostHours and mostMinutes fill a row of the ribbon.
-const mostMinutes = 300.0
 
 // ribbon draws the days: flying hours, work against time, deadlines.
 func (p *sheet) ribbon() {
 	g := strip{sheet: p, Ribbon: p.l.Ribbon, r: p.s.Present(), today: p.s.Today()}
 	g.place()
+	g.most = g.mostMinutes()
 	p.rect(g.Area, scene.Panel)
 	p.clipped(g.Area, scene.Tag{}, func() {
 		for d := g.First; d <= g.Last(); d++ {
@@ -56,6 +55,19 @@ func (g *strip) place() {
 		g.work, g.high = g.fly, 19
 	}
 }
+
+// mostMinutes are the minutes that fill the row of work: somewhat more than
+// the most that any day in sight holds.
+func (g *strip) mostMinutes() float64 {
+	most := leastMinutes
+	for d := g.First; d <= g.Last(); d++ {
+		most = max(most, g.r.WorkOn(d).Minutes)
+	}
+	return most * 1.1
+}
+
+// leastMinutes keeps the bars of a quiet time low.
+const leastMinutes = 240.0
 
 // ground shades the days on which people rest or nobody is free.
 func (g *strip) ground(d calendar.Day) {
@@ -146,8 +158,8 @@ func (g *strip) yard() (y yardID) { return g.r.WeatherYard(g.s.Filled()) }
 func (g *strip) minutes(d calendar.Day) {
 	w := g.r.WorkOn(d)
 	past := d < g.today
-	k := g.high / mostMinutes
-	bar := scene.Area{X: g.Left(d) + g.Column*0.22, W: g.Column * 0.56, H: min(w.Minutes, mostMinutes) * k}
+	k := g.high / g.most
+	bar := scene.Area{X: g.Left(d) + g.Column*0.22, W: g.Column * 0.56, H: min(w.Minutes, g.most) * k}
 	if g.l.Narrow {
 		bar.X, bar.W = g.Left(d)+g.Column*0.52, g.Column*0.3
 	}
@@ -160,7 +172,7 @@ func (g *strip) minutes(d calendar.Day) {
 		if over := min(w.Over()*k, bar.H); over > 0 && w.Free > 0 {
 			g.rect(scene.Area{X: bar.X, Y: bar.Y, W: bar.W, H: over}, scene.Act)
 		}
-		if y := g.work - min(w.Free, mostMinutes)*k; !g.l.Narrow {
+		if y := g.work - min(w.Free, g.most)*k; !g.l.Narrow {
 			g.rule(g.Left(d)+g.Column*0.06, y, g.Left(d)+g.Column*0.94, y, scene.Ink3)
 		}
 	}

@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"lidmark/domain/book"
@@ -31,8 +32,8 @@ func (p *sheet) route(a scene.Area) {
 	p.clipped(a, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: "route"}}, func() {
 		p.rect(a, scene.Panel)
 		top := a.Y
-		if len(plan.Hard) > 0 {
-			p.hardStrip(plan.Hard, scene.Area{X: a.X, Y: a.Y, W: a.W, H: state.HardHeight})
+		if hard := r.r.Hard(); len(hard) > 0 {
+			p.hardStrip(hard, scene.Area{X: a.X, Y: a.Y, W: a.W, H: state.HardHeight})
 			top += state.HardHeight
 		}
 		r.head(top)
@@ -92,7 +93,7 @@ func (r routeDraw) nothing(a scene.Area) {
 	y := a.Y + 40
 	r.fit(a.X+state.Edge, y, "Nothing to do on "+r.r.Day.Short(), ink(16).semi(), r.axis.x)
 	if f, ok := r.next(); ok {
-		said := fmt.Sprintf("Next is %s: %s, %s", r.r.DayOf(f.Best).Short(), f.Act, rules.Name(r.r.View, f.Of))
+		said := fmt.Sprintf("Next is %s: %s, %s", r.r.BestDay(f).Short(), f.Act, rules.Name(r.r.View, f.Of))
 		r.fit(a.X+state.Edge, y+26, said, ink2(14), r.axis.x)
 	}
 }
@@ -144,7 +145,9 @@ func (r *routeDraw) task(t rules.Task) {
 		r.fit(x+10, y+5, t.Why, ink2(13), end-10)
 	}
 	r.window(t, y)
-	r.right(r.area.Right()-state.Edge, y+5, fmt.Sprintf("%.0f", t.Minutes), ink(14).medium())
+	if t.Minutes > 0 {
+		r.right(r.area.Right()-state.Edge, y+5, fmt.Sprintf("%.0f", math.Ceil(t.Minutes)), ink(14).medium())
+	}
 	r.rule(r.line+14, r.y+h-1, r.area.Right()-state.Edge, r.y+h-1, scene.Hair)
 }
 
@@ -160,7 +163,7 @@ func (r *routeDraw) by(t rules.Task, y float64) float64 {
 		return r.right(r.axis.x-12, y+5, "past "+r.r.DayOf(t.By).Short()[:3], ink(13).semi().as(scene.Act))
 	case t.Hard && !r.r.Ahead:
 		return r.right(r.axis.x-12, y+5, "by "+weekdayHour(t.By, zone), ink(13).semi().as(scene.Act))
-	case r.r.DayOf(t.By).Sub(r.r.Day) > 6:
+	case r.r.DayOf(t.By).Sub(r.r.Day) > 6, past:
 		return r.right(r.axis.x-12, y+5, "by "+shortDay(r.r.DayOf(t.By)), ink2(13))
 	default:
 		return r.right(r.axis.x-12, y+5, "by "+r.r.DayOf(t.By).Short()[:3], ink2(13))
@@ -192,8 +195,10 @@ func (r *routeDraw) who(t rules.Task, y float64) float64 {
 			x += 28
 		default:
 			names = append(names, sentence(rules.Name(r.r.View, s)))
-			x -= 8
 		}
+	}
+	if len(names) == 0 {
+		return r.line + 20
 	}
 	return r.fit(x-10, y+5, strings.Join(names, " "), ink(14).bold(), x+180) + 10
 }

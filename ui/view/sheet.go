@@ -11,6 +11,7 @@ type sheet struct {
 	measure scene.Measurer
 	s       state.State
 	l       state.Layout
+	names   []func() // what is written over the handle of the day
 }
 
 // font is a look of text.

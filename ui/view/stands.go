@@ -2,6 +2,7 @@ package view
 
 import (
 	"math"
+	"strconv"
 
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
@@ -20,8 +21,12 @@ type spot struct {
 // Sizes of lids on the map, dp.
 const (
 	mapLid      = 29.0
-	mapLidLeast = 20.0
+	mapLidLeast = 12.0
 	mapLidMost  = 64.0
+	// A lid of full size and more is hatched; one that nearly has it may touch
+	// its neighbours.
+	mapLidFull   = 20.0
+	mapLidNearly = 18.0
 )
 
 // stands draws all stands with their lids and gives them.
@@ -44,6 +49,9 @@ func (g *ground) stands() []spot {
 			l := g.mapLid(n, s)
 			l.Faded = !filter.Shows(n)
 			g.add(l)
+			if g.s.Layer == state.ByBatch {
+				g.batchNumber(n, l)
+			}
 			g.taken = append(g.taken, scene.Around(l.At, l.Size))
 		}
 	}
@@ -53,7 +61,7 @@ func (g *ground) stands() []spot {
 // size gives every stand the largest lids that do not reach its neighbour.
 func (g *ground) size(spots []spot) {
 	zoom := g.camera.Scale / scene.Fit(g.r.Ground(g.yard.Yard), g.frame).Scale
-	most := min(max(mapLid*math.Sqrt(zoom), mapLidLeast), mapLidMost)
+	most := min(max(mapLid*math.Sqrt(zoom), mapLidFull), mapLidMost)
 	for i := range spots {
 		nearest := math.Inf(1)
 		for j := range spots {
@@ -63,11 +71,19 @@ func (g *ground) size(spots []spot) {
 		}
 		wide := 1.0
 		if spots[i].Places > 1 {
-			wide = 2.2
+			wide = standWide
 		}
-		spots[i].lid = min(max(nearest*0.94/wide, mapLidLeast), most)
+		lid := nearest * 0.97 / wide
+		if lid > mapLidNearly {
+			lid = max(lid, mapLidFull)
+		}
+		spots[i].lid = min(max(lid, mapLidLeast), most)
 	}
 }
+
+// standWide is how far stands of four lie apart at least, in lids: two lids,
+// the plate's edge and room for a letter.
+const standWide = 2.9
 
 // plate draws a stand of several places.
 func (g *ground) plate(s spot) {
@@ -84,6 +100,7 @@ func (g *ground) plate(s spot) {
 	for i := range corners {
 		corners[i] = s.at.Add(turned(corners[i], s.Turn))
 	}
+	g.taken = append(g.taken, scene.Area{X: s.at.X - w, Y: s.at.Y - half, W: 2 * w, H: 2 * half})
 	g.add(scene.Poly{Points: corners, Fill: scene.Panel, Stroke: stroke(scene.Rule, 1), Tag: scene.Tag{
 		Ref: state.RefOf(s.Stand.Stand.Subject()), Reason: "stand " + s.Letter + ": its nucs",
 	}})
@@ -104,6 +121,24 @@ func (g *ground) mapLid(n *state.Nuc, s spot) scene.Lid {
 	}
 	return l
 }
+
+// batchNumber writes the number of a nuc's batch on its lid.
+func (g *ground) batchNumber(n *state.Nuc, l scene.Lid) {
+	if n.Holds.Batch.IsZero() || l.Faded || l.Size < mapLidNumber {
+		return
+	}
+	role := scene.Ink
+	if l.Seen {
+		role = l.Condition.Letter()
+	}
+	g.add(scene.Text{
+		At: l.At, Text: strconv.Itoa(g.r.View.Batch(n.Holds.Batch).Number), Size: l.Size * 0.46,
+		Weight: scene.Bold, Anchor: scene.Centre, Middle: true, Role: role,
+	})
+}
+
+// mapLidNumber is the least lid that carries a number, dp.
+const mapLidNumber = 18.0
 
 // clockShows is the share of the time used from which the map shows a clock.
 const clockShows = 0.85

@@ -15,7 +15,7 @@ type dayCount = calendar.Day
 func (p *sheet) start() {
 	w := p.l.Window
 	body := scene.Area{Y: state.RoomsHeight, W: w.W, H: w.H - state.RoomsHeight - state.FootHeight}
-	p.text(state.Edge, 28, "Lidmark", ink(16).semi())
+	p.right(w.W-state.Edge, 28, "no book open", ink2(14))
 	p.rule(0, state.RoomsHeight-1, w.W, state.RoomsHeight-1, scene.Rule)
 	left := scene.Area{X: 0, Y: body.Y, W: min(body.W*0.46, 660), H: body.H}
 	p.clipped(left, scene.Tag{}, func() {

@@ -1,6 +1,7 @@
 package view
 
 import (
+	"fmt"
 	"math"
 	"time"
 
@@ -14,13 +15,12 @@ import (
 // stage is a step in the life of a batch: from when on how many are alive, and
 // as what.
 type stage struct {
-	at   time.Time
-	n    float64
-	fill scene.Role // as counted
-	line scene.Role // edge, and hatch while only expected
-	word string     // "grafted", "laying"; none where it goes without saying
-	low  float64    // nine in ten times more than this, where it is expected
-	high float64
+	at        time.Time
+	n         float64
+	fill      scene.Role // as counted
+	line      scene.Role // edge, and hatch while only expected
+	label     string     // "34 grafted"; none where it goes without saying
+	low, high float64    // nine in ten times more than low and less than high, where it is only expected
 }
 
 // stream is a batch as a lane draws it.
@@ -66,21 +66,24 @@ func (f *flow) last() float64 {
 
 // counted adds what somebody counted.
 func (f *flow) counted(at time.Time, n int, c stageLook) {
-	f.s.stages = append(f.s.stages, stage{at: at, n: float64(n), fill: c.fill, line: c.line, word: c.word, low: float64(n), high: float64(n)})
+	v := float64(n)
+	f.s.stages = append(f.s.stages, stage{at: at, n: v, fill: c.fill, line: c.line, label: c.label(v), low: v, high: v})
 }
 
-// expected adds what is left of the stage before by a rate of the keeper's.
+// expected adds what is left of the stage before by a rate of the keeper's,
+// with the luck of the draw and that of the whole batch.
 func (f *flow) expected(at time.Time, rate practice.Key, c stageLook) {
 	n, p := f.last(), 1.0
 	if rate != 0 {
 		p = f.numbers.Get(rate)
-		f.spread = f.spread*p*p + n*p*(1-p)
+		luck := n * f.numbers.Get(practice.BatchLuck)
+		f.spread = f.spread*p*p + n*p*(1-p) + luck*luck*p*(1-p)
 	}
 	const tenth = 1.28 // a normal value is below -1.28 or above 1.28 once in ten each
 	sd := tenth * math.Sqrt(f.spread)
 	f.s.stages = append(f.s.stages, stage{
-		at: at, n: n * p, fill: c.fill, line: c.line, word: c.word,
-		low: max(0, n*p-sd), high: min(n, n*p+sd),
+		at: at, n: n * p, fill: c.fill, line: c.line, label: c.label(n * p),
+		low: max(0, n*p-sd), high: n*p + sd,
 	})
 }
 
@@ -91,6 +94,14 @@ type stageLook struct {
 }
 
 func look(c scene.Condition, word string) stageLook { return stageLook{c.Fill(), c.Line(), word} }
+
+// label is what stands below a stage of n.
+func (c stageLook) label(n float64) string {
+	if c.word == "" || math.Round(n) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%.0f %s", n, c.word)
+}
 
 // inTheBuilder are the stages up to the capped cells.
 func (f *flow) inTheBuilder() {
@@ -124,20 +135,27 @@ func (f *flow) inNucs(emerges time.Time) {
 
 // laying are the stages from the look for eggs on.
 func (f *flow) laying(emerges time.Time, lives lives) {
+	laid, alive := lives.laid(f.now), lives.alive(f.now)
 	eggs := f.after(emerges, practice.FirstEggsNineInTenBy)
-	if seen := lives.firstEggs(); !seen.IsZero() {
-		f.counted(seen, lives.laid(f.now), look(scene.Laying, "laying"))
-		eggs = seen
-	} else {
-		f.expected(later(f.now, f.after(emerges, practice.LookForEggsFrom)), 0, look(scene.Due, ""))
-		f.expected(later(f.now, eggs), practice.LayingOfAccepted, look(scene.Laying, "laying"))
+	worth := f.after(emerges, practice.LookForEggsFrom)
+	switch {
+	case worth.After(f.now):
+		f.expected(worth, 0, look(scene.Due, ""))
+		f.expected(eggs, practice.LayingOfAccepted, look(scene.Laying, "laying"))
+	case laid < alive:
+		f.counted(worth, alive, look(scene.Due, ""))
+		f.s.stages[len(f.s.stages)-1].label = fmt.Sprintf("%d of %d laying", laid, alive)
 		eggs = later(f.now, eggs)
+		f.expected(eggs, practice.LayingOfAccepted, look(scene.Laying, "laying"))
+	default:
+		eggs = later(lives.firstEggs(), worth)
+		f.counted(eggs, laid, look(scene.Laying, "laying"))
 	}
 	capped := f.after(eggs, practice.EggToCappedWorkerBrood)
 	if capped.After(f.now) {
 		f.expected(capped, 0, look(scene.GoodBrood, "brood"))
 	} else {
-		f.counted(capped, lives.laid(f.now), look(scene.GoodBrood, "brood"))
+		f.counted(capped, laid, look(scene.GoodBrood, "brood"))
 	}
 }
 

@@ -22,12 +22,12 @@ type column struct {
 
 var columns = []column{
 	{head: "nuc", by: state.ByName, width: 54, cell: (*tableDraw).nuc},
-	{head: "holds", by: state.ByHolds, width: 158, cell: (*tableDraw).holds},
-	{head: "place", by: state.ByPlace, width: 66, least: 900, cell: (*tableDraw).place},
-	{head: "batch", by: state.ByBatchNumber, width: 104, cell: (*tableDraw).batch},
+	{head: "holds", by: state.ByHolds, width: 150, cell: (*tableDraw).holds},
+	{head: "place", by: state.ByPlace, width: 56, least: 900, cell: (*tableDraw).place},
+	{head: "batch", by: state.ByBatchNumber, width: 92, cell: (*tableDraw).batch},
 	{head: "age, d", by: state.ByAge, width: 48, right: true, cell: (*tableDraw).age},
-	{head: "last seen", by: state.BySeen, width: 118, cell: (*tableDraw).seen},
-	{head: "due", by: state.ByDueDay, width: 216, cell: (*tableDraw).due},
+	{head: "last seen", by: state.BySeen, width: 110, cell: (*tableDraw).seen},
+	{head: "due", by: state.ByDueDay, width: 200, cell: (*tableDraw).due},
 	{head: "days", by: state.ByDueDay, width: 44, right: true, cell: (*tableDraw).days},
 	{head: "bees", by: state.ByBees, width: 48, right: true, least: 860, cell: (*tableDraw).bees},
 	{head: "stores", by: state.ByStores, width: 54, right: true, least: 860, cell: (*tableDraw).stores},
@@ -56,7 +56,7 @@ func (p *sheet) table(a scene.Area) {
 // formHead draws the head of a pane that fills the room: how many there are,
 // the filter, and the forms of Yard.
 func (p *sheet) formHead(a scene.Area, title, hint string) {
-	p.link2forms(a)
+	p.allForms(a)
 	x := p.text(a.X+state.Edge, a.Y+25, title, ink(14).semi()) + 20
 	field := scene.Area{X: max(x, a.X+120), Y: a.Y + 6, W: 300, H: 28}
 	field.W = min(field.W, a.Right()-210-field.X)
@@ -82,8 +82,8 @@ func (p *sheet) formHead(a scene.Area, title, hint string) {
 	}
 }
 
-// link2forms draws the forms of Yard at the right of a pane's head.
-func (p *sheet) link2forms(a scene.Area) {
+// allForms draws the forms of Yard at the right of a pane's head.
+func (p *sheet) allForms(a scene.Area) {
 	x := a.Right() - state.Edge
 	for _, form := range []struct {
 		word string
@@ -233,21 +233,18 @@ func (t *tableDraw) seen(n *state.Nuc, a scene.Area) {
 }
 
 func (t *tableDraw) due(n *state.Nuc, a scene.Area) {
-	f := n.Due()
-	if f == nil {
+	if n.Due == nil {
 		return
 	}
-	day := shortDay(t.r.DayOf(f.Best))
-	from := t.right(a.Right()-12, a.Y+a.H/2+5, day, ink2(13))
-	t.fit(a.X, a.Y+a.H/2+5, f.Act.String(), ink(13), from-8)
+	from := t.right(a.Right()-12, a.Y+a.H/2+5, shortDay(n.DueDay), ink2(13))
+	t.fit(a.X, a.Y+a.H/2+5, n.Due.Act.String(), ink(13), from-8)
 }
 
 func (t *tableDraw) days(n *state.Nuc, a scene.Area) {
-	f := n.Due()
-	if f == nil {
+	if n.Due == nil {
 		return
 	}
-	days := t.r.DayOf(f.Best).Sub(t.r.Day)
+	days := n.DueDay.Sub(t.r.Day)
 	font := ink(13)
 	if days <= 0 && !t.r.Ahead {
 		font = font.semi().as(scene.Act)

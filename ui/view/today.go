@@ -107,6 +107,9 @@ func (p *sheet) turns() {
 		parts[2].word, parts[2].command, parts[2].part = "Batches", "part lanes", state.LanePart
 	}
 	x := a.X + state.Edge
+	if p.s.Room == state.Yard && p.s.Part == state.MainPart {
+		p.forms(scene.Area{X: a.Right(), Y: a.Y, H: a.H}, "")
+	}
 	for _, part := range parts {
 		x = p.link(x, a.Y+22, part.word, ink2(14), part.command, p.s.Part == part.part) + 20
 	}
@@ -130,7 +133,7 @@ func (p *sheet) hardStrip(hard []rules.Finding, a scene.Area) {
 	if end-x > 60 {
 		p.fit(x+14, a.Y+28, sentence(f.What)+". "+f.Do+".", ink(14), end)
 	}
-	p.hit(a, state.RefOf(f.Of), f.Why)
+	p.hit(a, state.RefOf(f.Of), "hard: "+f.Why)
 }
 
 // dayAxis is the axis on which the windows of tasks lie: ten days, today the
@@ -158,7 +161,7 @@ func (r routeDraw) day(t time.Time) float64 {
 
 // window draws from when, best and by when something is to be done.
 func (r routeDraw) window(t rules.Task, y float64) {
-	if t.From.IsZero() || t.By.IsZero() {
+	if t.From.IsZero() || t.By.IsZero() || r.day(t.By) < r.axis.first {
 		return
 	}
 	role := scene.Ink2

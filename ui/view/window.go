@@ -58,6 +58,9 @@ func (p *sheet) days() {
 		p.lanes()
 	}
 	p.handle()
+	for _, write := range p.names {
+		write()
+	}
 	if !p.l.Band.Empty() {
 		p.band()
 	}

@@ -43,11 +43,27 @@ func longDay(d calendar.Day) string {
 	return fmt.Sprintf("%s %d %s", d.Weekday(), day, m)
 }
 
-// hour is an instant by day and clock: "Wed 12 May 06:00".
-func hour(t time.Time, zone *time.Location) string { return t.In(zone).Format("Mon 2 Jan 15:04") }
+// hour is an instant by day and clock, "Wed 12 May 06:00"; the last second of
+// a day is that day.
+func hour(t time.Time, zone *time.Location) string {
+	if endOfDay(t, zone) {
+		return t.In(zone).Format("Mon 2 Jan")
+	}
+	return t.In(zone).Format("Mon 2 Jan 15:04")
+}
 
-// weekdayHour is an instant within a week: "Wed 06:00".
-func weekdayHour(t time.Time, zone *time.Location) string { return t.In(zone).Format("Mon 15:04") }
+// weekdayHour is an instant within a week, "Wed 06:00"; the last second of a
+// day is that day.
+func weekdayHour(t time.Time, zone *time.Location) string {
+	if endOfDay(t, zone) {
+		return t.In(zone).Format("Mon")
+	}
+	return t.In(zone).Format("Mon 15:04")
+}
+
+func endOfDay(t time.Time, zone *time.Location) bool {
+	return calendar.DayOf(t.Add(time.Second), zone) != calendar.DayOf(t, zone)
+}
 
 // bearing is a direction in words.
 func bearing(degrees float64) string {
