@@ -12,13 +12,13 @@ import (
 // DayPlan is a day's work as a route.
 type DayPlan struct {
 	Day     calendar.Day
-	Hard    []Finding // hard deadlines that fall on the day or before noon of the next, the first one first
+	Hard    []Finding // cells and brood with a hard deadline on the day or before noon of the next, the first one first
 	Stops   []Stop    // in the order they are driven and walked
 	Kit     []KitLine
-	Minutes float64 // of work and driving
-	Driving float64 // minutes of driving among them, the way home included
-	Free    float64 // minutes that all people together are free
-	Home    time.Time
+	Minutes float64   // of work and driving
+	Driving float64   // minutes of driving among them, the way home included
+	Free    float64   // minutes that all people together are free
+	Home    time.Time // when that one person is home again; zero: nobody is free
 }
 
 // Over is by how many minutes the work is longer than the time there is.
@@ -62,7 +62,7 @@ func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
 		if !f.PutOff.IsZero() {
 			continue
 		}
-		if f.Hard && f.Act != ActGiveCell && !f.By.Before(due) && f.By.Before(soon) {
+		if f.Hard && (f.Act == ActCollectCells || f.Act == ActSearchBrood) && !f.By.Before(due) && f.By.Before(soon) {
 			plan.Hard = append(plan.Hard, f)
 		}
 		if f.Act != ActNone && p.isFor(f, d) {

@@ -20,24 +20,26 @@ type Deadline struct {
 	Day    calendar.Day
 	At     time.Time // the hour, when Hard; else the start of Day
 	Hard   bool
+	Done   bool // nothing of it is left to do, or its day is past
 	What   string
 	Do     string
 	Alarms []time.Time // in the order of time
 }
 
 // Deadlines are the hard deadlines and the batch events from one day to
-// another, both included, in the order of time. Hard ones have alarms: the
-// last free evening before, and the morning of the day.
+// another, both included, in the order of time, those that are done marked so.
+// Hard ones that are not have alarms: the last free evening before, and the
+// morning of the day.
 func Deadlines(v *book.View, from, to calendar.Day) []Deadline {
 	p := newPass(v)
 	var all []Deadline
-	for _, b := range p.batches {
-		if !b.stale {
-			all = append(all, p.events(b)...)
-		}
+	for b := range v.Batches() {
+		c := p.batch(b)
+		all = append(all, p.events(c)...)
+		all = append(all, p.cellsDeadline(c))
 	}
 	for _, f := range p.findings() {
-		if f.Hard && (f.Rule == CellsOut || f.Rule == WildCells) && f.PutOff.IsZero() {
+		if f.Hard && f.Rule == WildCells && f.PutOff.IsZero() {
 			all = append(all, p.deadline(f))
 		}
 	}
@@ -48,6 +50,24 @@ func Deadlines(v *book.View, from, to calendar.Day) []Deadline {
 	return all
 }
 
+// cellsDeadline is the hard hour of a batch, as its clock stands, or as it
+// stood for all its cells when none is left.
+func (p *pass) cellsDeadline(b *batchCase) Deadline {
+	y, hard := b.yard, b.hard
+	d := Deadline{
+		ID: fmt.Sprintf("%s %s", b.Batch.Batch.Subject(), CellsOut), Of: b.Batch.Batch.Subject(), Yard: y.id, Hard: true,
+		What: fmt.Sprintf("%s of %s must be out", count(b.left, "cell"), batchWord(b.Batch)), Do: "Into nucs or cages before that hour",
+	}
+	if b.left == 0 || b.stale {
+		hard = b.Bee(b.Cells()).Clock(p.numbers).Hard()
+		d.Done, d.What = true, fmt.Sprintf("cells of %s had to be out", batchWord(b.Batch))
+	} else {
+		d.Alarms = p.alarms(y, hard)
+	}
+	d.Day, d.At = y.day(hard), hard
+	return d
+}
+
 func (p *pass) deadline(f Finding) Deadline {
 	y := p.yard(f.Yard)
 	return Deadline{
@@ -56,13 +76,10 @@ func (p *pass) deadline(f Finding) Deadline {
 	}
 }
 
-// events are the steps of a batch that are still to come.
+// events are the steps of a batch by the day.
 func (p *pass) events(b *batchCase) []Deadline {
 	var all []Deadline
 	for _, w := range bee.Windows(p.numbers) {
-		if b.done(w.Step) {
-			continue
-		}
 		day := b.graft + calendar.Day(w.Best)
 		if w.Step == bee.Emergence {
 			day = b.yard.day(p.course.Emerges(b.Batch.Batch))
@@ -70,6 +87,7 @@ func (p *pass) events(b *batchCase) []Deadline {
 		all = append(all, Deadline{
 			ID: fmt.Sprintf("%s %s", b.Batch.Batch.Subject(), w.Step), Of: b.Batch.Batch.Subject(), Yard: b.yard.id,
 			Day: day, At: day.Start(b.yard.zone),
+			Done: day < b.yard.today || b.done(w.Step),
 			What: fmt.Sprintf("%s: %s", sentence(batchWord(b.Batch)), w.Step), Do: p.stepDo(b, w),
 		})
 	}
@@ -85,7 +103,7 @@ func (b *batchCase) done(s bee.Step) bool {
 	case bee.CellsCapped:
 		return b.Capped.Counted()
 	default:
-		return false
+		return b.left == 0
 	}
 }
 

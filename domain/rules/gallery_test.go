@@ -104,11 +104,12 @@ func questions(t *testing.T) []string {
 		if !asks {
 			continue
 		}
-		text := q.Asks
+		var b strings.Builder
+		b.WriteString(q.Asks)
 		for _, a := range q.Answers {
-			text += fmt.Sprintf(" [%s] %s", a.Key, a.Words)
+			fmt.Fprintf(&b, " [%s] %s", a.Key, a.Words)
 		}
-		all = append(all, text+"\n")
+		all = append(all, b.String()+"\n")
 	}
 	return all
 }

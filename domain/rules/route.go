@@ -20,15 +20,14 @@ func (p *pass) ranks() ranks {
 	r := ranks{map[book.YardID]int{}, map[stopKey]int{}, map[book.Subject]int{}}
 	for y := range p.view.Yards() {
 		r.yard[y.Yard] = len(r.yard) + 1
-		for s := range p.view.Stands(y.Yard) {
-			k := stopKey{y.Yard, s.Round}
-			if _, known := r.round[k]; !known {
-				r.round[k] = len(r.round) + 1
-			}
-		}
 	}
 	for i := range p.nucs {
-		r.of[p.nucs[i].subject()] = i + 1
+		n := &p.nucs[i]
+		r.of[n.subject()] = i + 1
+		k := stopKey{n.yard.id, p.view.Stand(n.Stand).Round}
+		if _, known := r.round[k]; !known {
+			r.round[k] = i + 1
+		}
 	}
 	return r
 }
@@ -50,7 +49,7 @@ type router struct {
 func (r *router) add(f Finding) {
 	of := []book.Subject{f.Of}
 	if f.Rule == Robbers {
-		of = f.exposedNucs()
+		of = slices.Clone(f.exposedNucs())
 	}
 	k := stopKey{f.Yard, r.round(of[0])}
 	if r.stops[k] == nil {
@@ -143,10 +142,10 @@ func (r *router) fold(tasks []Task) []Task {
 			continue
 		}
 		l := &lines[i]
-		l.Of = append(slices.Clip(l.Of), t.Of...)
+		l.Of = append(l.Of, t.Of...)
 		l.Minutes += t.Minutes
 		l.NeedsYou = l.NeedsYou || t.NeedsYou
-		l.Findings = append(slices.Clip(l.Findings), t.Findings...)
+		l.Findings = append(l.Findings, t.Findings...)
 		l.From, l.Best = earlier(l.From, t.From), earlier(l.Best, t.Best)
 	}
 	return lines

@@ -14,7 +14,7 @@ type Twin struct {
 	First, Again book.Entry // Again, the one written later, is the one to strike
 }
 
-// Twins yields the twins of the whole book, in the order of the book.
+// Twins are the twins of the whole book, in the order of the book.
 func Twins(v *book.View) []Twin { return twins(v, v.All()) }
 
 // TwinsOn are the twins of one day.

@@ -18,14 +18,6 @@ func hour(t time.Time, zone *time.Location) string { return t.In(zone).Format("M
 
 func batchWord(b *book.Batch) string { return fmt.Sprintf("batch %d", b.Number) }
 
-// list joins words: "a, b and c".
-func list(words []string) string {
-	if n := len(words); n > 1 {
-		return strings.Join(words[:n-1], ", ") + " and " + words[n-1]
-	}
-	return strings.Join(words, "")
-}
-
 // bees is a number of bees as it may be said: nobody knows the tens.
 func bees(n float64) string { return group(int(math.Round(n/50) * 50)) }
 

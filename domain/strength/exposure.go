@@ -90,7 +90,7 @@ func (y *Yard) terms(n *book.Nuc, s State) []term {
 	if n.Fed.Fondant > 0 && n.Fed.Litres == 0 {
 		terms = append(terms, term{Syrup, y.numbers.Get(practice.RobbingFondant), "fondant"})
 	}
-	return append(terms, term{StrongNeighbours, y.pull[n.Stand], "strong colonies near"})
+	return append(terms, term{StrongNeighbours, y.neighbours(n.Stand), "strong colonies near"})
 }
 
 // half is how much of a dearth is assumed where nobody said.
@@ -108,7 +108,8 @@ func (y *Yard) dearth() term {
 	}
 }
 
-// door weighs the entrance against the bees who guard it.
+// door weighs the entrance against the bees who guard it, as many as were last
+// seen or put in: nobody shall be alarmed by reckoning alone.
 func (y *Yard) door(n *book.Nuc, s State) term {
 	usual := y.numbers.Get(practice.RobbingDoorUsual)
 	area := usual
@@ -117,10 +118,10 @@ func (y *Yard) door(n *book.Nuc, s State) term {
 	}
 	bees := 1000.0
 	if s.BeesKnown {
-		bees = max(s.Bees, 1)
+		bees = max(s.BeesThen, 1)
 	}
 	words := fmt.Sprintf("entrance %.1f cm² for %.0f bees", area, round(bees))
-	if s.Weak() {
+	if s.WeakThen() {
 		words = fmt.Sprintf("weak, %.0f bees", round(bees))
 	}
 	return term{WideDoor, y.numbers.Get(practice.RobbingDoor) * math.Log(area/(usual*bees/1000)), words}

@@ -10,7 +10,8 @@ import (
 )
 
 // Yard is what the nucs of one yard share, worked out once: its weather,
-// night and forage, its strong colonies, and which yards bees fly home to.
+// night and forage, its strong colonies, and which yards bees fly home to. It
+// is for one goroutine.
 type Yard struct {
 	view    *book.View
 	yard    *book.Yard
@@ -20,7 +21,7 @@ type Yard struct {
 	numbers practice.Numbers
 	deaths  deaths
 	strong  []book.Point                  // full-size colonies on the ground
-	pull    map[book.StandID]float64      // what they add to the exposure at a stand
+	pull    map[book.StandID]float64      // what they add to the exposure at a stand, as far as asked
 	near    map[book.YardID]bool          // yards within reach of its fliers
 	nearCol map[book.ColonyID]book.YardID // where a colony stands
 }
@@ -43,9 +44,6 @@ func NewYard(v *book.View, id book.YardID, zone *time.Location) *Yard {
 	}
 	for other := range v.Yards() {
 		y.near[other.Yard] = Near(y.yard, other, y.numbers)
-	}
-	for s := range v.Stands(id) {
-		y.pull[s.Stand] = y.neighbours(s.At)
 	}
 	return y
 }
@@ -80,8 +78,17 @@ func Kilometres(a, b *book.Yard) float64 {
 // Night is the night that follows the view's day.
 func (y *Yard) Night() Night { return y.night }
 
-// neighbours is what the strong colonies of the yard add at a point.
-func (y *Yard) neighbours(at book.Point) float64 {
+// neighbours is what the strong colonies of the yard add at a stand.
+func (y *Yard) neighbours(id book.StandID) float64 {
+	sum, known := y.pull[id]
+	if !known && !id.IsZero() {
+		sum = y.pulls(y.view.Stand(id).At)
+		y.pull[id] = sum
+	}
+	return sum
+}
+
+func (y *Yard) pulls(at book.Point) float64 {
 	each, reach := y.numbers.Get(practice.RobbingNeighbour), y.numbers.Get(practice.RobbingNeighbourReach)
 	var sum float64
 	for _, c := range y.strong {
