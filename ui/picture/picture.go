@@ -1,0 +1,57 @@
+// Package picture paints the window without a window: what a room would look
+// like on a screen, as an image.
+package picture
+
+import (
+	"fmt"
+	"image"
+	"maps"
+	"math"
+	"slices"
+	"strings"
+
+	"lidmark/ui/paint"
+	"lidmark/ui/state"
+	"lidmark/ui/view"
+)
+
+// Of paints the window of a state, scale device pixels for a dp. It fails only
+// if the typeface built into the program is damaged.
+func Of(s state.State, scale float64) (*image.RGBA, error) {
+	p, err := paint.New()
+	if err != nil {
+		return nil, err
+	}
+	theme := paint.Light
+	if s.Dark {
+		theme = paint.Dark
+	}
+	img := image.NewRGBA(image.Rect(0, 0, pixels(s.Width, scale), pixels(s.Height, scale)))
+	p.Paint(img, view.Window(s, p), theme, scale*s.TextSize())
+	return img, nil
+}
+
+func pixels(dp, scale float64) int { return int(math.Round(dp * scale)) }
+
+var rooms = map[string]func(*state.State){
+	"today": func(s *state.State) { s.Room = state.Today },
+	"yard":  func(s *state.State) { s.Room, s.Pane = state.Yard, state.Split },
+	"map":   func(s *state.State) { s.Room, s.Pane = state.Yard, state.Map },
+	"lids":  func(s *state.State) { s.Room, s.Pane = state.Yard, state.Lids },
+	"wall":  func(s *state.State) { s.Room, s.Pane = state.Yard, state.Wall },
+	"table": func(s *state.State) { s.Room, s.Pane = state.Yard, state.Table },
+	"book":  func(s *state.State) { s.Room = state.About },
+}
+
+// Rooms are the names that [Enter] knows, in the order of the alphabet.
+func Rooms() []string { return slices.Sorted(maps.Keys(rooms)) }
+
+// Enter is the state in the room of a name.
+func Enter(s state.State, room string) (state.State, error) {
+	enter, ok := rooms[room]
+	if !ok {
+		return s, fmt.Errorf("room %q: use one of %s", room, strings.Join(Rooms(), ", "))
+	}
+	enter(&s)
+	return s, nil
+}

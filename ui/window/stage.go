@@ -1,0 +1,115 @@
+package window
+
+import (
+	"image"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+
+	"lidmark/ui/paint"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// stage is the one widget of the window: it paints the scene and tells what is
+// done to it.
+type stage struct {
+	widget.BaseWidget
+	raster  *canvas.Raster
+	painter *paint.Painter
+	shown   func() (scene.Scene, paint.Theme)
+	text    func() float64 // text size
+	send    func(state.Msg)
+
+	pixels *image.RGBA
+	scene  scene.Scene // the one painted last; the pointer asks it
+	mods   state.Mods  // held now
+}
+
+func newStage(p *paint.Painter, shown func() (scene.Scene, paint.Theme), text func() float64, send func(state.Msg)) *stage {
+	s := &stage{painter: p, shown: shown, text: text, send: send}
+	s.raster = canvas.NewRaster(s.paint)
+	s.raster.ScaleMode = canvas.ImageScalePixels
+	s.ExtendBaseWidget(s)
+	return s
+}
+
+// CreateRenderer shows the raster and nothing else.
+func (s *stage) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(s.raster) }
+
+// MinSize is the smallest window that shows all that must not give way.
+func (s *stage) MinSize() fyne.Size { return fyne.NewSize(state.LeastWidth, state.LeastHeight) }
+
+// Resize tells the state before the raster is painted anew.
+func (s *stage) Resize(size fyne.Size) {
+	s.BaseWidget.Resize(size)
+	s.send(state.Resized{Width: float64(size.Width), Height: float64(size.Height)})
+}
+
+// paint is the raster's generator: w and h are device pixels. The image is
+// used again; its stride must be four bytes a pixel, or the window is skewed.
+func (s *stage) paint(w, h int) image.Image {
+	if s.pixels == nil || s.pixels.Rect.Dx() != w || s.pixels.Rect.Dy() != h {
+		s.pixels = image.NewRGBA(image.Rect(0, 0, w, h))
+	}
+	var theme paint.Theme
+	s.scene, theme = s.shown()
+	scale := 1.0
+	if width := float64(s.Size().Width); width > 0 {
+		scale = float64(w) / width
+	}
+	s.painter.Paint(s.pixels, s.scene, theme, scale*s.text())
+	return s.pixels
+}
+
+// at is a position of the widget in lengths of the scene.
+func (s *stage) at(p fyne.Position) scene.Point {
+	t := s.text()
+	return scene.Point{X: float64(p.X) / t, Y: float64(p.Y) / t}
+}
+
+func (s *stage) tag(p scene.Point) scene.Tag {
+	tag, _ := s.scene.At(p)
+	return tag
+}
+
+// MouseIn tells where the pointer came in.
+func (s *stage) MouseIn(e *desktop.MouseEvent) { s.MouseMoved(e) }
+
+// MouseMoved tells where the pointer is.
+func (s *stage) MouseMoved(e *desktop.MouseEvent) {
+	p := s.at(e.Position)
+	s.send(state.Moved{At: p, Tag: s.tag(p)})
+}
+
+// MouseOut tells that the pointer is over nothing.
+func (s *stage) MouseOut() { s.send(state.Moved{At: scene.Point{X: -1, Y: -1}}) }
+
+// MouseDown tells of a button, and takes the keys.
+func (s *stage) MouseDown(e *desktop.MouseEvent) {
+	if c := fyne.CurrentApp().Driver().CanvasForObject(s); c != nil {
+		c.Focus(s)
+	}
+	button := state.Primary
+	if e.Button != desktop.MouseButtonPrimary {
+		button = state.Secondary
+	}
+	p := s.at(e.Position)
+	s.send(state.Pressed{At: p, Tag: s.tag(p), Button: button, Mods: modsOf(e.Modifier)})
+}
+
+// MouseUp tells of the button let go.
+func (s *stage) MouseUp(e *desktop.MouseEvent) {
+	p := s.at(e.Position)
+	s.send(state.Released{At: p, Tag: s.tag(p), Mods: modsOf(e.Modifier)})
+}
+
+// Scrolled tells of the wheel; with the toolkit, up is positive.
+func (s *stage) Scrolled(e *fyne.ScrollEvent) {
+	t := s.text()
+	s.send(state.Wheeled{
+		At: s.at(e.Position), DX: -float64(e.Scrolled.DX) / t, DY: -float64(e.Scrolled.DY) / t, Mods: s.mods,
+	})
+}
