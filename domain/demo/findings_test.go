@@ -33,7 +33,7 @@ var wanted = []struct {
 	{rules.Late, rules.Ahead, 2, nil},
 	{rules.LookAgain, rules.Ahead, 5, nil},
 	{rules.Ready, rules.Open, 8, nil},
-	{rules.Weak, rules.Pressing, 5, nil},
+	{rules.Weak, rules.Pressing, 2, nil},
 	{rules.Light, rules.Open, 2, nil},
 	{rules.Robbers, rules.Pressing, 5, nil},
 	{rules.BankVirgins, rules.Pressing, 1, []string{"S11"}},
@@ -120,7 +120,7 @@ func (s season) absurd(f rules.Finding, now time.Time) string {
 		return "its cells are out"
 	case f.Rule == rules.CellsOut && of == "batch 6" && f.Severity != rules.Ahead:
 		return "it was grafted last evening"
-	case f.Rule == rules.Counts && f.Of != (book.Subject{}):
+	case f.Rule == rules.Counts && f.Of.Kind == book.KindBatch:
 		return "its cells are all accounted for"
 	}
 	if id, ok := f.Of.Nuc(); ok {

@@ -44,7 +44,7 @@ func (p *pass) seenSince(n *nucCase, day calendar.Day) bool {
 
 // weak: fewer bees than the night needs.
 func (p *pass) weak(n *nucCase) {
-	if !n.has.Weak() {
+	if !n.has.Weak() || !n.kept(p.now) {
 		return
 	}
 	cups := math.Ceil((n.has.Need - n.has.Bees) / p.numbers.Get(practice.BeesPerCup))
@@ -76,7 +76,7 @@ func (p *pass) beesFrom(n *nucCase) string {
 
 // light: food for a few days only.
 func (p *pass) light(n *nucCase) {
-	if !n.has.Light(p.numbers) {
+	if !n.has.Light(p.numbers) || !n.kept(p.now) {
 		return
 	}
 	last := int(n.has.FoodDays)

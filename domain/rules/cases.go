@@ -40,6 +40,13 @@ func takesCell(p course.Presumption, now time.Time) bool {
 	return p.Condition == book.NoQueen && (p.OwnFrom.IsZero() || now.Before(p.OwnFrom))
 }
 
+// kept tells whether bees and food spent on a nuc are not lost: it is in none
+// of the troubles, and its virgin not too late to mate.
+func (n *nucCase) kept(now time.Time) bool {
+	late := n.awaited() && !now.Before(n.holds.TooLateAt)
+	return !n.holds.Condition.Trouble() && !late
+}
+
 // batchCase is a batch with cells still together.
 type batchCase struct {
 	*book.Batch

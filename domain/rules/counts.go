@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"cmp"
 	"fmt"
 
 	"lidmark/domain/book"
@@ -20,7 +21,7 @@ func (p *pass) counts() {
 				continue
 			}
 			f := Finding{
-				Rule: Counts, Of: c.Batch.Subject(), Act: ActCountAgain, Amount: float64(c.Missing()), Since: d.Start(y.zone),
+				Rule: Counts, Of: cmp.Or(c.Batch.Subject(), y.id.Subject()), Act: ActCountAgain, Amount: float64(c.Missing()), Since: d.Start(y.zone),
 				What: c.String(), Why: c.why(p.view), Do: "Count again, or write down where they went",
 				Sure: sureRecorded,
 			}

@@ -12,7 +12,7 @@ import (
 // DayPlan is a day's work as a route.
 type DayPlan struct {
 	Day     calendar.Day
-	Hard    []Finding // cells and brood with a hard deadline on the day or before noon of the next, the first one first
+	Hard    []Finding // cells and brood with a hard deadline on the day, before noon of the next, or past; the first one first
 	Stops   []Stop    // in the order they are driven and walked
 	Kit     []KitLine
 	Minutes float64   // of work and driving
@@ -62,7 +62,7 @@ func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
 		if !f.PutOff.IsZero() {
 			continue
 		}
-		if f.Hard && (f.Act == ActCollectCells || f.Act == ActSearchBrood) && !f.By.Before(due) && f.By.Before(soon) {
+		if f.Hard && (f.Act == ActCollectCells || f.Act == ActSearchBrood) && f.By.Before(soon) && (!f.By.Before(due) || d <= p.today) {
 			plan.Hard = append(plan.Hard, f)
 		}
 		if f.Act != ActNone && p.isFor(f, d) {

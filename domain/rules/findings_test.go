@@ -156,7 +156,7 @@ var table = []found{
 	}, "2027-05-02 19:00", 0, ""},
 	{
 		rules.Weak, "dwindled by reckoning", func(p *booktest.Pen) { p.At("2027-05-01 18:00").Write(madeUp("A1")...) },
-		"2027-05-22 09:00", rules.Open, "weak: about 500 bees, the night needs 1 000",
+		"2027-05-18 09:00", rules.Open, "weak: about 850 bees, the night needs 1 000",
 	},
 	{rules.Light, "no food seen", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(madeUp("A1")...)

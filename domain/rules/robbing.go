@@ -31,7 +31,7 @@ func (p *pass) robbers() {
 		if living[n.yard]++; living[n.yard] == 1 {
 			order = append(order, n.yard)
 		}
-		if e := n.yard.strength.Exposure(n.Nuc, n.has); n.RobbedAt.IsZero() && e.Level > strength.Quiet {
+		if e := n.yard.strength.Exposure(n.Nuc, n.has); n.kept(p.now) && e.Level > strength.Quiet {
 			byYard[n.yard] = append(byYard[n.yard], exposed{n, e})
 		}
 	}
@@ -80,11 +80,14 @@ func (p *pass) yardExposed(y *yardCase, all []exposed) {
 
 func (p *pass) exposure(y *yardCase, e exposed) Finding {
 	f := Finding{
-		Rule: Robbers, Act: ActNarrowEntrance,
+		Rule: Robbers,
 		What: "robbers: " + e.Level.String(),
 		Why:  e.Reason,
-		Do:   sentence(e.Remedy),
+		Do:   sentence(e.Remedy.String()),
 		Used: robbingKeys,
+	}
+	if e.Remedy == strength.NarrowDoor {
+		f.Act = ActNarrowEntrance
 	}
 	by := y.today
 	if e.Level == strength.Watch {

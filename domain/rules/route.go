@@ -52,6 +52,9 @@ func (r *router) add(f Finding) {
 		of = slices.Clone(f.exposedNucs())
 	}
 	k := stopKey{f.Yard, r.round(of[0])}
+	if f.Act == ActCountAgain || f.Act == ActSeeToPapers {
+		k = stopKey{r.home().id, ""} // work for the table at home
+	}
 	if r.stops[k] == nil {
 		r.stops[k] = &Stop{Yard: k.yard, Round: k.round}
 	}

@@ -25,12 +25,12 @@ func (a *ages) total() float64 {
 	return sum
 }
 
-// scaled makes the total bees and keeps the mix of ages; with none it takes
-// them as young.
-func (a *ages) scaled(bees float64, n practice.Numbers) {
+// seen makes the total bees. Fewer than reckoned keep their mix of ages; those
+// who are more must have come since, and count as young.
+func (a *ages) seen(bees float64, n practice.Numbers) {
 	was := a.total()
-	if was == 0 {
-		a.young(bees, n)
+	if bees >= was {
+		a.young(bees-was, n)
 		return
 	}
 	for i := range a.bees {

@@ -34,13 +34,35 @@ const (
 	StrongNeighbours
 )
 
+// Remedy is what helps against robbers.
+type Remedy int
+
+// The remedies, the cheapest first. Care is for where the entrance is narrow
+// and no syrup draws.
+const (
+	NoRemedy Remedy = iota
+	NarrowDoor
+	NoSyrup
+	Care
+)
+
+// String is the remedy as what to do.
+func (r Remedy) String() string {
+	return [...]string{
+		NoRemedy:   "nothing",
+		NarrowDoor: "narrow the entrance",
+		NoSyrup:    "fondant, no syrup",
+		Care:       "entrance one bee wide, open only early or late",
+	}[r]
+}
+
 // Exposure is how exposed a nuc is to robbers.
 type Exposure struct {
 	Risk     float64 // share, 0 to 1
 	Level    Level
 	Heaviest Cause
 	Reason   string // the heaviest cause in words
-	Remedy   string // the cheapest thing that helps
+	Remedy   Remedy // the cheapest thing that helps
 }
 
 // Exposure weighs what draws robbers to a nuc: dearth, an entrance too wide
@@ -127,20 +149,19 @@ func (y *Yard) door(n *book.Nuc, s State) term {
 	return term{WideDoor, y.numbers.Get(practice.RobbingDoor) * math.Log(area/(usual*bees/1000)), words}
 }
 
-// remedy is the cheapest thing that helps: a narrower entrance unless it is
-// narrow, then fondant in place of syrup, then bees.
-func (y *Yard) remedy(terms []term) string {
+// remedy is the cheapest thing that helps.
+func (y *Yard) remedy(terms []term) Remedy {
 	adds := map[Cause]float64{}
 	for _, t := range terms {
 		adds[t.cause] += t.adds
 	}
 	switch {
 	case adds[WideDoor] > 0:
-		return "narrow the entrance"
+		return NarrowDoor
 	case adds[Syrup] > 0:
-		return "fondant, no syrup"
+		return NoSyrup
 	default:
-		return "entrance one bee wide, open only early or late"
+		return Care
 	}
 }
 

@@ -19,7 +19,7 @@ func (r *reckoning) take(e book.Entry) {
 			r.addBees(f.Cups, f.From, false)
 			r.BeesThen += r.yard.Stay(f.Cups, f.From, false)
 		} else {
-			r.ages.scaled(max(0, r.ages.total()-r.yard.bees(f.Cups)), r.yard.numbers)
+			r.ages.seen(max(0, r.ages.total()-r.yard.bees(f.Cups)), r.yard.numbers)
 		}
 	case book.BroodGiven:
 		if f.To == me.Subject() {
@@ -73,12 +73,17 @@ func (r *reckoning) addBrood(dm2 float64) {
 }
 
 // look takes what was seen for what there is: so many sides of comb crowded
-// with bees, stores from none to full combs.
+// with bees, capped brood whose bees are to come, stores from none to full
+// combs.
 func (r *reckoning) look(e book.Entry, f book.Looked) {
 	n := r.yard.numbers
 	if sides, said := f.Sides.Get(); said && r.nuc.Side > 0 {
-		r.ages.scaled(sides*r.nuc.Side*n.Get(practice.BeesPerSide), n)
+		r.ages.seen(sides*r.nuc.Side*n.Get(practice.BeesPerSide), n)
 		r.BeesKnown, r.BeesFrom, r.BeesThen = true, e.At, r.ages.total()
+	}
+	if capped, said := f.Brood.Get(); said {
+		r.brood = nil
+		r.addBrood(capped)
 	}
 	if level, said := f.Stores.Get(); said && r.nuc.Side > 0 {
 		r.FoodKnown = true
