@@ -27,7 +27,7 @@ func (a asked) virgin() Presumption {
 	if p.Condition == book.Cell {
 		p.Condition, p.Seen, p.Since = book.Virgin, false, p.Emerged
 	}
-	p.Age = a.today.Sub(out)
+	p.Age = max(0, a.today.Sub(out))
 	p.Why = fmt.Sprintf("virgin, %s old%s", Count(p.Age, "day"), byCalendar(p.Told))
 	a.due(&p)
 	return p

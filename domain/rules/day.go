@@ -144,7 +144,7 @@ func (p *pass) fullCombs(s book.Subject) bool {
 // starts with the day's first free hour.
 func (p *pass) time(plan *DayPlan) {
 	at := p.firstFree(plan.Day)
-	pass := func(minutes float64) {
+	spend := func(minutes float64) {
 		plan.Minutes += minutes
 		if !at.IsZero() {
 			at = at.Add(time.Duration(minutes * float64(time.Minute)))
@@ -158,15 +158,15 @@ func (p *pass) time(plan *DayPlan) {
 		}
 		yard = s.Yard
 		plan.Driving += s.Drive
-		pass(s.Drive)
+		spend(s.Drive)
 		s.Start = at
 		for _, t := range s.Tasks {
-			pass(t.Minutes)
+			spend(t.Minutes)
 		}
 	}
 	back := p.view.Yard(yard).Drive
 	plan.Driving += back
-	pass(back)
+	spend(back)
 	plan.Home = at
 }
 

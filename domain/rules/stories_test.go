@@ -172,6 +172,32 @@ func TestEveningTyping(t *testing.T) {
 	}
 }
 
+// TestOwnQueen: a laying queen was caught on 10 May and a cell given in the
+// same hour; on 26 May there is neither queen nor egg.
+func TestOwnQueen(t *testing.T) {
+	p := pen(t)
+	p.At("2027-04-20 18:00").Write(madeUp("A1")...)
+	p.At("2027-05-01 18:00").Write(look("A1", book.Looked{Eggs: book.SingleEggs}))
+	p.At("2027-04-30 18:00").Write(graft(3, 1))
+	p.At("2027-05-10 18:00").Write(book.QueenCaught{Nuc: a1, Queen: booktest.Queen("old")}, book.CellGiven{Nuc: a1, Batch: batch(3)})
+	p.At("2027-05-26 18:00").Write(look("A1", book.Looked{Queen: book.NoneSeen, Eggs: book.NoEggs}))
+	found := of(p.View("2027-05-26 19:00"), rules.Late)
+	if len(found) != 1 {
+		t.Fatalf("late: %+v, want one", found)
+	}
+	want := "13 days old, no eggs on Wed 26 May; left on young brood Mon 10 May, a queen of its own could begin to lay Sat 29 May to Tue 8 Jun"
+	if found[0].Why != want {
+		t.Errorf("why  %q\nwant %q", found[0].Why, want)
+	}
+	if want := "Look for opened own cells on the comb face and for eggs; no cell yet"; found[0].Do != want {
+		t.Errorf("do %q, want %q", found[0].Do, want)
+	}
+	p.At("2027-06-03 18:00").Write(look("A1", book.Looked{Eggs: book.SingleEggs}))
+	if got := p.View("2027-06-03 19:00").Nuc(a1).Holds.Descent; got != book.DescentDoubtful {
+		t.Errorf("descent %v, want doubtful", got)
+	}
+}
+
 func TestSuspicionStopsMovesAndCatches(t *testing.T) {
 	p := pen(t)
 	p.At("2027-05-01 18:00").Write(madeUp("A1", "A2")...)

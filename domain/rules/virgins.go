@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
 )
@@ -69,7 +70,23 @@ func (p *pass) late(n *nucCase) {
 	f.What = "late: no eggs yet"
 	f.Why = fmt.Sprintf("%s old, no eggs on %s", count(n.holds.Age, "day"), n.yard.day(n.holds.NoEggsOn).Short())
 	f.Used = append(f.Used, practice.LookAgainFrom, practice.LookAgainBy)
+	p.ownQueen(n, &f)
 	p.add(n.yard, f)
+}
+
+// ownQueen: where brood was left to raise one on, the queen looked for may be
+// the nuc's own, and a cell would be torn down.
+func (p *pass) ownQueen(n *nucCase, f *Finding) {
+	if n.holds.OwnFrom.IsZero() || p.now.Before(n.holds.OwnFrom) {
+		return
+	}
+	left := n.yard.of(n.Brood.Open)
+	emerges := practice.Of(practice.OwnQueenEmerges)
+	from := left + calendar.Day(emerges.Min) + p.days(practice.LookForEggsNotBefore)
+	by := left + calendar.Day(emerges.Max) + p.days(practice.FirstEggsNineInTenBy)
+	f.Do = "Look for opened own cells on the comb face and for eggs; no cell yet"
+	f.Why += fmt.Sprintf("; left on young brood %s, a queen of its own could begin to lay %s to %s", left.Short(), from.Short(), by.Short())
+	f.Used = append(f.Used, practice.OwnQueenEmerges)
 }
 
 func (p *pass) eggs(n *nucCase) Finding {

@@ -194,3 +194,59 @@ func TestExposure(t *testing.T) {
 		})
 	}
 }
+
+// TestALookWeighsMoreThanReckoning: what was seen is what there is; bees
+// beyond those reckoned count as young, and capped brood seen brings bees.
+func TestALookWeighsMoreThanReckoning(t *testing.T) {
+	old := func() *booktest.Pen {
+		return pen().At("2027-05-10 18:00").Write(book.NucMadeUp{Nuc: a1, Cups: 3, From: booktest.Colony("S1")})
+	}
+	share := func(p *booktest.Pen) float64 {
+		seen, _, _ := state(p, "2027-05-30 20:00")
+		later, _, _ := state(p, "2027-06-06 20:00")
+		return later.Bees / seen.Bees
+	}
+	few := old().At("2027-05-30 18:00").Write(book.Looked{Nuc: a1, Sides: book.Said(1)})
+	many := old().At("2027-05-30 18:00").Write(book.Looked{Nuc: a1, Sides: book.Said(6)})
+	brood := old().At("2027-05-30 18:00").Write(book.Looked{Nuc: a1, Sides: book.Said(6), Brood: book.Said(3)})
+	if f, m, b := share(few), share(many), share(brood); !(f < m && m < b) {
+		t.Errorf("left after a week: %.2f of few old bees, %.2f of many, %.2f of many with brood; want them in this order", f, m, b)
+	}
+	if s, _, _ := state(few, "2027-05-30 20:00"); math.Abs(s.Bees-250) > 1 || !s.WeakThen() {
+		t.Errorf("one side of 2 dm²: %.0f bees, weak %v, want 250, weak", s.Bees, s.WeakThen())
+	}
+}
+
+// TestFarBeesStay: bees of a yard 5 km or more away hardly leave, those of a
+// nearer yard do.
+func TestFarBeesStay(t *testing.T) {
+	for _, row := range []struct {
+		lat  float64
+		near bool
+	}{{50.04, true}, {50.05, false}} {
+		p := pen().Write(book.YardDescribed{Yard: booktest.Yard("other"), Name: "other", Lat: row.lat, Lon: 10, Zone: "UTC"},
+			book.ColonyDescribed{Colony: booktest.Colony("S9"), Name: "S9", Yard: booktest.Yard("other")})
+		p.At("2027-05-10 18:00").Write(book.NucMadeUp{Nuc: a1, Cups: 3, From: booktest.Colony("S9")})
+		want := 2100 * 0.98
+		if row.near {
+			want = 2100 * 0.70
+		}
+		if s, _, _ := state(p, "2027-05-10 20:00"); s.NearBees != row.near || math.Abs(s.Bees-want) > 0.5 {
+			t.Errorf("%.2f° apart: near %v, %.0f bees, want %v, %.0f", row.lat-50, s.NearBees, s.Bees, row.near, want)
+		}
+	}
+}
+
+func TestWeatherDecidesHowManyForagersDie(t *testing.T) {
+	left := func(sign book.Sign) float64 {
+		p := pen().At("2027-05-10 18:00").Write(book.NucMadeUp{Nuc: a1, Cups: 3, From: booktest.Colony("S1")})
+		for d := calendar.Date(2027, 5, 10); d < calendar.Date(2027, 5, 24); d++ {
+			p.Write(book.WeatherSeen{Yard: yard, Day: d, Sign: sign})
+		}
+		s, _, _ := state(p, "2027-05-24 20:00")
+		return s.Bees
+	}
+	if f, h, n := left(book.Flying), left(book.HalfFit), left(book.NoFlight); !(f < h && h < n) {
+		t.Errorf("left after two weeks: %.0f flying, %.0f half, %.0f none; want them in this order", f, h, n)
+	}
+}
