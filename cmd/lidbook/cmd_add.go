@@ -205,7 +205,7 @@ func addQueen(a *app) *cobra.Command {
 			if err != nil {
 				return err
 			}
-			q.Born = day.Start(d.zone).UTC()
+			q.Born = day.At(12, 0, d.zone).UTC() // noon is that day in every zone near
 		}
 		if err := q.Descent.UnmarshalText([]byte(descent)); err != nil {
 			return err

@@ -31,6 +31,7 @@ type batchRow struct {
 	Taken   *int   `json:"taken,omitempty"`
 	Capped  *int   `json:"capped,omitempty"`
 	Given   int    `json:"given"`
+	PutIn   int    `json:"virginsPutIn"`
 	Caged   int    `json:"caged"`
 	Culled  int    `json:"culled"`
 	Out     int    `json:"emerged"`
@@ -70,9 +71,19 @@ type windowShape struct {
 func rowOfBatch(v *book.View, b *book.Batch) batchRow {
 	return batchRow{
 		Number: b.Number, ID: b.Batch.String(), Grafted: stamp(b.At.Instant, v.Zone()), Line: b.Line, Larvae: b.Larvae,
-		Taken: counted(b.Taken), Capped: counted(b.Capped), Given: len(b.Given), Caged: len(b.Caged),
+		Taken: counted(b.Taken), Capped: counted(b.Capped), Given: given(b, false), PutIn: given(b, true), Caged: len(b.Caged),
 		Culled: b.Culled, Out: b.Out, Dead: b.Dead, Left: b.Left(),
 	}
+}
+
+// given counts the cells of a batch that went into nucs, or the virgins.
+func given(b *book.Batch, virgins bool) (n int) {
+	for _, g := range b.Given {
+		if g.Virgin == virgins {
+			n++
+		}
+	}
+	return n
 }
 
 func counted(c book.Count) *int {
@@ -180,8 +191,9 @@ func countWords(b *book.Batch) []string {
 		words = append(words, fmt.Sprintf("%d capped", b.Capped.N))
 	}
 	add(b.Culled, "culled")
-	add(len(b.Given), "given")
+	add(given(b, false), "given")
 	add(len(b.Caged), "caged")
+	add(given(b, true), "put in as virgins")
 	add(b.Out, "emerged outside nucs")
 	add(b.Dead, "dead")
 	add(b.Lost, "dropped")

@@ -36,6 +36,9 @@ func (g *graft) flags(c *cobra.Command) {
 
 // batch is the graft as its clock sees it.
 func (g *graft) batch(now time.Time) (bee.Batch, *time.Location, error) {
+	if g.at == "" {
+		return bee.Batch{}, nil, &usageError{fmt.Errorf("say when the larvae were grafted, like --graft \"2027-05-05 18:00\"")}
+	}
 	zone := now.Location()
 	if g.zone != "" {
 		var err error
@@ -82,7 +85,6 @@ func clockCommand(a *app) *cobra.Command {
 	}
 	g.flags(c)
 	c.Flags().BoolVar(&a.flags.json, "json", false, "print JSON")
-	must(c.MarkFlagRequired("graft"))
 	return c
 }
 
@@ -99,12 +101,5 @@ func ageWords(b bee.Batch, n practice.Numbers) string {
 		return words + ": too old for a good queen"
 	default:
 		return words
-	}
-}
-
-// must is for errors that only a mistake in this program makes.
-func must(err error) {
-	if err != nil {
-		panic(err)
 	}
 }

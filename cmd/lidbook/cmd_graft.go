@@ -59,7 +59,6 @@ func graftCommand(a *app) *cobra.Command {
 	fl.StringVar(&starter, "starter", "", "the starter `COLONY`")
 	fl.StringVar(&grafter, "grafter", "", "`PERSON` who grafted")
 	fl.IntVar(&g.Bars, "bars", 0, "how many bars")
-	must(c.MarkFlagRequired("larvae"))
 	return c
 }
 

@@ -72,13 +72,13 @@ func (t teller) people(f book.Fact) string {
 func (t teller) health(f book.Fact) string {
 	switch f := f.(type) {
 	case book.Inspected:
-		return "inspected" + t.at("in", f.Yard.Subject()) + unless(": ", f.Result)
+		return t.called("inspected", f.Yard.Subject()) + unless(": ", f.Result)
 	case book.DiseaseSuspected:
 		return or(f.What, "disease") + " suspected" + t.at("in", f.Of)
 	case book.SuspicionEnded:
 		return "suspicion ended" + t.at("in", f.Of) + unless(": ", f.Why)
 	case book.Treated:
-		return commas("treated"+unless(" with ", f.With)+t.at("in", f.Of), ifSaid(f.Wait > 0, fmt.Sprintf("wait %d days", f.Wait)))
+		return commas(t.called("treated", f.Of)+unless(" with ", f.With), ifSaid(f.Wait > 0, fmt.Sprintf("wait %d days", f.Wait)))
 	case book.PaperHeld:
 		return or(f.Name, "paper") + t.at("for", f.Yard.Subject()) + unless(", good until ", f.Expires.Short())
 	default:

@@ -1,0 +1,128 @@
+package main
+
+import (
+	"encoding/binary"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// A book is begun in a short dialogue, and a line that does not fit it asks one
+// question, answered with one key.
+func TestDialogue(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "hask.lidmark")
+	out, errs, code := call(t, "Lower Hask\nEurope/Berlin\nA1-A3, B1\n6\nIda Mon-Fri 18:30-20:30\n", true, "new", path)
+	if code != 0 || !strings.Contains(out, "yard Lower Hask, 4 nucs, 1 person") {
+		t.Fatalf("new = %d\n%s%s", code, out, errs)
+	}
+	does := func(in string, want string, args ...string) {
+		t.Helper()
+		out, errs, code := call(t, in, true, append([]string{"--book", path}, args...)...)
+		if code != 0 || !strings.Contains(out, want) {
+			t.Errorf("lidbook %s = %d, want %q in\n%s%s", strings.Join(args, " "), code, want, out, errs)
+		}
+	}
+	does("", "batch 1 grafted", "graft", "--larvae", "10", "--on", "2027-04-30 18:00")
+	does("", "A1 made up", "makeup", "A1-A3", "--cups", "3", "--on", "2027-05-01")
+	does("", "written: 3 entries", "write", "--yes", "--on", "2027-05-09", "A1 q e", "A2 q e", "A3 q e")
+
+	// Read back, Enter, and the question: taken out before.
+	does("A1 c1\n\n2\n", "The old queen?", "write")
+	does("", "queen caught", "nuc", "A1")
+	// A wrong answer is asked again; 3 leaves the line.
+	does("A2 c1\n\n7\n3\n", "wrong nuc, leave this line", "write")
+	does("", "E  laying", "nuc", "A2")
+	// 1: gone, not known when.
+	does("A3 c1\ny\n1\n", "written: 2 entries", "write")
+	does("", "old queen gone, not known when", "nuc", "A3")
+	// n leaves a line, and the same line again asks whether it was typed twice.
+	does("B1 s3\nn\nB1 s4\n\nB1 s4\nn\n", "Typed twice?", "write")
+	does("", "bees: on 4 sides", "nuc", "B1")
+	does("", "nothing is wrong", "check")
+}
+
+func TestIDsRiseAboveTheBook(t *testing.T) {
+	now := time.Date(2027, time.May, 11, 7, 0, 0, 0, time.UTC)
+	g := newIDs(now, nil)
+	var entries []book.Entry
+	for range 5000 {
+		entries = append(entries, book.Entry{ID: book.EntryID(g.next()), At: calendar.Instantly(now), Fact: book.Noted{Text: "x"}})
+	}
+	for i := 1; i < len(entries); i++ {
+		if entries[i-1].Compare(entries[i]) >= 0 {
+			t.Fatalf("id %d, %v, is not above %v", i, entries[i].ID, entries[i-1].ID)
+		}
+	}
+	last := entries[len(entries)-1]
+	later := newIDs(now.Add(-time.Hour), book.NewSeason(nil, entries))
+	next := book.Entry{ID: book.EntryID(later.next()), At: last.At}
+	if last.Compare(next) >= 0 {
+		t.Errorf("with the clock set back the id %v is not above %v", next.ID, last.ID)
+	}
+	id := g.next()
+	if version := binary.BigEndian.Uint16(id[6:8]) >> 12; version != 7 {
+		t.Errorf("version %d, want 7", version)
+	}
+	if variant := id[8] >> 6; variant != 0b10 {
+		t.Errorf("variant %b, want 10", variant)
+	}
+}
+
+func TestParseWhen(t *testing.T) {
+	berlin, err := time.LoadLocation("Europe/Berlin")
+	if err != nil {
+		t.Fatal(err)
+	}
+	now := time.Date(2027, time.May, 15, 20, 0, 0, 0, berlin) // a Saturday
+	today := calendar.DayOf(now, berlin)
+	for _, c := range []struct{ text, moment, instant string }{
+		{"2027-05-10", "Mon 10 May", "Mon 10 May 23:59"},
+		{"today", "Sat 15 May 20:00", "Sat 15 May 20:00"},
+		{"yesterday 18:00", "Fri 14 May 18:00", "Fri 14 May 18:00"},
+		{"yesterday evening", "Fri 14 May, evening", "Fri 14 May 19:00"},
+		{"fri", "Fri 14 May", "Fri 14 May 23:59"},
+		{"sat", "Sat 15 May 20:00", "Sat 15 May 20:00"},
+		{"sunday am", "Sun 9 May, morning", "Sun 9 May 09:00"},
+		{"+3", "Tue 18 May", "Tue 18 May 00:00"},
+		{"-1", "Fri 14 May", "Fri 14 May 23:59"},
+		{"2027-05-05T18:00", "Wed 5 May 18:00", "Wed 5 May 18:00"},
+		{"2027-03-28 02:30", "Sun 28 Mar 03:30", "Sun 28 Mar 03:30"}, // an hour that the clocks skip
+	} {
+		w, err := parseWhen(c.text, today, berlin)
+		if err != nil {
+			t.Errorf("parseWhen(%q): %v", c.text, err)
+			continue
+		}
+		if got := w.moment(now, berlin).In(berlin); got != c.moment {
+			t.Errorf("moment of %q = %s, want %s", c.text, got, c.moment)
+		}
+		if got := hour(w.instant(now, berlin), berlin); got != c.instant {
+			t.Errorf("instant of %q = %s, want %s", c.text, got, c.instant)
+		}
+	}
+	for _, text := range []string{"", "someday", "fr", "2027-02-30", "today 25:00", "5/5/2027"} {
+		if _, err := parseWhen(text, today, berlin); err == nil {
+			t.Errorf("parseWhen(%q): no error", text)
+		}
+	}
+}
+
+func TestFreeHours(t *testing.T) {
+	name, free, err := splitHours("Ida M. Mon-Fri 18:30-20:30 Sat-Sun 08:00-24:00")
+	if err != nil || name != "Ida M." {
+		t.Fatalf("splitHours = %q, %v", name, err)
+	}
+	want := book.FreeHours{From: 18*60 + 30, Until: 20*60 + 30}
+	if free[time.Monday] != want || free[time.Friday] != want || free[time.Sunday].Minutes() != 16*60 {
+		t.Errorf("free hours = %v", free)
+	}
+	for _, text := range []string{"Ida Mon", "Ida Mon-Fri soon", "Ida Mon 20:00-18:00"} {
+		if _, _, err := splitHours(text); err == nil {
+			t.Errorf("splitHours(%q): no error", text)
+		}
+	}
+}
