@@ -25,7 +25,8 @@ func (p *pass) lookAgain(n *nucCase) {
 	})
 }
 
-// ready: proven, laying long enough, and of age.
+// ready: proven, laying long enough, and of age. She is caught when an order
+// wants her, unless nothing may leave the yard.
 func (p *pass) ready(n *nucCase) {
 	if n.Condition() != book.GoodBrood || n.holds.ReadyAt.IsZero() {
 		return
@@ -41,7 +42,11 @@ func (p *pass) ready(n *nucCase) {
 		Sure: n.sure(),
 		Used: []practice.Key{practice.ReadyAfterFirstEgg, practice.LeastAgeAtHandOver},
 	}
-	if f.Severity == Open && p.wanted > 0 {
+	switch s := n.yard.yard.Standstill; {
+	case s != nil:
+		f.Do = "No catch while the yard is on standstill"
+		f.Why += fmt.Sprintf("; %s suspected in %s", s.What, p.name(s.Of))
+	case f.Severity == Open && p.wanted > 0:
 		p.wanted--
 		f.Act, f.Do = ActCatchQueen, "Catch her, cage and mark her"
 	}

@@ -203,11 +203,16 @@ func TestSuspicionStopsMovesAndCatches(t *testing.T) {
 	p.At("2027-05-01 18:00").Write(madeUp("A1", "A2")...)
 	p.At("2027-05-20 18:00").Write(book.Looked{Nuc: booktest.Nuc("A1"), Eggs: book.SingleEggs}, book.Looked{Nuc: booktest.Nuc("A2"), Eggs: book.SingleEggs})
 	p.At("2027-05-30 18:00").Write(book.Looked{Nuc: booktest.Nuc("A1"), Brood: book.Said(4)})
+	p.Write(book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 1, By: calendar.Date(2027, 6, 20)})
 	p.At("2027-06-03 10:00").Write(book.DiseaseSuspected{Of: booktest.Nuc("A2").Subject(), What: "foul brood"})
 	v := p.View("2027-06-03 12:00")
 	found := of(v, rules.Standstill)
 	if len(found) != 1 || found[0].Yard != atFar {
 		t.Fatalf("standstill %+v, want one at %s", found, far)
+	}
+	ready := of(v, rules.Ready)
+	if len(ready) != 1 || ready[0].Act != rules.ActNone || ready[0].Do != "No catch while the yard is on standstill" {
+		t.Errorf("ready %+v, want one that is not to be caught", ready)
 	}
 	for name, plan := range map[string]rules.Intent{
 		"catch": rules.Catch{Nuc: booktest.Nuc("A1")},
