@@ -35,18 +35,18 @@ func (g *graft) flags(c *cobra.Command) {
 }
 
 // batch is the graft as its clock sees it.
-func (g *graft) batch(now time.Time) (bee.Batch, *time.Location, error) {
+func (g *graft) batch(a *app) (bee.Batch, *time.Location, error) {
 	if g.at == "" {
 		return bee.Batch{}, nil, &usageError{fmt.Errorf("say when the larvae were grafted, like --graft \"2027-05-05 18:00\"")}
 	}
-	zone := now.Location()
+	zone := a.localZone()
 	if g.zone != "" {
 		var err error
 		if zone, err = time.LoadLocation(g.zone); err != nil {
 			return bee.Batch{}, nil, fmt.Errorf("--zone %q: no such time zone, write one like Europe/Berlin", g.zone)
 		}
 	}
-	w, err := parseWhen(g.at, calendar.DayOf(now, zone), zone)
+	w, err := parseWhen(g.at, calendar.DayOf(a.now, zone), zone)
 	if err != nil {
 		return bee.Batch{}, nil, fmt.Errorf("--graft: %w", err)
 	}
@@ -72,7 +72,7 @@ func clockCommand(a *app) *cobra.Command {
 		Example: "  lidbook clock --graft \"2027-05-05 18:00\" --larvae 18h --cells 24 --zone Europe/Berlin",
 		Args:    cobra.NoArgs,
 		RunE: func(*cobra.Command, []string) error {
-			b, zone, err := g.batch(a.now)
+			b, zone, err := g.batch(a)
 			if err != nil {
 				return err
 			}

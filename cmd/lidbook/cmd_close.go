@@ -1,6 +1,8 @@
 package main
 
 import (
+	"cmp"
+
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
@@ -135,14 +137,13 @@ func (a *app) strikeTwins(twins []rules.Twin) error {
 	if err != nil {
 		return err
 	}
-	defer d.book.Close() // what append acknowledged is on disk
 	var facts []book.Fact
 	for _, t := range twins {
 		facts = append(facts, book.Struck{Entry: t.Again.ID, Why: "written twice"})
 	}
-	if err := d.append(d.entries(d.at, facts...)...); err != nil {
-		return err
+	err = d.append(d.entries(d.at, facts...)...)
+	if err == nil {
+		a.line("struck: %s", plural(len(facts), "twin"))
 	}
-	a.line("struck: %s", plural(len(facts), "twin"))
-	return nil
+	return cmp.Or(err, d.close())
 }

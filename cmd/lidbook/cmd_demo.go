@@ -32,7 +32,7 @@ func demoCommand(a *app) *cobra.Command {
 				return err
 			}
 			if zoneName == "" {
-				zone = a.now.Location()
+				zone = a.localZone()
 			}
 			return a.demoBook(path, zone)
 		},

@@ -9,9 +9,9 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"lidmark/domain/bee"
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
 )
 
 func init() {
@@ -100,9 +100,7 @@ func fillGraft(g *book.Grafted, f finder, breeder, starter, grafter string) erro
 func (d *desk) clockOf(g book.Grafted) error {
 	v := d.view()
 	b := v.Batch(g.Batch).Bee(g.Larvae)
-	if verdict := bee.LarvaAge(b.LarvaAge, v.Numbers()); verdict != bee.AgeGood {
-		d.line("mind: larvae %g h old make lesser queens", b.LarvaAge.Hours())
-	}
+	d.minds(rules.Graft{LarvaAge: g.LarvaAge})
 	d.printClock(b, v.Numbers(), d.zone)
 	return nil
 }

@@ -158,7 +158,7 @@ func (a *app) importFile(path string, partly bool) error {
 		err = a.takeIn(d, path, partly)
 	}
 	after, err2 := d.book.Count()
-	if err := cmp.Or(err, err2, d.book.Close()); err != nil {
+	if err := cmp.Or(err, err2, d.close()); err != nil {
 		return err
 	}
 	a.line("taken in: %s, %d in all", plural(after-before, "entry"), after)

@@ -163,7 +163,7 @@ func allLate(v *book.View, next time.Time) []rules.LateCard {
 }
 
 func (a *app) lateOfGraft(g graft, next string, fit int) error {
-	b, zone, err := g.batch(a.now)
+	b, zone, err := g.batch(a)
 	if err != nil {
 		return err
 	}

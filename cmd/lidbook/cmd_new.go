@@ -161,7 +161,7 @@ func (a *app) askFounding(f *founding) error {
 		return nil
 	}
 	f.yard = a.ask(f.yard, "Name of your home yard", "Home")
-	f.zone = a.ask(f.zone, "Its time zone", zoneGuess(a.now))
+	f.zone = a.ask(f.zone, "Its time zone", a.localZone().String())
 	if len(f.boxes) == 0 {
 		f.boxes = nonEmpty(a.ask("", "Nucs there, by letter and number, like A1-A12, B1-B6", ""))
 	}
@@ -172,13 +172,6 @@ func (a *app) askFounding(f *founding) error {
 		f.people = nonEmpty(a.ask("", "Your name, and your free hours if you like, as in: Ida Mon-Fri 18:30-20:30", ""))
 	}
 	return nil
-}
-
-func zoneGuess(now time.Time) string {
-	if name := now.Location().String(); name != "Local" {
-		return name
-	}
-	return "Europe/Berlin"
 }
 
 func nonEmpty(text string) []string {

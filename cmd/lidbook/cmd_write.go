@@ -100,6 +100,7 @@ func (s *scribe) one(text string) error {
 		return nil
 	}
 	s.line("%s", l)
+	s.minds(s.plansOf(l.Facts())...)
 	question := "Enter writes it, n leaves it"
 	if text == s.before {
 		question = "Typed twice? Enter writes it again, n leaves it"

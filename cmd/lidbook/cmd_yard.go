@@ -8,6 +8,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
 )
 
 func init() {
@@ -51,6 +52,7 @@ func makeUpCommand(a *app) *cobra.Command {
 			m.Nuc = id
 			facts = append(facts, m)
 		}
+		d.minds(rules.MakeUp{Nucs: nucs, Cups: m.Cups, Shut: m.Shut, From: m.From})
 		return d.write(facts...)
 	})
 	fl := c.Flags()

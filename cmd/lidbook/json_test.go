@@ -15,7 +15,7 @@ import (
 var reads = map[string][]string{
 	"today": nil, "needs": {"--all"}, "nuc": {"A3"}, "nucs": nil, "batch": {"5"}, "batches": nil, "queen": {"Plover 6"},
 	"colony": {"S8"}, "late": nil, "close": {"yesterday"}, "trace": {"S8"}, "numbers": {"--all"}, "orders": nil, "lines": nil,
-	"clock": {"--graft", "2027-05-05 18:00"},
+	"may": {"A1 s5"}, "clock": {"--graft", "2027-05-05 18:00"},
 }
 
 // call runs the program on the morning of 11 May 2027.

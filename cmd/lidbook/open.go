@@ -53,7 +53,7 @@ func (a *app) season() (*book.Season, error) {
 }
 
 func (a *app) demoSeason() *book.Season {
-	zone := a.now.Location()
+	zone := a.localZone()
 	return book.NewSeason(time.LoadLocation, demo.Season(calendar.DayOf(a.now, zone), zone))
 }
 

@@ -2,6 +2,7 @@ package main
 
 import (
 	"cmp"
+	"context"
 	"fmt"
 	"time"
 
@@ -36,7 +37,7 @@ func (a *app) writing(c *cobra.Command, do func(*desk, *cobra.Command, []string)
 			return err
 		}
 		err = do(d, c, args)
-		return cmp.Or(err, d.book.Close())
+		return cmp.Or(err, d.close())
 	}
 	return c
 }
@@ -56,6 +57,15 @@ func (a *app) open() (*desk, error) {
 		return nil, cmp.Or(err, b.Close())
 	}
 	return d, nil
+}
+
+// close makes the copy that is due, and closes the book. A copy that fails is
+// no reason to say that nothing was written.
+func (d *desk) close() error {
+	if _, err := d.book.CopyIfDue(context.Background(), d.now); err != nil {
+		fmt.Fprintf(d.errs, "no copy was made: %v\n", err)
+	}
+	return d.book.Close()
 }
 
 func (d *desk) prepare() (err error) {
