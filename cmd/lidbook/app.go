@@ -20,6 +20,7 @@ type app struct {
 	flags flags
 	began bool // a command has begun; errors before it are mistakes of usage
 	lines *bufio.Scanner
+	ended bool // nobody answers any more
 }
 
 // flags are those that many commands share.

@@ -128,7 +128,7 @@ func (a *app) printClock(b bee.Batch, n practice.Numbers, zone *time.Location) {
 }
 
 func batchCommand(a *app) *cobra.Command {
-	return a.reading(&cobra.Command{
+	return a.completes(a.reading(&cobra.Command{
 		Use:     "batch NUMBER",
 		Short:   "A batch's card: counts, clock, nucs, history",
 		Example: "  lidbook batch 4",
@@ -147,7 +147,7 @@ func batchCommand(a *app) *cobra.Command {
 			s.Needs = append(s.Needs, shapeOf(v, f))
 		}
 		return a.show(s, func() { a.printBatch(v, b, found) })
-	})
+	}), batchNumbers)
 }
 
 func giftNames(v *book.View, b *book.Batch) []string {

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"math"
+	"slices"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -209,7 +210,7 @@ func shapeOfLate(c rules.LateCard, zone *time.Location) lateShape {
 		Batch: c.Number, Now: stamp(c.Now, zone), Next: stamp(c.Next, zone), Cells: c.Cells, Fit: c.Fit,
 		Hard: stamp(c.Hard, zone), First: stamp(c.First, zone), Middle: stamp(c.Middle, zone), Walking: c.Walking,
 	}
-	for _, l := range c.Losses {
+	for _, l := range inTime(c.Losses) {
 		s.Losses = append(s.Losses, lossShape{stamp(l.By, zone), round(l.Lost)})
 	}
 	for _, w := range c.Ways {
@@ -219,6 +220,11 @@ func shapeOfLate(c rules.LateCard, zone *time.Location) lateShape {
 		s.Triage = append(s.Triage, triageShape{t.Seen, t.Means, t.Do})
 	}
 	return s
+}
+
+// inTime are losses in the order of time.
+func inTime(losses []rules.Loss) []rules.Loss {
+	return slices.SortedStableFunc(slices.Values(losses), func(x, y rules.Loss) int { return x.By.Compare(y.By) })
 }
 
 // round leaves two places: an expected number is no truer than that.
@@ -237,7 +243,7 @@ func (a *app) printLate(c rules.LateCard, zone *time.Location) {
 	a.line("  hard line %s; first virgin, even chance, %s; half out %s", hour(c.Hard, zone), hour(c.First, zone), hour(c.Middle, zone))
 	a.line("  expected lost if nothing is done:")
 	var rows [][]string
-	for _, l := range c.Losses {
+	for _, l := range inTime(c.Losses) {
 		rows = append(rows, []string{"    by " + hour(l.By, zone), fmt.Sprintf("%.1f of %d", l.Lost, c.Cells)})
 	}
 	a.table(rows)

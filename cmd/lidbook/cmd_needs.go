@@ -19,7 +19,7 @@ func init() {
 
 func needsCommand(a *app) *cobra.Command {
 	var all, why bool
-	c := a.reading(&cobra.Command{
+	c := a.completes(a.reading(&cobra.Command{
 		Use:   "needs [NAME]",
 		Short: "What needs you, what first",
 		Long:  "Lists what needs you: since when, by when, why, and what to do. With a name,\nonly what is about that nuc, batch, colony or yard.",
@@ -40,7 +40,7 @@ func needsCommand(a *app) *cobra.Command {
 			found, all = about(found, of), true
 		}
 		return a.showFindings(v, found, all, why)
-	})
+	}), thingNames)
 	c.Flags().BoolVar(&all, "all", false, "also what is only ahead, open or put off")
 	c.Flags().BoolVar(&why, "why", false, "name the numbers that were used")
 	return c

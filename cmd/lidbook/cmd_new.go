@@ -171,6 +171,9 @@ func (a *app) askFounding(f *founding) error {
 	if len(f.people) == 0 {
 		f.people = nonEmpty(a.ask("", "Your name, and your free hours if you like, as in: Ida Mon-Fri 18:30-20:30", ""))
 	}
+	if a.ended {
+		return refuse("the questions were left, no book was begun")
+	}
 	return nil
 }
 
@@ -206,5 +209,6 @@ func (a *app) nextLine() (text string, more bool) {
 		a.lines = bufio.NewScanner(a.in)
 	}
 	more = a.lines.Scan()
+	a.ended = !more
 	return strings.TrimSpace(a.lines.Text()), more
 }

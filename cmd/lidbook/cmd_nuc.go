@@ -70,7 +70,7 @@ type lineShape struct {
 }
 
 func nucCommand(a *app) *cobra.Command {
-	c := a.reading(&cobra.Command{
+	c := a.completes(a.reading(&cobra.Command{
 		Use:     "nuc NAME",
 		Short:   "A nuc's card and history",
 		Example: "  lidbook nuc A3\n  lidbook nuc A3 --on +14     what is to be expected in two weeks\n  lidbook nuc A1 --yard \"Moor End\"",
@@ -87,7 +87,7 @@ func nucCommand(a *app) *cobra.Command {
 		found := about(rules.Findings(v), n.NucNamed.Nuc.Subject())
 		p := course.ByCalendar(v, n)
 		return a.show(nucCard(v, n, p, found), func() { a.printNuc(v, n, p, found) })
-	})
+	}), nucNames)
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "look for the name in this `YARD` first")
 	return c
 }

@@ -40,7 +40,7 @@ type queenShape struct {
 }
 
 func queenCommand(a *app) *cobra.Command {
-	return a.reading(&cobra.Command{
+	return a.completes(a.reading(&cobra.Command{
 		Use:     "queen NAME",
 		Short:   "A queen's card: descent, mark, where she is, history",
 		Long:    "A queen is found by her name, by the number of her cage, or by her disc.",
@@ -53,7 +53,7 @@ func queenCommand(a *app) *cobra.Command {
 		}
 		s := queenCard(v, q)
 		return a.show(s, func() { a.printQueen(v, q, s) })
-	})
+	}), queenNames)
 }
 
 func queenCard(v *book.View, q *book.Queen) queenShape {
@@ -103,7 +103,7 @@ type colonyShape struct {
 }
 
 func colonyCommand(a *app) *cobra.Command {
-	return a.reading(&cobra.Command{
+	return a.completes(a.reading(&cobra.Command{
 		Use:     "colony [NAME]",
 		Short:   "A full-size colony's card and history; without a name, all of them",
 		Example: "  lidbook colony S2",
@@ -126,7 +126,7 @@ func colonyCommand(a *app) *cobra.Command {
 			a.findings(v, found, false)
 			a.printHistory(v, c.Colony.Subject())
 		})
-	})
+	}), colonyNames)
 }
 
 func colonyCard(v *book.View, c *book.Colony) colonyShape {

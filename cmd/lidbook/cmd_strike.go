@@ -71,7 +71,7 @@ func (d *desk) entry(id string) (found book.Entry, err error) {
 func linesCommand(a *app) *cobra.Command {
 	var showIDs bool
 	var last int
-	c := a.reading(&cobra.Command{
+	c := a.completes(a.reading(&cobra.Command{
 		Use:     "lines [NAME]",
 		Short:   "The lines of the book, the last ones written; or those about a thing",
 		Example: "  lidbook lines\n  lidbook lines S2 --last 50\n  lidbook lines \"batch 4\" --ids",
@@ -83,7 +83,7 @@ func linesCommand(a *app) *cobra.Command {
 		}
 		all = all[max(0, len(all)-last):]
 		return a.show(all, func() { a.printLines(all, showIDs) })
-	})
+	}), thingNames)
 	c.Flags().BoolVar(&showIDs, "ids", false, "with the ids of the entries")
 	c.Flags().IntVar(&last, "last", 20, "how many")
 	return c

@@ -26,6 +26,15 @@ type dayShape struct {
 	Hard    []findingShape `json:"hard"`
 	Stops   []stopShape    `json:"stops"`
 	Kit     []kitShape     `json:"kit"`
+	Still   []stillShape   `json:"standstill"`
+}
+
+// stillShape is a yard on standstill in JSON.
+type stillShape struct {
+	Yard  string `json:"yard"`
+	Since string `json:"since"`
+	Of    thing  `json:"of"`
+	What  string `json:"what"`
 }
 
 // stopShape is a stop of the day's route in JSON.
@@ -75,7 +84,7 @@ func todayCommand(a *app) *cobra.Command {
 func shapeOfDay(v *book.View, p rules.DayPlan) dayShape {
 	s := dayShape{
 		Day: p.Day.String(), Minutes: round(p.Minutes), Driving: p.Driving, Free: p.Free, Over: round(p.Over()),
-		Hard: []findingShape{}, Stops: []stopShape{}, Kit: []kitShape{},
+		Hard: []findingShape{}, Stops: []stopShape{}, Kit: []kitShape{}, Still: stillOf(v),
 	}
 	for _, f := range p.Hard {
 		s.Hard = append(s.Hard, shapeOf(v, f))
@@ -91,6 +100,16 @@ func shapeOfDay(v *book.View, p rules.DayPlan) dayShape {
 		s.Kit = append(s.Kit, kitShape{k.Amount, k.Unit, k.Goods, k.Note})
 	}
 	return s
+}
+
+func stillOf(v *book.View) []stillShape {
+	all := []stillShape{}
+	for y := range v.Yards() {
+		if s := y.Standstill; s != nil {
+			all = append(all, stillShape{y.Name, stamp(s.Since.Instant, v.Zone()), thingOf(v, s.Of), s.What})
+		}
+	}
+	return all
 }
 
 func shapeOfTask(v *book.View, t rules.Task) taskShape {
@@ -113,6 +132,9 @@ func (a *app) printDay(v *book.View, p rules.DayPlan) {
 	a.line("%s: %.0f min of work, %.0f min of time%s", p.Day.Short(), p.Minutes, p.Free, over)
 	for _, f := range p.Hard {
 		a.line("Hard, by %s: %s. %s", hour(f.By, v.Zone()), f.What, f.Do)
+	}
+	for _, s := range stillOf(v) {
+		a.line("%s is on standstill, no moves and no catches: %s suspected in %s since %s", s.Yard, s.What, s.Of.Name, s.Since[:len("2027-05-15")])
 	}
 	if len(p.Kit) > 0 {
 		a.line("Kit to pack")

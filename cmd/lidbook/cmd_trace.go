@@ -48,7 +48,7 @@ type transferShape struct {
 
 func traceCommand(a *app) *cobra.Command {
 	var since string
-	c := a.reading(&cobra.Command{
+	c := a.completes(a.reading(&cobra.Command{
 		Use:     "trace NAME",
 		Short:   "Where bees and brood of a colony or nuc went, hand to hand",
 		Long:    "Follows combs and bees from a unit to all that got some, directly or from others,\nas an inspector asks for: units, yards, and queens sold with attendants.",
@@ -69,7 +69,7 @@ func traceCommand(a *app) *cobra.Command {
 		}
 		s := shapeOfTrace(v, v.Trace(of, from))
 		return a.show(s, func() { a.printTrace(s) })
-	})
+	}), colonyNames)
 	c.Flags().StringVar(&since, "since", "", "from this `DAY` on (else all)")
 	return c
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"encoding/binary"
+	"os"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -43,6 +44,18 @@ func TestDialogue(t *testing.T) {
 	does("B1 s3\nn\nB1 s4\n\nB1 s4\nn\n", "Typed twice?", "write")
 	does("", "bees: on 4 sides", "nuc", "B1")
 	does("", "nothing is wrong", "check")
+}
+
+// Who leaves the dialogue half way has begun no book.
+func TestDialogueLeft(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "hask.lidmark")
+	_, errs, code := call(t, "Lower Hask\n", true, "new", path)
+	if code != exitRefused || !strings.Contains(errs, "no book was begun") {
+		t.Errorf("new, left half way = %d, %s", code, errs)
+	}
+	if _, err := os.Stat(path); err == nil {
+		t.Error("there is a book all the same")
+	}
 }
 
 func TestIDsRiseAboveTheBook(t *testing.T) {
