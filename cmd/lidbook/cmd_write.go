@@ -57,7 +57,7 @@ func (d *desk) scribe() (*scribe, error) {
 
 func (s *scribe) context() line.Context {
 	return line.Context{
-		View: s.viewThen(), Now: s.now, Day: s.day.day, Part: s.day.part, Yard: s.yard, Planned: s.sheet,
+		View: s.viewThen(), Now: s.now, Day: s.day.day, At: s.at, Yard: s.yard, Planned: s.sheet,
 		Mint: func() book.QueenID { return book.QueenID(s.ids.next()) },
 	}
 }

@@ -15,6 +15,7 @@ type Context struct {
 	Now     time.Time                    // the instant of writing; nothing can have happened after it
 	Day     calendar.Day                 // the day of which the line tells; zero: that of Now
 	Part    calendar.Part                // the part of the day where the line says none
+	At      calendar.Moment              // when it happened where the line says nothing of it; zero: by Part
 	Yard    book.YardID                  // where a name is looked for first; zero: everywhere
 	Nuc     book.NucID                   // the nuc of a line that names none; zero: it must name one
 	Planned func(book.NucID) []book.Fact // what stands on the day's sheet for a nuc and can be ticked off; may be nil

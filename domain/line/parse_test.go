@@ -265,6 +265,18 @@ func TestMoments(t *testing.T) {
 	}
 }
 
+func TestMomentOfTheContext(t *testing.T) {
+	c := context(t, yard(t))
+	c.Day = calendar.Date(2027, 5, 10)
+	c.At = calendar.Instantly(time.Date(2027, 5, 10, 16, 30, 0, 0, time.UTC))
+	for text, want := range map[string]string{"A1 e": "Mon 10 May 16:30", "A1 e @am": "Mon 10 May, morning"} {
+		l, err := line.Parse(text, c)
+		if err != nil || l.Sections[0].At.In(time.UTC) != want {
+			t.Errorf("Parse(%q) = %v, %v, want %s", text, l.Sections, err, want)
+		}
+	}
+}
+
 func TestTokensPointIntoTheLine(t *testing.T) {
 	l, err := line.Parse(`A3 v s5 h2 /`, context(t, yard(t)))
 	if err != nil {

@@ -38,6 +38,8 @@ func (p *parser) momentOf(d *draft) calendar.Moment {
 		return d.clock
 	case d.part != calendar.Exact:
 		return p.moment(d.part)
+	case !p.At.IsZero():
+		return p.At
 	default:
 		return p.moment(p.Part)
 	}
