@@ -26,7 +26,7 @@ func FilterBy(typed string) Filter {
 // Shows tells whether the filter shows n.
 func (f Filter) Shows(n *Nuc) bool {
 	for _, w := range f.words {
-		if !strings.Contains(n.words(), w) {
+		if !strings.Contains(n.wordsOf(), w) {
 			return false
 		}
 	}
@@ -39,7 +39,12 @@ func (f Filter) All() bool { return len(f.words) == 0 }
 // wordsOf are the words by which a nuc is found: its name, stand, yard, batch
 // and line, what it holds by letter and word, the keeper's stroke, and what is
 // the matter with it, each with a space on both sides.
-func (r *Reading) wordsOf(n *Nuc) string {
+func (n *Nuc) wordsOf() string {
+	n.told.Do(func() { n.words = n.reading.words(n) })
+	return n.words
+}
+
+func (r *Reading) words(n *Nuc) string {
 	var b strings.Builder
 	b.WriteByte(' ')
 	add := func(words ...string) {

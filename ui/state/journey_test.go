@@ -323,9 +323,15 @@ func TestAnyMessagesInAnyOrder(t *testing.T) {
 			tag := scene.Tag{Ref: rapid.SampledFrom(refs).Draw(t, "ref")}
 			mods := state.Mods(rapid.IntRange(0, 7).Draw(t, "mods"))
 			m := rapid.SampledFrom([]state.Msg{
-				state.Moved{At: p, Tag: tag}, state.Pressed{At: p, Tag: tag, Mods: mods}, state.Released{At: p, Tag: tag, Within: refs[:3], Mods: mods},
-				state.Wheeled{At: p, DY: p.X - 1000, Mods: mods}, state.Wrote{Rune: 'v'}, state.Ran{Command: tag.Ref.ID},
-				state.Keyed{Key: "Escape"}, state.Keyed{Key: "Return"}, state.Resized{Width: 700 + max(0, p.X), Height: 500 + max(0, p.Y)},
+				state.Moved{At: p, Tag: tag},
+				state.Pressed{At: p, Tag: tag, Mods: mods},
+				state.Released{At: p, Tag: tag, Within: refs[:3], Mods: mods},
+				state.Wheeled{At: p, DY: p.X - 1000, Mods: mods},
+				state.Wrote{Rune: 'v'},
+				state.Ran{Command: tag.Ref.ID},
+				state.Keyed{Key: "Escape"},
+				state.Keyed{Key: "Return"},
+				state.Resized{Width: 700 + max(0, p.X), Height: 500 + max(0, p.Y)},
 			}).Draw(t, "message")
 			s, _ = state.Update(s, m)
 			s.Layout()

@@ -47,8 +47,16 @@ type pane struct {
 
 func panes(l state.Layout) []pane {
 	return []pane{
-		{"rooms", l.Rooms}, {"days", l.Ribbon.Area}, {"=lanes", l.Lanes}, {"band", l.Band}, {"foot", l.Foot},
-		{"card", l.Card}, {"turns", l.Turns}, {"nucs", l.Main}, {"map", l.Map}, {"side", l.Side},
+		{"rooms", l.Rooms},
+		{"days", l.Ribbon.Area},
+		{"=lanes", l.Lanes},
+		{"band", l.Band},
+		{"foot", l.Foot},
+		{"card", l.Card},
+		{"turns", l.Turns},
+		{"nucs", l.Main},
+		{"map", l.Map},
+		{"side", l.Side},
 	}
 }
 

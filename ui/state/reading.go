@@ -1,6 +1,7 @@
 package state
 
 import (
+	"cmp"
 	"slices"
 	"sync"
 	"time"
@@ -39,7 +40,10 @@ type Nuc struct {
 	DueDay   calendar.Day   // the day on which that is best done; the day read when at once
 	Timed    bool           // there is a time by which to look
 	Used     float64        // share of that time used; above 1 it is past due
-	words    func() string
+
+	reading *Reading
+	told    sync.Once
+	words   string // see wordsOf
 }
 
 // empty is the reading of no book.
@@ -48,11 +52,16 @@ var empty = read(book.NewSeason(nil, nil), time.Time{}, 0, false)
 // read reads a season at an instant.
 func read(season *book.Season, at time.Time, d calendar.Day, ahead bool) *Reading {
 	v := season.At(at)
-	r := &Reading{View: v, Course: course.New(v), Day: d, Ahead: ahead, of: map[book.NucID]*Nuc{}}
+	r := &Reading{View: v, Course: course.New(v), Day: d, Ahead: ahead}
 	r.Findings = rules.Findings(v)
-	r.about = byPlace(r.Findings)
-	for n := range v.Nucs() {
-		r.add(n)
+	r.about = bySubject(r.Findings)
+	nucs := slices.Collect(v.Nucs())
+	all := make([]Nuc, len(nucs)) // one piece of memory, however many there are
+	r.of, r.Nucs = make(map[book.NucID]*Nuc, len(nucs)), make([]*Nuc, len(nucs))
+	for i, n := range nucs {
+		all[i].Nuc = n
+		r.fill(&all[i])
+		r.Nucs[i], r.of[n.Nuc] = &all[i], &all[i]
 	}
 	r.batches = sync.OnceValue(func() []*book.Batch { return slices.Collect(v.Batches()) })
 	r.workdays = sync.OnceValue(r.readWork)
@@ -60,32 +69,40 @@ func read(season *book.Season, at time.Time, d calendar.Day, ahead bool) *Readin
 	return r
 }
 
-// byPlace files findings under what they are about, the most pressing first,
+// bySubject files findings under what they are about, the most pressing first,
 // of equals the one with the earlier end.
-func byPlace(all []rules.Finding) map[book.Subject][]rules.Finding {
-	about := map[book.Subject][]rules.Finding{}
+func bySubject(all []rules.Finding) map[book.Subject][]rules.Finding {
+	count := map[book.Subject]int{}
 	for _, f := range all {
-		about[f.Of] = append(about[f.Of], f)
+		count[f.Of]++
+	}
+	filed := make([]rules.Finding, len(all))
+	about := make(map[book.Subject][]rules.Finding, len(count))
+	for _, f := range all {
+		fs, ok := about[f.Of]
+		if n := count[f.Of]; !ok {
+			fs, filed = filed[:0:n], filed[n:]
+		}
+		about[f.Of] = append(fs, f)
 	}
 	for _, fs := range about {
-		slices.SortStableFunc(fs, func(a, b rules.Finding) int {
-			if a.Severity != b.Severity {
-				return int(b.Severity) - int(a.Severity)
-			}
-			return a.By.Compare(b.By)
-		})
+		if len(fs) > 1 {
+			slices.SortStableFunc(fs, func(a, b rules.Finding) int {
+				return cmp.Or(cmp.Compare(b.Severity, a.Severity), a.By.Compare(b.By))
+			})
+		}
 	}
 	return about
 }
 
-func (r *Reading) add(n *book.Nuc) {
-	m := &Nuc{Nuc: n, Presumed: r.Course.Of(n), Findings: r.about[n.Nuc.Subject()]}
-	m.NeedsYou = slices.ContainsFunc(m.Findings, rules.Finding.NeedsYou)
-	m.Due, m.DueDay = r.firstDue(m.Findings)
-	m.Used, m.Timed = used(m.Presumed, r.View.On())
-	m.words = sync.OnceValue(func() string { return r.wordsOf(m) })
-	r.Nucs = append(r.Nucs, m)
-	r.of[n.Nuc] = m
+// fill reads what is presumed of a nuc and found about it.
+func (r *Reading) fill(n *Nuc) {
+	n.reading = r
+	n.Presumed = r.Course.Of(n.Nuc)
+	n.Findings = r.about[n.Nuc.Nuc.Subject()]
+	n.NeedsYou = slices.ContainsFunc(n.Findings, rules.Finding.NeedsYou)
+	n.Due, n.DueDay = r.firstDue(n.Findings)
+	n.Used, n.Timed = used(n.Presumed, r.View.On())
 }
 
 // used is the share of the time to the next look that is used at t.

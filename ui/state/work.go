@@ -20,14 +20,13 @@ type Work struct {
 func (w Work) Over() float64 { return max(0, w.Minutes-w.Free) }
 
 // WorkOn is the work of a day as the reading knows it: what was done on days
-// past, what is due on days to come at its best day.
+// past, what is due on days to come at its best day. Of days far from the one
+// read only the free minutes are known.
 func (r *Reading) WorkOn(d calendar.Day) Work {
-	w := r.workdays()[d]
-	w.Free = float64(r.View.MinutesFree(d))
-	if d < r.Day {
-		w.Minutes = r.done(d)
+	if w, ok := r.workdays()[d]; ok {
+		return w
 	}
-	return w
+	return Work{Free: float64(r.View.MinutesFree(d))}
 }
 
 // workBack and workAhead are how many days about the day read are reckoned:
@@ -40,8 +39,13 @@ const (
 // readWork files work and deadlines by day, from the day read on.
 func (r *Reading) readWork() map[calendar.Day]Work {
 	days := map[calendar.Day]Work{}
-	for d, minutes := range rules.Work(r.View, r.Day, r.Day+workAhead) {
-		days[d] = Work{Minutes: minutes}
+	due := rules.Work(r.View, r.Day, r.Day+workAhead)
+	for d := r.Day - workBack; d <= r.Day+workAhead; d++ {
+		w := Work{Minutes: due[d], Free: float64(r.View.MinutesFree(d))}
+		if d < r.Day {
+			w.Minutes = r.done(d)
+		}
+		days[d] = w
 	}
 	for _, dl := range rules.Deadlines(r.View, r.Day-workBack, r.Day+workAhead) {
 		w := days[dl.Day]

@@ -137,18 +137,19 @@ func (p *sheet) legend(a scene.Area) {
 	o := place(10)
 	p.add(scene.Lid{At: o.Add(at(8, 0)), Size: 20, Condition: scene.Virgin, Entrance: 180, NoRim: true, Blank: true})
 	p.text(o.X+25, o.Y+4.5, "not seen yet", ink2(13))
-	p.needLegend(place(11), state.NeedYou(nucs))
+	p.needLegend(place(11), state.NeedYou(nucs), a.Right()+8)
 }
 
-// needLegend explains the corner and filters by it.
-func (p *sheet) needLegend(o scene.Point, n int) {
+// needLegend explains the corner and filters by it; it reaches no further than
+// to.
+func (p *sheet) needLegend(o scene.Point, n int, to float64) {
 	p.corner(at(o.X+2, o.Y-6), 13)
 	x := p.text(o.X+21, o.Y+4.5, strconv.Itoa(n), ink(13).semi())
 	word := "needs you"
 	if p.s.Ahead() {
 		word = "will need you"
 	}
-	end := p.text(x+5, o.Y+4.5, word, ink2(13))
+	end := p.fit(x+5, o.Y+4.5, word, ink2(13), to)
 	p.command(target(scene.Area{X: o.X, Y: o.Y - 10, W: end - o.X, H: 20}), "needs you")
 }
 
@@ -166,7 +167,7 @@ func (p *sheet) shortLegend(a scene.Area, counts map[book.Condition]int, nucs []
 		p.fit(x+5, o.Y+4.5, c.String(), ink2(13), o.X+a.W*0.5)
 		i++
 	}
-	p.needLegend(place(), state.NeedYou(nucs))
+	p.needLegend(place(), state.NeedYou(nucs), a.Right()+8)
 }
 
 // corner draws the sign "needs you": filled for now, hollow for a day ahead.

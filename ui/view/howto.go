@@ -9,6 +9,9 @@ import (
 // howToRead explains the lid: its parts about a large one, then every letter
 // seen and not seen yet.
 func (p *sheet) howToRead(a scene.Area) {
+	if a.Empty() {
+		return
+	}
 	x := a.X + min(56, a.W*0.06)
 	p.text(x, a.Y+58, "How to read a lid", ink(20).semi())
 	large := min(216, a.H*0.3, a.W*0.3)
@@ -22,7 +25,8 @@ func (p *sheet) howToRead(a scene.Area) {
 
 // notes write what the parts of the large lid mean.
 func (p *sheet) notes(c scene.Point, k float64, a scene.Area) {
-	left, right := c.X-k*0.5-56, c.X+k*0.5+56
+	gap := min(56, a.W*0.07)
+	left, right := c.X-k*0.5-gap, c.X+k*0.5+gap
 	for _, n := range []struct {
 		part        scene.Point
 		y           float64
@@ -43,8 +47,8 @@ func (p *sheet) notes(c scene.Point, k float64, a scene.Area) {
 		}
 		p.add(scene.Line{From: part, To: at(tip, y-5), Stroke: stroke(scene.Ink, 1.2)}, scene.Circle{At: part, Radius: 3, Fill: scene.Ink})
 		if n.onLeft {
-			p.right(x, y, n.title, ink(15).semi())
-			p.right(x, y+19, n.text, ink2(14))
+			p.right(x, y, scene.Shorten(p.measure, n.title, 15, scene.SemiBold, x-a.X), ink(15).semi())
+			p.right(x, y+19, scene.Shorten(p.measure, n.text, 14, scene.Regular, x-a.X), ink2(14))
 			continue
 		}
 		p.fit(x, y, n.title, ink(15).semi(), a.Right())

@@ -55,10 +55,22 @@ func (p *sheet) lane(b *book.Batch, a scene.Area) {
 			g.piece(i)
 		}
 	})
-	p.names = append(p.names, g.labels)
-	p.text(16, g.middle, fmt.Sprintf("Batch %d", b.Number), ink(13).semi())
-	p.fit(16, g.middle+15, b.Line, ink2(12), g.ribbon.X-6)
+	p.names = append(p.names, func() { p.clipped(days, scene.Tag{}, g.labels) })
+	g.title()
 	p.rule(0, a.Bottom()-1, a.W, a.Bottom()-1, scene.Hair)
+}
+
+// title writes the batch's number and line before its stream, or, where the
+// ribbon has no room for names, over it.
+func (g *lane) title() {
+	number := fmt.Sprintf("Batch %d", g.Number)
+	if g.l.Narrow {
+		g.rect(scene.Area{X: 10, Y: g.middle - 10, W: g.width(number, ink(13).semi()) + 12, H: 14}, g.ground)
+		g.text(16, g.middle+1, number, ink(13).semi())
+		return
+	}
+	g.text(16, g.middle, number, ink(13).semi())
+	g.fit(16, g.middle+15, g.Line, ink2(12), g.ribbon.X-6)
 }
 
 func (g *lane) x(t time.Time) float64 { return x(g.ribbon, t, g.zone) }
@@ -178,7 +190,7 @@ func (g *lane) flights(y float64) {
 	from, to := g.x(g.flightFrom), g.x(g.flightBy)
 	word := "mating flights"
 	w := g.width(word, ink3(12))
-	if to-from < w+16 || !g.room(scene.Area{X: from - 2, Y: y - 10, W: to - from + 4, H: 12}) {
+	if from < g.ribbon.X || to > g.area.Right() || to-from < w+16 || !g.room(scene.Area{X: from - 2, Y: y - 10, W: to - from + 4, H: 12}) {
 		return
 	}
 	middle := (from + to) / 2

@@ -17,7 +17,7 @@ func (p *sheet) start() {
 	body := scene.Area{Y: state.RoomsHeight, W: w.W, H: w.H - state.RoomsHeight - state.FootHeight}
 	p.right(w.W-state.Edge, 28, "no book open", ink2(14))
 	p.rule(0, state.RoomsHeight-1, w.W, state.RoomsHeight-1, scene.Rule)
-	left := scene.Area{X: 0, Y: body.Y, W: min(body.W*0.46, 660), H: body.H}
+	left := p.leftPart(body, min(body.W*0.46, 660))
 	p.clipped(left, scene.Tag{}, func() {
 		p.rect(left, scene.Panel)
 		p.welcome(left)
@@ -54,10 +54,18 @@ func (p *sheet) welcome(a scene.Area) {
 	p.wrap(x, y+28, "Nothing leaves this computer unless you send it.", ink2(14), w, 2)
 }
 
+// leftPart is the left of two parts; where two have no room it is all.
+func (p *sheet) leftPart(body scene.Area, width float64) scene.Area {
+	if p.l.Over {
+		width = body.W
+	}
+	return scene.Area{X: body.X, Y: body.Y, W: width, H: body.H}
+}
+
 // about draws the room Book: what the open book holds, and how to read a lid.
 func (p *sheet) about() {
 	body := scene.Area{Y: state.RoomsHeight, W: p.l.Window.W, H: p.l.Foot.Y - state.RoomsHeight}
-	left := scene.Area{X: 0, Y: body.Y, W: min(body.W*0.42, 560), H: body.H}
+	left := p.leftPart(body, min(body.W*0.42, 560))
 	p.clipped(left, scene.Tag{}, func() {
 		p.rect(left, scene.Panel)
 		p.bookFacts(left)

@@ -23,14 +23,14 @@ type column struct {
 var columns = []column{
 	{head: "nuc", by: state.ByName, width: 54, cell: (*tableDraw).nuc},
 	{head: "holds", by: state.ByHolds, width: 150, cell: (*tableDraw).holds},
-	{head: "place", by: state.ByPlace, width: 56, least: 900, cell: (*tableDraw).place},
-	{head: "batch", by: state.ByBatchNumber, width: 92, cell: (*tableDraw).batch},
-	{head: "age, d", by: state.ByAge, width: 48, right: true, cell: (*tableDraw).age},
-	{head: "last seen", by: state.BySeen, width: 110, cell: (*tableDraw).seen},
-	{head: "due", by: state.ByDueDay, width: 200, cell: (*tableDraw).due},
-	{head: "days", by: state.ByDueDay, width: 44, right: true, cell: (*tableDraw).days},
-	{head: "bees", by: state.ByBees, width: 48, right: true, least: 860, cell: (*tableDraw).bees},
-	{head: "stores", by: state.ByStores, width: 54, right: true, least: 860, cell: (*tableDraw).stores},
+	{head: "place", by: state.ByPlace, width: 56, least: 1010, cell: (*tableDraw).place},
+	{head: "batch", by: state.ByBatchNumber, width: 92, least: 720, cell: (*tableDraw).batch},
+	{head: "age, d", by: state.ByAge, width: 48, right: true, least: 760, cell: (*tableDraw).age},
+	{head: "last seen", by: state.BySeen, width: 110, least: 860, cell: (*tableDraw).seen},
+	{head: "due", by: state.ByDueDay, width: 200, least: 600, cell: (*tableDraw).due},
+	{head: "days", by: state.ByDueDay, width: 44, right: true, least: 600, cell: (*tableDraw).days},
+	{head: "bees", by: state.ByBees, width: 48, right: true, least: 960, cell: (*tableDraw).bees},
+	{head: "stores", by: state.ByStores, width: 54, right: true, least: 960, cell: (*tableDraw).stores},
 	{head: "needs you: why", by: state.ByNeed, cell: (*tableDraw).need},
 }
 
