@@ -92,7 +92,9 @@ func (s *scribe) prompt() {
 func (s *scribe) one(text string) error {
 	l, err := line.Parse(text, s.context())
 	if err != nil {
-		s.bad++
+		if !s.asks { // who sits there mends it
+			s.bad++
+		}
 		s.mistakes(text, err)
 		return nil
 	}

@@ -22,7 +22,9 @@ func (p *parser) letter() {
 	}
 	p.here()
 	at := p.at
-	p.wrong(at, strconv.Quote(p.take(1))+" is no code", "the codes are %s", signs())
+	for p.at++; !p.end() && !strings.ContainsRune(" ,;\"@", p.peek(0)); p.at++ {
+	}
+	p.wrong(at, strconv.Quote(p.span(at))+" is no code", "the codes are %s", signs())
 }
 
 // figureGoesOn tells that the 0 of o0 only begins a longer figure.

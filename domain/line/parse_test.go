@@ -190,6 +190,7 @@ func TestMistakes(t *testing.T) {
 		{"A3 t0", "column 4: t0 is outside what t can say; write t1 to t4"},
 		{"A3 b", "column 4: b wants a figure; write it close behind, like b4"},
 		{"A3 q z", `column 6: "z" is no code; the codes are q n v e e0 w l b d o o0 c i s h f a k k0 u t / // x`},
+		{"A3 qzzz", `column 5: "zzz" is no code; the codes are q n v e e0 w l b d o o0 c i s h f a k k0 u t / // x`},
 		{"A3", "column 1: nothing is said of A3; say what was seen or done, like q e s5"},
 		{"q e", "column 1: nobody knows of which nuc this tells; begin with its name, like L7"},
 		{"A3 uA3", "column 4: A3 cannot be united with itself; name the other nuc or colony"},
