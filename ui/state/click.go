@@ -32,7 +32,7 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 	case YardRef:
 		return s.shows(yardOf(r.ID)), nil
 	case PaneRef:
-		s.Selection = Selection{}
+		s.Selection, s.Sheet = Selection{}, false
 		return s, nil
 	}
 	if menu != NoMenu {
@@ -49,7 +49,8 @@ func yardOf(id string) book.YardID {
 	return book.YardID(u)
 }
 
-// pointed selects a subject; a stand stands for its nucs.
+// pointed selects a subject; a stand stands for its nucs. Where the card has no
+// room beside the pane, a second click lays it over the pane.
 func (s State) pointed(sub book.Subject, add bool) State {
 	switch {
 	case sub.IsZero():
@@ -65,6 +66,7 @@ func (s State) pointed(sub book.Subject, add bool) State {
 	case add:
 		s.Selection = s.Selection.Toggled(sub)
 	default:
+		s.Sheet = s.Layout().Over && s.Selection.Len() == 1 && s.Selection.Has(sub)
 		s.Selection = Select(sub)
 	}
 	return s

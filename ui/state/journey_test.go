@@ -238,6 +238,22 @@ func TestRubberBand(t *testing.T) {
 	}
 }
 
+func TestTheCardLiesOverASmallWindow(t *testing.T) {
+	w := start(t).run("yard").send(state.Resized{Width: 720, Height: 600})
+	if w.tap(w.ref("A1"), 0); !w.Layout().Card.Empty() {
+		t.Error("the card is open before it is asked for")
+	}
+	if w.tap(w.ref("A1"), 0); w.Layout().Card.Empty() {
+		t.Error("a second click does not open the card")
+	}
+	if w.press("Escape"); !w.Layout().Card.Empty() || w.chosen() != "A1" {
+		t.Error("Esc does not close the card alone")
+	}
+	if w.press("Return"); w.Layout().Card.Empty() {
+		t.Error("Enter does not open the card")
+	}
+}
+
 func TestDueDayIsShown(t *testing.T) {
 	w := start(t).run("yard")
 	w.tap(w.ref("D4"), 0)

@@ -207,18 +207,6 @@ func (r *Reading) PastDue(f rules.Finding) int {
 	return max(0, r.Day.Sub(r.DayOf(f.By)))
 }
 
-// Hard are the deadlines of nature that have gone by with the work not done,
-// and those of the day, the first one first.
-func (r *Reading) Hard() []rules.Finding {
-	var hard []rules.Finding
-	for _, f := range r.Findings {
-		if f.Hard && f.NeedsYou() && f.Act != rules.ActGiveCell && f.PastDue(r.View.On()) && !r.Ahead {
-			hard = append(hard, f)
-		}
-	}
-	return append(hard, r.Plan().Hard...)
-}
-
 // Weak tells whether the rules find the nuc weak.
 func (n *Nuc) Weak() bool { return n.has(rules.Weak) }
 

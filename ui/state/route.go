@@ -14,7 +14,7 @@ const (
 // RouteHeight is how high the day's route is with all its stops and tasks.
 func (s State) RouteHeight() float64 {
 	plan := s.Reading().Plan()
-	h := RouteHead + routeEnd + HardHeight*min(1, float64(len(s.Reading().Hard())))
+	h := RouteHead + routeEnd + HardHeight*min(1, float64(len(plan.Hard)))
 	for _, stop := range plan.Stops {
 		h += RouteLine*float64(1+len(stop.Tasks)) + RouteGap
 	}

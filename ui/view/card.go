@@ -61,7 +61,7 @@ func (c *cardDraw) draw() {
 // hard deadline is past, else the yard shown.
 func (c *cardDraw) nothing() {
 	if c.s.Room == state.Today {
-		for _, f := range c.r.Hard() {
+		for _, f := range c.r.Plan().Hard {
 			if id, ok := f.Of.Batch(); ok {
 				c.batch(c.r.View.Batch(id))
 				return
@@ -174,17 +174,15 @@ func (c *cardDraw) bookLine(l book.Line, s book.Subject, names line.Names) {
 	if l.Struck {
 		f = ink3(14)
 	}
-	from := x
-	if code := line.Codes(l.Fact, names); code != "" {
-		x = c.fit(x, y, code, f, c.x+c.w) + 10
+	words := line.WordsOn(l.Fact, names, s)
+	if code := line.Codes(l.Fact, names); code != "" && c.width(code+words, f)+10 < c.x+c.w-x {
+		c.text(x+c.width(code, f)+10, y, words, f)
+		words = code
 	}
-	if words := line.WordsOn(l.Fact, names, s); c.x+c.w-x > 60 {
-		x = c.fit(x, y, words, f, c.x+c.w)
-	}
+	c.y = c.wrap(x, y, words, f, c.x+c.w-x, 2)
 	if l.Struck {
-		c.rule(from, y-5, x, y-5, scene.Ink3)
+		c.rule(x, y-5, min(x+c.width(words, f), c.x+c.w), y-5, scene.Ink3)
 	}
-	c.y += 20
 }
 
 // codes are a fact as it is typed.

@@ -32,8 +32,8 @@ func (p *sheet) route(a scene.Area) {
 	p.clipped(a, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: "route"}}, func() {
 		p.rect(a, scene.Panel)
 		top := a.Y
-		if hard := r.r.Hard(); len(hard) > 0 {
-			p.hardStrip(hard, scene.Area{X: a.X, Y: a.Y, W: a.W, H: state.HardHeight})
+		if len(plan.Hard) > 0 {
+			p.hardStrip(plan.Hard, scene.Area{X: a.X, Y: a.Y, W: a.W, H: state.HardHeight})
 			top += state.HardHeight
 		}
 		r.head(top)

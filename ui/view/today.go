@@ -37,7 +37,11 @@ func (p *sheet) daySide(a scene.Area) {
 		y += 30
 		p.fit(x, y, fmt.Sprintf("%.0f min of work, %.0f min of time", plan.Minutes, plan.Free), ink(14), a.Right()-8)
 		y = p.timeBar(plan, scene.Area{X: x, Y: y + 14, W: w, H: 16})
-		p.kit(plan.Kit, scene.Area{X: x, Y: y, W: w, H: a.Bottom() - 76 - y})
+		kit := scene.Area{X: x, Y: y, W: w, H: a.Bottom() - 76 - y}
+		if beside := x + w + 1.5*state.Edge; a.Right()-beside > w*0.9 {
+			kit = scene.Area{X: beside, Y: a.Y + 30, W: min(w, a.Right()-beside-state.Edge/2), H: a.H - 46}
+		}
+		p.kit(plan.Kit, kit)
 		caution := "Stings can kill. Phone charged and within reach; whoever comes along knows the plan."
 		p.wrap(x, a.Bottom()-50, caution, ink2(13), w, 3)
 	})
@@ -59,6 +63,9 @@ func (p *sheet) timeBar(plan rules.DayPlan, a scene.Area) float64 {
 		p.right(a.Right(), a.Y+36, fmt.Sprintf("%.0f min over", over), ink(13).semi().as(scene.Act))
 	} else if plan.Minutes > 0 && plan.Free == 0 {
 		p.right(a.Right(), a.Y+36, "nobody is free", ink(13).semi().as(scene.Act))
+	}
+	if !plan.Home.IsZero() && plan.Minutes > 0 {
+		p.text(a.X, a.Y+36, "home by "+plan.Home.In(p.s.Reading().View.Zone()).Format("15:04"), ink2(13))
 	}
 	edge := a.X + plan.Free*k
 	p.add(scene.Line{From: at(edge, a.Y-4), To: at(edge, a.Bottom()+6), Stroke: stroke(scene.Ink, 2)})
@@ -115,17 +122,22 @@ func (p *sheet) turns() {
 	}
 }
 
-// hardStrip draws the hard deadline that comes first, with how many follow.
+// hardStrip draws the hard deadline that comes first, with how many follow. On
+// a day ahead it is grey: it has not happened.
 func (p *sheet) hardStrip(hard []rules.Finding, a scene.Area) {
-	p.rect(a, scene.ActTint)
-	p.rect(scene.Area{X: a.X, Y: a.Y, W: 6, H: a.H}, scene.Act)
-	f := hard[0]
-	zone := p.s.Reading().View.Zone()
-	word := "Hard, by " + hour(f.By, zone)
-	if f.PastDue(p.s.Reading().View.On()) {
-		word = "Past since " + hour(f.By, zone)
+	r := p.s.Reading()
+	ground, tone, past := scene.ActTint, scene.Act, "Past since "
+	if r.Ahead {
+		ground, tone, past = scene.Sunk, scene.Ink2, "Would be past since "
 	}
-	x := p.fit(a.X+state.Edge, a.Y+28, word, ink(15).bold().as(scene.Act), a.Right()-20)
+	p.rect(a, ground)
+	p.rect(scene.Area{X: a.X, Y: a.Y, W: 6, H: a.H}, tone)
+	f := hard[0]
+	word := "Hard, by "
+	if f.PastDue(r.View.On()) {
+		word = past
+	}
+	x := p.fit(a.X+state.Edge, a.Y+28, word+hour(f.By, r.View.Zone()), ink(15).bold().as(tone), a.Right()-20)
 	end := a.Right() - 20
 	if len(hard) > 1 {
 		end = p.right(end, a.Y+28, fmt.Sprintf("and %d more", len(hard)-1), ink2(13)) - 12
