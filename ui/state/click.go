@@ -6,8 +6,6 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
-
-	"github.com/google/uuid"
 )
 
 // clicked does what a click on a thing of the scene means.
@@ -20,7 +18,7 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 	s.Menu = NoMenu
 	switch r.Kind {
 	case CommandRef:
-		if menu != NoMenu && (r.ID == "yards" || r.ID == "layers") {
+		if menu == YardMenu && r.ID == "yards" {
 			return s, nil
 		}
 		return run(s, r.ID)
@@ -41,12 +39,12 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 	return s.pointed(SubjectOf(r), mods.Has(Ctrl)), nil
 }
 
-func yardOf(id string) book.YardID {
-	u, err := uuid.Parse(id)
-	if err != nil {
+// yardOf is the yard of an id; the zero yard for none.
+func yardOf(id string) (yard book.YardID) {
+	if yard.UnmarshalText([]byte(id)) != nil {
 		return book.YardID{}
 	}
-	return book.YardID(u)
+	return yard
 }
 
 // pointed selects a subject; a stand stands for its nucs. Where the card has no

@@ -47,7 +47,6 @@ var commands = []Command{
 	{Name: "layer due", Does: "map by what is due", Why: noBook, Do: layer(ByDue)},
 	{Name: "layer batch", Does: "map by batch", Why: noBook, Do: layer(ByBatch)},
 	{Name: "yards", Does: "choose a yard", Keys: "Ctrl+Y", Why: noBook, Do: menu(YardMenu)},
-	{Name: "layers", Does: "choose a layer", Why: noMap, Do: menu(LayerMenu)},
 
 	{Name: "larger", Does: "larger text", Keys: "Alt++ Alt+Shift++ Alt+=", Do: text(+1)},
 	{Name: "smaller", Does: "smaller text", Keys: "Alt+-", Do: text(-1)},

@@ -1,8 +1,6 @@
 package state
 
 import (
-	"github.com/google/uuid"
-
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
@@ -15,7 +13,6 @@ const (
 	SortRef    = "sort"    // the head of a column of the table; ID is its name
 	YardRef    = "show"    // a yard of the menu; ID is its id, or "" for all
 	PaneRef    = "pane"    // the empty ground of a pane; ID is one of the grounds
-	HeadRef    = "head"    // the head of a pane, which fills the room
 )
 
 // The grounds of panes, the IDs of a [PaneRef].
@@ -31,16 +28,11 @@ func RefOf(s book.Subject) scene.Ref {
 }
 
 // SubjectOf is the subject a scene names, or none.
-func SubjectOf(r scene.Ref) book.Subject {
-	for k := book.KindYard; k <= book.KindOrder; k++ {
-		if k.String() != r.Kind {
-			continue
-		}
-		if id, err := uuid.Parse(r.ID); err == nil {
-			return book.Subject{Kind: k, UUID: id}
-		}
+func SubjectOf(r scene.Ref) (s book.Subject) {
+	if s.UnmarshalText([]byte(r.Kind+":"+r.ID)) != nil {
+		return book.Subject{}
 	}
-	return book.Subject{}
+	return s
 }
 
 // dayOf is the day a scene names, or none.

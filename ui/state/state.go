@@ -92,7 +92,6 @@ type Menu uint8
 const (
 	NoMenu Menu = iota
 	YardMenu
-	LayerMenu
 )
 
 // Place is something that scrolls.
