@@ -60,7 +60,7 @@ var plan = []layer{
 	{dir: "ui/window", ours: below, libs: []string{fyne}, why: "the window hosts Scenes and sends Msg; books and files are handed to it by cmd"},
 
 	{dir: "cmd/lidmark", ours: []string{"domain", "storage", "ui", "assets"}, libs: []string{fyne}, why: "a program joins the rooms and builds none"},
-	{dir: "cmd/lidbook", ours: append([]string{"storage"}, below...), libs: []string{"github.com/spf13/cobra", "github.com/adrg/xdg"}, why: "the terminal program runs without toolkit and C compiler"},
+	{dir: "cmd/lidbook", ours: append([]string{"storage"}, below...), libs: []string{"github.com/spf13/cobra"}, why: "the terminal program runs without toolkit and C compiler"},
 
 	{dir: "assets", why: "icons, fonts and licences know no code"},
 }

@@ -33,8 +33,7 @@ func (a *app) printShape(t reflect.Type, indent string) {
 	for t.Kind() == reflect.Slice || t.Kind() == reflect.Pointer {
 		t = t.Elem()
 	}
-	for i := range t.NumField() {
-		f := t.Field(i)
+	for f := range t.Fields() {
 		if f.Anonymous {
 			a.printShape(f.Type, indent)
 			continue

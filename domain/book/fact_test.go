@@ -32,8 +32,8 @@ func filled(v reflect.Value) {
 	}
 	switch v.Kind() {
 	case reflect.Struct:
-		for i := range v.NumField() {
-			filled(v.Field(i))
+		for _, field := range v.Fields() {
+			filled(field)
 		}
 	case reflect.Array:
 		for i := range v.Len() {

@@ -72,7 +72,7 @@ func Shorten(m Measurer, text string, size float64, weight Weight, width float64
 func Wrap(m Measurer, text string, size float64, weight Weight, width float64) []string {
 	var lines []string
 	line := ""
-	for _, word := range strings.Fields(text) {
+	for word := range strings.FieldsSeq(text) {
 		longer := word
 		if line != "" {
 			longer = line + " " + word
