@@ -238,6 +238,19 @@ func TestRubberBand(t *testing.T) {
 	}
 }
 
+func TestANameThatIsTypedLeadsThere(t *testing.T) {
+	w := start(t).run("yard")
+	for _, typed := range []struct{ letters, want string }{{"N1", "N1"}, {"6", "N16"}, {"C", "N16"}, {"3", "C3"}, {"v", "C3"}} {
+		if w.write(typed.letters); w.chosen() != typed.want {
+			t.Errorf("%q leads to %s, want %s", typed.letters, w.chosen(), typed.want)
+		}
+	}
+	w.write("A").press("PageDown").write("1")
+	if w.chosen() != "C4" {
+		t.Errorf("a figure after another key leads to %s, want C4 kept", w.chosen())
+	}
+}
+
 func TestTheCardLiesOverASmallWindow(t *testing.T) {
 	w := start(t).run("yard").send(state.Resized{Width: 720, Height: 600})
 	if w.tap(w.ref("A1"), 0); !w.Layout().Card.Empty() {

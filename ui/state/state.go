@@ -22,6 +22,7 @@ type State struct {
 	Yards  [roomCount]book.YardID // the yard shown in a room; zero: all
 	Filter string                 // words typed into the filter
 	Typing bool                   // the filter takes the keys
+	Goto   string                 // the name of a nuc that is being typed: a capital, then figures
 	Sort   Sort
 	Menu   Menu // the list that is open
 	Keys   bool // the sheet of keys is open

@@ -1,6 +1,8 @@
 package state
 
 import (
+	"unicode"
+
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
 )
@@ -207,14 +209,43 @@ func (s State) key(m Keyed) (State, []Effect) {
 	if m.Key == "Return" {
 		m.Key = "Enter"
 	}
+	if _, runs := byKey[m.name()]; runs {
+		s.Goto = ""
+	}
 	return keyed(s, m)
 }
 
+// wrote takes a character: for the filter while that takes the keys, else for
+// the name of a nuc to go to.
 func (s State) wrote(r rune) State {
-	if !s.Typing {
+	if s.Typing {
+		s.Filter += string(r)
+		s.Scroll = nil
 		return s
 	}
-	s.Filter += string(r)
-	s.Scroll = nil
+	switch {
+	case unicode.IsUpper(r):
+		s.Goto = string(r)
+	case unicode.IsDigit(r) && s.Goto != "":
+		s.Goto += string(r)
+	default:
+		return s
+	}
+	return s.gone()
+}
+
+// gone is the window gone to the nuc whose name was typed, if there is one:
+// among those shown first.
+func (s State) gone() State {
+	if s.Book == nil {
+		return s
+	}
+	for _, nucs := range [][]*Nuc{s.Shown(), s.Reading().Nucs} {
+		for _, n := range nucs {
+			if n.Name == s.Goto {
+				return s.taken(n, false)
+			}
+		}
+	}
 	return s
 }

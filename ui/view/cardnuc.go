@@ -45,10 +45,12 @@ func (c *cardDraw) holds(n *state.Nuc) string {
 		return word + ", caught"
 	case n.Presumed.Condition == book.Due, n.Presumed.Condition == book.Empty:
 		return word
-	case n.Presumed.Seen:
-		return word + ", seen"
-	default:
+	case !n.Presumed.Seen || c.r.Ahead:
 		return word + ", by the calendar"
+	case n.Presumed.Condition == book.Cell:
+		return word + ", given"
+	default:
+		return word + ", seen"
 	}
 }
 
@@ -206,44 +208,4 @@ func (c *cardDraw) probably() string {
 		return "By the calendar, on " + shortDay(c.r.Day)
 	}
 	return "By the calendar, today"
-}
-
-// flights draws the flying hours since a virgin emerged, from when she was old
-// enough to mate.
-func (c *cardDraw) flights(n *state.Nuc) {
-	p := n.Presumed
-	virgin := p.Condition == book.Virgin || p.Condition == book.Due
-	if !virgin || p.OldEnoughFrom.IsZero() || !c.room(84) {
-		return
-	}
-	old := c.r.DayOf(p.OldEnoughFrom)
-	c.y += 2
-	c.fit(c.x, c.y, "Flying hours a day; old enough from "+shortDay(old), ink2(13), c.x+c.w)
-	first := c.r.DayOf(p.Emerged)
-	count := min(max(c.r.Day.Sub(first)+1, 1), 24)
-	first = c.r.Day - dayCount(count-1)
-	base := c.y + 40
-	pitch := min(c.w/18, c.w/float64(count))
-	for i := range count {
-		d := first + dayCount(i)
-		f := c.r.FlightOn(n.Yard, d)
-		h := f.Hours / c.r.FullDay() * 26
-		bar := scene.Area{X: c.x + float64(i)*pitch, Y: base - h, W: pitch - 3, H: h}
-		switch {
-		case f.Typical:
-			c.add(scene.Rect{Area: bar, Stroke: stroke(scene.BarLight, 1)})
-		case d < old:
-			c.rect(bar, scene.Rule)
-		case f.Forecast:
-			c.rect(bar, scene.BarLight)
-		default:
-			c.rect(bar, scene.Bar)
-		}
-		if i == 0 || d == old || i == count-1 {
-			_, _, number := d.Date()
-			c.centre(bar.Centre().X, base+14, fmt.Sprint(number), ink2(12))
-		}
-	}
-	c.rule(c.x, base, c.x+float64(count)*pitch-3, base, scene.Ink2)
-	c.y = base + 34
 }

@@ -40,7 +40,7 @@ func (p *sheet) lane(b *book.Batch, a scene.Area) {
 	r := p.s.Present()
 	g := lane{sheet: p, stream: streamOf(r, b), area: a, ribbon: p.l.Ribbon, zone: r.View.Zone(), middle: a.Y + a.H/2 - 6}
 	g.k = (a.H - 15) / max(34, float64(b.Larvae))
-	g.now = x(g.ribbon, r.View.On(), g.zone)
+	g.now = instantX(g.ribbon, r.View.On(), g.zone)
 	subject := b.Batch.Subject()
 	g.ground = scene.Ground
 	if p.s.Selection.Has(subject) {
@@ -73,7 +73,7 @@ func (g *lane) title() {
 	g.fit(16, g.middle+15, g.Line, ink2(12), g.ribbon.X-6)
 }
 
-func (g *lane) x(t time.Time) float64 { return x(g.ribbon, t, g.zone) }
+func (g *lane) x(t time.Time) float64 { return instantX(g.ribbon, t, g.zone) }
 
 // until is where a stage ends.
 func (g *lane) until(i int) float64 {

@@ -16,7 +16,7 @@ func (p *sheet) lidOf(n *state.Nuc, centre scene.Point, size float64) scene.Lid 
 		At: centre, Size: size, Condition: scene.Condition(n.Presumed.Condition), Seen: n.Presumed.Seen && !r.Ahead,
 		Entrance: n.NucNamed.Entrance + p.turnOf(n), Timed: n.Timed, Used: n.Used,
 		NeedsYou: n.NeedsYou, Ahead: r.Ahead, Caught: caught(n), Paint: scene.Paint(n.Paint),
-		Selected: p.s.Selection.Has(subject) || p.batchChosen(n), Hover: p.s.Hover.Ref == ref, Name: "",
+		Selected: p.s.Selection.Has(subject) || p.batchChosen(n), Hover: p.hovered(n, ref),
 		Tag: scene.Tag{Ref: ref, Reason: p.reason(n)},
 	}
 }
@@ -25,6 +25,13 @@ func (p *sheet) lidOf(n *state.Nuc, centre scene.Point, size float64) scene.Lid 
 func (p *sheet) batchChosen(n *state.Nuc) bool {
 	b := n.Holds.Batch
 	return !b.IsZero() && p.s.Selection.Has(b.Subject())
+}
+
+// hovered tells whether the pointer is over a nuc, or over the batch of its
+// queen.
+func (p *sheet) hovered(n *state.Nuc, ref scene.Ref) bool {
+	h := p.s.Hover.Ref
+	return h == ref || h.Kind == book.KindBatch.String() && h == state.RefOf(n.Holds.Batch.Subject())
 }
 
 // turnOf is how far a nuc is turned with its stand.

@@ -85,12 +85,12 @@ func (p *sheet) keys() {
 	columns := max(1, min(2, int((p.l.Window.W-80)/columnWidth)))
 	perColumn := (len(rows) + columns - 1) / columns
 	w := min(p.l.Window.W-40, float64(columns)*columnWidth+40)
-	high := float64(perColumn)*h + 100
+	high := float64(perColumn)*h + 118
 	a := scene.Area{X: (p.l.Window.W - w) / 2, Y: (p.l.Window.H - high) / 2, W: w, H: high}
 	p.add(scene.Rect{Area: p.l.Window, Fill: scene.Ground, Clear: 0.3, Tag: scene.Tag{Ref: state.CommandOf("keys")}},
 		scene.Rect{Area: a, Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1), Tag: scene.Tag{Ref: state.CommandOf("keys")}})
 	p.text(a.X+20, a.Y+32, "The keys", ink(17).semi())
-	p.fit(a.X+20, a.Bottom()-18, mouse, ink2(13), a.Right()-20)
+	p.wrap(a.X+20, a.Bottom()-36, mouse, ink2(13), w-40, 3)
 	column := (w - 40) / float64(columns)
 	for i, c := range rows {
 		x := a.X + 20 + float64(i/perColumn)*column
@@ -100,4 +100,4 @@ func (p *sheet) keys() {
 	}
 }
 
-const mouse = "Wheel: zoom the map, move the days, scroll. Drag: a rubber band on empty ground; with Shift it moves the map. Ctrl-click adds."
+const mouse = "Wheel: zoom the map, move the days, scroll. Drag: a rubber band on empty ground; with Shift it moves the map. Ctrl-click adds. Type a nuc’s name and you are there."

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"time"
 
+	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -151,7 +152,8 @@ func (g *strip) flying(d calendar.Day) {
 	}
 }
 
-func (g *strip) yard() (y yardID) { return g.r.WeatherYard(g.s.Filled()) }
+// yard is the yard whose weather the ribbon shows.
+func (g *strip) yard() book.YardID { return g.r.WeatherYard(g.s.Filled()) }
 
 // minutes draws the work of a day against the time there is, and its
 // deadlines.

@@ -7,9 +7,8 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
+	"lidmark/ui/state"
 )
-
-type yardID = book.YardID
 
 // sign draws a day's weather as it was typed.
 func (g *strip) sign(c scene.Point, sign book.Sign) {
@@ -77,7 +76,7 @@ func (p *sheet) handle() {
 	w := p.width(word, f) + 16
 	flag := scene.Area{X: min(max(r.At(d)-w/2, 4), r.W-w-4), Y: r.Y + 1, W: w, H: 20}
 	p.add(scene.Rect{Area: flag, Radius: 3, Fill: role, Tag: scene.Tag{
-		Ref: scene.Ref{Kind: "day", ID: d.String()}, Reason: "drag it to another day",
+		Ref: scene.Ref{Kind: state.DayRef, ID: d.String()}, Reason: "drag it to another day",
 	}})
 	p.centre(flag.Centre().X, flag.Y+14.5, word, f)
 }
@@ -107,8 +106,5 @@ func (p *sheet) band() {
 	} else {
 		said += " Everything below is as it was recorded by the end of that day."
 	}
-	p.fit(edge, y, said, f, from-24)
+	p.fit(state.Edge, y, said, f, from-24)
 }
-
-// edge is the side of the window's text, dp.
-const edge = 20.0

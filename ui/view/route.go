@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -48,7 +49,7 @@ func (r routeDraw) head(y float64) {
 	_, month, _ := r.r.Day.Date()
 	r.right(r.axis.x-12, y+22, "from, best, by; "+month.String()[:3], ink2(12))
 	for i := 0; i <= axisDays-1; i += axisBefore {
-		d := r.r.Day + dayCount(i-axisBefore)
+		d := r.r.Day + calendar.Day(i-axisBefore)
 		_, _, number := d.Date()
 		f := ink2(12)
 		if i == axisBefore {

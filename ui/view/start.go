@@ -3,12 +3,9 @@ package view
 import (
 	"time"
 
-	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
-
-type dayCount = calendar.Day
 
 // start draws the window without a book: what can be opened, and how to read a
 // lid.

@@ -221,8 +221,8 @@ func (all lives) firstEggs() (first time.Time) {
 	return first
 }
 
-// x is where an instant lies in the ribbon.
-func x(r state.Ribbon, t time.Time, zone *time.Location) float64 {
+// instantX is where an instant lies in the ribbon.
+func instantX(r state.Ribbon, t time.Time, zone *time.Location) float64 {
 	d := calendar.DayOf(t, zone)
 	return r.Left(d) + r.Column*t.Sub(d.Start(zone)).Hours()/24
 }

@@ -1,0 +1,66 @@
+package view
+
+import (
+	"testing"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/demo"
+	"lidmark/domain/practice"
+	"lidmark/ui/state"
+)
+
+// TestStreamsNarrow reads the demo season's batches on many days: stages stand
+// in the order of time, each thinner than the one before, and what was counted
+// is sure.
+func TestStreamsNarrow(t *testing.T) {
+	today := calendar.Date(2027, time.May, 11)
+	b := &state.Book{Season: book.NewSeason(time.LoadLocation, demo.Season(today, time.UTC))}
+	seen := 0
+	for d := today - 40; d <= today+30; d++ {
+		r := b.On(today.At(7, 0, time.UTC), d)
+		for _, batch := range r.Batches() {
+			s := streamOf(r, batch)
+			for i, stage := range s.stages {
+				seen++
+				if stage.low > stage.n || stage.n > stage.high || stage.low < 0 {
+					t.Errorf("%v, batch %d, %q: %v is not within %v to %v", d, batch.Number, stage.label, stage.n, stage.low, stage.high)
+				}
+				if i == 0 {
+					continue
+				}
+				before := s.stages[i-1]
+				if stage.at.Before(before.at) {
+					t.Errorf("%v, batch %d: stage %q begins before %q", d, batch.Number, stage.label, before.label)
+				}
+				if stage.n > before.n {
+					t.Errorf("%v, batch %d: %q follows on %q", d, batch.Number, stage.label, before.label)
+				}
+			}
+		}
+	}
+	if seen == 0 {
+		t.Fatal("the demo season has no batches")
+	}
+}
+
+// TestAGraftIsExpectedByTheRates follows a graft of 100 larvae of which
+// nothing was counted yet.
+func TestAGraftIsExpectedByTheRates(t *testing.T) {
+	day := calendar.Date(2027, time.May, 11)
+	at := calendar.On(day, calendar.Morning, time.UTC)
+	season := book.NewSeason(nil, []book.Entry{{ID: book.EntryID{1}, At: at, Fact: book.Grafted{Batch: book.BatchID{2}, Number: 1, Larvae: 100}}})
+	r := (&state.Book{Season: season}).On(day.At(12, 0, time.UTC), day)
+	stages := streamOf(r, r.Batches()[0]).stages
+	n := r.Numbers()
+	want := 100.0
+	for i, rate := range []practice.Key{0, practice.Take, practice.RipeOfTakes, practice.EmergedOfCells, 0, practice.LayingOfAccepted, 0} {
+		if rate != 0 {
+			want *= n.Get(rate)
+		}
+		if d := stages[i].n - want; d > 1e-9 || d < -1e-9 {
+			t.Errorf("stage %d holds %v, want %v", i, stages[i].n, want)
+		}
+	}
+}
