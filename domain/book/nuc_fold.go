@@ -55,7 +55,7 @@ func (n *nucFold) takeCare(e *Entry) {
 		}
 	case Fed:
 		n.Fed = Feed{e.At, f.Litres, f.Fondant}
-	case OwnCellsBroken:
+	case OwnCellsBroken, WildCellsSearched:
 		n.OwnCells.Broken = e.At
 	case Robbed:
 		n.RobbedAt = e.At

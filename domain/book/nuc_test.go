@@ -232,4 +232,17 @@ func TestTraceFollowsBroodFromHandToHand(t *testing.T) {
 	if len(tr.Yards) != 2 {
 		t.Errorf("yards %v, want home and low", tr.Yards)
 	}
+
+	pen.At("2027-06-03 10:00").Write(book.YardDescribed{Yard: low, Name: "Low"}, book.YardDescribed{Yard: booktest.Yard("far"), Name: "Far"})
+	pen.Write(book.DiseaseSuspected{Of: s2.Subject(), What: "foulbrood"})
+	v := pen.View("2027-06-04 00:00")
+	for yard, want := range map[string]bool{"home": true, "low": true, "far": false} {
+		if got := v.Yard(booktest.Yard(yard)).Standstill != nil; got != want {
+			t.Errorf("%s on standstill: %v, want %v", yard, got, want)
+		}
+	}
+	pen.At("2027-06-09 10:00").Write(book.SuspicionEnded{Of: s2.Subject()})
+	if pen.View("2027-06-10 00:00").Yard(low).Standstill != nil {
+		t.Error("the standstill outlives the suspicion")
+	}
 }

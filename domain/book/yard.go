@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 )
 
 // Yard is what the book says of a yard.
@@ -113,14 +114,14 @@ func (y *Yard) takeWeather(f WeatherSeen) {
 	y.Weather[f.Day] = f
 }
 
-// foldStandstill looks for open suspicions among the yard and all that stands
-// in it.
+// foldStandstill looks for open suspicions of the yard and of all that stands
+// in it, and of what gave bees or brood that reached it.
 func (v *View) foldStandstill(y *Yard) {
 	open := map[Subject]*Standstill{}
 	for e := range v.suspicions() {
 		switch f := e.Fact.(type) {
 		case DiseaseSuspected:
-			if v.yardOf(f.Of) == y.Yard && open[f.Of] == nil {
+			if open[f.Of] == nil && v.touches(e, f.Of, y.Yard) {
 				open[f.Of] = &Standstill{e.At, f.Of, f.What}
 			}
 		case SuspicionEnded:
@@ -132,6 +133,16 @@ func (v *View) foldStandstill(y *Yard) {
 			y.Standstill = s
 		}
 	}
+}
+
+// touches tells whether a suspicion of a subject reaches a yard: the subject
+// stands there, or bees and brood it gave in the time before did.
+func (v *View) touches(e *Entry, of Subject, yard YardID) bool {
+	if v.yardOf(of) == yard {
+		return true
+	}
+	since := e.At.Instant.Add(-v.Numbers().Duration(practice.TraceBack))
+	return slices.Contains(v.Trace(of, since).Yards, yard)
 }
 
 func (v *View) suspicions() iter.Seq[*Entry] { return v.counted(v.season.suspicions) }

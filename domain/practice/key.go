@@ -106,6 +106,7 @@ const (
 	VirginBankGood
 	VirginBankMost
 	MatedBankMost
+	TraceBack
 	PapersWarned
 )
 

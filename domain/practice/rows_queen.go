@@ -144,6 +144,10 @@ var queenRows = []Number{
 		Default: 45, Min: 14, Max: 60, Source: buechler2013 + ": one to two months", Confidence: Verified, Used: "bank limits",
 	},
 	{
+		Key: TraceBack, Name: "trace_back", Title: "Disease suspected: trace bees and combs back", Unit: Day,
+		Default: 60, Min: 14, Max: 365, Source: noSource, Confidence: CommonPractice, Used: "standstill, trace",
+	},
+	{
 		Key: PapersWarned, Name: "papers_warned", Title: "Papers run out: say so ahead", Unit: Day,
 		Default: 14, Min: 1, Max: 60, Source: noSource, Confidence: CommonPractice, Used: "papers",
 	},

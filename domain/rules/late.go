@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"slices"
 	"time"
 
 	"lidmark/domain/bee"
@@ -65,6 +66,7 @@ func LateDay(v *book.View, id book.BatchID, next time.Time) (LateCard, bool) {
 		card.Losses = append(card.Losses, Loss{at, loose.Lost(at)})
 	}
 	card.Losses = append(card.Losses, Loss{next, loose.Lost(next)})
+	slices.SortFunc(card.Losses, func(a, b Loss) int { return a.By.Compare(b.By) })
 	card.Ways = bee.Late{Clock: clock, Now: card.Now, Next: next, Fit: card.Fit}.Ways()
 	return card, true
 }
