@@ -2,6 +2,7 @@ package state
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"lidmark/domain/book"
@@ -29,6 +30,12 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 		return s, nil
 	case YardRef:
 		return s.shows(yardOf(r.ID)), nil
+	case TaskRef:
+		number, err := strconv.Atoi(r.ID)
+		if err == nil && menu == NoMenu {
+			s = s.toTask(number)
+		}
+		return s, nil
 	case PaneRef:
 		s.Selection, s.Sheet = Selection{}, false
 		return s, nil

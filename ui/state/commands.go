@@ -52,7 +52,7 @@ var commands = []Command{
 	{Name: "smaller", Does: "smaller text", Keys: "Alt+-", Do: text(-1)},
 	{Name: "dark", Does: "light or dark", Keys: "Alt+D", Do: pure(func(s State) State { s.Dark = !s.Dark; return s })},
 	{Name: "sheet", Does: "the card, where it has no room", Keys: "Enter", Why: noSheet, Do: pure(func(s State) State { s.Sheet = true; return s })},
-	{Name: "leave", Does: "leave: list, filter, selection, filled room, in that order", Keys: "Escape", Do: pure(State.leave)},
+	{Name: "leave", Does: "leave: list, filter, selection, room", Keys: "Escape", Do: pure(State.leave)},
 	{Name: "keys", Does: "the keys", Keys: "? Shift+?", Do: pure(func(s State) State { s.Keys = !s.Keys; return s })},
 
 	{Name: "demo", Does: "open the demo season", Do: func(s State) (State, []Effect) { return s, []Effect{OpenDemo{}} }},

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"lidmark/domain/book"
+	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 
@@ -248,6 +249,30 @@ func TestANameThatIsTypedLeadsThere(t *testing.T) {
 	w.write("A").press("PageDown").write("1")
 	if w.chosen() != "C4" {
 		t.Errorf("a figure after another key leads to %s, want C4 kept", w.chosen())
+	}
+}
+
+func TestTheRouteIsWalked(t *testing.T) {
+	w := start(t)
+	tasks := w.Reading().Tasks()
+	if len(tasks) == 0 {
+		t.Fatal("the demo season has no work today")
+	}
+	many := slices.IndexFunc(tasks, func(t rules.Task) bool { return len(t.Of) > 1 })
+	w.tap(state.TaskOf(many), 0)
+	if !w.TaskChosen(tasks[many]) || w.Selection.Len() != len(tasks[many].Of) {
+		t.Errorf("a line of the route about %d nucs takes %d", len(tasks[many].Of), w.Selection.Len())
+	}
+	w.press("Escape")
+	for range len(tasks) + 2 {
+		w.press("Down")
+	}
+	last := tasks[len(tasks)-1]
+	if !w.TaskChosen(last) {
+		t.Errorf("at the end of the route %d things are chosen, want those of %q", w.Selection.Len(), last.Title)
+	}
+	if w.Scroll[state.RoutePlace] == 0 {
+		t.Error("the end of the route was not brought into sight")
 	}
 }
 

@@ -60,7 +60,7 @@ const (
 	// Least sizes of a window, and of the panes below the lanes.
 	LeastWidth, LeastHeight = 800.0, 560.0
 
-	mapWide    = 860.0 // from here on the grid grows, not the map
+	mapWide    = 800.0 // from here on the grid grows, not the map
 	panesLeast = 540.0
 	mostLanes  = 6
 	widestDay  = 26.0

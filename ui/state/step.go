@@ -16,9 +16,13 @@ func (s State) walk() []*Nuc {
 	return s.Shown()
 }
 
-// step goes to the next or previous nuc.
+// step goes to the next or previous nuc, on Today to the next or previous line
+// of the route.
 func step(by int, extend bool) func(State) (State, []Effect) {
 	return pure(func(s State) State {
+		if s.Room == Today {
+			return s.stepTask(by)
+		}
 		all := s.walk()
 		i := slices.IndexFunc(all, func(n *Nuc) bool { return n.Nuc.Nuc.Subject() == s.Selection.Last() })
 		switch {

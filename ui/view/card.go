@@ -82,7 +82,7 @@ func (c *cardDraw) hair() {
 
 // heading begins a section if it and a first line have room.
 func (c *cardDraw) heading(text string) bool {
-	if !c.room(50) {
+	if !c.room(66) {
 		return false
 	}
 	c.hair()

@@ -15,11 +15,12 @@ import (
 // routeDraw is the day's route being drawn.
 type routeDraw struct {
 	*sheet
-	r    *state.Reading
-	area scene.Area
-	axis dayAxis
-	line float64 // x of the route's line
-	y    float64
+	r      *state.Reading
+	area   scene.Area
+	axis   dayAxis
+	line   float64 // x of the route's line
+	y      float64
+	number int // of the next line
 }
 
 // routeEnd is kept for the windows, minutes and end of a line, dp.
@@ -81,6 +82,7 @@ func (r routeDraw) stops(plan rules.DayPlan, a scene.Area) {
 				r.task(t)
 			}
 			r.y += state.RouteLine
+			r.number++
 		}
 		r.y += state.RouteGap
 	}
@@ -133,8 +135,8 @@ func (r *routeDraw) task(t rules.Task) {
 	row := scene.Area{X: r.line + 10, Y: r.y, W: r.area.Right() - r.line - 22, H: h}
 	rect := scene.Rect{Area: row}
 	if len(t.Of) > 0 {
-		rect.Tag = scene.Tag{Ref: state.RefOf(t.Of[0]), Reason: t.Why}
-		if r.s.Selection.Has(t.Of[0]) {
+		rect.Tag = scene.Tag{Ref: state.TaskOf(r.number), Reason: t.Why}
+		if r.s.TaskChosen(t) {
 			rect.Radius, rect.Fill, rect.Stroke = 5, scene.PenTint, stroke(scene.Pen, 1.5)
 		}
 	}
@@ -186,7 +188,9 @@ func (r *routeDraw) who(t rules.Task, y float64) float64 {
 		case isNuc && n != nil:
 			names = append(names, n.Name)
 			if i < mostLids {
-				r.add(small(r.lidOf(n, at(x, y), 24)))
+				l := small(r.lidOf(n, at(x, y), 24))
+				l.Tag = scene.Tag{} // the line is what is clicked
+				r.add(l)
 				x += 30
 			}
 		case s.Kind == book.KindColony:
