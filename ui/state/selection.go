@@ -57,11 +57,14 @@ func (sel Selection) All() iter.Seq[book.Subject] { return maps.Keys(sel.set) }
 
 // kept is the selection without what the book no longer knows.
 func (sel Selection) kept(known func(book.Subject) bool) Selection {
-	next := sel
+	next := Selection{set: map[book.Subject]bool{}, last: sel.last}
 	for s := range sel.set {
-		if !known(s) {
-			next = next.Toggled(s)
+		if known(s) {
+			next.set[s] = true
 		}
+	}
+	if !next.Has(sel.last) {
+		next.last = first(next.set)
 	}
 	return next
 }

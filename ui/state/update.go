@@ -108,16 +108,18 @@ func (s State) released(m Released) (State, []Effect) {
 	return s, nil
 }
 
-// banded selects the nucs and colonies in the rubber band.
+// banded selects the nucs in the rubber band.
 func (s State) banded(refs []scene.Ref, add bool) State {
 	if !add {
 		s.Selection = Selection{}
 	}
+	var nucs []book.Subject
 	for _, r := range refs {
 		if sub := SubjectOf(r); sub.Kind == book.KindNuc {
-			s.Selection = s.Selection.With(sub)
+			nucs = append(nucs, sub)
 		}
 	}
+	s.Selection = s.Selection.With(nucs...)
 	return s
 }
 

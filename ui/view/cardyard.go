@@ -128,15 +128,12 @@ func (c *cardDraw) yardNotes(id book.YardID) {
 // they hold, and what they need.
 func (c *cardDraw) several() {
 	var nucs []*state.Nuc
-	others := 0
-	for s := range c.s.Selection.All() {
-		if id, ok := s.Nuc(); ok && c.r.Nuc(id) != nil {
-			nucs = append(nucs, c.r.Nuc(id))
-		} else {
-			others++
+	for _, n := range c.r.Nucs {
+		if c.s.Selection.Has(n.Nuc.Nuc.Subject()) {
+			nucs = append(nucs, n)
 		}
 	}
-	slices.SortFunc(nucs, func(a, b *state.Nuc) int { return slices.Index(c.r.Nucs, a) - slices.Index(c.r.Nucs, b) })
+	others := c.s.Selection.Len() - len(nucs)
 	title := plural(len(nucs), "nuc", "nucs") + " selected"
 	if others > 0 {
 		title += fmt.Sprintf(", and %d more", others)
