@@ -20,7 +20,7 @@ type stage struct {
 	raster  *canvas.Raster
 	painter *paint.Painter
 	shown   func() (scene.Scene, paint.Theme)
-	text    func() float64 // text size
+	now     func() state.State
 	send    func(state.Msg)
 
 	pixels *image.RGBA
@@ -28,8 +28,8 @@ type stage struct {
 	mods   state.Mods  // held now
 }
 
-func newStage(p *paint.Painter, shown func() (scene.Scene, paint.Theme), text func() float64, send func(state.Msg)) *stage {
-	s := &stage{painter: p, shown: shown, text: text, send: send}
+func newStage(p *paint.Painter, shown func() (scene.Scene, paint.Theme), now func() state.State, send func(state.Msg)) *stage {
+	s := &stage{painter: p, shown: shown, now: now, send: send}
 	s.raster = canvas.NewRaster(s.paint)
 	s.raster.ScaleMode = canvas.ImageScalePixels
 	s.ExtendBaseWidget(s)
@@ -60,13 +60,13 @@ func (s *stage) paint(w, h int) image.Image {
 	if width := float64(s.Size().Width); width > 0 {
 		scale = float64(w) / width
 	}
-	s.painter.Paint(s.pixels, s.scene, theme, scale*s.text())
+	s.painter.Paint(s.pixels, s.scene, theme, scale*s.now().TextSize())
 	return s.pixels
 }
 
 // at is a position of the widget in lengths of the scene.
 func (s *stage) at(p fyne.Position) scene.Point {
-	t := s.text()
+	t := s.now().TextSize()
 	return scene.Point{X: float64(p.X) / t, Y: float64(p.Y) / t}
 }
 
@@ -100,15 +100,19 @@ func (s *stage) MouseDown(e *desktop.MouseEvent) {
 	s.send(state.Pressed{At: p, Tag: s.tag(p), Button: button, Mods: modsOf(e.Modifier)})
 }
 
-// MouseUp tells of the button let go.
+// MouseUp tells of the button let go, and of what lies in the rubber band.
 func (s *stage) MouseUp(e *desktop.MouseEvent) {
 	p := s.at(e.Position)
-	s.send(state.Released{At: p, Tag: s.tag(p), Mods: modsOf(e.Modifier)})
+	m := state.Released{At: p, Tag: s.tag(p), Mods: modsOf(e.Modifier)}
+	if band := s.now().Band(); !band.Empty() {
+		m.Within = s.scene.In(band)
+	}
+	s.send(m)
 }
 
 // Scrolled tells of the wheel; with the toolkit, up is positive.
 func (s *stage) Scrolled(e *fyne.ScrollEvent) {
-	t := s.text()
+	t := s.now().TextSize()
 	s.send(state.Wheeled{
 		At: s.at(e.Position), DX: -float64(e.Scrolled.DX) / t, DY: -float64(e.Scrolled.DY) / t, Mods: s.mods,
 	})

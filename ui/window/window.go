@@ -40,7 +40,7 @@ func New(app fyne.App, s state.State, books Books) (*Window, error) {
 		return nil, err
 	}
 	w := &Window{app: app, window: app.NewWindow("Lidmark"), painter: p, books: books, state: s}
-	w.stage = newStage(p, w.scene, func() float64 { return w.state.TextSize() }, w.send)
+	w.stage = newStage(p, w.scene, func() state.State { return w.state }, w.send)
 	w.window.SetPadded(false)
 	w.window.SetContent(w.stage)
 	w.window.SetOnDropped(w.dropped)

@@ -93,6 +93,22 @@ func TestAClickTakesANuc(t *testing.T) {
 	}
 }
 
+func TestARubberBandTakesWhatLiesInIt(t *testing.T) {
+	w := opened(t)
+	from, to := w.state.Layout().Map.Centre(), scene.Point{X: 20, Y: 340}
+	for w.stage.tag(from).Ref.Kind != state.PaneRef {
+		from = from.Add(scene.Point{X: 3, Y: 7})
+	}
+	w.stage.MouseMoved(mouse(from, 0))
+	w.stage.MouseDown(mouse(from, 0))
+	w.stage.MouseMoved(mouse(to, 0))
+	w.painted(1440, 900)
+	w.stage.MouseUp(mouse(to, 0))
+	if got := w.state.Selection.Len(); got < 4 {
+		t.Errorf("a band over a quarter of the yard took %d nucs", got)
+	}
+}
+
 func TestKeysMoveTheDay(t *testing.T) {
 	w := opened(t)
 	today := w.state.Today()

@@ -141,3 +141,6 @@ func standLetter(i int) string {
 	}
 	return standLetter(i/len(letters)-1) + letters[i%len(letters):i%len(letters)+1]
 }
+
+// BigClock is a clock that stands at [BigNow].
+func BigClock() time.Time { return BigNow }

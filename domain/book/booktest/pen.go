@@ -71,7 +71,7 @@ func (p *Pen) View(moment string) *book.View {
 // next is an id that sorts after all before it and is the same on every run.
 func (p *Pen) next() book.EntryID {
 	id := uuid.NewSHA1(uuid.NameSpaceOID, []byte(p.Writer))
-	binary.BigEndian.PutUint64(id[:8], uint64(len(p.Entries)+1))
+	binary.BigEndian.PutUint32(id[:4], uint32(len(p.Entries)+1))
 	id[6] = id[6]&0x0f | 0x70
 	return book.EntryID(id)
 }
