@@ -30,6 +30,7 @@ type batchRow struct {
 	Larvae  int    `json:"larvae"`
 	Taken   *int   `json:"taken,omitempty"`
 	Capped  *int   `json:"capped,omitempty"`
+	Ripe    *int   `json:"ripe,omitempty"`
 	Given   int    `json:"given"`
 	PutIn   int    `json:"virginsPutIn"`
 	Caged   int    `json:"caged"`
@@ -71,7 +72,7 @@ type windowShape struct {
 func rowOfBatch(v *book.View, b *book.Batch) batchRow {
 	return batchRow{
 		Number: b.Number, ID: b.Batch.String(), Grafted: stamp(b.At.Instant, v.Zone()), Line: b.Line, Larvae: b.Larvae,
-		Taken: counted(b.Taken), Capped: counted(b.Capped), Given: given(b, false), PutIn: given(b, true), Caged: len(b.Caged),
+		Taken: counted(b.Taken), Capped: counted(b.Capped), Ripe: counted(b.Ripe), Given: given(b, false), PutIn: given(b, true), Caged: len(b.Caged),
 		Culled: b.Culled, Out: b.Out, Dead: b.Dead, Left: b.Left(),
 	}
 }

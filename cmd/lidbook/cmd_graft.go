@@ -106,11 +106,11 @@ func (d *desk) clockOf(g book.Grafted) error {
 }
 
 func countCommand(a *app) *cobra.Command {
-	var take, capped, culled, out, dead int
+	var take, capped, ripe, culled, out, dead int
 	var why string
 	c := a.writing(&cobra.Command{
 		Use:     "count BATCH",
-		Short:   "Count a batch: take, capped, culled, emerged",
+		Short:   "Count a batch: take, capped, ripe, culled, emerged",
 		Example: "  lidbook count 4 --take 20\n  lidbook count 4 --capped 18 --culled 1\n  lidbook count 4 --emerged 3 --dead 1",
 		Args:    cobra.ExactArgs(1),
 	}, func(d *desk, c *cobra.Command, args []string) error {
@@ -129,19 +129,21 @@ func countCommand(a *app) *cobra.Command {
 		}
 		add("take", take, book.TakeCounted{Batch: b.Batch, Accepted: take})
 		add("capped", capped, book.CappedCounted{Batch: b.Batch, Capped: capped})
+		add("ripe", ripe, book.RipeCounted{Batch: b.Batch, Ripe: ripe})
 		add("culled", culled, book.CellsCulled{Batch: b.Batch, Cells: culled, Why: why})
 		add("emerged", out, book.EmergedCounted{Batch: b.Batch, Out: out, Dead: dead})
 		switch {
 		case err != nil:
 			return err
 		case len(facts) == 0:
-			return fmt.Errorf("nothing is counted: say --take, --capped, --culled or --emerged")
+			return fmt.Errorf("nothing is counted: say --take, --capped, --ripe, --culled or --emerged")
 		}
 		return d.write(facts...)
 	})
 	fl := c.Flags()
 	fl.IntVar(&take, "take", 0, "grafts accepted by the builder")
 	fl.IntVar(&capped, "capped", 0, "capped cells")
+	fl.IntVar(&ripe, "ripe", 0, "ripe cells that are together now")
 	fl.IntVar(&culled, "culled", 0, "cells taken out for good")
 	fl.StringVar(&why, "why", "", "why they were culled")
 	fl.IntVar(&out, "emerged", 0, "virgins out of cells that were not given")

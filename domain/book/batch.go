@@ -16,6 +16,7 @@ type Batch struct {
 	At       calendar.Moment // the hour of the graft
 	Taken    Count           // grafts accepted by the builder
 	Capped   Count
+	Ripe     Count
 	Culled   int
 	Given    []Gift // cells and virgins that went into nucs
 	Caged    []QueenID
@@ -29,6 +30,8 @@ type Batch struct {
 	Log      []bee.Reading
 	Signs    []bee.Evidence
 	Walking  calendar.Moment // when a virgin was first seen out; zero: not yet
+
+	before int // cells gone when the ripe ones were counted
 }
 
 // Count is something counted once, and when.
@@ -85,14 +88,26 @@ func (b *Batch) Cells() int {
 // Left is how many cells are still together: not given, caged, culled, out,
 // dead or dropped, nor taken along and not accounted for.
 func (b *Batch) Left() int {
-	placed := b.Lost
+	if b.Ripe.Counted() {
+		return max(0, b.Ripe.N-(b.gone()-b.before))
+	}
+	return max(0, b.Cells()-b.gone())
+}
+
+// gone counts the cells that are no longer together, each once.
+func (b *Batch) gone() int {
+	return b.Culled + b.Out + b.Dead + len(b.Caged) + max(b.placed(), b.Along)
+}
+
+// placed counts the cells that went into nucs or were dropped on the way.
+func (b *Batch) placed() int {
+	n := b.Lost
 	for _, g := range b.Given {
 		if !g.Virgin {
-			placed++
+			n++
 		}
 	}
-	gone := b.Culled + b.Out + b.Dead + len(b.Caged) + max(placed, b.Along)
-	return max(0, b.Cells()-gone)
+	return n
 }
 
 // Bee is the batch as its clock sees it, for n cells still together.
@@ -127,6 +142,10 @@ func (b *Batch) takeClock(e *Entry) {
 		b.sign(e, f.Sign)
 	case CappedCounted:
 		b.Capped = Count{f.Capped, e.At}
+	case RipeCounted:
+		b.Ripe = Count{f.Ripe, e.At}
+		b.Along = b.placed() // what nobody accounts for is settled
+		b.before = b.gone()
 	case TakeCounted:
 		b.Taken = Count{f.Accepted, e.At}
 	}

@@ -113,6 +113,7 @@ var factTable = []factRow{
 	row[CellsMoved]("cells moved"),
 	row[TakeCounted]("take counted"),
 	row[CappedCounted]("capped counted"),
+	row[RipeCounted]("ripe counted"),
 	row[CellsCulled]("cells culled"),
 	row[IncubatorRead]("incubator read"),
 	row[ClockSeen]("clock seen"),

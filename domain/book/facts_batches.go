@@ -37,6 +37,13 @@ type CappedCounted struct {
 	Capped int     `json:"capped"`
 }
 
+// RipeCounted counts the ripe cells that are together now, looked at against
+// the light or not: whatever was lost before is settled by it.
+type RipeCounted struct {
+	Batch BatchID `json:"batch"`
+	Ripe  int     `json:"ripe"`
+}
+
 // CellsCulled takes cells out of a batch for good.
 type CellsCulled struct {
 	Batch BatchID `json:"batch"`
@@ -175,6 +182,7 @@ func (f Grafted) about(add func(Subject)) {
 func (f CellsMoved) about(add func(Subject))     { add(f.Batch.Subject()); add(f.To.Subject()) }
 func (f TakeCounted) about(add func(Subject))    { add(f.Batch.Subject()) }
 func (f CappedCounted) about(add func(Subject))  { add(f.Batch.Subject()) }
+func (f RipeCounted) about(add func(Subject))    { add(f.Batch.Subject()) }
 func (f CellsCulled) about(add func(Subject))    { add(f.Batch.Subject()) }
 func (f IncubatorRead) about(add func(Subject))  { add(f.Batch.Subject()) }
 func (f ClockSeen) about(add func(Subject))      { add(f.Batch.Subject()) }

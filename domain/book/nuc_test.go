@@ -207,6 +207,11 @@ func TestACellNotAccountedForIsNotLeft(t *testing.T) {
 	if got := pen.View("2027-05-16 00:00").Batch(four).Left(); got != 6 {
 		t.Errorf("%d left of 10, want 6: 2 given, 1 dropped, 1 nobody knows of", got)
 	}
+	pen.At("2027-05-16 08:00").Write(book.RipeCounted{Batch: four, Ripe: 5})
+	pen.At("2027-05-16 09:00").Write(book.CellGiven{Nuc: booktest.Nuc("L9"), Batch: four}, book.CellsCulled{Batch: four, Cells: 1})
+	if got := pen.View("2027-05-17 00:00").Batch(four).Left(); got != 3 {
+		t.Errorf("%d left of 5 ripe ones, want 3: 1 given, 1 culled", got)
+	}
 }
 
 func TestTraceFollowsBroodFromHandToHand(t *testing.T) {

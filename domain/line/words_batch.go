@@ -20,6 +20,8 @@ func (t teller) batch(f book.Fact) string {
 		return counted(f.Accepted, "larva accepted", "larvae accepted") + t.at("of", f.Batch.Subject())
 	case book.CappedCounted:
 		return counted(f.Capped, "capped cell", "capped cells") + t.at("of", f.Batch.Subject())
+	case book.RipeCounted:
+		return counted(f.Ripe, "ripe cell", "ripe cells") + t.at("of", f.Batch.Subject())
 	case book.CellsCulled:
 		return counted(f.Cells, "cell", "cells") + t.at("of", f.Batch.Subject()) + " culled" + unless(": ", f.Why)
 	case book.IncubatorRead:
