@@ -94,6 +94,10 @@ func (b *Batch) Left() int {
 	return max(0, b.Cells()-b.gone())
 }
 
+// Unplaced is how many cells are left or on the way to a yard: those that can
+// still be given.
+func (b *Batch) Unplaced() int { return b.Left() + max(0, b.Along-b.placed()) }
+
 // gone counts the cells that are no longer together, each once.
 func (b *Batch) gone() int {
 	return b.Culled + b.Out + b.Dead + len(b.Caged) + max(b.placed(), b.Along)

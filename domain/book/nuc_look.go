@@ -40,7 +40,6 @@ func (n *nucFold) sawCell(l Look) {
 		n.become(Virgin, l.At)
 	case CellTornAtSide:
 		n.become(NoQueen, l.At)
-		n.Queenless = l.At
 	}
 }
 
@@ -60,7 +59,6 @@ func (n *nucFold) sawQueen(l Look) {
 		n.sawSomeQueen(l.At)
 	case l.Queen == NoneSeen && n.provesNone(l):
 		n.become(NoQueen, l.At)
-		n.Queenless = l.At
 	}
 }
 
@@ -114,8 +112,16 @@ func (n *nucFold) outlived(brood, at calendar.Moment, stage practice.Key) bool {
 	return brood.IsZero() || at.Instant.Sub(brood.Instant) > n.numbers.Duration(stage)
 }
 
+// become takes the nuc as being in a condition that was seen. It is queenless
+// since it became so, not since somebody saw it, where that is known.
 func (n *nucFold) become(c Condition, at calendar.Moment) {
 	n.Holds.Seen = true
+	switch {
+	case c == Virgin:
+		n.Queenless = calendar.Moment{}
+	case c == NoQueen && n.Queenless.IsZero():
+		n.Queenless = at
+	}
 	if n.Holds.Condition == c {
 		return
 	}

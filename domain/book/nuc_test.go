@@ -124,6 +124,19 @@ func TestDescentAfterACatch(t *testing.T) {
 	}
 }
 
+func TestQueenlessSinceTheCatchNotSinceTheLook(t *testing.T) {
+	n := lived(
+		step{1, book.NucMadeUp{Nuc: l7, Cups: 3}},
+		step{2, book.QueenPutIn{Queen: booktest.Queen("old"), To: l7.Subject()}},
+		step{10, book.QueenCaught{Nuc: l7, Queen: booktest.Queen("old")}},
+		step{10, book.CellGiven{Nuc: l7}},
+		step{15, book.Looked{Nuc: l7, Queen: book.NoneSeen, OwnCells: book.Said(2)}},
+	)
+	if got := n.Queenless.Instant.Day(); n.Holds.Condition != book.NoQueen || got != 10 {
+		t.Errorf("%v since the %dth, want no queen since the 10th", n.Holds.Condition, got)
+	}
+}
+
 func TestAContradictionAsksOnce(t *testing.T) {
 	steps := []step{
 		{1, book.NucMadeUp{Nuc: l7, Cups: 3}},
