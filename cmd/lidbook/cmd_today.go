@@ -125,11 +125,14 @@ func shapeOfTask(v *book.View, t rules.Task) taskShape {
 }
 
 func (a *app) printDay(v *book.View, p rules.DayPlan) {
-	over := ""
-	if p.Over() > 0 {
-		over = fmt.Sprintf(", %.0f min over", p.Over())
+	time := ""
+	if p.Told {
+		time = fmt.Sprintf(", %.0f min of time", p.Free)
 	}
-	a.line("%s: %.0f min of work, %.0f min of time%s", p.Day.Short(), p.Minutes, p.Free, over)
+	if p.Over() > 0 {
+		time += fmt.Sprintf(", %.0f min over", p.Over())
+	}
+	a.line("%s: %.0f min of work%s", p.Day.Short(), p.Minutes, time)
 	for _, f := range p.Hard {
 		a.line("Hard, by %s: %s. %s", hour(f.By, v.Zone()), f.What, f.Do)
 	}

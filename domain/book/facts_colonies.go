@@ -37,7 +37,8 @@ type ColonyDescribed struct {
 }
 
 // FreeHours are a person's free hours on one day of the week, from and until
-// in minutes after midnight; none when Until is not after From.
+// in minutes after midnight; none when Until is not after From. A person of
+// whom no day is said is one whose hours nobody knows.
 type FreeHours struct {
 	From  int `json:"from"`
 	Until int `json:"until"`

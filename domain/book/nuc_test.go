@@ -61,31 +61,32 @@ func TestWhatANucHolds(t *testing.T) {
 		steps []step
 		want  book.Condition
 	}{
-		"nobody touched it":              {nil, book.Empty},
-		"made up":                        {[]step{{1, madeUp}}, book.NoQueen},
-		"given a cell":                   {[]step{{1, madeUp}, {2, cell}}, book.Cell},
-		"cell open at the tip":           {[]step{{1, madeUp}, {2, cell}, {5, book.Looked{Nuc: l7, Cell: book.CellOpenAtTip}}}, book.Virgin},
-		"cell torn at the side":          {[]step{{1, madeUp}, {2, cell}, {5, book.Looked{Nuc: l7, Cell: book.CellTornAtSide}}}, book.NoQueen},
-		"eggs":                           {[]step{{1, madeUp}, {2, cell}, {18, eggs}}, book.Laying},
-		"eggs, then capped brood":        {[]step{{1, madeUp}, {2, cell}, {18, eggs}, {28, brood}}, book.GoodBrood},
-		"brood she could not have laid":  {[]step{{1, combs}, {2, cell}, {10, brood}}, book.Cell},
-		"brood only she can have laid":   {[]step{{1, combs}, {2, cell}, {25, brood}}, book.GoodBrood},
-		"eggs left by the queen before":  {[]step{{1, madeUp}, {2, cell}, {18, eggs}, {28, brood}, {29, caught}, {31, eggs}}, book.NoQueen},
-		"eggs after those have hatched":  {[]step{{1, madeUp}, {2, cell}, {18, eggs}, {29, caught}, {29, cell}, {47, eggs}}, book.Laying},
-		"no eggs from a virgin":          {[]step{{1, madeUp}, {2, cell}, {18, none}}, book.Cell},
-		"no queen, no eggs, was laying":  {[]step{{1, madeUp}, {2, cell}, {18, eggs}, {30, none}}, book.NoQueen},
-		"own cells":                      {[]step{{1, madeUp}, {2, cell}, {8, book.Looked{Nuc: l7, Queen: book.NoneSeen, OwnCells: book.Said(3)}}}, book.NoQueen},
-		"many eggs a cell":               {[]step{{1, madeUp}, {25, book.Looked{Nuc: l7, Eggs: book.ManyEggs}}}, book.LayingWorkers},
-		"drone brood in worker cells":    {[]step{{1, madeUp}, {2, cell}, {35, book.Looked{Nuc: l7, DroneBrood: true}}}, book.DroneLayer},
-		"caught":                         {[]step{{1, madeUp}, {2, cell}, {18, eggs}, {28, caught}}, book.NoQueen},
-		"robbed":                         {[]step{{1, madeUp}, {3, book.Robbed{Nuc: l7}}}, book.BeingRobbed},
-		"robbed, then bees seen":         {[]step{{1, madeUp}, {3, book.Robbed{Nuc: l7}}, {4, book.Looked{Nuc: l7, Sides: book.Said(2)}}}, book.NoQueen},
-		"shaken out":                     {[]step{{1, madeUp}, {3, book.ShakenOut{Nuc: l7}}}, book.Empty},
-		"united with another":            {[]step{{1, madeUp}, {3, book.United{Nuc: l7, With: booktest.Nuc("L8").Subject()}}}, book.Empty},
-		"another united with it":         {[]step{{1, madeUp}, {2, cell}, {3, book.United{Nuc: booktest.Nuc("L8"), With: l7.Subject()}}}, book.Cell},
-		"queen seen, no word on eggs":    {[]step{{1, madeUp}, {2, cell}, {9, book.Looked{Nuc: l7, Queen: book.QueenSeen}}}, book.Virgin},
-		"good brood stays good":          {[]step{{1, madeUp}, {2, cell}, {18, eggs}, {28, brood}, {35, eggs}}, book.GoodBrood},
-		"cell given over a laying queen": {[]step{{1, madeUp}, {2, cell}, {18, eggs}, {20, cell}}, book.Cell},
+		"nobody touched it":               {nil, book.Empty},
+		"made up":                         {[]step{{1, madeUp}}, book.NoQueen},
+		"given a cell":                    {[]step{{1, madeUp}, {2, cell}}, book.Cell},
+		"cell open at the tip":            {[]step{{1, madeUp}, {2, cell}, {5, book.Looked{Nuc: l7, Cell: book.CellOpenAtTip}}}, book.Virgin},
+		"cell torn at the side":           {[]step{{1, madeUp}, {2, cell}, {5, book.Looked{Nuc: l7, Cell: book.CellTornAtSide}}}, book.NoQueen},
+		"eggs":                            {[]step{{1, madeUp}, {2, cell}, {18, eggs}}, book.Laying},
+		"eggs, then capped brood":         {[]step{{1, madeUp}, {2, cell}, {18, eggs}, {28, brood}}, book.GoodBrood},
+		"brood she could not have laid":   {[]step{{1, combs}, {2, cell}, {10, brood}}, book.Cell},
+		"brood only she can have laid":    {[]step{{1, combs}, {2, cell}, {25, brood}}, book.GoodBrood},
+		"eggs left by the queen before":   {[]step{{1, madeUp}, {2, cell}, {18, eggs}, {28, brood}, {29, caught}, {31, eggs}}, book.NoQueen},
+		"eggs after those have hatched":   {[]step{{1, madeUp}, {2, cell}, {18, eggs}, {29, caught}, {29, cell}, {47, eggs}}, book.Laying},
+		"no eggs from a virgin":           {[]step{{1, madeUp}, {2, cell}, {18, none}}, book.Cell},
+		"no queen, no eggs, was laying":   {[]step{{1, madeUp}, {2, cell}, {18, eggs}, {30, none}}, book.NoQueen},
+		"own cells":                       {[]step{{1, madeUp}, {2, cell}, {8, book.Looked{Nuc: l7, Queen: book.NoneSeen, OwnCells: book.Said(3)}}}, book.NoQueen},
+		"many eggs a cell":                {[]step{{1, madeUp}, {25, book.Looked{Nuc: l7, Eggs: book.ManyEggs}}}, book.LayingWorkers},
+		"drone brood beside worker brood": {[]step{{1, madeUp}, {2, cell}, {35, book.Looked{Nuc: l7, DroneBrood: true, Brood: book.Said(3)}}}, book.GoodBrood},
+		"drone brood in worker cells":     {[]step{{1, madeUp}, {2, cell}, {35, book.Looked{Nuc: l7, DroneBrood: true}}}, book.DroneLayer},
+		"caught":                          {[]step{{1, madeUp}, {2, cell}, {18, eggs}, {28, caught}}, book.NoQueen},
+		"robbed":                          {[]step{{1, madeUp}, {3, book.Robbed{Nuc: l7}}}, book.BeingRobbed},
+		"robbed, then bees seen":          {[]step{{1, madeUp}, {3, book.Robbed{Nuc: l7}}, {4, book.Looked{Nuc: l7, Sides: book.Said(2)}}}, book.NoQueen},
+		"shaken out":                      {[]step{{1, madeUp}, {3, book.ShakenOut{Nuc: l7}}}, book.Empty},
+		"united with another":             {[]step{{1, madeUp}, {3, book.United{Nuc: l7, With: booktest.Nuc("L8").Subject()}}}, book.Empty},
+		"another united with it":          {[]step{{1, madeUp}, {2, cell}, {3, book.United{Nuc: booktest.Nuc("L8"), With: l7.Subject()}}}, book.Cell},
+		"queen seen, no word on eggs":     {[]step{{1, madeUp}, {2, cell}, {9, book.Looked{Nuc: l7, Queen: book.QueenSeen}}}, book.Virgin},
+		"good brood stays good":           {[]step{{1, madeUp}, {2, cell}, {18, eggs}, {28, brood}, {35, eggs}}, book.GoodBrood},
+		"cell given over a laying queen":  {[]step{{1, madeUp}, {2, cell}, {18, eggs}, {20, cell}}, book.Cell},
 	} {
 		if got := lived(c.steps...).Condition(); got != c.want {
 			t.Errorf("%s: %v, want %v", name, got, c.want)
@@ -262,5 +263,45 @@ func TestTraceFollowsBroodFromHandToHand(t *testing.T) {
 	pen.At("2027-06-09 10:00").Write(book.SuspicionEnded{Of: s2.Subject()})
 	if pen.View("2027-06-10 00:00").Yard(low).Standstill != nil {
 		t.Error("the standstill outlives the suspicion")
+	}
+}
+
+func TestFreeHoursAndDaysOff(t *testing.T) {
+	pen := &booktest.Pen{}
+	ida := booktest.Person("Ida")
+	pen.At("2027-05-01 10:00").Write(book.PersonDescribed{Person: ida, Name: "Ida"})
+	if v := pen.View("2027-05-02 00:00"); v.HoursTold() {
+		t.Error("nobody said when Ida is free, and the book knows")
+	}
+	evening := book.FreeHours{From: 18*60 + 30, Until: 20*60 + 30}
+	pen.At("2027-05-02 10:00").Write(
+		book.PersonDescribed{Person: ida, Name: "Ida", Free: [7]book.FreeHours{time.Monday: evening, time.Tuesday: evening, time.Wednesday: evening}},
+		book.DaysOff{Person: ida, From: day("2027-05-10"), To: day("2027-05-11")},
+	)
+	v := pen.View("2027-05-03 00:00")
+	if !v.HoursTold() {
+		t.Error("Ida's hours are told, and the book knows nothing of them")
+	}
+	for d, want := range map[string]int{
+		"2027-05-05": 120, "2027-05-06": 0, "2027-05-10": 0, "2027-05-11": 0, "2027-05-12": 120,
+	} {
+		if got := v.MinutesFree(day(d)); got != want {
+			t.Errorf("%s: %d min free, want %d", d, got, want)
+		}
+	}
+}
+
+func TestAnOrderTakesItsLineAndWhatItNames(t *testing.T) {
+	for line, o := range map[string]book.Order{
+		"Plover":  {OrderTaken: book.OrderTaken{Line: "Plover"}},
+		"Siskin":  {OrderTaken: book.OrderTaken{Line: "Plover", Substitute: []string{"Siskin"}}},
+		"Anybody": {},
+	} {
+		if !o.Takes(line) {
+			t.Errorf("an order for %q and %v refuses %s", o.Line, o.Substitute, line)
+		}
+	}
+	if o := (book.Order{OrderTaken: book.OrderTaken{Line: "Plover"}}); o.Takes("Siskin") {
+		t.Error("an order for Plover takes Siskin")
 	}
 }

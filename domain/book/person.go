@@ -25,6 +25,9 @@ func (p *Person) FreeOn(d calendar.Day) FreeHours {
 	return p.Free[d.Weekday()]
 }
 
+// Told tells whether anything was said of the person's free hours.
+func (p *Person) Told() bool { return p.Free != [7]FreeHours{} }
+
 // Minutes are the minutes of the free hours.
 func (f FreeHours) Minutes() int { return max(0, f.Until-f.From) }
 
@@ -45,13 +48,25 @@ func (v *View) People() iter.Seq[*Person] {
 	return slices.Values(all)
 }
 
-// MinutesFree are the minutes that all people together are free on a day.
+// MinutesFree are the minutes that all people together are free on a day; see
+// [View.HoursTold] for whether that means anything.
 func (v *View) MinutesFree(d calendar.Day) int {
 	sum := 0
 	for p := range v.People() {
 		sum += p.FreeOn(d).Minutes()
 	}
 	return sum
+}
+
+// HoursTold tells whether the free hours of anybody are known: nobody is short
+// of time that nobody knows of.
+func (v *View) HoursTold() bool {
+	for p := range v.People() {
+		if p.Told() {
+			return true
+		}
+	}
+	return false
 }
 
 func (v *View) foldPerson(id PersonID) *Person {

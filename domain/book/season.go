@@ -23,7 +23,7 @@ type Season struct {
 }
 
 // NewSeason is the season of entries, in any order; an entry that is there
-// twice counts once. With nil zones every yard keeps UTC. It takes time in
+// twice counts once; a journal never keeps two entries of one id. With nil zones every yard keeps UTC. It takes time in
 // proportion to the entries, and sorts them only if they are not in order.
 func NewSeason(zones Zones, entries []Entry) *Season {
 	s := &Season{zones: zones, all: sorted(entries), about: map[Subject][]*Entry{}, kinds: map[Kind][]Subject{}}
@@ -116,21 +116,21 @@ func (s *Season) Entry(id EntryID) (Entry, bool) {
 	return Entry{}, false
 }
 
-// subjectsOf yields the keys under which an entry is found, without repeats.
+// subjectsOf yields the keys under which an entry is found, without repeats:
+// its subjects, or the zero Subject when it has none.
 func subjectsOf(e *Entry) iter.Seq[Subject] {
 	return func(yield func(Subject) bool) {
-		var seen [6]Subject
-		n := 0
+		var room [8]Subject // most facts have few; more only costs an allocation
+		seen := room[:0]
 		e.Fact.about(func(sub Subject) {
-			if !sub.IsZero() && n < len(seen) && !slices.Contains(seen[:n], sub) {
-				seen[n] = sub
-				n++
+			if !sub.IsZero() && !slices.Contains(seen, sub) {
+				seen = append(seen, sub)
 			}
 		})
-		if n == 0 {
-			n = 1 // the zero Subject
+		if len(seen) == 0 {
+			seen = append(seen, Subject{})
 		}
-		for _, sub := range seen[:n] {
+		for _, sub := range seen {
 			if !yield(sub) {
 				return
 			}
@@ -148,7 +148,7 @@ func sorted(entries []Entry) []*Entry {
 	if !slices.IsSortedFunc(all, compareEntries) {
 		slices.SortFunc(all, compareEntries)
 	}
-	return slices.CompactFunc(all, func(a, b *Entry) bool { return a.ID == b.ID })
+	return slices.CompactFunc(all, func(a, b *Entry) bool { return compareEntries(a, b) == 0 })
 }
 
 func contains(all []*Entry, e *Entry) bool {

@@ -70,7 +70,7 @@ func (p *pass) sameDay() {
 				continue
 			}
 			need := float64(a.left+b.left) * p.numbers.Get(practice.MinutesGiveCell)
-			if free := p.view.MinutesFree(day); p.hasPeople() && float64(free) < need {
+			if free := p.view.MinutesFree(day); p.view.HoursTold() && float64(free) < need {
 				p.add(b.yard, p.clash(SameDay, a, b, Finding{
 					What: fmt.Sprintf("%s and %s both on %s", batchWord(a.Batch), batchWord(b.Batch), day.Short()),
 					Why:  fmt.Sprintf("%d cells take %.0f min, %d min are free", a.left+b.left, need, free),
@@ -81,20 +81,13 @@ func (p *pass) sameDay() {
 	}
 }
 
-func (p *pass) hasPeople() bool {
-	for range p.view.People() {
-		return true
-	}
-	return false
-}
-
 // shortNotice before a deadline is the day whose free hours count: for one at
 // six in the morning it is the day before.
 const shortNotice = 12 * time.Hour
 
 // noHands: nobody has a free hour on the day of a hard deadline before it.
 func (p *pass) noHands() {
-	if !p.hasPeople() {
+	if !p.view.HoursTold() {
 		return
 	}
 	for _, f := range p.found {

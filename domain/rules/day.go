@@ -18,11 +18,18 @@ type DayPlan struct {
 	Minutes float64   // of work and driving
 	Driving float64   // minutes of driving among them, the way home included
 	Free    float64   // minutes that all people together are free
+	Told    bool      // somebody said when people are free
 	Home    time.Time // when that one person is home again; zero: nobody is free
 }
 
-// Over is by how many minutes the work is longer than the time there is.
-func (p DayPlan) Over() float64 { return max(0, p.Minutes-p.Free) }
+// Over is by how many minutes the work is longer than the time there is; none
+// when nobody knows how much there is.
+func (p DayPlan) Over() float64 {
+	if !p.Told {
+		return 0
+	}
+	return max(0, p.Minutes-p.Free)
+}
 
 // Stop is one place of the route: a yard, or a round within it.
 type Stop struct {
@@ -54,7 +61,7 @@ func Day(v *book.View, d calendar.Day) DayPlan {
 }
 
 func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
-	plan := DayPlan{Day: d, Free: float64(p.view.MinutesFree(d))}
+	plan := DayPlan{Day: d, Free: float64(p.view.MinutesFree(d)), Told: p.view.HoursTold()}
 	due := d.Start(p.zone)
 	soon := (d + 1).At(noon, 0, p.zone)
 	var work []Finding

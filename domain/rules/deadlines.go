@@ -148,7 +148,7 @@ func (p *pass) clock(k practice.Key, d calendar.Day, zone *time.Location) time.T
 // isFree tells whether anybody is free at an instant of a day; in a book
 // without people everybody is.
 func (p *pass) isFree(d calendar.Day, at time.Time, zone *time.Location) bool {
-	if !p.hasPeople() {
+	if !p.view.HoursTold() {
 		return true
 	}
 	for person := range p.view.People() {
