@@ -43,9 +43,13 @@ func (s State) filtered(words string) State {
 	return s
 }
 
+// typing is the window with the filter taking the keys, begun anew.
 func (s State) typing() State {
 	if s.Room != Yard {
 		s.Room, s.Part = Yard, MainPart
+	}
+	if !s.Typing {
+		s.Filter, s.Scroll = "", nil
 	}
 	s.Typing = true
 	return s

@@ -54,36 +54,24 @@ func (p *sheet) table(a scene.Area) {
 }
 
 // formHead draws the head of a pane that fills the room: how many there are,
-// the filter, and the forms of Yard.
+// the filter, and the forms of Yard. Where room is short a filter in use takes
+// the place of the count.
 func (p *sheet) formHead(a scene.Area, title, hint string) {
-	p.allForms(a)
-	x := p.text(a.X+state.Edge, a.Y+25, title, ink(14).semi()) + 20
-	field := scene.Area{X: max(x, a.X+120), Y: a.Y + 6, W: 300, H: 28}
-	field.W = min(field.W, a.Right()-210-field.X)
-	if field.W < 80 {
-		return
+	const least, most = 96.0, 380.0
+	to := p.allForms(a) - 20
+	x := a.X + state.Edge
+	if end := max(x+p.width(title, ink(14).semi())+20, a.X+120); !p.filtering() || to-end >= 2*least {
+		p.fit(x, a.Y+25, title, ink(14).semi(), to)
+		x = end
 	}
-	edgeOf := stroke(scene.Ink2, 1)
-	if p.s.Typing {
-		edgeOf = stroke(scene.Pen, 2)
-	}
-	p.add(scene.Rect{Area: field, Radius: 4, Fill: scene.Panel, Stroke: edgeOf, Tag: scene.Tag{Ref: state.CommandOf("filter"), Reason: p.says("filter")}})
-	end := field.Right() - 10
-	if p.s.Filter != "" {
-		end = p.right(field.Right()-10, field.Y+19, "Esc shows all", ink2(12)) - 8
-	}
-	text, f := hint, ink3(13)
-	if p.s.Filter != "" || p.s.Typing {
-		text, f = p.s.Filter, ink(14)
-	}
-	tip := p.fit(field.X+12, field.Y+19, text, f, end)
-	if p.s.Typing {
-		p.rule(tip+1, field.Y+6, tip+1, field.Bottom()-6, scene.Pen)
+	if to-x >= least {
+		p.filterField(scene.Area{X: x, Y: a.Y + 6, W: min(most, to-x), H: leastTarget}, hint)
 	}
 }
 
-// allForms draws the forms of Yard at the right of a pane's head.
-func (p *sheet) allForms(a scene.Area) {
+// allForms draws the forms of Yard at the right of a pane's head and gives
+// where they begin.
+func (p *sheet) allForms(a scene.Area) float64 {
 	x := a.Right() - state.Edge
 	for _, form := range []struct {
 		word string
@@ -98,6 +86,7 @@ func (p *sheet) allForms(a scene.Area) {
 		p.link(from, a.Y+25, form.word, ink2(13), form.word, on)
 		x = from - 16
 	}
+	return x + 16
 }
 
 // shownColumns are the columns for which the pane is wide enough.
