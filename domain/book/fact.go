@@ -81,16 +81,15 @@ func decodeStrict(b []byte, into any) error {
 	return nil
 }
 
-var (
-	factNames    = map[reflect.Type]string{}
-	factDecoders = map[string]func([]byte) (Fact, error){}
-)
+var factNames, factDecoders = byTypeAndName(factTable)
 
-func init() {
-	for _, r := range factTable {
-		factNames[r.typ] = r.name
-		factDecoders[r.name] = r.decode
+func byTypeAndName(table []factRow) (map[reflect.Type]string, map[string]func([]byte) (Fact, error)) {
+	names, decoders := map[reflect.Type]string{}, map[string]func([]byte) (Fact, error){}
+	for _, r := range table {
+		names[r.typ] = r.name
+		decoders[r.name] = r.decode
 	}
+	return names, decoders
 }
 
 var factTable = []factRow{

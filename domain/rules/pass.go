@@ -49,7 +49,7 @@ func newPass(v *book.View) *pass {
 }
 
 func (p *pass) findings() []Finding {
-	for _, r := range table {
+	for _, r := range table() {
 		r.run(p)
 	}
 	slices.SortStableFunc(p.found, func(a, b Finding) int {

@@ -33,11 +33,9 @@ func (r row) run(p *pass) {
 }
 
 // table holds all rules, in the order in which their findings are told when
-// they press alike.
-var table []row
-
-func init() {
-	table = []row{
+// they press alike. It is a function because rules ask the table themselves.
+func table() []row {
+	return []row{
 		{rule: VirginWalks, doc: "a virgin is out among cells still together", batch: (*pass).virginWalks},
 		{rule: CellsOut, doc: "cells are still together and the first virgin is near", batch: (*pass).cellsOut},
 		{rule: NobodyReady, doc: "a batch has more cells than nucs are ready", batch: (*pass).nobodyReady},
@@ -113,8 +111,8 @@ type Described struct {
 
 // All are the rules in the order of the table.
 func All() []Described {
-	all := make([]Described, len(table))
-	for i, r := range table {
+	all := make([]Described, len(table()))
+	for i, r := range table() {
 		all[i] = Described{r.rule, r.doc}
 	}
 	return all
