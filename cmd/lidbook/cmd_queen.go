@@ -1,7 +1,9 @@
 package main
 
 import (
+	"cmp"
 	"strconv"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -29,11 +31,13 @@ type queenShape struct {
 	Clipped   bool        `json:"clipped,omitempty"`
 	Cage      string      `json:"cage,omitempty"`
 	Where     string      `json:"where,omitempty"`
+	From      string      `json:"fromNuc,omitempty"`
 	Virgin    bool        `json:"virgin,omitempty"`
 	FirstEggs string      `json:"firstEggs,omitempty"`
 	Caught    string      `json:"caught,omitempty"`
 	Handed    string      `json:"handedOver,omitempty"`
 	HandedTo  string      `json:"handedTo,omitempty"`
+	Order     string      `json:"order,omitempty"`
 	Ended     string      `json:"ended,omitempty"`
 	How       string      `json:"how,omitempty"`
 	History   []lineShape `json:"history"`
@@ -43,7 +47,7 @@ func queenCommand(a *app) *cobra.Command {
 	return a.completes(a.reading(&cobra.Command{
 		Use:     "queen NAME",
 		Short:   "A queen's card: descent, mark, where she is, history",
-		Long:    "A queen is found by her name, by the number of her cage, or by her disc.",
+		Long:    "A queen is found by her name, by the number of her cage, or by her disc; who was\nhanded over or is dead by those she had last.",
 		Example: "  lidbook queen \"Rook 12\"\n  lidbook queen 7",
 		Args:    cobra.ExactArgs(1),
 	}, func(_ *cobra.Command, v *book.View, args []string) error {
@@ -62,8 +66,9 @@ func queenCard(v *book.View, q *book.Queen) queenShape {
 		thing: thingOf(v, q.Queen.Subject()), Line: q.Line, Mother: names(q.Mother.Subject()), Descent: q.Descent.String(),
 		Colour: q.Mark.Colour, Disc: q.Mark.Disc, Clipped: q.Mark.Clipped, Cage: q.Label, Virgin: q.Virgin,
 		FirstEggs: stamp(q.FirstEggs.Instant, zone), Caught: stamp(q.Caught.Instant, zone), Handed: stamp(q.Handed.Instant, zone),
-		HandedTo: q.HandedTo, Ended: stamp(q.Ended.Instant, zone), How: q.How.String(), History: history(v, q.Queen.Subject()),
+		HandedTo: handedTo(v, q), Order: v.Order(q.Order).Number, Ended: stamp(q.Ended.Instant, zone), How: q.How.String(), History: history(v, q.Queen.Subject()),
 	}
+	s.From = v.Nuc(q.From).Name
 	if !q.Batch.IsZero() {
 		s.Batch = v.Batch(q.Batch).Number
 	}
@@ -73,20 +78,31 @@ func queenCard(v *book.View, q *book.Queen) queenShape {
 	return s
 }
 
+func markWords(q *book.Queen) string {
+	mark := strings.TrimSpace(q.Mark.Colour + prefixed(" disc ", q.Mark.Disc))
+	if q.Mark.Clipped {
+		mark = strings.TrimPrefix(mark+", wing clipped", ", ")
+	}
+	return mark
+}
+
+// handedTo is who got a queen: whom the line named, else the customer of the
+// order she went to.
+func handedTo(v *book.View, q *book.Queen) string {
+	return cmp.Or(q.HandedTo, v.Order(q.Order).Customer)
+}
+
 func (a *app) printQueen(v *book.View, q *book.Queen, s queenShape) {
 	zone := v.Zone()
 	a.line("%s", s.Name)
-	mark := s.Colour + prefixed(" disc ", s.Disc)
-	if s.Clipped {
-		mark += ", wing clipped"
-	}
+	mark := markWords(q)
 	batch := ""
 	if s.Batch > 0 {
 		batch = strconv.Itoa(s.Batch)
 	}
-	a.facts("line", s.Line, "mother", s.Mother, "batch", batch, "descent", s.Descent, "mark", mark, "cage", s.Cage, "in", s.Where,
+	a.facts("line", s.Line, "mother", s.Mother, "batch", batch, "descent", s.Descent, "mark", mark, "cage", s.Cage, "in", s.Where, "from nuc", s.From,
 		"first eggs", day(q.FirstEggs.Instant, zone), "caught", day(q.Caught.Instant, zone),
-		"handed over", day(q.Handed.Instant, zone)+prefixed(" to ", s.HandedTo), "ended", day(q.Ended.Instant, zone)+prefixed(": ", s.How))
+		"handed over", day(q.Handed.Instant, zone)+prefixed(" to ", s.HandedTo)+prefixed(", order ", s.Order), "ended", day(q.Ended.Instant, zone)+prefixed(": ", s.How))
 	a.printHistory(v, q.Queen.Subject())
 }
 

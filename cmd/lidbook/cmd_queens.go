@@ -16,40 +16,6 @@ func init() {
 	register(groupDo, handOverCommand)
 	register(groupDo, markCommand)
 	register(groupDo, bankCommand)
-	register(groupSee, ordersCommand)
-	shapes["orders"] = []orderShape{}
-}
-
-// orderShape is an order in JSON.
-type orderShape struct {
-	Number   string   `json:"number"`
-	Customer string   `json:"customer"`
-	Queens   int      `json:"queens"`
-	Line     string   `json:"line,omitempty"`
-	From     string   `json:"from,omitempty"`
-	By       string   `json:"by"`
-	Handed   int      `json:"handedOver"`
-	Claimed  int      `json:"claimed"`
-	Open     int      `json:"open"`
-	Others   []string `json:"substitutes"`
-}
-
-func ordersCommand(a *app) *cobra.Command {
-	return a.reading(&cobra.Command{
-		Use:   "orders",
-		Short: "Orders: how many queens are owed, and by when",
-		Args:  cobra.NoArgs,
-	}, func(_ *cobra.Command, v *book.View, _ []string) error {
-		list := []orderShape{}
-		var rows [][]string
-		for o := range v.Orders() {
-			list = append(list, orderShape{
-				o.Number, o.Customer, o.Queens, o.Line, o.From.String(), o.By.String(), len(o.Handed), o.Claimed, o.Open(), append([]string{}, o.Substitute...),
-			})
-			rows = append(rows, []string{"order " + o.Number, o.Customer, fmt.Sprintf("%d of %d open", o.Open(), o.Queens), o.Line, "by " + o.By.Short()})
-		}
-		return a.show(list, func() { a.table(rows) })
-	})
 }
 
 func orderCommand(a *app) *cobra.Command {

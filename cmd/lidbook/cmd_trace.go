@@ -68,7 +68,7 @@ func traceCommand(a *app) *cobra.Command {
 			from = w.day.Start(v.Zone())
 		}
 		s := shapeOfTrace(v, v.Trace(of, from))
-		return a.show(s, func() { a.printTrace(s) })
+		return a.show(s, func() { a.printTrace(v, s) })
 	}), colonyNames)
 	c.Flags().StringVar(&since, "since", "", "from this `DAY` on (else all)")
 	return c
@@ -85,7 +85,7 @@ func shapeOfTrace(v *book.View, t book.Trace) traceShape {
 	}
 	for _, id := range t.Sold {
 		q := v.Queen(id)
-		s.Sold = append(s.Sold, soldShape{rules.Name(v, id.Subject()), stamp(q.Handed.Instant, zone), q.HandedTo})
+		s.Sold = append(s.Sold, soldShape{rules.Name(v, id.Subject()), stamp(q.Handed.Instant, zone), handedTo(v, q)})
 	}
 	for _, m := range t.Transfers {
 		s.Transfers = append(s.Transfers, transferShape{stamp(m.At.Instant, zone), rules.Name(v, m.From), rules.Name(v, m.To), m.Cups, m.Combs})
@@ -93,17 +93,14 @@ func shapeOfTrace(v *book.View, t book.Trace) traceShape {
 	return s
 }
 
-func (a *app) printTrace(s traceShape) {
-	a.line("%s reached %s", s.Of.Name, plural(len(s.Receivers), "unit"))
-	for _, kind := range []string{"nuc", "colony"} {
-		var names []string
-		for _, r := range s.Receivers {
-			if r.Kind == kind {
-				names = append(names, r.Name)
-			}
-		}
-		a.facts(map[string]string{"nuc": "nucs", "colony": "colonies"}[kind], list(names))
+func (a *app) printTrace(v *book.View, s traceShape) {
+	nucs, colonies := receivers(s, "nuc"), receivers(s, "colony")
+	reached := plural(len(nucs), "nuc")
+	if len(colonies) > 0 {
+		reached += " and " + plural(len(colonies), "colony")
 	}
+	a.line("%s reached %s", s.Of.Name, reached)
+	a.facts("nucs", list(nucs), "colonies", list(colonies))
 	for _, y := range s.Yards {
 		still := ""
 		if y.Standstill {
@@ -112,16 +109,25 @@ func (a *app) printTrace(s traceShape) {
 		a.line("  yard: %s%s", y.Yard, still)
 	}
 	for _, q := range s.Sold {
-		a.line("  sold with attendants: %s, %s%s", q.Queen, q.On[:len("2027-05-15")], prefixed(" to ", q.To))
+		a.line("  sold with attendants: %s, %s%s", q.Queen, stampedDay(v, q.On), prefixed(" to ", q.To))
 	}
 	var rows [][]string
 	for _, m := range s.Transfers {
-		rows = append(rows, []string{"    " + m.At[:len("2027-05-15")], m.From + " → " + m.To, amountWords(m)})
+		rows = append(rows, []string{"    " + stampedDay(v, m.At), m.From + " → " + m.To, amountWords(m)})
 	}
 	if len(rows) > 0 {
 		a.line("  hand to hand:")
 		a.table(rows)
 	}
+}
+
+func receivers(s traceShape, kind string) (names []string) {
+	for _, r := range s.Receivers {
+		if r.Kind == kind {
+			names = append(names, r.Name)
+		}
+	}
+	return names
 }
 
 func amountWords(m transferShape) string {

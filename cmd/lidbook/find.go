@@ -85,31 +85,8 @@ func (f finder) person(name string) (*book.Person, error) {
 }
 
 func (f finder) order(number string) (*book.Order, error) {
+	number = plainOrder(number)
 	return one("order", number, f.Orders(), func(o *book.Order) string { return o.Number })
-}
-
-func (f finder) queen(name string) (*book.Queen, error) {
-	called := func(q *book.Queen) string {
-		switch {
-		case q.Name != "":
-			return q.Name
-		case q.InHand() && q.Label != "":
-			return q.Label
-		default:
-			return q.Mark.Disc
-		}
-	}
-	return one("queen", name, named(f.Queens(), called), called)
-}
-
-func named[T any](all iter.Seq[T], called func(T) string) iter.Seq[T] {
-	return func(yield func(T) bool) {
-		for t := range all {
-			if called(t) != "" && !yield(t) {
-				return
-			}
-		}
-	}
 }
 
 func (f finder) batch(number string) (*book.Batch, error) {
@@ -150,7 +127,7 @@ func (f finder) unit(name string) (book.Subject, error) {
 	return n.NucNamed.Nuc.Subject(), nil
 }
 
-// anything finds a yard, colony, nuc, queen, or "batch 4".
+// anything finds a yard, colony, nuc, queen, customer, "batch 4" or "order 12".
 func (f finder) anything(name string) (book.Subject, error) {
 	if number, ok := strings.CutPrefix(name, "batch "); ok {
 		b, err := f.batch(number)
@@ -159,11 +136,33 @@ func (f finder) anything(name string) (book.Subject, error) {
 		}
 		return b.Batch.Subject(), nil
 	}
+	if strings.HasPrefix(name, "order ") {
+		o, err := f.order(name)
+		if err != nil {
+			return book.Subject{}, err
+		}
+		return o.Order.Subject(), nil
+	}
 	if y, err := f.yard(name); err == nil {
 		return y.Yard.Subject(), nil
 	}
 	if q, err := f.queen(name); err == nil {
 		return q.Queen.Subject(), nil
 	}
+	if orders := f.customer(name); len(orders) == 1 {
+		return orders[0].Order.Subject(), nil
+	}
 	return f.unit(name)
+}
+
+func plainOrder(name string) string { return strings.TrimPrefix(name, "order ") }
+
+// customer are the orders of a customer.
+func (f finder) customer(name string) (all []*book.Order) {
+	for o := range f.Orders() {
+		if strings.EqualFold(o.Customer, name) {
+			all = append(all, o)
+		}
+	}
+	return all
 }

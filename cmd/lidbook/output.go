@@ -65,6 +65,28 @@ func stamp(t time.Time, zone *time.Location) string {
 	return t.In(zone).Format(time.RFC3339)
 }
 
+// stampedDay is the day of a stamp for a reader: "Sat 15 May", with its year
+// where that is not the year of the view.
+func stampedDay(v *book.View, s string) string {
+	t, err := time.Parse(time.RFC3339, s)
+	if err != nil {
+		return s
+	}
+	return dayOf(v, t)
+}
+
+// dayOf is the day of an instant for a reader, with its year where that is
+// not the year of the view.
+func dayOf(v *book.View, t time.Time) string {
+	if t.IsZero() {
+		return ""
+	}
+	if t = t.In(v.Zone()); t.Year() != v.On().In(v.Zone()).Year() {
+		return t.Format("Mon 2 Jan 2006")
+	}
+	return t.Format("Mon 2 Jan")
+}
+
 // hour is an instant for a reader: "Sat 15 May 18:16".
 func hour(t time.Time, zone *time.Location) string {
 	if t.IsZero() {
@@ -81,7 +103,7 @@ func plural(n int, thing string) string {
 		thing = "larvae"
 	case thing == "person":
 		thing = "people"
-	case strings.HasSuffix(thing, "try"):
+	case strings.HasSuffix(thing, "try"), strings.HasSuffix(thing, "ony"):
 		thing = strings.TrimSuffix(thing, "y") + "ies"
 	default:
 		thing += "s"

@@ -1,0 +1,209 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/rules"
+)
+
+func init() {
+	register(groupSee, ordersCommand)
+	shapes["orders"] = []orderShape{}
+	shapes["orders NUMBER"] = []orderCard{}
+}
+
+// orderShape is an order in JSON.
+type orderShape struct {
+	Number   string   `json:"number"`
+	Customer string   `json:"customer"`
+	Queens   int      `json:"queens"`
+	Line     string   `json:"line,omitempty"`
+	From     string   `json:"from,omitempty"`
+	By       string   `json:"by"`
+	Handed   int      `json:"handedOver"`
+	Claimed  int      `json:"claimed"`
+	Open     int      `json:"open"`
+	Others   []string `json:"substitutes"`
+}
+
+// orderCard is an order with its queens in JSON: those handed over, those
+// caged who will do, and nucs from which one can be caught by its day.
+type orderCard struct {
+	orderShape
+	Went    []orderedShape `json:"queensHandedOver"`
+	Caged   []orderedShape `json:"caged"`
+	Catch   []catchShape   `json:"canBeCaught"`
+	History []lineShape    `json:"history"`
+}
+
+// orderedShape is a queen as an order lists her, in JSON.
+type orderedShape struct {
+	Name   string `json:"name"`
+	Cage   string `json:"cage,omitempty"`
+	Mark   string `json:"mark,omitempty"`
+	Line   string `json:"line,omitempty"`
+	Nuc    string `json:"nuc,omitempty"`
+	Caught string `json:"caught,omitempty"`
+	Handed string `json:"handedOver,omitempty"`
+}
+
+// catchShape is a nuc whose queen will do for an order, in JSON.
+type catchShape struct {
+	Nuc   string `json:"nuc"`
+	Yard  string `json:"yard"`
+	Line  string `json:"line,omitempty"`
+	Ready string `json:"readyFrom"`
+	Still bool   `json:"standstill,omitempty"`
+}
+
+func ordersCommand(a *app) *cobra.Command {
+	return a.reading(&cobra.Command{
+		Use:   "orders [NUMBER|CUSTOMER]",
+		Short: "Orders: how many queens are owed, and by when; or one with its queens",
+		Long: "Lists the orders. With a number, or a customer's name, each queen handed over\nfor it, the caged ones who will do, and the nucs from which one can be caught\n" +
+			"in time.",
+		Example: "  lidbook orders\n  lidbook orders 12\n  lidbook orders Club",
+		Args:    cobra.MaximumNArgs(1),
+	}, func(_ *cobra.Command, v *book.View, args []string) error {
+		if len(args) == 1 {
+			return a.orderCards(v, args[0])
+		}
+		list := []orderShape{}
+		var rows [][]string
+		for o := range v.Orders() {
+			list = append(list, shapeOfOrder(o))
+			rows = append(rows, []string{"order " + o.Number, o.Customer, fmt.Sprintf("%d of %d open", o.Open(), o.Queens), o.Line, "by " + o.By.Short()})
+		}
+		return a.show(list, func() { a.table(rows) })
+	})
+}
+
+func shapeOfOrder(o *book.Order) orderShape {
+	return orderShape{
+		o.Number, o.Customer, o.Queens, o.Line, o.From.String(), o.By.String(), len(o.Handed), o.Claimed, o.Open(), append([]string{}, o.Substitute...),
+	}
+}
+
+func (a *app) orderCards(v *book.View, name string) error {
+	f := finder{View: v}
+	orders := f.customer(name)
+	if len(orders) == 0 {
+		o, err := f.order(name)
+		if err != nil {
+			return err
+		}
+		orders = []*book.Order{o}
+	}
+	cards := []orderCard{}
+	for _, o := range orders {
+		cards = append(cards, cardOfOrder(v, o))
+	}
+	return a.show(cards, func() {
+		for i, o := range orders {
+			a.printOrder(v, o, cards[i])
+		}
+	})
+}
+
+func cardOfOrder(v *book.View, o *book.Order) orderCard {
+	card := orderCard{
+		orderShape: shapeOfOrder(o), Went: []orderedShape{}, Caged: []orderedShape{}, Catch: []catchShape{},
+		History: history(v, o.Order.Subject()),
+	}
+	for _, id := range o.Handed {
+		card.Went = append(card.Went, shapeOfOrdered(v, v.Queen(id)))
+	}
+	if o.Open() == 0 {
+		return card
+	}
+	for q := range v.Queens() {
+		if q.Caged() && !q.Virgin && o.Takes(q.Line) {
+			card.Caged = append(card.Caged, shapeOfOrdered(v, q))
+		}
+	}
+	card.Catch = catches(v, o)
+	return card
+}
+
+func shapeOfOrdered(v *book.View, q *book.Queen) orderedShape {
+	zone := v.Zone()
+	return orderedShape{
+		rules.Name(v, q.Queen.Subject()), q.Label, markWords(q), q.Line, v.Nuc(q.From).Name, stamp(q.Caught.Instant, zone), stamp(q.Handed.Instant, zone),
+	}
+}
+
+// catches are the nucs whose proven queen is of a line that will do and ready
+// by the order's day.
+func catches(v *book.View, o *book.Order) []catchShape {
+	all := []catchShape{}
+	c := course.New(v)
+	for n := range v.Nucs() {
+		p := c.Of(n)
+		line := v.Batch(n.Holds.Batch).Line
+		if !n.Holds.Queen.IsZero() {
+			line = v.Queen(n.Holds.Queen).Line
+		}
+		if p.Condition != book.GoodBrood || p.ReadyAt.IsZero() || calendar.DayOf(p.ReadyAt, v.Zone()) > o.By || !o.Takes(line) {
+			continue
+		}
+		y := v.Yard(n.Yard)
+		all = append(all, catchShape{n.Name, y.Name, line, stamp(p.ReadyAt, v.Zone()), y.Standstill != nil})
+	}
+	return all
+}
+
+func (a *app) printOrder(v *book.View, o *book.Order, c orderCard) {
+	a.line("order %s  %s, %s, %d open, by %s", o.Number, o.Customer, plural(o.Queens, "queen"), o.Open(), dayOf(v, o.By.Start(v.Zone())))
+	a.facts("line", o.Line+prefixed(" or ", list(o.Substitute)))
+	a.orderedRows(v, "handed over:", c.Went)
+	a.orderedRows(v, "caged, will do:", c.Caged)
+	if len(c.Catch) > 0 {
+		a.line("  can be caught:")
+	}
+	var rows [][]string
+	for _, n := range c.Catch {
+		still := ""
+		if n.Still {
+			still = "the yard is on standstill"
+		}
+		rows = append(rows, []string{"    " + n.Nuc, n.Yard, n.Line, readyWords(v, n.Ready), still})
+	}
+	a.table(rows)
+	if c.Open > 0 && len(c.Caged)+len(c.Catch) < c.Open {
+		a.line("  %d will do by then, %d are owed", len(c.Caged)+len(c.Catch), c.Open)
+	}
+	a.printHistory(v, o.Order.Subject())
+}
+
+func readyWords(v *book.View, ready string) string {
+	if t, err := time.Parse(time.RFC3339, ready); err == nil && !t.After(v.On()) {
+		return "ready"
+	}
+	return "ready from " + stampedDay(v, ready)
+}
+
+func (a *app) orderedRows(v *book.View, head string, all []orderedShape) {
+	if len(all) == 0 {
+		return
+	}
+	a.line("  %s", head)
+	var rows [][]string
+	for _, q := range all {
+		cage := prefixed("cage ", q.Cage)
+		if strings.HasSuffix(q.Name, cage) {
+			cage = "" // she is called by it
+		}
+		rows = append(rows, []string{
+			"    " + q.Name, cage, q.Mark, q.Line, prefixed("from ", q.Nuc),
+			prefixed("caught ", stampedDay(v, q.Caught)), prefixed("handed over ", stampedDay(v, q.Handed)),
+		})
+	}
+	a.table(rows)
+}
