@@ -17,7 +17,10 @@ func (v *valley) makeUp(n *nuc, cellDay int) { v.makeUpOn(n, cellDay-n.model.bef
 
 func (v *valley) makeUpOn(n *nuc, day int) {
 	m := n.model
-	door := m.door
+	door, food := m.door, m.food
+	if light[n.name] {
+		food = littleFood
+	}
 	switch _, ok := weak[n.name]; {
 	case n.yard == moor && day > dearthSince:
 		door = narrowDoor
@@ -25,10 +28,13 @@ func (v *valley) makeUpOn(n *nuc, day int) {
 		door = wideDoor
 	}
 	v.note(n, v.in(day, calendar.Evening),
-		book.NucMadeUp{Nuc: n.id, Cups: m.cups, Capped: m.capped, Open: m.open, Food: m.food, Shut: m.open == 0, From: v.source(n)},
+		book.NucMadeUp{Nuc: n.id, Cups: m.cups, Capped: m.capped, Open: m.open, Food: food, Shut: m.open == 0, From: v.source(n)},
 		book.EntranceSet{Nuc: n.id, Area: door},
 	)
 }
+
+// littleFood lasts a nuc of half combs about ten days, in g.
+const littleFood = 300
 
 // wideDoor is an entrance that few bees cannot guard, in cm².
 const wideDoor = 5

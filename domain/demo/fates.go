@@ -80,7 +80,7 @@ func (v *valley) liveLate(n *nuc) {
 		v.sawVirgin(n, firstBrood)
 		v.sawVirgin(n, lateLook)
 	case 'd':
-		v.sawNoEggs(n, firstBrood)
+		v.sawEggsAndLarvae(n, firstBrood)
 		v.sawDroneBrood(n, lateLook)
 	case 'n':
 		v.sawNone(n, firstBrood)

@@ -8,11 +8,12 @@ import (
 // weak are nucs that dwindled after the cold week: the sides of comb their bees
 // are on, and their stores.
 var weak = map[string]struct{ sides, stores float64 }{
-	"D2": {3, 2}, "H2": {2, 1}, "J4": {3, 2}, "N6": {2, 1}, "P8": {2, 2},
-	"Q1": {4, 1}, "R1": {3, 0}, "T2": {2, 0}, "T4": {3, 1}, "U2": {2, 1}, "V3": {2, 0}, "X1": {3, 1},
+	"D2": {3, 2}, "H2": {2, 1}, "J4": {3, 2}, "N6": {1, 1}, "P8": {2, 2},
+	"Q1": {4, 1}, "R1": {3, 0}, "T2": {2, 0}, "T4": {2, 1}, "U2": {2, 1}, "V3": {2, 0}, "X1": {3, 1},
 }
 
-// light are nucs on the moor without stores that got no syrup.
+// light are nucs on the moor that were made up with little food, got no syrup
+// and are without stores.
 var light = map[string]bool{"W1": true, "X2": true}
 
 // see writes a look, with bees and stores as the nuc has them.
@@ -76,6 +77,11 @@ func (v *valley) sawEggs(n *nuc, day int) {
 		f.Queen = book.QueenSeen
 	}
 	v.see(n, day, calendar.Evening, f)
+}
+
+// sawEggsAndLarvae sees the brood of a queen who lays, whatever comes of it.
+func (v *valley) sawEggsAndLarvae(n *nuc, day int) {
+	v.see(n, day, calendar.Evening, book.Looked{Eggs: book.SingleEggs, Larvae: true})
 }
 
 // sawBrood sees capped worker brood; a queen who is seen is marked.

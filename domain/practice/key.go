@@ -159,11 +159,13 @@ const (
 	CupOfBees Key = iota + QuietHoursUntil + 1
 	BeesPerCup
 	BeesPerSide
+	CombSideArea
 	LookError
 	NeedAt20C
 	NeedAt14C
 	NeedAt8C
 	ThinWoodFactor
+	AddBeesUnder
 	CellsPerSide
 	CappedEmergence
 	CappedEmergesOver
@@ -189,11 +191,12 @@ const (
 	HoneyPerSide
 	SugarPerDay
 	LightBelow
+	StarvedAfter
 )
 
 // The terms of the exposure to robbers, and what calls for what.
 const (
-	RobbingBase Key = iota + LightBelow + 1
+	RobbingBase Key = iota + StarvedAfter + 1
 	RobbingDearth
 	RobbingDoor
 	RobbingDoorUsual
@@ -207,11 +210,13 @@ const (
 	RobbingWatch
 	RobbingAct
 	OpenInDearthMost
+	RobbingLasts
+	RobbedLookBy
 )
 
 // The minutes a task takes, and when alarms ring.
 const (
-	MinutesLook Key = iota + OpenInDearthMost + 1
+	MinutesLook Key = iota + RobbedLookBy + 1
 	MinutesLookFrameNuc
 	MinutesGiveCell
 	MinutesPutInVirgin

@@ -27,7 +27,8 @@ type Number struct {
 type Unit string
 
 // The units in use. Share is a fraction from 0 to 1, printed as per cent;
-// Ratio and Score have no unit. ClockHour is an hour of the day, 0 to 24.
+// Ratio and Score have no unit:
+// a Score is a weight in a sum of weights. ClockHour is an hour of the day, 0 to 24.
 const (
 	Hour          Unit = "h"
 	Day           Unit = "d"
@@ -41,7 +42,7 @@ const (
 	Share         Unit = "share"
 	SharePerDay   Unit = "share/d"
 	Ratio         Unit = "×"
-	Score         Unit = "score"
+	Score         Unit = "weight"
 	Bees          Unit = "bees"
 	BeesPerDm2    Unit = "bees/dm²"
 	CellsPerDm2   Unit = "cells/dm²"
@@ -50,6 +51,7 @@ const (
 	GramPerLitre  Unit = "g/l"
 	GramPerDay    Unit = "g/d"
 	Cm2           Unit = "cm²"
+	Dm2           Unit = "dm²"
 	Colonies      Unit = "colonies"
 )
 
@@ -74,7 +76,7 @@ func (c Confidence) String() string {
 	case Derived:
 		return "derived"
 	case FromMemory:
-		return "from memory"
+		return "not checked against the source"
 	case CommonPractice:
 		return "common practice"
 	}

@@ -23,7 +23,7 @@ var units = map[practice.Unit]bool{
 	practice.Metre: true, practice.Kilometre: true, practice.Share: true, practice.SharePerDay: true,
 	practice.Ratio: true, practice.Score: true, practice.Bees: true, practice.BeesPerDm2: true,
 	practice.CellsPerDm2: true, practice.GramPerDm2: true, practice.Litre: true,
-	practice.GramPerLitre: true, practice.GramPerDay: true, practice.Cm2: true, practice.Colonies: true,
+	practice.GramPerLitre: true, practice.GramPerDay: true, practice.Cm2: true, practice.Dm2: true, practice.Colonies: true,
 }
 
 func TestEveryRowIsComplete(t *testing.T) {
@@ -88,6 +88,7 @@ func TestPairsKeepTheirOrder(t *testing.T) {
 		{practice.FlightFrom, practice.FlightPeakFrom, practice.FlightPeakUntil, practice.FlightUntil},
 		{practice.FitHoursMinus, practice.FitHoursHalf, practice.FitHoursPlus},
 		{practice.RobbingWatch, practice.RobbingAct},
+		{practice.RobbingLasts, practice.RobbedLookBy},
 	} {
 		for i := 1; i < len(line); i++ {
 			a, b := practice.Of(line[i-1]), practice.Of(line[i])

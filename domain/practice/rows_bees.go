@@ -18,6 +18,10 @@ var beeRows = []Number{
 		Default: 125, Min: 100, Max: 140, Source: combTables + "; about 130, Imdorf et al 1987", Confidence: Verified, Used: "bees from what is seen",
 	},
 	{
+		Key: CombSideArea, Name: "comb_side_area", Title: "A side of comb where nobody said its size", Unit: Dm2,
+		Default: 2, Min: 0.5, Max: 12, Source: "a small mating comb has 1 to 4; " + noSource, Confidence: CommonPractice, Used: "bees and food from what is seen",
+	},
+	{
 		Key: LookError, Name: "look_error", Title: "Error of a look", Unit: Share,
 		Default: 0.20, Min: 0.05, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: "bees from what is seen",
 	},
@@ -36,6 +40,10 @@ var beeRows = []Number{
 	{
 		Key: ThinWoodFactor, Name: "thin_wood_factor", Title: "Thin wood needs", Unit: Ratio,
 		Default: 1.5, Min: 1, Max: 3, Source: noSource, Confidence: CommonPractice, Used: "weak nucs, make-up",
+	},
+	{
+		Key: AddBeesUnder, Name: "add_bees_under", Title: "Add bees under this part of the need", Unit: Share,
+		Default: 0.67, Min: 0.3, Max: 1, Source: noSource, Confidence: CommonPractice, Used: "weak nucs",
 	},
 	{
 		Key: CellsPerSide, Name: "cells_per_side", Title: "Worker cells on a comb", Unit: CellsPerDm2,

@@ -62,4 +62,12 @@ var robbingRows = []Number{
 		Key: OpenInDearthMost, Name: "open_in_dearth_most", Title: "Open in dearth at most", Unit: Minute,
 		Default: 3, Min: 1, Max: 15, Source: noSource, Confidence: CommonPractice, Used: "warning on a look, robbers",
 	},
+	{
+		Key: RobbingLasts, Name: "robbing_lasts", Title: "Robbed yard kept shut for", Unit: Day,
+		Default: 2, Min: 1, Max: 7, Source: noSource, Confidence: CommonPractice, Used: "robbed nucs, day's route",
+	},
+	{
+		Key: RobbedLookBy, Name: "robbed_look_by", Title: "Robbed: look whether anything lives by", Unit: Day,
+		Default: 3, Min: 2, Max: 14, Source: noSource, Confidence: CommonPractice, Used: "robbed nucs",
+	},
 }

@@ -26,4 +26,8 @@ var storeRows = []Number{
 		Key: LightBelow, Name: "light_below", Title: "Light when food lasts under", Unit: Day,
 		Default: 5, Min: 2, Max: 21, Source: noSource, Confidence: CommonPractice, Used: "light nucs",
 	},
+	{
+		Key: StarvedAfter, Name: "starved_after", Title: "May have starved, days after the last food", Unit: Day,
+		Default: 3, Min: 1, Max: 7, Source: noSource, Confidence: CommonPractice, Used: "light nucs",
+	},
 }

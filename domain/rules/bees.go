@@ -47,29 +47,56 @@ func (p *pass) weak(n *nucCase) {
 	if !n.has.Weak() || !n.kept(p.now) {
 		return
 	}
-	cups := math.Ceil((n.has.Need - n.has.Bees) / p.numbers.Get(practice.BeesPerCup))
 	f := Finding{
-		Rule: Weak, Of: n.subject(), Act: ActAddBees, Amount: cups, Since: n.has.BeesFrom.Instant,
+		Rule: Weak, Of: n.subject(), Since: n.has.BeesFrom.Instant,
 		What: fmt.Sprintf("weak: about %s bees, the night needs %s", bees(n.has.Bees), bees(n.has.Need)),
 		Why:  fmt.Sprintf("%s, a %s", p.beesFrom(n), n.yard.strength.Night()),
-		Do:   fmt.Sprintf("Add %s of bees in the evening", count(int(cups), "cup")),
 		Sure: sureReckoned,
-		Used: []practice.Key{practice.NeedAt8C, practice.NeedAt14C, practice.NeedAt20C, practice.ThinWoodFactor, practice.BeesPerCup, practice.HouseBeeDeaths, practice.ForagerDeaths},
+		Used: []practice.Key{
+			practice.NeedAt8C, practice.NeedAt14C, practice.NeedAt20C, practice.ThinWoodFactor, practice.LookError, practice.AddBeesUnder,
+			practice.BeesPerSide, practice.CombSideArea, practice.BeesPerCup, practice.HouseBeeDeaths, practice.ForagerDeaths,
+		},
 	}
-	if n.has.WeakThen() {
-		f.Severity = Pressing
-	} else {
-		f.Act, f.Amount, f.Do = ActNone, 0, "See at the next look how many there are"
-		f.Why += "; dwindled since by reckoning"
+	by := n.yard.today
+	if n.has.WeakSince() {
+		by = n.yard.of(n.has.BeesFrom)
 	}
-	f.From, f.Best, f.By = course.Days(n.yard.today, n.yard.today, n.yard.today, n.yard.zone)
+	p.strengthen(n, &f)
+	f.From, f.Best, f.By = course.Days(by, by, by, n.yard.zone)
 	p.add(n.yard, f)
+}
+
+// strengthen says what helps: bees where many are wanting, warmth where few
+// are, a look where nobody has seen that they are few.
+func (p *pass) strengthen(n *nucCase, f *Finding) {
+	switch {
+	case !n.has.WeakThen():
+		f.Do = "See at the next look how many there are"
+		f.Why += "; dwindled since by reckoning"
+	case n.has.Bees < n.has.Need*p.numbers.Get(practice.AddBeesUnder):
+		f.Severity, f.Act = Pressing, ActAddBees
+		f.Amount = math.Ceil((n.has.Need - n.has.Bees) / p.numbers.Get(practice.BeesPerCup))
+		f.Do = fmt.Sprintf("Add %s of bees", count(int(f.Amount), "cup"))
+		f.Why += "; best in the evening"
+	default:
+		f.Severity, f.Act = Pressing, ActNarrowEntrance
+		f.Do = fmt.Sprintf("Narrow the entrance to %s cm², insulate, feed", p.door(n.has.Bees))
+	}
+}
+
+// door is the entrance in cm² that so many bees can guard, in words.
+func (p *pass) door(bees float64) string {
+	return fmt.Sprintf("%.1f", p.numbers.Get(practice.RobbingDoorUsual)*bees/1000)
 }
 
 func (p *pass) beesFrom(n *nucCase) string {
 	day := n.yard.of(n.has.BeesFrom).Short()
 	if n.Bees.Said() && n.Bees.At == n.has.BeesFrom {
-		return fmt.Sprintf("bees on %g sides on %s", n.Bees.Value, day)
+		words := fmt.Sprintf("bees on %g sides on %s", n.Bees.Value, day)
+		if n.has.SideGuess {
+			words += fmt.Sprintf(", sides of %g dm² assumed", p.numbers.Get(practice.CombSideArea))
+		}
+		return words
 	}
 	return fmt.Sprintf("made up %s with %g cups", day, n.has.MadeCups)
 }
@@ -79,14 +106,14 @@ func (p *pass) light(n *nucCase) {
 	if !n.has.Light(p.numbers) || !n.kept(p.now) {
 		return
 	}
-	last := int(n.has.FoodDays)
+	last := calendar.Day(n.has.FoodDays)
 	f := Finding{
 		Rule: Light, Of: n.subject(), Act: ActFeed, Amount: p.numbers.Get(practice.SyrupPerFeed),
-		What: fmt.Sprintf("light: food for %s", count(last, "day")),
-		Why:  fmt.Sprintf("about %.0f g of food for %s bees", math.Round(n.has.Food/10)*10, bees(n.has.Bees)),
-		Do:   fmt.Sprintf("Feed %g l syrup, inside, in the evening", p.numbers.Get(practice.SyrupPerFeed)),
+		What: fmt.Sprintf("light: food for %s", count(int(last), "day")),
+		Why:  fmt.Sprintf("about %.0f g of food for %s bees; feed in the evening", math.Round(n.has.Food/10)*10, bees(n.has.Bees)),
+		Do:   fmt.Sprintf("Feed %g l syrup, inside", p.numbers.Get(practice.SyrupPerFeed)),
 		Sure: sureReckoned,
-		Used: []practice.Key{practice.LightBelow, practice.SugarPerDay, practice.HoneyPerSide, practice.SyrupPerFeed},
+		Used: []practice.Key{practice.LightBelow, practice.StarvedAfter, practice.SugarPerDay, practice.HoneyPerSide, practice.CombSideArea, practice.SyrupPerFeed},
 	}
 	if n.yard.yard.Forage == book.InDearth {
 		f.Do, f.Amount = "Feed fondant, no syrup in dearth", 0
@@ -94,7 +121,24 @@ func (p *pass) light(n *nucCase) {
 	if last == 0 {
 		f.Severity, f.What = Pressing, "light: food for less than a day"
 	}
-	by := n.yard.today + calendar.Day(last)
-	f.From, f.Best, f.By = course.Days(n.yard.today, by, by, n.yard.zone)
+	by := n.yard.today + last
+	if out := n.has.FoodOut; out != 0 {
+		by = out
+		p.foodOut(n, out, &f)
+	}
+	f.From, f.Best, f.By = course.Days(min(by, n.yard.today), by, by, n.yard.zone)
 	p.add(n.yard, f)
+}
+
+// foodOut tells of a nuc whose food has run out, and that it may have starved
+// when that was days ago.
+func (p *pass) foodOut(n *nucCase, out calendar.Day, f *Finding) {
+	f.What = "no food since " + out.Short()
+	if n.Stores.Said() && n.Stores.Value == 0 && n.yard.of(n.Stores.At) == out {
+		f.Sure = sureSeen
+	}
+	if n.yard.today >= out+p.days(practice.StarvedAfter) {
+		f.What += ": starved?"
+		f.Do = "Look whether it lives, then f" + f.Do[1:]
+	}
 }

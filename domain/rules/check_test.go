@@ -199,7 +199,7 @@ func TestStocking(t *testing.T) {
 		t.Fatalf("%+v, want one warning", got)
 	}
 	want := rules.Reason{
-		Why: "3 cups leave 1 470 bees the next morning, 1 932 if shut in; a night of 8 °C needs 2 250",
+		Why: "3 cups leave 1 470 bees the next morning, 1 932 if shut in; a night of 8 °C forecast needs 2 250",
 		Do:  "4 cups and shut in: 2 576, enough",
 	}
 	if w := got.Warned[0]; w.Why != want.Why || w.Do != want.Do {

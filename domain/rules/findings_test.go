@@ -147,8 +147,13 @@ var table = []found{
 	{rules.Weak, "cold night", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
 		p.Write(book.WeatherSeen{Yard: atFar, Day: calendar.Date(2027, 5, 3), Low: book.Said(8)})
-		p.At("2027-05-02 18:00").Write(look("A1", book.Looked{Sides: book.Said(4)}))
-	}, "2027-05-02 19:00", rules.Pressing, "weak: about 1 000 bees, the night needs 1 500"},
+		p.At("2027-05-02 18:00").Write(look("A1", book.Looked{Sides: book.Said(3)}))
+	}, "2027-05-02 19:00", rules.Pressing, "weak: about 750 bees, the night needs 1 500"},
+	{rules.Weak, "cold night, within the error of a look", func(p *booktest.Pen) {
+		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
+		p.Write(book.WeatherSeen{Yard: atFar, Day: calendar.Date(2027, 5, 3), Low: book.Said(8)})
+		p.At("2027-05-02 18:00").Write(look("A1", book.Looked{Sides: book.Said(5)}))
+	}, "2027-05-02 19:00", 0, ""},
 	{rules.Weak, "mild night", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
 		p.Write(book.WeatherSeen{Yard: atFar, Day: calendar.Date(2027, 5, 3), Low: book.Said(16)})
@@ -156,12 +161,21 @@ var table = []found{
 	}, "2027-05-02 19:00", 0, ""},
 	{
 		rules.Weak, "dwindled by reckoning", func(p *booktest.Pen) { p.At("2027-05-01 18:00").Write(madeUp("A1")...) },
-		"2027-05-18 09:00", rules.Open, "weak: about 850 bees, the night needs 1 000",
+		"2027-05-20 09:00", rules.Open, "weak: about 650 bees, the night needs 1 000",
 	},
 	{rules.Light, "no food seen", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-10 18:00").Write(look("A1", book.Looked{Sides: book.Said(6), Stores: book.Said(0)}))
-	}, "2027-05-10 19:00", rules.Pressing, "light: food for less than a day"},
+	}, "2027-05-10 19:00", rules.Pressing, "no food since Mon 10 May"},
+	{rules.Light, "no food seen three days ago", func(p *booktest.Pen) {
+		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
+		p.At("2027-05-10 18:00").Write(look("A1", book.Looked{Sides: book.Said(6), Stores: book.Said(0)}))
+	}, "2027-05-13 19:00", rules.Pressing, "no food since Mon 10 May: starved?"},
+	{rules.Light, "fed since", func(p *booktest.Pen) {
+		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
+		p.At("2027-05-10 18:00").Write(look("A1", book.Looked{Sides: book.Said(6), Stores: book.Said(0)}))
+		p.At("2027-05-11 18:00").Write(book.Fed{To: booktest.Nuc("A1").Subject(), Litres: 0.3})
+	}, "2027-05-13 19:00", 0, ""},
 	{rules.Light, "stores seen", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-10 18:00").Write(look("A1", book.Looked{Sides: book.Said(6), Stores: book.Said(2)}))
@@ -229,6 +243,22 @@ var table = []found{
 		rules.NoHands, "free that day", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) },
 		"2027-05-14 09:00", 0, "",
 	},
+}
+
+// TestWeakAndLightArePastDue: the last day is counted from the day it came to
+// that, and does not move along with today.
+func TestWeakAndLightArePastDue(t *testing.T) {
+	p := pen(t)
+	p.At("2027-05-01 18:00").Write(madeUp("A1")...)
+	p.At("2027-05-10 18:00").Write(look("A1", book.Looked{Sides: book.Said(2), Stores: book.Said(0)}))
+	for _, on := range []string{"2027-05-11 09:00", "2027-05-15 09:00"} {
+		v := p.View(on)
+		for _, r := range []rules.Rule{rules.Weak, rules.Light} {
+			if f := of(v, r); len(f) != 1 || day(f[0].By) != "2027-05-10" || !f[0].PastDue(v.On()) {
+				t.Errorf("%s on %s: %+v, want it past due since 10 May", r, on, f)
+			}
+		}
+	}
 }
 
 // stockedAtHome makes up a nuc in the yard its bees come from.

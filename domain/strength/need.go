@@ -20,25 +20,32 @@ const (
 type Night struct {
 	Celsius float64
 	Known   bool // the yard's weather has it; else the usual one is assumed
+	Ahead   bool // it is the low of the morning after: a forecast
 }
 
-// String is the night in words: "night of 8 °C".
+// String is the night in words: "night of 8 °C forecast".
 func (n Night) String() string {
-	if n.Known {
-		return fmt.Sprintf("night of %.0f °C", n.Celsius)
+	words := fmt.Sprintf("night of %.0f °C", n.Celsius)
+	switch {
+	case !n.Known:
+		return words + " assumed"
+	case n.Ahead:
+		return words + " forecast"
+	default:
+		return words
 	}
-	return fmt.Sprintf("night of %.0f °C assumed", n.Celsius)
 }
 
 // NightOf is the night that follows a day at a yard: the low of the next day,
 // or else of the day itself.
 func NightOf(y *book.Yard, d calendar.Day) Night {
-	for _, day := range [...]calendar.Day{d + 1, d} {
-		if low, said := y.Weather[day].Low.Get(); said {
-			return Night{low, true}
-		}
+	if low, said := y.Weather[d+1].Low.Get(); said {
+		return Night{Celsius: low, Known: true, Ahead: true}
 	}
-	return Night{usualNight, false}
+	if low, said := y.Weather[d].Low.Get(); said {
+		return Night{Celsius: low, Known: true}
+	}
+	return Night{Celsius: usualNight}
 }
 
 // Need is how many bees a nuc needs to keep warm through a night: by straight

@@ -12,21 +12,30 @@ type State struct {
 	BeesKnown bool
 	BeesFrom  calendar.Moment // the look or make-up the bees are reckoned from
 	BeesThen  float64         // how many there were then
+	SideGuess bool            // nobody said how big a side of its comb is
 	Food      float64         // grams of sugar
 	FoodKnown bool
-	FoodDays  float64 // how long the food lasts; 0 when unknown
-	Need      float64 // bees the night needs
+	FoodDays  float64      // how long the food lasts; 0 when unknown
+	FoodOut   calendar.Day // the day it ran out; 0: it has not
+	Need      float64      // bees the night needs
+	Enough    float64      // the need less the error of a look: fewer are weak
+	Usual     float64      // what would be enough in a usual night
 	SyrupTill calendar.Day
 	NearBees  bool // it was made up of bees that know the way home
 	MadeCups  float64
 }
 
-// Weak tells whether the bees are fewer than the night needs.
-func (s State) Weak() bool { return s.BeesKnown && s.Bees < s.Need }
+// Weak tells whether the bees are fewer than the night needs, beyond the error
+// of a look.
+func (s State) Weak() bool { return s.BeesKnown && s.Bees < s.Enough }
 
 // WeakThen tells whether they were too few already when they were last seen or
 // put in, rather than dwindled since by reckoning.
-func (s State) WeakThen() bool { return s.Weak() && s.BeesThen < s.Need }
+func (s State) WeakThen() bool { return s.Weak() && s.BeesThen < s.Enough }
+
+// WeakSince tells whether they would have been too few for any usual night
+// since they were last seen or put in.
+func (s State) WeakSince() bool { return s.WeakThen() && s.BeesThen < s.Usual }
 
 // Light tells whether the food lasts less than the keeper's number of days.
 func (s State) Light(n practice.Numbers) bool {
@@ -76,7 +85,11 @@ func (r *reckoning) until(d calendar.Day) {
 
 func (r *reckoning) eat() {
 	if r.FoodKnown {
+		had := r.Food > 0
 		r.Food = max(0, r.Food-r.daily())
+		if had && r.Food == 0 {
+			r.FoodOut = r.day
+		}
 	}
 }
 
@@ -98,6 +111,9 @@ func (r *reckoning) emerging() float64 {
 func (r *reckoning) state() State {
 	s := r.State
 	s.Need = Need(r.yard.night, r.thin, r.yard.numbers)
+	sure := 1 - r.yard.numbers.Get(practice.LookError)
+	s.Enough = s.Need * sure
+	s.Usual = Need(Night{Celsius: usualNight}, r.thin, r.yard.numbers) * sure
 	s.Bees = r.ages.total()
 	if daily := r.daily(); s.FoodKnown && daily > 0 {
 		s.FoodDays = s.Food / daily

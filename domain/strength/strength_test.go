@@ -161,6 +161,33 @@ func TestHerOwnBeesEndTheReckoning(t *testing.T) {
 	}
 }
 
+// TestALookWithoutSizes: where nobody said how big a side of comb is, that of a
+// small one is assumed; food is known only where it is known how many sides
+// there are, or that there is none. A look voids what was reckoned before.
+func TestALookWithoutSizes(t *testing.T) {
+	for _, row := range []struct {
+		name  string
+		sides int
+		look  book.Looked
+		bees  float64
+		food  float64
+		known bool
+	}{
+		{"sides said", 6, book.Looked{Sides: book.Said(5), Stores: book.Said(2)}, 1250, 1000, true},
+		{"no sides", 0, book.Looked{Sides: book.Said(5), Stores: book.Said(2)}, 1250, 0, false},
+		{"no sides, no food", 0, book.Looked{Sides: book.Said(5), Stores: book.Said(0)}, 1250, 0, true},
+	} {
+		p := pen().Write(book.NucNamed{Nuc: a1, Name: "A1", Sides: row.sides})
+		p.At("2027-05-10 18:00").Write(book.NucMadeUp{Nuc: a1, Cups: 1, Food: 50, From: booktest.Colony("S1")})
+		row.look.Nuc = a1
+		p.At("2027-06-03 18:00").Write(row.look)
+		s, _, _ := state(p, "2027-06-03 20:00")
+		if math.Abs(s.Bees-row.bees) > 1 || !s.SideGuess || math.Abs(s.Food-row.food) > 1 || s.FoodKnown != row.known {
+			t.Errorf("%s: %.0f bees, size assumed %v, %.0f g of food, known %v", row.name, s.Bees, s.SideGuess, s.Food, s.FoodKnown)
+		}
+	}
+}
+
 func TestExposure(t *testing.T) {
 	base := func() *booktest.Pen {
 		return pen().At("2027-05-10 18:00").Write(book.ForageSeen{Yard: yard, Forage: book.InFlow},

@@ -77,17 +77,38 @@ func (r *reckoning) addBrood(dm2 float64) {
 // combs.
 func (r *reckoning) look(e book.Entry, f book.Looked) {
 	n := r.yard.numbers
-	if sides, said := f.Sides.Get(); said && r.nuc.Side > 0 {
-		r.ages.seen(sides*r.nuc.Side*n.Get(practice.BeesPerSide), n)
+	side := r.side()
+	if sides, said := f.Sides.Get(); said {
+		r.ages.seen(sides*side*n.Get(practice.BeesPerSide), n)
 		r.BeesKnown, r.BeesFrom, r.BeesThen = true, e.At, r.ages.total()
 	}
 	if capped, said := f.Brood.Get(); said {
 		r.brood = nil
 		r.addBrood(capped)
 	}
-	if level, said := f.Stores.Get(); said && r.nuc.Side > 0 {
-		r.FoodKnown = true
-		r.Food = level / fullStores * float64(r.nuc.Sides) * r.nuc.Side * n.Get(practice.HoneyPerSide)
+	if level, said := f.Stores.Get(); said {
+		r.stores(level, side)
+	}
+}
+
+// side is the area in dm² of a side of the nuc's comb; where nobody said, that
+// of a small mating comb.
+func (r *reckoning) side() float64 {
+	if r.nuc.Side > 0 {
+		return r.nuc.Side
+	}
+	r.SideGuess = true
+	return r.yard.numbers.Get(practice.CombSideArea)
+}
+
+// stores are the food a look saw. In a nuc of which nobody said how many sides
+// it has only none means anything; whatever was reckoned before is void.
+func (r *reckoning) stores(level, side float64) {
+	r.Food = level / fullStores * float64(r.nuc.Sides) * side * r.yard.numbers.Get(practice.HoneyPerSide)
+	r.FoodKnown = level == 0 || r.Food > 0
+	r.FoodOut = 0
+	if level == 0 {
+		r.FoodOut = r.day
 	}
 }
 
@@ -98,6 +119,9 @@ func (r *reckoning) feed(f book.Fed) {
 	n := r.yard.numbers
 	sugar := f.Litres*n.Get(practice.SyrupSugar) + f.Fondant*n.Get(practice.FondantSugar)
 	r.Food += sugar
+	if sugar > 0 {
+		r.FoodOut = 0
+	}
 	r.FoodKnown = r.FoodKnown || r.BeesKnown
 	if f.Litres > 0 && r.daily() > 0 {
 		r.SyrupTill = r.day + calendar.Day(math.Ceil(f.Litres*n.Get(practice.SyrupSugar)/r.daily()))
