@@ -32,7 +32,7 @@ var commands = []Command{
 	{Name: "extend down", Does: "", Keys: "Shift+Down", Why: noNucs, Do: arrow(0, +1, true)},
 	{Name: "extend up", Does: "", Keys: "Shift+Up", Why: noNucs, Do: arrow(0, -1, true)},
 	{Name: "all", Does: "all that are shown", Keys: "Ctrl+A", Why: noNucs, Do: pure(State.selectAll)},
-	{Name: "needs you", Does: "show what needs you", Why: noNucs, Do: pure(func(s State) State { return s.filtered("needs you") })},
+	{Name: "needs you", Does: "show what needs you", Why: noneNeeds, Do: pure(func(s State) State { return s.filtered("needs you") })},
 	{Name: "show batch", Does: "its batch", Why: noBatch, Do: pure(State.toBatch)},
 	{Name: "show due", Does: "the day it is due", Why: noDue, Do: pure(State.toDue)},
 
@@ -52,7 +52,7 @@ var commands = []Command{
 	{Name: "smaller", Does: "smaller text", Keys: "Alt+-", Do: text(-1)},
 	{Name: "dark", Does: "light or dark", Keys: "Alt+D", Do: pure(func(s State) State { s.Dark = !s.Dark; return s })},
 	{Name: "sheet", Does: "the card, where it has no room", Keys: "Enter", Why: noSheet, Do: pure(func(s State) State { s.Sheet = true; return s })},
-	{Name: "leave", Does: "leave: list, filter, selection, room", Keys: "Escape", Do: pure(State.leave)},
+	{Name: "leave", Does: "leave list, filter, selection", Keys: "Escape", Do: pure(State.leave)},
 	{Name: "keys", Does: "the keys", Keys: "? Shift+?", Do: pure(func(s State) State { s.Keys = !s.Keys; return s })},
 
 	{Name: "demo", Does: "open the demo season", Do: func(s State) (State, []Effect) { return s, []Effect{OpenDemo{}} }},

@@ -13,6 +13,7 @@ type Drag struct {
 	Tag      scene.Tag    // what was under the pointer when it went down
 	Camera   scene.Camera // of the map, then
 	Add      bool         // the band adds to the selection
+	Away     bool         // another day than today was looked at when it began
 }
 
 // DragKind is a kind of drag.
@@ -33,7 +34,7 @@ const slack = 4.0
 
 // begun is the drag that a press begins in a layout.
 func begun(m Pressed, l Layout, camera scene.Camera) Drag {
-	d := Drag{Kind: Held, From: m.At, To: m.At, Tag: m.Tag, Camera: camera, Add: m.Mods.Has(Ctrl)}
+	d := Drag{Kind: Held, From: m.At, To: m.At, Tag: m.Tag, Camera: camera, Add: m.Mods.Has(Ctrl), Away: !l.Band.Empty()}
 	switch {
 	case l.Ribbon.Contains(m.At) && m.At.X >= l.Ribbon.X, dayOf(m.Tag.Ref) != 0:
 		d.Kind = DayDrag

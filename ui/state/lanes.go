@@ -3,6 +3,7 @@ package state
 import (
 	"math"
 	"slices"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/practice"
@@ -12,28 +13,57 @@ import (
 func (l Layout) laneRows() int { return int(l.Lanes.H / LaneHeight) }
 
 // Lanes are the batches whose lanes are in sight. Unless they were scrolled
-// they begin with the first one whose queens are not all expected to lay; a
-// selected batch is always among them.
+// they begin with the first one whose queens are not all expected to lay, but
+// so that the one with the next hard deadline is among them; a selected batch
+// always is.
 func (s State) Lanes(l Layout) []*book.Batch {
 	all := s.Present().Batches()
-	rows := l.laneRows()
-	most := max(0, len(all)-rows)
-	first := min(s.firstLane(), most)
-	if scroll, ok := s.Scroll[LanePlace]; ok {
-		first = min(int(math.Round(scroll/LaneHeight)), most)
-	}
-	chosen := slices.IndexFunc(all, func(b *book.Batch) bool { return s.Selection.Has(b.Batch.Subject()) })
-	if chosen >= 0 {
-		first = min(max(first, chosen-rows+1), chosen)
-	}
-	return all[max(0, first):min(len(all), max(0, first)+rows)]
+	first := s.LaneOffset(l)
+	return all[first:min(len(all), first+l.laneRows())]
 }
 
-// firstLane is the first batch that is still under way.
-func (s State) firstLane() int {
+// LaneOffset is how many batches lie above the lanes in sight.
+func (s State) LaneOffset(l Layout) int {
+	all := s.Present().Batches()
+	rows := l.laneRows()
+	first := s.firstLane(rows)
+	if scroll, ok := s.Scroll[LanePlace]; ok {
+		first = int(math.Round(scroll / LaneHeight))
+	}
+	chosen := slices.IndexFunc(all, func(b *book.Batch) bool { return s.Selection.Has(b.Batch.Subject()) })
+	return max(0, min(together(first, chosen, rows), len(all)-rows))
+}
+
+// together is the first lane moved so that another is among the rows.
+func together(first, lane, rows int) int {
+	if lane < 0 {
+		return first
+	}
+	return min(max(first, lane-rows+1), lane)
+}
+
+// firstLane is the first batch that is still under way, or a later one from
+// which the rows reach the batch with the next hard deadline.
+func (s State) firstLane(rows int) int {
 	r := s.Present()
 	lays := r.Numbers().Duration(practice.VirginTooLate)
-	return max(0, slices.IndexFunc(r.Batches(), func(b *book.Batch) bool {
+	underWay := slices.IndexFunc(r.Batches(), func(b *book.Batch) bool {
 		return r.Course.Emerges(b.Batch).Add(lays).After(r.View.On())
-	}))
+	})
+	return together(max(0, underWay), s.hardLane(), rows)
+}
+
+// hardLane is the batch with the next hard deadline, or one that is past; -1
+// without any.
+func (s State) hardLane() int {
+	r := s.Present()
+	lane, by := -1, time.Time{}
+	for i, b := range r.Batches() {
+		for _, f := range r.About(b.Batch.Subject()) {
+			if f.Hard && (lane < 0 || f.By.Before(by)) {
+				lane, by = i, f.By
+			}
+		}
+	}
+	return lane
 }

@@ -93,12 +93,28 @@ func (s State) Layout() Layout {
 		l.Lanes = scene.Area{Y: y, W: w.W, H: float64(n) * LaneHeight}
 		y = l.Lanes.Bottom()
 	}
-	if s.Away() && s.Room != About {
+	if s.Room != About && (s.Away() || s.bandKept()) {
 		l.Band = scene.Area{Y: y, W: w.W, H: BandHeight}
+	}
+	if s.bandKept() {
 		y = l.Band.Bottom()
 	}
 	l.panes(s, scene.Area{Y: y, W: w.W, H: max(0, l.Foot.Y-y)})
 	return l
+}
+
+// bandKept tells whether the band has room of its own. While the day is dragged
+// it lies over the room unless it was there before: nothing jumps under the
+// pointer.
+func (s State) bandKept() bool {
+	switch {
+	case s.Room == About:
+		return false
+	case s.Drag.Kind == DayDrag:
+		return s.Drag.Away
+	default:
+		return s.Away()
+	}
 }
 
 // panes divides what is left of the window.

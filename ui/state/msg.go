@@ -41,9 +41,10 @@ type (
 	}
 	// Wheeled turns the wheel by DX and DY, dp; down and right are positive.
 	Wheeled struct {
-		At     scene.Point
-		DX, DY float64
-		Mods   Mods
+		At       scene.Point
+		DX, DY   float64
+		Mods     Mods
+		CardMost float64 // how far the card can be scrolled, as its text is wide
 	}
 	// Keyed presses a key by its name, as in a [Command]: ",", "Home", "F".
 	Keyed struct {

@@ -207,6 +207,25 @@ func (r *Reading) PastDue(f rules.Finding) int {
 	return max(0, r.Day.Sub(r.DayOf(f.By)))
 }
 
+// PastDue is by how many days the work that comes first at the nuc is past due;
+// 0 when it is not.
+func (n *Nuc) PastDue() int {
+	if n.Due == nil {
+		return 0
+	}
+	return n.reading.PastDue(*n.Due)
+}
+
+// Days is how many days are left until the work that comes first is best done:
+// 0 from then on until it is past due, then less than 0, by as many days as it
+// is past due.
+func (n *Nuc) Days() int {
+	if late := n.PastDue(); late > 0 {
+		return -late
+	}
+	return max(0, n.DueDay.Sub(n.reading.Day))
+}
+
 // Weak tells whether the rules find the nuc weak.
 func (n *Nuc) Weak() bool { return n.has(rules.Weak) }
 

@@ -1,40 +1,134 @@
 package state
 
-// RouteLine is the height of a line of the route, RouteGap what parts two
-// stops, RouteHead what stands above it, dp.
-const (
-	RouteLine = 30.0
-	RouteGap  = 4.0
-	RouteHead = 36.0
-	routeEnd  = 40.0
-	// HardHeight is the height of the strip of the hard deadlines.
-	HardHeight = 44.0
+import (
+	"strings"
+	"unicode/utf8"
+
+	"lidmark/domain/book"
+	"lidmark/domain/rules"
 )
+
+// Measures of the route, dp.
+const (
+	RouteLine = 30.0 // a line of the route
+	RouteTwo  = 50.0 // a task over two lines
+	RouteGap  = 4.0  // between two stops
+	RouteText = 88.0 // from the pane's side to the text of a task
+
+	routeHead = 36.0
+	routeHard = 44.0 // the strip of the hard deadlines
+	routeLow  = 30.0 // the same in a low pane
+	routeFoot = 40.0 // below the last stop
+	routeAxis = 216.0
+	routeMin  = 64.0
+
+	axisLeast  = 700.0 // a pane narrower has no axis of windows
+	oneLineAll = 560.0 // and narrower than this no task on one line
+	headLeast  = 280.0 // a pane lower has no heads of columns
+)
+
+// Route says where the day's route lies in its pane, from the top of the first
+// stop on.
+type Route struct {
+	Axis  bool    // the windows of tasks are drawn
+	End   float64 // what is kept at the right for windows and minutes, dp
+	Hard  float64 // height of the strip of the hard deadlines
+	Head  float64 // height of the heads of the columns
+	Stops []RouteStop
+	All   float64 // height of all stops
+	Pane  float64 // height of what shows of them
+}
+
+// RouteStop is where a stop and its tasks begin.
+type RouteStop struct {
+	Y     float64
+	Tasks []RouteTask
+}
+
+// RouteTask is where a task begins and how high it is: over one line or two.
+type RouteTask struct {
+	Y, H float64
+}
+
+// Route is the route of the day looked at in the layout l.
+func (s State) Route(l Layout) Route {
+	r := s.Reading()
+	plan := r.Plan()
+	w, high := l.Main.W, l.Main.H
+	rt := Route{Axis: w >= axisLeast, End: routeMin, Hard: routeHard, Head: routeHead}
+	if rt.Axis {
+		rt.End = routeAxis
+	}
+	if high < headLeast {
+		rt.Hard, rt.Head = routeLow, 0
+	}
+	if len(plan.Hard) == 0 && (len(r.Nucs) == 0 || high < headLeast) {
+		rt.Hard = 0
+	}
+	rt.Pane = max(0, high-rt.Hard-rt.Head)
+	y := 0.0
+	for _, stop := range plan.Stops {
+		at := RouteStop{Y: y}
+		y += RouteLine
+		for _, t := range stop.Tasks {
+			h := r.taskHeight(t, w-rt.End)
+			at.Tasks = append(at.Tasks, RouteTask{y, h})
+			y += h
+		}
+		y += RouteGap
+		rt.Stops = append(rt.Stops, at)
+	}
+	if len(plan.Stops) > 0 {
+		rt.All = y + routeFoot
+	}
+	return rt
+}
+
+// taskHeight is how high a task is whose text ends at x.
+func (r *Reading) taskHeight(t rules.Task, x float64) float64 {
+	// Letters are reckoned wider than most are: state measures no text.
+	const letter, lid, by, fewNames = 7.9, 34.0, 100.0, 16
+	names := 0
+	for _, run := range r.TaskNames(t) {
+		names += utf8.RuneCountInString(run.Text) + 1
+	}
+	need := RouteText + lid + letter*float64(min(names, fewNames)+utf8.RuneCountInString(t.Title))
+	if !t.By.IsZero() {
+		need += by
+	}
+	if x+routeMin < oneLineAll || need > x {
+		return RouteTwo
+	}
+	return RouteLine
+}
+
+// TaskNames are the names of what a task is about, in its order. A batch,
+// colony or yard that its title names is left out.
+func (r *Reading) TaskNames(t rules.Task) []Run {
+	names := make([]string, 0, len(t.Of))
+	for _, s := range t.Of {
+		name := rules.Name(r.View, s)
+		if s.Kind == book.KindNuc || !strings.Contains(strings.ToLower(t.Title), strings.ToLower(name)) {
+			names = append(names, name)
+		}
+	}
+	return Runs(names)
+}
 
 // RouteHeight is how high the day's route is with all its stops and tasks, and
 // what stands above it.
 func (s State) RouteHeight() float64 {
-	return RouteHead + s.hardHeight() + s.routeY(len(s.Reading().Tasks())) + routeEnd
+	rt := s.Route(s.Layout())
+	return rt.Hard + rt.Head + rt.All
 }
 
-func (s State) hardHeight() float64 {
-	if len(s.Reading().Plan().Hard) == 0 {
-		return 0
-	}
-	return HardHeight
-}
-
-// routeY is where a line of the route begins below the first stop; for the
-// number of lines it is where the route ends.
-func (s State) routeY(number int) float64 {
-	y := 0.0
-	for _, stop := range s.Reading().Plan().Stops {
-		y += RouteLine
+// task is the task of a number, counted over all stops.
+func (rt Route) task(number int) RouteTask {
+	for _, stop := range rt.Stops {
 		if number < len(stop.Tasks) {
-			return y + float64(number)*RouteLine
+			return stop.Tasks[number]
 		}
 		number -= len(stop.Tasks)
-		y += float64(len(stop.Tasks))*RouteLine + RouteGap
 	}
-	return y
+	return RouteTask{}
 }

@@ -112,7 +112,7 @@ func compareDue(a, b *Nuc) int {
 	if a.Due == nil || b.Due == nil {
 		return compareTrue(a.Due != nil, b.Due != nil)
 	}
-	return cmp.Compare(a.DueDay, b.DueDay)
+	return cmp.Or(cmp.Compare(a.Days(), b.Days()), cmp.Compare(a.DueDay, b.DueDay))
 }
 
 func batchNumber(r *Reading, n *Nuc) int {

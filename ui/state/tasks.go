@@ -41,9 +41,9 @@ func (s State) toTask(number int) State {
 		return s
 	}
 	s.Selection = Select(all[number].Of...)
-	l := s.Layout()
-	head := RouteHead + s.hardHeight()
-	return s.within(RoutePlace, s.Scroll[RoutePlace], s.routeY(number), RouteLine, max(0, l.Main.H-head))
+	rt := s.Route(s.Layout())
+	line := rt.task(number)
+	return s.within(RoutePlace, s.Scroll[RoutePlace], line.Y, line.H, rt.Pane)
 }
 
 // stepTask goes to the next or previous line of the route that is about

@@ -7,8 +7,23 @@ import (
 	"lidmark/ui/scene"
 )
 
-// Update is the window after a message, and what is to be done outside.
+// Update is the window after a message, and what is to be done outside. A card
+// of something else begins at its top.
 func Update(s State, m Msg) (State, []Effect) {
+	next, effects := s.update(m)
+	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
+		next = next.scrolled(CardPlace, -off)
+	}
+	return next, effects
+}
+
+// sameCard tells whether the card of s is about what that of t is about.
+func (s State) sameCard(t State) bool {
+	return s.Room == t.Room && s.Filled() == t.Filled() &&
+		s.Selection.Last() == t.Selection.Last() && s.Selection.Len() == t.Selection.Len()
+}
+
+func (s State) update(m Msg) (State, []Effect) {
 	switch m := m.(type) {
 	case Opened:
 		return s.opened(m.Book), nil
@@ -25,6 +40,7 @@ func Update(s State, m Msg) (State, []Effect) {
 	case Wheeled:
 		return s.wheeled(m), nil
 	case Keyed:
+		s.Hover = scene.Tag{} // what the keys do may have moved it away
 		return s.key(m)
 	case Wrote:
 		return s.wrote(m.Rune), nil
@@ -37,6 +53,7 @@ func Update(s State, m Msg) (State, []Effect) {
 // opened is the window with another book. What the book no longer knows drops
 // out.
 func (s State) opened(b *Book) State {
+	first := s.Book == nil
 	s.Book = b
 	known := s.Reading().Known
 	s.Selection = s.Selection.kept(known)
@@ -46,6 +63,9 @@ func (s State) opened(b *Book) State {
 		}
 	}
 	s.Hover, s.Drag, s.Menu = scene.Tag{}, Drag{}, NoMenu
+	if first && s.Away() {
+		s = s.on(s.Day) // so that the ribbon shows it
+	}
 	return s
 }
 
@@ -129,6 +149,9 @@ func (s State) wheeled(m Wheeled) State {
 	}
 	l := s.Layout()
 	switch {
+	case l.Card.Contains(m.At):
+		s = s.scrolled(CardPlace, m.DY)
+		return s.scrolled(CardPlace, min(0, m.CardMost-s.Scroll[CardPlace]))
 	case l.Ribbon.Contains(m.At):
 		s.Shift += notches(m.DY + m.DX)
 	case l.MapFrame().Contains(m.At):
@@ -172,7 +195,7 @@ func boolFloat(b bool) float64 { return float64(boolInt(b)) }
 
 func (s State) wheeledPlace(p Place, d float64, l Layout) State {
 	if _, ok := s.Scroll[p]; p == LanePlace && !ok {
-		s = s.scrolled(p, LaneHeight*float64(s.firstLane()))
+		s = s.scrolled(p, LaneHeight*float64(s.LaneOffset(l)))
 	}
 	s = s.scrolled(p, d)
 	return s.scrolled(p, min(0, s.most(p, l)-s.Scroll[p]))

@@ -21,6 +21,16 @@ func noNucs(s State) string {
 	return ""
 }
 
+func noneNeeds(s State) string {
+	if why := noBook(s); why != "" {
+		return why
+	}
+	if NeedYou(s.Reading().In(s.Filled())) == 0 {
+		return "nothing needs you"
+	}
+	return ""
+}
+
 func noMap(s State) string {
 	if s.Book == nil || s.Layout().Map.Empty() {
 		return "no map is shown"

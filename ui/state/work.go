@@ -20,8 +20,9 @@ type Work struct {
 func (w Work) Over() float64 { return max(0, w.Minutes-w.Free) }
 
 // WorkOn is the work of a day as the reading knows it: what was done on days
-// past, what is due on days to come at its best day. Of days far from the one
-// read only the free minutes are known.
+// past, the day's plan on the day read, and on days to come what is best done
+// then, without driving and without what may be left over from before. Of days
+// far from the one read only the free minutes are known.
 func (r *Reading) WorkOn(d calendar.Day) Work {
 	if w, ok := r.workdays()[d]; ok {
 		return w
@@ -42,8 +43,11 @@ func (r *Reading) readWork() map[calendar.Day]Work {
 	due := rules.Work(r.View, r.Day, r.Day+workAhead)
 	for d := r.Day - workBack; d <= r.Day+workAhead; d++ {
 		w := Work{Minutes: due[d], Free: float64(r.View.MinutesFree(d))}
-		if d < r.Day {
+		switch {
+		case d < r.Day:
 			w.Minutes = r.done(d)
+		case d == r.Day:
+			w.Minutes = r.Plan().Minutes
 		}
 		days[d] = w
 	}

@@ -18,6 +18,7 @@ func (p *sheet) lanes() {
 			p.lane(b, scene.Area{X: a.X, Y: a.Y + float64(i)*state.LaneHeight, W: a.W, H: state.LaneHeight})
 		}
 	})
+	p.scrollBar(a, state.LaneHeight*float64(p.s.LaneOffset(p.l)), state.LaneHeight*float64(len(p.s.Present().Batches())))
 	p.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Rule)
 }
 
@@ -165,6 +166,7 @@ func (g *lane) labels() {
 
 // label writes below the stream if there is room, and tells whether it did.
 func (g *lane) label(x, y float64, text string) bool {
+	x = g.besideFrame(x, g.width(text, ink2(12)))
 	box := scene.Area{X: x - 4, Y: y - 10, W: g.width(text, ink2(12)) + 8, H: 12}
 	if x < g.ribbon.X || box.Right() > g.area.Right() || !g.room(box) {
 		return false
@@ -172,6 +174,23 @@ func (g *lane) label(x, y float64, text string) bool {
 	g.rect(scene.Area{X: x - 2, Y: y - 11, W: box.W - 4, H: 14}, g.ground)
 	g.text(x, y, text, ink2(12))
 	return true
+}
+
+// besideFrame moves a text w wide that begins at x left of the frame about the
+// day looked at, or right of it, if a side of the frame would cut it.
+func (g *lane) besideFrame(x, w float64) float64 {
+	const air = 5.0
+	left := g.ribbon.Left(g.s.Looked())
+	right := left + g.ribbon.Column
+	cuts := func(side float64) bool { return x-air < side && side < x+w+air }
+	switch {
+	case !cuts(left) && !cuts(right):
+		return x
+	case x+w/2 < right && left-air-w > g.ribbon.X:
+		return left - air - w
+	default:
+		return right + air
+	}
 }
 
 // room takes a box unless it touches one that is taken.

@@ -24,6 +24,8 @@ type strip struct {
 	work    float64 // line on which the minutes of work stand
 	high    float64
 	most    float64 // minutes that fill the row of work
+	told    bool    // somebody said when people are free
+	flag    scene.Area
 	font    float64
 }
 
@@ -31,7 +33,7 @@ type strip struct {
 func (p *sheet) ribbon() {
 	g := strip{sheet: p, Ribbon: p.l.Ribbon, r: p.s.Present(), today: p.s.Today()}
 	g.place()
-	g.most = g.mostMinutes()
+	g.most, g.told, g.flag = g.mostMinutes(), g.r.View.HoursTold(), p.flag().area
 	p.rect(g.Area, scene.Panel)
 	p.clipped(g.Area, scene.Tag{}, func() {
 		for d := g.First; d <= g.Last(); d++ {
@@ -58,10 +60,11 @@ func (g *strip) place() {
 }
 
 // mostMinutes are the minutes that fill the row of work: somewhat more than
-// the most that any day in sight holds.
+// the most that any day in sight holds from today on. Days past that held more
+// fill the row.
 func (g *strip) mostMinutes() float64 {
 	most := leastMinutes
-	for d := g.First; d <= g.Last(); d++ {
+	for d := max(g.First, g.today); d <= g.Last(); d++ {
 		most = max(most, g.r.WorkOn(d).Minutes)
 	}
 	return most * 1.1
@@ -76,7 +79,7 @@ func (g *strip) ground(d calendar.Day) {
 	if w := d.Weekday(); w == time.Saturday || w == time.Sunday {
 		g.rect(scene.Area{X: x, Y: g.Y, W: g.Column, H: g.H}, scene.Ground)
 	}
-	if g.r.WorkOn(d).Free == 0 && !g.l.Narrow {
+	if g.told && g.r.WorkOn(d).Free == 0 && !g.l.Narrow {
 		g.add(scene.Rect{
 			Area:  scene.Area{X: x + 1, Y: g.Y + 36, W: g.Column - 2, H: g.H - 40},
 			Hatch: scene.Hatch{Role: scene.Hair, Pitch: 5, Weight: 1},
@@ -113,8 +116,18 @@ func (g *strip) day(d calendar.Day) {
 	g.hit(scene.Area{X: x, Y: g.Y, W: g.Column, H: g.H}, scene.Ref{Kind: state.DayRef, ID: d.String()}, g.said(d))
 }
 
+// month writes the name of a month that begins at x: beside the flag where that
+// would cover it, and not at all where it has no room.
 func (g *strip) month(x float64, m time.Month) {
-	g.text(x+4, g.Y+14, m.String(), ink(12.5).semi())
+	f := ink(12.5).semi()
+	w := g.width(m.String(), f)
+	x += 4
+	if box := (scene.Area{X: x, Y: g.flag.Y, W: w, H: 1}); box.Overlaps(g.flag.Inset(-4)) {
+		x = g.flag.Right() + 6
+	}
+	if x+w <= g.W-2 {
+		g.text(x, g.Y+14, m.String(), f)
+	}
 }
 
 // numbered tells whether a day shows its number: in slender columns only some.
@@ -171,10 +184,10 @@ func (g *strip) minutes(d calendar.Day) {
 		g.rect(bar, scene.Rule)
 	default:
 		g.rect(bar, scene.Ink2)
-		if over := min(w.Over()*k, bar.H); over > 0 && w.Free > 0 {
+		if over := min(w.Over()*k, bar.H); over > 0 && w.Free > 0 && g.told {
 			g.rect(scene.Area{X: bar.X, Y: bar.Y, W: bar.W, H: over}, scene.Act)
 		}
-		if y := g.work - min(w.Free, g.most)*k; !g.l.Narrow {
+		if y := g.work - w.Free*k; !g.l.Narrow && g.told && w.Free <= g.most {
 			g.rule(g.Left(d)+g.Column*0.06, y, g.Left(d)+g.Column*0.94, y, scene.Ink3)
 		}
 	}
@@ -196,10 +209,18 @@ func (g *strip) deadlines(d calendar.Day, w state.Work) {
 	}
 }
 
+// emptyDays stands in the ribbon of a book without nucs and batches.
+const emptyDays = "The days fill up as the book does: flying hours, work, deadlines"
+
 // rows draws the lines of the rows and their names.
 func (g *strip) rows() {
 	x := g.X
 	g.rule(x, g.fly, g.W, g.fly, scene.Rule)
+	if len(g.r.Nucs) == 0 && len(g.r.Batches()) == 0 {
+		y := g.fly - g.flyHigh*0.28
+		g.rect(scene.Area{X: x, Y: y - 15, W: g.W - x, H: 22}, scene.Panel)
+		g.fit(x+12, y, emptyDays, ink2(13), g.W-8)
+	}
 	if g.l.Narrow {
 		return
 	}

@@ -46,13 +46,46 @@ func (g *strip) said(d calendar.Day) string {
 		fmt.Fprintf(&b, "; %s h fit to fly%s", figure(f.Hours), how)
 	}
 	if w := g.r.WorkOn(d); w.Minutes > 0 {
-		fmt.Fprintf(&b, "; %.0f min of work", w.Minutes)
-		if d >= g.today {
-			fmt.Fprintf(&b, ", %.0f min free", w.Free)
+		fmt.Fprintf(&b, "; %s of work", minutes(w.Minutes))
+		if d > g.today {
+			b.WriteString(" best done then")
+		}
+		if d >= g.today && g.told {
+			fmt.Fprintf(&b, ", %s free", minutes(w.Free))
 		}
 	}
 	return b.String()
 }
+
+// dayFlag is the flag of the handle: where it lies, what it says, and how far
+// the day looked at lies outside the ribbon: before it -1, after it 1.
+type dayFlag struct {
+	area    scene.Area
+	word    string
+	outside int
+}
+
+// flag is the flag over the day looked at. For a day out of sight it stands at
+// the end of the ribbon that is nearer to it.
+func (p *sheet) flag() dayFlag {
+	r, d := p.l.Ribbon, p.s.Looked()
+	f := dayFlag{word: d.Short()}
+	if !p.s.Away() {
+		f.word += " · today"
+	}
+	x := r.At(d)
+	switch {
+	case d < r.First:
+		f.word, f.outside, x = "← "+f.word, -1, 0
+	case d > r.Last():
+		f.word, f.outside, x = f.word+" →", 1, r.W
+	}
+	w := p.width(f.word, flagFont) + 16
+	f.area = scene.Area{X: min(max(x-w/2, 4), r.W-w-4), Y: r.Y + 1, W: w, H: 20}
+	return f
+}
+
+var flagFont = ink(13).semi().as(scene.Ground)
 
 // handle draws the frame about the day looked at with its flag, and a dotted
 // line at now when that is another day.
@@ -62,31 +95,32 @@ func (p *sheet) handle() {
 	if !p.l.Lanes.Empty() && p.l.Turns.Empty() {
 		bottom = p.l.Lanes.Bottom() - 1
 	}
-	role, word := scene.Ink, d.Short()+" · today"
+	flag := p.flag()
+	role := scene.Ink
 	if p.s.Away() {
-		role, word = scene.Pen, d.Short()
-		p.nowLine(r.At(p.s.Today()), r.Y+1, bottom)
+		role = scene.Pen
+		p.nowLine(r.At(p.s.Today()), r.Y+1, bottom, flag.area)
 	}
-	if d < r.First || d > r.Last() {
-		return
+	if flag.outside == 0 {
+		frame := scene.Area{X: r.Left(d), Y: r.Y + 1, W: r.Column, H: bottom - r.Y - 1}
+		p.add(scene.Rect{Area: frame, Radius: 3, Stroke: stroke(role, 2)})
 	}
-	frame := scene.Area{X: r.Left(d), Y: r.Y + 1, W: r.Column, H: bottom - r.Y - 1}
-	p.add(scene.Rect{Area: frame, Radius: 3, Stroke: stroke(role, 2)})
-	f := ink(13).semi().as(scene.Ground)
-	w := p.width(word, f) + 16
-	flag := scene.Area{X: min(max(r.At(d)-w/2, 4), r.W-w-4), Y: r.Y + 1, W: w, H: 20}
-	p.add(scene.Rect{Area: flag, Radius: 3, Fill: role, Tag: scene.Tag{
+	p.add(scene.Rect{Area: flag.area, Radius: 3, Fill: role, Tag: scene.Tag{
 		Ref: scene.Ref{Kind: state.DayRef, ID: d.String()}, Reason: "drag it to another day",
 	}})
-	p.centre(flag.Centre().X, flag.Y+14.5, word, f)
+	p.centre(flag.area.Centre().X, flag.area.Y+14.5, flag.word, flagFont)
 }
 
-func (p *sheet) nowLine(x, top, bottom float64) {
+// nowLine is the dotted line at now; its word gives way to the flag.
+func (p *sheet) nowLine(x, top, bottom float64, flag scene.Area) {
 	if x < p.l.Ribbon.X || x > p.l.Ribbon.Right() {
 		return
 	}
 	p.add(scene.Line{From: at(x, top), To: at(x, bottom), Stroke: scene.Stroke{Role: scene.Ink, Width: 1.4, Dash: [2]float64{2, 3}}})
-	p.right(x-5, top+14, "now", ink(12).semi())
+	f := ink(12).semi()
+	if box := (scene.Area{X: x - 5 - p.width("now", f), Y: flag.Y, W: p.width("now", f), H: 1}); !box.Overlaps(flag) {
+		p.right(x-5, top+14, "now", f)
+	}
 }
 
 // band says which day is looked at, and the way back to now.

@@ -3,7 +3,6 @@ package view
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -15,31 +14,33 @@ import (
 // routeDraw is the day's route being drawn.
 type routeDraw struct {
 	*sheet
+	state.Route
 	r      *state.Reading
 	area   scene.Area
 	axis   dayAxis
 	line   float64 // x of the route's line
-	y      float64
-	number int // of the next line
+	end    float64 // where what stands before windows and minutes ends
+	number int     // of the next task
 }
-
-// routeEnd is kept for the windows, minutes and end of a line, dp.
-const routeEnd = 216.0
 
 // route draws the day's work as a line with stops, each task with its window.
 func (p *sheet) route(a scene.Area) {
-	r := routeDraw{sheet: p, r: p.s.Reading(), area: a, line: a.X + 78}
-	r.axis = dayAxis{x: a.Right() - routeEnd + 36, w: axisWidth, first: float64(r.r.Day) - axisBefore}
+	r := routeDraw{sheet: p, Route: p.s.Route(p.l), r: p.s.Reading(), area: a, line: a.X + state.RouteText - 10}
+	r.end = a.Right() - r.End
+	r.axis = dayAxis{x: r.end + 36, w: axisWidth, first: float64(r.r.Day) - axisBefore}
+	if r.Axis {
+		r.end += 24
+	}
 	plan := r.r.Plan()
 	p.clipped(a, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: "route"}}, func() {
 		p.rect(a, scene.Panel)
-		top := a.Y
-		if len(plan.Hard) > 0 {
-			p.hardStrip(plan.Hard, scene.Area{X: a.X, Y: a.Y, W: a.W, H: state.HardHeight})
-			top += state.HardHeight
+		if r.Hard > 0 {
+			p.hardStrip(plan.Hard, scene.Area{X: a.X, Y: a.Y, W: a.W, H: r.Hard})
 		}
-		r.head(top)
-		body := scene.Area{X: a.X, Y: top + state.RouteHead, W: a.W, H: a.Bottom() - top - state.RouteHead}
+		if r.Head > 0 {
+			r.head(a.Y + r.Hard)
+		}
+		body := scene.Area{X: a.X, Y: a.Y + r.Hard + r.Head, W: a.W, H: r.Pane}
 		p.clipped(body, scene.Tag{}, func() { r.stops(plan, body) })
 	})
 }
@@ -47,8 +48,12 @@ func (p *sheet) route(a scene.Area) {
 // head draws the names of the columns.
 func (r routeDraw) head(y float64) {
 	r.text(r.area.X+state.Edge, y+22, "Route", ink(14).semi())
+	r.right(r.area.Right()-state.Edge, y+22, "min", ink2(12))
+	if !r.Axis {
+		return
+	}
 	_, month, _ := r.r.Day.Date()
-	r.right(r.axis.x-12, y+22, "from, best, by; "+month.String()[:3], ink2(12))
+	r.right(r.end, y+22, "from, best, by; "+month.String()[:3], ink2(12))
 	for i := 0; i <= axisDays-1; i += axisBefore {
 		d := r.r.Day + calendar.Day(i-axisBefore)
 		_, _, number := d.Date()
@@ -58,46 +63,60 @@ func (r routeDraw) head(y float64) {
 		}
 		r.centre(r.axis.x+(float64(i)+0.5)*r.axis.w/axisDays, y+22, fmt.Sprint(number), f)
 	}
-	r.right(r.area.Right()-state.Edge, y+22, "min", ink2(12))
 }
 
 // stops draws the stops and their tasks.
 func (r routeDraw) stops(plan rules.DayPlan, a scene.Area) {
-	r.rect(scene.Area{X: r.axis.x + axisBefore*r.axis.w/axisDays, Y: a.Y, W: r.axis.w / axisDays, H: a.H}, scene.Sunk)
 	if len(plan.Stops) == 0 {
 		r.nothing(a)
 		return
 	}
-	scroll := min(r.s.Scroll[state.RoutePlace], max(0, r.s.RouteHeight()-r.area.H))
-	r.y = a.Y - scroll
-	end := r.y
-	for _, s := range plan.Stops {
-		end += state.RouteLine*float64(1+len(s.Tasks)) + state.RouteGap
+	if r.Axis {
+		r.rect(scene.Area{X: r.axis.x + axisBefore*r.axis.w/axisDays, Y: a.Y, W: r.axis.w / axisDays, H: a.H}, scene.Sunk)
 	}
-	r.add(scene.Line{From: at(r.line, r.y+15), To: at(r.line, end+8), Stroke: stroke(scene.Ink, 3)})
-	for _, s := range plan.Stops {
-		r.stop(s)
-		for _, t := range s.Tasks {
-			if r.y+state.RouteLine > a.Y && r.y < a.Bottom() {
-				r.task(t)
+	scroll := min(r.s.Scroll[state.RoutePlace], max(0, r.All-r.Pane))
+	top := a.Y - scroll
+	end := top + r.All - 40
+	r.add(scene.Line{From: at(r.line, top+15), To: at(r.line, end+8), Stroke: stroke(scene.Ink, 3)})
+	for i, s := range plan.Stops {
+		r.stop(s, top+r.Stops[i].Y)
+		for j, t := range s.Tasks {
+			line := r.Stops[i].Tasks[j]
+			row := scene.Area{X: r.line + 10, Y: top + line.Y, W: r.area.Right() - r.line - 22, H: line.H}
+			if row.Bottom() > a.Y && row.Y < a.Bottom() {
+				r.task(t, row)
 			}
-			r.y += state.RouteLine
 			r.number++
 		}
-		r.y += state.RouteGap
 	}
-	r.add(scene.Circle{At: at(r.line, r.y+10), Radius: 6.5, Fill: scene.Ink})
-	r.text(r.line+18, r.y+15, "Write it all in tonight, in this order", ink2(13))
-	r.scrollBar(a, scroll, r.s.RouteHeight()-(r.area.H-a.H))
+	r.add(scene.Circle{At: at(r.line, end+10), Radius: 6.5, Fill: scene.Ink})
+	r.fit(r.line+18, end+15, "Write it all in tonight, in this order", ink2(13), r.area.Right()-state.Edge)
+	r.scrollBar(a, scroll, r.All)
 }
 
-// nothing says that there is no work, and what comes next.
+// firstSteps are how a book begins: what to do, and what is typed for it.
+var firstSteps = []struct{ does, typed string }{
+	{"When larvae were grafted:", "lidbook graft --larvae 24 --on \"2027-05-05 18:00\""},
+	{"When nucs were made up:", "lidbook makeup A1-A12 --cups 3"},
+}
+
+// nothing says that there is no work, and what comes next; without nucs, how
+// a book begins.
 func (r routeDraw) nothing(a scene.Area) {
-	y := a.Y + 40
-	r.fit(a.X+state.Edge, y, "Nothing to do on "+r.r.Day.Short(), ink(16).semi(), r.axis.x)
+	x, w := a.X+state.Edge, a.W-2*state.Edge
+	y := a.Y + 30
+	if len(r.r.Nucs) == 0 {
+		y = r.wrap(x, y, "No nuc is in the book yet", ink(16).semi(), w, 2) + 8
+		for _, c := range firstSteps {
+			y = r.wrap(x, y, c.does, ink2(14), w, 2)
+			y = r.wrap(x, y, c.typed, ink(14).medium(), w, 2) + 10
+		}
+		return
+	}
+	y = r.wrap(x, y, "Nothing to do on "+r.r.Day.Short(), ink(16).semi(), w, 2) + 4
 	if f, ok := r.next(); ok {
 		said := fmt.Sprintf("Next is %s: %s, %s", r.r.BestDay(f).Short(), f.Act, rules.Name(r.r.View, f.Of))
-		r.fit(a.X+state.Edge, y+26, said, ink2(14), r.axis.x)
+		r.wrap(x, y, said, ink2(14), w, 3)
 	}
 }
 
@@ -112,98 +131,124 @@ func (r routeDraw) next() (next rules.Finding, ok bool) {
 }
 
 // stop draws one stop: when it begins, where it is, the way there.
-func (r *routeDraw) stop(s rules.Stop) {
+func (r routeDraw) stop(s rules.Stop, y float64) {
 	if !s.Start.IsZero() {
-		r.text(r.area.X+state.Edge, r.y+20, s.Start.In(r.r.View.Zone()).Format("15:04"), ink(14).semi())
+		r.text(r.area.X+state.Edge, y+20, s.Start.In(r.r.View.Zone()).Format("15:04"), ink(14).semi())
 	}
-	r.add(scene.Circle{At: at(r.line, r.y+15), Radius: 6.5, Fill: scene.Panel, Stroke: stroke(scene.Ink, 3)})
+	r.add(scene.Circle{At: at(r.line, y+15), Radius: 6.5, Fill: scene.Panel, Stroke: stroke(scene.Ink, 3)})
 	name := r.r.View.Yard(s.Yard).Name
 	if s.Round != "" {
 		name += ", " + s.Round
 	}
-	end := r.fit(r.line+18, r.y+20, name, ink(15).semi(), r.axis.x-80)
-	if s.Drive > 0 {
-		r.fit(end+12, r.y+20, fmt.Sprintf("%.0f min drive", s.Drive), ink2(13), r.axis.x-12)
+	end := r.fit(r.line+18, y+20, name, ink(15).semi(), r.end)
+	if drive := minutes(s.Drive) + " drive"; s.Drive > 0 && end+12+r.width(drive, ink2(13)) <= r.end {
+		r.text(end+12, y+20, drive, ink2(13))
 	}
-	r.y += state.RouteLine
 }
 
-// task draws one line of work: who, what, why, by when, how long.
-func (r *routeDraw) task(t rules.Task) {
-	const h = state.RouteLine
-	y := r.y + h/2
-	row := scene.Area{X: r.line + 10, Y: r.y, W: r.area.Right() - r.line - 22, H: h}
+// task draws one line of work: who, what, why, by when, how long. Over two
+// lines, who and when stand above what and why.
+func (r routeDraw) task(t rules.Task, row scene.Area) {
+	const lineY, below = 15.0, 21.0
+	y := row.Y + lineY
 	rect := scene.Rect{Area: row}
 	if len(t.Of) > 0 {
 		rect.Tag = scene.Tag{Ref: state.TaskOf(r.number), Reason: t.Why}
-		if r.s.TaskChosen(t) {
+		switch {
+		case r.s.TaskChosen(t):
 			rect.Radius, rect.Fill, rect.Stroke = 5, scene.PenTint, stroke(scene.Pen, 1.5)
+		case r.s.Hover.Ref == rect.Tag.Ref:
+			rect.Radius, rect.Fill = 5, scene.Sunk
 		}
 	}
 	r.add(rect, scene.Line{From: at(r.line, y), To: at(r.line+9, y), Stroke: stroke(scene.Ink, 2)})
-	end := r.by(t, y)
-	x := r.who(t, y)
-	x = r.fit(x, y+5, t.Title, ink(14).medium(), end-10)
-	if end-x > 50 {
-		r.fit(x+10, y+5, t.Why, ink2(13), end-10)
+	end := r.by(t, y) - 10
+	if row.H > state.RouteLine {
+		r.who(t, y, end)
+		r.what(t, r.line+20, y+5+below, r.area.Right()-state.Edge)
+	} else {
+		x := r.who(t, y, end-r.width(t.Title, ink(14).medium())-10)
+		r.what(t, x, y+5, end)
 	}
-	r.window(t, y)
+	if r.Axis {
+		r.window(t, y)
+	}
 	if t.Minutes > 0 {
-		r.right(r.area.Right()-state.Edge, y+5, fmt.Sprintf("%.0f", math.Ceil(t.Minutes)), ink(14).medium())
+		r.right(r.area.Right()-state.Edge, y+5, thousands(int(math.Ceil(t.Minutes))), ink(14).medium())
 	}
-	r.rule(r.line+14, r.y+h-1, r.area.Right()-state.Edge, r.y+h-1, scene.Hair)
+	r.rule(r.line+14, row.Bottom()-1, r.area.Right()-state.Edge, row.Bottom()-1, scene.Hair)
+}
+
+// what writes what to do and, as far as there is room, why.
+func (r routeDraw) what(t rules.Task, x, y, end float64) {
+	x = r.fit(x, y, t.Title, ink(14).medium(), end)
+	if end-x > 50 {
+		r.fit(x+10, y, t.Why, ink2(13), end)
+	}
 }
 
 // by writes the last day or hour and gives where it begins.
-func (r *routeDraw) by(t rules.Task, y float64) float64 {
+func (r routeDraw) by(t rules.Task, y float64) float64 {
 	if t.By.IsZero() {
-		return r.axis.x - 12
+		return r.end
 	}
-	zone := r.r.View.Zone()
+	day := r.r.DayOf(t.By)
 	past := t.By.Before(r.r.View.On())
+	f, word, when := ink2(13), "by ", day.Short()[:3]
 	switch {
-	case past && !r.r.Ahead:
-		return r.right(r.axis.x-12, y+5, "past "+r.r.DayOf(t.By).Short()[:3], ink(13).semi().as(scene.Act))
-	case t.Hard && !r.r.Ahead:
-		return r.right(r.axis.x-12, y+5, "by "+weekdayHour(t.By, zone), ink(13).semi().as(scene.Act))
-	case r.r.DayOf(t.By).Sub(r.r.Day) > 6, past:
-		return r.right(r.axis.x-12, y+5, "by "+shortDay(r.r.DayOf(t.By)), ink2(13))
-	default:
-		return r.right(r.axis.x-12, y+5, "by "+r.r.DayOf(t.By).Short()[:3], ink2(13))
+	case t.Hard && !past:
+		when = weekdayHour(t.By, r.r.View.Zone())
+	case day.Sub(r.r.Day) > 6, day.Sub(r.r.Day) < -6:
+		when = shortDay(day)
 	}
+	if past {
+		word = "past "
+	}
+	if (past || t.Hard) && !r.s.Away() {
+		f = f.semi().as(scene.Act)
+	}
+	return r.right(r.end, y+5, word+when, f)
 }
 
-// most lids that stand before a task; the others are named.
+// mostLids are the most lids that stand before a task; the others are named.
 const mostLids = 4
 
-// who draws the lids and names of a task's nucs, or the sign of a colony, and
-// gives where the words begin.
-func (r *routeDraw) who(t rules.Task, y float64) float64 {
+// who draws the lids and names of a task's nucs, or the sign of a colony, no
+// further than to, and gives where the words begin.
+func (r routeDraw) who(t rules.Task, y, to float64) float64 {
+	names, f := r.r.TaskNames(t), ink(14).bold()
+	if len(names) == 0 {
+		return r.lids(t, y, to)
+	}
+	all := state.Names(names, func(string) bool { return true })
+	x := r.lids(t, y, to-r.width(all, f)-10)
+	said := state.Names(names, func(text string) bool { return r.width(text, f) <= to-x-10 })
+	return r.text(x, y+5, sentence(said), f) + 10
+}
+
+// lids draws the signs of what a task is about, as many as end before to but
+// at least one, and gives where the names begin.
+func (r routeDraw) lids(t rules.Task, y, to float64) float64 {
+	const pitch = 30.0
 	x := r.line + 30
-	var names []string
 	for i, s := range t.Of {
+		if i == mostLids || i > 0 && x+pitch-10 > to {
+			break
+		}
 		id, isNuc := s.Nuc()
 		n := r.r.Nuc(id)
 		switch {
 		case isNuc && n != nil:
-			names = append(names, n.Name)
-			if i < mostLids {
-				l := small(r.lidOf(n, at(x, y), 24))
-				l.Tag = scene.Tag{} // the line is what is clicked
-				r.add(l)
-				x += 30
-			}
+			l := small(r.lidOf(n, at(x, y), 24))
+			l.Tag = scene.Tag{} // the line is what is clicked
+			r.add(l)
 		case s.Kind == book.KindColony:
 			r.add(scene.Rect{Area: scene.Around(at(x, y), 18), Radius: 2, Stroke: stroke(scene.Ink, 1.6)},
 				scene.Rect{Area: scene.Around(at(x, y), 10), Radius: 1, Stroke: stroke(scene.Ink, 1.01)})
-			names = append(names, rules.Name(r.r.View, s))
-			x += 28
 		default:
-			names = append(names, sentence(rules.Name(r.r.View, s)))
+			return x - 10
 		}
+		x += pitch
 	}
-	if len(names) == 0 {
-		return r.line + 20
-	}
-	return r.fit(x-10, y+5, strings.Join(names, " "), ink(14).bold(), x+180) + 10
+	return x - 10
 }

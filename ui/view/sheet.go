@@ -107,6 +107,18 @@ func (p *sheet) hit(a scene.Area, ref scene.Ref, reason string) {
 	p.add(scene.Rect{Area: a, Tag: scene.Tag{Ref: ref, Reason: reason}})
 }
 
+// alarm is the colour of what presses, and its tint: vermillion for what is
+// true now, grey on a day that has gone or has not come.
+func (p *sheet) alarm() (tone, tint scene.Role) {
+	if p.s.Away() {
+		return scene.Ink2, scene.Sunk
+	}
+	return scene.Act, scene.ActTint
+}
+
+// hovers tells whether the pointer is over what stands for ref.
+func (p *sheet) hovers(ref scene.Ref) bool { return p.s.Hover.Ref == ref }
+
 // leastTarget is the least side of what can be clicked, dp.
 const leastTarget = 28.0
 
@@ -120,12 +132,19 @@ func target(a scene.Area) scene.Area {
 
 // link writes a word that runs a command; on is the one that is chosen.
 func (p *sheet) link(x, y float64, word string, f font, command string, on bool) float64 {
+	hover := p.hovers(state.CommandOf(command))
+	if on || hover {
+		f = f.as(scene.Ink)
+	}
 	if on {
-		f = f.semi().as(scene.Ink)
+		f = f.semi()
 	}
 	end := p.text(x, y, word, f)
-	if on {
-		p.rect(scene.Area{X: x, Y: y + 6, W: end - x, H: 2.5}, scene.Ink)
+	switch {
+	case on:
+		p.rect(scene.Area{X: x, Y: y + 4, W: end - x, H: 2.5}, scene.Ink)
+	case hover:
+		p.rule(x, y+5, end, y+5, scene.Ink2)
 	}
 	p.command(target(scene.Area{X: x - 4, Y: y - 14, W: end - x + 8, H: 20}), command)
 	return end
@@ -152,7 +171,7 @@ func (p *sheet) says(name string) string {
 }
 
 // button draws a button that runs a command and gives where it ends. One that
-// cannot run is dashed, with the reason beside it where there is room.
+// cannot run is dashed; see [sheet.refusal] for the reason.
 func (p *sheet) button(x, y float64, word, command string, main bool) float64 {
 	const h = 34.0
 	f := ink(14).medium()
@@ -167,7 +186,22 @@ func (p *sheet) button(x, y float64, word, command string, main bool) float64 {
 	}
 	r.Area = scene.Area{X: x, Y: y, W: p.width(word, f) + 28, H: h}
 	r.Tag = scene.Tag{Ref: state.CommandOf(command), Reason: p.says(command)}
+	if p.hovers(r.Tag.Ref) {
+		ring := r.Area.Inset(-2.5)
+		p.add(scene.Rect{Area: ring, Radius: 7, Stroke: stroke(scene.Ink2, 1.5)})
+	}
 	p.add(r)
 	p.centre(r.Centre().X, y+h/2+f.size*0.35, word, f)
 	return r.Right()
+}
+
+// refusal writes beside a button, from x on no further than to, why the
+// command cannot run, and gives where that ends.
+func (p *sheet) refusal(x, y float64, command string, to float64) float64 {
+	c, _ := state.CommandNamed(command)
+	why := c.Reason(p.s)
+	if why == "" {
+		return x
+	}
+	return p.fit(x, y+34/2+13*0.35, why, ink2(13), to)
 }

@@ -1,7 +1,6 @@
 package view
 
 import (
-	"fmt"
 	"math"
 	"time"
 
@@ -100,7 +99,7 @@ func (c stageLook) label(n float64) string {
 	if c.word == "" || math.Round(n) == 0 {
 		return ""
 	}
-	return fmt.Sprintf("%.0f %s", n, c.word)
+	return thousands(int(math.Round(n))) + " " + c.word
 }
 
 // inTheBuilder are the stages up to the capped cells.
@@ -144,7 +143,7 @@ func (f *flow) laying(emerges time.Time, lives lives) {
 		f.expected(eggs, practice.LayingOfAccepted, look(scene.Laying, "laying"))
 	case laid < alive:
 		f.counted(worth, alive, look(scene.Due, ""))
-		f.s.stages[len(f.s.stages)-1].label = fmt.Sprintf("%d of %d laying", laid, alive)
+		f.s.stages[len(f.s.stages)-1].label = thousands(laid) + " of " + thousands(alive) + " laying"
 		eggs = later(f.now, eggs)
 		f.expected(eggs, practice.LayingOfAccepted, look(scene.Laying, "laying"))
 	default:

@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 	"math"
+	"strings"
 	"time"
 
 	"lidmark/domain/rules"
@@ -34,8 +35,7 @@ func (p *sheet) daySide(a scene.Area) {
 		x, w := a.X+state.Edge, min(a.W-2*state.Edge, 256)
 		y := a.Y + 30
 		p.fit(x, y, longDay(p.s.Looked()), ink(20).semi(), a.Right()-8)
-		y += 30
-		p.fit(x, y, fmt.Sprintf("%.0f min of work, %.0f min of time", plan.Minutes, plan.Free), ink(14), a.Right()-8)
+		y = p.wrap(x, y+30, p.workWords(plan), ink(14), w, 3) - scene.LineHeight(14)
 		y = p.timeBar(plan, scene.Area{X: x, Y: y + 14, W: w, H: 16})
 		kit := scene.Area{X: x, Y: y, W: w, H: a.Bottom() - 76 - y}
 		if beside := x + w + 1.5*state.Edge; a.Right()-beside > w*0.9 {
@@ -48,22 +48,42 @@ func (p *sheet) daySide(a scene.Area) {
 	p.rule(a.Right()-1, a.Y, a.Right()-1, a.Bottom(), scene.Rule)
 }
 
+// workWords says how long the day's work is and how much time there is. Ahead
+// it is the work if nothing is done before; what the ribbon shows of the day is
+// said beside it.
+func (p *sheet) workWords(plan rules.DayPlan) string {
+	said := minutes(plan.Minutes) + " of work"
+	if plan.Told {
+		said += ", " + minutes(plan.Free) + " of time"
+	}
+	if !p.s.Ahead() {
+		return said
+	}
+	best := p.s.Present().WorkOn(p.s.Looked()).Minutes
+	return said + ", if nothing is done before; " + minutes(best) + " are best done on this day"
+}
+
 // timeBar draws work against time and gives where the next thing begins.
 func (p *sheet) timeBar(plan rules.DayPlan, a scene.Area) float64 {
-	most := max(plan.Minutes, plan.Free, 1)
-	k := a.W / most
-	inTime := min(plan.Minutes, plan.Free)
-	p.add(scene.Rect{Area: a, Fill: scene.Off})
-	p.rect(scene.Area{X: a.X, Y: a.Y, W: inTime * k, H: a.H}, scene.Ink2)
-	if over := plan.Over(); over > 0 && plan.Free > 0 {
-		p.add(scene.Rect{
-			Area: scene.Area{X: a.X + plan.Free*k, Y: a.Y, W: over * k, H: a.H}, Fill: scene.ActTint,
-			Hatch: scene.Hatch{Role: scene.Act, Pitch: 5, Weight: 1.4}, Stroke: stroke(scene.Act, 1.01),
-		})
-		p.right(a.Right(), a.Y+36, fmt.Sprintf("%.0f min over", over), ink(13).semi().as(scene.Act))
-	} else if plan.Minutes > 0 && plan.Free == 0 {
-		p.right(a.Right(), a.Y+36, "nobody is free", ink(13).semi().as(scene.Act))
+	if !plan.Told {
+		return a.Y + 24
 	}
+	tone, tint := p.alarm()
+	k := a.W / max(plan.Minutes, plan.Free, 1)
+	p.add(scene.Rect{Area: a, Fill: scene.Off})
+	p.rect(scene.Area{X: a.X, Y: a.Y, W: min(plan.Minutes, plan.Free) * k, H: a.H}, scene.Ink2)
+	word := ""
+	switch over := plan.Over(); {
+	case over > 0 && plan.Free > 0:
+		p.add(scene.Rect{
+			Area: scene.Area{X: a.X + plan.Free*k, Y: a.Y, W: over * k, H: a.H}, Fill: tint,
+			Hatch: scene.Hatch{Role: tone, Pitch: 5, Weight: 1.4}, Stroke: stroke(tone, 1.01),
+		})
+		word = minutes(over) + " over"
+	case over > 0:
+		word = "nobody is free"
+	}
+	p.right(a.Right(), a.Y+36, word, ink(13).semi().as(tone))
 	if !plan.Home.IsZero() && plan.Minutes > 0 {
 		p.text(a.X, a.Y+36, "home by "+plan.Home.In(p.s.Reading().View.Zone()).Format("15:04"), ink2(13))
 	}
@@ -77,6 +97,11 @@ func (p *sheet) kit(all []rules.KitLine, a scene.Area) {
 	if len(all) == 0 {
 		return
 	}
+	amounts, wide := make([]string, len(all)), 42.0
+	for i, k := range all {
+		amounts[i] = strings.TrimSpace(figure(k.Amount) + " " + k.Unit)
+		wide = max(wide, p.width(amounts[i], ink(16).semi()))
+	}
 	y := a.Y
 	p.text(a.X, y, "Kit to pack", ink(16).semi())
 	y += 10
@@ -86,12 +111,8 @@ func (p *sheet) kit(all []rules.KitLine, a scene.Area) {
 			p.text(a.X, y, fmt.Sprintf("and %d more", len(all)-i), ink2(13))
 			return
 		}
-		amount := figure(k.Amount)
-		if k.Unit != "" {
-			amount += " " + k.Unit
-		}
-		p.right(a.X+42, y, amount, ink(16).semi())
-		x := p.fit(a.X+54, y, k.Goods, ink(14), a.Right())
+		p.right(a.X+wide, y, amounts[i], ink(16).semi())
+		x := p.fit(a.X+wide+12, y, k.Goods, ink(14), a.Right())
 		if a.Right()-x > 40 {
 			p.fit(x+8, y, k.Note, ink2(13), a.Right())
 		}
@@ -123,27 +144,43 @@ func (p *sheet) turns() {
 }
 
 // hardStrip draws the hard deadline that comes first, with how many follow. On
-// a day ahead it is grey: it has not happened.
+// another day than today it is grey: it is not true now.
 func (p *sheet) hardStrip(hard []rules.Finding, a scene.Area) {
 	r := p.s.Reading()
-	ground, tone, past := scene.ActTint, scene.Act, "Past since "
-	if r.Ahead {
-		ground, tone, past = scene.Sunk, scene.Ink2, "Would be past since "
+	to := a.Right() - state.Edge
+	if len(hard) == 0 {
+		p.rect(a, scene.Sunk)
+		p.fit(a.X+state.Edge, a.Y+a.H/2+5, "No hard deadline in sight", ink2(14), to)
+		return
 	}
-	p.rect(a, ground)
+	tone, tint := p.alarm()
+	p.rect(a, tint)
 	p.rect(scene.Area{X: a.X, Y: a.Y, W: 6, H: a.H}, tone)
 	f := hard[0]
 	word := "Hard, by "
-	if f.PastDue(r.View.On()) {
-		word = past
+	switch {
+	case f.PastDue(r.View.On()) && r.Ahead:
+		word = "Would be past since "
+	case f.PastDue(r.View.On()):
+		word = "Past since "
 	}
-	x := p.fit(a.X+state.Edge, a.Y+28, word+hour(f.By, r.View.Zone()), ink(15).bold().as(tone), a.Right()-20)
-	end := a.Right() - 20
+	const twoLines, wide = 40.0, 700.0
+	two := a.H >= twoLines && a.W < wide
+	y := a.Y + a.H/2 + 6
+	if two {
+		y = a.Y + 18
+	}
+	end := to
 	if len(hard) > 1 {
-		end = p.right(end, a.Y+28, fmt.Sprintf("and %d more", len(hard)-1), ink2(13)) - 12
+		end = p.right(end, y, fmt.Sprintf("and %d more", len(hard)-1), ink2(13)) - 12
 	}
-	if end-x > 60 {
-		p.fit(x+14, a.Y+28, sentence(f.What)+". "+f.Do+".", ink(14), end)
+	x := p.fit(a.X+state.Edge, y, word+hour(f.By, r.View.Zone()), ink(15).bold().as(tone), end)
+	said := sentence(f.What) + ". " + f.Do + "."
+	switch {
+	case two:
+		p.fit(a.X+state.Edge, y+19, said, ink(13), to)
+	case end-x > 60:
+		p.fit(x+14, y, said, ink(14), end)
 	}
 	p.hit(a, state.RefOf(f.Of), "hard: "+f.Why)
 }
@@ -177,7 +214,7 @@ func (r routeDraw) window(t rules.Task, y float64) {
 		return
 	}
 	role := scene.Ink2
-	act := (t.Hard || t.By.Before(r.r.View.On())) && !r.r.Ahead
+	act := (t.Hard || t.By.Before(r.r.View.On())) && !r.s.Away()
 	if act {
 		role = scene.Act
 	}

@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 	"strings"
 	"time"
@@ -28,8 +29,18 @@ func plural(n int, one, many string) string {
 
 // figure writes a number with as many decimals as it needs, at most one.
 func figure(v float64) string {
-	return strings.TrimSuffix(strconv.FormatFloat(v, 'f', 1, 64), ".0")
+	whole, decimal, _ := strings.Cut(strconv.FormatFloat(v, 'f', 1, 64), ".")
+	if n, err := strconv.Atoi(whole); err == nil {
+		whole = thousands(n)
+	}
+	if decimal == "0" {
+		return whole
+	}
+	return whole + "." + decimal
 }
+
+// minutes writes a time, "246 min".
+func minutes(v float64) string { return thousands(int(math.Round(v))) + " min" }
 
 // shortDay is a day without its weekday: "15 May".
 func shortDay(d calendar.Day) string {
@@ -104,8 +115,7 @@ func firstKey(keys string) string {
 		{"PageDown", "Page Down"},
 		{"PageUp", "Page Up"},
 		{"Escape", "Esc"},
-		{"Shift+,", "Shift ,"},
-		{"Shift+.", "Shift ."},
+		{"-", "−"},
 		{"Left", "←"},
 		{"Right", "→"},
 		{"Up", "↑"},
