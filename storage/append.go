@@ -73,6 +73,7 @@ func appendIn(tx *sql.Tx, entries iter.Seq2[book.Entry, error]) error {
 // appender adds entries within one transaction.
 type appender struct {
 	entry, about *sql.Stmt
+	stored       *sql.Stmt
 	writers      numbers[string]
 	kinds        numbers[string]
 	subjects     numbers[book.Subject]
@@ -91,8 +92,9 @@ func newAppender(tx *sql.Tx) (*appender, error) {
 	}
 	name := func(s string) []any { return []any{s} }
 	a := &appender{
-		entry: prepare("INSERT INTO entry (uuid, at, part, written, writer, kind, body) VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT (uuid) DO NOTHING"),
-		about: prepare("INSERT INTO about (subject, at, entry) VALUES (?, ?, ?)"),
+		entry:  prepare("INSERT INTO entry (uuid, at, part, written, writer, kind, body) VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT (uuid) DO NOTHING"),
+		stored: prepare("SELECT at, part, written, writer, kind, body FROM entry WHERE uuid = ?"),
+		about:  prepare("INSERT INTO about (subject, at, entry) VALUES (?, ?, ?)"),
 		writers: numbersOf(name,
 			prepare("SELECT id FROM writer WHERE name = ?"),
 			prepare("INSERT INTO writer (name) VALUES (?)")),
@@ -125,7 +127,7 @@ func (a *appender) add(e book.Entry) error {
 		return err
 	}
 	if n, err := done.RowsAffected(); err != nil || n == 0 {
-		return err // it is in the book already
+		return errors.Join(err, a.agrees(e, writer, kind, body))
 	}
 	id, err := done.LastInsertId()
 	if err != nil {
@@ -139,6 +141,22 @@ func (a *appender) add(e book.Entry) error {
 		a.new = append(a.new, aboutRow{subject, at, id})
 	}
 	return nil
+}
+
+// agrees tells whether an entry that is in the book already says the same
+// there. An id is given once; two deeds of one id are a forgery or a fault, and
+// neither may be dropped in silence.
+func (a *appender) agrees(e book.Entry, writer, kind int64, body []byte) error {
+	var r row
+	var text string
+	if err := a.stored.QueryRow(e.ID[:]).Scan(&r.at, &r.part, &r.written, &r.writer, &r.kind, &text); err != nil {
+		return err
+	}
+	same := r.at == e.At.Instant.Unix() && r.part == e.At.Part.String() && r.written == e.Written.Unix() && r.writer == writer
+	if same && r.kind == kind && text == string(body) {
+		return nil
+	}
+	return fmt.Errorf("entry %s is in the book already and says something else there; one of the two needs another id", e.ID)
 }
 
 // index adds the rows of the table about, sorted: in the order of the table's
@@ -156,7 +174,7 @@ func (a *appender) index() error {
 }
 
 func (a *appender) close() error {
-	return errors.Join(a.entry.Close(), a.about.Close(), a.writers.close(), a.kinds.close(), a.subjects.close())
+	return errors.Join(a.entry.Close(), a.stored.Close(), a.about.Close(), a.writers.close(), a.kinds.close(), a.subjects.close())
 }
 
 // bodyOf is the JSON of an entry's fact, of an entry that will read back.

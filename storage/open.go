@@ -48,6 +48,10 @@ var _ book.Journal = (*Book)(nil)
 func Create(path string) (*Book, error) { return create(path, Options{}, scripts()) }
 
 func create(path string, o Options, scripts []string) (*Book, error) {
+	path = resolved(path)
+	if folder := filepath.Dir(path); missing(folder) {
+		return nil, &FileError{Path: path, Trouble: NoFolder, Detail: folder}
+	}
 	if _, err := os.Lstat(path); !errors.Is(err, fs.ErrNotExist) {
 		return nil, &FileError{Path: path, Trouble: Exists, Cause: err}
 	}
@@ -79,6 +83,7 @@ func create(path string, o Options, scripts []string) (*Book, error) {
 func Open(path string, o Options) (*Book, error) { return open(path, o, scripts()) }
 
 func open(path string, o Options, scripts []string) (*Book, error) {
+	path = resolved(path)
 	version, err := peek(path)
 	switch {
 	case err != nil:
@@ -191,6 +196,8 @@ func peek(path string) (version int, err error) {
 		return 0, &FileError{Path: path, Trouble: Foreign}
 	case tables == 0:
 		return 0, &FileError{Path: path, Trouble: Damaged, Detail: "it has no tables"}
+	case version < 1:
+		return 0, &FileError{Path: path, Trouble: Damaged, Detail: "its version does not fit its tables"}
 	}
 	return version, nil
 }

@@ -34,6 +34,8 @@ const (
 	Newer
 	Older
 	OpenedToRead
+	IsBook
+	Guarded
 )
 
 // troubles has for each trouble what is wrong and what to do about it.
@@ -54,6 +56,8 @@ var troubles = [...]struct{ why, do string }{
 	Unsafe:         {"a book cannot be kept safely in this folder", "keep it on a disk of this computer and not on a network drive"},
 	Newer:          {"the book was written by a newer version of Lidmark", "it may be read; to write in it, install that version"},
 	Older:          {"the book was written by an earlier version of Lidmark", "open it once for writing, which brings it up to date and keeps a copy"},
+	IsBook:         {"this is a book, and nothing else may be written over it", "choose another name"},
+	Guarded:        {"the file may not be written", "choose another name, or lift its protection"},
 	OpenedToRead:   {"the book was opened to read only", "close it and open it for writing"},
 }
 

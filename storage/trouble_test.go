@@ -156,8 +156,9 @@ func TestCreateReplacesNothing(t *testing.T) {
 	before := contents(path)
 	_, err := Create(path)
 	saying(t, err, Exists, "summer.lidmark: a file of this name is there already; open it, or choose another name")
-	_, err = Create(filepath.Join(filepath.Dir(path), "no", "such", "folder", "b.lidmark"))
-	saying(t, err, NoFolder, "b.lidmark: there is no such folder; make the folder first, or choose another")
+	folder := filepath.Join(filepath.Dir(path), "no", "such", "folder")
+	_, err = Create(filepath.Join(folder, "b.lidmark"))
+	saying(t, err, NoFolder, "b.lidmark: there is no such folder ("+folder+"); make the folder first, or choose another")
 	if !bytes.Equal(contents(path), before) {
 		t.Error("creating changed the file")
 	}

@@ -57,7 +57,8 @@ func (e Entry) Compare(f Entry) int {
 }
 
 // Journal keeps entries. What Append has acknowledged is kept; appending an
-// entry whose id is there already changes nothing. Entries yields all of them,
+// entry that is there already changes nothing, and one that says something else
+// under an id that is there is an error. Entries yields all of them,
 // in no promised order, and stops at the first error.
 type Journal interface {
 	Append(entries ...Entry) error

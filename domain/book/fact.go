@@ -72,7 +72,9 @@ func row[F Fact](name string) factRow {
 func decodeStrict(b []byte, into any) error {
 	d := json.NewDecoder(bytes.NewReader(b))
 	d.DisallowUnknownFields()
-	if err := d.Decode(into); err != nil {
+	if err := d.Decode(into); err == io.EOF {
+		return errors.New("the fact itself is missing")
+	} else if err != nil {
 		return err
 	}
 	if _, err := d.Token(); err != io.EOF {

@@ -15,8 +15,11 @@ import (
 	"fmt"
 	"io"
 	"iter"
+	"regexp"
 	"slices"
 	"strings"
+	"time"
+	"unicode/utf8"
 
 	"lidmark/domain/book"
 	"lidmark/storage"
@@ -172,6 +175,9 @@ func (p *reader) header() error {
 // error.
 func (p *reader) entry() (book.Entry, error) {
 	var e book.Entry
+	if err := wholeText(p.lines.Bytes()); err != nil {
+		return e, err
+	}
 	if err := json.Unmarshal(p.lines.Bytes(), &e); err != nil {
 		return e, placed(err)
 	}
@@ -195,11 +201,53 @@ func same(e, f book.Entry) bool {
 	return errA == nil && errB == nil && bytes.Equal(a, b)
 }
 
-// placed adds the column to an error of the JSON itself.
+// wholeText refuses a line whose text would be changed by reading it: bytes
+// that are no UTF-8, and half a surrogate pair.
+func wholeText(line []byte) error {
+	for i := 0; i < len(line); {
+		r, n := utf8.DecodeRune(line[i:])
+		if r == utf8.RuneError && n == 1 {
+			return fmt.Errorf("column %d: this is no UTF-8 text; save the file as UTF-8", i+1)
+		}
+		i += n
+	}
+	escapes := bytes.ReplaceAll(line, []byte(`\\`), []byte("__")) // a backslash of its own begins none
+	if half := halfPair.FindIndex(pair.ReplaceAll(escapes, []byte("____________"))); half != nil {
+		return fmt.Errorf("column %d: half a character; its other half is missing", half[0]+1)
+	}
+	return nil
+}
+
+// pair is a character written as two escapes (RFC 8259, section 7), halfPair
+// one of the two.
+var (
+	pair     = regexp.MustCompile(`\\u[dD][89abAB][0-9a-fA-F]{2}\\u[dD][c-fC-F][0-9a-fA-F]{2}`)
+	halfPair = regexp.MustCompile(`\\u[dD][89a-fA-F][0-9a-fA-F]{2}`)
+)
+
+// article is "a" or "an" before a word.
+func article(word string) string {
+	if strings.ContainsAny(word[:1], "aeiou") {
+		return "an"
+	}
+	return "a"
+}
+
+// placed puts an error of the JSON itself in plain words, with the column or
+// the field.
 func placed(err error) error {
-	var s *json.SyntaxError
-	if errors.As(err, &s) {
-		return fmt.Errorf("column %d: %w", s.Offset, err)
+	var syntax *json.SyntaxError
+	var kind *json.UnmarshalTypeError
+	var instant *time.ParseError
+	switch {
+	case errors.As(err, &syntax):
+		return fmt.Errorf("column %d: %w", syntax.Offset, err)
+	case errors.As(err, &kind) && kind.Field == "":
+		return fmt.Errorf("here stands %s %s and no entry", article(kind.Value), kind.Value)
+	case errors.As(err, &kind):
+		return fmt.Errorf("field %s: %s %s does not fit here", kind.Field, article(kind.Value), kind.Value)
+	case errors.As(err, &instant):
+		return fmt.Errorf("%s is no instant; write it like 2027-05-15T18:00:00Z", instant.Value)
 	}
 	return err
 }

@@ -108,6 +108,11 @@ func TestEveryLineIsChecked(t *testing.T) {
 		{change(`"nuc"`, `"nux"`), `a.jsonl:2: robbed: json: unknown field "nux"`},
 		{change(`"kind"`, `"kin"`), `a.jsonl:2: unknown field "kin"`},
 		{change(id, "7"), `a.jsonl:2: entry id "7": not a UUID`},
+		{change(`"kind"`, "\"writer\":\"\xff\",\"kind\""), "a.jsonl:2: column 117: this is no UTF-8 text; save the file as UTF-8"},
+		{change(`"kind"`, `"writer":"\ud800","kind"`), "a.jsonl:2: column 117: half a character; its other half is missing"},
+		{change(`"kind"`, `"writer":7,"kind"`), "a.jsonl:2: field writer: a number does not fit here"},
+		{change("2027-05-15T18:00:00Z", "yesterday"), `a.jsonl:2: yesterday is no instant; write it like 2027-05-15T18:00:00Z`},
+		{"[]", "a.jsonl:2: here stands an array and no entry"},
 		{change("18:00:00Z", "18:00:00.5Z"), "a.jsonl:2: the entry's times have fractions of a second; give them to the second"},
 		{"\r\n\n" + good + "\n" + change("robbed", "nuc lost"), "a.jsonl:5: entry " + id + " stands in line 4 already and says something else there; one of them needs another id"},
 	} {
@@ -134,6 +139,15 @@ func TestTheFirstLineIsChecked(t *testing.T) {
 		var r jsonl.Refusal
 		if !errors.As(err, &r) || err.Error() != want {
 			t.Errorf("%.40q: got %v, want %s", text, err, want)
+		}
+	}
+}
+
+func TestCharactersOfTwoEscapesAreRead(t *testing.T) {
+	for _, text := range []string{`\ud83d\udc1d`, `\\ud83d`, `a \"word\"`} {
+		line := strings.Replace(good, `"kind"`, `"writer":"`+text+`","kind"`, 1)
+		if _, err := jsonl.ReadAll(strings.NewReader(head+line), "a.jsonl"); err != nil {
+			t.Errorf("%s: %v", text, err)
 		}
 	}
 }
