@@ -96,6 +96,7 @@ func (a *app) root() *cobra.Command {
 	for _, command := range commands {
 		root.AddCommand(command(a))
 	}
+	explainArgs(root)
 	return root
 }
 

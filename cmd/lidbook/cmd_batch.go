@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 	"time"
 
@@ -101,7 +102,7 @@ func clockOf(b bee.Batch, n practice.Numbers, zone *time.Location) clockShape {
 		FirstTen: stamp(c.FirstOut(0.1), zone), FirstMid: stamp(c.FirstOut(0.5), zone), Middle: stamp(c.Middle(), zone), Doubted: c.Doubted(),
 	}
 	graft := calendar.DayOf(b.Graft, zone)
-	for _, w := range bee.Windows(n) {
+	for _, w := range windows(b, n, zone) {
 		s.Steps = append(s.Steps, windowShape{
 			w.Step.String(), (graft + calendar.Day(w.From)).String(), (graft + calendar.Day(w.Best)).String(), (graft + calendar.Day(w.By)).String(),
 		})
@@ -109,13 +110,47 @@ func clockOf(b bee.Batch, n practice.Numbers, zone *time.Location) clockShape {
 	return s
 }
 
+// windows are the steps of a batch by the day as its own clock bounds them:
+// its cells go into nucs no later than on the day of the hard line, and half of
+// them emerge on one day.
+func windows(b bee.Batch, n practice.Numbers, zone *time.Location) []bee.Window {
+	c, graft := b.Clock(n), calendar.DayOf(b.Graft, zone)
+	all := bee.Windows(n)
+	for i, w := range all {
+		switch w.Step {
+		case bee.CellsIn:
+			w.By = min(w.By, calendar.DayOf(c.Hard(), zone).Sub(graft))
+			w.Best = min(w.Best, w.By)
+			w.From = min(w.From, w.Best)
+		case bee.Emergence:
+			w.Best = calendar.DayOf(c.Middle(), zone).Sub(graft)
+			w.From, w.By = min(w.From, w.Best), max(w.By, w.Best)
+		}
+		all[i] = w
+	}
+	return all
+}
+
+func stepWords(s bee.Step) string {
+	if s == bee.Emergence {
+		return "emerge, half of them"
+	}
+	return s.String()
+}
+
+func fromTo(w bee.Window) string {
+	if w.From == w.By {
+		return strconv.Itoa(w.From)
+	}
+	return fmt.Sprintf("%d to %d", w.From, w.By)
+}
+
 // printClock prints a batch's clock: the steps by the day, then the hard hours.
 func (a *app) printClock(b bee.Batch, n practice.Numbers, zone *time.Location) {
 	graft := calendar.DayOf(b.Graft, zone)
-	var rows [][]string
-	for _, w := range bee.Windows(n) {
-		best := (graft + calendar.Day(w.Best)).Short()
-		rows = append(rows, []string{"  " + w.Step.String(), best, fmt.Sprintf("day %d", w.Best), fmt.Sprintf("%d to %d", w.From, w.By)})
+	rows := [][]string{{"  days from the graft", "best", "day", "from to"}}
+	for _, w := range windows(b, n, zone) {
+		rows = append(rows, []string{"  " + stepWords(w.Step), (graft + calendar.Day(w.Best)).Short(), strconv.Itoa(w.Best), fromTo(w)})
 	}
 	a.table(rows)
 	c := b.Clock(n)

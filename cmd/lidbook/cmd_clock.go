@@ -1,7 +1,9 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
+	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -66,12 +68,13 @@ func (g *graft) batch(a *app) (bee.Batch, *time.Location, error) {
 func clockCommand(a *app) *cobra.Command {
 	var g graft
 	c := &cobra.Command{
-		Use:     "clock --graft \"DAY TIME\"",
+		Use:     "clock [\"DAY TIME\"]",
 		Short:   "The clock of a graft, without any book",
 		Long:    "Tells the days and hours of a batch from the hour of the graft: when to count,\nwhen to leave alone, when the cells must be out, when the first virgin walks.",
-		Example: "  lidbook clock --graft \"2027-05-05 18:00\" --larvae 18h --cells 24 --zone Europe/Berlin",
-		Args:    cobra.NoArgs,
-		RunE: func(*cobra.Command, []string) error {
+		Example: "  lidbook clock \"2027-05-05 18:00\"\n  lidbook clock --graft \"2027-05-05 18:00\" --larvae 18h --cells 24 --zone Europe/Berlin",
+		Args:    cobra.MaximumNArgs(1),
+		RunE: func(_ *cobra.Command, args []string) error {
+			g.at = cmp.Or(g.at, strings.Join(args, ""))
 			b, zone, err := g.batch(a)
 			if err != nil {
 				return err

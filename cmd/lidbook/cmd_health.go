@@ -22,22 +22,28 @@ func init() {
 	register(groupDo, noteCommand)
 }
 
-// aboutAnything makes a command that writes one fact about a named thing.
-func (a *app) aboutAnything(c *cobra.Command, fact func(*desk, book.Subject, []string) (book.Fact, error)) *cobra.Command {
+// aboutAnything makes a command that writes a like fact about each of the things
+// that its arguments name; the last ones, so many, say what.
+func (a *app) aboutAnything(c *cobra.Command, say int, fact func(*desk, book.Subject, []string) (book.Fact, error)) *cobra.Command {
 	c = a.writing(c, func(d *desk, _ *cobra.Command, args []string) error {
 		f, err := d.finder(d.viewThen())
 		if err != nil {
 			return err
 		}
-		of, err := f.anything(args[0])
+		names := len(args) - say
+		all, err := f.things(args[:names])
 		if err != nil {
 			return err
 		}
-		made, err := fact(d, of, args[1:])
-		if err != nil {
-			return err
+		var facts []book.Fact
+		for _, of := range all {
+			made, err := fact(d, of, args[names:])
+			if err != nil {
+				return err
+			}
+			facts = append(facts, made)
 		}
-		return d.write(made)
+		return d.write(facts...)
 	})
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "look for a nuc's name in this `YARD` first")
 	return c
@@ -45,12 +51,12 @@ func (a *app) aboutAnything(c *cobra.Command, fact func(*desk, book.Subject, []s
 
 func suspectCommand(a *app) *cobra.Command {
 	return a.aboutAnything(&cobra.Command{
-		Use:     "suspect NAME DISEASE",
+		Use:     "suspect NAME... DISEASE",
 		Short:   "Write down a suspected disease: the yard is on standstill",
 		Long:    "Puts the yard of a colony or nuc, or a whole yard, on standstill until lidbook\nclear. What is to be reported, and to whom, the local authority says.",
 		Example: "  lidbook suspect S2 \"foul brood\"\n  lidbook trace S2 --since 2027-04-20",
-		Args:    cobra.ExactArgs(2),
-	}, func(_ *desk, of book.Subject, args []string) (book.Fact, error) {
+		Args:    cobra.MinimumNArgs(2),
+	}, 1, func(_ *desk, of book.Subject, args []string) (book.Fact, error) {
 		return book.DiseaseSuspected{Of: of, What: args[0]}, nil
 	})
 }
@@ -58,11 +64,11 @@ func suspectCommand(a *app) *cobra.Command {
 func clearCommand(a *app) *cobra.Command {
 	var why string
 	c := a.aboutAnything(&cobra.Command{
-		Use:     "clear NAME",
+		Use:     "clear NAME...",
 		Short:   "Write down that a suspicion has ended",
 		Example: "  lidbook clear S2 --why \"sample clean\"",
-		Args:    cobra.ExactArgs(1),
-	}, func(_ *desk, of book.Subject, _ []string) (book.Fact, error) {
+		Args:    cobra.MinimumNArgs(1),
+	}, 0, func(_ *desk, of book.Subject, _ []string) (book.Fact, error) {
 		return book.SuspicionEnded{Of: of, Why: why}, nil
 	})
 	c.Flags().StringVar(&why, "why", "", "the `REASON`")
@@ -72,12 +78,12 @@ func clearCommand(a *app) *cobra.Command {
 func treatCommand(a *app) *cobra.Command {
 	var wait int
 	c := a.aboutAnything(&cobra.Command{
-		Use:     "treat NAME WITH",
+		Use:     "treat NAME... WITH",
 		Short:   "Write down a treatment, and how long the label asks to wait",
 		Long:    "What may be used, and how, the label says, and a veterinarian where the law asks\nfor one.",
-		Example: "  lidbook treat S2 \"oxalic acid\" --wait 0",
-		Args:    cobra.ExactArgs(2),
-	}, func(_ *desk, of book.Subject, args []string) (book.Fact, error) {
+		Example: "  lidbook treat S2 \"oxalic acid\" --wait 0\n  lidbook treat A1-A6 \"oxalic acid\"",
+		Args:    cobra.MinimumNArgs(2),
+	}, 1, func(_ *desk, of book.Subject, args []string) (book.Fact, error) {
 		if wait < 0 {
 			return nil, fmt.Errorf("--wait %d: at least 0 days", wait)
 		}
@@ -101,8 +107,8 @@ func inspectedCommand(a *app) *cobra.Command {
 		Use:     "inspected YARD RESULT",
 		Short:   "Write down that an inspector saw a yard",
 		Example: "  lidbook inspected \"Lower Hask\" \"nothing found\"",
-		Args:    cobra.ExactArgs(2),
-	}, func(_ *desk, of book.Subject, args []string) (book.Fact, error) {
+		Args:    cobra.MinimumNArgs(2),
+	}, 1, func(_ *desk, of book.Subject, args []string) (book.Fact, error) {
 		y, err := yardOnly(of)
 		return book.Inspected{Yard: y, Result: args[0]}, err
 	})
@@ -113,8 +119,8 @@ func paperCommand(a *app) *cobra.Command {
 		Use:     "paper YARD NAME UNTIL",
 		Short:   "Write down a certificate or permit, good until a day",
 		Example: "  lidbook paper \"Lower Hask\" \"health certificate\" 2027-07-31",
-		Args:    cobra.ExactArgs(3),
-	}, func(d *desk, of book.Subject, args []string) (book.Fact, error) {
+		Args:    cobra.MinimumNArgs(3),
+	}, 2, func(d *desk, of book.Subject, args []string) (book.Fact, error) {
 		y, err := yardOnly(of)
 		if err != nil {
 			return nil, err
@@ -153,12 +159,12 @@ func offCommand(a *app) *cobra.Command {
 func putOffCommand(a *app) *cobra.Command {
 	var why string
 	c := a.aboutAnything(&cobra.Command{
-		Use:     "putoff NAME RULE UNTIL",
+		Use:     "putoff NAME... RULE UNTIL",
 		Short:   "Put off what a rule asks of a thing, until a day",
 		Long:    "The rule is named as lidbook needs --json does:\n  " + strings.Join(ruleNames(), ", "),
 		Example: "  lidbook putoff A3 \"look for eggs\" +3 --why \"rain\"",
-		Args:    cobra.ExactArgs(3),
-	}, func(d *desk, of book.Subject, args []string) (book.Fact, error) {
+		Args:    cobra.MinimumNArgs(3),
+	}, 2, func(d *desk, of book.Subject, args []string) (book.Fact, error) {
 		until, err := parseDay(args[1], calendar.DayOf(d.now, d.zone))
 		if err != nil {
 			return nil, err
@@ -184,11 +190,11 @@ func ruleNames() []string {
 
 func noteCommand(a *app) *cobra.Command {
 	return a.aboutAnything(&cobra.Command{
-		Use:     "note NAME TEXT",
+		Use:     "note NAME... TEXT",
 		Short:   "Write a note about anything",
 		Example: "  lidbook note S2 \"gave way at the gate\"\n  lidbook note \"batch 4\" \"bar 2 was dry\"",
-		Args:    cobra.ExactArgs(2),
-	}, func(_ *desk, of book.Subject, args []string) (book.Fact, error) {
+		Args:    cobra.MinimumNArgs(2),
+	}, 1, func(_ *desk, of book.Subject, args []string) (book.Fact, error) {
 		return book.Noted{Of: of, Text: args[0]}, nil
 	})
 }

@@ -8,6 +8,7 @@ import (
 	"io"
 	"iter"
 	"os"
+	"path/filepath"
 	"strings"
 	"time"
 
@@ -65,9 +66,10 @@ func (a *app) openToRead() (*storage.Book, error) {
 
 func copyCommand(a *app) *cobra.Command {
 	return &cobra.Command{
-		Use:     "copy FILE",
+		Use:     "copy FILE|FOLDER",
 		Short:   "Make a checked copy of the book, which can stay open",
-		Example: "  lidbook copy /media/stick/hask-2027-05-15.lidmark",
+		Long:    "Makes a copy and reads it through. Into a folder it gets the book's name and the\nday. Beside the book is no place for it: with two books in a folder every command\nmust be told which is meant.",
+		Example: "  lidbook copy /media/stick\n  lidbook copy /media/stick/hask-2027-05-15.lidmark",
 		Args:    cobra.ExactArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
 			b, err := a.openToRead()
@@ -75,13 +77,33 @@ func copyCommand(a *app) *cobra.Command {
 				return err
 			}
 			defer b.Close() // nothing was written
-			if err := b.Copy(context.Background(), args[0]); err != nil {
+			to := a.copyName(b.Path(), args[0])
+			if sameFolder(to, b.Path()) {
+				return refuse("%s lies beside the book, and then nobody knows which is meant: name a folder, like %s", to, storage.CopiesFolder(b.Path()))
+			}
+			if err := b.Copy(context.Background(), to); err != nil {
 				return err
 			}
-			a.line("copied to %s and read through", args[0])
+			a.line("copied to %s and read through", to)
 			return nil
 		},
 	}
+}
+
+// copyName is the file of a copy: in a folder the book's name and the day.
+func (a *app) copyName(book, to string) string {
+	info, err := os.Stat(to)
+	if err != nil || !info.IsDir() {
+		return to
+	}
+	name := strings.TrimSuffix(filepath.Base(book), storage.Extension)
+	return filepath.Join(to, name+a.now.Format("-2006-01-02")+storage.Extension)
+}
+
+func sameFolder(a, b string) bool {
+	x, err := filepath.Abs(filepath.Dir(a))
+	y, err2 := filepath.Abs(filepath.Dir(b))
+	return err == nil && err2 == nil && x == y
 }
 
 func exportCommand(a *app) *cobra.Command {
@@ -223,8 +245,12 @@ func eventOf(v *book.View, d rules.Deadline) ics.Event {
 		e.Day = d.Day
 		return e
 	}
-	const shown = 15 * time.Minute // a deadline is an instant; calendars show what takes time
-	e.Title = "By " + hour(d.At, v.Zone()) + ": " + d.What
-	e.Start, e.End = d.At.Add(-shown), d.At
+	const (
+		shown = 15 * time.Minute // a deadline is an instant; calendars show what takes time
+		step  = 5 * time.Minute  // down to a time that one says, to be on the safe side
+	)
+	at := d.At.Truncate(step)
+	e.Title = "By " + hour(at, v.Zone()) + ": " + d.What
+	e.Start, e.End = at.Add(-shown), at
 	return e
 }

@@ -70,7 +70,7 @@ func lateCommand(a *app) *cobra.Command {
 		Use:   "late [BATCH]",
 		Short: "A late day: what waiting costs, and the ways out side by side",
 		Long: "Ripe cells are together and cannot all be placed now. Tells what is expected to\nbe lost by when, and what each way out is worth: place what fits, cage, wait.\n\n" +
-			"With a book, for the batch named or for all whose cells are together; with\n--graft, without any book.",
+			"With a book, for the batch named or for all whose cells are together; with\n--graft, without any book, from the hard line on unless --on says otherwise.",
 		Example: "  lidbook late 4 --next \"mon 18:00\"\n  lidbook late --graft \"2027-05-05 18:00\" --cells 24 --zone Europe/Berlin --next \"2027-05-17 18:00\" --fit 10",
 		Args:    cobra.MaximumNArgs(1),
 	}
@@ -168,7 +168,7 @@ func (a *app) lateOfGraft(g graft, next string, fit int) error {
 	if err != nil {
 		return err
 	}
-	now := a.now
+	now := b.Clock(practice.Numbers{}).Hard() // the hour from which it is late
 	if a.flags.on != "" {
 		w, err := parseWhen(a.flags.on, calendar.DayOf(a.now, zone), zone)
 		if err != nil {

@@ -82,12 +82,21 @@ func (a *app) numberList(v *book.View, all bool) error {
 			list = append(list, numberOf(v.Numbers(), row, own[row.Key]))
 		}
 	}
-	return a.show(list, func() { a.printNumbers(list) })
+	count := 0
+	for range practice.All() {
+		count++
+	}
+	return a.show(list, func() {
+		a.printNumbers(list)
+		if len(list) < count {
+			a.line("%d of %d numbers; the others with --all, one of them with lidbook numbers NAME", len(list), count)
+		}
+	})
 }
 
 func (a *app) printNumbers(list []numberShape) {
 	group := ""
-	var rows [][]string
+	rows := [][]string{{"  name", "value", "allowed", "what", "how sure, and source"}}
 	for _, n := range list {
 		if n.Group != group {
 			a.table(rows)
@@ -98,7 +107,7 @@ func (a *app) printNumbers(list []numberShape) {
 		if n.Own {
 			own = "yours; default " + figure(n.Default)
 		}
-		rows = append(rows, []string{"  " + n.Name, figure(n.Value) + " " + n.Unit, n.Title, own})
+		rows = append(rows, []string{"  " + n.Name, figure(n.Value) + " " + n.Unit, figure(n.Min) + " to " + figure(n.Max), n.Title, n.Confidence + ": " + n.Source, own})
 	}
 	a.table(rows)
 }

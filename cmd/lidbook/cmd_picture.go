@@ -1,7 +1,7 @@
 package main
 
 import (
-	"fmt"
+	"errors"
 	"image/png"
 	"io"
 	"path/filepath"
@@ -28,15 +28,15 @@ func pictureCommand(a *app) *cobra.Command {
 		Example: "  lidbook picture yard.png --demo\n  lidbook picture today.png --room today --on +3 --dark --text 150",
 		Args:    cobra.ExactArgs(1),
 	}, func(_ *cobra.Command, v *book.View, args []string) error {
-		s := state.State{Book: &state.Book{Season: v.Season(), Name: a.bookName()}, Now: a.now, Text: text / 100, Dark: dark}
+		s := state.State{Book: &state.Book{Season: v.Season(), Name: a.bookName()}, Now: a.now, Dark: dark}
 		if v.On() != a.now {
 			s.Day = v.Today()
 		}
-		if _, err := fmt.Sscanf(size, "%fx%f", &s.Width, &s.Height); err != nil || s.Width < state.LeastWidth || s.Height < state.LeastHeight {
-			return &usageError{fmt.Errorf("--size %s: write it like 1440x900, at least %gx%g", size, state.LeastWidth, state.LeastHeight)}
-		}
-		if text < 100 || text > 200 {
-			return &usageError{fmt.Errorf("--text %g: use 100 to 200", text)}
+		var err, errText error
+		s.Width, s.Height, err = picture.Size(size)
+		s.Text, errText = picture.TextSize(text)
+		if err := errors.Join(err, errText); err != nil {
+			return &usageError{err}
 		}
 		return paintRoom(s, room, args[0])
 	})

@@ -90,6 +90,7 @@ func (s *scribe) prompt() {
 
 // one reads a line back and writes it.
 func (s *scribe) one(text string) error {
+	s.ids.deed()
 	l, err := line.Parse(text, s.context())
 	if err != nil {
 		if !s.asks { // who sits there mends it

@@ -24,16 +24,16 @@ func makeUpCommand(a *app) *cobra.Command {
 	var m book.NucMadeUp
 	var from string
 	c := a.writing(&cobra.Command{
-		Use:     "makeup NUCS",
+		Use:     "makeup NUCS...",
 		Short:   "Write down that nucs were made up",
-		Example: "  lidbook makeup A1-A12 --cups 3 --from S2 --shut --food 400",
-		Args:    cobra.ExactArgs(1),
+		Example: "  lidbook makeup A1-A12 --cups 3 --from S2 --shut --food 400\n  lidbook makeup A1-A12 B1-B6 --cups 3",
+		Args:    cobra.MinimumNArgs(1),
 	}, func(d *desk, _ *cobra.Command, args []string) error {
 		f, err := d.finder(d.viewThen())
 		if err != nil {
 			return err
 		}
-		nucs, err := f.nucs(args[0])
+		nucs, err := f.nucs(args...)
 		if err != nil {
 			return err
 		}
@@ -70,14 +70,18 @@ func broodCommand(a *app) *cobra.Command {
 	var g book.BroodGiven
 	var from string
 	c := a.writing(&cobra.Command{
-		Use:     "brood TO",
+		Use:     "brood TO...",
 		Short:   "Write down combs of brood given to a colony or nuc",
 		Long:    "Open brood in a colony that would raise a queen from it starts a clock of wild\ncells: it must be searched in time.",
 		Example: "  lidbook brood S3 --combs 2 --open 8 --from S2",
-		Args:    cobra.ExactArgs(1),
-	}, func(d *desk, _ *cobra.Command, args []string) (err error) {
-		f := finder{View: d.viewThen()}
-		if g.To, err = f.unit(args[0]); err != nil {
+		Args:    cobra.MinimumNArgs(1),
+	}, func(d *desk, _ *cobra.Command, args []string) error {
+		f, err := d.finder(d.viewThen())
+		if err != nil {
+			return err
+		}
+		all, err := f.units(args...)
+		if err != nil {
 			return err
 		}
 		if from != "" {
@@ -86,36 +90,45 @@ func broodCommand(a *app) *cobra.Command {
 			}
 		}
 		if g.Combs < 0 || g.Capped < 0 || g.Open < 0 || g.Combs+g.Capped+g.Open == 0 {
-			return fmt.Errorf("say how much: --combs, --capped or --open")
+			return fmt.Errorf("say how much for each: --combs, --capped or --open")
 		}
-		return d.write(g)
+		var facts []book.Fact
+		for _, g.To = range all {
+			facts = append(facts, g)
+		}
+		return d.write(facts...)
 	})
 	fl := c.Flags()
 	fl.Float64Var(&g.Combs, "combs", 0, "how many combs")
 	fl.Float64Var(&g.Capped, "capped", 0, "capped worker brood in palms (1 dm²)")
 	fl.Float64Var(&g.Open, "open", 0, "eggs and larvae in palms (1 dm²)")
 	fl.StringVar(&from, "from", "", "the colony or nuc it came from")
+	fl.StringVar(&a.flags.yard, "yard", "", "look for a nuc's name in this `YARD` first")
 	return c
 }
 
 func searchCommand(a *app) *cobra.Command {
 	var found int
 	c := a.writing(&cobra.Command{
-		Use:     "search COLONY",
+		Use:     "search COLONY...",
 		Short:   "Write down a search for wild cells",
-		Example: "  lidbook search S3 --found 1",
-		Args:    cobra.ExactArgs(1),
+		Example: "  lidbook search S3 --found 1\n  lidbook search S3 S4",
+		Args:    cobra.MinimumNArgs(1),
 	}, func(d *desk, _ *cobra.Command, args []string) error {
-		of, err := finder{View: d.viewThen()}.unit(args[0])
+		all, err := finder{View: d.viewThen()}.units(args...)
 		if err != nil {
 			return err
 		}
 		if found < 0 {
 			return fmt.Errorf("--found %d: at least 0", found)
 		}
-		return d.write(book.WildCellsSearched{In: of, Found: found})
+		var facts []book.Fact
+		for _, of := range all {
+			facts = append(facts, book.WildCellsSearched{In: of, Found: found})
+		}
+		return d.write(facts...)
 	})
-	c.Flags().IntVar(&found, "found", 0, "wild cells found and broken down")
+	c.Flags().IntVar(&found, "found", 0, "wild cells found in each and broken down")
 	return c
 }
 
@@ -124,25 +137,29 @@ func feedCommand(a *app) *cobra.Command {
 	c := a.writing(&cobra.Command{
 		Use:     "feed NAME...",
 		Short:   "Write down feed given to colonies or nucs",
-		Example: "  lidbook feed S3 --litres 1\n  lidbook feed A1 A2 --fondant 250",
+		Example: "  lidbook feed S3 --litres 1\n  lidbook feed A1-A6 B2 --fondant 250",
 		Args:    cobra.MinimumNArgs(1),
 	}, func(d *desk, _ *cobra.Command, args []string) error {
 		if litres < 0 || fondant < 0 || litres+fondant == 0 {
 			return fmt.Errorf("say how much: --litres of syrup or --fondant in g")
 		}
-		f := finder{View: d.viewThen()}
+		f, err := d.finder(d.viewThen())
+		if err != nil {
+			return err
+		}
+		all, err := f.units(args...)
+		if err != nil {
+			return err
+		}
 		var facts []book.Fact
-		for _, name := range args {
-			to, err := f.unit(name)
-			if err != nil {
-				return err
-			}
+		for _, to := range all {
 			facts = append(facts, book.Fed{To: to, Litres: litres, Fondant: fondant})
 		}
 		return d.write(facts...)
 	})
 	c.Flags().Float64Var(&litres, "litres", 0, "litres of syrup for each")
 	c.Flags().Float64Var(&fondant, "fondant", 0, "g of fondant for each")
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "look for a nuc's name in this `YARD` first")
 	return c
 }
 

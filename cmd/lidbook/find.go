@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"iter"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -100,8 +101,21 @@ func (f finder) batch(number string) (*book.Batch, error) {
 	return one("batch", number, f.Batches(), func(b *book.Batch) string { return strconv.Itoa(b.Number) })
 }
 
-func (f finder) nucs(names string) ([]book.NucID, error) {
-	return line.Nucs(names, line.Context{View: f.View, Yard: f.in})
+// nucs are the nucs of names, lists and rows, each once.
+func (f finder) nucs(names ...string) ([]book.NucID, error) {
+	var all []book.NucID
+	for _, text := range names {
+		some, err := line.Nucs(text, line.Context{View: f.View, Yard: f.in})
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", text, err)
+		}
+		for _, id := range some {
+			if !slices.Contains(all, id) {
+				all = append(all, id)
+			}
+		}
+	}
+	return all, nil
 }
 
 func (f finder) nuc(name string) (*book.Nuc, error) {
@@ -117,14 +131,55 @@ func (f finder) nuc(name string) (*book.Nuc, error) {
 
 // unit finds a nuc or a colony.
 func (f finder) unit(name string) (book.Subject, error) {
-	if c, err := f.colony(name); err == nil {
-		return c.Colony.Subject(), nil
+	all, err := f.units(name)
+	switch {
+	case err != nil:
+		return book.Subject{}, err
+	case len(all) != 1:
+		return book.Subject{}, fmt.Errorf("%s: name one nuc or colony", name)
 	}
-	n, err := f.nuc(name)
-	if err != nil {
-		return book.Subject{}, fmt.Errorf("no colony is called %s, and %w", name, err)
+	return all[0], nil
+}
+
+// units are the colonies and nucs of names, lists and rows, each once.
+func (f finder) units(names ...string) ([]book.Subject, error) {
+	var all []book.Subject
+	add := func(s book.Subject) {
+		if !slices.Contains(all, s) {
+			all = append(all, s)
+		}
 	}
-	return n.NucNamed.Nuc.Subject(), nil
+	for _, text := range f.apart(names) {
+		if c, err := f.colony(text); err == nil {
+			add(c.Colony.Subject())
+			continue
+		}
+		nucs, err := f.nucs(text)
+		if err != nil {
+			return nil, fmt.Errorf("no colony is called %s, and %w", text, err)
+		}
+		for _, id := range nucs {
+			add(id.Subject())
+		}
+	}
+	return all, nil
+}
+
+// apart parts lists at their commas, so that colonies and nucs can stand in
+// one; a name that has a comma of its own stays whole.
+func (f finder) apart(names []string) (all []string) {
+	for _, text := range names {
+		if _, err := f.colony(text); err == nil {
+			all = append(all, text)
+			continue
+		}
+		for part := range strings.SplitSeq(text, ",") {
+			if part = strings.TrimSpace(part); part != "" {
+				all = append(all, part)
+			}
+		}
+	}
+	return all
 }
 
 // anything finds a yard, colony, nuc, queen, customer, "batch 4" or "order 12".
@@ -156,6 +211,24 @@ func (f finder) anything(name string) (book.Subject, error) {
 }
 
 func plainOrder(name string) string { return strings.TrimPrefix(name, "order ") }
+
+// things are those of names; lists and rows of nucs and colonies among them.
+func (f finder) things(names []string) ([]book.Subject, error) {
+	var all []book.Subject
+	for _, name := range names {
+		one, err := f.anything(name)
+		if err == nil {
+			all = append(all, one)
+			continue
+		}
+		some, none := f.units(name)
+		if none != nil {
+			return nil, err
+		}
+		all = append(all, some...)
+	}
+	return all, nil
+}
 
 // customer are the orders of a customer.
 func (f finder) customer(name string) (all []*book.Order) {

@@ -10,7 +10,8 @@ import (
 
 // ids makes ids as RFC 9562 gives UUIDs of version 7: a time in milliseconds,
 // a count within it, and chance. They rise, and rise above every id that the
-// book has, even after the machine's clock was set back.
+// book has, even after the machine's clock was set back. What is written as one
+// deed has one millisecond, which no other deed of the book has.
 type ids struct {
 	millis uint64
 	count  uint16
@@ -24,14 +25,18 @@ func newIDs(now time.Time, s *book.Season) *ids {
 		return g
 	}
 	for e := range s.Entries() {
-		head := binary.BigEndian.Uint64(e.ID[:8])
-		millis, count := head>>16, uint16(head&(1<<countBits-1))
-		if millis > g.millis || millis == g.millis && count >= g.count {
-			g.millis, g.count = millis, count+1
+		if millis := millisOf(e.ID); millis >= g.millis {
+			g.millis = millis + 1
 		}
 	}
 	return g
 }
+
+// millisOf is the time in an id.
+func millisOf(id book.EntryID) uint64 { return binary.BigEndian.Uint64(id[:8]) >> 16 }
+
+// deed begins another deed.
+func (g *ids) deed() { g.millis, g.count = g.millis+1, 0 }
 
 // next is the next id.
 func (g *ids) next() (id [16]byte) {

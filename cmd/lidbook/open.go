@@ -99,6 +99,6 @@ func (a *app) bookPath() (string, error) {
 	case 0:
 		return "", fmt.Errorf("no book here: name one with --book FILE, begin one with lidbook new FILE, or look around with --demo")
 	default:
-		return "", fmt.Errorf("%d books here: name one with --book FILE, or set LIDMARK_BOOK", len(found))
+		return "", fmt.Errorf("%d books here: %s; name one with --book FILE or set LIDMARK_BOOK, and keep copies in a folder of their own", len(found), shortList(found))
 	}
 }

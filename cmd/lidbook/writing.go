@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"context"
 	"fmt"
+	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -88,8 +89,33 @@ func (d *desk) prepare() (err error) {
 		}
 		d.at.Instant = calendar.Instantly(d.now).Instant // a part of today that is not over
 	}
-	d.writer = cmp.Or(d.flags.by, d.env("LIDMARK_WRITER"), onlyPerson(d.view()))
-	return nil
+	d.writer, err = d.whoWrites()
+	return err
+}
+
+// whoWrites is the person who was named, else the only one of the book. A book
+// without people takes any name.
+func (d *desk) whoWrites() (string, error) {
+	v := d.view()
+	name := cmp.Or(d.flags.by, d.env("LIDMARK_WRITER"))
+	if name == "" {
+		return onlyPerson(v), nil
+	}
+	var there []string
+	for p := range v.People() {
+		if strings.EqualFold(p.Name, name) {
+			return p.Name, nil
+		}
+		there = append(there, p.Name)
+	}
+	if len(there) == 0 {
+		return name, nil
+	}
+	said := "--by"
+	if d.flags.by == "" {
+		said = "$LIDMARK_WRITER"
+	}
+	return "", fmt.Errorf("%s %s: nobody is called so, there is %s; add a person with lidbook add person %q", said, name, list(there), name)
 }
 
 func onlyPerson(v *book.View) string {
