@@ -103,7 +103,7 @@ func TestParseWhen(t *testing.T) {
 		{"+3", "Tue 18 May", "Tue 18 May 00:00"},
 		{"-1", "Fri 14 May", "Fri 14 May 23:59"},
 		{"2027-05-05T18:00", "Wed 5 May 18:00", "Wed 5 May 18:00"},
-		{"2027-03-28 02:30", "Sun 28 Mar 03:30", "Sun 28 Mar 03:30"}, // an hour that the clocks skip
+		{"2026-10-25 02:30 second", "Sun 25 Oct 02:30", "Sun 25 Oct 02:30"}, // an hour that comes twice
 	} {
 		w, err := parseWhen(c.text, today, berlin)
 		if err != nil {
@@ -115,6 +115,15 @@ func TestParseWhen(t *testing.T) {
 		}
 		if got := hour(w.instant(now, berlin), berlin); got != c.instant {
 			t.Errorf("instant of %q = %s, want %s", c.text, got, c.instant)
+		}
+	}
+	for text, want := range map[string]string{
+		"2027-03-28 02:30": "time 02:30 on Sun 28 Mar: the clocks skip it, write 03:30 where they go on",
+		"2026-10-25 02:30": `time 02:30 on Sun 25 Oct: it comes twice, write "02:30 first" or "02:30 second"`,
+		"2027-02-29":       `day "2027-02-29": February 2027 has 28 days`,
+	} {
+		if _, err := parseWhen(text, today, berlin); err == nil || err.Error() != want {
+			t.Errorf("parseWhen(%q): %v, want %s", text, err, want)
 		}
 	}
 	for _, text := range []string{"", "someday", "fr", "2027-02-30", "today 25:00", "5/5/2027"} {

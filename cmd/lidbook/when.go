@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"strconv"
 	"strings"
@@ -37,12 +38,26 @@ func parseWhen(text string, today calendar.Day, zone *time.Location) (w when, er
 		w.at = calendar.On(w.day, w.part, zone).Instant
 		return w, nil
 	}
-	clock, err := time.Parse("15:04", rest)
-	if err != nil {
-		return w, fmt.Errorf("time %q: write it like 18:00, or morning, noon, afternoon, evening, night", rest)
+	w.at, err = parseClock(w.day, rest, zone)
+	return w, err
+}
+
+// parseClock reads "18:00", and where the clocks go back over an hour which of
+// the two is meant: "02:30 first".
+func parseClock(day calendar.Day, text string, zone *time.Location) (time.Time, error) {
+	typed, which, _ := strings.Cut(text, " ")
+	clock, err := time.Parse("15:04", typed)
+	if err != nil || which != "" && which != "first" && which != "second" {
+		return time.Time{}, fmt.Errorf("time %q: write it like 18:00, or morning, noon, afternoon, evening, night", text)
 	}
-	w.at = w.day.At(clock.Hour(), clock.Minute(), zone)
-	return w, nil
+	times, at := day.Wall(clock.Hour(), clock.Minute(), zone)
+	switch {
+	case times == 0:
+		return time.Time{}, fmt.Errorf("time %s on %s: the clocks skip it, write %s where they go on", typed, day.Short(), at(false).Format("15:04"))
+	case times == 2 && which == "":
+		return time.Time{}, fmt.Errorf("time %s on %s: it comes twice, write \"%s first\" or \"%s second\"", typed, day.Short(), typed, typed)
+	}
+	return at(which == "second"), nil
 }
 
 func parseDay(word string, today calendar.Day) (calendar.Day, error) {
@@ -63,6 +78,10 @@ func parseDay(word string, today calendar.Day) (calendar.Day, error) {
 		}
 	}
 	d, err := calendar.ParseDay(word)
+	var missing *calendar.NoSuchDayError
+	if errors.As(err, &missing) {
+		return 0, err
+	}
 	if err != nil {
 		return 0, fmt.Errorf("day %q: write it like 2027-05-15, today, yesterday, +3 or sat", word)
 	}

@@ -45,6 +45,45 @@ func TestDaysWhenTheClocksChange(t *testing.T) {
 	}
 }
 
+// The hours that the clocks skip and those that come twice, by the same rule;
+// Lord Howe moves its clocks by half an hour (tz database, Australia/Lord_Howe).
+func TestWallTimes(t *testing.T) {
+	for _, c := range []struct {
+		zone, day    string
+		hour, minute int
+		times        int
+		apart        time.Duration
+	}{
+		{"Europe/Berlin", "2027-03-28", 2, 30, 0, 0},
+		{"Europe/Berlin", "2027-03-28", 3, 0, 1, 0},
+		{"Europe/Berlin", "2027-10-31", 2, 30, 2, time.Hour},
+		{"Europe/Berlin", "2027-10-31", 3, 0, 1, 0},
+		{"America/New_York", "2027-11-07", 1, 59, 2, time.Hour},
+		{"Australia/Lord_Howe", "2027-04-04", 1, 45, 2, 30 * time.Minute},
+		{"UTC", "2027-10-31", 2, 30, 1, 0},
+	} {
+		d, _ := calendar.ParseDay(c.day)
+		times, at := d.Wall(c.hour, c.minute, zone(t, c.zone))
+		if apart := at(true).Sub(at(false)); times != c.times || apart != c.apart {
+			t.Errorf("%02d:%02d on %s in %s comes %d times, %v apart, want %d, %v", c.hour, c.minute, c.day, c.zone, times, apart, c.times, c.apart)
+		}
+	}
+}
+
+func TestDaysThatAMonthDoesNotHave(t *testing.T) {
+	for text, want := range map[string]string{
+		"2027-02-29": `day "2027-02-29": February 2027 has 28 days`,
+		"2028-02-30": `day "2028-02-30": February 2028 has 29 days`,
+		"2027-04-00": `day "2027-04-00": April 2027 has 30 days`,
+		"2027-13-01": `day "2027-13-01": write it as year-month-day, like 2027-05-15`,
+		"29":         `day "29": write it as year-month-day, like 2027-05-15`,
+	} {
+		if _, err := calendar.ParseDay(text); err == nil || err.Error() != want {
+			t.Errorf("ParseDay(%q) = %v, want %s", text, err, want)
+		}
+	}
+}
+
 func TestADayBelongsToItsZone(t *testing.T) {
 	at := time.Date(2027, 5, 15, 22, 30, 0, 0, time.UTC)
 	if got := calendar.DayOf(at, zone(t, "Pacific/Auckland")).String(); got != "2027-05-16" {

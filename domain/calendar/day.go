@@ -24,13 +24,38 @@ func Date(year int, month time.Month, day int) Day {
 	return Day(floorDiv(s, secondsADay))
 }
 
-// ParseDay reads a day as ISO 8601 writes it: 2027-05-15.
+// ParseDay reads a day as ISO 8601 writes it: 2027-05-15. A day that its month
+// does not have is an error that tells how many it has.
 func ParseDay(s string) (Day, error) {
 	t, err := time.Parse(time.DateOnly, s)
-	if err != nil {
-		return 0, fmt.Errorf("day %q: write it as year-month-day, like 2027-05-15", s)
+	if err == nil {
+		return DayOf(t, time.UTC), nil
 	}
-	return DayOf(t, time.UTC), nil
+	if month, isMonth := time.Parse("2006-01", s[:max(0, len(s)-len("-15"))]); isMonth == nil && endsInDay(s) {
+		last := Date(month.Year(), month.Month()+1, 0)
+		_, _, days := last.Date()
+		return 0, &NoSuchDayError{Typed: s, Month: month.Format("January 2006"), Days: days}
+	}
+	return 0, fmt.Errorf("day %q: write it as year-month-day, like 2027-05-15", s)
+}
+
+func endsInDay(s string) bool {
+	n := len(s)
+	return n > 3 && s[n-3] == '-' && isDigit(s[n-2]) && isDigit(s[n-1])
+}
+
+func isDigit(b byte) bool { return '0' <= b && b <= '9' }
+
+// NoSuchDayError is a day that its month does not have.
+type NoSuchDayError struct {
+	Typed string
+	Month string // in words, like "February 2027"
+	Days  int    // that it has
+}
+
+// Error tells how many days the month has.
+func (e *NoSuchDayError) Error() string {
+	return fmt.Sprintf("day %q: %s has %d days", e.Typed, e.Month, e.Days)
 }
 
 // IsZero tells whether d is no day.
@@ -52,6 +77,51 @@ func (d Day) Start(zone *time.Location) time.Time { return d.At(0, 0, zone) }
 func (d Day) At(hour, minute int, zone *time.Location) time.Time {
 	y, m, day := d.Date()
 	return time.Date(y, m, day, hour, minute, 0, 0, orUTC(zone))
+}
+
+// Wall tells how often the clocks of zone show a wall clock time on the day:
+// once, mostly; never when they skip it, twice when they go back over it. At is
+// then the second of the two where later is set, else the first.
+func (d Day) Wall(hour, minute int, zone *time.Location) (times int, at func(later bool) time.Time) {
+	t := d.At(hour, minute, zone)
+	first, second := t, t
+	for _, shift := range [...]time.Duration{-2 * time.Hour, -time.Hour, -time.Hour / 2, time.Hour / 2, time.Hour, 2 * time.Hour} {
+		if u := t.Add(shift); shows(u, d, hour, minute) {
+			first, second = minTime(first, u), maxTime(second, u)
+		}
+	}
+	switch {
+	case !shows(t, d, hour, minute):
+		times = 0
+	case first.Equal(second):
+		times = 1
+	default:
+		times = 2
+	}
+	return times, func(later bool) time.Time {
+		if later {
+			return second
+		}
+		return first
+	}
+}
+
+func shows(t time.Time, d Day, hour, minute int) bool {
+	return t.Hour() == hour && t.Minute() == minute && DayOf(t, t.Location()) == d
+}
+
+func minTime(a, b time.Time) time.Time {
+	if b.Before(a) {
+		return b
+	}
+	return a
+}
+
+func maxTime(a, b time.Time) time.Time {
+	if b.After(a) {
+		return b
+	}
+	return a
 }
 
 // Sub is the number of days from e to d; negative when d is earlier.

@@ -1,6 +1,7 @@
 package line
 
 import (
+	"slices"
 	"strings"
 
 	"lidmark/domain/book"
@@ -65,7 +66,7 @@ func (d deed) facts(c Context, nuc *book.Nuc) []book.Fact {
 	add(!d.united.IsZero(), book.United{Nuc: id, With: d.united})
 	add(d.shaken, book.ShakenOut{Nuc: id})
 	add(d.lost != 0, book.NucLost{Nuc: id, How: d.lost})
-	add(d.drop != 0, book.Dropped{What: d.drop, Batch: c.plannedBatch(id), Count: 1})
+	add(d.drop != 0, book.Dropped{What: d.drop, Batch: c.droppedFrom(d.drop, id), Count: 1})
 	add(note != "", book.Noted{Of: id.Subject(), Text: note})
 	return all
 }
@@ -88,8 +89,44 @@ func (d deed) putIn(id book.NucID) book.VirginPutIn {
 	return book.VirginPutIn{Nuc: id, Queen: q.Queen, Batch: q.Batch, Emerged: q.Emerged}
 }
 
-// plannedBatch is the batch from which the sheet gives the nuc a cell; without
-// one, the only batch that has cells left. What is dropped comes from it.
+// droppedFrom is the batch of what was dropped: the one whose cells are along,
+// else the one from which the sheet gives the nuc a cell, else the only one
+// that has cells left. None where that leaves a doubt, and for virgins.
+func (c Context) droppedFrom(what book.Goods, id book.NucID) book.BatchID {
+	if what != book.Cells {
+		return book.BatchID{}
+	}
+	along, planned := c.along(), c.plannedBatch(id)
+	switch {
+	case len(along) == 1:
+		return along[0]
+	case len(along) == 0 && !planned.IsZero(), slices.Contains(along, planned):
+		return planned
+	case len(along) > 1:
+		return book.BatchID{}
+	}
+	var left []book.BatchID
+	for b := range c.View.Batches() {
+		if b.Left() > 0 {
+			left = append(left, b.Batch)
+		}
+	}
+	if len(left) == 1 {
+		return left[0]
+	}
+	return book.BatchID{}
+}
+
+// along are the batches whose cells were taken along that day.
+func (c Context) along() (all []book.BatchID) {
+	for e := range c.View.OfDay(c.day()) {
+		if f, ok := e.Fact.(book.TakenAlong); ok && f.What == book.Cells && !f.Batch.IsZero() && !slices.Contains(all, f.Batch) {
+			all = append(all, f.Batch)
+		}
+	}
+	return all
+}
+
 func (c Context) plannedBatch(id book.NucID) book.BatchID {
 	if c.Planned != nil {
 		for _, f := range c.Planned(id) {
@@ -98,15 +135,5 @@ func (c Context) plannedBatch(id book.NucID) book.BatchID {
 			}
 		}
 	}
-	var only book.BatchID
-	for b := range c.View.Batches() {
-		switch {
-		case b.Left() == 0:
-		case !only.IsZero():
-			return book.BatchID{}
-		default:
-			only = b.Batch
-		}
-	}
-	return only
+	return book.BatchID{}
 }

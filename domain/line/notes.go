@@ -41,6 +41,10 @@ func (p *parser) clockTime(d *draft, from int, word string) {
 		p.wrong(from, "@"+word+" is no time of day", "write @am, @noon, @pm, @eve, @night or a time like @14:30")
 		return
 	}
+	if times, at := p.day().Wall(h, m, p.View.Zone()); times == 0 {
+		p.wrong(from, "@"+word+" is skipped by the clocks that day", "write @%s where they go on", at(false).Format("15:04"))
+		return
+	}
 	d.clock = calendar.Instantly(p.day().At(h, m, p.View.Zone()))
 	if d.clock.Instant.After(p.Now) {
 		p.wrong(from, "@"+word+" is still to come", "write down what has happened")

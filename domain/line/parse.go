@@ -74,6 +74,7 @@ type parser struct {
 	line     Line
 	now      *draft // the section being read; nil between sections
 	mistakes Mistakes
+	small    bool // the list of names being read began in small letters
 }
 
 // draft is a section while it is read.
@@ -106,6 +107,9 @@ func (p *parser) next() {
 	case r == '@':
 		p.dayPart()
 	case p.name() > 0:
+		p.small = false
+		p.subject()
+	case p.smallName():
 		p.subject()
 	case p.capitals() > 0 || p.word("yard") > 0:
 		p.stand()
@@ -134,6 +138,28 @@ func (p *parser) oddName() {
 	p.open(from)
 	p.add(from, name)
 	p.colon()
+}
+
+// smallName takes a name in small letters, where no code can stand: at the
+// beginning of what must begin with a name.
+func (p *parser) smallName() bool {
+	p.small = p.now == nil && p.Nuc.IsZero() && p.raise(true)
+	return p.small
+}
+
+// raise makes a name in small letters one in capitals; there must be such a
+// nuc if the book is asked.
+func (p *parser) raise(ask bool) bool {
+	was := p.at
+	typed := string(p.text[was:min(len(p.text), was+2)])
+	if !p.scanner.raise() {
+		return false
+	}
+	if n, others := p.nuc(string(p.text[was : was+p.scanner.name()])); !ask || n != nil || len(others) > 0 {
+		return true
+	}
+	copy(p.text[was:], []rune(typed))
+	return false
 }
 
 func (p *parser) colon() {

@@ -158,6 +158,11 @@ func TestParse(t *testing.T) {
 		{"yard: 50 looked 41 laying c3", "Lower Hask: 50 looked at in Lower Hask with batch 3, 41 laying", []book.Fact{
 			book.RowLooked{Yard: booktest.Yard("Hask"), Batch: booktest.Batch("3"), Looked: 50, Laying: 41},
 		}},
+		{"a3 q e", "A3: queen seen, eggs", []book.Fact{book.Looked{Nuc: a3, Queen: book.QueenSeen, Eggs: book.SingleEggs}}},
+		{"a3 a2", "A3: 2 cups of bees added", []book.Fact{book.BeesAdded{Nuc: a3, Cups: 2}}},
+		{"a3, b4 h3", "2 nucs: stores 3 of 3", []book.Fact{book.Looked{Nuc: a3, Stores: book.Said(3)}, book.Looked{Nuc: b4, Stores: book.Said(3)}}},
+		{"A3 B4 h3", "2 nucs: stores 3 of 3", []book.Fact{book.Looked{Nuc: a3, Stores: book.Said(3)}, book.Looked{Nuc: b4, Stores: book.Said(3)}}},
+		{"a1-a3 h3 except a1, a2; b4 e", "A3: stores 3 of 3, left out: A1, A2; B4: eggs", []book.Fact{book.Looked{Nuc: a3, Stores: book.Said(3)}, book.Looked{Nuc: b4, Eggs: book.SingleEggs}}},
 		{"D4 e", "D4: eggs", []book.Fact{book.Looked{Nuc: booktest.Nuc("moor D4"), Eggs: book.SingleEggs}}},
 		{"A03 e", "A3: eggs", []book.Fact{book.Looked{Nuc: a3, Eggs: book.SingleEggs}}},
 		{"oak-3: e", "oak-3: eggs", []book.Fact{book.Looked{Nuc: booktest.Nuc("oak"), Eggs: book.SingleEggs}}},
@@ -216,6 +221,26 @@ func TestMistakes(t *testing.T) {
 		if got := strings.Split(err.Error(), "\n")[0]; got != c.want {
 			t.Errorf("Parse(%q)\n   = %s\nwant %s", c.text, got, c.want)
 		}
+	}
+}
+
+// A dropped cell is of the batch that is along, whatever the sheet says; of two
+// that are, nobody knows which.
+func TestDroppedCell(t *testing.T) {
+	v := yard(t)
+	p := &booktest.Pen{Entries: entries(v)}
+	p.At("2027-05-11 09:00").Write(book.TakenAlong{What: book.Cells, Batch: booktest.Batch("3"), Count: 10})
+	c := context(t, p.View(today))
+	c.Planned = nil
+	l, err := line.Parse("B3 cell dropped", c)
+	want := []book.Fact{book.Dropped{What: book.Cells, Batch: booktest.Batch("3"), Count: 1}}
+	if diff := cmp.Diff(want, l.Facts()); err != nil || diff != "" {
+		t.Errorf("one batch along: %v, facts (-want +got)\n%s", err, diff)
+	}
+	p.Write(book.TakenAlong{What: book.Cells, Batch: booktest.Batch("4"), Count: 10})
+	c.View = p.View(today)
+	if _, err := line.Parse("B3 cell dropped", c); err == nil || !strings.HasPrefix(err.Error(), "column 4: nobody knows of which batch the cell was;") {
+		t.Errorf("two batches along: %v, want the batch asked for", err)
 	}
 }
 

@@ -2,17 +2,19 @@ package line
 
 import (
 	"strconv"
+	"unicode"
 
 	"lidmark/domain/book"
 )
 
-// Nucs are the nucs that a text names: "A3", "A1-A12, B4". Its error is
-// [Mistakes].
+// Nucs are the nucs that a text names: "A3", "A1-A12, B4", in capitals or small
+// letters. Its error is [Mistakes].
 func Nucs(text string, c Context) ([]book.NucID, error) {
 	p := &parser{scanner: scanner{text: []rune(text)}, Context: c}
 	p.blanks()
 	p.oddName()
 	if p.now == nil {
+		p.text = capitals(p.text)
 		if p.scanner.name() == 0 {
 			return nil, Mistakes{{p.at + 1, "no name of a nuc", "write a name or a row, like A3 or A1-A12"}}
 		}
@@ -34,7 +36,7 @@ func Nucs(text string, c Context) ([]book.NucID, error) {
 // Row are the names that a text lists, whether there are such nucs yet or
 // not: "A1-A3, B4" is A1, A2, A3 and B4. Its error is [Mistakes].
 func Row(text string) ([]string, error) {
-	p := &parser{scanner: scanner{text: []rune(text)}}
+	p := &parser{scanner: scanner{text: capitals([]rune(text))}}
 	p.now = &draft{}
 	var names []string
 	for p.blanks(); !p.end(); p.blanks() {
@@ -52,6 +54,15 @@ func Row(text string) ([]string, error) {
 		}
 	}
 	return names, nil
+}
+
+// capitals are names in capitals: where no code can stand small letters do as
+// well.
+func capitals(text []rune) []rune {
+	for i, r := range text {
+		text[i] = unicode.ToUpper(r)
+	}
+	return text
 }
 
 // rowOfNew reads a row of nucs that are not in the book yet.

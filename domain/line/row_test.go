@@ -12,10 +12,11 @@ import (
 
 func TestNucs(t *testing.T) {
 	c := context(t, yard(t))
-	got, err := line.Nucs("A1-A2, B4", c)
 	want := []book.NucID{booktest.Nuc("A1"), booktest.Nuc("A2"), booktest.Nuc("B4")}
-	if err != nil || !slices.Equal(got, want) {
-		t.Errorf("Nucs = %v, %v, want %v", got, err, want)
+	for _, text := range []string{"A1-A2, B4", "A1 A2 B4", "a1-a2 b4"} {
+		if got, err := line.Nucs(text, c); err != nil || !slices.Equal(got, want) {
+			t.Errorf("Nucs(%q) = %v, %v, want %v", text, got, err, want)
+		}
 	}
 	for text, want := range map[string]string{
 		"":     "column 1: no name of a nuc; write a name or a row, like A3 or A1-A12",
@@ -31,7 +32,7 @@ func TestNucs(t *testing.T) {
 func TestRow(t *testing.T) {
 	for text, want := range map[string]string{
 		"A1-A3, B4": "A1 A2 A3 B4", "AA9–11": "AA9 AA10 AA11", "": "",
-		"A1 B2": "A1 B2",
+		"A1 B2": "A1 B2", "a1-a3, b4": "A1 A2 A3 B4",
 	} {
 		got, err := line.Row(text)
 		if err != nil || strings.Join(got, " ") != want {
@@ -41,7 +42,7 @@ func TestRow(t *testing.T) {
 	for text, want := range map[string]string{
 		"A3-A1": "column 1: a row goes up and has one letter; write it like A1-A12",
 		"O1":    "column 1: names have no I and no O; choose another letter, they look like 1 and 0",
-		"a1":    "column 1: no name of a nuc; write a name or a row, like A3 or A1-A12",
+		"1a":    "column 1: no name of a nuc; write a name or a row, like A3 or A1-A12",
 	} {
 		if _, err := line.Row(text); err == nil || err.Error() != want {
 			t.Errorf("Row(%q) = %v, want %s", text, err, want)

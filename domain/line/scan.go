@@ -88,6 +88,25 @@ func (s *scanner) name() int {
 	return i
 }
 
+// raise makes a name in small letters that stands here one in capitals.
+func (s *scanner) raise() bool {
+	letters := 0
+	for letters < 2 && 'a' <= s.peek(letters) && s.peek(letters) <= 'z' {
+		letters++
+	}
+	i := letters
+	for isDigit(s.peek(i)) {
+		i++
+	}
+	if letters == 0 || i == letters || unicode.IsLetter(s.peek(i)) || s.peek(i) == '.' {
+		return false
+	}
+	for n := range letters {
+		s.text[s.at+n] = unicode.ToUpper(s.peek(n))
+	}
+	return true
+}
+
 func (s *scanner) capitals() (n int) {
 	for n < 2 && 'A' <= s.peek(n) && s.peek(n) <= 'Z' {
 		n++

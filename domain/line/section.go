@@ -129,6 +129,9 @@ func (p *parser) possible(d *draft, n *book.Nuc) {
 	if d.deed.united == n.NucNamed.Nuc.Subject() {
 		p.wrong(d.column("united"), n.Name+" cannot be united with itself", "name the other nuc or colony")
 	}
+	if d.deed.drop == book.Cells && p.droppedFrom(book.Cells, n.NucNamed.Nuc).IsZero() {
+		p.wrong(d.column("cell dropped"), "nobody knows of which batch the cell was", "write down first what was taken along, or the drop by itself with its batch")
+	}
 	if d.deed.virgin != nil && len(d.nucs)-len(d.except) > 1 {
 		p.wrong(d.column("virgin"), "one virgin cannot go into several nucs", "write a line for each nuc")
 	}

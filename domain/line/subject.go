@@ -10,13 +10,13 @@ import (
 )
 
 // subject reads the nucs that a section is about: names and rows, parted by
-// commas.
+// commas or blanks.
 func (p *parser) subject() {
 	from := p.at
 	p.open(from)
 	for {
 		p.nameOrRow(p.add)
-		if !p.another(false) {
+		if !p.another() {
 			break
 		}
 	}
@@ -24,18 +24,17 @@ func (p *parser) subject() {
 	p.now.row = p.span(from)
 }
 
-// another goes on to the next name of a list; names of what is left out need
-// no comma between them.
-func (p *parser) another(bare bool) bool {
+// another goes on to the next name of a list. Small letters go on with a list
+// that began with them, behind a comma: a bare a2 is a code.
+func (p *parser) another() bool {
 	was := p.at
 	p.blanks()
-	comma := p.peek(0) == ','
-	if comma || p.word("and") > 0 {
+	comma := p.peek(0) == ',' || p.word("and") > 0
+	if comma {
 		p.at += max(1, p.word("and"))
 		p.blanks()
-		bare = true
 	}
-	if bare && p.scanner.name() > 0 {
+	if p.scanner.name() > 0 || comma && p.small && p.raise(true) {
 		return true
 	}
 	p.at = was
@@ -47,13 +46,14 @@ func (p *parser) exceptions() {
 	d, from := p.here(), p.at
 	p.at += p.word("except")
 	p.blanks()
+	p.small = p.raise(true)
 	if p.scanner.name() == 0 {
 		p.wrong(p.at, "except whom", "name the nucs that are left out, like except A3 A9")
 		return
 	}
 	for {
 		p.nameOrRow(p.leaveOut)
-		if !p.another(true) {
+		if !p.another() {
 			break
 		}
 	}
@@ -121,6 +121,9 @@ func (p *parser) dash() bool {
 	if r := p.peek(0); r == '-' || r == '–' || r == '—' {
 		p.at++
 		p.blanks()
+		if p.small {
+			p.raise(false)
+		}
 		if p.scanner.name() > 0 || !spaced && isDigit(p.peek(0)) {
 			return true
 		}
