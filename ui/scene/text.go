@@ -67,12 +67,14 @@ func Shorten(m Measurer, text string, size float64, weight Weight, width float64
 	return ""
 }
 
-// Wrap returns text in lines no wider than width, broken between words. A word
-// wider than that stands alone in its line. Empty text has no lines.
+// Wrap returns text in lines no wider than width, broken between words, but
+// behind a figure only where it and the next word do not fit into one line:
+// "24 Apr", "3 cells". A word wider than width stands alone in its line. Empty
+// text has no lines.
 func Wrap(m Measurer, text string, size float64, weight Weight, width float64) []string {
 	var lines []string
 	line := ""
-	for word := range strings.FieldsSeq(text) {
+	for _, word := range bound(m, strings.Fields(text), size, weight, width) {
 		longer := word
 		if line != "" {
 			longer = line + " " + word
@@ -87,4 +89,19 @@ func Wrap(m Measurer, text string, size float64, weight Weight, width float64) [
 		lines = append(lines, line)
 	}
 	return lines
+}
+
+// bound joins figures to the words behind them where both fit into a line.
+func bound(m Measurer, words []string, size float64, weight Weight, width float64) []string {
+	var joined []string
+	for i := 0; i < len(words); i++ {
+		word := words[i]
+		if i+1 < len(words) && strings.Trim(word, "0123456789.") == "" {
+			if both := word + " " + words[i+1]; m.Width(both, size, weight) <= width {
+				word, i = both, i+1
+			}
+		}
+		joined = append(joined, word)
+	}
+	return joined
 }

@@ -42,6 +42,14 @@ func TestWrap(t *testing.T) {
 	if want := []string{"look for", "eggs Mon", "17 May"}; !slices.Equal(got, want) {
 		t.Errorf("Wrap = %q, want %q", got, want)
 	}
+	got = scene.Wrap(even{}, "take out the queen Sat 24 Apr", 10, scene.Regular, 125)
+	if want := []string{"take out the queen Sat", "24 Apr"}; !slices.Equal(got, want) {
+		t.Errorf("Wrap = %q, want %q: a day is not parted", got, want)
+	}
+	got = scene.Wrap(even{}, "on 24 midsummer", 10, scene.Regular, 50)
+	if want := []string{"on 24", "midsummer"}; !slices.Equal(got, want) {
+		t.Errorf("Wrap = %q, want %q: both do not fit into a line", got, want)
+	}
 	got = scene.Wrap(even{}, "a extraordinarily b", 10, scene.Regular, 20)
 	if want := []string{"a", "extraordinarily", "b"}; !slices.Equal(got, want) {
 		t.Errorf("Wrap with a word too wide = %q, want %q", got, want)

@@ -23,11 +23,11 @@ var commands = []Command{
 
 	{Name: "next", Does: "next nuc in walking order", Keys: "PageDown Tab", Why: noNucs, Do: step(+1, false)},
 	{Name: "previous", Does: "previous nuc in walking order", Keys: "PageUp Shift+Tab", Why: noNucs, Do: step(-1, false)},
-	{Name: "right", Does: "the nuc that way, with all four arrows", Keys: "Right", Why: noNucs, Do: arrow(+1, 0, false)},
+	{Name: "right", Does: "the nuc that way, all four arrows", Keys: "Right", Why: noNucs, Do: arrow(+1, 0, false)},
 	{Name: "left", Does: "", Keys: "Left", Why: noNucs, Do: arrow(-1, 0, false)},
 	{Name: "down", Does: "", Keys: "Down", Why: noNucs, Do: arrow(0, +1, false)},
 	{Name: "up", Does: "", Keys: "Up", Why: noNucs, Do: arrow(0, -1, false)},
-	{Name: "extend right", Does: "that one as well, with all four arrows", Keys: "Shift+Right", Why: noNucs, Do: arrow(+1, 0, true)},
+	{Name: "extend right", Does: "that one as well, all four arrows", Keys: "Shift+Right", Why: noNucs, Do: arrow(+1, 0, true)},
 	{Name: "extend left", Does: "", Keys: "Shift+Left", Why: noNucs, Do: arrow(-1, 0, true)},
 	{Name: "extend down", Does: "", Keys: "Shift+Down", Why: noNucs, Do: arrow(0, +1, true)},
 	{Name: "extend up", Does: "", Keys: "Shift+Up", Why: noNucs, Do: arrow(0, -1, true)},
@@ -53,7 +53,7 @@ var commands = []Command{
 	{Name: "dark", Does: "light or dark", Keys: "Alt+D", Do: pure(func(s State) State { s.Dark = !s.Dark; return s })},
 	{Name: "sheet", Does: "the card, where it has no room", Keys: "Enter", Why: noSheet, Do: pure(func(s State) State { s.Sheet = true; return s })},
 	{Name: "leave", Does: "leave list, filter, selection", Keys: "Escape", Do: pure(State.leave)},
-	{Name: "keys", Does: "the keys", Keys: "? Shift+?", Do: pure(func(s State) State { s.Keys = !s.Keys; return s })},
+	{Name: "keys", Does: "the keys", Keys: "? Shift+?", Do: pure(State.keysShown)},
 
 	{Name: "demo", Does: "open the demo season", Do: func(s State) (State, []Effect) { return s, []Effect{OpenDemo{}} }},
 	{Name: "open", Does: "open a book", Keys: "Ctrl+O", Do: func(s State) (State, []Effect) { return s, []Effect{ChooseBook{}} }},

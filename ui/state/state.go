@@ -106,6 +106,7 @@ const (
 	RoutePlace
 	LanePlace
 	CardPlace
+	KeysPlace
 )
 
 // Today is the day of the clock in the zone of the book's home yard.

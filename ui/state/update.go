@@ -144,6 +144,9 @@ func (s State) banded(refs []scene.Ref, add bool) State {
 }
 
 func (s State) wheeled(m Wheeled) State {
+	if s.Keys {
+		return s.scrolledKeys(m.DY)
+	}
 	if s.Book == nil {
 		return s
 	}

@@ -3,6 +3,7 @@ package view
 import (
 	"strings"
 
+	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -52,7 +53,7 @@ func (p *sheet) menu() {
 func (p *sheet) tip() {
 	reason := strings.Replace(p.s.Hover.Reason, "  ", ": ", 1)
 	held := p.s.Drag.Kind != state.NoDrag && p.s.Drag.Kind != state.Held
-	if reason == "" || held || p.s.Keys || p.saidBelow() {
+	if reason == "" || held || p.s.Keys || p.s.Menu != state.NoMenu || p.saidElsewhere() {
 		return
 	}
 	f := ink(13)
@@ -66,38 +67,36 @@ func (p *sheet) tip() {
 	p.fit(box.X+8, box.Y+17.5, reason, f, box.X+8+w+1)
 }
 
-// saidBelow tells whether the line below the map says what the pointer is
-// over.
-func (p *sheet) saidBelow() bool {
-	return !p.l.Map.Empty() && (p.l.Map.Contains(p.s.Pointer) || p.l.Main.Contains(p.s.Pointer)) &&
-		p.s.Hover.Ref.Kind != state.CommandRef
+// saidElsewhere tells whether the line below the map says what the pointer is
+// over, or the card does.
+func (p *sheet) saidElsewhere() bool {
+	ref := p.s.Hover.Ref
+	if ref.Kind == book.KindBatch.String() && p.s.Selection.Has(state.SubjectOf(ref)) {
+		return true
+	}
+	return !p.l.Map.Empty() && ref.Kind != state.CommandRef &&
+		(p.l.Map.Contains(p.s.Pointer) || p.l.Main.Contains(p.s.Pointer) || ref.Kind == state.DayRef)
 }
 
 // keys draws the sheet of keys over the window.
 func (p *sheet) keys() {
-	var rows []state.Command
-	for _, c := range state.Commands() {
-		if c.Keys != "" && c.Does != "" {
-			rows = append(rows, c)
+	const wide = 110.0 // of the column of keys
+	k := p.s.KeySheet()
+	back := scene.Tag{Ref: state.CommandOf("keys")}
+	p.add(scene.Rect{Area: p.l.Window, Fill: scene.Ground, Clear: 0.3, Tag: back},
+		scene.Rect{Area: k.Area, Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1), Tag: back})
+	p.clipped(k.Inset(1), back, func() {
+		x, top := k.X+state.KeyEdge, k.Y-k.Offset
+		p.text(x, top+32, "The keys", ink(17).semi())
+		column := (k.W - 2*state.KeyEdge) / float64(k.Columns)
+		for i, c := range k.Rows {
+			x := x + float64(i/k.PerColumn())*column
+			y := top + state.KeyHead + float64(i%k.PerColumn())*state.KeyRow
+			p.fit(x, y, firstKey(c.Keys), ink(13).semi(), x+wide-8)
+			p.fit(x+wide, y, c.Does, ink2(13), x+column-10)
 		}
-	}
-	const h, keysWidth, columnWidth = 22.0, 110.0, 370.0
-	columns := max(1, min(2, int((p.l.Window.W-80)/columnWidth)))
-	perColumn := (len(rows) + columns - 1) / columns
-	w := min(p.l.Window.W-40, float64(columns)*columnWidth+40)
-	high := float64(perColumn)*h + 118
-	a := scene.Area{X: (p.l.Window.W - w) / 2, Y: (p.l.Window.H - high) / 2, W: w, H: high}
-	p.add(scene.Rect{Area: p.l.Window, Fill: scene.Ground, Clear: 0.3, Tag: scene.Tag{Ref: state.CommandOf("keys")}},
-		scene.Rect{Area: a, Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1), Tag: scene.Tag{Ref: state.CommandOf("keys")}})
-	p.text(a.X+20, a.Y+32, "The keys", ink(17).semi())
-	p.wrap(a.X+20, a.Bottom()-36, mouse, ink2(13), w-40, 3)
-	column := (w - 40) / float64(columns)
-	for i, c := range rows {
-		x := a.X + 20 + float64(i/perColumn)*column
-		y := a.Y + 62 + float64(i%perColumn)*h
-		end := p.fit(x, y, firstKey(c.Keys), ink(13).semi(), x+keysWidth-8)
-		p.fit(max(x+keysWidth, end+8), y, c.Does, ink2(13), x+column-12)
-	}
+		y := top + state.KeyHead + float64(k.PerColumn())*state.KeyRow + 8
+		p.wrap(x, y, state.MouseSays, ink2(13), k.W-2*state.KeyEdge, 12)
+		p.scrollBar(k.Area, k.Offset, k.All)
+	})
 }
-
-const mouse = "Wheel: zoom the map, move the days, scroll. Drag: a rubber band on empty ground; with Shift it moves the map. Ctrl-click adds. Type a nuc’s name and you are there."

@@ -2,7 +2,10 @@ package view
 
 import (
 	"fmt"
+	"regexp"
 	"strconv"
+	"strings"
+	"unicode/utf8"
 
 	"lidmark/domain/rules"
 	"lidmark/ui/scene"
@@ -14,31 +17,40 @@ import (
 type column struct {
 	head  string
 	by    state.Column
-	width float64
+	width float64 // 0: as wide as its content, or what is left
+	wide  float64 // in a wide pane; 0: the same
 	right bool
 	least float64 // the width of the pane below which it is left out
 	cell  func(t *tableDraw, n *state.Nuc, a scene.Area)
 }
 
 var columns = []column{
-	{head: "nuc", by: state.ByName, width: 54, cell: (*tableDraw).nuc},
-	{head: "holds", by: state.ByHolds, width: 150, cell: (*tableDraw).holds},
+	{head: "nuc", by: state.ByName, cell: (*tableDraw).nuc},
+	{head: "holds", by: state.ByHolds, width: 140, wide: 150, cell: (*tableDraw).holds},
 	{head: "place", by: state.ByPlace, width: 56, least: 1010, cell: (*tableDraw).place},
-	{head: "batch", by: state.ByBatchNumber, width: 92, least: 720, cell: (*tableDraw).batch},
-	{head: "age, d", by: state.ByAge, width: 48, right: true, least: 760, cell: (*tableDraw).age},
-	{head: "last seen", by: state.BySeen, width: 132, least: 860, cell: (*tableDraw).seen},
-	{head: "due", by: state.ByDueDay, width: 184, least: 600, cell: (*tableDraw).due},
-	{head: "days", by: state.ByDueDay, width: 44, right: true, least: 600, cell: (*tableDraw).days},
+	{head: "batch", by: state.ByBatchNumber, width: 92, least: 640, cell: (*tableDraw).batch},
+	{head: "age, d", by: state.ByAge, width: 58, right: true, least: 720, cell: (*tableDraw).age},
+	{head: "last seen", by: state.BySeen, width: 138, least: 860, cell: (*tableDraw).seen},
+	{head: "due", by: state.ByDueDay, width: 128, wide: 190, least: 460, cell: (*tableDraw).due},
+	{head: "days", by: state.ByDueDay, width: 48, right: true, least: 400, cell: (*tableDraw).days},
 	{head: "bees", by: state.ByBees, width: 48, right: true, least: 960, cell: (*tableDraw).bees},
 	{head: "stores", by: state.ByStores, width: 54, right: true, least: 960, cell: (*tableDraw).stores},
 	{head: "needs you: why", by: state.ByNeed, cell: (*tableDraw).need},
 }
 
+// tableWide is the width of a pane from which on columns take their full
+// width, dp.
+const tableWide = 800.0
+
+// Widths of the column of names, dp.
+const namesLeast, namesMost = 54.0, 110.0
+
 // tableDraw is the table being drawn.
 type tableDraw struct {
 	*sheet
-	area scene.Area
-	r    *state.Reading
+	area  scene.Area
+	r     *state.Reading
+	names float64 // width of the column of names
 }
 
 // table draws the nucs as rows with columns that can be sorted.
@@ -47,6 +59,7 @@ func (p *sheet) table(a scene.Area) {
 	p.clipped(a, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: state.GridGround}}, func() {
 		p.rect(a, scene.Panel)
 		nucs := p.s.Sort.Sorted(t.r, p.s.Shown())
+		t.names = t.namesWidth(nucs)
 		p.formHead(a, plural(len(nucs), "nuc", "nucs"), "filter: type any word, stand, batch or letter")
 		t.heads(a.Y + 60)
 		t.rows(nucs)
@@ -97,12 +110,28 @@ func (t *tableDraw) shownColumns(draw func(c column, x, w float64)) {
 			continue
 		}
 		w := c.width
-		if i == len(columns)-1 {
+		switch {
+		case i == 0:
+			w = t.names
+		case i == len(columns)-1:
 			w = t.area.Right() - state.Edge - x
+		case t.area.W >= tableWide:
+			w = max(w, c.wide)
 		}
 		draw(c, x, w)
 		x += w
 	}
+}
+
+// namesWidth is how wide the names are, as far as there is room for them.
+func (t *tableDraw) namesWidth(nucs []*state.Nuc) float64 {
+	long := ""
+	for _, n := range nucs {
+		if utf8.RuneCountInString(n.Name) > utf8.RuneCountInString(long) {
+			long = n.Name
+		}
+	}
+	return min(max(t.width(long, ink(14).bold())+14, namesLeast), namesMost)
 }
 
 func (t *tableDraw) heads(y float64) {
@@ -112,13 +141,21 @@ func (t *tableDraw) heads(y float64) {
 		if on {
 			f = ink(13).semi()
 		}
-		head := scene.Shorten(t.measure, c.head, f.size, f.weight, w-4)
+		ref := scene.Ref{Kind: state.SortRef, ID: c.by.String()}
+		if t.hovers(ref) {
+			f = f.as(scene.Ink)
+		}
+		head := c.head
+		if t.width(head, f) > w-20 {
+			head, _, _ = strings.Cut(head, ":")
+		}
+		head = scene.Shorten(t.measure, head, f.size, f.weight, w-4)
 		if c.right {
 			t.right(x+w-14, y, head, f)
 		} else if end := t.text(x, y, head, f); on {
 			t.arrow(end+6, y, t.s.Sort.Down)
 		}
-		t.hit(scene.Area{X: x - 4, Y: y - 18, W: w - 6, H: leastTarget}, scene.Ref{Kind: state.SortRef, ID: c.by.String()}, "sort by "+c.head)
+		t.hit(scene.Area{X: x - 4, Y: y - 18, W: w - 6, H: leastTarget}, ref, "sort by "+c.head)
 	})
 	t.rule(t.area.X+state.Edge, y+8, t.area.Right()-state.Edge, y+8, scene.Ink)
 }
@@ -143,17 +180,32 @@ func (t *tableDraw) rows(nucs []*state.Nuc) {
 	}
 	t.scrollBar(scene.Area{X: t.area.X, Y: t.area.Y + state.TableHead, W: t.area.W, H: float64(fit) * state.TableRow},
 		float64(first)*state.TableRow, float64(len(nucs))*state.TableRow)
-	said := "Click a head to sort, Shift-click to sort within. Ctrl+C copies what is shown, with heads."
-	if fit < len(nucs) {
-		said = fmt.Sprintf("%d of %s shown; the wheel brings the rest. ", fit, thousands(len(nucs))) + said
+	t.foot(fit, len(nucs))
+}
+
+// foot says how much is shown and how the table is sorted and copied, as far as
+// there is room.
+func (t *tableDraw) foot(fit, all int) {
+	x, y, end := t.area.X+state.Edge, t.area.Bottom()-12, t.area.Right()-state.Edge
+	said := []string{"Shift-click: sort within", "Ctrl+C: copy"}
+	if fit < all {
+		said = append([]string{thousands(fit) + " of " + thousands(all) + " shown"}, said...)
 	}
-	t.fit(t.area.X+state.Edge, t.area.Bottom()-12, said, ink2(13), t.area.Right()-state.Edge)
+	for _, word := range said {
+		if x+t.width(word, ink2(13)) > end {
+			return
+		}
+		x = t.text(x, y, word, ink2(13)) + 20
+	}
 }
 
 func (t *tableDraw) row(n *state.Nuc, a scene.Area) {
 	subject := n.Nuc.Nuc.Subject()
 	tag := scene.Tag{Ref: state.RefOf(subject), Reason: t.reason(n)}
 	row := scene.Rect{Area: a, Tag: tag}
+	if t.hovers(tag.Ref) {
+		row.Fill = scene.Sunk
+	}
 	if t.s.Selection.Has(subject) {
 		row = scene.Rect{Area: scene.Area{X: a.X - 12, Y: a.Y + 1, W: a.W + 24, H: a.H - 2}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5), Tag: tag}
 	}
@@ -221,32 +273,43 @@ func (t *tableDraw) seen(n *state.Nuc, a scene.Area) {
 	t.say(a, shortDay(t.r.DayOf(look.At.Instant))+"  "+codes(t.r, look.Looked), ink2(13))
 }
 
+// due writes the work that comes first and its day: the best one, or, past
+// due, the last one.
 func (t *tableDraw) due(n *state.Nuc, a scene.Area) {
 	if n.Due == nil {
 		return
 	}
-	from := t.right(a.Right()-12, a.Y+a.H/2+5, shortDay(n.DueDay), ink2(13))
-	t.fit(a.X, a.Y+a.H/2+5, n.Due.Act.String(), ink(13), from-8)
+	end := a.Right() - 4
+	if t.area.W >= tableWide {
+		day := shortDay(n.DueDay)
+		switch {
+		case n.PastDue() > 0:
+			day = shortDay(t.r.DayOf(n.Due.By))
+		case n.DueDay < t.r.Day:
+			day = "since " + day
+		}
+		end = t.right(a.Right()-8, a.Y+a.H/2+5, day, ink2(13)) - 8
+	}
+	t.fit(a.X, a.Y+a.H/2+5, n.Due.Act.String(), ink(13), end)
 }
 
 func (t *tableDraw) days(n *state.Nuc, a scene.Area) {
 	if n.Due == nil {
 		return
 	}
-	days := n.DueDay.Sub(t.r.Day)
-	font := ink(13)
-	if days <= 0 && !t.r.Ahead {
-		font = font.semi().as(scene.Act)
+	f := ink(13)
+	if n.PastDue() > 0 {
+		f = f.semi()
+		if !t.s.Away() {
+			f = f.as(scene.Act)
+		}
 	}
-	t.number(a, minus(days), font)
+	t.number(a, minus(n.Days()), f)
 }
 
 // minus writes a whole number with a true minus.
 func minus(n int) string {
-	if n < 0 {
-		return "−" + strconv.Itoa(-n)
-	}
-	return strconv.Itoa(n)
+	return strings.Replace(thousands(n), "-", "−", 1)
 }
 
 func (t *tableDraw) bees(n *state.Nuc, a scene.Area) {
@@ -283,12 +346,15 @@ func why(n *state.Nuc) string {
 	return words
 }
 
-// shortWhat is what is the matter without its figures.
+// shortWhat is what is the matter without its day and figures.
 func shortWhat(f rules.Finding) string {
-	for i, r := range f.What {
-		if r == ':' && f.What[:i] != "robbers" {
-			return f.What[:i]
-		}
+	what := f.What
+	if head, _, ok := strings.Cut(what, ":"); ok && head != "robbers" {
+		what = head
 	}
-	return f.What
+	return withoutDay.ReplaceAllString(what, "")
 }
+
+// withoutDay is a day in a text, with what leads to it: " since Mon 3 May",
+// "26 Apr ".
+var withoutDay = regexp.MustCompile(`( (seen|since|on))?,? (Mon|Tue|Wed|Thu|Fri|Sat|Sun) \d{1,2} [A-Z][a-z]{2}|^\d{1,2} [A-Z][a-z]{2} `)

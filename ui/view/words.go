@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"lidmark/domain/calendar"
+	"lidmark/ui/state"
 )
 
 // thousands writes a whole number with a space before every three figures.
@@ -25,6 +26,20 @@ func plural(n int, one, many string) string {
 		return "1 " + one
 	}
 	return thousands(n) + " " + many
+}
+
+// needWords says how many need the keeper on the day looked at.
+func needWords(n int, s state.State) string {
+	verb := " need you"
+	switch {
+	case s.Ahead():
+		verb = " will need you"
+	case s.Away():
+		verb = " needed you"
+	case n == 1:
+		verb = " needs you"
+	}
+	return thousands(n) + verb
 }
 
 // figure writes a number with as many decimals as it needs, at most one.

@@ -1,0 +1,84 @@
+package state
+
+import (
+	"math"
+	"unicode/utf8"
+
+	"lidmark/ui/scene"
+)
+
+// Measures of the sheet of keys, dp.
+const (
+	KeyRow    = 22.0
+	KeyHead   = 62.0 // from the sheet's top to its first row
+	KeyLine   = 18.0 // a line of what the mouse does
+	KeyEdge   = 20.0 // from the sheet's side to its text
+	keyColumn = 280.0
+	keyWide   = 380.0
+	keyAir    = 8.0 // from the sheet to the window's edge, at least
+	keyFoot   = 20.0 // above and below what the mouse does
+)
+
+// MouseSays is what the mouse does, the end of the sheet of keys.
+const MouseSays = "Wheel: zoom the map, move the days, scroll. Drag: a rubber band on empty ground; with Shift it moves the map. Ctrl-click adds. Click the head of a column to sort, with Shift to sort within."
+
+// KeySheet is where the sheet of keys lies.
+type KeySheet struct {
+	scene.Area
+	Rows    []Command
+	Columns int
+	All     float64 // height of all that stands on it
+	Offset  float64 // how far it is scrolled
+}
+
+// KeySheet is the sheet of keys in the window: in as many columns as it takes
+// to show all, as far as there is room for them.
+func (s State) KeySheet() KeySheet {
+	w := s.Size()
+	k := KeySheet{Rows: keyRows()}
+	most := max(1, int((w.W-2*keyAir-2*KeyEdge)/keyColumn))
+	for k.Columns = min(2, most); ; k.Columns++ {
+		k.W = min(w.W-2*keyAir, float64(k.Columns)*keyWide+2*KeyEdge)
+		// Letters are reckoned wider than most are: state measures no text.
+		const letter = 6.8
+		mouse := math.Ceil(letter * float64(utf8.RuneCountInString(MouseSays)) / (k.W - 2*KeyEdge))
+		k.All = KeyHead + float64(k.PerColumn())*KeyRow + mouse*KeyLine + keyFoot
+		if k.All <= w.H-2*keyAir || k.Columns >= most {
+			break
+		}
+	}
+	k.H = min(k.All, w.H-2*keyAir)
+	k.X, k.Y = (w.W-k.W)/2, (w.H-k.H)/2
+	k.Offset = min(s.Scroll[KeysPlace], k.All-k.H)
+	return k
+}
+
+// PerColumn is how many rows a column has.
+func (k KeySheet) PerColumn() int { return (len(k.Rows) + k.Columns - 1) / k.Columns }
+
+// keyRows are the commands that the sheet of keys lists, and the name of a
+// nuc, which leads to it.
+func keyRows() []Command {
+	var rows []Command
+	for _, c := range commands {
+		if c.Keys != "" && c.Does != "" {
+			rows = append(rows, c)
+		}
+		if c.Name == "previous" {
+			rows = append(rows, Command{Keys: "A3", Does: "go to the nuc of that name"})
+		}
+	}
+	return rows
+}
+
+// scrolledKeys is the window with the sheet of keys scrolled by d.
+func (s State) scrolledKeys(d float64) State {
+	k := s.KeySheet()
+	return s.scrolled(KeysPlace, min(max(0, k.Offset+d), k.All-k.H)-s.Scroll[KeysPlace])
+}
+
+// keysShown is the window with the sheet of keys open at its top, or closed.
+func (s State) keysShown() State {
+	s.Keys = !s.Keys
+	return s.scrolled(KeysPlace, -s.Scroll[KeysPlace])
+}
