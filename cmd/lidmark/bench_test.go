@@ -30,7 +30,7 @@ func bigBook(b *testing.B) string {
 }
 
 func bigOptions(path string) options {
-	return options{book: path, width: 1440, height: 900, text: 100, clock: booktest.BigClock}
+	return options{book: path, width: 1440, height: 900, text: 1, clock: booktest.BigClock}
 }
 
 // The floor of opening: a bare scan of the same rows by the same driver.

@@ -13,6 +13,7 @@ import (
 	"flag"
 	"fmt"
 	"os"
+	"runtime"
 	_ "time/tzdata" // zones on machines that have none
 
 	"fyne.io/fyne/v2/app"
@@ -22,18 +23,37 @@ import (
 )
 
 func main() {
-	if err := run(os.Args[1:]); err != nil {
-		if !errors.Is(err, flag.ErrHelp) {
-			fmt.Fprintln(os.Stderr, "lidmark:", err)
-		}
-		os.Exit(2)
+	err := run(os.Args[1:])
+	if err != nil && !errors.Is(err, flag.ErrHelp) {
+		fmt.Fprintln(os.Stderr, "lidmark:", err)
+	}
+	os.Exit(exitCode(err))
+}
+
+// usageError is a command line that was not understood.
+type usageError struct{ error }
+
+// exitCode is as with lidbook: 0 all is well, 1 something is wrong with what
+// was asked, 2 the command line was not understood.
+func exitCode(err error) int {
+	var usage usageError
+	switch {
+	case err == nil, errors.Is(err, flag.ErrHelp):
+		return 0
+	case errors.As(err, &usage):
+		return 2
+	default:
+		return 1
 	}
 }
 
 func run(args []string) error {
 	o, err := parse(args)
-	if err != nil {
+	if errors.Is(err, flag.ErrHelp) {
 		return err
+	}
+	if err != nil {
+		return usageError{err}
 	}
 	if o.picture != "" {
 		return paintPicture(o)
@@ -42,8 +62,10 @@ func run(args []string) error {
 }
 
 func openWindow(o options) error {
+	if !hasDisplay(runtime.GOOS, os.Getenv) {
+		return errors.New("there is no display here; paint a room with -picture FILE, or use lidbook")
+	}
 	a := app.NewWithID("lidmark.desktop")
-	a.Settings().SetTheme(window.Theme{})
 	s := o.state()
 	w, err := window.New(a, s, shelf{o.clock})
 	if err != nil {
@@ -63,6 +85,12 @@ func openWindow(o options) error {
 func (o options) state() state.State {
 	return state.State{
 		Now: o.clock(), Day: o.on, Width: o.width, Height: o.height,
-		Text: o.text / 100, Dark: o.dark, Room: state.Yard,
+		Text: o.text, Dark: o.dark, Room: state.Yard,
 	}
+}
+
+// hasDisplay tells whether a window can be shown: elsewhere than on macOS and
+// Windows the environment names the display.
+func hasDisplay(system string, env func(string) string) bool {
+	return system == "darwin" || system == "windows" || env("DISPLAY")+env("WAYLAND_DISPLAY") != ""
 }

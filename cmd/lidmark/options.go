@@ -4,12 +4,12 @@ import (
 	"errors"
 	"flag"
 	"fmt"
+	"strconv"
 	"strings"
 	"time"
 
 	"lidmark/domain/calendar"
 	"lidmark/ui/picture"
-	"lidmark/ui/state"
 )
 
 // options are what the command line asks for.
@@ -20,7 +20,7 @@ type options struct {
 	picture, room string
 	width, height float64
 	dark          bool
-	text          float64 // per cent
+	text          float64 // 1 to 2
 	clock         func() time.Time
 }
 
@@ -37,36 +37,61 @@ func parse(args []string) (o options, err error) {
 	})
 	f.Func("now", "take this `time` for that of the clock, like \"2027-05-11 07:30\"", func(s string) error {
 		at, err := time.ParseInLocation("2006-01-02 15:04", s, time.Local)
+		if err != nil {
+			return errors.New(`write it like "2027-05-11 07:30"`)
+		}
 		o.clock = func() time.Time { return at }
-		return err
+		return nil
 	})
 	f.StringVar(&o.picture, "picture", "", "paint a room into this PNG `file` and open no window")
 	f.StringVar(&o.room, "room", "yard", "the `room` painted: "+strings.Join(picture.Rooms(), ", "))
-	f.Func("size", "`width x height` of window or picture, like 1440x900 (the default)", func(s string) error {
-		_, err := fmt.Sscanf(s, "%fx%f", &o.width, &o.height)
-		if err != nil || o.width < state.LeastWidth || o.height < state.LeastHeight {
-			return fmt.Errorf("write it like 1440x900, at least %gx%g", state.LeastWidth, state.LeastHeight)
-		}
-		return nil
+	f.Func("size", "`width x height` of window or picture, like 1440x900 (the default)", func(s string) (err error) {
+		o.width, o.height, err = picture.Size(s)
+		return err
 	})
 	f.BoolVar(&o.dark, "dark", false, "dark instead of light")
-	f.Float64Var(&o.text, "text", 100, "text size in `per cent`, 100 to 200")
-	o.width, o.height, o.clock = 1440, 900, time.Now
-	if err := f.Parse(args); err != nil {
+	f.Func("text", "text size in `per cent`, 100 (the default) to 200", func(s string) error {
+		percent, err := strconv.ParseFloat(s, 64)
+		if err != nil {
+			return errors.New("write it as a number, like 150")
+		}
+		o.text, err = picture.TextSize(percent)
+		return err
+	})
+	o.width, o.height, o.text, o.clock = 1440, 900, 1, time.Now
+	books, err := parseAll(f, args)
+	if err != nil {
 		return o, err
 	}
-	o.book = f.Arg(0)
-	return o, o.check(f.NArg())
+	if len(books) > 0 {
+		o.book = books[0]
+	}
+	return o, o.check(f, len(books))
 }
 
-func (o options) check(books int) error {
+// parseAll reads flags before and behind the book, as people type them.
+func parseAll(f *flag.FlagSet, args []string) (rest []string, err error) {
+	for {
+		if err := f.Parse(args); err != nil {
+			return nil, err
+		}
+		if f.NArg() == 0 {
+			return rest, nil
+		}
+		rest, args = append(rest, f.Arg(0)), f.Args()[1:]
+	}
+}
+
+func (o options) check(f *flag.FlagSet, books int) error {
+	asked := map[string]bool{}
+	f.Visit(func(f *flag.Flag) { asked[f.Name] = true })
 	switch {
 	case books > 1:
 		return errors.New("one book at a time: name one file")
 	case books == 1 && o.demo:
 		return errors.New("-demo opens the demo season; leave out the book, or leave out -demo")
-	case o.text < 100 || o.text > 200:
-		return fmt.Errorf("-text %g: use 100 to 200", o.text)
+	case books == 1 && o.book == "", asked["picture"] && o.picture == "":
+		return errors.New("a file needs a name")
 	case o.picture != "" && books == 0 && !o.demo:
 		return errors.New("-picture: name a book, or use -demo")
 	}

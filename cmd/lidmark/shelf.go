@@ -2,7 +2,9 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"image/png"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -44,6 +46,18 @@ func (shelf) Open(path string) (*state.Book, error) {
 	return &state.Book{Season: season, Name: name, Path: path, ReadOnly: b.ReadOnly()}, nil
 }
 
+// Stamp is the size and the time of the file and of the log beside it, in which
+// SQLite keeps what was written last.
+func (shelf) Stamp(path string) string {
+	var stamp strings.Builder
+	for _, file := range []string{path, path + "-wal"} {
+		if info, err := os.Stat(file); err == nil {
+			fmt.Fprintln(&stamp, info.Size(), info.ModTime().UnixNano())
+		}
+	}
+	return stamp.String()
+}
+
 func paintPicture(o options) error {
 	b, err := o.opened()
 	if err != nil {
@@ -58,11 +72,7 @@ func paintPicture(o options) error {
 	if err != nil {
 		return err
 	}
-	file, err := os.Create(o.picture)
-	if err != nil {
-		return err
-	}
-	return errors.Join(png.Encode(file, img), file.Close())
+	return storage.WriteFile(o.picture, func(w io.Writer) error { return png.Encode(w, img) })
 }
 
 func (o options) opened() (*state.Book, error) {

@@ -45,7 +45,22 @@ func (b *Book) On(now time.Time, d calendar.Day) *Reading {
 	return b.read(at, d, d > today)
 }
 
+// read reads the book at an instant, unless that was done lately. It reads
+// without the lock, so that what is remembered stays at hand meanwhile.
 func (b *Book) read(at time.Time, d calendar.Day, ahead bool) *Reading {
+	if r := b.remembered(at, ahead); r != nil {
+		return r
+	}
+	r := read(b.Season, at, d, ahead)
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	// One reading a day: that of today goes with the clock.
+	b.readings = slices.DeleteFunc(b.readings, func(old *Reading) bool { return old.Day == d && old.Ahead == ahead })
+	b.readings = append([]*Reading{r}, b.readings[:min(len(b.readings), mostReadings-1)]...)
+	return r
+}
+
+func (b *Book) remembered(at time.Time, ahead bool) *Reading {
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	for i, r := range b.readings {
@@ -54,9 +69,7 @@ func (b *Book) read(at time.Time, d calendar.Day, ahead bool) *Reading {
 			return r
 		}
 	}
-	r := read(b.Season, at, d, ahead)
-	b.readings = append([]*Reading{r}, b.readings[:min(len(b.readings), mostReadings-1)]...)
-	return r
+	return nil
 }
 
 // Zone is the time zone of the home yard at an instant.

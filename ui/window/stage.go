@@ -11,6 +11,7 @@ import (
 	"lidmark/ui/paint"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
+	"lidmark/ui/view"
 )
 
 // stage is the one widget of the window: it paints the scene and tells what is
@@ -112,8 +113,10 @@ func (s *stage) MouseUp(e *desktop.MouseEvent) {
 
 // Scrolled tells of the wheel; with the toolkit, up is positive.
 func (s *stage) Scrolled(e *fyne.ScrollEvent) {
-	t := s.now().TextSize()
+	now := s.now()
+	t := now.TextSize()
 	s.send(state.Wheeled{
 		At: s.at(e.Position), DX: -float64(e.Scrolled.DX) / t, DY: -float64(e.Scrolled.DY) / t, Mods: s.mods,
+		CardMost: view.CardMost(now, s.painter),
 	})
 }

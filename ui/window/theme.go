@@ -12,8 +12,8 @@ import (
 )
 
 // Theme gives the toolkit's own dialogs the colours and the typeface of the
-// scenes.
-type Theme struct{}
+// scenes. Light or dark is as the window has it, not as the desktop.
+type Theme struct{ Dark bool }
 
 var _ fyne.Theme = Theme{}
 
@@ -40,15 +40,18 @@ var roles = map[fyne.ThemeColorName]scene.Role{
 }
 
 // Color is the colour of a role where the scenes have one for it.
-func (Theme) Color(name fyne.ThemeColorName, variant fyne.ThemeVariant) color.Color {
+func (t Theme) Color(name fyne.ThemeColorName, _ fyne.ThemeVariant) color.Color {
 	role, ok := roles[name]
-	if !ok {
-		return theme.DefaultTheme().Color(name, variant)
-	}
-	if variant == theme.VariantDark {
+	switch {
+	case ok && t.Dark:
 		return paint.Dark.Colour(role)
+	case ok:
+		return paint.Light.Colour(role)
+	case t.Dark:
+		return theme.DefaultTheme().Color(name, theme.VariantDark)
+	default:
+		return theme.DefaultTheme().Color(name, theme.VariantLight)
 	}
-	return paint.Light.Colour(role)
 }
 
 // Font is IBM Plex Sans.

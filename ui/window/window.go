@@ -6,6 +6,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"lidmark/domain/calendar"
 	"lidmark/ui/paint"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -19,6 +20,8 @@ type Books interface {
 	Demo() (*state.Book, error)
 	// Open opens the book in a file.
 	Open(path string) (*state.Book, error)
+	// Stamp is a mark of a book's file that changes when somebody writes in it.
+	Stamp(path string) string
 }
 
 // Window is the keeper's window: a [state.State], shown.
@@ -29,6 +32,8 @@ type Window struct {
 	painter *paint.Painter
 	books   Books
 	state   state.State
+	asked   int    // how many books were asked for; the last one asked for is shown
+	stamp   string // of the file of the book that is shown
 	opened  func() // called when a book was opened or could not be; nil: nobody waits
 }
 
@@ -39,6 +44,7 @@ func New(app fyne.App, s state.State, books Books) (*Window, error) {
 	if err != nil {
 		return nil, err
 	}
+	app.Settings().SetTheme(Theme{Dark: s.Dark})
 	w := &Window{app: app, window: app.NewWindow("Lidmark"), painter: p, books: books, state: s}
 	w.stage = newStage(p, w.scene, func() state.State { return w.state }, w.send)
 	w.window.SetPadded(false)
@@ -53,11 +59,25 @@ func New(app fyne.App, s state.State, books Books) (*Window, error) {
 func (w *Window) Run(width, height float32, clock func() time.Time) {
 	ctx, stop := context.WithCancel(context.Background())
 	defer stop()
-	go everyMinute(ctx, clock, func(now time.Time) {
-		fyne.Do(func() { w.send(state.Ticked{Now: now}) })
-	})
+	go everyMinute(ctx, clock, w.tick)
 	w.window.Resize(fyne.NewSize(width, height))
 	w.window.ShowAndRun()
+}
+
+// tick moves the clock. It runs on a worker, so that a large book is read at
+// its new instant before the window asks for it; and it opens the book anew
+// when somebody wrote in it.
+func (w *Window) tick(now time.Time) {
+	var b *state.Book
+	var stamp string
+	fyne.DoAndWait(func() { b, stamp = w.state.Book, w.stamp })
+	if b != nil && b.Path != "" && w.books.Stamp(b.Path) != stamp {
+		fyne.Do(func() { w.OpenFile(b.Path) })
+	}
+	if b != nil {
+		b.On(now, calendar.DayOf(now, b.Zone(now)))
+	}
+	fyne.Do(func() { w.send(state.Ticked{Now: now}) })
 }
 
 // scene is what the window shows and in which theme.
@@ -75,6 +95,9 @@ func (w *Window) send(m state.Msg) {
 	before := w.state
 	next, effects := state.Update(before, m)
 	w.state = next
+	if before.Dark != next.Dark {
+		w.app.Settings().SetTheme(Theme{Dark: next.Dark})
+	}
 	if shows(m, before, next) {
 		w.stage.raster.Refresh()
 	}

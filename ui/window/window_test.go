@@ -2,12 +2,15 @@ package window
 
 import (
 	"errors"
+	"strconv"
+	"sync/atomic"
 	"testing"
 	"time"
 	_ "time/tzdata"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/test"
 
 	"lidmark/domain/book"
@@ -28,11 +31,26 @@ func (shelf) Demo() (*state.Book, error) {
 
 func (shelf) Open(string) (*state.Book, error) { return nil, errors.New("there is no such file") }
 
+func (shelf) Stamp(string) string { return "" }
+
+// growing is a file that somebody writes in.
+type growing struct {
+	shelf
+	stamp *atomic.Int32
+}
+
+func (g growing) Open(path string) (*state.Book, error) {
+	b, err := g.Demo()
+	b.Path = path
+	return b, err
+}
+
+func (g growing) Stamp(string) string { return strconv.Itoa(int(g.stamp.Load())) }
+
 // opened is a window of 1440 × 900 dp on the demo season, painted once.
 func opened(t *testing.T) *Window {
 	t.Helper()
 	app := test.NewTempApp(t)
-	app.Settings().SetTheme(Theme{})
 	w, err := New(app, state.State{Now: now, Room: state.Yard}, shelf{})
 	if err != nil {
 		t.Fatal(err)
@@ -209,9 +227,46 @@ func TestABookThatDoesNotOpenLeavesTheWindowAsItWas(t *testing.T) {
 	}
 }
 
+func TestWhatIsDroppedIsOpenedOrAnswered(t *testing.T) {
+	w := opened(t)
+	for name, want := range map[string]int{"letter.txt": 0, "a.lidmark": 1, "A.LIDMARK": 1} {
+		asked := w.asked
+		w.dropped(fyne.Position{}, []fyne.URI{storage.NewFileURI("/" + name)})
+		if got := w.asked - asked; got != want {
+			t.Errorf("%s: %d books asked for, want %d", name, got, want)
+		}
+	}
+	if w.window.Canvas().Overlays().Top() == nil {
+		t.Error("a letter was dropped, and nothing says that it is no book")
+	}
+}
+
+func TestABookThatGrewIsOpenedAnew(t *testing.T) {
+	w := opened(t)
+	var stamp atomic.Int32
+	w.books = growing{stamp: &stamp}
+	done := make(chan struct{})
+	w.opened = func() { done <- struct{}{} }
+	w.OpenFile("a.lidmark")
+	<-done
+	first := w.state.Book
+	w.click(w.nucAt(t, "A1"), 0)
+
+	w.tick(now.Add(time.Minute))
+	if w.state.Book != first || !w.state.Now.Equal(now.Add(time.Minute)) {
+		t.Error("a book that nobody wrote in was opened anew, or the clock stands still")
+	}
+	stamp.Add(1)
+	w.tick(now.Add(2 * time.Minute))
+	<-done
+	if w.state.Book == first || w.state.Selection.Len() != 1 {
+		t.Errorf("a book that grew is not shown, or %d are selected", w.state.Selection.Len())
+	}
+}
+
 func TestDialogsWearTheThemeOfTheScenes(t *testing.T) {
 	for name, role := range roles {
-		if (Theme{}).Color(name, 0) == (Theme{}).Color(name, 1) && role != scene.None {
+		if (Theme{}).Color(name, 0) == (Theme{Dark: true}).Color(name, 0) && role != scene.None {
 			t.Errorf("%v is the same by light and by dark", name)
 		}
 	}
