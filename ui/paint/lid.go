@@ -51,7 +51,7 @@ func (g *lidBrush) whole() {
 	if g.Timed && !g.NoRim && !small(g.Lid) {
 		g.rim()
 	}
-	if !g.Blank && g.Size >= 15 {
+	if !g.Blank && g.Size >= 12 {
 		g.lettered()
 	}
 	if g.Paint != scene.NoPaint && g.Size >= 24 {

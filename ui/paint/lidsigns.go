@@ -80,10 +80,15 @@ func (g *lidBrush) plate(y, w, h, radius float64) {
 }
 
 // word paints text in the lid's middle line with the middle of its capitals at
-// height y, to a fraction of a pixel, as sprites are painted once.
+// height y, to a fraction of a pixel, as sprites are painted once. On a small lid
+// it gives way to the corner.
 func (g *lidBrush) word(text string, y, size float64, weight scene.Weight, c color.RGBA) {
 	f := g.painter.faces[weight]
-	at := g.device(scene.Point{X: -f.width(text) * size / 2, Y: y + size*0.352})
+	aside := 0.0
+	if g.NeedsYou && small(g.Lid) {
+		aside = min(1, g.Size*0.06)
+	}
+	at := g.device(scene.Point{X: aside - f.width(text)*size/2, Y: aside + y + size*0.352})
 	em, last := size*g.scale, rune(0)
 	for _, r := range text {
 		at.X += f.kern(last, r) * em
@@ -125,13 +130,12 @@ func (g *lidBrush) corner() {
 	if small(g.Lid) || g.NoRim {
 		out = g.Size * 0.47
 	}
-	least := 7.0
-	if g.Size < 15 {
-		least = 5.5
+	leg, casing := max(7, g.Size*0.36), 2*max(1.2, g.Size*0.035)+1
+	if small(g.Lid) { // or it would cover the letter
+		leg, casing = max(4, g.Size*0.34), 2.4
 	}
-	leg := max(least, g.Size*0.36)
 	triangle := []scene.Point{{X: -out, Y: -out}, {X: -out + leg, Y: -out}, {X: -out, Y: -out + leg}}
-	g.part(triangle, scene.Paper, solid(scene.Paper, 2*max(1.2, g.Size*0.035)+1), true)
+	g.part(triangle, scene.Paper, solid(scene.Paper, casing), true)
 	if g.Ahead {
 		g.part(triangle, scene.Paper, solid(scene.Ink3, 1.3), true)
 		return
