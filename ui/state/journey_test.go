@@ -142,8 +142,8 @@ func TestTheChosenNucIsBroughtIntoSight(t *testing.T) {
 		w.press("PageDown")
 		g := w.Grid(w.Layout())
 		row := slices.IndexFunc(g.Rows, func(r state.Row) bool { return slices.Contains(r.Lids, w.nuc(w.chosen())) })
-		if y := float64(row) * g.Row; y < g.Offset-0.01 || y+g.Row > g.Offset+g.Height+0.01 {
-			t.Fatalf("%s lies at %.0f, in sight is %.0f to %.0f", w.chosen(), y, g.Offset, g.Offset+g.Height)
+		if r := g.Rows[row]; r.Y < g.Offset-0.01 || r.Y+r.H > g.Offset+g.Height+0.01 {
+			t.Fatalf("%s lies at %.0f, in sight is %.0f to %.0f", w.chosen(), r.Y, g.Offset, g.Offset+g.Height)
 		}
 	}
 }

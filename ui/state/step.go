@@ -156,7 +156,7 @@ func (s State) revealed() State {
 	case Split, Lids:
 		g := s.Grid(l)
 		if row, _, ok := g.find(n.Nuc.Nuc); ok {
-			return s.within(GridPlace, g.Offset, float64(row)*g.Row, g.Row, g.Height)
+			return s.within(GridPlace, g.Offset, g.Rows[row].Y, g.Rows[row].H, g.Height)
 		}
 	case Wall:
 		w := s.Wall(l)

@@ -1,20 +1,22 @@
 package view
 
 import (
+	"slices"
+
 	"lidmark/domain/book"
 	"lidmark/domain/line"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
 
-// cardDraw is the card being drawn, from the top down to the buttons at its
-// foot. What has no room any more is left out.
+// cardDraw is the card being drawn, from the top down. What has no room is
+// reached by scrolling; the buttons stay at its foot.
 type cardDraw struct {
 	*sheet
-	r      *state.Reading
-	x, w   float64 // of the text
-	y      float64 // where the next thing begins
-	bottom float64 // where the buttons begin
+	r    *state.Reading
+	x, w float64 // of the text
+	y    float64 // where the next thing begins
+	foot [][2]string
 }
 
 // cardFoot is the height kept for the buttons, dp.
@@ -28,10 +30,47 @@ func (p *sheet) card() {
 	}
 	p.clipped(a, scene.Tag{Ref: scene.Ref{Kind: "card"}}, func() {
 		p.rect(a, scene.Panel)
-		c := &cardDraw{sheet: p, r: p.s.Reading(), x: a.X + 20, w: a.W - 40, y: a.Y + 20, bottom: a.Bottom() - cardFoot}
-		c.draw()
+		c, all := p.drawnCard(0)
+		body := c.body()
+		offset := min(p.s.Scroll[state.CardPlace], max(0, all-body.H))
+		if offset > 0 {
+			c, _ = p.drawnCard(offset)
+		}
+		p.add(scene.Pane{Clip: body, Marks: c.marks})
+		p.scrollBar(body, offset, all)
+		c.sheet = p
+		c.drawButtons()
 	})
 	p.rule(a.X, a.Y, a.X, a.Bottom(), scene.Rule)
+}
+
+// CardMost is how far the card can be scrolled, dp.
+func CardMost(s state.State, m scene.Measurer) float64 {
+	p := &sheet{measure: m, s: s, l: s.Layout()}
+	if s.Book == nil || p.l.Card.Empty() {
+		return 0
+	}
+	c, all := p.drawnCard(0)
+	return max(0, all-c.body().H)
+}
+
+// drawnCard draws the card by itself, scrolled by offset, and tells how high all
+// of it is.
+func (p *sheet) drawnCard(offset float64) (c *cardDraw, all float64) {
+	a, alone := p.l.Card, *p
+	alone.marks = nil
+	c = &cardDraw{sheet: &alone, r: p.s.Reading(), x: a.X + 20, w: a.W - 40, y: a.Y + 20 - offset}
+	c.draw()
+	return c, c.y + offset - a.Y
+}
+
+// body is the part of the card above its buttons.
+func (c *cardDraw) body() scene.Area {
+	a := c.l.Card
+	if len(c.foot) > 0 {
+		a.H = max(0, a.H-cardFoot)
+	}
+	return a
 }
 
 func (c *cardDraw) draw() {
@@ -71,49 +110,49 @@ func (c *cardDraw) nothing() {
 	c.yardShown()
 }
 
-// room tells whether so much more fits above the buttons.
-func (c *cardDraw) room(h float64) bool { return c.y+h <= c.bottom }
-
 // hair parts two sections.
 func (c *cardDraw) hair() {
 	c.rule(c.x, c.y, c.x+c.w, c.y, scene.Hair)
 	c.y += 24
 }
 
-// heading begins a section if it and a first line have room.
-func (c *cardDraw) heading(text string) bool {
-	if !c.room(66) {
-		return false
-	}
+// heading begins a section.
+func (c *cardDraw) heading(text string) {
 	c.hair()
 	c.fit(c.x, c.y, text, ink(14).semi(), c.x+c.w)
 	c.y += 22
-	return true
 }
 
 // field writes a name and what it is, over at most so many lines.
 func (c *cardDraw) field(name, text string, f font, most int) {
-	if text == "" || !c.room(20) {
+	if text == "" {
 		return
 	}
-	const names = 84.0
 	c.text(c.x, c.y, name, ink2(13))
-	c.y = c.wrap(c.x+names, c.y, text, f, c.w-names, most) + 4
+	c.y = c.wrap(c.x+fieldNames, c.y, text, f, c.w-fieldNames, most) + 4
 }
+
+// fieldNames is how wide the names of fields are, dp.
+const fieldNames = 84.0
 
 // para writes lines as wide as the card.
 func (c *cardDraw) para(text string, f font, most int) {
-	if text != "" && c.room(20) {
+	if text != "" {
 		c.y = c.wrap(c.x, c.y, text, f, c.w, most) + 3
 	}
 }
 
 // count writes a name with a figure at the right.
 func (c *cardDraw) count(name, figure string, f font) {
-	if c.room(20) {
-		from := c.right(c.x+c.w, c.y, figure, f)
-		c.fit(c.x, c.y, name, ink(14), from-10)
-		c.y += 22
+	from := c.right(c.x+c.w, c.y, figure, f)
+	c.fit(c.x, c.y, name, ink(14), from-10)
+	c.y += 22
+}
+
+// more says how many are left out.
+func (c *cardDraw) more(n int) {
+	if n > 0 {
+		c.para("and "+thousands(n)+" more", ink2(13), 1)
 	}
 }
 
@@ -125,19 +164,20 @@ func (c *cardDraw) picture() float64 {
 	return 76
 }
 
-// title writes the heading of a card beside its picture and three lines below.
-func (c *cardDraw) title(text string, lines ...string) {
+// title writes the heading of a card beside its picture and lines below; how
+// that is known stands behind it where there is room.
+func (c *cardDraw) title(text, how string, lines ...string) {
 	x := c.x + c.picture() + 20
-	end := c.x + c.w + 4
-	c.fit(x, c.y+16, text, c.fitting(text, ink(17).semi(), end-x), end)
-	y := c.y + 38
-	for _, l := range lines {
-		if l != "" {
-			c.fit(x, y, l, c.fitting(l, ink2(14), end-x), end)
-			y += 20
-		}
+	w := c.x + c.w + 4 - x
+	if longer := text + ", " + how; how != "" && c.width(longer, ink(17).semi()) <= w {
+		text, how = longer, ""
 	}
-	c.y += 108
+	c.fit(x, c.y+16, text, c.fitting(text, ink(17).semi(), w), x+w)
+	y := c.y + 38
+	for _, l := range append([]string{how}, lines...) {
+		y = c.wrap(x, y, l, c.fitting(l, ink2(14), w), w, 2)
+	}
+	c.y = max(c.y+108, y+14)
 }
 
 // fitting is a font, or one a size smaller if the text fits only then.
@@ -148,22 +188,21 @@ func (c *cardDraw) fitting(text string, f font, room float64) font {
 	return f
 }
 
+// mostLines is how many lines of the book a card shows.
+const mostLines = 60
+
 // book writes the lines of the book about a subject, the latest first.
 func (c *cardDraw) book(s book.Subject) {
-	var lines []book.Line
-	for l := range c.r.View.History(s) {
-		lines = append(lines, l)
-	}
-	if len(lines) == 0 || !c.heading("The book") {
+	lines := slices.Collect(c.r.View.History(s))
+	if len(lines) == 0 {
 		return
 	}
-	names := line.In(c.r.View)
-	for i := len(lines) - 1; i >= 0; i-- {
-		if !c.room(16) {
-			return
-		}
-		c.bookLine(lines[i], s, names)
+	c.heading("The book")
+	names, left := line.In(c.r.View), max(0, len(lines)-mostLines)
+	for _, l := range slices.Backward(lines[left:]) {
+		c.bookLine(l, s, names)
 	}
+	c.more(left)
 }
 
 func (c *cardDraw) bookLine(l book.Line, s book.Subject, names line.Names) {
@@ -188,19 +227,41 @@ func (c *cardDraw) bookLine(l book.Line, s book.Subject, names line.Names) {
 // codes are a fact as it is typed.
 func codes(r *state.Reading, f book.Fact) string { return line.Codes(f, line.In(r.View)) }
 
-// buttons draws the card's buttons at its foot, as many as fit.
-func (c *cardDraw) buttons(all ...[2]string) {
-	if len(all) == 0 {
+// buttons are the card's buttons, the main one first: a word and its command.
+func (c *cardDraw) buttons(all ...[2]string) { c.foot = all }
+
+// drawButtons draws the buttons at the card's foot, as many as fit.
+func (c *cardDraw) drawButtons() {
+	if len(c.foot) == 0 {
 		return
 	}
-	c.rule(c.x, c.bottom, c.x+c.w, c.bottom, scene.Hair)
+	y := c.body().Bottom()
+	c.rule(c.x, y, c.x+c.w, y, scene.Hair)
 	x := c.x
-	for i, b := range all {
+	// What can be done comes first; one button that cannot says why beside it.
+	can, cannot := c.parted(c.foot)
+	for i, b := range append(can, cannot...) {
 		if x+c.width(b[0], ink(14).medium())+28 > c.x+c.w+1 {
 			return
 		}
-		x = c.button(x, c.bottom+12, b[0], b[1], i == 0) + 8
+		x = c.button(x, y+12, b[0], b[1], i == 0) + 8
+		if i >= len(can) {
+			c.refusal(x+4, y+12, b[1], c.x+c.w)
+			return
+		}
 	}
+}
+
+// parted parts the buttons that can run from those that cannot.
+func (c *cardDraw) parted(all [][2]string) (can, cannot [][2]string) {
+	for _, b := range all {
+		if command, _ := state.CommandNamed(b[1]); command.Reason(c.s) == "" {
+			can = append(can, b)
+		} else {
+			cannot = append(cannot, b)
+		}
+	}
+	return can, cannot
 }
 
 // wordsOn says a fact on the card of a subject.

@@ -3,7 +3,7 @@ package view
 import (
 	"fmt"
 	"slices"
-	"strconv"
+	"strings"
 	"time"
 
 	"lidmark/domain/book"
@@ -13,41 +13,62 @@ import (
 	"lidmark/ui/state"
 )
 
-// batch draws the card of a batch: its counts, its clock, its nucs.
+// batch draws the card of a batch: what to do when it is late, its counts, its
+// clock, its nucs.
 func (c *cardDraw) batch(b *book.Batch) {
 	c.fit(c.x, c.y+16, fmt.Sprintf("Batch %d · %s", b.Number, b.Line), ink(17).semi(), c.x+c.w)
 	c.fit(c.x, c.y+38, "grafted "+b.At.In(c.r.View.Zone()), ink2(14), c.x+c.w)
 	c.y += 54
-	c.counts(b)
-	c.clock(b)
 	late := c.late(b)
-	for _, f := range c.r.About(b.Batch.Subject()) {
-		if f.NeedsYou() && c.room(70) && !late {
-			c.para(sentence(f.What)+". "+f.Do+".", ink(14).semi().as(scene.Act), 3)
-			c.para(f.Why, ink2(13), 3)
-		}
+	c.clock(b)
+	c.counts(b)
+	if !late {
+		c.pressing(c.r.About(b.Batch.Subject()))
 	}
 	c.lids(c.nucsOf(b), "In nucs")
 	c.book(b.Batch.Subject())
-	c.buttons()
+}
+
+// pressing writes the findings that need the keeper.
+func (c *cardDraw) pressing(findings []rules.Finding) {
+	for _, f := range findings {
+		if f.NeedsYou() {
+			c.finding(f)
+		}
+	}
+}
+
+// finding writes one finding: what is the matter, what to do, why.
+func (c *cardDraw) finding(f rules.Finding) {
+	c.y += 2
+	c.hair()
+	font := ink(14).semi()
+	if f.NeedsYou() && !c.r.Ahead {
+		font = font.as(scene.Act)
+	}
+	c.para(sentence(f.What), font, 3)
+	if !strings.EqualFold(f.Do, f.What) {
+		c.para(f.Do, ink(14), 3)
+	}
+	c.para(sentence(f.Why), ink2(13), 4)
 }
 
 func (c *cardDraw) counts(b *book.Batch) {
 	c.hair()
 	figures := ink(14).semi()
-	c.count("grafted", strconv.Itoa(b.Larvae), figures)
+	c.count("grafted", thousands(b.Larvae), figures)
 	if b.Taken.Counted() {
-		c.count("taken", strconv.Itoa(b.Taken.N), figures)
+		c.count("taken", thousands(b.Taken.N), figures)
 	}
 	if b.Capped.Counted() {
-		c.count("capped", strconv.Itoa(b.Capped.N), figures)
+		c.count("capped", thousands(b.Capped.N), figures)
 	}
 	for _, k := range []struct {
 		name string
 		n    int
 	}{{"given to nucs", len(b.Given)}, {"caged", len(b.Caged)}, {"culled", b.Culled}, {"found dead", b.Dead}, {"dropped", b.Lost}, {"still together", b.Left()}} {
 		if k.n > 0 {
-			c.count(k.name, strconv.Itoa(k.n), figures)
+			c.count(k.name, thousands(k.n), figures)
 		}
 	}
 	c.y -= 8
@@ -57,9 +78,10 @@ func (c *cardDraw) counts(b *book.Batch) {
 func (c *cardDraw) clock(b *book.Batch) {
 	zone := c.r.View.Zone()
 	emerges := c.r.Course.Emerges(b.Batch)
-	if b.Left() == 0 || !c.heading("The clock") {
+	if b.Left() == 0 {
 		return
 	}
+	c.heading("The clock")
 	clock := c.r.Course.Clock(b.Batch)
 	rows := []struct {
 		name string
@@ -78,7 +100,7 @@ func (c *cardDraw) clock(b *book.Batch) {
 // lateFrom is how long before the hard hour the ways out are reckoned.
 const lateFrom = 48 * time.Hour
 
-// late writes what waiting costs and the ways out, best first, when the hard
+// late writes the ways out, best first, and what waiting costs when the hard
 // hour is near or past, and tells whether it did.
 func (c *cardDraw) late(b *book.Batch) bool {
 	now := c.r.View.On()
@@ -86,19 +108,10 @@ func (c *cardDraw) late(b *book.Batch) bool {
 		return false
 	}
 	card, ok := rules.LateDay(c.r.View, b.Batch, time.Time{})
-	if !ok || !c.heading(fmt.Sprintf("Of %d cells, lost if they wait", card.Cells)) {
+	if !ok {
 		return false
 	}
-	slices.SortFunc(card.Losses, func(a, b rules.Loss) int { return a.By.Compare(b.By) })
-	for _, l := range card.Losses {
-		if l.By.After(now) {
-			c.count("till "+hour(l.By, c.r.View.Zone()), figure(l.Lost), ink(14).semi())
-		}
-	}
-	c.y -= 8
-	if !c.heading("Ways out, the best first") {
-		return true
-	}
+	c.heading("Ways out, the best first")
 	c.right(c.x+c.w, c.y-22, "taken in", ink2(13))
 	for i, w := range card.Ways {
 		f := ink(14)
@@ -106,6 +119,14 @@ func (c *cardDraw) late(b *book.Batch) bool {
 			f = f.semi()
 		}
 		c.count(sentence(w.Way.String()), fmt.Sprintf("%.0f", w.Accepted), f)
+	}
+	c.y -= 8
+	c.heading(fmt.Sprintf("Of %d cells, lost if they wait", card.Cells))
+	slices.SortFunc(card.Losses, func(a, b rules.Loss) int { return a.By.Compare(b.By) })
+	for _, l := range card.Losses {
+		if l.By.After(now) {
+			c.count("till "+hour(l.By, c.r.View.Zone()), figure(l.Lost), ink(14).semi())
+		}
 	}
 	c.y -= 8
 	return true
@@ -123,26 +144,24 @@ func (c *cardDraw) nucsOf(b *book.Batch) (all []*state.Nuc) {
 
 // lids draws nucs as small lids with their names, as many as three rows hold.
 func (c *cardDraw) lids(nucs []*state.Nuc, title string) {
-	if len(nucs) == 0 || !c.heading(fmt.Sprintf("%s: %d", title, len(nucs))) {
+	if len(nucs) == 0 {
 		return
 	}
-	const pitch, size, rows = 36.0, 28.0, 3
+	c.heading(fmt.Sprintf("%s: %s", title, thousands(len(nucs))))
+	const pitch, size, row, rows = 36.0, 28.0, 50.0, 3
 	perRow := int(c.w / pitch)
 	c.y -= 6
-	for i, n := range nucs {
-		if i >= perRow*rows || !c.room(48) {
-			break
-		}
-		o := at(c.x+pitch/2+float64(i%perRow)*pitch, c.y+size/2)
+	some := nucs[:min(len(nucs), perRow*rows)]
+	for i, n := range some {
+		o := at(c.x+pitch/2+float64(i%perRow)*pitch, c.y+size/2+float64(i/perRow)*row)
 		l := c.lidOf(n, o, size)
-		l.Selected = false
+		l.Selected, l.Hover = false, l.Hover && c.s.Hover.Ref == l.Ref
 		c.add(l)
-		c.centre(o.X, o.Y+size/2+11, n.Name, ink2(12))
-		if i%perRow == perRow-1 || i == len(nucs)-1 {
-			c.y += 46
-		}
+		name := scene.Shorten(c.measure, n.Name, 12, scene.Regular, pitch-2)
+		c.centre(o.X, o.Y+size/2+14, name, ink2(12))
 	}
-	c.y += 8
+	c.y += row*float64((len(some)+perRow-1)/perRow) + 8
+	c.more(len(nucs) - len(some))
 }
 
 // colony draws the card of a full-size colony.
@@ -150,7 +169,7 @@ func (c *cardDraw) colony(k *book.Colony) {
 	o := at(c.x+c.picture()/2+2, c.y+42)
 	c.add(scene.Rect{Area: scene.Around(o, 50), Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink, 2)},
 		scene.Rect{Area: scene.Around(o, 28), Radius: 2, Stroke: stroke(scene.Ink, 1.4)})
-	c.title(k.Name, roles(k), k.Line, c.r.View.Yard(k.Yard).Name)
+	c.title(k.Name, "", roles(k), k.Line, c.r.View.Yard(k.Yard).Name)
 	if k.Thousands > 0 {
 		c.field("Bees", figure(k.Thousands)+" thousand", ink(14), 1)
 	}
@@ -166,11 +185,7 @@ func (c *cardDraw) colony(k *book.Colony) {
 		c.field("Brood", said, ink(14), 2)
 	}
 	for _, f := range c.r.About(k.Colony.Subject()) {
-		if c.room(60) {
-			c.para(sentence(f.What), ink(14).semi(), 2)
-			c.para(f.Do+". "+f.Why, ink2(13), 3)
-		}
+		c.finding(f)
 	}
 	c.book(k.Colony.Subject())
-	c.buttons()
 }

@@ -21,7 +21,7 @@ const (
 func (c *cardDraw) flights(n *state.Nuc) {
 	p := n.Presumed
 	virgin := p.Condition == book.Virgin || p.Condition == book.Due
-	if !virgin || p.OldEnoughFrom.IsZero() || !c.room(84) {
+	if !virgin || p.OldEnoughFrom.IsZero() {
 		return
 	}
 	old := c.r.DayOf(p.OldEnoughFrom)

@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -20,10 +21,11 @@ func (c *cardDraw) nuc(n *state.Nuc) {
 	l.Weak = n.Weak()
 	l.Robbing = n.Robbers()
 	c.add(l)
-	c.title(n.Name+"  "+c.holds(n), c.stands(n), c.motherLine(n), c.age(n))
+	holds, how := c.holds(n)
+	c.title(n.Name+"  "+holds, how, c.stands(n), c.motherLine(n), c.age(n))
 	c.lastSeen(n)
 	c.dueField(n)
-	c.needs(n)
+	c.pressing(n.Findings)
 	c.calendar(n)
 	c.flights(n)
 	c.book(n.Nuc.Nuc.Subject())
@@ -37,21 +39,37 @@ func (c *cardDraw) nuc(n *state.Nuc) {
 	c.buttons(buttons...)
 }
 
-// holds is what the nuc holds, and whether somebody saw it.
-func (c *cardDraw) holds(n *state.Nuc) string {
-	word := n.Presumed.Condition.String()
+// holds is what the nuc holds, and how that is known.
+func (c *cardDraw) holds(n *state.Nuc) (word, how string) {
+	word = n.Presumed.Condition.String()
 	switch {
 	case caught(n):
-		return word + ", caught"
+		return word, "caught"
 	case n.Presumed.Condition == book.Due, n.Presumed.Condition == book.Empty:
-		return word
+		return word, ""
 	case !n.Presumed.Seen || c.r.Ahead:
-		return word + ", by the calendar"
+		return word, "by the calendar"
 	case n.Presumed.Condition == book.Cell:
-		return word + ", given"
+		return word, "given"
+	case n.Presumed.Condition == book.Virgin:
+		return word, c.virginKnown(n)
 	default:
-		return word + ", seen"
+		return word, "seen"
 	}
+}
+
+// virginKnown says what is known of a virgin: she was seen herself, or only the
+// cell she left.
+func (c *cardDraw) virginKnown(n *state.Nuc) string {
+	for _, l := range slices.Backward(n.Looks) {
+		switch {
+		case l.At.Before(n.Holds.Given), l.Queen == book.VirginSeen:
+			return "seen"
+		case l.Cell == book.CellOpenAtTip:
+			return "cell open " + shortDay(c.r.DayOf(l.At.Instant))
+		}
+	}
+	return "seen"
 }
 
 func (c *cardDraw) stands(n *state.Nuc) string {
@@ -87,22 +105,34 @@ func (c *cardDraw) age(n *state.Nuc) string {
 	return said
 }
 
+// lastSeen writes the last look since the queen, or the lack of one, was last
+// changed: what was seen before tells of another queen.
 func (c *cardDraw) lastSeen(n *state.Nuc) {
 	look, ok := n.LastLook()
-	if !ok {
+	if !ok || look.At.Before(n.Holds.Given) || look.At.Before(n.Queenless) || look.At.Before(n.MadeUp) {
 		return
 	}
 	words := wordsOn(c.r, look.Looked, n.Nuc.Nuc.Subject())
 	c.field("Last seen", look.At.Day(c.r.View.Zone()).Short()+", "+words, ink(14), 2)
 }
 
+// dueField writes what is due, on which day or since when, and the time there
+// is for it.
 func (c *cardDraw) dueField(n *state.Nuc) {
 	f := n.Due
 	if f == nil {
 		return
 	}
-	c.field("Due", f.Act.String()+" "+n.DueDay.Short(), ink(14).semi(), 2)
+	bold, act, day := ink(14).semi(), f.Act.String(), n.DueDay.Short()
+	if n.DueDay < c.r.Day {
+		day = "since " + day
+	}
+	if one := act + " " + day; c.width(one, bold) <= c.w-fieldNames {
+		act, day = one, ""
+	}
+	c.field("Due", act, bold, 2)
 	c.y -= 3
+	c.field("", day, bold, 1)
 	font, window := ink2(14), c.window(*f)
 	if days := c.r.PastDue(*f); days > 0 {
 		window = course.Count(days, "day") + " past due"
@@ -133,27 +163,6 @@ func (c *cardDraw) window(f rules.Finding) string {
 	}
 }
 
-// needs writes what is the matter, why, and what to do about it.
-func (c *cardDraw) needs(n *state.Nuc) {
-	for _, f := range n.Findings {
-		if !f.NeedsYou() || !c.room(70) {
-			continue
-		}
-		c.y += 2
-		c.hair()
-		font := ink(14).semi().as(scene.Act)
-		if c.r.Ahead {
-			font = ink(14).semi()
-		}
-		c.fit(c.x, c.y, sentence(f.What), font, c.x+c.w)
-		c.y += 20
-		if !strings.EqualFold(f.Do, f.What) {
-			c.para(f.Do, ink(14), 2)
-		}
-		c.para(f.Why, ink2(13), 3)
-	}
-}
-
 // calendar writes what the calendar says of the nuc: the days behind and
 // before it.
 func (c *cardDraw) calendar(n *state.Nuc) {
@@ -172,10 +181,14 @@ func (c *cardDraw) calendar(n *state.Nuc) {
 			rows = append(rows, e)
 		}
 	}
-	if len(rows) == 0 || !c.heading(c.probably()) {
+	if len(rows) == 0 {
 		return
 	}
-	c.para(p.Why, ink(14), 2)
+	slices.SortStableFunc(rows, func(a, b event) int { return a.at.Compare(b.at) })
+	c.heading(c.probably(p))
+	if c.reckoned(p) || p.Condition == book.NoQueen {
+		c.para(sentence(p.Why), ink(14), 2)
+	}
 	for _, e := range rows {
 		c.event(e)
 	}
@@ -189,9 +202,6 @@ type event struct {
 }
 
 func (c *cardDraw) event(e event) {
-	if !c.room(18) {
-		return
-	}
 	d := c.r.DayOf(e.at)
 	f, word := ink(13), e.next
 	if !e.at.After(c.r.View.On()) {
@@ -202,10 +212,17 @@ func (c *cardDraw) event(e event) {
 	c.y += 19
 }
 
-// probably is the heading over what is only reckoned.
-func (c *cardDraw) probably() string {
-	if c.s.Away() {
+// probably is the heading over the days of the calendar.
+func (c *cardDraw) probably(p course.Presumption) string {
+	switch {
+	case !c.reckoned(p):
+		return "The calendar"
+	case c.s.Away():
 		return "By the calendar, on " + shortDay(c.r.Day)
+	default:
+		return "By the calendar, today"
 	}
-	return "By the calendar, today"
 }
+
+// reckoned tells whether what a nuc holds is only reckoned, not seen.
+func (c *cardDraw) reckoned(p course.Presumption) bool { return !p.Seen || c.r.Ahead }

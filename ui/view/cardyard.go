@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strconv"
 
 	"lidmark/domain/book"
 	"lidmark/domain/rules"
@@ -16,21 +15,56 @@ import (
 // keeper there.
 func (c *cardDraw) yardShown() {
 	nucs := c.r.In(c.s.Filled())
+	if len(nucs) == 0 {
+		c.fit(c.x, c.y+12, "No nuc yet", ink(17).semi(), c.x+c.w)
+		c.fit(c.x, c.y+36, "in "+c.yardName(), ink2(14), c.x+c.w)
+		c.y += 54
+		c.yardNotes(c.s.Filled())
+		return
+	}
 	need := state.NeedYou(nucs)
-	verb := "need you"
-	if need == 1 {
-		verb = "needs you"
-	}
-	if c.s.Ahead() {
-		verb = "will need you"
-	}
-	c.fit(c.x, c.y+12, fmt.Sprintf("%s %s", plural(need, "nuc", "nucs"), verb), ink(17).semi(), c.x+c.w)
+	c.fit(c.x, c.y+12, plural(need, "nuc", "nucs")+" "+c.verb(need), ink(17).semi(), c.x+c.w)
 	c.fit(c.x, c.y+36, fmt.Sprintf("of %s in %s", thousands(len(nucs)), c.yardName()), ink2(14), c.x+c.w)
 	c.y += 54
+	c.filterLine()
 	c.pastDue(nucs)
 	c.wants(nucs)
 	c.yardNotes(c.s.Filled())
-	c.buttons([2]string{"Show them", "needs you"}, [2]string{"Select all shown", "all"})
+	var buttons [][2]string
+	switch {
+	case c.s.Filter != "":
+		buttons = append(buttons, [2]string{"Show all again", "clear filter"})
+	case need > 0:
+		buttons = append(buttons, [2]string{"Show them", "needs you"})
+	}
+	c.buttons(append(buttons, [2]string{"Select all shown", "all"})...)
+}
+
+// verb says that so many need the keeper: now, on the day looked at, or then.
+func (c *cardDraw) verb(n int) string {
+	switch {
+	case c.r.Ahead:
+		return "will need you"
+	case c.s.Away():
+		return "needed you"
+	case n == 1:
+		return "needs you"
+	default:
+		return "need you"
+	}
+}
+
+// filterLine says what the filter does to the panes.
+func (c *cardDraw) filterLine() {
+	if c.s.Filter == "" {
+		return
+	}
+	said := fmt.Sprintf("%s shown by the filter", thousands(len(c.s.Shown())))
+	if c.s.Pane != state.Table {
+		said += ", the others pale"
+	}
+	c.para(said, ink(14), 2)
+	c.y += 4
 }
 
 // pastDue draws how long work is past due.
@@ -44,20 +78,18 @@ func (c *cardDraw) pastDue(nucs []*state.Nuc) {
 		}
 	}
 	most := slices.Max(days[:])
-	if most == 0 || !c.heading("By days past due") {
+	if most == 0 {
 		return
 	}
+	c.heading("By days past due")
 	for i, word := range []string{"1 day", "2 days", "3 days", "4 to 6 days", "a week or more"} {
-		if !c.room(24) {
-			break
-		}
 		role := scene.Bar
-		if i == len(days)-1 {
+		if i == len(days)-1 && !c.s.Away() {
 			role = scene.Act
 		}
 		c.text(c.x, c.y, word, ink(14))
 		c.rect(scene.Area{X: c.x + 116, Y: c.y - 11, W: float64(days[i]) / float64(most) * (c.w - 170), H: 12}, role)
-		c.right(c.x+c.w, c.y, strconv.Itoa(days[i]), ink(14).semi())
+		c.right(c.x+c.w, c.y, thousands(days[i]), ink(14).semi())
 		c.y += 24
 	}
 }
@@ -77,11 +109,12 @@ func lateness(days int) int {
 // wants writes what the nucs that need the keeper need, the most wanted first.
 func (c *cardDraw) wants(nucs []*state.Nuc) {
 	acts := actsOf(nucs)
-	if len(acts) == 0 || !c.heading("What they need") {
+	if len(acts) == 0 {
 		return
 	}
+	c.heading("What they need")
 	for _, a := range acts {
-		c.count(a.act.String(), strconv.Itoa(a.n), ink(14).semi())
+		c.count(a.act.String(), thousands(a.n), ink(14).semi())
 	}
 }
 
@@ -116,9 +149,10 @@ func (c *cardDraw) yardNotes(id book.YardID) {
 			said = append(said, c.r.About(y.Yard.Subject())...)
 		}
 	}
-	if len(said) == 0 || !c.heading("The yards") {
+	if len(said) == 0 {
 		return
 	}
+	c.heading("The yards")
 	for _, f := range said {
 		c.para(c.r.View.Yard(f.Yard).Name+": "+f.What, ink(14), 2)
 	}
@@ -136,10 +170,11 @@ func (c *cardDraw) several() {
 	others := c.s.Selection.Len() - len(nucs)
 	title := plural(len(nucs), "nuc", "nucs") + " selected"
 	if others > 0 {
-		title += fmt.Sprintf(", and %d more", others)
+		title += ", and " + thousands(others) + " more"
 	}
 	c.fit(c.x, c.y+12, title, ink(17).semi(), c.x+c.w)
-	c.fit(c.x, c.y+36, fmt.Sprintf("%d of them need you", state.NeedYou(nucs)), ink2(14), c.x+c.w)
+	need := state.NeedYou(nucs)
+	c.fit(c.x, c.y+36, thousands(need)+" of them "+c.verb(need), ink2(14), c.x+c.w)
 	c.y += 52
 	counts := map[book.Condition]int{}
 	for _, n := range nucs {
@@ -147,10 +182,10 @@ func (c *cardDraw) several() {
 	}
 	c.hair()
 	for _, k := range book.Conditions() {
-		if counts[k] > 0 && c.room(24) {
+		if counts[k] > 0 {
 			c.add(scene.Lid{At: at(c.x+10, c.y-5), Size: 20, Condition: scene.Condition(k), Seen: true, Entrance: 180, NoRim: true})
 			c.text(c.x+30, c.y, k.String(), ink(14))
-			c.right(c.x+c.w, c.y, strconv.Itoa(counts[k]), ink(14).semi())
+			c.right(c.x+c.w, c.y, thousands(counts[k]), ink(14).semi())
 			c.y += 24
 		}
 	}

@@ -63,8 +63,8 @@ func (g *ground) feature(f book.FeatureDrawn) {
 		g.keep(points, 6)
 		g.add(scene.Poly{Points: points, Open: true, Stroke: stroke(scene.Ink3, max(2, g.camera.Length(f.Width)*0.5))})
 	case book.VehicleSpot:
-		k := g.camera.Length(1)
-		spot := scene.Area{X: points[0].X - 2.2*k, Y: points[0].Y - 1.05*k, W: 4.4 * k, H: 2.1 * k}
+		spot := g.vehicle(points[0])
+		g.taken = append(g.taken, spot.Inset(-2))
 		g.add(scene.Rect{Area: spot, Radius: 2, Stroke: scene.Stroke{Role: scene.Ink2, Width: 1.2, Dash: [2]float64{4, 3}}})
 	case book.Dwelling:
 		g.add(scene.Poly{Points: points, Fill: scene.Sunk, Stroke: stroke(scene.Ink2, 1.2)})
@@ -73,6 +73,13 @@ func (g *ground) feature(f book.FeatureDrawn) {
 	default:
 		g.add(scene.Poly{Points: points, Open: true, Stroke: scene.Stroke{Role: scene.Contour, Width: 1.2, Dash: [2]float64{8, 4}}})
 	}
+}
+
+// vehicle is where a vehicle stands whose spot has its middle at c: 4.4 m by
+// 2.1 m.
+func (g *ground) vehicle(c scene.Point) scene.Area {
+	k := g.camera.Length(1)
+	return scene.Area{X: c.X - 2.2*k, Y: c.Y - 1.05*k, W: 4.4 * k, H: 2.1 * k}
 }
 
 func (g *ground) tree(c scene.Point, r float64) {
@@ -145,7 +152,14 @@ func (g *ground) besides(f book.FeatureDrawn) []scene.Point {
 	}
 	var places []scene.Point
 	switch f.What {
-	case book.Dwelling, book.ColdHollow, book.VehicleSpot:
+	case book.VehicleSpot:
+		spot := g.vehicle(points[0])
+		for _, y := range []float64{spot.Bottom() + 14, spot.Y - 6} {
+			for _, aside := range []float64{0, 24, -24, 48, -48} {
+				places = append(places, at(points[0].X+aside, y))
+			}
+		}
+	case book.Dwelling, book.ColdHollow:
 		middle = centre(points)
 		places = append(places, middle.Add(at(0, 4)))
 	}

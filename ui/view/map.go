@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
@@ -36,30 +37,74 @@ func (p *sheet) mapPane(a scene.Area) {
 	})
 }
 
-// mapHead draws the map's title and its layers.
+// mapHead draws the map's title, its layers, and where it fills the room the
+// field of the filter and the way to the other forms.
 func (p *sheet) mapHead(a scene.Area) {
-	y := a.Y + 22
-	x := p.text(a.X+state.Edge, y, "Map", ink(14).semi())
-	if p.s.Filled().IsZero() {
-		x = p.text(x+10, y, p.s.Reading().View.Yard(p.s.MapYard()).Name, ink2(13))
+	y, x := a.Y+22, a.X+state.Edge
+	if p.l.Turns.Empty() {
+		x = p.text(x, y, "Map", ink(14).semi()) + 10
 	}
 	to := a.Right() - 14
-	for _, l := range []struct {
-		word, command string
-		layer         state.Layer
-	}{{"Batch", "layer batch", state.ByBatch}, {"Due", "layer due", state.ByDue}, {"Condition", "layer condition", state.ByCondition}} {
-		on := p.s.Layer == l.layer
+	if p.s.Pane == state.Map && p.l.Turns.Empty() {
+		p.allForms(scene.Area{X: a.X, Y: a.Y - 3, W: a.W, H: a.H})
+		to = a.Right() - 216
+		p.rule(to+10, a.Y+10, to+10, a.Y+28, scene.Rule)
+		to -= 6
+	}
+	to = p.layers(to, y, x+20)
+	if p.filtering() && p.l.Main.Empty() {
+		if field := (scene.Area{X: x, Y: a.Y + 3, W: min(300, to-10-x), H: leastTarget}); field.W >= 80 {
+			p.filterField(field, "any word, stand, batch or letter")
+		}
+		return
+	}
+	if p.s.Filled().IsZero() {
+		p.fit(x, y, p.s.Reading().View.Yard(p.s.MapYard()).Name, ink2(13), to-10)
+	}
+}
+
+// layer is a layer of the map: its word and its command.
+type layer struct {
+	word, command string
+	layer         state.Layer
+}
+
+// mapLayers are the layers of the map, the last first.
+var mapLayers = []layer{{"Batch", "layer batch", state.ByBatch}, {"Due", "layer due", state.ByDue}, {"Condition", "layer condition", state.ByCondition}}
+
+// layers writes the map's layers up to x, in a small window only the one shown,
+// which opens the list of all, and gives where they begin.
+func (p *sheet) layers(x, y, from float64) float64 {
+	if p.l.Window.W < fewLayers {
+		return p.layerChoice(x, y)
+	}
+	for _, l := range mapLayers {
 		f := ink2(13)
+		on := p.s.Layer == l.layer
 		if on {
 			f = f.semi()
 		}
-		from := to - p.width(l.word, f)
-		if from < x+20 {
+		left := x - p.width(l.word, f)
+		if left < from {
 			break
 		}
-		p.link(from, y, l.word, ink2(13), l.command, on)
-		to = from - 16
+		p.link(left, y, l.word, ink2(13), l.command, on)
+		x = left - 16
 	}
+	return x
+}
+
+// fewLayers is the width of the window, dp, below which the layers of the map
+// are in one list.
+const fewLayers = 1440.0
+
+// layerChoice writes the layer shown, which opens the list of layers.
+func (p *sheet) layerChoice(x, y float64) float64 {
+	i := slices.IndexFunc(mapLayers, func(l layer) bool { return l.layer == p.s.Layer })
+	p.add(scene.Poly{Points: []scene.Point{at(x-9, y-8), at(x, y-8), at(x-4.5, y-2)}, Fill: scene.Ink2})
+	from := p.right(x-15, y, mapLayers[i].word, ink(13).semi())
+	p.command(target(scene.Area{X: from - 6, Y: y - 14, W: x - from + 12, H: 20}), "layers")
+	return from - 16
 }
 
 // draw draws the ground, then what stands on it, then names.
@@ -77,9 +122,15 @@ func (g *ground) draw() {
 	g.standNames(stands)
 }
 
-// crosses marks the ground every ten metres.
+// crosses marks the ground every ten metres, or more where those would lie too
+// close together.
 func (g *ground) crosses() {
-	const every = 10
+	every := 10.0
+	for _, e := range []float64{50, 100, 500, 1000} {
+		if g.camera.Length(every) < crossesLeast {
+			every = e
+		}
+	}
 	world := g.camera.WorldArea(g.frame)
 	for x := math.Ceil(world.X/every) * every; x < world.Right(); x += every {
 		for y := math.Ceil(world.Y/every) * every; y < world.Bottom(); y += every {
@@ -89,6 +140,9 @@ func (g *ground) crosses() {
 		}
 	}
 }
+
+// crossesLeast is how far apart the crosses lie at least, dp.
+const crossesLeast = 40.0
 
 // margin draws north, the scale and how large lids are, below the ground.
 func (g *ground) margin(a scene.Area) {

@@ -44,10 +44,10 @@ func (g *ground) free(box scene.Area) bool {
 func (g *ground) standNames(spots []spot) {
 	letter, small := ink(14).bold(), ink(12).semi()
 	for _, s := range spots {
-		if s.Places <= 1 {
+		if s.Places <= 1 || s.lid < mapLidLeast {
 			continue
 		}
-		box, ok := g.name(s.Letter, letter, around(s.at, s.lid+4, g.width(s.Letter, letter)))
+		box, ok := g.name(s.Letter, letter, around(s.at, s.lid+s.gap()/2+4, g.width(s.Letter, letter)))
 		if ok {
 			g.hit(scene.Around(box.Centre(), leastTarget), state.RefOf(s.Stand.Stand.Subject()), "stand "+s.Letter+": its nucs")
 		}
@@ -58,7 +58,7 @@ func (g *ground) standNames(spots []spot) {
 		}
 	}
 	for _, s := range spots {
-		if s.Places <= 1 {
+		if s.Places <= 1 && s.lid >= mapLidLeast {
 			g.name(s.Letter, small, around(s.at, s.lid/2, g.width(s.Letter, small)))
 		}
 	}

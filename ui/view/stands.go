@@ -21,8 +21,13 @@ type spot struct {
 // Sizes of lids on the map, dp.
 const (
 	mapLid      = 29.0
-	mapLidLeast = 12.0
 	mapLidMost  = 64.0
+	mapLidLeast = 12.0 // below it a nuc is a flat cell
+	mapCell     = 4.0  // the least of those
+	// Lids of this size are read well: single boxes that nearly have it lap
+	// over their neighbours a little.
+	mapLidRead = 16.0
+	mapLap     = 1.2
 	// A lid of full size and more is hatched; one that nearly has it may touch
 	// its neighbours.
 	mapLidFull   = 20.0
@@ -43,19 +48,67 @@ func (g *ground) stands() []spot {
 	for _, s := range spots {
 		g.plate(s)
 	}
+	g.nucs(spots)
+	return spots
+}
+
+// nucs draws the nucs of all stands: first the frames of those chosen, so that
+// they cover no neighbour, then the lids.
+func (g *ground) nucs(spots []spot) {
 	filter := state.FilterBy(g.s.Filter)
+	var lids []scene.Lid
+	var nucs []*state.Nuc
 	for _, s := range spots {
 		for _, n := range s.nucs {
 			l := g.mapLid(n, s)
 			l.Faded = !filter.Shows(n)
-			g.add(l)
-			if g.s.Layer == state.ByBatch {
-				g.batchNumber(n, l)
+			place := scene.Around(l.At, l.Size)
+			if frame, ok := frameOf(l); ok {
+				g.add(frame)
+				place = frame.Area
 			}
-			g.taken = append(g.taken, scene.Around(l.At, l.Size))
+			lids, nucs = append(lids, l), append(nucs, n)
+			g.taken = append(g.taken, place)
 		}
 	}
-	return spots
+	for i, l := range lids {
+		if l.Size < mapLidLeast {
+			g.add(cell(l))
+			continue
+		}
+		l.Selected, l.Hover = false, false
+		g.add(l)
+		if g.s.Layer == state.ByBatch {
+			g.batchNumber(nucs[i], l)
+		}
+	}
+}
+
+// frameOf is the frame of a lid that is selected or under the pointer.
+func frameOf(l scene.Lid) (scene.Rect, bool) {
+	r := scene.Rect{Area: scene.Around(l.At, l.Size+6), Radius: l.Size*0.2 + 3}
+	switch {
+	case l.Selected:
+		r.Fill, r.Stroke = scene.PenTint, stroke(scene.Pen, 2.5)
+	case l.Hover:
+		r.Stroke = stroke(scene.Ink2, 1.5)
+	default:
+		return r, false
+	}
+	return r, true
+}
+
+// cell is a lid too small for letter and signs: a flat square, hollow where
+// nobody saw what it holds.
+func cell(l scene.Lid) scene.Rect {
+	r := scene.Rect{Area: scene.Around(l.At, l.Size), Fill: scene.Paper, Stroke: stroke(l.Condition.Line(), 1), Tag: l.Tag}
+	switch {
+	case l.Faded:
+		r.Stroke = stroke(scene.Rule, 1)
+	case l.Seen && l.Condition.Fill() != scene.None:
+		r.Fill = l.Condition.Fill()
+	}
+	return r
 }
 
 // size gives every stand the largest lids that do not reach its neighbour.
@@ -74,26 +127,35 @@ func (g *ground) size(spots []spot) {
 			wide = standWide
 		}
 		lid := nearest * 0.97 / wide
-		if lid > mapLidNearly {
+		switch {
+		case lid > mapLidNearly:
 			lid = max(lid, mapLidFull)
+		case lid < mapLidRead && spots[i].Places <= 1:
+			lid = min(lid*mapLap, mapLidRead)
 		}
-		spots[i].lid = min(max(lid, mapLidLeast), most)
+		spots[i].lid = min(max(lid, mapCell), most)
 	}
 }
 
-// standWide is how far stands of four lie apart at least, in lids: two lids,
-// the plate's edge and room for a letter.
-const standWide = 2.9
+// standWide is how far stands of four lie apart at least, in lids: two lids, the
+// gap between them, the plate's edge and room for a letter.
+const standWide = 3.05
+
+// lidGap is how far apart lids on a stand lie, dp: their frames have room.
+const lidGap = 5.0
+
+// gap is how far apart the lids of a stand lie: less where they are small.
+func (s spot) gap() float64 { return min(lidGap, s.lid/5) }
 
 // plate draws a stand of several places.
 func (g *ground) plate(s spot) {
 	if s.Places <= 1 {
 		return
 	}
-	half := s.lid + 3
+	half := s.lid + s.gap()/2 + 3
 	w := half
 	if s.Places > 4 {
-		w = s.lid*float64(s.Places)/2 + 3
+		w = (s.lid+s.gap())*float64(s.Places)/2 + 3
 		half = s.lid/2 + 3
 	}
 	corners := []scene.Point{at(-w, -half), at(w, -half), at(w, half), at(-w, half)}
@@ -149,10 +211,10 @@ func offset(n *state.Nuc, s spot) scene.Point {
 	case s.Places <= 1 || n.Place < 1:
 		return scene.Point{}
 	case s.Places <= 4:
-		k := s.lid/2 + 0.5
+		k := (s.lid + s.gap()) / 2
 		return [4]scene.Point{at(-k, -k), at(k, -k), at(-k, k), at(k, k)}[(n.Place-1)%4]
 	default:
-		return at((float64(n.Place)-float64(s.Places+1)/2)*s.lid, 0)
+		return at((float64(n.Place)-float64(s.Places+1)/2)*(s.lid+s.gap()), 0)
 	}
 }
 
