@@ -3,6 +3,7 @@ package main
 import (
 	"cmp"
 	"fmt"
+	"strconv"
 	"strings"
 	"time"
 
@@ -22,7 +23,7 @@ func addCommand(a *app) *cobra.Command {
 		Args:  cobra.NoArgs,
 		RunE:  func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
-	c.AddCommand(addYard(a), addBoxes(a), addPerson(a), addColony(a), addQueen(a))
+	c.AddCommand(addYard(a), addBoxes(a), addCombs(a), addPerson(a), addColony(a), addQueen(a))
 	return c
 }
 
@@ -71,30 +72,86 @@ func addYard(a *app) *cobra.Command {
 }
 
 func addBoxes(a *app) *cobra.Command {
-	var per, sides int
+	var per int
+	var comb combs
+	var place string
 	c := a.adding(&cobra.Command{
-		Use:     "boxes NAMES",
+		Use:     "boxes NAMES...",
 		Short:   "Add a row of boxes with their nucs and the stand they are on",
-		Example: "  lidbook add boxes C1-C8 --sides 6 --yard \"Moor End\"",
-		Args:    cobra.ExactArgs(1),
+		Example: "  lidbook add boxes C1-C8 --kind mini --yard \"Moor End\"\n  lidbook add boxes D1-D6 --sides 10 --comb 8 --at 0,-12",
+		Args:    cobra.MinimumNArgs(1),
 	}, func(d *desk, f finder, args []string) error {
 		y, err := f.homeOr(a.flags.yard)
 		if err != nil {
 			return err
 		}
-		facts, err := setUp{ids: d.ids, yard: y.Yard, per: per, sides: sides, view: f.View}.row(args[0])
+		set := &setUp{ids: d.ids, yard: y.Yard, per: per, view: f.View}
+		if set.combs, err = comb.filled(); err != nil {
+			return err
+		}
+		if set.at, err = parsePoint(place); err != nil {
+			return err
+		}
+		facts, err := set.row(strings.Join(args, ","))
 		if err != nil {
 			return err
 		}
 		if err := d.append(d.entries(d.at, facts...)...); err != nil {
 			return err
 		}
-		d.line("added: %s in %s", args[0], y.Name)
+		d.line("added: %s in %s", strings.Join(args, ", "), y.Name)
 		return nil
 	})
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
 	c.Flags().IntVar(&per, "nucs-per-box", 1, "how many nucs share a box")
-	c.Flags().IntVar(&sides, "sides", 0, "how many sides of comb a nuc has")
+	c.Flags().StringVar(&place, "at", "", "the middle of their stand, `EAST,NORTH` of the yard's origin in m (else a row on from the others)")
+	comb.flags(c)
+	return c
+}
+
+// parsePoint reads "4,-12" in metres; nothing for no text.
+func parsePoint(text string) (*book.Point, error) {
+	if text == "" {
+		return nil, nil
+	}
+	east, north, _ := strings.Cut(text, ",")
+	x, err := strconv.ParseFloat(strings.TrimSpace(east), 64)
+	y, err2 := strconv.ParseFloat(strings.TrimSpace(north), 64)
+	const most = 10000 // m; no yard is wider
+	if err != nil || err2 != nil || !(max(x, -x, y, -y) <= most) {
+		return nil, fmt.Errorf("--at %q: write metres to the east and to the north, like 4,-12", text)
+	}
+	return &book.Point{X: x, Y: y}, nil
+}
+
+func addCombs(a *app) *cobra.Command {
+	var comb combs
+	c := a.adding(&cobra.Command{
+		Use:     "combs NUCS...",
+		Short:   "Say how much comb nucs have that are in the book",
+		Example: "  lidbook add combs A1-A12 --kind half\n  lidbook add combs B1 B2 --sides 4 --comb 1.5",
+		Args:    cobra.MinimumNArgs(1),
+	}, func(d *desk, f finder, args []string) error {
+		nucs, err := f.nucs(args...)
+		if err != nil {
+			return err
+		}
+		if comb, err = comb.filled(); err != nil {
+			return err
+		}
+		if comb.sides == 0 && comb.area == 0 {
+			return fmt.Errorf("say their --kind, or --sides and --comb")
+		}
+		var facts []book.Fact
+		for _, id := range nucs {
+			n := f.Nuc(id).NucNamed
+			n.Sides, n.Side = cmp.Or(comb.sides, n.Sides), cmp.Or(comb.area, n.Side)
+			facts = append(facts, n)
+		}
+		return d.write(facts...)
+	})
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "look for names in this `YARD` first")
+	comb.flags(c)
 	return c
 }
 

@@ -4,7 +4,6 @@ import (
 	"bufio"
 	"cmp"
 	"fmt"
-	"strconv"
 	"strings"
 	"time"
 
@@ -26,7 +25,7 @@ type founding struct {
 	lon    float64
 	boxes  []string
 	per    int
-	sides  int
+	combs  combs
 	people []string
 	since  string
 }
@@ -39,7 +38,7 @@ func newCommand(a *app) *cobra.Command {
 		Long: "Begins a book. What is not said by flags is asked for, where somebody can answer.\n\n" +
 			"Boxes are named by letter and number as they stand: A1-A12 sets up stand A with\n12 places. Names have no I and no O.",
 		Example: "  lidbook new\n  lidbook new hask.lidmark --yard \"Lower Hask\" --zone Europe/Berlin --boxes A1-A12 --boxes B1-B6 \\\n" +
-			"      --sides 6 --person \"Ida Mon-Fri 18:30-20:30 Sat-Sun 08:00-20:00\"",
+			"      --kind mini --person \"Ida Mon-Fri 18:30-20:30 Sat-Sun 08:00-20:00\"",
 		Args: cobra.MaximumNArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error { return a.newBook(args, f) },
 	}
@@ -50,7 +49,7 @@ func newCommand(a *app) *cobra.Command {
 	fl.Float64Var(&f.lon, "lon", 0, "its longitude in degrees, east positive")
 	fl.StringArrayVar(&f.boxes, "boxes", nil, "`NAMES` of nucs, like A1-A12; can be given again")
 	fl.IntVar(&f.per, "nucs-per-box", 1, "how many nucs share a box")
-	fl.IntVar(&f.sides, "sides", 0, "how many sides of comb a nuc has")
+	f.combs.flags(c)
 	fl.StringArrayVar(&f.people, "person", nil, "`NAME` of somebody who works there, with free hours if you like; can be given again")
 	fl.StringVar(&f.since, "since", "", "the `DAY` from which all this counts (else 1 January)")
 	return c
@@ -72,6 +71,9 @@ func (a *app) newBook(args []string, f founding) error {
 		return fmt.Errorf("zone %q: no such time zone, write one like Europe/Berlin", f.zone)
 	}
 	g := newIDs(a.now, nil)
+	if f.combs, err = f.combs.filled(); err != nil {
+		return err
+	}
 	facts, err := f.facts(g)
 	if err != nil {
 		return err
@@ -94,6 +96,9 @@ func (a *app) found(path string, f founding, g *ids, facts []book.Fact, at calen
 		return cmp.Or(err, b.Close())
 	}
 	a.line("%s: yard %s, %s, %s", path, f.yard, plural(f.nucs(), "nuc"), plural(len(f.people), "person"))
+	if f.combs.sides == 0 && len(f.boxes) > 0 {
+		a.line("how many sides of comb a nuc has was not said: say it with lidbook add combs")
+	}
 	a.line("next: make up nucs with lidbook makeup, write down a graft with lidbook graft")
 	return b.Close()
 }
@@ -134,7 +139,7 @@ func (f founding) facts(g *ids) ([]book.Fact, error) {
 		return nil, fmt.Errorf("a yard needs a name: say --yard NAME")
 	}
 	facts := []book.Fact{book.YardDescribed{Yard: yard, Name: f.yard, Home: true, Lat: f.lat, Lon: f.lon, Zone: f.zone}}
-	set := setUp{ids: g, yard: yard, per: f.per, sides: f.sides}
+	set := &setUp{ids: g, yard: yard, per: f.per, combs: f.combs}
 	for _, row := range f.boxes {
 		more, err := set.row(row)
 		if err != nil {
@@ -165,8 +170,8 @@ func (a *app) askFounding(f *founding) error {
 	if len(f.boxes) == 0 {
 		f.boxes = nonEmpty(a.ask("", "Nucs there, by letter and number, like A1-A12, B1-B6", ""))
 	}
-	if f.sides == 0 && len(f.boxes) > 0 {
-		f.sides, _ = strconv.Atoi(a.ask("", "Sides of comb in each (Enter: not said)", "")) // 0 is not said
+	if f.combs == (combs{}) && len(f.boxes) > 0 {
+		a.askCombs(f)
 	}
 	if len(f.people) == 0 {
 		f.people = nonEmpty(a.ask("", "Your name, and your free hours if you like, as in: Ida Mon-Fri 18:30-20:30", ""))
@@ -175,6 +180,18 @@ func (a *app) askFounding(f *founding) error {
 		return refuse("the questions were left, no book was begun")
 	}
 	return nil
+}
+
+// askCombs asks for the kind of box until the answer is one.
+func (a *app) askCombs(f *founding) {
+	for {
+		c, err := parseCombs(a.ask("", "Their kind: "+kindWords()+"; or sides and dm² of one, like 6 2", kinds[0].kind))
+		if err == nil || a.ended {
+			f.combs = c
+			return
+		}
+		a.line("  %v", err)
+	}
 }
 
 func nonEmpty(text string) []string {

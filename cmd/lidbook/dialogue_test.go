@@ -16,7 +16,7 @@ import (
 // question, answered with one key.
 func TestDialogue(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "hask.lidmark")
-	out, errs, code := call(t, "Lower Hask\nEurope/Berlin\nA1-A3, B1\n6\nIda Mon-Fri 18:30-20:30\n", true, "new", path)
+	out, errs, code := call(t, "Lower Hask\nEurope/Berlin\nA1-A3, B1\nhuge\n6 2\nIda Mon-Fri 18:30-20:30\n", true, "new", path)
 	if code != 0 || !strings.Contains(out, "yard Lower Hask, 4 nucs, 1 person") {
 		t.Fatalf("new = %d\n%s%s", code, out, errs)
 	}
@@ -44,6 +44,24 @@ func TestDialogue(t *testing.T) {
 	does("B1 s3\nn\nB1 s4\n\nB1 s4\nn\n", "Typed twice?", "write")
 	does("", "bees: on 4 sides", "nuc", "B1")
 	does("", "nothing is wrong", "check")
+}
+
+func TestCombs(t *testing.T) {
+	for text, want := range map[string]combs{
+		"mini": {"mini", 6, 2}, "Half": {"half", 6, 4}, "full": {"full", 6, 8}, "6": {"", 6, 0}, "4 1,5": {"", 4, 1.5},
+	} {
+		if got, err := parseCombs(text); err != nil || got != want {
+			t.Errorf("parseCombs(%q) = %v, %v, want %v", text, got, err, want)
+		}
+	}
+	for _, text := range []string{"", "huge", "-6", "6 x", "6 2 3", "6 NaN", "999"} {
+		if got, err := parseCombs(text); err == nil {
+			t.Errorf("parseCombs(%q) = %v, want an error", text, got)
+		}
+	}
+	if got, err := (combs{kind: "mini", sides: 4}).filled(); err != nil || got != (combs{"mini", 4, 2}) {
+		t.Errorf("a mini box of 4 sides = %v, %v", got, err)
+	}
 }
 
 // Who leaves the dialogue half way has begun no book.

@@ -15,12 +15,18 @@ type setUp struct {
 	ids   *ids
 	yard  book.YardID
 	per   int
-	sides int
-	view  *book.View // stands and names that are there already; nil in a new book
+	combs combs
+	view  *book.View  // stands and names that are there already; nil in a new book
+	at    *book.Point // the middle of the first new stand; nil: a row on from the others
+	last  *book.Point // where the stand before it was set up
 }
 
+// rowsApart is how far new rows of nucs stand apart, m, so that one walks
+// between them; the keeper moves them as they really stand.
+const rowsApart = 3
+
 // row sets up a row of nucs, A1-A12: its stand, the boxes, the nucs.
-func (s setUp) row(text string) ([]book.Fact, error) {
+func (s *setUp) row(text string) ([]book.Fact, error) {
 	names, err := line.Row(text)
 	switch {
 	case err != nil:
@@ -29,8 +35,6 @@ func (s setUp) row(text string) ([]book.Fact, error) {
 		return nil, fmt.Errorf("no name of a nuc, write a row like A1-A12")
 	case s.per < 1:
 		return nil, fmt.Errorf("%d nucs in a box: at least 1", s.per)
-	case s.sides < 0:
-		return nil, fmt.Errorf("%d sides of comb: at least 1", s.sides)
 	}
 	var facts []book.Fact
 	stands := map[string]book.StandID{}
@@ -47,14 +51,14 @@ func (s setUp) row(text string) ([]book.Fact, error) {
 		}
 		if i%s.per == 0 {
 			box = book.BoxID(s.ids.next())
-			facts = append(facts, book.BoxBuilt{Box: box, Number: name, Nucs: s.per})
+			facts = append(facts, book.BoxBuilt{Box: box, Number: name, Model: s.combs.kind, Nucs: s.per})
 		}
 		facts = append(facts, s.nuc(name, box, stands[letter], place)...)
 	}
 	return facts, nil
 }
 
-func (s setUp) taken(name string) bool {
+func (s *setUp) taken(name string) bool {
 	if s.view == nil {
 		return false
 	}
@@ -66,30 +70,52 @@ func (s setUp) taken(name string) bool {
 	return false
 }
 
-func (s setUp) nuc(name string, box book.BoxID, stand book.StandID, place int) []book.Fact {
+func (s *setUp) nuc(name string, box book.BoxID, stand book.StandID, place int) []book.Fact {
 	id := book.NucID(s.ids.next())
 	return []book.Fact{
-		book.NucNamed{Nuc: id, Name: name, Box: box, Sides: s.sides},
+		book.NucNamed{Nuc: id, Name: name, Box: box, Sides: s.combs.sides, Side: s.combs.area},
 		book.NucPlaced{Nuc: id, Yard: s.yard, Stand: stand, Place: place},
 	}
 }
 
 // stand is the stand of a letter, set anew with room for the row.
-func (s setUp) stand(letter string, places int) book.StandSet {
-	f := book.StandSet{Stand: book.StandID(s.ids.next()), Yard: s.yard, Letter: letter, Places: places}
-	if s.view == nil {
-		return f
-	}
-	for there := range s.view.Stands(s.yard) {
-		if there.Letter == letter {
-			f = there.StandSet
-			f.Places = max(f.Places, places)
+func (s *setUp) stand(letter string, places int) book.StandSet {
+	if s.view != nil {
+		for there := range s.view.Stands(s.yard) {
+			if there.Letter == letter {
+				f := there.StandSet
+				f.Places = max(f.Places, places)
+				return f
+			}
 		}
 	}
-	return f
+	at := s.free()
+	s.last = &at
+	return book.StandSet{Stand: book.StandID(s.ids.next()), Yard: s.yard, Letter: letter, At: at, Places: places}
 }
 
-func (s setUp) places(names []string, letter string) (most int) {
+// free is where the next stand goes: where it was said, else south of all that
+// are there.
+func (s *setUp) free() book.Point {
+	if at := s.at; at != nil {
+		s.at = nil
+		return *at
+	}
+	south := s.last
+	if s.view != nil {
+		for there := range s.view.Stands(s.yard) {
+			if at := there.At; south == nil || at.Y < south.Y {
+				south = &at
+			}
+		}
+	}
+	if south == nil {
+		return book.Point{}
+	}
+	return book.Point{X: south.X, Y: south.Y - rowsApart}
+}
+
+func (s *setUp) places(names []string, letter string) (most int) {
 	for _, name := range names {
 		if l, n := split(name); l == letter {
 			most = max(most, n)

@@ -42,7 +42,8 @@ func (t teller) nuc(f book.Fact) string {
 	case book.BoxBuilt:
 		return commas("box"+unless(" ", f.Number)+unless(" ", f.Model)+" with "+count(float64(f.Nucs), "nuc"), ifSaid(f.Thin, "thin wood"))
 	case book.NucNamed:
-		return "nuc" + unless(" ", f.Name) + " with " + count(float64(f.Sides), "side") + t.at("in box", f.Box.Subject())
+		sides := ifSaid(f.Sides > 0, " with "+count(float64(f.Sides), "side")+ifSaid(f.Side > 0, " of "+figureOf(f.Side)+" dm²"))
+		return "nuc" + unless(" ", f.Name) + or(sides, " named") + t.at("in box", f.Box.Subject())
 	case book.NucPlaced:
 		return t.called("nuc", f.Nuc.Subject()) + " set up" + t.at("in", f.Yard.Subject()) + t.at("on stand", f.Stand.Subject()) + ifSaid(f.Place > 0, fmt.Sprintf(" place %d", f.Place))
 	case book.NucMadeUp:
