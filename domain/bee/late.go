@@ -37,7 +37,7 @@ const (
 func (w Way) String() string {
 	switch w {
 	case Wait:
-		return "do nothing till then"
+		return "do nothing until you come again"
 	case Cool:
 		return "turn the incubator down and wait"
 	case Place:
@@ -59,15 +59,16 @@ type WayOut struct {
 	Placed, Caged, Left int
 	Lost                float64 // destroyed by Next
 	Kept                float64 // cells and virgins alive at Next
-	Accepted            float64 // taken in by nucs in the end
+	Accepted            float64 // taken in in the end, by nucs that are ready or by takers
 	Work                time.Duration
 	LastResort          bool // rests on a single study
 }
 
 // Ways values the ways out side by side, the best first. A placed cell is
 // accepted as a cell, one left whole as well, a virgin found loose as one
-// under a day old. A caged one is reckoned as a virgin put in at three to
-// four days: put in sooner she does better.
+// under a day old; neither without a nuc that is ready. A caged one is reckoned
+// as a virgin put in at three to four days, put in sooner she does better; she
+// keeps until a nuc is made up for her.
 func (l Late) Ways() []WayOut {
 	n := l.Clock.cells
 	fit, takers := min(max(l.Fit, 0), n), min(max(l.Takers, 0), n)
@@ -81,7 +82,9 @@ func (l Late) Ways() []WayOut {
 	if takers > 0 {
 		ways = append(ways, l.way(HandOn, takers, n-takers))
 	}
-	slices.SortStableFunc(ways, func(a, b WayOut) int { return cmp.Compare(b.Accepted, a.Accepted) })
+	slices.SortStableFunc(ways, func(a, b WayOut) int {
+		return cmp.Or(cmp.Compare(b.Accepted, a.Accepted), cmp.Compare(b.Kept, a.Kept))
+	})
 	return ways
 }
 
@@ -93,13 +96,25 @@ func (l Late) way(w Way, placed, caged int) WayOut {
 	if out.Left > 0 {
 		loose := l.left(w, out.Left)
 		out.Lost = loose.Lost(l.Next)
-		out.Accepted += loose.Cells(l.Next)*num.Get(practice.AcceptCell) +
-			loose.Virgins(l.Next)*num.Get(practice.AcceptVirginUnderDay)
+		out.Accepted += l.taken(w, placed, loose)
 	}
 	out.Kept = float64(l.Clock.cells) - out.Lost
 	out.Work = time.Duration(placed)*num.Duration(practice.MinutesGiveCell) +
 		time.Duration(caged)*num.Duration(practice.MinutesCageCell)
 	return out
+}
+
+// taken is how many of the cells and virgins found loose at Next are taken in:
+// no more than there are nucs left for, the cells first.
+func (l Late) taken(w Way, placed int, loose Loose) float64 {
+	room := float64(max(l.Fit, 0))
+	if w == Place {
+		room -= float64(placed)
+	}
+	cells := min(loose.Cells(l.Next), room)
+	virgins := min(loose.Virgins(l.Next), room-cells)
+	num := l.Clock.numbers
+	return cells*num.Get(practice.AcceptCell) + virgins*num.Get(practice.AcceptVirginUnderDay)
 }
 
 // left is what becomes of n cells left loose.

@@ -247,3 +247,23 @@ func TestAfterTheFirstWalked(t *testing.T) {
 		}
 	}
 }
+
+// TestAcceptedIntoNucsThatExist: what is left loose is taken in by no more
+// nucs than are ready, so that leaving what does not fit is never above caging
+// it.
+func TestAcceptedIntoNucsThatExist(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		fit := rapid.IntRange(0, 30).Draw(t, "nucs ready")
+		next := saturday.Add(time.Duration(rapid.IntRange(1, 72).Draw(t, "hours")) * time.Hour)
+		accepted := map[bee.Way]float64{}
+		for _, w := range (bee.Late{Clock: lateBatch().Clock(defaults), Now: saturday, Next: next, Fit: fit}).Ways() {
+			accepted[w.Way] = w.Accepted
+			if w.Caged == 0 && w.Accepted > float64(fit)*defaults.Get(practice.AcceptCell)+1e-9 {
+				t.Errorf("%v: %.1f accepted into %d nucs", w.Way, w.Accepted, fit)
+			}
+		}
+		if place, ok := accepted[bee.Place]; ok && place >= accepted[bee.PlaceAndCage] {
+			t.Errorf("leaving the others: %.1f accepted, caging them %.1f", place, accepted[bee.PlaceAndCage])
+		}
+	})
+}
