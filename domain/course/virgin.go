@@ -28,9 +28,30 @@ func (a asked) virgin() Presumption {
 		p.Condition, p.Seen, p.Since = book.Virgin, false, p.Emerged
 	}
 	p.Age = max(0, a.today.Sub(out))
-	p.Why = fmt.Sprintf("virgin, %s old%s", Count(p.Age, "day"), byCalendar(p.Told))
+	p.Why = fmt.Sprintf("%svirgin, %s old%s", a.tipOnly(), Count(p.Age, "day"), byCalendar(p.Told))
 	a.due(&p)
 	return p
+}
+
+// tipOnly says that nobody has seen the virgin, only the cell she left, and
+// when.
+func (a asked) tipOnly() string {
+	var tip time.Time
+	for _, l := range a.nuc.Looks {
+		if l.At.Before(a.nuc.Holds.Given) {
+			continue
+		}
+		if l.Queen == book.VirginSeen || l.Queen == book.QueenSeen {
+			return ""
+		}
+		if l.Cell == book.CellOpenAtTip && tip.IsZero() {
+			tip = l.At.Instant
+		}
+	}
+	if tip.IsZero() {
+		return ""
+	}
+	return fmt.Sprintf("cell open at the tip %s; ", a.day(tip).Short())
 }
 
 // due turns a virgin whose look has come into one due for it, and says when

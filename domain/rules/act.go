@@ -25,6 +25,8 @@ const (
 	ActSeeToBank
 	ActSeeToPapers
 	ActCountAgain
+	ActUnite
+	ActKeep
 )
 
 // acts are the words of an act and the minutes it takes at a nuc or colony,
@@ -51,10 +53,22 @@ var acts = [...]struct {
 	ActSeeToBank:      {"see to the bank", practice.MinutesBank, practice.MinutesBank},
 	ActSeeToPapers:    {"see to the papers", 0, 0},
 	ActCountAgain:     {"count again", 0, 0},
+	ActUnite:          {"unite", practice.MinutesUnite, practice.MinutesUnite},
+	ActKeep:           {"keep for coming cells", 0, 0},
 }
 
 // String is the act in words.
 func (a Act) String() string { return acts[a].word }
+
+// opens tells whether a box is opened for it.
+func (a Act) opens() bool {
+	switch a {
+	case ActNone, ActCollectCells, ActNarrowEntrance, ActSeeToBank, ActSeeToPapers, ActCountAgain, ActKeep:
+		return false
+	default:
+		return true
+	}
+}
 
 // Minutes is what the act takes at one nuc or colony, or for one cell.
 func (a Act) Minutes(n practice.Numbers, fullCombs bool) float64 {

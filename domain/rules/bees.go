@@ -92,7 +92,7 @@ func (p *pass) door(bees float64) string {
 func (p *pass) beesFrom(n *nucCase) string {
 	day := n.yard.of(n.has.BeesFrom).Short()
 	if n.Bees.Said() && n.Bees.At == n.has.BeesFrom {
-		words := fmt.Sprintf("bees on %g sides on %s", n.Bees.Value, day)
+		words := fmt.Sprintf("bees on %s on %s", sides(n.Bees.Value), day)
 		if n.has.SideGuess {
 			words += fmt.Sprintf(", sides of %g dm² assumed", p.numbers.Get(practice.CombSideArea))
 		}
@@ -141,4 +141,12 @@ func (p *pass) foodOut(n *nucCase, out calendar.Day, f *Finding) {
 		f.What += ": starved?"
 		f.Do = "Look whether it lives, then f" + f.Do[1:]
 	}
+}
+
+// sides is a number of sides of comb in words; a side may be half covered.
+func sides(n float64) string {
+	if n == 1 {
+		return "1 side"
+	}
+	return fmt.Sprintf("%g sides", n)
 }

@@ -20,6 +20,7 @@ type nucCase struct {
 	holds course.Presumption
 	has   strength.State
 	cell  *batchCase // the batch that has a cell for it
+	waits *batchCase // the batch whose cells it waits for
 }
 
 func (p *pass) findNucs() {
@@ -28,6 +29,9 @@ func (p *pass) findNucs() {
 			continue
 		}
 		y := p.yard(n.Yard)
+		if !n.RobbedAt.IsZero() {
+			y.shutUntil = max(y.shutUntil, p.robbingOver(y.of(n.RobbedAt)))
+		}
 		p.nucs = append(p.nucs, nucCase{Nuc: n, yard: y, holds: p.course.Of(n), has: y.strength.Of(n)})
 	}
 }
@@ -56,6 +60,8 @@ type batchCase struct {
 	graft calendar.Day
 	best  time.Time
 	hard  time.Time
+	loose bool // the chance is even, or more, that a virgin is out
+	over  bool // half of the cells are out: no more are given
 	stale bool // all must have emerged long ago: only the count is open
 	ready int  // nucs kept for it
 }
@@ -74,11 +80,15 @@ func (p *pass) findBatches() {
 func (p *pass) batch(b *book.Batch) *batchCase {
 	y := p.where(b)
 	clock := p.course.Clock(b.Batch)
-	out := y.day(p.course.Emerges(b.Batch)) + p.days(practice.GraftToEmergeBy) - p.days(practice.GraftToEmerge)
-	return &batchCase{
+	half := p.course.Emerges(b.Batch)
+	out := y.day(half) + p.days(practice.GraftToEmergeBy) - p.days(practice.GraftToEmerge)
+	c := &batchCase{
 		Batch: b, yard: y, left: b.Left(), clock: clock, graft: y.of(b.At),
-		best: clock.Best(), hard: clock.Hard(), stale: y.today > out,
+		best: clock.Best(), hard: clock.Hard(),
+		over: !p.now.Before(half), stale: y.today > out,
 	}
+	c.loose = p.now.After(c.hard) && !p.now.Before(clock.FirstOut(evenOdds))
+	return c
 }
 
 // where is the yard of the colony that has the cells, or home.
@@ -100,7 +110,7 @@ func (p *pass) from(b *batchCase) time.Time {
 func (p *pass) shareNucs() {
 	next := 0
 	for _, b := range p.batches {
-		for b.ready < b.left && !b.stale {
+		for b.ready < b.left && !b.over {
 			for next < len(p.nucs) && !takesCell(p.nucs[next].holds, p.now) {
 				next++
 			}
@@ -108,8 +118,10 @@ func (p *pass) shareNucs() {
 				return
 			}
 			b.ready++
-			if !p.now.Before(p.from(b)) {
-				p.nucs[next].cell = b
+			if n := &p.nucs[next]; p.now.Before(p.from(b)) {
+				n.waits = b
+			} else {
+				n.cell = b
 			}
 			next++
 		}

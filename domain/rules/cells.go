@@ -2,14 +2,16 @@ package rules
 
 import (
 	"fmt"
+	"strings"
 
+	"lidmark/domain/bee"
 	"lidmark/domain/practice"
 )
 
 // cellsOut: the cells must be apart some hours before the first virgin is to
 // be feared.
 func (p *pass) cellsOut(b *batchCase) {
-	if b.stale || !b.Walking.IsZero() {
+	if b.over || b.loose || !b.Walking.IsZero() {
 		return
 	}
 	first := b.clock.FirstOut(p.numbers.Get(practice.HardChance))
@@ -30,27 +32,44 @@ func (p *pass) cellsOut(b *batchCase) {
 
 // virginWalks: the first virgin out destroys the others.
 func (p *pass) virginWalks(b *batchCase) {
-	if b.stale || b.Walking.IsZero() {
+	walks := b.Walking.Instant
+	seen := !b.Walking.IsZero()
+	if b.stale || !seen && (!b.loose || b.over) {
 		return
 	}
-	grace := p.numbers.Duration(practice.GraceOfFirstVirgin)
-	p.add(b.yard, Finding{
-		Rule: VirginWalks, Severity: Pressing, Of: b.Batch.Batch.Subject(), Act: ActCollectCells, Amount: float64(b.left),
-		Since: b.Walking.Instant, From: b.Walking.Instant, Best: b.Walking.Instant, By: b.Walking.Instant.Add(grace), Hard: true,
+	f := Finding{
+		Rule: VirginWalks, Severity: Pressing, Of: b.Batch.Batch.Subject(), Act: ActCollectCells, Amount: float64(b.left), Hard: true,
 		What: fmt.Sprintf("a virgin is out among %s of %s", count(b.left, "cell"), batchWord(b.Batch)),
-		Why: fmt.Sprintf("seen %s; within hours she opens the other cells and kills those in them",
-			b.Walking.In(b.yard.zone)),
+		Why:  fmt.Sprintf("seen %s; within hours she opens the other cells and kills those in them", b.Walking.In(b.yard.zone)),
 		Do:   "Find and cage the virgin, then see to each cell",
 		Sure: sureSeen,
 		Used: []practice.Key{practice.GraceOfFirstVirgin},
-	})
+	}
+	if !seen {
+		walks = b.clock.FirstOut(evenOdds)
+		f.What = fmt.Sprintf("expect a virgin loose among %s of %s", count(b.left, "cell"), batchWord(b.Batch))
+		f.Why = fmt.Sprintf("as likely as not since %s; %s", hour(walks, b.yard.zone), triage())
+		f.Do, f.Sure = fmt.Sprintf("Look for a virgin and cage her, then look at each cell of %s", batchWord(b.Batch)), sureCalendar
+	}
+	f.Since, f.From, f.Best, f.By = walks, walks, walks, walks.Add(p.numbers.Duration(practice.GraceOfFirstVirgin))
+	p.add(b.yard, f)
+}
+
+// triage is what the cells show after a virgin has walked, in one line.
+func triage() string {
+	steps := bee.Triage()
+	words := make([]string, 0, len(steps)-1)
+	for _, s := range steps[1:] {
+		words = append(words, s.Seen+": "+s.Means)
+	}
+	return strings.Join(words, "; ")
 }
 
 // nobodyReady: more cells than nucs.
 func (p *pass) nobodyReady(b *batchCase) {
 	short := b.left - b.ready
 	capped := (b.graft + p.days(practice.GraftToCapped)).Start(b.yard.zone)
-	if b.stale || !b.Walking.IsZero() || short <= 0 || p.now.Before(capped) {
+	if b.over || !b.Walking.IsZero() || short <= 0 || p.now.Before(capped) {
 		return
 	}
 	p.add(b.yard, Finding{

@@ -31,7 +31,7 @@ type MoveCells struct{ Batch book.BatchID }
 
 func (i GiveCell) check(c *checker) {
 	c.reigned(i.Nuc, "a cell")
-	if b := c.view.Batch(i.Batch); !i.Batch.IsZero() && b.Left() == 0 {
+	if b := c.view.Batch(i.Batch); !i.Batch.IsZero() && b.Unplaced() == 0 {
 		c.refuse(fmt.Sprintf("%s has no cell left: of %d all are given, caged or gone", batchWord(b), b.Cells()),
 			"Count the cells again, or take another batch")
 	}

@@ -229,6 +229,8 @@ func TestSense(t *testing.T) {
 		{"a cell where a queen lays is no nonsense", entry("2027-05-20 17:00", book.CellGiven{Nuc: a1, Batch: batch(4)}), ""},
 		{"tomorrow", entry("2027-05-21 17:00", look("A1", book.Looked{})), "Fri 21 May 17:00 lies ahead: write down what has happened"},
 		{"seven sides of six", entry("2027-05-20 17:00", look("A1", book.Looked{Sides: book.Said(7)})), "7 sides in A1: it has 6"},
+		{"as much brood as it holds", entry("2027-05-20 17:00", look("A1", book.Looked{Brood: book.Said(12)})), ""},
+		{"more palms than it has room for", entry("2027-05-20 17:00", look("A1", book.Looked{Brood: book.Said(99)})), "99 palms of brood in A1: its 6 sides hold 24 at most"},
 		{"a nuc nobody named", entry("2027-05-20 17:00", look("Z9", book.Looked{})), "the nuc is not in the book: name it first"},
 		{"a batch nobody grafted", entry("2027-05-20 17:00", book.CellGiven{Nuc: a1, Batch: batch(9)}), "the batch is not in the book: write down its graft first"},
 		{"a new nuc", entry("2027-05-20 17:00", book.NucNamed{Nuc: booktest.Nuc("Z9"), Name: "Z9"}), ""},

@@ -16,7 +16,7 @@ var clashKeys = []practice.Key{practice.CellsInFrom, practice.HardChance, practi
 func (p *pass) sameNucs() {
 	for i, b := range p.batches {
 		for _, a := range p.batches[:i] {
-			if a.stale || b.stale || !p.overlap(a, b) || b.ready == b.left || a.ready == 0 {
+			if a.over || b.over || !p.overlap(a, b) || b.ready == b.left || a.ready == 0 {
 				continue
 			}
 			p.add(b.yard, p.clash(SameNucs, a, b, Finding{
@@ -45,7 +45,7 @@ func (p *pass) clash(r Rule, a, b *batchCase, f Finding) Finding {
 func (p *pass) sameFinisher() {
 	at := map[book.ColonyID]*batchCase{}
 	for _, b := range p.batches {
-		if b.stale || b.Incubate || b.Finisher.IsZero() {
+		if b.over || b.Incubate || b.Finisher.IsZero() {
 			continue
 		}
 		a, taken := at[b.Finisher]
@@ -66,7 +66,7 @@ func (p *pass) sameDay() {
 	for i, b := range p.batches {
 		for _, a := range p.batches[:i] {
 			day := b.yard.day(b.best)
-			if a.stale || b.stale || a.yard.day(a.best) != day || day < p.today {
+			if a.over || b.over || a.yard.day(a.best) != day || day < p.today {
 				continue
 			}
 			need := float64(a.left+b.left) * p.numbers.Get(practice.MinutesGiveCell)

@@ -151,17 +151,18 @@ func (c *closer) place(what book.Goods, batch book.BatchID, nuc book.NucID) {
 }
 
 // likely are nucs without a queen that stand where that day's cells went and
-// have no entry for one.
+// have no entry for a cell or virgin of that day.
 func likely(v *book.View, placed map[placedKey]bool, c Closing) []book.NucID {
-	stands := map[book.StandID]bool{}
+	stands, got := map[book.StandID]bool{}, map[book.NucID]bool{}
 	for k := range placed {
+		got[k.nuc] = true
 		if k.what == c.What && k.batch == c.Batch {
 			stands[v.Nuc(k.nuc).Stand] = true
 		}
 	}
 	var all []book.NucID
 	for n := range v.Nucs() {
-		if stands[n.Stand] && n.Holds.Condition == book.NoQueen {
+		if stands[n.Stand] && !got[n.Nuc] && n.Holds.Condition == book.NoQueen {
 			all = append(all, n.Nuc)
 		}
 	}

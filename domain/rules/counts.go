@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/course"
+	"lidmark/domain/practice"
 )
 
 // looksBack is how many days counts and twins are asked for again: a week of
@@ -46,17 +47,20 @@ func (c Closing) why(v *book.View) string {
 	return why
 }
 
-// staleBatch: cells of which the book says nothing after all have emerged.
-func (p *pass) staleBatch(b *batchCase) {
-	if !b.stale {
+// lostBatch: cells of which the book says nothing after half of them must have
+// emerged.
+func (p *pass) lostBatch(b *batchCase) {
+	if !b.stale && (!b.over || !b.Walking.IsZero()) {
 		return
 	}
+	half := p.course.Emerges(b.Batch.Batch)
 	f := Finding{
-		Rule: Counts, Severity: Open, Of: b.Batch.Batch.Subject(), Act: ActCountAgain, Amount: float64(b.left), Since: p.course.Emerges(b.Batch.Batch),
-		What: fmt.Sprintf("%s of %s not accounted for", count(b.left, "cell"), batchWord(b.Batch)),
-		Why:  fmt.Sprintf("all must have emerged, half by %s", hour(p.course.Emerges(b.Batch.Batch), b.yard.zone)),
-		Do:   "Write down what became of them: out, dead, culled",
-		Sure: sureCalendar,
+		Rule: Counts, Severity: Pressing, Of: b.Batch.Batch.Subject(), Act: ActCountAgain, Amount: float64(b.left),
+		Since: half, From: half, Best: half, By: p.endOfDay(b.yard, half),
+		What: fmt.Sprintf("%s of %s lost?", count(b.left, "cell"), batchWord(b.Batch)),
+		Why:  fmt.Sprintf("not accounted for; half emerged by %s, and the first one out opens the others", hour(half, b.yard.zone)),
+		Do:   fmt.Sprintf("Look at each cell of %s, write down what became of it: out, dead, culled", batchWord(b.Batch)),
+		Sure: sureCalendar, Used: []practice.Key{practice.QueenEmerges, practice.GraceOfFirstVirgin},
 	}
 	p.note(b.yard, f)
 }
@@ -73,7 +77,7 @@ func (p *pass) twice() {
 		f := Finding{
 			Rule: Twice, Severity: Open, Of: first.Nuc.Subject(), Act: ActCountAgain, Amount: float64(len(twins)), Since: d.Start(zone),
 			What: fmt.Sprintf("%s written twice", count(len(twins), "line")),
-			Why:  fmt.Sprintf("%s, by %s and by %s", d.Short(), writer(first.First), writer(first.Again)),
+			Why:  fmt.Sprintf("%s, %s", d.Short(), first.writers()),
 			Do:   "Strike the second of each",
 			Sure: sureRecorded,
 		}
@@ -82,6 +86,14 @@ func (p *pass) twice() {
 		}
 		p.note(p.home(), f)
 	}
+}
+
+// writers are who wrote the lines.
+func (t Twin) writers() string {
+	if t.First.Writer == t.Again.Writer {
+		return "both by " + writer(t.First)
+	}
+	return fmt.Sprintf("by %s and by %s", writer(t.First), writer(t.Again))
 }
 
 func writer(e book.Entry) string {

@@ -53,6 +53,9 @@ type Task struct {
 	Findings       []Finding // what it answers
 }
 
+// emergency tells whether robbers are at work.
+func (t Task) emergency() bool { return t.Findings[0].Emergency() }
+
 // Day is the work of a day as a route. On the view's own day, and before it,
 // that is all that is open; on a day ahead, what is best done on that day.
 func Day(v *book.View, d calendar.Day) DayPlan {
@@ -73,6 +76,9 @@ func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
 			plan.Hard = append(plan.Hard, f)
 		}
 		if f.Act != ActNone && p.isFor(f, d) {
+			if f.Act.opens() && d < p.yard(f.Yard).shutUntil {
+				f.Do += ", at dusk: robbers in the yard"
+			}
 			work = append(work, f)
 		}
 	}
@@ -88,6 +94,9 @@ const noon = 12
 // isFor tells whether a finding is work of a day.
 func (p *pass) isFor(f Finding, d calendar.Day) bool {
 	y := p.yard(f.Yard)
+	if p.waitsForRobbers(f, d) {
+		return false
+	}
 	if d <= y.today {
 		return f.From.Before((d + 1).Start(y.zone))
 	}
@@ -102,7 +111,11 @@ func (p *pass) workDay(f Finding) calendar.Day {
 	if at.IsZero() {
 		at = f.From
 	}
-	return max(y.day(at), y.today)
+	day := max(y.day(at), y.today)
+	if p.waitsForRobbers(f, day) {
+		return y.shutUntil
+	}
+	return day
 }
 
 // Work is the minutes of work of each day from one to another, without
@@ -125,7 +138,7 @@ func (p *pass) minutes(f Finding) float64 {
 	switch {
 	case f.Act == ActCollectCells:
 		return per * float64(p.toCage(f))
-	case f.Rule == Robbers:
+	case f.Act == ActNarrowEntrance:
 		return per * float64(len(f.exposedNucs()))
 	default:
 		return per
@@ -188,7 +201,7 @@ func (p *pass) firstFree(d calendar.Day) (first time.Time) {
 	return first
 }
 
-// route puts the work into stops: home first, then the yards with a hard
+// route puts the work into stops: robbers first, then home, then the yards with a hard
 // deadline, then the others; within a yard by rounds in walking order.
 func (p *pass) route(work []Finding) []Stop {
 	r := router{pass: p, rank: p.ranks(), stops: map[stopKey]*Stop{}}
@@ -205,7 +218,7 @@ func (p *pass) route(work []Finding) []Stop {
 	return stops
 }
 
-// compareTasks puts hard deadlines first, then walking order.
+// compareTasks puts robbers first, hard deadlines next, then walking order.
 func (r *router) compareTasks(a, b Task) int {
-	return cmp.Or(compareTrue(a.Hard, b.Hard), cmp.Compare(r.rank.of[a.Of[0]], r.rank.of[b.Of[0]]), cmp.Compare(a.Act, b.Act))
+	return cmp.Or(compareTrue(a.emergency(), b.emergency()), compareTrue(a.Hard, b.Hard), cmp.Compare(r.rank.of[a.Of[0]], r.rank.of[b.Of[0]]), cmp.Compare(a.Act, b.Act))
 }

@@ -59,6 +59,21 @@ var table = []found{
 		p.At("2027-05-05 18:00").Write(graft(4, 24))
 		p.At("2027-05-17 07:00").Write(book.ClockSeen{Batch: batch(4), Sign: book.SeenWalking})
 	}, "2027-05-17 07:10", rules.Pressing, "a virgin is out among 24 cells of batch 4"},
+	{rules.VirginWalks, "to be expected", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 24))
+	}, "2027-05-17 12:00", rules.Pressing, "expect a virgin loose among 24 cells of batch 4"},
+	{rules.VirginWalks, "the night before", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 24))
+	}, "2027-05-16 06:00", 0, ""},
+	{rules.VirginWalks, "half are out", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 24))
+	}, "2027-05-18 01:00", 0, ""},
+	{rules.CellsOut, "half are out", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 24))
+	}, "2027-05-18 01:00", 0, ""},
+	{rules.Counts, "half are out", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 24))
+	}, "2027-05-18 01:00", rules.Pressing, "24 cells of batch 4 lost?"},
 	{rules.NobodyReady, "three cells, two nucs", func(p *booktest.Pen) {
 		p.At("2027-05-05 18:00").Write(graft(4, 3))
 		p.At("2027-05-12 18:00").Write(madeUp("A1", "A2")...)
@@ -85,6 +100,19 @@ var table = []found{
 		p.At("2027-06-20 18:00").Write(book.QueenCaught{Nuc: booktest.Nuc("A1"), Queen: booktest.Queen("a")})
 		p.At("2027-06-23 18:00").Write(book.OwnCellsBroken{Nuc: booktest.Nuc("A1")})
 	}, "2027-06-26 09:00", rules.Pressing, "it can raise a queen of its own"},
+	{rules.OwnCells, "own cells seen where no brood was written", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-05-19 18:00").Write(look("A1", book.Looked{Queen: book.NoneSeen, Cell: book.CellTornAtSide, OwnCells: book.Said(2), Sides: book.Said(4)}))
+	}, "2027-05-19 19:00", rules.Open, "own cells seen Wed 19 May"},
+	{rules.OwnCells, "seen and broken down", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-05-19 18:00").Write(look("A1", book.Looked{Queen: book.NoneSeen, Cell: book.CellTornAtSide, OwnCells: book.Said(2), Sides: book.Said(4)}))
+		p.At("2027-05-19 18:05").Write(book.OwnCellsBroken{Nuc: booktest.Nuc("A1")})
+	}, "2027-05-19 19:00", 0, ""},
+	{rules.BeingRobbed, "robbers seen two days ago", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-05-20 14:00").Write(book.Robbed{Nuc: booktest.Nuc("A1")})
+	}, "2027-05-22 15:00", rules.Pressing, "robbed Thu 20 May"},
 	{rules.BeingRobbed, "robbers seen", func(p *booktest.Pen) {
 		celled(p)
 		p.At("2027-05-20 14:00").Write(book.Robbed{Nuc: booktest.Nuc("A1")})
@@ -113,6 +141,10 @@ var table = []found{
 	{rules.LookEggs, "8 days old", celled, "2027-05-26 09:00", rules.Ahead, "a look for eggs is ahead"},
 	{rules.LookEggs, "14 days old", celled, "2027-06-01 09:00", rules.Open, "due for a look"},
 	{rules.LookEggs, "17 days old", celled, "2027-06-04 09:00", rules.Pressing, "due for a look"},
+	{rules.VirginsTime, "no eggs when it was too late", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-06-16 18:00").Write(look("A1", book.Looked{Eggs: book.NoEggs, Queen: book.VirginSeen}))
+	}, "2027-06-17 09:00", rules.Pressing, "too late to mate"},
 	{rules.Late, "no eggs at 16 days, next day", func(p *booktest.Pen) {
 		celled(p)
 		p.At("2027-06-03 18:00").Write(look("A1", noEggs))
@@ -184,7 +216,7 @@ var table = []found{
 		celled(p)
 		p.At("2027-05-16 18:00").Write(book.ForageSeen{Yard: atFar, Forage: book.InDearth},
 			book.EntranceSet{Nuc: booktest.Nuc("A1"), Area: 9}, book.Fed{To: booktest.Nuc("A1").Subject(), Litres: 0.3})
-	}, "2027-05-17 09:00", rules.Pressing, "robbers: act"},
+	}, "2027-05-17 09:00", rules.Pressing, "robbing likely"},
 	{rules.Robbers, "flow", celled, "2027-05-17 09:00", 0, ""},
 	{rules.BankVirgins, "five days in the bank", func(p *booktest.Pen) {
 		p.At("2027-05-05 18:00").Write(graft(4, 2))
@@ -211,13 +243,21 @@ var table = []found{
 	}, "2027-05-15 20:00", rules.Open, "2 = 1 placed + 1 not accounted for"},
 	{
 		rules.Counts, "batch long out", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 3)) },
-		"2027-05-25 20:00", rules.Open, "3 cells of batch 4 not accounted for",
+		"2027-05-25 20:00", rules.Pressing, "3 cells of batch 4 lost?",
 	},
 	{rules.Twice, "two writers", func(p *booktest.Pen) {
 		celled(p)
 		p.Writer = "Jon"
 		p.At("2027-05-15 12:00").Write(cells(4, "A1")...)
 	}, "2027-05-15 20:00", rules.Open, "1 line written twice"},
+	{rules.Twice, "one writer, the same within the evening", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-05-16 18:00").Write(look("A1", book.Looked{Sides: book.Said(4)}), look("A1", book.Looked{Sides: book.Said(4)}))
+	}, "2027-05-16 20:00", rules.Open, "1 line written twice"},
+	{rules.Twice, "one writer, other words", func(p *booktest.Pen) {
+		celled(p)
+		p.At("2027-05-16 18:00").Write(look("A1", book.Looked{Sides: book.Said(4)}), look("A1", book.Looked{Sides: book.Said(5)}))
+	}, "2027-05-16 20:00", 0, ""},
 	{rules.GapAsks, "cell into a laying nuc", func(p *booktest.Pen) {
 		layingOn1June(p)
 		p.At("2027-06-05 18:00").Write(cells(4, "A1")...)

@@ -49,6 +49,10 @@ func (p *pass) ready(n *nucCase) {
 	case f.Severity == Open && p.wanted > 0:
 		p.wanted--
 		f.Act, f.Do = ActCatchQueen, "Catch her, cage and mark her"
+		if n.smallCombs() {
+			f.By = p.endOfDay(n.yard, (n.yard.of(n.Holds.FirstEggs) + p.days(practice.FullBy)).Start(n.yard.zone))
+			f.Why += "; small combs fill up"
+		}
 	}
 	p.note(n.yard, f)
 }

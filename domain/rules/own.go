@@ -11,33 +11,55 @@ import (
 )
 
 // ownCells: between the day from which no larva is young enough for new cells
-// and the day before one emerges.
+// and the day before one emerges; at once where they were seen.
 func (p *pass) ownCells(n *nucCase) {
-	if n.holds.OwnFrom.IsZero() || n.Holds.Condition == book.Cell && n.Holds.Given.Before(n.Brood.Open) {
-		return
-	}
 	own := bee.OwnCells(p.numbers)
-	left := n.yard.of(n.Brood.Open)
-	if n.yard.today >= left+calendar.Day(own.Emerge) {
-		return
-	}
 	f := Finding{
-		Rule: OwnCells, Of: n.subject(), Act: ActBreakDownCells, Since: n.Brood.Open.Instant,
+		Rule: OwnCells, Of: n.subject(), Act: ActBreakDownCells,
 		What: "it can raise a queen of its own",
-		Why:  "left without a queen on young brood " + left.Short(),
 		Do:   "Break down own cells",
 		Sure: sureCalendar,
 		Used: []practice.Key{practice.BreakDownOwnCellsFrom, practice.BreakDownOwnCellsBy, practice.OwnQueenEmerges},
 	}
-	if c := n.lastCatch(); c != nil && c.At == n.Brood.Open {
-		f.Why = "caught " + left.Short() + ", eggs and young larvae left"
+	var since, from, by calendar.Day
+	switch {
+	case n.leftOnBrood():
+		f.Since = n.Brood.Open.Instant
+		since = n.yard.of(n.Brood.Open)
+		from, by = since+calendar.Day(own.BreakFrom), since+calendar.Day(own.BreakBy)
+		f.Why = "left without a queen on young brood " + since.Short()
+		if c := n.lastCatch(); c != nil && c.At == n.Brood.Open {
+			f.Why = "caught " + since.Short() + ", eggs and young larvae left"
+		}
+	case n.ownCellsStand():
+		f.Since = n.OwnCells.Seen.Instant
+		since = n.yard.of(n.OwnCells.Seen)
+		from, by = since, since+calendar.Day(own.BreakBy-own.BreakFrom)
+		f.Why = "nobody knows how old they are"
+	default:
+		return
 	}
-	if seen := n.OwnCells.Seen; n.Brood.Open.Before(seen) {
-		f.What, f.Sure = fmt.Sprintf("own cells seen %s", n.yard.of(seen).Short()), sureSeen
+	if n.yard.today >= since+calendar.Day(own.Emerge) {
+		return
 	}
-	from := left + calendar.Day(own.BreakFrom)
-	f.From, f.Best, f.By = course.Days(from, from, left+calendar.Day(own.BreakBy), n.yard.zone)
+	if n.ownCellsStand() {
+		f.What, f.Sure = fmt.Sprintf("own cells seen %s", n.yard.of(n.OwnCells.Seen).Short()), sureSeen
+	}
+	f.From, f.Best, f.By = course.Days(from, from, by, n.yard.zone)
 	p.add(n.yard, f)
+}
+
+// leftOnBrood tells whether a nuc can raise a queen on brood it was left, by
+// the book.
+func (n *nucCase) leftOnBrood() bool {
+	return !n.holds.OwnFrom.IsZero() && (n.Holds.Condition != book.Cell || !n.Holds.Given.Before(n.Brood.Open))
+}
+
+// ownCellsStand tells whether own cells were seen, of whatever brood, and not
+// broken down since.
+func (n *nucCase) ownCellsStand() bool {
+	seen := n.OwnCells.Seen
+	return !seen.IsZero() && n.Brood.Open.Before(seen) && n.OwnCells.Broken.Before(seen)
 }
 
 func (n *nucCase) lastCatch() *book.Catch {

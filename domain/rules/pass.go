@@ -12,10 +12,11 @@ import (
 	"lidmark/domain/strength"
 )
 
-// Findings are all that the rules find at the view's instant: what presses
-// first, hard deadlines before others, then by the day it is due, then in walking order. Windows that open
-// later are among them, so that the days ahead can be seen. It is one pass
-// over the nucs, batches, colonies and yards.
+// Findings are all that the rules find at the view's instant: robbers first,
+// then what presses, hard deadlines before others, then by the day it is due,
+// then in walking order. Windows that open later are among them, so that the
+// days ahead can be seen. It is one pass over the nucs, batches, colonies and
+// yards.
 func Findings(v *book.View) []Finding { return newPass(v).findings() }
 
 // pass is one walk over a season: what the rules share, worked out once.
@@ -53,7 +54,7 @@ func (p *pass) findings() []Finding {
 		r.run(p)
 	}
 	slices.SortStableFunc(p.found, func(a, b Finding) int {
-		return cmp.Or(cmp.Compare(b.Severity, a.Severity), compareTrue(a.Hard, b.Hard), compareDue(a.By, b.By))
+		return cmp.Or(compareTrue(a.Emergency(), b.Emergency()), cmp.Compare(b.Severity, a.Severity), compareTrue(a.Hard, b.Hard), compareDue(a.By, b.By))
 	})
 	return p.found
 }
@@ -158,11 +159,12 @@ func (p *pass) ordered() int {
 // yardCase is a yard as the rules see it. One without id stands for what
 // stands nowhere and counts days as the home yard does.
 type yardCase struct {
-	id       book.YardID
-	yard     *book.Yard
-	zone     *time.Location
-	today    calendar.Day
-	strength *strength.Yard
+	id        book.YardID
+	yard      *book.Yard
+	zone      *time.Location
+	today     calendar.Day
+	strength  *strength.Yard
+	shutUntil calendar.Day // until then robbers keep it shut; 0: none
 }
 
 func (p *pass) yard(id book.YardID) *yardCase {
@@ -170,7 +172,7 @@ func (p *pass) yard(id book.YardID) *yardCase {
 		return y
 	}
 	zone := p.course.Zone(id)
-	y := &yardCase{id, p.view.Yard(id), zone, calendar.DayOf(p.now, zone), strength.NewYard(p.view, id, zone)}
+	y := &yardCase{id: id, yard: p.view.Yard(id), zone: zone, today: calendar.DayOf(p.now, zone), strength: strength.NewYard(p.view, id, zone)}
 	p.yards[id] = y
 	return y
 }

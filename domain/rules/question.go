@@ -38,6 +38,8 @@ func Ask(v *book.View, fact book.Fact) (Question, bool) {
 		return nobodyThere(v, f)
 	case book.NucMadeUp:
 		return livesStill(v, f)
+	case book.Looked:
+		return otherwise(v, f)
 	}
 	return Question{}, false
 }

@@ -81,13 +81,16 @@ func (p *pass) yardExposed(y *yardCase, all []exposed) {
 func (p *pass) exposure(y *yardCase, e exposed) Finding {
 	f := Finding{
 		Rule: Robbers,
-		What: "robbers: " + e.Level.String(),
+		What: e.Level.String(),
 		Why:  e.Reason,
 		Do:   sentence(e.Remedy.String()),
 		Used: robbingKeys,
 	}
 	if e.Remedy == strength.NarrowDoor {
-		f.Act = ActNarrowEntrance
+		if y.today >= y.shutUntil {
+			f.Act = ActNarrowEntrance // else it is done for the whole yard
+		}
+		f.Do += fmt.Sprintf(" to %s cm²", p.door(e.nuc.doorBees()))
 	}
 	by := y.today
 	if e.Level == strength.Watch {
@@ -104,3 +107,15 @@ func (f Finding) exposedNucs() []book.Subject {
 	}
 	return []book.Subject{f.Of}
 }
+
+// doorBees are the bees who guard a nuc's entrance, as last seen; where nobody
+// knows, as many as guard one of the usual size.
+func (n *nucCase) doorBees() float64 {
+	if n.has.BeesKnown {
+		return n.has.BeesThen
+	}
+	return usualGuard
+}
+
+// usualGuard are the bees for whom the usual entrance is given.
+const usualGuard = 1000

@@ -48,12 +48,15 @@ type router struct {
 // with the first of them.
 func (r *router) add(f Finding) {
 	of := []book.Subject{f.Of}
-	if f.Rule == Robbers {
+	if f.Rule == Robbers || f.Of.Kind == book.KindYard && f.Act == ActNarrowEntrance {
 		of = slices.Clone(f.exposedNucs())
 	}
 	k := stopKey{f.Yard, r.round(of[0])}
 	if f.Act == ActCountAgain || f.Act == ActSeeToPapers {
 		k = stopKey{r.home().id, ""} // work for the table at home
+	}
+	if f.Emergency() {
+		k.round = ""
 	}
 	if r.stops[k] == nil {
 		r.stops[k] = &Stop{Yard: k.yard, Round: k.round}
@@ -71,10 +74,32 @@ func (r *router) round(s book.Subject) string {
 	return ""
 }
 
+// searchOnce makes one task of what is to be searched in one colony: a visit
+// settles all its combs.
+func (r *router) searchOnce(tasks []Task) []Task {
+	at := map[book.Subject]int{}
+	var once []Task
+	for _, t := range tasks {
+		i, known := at[t.Of[0]]
+		if t.Act != ActSearchBrood || !known {
+			if t.Act == ActSearchBrood {
+				at[t.Of[0]] = len(once)
+			}
+			once = append(once, t)
+			continue
+		}
+		one := &once[i]
+		one.Findings = append(one.Findings, t.Findings...)
+		one.From, one.Best, one.By = earlier(one.From, t.From), earlier(one.Best, t.Best), earlier(one.By, t.By)
+	}
+	return once
+}
+
 // joinAll makes one task of breaking down a nuc's own cells and giving it a
 // cell, in this order.
 func (r *router) joinAll() {
 	for _, s := range r.stops {
+		s.Tasks = r.searchOnce(s.Tasks)
 		broken := map[book.Subject]int{}
 		for i, t := range s.Tasks {
 			if t.Act == ActBreakDownCells {
@@ -105,14 +130,16 @@ func (r *router) joinAll() {
 
 // keys are the stops in their order.
 func (r *router) keys() []stopKey {
-	hard := map[book.YardID]bool{}
+	hard, robbed := map[book.YardID]bool{}, map[stopKey]bool{}
 	for k, s := range r.stops {
+		robbed[k] = slices.ContainsFunc(s.Tasks, Task.emergency)
 		hard[k.yard] = hard[k.yard] || slices.ContainsFunc(s.Tasks, func(t Task) bool { return t.Hard })
 	}
 	home := r.home().id
 	keys := slices.Collect(maps.Keys(r.stops))
 	slices.SortFunc(keys, func(a, b stopKey) int {
 		return cmp.Or(
+			compareTrue(robbed[a], robbed[b]),
 			compareTrue(a.yard == home, b.yard == home),
 			compareTrue(hard[a.yard], hard[b.yard]),
 			cmp.Compare(r.rank.yard[a.yard], r.rank.yard[b.yard]),

@@ -5,11 +5,12 @@ import (
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/practice"
 )
 
 // Sense tells whether an entry makes sense at all: its things are known to
-// the book, it lies not after now, and a box has no more sides than it has.
-// Whatever else it says is taken down.
+// the book, it lies not after now, and a box has no more sides, and no more
+// brood, than it has room for. Whatever else it says is taken down.
 func Sense(v *book.View, now time.Time, e book.Entry) error {
 	if e.At.Instant.After(now) {
 		return fmt.Errorf("%s lies ahead: write down what has happened", e.At.In(v.Zone()))
@@ -23,12 +24,32 @@ func Sense(v *book.View, now time.Time, e book.Entry) error {
 		}
 	}
 	if f, ok := e.Fact.(book.Looked); ok {
-		n := v.Nuc(f.Nuc)
-		if sides, said := f.Sides.Get(); said && n.Sides > 0 && sides > float64(n.Sides) {
-			return fmt.Errorf("%g sides in %s: it has %d", sides, n.Name, n.Sides)
-		}
+		return fits(v.Nuc(f.Nuc), f)
 	}
 	return nil
+}
+
+// fits tells whether a nuc has room for what a look saw in it.
+func fits(n *book.Nuc, f book.Looked) error {
+	if sides, said := f.Sides.Get(); said && n.Sides > 0 && sides > float64(n.Sides) {
+		return fmt.Errorf("%g sides in %s: it has %d", sides, n.Name, n.Sides)
+	}
+	if palms, said := f.Brood.Get(); said && n.Sides > 0 && palms > mostPalms(n) {
+		return fmt.Errorf("%g palms of brood in %s: its %d sides hold %.0f at most", palms, n.Name, n.Sides, mostPalms(n))
+	}
+	return nil
+}
+
+// generous is by how much palms counted at a glance may pass the comb there is.
+const generous = 2
+
+// mostPalms is more brood in palms (1 dm²) than a nuc can hold; where nobody
+// said how big its combs are, they are taken as the biggest.
+func mostPalms(n *book.Nuc) float64 {
+	if n.Side > 0 {
+		return float64(n.Sides) * n.Side * generous
+	}
+	return float64(n.Sides) * practice.Of(practice.CombSideArea).Max
 }
 
 // founds tells whether a fact brings a nuc or a batch into the book.

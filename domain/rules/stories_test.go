@@ -88,7 +88,7 @@ func TestWildCell(t *testing.T) {
 		t.Fatalf("found %d, want one", len(found))
 	}
 	f := found[0]
-	if f.Severity != rules.Open || day(f.From) != "2027-05-16" || day(f.By) != "2027-05-21" || !f.Hard {
+	if f.Severity != rules.Pressing || day(f.From) != "2027-05-16" || day(f.By) != "2027-05-21" || !f.Hard {
 		t.Errorf("severity %v, from %s, by %s, hard %v", f.Severity, day(f.From), day(f.By), f.Hard)
 	}
 	want := "2 combs with open brood put in Wed 12 May; a queen raised there could walk from Sat 22 May and cost all of batch 5"

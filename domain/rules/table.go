@@ -36,12 +36,12 @@ func (r row) run(p *pass) {
 // they press alike. It is a function because rules ask the table themselves.
 func table() []row {
 	return []row{
-		{rule: VirginWalks, doc: "a virgin is out among cells still together", batch: (*pass).virginWalks},
+		{rule: VirginWalks, doc: "a virgin is out, or to be expected, among cells still together", batch: (*pass).virginWalks},
 		{rule: CellsOut, doc: "cells are still together and the first virgin is near", batch: (*pass).cellsOut},
 		{rule: NobodyReady, doc: "a batch has more cells than nucs are ready", batch: (*pass).nobodyReady},
 		{rule: WildCells, doc: "open brood among bees who would raise a queen from it", nuc: (*pass).wildInNuc, season: (*pass).wildInColonies},
-		{rule: OwnCells, doc: "a nuc was left without a queen on young brood", nuc: (*pass).ownCells},
-		{rule: BeingRobbed, doc: "robbers are at a nuc", nuc: (*pass).beingRobbed},
+		{rule: OwnCells, doc: "a nuc was left without a queen on young brood, or own cells were seen", nuc: (*pass).ownCells},
+		{rule: BeingRobbed, doc: "robbers are at a nuc, and so in the yard", nuc: (*pass).beingRobbed, yard: (*pass).yardRobbed},
 		{rule: DroneLayer, doc: "a queen lays drones only", nuc: (*pass).droneLayer},
 		{rule: LayingWorkers, doc: "laying workers, seen or to be expected", nuc: (*pass).layingWorkers},
 		{rule: Queenless, doc: "no queen, no cell, no virgin", nuc: (*pass).queenless},
@@ -59,8 +59,8 @@ func table() []row {
 		{rule: BankMated, doc: "mated queens in cages too long", season: (*pass).bankMated},
 		{rule: Standstill, doc: "a disease is suspected: nothing leaves the yard", yard: (*pass).standstill},
 		{rule: Papers, doc: "a certificate or permit runs out", yard: (*pass).papers},
-		{rule: Counts, doc: "what went out is not all accounted for", season: (*pass).counts, batch: (*pass).staleBatch},
-		{rule: Twice, doc: "two writers wrote the same down", season: (*pass).twice},
+		{rule: Counts, doc: "what went out is not all accounted for", season: (*pass).counts, batch: (*pass).lostBatch},
+		{rule: Twice, doc: "the same was written down twice", season: (*pass).twice},
 		{rule: GapAsks, doc: "a record does not fit the book and nobody has said why", nuc: (*pass).gapAsks},
 		{rule: SameNucs, doc: "two batches want the same nucs", season: (*pass).sameNucs},
 		{rule: SameFinisher, doc: "two batches want the same colony", season: (*pass).sameFinisher},

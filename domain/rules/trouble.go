@@ -8,20 +8,6 @@ import (
 	"lidmark/domain/practice"
 )
 
-func (p *pass) beingRobbed(n *nucCase) {
-	if n.RobbedAt.IsZero() {
-		return
-	}
-	p.add(n.yard, Finding{
-		Rule: BeingRobbed, Severity: Pressing, Of: n.subject(), Act: ActNarrowEntrance,
-		Since: n.RobbedAt.Instant, From: n.RobbedAt.Instant,
-		What: "robbers",
-		Why:  "robbers seen " + n.RobbedAt.In(n.yard.zone),
-		Do:   "Shut the entrance until dusk, then leave it one bee wide; look what is left",
-		Sure: sureSeen,
-	})
-}
-
 func (p *pass) droneLayer(n *nucCase) {
 	if n.holds.Condition != book.DroneLayer {
 		return
@@ -57,7 +43,8 @@ func (p *pass) layingWorkers(n *nucCase) {
 	p.add(n.yard, f)
 }
 
-// queenless: nobody reigns and nothing was given.
+// queenless: nobody reigns and nothing was given. Where no cell is at hand it
+// waits for those that come before laying workers do, or is united.
 func (p *pass) queenless(n *nucCase) {
 	if n.holds.Condition != book.NoQueen {
 		return
@@ -68,7 +55,7 @@ func (p *pass) queenless(n *nucCase) {
 		From: lost.Add(p.numbers.Duration(practice.NoCellWithin)),
 		Best: lost.Add(p.numbers.Duration(practice.QueenlessBeforeCell)),
 		By:   p.endOfDay(n.yard, lost.Add(p.numbers.Duration(practice.QueenlessActAfter))),
-		What: "no queen", Why: "no queen " + p.howLong(n), Do: "Give it a cell or a virgin, or unite it",
+		What: "no queen", Why: "no queen " + p.howLong(n),
 		Sure: n.sure(),
 		Used: []practice.Key{practice.NoCellWithin, practice.QueenlessBeforeCell, practice.QueenlessActAfter, practice.LayingWorkersFrom},
 	}
@@ -84,6 +71,12 @@ func (p *pass) queenless(n *nucCase) {
 		if f.From.After(f.By) {
 			f.Why += ", too short before " + hour(f.By, n.yard.zone)
 		}
+	case n.waits != nil && p.from(n.waits).Before(n.holds.LayingWorkersAt):
+		f.Act, f.Do = ActKeep, fmt.Sprintf("Keep it for %s, cells from %s", batchWord(n.waits.Batch), n.yard.day(p.from(n.waits)).Short())
+		f.Also = []book.Subject{n.waits.Batch.Batch.Subject()}
+		f.Best, f.By = n.waits.best, n.waits.hard
+	default:
+		f.Act, f.Do = ActUnite, "No cell at hand: give a virgin, or unite it"
 	}
 	p.add(n.yard, f)
 }

@@ -2,13 +2,14 @@ package rules
 
 import (
 	"iter"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 )
 
-// Twin is two like entries about one nuc on one day by two writers: offered
-// as one strike.
+// Twin is two like entries about one nuc on one day by two writers, or the same
+// entry twice by one within an evening: offered as one strike.
 type Twin struct {
 	Nuc          book.NucID
 	First, Again book.Entry // Again, the one written later, is the one to strike
@@ -41,7 +42,7 @@ func twins(v *book.View, entries iter.Seq[book.Entry]) []Twin {
 			first[k] = e
 			continue
 		}
-		if was.Writer == e.Writer {
+		if was.Writer == e.Writer && !sameAgain(was, e) {
 			continue
 		}
 		if e.Written.Before(was.Written) {
@@ -50,6 +51,15 @@ func twins(v *book.View, entries iter.Seq[book.Entry]) []Twin {
 		all = append(all, Twin{nuc, was, e})
 	}
 	return all
+}
+
+// evening is how far apart one writer types the same line by mistake.
+const evening = 4 * time.Hour
+
+// sameAgain tells whether one writer wrote the same twice within an evening.
+func sameAgain(a, b book.Entry) bool {
+	apart := a.Written.Sub(b.Written).Abs()
+	return apart <= evening && a.At == b.At && a.Fact == b.Fact
 }
 
 // nucOf is the nuc of a fact of which a nuc has one a day.

@@ -40,8 +40,23 @@ func (p *pass) virginsTime(n *nucCase) {
 		f.What, f.Act = "too late to mate", ActTakeOutQueen
 		f.Do = "Look; without eggs take her out, or unite"
 		f.Why = fmt.Sprintf("%s old, emerged %s", count(n.holds.Age, "day"), out.Short())
+		p.lookedTooLate(n, &f)
 	}
 	p.add(n.yard, f)
+}
+
+// lookedTooLate: a look that found no eggs when it was too late to mate has
+// settled it.
+func (p *pass) lookedTooLate(n *nucCase, f *Finding) {
+	looked := n.holds.NoEggsOn
+	if looked.IsZero() || looked.Before(n.holds.TooLateAt) {
+		return
+	}
+	day := n.yard.day(looked)
+	f.Do = "Take her out, then give a cell or unite"
+	f.Why += ", no eggs on " + day.Short()
+	f.From, f.Best, f.By = course.Days(day, day, day+p.days(practice.LookAgainBy), n.yard.zone)
+	f.Used = append(f.Used, practice.LookAgainBy)
 }
 
 // lookEggs: the first look that is worth while.

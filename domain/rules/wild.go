@@ -15,7 +15,8 @@ var wildKeys = []practice.Key{
 }
 
 // wildInColonies: open brood above an excluder or in a colony without a queen.
-// A search settles a comb once its cells can be seen.
+// A search settles a comb once its cells can be seen, and needs the keeper from
+// then on.
 func (p *pass) wildInColonies() {
 	wild := bee.WildCells(p.numbers)
 	for c := range p.view.Colonies() {
@@ -23,14 +24,29 @@ func (p *pass) wildInColonies() {
 			continue
 		}
 		y := p.yard(c.Yard)
-		for _, o := range c.OpenBrood {
-			in := y.of(o.At)
-			done := !o.Searched.IsZero() && y.of(o.Searched) >= in+calendar.Day(wild.SearchFrom)
-			if !done && y.today <= in+calendar.Day(wild.Walk) {
-				p.add(y, p.search(y, c, o, wild))
-			}
+		for _, o := range p.unsearched(y, c, wild) {
+			p.add(y, p.search(y, c, o, wild))
 		}
 	}
+}
+
+// unsearched is the open brood of a colony that can have wild cells still, what
+// was put in on one day taken together.
+func (p *pass) unsearched(y *yardCase, c *book.Colony, wild bee.Wild) []book.OpenBrood {
+	var all []book.OpenBrood
+	for _, o := range c.OpenBrood {
+		in := y.of(o.At)
+		done := !o.Searched.IsZero() && y.of(o.Searched) >= in+calendar.Day(wild.SearchFrom)
+		if done || y.today > in+calendar.Day(wild.Walk) {
+			continue
+		}
+		if last := len(all) - 1; last >= 0 && y.of(all[last].At) == in {
+			all[last].Combs += o.Combs
+			continue
+		}
+		all = append(all, o)
+	}
+	return all
 }
 
 func (p *pass) search(y *yardCase, c *book.Colony, o book.OpenBrood, wild bee.Wild) Finding {
@@ -44,8 +60,11 @@ func (p *pass) search(y *yardCase, c *book.Colony, o book.OpenBrood, wild bee.Wi
 		Sure: sureCalendar, Used: wildKeys,
 	}
 	f.From, f.Best, f.By = course.Days(in+calendar.Day(wild.SearchFrom), in+calendar.Day(wild.SearchWell), in+calendar.Day(wild.SearchBy), y.zone)
+	if !p.now.Before(f.From) {
+		f.Severity = Pressing // one visit is enough, and it can be made
+	}
 	for _, b := range p.batches {
-		if !b.stale && !b.Incubate && (b.Finisher == c.Colony || b.Finisher.IsZero() && b.Starter == c.Colony) {
+		if !b.over && !b.Incubate && (b.Finisher == c.Colony || b.Finisher.IsZero() && b.Starter == c.Colony) {
 			f.Also = append(f.Also, b.Batch.Batch.Subject())
 			f.Why += fmt.Sprintf(" and cost all of %s", batchWord(b.Batch))
 		}

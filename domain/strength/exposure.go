@@ -18,8 +18,10 @@ const (
 	ActNow
 )
 
-// String is the level in words.
-func (l Level) String() string { return [...]string{"quiet", "watch", "act"}[l] }
+// String is the level in words: nobody has seen robbers yet.
+func (l Level) String() string {
+	return [...]string{"quiet", "robbing possible", "robbing likely"}[l]
+}
 
 // Cause is what exposes a nuc to robbers.
 type Cause int

@@ -1,0 +1,80 @@
+package rules
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+)
+
+// beingRobbed: shut it at once; some days later there is only to be seen
+// whether anything lives.
+func (p *pass) beingRobbed(n *nucCase) {
+	if n.RobbedAt.IsZero() {
+		return
+	}
+	seen := n.yard.of(n.RobbedAt)
+	f := Finding{
+		Rule: BeingRobbed, Severity: Pressing, Of: n.subject(), Act: ActNarrowEntrance,
+		Since: n.RobbedAt.Instant, From: n.RobbedAt.Instant, Best: n.RobbedAt.Instant, By: n.RobbedAt.Instant,
+		What: "robbers",
+		Why:  "robbers seen " + n.RobbedAt.In(n.yard.zone),
+		Do:   "Shut the entrance until dusk, then leave it one bee wide",
+		Sure: sureSeen, Used: []practice.Key{practice.RobbingLasts, practice.RobbedLookBy},
+	}
+	if over := p.robbingOver(seen); n.yard.today >= over {
+		f.What, f.Act, f.Do = "robbed "+seen.Short(), ActLookInside, "Look whether anything lives, write down what is left"
+		f.From, f.Best, f.By = course.Days(over, over, max(over, seen+p.days(practice.RobbedLookBy)), n.yard.zone)
+	}
+	p.add(n.yard, f)
+}
+
+// robbingOver is the day from which a yard in which robbers were seen on a day
+// may be opened again.
+func (p *pass) robbingOver(seen calendar.Day) calendar.Day {
+	return seen + p.days(practice.RobbingLasts)
+}
+
+// yardRobbed: robbers at one nuc are at the next one soon.
+func (p *pass) yardRobbed(y *yardCase) {
+	if y.today >= y.shutUntil {
+		return
+	}
+	f := Finding{
+		Rule: BeingRobbed, Severity: Pressing, Of: y.id.Subject(), Act: ActNarrowEntrance,
+		What: "robbers in the yard",
+		Do:   "Shut or narrow every entrance, open nothing, no feed before dusk",
+		Sure: sureSeen, Used: []practice.Key{practice.RobbingLasts},
+	}
+	var robbed []book.NucID
+	for i := range p.nucs {
+		n := &p.nucs[i]
+		if n.yard != y {
+			continue
+		}
+		f.Also = append(f.Also, n.subject())
+		if at := n.RobbedAt; !at.IsZero() && y.today < p.robbingOver(y.of(at)) {
+			robbed = append(robbed, n.Nuc.Nuc)
+			if f.Since.IsZero() || at.Instant.Before(f.Since) {
+				f.Since = at.Instant
+			}
+		}
+	}
+	f.From, f.Best, f.By = f.Since, f.Since, f.Since
+	f.Why = fmt.Sprintf("robbers seen at %s; other work there waits until %s", names(p.view, robbed), y.shutUntil.Short())
+	p.add(y, f)
+}
+
+// Emergency tells whether a finding goes before all others: robbers are at
+// work.
+func (f Finding) Emergency() bool {
+	return f.Rule == BeingRobbed && f.Act == ActNarrowEntrance && f.NeedsYou()
+}
+
+// waitsForRobbers tells whether a finding means to open a box in a yard with
+// robbers on a day. What has a deadline of nature does not wait.
+func (p *pass) waitsForRobbers(f Finding, d calendar.Day) bool {
+	return d < p.yard(f.Yard).shutUntil && f.Act.opens() && !f.Hard && f.Rule != BeingRobbed
+}

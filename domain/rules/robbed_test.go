@@ -1,0 +1,73 @@
+package rules_test
+
+import (
+	"strings"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+)
+
+// robbedWithWork has A1 robbed on 3 June while B1 is due for a look and a batch
+// is ripe at home.
+func robbedWithWork(t *testing.T) *booktest.Pen {
+	p := pen(t)
+	p.At("2027-05-05 18:00").Write(graft(4, 2))
+	p.At("2027-05-13 18:00").Write(madeUp("A1", "B1")...)
+	p.At("2027-05-15 10:00").Write(cells(4, "A1", "B1")...)
+	p.At("2027-05-23 18:00").Write(graft(5, 3))
+	return p.At("2027-06-02 17:00").Write(book.Robbed{Nuc: a1})
+}
+
+// TestRobbersComeFirst: robbers go before everything, for the whole yard, and
+// nothing there is opened while they are about.
+func TestRobbersComeFirst(t *testing.T) {
+	v := robbedWithWork(t).View("2027-06-02 17:10")
+	f := rules.Findings(v)
+	if len(f) < 2 || f[0].Of != a1.Subject() || f[1].Of != atFar.Subject() || !f[0].Emergency() || !f[1].Emergency() || !f[0].PastDue(v.On()) {
+		t.Fatalf("the first findings are %+v, want the robbed nuc and its yard, by now", f[:2])
+	}
+	plan := rules.Day(v, v.Today())
+	if len(plan.Stops) == 0 || plan.Stops[0].Yard != atFar {
+		t.Fatalf("the first stop is %+v, want the robbed yard", plan.Stops)
+	}
+	for _, s := range plan.Stops {
+		for _, task := range s.Tasks {
+			if s.Yard == atFar && task.Act == rules.ActLookForEggs {
+				t.Errorf("a box is opened among robbers: %+v", task)
+			}
+		}
+	}
+	looks := func(d calendar.Day) bool {
+		for _, s := range rules.Day(v, d).Stops {
+			for _, task := range s.Tasks {
+				if task.Act == rules.ActLookForEggs {
+					return true
+				}
+			}
+		}
+		return false
+	}
+	if looks(v.Today()+1) || !looks(v.Today()+2) {
+		t.Error("the look is not moved to the day on which robbers have gone")
+	}
+}
+
+// TestRobbingEnds: after some days there is only to look whether anything
+// lives, and the yard is worked as ever.
+func TestRobbingEnds(t *testing.T) {
+	v := robbedWithWork(t).View("2027-06-12 09:00")
+	found := of(v, rules.BeingRobbed)
+	if len(found) != 1 || found[0].Act != rules.ActLookInside || !found[0].PastDue(v.On()) {
+		t.Errorf("ten days on: %+v, want one look, past due", found)
+	}
+	for _, s := range rules.Day(v, v.Today()).Stops {
+		for _, task := range s.Tasks {
+			if strings.Contains(task.Title, "robbers in the yard") || task.Act == rules.ActNarrowEntrance {
+				t.Errorf("ten days on: %+v", task)
+			}
+		}
+	}
+}
