@@ -169,7 +169,7 @@ func (a *app) printHistory(v *book.View, of book.Subject) {
 		if l.Struck {
 			words = "struck: " + words
 		}
-		rows = append([][]string{{"    " + l.At.In(v.Zone()), words, l.Writer}}, rows...)
+		rows = append([][]string{{"    " + momentOf(v, l.At), words, l.Writer}}, rows...)
 	}
 	if len(rows) > 0 {
 		a.line("  the book says:")
@@ -183,12 +183,12 @@ func (a *app) printNuc(v *book.View, n *book.Nuc, p course.Presumption, found []
 	a.line("  %s", placeWords(v, n))
 	a.line("  %s", headOf(p))
 	a.facts(
-		emergeWord(v, p), hour(p.Emerged, zone), "look", span(p.LookFrom, p.LookBest, p.LookBy, zone), "too late to mate", day(p.TooLateAt, zone),
-		"first eggs", day(n.Holds.FirstEggs.Instant, zone), "descent", n.Holds.Descent.String(), "ready to hand over from", day(p.ReadyAt, zone),
-		"bees", readingWords(n.Bees, "on %v sides", zone), "stores", readingWords(n.Stores, "%v of 3", zone), "lid", strokeWord(n.Paint),
+		emergeWord(v, p), hour(p.Emerged, zone), "look", span(v, p.LookFrom, p.LookBest, p.LookBy), "too late to mate", dayOf(v, p.TooLateAt),
+		"first eggs", dayOf(v, n.Holds.FirstEggs.Instant), "descent", n.Holds.Descent.String(), "ready to hand over from", dayOf(v, p.ReadyAt),
+		"bees", readingWords(v, n.Bees, "on %v sides"), "stores", readingWords(v, n.Stores, "%v of 3"), "lid", strokeWord(n.Paint),
 	)
 	for _, g := range n.Gaps {
-		a.line("  does not fit the book: %s (%s)", g.What, g.At.In(zone))
+		a.line("  does not fit the book: %s (%s)", g.What, momentOf(v, g.At))
 	}
 	a.findings(v, found, false)
 	a.printHistory(v, n.NucNamed.Nuc.Subject())
@@ -230,25 +230,18 @@ func placeWords(v *book.View, n *book.Nuc) string {
 	return strings.TrimPrefix(words, ", ")
 }
 
-func day(t time.Time, zone *time.Location) string {
-	if t.IsZero() {
-		return ""
-	}
-	return t.In(zone).Format("Mon 2 Jan")
-}
-
-func span(from, best, by time.Time, zone *time.Location) string {
+func span(v *book.View, from, best, by time.Time) string {
 	if from.IsZero() {
 		return ""
 	}
-	return fmt.Sprintf("from %s, best %s, by %s", day(from, zone), day(best, zone), day(by, zone))
+	return fmt.Sprintf("from %s, best %s, by %s", dayOf(v, from), dayOf(v, best), dayOf(v, by))
 }
 
-func readingWords(r book.Reading, format string, zone *time.Location) string {
+func readingWords(v *book.View, r book.Reading, format string) string {
 	if !r.Said() {
 		return ""
 	}
-	return fmt.Sprintf(format, r.Value) + " (" + r.At.In(zone) + ")"
+	return fmt.Sprintf(format, r.Value) + " (" + momentOf(v, r.At) + ")"
 }
 
 func nucsCommand(a *app) *cobra.Command {

@@ -93,7 +93,6 @@ func handedTo(v *book.View, q *book.Queen) string {
 }
 
 func (a *app) printQueen(v *book.View, q *book.Queen, s queenShape) {
-	zone := v.Zone()
 	a.line("%s", s.Name)
 	mark := markWords(q)
 	batch := ""
@@ -101,8 +100,8 @@ func (a *app) printQueen(v *book.View, q *book.Queen, s queenShape) {
 		batch = strconv.Itoa(s.Batch)
 	}
 	a.facts("line", s.Line, "mother", s.Mother, "batch", batch, "descent", s.Descent, "mark", mark, "cage", s.Cage, "in", s.Where, "from nuc", s.From,
-		"first eggs", day(q.FirstEggs.Instant, zone), "caught", day(q.Caught.Instant, zone),
-		"handed over", day(q.Handed.Instant, zone)+prefixed(" to ", s.HandedTo)+prefixed(", order ", s.Order), "ended", day(q.Ended.Instant, zone)+prefixed(": ", s.How))
+		"first eggs", dayOf(v, q.FirstEggs.Instant), "caught", dayOf(v, q.Caught.Instant),
+		"handed over", dayOf(v, q.Handed.Instant)+prefixed(" to ", s.HandedTo)+prefixed(", order ", s.Order), "ended", dayOf(v, q.Ended.Instant)+prefixed(": ", s.How))
 	a.printHistory(v, q.Queen.Subject())
 }
 

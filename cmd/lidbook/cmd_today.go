@@ -137,7 +137,7 @@ func (a *app) printDay(v *book.View, p rules.DayPlan) {
 		a.line("Hard, by %s: %s. %s", hour(f.By, v.Zone()), f.What, f.Do)
 	}
 	for _, s := range stillOf(v) {
-		a.line("%s is on standstill, no moves and no catches: %s suspected in %s since %s", s.Yard, s.What, s.Of.Name, s.Since[:len("2027-05-15")])
+		a.line("%s is on standstill, no moves and no catches: %s suspected in %s since %s", s.Yard, s.What, s.Of.Name, stampedDay(v, s.Since))
 	}
 	if len(p.Kit) > 0 {
 		a.line("Kit to pack")

@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
 )
 
@@ -85,6 +86,13 @@ func dayOf(v *book.View, t time.Time) string {
 		return t.Format("Mon 2 Jan 2006")
 	}
 	return t.Format("Mon 2 Jan")
+}
+
+// momentOf is a moment for a reader, with its year where that is not the year of
+// the view.
+func momentOf(v *book.View, m calendar.Moment) string {
+	said, short := m.In(v.Zone()), m.Day(v.Zone()).Short()
+	return dayOf(v, m.Instant) + strings.TrimPrefix(said, short)
 }
 
 // hour is an instant for a reader: "Sat 15 May 18:16".
