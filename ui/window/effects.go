@@ -38,7 +38,7 @@ func (w *Window) OpenFile(path string) {
 func (w *Window) open(path string, read func() (*state.Book, error)) {
 	w.asked++
 	asked := w.asked
-	go func() {
+	w.work(func() {
 		stamp := ""
 		if path != "" {
 			stamp = w.books.Stamp(path)
@@ -49,7 +49,7 @@ func (w *Window) open(path string, read func() (*state.Book, error)) {
 				w.show(b, stamp, err)
 			}
 		})
-	}()
+	})
 }
 
 // show shows the book that was opened, or says why it was not.
@@ -60,9 +60,6 @@ func (w *Window) show(b *state.Book, stamp string, err error) {
 		w.stamp = stamp
 		w.send(state.Opened{Book: b})
 		w.window.SetTitle("Lidmark: " + b.Name)
-	}
-	if w.opened != nil {
-		w.opened()
 	}
 }
 

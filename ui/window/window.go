@@ -32,9 +32,9 @@ type Window struct {
 	painter *paint.Painter
 	books   Books
 	state   state.State
-	asked   int    // how many books were asked for; the last one asked for is shown
-	stamp   string // of the file of the book that is shown
-	opened  func() // called when a book was opened or could not be; nil: nobody waits
+	asked   int          // how many books were asked for; the last one asked for is shown
+	stamp   string       // of the file of the book that is shown
+	work    func(func()) // runs what may take long
 }
 
 // New makes the window of an app, showing s. It fails only if the typeface
@@ -45,7 +45,7 @@ func New(app fyne.App, s state.State, books Books) (*Window, error) {
 		return nil, err
 	}
 	app.Settings().SetTheme(Theme{Dark: s.Dark})
-	w := &Window{app: app, window: app.NewWindow("Lidmark"), painter: p, books: books, state: s}
+	w := &Window{app: app, window: app.NewWindow("Lidmark"), painter: p, books: books, state: s, work: func(f func()) { go f() }}
 	w.stage = newStage(p, w.scene, func() state.State { return w.state }, w.send)
 	w.window.SetPadded(false)
 	w.window.SetContent(w.stage)
