@@ -46,12 +46,16 @@ var rooms = map[string]func(*state.State){
 // Rooms are the names that [Enter] knows, in the order of the alphabet.
 func Rooms() []string { return slices.Sorted(maps.Keys(rooms)) }
 
-// Enter is the state in the room of a name.
+// Enter is the state in the room of a name, the ribbon where it shows the day
+// looked at.
 func Enter(s state.State, room string) (state.State, error) {
 	enter, ok := rooms[room]
 	if !ok {
 		return s, fmt.Errorf("room %q: use one of %s", room, strings.Join(Rooms(), ", "))
 	}
+	b := s.Book
+	s.Book = nil
+	s, _ = state.Update(s, state.Opened{Book: b})
 	enter(&s)
 	return s, nil
 }

@@ -15,7 +15,7 @@ const (
 	KeyEdge   = 20.0 // from the sheet's side to its text
 	keyColumn = 280.0
 	keyWide   = 380.0
-	keyAir    = 8.0 // from the sheet to the window's edge, at least
+	keyAir    = 8.0  // from the sheet to the window's edge, at least
 	keyFoot   = 20.0 // above and below what the mouse does
 )
 

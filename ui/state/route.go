@@ -1,6 +1,7 @@
 package state
 
 import (
+	"math"
 	"strings"
 	"unicode/utf8"
 
@@ -11,7 +12,7 @@ import (
 // Measures of the route, dp.
 const (
 	RouteLine = 30.0 // a line of the route
-	RouteTwo  = 50.0 // a task over two lines
+	RouteMore = 20.0 // each further line of a task
 	RouteGap  = 4.0  // between two stops
 	RouteText = 88.0 // from the pane's side to the text of a task
 
@@ -45,7 +46,8 @@ type RouteStop struct {
 	Tasks []RouteTask
 }
 
-// RouteTask is where a task begins and how high it is: over one line or two.
+// RouteTask is where a task begins and how high it is: a RouteLine, and a
+// RouteMore for every further line that what to do takes below it.
 type RouteTask struct {
 	Y, H float64
 }
@@ -71,7 +73,7 @@ func (s State) Route(l Layout) Route {
 		at := RouteStop{Y: y}
 		y += RouteLine
 		for _, t := range stop.Tasks {
-			h := r.taskHeight(t, w-rt.End)
+			h := r.taskHeight(t, w, rt.End)
 			at.Tasks = append(at.Tasks, RouteTask{y, h})
 			y += h
 		}
@@ -84,22 +86,31 @@ func (s State) Route(l Layout) Route {
 	return rt
 }
 
-// taskHeight is how high a task is whose text ends at x.
-func (r *Reading) taskHeight(t rules.Task, x float64) float64 {
+// taskHeight is how high a task is in a pane w wide of which end is kept at the
+// right.
+func (r *Reading) taskHeight(t rules.Task, w, end float64) float64 {
 	// Letters are reckoned wider than most are: state measures no text.
-	const letter, lid, by, fewNames = 7.9, 34.0, 100.0, 16
-	names := 0
+	const letter, lid, by, fewNames, text = 7.9, 34.0, 100.0, 16, RouteText + 20
+	title, names := letter*float64(utf8.RuneCountInString(t.Title)), 0
 	for _, run := range r.TaskNames(t) {
 		names += utf8.RuneCountInString(run.Text) + 1
 	}
-	need := RouteText + lid + letter*float64(min(names, fewNames)+utf8.RuneCountInString(t.Title))
+	need := text + title + letter*float64(min(names, fewNames))
 	if !t.By.IsZero() {
 		need += by
 	}
-	if x+routeMin < oneLineAll || need > x {
-		return RouteTwo
+	if names > 0 {
+		need += lid
 	}
-	return RouteLine
+	if w >= oneLineAll && need <= w-end {
+		return RouteLine
+	}
+	const ragged = 60 // where a word is too long for the rest of a line
+	lines, room := 1.0, w-text-Edge
+	if title > room {
+		lines = math.Ceil(title / max(room-ragged, letter))
+	}
+	return RouteLine + lines*RouteMore
 }
 
 // TaskNames are the names of what a task is about, in its order. A batch,

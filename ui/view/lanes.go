@@ -213,6 +213,9 @@ func (g *lane) flights(y float64) {
 		return
 	}
 	middle := (from + to) / 2
+	if x := g.besideFrame(middle-w/2, w); x > from+8 && x+w < to-8 {
+		middle = x + w/2
+	}
 	g.rect(scene.Area{X: middle - w/2 - 2, Y: y - 11, W: w + 4, H: 14}, g.ground)
 	g.centre(middle, y, word, ink3(12))
 	for _, l := range [][4]float64{{from, y - 4, middle - w/2 - 6, y - 4}, {middle + w/2 + 6, y - 4, to, y - 4}, {from, y - 8, from, y}, {to, y - 8, to, y}} {

@@ -219,7 +219,11 @@ func (g *strip) rows() {
 	if len(g.r.Nucs) == 0 && len(g.r.Batches()) == 0 {
 		y := g.fly - g.flyHigh*0.28
 		g.rect(scene.Area{X: x, Y: y - 15, W: g.W - x, H: 22}, scene.Panel)
-		g.fit(x+12, y, emptyDays, ink2(13), g.W-8)
+		x += 12
+		if looked := g.s.Looked(); x+g.width(emptyDays, ink2(13)) > g.Left(looked) {
+			x = max(x, g.Left(looked+1)+8) // beside the handle
+		}
+		g.fit(x, y, emptyDays, ink2(13), g.W-8)
 	}
 	if g.l.Narrow {
 		return

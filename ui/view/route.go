@@ -49,7 +49,7 @@ func (p *sheet) route(a scene.Area) {
 func (r routeDraw) head(y float64) {
 	r.text(r.area.X+state.Edge, y+22, "Route", ink(14).semi())
 	r.right(r.area.Right()-state.Edge, y+22, "min", ink2(12))
-	if !r.Axis {
+	if !r.Axis || len(r.Stops) == 0 {
 		return
 	}
 	_, month, _ := r.r.Day.Date()
@@ -96,7 +96,7 @@ func (r routeDraw) stops(plan rules.DayPlan, a scene.Area) {
 
 // firstSteps are how a book begins: what to do, and what is typed for it.
 var firstSteps = []struct{ does, typed string }{
-	{"When larvae were grafted:", "lidbook graft --larvae 24 --on \"2027-05-05 18:00\""},
+	{"When larvae were grafted:", "lidbook graft --larvae 24"},
 	{"When nucs were made up:", "lidbook makeup A1-A12 --cups 3"},
 }
 
@@ -146,10 +146,9 @@ func (r routeDraw) stop(s rules.Stop, y float64) {
 	}
 }
 
-// task draws one line of work: who, what, why, by when, how long. Over two
-// lines, who and when stand above what and why.
+// task draws one line of work: who, what, why, by when, how long.
 func (r routeDraw) task(t rules.Task, row scene.Area) {
-	const lineY, below = 15.0, 21.0
+	const lineY = 15.0
 	y := row.Y + lineY
 	rect := scene.Rect{Area: row}
 	if len(t.Of) > 0 {
@@ -163,12 +162,11 @@ func (r routeDraw) task(t rules.Task, row scene.Area) {
 	}
 	r.add(rect, scene.Line{From: at(r.line, y), To: at(r.line+9, y), Stroke: stroke(scene.Ink, 2)})
 	end := r.by(t, y) - 10
-	if row.H > state.RouteLine {
-		r.who(t, y, end)
-		r.what(t, r.line+20, y+5+below, r.area.Right()-state.Edge)
-	} else {
+	if row.H == state.RouteLine {
 		x := r.who(t, y, end-r.width(t.Title, ink(14).medium())-10)
 		r.what(t, x, y+5, end)
+	} else {
+		r.folded(t, y, end, int((row.H-state.RouteLine)/state.RouteMore))
 	}
 	if r.Axis {
 		r.window(t, y)
@@ -177,6 +175,23 @@ func (r routeDraw) task(t rules.Task, row scene.Area) {
 		r.right(r.area.Right()-state.Edge, y+5, thousands(int(math.Ceil(t.Minutes))), ink(14).medium())
 	}
 	r.rule(r.line+14, row.Bottom()-1, r.area.Right()-state.Edge, row.Bottom()-1, scene.Hair)
+}
+
+// folded draws a task over more than one line: who and when above what and why.
+// Where nobody is named, what to do stands above if it has room there.
+func (r routeDraw) folded(t rules.Task, y, end float64, lines int) {
+	left, right, below := r.line+20, r.area.Right()-state.Edge, y+5+state.RouteMore+1
+	f := ink(14).medium()
+	x := r.who(t, y, end)
+	switch {
+	case len(r.r.TaskNames(t)) == 0 && x+r.width(t.Title, f) <= end:
+		r.text(x, y+5, t.Title, f)
+		r.fit(left, below, t.Why, ink2(13), right)
+	case lines > 1:
+		r.wrap(left, below, t.Title, f, right-left, lines)
+	default:
+		r.what(t, left, below, right)
+	}
 }
 
 // what writes what to do and, as far as there is room, why.

@@ -195,13 +195,9 @@ func (p *sheet) button(x, y float64, word, command string, main bool) float64 {
 	return r.Right()
 }
 
-// refusal writes beside a button, from x on no further than to, why the
-// command cannot run, and gives where that ends.
-func (p *sheet) refusal(x, y float64, command string, to float64) float64 {
+// refusal writes beside a button at y, from x on no further than to, why its
+// command cannot run.
+func (p *sheet) refusal(x, y float64, command string, to float64) {
 	c, _ := state.CommandNamed(command)
-	why := c.Reason(p.s)
-	if why == "" {
-		return x
-	}
-	return p.fit(x, y+34/2+13*0.35, why, ink2(13), to)
+	p.fit(x, y+34/2+13*0.35, c.Reason(p.s), ink2(13), to)
 }

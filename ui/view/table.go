@@ -180,6 +180,9 @@ func (t *tableDraw) rows(nucs []*state.Nuc) {
 	}
 	t.scrollBar(scene.Area{X: t.area.X, Y: t.area.Y + state.TableHead, W: t.area.W, H: float64(fit) * state.TableRow},
 		float64(first)*state.TableRow, float64(len(nucs))*state.TableRow)
+	if len(nucs) == 0 && t.filtering() {
+		t.fit(t.area.X+state.Edge, y+20, "Nothing matches; Esc shows all", ink2(14), t.area.Right()-state.Edge)
+	}
 	t.foot(fit, len(nucs))
 }
 

@@ -175,7 +175,10 @@ func (p *sheet) hardStrip(hard []rules.Finding, a scene.Area) {
 		end = p.right(end, y, fmt.Sprintf("and %d more", len(hard)-1), ink2(13)) - 12
 	}
 	x := p.fit(a.X+state.Edge, y, word+hour(f.By, r.View.Zone()), ink(15).bold().as(tone), end)
-	said := sentence(f.What) + ". " + f.Do + "."
+	said := sentence(f.What)
+	if all := said + ". " + f.Do + "."; !two || p.width(all, ink(13)) <= to-a.X-state.Edge {
+		said = all
+	}
 	switch {
 	case two:
 		p.fit(a.X+state.Edge, y+19, said, ink(13), to)

@@ -1,8 +1,6 @@
 package view
 
 import (
-	"fmt"
-
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -33,17 +31,26 @@ func (p *sheet) wallYard(w state.LidWall, y state.WallYard, a scene.Area) {
 	}
 	name := p.s.Reading().View.Yard(y.Yard).Name
 	p.rule(a.X+state.Edge, top+4, a.Right()-state.Edge, top+4, scene.Hair)
-	p.fit(a.X+state.Edge, top+23, name, ink(14).semi(), a.X+state.WallNames-8)
+	p.fit(a.X+state.Edge, top+23, name, ink(14).semi(), a.X+state.WallNames-16)
 	p.text(a.X+state.Edge, top+41, plural(len(y.Nucs), "nuc", "nucs"), ink2(13))
-	if n := state.NeedYou(y.Nucs); n > 0 {
-		word := fmt.Sprintf("%d need you", n)
-		role := scene.Act
-		if p.s.Ahead() {
-			word, role = fmt.Sprintf("%d will need you", n), scene.Ink2
-		}
-		p.right(a.Right()-state.Edge, top+23, word, font{13, scene.SemiBold, role})
-	}
+	p.wallCount(y, top, a)
 	p.wallLids(w.PerRow, y.Nucs, at(a.X+state.WallNames, top+18), a)
+}
+
+// wallCount writes how many nucs of a yard need the keeper: at the right, or,
+// where the lids take that room, under the name.
+func (p *sheet) wallCount(y state.WallYard, top float64, a scene.Area) {
+	n := state.NeedYou(y.Nucs)
+	if n == 0 {
+		return
+	}
+	tone, _ := p.alarm()
+	f := ink(13).semi().as(tone)
+	if state.WallCounts(a.W) > 0 {
+		p.right(a.Right()-state.Edge, top+23, needWords(n, p.s), f)
+		return
+	}
+	p.fit(a.X+state.Edge, top+58, needWords(n, p.s), f, a.X+state.WallNames-16)
 }
 
 // wallLids draws the lids of a yard from the point o on, those that are in

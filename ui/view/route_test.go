@@ -1,0 +1,97 @@
+package view_test
+
+import (
+	"strings"
+	"testing"
+
+	"lidmark/domain/calendar"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+
+	"pgregory.net/rapid"
+)
+
+// routes draws any route of the demo season in any window.
+func routes(t *rapid.T, base state.State) state.State {
+	s := base
+	s.Room = state.Today
+	s.Width = rapid.Float64Range(state.LeastWidth, 2000).Draw(t, "width")
+	s.Height = rapid.Float64Range(state.LeastHeight, 1200).Draw(t, "height")
+	s.Text = rapid.SampledFrom([]float64{1, 1.15, 1.3, 1.5, 1.75, 2}).Draw(t, "text")
+	s.Day = today + calendar.Day(rapid.IntRange(-15, 30).Draw(t, "day"))
+	l := s.Layout()
+	s.Scroll = map[state.Place]float64{state.RoutePlace: rapid.Float64Range(0, 1).Draw(t, "scroll") * max(0, s.RouteHeight()-l.Main.H)}
+	return s
+}
+
+func TestNoTextsOfTheRouteOverlap(t *testing.T) {
+	base := open(t)
+	rapid.Check(t, func(t2 *rapid.T) {
+		s := routes(t2, base)
+		main := s.Layout().Main
+		var all []written
+		for _, w := range texts(t, window(s), s.Size()) {
+			if w.Text.Text != "" && w.clip.Intersect(main) == w.clip && !w.clip.Empty() {
+				all = append(all, w)
+			}
+		}
+		if len(all) == 0 {
+			t2.Fatal("nothing is written")
+		}
+		for i, a := range all {
+			for _, b := range all[i+1:] {
+				if cut := a.box.Intersect(b.box); a.clip == b.clip && cut.W > 0.01 && cut.H > 0.01 {
+					t2.Fatalf("%q %v and %q %v overlap", a.Text.Text, a.box, b.Text.Text, b.box)
+				}
+			}
+		}
+	})
+}
+
+// TestWhatToDoIsNeverCut: in every window each task says in full what to do,
+// and its names never end in an ellipsis.
+func TestWhatToDoIsNeverCut(t *testing.T) {
+	base := open(t)
+	rapid.Check(t, func(t2 *rapid.T) {
+		s := routes(t2, base)
+		s.Height, s.Scroll = 8000, nil
+		var said []string
+		for _, w := range texts(t, window(s), s.Size()) {
+			said = append(said, w.Text.Text)
+			if w.Weight == scene.Bold && strings.Contains(w.Text.Text, "…") {
+				t2.Fatalf("names are cut: %q", w.Text.Text)
+			}
+		}
+		for _, task := range s.Reading().Tasks() {
+			if !strings.Contains(strings.Join(said, " "), task.Title) {
+				t2.Fatalf("in %.0f dp nothing says %q", s.Layout().Main.W, task.Title)
+			}
+		}
+	})
+}
+
+func TestTasksAreHitWhereTheyAreDrawn(t *testing.T) {
+	base := open(t)
+	rapid.Check(t, func(t2 *rapid.T) {
+		s := routes(t2, base)
+		l := s.Layout()
+		rt, picture := s.Route(l), window(s)
+		offset, number, hit := min(s.Scroll[state.RoutePlace], max(0, rt.All-rt.Pane)), 0, 0
+		for i, stop := range s.Reading().Plan().Stops {
+			for j, task := range stop.Tasks {
+				line := rt.Stops[i].Tasks[j]
+				p := scene.Point{X: l.Main.X + state.RouteText + 4, Y: l.Main.Y + rt.Hard + rt.Head + line.Y + line.H/2 - offset}
+				if len(task.Of) > 0 && p.Y > l.Main.Y+rt.Hard+rt.Head && p.Y < l.Main.Bottom() {
+					if tag, _ := picture.At(p); tag.Ref != state.TaskOf(number) {
+						t2.Fatalf("at %v the pointer meets %v, not task %d", p, tag.Ref, number)
+					}
+					hit++
+				}
+				number++
+			}
+		}
+		if hit == 0 && number > 0 && rt.Pane > 90 {
+			t2.Fatal("no task is in sight")
+		}
+	})
+}
