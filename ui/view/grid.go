@@ -88,6 +88,7 @@ const gridLeft = 11.0
 func (p *sheet) gridLid(n *state.Nuc, top scene.Point, g state.Grid, shown bool) {
 	l := p.lidOf(n, top.Add(at(0, g.Lid/2+4)), g.Lid)
 	l.Faded = !shown
+	l.Focus = p.s.Selection.Len() > 1 && n.Nuc.Nuc.Subject() == p.s.Selection.Last()
 	p.add(l)
 	f := ink(13).medium()
 	switch {

@@ -23,9 +23,9 @@ type strip struct {
 	flyHigh float64
 	work    float64 // line on which the minutes of work stand
 	high    float64
-	most    float64 // minutes that fill the row of work
-	told    bool    // somebody said when people are free
-	flag    scene.Area
+	most    float64      // minutes that fill the row of work
+	told    bool         // somebody said when people are free
+	taken   []scene.Area // where the flag and the word "now" stand
 	font    float64
 }
 
@@ -33,7 +33,8 @@ type strip struct {
 func (p *sheet) ribbon() {
 	g := strip{sheet: p, Ribbon: p.l.Ribbon, r: p.s.Present(), today: p.s.Today()}
 	g.place()
-	g.most, g.told, g.flag = g.mostMinutes(), g.r.View.HoursTold(), p.flag().area
+	g.most, g.told = g.mostMinutes(), g.r.View.HoursTold()
+	g.taken = []scene.Area{p.nowWord(), p.flag().area, p.nowWord()}
 	p.rect(g.Area, scene.Panel)
 	p.clipped(g.Area, scene.Tag{}, func() {
 		for d := g.First; d <= g.Last(); d++ {
@@ -89,16 +90,14 @@ func (g *strip) ground(d calendar.Day) {
 
 // day draws one column.
 func (g *strip) day(d calendar.Day) {
-	_, month, number := d.Date()
+	_, _, number := d.Date()
 	x := g.Left(d)
 	switch {
 	case number == 1:
 		g.rule(x, g.Y, x, g.Bottom(), scene.Rule)
-		g.month(x, month)
+		g.month(d)
 	case d == g.First:
-		if number < 25 {
-			g.month(x, month)
-		}
+		g.month(d)
 	case d.Weekday() == time.Monday && !g.l.Narrow:
 		g.rule(x, g.Y+20, x, g.Bottom(), scene.Hair)
 	}
@@ -116,16 +115,19 @@ func (g *strip) day(d calendar.Day) {
 	g.hit(scene.Area{X: x, Y: g.Y, W: g.Column, H: g.H}, scene.Ref{Kind: state.DayRef, ID: d.String()}, g.said(d))
 }
 
-// month writes the name of a month that begins at x: beside the flag where that
-// would cover it, and not at all where it has no room.
-func (g *strip) month(x float64, m time.Month) {
+// month writes the name of the month of d from that day on: beside the flag or
+// "now" where they would cover it, and not at all where it has no room before
+// the next month.
+func (g *strip) month(d calendar.Day) {
+	year, m, _ := d.Date()
 	f := ink(12.5).semi()
-	w := g.width(m.String(), f)
-	x += 4
-	if box := (scene.Area{X: x, Y: g.flag.Y, W: w, H: 1}); box.Overlaps(g.flag.Inset(-4)) {
-		x = g.flag.Right() + 6
+	x, w := g.Left(d)+4, g.width(m.String(), f)
+	for _, t := range g.taken {
+		if !t.Empty() && x < t.Right()+4 && t.X-4 < x+w {
+			x = t.Right() + 6
+		}
 	}
-	if x+w <= g.W-2 {
+	if x+w <= min(g.W, g.Left(calendar.Date(year, m+1, 1)))-2 {
 		g.text(x, g.Y+14, m.String(), f)
 	}
 }

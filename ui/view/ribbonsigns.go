@@ -99,7 +99,7 @@ func (p *sheet) handle() {
 	role := scene.Ink
 	if p.s.Away() {
 		role = scene.Pen
-		p.nowLine(r.At(p.s.Today()), r.Y+1, bottom, flag.area)
+		p.nowLine(r.Y+1, bottom)
 	}
 	if flag.outside == 0 {
 		frame := scene.Area{X: r.Left(d), Y: r.Y + 1, W: r.Column, H: bottom - r.Y - 1}
@@ -111,16 +111,30 @@ func (p *sheet) handle() {
 	p.centre(flag.area.Centre().X, flag.area.Y+14.5, flag.word, flagFont)
 }
 
-// nowLine is the dotted line at now; its word gives way to the flag.
-func (p *sheet) nowLine(x, top, bottom float64, flag scene.Area) {
+// nowLine is the dotted line at now.
+func (p *sheet) nowLine(top, bottom float64) {
+	x := p.l.Ribbon.At(p.s.Today())
 	if x < p.l.Ribbon.X || x > p.l.Ribbon.Right() {
 		return
 	}
 	p.add(scene.Line{From: at(x, top), To: at(x, bottom), Stroke: scene.Stroke{Role: scene.Ink, Width: 1.4, Dash: [2]float64{2, 3}}})
-	f := ink(12).semi()
-	if box := (scene.Area{X: x - 5 - p.width("now", f), Y: flag.Y, W: p.width("now", f), H: 1}); !box.Overlaps(flag) {
-		p.right(x-5, top+14, "now", f)
+	if word := p.nowWord(); !word.Empty() {
+		p.text(word.X, top+14, "now", nowFont)
 	}
+}
+
+var nowFont = ink(12).semi()
+
+// nowWord is where the word at the dotted line stands; it gives way to the
+// flag, and is not needed while today is looked at.
+func (p *sheet) nowWord() scene.Area {
+	r, flag := p.l.Ribbon, p.flag().area
+	w := p.width("now", nowFont)
+	word := scene.Area{X: r.At(p.s.Today()) - 5 - w, Y: flag.Y, W: w, H: flag.H}
+	if !p.s.Away() || word.X < 4 || word.Right() > r.Right() || word.Overlaps(flag) {
+		return scene.Area{}
+	}
+	return word
 }
 
 // band says which day is looked at, and the way back to now.

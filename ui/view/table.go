@@ -273,7 +273,11 @@ func (t *tableDraw) seen(n *state.Nuc, a scene.Area) {
 	if !ok {
 		return
 	}
-	t.say(a, shortDay(t.r.DayOf(look.At.Instant))+"  "+codes(t.r, look.Looked), ink2(13))
+	said := codes(t.r, look.Looked)
+	if seen, _, noted := strings.Cut(said, " \""); noted {
+		said = seen // the note is on the card
+	}
+	t.say(a, shortDay(t.r.DayOf(look.At.Instant))+"  "+said, ink2(13))
 }
 
 // due writes the work that comes first and its day: the best one, or, past
