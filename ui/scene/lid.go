@@ -16,7 +16,7 @@ type Lid struct {
 	Used  float64 // share of the time used, 0 to 1; above 1 is past due
 
 	NeedsYou bool // the corner, upper left
-	Ahead    bool // the day shown has not come: corner and closed rim are hollow and grey
+	Ahead    bool // another day than now is shown: corner and closed rim are hollow and grey
 	Caught   bool // with NoQueen: just caught, brood left
 	Weak     bool // the wedge, lower right
 	Robbing  bool // the chevrons at the entrance

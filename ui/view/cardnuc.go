@@ -154,10 +154,12 @@ func (c *cardDraw) window(f rules.Finding) string {
 	switch {
 	case f.From.IsZero() && f.By.IsZero():
 		return ""
-	case f.From.IsZero() || from == by:
-		return "at the latest " + shortDay(by)
+	case f.By.IsZero() && from == c.r.BestDay(f):
+		return "" // it stands beside the act
 	case f.By.IsZero():
 		return "from " + shortDay(from)
+	case f.From.IsZero() || from == by:
+		return "at the latest " + shortDay(by)
 	default:
 		return "from " + shortDay(from) + ", at the latest " + shortDay(by)
 	}

@@ -2,7 +2,6 @@ package view
 
 import (
 	"strconv"
-	"strings"
 
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -158,20 +157,11 @@ func (p *sheet) letters(a scene.Area) {
 			p.add(scene.Lid{At: at(x, a.Y+size*1.8), Size: size, Condition: k, Entrance: 180})
 		}
 		y := a.Y + size*2.3 + 18
-		for _, l := range twoLines(k.String()) {
-			p.centre(x, y, scene.Shorten(p.measure, l, 12, scene.Medium, pitch-2), font{12, scene.Medium, scene.Ink})
+		for _, l := range scene.Wrap(p.measure, k.String(), 12, scene.Medium, pitch-2) {
+			p.centre(x, y, l, ink(12).medium())
 			y += 16
 		}
 	}
 	text := "The further along, the " + p.further() + ". Cut corners: trouble. The same letters on the sheet and in the typed line."
 	p.wrap(a.X, a.Y+size*2.3+62, text, ink2(14), a.W, 2)
-}
-
-// twoLines breaks words of a condition into at most two lines.
-func twoLines(words string) []string {
-	first, rest, found := strings.Cut(words, " ")
-	if !found {
-		return []string{words}
-	}
-	return []string{first, rest}
 }

@@ -15,7 +15,7 @@ func (p *sheet) lidOf(n *state.Nuc, centre scene.Point, size float64) scene.Lid 
 	return scene.Lid{
 		At: centre, Size: size, Condition: scene.Condition(n.Presumed.Condition), Seen: n.Presumed.Seen && !r.Ahead,
 		Entrance: n.NucNamed.Entrance + p.turnOf(n), Timed: n.Timed, Used: n.Used,
-		NeedsYou: n.NeedsYou, Ahead: r.Ahead, Caught: caught(n), Paint: scene.Paint(n.Paint),
+		NeedsYou: n.NeedsYou, Ahead: p.s.Away(), Caught: caught(n), Paint: scene.Paint(n.Paint),
 		Selected: p.s.Selection.Has(subject) || p.batchChosen(n), Hover: p.hovered(n, ref),
 		Tag: scene.Tag{Ref: ref, Reason: p.reason(n)},
 	}

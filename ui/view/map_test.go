@@ -1,0 +1,118 @@
+package view_test
+
+import (
+	"slices"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+func TestAFrameOnTheMapCoversNoNeighbour(t *testing.T) {
+	s := open(t)
+	s.Room, s.Pane = state.Yard, state.Map
+	s.Yards[state.Yard] = ledge(s)
+	s.Selection = state.Select(nucNamed(t, s, "F3").Nuc.Nuc.Subject())
+	frame, lids := -1, 0
+	for i, p := range walk(t, window(s), s.Size()) {
+		switch m := p.mark.(type) {
+		case scene.Rect:
+			if m.Fill == scene.PenTint {
+				frame = i
+			}
+		case scene.Lid:
+			if frame < 0 {
+				t.Fatal("a lid lies below the frame")
+			}
+			if m.Selected || m.Hover {
+				t.Error("a lid draws its own frame")
+			}
+			lids++
+		}
+	}
+	if frame < 0 || lids == 0 {
+		t.Errorf("frame %d, %d lids", frame, lids)
+	}
+}
+
+func TestTenThousandNucsOnTheMapAreFlatCells(t *testing.T) {
+	s := big(t, 10_000)
+	s.Room, s.Pane = state.Yard, state.Map
+	yard := s.MapYard()
+	picture := window(s)
+	cells := map[scene.Ref]bool{}
+	for _, p := range walk(t, picture, s.Size()) {
+		switch m := p.mark.(type) {
+		case scene.Lid:
+			if m.Size < 12 {
+				t.Fatalf("a lid of %.1f dp is drawn", m.Size)
+			}
+		case scene.Rect:
+			if m.Ref.Kind == book.KindNuc.String() && p.clip == s.Layout().MapFrame() {
+				cells[m.Ref] = true
+			}
+		}
+	}
+	for _, n := range s.Reading().In(yard) {
+		if !cells[state.RefOf(n.Nuc.Nuc.Subject())] {
+			t.Fatalf("%s is not on the map", n.Name)
+		}
+	}
+}
+
+func TestCrossesOfAnEmptyGroundLieApart(t *testing.T) {
+	s := state.State{Book: &state.Book{Season: book.NewSeason(nil, nil)}, Now: today.At(9, 0, zone), Width: 1920, Height: 1080, Room: state.Yard, Pane: state.Map}
+	l := s.Layout()
+	lines := 0
+	for _, p := range walk(t, window(s), s.Size()) {
+		if _, ok := p.mark.(scene.Line); ok && p.clip == l.MapFrame() {
+			lines++
+		}
+	}
+	if most := 2 * int((l.MapFrame().W/40+1)*(l.MapFrame().H/40+1)); lines == 0 || lines > most {
+		t.Errorf("%d lines are drawn on empty ground, want some and at most %d", lines, most)
+	}
+}
+
+func TestTheFullMapLeadsBack(t *testing.T) {
+	s := open(t)
+	s.Room, s.Pane = state.Yard, state.Map
+	for _, width := range []float64{1280, 1440, 1920} {
+		s.Width = width
+		var found []string
+		for _, w := range texts(t, window(s), s.Size()) {
+			if s.Layout().Map.Contains(w.At) && slices.Contains([]string{"map", "lids", "wall", "table"}, w.Text.Text) {
+				tag, _ := window(s).At(w.box.Centre())
+				if tag.Ref == state.CommandOf(w.Text.Text) {
+					found = append(found, w.Text.Text)
+				}
+			}
+		}
+		if len(found) != 4 {
+			t.Errorf("at %.0f dp the map leads to %q", width, found)
+		}
+	}
+}
+
+func TestTheNameOfAVehicleSpotLiesBesideIt(t *testing.T) {
+	s := open(t)
+	s.Room, s.Pane = state.Yard, state.Map
+	for _, width := range []float64{1100, 1440, 1920} {
+		s.Width = width
+		var spot scene.Area
+		for _, p := range walk(t, window(s), s.Size()) {
+			if r, ok := p.mark.(scene.Rect); ok && r.Stroke.Dash != [2]float64{} && p.clip == s.Layout().MapFrame() {
+				spot = r.Area
+			}
+		}
+		if spot.Empty() {
+			t.Fatal("no vehicle spot is drawn")
+		}
+		for _, w := range texts(t, window(s), s.Size()) {
+			if w.clip == s.Layout().MapFrame() && w.box.Overlaps(spot) {
+				t.Errorf("at %.0f dp %q lies on the vehicle spot", width, w.Text.Text)
+			}
+		}
+	}
+}
