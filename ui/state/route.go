@@ -89,13 +89,14 @@ func (s State) Route(l Layout) Route {
 // taskHeight is how high a task is in a pane w wide of which end is kept at the
 // right.
 func (r *Reading) taskHeight(t rules.Task, w, end float64) float64 {
-	// Letters are reckoned wider than most are: state measures no text.
-	const letter, lid, by, fewNames, text = 7.9, 34.0, 100.0, 16, RouteText + 20
+	// State measures no text: letters are reckoned somewhat wider than those of
+	// most words are, figures in bold as wide as they are.
+	const letter, figure, lid, by, fewNames, text = 6.8, 8.5, 34.0, 100.0, 16, RouteText + 20
 	title, names := letter*float64(utf8.RuneCountInString(t.Title)), 0
 	for _, run := range r.TaskNames(t) {
 		names += utf8.RuneCountInString(run.Text) + 1
 	}
-	need := text + title + letter*float64(min(names, fewNames))
+	need := text + title + figure*float64(min(names, fewNames))
 	if !t.By.IsZero() {
 		need += by
 	}
@@ -105,8 +106,11 @@ func (r *Reading) taskHeight(t rules.Task, w, end float64) float64 {
 	if w >= oneLineAll && need <= w-end {
 		return RouteLine
 	}
-	const ragged = 60 // where a word is too long for the rest of a line
+	const ragged = 55 // where a word is too long for the rest of a line
 	lines, room := 1.0, w-text-Edge
+	if names == 0 { // what to do stands beside the minutes
+		room -= lid + routeMin - Edge
+	}
 	if title > room {
 		lines = math.Ceil(title / max(room-ragged, letter))
 	}

@@ -148,11 +148,19 @@ func (p *sheet) band() {
 	p.rule(from, y+3, x-10, y+3, scene.Pen)
 	p.command(scene.Area{X: from - 8, Y: a.Y, W: a.Right() - from + 8, H: a.H}, "now")
 	d := p.s.Looked()
-	said := fmt.Sprintf("You are looking at %s, %s.", d.Short(), daysAway(d.Sub(p.s.Today())))
-	if p.s.Ahead() {
-		said += " Everything hatched below is by the calendar, not seen yet."
-	} else {
-		said += " Everything below is as it was recorded by the end of that day."
+	day := fmt.Sprintf("%s, %s", d.Short(), daysAway(d.Sub(p.s.Today())))
+	how := "Everything below is as it was recorded by the end of that day."
+	switch {
+	case !p.s.Away():
+		how = "Everything below is as it is now."
+	case p.s.Ahead():
+		how = "Everything hatched below is by the calendar, not seen yet."
 	}
-	p.fit(state.Edge, y, said, f, from-24)
+	for _, said := range []string{"You are looking at " + day + ". " + how, "You are looking at " + day, day} {
+		if p.width(said, f) <= from-24-state.Edge {
+			p.text(state.Edge, y, said, f)
+			return
+		}
+	}
+	p.fit(state.Edge, y, day, f, from-24)
 }

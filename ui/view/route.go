@@ -161,12 +161,12 @@ func (r routeDraw) task(t rules.Task, row scene.Area) {
 		}
 	}
 	r.add(rect, scene.Line{From: at(r.line, y), To: at(r.line+9, y), Stroke: stroke(scene.Ink, 2)})
-	end := r.by(t, y) - 10
 	if row.H == state.RouteLine {
-		x := r.who(t, y, end-r.width(t.Title, ink(14).medium())-10)
+		end := r.by(t, y) - 10
+		x := r.who(t, y, end-r.width(t.Title, taskFont)-10)
 		r.what(t, x, y+5, end)
 	} else {
-		r.folded(t, y, end, int((row.H-state.RouteLine)/state.RouteMore))
+		r.folded(t, y, int((row.H-state.RouteLine)/state.RouteMore))
 	}
 	if r.Axis {
 		r.window(t, y)
@@ -177,35 +177,54 @@ func (r routeDraw) task(t rules.Task, row scene.Area) {
 	r.rule(r.line+14, row.Bottom()-1, r.area.Right()-state.Edge, row.Bottom()-1, scene.Hair)
 }
 
+// taskFont is the look of what to do.
+var taskFont = ink(14).medium()
+
 // folded draws a task over more than one line: who and when above what and why.
-// Where nobody is named, what to do stands above if it has room there.
-func (r routeDraw) folded(t rules.Task, y, end float64, lines int) {
-	left, right, below := r.line+20, r.area.Right()-state.Edge, y+5+state.RouteMore+1
-	f := ink(14).medium()
-	x := r.who(t, y, end)
-	switch {
-	case len(r.r.TaskNames(t)) == 0 && x+r.width(t.Title, f) <= end:
-		r.text(x, y+5, t.Title, f)
-		r.fit(left, below, t.Why, ink2(13), right)
-	case lines > 1:
-		r.wrap(left, below, t.Title, f, right-left, lines)
-	default:
-		r.what(t, left, below, right)
+func (r routeDraw) folded(t rules.Task, y float64, lines int) {
+	if len(r.r.TaskNames(t)) == 0 {
+		r.unnamed(t, y, lines)
+		return
 	}
+	left, right, second := r.line+20, r.area.Right()-state.Edge, y+5+state.RouteMore+1
+	r.who(t, y, r.by(t, y)-10)
+	if lines > 1 {
+		r.wrap(left, second, t.Title, taskFont, right-left, lines)
+	} else {
+		r.what(t, left, second, right)
+	}
+}
+
+// unnamed draws a task over more than one line that names nobody: what to do
+// begins on the first one. When stands beside it if both have room there, else
+// on the last one.
+func (r routeDraw) unnamed(t rules.Task, y float64, lines int) {
+	const least = 44.0 // of the column of minutes
+	right, last := r.area.Right()-state.Edge, y+float64(lines)*state.RouteMore+1
+	x := r.lids(t, y, 0)
+	said, f := r.byWords(t)
+	end := right
+	if x+r.width(t.Title, taskFont) <= r.end-r.width(said, f)-10 {
+		r.by(t, y)
+	} else {
+		end = r.by(t, last) - 10
+	}
+	r.wrap(x, y+5, t.Title, taskFont, right-least-x, lines)
+	r.fit(r.line+20, last+5, t.Why, ink2(13), end)
 }
 
 // what writes what to do and, as far as there is room, why.
 func (r routeDraw) what(t rules.Task, x, y, end float64) {
-	x = r.fit(x, y, t.Title, ink(14).medium(), end)
+	x = r.fit(x, y, t.Title, taskFont, end)
 	if end-x > 50 {
 		r.fit(x+10, y, t.Why, ink2(13), end)
 	}
 }
 
-// by writes the last day or hour and gives where it begins.
-func (r routeDraw) by(t rules.Task, y float64) float64 {
+// byWords are the last day or hour of a task, and their look.
+func (r routeDraw) byWords(t rules.Task) (string, font) {
 	if t.By.IsZero() {
-		return r.end
+		return "", ink2(13)
 	}
 	day := r.r.DayOf(t.By)
 	past := t.By.Before(r.r.View.On())
@@ -222,7 +241,16 @@ func (r routeDraw) by(t rules.Task, y float64) float64 {
 	if (past || t.Hard) && !r.s.Away() {
 		f = f.semi().as(scene.Act)
 	}
-	return r.right(r.end, y+5, word+when, f)
+	return word + when, f
+}
+
+// by writes the last day or hour and gives where it begins.
+func (r routeDraw) by(t rules.Task, y float64) float64 {
+	said, f := r.byWords(t)
+	if said == "" {
+		return r.end
+	}
+	return r.right(r.end, y+5, said, f)
 }
 
 // mostLids are the most lids that stand before a task; the others are named.

@@ -3,10 +3,12 @@ package view_test
 import (
 	"strings"
 	"testing"
+	"unicode/utf8"
 
 	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
+	"lidmark/ui/view"
 
 	"pgregory.net/rapid"
 )
@@ -22,6 +24,13 @@ func routes(t *rapid.T, base state.State) state.State {
 	l := s.Layout()
 	s.Scroll = map[state.Place]float64{state.RoutePlace: rapid.Float64Range(0, 1).Draw(t, "scroll") * max(0, s.RouteHeight()-l.Main.H)}
 	return s
+}
+
+// slender measures text as wide as the words of the typeface are at most.
+type slender struct{}
+
+func (slender) Width(text string, size float64, _ scene.Weight) float64 {
+	return 0.48 * size * float64(utf8.RuneCountInString(text))
 }
 
 func TestNoTextsOfTheRouteOverlap(t *testing.T) {
@@ -56,7 +65,7 @@ func TestWhatToDoIsNeverCut(t *testing.T) {
 		s := routes(t2, base)
 		s.Height, s.Scroll = 8000, nil
 		var said []string
-		for _, w := range texts(t, window(s), s.Size()) {
+		for _, w := range texts(t, view.Window(s, slender{}), s.Size()) {
 			said = append(said, w.Text.Text)
 			if w.Weight == scene.Bold && strings.Contains(w.Text.Text, "…") {
 				t2.Fatalf("names are cut: %q", w.Text.Text)

@@ -32,20 +32,35 @@ func (p *sheet) today() {
 func (p *sheet) daySide(a scene.Area) {
 	plan := p.s.Reading().Plan()
 	p.clipped(a, scene.Tag{}, func() {
-		x, w := a.X+state.Edge, min(a.W-2*state.Edge, 256)
+		const column = 256.0
+		x, all := a.X+state.Edge, a.W-2*state.Edge
+		w := min(all, column)
 		y := a.Y + 30
 		p.fit(x, y, longDay(p.s.Looked()), ink(20).semi(), a.Right()-8)
-		y = p.wrap(x, y+30, p.workWords(plan), ink(14), w, 3) - scene.LineHeight(14)
-		y = p.timeBar(plan, scene.Area{X: x, Y: y + 14, W: w, H: 16})
-		kit := scene.Area{X: x, Y: y, W: w, H: a.Bottom() - 76 - y}
-		if beside := x + w + 1.5*state.Edge; a.Right()-beside > w*0.9 {
-			kit = scene.Area{X: beside, Y: a.Y + 30, W: min(w, a.Right()-beside-state.Edge/2), H: a.H - 46}
+		y = p.wrap(x, y+30, p.workWords(plan), ink(14), all, 3) - scene.LineHeight(14)
+		top := y + 14
+		y = p.timeBar(plan, scene.Area{X: x, Y: top, W: w, H: 16})
+		bottom := p.caution(scene.Area{X: x, Y: y - 20, W: all, H: a.Bottom() - y + 20})
+		kit := scene.Area{X: x, Y: y, W: w, H: bottom - y}
+		if beside := x + w + 1.5*state.Edge; a.Right()-beside > w*0.75 {
+			kit = scene.Area{X: beside, Y: top + 8, W: min(w, a.Right()-beside-state.Edge/2), H: bottom - top - 8}
 		}
 		p.kit(plan.Kit, kit)
-		caution := "Stings can kill. Phone charged and within reach; whoever comes along knows the plan."
-		p.wrap(x, a.Bottom()-50, caution, ink2(13), w, 3)
 	})
 	p.rule(a.Right()-1, a.Y, a.Right()-1, a.Bottom(), scene.Rule)
+}
+
+// caution writes at the foot of an area, if it has room, what must not be
+// forgotten, and gives where it begins.
+func (p *sheet) caution(a scene.Area) float64 {
+	const said, foot = "Stings can kill. Phone charged and within reach; whoever comes along knows the plan.", 14.0
+	high := scene.LineHeight(13) * float64(len(scene.Wrap(p.measure, said, 13, scene.Regular, a.W)))
+	if high+foot > a.H {
+		return a.Bottom() - foot
+	}
+	top := a.Bottom() - foot - high
+	p.wrap(a.X, top+13, said, ink2(13), a.W, 4)
+	return top - 12
 }
 
 // workWords says how long the day's work is and how much time there is. Ahead
@@ -103,6 +118,9 @@ func (p *sheet) kit(all []rules.KitLine, a scene.Area) {
 		wide = max(wide, p.width(amounts[i], ink(16).semi()))
 	}
 	y := a.Y
+	if y+37 > a.Bottom() {
+		return
+	}
 	p.text(a.X, y, "Kit to pack", ink(16).semi())
 	y += 10
 	for i, k := range all {

@@ -104,6 +104,8 @@ func bearing(degrees float64) string {
 // daysAway is how far a day lies from today in words.
 func daysAway(n int) string {
 	switch {
+	case n == 0:
+		return "today"
 	case n == 1:
 		return "1 day ahead"
 	case n > 1:
