@@ -63,7 +63,7 @@ var plan = []layer{
 // rooms are rooms of the domain by name.
 func rooms(names string) []string {
 	var dirs []string
-	for _, name := range strings.Fields(names) {
+	for name := range strings.FieldsSeq(names) {
 		dirs = append(dirs, "domain/"+name)
 	}
 	return dirs

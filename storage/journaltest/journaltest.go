@@ -68,16 +68,7 @@ func Run(t *testing.T, open func(t *testing.T) book.Journal) {
 		Same(t, j, some)
 	})
 	t.Run("another entry of the same id is an error, and nothing is added", func(t *testing.T) {
-		j := open(t)
-		if err := j.Append(some[:2]...); err != nil {
-			t.Fatal(err)
-		}
-		forged := some[1]
-		forged.Fact = book.Noted{Text: "forged"}
-		if err := j.Append(some[2], forged); err == nil {
-			t.Error("a second entry of the same id was taken in, or dropped without a word")
-		}
-		Same(t, j, some[:2])
+		refusesForgery(t, open(t), some)
 	})
 	t.Run("an entry twice in one append is kept once", func(t *testing.T) {
 		j := open(t)
@@ -167,4 +158,16 @@ func All(t failer, entries iter.Seq2[book.Entry, error]) []book.Entry {
 		all = append(all, e)
 	}
 	return all
+}
+
+// refusesForgery appends an entry whose id is taken by other words.
+func refusesForgery(t *testing.T, j book.Journal, some []book.Entry) {
+	t.Helper()
+	mustAppend(t, j, some[:2]...)
+	forged := some[1]
+	forged.Fact = book.Noted{Text: "forged"}
+	if err := j.Append(some[2], forged); err == nil {
+		t.Error("a second entry of the same id was taken in, or dropped without a word")
+	}
+	Same(t, j, some[:2])
 }

@@ -41,7 +41,7 @@ func TestWhenADayIsRead(t *testing.T) {
 func TestADayIsReadOnce(t *testing.T) {
 	b := &state.Book{Season: book.NewSeason(nil, booktest.Big(4, 20))}
 	today := calendar.DayOf(booktest.BigNow, nil)
-	if b.On(booktest.BigNow, today) != b.On(booktest.BigNow, today) {
+	if again := b.On(booktest.BigNow, today); again != b.On(booktest.BigNow, today) {
 		t.Error("a day was read twice")
 	}
 	first := b.On(booktest.BigNow, today+3)

@@ -58,7 +58,7 @@ func TestRangesNameExactlyTheNucs(t *testing.T) {
 		if _, err := fmt.Sscanf(rest, "%d more", &count); err != nil && rest != "" {
 			t.Fatalf("%q does not count the others", short)
 		}
-		for _, w := range strings.Fields(list) {
+		for w := range strings.FieldsSeq(list) {
 			count += len(spelt(t, w))
 		}
 		if count != len(names) || strings.Contains(short, "…") {
