@@ -19,7 +19,7 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 	s.Menu = NoMenu
 	switch r.Kind {
 	case CommandRef:
-		if menu == YardMenu && r.ID == "yards" {
+		if menu == YardMenu && r.ID == "yards" || menu == LayerMenu && r.ID == "layers" {
 			return s, nil
 		}
 		return run(s, r.ID)

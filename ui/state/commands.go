@@ -46,6 +46,7 @@ var commands = []Command{
 	{Name: "layer condition", Does: "map by condition", Why: noBook, Do: layer(ByCondition)},
 	{Name: "layer due", Does: "map by what is due", Why: noBook, Do: layer(ByDue)},
 	{Name: "layer batch", Does: "map by batch", Why: noBook, Do: layer(ByBatch)},
+	{Name: "layers", Does: "choose what the map shows", Why: noMap, Do: menu(LayerMenu)},
 	{Name: "yards", Does: "choose a yard", Keys: "Ctrl+Y", Why: noBook, Do: menu(YardMenu)},
 
 	{Name: "larger", Does: "larger text", Keys: "Alt++ Alt+Shift++ Alt+=", Do: text(+1)},

@@ -93,6 +93,7 @@ type Menu uint8
 const (
 	NoMenu Menu = iota
 	YardMenu
+	LayerMenu // where the head of the map has no room for its layers
 )
 
 // Place is something that scrolls.

@@ -44,12 +44,10 @@ func (p *sheet) mapHead(a scene.Area) {
 	if p.l.Turns.Empty() {
 		x = p.text(x, y, "Map", ink(14).semi()) + 10
 	}
-	to := a.Right() - 14
-	if p.s.Pane == state.Map && p.l.Turns.Empty() {
+	to := p.layersEnd(a)
+	if p.mapForms() {
 		p.allForms(scene.Area{X: a.X, Y: a.Y - 3, W: a.W, H: a.H})
-		to = a.Right() - 216
-		p.rule(to+10, a.Y+10, to+10, a.Y+28, scene.Rule)
-		to -= 6
+		p.rule(to+16, a.Y+10, to+16, a.Y+28, scene.Rule)
 	}
 	to = p.layers(to, y, x+20)
 	if p.filtering() && p.l.Main.Empty() {
@@ -61,6 +59,18 @@ func (p *sheet) mapHead(a scene.Area) {
 	if p.s.Filled().IsZero() {
 		p.fit(x, y, p.s.Reading().View.Yard(p.s.MapYard()).Name, ink2(13), to-10)
 	}
+}
+
+// mapForms tells whether the map's head leads to the other forms of Yard: where
+// it fills the room.
+func (p *sheet) mapForms() bool { return p.s.Pane == state.Map && p.l.Turns.Empty() }
+
+// layersEnd is where the layers in the head of the map end.
+func (p *sheet) layersEnd(a scene.Area) float64 {
+	if p.mapForms() {
+		return a.Right() - 222
+	}
+	return a.Right() - 14
 }
 
 // layer is a layer of the map: its word and its command.

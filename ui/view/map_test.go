@@ -116,3 +116,42 @@ func TestTheNameOfAVehicleSpotLiesBesideIt(t *testing.T) {
 		}
 	}
 }
+
+func TestASmallMapListsItsLayers(t *testing.T) {
+	s := open(t)
+	s.Room, s.Width, s.Height = state.Yard, 1280, 800
+	for _, pane := range []state.Pane{state.Split, state.Map} {
+		s.Pane, s.Layer, s.Menu = pane, state.ByCondition, state.NoMenu
+		for _, word := range []string{"Condition", "Due"} {
+			s = clickedOn(t, s, word)
+		}
+		if s.Layer != state.ByDue || s.Menu != state.NoMenu {
+			t.Errorf("pane %d: layer %v, menu %v", pane, s.Layer, s.Menu)
+		}
+		s = clickedOn(t, s, "Due")
+		if s.Menu != state.LayerMenu {
+			t.Fatal("the layer shown does not open the list of layers")
+		}
+		if s, _ = state.Update(s, state.Keyed{Key: "Escape"}); s.Menu != state.NoMenu {
+			t.Error("Esc does not close the list of layers")
+		}
+	}
+}
+
+// clickedOn is the window after a click on a text, the uppermost one of those
+// that read so.
+func clickedOn(t *testing.T, s state.State, text string) state.State {
+	t.Helper()
+	picture := window(s)
+	for _, w := range slices.Backward(texts(t, picture, s.Size())) {
+		if w.Text.Text == text {
+			p := w.box.Centre()
+			tag, _ := picture.At(p)
+			s, _ = state.Update(s, state.Pressed{At: p, Tag: tag})
+			s, _ = state.Update(s, state.Released{At: p, Tag: tag})
+			return s
+		}
+	}
+	t.Fatalf("%q is nowhere to be read", text)
+	return s
+}

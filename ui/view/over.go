@@ -8,46 +8,6 @@ import (
 	"lidmark/ui/state"
 )
 
-// menu draws the list that is open.
-func (p *sheet) menu() {
-	if p.s.Menu != state.YardMenu || p.s.Book == nil {
-		return
-	}
-	type item struct {
-		word, count string
-		id          string
-		on          bool
-	}
-	r := p.s.Reading()
-	items := []item{{"all yards", thousands(len(r.Nucs)), "", p.s.Filled().IsZero()}}
-	for y := range r.View.Yards() {
-		items = append(items, item{y.Name, thousands(len(r.In(y.Yard))), y.Yard.String(), y.Yard == p.s.Filled()})
-	}
-	w := 0.0
-	for _, it := range items {
-		w = max(w, p.width(it.word, ink(14).semi())+90)
-	}
-	const h = 32.0
-	a := scene.Area{X: p.l.Window.W - 96 - w, Y: state.RoomsHeight - 2, W: w, H: h*float64(len(items)) + 12}
-	a.X = max(a.X, 8)
-	p.add(scene.Rect{Area: a, Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1)})
-	for i, it := range items {
-		row := scene.Area{X: a.X + 6, Y: a.Y + 6 + float64(i)*h, W: a.W - 12, H: h}
-		ref := scene.Ref{Kind: state.YardRef, ID: it.id}
-		f := ink(14)
-		fill := scene.None
-		if it.on {
-			f = f.semi()
-		}
-		if p.s.Hover.Ref == ref {
-			fill = scene.Sunk
-		}
-		p.add(scene.Rect{Area: row, Radius: 4, Fill: fill, Tag: scene.Tag{Ref: ref}})
-		end := p.right(row.Right()-10, row.Y+21, it.count, ink2(13))
-		p.fit(row.X+10, row.Y+21, it.word, f, end-8)
-	}
-}
-
 // tip draws what the pointer is over beside it, where no line below a map says
 // it.
 func (p *sheet) tip() {
