@@ -188,29 +188,31 @@ func (r routeDraw) folded(t rules.Task, y float64, lines int) {
 	}
 	left, right, second := r.line+20, r.area.Right()-state.Edge, y+5+state.RouteMore+1
 	r.who(t, y, r.by(t, y)-10)
-	if lines > 1 {
-		r.wrap(left, second, t.Title, taskFont, right-left, lines)
-	} else {
+	if lines == 1 {
 		r.what(t, left, second, right)
+		return
+	}
+	next := r.wrap(left, second, t.Title, taskFont, right-left, lines)
+	if next <= second+float64(lines-1)*state.RouteMore+1 {
+		r.fit(left, next, t.Why, ink2(13), right)
 	}
 }
 
 // unnamed draws a task over more than one line that names nobody: what to do
 // begins on the first one. When stands beside it if both have room there, else
-// on the last one.
+// beside why.
 func (r routeDraw) unnamed(t rules.Task, y float64, lines int) {
 	const least = 44.0 // of the column of minutes
-	right, last := r.area.Right()-state.Edge, y+float64(lines)*state.RouteMore+1
+	end := r.area.Right() - state.Edge
 	x := r.lids(t, y, 0)
+	next := r.wrap(x, y+5, t.Title, taskFont, end-least-x, lines) + 1
 	said, f := r.byWords(t)
-	end := right
 	if x+r.width(t.Title, taskFont) <= r.end-r.width(said, f)-10 {
 		r.by(t, y)
 	} else {
-		end = r.by(t, last) - 10
+		end = r.by(t, next-5) - 10
 	}
-	r.wrap(x, y+5, t.Title, taskFont, right-least-x, lines)
-	r.fit(r.line+20, last+5, t.Why, ink2(13), end)
+	r.fit(r.line+20, next, t.Why, ink2(13), end)
 }
 
 // what writes what to do and, as far as there is room, why.
