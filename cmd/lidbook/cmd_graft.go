@@ -29,7 +29,7 @@ func graftCommand(a *app) *cobra.Command {
 	c := a.writing(&cobra.Command{
 		Use:   "graft --larvae N",
 		Short: "Write down a graft: a batch begins, and its clock",
-		Example: "  lidbook graft --larvae 24 --on \"2027-05-05 18:00\" --age 18h --line Rook\n" +
+		Example: "  lidbook graft --larvae 24 --on \"yesterday 18:00\" --age 18h --line Rook\n" +
 			"  lidbook graft --larvae 30 --breeder S1 --starter S3",
 		Args: cobra.NoArgs,
 	}, func(d *desk, _ *cobra.Command, _ []string) error {

@@ -23,8 +23,8 @@ func needsCommand(a *app) *cobra.Command {
 		Use:   "needs [NAME]",
 		Short: "What needs you, what first",
 		Long:  "Lists what needs you: since when, by when, why, and what to do. With a name,\nonly what is about that nuc, batch, colony or yard.",
-		Example: "  lidbook needs\n  lidbook needs --all            windows that open later as well\n" +
-			"  lidbook needs \"batch 4\" --why  with the numbers that were used",
+		Example: "  lidbook needs\n  lidbook needs --all             windows that open later as well\n" +
+			"  lidbook needs \"batch 4\" --why   with the numbers that were used",
 		Args: cobra.MaximumNArgs(1),
 	}, func(_ *cobra.Command, v *book.View, args []string) error {
 		found := rules.Findings(v)

@@ -51,7 +51,7 @@ func newCommand(a *app) *cobra.Command {
 	fl.IntVar(&f.per, "nucs-per-box", 1, "how many nucs share a box")
 	f.combs.flags(c)
 	fl.StringArrayVar(&f.people, "person", nil, "`NAME` of somebody who works there, with free hours if you like; can be given again")
-	fl.StringVar(&f.since, "since", "", "the `DAY` from which all this counts (else 1 January)")
+	fl.StringVar(&f.since, "since", "", "the `DAY` from which all this counts (else 1 January, or two months ago where that is before it)")
 	return c
 }
 
@@ -122,7 +122,8 @@ func (f founding) nucs() (n int) {
 // begins is the moment from which the founding counts.
 func (f founding) begins(now time.Time, zone *time.Location) (calendar.Moment, error) {
 	today := calendar.DayOf(now, zone)
-	first := calendar.Date(now.In(zone).Year(), time.January, 1)
+	const back = 60 // days; a batch of last year may still be on its way
+	first := min(calendar.Date(now.In(zone).Year(), time.January, 1), today-back)
 	if f.since != "" {
 		w, err := parseWhen(f.since, today, zone)
 		if err != nil || w.day > today {

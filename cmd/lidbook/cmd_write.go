@@ -23,7 +23,9 @@ func writeCommand(a *app) *cobra.Command {
 		Long: "Reads lines as one scribbles them on a lid, says them back in plain words, and\n" +
 			"writes them down. Without lines they are read from the input, one a line.\n\n" +
 			"Where somebody can answer, each line is written when it was read back and Enter\nwas pressed; else nothing is written without --yes.\n\n" +
-			"What contradicts the book is never refused: one question is asked.",
+			"What contradicts the book is never refused: one question is asked.\n\n" +
+			"Done as written stands for what the day's sheet asks of a nuc and a tick can tell:\na cell given, own cells broken down, feed, bees added; see lidbook today. A nuc of\n" +
+			"which the sheet asks nothing of the kind cannot be done as written.",
 		Example: "  lidbook write \"L7 q e b4 s6 /\"\n  lidbook write --on yesterday \"A1-A12 done as written, except A3 A9\" \"A3 n o0 c4 s4\"\n" +
 			"  lidbook write --by Ida --yes < evening.txt\n  lidbook letters               all letters",
 	}, func(d *desk, _ *cobra.Command, args []string) error {

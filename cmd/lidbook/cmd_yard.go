@@ -223,7 +223,7 @@ func forageCommand(a *app) *cobra.Command {
 	c := a.writing(&cobra.Command{
 		Use:       "forage flow|dearth",
 		Short:     "Write down that a yard is in flow or in dearth from now on",
-		Example:   "  lidbook forage dearth --on 2027-05-09",
+		Example:   "  lidbook forage dearth --on yesterday",
 		Args:      cobra.ExactArgs(1),
 		ValidArgs: []string{"flow", "dearth"},
 	}, func(d *desk, _ *cobra.Command, args []string) error {
