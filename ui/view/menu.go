@@ -1,6 +1,8 @@
 package view
 
 import (
+	"slices"
+
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -36,7 +38,7 @@ func (p *sheet) yardItems() []menuItem {
 
 // layerItems are the layers of the map.
 func (p *sheet) layerItems() (items []menuItem) {
-	for _, l := range mapLayers {
+	for _, l := range slices.Backward(mapLayers) {
 		items = append(items, menuItem{l.word, "", state.CommandOf(l.command), l.layer == p.s.Layer})
 	}
 	return items
