@@ -58,12 +58,15 @@ const (
 // Confidence says where a default comes from.
 type Confidence int
 
-// The four degrees of confidence, from the best to the least. Derived is
-// arithmetic from verified figures; CommonPractice has no source but the
-// trade's habit.
+// The degrees of confidence, from the best to the least. Verified was read in
+// the literature named; Derived is arithmetic from verified figures; Taught
+// stands only on a teaching page, slides or a printed table without a study;
+// FromMemory names literature that was not looked up; CommonPractice has no
+// source but the trade's habit.
 const (
 	Verified Confidence = iota + 1
 	Derived
+	Taught
 	FromMemory
 	CommonPractice
 )
@@ -75,6 +78,8 @@ func (c Confidence) String() string {
 		return "verified"
 	case Derived:
 		return "derived"
+	case Taught:
+		return "teaching page"
 	case FromMemory:
 		return "not checked against the source"
 	case CommonPractice:

@@ -66,6 +66,25 @@ func TestEveryRowIsComplete(t *testing.T) {
 	}
 }
 
+// TestVerifiedNamesItsLiterature: what is called verified can be looked up, so
+// its source has a year; a teaching page is called one.
+func TestVerifiedNamesItsLiterature(t *testing.T) {
+	year := regexp.MustCompile(`\b(1[89]|20)\d\d\b`)
+	verified := 0
+	for r := range practice.All() {
+		if r.Confidence != practice.Verified {
+			continue
+		}
+		verified++
+		if !year.MatchString(r.Source) {
+			t.Errorf("%s is verified by %q, which nobody can look up", r.Name, r.Source)
+		}
+	}
+	if verified == 0 {
+		t.Error("no number is verified")
+	}
+}
+
 func TestPairsKeepTheirOrder(t *testing.T) {
 	// Each line rises from left to right.
 	for _, line := range [][]practice.Key{

@@ -15,8 +15,8 @@ var batchRows = []Number{
 	},
 	{
 		Key: LarvaAgeRefused, Name: "larva_age_refused", Title: "Larvae too old over", Unit: Hour,
-		Default: 36, Min: 24, Max: 48, Source: "1 to 1.5 d taught as the limit; 3-day larvae 7 % taken against 81 %, Lashari et al",
-		Confidence: Verified, Used: "a graft is refused",
+		Default: 36, Min: 24, Max: 48, Source: "1 to 1.5 d taught as the limit; 3-day larvae 7 % taken against 81 %, Lashari et al, trials of 2020 and 2021",
+		Confidence: Taught, Used: "a planned graft is refused; one written down is taken in, with a word",
 	},
 	{
 		Key: EmergenceSpread, Name: "emergence_spread", Title: "Spread of emergence", Unit: Hour,
@@ -34,8 +34,8 @@ var batchRows = []Number{
 	},
 	{
 		Key: OverAgedBy, Name: "over_aged_by", Title: "Older than thought by", Unit: Hour,
-		Default: 24, Min: 12, Max: 36, Source: "larvae of 48 to 60 h instead of 18 to 24 h emerge up to 1.5 d early, a breeder's account",
-		Confidence: Verified, Used: "how early the first walks",
+		Default: 24, Min: 12, Max: 36, Source: "larvae of 48 to 60 h instead of 18 to 24 h emerge up to 1.5 d early, a breeder's account on a teaching page",
+		Confidence: Taught, Used: "how early the first walks",
 	},
 	{
 		Key: TipBareBefore, Name: "tip_bare_before", Title: "Tip bare before emergence", Unit: Hour,

@@ -1,6 +1,6 @@
 package practice
 
-const combTables = "comb assessment after Liebefeld, per dm² and side"
+const combTables = "teaching pages on the Liebefeld way of judging combs, per dm² and side"
 
 // beeRows are amounts of bees and brood, how they dwindle, and drones.
 var beeRows = []Number{
@@ -15,7 +15,7 @@ var beeRows = []Number{
 	},
 	{
 		Key: BeesPerSide, Name: "bees_per_side", Title: "Bees on a crowded comb", Unit: BeesPerDm2,
-		Default: 125, Min: 100, Max: 140, Source: combTables + "; about 130, Imdorf et al 1987", Confidence: Verified, Used: "bees from what is seen",
+		Default: 125, Min: 100, Max: 140, Source: combTables + "; about 130, Imdorf et al 1987, Apidologie 18:137-146, title only", Confidence: Taught, Used: "bees from what is seen",
 	},
 	{
 		Key: CombSideArea, Name: "comb_side_area", Title: "A side of comb where nobody said its size", Unit: Dm2,
@@ -47,7 +47,7 @@ var beeRows = []Number{
 	},
 	{
 		Key: CellsPerSide, Name: "cells_per_side", Title: "Worker cells on a comb", Unit: CellsPerDm2,
-		Default: 400, Min: 340, Max: 430, Source: combTables, Confidence: Verified, Used: "bees to come",
+		Default: 400, Min: 340, Max: 430, Source: combTables, Confidence: Taught, Used: "bees to come",
 	},
 	{
 		Key: CappedEmergence, Name: "capped_emergence", Title: "Capped brood that emerges", Unit: Share,
@@ -63,7 +63,7 @@ var beeRows = []Number{
 	},
 	{
 		Key: WorkerLifeMost, Name: "worker_life_most", Title: "Oldest worker in summer", Unit: Day,
-		Default: 50, Min: 40, Max: 60, Source: "Remolina et al 2007", Confidence: Verified, Used: "bees that dwindle",
+		Default: 50, Min: 40, Max: 60, Source: "Remolina et al 2007, J Insect Physiol 53:1027, quoted by another", Confidence: Verified, Used: "bees that dwindle",
 	},
 	{
 		Key: HouseBeeDeaths, Name: "house_bee_deaths", Title: "House bees that die", Unit: SharePerDay,
@@ -71,7 +71,7 @@ var beeRows = []Number{
 	},
 	{
 		Key: ForagerDeaths, Name: "forager_deaths", Title: "Foragers that die on a flying day", Unit: SharePerDay,
-		Default: 0.12, Min: 0.05, Max: 0.36, Source: "36 % a foraging day, a third of them out: Prado et al 2020, R Soc Open Sci", Confidence: Derived,
+		Default: 0.12, Min: 0.05, Max: 0.36, Source: "36 % a foraging day, a third of them out: Prado et al 2020, R Soc Open Sci, abstract", Confidence: Derived,
 		Used: "bees that dwindle",
 	},
 	{
@@ -96,7 +96,7 @@ var beeRows = []Number{
 	},
 	{
 		Key: MoveDistanceLeast, Name: "move_distance_least", Title: "Moved bees stay from", Unit: Kilometre,
-		Default: 5, Min: 3, Max: 6, Source: "2 miles, Alley 1903; 3 miles in keepers' teaching", Confidence: Verified, Used: "moves refused, make-up",
+		Default: 5, Min: 3, Max: 6, Source: "2 miles, Alley 1903; 3 miles in keepers' teaching", Confidence: Taught, Used: "moves refused, make-up",
 	},
 	{
 		Key: DroneColonies, Name: "drone_colonies", Title: "Drone colonies for a yard", Unit: Colonies,

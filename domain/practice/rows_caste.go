@@ -7,10 +7,10 @@ const (
 	milum1930       = "Milum 1930, J Econ Entomol 23:441 (Wisconsin, 1924-25)"
 	buechler2013    = "Büchler et al 2013, J Apic Res 52(1), standard methods for rearing queens"
 	perezSato2006   = "Perez-Sato & Ratnieks 2006, Apidologie 37:571"
-	fellMorse1984   = "Fell & Morse 1984, Insectes Sociaux"
+	fellMorse1984   = "Fell & Morse 1984, Insectes Soc, read in its abstract"
 	noSource        = "common practice, no source"
 	breedersTable   = "breeders' printed rearing tables, which differ by a day or two"
-	schoolSlides    = "bee-school slides, ± 1 d"
+	schoolSlides    = "slides of a bee-keeping course, ± 1 d"
 	partonLogan1981 = "Parton & Logan 1981, Agric Meteorol 23:205-216 (air at 150 cm)"
 )
 
@@ -22,12 +22,12 @@ var casteRows = []Number{
 	},
 	{
 		Key: QueenCapped, Name: "queen_capped", Title: "Egg to capped cell, queen", Unit: Hour,
-		Default: 192, Min: 180, Max: 216, Source: schoolSlides + "; 7.5 to 9 d printed", Confidence: Verified,
+		Default: 192, Min: 180, Max: 216, Source: schoolSlides + "; 7.5 to 9 d printed", Confidence: Taught,
 		Used: "the stage of a cell, and from when warmth moves its clock",
 	},
 	{
 		Key: QueenEmerges, Name: "queen_emerges", Title: "Egg to emergence", Unit: Hour,
-		Default: 385, Min: 360, Max: 412, Source: chuda2015 + ": 16 d 1 h at 34.5 °C; about 360 h by French breeders",
+		Default: 385, Min: 360, Max: 412, Source: chuda2015 + ": 16 d 1 h at 34.5 °C; about 360 h in a breeders' leaflet",
 		Confidence: Verified, Front: true, Used: "every hard deadline",
 	},
 	{
@@ -50,11 +50,11 @@ var casteRows = []Number{
 	},
 	{
 		Key: DroneCapped, Name: "drone_capped", Title: "Egg to capped brood, drone", Unit: Hour,
-		Default: 240, Min: 216, Max: 264, Source: schoolSlides, Confidence: Verified, Used: "the age of drone brood",
+		Default: 240, Min: 216, Max: 264, Source: schoolSlides, Confidence: Taught, Used: "the age of drone brood",
 	},
 	{
 		Key: DroneEmerges, Name: "drone_emerges", Title: "Egg to emergence, drone", Unit: Hour,
-		Default: 576, Min: 552, Max: 600, Source: schoolSlides, Confidence: Verified, Used: "when drones are there",
+		Default: 576, Min: 552, Max: 600, Source: schoolSlides, Confidence: Taught, Used: "when drones are there",
 	},
 	{
 		Key: DroneRipe, Name: "drone_ripe", Title: "Egg to ripe drone", Unit: Day,

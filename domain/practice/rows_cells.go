@@ -4,23 +4,23 @@ package practice
 var cellRows = []Number{
 	{
 		Key: StarterToFinisher, Name: "starter_to_finisher", Title: "Starter to finisher", Unit: Day,
-		Default: 1, Min: 1, Max: 2, Source: "24 h in breeders' tables; about two days, " + buechler2013, Confidence: Verified, Used: "tasks of a batch",
+		Default: 1, Min: 1, Max: 2, Source: "24 h in breeders' tables; about two days, " + buechler2013, Confidence: Taught, Used: "tasks of a batch",
 	},
 	{
 		Key: AcceptedCheck, Name: "accepted_check", Title: "Count the take", Unit: Day,
-		Default: 1, Min: 1, Max: 2, Source: breedersTable, Confidence: Verified, Used: "tasks of a batch",
+		Default: 1, Min: 1, Max: 2, Source: breedersTable, Confidence: Taught, Used: "tasks of a batch",
 	},
 	{
 		Key: GraftToCappedFrom, Name: "graft_to_capped_from", Title: "Graft to capped, earliest", Unit: Day,
-		Default: 4, Min: 3, Max: 5, Source: breedersTable, Confidence: Verified, Used: "tasks of a batch",
+		Default: 4, Min: 3, Max: 5, Source: breedersTable, Confidence: Taught, Used: "tasks of a batch",
 	},
 	{
 		Key: GraftToCapped, Name: "graft_to_capped", Title: "Graft to capped", Unit: Day,
-		Default: 5, Min: 4, Max: 6, Source: breedersTable, Confidence: Verified, Used: "tasks of a batch",
+		Default: 5, Min: 4, Max: 6, Source: breedersTable, Confidence: Taught, Used: "tasks of a batch",
 	},
 	{
 		Key: GraftToCappedBy, Name: "graft_to_capped_by", Title: "Graft to capped, latest", Unit: Day,
-		Default: 6, Min: 5, Max: 7, Source: breedersTable, Confidence: Verified, Used: "tasks of a batch",
+		Default: 6, Min: 5, Max: 7, Source: breedersTable, Confidence: Taught, Used: "tasks of a batch",
 	},
 	{
 		Key: HandsOffFrom, Name: "hands_off_from", Title: "Hands off cells from", Unit: Day,
@@ -38,7 +38,7 @@ var cellRows = []Number{
 	},
 	{
 		Key: CellsIn, Name: "cells_in", Title: "Cells into nucs", Unit: Day,
-		Default: 10, Min: 9, Max: 11, Source: breedersTable, Confidence: Verified, Used: "day for placing cells",
+		Default: 10, Min: 9, Max: 11, Source: breedersTable, Confidence: Taught, Used: "day for placing cells",
 	},
 	{
 		Key: CellsInBy, Name: "cells_in_by", Title: "Cells into nucs by", Unit: Day,
@@ -46,15 +46,15 @@ var cellRows = []Number{
 	},
 	{
 		Key: GraftToEmergeFrom, Name: "graft_to_emerge_from", Title: "Graft to emergence, earliest", Unit: Day,
-		Default: 11, Min: 10, Max: 12, Source: breedersTable, Confidence: Verified, Used: "tasks of a batch",
+		Default: 11, Min: 10, Max: 12, Source: breedersTable, Confidence: Taught, Used: "tasks of a batch",
 	},
 	{
 		Key: GraftToEmerge, Name: "graft_to_emerge", Title: "Graft to emergence", Unit: Day,
-		Default: 12, Min: 11, Max: 13, Source: breedersTable + "; 295 h by the egg's clock", Confidence: Verified, Used: "tasks of a batch",
+		Default: 12, Min: 11, Max: 13, Source: breedersTable + "; 295 h by the egg's clock", Confidence: Taught, Used: "tasks of a batch",
 	},
 	{
 		Key: GraftToEmergeBy, Name: "graft_to_emerge_by", Title: "Graft to emergence, latest", Unit: Day,
-		Default: 13, Min: 12, Max: 14, Source: breedersTable, Confidence: Verified, Used: "tasks of a batch",
+		Default: 13, Min: 12, Max: 14, Source: breedersTable, Confidence: Taught, Used: "tasks of a batch",
 	},
 	{
 		Key: WildCellSearchFrom, Name: "wild_cell_search_from", Title: "Search for wild cells from", Unit: Day,

@@ -27,7 +27,7 @@ var queenRows = []Number{
 	},
 	{
 		Key: MatingToFirstEgg, Name: "mating_to_first_egg", Title: "Mating to first egg", Unit: Day,
-		Default: 3, Min: 2, Max: 5, Source: "2.8 to 3.4 d, Assiut University study", Confidence: Verified, Used: "first eggs",
+		Default: 3, Min: 2, Max: 5, Source: "2.8 to 3.4 d: an Egyptian trial, authors and year not noted", Confidence: Taught, Used: "first eggs",
 	},
 	{
 		Key: FirstEggsHalfBy, Name: "first_eggs_half_by", Title: "First eggs: half by", Unit: Day,
@@ -72,7 +72,7 @@ var queenRows = []Number{
 	{
 		Key: VirginTooLate, Name: "virgin_too_late", Title: "Too late to mate from", Unit: Day,
 		Default: 28, Min: 21, Max: 35, Source: "up to four weeks, then drone layer, in keepers' teaching; no measured curve found",
-		Confidence: Verified, Front: true, Used: "review, drone layers",
+		Confidence: Taught, Front: true, Used: "review, drone layers",
 	},
 	{
 		Key: EggToCappedWorkerBrood, Name: "egg_to_capped_worker_brood", Title: "First eggs to capped worker brood", Unit: Day,
@@ -108,7 +108,7 @@ var queenRows = []Number{
 	},
 	{
 		Key: QueenlessBeforeCell, Name: "queenless_before_cell", Title: "Without queen before a cell", Unit: Hour,
-		Default: 24, Min: 2, Max: 72, Source: "worst at 3 h or less, best at 3 d or more: farmers' records, Free & Spencer-Booth, J Agric Sci",
+		Default: 24, Min: 2, Max: 72, Source: "worst at 3 h or less, best at 3 d or more: farmers' records, Free & Spencer-Booth 1961, J Agric Sci",
 		Confidence: CommonPractice, Front: true, Used: "make-up day",
 	},
 	{
@@ -117,12 +117,12 @@ var queenRows = []Number{
 	},
 	{
 		Key: LayingWorkersEarliest, Name: "laying_workers_earliest", Title: "Laying workers, earliest", Unit: Day,
-		Default: 14, Min: 10, Max: 21, Source: "about two weeks, Collison; Miller & Ratnieks 2001, Insectes Soc 48:178-184", Confidence: Verified,
+		Default: 14, Min: 10, Max: 21, Source: "about two weeks in keepers' teaching; Miller & Ratnieks 2001, Insectes Soc 48:178-184", Confidence: Verified,
 		Used: "queenless nucs",
 	},
 	{
 		Key: LayingWorkersFrom, Name: "laying_workers_from", Title: "Laying workers from", Unit: Day,
-		Default: 21, Min: 14, Max: 30, Source: "about when the last brood has emerged, keepers' teaching", Confidence: Verified,
+		Default: 21, Min: 14, Max: 30, Source: "about when the last brood has emerged, keepers' teaching", Confidence: Taught,
 		Used: "queenless nucs, cells into them",
 	},
 	{

@@ -4,7 +4,7 @@ package practice
 var rateRows = []Number{
 	{
 		Key: Take, Name: "take", Title: "Take", Unit: Share,
-		Default: 0.80, Min: 0.05, Max: 1, Source: "at least 0.80 when well run, " + buechler2013 + "; 0.81, Lashari et al",
+		Default: 0.80, Min: 0.05, Max: 1, Source: "at least 0.80 when well run, " + buechler2013 + "; 0.81, Lashari et al, trials of 2020 and 2021",
 		Confidence: Verified, Front: true, Used: "larvae to graft",
 	},
 	{
@@ -49,12 +49,12 @@ var rateRows = []Number{
 	},
 	{
 		Key: VirginBankSurvival, Name: "virgin_bank_survival", Title: "Virgins alive in the bank", Unit: Share,
-		Default: 0.77, Min: 0.4, Max: 1, Source: "0.774 in queenless, 0.680 in queenright colonies, 3 to 30 d, Egypt Acad J Biol Sci", Confidence: Verified,
+		Default: 0.77, Min: 0.4, Max: 1, Source: "0.774 in queenless, 0.680 in queenright colonies, 3 to 30 d: an Egyptian trial, authors and year not noted", Confidence: Taught,
 		Used: "bank limits",
 	},
 	{
 		Key: MatedBankSurvival, Name: "mated_bank_survival", Title: "Mated queens alive after six weeks", Unit: Share,
-		Default: 0.70, Min: 0.4, Max: 1, Source: "0.62 outdoors, 0.78 in a cool room, Washington State University", Confidence: Verified, Used: "bank limits",
+		Default: 0.70, Min: 0.4, Max: 1, Source: "0.62 outdoors, 0.78 in a cool room: a university's page for keepers, no study named", Confidence: Taught, Used: "bank limits",
 	},
 	{
 		Key: OwnCellsRaised, Name: "own_cells_raised", Title: "Raises own cells when refused", Unit: Share,

@@ -1,7 +1,7 @@
 package practice
 
-// scoreSource is the source of every term of the exposure score.
-const scoreSource = "no published score exists; " + noSource
+// scoreSource is the source of every weight of the exposure.
+const scoreSource = "no published weights exist; " + noSource
 
 // robbingRows are the terms of the exposure x: risk = 1/(1 + e^−x).
 var robbingRows = []Number{
@@ -15,7 +15,7 @@ var robbingRows = []Number{
 		Source: "guards let in 25 % of strangers in dearth and all in flow, Downs & Ratnieks 2000, Behav Ecol 11:326; weight is practice",
 	},
 	{
-		Key: RobbingDoor, Name: "robbing_door", Title: "Wide entrance adds, per e-fold", Unit: Score,
+		Key: RobbingDoor, Name: "robbing_door", Title: "Entrance 2.7 times too wide adds", Unit: Score,
 		Default: 0.9, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
 	},
 	{

@@ -16,7 +16,7 @@ var storeRows = []Number{
 	},
 	{
 		Key: HoneyPerSide, Name: "honey_per_side", Title: "Capped food on a comb", Unit: GramPerDm2,
-		Default: 125, Min: 60, Max: 175, Source: combTables, Confidence: Verified, Used: "food left",
+		Default: 125, Min: 60, Max: 175, Source: combTables, Confidence: Taught, Used: "food left",
 	},
 	{
 		Key: SugarPerDay, Name: "sugar_per_day", Title: "Sugar 1000 bees use", Unit: GramPerDay,
