@@ -139,7 +139,10 @@ func (p *pass) foodOut(n *nucCase, out calendar.Day, f *Finding) {
 	}
 	if n.yard.today >= out+p.days(practice.StarvedAfter) {
 		f.What += ": starved?"
-		f.Do = "Look whether it lives, then f" + f.Do[1:]
+		f.Do = "Look whether it lives, then feed fondant"
+		if f.Amount > 0 {
+			f.Do = fmt.Sprintf("Look whether it lives, then feed %g l syrup", f.Amount)
+		}
 	}
 }
 

@@ -41,7 +41,7 @@ func (p *pass) virginWalks(b *batchCase) {
 		Rule: VirginWalks, Severity: Pressing, Of: b.Batch.Batch.Subject(), Act: ActCollectCells, Amount: float64(b.left), Hard: true,
 		What: fmt.Sprintf("a virgin is out among %s of %s", count(b.left, "cell"), batchWord(b.Batch)),
 		Why:  fmt.Sprintf("seen %s; within hours she opens the other cells and kills those in them", b.Walking.In(b.yard.zone)),
-		Do:   "Find and cage the virgin, then see to each cell",
+		Do:   fmt.Sprintf("Cage the virgin, then see to each cell of %s", batchWord(b.Batch)),
 		Sure: sureSeen,
 		Used: []practice.Key{practice.GraceOfFirstVirgin},
 	}
@@ -49,7 +49,7 @@ func (p *pass) virginWalks(b *batchCase) {
 		walks = b.clock.FirstOut(evenOdds)
 		f.What = fmt.Sprintf("expect a virgin loose among %s of %s", count(b.left, "cell"), batchWord(b.Batch))
 		f.Why = fmt.Sprintf("as likely as not since %s; %s", hour(walks, b.yard.zone), triage())
-		f.Do, f.Sure = fmt.Sprintf("Look for a virgin and cage her, then look at each cell of %s", batchWord(b.Batch)), sureCalendar
+		f.Do, f.Sure = fmt.Sprintf("Find and cage a virgin, look at each cell of %s", batchWord(b.Batch)), sureCalendar
 	}
 	f.Since, f.From, f.Best, f.By = walks, walks, walks, walks.Add(p.numbers.Duration(practice.GraceOfFirstVirgin))
 	p.add(b.yard, f)

@@ -23,7 +23,7 @@ func (p *pass) counts() {
 			}
 			f := Finding{
 				Rule: Counts, Of: cmp.Or(c.Batch.Subject(), y.id.Subject()), Act: ActCountAgain, Amount: float64(c.Missing()), Since: d.Start(y.zone),
-				What: c.String(), Why: c.why(p.view), Do: "Count again, or write down where they went",
+				What: c.String(), Why: c.why(p.view), Do: c.do(p.view),
 				Sure: sureRecorded,
 			}
 			for _, id := range c.Likely {
@@ -35,12 +35,20 @@ func (p *pass) counts() {
 	}
 }
 
-func (c Closing) why(v *book.View) string {
-	of := c.What.String()
+// of is the goods in words, with the batch they are of.
+func (c Closing) of(v *book.View) string {
 	if !c.Batch.IsZero() {
-		of = "cells of " + batchWord(v.Batch(c.Batch))
+		return "cells of " + batchWord(v.Batch(c.Batch))
 	}
-	why := fmt.Sprintf("%s, %s", of, c.Day.Short())
+	return c.What.String()
+}
+
+func (c Closing) do(v *book.View) string {
+	return fmt.Sprintf("Count the %s, or say where they went", c.of(v))
+}
+
+func (c Closing) why(v *book.View) string {
+	why := fmt.Sprintf("%s, %s", c.of(v), c.Day.Short())
 	if len(c.Likely) > 0 {
 		why += "; perhaps in " + names(v, c.Likely)
 	}
@@ -58,8 +66,8 @@ func (p *pass) lostBatch(b *batchCase) {
 		Rule: Counts, Severity: Pressing, Of: b.Batch.Batch.Subject(), Act: ActCountAgain, Amount: float64(b.left),
 		Since: half, From: half, Best: half, By: p.endOfDay(b.yard, half),
 		What: fmt.Sprintf("%s of %s lost?", count(b.left, "cell"), batchWord(b.Batch)),
-		Why:  fmt.Sprintf("not accounted for; half emerged by %s, and the first one out opens the others", hour(half, b.yard.zone)),
-		Do:   fmt.Sprintf("Look at each cell of %s, write down what became of it: out, dead, culled", batchWord(b.Batch)),
+		Why:  fmt.Sprintf("out, dead or culled? half emerged by %s, and the first one out opens the others", hour(half, b.yard.zone)),
+		Do:   fmt.Sprintf("Look at each cell of %s, write it down", batchWord(b.Batch)),
 		Sure: sureCalendar, Used: []practice.Key{practice.QueenEmerges, practice.GraceOfFirstVirgin},
 	}
 	p.note(b.yard, f)

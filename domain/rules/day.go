@@ -77,7 +77,8 @@ func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
 		}
 		if f.Act != ActNone && p.isFor(f, d) {
 			if f.Act.opens() && d < p.yard(f.Yard).shutUntil {
-				f.Do += ", at dusk: robbers in the yard"
+				f.Do += ", at dusk"
+				f.Why += "; robbers in the yard"
 			}
 			work = append(work, f)
 		}

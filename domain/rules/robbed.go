@@ -21,11 +21,11 @@ func (p *pass) beingRobbed(n *nucCase) {
 		Since: n.RobbedAt.Instant, From: n.RobbedAt.Instant, Best: n.RobbedAt.Instant, By: n.RobbedAt.Instant,
 		What: "robbers",
 		Why:  "robbers seen " + n.RobbedAt.In(n.yard.zone),
-		Do:   "Shut the entrance until dusk, then leave it one bee wide",
+		Do:   "Shut it until dusk, then leave it one bee wide",
 		Sure: sureSeen, Used: []practice.Key{practice.RobbingLasts, practice.RobbedLookBy},
 	}
 	if over := p.robbingOver(seen); n.yard.today >= over {
-		f.What, f.Act, f.Do = "robbed "+seen.Short(), ActLookInside, "Look whether anything lives, write down what is left"
+		f.What, f.Act, f.Do = "robbed "+seen.Short(), ActLookInside, "Look whether anything lives, write it down"
 		f.From, f.Best, f.By = course.Days(over, over, max(over, seen+p.days(practice.RobbedLookBy)), n.yard.zone)
 	}
 	p.add(n.yard, f)
@@ -45,7 +45,7 @@ func (p *pass) yardRobbed(y *yardCase) {
 	f := Finding{
 		Rule: BeingRobbed, Severity: Pressing, Of: y.id.Subject(), Act: ActNarrowEntrance,
 		What: "robbers in the yard",
-		Do:   "Shut or narrow every entrance, open nothing, no feed before dusk",
+		Do:   "Shut every entrance or narrow it, open nothing",
 		Sure: sureSeen, Used: []practice.Key{practice.RobbingLasts},
 	}
 	var robbed []book.NucID
@@ -63,7 +63,7 @@ func (p *pass) yardRobbed(y *yardCase) {
 		}
 	}
 	f.From, f.Best, f.By = f.Since, f.Since, f.Since
-	f.Why = fmt.Sprintf("robbers seen at %s; other work there waits until %s", names(p.view, robbed), y.shutUntil.Short())
+	f.Why = fmt.Sprintf("robbers seen at %s; no feed before dusk, other work there waits until %s", names(p.view, robbed), y.shutUntil.Short())
 	p.add(y, f)
 }
 

@@ -65,7 +65,7 @@ func TestRobbingEnds(t *testing.T) {
 	}
 	for _, s := range rules.Day(v, v.Today()).Stops {
 		for _, task := range s.Tasks {
-			if strings.Contains(task.Title, "robbers in the yard") || task.Act == rules.ActNarrowEntrance {
+			if strings.Contains(task.Title, "at dusk") || task.Act == rules.ActNarrowEntrance {
 				t.Errorf("ten days on: %+v", task)
 			}
 		}
