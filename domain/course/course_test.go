@@ -161,3 +161,22 @@ func TestCellOfNoBatch(t *testing.T) {
 		t.Errorf("why %q, want %q", got.Why, want)
 	}
 }
+
+// TestOnlyTheTipWasSeen: where nobody saw the virgin, the cell she left is what
+// was seen.
+func TestOnlyTheTipWasSeen(t *testing.T) {
+	p := pen(t)
+	celled(p)
+	p.At("2027-05-20 18:00").Write(book.Looked{Nuc: a1, Cell: book.CellOpenAtTip})
+	why := func() string {
+		v := p.View("2027-05-24 18:00")
+		return course.ByCalendar(v, v.Nuc(a1)).Why
+	}
+	if want := "cell open at the tip Thu 20 May; virgin, 6 days old by the calendar"; why() != want {
+		t.Errorf("why %q, want %q", why(), want)
+	}
+	p.At("2027-05-22 18:00").Write(book.Looked{Nuc: a1, Queen: book.VirginSeen})
+	if want := "virgin, 6 days old by the calendar"; why() != want {
+		t.Errorf("why %q, want %q", why(), want)
+	}
+}

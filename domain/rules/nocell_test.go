@@ -129,3 +129,43 @@ func TestACellFoundOtherwiseIsAskedFor(t *testing.T) {
 		}
 	}
 }
+
+// TestCellsOfAnotherBatchAreNoGap: a nuc that got a cell of the other batch
+// that evening is not where a missing one may be.
+func TestCellsOfAnotherBatchAreNoGap(t *testing.T) {
+	p := pen(t)
+	p.At("2027-05-05 17:00").Write(graft(4, 3), graft(5, 1))
+	p.At("2027-05-13 18:00").Write(madeUp("A1", "A2", "A3")...)
+	p.At("2027-05-15 09:00").Write(book.TakenAlong{What: book.Cells, Batch: batch(4), Count: 2})
+	p.At("2027-05-15 10:00").Write(append(cells(4, "A1"), cells(5, "A2")...)...)
+	for _, name := range []string{"A1", "A2"} {
+		p.At("2027-05-19 18:00").Write(look(name, book.Looked{Cell: book.CellTornAtSide}))
+	}
+	closing := rules.Close(p.View("2027-05-19 20:00"), calendar.Date(2027, 5, 15))
+	if len(closing) != 1 || len(closing[0].Likely) != 1 || closing[0].Likely[0] != booktest.Nuc("A3") {
+		t.Errorf("%+v, want the missing cell in A3 only", closing)
+	}
+}
+
+// TestACatchHasALastDayOnSmallCombs: she is caught before her combs are full.
+func TestACatchHasALastDayOnSmallCombs(t *testing.T) {
+	p := pen(t)
+	layingOn1June(p)
+	p.At("2027-06-11 18:00").Write(look("A1", book.Looked{Brood: book.Said(3)}))
+	p.At("2027-06-12 18:00").Write(book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 1, By: calendar.Date(2027, 7, 25)})
+	found := of(p.View("2027-06-20 09:00"), rules.Ready)
+	if len(found) != 1 || found[0].Act != rules.ActCatchQueen || day(found[0].By) != "2027-06-15" {
+		t.Errorf("%+v, want a catch by 15 June, two weeks after the first eggs", found)
+	}
+}
+
+// TestLookedTooLate: a look without eggs past the age of mating settles it.
+func TestLookedTooLate(t *testing.T) {
+	p := pen(t)
+	celled(p)
+	p.At("2027-06-16 18:00").Write(look("A1", book.Looked{Eggs: book.NoEggs, Queen: book.VirginSeen}))
+	found := of(p.View("2027-06-17 09:00"), rules.VirginsTime)
+	if len(found) != 1 || found[0].Do != "Take her out, then give a cell or unite" || day(found[0].By) != "2027-06-20" {
+		t.Errorf("%+v, want her taken out, days after the look", found)
+	}
+}
