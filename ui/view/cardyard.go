@@ -30,14 +30,15 @@ func (c *cardDraw) yardShown() {
 	c.pastDue(nucs)
 	c.wants(nucs)
 	c.yardNotes(c.s.Filled())
-	var buttons [][2]string
+	all := [2]string{"Select all shown", "all"}
 	switch {
 	case c.s.Filter != "":
-		buttons = append(buttons, [2]string{"Show all again", "clear filter"})
+		c.buttons([2]string{"Show all again", "clear filter"}, [2]string{"Select them", "all"})
 	case need > 0:
-		buttons = append(buttons, [2]string{"Show them", "needs you"})
+		c.buttons([2]string{"Show them", "needs you"}, all)
+	default:
+		c.buttons(all)
 	}
-	c.buttons(append(buttons, [2]string{"Select all shown", "all"})...)
 }
 
 // verb says that so many need the keeper: now, on the day looked at, or then.
@@ -59,8 +60,12 @@ func (c *cardDraw) filterLine() {
 	if c.s.Filter == "" {
 		return
 	}
-	said := fmt.Sprintf("%s shown by the filter", thousands(len(c.s.Shown())))
-	if c.s.Pane != state.Table {
+	shown := len(c.s.Shown())
+	said := thousands(shown) + " shown by the filter"
+	if shown == 0 {
+		said = "Nothing matches the filter"
+	}
+	if c.s.Pane != state.Table && shown > 0 {
 		said += ", the others pale"
 	}
 	c.para(said, ink(14), 2)

@@ -216,17 +216,28 @@ func (p *sheet) needWord() string {
 
 // shortLegend names only what there is, in two columns, where room is short.
 func (p *sheet) shortLegend(a scene.Area, counts map[book.Condition]int, need int) {
-	i := 0
-	half := a.W * 0.52
-	place := func() scene.Point { return at(a.X+float64(i%2)*half, a.Y+float64(i/2)*20) }
+	const most, gap = 5, 6.0
+	var there []book.Condition
+	widths := [2]float64{}
 	for _, c := range book.Conditions() {
-		if counts[c] > 0 && i < 5 {
-			o := place()
-			p.legendItem(o, c, counts[c], o.X+half-6-float64(i%2)*(2*half-a.W))
-			i++
+		if counts[c] > 0 && len(there) < most {
+			widths[len(there)%2] = max(widths[len(there)%2], p.legendWidth(c, counts[c]))
+			there = append(there, c)
 		}
 	}
-	p.needLegend(place(), need, a.Right()+8)
+	second := a.W * 0.52
+	if widths[0]+gap+max(widths[1], p.needWidth(need)) <= a.W+8 {
+		second = max(second, widths[0]+gap)
+	}
+	place := func(i int) scene.Point { return at(a.X+float64(i%2)*second, a.Y+float64(i/2)*20) }
+	for i, c := range there {
+		to := a.Right() + 8
+		if i%2 == 0 {
+			to = a.X + second - gap + 1
+		}
+		p.legendItem(place(i), c, counts[c], to)
+	}
+	p.needLegend(place(len(there)), need, a.Right()+8)
 }
 
 // lineLegend names in one line what there is, from what needs the keeper on, as
