@@ -1,0 +1,142 @@
+package view
+
+import (
+	"lidmark/domain/book"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// legend says what the letters mean, with counts of the nucs shown.
+func (p *sheet) legend(a scene.Area) {
+	counts := map[book.Condition]int{}
+	nucs := p.s.Reading().In(p.s.Filled())
+	for _, n := range nucs {
+		counts[n.Presumed.Condition]++
+	}
+	need := state.NeedYou(nucs)
+	switch {
+	case a.H < 40:
+		p.lineLegend(a, counts, need)
+	case a.W < 340:
+		p.shortLegend(a, counts, need)
+	default:
+		p.fullLegend(a, counts, need)
+	}
+}
+
+// fullLegend names every condition, and the signs, in four columns, as wide as
+// their words where that fits.
+func (p *sheet) fullLegend(a scene.Area, counts map[book.Condition]int, need int) {
+	columns := [5]float64{0, 0.28, 0.505, 0.755, 1}
+	widths := [4]float64{2: 25 + p.width("not seen yet", ink2(13)), 3: p.needWidth(need)}
+	for i, c := range book.Conditions() {
+		widths[i%4] = max(widths[i%4], p.legendWidth(c, counts[c]))
+	}
+	if gap := (a.W - widths[0] - widths[1] - widths[2] - widths[3]) / 3; gap >= 6 {
+		for i, w := range widths {
+			columns[i+1] = columns[i] + (w+gap)/a.W
+		}
+	}
+	place := func(i int) (o scene.Point, to float64) {
+		return at(a.X+columns[i%4]*a.W, a.Y+float64(i/4)*20), a.X + columns[i%4+1]*a.W - 4
+	}
+	for i, c := range book.Conditions() {
+		o, to := place(i)
+		p.legendItem(o, c, counts[c], to)
+	}
+	o, to := place(10)
+	p.add(scene.Lid{At: o.Add(at(8, 0)), Size: 20, Condition: scene.Virgin, Entrance: 180, NoRim: true, Blank: true})
+	p.fit(o.X+25, o.Y+4.5, "not seen yet", ink2(13), to)
+	o, _ = place(11)
+	p.needLegend(o, need, a.Right()+8)
+}
+
+// legendWidth is how wide a condition is in the legend, needWidth the sign
+// "needs you".
+func (p *sheet) legendWidth(c book.Condition, n int) float64 {
+	return 26 + p.width(thousands(n), ink(13).semi()) + p.width(c.String(), ink2(13))
+}
+
+func (p *sheet) needWidth(n int) float64 {
+	return 26 + p.width(thousands(n), ink(13).semi()) + p.width(p.needWord(), ink2(13))
+}
+
+// legendItem writes a condition with its lid and how many there are, and gives
+// where it ends.
+func (p *sheet) legendItem(o scene.Point, c book.Condition, n int, to float64) float64 {
+	p.add(scene.Lid{At: o.Add(at(8, 0)), Size: 16, Condition: scene.Condition(c), Seen: true, Entrance: 180, NoRim: true})
+	x := p.text(o.X+21, o.Y+4.5, thousands(n), ink(13).semi())
+	return p.fit(x+5, o.Y+4.5, c.String(), ink2(13), to)
+}
+
+// needLegend explains the corner and filters by it; it reaches no further than
+// to.
+func (p *sheet) needLegend(o scene.Point, n int, to float64) {
+	p.corner(at(o.X+2, o.Y-6), 13)
+	x := p.text(o.X+21, o.Y+4.5, thousands(n), ink(13).semi())
+	end := x
+	if word := p.needWord(); x+5+p.width(word, ink2(13)) <= to {
+		end = p.text(x+5, o.Y+4.5, word, ink2(13))
+	}
+	p.command(target(scene.Area{X: o.X, Y: o.Y - 10, W: end - o.X, H: 20}), "needs you")
+}
+
+// needWord is what the corner says, on the day looked at.
+func (p *sheet) needWord() string {
+	switch {
+	case p.s.Ahead():
+		return "will need you"
+	case p.s.Away():
+		return "needed you"
+	default:
+		return "needs you"
+	}
+}
+
+// shortLegend names only what there is, in two columns, where room is short.
+func (p *sheet) shortLegend(a scene.Area, counts map[book.Condition]int, need int) {
+	const most, gap = 5, 6.0
+	var there []book.Condition
+	widths := [2]float64{}
+	for _, c := range book.Conditions() {
+		if counts[c] > 0 && len(there) < most {
+			widths[len(there)%2] = max(widths[len(there)%2], p.legendWidth(c, counts[c]))
+			there = append(there, c)
+		}
+	}
+	second := a.W * 0.52
+	if widths[0]+gap+max(widths[1], p.needWidth(need)) <= a.W+8 {
+		second = max(second, widths[0]+gap)
+	}
+	place := func(i int) scene.Point { return at(a.X+float64(i%2)*second, a.Y+float64(i/2)*20) }
+	for i, c := range there {
+		to := a.Right() + 8
+		if i%2 == 0 {
+			to = a.X + second - gap + 1
+		}
+		p.legendItem(place(i), c, counts[c], to)
+	}
+	p.needLegend(place(len(there)), need, a.Right()+8)
+}
+
+// lineLegend names in one line what there is, from what needs the keeper on, as
+// much as fits.
+func (p *sheet) lineLegend(a scene.Area, counts map[book.Condition]int, need int) {
+	const gap = 14.0
+	p.needLegend(at(a.X, a.Y), need, a.Right())
+	x := a.X + p.needWidth(need) + gap
+	for _, c := range book.Conditions() {
+		if counts[c] > 0 && c != book.Empty && x+p.legendWidth(c, counts[c]) <= a.Right() {
+			x = p.legendItem(at(x, a.Y), c, counts[c], a.Right()) + gap
+		}
+	}
+}
+
+// corner draws the sign "needs you": filled for now, hollow for another day.
+func (p *sheet) corner(o scene.Point, k float64) {
+	poly := scene.Poly{Points: []scene.Point{o, o.Add(at(k, 0)), o.Add(at(0, k))}, Fill: scene.Act}
+	if p.s.Away() {
+		poly.Fill, poly.Stroke = scene.Panel, stroke(scene.Ink3, 1.3)
+	}
+	p.add(poly)
+}
