@@ -24,43 +24,6 @@ const (
 	Drone
 )
 
-// String gives the caste in plain words.
-func (c Caste) String() string {
-	switch c {
-	case Worker:
-		return "worker"
-	case Drone:
-		return "drone"
-	default:
-		return "queen"
-	}
-}
-
-// Stage is how far a bee has come.
-type Stage int
-
-// The stages in their order.
-const (
-	Egg Stage = iota
-	Larva
-	Capped
-	Emerged
-)
-
-// String gives the stage in plain words.
-func (s Stage) String() string {
-	switch s {
-	case Larva:
-		return "larva"
-	case Capped:
-		return "capped"
-	case Emerged:
-		return "emerged"
-	default:
-		return "egg"
-	}
-}
-
 // Timetable holds the ages, counted from the laying of the egg, at which a
 // bee of one caste reaches the next stage. Ripe is the age from which a drone
 // can mate and BestUntil the age to which he serves well; both are zero for
@@ -94,20 +57,5 @@ func Times(c Caste, n practice.Numbers) Timetable {
 			Capped:  n.Duration(practice.QueenCapped),
 			Emerged: n.Duration(practice.QueenEmerges),
 		}
-	}
-}
-
-// At gives the stage at an age counted from the egg; an age below zero is an
-// egg.
-func (t Timetable) At(age time.Duration) Stage {
-	switch {
-	case age >= t.Emerged:
-		return Emerged
-	case age >= t.Capped:
-		return Capped
-	case age >= t.Hatched:
-		return Larva
-	default:
-		return Egg
 	}
 }

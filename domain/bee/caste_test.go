@@ -51,28 +51,6 @@ func TestTimetablesLieWithinPublishedRanges(t *testing.T) {
 	}
 }
 
-func TestStageAtAnAge(t *testing.T) {
-	q := bee.Times(bee.Queen, defaults)
-	for _, c := range []struct {
-		hours float64
-		want  bee.Stage
-	}{
-		{-1, bee.Egg},
-		{0, bee.Egg},
-		{71.9, bee.Egg},
-		{72, bee.Larva},
-		{191.9, bee.Larva},
-		{192, bee.Capped},
-		{384.9, bee.Capped},
-		{385, bee.Emerged},
-		{900, bee.Emerged},
-	} {
-		if got := q.At(time.Duration(c.hours * float64(time.Hour))); got != c.want {
-			t.Errorf("At(%v h) = %v, want %v", c.hours, got, c.want)
-		}
-	}
-}
-
 func TestDronesServeForATime(t *testing.T) {
 	d := bee.Times(bee.Drone, defaults)
 	if want := (24 + 28) * 24 * time.Hour; d.BestUntil != want {

@@ -15,8 +15,6 @@ func TestEveryValueHasItsWord(t *testing.T) {
 		values []fmt.Stringer
 		beyond fmt.Stringer
 	}{
-		{"castes", []fmt.Stringer{bee.Queen, bee.Worker, bee.Drone}, nil},
-		{"stages", []fmt.Stringer{bee.Egg, bee.Larva, bee.Capped, bee.Emerged}, nil},
 		{"colours", []fmt.Stringer{bee.White, bee.Yellow, bee.Red, bee.Green, bee.Blue}, bee.NoColour},
 		{"signs", []fmt.Stringer{bee.SeenOpen, bee.SeenCapped, bee.TipBare, bee.NoneOut, bee.OneOut}, bee.OneOut + 1},
 		{"steps", []fmt.Stringer{bee.ToFinisher, bee.CountTake, bee.CellsCapped, bee.HandsOff, bee.CellsIn, bee.Emergence}, bee.Emergence + 1},

@@ -55,8 +55,6 @@ func (g *brush) marks(marks []scene.Mark) {
 			g.icon(&m)
 		case scene.Lid:
 			g.lid(&m)
-		case scene.FrontMark:
-			g.front(g.camera.Screen(m.At), m.Radius, m.Front)
 		case scene.Pane:
 			g.pane(&m)
 		}

@@ -257,7 +257,6 @@ func TestMarksWithNothingToShowPaintNothing(t *testing.T) {
 		"text without characters": scene.Text{At: at, Size: 20, Role: scene.Ink},
 		"lid without size":        scene.Lid{At: at},
 		"no symbol":               scene.Icon{At: at, Size: 24, Role: scene.Ink},
-		"no front mark":           scene.FrontMark{At: at, Radius: 10},
 		"pane without room":       scene.Pane{Clip: scene.Area{X: 10, Y: 10}, Marks: []scene.Mark{scene.Rect{Area: scene.Area{W: side, H: side}, Fill: scene.Ink}}},
 	} {
 		if box := ink(picture(p, 1, m)); !box.Empty() {

@@ -148,7 +148,7 @@ func states() []scene.Lid {
 	return out
 }
 
-// fronts adds the front marks, alone and on lids.
+// fronts adds the front marks on lids of two sizes.
 func fronts(s *scene.Scene) {
 	for i, f := range []scene.Front{
 		{Shape: scene.Disc, Role: scene.Blue},
@@ -160,8 +160,7 @@ func fronts(s *scene.Scene) {
 	} {
 		x := 640 + float64(i)*58
 		s.Add(
-			scene.FrontMark{At: scene.Point{X: x, Y: 400}, Radius: 13, Front: f},
-			scene.FrontMark{At: scene.Point{X: x + 22, Y: 400}, Radius: 6, Front: f},
+			scene.Lid{At: scene.Point{X: x, Y: 405}, Size: 52, Condition: scene.Laying, Seen: true, Entrance: 90, Front: f},
 			scene.Lid{At: scene.Point{X: x - 600, Y: 405}, Size: 40, Condition: scene.Cell, Seen: true, Entrance: 180, Front: f},
 		)
 	}

@@ -101,9 +101,6 @@ func (l Lid) hit(p Point, c Camera) bool {
 	return l.extent(c).Contains(l.At.Add(Point{d.X*cos - d.Y*sin, d.X*sin + d.Y*cos}))
 }
 
-func (f FrontMark) extent(c Camera) Area       { return Around(f.At, 2*f.Radius/c.scale()) }
-func (f FrontMark) hit(p Point, c Camera) bool { return f.extent(c).Contains(p) }
-
 func (p Pane) extent(Camera) Area         { return p.Clip }
 func (p Pane) hit(q Point, _ Camera) bool { return p.Clip.Contains(q) }
 

@@ -24,7 +24,6 @@ func gallery() map[string]scene.Mark {
 		"circle":   scene.Circle{At: at, Radius: 10, Tag: tag("circle")},
 		"icon":     scene.Icon{At: at, Size: 20, Tag: tag("icon")},
 		"lid":      scene.Lid{At: at, Size: 20, Tag: tag("lid")},
-		"front":    scene.FrontMark{At: at, Radius: 10, Tag: tag("front")},
 		"pane":     scene.Pane{Clip: scene.Around(at, 20), Tag: tag("pane")},
 	}
 }

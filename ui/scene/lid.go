@@ -65,11 +65,3 @@ type Front struct {
 	Shape Shape
 	Role  Role
 }
-
-// FrontMark is a front mark drawn by itself.
-type FrontMark struct {
-	At     Point
-	Radius float64 // dp
-	Front  Front
-	Tag
-}

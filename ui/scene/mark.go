@@ -1,7 +1,7 @@
 package scene
 
 // Mark is one thing painted. The set is closed: [Rect], [Line], [Poly],
-// [Circle], [Text], [Icon], [Lid], [FrontMark] and [Pane].
+// [Circle], [Text], [Icon], [Lid] and [Pane].
 type Mark interface {
 	tag() Tag                   // what the mark stands for
 	extent(c Camera) Area       // the smallest area around it that counts for hits
