@@ -8,10 +8,17 @@ import (
 	"lidmark/domain/practice"
 )
 
-// Sense tells whether an entry makes sense at all: its things are known to
-// the book, it lies not after now, and a box has no more sides, and no more
-// brood, than it has room for. Whatever else it says is taken down.
+// Sense tells whether an entry makes sense at all: it is [Plausible], its
+// things are known to the book, it lies not after now, and a box has no more
+// sides, and no more brood, than it has room for. Whatever else it says is
+// taken down.
 func Sense(v *book.View, now time.Time, e book.Entry) error {
+	if err := Plausible(e.Fact); err != nil {
+		return err
+	}
+	if err := yearOf("when it happened", e.At.Instant.Year(), false); err != nil {
+		return err
+	}
 	if e.At.Instant.After(now) {
 		return fmt.Errorf("%s lies ahead: write down what has happened", e.At.In(v.Zone()))
 	}

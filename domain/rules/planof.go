@@ -1,0 +1,55 @@
+package rules
+
+import (
+	"lidmark/domain/book"
+)
+
+// PlanOf is a fact as a plan to be judged by [Check] before it is done: a cell
+// written as given is a cell one means to give. It is nil for what needs no
+// judging: counts, descriptions, and all that only tells what was seen.
+func PlanOf(v *book.View, fact book.Fact) Intent {
+	switch f := fact.(type) {
+	case book.Grafted:
+		return Graft{LarvaAge: f.LarvaAge}
+	case book.CellsMoved:
+		return MoveCells{Batch: f.Batch}
+	case book.CellGiven:
+		return GiveCell{Nuc: f.Nuc, Batch: f.Batch}
+	case book.VirginPutIn:
+		return PutInVirgin{Nuc: f.Nuc, Queen: f.Queen, Batch: f.Batch}
+	case book.QueenCaught:
+		return Catch{Nuc: f.Nuc, AsVirgin: f.Culled || v.Nuc(f.Nuc).Holds.Condition == book.Virgin}
+	case book.QueenHandedOver:
+		return HandOver{Queen: f.Queen}
+	default:
+		return planOfNuc(v, fact)
+	}
+}
+
+// planOfNuc is a doing at a nuc as a plan.
+func planOfNuc(v *book.View, fact book.Fact) Intent {
+	switch f := fact.(type) {
+	case book.NucPlaced:
+		return planOfPlace(v, f)
+	case book.NucMadeUp:
+		return MakeUp{Nucs: []book.NucID{f.Nuc}, Cups: f.Cups, Shut: f.Shut, From: f.From}
+	case book.BeesAdded:
+		return AddBees{Nuc: f.Nuc, Cups: f.Cups, From: f.From}
+	case book.Looked:
+		return OpenNuc{Nuc: f.Nuc, Minutes: ActLookInside.Minutes(v.Numbers(), v.Nuc(f.Nuc).Side >= fullComb)}
+	case book.Fed:
+		if id, ok := f.To.Nuc(); ok {
+			return GiveFeed{Nuc: id, Litres: f.Litres}
+		}
+	}
+	return nil
+}
+
+// planOfPlace tells carrying a nuc that stands somewhere from setting it up.
+func planOfPlace(v *book.View, f book.NucPlaced) Intent {
+	p := SetUp{Nuc: f.Nuc, Yard: f.Yard, Stand: f.Stand, Place: f.Place}
+	if v.Nuc(f.Nuc).Yard.IsZero() {
+		return p
+	}
+	return Move(p)
+}
