@@ -119,6 +119,6 @@ func (e *Entry) UnmarshalJSON(b []byte) error {
 	return nil
 }
 
-func compareWritten(e, f Entry) int {
+func compareWritten(e, f *Entry) int {
 	return cmp.Or(e.Written.Compare(f.Written), bytes.Compare(e.ID[:], f.ID[:]))
 }

@@ -22,6 +22,7 @@ type View struct {
 
 	numbers func() practice.Numbers
 	zone    func() *time.Location
+	last    func() *Entry
 	order   func() []*Nuc            // the nucs in walking order
 	names   func() map[string][]*Nuc // by name
 	yards   folds[YardID, Yard]
@@ -45,6 +46,7 @@ func (s *Season) AsKnown(on, known time.Time) *View {
 	v.struck = v.strikes()
 	v.numbers = sync.OnceValue(v.foldNumbers)
 	v.zone = sync.OnceValue(v.homeZone)
+	v.last = sync.OnceValue(v.writtenLast)
 	v.order = sync.OnceValue(v.orderNucs)
 	v.names = sync.OnceValue(v.nameNucs)
 	return v
@@ -123,16 +125,19 @@ func (v *View) History(of Subject) iter.Seq[Line] {
 // Last is the entry that was written last, of those that count; an undo would
 // strike it. Strikes themselves are passed over.
 func (v *View) Last() (Entry, bool) {
-	var last *Entry
+	if last := v.last(); last != nil {
+		return *last, true
+	}
+	return Entry{}, false
+}
+
+func (v *View) writtenLast() (last *Entry) {
 	for e := range v.counted(v.season.all) {
-		if _, strike := e.Fact.(Struck); !strike && (last == nil || compareWritten(*last, *e) < 0) {
+		if _, strike := e.Fact.(Struck); !strike && (last == nil || compareWritten(last, e) < 0) {
 			last = e
 		}
 	}
-	if last == nil {
-		return Entry{}, false
-	}
-	return *last, true
+	return last
 }
 
 func (v *View) lines(of Subject) iter.Seq[*Entry] { return v.counted(v.season.about[of]) }
@@ -171,7 +176,7 @@ func (v *View) strikes() map[EntryID]bool {
 			all = append(all, e)
 		}
 	}
-	slices.SortFunc(all, func(a, b *Entry) int { return compareWritten(*b, *a) })
+	slices.SortFunc(all, func(a, b *Entry) int { return compareWritten(b, a) })
 	struck := map[EntryID]bool{}
 	for _, e := range all {
 		if !struck[e.ID] {

@@ -1,7 +1,9 @@
 package view
 
 import (
+	"cmp"
 	"math"
+	"slices"
 	"strconv"
 
 	"lidmark/domain/book"
@@ -115,13 +117,9 @@ func cell(l scene.Lid) scene.Rect {
 func (g *ground) size(spots []spot) {
 	zoom := g.camera.Scale / scene.Fit(g.r.Ground(g.yard.Yard), g.frame).Scale
 	most := min(max(mapLid*math.Sqrt(zoom), mapLidFull), mapLidMost)
+	apart := nearest(spots)
 	for i := range spots {
-		nearest := math.Inf(1)
-		for j := range spots {
-			if d := spots[i].at.Sub(spots[j].at); i != j {
-				nearest = min(nearest, max(math.Abs(d.X), math.Abs(d.Y)))
-			}
-		}
+		nearest := apart[i]
 		wide := 1.0
 		if spots[i].Places > 1 {
 			wide = standWide
@@ -135,6 +133,32 @@ func (g *ground) size(spots []spot) {
 		}
 		spots[i].lid = min(max(lid, mapCell), most)
 	}
+}
+
+// nearest is how far each spot lies from its neighbour, the wider way of the
+// two. Spots are walked from west to east, so that only those in between are
+// compared and a yard of thousands stays quick.
+func nearest(spots []spot) []float64 {
+	byX := make([]int, len(spots))
+	for i := range byX {
+		byX[i] = i
+	}
+	slices.SortFunc(byX, func(i, j int) int { return cmp.Compare(spots[i].at.X, spots[j].at.X) })
+	apart := make([]float64, len(spots))
+	for at, i := range byX {
+		best := math.Inf(1)
+		for _, step := range []int{-1, +1} {
+			for k := at + step; k >= 0 && k < len(byX); k += step {
+				d := spots[byX[k]].at.Sub(spots[i].at)
+				if math.Abs(d.X) >= best {
+					break
+				}
+				best = min(best, max(math.Abs(d.X), math.Abs(d.Y)))
+			}
+		}
+		apart[i] = best
+	}
+	return apart
 }
 
 // standWide is how far stands of four lie apart at least, in lids: two lids, the
