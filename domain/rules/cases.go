@@ -81,14 +81,19 @@ func (p *pass) batch(b *book.Batch) *batchCase {
 	y := p.where(b)
 	clock := p.course.Clock(b.Batch)
 	half := p.course.Emerges(b.Batch)
-	out := y.day(half) + p.days(practice.GraftToEmergeBy) - p.days(practice.GraftToEmerge)
 	c := &batchCase{
 		Batch: b, yard: y, left: b.Left(), clock: clock, graft: y.of(b.At),
 		best: clock.Best(), hard: clock.Hard(),
-		over: !p.now.Before(half), stale: y.today > out,
+		over: !p.now.Before(half), stale: y.today > lastOut(y.day(half), p.numbers),
 	}
 	c.loose = p.now.After(c.hard) && !p.now.Before(clock.FirstOut(evenOdds))
 	return c
+}
+
+// lastOut is the last day on which cells of a batch emerge, by the day on which
+// half of them are out.
+func lastOut(half calendar.Day, n practice.Numbers) calendar.Day {
+	return half + calendar.Day(n.Days(practice.GraftToEmergeBy)-n.Days(practice.GraftToEmerge))
 }
 
 // where is the yard of the colony that has the cells, or home.

@@ -23,7 +23,7 @@ type Reason struct {
 // Verdict is what the rules say of a plan.
 type Verdict struct {
 	Refused []Reason // the plan cannot be, or would destroy a queen to no purpose
-	Warned  []Reason // it can be done; kept with the entry
+	Warned  []Reason // it can be done; told when a line is written, and not stored
 }
 
 // OK tells whether the plan may be carried out, with or without warnings.

@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/bee"
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
 )
 
@@ -31,12 +32,37 @@ type MoveCells struct{ Batch book.BatchID }
 
 func (i GiveCell) check(c *checker) {
 	c.reigned(i.Nuc, "a cell")
-	if b := c.view.Batch(i.Batch); !i.Batch.IsZero() && b.Unplaced() == 0 {
+	b := c.view.Batch(i.Batch)
+	if !i.Batch.IsZero() && b.Unplaced() == 0 {
 		c.refuse(fmt.Sprintf("%s has no cell left: of %d all are given, caged or gone", batchWord(b), b.Cells()),
 			"Count the cells again, or take another batch")
 	}
+	c.ripe(b)
 	MoveCells{i.Batch}.check(c)
 	c.bees(i.Nuc)
+}
+
+// ripe refuses a cell by its batch's clock when it cannot be capped yet, or
+// when all must have emerged, and warns before it is ripe and after half of
+// them are out.
+func (c *checker) ripe(b *book.Batch) {
+	if b.At.IsZero() {
+		return
+	}
+	zone, today := c.view.Zone(), c.view.Today()
+	graft, half := b.At.Day(zone), c.course.Emerges(b.Batch)
+	from, last := graft+c.days(practice.CellsInFrom), lastOut(calendar.DayOf(half, zone), c.numbers)
+	early := fmt.Sprintf("%s is on day %d from the graft", batchWord(b), today.Sub(graft))
+	switch {
+	case today < graft+c.days(practice.GraftToCappedFrom) && !b.Capped.Counted():
+		c.refuse(early+"; its cells are not capped yet", "Wait until "+from.Short(), practice.GraftToCappedFrom, practice.CellsInFrom)
+	case today < from:
+		c.warn(early+"; its cells are not ripe yet", "Wait until "+from.Short(), practice.CellsInFrom)
+	case today > last:
+		c.refuse(fmt.Sprintf("all cells of %s must have emerged by %s", batchWord(b), last.Short()), "Count them: out, dead", practice.GraftToEmergeBy)
+	case !c.now.Before(half):
+		c.warn(fmt.Sprintf("half of %s emerged by %s", batchWord(b), hour(half, zone)), "Look first whether she is still in the cell, alive", practice.QueenEmerges)
+	}
 }
 
 func (i PutInVirgin) check(c *checker) {

@@ -29,6 +29,12 @@ func waiting(p *booktest.Pen) {
 	p.At("2027-05-13 18:00").Write(madeUp("A1")...)
 }
 
+// grafted is A1 made up and without a queen for days, and a batch of 5 May.
+func grafted(p *booktest.Pen) {
+	p.At("2027-05-04 18:00").Write(madeUp("A1")...)
+	p.At("2027-05-05 18:00").Write(graft(4, 4))
+}
+
 func caughtOn20June(p *booktest.Pen) {
 	layingOn1June(p)
 	p.At("2027-06-20 18:00").Write(book.QueenCaught{Nuc: a1, Queen: booktest.Queen("a"), Label: "7"})
@@ -57,6 +63,22 @@ var plans = []planned{
 			p.At("2027-05-13 18:00").Write(madeUp("A2")...)
 		}, at: "2027-05-15 18:00", plan: rules.GiveCell{Nuc: booktest.Nuc("A2"), Batch: batch(4)},
 		refused: "batch 4 has no cell left: of 1 all are given, caged or gone", do: "Count the cells again, or take another batch",
+	},
+	{
+		name: "a cell of a batch grafted two days ago", write: grafted, at: "2027-05-07 18:00", plan: rules.GiveCell{Nuc: a1, Batch: batch(4)},
+		refused: "batch 4 is on day 2 from the graft; its cells are not capped yet", do: "Wait until Fri 14 May",
+	},
+	{
+		name: "a capped cell that is not ripe", write: grafted, at: "2027-05-10 18:00", plan: rules.GiveCell{Nuc: a1, Batch: batch(4)},
+		warned: "batch 4 is on day 5 from the graft; its cells are not ripe yet", do: "Wait until Fri 14 May",
+	},
+	{
+		name: "a cell when half of them are out", write: grafted, at: "2027-05-18 18:00", plan: rules.GiveCell{Nuc: a1, Batch: batch(4)},
+		warned: "half of batch 4 emerged by Tue 18 May 00:34", do: "Look first whether she is still in the cell, alive",
+	},
+	{
+		name: "a cell when all must be out", write: grafted, at: "2027-05-20 08:00", plan: rules.GiveCell{Nuc: a1, Batch: batch(4)},
+		refused: "all cells of batch 4 must have emerged by Wed 19 May", do: "Count them: out, dead",
 	},
 	{
 		name: "a cell two hours after the catch", write: caughtOn20June, at: "2027-06-20 20:00", plan: rules.GiveCell{Nuc: a1},

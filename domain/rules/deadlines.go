@@ -53,19 +53,27 @@ func Deadlines(v *book.View, from, to calendar.Day) []Deadline {
 // cellsDeadline is the hard hour of a batch, as its clock stands, or as it
 // stood for all its cells when none is left.
 func (p *pass) cellsDeadline(b *batchCase) Deadline {
-	y, hard := b.yard, b.hard
+	y, hard := b.yard, p.hardLine(b)
 	d := Deadline{
 		ID: fmt.Sprintf("%s %s", b.Batch.Batch.Subject(), CellsOut), Of: b.Batch.Batch.Subject(), Yard: y.id, Hard: true,
 		What: fmt.Sprintf("%s of %s must be out", count(b.left, "cell"), batchWord(b.Batch)), Do: "Into nucs or cages before that hour",
 	}
 	if b.left == 0 || b.stale {
-		hard = b.Bee(b.Cells()).Clock(p.numbers).Hard()
 		d.Done, d.What = true, fmt.Sprintf("cells of %s had to be out", batchWord(b.Batch))
 	} else {
 		d.Alarms = p.alarms(y, hard)
 	}
 	d.Day, d.At = y.day(hard), hard
 	return d
+}
+
+// hardLine is the hard hour of the cells of a batch that are still together,
+// or of all there were.
+func (p *pass) hardLine(b *batchCase) time.Time {
+	if b.left == 0 || b.stale {
+		return b.Bee(b.Cells()).Clock(p.numbers).Hard()
+	}
+	return b.hard
 }
 
 func (p *pass) deadline(f Finding) Deadline {
@@ -81,8 +89,11 @@ func (p *pass) events(b *batchCase) []Deadline {
 	var all []Deadline
 	for _, w := range bee.Windows(p.numbers) {
 		day := b.graft + calendar.Day(w.Best)
-		if w.Step == bee.Emergence {
+		switch w.Step {
+		case bee.Emergence:
 			day = b.yard.day(p.course.Emerges(b.Batch.Batch))
+		case bee.CellsIn:
+			day = min(day, b.yard.day(p.hardLine(b)))
 		}
 		all = append(all, Deadline{
 			ID: fmt.Sprintf("%s %s", b.Batch.Batch.Subject(), w.Step), Of: b.Batch.Batch.Subject(), Yard: b.yard.id,
@@ -107,8 +118,17 @@ func (b *batchCase) done(s bee.Step) bool {
 	}
 }
 
+// stepDo is the window of a step in words. Cells have no day after their hard
+// hour.
 func (p *pass) stepDo(b *batchCase, w bee.Window) string {
 	from, by := b.graft+calendar.Day(w.From), b.graft+calendar.Day(w.By)
+	if hard := p.hardLine(b); w.Step == bee.CellsIn && b.yard.day(hard) <= by {
+		until := hour(hard, b.yard.zone)
+		if b.yard.day(hard) <= from {
+			return "by " + until
+		}
+		return fmt.Sprintf("from %s to %s", from.Short(), until)
+	}
 	if w.Step == bee.Emergence || from == by {
 		return ""
 	}

@@ -26,26 +26,31 @@ func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
 		k.add(f)
 	}
 	var lines []KitLine
-	line := func(amount float64, unit, goods, note string) {
-		if amount > 0 {
-			lines = append(lines, KitLine{amount, unit, goods, note})
+	line := func(amount float64, one, many, note string) {
+		switch {
+		case amount == 1:
+			lines = append(lines, KitLine{Amount: 1, Goods: one, Note: note})
+		case amount > 0:
+			lines = append(lines, KitLine{Amount: amount, Goods: many, Note: note})
 		}
 	}
 	for _, b := range k.batches(p.view) {
-		line(float64(b.given), "", "ripe cells", fmt.Sprintf("%s, kept warm", batchWord(p.view.Batch(b.batch))))
-		line(float64(b.collected-b.given), "", "cages for cells", batchWord(p.view.Batch(b.batch)))
+		line(float64(b.given), "ripe cell", "ripe cells", fmt.Sprintf("%s, kept warm", batchWord(p.view.Batch(b.batch))))
+		line(float64(b.collected-b.given), "cage for cells", "cages for cells", batchWord(p.view.Batch(b.batch)))
 	}
-	line(float64(k.cells()), "", "cell protectors", "")
-	line(k.cups, "", "cups of bees", fmt.Sprintf("%.1f l", k.cups*p.numbers.Get(practice.CupOfBees)))
-	line(k.syrup, "l", "syrup", feeds(k.feeds))
-	line(float64(k.fondant), "", "portions of fondant", "")
-	line(float64(k.reducers), "", "entrance reducers", "")
-	line(float64(k.cages), "", "queen cages", "")
+	line(float64(k.cells()), "cell protector", "cell protectors", "")
+	line(k.cups, "cup of bees", "cups of bees", fmt.Sprintf("%.1f l", k.cups*p.numbers.Get(practice.CupOfBees)))
+	if k.syrup > 0 {
+		lines = append(lines, KitLine{k.syrup, "l", "syrup", feeds(k.feeds)})
+	}
+	line(float64(k.fondant), "portion of fondant", "portions of fondant", "")
+	line(float64(k.reducers), "entrance reducer", "entrance reducers", "")
+	line(float64(k.cages), "queen cage", "queen cages", "")
 	if k.caught > 0 {
 		year, _, _ := d.Date()
-		line(1, "", "marking pen", bee.MarkColour(year).String())
+		line(1, "marking pen", "", bee.MarkColour(year).String())
 	}
-	line(float64(min(k.shaken, 1)), "", "sheet to shake out on", "")
+	line(float64(min(k.shaken, 1)), "sheet to shake out on", "", "")
 	return lines
 }
 

@@ -1,0 +1,49 @@
+package rules_test
+
+import (
+	"strings"
+	"testing"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+)
+
+// TestNoDayAfterTheHardHour: the days for cells into nucs end with the hour at
+// which they must be out, also when warmth and old larvae bring it forward.
+func TestNoDayAfterTheHardHour(t *testing.T) {
+	warm := func(p *booktest.Pen) {
+		g := graft(4, 24)
+		g.LarvaAge = 60
+		p.At("2027-05-05 18:00").Write(g, book.CellsMoved{Batch: batch(4)}, book.IncubatorRead{Batch: batch(4), Celsius: 36})
+	}
+	usual := func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) }
+	for _, row := range []struct {
+		name  string
+		write func(*booktest.Pen)
+		do    string
+		on    calendar.Day
+	}{
+		{"usual", usual, "from Fri 14 May to Sat 15 May 18:16", calendar.Date(2027, 5, 15)},
+		{"warm and old", warm, "by Fri 14 May 00:16", calendar.Date(2027, 5, 14)},
+	} {
+		p := pen(t)
+		row.write(p)
+		v := p.View("2027-05-10 18:00")
+		found := 0
+		for _, d := range rules.Deadlines(v, calendar.Date(2027, 5, 1), calendar.Date(2027, 5, 31)) {
+			if !strings.HasSuffix(d.What, bee.CellsIn.String()) {
+				continue
+			}
+			found++
+			if d.Do != row.do || d.Day != row.on {
+				t.Errorf("%s: %s on %s, want %s on %s", row.name, d.Do, d.Day, row.do, row.on)
+			}
+		}
+		if found != 1 {
+			t.Errorf("%s: %d lines for cells into nucs, want 1", row.name, found)
+		}
+	}
+}
