@@ -13,7 +13,7 @@ func (n *nucFold) look(l Look) {
 	n.read(&n.Bees, l.Sides, l.At)
 	n.read(&n.Stores, l.Stores, l.At)
 	n.read(&n.Temper, l.Temper, l.At)
-	if l.Sides.Some() {
+	if l.lives() {
 		n.RobbedAt = calendar.Moment{}
 	}
 	if l.OwnCells.Some() {
@@ -21,6 +21,14 @@ func (n *nucFold) look(l Look) {
 	}
 	n.sawCell(l)
 	n.sawQueen(l)
+}
+
+// lives tells whether a queen, eggs or bees were seen: robbers left the nuc its
+// life, and the look after them is done.
+func (l Look) lives() bool {
+	queen := l.Queen == QueenSeen || l.Queen == VirginSeen
+	eggs := l.Eggs == SingleEggs || l.Eggs == ManyEggs
+	return queen || eggs || l.Sides.Some()
 }
 
 func (n *nucFold) read(r *Reading, a Amount, at calendar.Moment) {
