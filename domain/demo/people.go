@@ -5,7 +5,7 @@ import (
 	"lidmark/domain/calendar"
 )
 
-const helper = "Tilda B."
+const assistant = "Tilda B."
 
 // Free hours of an ordinary working day, of an afternoon and of a free day.
 var (
@@ -21,7 +21,7 @@ var people = []struct {
 }{
 	{keeper, "555 0141", [7]book.FreeHours{freeDay, afterWork, afterWork, freeDay, afterWork, afterWork, freeDay}},
 	{partner, "555 0142", [7]book.FreeHours{freeDay, afterWork, none, afterWork, none, afterWork, freeDay}},
-	{helper, "555 0177", [7]book.FreeHours{none, none, afternoon, none, afternoon, none, freeDay}},
+	{assistant, "555 0177", [7]book.FreeHours{none, none, afternoon, none, afternoon, none, freeDay}},
 }
 
 // daysOff are days on which somebody is away, first and last.
@@ -31,9 +31,9 @@ var daysOff = []struct {
 	from, to int
 }{
 	{partner, -33, -31, -29},
-	{helper, -12, -10, -8},
+	{assistant, -12, -10, -8},
 	{partner, -4, -2, -1}, // who should have placed the cells of batch 5
-	{helper, -5, 6, 10},
+	{assistant, -5, 6, 10},
 }
 
 func (v *valley) settlePeople() {
