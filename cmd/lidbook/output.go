@@ -11,6 +11,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
+	"lidmark/ui/state"
 )
 
 // show prints a value as JSON when that was asked for, else as text.
@@ -33,7 +34,7 @@ func (a *app) table(rows [][]string) {
 	for _, row := range rows {
 		fmt.Fprintln(w, strings.TrimRight(strings.Join(row, "\t"), "\t "))
 	}
-	w.Flush() // errors of the terminal show at the next write
+	w.Flush() // the screen keeps its error
 }
 
 // shapes are what --json prints, by command. Their names are promised to stay.
@@ -132,7 +133,7 @@ func names(v *book.View, all []book.Subject) string {
 	for i, s := range all {
 		list[i] = rules.Name(v, s)
 	}
-	return strings.Join(list, " ")
+	return state.Names(state.Runs(list), func(string) bool { return true })
 }
 
 // list joins words as one says them: "3", "3 and 4", "3, 4 and 5".
