@@ -18,11 +18,17 @@ type Row struct {
 // block is how many lids stand together before a gap.
 const block = 4
 
-// arranged puts nucs into rows in stand order. A stand of up to four takes a
-// block, a longer one, or a line of stands with one letter, whole rows. With
-// heads each yard begins with one.
-func (r *Reading) arranged(nucs []*Nuc, columns int, heads bool) []Row {
-	a := arranger{columns: max(columns, block)}
+// rowsKey is which nucs are put into rows, and how many stand in one.
+type rowsKey struct {
+	yard    book.YardID // zero: all of them, each yard under a head
+	columns int
+}
+
+// readRows puts nucs into rows in stand order. A stand of up to four takes a
+// block, a longer one, or a line of stands with one letter, whole rows.
+func (r *Reading) readRows(k rowsKey) []Row {
+	nucs, heads := r.In(k.yard), k.yard.IsZero()
+	a := arranger{columns: max(k.columns, block)}
 	for i := 0; i < len(nucs); {
 		j := i
 		for j < len(nucs) && r.line(nucs[j]) == r.line(nucs[i]) {

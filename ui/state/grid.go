@@ -47,8 +47,8 @@ const (
 
 // Grid is the grid of lids in the layout l.
 func (s State) Grid(l Layout) Grid {
-	r, yard := s.Reading(), s.Filled()
-	g := Grid{Rows: r.arranged(r.In(yard), l.Columns, yard.IsZero()), Head: gridHead, Legend: gridLegend}
+	rows := s.Reading().rows(rowsKey{s.Filled(), l.Columns})
+	g := Grid{Rows: slices.Clone(rows), Head: gridHead, Legend: gridLegend}
 	switch {
 	case l.Main.H < gridLeast:
 		g.Legend = 0

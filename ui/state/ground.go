@@ -53,7 +53,9 @@ func (r *Reading) largestYard() (largest book.YardID) {
 
 // Ground is the area of a yard around all that stands and is drawn in it, in
 // the metres of [OnGround].
-func (r *Reading) Ground(yard book.YardID) scene.Area {
+func (r *Reading) Ground(yard book.YardID) scene.Area { return r.ground(yard) }
+
+func (r *Reading) readGround(yard book.YardID) scene.Area {
 	var points []scene.Point
 	for s := range r.View.Stands(yard) {
 		points = append(points, OnGround(s.At))

@@ -11,6 +11,7 @@ import (
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
+	"lidmark/ui/scene"
 )
 
 // Reading is a book read on one day: what every pane shows of it. It is made
@@ -28,6 +29,9 @@ type Reading struct {
 	batches  func() []*book.Batch
 	workdays func() map[calendar.Day]Work
 	plan     func() rules.DayPlan
+	ground   func(book.YardID) scene.Area
+	lives    func(book.BatchID) Lives
+	rows     func(rowsKey) []Row
 }
 
 // Nuc is a nuc as the panes show it on the day read.
@@ -65,6 +69,7 @@ func read(season *book.Season, at time.Time, d calendar.Day, ahead bool) *Readin
 	}
 	r.batches = sync.OnceValue(func() []*book.Batch { return slices.Collect(v.Batches()) })
 	r.workdays = sync.OnceValue(r.readWork)
+	r.ground, r.lives, r.rows = memo(r.readGround), memo(r.readLives), memo(r.readRows)
 	r.plan = sync.OnceValue(func() rules.DayPlan { return rules.Day(v, d) })
 	return r
 }

@@ -122,19 +122,19 @@ func (f *flow) inTheBuilder() {
 
 // inNucs are the stages from the emergence on.
 func (f *flow) inNucs(emerges time.Time) {
-	lives := f.lives()
+	lives := f.r.Lives(f.b.Batch)
 	if emerges.After(f.now) {
 		f.expected(emerges, practice.EmergedOfCells, look(scene.Virgin, "emerge"))
 	} else {
-		f.counted(emerges, lives.alive(emerges), look(scene.Virgin, "emerged"))
+		f.counted(emerges, lives.Alive(emerges), look(scene.Virgin, "emerged"))
 	}
 	f.laying(emerges, lives)
 	f.s.ends = f.after(f.s.stages[len(f.s.stages)-1].at, practice.ReadyAfterFirstEgg)
 }
 
 // laying are the stages from the look for eggs on.
-func (f *flow) laying(emerges time.Time, lives lives) {
-	laid, alive := lives.laid(f.now), lives.alive(f.now)
+func (f *flow) laying(emerges time.Time, lives state.Lives) {
+	laid, alive := lives.Laid(f.now), lives.Alive(f.now)
 	eggs := f.after(emerges, practice.FirstEggsNineInTenBy)
 	worth := f.after(emerges, practice.LookForEggsFrom)
 	switch {
@@ -147,7 +147,7 @@ func (f *flow) laying(emerges time.Time, lives lives) {
 		eggs = later(f.now, eggs)
 		f.expected(eggs, practice.LayingOfAccepted, look(scene.Laying, "laying"))
 	default:
-		eggs = later(lives.firstEggs(), worth)
+		eggs = later(lives.FirstEggs(), worth)
 		f.counted(eggs, laid, look(scene.Laying, "laying"))
 	}
 	capped := f.after(eggs, practice.EggToCappedWorkerBrood)
@@ -163,61 +163,6 @@ func later(a, b time.Time) time.Time {
 		return a
 	}
 	return b
-}
-
-// life is one queen of a batch in a nuc: until when she was there, and when
-// her first eggs were seen.
-type life struct{ until, eggs time.Time }
-
-type lives []life
-
-// lives are the queens of the batch that were given to nucs.
-func (f *flow) lives() lives {
-	var all lives
-	for _, g := range f.b.Given {
-		n := f.r.View.Nuc(g.Nuc)
-		l := life{until: n.Queenless.Instant}
-		if n.Holds.Batch == f.b.Batch {
-			l = life{eggs: n.Holds.FirstEggs.Instant}
-		}
-		for _, c := range n.Caught {
-			if c.Was.Batch == f.b.Batch {
-				l = life{until: c.At.Instant, eggs: c.Was.FirstEggs.Instant}
-			}
-		}
-		all = append(all, l)
-	}
-	return all
-}
-
-// alive is how many had not been lost by t.
-func (all lives) alive(t time.Time) (n int) {
-	for _, l := range all {
-		if l.until.IsZero() || l.until.After(t) {
-			n++
-		}
-	}
-	return n
-}
-
-// laid is how many had been seen laying by t.
-func (all lives) laid(t time.Time) (n int) {
-	for _, l := range all {
-		if !l.eggs.IsZero() && !l.eggs.After(t) {
-			n++
-		}
-	}
-	return n
-}
-
-// firstEggs is when the first eggs were seen, or the zero instant.
-func (all lives) firstEggs() (first time.Time) {
-	for _, l := range all {
-		if !l.eggs.IsZero() && (first.IsZero() || l.eggs.Before(first)) {
-			first = l.eggs
-		}
-	}
-	return first
 }
 
 // instantX is where an instant lies in the ribbon.

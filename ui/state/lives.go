@@ -1,0 +1,65 @@
+package state
+
+import (
+	"time"
+
+	"lidmark/domain/book"
+)
+
+// Life is one queen of a batch in a nuc: until when she was there, zero while
+// she is, and when her first eggs were seen, zero while they were not.
+type Life struct{ Until, Eggs time.Time }
+
+// Lives are the queens of a batch that were given to nucs.
+type Lives []Life
+
+// Lives are those of a batch.
+func (r *Reading) Lives(batch book.BatchID) Lives { return r.lives(batch) }
+
+func (r *Reading) readLives(batch book.BatchID) Lives {
+	var all Lives
+	for _, g := range r.View.Batch(batch).Given {
+		n := r.View.Nuc(g.Nuc)
+		l := Life{Until: n.Queenless.Instant}
+		if n.Holds.Batch == batch {
+			l = Life{Eggs: n.Holds.FirstEggs.Instant}
+		}
+		for _, c := range n.Caught {
+			if c.Was.Batch == batch {
+				l = Life{Until: c.At.Instant, Eggs: c.Was.FirstEggs.Instant}
+			}
+		}
+		all = append(all, l)
+	}
+	return all
+}
+
+// Alive is how many had not been lost by t.
+func (all Lives) Alive(t time.Time) (n int) {
+	for _, l := range all {
+		if l.Until.IsZero() || l.Until.After(t) {
+			n++
+		}
+	}
+	return n
+}
+
+// Laid is how many had been seen laying by t.
+func (all Lives) Laid(t time.Time) (n int) {
+	for _, l := range all {
+		if !l.Eggs.IsZero() && !l.Eggs.After(t) {
+			n++
+		}
+	}
+	return n
+}
+
+// FirstEggs is when the first eggs were seen, or the zero instant.
+func (all Lives) FirstEggs() (first time.Time) {
+	for _, l := range all {
+		if !l.Eggs.IsZero() && (first.IsZero() || l.Eggs.Before(first)) {
+			first = l.Eggs
+		}
+	}
+	return first
+}
