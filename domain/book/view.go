@@ -27,6 +27,7 @@ type View struct {
 	names   func() map[string][]*Nuc // by name
 	yards   folds[YardID, Yard]
 	stands  folds[StandID, Stand]
+	rows    folds[YardID, []*Stand] // the stands of a yard, in order
 	boxes   folds[BoxID, BoxBuilt]
 	nucs    folds[NucID, Nuc]
 	cols    folds[ColonyID, Colony]

@@ -21,6 +21,7 @@ type Yard struct {
 	Weather     map[calendar.Day]WeatherSeen
 	Standstill  *Standstill // nil: bees may move
 	LastChecked calendar.Moment
+	Treated     Treatment
 }
 
 // Standstill is why nothing may leave a yard.
@@ -70,12 +71,14 @@ func (v *View) homeZone() *time.Location {
 func (v *View) Stand(id StandID) *Stand { return v.stands.get(id, v.foldStand) }
 
 // Stands yields the stands of a yard in the order of their letters.
-func (v *View) Stands(in YardID) iter.Seq[*Stand] {
+func (v *View) Stands(in YardID) iter.Seq[*Stand] { return slices.Values(*v.rows.get(in, v.orderStands)) }
+
+func (v *View) orderStands(in YardID) *[]*Stand {
 	all := slices.DeleteFunc(collect(v, KindStand, v.Stand), func(s *Stand) bool { return s.Yard != in })
 	slices.SortFunc(all, func(a, b *Stand) int {
 		return cmp.Or(compareNames(a.Letter, b.Letter), a.Stand.compare(b.Stand))
 	})
-	return slices.Values(all)
+	return &all
 }
 
 func (v *View) foldYard(id YardID) *Yard {
@@ -103,6 +106,8 @@ func (v *View) foldYardFact(y *Yard, e *Entry) {
 		y.takeWeather(f)
 	case Inspected:
 		y.LastChecked = e.At
+	case Treated:
+		y.Treated.take(e, y.Yard.Subject())
 	}
 }
 
