@@ -27,7 +27,7 @@ func (s shelf) Demo() (*state.Book, error) {
 	entries := demo.Season(calendar.DayOf(s.clock(), time.Local), time.Local)
 	return &state.Book{
 		Season: book.NewSeason(time.LoadLocation, entries), Name: "demo season",
-		ReadOnly: "this is the demo season: nothing is kept",
+		ReadOnly: "this is the demo season, a summer moved to today: nothing is kept",
 	}, nil
 }
 

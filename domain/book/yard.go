@@ -71,7 +71,9 @@ func (v *View) homeZone() *time.Location {
 func (v *View) Stand(id StandID) *Stand { return v.stands.get(id, v.foldStand) }
 
 // Stands yields the stands of a yard in the order of their letters.
-func (v *View) Stands(in YardID) iter.Seq[*Stand] { return slices.Values(*v.rows.get(in, v.orderStands)) }
+func (v *View) Stands(in YardID) iter.Seq[*Stand] {
+	return slices.Values(*v.rows.get(in, v.orderStands))
+}
 
 func (v *View) orderStands(in YardID) *[]*Stand {
 	all := slices.DeleteFunc(collect(v, KindStand, v.Stand), func(s *Stand) bool { return s.Yard != in })
