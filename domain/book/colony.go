@@ -14,6 +14,7 @@ type Colony struct {
 	OpenBrood []OpenBrood // open brood put in, in which wild cells can be
 	Banked    []QueenID   // queens caged in it now, in the order they came
 	FedAt     calendar.Moment
+	Treated   Treatment
 	Gave      []Transfer // bees and brood it gave
 	Got       []Transfer // bees and brood it got
 }
@@ -75,6 +76,8 @@ func (c *Colony) take(me Subject, e *Entry) {
 		c.searched(e.At, f.Found)
 	case Fed:
 		c.FedAt = e.At
+	case Treated:
+		c.Treated.take(e, me)
 	case QueenBanked:
 		c.bank(f.Queen)
 	case VirginCaged:

@@ -28,6 +28,7 @@ type Nuc struct {
 	Temper    Reading
 	Entrance  Reading // open area in cm²
 	Fed       Feed
+	Treated   Treatment
 	Paint     Stroke
 	Front     FrontMarked
 	RobbedAt  calendar.Moment // zero: not, or over since

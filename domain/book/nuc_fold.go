@@ -59,6 +59,8 @@ func (n *nucFold) takeCare(e *Entry) {
 		n.OwnCells.Broken = e.At
 	case Robbed:
 		n.RobbedAt = e.At
+	case Treated:
+		n.Treated.take(e, n.me())
 	case Looked:
 		n.live(e.At)
 		n.look(Look{e.At, f})
@@ -109,6 +111,7 @@ func (n *nucFold) madeUp(e *Entry, f NucMadeUp) {
 	n.Ended, n.EndedBy = calendar.Moment{}, ""
 	n.Looks, n.Bees, n.Stores, n.Temper = n.Looks[:0], Reading{}, Reading{}, Reading{}
 	n.Brood, n.OwnCells, n.RobbedAt = OtherBrood{}, OwnCells{}, calendar.Moment{}
+	n.Treated = Treatment{}
 	n.otherBrood(e.At, f.Open > 0, f.Capped > 0)
 }
 
@@ -123,7 +126,7 @@ func (n *nucFold) live(at calendar.Moment) {
 
 func (n *nucFold) empty(at calendar.Moment, how string) {
 	n.Holds = Holding{Condition: Empty, Since: at, Seen: true}
-	n.Queenless, n.RobbedAt = calendar.Moment{}, calendar.Moment{}
+	n.Queenless, n.RobbedAt, n.Treated = calendar.Moment{}, calendar.Moment{}, Treatment{}
 	n.Ended, n.EndedBy = at, how
 }
 

@@ -43,6 +43,7 @@ func deed(t *rapid.T, n book.NucID, before []book.Entry) book.Fact {
 		book.QueenHandedOver{Queen: booktest.Queen("8"), With: true},
 		book.United{Nuc: n, With: booktest.Nuc("A2").Subject()},
 		book.Robbed{Nuc: n},
+		book.Treated{Of: n.Subject(), With: "oxalic acid", Wait: 14},
 		book.ShakenOut{Nuc: n},
 		book.BroodGiven{To: n.Subject(), Open: 2, From: booktest.Colony("S1").Subject()},
 		book.DiseaseSuspected{Of: n.Subject(), What: "foulbrood"},
