@@ -67,6 +67,7 @@ func (i Catch) check(c *checker) {
 	if i.AsVirgin {
 		return
 	}
+	c.treatedIn(n)
 	p := c.course.Of(n)
 	if !h.Condition.Queenright() {
 		c.refuse(fmt.Sprintf("nobody has seen a queen laying in %s", n.Name), "Look for eggs first; a virgin is caught as a virgin")
@@ -208,6 +209,11 @@ func (i HandOver) check(c *checker) {
 		return
 	}
 	if !q.From.IsZero() {
-		c.standstill(c.view.Nuc(q.From).Yard, "Hand her over")
+		from := c.view.Nuc(q.From)
+		c.standstill(from.Yard, "Hand her over")
+		c.treatedIn(from)
+	}
+	if bank, ok := q.Where.Colony(); ok {
+		c.treated(q.Where, c.view.Colony(bank).Yard, c.view.Colony(bank).Treated)
 	}
 }

@@ -29,6 +29,13 @@ func waiting(p *booktest.Pen) {
 	p.At("2027-05-13 18:00").Write(madeUp("A1")...)
 }
 
+// treatedA1 is A1 with a proven queen, treated on 12 June with 14 days to wait.
+func treatedA1(p *booktest.Pen) {
+	layingOn1June(p)
+	p.At("2027-06-11 18:00").Write(look("A1", book.Looked{Brood: book.Said(3)}))
+	p.At("2027-06-12 18:00").Write(book.Treated{Of: a1.Subject(), With: "oxalic acid", Wait: 14})
+}
+
 // grafted is A1 made up and without a queen for days, and a batch of 5 May.
 func grafted(p *booktest.Pen) {
 	p.At("2027-05-04 18:00").Write(madeUp("A1")...)
@@ -173,6 +180,25 @@ var plans = []planned{
 	{
 		name: "bees of the same yard", write: stockedAtHome, at: "2027-05-02 18:00", plan: rules.AddBees{Nuc: a1, Cups: 2, From: booktest.Colony("S1").Subject()},
 		warned: "of 1 400 bees about 1 000 stay: their fliers know the way home", do: "Take young bees from brood combs and shut them in, or bees of a far yard",
+	},
+	{
+		name: "a catch in the wait after a treatment", write: treatedA1, at: "2027-06-20 18:00", plan: rules.Catch{Nuc: a1},
+		warned: "A1 was treated with oxalic acid on Sat 12 Jun; its label asks to wait 14 days", do: "Wait until Sat 26 Jun, unless the label allows it",
+	},
+	{name: "a catch after the wait", write: treatedA1, at: "2027-06-26 18:00", plan: rules.Catch{Nuc: a1}},
+	{
+		name: "a queen of a treated yard handed over", write: func(p *booktest.Pen) {
+			caughtOn20June(p)
+			p.Write(book.Treated{Of: atFar.Subject(), With: "oxalic acid", Wait: 3})
+		}, at: "2027-06-21 18:00", plan: rules.HandOver{Queen: booktest.Queen("a")},
+		warned: "Quillbank was treated with oxalic acid on Sun 20 Jun; its label asks to wait 3 days", do: "Wait until Wed 23 Jun, unless the label allows it",
+	},
+	{
+		name: "a queen handed over out of a treated bank", write: func(p *booktest.Pen) {
+			caughtOn20June(p)
+			p.Write(book.QueenBanked{Queen: booktest.Queen("a"), Bank: booktest.Colony("K1")}, book.Treated{Of: booktest.Colony("K1").Subject(), With: "thymol", Wait: 1})
+		}, at: "2027-06-20 19:00", plan: rules.HandOver{Queen: booktest.Queen("a")},
+		warned: "K1 was treated with thymol on Sun 20 Jun; its label asks to wait 1 day", do: "Wait until Mon 21 Jun, unless the label allows it",
 	},
 	{
 		name: "a queen handed over twice", write: func(p *booktest.Pen) {

@@ -227,6 +227,18 @@ var table = []found{
 		p.At("2027-06-20 18:00").Write(book.QueenCaught{Nuc: booktest.Nuc("A1"), Queen: booktest.Queen("a"), Label: "7"},
 			book.QueenBanked{Queen: booktest.Queen("a"), Bank: booktest.Colony("K1")})
 	}, "2027-08-05 09:00", rules.Pressing, "1 mated queen caged in K1"},
+	{rules.AfterTreatment, "a nuc", treatedA1, "2027-06-25 18:00", rules.Open, "wait after treatment until Sat 26 Jun"},
+	{rules.AfterTreatment, "the wait is over", treatedA1, "2027-06-26 00:00", 0, ""},
+	{rules.AfterTreatment, "a yard", func(p *booktest.Pen) {
+		p.At("2027-05-03 18:00").Write(book.Treated{Of: atFar.Subject(), With: "thymol", Wait: 300})
+	}, "2027-05-04 09:00", rules.Open, "wait after treatment until Sun 27 Feb 2028"},
+	{rules.AfterTreatment, "a colony", func(p *booktest.Pen) {
+		p.At("2027-05-03 18:00").Write(book.Treated{Of: booktest.Colony("S2").Subject(), With: "thymol", Wait: 1})
+	}, "2027-05-03 19:00", rules.Open, "wait after treatment until Tue 4 May"},
+	{rules.AfterTreatment, "no wait", func(p *booktest.Pen) {
+		p.At("2027-05-03 18:00").Write(book.Treated{Of: booktest.Colony("S2").Subject(), With: "thymol"})
+	}, "2027-05-03 19:00", 0, ""},
+	{rules.Ready, "treated", treatedA1, "2027-06-20 18:00", rules.Open, "ready to hand over"},
 	{rules.Standstill, "suspected", func(p *booktest.Pen) {
 		p.At("2027-05-03 18:00").Write(book.DiseaseSuspected{Of: booktest.Colony("S2").Subject(), What: "foul brood"})
 	}, "2027-05-04 09:00", rules.Pressing, "standstill: nothing leaves this yard"},

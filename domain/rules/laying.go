@@ -42,10 +42,14 @@ func (p *pass) ready(n *nucCase) {
 		Sure: n.sure(),
 		Used: []practice.Key{practice.ReadyAfterFirstEgg, practice.LeastAgeAtHandOver},
 	}
+	t, waits := n.treated()
 	switch s := n.yard.yard.Standstill; {
 	case s != nil:
 		f.Do = "No catch while the yard is on standstill"
 		f.Why += fmt.Sprintf("; %s suspected in %s", s.What, p.name(s.Of))
+	case waits:
+		f.Do = "No catch before " + t.Until(n.yard.zone).Short() + ", unless the label allows it"
+		f.Why += fmt.Sprintf("; treated with %s on %s", t.With, n.yard.of(t.At).Short())
 	case f.Severity == Open && p.wanted > 0:
 		p.wanted--
 		f.Act, f.Do = ActCatchQueen, "Catch her, cage and mark her"

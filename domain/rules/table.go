@@ -58,6 +58,7 @@ func table() []row {
 		{rule: BankVirgins, doc: "virgins in cages too long", season: (*pass).bankVirgins},
 		{rule: BankMated, doc: "mated queens in cages too long", season: (*pass).bankMated},
 		{rule: Standstill, doc: "a disease is suspected: nothing leaves the yard", yard: (*pass).standstill},
+		{rule: AfterTreatment, doc: "the label of a treatment asks to wait", nuc: (*pass).treatedNuc, yard: (*pass).treatedYard, season: (*pass).treatedColonies},
 		{rule: Papers, doc: "a certificate or permit runs out", yard: (*pass).papers},
 		{rule: Counts, doc: "what went out is not all accounted for", season: (*pass).counts, batch: (*pass).lostBatch},
 		{rule: Twice, doc: "the same was written down twice", season: (*pass).twice},
@@ -71,36 +72,37 @@ func table() []row {
 
 // The rules by the names that books keep.
 const (
-	VirginWalks   Rule = "a virgin is out"
-	CellsOut      Rule = "cells must be out"
-	NobodyReady   Rule = "emerging where nobody is ready"
-	WildCells     Rule = "search for wild cells"
-	OwnCells      Rule = "break down own cells"
-	BeingRobbed   Rule = "robbed"
-	DroneLayer    Rule = "drone layer"
-	LayingWorkers Rule = "laying workers"
-	Queenless     Rule = "no queen"
-	VirginsTime   Rule = "virgin's time is running"
-	LookEggs      Rule = "look for eggs"
-	Late          Rule = "late"
-	LookAgain     Rule = "look again for capped brood"
-	Ready         Rule = "ready to hand over"
-	Full          Rule = "full"
-	CheckBees     Rule = "check the bees"
-	Weak          Rule = "weak"
-	Light         Rule = "light"
-	Robbers       Rule = "robbers"
-	BankVirgins   Rule = "virgins in cages"
-	BankMated     Rule = "queens in cages"
-	Standstill    Rule = "standstill"
-	Papers        Rule = "papers"
-	Counts        Rule = "counts do not close"
-	Twice         Rule = "typed twice"
-	GapAsks       Rule = "does not fit the book"
-	SameNucs      Rule = "two batches want the same nucs"
-	SameFinisher  Rule = "two batches want the same colony"
-	SameDay       Rule = "two batches want the same day"
-	NoHands       Rule = "nobody is free"
+	VirginWalks    Rule = "a virgin is out"
+	CellsOut       Rule = "cells must be out"
+	NobodyReady    Rule = "emerging where nobody is ready"
+	WildCells      Rule = "search for wild cells"
+	OwnCells       Rule = "break down own cells"
+	BeingRobbed    Rule = "robbed"
+	DroneLayer     Rule = "drone layer"
+	LayingWorkers  Rule = "laying workers"
+	Queenless      Rule = "no queen"
+	VirginsTime    Rule = "virgin's time is running"
+	LookEggs       Rule = "look for eggs"
+	Late           Rule = "late"
+	LookAgain      Rule = "look again for capped brood"
+	Ready          Rule = "ready to hand over"
+	Full           Rule = "full"
+	CheckBees      Rule = "check the bees"
+	Weak           Rule = "weak"
+	Light          Rule = "light"
+	Robbers        Rule = "robbers"
+	BankVirgins    Rule = "virgins in cages"
+	BankMated      Rule = "queens in cages"
+	Standstill     Rule = "standstill"
+	AfterTreatment Rule = "wait after treatment"
+	Papers         Rule = "papers"
+	Counts         Rule = "counts do not close"
+	Twice          Rule = "typed twice"
+	GapAsks        Rule = "does not fit the book"
+	SameNucs       Rule = "two batches want the same nucs"
+	SameFinisher   Rule = "two batches want the same colony"
+	SameDay        Rule = "two batches want the same day"
+	NoHands        Rule = "nobody is free"
 )
 
 // Described is a rule with what it finds.
