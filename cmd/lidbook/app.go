@@ -2,6 +2,8 @@ package main
 
 import (
 	"bufio"
+	"errors"
+	"fmt"
 	"io"
 	"time"
 
@@ -14,6 +16,7 @@ type app struct {
 	now       time.Time
 	in        io.Reader
 	out, errs io.Writer
+	file      io.Writer // where a file goes that is written to the output, as it is
 	env       func(string) string
 	asks      bool // somebody can answer questions
 
@@ -56,11 +59,21 @@ func register(group string, make func(*app) *cobra.Command) {
 }
 
 func (a *app) execute(args []string) error {
+	a.file = a.out
+	out := &screen{to: a.out}
+	a.out, a.errs = out, &screen{to: a.errs}
 	root := a.root()
 	root.SetArgs(args)
-	err := root.Execute()
+	c, err := root.ExecuteC()
 	if err != nil && !a.began {
-		return &usageError{err}
+		err = &usageError{err: err}
+	}
+	var usage *usageError
+	if errors.As(err, &usage) {
+		usage.at = c.CommandPath()
+	}
+	if err == nil && out.err != nil {
+		err = fmt.Errorf("what was to be read here could not be written: %w", out.err)
 	}
 	return err
 }
@@ -96,6 +109,8 @@ func (a *app) root() *cobra.Command {
 	for _, command := range commands {
 		root.AddCommand(command(a))
 	}
+	knowsItsHelp(root)
+	root.SetFlagErrorFunc(flagError)
 	explainArgs(root)
 	return root
 }
@@ -118,7 +133,7 @@ func (a *app) begin() error {
 	}
 	now, err := time.Parse(time.RFC3339, text)
 	if err != nil {
-		return &usageError{err}
+		return &usageError{err: fmt.Errorf("--now %q: write an instant like 2027-05-15T20:00:00+02:00", text)}
 	}
 	a.now = now
 	return nil

@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
-	"time"
 
 	"github.com/spf13/cobra"
 
@@ -58,16 +57,16 @@ func addYard(a *app) *cobra.Command {
 		}
 		y.Yard, y.Name = book.YardID(d.ids.next()), args[0]
 		y.Zone = cmp.Or(y.Zone, d.zone.String())
-		if _, err := time.LoadLocation(y.Zone); err != nil {
-			return fmt.Errorf("--zone %q: no such time zone, write one like Europe/Berlin", y.Zone)
+		if _, err := namedZone(y.Zone); err != nil {
+			return err
 		}
 		y.Home = f.HomeYard() == nil
 		return d.write(y)
 	})
 	c.Flags().StringVar(&y.Zone, "zone", "", "its time `ZONE` (else that of the home yard)")
-	c.Flags().Float64Var(&y.Drive, "drive", 0, "`MINUTES` from home")
-	c.Flags().Float64Var(&y.Lat, "lat", 0, "latitude in degrees, north positive")
-	c.Flags().Float64Var(&y.Lon, "lon", 0, "longitude in degrees, east positive")
+	amount(c, &y.Drive, "drive", 0, "`MINUTES` from home")
+	signed(c, &y.Lat, "lat", "latitude in degrees, north positive")
+	signed(c, &y.Lon, "lon", "longitude in degrees, east positive")
 	return c
 }
 
@@ -103,7 +102,7 @@ func addBoxes(a *app) *cobra.Command {
 		return nil
 	})
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
-	c.Flags().IntVar(&per, "nucs-per-box", 1, "how many nucs share a box")
+	amount(c, &per, "nucs-per-box", 1, "how many nucs share a box")
 	c.Flags().StringVar(&place, "at", "", "the middle of their stand, `EAST,NORTH` of the yard's origin in m (else a row on from the others)")
 	comb.flags(c)
 	return c
@@ -213,7 +212,7 @@ func addColony(a *app) *cobra.Command {
 	c.Flags().StringSliceVar(&roles, "role", nil, "what it is kept for: breeder, starter, finisher, \"cell builder\", \"brood source\", \"drone source\", bank")
 	c.Flags().StringVar(&line, "line", "", "its mother `LINE`")
 	c.Flags().StringVar(&queen, "queen", "", "its queen's `NAME`")
-	c.Flags().Float64Var(&thousands, "bees", 0, "bees in thousands")
+	amount(c, &thousands, "bees", 0, "bees in thousands")
 	return c
 }
 

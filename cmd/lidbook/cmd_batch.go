@@ -217,14 +217,14 @@ func countWords(b *book.Batch) []string {
 	words := []string{plural(b.Larvae, "graft")}
 	add := func(n int, word string) {
 		if n > 0 {
-			words = append(words, fmt.Sprintf("%d %s", n, word))
+			words = append(words, thousands(n)+" "+word)
 		}
 	}
 	if b.Taken.Counted() {
-		words = append(words, fmt.Sprintf("%d taken", b.Taken.N))
+		words = append(words, thousands(b.Taken.N)+" taken")
 	}
 	if b.Capped.Counted() {
-		words = append(words, fmt.Sprintf("%d capped", b.Capped.N))
+		words = append(words, thousands(b.Capped.N)+" capped")
 	}
 	add(b.Culled, "culled")
 	add(given(b, false), "given")
@@ -233,7 +233,7 @@ func countWords(b *book.Batch) []string {
 	add(b.Out, "emerged outside nucs")
 	add(b.Dead, "dead")
 	add(b.Lost, "dropped")
-	return append(words, fmt.Sprintf("%d still together", b.Left()))
+	return append(words, thousands(b.Left())+" still together")
 }
 
 func batchesCommand(a *app) *cobra.Command {

@@ -9,8 +9,10 @@ import (
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/bee"
+	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
+	"lidmark/domain/rules"
 )
 
 func init() {
@@ -30,23 +32,20 @@ type graft struct {
 func (g *graft) flags(c *cobra.Command) {
 	f := c.Flags()
 	f.StringVar(&g.at, "graft", "", "when the larvae were grafted, as \"`DAY TIME`\": \"2027-05-05 18:00\"")
-	f.DurationVar(&g.age, "larvae", 0, "`AGE` of the larvae at the graft, like 18h (else as in your numbers)")
-	f.IntVar(&g.cells, "cells", 1, "how many cells are together")
+	age(c, &g.age)
+	amount(c, &g.cells, "cells", 1, "how many cells are together")
 	f.StringVar(&g.zone, "zone", "", "time `ZONE`, like Europe/Berlin (else this machine's)")
-	f.Float64Var(&g.celsius, "celsius", 0, "warmth of the incubator in °C (else that of a brood nest)")
+	amount(c, &g.celsius, "celsius", 0, "warmth of the incubator in °C (else that of a brood nest)")
 }
 
 // batch is the graft as its clock sees it.
 func (g *graft) batch(a *app) (bee.Batch, *time.Location, error) {
 	if g.at == "" {
-		return bee.Batch{}, nil, &usageError{fmt.Errorf("say when the larvae were grafted, like --graft \"2027-05-05 18:00\"")}
+		return bee.Batch{}, nil, &usageError{err: fmt.Errorf("say when the larvae were grafted, like --graft \"2027-05-05 18:00\"")}
 	}
-	zone := a.localZone()
-	if g.zone != "" {
-		var err error
-		if zone, err = time.LoadLocation(g.zone); err != nil {
-			return bee.Batch{}, nil, fmt.Errorf("--zone %q: no such time zone, write one like Europe/Berlin", g.zone)
-		}
+	zone, err := a.zoneOr(g.zone)
+	if err != nil {
+		return bee.Batch{}, nil, err
 	}
 	w, err := parseWhen(g.at, calendar.DayOf(a.now, zone), zone)
 	if err != nil {
@@ -57,6 +56,12 @@ func (g *graft) batch(a *app) (bee.Batch, *time.Location, error) {
 	}
 	if g.cells < 1 {
 		return bee.Batch{}, nil, fmt.Errorf("--cells %d: at least 1 cell", g.cells)
+	}
+	if err := rules.Plausible(book.Grafted{Number: 1, Larvae: g.cells, LarvaAge: g.age.Hours()}); err != nil {
+		return bee.Batch{}, nil, err
+	}
+	if err := rules.Plausible(book.IncubatorRead{Celsius: g.celsius}); err != nil {
+		return bee.Batch{}, nil, err
 	}
 	b := bee.Batch{Graft: w.at, LarvaAge: g.age, Cells: g.cells}
 	if g.celsius != 0 {
@@ -71,7 +76,7 @@ func clockCommand(a *app) *cobra.Command {
 		Use:     "clock [\"DAY TIME\"]",
 		Short:   "The clock of a graft, without any book",
 		Long:    "Tells the days and hours of a batch from the hour of the graft: when to count,\nwhen to leave alone, when the cells must be out, when the first virgin walks.",
-		Example: "  lidbook clock \"2027-05-05 18:00\"\n  lidbook clock --graft \"2027-05-05 18:00\" --larvae 18h --cells 24 --zone Europe/Berlin",
+		Example: "  lidbook clock \"2027-05-05 18:00\"\n  lidbook clock --graft \"2027-05-05 18:00\" --age 18h --cells 24 --zone Europe/Berlin",
 		Args:    cobra.MaximumNArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
 			g.at = cmp.Or(g.at, strings.Join(args, ""))

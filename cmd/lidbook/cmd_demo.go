@@ -27,12 +27,9 @@ func demoCommand(a *app) *cobra.Command {
 			if !strings.HasSuffix(path, storage.Extension) {
 				path += storage.Extension
 			}
-			zone, err := time.LoadLocation(zoneName)
+			zone, err := a.zoneOr(zoneName)
 			if err != nil {
 				return err
-			}
-			if zoneName == "" {
-				zone = a.localZone()
 			}
 			return a.demoBook(path, zone)
 		},

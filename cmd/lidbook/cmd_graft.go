@@ -24,7 +24,7 @@ func init() {
 
 func graftCommand(a *app) *cobra.Command {
 	var g book.Grafted
-	var age time.Duration
+	var old time.Duration
 	var breeder, starter, grafter string
 	c := a.writing(&cobra.Command{
 		Use:   "graft --larvae N",
@@ -40,7 +40,7 @@ func graftCommand(a *app) *cobra.Command {
 		if d.at.Part == calendar.WholeDay {
 			return fmt.Errorf("--on %s: say the hour as well, the clock runs by the hour", d.flags.on)
 		}
-		g.LarvaAge = age.Hours()
+		g.LarvaAge = old.Hours()
 		if err := fillGraft(&g, f, breeder, starter, grafter); err != nil {
 			return err
 		}
@@ -51,21 +51,21 @@ func graftCommand(a *app) *cobra.Command {
 		return d.clockOf(g)
 	})
 	fl := c.Flags()
-	fl.IntVar(&g.Number, "batch", 0, "`NUMBER` of the batch (else the next)")
-	fl.IntVar(&g.Larvae, "larvae", 0, "how many larvae")
-	fl.DurationVar(&age, "age", 0, "`AGE` of the larvae, like 18h (else as in your numbers)")
+	amount(c, &g.Number, "batch", 0, "`NUMBER` of the batch (else the next)")
+	amount(c, &g.Larvae, "larvae", 0, "how many larvae")
+	age(c, &old)
 	fl.StringVar(&g.Line, "line", "", "mother `LINE` (else the breeder's)")
 	fl.StringVar(&breeder, "breeder", "", "the breeder `COLONY`")
 	fl.StringVar(&starter, "starter", "", "the starter `COLONY`")
 	fl.StringVar(&grafter, "grafter", "", "`PERSON` who grafted")
-	fl.IntVar(&g.Bars, "bars", 0, "how many bars")
+	amount(c, &g.Bars, "bars", 0, "how many bars")
 	return c
 }
 
 // fillGraft finds the colonies and the person, and the batch's number.
 func fillGraft(g *book.Grafted, f finder, breeder, starter, grafter string) error {
-	if g.Larvae < 1 || g.Bars < 0 || g.LarvaAge < 0 {
-		return fmt.Errorf("%d larvae on %d bars: at least 1 larva", g.Larvae, g.Bars)
+	if g.Larvae < 1 {
+		return fmt.Errorf("say with --larvae how many larvae were grafted, at least 1 larva")
 	}
 	last := 0
 	for b := range f.Batches() {
@@ -141,13 +141,13 @@ func countCommand(a *app) *cobra.Command {
 		return d.write(facts...)
 	})
 	fl := c.Flags()
-	fl.IntVar(&take, "take", 0, "grafts accepted by the builder")
-	fl.IntVar(&capped, "capped", 0, "capped cells")
-	fl.IntVar(&ripe, "ripe", 0, "ripe cells that are together now")
-	fl.IntVar(&culled, "culled", 0, "cells taken out for good")
+	amount(c, &take, "take", 0, "grafts accepted by the builder")
+	amount(c, &capped, "capped", 0, "capped cells")
+	amount(c, &ripe, "ripe", 0, "ripe cells that are together now")
+	amount(c, &culled, "culled", 0, "cells taken out for good")
 	fl.StringVar(&why, "why", "", "why they were culled")
-	fl.IntVar(&out, "emerged", 0, "virgins out of cells that were not given")
-	fl.IntVar(&dead, "dead", 0, "with --emerged: cells found dead")
+	amount(c, &out, "emerged", 0, "virgins out of cells that were not given")
+	amount(c, &dead, "dead", 0, "with --emerged: cells found dead")
 	return c
 }
 
@@ -204,7 +204,7 @@ func moveCommand(a *app) *cobra.Command {
 		}
 		return d.write(facts...)
 	})
-	c.Flags().Float64Var(&celsius, "celsius", 0, "warmth of the incubator in °C, from now on")
+	amount(c, &celsius, "celsius", 0, "warmth of the incubator in °C, from now on")
 	return c
 }
 

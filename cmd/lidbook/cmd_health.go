@@ -84,12 +84,9 @@ func treatCommand(a *app) *cobra.Command {
 		Example: "  lidbook treat S2 \"oxalic acid\" --wait 0\n  lidbook treat A1-A6 \"oxalic acid\"",
 		Args:    cobra.MinimumNArgs(2),
 	}, 1, func(_ *desk, of book.Subject, args []string) (book.Fact, error) {
-		if wait < 0 {
-			return nil, fmt.Errorf("--wait %d: at least 0 days", wait)
-		}
 		return book.Treated{Of: of, With: args[0], Wait: wait}, nil
 	})
-	c.Flags().IntVar(&wait, "wait", 0, "`DAYS` to wait, as the label asks")
+	amount(c, &wait, "wait", 0, "`DAYS` to wait, as the label asks")
 	return c
 }
 

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"maps"
 	"reflect"
 	"slices"
@@ -17,6 +18,9 @@ func jsonCommand(a *app) *cobra.Command {
 		Short: "The names that --json prints, by command; they stay",
 		Args:  cobra.MaximumNArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
+			if len(args) == 1 && shapes[args[0]] == nil {
+				return &usageError{err: fmt.Errorf("%s prints no JSON: choose one of %s", args[0], strings.Join(slices.Sorted(maps.Keys(shapes)), ", "))}
+			}
 			for _, name := range slices.Sorted(maps.Keys(shapes)) {
 				if len(args) == 0 || args[0] == name {
 					a.line("%s", name)

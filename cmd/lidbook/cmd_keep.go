@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bufio"
 	"cmp"
 	"context"
 	"errors"
@@ -77,7 +78,10 @@ func copyCommand(a *app) *cobra.Command {
 				return err
 			}
 			defer b.Close() // nothing was written
-			to := a.copyName(b.Path(), args[0])
+			to, err := a.copyName(b.Path(), args[0])
+			if err != nil {
+				return err
+			}
 			if sameFolder(to, b.Path()) {
 				return refuse("%s lies beside the book, and then nobody knows which is meant: name a folder, like %s", to, storage.CopiesFolder(b.Path()))
 			}
@@ -91,13 +95,13 @@ func copyCommand(a *app) *cobra.Command {
 }
 
 // copyName is the file of a copy: in a folder the book's name and the day.
-func (a *app) copyName(book, to string) string {
+func (a *app) copyName(book, to string) (string, error) {
 	info, err := os.Stat(to)
 	if err != nil || !info.IsDir() {
-		return to
+		return bookFile(to)
 	}
 	name := strings.TrimSuffix(filepath.Base(book), storage.Extension)
-	return filepath.Join(to, name+a.now.Format("-2006-01-02")+storage.Extension)
+	return filepath.Join(to, name+a.now.Format("-2006-01-02")+storage.Extension), nil
 }
 
 func sameFolder(a, b string) bool {
@@ -120,7 +124,7 @@ func exportCommand(a *app) *cobra.Command {
 			return err
 		}
 		if to == "" {
-			return write(a.out)
+			return write(a.file)
 		}
 		return storage.WriteFile(to, write)
 	})
@@ -141,7 +145,7 @@ func exporter(v *book.View, form string) (func(io.Writer) error, error) {
 	case "looks":
 		return func(w io.Writer) error { return table.Looks(v).Write(w, table.Format{}) }, nil
 	default:
-		return nil, &usageError{fmt.Errorf("export %q: choose jsonl, nucs, batches or looks", form)}
+		return nil, &usageError{err: fmt.Errorf("export %q: choose jsonl, nucs, batches or looks", form)}
 	}
 }
 
@@ -196,22 +200,50 @@ func (a *app) takeIn(d *desk, path string, partly bool) error {
 		defer other.Close() // nothing was written
 		return d.book.Merge(other)
 	}
-	f, err := os.Open(path)
-	if err != nil {
-		return fmt.Errorf("%s: cannot be read: %w", path, errors.Unwrap(err))
-	}
-	defer f.Close() // nothing was written
-	entries, refused, err := jsonl.Read(f, path)
+	f, err := openText(path)
 	if err != nil {
 		return err
 	}
-	for _, r := range refused {
-		fmt.Fprintln(a.errs, r.Error())
+	defer f.Close() // nothing was written
+	entries, refused, err := jsonl.Read(f, path)
+	if errors.Is(err, bufio.ErrTooLong) {
+		return fmt.Errorf("%s: a line of it is longer than any entry: it is no file of entries", path)
 	}
+	if err != nil {
+		return err
+	}
+	a.sayRefused(refused)
 	if len(refused) > 0 && !partly {
 		return fmt.Errorf("%s not good, nothing was taken in: mend the file, or add --partly", plural(len(refused), "line"))
 	}
 	return d.book.Append(entries...)
+}
+
+// openText opens a file to read, not a folder or a device.
+func openText(path string) (*os.File, error) {
+	info, err := os.Stat(path)
+	if err != nil {
+		return nil, fmt.Errorf("%s: cannot be read: %w", path, errors.Unwrap(err))
+	}
+	if info.Mode()&(os.ModeDir|os.ModeDevice) != 0 {
+		return nil, fmt.Errorf("%s is no file: name one of JSON Lines, or a book", path)
+	}
+	f, err := os.Open(path)
+	if err != nil {
+		return nil, fmt.Errorf("%s: cannot be read: %w", path, errors.Unwrap(err))
+	}
+	return f, nil
+}
+
+// sayRefused names lines that are not good, the first ones each.
+func (a *app) sayRefused(all []jsonl.Refusal) {
+	const few = 20
+	for _, r := range all[:min(few, len(all))] {
+		fmt.Fprintln(a.errs, r.Error())
+	}
+	if more := len(all) - few; more > 0 {
+		fmt.Fprintf(a.errs, "and %s more\n", thousands(more))
+	}
 }
 
 func calendarCommand(a *app) *cobra.Command {
@@ -223,6 +255,10 @@ func calendarCommand(a *app) *cobra.Command {
 		Example: "  lidbook calendar batches.ics",
 		Args:    cobra.ExactArgs(1),
 	}, func(_ *cobra.Command, v *book.View, args []string) error {
+		const most = 2 * 365
+		if days < 1 || days > most {
+			return fmt.Errorf("--days %d: write 1 to %d", days, most)
+		}
 		from := v.Today()
 		events := []ics.Event{}
 		for _, d := range rules.Deadlines(v, from, from+calendar.Day(days)) {
@@ -232,10 +268,10 @@ func calendarCommand(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		a.line("%s: %s until %s", args[0], plural(len(events), "event"), (from + calendar.Day(days)).Short())
+		a.line("%s: %s until %s", args[0], plural(len(events), "event"), dayOf(v, (from+calendar.Day(days)).Start(v.Zone())))
 		return nil
 	})
-	c.Flags().IntVar(&days, "days", 60, "how many days ahead")
+	amount(c, &days, "days", 60, "how many days ahead")
 	return c
 }
 

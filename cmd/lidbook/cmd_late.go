@@ -84,7 +84,7 @@ func lateCommand(a *app) *cobra.Command {
 	}
 	g.flags(c)
 	c.Flags().StringVar(&next, "next", "", "when you can come again, as \"`DAY TIME`\" (else the next free hours in the book)")
-	c.Flags().IntVar(&fit, "fit", 0, "with --graft: how many nucs are ready for a cell now")
+	amount(c, &fit, "fit", 0, "with --graft: how many nucs are ready for a cell now")
 	return c
 }
 
@@ -182,9 +182,6 @@ func (a *app) lateOfGraft(g graft, next string, fit int) error {
 	}
 	if at.IsZero() {
 		return fmt.Errorf("say with --next when you can come again, like --next \"tomorrow 18:00\"")
-	}
-	if fit < 0 {
-		return fmt.Errorf("--fit %d: at least 0", fit)
 	}
 	card := cardOf(b, now, at, fit)
 	return a.show([]lateShape{shapeOfLate(card, zone)}, func() { a.printLate(card, zone) })

@@ -67,7 +67,7 @@ func mayCommand(a *app) *cobra.Command {
 
 func verdictOf(v *book.View, fact book.Fact) verdictShape {
 	s := verdictShape{Plan: line.Words(fact, line.In(v)), OK: true, Refused: []reasonShape{}, Warned: []reasonShape{}}
-	plan := planOf(v, fact)
+	plan := rules.PlanOf(v, fact)
 	if plan == nil {
 		return s
 	}
@@ -90,37 +90,10 @@ func (a *app) printVerdicts(all []verdictShape) {
 		}
 		a.line("%s: %s", s.Plan, word)
 		for _, r := range s.Refused {
-			a.line("  %s; %s", r.Why, r.Do)
+			a.line("  %s. %s", r.Why, r.Do)
 		}
 		for _, r := range s.Warned {
-			a.line("  mind: %s; %s", r.Why, r.Do)
+			a.line("  mind: %s. %s", r.Why, r.Do)
 		}
 	}
-}
-
-// planOf is a fact as a plan to be judged; nil for what needs no judging.
-func planOf(v *book.View, fact book.Fact) rules.Intent {
-	switch f := fact.(type) {
-	case book.CellGiven:
-		return rules.GiveCell{Nuc: f.Nuc, Batch: f.Batch}
-	case book.VirginPutIn:
-		return rules.PutInVirgin{Nuc: f.Nuc, Queen: f.Queen, Batch: f.Batch}
-	case book.QueenCaught:
-		return rules.Catch{Nuc: f.Nuc, AsVirgin: f.Culled || v.Nuc(f.Nuc).Holds.Condition == book.Virgin}
-	case book.BeesAdded:
-		return rules.AddBees{Nuc: f.Nuc, Cups: f.Cups, From: f.From}
-	case book.Looked:
-		return rules.OpenNuc{Nuc: f.Nuc}
-	case book.Fed:
-		if id, ok := f.To.Nuc(); ok {
-			return rules.GiveFeed{Nuc: id, Litres: f.Litres}
-		}
-	case book.Grafted:
-		return rules.Graft{LarvaAge: f.LarvaAge}
-	case book.CellsMoved:
-		return rules.MoveCells{Batch: f.Batch}
-	case book.QueenHandedOver:
-		return rules.HandOver{Queen: f.Queen}
-	}
-	return nil
 }

@@ -3,7 +3,9 @@ package main
 import (
 	"bufio"
 	"cmp"
+	"errors"
 	"fmt"
+	"os"
 	"strings"
 	"time"
 
@@ -45,10 +47,10 @@ func newCommand(a *app) *cobra.Command {
 	fl := c.Flags()
 	fl.StringVar(&f.yard, "yard", "", "`NAME` of your home yard")
 	fl.StringVar(&f.zone, "zone", "", "its time `ZONE`, like Europe/Berlin")
-	fl.Float64Var(&f.lat, "lat", 0, "its latitude in degrees, north positive")
-	fl.Float64Var(&f.lon, "lon", 0, "its longitude in degrees, east positive")
+	signed(c, &f.lat, "lat", "its latitude in degrees, north positive")
+	signed(c, &f.lon, "lon", "its longitude in degrees, east positive")
 	fl.StringArrayVar(&f.boxes, "boxes", nil, "`NAMES` of nucs, like A1-A12; can be given again")
-	fl.IntVar(&f.per, "nucs-per-box", 1, "how many nucs share a box")
+	amount(c, &f.per, "nucs-per-box", 1, "how many nucs share a box")
 	f.combs.flags(c)
 	fl.StringArrayVar(&f.people, "person", nil, "`NAME` of somebody who works there, with free hours if you like; can be given again")
 	fl.StringVar(&f.since, "since", "", "the `DAY` from which all this counts (else 1 January, or two months ago where that is before it)")
@@ -59,16 +61,13 @@ func (a *app) newBook(args []string, f founding) error {
 	if err := a.askFounding(&f); err != nil {
 		return err
 	}
-	path := strings.Join(args, "")
-	if path == "" {
-		path = strings.ToLower(strings.ReplaceAll(f.yard, " ", "-")) + storage.Extension
+	path, err := bookFile(cmp.Or(strings.Join(args, ""), fileName(f.yard)))
+	if err != nil {
+		return err
 	}
-	if !strings.HasSuffix(path, storage.Extension) {
-		path += storage.Extension
-	}
-	zone, err := time.LoadLocation(f.zone)
-	if err != nil || f.zone == "" || f.zone == "Local" {
-		return fmt.Errorf("zone %q: no such time zone, write one like Europe/Berlin", f.zone)
+	zone, err := namedZone(f.zone)
+	if err != nil {
+		return err
 	}
 	g := newIDs(a.now, nil)
 	if f.combs, err = f.combs.filled(); err != nil {
@@ -82,6 +81,9 @@ func (a *app) newBook(args []string, f founding) error {
 	if err != nil {
 		return err
 	}
+	if err := plausible(facts...); err != nil {
+		return err // before there is a file
+	}
 	return a.found(path, f, g, facts, at)
 }
 
@@ -93,7 +95,7 @@ func (a *app) found(path string, f founding, g *ids, facts []book.Fact, at calen
 	}
 	d := &desk{app: a, book: b, ids: g, season: book.NewSeason(time.LoadLocation, nil), writer: writerOf(f.people)}
 	if err := d.append(d.entries(at, facts...)...); err != nil {
-		return cmp.Or(err, b.Close())
+		return errors.Join(err, b.Close(), unmade(path))
 	}
 	a.line("%s: yard %s, %s, %s", path, f.yard, plural(f.nucs(), "nuc"), plural(len(f.people), "person"))
 	if f.combs.sides == 0 && len(f.boxes) > 0 {
@@ -101,6 +103,12 @@ func (a *app) found(path string, f founding, g *ids, facts []book.Fact, at calen
 	}
 	a.line("next: make up nucs with lidbook makeup, write down a graft with lidbook graft")
 	return b.Close()
+}
+
+// unmade takes away a book in which nothing was ever written, with the lock
+// beside it.
+func unmade(path string) error {
+	return errors.Join(os.Remove(path), os.Remove(path+".lock"))
 }
 
 func writerOf(people []string) string {
@@ -160,9 +168,9 @@ func (f founding) facts(g *ids) ([]book.Fact, error) {
 
 // askFounding asks for what the flags left out, if somebody can answer.
 func (a *app) askFounding(f *founding) error {
-	if !a.asks {
+	if f.yard = strings.TrimSpace(f.yard); !a.asks {
 		if f.yard == "" || f.zone == "" {
-			return &usageError{fmt.Errorf("a new book needs at least --yard NAME and --zone ZONE")}
+			return &usageError{err: fmt.Errorf("a new book needs at least --yard NAME and --zone ZONE")}
 		}
 		return nil
 	}

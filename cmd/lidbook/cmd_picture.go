@@ -36,7 +36,7 @@ func pictureCommand(a *app) *cobra.Command {
 		s.Width, s.Height, err = picture.Size(size)
 		s.Text, errText = picture.TextSize(text)
 		if err := errors.Join(err, errText); err != nil {
-			return &usageError{err}
+			return &usageError{err: err}
 		}
 		return paintRoom(s, room, args[0])
 	})
@@ -44,7 +44,7 @@ func pictureCommand(a *app) *cobra.Command {
 	f.StringVar(&room, "room", "yard", "the `ROOM`: "+strings.Join(picture.Rooms(), ", "))
 	f.StringVar(&size, "size", "1440x900", "`WIDTHxHEIGHT`")
 	f.BoolVar(&dark, "dark", false, "dark instead of light")
-	f.Float64Var(&text, "text", 100, "text size in per cent")
+	amount(c, &text, "text", 100, "text size in per cent")
 	hideFlags(c, "json", "known")
 	return c
 }
@@ -52,7 +52,7 @@ func pictureCommand(a *app) *cobra.Command {
 func paintRoom(s state.State, room, file string) error {
 	s, err := picture.Enter(s, room)
 	if err != nil {
-		return &usageError{err}
+		return &usageError{err: err}
 	}
 	img, err := picture.Of(s, 1)
 	if err != nil {

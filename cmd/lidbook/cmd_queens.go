@@ -54,14 +54,14 @@ func orderCommand(a *app) *cobra.Command {
 	})
 	fl := c.Flags()
 	fl.StringVar(&o.Customer, "customer", "", "for `WHOM`")
-	fl.IntVar(&o.Queens, "queens", 0, "how many queens")
+	amount(c, &o.Queens, "queens", 0, "how many queens")
 	fl.StringVar(&o.Line, "line", "", "of which `LINE` (else any)")
 	fl.StringSliceVar(&o.Substitute, "or", nil, "other `LINES` that will do")
 	fl.StringVar(&from, "from", "", "not before this `DAY`")
 	fl.StringVar(&by, "until", "", "by this `DAY`")
 	fl.BoolVar(&o.Marked, "marked", false, "marked")
 	fl.BoolVar(&o.Clipped, "clipped", false, "with a clipped wing")
-	fl.IntVar(&o.Priority, "priority", 0, "a smaller one is served first")
+	signed(c, &o.Priority, "priority", "a smaller one is served first")
 	fl.StringVar(&closed, "close", "", "close the order, and `WHY`")
 	return c
 }

@@ -113,7 +113,7 @@ func linesCommand(a *app) *cobra.Command {
 		return a.show(all, func() { a.printLines(all, showIDs) })
 	}), thingNames)
 	c.Flags().BoolVar(&showIDs, "ids", false, "with the ids of the entries")
-	c.Flags().IntVar(&last, "last", 20, "how many")
+	amount(c, &last, "last", 20, "how many")
 	return c
 }
 

@@ -132,7 +132,7 @@ func (a *app) printDay(v *book.View, p rules.DayPlan) {
 	if p.Over() > 0 {
 		time += fmt.Sprintf(", %.0f min over", p.Over())
 	}
-	a.line("%s: %.0f min of work%s", p.Day.Short(), p.Minutes, time)
+	a.line("%s: %.0f min of work%s", fullDay(a.now.In(v.Zone()), p.Day), p.Minutes, time)
 	for _, f := range p.Hard {
 		a.line("Hard, by %s: %s. %s", hour(f.By, v.Zone()), f.What, f.Do)
 	}

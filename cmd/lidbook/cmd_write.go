@@ -94,6 +94,9 @@ func (s *scribe) prompt() {
 func (s *scribe) one(text string) error {
 	s.ids.deed()
 	l, err := line.Parse(text, s.context())
+	if err == nil {
+		err = plausible(l.Facts()...)
+	}
 	if err != nil {
 		if !s.asks { // who sits there mends it
 			s.bad++

@@ -37,9 +37,6 @@ func makeUpCommand(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		if m.Cups < 0 || m.Capped < 0 || m.Open < 0 || m.Food < 0 {
-			return fmt.Errorf("less than nothing cannot go into a nuc")
-		}
 		if from != "" {
 			c, err := f.colony(from)
 			if err != nil {
@@ -52,14 +49,17 @@ func makeUpCommand(a *app) *cobra.Command {
 			m.Nuc = id
 			facts = append(facts, m)
 		}
+		if err := plausible(facts...); err != nil {
+			return err
+		}
 		d.minds(rules.MakeUp{Nucs: nucs, Cups: m.Cups, Shut: m.Shut, From: m.From})
 		return d.write(facts...)
 	})
 	fl := c.Flags()
-	fl.Float64Var(&m.Cups, "cups", 0, "cups of bees for each")
-	fl.Float64Var(&m.Capped, "capped", 0, "capped worker brood for each, in palms (1 dm²)")
-	fl.Float64Var(&m.Open, "open", 0, "eggs and larvae for each, in palms (1 dm²)")
-	fl.Float64Var(&m.Food, "food", 0, "food for each, in g")
+	amount(c, &m.Cups, "cups", 0, "cups of bees for each")
+	amount(c, &m.Capped, "capped", 0, "capped worker brood for each, in palms (1 dm²)")
+	amount(c, &m.Open, "open", 0, "eggs and larvae for each, in palms (1 dm²)")
+	amount(c, &m.Food, "food", 0, "food for each, in g")
 	fl.BoolVar(&m.Shut, "shut", false, "shut in at first")
 	fl.StringVar(&from, "from", "", "the `COLONY` the bees came from")
 	fl.StringVar(&a.flags.yard, "yard", "", "look for names in this `YARD` first")
@@ -89,7 +89,7 @@ func broodCommand(a *app) *cobra.Command {
 				return err
 			}
 		}
-		if g.Combs < 0 || g.Capped < 0 || g.Open < 0 || g.Combs+g.Capped+g.Open == 0 {
+		if g.Combs+g.Capped+g.Open == 0 {
 			return fmt.Errorf("say how much for each: --combs, --capped or --open")
 		}
 		var facts []book.Fact
@@ -99,9 +99,9 @@ func broodCommand(a *app) *cobra.Command {
 		return d.write(facts...)
 	})
 	fl := c.Flags()
-	fl.Float64Var(&g.Combs, "combs", 0, "how many combs")
-	fl.Float64Var(&g.Capped, "capped", 0, "capped worker brood in palms (1 dm²)")
-	fl.Float64Var(&g.Open, "open", 0, "eggs and larvae in palms (1 dm²)")
+	amount(c, &g.Combs, "combs", 0, "how many combs")
+	amount(c, &g.Capped, "capped", 0, "capped worker brood in palms (1 dm²)")
+	amount(c, &g.Open, "open", 0, "eggs and larvae in palms (1 dm²)")
 	fl.StringVar(&from, "from", "", "the colony or nuc it came from")
 	fl.StringVar(&a.flags.yard, "yard", "", "look for a nuc's name in this `YARD` first")
 	return c
@@ -119,16 +119,13 @@ func searchCommand(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		if found < 0 {
-			return fmt.Errorf("--found %d: at least 0", found)
-		}
 		var facts []book.Fact
 		for _, of := range all {
 			facts = append(facts, book.WildCellsSearched{In: of, Found: found})
 		}
 		return d.write(facts...)
 	})
-	c.Flags().IntVar(&found, "found", 0, "wild cells found in each and broken down")
+	amount(c, &found, "found", 0, "wild cells found in each and broken down")
 	return c
 }
 
@@ -140,7 +137,7 @@ func feedCommand(a *app) *cobra.Command {
 		Example: "  lidbook feed S3 --litres 1\n  lidbook feed A1-A6 B2 --fondant 250",
 		Args:    cobra.MinimumNArgs(1),
 	}, func(d *desk, _ *cobra.Command, args []string) error {
-		if litres < 0 || fondant < 0 || litres+fondant == 0 {
+		if litres+fondant == 0 {
 			return fmt.Errorf("say how much: --litres of syrup or --fondant in g")
 		}
 		f, err := d.finder(d.viewThen())
@@ -157,8 +154,8 @@ func feedCommand(a *app) *cobra.Command {
 		}
 		return d.write(facts...)
 	})
-	c.Flags().Float64Var(&litres, "litres", 0, "litres of syrup for each")
-	c.Flags().Float64Var(&fondant, "fondant", 0, "g of fondant for each")
+	amount(c, &litres, "litres", 0, "litres of syrup for each")
+	amount(c, &fondant, "fondant", 0, "g of fondant for each")
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "look for a nuc's name in this `YARD` first")
 	return c
 }
@@ -195,6 +192,10 @@ func weatherCommand(a *app) *cobra.Command {
 	return c
 }
 
+// furthest is how many days ahead weather is foretold by anybody.
+const furthest = 16
+
+// weather reads signs of weather, one a day.
 func weather(signs string, day, today calendar.Day, yard book.YardID) ([]book.Fact, error) {
 	var facts []book.Fact
 	column := 0
@@ -212,6 +213,9 @@ func weather(signs string, day, today calendar.Day, yard book.YardID) ([]book.Fa
 			f.Sign = book.NoFlight
 		default:
 			return nil, fmt.Errorf("column %d: %q is no sign of weather; write + ± − a day", column, r)
+		}
+		if day > today+furthest {
+			return nil, fmt.Errorf("column %d: %s is more than %d days ahead, no forecast reaches so far", column, day.Short(), furthest)
 		}
 		facts = append(facts, f)
 		day++

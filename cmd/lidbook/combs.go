@@ -36,8 +36,8 @@ func kindWords() string {
 func (c *combs) flags(cmd *cobra.Command) {
 	f := cmd.Flags()
 	f.StringVar(&c.kind, "kind", "", "the `KIND` of box: "+kindWords())
-	f.IntVar(&c.sides, "sides", 0, "how many sides of comb a nuc has, where its kind does not say")
-	f.Float64Var(&c.area, "comb", 0, "the area of a side of comb in `DM2`, where its kind does not say")
+	amount(cmd, &c.sides, "sides", 0, "how many sides of comb a nuc has, where its kind does not say")
+	amount(cmd, &c.area, "comb", 0, "the area of a side of comb in `DM2`, where its kind does not say")
 }
 
 // filled are the combs with what their kind says.

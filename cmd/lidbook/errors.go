@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"strings"
@@ -16,7 +17,10 @@ const (
 )
 
 // usageError is a command that was not understood.
-type usageError struct{ err error }
+type usageError struct {
+	err error
+	at  string // the command, as one types it; "" for the program
+}
 
 func (e *usageError) Error() string { return e.err.Error() }
 func (e *usageError) Unwrap() error { return e.err }
@@ -59,7 +63,7 @@ func (a *app) explain(err error) string {
 	text := strings.ReplaceAll(err.Error(), "\n\n", "\n")
 	var usage *usageError
 	if errors.As(err, &usage) {
-		return text + "\nsee lidbook --help"
+		return text + "\nsee " + cmp.Or(usage.at, "lidbook") + " --help"
 	}
 	return text
 }

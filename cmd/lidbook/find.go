@@ -49,7 +49,7 @@ func one[T any](what, name string, all iter.Seq[T], called func(T) string) (foun
 	case len(there) == 0:
 		return found, fmt.Errorf("no %s %q: there is none in the book on that day", what, name)
 	default:
-		return found, fmt.Errorf("no %s %q: there is %s", what, name, shortList(there))
+		return found, fmt.Errorf("no %s %q: the book has %s", what, name, shortList(there))
 	}
 }
 

@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"encoding/json"
+	"fmt"
 	"os"
 	"path/filepath"
 	"reflect"
@@ -18,17 +19,20 @@ var reads = map[string][]string{
 	"may": {"A1 s5"}, "clock": {"--graft", "2027-05-05 18:00"},
 }
 
+// morning is when the tests run the program.
+var morning = time.Date(2027, time.May, 11, 7, 0, 0, 0, time.UTC)
+
 // call runs the program on the morning of 11 May 2027.
 func call(t *testing.T, in string, asks bool, args ...string) (out, errs string, code int) {
 	t.Helper()
 	var o, e bytes.Buffer
 	a := &app{
-		now: time.Date(2027, time.May, 11, 7, 0, 0, 0, time.UTC), in: strings.NewReader(in), out: &o, errs: &e,
+		now: morning, in: strings.NewReader(in), out: &o, errs: &e,
 		env: func(string) string { return "" }, asks: asks,
 	}
 	err := a.execute(args)
 	if err != nil {
-		e.WriteString(a.explain(err))
+		fmt.Fprint(a.errs, a.explain(err))
 	}
 	return o.String(), e.String(), exitCode(err)
 }

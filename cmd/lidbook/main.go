@@ -19,7 +19,7 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	a := &app{now: time.Now().Truncate(time.Second), in: in, out: out, errs: errs, env: os.Getenv, asks: isTerminal(in)}
 	err := a.execute(args)
 	if err != nil {
-		fmt.Fprintln(errs, "lidbook: "+a.explain(err))
+		fmt.Fprintln(a.errs, "lidbook: "+a.explain(err))
 	}
 	return exitCode(err)
 }

@@ -18,7 +18,7 @@ func (d *desk) minds(plans ...rules.Intent) {
 		verdict := rules.Check(v, plan)
 		for _, r := range append(verdict.Refused, verdict.Warned...) {
 			if !said[r.Why] {
-				d.line("  mind: %s; %s", r.Why, r.Do)
+				d.line("  mind: %s. %s", r.Why, r.Do)
 			}
 			said[r.Why] = true
 		}
@@ -36,7 +36,7 @@ func (d *desk) plansOf(facts []book.Fact) []rules.Intent {
 	var plans []rules.Intent
 	for _, f := range facts {
 		if _, asks := rules.Ask(v, f); !asks {
-			plans = append(plans, planOf(v, f))
+			plans = append(plans, rules.PlanOf(v, f))
 		}
 	}
 	return plans

@@ -89,6 +89,16 @@ func dayOf(v *book.View, t time.Time) string {
 	return t.Format("Mon 2 Jan")
 }
 
+// fullDay is a day for a reader, with its year where that is not the year of
+// now.
+func fullDay(now time.Time, d calendar.Day) string {
+	year, _, _ := d.Date()
+	if year == now.Year() {
+		return d.Short()
+	}
+	return d.Short() + " " + strconv.Itoa(year)
+}
+
 // momentOf is a moment for a reader, with its year where that is not the year of
 // the view.
 func momentOf(v *book.View, m calendar.Moment) string {

@@ -7,7 +7,9 @@ import (
 	"strings"
 	"time"
 
+	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
 )
 
 // when is a day, or a time on it, as a flag says it.
@@ -70,7 +72,8 @@ func parseDay(word string, today calendar.Day) (calendar.Day, error) {
 		return today + 1, nil
 	}
 	if n, err := strconv.Atoi(word); err == nil && (word[0] == '+' || word[0] == '-') {
-		return today + calendar.Day(n), nil
+		const most = 400 * 366 // more days than any book spans
+		return inBooks(word, today+calendar.Day(min(max(n, -most), most)))
 	}
 	for back := range calendar.Day(7) {
 		if name := strings.ToLower((today - back).Weekday().String()); len(word) >= 3 && strings.HasPrefix(name, word) {
@@ -84,6 +87,15 @@ func parseDay(word string, today calendar.Day) (calendar.Day, error) {
 	}
 	if err != nil {
 		return 0, fmt.Errorf("day %q: write it like 2027-05-15, today, yesterday, +3 or sat", word)
+	}
+	return inBooks(word, d)
+}
+
+// inBooks refuses a day of a year in which nobody kept a book.
+func inBooks(word string, d calendar.Day) (calendar.Day, error) {
+	if err := rules.Plausible(book.PaperHeld{Name: "day", Expires: d}); err != nil {
+		year, _, _ := d.Date()
+		return 0, fmt.Errorf("day %q is in the year %d: no book goes so far", word, year)
 	}
 	return d, nil
 }

@@ -12,6 +12,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/line"
+	"lidmark/domain/rules"
 	"lidmark/storage"
 )
 
@@ -36,6 +37,9 @@ func (a *app) writing(c *cobra.Command, do func(*desk, *cobra.Command, []string)
 		d, err := a.open()
 		if err != nil {
 			return err
+		}
+		for i := range args {
+			args[i] = strings.TrimSpace(args[i])
 		}
 		err = do(d, c, args)
 		return cmp.Or(err, d.close())
@@ -145,18 +149,38 @@ func (d *desk) entries(at calendar.Moment, facts ...book.Fact) []book.Entry {
 	return all
 }
 
-// append writes entries: they are on disk when it returns nil.
+// append writes entries that make sense: they are on disk when it returns nil.
 func (d *desk) append(entries ...book.Entry) error {
+	season := d.season.With(entries...)
+	v := season.At(d.now)
+	for _, e := range entries {
+		if err := rules.Sense(v, d.now, e); err != nil {
+			return err
+		}
+	}
 	if err := d.book.Append(entries...); err != nil {
 		return err
 	}
-	d.season = d.season.With(entries...)
+	d.season = season
+	return nil
+}
+
+// plausible tells whether facts can be meant, before anything is said of them.
+func plausible(facts ...book.Fact) error {
+	for _, f := range facts {
+		if err := rules.Plausible(f); err != nil {
+			return err
+		}
+	}
 	return nil
 }
 
 // write writes facts of the moment of --on, with the answers to what they ask,
 // and says what was written.
 func (d *desk) write(facts ...book.Fact) error {
+	if err := plausible(facts...); err != nil {
+		return err
+	}
 	entries, keep := d.settle(d.entries(d.at, facts...))
 	if !keep {
 		d.line("nothing written")

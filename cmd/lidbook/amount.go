@@ -1,0 +1,102 @@
+package main
+
+import (
+	"errors"
+	"math"
+	"strconv"
+	"strings"
+	"time"
+
+	"github.com/spf13/cobra"
+)
+
+// numeric is what a flag that is a number is kept in.
+type numeric interface{ int | float64 }
+
+// number is the value of a flag that is a number: none or more, unless it may
+// have a sign.
+type number[T numeric] struct {
+	to     *T
+	signed bool
+}
+
+// amount gives a command a flag that is none or more of something.
+func amount[T numeric](c *cobra.Command, to *T, flag string, usual T, usage string) {
+	*to = usual
+	c.Flags().Var(&number[T]{to: to}, flag, usage)
+}
+
+// signed gives a command a flag that is a number with a sign.
+func signed[T numeric](c *cobra.Command, to *T, flag, usage string) {
+	c.Flags().Var(&number[T]{to, true}, flag, usage)
+}
+
+// Type is the word of the help for a number.
+func (*number[T]) Type() string { return "number" }
+
+// String is the number as it stands.
+func (n *number[T]) String() string {
+	if n.to == nil {
+		return "0" // what the help takes for unsaid
+	}
+	return strconv.FormatFloat(float64(*n.to), 'g', -1, 64)
+}
+
+// Set reads the number.
+func (n *number[T]) Set(text string) error {
+	var zero T
+	x, err := strconv.ParseFloat(strings.Replace(text, ",", ".", 1), 64)
+	_, whole := any(zero).(int)
+	switch {
+	case err != nil || math.IsNaN(x) || math.IsInf(x, 0), whole && x != math.Trunc(x):
+		return errors.New(n.like(whole))
+	case x < 0 && !n.signed:
+		return errors.New("less than nothing, write 0 or more")
+	case whole && math.Abs(x) > math.MaxInt32:
+		return errors.New("nobody counts so far, " + n.like(whole))
+	}
+	*n.to = T(x)
+	return nil
+}
+
+func (n *number[T]) like(whole bool) string {
+	if whole {
+		return "write a whole number, like 4"
+	}
+	return "write a number, like 2.5"
+}
+
+// ageFlag is the value of a flag that is the age of larvae.
+type ageFlag struct{ to *time.Duration }
+
+// age gives a command the flag for the age of larvae.
+func age(c *cobra.Command, to *time.Duration) {
+	c.Flags().Var(ageFlag{to}, "age", "`AGE` of the larvae at the graft, like 18h (else as in your numbers)")
+}
+
+// Type is the word of the help for an age.
+func (ageFlag) Type() string { return "age" }
+
+// String is the age as it stands.
+func (f ageFlag) String() string {
+	if f.to == nil {
+		return "0s"
+	}
+	return f.to.String()
+}
+
+// Set reads an age: "18h", or the bare hours.
+func (f ageFlag) Set(text string) error {
+	if _, err := strconv.ParseFloat(text, 64); err == nil {
+		text += "h"
+	}
+	d, err := time.ParseDuration(text)
+	switch {
+	case err != nil:
+		return errors.New("write the hours, like 18h")
+	case d < 0:
+		return errors.New("less than nothing, write the hours, like 18h")
+	}
+	*f.to = d
+	return nil
+}
