@@ -3,12 +3,10 @@ package main
 import (
 	"fmt"
 	"math"
-	"slices"
 	"time"
 
 	"github.com/spf13/cobra"
 
-	"lidmark/domain/bee"
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
@@ -183,23 +181,8 @@ func (a *app) lateOfGraft(g graft, next string, fit int) error {
 	if at.IsZero() {
 		return fmt.Errorf("say with --next when you can come again, like --next \"tomorrow 18:00\"")
 	}
-	card := cardOf(b, now, at, fit)
+	card := rules.LateDayOf(b, now, at, fit, practice.Numbers{})
 	return a.show([]lateShape{shapeOfLate(card, zone)}, func() { a.printLate(card, zone) })
-}
-
-// cardOf is the card of a batch that is in no book.
-func cardOf(b bee.Batch, now, next time.Time, fit int) rules.LateCard {
-	var n practice.Numbers
-	clock := b.Clock(n)
-	loose := clock.Loose()
-	card := rules.LateCard{
-		Now: now, Next: next, Cells: b.Cells, Fit: fit, Hard: clock.Hard(), First: clock.FirstOut(0.5), Middle: clock.Middle(),
-		Triage: bee.Triage(), Ways: bee.Late{Clock: clock, Now: now, Next: next, Fit: fit}.Ways(),
-	}
-	for _, at := range []time.Time{now, now.Add(6 * time.Hour), now.Add(24 * time.Hour), next} {
-		card.Losses = append(card.Losses, rules.Loss{By: at, Lost: loose.Lost(at)})
-	}
-	return card
 }
 
 func shapeOfLate(c rules.LateCard, zone *time.Location) lateShape {
@@ -207,7 +190,7 @@ func shapeOfLate(c rules.LateCard, zone *time.Location) lateShape {
 		Batch: c.Number, Now: stamp(c.Now, zone), Next: stamp(c.Next, zone), Cells: c.Cells, Fit: c.Fit,
 		Hard: stamp(c.Hard, zone), First: stamp(c.First, zone), Middle: stamp(c.Middle, zone), Walking: c.Walking,
 	}
-	for _, l := range inTime(c.Losses) {
+	for _, l := range c.Losses {
 		s.Losses = append(s.Losses, lossShape{stamp(l.By, zone), round(l.Lost)})
 	}
 	for _, w := range c.Ways {
@@ -217,11 +200,6 @@ func shapeOfLate(c rules.LateCard, zone *time.Location) lateShape {
 		s.Triage = append(s.Triage, triageShape{t.Seen, t.Means, t.Do})
 	}
 	return s
-}
-
-// inTime are losses in the order of time.
-func inTime(losses []rules.Loss) []rules.Loss {
-	return slices.SortedStableFunc(slices.Values(losses), func(x, y rules.Loss) int { return x.By.Compare(y.By) })
 }
 
 // round leaves two places: an expected number is no truer than that.
@@ -240,7 +218,7 @@ func (a *app) printLate(c rules.LateCard, zone *time.Location) {
 	a.line("  hard line %s; first virgin, even chance, %s; half out %s", hour(c.Hard, zone), hour(c.First, zone), hour(c.Middle, zone))
 	a.line("  expected lost if nothing is done:")
 	var rows [][]string
-	for _, l := range inTime(c.Losses) {
+	for _, l := range c.Losses {
 		rows = append(rows, []string{"    by " + hour(l.By, zone), fmt.Sprintf("%.1f of %d", l.Lost, c.Cells)})
 	}
 	a.table(rows)

@@ -50,11 +50,19 @@ func LateDay(v *book.View, id book.BatchID, next time.Time) (LateCard, bool) {
 	if next.IsZero() {
 		next = NextFree(v)
 	}
-	clock := b.Bee(b.Left()).Clock(v.Numbers())
+	card := LateDayOf(b.Bee(b.Left()), v.On(), next, readyNucs(v), v.Numbers())
+	card.Batch, card.Number, card.Walking = id, b.Number, !b.Walking.IsZero()
+	return card, true
+}
+
+// LateDayOf is the card of a batch that need be in no book: what waiting from
+// now until next costs when fit nucs take a cell now.
+func LateDayOf(b bee.Batch, now, next time.Time, fit int, n practice.Numbers) LateCard {
+	clock := b.Clock(n)
 	card := LateCard{
-		Batch: id, Number: b.Number, Now: v.On(), Next: next, Cells: b.Left(), Fit: readyNucs(v),
-		Hard: clock.Hard(), First: clock.FirstOut(evenOdds), Middle: clock.Middle(),
-		Walking: !b.Walking.IsZero(), Triage: bee.Triage(),
+		Now: now, Next: next, Cells: b.Cells, Fit: fit,
+		Hard: clock.Hard(), First: clock.FirstOut(evenOdds), Middle: clock.Middle(), Triage: bee.Triage(),
+		Ways: bee.Late{Clock: clock, Now: now, Next: next, Fit: fit}.Ways(),
 		Used: []practice.Key{
 			practice.GraceOfFirstVirgin, practice.EmergenceSpread, practice.SharedShiftSpread,
 			practice.AcceptCell, practice.AcceptVirginDaysOld, practice.AcceptVirginUnderDay, practice.LastResortWarmth,
@@ -62,13 +70,12 @@ func LateDay(v *book.View, id book.BatchID, next time.Time) (LateCard, bool) {
 	}
 	loose := clock.Loose()
 	for _, h := range lossHours {
-		at := card.Now.Add(time.Duration(h) * time.Hour)
+		at := now.Add(time.Duration(h) * time.Hour)
 		card.Losses = append(card.Losses, Loss{at, loose.Lost(at)})
 	}
 	card.Losses = append(card.Losses, Loss{next, loose.Lost(next)})
-	slices.SortFunc(card.Losses, func(a, b Loss) int { return a.By.Compare(b.By) })
-	card.Ways = bee.Late{Clock: clock, Now: card.Now, Next: next, Fit: card.Fit}.Ways()
-	return card, true
+	slices.SortStableFunc(card.Losses, func(a, b Loss) int { return a.By.Compare(b.By) })
+	return card
 }
 
 const evenOdds = 0.5
