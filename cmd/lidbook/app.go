@@ -39,25 +39,6 @@ type flags struct {
 	now   string
 }
 
-// commands are all commands, in the order of the help. Each file adds its own,
-// so that a new command is a new file.
-var commands []func(*app) *cobra.Command
-
-// Groups of commands, in the order of the help.
-const (
-	groupSee  = "see"
-	groupDo   = "do"
-	groupKeep = "keep"
-)
-
-func register(group string, make func(*app) *cobra.Command) {
-	commands = append(commands, func(a *app) *cobra.Command {
-		c := make(a)
-		c.GroupID = group
-		return c
-	})
-}
-
 func (a *app) execute(args []string) error {
 	a.file = a.out
 	out := &screen{to: a.out}
@@ -95,20 +76,20 @@ func (a *app) root() *cobra.Command {
 	root.SetIn(a.in)
 	root.SetOut(a.out)
 	root.SetErr(a.errs)
-	root.AddGroup(
-		&cobra.Group{ID: groupSee, Title: "To see:"},
-		&cobra.Group{ID: groupDo, Title: "To write down:"},
-		&cobra.Group{ID: groupKeep, Title: "To keep the book:"},
-	)
+	for _, g := range groups() {
+		root.AddGroup(&cobra.Group{ID: g.id, Title: g.title})
+		for _, command := range g.commands {
+			c := command(a)
+			c.GroupID = g.id
+			root.AddCommand(c)
+		}
+	}
 	root.SetHelpCommandGroupID(groupKeep)
 	root.SetCompletionCommandGroupID(groupKeep)
 	p := root.PersistentFlags()
 	p.StringVar(&a.flags.book, "book", "", "the book's `FILE` (else $LIDMARK_BOOK, else the only .lidmark here)")
 	p.StringVar(&a.flags.now, "now", "", "take this instant as now")
 	hide(root, "now")
-	for _, command := range commands {
-		root.AddCommand(command(a))
-	}
 	knowsItsHelp(root)
 	root.SetFlagErrorFunc(flagError)
 	explainArgs(root)

@@ -12,8 +12,6 @@ import (
 	"lidmark/domain/calendar"
 )
 
-func init() { register(groupKeep, addCommand) }
-
 func addCommand(a *app) *cobra.Command {
 	c := &cobra.Command{
 		Use:   "add",

@@ -15,13 +15,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupSee, batchCommand)
-	register(groupSee, batchesCommand)
-	shapes["batch"] = batchShape{}
-	shapes["batches"] = []batchRow{}
-}
-
 // batchRow is a batch in a list, in JSON.
 type batchRow struct {
 	Number  int    `json:"number"`

@@ -15,11 +15,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupSee, clockCommand)
-	shapes["clock"] = clockShape{}
-}
-
 // graft is a graft told by flags, without any book.
 type graft struct {
 	at      string

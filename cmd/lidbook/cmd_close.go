@@ -11,11 +11,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupSee, closeCommand)
-	shapes["close"] = closeShape{}
-}
-
 // closeShape is a day's closing count in JSON.
 type closeShape struct {
 	Day    string       `json:"day"`

@@ -12,8 +12,6 @@ import (
 	"lidmark/storage"
 )
 
-func init() { register(groupKeep, demoCommand) }
-
 func demoCommand(a *app) *cobra.Command {
 	var zoneName string
 	c := &cobra.Command{

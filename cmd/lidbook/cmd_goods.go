@@ -9,12 +9,6 @@ import (
 	"lidmark/domain/book"
 )
 
-func init() {
-	register(groupDo, goodsCommand("along", "Write down what was taken along to the yard", func(g goods) book.Fact { return book.TakenAlong(g) }))
-	register(groupDo, goodsCommand("back", "Write down what was brought back unused", func(g goods) book.Fact { return book.BroughtBack(g) }))
-	register(groupDo, goodsCommand("dropped", "Write down what was dropped or crushed", func(g goods) book.Fact { return book.Dropped(g) }))
-}
-
 // goods are things that are counted out and counted back.
 type goods book.TakenAlong
 

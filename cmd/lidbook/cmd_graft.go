@@ -14,14 +14,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupDo, graftCommand)
-	register(groupDo, countCommand)
-	register(groupDo, signCommand)
-	register(groupDo, moveCommand)
-	register(groupDo, cageCommand)
-}
-
 func graftCommand(a *app) *cobra.Command {
 	var g book.Grafted
 	var old time.Duration

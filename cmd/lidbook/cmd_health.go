@@ -11,17 +11,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupDo, suspectCommand)
-	register(groupDo, clearCommand)
-	register(groupDo, treatCommand)
-	register(groupDo, inspectedCommand)
-	register(groupDo, paperCommand)
-	register(groupDo, offCommand)
-	register(groupDo, putOffCommand)
-	register(groupDo, noteCommand)
-}
-
 // aboutAnything makes a command that writes a like fact about each of the things
 // that its arguments name; the last ones, so many, say what.
 func (a *app) aboutAnything(c *cobra.Command, say int, fact func(*desk, book.Subject, []string) (book.Fact, error)) *cobra.Command {

@@ -10,8 +10,6 @@ import (
 	"github.com/spf13/cobra"
 )
 
-func init() { register(groupKeep, jsonCommand) }
-
 func jsonCommand(a *app) *cobra.Command {
 	return &cobra.Command{
 		Use:   "json [COMMAND]",

@@ -24,14 +24,6 @@ import (
 	"lidmark/storage/table"
 )
 
-func init() {
-	register(groupKeep, checkCommand)
-	register(groupKeep, copyCommand)
-	register(groupKeep, exportCommand)
-	register(groupKeep, importCommand)
-	register(groupKeep, calendarCommand)
-}
-
 func checkCommand(a *app) *cobra.Command {
 	return &cobra.Command{
 		Use:   "check",

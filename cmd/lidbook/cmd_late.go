@@ -13,11 +13,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupSee, lateCommand)
-	shapes["late"] = []lateShape{}
-}
-
 // lateShape is the card of a late day in JSON. Counts are expected numbers.
 type lateShape struct {
 	Batch   int           `json:"batch,omitempty"`

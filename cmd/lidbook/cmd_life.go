@@ -9,13 +9,6 @@ import (
 	"lidmark/domain/book"
 )
 
-func init() {
-	register(groupDo, putInCommand)
-	register(groupDo, endedCommand)
-	register(groupDo, testedCommand)
-	register(groupDo, claimCommand)
-}
-
 func putInCommand(a *app) *cobra.Command {
 	var how string
 	c := a.writing(&cobra.Command{

@@ -8,11 +8,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupSee, mayCommand)
-	shapes["may"] = []verdictShape{}
-}
-
 // verdictShape is what the rules say of a plan, in JSON.
 type verdictShape struct {
 	Plan    string        `json:"plan"`

@@ -12,11 +12,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupSee, needsCommand)
-	shapes["needs"] = []findingShape{}
-}
-
 func needsCommand(a *app) *cobra.Command {
 	var all, why bool
 	c := a.completes(a.reading(&cobra.Command{

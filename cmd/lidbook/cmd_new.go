@@ -17,8 +17,6 @@ import (
 	"lidmark/storage"
 )
 
-func init() { register(groupKeep, newCommand) }
-
 // founding is what a new book begins with.
 type founding struct {
 	yard   string

@@ -13,13 +13,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupSee, nucCommand)
-	register(groupSee, nucsCommand)
-	shapes["nuc"] = nucShape{}
-	shapes["nucs"] = []nucRow{}
-}
-
 // nucRow is a nuc in a list, in JSON.
 type nucRow struct {
 	thing

@@ -10,11 +10,6 @@ import (
 	"lidmark/domain/practice"
 )
 
-func init() {
-	register(groupSee, numbersCommand)
-	shapes["numbers"] = []numberShape{}
-}
-
 // numberShape is one of the keeper's numbers in JSON.
 type numberShape struct {
 	Name       string  `json:"name"`

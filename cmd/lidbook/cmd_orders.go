@@ -13,12 +13,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupSee, ordersCommand)
-	shapes["orders"] = []orderShape{}
-	shapes["orders NUMBER"] = []orderCard{}
-}
-
 // orderShape is an order in JSON.
 type orderShape struct {
 	Number   string   `json:"number"`

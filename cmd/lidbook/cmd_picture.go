@@ -15,8 +15,6 @@ import (
 	"lidmark/ui/state"
 )
 
-func init() { register(groupSee, pictureCommand) }
-
 func pictureCommand(a *app) *cobra.Command {
 	var room, size string
 	var dark bool

@@ -11,13 +11,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupDo, placeCommand)
-	register(groupDo, entranceCommand)
-	register(groupDo, frontCommand)
-	register(groupDo, robbedCommand)
-}
-
 // ofNucs makes a command that writes a like fact for each of the nucs that its
 // arguments name; the last ones, so many, say what.
 func (a *app) ofNucs(c *cobra.Command, say int, fact func(finder, book.NucID, []string) (book.Fact, error)) *cobra.Command {

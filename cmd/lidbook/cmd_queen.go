@@ -12,13 +12,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupSee, queenCommand)
-	register(groupSee, colonyCommand)
-	shapes["queen"] = queenShape{}
-	shapes["colony"] = colonyShape{}
-}
-
 // queenShape is a queen's card in JSON.
 type queenShape struct {
 	thing

@@ -11,13 +11,6 @@ import (
 	"lidmark/domain/book"
 )
 
-func init() {
-	register(groupDo, orderCommand)
-	register(groupDo, handOverCommand)
-	register(groupDo, markCommand)
-	register(groupDo, bankCommand)
-}
-
 func orderCommand(a *app) *cobra.Command {
 	var o book.OrderTaken
 	var from, by string

@@ -11,12 +11,6 @@ import (
 	"lidmark/domain/line"
 )
 
-func init() {
-	register(groupDo, strikeCommand)
-	register(groupSee, linesCommand)
-	shapes["lines"] = []lineShape{}
-}
-
 func strikeCommand(a *app) *cobra.Command {
 	var why string
 	c := a.writing(&cobra.Command{

@@ -11,11 +11,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupSee, todayCommand)
-	shapes["today"] = dayShape{}
-}
-
 // dayShape is a day's work in JSON.
 type dayShape struct {
 	Day     string         `json:"day"`

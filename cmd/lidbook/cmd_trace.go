@@ -9,11 +9,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupSee, traceCommand)
-	shapes["trace"] = traceShape{}
-}
-
 // traceShape is where bees and brood of a unit went, in JSON.
 type traceShape struct {
 	Of        thing           `json:"of"`

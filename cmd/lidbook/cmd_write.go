@@ -11,11 +11,6 @@ import (
 	"lidmark/domain/line"
 )
 
-func init() {
-	register(groupDo, writeCommand)
-	register(groupSee, lettersCommand)
-}
-
 func writeCommand(a *app) *cobra.Command {
 	c := a.writing(&cobra.Command{
 		Use:   "write [LINE...]",

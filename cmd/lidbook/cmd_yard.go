@@ -11,15 +11,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-func init() {
-	register(groupDo, makeUpCommand)
-	register(groupDo, broodCommand)
-	register(groupDo, searchCommand)
-	register(groupDo, feedCommand)
-	register(groupDo, weatherCommand)
-	register(groupDo, forageCommand)
-}
-
 func makeUpCommand(a *app) *cobra.Command {
 	var m book.NucMadeUp
 	var from string

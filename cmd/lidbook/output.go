@@ -37,9 +37,6 @@ func (a *app) table(rows [][]string) {
 	w.Flush() // the screen keeps its error
 }
 
-// shapes are what --json prints, by command. Their names are promised to stay.
-var shapes = map[string]any{}
-
 // thing is a subject in JSON: what kind it is, its name and its id.
 type thing struct {
 	Kind string `json:"kind"`
