@@ -13,9 +13,9 @@ func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){"lidbook": main})
 }
 
-// The stories in testdata are days in the life of a book, told as commands.
-// Time stands still in each at $LIDBOOK_NOW.
-func TestStories(t *testing.T) {
+// A day in the life of a book is a script of commands in testdata. Time stands
+// still in each at $LIDBOOK_NOW.
+func TestDays(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir: "testdata",
 		Setup: func(e *testscript.Env) error {

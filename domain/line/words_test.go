@@ -4,7 +4,6 @@ import (
 	"encoding/json"
 	"strings"
 	"testing"
-	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
@@ -75,34 +74,6 @@ func TestWords(t *testing.T) {
 		}
 		if got := line.Codes(c.fact, n); got != c.own {
 			t.Errorf("Codes = %q, want %q", got, c.own)
-		}
-	}
-}
-
-func TestWhen(t *testing.T) {
-	on := calendar.Date(2027, 5, 15)
-	at := func(s string) calendar.Moment {
-		m, err := time.Parse("2006-01-02 15:04", s)
-		if err != nil {
-			t.Fatal(err)
-		}
-		return calendar.Instantly(m)
-	}
-	for _, c := range []struct {
-		m    calendar.Moment
-		want string
-	}{
-		{at("2027-05-15 18:00"), "today 18:00"},
-		{at("2027-05-14 07:05"), "yesterday 07:05"},
-		{calendar.On(on-1, calendar.Morning, nil), "yesterday, morning"},
-		{calendar.On(on, calendar.WholeDay, nil), "today"},
-		{calendar.On(on-12, calendar.WholeDay, nil), "Mon 3 May, 12 days ago"},
-		{at("2027-05-16 04:00"), "tomorrow 04:00"},
-		{at("2027-05-17 04:00"), "Mon 17 May 04:00, in 2 days"},
-		{calendar.Moment{}, "not known when"},
-	} {
-		if got := line.When(c.m, on, time.UTC); got != c.want {
-			t.Errorf("When(%v) = %q, want %q", c.m, got, c.want)
 		}
 	}
 }

@@ -107,23 +107,6 @@ func Read(r io.Reader, file string) (entries []book.Entry, refused []Refusal, er
 	return entries, refused, nil
 }
 
-// ReadAll is Read for whoever wants all entries or none: the error holds
-// every refusal.
-func ReadAll(r io.Reader, file string) ([]book.Entry, error) {
-	entries, refused, err := Read(r, file)
-	if err != nil {
-		return nil, err
-	}
-	if len(refused) > 0 {
-		errs := make([]error, len(refused))
-		for i, r := range refused {
-			errs[i] = r
-		}
-		return nil, errors.Join(errs...)
-	}
-	return entries, nil
-}
-
 // reader reads a file line by line.
 type reader struct {
 	file  string

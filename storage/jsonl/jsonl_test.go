@@ -3,6 +3,7 @@ package jsonl_test
 import (
 	"bytes"
 	"errors"
+	"io"
 	"math/rand/v2"
 	"path/filepath"
 	"slices"
@@ -31,13 +32,29 @@ func lines(t *testing.T, entries []book.Entry) string {
 	return out.String()
 }
 
+// readAll reads all entries or none: the error holds every refusal.
+func readAll(r io.Reader, file string) ([]book.Entry, error) {
+	entries, refused, err := jsonl.Read(r, file)
+	if err != nil {
+		return nil, err
+	}
+	if len(refused) > 0 {
+		errs := make([]error, len(refused))
+		for i, r := range refused {
+			errs[i] = r
+		}
+		return nil, errors.Join(errs...)
+	}
+	return entries, nil
+}
+
 func TestWrittenAndReadIsTheSame(t *testing.T) {
 	some := journaltest.Some(300, 11)
 	text := lines(t, some)
 	if !strings.HasPrefix(text, head) || strings.Count(text, "\n") != 301 {
 		t.Errorf("%d lines, the first %q", strings.Count(text, "\n"), text[:60])
 	}
-	got, err := jsonl.ReadAll(strings.NewReader(text), "a.jsonl")
+	got, err := readAll(strings.NewReader(text), "a.jsonl")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -68,7 +85,7 @@ func TestThroughBooksAndBack(t *testing.T) {
 	}
 	text := lines(t, some)
 	for range 2 {
-		entries, err := jsonl.ReadAll(strings.NewReader(text), "a.jsonl")
+		entries, err := readAll(strings.NewReader(text), "a.jsonl")
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -117,7 +134,7 @@ func TestEveryLineIsChecked(t *testing.T) {
 		{"\r\n\n" + good + "\n" + change("robbed", "nuc lost"), "a.jsonl:5: entry " + id + " stands in line 4 already and says something else there; one of them needs another id"},
 	} {
 		text := head + c.line + "\n"
-		_, err := jsonl.ReadAll(strings.NewReader(text), "a.jsonl")
+		_, err := readAll(strings.NewReader(text), "a.jsonl")
 		if err == nil || err.Error() != c.want {
 			t.Errorf("%s\ngot  %v\nwant %s", c.line, err, c.want)
 		}
@@ -146,7 +163,7 @@ func TestTheFirstLineIsChecked(t *testing.T) {
 func TestCharactersOfTwoEscapesAreRead(t *testing.T) {
 	for _, text := range []string{`\ud83d\udc1d`, `\\ud83d`, `a \"word\"`} {
 		line := strings.Replace(good, `"kind"`, `"writer":"`+text+`","kind"`, 1)
-		if _, err := jsonl.ReadAll(strings.NewReader(head+line), "a.jsonl"); err != nil {
+		if _, err := readAll(strings.NewReader(head+line), "a.jsonl"); err != nil {
 			t.Errorf("%s: %v", text, err)
 		}
 	}
@@ -158,7 +175,7 @@ func TestGoodLinesAreReadBesideBadOnes(t *testing.T) {
 	if err != nil || len(entries) != 2 || len(refused) != 2 || refused[0].Line != 2 || refused[1].Line != 6 {
 		t.Errorf("entries %d, refused %v, %v", len(entries), refused, err)
 	}
-	if all, err := jsonl.ReadAll(strings.NewReader(text), "a.jsonl"); all != nil || err == nil || strings.Count(err.Error(), "\n") != 1 {
+	if all, err := readAll(strings.NewReader(text), "a.jsonl"); all != nil || err == nil || strings.Count(err.Error(), "\n") != 1 {
 		t.Errorf("all or nothing: %d entries, %v", len(all), err)
 	}
 }
@@ -179,7 +196,7 @@ func FuzzRead(f *testing.F) {
 			return
 		}
 		text := lines(t, entries)
-		again, err := jsonl.ReadAll(strings.NewReader(text), "f")
+		again, err := readAll(strings.NewReader(text), "f")
 		if err != nil {
 			t.Fatalf("what was read and written is not read: %v\n%s", err, text)
 		}
