@@ -53,9 +53,16 @@ func (cellSightWords) words() (string, []string) {
 	return "cell", []string{"", "cell shut", "cell open at the tip", "cell torn at the side"}
 }
 
+// The ends of the scales a look is told in: full combs of food, and the fiercest
+// temper. They give figures in books their meaning and are nobody's to change.
+const (
+	MostStores = 3
+	MostTemper = 4
+)
+
 // Looked is one opening of a nuc and everything that was seen. Brood is capped
 // worker brood in palms (1 dm²), Sides the sides of comb with bees, Stores 0
-// to 3, Temper 1 calm to 4 fierce, OwnCells how many own cells were seen.
+// to [MostStores], Temper 1 calm to [MostTemper], OwnCells how many own cells were seen.
 // DroneBrood is domed drone brood in worker cells. Thorough tells that every
 // side of every comb was looked at. Quick was a glance under the lid.
 type Looked struct {

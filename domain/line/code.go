@@ -69,13 +69,13 @@ var codes = []code{
 	{sign: "c", slot: "given", figure: must, least: 1, whole: true, words: cellWords, say: func(d *deed, v value) { d.cell = v.batch }},
 	{sign: "i", slot: "given", figure: named, words: virginWords, say: func(d *deed, v value) { d.virgin = v.queen }},
 	{sign: "s", slot: "sides", figure: must, whole: true, words: sideWords, say: func(d *deed, v value) { d.saw().Sides = book.Said(v.n) }},
-	{sign: "h", slot: "stores", figure: must, most: 3, whole: true, words: storeWords, say: func(d *deed, v value) { d.saw().Stores = book.Said(v.n) }},
+	{sign: "h", slot: "stores", figure: must, most: book.MostStores, whole: true, words: storeWords, say: func(d *deed, v value) { d.saw().Stores = book.Said(v.n) }},
 	{sign: "f", slot: "feed", figure: must, least: 0.001, words: feedWords, say: sayFed},
 	{sign: "a", slot: "bees", figure: must, least: 0.25, words: cupWords, say: func(d *deed, v value) { d.cups = v.n }},
 	{sign: "k", slot: "catch", figure: may, least: 1, whole: true, words: catchWords, say: sayCaught},
 	{sign: "k0", slot: "catch", words: says("queen caught and culled"), say: func(d *deed, _ value) { d.caught, d.culled = true, true }},
 	{sign: "u", slot: "end", figure: named, words: func(v value) string { return "united with " + v.name }, say: func(d *deed, v value) { d.united = v.united }},
-	{sign: "t", slot: "temper", figure: must, least: 1, most: 4, whole: true, words: temperWords, say: func(d *deed, v value) { d.saw().Temper = book.Said(v.n) }},
+	{sign: "t", slot: "temper", figure: must, least: 1, most: book.MostTemper, whole: true, words: temperWords, say: func(d *deed, v value) { d.saw().Temper = book.Said(v.n) }},
 	stroke("/", book.Settled, "one stroke: settled"), stroke("//", book.Watch, "two strokes: watch"), stroke("x", book.Act, "cross: act"),
 }
 

@@ -160,7 +160,11 @@ const (
 	BeesPerCup
 	BeesPerSide
 	CombSideArea
+	FullCombSide
 	LookError
+	MildNight
+	UsualNight
+	ColdNight
 	NeedAt20C
 	NeedAt14C
 	NeedAt8C
@@ -198,6 +202,7 @@ const (
 const (
 	RobbingBase Key = iota + StarvedAfter + 1
 	RobbingDearth
+	DearthUnsaid
 	RobbingDoor
 	RobbingDoorUsual
 	RobbingQueenless
@@ -214,7 +219,8 @@ const (
 	RobbedLookBy
 )
 
-// The minutes a task takes, and when alarms ring.
+// The minutes a task takes, when alarms ring, and how far ahead and back the
+// book is asked.
 const (
 	MinutesLook Key = iota + RobbedLookBy + 1
 	MinutesLookFrameNuc
@@ -237,6 +243,13 @@ const (
 	MinutesGraftLarva
 	AlarmEvening
 	AlarmMorning
+	AlarmEveningsBack
+	FreeHourAhead
+	ShortNotice
+	AskedBack
+	LateFrom
+	LateLossFirst
+	LateLossSecond
 
 	keyCount
 )

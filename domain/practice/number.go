@@ -20,8 +20,12 @@ type Number struct {
 	Confidence Confidence // how sure the default is
 	Group      Group
 	Front      bool   // one of the 25 a keeper would argue about
-	Used       string // what depends on it
+	Used       string // what depends on it, or [ForReference]
 }
+
+// ForReference is the use of a number that nothing reckons with: it is there to
+// be looked up, and changing it changes nothing.
+const ForReference = "for reference, nothing reckons with it"
 
 // Unit is the unit of a number, written as it is printed.
 type Unit string

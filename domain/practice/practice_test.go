@@ -103,7 +103,10 @@ func TestPairsKeepTheirOrder(t *testing.T) {
 		{practice.VirginWatch, practice.VirginLate, practice.VirginTooLate},
 		{practice.LayingWorkersEarliest, practice.LayingWorkersFrom, practice.LayingWorkersLatest},
 		{practice.VirginBankGood, practice.VirginBankMost, practice.MatedBankMost},
+		{practice.ColdNight, practice.UsualNight, practice.MildNight},
 		{practice.NeedAt20C, practice.NeedAt14C, practice.NeedAt8C},
+		{practice.CombSideArea, practice.FullCombSide},
+		{practice.LateLossFirst, practice.LateLossSecond, practice.LateFrom},
 		{practice.FlightFrom, practice.FlightPeakFrom, practice.FlightPeakUntil, practice.FlightUntil},
 		{practice.FitHoursMinus, practice.FitHoursHalf, practice.FitHoursPlus},
 		{practice.RobbingWatch, practice.RobbingAct},
@@ -115,6 +118,15 @@ func TestPairsKeepTheirOrder(t *testing.T) {
 				t.Errorf("%s %v is not below %s %v", a.Name, a.Default, b.Name, b.Default)
 			}
 		}
+	}
+}
+
+// TestNightsStayApart: whatever the keeper sets, need is reckoned by straight
+// lines between three nights, and no two of them meet.
+func TestNightsStayApart(t *testing.T) {
+	cold, usual, mild := practice.Of(practice.ColdNight), practice.Of(practice.UsualNight), practice.Of(practice.MildNight)
+	if cold.Max >= usual.Min || usual.Max >= mild.Min {
+		t.Errorf("cold up to %v, usual %v to %v, mild from %v: they meet", cold.Max, usual.Min, usual.Max, mild.Min)
 	}
 }
 

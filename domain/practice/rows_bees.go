@@ -22,19 +22,35 @@ var beeRows = []Number{
 		Default: 2, Min: 0.5, Max: 12, Source: "a small mating comb has 1 to 4; " + noSource, Confidence: CommonPractice, Used: "bees and food from what is seen",
 	},
 	{
+		Key: FullCombSide, Name: "full_comb_side", Title: "A side counts as full size from", Unit: Dm2,
+		Default: 6, Min: 4, Max: 8, Source: "brood frames have 7 to 11, mating nuc combs 1 to 4; " + noSource, Confidence: CommonPractice, Used: "full boxes, minutes a day",
+	},
+	{
 		Key: LookError, Name: "look_error", Title: "Error of a look", Unit: Share,
 		Default: 0.20, Min: 0.05, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: "bees from what is seen",
 	},
 	{
-		Key: NeedAt20C, Name: "need_at_20c", Title: "Bees a night of 20 °C needs", Unit: Bees,
-		Default: 600, Min: 200, Max: 2000, Source: "300 ml a mini nuc in keepers' accounts; by warmth " + noSource, Confidence: CommonPractice, Used: "weak nucs, make-up",
+		Key: MildNight, Name: "mild_night", Title: "A mild night", Unit: Celsius,
+		Default: 20, Min: 17, Max: 26, Source: noSource, Confidence: CommonPractice, Used: "weak nucs, make-up",
 	},
 	{
-		Key: NeedAt14C, Name: "need_at_14c", Title: "Bees a night of 14 °C needs", Unit: Bees,
-		Default: 1000, Min: 400, Max: 3000, Source: "300 ml a mini nuc in keepers' accounts; by warmth " + noSource, Confidence: CommonPractice, Used: "weak nucs, make-up",
+		Key: UsualNight, Name: "usual_night", Title: "A usual night, assumed where none is known", Unit: Celsius,
+		Default: 14, Min: 12, Max: 16, Source: noSource, Confidence: CommonPractice, Used: "weak nucs, make-up",
 	},
 	{
-		Key: NeedAt8C, Name: "need_at_8c", Title: "Bees a night of 8 °C needs", Unit: Bees,
+		Key: ColdNight, Name: "cold_night", Title: "A cold night", Unit: Celsius,
+		Default: 8, Min: -5, Max: 11, Source: noSource, Confidence: CommonPractice, Used: "weak nucs, make-up",
+	},
+	{
+		Key: NeedAt20C, Name: "need_at_20c", Title: "Bees a mild night needs", Unit: Bees,
+		Default: 600, Min: 200, Max: 2000, Source: "300 ml a mini nuc in keepers' accounts; by warmth, " + noSource, Confidence: CommonPractice, Used: "weak nucs, make-up",
+	},
+	{
+		Key: NeedAt14C, Name: "need_at_14c", Title: "Bees a usual night needs", Unit: Bees,
+		Default: 1000, Min: 400, Max: 3000, Source: "300 ml a mini nuc in keepers' accounts; by warmth, " + noSource, Confidence: CommonPractice, Used: "weak nucs, make-up",
+	},
+	{
+		Key: NeedAt8C, Name: "need_at_8c", Title: "Bees a cold night needs", Unit: Bees,
 		Default: 1500, Min: 600, Max: 4000, Source: noSource, Confidence: CommonPractice, Used: "weak nucs, make-up",
 	},
 	{
@@ -80,7 +96,7 @@ var beeRows = []Number{
 	},
 	{
 		Key: LossOfSievedBees, Name: "loss_of_sieved_bees", Title: "Fly home of sieved young bees, same yard", Unit: Share,
-		Default: 0.10, Min: 0.02, Max: 0.3, Source: noSource, Confidence: CommonPractice, Used: "make-up",
+		Default: 0.10, Min: 0.02, Max: 0.3, Source: noSource, Confidence: CommonPractice, Used: ForReference,
 	},
 	{
 		Key: LossOfShutInBees, Name: "loss_of_shut_in_bees", Title: "Fly home after 24 to 48 h shut in", Unit: Share,
@@ -100,11 +116,11 @@ var beeRows = []Number{
 	},
 	{
 		Key: DroneColonies, Name: "drone_colonies", Title: "Drone colonies for a yard", Unit: Colonies,
-		Default: 8, Min: 1, Max: 50, Source: "8 to 10, " + buechler2013 + ", after Tiesler & Englert 1989", Confidence: Verified, Front: true, Used: "plan",
+		Default: 8, Min: 1, Max: 50, Source: "8 to 10, " + buechler2013 + ", after Tiesler & Englert 1989", Confidence: Verified, Front: true, Used: ForReference,
 	},
 	{
 		Key: DroneCombBeforeFlights, Name: "drone_comb_before_flights", Title: "Drone comb in before flights", Unit: Day,
 		Default: 47, Min: 36, Max: 70, Source: "40 d from egg to ripe, " + buechler2013 + ", and a week so that many are", Confidence: Derived, Front: true,
-		Used: "plan",
+		Used: ForReference,
 	},
 }

@@ -8,7 +8,7 @@ const (
 	buechler2013    = "Büchler et al 2013, J Apic Res 52(1), standard methods for rearing queens"
 	perezSato2006   = "Perez-Sato & Ratnieks 2006, Apidologie 37:571"
 	fellMorse1984   = "Fell & Morse 1984, Insectes Soc, read in its abstract"
-	noSource        = "common practice, no source"
+	noSource        = "no source found"
 	breedersTable   = "breeders' printed rearing tables, which differ by a day or two"
 	schoolSlides    = "slides of a bee-keeping course, ± 1 d"
 	partonLogan1981 = "Parton & Logan 1981, Agric Meteorol 23:205-216 (air at 150 cm)"

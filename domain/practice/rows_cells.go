@@ -85,7 +85,7 @@ var cellRows = []Number{
 	},
 	{
 		Key: OwnCellsBegun, Name: "own_cells_begun", Title: "Own cells begun after", Unit: Hour,
-		Default: 30, Min: 12, Max: 48, Source: fellMorse1984 + ": 12 to 48 h", Confidence: Verified, Used: "own cells",
+		Default: 30, Min: 12, Max: 48, Source: fellMorse1984 + ": 12 to 48 h", Confidence: Verified, Used: ForReference,
 	},
 	{
 		Key: OwnCellsOnLarvaeUnder, Name: "own_cells_on_larvae_under", Title: "Own cells on larvae under", Unit: Day,

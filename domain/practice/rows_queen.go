@@ -15,7 +15,7 @@ var queenRows = []Number{
 	},
 	{
 		Key: FirstMatingFlightSpread, Name: "first_mating_flight_spread", Title: "First mating flight, spread", Unit: Day,
-		Default: 2.2, Min: 0.5, Max: 4, Source: "chosen to fit published ages at the first egg", Confidence: Derived, Used: "mating window",
+		Default: 2.2, Min: 0.5, Max: 4, Source: "chosen to fit published ages at the first egg", Confidence: Derived, Used: ForReference,
 	},
 	{
 		Key: FirstMatingFlightFrom, Name: "first_mating_flight_from", Title: "First mating flight, earliest", Unit: Day,
@@ -27,11 +27,11 @@ var queenRows = []Number{
 	},
 	{
 		Key: MatingToFirstEgg, Name: "mating_to_first_egg", Title: "Mating to first egg", Unit: Day,
-		Default: 3, Min: 2, Max: 5, Source: "2.8 to 3.4 d: an Egyptian trial, authors and year not noted", Confidence: Taught, Used: "first eggs",
+		Default: 3, Min: 2, Max: 5, Source: "2.8 to 3.4 d: an Egyptian trial, authors and year not noted", Confidence: Taught, Used: ForReference,
 	},
 	{
 		Key: FirstEggsHalfBy, Name: "first_eggs_half_by", Title: "First eggs: half by", Unit: Day,
-		Default: 11, Min: 8, Max: 21, Confidence: Verified, Front: true, Used: "when to look",
+		Default: 11, Min: 8, Max: 21, Confidence: Verified, Front: true, Used: ForReference,
 		Source: "means 10.6 (Szabo et al 1987, J Apic Res 26:73-78), 10.3, 8.5 to 9.8 (Akyol et al 2008), 12.9 (" + perezSato2006 + ")",
 	},
 	{
@@ -49,7 +49,7 @@ var queenRows = []Number{
 	},
 	{
 		Key: LookForEggsChance, Name: "look_for_eggs_chance", Title: "Look when the chance of eggs passes", Unit: Share,
-		Default: 0.8, Min: 0.3, Max: 0.99, Source: noSource, Confidence: CommonPractice, Used: "look for eggs",
+		Default: 0.8, Min: 0.3, Max: 0.99, Source: noSource, Confidence: CommonPractice, Used: ForReference,
 	},
 	{
 		Key: LookAgainFrom, Name: "look_again_from", Title: "No eggs: look again after", Unit: Day,
@@ -72,7 +72,7 @@ var queenRows = []Number{
 	{
 		Key: VirginTooLate, Name: "virgin_too_late", Title: "Too late to mate from", Unit: Day,
 		Default: 28, Min: 21, Max: 35, Source: "up to four weeks, then drone layer, in keepers' teaching; no measured curve found",
-		Confidence: Taught, Front: true, Used: "review, drone layers",
+		Confidence: Taught, Front: true, Used: "virgin's time is running, drone layers",
 	},
 	{
 		Key: EggToCappedWorkerBrood, Name: "egg_to_capped_worker_brood", Title: "First eggs to capped worker brood", Unit: Day,
@@ -81,7 +81,7 @@ var queenRows = []Number{
 	{
 		Key: ReadyAfterFirstEggFrom, Name: "ready_after_first_egg_from", Title: "Ready after first eggs, earliest", Unit: Day,
 		Default: 9, Min: 8, Max: 14, Source: "good brood is capped: de Bruyn 2015, Bee Craft; " + buechler2013, Confidence: Verified,
-		Used: "hand-over date",
+		Used: ForReference,
 	},
 	{
 		Key: ReadyAfterFirstEgg, Name: "ready_after_first_egg", Title: "Ready after first eggs", Unit: Day,
@@ -118,7 +118,7 @@ var queenRows = []Number{
 	{
 		Key: LayingWorkersEarliest, Name: "laying_workers_earliest", Title: "Laying workers, earliest", Unit: Day,
 		Default: 14, Min: 10, Max: 21, Source: "about two weeks in keepers' teaching; Miller & Ratnieks 2001, Insectes Soc 48:178-184", Confidence: Verified,
-		Used: "queenless nucs",
+		Used: ForReference,
 	},
 	{
 		Key: LayingWorkersFrom, Name: "laying_workers_from", Title: "Laying workers from", Unit: Day,
@@ -127,7 +127,7 @@ var queenRows = []Number{
 	},
 	{
 		Key: LayingWorkersLatest, Name: "laying_workers_latest", Title: "Laying workers, latest", Unit: Day,
-		Default: 30, Min: 21, Max: 40, Source: "23 to 30 d, Winston 1987, The biology of the honey bee", Confidence: FromMemory, Used: "queenless nucs",
+		Default: 30, Min: 21, Max: 40, Source: "23 to 30 d, Winston 1987, The biology of the honey bee", Confidence: FromMemory, Used: ForReference,
 	},
 	{
 		Key: VirginBankGood, Name: "virgin_bank_good", Title: "Virgins keep well for", Unit: Day,

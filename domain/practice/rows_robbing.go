@@ -1,7 +1,7 @@
 package practice
 
 // scoreSource is the source of every weight of the exposure.
-const scoreSource = "no published weights exist; " + noSource
+const scoreSource = "no published weights exist"
 
 // robbingRows are the terms of the exposure x: risk = 1/(1 + e^−x).
 var robbingRows = []Number{
@@ -13,6 +13,10 @@ var robbingRows = []Number{
 		Key: RobbingDearth, Name: "robbing_dearth", Title: "Full dearth adds", Unit: Score,
 		Default: 1.6, Min: 0, Max: 4, Confidence: CommonPractice, Used: "robbers",
 		Source: "guards let in 25 % of strangers in dearth and all in flow, Downs & Ratnieks 2000, Behav Ecol 11:326; weight is practice",
+	},
+	{
+		Key: DearthUnsaid, Name: "dearth_unsaid", Title: "Dearth assumed where nobody said", Unit: Share,
+		Default: 0.5, Min: 0, Max: 1, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
 	},
 	{
 		Key: RobbingDoor, Name: "robbing_door", Title: "Entrance 2.7 times too wide adds", Unit: Score,
@@ -36,7 +40,7 @@ var robbingRows = []Number{
 	},
 	{
 		Key: RobbingOpened, Name: "robbing_opened", Title: "Open long in dearth adds", Unit: Score,
-		Default: 0.4, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+		Default: 0.4, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: ForReference,
 	},
 	{
 		Key: RobbingNeighbour, Name: "robbing_neighbour", Title: "A strong neighbour adds", Unit: Score,
@@ -48,7 +52,7 @@ var robbingRows = []Number{
 	},
 	{
 		Key: RobbingWasps, Name: "robbing_wasps", Title: "Wasps add", Unit: Score,
-		Default: 0.5, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+		Default: 0.5, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: ForReference,
 	},
 	{
 		Key: RobbingWatch, Name: "robbing_watch", Title: "Watch from", Unit: Share,

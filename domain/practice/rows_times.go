@@ -1,10 +1,10 @@
 package practice
 
 // timeSource is the source of the minutes: none was found.
-const timeSource = "no published study found; " + noSource
+const timeSource = "no published study found"
 
-// timeRows are the minutes a task takes for one nuc, cell or colony, and the
-// hours alarms ring at.
+// timeRows are the minutes a task takes for one nuc, cell or colony, the hours
+// alarms ring at, and how far ahead and back the book is asked.
 var timeRows = []Number{
 	{
 		Key: MinutesLook, Name: "minutes_look", Title: "Look, one nuc", Unit: Minute,
@@ -24,7 +24,7 @@ var timeRows = []Number{
 	},
 	{
 		Key: MinutesEmergenceCheck, Name: "minutes_emergence_check", Title: "See whether a cell has emerged", Unit: Minute,
-		Default: 1, Min: 0.25, Max: 10, Source: timeSource, Confidence: CommonPractice, Used: "minutes a day",
+		Default: 1, Min: 0.25, Max: 10, Source: timeSource, Confidence: CommonPractice, Used: ForReference,
 	},
 	{
 		Key: MinutesMakeUp, Name: "minutes_make_up", Title: "Make up a mini nuc", Unit: Minute,
@@ -32,7 +32,7 @@ var timeRows = []Number{
 	},
 	{
 		Key: MinutesMakeUpFrameNuc, Name: "minutes_make_up_frame_nuc", Title: "Make up a nuc on full combs", Unit: Minute,
-		Default: 8, Min: 2, Max: 40, Source: timeSource, Confidence: CommonPractice, Used: "minutes a day",
+		Default: 8, Min: 2, Max: 40, Source: timeSource, Confidence: CommonPractice, Used: ForReference,
 	},
 	{
 		Key: MinutesCatch, Name: "minutes_catch", Title: "Catch, cage and mark a queen", Unit: Minute,
@@ -89,5 +89,33 @@ var timeRows = []Number{
 	{
 		Key: AlarmMorning, Name: "alarm_morning", Title: "Morning alarm", Unit: ClockHour,
 		Default: 8, Min: 4, Max: 11, Source: noSource, Confidence: CommonPractice, Used: "alarms of hard deadlines",
+	},
+	{
+		Key: AlarmEveningsBack, Name: "alarm_evenings_back", Title: "Evenings before asked for a free one", Unit: Day,
+		Default: 7, Min: 1, Max: 14, Source: noSource, Confidence: CommonPractice, Used: "alarms of hard deadlines",
+	},
+	{
+		Key: FreeHourAhead, Name: "free_hour_ahead", Title: "Free hour looked for, days ahead", Unit: Day,
+		Default: 28, Min: 7, Max: 60, Source: noSource, Confidence: CommonPractice, Used: "late day",
+	},
+	{
+		Key: ShortNotice, Name: "short_notice", Title: "The day for a deadline is the one before it by", Unit: Hour,
+		Default: 12, Min: 1, Max: 24, Source: noSource, Confidence: CommonPractice, Used: "nobody is free",
+	},
+	{
+		Key: AskedBack, Name: "asked_back", Title: "Counts and lines written twice asked for, days", Unit: Day,
+		Default: 7, Min: 1, Max: 30, Source: noSource, Confidence: CommonPractice, Used: "counts, lines written twice",
+	},
+	{
+		Key: LateFrom, Name: "late_from", Title: "Ways out shown before the hard hour by", Unit: Hour,
+		Default: 48, Min: 6, Max: 96, Source: noSource, Confidence: CommonPractice, Used: "late day",
+	},
+	{
+		Key: LateLossFirst, Name: "late_loss_first", Title: "Loss of waiting told first after", Unit: Hour,
+		Default: 6, Min: 1, Max: 12, Source: noSource, Confidence: CommonPractice, Used: "late day",
+	},
+	{
+		Key: LateLossSecond, Name: "late_loss_second", Title: "Loss of waiting told again after", Unit: Hour,
+		Default: 24, Min: 13, Max: 72, Source: noSource, Confidence: CommonPractice, Used: "late day",
 	},
 }

@@ -5,55 +5,55 @@ var weatherRows = []Number{
 	{
 		Key: WarmEnoughToFly, Name: "warm_enough_to_fly", Title: "Warm enough to fly", Unit: Celsius,
 		Default: 20, Min: 16, Max: 24, Source: buechler2013 + ": above 20 °C", Confidence: Verified, Front: true,
-		Used: "flying hours, chances",
+		Used: ForReference,
 	},
 	{
 		Key: FlightRampBelow, Name: "flight_ramp_below", Title: "No flight when cooler by", Unit: Celsius,
-		Default: 4, Min: 0, Max: 8, Source: "16 °C rarely seen; no published curve; " + noSource, Confidence: CommonPractice, Used: "flying hours",
+		Default: 4, Min: 0, Max: 8, Source: "16 °C rarely seen; no published curve; " + noSource, Confidence: CommonPractice, Used: ForReference,
 	},
 	{
 		Key: FlightRampAbove, Name: "flight_ramp_above", Title: "Full flight when warmer by", Unit: Celsius,
-		Default: 2, Min: 0, Max: 8, Source: "no published curve; " + noSource, Confidence: CommonPractice, Used: "flying hours",
+		Default: 2, Min: 0, Max: 8, Source: "no published curve; " + noSource, Confidence: CommonPractice, Used: ForReference,
 	},
 	{
 		Key: HotFrom, Name: "hot_from", Title: "Flights fewer from", Unit: Celsius,
-		Default: 35, Min: 30, Max: 40, Source: "fewer, longer flights on hot days, Heidinger et al 2014, Insects 5:513-527", Confidence: CommonPractice, Used: "flying hours",
+		Default: 35, Min: 30, Max: 40, Source: "fewer, longer flights on hot days, Heidinger et al 2014, Insects 5:513-527", Confidence: CommonPractice, Used: ForReference,
 	},
 	{
 		Key: TooHotToFly, Name: "too_hot_to_fly", Title: "Too hot to fly", Unit: Celsius,
-		Default: 40, Min: 35, Max: 45, Source: "often printed; " + noSource, Confidence: CommonPractice, Used: "flying hours",
+		Default: 40, Min: 35, Max: 45, Source: "often printed; " + noSource, Confidence: CommonPractice, Used: ForReference,
 	},
 	{
 		Key: CalmUpTo, Name: "calm_up_to", Title: "Wind that does not matter", Unit: MetrePerSec,
-		Default: 4, Min: 1, Max: 6, Source: noSource, Confidence: CommonPractice, Used: "flying hours",
+		Default: 4, Min: 1, Max: 6, Source: noSource, Confidence: CommonPractice, Used: ForReference,
 	},
 	{
 		Key: TooWindyToFly, Name: "too_windy_to_fly", Title: "Too windy to fly", Unit: MetrePerSec,
-		Default: 6.7, Min: 4, Max: 8, Source: buechler2013 + ": not over 24 km/h", Confidence: Verified, Front: true, Used: "flying hours",
+		Default: 6.7, Min: 4, Max: 8, Source: buechler2013 + ": not over 24 km/h", Confidence: Verified, Front: true, Used: ForReference,
 	},
 	{
 		Key: OvercastFit, Name: "overcast_fit", Title: "Overcast hour counts", Unit: Share,
-		Default: 0.3, Min: 0, Max: 1, Source: "blue or partly cloudy sky wanted, " + buechler2013 + "; share is practice", Confidence: CommonPractice, Used: "flying hours",
+		Default: 0.3, Min: 0, Max: 1, Source: "blue or partly cloudy sky wanted, " + buechler2013 + "; share is practice", Confidence: CommonPractice, Used: ForReference,
 	},
 	{
 		Key: BrokenCloudFit, Name: "broken_cloud_fit", Title: "Hour of broken cloud counts", Unit: Share,
-		Default: 0.7, Min: 0, Max: 1, Source: "blue or partly cloudy sky wanted, " + buechler2013 + "; share is practice", Confidence: CommonPractice, Used: "flying hours",
+		Default: 0.7, Min: 0, Max: 1, Source: "blue or partly cloudy sky wanted, " + buechler2013 + "; share is practice", Confidence: CommonPractice, Used: ForReference,
 	},
 	{
 		Key: FlightFrom, Name: "flight_from", Title: "Flights from, by the sun", Unit: ClockHour,
-		Default: 11, Min: 10, Max: 13, Source: "true solar time, Ruttner 1983", Confidence: FromMemory, Used: "flying hours",
+		Default: 11, Min: 10, Max: 13, Source: "true solar time, Ruttner 1983", Confidence: FromMemory, Used: ForReference,
 	},
 	{
 		Key: FlightPeakFrom, Name: "flight_peak_from", Title: "Most flights from, by the sun", Unit: ClockHour,
-		Default: 13, Min: 11, Max: 14, Source: "true solar time, Ruttner 1983", Confidence: FromMemory, Used: "flying hours",
+		Default: 13, Min: 11, Max: 14, Source: "true solar time, Ruttner 1983", Confidence: FromMemory, Used: ForReference,
 	},
 	{
 		Key: FlightPeakUntil, Name: "flight_peak_until", Title: "Most flights until, by the sun", Unit: ClockHour,
-		Default: 15, Min: 14, Max: 17, Source: "true solar time, Ruttner 1983", Confidence: FromMemory, Used: "flying hours",
+		Default: 15, Min: 14, Max: 17, Source: "true solar time, Ruttner 1983", Confidence: FromMemory, Used: ForReference,
 	},
 	{
 		Key: FlightUntil, Name: "flight_until", Title: "Flights until, by the sun", Unit: ClockHour,
-		Default: 17, Min: 15, Max: 19, Source: "true solar time, Ruttner 1983", Confidence: FromMemory, Used: "flying hours",
+		Default: 17, Min: 15, Max: 19, Source: "true solar time, Ruttner 1983", Confidence: FromMemory, Used: ForReference,
 	},
 	{
 		Key: FitHoursPlus, Name: "fit_hours_plus", Title: "Flying day (+)", Unit: Hour,
@@ -69,19 +69,19 @@ var weatherRows = []Number{
 	},
 	{
 		Key: DiurnalPeakLag, Name: "diurnal_peak_lag", Title: "Warmest hour after noon", Unit: Hour,
-		Default: 1.86, Min: 1.5, Max: 2.6, Source: partonLogan1981, Confidence: Verified, Used: "hours of a day from low and high",
+		Default: 1.86, Min: 1.5, Max: 2.6, Source: partonLogan1981, Confidence: Verified, Used: ForReference,
 	},
 	{
 		Key: DiurnalNightDecay, Name: "diurnal_night_decay", Title: "Cooling of the night", Unit: Ratio,
-		Default: 2.20, Min: 1.5, Max: 4, Source: partonLogan1981, Confidence: Verified, Used: "hours of a day from low and high",
+		Default: 2.20, Min: 1.5, Max: 4, Source: partonLogan1981, Confidence: Verified, Used: ForReference,
 	},
 	{
 		Key: DiurnalLowLag, Name: "diurnal_low_lag", Title: "Coldest hour after sunrise", Unit: Hour,
-		Default: -0.17, Min: -0.2, Max: 2.2, Source: partonLogan1981, Confidence: Verified, Used: "hours of a day from low and high",
+		Default: -0.17, Min: -0.2, Max: 2.2, Source: partonLogan1981, Confidence: Verified, Used: ForReference,
 	},
 	{
 		Key: WarmEnoughToOpen, Name: "warm_enough_to_open", Title: "Warm enough to open", Unit: Celsius,
-		Default: 14, Min: 8, Max: 20, Source: noSource, Confidence: CommonPractice, Front: true, Used: "start of the round",
+		Default: 14, Min: 8, Max: 20, Source: noSource, Confidence: CommonPractice, Front: true, Used: ForReference,
 	},
 	{
 		Key: QuietHoursFrom, Name: "quiet_hours_from", Title: "Leave virgins alone from", Unit: ClockHour,

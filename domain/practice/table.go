@@ -1,5 +1,7 @@
 package practice
 
+import "fmt"
+
 // rows is the whole table by key; row 0 is empty. names finds a key by its
 // stable name. Both are built once from the lists of the groups and only read
 // afterwards.
@@ -8,12 +10,15 @@ var (
 	names = index(rows)
 )
 
-// table lays the groups' lists out by key.
+// list is numbers under one heading.
+type list struct {
+	group Group
+	rows  []Number
+}
+
+// table lays all lists out by key.
 func table() [keyCount]Number {
-	groups := []struct {
-		group Group
-		rows  []Number
-	}{
+	return layOut([]list{
 		{Clock, casteRows},
 		{Clock, batchRows},
 		{Clock, cellRows},
@@ -24,11 +29,18 @@ func table() [keyCount]Number {
 		{Stores, storeRows},
 		{Robbing, robbingRows},
 		{Times, timeRows},
-	}
-	var all [keyCount]Number
-	for _, g := range groups {
-		for _, r := range g.rows {
-			r.Group = g.group
+	})
+}
+
+// layOut puts numbers at their keys. Two of one key are a fault of the lists,
+// and panic: the first would be lost.
+func layOut(lists []list) (all [keyCount]Number) {
+	for _, l := range lists {
+		for _, r := range l.rows {
+			if was := all[r.Key]; was.Key != 0 {
+				panic(fmt.Sprintf("practice: %s and %s have one key", was.Name, r.Name))
+			}
+			r.Group = l.group
 			all[r.Key] = r
 		}
 	}

@@ -81,11 +81,8 @@ func (p *pass) sameDay() {
 	}
 }
 
-// shortNotice before a deadline is the day whose free hours count: for one at
-// six in the morning it is the day before.
-const shortNotice = 12 * time.Hour
-
-// noHands: nobody has a free hour on the day of a hard deadline before it.
+// noHands: nobody has a free hour on the day of a hard deadline before it. For
+// a deadline on short notice, at six in the morning, that is the day before.
 func (p *pass) noHands() {
 	if !p.view.HoursTold() {
 		return
@@ -95,14 +92,14 @@ func (p *pass) noHands() {
 			continue
 		}
 		y := p.yard(f.Yard)
-		day := y.day(f.By.Add(-shortNotice))
+		day := y.day(f.By.Add(-p.numbers.Duration(practice.ShortNotice)))
 		if p.freeBefore(day, f.By, y.zone) {
 			continue
 		}
 		p.add(y, Finding{
 			Rule: NoHands, Of: f.Of, Since: p.now, From: f.From, Best: f.Best, By: f.By, Hard: true,
 			What: fmt.Sprintf("nobody is free on %s", beforeOn(day, f.By, y)),
-			Why:  f.What, Do: p.lastFree(y, day), Sure: sureRecorded,
+			Why:  f.What, Do: p.lastFree(y, day), Sure: sureRecorded, Used: []practice.Key{practice.ShortNotice},
 		})
 	}
 }

@@ -5,18 +5,22 @@ import (
 	"fmt"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
 )
 
-// looksBack is how many days counts and twins are asked for again: a week of
-// evenings.
-const looksBack = 7
+// asked are the days on which counts and lines written twice are asked for
+// again, today the last.
+func (p *pass) asked() (from, to calendar.Day) {
+	return p.today - p.days(practice.AskedBack) + 1, p.today
+}
 
 // counts: what went out on a day is not all accounted for that evening.
 func (p *pass) counts() {
 	y := p.home()
-	for d := p.today - looksBack + 1; d <= p.today; d++ {
+	from, to := p.asked()
+	for d := from; d <= to; d++ {
 		for _, c := range Close(p.view, d) {
 			if c.Closes() {
 				continue
@@ -76,7 +80,8 @@ func (p *pass) lostBatch(b *batchCase) {
 // twice: offered as one strike.
 func (p *pass) twice() {
 	zone := p.zone
-	for d := p.today - looksBack + 1; d <= p.today; d++ {
+	from, to := p.asked()
+	for d := from; d <= to; d++ {
 		twins := TwinsOn(p.view, d)
 		if len(twins) == 0 {
 			continue

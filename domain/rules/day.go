@@ -158,7 +158,7 @@ func (p *pass) toCage(f Finding) int {
 
 func (p *pass) fullCombs(s book.Subject) bool {
 	id, ok := s.Nuc()
-	return ok && p.view.Nuc(id).Side >= fullComb
+	return ok && fullCombs(p.view.Nuc(id), p.numbers)
 }
 
 // time adds up the minutes, and says when each stop begins for one person who

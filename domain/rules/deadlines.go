@@ -141,7 +141,7 @@ func (p *pass) stepDo(b *batchCase, w bee.Window) string {
 func (p *pass) alarms(y *yardCase, by time.Time) []time.Time {
 	day := y.day(by)
 	var alarms []time.Time
-	for d := day - 1; d > day-1-evenings; d-- {
+	for d := day - 1; d >= day-p.days(practice.AlarmEveningsBack); d-- {
 		if at := p.clock(practice.AlarmEvening, d, y.zone); p.isFree(d, at, y.zone) {
 			alarms = append(alarms, at)
 			break
@@ -155,9 +155,6 @@ func (p *pass) alarms(y *yardCase, by time.Time) []time.Time {
 	slices.SortFunc(alarms, time.Time.Compare)
 	return alarms
 }
-
-// evenings is how many evenings before a deadline are asked for a free one.
-const evenings = 7
 
 // clock is the hour of a number on a day.
 func (p *pass) clock(k practice.Key, d calendar.Day, zone *time.Location) time.Time {

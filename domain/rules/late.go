@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/bee"
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
 )
@@ -36,8 +37,11 @@ type Loss struct {
 	Lost float64
 }
 
-// The hours from now at which the card tells the loss.
-var lossHours = [...]int{0, 6, 24}
+// LateSoon tells whether the ways out of a batch are worth reckoning: cells are
+// still together, and their hard hour is near or past.
+func LateSoon(v *book.View, id book.BatchID, c bee.Clock) bool {
+	return v.Batch(id).Left() > 0 && !v.On().Add(v.Numbers().Duration(practice.LateFrom)).Before(c.Hard())
+}
 
 // LateDay is the card of a batch with cells still together; false when there
 // are none. Next is when the keeper can come again; zero asks the book for the
@@ -69,8 +73,8 @@ func LateDayOf(b bee.Batch, now, next time.Time, fit int, n practice.Numbers) La
 		},
 	}
 	loose := clock.Loose()
-	for _, h := range lossHours {
-		at := now.Add(time.Duration(h) * time.Hour)
+	for _, wait := range []time.Duration{0, n.Duration(practice.LateLossFirst), n.Duration(practice.LateLossSecond)} {
+		at := now.Add(wait)
 		card.Losses = append(card.Losses, Loss{at, loose.Lost(at)})
 	}
 	card.Losses = append(card.Losses, Loss{next, loose.Lost(next)})
@@ -95,7 +99,7 @@ func readyNucs(v *book.View) int {
 // the begin of the next ones. Without people in the book it is a day on.
 func NextFree(v *book.View) time.Time {
 	zone, now, today := v.Zone(), v.On(), v.Today()
-	for d := today; d <= today+looksAhead; d++ {
+	for d := today; d <= today+calendar.Day(v.Numbers().Days(practice.FreeHourAhead)); d++ {
 		var first time.Time
 		for p := range v.People() {
 			h := p.FreeOn(d)
@@ -110,6 +114,3 @@ func NextFree(v *book.View) time.Time {
 	}
 	return (today + 1).At(now.In(zone).Hour(), now.In(zone).Minute(), zone)
 }
-
-// looksAhead is how many days a free hour is looked for.
-const looksAhead = 28

@@ -53,7 +53,7 @@ func (p *pass) ready(n *nucCase) {
 	case f.Severity == Open && p.wanted > 0:
 		p.wanted--
 		f.Act, f.Do = ActCatchQueen, "Catch her, cage and mark her"
-		if n.smallCombs() {
+		if p.smallCombs(n) {
 			f.By = p.endOfDay(n.yard, (n.yard.of(n.Holds.FirstEggs) + p.days(practice.FullBy)).Start(n.yard.zone))
 			f.Why += "; small combs fill up"
 		}
@@ -61,15 +61,17 @@ func (p *pass) ready(n *nucCase) {
 	p.note(n.yard, f)
 }
 
-// fullComb is the area of a side in dm² from which a comb counts as full size:
-// sides of the usual brood frames have 7 to 11, of mating nuc combs 1 to 4.
-const fullComb = 6
+// fullCombs tells whether a nuc sits on combs of full size.
+func fullCombs(n *book.Nuc, numbers practice.Numbers) bool {
+	return n.Side >= numbers.Get(practice.FullCombSide)
+}
 
-func (n *nucCase) smallCombs() bool { return n.Side > 0 && n.Side < fullComb }
+// smallCombs tells whether a nuc is known to sit on smaller ones.
+func (p *pass) smallCombs(n *nucCase) bool { return n.Side > 0 && !fullCombs(n.Nuc, p.numbers) }
 
 // full: small combs are laid up within days to two weeks.
 func (p *pass) full(n *nucCase) {
-	if !n.Condition().Queenright() || !n.smallCombs() {
+	if !n.Condition().Queenright() || !p.smallCombs(n) {
 		return
 	}
 	eggs := n.yard.of(n.Holds.FirstEggs)
@@ -79,7 +81,7 @@ func (p *pass) full(n *nucCase) {
 		Why:  fmt.Sprintf("laying since %s on %s of %g dm²", eggs.Short(), count(n.Sides, "side"), n.Side),
 		Do:   "Catch her, take a comb of brood, or add room",
 		Sure: sureCalendar,
-		Used: []practice.Key{practice.FullFrom, practice.FullBy},
+		Used: []practice.Key{practice.FullFrom, practice.FullBy, practice.FullCombSide},
 	}
 	by := eggs + p.days(practice.FullBy)
 	f.From, f.Best, f.By = course.Days(eggs+p.days(practice.FullFrom), by, by, n.yard.zone)

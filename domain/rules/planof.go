@@ -36,7 +36,7 @@ func planOfNuc(v *book.View, fact book.Fact) Intent {
 	case book.BeesAdded:
 		return AddBees{Nuc: f.Nuc, Cups: f.Cups, From: f.From}
 	case book.Looked:
-		return OpenNuc{Nuc: f.Nuc, Minutes: ActLookInside.Minutes(v.Numbers(), v.Nuc(f.Nuc).Side >= fullComb)}
+		return OpenNuc{Nuc: f.Nuc, Minutes: ActLookInside.Minutes(v.Numbers(), fullCombs(v.Nuc(f.Nuc), v.Numbers()))}
 	case book.Fed:
 		if id, ok := f.To.Nuc(); ok {
 			return GiveFeed{Nuc: id, Litres: f.Litres}

@@ -71,7 +71,7 @@ type Exposure struct {
 // for its bees, no queen, syrup, strong colonies near. No published score
 // exists; wasps and long openings are not in the book and weigh nothing. Of
 // bees nobody knows, as many are assumed as guard an entrance of the usual
-// size; where nobody said flow or dearth, it is half way.
+// size; where nobody said flow or dearth, a part of a dearth is.
 func (y *Yard) Exposure(n *book.Nuc, s State) Exposure {
 	terms := y.terms(n, s)
 	x := y.numbers.Get(practice.RobbingBase)
@@ -117,9 +117,6 @@ func (y *Yard) terms(n *book.Nuc, s State) []term {
 	return append(terms, term{StrongNeighbours, y.neighbours(n.Stand), "strong colonies near"})
 }
 
-// half is how much of a dearth is assumed where nobody said.
-const half = 0.5
-
 func (y *Yard) dearth() term {
 	full := y.numbers.Get(practice.RobbingDearth)
 	switch y.yard.Forage {
@@ -128,7 +125,7 @@ func (y *Yard) dearth() term {
 	case book.InDearth:
 		return term{Dearth, full, "dearth since " + y.yard.ForageSince.Day(y.zone).Short()}
 	default:
-		return term{Dearth, half * full, "nobody said flow or dearth"}
+		return term{Dearth, y.numbers.Get(practice.DearthUnsaid) * full, "nobody said flow or dearth"}
 	}
 }
 

@@ -8,14 +8,6 @@ import (
 	"lidmark/domain/practice"
 )
 
-// The nights in °C of which the keeper's numbers say what they need. Where no
-// night is known the middle one is assumed.
-const (
-	mildNight  = 20.0
-	usualNight = 14.0
-	coldNight  = 8.0
-)
-
 // Night is the low of a night in °C and where it comes from.
 type Night struct {
 	Celsius float64
@@ -37,25 +29,28 @@ func (n Night) String() string {
 }
 
 // NightOf is the night that follows a day at a yard: the low of the next day,
-// or else of the day itself.
-func NightOf(y *book.Yard, d calendar.Day) Night {
+// or else of the day itself; where nobody knows it, a usual one.
+func NightOf(y *book.Yard, d calendar.Day, n practice.Numbers) Night {
 	if low, said := y.Weather[d+1].Low.Get(); said {
 		return Night{Celsius: low, Known: true, Ahead: true}
 	}
 	if low, said := y.Weather[d].Low.Get(); said {
 		return Night{Celsius: low, Known: true}
 	}
-	return Night{Celsius: usualNight}
+	return usualNight(n)
 }
+
+func usualNight(n practice.Numbers) Night { return Night{Celsius: n.Get(practice.UsualNight)} }
 
 // Need is how many bees a nuc needs to keep warm through a night: by straight
 // lines between three nights, the ends beyond them, more in thin wood.
 func Need(night Night, thin bool, n practice.Numbers) float64 {
 	mild, usual, cold := n.Get(practice.NeedAt20C), n.Get(practice.NeedAt14C), n.Get(practice.NeedAt8C)
-	c := min(max(night.Celsius, coldNight), mildNight)
-	need := usual + (usualNight-c)/(usualNight-coldNight)*(cold-usual)
-	if c > usualNight {
-		need = usual + (c-usualNight)/(mildNight-usualNight)*(mild-usual)
+	atMild, atUsual, atCold := n.Get(practice.MildNight), n.Get(practice.UsualNight), n.Get(practice.ColdNight)
+	c := min(max(night.Celsius, atCold), atMild)
+	need := usual + (atUsual-c)/(atUsual-atCold)*(cold-usual)
+	if c > atUsual {
+		need = usual + (c-atUsual)/(atMild-atUsual)*(mild-usual)
 	}
 	if thin {
 		need *= n.Get(practice.ThinWoodFactor)

@@ -115,7 +115,7 @@ func (r *reckoning) state() State {
 	s.Need = Need(r.yard.night, r.thin, r.yard.numbers)
 	sure := 1 - r.yard.numbers.Get(practice.LookError)
 	s.Enough = s.Need * sure
-	s.Usual = Need(Night{Celsius: usualNight}, r.thin, r.yard.numbers) * sure
+	s.Usual = Need(usualNight(r.yard.numbers), r.thin, r.yard.numbers) * sure
 	s.Bees = r.ages.total()
 	if daily := r.daily(); s.FoodKnown && daily > 0 {
 		s.FoodDays = s.Food / daily

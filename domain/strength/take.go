@@ -104,16 +104,13 @@ func (r *reckoning) side() float64 {
 // stores are the food a look saw. In a nuc of which nobody said how many sides
 // it has only none means anything; whatever was reckoned before is void.
 func (r *reckoning) stores(level, side float64) {
-	r.Food = level / fullStores * float64(r.nuc.Sides) * side * r.yard.numbers.Get(practice.HoneyPerSide)
+	r.Food = level / book.MostStores * float64(r.nuc.Sides) * side * r.yard.numbers.Get(practice.HoneyPerSide)
 	r.FoodKnown = level == 0 || r.Food > 0
 	r.FoodOut = 0
 	if level == 0 {
 		r.FoodOut = r.day
 	}
 }
-
-// fullStores is the figure a look gives when the combs are full of food.
-const fullStores = 3
 
 func (r *reckoning) feed(f book.Fed) {
 	n := r.yard.numbers

@@ -34,7 +34,7 @@ func NewYard(v *book.View, id book.YardID, zone *time.Location) *Yard {
 		today: calendar.DayOf(v.On(), zone),
 		pull:  map[book.StandID]float64{}, near: map[book.YardID]bool{}, nearCol: map[book.ColonyID]book.YardID{},
 	}
-	y.night = NightOf(y.yard, y.today)
+	y.night = NightOf(y.yard, y.today, y.numbers)
 	y.deaths = deathsOf(y.numbers)
 	for c := range v.Colonies() {
 		y.nearCol[c.Colony] = c.Yard

@@ -97,14 +97,11 @@ func (c *cardDraw) clock(b *book.Batch) {
 	c.y -= 8
 }
 
-// lateFrom is how long before the hard hour the ways out are reckoned.
-const lateFrom = 48 * time.Hour
-
 // late writes the ways out, best first, and what waiting costs when the hard
 // hour is near or past, and tells whether it did.
 func (c *cardDraw) late(b *book.Batch) bool {
 	now := c.r.View.On()
-	if b.Left() == 0 || now.Add(lateFrom).Before(c.r.Course.Clock(b.Batch).Hard()) {
+	if !rules.LateSoon(c.r.View, b.Batch, c.r.Course.Clock(b.Batch)) {
 		return false
 	}
 	card, ok := rules.LateDay(c.r.View, b.Batch, time.Time{})
