@@ -47,7 +47,7 @@ func addYard(a *app) *cobra.Command {
 	c := a.adding(&cobra.Command{
 		Use:     "yard NAME",
 		Short:   "Add a yard",
-		Example: "  lidbook add yard \"Moor End\" --drive 25",
+		Example: "  lidbook add yard \"Far Hill\" --drive 25",
 		Args:    cobra.ExactArgs(1),
 	}, func(d *desk, f finder, args []string) error {
 		if _, err := f.yard(args[0]); err == nil {
@@ -75,7 +75,7 @@ func addBoxes(a *app) *cobra.Command {
 	c := a.adding(&cobra.Command{
 		Use:     "boxes NAMES...",
 		Short:   "Add a row of boxes with their nucs and the stand they are on",
-		Example: "  lidbook add boxes C1-C8 --kind mini --yard \"Moor End\"\n  lidbook add boxes D1-D6 --sides 10 --comb 8 --at 0,-12",
+		Example: "  lidbook add boxes C1-C8 --kind mini --yard \"Far Hill\"\n  lidbook add boxes D1-D6 --sides 10 --comb 8 --at 0,-12",
 		Args:    cobra.MinimumNArgs(1),
 	}, func(d *desk, f finder, args []string) error {
 		y, err := f.homeOr(a.flags.yard)

@@ -62,7 +62,7 @@ func copyCommand(a *app) *cobra.Command {
 		Use:     "copy FILE|FOLDER",
 		Short:   "Make a checked copy of the book, which can stay open",
 		Long:    "Makes a copy and reads it through. Into a folder it gets the book's name and the\nday. Beside the book is no place for it: with two books in a folder every command\nmust be told which is meant.",
-		Example: "  lidbook copy /media/stick\n  lidbook copy /media/stick/hask-2027-05-15.lidmark",
+		Example: "  lidbook copy /media/stick\n  lidbook copy /media/stick/hill-2027-05-15.lidmark",
 		Args:    cobra.ExactArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
 			b, err := a.openToRead()
@@ -107,7 +107,7 @@ func exportCommand(a *app) *cobra.Command {
 	c := a.reading(&cobra.Command{
 		Use:       "export jsonl|nucs|batches|looks",
 		Short:     "The book in open forms: all entries as JSON Lines, or a table as CSV",
-		Example:   "  lidbook export jsonl --to hask.jsonl\n  lidbook export nucs > nucs.csv",
+		Example:   "  lidbook export jsonl --to hill.jsonl\n  lidbook export nucs > nucs.csv",
 		Args:      cobra.ExactArgs(1),
 		ValidArgs: []string{"jsonl", "nucs", "batches", "looks"},
 	}, func(_ *cobra.Command, v *book.View, args []string) error {

@@ -66,7 +66,7 @@ func nucCommand(a *app) *cobra.Command {
 	c := a.completes(a.reading(&cobra.Command{
 		Use:     "nuc NAME",
 		Short:   "A nuc's card and history",
-		Example: "  lidbook nuc A3\n  lidbook nuc A3 --on +14     what is to be expected in two weeks\n  lidbook nuc A1 --yard \"Moor End\"",
+		Example: "  lidbook nuc A3\n  lidbook nuc A3 --on +14     what is to be expected in two weeks\n  lidbook nuc A1 --yard \"Far Hill\"",
 		Args:    cobra.ExactArgs(1),
 	}, func(_ *cobra.Command, v *book.View, args []string) error {
 		f, err := a.finder(v)

@@ -44,7 +44,7 @@ func placeCommand(a *app) *cobra.Command {
 		Use:     "place NUC [STAND PLACE]",
 		Short:   "Write down that a nuc was carried to another place or yard",
 		Long:    "What moves bees: they must be closed, ventilated and tied down, and in most places\nreported. A virgin who may fly loses her way over less than some kilometres.",
-		Example: "  lidbook place A3 B 4\n  lidbook place A3 --to \"Moor End\"",
+		Example: "  lidbook place A3 B 4\n  lidbook place A3 --to \"Far Hill\"",
 		Args:    cobra.RangeArgs(1, 3),
 	}, func(d *desk, _ *cobra.Command, args []string) error {
 		f, err := d.finder(d.viewThen())

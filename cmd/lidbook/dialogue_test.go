@@ -15,9 +15,9 @@ import (
 // A book is begun in a short dialogue, and a line that does not fit it asks one
 // question, answered with one key.
 func TestDialogue(t *testing.T) {
-	path := filepath.Join(t.TempDir(), "hask.lidmark")
-	out, errs, code := call(t, "Lower Hask\nEurope/Berlin\nA1-A3, B1\nhuge\n6 2\nIda Mon-Fri 18:30-20:30\n", true, "new", path)
-	if code != 0 || !strings.Contains(out, "yard Lower Hask, 4 nucs, 1 person") {
+	path := filepath.Join(t.TempDir(), "hill.lidmark")
+	out, errs, code := call(t, "Home Hill\nEurope/Berlin\nA1-A3, B1\nhuge\n6 2\nIda Mon-Fri 18:30-20:30\n", true, "new", path)
+	if code != 0 || !strings.Contains(out, "yard Home Hill, 4 nucs, 1 person") {
 		t.Fatalf("new = %d\n%s%s", code, out, errs)
 	}
 	does := func(in string, want string, args ...string) {
@@ -66,8 +66,8 @@ func TestCombs(t *testing.T) {
 
 // Who leaves the dialogue half way has begun no book.
 func TestDialogueLeft(t *testing.T) {
-	path := filepath.Join(t.TempDir(), "hask.lidmark")
-	_, errs, code := call(t, "Lower Hask\n", true, "new", path)
+	path := filepath.Join(t.TempDir(), "hill.lidmark")
+	_, errs, code := call(t, "Home Hill\n", true, "new", path)
 	if code != exitRefused || !strings.Contains(errs, "no book was begun") {
 		t.Errorf("new, left half way = %d, %s", code, errs)
 	}

@@ -16,7 +16,7 @@ import (
 func TestLettersAreUnderstood(t *testing.T) {
 	v := yard(t)
 	p := &booktest.Pen{Entries: entries(v)}
-	p.At("2027-04-01 09:00").Write(book.NucNamed{Nuc: booktest.Nuc("D4"), Name: "D4"}, book.NucPlaced{Nuc: booktest.Nuc("D4"), Yard: booktest.Yard("Hask")})
+	p.At("2027-04-01 09:00").Write(book.NucNamed{Nuc: booktest.Nuc("D4"), Name: "D4"}, book.NucPlaced{Nuc: booktest.Nuc("D4"), Yard: booktest.Yard("Hill")})
 	v = p.View(today)
 	check := func(text string) {
 		if _, err := line.Parse("A3 "+text+" h2", context(t, v)); err != nil && !strings.HasPrefix(text, "h") {
@@ -51,9 +51,9 @@ func entries(v *book.View) (all []book.Entry) {
 func TestSheet(t *testing.T) {
 	p := &booktest.Pen{}
 	p.At("2027-04-01 08:00").Write(
-		book.YardDescribed{Yard: booktest.Yard("Hask"), Name: "Lower Hask", Zone: "UTC", Home: true},
-		book.NucNamed{Nuc: booktest.Nuc("A1"), Name: "A1", Sides: 6}, book.NucPlaced{Nuc: booktest.Nuc("A1"), Yard: booktest.Yard("Hask")},
-		book.NucNamed{Nuc: booktest.Nuc("A2"), Name: "A2", Sides: 6}, book.NucPlaced{Nuc: booktest.Nuc("A2"), Yard: booktest.Yard("Hask")})
+		book.YardDescribed{Yard: booktest.Yard("Hill"), Name: "Home Hill", Zone: "UTC", Home: true},
+		book.NucNamed{Nuc: booktest.Nuc("A1"), Name: "A1", Sides: 6}, book.NucPlaced{Nuc: booktest.Nuc("A1"), Yard: booktest.Yard("Hill")},
+		book.NucNamed{Nuc: booktest.Nuc("A2"), Name: "A2", Sides: 6}, book.NucPlaced{Nuc: booktest.Nuc("A2"), Yard: booktest.Yard("Hill")})
 	p.At("2027-05-05 18:00").Write(book.Grafted{Batch: booktest.Batch("4"), Number: 4, Larvae: 24, LarvaAge: 18})
 	p.At("2027-05-14 08:00").Write(book.NucMadeUp{Nuc: booktest.Nuc("A1"), Cups: 4}, book.Looked{Nuc: booktest.Nuc("A1"), Sides: book.Said(5), Stores: book.Said(3)})
 	v := p.View("2027-05-15 09:00")

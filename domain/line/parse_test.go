@@ -24,22 +24,22 @@ func yard(t testing.TB) *book.View {
 	t.Helper()
 	p := &booktest.Pen{Writer: "Ida"}
 	p.At("2027-04-01 08:00").Write(
-		book.YardDescribed{Yard: booktest.Yard("Hask"), Name: "Lower Hask", Zone: "UTC", Home: true},
-		book.YardDescribed{Yard: booktest.Yard("Moor"), Name: "Moor End", Zone: "UTC"},
-		book.StandSet{Stand: booktest.Stand("A"), Yard: booktest.Yard("Hask"), Letter: "A", Places: 12},
-		book.StandSet{Stand: booktest.Stand("B"), Yard: booktest.Yard("Hask"), Letter: "B", Places: 6},
-		book.ColonyDescribed{Colony: booktest.Colony("S2"), Name: "S2", Yard: booktest.Yard("Hask"), Roles: []book.Role{book.Finisher}})
+		book.YardDescribed{Yard: booktest.Yard("Hill"), Name: "Home Hill", Zone: "UTC", Home: true},
+		book.YardDescribed{Yard: booktest.Yard("Far"), Name: "Far Hill", Zone: "UTC"},
+		book.StandSet{Stand: booktest.Stand("A"), Yard: booktest.Yard("Hill"), Letter: "A", Places: 12},
+		book.StandSet{Stand: booktest.Stand("B"), Yard: booktest.Yard("Hill"), Letter: "B", Places: 6},
+		book.ColonyDescribed{Colony: booktest.Colony("S2"), Name: "S2", Yard: booktest.Yard("Hill"), Roles: []book.Role{book.Finisher}})
 	for _, letter := range []string{"A", "B"} {
 		for i := range map[string]int{"A": 12, "B": 6}[letter] {
 			name := fmt.Sprintf("%s%d", letter, i+1)
 			p.Write(book.NucNamed{Nuc: booktest.Nuc(name), Name: name, Sides: 6},
-				book.NucPlaced{Nuc: booktest.Nuc(name), Yard: booktest.Yard("Hask"), Stand: booktest.Stand(letter), Place: i + 1},
+				book.NucPlaced{Nuc: booktest.Nuc(name), Yard: booktest.Yard("Hill"), Stand: booktest.Stand(letter), Place: i + 1},
 				book.NucMadeUp{Nuc: booktest.Nuc(name), Cups: 3, From: booktest.Colony("S2")})
 		}
 	}
 	for _, name := range []string{"A1", "A2", "D4"} {
-		p.Write(book.NucNamed{Nuc: booktest.Nuc("moor " + name), Name: name},
-			book.NucPlaced{Nuc: booktest.Nuc("moor " + name), Yard: booktest.Yard("Moor")})
+		p.Write(book.NucNamed{Nuc: booktest.Nuc("far " + name), Name: name},
+			book.NucPlaced{Nuc: booktest.Nuc("far " + name), Yard: booktest.Yard("Far")})
 	}
 	p.Write(book.NucNamed{Nuc: booktest.Nuc("oak"), Name: "oak-3"})
 	p.At("2027-04-20 18:00").Write(book.Grafted{Batch: booktest.Batch("3"), Number: 3, Larvae: 20, Line: "Rook"})
@@ -60,12 +60,12 @@ func now(t testing.TB) time.Time {
 	return at
 }
 
-// context reads lines in Lower Hask on the evening of 11 May.
+// context reads lines in Home Hill on the evening of 11 May.
 func context(t testing.TB, v *book.View) line.Context {
 	t.Helper()
 	var minted uint64
 	return line.Context{
-		View: v, Now: now(t), Yard: booktest.Yard("Hask"),
+		View: v, Now: now(t), Yard: booktest.Yard("Hill"),
 		Planned: func(n book.NucID) []book.Fact {
 			if n == booktest.Nuc("A12") {
 				return nil
@@ -152,18 +152,18 @@ func TestParse(t *testing.T) {
 		{"B1–3 q except B2; B4 q", "2 nucs: queen seen, left out: B2; B4: queen seen", []book.Fact{
 			book.Looked{Nuc: b1, Queen: book.QueenSeen}, book.Looked{Nuc: booktest.Nuc("B3"), Queen: book.QueenSeen}, book.Looked{Nuc: b4, Queen: book.QueenSeen},
 		}},
-		{"A 50 looked 41 laying 6 virgins", "A: 50 looked at on A in Lower Hask, 41 laying, 6 with a virgin", []book.Fact{
-			book.RowLooked{Yard: booktest.Yard("Hask"), Stand: booktest.Stand("A"), Looked: 50, Laying: 41, Virgins: 6},
+		{"A 50 looked 41 laying 6 virgins", "A: 50 looked at on A in Home Hill, 41 laying, 6 with a virgin", []book.Fact{
+			book.RowLooked{Yard: booktest.Yard("Hill"), Stand: booktest.Stand("A"), Looked: 50, Laying: 41, Virgins: 6},
 		}},
-		{"yard: 50 looked 41 laying c3", "Lower Hask: 50 looked at in Lower Hask with batch 3, 41 laying", []book.Fact{
-			book.RowLooked{Yard: booktest.Yard("Hask"), Batch: booktest.Batch("3"), Looked: 50, Laying: 41},
+		{"yard: 50 looked 41 laying c3", "Home Hill: 50 looked at in Home Hill with batch 3, 41 laying", []book.Fact{
+			book.RowLooked{Yard: booktest.Yard("Hill"), Batch: booktest.Batch("3"), Looked: 50, Laying: 41},
 		}},
 		{"a3 q e", "A3: queen seen, eggs", []book.Fact{book.Looked{Nuc: a3, Queen: book.QueenSeen, Eggs: book.SingleEggs}}},
 		{"a3 a2", "A3: 2 cups of bees added", []book.Fact{book.BeesAdded{Nuc: a3, Cups: 2}}},
 		{"a3, b4 h3", "2 nucs: stores 3 of 3", []book.Fact{book.Looked{Nuc: a3, Stores: book.Said(3)}, book.Looked{Nuc: b4, Stores: book.Said(3)}}},
 		{"A3 B4 h3", "2 nucs: stores 3 of 3", []book.Fact{book.Looked{Nuc: a3, Stores: book.Said(3)}, book.Looked{Nuc: b4, Stores: book.Said(3)}}},
 		{"a1-a3 h3 except a1, a2; b4 e", "A3: stores 3 of 3, left out: A1, A2; B4: eggs", []book.Fact{book.Looked{Nuc: a3, Stores: book.Said(3)}, book.Looked{Nuc: b4, Eggs: book.SingleEggs}}},
-		{"D4 e", "D4: eggs", []book.Fact{book.Looked{Nuc: booktest.Nuc("moor D4"), Eggs: book.SingleEggs}}},
+		{"D4 e", "D4: eggs", []book.Fact{book.Looked{Nuc: booktest.Nuc("far D4"), Eggs: book.SingleEggs}}},
 		{"A03 e", "A3: eggs", []book.Fact{book.Looked{Nuc: a3, Eggs: book.SingleEggs}}},
 		{"oak-3: e", "oak-3: eggs", []book.Fact{book.Looked{Nuc: booktest.Nuc("oak"), Eggs: book.SingleEggs}}},
 		{"   ", "", nil},
@@ -248,7 +248,7 @@ func TestYardAskedFor(t *testing.T) {
 	c := context(t, yard(t))
 	c.Yard = book.YardID{}
 	_, err := line.Parse("A1 e", c)
-	if want := "column 1: A1 stands in Lower Hask and Moor End; say in which yard you are"; err == nil || err.Error() != want {
+	if want := "column 1: A1 stands in Home Hill and Far Hill; say in which yard you are"; err == nil || err.Error() != want {
 		t.Errorf("Parse of an ambiguous name = %v, want %s", err, want)
 	}
 }
