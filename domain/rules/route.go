@@ -153,18 +153,28 @@ type foldKey struct {
 	act   Act
 	title string
 	hard  bool
+	past  bool
 	by    time.Time
 }
 
-// fold makes one line of like tasks of a stop: "C1 D2 Look for eggs". Their
-// windows must end on the same day, or at the same hour when hard; the line
-// gives the reason all share, or else the first one.
+// foldKey is what like tasks share: their windows end on the same day, or at
+// the same hour when hard, or the last day of each is past.
+func (r *router) foldKey(t Task) foldKey {
+	k := foldKey{act: t.Act, title: t.Title, hard: t.Hard, by: t.By}
+	if past := !t.By.IsZero() && r.now.After(t.By); past && !t.Hard {
+		k.past, k.by = true, time.Time{}
+	}
+	return k
+}
+
+// fold makes one line of like tasks of a stop: "C1 D2 Look for eggs". The line
+// has the earliest last day, and gives the first one's reason.
 func (r *router) fold(tasks []Task) []Task {
 	slices.SortStableFunc(tasks, r.compareTasks)
 	at := map[foldKey]int{}
 	var lines []Task
 	for _, t := range tasks {
-		k := foldKey{t.Act, t.Title, t.Hard, t.By}
+		k := r.foldKey(t)
 		i, known := at[k]
 		if _, isNuc := t.Of[0].Nuc(); !known || !isNuc {
 			at[k] = len(lines)
@@ -176,7 +186,7 @@ func (r *router) fold(tasks []Task) []Task {
 		l.Minutes += t.Minutes
 		l.NeedsYou = l.NeedsYou || t.NeedsYou
 		l.Findings = append(l.Findings, t.Findings...)
-		l.From, l.Best = earlier(l.From, t.From), earlier(l.Best, t.Best)
+		l.From, l.Best, l.By = earlier(l.From, t.From), earlier(l.Best, t.Best), earlier(l.By, t.By)
 	}
 	return lines
 }

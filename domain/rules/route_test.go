@@ -1,0 +1,48 @@
+package rules_test
+
+import (
+	"fmt"
+	"slices"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/rules"
+)
+
+// TestPastDueWorkIsOneLine: looks of a round whose last days differ are a line
+// for each day while these lie ahead, and one line when all are past.
+func TestPastDueWorkIsOneLine(t *testing.T) {
+	p := pen(t)
+	p.At("2027-05-16 10:00").Write(madeUp("A1", "A2", "B1", "C1")...)
+	for name, out := range map[string]string{"A1": "2027-05-17 08:00", "A2": "2027-05-18 08:00", "B1": "2027-05-17 08:00", "C1": "2027-05-18 08:00"} {
+		p.At("2027-05-18 18:00").Write(book.VirginPutIn{Nuc: booktest.Nuc(name), Emerged: instant(t, out)})
+	}
+	p.At("2027-06-03 18:00").Write(book.ForageSeen{Yard: atFar, Forage: book.InFlow})
+	for at, want := range map[string][]string{
+		"2027-06-02 09:00": {"A1 B1 by 2027-06-03", "A2 by 2027-06-04", "C1 by 2027-06-04"},
+		"2027-06-04 09:00": {"A1 B1 by 2027-06-03", "A2 by 2027-06-04", "C1 by 2027-06-04"},
+		"2027-06-05 09:00": {"A1 A2 B1 by 2027-06-03", "C1 by 2027-06-04"},
+	} {
+		v := p.View(at)
+		var got []string
+		for _, s := range rules.Day(v, v.Today()).Stops {
+			for _, task := range s.Tasks {
+				if task.Act != rules.ActLookForEggs {
+					continue
+				}
+				line := ""
+				for _, of := range task.Of {
+					line += rules.Name(v, of) + " "
+				}
+				got = append(got, fmt.Sprintf("%sby %s", line, day(task.By)))
+				if minutes := 2 * float64(len(task.Of)); task.Minutes != minutes || len(task.Findings) != len(task.Of) {
+					t.Errorf("%s: %s takes %v min for %d findings", at, line, task.Minutes, len(task.Findings))
+				}
+			}
+		}
+		if !slices.Equal(got, want) {
+			t.Errorf("%s: %q, want %q", at, got, want)
+		}
+	}
+}
