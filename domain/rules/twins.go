@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"iter"
 	"time"
 
 	"lidmark/domain/book"
@@ -15,28 +14,21 @@ type Twin struct {
 	First, Again book.Entry // Again, the one written later, is the one to strike
 }
 
-// Twins are the twins of the whole book, in the order of the book.
-func Twins(v *book.View) []Twin { return twins(v, v.All()) }
-
-// TwinsOn are the twins of one day.
-func TwinsOn(v *book.View, day calendar.Day) []Twin { return twins(v, v.OfDay(day)) }
-
 type twinKey struct {
 	nuc  book.NucID
-	day  calendar.Day
 	kind string
 }
 
-func twins(v *book.View, entries iter.Seq[book.Entry]) []Twin {
-	zone := v.Zone()
+// TwinsOn are the twins of one day, in the order of the book.
+func TwinsOn(v *book.View, day calendar.Day) []Twin {
 	first := map[twinKey]book.Entry{}
 	var all []Twin
-	for e := range entries {
+	for e := range v.OfDay(day) {
 		nuc, ok := nucOf(e.Fact)
 		if !ok {
 			continue
 		}
-		k := twinKey{nuc, e.At.Day(zone), book.KindOfFact(e.Fact)}
+		k := twinKey{nuc, book.KindOfFact(e.Fact)}
 		was, known := first[k]
 		if !known {
 			first[k] = e

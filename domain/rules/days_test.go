@@ -141,7 +141,7 @@ func TestEveningTyping(t *testing.T) {
 	if got := closing[0].Likely; !slices.Equal(got, []book.NucID{booktest.Nuc("G10")}) {
 		t.Errorf("likely %v, want G10", got)
 	}
-	twins := rules.Twins(v)
+	twins := rules.TwinsOn(v, calendar.Date(2027, 5, 15))
 	if len(twins) != 12 {
 		t.Fatalf("%d twins, want 12", len(twins))
 	}
