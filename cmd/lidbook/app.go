@@ -61,12 +61,13 @@ func (a *app) execute(args []string) error {
 
 func (a *app) root() *cobra.Command {
 	root := &cobra.Command{
-		Use:           "lidbook",
-		Short:         "Keep a book of queen rearing from the terminal",
-		Long:          rootHelp,
-		SilenceUsage:  true,
-		SilenceErrors: true,
-		Args:          cobra.NoArgs,
+		Use:                        "lidbook",
+		Short:                      "Keep a book of queen rearing from the terminal",
+		Long:                       rootHelp,
+		SilenceUsage:               true,
+		SilenceErrors:              true,
+		SuggestionsMinimumDistance: 2,
+		Args:                       noCommand,
 		RunE: func(c *cobra.Command, _ []string) error {
 			a.began = true
 			return c.Help()
@@ -94,6 +95,18 @@ func (a *app) root() *cobra.Command {
 	root.SetFlagErrorFunc(flagError)
 	explainArgs(root)
 	return root
+}
+
+// noCommand refuses what is no command, and tells which are much like it.
+func noCommand(root *cobra.Command, args []string) error {
+	if len(args) == 0 {
+		return nil
+	}
+	like := ""
+	if near := root.SuggestionsFor(args[0]); len(near) > 0 {
+		like = ": there is " + list(near)
+	}
+	return fmt.Errorf("unknown command %q%s", args[0], like)
 }
 
 func hide(c *cobra.Command, flag string) {

@@ -7,6 +7,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"iter"
 	"os"
 	"path/filepath"
@@ -215,16 +216,23 @@ func (a *app) takeIn(d *desk, path string, partly bool) error {
 func openText(path string) (*os.File, error) {
 	info, err := os.Stat(path)
 	if err != nil {
-		return nil, fmt.Errorf("%s: cannot be read: %w", path, errors.Unwrap(err))
+		return nil, unread(path, err)
 	}
 	if info.Mode()&(os.ModeDir|os.ModeDevice) != 0 {
 		return nil, fmt.Errorf("%s is no file: name one of JSON Lines, or a book", path)
 	}
 	f, err := os.Open(path)
 	if err != nil {
-		return nil, fmt.Errorf("%s: cannot be read: %w", path, errors.Unwrap(err))
+		return nil, unread(path, err)
 	}
 	return f, nil
+}
+
+func unread(path string, err error) error {
+	if errors.Is(err, fs.ErrNotExist) {
+		return fmt.Errorf("%s: there is no such file", path)
+	}
+	return fmt.Errorf("%s: cannot be read: %w", path, errors.Unwrap(err))
 }
 
 // sayRefused names lines that are not good, the first ones each.

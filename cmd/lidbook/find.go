@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"iter"
 	"slices"
@@ -107,7 +108,7 @@ func (f finder) nucs(names ...string) ([]book.NucID, error) {
 	for _, text := range names {
 		some, err := line.Nucs(text, line.Context{View: f.View, Yard: f.in})
 		if err != nil {
-			return nil, fmt.Errorf("%s: %w", text, err)
+			return nil, fmt.Errorf("%s: %w", text, ofName(err))
 		}
 		for _, id := range some {
 			if !slices.Contains(all, id) {
@@ -116,6 +117,16 @@ func (f finder) nucs(names ...string) ([]book.NucID, error) {
 		}
 	}
 	return all, nil
+}
+
+// ofName is what is wrong with a name, without the column where that is the
+// first one.
+func ofName(err error) error {
+	var all line.Mistakes
+	if errors.As(err, &all) && len(all) == 1 && all[0].Column == 1 {
+		return fmt.Errorf("%s; %s", all[0].What, all[0].Do)
+	}
+	return err
 }
 
 func (f finder) nuc(name string) (*book.Nuc, error) {
@@ -154,9 +165,9 @@ func (f finder) units(names ...string) ([]book.Subject, error) {
 			add(c.Colony.Subject())
 			continue
 		}
-		nucs, err := f.nucs(text)
+		nucs, err := line.Nucs(text, line.Context{View: f.View, Yard: f.in})
 		if err != nil {
-			return nil, fmt.Errorf("no colony is called %s, and %w", text, err)
+			return nil, fmt.Errorf("%s: no colony is called so, and %w", text, ofName(err))
 		}
 		for _, id := range nucs {
 			add(id.Subject())

@@ -1,0 +1,323 @@
+package main
+
+import (
+	"fmt"
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"os"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+)
+
+// asBefore are the commands that make the book in which the messages are
+// provoked; none of them fails.
+const asBefore = `
+new hill --yard Hill --zone Europe/Berlin --boxes A1-A6 --sides 6 --since 2027-03-01 --person Ida --person Jon
+add yard 'Far Hill'
+add boxes A1 --yard 'Far Hill'
+add colony S2 --role finisher
+add queen 'Rook 1' --line Rook
+add queen 'Rook 2' --line Rook
+graft --larvae 20 --on '2027-04-10 18:00'
+graft --larvae 24 --on '2027-05-05 18:00'
+graft --larvae 5 --on '2027-05-06 18:00' --batch 7
+count 7 --culled 5
+move 2 incubator
+order 12 --customer Club --queens 4 --until 2027-06-20
+makeup A3 --cups 3 --on 2027-05-01
+write --yes 'A3 q e'
+`
+
+// wrong are commands that each provoke a message, by what is wrong.
+const wrong = `
+# not understood
+frobnicate
+todya
+nuc
+nuc A3 A4
+nucs A3
+add nosuch
+count 2 --take abc
+count 2 --take
+graft --larvae 2.5
+graft --larvae 9000000000000000000
+graft --larvae 5 --age old
+graft --larvae 5 --age -5h
+graft --larvae 5 --bars -3
+makeup A1 --cups NaN
+today --demo=maybe
+today -5
+bank -5
+today --nonsense
+today --now x
+help nosuch
+json nosuch
+export nosuch
+clock
+new
+
+# days and times
+today --on someday
+today --known someday
+today --on +99999999
+today --on '2027-05-10 25:00'
+today --on '2027-03-28 02:30'
+today --on '2026-10-25 02:30'
+today --on 2027-02-30
+graft --larvae 5 --on yesterday
+graft --larvae 5 --on '+1 18:00'
+note A3 text --on someday
+clock someday
+clock 2027-05-05
+late --graft '2027-05-05 18:00'
+late --graft '2027-05-05 18:00' --on someday
+late --next someday
+late --next tomorrow
+late --next '2027-05-01 18:00'
+late 7
+weather + --from someday
+off Ida 2027-05-20 2027-05-10
+calendar --days 99999999 a.ics
+
+# names
+nuc Z9
+nuc A1
+nuc A1-A3 --yard Hill
+nuc nowhere
+batch 9
+batch nine
+colony S9
+today --on 2027-05-11 --book nosuch.lidmark
+handover 'Rook 9'
+putin 'Rook 1' A3,A4
+feed 'No such' --litres 1
+feed A1 --litres 1
+feed S2,Z9 --litres 1
+add yard Hill
+add yard ''
+add boxes A3-A4 --yard Hill
+add boxes O1-O4
+add boxes ,
+add boxes B1 --nucs-per-box 0
+add boxes B1 --nucs-per-box 99
+add boxes B1 --at here
+add boxes B1 --kind huge
+add boxes B1 --sides 999
+add combs A3
+add person 'Ida Mon'
+add person 'Ida Mon 20:00-18:00'
+add person ''
+add yard Third --zone Local
+place A3 B
+place A3 A 99
+inspected A3 fine
+putoff A3 'no such rule' +1
+order 12 --customer Club --queens 4 --until 2027-06-20
+order 13 --customer Club
+bank S2 'Rook 1'
+claim 12 9 dead
+note A3 text --by Nobody
+strike ffffffff
+strike 0
+
+# amounts
+graft --larvae 0
+graft --larvae 1000000000
+graft --larvae 5 --batch 99999999
+makeup A1 --cups 1e308 --yard Hill
+count 2 --take 99
+count 2
+move 2 incubator
+cage 2 many
+along none cells
+along 4 cells
+clock '2027-05-05 18:00' --cells 0
+entrance A3 wide
+brood S2
+feed S2
+tested 'Rook 1' gentleness much
+numbers set nonsense 4
+numbers set emergence_spread much
+numbers set emergence_spread 400
+weather '+?'
+weather ++++++++++++++++++++++++++++
+note A3 "bell\a"
+
+# files
+new . --yard Hill --zone UTC
+new second --yard Hill --zone Nowhere/Land
+new second --yard Hill --zone UTC --boxes O1
+new second --yard Hill --zone UTC --person 'Ida Mon 20:00-18:00'
+new second --yard Hill --zone UTC --since 2028-01-01
+new hill --yard Hill --zone UTC
+copy a2
+import .
+import nosuch.jsonl
+import bad.jsonl
+import long.jsonl
+
+# refused
+write 'A3 q e'
+write --yes 'A3 q s9'
+may 'A3 c2'
+`
+
+// unprovoked are messages that no command here brings about, and why.
+var unprovoked = map[string]string{
+	"what was to be read here could not be written": "a full disk, in TestFullOutput",
+	"go on with a copy, they stand in":              "a broken book",
+	"the questions were left, no book was begun":    "a dialogue, in TestDialogue",
+	"combs %q: write a kind like mini":              "a dialogue, in TestDialogue",
+	"nothing is written yet that could be struck":   "a book without entries",
+	"what was written last is a yard":               "a book just begun, in testdata",
+	"a yard needs a name":                           "a dialogue asks for it",
+	"no yard in the book":                           "a book without a yard",
+	"no book here":                                  "a folder without a book, in testdata",
+	"books here":                                    "a folder of two books, in testdata",
+	"%ss are called":                                "two yards of one name come from two copies of a book",
+	"name her otherwise":                            "two queens of one disc come from two copies of a book",
+	"there is none in the book on that day":         "an empty book, in testdata",
+	"there is none with a name, cage or disc":       "an empty book, in testdata",
+	"%s: cannot be read: %w":                        "a file that may not be read",
+}
+
+// Every message of the program, to be read as prose when one changes.
+func TestMessages(t *testing.T) {
+	golden, err := filepath.Abs(filepath.Join("testdata", "messages.golden"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	sources := literals(t)
+	t.Chdir(t.TempDir())
+	write(t, "bad.jsonl", "{\"format\":\"lidmark entries\",\"version\":1}\n{\"id\":\"no id\"}\n")
+	write(t, "long.jsonl", strings.Repeat("x", 1<<25))
+	for _, args := range commandLines(t, asBefore) {
+		if out, errs, code := call(t, "", false, args...); code != 0 {
+			t.Fatalf("lidbook %q = %d\n%s%s", args, code, out, errs)
+		}
+	}
+	var got strings.Builder
+	for typed := range strings.SplitSeq(strings.TrimSpace(wrong), "\n") {
+		if typed == "" || typed[0] == '#' {
+			fmt.Fprintf(&got, "%s\n", typed)
+			continue
+		}
+		out, errs, code := call(t, "", false, commandLines(t, typed)[0]...)
+		if code == 0 {
+			t.Errorf("lidbook %s is understood:\n%s", typed, out)
+		}
+		fmt.Fprintf(&got, "$ lidbook %s\n%s\n[%d]\n", typed, strings.TrimRight(errs, "\n"), code)
+	}
+	if os.Getenv("UPDATE") != "" {
+		write(t, golden, got.String())
+	}
+	want, err := os.ReadFile(golden)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(string(want), got.String()); diff != "" {
+		t.Errorf("the messages differ from testdata/messages.golden; run with UPDATE=1 and read them:\n%s", diff)
+	}
+	for _, text := range sources {
+		if !provoked(text, got.String()) {
+			t.Errorf("no command here provokes %q", text)
+		}
+	}
+}
+
+func provoked(text, all string) bool {
+	for part := range unprovoked {
+		if strings.Contains(text, part) {
+			return true
+		}
+	}
+	longest := slices.MaxFunc(verbs.Split(text, -1), func(a, b string) int { return len(a) - len(b) })
+	return strings.Contains(all, longest)
+}
+
+var verbs = regexp.MustCompile(`%(\[\d\])?[a-zA-Z0-9.]*[a-z]`)
+
+// literals are the texts of all errors the program makes.
+func literals(t *testing.T) (all []string) {
+	t.Helper()
+	files, err := filepath.Glob("*.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, file := range files {
+		if strings.HasSuffix(file, "_test.go") {
+			continue
+		}
+		f, err := parser.ParseFile(token.NewFileSet(), file, nil, 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		ast.Inspect(f, func(n ast.Node) bool {
+			c, ok := n.(*ast.CallExpr)
+			if !ok || len(c.Args) == 0 || !makesError(c.Fun) {
+				return true
+			}
+			if lit, ok := c.Args[0].(*ast.BasicLit); ok {
+				text, err := strconv.Unquote(lit.Value)
+				if err != nil {
+					t.Fatal(err)
+				}
+				all = append(all, text)
+			}
+			return true
+		})
+	}
+	if len(all) < 80 {
+		t.Errorf("only %d messages were found", len(all))
+	}
+	return all
+}
+
+func makesError(fun ast.Expr) bool {
+	switch f := fun.(type) {
+	case *ast.Ident:
+		return f.Name == "refuse"
+	case *ast.SelectorExpr:
+		return f.Sel.Name == "Errorf" || f.Sel.Name == "New"
+	}
+	return false
+}
+
+// commandLines parts lines into words; what stands in quotes is one.
+func commandLines(t *testing.T, text string) (all [][]string) {
+	t.Helper()
+	for typed := range strings.SplitSeq(strings.TrimSpace(text), "\n") {
+		var args []string
+		for _, w := range words.FindAllString(typed, -1) {
+			switch w[0] {
+			case '\'':
+				w = strings.Trim(w, "'")
+			case '"':
+				unquoted, err := strconv.Unquote(w)
+				if err != nil {
+					t.Fatal(err)
+				}
+				w = unquoted
+			}
+			args = append(args, w)
+		}
+		all = append(all, args)
+	}
+	return all
+}
+
+var words = regexp.MustCompile(`'[^']*'|"[^"]*"|\S+`)
+
+func write(t *testing.T, file, text string) {
+	t.Helper()
+	if err := os.WriteFile(file, []byte(text), 0o644); err != nil {
+		t.Fatal(err)
+	}
+}
