@@ -3,32 +3,13 @@ package main
 import (
 	"fmt"
 	"strings"
-	"time"
 
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
 	"lidmark/domain/course"
-	"lidmark/domain/line"
 	"lidmark/domain/rules"
 )
-
-// nucRow is a nuc in a list, in JSON.
-type nucRow struct {
-	thing
-	Yard      string   `json:"yard,omitempty"`
-	Stand     string   `json:"stand,omitempty"`
-	Place     int      `json:"place,omitempty"`
-	Letter    string   `json:"letter"`
-	Condition string   `json:"condition"`
-	Seen      bool     `json:"seen"`
-	Since     string   `json:"since,omitempty"`
-	Batch     int      `json:"batch,omitempty"`
-	Age       int      `json:"ageDays,omitempty"`
-	Sides     *float64 `json:"sides,omitempty"`
-	Stores    *float64 `json:"stores,omitempty"`
-	NeedsYou  bool     `json:"needsYou"`
-}
 
 // nucShape is a nuc's card in JSON.
 type nucShape struct {
@@ -47,19 +28,6 @@ type nucShape struct {
 	Needs         []findingShape `json:"needs"`
 	History       []lineShape    `json:"history"`
 	Gaps          []string       `json:"gaps,omitempty"`
-}
-
-// lineShape is a line of a history in JSON.
-type lineShape struct {
-	ID      string `json:"entry"`
-	At      string `json:"at"`
-	Part    string `json:"part,omitempty"`
-	Written string `json:"written"`
-	Writer  string `json:"writer,omitempty"`
-	Kind    string `json:"kind"`
-	Words   string `json:"words"`
-	Codes   string `json:"codes,omitempty"`
-	Struck  bool   `json:"struck,omitempty"`
 }
 
 func nucCommand(a *app) *cobra.Command {
@@ -85,25 +53,6 @@ func nucCommand(a *app) *cobra.Command {
 	return c
 }
 
-func rowOfNuc(v *book.View, n *book.Nuc, p course.Presumption, needs bool) nucRow {
-	r := nucRow{
-		thing: thing{"nuc", n.Name, n.NucNamed.Nuc.String()},
-		Yard:  v.Yard(n.Yard).Name, Stand: v.Stand(n.Stand).Letter, Place: n.Place,
-		Letter: p.Condition.Letter(), Condition: p.Condition.String(), Seen: p.Seen, Since: stamp(p.Since, v.Zone()),
-		Age: p.Age, NeedsYou: needs,
-	}
-	if !n.Holds.Batch.IsZero() {
-		r.Batch = v.Batch(n.Holds.Batch).Number
-	}
-	if n.Bees.Said() {
-		r.Sides = &n.Bees.Value
-	}
-	if n.Stores.Said() {
-		r.Stores = &n.Stores.Value
-	}
-	return r
-}
-
 func nucCard(v *book.View, n *book.Nuc, p course.Presumption, found []rules.Finding) nucShape {
 	zone := v.Zone()
 	s := nucShape{
@@ -127,47 +76,6 @@ func strokeWord(s book.Stroke) string {
 		return ""
 	}
 	return s.String()
-}
-
-func anyNeeds(found []rules.Finding) bool {
-	for _, f := range found {
-		if f.NeedsYou() {
-			return true
-		}
-	}
-	return false
-}
-
-func history(v *book.View, of book.Subject) []lineShape {
-	all := []lineShape{}
-	for l := range v.History(of) {
-		all = append(all, lineOf(v, l, of))
-	}
-	return all
-}
-
-func lineOf(v *book.View, l book.Line, of book.Subject) lineShape {
-	names := line.In(v)
-	return lineShape{
-		ID: l.ID.String(), At: stamp(l.At.Instant, v.Zone()), Part: l.At.Part.String(), Written: stamp(l.Written, v.Zone()), Writer: l.Writer,
-		Kind: book.KindOfFact(l.Fact), Words: line.WordsOn(l.Fact, names, of), Codes: line.Codes(l.Fact, names), Struck: l.Struck,
-	}
-}
-
-// printHistory prints the lines of the book about a thing, the last one first.
-func (a *app) printHistory(v *book.View, of book.Subject) {
-	var rows [][]string
-	for l := range v.History(of) {
-		words := line.WordsOn(l.Fact, line.In(v), of)
-		if l.Struck {
-			words = "struck: " + words
-		}
-		rows = append([][]string{{"    " + momentOf(v, l.At), words, l.Writer}}, rows...)
-	}
-	if len(rows) > 0 {
-		a.line("  the book says:")
-		a.table(rows)
-	}
 }
 
 func (a *app) printNuc(v *book.View, n *book.Nuc, p course.Presumption, found []rules.Finding) {
@@ -199,15 +107,6 @@ func emergeWord(v *book.View, p course.Presumption) string {
 	}
 }
 
-// facts prints names and values in pairs; those without a value are left out.
-func (a *app) facts(pairs ...string) {
-	for i := 0; i+1 < len(pairs); i += 2 {
-		if pairs[i+1] != "" {
-			a.line("  %s: %s", pairs[i], pairs[i+1])
-		}
-	}
-}
-
 func headOf(p course.Presumption) string {
 	if p.Seen {
 		return "seen: " + p.Why
@@ -223,61 +122,9 @@ func placeWords(v *book.View, n *book.Nuc) string {
 	return strings.TrimPrefix(words, ", ")
 }
 
-func span(v *book.View, from, best, by time.Time) string {
-	if from.IsZero() {
-		return ""
-	}
-	return fmt.Sprintf("from %s, best %s, by %s", dayOf(v, from), dayOf(v, best), dayOf(v, by))
-}
-
 func readingWords(v *book.View, r book.Reading, format string) string {
 	if !r.Said() {
 		return ""
 	}
 	return fmt.Sprintf(format, r.Value) + " (" + momentOf(v, r.At) + ")"
-}
-
-func nucsCommand(a *app) *cobra.Command {
-	return a.reading(&cobra.Command{
-		Use:   "nucs",
-		Short: "All nucs in walking order: what they hold, seen or by the calendar",
-		Args:  cobra.NoArgs,
-	}, func(_ *cobra.Command, v *book.View, _ []string) error {
-		needs := map[book.Subject]bool{}
-		for _, f := range rules.Findings(v) {
-			needs[f.Of] = needs[f.Of] || f.NeedsYou()
-		}
-		c := course.New(v)
-		rows := []nucRow{}
-		for n := range v.Nucs() {
-			rows = append(rows, rowOfNuc(v, n, c.Of(n), needs[n.NucNamed.Nuc.Subject()]))
-		}
-		return a.show(rows, func() { a.printNucs(rows) })
-	})
-}
-
-func (a *app) printNucs(rows []nucRow) {
-	yard := ""
-	var table [][]string
-	for _, r := range rows {
-		if r.Yard != yard {
-			a.table(table)
-			table, yard = nil, r.Yard
-			a.line("%s", yard)
-		}
-		held := r.Condition
-		if !r.Seen {
-			held += ", by the calendar"
-		}
-		batch := ""
-		if r.Batch > 0 {
-			batch = fmt.Sprintf("batch %d", r.Batch)
-		}
-		mark := ""
-		if r.NeedsYou {
-			mark = "needs you"
-		}
-		table = append(table, []string{"  " + r.Name, r.Letter, held, batch, mark})
-	}
-	a.table(table)
 }

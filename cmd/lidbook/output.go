@@ -151,3 +151,26 @@ func list(words []string) string {
 	last := len(words) - 1
 	return strings.Join(words[:last], ", ") + " and " + words[last]
 }
+
+func prefixed(prefix, text string) string {
+	if text == "" {
+		return ""
+	}
+	return prefix + text
+}
+
+// facts prints names and values in pairs; those without a value are left out.
+func (a *app) facts(pairs ...string) {
+	for i := 0; i+1 < len(pairs); i += 2 {
+		if pairs[i+1] != "" {
+			a.line("  %s: %s", pairs[i], pairs[i+1])
+		}
+	}
+}
+
+func span(v *book.View, from, best, by time.Time) string {
+	if from.IsZero() {
+		return ""
+	}
+	return fmt.Sprintf("from %s, best %s, by %s", dayOf(v, from), dayOf(v, best), dayOf(v, by))
+}

@@ -1,0 +1,60 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+	"lidmark/storage"
+	"lidmark/storage/ics"
+)
+
+func calendarCommand(a *app) *cobra.Command {
+	var days int
+	c := a.reading(&cobra.Command{
+		Use:     "calendar FILE.ics",
+		Short:   "Hard deadlines and batch events as a calendar file with alarms",
+		Long:    "Writes an iCalendar file. Events keep their ids: read in again, a calendar moves\nthem and doubles none. Hard deadlines ring the last free evening before and in the\nmorning.",
+		Example: "  lidbook calendar batches.ics",
+		Args:    cobra.ExactArgs(1),
+	}, func(_ *cobra.Command, v *book.View, args []string) error {
+		const most = 2 * 365
+		if days < 1 || days > most {
+			return fmt.Errorf("--days %d: write 1 to %d", days, most)
+		}
+		from := v.Today()
+		events := []ics.Event{}
+		for _, d := range rules.Deadlines(v, from, from+calendar.Day(days)) {
+			events = append(events, eventOf(v, d))
+		}
+		err := storage.WriteFile(args[0], func(w io.Writer) error { return ics.Write(w, events, v.Zone(), a.now) })
+		if err != nil {
+			return err
+		}
+		a.line("%s: %s until %s", args[0], plural(len(events), "event"), dayOf(v, (from+calendar.Day(days)).Start(v.Zone())))
+		return nil
+	})
+	amount(c, &days, "days", 60, "how many days ahead")
+	return c
+}
+
+func eventOf(v *book.View, d rules.Deadline) ics.Event {
+	e := ics.Event{ID: d.ID, Title: d.What, Text: d.Do, Alarms: d.Alarms, Hard: d.Hard}
+	if !d.Hard {
+		e.Day = d.Day
+		return e
+	}
+	const (
+		shown = 15 * time.Minute // a deadline is an instant; calendars show what takes time
+		step  = 5 * time.Minute  // down to a time that one says, to be on the safe side
+	)
+	at := d.At.Truncate(step)
+	e.Title = "By " + hour(at, v.Zone()) + ": " + d.What
+	e.Start, e.End = at.Add(-shown), at
+	return e
+}

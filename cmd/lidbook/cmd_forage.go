@@ -1,0 +1,29 @@
+package main
+
+import (
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+)
+
+func forageCommand(a *app) *cobra.Command {
+	c := a.writing(&cobra.Command{
+		Use:       "forage flow|dearth",
+		Short:     "Write down that a yard is in flow or in dearth from now on",
+		Example:   "  lidbook forage dearth --on yesterday",
+		Args:      cobra.ExactArgs(1),
+		ValidArgs: []string{"flow", "dearth"},
+	}, func(d *desk, _ *cobra.Command, args []string) error {
+		y, err := finder{View: d.view()}.homeOr(a.flags.yard)
+		if err != nil {
+			return err
+		}
+		f := book.ForageSeen{Yard: y.Yard}
+		if err := f.Forage.UnmarshalText([]byte(args[0])); err != nil {
+			return err
+		}
+		return d.write(f)
+	})
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
+	return c
+}

@@ -1,0 +1,57 @@
+package main
+
+import (
+	"fmt"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+)
+
+func orderCommand(a *app) *cobra.Command {
+	var o book.OrderTaken
+	var from, by string
+	var closed string
+	c := a.writing(&cobra.Command{
+		Use:     "order NUMBER",
+		Short:   "Write down an order for queens, or that it is closed",
+		Example: "  lidbook order 12 --customer \"Club\" --queens 6 --line Rook --until 2027-06-20\n  lidbook order 12 --close \"all handed over\"",
+		Args:    cobra.ExactArgs(1),
+	}, func(d *desk, _ *cobra.Command, args []string) error {
+		f := finder{View: d.view()}
+		there, err := f.order(args[0])
+		if closed != "" {
+			if err != nil {
+				return err
+			}
+			return d.write(book.OrderClosed{Order: there.Order, Why: closed})
+		}
+		if err == nil {
+			return fmt.Errorf("order %s is there already: close it, or take another number", args[0])
+		}
+		o.Order, o.Number = book.OrderID(d.ids.next()), args[0]
+		if o.Queens < 1 || by == "" {
+			return fmt.Errorf("an order needs --queens and --until")
+		}
+		today := d.view().Today()
+		if o.By, err = parseDay(by, today); err == nil && from != "" {
+			o.From, err = parseDay(from, today)
+		}
+		if err != nil {
+			return err
+		}
+		return d.write(o)
+	})
+	fl := c.Flags()
+	fl.StringVar(&o.Customer, "customer", "", "for `WHOM`")
+	amount(c, &o.Queens, "queens", 0, "how many queens")
+	fl.StringVar(&o.Line, "line", "", "of which `LINE` (else any)")
+	fl.StringSliceVar(&o.Substitute, "or", nil, "other `LINES` that will do")
+	fl.StringVar(&from, "from", "", "not before this `DAY`")
+	fl.StringVar(&by, "until", "", "by this `DAY`")
+	fl.BoolVar(&o.Marked, "marked", false, "marked")
+	fl.BoolVar(&o.Clipped, "clipped", false, "with a clipped wing")
+	signed(c, &o.Priority, "priority", "a smaller one is served first")
+	fl.StringVar(&closed, "close", "", "close the order, and `WHY`")
+	return c
+}

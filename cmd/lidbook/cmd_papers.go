@@ -1,0 +1,47 @@
+package main
+
+import (
+	"fmt"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// yardOnly is the yard of a subject that must be one.
+func yardOnly(of book.Subject) (book.YardID, error) {
+	y, ok := of.Yard()
+	if !ok {
+		return y, fmt.Errorf("name a yard")
+	}
+	return y, nil
+}
+
+func inspectedCommand(a *app) *cobra.Command {
+	return a.aboutAnything(&cobra.Command{
+		Use:     "inspected YARD RESULT",
+		Short:   "Write down that an inspector saw a yard",
+		Example: "  lidbook inspected \"Home Hill\" \"nothing found\"",
+		Args:    cobra.MinimumNArgs(2),
+	}, 1, func(_ *desk, of book.Subject, args []string) (book.Fact, error) {
+		y, err := yardOnly(of)
+		return book.Inspected{Yard: y, Result: args[0]}, err
+	})
+}
+
+func paperCommand(a *app) *cobra.Command {
+	return a.aboutAnything(&cobra.Command{
+		Use:     "paper YARD NAME UNTIL",
+		Short:   "Write down a certificate or permit, good until a day",
+		Example: "  lidbook paper \"Home Hill\" \"health certificate\" 2027-07-31",
+		Args:    cobra.MinimumNArgs(3),
+	}, 2, func(d *desk, of book.Subject, args []string) (book.Fact, error) {
+		y, err := yardOnly(of)
+		if err != nil {
+			return nil, err
+		}
+		until, err := parseDay(args[1], calendar.DayOf(d.now, d.zone))
+		return book.PaperHeld{Yard: y, Name: args[0], Expires: until}, err
+	})
+}

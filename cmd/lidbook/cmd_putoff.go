@@ -1,0 +1,44 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+)
+
+func putOffCommand(a *app) *cobra.Command {
+	var why string
+	c := a.aboutAnything(&cobra.Command{
+		Use:     "putoff NAME... RULE UNTIL",
+		Short:   "Put off what a rule asks of a thing, until a day",
+		Long:    "The rule is named as lidbook needs --json does:\n  " + strings.Join(ruleNames(), ", "),
+		Example: "  lidbook putoff A3 \"look for eggs\" +3 --why \"rain\"",
+		Args:    cobra.MinimumNArgs(3),
+	}, 2, func(d *desk, of book.Subject, args []string) (book.Fact, error) {
+		until, err := parseDay(args[1], calendar.DayOf(d.now, d.zone))
+		if err != nil {
+			return nil, err
+		}
+		for _, r := range ruleNames() {
+			if r == args[0] {
+				return book.PutOff{Rule: r, Of: of, Until: until, Why: why}, nil
+			}
+		}
+		return nil, fmt.Errorf("no rule %q: there is %s", args[0], strings.Join(ruleNames(), ", "))
+	})
+	c.Flags().StringVar(&why, "why", "", "the `REASON`")
+	return c
+}
+
+func ruleNames() []string {
+	var all []string
+	for _, r := range rules.All() {
+		all = append(all, string(r.Rule))
+	}
+	return all
+}
