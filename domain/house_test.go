@@ -55,7 +55,7 @@ var plan = []layer{
 	{dir: "ui/window", ours: []string{"domain/calendar", "ui/scene", "ui/state", "ui/view", "ui/paint", "assets"}, libs: []string{fyne}, why: "the window hosts Scenes and sends Msg; books and files are handed to it by cmd"},
 
 	{dir: "cmd/lidmark", ours: []string{"domain", "storage", "ui"}, libs: []string{fyne}, why: "a program joins the rooms and builds none"},
-	{dir: "cmd/lidbook", ours: []string{"domain", "storage", "ui/state", "ui/picture"}, libs: []string{"github.com/spf13/cobra"}, why: "the terminal program runs without toolkit and C compiler"},
+	{dir: "cmd/lidbook", ours: []string{"domain", "storage", "ui/state", "ui/picture"}, libs: []string{"github.com/spf13/cobra", "github.com/spf13/pflag"}, why: "the terminal program runs without toolkit and C compiler"},
 
 	{dir: "assets", why: "icons, fonts and licences know no code"},
 }
