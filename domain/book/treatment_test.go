@@ -37,6 +37,11 @@ func TestTheLongestWaitCounts(t *testing.T) {
 			}
 		}
 	}
+	pen := (&booktest.Pen{}).At("2027-05-01 10:00").Write(book.Treated{Of: l7.Subject(), With: "formic acid", Wait: 14})
+	pen.At("2027-05-05 10:00").Write(book.Treated{Of: l7.Subject(), With: "thymol", Wait: 10})
+	if got := pen.View("2027-05-10 00:00").Nuc(l7).Treated; got.With != "thymol" {
+		t.Errorf("of two that end together %s counts, want the last", got.With)
+	}
 	if (book.Treatment{}).Waits(calendar.Date(2027, 5, 1), time.UTC) {
 		t.Error("what was not treated waits")
 	}

@@ -76,6 +76,21 @@ var plans = []planned{
 		refused: "batch 4 is on day 2 from the graft; its cells are not capped yet", do: "Wait until Fri 14 May",
 	},
 	{
+		name: "a cell on the first day it can be capped", write: grafted, at: "2027-05-09 08:00", plan: rules.GiveCell{Nuc: a1, Batch: batch(4)},
+		warned: "batch 4 is on day 4 from the graft; its cells are not ripe yet", do: "Wait until Fri 14 May",
+	},
+	{
+		name: "a cell counted as capped early", write: func(p *booktest.Pen) {
+			grafted(p)
+			p.At("2027-05-07 08:00").Write(book.CappedCounted{Batch: batch(4), Capped: 4})
+		}, at: "2027-05-07 18:00", plan: rules.GiveCell{Nuc: a1, Batch: batch(4)},
+		warned: "batch 4 is on day 2 from the graft; its cells are not ripe yet", do: "Wait until Fri 14 May",
+	},
+	{
+		name: "a cell on the last day of emergence", write: grafted, at: "2027-05-19 20:00", plan: rules.GiveCell{Nuc: a1, Batch: batch(4)},
+		warned: "half of batch 4 emerged by Tue 18 May 00:34", do: "Look first whether she is still in the cell, alive",
+	},
+	{
 		name: "a capped cell that is not ripe", write: grafted, at: "2027-05-10 18:00", plan: rules.GiveCell{Nuc: a1, Batch: batch(4)},
 		warned: "batch 4 is on day 5 from the graft; its cells are not ripe yet", do: "Wait until Fri 14 May",
 	},

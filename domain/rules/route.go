@@ -161,8 +161,8 @@ type foldKey struct {
 // the same hour when hard, or the last day of each is past.
 func (r *router) foldKey(t Task) foldKey {
 	k := foldKey{act: t.Act, title: t.Title, hard: t.Hard, by: t.By}
-	if past := !t.By.IsZero() && r.now.After(t.By); past && !t.Hard {
-		k.past, k.by = true, time.Time{}
+	if k.past = !t.By.IsZero() && r.now.After(t.By); k.past {
+		k.by = time.Time{}
 	}
 	return k
 }

@@ -15,13 +15,13 @@ import (
 func TestPastDueWorkIsOneLine(t *testing.T) {
 	p := pen(t)
 	p.At("2027-05-16 10:00").Write(madeUp("A1", "A2", "B1", "C1")...)
-	for name, out := range map[string]string{"A1": "2027-05-17 08:00", "A2": "2027-05-18 08:00", "B1": "2027-05-17 08:00", "C1": "2027-05-18 08:00"} {
+	for name, out := range map[string]string{"A1": "2027-05-18 08:00", "A2": "2027-05-17 08:00", "B1": "2027-05-17 08:00", "C1": "2027-05-18 08:00"} {
 		p.At("2027-05-18 18:00").Write(book.VirginPutIn{Nuc: booktest.Nuc(name), Emerged: instant(t, out)})
 	}
 	p.At("2027-06-03 18:00").Write(book.ForageSeen{Yard: atFar, Forage: book.InFlow})
 	for at, want := range map[string][]string{
-		"2027-06-02 09:00": {"A1 B1 by 2027-06-03", "A2 by 2027-06-04", "C1 by 2027-06-04"},
-		"2027-06-04 09:00": {"A1 B1 by 2027-06-03", "A2 by 2027-06-04", "C1 by 2027-06-04"},
+		"2027-06-02 09:00": {"A1 by 2027-06-04", "A2 B1 by 2027-06-03", "C1 by 2027-06-04"},
+		"2027-06-04 09:00": {"A1 by 2027-06-04", "A2 B1 by 2027-06-03", "C1 by 2027-06-04"},
 		"2027-06-05 09:00": {"A1 A2 B1 by 2027-06-03", "C1 by 2027-06-04"},
 	} {
 		v := p.View(at)
