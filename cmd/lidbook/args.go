@@ -35,8 +35,11 @@ func argsError(c *cobra.Command, args []string) error {
 		}
 		return fmt.Errorf("%s %s: choose one of %s", name, args[0], strings.Join(subs, ", "))
 	case len(args) < len(wants):
-		missing := list(wants[len(args):])
-		return fmt.Errorf("%s wants %s: %s is missing%s", name, list(wants), missing, likeThis(c))
+		missing := list(wants[len(args):]) + " is"
+		if len(wants)-len(args) > 1 {
+			missing = list(wants[len(args):]) + " are"
+		}
+		return fmt.Errorf("%s wants %s: %s missing%s", name, list(wants), missing, likeThis(c))
 	case len(wants) == 0 && !strings.Contains(c.Use, "["):
 		return fmt.Errorf("%s takes no names, %q is too much%s", name, args[0], likeThis(c))
 	default:

@@ -3,6 +3,7 @@ package main
 import (
 	"cmp"
 	"errors"
+	"io/fs"
 	"os"
 	"strings"
 	"time"
@@ -87,10 +88,15 @@ func (a *app) found(path string, f founding, g *ids, facts []book.Fact, at calen
 	return b.Close()
 }
 
-// unmade takes away a book in which nothing was ever written, with the lock
-// beside it.
-func unmade(path string) error {
-	return errors.Join(os.Remove(path), os.Remove(path+".lock"))
+// unmade takes away a closed book in which nothing was ever written, with what
+// stood beside it.
+func unmade(path string) (err error) {
+	for _, file := range []string{path, path + "-wal", path + "-shm", path + ".lock"} {
+		if failed := os.Remove(file); !errors.Is(failed, fs.ErrNotExist) {
+			err = errors.Join(err, failed)
+		}
+	}
+	return err
 }
 
 func writerOf(people []string) string {

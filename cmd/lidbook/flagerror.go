@@ -17,7 +17,8 @@ func flagError(c *cobra.Command, err error) error {
 	case errors.As(err, &value):
 		return fmt.Errorf("--%s %s: %s", value.GetFlag().Name, value.GetValue(), whyNot(value))
 	case errors.As(err, &missing):
-		return fmt.Errorf("--%s wants something behind it: %s", missing.GetFlag().Name, missing.GetFlag().Usage)
+		what, usage := pflag.UnquoteUsage(missing.GetFlag())
+		return fmt.Errorf("--%s wants a %s behind it: %s", missing.GetFlag().Name, what, usage)
 	case errors.As(err, &unknown) && unknown.GetSpecifiedShortnames() != "" && len(wantedArgs(c.Use)) > 0:
 		return fmt.Errorf("unknown flag -%s: what begins with - and is no flag goes behind two dashes, as in: %s -- -%[1]s",
 			unknown.GetSpecifiedShortnames(), c.CommandPath())

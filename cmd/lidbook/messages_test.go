@@ -41,7 +41,9 @@ const wrong = `
 frobnicate
 todya
 nuc
+suspect
 nuc A3 A4
+today --book
 nucs A3
 add nosuch
 count 2 --take abc
