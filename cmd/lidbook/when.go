@@ -7,7 +7,6 @@ import (
 	"strings"
 	"time"
 
-	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
 )
@@ -91,13 +90,9 @@ func parseDay(word string, today calendar.Day) (calendar.Day, error) {
 	return inBooks(word, d)
 }
 
-// inBooks refuses a day of a year in which nobody kept a book.
+// inBooks is a day, unless it is in a year in which nobody keeps a book.
 func inBooks(word string, d calendar.Day) (calendar.Day, error) {
-	if err := rules.Plausible(book.PaperHeld{Name: "day", Expires: d}); err != nil {
-		year, _, _ := d.Date()
-		return 0, fmt.Errorf("day %q is in the year %d: no book goes so far", word, year)
-	}
-	return d, nil
+	return d, rules.PlausibleDay(fmt.Sprintf("day %q", word), d)
 }
 
 // moment is when a thing happened: the very time or part that was said, the

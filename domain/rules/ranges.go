@@ -50,10 +50,15 @@ func plausible(kind, path string, v reflect.Value) error {
 func plausibleField(kind, field string, needed bool, v reflect.Value) error {
 	switch x := v.Interface().(type) {
 	case time.Time:
-		return yearOf(field, x.Year(), x.IsZero())
+		if x.IsZero() {
+			return nil
+		}
+		return yearOf(field, x.Year())
 	case calendar.Day:
-		year, _, _ := x.Date()
-		return yearOf(field, year, x.IsZero())
+		if x.IsZero() {
+			return nil
+		}
+		return PlausibleDay(field, x)
 	case book.Amount:
 		if n, said := x.Get(); said {
 			return inRange(kind, field, n)
@@ -81,9 +86,16 @@ func plausibleField(kind, field string, needed bool, v reflect.Value) error {
 	return nil
 }
 
-func yearOf(field string, year int, unsaid bool) error {
-	if !unsaid && (year < firstYear || year > lastYear) {
-		return fmt.Errorf("%s in the year %d: write a year from %d to %d", field, year, firstYear, lastYear)
+// PlausibleDay tells whether a day is in a year in which anybody keeps such a
+// book; what names the day in the error.
+func PlausibleDay(what string, d calendar.Day) error {
+	year, _, _ := d.Date()
+	return yearOf(what, year)
+}
+
+func yearOf(what string, year int) error {
+	if year < firstYear || year > lastYear {
+		return fmt.Errorf("%s in the year %d: write a year from %d to %d", what, year, firstYear, lastYear)
 	}
 	return nil
 }

@@ -16,7 +16,7 @@ func Sense(v *book.View, now time.Time, e book.Entry) error {
 	if err := Plausible(e.Fact); err != nil {
 		return err
 	}
-	if err := yearOf("when it happened", e.At.Instant.Year(), false); err != nil {
+	if err := yearOf("when it happened", e.At.Instant.Year()); err != nil {
 		return err
 	}
 	if e.At.Instant.After(now) {
