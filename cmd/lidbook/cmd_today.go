@@ -19,6 +19,7 @@ type dayShape struct {
 	Free    float64        `json:"freeMinutes"`
 	Over    float64        `json:"overMinutes"`
 	Hard    []findingShape `json:"hard"`
+	Waits   []taskShape    `json:"waits"`
 	Stops   []stopShape    `json:"stops"`
 	Kit     []kitShape     `json:"kit"`
 	Still   []stillShape   `json:"standstill"`
@@ -79,10 +80,13 @@ func todayCommand(a *app) *cobra.Command {
 func shapeOfDay(v *book.View, p rules.DayPlan) dayShape {
 	s := dayShape{
 		Day: p.Day.String(), Minutes: round(p.Minutes), Driving: p.Driving, Free: p.Free, Over: round(p.Over()),
-		Hard: []findingShape{}, Stops: []stopShape{}, Kit: []kitShape{}, Still: stillOf(v),
+		Hard: []findingShape{}, Waits: []taskShape{}, Stops: []stopShape{}, Kit: []kitShape{}, Still: stillOf(v),
 	}
 	for _, f := range p.Hard {
 		s.Hard = append(s.Hard, shapeOf(v, f))
+	}
+	for _, w := range p.Waits {
+		s.Waits = append(s.Waits, shapeOfTask(v, w))
 	}
 	for _, stop := range p.Stops {
 		t := stopShape{Yard: v.Yard(stop.Yard).Name, Round: stop.Round, Start: stamp(stop.Start, v.Zone()), Drive: stop.Drive, Tasks: []taskShape{}}
@@ -133,6 +137,9 @@ func (a *app) printDay(v *book.View, p rules.DayPlan) {
 	}
 	for _, s := range stillOf(v) {
 		a.line("%s is on standstill, no moves and no catches: %s suspected in %s since %s", s.Yard, s.What, s.Of.Name, stampedDay(v, s.Since))
+	}
+	for _, w := range p.Waits {
+		a.line("%s: %s; %s", names(v, w.Of), w.Title, w.Why)
 	}
 	if len(p.Kit) > 0 {
 		a.line("Kit to pack")

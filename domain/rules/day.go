@@ -13,6 +13,7 @@ import (
 type DayPlan struct {
 	Day     calendar.Day
 	Hard    []Finding // cells and brood with a hard deadline on the day, before noon of the next, or past; the first one first
+	Waits   []Task    // after treatments, as they stand at the view's instant: no work, but to be known
 	Stops   []Stop    // in the order they are driven and walked
 	Kit     []KitLine
 	Minutes float64   // of work and driving
@@ -85,6 +86,7 @@ func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
 	}
 	slices.SortStableFunc(plan.Hard, func(a, b Finding) int { return a.By.Compare(b.By) })
 	plan.Kit = p.kit(work, d)
+	plan.Waits = p.waits(found)
 	plan.Stops = p.route(work)
 	p.time(&plan)
 	return plan

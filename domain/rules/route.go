@@ -150,6 +150,7 @@ func (r *router) keys() []stopKey {
 }
 
 type foldKey struct {
+	kind  book.Kind
 	act   Act
 	title string
 	hard  bool
@@ -160,7 +161,7 @@ type foldKey struct {
 // foldKey is what like tasks share: their windows end on the same day, or at
 // the same hour when hard, or the last day of each is past.
 func (r *router) foldKey(t Task) foldKey {
-	k := foldKey{act: t.Act, title: t.Title, hard: t.Hard, by: t.By}
+	k := foldKey{kind: t.Of[0].Kind, act: t.Act, title: t.Title, hard: t.Hard, by: t.By}
 	if k.past = !t.By.IsZero() && r.now.After(t.By); k.past {
 		k.by = time.Time{}
 	}

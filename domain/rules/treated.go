@@ -31,6 +31,18 @@ func (p *pass) afterTreatment(y *yardCase, of book.Subject, t book.Treatment) {
 	})
 }
 
+// waits are the waits after treatments, a line for like ones of nucs.
+func (p *pass) waits(found []Finding) []Task {
+	var all []Task
+	for _, f := range found {
+		if f.Rule == AfterTreatment && f.PutOff.IsZero() {
+			all = append(all, Task{Title: f.What, Why: f.Why, Of: []book.Subject{f.Of}, From: f.From, Findings: []Finding{f}})
+		}
+	}
+	r := router{pass: p, rank: p.ranks()}
+	return r.fold(all)
+}
+
 // treated is the treatment of a nuc or its yard that is waited for, the one
 // that ends last.
 func (n *nucCase) treated() (book.Treatment, bool) {

@@ -1,6 +1,7 @@
 package rules_test
 
 import (
+	"slices"
 	"testing"
 
 	"lidmark/domain/book"
@@ -47,6 +48,35 @@ func TestNoCatchInTheWait(t *testing.T) {
 		}
 		if (catches == 1) != (row.act == rules.ActCatchQueen) {
 			t.Errorf("%s: %d catches in the route", row.name, catches)
+		}
+	}
+}
+
+// TestADayTellsItsWaits: like waits of nucs are one line, those of colonies and
+// yards their own, and nothing when they are over.
+func TestADayTellsItsWaits(t *testing.T) {
+	p := pen(t)
+	p.At("2027-05-13 18:00").Write(madeUp("A1", "A2", "B1")...)
+	for name, wait := range map[string]int{"A1": 3, "A2": 5, "B1": 3} {
+		p.At("2027-05-13 19:00").Write(book.Treated{Of: booktest.Nuc(name).Subject(), With: "oxalic acid", Wait: wait})
+	}
+	p.Write(book.Treated{Of: booktest.Colony("S2").Subject(), With: "thymol", Wait: 3})
+	for at, want := range map[string][]string{
+		"2027-05-14 09:00": {"S2 wait after treatment until Sun 16 May", "A1 B1 wait after treatment until Sun 16 May", "A2 wait after treatment until Tue 18 May"},
+		"2027-05-16 09:00": {"A2 wait after treatment until Tue 18 May"},
+		"2027-05-18 09:00": nil,
+	} {
+		v := p.View(at)
+		var got []string
+		for _, w := range rules.Day(v, v.Today()).Waits {
+			line := ""
+			for _, of := range w.Of {
+				line += rules.Name(v, of) + " "
+			}
+			got = append(got, line+w.Title)
+		}
+		if !slices.Equal(got, want) {
+			t.Errorf("%s: %q, want %q", at, got, want)
 		}
 	}
 }
