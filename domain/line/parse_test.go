@@ -244,6 +244,53 @@ func TestDroppedCell(t *testing.T) {
 	}
 }
 
+// TestDroppedCellByTheSheet: of two batches along it is the one the sheet gives
+// the nuc a cell of, if that is along; with none along and no sheet, the only
+// one that has cells left.
+func TestDroppedCellByTheSheet(t *testing.T) {
+	along := func(p *booktest.Pen) {
+		for _, b := range []string{"3", "4"} {
+			p.Write(book.TakenAlong{What: book.Cells, Batch: booktest.Batch(b), Count: 1})
+		}
+	}
+	cull := func(p *booktest.Pen) { p.Write(book.CellsCulled{Batch: booktest.Batch("3"), Cells: 999}) }
+	for _, row := range []struct {
+		name  string
+		write func(*booktest.Pen)
+		sheet string
+		want  string
+	}{
+		{"two along, one on the sheet", along, "4", "4"},
+		{"two along, another on the sheet", along, "9", ""},
+		{"none along, one left", cull, "", "4"},
+		{"none along, two left", func(*booktest.Pen) {}, "", ""},
+	} {
+		v := yard(t)
+		p := &booktest.Pen{Entries: entries(v)}
+		row.write(p.At("2027-05-11 09:00"))
+		c := context(t, p.View(today))
+		c.Planned = func(id book.NucID) []book.Fact {
+			if row.sheet == "" {
+				return nil
+			}
+			return []book.Fact{book.CellGiven{Nuc: id, Batch: booktest.Batch(row.sheet)}}
+		}
+		l, err := line.Parse("B3 cell dropped", c)
+		if row.want == "" {
+			if err == nil {
+				t.Errorf("%s: %v, want the batch asked for", row.name, l.Facts())
+			}
+			continue
+		}
+		want := []book.Fact{book.Dropped{What: book.Cells, Batch: booktest.Batch(row.want), Count: 1}}
+		if err != nil {
+			t.Errorf("%s: %v", row.name, err)
+		} else if diff := cmp.Diff(want, l.Facts()); diff != "" {
+			t.Errorf("%s: facts (-want +got)\n%s", row.name, diff)
+		}
+	}
+}
+
 func TestYardAskedFor(t *testing.T) {
 	c := context(t, yard(t))
 	c.Yard = book.YardID{}
