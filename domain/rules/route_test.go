@@ -3,6 +3,7 @@ package rules_test
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"testing"
 
 	"lidmark/domain/book"
@@ -31,13 +32,13 @@ func TestPastDueWorkIsOneLine(t *testing.T) {
 				if task.Act != rules.ActLookForEggs {
 					continue
 				}
-				line := ""
+				var line strings.Builder
 				for _, of := range task.Of {
-					line += rules.Name(v, of) + " "
+					line.WriteString(rules.Name(v, of) + " ")
 				}
-				got = append(got, fmt.Sprintf("%sby %s", line, day(task.By)))
+				got = append(got, fmt.Sprintf("%sby %s", line.String(), day(task.By)))
 				if minutes := 2 * float64(len(task.Of)); task.Minutes != minutes || len(task.Findings) != len(task.Of) {
-					t.Errorf("%s: %s takes %v min for %d findings", at, line, task.Minutes, len(task.Findings))
+					t.Errorf("%s: %s takes %v min for %d findings", at, line.String(), task.Minutes, len(task.Findings))
 				}
 			}
 		}

@@ -2,6 +2,7 @@ package rules_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"lidmark/domain/book"
@@ -69,11 +70,11 @@ func TestADayTellsItsWaits(t *testing.T) {
 		v := p.View(at)
 		var got []string
 		for _, w := range rules.Day(v, v.Today()).Waits {
-			line := ""
+			var line strings.Builder
 			for _, of := range w.Of {
-				line += rules.Name(v, of) + " "
+				line.WriteString(rules.Name(v, of) + " ")
 			}
-			got = append(got, line+w.Title)
+			got = append(got, line.String()+w.Title)
 		}
 		if !slices.Equal(got, want) {
 			t.Errorf("%s: %q, want %q", at, got, want)
