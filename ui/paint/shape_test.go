@@ -52,16 +52,33 @@ func TestLineCoversWhatLiesWithinHalfItsWidth(t *testing.T) {
 		width := rapid.Float64Range(3, 15).Draw(t, "width")
 		s := scene.Stroke{Role: scene.Act, Width: width, Round: true}
 		got := picture(p, 1, scene.Poly{Points: line, Open: true, Stroke: s})
-		for y := range side {
-			for x := range side {
-				d := distance(scene.Point{X: float64(x) + .5, Y: float64(y) + .5}, line)
-				a := got.RGBAAt(x, y).A
-				if d < width/2-1 && a < 250 || d > width/2+1 && a > 5 {
-					t.Fatalf("pixel %d, %d, %.2f from the line of width %.2f, is covered by %d", x, y, d, width, a)
-				}
+		covers(t, got, line, width)
+	})
+}
+
+// A line that turns back on itself is round where it turns.
+func TestALineThereAndBackHasARoundTurn(t *testing.T) {
+	p := painter(t)
+	for _, turn := range []scene.Point{{X: 60, Y: 90}, {X: 90, Y: 60}, {X: 30, Y: 40}, {X: 85, Y: 95}} {
+		from := scene.Point{X: 60, Y: 60}
+		line := []scene.Point{from, turn, from}
+		s := scene.Stroke{Role: scene.Act, Width: 12, Round: true}
+		covers(t, picture(p, 1, scene.Poly{Points: line, Open: true, Stroke: s}), line, s.Width)
+	}
+}
+
+// covers fails unless just the pixels within half the width of the line are
+// covered; a pixel more or less is the edge.
+func covers(t interface{ Fatalf(string, ...any) }, got *image.RGBA, line []scene.Point, width float64) {
+	for y := range side {
+		for x := range side {
+			d := distance(scene.Point{X: float64(x) + .5, Y: float64(y) + .5}, line)
+			a := got.RGBAAt(x, y).A
+			if d < width/2-1 && a < 250 || d > width/2+1 && a > 5 {
+				t.Fatalf("pixel %d, %d, %.2f from the line %v of width %.2f, is covered by %d", x, y, d, line, width, a)
 			}
 		}
-	})
+	}
 }
 
 func TestRectOnWholePixels(t *testing.T) {

@@ -99,7 +99,8 @@ func (p *path) join(q, u, v scene.Point, h float64) {
 	lu, lv := math.Hypot(u.X, u.Y), math.Hypot(v.X, v.Y)
 	cos := (u.X*v.X + u.Y*v.Y) / (lu * lv)
 	a, b := left(u, h), left(v, h)
-	outer := u.X*v.Y-u.Y*v.X > 0
+	turn := u.X*v.Y - u.Y*v.X
+	outer := turn > 0 || turn == 0 && cos < 0 // a line that turns right back is round on both its sides
 	reach := h * math.Sqrt(max(0, (1-cos)/(1+cos)))
 	switch {
 	case outer && cos < 0.9:
