@@ -11,6 +11,8 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"lidmark/domain/book"
+	"lidmark/domain/rules"
 	"lidmark/storage"
 	"lidmark/storage/jsonl"
 )
@@ -61,7 +63,7 @@ func (a *app) takeIn(d *desk, path string, partly bool) error {
 		return err
 	}
 	defer f.Close() // nothing was written
-	entries, refused, err := jsonl.Read(f, path)
+	entries, refused, err := jsonl.Read(f, path, func(e book.Entry) error { return rules.Plausible(e.Fact) })
 	if errors.Is(err, bufio.ErrTooLong) {
 		return fmt.Errorf("%s: a line of it is longer than any entry: it is no file of entries", path)
 	}

@@ -84,8 +84,11 @@ const longest = 16 << 20
 // is checked by itself: entries are those of the good lines, in the order of
 // the file, and refused tells of the others. An error means that the file as
 // a whole could not be read, and is a [Refusal] if a line of it is to blame.
-func Read(r io.Reader, file string) (entries []book.Entry, refused []Refusal, err error) {
-	p := reader{file: file, lines: bufio.NewScanner(r), first: map[book.EntryID]seen{}}
+//
+// Sense, if not nil, is asked of every entry that reads well; what it says
+// against one refuses the line.
+func Read(r io.Reader, file string, sense func(book.Entry) error) (entries []book.Entry, refused []Refusal, err error) {
+	p := reader{file: file, sense: sense, lines: bufio.NewScanner(r), first: map[book.EntryID]seen{}}
 	p.lines.Buffer(nil, longest)
 	if err := p.header(); err != nil {
 		return nil, nil, err
@@ -110,6 +113,7 @@ func Read(r io.Reader, file string) (entries []book.Entry, refused []Refusal, er
 // reader reads a file line by line.
 type reader struct {
 	file  string
+	sense func(book.Entry) error
 	lines *bufio.Scanner
 	line  int
 	first map[book.EntryID]seen
@@ -166,6 +170,11 @@ func (p *reader) entry() (book.Entry, error) {
 	}
 	if err := storage.Check(e); err != nil {
 		return e, err
+	}
+	if p.sense != nil {
+		if err := p.sense(e); err != nil {
+			return e, err
+		}
 	}
 	before, found := p.first[e.ID]
 	if found && !same(before.entry, e) {

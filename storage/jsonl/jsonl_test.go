@@ -34,7 +34,7 @@ func lines(t *testing.T, entries []book.Entry) string {
 
 // readAll reads all entries or none: the error holds every refusal.
 func readAll(r io.Reader, file string) ([]book.Entry, error) {
-	entries, refused, err := jsonl.Read(r, file)
+	entries, refused, err := jsonl.Read(r, file, nil)
 	if err != nil {
 		return nil, err
 	}
@@ -152,7 +152,7 @@ func TestTheFirstLineIsChecked(t *testing.T) {
 		`{"format":"lidmark entries","version":2}`: "a.jsonl:1: the file is of version 2; this program reads version 1",
 		head + strings.Repeat("x", 17<<20):         "a.jsonl:2: the line is longer than 16 MiB; is this a file of entries",
 	} {
-		_, _, err := jsonl.Read(strings.NewReader(text), "a.jsonl")
+		_, _, err := jsonl.Read(strings.NewReader(text), "a.jsonl", nil)
 		var r jsonl.Refusal
 		if !errors.As(err, &r) || err.Error() != want {
 			t.Errorf("%.40q: got %v, want %s", text, err, want)
@@ -169,9 +169,17 @@ func TestCharactersOfTwoEscapesAreRead(t *testing.T) {
 	}
 }
 
+func TestWhatIsNoSenseIsRefusedByItsLine(t *testing.T) {
+	nonsense := func(book.Entry) error { return errors.New("nobody can mean that") }
+	entries, refused, err := jsonl.Read(strings.NewReader(head+good), "a.jsonl", nonsense)
+	if err != nil || len(entries) != 0 || len(refused) != 1 || refused[0].Error() != "a.jsonl:2: nobody can mean that" {
+		t.Errorf("entries %d, refused %v, %v", len(entries), refused, err)
+	}
+}
+
 func TestGoodLinesAreReadBesideBadOnes(t *testing.T) {
 	text := "\ufeff" + head + "milk\r\n" + good + "\r\n\r\n" + good + "\neggs"
-	entries, refused, err := jsonl.Read(strings.NewReader(text), "a.jsonl")
+	entries, refused, err := jsonl.Read(strings.NewReader(text), "a.jsonl", nil)
 	if err != nil || len(entries) != 2 || len(refused) != 2 || refused[0].Line != 2 || refused[1].Line != 6 {
 		t.Errorf("entries %d, refused %v, %v", len(entries), refused, err)
 	}
@@ -186,7 +194,7 @@ func FuzzRead(f *testing.F) {
 	f.Add([]byte(head + "{}\n\n" + strings.Replace(good, "robbed", "rained", 1)))
 	f.Add([]byte(""))
 	f.Fuzz(func(t *testing.T, b []byte) {
-		entries, refused, err := jsonl.Read(bytes.NewReader(b), "f")
+		entries, refused, err := jsonl.Read(bytes.NewReader(b), "f", nil)
 		for _, r := range refused {
 			if r.Line < 2 {
 				t.Errorf("refused the header as an entry: %v", r)
