@@ -75,7 +75,7 @@ func (o Sort) Sorted(r *Reading, nucs []*Nuc) []*Nuc {
 func compareBy(r *Reading, c Column, a, b *Nuc) int {
 	switch c {
 	case ByNeed:
-		return cmp.Or(compareTrue(a.NeedsYou, b.NeedsYou), compareDue(a, b))
+		return cmp.Or(cmp.Compare(boolInt(b.NeedsYou), boolInt(a.NeedsYou)), compareDue(a, b))
 	case ByName:
 		return strings.Compare(a.Name, b.Name)
 	case ByHolds:
@@ -97,20 +97,9 @@ func compareBy(r *Reading, c Column, a, b *Nuc) int {
 	}
 }
 
-func compareTrue(a, b bool) int {
-	switch {
-	case a == b:
-		return 0
-	case a:
-		return -1
-	default:
-		return 1
-	}
-}
-
 func compareDue(a, b *Nuc) int {
 	if a.Due == nil || b.Due == nil {
-		return compareTrue(a.Due != nil, b.Due != nil)
+		return cmp.Compare(boolInt(b.Due != nil), boolInt(a.Due != nil))
 	}
 	return cmp.Or(cmp.Compare(a.Days(), b.Days()), cmp.Compare(a.DueDay, b.DueDay))
 }
