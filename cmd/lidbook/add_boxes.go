@@ -24,7 +24,7 @@ func addBoxes(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		set := &setUp{ids: d.ids, yard: y.Yard, per: per, view: f.View}
+		set := &setUp{ids: &d.ids, yard: y.Yard, per: per, view: f.View}
 		if set.combs, err = comb.filled(); err != nil {
 			return err
 		}

@@ -22,7 +22,7 @@ func addColony(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		fact := book.ColonyDescribed{Colony: book.ColonyID(d.ids.next()), Name: args[0], Yard: y.Yard}
+		fact := book.ColonyDescribed{Colony: book.ColonyID(d.ids.Next()), Name: args[0], Yard: y.Yard}
 		if there, err := f.colony(args[0]); err == nil {
 			fact = there.ColonyDescribed
 		}

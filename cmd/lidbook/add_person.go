@@ -17,7 +17,7 @@ func addPerson(a *app) *cobra.Command {
 		Example: "  lidbook add person \"Jon Mon-Fri 17:00-20:00 Sat 08:00-18:00\"",
 		Args:    cobra.MinimumNArgs(1),
 	}, func(d *desk, f finder, args []string) error {
-		id := book.PersonID(d.ids.next())
+		id := book.PersonID(d.ids.Next())
 		p, err := person(strings.Join(args, " "), id)
 		if err != nil {
 			return err

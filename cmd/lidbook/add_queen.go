@@ -16,7 +16,7 @@ func addQueen(a *app) *cobra.Command {
 		Example: "  lidbook add queen \"Rook 1\" --line Rook --born 2025-06-10",
 		Args:    cobra.ExactArgs(1),
 	}, func(d *desk, f finder, args []string) (err error) {
-		q.Queen, q.Name = book.QueenID(d.ids.next()), args[0]
+		q.Queen, q.Name = book.QueenID(d.ids.Next()), args[0]
 		if there, err := f.queen(args[0]); err == nil {
 			q.Queen = there.Queen
 		}

@@ -20,7 +20,7 @@ func addYard(a *app) *cobra.Command {
 		if _, err := f.yard(args[0]); err == nil {
 			return fmt.Errorf("yard %s is there already", args[0])
 		}
-		y.Yard, y.Name = book.YardID(d.ids.next()), args[0]
+		y.Yard, y.Name = book.YardID(d.ids.Next()), args[0]
 		y.Zone = cmp.Or(y.Zone, d.zone.String())
 		if _, err := namedZone(y.Zone); err != nil {
 			return err

@@ -38,7 +38,7 @@ func cageCommand(a *app) *cobra.Command {
 		}
 		var facts []book.Fact
 		for _, label := range labels {
-			facts = append(facts, book.VirginCaged{Queen: book.QueenID(d.ids.next()), Batch: b.Batch, Label: label, Bank: to, Cell: cells})
+			facts = append(facts, book.VirginCaged{Queen: book.QueenID(d.ids.Next()), Batch: b.Batch, Label: label, Bank: to, Cell: cells})
 		}
 		return d.write(facts...)
 	})

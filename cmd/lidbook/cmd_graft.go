@@ -34,7 +34,7 @@ func graftCommand(a *app) *cobra.Command {
 		if err := fillGraft(&g, f, breeder, starter, grafter); err != nil {
 			return err
 		}
-		g.Batch = book.BatchID(d.ids.next())
+		g.Batch = book.BatchID(d.ids.Next())
 		if err := d.write(g); err != nil {
 			return err
 		}

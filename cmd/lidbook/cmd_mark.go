@@ -30,7 +30,7 @@ func markCommand(a *app) *cobra.Command {
 			m.Colour = bee.MarkColour(d.bornIn(f.Queen(m.Queen))).String()
 		}
 		if m.Queen.IsZero() {
-			m.Queen = book.QueenID(d.ids.next())
+			m.Queen = book.QueenID(d.ids.Next())
 		}
 		return d.write(m)
 	})

@@ -56,7 +56,7 @@ func (a *app) newBook(args []string, f founding) error {
 	if f.combs, err = f.combs.filled(); err != nil {
 		return err
 	}
-	facts, err := f.facts(g)
+	facts, err := f.facts(&g)
 	if err != nil {
 		return err
 	}
@@ -71,7 +71,7 @@ func (a *app) newBook(args []string, f founding) error {
 }
 
 // found makes the file and writes the first entries.
-func (a *app) found(path string, f founding, g *ids, facts []book.Fact, at calendar.Moment) error {
+func (a *app) found(path string, f founding, g book.IDs, facts []book.Fact, at calendar.Moment) error {
 	b, err := storage.Create(path)
 	if err != nil {
 		return err

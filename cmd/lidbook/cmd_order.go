@@ -29,7 +29,7 @@ func orderCommand(a *app) *cobra.Command {
 		if err == nil {
 			return fmt.Errorf("order %s is there already: close it, or take another number", args[0])
 		}
-		o.Order, o.Number = book.OrderID(d.ids.next()), args[0]
+		o.Order, o.Number = book.OrderID(d.ids.Next()), args[0]
 		if o.Queens < 1 || by == "" {
 			return fmt.Errorf("an order needs --queens and --until")
 		}

@@ -50,21 +50,14 @@ func (d *desk) toStrike(id string) ([]book.Entry, error) {
 		e, err := d.entry(id)
 		return []book.Entry{e}, err
 	}
-	v := d.view()
-	last, ok := v.Last()
-	if !ok {
+	all := d.view().LastDeed()
+	if len(all) == 0 {
 		return nil, fmt.Errorf("nothing is written yet that could be struck")
 	}
-	var all []book.Entry
-	for e := range v.All() {
-		_, strike := e.Fact.(book.Struck)
-		if strike || !e.Written.Equal(last.Written) || e.Writer != last.Writer || millisOf(e.ID) != millisOf(last.ID) {
-			continue
-		}
+	for _, e := range all {
 		if _, founding := e.Fact.(book.YardDescribed); founding {
 			return nil, refuse("what was written last is a yard with all that stands in it: to strike one entry of it, name it by its id, see lidbook lines --ids")
 		}
-		all = append(all, e)
 	}
 	return all, nil
 }

@@ -55,7 +55,7 @@ func (d *desk) scribe() (*scribe, error) {
 func (s *scribe) context() line.Context {
 	return line.Context{
 		View: s.viewThen(), Now: s.now, Day: s.day.day, At: s.at, Yard: s.yard, Planned: s.sheet,
-		Mint: func() book.QueenID { return book.QueenID(s.ids.next()) },
+		Mint: func() book.QueenID { return book.QueenID(s.ids.Next()) },
 	}
 }
 
@@ -87,7 +87,7 @@ func (s *scribe) prompt() {
 
 // one reads a line back and writes it.
 func (s *scribe) one(text string) error {
-	s.ids.deed()
+	s.ids.Deed()
 	l, err := line.Parse(text, s.context())
 	if err == nil {
 		err = plausible(l.Facts()...)

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"encoding/binary"
 	"os"
 	"path/filepath"
 	"strings"
@@ -73,33 +72,6 @@ func TestDialogueLeft(t *testing.T) {
 	}
 	if _, err := os.Stat(path); err == nil {
 		t.Error("there is a book all the same")
-	}
-}
-
-func TestIDsRiseAboveTheBook(t *testing.T) {
-	now := time.Date(2027, time.May, 11, 7, 0, 0, 0, time.UTC)
-	g := newIDs(now, nil)
-	var entries []book.Entry
-	for range 5000 {
-		entries = append(entries, book.Entry{ID: book.EntryID(g.next()), At: calendar.Instantly(now), Fact: book.Noted{Text: "x"}})
-	}
-	for i := 1; i < len(entries); i++ {
-		if entries[i-1].Compare(entries[i]) >= 0 {
-			t.Fatalf("id %d, %v, is not above %v", i, entries[i].ID, entries[i-1].ID)
-		}
-	}
-	last := entries[len(entries)-1]
-	later := newIDs(now.Add(-time.Hour), book.NewSeason(nil, entries))
-	next := book.Entry{ID: book.EntryID(later.next()), At: last.At}
-	if last.Compare(next) >= 0 {
-		t.Errorf("with the clock set back the id %v is not above %v", next.ID, last.ID)
-	}
-	id := g.next()
-	if version := binary.BigEndian.Uint16(id[6:8]) >> 12; version != 7 {
-		t.Errorf("version %d, want 7", version)
-	}
-	if variant := id[8] >> 6; variant != 0b10 {
-		t.Errorf("variant %b, want 10", variant)
 	}
 }
 

@@ -46,8 +46,8 @@ func (f founding) begins(now time.Time, zone *time.Location) (calendar.Moment, e
 	return calendar.Moment{Instant: first.Start(zone).UTC(), Part: calendar.WholeDay}, nil
 }
 
-func (f founding) facts(g *ids) ([]book.Fact, error) {
-	yard := book.YardID(g.next())
+func (f founding) facts(g *book.IDs) ([]book.Fact, error) {
+	yard := book.YardID(g.Next())
 	if f.yard == "" {
 		return nil, fmt.Errorf("a yard needs a name: say --yard NAME")
 	}
@@ -61,7 +61,7 @@ func (f founding) facts(g *ids) ([]book.Fact, error) {
 		facts = append(facts, more...)
 	}
 	for _, text := range f.people {
-		p, err := person(text, book.PersonID(g.next()))
+		p, err := person(text, book.PersonID(g.Next()))
 		if err != nil {
 			return nil, fmt.Errorf("--person %q: %w", text, err)
 		}

@@ -15,7 +15,7 @@ func TestUnmade(t *testing.T) {
 	folder := t.TempDir()
 	a := &app{now: morning, out: io.Discard, errs: io.Discard}
 	g := newIDs(a.now, nil)
-	nonsense := book.YardDescribed{Yard: book.YardID(g.next())} // without a name
+	nonsense := book.YardDescribed{Yard: book.YardID(g.Next())} // without a name
 	if err := a.found(filepath.Join(folder, "hill.lidmark"), founding{}, g, []book.Fact{nonsense}, calendar.Instantly(morning)); err == nil {
 		t.Fatal("a yard without a name was written")
 	}

@@ -41,7 +41,8 @@ func FuzzTyped(f *testing.F) {
 			}
 		}
 		_, _ = parseNext(text, now, zone)
-		_, _ = (&setUp{ids: newIDs(now, nil), per: 1}).row(text)
+		ids := newIDs(now, nil)
+		_, _ = (&setUp{ids: &ids, per: 1}).row(text)
 		_, _ = parseCombs(text)
 		_, _ = parsePoint(text)
 	})

@@ -31,7 +31,7 @@ func (d *desk) settle(entries []book.Entry) (all []book.Entry, keep bool) {
 	}
 	if len(all) > len(entries) {
 		for i := range all {
-			all[i].ID = book.EntryID(d.ids.next()) // ids rise in the order in which things happened
+			all[i].ID = book.EntryID(d.ids.Next()) // ids rise in the order in which things happened
 		}
 	}
 	return all, true

@@ -11,7 +11,7 @@ import (
 
 // setUp names nucs, their boxes and stands.
 type setUp struct {
-	ids   *ids
+	ids   *book.IDs
 	yard  book.YardID
 	per   int
 	combs combs
@@ -49,7 +49,7 @@ func (s *setUp) row(text string) ([]book.Fact, error) {
 			facts = append(facts, stand)
 		}
 		if i%s.per == 0 {
-			box = book.BoxID(s.ids.next())
+			box = book.BoxID(s.ids.Next())
 			facts = append(facts, book.BoxBuilt{Box: box, Number: name, Model: s.combs.kind, Nucs: s.per})
 		}
 		facts = append(facts, s.nuc(name, box, stands[letter], place)...)
@@ -70,7 +70,7 @@ func (s *setUp) taken(name string) bool {
 }
 
 func (s *setUp) nuc(name string, box book.BoxID, stand book.StandID, place int) []book.Fact {
-	id := book.NucID(s.ids.next())
+	id := book.NucID(s.ids.Next())
 	return []book.Fact{
 		book.NucNamed{Nuc: id, Name: name, Box: box, Sides: s.combs.sides, Side: s.combs.area},
 		book.NucPlaced{Nuc: id, Yard: s.yard, Stand: stand, Place: place},
@@ -90,7 +90,7 @@ func (s *setUp) stand(letter string, places int) book.StandSet {
 	}
 	at := s.free()
 	s.last = &at
-	return book.StandSet{Stand: book.StandID(s.ids.next()), Yard: s.yard, Letter: letter, At: at, Places: places}
+	return book.StandSet{Stand: book.StandID(s.ids.Next()), Yard: s.yard, Letter: letter, At: at, Places: places}
 }
 
 // free is where the next stand goes: where it was said, else south of all that

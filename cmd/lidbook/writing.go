@@ -21,7 +21,7 @@ type desk struct {
 	*app
 	book   *storage.Book
 	season *book.Season
-	ids    *ids
+	ids    book.IDs
 	writer string
 	zone   *time.Location
 	at     calendar.Moment // when what is written happened
@@ -142,11 +142,7 @@ func (d *desk) viewThen() *book.View { return d.season.At(d.day.instant(d.now, d
 
 // entries are facts as entries of a moment.
 func (d *desk) entries(at calendar.Moment, facts ...book.Fact) []book.Entry {
-	all := make([]book.Entry, len(facts))
-	for i, f := range facts {
-		all[i] = book.Entry{ID: book.EntryID(d.ids.next()), At: at, Written: d.now.UTC().Truncate(time.Second), Writer: d.writer, Fact: f}
-	}
-	return all
+	return d.ids.Entries(at, d.now, d.writer, facts...)
 }
 
 // append writes entries that make sense: they are on disk when it returns nil.
