@@ -11,6 +11,7 @@ import (
 	"lidmark/domain/bee"
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/line"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 )
@@ -42,11 +43,11 @@ func (g *graft) batch(a *app) (bee.Batch, *time.Location, error) {
 	if err != nil {
 		return bee.Batch{}, nil, err
 	}
-	w, err := parseWhen(g.at, calendar.DayOf(a.now, zone), zone)
+	w, err := line.ParseWhen(g.at, calendar.DayOf(a.now, zone), zone)
 	if err != nil {
 		return bee.Batch{}, nil, fmt.Errorf("--graft: %w", err)
 	}
-	if w.at.IsZero() {
+	if w.At.IsZero() {
 		return bee.Batch{}, nil, fmt.Errorf("--graft %q: say the hour as well, the clock runs by the hour", g.at)
 	}
 	if g.cells < 1 {
@@ -58,9 +59,9 @@ func (g *graft) batch(a *app) (bee.Batch, *time.Location, error) {
 	if err := rules.Plausible(book.IncubatorRead{Celsius: g.celsius}); err != nil {
 		return bee.Batch{}, nil, err
 	}
-	b := bee.Batch{Graft: w.at, LarvaAge: g.age, Cells: g.cells}
+	b := bee.Batch{Graft: w.At, LarvaAge: g.age, Cells: g.cells}
 	if g.celsius != 0 {
-		b.Log = []bee.Reading{{At: w.at, Celsius: g.celsius}}
+		b.Log = []bee.Reading{{At: w.At, Celsius: g.celsius}}
 	}
 	return b, zone, nil
 }

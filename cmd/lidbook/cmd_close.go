@@ -55,11 +55,11 @@ func closeCommand(a *app) *cobra.Command {
 	}, func(_ *cobra.Command, v *book.View, args []string) error {
 		day := v.Today()
 		if len(args) == 1 {
-			w, err := parseWhen(args[0], v.Today(), v.Zone())
+			w, err := line.ParseWhen(args[0], v.Today(), v.Zone())
 			if err != nil {
 				return err
 			}
-			day = w.day
+			day = w.Day
 		}
 		twins := rules.TwinsOn(v, day)
 		if strike {

@@ -9,6 +9,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/line"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 )
@@ -81,35 +82,6 @@ func lateCommand(a *app) *cobra.Command {
 	return c
 }
 
-// parseNext reads when the keeper can come again: a day to come.
-func parseNext(text string, now time.Time, zone *time.Location) (time.Time, error) {
-	if text == "" {
-		return time.Time{}, nil
-	}
-	today := calendar.DayOf(now, zone)
-	w, err := parseWhen(text, today, zone)
-	if err == nil && w.day < today && today-w.day < 7 {
-		w, err = parseWhen((w.day+7).String()+text[wordLength(text):], today, zone) // mon is the coming one
-	}
-	switch {
-	case err != nil:
-		return time.Time{}, fmt.Errorf("--next: %w", err)
-	case w.at.IsZero():
-		return time.Time{}, fmt.Errorf("--next %q: say the hour as well, like %q", text, w.day.String()+" 18:00")
-	case !w.at.After(now):
-		return time.Time{}, fmt.Errorf("--next %q is not after %s: say when you come again", text, hour(now, zone))
-	}
-	return w.at, nil
-}
-
-func wordLength(text string) int {
-	n := 0
-	for n < len(text) && text[n] != ' ' && text[n] != 'T' {
-		n++
-	}
-	return n
-}
-
 func (a *app) lateOfBook(v *book.View, args []string, next string) error {
 	at, err := parseNext(next, v.On(), v.Zone())
 	if err != nil {
@@ -144,6 +116,18 @@ func (a *app) lateOfBook(v *book.View, args []string, next string) error {
 	})
 }
 
+// parseNext reads when the keeper can come again, if that was said.
+func parseNext(text string, now time.Time, zone *time.Location) (time.Time, error) {
+	if text == "" {
+		return time.Time{}, nil
+	}
+	at, err := line.ParseNext(text, now, zone)
+	if err != nil {
+		return at, fmt.Errorf("--next: %w", err)
+	}
+	return at, nil
+}
+
 // allLate are the cards of batches whose cells are best out by now.
 func allLate(v *book.View, next time.Time) []rules.LateCard {
 	var all []rules.LateCard
@@ -163,11 +147,11 @@ func (a *app) lateOfGraft(g graft, next string, fit int) error {
 	}
 	now := b.Clock(practice.Numbers{}).Hard() // the hour from which it is late
 	if a.flags.on != "" {
-		w, err := parseWhen(a.flags.on, calendar.DayOf(a.now, zone), zone)
+		w, err := line.ParseWhen(a.flags.on, calendar.DayOf(a.now, zone), zone)
 		if err != nil {
 			return fmt.Errorf("--on: %w", err)
 		}
-		now = w.instant(a.now, zone)
+		now = w.Instant(a.now, zone)
 	}
 	at, err := parseNext(next, now, zone)
 	if err != nil {

@@ -7,6 +7,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/line"
 )
 
 func offCommand(a *app) *cobra.Command {
@@ -21,8 +22,8 @@ func offCommand(a *app) *cobra.Command {
 			return err
 		}
 		today := calendar.DayOf(d.now, d.zone)
-		from, err := parseDay(args[1], today)
-		to, err2 := parseDay(args[len(args)-1], today)
+		from, err := line.ParseDay(args[1], today)
+		to, err2 := line.ParseDay(args[len(args)-1], today)
 		switch {
 		case err != nil:
 			return err

@@ -6,6 +6,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
+	"lidmark/domain/line"
 )
 
 func orderCommand(a *app) *cobra.Command {
@@ -34,8 +35,8 @@ func orderCommand(a *app) *cobra.Command {
 			return fmt.Errorf("an order needs --queens and --until")
 		}
 		today := d.view().Today()
-		if o.By, err = parseDay(by, today); err == nil && from != "" {
-			o.From, err = parseDay(from, today)
+		if o.By, err = line.ParseDay(by, today); err == nil && from != "" {
+			o.From, err = line.ParseDay(from, today)
 		}
 		if err != nil {
 			return err

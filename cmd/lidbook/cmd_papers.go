@@ -7,6 +7,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/line"
 )
 
 // yardOnly is the yard of a subject that must be one.
@@ -41,7 +42,7 @@ func paperCommand(a *app) *cobra.Command {
 		if err != nil {
 			return nil, err
 		}
-		until, err := parseDay(args[1], calendar.DayOf(d.now, d.zone))
+		until, err := line.ParseDay(args[1], calendar.DayOf(d.now, d.zone))
 		return book.PaperHeld{Yard: y, Name: args[0], Expires: until}, err
 	})
 }

@@ -8,6 +8,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/line"
 	"lidmark/domain/rules"
 )
 
@@ -20,7 +21,7 @@ func putOffCommand(a *app) *cobra.Command {
 		Example: "  lidbook putoff A3 \"look for eggs\" +3 --why \"rain\"",
 		Args:    cobra.MinimumNArgs(3),
 	}, 2, func(d *desk, of book.Subject, args []string) (book.Fact, error) {
-		until, err := parseDay(args[1], calendar.DayOf(d.now, d.zone))
+		until, err := line.ParseDay(args[1], calendar.DayOf(d.now, d.zone))
 		if err != nil {
 			return nil, err
 		}

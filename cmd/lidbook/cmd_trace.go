@@ -6,6 +6,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
+	"lidmark/domain/line"
 	"lidmark/domain/rules"
 )
 
@@ -56,11 +57,11 @@ func traceCommand(a *app) *cobra.Command {
 		}
 		var from time.Time
 		if since != "" {
-			w, err := parseWhen(since, v.Today(), v.Zone())
+			w, err := line.ParseWhen(since, v.Today(), v.Zone())
 			if err != nil {
 				return err
 			}
-			from = w.day.Start(v.Zone())
+			from = w.Day.Start(v.Zone())
 		}
 		s := shapeOfTrace(v, v.Trace(of, from))
 		return a.show(s, func() { a.printTrace(v, s) })

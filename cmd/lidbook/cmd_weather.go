@@ -8,6 +8,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/line"
 )
 
 func weatherCommand(a *app) *cobra.Command {
@@ -25,13 +26,13 @@ func weatherCommand(a *app) *cobra.Command {
 			return err
 		}
 		today := calendar.DayOf(d.now, d.zone)
-		first := when{day: today}
+		first := line.When{Day: today}
 		if from != "" {
-			if first, err = parseWhen(from, today, d.zone); err != nil {
+			if first, err = line.ParseWhen(from, today, d.zone); err != nil {
 				return fmt.Errorf("--from: %w", err)
 			}
 		}
-		facts, err := weather(args[0], first.day, today, y.Yard)
+		facts, err := weather(args[0], first.Day, today, y.Yard)
 		if err != nil {
 			return err
 		}

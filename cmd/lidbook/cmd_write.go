@@ -49,12 +49,12 @@ type scribe struct {
 
 func (d *desk) scribe() (*scribe, error) {
 	f, err := d.finder(d.view())
-	return &scribe{desk: d, yard: f.in, sheet: line.Sheet(d.viewThen(), d.day.day)}, err
+	return &scribe{desk: d, yard: f.in, sheet: line.Sheet(d.viewThen(), d.day.Day)}, err
 }
 
 func (s *scribe) context() line.Context {
 	return line.Context{
-		View: s.viewThen(), Now: s.now, Day: s.day.day, At: s.at, Yard: s.yard, Planned: s.sheet,
+		View: s.viewThen(), Now: s.now, Day: s.day.Day, At: s.at, Yard: s.yard, Planned: s.sheet,
 		Mint: func() book.QueenID { return book.QueenID(s.ids.Next()) },
 	}
 }

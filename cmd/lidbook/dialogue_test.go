@@ -8,7 +8,6 @@ import (
 	"time"
 
 	"lidmark/domain/book"
-	"lidmark/domain/calendar"
 )
 
 // A book is begun in a short dialogue, and a line that does not fit it asks one
@@ -72,54 +71,6 @@ func TestDialogueLeft(t *testing.T) {
 	}
 	if _, err := os.Stat(path); err == nil {
 		t.Error("there is a book all the same")
-	}
-}
-
-func TestParseWhen(t *testing.T) {
-	berlin, err := time.LoadLocation("Europe/Berlin")
-	if err != nil {
-		t.Fatal(err)
-	}
-	now := time.Date(2027, time.May, 15, 20, 0, 0, 0, berlin) // a Saturday
-	today := calendar.DayOf(now, berlin)
-	for _, c := range []struct{ text, moment, instant string }{
-		{"2027-05-10", "Mon 10 May", "Mon 10 May 23:59"},
-		{"today", "Sat 15 May 20:00", "Sat 15 May 20:00"},
-		{"yesterday 18:00", "Fri 14 May 18:00", "Fri 14 May 18:00"},
-		{"yesterday evening", "Fri 14 May, evening", "Fri 14 May 19:00"},
-		{"fri", "Fri 14 May", "Fri 14 May 23:59"},
-		{"sat", "Sat 15 May 20:00", "Sat 15 May 20:00"},
-		{"sunday am", "Sun 9 May, morning", "Sun 9 May 09:00"},
-		{"+3", "Tue 18 May", "Tue 18 May 00:00"},
-		{"-1", "Fri 14 May", "Fri 14 May 23:59"},
-		{"2027-05-05T18:00", "Wed 5 May 18:00", "Wed 5 May 18:00"},
-		{"2026-10-25 02:30 second", "Sun 25 Oct 02:30", "Sun 25 Oct 02:30"}, // an hour that comes twice
-	} {
-		w, err := parseWhen(c.text, today, berlin)
-		if err != nil {
-			t.Errorf("parseWhen(%q): %v", c.text, err)
-			continue
-		}
-		if got := w.moment(now, berlin).In(berlin); got != c.moment {
-			t.Errorf("moment of %q = %s, want %s", c.text, got, c.moment)
-		}
-		if got := hour(w.instant(now, berlin), berlin); got != c.instant {
-			t.Errorf("instant of %q = %s, want %s", c.text, got, c.instant)
-		}
-	}
-	for text, want := range map[string]string{
-		"2027-03-28 02:30": "time 02:30 on Sun 28 Mar: the clocks skip it, write 03:30 where they go on",
-		"2026-10-25 02:30": `time 02:30 on Sun 25 Oct: it comes twice, write "02:30 first" or "02:30 second"`,
-		"2027-02-29":       `day "2027-02-29": February 2027 has 28 days`,
-	} {
-		if _, err := parseWhen(text, today, berlin); err == nil || err.Error() != want {
-			t.Errorf("parseWhen(%q): %v, want %s", text, err, want)
-		}
-	}
-	for _, text := range []string{"", "someday", "fr", "2027-02-30", "today 25:00", "5/5/2027"} {
-		if _, err := parseWhen(text, today, berlin); err == nil {
-			t.Errorf("parseWhen(%q): no error", text)
-		}
 	}
 }
 

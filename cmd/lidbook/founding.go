@@ -37,11 +37,11 @@ func (f founding) begins(now time.Time, zone *time.Location) (calendar.Moment, e
 	const back = 60 // days; a batch of last year may still be on its way
 	first := min(calendar.Date(now.In(zone).Year(), time.January, 1), today-back)
 	if f.since != "" {
-		w, err := parseWhen(f.since, today, zone)
-		if err != nil || w.day > today {
+		w, err := line.ParseWhen(f.since, today, zone)
+		if err != nil || w.Day > today {
 			return calendar.Moment{}, fmt.Errorf("--since %q: write a day gone by, like 2027-04-01", f.since)
 		}
-		first = w.day
+		first = w.Day
 	}
 	return calendar.Moment{Instant: first.Start(zone).UTC(), Part: calendar.WholeDay}, nil
 }

@@ -10,6 +10,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/demo"
+	"lidmark/domain/line"
 	"lidmark/storage"
 )
 
@@ -64,18 +65,18 @@ func (a *app) view(s *book.Season) (*book.View, error) {
 	on, known := a.now, time.Time{}
 	zone := s.At(a.now).Zone()
 	if a.flags.on != "" {
-		w, err := parseWhen(a.flags.on, calendar.DayOf(a.now, zone), zone)
+		w, err := line.ParseWhen(a.flags.on, calendar.DayOf(a.now, zone), zone)
 		if err != nil {
 			return nil, fmt.Errorf("--on: %w", err)
 		}
-		on = w.instant(a.now, zone)
+		on = w.Instant(a.now, zone)
 	}
 	if a.flags.known != "" {
-		w, err := parseWhen(a.flags.known, calendar.DayOf(a.now, zone), zone)
+		w, err := line.ParseWhen(a.flags.known, calendar.DayOf(a.now, zone), zone)
 		if err != nil {
 			return nil, fmt.Errorf("--known: %w", err)
 		}
-		known = w.instant(a.now, zone)
+		known = w.Instant(a.now, zone)
 	}
 	return s.AsKnown(on, known), nil
 }

@@ -25,7 +25,7 @@ type desk struct {
 	writer string
 	zone   *time.Location
 	at     calendar.Moment // when what is written happened
-	day    when            // what --on said
+	day    line.When       // what --on said
 }
 
 // writing gives a command the flags of all that write, and a desk to write at.
@@ -83,12 +83,12 @@ func (d *desk) prepare() (err error) {
 	d.ids = newIDs(d.now, d.season)
 	d.zone = d.view().Zone()
 	today := calendar.DayOf(d.now, d.zone)
-	if d.day, err = parseWhen(cmp.Or(d.flags.on, "today"), today, d.zone); err != nil {
+	if d.day, err = line.ParseWhen(cmp.Or(d.flags.on, "today"), today, d.zone); err != nil {
 		return fmt.Errorf("--on: %w", err)
 	}
-	d.at = d.day.moment(d.now, d.zone)
+	d.at = d.day.Moment(d.now, d.zone)
 	if d.at.Instant.After(d.now) {
-		if d.day.day > today || d.at.Part == calendar.Exact {
+		if d.day.Day > today || d.at.Part == calendar.Exact {
 			return fmt.Errorf("--on %s is still to come: write down what has happened", d.flags.on)
 		}
 		d.at.Instant = calendar.Instantly(d.now).Instant // a part of today that is not over
@@ -138,7 +138,7 @@ func (d *desk) view() *book.View { return d.season.At(d.now) }
 
 // viewThen is the season at the end of what is written about: the day of --on
 // as far as it has gone.
-func (d *desk) viewThen() *book.View { return d.season.At(d.day.instant(d.now, d.zone)) }
+func (d *desk) viewThen() *book.View { return d.season.At(d.day.Instant(d.now, d.zone)) }
 
 // entries are facts as entries of a moment.
 func (d *desk) entries(at calendar.Moment, facts ...book.Fact) []book.Entry {
