@@ -41,7 +41,8 @@ var plan = []layer{
 	{dir: "domain/course", ours: rooms("calendar practice bee book"), pure: true, why: "what a nuc holds follows from the book, not from the rules"},
 	{dir: "domain/strength", ours: rooms("calendar practice book"), pure: true, why: "bees and food follow from the book, not from the rules"},
 	{dir: "domain/rules", ours: rooms("calendar practice bee book course strength"), pure: true, why: "rules judge the book and the course and know nothing that shows them"},
-	{dir: "domain/line", ours: rooms("calendar book rules"), pure: true, why: "a typed line becomes facts of the book"},
+	{dir: "domain/line", ours: rooms("calendar unit book rules"), pure: true, why: "a typed line becomes facts of the book"},
+	{dir: "domain/founding", ours: rooms("calendar book rules line"), pure: true, why: "what a book begins with is typed, and becomes facts of the book"},
 	{dir: "domain/demo", ours: rooms("calendar practice bee book rules"), pure: true, why: "the demo season is made of entries like any book"},
 
 	{dir: "storage", ours: rooms("calendar book"), libs: []string{
@@ -49,7 +50,7 @@ var plan = []layer{
 	}, why: "a book on disk does not know how it is judged or shown"},
 
 	{dir: "ui/scene", pure: true, why: "marks in world units suit any painter, and a painter needs no domain"},
-	{dir: "ui/state", ours: append(rooms("calendar practice book course rules"), "ui/scene"), pure: true, why: "the window as values knows cameras and what is hit, but no view, painter or toolkit"},
+	{dir: "ui/state", ours: append(rooms("calendar practice book course line rules"), "ui/scene"), pure: true, why: "the window as values knows cameras and what is hit, but no view, painter or toolkit"},
 	{dir: "ui/view", ours: append(rooms("calendar practice book course line rules"), "ui/scene", "ui/state"), pure: true, why: "a view is State in, Scene out"},
 	{dir: "ui/paint", ours: []string{"ui/scene", "assets"}, libs: []string{"golang.org/x/image"}, why: "pixels come from a Scene alone"},
 	{dir: "ui/picture", ours: []string{"ui/state", "ui/view", "ui/paint"}, why: "a picture of the window needs no window"},

@@ -1,10 +1,16 @@
 package line
 
+import "lidmark/domain/unit"
+
 // Letter is a row of the list of letters, as the sheet and the help print it.
 type Letter struct{ Sign, Words string }
 
 // Letters are the letters of the line, in the order of the list.
-func Letters() []Letter {
+func Letters() []Letter { return LettersIn(unit.Metric) }
+
+// LettersIn are the letters of the line where figures without a unit are in
+// the system's.
+func LettersIn(s unit.System) []Letter {
 	return []Letter{
 		{"q", "queen seen"},
 		{"n", "no queen seen"},
@@ -20,7 +26,7 @@ func Letters() []Letter {
 		{"i2", "virgin 2 put in"},
 		{"s5", "bees on 5 sides of comb"},
 		{"h0 h1 h2 h3", "stores: none … full"},
-		{"f0.3  f250g", "fed 0.3 l; 250 g fondant"},
+		fedLetter(s),
 		{"a2", "2 cups of bees added"},
 		{"k  k7  k0", "queen caught; into cage 7; culled"},
 		{"uD4", "united with D4"},

@@ -62,7 +62,7 @@ func storesSaid(n float64) string {
 func feedWords(v value) string {
 	var d deed
 	sayFed(&d, v)
-	return fedSaid(d.litres, d.grams)
+	return v.said.Say(fedSaid(d.litres, d.grams))
 }
 
 func fedSaid(litres, grams float64) string {

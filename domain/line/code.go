@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"lidmark/domain/book"
+	"lidmark/domain/unit"
 )
 
 // code is one row of the alphabet: how it is typed, what may follow it, how
@@ -33,7 +34,8 @@ const (
 type value struct {
 	n      float64
 	has    bool
-	unit   string
+	unit   string      // of n, metric; "" where a figure has none
+	said   unit.System // in which it is read back
 	name   string
 	batch  book.BatchID
 	queen  *book.Queen

@@ -7,6 +7,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/unit"
 )
 
 // Context is what a line is read against.
@@ -20,6 +21,7 @@ type Context struct {
 	Nuc     book.NucID                   // the nuc of a line that names none; zero: it must name one
 	Planned func(book.NucID) []book.Fact // what stands on the day's sheet for a nuc and can be ticked off; may be nil
 	Mint    func() book.QueenID          // makes ids of new queens
+	Units   unit.System                  // of figures without a unit, and of what is read back
 }
 
 func (c Context) day() calendar.Day {

@@ -17,7 +17,8 @@
 //
 // The longest sign wins: // is one stroke and not two, o0 is "own cells broken
 // down", and a unit that touches its figure is a unit, so f0.3l feeds 0.3 l,
-// while f0.3 l also saw larvae. Letters that make no longer sign stand each
+// while f0.3 l also saw larvae; without one it is litres, or quarts where the
+// [Context] says US units. Letters that make no longer sign stand each
 // for itself: ve is a virgin and eggs. Whole words (done, robbed, toppled) go
 // before letters. A note in quotes that says exactly such a word is taken as
 // the word.

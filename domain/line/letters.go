@@ -1,7 +1,6 @@
 package line
 
 import (
-	"math"
 	"strconv"
 	"strings"
 )
@@ -81,28 +80,13 @@ func (p *parser) value(c code, from int) (v value, ok bool) {
 		return v, false
 	}
 	if c.sign == "f" {
-		v = p.unit(v)
+		v = p.measured(v)
 	}
 	if bad := c.outside(v.n); bad {
 		p.wrong(from, p.span(from)+" is outside what "+c.sign+" can say", "write %s", c.span())
 		return v, false
 	}
 	return p.batchOf(c, v, from)
-}
-
-// unit takes a unit that touches its figure; millilitres become litres.
-func (p *parser) unit(v value) value {
-	for _, u := range []string{"ml", "l", "g"} {
-		if !p.starts(u) {
-			continue
-		}
-		v.unit = p.take(len(u))
-		if u == "ml" {
-			v.n, v.unit = math.Round(v.n)/1000, "l"
-		}
-		break
-	}
-	return v
 }
 
 func (c code) outside(n float64) bool {

@@ -4,12 +4,17 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
+	"lidmark/domain/unit"
 )
 
 // Codes is a fact as it is typed, without the name of its nuc; "" for a fact
 // that no line can tell. What Parse accepted, Codes writes so that Parse reads
 // the same facts again.
-func Codes(f book.Fact, n Names) string {
+func Codes(f book.Fact, n Names) string { return CodesIn(f, n, unit.Metric) }
+
+// CodesIn is a fact as it is typed where figures without a unit are in the
+// system's.
+func CodesIn(f book.Fact, n Names, s unit.System) string {
 	switch f := f.(type) {
 	case book.Looked:
 		return lookCodes(f)
@@ -20,7 +25,7 @@ func Codes(f book.Fact, n Names) string {
 	case book.BeesAdded:
 		return "a" + figureOf(f.Cups)
 	case book.Fed:
-		return spaced(figureCode("f", f.Litres, ""), figureCode("f", f.Fondant, "g"))
+		return spaced(litresCode(f.Litres, s), gramsCode(f.Fondant, s))
 	case book.QueenCaught:
 		if f.Culled {
 			return "k0"

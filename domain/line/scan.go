@@ -114,8 +114,11 @@ func (s *scanner) capitals() (n int) {
 	return n
 }
 
-// number reads a figure with up to three places before and after the point; a
-// comma before a digit is a point as well.
+// mostDigits are the digits that a figure has at most.
+const mostDigits = 6
+
+// number reads a figure of up to six digits; a comma before a digit is a point
+// as well.
 func (s *scanner) number() (v float64, ok bool) {
 	from := s.at
 	for isDigit(s.peek(0)) {
@@ -127,7 +130,7 @@ func (s *scanner) number() (v float64, ok bool) {
 			digits++
 		}
 	}
-	if digits == 0 || digits > 6 {
+	if digits == 0 || digits > mostDigits {
 		s.at = from
 		return 0, false
 	}

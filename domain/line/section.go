@@ -168,7 +168,7 @@ func (p *parser) groups(all []said) string {
 	for _, s := range all {
 		var words []string
 		for _, f := range s.facts {
-			words = append(words, WordsOn(f, names, s.nuc.NucNamed.Nuc.Subject()))
+			words = append(words, p.said(f, WordsOn(f, names, s.nuc.NucNamed.Nuc.Subject())))
 		}
 		w := strings.Join(words, ", ")
 		if of[w] == nil {

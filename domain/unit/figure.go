@@ -131,15 +131,19 @@ func blank(text string) int {
 }
 
 // leastDigits keeps a figure from being off by more than the twentieth part:
-// 0.3 l are 0.32 qt.
-const leastDigits = 2
+// 0.3 l are 0.32 qt. mostDigits keeps out what only reckoning over has brought
+// in: 0.9464 l are 1 qt.
+const (
+	leastDigits = 2
+	mostDigits  = 4
+)
 
 // as is another value, as exactly told as the figure. Degrees keep their
 // decimals, for their zero is not where their first digit is.
 func (f figure) as(out []byte, v float64, degrees bool) []byte {
 	places := f.decimals
 	if !degrees {
-		places = max(f.digits, leastDigits) - 1
+		places = min(max(f.digits, leastDigits), mostDigits) - 1
 		if v != 0 {
 			places -= int(math.Floor(math.Log10(math.Abs(v))))
 		}
