@@ -19,6 +19,7 @@ type Number struct {
 	Source     string     // literature, or why there is none
 	Confidence Confidence // how sure the default is
 	Group      Group
+	Step       bool   // it is a difference of two values of its unit: so much cooler, not so cool
 	Front      bool   // one of the 25 a keeper would argue about
 	Used       string // what depends on it, or [ForReference]
 }

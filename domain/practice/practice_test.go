@@ -54,6 +54,9 @@ func TestEveryRowIsComplete(t *testing.T) {
 		if !(r.Min <= r.Default && r.Default <= r.Max && r.Min < r.Max) {
 			t.Errorf("%s: default %v is not within %v to %v", r.Name, r.Default, r.Min, r.Max)
 		}
+		if step := r.Unit == practice.Celsius && strings.HasSuffix(r.Title, " by"); r.Step != step {
+			t.Errorf("%s (%s): a difference of degrees: %v, want %v", r.Name, r.Title, r.Step, step)
+		}
 		if r.Unit == practice.Share && (r.Min < 0 || r.Max > 1) {
 			t.Errorf("%s: a share from %v to %v", r.Name, r.Min, r.Max)
 		}

@@ -71,7 +71,7 @@ var casteRows = []Number{
 	},
 	{
 		Key: HoursPerDegree, Name: "hours_per_degree", Title: "Later for each degree below", Unit: HourPerDegree,
-		Default: 10.8, Min: 8, Max: 12, Source: "27 h over 2.5 °C, two points only: " + chuda2015, Confidence: Derived,
+		Default: 10.8, Min: 8, Max: 12, Source: "27 h later for 2.5 °C less, two points only: " + chuda2015, Confidence: Derived,
 		Used: "the clock of cells in an incubator",
 	},
 	{

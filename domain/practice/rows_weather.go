@@ -8,11 +8,11 @@ var weatherRows = []Number{
 		Used: ForReference,
 	},
 	{
-		Key: FlightRampBelow, Name: "flight_ramp_below", Title: "No flight when cooler by", Unit: Celsius,
+		Key: FlightRampBelow, Name: "flight_ramp_below", Title: "No flight when cooler by", Unit: Celsius, Step: true,
 		Default: 4, Min: 0, Max: 8, Source: "16 °C rarely seen; no published curve; " + noSource, Confidence: CommonPractice, Used: ForReference,
 	},
 	{
-		Key: FlightRampAbove, Name: "flight_ramp_above", Title: "Full flight when warmer by", Unit: Celsius,
+		Key: FlightRampAbove, Name: "flight_ramp_above", Title: "Full flight when warmer by", Unit: Celsius, Step: true,
 		Default: 2, Min: 0, Max: 8, Source: "no published curve; " + noSource, Confidence: CommonPractice, Used: ForReference,
 	},
 	{
