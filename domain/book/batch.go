@@ -8,6 +8,7 @@ import (
 
 	"lidmark/domain/bee"
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 )
 
 // Batch is what the book says of a batch.
@@ -126,12 +127,20 @@ func (b *Batch) Bee(n int) bee.Batch {
 }
 
 func (v *View) foldBatch(id BatchID) *Batch {
-	b := &Batch{Grafted: Grafted{Batch: id}}
-	for e := range v.lines(id.Subject()) {
-		b.takeClock(e)
-		b.takeCells(e)
-	}
-	return b
+	begin := Batch{Grafted: Grafted{Batch: id}}
+	return v.season.folded.batches.get(id, v.lines(id.Subject()), practice.Numbers{}, begin)
+}
+
+func (b *Batch) again() Batch {
+	next := *b
+	next.Given, next.Caged = slices.Clip(b.Given), slices.Clip(b.Caged)
+	next.Log, next.Signs = slices.Clip(b.Log), slices.Clip(b.Signs)
+	return next
+}
+
+func (b *Batch) take(e *Entry) {
+	b.takeClock(e)
+	b.takeCells(e)
 }
 
 func (b *Batch) takeClock(e *Entry) {

@@ -3,21 +3,24 @@ package book
 import (
 	"bytes"
 	"cmp"
+	"slices"
 	"strconv"
 	"strings"
+
+	"lidmark/domain/spread"
 )
 
 // collect folds every subject of a kind that has entries by the view's
 // instant, in no order.
 func collect[K kinder, T any](v *View, kind Kind, fold func(ID[K]) *T) []*T {
-	var all []*T
-	for _, sub := range v.season.kinds[kind] {
-		for range v.lines(sub) {
-			all = append(all, fold(ID[K](sub.UUID)))
-			break
+	subjects := v.season.kinds[kind]
+	all := make([]*T, len(subjects))
+	spread.Over(len(subjects), func(i int) {
+		if len(v.lines(subjects[i])) > 0 {
+			all[i] = fold(ID[K](subjects[i].UUID))
 		}
-	}
-	return all
+	})
+	return slices.DeleteFunc(all, func(t *T) bool { return t == nil })
 }
 
 func (id ID[K]) compare(other ID[K]) int { return bytes.Compare(id[:], other[:]) }

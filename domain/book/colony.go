@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 )
 
 // Colony is what the book says of a full-size colony.
@@ -52,19 +53,31 @@ func (v *View) Colonies() iter.Seq[*Colony] {
 }
 
 func (v *View) foldColony(id ColonyID) *Colony {
-	c := &Colony{ColonyDescribed: ColonyDescribed{Colony: id}}
 	me := id.Subject()
-	for e := range v.lines(me) {
-		if t, ok := transferOf(e); ok {
-			c.takeTransfer(me, t)
-		}
-		c.take(me, e)
-	}
-	c.Banked = slices.DeleteFunc(c.Banked, func(q QueenID) bool { return v.Queen(q).Where != me })
-	return c
+	begin := Colony{ColonyDescribed: ColonyDescribed{Colony: id}}
+	c := *v.season.folded.cols.get(id, v.lines(me), practice.Numbers{}, begin)
+	gone := func(q QueenID) bool { return v.Queen(q).Where != me }
+	c.Banked = slices.DeleteFunc(slices.Clone(c.Banked), gone)
+	return &c
 }
 
-func (c *Colony) take(me Subject, e *Entry) {
+// again copies the open brood, since searches change it in place.
+func (c *Colony) again() Colony {
+	next := *c
+	next.OpenBrood, next.Banked = slices.Clone(c.OpenBrood), slices.Clip(c.Banked)
+	next.Gave, next.Got = slices.Clip(c.Gave), slices.Clip(c.Got)
+	return next
+}
+
+func (c *Colony) take(e *Entry) {
+	me := c.Colony.Subject()
+	if t, ok := transferOf(e); ok {
+		c.takeTransfer(me, t)
+	}
+	c.takeFact(me, e)
+}
+
+func (c *Colony) takeFact(me Subject, e *Entry) {
 	switch f := e.Fact.(type) {
 	case ColonyDescribed:
 		c.ColonyDescribed = f

@@ -135,15 +135,28 @@ func (n *Nuc) Condition() Condition {
 func (v *View) orderNucs() []*Nuc {
 	all := collect(v, KindNuc, v.Nuc)
 	rank := v.ranks()
-	slices.SortFunc(all, func(a, b *Nuc) int {
-		return cmp.Or(
-			cmp.Compare(rank.yard[a.Yard], rank.yard[b.Yard]),
-			cmp.Compare(rank.stand[a.Stand], rank.stand[b.Stand]),
-			cmp.Compare(a.Place, b.Place),
-			compareNames(a.Name, b.Name),
-			a.Nuc.compare(b.Nuc))
-	})
+	ranked := make([]rankedNuc, len(all))
+	for i, n := range all {
+		ranked[i] = rankedNuc{rank.yard[n.Yard], rank.stand[n.Stand], n}
+	}
+	slices.SortFunc(ranked, rankedNuc.compare)
+	for i := range ranked {
+		all[i] = ranked[i].nuc
+	}
 	return all
+}
+
+// rankedNuc is a nuc with the ranks of its yard and stand.
+type rankedNuc struct {
+	yard, stand int
+	nuc         *Nuc
+}
+
+func (a rankedNuc) compare(b rankedNuc) int {
+	if c := cmp.Or(cmp.Compare(a.yard, b.yard), cmp.Compare(a.stand, b.stand), cmp.Compare(a.nuc.Place, b.nuc.Place)); c != 0 {
+		return c // names take long to compare and are rarely asked
+	}
+	return cmp.Or(compareNames(a.nuc.Name, b.nuc.Name), a.nuc.Nuc.compare(b.nuc.Nuc))
 }
 
 func (v *View) nameNucs() map[string][]*Nuc {
@@ -173,16 +186,21 @@ func (v *View) ranks() ranks {
 }
 
 func (v *View) foldNuc(id NucID) *Nuc {
-	f := nucFold{Nuc: &Nuc{NucNamed: NucNamed{Nuc: id}}, numbers: v.Numbers()}
-	for e := range v.lines(id.Subject()) {
-		f.take(e)
-	}
-	return f.Nuc
+	begin := nucFold{Nuc: Nuc{NucNamed: NucNamed{Nuc: id}}, numbers: v.Numbers()}
+	return &v.season.folded.nucs.get(id, v.lines(id.Subject()), v.Numbers(), begin).Nuc
 }
 
 // nucFold is a nuc while its entries are taken in, with the numbers that tell
 // whose brood is whose.
 type nucFold struct {
-	*Nuc
+	Nuc
 	numbers practice.Numbers
+}
+
+// again copies looks and gaps, since they are changed in place.
+func (n *nucFold) again() nucFold {
+	next := *n
+	next.Looks, next.Gaps = slices.Clone(n.Looks), slices.Clone(n.Gaps)
+	next.Caught, next.Got, next.Gave = slices.Clip(n.Caught), slices.Clip(n.Got), slices.Clip(n.Gave)
+	return next
 }

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 )
 
 // Order is what the book says of an order for queens.
@@ -43,18 +44,25 @@ func (v *View) Orders() iter.Seq[*Order] {
 }
 
 func (v *View) foldOrder(id OrderID) *Order {
-	o := &Order{OrderTaken: OrderTaken{Order: id}}
-	for e := range v.lines(id.Subject()) {
-		switch f := e.Fact.(type) {
-		case OrderTaken:
-			o.OrderTaken, o.Taken = f, e.At
-		case OrderClosed:
-			o.Closed = true
-		case QueenHandedOver:
-			o.Handed = append(o.Handed, f.Queen)
-		case Claimed:
-			o.Claimed += f.Queens
-		}
+	begin := Order{OrderTaken: OrderTaken{Order: id}}
+	return v.season.folded.orders.get(id, v.lines(id.Subject()), practice.Numbers{}, begin)
+}
+
+func (o *Order) again() Order {
+	next := *o
+	next.Handed = slices.Clip(o.Handed)
+	return next
+}
+
+func (o *Order) take(e *Entry) {
+	switch f := e.Fact.(type) {
+	case OrderTaken:
+		o.OrderTaken, o.Taken = f, e.At
+	case OrderClosed:
+		o.Closed = true
+	case QueenHandedOver:
+		o.Handed = append(o.Handed, f.Queen)
+	case Claimed:
+		o.Claimed += f.Queens
 	}
-	return o
 }

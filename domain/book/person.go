@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 )
 
 // Person is what the book says of somebody who works bees.
@@ -70,14 +71,21 @@ func (v *View) HoursTold() bool {
 }
 
 func (v *View) foldPerson(id PersonID) *Person {
-	p := &Person{PersonDescribed: PersonDescribed{Person: id}}
-	for e := range v.lines(id.Subject()) {
-		switch f := e.Fact.(type) {
-		case PersonDescribed:
-			p.PersonDescribed = f
-		case DaysOff:
-			p.Off = append(p.Off, f)
-		}
+	begin := Person{PersonDescribed: PersonDescribed{Person: id}}
+	return v.season.folded.people.get(id, v.lines(id.Subject()), practice.Numbers{}, begin)
+}
+
+func (p *Person) again() Person {
+	next := *p
+	next.Off = slices.Clip(p.Off)
+	return next
+}
+
+func (p *Person) take(e *Entry) {
+	switch f := e.Fact.(type) {
+	case PersonDescribed:
+		p.PersonDescribed = f
+	case DaysOff:
+		p.Off = append(p.Off, f)
 	}
-	return p
 }

@@ -52,7 +52,7 @@ func (v *View) Queens() iter.Seq[*Queen] {
 
 func (v *View) foldQueen(id QueenID) *Queen {
 	q := &Queen{QueenDescribed: QueenDescribed{Queen: id}}
-	for e := range v.lines(id.Subject()) {
+	for _, e := range v.lines(id.Subject()) {
 		v.takeOrigin(q, e)
 		q.takePlace(e)
 		q.takeEnd(e)

@@ -4,6 +4,7 @@ import (
 	"iter"
 	"maps"
 	"slices"
+	"sync"
 	"time"
 )
 
@@ -13,55 +14,74 @@ type Zones func(name string) (*time.Location, error)
 
 // Season is a set of entries, each found under its subjects. It is immutable;
 // [Season.With] makes the next one. The same set of entries makes the same
-// season, in whatever order and grouping they arrive.
+// season, in whatever order and grouping they arrive. What its views fold is
+// remembered, which makes them quicker and changes none of their answers.
 type Season struct {
 	zones      Zones
 	all        []*Entry             // in the order of the book
 	about      map[Subject][]*Entry // each in the order of the book; entries about nothing under the zero Subject
 	kinds      map[Kind][]Subject   // every subject there is
 	suspicions []*Entry             // of disease, begun and ended, in the order of the book
+	putOffs    []*Entry             // in the order of the book
+	struck     func() *struck       // all that is struck, as known now
+	folded     *memory              // shared with the seasons it was made from and those made from it
 }
 
 // NewSeason is the season of entries, in any order; an entry that is there
 // twice counts once; a journal never keeps two entries of one id. With nil zones every yard keeps UTC. It takes time in
 // proportion to the entries, and sorts them only if they are not in order.
 func NewSeason(zones Zones, entries []Entry) *Season {
-	s := &Season{zones: zones, all: sorted(entries), about: map[Subject][]*Entry{}, kinds: map[Kind][]Subject{}}
+	s := &Season{zones: zones, all: sorted(entries), about: map[Subject][]*Entry{}, kinds: map[Kind][]Subject{}, folded: &memory{}}
+	s.struck = sync.OnceValue(s.findStruck)
 	for _, e := range s.all {
 		for sub := range subjectsOf(e) {
 			s.know(sub)
 			s.about[sub] = append(s.about[sub], e)
 		}
-		if isSuspicion(e.Fact) {
-			s.suspicions = append(s.suspicions, e)
+		if list := s.special(e.Fact); list != nil {
+			*list = append(*list, e)
 		}
 	}
 	return s
 }
 
 // With is the season with more entries. What is there already is left out.
-// It costs a copy of the index, not a new fold.
+// It costs a copy of the index, not a new fold: what was folded of subjects that
+// the new entries do not touch is known to the new season too.
 func (s *Season) With(entries ...Entry) *Season {
-	next := &Season{s.zones, s.all, maps.Clone(s.about), map[Kind][]Subject{}, s.suspicions}
+	next := new(*s)
+	next.about, next.kinds = maps.Clone(s.about), map[Kind][]Subject{}
 	for kind, subs := range s.kinds {
 		next.kinds[kind] = slices.Clip(subs) // so that appending copies
 	}
-	for _, e := range sorted(entries) {
-		if !contains(next.all, e) {
-			next.insert(e)
-		}
+	more := slices.DeleteFunc(sorted(entries), func(e *Entry) bool { return contains(s.all, e) })
+	next.insert(more)
+	if slices.ContainsFunc(more, s.struck().touches) {
+		next.struck = sync.OnceValue(next.findStruck)
 	}
 	return next
 }
 
-func (s *Season) insert(e *Entry) {
-	s.all = inserted(s.all, e)
-	for sub := range subjectsOf(e) {
-		s.know(sub)
-		s.about[sub] = inserted(s.about[sub], e)
+// insert takes in entries that are new to the season, in the order of the book.
+func (s *Season) insert(more []*Entry) {
+	s.all = merged(s.all, more)
+	about, special := map[Subject][]*Entry{}, map[*[]*Entry][]*Entry{}
+	for _, e := range more {
+		for sub := range subjectsOf(e) {
+			if len(about[sub]) == 0 {
+				s.know(sub)
+			}
+			about[sub] = append(about[sub], e)
+		}
+		if list := s.special(e.Fact); list != nil {
+			special[list] = append(special[list], e)
+		}
 	}
-	if isSuspicion(e.Fact) {
-		s.suspicions = inserted(s.suspicions, e)
+	for sub, entries := range about {
+		s.about[sub] = merged(s.about[sub], entries)
+	}
+	for list, entries := range special {
+		*list = merged(*list, entries)
 	}
 }
 
@@ -72,12 +92,16 @@ func (s *Season) know(sub Subject) {
 	}
 }
 
-func isSuspicion(f Fact) bool {
+// special is the list of entries that are asked for whatever they are about, to
+// which a fact belongs; nil for most.
+func (s *Season) special(f Fact) *[]*Entry {
 	switch f.(type) {
 	case DiseaseSuspected, SuspicionEnded:
-		return true
+		return &s.suspicions
+	case PutOff:
+		return &s.putOffs
 	default:
-		return false
+		return nil
 	}
 }
 
@@ -156,9 +180,14 @@ func contains(all []*Entry, e *Entry) bool {
 	return found
 }
 
-// inserted is a copy of all with e in its place.
-func inserted(all []*Entry, e *Entry) []*Entry {
-	i, _ := slices.BinarySearchFunc(all, e, compareEntries)
-	next := make([]*Entry, 0, len(all)+1)
-	return append(append(append(next, all[:i]...), e), all[i:]...)
+// merged is a new list of the entries of two that have none in common, in the
+// order of the book. It is quickest when those of the second come last.
+func merged(all, more []*Entry) []*Entry {
+	next := make([]*Entry, 0, len(all)+len(more))
+	for _, e := range more {
+		i, _ := slices.BinarySearchFunc(all, e, compareEntries)
+		next = append(append(next, all[:i]...), e)
+		all = all[i:]
+	}
+	return append(next, all...)
 }

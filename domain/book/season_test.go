@@ -64,7 +64,9 @@ func told(t interface{ Fatal(...any) }, v *book.View) string {
 		"nucs": slices.Collect(v.Nucs()), "yards": slices.Collect(v.Yards()),
 		"batches": slices.Collect(v.Batches()), "queens": slices.Collect(v.Queens()),
 		"colonies": slices.Collect(v.Colonies()), "trace": v.Trace(booktest.Colony("S1").Subject(), time.Time{}),
-		"numbers": v.Numbers().Days(lookForEggsFrom),
+		"numbers": v.Numbers().Days(lookForEggsFrom), "orders": slices.Collect(v.Orders()), "people": slices.Collect(v.People()),
+		"stand": v.Stand(booktest.Stand("A")), "box": v.Box(book.BoxID(booktest.Nuc("box"))), "left": v.Batch(booktest.Batch("4")).Left(),
+		"put off": slices.Collect(v.PutOffs()),
 	}
 	b, err := json.Marshal(said)
 	if err != nil {

@@ -3,6 +3,7 @@ package book
 import (
 	"iter"
 	"slices"
+	"sort"
 	"sync"
 	"time"
 
@@ -18,16 +19,16 @@ type View struct {
 	season *Season
 	on     time.Time
 	known  time.Time
-	struck map[EntryID]bool
+	struck *struck
 
 	numbers func() practice.Numbers
 	zone    func() *time.Location
 	last    func() *Entry
-	order   func() []*Nuc            // the nucs in walking order
-	names   func() map[string][]*Nuc // by name
+	order   func() []*Nuc              // the nucs in walking order
+	names   func() map[string][]*Nuc   // by name
+	rows    func() map[YardID][]*Stand // the stands of a yard, in order
 	yards   folds[YardID, Yard]
 	stands  folds[StandID, Stand]
-	rows    folds[YardID, []*Stand] // the stands of a yard, in order
 	boxes   folds[BoxID, BoxBuilt]
 	nucs    folds[NucID, Nuc]
 	cols    folds[ColonyID, Colony]
@@ -44,11 +45,12 @@ func (s *Season) At(on time.Time) *View { return s.AsKnown(on, time.Time{}) }
 // written later than known do not count. A zero known is now.
 func (s *Season) AsKnown(on, known time.Time) *View {
 	v := &View{season: s, on: on, known: known}
-	v.struck = v.strikes()
+	v.struck = s.struckBy(known)
 	v.numbers = sync.OnceValue(v.foldNumbers)
 	v.zone = sync.OnceValue(v.homeZone)
 	v.last = sync.OnceValue(v.writtenLast)
 	v.order = sync.OnceValue(v.orderNucs)
+	v.rows = sync.OnceValue(v.orderStands)
 	v.names = sync.OnceValue(v.nameNucs)
 	return v
 }
@@ -72,7 +74,7 @@ func (v *View) Today() calendar.Day { return calendar.DayOf(v.on, v.Zone()) }
 // book: up to the view's instant, as known, and not struck.
 func (v *View) Lines(of Subject) iter.Seq[Entry] {
 	return func(yield func(Entry) bool) {
-		for e := range v.lines(of) {
+		for _, e := range v.lines(of) {
 			if !yield(*e) {
 				return
 			}
@@ -105,6 +107,18 @@ func (v *View) OfDay(d calendar.Day) iter.Seq[Entry] {
 	}
 }
 
+// PutOffs yields the entries that put a finding off and count, in the order of
+// the book. It costs a walk over these, not over the book.
+func (v *View) PutOffs() iter.Seq[PutOff] {
+	return func(yield func(PutOff) bool) {
+		for e := range v.counted(v.season.putOffs) {
+			if !yield(e.Fact.(PutOff)) {
+				return
+			}
+		}
+	}
+}
+
 // Line is one entry about a subject, struck ones included, for a history.
 type Line struct {
 	Entry
@@ -116,7 +130,7 @@ type Line struct {
 func (v *View) History(of Subject) iter.Seq[Line] {
 	return func(yield func(Line) bool) {
 		for _, e := range v.season.about[of] {
-			if v.happened(e) && v.written(e) && !yield(Line{*e, v.struck[e.ID]}) {
+			if v.happened(e) && v.written(e) && !yield(Line{*e, v.struck.entries[e.ID]}) {
 				return
 			}
 		}
@@ -141,7 +155,18 @@ func (v *View) writtenLast() (last *Entry) {
 	return last
 }
 
-func (v *View) lines(of Subject) iter.Seq[*Entry] { return v.counted(v.season.about[of]) }
+// lines are the entries about a subject that count, in the order of the book:
+// a beginning of the season's own list where nothing has to be left out.
+func (v *View) lines(of Subject) []*Entry {
+	all := v.season.about[of]
+	if n := len(all); n > 0 && !v.happened(all[n-1]) {
+		all = all[:sort.Search(n, func(i int) bool { return !v.happened(all[i]) })]
+	}
+	if v.known.IsZero() && !v.struck.about[of] {
+		return all
+	}
+	return slices.Collect(v.counted(all))
+}
 
 func (v *View) counted(entries []*Entry) iter.Seq[*Entry] {
 	return func(yield func(*Entry) bool) {
@@ -149,7 +174,7 @@ func (v *View) counted(entries []*Entry) iter.Seq[*Entry] {
 			if !v.happened(e) {
 				return
 			}
-			if v.written(e) && !v.struck[e.ID] && !yield(e) {
+			if v.written(e) && !v.struck.entries[e.ID] && !yield(e) {
 				return
 			}
 		}
@@ -168,33 +193,20 @@ func (v *View) from(t time.Time) int {
 	return i
 }
 
-// strikes finds what is struck. A strike may be struck in its turn, by one
-// written later: so they are taken from the last written backwards.
-func (v *View) strikes() map[EntryID]bool {
-	var all []*Entry
-	for _, e := range v.season.about[Subject{}] {
-		if _, ok := e.Fact.(Struck); ok && v.written(e) {
-			all = append(all, e)
-		}
-	}
-	slices.SortFunc(all, func(a, b *Entry) int { return compareWritten(b, a) })
-	struck := map[EntryID]bool{}
-	for _, e := range all {
-		if !struck[e.ID] {
-			struck[e.Fact.(Struck).Entry] = true
-		}
-	}
-	return struck
+// foldNumbers goes through what is remembered, so that views that know the same
+// changes have the very same numbers.
+func (v *View) foldNumbers() practice.Numbers {
+	return v.season.folded.numbers.get(Subject{}, v.lines(Subject{}), practice.Numbers{}, numbers{}).Numbers
 }
 
-func (v *View) foldNumbers() practice.Numbers {
-	var n practice.Numbers
-	for e := range v.lines(Subject{}) {
-		if f, ok := e.Fact.(NumberChanged); ok {
-			n = changed(n, f)
-		}
+type numbers struct{ practice.Numbers }
+
+func (n *numbers) again() numbers { return *n }
+
+func (n *numbers) take(e *Entry) {
+	if f, ok := e.Fact.(NumberChanged); ok {
+		n.Numbers = changed(n.Numbers, f)
 	}
-	return n
 }
 
 // changed leaves the numbers as they are when a number is unknown or its

@@ -72,20 +72,24 @@ func (v *View) Stand(id StandID) *Stand { return v.stands.get(id, v.foldStand) }
 
 // Stands yields the stands of a yard in the order of their letters.
 func (v *View) Stands(in YardID) iter.Seq[*Stand] {
-	return slices.Values(*v.rows.get(in, v.orderStands))
+	return slices.Values(v.rows()[in])
 }
 
-func (v *View) orderStands(in YardID) *[]*Stand {
-	all := slices.DeleteFunc(collect(v, KindStand, v.Stand), func(s *Stand) bool { return s.Yard != in })
+func (v *View) orderStands() map[YardID][]*Stand {
+	all := collect(v, KindStand, v.Stand)
 	slices.SortFunc(all, func(a, b *Stand) int {
 		return cmp.Or(compareNames(a.Letter, b.Letter), a.Stand.compare(b.Stand))
 	})
-	return &all
+	rows := map[YardID][]*Stand{}
+	for _, s := range all {
+		rows[s.Yard] = append(rows[s.Yard], s)
+	}
+	return rows
 }
 
 func (v *View) foldYard(id YardID) *Yard {
 	y := &Yard{YardDescribed: YardDescribed{Yard: id}, Zone: time.UTC, Weather: map[calendar.Day]WeatherSeen{}}
-	for e := range v.lines(id.Subject()) {
+	for _, e := range v.lines(id.Subject()) {
 		v.foldYardFact(y, e)
 	}
 	v.foldStandstill(y)
@@ -160,7 +164,7 @@ func (v *View) yardOf(s Subject) (in YardID) {
 	if y, ok := s.Yard(); ok {
 		return y
 	}
-	for e := range v.lines(s) {
+	for _, e := range v.lines(s) {
 		switch f := e.Fact.(type) {
 		case NucPlaced:
 			if f.Nuc.Subject() == s {
@@ -176,11 +180,13 @@ func (v *View) yardOf(s Subject) (in YardID) {
 }
 
 func (v *View) foldStand(id StandID) *Stand {
-	s := &Stand{StandSet{Stand: id}}
-	for e := range v.lines(id.Subject()) {
-		if f, ok := e.Fact.(StandSet); ok && f.Stand == id {
-			s.StandSet = f
-		}
+	return v.season.folded.stands.get(id, v.lines(id.Subject()), practice.Numbers{}, Stand{StandSet{Stand: id}})
+}
+
+func (s *Stand) again() Stand { return *s }
+
+func (s *Stand) take(e *Entry) {
+	if f, ok := e.Fact.(StandSet); ok {
+		s.StandSet = f
 	}
-	return s
 }

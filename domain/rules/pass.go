@@ -134,10 +134,8 @@ type putOffKey struct {
 // each.
 func (p *pass) allPutOff() map[putOffKey]calendar.Day {
 	all := map[putOffKey]calendar.Day{}
-	for e := range p.view.All() {
-		if f, ok := e.Fact.(book.PutOff); ok {
-			all[putOffKey{Rule(f.Rule), f.Of}] = f.Until
-		}
+	for f := range p.view.PutOffs() {
+		all[putOffKey{Rule(f.Rule), f.Of}] = f.Until
 	}
 	return all
 }
