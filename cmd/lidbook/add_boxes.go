@@ -8,30 +8,27 @@ import (
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
+	"lidmark/domain/founding"
 )
 
 func addBoxes(a *app) *cobra.Command {
-	var per int
-	var comb combs
+	var row founding.Row
 	var place string
 	c := a.adding(&cobra.Command{
 		Use:     "boxes NAMES...",
 		Short:   "Add a row of boxes with their nucs and the stand they are on",
-		Example: "  lidbook add boxes C1-C8 --kind mini --yard \"Far Hill\"\n  lidbook add boxes D1-D6 --sides 10 --comb 8 --at 0,-12",
+		Example: "  lidbook add boxes C1-C8 --kind mini --yard \"Far Hill\"\n  lidbook add boxes D1-D6 --sides 10 --comb 8 --at 0,-12 --facing S",
 		Args:    cobra.MinimumNArgs(1),
 	}, func(d *desk, f finder, args []string) error {
 		y, err := f.homeOr(a.flags.yard)
 		if err != nil {
 			return err
 		}
-		set := &setUp{ids: &d.ids, yard: y.Yard, per: per, view: f.View}
-		if set.combs, err = comb.filled(); err != nil {
+		if row.At, err = parsePoint(place); err != nil {
 			return err
 		}
-		if set.at, err = parsePoint(place); err != nil {
-			return err
-		}
-		facts, err := set.row(strings.Join(args, ","))
+		row.Names = strings.Join(args, ",")
+		facts, err := row.Facts(&d.ids, y.Yard, f.View)
 		if err != nil {
 			return err
 		}
@@ -42,9 +39,10 @@ func addBoxes(a *app) *cobra.Command {
 		return nil
 	})
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
-	amount(c, &per, "nucs-per-box", 1, "how many nucs share a box")
+	amount(c, &row.PerBox, "nucs-per-box", 1, "how many nucs share a box")
 	c.Flags().StringVar(&place, "at", "", "the middle of their stand, `EAST,NORTH` of the yard's origin in m (else a row on from the others)")
-	comb.flags(c)
+	facingFlag(c, &row.Facing)
+	combFlags(c, &row.Combs)
 	return c
 }
 

@@ -7,10 +7,11 @@ import (
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
+	"lidmark/domain/founding"
 )
 
 func addCombs(a *app) *cobra.Command {
-	var comb combs
+	var comb founding.Combs
 	c := a.adding(&cobra.Command{
 		Use:     "combs NUCS...",
 		Short:   "Say how much comb nucs have that are in the book",
@@ -21,21 +22,21 @@ func addCombs(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		if comb, err = comb.filled(); err != nil {
+		if comb, err = comb.Filled(); err != nil {
 			return err
 		}
-		if comb.sides == 0 && comb.area == 0 {
+		if comb.Sides == 0 && comb.Area == 0 {
 			return fmt.Errorf("say their --kind, or --sides and --comb")
 		}
 		var facts []book.Fact
 		for _, id := range nucs {
 			n := f.Nuc(id).NucNamed
-			n.Sides, n.Side = cmp.Or(comb.sides, n.Sides), cmp.Or(comb.area, n.Side)
+			n.Sides, n.Side = cmp.Or(comb.Sides, n.Sides), cmp.Or(comb.Area, n.Side)
 			facts = append(facts, n)
 		}
 		return d.write(facts...)
 	})
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "look for names in this `YARD` first")
-	comb.flags(c)
+	combFlags(c, &comb)
 	return c
 }

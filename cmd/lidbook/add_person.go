@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
+	"lidmark/domain/founding"
 )
 
 func addPerson(a *app) *cobra.Command {
@@ -18,7 +19,7 @@ func addPerson(a *app) *cobra.Command {
 		Args:    cobra.MinimumNArgs(1),
 	}, func(d *desk, f finder, args []string) error {
 		id := book.PersonID(d.ids.Next())
-		p, err := person(strings.Join(args, " "), id)
+		p, err := founding.Person(strings.Join(args, " "), id)
 		if err != nil {
 			return err
 		}

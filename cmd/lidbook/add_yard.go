@@ -3,10 +3,12 @@ package main
 import (
 	"cmp"
 	"fmt"
+	"time"
 
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
+	"lidmark/domain/founding"
 )
 
 func addYard(a *app) *cobra.Command {
@@ -22,7 +24,7 @@ func addYard(a *app) *cobra.Command {
 		}
 		y.Yard, y.Name = book.YardID(d.ids.Next()), args[0]
 		y.Zone = cmp.Or(y.Zone, d.zone.String())
-		if _, err := namedZone(y.Zone); err != nil {
+		if _, err := founding.Zone(y.Zone, time.LoadLocation); err != nil {
 			return err
 		}
 		y.Home = f.HomeYard() == nil

@@ -5,9 +5,6 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
-	"time"
-
-	"lidmark/domain/book"
 )
 
 // A book is begun in a short dialogue, and a line that does not fit it asks one
@@ -44,24 +41,6 @@ func TestDialogue(t *testing.T) {
 	does("", "nothing is wrong", "check")
 }
 
-func TestCombs(t *testing.T) {
-	for text, want := range map[string]combs{
-		"mini": {"mini", 6, 2}, "Half": {"half", 6, 4}, "full": {"full", 6, 8}, "6": {"", 6, 0}, "4 1,5": {"", 4, 1.5},
-	} {
-		if got, err := parseCombs(text); err != nil || got != want {
-			t.Errorf("parseCombs(%q) = %v, %v, want %v", text, got, err, want)
-		}
-	}
-	for _, text := range []string{"", "huge", "-6", "6 x", "6 2 3", "6 NaN", "999"} {
-		if got, err := parseCombs(text); err == nil {
-			t.Errorf("parseCombs(%q) = %v, want an error", text, got)
-		}
-	}
-	if got, err := (combs{kind: "mini", sides: 4}).filled(); err != nil || got != (combs{"mini", 4, 2}) {
-		t.Errorf("a mini box of 4 sides = %v, %v", got, err)
-	}
-}
-
 // Who leaves the dialogue half way has begun no book.
 func TestDialogueLeft(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "hill.lidmark")
@@ -71,21 +50,5 @@ func TestDialogueLeft(t *testing.T) {
 	}
 	if _, err := os.Stat(path); err == nil {
 		t.Error("there is a book all the same")
-	}
-}
-
-func TestFreeHours(t *testing.T) {
-	name, free, err := splitHours("Ida M. Mon-Fri 18:30-20:30 Sat-Sun 08:00-24:00")
-	if err != nil || name != "Ida M." {
-		t.Fatalf("splitHours = %q, %v", name, err)
-	}
-	want := book.FreeHours{From: 18*60 + 30, Until: 20*60 + 30}
-	if free[time.Monday] != want || free[time.Friday] != want || free[time.Sunday].Minutes() != 16*60 {
-		t.Errorf("free hours = %v", free)
-	}
-	for _, text := range []string{"Ida Mon", "Ida Mon-Fri soon", "Ida Mon 20:00-18:00"} {
-		if _, _, err := splitHours(text); err == nil {
-			t.Errorf("splitHours(%q): no error", text)
-		}
 	}
 }

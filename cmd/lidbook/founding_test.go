@@ -16,7 +16,7 @@ func TestUnmade(t *testing.T) {
 	a := &app{now: morning, out: io.Discard, errs: io.Discard}
 	g := newIDs(a.now, nil)
 	nonsense := book.YardDescribed{Yard: book.YardID(g.Next())} // without a name
-	if err := a.found(filepath.Join(folder, "hill.lidmark"), founding{}, g, []book.Fact{nonsense}, calendar.Instantly(morning)); err == nil {
+	if err := a.found(filepath.Join(folder, "hill.lidmark"), g.Entries(calendar.Instantly(morning), morning, "", nonsense)); err == nil {
 		t.Fatal("a yard without a name was written")
 	}
 	left, err := os.ReadDir(folder)

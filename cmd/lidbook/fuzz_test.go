@@ -21,13 +21,6 @@ func FuzzTyped(f *testing.F) {
 	now := time.Date(2027, time.May, 15, 20, 0, 0, 0, zone)
 	today := calendar.DayOf(now, zone)
 	f.Fuzz(func(t *testing.T, text string) {
-		if _, free, err := splitHours(text); err == nil {
-			for _, h := range free {
-				if h.Until < h.From || h.From < 0 || h.Until > 24*60 {
-					t.Errorf("splitHours(%q) = %v", text, free)
-				}
-			}
-		}
 		if labels, err := cages(text); err == nil && len(labels) == 0 {
 			t.Errorf("cages(%q): none and no error", text)
 		}
@@ -37,9 +30,6 @@ func FuzzTyped(f *testing.F) {
 				t.Errorf("weather(%q) = %+v", text, w)
 			}
 		}
-		ids := newIDs(now, nil)
-		_, _ = (&setUp{ids: &ids, per: 1}).row(text)
-		_, _ = parseCombs(text)
 		_, _ = parsePoint(text)
 	})
 }

@@ -112,6 +112,7 @@ add boxes B1 --nucs-per-box 99
 add boxes B1 --at here
 add boxes B1 --kind huge
 add boxes B1 --sides 999
+add boxes B1 --facing up
 add combs A3
 add person 'Ida Mon'
 add person 'Ida Mon 20:00-18:00'

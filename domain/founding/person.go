@@ -1,4 +1,4 @@
-package main
+package founding
 
 import (
 	"fmt"
@@ -8,20 +8,9 @@ import (
 	"lidmark/domain/book"
 )
 
-// person reads "Ida Mon-Fri 18:30-20:30 Sat 08:00-12:00".
-func person(text string, id book.PersonID) (book.PersonDescribed, error) {
-	name, free, err := splitHours(text)
-	switch {
-	case err != nil:
-		return book.PersonDescribed{}, err
-	case name == "":
-		return book.PersonDescribed{}, fmt.Errorf("a person needs a name")
-	}
-	return book.PersonDescribed{Person: id, Name: name, Free: free}, nil
-}
-
-// splitHours parts a name from the free hours behind it.
-func splitHours(text string) (name string, free [7]book.FreeHours, err error) {
+// Person reads a name with the free hours behind it, if any: "Ida Mon-Fri
+// 18:30-20:30 Sat 08:00-12:00".
+func Person(text string, id book.PersonID) (book.PersonDescribed, error) {
 	words := strings.Fields(strings.ReplaceAll(text, ",", " "))
 	at := len(words)
 	for i, w := range words {
@@ -30,21 +19,33 @@ func splitHours(text string) (name string, free [7]book.FreeHours, err error) {
 			break
 		}
 	}
-	name = strings.Join(words[:at], " ")
-	for rest := words[at:]; len(rest) > 0; rest = rest[2:] {
+	free, err := FreeHours(strings.Join(words[at:], " "))
+	switch {
+	case err != nil:
+		return book.PersonDescribed{}, err
+	case at == 0:
+		return book.PersonDescribed{}, fmt.Errorf("a person needs a name, write it like Ida")
+	}
+	return book.PersonDescribed{Person: id, Name: strings.Join(words[:at], " "), Free: free}, nil
+}
+
+// FreeHours reads the hours in which somebody is free, by weekday: "Mon-Fri
+// 18:30-20:30 Sat-Sun 08:00-18:00". No text is no hours told.
+func FreeHours(text string) (free [7]book.FreeHours, err error) {
+	for rest := strings.Fields(strings.ReplaceAll(text, ",", " ")); len(rest) > 0; rest = rest[2:] {
 		if len(rest) < 2 {
-			return name, free, fmt.Errorf("free hours of %s: add them, like %s 18:30-20:30", rest[0], rest[0])
+			return free, fmt.Errorf("free hours of %s: add them, like %s 18:30-20:30", rest[0], rest[0])
 		}
 		days, ok := weekdays(rest[0])
-		hours, err := parseHours(rest[1])
+		hours, err := hoursOf(rest[1])
 		if !ok || err != nil {
-			return name, free, fmt.Errorf("free hours %q: write them like Mon-Fri 18:30-20:30", rest[0]+" "+rest[1])
+			return free, fmt.Errorf("free hours %q: write them like Mon-Fri 18:30-20:30", rest[0]+" "+rest[1])
 		}
 		for _, d := range days {
 			free[d] = hours
 		}
 	}
-	return name, free, nil
+	return free, nil
 }
 
 // weekdays reads "Mon", "Mon-Fri", "Sat-Mon".
@@ -75,7 +76,8 @@ func weekday(text string) (time.Weekday, bool) {
 	return 0, false
 }
 
-func parseHours(text string) (h book.FreeHours, err error) {
+// hoursOf reads "18:30-20:30".
+func hoursOf(text string) (h book.FreeHours, err error) {
 	from, until, _ := strings.Cut(text, "-")
 	if h.From, err = minutes(from); err != nil {
 		return h, err
