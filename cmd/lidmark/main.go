@@ -85,7 +85,7 @@ func openWindow(o options) error {
 func (o options) state() state.State {
 	return state.State{
 		Now: o.clock(), Day: o.on, Width: o.width, Height: o.height,
-		Text: o.text, Dark: o.dark, Room: state.Yard,
+		Prefs: state.Prefs{Text: o.text, Dark: o.dark}, Room: state.Yard,
 	}
 }
 

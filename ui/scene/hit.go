@@ -106,3 +106,26 @@ func (p Pane) hit(q Point, _ Camera) bool { return p.Clip.Contains(q) }
 
 // reach returns how far from the stroke's middle p may be in the world seen by c.
 func (s Stroke) reach(c Camera) float64 { return max(reach, s.Width/2) / c.scale() }
+
+// Refs are what the marks stand for, each once, in the order in which they were
+// painted; what is cut off by its pane is left out.
+func (s Scene) Refs() []Ref { return s.In(Area{X: -1e6, Y: -1e6, W: 2e6, H: 2e6}) }
+
+// Where is the smallest area that holds a mark that stands for ref; false
+// when none does. Of several marks the one painted last counts.
+func (s Scene) Where(ref Ref) (Area, bool) { return where(s.Marks, ref, Camera{}) }
+
+func where(marks []Mark, ref Ref, c Camera) (Area, bool) {
+	for _, m := range slices.Backward(marks) {
+		if pane, ok := m.(Pane); ok {
+			if a, found := where(pane.Marks, ref, pane.Camera.Then(c)); found {
+				return pane.Camera.ScreenArea(a).Intersect(pane.Clip), true
+			}
+			continue
+		}
+		if m.tag().Ref == ref {
+			return m.extent(c), true
+		}
+	}
+	return Area{}, false
+}

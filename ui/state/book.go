@@ -16,7 +16,6 @@ type Book struct {
 	Season   *book.Season
 	Name     string // as the foot shows it
 	Path     string // of its file
-	Writer   string // who writes here
 	ReadOnly string // why nothing can be written; "" when it can
 	Saved    time.Time
 

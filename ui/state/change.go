@@ -5,6 +5,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/ui/scene"
 )
 
 // on is the window looking at a day, with the ribbon moved so that it shows.
@@ -58,6 +59,10 @@ func (s State) typing() State {
 // leave leaves what was entered last.
 func (s State) leave() State {
 	switch {
+	case s.Asked != nil:
+		s.Asked = nil // nothing was written yet
+	case s.Form != nil:
+		s = s.formLeft()
 	case s.Drag.Kind != NoDrag:
 		s = s.undragged()
 	case s.Keys:
@@ -66,10 +71,14 @@ func (s State) leave() State {
 		s.Menu = NoMenu
 	case s.Sheet:
 		s.Sheet = false
+	case s.Focus != scene.Ref{} && s.Fill == NoFill:
+		s.Focus = scene.Ref{}
 	case s.Typing || s.Filter != "":
 		s = s.filtered("")
 	case s.Selection.Len() > 0:
 		s.Selection = Selection{}
+	case s.Fill != NoFill:
+		s.Fill, s.FillOf, s.Focus = NoFill, book.Subject{}, scene.Ref{}
 	case s.Room == Yard && s.Pane != Split:
 		s.Pane = Split
 	}

@@ -15,11 +15,17 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 		s.Keys = false
 		return s, nil
 	}
+	if s.Asked != nil {
+		if r.Kind == AnswerRef {
+			return s.answered(r.ID)
+		}
+		return s, nil
+	}
 	menu := s.Menu
 	s.Menu = NoMenu
 	switch r.Kind {
 	case CommandRef:
-		if menu == YardMenu && r.ID == "yards" || menu == LayerMenu && r.ID == "layers" {
+		if menu == YardMenu && r.ID == "yards" || menu == LayerMenu && r.ID == "layers" || menu == WriterMenu && r.ID == "writer" {
 			return s, nil
 		}
 		return run(s, r.ID)
@@ -30,6 +36,10 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 		return s, nil
 	case YardRef:
 		return s.shows(yardOf(r.ID)), nil
+	case WriterRef:
+		s.Pen.Writer = r.ID
+		s.Prefs = s.recalled(s.Book.Path, r.ID)
+		return s, nil
 	case TaskRef:
 		number, err := strconv.Atoi(r.ID)
 		if err == nil && menu == NoMenu {
@@ -37,8 +47,14 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 		}
 		return s, nil
 	case PaneRef:
-		s.Selection, s.Sheet = Selection{}, false
+		s.Selection, s.Sheet, s.Focus = Selection{}, false, r
 		return s, nil
+	case FieldRef:
+		return s.WithField(r.ID, FieldOf(s.Field(r.ID).Text)).focused(r), nil
+	case CaretRef:
+		return s.caretPut(r, mods.Has(Shift)), nil
+	case ChoiceRef:
+		return s.chosenAnswer(r), nil
 	}
 	if menu != NoMenu {
 		return s, nil

@@ -1,6 +1,9 @@
 package state
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Command is something the window can do by name: buttons, keys, the sheet of
 // keys and tests read the one list [Commands].
@@ -8,6 +11,7 @@ type Command struct {
 	Name string // stable; the ID of a [CommandRef]
 	Does string // in the keeper's words, for the sheet of keys; "" where another row says it
 	Keys string // the keys that run it, parted by spaces: "Alt+T", "Ctrl+F"
+	Word string // on its button, where that says less than Does
 	// Why says why it cannot run now; "" means it can. Nil means always.
 	Why func(State) string
 	Do  func(State) (State, []Effect)
@@ -30,8 +34,20 @@ func CommandNamed(name string) (Command, bool) {
 	return commands[i], true
 }
 
-// Commands are all commands in the order of the sheet of keys.
+// Commands are all commands in the order of the sheet of keys, the records
+// behind them.
 func Commands() []Command { return commands }
+
+var commands = allCommands()
+
+// allCommands are the rows of all tables, one behind the other.
+func allCommands() []Command {
+	all := slices.Concat(windowCommands, penCommands)
+	for _, rec := range records {
+		all = append(all, rec.command())
+	}
+	return all
+}
 
 var byName, byKey = index()
 

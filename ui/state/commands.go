@@ -1,9 +1,13 @@
 package state
 
-// commands is the list of all commands, in the order of the sheet of keys.
-var commands = []Command{
+import "lidmark/ui/scene"
+
+// windowCommands are the commands that change what is looked at, in the order of
+// the sheet of keys.
+var windowCommands = []Command{
 	{Name: "today", Does: "Today", Keys: "Alt+T", Why: noBook, Do: enter(Today)},
 	{Name: "yard", Does: "Yard", Keys: "Alt+Y", Why: noBook, Do: enter(Yard)},
+	{Name: "numbers", Does: "My numbers", Keys: "Alt+U", Why: noBook, Do: enter(Numbers)},
 	{Name: "about", Does: "Book, and how to read a lid", Keys: "Alt+B", Why: noBook, Do: enter(About)},
 
 	{Name: "map", Does: "map; again: map and lids", Keys: "Alt+1", Why: noBook, Do: divide(Map)},
@@ -21,8 +25,8 @@ var commands = []Command{
 	{Name: "week on", Does: "a week on", Keys: "Shift+. >", Why: noBook, Do: days(+7)},
 	{Name: "now", Does: "back to now", Keys: "Home", Why: isNow, Do: pure(State.now)},
 
-	{Name: "next", Does: "next nuc in walking order", Keys: "PageDown Tab", Why: noNucs, Do: step(+1, false)},
-	{Name: "previous", Does: "previous nuc in walking order", Keys: "PageUp Shift+Tab", Why: noNucs, Do: step(-1, false)},
+	{Name: "next", Does: "next nuc in walking order", Keys: "PageDown", Why: noNucs, Do: step(+1, false)},
+	{Name: "previous", Does: "previous nuc in walking order", Keys: "PageUp", Why: noNucs, Do: step(-1, false)},
 	{Name: "right", Does: "the nuc that way, all four arrows", Keys: "Right", Why: noNucs, Do: arrow(+1, 0, false)},
 	{Name: "left", Does: "", Keys: "Left", Why: noNucs, Do: arrow(-1, 0, false)},
 	{Name: "down", Does: "", Keys: "Down", Why: noNucs, Do: arrow(0, +1, false)},
@@ -47,7 +51,7 @@ var commands = []Command{
 	{Name: "layer due", Does: "map by what is due", Why: noBook, Do: layer(ByDue)},
 	{Name: "layer batch", Does: "map by batch", Why: noBook, Do: layer(ByBatch)},
 	{Name: "layers", Does: "choose what the map shows", Why: noMap, Do: menu(LayerMenu)},
-	{Name: "yards", Does: "choose a yard", Keys: "Ctrl+Y", Why: noBook, Do: menu(YardMenu)},
+	{Name: "yards", Does: "choose a yard", Keys: "Ctrl+L", Why: noBook, Do: menu(YardMenu)},
 
 	{Name: "larger", Does: "larger text", Keys: "Alt++ Alt+Shift++ Alt+=", Do: text(+1)},
 	{Name: "smaller", Does: "smaller text", Keys: "Alt+-", Do: text(-1)},
@@ -72,7 +76,13 @@ func pure(change func(State) State) func(State) (State, []Effect) {
 }
 
 func enter(r Room) func(State) (State, []Effect) {
-	return pure(func(s State) State { s.Room, s.Part, s.Menu, s.Keys = r, MainPart, NoMenu, false; return s })
+	return pure(func(s State) State { return s.entered(r) })
+}
+
+// entered is the window in a room, with nothing that fills it.
+func (s State) entered(r Room) State {
+	s.Room, s.Part, s.Menu, s.Keys, s.Fill, s.Form, s.Focus = r, MainPart, NoMenu, false, NoFill, nil, scene.Ref{}
+	return s
 }
 
 func layer(l Layer) func(State) (State, []Effect) {

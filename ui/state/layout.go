@@ -85,7 +85,7 @@ func (s State) Layout() Layout {
 	l.Rooms = scene.Area{W: w.W, H: RoomsHeight}
 	l.Foot = scene.Area{Y: w.H - FootHeight, W: w.W, H: FootHeight}
 	y := l.Rooms.Bottom()
-	if s.Room != About {
+	if s.ribboned() {
 		l.Ribbon = s.ribbon(l, y)
 		y = l.Ribbon.Bottom()
 	}
@@ -93,7 +93,7 @@ func (s State) Layout() Layout {
 		l.Lanes = scene.Area{Y: y, W: w.W, H: float64(n) * LaneHeight}
 		y = l.Lanes.Bottom()
 	}
-	if s.Room != About && (s.Away() || s.bandKept()) {
+	if s.ribboned() && (s.Away() || s.bandKept()) {
 		l.Band = scene.Area{Y: y, W: w.W, H: BandHeight}
 	}
 	if s.bandKept() {
@@ -103,12 +103,18 @@ func (s State) Layout() Layout {
 	return l
 }
 
+// ribboned tells whether the ribbon of days stands above the room: not where no
+// day matters, nor over the steps of a new book or a list that is brought.
+func (s State) ribboned() bool {
+	return s.Room != About && s.Room != Numbers && s.Fill != StartFill && s.Fill != ListFill
+}
+
 // bandKept tells whether the band has room of its own. While the day is dragged
 // it lies over the room unless it was there before: nothing jumps under the
 // pointer.
 func (s State) bandKept() bool {
 	switch {
-	case s.Room == About:
+	case !s.ribboned():
 		return false
 	case s.Drag.Kind == DayDrag:
 		return s.Drag.Away
@@ -119,12 +125,12 @@ func (s State) bandKept() bool {
 
 // panes divides what is left of the window.
 func (l *Layout) panes(s State, rest scene.Area) {
-	if s.Room != About && s.Book != nil {
+	if s.Room != About && s.Book != nil && s.Fill != BatchFill && s.Fill != StartFill && s.Fill != ListFill {
 		rest = l.card(s, rest)
 	}
 	l.Main = rest
 	switch {
-	case s.Book == nil || s.Room == About:
+	case s.Book == nil || s.Room == About || s.Room == Numbers || s.Fill != NoFill:
 	case s.Room == Today && rest.W < oneLane-CardWidth, s.Room == Yard && l.Narrow && s.Pane <= Lids:
 		l.Turns, l.Main = cutTop(rest, HeadHeight)
 		l.takeTurns(s)
@@ -176,7 +182,7 @@ func (l *Layout) takeTurns(s State) {
 
 // laneCount is how many lanes there is room for above the panes.
 func (s State) laneCount(l Layout, y float64) int {
-	if s.Room != Yard || s.Pane > Lids || s.Book == nil || l.Narrow {
+	if s.Room != Yard || s.Pane > Lids || s.Book == nil || l.Narrow || s.Fill != NoFill {
 		return 0
 	}
 	room := int((l.Foot.Y - y - panesLeast) / LaneHeight)

@@ -111,7 +111,7 @@ func TestTheSheetOfKeysKeepsInTheWindow(t *testing.T) {
 		s := state.State{
 			Width:  rapid.Float64Range(state.LeastWidth, 2600).Draw(t, "width"),
 			Height: rapid.Float64Range(state.LeastHeight, 1600).Draw(t, "height"),
-			Text:   rapid.SampledFrom([]float64{1, 1.5, 2}).Draw(t, "text"),
+			Prefs:  state.Prefs{Text: rapid.SampledFrom([]float64{1, 1.5, 2}).Draw(t, "text")},
 		}
 		s, _ = state.Update(s, state.Ran{Command: "keys"})
 		for range rapid.IntRange(0, 40).Draw(t, "turns") {

@@ -3,6 +3,7 @@ package state
 import (
 	"time"
 
+	"lidmark/domain/book"
 	"lidmark/ui/scene"
 )
 
@@ -14,7 +15,10 @@ type Msg interface{ msg() }
 type (
 	// Opened puts a book into the window, or takes it out with nil. The same
 	// book with more entries keeps what is looked at.
-	Opened struct{ Book *Book }
+	Opened struct {
+		Book *Book
+		IDs  book.IDs // makes ids that the book does not have
+	}
 	// Ticked moves the clock.
 	Ticked struct{ Now time.Time }
 	// Resized tells the window's size, dp.
@@ -47,14 +51,30 @@ type (
 		CardMost float64 // how far the card can be scrolled, as its text is wide
 	}
 	// Keyed presses a key by its name, as in a [Command]: ",", "Home", "F".
+	// Stops are what the scene shows that can take the keys, in reading order;
+	// Tab and the arrows need them.
 	Keyed struct {
-		Key  string
-		Mods Mods
+		Key   string
+		Mods  Mods
+		Stops []scene.Ref
 	}
-	// Wrote types a character into the filter.
+	// Wrote types a character: into the field that takes the keys, or the filter.
 	Wrote struct{ Rune rune }
 	// Ran runs a command by its name.
 	Ran struct{ Command string }
+	// Pasted puts text from the clipboard into the field that takes the keys.
+	Pasted struct{ Text string }
+	// Chose tells which file the keeper chose, for what [ChooseFile] asked it.
+	Chose struct{ For, Path string }
+	// Working tells how far long work has come; Share is from 0 to 1, or below
+	// 0 where nobody knows.
+	Working struct {
+		Words string
+		Share float64
+	}
+	// Worked ends long work, or anything else that was to be done outside, with
+	// what there is to say: what was done, or what went wrong and what to do.
+	Worked struct{ Note Note }
 )
 
 func (Opened) msg()   {}
@@ -67,6 +87,10 @@ func (Wheeled) msg()  {}
 func (Keyed) msg()    {}
 func (Wrote) msg()    {}
 func (Ran) msg()      {}
+func (Pasted) msg()   {}
+func (Chose) msg()    {}
+func (Working) msg()  {}
+func (Worked) msg()   {}
 
 // Mods are the keys held down beside another.
 type Mods uint8
@@ -89,20 +113,3 @@ const (
 	Primary Button = iota
 	Secondary
 )
-
-// Effect is something to be done outside the window's values: a closed set.
-type Effect interface{ effect() }
-
-// The effects.
-type (
-	// CopyText puts text on the clipboard.
-	CopyText struct{ Text string }
-	// OpenDemo opens the demo season.
-	OpenDemo struct{}
-	// ChooseBook lets the keeper choose the file of a book.
-	ChooseBook struct{}
-)
-
-func (CopyText) effect()   {}
-func (OpenDemo) effect()   {}
-func (ChooseBook) effect() {}

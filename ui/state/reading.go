@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
+	"lidmark/domain/line"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 	"lidmark/ui/scene"
@@ -29,6 +30,7 @@ type Reading struct {
 	batches  func() []*book.Batch
 	workdays func() map[calendar.Day]Work
 	plan     func() rules.DayPlan
+	sheet    func() func(book.NucID) []book.Fact
 	ground   func(book.YardID) scene.Area
 	lives    func(book.BatchID) Lives
 	rows     func(rowsKey) []Row
@@ -70,6 +72,7 @@ func read(season *book.Season, at time.Time, d calendar.Day, ahead bool) *Readin
 	r.batches = sync.OnceValue(func() []*book.Batch { return slices.Collect(v.Batches()) })
 	r.workdays = sync.OnceValue(r.readWork)
 	r.ground, r.lives, r.rows = memo(r.readGround), memo(r.readLives), memo(r.readRows)
+	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(v, d) })
 	r.plan = sync.OnceValue(func() rules.DayPlan { return rules.Day(v, d) })
 	return r
 }
@@ -130,6 +133,9 @@ func (r *Reading) Batches() []*book.Batch { return r.batches() }
 
 // Plan is the day's work.
 func (r *Reading) Plan() rules.DayPlan { return r.plan() }
+
+// Sheet is what stands on the day's sheet for each nuc and can be ticked off.
+func (r *Reading) Sheet() func(book.NucID) []book.Fact { return r.sheet() }
 
 // Numbers are the keeper's numbers.
 func (r *Reading) Numbers() practice.Numbers { return r.View.Numbers() }

@@ -16,8 +16,10 @@ type State struct {
 	Day  calendar.Day
 
 	Room   Room
-	Pane   Pane // how Yard is divided
-	Part   Part // which part has the turn where there is no room for all
+	Fill   Fill         // what fills the room in the place of its panes
+	FillOf book.Subject // what that is about
+	Pane   Pane         // how Yard is divided
+	Part   Part         // which part has the turn where there is no room for all
 	Layer  Layer
 	Yards  [roomCount]book.YardID // the yard shown in a room; zero: all
 	Filter string                 // words typed into the filter
@@ -37,9 +39,16 @@ type State struct {
 	Scroll map[Place]float64            // how far a pane is scrolled, dp
 	Shift  int                          // how many days the ribbon is moved from where it starts
 
+	Pen    Pen
+	Fields map[string]Field // what was typed, by the name of the field
+	Focus  scene.Ref        // what the keys go to; none: the nucs, or what they lie over
+	Form   *Form            // the record being filled in, in the place of the card
+	Asked  *Asked           // the question that waits for one key
+	Note   Note             // what was done or went wrong, for the foot
+	Busy   *Busy            // long work under way
+
 	Width, Height float64 // of the window, dp
-	Text          float64 // text size, 1 to 2; 0 counts as 1
-	Dark          bool
+	Prefs
 }
 
 // Room is one of the rooms of the window. The zero Room is Today.
@@ -49,8 +58,23 @@ type Room uint8
 const (
 	Today Room = iota
 	Yard
-	About // the book's name, what it holds, and how to read a lid
+	Numbers // the keeper's numbers
+	About   // the book: its file, copies, what leaves and enters
 	roomCount
+)
+
+// Fill is what fills a room in the place of its panes; Esc gives the room back.
+// The zero Fill is nothing.
+type Fill uint8
+
+// What fills a room.
+const (
+	NoFill     Fill = iota
+	RecordFill      // the evening's record, on Today
+	LateFill        // the late day of the batch FillOf, on Today
+	BatchFill       // the batch FillOf, on Yard
+	StartFill       // the steps of a new book
+	ListFill        // a list that is brought
 )
 
 // Pane is how the room Yard is divided. The zero Pane is map and lids.
@@ -84,6 +108,7 @@ const (
 	ByCondition Layer = iota
 	ByDue             // every lid with its clock
 	ByBatch           // every lid with the number of its batch
+	ByStrength        // every lid with its bees as recorded
 )
 
 // Menu is a list that lies over the room while it is open.
@@ -94,6 +119,7 @@ const (
 	NoMenu Menu = iota
 	YardMenu
 	LayerMenu // where the head of the map has no room for its layers
+	WriterMenu
 )
 
 // Place is something that scrolls.
@@ -108,6 +134,10 @@ const (
 	LanePlace
 	CardPlace
 	KeysPlace
+	RecordPlace
+	FillPlace // what fills the room, where it is higher than it
+	NumbersPlace
+	BookPlace
 )
 
 // Today is the day of the clock in the zone of the book's home yard.

@@ -1,7 +1,7 @@
 package state
 
 import (
-	"unicode"
+	"reflect"
 
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
@@ -13,6 +13,9 @@ func Update(s State, m Msg) (State, []Effect) {
 	next, effects := s.update(m)
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
 		next = next.scrolled(CardPlace, -off)
+	}
+	if !reflect.DeepEqual(s.Prefs, next.Prefs) {
+		effects = append(effects, KeepPrefs{next.Prefs})
 	}
 	return next, effects
 }
@@ -26,7 +29,10 @@ func (s State) sameCard(t State) bool {
 func (s State) update(m Msg) (State, []Effect) {
 	switch m := m.(type) {
 	case Opened:
+		s.Pen.IDs = m.IDs
 		return s.opened(m.Book), nil
+	case Written:
+		return s.written(m)
 	case Ticked:
 		s.Now = m.Now
 	case Resized:
@@ -43,9 +49,17 @@ func (s State) update(m Msg) (State, []Effect) {
 		s.Hover = scene.Tag{} // what the keys do may have moved it away
 		return s.key(m)
 	case Wrote:
-		return s.wrote(m.Rune), nil
+		return s.wrote(m.Rune)
 	case Ran:
 		return run(s, m.Command)
+	case Pasted:
+		return s.pasted(m.Text), nil
+	case Chose:
+		return s.chose(m)
+	case Working:
+		s.Busy = &Busy{m.Words, m.Share}
+	case Worked:
+		s.Busy, s.Note = nil, m.Note
 	}
 	return s, nil
 }
@@ -54,7 +68,11 @@ func (s State) update(m Msg) (State, []Effect) {
 // out.
 func (s State) opened(b *Book) State {
 	first := s.Book == nil
+	other := b == nil || first || s.Book.Path != b.Path || s.Book.Name != b.Name
 	s.Book = b
+	if other {
+		s = s.withPen()
+	}
 	known := s.Reading().Known
 	s.Selection = s.Selection.kept(known)
 	for room, yard := range s.Yards {
@@ -67,6 +85,34 @@ func (s State) opened(b *Book) State {
 		s = s.on(s.Day) // so that the ribbon shows it
 	}
 	return s
+}
+
+// withPen is the window at the beginning of a book: nothing was written yet, and
+// who writes is who did so last, or the only person of the book.
+func (s State) withPen() State {
+	s.Pen = Pen{IDs: s.Pen.IDs}
+	s.Form, s.Asked, s.Fields, s.Focus, s.Note = nil, nil, nil, scene.Ref{}, Note{}
+	if s.Book == nil {
+		return s
+	}
+	s.Pen.Writer = s.Writers[s.Book.Path]
+	if s.Pen.Writer == "" {
+		s.Pen.Writer = s.onlyPerson()
+	}
+	s.Prefs = s.recalled(s.Book.Path, s.Pen.Writer)
+	return s
+}
+
+// onlyPerson is the name of the only person of the book; "" when there are
+// several or none.
+func (s State) onlyPerson() (name string) {
+	for p := range s.Present().View.People() {
+		if name != "" {
+			return ""
+		}
+		name = p.Name
+	}
+	return name
 }
 
 func (s State) moved(m Moved) State {
@@ -216,50 +262,6 @@ func (s State) mainPlace() Place {
 	default:
 		return GridPlace
 	}
-}
-
-// key runs a command, unless the filter takes the key.
-func (s State) key(m Keyed) (State, []Effect) {
-	if s.Typing && m.Mods&(Ctrl|Alt) == 0 {
-		switch m.Key {
-		case "BackSpace":
-			letters := []rune(s.Filter)
-			s.Filter = string(letters[:max(0, len(letters)-1)])
-			return s, nil
-		case "Return", "Enter":
-			s.Typing = false
-			return s, nil
-		case "Escape":
-		default:
-			return s, nil // a character comes as Wrote
-		}
-	}
-	if m.Key == "Return" {
-		m.Key = "Enter"
-	}
-	if _, runs := byKey[m.name()]; runs {
-		s.Goto = ""
-	}
-	return keyed(s, m)
-}
-
-// wrote takes a character: for the filter while that takes the keys, else for
-// the name of a nuc to go to.
-func (s State) wrote(r rune) State {
-	if s.Typing {
-		s.Filter += string(r)
-		s.Scroll = nil
-		return s
-	}
-	switch {
-	case unicode.IsUpper(r):
-		s.Goto = string(r)
-	case unicode.IsDigit(r) && s.Goto != "":
-		s.Goto += string(r)
-	default:
-		return s
-	}
-	return s.gone()
 }
 
 // gone is the window gone to the nuc whose name was typed, if there is one:

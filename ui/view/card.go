@@ -77,6 +77,8 @@ func (c *cardDraw) draw() {
 	sel := c.s.Selection
 	last := sel.Last()
 	switch {
+	case c.s.Form != nil:
+		c.form()
 	case sel.Len() > 1:
 		c.several()
 	case last.Kind == book.KindNuc:

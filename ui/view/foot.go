@@ -2,6 +2,7 @@ package view
 
 import (
 	"cmp"
+	"fmt"
 
 	"lidmark/domain/line"
 	"lidmark/ui/scene"
@@ -21,20 +22,59 @@ func (p *sheet) foot() {
 		return
 	}
 	b := p.s.Book
-	end := p.lastEntry(p.keysHint(y)-28, y)
+	end := p.undoWords(p.keysHint(y)-28, y)
 	p.add(scene.Circle{At: at(24, a.Y+a.H/2), Radius: 4, Fill: p.savedRole()})
-	x := p.fit(36, y, p.saved(), ink2(13), end-20)
-	x = p.fit(x+24, y, b.Name, ink2(13), end-20)
-	if by := "written by " + b.Writer; b.Writer != "" && x+24+p.width(by, ink2(13)) < end-20 {
-		p.text(x+24, y, by, ink2(13))
+	f := ink2(13)
+	if len(p.s.Pen.Failed) > 0 {
+		f = ink(13).semi().as(scene.Act)
 	}
+	x := p.fit(36, y, p.saved(), f, end-20)
 	if b.ReadOnly != "" {
 		p.hit(scene.Area{X: 16, Y: a.Y, W: max(0, x-16), H: a.H}, scene.Ref{Kind: "note"}, b.ReadOnly)
 	}
+	if len(p.s.Pen.Failed) > 0 {
+		x = p.link(x+16, y, "try again", ink(13).as(scene.Pen), "again", false)
+		p.link(x+16, y, "let it go", ink(13).as(scene.Pen), "let go", false)
+		return
+	}
+	x = p.fit(x+24, y, b.Name, ink2(13), end-20)
+	if b.ReadOnly == "" && x+24 < end-160 {
+		x = p.link(x+24, y, p.writtenBy(), ink2(13), "writer", false)
+	}
+	p.noted(x+24, y, end-20)
+}
+
+// writtenBy says who writes.
+func (p *sheet) writtenBy() string {
+	if p.s.Pen.Writer == "" {
+		return "who writes?"
+	}
+	return "written by " + p.s.Pen.Writer
+}
+
+// noted writes what was done last or went wrong, or how far long work has come.
+func (p *sheet) noted(x, y, to float64) {
+	if b := p.s.Busy; b != nil {
+		said := b.Words
+		if b.Share >= 0 {
+			said = fmt.Sprintf("%s, %.0f %%", b.Words, 100*b.Share)
+		}
+		x = p.fit(x, y, said, ink(13), to-60)
+		p.link(x+12, y, "stop", ink(13).as(scene.Pen), "stop", false)
+		return
+	}
+	f := ink2(13)
+	if p.s.Note.Bad {
+		f = ink(13).as(scene.Act)
+	}
+	p.fit(x, y, p.s.Note.Text, f, to)
 }
 
 func (p *sheet) savedRole() scene.Role {
-	if p.s.Book.ReadOnly != "" {
+	switch {
+	case len(p.s.Pen.Failed) > 0:
+		return scene.Act
+	case p.s.Book.ReadOnly != "" || p.s.Unsaved():
 		return scene.Ink3
 	}
 	return scene.Good
@@ -43,8 +83,12 @@ func (p *sheet) savedRole() scene.Role {
 func (p *sheet) saved() string {
 	b := p.s.Book
 	switch {
+	case len(p.s.Pen.Failed) > 0:
+		return "Not written: " + p.s.Pen.Why
 	case b.ReadOnly != "":
 		return "Reading only"
+	case p.s.Unsaved():
+		return "Saving …"
 	case b.Saved.IsZero():
 		return "Saved"
 	default:
@@ -58,15 +102,21 @@ func (p *sheet) keysHint(y float64) float64 {
 	return x
 }
 
-// lastEntry writes the last entry in words up to x and gives where it begins.
-func (p *sheet) lastEntry(x, y float64) float64 {
+// undoWords writes up to x what undo would take back, or else the last entry, and
+// gives where that begins.
+func (p *sheet) undoWords(x, y float64) float64 {
+	room := max(0, min(p.l.Window.W*0.4, x-260))
+	fitted := func(words string) string { return scene.Shorten(p.measure, words, 13, scene.Regular, room) }
+	if done := p.s.Pen.Done; len(done) > 0 {
+		words := fitted("undo: " + done[len(done)-1].Words)
+		from := x - p.width(words, ink(13))
+		p.link(from, y, words, ink(13), "undo", false)
+		return from
+	}
 	v := p.s.Present().View
 	e, ok := v.Last()
 	if !ok {
 		return x
 	}
-	words := "last: " + cmp.Or(line.Words(e.Fact, line.In(v)), "an entry")
-	room := min(p.l.Window.W*0.5, x-260)
-	words = scene.Shorten(p.measure, words, 13, scene.Regular, max(0, room))
-	return p.right(x, y, words, ink(13))
+	return p.right(x, y, fitted("last: "+cmp.Or(line.Words(e.Fact, line.In(v)), "an entry")), ink(13))
 }

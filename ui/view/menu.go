@@ -21,6 +21,9 @@ func (p *sheet) menu() {
 	case p.s.Book == nil:
 	case p.s.Menu == state.YardMenu:
 		p.list(at(p.l.Window.W-96, state.RoomsHeight-2), p.yardItems())
+	case p.s.Menu == state.WriterMenu:
+		items := p.writerItems()
+		p.list(at(state.Edge+360, p.l.Foot.Y-32*float64(len(items))-16), items)
 	case p.s.Menu == state.LayerMenu && !p.l.Map.Empty():
 		p.list(at(p.layersEnd(p.l.Map)+6, p.l.Map.Y+state.HeadHeight), p.layerItems())
 	}
@@ -34,6 +37,14 @@ func (p *sheet) yardItems() []menuItem {
 		items = append(items, menuItem{y.Name, thousands(len(r.In(y.Yard))), scene.Ref{Kind: state.YardRef, ID: y.Yard.String()}, y.Yard == filled})
 	}
 	return items
+}
+
+// writerItems are the people of the book, of whom one writes.
+func (p *sheet) writerItems() (items []menuItem) {
+	for person := range p.s.Present().View.People() {
+		items = append(items, menuItem{person.Name, "", scene.Ref{Kind: state.WriterRef, ID: person.Name}, person.Name == p.s.Pen.Writer})
+	}
+	return append(items, menuItem{"nobody named", "", scene.Ref{Kind: state.WriterRef}, p.s.Pen.Writer == ""})
 }
 
 // layerItems are the layers of the map.

@@ -12,22 +12,20 @@ func (p *sheet) rooms() {
 	p.rect(a, scene.Ground)
 	p.rule(0, a.Bottom()-1, a.W, a.Bottom()-1, scene.Rule)
 	x := state.Edge
-	if p.s.Book == nil {
-		return
-	}
 	present := p.s.Present()
 	tasks := 0
 	for _, stop := range present.Plan().Stops {
 		tasks += len(stop.Tasks)
 	}
-	x = p.room(x, "Today", tasks, "today", p.s.Room == state.Today)
-	x = p.room(x, "Yard", len(present.In(p.s.Yards[state.Yard])), "yard", p.s.Room == state.Yard)
+	x = p.roomWord(x, "Today", tasks, "today", p.s.Room == state.Today)
+	x = p.roomWord(x, "Yard", len(present.In(p.s.Yards[state.Yard])), "yard", p.s.Room == state.Yard)
 	end := p.roomRight(a.W-state.Edge, "Book", "about", p.s.Room == state.About)
+	end = p.roomRight(end-12, "My numbers", "numbers", p.s.Room == state.Numbers)
 	p.yardChoice(x, end)
 }
 
-// room draws one room's word with its count and gives where the next begins.
-func (p *sheet) room(x float64, word string, count int, command string, on bool) float64 {
+// roomWord draws one room's word with its count and gives where the next begins.
+func (p *sheet) roomWord(x float64, word string, count int, command string, on bool) float64 {
 	f := ink2(16)
 	if on {
 		f = ink(16).semi()

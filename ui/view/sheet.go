@@ -48,23 +48,31 @@ func (p *sheet) rule(x1, y1, x2, y2 float64, role scene.Role) {
 }
 
 // width is how wide text is.
-func (p *sheet) width(text string, f font) float64 { return p.measure.Width(text, f.size, f.weight) }
+func (p *sheet) width(text string, f font) float64 {
+	return p.measure.Width(p.say(text), f.size, f.weight)
+}
+
+// say is a text in the keeper's units. All that is written goes through it, so
+// that no text needs to know of units but the metric ones.
+func (p *sheet) say(text string) string { return p.s.Units.Say(text) }
 
 // text writes from x on and gives where the text ends.
 func (p *sheet) text(x, y float64, text string, f font) float64 {
+	text = p.say(text)
 	p.add(scene.Text{At: at(x, y), Text: text, Size: f.size, Weight: f.weight, Role: f.role})
 	return x + p.width(text, f)
 }
 
 // right writes up to x and gives where the text begins.
 func (p *sheet) right(x, y float64, text string, f font) float64 {
+	text = p.say(text)
 	p.add(scene.Text{At: at(x, y), Text: text, Size: f.size, Weight: f.weight, Role: f.role, Anchor: scene.Right})
 	return x - p.width(text, f)
 }
 
 // centre writes about x.
 func (p *sheet) centre(x, y float64, text string, f font) {
-	p.add(scene.Text{At: at(x, y), Text: text, Size: f.size, Weight: f.weight, Role: f.role, Anchor: scene.Centre})
+	p.add(scene.Text{At: at(x, y), Text: p.say(text), Size: f.size, Weight: f.weight, Role: f.role, Anchor: scene.Centre})
 }
 
 // fit writes from x on no further than to, shortened if need be, and gives
@@ -73,13 +81,13 @@ func (p *sheet) fit(x, y float64, text string, f font, to float64) float64 {
 	if to <= x {
 		return x
 	}
-	return p.text(x, y, scene.Shorten(p.measure, text, f.size, f.weight, to-x), f)
+	return p.text(x, y, scene.Shorten(p.measure, p.say(text), f.size, f.weight, to-x), f)
 }
 
 // wrap writes lines no wider than width, at most so many, and gives where the
 // next line would stand.
 func (p *sheet) wrap(x, y float64, text string, f font, width float64, most int) float64 {
-	lines := scene.Wrap(p.measure, text, f.size, f.weight, width)
+	lines := scene.Wrap(p.measure, p.say(text), f.size, f.weight, width)
 	for i, l := range lines {
 		if i == most-1 && len(lines) > most {
 			l += " …"

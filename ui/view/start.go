@@ -24,8 +24,6 @@ func (p *sheet) start() {
 		p.rect(left, scene.Panel)
 		p.welcome(left)
 	})
-	p.foot()
-	p.over()
 }
 
 // parted draws how to read a lid in what left leaves of the body.

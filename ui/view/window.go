@@ -10,22 +10,52 @@ import (
 func Window(s state.State, m scene.Measurer) scene.Scene {
 	p := &sheet{measure: m, s: s, l: s.Layout()}
 	p.rect(p.l.Window, scene.Ground)
-	if s.Book == nil {
+	switch {
+	case s.Fill != state.NoFill:
+		p.filled()
+	case s.Book == nil:
 		p.start()
-		return scene.Scene{Marks: p.marks}
+	default:
+		p.room()
 	}
-	switch s.Room {
+	if s.Book != nil {
+		p.rooms()
+	}
+	p.foot()
+	p.over()
+	sc := scene.Scene{Marks: p.marks}
+	sc.Add(focusRing(s, sc)...)
+	return sc
+}
+
+// room draws the room that is entered.
+func (p *sheet) room() {
+	switch p.s.Room {
 	case state.Today:
 		p.today()
 	case state.Yard:
 		p.yard()
+	case state.Numbers:
+		p.numbers()
 	case state.About:
 		p.about()
 	}
-	p.rooms()
-	p.foot()
-	p.over()
-	return scene.Scene{Marks: p.marks}
+}
+
+// filled draws what fills the room.
+func (p *sheet) filled() {
+	switch p.s.Fill {
+	case state.RecordFill:
+		p.record()
+	case state.LateFill:
+		p.late()
+	case state.BatchFill:
+		p.batchRoom()
+	case state.StartFill:
+		p.steps()
+	case state.ListFill:
+		p.bringList()
+	}
 }
 
 // yard draws the room Yard.
@@ -73,6 +103,7 @@ func (p *sheet) over() {
 		p.add(scene.Rect{Area: band, Fill: scene.PenTint, Clear: 0.6, Stroke: stroke(scene.Pen, 1)})
 	}
 	p.menu()
+	p.askedSheet()
 	p.tip()
 	if p.s.Keys {
 		p.keys()

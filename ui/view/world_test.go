@@ -36,7 +36,7 @@ func (typewriter) Width(text string, size float64, _ scene.Weight) float64 {
 // open is a window on the demo season.
 func open(t testing.TB) state.State {
 	t.Helper()
-	b := &state.Book{Season: book.NewSeason(time.LoadLocation, demo.Season(today, zone)), Name: "Demo season", Writer: "Ida M."}
+	b := &state.Book{Season: book.NewSeason(time.LoadLocation, demo.Season(today, zone)), Name: "Demo season"}
 	s := state.State{Book: b, Now: today.At(7, 10, zone), Width: 1440, Height: 900}
 	if len(s.Reading().Nucs) == 0 {
 		t.Fatal("the demo season has no nucs")

@@ -1,0 +1,169 @@
+package state
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/line"
+	"lidmark/domain/rules"
+	"lidmark/domain/unit"
+)
+
+// opened is the window with the form of a record, or what it writes when it asks
+// nothing.
+func (rec Record) open(s State) (State, []Effect) {
+	f := &Form{Record: rec.Name, Of: s.Selection, Asks: rec.asks(s)}
+	s = s.withoutFields(FormField)
+	for _, a := range f.Asks {
+		s = s.WithField(FormField+a.Name, FieldOf(s.first(a)))
+	}
+	s.Form, s.Sheet = f, s.Layout().Over
+	if rec.Asks == nil {
+		return s.submit()
+	}
+	first := FormField + f.Asks[0].Name
+	if f.Asks[0].Kind == Choice || f.Asks[0].Kind == Yes {
+		return s.focused(ChoiceOf(first, f.Asks[0].First)), nil
+	}
+	return s.WithField(first, s.Field(first).marked()).focused(FieldNamed(first)), nil
+}
+
+// first is the answer that stands there when the form opens, in the keeper's
+// units.
+func (s State) first(a Ask) string {
+	v, err := strconv.ParseFloat(a.First, 64)
+	if a.Kind != Figure || err != nil || a.Unit == "" || s.Units == unit.Metric {
+		return a.First
+	}
+	v, _ = s.Units.Of(v, a.Unit)
+	return strconv.FormatFloat(math.Round(100*v)/100, 'f', -1, 64)
+}
+
+// asks are the questions of the form, the last of them when it happened.
+func (rec Record) asks(s State) []Ask {
+	var all []Ask
+	if rec.Asks != nil {
+		all = slices.Clone(rec.Asks(s))
+	}
+	when := Ask{Name: WhenField, Label: "When", First: "now", Note: "now, yesterday evening, sat 14:00, " + s.Today().String()}
+	if s.Away() && !s.Ahead() {
+		when.First = s.Looked().String()
+	}
+	return append(all, when)
+}
+
+// FormSays is what a form says so far.
+type FormSays struct {
+	Answers *Answers
+	Facts   []book.Fact
+	Back    []string // the facts read back in plain words
+	Minds   []string // what the rules have against it, where it is still a plan
+	Refused bool     // one of them is a refusal
+}
+
+// OK tells whether it can be written.
+func (f FormSays) OK() bool { return len(f.Answers.Mistakes) == 0 && len(f.Facts) > 0 }
+
+// FormSays reads the form that is open.
+func (s State) FormSays() (says FormSays) {
+	rec, _ := RecordNamed(s.Form.Record)
+	ids := s.Pen.IDs
+	ids.Deed()
+	a := &Answers{Of: s.Form.Of, Mistakes: map[string]string{}, s: s, ids: ids}
+	a.At, a.View = s.when(a, rec.Hour)
+	says.Answers = a
+	says.Facts = rec.Facts(s, a)
+	names := line.In(s.Present().View)
+	for _, f := range says.Facts {
+		if err := rules.Plausible(f); err != nil && len(a.Mistakes) == 0 {
+			a.Wrong(WhenField, "%v", err)
+		}
+		says.Back = append(says.Back, s.Units.Say(line.Words(f, names)))
+		says.mind(a.View, f)
+	}
+	return says
+}
+
+// mind notes what the rules have against a fact as a plan, once each.
+func (f *FormSays) mind(v *book.View, fact book.Fact) {
+	plan := rules.PlanOf(v, fact)
+	if plan == nil {
+		return
+	}
+	verdict := rules.Check(v, plan)
+	f.Refused = f.Refused || len(verdict.Refused) > 0
+	for _, r := range slices.Concat(verdict.Refused, verdict.Warned) {
+		if said := strings.TrimSuffix(r.Why+"; "+r.Do, "; "); !slices.Contains(f.Minds, said) {
+			f.Minds = append(f.Minds, said)
+		}
+	}
+}
+
+// when is the moment that a form tells of, and the book then.
+func (s State) when(a *Answers, hour bool) (calendar.Moment, *book.View) {
+	now := s.Present()
+	zone := now.View.Zone()
+	text := a.Text(WhenField)
+	if text == "" || text == "now" {
+		return calendar.Instantly(s.Now), now.View
+	}
+	w, err := line.ParseWhen(text, s.Today(), zone)
+	if err != nil {
+		a.Wrong(WhenField, "%v", err)
+		return calendar.Instantly(s.Now), now.View
+	}
+	at := w.Moment(s.Now, zone)
+	switch {
+	case at.Instant.After(s.Now) && w.Day == s.Today() && at.Part != calendar.Exact:
+		at.Instant = calendar.Instantly(s.Now).Instant // a part of today that is not over
+	case at.Instant.After(s.Now):
+		a.Wrong(WhenField, "%s is still to come: write down what has happened", text)
+	case hour && at.Part == calendar.WholeDay:
+		a.Wrong(WhenField, "say the hour as well, the clock runs by the hour: %s 18:00", text)
+	}
+	return at, s.Book.Season.At(w.Instant(s.Now, zone))
+}
+
+// submit writes what the form says, unless something is missing or one question
+// is to be answered first.
+func (s State) submit() (State, []Effect) {
+	says := s.FormSays()
+	if !says.OK() {
+		return s.toMistake(says.Answers.Mistakes), nil
+	}
+	entries := says.Answers.ids.Entries(says.Answers.At, s.Now, s.Pen.Writer, says.Facts...)
+	s.Pen.IDs = says.Answers.ids
+	return s.settled(&Asked{Entries: entries, Words: said(says.Back)})
+}
+
+// said are the words of several facts as one deed.
+func said(back []string) string {
+	if more := len(back) - 1; more > 0 {
+		return fmt.Sprintf("%s and %d more", back[0], more)
+	}
+	return strings.Join(back, "")
+}
+
+// toMistake gives the keys to the first field that is wrong.
+func (s State) toMistake(mistakes map[string]string) State {
+	for _, a := range s.Form.Asks {
+		if mistakes[a.Name] != "" && a.Kind != Choice && a.Kind != Yes {
+			return s.focused(FieldNamed(FormField + a.Name))
+		}
+	}
+	return s
+}
+
+// RecordNamed finds a record.
+func RecordNamed(name string) (Record, bool) {
+	i := slices.IndexFunc(records, func(r Record) bool { return r.Name == name })
+	if i < 0 {
+		return Record{}, false
+	}
+	return records[i], true
+}

@@ -1,0 +1,152 @@
+package state
+
+import (
+	"slices"
+	"unicode"
+
+	"lidmark/ui/scene"
+)
+
+// key is the window after a key: a question that waits takes it first, then the
+// field that takes the keys, the filter, what has the focus, and last the
+// commands.
+func (s State) key(m Keyed) (State, []Effect) {
+	if m.Key == "Return" {
+		m.Key = "Enter"
+	}
+	if s.Asked != nil && m.Key != "Escape" {
+		return s.keyAsked(m)
+	}
+	if s.Typing && m.Mods&(Ctrl|Alt) == 0 && m.Key != "Escape" {
+		return s.keyFilter(m), nil
+	}
+	if next, effects, took := s.keyFocus(m); took {
+		return next, effects
+	}
+	if _, runs := byKey[m.name()]; runs {
+		s.Goto = ""
+	}
+	return keyed(s, m)
+}
+
+// keyAsked answers the question that waits, or with Enter leaves it open.
+func (s State) keyAsked(m Keyed) (State, []Effect) {
+	printed := slices.ContainsFunc(s.Asked.Answers, func(o Option) bool { return o.Value == m.Key })
+	if m.Mods&(Ctrl|Alt) == 0 && (printed || m.Key == "Enter") {
+		return s.answered(m.Key)
+	}
+	return s, nil
+}
+
+func (s State) keyFilter(m Keyed) State {
+	switch m.Key {
+	case "BackSpace":
+		letters := []rune(s.Filter)
+		s.Filter = string(letters[:max(0, len(letters)-1)])
+	case "Enter":
+		s.Typing = false
+	}
+	return s // a character comes as Wrote
+}
+
+// keyFocus gives a key to what has the focus, and tells whether that took it.
+func (s State) keyFocus(m Keyed) (next State, effects []Effect, took bool) {
+	plain := m.Mods&(Ctrl|Alt) == 0
+	switch {
+	case m.Key == "Tab" && plain:
+		return s.tabbed(m.Stops, 1-2*boolInt(m.Mods.Has(Shift))), nil, true
+	case s.Focus == scene.Ref{} || m.Key == "Escape":
+		return s, nil, false
+	case m.Key == "Enter" && m.Mods == 0:
+		next, effects = s.enterFocus()
+		return next, effects, true
+	case s.Focus.Kind == ChoiceRef && arrows[m.Key] != 0 && plain:
+		next, effects = s.besideChoice(m.Stops, arrows[m.Key])
+		return next, effects, true
+	case s.Focus.Kind == FieldRef && m.Mods == Ctrl && m.Key == "V":
+		return s, []Effect{Paste{}}, true
+	case s.Focus.Kind == FieldRef && m.Mods == Ctrl && (m.Key == "C" || m.Key == "X"):
+		next, effects = s.clipped(m.Key == "X")
+		return next, effects, true
+	case s.Focus.Kind == FieldRef:
+		next, took = s.keyedField(m)
+		if took {
+			next = next.changed(s.Focus.ID)
+		}
+		return next, nil, took
+	case m.Key == " " && s.Focus.Kind != PaneRef:
+		next, effects = s.clicked(s.Focus, 0)
+		return next, effects, true
+	}
+	return s, nil, false
+}
+
+var arrows = map[string]int{"Left": -1, "Up": -1, "Right": 1, "Down": 1}
+
+// besideChoice takes the answer before or behind the one that has the focus.
+func (s State) besideChoice(stops []scene.Ref, by int) (State, []Effect) {
+	var all []scene.Ref
+	for _, r := range stops {
+		if sameStop(r, s.Focus) && !slices.Contains(all, r) {
+			all = append(all, r)
+		}
+	}
+	at := slices.Index(all, s.Focus)
+	if at+by < 0 || at+by >= len(all) || at < 0 {
+		return s, nil
+	}
+	return s.clicked(all[at+by], 0)
+}
+
+// clipped puts what is marked on the clipboard, and with cut takes it out.
+func (s State) clipped(cut bool) (State, []Effect) {
+	name := s.InField()
+	f := s.Field(name)
+	effects := []Effect{CopyText{f.MarkedText()}}
+	if from, to := f.Marked(); cut && from != to {
+		s = s.WithField(name, f.Put("")).changed(name)
+	}
+	return s, effects
+}
+
+// pasted puts text into the field that takes the keys.
+func (s State) pasted(text string) State {
+	switch {
+	case s.InField() != "":
+		return s.wroteField(text).changed(s.InField())
+	case s.Typing:
+		s.Filter += FieldOf("").Put(text).Text
+	}
+	return s
+}
+
+// wrote takes a character: for the field that takes the keys, for the filter, or
+// for the name of a nuc to go to and then for its line.
+func (s State) wrote(r rune) (State, []Effect) {
+	switch {
+	case s.Asked != nil:
+		return s, nil // it comes as Keyed
+	case s.InField() != "":
+		return s.wroteField(string(r)).changed(s.InField()), nil
+	case s.Typing:
+		s.Filter += string(r)
+		s.Scroll = nil
+		return s, nil
+	case unicode.IsUpper(r):
+		s.Goto = string(r)
+	case unicode.IsDigit(r) && s.Goto != "":
+		s.Goto += string(r)
+	default:
+		return s.lineBegun(r), nil
+	}
+	return s.gone(), nil
+}
+
+// enterFocus does what Enter means where the keys go: in a field it goes on.
+func (s State) enterFocus() (State, []Effect) {
+	name := s.Focus.ID
+	if s.Focus.Kind != FieldRef && s.Focus.Kind != ChoiceRef {
+		return s.clicked(s.Focus, 0)
+	}
+	return s.enterIn(name)
+}

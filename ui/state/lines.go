@@ -1,0 +1,108 @@
+package state
+
+import (
+	"errors"
+	"unicode"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/line"
+	"lidmark/domain/rules"
+	"lidmark/ui/scene"
+)
+
+// LineField is the field of the line about the chosen nuc.
+const LineField = "line"
+
+// TypedLine is a line that a keeper types, as it reads back.
+type TypedLine struct {
+	line.Line
+	Mistakes line.Mistakes // where it makes no sense
+	Trouble  string        // why it cannot be meant, where no place is to blame
+	ids      book.IDs      // after the ids that it needed
+}
+
+// OK tells whether the line says something and makes sense.
+func (t TypedLine) OK() bool {
+	return len(t.Sections) > 0 && len(t.Mistakes) == 0 && t.Trouble == ""
+}
+
+// Wrong is what is wrong with the line; "" when nothing is.
+func (t TypedLine) Wrong() string {
+	if len(t.Mistakes) > 0 {
+		return t.Mistakes[0].Error()
+	}
+	return t.Trouble
+}
+
+// readLine reads a line against a context, of which it fills what the window
+// knows.
+func (s State) readLine(text string, c line.Context) TypedLine {
+	ids := s.Pen.IDs
+	ids.Deed()
+	c.Now, c.Units = s.Now, s.Units
+	c.Mint = func() book.QueenID { return book.QueenID(ids.Next()) }
+	l, err := line.Parse(text, c)
+	t := TypedLine{Line: l}
+	if err != nil && !errors.As(err, &t.Mistakes) {
+		t.Trouble = err.Error()
+	}
+	for _, f := range l.Facts() {
+		if err := rules.Plausible(f); err != nil && t.Trouble == "" {
+			t.Trouble = err.Error()
+		}
+	}
+	t.ids = ids
+	return t
+}
+
+// CardLine reads the line of the chosen nuc.
+func (s State) CardLine() TypedLine {
+	r := s.Reading()
+	c := line.Context{View: r.View, Day: r.Day, Yard: s.Filled(), Planned: r.Sheet()}
+	if n := s.chosen(); n != nil {
+		c.Nuc = n.Nuc.Nuc
+	}
+	if !s.Away() {
+		c.At = calendar.Instantly(s.Now)
+	}
+	return s.readLine(s.Typed(LineField), c)
+}
+
+// writeLine gives the book what a line says, once what it asks of the book is
+// answered.
+func (s State) writeLine(t TypedLine) (State, []Effect) {
+	var entries []book.Entry
+	var back []string
+	for _, section := range t.Sections {
+		entries = append(entries, t.ids.Entries(section.At, s.Now, s.Pen.Writer, section.Facts...)...)
+		back = append(back, section.Subject+": "+section.Back)
+	}
+	s.Pen.IDs = t.ids
+	return s.settled(&Asked{Entries: entries, Words: said(back)})
+}
+
+// lineBegun opens the line of the chosen nuc with its first letter.
+func (s State) lineBegun(r rune) State {
+	if s.chosen() == nil || s.Selection.Len() != 1 || noPen(s) != "" || s.Fill != NoFill || !unicode.IsLower(r) {
+		return s
+	}
+	s.Focus = FieldNamed(LineField)
+	return s.WithField(LineField, FieldOf(string(r)))
+}
+
+// lineEntered writes the line and goes on to the next nuc.
+func (s State) lineEntered() (State, []Effect) {
+	t := s.CardLine()
+	if !t.OK() {
+		return s, nil
+	}
+	s, effects := s.writeLine(t)
+	s = s.WithField(LineField, Field{})
+	s.Focus = scene.Ref{}
+	if s.Asked != nil {
+		return s, effects
+	}
+	next, more := run(s, "next")
+	return next, append(effects, more...)
+}

@@ -1,0 +1,124 @@
+package state
+
+import (
+	"slices"
+
+	"lidmark/domain/book"
+)
+
+// Record is something that a keeper can write down of what is selected: a row
+// that makes a command of the same name, a button on the card, and a form that
+// asks for what it needs to know.
+type Record struct {
+	Name string      // stable; its command is called so
+	Word string      // on its button and above its form: "Give a cell"
+	Of   []book.Kind // on whose card it stands; none: of the yard shown
+	Many bool        // it can be written of several at once
+	Main bool        // it is the card's main button when it can be written
+	Hour bool        // when it happened is asked to the hour
+	// Fits tells whether the card offers it at all; nil: always.
+	Fits func(State) bool
+	// Why says why it must not be done now; "" when it can. Nil: always.
+	Why func(State) string
+	// Asks are what the form asks, with what is most likely already there. A
+	// record that asks nothing is written at once.
+	Asks func(State) []Ask
+	// Facts are what is written, in the order in which they happened. What is
+	// missing or makes no sense is told to the answers.
+	Facts func(State, *Answers) []book.Fact
+}
+
+// AskKind is how an answer is given.
+type AskKind uint8
+
+// The kinds of answer.
+const (
+	Words  AskKind = iota // a line of text
+	Figure                // a number, in the unit of the question
+	Choice                // one of the options
+	Yes                   // yes or no; the field says "yes" or nothing
+	NucsOf                // names of nucs: A1-A12, B4
+)
+
+// Ask is one question of a form.
+type Ask struct {
+	Name    string // of the answer; without spaces
+	Label   string
+	Kind    AskKind
+	Unit    string // of a Figure, metric: "l", "°C"; said and read in the keeper's units
+	First   string // the answer that stands there when the form opens
+	Options []Option
+	Note    string // one line below it, where the label does not say all
+}
+
+// Option is one of several answers.
+type Option struct{ Value, Word string }
+
+// Form is a record being filled in. Its answers are fields whose names begin
+// with [FormField].
+type Form struct {
+	Record string
+	Of     Selection // what it is about, as it was when the form opened
+	Asks   []Ask
+}
+
+// FormField begins the names of the fields of a form.
+const FormField = "form."
+
+// WhenField is the answer to when it happened, which every form asks.
+const WhenField = "when"
+
+// records are all records, by what they are about.
+var records = slices.Concat(nucRecords, batchRecords, queenRecords, colonyRecords, orderRecords, yardRecords)
+
+// fits tells whether the card of what is selected offers a record.
+func (rec Record) fits(s State) bool {
+	switch kind := s.Selection.Last().Kind; {
+	case len(rec.Of) == 0 && kind != book.NoKind, len(rec.Of) > 0 && !slices.Contains(rec.Of, kind):
+		return false
+	case s.Selection.Len() > 1 && !rec.Many:
+		return false
+	}
+	return rec.Fits == nil || rec.Fits(s)
+}
+
+// Offered are the records that the card of what is selected offers, those that
+// must not be done now among them.
+func (s State) Offered() (all []Record) {
+	if s.Book == nil {
+		return nil
+	}
+	for _, rec := range records {
+		if rec.fits(s) {
+			all = append(all, rec)
+		}
+	}
+	return all
+}
+
+// command is the record as a command.
+func (rec Record) command() Command {
+	return Command{Name: rec.Name, Does: rec.Word, Word: rec.Word, Do: rec.open, Why: func(s State) string {
+		why := noPen(s)
+		if why == "" && !rec.fits(s) {
+			why = "select what it is about first"
+		}
+		if why == "" && rec.Why != nil {
+			why = rec.Why(s)
+		}
+		return why
+	}}
+}
+
+// noPen says why nothing can be written.
+func noPen(s State) string {
+	switch {
+	case s.Book == nil:
+		return "no book is open"
+	case s.Book.ReadOnly != "":
+		return s.Book.ReadOnly
+	case s.Ahead():
+		return "that day has not come: go back to now with Home"
+	}
+	return ""
+}

@@ -1,0 +1,4 @@
+package state
+
+// colonyRecords are what can be written down of a colony.
+var colonyRecords = []Record{}

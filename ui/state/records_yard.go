@@ -1,0 +1,4 @@
+package state
+
+// yardRecords are what can be written down of a yard.
+var yardRecords = []Record{}

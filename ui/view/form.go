@@ -1,0 +1,129 @@
+package view
+
+import (
+	"strings"
+
+	"lidmark/domain/rules"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// form draws the record being filled in, in the place of the card.
+func (c *cardDraw) form() {
+	rec, _ := state.RecordNamed(c.s.Form.Record)
+	says := c.s.FormSays()
+	c.y += 4
+	c.y = c.wrap(c.x, c.y+8, rec.Word, ink(18).semi(), c.w, 2)
+	c.y = c.wrap(c.x, c.y+2, c.of(), ink2(14), c.w, 2) + 6
+	for _, a := range c.s.Form.Asks {
+		c.ask(a, says.Answers.Mistakes[a.Name])
+	}
+	c.hair()
+	c.readBack(says)
+	c.foot = [][2]string{{"Write", "write"}, {"Leave", "close form"}}
+}
+
+// of says what the form is about.
+func (c *cardDraw) of() string {
+	var nucs []string
+	for _, n := range c.r.Nucs {
+		if c.s.Form.Of.Has(n.Nuc.Nuc.Subject()) {
+			nucs = append(nucs, n.Name)
+		}
+	}
+	if len(nucs) > 0 {
+		return state.Names(state.Runs(nucs), func(text string) bool { return c.width(text, ink2(14)) < c.w*1.6 })
+	}
+	if last := c.s.Form.Of.Last(); !last.IsZero() {
+		return sentence(rules.Name(c.r.View, last))
+	}
+	return c.yardName()
+}
+
+// ask draws one question with its field, and what is wrong with the answer.
+func (c *cardDraw) ask(a state.Ask, wrong string) {
+	name := state.FormField + a.Name
+	label := a.Label
+	if a.Unit != "" {
+		_, in := c.s.Units.Of(1, a.Unit)
+		label += ", " + in
+	}
+	c.text(c.x, c.y+14, label, ink2(13))
+	c.y += 20
+	switch a.Kind {
+	case state.Choice:
+		c.y = c.choices(c.x, c.y, c.w, name, a.Options)
+	case state.Yes:
+		c.y = c.choices(c.x, c.y, c.w, name, []state.Option{{Value: "yes", Word: "yes"}})
+	default:
+		w := c.w
+		if a.Kind == state.Figure {
+			w = 120
+		}
+		c.input(scene.Area{X: c.x, Y: c.y, W: w, H: fieldHeight}, name, fieldLook{size: 15, weight: scene.Medium, wrong: wrong != ""})
+		c.y += fieldHeight + 4
+	}
+	switch {
+	case wrong != "" && c.s.Typed(name) != "":
+		c.y = c.wrap(c.x, c.y+13, sentence(wrong), ink(13).as(scene.Act), c.w, 3) - 10
+	case a.Note != "":
+		c.y = c.wrap(c.x, c.y+13, a.Note, ink3(13), c.w, 2) - 10
+	}
+	c.y += 10
+}
+
+// readBack says what the form would write, and what the rules have against it.
+func (c *cardDraw) readBack(says state.FormSays) {
+	if len(says.Back) > 0 {
+		c.text(c.x, c.y, "Reads back", ink(14).semi())
+		c.y += 22
+	}
+	const most = 6
+	for i, words := range says.Back {
+		if i == most {
+			c.more(len(says.Back) - most)
+			break
+		}
+		c.para(words, ink(14), 3)
+	}
+	for _, m := range says.Minds {
+		f := ink2(13)
+		if says.Refused {
+			f = f.as(scene.Act)
+		}
+		c.y += 4
+		c.para(sentence(m), f, 4)
+	}
+}
+
+// askedSheet draws the question that waits, over the window's foot: it is
+// answered with one key.
+func (p *sheet) askedSheet() {
+	a := p.s.Asked
+	if a == nil {
+		return
+	}
+	w := min(p.l.Window.W-40, 760)
+	box := scene.Area{X: (p.l.Window.W - w) / 2, W: w, H: 96}
+	box.Y = p.l.Foot.Y - box.H - 16
+	p.add(scene.Rect{Area: box, Radius: 5, Fill: scene.ActTint, Stroke: stroke(scene.Act, 1.5)})
+	p.fit(box.X+20, box.Y+32, sentence(a.Asks), ink(15).bold().as(scene.Act), box.Right()-20)
+	x := box.X + 20
+	for _, o := range a.Answers {
+		x = p.answerKey(x, box.Y+52, o) + 22
+	}
+	if said := "one key; Enter leaves it open"; x+p.width(said, ink2(13)) < box.Right()-20 {
+		p.right(box.Right()-20, box.Y+70, said, ink2(13))
+	}
+}
+
+// answerKey draws an answer with the key that gives it, and gives where it ends.
+func (p *sheet) answerKey(x, y float64, o state.Option) float64 {
+	key := scene.Rect{Area: scene.Area{X: x, Y: y, W: 22, H: 24}, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Act, 1)}
+	key.Tag = scene.Tag{Ref: scene.Ref{Kind: state.AnswerRef, ID: o.Value}}
+	p.add(key)
+	p.centre(x+11, y+17, o.Value, ink(14).bold().as(scene.Act))
+	end := p.text(x+30, y+17, strings.TrimSpace(o.Word), ink(14))
+	p.hit(scene.Area{X: x + 22, Y: y, W: end - x - 22, H: 24}, key.Ref, "")
+	return end
+}
