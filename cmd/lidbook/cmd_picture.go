@@ -26,7 +26,8 @@ func pictureCommand(a *app) *cobra.Command {
 		Example: "  lidbook picture yard.png --demo\n  lidbook picture today.png --room today --on +3 --dark --text 150",
 		Args:    cobra.ExactArgs(1),
 	}, func(_ *cobra.Command, v *book.View, args []string) error {
-		s := state.State{Book: &state.Book{Season: v.Season(), Name: a.bookName()}, Now: a.now, Dark: dark}
+		s := state.State{Book: &state.Book{Season: v.Season(), Name: a.bookName()}, Now: a.now}
+		s.Dark = dark
 		if v.On() != a.now {
 			s.Day = v.Today()
 		}

@@ -112,7 +112,7 @@ func (s *scribe) one(text string) error {
 	if !s.confirmed(question) {
 		return nil
 	}
-	entries, keep := s.settle(s.entriesOf(l))
+	entries, keep := s.settle(l.Entries(&s.ids, s.now, s.writer))
 	if !keep {
 		return nil
 	}
@@ -121,14 +121,6 @@ func (s *scribe) one(text string) error {
 	}
 	s.written += len(entries)
 	return nil
-}
-
-func (s *scribe) entriesOf(l line.Line) []book.Entry {
-	var all []book.Entry
-	for _, section := range l.Sections {
-		all = append(all, s.entries(section.At, section.Facts...)...)
-	}
-	return all
 }
 
 // mistakes shows where a line makes no sense.

@@ -103,7 +103,7 @@ func (d *desk) whoWrites() (string, error) {
 	v := d.view()
 	name := cmp.Or(d.flags.by, d.env("LIDMARK_WRITER"))
 	if name == "" {
-		return onlyPerson(v), nil
+		return v.OnlyPerson(), nil
 	}
 	var there []string
 	for p := range v.People() {
@@ -120,17 +120,6 @@ func (d *desk) whoWrites() (string, error) {
 		said = "$LIDMARK_WRITER"
 	}
 	return "", fmt.Errorf("%s %s: nobody is called so, there is %s; add a person with lidbook add person %q", said, name, list(there), name)
-}
-
-func onlyPerson(v *book.View) string {
-	name := ""
-	for p := range v.People() {
-		if name != "" {
-			return ""
-		}
-		name = p.Name
-	}
-	return name
 }
 
 // view is the season as it stands now.
