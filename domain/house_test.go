@@ -41,7 +41,7 @@ var plan = []layer{
 	{dir: "domain/book", ours: rooms("calendar practice bee spread"), libs: []string{"github.com/google/uuid"}, pure: true, why: "a record is what was seen, never what follows from it"},
 	{dir: "domain/course", ours: rooms("calendar practice bee book"), pure: true, why: "what a nuc holds follows from the book, not from the rules"},
 	{dir: "domain/strength", ours: rooms("calendar practice book"), pure: true, why: "bees and food follow from the book, not from the rules"},
-	{dir: "domain/rules", ours: rooms("calendar practice bee book course strength"), pure: true, why: "rules judge the book and the course and know nothing that shows them"},
+	{dir: "domain/rules", ours: rooms("calendar practice bee spread book course strength"), pure: true, why: "rules judge the book and the course and know nothing that shows them"},
 	{dir: "domain/line", ours: rooms("calendar unit book rules"), pure: true, why: "a typed line becomes facts of the book"},
 	{dir: "domain/founding", ours: rooms("calendar book rules line"), pure: true, why: "what a book begins with is typed, and becomes facts of the book"},
 	{dir: "domain/demo", ours: rooms("calendar practice bee book rules"), pure: true, why: "the demo season is made of entries like any book"},

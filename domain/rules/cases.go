@@ -10,6 +10,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
+	"lidmark/domain/spread"
 	"lidmark/domain/strength"
 )
 
@@ -21,6 +22,7 @@ type nucCase struct {
 	has   strength.State
 	cell  *batchCase // the batch that has a cell for it
 	waits *batchCase // the batch whose cells it waits for
+	order bool       // an open order wants its queen
 }
 
 func (p *pass) findNucs() {
@@ -32,8 +34,12 @@ func (p *pass) findNucs() {
 		if !n.RobbedAt.IsZero() {
 			y.shutUntil = max(y.shutUntil, p.robbingOver(y.of(n.RobbedAt)))
 		}
-		p.nucs = append(p.nucs, nucCase{Nuc: n, yard: y, holds: p.course.Of(n), has: y.strength.Of(n)})
+		p.nucs = append(p.nucs, nucCase{Nuc: n, yard: y})
 	}
+	spread.Over(len(p.nucs), spread.Light, func(i int) {
+		n := &p.nucs[i]
+		n.holds, n.has = p.course.Of(n.Nuc), n.yard.strength.Of(n.Nuc)
+	})
 }
 
 func (n *nucCase) subject() book.Subject { return n.Nuc.Nuc.Subject() }

@@ -50,8 +50,7 @@ func (p *pass) ready(n *nucCase) {
 	case waits:
 		f.Do = "No catch before " + t.Until(n.yard.zone).Short() + ", unless the label allows it"
 		f.Why += fmt.Sprintf("; treated with %s on %s", t.With, n.yard.of(t.At).Short())
-	case f.Severity == Open && p.wanted > 0:
-		p.wanted--
+	case n.order:
 		f.Act, f.Do = ActCatchQueen, "Catch her, cage and mark her"
 		if p.smallCombs(n) {
 			f.By = p.endOfDay(n.yard, (n.yard.of(n.Holds.FirstEggs) + p.days(practice.FullBy)).Start(n.yard.zone))
@@ -59,6 +58,25 @@ func (p *pass) ready(n *nucCase) {
 		}
 	}
 	p.note(n.yard, f)
+}
+
+// shareQueens marks, in walking order, as many ready queens as open orders want
+// beyond those in cages.
+func (p *pass) shareQueens() {
+	wanted := p.ordered()
+	for i := range p.nucs {
+		if n := &p.nucs[i]; wanted > 0 && p.canBeCaught(n) {
+			n.order = true
+			wanted--
+		}
+	}
+}
+
+// canBeCaught tells whether a nuc's queen is ready and may leave its yard.
+func (p *pass) canBeCaught(n *nucCase) bool {
+	ready := n.Condition() == book.GoodBrood && !n.holds.ReadyAt.IsZero() && p.open(n.holds.ReadyAt) == Open
+	_, waits := n.treated()
+	return ready && n.yard.yard.Standstill == nil && !waits
 }
 
 // fullCombs tells whether a nuc sits on combs of full size.

@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
+	"lidmark/domain/spread"
 	"lidmark/domain/strength"
 )
 
@@ -30,7 +31,6 @@ type pass struct {
 	yards   map[book.YardID]*yardCase
 	nucs    []nucCase    // the living ones, in walking order
 	batches []*batchCase // with cells still together, the first to emerge first
-	wanted  int          // queens that open orders want and no cage holds
 	putOff  map[putOffKey]calendar.Day
 	found   []Finding
 }
@@ -45,18 +45,38 @@ func newPass(v *book.View) *pass {
 	p.findNucs()
 	p.findBatches()
 	p.shareNucs()
-	p.wanted = p.ordered()
+	p.shareQueens()
 	return p
 }
 
+// findings runs all rules. Those of nucs look at one nuc each and change nothing,
+// so they run at once; what they found is put where their turn is.
 func (p *pass) findings() []Finding {
-	for _, r := range table() {
+	rows := table()
+	ofNucs := make([][]Finding, len(rows))
+	spread.Over(len(rows), spread.Heavy, func(i int) { ofNucs[i] = rows[i].ofNucs(p) })
+	for i, r := range rows {
+		p.found = append(p.found, ofNucs[i]...)
 		r.run(p)
 	}
-	slices.SortStableFunc(p.found, func(a, b Finding) int {
+	p.found = byPress(p.found)
+	return p.found
+}
+
+// byPress are findings as they press; those that press alike stay in their order.
+func byPress(found []Finding) []Finding {
+	places := make([]*Finding, len(found)) // a finding is large: only its place is moved
+	for i := range found {
+		places[i] = &found[i]
+	}
+	slices.SortStableFunc(places, func(a, b *Finding) int {
 		return cmp.Or(compareTrue(a.Emergency(), b.Emergency()), cmp.Compare(b.Severity, a.Severity), compareTrue(a.Hard, b.Hard), compareDue(a.By, b.By))
 	})
-	return p.found
+	sorted := make([]Finding, len(found))
+	for i, f := range places {
+		sorted[i] = *f
+	}
+	return sorted
 }
 
 // compareTrue puts true before false.

@@ -1,7 +1,7 @@
 package rules
 
 // row is a rule of the table: its name, what it finds, and a function for
-// each thing it looks at.
+// each thing it looks at. That for a nuc only adds to what is found.
 type row struct {
 	rule   Rule
 	doc    string
@@ -11,12 +11,20 @@ type row struct {
 	season func(*pass)
 }
 
-func (r row) run(p *pass) {
-	if r.nuc != nil {
-		for i := range p.nucs {
-			r.nuc(p, &p.nucs[i])
-		}
+// ofNucs is what the rule finds of the nucs, in walking order.
+func (r row) ofNucs(p *pass) []Finding {
+	if r.nuc == nil {
+		return nil
 	}
+	own := *p
+	for i := range p.nucs {
+		r.nuc(&own, &p.nucs[i])
+	}
+	return own.found
+}
+
+// run is what it finds of all else.
+func (r row) run(p *pass) {
 	if r.batch != nil {
 		for _, b := range p.batches {
 			r.batch(p, b)

@@ -5,12 +5,14 @@ import "lidmark/domain/practice"
 // ages are bees by age in days.
 type ages struct {
 	bees [61]float64 // a worker's life is set to at most 60 days
+	used int         // ages from here on have no bees, and are passed over
 }
 
 // young adds bees evenly aged up to the age at which they forage: what is
 // swept from brood combs.
 func (a *ages) young(bees float64, n practice.Numbers) {
 	days := n.Days(practice.ForagingFromAge)
+	a.used = max(a.used, days)
 	for age := range days {
 		a.bees[age] += bees / float64(days)
 	}
@@ -19,7 +21,7 @@ func (a *ages) young(bees float64, n practice.Numbers) {
 // total is how many bees there are.
 func (a *ages) total() float64 {
 	var sum float64
-	for _, b := range a.bees {
+	for _, b := range a.bees[:a.used] {
 		sum += b
 	}
 	return sum
@@ -33,7 +35,7 @@ func (a *ages) seen(bees float64, n practice.Numbers) {
 		a.young(bees-was, n)
 		return
 	}
-	for i := range a.bees {
+	for i := range a.bees[:a.used] {
 		a.bees[i] *= bees / was
 	}
 }
@@ -41,7 +43,8 @@ func (a *ages) seen(bees float64, n practice.Numbers) {
 // day lets one day pass: house bees die slowly, foragers where they fly, old
 // ones are gone, and emerging bees join. Flying is 1 for a fit day.
 func (a *ages) day(flying, emerging float64, d deaths) {
-	for age := len(a.bees) - 1; age > 0; age-- {
+	a.used = min(a.used+1, len(a.bees))
+	for age := a.used - 1; age > 0; age-- {
 		left := a.bees[age-1] * (1 - d.house)
 		if age > d.forageFrom {
 			left = a.bees[age-1] * (1 - d.forager*flying)

@@ -44,14 +44,13 @@ func (s State) Light(n practice.Numbers) bool {
 
 // Of reckons a nuc of the yard from its entries, day by day. Once bees of its
 // own queen emerge nothing is known until the next look, nor is food while
-// nobody said any. What was before the nuc was made up is another life.
+// nobody said any. What was before the nuc was made up is another life. It may be
+// asked by several goroutines.
 func (y *Yard) Of(n *book.Nuc) State {
 	r := reckoning{yard: y, nuc: n, thin: y.view.Box(n.Box).Thin}
-	for e := range y.view.Lines(n.Nuc.Subject()) {
-		if !e.At.Before(n.MadeUp) {
-			r.until(e.At.Day(y.zone))
-			r.take(e)
-		}
+	for e := range y.view.LinesSince(n.Nuc.Subject(), n.MadeUp.Instant) {
+		r.until(e.At.Day(y.zone))
+		r.take(e)
 	}
 	r.until(y.today)
 	return r.state()

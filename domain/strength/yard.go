@@ -10,8 +10,8 @@ import (
 )
 
 // Yard is what the nucs of one yard share, worked out once: its weather,
-// night and forage, its strong colonies, and which yards bees fly home to. It
-// is for one goroutine.
+// night and forage, its strong colonies, and which yards bees fly home to.
+// [Yard.Exposure] is for one goroutine.
 type Yard struct {
 	view    *book.View
 	yard    *book.Yard
