@@ -1,13 +1,10 @@
 package main
 
 import (
-	"fmt"
-	"strconv"
-	"strings"
-
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
+	"lidmark/domain/line"
 )
 
 func cageCommand(a *app) *cobra.Command {
@@ -24,7 +21,7 @@ func cageCommand(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		labels, err := cages(args[1])
+		labels, err := line.Cages(args[1])
 		if err != nil {
 			return err
 		}
@@ -45,24 +42,4 @@ func cageCommand(a *app) *cobra.Command {
 	c.Flags().StringVar(&bank, "bank", "", "into this bank `COLONY`")
 	c.Flags().BoolVar(&cells, "cells", false, "they are cells about to emerge")
 	return c
-}
-
-// cages reads the numbers of cages: "3", "1-5", "1-3,7".
-func cages(text string) (labels []string, err error) {
-	for part := range strings.SplitSeq(text, ",") {
-		first, last, span := strings.Cut(strings.TrimSpace(part), "-")
-		if !span {
-			last = first
-		}
-		from, err1 := strconv.Atoi(first)
-		to, err2 := strconv.Atoi(last)
-		const most = 1000 // cages at one time; more is a slip of the finger
-		if err1 != nil || err2 != nil || from < 1 || to < from || to-from >= most {
-			return nil, fmt.Errorf("cages %q: write their numbers, like 3 or 1-5", text)
-		}
-		for n := from; n <= to; n++ {
-			labels = append(labels, strconv.Itoa(n))
-		}
-	}
-	return labels, nil
 }

@@ -2,11 +2,9 @@ package main
 
 import (
 	"fmt"
-	"strings"
 
 	"github.com/spf13/cobra"
 
-	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/line"
 )
@@ -32,7 +30,7 @@ func weatherCommand(a *app) *cobra.Command {
 				return fmt.Errorf("--from: %w", err)
 			}
 		}
-		facts, err := weather(args[0], first.Day, today, y.Yard)
+		facts, err := line.Weather(args[0], first.Day, today, y.Yard)
 		if err != nil {
 			return err
 		}
@@ -41,35 +39,4 @@ func weatherCommand(a *app) *cobra.Command {
 	c.Flags().StringVar(&from, "from", "", "the `DAY` of the first sign (else today)")
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
 	return c
-}
-
-// furthest is how many days ahead weather is foretold by anybody.
-const furthest = 16
-
-// weather reads signs of weather, one a day.
-func weather(signs string, day, today calendar.Day, yard book.YardID) ([]book.Fact, error) {
-	var facts []book.Fact
-	column := 0
-	for _, r := range signs {
-		column++
-		f := book.WeatherSeen{Yard: yard, Day: day, Forecast: day > today}
-		switch {
-		case r == ' ':
-			continue
-		case r == '+':
-			f.Sign = book.Flying
-		case strings.ContainsRune("±h~", r):
-			f.Sign = book.HalfFit
-		case strings.ContainsRune("−-–0", r):
-			f.Sign = book.NoFlight
-		default:
-			return nil, fmt.Errorf("column %d: %q is no sign of weather; write + ± − a day", column, r)
-		}
-		if day > today+furthest {
-			return nil, fmt.Errorf("column %d: %s is more than %d days ahead, no forecast reaches so far", column, day.Short(), furthest)
-		}
-		facts = append(facts, f)
-		day++
-	}
-	return facts, nil
 }

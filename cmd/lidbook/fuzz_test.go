@@ -1,35 +1,19 @@
 package main
 
-import (
-	"testing"
-	"time"
+import "testing"
 
-	"lidmark/domain/book"
-	"lidmark/domain/calendar"
-)
-
-// What is typed as a day, free hours, cages or weather is read or refused, and
-// what is read makes sense.
-func FuzzTyped(f *testing.F) {
-	for _, s := range []string{"2027-05-15 18:00", "sat evening", "+3", "Ida Mon-Fri 18:30-20:30", "1-5,7", "++±−−0h", "A1-A12, B3", "T", "-", "Sat-Mon 0:00-24:00"} {
+// A place that is typed is read or refused, and what is read lies in a yard.
+func FuzzPoint(f *testing.F) {
+	for _, s := range []string{"4,-12", "", ",", "1e9,1", "NaN,0", " 3.5 , 2"} {
 		f.Add(s)
 	}
-	zone, err := time.LoadLocation("Europe/Berlin")
-	if err != nil {
-		f.Fatal(err)
-	}
-	now := time.Date(2027, time.May, 15, 20, 0, 0, 0, zone)
-	today := calendar.DayOf(now, zone)
 	f.Fuzz(func(t *testing.T, text string) {
-		if labels, err := cages(text); err == nil && len(labels) == 0 {
-			t.Errorf("cages(%q): none and no error", text)
+		at, err := parsePoint(text)
+		switch {
+		case (at == nil) != (err != nil || text == ""):
+			t.Errorf("parsePoint(%q) = %v, %v", text, at, err)
+		case at != nil && !(max(at.X, -at.X, at.Y, -at.Y) <= 10000):
+			t.Errorf("parsePoint(%q) = %v", text, at)
 		}
-		facts, err := weather(text, today, today, book.YardID{1})
-		for i, fact := range facts {
-			if w := fact.(book.WeatherSeen); err == nil && (w.Sign == 0 || w.Day != today+calendar.Day(i)) {
-				t.Errorf("weather(%q) = %+v", text, w)
-			}
-		}
-		_, _ = parsePoint(text)
 	})
 }
