@@ -48,6 +48,9 @@ func splitName(s string) (word string, number int) {
 	for i > 0 && '0' <= s[i-1] && s[i-1] <= '9' {
 		i--
 	}
+	if i == len(s) {
+		return s, 0
+	}
 	n, err := strconv.Atoi(s[i:])
 	if err != nil {
 		return s, 0

@@ -82,18 +82,12 @@ func (v *View) Lines(of Subject) iter.Seq[Entry] {
 	}
 }
 
-// LinesSince yields the entries about a subject that count and are not before an
+// LinesSince are the entries about a subject that count and are not before an
 // instant, in the order of the book. It costs a search, not a walk over them.
-func (v *View) LinesSince(of Subject, since time.Time) iter.Seq[Entry] {
+func (v *View) LinesSince(of Subject, since time.Time) []*Entry {
 	lines := v.lines(of)
 	from := sort.Search(len(lines), func(i int) bool { return !lines[i].At.Instant.Before(since) })
-	return func(yield func(Entry) bool) {
-		for _, e := range lines[from:] {
-			if !yield(*e) {
-				return
-			}
-		}
-	}
+	return slices.Clip(lines[from:])
 }
 
 // All yields every entry that counts, in the order of the book.

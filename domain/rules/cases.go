@@ -26,20 +26,24 @@ type nucCase struct {
 }
 
 func (p *pass) findNucs() {
-	for n := range p.view.Nucs() {
-		if n.Condition() == book.Empty {
-			continue
-		}
+	nucs := slices.Collect(p.view.Nucs())
+	all := make([]nucCase, len(nucs))
+	for i, n := range nucs {
 		y := p.yard(n.Yard)
-		if !n.RobbedAt.IsZero() {
+		if n.Condition() != book.Empty && !n.RobbedAt.IsZero() {
 			y.shutUntil = max(y.shutUntil, p.robbingOver(y.of(n.RobbedAt)))
 		}
-		p.nucs = append(p.nucs, nucCase{Nuc: n, yard: y})
+		all[i].Nuc, all[i].yard = n, y
 	}
-	spread.Over(len(p.nucs), spread.Light, func(i int) {
-		n := &p.nucs[i]
-		n.holds, n.has = p.course.Of(n.Nuc), n.yard.strength.Of(n.Nuc)
+	p.presumed = make([]course.Presumption, len(nucs))
+	spread.Over(len(nucs), spread.Light, func(i int) {
+		n := &all[i]
+		p.presumed[i] = p.course.Of(n.Nuc)
+		if n.Condition() != book.Empty {
+			n.holds, n.has = p.presumed[i], n.yard.strength.Of(n.Nuc)
+		}
 	})
+	p.nucs = slices.DeleteFunc(all, func(n nucCase) bool { return n.Condition() == book.Empty })
 }
 
 func (n *nucCase) subject() book.Subject { return n.Nuc.Nuc.Subject() }

@@ -57,12 +57,8 @@ type Task struct {
 // emergency tells whether robbers are at work.
 func (t Task) emergency() bool { return t.Findings[0].Emergency() }
 
-// Day is the work of a day as a route. On the view's own day, and before it,
-// that is all that is open; on a day ahead, what is best done on that day.
-func Day(v *book.View, d calendar.Day) DayPlan {
-	p := newPass(v)
-	return p.plan(p.findings(), d)
-}
+// Day is the work of a day as a route; see [Judged.Day].
+func Day(v *book.View, d calendar.Day) DayPlan { return Judge(v).Day(d) }
 
 func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
 	plan := DayPlan{Day: d, Free: float64(p.view.MinutesFree(d)), Told: p.view.HoursTold()}
@@ -121,12 +117,14 @@ func (p *pass) workDay(f Finding) calendar.Day {
 	return day
 }
 
-// Work is the minutes of work of each day from one to another, without
-// driving: everything on its best day, and what is past that today.
+// Work is the minutes of work by day; see [Judged.Work].
 func Work(v *book.View, from, to calendar.Day) map[calendar.Day]float64 {
-	p := newPass(v)
+	return Judge(v).Work(from, to)
+}
+
+func (p *pass) work(found []Finding, from, to calendar.Day) map[calendar.Day]float64 {
 	minutes := map[calendar.Day]float64{}
-	for _, f := range p.findings() {
+	for _, f := range found {
 		if d := p.workDay(f); f.PutOff.IsZero() && from <= d && d <= to {
 			minutes[d] += p.minutes(f)
 		}

@@ -26,24 +26,22 @@ type Deadline struct {
 	Alarms []time.Time // in the order of time
 }
 
-// Deadlines are the hard deadlines and the batch events from one day to
-// another, both included, in the order of time, those that are done marked so.
-// Hard ones that are not have alarms: the last free evening before, and the
-// morning of the day.
-func Deadlines(v *book.View, from, to calendar.Day) []Deadline {
-	p := newPass(v)
+// Deadlines are those of a view; see [Judged.Deadlines].
+func Deadlines(v *book.View, from, to calendar.Day) []Deadline { return Judge(v).Deadlines(from, to) }
+
+// deadlines are all there are, in the order of time.
+func (p *pass) deadlines(found []Finding) []Deadline {
 	var all []Deadline
-	for b := range v.Batches() {
+	for b := range p.view.Batches() {
 		c := p.batch(b)
 		all = append(all, p.events(c)...)
 		all = append(all, p.cellsDeadline(c))
 	}
-	for _, f := range p.findings() {
+	for _, f := range found {
 		if f.Hard && f.Rule == WildCells && f.PutOff.IsZero() {
 			all = append(all, p.deadline(f))
 		}
 	}
-	all = slices.DeleteFunc(all, func(d Deadline) bool { return d.Day < from || to < d.Day })
 	slices.SortStableFunc(all, func(a, b Deadline) int {
 		return cmp.Or(cmp.Compare(a.Day, b.Day), a.At.Compare(b.At), cmp.Compare(a.ID, b.ID))
 	})

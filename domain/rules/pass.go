@@ -18,7 +18,7 @@ import (
 // then in walking order. Windows that open later are among them, so that the
 // days ahead can be seen. It is one pass over the nucs, batches, colonies and
 // yards.
-func Findings(v *book.View) []Finding { return newPass(v).findings() }
+func Findings(v *book.View) []Finding { return Judge(v).Findings() }
 
 // pass is one walk over a season: what the rules share, worked out once.
 type pass struct {
@@ -32,7 +32,9 @@ type pass struct {
 	nucs    []nucCase    // the living ones, in walking order
 	batches []*batchCase // with cells still together, the first to emerge first
 	putOff  map[putOffKey]calendar.Day
-	found   []Finding
+	found   []*Finding
+
+	presumed []course.Presumption // of all nucs, in walking order
 }
 
 func newPass(v *book.View) *pass {
@@ -53,30 +55,22 @@ func newPass(v *book.View) *pass {
 // so they run at once; what they found is put where their turn is.
 func (p *pass) findings() []Finding {
 	rows := table()
-	ofNucs := make([][]Finding, len(rows))
+	ofNucs := make([][]*Finding, len(rows))
 	spread.Over(len(rows), spread.Heavy, func(i int) { ofNucs[i] = rows[i].ofNucs(p) })
 	for i, r := range rows {
 		p.found = append(p.found, ofNucs[i]...)
 		r.run(p)
 	}
-	p.found = byPress(p.found)
-	return p.found
+	slices.SortStableFunc(p.found, comparePress)
+	found := make([]Finding, len(p.found))
+	for i, f := range p.found {
+		found[i] = *f
+	}
+	return found
 }
 
-// byPress are findings as they press; those that press alike stay in their order.
-func byPress(found []Finding) []Finding {
-	places := make([]*Finding, len(found)) // a finding is large: only its place is moved
-	for i := range found {
-		places[i] = &found[i]
-	}
-	slices.SortStableFunc(places, func(a, b *Finding) int {
-		return cmp.Or(compareTrue(a.Emergency(), b.Emergency()), cmp.Compare(b.Severity, a.Severity), compareTrue(a.Hard, b.Hard), compareDue(a.By, b.By))
-	})
-	sorted := make([]Finding, len(found))
-	for i, f := range places {
-		sorted[i] = *f
-	}
-	return sorted
+func comparePress(a, b *Finding) int {
+	return cmp.Or(compareTrue(a.Emergency(), b.Emergency()), cmp.Compare(b.Severity, a.Severity), compareTrue(a.Hard, b.Hard), compareDue(a.By, b.By))
 }
 
 // compareTrue puts true before false.
@@ -115,7 +109,7 @@ func (p *pass) note(y *yardCase, f Finding) {
 		f.PutOff = until
 		f.Why += "; put off until " + until.Short()
 	}
-	p.found = append(p.found, f)
+	p.found = append(p.found, &f)
 }
 
 func (p *pass) press(f Finding, zone *time.Location) Severity {

@@ -12,7 +12,7 @@ type row struct {
 }
 
 // ofNucs is what the rule finds of the nucs, in walking order.
-func (r row) ofNucs(p *pass) []Finding {
+func (r row) ofNucs(p *pass) []*Finding {
 	if r.nuc == nil {
 		return nil
 	}

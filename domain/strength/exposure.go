@@ -80,7 +80,7 @@ func (y *Yard) Exposure(n *book.Nuc, s State) Exposure {
 	for _, t := range terms {
 		x += t.adds
 		if t.adds > most {
-			most, e.Heaviest, e.Reason = t.adds, t.cause, t.words
+			most, e.Heaviest = t.adds, t.cause
 		}
 	}
 	e.Risk = 1 / (1 + math.Exp(-x))
@@ -92,76 +92,116 @@ func (y *Yard) Exposure(n *book.Nuc, s State) Exposure {
 	case e.Risk >= y.numbers.Get(practice.RobbingWatch):
 		e.Level = Watch
 	}
-	e.Remedy = y.remedy(terms)
+	e.Reason, e.Remedy = y.reason(e.Heaviest, n, s), remedy(terms)
 	return e
 }
 
 type term struct {
 	cause Cause
 	adds  float64
-	words string
 }
 
-func (y *Yard) terms(n *book.Nuc, s State) []term {
-	terms := make([]term, 0, StrongNeighbours)
-	terms = append(terms, y.dearth(), y.door(n, s))
-	if c := n.Holds.Condition; c == book.NoQueen || c == book.LayingWorkers {
-		terms = append(terms, term{NoQueen, y.numbers.Get(practice.RobbingQueenless), "no queen"})
+// terms are what each cause adds to the risk, one a cause.
+func (y *Yard) terms(n *book.Nuc, s State) [StrongNeighbours]term {
+	return [...]term{
+		{Dearth, y.dearth()},
+		{WideDoor, y.wideDoor(n, s)},
+		{NoQueen, y.queenless(n)},
+		{Syrup, y.syrup(n, s)},
+		{StrongNeighbours, y.neighbours(n.Stand)},
 	}
-	if y.today < s.SyrupTill && n.Fed.Litres > 0 {
-		terms = append(terms, term{Syrup, y.numbers.Get(practice.RobbingSyrup), "syrup since " + n.Fed.At.Day(y.zone).Short()})
-	}
-	if n.Fed.Fondant > 0 && n.Fed.Litres == 0 {
-		terms = append(terms, term{Syrup, y.numbers.Get(practice.RobbingFondant), "fondant"})
-	}
-	return append(terms, term{StrongNeighbours, y.neighbours(n.Stand), "strong colonies near"})
 }
 
-func (y *Yard) dearth() term {
+func (y *Yard) dearth() float64 {
 	full := y.numbers.Get(practice.RobbingDearth)
 	switch y.yard.Forage {
 	case book.InFlow:
-		return term{Dearth, 0, "flow"}
+		return 0
 	case book.InDearth:
-		return term{Dearth, full, "dearth since " + y.yard.ForageSince.Day(y.zone).Short()}
+		return full
 	default:
-		return term{Dearth, y.numbers.Get(practice.DearthUnsaid) * full, "nobody said flow or dearth"}
+		return y.numbers.Get(practice.DearthUnsaid) * full
+	}
+}
+
+func (y *Yard) queenless(n *book.Nuc) float64 {
+	if c := n.Holds.Condition; c == book.NoQueen || c == book.LayingWorkers {
+		return y.numbers.Get(practice.RobbingQueenless)
+	}
+	return 0
+}
+
+func (y *Yard) syrup(n *book.Nuc, s State) float64 {
+	switch {
+	case y.today < s.SyrupTill && n.Fed.Litres > 0:
+		return y.numbers.Get(practice.RobbingSyrup)
+	case n.Fed.Fondant > 0 && n.Fed.Litres == 0:
+		return y.numbers.Get(practice.RobbingFondant)
+	default:
+		return 0
+	}
+}
+
+// reason is a cause in words.
+func (y *Yard) reason(c Cause, n *book.Nuc, s State) string {
+	switch c {
+	case Dearth:
+		if y.yard.Forage == book.InDearth {
+			return "dearth since " + y.yard.ForageSince.Day(y.zone).Short()
+		}
+		return "nobody said flow or dearth"
+	case WideDoor:
+		area, bees := y.door(n, s)
+		if s.WeakThen() {
+			return fmt.Sprintf("weak, %.0f bees", round(bees))
+		}
+		return fmt.Sprintf("entrance %.1f cm² for %.0f bees", area, round(bees))
+	case NoQueen:
+		return "no queen"
+	case Syrup:
+		if n.Fed.Litres > 0 {
+			return "syrup since " + n.Fed.At.Day(y.zone).Short()
+		}
+		return "fondant"
+	case StrongNeighbours:
+		return "strong colonies near"
+	default:
+		return ""
 	}
 }
 
 // door weighs the entrance against the bees who guard it, as many as were last
 // seen or put in: nobody shall be alarmed by reckoning alone.
-func (y *Yard) door(n *book.Nuc, s State) term {
-	usual := y.numbers.Get(practice.RobbingDoorUsual)
-	area := usual
+func (y *Yard) wideDoor(n *book.Nuc, s State) float64 {
+	area, bees := y.door(n, s)
+	return y.numbers.Get(practice.RobbingDoor) * math.Log(area/(y.numbers.Get(practice.RobbingDoorUsual)*bees/1000))
+}
+
+// door is the entrance in cm² and the bees who guard it; where nobody said, the
+// usual ones.
+func (y *Yard) door(n *book.Nuc, s State) (area, bees float64) {
+	area = y.numbers.Get(practice.RobbingDoorUsual)
 	if n.Entrance.Said() && n.Entrance.Value > 0 {
 		area = n.Entrance.Value
 	}
-	bees := 1000.0
+	bees = 1000
 	if s.BeesKnown {
 		bees = max(s.BeesThen, 1)
 	}
-	words := fmt.Sprintf("entrance %.1f cm² for %.0f bees", area, round(bees))
-	if s.WeakThen() {
-		words = fmt.Sprintf("weak, %.0f bees", round(bees))
-	}
-	return term{WideDoor, y.numbers.Get(practice.RobbingDoor) * math.Log(area/(usual*bees/1000)), words}
+	return area, bees
 }
 
 // remedy is the cheapest thing that helps.
-func (y *Yard) remedy(terms []term) Remedy {
-	adds := map[Cause]float64{}
+func remedy(terms [StrongNeighbours]term) Remedy {
 	for _, t := range terms {
-		adds[t.cause] += t.adds
+		switch {
+		case t.cause == WideDoor && t.adds > 0:
+			return NarrowDoor
+		case t.cause == Syrup && t.adds > 0:
+			return NoSyrup
+		}
 	}
-	switch {
-	case adds[WideDoor] > 0:
-		return NarrowDoor
-	case adds[Syrup] > 0:
-		return NoSyrup
-	default:
-		return Care
-	}
+	return Care
 }
 
 // round is a number of bees as it may be said: nobody knows the tens.

@@ -48,7 +48,7 @@ func (s State) Light(n practice.Numbers) bool {
 // asked by several goroutines.
 func (y *Yard) Of(n *book.Nuc) State {
 	r := reckoning{yard: y, nuc: n, thin: y.view.Box(n.Box).Thin}
-	for e := range y.view.LinesSince(n.Nuc.Subject(), n.MadeUp.Instant) {
+	for _, e := range y.view.LinesSince(n.Nuc.Subject(), n.MadeUp.Instant) {
 		r.until(e.At.Day(y.zone))
 		r.take(e)
 	}

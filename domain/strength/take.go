@@ -9,7 +9,7 @@ import (
 )
 
 // take takes in what an entry says of bees, brood and food.
-func (r *reckoning) take(e book.Entry) {
+func (r *reckoning) take(e *book.Entry) {
 	me := r.nuc.Nuc
 	switch f := e.Fact.(type) {
 	case book.NucMadeUp:
@@ -42,7 +42,7 @@ func (r *reckoning) end() {
 	r.ages, r.brood, r.State = ages{}, nil, State{}
 }
 
-func (r *reckoning) madeUp(e book.Entry, f book.NucMadeUp) {
+func (r *reckoning) madeUp(e *book.Entry, f book.NucMadeUp) {
 	r.end()
 	r.NearBees, r.MadeCups = r.yard.fromNear(f.From.Subject()), f.Cups
 	if f.Cups > 0 {
@@ -75,7 +75,7 @@ func (r *reckoning) addBrood(dm2 float64) {
 // look takes what was seen for what there is: so many sides of comb crowded
 // with bees, capped brood whose bees are to come, stores from none to full
 // combs.
-func (r *reckoning) look(e book.Entry, f book.Looked) {
+func (r *reckoning) look(e *book.Entry, f book.Looked) {
 	n := r.yard.numbers
 	side := r.side()
 	if sides, said := f.Sides.Get(); said {

@@ -1,0 +1,61 @@
+package rules
+
+import (
+	"slices"
+	"sync"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+)
+
+// Judged is a view as the rules judge it: one pass of them answers whatever is
+// asked of it. It may be used from several goroutines.
+type Judged struct {
+	mu    sync.Mutex // the pass notes yards as they are asked for
+	pass  *pass
+	found []Finding
+}
+
+// Judge lets all rules pass over a view.
+func Judge(v *book.View) *Judged {
+	p := newPass(v)
+	return &Judged{pass: p, found: p.findings()}
+}
+
+// Findings are all that the rules find; see [Findings]. They are shared and must
+// not be changed.
+func (j *Judged) Findings() []Finding { return j.found }
+
+// Course is the course of the view.
+func (j *Judged) Course() *course.Course { return j.pass.course }
+
+// Presumed is what each nuc of the view holds, in walking order: the order of
+// [book.View.Nucs]. It is shared and must not be changed.
+func (j *Judged) Presumed() []course.Presumption { return j.pass.presumed }
+
+// Day is the work of a day as a route. On the view's own day, and before it,
+// that is all that is open; on a day ahead, what is best done on that day.
+func (j *Judged) Day(d calendar.Day) DayPlan {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	return j.pass.plan(j.found, d)
+}
+
+// Work is the minutes of work of each day from one to another, without
+// driving: everything on its best day, and what is past that today.
+func (j *Judged) Work(from, to calendar.Day) map[calendar.Day]float64 {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	return j.pass.work(j.found, from, to)
+}
+
+// Deadlines are the hard deadlines and the batch events from one day to
+// another, both included, in the order of time, those that are done marked so.
+// Hard ones that are not have alarms: the last free evening before, and the
+// morning of the day.
+func (j *Judged) Deadlines(from, to calendar.Day) []Deadline {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	return slices.DeleteFunc(j.pass.deadlines(j.found), func(d Deadline) bool { return d.Day < from || to < d.Day })
+}
