@@ -51,7 +51,7 @@ var plan = []layer{
 	}, why: "a book on disk does not know how it is judged or shown"},
 
 	{dir: "ui/scene", pure: true, why: "marks in world units suit any painter, and a painter needs no domain"},
-	{dir: "ui/state", ours: append(rooms("calendar practice unit book course line rules"), "ui/scene"), pure: true, why: "the window as values knows cameras and what is hit, but no view, painter or toolkit"},
+	{dir: "ui/state", ours: append(rooms("calendar practice spread unit book course line rules"), "ui/scene"), pure: true, why: "the window as values knows cameras and what is hit, but no view, painter or toolkit"},
 	{dir: "ui/view", ours: append(rooms("calendar practice book course line rules"), "ui/scene", "ui/state"), pure: true, why: "a view is State in, Scene out"},
 	{dir: "ui/paint", ours: []string{"ui/scene", "assets"}, libs: []string{"golang.org/x/image"}, why: "pixels come from a Scene alone"},
 	{dir: "ui/picture", ours: []string{"ui/state", "ui/view", "ui/paint"}, why: "a picture of the window needs no window"},

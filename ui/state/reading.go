@@ -12,6 +12,7 @@ import (
 	"lidmark/domain/line"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
+	"lidmark/domain/spread"
 	"lidmark/ui/scene"
 )
 
@@ -25,6 +26,7 @@ type Reading struct {
 	Nucs     []*Nuc // in walking order
 	Findings []rules.Finding
 
+	judged   *rules.Judged
 	of       map[book.NucID]*Nuc
 	about    map[book.Subject][]rules.Finding
 	batches  func() []*book.Batch
@@ -58,22 +60,25 @@ var empty = read(book.NewSeason(nil, nil), time.Time{}, 0, false)
 // read reads a season at an instant.
 func read(season *book.Season, at time.Time, d calendar.Day, ahead bool) *Reading {
 	v := season.At(at)
-	r := &Reading{View: v, Course: course.New(v), Day: d, Ahead: ahead}
-	r.Findings = rules.Findings(v)
+	judged := rules.Judge(v)
+	r := &Reading{View: v, Course: judged.Course(), Day: d, Ahead: ahead, judged: judged}
+	r.Findings = judged.Findings()
 	r.about = bySubject(r.Findings)
 	nucs := slices.Collect(v.Nucs())
 	all := make([]Nuc, len(nucs)) // one piece of memory, however many there are
 	r.of, r.Nucs = make(map[book.NucID]*Nuc, len(nucs)), make([]*Nuc, len(nucs))
-	for i, n := range nucs {
-		all[i].Nuc = n
+	spread.Over(len(nucs), spread.Light, func(i int) {
+		all[i].Nuc, all[i].Presumed = nucs[i], judged.Presumed()[i]
 		r.fill(&all[i])
+	})
+	for i, n := range nucs {
 		r.Nucs[i], r.of[n.Nuc] = &all[i], &all[i]
 	}
 	r.batches = sync.OnceValue(func() []*book.Batch { return slices.Collect(v.Batches()) })
 	r.workdays = sync.OnceValue(r.readWork)
 	r.ground, r.lives, r.rows = memo(r.readGround), memo(r.readLives), memo(r.readRows)
 	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(v, d) })
-	r.plan = sync.OnceValue(func() rules.DayPlan { return rules.Day(v, d) })
+	r.plan = sync.OnceValue(func() rules.DayPlan { return judged.Day(d) })
 	return r
 }
 
@@ -103,10 +108,9 @@ func bySubject(all []rules.Finding) map[book.Subject][]rules.Finding {
 	return about
 }
 
-// fill reads what is presumed of a nuc and found about it.
+// fill reads what is found about a nuc.
 func (r *Reading) fill(n *Nuc) {
 	n.reading = r
-	n.Presumed = r.Course.Of(n.Nuc)
 	n.Findings = r.about[n.Nuc.Nuc.Subject()]
 	n.NeedsYou = slices.ContainsFunc(n.Findings, rules.Finding.NeedsYou)
 	n.Due, n.DueDay = r.firstDue(n.Findings)

@@ -4,7 +4,6 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
-	"lidmark/domain/rules"
 )
 
 // Work is what a day holds: minutes of work done or due, the minutes people
@@ -40,7 +39,7 @@ const (
 // readWork files work and deadlines by day, from the day read on.
 func (r *Reading) readWork() map[calendar.Day]Work {
 	days := map[calendar.Day]Work{}
-	due := rules.Work(r.View, r.Day, r.Day+workAhead)
+	due := r.judged.Work(r.Day, r.Day+workAhead)
 	for d := r.Day - workBack; d <= r.Day+workAhead; d++ {
 		w := Work{Minutes: due[d], Free: float64(r.View.MinutesFree(d))}
 		switch {
@@ -51,7 +50,7 @@ func (r *Reading) readWork() map[calendar.Day]Work {
 		}
 		days[d] = w
 	}
-	for _, dl := range rules.Deadlines(r.View, r.Day-workBack, r.Day+workAhead) {
+	for _, dl := range r.judged.Deadlines(r.Day-workBack, r.Day+workAhead) {
 		w := days[dl.Day]
 		w.Deadlines++
 		w.Hard = w.Hard || dl.Hard
