@@ -61,6 +61,10 @@ func (g *brush) rect(m *scene.Rect) {
 // any other line on the edge.
 func (g *brush) edge(a scene.Area, radius float64, s scene.Stroke) {
 	outer, w := g.deviceArea(a), s.Width*g.scale
+	if s.Width == 1 && radius == 0 && s.Dash == ([2]float64{}) {
+		g.ring(g.pixels(a), g.hairline(), g.theme.Colour(s.Role))
+		return
+	}
 	if s.Width == 1 {
 		outer, w = areaOf(g.pixels(a)), float64(g.hairline())
 		outer = outer.Inset(w / 2)
@@ -77,6 +81,19 @@ func (g *brush) edge(a scene.Area, radius float64, s scene.Stroke) {
 		g.path.round(hole, r-w/2, true)
 	}
 	g.fill(g.theme.Colour(s.Role))
+}
+
+// ring paints the w outermost pixels of r.
+func (g *brush) ring(r image.Rectangle, w int, c color.RGBA) {
+	hole := r.Inset(w)
+	if hole.Empty() {
+		g.block(r, c)
+		return
+	}
+	g.block(image.Rect(r.Min.X, r.Min.Y, r.Max.X, hole.Min.Y), c)
+	g.block(image.Rect(r.Min.X, hole.Max.Y, r.Max.X, r.Max.Y), c)
+	g.block(image.Rect(r.Min.X, hole.Min.Y, hole.Min.X, hole.Max.Y), c)
+	g.block(image.Rect(hole.Max.X, hole.Min.Y, r.Max.X, hole.Max.Y), c)
 }
 
 // sign returns 1 for v above zero, else 0: a square corner stays square.
@@ -140,15 +157,24 @@ func (g *brush) poly(m *scene.Poly) {
 
 // shape paints fill, hatch and stroke of the points, in device pixels.
 func (g *brush) shape(points []scene.Point, closed bool, fill scene.Role, h scene.Hatch, s scene.Stroke) {
-	if fill != scene.None {
+	a, isUpright := upright(points)
+	switch {
+	case fill == scene.None:
+	case isUpright:
+		g.slab(a, g.theme.Colour(fill))
+	default:
 		g.path.contour(points)
 		g.fill(g.theme.Colour(fill))
 	}
 	if h.Role != scene.None {
 		g.hatch(points, h)
 	}
-	if s.Role != scene.None {
-		g.outline(points, closed, s.Width*g.scale, s)
+	switch w := s.Width * g.scale; {
+	case s.Role == scene.None:
+	case isUpright && closed && w <= thinnest && s.Dash == ([2]float64{}):
+		g.frame(a.Inset(-w/2), a.Inset(w/2), g.theme.Colour(s.Role))
+	default:
+		g.outline(points, closed, w, s)
 	}
 }
 
