@@ -18,7 +18,7 @@ import (
 type nucCase struct {
 	*book.Nuc
 	yard  *yardCase
-	holds course.Presumption
+	holds *course.Presumption
 	has   strength.State
 	cell  *batchCase // the batch that has a cell for it
 	waits *batchCase // the batch whose cells it waits for
@@ -26,24 +26,24 @@ type nucCase struct {
 }
 
 func (p *pass) findNucs() {
-	nucs := slices.Collect(p.view.Nucs())
-	all := make([]nucCase, len(nucs))
-	for i, n := range nucs {
+	all := slices.Collect(p.view.Nucs())
+	p.presumed = make([]course.Presumption, len(all))
+	p.nucs = make([]nucCase, 0, len(all))
+	for i, n := range all {
+		if n.Condition() == book.Empty {
+			continue
+		}
 		y := p.yard(n.Yard)
-		if n.Condition() != book.Empty && !n.RobbedAt.IsZero() {
+		if !n.RobbedAt.IsZero() {
 			y.shutUntil = max(y.shutUntil, p.robbingOver(y.of(n.RobbedAt)))
 		}
-		all[i].Nuc, all[i].yard = n, y
+		p.nucs = append(p.nucs, nucCase{Nuc: n, yard: y, holds: &p.presumed[i]})
 	}
-	p.presumed = make([]course.Presumption, len(nucs))
-	spread.Over(len(nucs), spread.Light, func(i int) {
-		n := &all[i]
-		p.presumed[i] = p.course.Of(n.Nuc)
-		if n.Condition() != book.Empty {
-			n.holds, n.has = p.presumed[i], n.yard.strength.Of(n.Nuc)
-		}
+	spread.Over(len(all), spread.Light, func(i int) { p.presumed[i] = p.course.Of(all[i]) })
+	spread.Over(len(p.nucs), spread.Light, func(i int) {
+		n := &p.nucs[i]
+		n.has = n.yard.strength.Of(n.Nuc)
 	})
-	p.nucs = slices.DeleteFunc(all, func(n nucCase) bool { return n.Condition() == book.Empty })
 }
 
 func (n *nucCase) subject() book.Subject { return n.Nuc.Nuc.Subject() }
@@ -126,7 +126,7 @@ func (p *pass) shareNucs() {
 	next := 0
 	for _, b := range p.batches {
 		for b.ready < b.left && !b.over {
-			for next < len(p.nucs) && !takesCell(p.nucs[next].holds, p.now) {
+			for next < len(p.nucs) && !takesCell(*p.nucs[next].holds, p.now) {
 				next++
 			}
 			if next == len(p.nucs) {

@@ -44,17 +44,17 @@ func (a *ages) seen(bees float64, n practice.Numbers) {
 // ones are gone, and emerging bees join. Flying is 1 for a fit day.
 func (a *ages) day(flying, emerging float64, d deaths) {
 	a.used = min(a.used+1, len(a.bees))
-	for age := a.used - 1; age > 0; age-- {
-		left := a.bees[age-1] * (1 - d.house)
-		if age > d.forageFrom {
-			left = a.bees[age-1] * (1 - d.forager*flying)
-		}
-		if age > d.most {
-			left = 0
-		}
-		a.bees[age] = left
-	}
+	copy(a.bees[1:a.used], a.bees[:])
 	a.bees[0] = emerging
+	for age := 1; age < min(a.used, d.forageFrom+1); age++ {
+		a.bees[age] *= 1 - d.house
+	}
+	for age := d.forageFrom + 1; age < a.used; age++ {
+		a.bees[age] *= 1 - d.forager*flying
+	}
+	for age := d.most + 1; age < a.used; age++ {
+		a.bees[age] = 0
+	}
 }
 
 // deaths are the shares that die in a day.

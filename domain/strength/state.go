@@ -85,10 +85,9 @@ func (r *reckoning) until(d calendar.Day) {
 }
 
 func (r *reckoning) eat() {
-	if r.FoodKnown {
-		had := r.Food > 0
+	if r.FoodKnown && r.Food > 0 {
 		r.Food = max(0, r.Food-r.daily())
-		if had && r.Food == 0 {
+		if r.Food == 0 {
 			r.FoodOut = r.day
 		}
 	}

@@ -1,12 +1,15 @@
 package view_test
 
 import (
+	"encoding/binary"
 	"fmt"
+	"slices"
 	"testing"
 	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
 	"lidmark/ui/state"
 )
 
@@ -69,12 +72,43 @@ func BenchmarkDayChange(b *testing.B) {
 	}
 }
 
+// BenchmarkReadDay reads one day after the other: ahead, where nothing is new
+// but the day, and back through days on which every nuc was worked.
 func BenchmarkReadDay(b *testing.B) {
+	for name, step := range map[string]calendar.Day{"ahead": 1, "back": -1} {
+		b.Run(name, func(b *testing.B) {
+			s := yardstick(b)
+			s.Reading()
+			d := s.Today()
+			for b.Loop() {
+				d += step
+				s.Day = d
+				s.Reading()
+			}
+		})
+	}
+}
+
+// BenchmarkReadFirstDay reads the first day of a book that was just opened.
+func BenchmarkReadFirstDay(b *testing.B) {
 	s := yardstick(b)
-	d := s.Today()
+	entries := slices.Collect(s.Book.Season.Entries())
 	for b.Loop() {
-		d++
-		s.Day = d
+		b.StopTimer()
+		s.Book = &state.Book{Season: book.NewSeason(time.LoadLocation, entries)}
+		b.StartTimer()
+		s.Reading()
+	}
+}
+
+// BenchmarkReadAfterLine writes a line and reads the day again.
+func BenchmarkReadAfterLine(b *testing.B) {
+	s := yardstick(b)
+	s.Reading()
+	line := slices.Collect(s.Book.Season.Entries())[s.Book.Season.Len()-1]
+	for b.Loop() {
+		binary.BigEndian.PutUint64(line.ID[:], binary.BigEndian.Uint64(line.ID[:])+1)
+		s.Book = &state.Book{Season: s.Book.Season.With(line)}
 		s.Reading()
 	}
 }
