@@ -17,6 +17,7 @@ type brush struct {
 	scale   float64      // device pixels for a dp
 	origin  scene.Point  // of dp, in device pixels
 	camera  scene.Camera // of the pane being painted
+	culls   bool         // what lies outside the clip is not even begun
 }
 
 // device returns p, in dp, in device pixels.

@@ -14,8 +14,15 @@ func (g *brush) lid(l *scene.Lid) {
 		return
 	}
 	g.stamp(g.painter.sprite(l, g.theme, g.scale), g.device(at))
+	if label, ok := nameOf(l); ok {
+		g.text(&label)
+	}
+}
+
+// nameOf returns the name beneath a lid, where it has one there.
+func nameOf(l *scene.Lid) (scene.Text, bool) {
 	if l.Name == "" || l.Size >= scene.NameInside {
-		return
+		return scene.Text{}, false
 	}
 	label := scene.Text{
 		At: l.At, Shift: scene.Point{Y: l.Size/2 + nameBelow}, Text: l.Name, Size: nameSize,
@@ -27,7 +34,7 @@ func (g *brush) lid(l *scene.Lid) {
 	if l.Faded {
 		label.Role = scene.Ink3
 	}
-	g.text(&label)
+	return label, true
 }
 
 // nameSize is the size of a name under its lid, and nameBelow how far under the

@@ -13,6 +13,7 @@ type Painter struct {
 	masks   map[maskKey]*mask
 	sprites sprites
 	tools   tools
+	last    painted
 }
 
 // New returns a Painter with empty caches. It fails only if the typeface built
@@ -29,17 +30,25 @@ func New() (*Painter, error) {
 // upper left corner of dst; what reaches beyond it is cut off, and what no mark
 // covers stays as it was.
 func (p *Painter) Paint(dst *image.RGBA, s scene.Scene, theme Theme, scale float64) {
+	g := p.brush(dst, theme, scale)
+	g.marks(s.Marks)
+}
+
+// brush returns a brush for all of dst.
+func (p *Painter) brush(dst *image.RGBA, theme Theme, scale float64) brush {
 	b := dst.Bounds()
-	g := &brush{
+	return brush{
 		painter: p, canvas: canvas{dst: dst, clip: b, tools: &p.tools}, theme: theme, scale: scale,
 		origin: scene.Point{X: float64(b.Min.X), Y: float64(b.Min.Y)},
 	}
-	g.marks(s.Marks)
 }
 
 // marks paints marks one over the other.
 func (g *brush) marks(marks []scene.Mark) {
 	for _, m := range marks {
+		if g.culls && !g.bounds(m).Overlaps(g.clip) {
+			continue
+		}
 		switch m := m.(type) {
 		case scene.Rect:
 			g.rect(&m)
@@ -64,7 +73,7 @@ func (g *brush) marks(marks []scene.Mark) {
 // pane paints the marks of a pane through its camera, cut to its clip.
 func (g *brush) pane(m *scene.Pane) {
 	clip, camera := g.clip, g.camera
-	g.clip = clip.Intersect(g.pixels(camera.ScreenArea(m.Clip)))
+	g.clip = g.paneClip(m)
 	g.camera = m.Camera.Then(camera)
 	if !g.clip.Empty() {
 		g.marks(m.Marks)
@@ -72,8 +81,18 @@ func (g *brush) pane(m *scene.Pane) {
 	g.clip, g.camera = clip, camera
 }
 
+// paneClip returns the pixels that a pane shows.
+func (g *brush) paneClip(m *scene.Pane) image.Rectangle {
+	return g.clip.Intersect(g.pixels(g.camera.ScreenArea(m.Clip)))
+}
+
 // text paints a line of text.
 func (g *brush) text(m *scene.Text) {
+	g.painter.text(&g.canvas, g.device(g.textAt(m)), m.Text, m.Size*g.scale, m.Weight, g.theme.Colour(m.Role))
+}
+
+// textAt returns where a line of text begins, in dp.
+func (g *brush) textAt(m *scene.Text) scene.Point {
 	at := g.camera.Screen(m.At).Add(m.Shift)
 	if m.Middle {
 		at.Y += m.Size * capital / 2
@@ -84,7 +103,7 @@ func (g *brush) text(m *scene.Text) {
 	case scene.Right:
 		at.X -= g.painter.Width(m.Text, m.Size, m.Weight)
 	}
-	g.painter.text(&g.canvas, g.device(at), m.Text, m.Size*g.scale, m.Weight, g.theme.Colour(m.Role))
+	return at
 }
 
 // pixels returns the whole pixels that a, in dp, comes nearest to. What is not

@@ -81,12 +81,15 @@ func (p *Painter) sprite(l *scene.Lid, theme Theme, scale float64) *sprite {
 	return s
 }
 
+// reach is how far from its centre a lid's picture can go, dp. The signs that
+// reach furthest are the chevrons, 0.73 of the size, and the brackets of focus,
+// 8 dp beyond the edge.
+func reach(l *scene.Lid) float64 { return l.Size*0.75 + 9 }
+
 // paintLid paints the picture of a lid.
 func (p *Painter) paintLid(k look) *sprite {
-	// The signs that reach furthest from the centre are the chevrons, 0.73 of the
-	// size, and the brackets of focus, 8 dp beyond the edge.
-	reach := int(math.Ceil((k.lid.Size*0.75 + 9) * k.scale))
-	dst := image.NewRGBA(image.Rect(-reach, -reach, reach, reach))
+	out := int(math.Ceil(reach(&k.lid) * k.scale))
+	dst := image.NewRGBA(image.Rect(-out, -out, out, out))
 	g := lidBrush{
 		brush: brush{painter: p, canvas: canvas{dst: dst, clip: dst.Rect, tools: &p.tools}, theme: k.theme, scale: k.scale},
 		Lid:   &k.lid, body: newBody(&k.lid),
