@@ -10,6 +10,7 @@ import (
 	"lidmark/domain/rules"
 	"lidmark/storage"
 	"lidmark/ui/picture"
+	"lidmark/ui/state"
 )
 
 // bigBook is a file of 10,000 nucs and about half a million entries.
@@ -70,7 +71,7 @@ func scan(b *testing.B, path string) (n int) {
 func BenchmarkOpenAndToday(b *testing.B) {
 	path := bigBook(b)
 	for b.Loop() {
-		opened, err := shelf{booktest.BigClock}.Open(path)
+		opened, err := readBook(path)
 		if err != nil {
 			b.Fatal(err)
 		}
@@ -85,7 +86,7 @@ func BenchmarkOpenAndToday(b *testing.B) {
 func BenchmarkOpenToFirstPicture(b *testing.B) {
 	o := bigOptions(bigBook(b))
 	for b.Loop() {
-		s := o.state()
+		s := o.state(state.Prefs{})
 		opened, err := o.opened()
 		if err != nil {
 			b.Fatal(err)

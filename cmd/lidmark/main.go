@@ -1,5 +1,5 @@
-// Command lidmark is the window where a keeper of mating nucs looks at the book:
-// the day's work, the yard, the nucs and the batches.
+// Command lidmark is the window where a keeper of mating nucs keeps the book: the
+// day's work, the yard, the nucs and the batches.
 //
 //	lidmark [flags] [BOOK]
 //
@@ -66,27 +66,37 @@ func openWindow(o options) error {
 		return errors.New("there is no display here; paint a room with -picture FILE, or use lidbook")
 	}
 	a := app.NewWithID("lidmark.desktop")
-	s := o.state()
-	w, err := window.New(a, s, shelf{o.clock})
+	d := newDesk(configFolder(o.config), o.clock)
+	defer d.Close()
+	prefs, note := d.prefs()
+	s := o.state(prefs)
+	s.Note = note
+	w, err := window.New(a, s, d)
 	if err != nil {
 		return err
 	}
 	switch {
 	case o.demo:
-		w.OpenDemo()
+		w.Perform(state.OpenDemo{})
 	case o.book != "":
-		w.OpenFile(o.book)
+		w.Perform(state.OpenBook{Path: o.book})
 	}
 	w.Run(float32(s.Width), float32(s.Height), o.clock)
 	return nil
 }
 
-// state is what the window begins with, before any book is open.
-func (o options) state() state.State {
-	return state.State{
-		Now: o.clock(), Day: o.on, Width: o.width, Height: o.height,
-		Prefs: state.Prefs{Text: o.text, Dark: o.dark}, Room: state.Yard,
+// state is what the window begins with, before any book is open: what the
+// command line asks for, else what the keeper chose before.
+func (o options) state(p state.Prefs) state.State {
+	width, height := windowSize(p)
+	if o.width > 0 {
+		width, height = o.width, o.height
 	}
+	p.Dark = p.Dark || o.dark
+	if o.text > 0 {
+		p.Text = o.text
+	}
+	return state.State{Now: o.clock(), Day: o.on, Width: width, Height: height, Prefs: p, Room: state.Yard}
 }
 
 // hasDisplay tells whether a window can be shown: elsewhere than on macOS and

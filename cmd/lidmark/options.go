@@ -18,9 +18,10 @@ type options struct {
 	demo          bool
 	on            calendar.Day
 	picture, room string
-	width, height float64
-	dark          bool
-	text          float64 // 1 to 2
+	config        string  // where what the keeper chose is kept; "": where the system keeps such things
+	width, height float64 // 0: as the window was last
+	dark          bool    // else: as it was last
+	text          float64 // 1 to 2; 0: as it was last
 	clock         func() time.Time
 }
 
@@ -45,12 +46,13 @@ func parse(args []string) (o options, err error) {
 	})
 	f.StringVar(&o.picture, "picture", "", "paint a room into this PNG `file` and open no window")
 	f.StringVar(&o.room, "room", "yard", "the `room` painted: "+strings.Join(picture.Rooms(), ", "))
-	f.Func("size", "`width x height` of window or picture, like 1440x900 (the default)", func(s string) (err error) {
+	f.Func("size", "`width x height` of window or picture, like 1440x900 (else as it was last)", func(s string) (err error) {
 		o.width, o.height, err = picture.Size(s)
 		return err
 	})
+	f.StringVar(&o.config, "config", "", "the `folder` of what you chose for the window, and of drafts")
 	f.BoolVar(&o.dark, "dark", false, "dark instead of light")
-	f.Func("text", "text size in `per cent`, 100 (the default) to 200", func(s string) error {
+	f.Func("text", "text size in `per cent`, 100 to 200 (else as it was last)", func(s string) error {
 		percent, err := strconv.ParseFloat(s, 64)
 		if err != nil {
 			return errors.New("write it as a number, like 150")
@@ -58,7 +60,7 @@ func parse(args []string) (o options, err error) {
 		o.text, err = picture.TextSize(percent)
 		return err
 	})
-	o.width, o.height, o.text, o.clock = 1440, 900, 1, time.Now
+	o.clock = time.Now
 	books, err := parseAll(f, args)
 	if err != nil {
 		return o, err

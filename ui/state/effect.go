@@ -26,6 +26,8 @@ type (
 	Paste struct{}
 	// StopWork stops the long work that is under way.
 	StopWork struct{}
+	// ShowFile opens a finished file in the system's viewer.
+	ShowFile struct{ Path string }
 	// Found makes a new book at Path with its first entries, and opens it.
 	Found struct {
 		Path    string
@@ -36,18 +38,6 @@ type (
 	KeepDraft struct{ Draft Draft }
 )
 
-// Draft is what is typed and not written, of one book.
-type Draft struct {
-	Path   string            `json:"path"` // of the book
-	Fields map[string]string `json:"fields,omitzero"`
-	Form   string            `json:"form,omitzero"`      // the record that is open
-	Of     []book.Subject    `json:"of,omitzero"`        // what it is about
-	Unsaid []book.Entry      `json:"unwritten,omitzero"` // what the book did not take
-}
-
-// IsZero tells whether there is nothing to keep.
-func (d Draft) IsZero() bool { return len(d.Fields) == 0 && d.Form == "" && len(d.Unsaid) == 0 }
-
 func (CopyText) effect()   {}
 func (OpenDemo) effect()   {}
 func (ChooseBook) effect() {}
@@ -55,5 +45,6 @@ func (OpenBook) effect()   {}
 func (ChooseFile) effect() {}
 func (Paste) effect()      {}
 func (StopWork) effect()   {}
+func (ShowFile) effect()   {}
 func (Found) effect()      {}
 func (KeepDraft) effect()  {}

@@ -16,8 +16,9 @@ type (
 	// Opened puts a book into the window, or takes it out with nil. The same
 	// book with more entries keeps what is looked at.
 	Opened struct {
-		Book *Book
-		IDs  book.IDs // makes ids that the book does not have
+		Book  *Book
+		IDs   book.IDs // makes ids that the book does not have
+		Draft Draft    // what was typed in it and not written, when the program ended
 	}
 	// Ticked moves the clock.
 	Ticked struct{ Now time.Time }
@@ -34,6 +35,7 @@ type (
 		Tag    scene.Tag
 		Button Button
 		Mods   Mods
+		Clicks int // 2 is a double click
 	}
 	// Released lets the button go. Within is what lies in the rubber band, see
 	// [State.Band].
@@ -42,6 +44,7 @@ type (
 		Tag    scene.Tag
 		Within []scene.Ref
 		Mods   Mods
+		Clicks int // as with [Pressed]
 	}
 	// Wheeled turns the wheel by DX and DY, dp; down and right are positive.
 	Wheeled struct {
@@ -73,8 +76,12 @@ type (
 		Share float64
 	}
 	// Worked ends long work, or anything else that was to be done outside, with
-	// what there is to say: what was done, or what went wrong and what to do.
-	Worked struct{ Note Note }
+	// what there is to say: what was done, or what went wrong and what to do. A
+	// file to Show is opened in the system's viewer.
+	Worked struct {
+		Note Note
+		Show string
+	}
 )
 
 func (Opened) msg()   {}

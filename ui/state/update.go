@@ -17,6 +17,9 @@ func Update(s State, m Msg) (State, []Effect) {
 	if !reflect.DeepEqual(s.Prefs, next.Prefs) {
 		effects = append(effects, KeepPrefs{next.Prefs})
 	}
+	if next.typedSince(s) {
+		effects = append(effects, KeepDraft{next.Draft()})
+	}
 	return next, effects
 }
 
@@ -29,14 +32,15 @@ func (s State) sameCard(t State) bool {
 func (s State) update(m Msg) (State, []Effect) {
 	switch m := m.(type) {
 	case Opened:
-		s.Pen.IDs = m.IDs
-		return s.opened(m.Book), nil
+		s.Pen.IDs, s.Busy = m.IDs, nil
+		return s.opened(m.Book).drafted(m.Draft), nil
 	case Written:
 		return s.written(m)
 	case Ticked:
 		s.Now = m.Now
 	case Resized:
 		s.Width, s.Height = m.Width, m.Height
+		s.Prefs.Window = [2]float64{m.Width, m.Height}
 	case Moved:
 		return s.moved(m), nil
 	case Pressed:
@@ -60,6 +64,9 @@ func (s State) update(m Msg) (State, []Effect) {
 		s.Busy = &Busy{m.Words, m.Share}
 	case Worked:
 		s.Busy, s.Note = nil, m.Note
+		if m.Show != "" {
+			return s, []Effect{ShowFile{m.Show}}
+		}
 	}
 	return s, nil
 }

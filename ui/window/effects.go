@@ -1,99 +1,87 @@
 package window
 
 import (
+	"net/url"
 	"path/filepath"
 	"slices"
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/storage"
 
 	"lidmark/ui/state"
 )
 
-// perform does one effect. Slow ones run on a worker, and their outcome comes
-// back as a message.
-func (w *Window) perform(e state.Effect) {
+// Desk does for the window what needs no toolkit: it reads and writes books and
+// keeps what the keeper chose.
+type Desk interface {
+	// Do takes on an effect that came of s, and returns at once. What comes of
+	// it is told later, from any goroutine.
+	Do(s state.State, e state.Effect, tell func(state.Msg))
+	// Tick takes on the turn of a minute, and tells [state.Ticked] when all is
+	// ready for it.
+	Tick(s state.State, tell func(state.Msg))
+}
+
+// Perform does one effect: what needs the toolkit here, all else at the desk.
+func (w *Window) Perform(e state.Effect) {
 	switch e := e.(type) {
 	case state.CopyText:
 		w.app.Clipboard().SetContent(e.Text)
-	case state.OpenDemo:
-		w.OpenDemo()
+	case state.Paste:
+		w.send(state.Pasted{Text: w.app.Clipboard().Content()})
 	case state.ChooseBook:
-		w.choose()
+		w.chooseFile([]string{bookExtension}, func(path string) { w.Perform(state.OpenBook{Path: path}) })
+	case state.ChooseFile:
+		chose := func(path string) { w.send(state.Chose{For: e.For, Path: path}) }
+		if e.Name != "" {
+			w.nameFile(e.Name, chose)
+		} else {
+			w.chooseFile(e.Kinds, chose)
+		}
+	case state.ShowFile:
+		w.showFile(e.Path)
+	default:
+		w.desk.Do(w.state, e, w.tell)
 	}
 }
 
-// OpenDemo opens the demo season.
-func (w *Window) OpenDemo() { w.open("", w.books.Demo) }
-
-// OpenFile opens the book in a file; a dialog says what went wrong.
-func (w *Window) OpenFile(path string) {
-	w.open(path, func() (*state.Book, error) { return w.books.Open(path) })
-}
-
-// open opens a book on a worker. The stamp is taken first: what is written
-// while the book is read shows in it.
-func (w *Window) open(path string, read func() (*state.Book, error)) {
-	w.asked++
-	asked := w.asked
-	w.work(func() {
-		stamp := ""
-		if path != "" {
-			stamp = w.books.Stamp(path)
+// tell takes a message from any goroutine.
+func (w *Window) tell(m state.Msg) {
+	fyne.Do(func() {
+		if !w.closed {
+			w.send(m)
 		}
-		b, err := read()
-		fyne.Do(func() {
-			if asked == w.asked {
-				w.show(b, stamp, err)
-			}
-		})
 	})
 }
 
-// show shows the book that was opened, or says why it was not.
-func (w *Window) show(b *state.Book, stamp string, err error) {
-	if err != nil {
-		w.say("This book does not open", err.Error())
-	} else {
-		w.stamp = stamp
-		w.send(state.Opened{Book: b})
-		w.window.SetTitle("Lidmark: " + b.Name)
-	}
-}
+// complain tells the keeper what went wrong.
+func (w *Window) complain(text string) { w.send(state.Worked{Note: state.Note{Text: text, Bad: true}}) }
 
-// choose lets the keeper pick the file of a book.
-func (w *Window) choose() {
-	d := dialog.NewFileOpen(func(file fyne.URIReadCloser, err error) {
-		switch {
-		case err != nil:
-			w.say("No file was chosen", err.Error())
-		case file != nil:
-			_ = file.Close() // only its name is wanted; storage opens it
-			w.OpenFile(file.URI().Path())
-		}
-	}, w.window)
-	d.SetFilter(storage.NewExtensionFileFilter([]string{bookExtension}))
-	d.Show()
+// showFile opens a file in the system's viewer.
+func (w *Window) showFile(path string) {
+	if err := w.app.OpenURL(&url.URL{Scheme: "file", Path: filepath.ToSlash(path)}); err != nil {
+		w.complain("no program here shows " + path + "; it is written all the same")
+	}
 }
 
 const bookExtension = ".lidmark"
 
-// dropped opens the book that was dragged onto the window.
+// listExtensions are how files end that bring entries into a book.
+var listExtensions = []string{".csv", ".xlsx", ".jsonl"}
+
+// dropped opens the book that was dragged onto the window, or brings the list.
 func (w *Window) dropped(_ fyne.Position, files []fyne.URI) {
-	books := slices.DeleteFunc(slices.Clone(files), func(f fyne.URI) bool {
-		return !strings.EqualFold(filepath.Ext(f.Path()), bookExtension)
-	})
-	switch len(books) {
-	case 1:
-		w.OpenFile(books[0].Path())
-	case 0:
-		w.say("This is not a book", "drop a file that ends in "+bookExtension)
+	if len(files) != 1 {
+		w.complain("drop one file at a time: a book or a list")
+		return
+	}
+	path := files[0].Path()
+	switch ending := strings.ToLower(filepath.Ext(path)); {
+	case ending == bookExtension:
+		w.Perform(state.OpenBook{Path: path})
+	case slices.Contains(listExtensions, ending):
+		w.send(state.Chose{For: "drop", Path: path})
 	default:
-		w.say("One book at a time", "drop one file that ends in "+bookExtension)
+		w.complain(filepath.Base(path) + " is neither a book nor a list; drop a file that ends in " + bookExtension + ", .csv, .xlsx or .jsonl")
 	}
 }
-
-// say tells the keeper something in a dialog, in the words given.
-func (w *Window) say(title, text string) { dialog.ShowInformation(title, text, w.window) }

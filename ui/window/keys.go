@@ -26,8 +26,19 @@ func (s *stage) KeyUp(e *fyne.KeyEvent) { s.mods &^= heldKeys[e.Name] }
 // TypedRune, as the keyboard of the country has them.
 func (s *stage) TypedKey(e *fyne.KeyEvent) {
 	if name, ok := keyNames[e.Name]; ok {
-		s.send(state.Keyed{Key: name, Mods: s.mods})
+		s.key(name, s.mods)
 	}
+}
+
+// key sends a key by its name, with what can take the keys where that counts:
+// only Tab and the arrows go from one to the next.
+func (s *stage) key(name string, mods state.Mods) {
+	m := state.Keyed{Key: name, Mods: mods}
+	switch name {
+	case "Tab", "Left", "Right", "Up", "Down":
+		m.Stops = s.scene.Refs()
+	}
+	s.send(m)
 }
 
 // TypedRune sends a character, and the key it is: the filter takes the one
@@ -37,21 +48,34 @@ func (s *stage) TypedRune(r rune) {
 	s.send(state.Keyed{Key: string(r)})
 }
 
-// TypedShortcut sends a key with Ctrl or Alt.
+// TypedShortcut sends a key with Ctrl or Alt. The toolkit has some of them by
+// names of its own, and with Shift other keys for three of those.
 func (s *stage) TypedShortcut(sc fyne.Shortcut) {
-	switch k := sc.(type) {
-	case *desktop.CustomShortcut:
-		s.send(state.Keyed{Key: shortcutKey(k.KeyName), Mods: modsOf(k.Modifier)})
-	case *fyne.ShortcutCopy:
-		s.send(state.Keyed{Key: "C", Mods: state.Ctrl})
-	case *fyne.ShortcutSelectAll:
-		s.send(state.Keyed{Key: "A", Mods: state.Ctrl})
+	if k, ok := sc.(*desktop.CustomShortcut); ok {
+		s.key(shortcutKey(k.KeyName), modsOf(k.Modifier))
+		return
 	}
+	if letter, ok := shortcuts[sc.ShortcutName()]; ok {
+		s.key(letter, state.Ctrl)
+	}
+}
+
+// shortcuts are the toolkit's own ones: the letter that goes with Ctrl.
+var shortcuts = map[string]string{
+	(&fyne.ShortcutCopy{}).ShortcutName():      "C",
+	(&fyne.ShortcutCut{}).ShortcutName():       "X",
+	(&fyne.ShortcutPaste{}).ShortcutName():     "V",
+	(&fyne.ShortcutSelectAll{}).ShortcutName(): "A",
+	(&fyne.ShortcutUndo{}).ShortcutName():      "Z",
+	(&fyne.ShortcutRedo{}).ShortcutName():      "Y",
 }
 
 func shortcutKey(k fyne.KeyName) string {
 	if name, ok := keyNames[k]; ok {
 		return name
+	}
+	if k == fyne.KeySpace {
+		return " " // alone it comes as a character
 	}
 	return string(k)
 }

@@ -2,6 +2,8 @@ package window
 
 import (
 	"image"
+	"math"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
@@ -27,10 +29,27 @@ type stage struct {
 	pixels *image.RGBA
 	scene  scene.Scene // the one painted last; the pointer asks it
 	mods   state.Mods  // held now
+
+	over     scene.Tag // what the pointer is over
+	rested   bool      // it is there long enough for the reason to be told
+	unrest   func()    // takes back what rest was asked for
+	rest     func(time.Duration, func()) (stop func())
+	clicks   int // presses one upon the other
+	pressed  time.Time
+	pressing scene.Point
+	clock    func() time.Time
 }
 
+// How long the pointer rests on something before the window says more of it,
+// and within what time and distance a press is one more of the same.
+const (
+	restTime  = 150 * time.Millisecond
+	clickTime = 400 * time.Millisecond
+	clickNear = 4.0
+)
+
 func newStage(p *paint.Painter, shown func() (scene.Scene, paint.Theme), now func() state.State, send func(state.Msg)) *stage {
-	s := &stage{painter: p, shown: shown, now: now, send: send}
+	s := &stage{painter: p, shown: shown, now: now, send: send, rest: resting, unrest: func() {}, clock: time.Now}
 	s.raster = canvas.NewRaster(s.paint)
 	s.raster.ScaleMode = canvas.ImageScalePixels
 	s.ExtendBaseWidget(s)
@@ -61,7 +80,7 @@ func (s *stage) paint(w, h int) image.Image {
 	if width := float64(s.Size().Width); width > 0 {
 		scale = float64(w) / width
 	}
-	s.painter.Paint(s.pixels, s.scene, theme, scale*s.now().TextSize())
+	s.painter.Repaint(s.pixels, s.scene, theme, scale*s.now().TextSize())
 	return s.pixels
 }
 
@@ -80,13 +99,42 @@ func (s *stage) tag(p scene.Point) scene.Tag {
 func (s *stage) MouseIn(e *desktop.MouseEvent) { s.MouseMoved(e) }
 
 // MouseMoved tells where the pointer is.
-func (s *stage) MouseMoved(e *desktop.MouseEvent) {
-	p := s.at(e.Position)
-	s.send(state.Moved{At: p, Tag: s.tag(p)})
-}
+func (s *stage) MouseMoved(e *desktop.MouseEvent) { s.pointed(s.at(e.Position)) }
 
 // MouseOut tells that the pointer is over nothing.
-func (s *stage) MouseOut() { s.send(state.Moved{At: scene.Point{X: -1, Y: -1}}) }
+func (s *stage) MouseOut() { s.pointed(scene.Point{X: -1, Y: -1}) }
+
+// pointed tells where the pointer is: what it is over at once, the reason when
+// it has rested there, so that none flickers by.
+func (s *stage) pointed(p scene.Point) {
+	tag := s.tag(p)
+	if tag.Ref != s.over.Ref {
+		s.unrest()
+		s.rested, s.unrest = false, s.rest(restTime, func() {
+			s.rested = true
+			s.send(state.Moved{At: s.now().Pointer, Tag: s.over})
+		})
+	}
+	s.over = tag
+	if !s.rested {
+		tag.Reason = ""
+	}
+	s.send(state.Moved{At: p, Tag: tag})
+}
+
+// resting does something on the toolkit's goroutine after a while, unless it is
+// stopped.
+func resting(d time.Duration, do func()) (stop func()) {
+	stopped := false
+	t := time.AfterFunc(d, func() {
+		fyne.Do(func() {
+			if !stopped {
+				do()
+			}
+		})
+	})
+	return func() { stopped = true; t.Stop() }
+}
 
 // MouseDown tells of a button, and takes the keys.
 func (s *stage) MouseDown(e *desktop.MouseEvent) {
@@ -98,13 +146,23 @@ func (s *stage) MouseDown(e *desktop.MouseEvent) {
 		button = state.Secondary
 	}
 	p := s.at(e.Position)
-	s.send(state.Pressed{At: p, Tag: s.tag(p), Button: button, Mods: modsOf(e.Modifier)})
+	s.send(state.Pressed{At: p, Tag: s.tag(p), Button: button, Mods: modsOf(e.Modifier), Clicks: s.clicked(p)})
+}
+
+// clicked counts a press: how many there are with it, one upon the other.
+func (s *stage) clicked(p scene.Point) int {
+	now, d := s.clock(), p.Sub(s.pressing)
+	if now.Sub(s.pressed) > clickTime || math.Hypot(d.X, d.Y) > clickNear {
+		s.clicks = 0
+	}
+	s.clicks, s.pressed, s.pressing = s.clicks+1, now, p
+	return s.clicks
 }
 
 // MouseUp tells of the button let go, and of what lies in the rubber band.
 func (s *stage) MouseUp(e *desktop.MouseEvent) {
 	p := s.at(e.Position)
-	m := state.Released{At: p, Tag: s.tag(p), Mods: modsOf(e.Modifier)}
+	m := state.Released{At: p, Tag: s.tag(p), Mods: modsOf(e.Modifier), Clicks: s.clicks}
 	if band := s.now().Band(); !band.Empty() {
 		m.Within = s.scene.In(band)
 	}

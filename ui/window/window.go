@@ -6,23 +6,11 @@ import (
 
 	"fyne.io/fyne/v2"
 
-	"lidmark/domain/calendar"
 	"lidmark/ui/paint"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 	"lidmark/ui/view"
 )
-
-// Books opens books for the window. Its methods run on a worker and may take
-// as long as a disk does.
-type Books interface {
-	// Demo is the demo season.
-	Demo() (*state.Book, error)
-	// Open opens the book in a file.
-	Open(path string) (*state.Book, error)
-	// Stamp is a mark of a book's file that changes when somebody writes in it.
-	Stamp(path string) string
-}
 
 // Window is the keeper's window: a [state.State], shown.
 type Window struct {
@@ -30,26 +18,25 @@ type Window struct {
 	window  fyne.Window
 	stage   *stage
 	painter *paint.Painter
-	books   Books
+	desk    Desk
 	state   state.State
-	asked   int          // how many books were asked for; the last one asked for is shown
-	stamp   string       // of the file of the book that is shown
-	work    func(func()) // runs what may take long
+	closed  bool // what is told now comes too late
 }
 
 // New makes the window of an app, showing s. It fails only if the typeface
 // built into the program is damaged.
-func New(app fyne.App, s state.State, books Books) (*Window, error) {
+func New(app fyne.App, s state.State, desk Desk) (*Window, error) {
 	p, err := paint.New()
 	if err != nil {
 		return nil, err
 	}
 	app.Settings().SetTheme(Theme{Dark: s.Dark})
-	w := &Window{app: app, window: app.NewWindow("Lidmark"), painter: p, books: books, state: s, work: func(f func()) { go f() }}
+	w := &Window{app: app, window: app.NewWindow(title(nil)), painter: p, desk: desk, state: s}
 	w.stage = newStage(p, w.scene, func() state.State { return w.state }, w.send)
 	w.window.SetPadded(false)
 	w.window.SetContent(w.stage)
 	w.window.SetOnDropped(w.dropped)
+	w.window.SetOnClosed(func() { w.closed = true })
 	w.window.Canvas().Focus(w.stage)
 	return w, nil
 }
@@ -59,25 +46,17 @@ func New(app fyne.App, s state.State, books Books) (*Window, error) {
 func (w *Window) Run(width, height float32, clock func() time.Time) {
 	ctx, stop := context.WithCancel(context.Background())
 	defer stop()
-	go everyMinute(ctx, clock, w.tick)
+	go everyMinute(ctx, clock, func(now time.Time) { fyne.Do(func() { w.tick(now) }) })
 	w.window.Resize(fyne.NewSize(width, height))
 	w.window.ShowAndRun()
 }
 
-// tick moves the clock. It runs on a worker, so that a large book is read at
-// its new instant before the window asks for it; and it opens the book anew
-// when somebody wrote in it.
+// tick moves the clock, by way of the desk: a large book is read at its new
+// instant before the window asks for it.
 func (w *Window) tick(now time.Time) {
-	var b *state.Book
-	var stamp string
-	fyne.DoAndWait(func() { b, stamp = w.state.Book, w.stamp })
-	if b != nil && b.Path != "" && w.books.Stamp(b.Path) != stamp {
-		fyne.Do(func() { w.OpenFile(b.Path) })
-	}
-	if b != nil {
-		b.On(now, calendar.DayOf(now, b.Zone(now)))
-	}
-	fyne.Do(func() { w.send(state.Ticked{Now: now}) })
+	then := w.state
+	then.Now = now
+	w.desk.Tick(then, w.tell)
 }
 
 // scene is what the window shows and in which theme.
@@ -98,12 +77,23 @@ func (w *Window) send(m state.Msg) {
 	if before.Dark != next.Dark {
 		w.app.Settings().SetTheme(Theme{Dark: next.Dark})
 	}
+	if title(before.Book) != title(next.Book) {
+		w.window.SetTitle(title(next.Book))
+	}
 	if shows(m, before, next) {
 		w.stage.raster.Refresh()
 	}
 	for _, e := range effects {
-		w.perform(e)
+		w.Perform(e)
 	}
+}
+
+// title is what stands above the window.
+func title(b *state.Book) string {
+	if b == nil {
+		return "Lidmark"
+	}
+	return "Lidmark: " + b.Name
 }
 
 // shows tells whether a message can have changed the picture: a pointer that

@@ -1,9 +1,8 @@
 package window
 
 import (
-	"errors"
-	"strconv"
-	"sync/atomic"
+	"slices"
+	"strings"
 	"testing"
 	"time"
 	_ "time/tzdata"
@@ -22,46 +21,33 @@ import (
 
 var now = time.Date(2027, 5, 11, 7, 30, 0, 0, time.UTC)
 
-// shelf has the demo season and no file.
-type shelf struct{}
-
-func (shelf) Demo() (*state.Book, error) {
-	return &state.Book{Name: "demo season", Season: book.NewSeason(time.LoadLocation, demo.Season(calendar.DayOf(now, time.UTC), time.UTC))}, nil
+// table is a desk that does nothing and notes what it is asked.
+type table struct {
+	asked []state.Effect
+	tick  time.Time
 }
 
-func (shelf) Open(string) (*state.Book, error) { return nil, errors.New("there is no such file") }
+func (d *table) Do(_ state.State, e state.Effect, _ func(state.Msg)) { d.asked = append(d.asked, e) }
 
-func (shelf) Stamp(string) string { return "" }
-
-// growing is a file that somebody writes in.
-type growing struct {
-	shelf
-	stamp *atomic.Int32
+func (d *table) Tick(s state.State, tell func(state.Msg)) {
+	d.tick = s.Now
+	tell(state.Ticked{Now: s.Now})
 }
 
-func (g growing) Open(path string) (*state.Book, error) {
-	b, err := g.Demo()
-	b.Path = path
-	return b, err
+func demoBook() *state.Book {
+	return &state.Book{Name: "demo season", Season: book.NewSeason(time.LoadLocation, demo.Season(calendar.DayOf(now, time.UTC), time.UTC))}
 }
-
-func (g growing) Stamp(string) string { return strconv.Itoa(int(g.stamp.Load())) }
 
 // opened is a window of 1440 × 900 dp on the demo season, painted once.
 func opened(t *testing.T) *Window {
 	t.Helper()
 	app := test.NewTempApp(t)
-	w, err := New(app, state.State{Now: now, Room: state.Yard}, shelf{})
+	w, err := New(app, state.State{Now: now, Room: state.Yard}, &table{})
 	if err != nil {
 		t.Fatal(err)
 	}
-	w.work = func(f func()) { f() } // the test is its own worker
 	w.window.Resize(fyne.NewSize(1440, 900))
-	b, err := shelf{}.Demo()
-	if err != nil {
-		t.Fatal(err)
-	}
-	w.send(state.Opened{Book: b})
+	w.send(state.Opened{Book: demoBook()})
 	w.painted(1440, 900)
 	return w
 }
@@ -213,48 +199,170 @@ func TestThePixelsAreWhatTheToolkitWants(t *testing.T) {
 	}
 }
 
-func TestABookThatDoesNotOpenLeavesTheWindowAsItWas(t *testing.T) {
-	w := opened(t)
-	was := w.state.Book
-	w.OpenFile("nowhere.lidmark")
-	if w.state.Book != was {
-		t.Error("the book is gone from the window")
-	}
-	if w.window.Canvas().Overlays().Top() == nil {
-		t.Error("nothing says what went wrong")
-	}
+// asked is what the window asked of the desk since this was called last.
+func (w *Window) asked() (all []state.Effect) {
+	d := w.desk.(*table)
+	all, d.asked = d.asked, nil
+	return all
 }
 
-func TestWhatIsDroppedIsOpenedOrAnswered(t *testing.T) {
+func TestWhatIsDroppedIsOpenedBroughtOrAnswered(t *testing.T) {
 	w := opened(t)
-	for name, want := range map[string]int{"letter.txt": 0, "a.lidmark": 1, "A.LIDMARK": 1} {
-		asked := w.asked
-		w.dropped(fyne.Position{}, []fyne.URI{storage.NewFileURI("/" + name)})
-		if got := w.asked - asked; got != want {
-			t.Errorf("%s: %d books asked for, want %d", name, got, want)
+	w.asked()
+	for names, want := range map[string]string{
+		"letter.txt": "letter.txt is neither a book nor a list", "a.lidmark": "", "A.LIDMARK": "",
+		"nucs.csv": "", "nucs.XLSX": "", "a.lidmark b.lidmark": "drop one file at a time", "": "drop one file at a time",
+	} {
+		w.send(state.Worked{})
+		var files []fyne.URI
+		for name := range strings.FieldsSeq(names) {
+			files = append(files, storage.NewFileURI("/"+name))
+		}
+		w.dropped(fyne.Position{}, files)
+		if got := w.state.Note.Text; !strings.HasPrefix(got, want) || (want == "") != (got == "") {
+			t.Errorf("%s: the window says %q, want %q", names, got, want)
+		}
+		asks := w.asked()
+		if opens := len(asks) == 1; opens != strings.HasSuffix(strings.ToLower(names), bookExtension) && want == "" {
+			t.Errorf("%s: asked of the desk: %v", names, asks)
 		}
 	}
-	if w.window.Canvas().Overlays().Top() == nil {
-		t.Error("a letter was dropped, and nothing says that it is no book")
+}
+
+func TestTheClockGoesByWayOfTheDesk(t *testing.T) {
+	w := opened(t)
+	w.tick(now.Add(time.Minute))
+	if d := w.desk.(*table); !d.tick.Equal(now.Add(time.Minute)) || !w.state.Now.Equal(d.tick) {
+		t.Errorf("the desk has %v, the window %v", d.tick, w.state.Now)
 	}
 }
 
-func TestABookThatGrewIsOpenedAnew(t *testing.T) {
+func TestWhatIsToldAfterTheWindowClosedIsLost(t *testing.T) {
 	w := opened(t)
-	var stamp atomic.Int32
-	w.books = growing{stamp: &stamp}
-	w.OpenFile("a.lidmark")
-	first := w.state.Book
-	w.click(w.nucAt(t, "A1"), 0)
-
-	w.tick(now.Add(time.Minute))
-	if w.state.Book != first || !w.state.Now.Equal(now.Add(time.Minute)) {
-		t.Error("a book that nobody wrote in was opened anew, or the clock stands still")
+	w.window.Close()
+	w.tell(state.Worked{Note: state.Note{Text: "too late"}})
+	if w.state.Note.Text != "" {
+		t.Error("a closed window goes on")
 	}
-	stamp.Add(1)
-	w.tick(now.Add(2 * time.Minute))
-	if w.state.Book == first || w.state.Selection.Len() != 1 {
-		t.Errorf("a book that grew is not shown, or %d are selected", w.state.Selection.Len())
+}
+
+func TestTheTitleNamesTheBook(t *testing.T) {
+	w := opened(t)
+	if got := w.window.Title(); got != "Lidmark: demo season" {
+		t.Errorf("the title is %q", got)
+	}
+	w.send(state.Opened{})
+	if got := w.window.Title(); got != "Lidmark" {
+		t.Errorf("without a book the title is %q", got)
+	}
+}
+
+func TestTheClipboardGoesBothWays(t *testing.T) {
+	w := opened(t)
+	w.stage.TypedShortcut(&desktop.CustomShortcut{KeyName: fyne.KeyF, Modifier: fyne.KeyModifierControl})
+	w.Perform(state.CopyText{Text: "needs you"})
+	w.Perform(state.Paste{})
+	if w.state.Filter != "needs you" {
+		t.Errorf("pasted %q", w.state.Filter)
+	}
+}
+
+func TestShortcutsOfTheToolkitAreKeys(t *testing.T) {
+	w := opened(t)
+	var got []state.Msg
+	w.stage.send = func(m state.Msg) { got = append(got, m) }
+	for want, sc := range map[string]fyne.Shortcut{
+		"C": &fyne.ShortcutCopy{}, "X": &fyne.ShortcutCut{}, "V": &fyne.ShortcutPaste{}, "A": &fyne.ShortcutSelectAll{},
+		"Z": &fyne.ShortcutUndo{}, "Y": &fyne.ShortcutRedo{}, " ": &desktop.CustomShortcut{KeyName: fyne.KeySpace, Modifier: fyne.KeyModifierControl},
+	} {
+		got = nil
+		w.stage.TypedShortcut(sc)
+		if m, ok := got[0].(state.Keyed); len(got) != 1 || !ok || m.Key != want || m.Mods != state.Ctrl {
+			t.Errorf("%T sends %v, want Ctrl and %q", sc, got, want)
+		}
+	}
+	got = nil
+	w.stage.TypedShortcut(&desktop.CustomShortcut{KeyName: fyne.KeyZ, Modifier: fyne.KeyModifierControl | fyne.KeyModifierShift})
+	if m := got[0].(state.Keyed); m.Key != "Z" || m.Mods != state.Ctrl|state.Shift {
+		t.Errorf("Ctrl, Shift and Z send %v", m)
+	}
+	got = nil
+	w.stage.TypedRune('ł')
+	if len(got) != 2 || got[0] != (state.Wrote{Rune: 'ł'}) {
+		t.Errorf("a letter of AltGr sends %v", got)
+	}
+}
+
+func TestTabAndArrowsKnowTheStops(t *testing.T) {
+	w := opened(t)
+	var got state.Keyed
+	w.stage.send = func(m state.Msg) { got = m.(state.Keyed) }
+	for _, k := range []fyne.KeyName{fyne.KeyTab, fyne.KeyUp, fyne.KeyRight} {
+		w.stage.TypedKey(&fyne.KeyEvent{Name: k})
+		if len(got.Stops) < 20 {
+			t.Errorf("%s comes with %d stops", k, len(got.Stops))
+		}
+	}
+	w.stage.TypedKey(&fyne.KeyEvent{Name: fyne.KeyHome})
+	if got.Stops != nil {
+		t.Error("Home comes with stops, which cost a walk over the scene")
+	}
+}
+
+func TestAReasonIsToldWhenThePointerRests(t *testing.T) {
+	w := opened(t)
+	var later []func()
+	w.stage.rest = func(d time.Duration, do func()) func() {
+		if d != restTime {
+			t.Errorf("the pointer rests for %v", d)
+		}
+		later = append(later, do)
+		n := len(later) - 1
+		return func() { later[n] = func() {} }
+	}
+	a1, a3 := w.nucAt(t, "A1"), w.nucAt(t, "A3")
+	for _, p := range []scene.Point{a1, a3, a3.Add(scene.Point{X: 1})} {
+		w.stage.MouseMoved(mouse(p, 0))
+		if h := w.state.Hover; h.Ref != w.stage.tag(p).Ref || h.Reason != "" {
+			t.Fatalf("over %v at once: %+v, want what it is and no reason", p, h)
+		}
+	}
+	for _, do := range later {
+		do()
+	}
+	if h := w.state.Hover; h != w.stage.tag(a3) || h.Reason == "" {
+		t.Errorf("after a rest: %+v", h)
+	}
+	w.stage.MouseMoved(mouse(a3, 0))
+	if w.state.Hover.Reason == "" {
+		t.Error("moving within a nuc takes its reason away")
+	}
+	w.stage.MouseMoved(mouse(a1, 0))
+	if w.state.Hover.Reason != "" {
+		t.Error("over the next nuc a reason comes without a rest")
+	}
+}
+
+func TestPressesUponEachOtherAreCounted(t *testing.T) {
+	w := opened(t)
+	at := now
+	w.stage.clock = func() time.Time { return at }
+	var got []int
+	w.stage.send = func(m state.Msg) {
+		if m, ok := m.(state.Pressed); ok {
+			got = append(got, m.Clicks)
+		}
+	}
+	p := scene.Point{X: 300, Y: 300}
+	for _, c := range []struct {
+		p    scene.Point
+		wait time.Duration
+	}{{p, 0}, {p, 200 * time.Millisecond}, {p, time.Second}, {p.Add(scene.Point{X: 20}), 100 * time.Millisecond}} {
+		at = at.Add(c.wait)
+		w.stage.MouseDown(mouse(c.p, 0))
+	}
+	if want := []int{1, 2, 1, 1}; !slices.Equal(got, want) {
+		t.Errorf("clicks are counted %v, want %v", got, want)
 	}
 }
 

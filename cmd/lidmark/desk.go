@@ -1,0 +1,101 @@
+package main
+
+import (
+	"context"
+	"sync"
+	"time"
+
+	"lidmark/ui/state"
+)
+
+// desk does what the window asks for and no toolkit is needed for. Deeds are
+// written one after the other in the order in which they were sent; what takes
+// long is done beside that, one thing after the other, and can be stopped.
+type desk struct {
+	clock  func() time.Time
+	folder string // of what the keeper chose, and of drafts
+
+	writes, works, ticks worker
+	keeps                keeper
+
+	mu   sync.Mutex
+	open *opened            // the book that is open, or nil
+	stop context.CancelFunc // stops the long work under way, or nil
+}
+
+// pause is how long typing is gathered before its draft is written: what the
+// death of the program can cost.
+const pause = 250 * time.Millisecond
+
+func newDesk(folder string, clock func() time.Time) *desk {
+	return &desk{clock: clock, folder: folder, keeps: keeper{pause: pause}}
+}
+
+// Do takes on an effect.
+func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
+	switch e := e.(type) {
+	case state.Write:
+		d.writes.give(func() { d.write(s, e.Deed, tell) })
+	case state.KeepPrefs:
+		d.keeps.keep(d.prefsFile(), e.Prefs)
+	case state.KeepDraft:
+		d.keepDraft(e.Draft)
+	case state.StopWork:
+		d.stopWork()
+	case state.OpenDemo:
+		d.work(tell, d.openDemo)
+	case state.OpenBook:
+		d.work(tell, func(ctx context.Context, tell func(state.Msg)) { d.openBook(ctx, e.Path, tell) })
+	case state.Found:
+		d.work(tell, func(_ context.Context, tell func(state.Msg)) { d.found(e, tell) })
+	}
+}
+
+// work has long work done after that which is under way.
+func (d *desk) work(tell func(state.Msg), do func(context.Context, func(state.Msg))) {
+	d.works.give(func() {
+		ctx, stop := context.WithCancel(context.Background())
+		defer stop()
+		d.stops(stop)
+		do(ctx, tell)
+		d.stops(nil)
+	})
+}
+
+// stops notes what stops the long work under way.
+func (d *desk) stops(stop context.CancelFunc) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	d.stop = stop
+}
+
+func (d *desk) stopWork() {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if d.stop != nil {
+		d.stop()
+	}
+}
+
+// opened is the book that is open now, or nil.
+func (d *desk) opened() *opened {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	return d.open
+}
+
+// Close ends what is under way, in a moment: deeds that were sent are written,
+// then the draft of what was not, and the book is closed with its copy made.
+func (d *desk) Close() {
+	d.stopWork()
+	d.works.wait(func() {})
+	d.writes.wait(func() {})
+	d.keeps.flush()
+	d.shut(d.swap(nil), func(state.Msg) {})
+}
+
+// bad is a message that something went wrong.
+func bad(text string) state.Msg { return state.Worked{Note: state.Note{Text: text, Bad: true}} }
+
+// good is a message of something done.
+func good(text string) state.Msg { return state.Worked{Note: state.Note{Text: text}} }

@@ -1,0 +1,108 @@
+package main
+
+import (
+	"encoding/json"
+	"errors"
+	"io"
+	"io/fs"
+	"maps"
+	"os"
+	"path/filepath"
+	"sync"
+	"time"
+
+	"lidmark/storage"
+)
+
+// keeper writes small files that change often, such as what is being typed: of
+// each the newest state, a moment after it changed.
+type keeper struct {
+	pause  time.Duration                   // from a change to its writing
+	wrote  func(path string, failed error) // told of each file; may be nil
+	mu     sync.Mutex
+	due    map[string]any // what is to be written by path; nil: the file is to go
+	armed  bool
+	atDisk sync.Mutex // held while files are written
+}
+
+// keep has a value written as JSON; with nil the file goes.
+func (k *keeper) keep(path string, value any) {
+	k.mu.Lock()
+	defer k.mu.Unlock()
+	if k.due == nil {
+		k.due = map[string]any{}
+	}
+	k.due[path] = value
+	if !k.armed {
+		k.armed = true
+		time.AfterFunc(k.pause, k.flush)
+	}
+}
+
+// flush writes what is due now.
+func (k *keeper) flush() {
+	k.atDisk.Lock()
+	defer k.atDisk.Unlock()
+	k.mu.Lock()
+	due := k.due
+	k.due, k.armed = nil, false
+	k.mu.Unlock()
+	failed := map[string]any{}
+	for path, value := range due {
+		err := replaced(path, value)
+		if err != nil {
+			failed[path] = value
+		}
+		if k.wrote != nil {
+			k.wrote(path, err)
+		}
+	}
+	k.again(failed)
+}
+
+// again keeps what could not be written, until something newer is to be or the
+// next time something is written.
+func (k *keeper) again(failed map[string]any) {
+	k.mu.Lock()
+	defer k.mu.Unlock()
+	if len(failed) == 0 {
+		return
+	}
+	maps.Copy(failed, k.due)
+	k.due = failed
+}
+
+// replaced is a file whole and new, or as it was.
+func replaced(path string, value any) error {
+	if value == nil {
+		if err := os.Remove(path); !errors.Is(err, fs.ErrNotExist) {
+			return err
+		}
+		return nil
+	}
+	if err := os.MkdirAll(filepath.Dir(path), 0o700); err != nil {
+		return err
+	}
+	return storage.WriteFile(path, func(w io.Writer) error {
+		e := json.NewEncoder(w)
+		e.SetIndent("", "  ")
+		return e.Encode(value)
+	})
+}
+
+// kept reads what a keeper wrote. A file that is damaged is laid aside under
+// another name, which is given back.
+func kept(path string, value any) (aside string, err error) {
+	text, err := os.ReadFile(path)
+	if errors.Is(err, fs.ErrNotExist) {
+		return "", nil
+	}
+	if err == nil {
+		err = json.Unmarshal(text, value)
+	}
+	if err == nil {
+		return "", nil
+	}
+	aside = path + ".damaged"
+	return aside, errors.Join(err, os.Rename(path, aside))
+}

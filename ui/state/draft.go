@@ -1,0 +1,136 @@
+package state
+
+import (
+	"bytes"
+	"maps"
+	"slices"
+
+	"lidmark/domain/book"
+)
+
+// Draft is what is typed and not written, of one book, and where it was typed.
+// The zero Draft is nothing.
+type Draft struct {
+	Path   string            `json:"path"` // of the book
+	Fields map[string]string `json:"fields,omitzero"`
+	Form   string            `json:"form,omitzero"` // the record that is open
+	Of     []book.Subject    `json:"of,omitzero"`   // what it is about, or what is selected
+	Room   Room              `json:"room,omitzero"`
+	Fill   Fill              `json:"fill,omitzero"`
+	FillOf book.Subject      `json:"fillOf,omitzero"`
+	Unsaid []Unsaid          `json:"unwritten,omitzero"` // what the book has not taken
+}
+
+// Unsaid is a deed that the book has not taken.
+type Unsaid struct {
+	Words   string       `json:"words"`
+	Turns   bool         `json:"turns,omitzero"` // it undoes or redoes another one
+	Entries []book.Entry `json:"entries"`
+}
+
+// IsZero tells whether there is nothing to keep.
+func (d Draft) IsZero() bool { return len(d.Fields) == 0 && d.Form == "" && len(d.Unsaid) == 0 }
+
+// Without is the draft without the deeds whose entries are all in the book
+// already, which has tells.
+func (d Draft) Without(has func(book.EntryID) bool) Draft {
+	d.Unsaid = slices.DeleteFunc(slices.Clone(d.Unsaid), func(u Unsaid) bool {
+		return !slices.ContainsFunc(u.Entries, func(e book.Entry) bool { return !has(e.ID) })
+	})
+	return d
+}
+
+// Draft is what is typed and not written.
+func (s State) Draft() Draft {
+	d := Draft{Path: s.Book.Path, Of: subjects(s.Selection), Room: s.Room, Fill: s.Fill, FillOf: s.FillOf}
+	for name, f := range s.Fields {
+		if f.Text != "" && d.Fields == nil {
+			d.Fields = map[string]string{}
+		}
+		if f.Text != "" {
+			d.Fields[name] = f.Text
+		}
+	}
+	if s.Form != nil {
+		d.Form, d.Of = s.Form.Record, subjects(s.Form.Of)
+	}
+	for _, deed := range slices.Concat(s.Pen.Failed, s.Pen.Sent) {
+		d.Unsaid = append(d.Unsaid, Unsaid{deed.Words, deed.Turns, deed.Entries})
+	}
+	return d
+}
+
+// typedSince tells whether the draft of the book is another one than before.
+func (s State) typedSince(before State) bool {
+	if s.Book == nil || s.Book.Path == "" || s.Book.ReadOnly != "" || before.Book == nil || before.Book.Path != s.Book.Path {
+		return false
+	}
+	sameText := func(f, g Field) bool { return f.Text == g.Text }
+	return !maps.EqualFunc(s.Fields, before.Fields, sameText) || s.formName() != before.formName() ||
+		!slices.EqualFunc(s.Pen.Failed, before.Pen.Failed, sameDeed) || !slices.EqualFunc(s.Pen.Sent, before.Pen.Sent, sameDeed)
+}
+
+func sameDeed(d, e Deed) bool { return d.Number == e.Number }
+
+func (s State) formName() string {
+	if s.Form == nil {
+		return ""
+	}
+	return s.Form.Record
+}
+
+// drafted is the window with a draft back in it: where it was typed, its fields
+// filled, its form open, and what the book has not taken waiting to be tried
+// again.
+func (s State) drafted(d Draft) State {
+	if d.IsZero() {
+		return s
+	}
+	known := s.Reading().Known
+	s.Selection = Select(d.Of...).kept(known)
+	s.Room = min(d.Room, roomCount-1)
+	if d.FillOf.IsZero() || known(d.FillOf) {
+		s.Fill, s.FillOf = d.Fill, d.FillOf
+	}
+	for name, text := range d.Fields {
+		s = s.WithField(name, FieldOf(text))
+	}
+	for _, u := range d.Unsaid {
+		s.Pen.Deeds++
+		s.Pen.Failed = append(slices.Clip(s.Pen.Failed), Deed{Words: u.Words, Entries: u.Entries, Turns: u.Turns, Number: s.Pen.Deeds})
+		s.Pen.Why = "the program ended before the book had it"
+	}
+	s.Note = Note{Text: "what was typed and not written is here again"}
+	return s.formBack(d.Form)
+}
+
+// formBack is the window with the form of a record open again, its answers in
+// their fields; without both where it does not fit what is selected.
+func (s State) formBack(name string) State {
+	rec, ok := RecordNamed(name)
+	if !ok || !rec.fits(s) || rec.Asks == nil {
+		return s.withoutFields(FormField)
+	}
+	s.Form, s.Sheet = &Form{Record: name, Of: s.Selection, Asks: rec.asks(s)}, s.Layout().Over
+	first := s.Form.Asks[0]
+	if first.Kind == Choice || first.Kind == Yes {
+		return s.focused(ChoiceOf(FormField+first.Name, s.Typed(FormField+first.Name)))
+	}
+	return s.focused(FieldNamed(FormField + first.Name))
+}
+
+// subjects are what is selected in an order of their own, the one taken last at
+// the end.
+func subjects(sel Selection) []book.Subject {
+	return slices.SortedFunc(sel.All(), func(a, b book.Subject) int {
+		switch {
+		case a == b:
+			return 0
+		case a == sel.last:
+			return 1
+		case b == sel.last:
+			return -1
+		}
+		return bytes.Compare(a.UUID[:], b.UUID[:])
+	})
+}

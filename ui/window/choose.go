@@ -1,0 +1,87 @@
+package window
+
+import (
+	"os"
+	"path/filepath"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/storage"
+	"fyne.io/fyne/v2/widget"
+)
+
+// chooseFile lets the keeper pick a file that is there.
+func (w *Window) chooseFile(kinds []string, chose func(path string)) {
+	d := dialog.NewFileOpen(func(file fyne.URIReadCloser, err error) {
+		switch {
+		case err != nil:
+			w.complain("no file was chosen: " + err.Error())
+		case file != nil:
+			_ = file.Close() // only its name is wanted
+			chose(file.URI().Path())
+		}
+	}, w.window)
+	if len(kinds) > 0 {
+		d.SetFilter(storage.NewExtensionFileFilter(kinds))
+	}
+	if at, err := storage.ListerForURI(storage.NewFileURI(w.folder())); err == nil {
+		d.SetLocation(at)
+	}
+	d.Show()
+}
+
+// nameFile lets the keeper say where a new file goes and how it is called. The
+// toolkit's own dialog for that empties a file that is there as soon as it is
+// chosen; this one only gives its name.
+func (w *Window) nameFile(name string, chose func(path string)) {
+	folder := widget.NewLabel(w.folder())
+	folder.Truncation = fyne.TextTruncateEllipsis
+	called := widget.NewEntry()
+	called.SetText(name)
+	other := widget.NewButton("Another folder", func() {
+		dialog.ShowFolderOpen(func(dir fyne.ListableURI, err error) {
+			if err == nil && dir != nil {
+				folder.SetText(dir.Path())
+			}
+		}, w.window)
+	})
+	d := dialog.NewForm("Where to", "Choose", "Cancel", []*widget.FormItem{
+		widget.NewFormItem("Name", called), widget.NewFormItem("Folder", folder), widget.NewFormItem("", other),
+	}, func(yes bool) {
+		if path := filepath.Join(folder.Text, called.Text); yes && called.Text != "" {
+			w.unlessThere(path, func() { chose(path) })
+		}
+	}, w.window)
+	d.Resize(fyne.NewSize(560, 260))
+	d.Show()
+}
+
+// unlessThere goes on, but asks first where a file of the name is there. A book
+// is never replaced, and the desk says so.
+func (w *Window) unlessThere(path string, goOn func()) {
+	if _, err := os.Stat(path); err != nil || filepath.Ext(path) == bookExtension {
+		goOn()
+		return
+	}
+	dialog.ShowConfirm("Replace it?", filepath.Base(path)+" is there already.", func(yes bool) {
+		if yes {
+			goOn()
+		}
+	}, w.window)
+}
+
+// folder is where the keeper's files are: that of the book, else of the book
+// opened last, else the keeper's own.
+func (w *Window) folder() string {
+	switch s := w.state; {
+	case s.Book != nil && s.Book.Path != "":
+		return filepath.Dir(s.Book.Path)
+	case len(s.Recent) > 0:
+		return filepath.Dir(s.Recent[0])
+	}
+	home, err := os.UserHomeDir()
+	if err != nil {
+		return "."
+	}
+	return home
+}
