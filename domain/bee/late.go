@@ -104,6 +104,17 @@ func (l Late) way(w Way, placed, caged int) WayOut {
 	return out
 }
 
+// Keeps gives how many of the cells and the virgins from them are alive at an
+// instant, from Now on, if a way out is taken.
+func (l Late) Keeps(w WayOut) func(time.Time) float64 {
+	all := float64(l.Clock.cells)
+	if w.Left == 0 {
+		return func(time.Time) float64 { return all }
+	}
+	loose := l.left(w.Way, w.Left)
+	return func(t time.Time) float64 { return all - loose.Lost(t) }
+}
+
 // taken is how many of the cells and virgins found loose at Next are taken in:
 // no more than there are nucs left for, the cells first.
 func (l Late) taken(w Way, placed int, loose Loose) float64 {

@@ -17,13 +17,14 @@ type LateCard struct {
 	Batch   book.BatchID
 	Number  int
 	Now     time.Time
-	Next    time.Time // the next hour at which somebody is free
-	Cells   int       // still together
-	Fit     int       // nucs that take a cell now
-	Hard    time.Time // the last instant at which the cells may be together
-	First   time.Time // by then the first virgin has walked with an even chance
-	Middle  time.Time // half of the cells are out by then
-	Losses  []Loss    // in the order of time
+	Next    time.Time    // the next hour at which somebody is free
+	Cells   int          // still together
+	Fit     int          // nucs that take a cell now
+	Ready   []book.NucID // those nucs, where the batch is in a book, in walking order
+	Hard    time.Time    // the last instant at which the cells may be together
+	First   time.Time    // by then the first virgin has walked with an even chance
+	Middle  time.Time    // half of the cells are out by then
+	Losses  []Loss       // in the order of time
 	Ways    []bee.WayOut
 	Walking bool // a virgin was seen out: the triage comes first
 	Triage  [6]bee.TriageStep
@@ -54,7 +55,9 @@ func LateDay(v *book.View, id book.BatchID, next time.Time) (LateCard, bool) {
 	if next.IsZero() {
 		next = NextFree(v)
 	}
-	card := LateDayOf(b.Bee(b.Left()), v.On(), next, readyNucs(v), v.Numbers())
+	ready := readyNucs(v)
+	card := LateDayOf(b.Bee(b.Left()), v.On(), next, len(ready), v.Numbers())
+	card.Ready = ready
 	card.Batch, card.Number, card.Walking = id, b.Number, !b.Walking.IsZero()
 	return card, true
 }
@@ -84,12 +87,32 @@ func LateDayOf(b bee.Batch, now, next time.Time, fit int, n practice.Numbers) La
 
 const evenOdds = 0.5
 
-// readyNucs counts the nucs that take a cell now.
-func readyNucs(v *book.View) int {
-	ready, holds := 0, course.New(v)
+// LateCurve is a way out hour by hour.
+type LateCurve struct {
+	Way  bee.Way
+	Kept []float64 // cells and virgins alive, from the card's Now on, an hour apart
+}
+
+// LateCurves are the ways out of a card hour by hour, for so many hours.
+func LateCurves(v *book.View, card LateCard, hours int) []LateCurve {
+	late := bee.Late{Clock: v.Batch(card.Batch).Bee(card.Cells).Clock(v.Numbers()), Now: card.Now, Next: card.Next, Fit: card.Fit}
+	curves := make([]LateCurve, len(card.Ways))
+	for i, w := range card.Ways {
+		keeps := late.Keeps(w)
+		curves[i].Way = w.Way
+		for h := range hours + 1 {
+			curves[i].Kept = append(curves[i].Kept, keeps(card.Now.Add(time.Duration(h)*time.Hour)))
+		}
+	}
+	return curves
+}
+
+// readyNucs are the nucs that take a cell now.
+func readyNucs(v *book.View) (ready []book.NucID) {
+	holds := course.New(v)
 	for n := range v.Nucs() {
 		if takesCell(holds.Of(n), v.On()) {
-			ready++
+			ready = append(ready, n.Nuc)
 		}
 	}
 	return ready

@@ -34,6 +34,8 @@ func Of(s state.State, scale float64) (*image.RGBA, error) {
 func pixels(dp, scale float64) int { return int(math.Round(dp * scale)) }
 
 var rooms = map[string]func(*state.State){
+	"late":  ran("late day"),
+	"batch": func(s *state.State) { selectBatch(s); ran("batch room")(s) },
 	"today": func(s *state.State) { s.Room = state.Today },
 	"yard":  func(s *state.State) { s.Room, s.Pane = state.Yard, state.Split },
 	"map":   func(s *state.State) { s.Room, s.Pane = state.Yard, state.Map },
@@ -41,6 +43,22 @@ var rooms = map[string]func(*state.State){
 	"wall":  func(s *state.State) { s.Room, s.Pane = state.Yard, state.Wall },
 	"table": func(s *state.State) { s.Room, s.Pane = state.Yard, state.Table },
 	"book":  func(s *state.State) { s.Room = state.About },
+}
+
+// ran enters a room by its command, from Today.
+func ran(command string) func(*state.State) {
+	return func(s *state.State) { *s, _ = state.Update(*s, state.Ran{Command: command}) }
+}
+
+// selectBatch selects the last batch that nucs have queens of.
+func selectBatch(s *state.State) {
+	r := s.Reading()
+	for _, b := range slices.Backward(r.Batches()) {
+		if len(r.NucsOf(b.Batch)) > 0 {
+			s.Selection = state.Select(b.Batch.Subject())
+			return
+		}
+	}
 }
 
 // Rooms are the names that [Enter] knows, in the order of the alphabet.

@@ -19,8 +19,15 @@ type Answers struct {
 	View     *book.View        // of the moment of which the form tells
 	Mistakes map[string]string // by the name of the answer: what is wrong and what to do
 
-	s   State
-	ids book.IDs
+	s     State
+	ids   book.IDs
+	minds []string
+}
+
+// Mind notes what the keeper should know before it is written; it does not keep
+// it from being written.
+func (a *Answers) Mind(format string, args ...any) {
+	a.minds = append(a.minds, fmt.Sprintf(format, args...))
 }
 
 // Wrong notes what is wrong with an answer.

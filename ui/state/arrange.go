@@ -150,6 +150,9 @@ func (l Layout) TableRows() int { return max(0, int((l.Main.H-TableHead-TableFoo
 // most is how far a place can be scrolled.
 func (s State) most(p Place, l Layout) float64 {
 	switch p {
+	case FillPlace:
+		all, shown := s.FillHeight(l)
+		return max(0, all-shown)
 	case GridPlace:
 		return s.Grid(l).most()
 	case WallPlace:
@@ -159,6 +162,8 @@ func (s State) most(p Place, l Layout) float64 {
 		return TableRow * float64(max(0, len(s.Shown())-l.TableRows()))
 	case LanePlace:
 		return LaneHeight * float64(max(0, len(s.Present().Batches())-l.laneRows()))
+	case RecordPlace:
+		return s.WalkPane(l).most()
 	default:
 		return max(0, s.RouteHeight()-l.Main.H)
 	}

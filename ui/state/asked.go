@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"lidmark/domain/book"
+	"lidmark/domain/line"
 	"lidmark/domain/rules"
 )
 
@@ -15,7 +16,7 @@ func (s State) settled(a *Asked) (State, []Effect) {
 	ids.Deed()
 	var waits *rules.Question
 	given := a.Given
-	entries, keep := rules.Settle(s.Book.Season, a.Entries, &ids, func(q rules.Question) rules.Answer {
+	entries, keep := rules.Settle(s.season(), a.Entries, &ids, func(q rules.Question) rules.Answer {
 		if len(given) == 0 {
 			if waits == nil {
 				waits = &q
@@ -43,7 +44,12 @@ func (s State) settled(a *Asked) (State, []Effect) {
 	}
 	s.Pen.IDs = ids
 	s.Form = nil
-	return s.send(Deed{Words: a.Words, Entries: entries})
+	typed := withAnswers(a.Typed, entries, a.Entries, line.In(s.Present().View))
+	s, effects := s.send(Deed{Words: a.Words, Entries: entries, Typed: typed})
+	if s.Walk != nil && len(typed) > 0 {
+		s = s.walkOn(typed)
+	}
+	return s, effects
 }
 
 // options are the answers to a question.
@@ -58,6 +64,9 @@ func options(q rules.Question) (all []Option) {
 // leaves it open in the book.
 func (s State) answered(key string) (State, []Effect) {
 	a := *s.Asked
+	if a.Twice != "" {
+		return s.twiceAnswered(key)
+	}
 	a.Given = append(slices.Clip(a.Given), key)
 	return s.settled(&a)
 }
@@ -71,4 +80,6 @@ type Asked struct {
 	Given   []string // keys of the answers given so far, in the order of the questions
 	Asks    string   // the question that waits
 	Answers []Option // its answers: the key, and what it means
+	Typed   []Typed  // what was typed, where the entries are those of a line
+	Twice   string   // the words that may have been typed twice, where that is the question
 }

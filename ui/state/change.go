@@ -78,7 +78,7 @@ func (s State) leave() State {
 	case s.Selection.Len() > 0:
 		s.Selection = Selection{}
 	case s.Fill != NoFill:
-		s.Fill, s.FillOf, s.Focus = NoFill, book.Subject{}, scene.Ref{}
+		s = s.givenBack()
 	case s.Room == Yard && s.Pane != Split:
 		s.Pane = Split
 	}

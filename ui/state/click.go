@@ -46,6 +46,14 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 			s = s.toTask(number)
 		}
 		return s, nil
+	case RowRef:
+		return s.rowClicked(r), nil
+	case RecentRef:
+		return s, []Effect{OpenBook{r.ID}}
+	case StepRef:
+		return s.stepClicked(r), nil
+	case ColumnRef:
+		return s.columnClicked(r), nil
 	case PaneRef:
 		s.Selection, s.Sheet, s.Focus = Selection{}, false, r
 		return s, nil

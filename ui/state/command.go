@@ -38,18 +38,27 @@ func CommandNamed(name string) (Command, bool) {
 // behind them.
 func Commands() []Command { return commands }
 
-var commands = allCommands()
+var (
+	commands      []Command
+	byName, byKey map[string]int
+)
+
+// The tables are put together here and not where they are declared, because a
+// command may run another one.
+func init() {
+	records = allRecords()
+	commands = allCommands()
+	byName, byKey = index()
+}
 
 // allCommands are the rows of all tables, one behind the other.
 func allCommands() []Command {
-	all := slices.Concat(windowCommands, penCommands)
+	all := slices.Concat(windowCommands, startCommands, listCommands, penCommands, recordCommands)
 	for _, rec := range records {
 		all = append(all, rec.command())
 	}
 	return all
 }
-
-var byName, byKey = index()
 
 // index finds commands by name and by key.
 func index() (name, key map[string]int) {

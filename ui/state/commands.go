@@ -10,6 +10,11 @@ var windowCommands = []Command{
 	{Name: "numbers", Does: "My numbers", Keys: "Alt+U", Why: noBook, Do: enter(Numbers)},
 	{Name: "about", Does: "Book, and how to read a lid", Keys: "Alt+B", Why: noBook, Do: enter(About)},
 
+	{Name: "late day", Does: "the late day of a batch: what waiting costs, the ways out", Keys: "Alt+L", Word: "The ways out", Why: noLate, Do: pure(State.toLate)},
+	{Name: "give ready", Does: "give cells to the nucs that are ready", Word: "Give cells", Why: noReady, Do: giveReady},
+	{Name: "batch room", Does: "the batch in the whole room: stream, clock, evidence, nucs", Keys: "Alt+Enter", Word: "The whole batch", Why: noBatchChosen, Do: pure(State.toBatchRoom)},
+	{Name: "give back", Does: "give the room back", Word: "Back", Why: noFill, Do: pure(State.givenBack)},
+
 	{Name: "map", Does: "map; again: map and lids", Keys: "Alt+1", Why: noBook, Do: divide(Map)},
 	{Name: "lids", Does: "lids; again: map and lids", Keys: "Alt+2", Why: noBook, Do: divide(Lids)},
 	{Name: "wall", Does: "wall; again: map and lids", Keys: "Alt+3", Why: noBook, Do: divide(Wall)},
@@ -60,8 +65,6 @@ var windowCommands = []Command{
 	{Name: "leave", Does: "leave list, filter, selection", Keys: "Escape", Do: pure(State.leave)},
 	{Name: "keys", Does: "the keys", Keys: "? Shift+?", Do: pure(State.keysShown)},
 
-	{Name: "demo", Does: "open the demo season", Do: func(s State) (State, []Effect) { return s, []Effect{OpenDemo{}} }},
-	{Name: "open", Does: "open a book", Keys: "Ctrl+O", Do: func(s State) (State, []Effect) { return s, []Effect{ChooseBook{}} }},
 }
 
 // textSizes are the sizes of text there are.

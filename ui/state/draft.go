@@ -89,7 +89,7 @@ func (s State) drafted(d Draft) State {
 	known := s.Reading().Known
 	s.Selection = Select(d.Of...).kept(known)
 	s.Room = min(d.Room, roomCount-1)
-	if d.FillOf.IsZero() || known(d.FillOf) {
+	if filled := d.Fill == LateFill || d.Fill == BatchFill; filled && known(d.FillOf) {
 		s.Fill, s.FillOf = d.Fill, d.FillOf
 	}
 	for name, text := range d.Fields {

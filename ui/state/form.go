@@ -26,16 +26,39 @@ func (rec Record) open(s State) (State, []Effect) {
 	if rec.Asks == nil {
 		return s.submit()
 	}
-	first := FormField + f.Asks[0].Name
-	if f.Asks[0].Kind == Choice || f.Asks[0].Kind == Yes {
-		return s.focused(ChoiceOf(first, f.Asks[0].First)), nil
+	return s.toAsk(f.Asks[0]), nil
+}
+
+// toAsk gives the keys to a question.
+func (s State) toAsk(a Ask) State {
+	name := FormField + a.Name
+	switch a.Kind {
+	case Choice, Some:
+		answer := ""
+		if len(a.Options) > 0 {
+			answer = a.Options[0].Value
+		}
+		if a.has(a.First) {
+			answer = a.First
+		}
+		return s.focused(ChoiceOf(name, answer))
+	case Yes:
+		return s.focused(ChoiceOf(name, "yes"))
 	}
-	return s.WithField(first, s.Field(first).marked()).focused(FieldNamed(first)), nil
+	return s.WithField(name, s.Field(name).marked()).focused(FieldNamed(name))
+}
+
+// has tells whether a value is one of the options.
+func (a Ask) has(value string) bool {
+	return slices.ContainsFunc(a.Options, func(o Option) bool { return o.Value == value })
 }
 
 // first is the answer that stands there when the form opens, in the keeper's
 // units.
 func (s State) first(a Ask) string {
+	if a.Kind == Suggest {
+		return a.word(a.First)
+	}
 	v, err := strconv.ParseFloat(a.First, 64)
 	if a.Kind != Figure || err != nil || a.Unit == "" || s.Units == unit.Metric {
 		return a.First
@@ -78,15 +101,34 @@ func (s State) FormSays() (says FormSays) {
 	a.At, a.View = s.when(a, rec.Hour)
 	says.Answers = a
 	says.Facts = rec.Facts(s, a)
+	says.Minds = a.minds
 	names := line.In(s.Present().View)
-	for _, f := range says.Facts {
+	for i, f := range says.Facts {
 		if err := rules.Plausible(f); err != nil && len(a.Mistakes) == 0 {
-			a.Wrong(WhenField, "%v", err)
+			a.Wrong(s.asked(), "%v", err)
 		}
 		says.Back = append(says.Back, s.Units.Say(line.Words(f, names)))
-		says.mind(a.View, f)
+		if i < mostJudged {
+			says.mind(a.View, f)
+		}
 	}
 	return says
+}
+
+// mostJudged is how many facts of a form are judged as plans: of a row that is
+// written with one stroke the first ones tell, and a form answers within a
+// frame.
+const mostJudged = 24
+
+// asked is the first question of the form that is no choice, where an amount
+// that cannot be meant is told.
+func (s State) asked() string {
+	for _, a := range s.Form.Asks {
+		if a.Kind != Choice && a.Kind != Yes && a.Kind != Some && s.Typed(FormField+a.Name) != "" {
+			return a.Name
+		}
+	}
+	return WhenField
 }
 
 // mind notes what the rules have against a fact as a plan, once each.
@@ -149,11 +191,15 @@ func said(back []string) string {
 	return strings.Join(back, "")
 }
 
-// toMistake gives the keys to the first field that is wrong.
+// toMistake gives the keys to the first question that is answered wrong, and
+// lets the form say what is missing.
 func (s State) toMistake(mistakes map[string]string) State {
-	for _, a := range s.Form.Asks {
-		if mistakes[a.Name] != "" && a.Kind != Choice && a.Kind != Yes {
-			return s.focused(FieldNamed(FormField + a.Name))
+	f := *s.Form
+	f.Tried = true
+	s.Form = &f
+	for _, a := range f.Asks {
+		if mistakes[a.Name] != "" {
+			return s.toAsk(a)
 		}
 	}
 	return s

@@ -14,11 +14,17 @@ func (s State) key(m Keyed) (State, []Effect) {
 	if m.Key == "Return" {
 		m.Key = "Enter"
 	}
+	if next, took := s.keyPage(m); took {
+		return next, nil
+	}
 	if s.Asked != nil && m.Key != "Escape" {
 		return s.keyAsked(m)
 	}
 	if s.Typing && m.Mods&(Ctrl|Alt) == 0 && m.Key != "Escape" {
 		return s.keyFilter(m), nil
+	}
+	if next, effects, took := s.keyWalk(m); took {
+		return next, effects
 	}
 	if next, effects, took := s.keyFocus(m); took {
 		return next, effects
@@ -123,6 +129,7 @@ func (s State) pasted(text string) State {
 // wrote takes a character: for the field that takes the keys, for the filter, or
 // for the name of a nuc to go to and then for its line.
 func (s State) wrote(r rune) (State, []Effect) {
+	s = s.wroteWalk(r)
 	switch {
 	case s.Asked != nil:
 		return s, nil // it comes as Keyed

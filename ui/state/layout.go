@@ -106,7 +106,7 @@ func (s State) Layout() Layout {
 // ribboned tells whether the ribbon of days stands above the room: not where no
 // day matters, nor over the steps of a new book or a list that is brought.
 func (s State) ribboned() bool {
-	return s.Room != About && s.Room != Numbers && s.Fill != StartFill && s.Fill != ListFill
+	return s.Room != About && s.Room != Numbers && !s.paged() && (s.Book != nil || s.Size().H >= startRibbon)
 }
 
 // bandKept tells whether the band has room of its own. While the day is dragged
@@ -125,7 +125,7 @@ func (s State) bandKept() bool {
 
 // panes divides what is left of the window.
 func (l *Layout) panes(s State, rest scene.Area) {
-	if s.Room != About && s.Book != nil && s.Fill != BatchFill && s.Fill != StartFill && s.Fill != ListFill {
+	if s.Room != About && s.Book != nil && s.Fill != BatchFill && !s.paged() {
 		rest = l.card(s, rest)
 	}
 	l.Main = rest
@@ -153,6 +153,9 @@ func (l *Layout) panes(s State, rest scene.Area) {
 
 // card takes the card off the right side, or lays it over the pane.
 func (l *Layout) card(s State, rest scene.Area) scene.Area {
+	if s.Fill == RecordFill && l.Window.W < lettersLeast && s.Form == nil {
+		return rest // the list of letters goes first
+	}
 	width := CardWidth
 	if l.Narrow {
 		width = CardNarrow

@@ -72,14 +72,13 @@ func (s State) CardLine() TypedLine {
 // writeLine gives the book what a line says, once what it asks of the book is
 // answered.
 func (s State) writeLine(t TypedLine) (State, []Effect) {
-	var entries []book.Entry
+	entries := t.Entries(&t.ids, s.Now, s.Pen.Writer)
 	var back []string
 	for _, section := range t.Sections {
-		entries = append(entries, t.ids.Entries(section.At, s.Now, s.Pen.Writer, section.Facts...)...)
 		back = append(back, section.Subject+": "+section.Back)
 	}
 	s.Pen.IDs = t.ids
-	return s.settled(&Asked{Entries: entries, Words: said(back)})
+	return s.settled(&Asked{Entries: entries, Words: said(back), Typed: typedRows(s.Typed(LineField), t.Line)})
 }
 
 // lineBegun opens the line of the chosen nuc with its first letter.

@@ -67,17 +67,26 @@ func (s State) enterIn(name string) (State, []Effect) {
 	switch {
 	case name == LineField:
 		return s.lineEntered()
+	case name == WalkField && s.Walk != nil:
+		return s.walkEntered()
 	case strings.HasPrefix(name, FormField):
 		return s.submit()
+	case startField(name) || listField(name):
+		return s.enterInStart(name)
 	}
 	return s, nil
 }
 
 // changed is the window after the field of a name was edited.
 func (s State) changed(name string) State {
-	_ = strings.HasPrefix(name, FormField)
+	if name == WalkField && s.Walk != nil {
+		return s.lineDrafted().says()
+	}
+	if startField(name) || listField(name) {
+		return s.startChanged(name)
+	}
 	return s
 }
 
 // chose is the window after a file was chosen.
-func (s State) chose(m Chose) (State, []Effect) { return s, nil }
+func (s State) chose(m Chose) (State, []Effect) { return s.choseAtStart(m) }

@@ -35,6 +35,7 @@ type Reading struct {
 	sheet    func() func(book.NucID) []book.Fact
 	ground   func(book.YardID) scene.Area
 	lives    func(book.BatchID) Lives
+	late     func(book.BatchID) Late
 	rows     func(rowsKey) []Row
 }
 
@@ -77,6 +78,7 @@ func read(season *book.Season, at time.Time, d calendar.Day, ahead bool) *Readin
 	r.batches = sync.OnceValue(func() []*book.Batch { return slices.Collect(v.Batches()) })
 	r.workdays = sync.OnceValue(r.readWork)
 	r.ground, r.lives, r.rows = memo(r.readGround), memo(r.readLives), memo(r.readRows)
+	r.late = memo(r.readLate)
 	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(v, d) })
 	r.plan = sync.OnceValue(func() rules.DayPlan { return judged.Day(d) })
 	return r

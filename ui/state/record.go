@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"lidmark/domain/book"
+	"lidmark/domain/rules"
 )
 
 // Record is something that a keeper can write down of what is selected: a row
@@ -12,9 +13,10 @@ import (
 type Record struct {
 	Name string      // stable; its command is called so
 	Word string      // on its button and above its form: "Give a cell"
-	Of   []book.Kind // on whose card it stands; none: of the yard shown
+	Of   []book.Kind // on whose card it stands; [book.NoKind] is the yard shown
 	Many bool        // it can be written of several at once
 	Main bool        // it is the card's main button when it can be written
+	For  []rules.Act // the work that is due when it is the main one before all others
 	Hour bool        // when it happened is asked to the hour
 	// Fits tells whether the card offers it at all; nil: always.
 	Fits func(State) bool
@@ -35,7 +37,9 @@ type AskKind uint8
 const (
 	Words  AskKind = iota // a line of text
 	Figure                // a number, in the unit of the question
-	Choice                // one of the options
+	Choice                // one of the options, which are few
+	Some                  // any of the options; the field says them parted by commas
+	Suggest               // one of many options: its word is typed, or taken from those that fit
 	Yes                   // yes or no; the field says "yes" or nothing
 	NucsOf                // names of nucs: A1-A12, B4
 )
@@ -60,6 +64,8 @@ type Form struct {
 	Record string
 	Of     Selection // what it is about, as it was when the form opened
 	Asks   []Ask
+	Tried  bool   // it was to be written once: what is missing is said
+	Sought string // what was typed before the arrows went through what fits it
 }
 
 // FormField begins the names of the fields of a form.
@@ -69,12 +75,16 @@ const FormField = "form."
 const WhenField = "when"
 
 // records are all records, by what they are about.
-var records = slices.Concat(nucRecords, batchRecords, queenRecords, colonyRecords, orderRecords, yardRecords)
+var records []Record
+
+func allRecords() []Record {
+	return slices.Concat(nucRecords, careRecords, batchRecords, queenRecords, orderRecords, colonyRecords, yardRecords, peopleRecords, allRecordsOf, walkRecords)
+}
 
 // fits tells whether the card of what is selected offers a record.
 func (rec Record) fits(s State) bool {
 	switch kind := s.Selection.Last().Kind; {
-	case len(rec.Of) == 0 && kind != book.NoKind, len(rec.Of) > 0 && !slices.Contains(rec.Of, kind):
+	case !slices.Contains(rec.Of, kind):
 		return false
 	case s.Selection.Len() > 1 && !rec.Many:
 		return false
@@ -94,6 +104,27 @@ func (s State) Offered() (all []Record) {
 		}
 	}
 	return all
+}
+
+// Main is the record that is the main button of the card of what is selected:
+// the one for the work that is due, else the first of its kind that can be
+// written; "" when none can.
+func (s State) Main() string {
+	var due rules.Act
+	if n := s.chosen(); n != nil && n.Due != nil {
+		due = n.Due.Act
+	}
+	main := ""
+	for _, rec := range s.Offered() {
+		switch {
+		case rec.command().Reason(s) != "":
+		case rec.Name == "done", due != rules.ActNone && slices.Contains(rec.For, due):
+			return rec.Name
+		case rec.Main && main == "":
+			main = rec.Name
+		}
+	}
+	return main
 }
 
 // command is the record as a command.

@@ -44,8 +44,13 @@ type State struct {
 	Focus  scene.Ref        // what the keys go to; none: the nucs, or what they lie over
 	Form   *Form            // the record being filled in, in the place of the card
 	Asked  *Asked           // the question that waits for one key
+	Walk   *Walk            // the walk being typed in, where RecordFill fills the room
 	Note   Note             // what was done or went wrong, for the foot
 	Busy   *Busy            // long work under way
+
+	Start   Start   // a new book while it is begun
+	Bring   *Bring  // the list that is brought; nil: none
+	Machine Machine // what it runs on
 
 	Width, Height float64 // of the window, dp
 	Prefs
@@ -75,6 +80,7 @@ const (
 	BatchFill       // the batch FillOf, on Yard
 	StartFill       // the steps of a new book
 	ListFill        // a list that is brought
+	BooksFill       // what can be opened
 )
 
 // Pane is how the room Yard is divided. The zero Pane is map and lids.
@@ -163,10 +169,19 @@ func (s State) Away() bool { return s.Looked() != s.Today() }
 func (s State) Ahead() bool { return s.Looked() > s.Today() }
 
 // Reading is the book read on the day looked at; an empty one without a book.
-func (s State) Reading() *Reading { return s.Book.On(s.Now, s.Looked()) }
+// While a walk of that day is typed in it is as it was when the walk was opened:
+// a big book is not read anew after every line.
+func (s State) Reading() *Reading { return s.readOn(s.Looked()) }
 
 // Present is the book read now.
-func (s State) Present() *Reading { return s.Book.On(s.Now, s.Today()) }
+func (s State) Present() *Reading { return s.readOn(s.Today()) }
+
+func (s State) readOn(d calendar.Day) *Reading {
+	if s.Walk != nil && s.Walk.Day == d {
+		return s.Walk.Before
+	}
+	return s.Book.On(s.Now, d)
+}
 
 // Size is the window in lengths of the scene.
 func (s State) Size() scene.Area {

@@ -11,6 +11,7 @@ import (
 // of something else begins at its top.
 func Update(s State, m Msg) (State, []Effect) {
 	next, effects := s.update(m)
+	next = next.walked(s)
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
 		next = next.scrolled(CardPlace, -off)
 	}
@@ -32,8 +33,10 @@ func (s State) sameCard(t State) bool {
 func (s State) update(m Msg) (State, []Effect) {
 	switch m := m.(type) {
 	case Opened:
-		s.Pen.IDs, s.Busy = m.IDs, nil
+		s.Pen.IDs, s.Busy, s.Walk = m.IDs, nil, nil
 		return s.opened(m.Book).drafted(m.Draft), nil
+	case ListRead:
+		return s.listRead(m), nil
 	case Written:
 		return s.written(m)
 	case Ticked:
@@ -99,27 +102,16 @@ func (s State) opened(b *Book) State {
 func (s State) withPen() State {
 	s.Pen = Pen{IDs: s.Pen.IDs}
 	s.Form, s.Asked, s.Fields, s.Focus, s.Note = nil, nil, nil, scene.Ref{}, Note{}
+	s = s.begun()
 	if s.Book == nil {
 		return s
 	}
 	s.Pen.Writer = s.Writers[s.Book.Path]
 	if s.Pen.Writer == "" {
-		s.Pen.Writer = s.onlyPerson()
+		s.Pen.Writer = s.Present().View.OnlyPerson()
 	}
 	s.Prefs = s.recalled(s.Book.Path, s.Pen.Writer)
 	return s
-}
-
-// onlyPerson is the name of the only person of the book; "" when there are
-// several or none.
-func (s State) onlyPerson() (name string) {
-	for p := range s.Present().View.People() {
-		if name != "" {
-			return ""
-		}
-		name = p.Name
-	}
-	return name
 }
 
 func (s State) moved(m Moved) State {
@@ -200,6 +192,9 @@ func (s State) wheeled(m Wheeled) State {
 	if s.Keys {
 		return s.scrolledKeys(m.DY)
 	}
+	if s.paged() {
+		return s.wheeledPage(m)
+	}
 	if s.Book == nil {
 		return s
 	}
@@ -260,6 +255,10 @@ func (s State) wheeledPlace(p Place, d float64, l Layout) State {
 // mainPlace is what scrolls in the main pane.
 func (s State) mainPlace() Place {
 	switch {
+	case s.Walk != nil:
+		return RecordPlace
+	case s.Fill == LateFill || s.Fill == BatchFill:
+		return FillPlace
 	case s.Room == Today:
 		return RoutePlace
 	case s.Pane == Wall:

@@ -15,6 +15,7 @@ type Deed struct {
 	Number  int          // counts the deeds of this window; the outcome comes back under it
 	Turns   bool         // it undoes or redoes another one
 	Strikes []book.Entry // what struck its entries, while it is undone
+	Typed   []Typed      // what was typed, where it was a line
 }
 
 // Pen is what the window has written and is about to write. The zero Pen has

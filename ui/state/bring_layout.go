@@ -1,0 +1,146 @@
+package state
+
+import (
+	"strconv"
+	"unicode/utf8"
+
+	"lidmark/ui/scene"
+)
+
+// ColumnRef is the kind of a [scene.Ref] of the head of a column of a list; ID
+// is its number from 1.
+const ColumnRef = "column"
+
+func columnRef(column int) scene.Ref {
+	return scene.Ref{Kind: ColumnRef, ID: strconv.Itoa(column)}
+}
+
+// Measures of the table of a list, dp.
+const (
+	ListRow     = 30.0
+	ListHead    = 56.0 // the meanings above the columns, and their letters
+	ListNumber  = 58.0 // the numbers of the rows
+	listLetter  = 7.4  // a letter is reckoned so wide: state measures no text
+	listAir     = 22.0
+	listNarrow  = 84.0
+	listWide    = 176.0
+	listWords   = 0.46 // of the width is for what a row becomes, at least
+	listMeasure = 200  // so many rows say how wide a column is
+)
+
+// ListLayout is where the table of a list lies.
+type ListLayout struct {
+	Page     scene.Area // all between the rooms and the foot
+	Table    scene.Area // its rows in sight, below the heads
+	Columns  []ListPlace
+	Words    float64 // where what a row becomes begins
+	FirstRow int     // the first row in sight, from 0
+	More     int     // columns that lie beyond the right
+}
+
+// ListPlace is where a column lies.
+type ListPlace struct {
+	Column int // from 1
+	X, W   float64
+}
+
+// listTop and listFoot are how much of the page is above the heads of the table
+// and below its rows.
+const listTop, listFoot = 168.0, 96.0
+
+// ListLayout is where the table of the list lies now.
+func (s State) ListLayout() ListLayout {
+	w := s.Size()
+	l := ListLayout{Page: scene.Area{Y: RoomsHeight, W: w.W, H: w.H - RoomsHeight - FootHeight}}
+	top, foot := listTop, listFoot
+	if w.H < startRibbon {
+		top, foot = 136, 60
+	}
+	if s.Book == nil {
+		top += 62
+	}
+	y := l.Page.Y + top + ListHead
+	l.Table = scene.Area{X: Edge, Y: y, W: w.W - 2*Edge, H: max(2*ListRow, l.Page.Bottom()-foot-y)}
+	l.FirstRow = int(s.Scroll[FillPlace] / ListRow)
+	l.place(s.Bring)
+	return l
+}
+
+// place sets columns side by side as far as they have room.
+func (l *ListLayout) place(b *Bring) {
+	x := l.Table.X + ListNumber
+	end := l.Table.X + l.Table.W*(1-listWords)
+	widths := b.widths()
+	for i := b.First; i < len(widths); i++ {
+		if x+widths[i] > end && i > b.First {
+			l.More = len(widths) - i
+			break
+		}
+		l.Columns = append(l.Columns, ListPlace{i + 1, x, widths[i]})
+		x += widths[i]
+	}
+	l.Words = x + 12
+}
+
+// widths are how wide the columns are.
+func (b *Bring) widths() []float64 {
+	all := make([]float64, len(b.Options.Columns))
+	for i, c := range b.Options.Columns {
+		all[i] = min(listAir+22+listLetter*float64(utf8.RuneCountInString(c.Words())), 150)
+	}
+	rows := b.Rows()
+	for _, row := range rows[:min(len(rows), listMeasure)] {
+		for i, c := range row.Cells[:min(len(row.Cells), len(all))] {
+			all[i] = max(all[i], listAir+listLetter*float64(utf8.RuneCountInString(c.Text)))
+		}
+	}
+	for i := range all {
+		all[i] = min(max(all[i], listNarrow), listWide)
+	}
+	return all
+}
+
+// listScrolled is the window with the rows of the list scrolled by d.
+func (s State) listScrolled(d float64) State {
+	l := s.ListLayout()
+	most := max(0, float64(len(s.Bring.Result.Rows))*ListRow-l.Table.H)
+	return s.scrolled(FillPlace, min(max(0, s.Scroll[FillPlace]+d), most)-s.Scroll[FillPlace])
+}
+
+// columnClicked opens the meanings of a column, or shuts them.
+func (s State) columnClicked(r scene.Ref) State {
+	column, _ := strconv.Atoi(r.ID)
+	if s.Bring == nil || column < 1 || column > len(s.Bring.Options.Columns) {
+		return s
+	}
+	if s.Bring.Open == column {
+		return s.columnShut()
+	}
+	b := *s.Bring
+	b.Open = column
+	s.Bring = &b
+	return s.focused(ChoiceOf(ListColumn(column), s.Typed(ListColumn(column))))
+}
+
+// columnShut is the window without the meanings of a column, the keys going to
+// its head.
+func (s State) columnShut() State {
+	b := *s.Bring
+	s.Focus = columnRef(b.Open)
+	b.Open = 0
+	s.Bring = &b
+	return s
+}
+
+// besideColumn gives the keys to the head of the next column, which comes in
+// sight.
+func (s State) besideColumn(by int) State {
+	column, _ := strconv.Atoi(s.Focus.ID)
+	b := *s.Bring
+	column = min(max(column+by, 1), len(b.Options.Columns))
+	b.First, s.Focus = min(b.First, column-1), columnRef(column)
+	for s.Bring = &b; column > b.First+len(s.ListLayout().Columns); {
+		b.First++
+	}
+	return s
+}

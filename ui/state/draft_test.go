@@ -1,0 +1,159 @@
+package state_test
+
+import (
+	"encoding/json"
+	"slices"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"lidmark/domain/book"
+	"lidmark/ui/state"
+)
+
+// onFile is a window on a book that has a file.
+func onFile(t testing.TB) *window {
+	t.Helper()
+	w := start(t)
+	b := &state.Book{Season: w.Book.Season, Name: "hill", Path: "/books/hill.lidmark"}
+	return w.send(state.Opened{Book: b})
+}
+
+// drafts are the drafts that were to be kept, as they come back from disk.
+func (w *window) drafts() (all []state.Draft) {
+	w.t.Helper()
+	for _, e := range w.effects {
+		if k, ok := e.(state.KeepDraft); ok {
+			text, err := json.Marshal(k.Draft)
+			if err != nil {
+				w.t.Fatal(err)
+			}
+			var d state.Draft
+			if err := json.Unmarshal(text, &d); err != nil {
+				w.t.Fatal(err)
+			}
+			all = append(all, d)
+		}
+	}
+	return all
+}
+
+// back is a new window on the same book with a draft in it.
+func (w *window) back(d state.Draft) *window {
+	return start(w.t).send(state.Opened{Book: w.Book, Draft: d})
+}
+
+func TestEveryKeystrokeIsInTheDraft(t *testing.T) {
+	w := onFile(t).run("yard")
+	w.tap(w.ref("A1"), 0)
+	before := len(w.drafts())
+	w.write("e b4")
+	all := w.drafts()[before:]
+	if len(all) != 4 {
+		t.Fatalf("4 keystrokes made %d drafts", len(all))
+	}
+	got := w.back(all[3])
+	if text := got.Field(state.LineField).Text; text != "e b4" || got.chosen() != "A1" || got.Room != state.Yard {
+		t.Errorf("back are %q about %q in room %d", text, got.chosen(), got.Room)
+	}
+	if got.Note.Text == "" {
+		t.Error("nothing says that something is back")
+	}
+	w.send(state.Moved{}, state.Resized{Width: 1000, Height: 700}).press("Left")
+	if more := len(w.drafts()) - before; more != 4 {
+		t.Errorf("moving about made %d drafts more", more-4)
+	}
+}
+
+func TestWhatTheBookDidNotTakeIsInTheDraft(t *testing.T) {
+	w := onFile(t).run("yard")
+	w.tap(w.ref("A1"), 0)
+	w.write("e").press("Enter")
+	sent := w.Pen.Sent
+	if len(sent) != 1 {
+		t.Fatalf("%d deeds sent", len(sent))
+	}
+	last := func() state.Draft { all := w.drafts(); return all[len(all)-1] }
+	if d := last(); len(d.Unsaid) != 1 {
+		t.Fatalf("on its way a deed is in no draft: %+v", d)
+	}
+	w.send(state.Written{Number: sent[0].Number, Failed: "the disk is full; make room"})
+	w.effects = append(w.effects, state.KeepDraft{Draft: w.Draft()})
+	got := w.back(last())
+	if len(got.Pen.Failed) != 1 || got.Pen.Failed[0].Words != sent[0].Words || got.Pen.Why == "" {
+		t.Fatalf("back are %+v because %q", got.Pen.Failed, got.Pen.Why)
+	}
+	same := func(a, b book.Entry) bool { return a.ID == b.ID }
+	if !slices.EqualFunc(got.Pen.Failed[0].Entries, sent[0].Entries, same) {
+		t.Error("what is to be tried again are other entries")
+	}
+	got.effects = nil
+	got.run("again")
+	write, ok := got.effects[0].(state.Write)
+	if !ok || !slices.EqualFunc(write.Deed.Entries, sent[0].Entries, same) {
+		t.Fatalf("trying again does %+v", got.effects)
+	}
+	got.send(state.Written{Number: write.Deed.Number, Book: got.Book})
+	all := got.drafts()
+	if d := all[len(all)-1]; !d.IsZero() || got.Unsaved() {
+		t.Errorf("when all is written the draft is %+v", d)
+	}
+}
+
+func TestADraftLeavesOutWhatIsInTheBook(t *testing.T) {
+	a, b := book.Entry{ID: book.EntryID{1}}, book.Entry{ID: book.EntryID{2}}
+	d := state.Draft{Path: "x", Unsaid: []state.Unsaid{{Entries: []book.Entry{a}}, {Entries: []book.Entry{a, b}}}}
+	got := d.Without(func(id book.EntryID) bool { return id == a.ID })
+	if len(got.Unsaid) != 1 || len(got.Unsaid[0].Entries) != 2 || len(d.Unsaid) != 2 {
+		t.Errorf("of %+v there is left %+v", d, got)
+	}
+}
+
+func TestNoDraftWhereNothingCanBeWritten(t *testing.T) {
+	for name, b := range map[string]*state.Book{
+		"demo":      {Name: "demo"},
+		"read only": {Name: "hill", Path: "/books/hill.lidmark", ReadOnly: "another program has it"},
+	} {
+		w := start(t)
+		b.Season = w.Book.Season
+		w.send(state.Opened{Book: b}).run("yard")
+		w.tap(w.ref("A1"), 0).write("e b4")
+		if all := w.drafts(); len(all) > 0 {
+			t.Errorf("%s: %+v", name, all)
+		}
+	}
+}
+
+// Whatever a draft holds, the window takes it and can be drawn and used.
+func TestAnyDraftComesBack(t *testing.T) {
+	w := onFile(t)
+	var subjects []book.Subject
+	for _, n := range w.Reading().Nucs[:8] {
+		subjects = append(subjects, n.Nuc.Nuc.Subject())
+	}
+	subjects = append(subjects, book.NucID{9}.Subject(), book.Subject{})
+	names := []string{state.LineField, "form.when", "form.note", "filter", ""}
+	for _, c := range state.Commands() {
+		names = append(names, c.Name)
+	}
+	rapid.Check(t, func(r *rapid.T) {
+		d := state.Draft{
+			Path: w.Book.Path, Form: rapid.SampledFrom(names).Draw(r, "form"),
+			Of:   rapid.SliceOfN(rapid.SampledFrom(subjects), 0, 3).Draw(r, "of"),
+			Room: state.Room(rapid.Uint8().Draw(r, "room")), Fill: state.Fill(rapid.Uint8().Draw(r, "fill")),
+			FillOf: rapid.SampledFrom(subjects).Draw(r, "fill of"),
+			Fields: rapid.MapOf(rapid.SampledFrom(names), rapid.String()).Draw(r, "fields"),
+		}
+		got := w.back(d)
+		if (got.Form != nil) != (got.Form != nil && got.Form.Record == d.Form) {
+			r.Errorf("form %+v, want %q", got.Form, d.Form)
+		}
+		for name, f := range got.Fields {
+			if got.Form == nil && strings.HasPrefix(name, state.FormField) {
+				r.Errorf("field %q %q without a form", name, f.Text)
+			}
+		}
+		got.press("Tab").write("x").press("Enter").press("Escape")
+	})
+}

@@ -1,0 +1,144 @@
+package state
+
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/practice"
+	"lidmark/domain/rules"
+)
+
+// LateHours is for how many hours the late day's curves are reckoned.
+const LateHours = 30
+
+// Measures of what fills a room and scrolls where it is low, dp.
+const (
+	LateHead  = 44.0  // the strip above the curves
+	LateChart = 330.0 // the curves with their axis
+	LateRow   = 56.0  // a way out
+	BatchHead = 42.0
+	ClockHead = 62.0 // from the top of the clock to its first step
+	ClockRow  = 26.0 // a step of the clock, at least
+
+	batchStream = 132.0
+	lateFoot    = 56.0
+)
+
+// FillHeight is how high what fills the room is, and how much of it shows.
+func (s State) FillHeight(l Layout) (all, shown float64) {
+	switch s.Fill {
+	case LateFill:
+		late, _ := s.FilledLate()
+		return LateChart + lateFoot + LateRow*float64(len(late.Ways)), l.Main.H - LateHead
+	case BatchFill:
+		id, _ := s.FillOf.Batch()
+		r := s.Reading()
+		if b := r.View.Batch(id); !b.At.IsZero() {
+			return ClockRow * float64(len(r.ClockOf(b))), l.Main.H - BatchHead - l.BatchStream() - ClockHead
+		}
+	}
+	return 0, 0
+}
+
+// BatchStream is how high the stream of the batch that fills the room is.
+func (l Layout) BatchStream() float64 { return min(batchStream, l.Main.H*0.3) }
+
+// FillOffset is how far what fills the room is scrolled.
+func (s State) FillOffset(l Layout) float64 {
+	all, shown := s.FillHeight(l)
+	return min(s.Scroll[FillPlace], max(0, all-shown))
+}
+
+// Late is the late day of a batch: the ways out, and each of them by the hour.
+type Late struct {
+	rules.LateCard
+	Curves []rules.LateCurve
+	Spread float64 // hours by which the clock of the whole batch may be off, one standard deviation
+}
+
+// Late is the late day of a batch; false when its cells are not together, or
+// their hard hour is far.
+func (r *Reading) Late(batch book.BatchID) (Late, bool) {
+	l := r.late(batch)
+	return l, l.Cells > 0
+}
+
+func (r *Reading) readLate(batch book.BatchID) Late {
+	if !rules.LateSoon(r.View, batch, r.Course.Clock(batch)) {
+		return Late{}
+	}
+	card, ok := rules.LateDay(r.View, batch, rules.NextFree(r.View))
+	if !ok {
+		return Late{}
+	}
+	spread := r.Numbers().Duration(practice.SharedShiftSpread).Hours()
+	return Late{card, rules.LateCurves(r.View, card, LateHours), spread}
+}
+
+// lateBatch is the batch whose late day is worth a look: the one selected, else
+// the first with a hard deadline on the day.
+func (s State) lateBatch() (book.BatchID, bool) {
+	r := s.Reading()
+	subjects := []book.Subject{s.Selection.Last()}
+	for _, f := range r.Plan().Hard {
+		subjects = append(subjects, f.Of)
+	}
+	for _, sub := range subjects {
+		if id, ok := sub.Batch(); ok {
+			if _, late := r.Late(id); late {
+				return id, true
+			}
+		}
+	}
+	return book.BatchID{}, false
+}
+
+func noLate(s State) string {
+	if why := noBook(s); why != "" {
+		return why
+	}
+	if _, ok := s.lateBatch(); !ok {
+		return "no batch has its hard hour near"
+	}
+	return ""
+}
+
+// toLate is the window with the late day filling Today.
+func (s State) toLate() State {
+	batch, _ := s.lateBatch()
+	s = s.entered(Today)
+	s.Fill, s.FillOf = LateFill, batch.Subject()
+	s.Selection = Select(batch.Subject())
+	return s
+}
+
+// FilledLate is the late day that fills the room.
+func (s State) FilledLate() (Late, bool) {
+	id, ok := s.FillOf.Batch()
+	if !ok {
+		return Late{}, false
+	}
+	return s.Reading().Late(id)
+}
+
+// noReady says why no cells can be given to the nucs that are ready.
+func noReady(s State) string {
+	if why := noPen(s); why != "" {
+		return why
+	}
+	l, ok := s.FilledLate()
+	if !ok || len(l.Ready) == 0 {
+		return "no nuc is ready for a cell"
+	}
+	return ""
+}
+
+// giveReady selects the nucs that are ready, as many as there are cells, and
+// opens the record of a cell given.
+func giveReady(s State) (State, []Effect) {
+	l, _ := s.FilledLate()
+	var nucs []book.Subject
+	for _, id := range l.Ready[:min(len(l.Ready), l.Cells)] {
+		nucs = append(nucs, id.Subject())
+	}
+	s.Selection = Select(nucs...)
+	return run(s, "give cell")
+}

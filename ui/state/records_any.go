@@ -1,0 +1,123 @@
+package state
+
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+)
+
+var (
+	ofAny  = []book.Kind{book.KindNuc, book.KindBatch, book.KindQueen, book.KindColony, book.KindOrder, book.KindPerson, book.KindYard}
+	ofWork = []book.Kind{book.KindNuc, book.KindBatch, book.KindColony, book.KindYard}
+)
+
+// allRecordsOf are what can be written down of anything.
+var allRecordsOf = []Record{
+	{Name: "put off", Word: "Put off", Of: ofWork, Many: true, Fits: found, Asks: askPutOff, Facts: putOff},
+	{Name: "not needed", Word: "Not needed any more", Of: ofWork, Many: true, Fits: found, Asks: askNotNeeded, Facts: notNeeded},
+	{
+		Name: "note", Word: "Note", Of: ofAny, Many: true, Asks: asks(askWords("text", "Note", "", "in your own words")),
+		Facts: func(_ State, a *Answers) []book.Fact {
+			text := a.Needed("text")
+			return eachThing(a, func(of book.Subject) book.Fact { return book.Noted{Of: of, Text: text} })
+		},
+	},
+}
+
+// foundNow are the findings about what is selected that are not put off, each
+// rule once.
+func (s State) foundNow() (all []rules.Finding) {
+	r := s.Present()
+	there := map[rules.Rule]bool{}
+	for _, sub := range (&Answers{Of: s.Selection, s: s}).Subjects() {
+		for _, f := range r.About(sub) {
+			if f.PutOff.IsZero() && !there[f.Rule] {
+				there[f.Rule] = true
+				all = append(all, f)
+			}
+		}
+	}
+	return all
+}
+
+func found(s State) bool {
+	r := s.Present()
+	for sub := range s.Selection.All() {
+		for _, f := range r.About(sub) {
+			if f.PutOff.IsZero() {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// askRule asks which of the findings is meant.
+func askRule(s State) Ask {
+	var options []Option
+	for _, f := range s.foundNow() {
+		o := Option{string(f.Rule), f.What}
+		if s.Selection.Len() > 1 {
+			o.Word = string(f.Rule)
+		}
+		options = append(options, o)
+	}
+	return Ask{Name: "rule", Label: "What", Kind: Choice, First: firstOf(options), Options: options}
+}
+
+func askPutOff(s State) []Ask {
+	return []Ask{
+		askRule(s),
+		askWords("until", "Until", "+3", "+3 days, sat, 2027-05-20"),
+		askWords("why", "Why", "", "rain, no time …"),
+	}
+}
+
+func putOff(s State, a *Answers) []book.Fact {
+	until := a.NeededDay("until")
+	if !until.IsZero() && until <= s.Today() {
+		a.Wrong("until", "%s has come: write a day ahead", until.Short())
+	}
+	return silenced(s, a, until, a.Text("why"))
+}
+
+func askNotNeeded(s State) []Ask { return []Ask{askRule(s), askWords("why", "Why", "not needed any more", "")} }
+
+// notNeeded puts a finding off to the end of the year: it is silent for the
+// season, and the book keeps who said so and why.
+func notNeeded(s State, a *Answers) []book.Fact {
+	year, _, _ := s.Today().Date()
+	const lastMonth, lastDay = 12, 31
+	return silenced(s, a, calendar.Date(year, lastMonth, lastDay), a.Needed("why"))
+}
+
+// silenced puts a rule off for each thing about which it finds something, and
+// says what that risks.
+func silenced(s State, a *Answers, until calendar.Day, why string) (all []book.Fact) {
+	rule := a.chosen("rule")
+	if rule == "" {
+		a.Wrong("rule", "choose what is meant")
+	}
+	for _, sub := range a.Subjects() {
+		for _, f := range s.Present().About(sub) {
+			if string(f.Rule) == rule && f.PutOff.IsZero() {
+				all = append(all, book.PutOff{Rule: rule, Of: sub, Until: until, Why: why})
+				s.minded(a, f, until)
+				break
+			}
+		}
+	}
+	return all
+}
+
+// minded says what waiting until a day costs, of the first things only: they are
+// alike.
+func (s State) minded(a *Answers, f rules.Finding, until calendar.Day) {
+	const few = 3
+	r := s.Present()
+	for _, c := range r.Waiting(f) {
+		if len(a.minds) < few && r.DayOf(c.At) <= until {
+			a.Mind("%s: %s", r.DayOf(c.At).Short(), c.What)
+		}
+	}
+}

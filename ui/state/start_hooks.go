@@ -1,0 +1,96 @@
+package state
+
+import "strings"
+
+// startRibbon is the height of a window, dp, from which the days stand above
+// what can be opened while no book is.
+const startRibbon = 700.0
+
+// paged tells whether a page fills the window that is about no day and no nuc.
+func (s State) paged() bool {
+	return s.Fill == StartFill || s.Fill == ListFill || s.Fill == BooksFill
+}
+
+// begun is the window when another book has come: what was typed for a new one is
+// done, and the new nucs are shown.
+func (s State) begun() State {
+	if s.paged() {
+		s = s.givenBack()
+		s.Room, s.Pane, s.Part = Yard, Split, MainPart
+	}
+	s.Start, s.Bring = Start{}, nil
+	return s
+}
+
+// enterInStart is what Enter does in a field of a new book or of a list.
+func (s State) enterInStart(name string) (State, []Effect) {
+	switch {
+	case s.Fill == StartFill:
+		return s.stepOn()
+	case name == ListEncoding:
+		return run(s, "read list")
+	case s.Bring != nil && s.Bring.Open > 0:
+		return s.columnShut(), nil
+	}
+	return run(s, "keep list")
+}
+
+// startChanged is the window after a field of a new book or of a list was edited.
+func (s State) startChanged(name string) State {
+	if startField(name) {
+		s = s.reckoned()
+	}
+	if s.Fill == ListFill && s.Bring != nil {
+		s = s.listChanged(name)
+	}
+	return s
+}
+
+// choseAtStart is the window after a file was chosen or dropped.
+func (s State) choseAtStart(m Chose) (State, []Effect) {
+	switch {
+	case m.For == StartFile:
+		return s.WithField(StartFile, FieldOf(m.Path)).reckoned(), nil
+	case m.For == "list", m.For == "drop" && !strings.HasSuffix(strings.ToLower(m.Path), ".jsonl"):
+		s.Busy, s.Note = &Busy{"the list is read", -1}, Note{}
+		return s, []Effect{ReadList{Path: m.Path}}
+	}
+	return s, nil
+}
+
+// keyPage gives a key to a page, and tells whether it took it.
+func (s State) keyPage(m Keyed) (State, bool) {
+	if s.Fill != ListFill || s.Bring == nil || s.Asked != nil {
+		return s, false
+	}
+	l := s.ListLayout()
+	rows := float64(int(l.Table.H/ListRow)) * ListRow
+	switch {
+	case m.Key == "Escape" && s.Bring.Open > 0:
+		return s.columnShut(), true
+	case m.Key == "PageDown":
+		return s.listScrolled(rows), true
+	case m.Key == "PageUp":
+		return s.listScrolled(-rows), true
+	case s.Focus.Kind == ColumnRef && arrows[m.Key] != 0 && m.Mods == 0:
+		return s.besideColumn(arrows[m.Key]), true
+	}
+	return s, false
+}
+
+// wheeledPage scrolls a page.
+func (s State) wheeledPage(m Wheeled) State {
+	if s.Fill == ListFill && s.Bring != nil {
+		return s.listScrolled(m.DY)
+	}
+	s = s.scrolled(FillPlace, m.DY)
+	return s.scrolled(FillPlace, min(0, s.pageMost()-s.Scroll[FillPlace]))
+}
+
+// StepsHigh is how high the fields of a step are at most, dp.
+const StepsHigh = 470.0
+
+// pageMost is how far the steps can be scrolled.
+func (s State) pageMost() float64 {
+	return max(0, StepsHigh-(s.Size().H-RoomsHeight-FootHeight))
+}

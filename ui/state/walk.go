@@ -1,0 +1,232 @@
+package state
+
+import (
+	"maps"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/rules"
+	"lidmark/ui/scene"
+)
+
+// Walk is the walk of one day while it is typed in: its rows in walking order,
+// the line being typed, and the count at its end. It is never changed, only
+// replaced.
+type Walk struct {
+	Day     calendar.Day
+	Yard    book.YardID // whose nucs are walked; zero: those of all yards
+	Part    calendar.Part
+	All     bool   // rows for all nucs, not only for those of the day
+	Reader  string // who reads aloud; "" when nobody does
+	Rows    []WalkRow
+	At      RowName // the row that is typed into; the zero name is none
+	Says    LineSays
+	Closing []rules.Closing
+	Twins   []rules.Twin // lines that stand twice
+	Before  *Reading     // the book as it was when the walk was opened
+
+	behind book.NucID      // the nuc behind which the walk goes on, once it is read anew
+	right  map[string]bool // words that may stand twice, one after the other
+	season *book.Season    // the book with all that is on its way into it
+	view   *book.View      // of the walk's day
+	course *course.Course
+	plan   map[book.NucID]string
+	ground []book.Entry // of the season, what every nuc's clock rests on
+}
+
+// WalkField is the field of the line of the row that is typed into.
+const WalkField = "walk.line"
+
+// RowRef is the kind of a [scene.Ref] that names a row of the walk; its ID is
+// that of [WalkRow.Ref].
+const RowRef = "row"
+
+// noWalk says why no walk can be opened.
+func noWalk(s State) string {
+	if s.Ahead() {
+		return "that day has not come: type it in when it has, or go back to now with Home"
+	}
+	return noPen(s)
+}
+
+// notWalking says why there is no walk to do something in.
+func notWalking(s State) string {
+	if s.Walk == nil {
+		return "no walk is open"
+	}
+	return ""
+}
+
+// toWalk is the window with the walk of the day looked at, and the keys going to
+// its first open row.
+func (s State) toWalk() State {
+	yard := s.Yards[Today]
+	s = s.entered(Today)
+	s.Fill, s.Selection, s.Sheet = RecordFill, Selection{}, false
+	s.Walk = nil
+	before := s.Reading()
+	w := &Walk{Day: s.Looked(), Yard: yard, Before: before, Reader: s.firstReader()}
+	if s.Looked() == s.Today() {
+		w.Part = partBy(s.Now.In(before.View.Zone()).Hour())
+	}
+	w.ground, w.plan = groundOf(before.View), w.plans()
+	s.Walk = w
+	s = s.walkRead()
+	return s.rowOpened(s.Walk.nextOpen(RowName{}))
+}
+
+// partBy is the part of the day that is over at an hour, or running.
+func partBy(hour int) calendar.Part {
+	const noon, afternoon = 12, 15 // common practice, no source
+	switch {
+	case hour < noon:
+		return calendar.Morning
+	case hour < afternoon:
+		return calendar.Midday
+	}
+	return calendar.Afternoon
+}
+
+// firstReader is the first person of the book who does not write.
+func (s State) firstReader() string {
+	for p := range s.Present().View.People() {
+		if p.Name != s.Pen.Writer {
+			return p.Name
+		}
+	}
+	return ""
+}
+
+// nextReader is the window with the next person of the book reading aloud, behind
+// the last one nobody.
+func (s State) nextReader() State {
+	names := []string{""}
+	for p := range s.Present().View.People() {
+		if p.Name != s.Pen.Writer {
+			names = append(names, p.Name)
+		}
+	}
+	at := slices.Index(names, s.Walk.Reader)
+	return s.withWalk(func(w *Walk) { w.Reader = names[(at+1)%len(names)] })
+}
+
+// withWalk is the window with a changed copy of the walk.
+func (s State) withWalk(change func(*Walk)) State {
+	w := *s.Walk
+	change(&w)
+	s.Walk = &w
+	return s
+}
+
+// walked is the window after a message, with the walk in step with the book, the
+// day and the room.
+func (s State) walked(before State) State {
+	w := s.Walk
+	switch {
+	case w == nil:
+		return s
+	case s.Fill != RecordFill || s.Room != Today || s.Book == nil:
+		s.Walk = nil
+	case s.Looked() != w.Day || s.Filled() != w.Yard:
+		if noWalk(s) != "" {
+			s.Walk = nil
+			return s.entered(Today)
+		}
+		return s.toWalk()
+	case s.closed(before):
+		return s.walkRead().walkLeft()
+	case s.Book != before.Book || s.Pen.moved(before.Pen):
+		s = s.walkRead()
+		if !s.Walk.has(s.Walk.At) {
+			s = s.rowOpened(s.Walk.openBehind(s.Walk.behind))
+		}
+	}
+	if s.Walk != nil && s.Form == nil && (s.Focus == scene.Ref{} || before.Form != nil) {
+		s.Focus = FieldNamed(WalkField)
+	}
+	return s
+}
+
+// moved tells whether something was written, undone or refused since.
+func (p Pen) moved(before Pen) bool {
+	return p.Deeds != before.Deeds || len(p.Sent) != len(before.Sent) || len(p.Failed) != len(before.Failed) ||
+		p.Writer != before.Writer
+}
+
+// season is the book with all that is on its way into it.
+func (s State) season() *book.Season {
+	if s.Walk != nil {
+		return s.Walk.season
+	}
+	return s.Book.Season
+}
+
+// walkRead is the window with the walk read anew from the book and from what is
+// on its way into it.
+func (s State) walkRead() State {
+	w := *s.Walk
+	w.season = s.Book.Season
+	if under := slices.Concat(s.Pen.Failed, s.Pen.Sent); len(under) > 0 {
+		var entries []book.Entry
+		for _, d := range under {
+			entries = append(entries, d.Entries...)
+		}
+		w.season = w.season.With(entries...)
+	}
+	on := s.Now
+	if w.Day < s.Today() {
+		on = w.Before.View.On()
+	}
+	w.view = w.season.At(on)
+	w.course = course.New(w.view)
+	w.Closing = rules.Close(w.view, w.Day)
+	w.Twins = rules.TwinsOn(w.view, w.Day)
+	w.Rows = w.rows(s.Pen)
+	s.Walk = &w
+	return s.says()
+}
+
+// parted is the walk with its lines of a part of the day; of the same again of
+// the whole day.
+func parted(p calendar.Part) func(State) (State, []Effect) {
+	return pure(func(s State) State {
+		return s.withWalk(func(w *Walk) {
+			if w.Part != p {
+				w.Part = p
+			} else {
+				w.Part = calendar.Exact
+			}
+		}).says()
+	})
+}
+
+// allNucs is the walk with rows for all nucs, or again only for those of the day.
+func (s State) allNucs() State {
+	s = s.withWalk(func(w *Walk) {
+		w.All = !w.All
+		w.Rows = w.rows(s.Pen)
+	})
+	if !s.Walk.has(s.Walk.At) {
+		return s.rowOpened(s.Walk.nextOpen(RowName{}))
+	}
+	return s.rowShown()
+}
+
+// walkLeft is the window without the walk, and in the foot what is left of it.
+func (s State) walkLeft() State {
+	s.Note = Note{Text: s.Walk.left()}
+	s.Walk = nil
+	return s.entered(Today)
+}
+
+// mayRepeat is the walk knowing that words are right when they stand twice.
+func (w *Walk) mayRepeat(words string) {
+	right := maps.Clone(w.right)
+	if right == nil {
+		right = map[string]bool{}
+	}
+	right[words] = true
+	w.right = right
+}

@@ -1,0 +1,129 @@
+package state
+
+import (
+	"fmt"
+	"strconv"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+)
+
+// walkRecords are what is written down about a whole walk: what was taken along,
+// and at its end what became of it.
+var walkRecords = []Record{
+	{Name: "walk along", Word: "What was taken along", Of: []book.Kind{book.NoKind}, Fits: walking, Asks: asksAlong, Facts: along},
+	{Name: "walk close", Word: "Close the walk", Of: []book.Kind{book.NoKind}, Fits: walking, Asks: asksClose, Facts: closing},
+}
+
+func walking(s State) bool { return s.Walk != nil }
+
+// asksAlong asks for the cells of each batch that can be out, and for what else is
+// counted.
+func asksAlong(s State) (asks []Ask) {
+	for b := range s.Walk.view.Batches() {
+		if b.Left() > 0 {
+			asks = append(asks, Ask{Name: cellsOf(b), Label: fmt.Sprintf("Cells of batch %d", b.Number), Kind: Figure})
+		}
+	}
+	return append(asks, Ask{Name: "virgins", Label: "Virgins in cages", Kind: Figure}, Ask{Name: "cages", Label: "Empty cages", Kind: Figure})
+}
+
+func cellsOf(b *book.Batch) string { return "cells." + strconv.Itoa(b.Number) }
+
+func along(s State, a *Answers) (facts []book.Fact) {
+	add := func(what book.Goods, batch book.BatchID, name string) {
+		if n := a.Count(name); n > 0 {
+			facts = append(facts, book.TakenAlong{What: what, Batch: batch, Count: n})
+		}
+	}
+	for b := range s.Walk.view.Batches() {
+		if a.Said(cellsOf(b)) {
+			add(book.Cells, b.Batch, cellsOf(b))
+		}
+	}
+	add(book.Virgins, book.BatchID{}, "virgins")
+	add(book.Cages, book.BatchID{}, "cages")
+	if len(facts) == 0 {
+		a.Wrong(s.Form.Asks[0].Name, "say how many of one of them")
+	}
+	return facts
+}
+
+// asksClose asks for what is not accounted for, and whether what stands twice is
+// to be struck.
+func asksClose(s State) (asks []Ask) {
+	for i, c := range s.Walk.Closing {
+		if c.Missing() > 0 {
+			goods := Goods(s.Walk.view, c)
+			asks = append(asks,
+				Ask{Name: fmt.Sprintf("dropped.%d", i), Label: "Dropped, of " + goods, Kind: Figure, Note: fmt.Sprintf("%d not accounted for; blank leaves it open", c.Missing())},
+				Ask{Name: fmt.Sprintf("back.%d", i), Label: "Back home, of " + goods, Kind: Figure})
+		}
+	}
+	if n := len(s.Walk.Twins); n > 0 {
+		asks = append(asks, Ask{Name: "twins", Label: TwinWords(s.Walk.Twins) + ": strike the later ones", Kind: Yes, First: "yes"})
+	}
+	return asks
+}
+
+// closing is what closes the walk: what was dropped and brought back, and the
+// strikes of what stands twice.
+func closing(s State, a *Answers) (facts []book.Fact) {
+	for i, c := range s.Walk.Closing {
+		dropped, back := fmt.Sprintf("dropped.%d", i), fmt.Sprintf("back.%d", i)
+		if n := a.Count(dropped); n > 0 {
+			facts = append(facts, book.Dropped{What: c.What, Batch: c.Batch, Count: n})
+		}
+		if n := a.Count(back); n > 0 {
+			facts = append(facts, book.BroughtBack{What: c.What, Batch: c.Batch, Count: n})
+		}
+	}
+	if a.Yes("twins") {
+		for _, t := range s.Walk.Twins {
+			facts = append(facts, book.Struck{Entry: t.Again.ID, Why: "typed twice"})
+		}
+	}
+	return facts
+}
+
+// Goods are the goods of a count in words: "cells of batch 4".
+func Goods(v *book.View, c rules.Closing) string {
+	if c.Batch.IsZero() {
+		return c.What.String()
+	}
+	return fmt.Sprintf("%s of batch %d", c.What, v.Batch(c.Batch).Number)
+}
+
+// TwinWords says how many lines stand twice and by whom.
+func TwinWords(twins []rules.Twin) string {
+	first := twins[0]
+	said := fmt.Sprintf("%d lines typed twice", len(twins))
+	if len(twins) == 1 {
+		said = "1 line typed twice"
+	}
+	if a, b := first.First.Writer, first.Again.Writer; a != b && a != "" && b != "" {
+		return said + ", by " + a + " and by " + b
+	}
+	return said
+}
+
+// toClose closes the walk: at once when all is accounted for, else with a short
+// form.
+func toClose(s State) (State, []Effect) {
+	if len(asksClose(s)) == 0 {
+		return s.walkLeft(), nil
+	}
+	rec, _ := RecordNamed("walk close")
+	return rec.open(s)
+}
+
+// closed tells whether the form that closes the walk was written by the message.
+func (s State) closed(before State) bool {
+	return before.Form != nil && before.Form.Record == "walk close" && s.Form == nil && s.Pen.Deeds > before.Pen.Deeds
+}
+
+// leaveOpen closes the walk and leaves open what is not accounted for.
+func leaveOpen(s State) (State, []Effect) { return s.formLeft().walkLeft(), nil }
+
+func instantly(s State) calendar.Moment { return calendar.Instantly(s.Now) }

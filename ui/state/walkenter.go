@@ -1,0 +1,216 @@
+package state
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/domain/line"
+)
+
+// fewWords is how many words two lines must have alike before it is asked
+// whether one was typed twice: shorter ones are alike in every second nuc.
+const fewWords = 4
+
+// walkEntered is the window after Enter in the line of the walk: it writes and
+// goes on, unless the line makes no sense or one question is to be answered.
+func (s State) walkEntered() (State, []Effect) {
+	text := s.Typed(WalkField)
+	row, _ := s.Walk.Row()
+	t := s.walkLine()
+	switch {
+	case text == "" || text == row.Typed && !row.Asks && !row.Failed:
+		return s.rowOpened(s.Walk.nextOpen(row.RowName)), nil
+	case !t.OK():
+		return s, nil
+	case s.typedTwice(text):
+		s.Asked = &Asked{Twice: text, Asks: "Typed twice?", Answers: []Option{{"1", "no, both are right"}, {"2", "strike this one"}}}
+		return s, nil
+	}
+	return s.walkWritten(t)
+}
+
+// typedTwice tells whether the words are those of the row before, and nobody has
+// said that both are right.
+func (s State) typedTwice(text string) bool {
+	w := s.Walk
+	at := w.index(w.At)
+	if at < 1 || len(strings.Fields(text)) < fewWords || w.right[text] {
+		return false
+	}
+	before := w.Rows[at-1]
+	return before.Typed == text && !before.Many() && before.Nuc != w.At.Nuc
+}
+
+// twiceAnswered is the window after the keeper said whether a line was typed
+// twice.
+func (s State) twiceAnswered(key string) (State, []Effect) {
+	text := s.Asked.Twice
+	s.Asked = nil
+	if key == "2" {
+		return s.WithField(WalkField, Field{}).lineDrafted().says(), nil
+	}
+	s = s.withWalk(func(w *Walk) { w.mayRepeat(text) })
+	return s.walkWritten(s.walkLine())
+}
+
+// walkWritten gives the book the line of the walk. A line that was typed anew
+// strikes the one before it.
+func (s State) walkWritten(t TypedLine) (State, []Effect) {
+	row, _ := s.Walk.Row()
+	asked := Asked{Words: s.walkWords(row), Typed: typedRows(s.Typed(WalkField), t.Line)}
+	if row.Failed {
+		s = s.withoutDeed(row.Deed)
+	} else {
+		asked.Entries = s.strikes(&t.ids, row.entries)
+	}
+	for _, section := range t.Sections {
+		asked.Entries = append(asked.Entries, t.ids.Entries(section.At, s.Now, s.Pen.Writer, section.Facts...)...)
+	}
+	s.Pen.IDs = t.ids
+	return s.settled(&asked)
+}
+
+// strikes are the entries that strike others, the latest first.
+func (s State) strikes(ids *book.IDs, entries []book.Entry) (all []book.Entry) {
+	for _, e := range slices.Backward(entries) {
+		all = append(all, ids.Entries(instantly(s), s.Now, s.Pen.Writer, book.Struck{Entry: e.ID})...)
+	}
+	return all
+}
+
+// walkWords are the words of the line for undo: its nuc and what was typed.
+func (s State) walkWords(row WalkRow) string {
+	text := s.Typed(WalkField)
+	if s.Walk.Says.Of != "" || row.Title == "" {
+		return text
+	}
+	return row.Title + " " + text
+}
+
+// walkOn is the walk gone on after its line was given to the book: behind the nuc
+// of which it told, behind the first of several, so that those left out come next.
+// After a line about a nuc that lies before the row it stays in its row.
+func (s State) walkOn(typed []Typed) State {
+	row, _ := s.Walk.Row()
+	s = s.WithField(WalkField, Field{}).withoutFields(row.draft())
+	at := -1
+	if len(row.Nucs) > 0 {
+		at = s.Walk.order(row.Nucs[0])
+	}
+	behind, most := book.NucID{}, -1
+	for _, t := range typed {
+		if len(t.Nucs) == 0 {
+			continue
+		}
+		first := t.Nucs[0]
+		if slices.Contains(t.Nucs, row.Nuc) {
+			first = row.Nuc
+		}
+		if order := s.Walk.order(first); order > most {
+			behind, most = first, order
+		}
+	}
+	if most < at || most < 0 {
+		return s
+	}
+	return s.withWalk(func(w *Walk) { w.At, w.behind = RowName{Deed: -1}, behind })
+}
+
+// rowOpened is the walk with a row taken to be typed into: with what stands there
+// unwritten, else with what was written.
+func (s State) rowOpened(name RowName) State {
+	s = s.withWalk(func(w *Walk) { w.At = name })
+	if row, ok := s.Walk.Row(); ok {
+		s = s.WithField(WalkField, FieldOf(cmp.Or(s.RowDraft(row), row.Typed)))
+	}
+	return s.focused(FieldNamed(WalkField)).says().rowShown()
+}
+
+// lineDrafted is the window with the line of the walk kept for its row, so that
+// it is there again after another row was looked at, or the program ended.
+func (s State) lineDrafted() State {
+	row, ok := s.Walk.Row()
+	if text := s.Typed(WalkField); ok && text != "" && text != row.Typed {
+		return s.WithField(row.draft(), FieldOf(text))
+	}
+	return s.withoutFields(row.draft())
+}
+
+// RowDraft is what stands unwritten in a row.
+func (s State) RowDraft(row WalkRow) string { return s.Typed(row.draft()) }
+
+// draft is the name of the field that keeps what stands unwritten in a row.
+func (r RowName) draft() string { return WalkField + "." + r.Nuc.String() }
+
+// rowStep goes to the next row, or to the one before.
+func rowStep(by int) func(State) (State, []Effect) {
+	return pure(func(s State) State {
+		rows := s.Walk.Rows
+		if len(rows) == 0 {
+			return s
+		}
+		at := s.Walk.index(s.Walk.At)
+		if at < 0 && by < 0 {
+			at = len(rows)
+		}
+		return s.rowOpened(rows[min(max(at+by, 0), len(rows)-1)].RowName)
+	})
+}
+
+// rowStruck strikes what is written in the row that is typed into.
+func rowStruck(s State) (State, []Effect) {
+	row, _ := s.Walk.Row()
+	if row.Failed {
+		return s.withoutDeed(row.Deed), nil
+	}
+	ids := s.Pen.IDs
+	ids.Deed()
+	entries := s.strikes(&ids, row.entries)
+	s.Pen.IDs = ids
+	s = s.WithField(WalkField, Field{}).lineDrafted()
+	return s.send(Deed{Words: "strike " + row.Title + " " + row.Typed, Entries: entries})
+}
+
+// nothingTyped says why the row cannot be struck.
+func nothingTyped(s State) string {
+	if why := notWalking(s); why != "" {
+		return why
+	}
+	if row, ok := s.Walk.Row(); !ok || row.Open() {
+		return "nothing is written in this row"
+	}
+	return ""
+}
+
+// withoutDeed is the window without a deed that the book did not take.
+func (s State) withoutDeed(number int) State {
+	s.Pen.Failed = slices.DeleteFunc(slices.Clone(s.Pen.Failed), func(d Deed) bool { return d.Number == number })
+	if len(s.Pen.Failed) == 0 {
+		s.Pen.Why = ""
+	}
+	return s
+}
+
+// withAnswers are the rows of a line with what the answers to its questions
+// added, read back as well.
+func withAnswers(typed []Typed, all []book.Entry, asked []book.Entry, names line.Names) []Typed {
+	if len(all) == len(asked) {
+		return typed
+	}
+	typed = slices.Clone(typed)
+	kinds := map[string]bool{}
+	for _, e := range asked {
+		kinds[book.KindOfFact(e.Fact)] = true
+	}
+	for _, e := range all {
+		id := nucIn(e.Fact)
+		for i := range typed {
+			if slices.Contains(typed[i].Nucs, id) && !kinds[book.KindOfFact(e.Fact)] {
+				typed[i].Back = joined(typed[i].Back, line.WordsOn(e.Fact, names, id.Subject()))
+			}
+		}
+	}
+	return typed
+}

@@ -1,0 +1,358 @@
+package state
+
+import (
+	"cmp"
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/domain/line"
+	"lidmark/domain/rules"
+	"lidmark/ui/scene"
+)
+
+// RowName names a row of the walk: by its nuc, and by the deed that wrote it
+// where it was written here; a row of several nucs has only a deed.
+type RowName struct {
+	Nuc  book.NucID
+	Deed int // its number
+	Part int // of the deed, which may tell of several nucs in turn
+}
+
+// WalkRow is a row of the walk.
+type WalkRow struct {
+	RowName
+	Title   string       // the name of its nuc, or of the first and last of several
+	Nucs    []book.NucID // of which it tells
+	Planned string
+	Typed   string // as it was typed; "" while it is open
+	Back    string // read back in plain words
+	By      string // who wrote it, where somebody else did
+	Under   bool   // it is on its way into the book
+	Failed  bool   // the book did not take it
+	Asks    bool   // it does not fit the book, and nobody has said why
+
+	entries []book.Entry
+}
+
+// Ref names the row in a scene.
+func (r RowName) Ref() scene.Ref {
+	return scene.Ref{Kind: RowRef, ID: fmt.Sprintf("%s %d", r.Nuc, r.Deed), Part: fmt.Sprint(r.Part)}
+}
+
+// Open tells whether nothing was written in the row.
+func (r WalkRow) Open() bool { return len(r.entries) == 0 }
+
+// Many tells whether the row tells of several nucs at once.
+func (r WalkRow) Many() bool { return len(r.Nucs) != 1 }
+
+// rowMaker makes the rows of a walk.
+type rowMaker struct {
+	*Walk
+	counts  map[book.EntryID]bool // entries of the day that count
+	told    map[book.EntryID]bool // those that a deed of this window wrote
+	of      map[book.NucID][]WalkRow
+	many    map[book.NucID][]WalkRow // by the first of their nucs
+	covered map[book.NucID]bool
+	names   line.Names
+}
+
+// rows are the rows of the walk as the book stands.
+func (w *Walk) rows(pen Pen) []WalkRow {
+	m := rowMaker{
+		Walk: w, counts: map[book.EntryID]bool{}, told: map[book.EntryID]bool{},
+		of: map[book.NucID][]WalkRow{}, many: map[book.NucID][]WalkRow{}, covered: map[book.NucID]bool{}, names: line.In(w.view),
+	}
+	for e := range w.view.OfDay(w.Day) {
+		m.counts[e.ID] = true
+	}
+	for _, d := range pen.Done {
+		m.deed(d, WalkRow{})
+	}
+	for _, d := range pen.Sent {
+		m.deed(d, WalkRow{Under: true})
+	}
+	for _, d := range pen.Failed {
+		m.deed(d, WalkRow{Failed: true})
+	}
+	m.others(pen.Writer)
+	return m.ordered()
+}
+
+// deed makes the rows of what was typed in one stroke, as far as it counts.
+func (m rowMaker) deed(d Deed, like WalkRow) {
+	rows := make([]WalkRow, len(d.Typed))
+	for i, t := range d.Typed {
+		rows[i] = like
+		rows[i].RowName = RowName{Deed: d.Number, Part: i}
+		rows[i].Nucs, rows[i].Typed, rows[i].Back = t.Nucs, t.Words, t.Back
+	}
+	part := 0
+	for _, e := range d.Entries {
+		part = partOf(d.Typed, part, e.Fact)
+		if m.counts[e.ID] && part < len(rows) {
+			m.told[e.ID] = true
+			rows[part].entries = append(rows[part].entries, e)
+		}
+	}
+	for _, row := range rows {
+		if len(row.entries) > 0 {
+			m.file(row)
+		}
+	}
+}
+
+// partOf is the part of a typed line to which a fact belongs, by the part of the
+// fact before it.
+func partOf(typed []Typed, part int, f book.Fact) int {
+	id := nucIn(f)
+	_, counts := f.(book.RowLooked)
+	for i := part; i < len(typed) && (counts || !id.IsZero()); i++ {
+		if slices.Contains(typed[i].Nucs, id) || counts && len(typed[i].Nucs) == 0 {
+			return i
+		}
+	}
+	return part
+}
+
+// file puts a row where it is found again.
+func (m rowMaker) file(row WalkRow) {
+	switch len(row.Nucs) {
+	case 0:
+		m.many[book.NucID{}] = append(m.many[book.NucID{}], row)
+	case 1:
+		row.Nuc = row.Nucs[0]
+		m.of[row.Nuc] = append(m.of[row.Nuc], row)
+	default:
+		m.many[row.Nucs[0]] = append(m.many[row.Nucs[0]], row)
+		for _, id := range row.Nucs {
+			m.covered[id] = true
+		}
+	}
+}
+
+// others makes the rows of what the book has of the day besides, a row for each
+// nuc and writer.
+func (m rowMaker) others(writer string) {
+	type key struct {
+		nuc book.NucID
+		by  string
+	}
+	var order []key
+	rows, writers := map[key]*WalkRow{}, map[book.NucID]int{}
+	for e := range m.view.OfDay(m.Day) {
+		nuc := nucIn(e.Fact)
+		if nuc.IsZero() || m.told[e.ID] {
+			continue
+		}
+		k := key{nuc, e.Writer}
+		if rows[k] == nil {
+			order = append(order, k)
+			writers[nuc]++
+			rows[k] = &WalkRow{RowName: RowName{Nuc: nuc, Part: -writers[nuc]}, Nucs: []book.NucID{nuc}}
+		}
+		row := rows[k]
+		row.entries = append(row.entries, e)
+		row.Typed = spaced(row.Typed, line.Codes(e.Fact, m.names))
+		row.Back = joined(row.Back, line.WordsOn(e.Fact, m.names, nuc.Subject()))
+		if e.Writer != writer {
+			row.By = e.Writer
+		}
+	}
+	for _, k := range order {
+		m.file(*rows[k])
+	}
+}
+
+func spaced(a, b string) string { return strings.TrimSpace(a + " " + b) }
+
+func joined(a, b string) string {
+	if a == "" || b == "" {
+		return a + b
+	}
+	return a + ", " + b
+}
+
+// ordered are the rows in walking order: what was written of several nucs before
+// the first of them, what was written of one, and what is open.
+func (m rowMaker) ordered() []WalkRow {
+	nucs := m.Before.In(m.Yard)
+	rows := make([]WalkRow, 0, len(nucs))
+	rows = append(rows, m.titled(m.many[book.NucID{}])...)
+	for _, n := range nucs {
+		id := n.Nuc.Nuc
+		rows = append(rows, m.titled(m.many[id])...)
+		own := m.of[id]
+		if len(own) == 0 && !m.covered[id] && (m.All || m.plan[id] != "") {
+			own = []WalkRow{{RowName: RowName{Nuc: id}, Nucs: []book.NucID{id}}}
+		}
+		for _, row := range own {
+			row.Title, row.Planned, row.Asks = n.Name, m.plan[id], m.asks(id)
+			rows = append(rows, row)
+		}
+	}
+	return rows
+}
+
+// titled are rows of several nucs by the name of the first and the last.
+func (m rowMaker) titled(rows []WalkRow) []WalkRow {
+	for i := range rows {
+		ids := rows[i].Nucs
+		if len(ids) > 0 {
+			rows[i].Title = m.view.Nuc(ids[0]).Name + "–" + m.view.Nuc(ids[len(ids)-1]).Name
+		}
+		for _, id := range ids {
+			rows[i].Asks = rows[i].Asks || m.asks(id)
+		}
+	}
+	return rows
+}
+
+// asks tells whether what was written of a nuc that day does not fit the book,
+// and nobody has said why.
+func (m rowMaker) asks(id book.NucID) bool {
+	if len(m.of[id]) == 0 && !m.covered[id] {
+		return false
+	}
+	return slices.ContainsFunc(m.view.Nuc(id).Gaps, func(g book.Gap) bool {
+		return g.Asks && g.At.Day(m.view.Zone()) == m.Day
+	})
+}
+
+// plans are what stands on the day's sheet for each nuc, in few words: what can be
+// ticked off, and what has to be looked at.
+func (w *Walk) plans() map[book.NucID]string {
+	plans := map[book.NucID]string{}
+	sheet := w.Before.Sheet()
+	for _, n := range w.Before.In(w.Yard) {
+		for _, f := range sheet(n.Nuc.Nuc) {
+			plans[n.Nuc.Nuc] = joined(plans[n.Nuc.Nuc], w.planned(f))
+		}
+	}
+	for _, stop := range w.Before.Plan().Stops {
+		for _, t := range stop.Tasks {
+			for _, f := range t.Findings {
+				if id, ok := f.Of.Nuc(); ok && !slices.Contains(unsaid, f.Act) {
+					plans[id] = joined(plans[id], f.Act.String())
+				}
+			}
+		}
+	}
+	return plans
+}
+
+// unsaid are acts that are not done at the nuc, or that can be ticked off.
+var unsaid = []rules.Act{
+	rules.ActNone, rules.ActCountAgain, rules.ActSeeToPapers, rules.ActKeep,
+	rules.ActGiveCell, rules.ActBreakDownCells, rules.ActFeed, rules.ActAddBees,
+}
+
+// planned is what a fact of the sheet asks for, in few words.
+func (w *Walk) planned(f book.Fact) string {
+	switch f := f.(type) {
+	case book.CellGiven:
+		return fmt.Sprintf("cell from batch %d", w.Before.View.Batch(f.Batch).Number)
+	case book.Fed:
+		return fmt.Sprintf("feed %g l", f.Litres)
+	case book.BeesAdded:
+		return fmt.Sprintf("add %g cups", f.Cups)
+	default:
+		return rules.ActBreakDownCells.String()
+	}
+}
+
+// Done is how many nucs of the walk are written, of how many.
+func (w *Walk) Done() (done, all int) {
+	nucs := map[book.NucID]bool{}
+	for _, row := range w.Rows {
+		for _, id := range row.Nucs {
+			nucs[id] = nucs[id] || !row.Open()
+		}
+	}
+	for wrote := range maps.Values(nucs) {
+		done += boolInt(wrote)
+	}
+	return done, len(nucs)
+}
+
+// Asking is how many rows do not fit the book, and nobody has said why.
+func (w *Walk) Asking() (n int) {
+	for _, row := range w.Rows {
+		n += boolInt(row.Asks)
+	}
+	return n
+}
+
+// Row is the row that is typed into; none where there is none.
+func (w *Walk) Row() (WalkRow, bool) {
+	i := w.index(w.At)
+	if i < 0 {
+		return WalkRow{}, false
+	}
+	return w.Rows[i], true
+}
+
+func (w *Walk) index(name RowName) int {
+	return slices.IndexFunc(w.Rows, func(r WalkRow) bool { return r.RowName == name })
+}
+
+func (w *Walk) has(name RowName) bool { return w.index(name) >= 0 }
+
+// nextOpen is the next open row behind a row, from the first one on where there
+// is none; the zero name when all are written.
+func (w *Walk) nextOpen(name RowName) RowName {
+	at := w.index(name)
+	for i := range w.Rows {
+		if row := w.Rows[(at+1+i)%len(w.Rows)]; row.Open() {
+			return row.RowName
+		}
+	}
+	return RowName{}
+}
+
+// openBehind is the next open row behind those of a nuc, as [Walk.nextOpen] finds
+// it.
+func (w *Walk) openBehind(id book.NucID) RowName {
+	order := w.order(id)
+	last := RowName{}
+	for _, row := range w.Rows {
+		if len(row.Nucs) > 0 && w.order(row.Nucs[0]) <= order {
+			last = row.RowName
+		}
+	}
+	return w.nextOpen(last)
+}
+
+// order is the place of a nuc in walking order; below 0 for none.
+func (w *Walk) order(id book.NucID) int {
+	return slices.IndexFunc(w.Before.In(w.Yard), func(n *Nuc) bool { return n.Nuc.Nuc == id })
+}
+
+// Lid is a nuc as it stands with all that was written.
+func (w *Walk) Lid(id book.NucID) *Nuc {
+	n := w.view.Nuc(id)
+	return &Nuc{Nuc: n, Presumed: w.course.Of(n), reading: w.Before}
+}
+
+// left says what is left of the walk.
+func (w *Walk) left() string {
+	said := "The walk of " + w.Day.Short() + " is closed"
+	for _, c := range w.Closing {
+		said += ": " + c.String()
+	}
+	done, all := w.Done()
+	return said + cmp.Or(openWords(all-done), "")
+}
+
+func openWords(open int) string {
+	switch open {
+	case 0:
+		return ""
+	case 1:
+		return "; 1 row open"
+	default:
+		return fmt.Sprintf("; %d rows open", open)
+	}
+}

@@ -1,0 +1,179 @@
+package view
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/practice"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// batchDraw is the batch that fills the room being drawn.
+type batchDraw struct {
+	*sheet
+	r *state.Reading
+	b *book.Batch
+}
+
+// batchWide is from where on three columns stand side by side, dp.
+const batchWide = 1100.0
+
+// batchRoom draws a batch in the whole room: its stream, its clock in hours, the
+// evidence, its nucs and what comes.
+func (p *sheet) batchRoom() {
+	id, ok := p.s.FillOf.Batch()
+	d := batchDraw{sheet: p, r: p.s.Reading()}
+	a := p.l.Main
+	p.rect(a, scene.Panel)
+	if ok {
+		d.b = d.r.View.Batch(id)
+	}
+	if !ok || d.b.At.IsZero() {
+		p.wrap(a.X+state.Edge, a.Y+48, "This batch was not grafted yet on the day you are looking at.", ink(15), a.W-2*state.Edge, 2)
+		p.days()
+		return
+	}
+	d.title(scene.Area{X: a.X, Y: a.Y, W: a.W, H: state.BatchHead})
+	stream := scene.Area{X: a.X, Y: a.Y + state.BatchHead, W: a.W, H: p.l.BatchStream()}
+	p.rect(stream, scene.Ground)
+	p.streamOn(d.b, stream)
+	p.rule(a.X, stream.Bottom(), a.Right(), stream.Bottom(), scene.Rule)
+	d.columns(scene.Area{X: a.X, Y: stream.Bottom(), W: a.W, H: a.Bottom() - stream.Bottom()})
+	p.days()
+}
+
+// title names the batch and gives the room back.
+func (d batchDraw) title(a scene.Area) {
+	d.rect(a, scene.Ground)
+	to := a.Right() - state.Edge
+	from := d.right(to, a.Y+27, "Esc", ink2(12)) - 10
+	word := "back to the yard"
+	from -= d.width(word, ink(14).semi())
+	d.link(from, a.Y+27, word, ink(14).semi().as(scene.Pen), "give back", false)
+	x := d.text(a.X+state.Edge, a.Y+27, fmt.Sprintf("Batch %d", d.b.Number), ink(20).bold())
+	x = d.fit(x+12, a.Y+27, d.b.Line, ink2(16), from-20)
+	said := fmt.Sprintf("grafted %s", d.b.At.In(d.r.View.Zone()))
+	if left := d.b.Left(); left > 0 {
+		said += fmt.Sprintf("; %s still together", plural(left, "cell", "cells"))
+	}
+	d.fit(x+16, a.Y+27, said, ink2(14), from-20)
+}
+
+// streamOn draws the batch's stream under the days of the ribbon, in an area of
+// its own.
+func (p *sheet) streamOn(b *book.Batch, a scene.Area) {
+	r := p.s.Present()
+	g := lane{sheet: p, stream: streamOf(r, b), area: a, ribbon: p.l.Ribbon, zone: r.View.Zone(), middle: a.Y + a.H/2 - 8}
+	g.k, g.ground = (a.H-44)/max(34, float64(b.Larvae)), scene.Ground
+	g.now = instantX(g.ribbon, r.View.On(), g.zone)
+	days := scene.Area{X: g.ribbon.X, Y: a.Y, W: a.W - g.ribbon.X, H: a.H}
+	p.clipped(days, scene.Tag{}, func() {
+		g.fan()
+		for i := range g.stages {
+			g.piece(i)
+		}
+	})
+	p.names = append(p.names, func() { p.clipped(days, scene.Tag{}, g.labels) })
+	if !p.l.Narrow {
+		p.text(16, g.middle-2, "cells, virgins", ink2(12))
+		p.text(16, g.middle+13, "and queens", ink2(12))
+	}
+}
+
+// columns draws clock, evidence and nucs side by side, or in a small room the
+// clock with the nucs below it.
+func (d batchDraw) columns(a scene.Area) {
+	if a.W < batchWide {
+		clock, rest := scene.Area{X: a.X, Y: a.Y, W: a.W * 0.56, H: a.H}, scene.Area{X: a.X + a.W*0.56, Y: a.Y, W: a.W * 0.44, H: a.H}
+		d.clock(clock)
+		d.inNucs(rest)
+		d.rule(rest.X, a.Y, rest.X, a.Bottom(), scene.Rule)
+		return
+	}
+	c1, c2 := a.X+a.W*0.486, a.Right()-state.CardWidth
+	d.clock(scene.Area{X: a.X, Y: a.Y, W: c1 - a.X, H: a.H})
+	d.evidence(scene.Area{X: c1, Y: a.Y, W: c2 - c1, H: a.H})
+	d.inNucs(scene.Area{X: c2, Y: a.Y, W: a.Right() - c2, H: a.H})
+	d.rule(c1, a.Y, c1, a.Bottom(), scene.Rule)
+	d.rule(c2, a.Y, c2, a.Bottom(), scene.Rule)
+}
+
+// clock draws the steps of the batch with their hours.
+func (d batchDraw) clock(a scene.Area) {
+	x, to := a.X+state.Edge, a.Right()-state.Edge
+	hours, cal := x+a.W*0.31, x+a.W*0.33
+	seen := x + a.W*0.64
+	end := d.text(x, a.Y+28, "The clock, in hours", ink(14).semi())
+	d.fit(end+10, a.Y+28, "from the graft", ink2(13), to)
+	y := a.Y + 54
+	d.text(x, y, "step", ink2(13))
+	d.right(hours, y, "hours", ink2(13))
+	d.fit(cal, y, "by the calendar", ink2(13), seen-8)
+	d.fit(seen, y, "seen", ink2(13), to)
+	y += 8
+	d.rule(x, y, to, y, scene.Ink)
+	steps := d.r.ClockOf(d.b)
+	body := scene.Area{X: a.X, Y: y, W: a.W, H: a.Bottom() - y}
+	high := min(40, max(state.ClockRow, (body.H-10)/float64(len(steps))))
+	offset := d.s.FillOffset(d.l)
+	d.clipped(body, scene.Tag{}, func() {
+		y -= offset
+		for _, s := range steps {
+			d.step(s, scene.Area{X: a.X, Y: y, W: a.W, H: high}, [4]float64{x, hours, cal, seen})
+			y += high
+		}
+	})
+	d.scrollBar(body, offset, high*float64(len(steps)))
+}
+
+// step draws one step of the clock.
+func (d batchDraw) step(s state.ClockStep, row scene.Area, at [4]float64) {
+	base, to := row.Y+row.H/2+5, row.Right()-state.Edge
+	when := ink2(14)
+	word := ink(14).medium()
+	switch {
+	case s.Now:
+		d.add(scene.Rect{Area: scene.Area{X: row.X + 8, Y: row.Y + 1, W: row.W - 16, H: row.H - 2}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5)})
+		word, when = ink(14).semi(), ink(14)
+	case s.Hard && !d.r.Ahead:
+		word, when = ink(14).semi(), ink(14).semi().as(scene.Act)
+	}
+	if !s.Now {
+		d.rule(at[0], row.Bottom(), to, row.Bottom(), scene.Hair)
+	}
+	d.fit(at[0], base, s.Word, word, at[1]-d.width(d.hoursOf(s), ink(14).semi())-8)
+	d.right(at[1], base, d.hoursOf(s), ink(14).semi())
+	d.fit(at[2], base, d.whenOf(s), when, at[3]-8)
+	d.fit(at[3], base, s.Seen, ink(13.5), to)
+	if s.Key != 0 {
+		n := practice.Of(s.Key)
+		d.hit(row, scene.Ref{Kind: "note"}, fmt.Sprintf("%s: %s", n.Title, n.Source))
+	}
+}
+
+// hoursOf are the hours of a step from the graft.
+func (d batchDraw) hoursOf(s state.ClockStep) string {
+	h := s.Hours(d.b.At.Instant)
+	switch {
+	case !s.Till.IsZero():
+		return fmt.Sprintf("%.0f–%.0f", h, s.Till.Sub(d.b.At.Instant).Hours())
+	case s.By:
+		return fmt.Sprintf("to %.0f", h)
+	case s.Spread > 0:
+		return fmt.Sprintf("%.0f ± %.0f", h, s.Spread)
+	}
+	return fmt.Sprintf("%.0f", h)
+}
+
+// whenOf is a step by the calendar.
+func (d batchDraw) whenOf(s state.ClockStep) string {
+	zone := d.r.View.Zone()
+	switch {
+	case !s.Till.IsZero():
+		return shortDay(d.r.DayOf(s.At)) + " to " + shortDay(d.r.DayOf(s.Till))
+	case s.By:
+		return "by " + hour(s.At, zone)
+	}
+	return hour(s.At, zone)
+}

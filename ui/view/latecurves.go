@@ -1,0 +1,204 @@
+package view
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"time"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/rules"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// hourPlot places hours from now and cells in a plot.
+type hourPlot struct {
+	scene.Area
+	cells float64
+}
+
+func (g hourPlot) x(hour float64) float64 { return g.X + g.W*hour/state.LateHours }
+func (g hourPlot) y(n float64) float64    { return g.Bottom() - g.H*n/g.cells }
+
+// curves draws what is left of the cells by the hour, a curve a way, with the
+// words why it comes so soon beside them.
+func (d lateDraw) curves(a scene.Area) {
+	x := a.X + state.Edge
+	end := d.text(x, a.Y+28, "What is lost by the hour", ink(14).semi())
+	d.fit(end+10, a.Y+28, fmt.Sprintf("what is left of %d, cells and virgins, most probable course", d.Cells), ink2(13), a.Right()-state.Edge)
+	wide := a.W
+	if a.W > 860 {
+		wide = a.W - lateWhy
+		d.whySoon(scene.Area{X: a.X + wide, Y: a.Y + 18, W: lateWhy, H: a.H - 30})
+	}
+	g := hourPlot{scene.Area{X: a.X + 56, Y: a.Y + 56, W: wide - 56 - lateNames, H: a.H - 110}, float64(max(d.Cells, 1))}
+	d.band(g)
+	d.grid(g)
+	d.marks(g)
+	for i, c := range d.Curves {
+		d.curve(g, i, c)
+	}
+	d.curveNames(g, a.X+wide)
+}
+
+// grid draws the axes: cells upwards, the hours of the day along.
+func (d lateDraw) grid(g hourPlot) {
+	step := max(1, int(g.cells/4))
+	for n := 0; float64(n) <= g.cells; n += step {
+		d.rule(g.X, g.y(float64(n)), g.Right(), g.y(float64(n)), scene.Hair)
+		d.right(g.X-8, g.y(float64(n))+4.5, fmt.Sprint(n), ink2(12))
+	}
+	every := 3
+	if g.W < 420 {
+		every = 6
+	}
+	first := d.Now.In(d.zone).Truncate(time.Hour).Add(time.Hour)
+	for t := first; t.Sub(d.Now).Hours() <= state.LateHours; t = t.Add(time.Hour) {
+		local := t.In(d.zone)
+		h := t.Sub(d.Now).Hours()
+		if local.Hour()%every != 0 {
+			continue
+		}
+		f := ink2(12)
+		if local.Hour() == 0 {
+			f = ink(12).semi()
+			d.rule(g.x(h), g.Y-6, g.x(h), g.Bottom(), scene.Rule)
+			d.text(g.x(h)+6, g.Bottom()+35, local.Format("Mon 2 Jan"), f)
+		}
+		d.rule(g.x(h), g.Bottom(), g.x(h), g.Bottom()+4, scene.Ink2)
+		d.centre(g.x(h), g.Bottom()+18, fmt.Sprint(local.Hour()), f)
+	}
+	d.rule(g.X, g.Bottom(), g.Right(), g.Bottom(), scene.Ink2)
+}
+
+// marks draws now, the hour of the first virgin, and the keeper's next free one.
+func (d lateDraw) marks(g hourPlot) {
+	d.add(scene.Line{From: at(g.X, g.Y-10), To: at(g.X, g.Bottom()), Stroke: stroke(scene.Ink, 2)})
+	d.text(g.X+5, g.Bottom()-8, "now", ink(12).semi())
+	tone, _ := d.alarm()
+	for _, m := range []struct {
+		at   time.Time
+		word string
+		role scene.Role
+	}{{d.First, "a virgin out, even odds", tone}, {d.Next, "somebody is free", scene.Ink2}} {
+		h := m.at.Sub(d.Now).Hours()
+		if h <= 0 || h >= state.LateHours {
+			continue
+		}
+		d.add(scene.Line{From: at(g.x(h), g.Y-10), To: at(g.x(h), g.Bottom()), Stroke: stroke(m.role, 2)})
+		words := m.word + ", " + weekdayHour(m.at, d.zone)
+		y := g.Bottom() - 24
+		if m.role == scene.Ink2 {
+			y = g.Bottom() - 42
+		}
+		if g.x(h)-g.X > d.width(words, ink(12))+12 {
+			d.right(g.x(h)-6, y, words, ink(12).as(m.role))
+			continue
+		}
+		d.fit(g.x(h)+6, y, words, ink(12).as(m.role), g.Right())
+	}
+}
+
+// band draws how far the curve of doing nothing moves if the clock of the whole
+// batch is off by its usual error.
+func (d lateDraw) band(g hourPlot) {
+	i := slices.IndexFunc(d.Curves, func(c rules.LateCurve) bool { return c.Way == bee.Wait })
+	if i < 0 {
+		return
+	}
+	kept := d.Curves[i].Kept
+	var up, low []scene.Point
+	for h := range kept {
+		up = append(up, at(g.x(float64(h)), g.y(shifted(kept, float64(h)-d.Spread))))
+		low = append(low, at(g.x(float64(h)), g.y(shifted(kept, float64(h)+d.Spread))))
+	}
+	slices.Reverse(low)
+	d.add(scene.Poly{Points: append(up, low...), Fill: scene.Sunk})
+}
+
+// shifted is a curve at any hour, between its points.
+func shifted(kept []float64, h float64) float64 {
+	h = min(max(h, 0), float64(len(kept)-1))
+	i := min(int(h), len(kept)-2)
+	return kept[i] + (kept[i+1]-kept[i])*(h-float64(i))
+}
+
+// curve draws one way out.
+func (d lateDraw) curve(g hourPlot, i int, c rules.LateCurve) {
+	line := d.curveStroke(i, c)
+	points := make([]scene.Point, len(c.Kept))
+	for h, n := range c.Kept {
+		points[h] = at(g.x(float64(h)), g.y(n))
+	}
+	d.add(scene.Poly{Points: points, Open: true, Stroke: line})
+}
+
+func (d lateDraw) curveStroke(i int, c rules.LateCurve) scene.Stroke {
+	tone, _ := d.alarm()
+	switch {
+	case i == 0:
+		return stroke(scene.Good, 3)
+	case c.Way == bee.Wait:
+		return stroke(tone, 2.4)
+	case c.Way == bee.Cool:
+		return scene.Stroke{Role: scene.Ink2, Width: 1.8, Dash: [2]float64{6, 3}}
+	case c.Way == bee.Cage:
+		return scene.Stroke{Role: scene.Ink2, Width: 2, Dash: [2]float64{2, 3}}
+	default:
+		return stroke(scene.Ink2, 2)
+	}
+}
+
+// curveNames writes the letters and short names of the curves where they end, moved
+// apart where they would touch.
+func (d lateDraw) curveNames(g hourPlot, to float64) {
+	const apart = 19.0
+	order := make([]int, len(d.Curves))
+	for i := range order {
+		order[i] = i
+	}
+	end := func(i int) float64 { return g.y(d.Curves[i].Kept[len(d.Curves[i].Kept)-1]) }
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(end(a), end(b)) })
+	y := g.Y - apart
+	for _, i := range order {
+		y = max(end(i), y+apart)
+		f := ink(14).bold()
+		if d.Curves[i].Way == bee.Wait {
+			tone, _ := d.alarm()
+			f = f.as(tone)
+		}
+		d.text(g.Right()+12, y+5, letter(i), f)
+		d.fit(g.Right()+30, y+5, d.shortWay(d.Ways[i]), ink(13), to-8)
+	}
+}
+
+// shortWay is a way out in few words.
+func (d lateDraw) shortWay(w bee.WayOut) string {
+	switch w.Way {
+	case bee.PlaceAndCage:
+		return fmt.Sprintf("place %d, cage %d", w.Placed, w.Caged)
+	case bee.Place:
+		return fmt.Sprintf("place %d, leave %d", w.Placed, w.Left)
+	case bee.Cage:
+		return "cage all"
+	case bee.Cool:
+		return "cooler, and wait"
+	case bee.HandOn:
+		return "hand on"
+	}
+	return "nothing until " + weekdayHour(d.Next, d.zone)
+}
+
+// whySoon says why the first virgin comes so soon.
+func (d lateDraw) whySoon(a scene.Area) {
+	d.rule(a.X, a.Y, a.X, a.Bottom(), scene.Hair)
+	x, w, y := a.X+20, a.W-40, a.Y+12
+	b := d.s.Reading().View.Batch(d.Batch)
+	d.text(x, y, "Why so soon", ink(14).semi())
+	y += 22
+	y = d.wrap(x, y, fmt.Sprintf("Grafted %s. Half are out by %s.", hour(b.At.Instant, d.zone), hour(d.Middle, d.zone)), ink(13.5), w, 3) + 6
+	before := d.Middle.Sub(d.First).Hours()
+	y = d.wrap(x, y, fmt.Sprintf("Of %d the first comes some %.0f h before the middle. She destroys the others in her box within hours.", d.Cells, before), ink(13.5), w, 4) + 6
+	d.wrap(x, y, fmt.Sprintf("Pale band: if the clock of the whole batch is %.1f h off.", d.Spread), ink2(13.5), w, 3)
+}
