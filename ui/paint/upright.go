@@ -73,8 +73,14 @@ func (cv *canvas) posts(r, h image.Rectangle, a, hole scene.Area, c color.RGBA) 
 // shares is how much of each pixel from x0 to x1 lies in an area and not in a
 // hole, which hold the shares in and out of the pixels' height.
 func (cv *canvas) shares(x0, x1 int, in, out float64, a, hole scene.Area) []uint8 {
+	first, last := int(math.Ceil(hole.X)), int(math.Floor(hole.Right())) // all in the hole
+	through := uint8(255*max(0, in-out) + 0.5)
 	mask := cv.mask.Pix[:0]
 	for x := x0; x < x1; x++ {
+		if first <= x && x < last {
+			mask = append(mask, through)
+			continue
+		}
 		v := in*share(a.X, a.Right(), x) - out*share(hole.X, hole.Right(), x)
 		mask = append(mask, uint8(255*max(0, v)+0.5))
 	}
