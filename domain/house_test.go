@@ -43,11 +43,13 @@ var plan = []layer{
 	{dir: "domain/strength", ours: rooms("calendar practice book"), pure: true, why: "bees and food follow from the book, not from the rules"},
 	{dir: "domain/rules", ours: rooms("calendar practice bee spread book course strength"), pure: true, why: "rules judge the book and the course and know nothing that shows them"},
 	{dir: "domain/line", ours: rooms("calendar unit book rules"), pure: true, why: "a typed line becomes facts of the book"},
+	{dir: "domain/roll", ours: rooms("calendar practice bee book rules line"), pure: true, why: "a keeper's list becomes facts of the book, wherever it was read"},
 	{dir: "domain/founding", ours: rooms("calendar book rules line"), pure: true, why: "what a book begins with is typed, and becomes facts of the book"},
 	{dir: "domain/demo", ours: rooms("calendar practice bee book rules"), pure: true, why: "the demo season is made of entries like any book"},
 
-	{dir: "storage", ours: rooms("calendar book"), libs: []string{
+	{dir: "storage", ours: rooms("calendar book roll"), libs: []string{
 		"modernc.org/sqlite", "github.com/google/uuid", "github.com/gofrs/flock", "github.com/natefinch/atomic", "github.com/arran4/golang-ical",
+		"github.com/xuri/excelize/v2", "golang.org/x/text",
 	}, why: "a book on disk does not know how it is judged or shown"},
 
 	{dir: "ui/scene", pure: true, why: "marks in world units suit any painter, and a painter needs no domain"},

@@ -19,15 +19,26 @@ import (
 
 func importCommand(a *app) *cobra.Command {
 	var partly bool
+	var list listFlags
 	c := &cobra.Command{
 		Use:   "import FILE",
-		Short: "Take in the entries of JSON Lines or of another book; twice changes nothing",
-		Long:  "Adds the entries of a file that are not in the book yet. A line that is not good is\nnamed with its number, and then nothing is taken in, unless --partly.",
+		Short: "Take in the entries of JSON Lines, of another book, or a list of your own (CSV, XLSX); twice changes nothing",
+		Long: "Adds the entries of a file that are not in the book yet. A line that is not good is\nnamed with its number, and then nothing is taken in, unless --partly.\n\n" +
+			"A list of nucs, dates and queens, as CSV or XLSX, is read row by row and said in words\nbefore anything is written. Rows with mistakes are mended there, or left out with --skip.\n" +
+			"Its columns can be: " + columnWords() + ".",
 		Example: "  lidbook import jon.jsonl\n  lidbook import /media/stick/jon.lidmark\n" +
-			"  lidbook import damaged.jsonl --partly",
+			"  lidbook import damaged.jsonl --partly\n" +
+			"  lidbook import list.csv --columns nuc,holds,batch,grafted,\"cell given\" --encoding windows-1252 --skip 4,7",
 		Args: cobra.ExactArgs(1),
-		RunE: func(_ *cobra.Command, args []string) error { return a.importFile(args[0], partly) },
+		RunE: func(_ *cobra.Command, args []string) error {
+			if isList(args[0]) {
+				return a.importList(args[0], list)
+			}
+			return a.importFile(args[0], partly)
+		},
 	}
+	list.flags(c)
+	c.Flags().BoolVarP(&a.flags.yes, "yes", "y", false, "take a list in without asking")
 	c.Flags().BoolVar(&partly, "partly", false, "take in the good lines and leave the others")
 	return c
 }

@@ -165,6 +165,16 @@ import .
 import nosuch.jsonl
 import bad.jsonl
 import long.jsonl
+import nosuch.csv
+import list.csv
+import list.csv --columns nuc,weather
+import list.csv --dates sometimes
+import list.csv --grafted 4
+import list.csv --grafted 4=soon
+import list.csv --skip two
+import slips.csv
+import slash.csv
+import letters.csv
 
 # refused
 write 'A3 q e'
@@ -188,6 +198,7 @@ var unprovoked = map[string]string{
 	"name her otherwise":                            "two queens of one disc come from two copies of a book",
 	"there is none in the book on that day":         "an empty book, in testdata",
 	"there is none with a name, cage or disc":       "an empty book, in testdata",
+	"say with --sheet which is the list":            "a workbook of several sheets",
 	"%s: cannot be read: %w":                        "a file that may not be read",
 }
 
@@ -200,6 +211,10 @@ func TestMessages(t *testing.T) {
 	sources := literals(t)
 	t.Chdir(t.TempDir())
 	write(t, "bad.jsonl", "{\"format\":\"lidmark entries\",\"version\":1}\n{\"id\":\"no id\"}\n")
+	write(t, "list.csv", "Nuc,Holds\nA4,E\n")
+	write(t, "slips.csv", "Nuc,Holds,Sides\nA4,C,4\nO1,E,many\n")
+	write(t, "slash.csv", "Nuc,Eggs\nA4,2/5/2027\n")
+	write(t, "letters.csv", "Nuc,Note\nA4,M\xfchle\n")
 	write(t, "long.jsonl", strings.Repeat("x", 1<<25))
 	for _, args := range commandLines(t, asBefore) {
 		if out, errs, code := call(t, "", false, args...); code != 0 {

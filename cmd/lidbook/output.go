@@ -119,6 +119,8 @@ func plural(n int, thing string) string {
 		thing = "larvae"
 	case thing == "person":
 		thing = "people"
+	case thing == "box":
+		thing = "boxes"
 	case strings.HasSuffix(thing, "try"), strings.HasSuffix(thing, "ony"):
 		thing = strings.TrimSuffix(thing, "y") + "ies"
 	default:

@@ -2,6 +2,7 @@ package roll
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"lidmark/domain/book"
@@ -62,13 +63,21 @@ func (r *reading) crowded() bool {
 		for _, it := range good {
 			boxes[boxKey(it)]++
 			batches[it.batch]++
-			if err := rules.Plausible(book.BoxBuilt{Number: it.box + "1", Nucs: boxes[boxKey(it)]}); err != nil && it.box != "" {
-				r.wrong(it, BoxNumber, faulty("number the boxes anew", "box %s: %v", it.box, err))
-			} else if err := rules.Plausible(book.Grafted{Number: 1, Larvae: batches[it.batch]}); err != nil && it.batch > 0 {
-				r.wrong(it, BatchNumber, faulty("number the batches anew", "batch %d: %v", it.batch, err))
+			if it.box != "" {
+				r.most(it, BoxNumber, "box "+it.box, book.BoxBuilt{Number: it.box, Nucs: boxes[boxKey(it)]})
+			}
+			if it.batch > 0 {
+				r.most(it, BatchNumber, "batch "+strconv.Itoa(it.batch), book.Grafted{Number: it.batch, Larvae: batches[it.batch]})
 			}
 		}
 	})
+}
+
+// most refuses more nucs than a box or a batch can have.
+func (r *reading) most(it *item, in Column, name string, f book.Fact) {
+	if err := rules.Plausible(f); err != nil {
+		r.wrong(it, in, faulty("number them apart", "%s: %v", name, err))
+	}
 }
 
 func boxKey(it *item) string { return strings.ToLower(it.yard) + "\x00" + it.box }

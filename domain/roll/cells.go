@@ -17,10 +17,13 @@ func takeName(_ *reading, it *item, c Cell) fault {
 	return fault{}
 }
 
+// signless takes out what some write between the letter and the number.
+var signless = strings.NewReplacer(" ", "", "-", "", "_", "", ".", "")
+
 // nucName is a name as the book writes it, and its letters and number: "a-3"
 // is A3, and 3 on stand A is A3 as well. It is empty where it can be none.
 func nucName(text, stand string) (name, letters string, number int) {
-	short := strings.NewReplacer(" ", "", "-", "", "_", "", ".", "").Replace(text)
+	short := signless.Replace(text)
 	if n, err := strconv.Atoi(short); err == nil && n > 0 {
 		short = stand + strconv.Itoa(n)
 	}

@@ -105,22 +105,26 @@ func (r *reading) inYard(it *item) string {
 // on them.
 func (r *reading) plausible(it *item) {
 	for _, is := range []struct {
+		said bool
 		in   Column
 		fact book.Fact
 	}{
-		{NucName, book.NucPlaced{Place: it.place}},
-		{BoxNumber, book.BoxBuilt{Number: cmp.Or(it.box, "1"), Nucs: 1}},
-		{Yard, book.YardDescribed{Name: cmp.Or(it.yard, "1"), Zone: "UTC"}},
-		{Stand, book.StandSet{Letter: cmp.Or(it.stand, "1")}},
-		{BatchNumber, book.Grafted{Number: max(1, it.batch), Larvae: 1}},
-		{Line, book.QueenDescribed{Line: it.line}},
-		{MarkColour, book.QueenMarked{Colour: it.colour}},
-		{DiscNumber, book.QueenMarked{Disc: it.disc}},
-		{Bees, book.Looked{Sides: it.bees}},
-		{Brood, book.Looked{Brood: it.brood}},
-		{Stores, book.Looked{Stores: it.stores}},
-		{Note, book.Looked{Note: it.note}},
+		{it.place > 0, NucName, book.NucPlaced{Place: it.place}},
+		{it.box != "", BoxNumber, book.BoxBuilt{Number: it.box, Nucs: 1}},
+		{r.column[Yard] > 0, Yard, book.YardDescribed{Name: cmp.Or(it.yard, r.yard), Zone: "UTC"}},
+		{it.stand != "", Stand, book.StandSet{Letter: it.stand}},
+		{it.batch > 0, BatchNumber, book.Grafted{Number: it.batch, Larvae: 1}},
+		{it.line != "", Line, book.QueenDescribed{Line: it.line}},
+		{it.colour != "", MarkColour, book.QueenMarked{Colour: it.colour}},
+		{it.disc != "", DiscNumber, book.QueenMarked{Disc: it.disc}},
+		{!it.bees.IsZero(), Bees, book.Looked{Sides: it.bees}},
+		{!it.brood.IsZero(), Brood, book.Looked{Brood: it.brood}},
+		{!it.stores.IsZero(), Stores, book.Looked{Stores: it.stores}},
+		{it.note != "", Note, book.Looked{Note: it.note}},
 	} {
+		if !is.said {
+			continue
+		}
 		if err := rules.Plausible(is.fact); err != nil {
 			what, do := cutLast(err.Error())
 			r.wrong(it, is.in, fault{what, do})

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"encoding/binary"
 	"fmt"
+	"slices"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -153,6 +154,7 @@ func (r *reading) count() {
 	c := &r.result.Counts
 	batches := map[int]bool{}
 	for _, it := range r.items {
+		slices.SortStableFunc(it.Mistakes, func(a, b Mistake) int { return cmp.Compare(a.Column, b.Column) })
 		if !it.good() {
 			c.Mistaken++
 			continue

@@ -229,3 +229,31 @@ func TestGuesses(t *testing.T) {
 		}
 	}
 }
+
+// A box holds 24 nucs at most; rows beyond are told.
+func TestABoxTooFull(t *testing.T) {
+	var rows []string
+	for i := range 26 {
+		rows = append(rows, fmt.Sprintf("A%d|7", i+1))
+	}
+	s, o := sheet("nuc|box", rows...)
+	r := roll.Read(s, o, context(nil))
+	want := "row 26, column B: box 7: 25 nucs in a box: write 1 to 24; number them apart"
+	if all := r.Mistakes(); len(all) != 2 || all[0].Error() != want {
+		t.Errorf("mistakes:\n%s\nwant two, the first\n%s", lines(all), want)
+	}
+	o.Skip = map[int]bool{26: true, 27: true}
+	if r := roll.Read(s, o, context(nil)); !r.Ready() || r.Counts.Nucs != 24 {
+		t.Errorf("without them: %s", r.Counts)
+	}
+}
+
+// A row whose own writing is at fault keeps its place.
+func TestARowInTrouble(t *testing.T) {
+	s, o := sheet("nuc", "A1")
+	s.Rows[1].Trouble = "a quotation mark is not closed where its cell ends: close it, or take it out"
+	want := "row 2: a quotation mark is not closed where its cell ends; close it, or take it out"
+	if got := lines(roll.Read(s, o, context(nil)).Mistakes()); got != want {
+		t.Errorf("mistakes: %s, want %s", got, want)
+	}
+}
