@@ -159,9 +159,9 @@ var (
 	stepAfter  = []string{"warmer", "cooler", "colder", "hotter", "less", "more", "higher", "lower"}
 )
 
-// isStep tells a difference from a value: ± 2 °C, cooler by 4 °C, 2 °C less.
+// isStep tells a difference from a value: ± 2 °C, cooler by: 4 °C, 2 °C less.
 func (w *sayer) isStep(from, to int) bool {
-	before := strings.TrimRight(w.text[:from], spaces)
+	before := strings.TrimRight(w.text[:from], spaces+":")
 	after := strings.TrimLeft(w.text[to:], spaces)
 	isBefore := func(word string) bool {
 		rest, ok := strings.CutSuffix(before, word)

@@ -31,6 +31,7 @@ var told = map[string]string{
 	"low -20 °C, high 2 °C, wind 6 m/s, rain 10 mm, sky 0.4": "low -4 °F, high 36 °F, wind 13 mph, rain 0.39 in, sky 0.4",
 	"low −18 °C":                                                 "low 0 °F",
 	"± 2 °C":                                                     "± 3.6 °F",
+	"Full flight when warmer by: 2 °C":                           "Full flight when warmer by: 3.6 °F",
 	"No flight when cooler by 4 °C":                              "No flight when cooler by 7.2 °F",
 	"27 h later for 2.5 °C less":                                 "27 h later for 4.5 °F less",
 	"10.8 h/°C, from 8 to 12":                                    "6 h/°F, from 8 to 12",
