@@ -21,6 +21,7 @@ type Context struct {
 	Nuc     book.NucID                   // the nuc of a line that names none; zero: it must name one
 	Planned func(book.NucID) []book.Fact // what stands on the day's sheet for a nuc and can be ticked off; may be nil
 	Mint    func() book.QueenID          // makes ids of new queens
+	Named   func(string) []*book.Nuc     // finds nucs by name; nil: the View does
 	Units   unit.System                  // of figures without a unit, and of what is read back
 }
 
@@ -51,9 +52,9 @@ func (c Context) moment(p calendar.Part) calendar.Moment {
 // nuc finds a nuc by name: in the context's yard, else the only one there is.
 // A name with zeros before its number is the name without them.
 func (c Context) nuc(name string) (found *book.Nuc, others []*book.Nuc) {
-	all := c.View.NucNamed(name)
+	all := c.named(name)
 	if len(all) == 0 {
-		all = c.View.NucNamed(plainName(name))
+		all = c.named(plainName(name))
 	}
 	for _, n := range all {
 		if n.Yard == c.Yard {
@@ -64,6 +65,13 @@ func (c Context) nuc(name string) (found *book.Nuc, others []*book.Nuc) {
 		return all[0], nil
 	}
 	return nil, all
+}
+
+func (c Context) named(name string) []*book.Nuc {
+	if c.Named != nil {
+		return c.Named(name)
+	}
+	return c.View.NucNamed(name)
 }
 
 func plainName(name string) string {

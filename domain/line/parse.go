@@ -131,7 +131,7 @@ func (p *parser) oddName() {
 		n++
 	}
 	name := string(p.text[from : from+n])
-	if p.name() > 0 && p.name() == n || len(p.View.NucNamed(name)) == 0 {
+	if p.name() > 0 && p.name() == n || len(p.Context.named(name)) == 0 {
 		return
 	}
 	p.at += n

@@ -42,6 +42,7 @@ var rooms = map[string]func(*state.State){
 	"lids":  func(s *state.State) { s.Room, s.Pane = state.Yard, state.Lids },
 	"wall":  func(s *state.State) { s.Room, s.Pane = state.Yard, state.Wall },
 	"table": func(s *state.State) { s.Room, s.Pane = state.Yard, state.Table },
+	"record": func(s *state.State) { *s, _ = state.Update(*s, state.Ran{Command: "type it in"}) },
 	"book":  func(s *state.State) { s.Room = state.About },
 }
 

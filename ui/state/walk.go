@@ -32,6 +32,7 @@ type Walk struct {
 	season *book.Season    // the book with all that is on its way into it
 	view   *book.View      // of the walk's day
 	course *course.Course
+	places map[book.NucID]int // of the nucs in walking order
 	plan   map[book.NucID]string
 	ground []book.Entry // of the season, what every nuc's clock rests on
 }
@@ -72,6 +73,10 @@ func (s State) toWalk() State {
 		w.Part = partBy(s.Now.In(before.View.Zone()).Hour())
 	}
 	w.ground, w.plan = groundOf(before.View), w.plans()
+	w.places = map[book.NucID]int{}
+	for i, n := range before.In(yard) {
+		w.places[n.Nuc.Nuc] = i
+	}
 	s.Walk = w
 	s = s.walkRead()
 	return s.rowOpened(s.Walk.nextOpen(RowName{}))

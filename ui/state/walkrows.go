@@ -327,7 +327,10 @@ func (w *Walk) openBehind(id book.NucID) RowName {
 
 // order is the place of a nuc in walking order; below 0 for none.
 func (w *Walk) order(id book.NucID) int {
-	return slices.IndexFunc(w.Before.In(w.Yard), func(n *Nuc) bool { return n.Nuc.Nuc == id })
+	if at, ok := w.places[id]; ok {
+		return at
+	}
+	return -1
 }
 
 // Lid is a nuc as it stands with all that was written.

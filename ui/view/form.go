@@ -100,8 +100,8 @@ func (c *cardDraw) readBack(says state.FormSays) {
 // answered with one key.
 func (p *sheet) askedSheet() {
 	a := p.s.Asked
-	if a == nil {
-		return
+	if a == nil || p.s.Walk != nil && p.s.Form == nil {
+		return // the row of the walk asks
 	}
 	w := min(p.l.Window.W-40, 760)
 	box := scene.Area{X: (p.l.Window.W - w) / 2, W: w, H: 96}

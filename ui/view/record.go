@@ -1,0 +1,148 @@
+package view
+
+import (
+	"fmt"
+
+	"lidmark/domain/calendar"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// recordDraw is the walk of a day being drawn while it is typed in.
+type recordDraw struct {
+	*sheet
+	state.WalkPane
+	w    *state.Walk
+	area scene.Area
+
+	// Where the columns begin: lid and name, what was planned, typed and read
+	// back, and about what the lid behind stands.
+	lid, name, plan, typed, back, after float64
+}
+
+// record draws the walk of a day: its rows, one of them typed into, the closing
+// count, the letters.
+func (p *sheet) record() {
+	if p.s.Walk == nil {
+		return
+	}
+	d := recordDraw{sheet: p, WalkPane: p.s.WalkPane(p.l), w: p.s.Walk, area: p.l.Main}
+	d.columns()
+	p.rect(d.area, scene.Panel)
+	d.head()
+	p.clipped(d.Body, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: "walk"}}, d.rows)
+	d.closing()
+	switch {
+	case p.s.Form != nil:
+		p.card()
+	case !d.Letters.Empty():
+		p.clipped(d.Letters, scene.Tag{}, func() { p.lineLetters(d.Letters) })
+		p.rule(d.Letters.X, d.Letters.Y, d.Letters.X, d.Letters.Bottom(), scene.Rule)
+	}
+	p.days()
+}
+
+// columns shares the width out.
+func (d *recordDraw) columns() {
+	const lid, name, plan, typed, readsBack = 38.0, 60.0, 112.0, 262.0, 0.49
+	d.lid, d.name, d.plan, d.typed = d.area.X+lid, d.area.X+name, d.area.X+plan, d.area.X+typed
+	if !d.Planned {
+		d.typed = d.plan
+	}
+	d.after = d.area.Right() - 40
+	d.back = d.typed + (d.after-30-d.typed)*readsBack
+}
+
+// partChips are the parts of the day that can be chosen.
+var partChips = []struct {
+	part    calendar.Part
+	command string
+}{{calendar.Morning, "morning"}, {calendar.Midday, "midday"}, {calendar.Afternoon, "afternoon"}}
+
+// head draws which walk it is, when, who, how far, and the names of the columns.
+func (d recordDraw) head() {
+	a := d.Head
+	y, right := a.Y+29, a.Right()-state.Edge
+	done, all := d.w.Done()
+	end := d.right(right, y, fmt.Sprintf("%s of %s", thousands(done), thousands(all)), ink(14).semi())
+	word := "all nucs"
+	end -= d.width(word, ink(13)) + 20
+	d.link(end, y, word, ink(13).as(scene.Pen), "all nucs", d.w.All)
+	x := d.text(a.X+state.Edge, y, "The walk of "+d.w.Day.Short(), ink(16).semi()) + 16
+	for _, c := range partChips {
+		x = d.chip(x, a.Y+12, c.command, d.w.Part == c.part) + 5
+	}
+	if said := d.whoWords(); said != "" && x+16+d.width(said, ink2(13)) < end-20 {
+		from := x + 16
+		x = d.text(from, y, said, ink2(13))
+		d.command(target(scene.Area{X: from, Y: y - 14, W: x - from, H: 20}), "reader")
+	}
+	bar := scene.Area{X: a.X + state.Edge, Y: a.Y + 44, W: a.W - 2*state.Edge, H: 5}
+	d.rect(bar, scene.Rule)
+	if all > 0 {
+		bar.W *= float64(done) / float64(all)
+		d.rect(bar, scene.Ink)
+	}
+	d.names(a.Y + 72)
+	d.rule(a.X+state.Edge, a.Bottom(), right, a.Bottom(), scene.Ink)
+}
+
+// names writes the names of the columns.
+func (d recordDraw) names(y float64) {
+	d.text(d.name, y, "nuc", ink2(13))
+	if d.Planned {
+		d.text(d.plan, y, "planned", ink2(13))
+	}
+	d.text(d.typed, y, "typed", ink2(13))
+	d.text(d.back, y, "reads back", ink2(13))
+	d.centre(d.after, y, "lid", ink2(13))
+}
+
+// chip draws a part of the day, and gives where it ends.
+func (d recordDraw) chip(x, y float64, command string, on bool) float64 {
+	f := ink2(13)
+	r := scene.Rect{Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1)}
+	if on {
+		f, r.Fill = f.semi().as(scene.Ground), scene.Ink
+	}
+	r.Area = scene.Area{X: x, Y: y, W: d.width(command, f) + 20, H: 25}
+	d.add(r)
+	d.centre(r.Centre().X, y+17, command, f)
+	d.command(target(r.Area), command)
+	return r.Right()
+}
+
+// whoWords say who reads aloud and who types.
+func (d recordDraw) whoWords() string {
+	reads, types := d.w.Reader, d.s.Pen.Writer
+	switch {
+	case reads != "" && types != "":
+		return reads + " reads aloud, " + types + " types"
+	case types != "":
+		return types + " types"
+	case reads != "":
+		return reads + " reads aloud"
+	}
+	return ""
+}
+
+// rows draws the rows that show.
+func (d recordDraw) rows() {
+	a := d.Body
+	if len(d.w.Rows) == 0 {
+		y := d.wrap(a.X+state.Edge, a.Y+36, "Nothing was planned on "+d.w.Day.Short()+", and nothing is written of it", ink(16).semi(), a.W-2*state.Edge, 2)
+		d.wrap(a.X+state.Edge, y+4, "Take all nucs to type in what was seen and done, or another day.", ink2(14), a.W-2*state.Edge, 3)
+		return
+	}
+	from, to := d.Shown()
+	for i := from; i < to; i++ {
+		row := scene.Area{X: a.X, Y: a.Y + d.Y(i) - d.Offset, W: a.W, H: d.H(i)}
+		if i == d.Current {
+			d.current(d.w.Rows[i], row)
+		} else {
+			d.row(d.w.Rows[i], row)
+		}
+		d.rule(a.X+state.Edge, row.Bottom(), a.Right()-state.Edge, row.Bottom(), scene.Hair)
+	}
+	d.scrollBar(a, d.Offset, d.All())
+}

@@ -1,0 +1,205 @@
+package view
+
+import (
+	"fmt"
+	"strings"
+
+	"lidmark/domain/line"
+	"lidmark/domain/rules"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// closing draws the count at the walk's end: what went out, what became of it,
+// and what is open.
+func (d recordDraw) closing() {
+	a := d.Foot
+	d.rect(a, scene.Ground)
+	d.rule(a.X, a.Y, a.Right(), a.Y, scene.Rule)
+	button := a.Right() - state.Edge - d.width("Close the walk", ink(14).medium()) - 28
+	d.button(button, a.Y+14, "Close the walk", "close walk", false)
+	end := button - 14
+	wide := a.W > 760
+	if open := d.openWords(); wide && open != "" {
+		end = d.right(end, a.Y+37, open, ink2(13)) - 20
+	}
+	x := a.X + state.Edge
+	if wide {
+		d.text(x, a.Y+26, "Closing count", ink2(13))
+		x += 100
+	}
+	if len(d.w.Closing) == 0 {
+		x = d.fit(x, a.Y+26, "Nothing was taken along", ink(15).semi(), end)
+		d.link(a.X+state.Edge+100*boolOf(wide), a.Y+49, "write what was", ink(13).as(scene.Pen), "walk along", false)
+		return
+	}
+	d.count(d.firstCount(), x, end)
+}
+
+func boolOf(b bool) float64 {
+	if b {
+		return 1
+	}
+	return 0
+}
+
+// firstCount is the first count that does not close, else the first.
+func (d recordDraw) firstCount() rules.Closing {
+	for _, c := range d.w.Closing {
+		if !c.Closes() {
+			return c
+		}
+	}
+	return d.w.Closing[0]
+}
+
+// count writes one count and draws a square for each of the goods.
+func (d recordDraw) count(c rules.Closing, x, end float64) {
+	y := d.Foot.Y + 26
+	goods := c.What.String()
+	if len(d.w.Closing) > 1 {
+		goods = state.Goods(d.s.Reading().View, c)
+	}
+	said, missing := fmt.Sprintf("%d %s out: %s", c.Out, goods, becameWords(c)), missingWords(c)
+	if missing != "" && !strings.HasSuffix(said, ": ") {
+		said += ", "
+	}
+	at := d.fit(x, y, said, ink(15).semi(), end-d.width(missing, ink(15).bold()))
+	d.fit(at, y, missing, ink(15).bold().as(scene.Act), end)
+	at = d.squares(c, x, y+11, end)
+	if n := len(d.w.Closing) - 1; n > 0 {
+		at = d.fit(at, y+22, fmt.Sprintf("and %s more", plural(n, "count", "counts")), ink2(13), end) + 14
+	}
+	d.fit(at, y+22, d.likely(c), ink2(13), end)
+}
+
+// becameWords say what became of the goods.
+func becameWords(c rules.Closing) string {
+	var all []string
+	for _, part := range []struct {
+		n    int
+		word string
+	}{{c.Placed, "placed"}, {c.Caged, "caged"}, {c.Culled, "culled"}, {c.Dropped, "dropped"}, {c.Back, "back"}} {
+		if part.n > 0 {
+			all = append(all, fmt.Sprint(part.n, " ", part.word))
+		}
+	}
+	return strings.Join(all, ", ")
+}
+
+func missingWords(c rules.Closing) string {
+	switch m := c.Missing(); {
+	case m > 0:
+		return fmt.Sprint(m, " not accounted for")
+	case m < 0:
+		return fmt.Sprint(-m, " more than went out")
+	}
+	return ""
+}
+
+// squares draws a square for each of the goods, and gives where the words behind
+// them begin.
+func (d recordDraw) squares(c rules.Closing, x, y, end float64) float64 {
+	const pitch, least, air = 7.6, 3.0, 2.0
+	n := max(c.Out, c.Out-c.Missing())
+	step := min(pitch, (end-x)*0.6/float64(max(n, 1)))
+	if step < least {
+		return x
+	}
+	for i := range n {
+		role := scene.Act
+		switch {
+		case i < c.Placed:
+			role = scene.Ink2
+		case i < c.Out-c.Missing():
+			role = scene.Ink3
+		}
+		d.rect(scene.Area{X: x + float64(i)*step, Y: y, W: step - min(air, step/3), H: 12}, role)
+	}
+	return x + float64(n)*step + 14
+}
+
+// likely names the nucs that probably got one.
+func (d recordDraw) likely(c rules.Closing) string {
+	var names []string
+	for _, id := range c.Likely {
+		names = append(names, d.s.Reading().View.Nuc(id).Name)
+	}
+	switch n := len(names); {
+	case n == 0:
+		return ""
+	case n > 6:
+		return fmt.Sprintf("in one of %d nucs", n)
+	case n > 1:
+		return "probably " + strings.Join(names[:n-1], ", ") + " or " + names[n-1]
+	}
+	return "probably " + names[0]
+}
+
+// openWords say what is open: rows, questions, goods, lines typed twice.
+func (d recordDraw) openWords() string {
+	done, all := d.w.Done()
+	var said []string
+	add := func(n int, one, many string) {
+		if n > 0 {
+			said = append(said, plural(n, one, many))
+		}
+	}
+	add(all-done, "row", "rows")
+	add(d.w.Asking(), "question", "questions")
+	missing := 0
+	for _, c := range d.w.Closing {
+		missing += max(0, c.Missing())
+	}
+	add(missing, "cell", "cells")
+	if len(said) > 0 {
+		said[len(said)-1] += " open"
+	}
+	add(len(d.w.Twins), "line twice", "lines twice")
+	return strings.Join(said, ", ")
+}
+
+// lineLetters draws the list of the letters of the line.
+func (p *sheet) lineLetters(a scene.Area) {
+	const signs, least, usual, foot = 66.0, 19.0, 23.0, 34.0
+	p.rect(a, scene.Ground)
+	x, w := a.X+state.Edge, a.W-2*state.Edge
+	end := p.text(x, a.Y+28, "The letters", ink(16).semi())
+	if said := "the same on the sheet"; end+p.width(said, ink2(13))+12 < x+w {
+		p.right(x+w, a.Y+28, said, ink2(13))
+	}
+	all := line.LettersIn(p.s.Units)
+	pitch := min(usual, max(least, (a.H-34-foot)/float64(len(all)+1)))
+	y := a.Y + 34
+	for _, l := range all {
+		if y += pitch; y > a.Bottom()-foot {
+			return
+		}
+		y = p.lineLetter(l, x, y, w, signs, pitch)
+		p.rule(x, y+6, x+w, y+6, scene.Hair)
+	}
+	const said = "Any order, with or without spaces. A capital and a number start the next nuc. A record is never refused; where it does not fit the book, one question."
+	if lines := len(scene.Wrap(p.measure, said, 13, scene.Regular, w)); y+26+float64(lines)*scene.LineHeight(13) < a.Bottom()-foot {
+		p.wrap(x, y+26, said, ink2(13), w, lines)
+	}
+	p.fit(x, a.Bottom()-14, "Enter  go on     Page Down  skip     Esc  leave", ink2(13), x+w)
+}
+
+// lineLetter writes a sign and what it says; a long sign stands on a line of its own.
+func (p *sheet) lineLetter(l line.Letter, x, y, w, signs, pitch float64) float64 {
+	f := ink(14).semi()
+	wide := p.width(l.Sign, f)
+	switch {
+	case wide <= signs:
+		p.right(x+signs, y, l.Sign, f)
+		p.fit(x+signs+14, y, l.Words, ink(14), x+w)
+	case wide+14+p.width(l.Words, ink(14)) <= w:
+		end := p.text(x, y, l.Sign, f)
+		p.fit(end+14, y, l.Words, ink(14), x+w)
+	default:
+		p.fit(x, y, l.Sign, f, x+w)
+		y += pitch
+		p.fit(x+signs+14, y, l.Words, ink(14), x+w)
+	}
+	return y
+}

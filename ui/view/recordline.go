@@ -1,0 +1,201 @@
+package view
+
+import (
+	"strings"
+	"unicode/utf8"
+
+	"lidmark/domain/line"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// lineSize is the size of what is typed into a row, dp.
+const lineSize = 20.0
+
+// current draws the row that is typed into: the field with what its letters mean,
+// what it reads back as, what follows, and the lid as it would become.
+func (d recordDraw) current(row state.WalkRow, a scene.Area) {
+	frame := scene.Rect{Area: scene.Area{X: a.X + 8, Y: a.Y + 2, W: a.W - 16, H: a.H - 4}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5)}
+	if d.s.Asked != nil {
+		frame.Fill, frame.Stroke = scene.ActTint, stroke(scene.Act, 1.5)
+	}
+	d.add(frame)
+	d.subject(row, a.Y+state.WalkLine/2)
+	field := scene.Area{X: d.typed - 10, Y: a.Y + 7, W: d.back - 18 - d.typed, H: 40}
+	if d.Stacked {
+		field.W = d.after - 30 - field.X
+	}
+	says := d.w.Says
+	wrong := len(says.Line.Mistakes) > 0 && !d.stillTyping(says.Line.Mistakes[0])
+	d.input(field, state.WalkField, fieldLook{size: lineSize, weight: scene.SemiBold, wrong: wrong})
+	if says.After != nil {
+		d.add(d.becomes(says.After, at(d.after, a.Y+state.WalkLine/2+6), 28))
+	}
+	switch {
+	case d.s.Asked != nil:
+		d.asked(scene.Area{X: field.X + 10, Y: field.Bottom(), W: d.after - field.X - 10, H: a.Bottom() - field.Bottom()})
+		if d.Stacked {
+			return
+		}
+	case len(says.Line.Mistakes) > 0:
+		d.mistake(says.Line.Mistakes[0], field, wrong)
+	case says.Line.Trouble != "":
+		d.wrap(field.X+10, field.Bottom()+20, sentence(says.Line.Trouble), ink(13).as(scene.Act), d.after-field.X-10, 2)
+	default:
+		d.leaders(field)
+	}
+	d.reading(row, a)
+}
+
+// reading writes what the line reads back as, what follows, and what Enter does.
+func (d recordDraw) reading(row state.WalkRow, a scene.Area) {
+	says := d.w.Says
+	back := says.Back
+	if says.Of != "" && back != "" {
+		back = says.Of + ": " + back
+	}
+	next := ""
+	if says.Next != "" {
+		next = "next: " + says.Next
+	}
+	if d.Stacked {
+		y, end := a.Bottom()-36, d.after-30
+		d.fit(d.typed, y, back, ink(14), end)
+		if d.s.Asked == nil {
+			end = d.right(end, y+20, d.enterWords(row), ink(13).medium().as(scene.Pen)) - 12
+		}
+		d.fit(d.typed, y+20, next, ink2(14), end)
+		return
+	}
+	y := d.wrap(d.back, a.Y+24, back, ink(14), d.after-24-d.back, 2)
+	if d.s.Asked != nil {
+		return
+	}
+	if y < a.Y+24+1.5*scene.LineHeight(14) || next == "" {
+		d.fit(d.back, y, next, ink2(14), d.after-24)
+		y += scene.LineHeight(14)
+	} else {
+		d.fit(d.back, y, next, ink2(14), d.after-24)
+	}
+	d.hint(row, a)
+}
+
+// hint writes at the row's foot what Enter does, and how a line is struck.
+func (d recordDraw) hint(row state.WalkRow, a scene.Area) {
+	y := a.Bottom() - 11
+	x := d.right(d.after-24, y, d.enterWords(row), ink(13).medium().as(scene.Pen))
+	if word := "strike  Alt+X"; !row.Open() && x-24-d.width(word, ink(13)) > d.back {
+		d.link(x-24-d.width(word, ink(13)), y, word, ink(13).as(scene.Pen), "strike row", false)
+	}
+}
+
+// enterWords say what Enter does.
+func (d recordDraw) enterWords(row state.WalkRow) string {
+	switch {
+	case d.s.Typed(state.WalkField) == "" || d.s.Typed(state.WalkField) == row.Typed:
+		return "Enter  go on"
+	case !row.Open():
+		return "Enter  strike and write anew"
+	default:
+		return "Enter  write and go on"
+	}
+}
+
+// column is where a character of the line stands in the field; columns count from
+// 1 and leave out blanks before the line.
+func (d recordDraw) column(field scene.Area, n int) float64 {
+	f := d.s.Field(state.WalkField)
+	letters := []rune(f.Text)
+	until := func(n int) float64 {
+		return d.measure.Width(string(letters[:min(max(n, 0), len(letters))]), lineSize, scene.SemiBold)
+	}
+	blanks := utf8.RuneCountInString(f.Text) - utf8.RuneCountInString(strings.TrimLeft(f.Text, " "))
+	x := field.X + 10 + until(blanks+n-1)
+	if over := until(f.Caret) + 2 - (field.W - 20); over > 0 && d.s.InField() == state.WalkField {
+		x -= over
+	}
+	return x
+}
+
+// leaders draws below the field what each sign of the line means, with a line that
+// leads to it. Where not all have room it is the last ones.
+func (d recordDraw) leaders(field scene.Area) {
+	const gap = 15.0
+	var all []line.Token
+	for _, section := range d.w.Says.Line.Sections {
+		all = append(all, section.Tokens...)
+	}
+	f := ink(13)
+	from, room, x := len(all), d.after-34-d.typed, d.typed-4
+	for from > 0 && room-d.width(all[from-1].Words, f)-gap >= 0 {
+		from--
+		room -= d.width(all[from].Words, f) + gap
+	}
+	top := field.Bottom() + 1
+	for _, t := range all[from:] {
+		middle := (d.column(field, t.From) + d.column(field, t.To)) / 2
+		w := d.width(t.Words, f)
+		if middle > field.X+4 {
+			d.leader(at(middle, top), at(x+w/2, top+16))
+		}
+		d.text(x, top+28, t.Words, f)
+		x += w + gap
+	}
+}
+
+func (d recordDraw) leader(from, to scene.Point) {
+	path := []scene.Point{from, at(from.X, from.Y+4), at(to.X, to.Y-4), to}
+	for i := 1; i < len(path); i++ {
+		d.add(scene.Line{From: path[i-1], To: path[i], Stroke: stroke(scene.Ink3, 1.1)})
+	}
+}
+
+// stillTyping tells whether a mistake is only that the last sign is not typed to
+// its end.
+func (d recordDraw) stillTyping(m line.Mistake) bool {
+	f := d.s.Field(state.WalkField)
+	n := utf8.RuneCountInString(f.Text)
+	return d.s.InField() == state.WalkField && f.Caret == n && m.Column >= n-1 && !strings.HasSuffix(f.Text, " ")
+}
+
+// mistake writes below its place what is wrong and what to do.
+func (d recordDraw) mistake(m line.Mistake, field scene.Area, wrong bool) {
+	f := ink2(13)
+	if wrong {
+		f = ink(13).semi().as(scene.Act)
+	}
+	x := min(max(d.column(field, m.Column), field.X+10), field.Right()-10)
+	top := field.Bottom() + 1
+	d.add(scene.Line{From: at(x+5, top-9), To: at(x+5, top+13), Stroke: stroke(f.role, 1.5)})
+	all := sentence(m.What) + "; " + m.Do
+	room := d.after - 34 - d.typed
+	if d.Stacked {
+		d.wrap(d.typed, top+28, all, f, room, 1)
+		return
+	}
+	from := min(x, max(d.typed, d.after-34-d.width(all, f)))
+	d.fit(from, top+28, all, f, d.after-34)
+}
+
+// asked draws the question that waits, in the row that asks it.
+func (d recordDraw) asked(a scene.Area) {
+	asked := d.s.Asked
+	f := ink(14).bold().as(scene.Act)
+	y := d.wrap(a.X, a.Y+19, sentence(asked.Asks), f, a.W, 2)
+	x := a.X
+	const high = 27.0
+	y -= 12
+	for _, o := range asked.Answers {
+		if w := 30 + d.width(strings.TrimSpace(o.Word), ink(14)); x > a.X && x+w > a.Right() {
+			x, y = a.X, y+high
+		}
+		x = d.answerKey(x, y, o) + 22
+	}
+	said := "one key; the line is kept either way"
+	if asked.Twice != "" {
+		said = "the same words, one after the other"
+	}
+	if x+d.width(said, ink2(13)) < a.Right() {
+		d.right(a.Right(), y+17, said, ink2(13))
+	}
+}

@@ -1,0 +1,135 @@
+package view
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// row draws a row that is not typed into.
+func (d recordDraw) row(row state.WalkRow, a scene.Area) {
+	line := scene.Rect{Area: scene.Area{X: a.X + state.Edge, Y: a.Y + 1, W: a.W - 2*state.Edge, H: a.H - 1}}
+	line.Tag = scene.Tag{Ref: row.Ref(), Reason: d.rowReason(row)}
+	switch {
+	case row.Asks || row.Failed:
+		line.Fill = scene.ActTint
+	case d.hovers(line.Ref):
+		line.Fill, line.Radius = scene.Sunk, 4
+	}
+	d.add(line)
+	if row.Asks || row.Failed {
+		d.rect(scene.Area{X: line.X, Y: line.Y, W: 5, H: line.H}, scene.Act)
+	}
+	y := a.Y + state.WalkLine/2
+	d.subject(row, y)
+	f := ink(15).medium()
+	if row.Many() {
+		f = f.semi()
+	}
+	switch draft := d.s.RowDraft(row); {
+	case draft != "" && draft != row.Typed:
+		d.fit(d.typed, y+5, draft, f.as(scene.Pen), d.back-16)
+		d.fit(d.back, y+5, "not written yet", ink2(14), d.after-24)
+		return
+	case row.Open():
+		d.rule(d.typed, y+8, min(d.typed+240, d.back-16), y+8, scene.Rule)
+		return
+	}
+	d.fit(d.typed, y+5, row.Typed, f, d.back-16)
+	d.readBack(row, y)
+	d.lidAfter(row, y)
+}
+
+// rowReason is the one line that a row shows when the pointer rests on it.
+func (d recordDraw) rowReason(row state.WalkRow) string {
+	if row.Open() {
+		return row.Title + "  type it in"
+	}
+	return row.Title + "  " + d.backWords(row)
+}
+
+// subject draws the lids before, the name, and what was planned.
+func (d recordDraw) subject(row state.WalkRow, y float64) {
+	r := d.s.Reading()
+	end := d.plan - 6
+	if row.Many() {
+		const most, pitch = 3, 7.0
+		for i, id := range row.Nucs[:min(most, len(row.Nucs))] {
+			if n := r.Nuc(id); n != nil {
+				l := d.plainLid(n, at(d.lid-8+float64(i)*pitch, y), 20)
+				l.Blank = true
+				d.add(l)
+			}
+		}
+		d.fit(d.name+8, y+5, row.Title, ink(14).bold(), d.typed-8)
+		return
+	}
+	if n := r.Nuc(row.Nucs[0]); n != nil {
+		d.add(d.plainLid(n, at(d.lid, y), 24))
+	}
+	d.fit(d.name, y+5, row.Title, ink(15).bold(), end)
+	if d.Planned {
+		d.fit(d.plan, y+5, row.Planned, ink2(14), d.typed-12)
+	}
+}
+
+// plainLid is a lid in a row: the row is what is clicked.
+func (d recordDraw) plainLid(n *state.Nuc, at scene.Point, size float64) scene.Lid {
+	l := small(d.lidOf(n, at, size))
+	l.Tag = scene.Tag{}
+	return l
+}
+
+// backWords is a row read back, with who wrote it and what became of it.
+func (d recordDraw) backWords(row state.WalkRow) string {
+	said := row.Back
+	if row.Many() && len(row.Nucs) > 0 {
+		said = plural(len(row.Nucs), "nuc", "nucs") + ": " + said
+	}
+	if row.By != "" {
+		said = "by " + row.By + ": " + said
+	}
+	switch {
+	case row.Failed:
+		return "not written: " + d.s.Pen.Why
+	case row.Asks:
+		return said + "; it does not fit the book"
+	}
+	return said
+}
+
+func (d recordDraw) readBack(row state.WalkRow, y float64) {
+	f, end := ink2(14), d.after-24
+	if row.Failed || row.Asks {
+		f = f.as(scene.Ink)
+	}
+	if row.Many() && len(row.Nucs) > 0 {
+		end -= 34
+	}
+	if row.Under {
+		end = d.right(end, y+5, "saving …", ink3(13)) - 10
+	}
+	d.fit(d.back, y+5, d.backWords(row), f, end)
+}
+
+// lidAfter draws the lid as it stands with what was written.
+func (d recordDraw) lidAfter(row state.WalkRow, y float64) {
+	if len(row.Nucs) == 0 {
+		return
+	}
+	if row.Many() {
+		d.right(d.after-18, y+5, fmt.Sprintf("%d ×", len(row.Nucs)), ink2(13))
+	}
+	d.add(d.becomes(d.w.Lid(row.Nucs[0]), at(d.after, y), 24))
+}
+
+// becomes is a lid as it stands when a line is written: seen just now, with the
+// keeper's strokes.
+func (d recordDraw) becomes(n *state.Nuc, at scene.Point, size float64) scene.Lid {
+	l := d.plainLid(n, at, size)
+	l.Paint = scene.Paint(n.Paint)
+	l.NoRim = n.Paint == book.NoStroke
+	return l
+}
