@@ -108,7 +108,7 @@ func (r *reading) batchOf(number int) *batch {
 		if known := r.view.BatchNumbered(number); known != nil {
 			b.Grafted, b.there, b.told, b.line = known.Grafted, true, "the book", "the book"
 			b.graft = when{known.At.Day(r.Zone), known.At}
-		} else if day := r.Grafted[number]; !day.IsZero() {
+		} else if day := r.Grafted[number]; !day.IsZero() && day <= r.today {
 			b.told, b.graft = "you", when{day, calendar.On(day, calendar.WholeDay, r.Zone)}
 		}
 		r.batches[number] = b

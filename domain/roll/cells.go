@@ -131,12 +131,12 @@ func colourOf(text string) (string, bool) {
 
 // otherWords are what keepers write besides the words of the legend.
 var otherWords = map[book.Condition][]string{
-	book.Empty:         {"0", ".", "dead", "out", "died out", "lost"},
+	book.Empty:         {".", "dead", "out", "died out", "lost"},
 	book.NoQueen:       {"-", "−", "none", "queenless", "ql", "no q", "nq", "hopeless"},
 	book.Cell:          {"queen cell", "qc", "celled", "cell given"},
 	book.Virgin:        {"virgin queen", "vq", "virgin seen"},
 	book.Due:           {"due", "waiting", "not yet"},
-	book.Laying:        {"eggs", "egg", "mated", "laying queen", "mated queen", "lq", "mq", "q", "queenright", "ok"},
+	book.Laying:        {"eggs", "egg", "mated", "laying queen", "mated queen", "lq", "mq", "q", "queenright"},
 	book.GoodBrood:     {"brood", "capped brood", "capped worker brood", "sealed brood"},
 	book.DroneLayer:    {"drones", "drone laying queen", "dlq", "drone laying"},
 	book.LayingWorkers: {"laying worker", "lw"},

@@ -2,6 +2,7 @@ package roll
 
 import (
 	"cmp"
+	"slices"
 
 	"lidmark/domain/book"
 )
@@ -23,7 +24,7 @@ type look struct {
 	book.Looked
 }
 
-// tell tells a row as facts, in the order in which they happened on one day.
+// tell tells a row as facts, in the order in which they happened.
 func (g *ground) tell(it *item) []Dated {
 	t := &teller{ground: g, item: it, note: it.note}
 	if it.there != nil {
@@ -36,6 +37,7 @@ func (g *ground) tell(it *item) []Dated {
 	t.looked()
 	t.marked()
 	t.rest()
+	slices.SortStableFunc(t.facts, byTime)
 	return t.facts
 }
 

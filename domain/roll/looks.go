@@ -1,6 +1,7 @@
 package roll
 
 import (
+	"slices"
 	"strings"
 	"time"
 
@@ -25,7 +26,7 @@ func (t *teller) looked() {
 	for _, l := range t.looks {
 		t.say(l.at, l.Looked)
 	}
-	if t.note != "" && len(t.looks) == 0 {
+	if t.note != "" {
 		t.say(t.stateDay(), book.Noted{Of: t.nuc.Subject(), Text: t.note})
 	}
 	t.ends()
@@ -94,8 +95,8 @@ func (t *teller) figures() {
 			l.Brood = t.brood
 		}
 	}
-	if t.note != "" && len(t.looks) > 0 {
-		t.looks[len(t.looks)-1].Note = t.note
+	if slices.ContainsFunc(t.looks, func(l look) bool { return l.at.day == day.day }) {
+		t.at(day).Note, t.note = t.note, ""
 	}
 }
 

@@ -26,7 +26,9 @@ type Options struct {
 }
 
 // Context is what a list is read against: the book as it stands now, or none
-// for a new one, the instant, the zone of its days, and a source of new ids.
+// for a new one, the instant, the zone of its days under a name that any machine
+// knows, and a source of new ids, such as Next of a copy of [book.IDs], so that
+// a list can be read again and again while its options change.
 type Context struct {
 	View *book.View
 	Now  time.Time

@@ -92,9 +92,11 @@ func (r Result) Facts() []Dated {
 	for _, row := range r.Rows {
 		all = append(all, row.Facts...)
 	}
-	slices.SortStableFunc(all, func(a, b Dated) int { return a.At.Instant.Compare(b.At.Instant) })
+	slices.SortStableFunc(all, byTime)
 	return all
 }
+
+func byTime(a, b Dated) int { return a.At.Instant.Compare(b.At.Instant) }
 
 // Entries are all facts as entries written down at an instant by somebody; their
 // ids rise in the order in which things happened.
