@@ -9,13 +9,13 @@ import (
 // lidOf is the lid of a nuc, the same on map, grid, wall, lists and card; what
 // a place leaves out it takes away.
 func (p *sheet) lidOf(n *state.Nuc, centre scene.Point, size float64) scene.Lid {
-	r := p.s.Reading()
+	r := p.reading
 	subject := n.Nuc.Nuc.Subject()
 	ref := state.RefOf(subject)
 	return scene.Lid{
 		At: centre, Size: size, Condition: scene.Condition(n.Presumed.Condition), Seen: n.Presumed.Seen && !r.Ahead,
 		Entrance: n.NucNamed.Entrance + p.turnOf(n), Timed: n.Timed, Used: n.Used,
-		NeedsYou: n.NeedsYou, Ahead: p.s.Away(), Caught: caught(n), Paint: scene.Paint(n.Paint),
+		NeedsYou: n.NeedsYou, Ahead: p.away, Caught: caught(n), Paint: scene.Paint(n.Paint),
 		Selected: p.s.Selection.Has(subject) || p.batchChosen(n), Hover: p.hovered(n, ref),
 		Tag: scene.Tag{Ref: ref, Reason: p.reason(n)},
 	}
@@ -39,7 +39,7 @@ func (p *sheet) turnOf(n *state.Nuc) float64 {
 	if n.Stand.IsZero() {
 		return 0
 	}
-	return p.s.Reading().View.Stand(n.Stand).Turn
+	return p.reading.View.Stand(n.Stand).Turn
 }
 
 // caught tells whether a nuc is without a queen since she was caught.

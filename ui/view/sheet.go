@@ -7,6 +7,8 @@ import (
 
 // sheet is a scene being drawn, with what it is drawn from.
 type sheet struct {
+	reading *state.Reading
+	away bool
 	marks   []scene.Mark
 	measure scene.Measurer
 	s       state.State
@@ -182,8 +184,15 @@ func (p *sheet) says(name string) string {
 // cannot run is dashed; see [sheet.refusal] for the reason.
 func (p *sheet) button(x, y float64, word, command string, main bool) float64 {
 	const h = 34.0
+	a := scene.Area{X: x, Y: y, W: p.width(word, ink(14).medium()) + 28, H: h}
+	p.wideButton(a, word, command, main)
+	return a.Right()
+}
+
+// wideButton draws a button that fills an area.
+func (p *sheet) wideButton(a scene.Area, word, command string, main bool) {
 	f := ink(14).medium()
-	r := scene.Rect{Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1)}
+	r := scene.Rect{Area: a, Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1)}
 	c, _ := state.CommandNamed(command)
 	switch {
 	case c.Reason(p.s) != "":
@@ -192,15 +201,13 @@ func (p *sheet) button(x, y float64, word, command string, main bool) float64 {
 	case main:
 		f, r.Fill, r.Stroke = f.as(scene.Ground), scene.Ink, scene.Stroke{}
 	}
-	r.Area = scene.Area{X: x, Y: y, W: p.width(word, f) + 28, H: h}
 	r.Tag = scene.Tag{Ref: state.CommandOf(command), Reason: p.says(command)}
 	if p.hovers(r.Tag.Ref) {
 		ring := r.Area.Inset(-2.5)
 		p.add(scene.Rect{Area: ring, Radius: 7, Stroke: stroke(scene.Ink2, 1.5)})
 	}
 	p.add(r)
-	p.centre(r.Centre().X, y+h/2+f.size*0.35, word, f)
-	return r.Right()
+	p.centre(r.Centre().X, a.Y+a.H/2+f.size*0.35, word, f)
 }
 
 // refusal writes beside a button at y, from x on no further than to, why its

@@ -58,8 +58,13 @@ func (g *ground) stands() []spot {
 // they cover no neighbour, then the lids.
 func (g *ground) nucs(spots []spot) {
 	filter := state.FilterBy(g.s.Filter)
-	var lids []scene.Lid
-	var nucs []*state.Nuc
+	n := 0
+	for _, s := range spots {
+		n += len(s.nucs)
+	}
+	lids, nucs := make([]scene.Lid, 0, n), make([]*state.Nuc, 0, n)
+	g.marks = slices.Grow(g.marks, n+64)
+	g.taken = slices.Grow(g.taken, n+64)
 	for _, s := range spots {
 		for _, n := range s.nucs {
 			l := g.mapLid(n, s)

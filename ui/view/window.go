@@ -9,6 +9,9 @@ import (
 // the text size.
 func Window(s state.State, m scene.Measurer) scene.Scene {
 	p := &sheet{measure: m, s: s, l: s.Layout()}
+	if s.Book != nil {
+		p.reading, p.away = s.Reading(), s.Away()
+	}
 	p.rect(p.l.Window, scene.Ground)
 	switch {
 	case s.Fill != state.NoFill:
@@ -18,9 +21,7 @@ func Window(s state.State, m scene.Measurer) scene.Scene {
 	default:
 		p.room()
 	}
-	if s.Book != nil {
-		p.rooms()
-	}
+	p.rooms()
 	p.foot()
 	p.over()
 	sc := scene.Scene{Marks: p.marks}
@@ -55,6 +56,8 @@ func (p *sheet) filled() {
 		p.steps()
 	case state.ListFill:
 		p.bringList()
+	case state.BooksFill:
+		p.start()
 	}
 }
 
