@@ -57,10 +57,13 @@ var plan = []layer{
 	{dir: "ui/view", ours: append(rooms("calendar practice book course line rules"), "ui/scene", "ui/state"), pure: true, why: "a view is State in, Scene out"},
 	{dir: "ui/paint", ours: []string{"ui/scene", "assets"}, libs: []string{"golang.org/x/image"}, why: "pixels come from a Scene alone"},
 	{dir: "ui/picture", ours: []string{"ui/state", "ui/view", "ui/paint"}, why: "a picture of the window needs no window"},
+	{dir: "ui/paper", ours: append(rooms("calendar bee book line rules"), "ui/scene", "ui/state", "ui/paint", "assets"), libs: []string{
+		"codeberg.org/go-pdf/fpdf", "github.com/boombuler/barcode", "golang.org/x/image", "golang.org/x/text",
+	}, why: "what is printed comes from a Reading, like the panes"},
 	{dir: "ui/window", ours: []string{"domain/calendar", "ui/scene", "ui/state", "ui/view", "ui/paint", "assets"}, libs: []string{fyne}, why: "the window hosts Scenes and sends Msg; books and files are handed to it by cmd"},
 
 	{dir: "cmd/lidmark", ours: []string{"domain", "storage", "ui"}, libs: []string{fyne}, why: "a program joins the rooms and builds none"},
-	{dir: "cmd/lidbook", ours: []string{"domain", "storage", "ui/state", "ui/picture"}, libs: []string{"github.com/spf13/cobra", "github.com/spf13/pflag"}, why: "the terminal program runs without toolkit and C compiler"},
+	{dir: "cmd/lidbook", ours: []string{"domain", "storage", "ui/state", "ui/picture", "ui/paper"}, libs: []string{"github.com/spf13/cobra", "github.com/spf13/pflag"}, why: "the terminal program runs without toolkit and C compiler"},
 
 	{dir: "assets", why: "icons, fonts and licences know no code"},
 }
@@ -76,7 +79,7 @@ func rooms(names string) []string {
 
 // forTests is what any test may import besides.
 var forTests = []string{
-	"pgregory.net/rapid", "github.com/google/go-cmp", "github.com/rogpeppe/go-internal", "github.com/emersion/go-ical",
+	"pgregory.net/rapid", "github.com/google/go-cmp", "github.com/rogpeppe/go-internal", "github.com/emersion/go-ical", "github.com/makiuchi-d/gozxing",
 }
 
 // reserved packages are for one place only, whatever a row says.

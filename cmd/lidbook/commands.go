@@ -20,7 +20,7 @@ func groups() []group {
 			todayCommand, needsCommand, nucCommand, nucsCommand, batchCommand,
 			batchesCommand, clockCommand, lateCommand, mayCommand, queenCommand,
 			colonyCommand, traceCommand, ordersCommand, closeCommand, linesCommand,
-			numbersCommand, pictureCommand, lettersCommand,
+			numbersCommand, pictureCommand, printCommand, lettersCommand,
 		}},
 		{"do", "To write down:", []func(*app) *cobra.Command{
 			goodsCommand("along", "Write down what was taken along to the yard", func(g goods) book.Fact { return book.TakenAlong(g) }),

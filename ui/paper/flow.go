@@ -1,0 +1,67 @@
+package paper
+
+import (
+	"context"
+
+	"lidmark/ui/scene"
+)
+
+// flow is a sheet filled from top to bottom. What does not fit goes onto a new
+// page, which begins with what over draws.
+type flow struct {
+	*sheet
+	y    float64 // down to here it is filled
+	over func()  // draws the head of every page but the first; may be nil
+}
+
+// begin begins the first page.
+func (f *flow) begin() {
+	f.page()
+	f.y = f.top()
+}
+
+// need makes sure that so much height is left, on a new page if need be, and
+// tells whether it had to be a new one. It is an error that ctx has ended.
+func (f *flow) need(ctx context.Context, high float64) (turned bool, err error) {
+	if err := ctx.Err(); err != nil {
+		return false, err
+	}
+	if f.y+high <= f.bottom() {
+		return false, nil
+	}
+	f.turn()
+	return true, nil
+}
+
+// turn goes on to a new page.
+func (f *flow) turn() {
+	f.begin()
+	if f.over != nil {
+		f.over()
+	}
+}
+
+// row is the area of the next high millimetres, which it uses up.
+func (f *flow) row(high float64) scene.Area {
+	a := scene.Area{X: f.left(), Y: f.y, W: f.right() - f.left(), H: high}
+	f.y += high
+	return a
+}
+
+// heading writes a title over the width, in as many lines as it takes.
+func (f *flow) heading(title string, to float64) {
+	h := bold(15.5)
+	f.y = f.lines(f.left(), f.y+6.2, f.wrap(title, h, to-f.left(), 3), h) - h.leading() + 1.6
+}
+
+// again writes the title of the paper over a further page.
+func (f *flow) again() {
+	f.fit(f.left(), f.y+4.6, f.title+", continued", semi(10.5), f.right())
+	f.y += 7
+}
+
+// remark writes lines of explaining text.
+func (f *flow) remark(text string, l look, to float64) {
+	high := l.size * point
+	f.y = f.lines(f.left(), f.y+high+0.6, f.wrap(text, l, to-f.left(), 4), l) - high + 0.4
+}

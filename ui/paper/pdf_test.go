@@ -1,0 +1,164 @@
+package paper_test
+
+import (
+	"bytes"
+	"compress/zlib"
+	"fmt"
+	"io"
+	"math"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"unicode/utf16"
+
+	"pgregory.net/rapid"
+)
+
+// printed is a page as its drawing commands tell.
+type printed struct {
+	w, h  float64 // mm
+	texts []word
+	bars  []bar    // rectangles filled with black
+	inks  []string // every colour told
+}
+
+// word is a piece of text and where it begins, mm from the upper left corner.
+type word struct {
+	x, y float64
+	text string
+}
+
+// bar is a rectangle, mm.
+type bar struct{ x, y, w, h float64 }
+
+// The commands of a page that tests read.
+var (
+	mediaBox = regexp.MustCompile(`/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]`)
+	stream   = regexp.MustCompile(`<</Filter /FlateDecode /Length (\d+)>>\nstream\n`)
+	command  = regexp.MustCompile(`(?s)BT (-?[\d.]+) (-?[\d.]+) Td \(((?:\\.|[^\\)])*)\) Tj ET|(-?[\d.]+) (-?[\d.]+) (-?[\d.]+) (-?[\d.]+) re f\n|(?m:^([\d. ]+) (g|G|rg|RG)$)`)
+)
+
+const millimetre = 72 / 25.4
+
+// read reads the pages of a document.
+func read(t rapid.TB, pdf []byte) (pages []printed) {
+	t.Helper()
+	w, h := size(t, pdf)
+	for _, at := range stream.FindAllSubmatchIndex(pdf, -1) {
+		n, _ := strconv.Atoi(string(pdf[at[2]:at[3]]))
+		z, err := zlib.NewReader(bytes.NewReader(pdf[at[1] : at[1]+n]))
+		if err != nil {
+			t.Fatal(err)
+		}
+		body, err := io.ReadAll(z)
+		if err != nil {
+			t.Fatal(err)
+		}
+		pages = append(pages, page(body, w, h))
+	}
+	if len(pages) == 0 {
+		t.Fatal("the document has no pages")
+	}
+	return pages
+}
+
+func size(t rapid.TB, pdf []byte) (w, h float64) {
+	t.Helper()
+	m := mediaBox.FindSubmatch(pdf)
+	if m == nil {
+		t.Fatal("the document tells no format")
+	}
+	return number(m[1]) / millimetre, number(m[2]) / millimetre
+}
+
+func page(body []byte, w, h float64) printed {
+	p := printed{w: w, h: h}
+	dark := false
+	for _, m := range command.FindAllSubmatch(body, -1) {
+		switch {
+		case len(m[9]) > 0:
+			ink := string(m[8]) + " " + string(m[9])
+			p.inks = append(p.inks, ink)
+			if string(m[9]) == "g" || string(m[9]) == "rg" {
+				dark = ink == "0.000 g"
+			}
+		case len(m[1]) > 0:
+			p.texts = append(p.texts, word{number(m[1]) / millimetre, h - number(m[2])/millimetre, unicode(m[3])})
+		case dark:
+			p.bars = append(p.bars, bar{number(m[4]) / millimetre, h - number(m[5])/millimetre, number(m[6]) / millimetre, -number(m[7]) / millimetre})
+		}
+	}
+	return p
+}
+
+func number(b []byte) float64 {
+	f, err := strconv.ParseFloat(string(b), 64)
+	if err != nil {
+		return math.NaN()
+	}
+	return f
+}
+
+// unicode is the text of a string of the document, UTF-16 with escapes.
+func unicode(b []byte) string {
+	var plain []byte
+	for i := 0; i < len(b); i++ {
+		if b[i] == '\\' {
+			i++
+			if b[i] == 'r' {
+				plain = append(plain, '\r')
+				continue
+			}
+		}
+		plain = append(plain, b[i])
+	}
+	units := make([]uint16, len(plain)/2)
+	for i := range units {
+		units[i] = uint16(plain[2*i])<<8 | uint16(plain[2*i+1])
+	}
+	return string(utf16.Decode(units))
+}
+
+// lines are the texts of a page from top to bottom, those on one line in one.
+func (p printed) lines() (lines []string) {
+	texts := slices.Clone(p.texts)
+	slices.SortStableFunc(texts, func(a, b word) int {
+		if math.Abs(a.y-b.y) > 0.4 {
+			return int(math.Copysign(1, a.y-b.y))
+		}
+		return int(math.Copysign(1, a.x-b.x))
+	})
+	for i, w := range texts {
+		if i > 0 && math.Abs(w.y-texts[i-1].y) <= 0.4 {
+			lines[len(lines)-1] += "  " + w.text
+			continue
+		}
+		lines = append(lines, w.text)
+	}
+	return lines
+}
+
+// all is the text of a document, page by page.
+func all(pages []printed) string {
+	var b strings.Builder
+	for i, p := range pages {
+		fmt.Fprintf(&b, "-- page %d of %d --\n", i+1, len(pages))
+		for _, l := range p.lines() {
+			b.WriteString(l + "\n")
+		}
+	}
+	return b.String()
+}
+
+// count is how often a text stands by itself in a document.
+func count(pages []printed, text string) (n int) {
+	for _, p := range pages {
+		for _, w := range p.texts {
+			if w.text == text {
+				n++
+			}
+		}
+	}
+	return n
+}

@@ -1,0 +1,129 @@
+package paper
+
+import (
+	"slices"
+	"strings"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/rules"
+	"lidmark/ui/state"
+)
+
+// row is a line of the route sheet: what is to be done at one nuc or colony, or
+// at nothing that has a name.
+type row struct {
+	nuc    *state.Nuc
+	colony string   // its name
+	each   []string // the names of many for whom the line stands: each has a box to tick
+	do     string
+	why    string
+	by     string
+	hard   bool
+	cells  bool // there is a cell to write into for every letter
+	again  bool // the line above gives the same reason for another nuc
+}
+
+// rowsOf are the lines of a task: one for every nuc, but a single one for all
+// of those to whom the same happens for one reason.
+func (s *sheet) rowsOf(r *state.Reading, t rules.Task) (rows []row) {
+	if nucs := nucsOf(r, t); len(nucs) == len(t.Of) && len(nucs) > 0 {
+		if len(nucs) > 1 && !eachHasReason(t) {
+			return []row{s.row(r, t, func(w *row) { w.each, w.cells = names(nucs), false })}
+		}
+		for i, n := range nucs {
+			w := s.row(r, t, func(w *row) { w.nuc = n })
+			s.reason(r, &w, t, n)
+			w.again = i > 0 && w.why == rows[i-1].why
+			rows = append(rows, w)
+		}
+		return rows
+	}
+	return []row{s.row(r, t, func(w *row) {
+		w.cells = false
+		said := nameRuns(r, t)
+		if len(t.Of) == 1 && t.Of[0].Kind == book.KindColony {
+			w.colony = rules.Name(r.View, t.Of[0])
+		} else if said != "" {
+			w.do = sentence(said) + ": " + w.do
+		}
+	})}
+}
+
+// row is a line of a task before it is said whom it is about.
+func (s *sheet) row(r *state.Reading, t rules.Task, about func(*row)) row {
+	w := row{do: t.Title, why: t.Why, by: s.by(r, t.By, t.Hard), hard: t.Hard, cells: t.Act != rules.ActFeed}
+	about(&w)
+	return w
+}
+
+// reason is why and by when at one nuc of a task.
+func (s *sheet) reason(r *state.Reading, w *row, t rules.Task, n *state.Nuc) {
+	of := n.Nuc.Nuc.Subject()
+	for _, act := range []bool{true, false} {
+		for _, f := range t.Findings {
+			if f.Of == of && (!act || f.Act == t.Act) {
+				w.why, w.by, w.hard = f.Why, s.by(r, f.By, f.Hard), f.Hard
+				return
+			}
+		}
+	}
+}
+
+// eachHasReason tells whether every nuc of a task is found by itself.
+func eachHasReason(t rules.Task) bool {
+	for _, of := range t.Of {
+		if !slices.ContainsFunc(t.Findings, func(f rules.Finding) bool { return f.Of == of }) {
+			return false
+		}
+	}
+	return true
+}
+
+func nucsOf(r *state.Reading, t rules.Task) (all []*state.Nuc) {
+	for _, of := range t.Of {
+		id, ok := of.Nuc()
+		if n := r.Nuc(id); ok && n != nil {
+			all = append(all, n)
+		}
+	}
+	return all
+}
+
+func names(nucs []*state.Nuc) (all []string) {
+	for _, n := range nucs {
+		all = append(all, n.Name)
+	}
+	return all
+}
+
+// nameRuns are the names that a task's title leaves out.
+func nameRuns(r *state.Reading, t rules.Task) string {
+	var words []string
+	for _, run := range r.TaskNames(t) {
+		words = append(words, run.Text)
+	}
+	return strings.Join(words, " ")
+}
+
+// by is a last day or hour in words: "by Thu", hard "by Wed 06:00".
+func (s *sheet) by(r *state.Reading, t time.Time, hard bool) string {
+	if t.IsZero() {
+		return ""
+	}
+	day := r.DayOf(t)
+	away := day.Sub(r.Day)
+	when := day.Short()[:3]
+	switch {
+	case hard && away <= 6 && away >= -6:
+		when = s.soon(t)
+	case hard:
+		when = s.hour(t)
+	case away > 6 || away < -6:
+		when = t.In(s.zone).Format("2 Jan")
+	}
+	if t.Before(r.View.On()) {
+		return "past " + when
+	}
+	return "by " + when
+}

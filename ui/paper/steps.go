@@ -1,0 +1,58 @@
+package paper
+
+import (
+	"fmt"
+	"time"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/ui/state"
+)
+
+// step is a step of a batch by the day.
+type step struct{ what, when, span string }
+
+// batchHour is an hour of a batch.
+type batchHour struct {
+	what  string
+	short string // for a card
+	at    time.Time
+	hard  bool
+}
+
+// steps are the days of a batch, and its hours.
+func (s *sheet) steps(r *state.Reading, b *book.Batch) (days []step, hours []batchHour) {
+	graft := calendar.DayOf(b.At.Instant, s.zone)
+	for _, w := range bee.Windows(r.Numbers()) {
+		from, best, by := graft+calendar.Day(w.From), graft+calendar.Day(w.Best), graft+calendar.Day(w.By)
+		d := step{w.Step.String(), best.Short(), fmt.Sprintf("day %d", w.Best)}
+		switch {
+		case w.Step == bee.HandsOff:
+			d.when, d.span = fromTo(from, by), fmt.Sprintf("day %d to %d", w.From, w.By)
+		case w.From != w.By:
+			d.span = fmt.Sprintf("day %d, %d to %d", w.Best, w.From, w.By)
+		}
+		days = append(days, d)
+	}
+	clock := r.Course.Clock(b.Batch)
+	hours = []batchHour{
+		{"cells out, best by", "best out by", clock.Best(), false},
+		{"cells out, hard by", "hard by", clock.Hard(), true},
+		{"a virgin walks, 1 in 100", "a virgin, 1 in 100", clock.FirstOut(0.01), false},
+		{"a virgin walks, even chance", "even chance", clock.FirstOut(0.5), false},
+		{"half of them out", "half of them out", r.Course.Emerges(b.Batch), false},
+	}
+	return days, hours
+}
+
+// fromTo is a span of days: "Thu 6 – Sun 9 May", "30 Apr – 3 May".
+func fromTo(from, by calendar.Day) string {
+	const weekday, ofMonth = len("Mon "), len(" May")
+	first, last := from.Short(), by.Short()
+	_, month, _ := from.Date()
+	if _, m, _ := by.Date(); m != month {
+		return first[weekday:] + " – " + last[weekday:]
+	}
+	return first[:len(first)-ofMonth] + " – " + last
+}
