@@ -21,6 +21,8 @@ type desk struct {
 	mu   sync.Mutex
 	open *opened            // the book that is open, or nil
 	stop context.CancelFunc // stops the long work under way, or nil
+	tell func(state.Msg)    // whom to tell that something cannot be kept
+	told map[string]bool    // of which file it was told
 }
 
 // pause is how long typing is gathered before its draft is written: what the
@@ -28,11 +30,14 @@ type desk struct {
 const pause = 250 * time.Millisecond
 
 func newDesk(folder string, clock func() time.Time) *desk {
-	return &desk{clock: clock, folder: folder, keeps: keeper{pause: pause}}
+	d := &desk{clock: clock, folder: folder, tell: func(state.Msg) {}, told: map[string]bool{}}
+	d.keeps = keeper{pause: pause, wrote: d.wasKept}
+	return d
 }
 
 // Do takes on an effect.
 func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
+	d.tells(tell)
 	switch e := e.(type) {
 	case state.Write:
 		d.writes.give(func() { d.write(s, e.Deed, tell) })

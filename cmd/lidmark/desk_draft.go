@@ -2,10 +2,12 @@ package main
 
 import (
 	"crypto/sha256"
+	"errors"
 	"fmt"
 	"path/filepath"
 
 	"lidmark/domain/book"
+	"lidmark/storage"
 	"lidmark/ui/state"
 )
 
@@ -28,13 +30,16 @@ func (d *desk) keepDraft(draft state.Draft) {
 // draftOf is what was typed in a book and not written when the program ended.
 // Deeds that reached the book all the same are no longer in it. A book open to
 // read only leaves its draft to the program that writes in it.
-func (d *desk) draftOf(b *state.Book) (draft state.Draft) {
+func (d *desk) draftOf(b *state.Book) (draft state.Draft, trouble state.Note) {
 	if b.Path == "" || b.ReadOnly != "" {
-		return state.Draft{}
+		return state.Draft{}, trouble
 	}
 	d.keeps.flush()
-	if _, err := kept(d.draftFile(b.Path), &draft); err != nil || draft.IsZero() {
-		return state.Draft{}
+	if aside, err := kept(d.draftFile(b.Path), &draft); err != nil {
+		return state.Draft{}, state.Note{Text: "what was typed and not written could not be read; the damaged file is " + aside, Bad: true}
+	}
+	if draft.IsZero() {
+		return state.Draft{}, trouble
 	}
 	there := map[book.EntryID]bool{}
 	for _, u := range draft.Unsaid {
@@ -49,5 +54,39 @@ func (d *desk) draftOf(b *state.Book) (draft state.Draft) {
 	}
 	draft = draft.Without(func(id book.EntryID) bool { return there[id] })
 	d.keepDraft(draft)
-	return draft
+	return draft, trouble
+}
+
+// wasKept tells once that something could not be kept, until it can again.
+func (d *desk) wasKept(path string, failed error) {
+	d.mu.Lock()
+	tell, say := d.tell, failed != nil && !d.told[path]
+	d.told[path] = failed != nil
+	d.mu.Unlock()
+	switch {
+	case say && path == d.prefsFile():
+		tell(bad("what you chose for the window cannot be kept: " + reason(failed)))
+	case say:
+		tell(bad("what you type cannot be kept until it is written: " + reason(failed)))
+	}
+}
+
+// tells notes whom to tell that something cannot be kept.
+func (d *desk) tells(tell func(state.Msg)) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	d.tell = tell
+}
+
+// reason is what is wrong with a file of the keeper's choices and drafts, and
+// what to do.
+func reason(err error) string {
+	var f *storage.FileError
+	switch {
+	case !errors.As(err, &f):
+		return err.Error()
+	case f.Trouble == storage.DiskFull, f.Trouble == storage.DiskFault:
+		return f.Trouble.Error() + "; " + f.Trouble.Do()
+	}
+	return f.Trouble.Error() + "; look at " + filepath.Dir(f.Path)
 }

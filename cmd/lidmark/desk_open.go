@@ -65,10 +65,13 @@ func (d *desk) show(o *opened, tell func(state.Msg)) {
 	b, now := o.shown, d.clock()
 	b.On(now, calendar.DayOf(now, b.Zone(now)))
 	ids := newIDs(now, b.Season)
-	draft := d.draftOf(b)
+	draft, trouble := d.draftOf(b)
 	var old *opened
 	d.writes.wait(func() { old = d.swap(o) })
 	tell(state.Opened{Book: b, IDs: ids, Draft: draft})
+	if trouble.Text != "" {
+		tell(state.Worked{Note: trouble})
+	}
 	d.shut(old, tell)
 }
 

@@ -8,6 +8,7 @@ import (
 	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 	"sync"
 	"time"
 
@@ -48,7 +49,8 @@ func (k *keeper) flush() {
 	k.due, k.armed = nil, false
 	k.mu.Unlock()
 	failed := map[string]any{}
-	for path, value := range due {
+	for _, path := range slices.Backward(slices.Sorted(maps.Keys(due))) { // what is typed is told of last
+		value := due[path]
 		err := replaced(path, value)
 		if err != nil {
 			failed[path] = value

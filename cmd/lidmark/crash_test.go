@@ -1,0 +1,160 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"testing"
+	"time"
+
+	"lidmark/storage"
+	"lidmark/ui/state"
+)
+
+// The tests in this file kill a process in the middle of typing, with a signal
+// that it cannot catch, and look at what is there again.
+
+func init() {
+	children["type without end"] = typeWithoutEnd
+	children["send and die"] = sendAndDie
+}
+
+// typist is a window in a process of its own, which has no test to fail.
+func typist(folder, path string, pause time.Duration, wrote func(*desk, string, error)) *world {
+	d := newDesk(folder, clock)
+	d.keeps.pause = pause
+	if wrote != nil {
+		d.keeps.wrote = func(file string, err error) { wrote(d, file, err) }
+	}
+	w := &world{desk: d, state: state.State{Now: start, Room: state.Yard, Width: 1440, Height: 900}}
+	w.opens(path)
+	return w
+}
+
+// typeWithoutEnd writes two lines and then types a third without end, and prints
+// how much of it was typed when a draft of it was on disk.
+func typeWithoutEnd(args []string) error {
+	w := typist(args[0], args[1], 2*time.Millisecond, func(d *desk, file string, err error) {
+		var draft state.Draft
+		if _, failed := kept(file, &draft); err != nil || failed != nil || file == d.prefsFile() {
+			return
+		}
+		if line := draft.Fields[state.LineField]; len(line) > 3 { // not of the first two
+			fmt.Println(len(line))
+		}
+	})
+	w.types("A1e⏎A2e⏎")
+	w.settle()
+	for i := 0; ; i = (i + 1) % len(keystrokes) {
+		w.types(keystrokes[i : i+1])
+		w.settle()
+	}
+}
+
+const keystrokes = "e b4 calm, again and again 0123456789 "
+
+// typed is the first n keystrokes.
+func typed(n int) string {
+	return strings.Repeat(keystrokes, n/len(keystrokes)+1)[:n]
+}
+
+func TestKilledWhileTyping(t *testing.T) {
+	for kill := range 4 {
+		folder, path := t.TempDir(), aBook(t)
+		c := play(t, "type without end", folder, path)
+		onDisk := 0
+		for range 3 + 5*kill {
+			onDisk = number(t, c.line())
+		}
+		for _, line := range c.kill() {
+			onDisk = number(t, line)
+		}
+		w := newWorld(t, folder)
+		w.opens(path)
+		line := w.state.Field(state.LineField).Text
+		if len(line) < onDisk || line != typed(len(line)) {
+			t.Errorf("of %d characters on disk %d are back: %q", onDisk, len(line), line)
+		}
+		w.says("is here again")
+		if got, want := w.entries(), len(founding())+2; got != want || len(w.state.Pen.Failed) != 0 {
+			t.Errorf("%d entries, want %d; %d deeds failed", got, want, len(w.state.Pen.Failed))
+		}
+		whole(t, path)
+	}
+}
+
+func number(t *testing.T, line string) int {
+	t.Helper()
+	n, err := strconv.Atoi(line)
+	if err != nil {
+		t.Fatalf("the child says %q", line)
+	}
+	return n
+}
+
+// whole fails unless a book reads from beginning to end and its file is sound.
+func whole(t *testing.T, path string) {
+	t.Helper()
+	b, err := storage.Open(path, storage.Options{ReadOnly: true})
+	check(t, err)
+	if found := b.Verify(t.Context()); len(found) > 0 {
+		t.Errorf("the book is not sound: %v", found)
+	}
+	check(t, b.Close())
+}
+
+// sendAndDie sends two deeds, of which the first reaches the book, keeps its
+// draft and dies before it hears of either.
+func sendAndDie(args []string) error {
+	w := typist(args[0], args[1], time.Hour, nil)
+	w.types("A1e⏎A2e⏎")
+	w.desk.writes.wait(func() {}) // both are in the book, and the window has not heard
+	w.types("A1e b4")
+	w.desk.keeps.flush()
+	fmt.Println("typed")
+	select {}
+}
+
+func TestWhatReachedTheBookIsNotWrittenTwice(t *testing.T) {
+	folder, path := t.TempDir(), aBook(t)
+	c := play(t, "send and die", folder, path)
+	if got := c.line(); got != "typed" {
+		t.Fatalf("the child says %q", got)
+	}
+	c.kill()
+	w := newWorld(t, folder)
+	w.opens(path)
+	if n := len(w.state.Pen.Failed); n != 0 {
+		t.Errorf("%d deeds are to be tried again that are in the book", n)
+	}
+	if got := w.state.Field(state.LineField).Text; got != "e b4" {
+		t.Errorf("the line is %q", got)
+	}
+	if got := w.entries(); got != len(founding())+2 {
+		t.Errorf("%d entries", got)
+	}
+	w.state.Focus = state.FieldNamed(state.LineField)
+	w.types("⏎")
+	w.settle()
+	w.desk.keeps.flush()
+	left, err := os.ReadDir(filepath.Join(folder, "drafts"))
+	if len(left) > 0 || err != nil {
+		t.Errorf("all is written, and drafts are left: %v, %v", left, err)
+	}
+}
+
+func TestADamagedDraftIsLaidAside(t *testing.T) {
+	folder, path := t.TempDir(), aBook(t)
+	d := newDesk(folder, clock)
+	check(t, os.MkdirAll(filepath.Dir(d.draftFile(path)), 0o700))
+	check(t, os.WriteFile(d.draftFile(path), []byte(`{"fields`), 0o600))
+	w := newWorld(t, folder)
+	w.opens(path)
+	w.says("could not be read; the damaged file is")
+	if _, err := os.Stat(d.draftFile(path) + ".damaged"); err != nil {
+		t.Error(errors.Join(errors.New("it is not kept aside"), err))
+	}
+}
