@@ -38,18 +38,9 @@ func CommandNamed(name string) (Command, bool) {
 // behind them.
 func Commands() []Command { return commands }
 
-var (
-	commands      []Command
-	byName, byKey map[string]int
-)
+var commands = allCommands()
 
-// The tables are put together here and not where they are declared, because a
-// command may run another one.
-func init() {
-	records = allRecords()
-	commands = allCommands()
-	byName, byKey = index()
-}
+var byName, byKey = index()
 
 // allCommands are the rows of all tables, one behind the other.
 func allCommands() []Command {
@@ -75,19 +66,34 @@ func index() (name, key map[string]int) {
 // run runs a command by name, if there is one and it can.
 func run(s State, name string) (State, []Effect) {
 	c, ok := CommandNamed(name)
-	if !ok || c.Reason(s) != "" {
+	if !ok {
 		return s, nil
 	}
-	return c.Do(s)
+	return c.done(s)
 }
 
 // keyed runs the command of a key.
 func keyed(s State, m Keyed) (State, []Effect) {
 	i, ok := byKey[m.name()]
-	if !ok || commands[i].Reason(s) != "" {
+	if !ok {
 		return s, nil
 	}
-	return commands[i].Do(s)
+	return commands[i].done(s)
+}
+
+// done is the window after the command, if it can run, and after the one that it
+// wants to be run then.
+func (c Command) done(s State) (State, []Effect) {
+	if c.Reason(s) != "" {
+		return s, nil
+	}
+	next, effects := c.Do(s)
+	if then := next.then; then != "" {
+		next.then = ""
+		after, more := run(next, then)
+		return after, append(effects, more...)
+	}
+	return next, effects
 }
 
 // name is the key with those held, as commands name it.

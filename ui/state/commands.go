@@ -11,7 +11,7 @@ var windowCommands = []Command{
 	{Name: "about", Does: "Book, and how to read a lid", Keys: "Alt+B", Why: noBook, Do: enter(About)},
 
 	{Name: "late day", Does: "the late day of a batch: what waiting costs, the ways out", Keys: "Alt+L", Word: "The ways out", Why: noLate, Do: pure(State.toLate)},
-	{Name: "give ready", Does: "give cells to the nucs that are ready", Word: "Give cells", Why: noReady, Do: giveReady},
+	{Name: "give ready", Does: "give cells to the nucs that are ready", Word: "Give cells", Why: noReady, Do: pure(giveReady)},
 	{Name: "batch room", Does: "the batch in the whole room: stream, clock, evidence, nucs", Keys: "Alt+Enter", Word: "The whole batch", Why: noBatchChosen, Do: pure(State.toBatchRoom)},
 	{Name: "give back", Does: "give the room back", Word: "Back", Why: noFill, Do: pure(State.givenBack)},
 

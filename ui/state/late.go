@@ -133,12 +133,13 @@ func noReady(s State) string {
 
 // giveReady selects the nucs that are ready, as many as there are cells, and
 // opens the record of a cell given.
-func giveReady(s State) (State, []Effect) {
+func giveReady(s State) State {
 	l, _ := s.FilledLate()
 	var nucs []book.Subject
 	for _, id := range l.Ready[:min(len(l.Ready), l.Cells)] {
 		nucs = append(nucs, id.Subject())
 	}
 	s.Selection = Select(nucs...)
-	return run(s, "give cell")
+	s.then = "give cell"
+	return s
 }

@@ -52,6 +52,8 @@ type State struct {
 	Bring   *Bring  // the list that is brought; nil: none
 	Machine Machine // what it runs on
 
+	then string // the command to run after the one that runs
+
 	Width, Height float64 // of the window, dp
 	Prefs
 }
