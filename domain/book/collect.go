@@ -15,7 +15,7 @@ import (
 func collect[K kinder, T any](v *View, kind Kind, fold func(ID[K]) *T) []*T {
 	subjects := v.season.kinds[kind]
 	all := make([]*T, len(subjects))
-	spread.Over(len(subjects), spread.Light, func(i int) {
+	spread.Over(len(subjects), func(i int) {
 		if len(v.lines(subjects[i])) > 0 {
 			all[i] = fold(ID[K](subjects[i].UUID))
 		}

@@ -26,7 +26,7 @@ func (p *pass) checkBees(n *nucCase) {
 		Used: []practice.Key{practice.LossOfBroodCombs, practice.LossOfShutInBees, practice.SettlingTime, practice.MoveDistanceLeast},
 	}
 	f.From, f.Best, f.By = course.Days(made+1, made+1, made+p.days(practice.SettlingTime), n.yard.zone)
-	p.add(n.yard, f)
+	p.addTo(n, f)
 }
 
 // seenSince tells whether anybody saw or added bees on a day after one.
@@ -63,7 +63,7 @@ func (p *pass) weak(n *nucCase) {
 	}
 	p.strengthen(n, &f)
 	f.From, f.Best, f.By = course.Days(by, by, by, n.yard.zone)
-	p.add(n.yard, f)
+	p.addTo(n, f)
 }
 
 // strengthen says what helps: bees where many are wanting, warmth where few
@@ -127,7 +127,7 @@ func (p *pass) light(n *nucCase) {
 		p.foodOut(n, out, &f)
 	}
 	f.From, f.Best, f.By = course.Days(min(by, n.yard.today), by, by, n.yard.zone)
-	p.add(n.yard, f)
+	p.addTo(n, f)
 }
 
 // foodOut tells of a nuc whose food has run out, and that it may have starved

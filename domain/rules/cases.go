@@ -23,14 +23,25 @@ type nucCase struct {
 	cell  *batchCase // the batch that has a cell for it
 	waits *batchCase // the batch whose cells it waits for
 	order bool       // an open order wants its queen
+
+	was   *nucCase // the earlier case it goes on from, while a pass is made
+	row   int      // of the table, whose turn it is
+	found []ruled
 }
 
-func (p *pass) findNucs() {
+// ruled is what a rule found, with the rule's row in the table.
+type ruled struct {
+	row int
+	*Finding
+}
+
+func (p *pass) findNucs(was *pass) {
 	all := slices.Collect(p.view.Nucs())
 	p.presumed = make([]course.Presumption, len(all))
 	p.nucs = make([]nucCase, 0, len(all))
 	for i, n := range all {
 		if n.Condition() == book.Empty {
+			p.presumed[i] = p.course.Of(n)
 			continue
 		}
 		y := p.yard(n.Yard)
@@ -39,10 +50,14 @@ func (p *pass) findNucs() {
 		}
 		p.nucs = append(p.nucs, nucCase{Nuc: n, yard: y, holds: &p.presumed[i]})
 	}
-	spread.Over(len(all), spread.Light, func(i int) { p.presumed[i] = p.course.Of(all[i]) })
-	spread.Over(len(p.nucs), spread.Light, func(i int) {
+	carried := p.carried(was)
+	spread.Over(len(p.nucs), func(i int) {
 		n := &p.nucs[i]
-		n.has = n.yard.strength.Of(n.Nuc)
+		if n.was = carried.of(p, n); n.was != nil {
+			*n.holds, n.has = *n.was.holds, n.was.has
+			return
+		}
+		*n.holds, n.has = p.course.Of(n.Nuc), n.yard.strength.Of(n.Nuc)
 	})
 }
 

@@ -122,7 +122,7 @@ func (p *pass) gapAsks(n *nucCase) {
 		if !g.Asks {
 			continue
 		}
-		p.add(n.yard, Finding{
+		p.addTo(n, Finding{
 			Rule: GapAsks, Severity: Pressing, Of: n.subject(), Since: g.At.Instant, From: g.At.Instant,
 			What: "the book does not fit",
 			Why:  fmt.Sprintf("%s, %s", g.What, n.yard.of(g.At).Short()),

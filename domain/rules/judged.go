@@ -18,8 +18,18 @@ type Judged struct {
 }
 
 // Judge lets all rules pass over a view.
-func Judge(v *book.View) *Judged {
-	p := newPass(v)
+func Judge(v *book.View) *Judged { return judge(v, nil) }
+
+// Again is [Judge] of a view of the same instant, when some lines were written
+// since: it costs the nucs that these reach.
+func (j *Judged) Again(v *book.View) *Judged {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	return judge(v, j.pass)
+}
+
+func judge(v *book.View, was *pass) *Judged {
+	p := newPass(v, was)
 	return &Judged{pass: p, found: p.findings()}
 }
 

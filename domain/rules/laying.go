@@ -14,7 +14,7 @@ func (p *pass) lookAgain(n *nucCase) {
 		return
 	}
 	eggs := n.yard.of(n.Holds.FirstEggs)
-	p.add(n.yard, Finding{
+	p.addTo(n, Finding{
 		Rule: LookAgain, Of: n.subject(), Act: ActLookForBrood, Since: n.Holds.FirstEggs.Instant,
 		From: n.holds.LookFrom, Best: n.holds.LookBest, By: n.holds.LookBy,
 		What: "not proven yet",
@@ -57,7 +57,7 @@ func (p *pass) ready(n *nucCase) {
 			f.Why += "; small combs fill up"
 		}
 	}
-	p.note(n.yard, f)
+	p.noteOf(n, f)
 }
 
 // shareQueens marks, in walking order, as many ready queens as open orders want
@@ -104,5 +104,5 @@ func (p *pass) full(n *nucCase) {
 	by := eggs + p.days(practice.FullBy)
 	f.From, f.Best, f.By = course.Days(eggs+p.days(practice.FullFrom), by, by, n.yard.zone)
 	f.Severity = p.open(f.From)
-	p.note(n.yard, f)
+	p.noteOf(n, f)
 }

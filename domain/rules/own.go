@@ -46,7 +46,7 @@ func (p *pass) ownCells(n *nucCase) {
 		f.What, f.Sure = fmt.Sprintf("own cells seen %s", n.yard.of(n.OwnCells.Seen).Short()), sureSeen
 	}
 	f.From, f.Best, f.By = course.Days(from, from, by, n.yard.zone)
-	p.add(n.yard, f)
+	p.addTo(n, f)
 }
 
 // leftOnBrood tells whether a nuc can raise a queen on brood it was left, by

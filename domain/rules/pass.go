@@ -37,26 +37,35 @@ type pass struct {
 	presumed []course.Presumption // of all nucs, in walking order
 }
 
-func newPass(v *book.View) *pass {
+// newPass prepares a pass over a view. It goes on from an earlier one, which may
+// be nil.
+func newPass(v *book.View, was *pass) *pass {
 	p := &pass{
 		view: v, course: course.New(v), numbers: v.Numbers(),
 		now: v.On(), zone: v.Zone(), today: v.Today(),
 		yards: map[book.YardID]*yardCase{},
 	}
 	p.putOff = p.allPutOff()
-	p.findNucs()
+	p.findNucs(was)
 	p.findBatches()
 	p.shareNucs()
 	p.shareQueens()
 	return p
 }
 
-// findings runs all rules. Those of nucs look at one nuc each and change nothing,
-// so they run at once; what they found is put where their turn is.
+// findings runs all rules. What they find of a nuc concerns no other, so nucs are
+// judged at once; what was found is put where its rule's turn is.
 func (p *pass) findings() []Finding {
 	rows := table()
+	spread.Over(len(p.nucs), func(i int) { p.judge(&p.nucs[i], rows) })
 	ofNucs := make([][]*Finding, len(rows))
-	spread.Over(len(rows), spread.Heavy, func(i int) { ofNucs[i] = rows[i].ofNucs(p) })
+	for i := range p.nucs {
+		n := &p.nucs[i]
+		n.was = nil // else every pass would keep all before it
+		for _, f := range n.found {
+			ofNucs[f.row] = append(ofNucs[f.row], f.Finding)
+		}
+	}
 	for i, r := range rows {
 		p.found = append(p.found, ofNucs[i]...)
 		r.run(p)
@@ -95,21 +104,33 @@ func compareDue(a, b time.Time) int {
 
 // add takes a finding in. One that does not press by itself is ahead, open or
 // past its best day by its window.
-func (p *pass) add(y *yardCase, f Finding) {
+func (p *pass) add(y *yardCase, f Finding) { p.note(y, p.pressed(y, f)) }
+
+// note takes a finding in with the severity it has.
+func (p *pass) note(y *yardCase, f Finding) { p.found = append(p.found, p.noted(y, f)) }
+
+// addTo is add for a finding about a nuc.
+func (p *pass) addTo(n *nucCase, f Finding) { p.noteOf(n, p.pressed(n.yard, f)) }
+
+// noteOf is note for a finding about a nuc.
+func (p *pass) noteOf(n *nucCase, f Finding) {
+	n.found = append(n.found, ruled{n.row, p.noted(n.yard, f)})
+}
+
+func (p *pass) pressed(y *yardCase, f Finding) Finding {
 	if f.Severity == Ahead {
 		f.Severity = p.press(f, y.zone)
 	}
-	p.note(y, f)
+	return f
 }
 
-// note takes a finding in with the severity it has.
-func (p *pass) note(y *yardCase, f Finding) {
+func (p *pass) noted(y *yardCase, f Finding) *Finding {
 	f.Yard = y.id
 	if until := p.putOff[putOffKey{f.Rule, f.Of}]; until > y.today {
 		f.PutOff = until
 		f.Why += "; put off until " + until.Short()
 	}
-	p.found = append(p.found, &f)
+	return &f
 }
 
 func (p *pass) press(f Finding, zone *time.Location) Severity {

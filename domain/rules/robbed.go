@@ -28,7 +28,7 @@ func (p *pass) beingRobbed(n *nucCase) {
 		f.What, f.Act, f.Do = "robbed "+seen.Short(), ActLookInside, "Look whether anything lives, write it down"
 		f.From, f.Best, f.By = course.Days(over, over, max(over, seen+p.days(practice.RobbedLookBy)), n.yard.zone)
 	}
-	p.add(n.yard, f)
+	p.addTo(n, f)
 }
 
 // robbingOver is the day from which a yard in which robbers were seen on a day

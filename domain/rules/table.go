@@ -1,7 +1,8 @@
 package rules
 
 // row is a rule of the table: its name, what it finds, and a function for
-// each thing it looks at. That for a nuc only adds to what is found.
+// each thing it looks at. That for a nuc looks at its case alone and tells
+// [pass.addTo] or [pass.noteOf].
 type row struct {
 	rule   Rule
 	doc    string
@@ -11,19 +12,7 @@ type row struct {
 	season func(*pass)
 }
 
-// ofNucs is what the rule finds of the nucs, in walking order.
-func (r row) ofNucs(p *pass) []*Finding {
-	if r.nuc == nil {
-		return nil
-	}
-	own := *p
-	for i := range p.nucs {
-		r.nuc(&own, &p.nucs[i])
-	}
-	return own.found
-}
-
-// run is what it finds of all else.
+// run takes in what the rule finds of all but nucs.
 func (r row) run(p *pass) {
 	if r.batch != nil {
 		for _, b := range p.batches {

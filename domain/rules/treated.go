@@ -6,29 +6,40 @@ import (
 	"lidmark/domain/book"
 )
 
-func (p *pass) treatedNuc(n *nucCase) { p.afterTreatment(n.yard, n.subject(), n.Treated) }
+func (p *pass) treatedNuc(n *nucCase) {
+	if f, waits := p.afterTreatment(n.yard, n.subject(), n.Treated); waits {
+		p.noteOf(n, f)
+	}
+}
 
-func (p *pass) treatedYard(y *yardCase) { p.afterTreatment(y, y.id.Subject(), y.yard.Treated) }
+func (p *pass) treatedYard(y *yardCase) {
+	if f, waits := p.afterTreatment(y, y.id.Subject(), y.yard.Treated); waits {
+		p.note(y, f)
+	}
+}
 
 func (p *pass) treatedColonies() {
 	for c := range p.view.Colonies() {
-		p.afterTreatment(p.yard(c.Yard), c.Colony.Subject(), c.Treated)
+		y := p.yard(c.Yard)
+		if f, waits := p.afterTreatment(y, c.Colony.Subject(), c.Treated); waits {
+			p.note(y, f)
+		}
 	}
 }
 
 // afterTreatment: the label asks to wait. What that forbids the label says, not
 // the book.
-func (p *pass) afterTreatment(y *yardCase, of book.Subject, t book.Treatment) {
+func (p *pass) afterTreatment(y *yardCase, of book.Subject, t book.Treatment) (f Finding, waits bool) {
 	if !t.Waits(y.today, y.zone) {
-		return
+		return f, false
 	}
-	p.note(y, Finding{
+	return Finding{
 		Rule: AfterTreatment, Severity: Open, Of: of, Since: t.At.Instant, From: t.At.Instant,
 		What: "wait after treatment until " + p.date(t.Until(y.zone)),
 		Why:  fmt.Sprintf("treated with %s on %s; its label asks for %s", t.With, y.of(t.At).Short(), count(t.Wait, "day")),
 		Do:   "Catch and hand over only as the label allows",
 		Sure: sureRecorded,
-	})
+	}, true
 }
 
 // waits are the waits after treatments, a line for like ones of nucs.

@@ -17,7 +17,7 @@ func (p *pass) droneLayer(n *nucCase) {
 	if !n.holds.Emerged.IsZero() {
 		why += fmt.Sprintf("; %s old", count(n.holds.Age, "day"))
 	}
-	p.add(n.yard, Finding{
+	p.addTo(n, Finding{
 		Rule: DroneLayer, Severity: Pressing, Of: n.subject(), Act: ActTakeOutQueen, Since: since.Instant, From: since.Instant,
 		What: "drone layer", Why: why,
 		Do:   fmt.Sprintf("Take out the drone layer; no cell within %g h", p.numbers.Get(practice.NoCellWithin)),
@@ -40,7 +40,7 @@ func (p *pass) layingWorkers(n *nucCase) {
 		f.Act, f.What = ActLookInside, "laying workers are to be expected"
 		f.Do = "Look for many eggs in a cell before anything is given; unite or shake out"
 	}
-	p.add(n.yard, f)
+	p.addTo(n, f)
 }
 
 // queenless: nobody reigns and nothing was given. Where no cell is at hand it
@@ -78,7 +78,7 @@ func (p *pass) queenless(n *nucCase) {
 	default:
 		f.Act, f.Do = ActUnite, "No cell at hand: give a virgin, or unite it"
 	}
-	p.add(n.yard, f)
+	p.addTo(n, f)
 }
 
 // howLong is how long a nuc has been without a queen, in words.

@@ -42,7 +42,7 @@ func (p *pass) virginsTime(n *nucCase) {
 		f.Why = fmt.Sprintf("%s old, emerged %s", count(n.holds.Age, "day"), out.Short())
 		p.lookedTooLate(n, &f)
 	}
-	p.add(n.yard, f)
+	p.addTo(n, f)
 }
 
 // lookedTooLate: a look that found no eggs when it was too late to mate has
@@ -71,7 +71,7 @@ func (p *pass) lookEggs(n *nucCase) {
 		f.What = book.Due.String()
 	}
 	f.Why = n.holds.Why
-	p.add(n.yard, f)
+	p.addTo(n, f)
 }
 
 // late: no eggs at a look, so another in a few days, until it is too late.
@@ -86,7 +86,7 @@ func (p *pass) late(n *nucCase) {
 	f.Why = fmt.Sprintf("%s old, no eggs on %s", count(n.holds.Age, "day"), n.yard.day(n.holds.NoEggsOn).Short())
 	f.Used = append(f.Used, practice.LookAgainFrom, practice.LookAgainBy)
 	p.ownQueen(n, &f)
-	p.add(n.yard, f)
+	p.addTo(n, f)
 }
 
 // ownQueen: where brood was left to raise one on, the queen looked for may be

@@ -103,5 +103,5 @@ func (p *pass) wildInNuc(n *nucCase) {
 		Sure: sureCalendar, Used: wildKeys,
 	}
 	f.From, f.Best, f.By = course.Days(in+calendar.Day(wild.SearchFrom), in+calendar.Day(wild.SearchWell), in+calendar.Day(wild.SearchBy), n.yard.zone)
-	p.add(n.yard, f)
+	p.addTo(n, f)
 }

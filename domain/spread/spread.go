@@ -7,32 +7,28 @@ import (
 	"sync/atomic"
 )
 
-// Light is how many pieces another processor is worth for pieces of about a
-// microsecond; Heavy is the same for such as take a millisecond.
-const (
-	Light = 256
-	Heavy = 1
-)
+// Pieces is how many pieces of work a processor takes at a time: enough that
+// taking them costs little beside pieces of a microsecond.
+const Pieces = 256
 
-// Over calls do for every index from 0 to below n and returns when all is done;
-// each processor takes so many pieces at a time. Several run at once, in no
-// order: do must write only what belongs to its index, so that what comes of it
-// is the same however the work was spread.
-func Over(n, pieces int, do func(i int)) {
+// Over calls do for every index from 0 to below n and returns when all is done.
+// Several run at once, in no order: do must write only what belongs to its
+// index, so that what comes of it is the same however the work was spread.
+func Over(n int, do func(i int)) {
 	var next atomic.Int64
 	work := func() {
 		for {
-			to := int(next.Add(int64(pieces)))
-			if to-pieces >= n {
+			to := int(next.Add(Pieces))
+			if to-Pieces >= n {
 				return
 			}
-			for i := to - pieces; i < min(to, n); i++ {
+			for i := to - Pieces; i < min(to, n); i++ {
 				do(i)
 			}
 		}
 	}
 	var wait sync.WaitGroup
-	for range min(runtime.GOMAXPROCS(0), (n+pieces-1)/pieces) - 1 {
+	for range min(runtime.GOMAXPROCS(0), (n+Pieces-1)/Pieces) - 1 {
 		wait.Go(work)
 	}
 	work()

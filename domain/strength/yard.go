@@ -1,7 +1,9 @@
 package strength
 
 import (
+	"maps"
 	"math"
+	"slices"
 	"time"
 
 	"lidmark/domain/book"
@@ -46,6 +48,15 @@ func NewYard(v *book.View, id book.YardID, zone *time.Location) *Yard {
 		y.near[other.Yard] = Near(y.yard, other, y.numbers)
 	}
 	return y
+}
+
+// Same tells whether nucs are reckoned by the yard as by another of the same
+// instant, at another state of the book.
+func (y *Yard) Same(z *Yard) bool {
+	return y.today == z.today && y.night == z.night && y.numbers == z.numbers &&
+		y.yard.Yard == z.yard.Yard && y.yard.Forage == z.yard.Forage && y.yard.ForageSince == z.yard.ForageSince &&
+		maps.Equal(y.yard.Weather, z.yard.Weather) && slices.Equal(y.strong, z.strong) &&
+		maps.Equal(y.near, z.near) && maps.Equal(y.nearCol, z.nearCol)
 }
 
 // Near tells whether bees of one yard fly home to it from another: it is the

@@ -7,6 +7,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
 )
 
 // Book is an open book: its season and what was read of it so far. It does not
@@ -21,10 +22,27 @@ type Book struct {
 
 	mu       sync.Mutex
 	readings []*Reading // the one read last comes first
+	before   []*Reading // of the book that this one was made from, the one read last first
 }
 
 // mostReadings is how many days are remembered: a week to and fro.
 const mostReadings = 16
+
+// mostBefore is how many readings a book with more entries goes on from: of
+// today, and of the day looked at.
+const mostBefore = 2
+
+// With is the book with more entries. Its days are read again from the readings
+// of this one, where these are of the same instant: that costs what the entries
+// reach. Saved is as it was.
+func (b *Book) With(entries ...book.Entry) *Book {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	return &Book{
+		Season: b.Season.With(entries...), Name: b.Name, Path: b.Path, ReadOnly: b.ReadOnly, Saved: b.Saved,
+		before: slices.Clone(b.readings[:min(len(b.readings), mostBefore)]),
+	}
+}
 
 // On is the book read on a day, with the clock at now. Today is read at the
 // instant of the clock, a day past at its end, a day ahead at its noon.
@@ -50,7 +68,7 @@ func (b *Book) read(at time.Time, d calendar.Day, ahead bool) *Reading {
 	if r := b.remembered(at, ahead); r != nil {
 		return r
 	}
-	r := read(b.Season, at, d, ahead)
+	r := read(b.Season.At(at), b.judge(at), d, ahead)
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	// One reading a day: that of today goes with the clock.
@@ -69,6 +87,17 @@ func (b *Book) remembered(at time.Time, ahead bool) *Reading {
 		}
 	}
 	return nil
+}
+
+// judge is how to judge a view of an instant: from a reading of the book before,
+// where there is one.
+func (b *Book) judge(at time.Time) func(*book.View) *rules.Judged {
+	for _, r := range b.before {
+		if r.View.On().Equal(at) {
+			return r.judged.Again
+		}
+	}
+	return rules.Judge
 }
 
 // Zone is the time zone of the home yard at an instant.

@@ -4,6 +4,8 @@ import (
 	"testing"
 	"time"
 
+	"github.com/google/go-cmp/cmp"
+
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
@@ -48,5 +50,33 @@ func TestADayIsReadOnce(t *testing.T) {
 	b.On(booktest.BigNow.Add(time.Minute), today)
 	if b.On(booktest.BigNow.Add(time.Minute), today+3) != first {
 		t.Error("the turn of a minute forgets the days ahead")
+	}
+}
+
+// A book with another line reads as one that was opened with it, whether the day
+// was read before or not.
+func TestABookWithALine(t *testing.T) {
+	entries := booktest.Big(12, 60)
+	now, today := booktest.BigNow, calendar.DayOf(booktest.BigNow, nil)
+	b := &state.Book{Season: book.NewSeason(booktest.Zones, entries)}
+	pen := &booktest.Pen{Writer: "Ida M."}
+	pen.At("2027-07-11 18:00")
+	for i := range 6 {
+		n := b.On(now, today).Nucs[2*i]
+		b.On(now, today+2)
+		pen.Write(book.Looked{Nuc: n.Nuc.Nuc, Queen: book.NoneSeen, Eggs: book.NoEggs, Sides: book.Said(float64(i))})
+		b = b.With(pen.Entries[i])
+		anew := &state.Book{Season: book.NewSeason(booktest.Zones, append(entries[:len(entries):len(entries)], pen.Entries...))}
+		for _, d := range []calendar.Day{today - 1, today, today + 2} {
+			want, got := anew.On(now, d), b.On(now, d)
+			if diff := cmp.Diff(want.Findings, got.Findings); diff != "" {
+				t.Fatalf("%v, what is found:\n%s", d, diff)
+			}
+			for j, w := range want.Nucs {
+				if g := got.Nucs[j]; w.Presumed != g.Presumed || w.NeedsYou != g.NeedsYou || w.DueDay != g.DueDay || w.Used != g.Used {
+					t.Fatalf("%v, %s is presumed %+v, want %+v", d, w.Name, g.Presumed, w.Presumed)
+				}
+			}
+		}
 	}
 }

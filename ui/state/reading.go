@@ -56,19 +56,18 @@ type Nuc struct {
 }
 
 // empty is the reading of no book.
-var empty = read(book.NewSeason(nil, nil), time.Time{}, 0, false)
+var empty = read(book.NewSeason(nil, nil).At(time.Time{}), rules.Judge, 0, false)
 
-// read reads a season at an instant.
-func read(season *book.Season, at time.Time, d calendar.Day, ahead bool) *Reading {
-	v := season.At(at)
-	judged := rules.Judge(v)
+// read reads a view of a day.
+func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ahead bool) *Reading {
+	judged := judge(v)
 	r := &Reading{View: v, Course: judged.Course(), Day: d, Ahead: ahead, judged: judged}
 	r.Findings = judged.Findings()
 	r.about = bySubject(r.Findings)
 	nucs := slices.Collect(v.Nucs())
 	all := make([]Nuc, len(nucs)) // one piece of memory, however many there are
 	r.of, r.Nucs = make(map[book.NucID]*Nuc, len(nucs)), make([]*Nuc, len(nucs))
-	spread.Over(len(nucs), spread.Light, func(i int) {
+	spread.Over(len(nucs), func(i int) {
 		all[i].Nuc, all[i].Presumed = nucs[i], judged.Presumed()[i]
 		r.fill(&all[i])
 	})

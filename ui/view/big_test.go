@@ -108,7 +108,7 @@ func BenchmarkReadAfterLine(b *testing.B) {
 	line := slices.Collect(s.Book.Season.Entries())[s.Book.Season.Len()-1]
 	for b.Loop() {
 		binary.BigEndian.PutUint64(line.ID[:], binary.BigEndian.Uint64(line.ID[:])+1)
-		s.Book = &state.Book{Season: s.Book.Season.With(line)}
+		s.Book = s.Book.With(line)
 		s.Reading()
 	}
 }
