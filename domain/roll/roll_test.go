@@ -258,3 +258,19 @@ func TestARowInTrouble(t *testing.T) {
 		t.Errorf("mistakes: %s, want %s", got, want)
 	}
 }
+
+// In the morning of a day, what the list tells of it counts up to now.
+func TestADayThatIsNotOver(t *testing.T) {
+	s, o := sheet("nuc|holds|eggs", "A1|E|24.5.2027", "A2|V|")
+	c := context(nil)
+	c.Now = c.Now.Add(-11 * time.Hour)
+	r := roll.Read(s, o, c)
+	if !r.Ready() {
+		t.Fatal(lines(r.Mistakes()))
+	}
+	for _, d := range r.Facts() {
+		if d.At.Instant.After(c.Now) {
+			t.Errorf("%s lies after %v: %v", d.Words, c.Now, d.At.Instant)
+		}
+	}
+}

@@ -104,6 +104,8 @@ func TestFilesThatAreNoList(t *testing.T) {
 		{strings.Repeat("x", listfile.MostBytes+1), "", "list: it is bigger than 20 MB: save the table alone, without pictures"},
 		{built(t, func(f *excelize.File) error { return f.SetCellStr("Sheet1", "A200001", "x") }), "", "list: it has rows below row 100000: delete the empty rows under the table and save it again"},
 		{built(t, func(f *excelize.File) error { return f.SetCellStr("Sheet1", "ZZ2", "x") }), "", "list: row 2 has more than 200 columns: take out what is no part of the list"},
+		{spoiled(t, "xl/worksheets/sheet1.xml", "<worksheet><sheetData><row r=\"1\"><c r=\"A\"><v>1</v></c></row></sheetData></worksheet>"), "", "list: the workbook is damaged or cut off: open it and save it again, or fetch it anew"},
+		{built(t, chartSheet), "", "list: there is no table in it: choose another file"},
 		{built(t, func(*excelize.File) error { return nil }), "", "list: there is no table in it: choose another file"},
 	} {
 		list, err := listfile.Read("list", strings.NewReader(c.content), c.encoding)
@@ -177,6 +179,32 @@ func built(t testing.TB, build func(*excelize.File) error) string {
 	must(t, build(f))
 	out, err := f.WriteToBuffer()
 	must(t, err)
+	return out.String()
+}
+
+func chartSheet(f *excelize.File) error {
+	return f.AddChartSheet("Chart", &excelize.Chart{Type: excelize.Col, Series: []excelize.ChartSeries{{Values: "Sheet1!$A$1:$A$2"}}})
+}
+
+// spoiled is a workbook in which one part says something else.
+func spoiled(t testing.TB, name, content string) string {
+	t.Helper()
+	book := built(t, func(f *excelize.File) error { return f.SetCellStr("Sheet1", "A1", "Nuc") })
+	in, err := zip.NewReader(strings.NewReader(book), int64(len(book)))
+	must(t, err)
+	var out bytes.Buffer
+	z := zip.NewWriter(&out)
+	for _, f := range in.File {
+		if f.Name != name {
+			must(t, z.Copy(f))
+			continue
+		}
+		w, err := z.Create(name)
+		must(t, err)
+		_, err = io.WriteString(w, content)
+		must(t, err)
+	}
+	must(t, z.Close())
 	return out.String()
 }
 
