@@ -46,15 +46,17 @@ type lineFold[T any] struct {
 // get folds lines from a beginning. It takes what was folded of the same lines,
 // and goes on from what was folded of the first of them.
 func (k *kept[K, T, P]) get(id K, lines []*Entry, by practice.Numbers, begin T) *T {
-	is, rest := &begin, lines
-	if old := k.recall(id); old.is != nil && old.numbers == by && begins(lines, old.lines) {
-		if len(old.lines) == len(lines) {
-			return old.is
-		}
-		begin = P(old.is).again()
-		rest = lines[len(old.lines):]
+	old := k.recall(id)
+	goOn := old.is != nil && old.numbers == by && begins(lines, old.lines)
+	if goOn && len(old.lines) == len(lines) {
+		return old.is
 	}
-	for _, e := range rest {
+	is, taken := new(T), 0
+	*is = begin
+	if goOn {
+		*is, taken = P(old.is).again(), len(old.lines)
+	}
+	for _, e := range lines[taken:] {
 		P(is).take(e)
 	}
 	k.keep(id, lineFold[T]{lines, by, is})
