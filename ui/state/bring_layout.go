@@ -23,8 +23,8 @@ const (
 	listLetter  = 7.4  // a letter is reckoned so wide: state measures no text
 	listAir     = 22.0
 	listNarrow  = 84.0
-	listWide    = 176.0
-	listWords   = 0.46 // of the width is for what a row becomes, at least
+	listWide    = 168.0
+	listWords   = 0.36 // of the width is for what a row becomes, at least
 	listMeasure = 200  // so many rows say how wide a column is
 )
 
@@ -46,7 +46,28 @@ type ListPlace struct {
 
 // listTop and listFoot are how much of the page is above the heads of the table
 // and below its rows.
-const listTop, listFoot = 168.0, 96.0
+const listTop, listFoot = 76.0, 96.0
+
+// listAsked is how high a line of questions about the whole list is, dp.
+const listAsked = 44.0
+
+// askedLines is how many lines the questions about the whole list fill, three
+// of them one.
+func (s State) askedLines() int {
+	b := s.Bring
+	r := b.Result
+	n := len(r.Ungrafted)
+	for _, asked := range []bool{
+		len(b.Sheets) > 1, r.AsksDates || s.Typed(ListDates) != "", r.AsksYear || s.Typed(ListYear) != "",
+		r.DatesBy.What != "", s.AsksBoxes(),
+	} {
+		n += boolInt(asked)
+	}
+	return (n + 2) / 3
+}
+
+// AsksBoxes tells whether it matters which kind of box new nucs have.
+func (s State) AsksBoxes() bool { return s.Book == nil || s.Bring.Result.Counts.New > 0 }
 
 // ListLayout is where the table of the list lies now.
 func (s State) ListLayout() ListLayout {
@@ -54,8 +75,9 @@ func (s State) ListLayout() ListLayout {
 	l := ListLayout{Page: scene.Area{Y: RoomsHeight, W: w.W, H: w.H - RoomsHeight - FootHeight}}
 	top, foot := listTop, listFoot
 	if w.H < startRibbon {
-		top, foot = 136, 60
+		top, foot = 56, 60
 	}
+	top += listAsked * float64(s.askedLines())
 	if s.Book == nil {
 		top += 62
 	}
@@ -86,7 +108,7 @@ func (l *ListLayout) place(b *Bring) {
 func (b *Bring) widths() []float64 {
 	all := make([]float64, len(b.Options.Columns))
 	for i, c := range b.Options.Columns {
-		all[i] = min(listAir+22+listLetter*float64(utf8.RuneCountInString(c.Words())), 150)
+		all[i] = min(listAir+24+listLetter*float64(utf8.RuneCountInString(c.Words())), listWide)
 	}
 	rows := b.Rows()
 	for _, row := range rows[:min(len(rows), listMeasure)] {
@@ -116,6 +138,8 @@ func (s State) columnClicked(r scene.Ref) State {
 	if s.Bring.Open == column {
 		return s.columnShut()
 	}
+	s.Focus = columnRef(column)
+	s = s.besideColumn(0)
 	b := *s.Bring
 	b.Open = column
 	s.Bring = &b
@@ -142,5 +166,16 @@ func (s State) besideColumn(by int) State {
 	for s.Bring = &b; column > b.First+len(s.ListLayout().Columns); {
 		b.First++
 	}
+	return s
+}
+
+// columnsMoved is the window with other columns of the list in sight.
+func (s State) columnsMoved(by int) State {
+	b := *s.Bring
+	b.First = min(max(b.First+by, 0), max(0, len(b.Options.Columns)-1))
+	if l := s.ListLayout(); by > 0 && l.More == 0 {
+		return s
+	}
+	s.Bring = &b
 	return s
 }

@@ -81,6 +81,9 @@ func (s State) keyPage(m Keyed) (State, bool) {
 // wheeledPage scrolls a page.
 func (s State) wheeledPage(m Wheeled) State {
 	if s.Fill == ListFill && s.Bring != nil {
+		if by := m.DX + m.DY*boolFloat(m.Mods.Has(Shift)); by != 0 {
+			return s.columnsMoved(boolInt(by > 0) - boolInt(by < 0))
+		}
 		return s.listScrolled(m.DY)
 	}
 	s = s.scrolled(FillPlace, m.DY)

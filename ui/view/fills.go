@@ -1,4 +1,3 @@
 package view
 
-func (p *sheet) bringList() {}
-func (p *sheet) numbers()   {}
+func (p *sheet) numbers() {}

@@ -17,8 +17,8 @@ func (p *sheet) foot() {
 	p.rule(0, a.Y, a.W, a.Y, scene.Rule)
 	y := a.Y + a.H/2 + 13*0.35
 	if p.s.Book == nil {
-		p.text(state.Edge, y, "No book is open, nothing to save", ink2(13))
-		p.keysHint(y)
+		x := p.text(state.Edge, y, "No book is open, nothing to save", ink2(13))
+		p.noted(x+24, y, p.keysHint(y)-20)
 		return
 	}
 	b := p.s.Book

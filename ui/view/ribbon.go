@@ -110,7 +110,9 @@ func (g *strip) day(d calendar.Day) {
 		}
 		g.centre(g.At(d), g.names, strconv.Itoa(number), f)
 	}
-	g.flying(d)
+	if !g.empty() {
+		g.flying(d)
+	}
 	g.minutes(d)
 	g.hit(scene.Area{X: x, Y: g.Y, W: g.Column, H: g.H}, scene.Ref{Kind: state.DayRef, ID: d.String()}, g.said(d))
 }
@@ -212,20 +214,25 @@ func (g *strip) deadlines(d calendar.Day, w state.Work) {
 }
 
 // emptyDays stands in the ribbon of a book without nucs and batches.
-const emptyDays = "The days fill up as the book does: flying hours, work, deadlines"
+const emptyDays = "The days fill up with weather, work and deadlines once a yard has a place and a batch has a date."
+
+// empty tells whether there is nothing that the days could be about.
+func (g *strip) empty() bool { return len(g.r.Nucs) == 0 && len(g.r.Batches()) == 0 }
 
 // rows draws the lines of the rows and their names.
 func (g *strip) rows() {
 	x := g.X
 	g.rule(x, g.fly, g.W, g.fly, scene.Rule)
-	if len(g.r.Nucs) == 0 && len(g.r.Batches()) == 0 {
-		y := g.fly - g.flyHigh*0.28
-		g.rect(scene.Area{X: x, Y: y - 15, W: g.W - x, H: 22}, scene.Panel)
-		x += 12
-		if looked := g.s.Looked(); x+g.width(emptyDays, ink2(13)) > g.Left(looked) {
-			x = max(x, g.Left(looked+1)+8) // beside the handle
+	if g.empty() {
+		y := g.fly + 13
+		if g.l.Narrow {
+			y = g.fly - 4
 		}
-		g.fit(x, y, emptyDays, ink2(13), g.W-8)
+		from := g.Left(g.s.Looked()+1) + 12 // beside the handle
+		w := min(g.width(emptyDays, ink2(14)), g.W-state.Edge-from)
+		from = min(max(from, g.Left(g.s.Looked()+4)), g.W-state.Edge-w)
+		g.rect(scene.Area{X: from - 6, Y: y - 19, W: w + 12, H: 28}, scene.Panel)
+		g.fit(from, y, emptyDays, ink2(14), g.W-state.Edge)
 	}
 	if g.l.Narrow {
 		return

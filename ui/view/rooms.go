@@ -27,7 +27,10 @@ func (p *sheet) rooms() {
 // roomWord draws one room's word with its count and gives where the next begins.
 func (p *sheet) roomWord(x float64, word string, count int, command string, on bool) float64 {
 	f := ink2(16)
-	if on {
+	switch {
+	case p.s.Book == nil:
+		f, on = ink3(16), false
+	case on:
 		f = ink(16).semi()
 	}
 	end := p.text(x, 28, word, f)
@@ -44,7 +47,10 @@ func (p *sheet) roomWord(x float64, word string, count int, command string, on b
 // roomRight draws a room's word that ends at x and gives where it begins.
 func (p *sheet) roomRight(x float64, word, command string, on bool) float64 {
 	f := ink2(16)
-	if on {
+	switch {
+	case p.s.Book == nil:
+		f, on = ink3(16), false
+	case on:
 		f = ink(16).semi()
 	}
 	from := p.right(x, 28, word, f)
@@ -58,6 +64,10 @@ func (p *sheet) roomRight(x float64, word, command string, on bool) float64 {
 // yardChoice draws the name of the yard shown, which opens the list of yards.
 func (p *sheet) yardChoice(from, to float64) {
 	if p.s.Room == state.About {
+		return
+	}
+	if p.s.Book == nil {
+		p.right(to-12, 28, "no book open", ink2(14))
 		return
 	}
 	p.rule(to, 14, to, state.RoomsHeight-12, scene.Rule)

@@ -8,7 +8,7 @@ import (
 // sheet is a scene being drawn, with what it is drawn from.
 type sheet struct {
 	reading *state.Reading
-	away bool
+	away    bool
 	marks   []scene.Mark
 	measure scene.Measurer
 	s       state.State

@@ -2,19 +2,22 @@ package view
 
 import (
 	"fmt"
+	"strings"
 	"time"
 
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
 
-// start draws the window without a book: what can be opened, and how to read a
-// lid.
+// start draws what can be opened, and how to read a lid; while no book is open
+// below the days, which are empty.
 func (p *sheet) start() {
-	w := p.l.Window
-	body := scene.Area{Y: state.RoomsHeight, W: w.W, H: w.H - state.RoomsHeight - state.FootHeight}
-	p.right(w.W-state.Edge, 28, "no book open", ink2(14))
-	p.rule(0, state.RoomsHeight-1, w.W, state.RoomsHeight-1, scene.Rule)
+	top := p.l.Rooms.Bottom()
+	if !p.l.Ribbon.Empty() {
+		top = p.l.Ribbon.Bottom()
+		p.noDays()
+	}
+	body := scene.Area{Y: top, W: p.l.Window.W, H: p.l.Foot.Y - top}
 	left := body
 	if !p.l.Narrow {
 		left.W = min(body.W*0.46, 660)
@@ -26,6 +29,15 @@ func (p *sheet) start() {
 	})
 }
 
+// noDays draws the days of a window without a book.
+func (p *sheet) noDays() {
+	p.ribbon()
+	p.handle()
+	for _, write := range p.names {
+		write()
+	}
+}
+
 // parted draws how to read a lid in what left leaves of the body.
 func (p *sheet) parted(left, body scene.Area) {
 	p.rule(left.Right(), left.Y, left.Right(), left.Bottom(), scene.Rule)
@@ -34,72 +46,120 @@ func (p *sheet) parted(left, body scene.Area) {
 	})
 }
 
-// offer is something that can be opened.
-type offer struct{ number, title, text, word, command string }
+// offer is a way to a book.
+type offer struct{ number, title, text, command string }
 
 var offers = []offer{
-	{"1", "Open the demo season", "An invented valley with its yards, nucs and batches, as they stand today. Look round: nothing can break.", "Open the demo", "demo"},
-	{"2", "Open a book", "A book is one file. The terminal program lidbook begins a new one and writes in it; here you look at it.", "Choose a file", "open"},
+	{"1", "Open the demo season", "An invented valley with its yards, nucs and batches, as they stand today. Look round, change things: nothing can break.", "demo"},
+	{"2", "Start a book", "Four short steps: the yard and where it lies, the boxes and entrances, the people, the first batch. About ten minutes.", "start book"},
+	{"3", "Bring a list", "From a table (CSV or XLSX) of nucs, dates and queens. You see what was understood before anything is kept.", "choose list"},
 }
 
-// welcomeLow is the height below which the welcome is only its offers, dp.
-const welcomeLow = 360.0
+// Heights of the pane of the welcome, dp, below which the slogan, then the
+// words below each offer, are left out.
+const (
+	welcomeHigh = 660.0
+	welcomeLow  = 500.0
+)
 
-// welcome says what the program is and offers what can be opened; in a small
-// window the letters follow where they have room.
+// welcome says what the program is and offers what can be opened.
 func (p *sheet) welcome(a scene.Area) {
-	x := a.X + min(64, a.W*0.06)
-	w := a.Right() - x - 24
-	low, slogan, y := a.H < welcomeLow, 28.0, a.Y+56
-	if p.l.Narrow {
-		slogan, y = 22, a.Y+40
-	} else {
-		w = min(w, 540)
+	x := a.X + min(64, a.W*0.1)
+	w := min(a.Right()-x-24, 540)
+	low, y := a.H < welcomeLow, a.Y+56
+	if a.H < welcomeHigh {
+		y = a.Y + 40
 	}
-	p.add(scene.Lid{At: at(x+17, y-7), Size: 34, Condition: scene.Laying, Seen: true, Entrance: 90, Timed: true, Used: 0.3})
-	p.text(x+46, y, "Lidmark", ink(20).bold())
-	y += 24
-	if !low {
-		y = p.wrap(x, y+slogan*0.9, "Keeps the clock, the map and the memory of your nucs", ink(slogan).semi(), w, 3) - 8
-	}
+	y = p.banner(x, y, w, a)
 	for i, o := range offers {
 		p.rule(x, y, x+w, y, scene.Rule)
 		y = p.offer(o, x, y, w, low, i == 0)
 	}
 	p.rule(x, y, x+w, y, scene.Rule)
-	if y+40 < a.Bottom() {
-		p.wrap(x, y+24, "Nothing leaves this computer unless you send it.", ink2(14), w, 1)
-		y += 44
+	y = p.recent(x, y+30, w, a.Bottom())
+	if p.s.Note.Bad && y < a.Bottom() {
+		p.wrap(x, y, sentence(p.s.Note.Text), ink(14).as(scene.Act), w, 2)
+		return
 	}
-	if list := (scene.Area{X: x, Y: y + 6, W: w}); p.l.Narrow && list.Y+p.lettersHigh(w) < a.Bottom() {
-		p.letterList(list)
+	if y+4 < a.Bottom() {
+		p.fit(x, y, "A book is one file on this computer. Nothing leaves it unless you send it.", ink2(14), x+w)
 	}
 }
 
-// besideButton is the width from which an offer's button stands beside its text.
-const besideButton = 420.0
+// banner writes what the program is, as far as there is room, and gives where
+// the offers begin.
+func (p *sheet) banner(x, y, w float64, a scene.Area) float64 {
+	const slogan, none = "Keeps the clock, the map and the memory of your nucs", 240.0
+	if a.H < none {
+		return a.Y
+	}
+	p.add(scene.Lid{At: at(x+17, y-7), Size: 34, Condition: scene.Laying, Seen: true, Entrance: 90, Timed: true, Used: 0.3})
+	end := p.text(x+46, y, "Lidmark", ink(20).bold())
+	if a.H >= welcomeHigh {
+		return p.wrap(x, y+47, slogan, ink(28).semi(), min(w, 420), 3) - 8
+	}
+	p.fit(end+14, y, slogan, ink2(14), x+w)
+	return y + 22
+}
 
 // offer draws one offer below y and gives where the next begins.
 func (p *sheet) offer(o offer, x, y, w float64, low, main bool) float64 {
-	word := p.width(o.word, ink(14).medium()) + 28
-	p.text(x, y+33, o.number, ink3(26))
+	const wide = 150.0
+	c, _ := state.CommandNamed(o.command)
+	button := scene.Area{X: x + w - wide, Y: y + 12, W: wide, H: 38}
+	p.text(x, y+35, o.number, ink3(26))
 	if low {
-		p.fit(x+36, y+30, o.title, ink(15).semi(), x+w-word-12)
-		p.button(x+w-word, y+8, o.word, o.command, main)
-		return y + 50
+		button.Y, button.H = y+7, 34
+		p.fit(x+36, y+30, o.title, ink(17).semi(), button.X-12)
+		p.wideButton(button, c.Word, o.command, main)
+		return y + 48
 	}
-	room := w - 40
-	if w >= besideButton {
-		room -= word + 24
+	room := button.X - 22 - (x + 40)
+	p.fit(x+40, y+32, o.title, ink(20).semi(), x+40+room)
+	below := p.wrap(x+40, y+57, o.text, ink2(15), room, 4)
+	p.wideButton(button, c.Word, o.command, main)
+	return max(below+2, y+64)
+}
+
+// recentRow is how high a row of a book opened lately is, dp.
+const recentRow = 30.0
+
+// recent lists the books opened lately, and leads to others; y is the baseline
+// of its head. It gives the baseline of what comes next.
+func (p *sheet) recent(x, y, w, bottom float64) float64 {
+	c, _ := state.CommandNamed("open")
+	p.link(x+w-p.width(c.Word, ink(14)), y, c.Word, ink(14).as(scene.Pen), "open", false)
+	if len(p.s.Recent) == 0 {
+		return y
 	}
-	p.fit(x+40, y+30, o.title, ink(20).semi(), x+40+room)
-	below := p.wrap(x+40, y+54, o.text, ink2(15), room, 5)
-	if w >= besideButton {
-		p.button(x+w-word, y+12, o.word, o.command, main)
-		return max(below+4, y+58)
+	p.text(x, y, "Opened lately", ink(14).semi())
+	y += 10
+	for _, path := range p.s.Recent {
+		if y+recentRow+26 > bottom {
+			break
+		}
+		p.recentBook(scene.Area{X: x, Y: y, W: w, H: recentRow}, path)
+		y += recentRow
 	}
-	p.button(x+40, below-10, o.word, o.command, main)
-	return below + 36
+	return y + 24
+}
+
+// recentBook draws a book opened lately: its name and its folder.
+func (p *sheet) recentBook(a scene.Area, path string) {
+	ref := scene.Ref{Kind: state.RecentRef, ID: path}
+	if p.hovers(ref) {
+		p.add(scene.Rect{Area: scene.Area{X: a.X - 8, Y: a.Y, W: a.W + 16, H: a.H}, Radius: 4, Fill: scene.Ground})
+	}
+	file, folder := state.FileName(path)
+	y := a.Y + a.H/2 + 5
+	name := strings.TrimSuffix(file, state.BookExtension)
+	end := p.fit(a.X, y, name, ink(15).medium(), a.X+a.W*0.5)
+	said := folder
+	if p.s.Book != nil && p.s.Book.Path == path {
+		said = "open now"
+	}
+	p.fit(end+14, y, said, ink2(13), a.Right())
+	p.hit(a, ref, "open "+path)
 }
 
 // about draws the room Book: what the open book holds, and how to read a lid.
@@ -172,6 +232,8 @@ func (p *sheet) bookFacts(a scene.Area) {
 		c.heading("Reading only")
 		c.para(sentence(b.ReadOnly), ink(14), 4)
 	}
+	p.button(c.x, c.y+6, "Another book", "other book", false)
+	c.y += 52
 	c.heading("Cautions")
 	c.para("Stings can kill. Who works bees knows the signs of a severe reaction and has a plan and a telephone within reach.", ink(14), 4)
 	c.para("What is by the calendar is reckoned from stated numbers, not promised. Moving, selling, treating and feeding follow the local authority and the label.", ink2(13), 4)

@@ -22,8 +22,8 @@ func TestTheStartIsReadInEverySize(t *testing.T) {
 	for i := range sizes {
 		s := sized(state.State{Now: today.At(9, 0, zone)}, i)
 		all := buttons(t, s)
-		if len(all) != 2 {
-			t.Fatalf("at %v there are %d buttons, want two", sizes[i], len(all))
+		if len(all) != 3 {
+			t.Fatalf("at %v there are %d buttons, want three", sizes[i], len(all))
 		}
 		for _, b := range all {
 			if b.Bottom() > s.Layout().Foot.Y {

@@ -1,0 +1,289 @@
+package view
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"lidmark/domain/founding"
+	"lidmark/domain/roll"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// bringDraw is a list being drawn while it is brought.
+type bringDraw struct {
+	*sheet
+	b *state.Bring
+	l state.ListLayout
+}
+
+// listRowRef is the kind of a ref of a row of a list; ID is its place from 0.
+const listRowRef = "list row"
+
+// bringList draws a list that is brought: what its columns mean, its rows, and
+// what each of them becomes.
+func (p *sheet) bringList() {
+	if p.s.Bring == nil {
+		return
+	}
+	d := &bringDraw{p, p.s.Bring, p.s.ListLayout()}
+	d.rect(d.l.Page, scene.Panel)
+	x, y := d.l.Page.X+state.Edge, d.l.Page.Y+38
+	file, _ := state.FileName(d.b.Path)
+	if len(d.b.Sheets) == 0 {
+		d.encodings(scene.Area{X: x, Y: y, W: d.l.Page.W - 2*state.Edge, H: d.l.Page.Bottom() - y}, file)
+		return
+	}
+	end := d.text(x, y, file, ink(24).semi())
+	counts := d.b.Result.Counts.String()
+	from := d.right(d.l.Page.Right()-state.Edge, y, scene.Shorten(d.measure, counts, 15, scene.Medium, d.l.Page.Right()-state.Edge-end-24), ink(15).medium())
+	d.fit(end+20, y, "say above each column what it means", ink2(14), from-20)
+	d.said(scene.Area{X: x, Y: y + 20, W: d.l.Page.W - 2*state.Edge, H: d.l.Table.Y - state.ListHead - y - 20})
+	d.heads()
+	d.clipped(d.l.Table, scene.Tag{}, d.rows)
+	d.scrollBar(scene.Area{X: d.l.Table.X, Y: d.l.Table.Y, W: d.l.Table.W + state.Edge - 4, H: d.l.Table.H}, d.s.Scroll[state.FillPlace], float64(len(d.b.Result.Rows))*state.ListRow)
+	d.foot()
+	d.meanings()
+}
+
+// said draws what is said of the whole list, as far as it is asked: the new
+// book, the sheet, the dates, the boxes.
+func (d *bringDraw) said(a scene.Area) {
+	y := a.Y
+	if d.s.Book == nil {
+		d.newBook(scene.Area{X: a.X, Y: y, W: a.W})
+		y += 62
+	}
+	f := &flow2{bringDraw: d, area: a, x: a.X, y: y}
+	if len(d.b.Sheets) > 1 {
+		var sheets []state.Option
+		for i, s := range d.b.Sheets {
+			sheets = append(sheets, state.Option{Value: strconv.Itoa(i), Word: s.Name})
+		}
+		f.choice("sheet", state.ListSheet, sheets)
+	}
+	r := d.b.Result
+	if r.AsksDates || d.s.Typed(state.ListDates) != "" {
+		f.choice("dates like 5/6", state.ListDates, []state.Option{{Value: roll.DayFirst.String(), Word: "day first"}, {Value: roll.MonthFirst.String(), Word: "month first"}})
+	}
+	if r.AsksYear || d.s.Typed(state.ListYear) != "" {
+		f.field("year of the dates", state.ListYear, 76)
+	}
+	for _, n := range r.Ungrafted {
+		f.field(fmt.Sprintf("batch %d grafted on", n), state.ListGrafted(n), 116)
+	}
+	if d.s.AsksBoxes() {
+		f.choice("new boxes", state.ListKind, kindsOrNone())
+	}
+	if len(r.DatesBy.What) > 0 {
+		f.words(fmt.Sprintf("dates are read %s, by %s: %s", r.Dates, r.DatesBy.Place(), r.DatesBy.What))
+	}
+}
+
+// kindsOrNone are the kinds of box, and that it is not said.
+func kindsOrNone() []state.Option {
+	all := []state.Option{{Value: "", Word: "not said"}}
+	for _, k := range founding.Kinds() {
+		all = append(all, state.Option{Value: k.Kind, Word: k.Kind})
+	}
+	return all
+}
+
+// newBook asks for what a new book needs beside the list.
+func (d *bringDraw) newBook(a scene.Area) {
+	f := d.s.Founding()
+	file, _ := state.FileName(f.Path)
+	w := (a.W - 36) / 4
+	for i, q := range []struct{ label, name, empty string }{
+		{"Your yard", state.StartYard, "Home"},
+		{"Its time zone", state.StartZone, "Europe/Berlin"},
+		{"Your name", d.s.People()[0], "Ida"},
+		{"The book's file", state.StartFile, file},
+	} {
+		x := a.X + float64(i)*(w+12)
+		d.fit(x, a.Y+12, q.label, ink2(13), x+w)
+		wrong := f.Wrong(q.name)
+		if d.s.Typed(q.name) == "" || d.s.InField() == q.name {
+			wrong = ""
+		}
+		d.input(scene.Area{X: x, Y: a.Y + 18, W: w, H: 32}, q.name, fieldLook{size: 15, weight: scene.Medium, empty: q.empty, wrong: wrong != "", reason: wrong})
+	}
+}
+
+// flow2 sets questions side by side, on as many lines as they need.
+type flow2 struct {
+	*bringDraw
+	area scene.Area
+	x, y float64
+}
+
+const flowLine = 40.0
+
+// room takes a width and gives where it begins; false where no line is left.
+func (f *flow2) room(w float64) (x float64, ok bool) {
+	if f.x+w > f.area.Right() && f.x > f.area.X {
+		f.x, f.y = f.area.X, f.y+flowLine
+	}
+	x = f.x
+	f.x += w + 28
+	return x, f.y+30 <= f.area.Bottom()
+}
+
+func (f *flow2) choice(label, name string, options []state.Option) {
+	words, w := f.width(label, ink2(14)), 0.0
+	for _, o := range options {
+		w += f.width(o.Word, ink(14).semi()) + 24 + 8
+	}
+	if x, ok := f.room(words + 10 + w); ok {
+		f.fit(x, f.y+20, label, ink2(14), x+words+8)
+		f.choices(x+words+10, f.y, w, name, options)
+	}
+}
+
+func (f *flow2) field(label, name string, w float64) {
+	words := f.width(label, ink2(14))
+	if x, ok := f.room(words + 10 + w); ok {
+		f.fit(x, f.y+20, label, ink2(14), x+words+8)
+		f.input(scene.Area{X: x + words + 10, Y: f.y, W: w, H: 30}, name, fieldLook{size: 15, weight: scene.Medium})
+	}
+}
+
+func (f *flow2) words(said string) {
+	if x, ok := f.room(min(f.width(said, ink2(13)), f.area.W)); ok {
+		f.fit(x, f.y+20, said, ink2(13), f.area.Right())
+	}
+}
+
+// heads draw above each column its letter, what the file calls it, and what it
+// means.
+func (d *bringDraw) heads() {
+	top := d.l.Table.Y - state.ListHead
+	d.rule(d.l.Table.X, d.l.Table.Y, d.l.Table.Right(), d.l.Table.Y, scene.Rule)
+	for _, c := range d.l.Columns {
+		end := d.text(c.X+8, top+12, roll.Letters(c.Column), ink(12).semi())
+		d.fit(end+6, top+12, d.heading(c.Column), ink2(12), c.X+c.W-4)
+		d.meaning(scene.Area{X: c.X, Y: top + 18, W: c.W - 6, H: 30}, c.Column)
+	}
+	d.text(d.l.Words, top+12, "what each row becomes", ink2(12))
+	if n := len(d.l.Columns); d.l.More > 0 && n > 0 {
+		d.hidden(d.l.Words, top+38, plural(d.l.More, "more column", "more columns")+" to the right", d.l.Columns[n-1].Column+1)
+	}
+	if d.b.First > 0 {
+		d.hidden(d.l.Table.X, top+12, plural(d.b.First, "column", "columns")+" left", d.b.First)
+	}
+}
+
+// hidden says how many columns lie beyond a side; it leads to the nearest.
+func (d *bringDraw) hidden(x, y float64, said string, column int) {
+	end := d.text(x, y, said, ink(13).as(scene.Pen))
+	d.hit(target(scene.Area{X: x - 4, Y: y - 14, W: end - x + 8, H: 20}), scene.Ref{Kind: state.ColumnRef, ID: strconv.Itoa(column)}, "show column "+roll.Letters(column))
+}
+
+// heading is what the file calls a column.
+func (d *bringDraw) heading(column int) string {
+	for _, row := range d.b.Rows() {
+		if row.Number == d.b.Options.Heading {
+			return row.Cell(column).Text
+		}
+	}
+	return ""
+}
+
+// meaning draws what a column means, which opens the meanings there are.
+func (d *bringDraw) meaning(a scene.Area, column int) {
+	c := d.b.Options.Columns[column-1]
+	ref := scene.Ref{Kind: state.ColumnRef, ID: strconv.Itoa(column)}
+	r := scene.Rect{Area: a, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1), Tag: scene.Tag{Ref: ref, Reason: "what column " + roll.Letters(column) + " means"}}
+	f := ink(14).medium()
+	switch {
+	case d.columnWrong(column) != "":
+		r.Stroke, r.Reason = stroke(scene.Act, 1.5), d.columnWrong(column)
+	case d.b.Open == column:
+		r.Stroke = stroke(scene.Pen, 2)
+	}
+	if c == roll.Ignored {
+		f = ink2(14)
+	}
+	d.add(r)
+	tip := a.Right() - 8
+	d.add(scene.Poly{Points: []scene.Point{at(tip-9, a.Y+12), at(tip, a.Y+12), at(tip-4.5, a.Y+18)}, Fill: scene.Ink2})
+	d.fit(a.X+8, a.Y+20, c.Words(), f, tip-12)
+}
+
+// columnWrong is what is wrong with a column as a whole.
+func (d *bringDraw) columnWrong(column int) string {
+	for _, m := range d.b.Result.Columns {
+		if m.Column == column {
+			return m.What + "; " + m.Do
+		}
+	}
+	return ""
+}
+
+// foot says the row pointed at in full, and what can be done with the list.
+func (d *bringDraw) foot() {
+	page := d.l.Page
+	d.rule(page.X, d.l.Table.Bottom(), page.Right(), d.l.Table.Bottom(), scene.Rule)
+	y := page.Bottom() - 46
+	if room := y - d.l.Table.Bottom(); room > 30 {
+		words, f := d.pointedRow()
+		d.wrap(page.X+state.Edge, d.l.Table.Bottom()+21, words, f, page.W-2*state.Edge, 2)
+	}
+	word := d.width("Keep it", ink(14).medium()) + 28
+	to := page.Right() - state.Edge - word
+	d.button(to, y, "Keep it", "keep list", true)
+	x := d.button(page.X+state.Edge, y, "Back", "give back", false) + 12
+	if d.b.Result.Counts.Mistaken > 0 {
+		x = d.button(x, y, "Next mistake", "next mistake", false) + 12
+	}
+	said, f := "", ink2(14)
+	c, _ := state.CommandNamed("keep list")
+	switch said = c.Reason(d.s); {
+	case d.s.Note.Bad:
+		said, f = d.s.Note.Text, ink(14).as(scene.Act)
+	case said == "":
+		said = "Reads right: " + d.b.Result.Counts.String()
+	}
+	d.right(to-16, y+22, scene.Shorten(d.measure, d.say(sentence(said)), f.size, f.weight, to-16-x), f)
+}
+
+// pointedRow is what the row that is pointed at, or has the focus, becomes.
+func (d *bringDraw) pointedRow() (string, font) {
+	at := -1
+	if d.s.Hover.Ref.Kind == listRowRef {
+		at, _ = strconv.Atoi(d.s.Hover.Ref.ID)
+	} else if number, ok := strings.CutPrefix(d.s.Focus.ID, "list.skip"); ok {
+		at = d.rowNumbered(number)
+	}
+	if at < 0 || at >= len(d.b.Result.Rows) {
+		return "Point at a row to read all of it. Rows with a mistake are mended in the file, or left out with their tick.", ink2(13)
+	}
+	row := d.b.Result.Rows[at]
+	if len(row.Mistakes) > 0 {
+		return mistakes(row), ink(14).as(scene.Act)
+	}
+	return sentence(fmt.Sprintf("row %d: %s", row.Row.Number, row.Words)), ink(14)
+}
+
+func (d *bringDraw) rowNumbered(number string) int {
+	for i, row := range d.b.Result.Rows {
+		if strconv.Itoa(row.Row.Number) == number {
+			return i
+		}
+	}
+	return -1
+}
+
+// mistakes are those of a row in words, one behind the other.
+func mistakes(row roll.RowRead) string {
+	var all []string
+	for _, m := range row.Mistakes {
+		place := ""
+		if m.Column > 0 {
+			place = "column " + roll.Letters(m.Column) + ": "
+		}
+		all = append(all, place+m.What+"; "+m.Do)
+	}
+	return sentence(strings.Join(all, ". "))
+}

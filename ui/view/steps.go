@@ -1,0 +1,226 @@
+package view
+
+import (
+	"strconv"
+
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// stepWords are the steps of a new book: the word of the step, what it asks, and
+// in a sentence what it is for.
+var stepWords = [state.StepCount]struct{ word, title, text string }{
+	{"The yard", "The yard, and where it lies", "The place tells sun and shade on the map. It never leaves this computer."},
+	{"The boxes", "Boxes and entrances", "One letter a stand, then its places: A1-A12 are twelve nucs on stand A."},
+	{"People", "People and free hours", "Work is laid into the hours in which somebody is free. Whoever stands first writes in the book."},
+	{"First batch", "The first batch", "From the hour of the graft runs the clock that every deadline hangs on."},
+}
+
+// Measures of the steps, dp.
+const (
+	stepFoot   = 62.0 // the buttons below the fields
+	stepLeast  = 440.0
+	stepMost   = 640.0
+	stepLabel  = 20.0  // from a label's baseline to its field
+	stepAsk    = 72.0  // a label, its field and what is said below it
+	stepAir    = 18.0  // between two of those, where there is room
+	stepPicOut = 760.0 // the width from which the picture stands beside the fields
+	stepsHigh  = 600.0 // the height below which all stands closer
+)
+
+// stepDraw is a step being drawn: its fields from the top down.
+type stepDraw struct {
+	*sheet
+	f       *state.Founding
+	x, y, w float64
+	low     bool // there is little room
+}
+
+// steps draws the steps of a new book: what is asked, and beside it what comes
+// of it.
+func (p *sheet) steps() {
+	body := scene.Area{Y: p.l.Rooms.Bottom(), W: p.l.Window.W, H: p.l.Foot.Y - p.l.Rooms.Bottom()}
+	left, right := body, scene.Area{}
+	if body.W >= stepPicOut {
+		left.W = min(max(body.W*0.46, stepLeast), stepMost)
+		right = scene.Area{X: left.Right(), Y: body.Y, W: body.W - left.W, H: body.H}
+	}
+	d := &stepDraw{sheet: p, f: p.s.Founding(), x: left.X + max(24, min(64, (left.W-stepLeast)*0.35)), y: left.Y}
+	d.w, d.low = min(left.Right()-d.x-24, 540), left.H < stepsHigh
+	p.rect(left, scene.Panel)
+	fields := scene.Area{X: left.X, Y: left.Y, W: left.W, H: left.H - stepFoot}
+	p.clipped(fields, scene.Tag{}, func() {
+		d.y -= p.s.Scroll[state.FillPlace]
+		d.head()
+		d.fields()
+	})
+	d.foot(scene.Area{X: left.X, Y: fields.Bottom(), W: left.W, H: stepFoot})
+	if !right.Empty() {
+		p.rule(right.X, right.Y, right.X, right.Bottom(), scene.Rule)
+		p.clipped(right, scene.Tag{}, func() { d.picture(right) })
+	}
+}
+
+// head draws the steps as words, that of now marked, and what this one asks.
+func (d *stepDraw) head() {
+	x, y := d.x, d.y+34
+	for i, s := range stepWords {
+		step := state.Step(i)
+		f := ink2(14)
+		switch {
+		case step == d.s.Start.Step:
+			f = ink(14).semi()
+		case step > d.s.Start.Step:
+			f = ink3(14)
+		}
+		word := strconv.Itoa(i+1) + "  " + s.word
+		end := d.text(x, y, word, f)
+		if step == d.s.Start.Step {
+			d.rect(scene.Area{X: x, Y: y + 7, W: end - x, H: 3}, scene.Ink)
+		}
+		ref := scene.Ref{Kind: state.StepRef, ID: "step", Part: strconv.Itoa(i)}
+		d.hit(target(scene.Area{X: x - 6, Y: y - 14, W: end - x + 12, H: 20}), ref, s.title)
+		x = end + 24
+	}
+	s := stepWords[d.s.Start.Step]
+	if d.low {
+		d.y = y + 42
+		d.fit(d.x, d.y, s.title, ink(20).semi(), d.x+d.w)
+		d.y += 26
+		return
+	}
+	d.y = y + 56
+	d.fit(d.x, d.y, s.title, ink(26).semi(), d.x+d.w)
+	d.y = d.wrap(d.x, d.y+28, s.text, ink2(15), d.w, 3) + 14
+}
+
+// fields draws what the step asks.
+func (d *stepDraw) fields() {
+	switch d.s.Start.Step {
+	case state.YardStep:
+		d.yardFields()
+	case state.BoxStep:
+		d.boxFields()
+	case state.PeopleStep:
+		d.peopleFields()
+	case state.BatchStep:
+		d.batchFields()
+	}
+}
+
+// foot draws the way on and the way back, and what went wrong.
+func (d *stepDraw) foot(a scene.Area) {
+	d.rule(a.X, a.Y, a.Right(), a.Y, scene.Rule)
+	on := "Go on"
+	if d.s.Start.Step+1 == state.StepCount {
+		on = "Start the book"
+	}
+	y := a.Y + 14
+	word := d.width(on, ink(14).medium()) + 28
+	d.button(d.x+d.w-word, y, on, "start on", true)
+	x := d.button(d.x, y, "Back", "start back", false) + 18
+	to, f, said := d.x+d.w-word-14, ink2(13), "Nothing is kept before the last step"
+	if d.s.Note.Bad {
+		f, said = ink(13).as(scene.Act), sentence(d.s.Note.Text)
+	}
+	lines := scene.Wrap(d.measure, d.say(said), f.size, f.weight, to-x)
+	top := y + 21.5 - float64(min(len(lines), 3)-1)*9
+	d.wrap(x, top, said, f, to-x, 3)
+}
+
+// stepField is a field of a step and what stands with it.
+type stepField struct {
+	label, name string
+	empty       string // what stands there, pale, while nothing is typed
+	note        string // below it, while nothing is wrong
+	w           float64
+}
+
+// ask draws a field at x below the place reached, without moving that, and gives
+// where the next thing beside it begins.
+func (d *stepDraw) ask(x float64, a stepField) float64 {
+	d.fit(x, d.y+12, a.label, ink2(14), x+a.w+40)
+	wrong := d.wrongShown(a.name)
+	d.input(scene.Area{X: x, Y: d.y + stepLabel, W: a.w, H: fieldHeight}, a.name, fieldLook{size: 16, weight: scene.Medium, empty: a.empty, wrong: wrong != ""})
+	y, f, said := d.y+stepLabel+fieldHeight+14, ink2(13), a.note
+	if wrong != "" {
+		f, said = ink(13).as(scene.Act), sentence(wrong)
+	}
+	d.fit(x, y, said, f, max(x+a.w, d.x+d.w*boolFloat(wrong != "")))
+	return x + a.w + 20
+}
+
+func boolFloat(b bool) float64 {
+	if b {
+		return 1
+	}
+	return 0
+}
+
+// next goes on below a line of fields.
+func (d *stepDraw) next() {
+	d.y += stepAsk
+	if !d.low {
+		d.y += stepAir
+	}
+}
+
+// wrongShown is what is wrong with a field, once it was left or was to be taken:
+// while it is typed nothing is held against it.
+func (d *stepDraw) wrongShown(name string) string {
+	if !d.s.Start.Tried && (d.s.Typed(name) == "" || d.s.InField() == name) {
+		return ""
+	}
+	return d.f.Wrong(name)
+}
+
+// yardFields ask for the yard and where it lies.
+func (d *stepDraw) yardFields() {
+	d.ask(d.x, stepField{label: "What the yard is called", name: state.StartYard, empty: "Home", w: d.w})
+	d.next()
+	d.ask(d.x, stepField{label: "Time zone", name: state.StartZone, empty: "Europe/Berlin", note: "Of this computer, unless the yard lies in another one", w: d.w})
+	d.next()
+	half := (d.w - 20) / 2
+	x := d.ask(d.x, stepField{label: "Latitude, °, if you like", name: state.StartLat, empty: "48.14", note: "South is negative", w: half})
+	d.ask(x, stepField{label: "Longitude, °", name: state.StartLon, empty: "11.58", note: "West is negative", w: half})
+	d.next()
+	c, _ := state.CommandNamed("start file")
+	word := d.width(c.Word, ink(14).medium()) + 28
+	_, folder := state.FileName(d.f.Path)
+	file, _ := state.FileName(d.f.Path)
+	d.ask(d.x, stepField{label: "The file in which the book is kept", name: state.StartFile, empty: file, note: "In " + folder, w: d.w - word - 12})
+	d.button(d.x+d.w-word, d.y+stepLabel, c.Word, "start file", false)
+	d.next()
+}
+
+// peopleFields ask for people and when they are free.
+func (d *stepDraw) peopleFields() {
+	for i, name := range d.s.People() {
+		label, empty, note := "Your name, and when you are free", "Ida Mon-Fri 18:30-20:30 Sat-Sun 8:00-18:00", "Days and hours can be left out"
+		if i > 0 {
+			label, empty, note = "Somebody else", "", ""
+		}
+		d.ask(d.x, stepField{label: label, name: name, empty: empty, note: note, w: d.w})
+		d.next()
+	}
+}
+
+// batchFields ask for the first batch.
+func (d *stepDraw) batchFields() {
+	d.y = d.choices(d.x, d.y, d.w, state.StartBatch, []state.Option{{Value: "graft", Word: "It is grafted"}, {Value: "none", Word: "None yet"}}) + 10
+	if d.s.Typed(state.StartBatch) != "graft" {
+		d.wrap(d.x, d.y+12, "Write the graft down on its evening: the book then says what has to be done, and by which hour. What you see beside this is an example.", ink2(15), d.w, 5)
+		return
+	}
+	d.ask(d.x, stepField{label: "When it was grafted", name: state.StartGrafted, empty: "yesterday 18:00", note: "yesterday 18:00, sat 14:30, 2027-05-08 17:00", w: d.w})
+	d.next()
+	half := (d.w - 20) / 2
+	x := d.ask(d.x, stepField{label: "Larvae", name: state.StartLarvae, empty: "30", w: half})
+	d.ask(x, stepField{label: "Their age, h, if you know", name: state.StartAge, empty: "18", note: "Since they hatched; 12 to 24 is usual", w: half})
+	d.next()
+	d.ask(d.x, stepField{label: "Line of the mother, if it has a name", name: state.StartLine, empty: "Plover", w: d.w})
+	d.next()
+	for _, m := range d.f.Minds {
+		d.y = d.wrap(d.x, d.y+12, sentence(m), ink(14).as(scene.Act), d.w, 3)
+	}
+}
