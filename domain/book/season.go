@@ -33,8 +33,9 @@ type Season struct {
 func NewSeason(zones Zones, entries []Entry) *Season {
 	s := &Season{zones: zones, all: sorted(entries), about: map[Subject][]*Entry{}, kinds: map[Kind][]Subject{}, folded: &memory{}}
 	s.struck = sync.OnceValue(s.findStruck)
+	keys := newKeys()
 	for _, e := range s.all {
-		for sub := range subjectsOf(e) {
+		for _, sub := range keys.of(e) {
 			s.know(sub)
 			s.about[sub] = append(s.about[sub], e)
 		}
@@ -66,8 +67,9 @@ func (s *Season) With(entries ...Entry) *Season {
 func (s *Season) insert(more []*Entry) {
 	s.all = merged(s.all, more)
 	about, special := map[Subject][]*Entry{}, map[*[]*Entry][]*Entry{}
+	keys := newKeys()
 	for _, e := range more {
-		for sub := range subjectsOf(e) {
+		for _, sub := range keys.of(e) {
 			if len(about[sub]) == 0 {
 				s.know(sub)
 			}
@@ -140,26 +142,32 @@ func (s *Season) Entry(id EntryID) (Entry, bool) {
 	return Entry{}, false
 }
 
-// subjectsOf yields the keys under which an entry is found, without repeats:
-// its subjects, or the zero Subject when it has none.
-func subjectsOf(e *Entry) iter.Seq[Subject] {
-	return func(yield func(Subject) bool) {
-		var room [8]Subject // most facts have few; more only costs an allocation
-		seen := room[:0]
-		e.Fact.about(func(sub Subject) {
-			if !sub.IsZero() && !slices.Contains(seen, sub) {
-				seen = append(seen, sub)
-			}
-		})
-		if len(seen) == 0 {
-			seen = append(seen, Subject{})
-		}
-		for _, sub := range seen {
-			if !yield(sub) {
-				return
-			}
+// keys lists the subjects under which entries are found, of one entry after the
+// other in the same memory. Make it with [newKeys].
+type keys struct {
+	seen []Subject
+	add  func(Subject)
+}
+
+func newKeys() *keys {
+	k := &keys{}
+	k.add = func(sub Subject) {
+		if !sub.IsZero() && !slices.Contains(k.seen, sub) {
+			k.seen = append(k.seen, sub)
 		}
 	}
+	return k
+}
+
+// of are the subjects of an entry without repeats, or the zero Subject when it
+// has none. They are good until the next entry is asked for.
+func (k *keys) of(e *Entry) []Subject {
+	k.seen = k.seen[:0]
+	e.Fact.about(k.add)
+	if len(k.seen) == 0 {
+		k.seen = append(k.seen, Subject{})
+	}
+	return k.seen
 }
 
 func compareEntries(a, b *Entry) int { return a.Compare(*b) }

@@ -28,9 +28,10 @@ func (s *Season) findStruck() *struck {
 		return &all
 	}
 	all.about = map[Subject]bool{}
+	keys := newKeys()
 	for _, e := range s.all {
 		if all.entries[e.ID] {
-			for sub := range subjectsOf(e) {
+			for _, sub := range keys.of(e) {
 				all.about[sub] = true
 			}
 		}
