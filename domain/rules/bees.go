@@ -79,14 +79,17 @@ func (p *pass) strengthen(n *nucCase, f *Finding) {
 		f.Do = fmt.Sprintf("Add %s of bees", count(int(f.Amount), "cup"))
 		f.Why += "; best in the evening"
 	default:
-		f.Severity, f.Act = Pressing, ActNarrowEntrance
-		f.Do = fmt.Sprintf("Narrow the entrance to %s cm², insulate, feed", p.door(n.has.Bees))
+		f.Severity, f.Act, f.Amount = Pressing, ActNarrowEntrance, p.door(n.has.Bees)
+		f.Do = fmt.Sprintf("Narrow the entrance to %.1f cm², insulate, feed", f.Amount)
+		if n.Entrance.Said() && n.Entrance.Value <= f.Amount {
+			f.Act, f.Do = ActNone, "Its entrance is narrow already: insulate, feed"
+		}
 	}
 }
 
-// door is the entrance in cm² that so many bees can guard, in words.
-func (p *pass) door(bees float64) string {
-	return fmt.Sprintf("%.1f", p.numbers.Get(practice.RobbingDoorUsual)*bees/1000)
+// door is the entrance in cm², to the tenth, that so many bees can guard.
+func (p *pass) door(bees float64) float64 {
+	return math.Round(p.numbers.Get(practice.RobbingDoorUsual)*bees/100) / 10
 }
 
 func (p *pass) beesFrom(n *nucCase) string {

@@ -12,6 +12,8 @@ import (
 // DayPlan is a day's work as a route.
 type DayPlan struct {
 	Day     calendar.Day
+	At      time.Time // the instant at which the plan is made
+	Soon    time.Time // noon of the next day: what has a hard end before it cannot wait for that day
 	Hard    []Finding // cells and brood with a hard deadline on the day, before noon of the next, or past; the first one first
 	Waits   []Task    // after treatments, as they stand at the view's instant: no work, but to be known
 	Stops   []Stop    // in the order they are driven and walked
@@ -38,6 +40,7 @@ type Stop struct {
 	Round string
 	Start time.Time // when it begins if one person does it all without rest; zero: nobody is free
 	Drive float64   // minutes driven to reach it
+	Far   float64   // minutes its yard is away from home
 	Tasks []Task
 }
 
@@ -54,6 +57,9 @@ type Task struct {
 	Findings       []Finding // what it answers
 }
 
+// PastDue tells whether its last day or hour has gone by.
+func (t Task) PastDue(now time.Time) bool { return !t.By.IsZero() && now.After(t.By) }
+
 // emergency tells whether robbers are at work.
 func (t Task) emergency() bool { return t.Findings[0].Emergency() }
 
@@ -61,15 +67,14 @@ func (t Task) emergency() bool { return t.Findings[0].Emergency() }
 func Day(v *book.View, d calendar.Day) DayPlan { return Judge(v).Day(d) }
 
 func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
-	plan := DayPlan{Day: d, Free: float64(p.view.MinutesFree(d)), Told: p.view.HoursTold()}
+	plan := DayPlan{Day: d, At: p.now, Soon: (d + 1).At(noon, 0, p.zone), Free: float64(p.view.MinutesFree(d)), Told: p.view.HoursTold()}
 	due := d.Start(p.zone)
-	soon := (d + 1).At(noon, 0, p.zone)
 	var work []Finding
 	for _, f := range found {
 		if !f.PutOff.IsZero() {
 			continue
 		}
-		if f.Hard && (f.Act == ActCollectCells || f.Act == ActSearchBrood) && f.By.Before(soon) && (!f.By.Before(due) || d <= p.today) {
+		if f.Hard && (f.Act == ActCollectCells || f.Act == ActSearchBrood) && f.By.Before(plan.Soon) && (!f.By.Before(due) || d <= p.today) {
 			plan.Hard = append(plan.Hard, f)
 		}
 		if f.Act != ActNone && p.isFor(f, d) {
@@ -140,7 +145,7 @@ func (p *pass) minutes(f Finding) float64 {
 	case f.Act == ActCollectCells:
 		return per * float64(p.toCage(f))
 	case f.Act == ActNarrowEntrance:
-		return per * float64(len(f.exposedNucs()))
+		return per * float64(len(f.Subjects()))
 	default:
 		return per
 	}
@@ -174,6 +179,7 @@ func (p *pass) time(plan *DayPlan) {
 	var yard book.YardID
 	for i := range plan.Stops {
 		s := &plan.Stops[i]
+		s.Far = p.view.Yard(s.Yard).Drive
 		if i == 0 || s.Yard != yard {
 			s.Drive = p.view.Yard(yard).Drive + p.view.Yard(s.Yard).Drive
 		}

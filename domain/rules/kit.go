@@ -102,7 +102,7 @@ func (k *kitSum) add(f Finding) {
 			k.fondant++
 		}
 	case ActNarrowEntrance:
-		k.reducers += len(f.exposedNucs())
+		k.reducers += len(f.Subjects())
 	case ActTakeOutQueen:
 		k.cages++
 	case ActCatchQueen:

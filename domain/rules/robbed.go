@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -24,11 +25,19 @@ func (p *pass) beingRobbed(n *nucCase) {
 		Do:   "Shut it until dusk, then leave it one bee wide",
 		Sure: sureSeen, Used: []practice.Key{practice.RobbingLasts, practice.RobbedLookBy},
 	}
+	if n.shutSince(n.RobbedAt) {
+		f.Act, f.Do = ActNone, "Leave it one bee wide at dusk"
+	}
 	if over := p.robbingOver(seen); n.yard.today >= over {
 		f.What, f.Act, f.Do = "robbed "+seen.Short(), ActLookInside, "Look whether anything lives, write it down"
 		f.From, f.Best, f.By = course.Days(over, over, max(over, seen+p.days(practice.RobbedLookBy)), n.yard.zone)
 	}
 	p.addTo(n, f)
+}
+
+// shutSince tells whether its entrance was shut or narrowed since robbers came.
+func (n *nucCase) shutSince(robbed calendar.Moment) bool {
+	return n.Entrance.Said() && !n.Entrance.At.Before(robbed)
 }
 
 // robbingOver is the day from which a yard in which robbers were seen on a day
@@ -54,13 +63,17 @@ func (p *pass) yardRobbed(y *yardCase) {
 		if n.yard != y {
 			continue
 		}
-		f.Also = append(f.Also, n.subject())
 		if at := n.RobbedAt; !at.IsZero() && y.today < p.robbingOver(y.of(at)) {
 			robbed = append(robbed, n.Nuc.Nuc)
 			if f.Since.IsZero() || at.Instant.Before(f.Since) {
 				f.Since = at.Instant
 			}
 		}
+	}
+	f.Amount = p.door(usualGuard)
+	f.Also = p.openSince(y, f.Since)
+	if len(f.Also) == 0 {
+		f.Act, f.Do = ActNone, "Open nothing there"
 	}
 	f.From, f.Best, f.By = f.Since, f.Since, f.Since
 	f.Why = fmt.Sprintf("robbers seen at %s; no feed before dusk, other work there waits until %s", names(p.view, robbed), y.shutUntil.Short())
@@ -77,4 +90,15 @@ func (f Finding) Emergency() bool {
 // robbers on a day. What has a deadline of nature does not wait.
 func (p *pass) waitsForRobbers(f Finding, d calendar.Day) bool {
 	return d < p.yard(f.Yard).shutUntil && f.Act.opens() && !f.Hard && f.Rule != BeingRobbed
+}
+
+// openSince are the nucs of a yard whose entrance was left as it is since robbers
+// came, without those that robbers were seen at: they are a line of their own.
+func (p *pass) openSince(y *yardCase, since time.Time) (open []book.Subject) {
+	for i := range p.nucs {
+		if n := &p.nucs[i]; n.yard == y && n.RobbedAt.IsZero() && !n.shutSince(calendar.Instantly(since)) {
+			open = append(open, n.subject())
+		}
+	}
+	return open
 }

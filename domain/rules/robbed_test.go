@@ -71,3 +71,27 @@ func TestRobbingEnds(t *testing.T) {
 		}
 	}
 }
+
+// TestNarrowedIsDone: once every entrance is shut or narrowed robbers are still
+// to be known of, and there is nothing left to do about them.
+func TestNarrowedIsDone(t *testing.T) {
+	p := robbedWithWork(t)
+	p.At("2027-06-02 17:20").Write(book.EntranceSet{Nuc: booktest.Nuc("B1"), Area: 1})
+	acts := func() map[book.Kind]rules.Act {
+		all := map[book.Kind]rules.Act{}
+		for _, f := range of(p.View("2027-06-02 17:40"), rules.BeingRobbed) {
+			if !f.NeedsYou() {
+				t.Errorf("robbers are told of no more: %+v", f)
+			}
+			all[f.Of.Kind] = f.Act
+		}
+		return all
+	}
+	if got := acts(); got[book.KindNuc] != rules.ActNarrowEntrance || got[book.KindYard] != rules.ActNone {
+		t.Errorf("with B1 narrowed there is %v to do, want only A1", got)
+	}
+	p.At("2027-06-02 17:30").Write(book.EntranceSet{Nuc: a1, Area: 0})
+	if got := acts(); got[book.KindNuc] != rules.ActNone {
+		t.Errorf("with A1 shut there is %v to do, want nothing", got)
+	}
+}

@@ -90,7 +90,8 @@ func (p *pass) exposure(y *yardCase, e exposed) Finding {
 		if y.today >= y.shutUntil {
 			f.Act = ActNarrowEntrance // else it is done for the whole yard
 		}
-		f.Do += fmt.Sprintf(" to %s cm²", p.door(e.nuc.doorBees()))
+		f.Amount = p.door(e.nuc.doorBees())
+		f.Do += fmt.Sprintf(" to %.1f cm²", f.Amount)
 	}
 	by := y.today
 	if e.Level == strength.Watch {
@@ -100,9 +101,10 @@ func (p *pass) exposure(y *yardCase, e exposed) Finding {
 	return f
 }
 
-// exposedNucs are the nucs a robbing finding speaks of.
-func (f Finding) exposedNucs() []book.Subject {
-	if len(f.Also) > 0 {
+// Subjects are the nucs at which the work of a finding is done: those of a yard's
+// line, else the one thing that it is about.
+func (f Finding) Subjects() []book.Subject {
+	if f.Of.Kind == book.KindYard && f.Act == ActNarrowEntrance {
 		return f.Also
 	}
 	return []book.Subject{f.Of}

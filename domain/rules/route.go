@@ -47,10 +47,7 @@ type router struct {
 // add makes a finding a task of its stop; one that speaks of several nucs goes
 // with the first of them.
 func (r *router) add(f Finding) {
-	of := []book.Subject{f.Of}
-	if f.Rule == Robbers || f.Of.Kind == book.KindYard && f.Act == ActNarrowEntrance {
-		of = slices.Clone(f.exposedNucs())
-	}
+	of := slices.Clone(f.Subjects())
 	k := stopKey{f.Yard, r.round(of[0])}
 	if f.Act == ActCountAgain || f.Act == ActSeeToPapers {
 		k = stopKey{r.home().id, ""} // work for the table at home
