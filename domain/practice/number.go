@@ -107,6 +107,9 @@ const (
 	Times
 )
 
+// Groups gives the groups in the order they are shown.
+func Groups() []Group { return []Group{Clock, Rates, Weather, BeesAndBrood, Stores, Robbing, Times} }
+
 // String gives the heading in plain words.
 func (g Group) String() string {
 	switch g {

@@ -34,6 +34,10 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 			s.Sort = s.Sort.by(c, mods.Has(Shift))
 		}
 		return s, nil
+	case NumberRef:
+		return s.numberClicked(r.ID), nil
+	case GroupRef:
+		return s.grouped(r.ID), nil
 	case YardRef:
 		return s.shows(yardOf(r.ID)), nil
 	case WriterRef:

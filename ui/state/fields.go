@@ -71,7 +71,7 @@ func (s State) InField() string {
 }
 
 // focusable are the kinds of what Tab stops at.
-var focusable = []string{FieldRef, ChoiceRef, CommandRef, SortRef, TaskRef, YardRef, PaneRef, RecentRef, StepRef, ColumnRef}
+var focusable = []string{FieldRef, ChoiceRef, CommandRef, SortRef, TaskRef, YardRef, GroupRef, PaneRef, RecentRef, StepRef, ColumnRef}
 
 // tabbed moves the focus to the next or previous of the stops, each of which is
 // seen; a choice is one stop.
@@ -134,6 +134,9 @@ func (s State) caretPut(r scene.Ref, extend bool) State {
 
 // chosenAnswer is the window with one answer of a choice taken; yes again is no.
 func (s State) chosenAnswer(r scene.Ref) State {
+	if strings.HasPrefix(r.ID, SettingField) {
+		return s.set(r.ID, r.Part).focused(r)
+	}
 	answer := r.Part
 	if answer == "yes" && s.Typed(r.ID) == "yes" {
 		answer = ""

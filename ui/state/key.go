@@ -139,6 +139,10 @@ func (s State) wrote(r rune) (State, []Effect) {
 		s.Filter += string(r)
 		s.Scroll = nil
 		return s, nil
+	case s.Room == Numbers && s.Number != 0 && (unicode.IsDigit(r) || r == '-'):
+		return s.WithField(NumberField, FieldOf(string(r))).focused(FieldNamed(NumberField)), nil
+	case s.paged():
+		return s, nil // no nuc is shown that could be meant
 	case unicode.IsUpper(r):
 		s.Goto = string(r)
 	case unicode.IsDigit(r) && s.Goto != "":

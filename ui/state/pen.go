@@ -65,6 +65,8 @@ func (s State) formLeft() State {
 // enterIn does what Enter means in the field of a name.
 func (s State) enterIn(name string) (State, []Effect) {
 	switch {
+	case name == NumberField:
+		return run(s, "set number")
 	case name == LineField:
 		return s.lineEntered()
 	case name == WalkField && s.Walk != nil:

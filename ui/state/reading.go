@@ -36,6 +36,7 @@ type Reading struct {
 	ground   func(book.YardID) scene.Area
 	lives    func(book.BatchID) Lives
 	late     func(book.BatchID) Late
+	moves    func(numberTrial) []NumberMoves
 	rows     func(rowsKey) []Row
 }
 
@@ -77,7 +78,7 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	r.batches = sync.OnceValue(func() []*book.Batch { return slices.Collect(v.Batches()) })
 	r.workdays = sync.OnceValue(r.readWork)
 	r.ground, r.lives, r.rows = memo(r.readGround), memo(r.readLives), memo(r.readRows)
-	r.late = memo(r.readLate)
+	r.late, r.moves = memo(r.readLate), memo(r.readMoves)
 	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(v, d) })
 	r.plan = sync.OnceValue(func() rules.DayPlan { return judged.Day(d) })
 	return r

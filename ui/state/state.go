@@ -5,6 +5,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 	"lidmark/ui/scene"
 )
 
@@ -38,6 +39,9 @@ type State struct {
 	Map    map[book.YardID]scene.Camera // where a yard was zoomed; none: the whole yard
 	Scroll map[Place]float64            // how far a pane is scrolled, dp
 	Shift  int                          // how many days the ribbon is moved from where it starts
+
+	Number practice.Key   // chosen in My numbers
+	Group  practice.Group // the numbers shown there; none: those in front
 
 	Pen    Pen
 	Fields map[string]Field // what was typed, by the name of the field
@@ -153,6 +157,9 @@ func (s State) Today() calendar.Day {
 	if s.Book == nil {
 		return calendar.DayOf(s.Now, s.Now.Location())
 	}
+	if s.Walk != nil {
+		return calendar.DayOf(s.Now, s.Walk.Before.View.Zone())
+	}
 	return calendar.DayOf(s.Now, s.Book.Zone(s.Now))
 }
 
@@ -179,8 +186,11 @@ func (s State) Reading() *Reading { return s.readOn(s.Looked()) }
 func (s State) Present() *Reading { return s.readOn(s.Today()) }
 
 func (s State) readOn(d calendar.Day) *Reading {
-	if s.Walk != nil && s.Walk.Day == d {
-		return s.Walk.Before
+	switch w := s.Walk; {
+	case w != nil && w.Day == d:
+		return w.Before
+	case w != nil && s.Today() == d:
+		return w.present
 	}
 	return s.Book.On(s.Now, d)
 }

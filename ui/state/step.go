@@ -20,8 +20,11 @@ func (s State) walk() []*Nuc {
 // of the route.
 func step(by int, extend bool) func(State) (State, []Effect) {
 	return pure(func(s State) State {
-		if s.Room == Today {
+		switch s.Room {
+		case Today:
 			return s.stepTask(by)
+		case Numbers:
+			return s.stepNumber(by)
 		}
 		all := s.walk()
 		i := slices.IndexFunc(all, func(n *Nuc) bool { return n.Nuc.Nuc.Subject() == s.Selection.Last() })
@@ -53,7 +56,7 @@ func (s State) taken(n *Nuc, extend bool) State {
 func arrow(dx, dy int, extend bool) func(State) (State, []Effect) {
 	return func(s State) (State, []Effect) {
 		n := s.chosen()
-		if n == nil || s.Room == Today || s.Pane == Table {
+		if n == nil || s.Room == Today || s.Room == Numbers || s.Pane == Table {
 			return step(dx+dy, extend)(s)
 		}
 		l := s.Layout()

@@ -255,6 +255,8 @@ func (s State) wheeledPlace(p Place, d float64, l Layout) State {
 // mainPlace is what scrolls in the main pane.
 func (s State) mainPlace() Place {
 	switch {
+	case s.Room == Numbers:
+		return NumbersPlace
 	case s.Walk != nil:
 		return RecordPlace
 	case s.Fill == LateFill || s.Fill == BatchFill:

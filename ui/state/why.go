@@ -15,6 +15,9 @@ func noNucs(s State) string {
 	if why := noBook(s); why != "" {
 		return why
 	}
+	if s.Room == Numbers {
+		return ""
+	}
 	if s.Room == About || len(s.Shown()) == 0 {
 		return "no nuc is shown"
 	}

@@ -66,11 +66,16 @@ func (p *sheet) fieldText(a scene.Area, name string, f state.Field, look fieldLo
 // choices draws the answers of a choice as a row of words that can be taken, on
 // as many lines as they need, and gives where the next thing begins.
 func (p *sheet) choices(x, y, w float64, name string, options []state.Option) float64 {
+	return p.chips(x, y, w, name, options, p.s.Typed(name))
+}
+
+// chips draws the answers of a choice of which one is taken.
+func (p *sheet) chips(x, y, w float64, name string, options []state.Option, taken string) float64 {
 	const h, gap = 30.0, 8.0
 	at := x
 	for _, o := range options {
 		f := ink(14)
-		on := p.s.Typed(name) == o.Value
+		on := taken == o.Value
 		if on {
 			f = f.semi().as(scene.Ground)
 		}

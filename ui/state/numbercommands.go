@@ -1,0 +1,68 @@
+package state
+
+import "lidmark/domain/practice"
+
+// numberCommands are the commands of the room My numbers.
+var numberCommands = []Command{
+	{Name: "set number", Does: "use the number typed, from now on", Word: "Use it from now on", Why: noNewNumber, Do: setNumber},
+	{Name: "number back", Does: "put the number back to its default", Word: "Back to the default", Why: notOwn, Do: numberBack},
+	{Name: "settings", Does: "units, weeks, text, light or dark", Why: noSettings, Do: pure(func(s State) State { s.Number = 0; return s })},
+}
+
+func noNumber(s State) string {
+	if why := noBook(s); why != "" {
+		return why
+	}
+	if s.Room != Numbers || s.Number == 0 {
+		return "choose a number first"
+	}
+	return ""
+}
+
+// noSettings says why the settings are not opened: they are shown where no
+// number is chosen.
+func noSettings(s State) string {
+	if s.Room != Numbers {
+		return "they stand in My numbers"
+	}
+	return ""
+}
+
+func noNewNumber(s State) string {
+	if why := noNumber(s); why != "" {
+		return why
+	}
+	if s.Book.ReadOnly != "" {
+		return s.Book.ReadOnly
+	}
+	v, wrong := s.numberTyped()
+	switch {
+	case wrong != "":
+		return wrong
+	case v == s.Present().Numbers().Get(s.Number):
+		return "it is what is used now"
+	}
+	return ""
+}
+
+func notOwn(s State) string {
+	if why := noNumber(s); why != "" {
+		return why
+	}
+	if s.Book.ReadOnly != "" {
+		return s.Book.ReadOnly
+	}
+	if !s.Own(s.Number) {
+		return "it is the default"
+	}
+	return ""
+}
+
+// numberClicked chooses the number of a name.
+func (s State) numberClicked(name string) State {
+	k, ok := practice.ByName(name)
+	if !ok {
+		return s
+	}
+	return s.toNumber(k)
+}

@@ -1,3 +1,0 @@
-package view
-
-func (p *sheet) numbers() {}
