@@ -32,9 +32,9 @@ func printCommand(a *app) *cobra.Command {
 	var file, page string
 	var p printing
 	c := a.reading(&cobra.Command{
-		Use:   "print route|dense|batch NUMBER|wallet [NUMBER ...]|labels -o FILE.pdf",
+		Use:   "print PAPER [BATCH ...]",
 		Short: "Sheets, cards and labels as PDF: the route, the yard, a batch",
-		Long: "Writes a PDF file to print:\n\n" +
+		Long: "Writes a paper as a PDF file:\n\n" +
 			"  route   the day's work with boxes to tick and cells to write into\n" +
 			"  dense   the yard, a square of 10 mm a nuc\n" +
 			"  batch   a batch: its clock, counts, nucs, and a log to fill in\n" +

@@ -64,6 +64,15 @@ json nosuch
 export nosuch
 clock
 new
+print
+print route
+print poster -o a.pdf
+print batch -o a.pdf
+print route 2 -o a.pdf
+print route --page a5 -o a.pdf
+print labels --skip 99 -o a.pdf
+print batch 9 -o a.pdf
+print dense --yard nowhere -o a.pdf
 
 # days and times
 today --on someday

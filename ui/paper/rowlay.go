@@ -33,7 +33,7 @@ func (s *sheet) lay(w row, t table) drawnRow {
 	}
 	room := t.by - d.x
 	d.do = s.wrap(cmp.Or(w.do, "See to it"), lookDo, room, 3)
-	d.why = s.wrap(w.why, lookWhy, room, 2)
+	d.why = s.wrap(w.why, lookWhy, room, 3)
 	if len(d.why) > 1 && w.again {
 		d.why = []string{"as above"}
 	}
@@ -51,10 +51,8 @@ func (d *drawnRow) placeBy(s *sheet, room float64) {
 	case d.by == "" || s.width(d.do[last], lookDo)+by <= room:
 		d.byOnLine = last
 		return
-	case len(d.why) == 0 || len(d.why) < 2 && s.width(d.why[0], lookWhy)+by > room:
+	case len(d.why) == 0 || s.width(d.why[len(d.why)-1], lookWhy)+by > room:
 		d.why = append(d.why, "")
-	case s.width(d.why[len(d.why)-1], lookWhy)+by > room:
-		d.why[len(d.why)-1] = s.shorten(d.why[len(d.why)-1]+"…", lookWhy, room-by)
 	}
 	d.byOnLine = last + len(d.why)
 }

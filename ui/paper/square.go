@@ -26,7 +26,7 @@ func (d yardSheet) square(a scene.Area, q square) {
 	}
 	d.rect(a, 0, white, stroke{black, 0.24})
 	if q.due {
-		d.rect(a.Inset(0.55*math.Sqrt(k)), 0, none, stroke{black, 0.62 * math.Sqrt(k)})
+		d.rect(a.Inset(0.33*math.Sqrt(k)), 0, none, stroke{black, 0.66 * math.Sqrt(k)})
 	}
 	end := a.Right() - 1.4*k
 	if q.trouble {

@@ -2,6 +2,7 @@ package paper
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"lidmark/domain/book"
@@ -27,13 +28,13 @@ func (d dayRoute) mapStrip(f *flow, maps []book.YardID) {
 // yardMap draws a small map of a yard: its ground, its stands, the walk.
 func (f *flow) yardMap(d dayRoute, yard book.YardID, a scene.Area) {
 	f.rect(a, 0, white, stroke{black, 0.3})
-	m := smallMap{flow: f, day: d, yard: d.View.Yard(yard), camera: scene.Fit(d.Ground(yard), a.Inset(1.5))}
+	m := smallMap{flow: f, day: d, yard: d.View.Yard(yard), walk: d.walk(yard), camera: scene.Fit(d.Ground(yard), a.Inset(1.5))}
 	corners := []scene.Point{{X: a.X, Y: a.Y}, {X: a.Right(), Y: a.Y}, {X: a.Right(), Y: a.Bottom()}, {X: a.X, Y: a.Bottom()}}
 	f.clipped(corners, func() {
 		for _, g := range m.yard.Features {
 			m.feature(g)
 		}
-		m.way(d.walk(yard))
+		m.way()
 		m.stands()
 		m.north(m.emptiest(a))
 	})
@@ -45,6 +46,7 @@ type smallMap struct {
 	*flow
 	day    dayRoute
 	yard   *book.Yard
+	walk   []scene.Point // m
 	camera scene.Camera
 }
 
@@ -83,20 +85,23 @@ func (m smallMap) feature(g book.FeatureDrawn) {
 	}
 }
 
-// stands draws the stands, those of several places with their letter, rows of
-// single boxes with theirs beside the first.
+// stands draws the stands, bold where the walk leads: those of several places
+// with their letter, rows of single boxes with theirs beside the first.
 func (m smallMap) stands() {
 	const side, single = 3.4, 1.5
 	rows := map[string][]scene.Point{}
 	var letters []string
 	for s := range m.day.View.Stands(m.yard.Yard) {
-		c := m.at(s.At)
+		c, frame := m.at(s.At), stroke{black, 0.22}
+		if slices.Contains(m.walk, state.OnGround(s.At)) {
+			frame.width = 0.5
+		}
 		if s.Places > 1 {
-			m.rect(scene.Around(c, side), 0, white, stroke{black, 0.25})
+			m.rect(scene.Around(c, side), 0, white, frame)
 			m.centre(c.X, c.Y+1.05, m.shorten(s.Letter, bold(7.8), 7), bold(7.8))
 			continue
 		}
-		m.rect(scene.Around(c, single), 0, white, stroke{black, 0.22})
+		m.rect(scene.Around(c, single), 0, white, frame)
 		letter := strings.TrimRight(s.Letter, "0123456789")
 		if rows[letter] == nil {
 			letters = append(letters, letter)
@@ -125,12 +130,12 @@ func (m smallMap) rowLetter(letter string, row []scene.Point) {
 }
 
 // way draws the walk with an arrow on every longer piece.
-func (m smallMap) way(walk []scene.Point) {
+func (m smallMap) way() {
 	var points []scene.Point
 	if spot, ok := m.park(); ok {
 		points = append(points, spot)
 	}
-	for _, p := range walk {
+	for _, p := range m.walk {
 		points = append(points, m.camera.Screen(p))
 	}
 	m.path(points, stroke{black, 0.3})
