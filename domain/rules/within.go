@@ -3,17 +3,17 @@ package rules
 import (
 	"cmp"
 	"slices"
-
-	"lidmark/domain/book"
+	"time"
 )
 
 // Part is the part of a day's work that is done when there is less time than
 // it takes.
 type Part struct {
-	Kept    []Task  // what is done, in the order of the route
-	Waits   []Task  // what waits, the one that can least first
-	Minutes float64 // of what is done, with the driving that it takes
-	Must    float64 // of these, what cannot wait for another day, with its driving
+	Stops   []Stop    // what is done, as a route
+	Waits   []Task    // what waits, the one that can least first
+	Minutes float64   // of what is done, with the driving that it takes
+	Must    float64   // of these, what cannot wait for another day, with its driving
+	Home    time.Time // when one person is home again; zero: nobody is free
 }
 
 // Within is what is done of a day's work in so many minutes. Robbers at work and
@@ -22,50 +22,84 @@ type Part struct {
 // what is past its last day, then what ends first. Nothing without a hard end is
 // kept while something with one is left.
 func (p DayPlan) Within(minutes float64) Part {
-	var all []placed
-	for i, s := range p.Stops {
-		for _, t := range s.Tasks {
-			all = append(all, placed{t, i, p.wait(t)})
-		}
-	}
-	byPress := slices.Clone(all)
-	slices.SortStableFunc(byPress, func(a, b placed) int { return comparePlaced(p, a, b) })
-	kept := make([]bool, len(p.Stops))
-	in := map[int]float64{} // minutes of work kept at each stop
 	var part Part
-	var taken []placed
+	kept := map[placed]bool{}
+	in := make([]stay, len(p.Stops))
 	left := false // something with a hard end waits
-	for _, t := range byPress {
+	for _, t := range p.byPress() {
 		was := in[t.stop]
-		in[t.stop] += t.Minutes
-		stood := kept[t.stop]
-		kept[t.stop] = true
-		long := p.long(in, kept)
+		in[t.stop] = stay{true, was.minutes + p.task(t).Minutes}
+		long := p.long(in)
 		switch {
 		case t.class == mustClass:
 			part.Must = long
 		case long > minutes || left && t.class > hardClass:
-			in[t.stop], kept[t.stop] = was, stood
-			left = left || t.class == hardClass
-			part.Waits = append(part.Waits, t.Task)
+			in[t.stop], left = was, left || t.class == hardClass
+			part.Waits = append(part.Waits, p.task(t))
 			continue
 		}
-		part.Minutes = long
-		taken = append(taken, t)
+		part.Minutes, kept[t] = long, true
 	}
-	slices.SortStableFunc(taken, func(a, b placed) int { return cmp.Compare(a.stop, b.stop) })
-	for _, t := range taken {
-		part.Kept = append(part.Kept, t.Task)
-	}
+	part.Stops, part.Home = p.route(kept)
 	return part
 }
 
-// placed is a task at its stop.
-type placed struct {
-	Task
-	stop  int
-	class waitClass
+// stay is whether a stop is visited, and how long.
+type stay struct {
+	there   bool
+	minutes float64
 }
+
+// route is the plan with some of its tasks, and when one person is home again.
+func (p DayPlan) route(kept map[placed]bool) (stops []Stop, home time.Time) {
+	var at time.Time
+	if len(p.Stops) > 0 && !p.Stops[0].Start.IsZero() {
+		at = p.Stops[0].Start.Add(-minutesLong(p.Stops[0].Drive))
+	}
+	var last Stop
+	for i, s := range p.Stops {
+		tasks := s.Tasks
+		s.Tasks = nil
+		for j, t := range tasks {
+			if kept[placed{i, j, p.wait(t)}] {
+				s.Tasks = append(s.Tasks, t)
+			}
+		}
+		if len(s.Tasks) == 0 {
+			continue
+		}
+		s.Drive = 0
+		if s.Yard != last.Yard {
+			s.Drive = last.Far + s.Far
+		}
+		last = s
+		s.Start = after(at, s.Drive)
+		at = s.Start
+		for _, t := range s.Tasks {
+			at = after(at, t.Minutes)
+		}
+		stops = append(stops, s)
+	}
+	return stops, after(at, last.Far)
+}
+
+func minutesLong(m float64) time.Duration { return time.Duration(m * float64(time.Minute)) }
+
+// after is so many minutes later; no time stays none.
+func after(t time.Time, minutes float64) time.Time {
+	if t.IsZero() {
+		return t
+	}
+	return t.Add(minutesLong(minutes))
+}
+
+// placed is where a task stands in the plan, and how badly it can wait.
+type placed struct {
+	stop, task int
+	class      waitClass
+}
+
+func (p DayPlan) task(at placed) Task { return p.Stops[at.stop].Tasks[at.task] }
 
 // waitClass is how badly a task can wait, the worst first.
 type waitClass uint8
@@ -91,27 +125,35 @@ func (p DayPlan) wait(t Task) waitClass {
 	}
 }
 
-// comparePlaced puts first what can wait least.
-func comparePlaced(p DayPlan, a, b placed) int {
-	return cmp.Or(
-		cmp.Compare(a.class, b.class), compareDue(a.By, b.By), compareTrue(a.NeedsYou, b.NeedsYou),
-		cmp.Compare(a.Minutes, b.Minutes), cmp.Compare(a.stop, b.stop))
+// byPress are all tasks, those first that can wait least.
+func (p DayPlan) byPress() (all []placed) {
+	for i, s := range p.Stops {
+		for j, t := range s.Tasks {
+			all = append(all, placed{i, j, p.wait(t)})
+		}
+	}
+	slices.SortStableFunc(all, func(x, y placed) int {
+		a, b := p.task(x), p.task(y)
+		return cmp.Or(
+			cmp.Compare(x.class, y.class), compareDue(a.By, b.By), compareTrue(a.NeedsYou, b.NeedsYou),
+			cmp.Compare(a.Minutes, b.Minutes))
+	})
+	return all
 }
 
 // long is how long the work at some of the stops takes, with the way to them and
 // home.
-func (p DayPlan) long(in map[int]float64, kept []bool) (minutes float64) {
-	var yard book.YardID
-	far := 0.0
+func (p DayPlan) long(in []stay) (minutes float64) {
+	var last Stop
 	for i, s := range p.Stops {
-		if !kept[i] {
+		if !in[i].there {
 			continue
 		}
-		if s.Yard != yard {
-			minutes += far + s.Far
-			yard, far = s.Yard, s.Far
+		if s.Yard != last.Yard {
+			minutes += last.Far + s.Far
 		}
-		minutes += in[i]
+		last = s
+		minutes += in[i].minutes
 	}
-	return minutes + far
+	return minutes + last.Far
 }

@@ -38,6 +38,13 @@ func dayPlan(t *rapid.T) rules.DayPlan {
 	return p
 }
 
+func tasks(stops []rules.Stop) (all []rules.Task) {
+	for _, s := range stops {
+		all = append(all, s.Tasks...)
+	}
+	return all
+}
+
 // TestWithinLosesNothing: what is kept and what waits is the whole day; the
 // minutes are kept unless what must be done alone takes more, and nothing soft
 // is kept while something hard is left.
@@ -46,20 +53,17 @@ func TestWithinLosesNothing(t *testing.T) {
 		p := dayPlan(t)
 		minutes := float64(rapid.IntRange(0, 300).Draw(t, "minutes"))
 		part := p.Within(minutes)
-		all := 0
-		for _, s := range p.Stops {
-			all += len(s.Tasks)
-		}
-		if len(part.Kept)+len(part.Waits) != all {
-			t.Fatalf("%d kept and %d waiting of %d", len(part.Kept), len(part.Waits), all)
+		kept, all := tasks(part.Stops), tasks(p.Stops)
+		if len(kept)+len(part.Waits) != len(all) {
+			t.Fatalf("%d kept and %d waiting of %d", len(kept), len(part.Waits), len(all))
 		}
 		if part.Minutes > max(minutes, part.Must) {
 			t.Fatalf("%v minutes kept of %v, %v of them must be", part.Minutes, minutes, part.Must)
 		}
 		hard := func(t rules.Task) bool { return t.Hard }
 		soft := func(t rules.Task) bool { return !t.Hard && t.Act != rules.ActNarrowEntrance }
-		if slices.ContainsFunc(part.Waits, hard) && slices.ContainsFunc(part.Kept, soft) {
-			t.Fatalf("a hard end waits and %+v is kept", part.Kept)
+		if slices.ContainsFunc(part.Waits, hard) && slices.ContainsFunc(kept, soft) {
+			t.Fatalf("a hard end waits and %+v is kept", kept)
 		}
 		for _, w := range part.Waits {
 			if w.Hard && w.By.Before(p.Soon) || w.Act == rules.ActNarrowEntrance {
@@ -83,15 +87,22 @@ func TestNobodyComes(t *testing.T) {
 	v := book.NewSeason(time.LoadLocation, demo.Season(day, berlin)).At(day.At(7, 10, berlin))
 	plan := rules.Day(v, day)
 	none := plan.Within(0)
-	if len(none.Kept) == 0 || len(none.Waits) == 0 {
-		t.Fatalf("%d kept, %d waiting: the demo season has both", len(none.Kept), len(none.Waits))
+	kept := tasks(none.Stops)
+	if len(kept) == 0 || len(none.Waits) == 0 {
+		t.Fatalf("%d kept, %d waiting: the demo season has both", len(kept), len(none.Waits))
 	}
-	for _, k := range none.Kept {
+	for _, k := range kept {
 		if !k.Hard && k.Findings[0].Rule != rules.BeingRobbed {
 			t.Errorf("%q is kept though it can wait", k.Title)
 		}
 	}
-	if all := plan.Within(1e6); all.Minutes != plan.Minutes {
-		t.Errorf("all of it takes %v minutes, its plan says %v", all.Minutes, plan.Minutes)
+	all := plan.Within(1e6)
+	if all.Minutes != plan.Minutes || !all.Home.Equal(plan.Home) {
+		t.Errorf("all of it takes %v minutes until %v, its plan says %v until %v", all.Minutes, all.Home, plan.Minutes, plan.Home)
+	}
+	for i, s := range all.Stops {
+		if p := plan.Stops[i]; s.Drive != p.Drive || !s.Start.Equal(p.Start) {
+			t.Errorf("the stop at %v after %v min is one at %v after %v min", p.Start, p.Drive, s.Start, s.Drive)
+		}
 	}
 }
