@@ -51,6 +51,8 @@ func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
 		d.work(tell, d.openDemo)
 	case state.OpenBook:
 		d.work(tell, func(ctx context.Context, tell func(state.Msg)) { d.openBook(ctx, e.Path, tell) })
+	case state.ReadList:
+		d.work(tell, func(_ context.Context, tell func(state.Msg)) { tell(readList(e)) })
 	case state.Found:
 		d.work(tell, func(_ context.Context, tell func(state.Msg)) { d.found(e, tell) })
 	}

@@ -70,7 +70,7 @@ func openWindow(o options) error {
 	defer d.Close()
 	prefs, note := d.prefs()
 	s := o.state(prefs)
-	s.Note = note
+	s.Note, s.Machine = note, machine(s.Now)
 	w, err := window.New(a, s, d)
 	if err != nil {
 		return err

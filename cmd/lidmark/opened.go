@@ -10,7 +10,6 @@ import (
 	"time"
 
 	"lidmark/domain/book"
-	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
 	"lidmark/storage"
 	"lidmark/ui/state"
@@ -36,9 +35,8 @@ func (o *opened) now() *state.Book {
 	return o.shown
 }
 
-// append writes entries that make sense: all of them or none. The book with them
-// is read already, as of now and on the day looked at.
-func (o *opened) append(now time.Time, looked calendar.Day, saved time.Time, entries []book.Entry) (*state.Book, error) {
+// append writes entries that make sense: all of them or none.
+func (o *opened) append(now, saved time.Time, entries []book.Entry) (*state.Book, error) {
 	o.mu.Lock()
 	defer o.mu.Unlock()
 	old := o.shown
@@ -54,8 +52,6 @@ func (o *opened) append(now time.Time, looked calendar.Day, saved time.Time, ent
 		b.Saved = saved
 	}
 	o.shown = b
-	b.On(now, calendar.DayOf(now, b.Zone(now)))
-	b.On(now, looked)
 	return b, nil
 }
 

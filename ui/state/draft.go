@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 )
 
 // Draft is what is typed and not written, of one book, and where it was typed.
@@ -14,7 +15,8 @@ type Draft struct {
 	Path   string            `json:"path"` // of the book
 	Fields map[string]string `json:"fields,omitzero"`
 	Form   string            `json:"form,omitzero"` // the record that is open
-	Of     []book.Subject    `json:"of,omitzero"`   // what it is about, or what is selected
+	Of     []book.Subject    `json:"of,omitzero"`   // what it is about, or what is selected, or the nuc of the row of a walk
+	Day    calendar.Day      `json:"day,omitzero"`  // of the walk
 	Room   Room              `json:"room,omitzero"`
 	Fill   Fill              `json:"fill,omitzero"`
 	FillOf book.Subject      `json:"fillOf,omitzero"`
@@ -25,6 +27,7 @@ type Draft struct {
 type Unsaid struct {
 	Words   string       `json:"words"`
 	Turns   bool         `json:"turns,omitzero"` // it undoes or redoes another one
+	Typed   []Typed      `json:"typed,omitzero"` // as a line of a walk
 	Entries []book.Entry `json:"entries"`
 }
 
@@ -51,11 +54,14 @@ func (s State) Draft() Draft {
 			d.Fields[name] = f.Text
 		}
 	}
-	if s.Form != nil {
+	switch {
+	case s.Form != nil:
 		d.Form, d.Of = s.Form.Record, subjects(s.Form.Of)
+	case s.Walk != nil:
+		d.Day, d.Of = s.Walk.Day, []book.Subject{s.Walk.At.Nuc.Subject()}
 	}
 	for _, deed := range slices.Concat(s.Pen.Failed, s.Pen.Sent) {
-		d.Unsaid = append(d.Unsaid, Unsaid{deed.Words, deed.Turns, deed.Entries})
+		d.Unsaid = append(d.Unsaid, Unsaid{deed.Words, deed.Turns, deed.Typed, deed.Entries})
 	}
 	return d
 }
@@ -97,11 +103,33 @@ func (s State) drafted(d Draft) State {
 	}
 	for _, u := range d.Unsaid {
 		s.Pen.Deeds++
-		s.Pen.Failed = append(slices.Clip(s.Pen.Failed), Deed{Words: u.Words, Entries: u.Entries, Turns: u.Turns, Number: s.Pen.Deeds})
+		s.Pen.Failed = append(slices.Clip(s.Pen.Failed), Deed{Words: u.Words, Entries: u.Entries, Turns: u.Turns, Typed: u.Typed, Number: s.Pen.Deeds})
 		s.Pen.Why = "the program ended before the book had it"
 	}
 	s.Note = Note{Text: "what was typed and not written is here again"}
+	if selected := s.Selection; d.Fill == RecordFill && d.Room == Today {
+		s = s.walkBack(d)
+		s.Selection = selected
+	}
 	return s.formBack(d.Form)
+}
+
+// walkBack is the window with the walk open again, at the row that was typed in.
+func (s State) walkBack(d Draft) State {
+	if s.Day = d.Day; d.Day == s.Today() {
+		s.Day = 0
+	}
+	if noWalk(s) != "" {
+		return s.now()
+	}
+	text := s.Field(WalkField)
+	s = s.toWalk()
+	for _, row := range s.Walk.Rows {
+		if len(d.Of) == 1 && row.Nuc.Subject() == d.Of[0] && row.Open() {
+			s = s.rowOpened(row.RowName).WithField(WalkField, text).says()
+		}
+	}
+	return s
 }
 
 // formBack is the window with the form of a record open again, its answers in

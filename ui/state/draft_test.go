@@ -101,6 +101,46 @@ func TestWhatTheBookDidNotTakeIsInTheDraft(t *testing.T) {
 	}
 }
 
+func TestAWalkIsOpenAgainWhereItWasTyped(t *testing.T) {
+	w := onFile(t).run("type it in")
+	if w.Walk == nil {
+		t.Fatal("no walk is open")
+	}
+	w.write("e b4").press("Down").press("Down").write("v calm")
+	row, _ := w.Walk.Row()
+	all := w.drafts()
+	got := w.back(all[len(all)-1])
+	if got.Walk == nil {
+		t.Fatalf("the walk is not open; fill %d", got.Fill)
+	}
+	if back, _ := got.Walk.Row(); back.RowName != row.RowName || got.Field(state.WalkField).Text != "v calm" || got.Walk.Day != w.Walk.Day {
+		t.Errorf("open is row %+v with %q, want %+v", back.RowName, got.Field(state.WalkField).Text, row.RowName)
+	}
+	if first := got.Walk.Rows[0]; got.RowDraft(first) != "e b4" {
+		t.Errorf("in the first row stands %q", got.RowDraft(first))
+	}
+}
+
+func TestAFormIsOpenAgain(t *testing.T) {
+	w := onFile(t).run("yard")
+	w.tap(w.ref("A1"), 0)
+	w.run("look")
+	if w.Form == nil {
+		t.Fatal("no form is open")
+	}
+	w.write("8")
+	all := w.drafts()
+	got := w.back(all[len(all)-1])
+	if got.Form == nil || got.Form.Record != "look" || !got.Form.Of.Has(w.nuc("A1").Nuc.Nuc.Subject()) {
+		t.Fatalf("open is %+v", got.Form)
+	}
+	for name, f := range w.Fields {
+		if got.Field(name).Text != f.Text {
+			t.Errorf("%s says %q, want %q", name, got.Field(name).Text, f.Text)
+		}
+	}
+}
+
 func TestADraftLeavesOutWhatIsInTheBook(t *testing.T) {
 	a, b := book.Entry{ID: book.EntryID{1}}, book.Entry{ID: book.EntryID{2}}
 	d := state.Draft{Path: "x", Unsaid: []state.Unsaid{{Entries: []book.Entry{a}}, {Entries: []book.Entry{a, b}}}}
