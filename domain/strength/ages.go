@@ -4,15 +4,16 @@ import "lidmark/domain/practice"
 
 // ages are bees by age in days.
 type ages struct {
-	bees [61]float64 // a worker's life is set to at most 60 days
-	used int         // ages from here on have no bees, and are passed over
+	bees  [61]float64 // a worker's life is set to at most 60 days
+	young int         // no bees are younger
+	old   int         // all are younger: other ages are passed over
 }
 
-// young adds bees evenly aged up to the age at which they forage: what is
-// swept from brood combs.
-func (a *ages) young(bees float64, n practice.Numbers) {
+// add adds bees evenly aged up to the age at which they forage: what is swept
+// from brood combs.
+func (a *ages) add(bees float64, n practice.Numbers) {
 	days := n.Days(practice.ForagingFromAge)
-	a.used = max(a.used, days)
+	a.young, a.old = 0, max(a.old, days)
 	for age := range days {
 		a.bees[age] += bees / float64(days)
 	}
@@ -21,7 +22,7 @@ func (a *ages) young(bees float64, n practice.Numbers) {
 // total is how many bees there are.
 func (a *ages) total() float64 {
 	var sum float64
-	for _, b := range a.bees[:a.used] {
+	for _, b := range a.bees[a.young:a.old] {
 		sum += b
 	}
 	return sum
@@ -32,29 +33,45 @@ func (a *ages) total() float64 {
 func (a *ages) seen(bees float64, n practice.Numbers) {
 	was := a.total()
 	if bees >= was {
-		a.young(bees-was, n)
+		a.add(bees-was, n)
 		return
 	}
-	for i := range a.bees[:a.used] {
-		a.bees[i] *= bees / was
+	for age := a.young; age < a.old; age++ {
+		a.bees[age] *= bees / was
 	}
 }
 
 // day lets one day pass: house bees die slowly, foragers where they fly, old
 // ones are gone, and emerging bees join. Flying is 1 for a fit day.
 func (a *ages) day(flying, emerging float64, d deaths) {
-	a.used = min(a.used+1, len(a.bees))
-	copy(a.bees[1:a.used], a.bees[:])
-	a.bees[0] = emerging
-	for age := 1; age < min(a.used, d.forageFrom+1); age++ {
+	a.older(d.most)
+	for age := a.young; age < min(a.old, d.forageFrom+1); age++ {
 		a.bees[age] *= 1 - d.house
 	}
-	for age := d.forageFrom + 1; age < a.used; age++ {
+	for age := max(a.young, d.forageFrom+1); age < a.old; age++ {
 		a.bees[age] *= 1 - d.forager*flying
 	}
-	for age := d.most + 1; age < a.used; age++ {
-		a.bees[age] = 0
+	if emerging > 0 {
+		a.bees[0], a.young, a.old = emerging, 0, max(a.old, 1)
 	}
+}
+
+// older makes every bee a day older; none gets older than most.
+func (a *ages) older(most int) {
+	if a.young >= a.old {
+		a.young, a.old = 0, 0
+		return
+	}
+	copy(a.bees[a.young+1:], a.bees[a.young:a.old])
+	a.bees[a.young] = 0
+	a.young, a.old = a.young+1, a.old+1
+	for a.old > most+1 {
+		a.old--
+		if a.old < len(a.bees) {
+			a.bees[a.old] = 0
+		}
+	}
+	a.young = min(a.young, a.old)
 }
 
 // deaths are the shares that die in a day.

@@ -59,7 +59,7 @@ func (r *reckoning) madeUp(e *book.Entry, f book.NucMadeUp) {
 // addBees counts bees less those who fly home, at once: they do within the
 // first two days.
 func (r *reckoning) addBees(cups float64, from book.Subject, shut bool) {
-	r.ages.young(r.yard.Stay(cups, from, shut), r.yard.numbers)
+	r.ages.add(r.yard.Stay(cups, from, shut), r.yard.numbers)
 }
 
 func (r *reckoning) addBrood(dm2 float64) {
