@@ -29,16 +29,35 @@ func BenchmarkNewSeason(b *testing.B) {
 	}
 }
 
+// BenchmarkFoldNucs folds the nucs of a book that was just opened.
 func BenchmarkFoldNucs(b *testing.B) {
-	s := book.NewSeason(nil, booktest.Big(10_000, 50))
+	entries := booktest.Big(10_000, 50)
 	for b.Loop() {
-		n := 0
-		for range s.At(booktest.BigNow).Nucs() {
-			n++
-		}
-		if n != 10_000 {
-			b.Fatalf("%d nucs", n)
-		}
+		b.StopTimer()
+		s := book.NewSeason(nil, entries)
+		b.StartTimer()
+		foldNucs(b, s.At(booktest.BigNow))
+	}
+}
+
+// BenchmarkFoldNucsAgain folds them on other days, none of them worked between.
+func BenchmarkFoldNucsAgain(b *testing.B) {
+	s := book.NewSeason(nil, booktest.Big(10_000, 50))
+	on := booktest.BigNow.AddDate(0, 0, 30)
+	foldNucs(b, s.At(on))
+	for b.Loop() {
+		on = on.AddDate(0, 0, 1)
+		foldNucs(b, s.At(on))
+	}
+}
+
+func foldNucs(b *testing.B, v *book.View) {
+	n := 0
+	for range v.Nucs() {
+		n++
+	}
+	if n != 10_000 {
+		b.Fatalf("%d nucs", n)
 	}
 }
 
