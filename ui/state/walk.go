@@ -25,16 +25,22 @@ type Walk struct {
 	Says    LineSays
 	Closing []rules.Closing
 	Twins   []rules.Twin // lines that stand twice
+	Done    int          // nucs that are written
+	Nucs    int          // nucs of the walk
+	Asking  int          // rows that do not fit the book, and nobody has said why
 	Before  *Reading     // the book as it was when the walk was opened
 
-	behind book.NucID      // the nuc behind which the walk goes on, once it is read anew
-	right  map[string]bool // words that may stand twice, one after the other
-	season *book.Season    // the book with all that is on its way into it
-	view   *book.View      // of the walk's day
-	course *course.Course
-	places map[book.NucID]int // of the nucs in walking order
-	plan   map[book.NucID]string
-	ground []book.Entry // of the season, what every nuc's clock rests on
+	behind  book.NucID      // the nuc behind which the walk goes on, once it is read anew
+	right   map[string]bool // words that may stand twice, one after the other
+	season  *book.Season    // the book with all that is on its way into it
+	view    *book.View      // of the walk's day
+	course  *course.Course
+	present *Reading             // the same of now
+	coming  map[book.BatchID]int // rows that are to get a cell, by its batch
+	ids     []book.NucID         // in walking order
+	places  map[book.NucID]int   // of the nucs in walking order
+	plan    map[book.NucID]string
+	ground  []book.Entry // of the season, what every nuc's clock rests on
 }
 
 // WalkField is the field of the line of the row that is typed into.
@@ -54,8 +60,11 @@ func noWalk(s State) string {
 
 // notWalking says why there is no walk to do something in.
 func notWalking(s State) string {
-	if s.Walk == nil {
+	switch {
+	case s.Walk == nil:
 		return "no walk is open"
+	case s.Asked != nil:
+		return "answer the question first"
 	}
 	return ""
 }
@@ -68,7 +77,7 @@ func (s State) toWalk() State {
 	s.Fill, s.Selection, s.Sheet = RecordFill, Selection{}, false
 	s.Walk = nil
 	before := s.Reading()
-	w := &Walk{Day: s.Looked(), Yard: yard, Before: before, Reader: s.firstReader()}
+	w := &Walk{Day: s.Looked(), Yard: yard, Before: before, present: s.Present(), Reader: s.firstReader()}
 	if s.Looked() == s.Today() {
 		w.Part = partBy(s.Now.In(before.View.Zone()).Hour())
 	}
@@ -76,6 +85,7 @@ func (s State) toWalk() State {
 	w.places = map[book.NucID]int{}
 	for i, n := range before.In(yard) {
 		w.places[n.Nuc.Nuc] = i
+		w.ids = append(w.ids, n.Nuc.Nuc)
 	}
 	s.Walk = w
 	s = s.walkRead()
@@ -189,6 +199,7 @@ func (s State) walkRead() State {
 	w.Closing = rules.Close(w.view, w.Day)
 	w.Twins = rules.TwinsOn(w.view, w.Day)
 	w.Rows = w.rows(s.Pen)
+	w.counted()
 	s.Walk = &w
 	return s.says()
 }
@@ -212,6 +223,7 @@ func (s State) allNucs() State {
 	s = s.withWalk(func(w *Walk) {
 		w.All = !w.All
 		w.Rows = w.rows(s.Pen)
+		w.counted()
 	})
 	if !s.Walk.has(s.Walk.At) {
 		return s.rowOpened(s.Walk.nextOpen(RowName{}))

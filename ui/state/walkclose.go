@@ -12,8 +12,8 @@ import (
 // walkRecords are what is written down about a whole walk: what was taken along,
 // and at its end what became of it.
 var walkRecords = []Record{
-	{Name: "walk along", Word: "What was taken along", Of: []book.Kind{book.NoKind}, Fits: walking, Asks: asksAlong, Facts: along},
-	{Name: "walk close", Word: "Close the walk", Of: []book.Kind{book.NoKind}, Fits: walking, Asks: asksClose, Facts: closing},
+	{Name: "walk along", Word: "What was taken along", Of: []book.Kind{book.NoKind}, Fits: walking, Why: notWalking, Asks: asksAlong, Facts: along},
+	{Name: "walk close", Word: "Close the walk", Of: []book.Kind{book.NoKind}, Fits: walking, Why: notWalking, Asks: asksClose, Facts: closing},
 }
 
 func walking(s State) bool { return s.Walk != nil }
@@ -62,7 +62,7 @@ func asksClose(s State) (asks []Ask) {
 		}
 	}
 	if n := len(s.Walk.Twins); n > 0 {
-		asks = append(asks, Ask{Name: "twins", Label: TwinWords(s.Walk.Twins) + ": strike the later ones", Kind: Yes, First: "yes"})
+		asks = append(asks, Ask{Name: "twins", Label: "Strike what was typed twice", Kind: Yes, First: "yes", Note: TwinWords(s.Walk.Twins) + "; the later ones go"})
 	}
 	return asks
 }

@@ -208,7 +208,7 @@ func withAnswers(typed []Typed, all []book.Entry, asked []book.Entry, names line
 		id := nucIn(e.Fact)
 		for i := range typed {
 			if slices.Contains(typed[i].Nucs, id) && !kinds[book.KindOfFact(e.Fact)] {
-				typed[i].Back = joined(typed[i].Back, line.WordsOn(e.Fact, names, id.Subject()))
+				typed[i].Back = listed(typed[i].Back, line.WordsOn(e.Fact, names, id.Subject()))
 			}
 		}
 	}

@@ -2,6 +2,7 @@ package state
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 	"time"
@@ -17,7 +18,7 @@ import (
 type Typed struct {
 	Nucs  []book.NucID
 	Words string // as it was typed, without the name of a single nuc
-	Back  string // read back in plain words
+	Back  string // read back in plain words, without bees, stores and temper
 }
 
 // LineSays is what the line of the walk says so far.
@@ -59,16 +60,27 @@ func typedRows(text string, l line.Line) []Typed {
 	all := make([]Typed, len(l.Sections))
 	for i, section := range l.Sections {
 		words := make([]string, len(section.Tokens))
+		back := ""
 		for j, t := range section.Tokens {
 			words[j] = strings.TrimSpace(string(letters[t.From-1 : t.To-1]))
+			if !measured.MatchString(words[j]) {
+				back = listed(back, t.Words)
+			}
 		}
-		all[i] = Typed{section.Nucs, strings.Join(words, " "), section.Back}
+		if back == "" || len(section.Nucs) != 1 {
+			back = section.Back
+		}
+		all[i] = Typed{section.Nucs, strings.Join(words, " "), back}
 		if len(section.Nucs) != 1 && len(l.Sections) == 1 {
 			all[i].Words = string(letters)
 		}
 	}
 	return all
 }
+
+// measured are the codes that a row of the walk does not say back: they are read
+// as quickly as they stand there.
+var measured = regexp.MustCompile(`^[sht][0-9]`)
 
 // says is the window with the line of the walk read.
 func (s State) says() State {

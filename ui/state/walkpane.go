@@ -20,15 +20,15 @@ type WalkPane struct {
 
 // Measures of the walk, dp.
 const (
-	WalkLine      = 33.0 // a row
-	walkHead      = 80.0 // down to the rule below the heads of the columns
-	walkFoot      = 64.0
-	walkTall      = 86.0 // the row that is typed into
-	walkStacked   = 46.0 // it is higher by, where what is read back stands below
-	walkAsked     = 34.0 // and by, where it asks
-	walkNarrow    = 700.0
-	walkPlanned   = 620.0
-	lettersLeast  = 1000.0 // a window narrower has no list of letters
+	WalkLine     = 33.0 // a row
+	walkHead     = 80.0 // down to the rule below the heads of the columns
+	walkFoot     = 64.0
+	walkTall     = 86.0 // the row that is typed into
+	walkStacked  = 46.0 // it is higher by, where what is read back stands below
+	walkAsked    = 22.0 // and by, where it asks
+	walkNarrow   = 960.0
+	walkPlanned  = 620.0
+	lettersLeast = 1000.0 // a window narrower has no list of letters
 )
 
 // WalkPane is where the walk lies in the layout l.
@@ -92,8 +92,7 @@ func (s State) rowShown() State {
 		return s
 	}
 	s = s.within(RecordPlace, p.Offset, p.Y(p.Current), p.Tall+WalkLine, p.Body.H)
-	if off := s.Scroll[RecordPlace]; off > p.Y(p.Current) {
-		s = s.scrolled(RecordPlace, p.Y(p.Current)-off)
-	}
-	return s
+	off := s.Scroll[RecordPlace]
+	whole := min(math.Ceil(off/WalkLine)*WalkLine, p.Y(p.Current)) // a whole row begins at the top
+	return s.scrolled(RecordPlace, whole-off)
 }

@@ -1,7 +1,6 @@
 package state
 
 import (
-	"cmp"
 	"fmt"
 	"maps"
 	"slices"
@@ -156,7 +155,7 @@ func (m rowMaker) others(writer string) {
 		row := rows[k]
 		row.entries = append(row.entries, e)
 		row.Typed = spaced(row.Typed, line.Codes(e.Fact, m.names))
-		row.Back = joined(row.Back, line.WordsOn(e.Fact, m.names, nuc.Subject()))
+		row.Back = listed(row.Back, line.WordsOn(e.Fact, m.names, nuc.Subject()))
 		if e.Writer != writer {
 			row.By = e.Writer
 		}
@@ -168,7 +167,7 @@ func (m rowMaker) others(writer string) {
 
 func spaced(a, b string) string { return strings.TrimSpace(a + " " + b) }
 
-func joined(a, b string) string {
+func listed(a, b string) string {
 	if a == "" || b == "" {
 		return a + b
 	}
@@ -181,16 +180,16 @@ func (m rowMaker) ordered() []WalkRow {
 	nucs := m.Before.In(m.Yard)
 	rows := make([]WalkRow, 0, len(nucs))
 	rows = append(rows, m.titled(m.many[book.NucID{}])...)
-	for _, n := range nucs {
+	for i, n := range nucs {
 		id := n.Nuc.Nuc
 		rows = append(rows, m.titled(m.many[id])...)
 		own := m.of[id]
-		if len(own) == 0 && !m.covered[id] && (m.All || m.plan[id] != "") {
-			own = []WalkRow{{RowName: RowName{Nuc: id}, Nucs: []book.NucID{id}}}
-		}
 		for _, row := range own {
 			row.Title, row.Planned, row.Asks = n.Name, m.plan[id], m.asks(id)
 			rows = append(rows, row)
+		}
+		if len(own) == 0 && !m.covered[id] && (m.All || m.plan[id] != "") {
+			rows = append(rows, WalkRow{RowName: RowName{Nuc: id}, Nucs: m.ids[i : i+1 : i+1], Title: n.Name, Planned: m.plan[id]})
 		}
 	}
 	return rows
@@ -226,16 +225,21 @@ func (m rowMaker) asks(id book.NucID) bool {
 func (w *Walk) plans() map[book.NucID]string {
 	plans := map[book.NucID]string{}
 	sheet := w.Before.Sheet()
+	ticked := map[book.NucID]bool{}
 	for _, n := range w.Before.In(w.Yard) {
-		for _, f := range sheet(n.Nuc.Nuc) {
-			plans[n.Nuc.Nuc] = joined(plans[n.Nuc.Nuc], w.planned(f))
+		id := n.Nuc.Nuc
+		for _, f := range sheet(id) {
+			plans[id], ticked[id] = listed(plans[id], w.planned(f)), true
 		}
 	}
 	for _, stop := range w.Before.Plan().Stops {
 		for _, t := range stop.Tasks {
 			for _, f := range t.Findings {
-				if id, ok := f.Of.Nuc(); ok && !slices.Contains(unsaid, f.Act) {
-					plans[id] = joined(plans[id], f.Act.String())
+				id, ok := f.Of.Nuc()
+				// Who gives a cell sees the bees, and does not unite.
+				settled := ticked[id] && (f.Act == rules.ActCheckBees || f.Act == rules.ActUnite)
+				if ok && !settled && !slices.Contains(unsaid, f.Act) {
+					plans[id] = listed(plans[id], f.Act.String())
 				}
 			}
 		}
@@ -263,26 +267,38 @@ func (w *Walk) planned(f book.Fact) string {
 	}
 }
 
-// Done is how many nucs of the walk are written, of how many.
-func (w *Walk) Done() (done, all int) {
-	nucs := map[book.NucID]bool{}
+// counted is the walk with what its rows come to.
+func (w *Walk) counted() {
+	sheet := w.Before.Sheet()
+	nucs := make(map[book.NucID]bool, len(w.Rows))
+	w.Done, w.Asking, w.coming = 0, 0, map[book.BatchID]int{}
 	for _, row := range w.Rows {
+		w.Asking += boolInt(row.Asks)
 		for _, id := range row.Nucs {
 			nucs[id] = nucs[id] || !row.Open()
 		}
+		if !row.Open() {
+			continue
+		}
+		for _, f := range sheet(row.Nuc) {
+			if g, ok := f.(book.CellGiven); ok {
+				w.coming[g.Batch]++
+			}
+		}
 	}
+	w.Nucs = len(nucs)
 	for wrote := range maps.Values(nucs) {
-		done += boolInt(wrote)
+		w.Done += boolInt(wrote)
 	}
-	return done, len(nucs)
 }
 
-// Asking is how many rows do not fit the book, and nobody has said why.
-func (w *Walk) Asking() (n int) {
-	for _, row := range w.Rows {
-		n += boolInt(row.Asks)
+// Coming is how many open rows are to get goods of a count by the day's sheet: so
+// many are not missing yet.
+func (w *Walk) Coming(c rules.Closing) int {
+	if c.What != book.Cells {
+		return 0
 	}
-	return n
+	return min(w.coming[c.Batch], max(0, c.Missing()))
 }
 
 // Row is the row that is typed into; none where there is none.
@@ -345,8 +361,7 @@ func (w *Walk) left() string {
 	for _, c := range w.Closing {
 		said += ": " + c.String()
 	}
-	done, all := w.Done()
-	return said + cmp.Or(openWords(all-done), "")
+	return said + openWords(w.Nucs-w.Done)
 }
 
 func openWords(open int) string {

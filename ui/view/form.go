@@ -20,7 +20,7 @@ func (c *cardDraw) form() {
 	}
 	c.hair()
 	c.readBack(says)
-	c.foot = [][2]string{{"Write", "write"}, {"Leave", "close form"}}
+	c.foot = formButtons(rec.Name)
 }
 
 // of says what the form is about.

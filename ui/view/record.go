@@ -62,29 +62,45 @@ var partChips = []struct {
 // head draws which walk it is, when, who, how far, and the names of the columns.
 func (d recordDraw) head() {
 	a := d.Head
-	y, right := a.Y+29, a.Right()-state.Edge
-	done, all := d.w.Done()
-	end := d.right(right, y, fmt.Sprintf("%s of %s", thousands(done), thousands(all)), ink(14).semi())
-	word := "all nucs"
-	end -= d.width(word, ink(13)) + 20
-	d.link(end, y, word, ink(13).as(scene.Pen), "all nucs", d.w.All)
-	x := d.text(a.X+state.Edge, y, "The walk of "+d.w.Day.Short(), ink(16).semi()) + 16
-	for _, c := range partChips {
-		x = d.chip(x, a.Y+12, c.command, d.w.Part == c.part) + 5
-	}
-	if said := d.whoWords(); said != "" && x+16+d.width(said, ink2(13)) < end-20 {
-		from := x + 16
-		x = d.text(from, y, said, ink2(13))
-		d.command(target(scene.Area{X: from, Y: y - 14, W: x - from, H: 20}), "reader")
-	}
-	bar := scene.Area{X: a.X + state.Edge, Y: a.Y + 44, W: a.W - 2*state.Edge, H: 5}
+	x, right := a.X+state.Edge, a.Right()-state.Edge
+	end := d.right(right, a.Y+29, fmt.Sprintf("%s of %s", thousands(d.w.Done), thousands(d.w.Nucs)), ink(14).semi()) - 20
+	d.title(x, end, a.Y+29)
+	bar := scene.Area{X: x, Y: a.Y + 44, W: right - x, H: 5}
 	d.rect(bar, scene.Rule)
-	if all > 0 {
-		bar.W *= float64(done) / float64(all)
+	if d.w.Nucs > 0 {
+		bar.W *= float64(d.w.Done) / float64(d.w.Nucs)
 		d.rect(bar, scene.Ink)
 	}
 	d.names(a.Y + 72)
-	d.rule(a.X+state.Edge, a.Bottom(), right, a.Bottom(), scene.Ink)
+	d.rule(x, a.Bottom(), right, a.Bottom(), scene.Ink)
+}
+
+// title draws from x to end which walk it is, the parts of the day, who reads and
+// types, and the choice of all nucs, as far as there is room.
+func (d recordDraw) title(x, end, y float64) {
+	const word, gap = "all nucs", 20.0
+	title, f := "The walk of "+d.w.Day.Short(), ink(16).semi()
+	chips := 16.0
+	for _, c := range partChips {
+		chips += d.width(c.command, ink(13).semi()) + 25
+	}
+	all := d.width(word, ink(13).semi()) + gap
+	if x+d.width(title, f)+chips+all > end {
+		title = d.w.Day.Short()
+	}
+	if x+d.width(title, f)+chips+all <= end {
+		d.link(end-all+gap, y, word, ink(13).as(scene.Pen), "all nucs", d.w.All)
+		end -= all
+	}
+	x = d.text(x, y, title, f) + 16
+	for _, c := range partChips {
+		x = d.chip(x, y-17, c.command, d.w.Part == c.part) + 5
+	}
+	said := d.whoWords()
+	if from := x + 16; said != "" && from+d.width(said, ink2(13)) < end {
+		x = d.text(from, y, said, ink2(13))
+		d.command(target(scene.Area{X: from, Y: y - 14, W: x - from, H: 20}), "reader")
+	}
 }
 
 // names writes the names of the columns.

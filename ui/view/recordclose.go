@@ -19,7 +19,7 @@ func (d recordDraw) closing() {
 	button := a.Right() - state.Edge - d.width("Close the walk", ink(14).medium()) - 28
 	d.button(button, a.Y+14, "Close the walk", "close walk", false)
 	end := button - 14
-	wide := a.W > 760
+	wide := !d.Stacked
 	if open := d.openWords(); wide && open != "" {
 		end = d.right(end, a.Y+37, open, ink2(13)) - 20
 	}
@@ -34,6 +34,14 @@ func (d recordDraw) closing() {
 		return
 	}
 	d.count(d.firstCount(), x, end)
+}
+
+// formButtons are the buttons below a form.
+func formButtons(record string) [][2]string {
+	if record == "walk close" {
+		return [][2]string{{"Write and close", "write"}, {"Leave it open", "leave open"}}
+	}
+	return [][2]string{{"Write", "write"}, {"Leave", "close form"}}
 }
 
 func boolOf(b bool) float64 {
@@ -60,26 +68,34 @@ func (d recordDraw) count(c rules.Closing, x, end float64) {
 	if len(d.w.Closing) > 1 {
 		goods = state.Goods(d.s.Reading().View, c)
 	}
-	said, missing := fmt.Sprintf("%d %s out: %s", c.Out, goods, becameWords(c)), missingWords(c)
+	coming := d.w.Coming(c)
+	said, missing := fmt.Sprintf("%d %s out: %s", c.Out, goods, becameWords(c, coming)), missingWords(c.Missing()-coming)
 	if missing != "" && !strings.HasSuffix(said, ": ") {
 		said += ", "
 	}
-	at := d.fit(x, y, said, ink(15).semi(), end-d.width(missing, ink(15).bold()))
+	if room := end - x - d.width(missing, ink(15).bold()); d.width(said, ink(15).semi()) > room && missing != "" {
+		said = fmt.Sprintf("%d out, ", c.Out)
+	}
+	at := d.fit(x, y, said, ink(15).semi(), end)
 	d.fit(at, y, missing, ink(15).bold().as(scene.Act), end)
-	at = d.squares(c, x, y+11, end)
+	at = d.squares(c, coming, x, y+11, end)
 	if n := len(d.w.Closing) - 1; n > 0 {
 		at = d.fit(at, y+22, fmt.Sprintf("and %s more", plural(n, "count", "counts")), ink2(13), end) + 14
 	}
-	d.fit(at, y+22, d.likely(c), ink2(13), end)
+	words := d.likely(c)
+	if d.Stacked && d.openWords() != "" {
+		words = d.openWords()
+	}
+	d.fit(at, y+22, words, ink2(13), end)
 }
 
-// becameWords say what became of the goods.
-func becameWords(c rules.Closing) string {
+// becameWords say what became of the goods, and how many are still to be typed.
+func becameWords(c rules.Closing, coming int) string {
 	var all []string
 	for _, part := range []struct {
 		n    int
 		word string
-	}{{c.Placed, "placed"}, {c.Caged, "caged"}, {c.Culled, "culled"}, {c.Dropped, "dropped"}, {c.Back, "back"}} {
+	}{{c.Placed, "placed"}, {c.Caged, "caged"}, {c.Culled, "culled"}, {c.Dropped, "dropped"}, {c.Back, "back"}, {coming, "to come"}} {
 		if part.n > 0 {
 			all = append(all, fmt.Sprint(part.n, " ", part.word))
 		}
@@ -87,8 +103,8 @@ func becameWords(c rules.Closing) string {
 	return strings.Join(all, ", ")
 }
 
-func missingWords(c rules.Closing) string {
-	switch m := c.Missing(); {
+func missingWords(m int) string {
+	switch {
 	case m > 0:
 		return fmt.Sprint(m, " not accounted for")
 	case m < 0:
@@ -99,7 +115,7 @@ func missingWords(c rules.Closing) string {
 
 // squares draws a square for each of the goods, and gives where the words behind
 // them begin.
-func (d recordDraw) squares(c rules.Closing, x, y, end float64) float64 {
+func (d recordDraw) squares(c rules.Closing, coming int, x, y, end float64) float64 {
 	const pitch, least, air = 7.6, 3.0, 2.0
 	n := max(c.Out, c.Out-c.Missing())
 	step := min(pitch, (end-x)*0.6/float64(max(n, 1)))
@@ -113,6 +129,8 @@ func (d recordDraw) squares(c rules.Closing, x, y, end float64) float64 {
 			role = scene.Ink2
 		case i < c.Out-c.Missing():
 			role = scene.Ink3
+		case i < c.Out-c.Missing()+coming:
+			role = scene.Off
 		}
 		d.rect(scene.Area{X: x + float64(i)*step, Y: y, W: step - min(air, step/3), H: 12}, role)
 	}
@@ -138,18 +156,17 @@ func (d recordDraw) likely(c rules.Closing) string {
 
 // openWords say what is open: rows, questions, goods, lines typed twice.
 func (d recordDraw) openWords() string {
-	done, all := d.w.Done()
 	var said []string
 	add := func(n int, one, many string) {
 		if n > 0 {
 			said = append(said, plural(n, one, many))
 		}
 	}
-	add(all-done, "row", "rows")
-	add(d.w.Asking(), "question", "questions")
+	add(d.w.Nucs-d.w.Done, "row", "rows")
+	add(d.w.Asking, "question", "questions")
 	missing := 0
 	for _, c := range d.w.Closing {
-		missing += max(0, c.Missing())
+		missing += max(0, c.Missing()-d.w.Coming(c))
 	}
 	add(missing, "cell", "cells")
 	if len(said) > 0 {
@@ -161,7 +178,7 @@ func (d recordDraw) openWords() string {
 
 // lineLetters draws the list of the letters of the line.
 func (p *sheet) lineLetters(a scene.Area) {
-	const signs, least, usual, foot = 66.0, 19.0, 23.0, 34.0
+	const signs, least, usual, foot = 78.0, 19.0, 23.0, 34.0
 	p.rect(a, scene.Ground)
 	x, w := a.X+state.Edge, a.W-2*state.Edge
 	end := p.text(x, a.Y+28, "The letters", ink(16).semi())
@@ -192,7 +209,11 @@ func (p *sheet) lineLetter(l line.Letter, x, y, w, signs, pitch float64) float64
 	switch {
 	case wide <= signs:
 		p.right(x+signs, y, l.Sign, f)
-		p.fit(x+signs+14, y, l.Words, ink(14), x+w)
+		words := ink(14)
+		if x+signs+14+p.width(l.Words, words) > x+w {
+			words.size = 12.5
+		}
+		p.fit(x+signs+14, y, l.Words, words, x+w)
 	case wide+14+p.width(l.Words, ink(14)) <= w:
 		end := p.text(x, y, l.Sign, f)
 		p.fit(end+14, y, l.Words, ink(14), x+w)

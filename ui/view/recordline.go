@@ -55,38 +55,41 @@ func (d recordDraw) reading(row state.WalkRow, a scene.Area) {
 		back = says.Of + ": " + back
 	}
 	next := ""
-	if says.Next != "" {
+	ready := d.s.Asked == nil && says.Line.Wrong() == ""
+	if says.Next != "" && ready {
 		next = "next: " + says.Next
 	}
 	if d.Stacked {
 		y, end := a.Bottom()-36, d.after-30
 		d.fit(d.typed, y, back, ink(14), end)
-		if d.s.Asked == nil {
+		if ready {
 			end = d.right(end, y+20, d.enterWords(row), ink(13).medium().as(scene.Pen)) - 12
 		}
 		d.fit(d.typed, y+20, next, ink2(14), end)
 		return
 	}
 	y := d.wrap(d.back, a.Y+24, back, ink(14), d.after-24-d.back, 2)
-	if d.s.Asked != nil {
-		return
+	end := d.after - 24
+	if from := d.hint(row, a, ready); y > a.Y+50 {
+		end = from - 12
 	}
-	if y < a.Y+24+1.5*scene.LineHeight(14) || next == "" {
-		d.fit(d.back, y, next, ink2(14), d.after-24)
-		y += scene.LineHeight(14)
-	} else {
-		d.fit(d.back, y, next, ink2(14), d.after-24)
-	}
-	d.hint(row, a)
+	d.fit(d.back, y, next, ink2(14), end)
 }
 
-// hint writes at the row's foot what Enter does, and how a line is struck.
-func (d recordDraw) hint(row state.WalkRow, a scene.Area) {
+// hint writes at the row's foot what Enter does once the line is ready, and how a
+// line is struck, and gives where that begins.
+func (d recordDraw) hint(row state.WalkRow, a scene.Area, ready bool) float64 {
+	if !ready {
+		return d.after - 24
+	}
 	y := a.Bottom() - 11
 	x := d.right(d.after-24, y, d.enterWords(row), ink(13).medium().as(scene.Pen))
-	if word := "strike  Alt+X"; !row.Open() && x-24-d.width(word, ink(13)) > d.back {
-		d.link(x-24-d.width(word, ink(13)), y, word, ink(13).as(scene.Pen), "strike row", false)
+	const word = "strike  Alt+X"
+	if from := x - 24 - d.width(word, ink(13)); !row.Open() && from > d.back {
+		d.link(from, y, word, ink(13).as(scene.Pen), "strike row", false)
+		x = from
 	}
+	return x
 }
 
 // enterWords say what Enter does.
@@ -126,7 +129,7 @@ func (d recordDraw) leaders(field scene.Area) {
 		all = append(all, section.Tokens...)
 	}
 	f := ink(13)
-	from, room, x := len(all), d.after-34-d.typed, d.typed-4
+	from, room, x := len(all), d.leaderEnd()-d.typed, d.typed-4
 	for from > 0 && room-d.width(all[from-1].Words, f)-gap >= 0 {
 		from--
 		room -= d.width(all[from].Words, f) + gap
@@ -141,6 +144,18 @@ func (d recordDraw) leaders(field scene.Area) {
 		d.text(x, top+28, t.Words, f)
 		x += w + gap
 	}
+}
+
+// leaderEnd is where the words below the field must end: before what Enter does,
+// and before what is read back where that takes more than one line.
+func (d recordDraw) leaderEnd() float64 {
+	switch {
+	case d.Stacked:
+		return d.after - 34
+	case d.width(d.w.Says.Back, ink(14)) > d.after-24-d.back:
+		return d.back - 12
+	}
+	return d.after - 24 - d.width("Enter  strike and write anew", ink(13).medium()) - 20
 }
 
 func (d recordDraw) leader(from, to scene.Point) {
@@ -167,7 +182,7 @@ func (d recordDraw) mistake(m line.Mistake, field scene.Area, wrong bool) {
 	x := min(max(d.column(field, m.Column), field.X+10), field.Right()-10)
 	top := field.Bottom() + 1
 	d.add(scene.Line{From: at(x+5, top-9), To: at(x+5, top+13), Stroke: stroke(f.role, 1.5)})
-	all := sentence(m.What) + "; " + m.Do
+	all := m.What + "; " + m.Do
 	room := d.after - 34 - d.typed
 	if d.Stacked {
 		d.wrap(d.typed, top+28, all, f, room, 1)
