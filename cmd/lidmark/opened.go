@@ -39,12 +39,10 @@ func (o *opened) now() *state.Book {
 func (o *opened) append(now, saved time.Time, entries []book.Entry) (*state.Book, error) {
 	o.mu.Lock()
 	defer o.mu.Unlock()
-	old := o.shown
-	season := old.Season.With(entries...)
-	if err := sense(season, now, entries); err != nil {
+	b := o.shown.With(entries...)
+	if err := sense(b.Season, now, entries); err != nil {
 		return nil, err
 	}
-	b := &state.Book{Season: season, Name: old.Name, Path: old.Path, ReadOnly: old.ReadOnly}
 	if o.file != nil {
 		if err := o.file.Append(entries...); err != nil {
 			return nil, err
