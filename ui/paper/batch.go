@@ -55,7 +55,7 @@ func (d batchSheet) head() {
 	d.y += 1.4
 	for _, f := range d.About(d.batch.Batch.Subject()) {
 		if f.Hard {
-			dayRoute{Reading: d.Reading}.hard(d.flow, f, d.right())
+			d.hard(d.Reading, f, d.right())
 		}
 	}
 }

@@ -20,6 +20,7 @@ func called(name string) *state.Reading {
 		book.YardDescribed{Yard: booktest.Yard("Hill"), Name: name + " yard", Home: true, Zone: "Europe/Berlin"},
 		book.PersonDescribed{Person: booktest.Person("Ida"), Name: name, Phone: "555 0101"},
 	)
+	p.Write(book.PaperHeld{Yard: booktest.Yard("Hill"), Name: "permit", Expires: today + 5})
 	for i, n := range []string{"A1", "A2", "A3", "N1", "N2", "Loose"} {
 		p.Write(book.NucNamed{Nuc: booktest.Nuc(n), Name: fmt.Sprintf("%s%d", name, i), Sides: 6})
 	}
@@ -35,6 +36,7 @@ func TestScripts(t *testing.T) {
 		lacks bool
 	}{
 		{"Žluťásek", "Žluťásek", false},
+		{"Ørn", "Ørn", false},
 		{"Őrség", "Őrség", false},
 		{"Ωμέγα", "Ωμέγα", false},
 		{"Пасека", "Пасека", false},
@@ -45,6 +47,9 @@ func TestScripts(t *testing.T) {
 		{"a\tb", "a b", false},
 	} {
 		text := all(routeOf(t, called(c.name), paper.Options{}))
+		if !strings.Contains(text, c.shown+" yard: ") { // where a line begins with it
+			t.Errorf("no line of %q in\n%s", c.shown, text)
+		}
 		if !strings.Contains(text, c.shown+" yard") {
 			t.Errorf("%q is not written as %q:\n%s", c.name, c.shown, text)
 		}

@@ -36,7 +36,7 @@ type bar struct{ x, y, w, h float64 }
 var (
 	mediaBox = regexp.MustCompile(`/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]`)
 	stream   = regexp.MustCompile(`<</Filter /FlateDecode /Length (\d+)>>\nstream\n`)
-	command  = regexp.MustCompile(`(?s)BT (-?[\d.]+) (-?[\d.]+) Td \(((?:\\.|[^\\)])*)\) Tj ET|(-?[\d.]+) (-?[\d.]+) (-?[\d.]+) (-?[\d.]+) re f\n|(?m:^([\d. ]+) (g|G|rg|RG)$)`)
+	text     = regexp.MustCompile(`(?s)^BT (-?[\d.]+) (-?[\d.]+) Td \(((?:\\.|[^\\)])*)\) Tj ET\n`)
 )
 
 const millimetre = 72 / 25.4
@@ -72,21 +72,32 @@ func size(t rapid.TB, pdf []byte) (w, h float64) {
 	return number(m[1]) / millimetre, number(m[2]) / millimetre
 }
 
+// page reads the commands of a page, one a line; a text may hold line breaks.
 func page(body []byte, w, h float64) printed {
 	p := printed{w: w, h: h}
 	dark := false
-	for _, m := range command.FindAllSubmatch(body, -1) {
-		switch {
-		case len(m[9]) > 0:
-			ink := string(m[8]) + " " + string(m[9])
-			p.inks = append(p.inks, ink)
-			if string(m[9]) == "g" || string(m[9]) == "rg" {
-				dark = ink == "0.000 g"
-			}
-		case len(m[1]) > 0:
+	for len(body) > 0 {
+		if m := text.FindSubmatch(body); m != nil {
 			p.texts = append(p.texts, word{number(m[1]) / millimetre, h - number(m[2])/millimetre, unicode(m[3])})
-		case dark:
-			p.bars = append(p.bars, bar{number(m[4]) / millimetre, h - number(m[5])/millimetre, number(m[6]) / millimetre, -number(m[7]) / millimetre})
+			body = body[len(m[0]):]
+			continue
+		}
+		line, rest, _ := bytes.Cut(body, []byte("\n"))
+		body = rest
+		f := bytes.Fields(line)
+		if len(f) == 0 {
+			continue
+		}
+		switch string(f[len(f)-1]) {
+		case "g", "rg", "G", "RG":
+			p.inks = append(p.inks, string(line))
+			if s := string(f[len(f)-1]); s == "g" || s == "rg" {
+				dark = string(line) == "0.000 g"
+			}
+		case "f":
+			if dark && len(f) == 6 && string(f[4]) == "re" {
+				p.bars = append(p.bars, bar{number(f[0]) / millimetre, h - number(f[1])/millimetre, number(f[2]) / millimetre, -number(f[3]) / millimetre})
+			}
 		}
 	}
 	return p

@@ -10,7 +10,7 @@ import (
 )
 
 // qrCode draws a text as a QR code (ISO/IEC 18004) of a side, its quiet zone of
-// four modules included. A fifteenth of it may be lost.
+// four modules included. It is of level M: some 15 % of it may be lost.
 func (s *sheet) qrCode(text string, x, y, side float64) error {
 	code, err := qr.Encode(text, qr.M, qr.Auto)
 	if err != nil {

@@ -113,3 +113,24 @@ func TestEmptyDays(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// TestWaitsAreTold: what waits after a treatment stands on the sheet, that of
+// another yard does not.
+func TestWaitsAreTold(t *testing.T) {
+	p := hill()
+	p.At("2027-05-10 19:00").Write(book.Treated{Of: booktest.Nuc("A1").Subject(), With: "oxalic acid", Wait: 5})
+	r := reading(p, "2027-05-11 06:40")
+	if len(r.Plan().Waits) != 1 {
+		t.Fatalf("%d waits", len(r.Plan().Waits))
+	}
+	want := "A1 " + r.Plan().Waits[0].Title
+	for yard, told := range map[book.YardID]bool{every: true, booktest.Yard("Hill"): true, booktest.Yard("nowhere"): false} {
+		var out strings.Builder
+		if _, err := paper.Route(t.Context(), &out, r, yard, paper.Options{}); err != nil {
+			t.Fatal(err)
+		}
+		if text := all(read(t, []byte(out.String()))); strings.Contains(text, want) != told {
+			t.Errorf("%q is told: %v, in\n%s", want, !told, text)
+		}
+	}
+}

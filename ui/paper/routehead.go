@@ -8,6 +8,7 @@ import (
 
 	"lidmark/domain/rules"
 	"lidmark/ui/scene"
+	"lidmark/ui/state"
 )
 
 // Measures of the small map, mm.
@@ -29,7 +30,7 @@ func (d dayRoute) head(f *flow) {
 	f.heading(f.title, to)
 	d.summary(f, to)
 	for _, h := range d.plan.Hard {
-		d.hard(f, h, to)
+		f.hard(d.Reading, h, to)
 	}
 	d.waits(f, to)
 	d.kit(f, to)
@@ -84,9 +85,9 @@ func (d dayRoute) summary(f *flow, to float64) {
 }
 
 // hard draws a hard deadline.
-func (d dayRoute) hard(f *flow, h rules.Finding, to float64) {
+func (f *flow) hard(r *state.Reading, h rules.Finding, to float64) {
 	word := "By "
-	if h.By.Before(d.View.On()) {
+	if h.By.Before(r.View.On()) {
 		word = "Past "
 	}
 	lines := f.wrap(word+f.hour(h.By)+":  "+h.What, bold(10.5), to-f.left()-6, 2)
@@ -105,7 +106,7 @@ func (d dayRoute) waits(f *flow, to float64) {
 			continue
 		}
 		names := nameRuns(d.Reading, t)
-		said := strings.TrimSpace(names + "  " + t.Title)
+		said := strings.TrimSpace(names + " " + t.Title)
 		if t.Why != "" {
 			said += ": " + t.Why
 		}

@@ -44,10 +44,18 @@ func (s *sheet) rowsOf(r *state.Reading, t rules.Task) (rows []row) {
 		said := nameRuns(r, t)
 		if len(t.Of) == 1 && t.Of[0].Kind == book.KindColony {
 			w.colony = rules.Name(r.View, t.Of[0])
-		} else if said != "" {
-			w.do = sentence(said) + ": " + w.do
+		} else if said != "" && len(t.Of) > 0 {
+			w.do = called(t, said) + ": " + w.do
 		}
 	})}
+}
+
+// called is what a line begins with: a name as it is, a batch with a capital.
+func called(t rules.Task, said string) string {
+	if t.Of[0].Kind == book.KindBatch {
+		return sentence(said)
+	}
+	return said
 }
 
 // row is a line of a task before it is said whom it is about.
