@@ -60,7 +60,7 @@ var plan = []layer{
 	{dir: "ui/paper", ours: append(rooms("calendar bee book line rules"), "ui/scene", "ui/state", "ui/paint", "assets"), libs: []string{
 		"codeberg.org/go-pdf/fpdf", "github.com/boombuler/barcode", "golang.org/x/image", "golang.org/x/text",
 	}, why: "what is printed comes from a Reading, like the panes"},
-	{dir: "ui/window", ours: []string{"domain/calendar", "ui/scene", "ui/state", "ui/view", "ui/paint", "assets"}, libs: []string{fyne}, why: "the window hosts Scenes and sends Msg; books and files are handed to it by cmd"},
+	{dir: "ui/window", ours: []string{"ui/scene", "ui/state", "ui/view", "ui/paint", "assets"}, libs: []string{fyne}, why: "the window hosts Scenes and sends Msg; books and files are handed to it by cmd"},
 
 	{dir: "cmd/lidmark", ours: []string{"domain", "storage", "ui"}, libs: []string{fyne}, why: "a program joins the rooms and builds none"},
 	{dir: "cmd/lidbook", ours: []string{"domain", "storage", "ui/state", "ui/picture", "ui/paper"}, libs: []string{"github.com/spf13/cobra", "github.com/spf13/pflag"}, why: "the terminal program runs without toolkit and C compiler"},

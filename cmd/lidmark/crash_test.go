@@ -136,7 +136,6 @@ func TestWhatReachedTheBookIsNotWrittenTwice(t *testing.T) {
 	if got := w.entries(); got != len(founding())+2 {
 		t.Errorf("%d entries", got)
 	}
-	w.state.Focus = state.FieldNamed(state.LineField)
 	w.types("⏎")
 	w.settle()
 	w.desk.keeps.flush()

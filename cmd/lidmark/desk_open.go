@@ -52,6 +52,7 @@ func (d *desk) read(ctx context.Context, o *opened, readOnly string, tell func(s
 	o.shown = &state.Book{Season: season, Name: nameOf(path), Path: path, ReadOnly: readOnly}
 	d.show(o, tell)
 	if readOnly != "" {
+		tell(good(readOnly))
 		return
 	}
 	if _, err := o.file.CopyIfDue(ctx, d.clock()); err != nil && ctx.Err() == nil {

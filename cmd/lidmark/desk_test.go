@@ -113,6 +113,7 @@ func TestABookThatAnotherProgramHasIsReadUntilItIsFree(t *testing.T) {
 	if why := second.state.Book.ReadOnly; !strings.Contains(why, "process") || !strings.Contains(why, "close it there") {
 		t.Fatalf("the second is read only because %q, want who has it", why)
 	}
+	second.says("another program has this book open")
 	first.types("A1e⏎")
 	first.settle()
 	second.desk.Tick(second.state, second.tell)

@@ -14,9 +14,10 @@ import (
 type Draft struct {
 	Path   string            `json:"path"` // of the book
 	Fields map[string]string `json:"fields,omitzero"`
-	Form   string            `json:"form,omitzero"` // the record that is open
-	Of     []book.Subject    `json:"of,omitzero"`   // what it is about, or what is selected, or the nuc of the row of a walk
-	Day    calendar.Day      `json:"day,omitzero"`  // of the walk
+	Focus  string            `json:"focus,omitzero"` // the field that took the keys
+	Form   string            `json:"form,omitzero"`  // the record that is open
+	Of     []book.Subject    `json:"of,omitzero"`    // what it is about, or what is selected, or the nuc of the row of a walk
+	Day    calendar.Day      `json:"day,omitzero"`   // of the walk
 	Room   Room              `json:"room,omitzero"`
 	Fill   Fill              `json:"fill,omitzero"`
 	FillOf book.Subject      `json:"fillOf,omitzero"`
@@ -45,7 +46,7 @@ func (d Draft) Without(has func(book.EntryID) bool) Draft {
 
 // Draft is what is typed and not written.
 func (s State) Draft() Draft {
-	d := Draft{Path: s.Book.Path, Of: subjects(s.Selection), Room: s.Room, Fill: s.Fill, FillOf: s.FillOf}
+	d := Draft{Path: s.Book.Path, Focus: s.InField(), Of: subjects(s.Selection), Room: s.Room, Fill: s.Fill, FillOf: s.FillOf}
 	for name, f := range s.Fields {
 		if f.Text != "" && d.Fields == nil {
 			d.Fields = map[string]string{}
@@ -100,6 +101,9 @@ func (s State) drafted(d Draft) State {
 	}
 	for name, text := range d.Fields {
 		s = s.WithField(name, FieldOf(text))
+	}
+	if d.Fields[d.Focus] != "" {
+		s = s.focused(FieldNamed(d.Focus))
 	}
 	for _, u := range d.Unsaid {
 		s.Pen.Deeds++

@@ -54,8 +54,8 @@ func TestEveryKeystrokeIsInTheDraft(t *testing.T) {
 		t.Fatalf("4 keystrokes made %d drafts", len(all))
 	}
 	got := w.back(all[3])
-	if text := got.Field(state.LineField).Text; text != "e b4" || got.chosen() != "A1" || got.Room != state.Yard {
-		t.Errorf("back are %q about %q in room %d", text, got.chosen(), got.Room)
+	if text := got.Field(state.LineField).Text; text != "e b4" || got.chosen() != "A1" || got.Room != state.Yard || got.InField() != state.LineField {
+		t.Errorf("back are %q about %q in room %d, the keys in %q", text, got.chosen(), got.Room, got.InField())
 	}
 	if got.Note.Text == "" {
 		t.Error("nothing says that something is back")
