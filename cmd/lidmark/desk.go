@@ -38,6 +38,9 @@ func newDesk(folder string, clock func() time.Time) *desk {
 // Do takes on an effect.
 func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
 	d.tells(tell)
+	if d.doBook(e, tell) {
+		return
+	}
 	switch e := e.(type) {
 	case state.Write:
 		d.writes.give(func() { d.write(s, e.Deed, tell) })
@@ -53,6 +56,8 @@ func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
 		d.work(tell, func(ctx context.Context, tell func(state.Msg)) { d.openBook(ctx, e.Path, tell) })
 	case state.ReadList:
 		d.work(tell, func(_ context.Context, tell func(state.Msg)) { tell(readList(e)) })
+	case state.Print:
+		d.work(tell, func(ctx context.Context, tell func(state.Msg)) { d.print(ctx, e, tell) })
 	case state.Found:
 		d.work(tell, func(_ context.Context, tell func(state.Msg)) { d.found(e, tell) })
 	}

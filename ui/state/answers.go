@@ -27,7 +27,9 @@ type Answers struct {
 // Mind notes what the keeper should know before it is written; it does not keep
 // it from being written.
 func (a *Answers) Mind(format string, args ...any) {
-	a.minds = append(a.minds, fmt.Sprintf(format, args...))
+	if said := fmt.Sprintf(format, args...); !slices.Contains(a.minds, said) {
+		a.minds = append(a.minds, said)
+	}
 }
 
 // Wrong notes what is wrong with an answer.

@@ -2,7 +2,6 @@ package state
 
 import (
 	"fmt"
-	"strconv"
 	"strings"
 
 	"lidmark/domain/book"
@@ -36,6 +35,8 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 		return s, nil
 	case NumberRef:
 		return s.numberClicked(r.ID), nil
+	case CopyRef:
+		return s.restored(r.ID)
 	case GroupRef:
 		return s.grouped(r.ID), nil
 	case YardRef:
@@ -44,12 +45,11 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 		s.Pen.Writer = r.ID
 		s.Prefs = s.recalled(s.Book.Path, r.ID)
 		return s, nil
-	case TaskRef:
-		number, err := strconv.Atoi(r.ID)
-		if err == nil && menu == NoMenu {
-			s = s.toTask(number)
+	case TaskRef, TickRef, DoneRef:
+		if menu != NoMenu {
+			return s, nil
 		}
-		return s, nil
+		return s.lineClicked(r)
 	case RowRef:
 		return s.rowClicked(r), nil
 	case RecentRef:

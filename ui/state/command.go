@@ -44,7 +44,7 @@ var byName, byKey = index()
 
 // allCommands are the rows of all tables, one behind the other.
 func allCommands() []Command {
-	all := slices.Concat(windowCommands, numberCommands, startCommands, listCommands, penCommands, recordCommands)
+	all := slices.Concat(windowCommands, numberCommands, bookCommands, startCommands, listCommands, penCommands, recordCommands, tickCommands, lessCommands, printCommands)
 	for _, rec := range records {
 		all = append(all, rec.command())
 	}

@@ -29,6 +29,9 @@ func (s State) key(m Keyed) (State, []Effect) {
 	if next, effects, took := s.keyFocus(m); took {
 		return next, effects
 	}
+	if m.Key == " " {
+		m.Key = "Space"
+	}
 	if _, runs := byKey[m.name()]; runs {
 		s.Goto = ""
 	}

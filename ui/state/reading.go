@@ -32,12 +32,16 @@ type Reading struct {
 	batches  func() []*book.Batch
 	workdays func() map[calendar.Day]Work
 	plan     func() rules.DayPlan
+	page     func() []PageStop
+	part     func(Less) rules.Part
 	sheet    func() func(book.NucID) []book.Fact
 	ground   func(book.YardID) scene.Area
 	lives    func(book.BatchID) Lives
 	late     func(book.BatchID) Late
 	moves    func(numberTrial) []NumberMoves
 	rows     func(rowsKey) []Row
+	standing func(book.YardID) []Standing
+	colonies func(book.YardID) []*book.Colony
 }
 
 // Nuc is a nuc as the panes show it on the day read.
@@ -52,8 +56,10 @@ type Nuc struct {
 	Used     float64        // share of that time used; above 1 it is past due
 
 	reading *Reading
+	late    int // days by which Due is past due
 	told    sync.Once
 	words   string // see wordsOf
+	face    face
 }
 
 // empty is the reading of no book.
@@ -78,7 +84,9 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	r.batches = sync.OnceValue(func() []*book.Batch { return slices.Collect(v.Batches()) })
 	r.workdays = sync.OnceValue(r.readWork)
 	r.ground, r.lives, r.rows = memo(r.readGround), memo(r.readLives), memo(r.readRows)
+	r.part, r.page = memo(r.readPart), sync.OnceValue(r.readPage)
 	r.late, r.moves = memo(r.readLate), memo(r.readMoves)
+	r.standing, r.colonies = memo(r.readStanding), memo(r.readColonies)
 	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(v, d) })
 	r.plan = sync.OnceValue(func() rules.DayPlan { return judged.Day(d) })
 	return r
@@ -115,7 +123,9 @@ func (r *Reading) fill(n *Nuc) {
 	n.reading = r
 	n.Findings = r.about[n.Nuc.Nuc.Subject()]
 	n.NeedsYou = slices.ContainsFunc(n.Findings, rules.Finding.NeedsYou)
-	n.Due, n.DueDay = r.firstDue(n.Findings)
+	if n.Due, n.DueDay = r.firstDue(n.Findings); n.Due != nil {
+		n.late = r.PastDue(*n.Due)
+	}
 	n.Used, n.Timed = used(n.Presumed, r.View.On())
 }
 
@@ -218,7 +228,7 @@ func (r *Reading) BestDay(f rules.Finding) calendar.Day {
 // PastDue is by how many days the work of a finding is past due; 0 when it is
 // not.
 func (r *Reading) PastDue(f rules.Finding) int {
-	if f.By.IsZero() {
+	if f.By.IsZero() || f.By.After(r.View.On()) {
 		return 0
 	}
 	return max(0, r.Day.Sub(r.DayOf(f.By)))
@@ -226,12 +236,7 @@ func (r *Reading) PastDue(f rules.Finding) int {
 
 // PastDue is by how many days the work that comes first at the nuc is past due;
 // 0 when it is not.
-func (n *Nuc) PastDue() int {
-	if n.Due == nil {
-		return 0
-	}
-	return n.reading.PastDue(*n.Due)
-}
+func (n *Nuc) PastDue() int { return n.late }
 
 // Days is how many days are left until the work that comes first is best done:
 // 0 from then on until it is past due, then less than 0, by as many days as it

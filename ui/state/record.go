@@ -75,7 +75,7 @@ const FormField = "form."
 const WhenField = "when"
 
 // records are all records, by what they are about.
-var records = slices.Concat(nucRecords, careRecords, batchRecords, queenRecords, orderRecords, colonyRecords, yardRecords, peopleRecords, allRecordsOf, walkRecords)
+var records = slices.Concat(nucRecords, careRecords, batchRecords, queenRecords, orderRecords, colonyRecords, yardRecords, peopleRecords, tickRecords, allRecordsOf, walkRecords)
 
 // fits tells whether the card of what is selected offers a record.
 func (rec Record) fits(s State) bool {

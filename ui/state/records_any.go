@@ -41,6 +41,9 @@ func (s State) foundNow() (all []rules.Finding) {
 }
 
 func found(s State) bool {
+	if _, ok := s.ChosenLine(); ok {
+		return true
+	}
 	r := s.Present()
 	for sub := range s.Selection.All() {
 		for _, f := range r.About(sub) {
@@ -52,8 +55,11 @@ func found(s State) bool {
 	return false
 }
 
-// askRule asks which of the findings is meant.
-func askRule(s State) Ask {
+// askRule asks which of the findings is meant, unless a line of the route says it.
+func askRule(s State) []Ask {
+	if _, ok := s.ChosenLine(); ok {
+		return nil
+	}
 	var options []Option
 	for _, f := range s.foundNow() {
 		o := Option{string(f.Rule), f.What}
@@ -62,15 +68,13 @@ func askRule(s State) Ask {
 		}
 		options = append(options, o)
 	}
-	return Ask{Name: "rule", Label: "What", Kind: Choice, First: firstOf(options), Options: options}
+	return []Ask{{Name: "rule", Label: "What", Kind: Choice, First: firstOf(options), Options: options}}
 }
 
 func askPutOff(s State) []Ask {
-	return []Ask{
-		askRule(s),
+	return append(askRule(s),
 		askWords("until", "Until", "+3", "+3 days, sat, 2027-05-20"),
-		askWords("why", "Why", "", "rain, no time …"),
-	}
+		askWords("why", "Why", "", "rain, no time …"))
 }
 
 func putOff(s State, a *Answers) []book.Fact {
@@ -81,7 +85,9 @@ func putOff(s State, a *Answers) []book.Fact {
 	return silenced(s, a, until, a.Text("why"))
 }
 
-func askNotNeeded(s State) []Ask { return []Ask{askRule(s), askWords("why", "Why", "not needed any more", "")} }
+func askNotNeeded(s State) []Ask { 
+	return append(askRule(s), askWords("why", "Why", "not needed any more", ""))
+}
 
 // notNeeded puts a finding off to the end of the year: it is silent for the
 // season, and the book keeps who said so and why.
@@ -94,6 +100,9 @@ func notNeeded(s State, a *Answers) []book.Fact {
 // silenced puts a rule off for each thing about which it finds something, and
 // says what that risks.
 func silenced(s State, a *Answers, until calendar.Day, why string) (all []book.Fact) {
+	if l, ok := s.ChosenLine(); ok {
+		return s.lineSilenced(a, l, until, why)
+	}
 	rule := a.chosen("rule")
 	if rule == "" {
 		a.Wrong("rule", "choose what is meant")

@@ -53,6 +53,9 @@ var nucRecords = []Record{
 // onSheet tells whether the day's sheet asks something of a nuc selected that a
 // tick can tell.
 func onSheet(s State) bool {
+	if l, ok := s.ChosenLine(); ok {
+		return len(s.asWritten(l, nil)) > 0
+	}
 	sheet := s.Reading().Sheet()
 	for sub := range s.Selection.All() {
 		if id, ok := sub.Nuc(); ok && len(sheet(id)) > 0 {
@@ -63,6 +66,9 @@ func onSheet(s State) bool {
 }
 
 func doneAsWritten(s State, a *Answers) (all []book.Fact) {
+	if l, ok := s.ChosenLine(); ok {
+		return s.asWritten(l, nil)
+	}
 	for _, id := range a.SelectedNucs() {
 		all = append(all, s.Reading().Sheet()(id)...)
 	}

@@ -20,8 +20,10 @@ const (
 	routeHard = 44.0 // the strip of the hard deadlines
 	routeLow  = 30.0 // the same in a low pane
 	routeFoot = 40.0 // below the last stop
-	routeAxis = 216.0
-	routeMin  = 64.0
+	routeAxis = 252.0
+	routeMin  = 100.0
+
+	TickBox = 20.0 // the side of the box of a line
 
 	axisLeast  = 700.0 // a pane narrower has no axis of windows
 	oneLineAll = 560.0 // and narrower than this no task on one line
@@ -69,21 +71,31 @@ func (s State) Route(l Layout) Route {
 	}
 	rt.Pane = max(0, high-rt.Hard-rt.Head)
 	y := 0.0
-	for _, stop := range plan.Stops {
+	page := s.Page()
+	for _, stop := range page {
 		at := RouteStop{Y: y}
 		y += RouteLine
-		for _, t := range stop.Tasks {
-			h := r.taskHeight(t, w, rt.End)
+		for _, t := range stop.Lines {
+			h := r.lineHeight(t, w, rt.End)
 			at.Tasks = append(at.Tasks, RouteTask{y, h})
 			y += h
 		}
 		y += RouteGap
 		rt.Stops = append(rt.Stops, at)
 	}
-	if len(plan.Stops) > 0 {
+	if len(page) > 0 {
 		rt.All = y + routeFoot
 	}
 	return rt
+}
+
+// lineHeight is how high a line is: one that is done says no more than its names
+// and what it was.
+func (r *Reading) lineHeight(l PageLine, w, end float64) float64 {
+	if l.Done {
+		return RouteLine
+	}
+	return r.taskHeight(l.Task, w, end)
 }
 
 // taskHeight is how high a task is in a pane w wide of which end is kept at the

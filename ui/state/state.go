@@ -40,8 +40,11 @@ type State struct {
 	Scroll map[Place]float64            // how far a pane is scrolled, dp
 	Shift  int                          // how many days the ribbon is moved from where it starts
 
-	Number practice.Key   // chosen in My numbers
-	Group  practice.Group // the numbers shown there; none: those in front
+	BookPage BookPage
+	Copies   []KeptCopy     // of the open book, as they were found
+	Licences []Licence      // nil: not read yet
+	Number   practice.Key   // chosen in My numbers
+	Group    practice.Group // the numbers shown there; none: those in front
 
 	Pen    Pen
 	Fields map[string]Field // what was typed, by the name of the field
@@ -49,6 +52,7 @@ type State struct {
 	Form   *Form            // the record being filled in, in the place of the card
 	Asked  *Asked           // the question that waits for one key
 	Walk   *Walk            // the walk being typed in, where RecordFill fills the room
+	DayPage DayPage         // the route of the day as it is worked off
 	Note   Note             // what was done or went wrong, for the foot
 	Busy   *Busy            // long work under way
 

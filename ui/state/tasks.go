@@ -36,28 +36,44 @@ func (s State) TaskChosen(t rules.Task) bool {
 // toTask is the window with the subjects of a line of the route selected, and
 // the line in sight; without such a line it stays as it is.
 func (s State) toTask(number int) State {
-	all := s.Reading().Tasks()
-	if number < 0 || number >= len(all) || len(all[number].Of) == 0 {
-		return s
-	}
-	s.Selection = Select(all[number].Of...)
-	rt := s.Route(s.Layout())
-	line := rt.task(number)
-	return s.within(RoutePlace, s.Scroll[RoutePlace], line.Y, line.H, rt.Pane)
+	return s.toLine(slices.IndexFunc(s.Lines(), func(l PageLine) bool { return !l.Done && l.Number == number }))
 }
 
-// stepTask goes to the next or previous line of the route that is about
-// something.
+// toLine is that of a line of the page, which may be done.
+func (s State) toLine(i int) State {
+	all := s.Lines()
+	if i < 0 || i >= len(all) || len(all[i].Of) == 0 {
+		return s
+	}
+	s.Selection = Select(all[i].Of...)
+	s.DayPage.line = nameOf(all[i].Task)
+	rt := s.Route(s.Layout())
+	at := rt.task(i)
+	return s.within(RoutePlace, s.Scroll[RoutePlace], at.Y, at.H, rt.Pane)
+}
+
+// stepTask goes to the next or previous line of the route that is left to do.
 func (s State) stepTask(by int) State {
-	all := s.Reading().Tasks()
-	i := slices.IndexFunc(all, s.TaskChosen)
+	all := s.Lines()
+	i := s.lineAt(all)
 	if i < 0 && by < 0 {
 		i = len(all)
 	}
 	for i += by; i >= 0 && i < len(all); i += by {
-		if len(all[i].Of) > 0 {
-			return s.toTask(i)
+		if !all[i].Done && len(all[i].Of) > 0 {
+			return s.toLine(i)
 		}
 	}
 	return s
+}
+
+// lineAt is where the line taken last stands, or the first whose subjects are
+// selected; below 0 for none.
+func (s State) lineAt(all []PageLine) int {
+	chosen := func(l PageLine) bool { return s.TaskChosen(l.Task) }
+	at := slices.IndexFunc(all, func(l PageLine) bool { return chosen(l) && nameOf(l.Task) == s.DayPage.line })
+	if at < 0 {
+		at = slices.IndexFunc(all, chosen)
+	}
+	return at
 }

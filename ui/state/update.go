@@ -11,7 +11,7 @@ import (
 // of something else begins at its top.
 func Update(s State, m Msg) (State, []Effect) {
 	next, effects := s.update(m)
-	next = next.walked(s)
+	next = next.walked(s).turnedPage()
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
 		next = next.scrolled(CardPlace, -off)
 	}
@@ -63,6 +63,12 @@ func (s State) update(m Msg) (State, []Effect) {
 		return s.pasted(m.Text), nil
 	case Chose:
 		return s.chose(m)
+	case CopiesFound:
+		if s.Book != nil && s.Book.Path == m.Path {
+			s.Copies = m.All
+		}
+	case LicencesRead:
+		s.Licences = m.All
 	case Working:
 		s.Busy = &Busy{m.Words, m.Share}
 	case Worked:
@@ -257,6 +263,8 @@ func (s State) mainPlace() Place {
 	switch {
 	case s.Room == Numbers:
 		return NumbersPlace
+	case s.Room == About:
+		return BookPlace
 	case s.Walk != nil:
 		return RecordPlace
 	case s.Fill == LateFill || s.Fill == BatchFill:

@@ -1,0 +1,231 @@
+package state
+
+import (
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+)
+
+// DayPage is the route of a day as the keeper works it off: what is done stays
+// on it until the day is left. It is never changed, only replaced.
+type DayPage struct {
+	Day  calendar.Day
+	Less Less       // how much less time there is than was planned
+	of   *Reading   // the reading that it was made of last
+	all  []PageStop // every line that was on it so far, done or not
+	now  []PageStop // as it stands
+	line lineName   // the line taken last
+}
+
+// PageStop is one stop of the page. Without a yard it holds what waits for
+// another day.
+type PageStop struct {
+	rules.Stop // its tasks are in the lines
+	Lines      []PageLine
+}
+
+// Waits tells whether the stop is no stop, but what waits for another day.
+func (s PageStop) Waits() bool { return len(s.Lines) > 0 && s.Lines[0].Waits }
+
+// PageLine is one line of the page.
+type PageLine struct {
+	rules.Task
+	Number int    // among the tasks of the reading; below 0 for what is done
+	Done   bool   // nothing of it is left to do
+	Off    string // until when it was put off, where it was
+	Waits  bool   // there is no time for it today
+}
+
+// lineName is what a line keeps while the book goes on.
+type lineName struct {
+	act   rules.Act
+	title string
+	first book.Subject
+}
+
+func nameOf(t rules.Task) lineName {
+	n := lineName{act: t.Act, title: t.Title}
+	if len(t.Of) > 0 {
+		n.first = t.Of[0]
+	}
+	return n
+}
+
+// Page is the day's route with what was done of it.
+func (s State) Page() []PageStop {
+	r := s.Reading()
+	if s.DayPage.of == r {
+		return s.DayPage.now
+	}
+	return r.page()
+}
+
+// Lines are the lines of the page in their order, over all stops.
+func (s State) Lines() (all []PageLine) {
+	for _, stop := range s.Page() {
+		all = append(all, stop.Lines...)
+	}
+	return all
+}
+
+// readPage is the page of the day's plan, with nothing done.
+func (r *Reading) readPage() (page []PageStop) {
+	number := 0
+	for _, stop := range r.Plan().Stops {
+		p := PageStop{Stop: stop}
+		for _, t := range stop.Tasks {
+			p.Lines = append(p.Lines, PageLine{Task: t, Number: number})
+			number++
+		}
+		page = append(page, p)
+	}
+	return page
+}
+
+// turnedPage is the window with the page of the day in step with the book.
+func (s State) turnedPage() State {
+	if s.Book == nil || s.Room != Today || s.Walk != nil {
+		return s
+	}
+	r, p := s.Reading(), s.DayPage
+	if p.Day != s.Looked() {
+		p = DayPage{Day: s.Looked()}
+	}
+	if p.of == r {
+		return s
+	}
+	p.of, p.all = r, newStops(p.all, r.page())
+	p.now = s.pageNow(p)
+	s.DayPage = p
+	return s
+}
+
+// newStops is all that was on a page, with what has come to it where it stands in
+// the new one: behind what it stands behind there.
+func newStops(all, now []PageStop) []PageStop {
+	next := slices.Clone(all)
+	at := -1
+	for _, stop := range now {
+		i := slices.IndexFunc(next, func(old PageStop) bool { return old.Yard == stop.Yard && old.Round == stop.Round })
+		if i < 0 {
+			at++
+			next = slices.Insert(next, at, stop)
+			continue
+		}
+		at = i
+		next[i].Stop, next[i].Lines = stop.Stop, newLines(next[i].Lines, stop.Lines)
+	}
+	return next
+}
+
+func newLines(all, now []PageLine) []PageLine {
+	next := slices.Clone(all)
+	at := -1
+	for _, l := range now {
+		i := slices.IndexFunc(next, func(old PageLine) bool { return nameOf(old.Task) == nameOf(l.Task) })
+		if i < 0 {
+			at++
+			next = slices.Insert(next, at, l)
+			continue
+		}
+		at = i
+		for _, of := range l.Of {
+			if !slices.Contains(next[i].Of, of) {
+				next[i].Of = append(slices.Clip(next[i].Of), of)
+			}
+		}
+	}
+	return next
+}
+
+// work is one kind of work at one thing.
+type work struct {
+	act rules.Act
+	of  book.Subject
+}
+
+// pageNow is a page as it stands: in the place of each line what is done of it,
+// and what is left to do.
+func (s State) pageNow(p DayPage) (page []PageStop) {
+	r := p.of
+	plan := r.page()
+	open := map[work]bool{}
+	for _, stop := range plan {
+		for _, l := range stop.Lines {
+			for _, of := range l.Of {
+				open[work{l.Act, of}] = true
+			}
+		}
+	}
+	for _, stop := range p.all {
+		var left []PageLine
+		if i := slices.IndexFunc(plan, func(now PageStop) bool { return now.Yard == stop.Yard && now.Round == stop.Round }); i >= 0 {
+			left = plan[i].Lines
+		}
+		lines := stop.Lines
+		stop.Lines = nil
+		for _, l := range lines {
+			if done, ok := r.doneOf(l, open); ok {
+				stop.Lines = append(stop.Lines, done)
+			}
+			if i := slices.IndexFunc(left, func(now PageLine) bool { return nameOf(now.Task) == nameOf(l.Task) }); i >= 0 {
+				stop.Lines = append(stop.Lines, left[i])
+				left = slices.Concat(left[:i], left[i+1:])
+			}
+		}
+		// One of which the first thing is done stands under another name.
+		if stop.Lines = append(stop.Lines, left...); len(stop.Lines) > 0 {
+			page = append(page, stop)
+		}
+	}
+	if p.Less.On() {
+		return s.lessPage(p, page)
+	}
+	return page
+}
+
+// doneOf is what is done of a line, and whether any of it is: work that is not
+// open any more at things of which something was written on the day.
+func (r *Reading) doneOf(l PageLine, open map[work]bool) (PageLine, bool) {
+	var of []book.Subject
+	off := ""
+	for _, sub := range l.Of {
+		if open[work{l.Act, sub}] {
+			continue
+		}
+		if until := r.offUntil(l, sub); until != 0 {
+			off = until.Short()
+			of = append(of, sub)
+		} else if r.wroteOf(sub) {
+			of = append(of, sub)
+		}
+	}
+	if len(of) == 0 {
+		return PageLine{}, false
+	}
+	l.Minutes *= float64(len(of)) / float64(len(l.Of))
+	l.Of, l.Number, l.Done, l.Off = of, -1, true, off
+	return l, true
+}
+
+// offUntil is until when what a line asks of a thing was put off.
+func (r *Reading) offUntil(l PageLine, sub book.Subject) calendar.Day {
+	for _, asked := range l.Findings {
+		if !slices.Contains(asked.Subjects(), sub) {
+			continue
+		}
+		for _, f := range r.About(asked.Of) {
+			if f.Rule == asked.Rule && !f.PutOff.IsZero() {
+				return f.PutOff
+			}
+		}
+	}
+	return 0
+}
+
+// wroteOf tells whether something of a thing was written on the day.
+func (r *Reading) wroteOf(sub book.Subject) bool {
+	return len(r.View.LinesSince(sub, r.Day.Start(r.View.Zone()))) > 0
+}

@@ -1,0 +1,190 @@
+package state
+
+import (
+	"fmt"
+	"time"
+
+	"lidmark/domain/rules"
+)
+
+// Less is how much less time there is on a day than was planned. The zero Less
+// is as much as was planned.
+type Less struct {
+	Hours  int  // only so many; 0: not so
+	Nobody bool // nobody comes
+}
+
+// On tells whether there is less time.
+func (l Less) On() bool { return l.Hours > 0 || l.Nobody }
+
+// usualLess and mostLess are how many hours are left when it is said first, and
+// at most.
+const usualLess, mostLess = 2, 12
+
+// HoursLeft is how many hours "I have only … hours" means: as said, else two.
+func (s State) HoursLeft() int {
+	if h := s.DayPage.Less.Hours; h > 0 {
+		return h
+	}
+	return usualLess
+}
+
+// lessCommands say that there is less time today.
+var lessCommands = []Command{
+	{Name: "only hours", Does: "I have only so many hours: what must be done, what waits", Keys: "Alt+H", Why: noLess, Do: lessen(func(l Less, h int) Less { return Less{Hours: h * boolInt(l.Hours == 0)} })},
+	{Name: "hour more", Does: "an hour more", Word: "+", Why: mostHours, Do: lessen(func(_ Less, h int) Less { return Less{Hours: h + 1} })},
+	{Name: "hour less", Does: "an hour less", Word: "−", Why: leastHours, Do: lessen(func(_ Less, h int) Less { return Less{Hours: h - 1} })},
+	{Name: "nobody comes", Does: "nobody comes today: what is lost, what waits", Keys: "Alt+0", Why: noLess, Do: lessen(func(l Less, _ int) Less { return Less{Nobody: !l.Nobody} })},
+}
+
+func lessen(change func(Less, int) Less) func(State) (State, []Effect) {
+	return pure(func(s State) State {
+		less := change(s.DayPage.Less, s.HoursLeft())
+		s = s.entered(Today)
+		s.Scroll = nil
+		s = s.turnedPage()
+		s.DayPage.Less = less
+		s.DayPage.now = s.pageNow(s.DayPage)
+		return s
+	})
+}
+
+func noLess(s State) string {
+	if why := noBook(s); why != "" {
+		return why
+	}
+	if len(s.Reading().Plan().Stops) == 0 {
+		return "there is nothing to do"
+	}
+	return ""
+}
+
+func mostHours(s State) string {
+	if s.HoursLeft() >= mostLess {
+		return "that is a day's work"
+	}
+	return noLess(s)
+}
+
+func leastHours(s State) string {
+	if s.HoursLeft() <= 1 {
+		return "with less than an hour: nobody comes today"
+	}
+	return noLess(s)
+}
+
+// Part is the part of the day's work that is done with less time.
+func (r *Reading) Part(l Less) rules.Part {
+	return r.part(l)
+}
+
+func (r *Reading) readPart(l Less) rules.Part {
+	const hour = 60
+	return r.Plan().Within(float64(l.Hours) * hour)
+}
+
+// lessPage is a page with what there is time for, and behind it what waits.
+func (s State) lessPage(p DayPage, page []PageStop) (less []PageStop) {
+	part := p.of.Part(p.Less)
+	waits := map[lineName]bool{}
+	for _, t := range part.Waits {
+		waits[nameOf(t)] = true
+	}
+	later := map[lineName]PageLine{}
+	at := 0
+	for _, stop := range page {
+		lines, kept := stop.Lines, false
+		stop.Lines = nil
+		for _, l := range lines {
+			if name := nameOf(l.Task); !l.Done && waits[name] {
+				l.Waits = true
+				later[name] = l
+				continue
+			}
+			kept = kept || !l.Done
+			stop.Lines = append(stop.Lines, l)
+		}
+		stop.Start, stop.Drive = time.Time{}, 0
+		if kept && at < len(part.Stops) {
+			stop.Start, stop.Drive = part.Stops[at].Start, part.Stops[at].Drive
+			at++
+		}
+		if len(stop.Lines) > 0 {
+			less = append(less, stop)
+		}
+	}
+	last := PageStop{}
+	for _, t := range part.Waits {
+		if l, ok := later[nameOf(t)]; ok {
+			last.Lines = append(last.Lines, l)
+		}
+	}
+	if len(last.Lines) > 0 {
+		less = append(less, last)
+	}
+	return less
+}
+
+// LessSays says in one line what less time means.
+func (r *Reading) LessSays(l Less) string {
+	part := r.Part(l)
+	if l.Nobody {
+		return r.nobodySays(part)
+	}
+	kept := 0
+	for _, s := range part.Stops {
+		kept += len(s.Tasks)
+	}
+	if part.Must > float64(l.Hours)*60 {
+		return fmt.Sprintf("what cannot wait takes %.0f min", part.Must)
+	}
+	if len(part.Waits) == 0 {
+		return "there is time for all of it"
+	}
+	return fmt.Sprintf("%s done, %d %s", counted(kept, "line"), len(part.Waits), r.untilFirst(part.Waits))
+}
+
+// untilFirst says until when work can wait: as long as what can least.
+func (r *Reading) untilFirst(waits []rules.Task) string {
+	first := time.Time{}
+	for _, t := range waits {
+		switch {
+		case t.PastDue(r.View.On()):
+			return "wait, some past due"
+		case !t.By.IsZero() && (first.IsZero() || t.By.Before(first)):
+			first = t.By
+		}
+	}
+	if first.IsZero() {
+		return "wait"
+	}
+	return "can wait to " + r.DayOf(first).Short()
+}
+
+// nobodySays says what is lost when nobody comes, by the clock.
+func (r *Reading) nobodySays(part rules.Part) string {
+	for _, s := range part.Stops {
+		for _, t := range s.Tasks {
+			for _, f := range t.Findings {
+				if costs := r.waitingBatchOf(f); len(costs) > 0 {
+					return fmt.Sprintf("%s by %s", costs[len(costs)-1].What, r.hourOf(costs[len(costs)-1].At))
+				}
+			}
+		}
+	}
+	if n := len(part.Stops); n > 0 {
+		return counted(len(part.Stops[0].Tasks), "line") + " cannot wait: " + part.Stops[0].Tasks[0].Act.String()
+	}
+	return "nothing is lost; all of it " + r.untilFirst(part.Waits)
+}
+
+func (r *Reading) waitingBatchOf(f rules.Finding) []Cost {
+	id, ok := f.Of.Batch()
+	if !ok {
+		return nil
+	}
+	return r.waitingBatch(id)
+}
+
+// hourOf is an instant within a week: "Wed 06:00".
+func (r *Reading) hourOf(t time.Time) string { return t.In(r.View.Zone()).Format("Mon 15:04") }

@@ -1,0 +1,233 @@
+package state
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/line"
+	"lidmark/domain/rules"
+	"lidmark/ui/scene"
+)
+
+// The kinds of a [scene.Ref] on the route besides its lines.
+const (
+	TickRef = "tick" // the box of a line; ID is that of its [TaskRef]
+	DoneRef = "done" // a line that is done; ID is its number among all lines
+)
+
+// tickCommands are what is done with a line of the route.
+var tickCommands = []Command{
+	{Name: "tick", Does: "the line of the route is done as written", Word: "Done as written", Keys: "Space", Why: noLine, Do: tickOn},
+	{Name: "line record", Does: "record what was seen or done at the line", Word: "Record …", Keys: "Alt+C", Why: noLine, Do: func(s State) (State, []Effect) { l, _ := s.ChosenLine(); return s.lineRecord(l) }},
+	{Name: "put off line", Does: "put the line off", Keys: "Alt+O", Why: noLine, Do: then("put off")},
+	{Name: "tick except", Does: "done as written, except at some", Keys: "Alt+E", Why: noLine, Do: then("done except")},
+}
+
+// then is a command that is another one, for what is chosen.
+func then(name string) func(State) (State, []Effect) {
+	return pure(func(s State) State { s.then = name; return s })
+}
+
+func noLine(s State) string {
+	if why := noPen(s); why != "" {
+		return why
+	}
+	if _, ok := s.ChosenLine(); !ok {
+		return "choose a line of the route first"
+	}
+	return ""
+}
+
+// ChosenLine is the line of the route whose subjects are selected on Today: the
+// one taken last, else the first of them.
+func (s State) ChosenLine() (PageLine, bool) {
+	if s.Room != Today || s.Selection.Len() == 0 {
+		return PageLine{}, false
+	}
+	var found PageLine
+	ok := false
+	for _, l := range s.Lines() {
+		if l.Done || !s.TaskChosen(l.Task) {
+			continue
+		}
+		if nameOf(l.Task) == s.DayPage.line {
+			return l, true
+		}
+		if !ok {
+			found, ok = l, true
+		}
+	}
+	return found, ok
+}
+
+// lineClicked takes a line of the route, or ticks it in its box.
+func (s State) lineClicked(r scene.Ref) (State, []Effect) {
+	number, err := strconv.Atoi(r.ID)
+	switch {
+	case err != nil:
+		return s, nil
+	case r.Kind == TickRef:
+		next, effects := s.tickNumber(number)
+		name := next.then
+		next.then = ""
+		after, more := run(next, name)
+		return after, append(effects, more...)
+	case r.Kind == DoneRef:
+		return s.toLine(number), nil
+	}
+	return s.toTask(number), nil
+}
+
+// tickOn ticks the chosen line, and goes on to the next one.
+func tickOn(s State) (State, []Effect) {
+	l, _ := s.ChosenLine()
+	next, effects := s.ticked(l)
+	if next.Fill != NoFill || next.then != "" || next.Asked != nil {
+		return next, effects
+	}
+	return next.stepTask(1), effects
+}
+
+// tickNumber ticks the line of a number.
+func (s State) tickNumber(number int) (State, []Effect) {
+	for _, l := range s.Lines() {
+		if !l.Done && l.Number == number {
+			s = s.toTask(number)
+			if noPen(s) != "" {
+				return s, nil
+			}
+			return s.ticked(l)
+		}
+	}
+	return s, nil
+}
+
+// ticked writes what a line asks of each of its nucs. Where a tick cannot tell
+// what was done or seen it is asked.
+func (s State) ticked(l PageLine) (State, []Effect) {
+	facts := s.asWritten(l, nil)
+	if len(facts) == 0 {
+		return s.lineRecord(l)
+	}
+	words := s.lineWords(l)
+	if slices.ContainsFunc(s.Pen.Sent, func(d Deed) bool { return d.Words == words }) {
+		return s, nil // it is on its way into the book
+	}
+	ids := s.Pen.IDs
+	ids.Deed()
+	entries := ids.Entries(s.pageMoment(), s.Now, s.Pen.Writer, facts...)
+	s.Pen.IDs = ids
+	return s.settled(&Asked{Entries: entries, Words: words})
+}
+
+// asWritten is what is written of the nucs of a line, except of some.
+func (s State) asWritten(l PageLine, except []book.NucID) (facts []book.Fact) {
+	of := line.Ticked(l.Task)
+	for _, n := range s.Reading().Nucs {
+		if id := n.Nuc.Nuc; !slices.Contains(except, id) {
+			facts = append(facts, of[id]...)
+		}
+	}
+	return facts
+}
+
+// lineWords say what a line was, for undo.
+func (s State) lineWords(l PageLine) string {
+	const few = 24
+	r := s.Reading()
+	names := Names(r.TaskNames(l.Task), func(said string) bool { return len(said) <= few })
+	if names == "" {
+		return l.Title
+	}
+	return names + " " + l.Title
+}
+
+// pageMoment is when something on the page was done: now, or on the day looked
+// at.
+func (s State) pageMoment() calendar.Moment {
+	if !s.Away() {
+		return calendar.Instantly(s.Now)
+	}
+	zone := s.Present().View.Zone()
+	w, err := line.ParseWhen(s.Looked().String(), s.Today(), zone)
+	if err != nil {
+		return calendar.Instantly(s.Now)
+	}
+	return w.Moment(s.Now, zone)
+}
+
+// lineRecord opens what asks about a line: for what is seen in a look the row of
+// the walk, else the form of the record that is for this work.
+func (s State) lineRecord(l PageLine) (State, []Effect) {
+	s.Selection = Select(l.Of...)
+	s.DayPage.line = nameOf(l.Task)
+	id, isNuc := l.Of[0].Nuc()
+	rec := recordOf(l)
+	if rec == "look" && isNuc {
+		s = s.toWalk()
+		if name := (RowName{Nuc: id}); s.Walk.has(name) {
+			s = s.rowOpened(name)
+		}
+		return s, nil
+	}
+	s.then = cmp.Or(rec, "note")
+	if r, ok := RecordNamed(rec); ok && r.command().Reason(s) != "" {
+		s.then, s.Note = "", Note{Text: r.command().Reason(s)}
+	}
+	return s, nil
+}
+
+// recordOf is the record for the work of a line.
+func recordOf(l PageLine) string {
+	kind := l.Of[0].Kind
+	for _, rec := range records {
+		if slices.Contains(rec.For, l.Act) && slices.Contains(rec.Of, kind) {
+			return rec.Name
+		}
+	}
+	return ""
+}
+
+// lineSilenced puts all that a line answers off until a day, and says what that
+// risks.
+func (s State) lineSilenced(a *Answers, l PageLine, until calendar.Day, why string) (all []book.Fact) {
+	for _, f := range l.Findings {
+		all = append(all, book.PutOff{Rule: string(f.Rule), Of: f.Of, Until: until, Why: why})
+		s.minded(a, f, until)
+	}
+	return all
+}
+
+// tickRecords are the forms about a line of the route.
+var tickRecords = []Record{
+	{Name: "done except", Word: "Done except …", Of: ofNuc, Many: true, Fits: severalTicked, Asks: askExcept, Facts: doneExcept},
+}
+
+// severalTicked tells whether a line of several nucs is chosen of which a tick
+// can tell what was done.
+func severalTicked(s State) bool {
+	l, ok := s.ChosenLine()
+	return ok && len(l.Of) > 1 && len(s.asWritten(l, nil)) > 0
+}
+
+func askExcept(State) []Ask {
+	return []Ask{{Name: "except", Label: "Not done at", Kind: NucsOf, Note: "their names, like A3 A9"}}
+}
+
+func doneExcept(s State, a *Answers) []book.Fact {
+	l, _ := s.ChosenLine()
+	except := a.Nucs("except")
+	for _, id := range except {
+		if !slices.Contains(l.Of, id.Subject()) {
+			a.Wrong("except", "%s is not on this line", rules.Name(a.View, id.Subject()))
+		}
+	}
+	facts := s.asWritten(l, except)
+	if len(facts) == 0 && len(except) > 0 {
+		a.Wrong("except", "that leaves none: then nothing is done")
+	}
+	return facts
+}
