@@ -43,7 +43,7 @@ func (s State) settled(a *Asked) (State, []Effect) {
 		return s, nil
 	}
 	s.Pen.IDs = ids
-	s.Form = nil
+	s = s.formDone()
 	typed := withAnswers(a.Typed, entries, a.Entries, line.In(s.Present().View))
 	s, effects := s.send(Deed{Words: a.Words, Entries: entries, Typed: typed})
 	if s.Walk != nil && len(typed) > 0 {

@@ -63,6 +63,8 @@ func (s State) leave() State {
 		s.Asked = nil // nothing was written yet
 	case s.Form != nil:
 		s = s.formLeft()
+	case s.More:
+		s.More, s.Focus = false, scene.Ref{}
 	case s.Drag.Kind != NoDrag:
 		s = s.undragged()
 	case s.Keys:
@@ -75,6 +77,8 @@ func (s State) leave() State {
 		s.Focus = scene.Ref{}
 	case s.Typing || s.Filter != "":
 		s = s.filtered("")
+	case len(s.Trail) > 0:
+		s = s.trailed()
 	case s.Selection.Len() > 0:
 		s.Selection = Selection{}
 	case s.Fill != NoFill:

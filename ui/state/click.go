@@ -67,6 +67,12 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 		return s.caretPut(r, mods.Has(Shift)), nil
 	case ChoiceRef:
 		return s.chosenAnswer(r), nil
+	case SuggestRef:
+		return s.suggested(r.ID, r.Part, s.Typed(r.ID)), nil
+	case LinkRef:
+		return s.followed(r), nil
+	case StrikeRef:
+		return s.struckLine(r.ID)
 	}
 	if menu != NoMenu {
 		return s, nil

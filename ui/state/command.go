@@ -44,7 +44,7 @@ var byName, byKey = index()
 
 // allCommands are the rows of all tables, one behind the other.
 func allCommands() []Command {
-	all := slices.Concat(windowCommands, numberCommands, bookCommands, startCommands, listCommands, penCommands, recordCommands, tickCommands, lessCommands, printCommands)
+	all := slices.Concat(windowCommands, numberCommands, bookCommands, startCommands, listCommands, penCommands, cardCommands, recordCommands, tickCommands, lessCommands, printCommands)
 	for _, rec := range records {
 		all = append(all, rec.command())
 	}
@@ -69,6 +69,11 @@ func run(s State, name string) (State, []Effect) {
 	if !ok {
 		return s, nil
 	}
+	if why := c.Reason(s); why != "" {
+		s.Note = refusal(c, why)
+		return s, nil
+	}
+	s.Note = Note{}
 	return c.done(s)
 }
 

@@ -71,11 +71,14 @@ func (s State) InField() string {
 }
 
 // focusable are the kinds of what Tab stops at.
-var focusable = []string{FieldRef, ChoiceRef, CommandRef, SortRef, TaskRef, YardRef, GroupRef, PaneRef, RecentRef, StepRef, ColumnRef}
+var focusable = []string{FieldRef, ChoiceRef, CommandRef, SortRef, TaskRef, YardRef, GroupRef, PaneRef, LinkRef, StrikeRef, RecentRef, StepRef, ColumnRef}
 
 // tabbed moves the focus to the next or previous of the stops, each of which is
 // seen; a choice is one stop.
 func (s State) tabbed(stops []scene.Ref, by int) State {
+	if s.Form != nil {
+		stops = s.formStops()
+	}
 	stops = slices.DeleteFunc(slices.Clone(stops), func(r scene.Ref) bool { return !slices.Contains(focusable, r.Kind) })
 	stops = slices.CompactFunc(stops, sameStop)
 	if len(stops) == 0 {
@@ -132,12 +135,18 @@ func (s State) caretPut(r scene.Ref, extend bool) State {
 	return s.WithField(r.ID, f).focused(FieldNamed(r.ID))
 }
 
-// chosenAnswer is the window with one answer of a choice taken; yes again is no.
+// chosenAnswer is the window with one answer of a choice taken; in a form, taken
+// again it is left, and yes again is no.
 func (s State) chosenAnswer(r scene.Ref) State {
 	if strings.HasPrefix(r.ID, SettingField) {
 		return s.set(r.ID, r.Part).focused(r)
 	}
 	answer := r.Part
+	if a, ok := s.askIn(r.ID); ok && a.Kind == Some {
+		return s.toggledAnswer(a, r.Part).focused(r).changed(r.ID)
+	} else if ok && s.Typed(r.ID) == answer {
+		answer = ""
+	}
 	if answer == "yes" && s.Typed(r.ID) == "yes" {
 		answer = ""
 	}

@@ -12,6 +12,7 @@ import (
 	"lidmark/domain/line"
 	"lidmark/domain/rules"
 	"lidmark/domain/unit"
+	"lidmark/ui/scene"
 )
 
 // opened is the window with the form of a record, or what it writes when it asks
@@ -140,10 +141,18 @@ func (f *FormSays) mind(v *book.View, fact book.Fact) {
 	verdict := rules.Check(v, plan)
 	f.Refused = f.Refused || len(verdict.Refused) > 0
 	for _, r := range slices.Concat(verdict.Refused, verdict.Warned) {
-		if said := strings.TrimSuffix(r.Why+"; "+r.Do, "; "); !slices.Contains(f.Minds, said) {
+		if said := because(r); !slices.Contains(f.Minds, said) {
 			f.Minds = append(f.Minds, said)
 		}
 	}
+}
+
+// because is a reason of the rules with the way out.
+func because(r rules.Reason) string {
+	if r.Do == "" {
+		return r.Why
+	}
+	return r.Why + ". " + r.Do
 }
 
 // when is the moment that a form tells of, and the book then.
@@ -181,6 +190,15 @@ func (s State) submit() (State, []Effect) {
 	entries := says.Answers.ids.Entries(says.Answers.At, s.Now, s.Pen.Writer, says.Facts...)
 	s.Pen.IDs = says.Answers.ids
 	return s.settled(&Asked{Entries: entries, Words: said(says.Back)})
+}
+
+// formDone is the window after a form was written.
+func (s State) formDone() State {
+	if s.Form == nil {
+		return s
+	}
+	s.Form, s.More, s.Focus = nil, false, scene.Ref{}
+	return s.withoutFields(FormField)
 }
 
 // said are the words of several facts as one deed.

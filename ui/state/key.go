@@ -72,6 +72,9 @@ func (s State) keyFocus(m Keyed) (next State, effects []Effect, took bool) {
 	case s.Focus.Kind == ChoiceRef && arrows[m.Key] != 0 && plain:
 		next, effects = s.besideChoice(m.Stops, arrows[m.Key])
 		return next, effects, true
+	case s.Focus.Kind == FieldRef && m.Mods == 0 && (m.Key == "Up" || m.Key == "Down"):
+		next, took = s.suggests(arrows[m.Key])
+		return next, nil, took
 	case s.Focus.Kind == FieldRef && m.Mods == Ctrl && m.Key == "V":
 		return s, []Effect{Paste{}}, true
 	case s.Focus.Kind == FieldRef && m.Mods == Ctrl && (m.Key == "C" || m.Key == "X"):
@@ -94,6 +97,9 @@ var arrows = map[string]int{"Left": -1, "Up": -1, "Right": 1, "Down": 1}
 
 // besideChoice takes the answer before or behind the one that has the focus.
 func (s State) besideChoice(stops []scene.Ref, by int) (State, []Effect) {
+	if a, ok := s.askIn(s.Focus.ID); ok {
+		stops = a.answers()
+	}
 	var all []scene.Ref
 	for _, r := range stops {
 		if sameStop(r, s.Focus) && !slices.Contains(all, r) {

@@ -52,6 +52,7 @@ type (
 		DX, DY   float64
 		Mods     Mods
 		CardMost float64 // how far the card can be scrolled, as its text is wide
+		CardAt   float64 // how far it is, as it was drawn
 	}
 	// Keyed presses a key by its name, as in a [Command]: ",", "Home", "F".
 	// Stops are what the scene shows that can take the keys, in reading order;

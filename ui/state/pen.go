@@ -71,7 +71,7 @@ func (s State) enterIn(name string) (State, []Effect) {
 		return s.lineEntered()
 	case name == WalkField && s.Walk != nil:
 		return s.walkEntered()
-	case strings.HasPrefix(name, FormField):
+	case strings.HasPrefix(name, FormField) && s.Form != nil:
 		return s.submit()
 	case startField(name) || listField(name):
 		return s.enterInStart(name)

@@ -20,6 +20,8 @@ type Record struct {
 	Hour bool        // when it happened is asked to the hour
 	// Fits tells whether the card offers it at all; nil: always.
 	Fits func(State) bool
+	// Soon tells whether it stands before the others; nil: never.
+	Soon func(State) bool
 	// Why says why it must not be done now; "" when it can. Nil: always.
 	Why func(State) string
 	// Asks are what the form asks, with what is most likely already there. A
@@ -35,13 +37,13 @@ type AskKind uint8
 
 // The kinds of answer.
 const (
-	Words  AskKind = iota // a line of text
-	Figure                // a number, in the unit of the question
-	Choice                // one of the options, which are few
-	Some                  // any of the options; the field says them parted by commas
-	Suggest               // one of many options: its word is typed, or taken from those that fit
-	Yes                   // yes or no; the field says "yes" or nothing
-	NucsOf                // names of nucs: A1-A12, B4
+	Words   AskKind = iota // a line of text
+	Figure                 // a number, in the unit of the question
+	Choice                 // one of the options, which are few
+	Some                   // any of the options; the field says them parted by commas
+	Suggest                // one of many options: its word is typed, or taken from those that fit
+	Yes                    // yes or no; the field says "yes" or nothing
+	NucsOf                 // names of nucs: A1-A12, B4
 )
 
 // Ask is one question of a form.
@@ -75,7 +77,7 @@ const FormField = "form."
 const WhenField = "when"
 
 // records are all records, by what they are about.
-var records = slices.Concat(nucRecords, careRecords, batchRecords, queenRecords, orderRecords, colonyRecords, yardRecords, peopleRecords, tickRecords, allRecordsOf, walkRecords)
+var records = slices.Concat(yardRecords, careRecords, nucRecords, batchRecords, queenRecords, orderRecords, colonyRecords, peopleRecords, tickRecords, allRecordsOf, walkRecords)
 
 // fits tells whether the card of what is selected offers a record.
 func (rec Record) fits(s State) bool {
@@ -88,18 +90,23 @@ func (rec Record) fits(s State) bool {
 	return rec.Fits == nil || rec.Fits(s)
 }
 
-// Offered are the records that the card of what is selected offers, those that
-// must not be done now among them.
+// Offered are the records that the card of what is selected offers, the likely
+// ones first, those that must not be done now among them.
 func (s State) Offered() (all []Record) {
 	if s.Book == nil {
 		return nil
 	}
+	var later []Record
 	for _, rec := range records {
-		if rec.fits(s) {
+		switch {
+		case !rec.fits(s):
+		case rec.Soon != nil && rec.Soon(s):
 			all = append(all, rec)
+		default:
+			later = append(later, rec)
 		}
 	}
-	return all
+	return append(all, later...)
 }
 
 // Main is the record that is the main button of the card of what is selected:

@@ -85,7 +85,7 @@ func putOff(s State, a *Answers) []book.Fact {
 	return silenced(s, a, until, a.Text("why"))
 }
 
-func askNotNeeded(s State) []Ask { 
+func askNotNeeded(s State) []Ask {
 	return append(askRule(s), askWords("why", "Why", "not needed any more", ""))
 }
 

@@ -96,10 +96,13 @@ func grafted(_ State, a *Answers) []book.Fact {
 
 func askCounts(State) []Ask {
 	return []Ask{
-		{Name: "taken", Label: "Grafts taken", Kind: Figure}, {Name: "capped", Label: "Capped cells", Kind: Figure},
+		{Name: "taken", Label: "Grafts taken", Kind: Figure},
+		{Name: "capped", Label: "Capped cells", Kind: Figure},
 		{Name: "ripe", Label: "Ripe cells together now", Kind: Figure, Note: "settles whatever was lost before"},
-		{Name: "culled", Label: "Cells culled", Kind: Figure}, askWords("why", "Why culled", "", ""),
-		{Name: "out", Label: "Virgins out of cells not given", Kind: Figure}, {Name: "dead", Label: "Cells found dead", Kind: Figure},
+		{Name: "culled", Label: "Cells culled", Kind: Figure},
+		askWords("why", "Why culled", "", ""),
+		{Name: "out", Label: "Virgins out of cells not given", Kind: Figure},
+		{Name: "dead", Label: "Cells found dead", Kind: Figure},
 	}
 }
 

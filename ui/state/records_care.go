@@ -10,7 +10,7 @@ var ofNucOrColony = []book.Kind{book.KindNuc, book.KindColony}
 
 // careRecords are the work at a nuc, some of it at a colony as well.
 var careRecords = []Record{
-	{Name: "make up", Word: "Make it up", Of: ofNuc, Many: true, Main: true, Fits: isEmpty, Asks: askMakeUp, Facts: madeUp},
+	{Name: "make up", Word: "Make it up", Of: ofNuc, Many: true, Main: true, Fits: isEmpty, Soon: isEmpty, Asks: askMakeUp, Facts: madeUp},
 	{
 		Name: "add bees", Word: "Add bees", Of: ofNuc, Many: true, Fits: notEmpty, For: []rules.Act{rules.ActAddBees},
 		Asks: func(s State) []Ask {

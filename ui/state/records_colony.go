@@ -2,15 +2,15 @@ package state
 
 import (
 	"slices"
+	"strings"
 
 	"lidmark/domain/book"
 )
 
 var (
-	ofColony     = []book.Kind{book.KindColony}
-	fromYard     = []book.Kind{book.NoKind, book.KindYard}
-	ofHealth     = []book.Kind{book.KindNuc, book.KindColony, book.KindYard}
-	ofColonyYard = []book.Kind{book.NoKind, book.KindYard, book.KindColony}
+	ofColony = []book.Kind{book.KindColony}
+	fromYard = []book.Kind{book.NoKind, book.KindYard}
+	ofHealth = []book.Kind{book.KindNuc, book.KindColony, book.KindYard}
 )
 
 // colonyRecords are what can be written down of a full-size colony, and of the
@@ -110,13 +110,13 @@ func askColony(s State) []Ask {
 	} else {
 		c.Yard = s.yardMeant(s.Selection)
 	}
-	were := ""
+	var were []string
 	for _, r := range c.Roles {
-		were += "," + r.String()
+		were = append(were, r.String())
 	}
 	return []Ask{
 		askWords("name", "Name", c.Name, ""), askOne("yard", "In yard", c.Yard.Subject().String(), s.yards()),
-		askSome("roles", "Kept as", were, roles),
+		askSome("roles", "Kept as", strings.Join(were, ","), roles),
 		askWords("line", "Line", c.Line, ""), askFigure("bees", "Bees, thousands", "", c.Thousands),
 		askOne("queen", "Its queen", c.Queen.Subject().String(), s.queens(func(q *book.Queen) bool { return q.Name != "" && q.InHand() })),
 		askFigure("east", "Where it stands, east", "m", c.At.X), askFigure("north", "and north", "m", c.At.Y),

@@ -9,29 +9,29 @@ var ofNuc = []book.Kind{book.KindNuc}
 
 // nucRecords are what is seen and done about the queen of a nuc.
 var nucRecords = []Record{
-	{Name: "done", Word: "Done as written", Of: ofNuc, Many: true, Main: true, Fits: onSheet, Facts: doneAsWritten},
+	{Name: "done", Word: "Done as written", Of: ofNuc, Many: true, Main: true, Fits: onSheet, Soon: onSheet, Facts: doneAsWritten},
 	{
-		Name: "look", Word: "Record a look", Of: ofNuc, Many: true, Main: true, Asks: askLook, Facts: looked,
+		Name: "look", Word: "Record a look", Of: ofNuc, Many: true, Main: true, Fits: notEmpty, Soon: notEmpty, Asks: askLook, Facts: looked,
 		For: []rules.Act{rules.ActLookForEggs, rules.ActLookForBrood, rules.ActLookInside, rules.ActCheckBees},
 		Why: refusedPlan(func(s State, n *Nuc) rules.Intent { return rules.PlanOf(s.Present().View, book.Looked{Nuc: n.Nuc.Nuc}) }),
 	},
 	{
-		Name: "give cell", Word: "Give a cell", Of: ofNuc, Many: true, For: []rules.Act{rules.ActGiveCell}, Asks: askCell, Facts: cellGiven,
+		Name: "give cell", Word: "Give a cell", Of: ofNuc, Many: true, Soon: queenless, For: []rules.Act{rules.ActGiveCell}, Asks: askCell, Facts: cellGiven,
 		Why: refusedPlan(func(s State, n *Nuc) rules.Intent { return rules.GiveCell{Nuc: n.Nuc.Nuc, Batch: s.cellsOf()} }),
 	},
 	{
-		Name: "put in virgin", Word: "Put in a virgin", Of: ofNuc, Many: true, Asks: askVirgin, Facts: virginPutIn,
+		Name: "put in virgin", Word: "Put in a virgin", Of: ofNuc, Many: true, Soon: queenless, Asks: askVirgin, Facts: virginPutIn,
 		Why: refusedPlan(func(s State, n *Nuc) rules.Intent { return rules.PutInVirgin{Nuc: n.Nuc.Nuc, Queen: s.oldestVirgin()} }),
 	},
 	{
 		Name: "catch", Word: "Catch the queen", Of: ofNuc, Many: true, Asks: askCatch, Facts: queenCaught,
-		For: []rules.Act{rules.ActCatchQueen, rules.ActTakeOutQueen}, Fits: notEmpty,
+		For: []rules.Act{rules.ActCatchQueen, rules.ActTakeOutQueen}, Fits: notEmpty, Soon: laysNow,
 		Why: refusedPlan(func(s State, n *Nuc) rules.Intent {
 			return rules.PlanOf(s.Present().View, book.QueenCaught{Nuc: n.Nuc.Nuc})
 		}),
 	},
 	{
-		Name: "put in queen", Word: "Put in a mated queen", Of: ofNuc, Fits: matedCaged, Asks: askQueenIn,
+		Name: "put in queen", Word: "Put in a mated queen", Of: ofNuc, Fits: takesMated, Asks: askQueenIn,
 		Facts: func(_ State, a *Answers) []book.Fact {
 			f := book.QueenPutIn{To: a.Of.Last()}
 			f.Queen, _ = a.NeededThing("queen").Queen()
@@ -90,11 +90,7 @@ func refusedPlan(plan func(State, *Nuc) rules.Intent) func(State) string {
 		if verdict.OK() {
 			return ""
 		}
-		r := verdict.Refused[0]
-		if r.Do == "" {
-			return r.Why
-		}
-		return r.Why + "; " + r.Do
+		return because(verdict.Refused[0])
 	}
 }
 
@@ -109,6 +105,8 @@ func chosenFits(fits func(*Nuc) bool) func(State) bool {
 var (
 	notEmpty   = chosenFits(func(n *Nuc) bool { return n.Condition() != book.Empty })
 	isEmpty    = chosenFits(func(n *Nuc) bool { return n.Condition() == book.Empty })
+	queenless  = chosenFits(func(n *Nuc) bool { return n.Holds.Condition == book.NoQueen })
+	laysNow    = chosenFits(func(n *Nuc) bool { return n.Holds.Condition.Queenright() || n.Holds.Condition == book.DroneLayer })
 	holdsQueen = chosenFits(func(n *Nuc) bool { return n.Holds.Condition.Queenright() || n.Holds.Condition == book.Virgin })
 )
 
@@ -288,6 +286,9 @@ func askQueenIn(s State) []Ask {
 		{Name: "how", Label: "How", Kind: Choice, First: book.FromCage.String(), Options: waysIn},
 	}
 }
+
+// takesMated tells whether the chosen nuc has no queen and one sits in a cage.
+func takesMated(s State) bool { return queenless(s) && matedCaged(s) }
 
 func matedCaged(s State) bool { return len(s.mated()) > 0 }
 

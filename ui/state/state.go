@@ -50,6 +50,9 @@ type State struct {
 	Fields map[string]Field // what was typed, by the name of the field
 	Focus  scene.Ref        // what the keys go to; none: the nucs, or what they lie over
 	Form   *Form            // the record being filled in, in the place of the card
+	More   bool             // the card lists all that can be written of what is selected
+	Trail  []Selection      // what links of the card were followed from, the latest last
+	Follow bool             // the card shows what has the focus, however it was scrolled
 	Asked  *Asked           // the question that waits for one key
 	Walk   *Walk            // the walk being typed in, where RecordFill fills the room
 	DayPage DayPage         // the route of the day as it is worked off

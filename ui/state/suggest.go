@@ -161,11 +161,29 @@ func (s State) toggledAnswer(a Ask, value string) State {
 	return s.WithField(field, FieldOf(strings.Join(all, ",")))
 }
 
-// AnswerOn tells whether an option of a question is taken.
-func (s State) AnswerOn(a Ask, value string) bool {
-	typed := s.Typed(FormField + a.Name)
-	if a.Kind == Some {
-		return slices.Contains(strings.Split(typed, ","), value)
+// Several tells whether an option is one of several taken in the field of a name.
+func (s State) Several(field, value string) bool {
+	a, ok := s.askIn(field)
+	return ok && a.Kind == Some && slices.Contains(strings.Split(s.Typed(field), ","), value)
+}
+
+// formStops are what Tab stops at in a form: its questions, those that are
+// scrolled out of sight as well, and its buttons.
+func (s State) formStops() (all []scene.Ref) {
+	for _, a := range s.Form.Asks {
+		all = append(all, s.toAsk(a).Focus)
 	}
-	return typed == value
+	return append(all, CommandOf("write"), CommandOf("close form"))
+}
+
+// answers are the answers of a question as what takes the keys.
+func (a Ask) answers() (all []scene.Ref) {
+	name := FormField + a.Name
+	if a.Kind == Yes {
+		return []scene.Ref{ChoiceOf(name, "yes")}
+	}
+	for _, o := range a.Options {
+		all = append(all, ChoiceOf(name, o.Value))
+	}
+	return all
 }

@@ -11,7 +11,7 @@ import (
 // of something else begins at its top.
 func Update(s State, m Msg) (State, []Effect) {
 	next, effects := s.update(m)
-	next = next.walked(s).turnedPage()
+	next = next.walked(s).turnedPage().carded(s)
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
 		next = next.scrolled(CardPlace, -off)
 	}
@@ -207,7 +207,7 @@ func (s State) wheeled(m Wheeled) State {
 	l := s.Layout()
 	switch {
 	case l.Card.Contains(m.At):
-		s = s.scrolled(CardPlace, m.DY)
+		s = s.unfollowed(m.CardAt).scrolled(CardPlace, m.DY)
 		return s.scrolled(CardPlace, min(0, m.CardMost-s.Scroll[CardPlace]))
 	case l.Ribbon.Contains(m.At):
 		s.Shift += notches(m.DY + m.DX)

@@ -16,11 +16,10 @@ type cardDraw struct {
 	r    *state.Reading
 	x, w float64 // of the text
 	y    float64 // where the next thing begins
-	foot [][2]string
-}
+	foot cardFoot
 
-// cardFoot is the height kept for the buttons, dp.
-const cardFoot = 56.0
+	below float64 // how much below what has the focus is to be seen with it
+}
 
 // card draws what is selected: one thing, several nucs, or the yard shown.
 func (p *sheet) card() {
@@ -32,11 +31,11 @@ func (p *sheet) card() {
 		p.rect(a, scene.Panel)
 		c, all := p.drawnCard(0)
 		body := c.body()
-		offset := min(p.s.Scroll[state.CardPlace], max(0, all-body.H))
+		offset := c.offset(all)
 		if offset > 0 {
 			c, _ = p.drawnCard(offset)
 		}
-		p.add(scene.Pane{Clip: body, Marks: c.marks})
+		p.add(scene.Pane{Clip: body, Marks: c.withStops(body)})
 		p.scrollBar(body, offset, all)
 		c.sheet = p
 		c.drawButtons()
@@ -54,6 +53,56 @@ func CardMost(s state.State, m scene.Measurer) float64 {
 	return max(0, all-c.body().H)
 }
 
+// CardAt is how far the card is scrolled as it is drawn, dp: where the keys go is
+// brought into sight.
+func CardAt(s state.State, m scene.Measurer) float64 {
+	p := &sheet{measure: m, s: s, l: s.Layout()}
+	if s.Book == nil || p.l.Card.Empty() {
+		return 0
+	}
+	c, all := p.drawnCard(0)
+	return c.offset(all)
+}
+
+// offset is how far a card that was drawn from its top is to be scrolled.
+func (c *cardDraw) offset(all float64) float64 {
+	const air = 48.0
+	body := c.body()
+	most := max(0, all-body.H)
+	offset := min(c.s.Scroll[state.CardPlace], most)
+	if !c.s.Follow {
+		return offset
+	}
+	a, ok := scene.Scene{Marks: c.marks}.Where(c.s.Focus)
+	if !ok {
+		return offset
+	}
+	top, bottom := a.Y-body.Y-air, a.Bottom()-body.Y+air+c.below
+	offset = min(max(offset, bottom-body.H), most)
+	return max(0, min(offset, top))
+}
+
+// withStops are the marks of the card and, for what takes keys and is scrolled
+// out of the body, a place without size at its edge: Tab goes there as well, and
+// what has the focus is brought into sight.
+func (c *cardDraw) withStops(body scene.Area) []scene.Mark {
+	var above, below []scene.Mark
+	for _, m := range c.marks {
+		r, ok := m.(scene.Rect)
+		if !ok || r.Ref == (scene.Ref{}) {
+			continue
+		}
+		edge := scene.Rect{Area: scene.Area{X: body.X + body.W/2, Y: body.Y + body.H/2}, Tag: scene.Tag{Ref: r.Ref}}
+		switch {
+		case r.Bottom() <= body.Y:
+			above = append(above, edge)
+		case r.Y >= body.Bottom():
+			below = append(below, edge)
+		}
+	}
+	return slices.Concat(above, c.marks, below)
+}
+
 // drawnCard draws the card by itself, scrolled by offset, and tells how high all
 // of it is.
 func (p *sheet) drawnCard(offset float64) (c *cardDraw, all float64) {
@@ -67,18 +116,29 @@ func (p *sheet) drawnCard(offset float64) (c *cardDraw, all float64) {
 // body is the part of the card above its buttons.
 func (c *cardDraw) body() scene.Area {
 	a := c.l.Card
-	if len(c.foot) > 0 {
-		a.H = max(0, a.H-cardFoot)
-	}
+	a.H = max(0, a.H-c.foot.height())
 	return a
 }
 
 func (c *cardDraw) draw() {
 	sel := c.s.Selection
-	last := sel.Last()
 	switch {
 	case c.s.Form != nil:
 		c.form()
+	case c.s.More:
+		c.everything()
+	default:
+		c.wayBack()
+		c.of(sel)
+	}
+	c.inRows()
+}
+
+// of draws the card of a selection.
+func (c *cardDraw) of(sel state.Selection) {
+	last, v := sel.Last(), c.r.View
+	c.records()
+	switch {
 	case sel.Len() > 1:
 		c.several()
 	case last.Kind == book.KindNuc:
@@ -86,16 +146,38 @@ func (c *cardDraw) draw() {
 			c.nuc(c.r.Nuc(id))
 		}
 	case last.Kind == book.KindBatch:
-		if id, ok := last.Batch(); ok {
-			c.batch(c.r.View.Batch(id))
-		}
+		c.batch(v.Batch(book.BatchID(last.UUID)))
 	case last.Kind == book.KindColony:
-		if id, ok := last.Colony(); ok {
-			c.colony(c.r.View.Colony(id))
-		}
+		c.colony(v.Colony(book.ColonyID(last.UUID)))
+	case last.Kind == book.KindQueen:
+		c.queen(v.Queen(book.QueenID(last.UUID)))
+	case last.Kind == book.KindOrder:
+		c.order(v.Order(book.OrderID(last.UUID)))
+	case last.Kind == book.KindPerson:
+		c.person(v.Person(book.PersonID(last.UUID)))
+	case last.Kind == book.KindYard:
+		c.yard(v.Yard(book.YardID(last.UUID)))
 	default:
 		c.nothing()
 	}
+}
+
+// wayBack writes what the card showed before a link was followed.
+func (c *cardDraw) wayBack() {
+	n := len(c.s.Trail)
+	if n == 0 {
+		return
+	}
+	was := c.s.Trail[n-1]
+	name := c.yardName()
+	switch {
+	case was.Len() > 1:
+		name = plural(was.Len(), "thing", "things")
+	case was.Len() == 1:
+		name = nameOf(c.r.View, was.Last())
+	}
+	c.link(c.x, c.y+2, "← "+name, ink(13).as(scene.Pen), "card back", false)
+	c.y += 26
 }
 
 // nothing draws the card when nothing is selected: on Today the batch whose
@@ -168,7 +250,7 @@ func (c *cardDraw) picture() float64 {
 
 // title writes the heading of a card beside its picture and lines below; how
 // that is known stands behind it where there is room.
-func (c *cardDraw) title(text, how string, lines ...string) {
+func (c *cardDraw) title(text, how string, lines ...linked) {
 	x := c.x + c.picture() + 20
 	w := c.x + c.w + 4 - x
 	if longer := text + ", " + how; how != "" && c.width(longer, ink(17).semi()) <= w {
@@ -176,8 +258,16 @@ func (c *cardDraw) title(text, how string, lines ...string) {
 	}
 	c.fit(x, c.y+16, text, c.fitting(text, ink(17).semi(), w), x+w)
 	y := c.y + 38
-	for _, l := range append([]string{how}, lines...) {
-		y = c.wrap(x, y, l, c.fitting(l, ink2(14), w), w, 2)
+	for _, l := range append([]linked{{text: how}}, lines...) {
+		if l.text == "" {
+			continue
+		}
+		if !l.to.IsZero() {
+			c.linkTo(x, y, l, ink(14), x+w)
+			y += scene.LineHeight(14)
+			continue
+		}
+		y = c.wrap(x, y, l.text, c.fitting(l.text, ink2(14), w), w, 2)
 	}
 	c.y = max(c.y+108, y+14)
 }
@@ -210,63 +300,51 @@ func (c *cardDraw) book(s book.Subject) {
 func (c *cardDraw) bookLine(l book.Line, s book.Subject, names line.Names) {
 	y := c.y
 	c.text(c.x, y, shortDay(l.At.Day(c.r.View.Zone())), ink2(13))
-	x := c.x + 58
+	x, to := c.x+58, c.x+c.w-strikeWide
 	f := ink(14)
 	if l.Struck {
 		f = ink3(14)
 	}
 	words := line.WordsOn(l.Fact, names, s)
-	if code := line.Codes(l.Fact, names); code != "" && c.width(code+words, f)+10 < c.x+c.w-x {
-		c.text(x+c.width(code, f)+10, y, words, f)
-		words = code
+	if code := line.Codes(l.Fact, names); code != "" {
+		words = code + "   " + words
 	}
-	c.y = c.wrap(x, y, words, f, c.x+c.w-x, 2)
+	for _, part := range scene.Wrap(c.measure, c.say(words), f.size, f.weight, to-x) {
+		end := c.text(x, c.y, part, f)
+		if l.Struck {
+			c.rule(x, c.y-5, end, c.y-5, scene.Ink3)
+		}
+		c.y += scene.LineHeight(f.size)
+	}
+	c.strike(l, scene.Area{X: to + 4, Y: y - 17, W: strikeWide, H: 24})
+	c.y += 2
+}
+
+// strikeWide is the width kept for the sign that strikes a line, dp.
+const strikeWide = 28.0
+
+// strike draws the sign behind a line that strikes it, or puts it back.
+func (c *cardDraw) strike(l book.Line, a scene.Area) {
+	ref := state.StrikeOf(l.ID)
+	sign, reason := "×", "strike this line: it counts as never written, and stays to be read"
 	if l.Struck {
-		c.rule(x, y-5, min(x+c.width(words, f), c.x+c.w), y-5, scene.Ink3)
+		sign, reason = "undo", "put this line back: it counts again"
 	}
-}
-
-// codes are a fact as it is typed.
-func codes(r *state.Reading, f book.Fact) string { return line.Codes(f, line.In(r.View)) }
-
-// buttons are the card's buttons, the main one first: a word and its command.
-func (c *cardDraw) buttons(all ...[2]string) { c.foot = all }
-
-// drawButtons draws the buttons at the card's foot, as many as fit.
-func (c *cardDraw) drawButtons() {
-	if len(c.foot) == 0 {
-		return
+	if why := c.s.CannotStrike(l); why != "" {
+		reason = "cannot be struck: " + why
 	}
-	y := c.body().Bottom()
-	c.rule(c.x, y, c.x+c.w, y, scene.Hair)
-	x := c.x
-	// What can be done comes first; one button that cannot says why beside it.
-	can, cannot := c.parted(c.foot)
-	for i, b := range append(can, cannot...) {
-		if x+c.width(b[0], ink(14).medium())+28 > c.x+c.w+1 {
-			return
-		}
-		x = c.button(x, y+12, b[0], b[1], i == 0) + 8
-		if i >= len(can) {
-			c.refusal(x+4, y+12, b[1], c.x+c.w)
-			return
-		}
+	f := ink3(14)
+	if c.hovers(ref) || c.s.Focus == ref {
+		f = ink(13).medium().as(scene.Act)
 	}
-}
-
-// parted parts the buttons that can run from those that cannot.
-func (c *cardDraw) parted(all [][2]string) (can, cannot [][2]string) {
-	for _, b := range all {
-		if command, _ := state.CommandNamed(b[1]); command.Reason(c.s) == "" {
-			can = append(can, b)
-		} else {
-			cannot = append(cannot, b)
-		}
-	}
-	return can, cannot
+	c.right(a.Right()-6, a.Y+17, sign, f)
+	c.hit(a, ref, reason)
 }
 
 // wordsOn says a fact on the card of a subject.
 func wordsOn(r *state.Reading, f book.Fact, s book.Subject) string {
 	return line.WordsOn(f, line.In(r.View), s)
 }
+
+// codes are a fact as it is typed.
+func codes(r *state.Reading, f book.Fact) string { return line.Codes(f, line.In(r.View)) }

@@ -7,7 +7,6 @@ import (
 	"time"
 
 	"lidmark/domain/book"
-	"lidmark/domain/course"
 	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -23,17 +22,31 @@ func (c *cardDraw) batch(b *book.Batch) {
 	c.clock(b)
 	c.counts(b)
 	if !late {
-		c.pressing(c.r.About(b.Batch.Subject()))
+		c.whyAll(c.r.About(b.Batch.Subject()), nil)
 	}
+	c.origin(b)
 	c.lids(c.nucsOf(b), "In nucs")
+	c.links("Caged", c.caged(b.Caged))
 	c.book(b.Batch.Subject())
+	for _, first := range []button{{"The whole batch", "batch room", false}, {"The ways out", "late day", true}} {
+		if command, ok := state.CommandNamed(first.command); ok && command.Reason(c.s) == "" {
+			c.buttons(first)
+		}
+	}
 }
 
-// pressing writes the findings that need the keeper.
-func (c *cardDraw) pressing(findings []rules.Finding) {
+// whyAll writes the findings that need the keeper, and the one of the work that
+// comes first: why, with the numbers that were used, and what waiting costs.
+func (c *cardDraw) whyAll(findings []rules.Finding, due *rules.Finding) {
 	for _, f := range findings {
-		if f.NeedsYou() {
-			c.finding(f)
+		first := due != nil && f.Rule == due.Rule
+		if !f.NeedsYou() && !first {
+			continue
+		}
+		c.finding(f)
+		c.numbers(f)
+		if first {
+			c.waiting(f)
 		}
 	}
 }
@@ -161,28 +174,25 @@ func (c *cardDraw) lids(nucs []*state.Nuc, title string) {
 	c.more(len(nucs) - len(some))
 }
 
-// colony draws the card of a full-size colony.
-func (c *cardDraw) colony(k *book.Colony) {
-	o := at(c.x+c.picture()/2+2, c.y+42)
-	c.add(scene.Rect{Area: scene.Around(o, 50), Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink, 2)},
-		scene.Rect{Area: scene.Around(o, 28), Radius: 2, Stroke: stroke(scene.Ink, 1.4)})
-	c.title(k.Name, "", roles(k), k.Line, c.r.View.Yard(k.Yard).Name)
-	if k.Thousands > 0 {
-		c.field("Bees", figure(k.Thousands)+" thousand", ink(14), 1)
-	}
-	if n := len(k.Banked); n > 0 {
-		c.field("Bank", course.Count(n, "queen")+" in cages", ink(14), 1)
-	}
-	if n := len(k.OpenBrood); n > 0 {
-		b := k.OpenBrood[n-1]
-		said := "open brood put in " + b.At.Day(c.r.View.Zone()).Short()
-		if b.Searched.IsZero() {
-			said += ", not searched for wild cells"
+// origin writes where a batch comes from: breeder, her queen, starter, grafter.
+func (c *cardDraw) origin(b *book.Batch) {
+	c.y += 2
+	c.hair()
+	c.fieldTo("Breeder", c.to(b.Breeder.Subject()), "")
+	c.fieldTo("Mother", c.to(b.Mother.Subject()), "")
+	c.fieldTo("Starter", c.to(b.Starter.Subject()), "")
+	c.fieldTo("Grafter", c.to(b.Grafter.Subject()), "")
+	where := c.to(b.Finisher.Subject())
+	if b.Incubate && b.Left() > 0 {
+		where = linked{text: "the incubator"}
+		if n := len(b.Log); n > 0 {
+			where.text += fmt.Sprintf(", %s °C", figure(b.Log[n-1].Celsius))
 		}
-		c.field("Brood", said, ink(14), 2)
 	}
-	for _, f := range c.r.About(k.Colony.Subject()) {
-		c.finding(f)
+	if where.to.IsZero() {
+		c.field("Cells in", where.text, ink(14), 1)
+	} else {
+		c.fieldTo("Cells in", where, "")
 	}
-	c.book(k.Colony.Subject())
+	c.y += 4
 }

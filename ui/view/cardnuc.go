@@ -22,21 +22,19 @@ func (c *cardDraw) nuc(n *state.Nuc) {
 	l.Robbing = n.Robbers()
 	c.add(l)
 	holds, how := c.holds(n)
-	c.title(n.Name+"  "+holds, how, c.stands(n), c.motherLine(n), c.age(n))
+	c.title(n.Name+"  "+holds, how, linked{text: c.stands(n)}, c.motherLine(n), linked{text: c.age(n)})
 	c.lastSeen(n)
 	c.dueField(n)
-	c.pressing(n.Findings)
+	c.whyAll(n.Findings, n.Due)
 	c.calendar(n)
 	c.flights(n)
 	c.book(n.Nuc.Nuc.Subject())
-	var buttons [][2]string
-	if n.Due != nil && n.DueDay > c.s.Looked() {
-		buttons = append(buttons, [2]string{"Look at " + n.DueDay.Short(), "show due"})
+	if !c.r.Ahead && c.s.Book.ReadOnly == "" {
+		c.foot.typed = true
+		if c.s.Typed(state.LineField) != "" {
+			c.foot.said = 2
+		}
 	}
-	if !n.Holds.Batch.IsZero() {
-		buttons = append(buttons, [2]string{"Its batch", "show batch"})
-	}
-	c.buttons(buttons...)
 }
 
 // holds is what the nuc holds, and how that is known.
@@ -85,12 +83,12 @@ func (c *cardDraw) stands(n *state.Nuc) string {
 	return strings.Join(words, ", ")
 }
 
-func (c *cardDraw) motherLine(n *state.Nuc) string {
+func (c *cardDraw) motherLine(n *state.Nuc) linked {
 	if n.Holds.Batch.IsZero() {
-		return ""
+		return c.to(n.Holds.Queen.Subject())
 	}
 	b := c.r.View.Batch(n.Holds.Batch)
-	return fmt.Sprintf("Batch %d · %s", b.Number, b.Line)
+	return linked{fmt.Sprintf("Batch %d · %s", b.Number, b.Line), b.Batch.Subject()}
 }
 
 func (c *cardDraw) age(n *state.Nuc) string {
@@ -133,6 +131,10 @@ func (c *cardDraw) dueField(n *state.Nuc) {
 	c.field("Due", act, bold, 2)
 	c.y -= 3
 	c.field("", day, bold, 1)
+	if n.DueDay > c.s.Looked() {
+		y := c.y - scene.LineHeight(14)
+		c.command(scene.Area{X: c.x + fieldNames - 4, Y: y - 15, W: c.w - fieldNames, H: 24}, "show due")
+	}
 	font, window := ink2(14), c.window(*f)
 	if days := c.r.PastDue(*f); days > 0 {
 		window = course.Count(days, "day") + " past due"

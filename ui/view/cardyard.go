@@ -20,6 +20,7 @@ func (c *cardDraw) yardShown() {
 		c.fit(c.x, c.y+36, "in "+c.yardName(), ink2(14), c.x+c.w)
 		c.y += 54
 		c.yardNotes(c.s.Filled())
+		c.reached(c.s.Filled())
 		return
 	}
 	need := state.NeedYou(nucs)
@@ -30,12 +31,13 @@ func (c *cardDraw) yardShown() {
 	c.pastDue(nucs)
 	c.wants(nucs)
 	c.yardNotes(c.s.Filled())
-	all := [2]string{"Select all shown", "all"}
+	c.reached(c.s.Filled())
+	all := button{"Select all shown", "all", false}
 	switch {
 	case c.s.Filter != "":
-		c.buttons([2]string{"Show all again", "clear filter"}, [2]string{"Select them", "all"})
+		c.buttons(button{"Show all again", "clear filter", true}, button{"Select them", "all", false})
 	case need > 0:
-		c.buttons([2]string{"Show them", "needs you"}, all)
+		c.buttons(button{"Show them", "needs you", true}, all)
 	default:
 		c.buttons(all)
 	}
@@ -181,6 +183,17 @@ func (c *cardDraw) several() {
 	need := state.NeedYou(nucs)
 	c.fit(c.x, c.y+36, thousands(need)+" of them "+c.verb(need), ink2(14), c.x+c.w)
 	c.y += 52
+	c.conditions(nucs)
+	c.wants(nucs)
+	c.lids(nucs, "Selected")
+	c.links("Also selected", c.otherThings())
+}
+
+// conditions counts nucs by what they hold.
+func (c *cardDraw) conditions(nucs []*state.Nuc) {
+	if len(nucs) == 0 {
+		return
+	}
 	counts := map[book.Condition]int{}
 	for _, n := range nucs {
 		counts[n.Presumed.Condition]++
@@ -194,7 +207,15 @@ func (c *cardDraw) several() {
 			c.y += 24
 		}
 	}
-	c.wants(nucs)
-	c.lids(nucs, "Selected")
-	c.buttons([2]string{"Copy as a table", "copy"})
+}
+
+// otherThings are what is selected besides nucs.
+func (c *cardDraw) otherThings() (all []linked) {
+	for s := range c.s.Selection.All() {
+		if s.Kind != book.KindNuc {
+			all = append(all, c.to(s))
+		}
+	}
+	slices.SortFunc(all, func(a, b linked) int { return cmp.Compare(a.text, b.text) })
+	return all
 }

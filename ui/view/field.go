@@ -63,7 +63,7 @@ func (p *sheet) fieldText(a scene.Area, name string, f state.Field, look fieldLo
 	}
 }
 
-// choices draws the answers of a choice as a row of words that can be taken, on
+// choices draws the answers of a question as a row of words that can be taken, on
 // as many lines as they need, and gives where the next thing begins.
 func (p *sheet) choices(x, y, w float64, name string, options []state.Option) float64 {
 	return p.chips(x, y, w, name, options, p.s.Typed(name))
@@ -75,7 +75,7 @@ func (p *sheet) chips(x, y, w float64, name string, options []state.Option, take
 	at := x
 	for _, o := range options {
 		f := ink(14)
-		on := taken == o.Value
+		on := taken == o.Value || p.s.Several(name, o.Value)
 		if on {
 			f = f.semi().as(scene.Ground)
 		}

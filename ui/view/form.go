@@ -3,7 +3,6 @@ package view
 import (
 	"strings"
 
-	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -14,28 +13,28 @@ func (c *cardDraw) form() {
 	says := c.s.FormSays()
 	c.y += 4
 	c.y = c.wrap(c.x, c.y+8, rec.Word, ink(18).semi(), c.w, 2)
-	c.y = c.wrap(c.x, c.y+2, c.of(), ink2(14), c.w, 2) + 6
+	c.y = c.wrap(c.x, c.y+2, c.formOf(c.s.Form.Of), ink2(14), c.w, 2) + 6
 	for _, a := range c.s.Form.Asks {
 		c.ask(a, says.Answers.Mistakes[a.Name])
 	}
 	c.hair()
 	c.readBack(says)
-	c.foot = formButtons(rec.Name)
+	c.pairs(formButtons(rec.Name))
 }
 
-// of says what the form is about.
-func (c *cardDraw) of() string {
+// formOf says what a form is about.
+func (c *cardDraw) formOf(of state.Selection) string {
 	var nucs []string
 	for _, n := range c.r.Nucs {
-		if c.s.Form.Of.Has(n.Nuc.Nuc.Subject()) {
+		if of.Has(n.Nuc.Nuc.Subject()) {
 			nucs = append(nucs, n.Name)
 		}
 	}
 	if len(nucs) > 0 {
 		return state.Names(state.Runs(nucs), func(text string) bool { return c.width(text, ink2(14)) < c.w*1.6 })
 	}
-	if last := c.s.Form.Of.Last(); !last.IsZero() {
-		return sentence(rules.Name(c.r.View, last))
+	if last := of.Last(); !last.IsZero() {
+		return sentence(nameOf(c.r.View, last))
 	}
 	return c.yardName()
 }
@@ -48,10 +47,10 @@ func (c *cardDraw) ask(a state.Ask, wrong string) {
 		_, in := c.s.Units.Of(1, a.Unit)
 		label += ", " + in
 	}
-	c.text(c.x, c.y+14, label, ink2(13))
-	c.y += 20
+	c.fit(c.x, c.y+14, label, ink2(13), c.x+c.w)
+	c.y += 22
 	switch a.Kind {
-	case state.Choice:
+	case state.Choice, state.Some:
 		c.y = c.choices(c.x, c.y, c.w, name, a.Options)
 	case state.Yes:
 		c.y = c.choices(c.x, c.y, c.w, name, []state.Option{{Value: "yes", Word: "yes"}})
@@ -60,16 +59,48 @@ func (c *cardDraw) ask(a state.Ask, wrong string) {
 		if a.Kind == state.Figure {
 			w = 120
 		}
-		c.input(scene.Area{X: c.x, Y: c.y, W: w, H: fieldHeight}, name, fieldLook{size: 15, weight: scene.Medium, wrong: wrong != ""})
+		c.input(scene.Area{X: c.x, Y: c.y, W: w, H: fieldHeight}, name, fieldLook{size: 15, weight: scene.Medium, wrong: c.tells(wrong, name, a)})
 		c.y += fieldHeight + 4
+		c.suggested(a, name)
 	}
 	switch {
-	case wrong != "" && c.s.Typed(name) != "":
+	case c.tells(wrong, name, a):
 		c.y = c.wrap(c.x, c.y+13, sentence(wrong), ink(13).as(scene.Act), c.w, 3) - 10
 	case a.Note != "":
-		c.y = c.wrap(c.x, c.y+13, a.Note, ink3(13), c.w, 2) - 10
+		c.y = c.wrap(c.x, c.y+13, a.Note, ink3(13), c.w, 3) - 10
 	}
 	c.y += 10
+}
+
+// tells tells whether a mistake is said: not of what is left blank, nor of what
+// fits something while it is typed, before it was to be written.
+func (c *cardDraw) tells(wrong, name string, a state.Ask) bool {
+	fit, _ := c.s.Suggested(a)
+	return wrong != "" && (c.s.Typed(name) != "" && len(fit) == 0 || c.s.Form.Tried)
+}
+
+// suggested lists the options that fit what is typed, below its field.
+func (c *cardDraw) suggested(a state.Ask, name string) {
+	const row = 28.0
+	all, on := c.s.Suggested(a)
+	for i, o := range all {
+		r := scene.Rect{Area: scene.Area{X: c.x, Y: c.y, W: c.w, H: row}, Radius: 4}
+		r.Tag = scene.Tag{Ref: scene.Ref{Kind: state.SuggestRef, ID: name, Part: o.Value}}
+		f := ink(14)
+		switch {
+		case i == on:
+			r.Fill, f = scene.PenTint, f.semi()
+		case c.hovers(r.Ref):
+			r.Fill = scene.Sunk
+		}
+		c.add(r)
+		c.fit(c.x+10, c.y+19, o.Word, f, c.x+c.w-8)
+		c.y += row
+	}
+	if len(all) > 0 {
+		c.below = row * float64(len(all)+1)
+		c.y += 4
+	}
 }
 
 // readBack says what the form would write, and what the rules have against it.
@@ -89,7 +120,7 @@ func (c *cardDraw) readBack(says state.FormSays) {
 	for _, m := range says.Minds {
 		f := ink2(13)
 		if says.Refused {
-			f = f.as(scene.Act)
+			f = ink(13).as(scene.Act)
 		}
 		c.y += 4
 		c.para(sentence(m), f, 4)

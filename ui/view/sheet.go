@@ -181,7 +181,7 @@ func (p *sheet) says(name string) string {
 }
 
 // button draws a button that runs a command and gives where it ends. One that
-// cannot run is dashed; see [sheet.refusal] for the reason.
+// cannot run is dashed.
 func (p *sheet) button(x, y float64, word, command string, main bool) float64 {
 	const h = 34.0
 	a := scene.Area{X: x, Y: y, W: p.width(word, ink(14).medium()) + 28, H: h}
@@ -208,11 +208,4 @@ func (p *sheet) wideButton(a scene.Area, word, command string, main bool) {
 	}
 	p.add(r)
 	p.centre(r.Centre().X, a.Y+a.H/2+f.size*0.35, word, f)
-}
-
-// refusal writes beside a button at y, from x on no further than to, why its
-// command cannot run.
-func (p *sheet) refusal(x, y float64, command string, to float64) {
-	c, _ := state.CommandNamed(command)
-	p.fit(x, y+34/2+13*0.35, c.Reason(p.s), ink2(13), to)
 }

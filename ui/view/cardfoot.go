@@ -1,0 +1,219 @@
+package view
+
+import (
+	"slices"
+
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// cardFoot is what stands at the foot of a card whatever of it is scrolled: the
+// line that can be typed, and buttons in rows.
+type cardFoot struct {
+	typed   bool       // a line can be typed
+	said    int        // lines of text kept for what it reads back
+	rows    [][]button // of buttons
+	refused *button    // one that cannot run, with its reason beside it
+	can     []button   // what the rows are made of
+	hidden  bool       // there is more that cannot run
+}
+
+// button is a word and the command it runs.
+type button struct {
+	word, command string
+	main          bool
+}
+
+// Heights at the foot of a card, dp.
+const (
+	footRow  = 42.0
+	footLine = 40.0
+	footSaid = 19.0
+	footAir  = 22.0 // above the first and below the last row
+	tallCard = 430.0
+)
+
+// height is how high the foot is; 0 without anything in it.
+func (f cardFoot) height() float64 {
+	h := footRow * float64(len(f.rows))
+	if f.refused != nil {
+		h += footRow
+	}
+	if f.typed {
+		h += footLine + footSaid*float64(f.said)
+	}
+	if h == 0 {
+		return 0
+	}
+	return h + footAir - 8
+}
+
+// buttons puts buttons at the foot, before those that are there.
+func (c *cardDraw) buttons(all ...button) {
+	main := slices.ContainsFunc(all, func(b button) bool { return b.main })
+	for _, b := range c.foot.can {
+		b.main = b.main && !main
+		all = append(all, b)
+	}
+	c.foot.can = all
+}
+
+// pairs puts buttons at the foot, words with their commands, the main one first.
+func (c *cardDraw) pairs(all [][2]string) {
+	for i, b := range all {
+		c.foot.can = append(c.foot.can, button{b[0], b[1], i == 0})
+	}
+}
+
+// tall tells whether a card has room for several rows of buttons.
+func (c *cardDraw) tall() bool { return c.l.Card.H >= tallCard }
+
+// records puts the records of what is selected at the foot: the main one, those
+// that can be written, one that cannot with its reason, and "more" for the rest.
+func (c *cardDraw) records() {
+	main := c.s.Main()
+	if c.s.Book.ReadOnly != "" || c.s.Ahead() {
+		return // one reason holds for all of them: the foot of the window says it
+	}
+	var cannot []button
+	for _, rec := range c.s.Offered() {
+		command, _ := state.CommandNamed(rec.Name)
+		b := button{rec.Word, rec.Name, rec.Name == main}
+		switch {
+		case command.Reason(c.s) != "":
+			cannot = append(cannot, b)
+		case b.main:
+			c.foot.can = append([]button{b}, c.foot.can...)
+		default:
+			c.foot.can = append(c.foot.can, b)
+		}
+	}
+	if len(cannot) > 0 && c.tall() {
+		c.foot.refused = &cannot[0]
+		cannot = cannot[1:]
+	}
+	c.foot.hidden = len(cannot) > 0
+}
+
+// inRows puts the buttons into rows; where not all of them fit, the last one opens
+// the rest.
+func (c *cardDraw) inRows() {
+	const gap = 8.0
+	most := 1
+	if c.tall() && c.foot.refused == nil {
+		most = 2
+	}
+	f, x := &c.foot, 0.0
+	shown := 0
+	for _, b := range f.can {
+		w := c.buttonWidth(b)
+		if len(f.rows) == 0 || x > 0 && x+w > c.w {
+			if len(f.rows) == most {
+				break
+			}
+			f.rows, x = append(f.rows, nil), 0
+		}
+		last := &f.rows[len(f.rows)-1]
+		*last = append(*last, b)
+		x += w + gap
+		shown++
+	}
+	if len(f.rows) == 0 || shown == len(f.can) && !f.hidden {
+		return
+	}
+	more := button{word: "More …", command: "more"}
+	last := &f.rows[len(f.rows)-1]
+	for len(*last) > 1 && x+c.buttonWidth(more) > c.w {
+		x -= c.buttonWidth((*last)[len(*last)-1]) + gap
+		*last = (*last)[:len(*last)-1]
+	}
+	*last = append(*last, more)
+}
+
+func (c *cardDraw) buttonWidth(b button) float64 { return c.width(b.word, ink(14).medium()) + 28 }
+
+// drawButtons draws the foot.
+func (c *cardDraw) drawButtons() {
+	if c.foot.height() == 0 {
+		return
+	}
+	y := c.body().Bottom()
+	c.rule(c.x, y, c.x+c.w, y, scene.Hair)
+	y += 12
+	if c.foot.typed {
+		c.typedLine(y)
+		y += footLine + footSaid*float64(c.foot.said)
+	}
+	for _, row := range c.foot.rows {
+		x := c.x
+		for _, b := range row {
+			x = c.button(x, y, b.word, b.command, b.main) + 8
+		}
+		y += footRow
+	}
+	if b := c.foot.refused; b != nil {
+		x := c.button(c.x, y, b.word, b.command, false) + 10
+		command, _ := state.CommandNamed(b.command)
+		c.wrap(x, y+13, command.Reason(c.s), ink2(13), c.x+c.w-x, 2)
+	}
+}
+
+// typedLine draws the line of the nuc, and what it reads back.
+func (c *cardDraw) typedLine(y float64) {
+	t := c.s.CardLine()
+	typed := c.s.Typed(state.LineField)
+	c.input(scene.Area{X: c.x, Y: y, W: c.w, H: fieldHeight}, state.LineField, fieldLook{
+		size: 15, weight: scene.Medium, wrong: typed != "" && t.Wrong() != "", empty: "type it here: v s5",
+		reason: "the nuc's line in letters, as on the sheet: Enter writes it and goes on",
+	})
+	if c.foot.said == 0 {
+		return
+	}
+	said, f := "", ink(13)
+	for _, s := range t.Sections {
+		said += s.Back + "; "
+	}
+	if wrong := t.Wrong(); wrong != "" {
+		said, f = sentence(wrong), ink(13).as(scene.Act)
+	}
+	c.wrap(c.x, y+fieldHeight+15, trimmed(said), f, c.w, c.foot.said)
+}
+
+func trimmed(said string) string {
+	for len(said) > 2 && said[len(said)-2:] == "; " {
+		said = said[:len(said)-2]
+	}
+	return said
+}
+
+// everything lists all that can be written of what is selected, in the place of
+// the card.
+func (c *cardDraw) everything() {
+	c.y = c.wrap(c.x, c.y+12, "What to write down", ink(18).semi(), c.w, 2)
+	c.y = c.wrap(c.x, c.y+2, c.formOf(c.s.Selection), ink2(14), c.w, 2) + 4
+	main := c.s.Main()
+	var cannot []button
+	x := c.x
+	for _, rec := range c.s.Offered() {
+		b := button{rec.Word, rec.Name, rec.Name == main}
+		if command, _ := state.CommandNamed(rec.Name); command.Reason(c.s) != "" {
+			cannot = append(cannot, b)
+			continue
+		}
+		if w := c.buttonWidth(b); x > c.x && x+w > c.x+c.w {
+			x, c.y = c.x, c.y+footRow
+		}
+		x = c.button(x, c.y, b.word, b.command, b.main) + 8
+	}
+	c.y += footRow + 8
+	if len(cannot) > 0 {
+		c.heading("Not now")
+		c.y -= 8
+	}
+	for _, b := range cannot {
+		c.button(c.x, c.y, b.word, b.command, false)
+		command, _ := state.CommandNamed(b.command)
+		c.y = c.wrap(c.x, c.y+footRow+11, command.Reason(c.s), ink2(13), c.w, 3) + 4
+	}
+	c.buttons(button{"Back to the card", "more", false})
+}

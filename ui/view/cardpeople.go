@@ -1,0 +1,145 @@
+package view
+
+import (
+	"fmt"
+	"strconv"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/ui/scene"
+)
+
+// order draws the card of an order for queens.
+func (c *cardDraw) order(o *book.Order) {
+	c.fit(c.x, c.y+12, "Order "+o.Number+" · "+o.Customer, ink(17).semi(), c.x+c.w)
+	c.y += 36
+	c.para(c.orderDue(o), c.dueFont(o), 2)
+	c.y += 8
+	line := o.Line
+	if line == "" {
+		line = "any"
+	}
+	for _, other := range o.Substitute {
+		line += ", or " + other
+	}
+	c.field("Line", line, ink(14), 2)
+	be := ""
+	if o.Marked {
+		be = "marked"
+	}
+	if o.Clipped {
+		be = trimmedComma(be, "a wing clipped")
+	}
+	c.field("They are", be, ink(14), 1)
+	if !o.Taken.IsZero() {
+		c.field("Taken", o.Taken.Day(c.r.View.Zone()).Short(), ink(14), 1)
+	}
+	c.hair()
+	c.count("queens ordered", strconv.Itoa(o.Queens), ink(14).semi())
+	if o.Claimed > 0 {
+		c.count("claimed", strconv.Itoa(o.Claimed), ink(14).semi())
+	}
+	c.count("handed over", strconv.Itoa(len(o.Handed)), ink(14).semi())
+	c.count("still owed", strconv.Itoa(o.Open()), ink(14).semi())
+	fit := c.queensFor(o)
+	if o.Open() > 0 {
+		c.count("in cages that will do", strconv.Itoa(len(fit)), ink(14).semi())
+	}
+	c.y -= 8
+	c.links("Queens handed over", c.caged(o.Handed))
+	if o.Open() > 0 {
+		c.links("Queens that will do", fit)
+	}
+	for _, f := range c.r.About(o.Order.Subject()) {
+		c.finding(f)
+	}
+	c.book(o.Order.Subject())
+}
+
+func trimmedComma(a, b string) string {
+	if a == "" {
+		return b
+	}
+	return a + ", " + b
+}
+
+// orderDue says by when the queens are wanted, and how long that is.
+func (c *cardDraw) orderDue(o *book.Order) string {
+	switch {
+	case o.Closed:
+		return "closed"
+	case o.Open() == 0:
+		return "all handed over"
+	case o.By.IsZero():
+		return "by no day"
+	}
+	said := "by " + o.By.Short() + ", " + daysAway(o.By.Sub(c.r.Day))
+	if !o.From.IsZero() && o.From > c.r.Day {
+		said = "from " + o.From.Short() + ", " + said
+	}
+	return said
+}
+
+func (c *cardDraw) dueFont(o *book.Order) font {
+	if o.Open() > 0 && !o.By.IsZero() && o.By < c.r.Day && !c.r.Ahead {
+		return ink(14).semi().as(scene.Act)
+	}
+	return ink2(14)
+}
+
+// queensFor are the mated queens in cages that will do for an order.
+func (c *cardDraw) queensFor(o *book.Order) (all []linked) {
+	for q := range c.r.View.Queens() {
+		if q.Caged() && !q.Virgin && o.Takes(q.Line) {
+			all = append(all, c.to(q.Queen.Subject()))
+		}
+	}
+	return all
+}
+
+// person draws the card of somebody who works bees.
+func (c *cardDraw) person(p *book.Person) {
+	c.fit(c.x, c.y+12, p.Name, ink(17).semi(), c.x+c.w)
+	c.fit(c.x, c.y+36, "works bees", ink2(14), c.x+c.w)
+	c.y += 60
+	c.field("Telephone", p.Phone, ink(14), 1)
+	c.heading("Free hours")
+	if !p.Told() {
+		c.para("nobody said when", ink2(14), 1)
+	}
+	for i := range 7 {
+		d := time.Weekday((i + 1) % 7)
+		if f := p.Free[d]; f.Minutes() > 0 {
+			c.count(d.String(), fmt.Sprintf("%02d:%02d to %02d:%02d", f.From/60, f.From%60, f.Until/60, f.Until%60), ink(14))
+		}
+	}
+	c.y -= 8
+	c.awayDays(p)
+	c.book(p.Person.Subject())
+}
+
+// awayDays writes the days off that have not gone by.
+func (c *cardDraw) awayDays(p *book.Person) {
+	var off []book.DaysOff
+	for _, o := range p.Off {
+		if o.To >= c.r.Day {
+			off = append(off, o)
+		}
+	}
+	if len(off) == 0 {
+		return
+	}
+	c.heading("Away")
+	for _, o := range off {
+		c.para(spanWords(o.From, o.To), ink(14), 1)
+	}
+}
+
+// spanWords are days from one to another.
+func spanWords(from, to calendar.Day) string {
+	if from == to {
+		return from.Short()
+	}
+	return from.Short() + " to " + to.Short()
+}
