@@ -131,6 +131,8 @@ func (g *lidBrush) state() {
 func (g *lidBrush) filled() {
 	line := g.Condition.Line()
 	switch {
+	case g.Wash != scene.None:
+		g.part(g.notched, g.Wash, solid(scene.Ink, g.outlineWidth()), true)
 	case g.Condition == scene.Empty:
 		width := 1.2
 		if g.Size >= 60 {

@@ -21,6 +21,7 @@ type Lid struct {
 	Weak     bool // the wedge, lower right
 	Robbing  bool // the chevrons at the entrance
 	Blank    bool // without its letter
+	Wash     Role // its fill in the place of the condition's, for layers of a map
 
 	Name  string // inside from 64 dp, else under the lid
 	Paint Paint  // the keeper's strokes, lower left (from 24 dp)

@@ -8,7 +8,7 @@ var windowCommands = []Command{
 	{Name: "today", Does: "Today", Keys: "Alt+T", Why: noBook, Do: enter(Today)},
 	{Name: "yard", Does: "Yard", Keys: "Alt+Y", Why: noBook, Do: enter(Yard)},
 	{Name: "numbers", Does: "My numbers", Keys: "Alt+U", Why: noBook, Do: enter(Numbers)},
-	{Name: "about", Does: "Book, and how to read a lid", Keys: "Alt+B", Why: noBook, Do: enter(About)},
+	{Name: "about", Does: "Book, and how to read a lid", Keys: "Alt+B", Why: noBook, Do: toBook},
 
 	{Name: "late day", Does: "the late day of a batch: what waiting costs, the ways out", Keys: "Alt+L", Word: "The ways out", Why: noLate, Do: pure(State.toLate)},
 	{Name: "give ready", Does: "give cells to the nucs that are ready", Word: "Give cells", Why: noReady, Do: pure(giveReady)},
@@ -54,7 +54,9 @@ var windowCommands = []Command{
 	{Name: "fit", Does: "the whole yard", Keys: "Ctrl+0", Why: noMap, Do: pure(State.fitted)},
 	{Name: "layer condition", Does: "map by condition", Why: noBook, Do: layer(ByCondition)},
 	{Name: "layer due", Does: "map by what is due", Why: noBook, Do: layer(ByDue)},
+	{Name: "layer strength", Does: "map by strength as recorded: sides with bees", Why: noBook, Do: layer(ByStrength)},
 	{Name: "layer batch", Does: "map by batch", Why: noBook, Do: layer(ByBatch)},
+	{Name: "next layer", Does: "next layer of the map: condition, due, strength, batch", Keys: "Alt+5", Why: noMap, Do: pure(State.nextLayer)},
 	{Name: "layers", Does: "choose what the map shows", Why: noMap, Do: menu(LayerMenu)},
 	{Name: "yards", Does: "choose a yard", Keys: "Ctrl+L", Why: noBook, Do: menu(YardMenu)},
 
@@ -64,7 +66,6 @@ var windowCommands = []Command{
 	{Name: "sheet", Does: "the card, where it has no room", Keys: "Enter", Why: noSheet, Do: pure(func(s State) State { s.Sheet = true; return s })},
 	{Name: "leave", Does: "leave list, filter, selection", Keys: "Escape", Do: pure(State.leave)},
 	{Name: "keys", Does: "the keys", Keys: "? Shift+?", Do: pure(State.keysShown)},
-
 }
 
 // textSizes are the sizes of text there are.
@@ -90,6 +91,12 @@ func (s State) entered(r Room) State {
 
 func layer(l Layer) func(State) (State, []Effect) {
 	return pure(func(s State) State { s.Layer, s.Menu = l, NoMenu; return s })
+}
+
+// nextLayer is the window with the next layer of the map.
+func (s State) nextLayer() State {
+	s.Layer = map[Layer]Layer{ByCondition: ByDue, ByDue: ByStrength, ByStrength: ByBatch}[s.Layer]
+	return s
 }
 
 func menu(m Menu) func(State) (State, []Effect) {

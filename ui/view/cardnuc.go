@@ -79,7 +79,7 @@ func (c *cardDraw) stands(n *state.Nuc) string {
 			words = append(words, fmt.Sprintf("place %d", n.Place))
 		}
 	}
-	words = append(words, "entrance "+bearing(n.NucNamed.Entrance+c.turnOf(n)))
+	words = append(words, "entrance "+bearing(n.NucNamed.Entrance+n.Turn()))
 	return strings.Join(words, ", ")
 }
 

@@ -64,7 +64,7 @@ func (g *ground) feature(f book.FeatureDrawn) {
 		g.add(scene.Poly{Points: points, Open: true, Stroke: stroke(scene.Ink3, max(2, g.camera.Length(f.Width)*0.5))})
 	case book.VehicleSpot:
 		spot := g.vehicle(points[0])
-		g.taken = append(g.taken, spot.Inset(-2))
+		g.take(spot.Inset(-2))
 		g.add(scene.Rect{Area: spot, Radius: 2, Stroke: scene.Stroke{Role: scene.Ink2, Width: 1.2, Dash: [2]float64{4, 3}}})
 	case book.Dwelling:
 		g.add(scene.Poly{Points: points, Fill: scene.Sunk, Stroke: stroke(scene.Ink2, 1.2)})
@@ -85,7 +85,7 @@ func (g *ground) vehicle(c scene.Point) scene.Area {
 func (g *ground) tree(c scene.Point, r float64) {
 	g.add(scene.Circle{At: c, Radius: r * 0.85, Fill: scene.Tree, Stroke: stroke(scene.TreeLine, 1.2)},
 		scene.Circle{At: c, Radius: 1.6, Fill: scene.TreeLine})
-	g.taken = append(g.taken, scene.Around(c, r*1.7))
+	g.take(scene.Around(c, r*1.7))
 }
 
 // hedge draws a row of bushes along the points.
@@ -120,7 +120,7 @@ func (g *ground) track(points []scene.Point, width float64) {
 // keep keeps names off a line of the given width.
 func (g *ground) keep(points []scene.Point, width float64) {
 	for _, c := range along(smooth(points), max(width, 6)) {
-		g.taken = append(g.taken, scene.Around(c, width))
+		g.take(scene.Around(c, width))
 	}
 }
 

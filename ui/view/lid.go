@@ -9,37 +9,29 @@ import (
 // lidOf is the lid of a nuc, the same on map, grid, wall, lists and card; what
 // a place leaves out it takes away.
 func (p *sheet) lidOf(n *state.Nuc, centre scene.Point, size float64) scene.Lid {
-	r := p.reading
-	subject := n.Nuc.Nuc.Subject()
-	ref := state.RefOf(subject)
+	subject, tag := n.Nuc.Nuc.Subject(), n.Tag()
 	return scene.Lid{
-		At: centre, Size: size, Condition: scene.Condition(n.Presumed.Condition), Seen: n.Presumed.Seen && !r.Ahead,
-		Entrance: n.NucNamed.Entrance + p.turnOf(n), Timed: n.Timed, Used: n.Used,
+		At: centre, Size: size, Condition: scene.Condition(n.Presumed.Condition), Seen: n.Presumed.Seen && !p.reading.Ahead,
+		Entrance: n.NucNamed.Entrance + n.Turn(), Timed: n.Timed, Used: n.Used,
 		NeedsYou: n.NeedsYou, Ahead: p.away, Caught: caught(n), Paint: scene.Paint(n.Paint),
-		Selected: p.s.Selection.Has(subject) || p.batchChosen(n), Hover: p.hovered(n, ref),
-		Tag: scene.Tag{Ref: ref, Reason: p.reason(n)},
+		Selected: p.s.Selection.Has(subject) || p.batchChosen(n), Hover: p.hovered(n, tag.Ref),
+		Tag: tag,
 	}
 }
 
 // batchChosen tells whether the batch of a nuc's queen is selected.
 func (p *sheet) batchChosen(n *state.Nuc) bool {
 	b := n.Holds.Batch
-	return !b.IsZero() && p.s.Selection.Has(b.Subject())
+	return !b.IsZero() && p.s.Selection.Len() > 0 && p.s.Selection.Has(b.Subject())
 }
 
 // hovered tells whether the pointer is over a nuc, or over the batch of its
 // queen.
 func (p *sheet) hovered(n *state.Nuc, ref scene.Ref) bool {
-	h := p.s.Hover.Ref
-	return h == ref || h.Kind == book.KindBatch.String() && h == state.RefOf(n.Holds.Batch.Subject())
-}
-
-// turnOf is how far a nuc is turned with its stand.
-func (p *sheet) turnOf(n *state.Nuc) float64 {
-	if n.Stand.IsZero() {
-		return 0
+	if h := p.s.Hover.Ref; h.Kind != book.KindBatch.String() {
+		return h == ref
 	}
-	return p.reading.View.Stand(n.Stand).Turn
+	return p.hoverBatch == n.Holds.Batch.Subject()
 }
 
 // caught tells whether a nuc is without a queen since she was caught.
@@ -63,16 +55,6 @@ var (
 		"blue": scene.Blue, "sky": scene.Sky, "black": scene.Black, "orange": scene.Orange,
 	}
 )
-
-// reason is the one line that a lid shows when the pointer rests on it.
-func (p *sheet) reason(n *state.Nuc) string {
-	for _, f := range n.Findings {
-		if f.NeedsYou() {
-			return n.Name + "  " + f.What
-		}
-	}
-	return n.Name + "  " + n.Presumed.Why
-}
 
 // small is a lid for a list: without rim, corner and strokes.
 func small(l scene.Lid) scene.Lid {

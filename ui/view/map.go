@@ -3,7 +3,6 @@ package view
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
@@ -18,7 +17,7 @@ type ground struct {
 	camera scene.Camera
 	yard   *book.Yard
 	r      *state.Reading
-	taken  []scene.Area // where lids, names and colonies lie: no name goes there
+	taken  claims // where lids, names and colonies lie: no name goes there
 }
 
 // mapPane draws a yard's ground with all that stands on it, its scale and the
@@ -73,52 +72,9 @@ func (p *sheet) layersEnd(a scene.Area) float64 {
 	return a.Right() - 14
 }
 
-// layer is a layer of the map: its word and its command.
-type layer struct {
-	word, command string
-	layer         state.Layer
-}
-
-// mapLayers are the layers of the map, the last first.
-var mapLayers = []layer{{"Batch", "layer batch", state.ByBatch}, {"Due", "layer due", state.ByDue}, {"Condition", "layer condition", state.ByCondition}}
-
-// layers writes the map's layers up to x, in a small window only the one shown,
-// which opens the list of all, and gives where they begin.
-func (p *sheet) layers(x, y, from float64) float64 {
-	if p.l.Window.W < fewLayers {
-		return p.layerChoice(x, y)
-	}
-	for _, l := range mapLayers {
-		f := ink2(13)
-		on := p.s.Layer == l.layer
-		if on {
-			f = f.semi()
-		}
-		left := x - p.width(l.word, f)
-		if left < from {
-			break
-		}
-		p.link(left, y, l.word, ink2(13), l.command, on)
-		x = left - 16
-	}
-	return x
-}
-
-// fewLayers is the width of the window, dp, below which the layers of the map
-// are in one list.
-const fewLayers = 1440.0
-
-// layerChoice writes the layer shown, which opens the list of layers.
-func (p *sheet) layerChoice(x, y float64) float64 {
-	i := slices.IndexFunc(mapLayers, func(l layer) bool { return l.layer == p.s.Layer })
-	p.add(scene.Poly{Points: []scene.Point{at(x-9, y-8), at(x, y-8), at(x-4.5, y-2)}, Fill: scene.Ink2})
-	from := p.right(x-15, y, mapLayers[i].word, ink(13).semi())
-	p.command(target(scene.Area{X: from - 6, Y: y - 14, W: x - from + 12, H: 20}), "layers")
-	return from - 16
-}
-
 // draw draws the ground, then what stands on it, then names.
 func (g *ground) draw() {
+	g.taken.frame = g.frame
 	g.rect(g.frame, scene.Map)
 	g.crosses()
 	for _, draw := range []func(book.FeatureDrawn){g.shadow, g.feature} {
@@ -175,10 +131,7 @@ func (g *ground) margin(a scene.Area) {
 		g.add(scene.Icon{At: at(end+8, y+5), Size: 20, Symbol: scene.WindIcon, Role: scene.Ink2})
 		end = g.text(end+24, y+9, "wind "+figure(wind)+" m/s", ink2(12)) + 20
 	}
-	note := "lids larger than true"
-	if from := a.Right() - 14 - g.width(note, ink2(12)); from > end {
-		g.text(from, y+9, note, ink2(12))
-	}
+	g.layerLegend(end, y+9, a.Right()-14)
 }
 
 // scaleMetres is a round length that shows 60 to 150 dp long.
@@ -210,6 +163,9 @@ func (p *sheet) reasonLine(a scene.Area) {
 	p.rule(a.X, y, a.Right(), y, scene.Hair)
 	x := a.X + state.Edge
 	if p.s.Hover.Reason == "" || p.s.Hover.Ref.Kind == state.CommandRef {
+		if p.hintLine(x, y+21, a.Right()-14) {
+			return
+		}
 		p.fit(x, y+21, "Point at a nuc, and here is what there is to know of it", ink3(13), a.Right()-14)
 		return
 	}

@@ -18,25 +18,20 @@ func (g *ground) name(text string, f font, places []scene.Point) (scene.Area, bo
 		if !g.free(box) {
 			continue
 		}
-		g.taken = append(g.taken, box)
+		g.take(box)
 		g.centre(c.X, c.Y, text, f)
 		return box, true
 	}
 	return scene.Area{}, false
 }
 
+// take keeps names off an area.
+func (g *ground) take(a scene.Area) { g.taken.take(a) }
+
 // free tells whether a box lies in the frame and touches nothing taken.
 func (g *ground) free(box scene.Area) bool {
 	in := g.frame.Inset(2)
-	if box.X < in.X || box.Y < in.Y || box.Right() > in.Right() || box.Bottom() > in.Bottom() {
-		return false
-	}
-	for _, t := range g.taken {
-		if t.Overlaps(box) {
-			return false
-		}
-	}
-	return true
+	return box.X >= in.X && box.Y >= in.Y && box.Right() <= in.Right() && box.Bottom() <= in.Bottom() && g.taken.free(box)
 }
 
 // standNames writes the letters of stands and the names of single boxes and
@@ -49,13 +44,11 @@ func (g *ground) standNames(spots []spot) {
 		}
 		box, ok := g.name(s.Letter, letter, around(s.at, s.lid+s.gap()/2+4, g.width(s.Letter, letter)))
 		if ok {
-			g.hit(scene.Around(box.Centre(), leastTarget), state.RefOf(s.Stand.Stand.Subject()), "stand "+s.Letter+": its nucs")
+			g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
 		}
 	}
-	for c := range g.r.View.Colonies() {
-		if c.Yard == g.yard.Yard {
-			g.name(c.Name, small, below(g.camera.Screen(state.OnGround(c.At))))
-		}
+	for _, c := range g.r.Colonies(g.yard.Yard) {
+		g.name(c.Name, small, below(g.camera.Screen(state.OnGround(c.At))))
 	}
 	for _, s := range spots {
 		if s.Places <= 1 && s.lid >= mapLidLeast {

@@ -1,19 +1,21 @@
 package view
 
 import (
+	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
 
 // sheet is a scene being drawn, with what it is drawn from.
 type sheet struct {
-	reading *state.Reading
-	away    bool
-	marks   []scene.Mark
-	measure scene.Measurer
-	s       state.State
-	l       state.Layout
-	names   []func() // what is written over the handle of the day
+	reading    *state.Reading
+	away       bool
+	hoverBatch book.Subject // the batch that the pointer is over
+	marks      []scene.Mark
+	measure    scene.Measurer
+	s          state.State
+	l          state.Layout
+	names      []func() // what is written over the handle of the day
 }
 
 // font is a look of text.

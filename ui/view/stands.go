@@ -1,23 +1,18 @@
 package view
 
 import (
-	"cmp"
 	"math"
 	"slices"
-	"strconv"
 
-	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
 
-// spot is a stand on the map: where it is, how large its lids are, and which
-// nucs stand on it.
+// spot is a stand on the map: where it is and how large its lids are.
 type spot struct {
-	*book.Stand
-	at   scene.Point
-	lid  float64
-	nucs []*state.Nuc
+	*state.Standing
+	at  scene.Point
+	lid float64
 }
 
 // Sizes of lids on the map, dp.
@@ -36,38 +31,39 @@ const (
 	mapLidNearly = 18.0
 )
 
-// stands draws all stands with their lids and gives them.
+// stands draws the stands in sight with their lids and gives them.
 func (g *ground) stands() []spot {
-	on := map[book.StandID][]*state.Nuc{}
-	for _, n := range g.r.In(g.yard.Yard) {
-		on[n.Stand] = append(on[n.Stand], n)
+	all := g.r.Standing(g.yard.Yard)
+	most := g.mostLid()
+	spots := make([]spot, 0, len(all))
+	nucs := 0
+	for i := range all {
+		s := spot{Standing: &all[i], at: g.camera.Screen(all[i].On)}
+		s.lid = lidSize(s.Standing, g.camera.Length(s.Apart), most)
+		if scene.Around(s.at, 2*s.reach()+mapLidMost).Overlaps(g.frame) {
+			spots, nucs = append(spots, s), nucs+len(s.Nucs)
+		}
 	}
-	var spots []spot
-	for s := range g.r.View.Stands(g.yard.Yard) {
-		spots = append(spots, spot{Stand: s, at: g.camera.Screen(state.OnGround(s.At)), nucs: on[s.Stand]})
+	g.marks = slices.Grow(g.marks, len(spots)+nucs+64)
+	for i := range spots {
+		g.plate(&spots[i])
 	}
-	g.size(spots)
-	for _, s := range spots {
-		g.plate(s)
-	}
-	g.nucs(spots)
+	g.nucs(spots, nucs)
 	return spots
 }
 
-// nucs draws the nucs of all stands: first the frames of those chosen, so that
-// they cover no neighbour, then the lids.
-func (g *ground) nucs(spots []spot) {
+// nucs draws the nucs of the stands, n of them: first the frames of those chosen,
+// so that they cover no neighbour, then the lids.
+func (g *ground) nucs(spots []spot, n int) {
 	filter := state.FilterBy(g.s.Filter)
-	n := 0
-	for _, s := range spots {
-		n += len(s.nucs)
-	}
 	lids, nucs := make([]scene.Lid, 0, n), make([]*state.Nuc, 0, n)
-	g.marks = slices.Grow(g.marks, n+64)
-	g.taken = slices.Grow(g.taken, n+64)
-	for _, s := range spots {
-		for _, n := range s.nucs {
+	for i := range spots {
+		s := &spots[i]
+		for _, n := range s.Nucs {
 			l := g.mapLid(n, s)
+			if !scene.Around(l.At, l.Size+mapLid).Overlaps(g.frame) {
+				continue
+			}
 			l.Faded = !filter.Shows(n)
 			place := scene.Around(l.At, l.Size)
 			if frame, ok := frameOf(l); ok {
@@ -75,20 +71,26 @@ func (g *ground) nucs(spots []spot) {
 				place = frame.Area
 			}
 			lids, nucs = append(lids, l), append(nucs, n)
-			g.taken = append(g.taken, place)
+			if l.Size >= mapLidLeast { // below it no names are written
+				g.take(place)
+			}
 		}
 	}
-	for i, l := range lids {
-		if l.Size < mapLidLeast {
-			g.add(cell(l))
-			continue
-		}
-		l.Selected, l.Hover = false, false
-		g.add(l)
-		if g.s.Layer == state.ByBatch {
-			g.batchNumber(nucs[i], l)
-		}
+	for i := range lids {
+		g.lid(nucs[i], &lids[i])
 	}
+}
+
+// lid draws one lid with what the layer writes on it, or a cell where it is too
+// small.
+func (g *ground) lid(n *state.Nuc, l *scene.Lid) {
+	if l.Size < mapLidLeast {
+		g.add(g.cell(n, l))
+		return
+	}
+	l.Selected, l.Hover = false, false
+	g.add(*l)
+	g.layerFigure(n, l)
 }
 
 // frameOf is the frame of a lid that is selected or under the pointer.
@@ -107,63 +109,40 @@ func frameOf(l scene.Lid) (scene.Rect, bool) {
 
 // cell is a lid too small for letter and signs: a flat square, hollow where
 // nobody saw what it holds.
-func cell(l scene.Lid) scene.Rect {
+func (g *ground) cell(n *state.Nuc, l *scene.Lid) scene.Rect {
 	r := scene.Rect{Area: scene.Around(l.At, l.Size), Fill: scene.Paper, Stroke: stroke(l.Condition.Line(), 1), Tag: l.Tag}
 	switch {
 	case l.Faded:
 		r.Stroke = stroke(scene.Rule, 1)
+	case g.s.Layer == state.ByStrength:
+		r.Fill, r.Stroke = strengthLook(n).fill, stroke(scene.Ink2, 1)
 	case l.Seen && l.Condition.Fill() != scene.None:
 		r.Fill = l.Condition.Fill()
 	}
 	return r
 }
 
-// size gives every stand the largest lids that do not reach its neighbour.
-func (g *ground) size(spots []spot) {
+// mostLid is the largest a lid gets at this zoom.
+func (g *ground) mostLid() float64 {
 	zoom := g.camera.Scale / scene.Fit(g.r.Ground(g.yard.Yard), g.frame).Scale
-	most := min(max(mapLid*math.Sqrt(zoom), mapLidFull), mapLidMost)
-	apart := nearest(spots)
-	for i := range spots {
-		nearest := apart[i]
-		wide := 1.0
-		if spots[i].Places > 1 {
-			wide = standWide
-		}
-		lid := nearest * 0.97 / wide
-		switch {
-		case lid > mapLidNearly:
-			lid = max(lid, mapLidFull)
-		case lid < mapLidRead && spots[i].Places <= 1:
-			lid = min(lid*mapLap, mapLidRead)
-		}
-		spots[i].lid = min(max(lid, mapCell), most)
-	}
+	return min(max(mapLid*math.Sqrt(zoom), mapLidFull), mapLidMost)
 }
 
-// nearest is how far each spot lies from its neighbour, the wider way of the
-// two. Spots are walked from west to east, so that only those in between are
-// compared and a yard of thousands stays quick.
-func nearest(spots []spot) []float64 {
-	byX := make([]int, len(spots))
-	for i := range byX {
-		byX[i] = i
+// lidSize is how large the lids of a stand are whose neighbour is so far, dp:
+// the largest that do not reach it.
+func lidSize(s *state.Standing, apart, most float64) float64 {
+	wide := 1.0
+	if s.Places > 1 {
+		wide = standWide
 	}
-	slices.SortFunc(byX, func(i, j int) int { return cmp.Compare(spots[i].at.X, spots[j].at.X) })
-	apart := make([]float64, len(spots))
-	for at, i := range byX {
-		best := math.Inf(1)
-		for _, step := range []int{-1, +1} {
-			for k := at + step; k >= 0 && k < len(byX); k += step {
-				d := spots[byX[k]].at.Sub(spots[i].at)
-				if math.Abs(d.X) >= best {
-					break
-				}
-				best = min(best, max(math.Abs(d.X), math.Abs(d.Y)))
-			}
-		}
-		apart[i] = best
+	lid := apart * 0.97 / wide
+	switch {
+	case lid > mapLidNearly:
+		lid = max(lid, mapLidFull)
+	case lid < mapLidRead && s.Places <= 1:
+		lid = min(lid*mapLap, mapLidRead)
 	}
-	return apart
+	return min(max(lid, mapCell), most)
 }
 
 // standWide is how far stands of four lie apart at least, in lids: two lids, the
@@ -174,68 +153,64 @@ const standWide = 3.05
 const lidGap = 5.0
 
 // gap is how far apart the lids of a stand lie: less where they are small.
-func (s spot) gap() float64 { return min(lidGap, s.lid/5) }
+func (s *spot) gap() float64 { return min(lidGap, s.lid/5) }
+
+// half is half of how wide and high the plate of a stand is before it is turned.
+func (s *spot) half() (w, h float64) {
+	h = s.lid + s.gap()/2 + 3
+	if s.Places > 4 {
+		return (s.lid+s.gap())*float64(s.Places)/2 + 3, s.lid/2 + 3
+	}
+	return h, h
+}
+
+// reach is how far a stand with its lids reaches from its middle at most.
+func (s *spot) reach() float64 {
+	w, h := s.half()
+	return math.Hypot(w, h)
+}
 
 // plate draws a stand of several places.
-func (g *ground) plate(s spot) {
+func (g *ground) plate(s *spot) {
 	if s.Places <= 1 {
 		return
 	}
-	half := s.lid + s.gap()/2 + 3
-	w := half
-	if s.Places > 4 {
-		w = (s.lid+s.gap())*float64(s.Places)/2 + 3
-		half = s.lid/2 + 3
+	w, h := s.half()
+	box := scene.Area{X: s.at.X - w, Y: s.at.Y - h, W: 2 * w, H: 2 * h}
+	tag := scene.Tag{Ref: s.Ref, Reason: s.Says}
+	if s.lid >= mapLidLeast {
+		g.take(box)
 	}
-	corners := []scene.Point{at(-w, -half), at(w, -half), at(w, half), at(-w, half)}
+	if s.Turn == 0 {
+		g.add(scene.Rect{Area: box, Fill: scene.Panel, Stroke: stroke(scene.Rule, 1), Tag: tag})
+		return
+	}
+	corners := []scene.Point{at(-w, -h), at(w, -h), at(w, h), at(-w, h)}
 	for i := range corners {
 		corners[i] = s.at.Add(turned(corners[i], s.Turn))
 	}
-	g.taken = append(g.taken, scene.Area{X: s.at.X - w, Y: s.at.Y - half, W: 2 * w, H: 2 * half})
-	g.add(scene.Poly{Points: corners, Fill: scene.Panel, Stroke: stroke(scene.Rule, 1), Tag: scene.Tag{
-		Ref: state.RefOf(s.Stand.Stand.Subject()), Reason: "stand " + s.Letter + ": its nucs",
-	}})
+	g.add(scene.Poly{Points: corners, Fill: scene.Panel, Stroke: stroke(scene.Rule, 1), Tag: tag})
 }
 
 // mapLid is a lid on its place of a stand, turned with it. Its clock shows
 // when most of the time is used, and in the layer of what is due.
-func (g *ground) mapLid(n *state.Nuc, s spot) scene.Lid {
+func (g *ground) mapLid(n *state.Nuc, s *spot) scene.Lid {
 	l := g.lidOf(n, s.at.Add(turned(offset(n, s), s.Turn)), s.lid)
 	l.Turn = s.Turn
 	l.Timed = l.Timed && (l.Used > clockShows || g.s.Layer == state.ByDue)
-	l.NoRim = !l.Timed
-	if g.s.Layer == state.ByBatch {
-		l.Blank = true
-	}
 	if s.lid < 24 {
 		l.Paint = scene.NoPaint
 	}
+	g.layered(n, &l)
+	l.NoRim = !l.Timed
 	return l
 }
-
-// batchNumber writes the number of a nuc's batch on its lid.
-func (g *ground) batchNumber(n *state.Nuc, l scene.Lid) {
-	if n.Holds.Batch.IsZero() || l.Faded || l.Size < mapLidNumber {
-		return
-	}
-	role := scene.Ink
-	if l.Seen {
-		role = l.Condition.Letter()
-	}
-	g.add(scene.Text{
-		At: l.At, Text: strconv.Itoa(g.r.View.Batch(n.Holds.Batch).Number), Size: l.Size * 0.46,
-		Weight: scene.Bold, Anchor: scene.Centre, Middle: true, Role: role,
-	})
-}
-
-// mapLidNumber is the least lid that carries a number, dp.
-const mapLidNumber = 18.0
 
 // clockShows is the share of the time used from which the map shows a clock.
 const clockShows = 0.85
 
 // offset is where a lid lies from the middle of its stand before it is turned.
-func offset(n *state.Nuc, s spot) scene.Point {
+func offset(n *state.Nuc, s *spot) scene.Point {
 	switch {
 	case s.Places <= 1 || n.Place < 1:
 		return scene.Point{}
@@ -254,11 +229,11 @@ func turned(p scene.Point, degrees float64) scene.Point {
 
 // colonies draws the full-size colonies with their names.
 func (g *ground) colonies() {
-	for c := range g.r.View.Colonies() {
-		if c.Yard != g.yard.Yard {
+	for _, c := range g.r.Colonies(g.yard.Yard) {
+		o := g.camera.Screen(state.OnGround(c.At))
+		if !scene.Around(o, 22).Overlaps(g.frame) {
 			continue
 		}
-		o := g.camera.Screen(state.OnGround(c.At))
 		ref := state.RefOf(c.Colony.Subject())
 		p := scene.Rect{Area: scene.Around(o, 20), Radius: 2, Fill: scene.Panel, Stroke: stroke(scene.Ink, 1.8)}
 		if g.s.Selection.Has(c.Colony.Subject()) {
@@ -266,6 +241,6 @@ func (g *ground) colonies() {
 		}
 		p.Tag = scene.Tag{Ref: ref, Reason: c.Name + "  " + roles(c)}
 		g.add(p, scene.Rect{Area: scene.Around(o, 11), Radius: 1, Stroke: stroke(scene.Ink, 1.01)})
-		g.taken = append(g.taken, scene.Around(o, 22))
+		g.take(scene.Around(o, 22))
 	}
 }

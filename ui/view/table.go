@@ -204,7 +204,7 @@ func (t *tableDraw) foot(fit, all int) {
 
 func (t *tableDraw) row(n *state.Nuc, a scene.Area) {
 	subject := n.Nuc.Nuc.Subject()
-	tag := scene.Tag{Ref: state.RefOf(subject), Reason: t.reason(n)}
+	tag := n.Tag()
 	row := scene.Rect{Area: a, Tag: tag}
 	if t.hovers(tag.Ref) {
 		row.Fill = scene.Sunk

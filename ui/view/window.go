@@ -11,6 +11,7 @@ func Window(s state.State, m scene.Measurer) scene.Scene {
 	p := &sheet{measure: m, s: s, l: s.Layout()}
 	if s.Book != nil {
 		p.reading, p.away = s.Reading(), s.Away()
+		p.hoverBatch = state.SubjectOf(s.Hover.Ref)
 	}
 	p.rect(p.l.Window, scene.Ground)
 	switch {

@@ -24,7 +24,7 @@ func looks(t *rapid.T, base state.State) state.State {
 	s.Room = state.Room(rapid.IntRange(0, 2).Draw(t, "room"))
 	s.Pane = state.Pane(rapid.IntRange(0, 4).Draw(t, "pane"))
 	s.Part = state.Part(rapid.IntRange(0, 2).Draw(t, "part"))
-	s.Layer = state.Layer(rapid.IntRange(0, 2).Draw(t, "layer"))
+	s.Layer = state.Layer(rapid.IntRange(0, 3).Draw(t, "layer"))
 	s.Day = today + calendar.Day(rapid.IntRange(-9, 30).Draw(t, "day"))
 	s.Sheet = rapid.Bool().Draw(t, "sheet")
 	s.Filter = rapid.SampledFrom([]string{"", "needs you", "batch 2", "nothing is called this"}).Draw(t, "filter")
@@ -58,7 +58,7 @@ func TestTextStaysInItsPane(t *testing.T) {
 			if w.box.X < w.clip.X-8 || w.box.Right() > w.clip.Right()+8 {
 				rt.Fatalf("%q fills %.0f to %.0f, its pane %.0f to %.0f", w.Text.Text, w.box.X, w.box.Right(), w.clip.X, w.clip.Right())
 			}
-			if w.Size < 12 && !strings.Contains("0123456789", w.Text.Text[:1]) {
+			if w.Size < 12 && !strings.ContainsRune("0123456789−", []rune(w.Text.Text)[0]) {
 				rt.Fatalf("%q is set in %v dp, too small to read", w.Text.Text, w.Size)
 			}
 		}

@@ -1,0 +1,196 @@
+package view
+
+import (
+	"slices"
+	"strconv"
+	"unicode/utf8"
+
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// layer is a layer of the map: its word and its command.
+type layer struct {
+	word, command string
+	layer         state.Layer
+}
+
+// mapLayers are the layers of the map, the last first.
+var mapLayers = []layer{
+	{"Batch", "layer batch", state.ByBatch},
+	{"Strength", "layer strength", state.ByStrength},
+	{"Due", "layer due", state.ByDue},
+	{"Condition", "layer condition", state.ByCondition},
+}
+
+// layers writes the map's layers up to x, or only the one shown, which opens the
+// list of all, where they have no room from there on; it gives where they begin.
+func (p *sheet) layers(x, y, from float64) float64 {
+	if p.l.Window.W < fewLayers || p.layersWidth() > x-from {
+		return p.layerChoice(x, y)
+	}
+	for _, l := range mapLayers {
+		f := ink2(13)
+		on := p.s.Layer == l.layer
+		if on {
+			f = f.semi()
+		}
+		left := x - p.width(l.word, f)
+		p.link(left, y, l.word, ink2(13), l.command, on)
+		x = left - layersApart
+	}
+	return x
+}
+
+// layersWidth is how wide all layers are side by side.
+func (p *sheet) layersWidth() (w float64) {
+	for _, l := range mapLayers {
+		w += p.width(l.word, ink2(13).semi()) + layersApart
+	}
+	return w
+}
+
+const (
+	layersApart = 16.0
+	// fewLayers is the width of the window, dp, below which the layers of the map
+	// are in one list.
+	fewLayers = 1440.0
+)
+
+// layerChoice writes the layer shown, which opens the list of layers.
+func (p *sheet) layerChoice(x, y float64) float64 {
+	i := slices.IndexFunc(mapLayers, func(l layer) bool { return l.layer == p.s.Layer })
+	p.add(scene.Poly{Points: []scene.Point{at(x-9, y-8), at(x, y-8), at(x-4.5, y-2)}, Fill: scene.Ink2})
+	from := p.right(x-15, y, mapLayers[i].word, ink(13).semi())
+	p.command(target(scene.Area{X: from - 6, Y: y - 14, W: x - from + 12, H: 20}), "layers")
+	return from - 16
+}
+
+// layered makes a lid what the layer shows of its nuc.
+func (g *ground) layered(n *state.Nuc, l *scene.Lid) {
+	switch g.s.Layer {
+	case state.ByBatch:
+		l.Blank = true
+	case state.ByDue:
+		l.Blank = n.Due != nil && l.Size >= figureLid
+	case state.ByStrength:
+		l.Weak, l.Robbing, l.NeedsYou, l.Paint = n.Weak(), n.Robbers(), false, scene.NoPaint
+		if l.Condition != scene.Empty {
+			l.Blank, l.Condition, l.Wash, l.Caught, l.Timed = true, scene.Empty, strengthLook(n).fill, false, false
+		}
+	}
+}
+
+// figureLid is the least lid that carries a figure, dp.
+const figureLid = 18.0
+
+// layerFigure writes on a lid what its layer says in figures: its batch, the days
+// to what is due, the sides with bees.
+func (g *ground) layerFigure(n *state.Nuc, l *scene.Lid) {
+	if l.Size < figureLid || l.Faded {
+		return
+	}
+	text, role := "", scene.Ink
+	if l.Seen {
+		role = l.Condition.Letter()
+	}
+	switch {
+	case g.s.Layer == state.ByBatch && !n.Holds.Batch.IsZero():
+		text = strconv.Itoa(g.r.View.Batch(n.Holds.Batch).Number)
+	case g.s.Layer == state.ByDue && n.Due != nil:
+		text = minus(n.Days())
+	case g.s.Layer == state.ByStrength && l.Blank && n.Bees.Said():
+		text, role = figure(n.Bees.Value), strengthLook(n).figure
+	default:
+		return
+	}
+	size := l.Size * 0.46
+	if utf8.RuneCountInString(text) > 2 {
+		size = l.Size * 0.42
+	}
+	g.add(scene.Text{At: l.At, Text: text, Size: size, Weight: scene.Bold, Anchor: scene.Centre, Middle: true, Role: role})
+}
+
+// strengthShade is how strong a nuc looks in the layer of strength.
+type strengthShade struct {
+	fill, figure scene.Role
+	word         string
+}
+
+// strengthShades are the steps of the layer of strength by the share of its sides
+// of comb that bees were last seen on: none seen, under a half, under three
+// quarters, more.
+var strengthShades = [...]strengthShade{
+	{scene.None, scene.Ink2, "not seen"},
+	{scene.Paper, scene.Ink, "under half"},
+	{scene.BarLight, scene.Ink, "half and more"},
+	{scene.Ink2, scene.Paper, "three quarters and more"},
+}
+
+// strengthLook is the step of a nuc.
+func strengthLook(n *state.Nuc) strengthShade {
+	switch share := n.Bees.Value / float64(max(n.NucNamed.Sides, 1)); {
+	case !n.Bees.Said():
+		return strengthShades[0]
+	case share < 0.5:
+		return strengthShades[1]
+	case share < 0.75:
+		return strengthShades[2]
+	default:
+		return strengthShades[3]
+	}
+}
+
+// layerLegend says what the map shows, from x on no further than to, as much as
+// there is room for.
+func (g *ground) layerLegend(x, y, to float64) {
+	switch g.s.Layer {
+	case state.ByDue:
+		g.legendWords(x, y, to, "figure: days left, − past due", "rim: time used")
+	case state.ByBatch:
+		g.legendWords(x, y, to, "figure: number of the batch", "colour: condition")
+	case state.ByStrength:
+		g.strengthLegend(x, y, to)
+	default:
+		g.legendWords(x, y, to, "lids larger than true")
+	}
+}
+
+// legendWords writes as many of the words as fit, up to to.
+func (g *ground) legendWords(x, y, to float64, words ...string) {
+	all := ""
+	for _, w := range words {
+		if all != "" {
+			w = all + "; " + w
+		}
+		if g.width(w, ink2(12)) > to-x {
+			break
+		}
+		all = w
+	}
+	g.right(to, y, all, ink2(12))
+}
+
+// strengthLegend names the steps with their shades.
+func (g *ground) strengthLegend(x, y, to float64) {
+	const swatch = 22.0
+	f := ink2(12)
+	words := make([]string, len(strengthShades))
+	need := 0.0
+	for i, s := range strengthShades {
+		words[i] = s.word
+		need += swatch + g.width(s.word, f) + 12
+	}
+	if lead := "sides with bees, of its sides:"; need+g.width(lead, f)+10 <= to-x {
+		x = g.text(to-need-g.width(lead, f)-10, y, lead, f) + 10
+	} else if need > to-x {
+		words = []string{"not seen", "< ½", "≥ ½", "≥ ¾"}
+	}
+	for i, s := range strengthShades {
+		if x+swatch+g.width(words[i], f) > to {
+			return
+		}
+		g.add(scene.Lid{At: at(x+8, y-4), Size: 16, Condition: scene.Empty, Wash: s.fill, Entrance: 180, NoRim: true, Blank: true})
+		x = g.text(x+swatch-2, y, words[i], f) + 12
+	}
+}
