@@ -53,16 +53,16 @@ var plan = []layer{
 	}, why: "a book on disk does not know how it is judged or shown"},
 
 	{dir: "ui/scene", pure: true, why: "marks in world units suit any painter, and a painter needs no domain"},
-	{dir: "ui/state", ours: append(rooms("calendar practice spread unit book course line rules"), "ui/scene"), pure: true, why: "the window as values knows cameras and what is hit, but no view, painter or toolkit"},
-	{dir: "ui/view", ours: append(rooms("calendar practice book course line rules"), "ui/scene", "ui/state"), pure: true, why: "a view is State in, Scene out"},
+	{dir: "ui/state", ours: append(rooms("calendar practice unit spread bee book course line roll founding rules"), "ui/scene"), pure: true, why: "the window as values knows cameras and what is hit, but no view, painter or toolkit"},
+	{dir: "ui/view", ours: append(rooms("calendar practice bee book course line roll founding rules"), "ui/scene", "ui/state"), pure: true, why: "a view is State in, Scene out"},
 	{dir: "ui/paint", ours: []string{"ui/scene", "assets"}, libs: []string{"golang.org/x/image"}, why: "pixels come from a Scene alone"},
-	{dir: "ui/picture", ours: []string{"ui/state", "ui/view", "ui/paint"}, why: "a picture of the window needs no window"},
+	{dir: "ui/picture", ours: append(rooms("calendar roll"), "ui/state", "ui/view", "ui/paint"), why: "a picture of the window needs no window"},
 	{dir: "ui/paper", ours: append(rooms("calendar bee book line rules"), "ui/scene", "ui/state", "ui/paint", "assets"), libs: []string{
 		"codeberg.org/go-pdf/fpdf", "github.com/boombuler/barcode", "golang.org/x/image", "golang.org/x/text",
 	}, why: "what is printed comes from a Reading, like the panes"},
 	{dir: "ui/window", ours: []string{"ui/scene", "ui/state", "ui/view", "ui/paint", "assets"}, libs: []string{fyne}, why: "the window hosts Scenes and sends Msg; books and files are handed to it by cmd"},
 
-	{dir: "cmd/lidmark", ours: []string{"domain", "storage", "ui"}, libs: []string{fyne}, why: "a program joins the rooms and builds none"},
+	{dir: "cmd/lidmark", ours: []string{"domain", "storage", "ui", "assets"}, libs: []string{fyne}, why: "a program joins the rooms and builds none"},
 	{dir: "cmd/lidbook", ours: []string{"domain", "storage", "ui/state", "ui/picture", "ui/paper"}, libs: []string{"github.com/spf13/cobra", "github.com/spf13/pflag"}, why: "the terminal program runs without toolkit and C compiler"},
 
 	{dir: "assets", why: "icons, fonts and licences know no code"},

@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"io"
-	"time"
 
 	"github.com/spf13/cobra"
 
@@ -30,7 +29,8 @@ func calendarCommand(a *app) *cobra.Command {
 		from := v.Today()
 		events := []ics.Event{}
 		for _, d := range rules.Deadlines(v, from, from+calendar.Day(days)) {
-			events = append(events, eventOf(v, d))
+			dl := ics.Deadline{ID: d.ID, Day: d.Day, At: d.At, Hard: d.Hard, What: d.What, Do: d.Do, Alarms: d.Alarms}
+			events = append(events, dl.Event(v.Zone()))
 		}
 		err := storage.WriteFile(args[0], func(w io.Writer) error { return ics.Write(w, events, v.Zone(), a.now) })
 		if err != nil {
@@ -41,20 +41,4 @@ func calendarCommand(a *app) *cobra.Command {
 	})
 	amount(c, &days, "days", 60, "how many days ahead")
 	return c
-}
-
-func eventOf(v *book.View, d rules.Deadline) ics.Event {
-	e := ics.Event{ID: d.ID, Title: d.What, Text: d.Do, Alarms: d.Alarms, Hard: d.Hard}
-	if !d.Hard {
-		e.Day = d.Day
-		return e
-	}
-	const (
-		shown = 15 * time.Minute // a deadline is an instant; calendars show what takes time
-		step  = 5 * time.Minute  // down to a time that one says, to be on the safe side
-	)
-	at := d.At.Truncate(step)
-	e.Title = "By " + hour(at, v.Zone()) + ": " + d.What
-	e.Start, e.End = at.Add(-shown), at
-	return e
 }

@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"io"
-	"iter"
 
 	"github.com/spf13/cobra"
 
@@ -40,7 +39,7 @@ func exportCommand(a *app) *cobra.Command {
 func exporter(v *book.View, form string) (func(io.Writer) error, error) {
 	switch form {
 	case "jsonl":
-		return func(w io.Writer) error { return jsonl.Write(w, withoutErrors(v.Season().Entries())) }, nil
+		return func(w io.Writer) error { return jsonl.WriteSeason(w, v.Season()) }, nil
 	case "nucs":
 		return func(w io.Writer) error { return table.Nucs(v).Write(w, table.Format{}) }, nil
 	case "batches":
@@ -49,15 +48,5 @@ func exporter(v *book.View, form string) (func(io.Writer) error, error) {
 		return func(w io.Writer) error { return table.Looks(v).Write(w, table.Format{}) }, nil
 	default:
 		return nil, &usageError{err: fmt.Errorf("export %q: choose jsonl, nucs, batches or looks", form)}
-	}
-}
-
-func withoutErrors(all iter.Seq[book.Entry]) iter.Seq2[book.Entry, error] {
-	return func(yield func(book.Entry, error) bool) {
-		for e := range all {
-			if !yield(e, nil) {
-				return
-			}
-		}
 	}
 }

@@ -34,16 +34,17 @@ func Of(s state.State, scale float64) (*image.RGBA, error) {
 func pixels(dp, scale float64) int { return int(math.Round(dp * scale)) }
 
 var rooms = map[string]func(*state.State){
-	"late":   ran("late day"),
-	"batch":  func(s *state.State) { selectBatch(s); ran("batch room")(s) },
-	"today":  func(s *state.State) { s.Room = state.Today },
-	"yard":   func(s *state.State) { s.Room, s.Pane = state.Yard, state.Split },
-	"map":    func(s *state.State) { s.Room, s.Pane = state.Yard, state.Map },
-	"lids":   func(s *state.State) { s.Room, s.Pane = state.Yard, state.Lids },
-	"wall":   func(s *state.State) { s.Room, s.Pane = state.Yard, state.Wall },
-	"table":  func(s *state.State) { s.Room, s.Pane = state.Yard, state.Table },
-	"record": func(s *state.State) { *s, _ = state.Update(*s, state.Ran{Command: "type it in"}) },
-	"book":   func(s *state.State) { s.Room = state.About },
+	"late":    ran("late day"),
+	"batch":   func(s *state.State) { selectBatch(s); ran("batch room")(s) },
+	"today":   func(s *state.State) { s.Room = state.Today },
+	"yard":    func(s *state.State) { s.Room, s.Pane = state.Yard, state.Split },
+	"map":     func(s *state.State) { s.Room, s.Pane = state.Yard, state.Map },
+	"lids":    func(s *state.State) { s.Room, s.Pane = state.Yard, state.Lids },
+	"wall":    func(s *state.State) { s.Room, s.Pane = state.Yard, state.Wall },
+	"table":   func(s *state.State) { s.Room, s.Pane = state.Yard, state.Table },
+	"record":  func(s *state.State) { *s, _ = state.Update(*s, state.Ran{Command: "type it in"}) },
+	"numbers": ran("numbers"),
+	"book":    func(s *state.State) { s.Room = state.About },
 
 	"start":   bookless,
 	"steps-1": begun(state.YardStep),

@@ -150,6 +150,8 @@ func (l Layout) TableRows() int { return max(0, int((l.Main.H-TableHead-TableFoo
 // most is how far a place can be scrolled.
 func (s State) most(p Place, l Layout) float64 {
 	switch p {
+	case BookPlace:
+		return max(0, s.bookHeight()-l.Main.H)
 	case NumbersPlace:
 		return s.numbersMost(l)
 	case FillPlace:

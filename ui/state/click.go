@@ -22,62 +22,81 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 	}
 	menu := s.Menu
 	s.Menu = NoMenu
-	switch r.Kind {
-	case CommandRef:
-		if menu == YardMenu && r.ID == "yards" || menu == LayerMenu && r.ID == "layers" || menu == WriterMenu && r.ID == "writer" {
-			return s, nil
-		}
+	switch {
+	case r.Kind == CommandRef && menu.closes(r.ID):
+		return s, nil
+	case r.Kind == CommandRef:
 		return run(s, r.ID)
-	case SortRef:
+	case r.Kind == FieldRef || r.Kind == CaretRef || r.Kind == ChoiceRef:
+		return s.fieldClicked(r, mods), nil
+	case menu != NoMenu && !inMenu[r.Kind]:
+		return s, nil
+	}
+	if does, ok := clicks[r.Kind]; ok {
+		return does(s, r, mods)
+	}
+	return s.pointed(SubjectOf(r), mods.Has(Ctrl)), nil
+}
+
+// closes tells whether a command is the one that opened the menu: a click on it
+// closes the menu again.
+func (m Menu) closes(command string) bool {
+	return m == YardMenu && command == "yards" || m == LayerMenu && command == "layers" || m == WriterMenu && command == "writer"
+}
+
+// inMenu are the kinds that rows of menus have; while a menu is open a click on
+// anything else only closes it.
+var inMenu = map[string]bool{YardRef: true, WriterRef: true, SortRef: true}
+
+// clicks are what a click on a thing of a kind does, where it is no subject of the
+// book.
+var clicks = map[string]func(State, scene.Ref, Mods) (State, []Effect){
+	SortRef: func(s State, r scene.Ref, mods Mods) (State, []Effect) {
 		if c, ok := columnNamed(r.ID); ok {
 			s.Sort = s.Sort.by(c, mods.Has(Shift))
 		}
 		return s, nil
-	case NumberRef:
-		return s.numberClicked(r.ID), nil
-	case CopyRef:
-		return s.restored(r.ID)
-	case GroupRef:
-		return s.grouped(r.ID), nil
-	case YardRef:
-		return s.shows(yardOf(r.ID)), nil
-	case WriterRef:
-		s.Pen.Writer = r.ID
-		s.Prefs = s.recalled(s.Book.Path, r.ID)
-		return s, nil
-	case TaskRef, TickRef, DoneRef:
-		if menu != NoMenu {
-			return s, nil
-		}
-		return s.lineClicked(r)
-	case RowRef:
-		return s.rowClicked(r), nil
-	case RecentRef:
-		return s, []Effect{OpenBook{r.ID}}
-	case StepRef:
-		return s.stepClicked(r), nil
-	case ColumnRef:
-		return s.columnClicked(r), nil
-	case PaneRef:
+	},
+	NumberRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.numberClicked(r.ID), nil },
+	CopyRef:   func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.restored(r.ID) },
+	GroupRef:  func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.grouped(r.ID), nil },
+	YardRef:   func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.shows(yardOf(r.ID)), nil },
+	WriterRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.writes(r.ID), nil },
+	TaskRef:   func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.lineClicked(r) },
+	TickRef:   func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.lineClicked(r) },
+	DoneRef:   func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.lineClicked(r) },
+	RowRef:    func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.rowClicked(r), nil },
+	RecentRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s, []Effect{OpenBook{r.ID}} },
+	StepRef:   func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.stepClicked(r), nil },
+	ColumnRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.columnClicked(r), nil },
+	LinkRef:   func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.followed(r), nil },
+	StrikeRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.struckLine(r.ID) },
+	SuggestRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) {
+		return s.suggested(r.ID, r.Part, s.Typed(r.ID)), nil
+	},
+	PaneRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) {
 		s.Selection, s.Sheet, s.Focus = Selection{}, false, r
 		return s, nil
+	},
+}
+
+// fieldClicked gives the keys to a field or a choice, and takes the answer.
+func (s State) fieldClicked(r scene.Ref, mods Mods) State {
+	switch r.Kind {
 	case FieldRef:
-		return s.WithField(r.ID, FieldOf(s.Field(r.ID).Text)).focused(r), nil
+		return s.WithField(r.ID, FieldOf(s.Field(r.ID).Text)).focused(r)
 	case CaretRef:
-		return s.caretPut(r, mods.Has(Shift)), nil
-	case ChoiceRef:
-		return s.chosenAnswer(r), nil
-	case SuggestRef:
-		return s.suggested(r.ID, r.Part, s.Typed(r.ID)), nil
-	case LinkRef:
-		return s.followed(r), nil
-	case StrikeRef:
-		return s.struckLine(r.ID)
+		return s.caretPut(r, mods.Has(Shift))
+	default:
+		return s.chosenAnswer(r)
 	}
-	if menu != NoMenu {
-		return s, nil
-	}
-	return s.pointed(SubjectOf(r), mods.Has(Ctrl)), nil
+}
+
+// writes is the window in which somebody writes from now on.
+func (s State) writes(name string) State {
+	s.Pen.Writer = name
+	s.Prefs = s.recalled(s.Book.Path, name)
+	return s
 }
 
 // yardOf is the yard of an id; the zero yard for none.

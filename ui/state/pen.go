@@ -91,4 +91,4 @@ func (s State) changed(name string) State {
 }
 
 // chose is the window after a file was chosen.
-func (s State) chose(m Chose) (State, []Effect) { return s.choseAtStart(m) }
+func (s State) chose(m Chose) (State, []Effect) { return s.choseForBook(m) }

@@ -12,6 +12,7 @@ const (
 	CommandRef = "command" // what runs a command; ID is its name
 	SortRef    = "sort"    // the head of a column of the table; ID is its name
 	YardRef    = "show"    // a yard of the menu; ID is its id, or "" for all
+	CopyRef    = "copy"    // a copy of the book; ID is its file
 	WriterRef  = "writer"  // a person of the menu of writers; ID is the name
 	TaskRef    = "task"    // a line of the route; ID is its number from 0
 	PaneRef    = "pane"    // the empty ground of a pane; ID is one of the grounds

@@ -1,9 +1,7 @@
 package view
 
 import (
-	"fmt"
 	"strings"
-	"time"
 
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -47,12 +45,12 @@ func (p *sheet) parted(left, body scene.Area) {
 }
 
 // offer is a way to a book.
-type offer struct{ number, title, text, command string }
+type offer struct{ number, title, text, short, command string }
 
 var offers = []offer{
-	{"1", "Open the demo season", "An invented valley with its yards, nucs and batches, as they stand today. Look round, change things: nothing can break.", "demo"},
-	{"2", "Start a book", "Four short steps: the yard and where it lies, the boxes and entrances, the people, the first batch. About ten minutes.", "start book"},
-	{"3", "Bring a list", "From a table (CSV or XLSX) of nucs, dates and queens. You see what was understood before anything is kept.", "choose list"},
+	{"1", "Open the demo season", "An invented valley with its yards, nucs and batches, as they stand today. Look round, change things: nothing can break.", "An invented valley to look round in", "demo"},
+	{"2", "Start a book", "Four short steps: the yard and where it lies, the boxes and entrances, the people, the first batch. About ten minutes.", "Four short steps, about ten minutes", "start book"},
+	{"3", "Bring a list", "From a table (CSV or XLSX) of nucs, dates and queens. You see what was understood before anything is kept.", "From a table of nucs, dates and queens: CSV, XLSX", "choose list"},
 }
 
 // Heights of the pane of the welcome, dp, below which the slogan, then the
@@ -109,16 +107,29 @@ func (p *sheet) offer(o offer, x, y, w float64, low, main bool) float64 {
 	button := scene.Area{X: x + w - wide, Y: y + 12, W: wide, H: 38}
 	p.text(x, y+35, o.number, ink3(26))
 	if low {
-		button.Y, button.H = y+7, 34
-		p.fit(x+36, y+30, o.title, ink(17).semi(), button.X-12)
-		p.wideButton(button, c.Word, o.command, main)
-		return y + 48
+		return p.lowOffer(o, x, y, button, main)
 	}
 	room := button.X - 22 - (x + 40)
 	p.fit(x+40, y+32, o.title, ink(20).semi(), x+40+room)
 	below := p.wrap(x+40, y+57, o.text, ink2(15), room, 4)
 	p.wideButton(button, c.Word, o.command, main)
 	return max(below+2, y+64)
+}
+
+// lowOffer draws an offer where there is little room, with its words in short
+// where they have some.
+func (p *sheet) lowOffer(o offer, x, y float64, button scene.Area, main bool) float64 {
+	const wordsHigh = 400.0
+	c, _ := state.CommandNamed(o.command)
+	button.Y, button.H = y+7, 34
+	high := 48.0
+	p.fit(x+36, y+30, o.title, ink(17).semi(), button.X-12)
+	if p.l.Foot.Y-p.l.Rooms.Bottom() >= wordsHigh {
+		button.Y, high = y+13, 62
+		p.fit(x+36, y+50, o.short, ink2(14), button.X-12)
+	}
+	p.wideButton(button, c.Word, o.command, main)
+	return y + high
 }
 
 // recentRow is how high a row of a book opened lately is, dp.
@@ -160,81 +171,4 @@ func (p *sheet) recentBook(a scene.Area, path string) {
 	}
 	p.fit(end+14, y, said, ink2(13), a.Right())
 	p.hit(a, ref, "open "+path)
-}
-
-// about draws the room Book: what the open book holds, and how to read a lid.
-func (p *sheet) about() {
-	body := scene.Area{Y: state.RoomsHeight, W: p.l.Window.W, H: p.l.Foot.Y - state.RoomsHeight}
-	left := body
-	if !p.l.Over {
-		left.W = max(300, min(body.W*0.42, 560))
-		p.parted(left, body)
-	}
-	p.clipped(left, scene.Tag{}, func() {
-		p.rect(left, scene.Panel)
-		if p.l.Over {
-			p.bookInShort(left)
-			return
-		}
-		p.bookFacts(left)
-	})
-}
-
-// bookInShort names the book and how much it holds in one line, with the letters
-// below.
-func (p *sheet) bookInShort(a scene.Area) {
-	b, r := p.s.Book, p.s.Present()
-	x, end := a.X+state.Edge, a.Right()-state.Edge
-	said := fmt.Sprintf("%s, %s", plural(b.Season.Len(), "entry", "entries"), plural(len(r.Nucs), "nuc", "nucs"))
-	from := p.right(end, a.Y+24, said, ink2(13))
-	p.fit(x, a.Y+24, b.Name, ink(17).semi(), from-12)
-	p.rule(x, a.Y+36, end, a.Y+36, scene.Rule)
-	p.compact(scene.Area{X: x, Y: a.Y + 26, W: end - x, H: a.H - 26})
-}
-
-// bookFacts says what the open book holds.
-func (p *sheet) bookFacts(a scene.Area) {
-	b, r := p.s.Book, p.s.Present()
-	c := &cardDraw{sheet: p, r: r, x: a.X + 40, w: min(a.W-80, 440), y: a.Y + 60}
-	if p.l.Narrow {
-		c.x, c.w, c.y = a.X+24, a.W-48, a.Y+42
-	}
-	name := ink(28).semi()
-	if c.width(b.Name, name) > c.w {
-		name.size = 20
-	}
-	c.fit(c.x, c.y, b.Name, name, c.x+c.w)
-	c.y += 28
-	c.para(b.Path, ink2(13), 2)
-	c.y += 16
-	c.hair()
-	figures := ink(14).semi()
-	c.count("entries", thousands(b.Season.Len()), figures)
-	c.count("nucs", thousands(len(r.Nucs)), figures)
-	c.count("batches", thousands(len(r.Batches())), figures)
-	yards, colonies, first := 0, 0, time.Time{}
-	for range r.View.Yards() {
-		yards++
-	}
-	for range r.View.Colonies() {
-		colonies++
-	}
-	for e := range b.Season.Entries() {
-		first = e.At.Instant
-		break
-	}
-	c.count("yards", thousands(yards), figures)
-	c.count("colonies", thousands(colonies), figures)
-	if !first.IsZero() {
-		c.count("begun", r.DayOf(first).Short(), figures)
-	}
-	if b.ReadOnly != "" {
-		c.heading("Reading only")
-		c.para(sentence(b.ReadOnly), ink(14), 4)
-	}
-	p.button(c.x, c.y+6, "Another book", "other book", false)
-	c.y += 52
-	c.heading("Cautions")
-	c.para("Stings can kill. Who works bees knows the signs of a severe reaction and has a plan and a telephone within reach.", ink(14), 4)
-	c.para("What is by the calendar is reckoned from stated numbers, not promised. Moving, selling, treating and feeding follow the local authority and the label.", ink2(13), 4)
 }

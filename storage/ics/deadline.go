@@ -1,0 +1,40 @@
+package ics
+
+import (
+	"time"
+
+	"lidmark/domain/calendar"
+)
+
+// Deadline is a mark in the calendar: an hour by which something has to be done,
+// or a day.
+type Deadline struct {
+	ID     string
+	Day    calendar.Day
+	At     time.Time // the hour, when Hard
+	Hard   bool
+	What   string
+	Do     string
+	Alarms []time.Time
+}
+
+// How an hour is shown: calendars show what takes time, and an hour is said to
+// the last five minutes before it, to be on the safe side.
+const (
+	shownFor = 15 * time.Minute
+	saidTo   = 5 * time.Minute
+)
+
+// Event is the deadline as an event: one of a whole day, or of the quarter of an
+// hour before the hour, which stands in its title in the time of zone.
+func (d Deadline) Event(zone *time.Location) Event {
+	e := Event{ID: d.ID, Title: d.What, Text: d.Do, Alarms: d.Alarms, Hard: d.Hard}
+	if !d.Hard {
+		e.Day = d.Day
+		return e
+	}
+	at := d.At.Truncate(saidTo)
+	e.Title = "By " + at.In(zone).Format("Mon 2 Jan 15:04") + ": " + d.What
+	e.Start, e.End = at.Add(-shownFor), at
+	return e
+}

@@ -1,0 +1,127 @@
+package state
+
+import "strings"
+
+// bookCommands are the commands of the room Book.
+var bookCommands = append([]Command{
+	{Name: "file page", Does: "copies, what comes in and what leaves", Word: "The file", Why: noBook, Do: bookPage(FilePage)},
+	{Name: "lid page", Does: "how to read a lid", Word: "How to read a lid", Why: noBook, Do: bookPage(LidPage)},
+	{Name: "licence page", Does: "the program and its licences", Word: "About", Why: noBook, Do: bookPage(LicencePage)},
+	{Name: "copy now", Does: "make a checked copy now", Word: "Copy now", Why: noFile, Do: func(s State) (State, []Effect) { return s, []Effect{CopyBook{}} }},
+	{Name: "copy to", Does: "make a checked copy elsewhere, on a stick", Word: "Copy elsewhere", Why: noFile, Do: copyTo},
+	{Name: "check book", Does: "read the whole book and say what is wrong with it", Word: "Check the book", Why: noFile, Do: func(s State) (State, []Effect) { return s, []Effect{CheckBook{}} }},
+	{Name: "take in", Does: "take in another book, entries as JSON Lines, or a list (CSV, XLSX)", Word: "Take in a file", Why: noTakingIn, Do: chooseTakenIn},
+}, takeOutCommands()...)
+
+// takeOutCommands are a command for each open form.
+func takeOutCommands() (all []Command) {
+	for i, f := range openForms {
+		form := OpenForm(i)
+		all = append(all, Command{Name: f.command, Does: f.does, Word: "Take out", Why: noBook, Do: func(s State) (State, []Effect) {
+			return s, []Effect{ChooseFile{For: f.command, Kinds: []string{f.ending}, Name: s.fileName(form)}}
+		}})
+	}
+	return all
+}
+
+// fileName is how a file that leaves is called unless the keeper says otherwise.
+func (s State) fileName(form OpenForm) string {
+	what := strings.TrimPrefix(openForms[form].command, "take out ")
+	name := strings.ToLower(strings.ReplaceAll(s.Book.Name, " ", "-"))
+	return name + "-" + what + "-" + s.Looked().String() + openForms[form].ending
+}
+
+func noFile(s State) string {
+	if why := noBook(s); why != "" {
+		return why
+	}
+	if s.Book.Path == "" {
+		return "the demo season is kept in no file"
+	}
+	return ""
+}
+
+func noTakingIn(s State) string {
+	if why := noFile(s); why != "" {
+		return why
+	}
+	return s.Book.ReadOnly
+}
+
+// toBook is the window in the room Book, with its copies asked for.
+func toBook(s State) (State, []Effect) {
+	s = s.entered(About)
+	s.BookPage = FilePage
+	if noFile(s) != "" {
+		return s, nil
+	}
+	return s, []Effect{FindCopies{}}
+}
+
+func bookPage(p BookPage) func(State) (State, []Effect) {
+	return func(s State) (State, []Effect) {
+		s = s.entered(About)
+		s.BookPage = p
+		s = s.scrolled(BookPlace, -s.Scroll[BookPlace])
+		switch {
+		case p == LicencePage && s.Licences == nil:
+			return s, []Effect{ReadLicences{}}
+		case p == FilePage && noFile(s) == "":
+			return s, []Effect{FindCopies{}}
+		}
+		return s, nil
+	}
+}
+
+func copyTo(s State) (State, []Effect) {
+	name := s.Book.Name + "-" + s.Today().String() + ".lidmark"
+	return s, []Effect{ChooseFile{For: "copy to", Kinds: []string{".lidmark"}, Name: name}}
+}
+
+func chooseTakenIn(s State) (State, []Effect) {
+	return s, []Effect{ChooseFile{For: "take in", Kinds: []string{".lidmark", ".jsonl", ".csv", ".xlsx"}}}
+}
+
+// restored asks into which file a new book is made of the copy at a path.
+func (s State) restored(path string) (State, []Effect) {
+	name := strings.TrimSuffix(path[strings.LastIndexAny(path, `/\`)+1:], ".lidmark") + "-restored.lidmark"
+	return s, []Effect{ChooseFile{For: "restore " + path, Kinds: []string{".lidmark"}, Name: name}}
+}
+
+// choseForBook is the window after a file was chosen in the room Book.
+func (s State) choseForBook(m Chose) (State, []Effect) {
+	lower := strings.ToLower(m.Path)
+	switch {
+	case m.For == "copy to":
+		return s, []Effect{CopyBook{m.Path}}
+	case strings.HasPrefix(m.For, "restore "):
+		return s, []Effect{RestoreCopy{strings.TrimPrefix(m.For, "restore "), m.Path}}
+	case m.For == "take in" && (strings.HasSuffix(lower, ".csv") || strings.HasSuffix(lower, ".xlsx")):
+		return s.choseAtStart(Chose{"list", m.Path})
+	case m.For == "take in", m.For == "drop" && strings.HasSuffix(lower, ".jsonl"):
+		if why := noTakingIn(s); why != "" {
+			s.Note = Note{why, true}
+			return s, nil
+		}
+		return s, []Effect{TakeIn{m.Path}}
+	}
+	for i, f := range openForms {
+		if m.For == f.command {
+			return s, []Effect{TakeOut{OpenForm(i), m.Path}}
+		}
+	}
+	return s.choseAtStart(m)
+}
+
+// bookHeight is about how high the page of the room Book is, dp: state measures
+// no text.
+func (s State) bookHeight() float64 {
+	const file, aCopy, most, head, licence, text = 640.0, 30.0, 9, 180.0, 24.0, 640.0
+	switch s.BookPage {
+	case FilePage:
+		return file + aCopy*float64(min(len(s.Copies), most))
+	case LicencePage:
+		return head + licence*float64(len(s.Licences)) + text
+	}
+	return 0
+}
