@@ -12,6 +12,8 @@ func notKept(s State) string {
 	}
 	b := s.Bring
 	switch {
+	case s.Busy != nil:
+		return s.Busy.Words
 	case len(b.Sheets) == 0:
 		return "say first how it is written"
 	case s.Book != nil && noPen(s) != "":

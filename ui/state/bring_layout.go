@@ -20,7 +20,7 @@ const (
 	ListRow     = 30.0
 	ListHead    = 56.0 // the meanings above the columns, and their letters
 	ListNumber  = 58.0 // the numbers of the rows
-	listLetter  = 7.4  // a letter is reckoned so wide: state measures no text
+	listLetter  = 6.8  // a letter is reckoned so wide: state measures no text
 	listAir     = 22.0
 	listNarrow  = 84.0
 	listWide    = 168.0
@@ -108,7 +108,7 @@ func (l *ListLayout) place(b *Bring) {
 func (b *Bring) widths() []float64 {
 	all := make([]float64, len(b.Options.Columns))
 	for i, c := range b.Options.Columns {
-		all[i] = min(listAir+24+listLetter*float64(utf8.RuneCountInString(c.Words())), listWide)
+		all[i] = min(listAir+16+listLetter*float64(utf8.RuneCountInString(c.Words())), listWide)
 	}
 	rows := b.Rows()
 	for _, row := range rows[:min(len(rows), listMeasure)] {

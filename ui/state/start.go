@@ -118,6 +118,9 @@ func (s State) toField(name string) State {
 // stepOn goes on to the next step if all is right in this one, and at the last
 // begins the book.
 func (s State) stepOn() (State, []Effect) {
+	if s.Busy != nil {
+		return s, nil
+	}
 	f := s.Founding()
 	if name := f.WrongIn(s.Start.Step); name != "" {
 		s = s.toWrong(name)

@@ -55,7 +55,7 @@ func (d *bringDraw) said(a scene.Area) {
 		d.newBook(scene.Area{X: a.X, Y: y, W: a.W})
 		y += 62
 	}
-	f := &flow2{bringDraw: d, area: a, x: a.X, y: y}
+	f := &askFlow{bringDraw: d, area: a, x: a.X, y: y}
 	if len(d.b.Sheets) > 1 {
 		var sheets []state.Option
 		for i, s := range d.b.Sheets {
@@ -68,10 +68,10 @@ func (d *bringDraw) said(a scene.Area) {
 		f.choice("dates like 5/6", state.ListDates, []state.Option{{Value: roll.DayFirst.String(), Word: "day first"}, {Value: roll.MonthFirst.String(), Word: "month first"}})
 	}
 	if r.AsksYear || d.s.Typed(state.ListYear) != "" {
-		f.field("year of the dates", state.ListYear, 76)
+		f.field("year of the dates", state.ListYear, 76, r.AsksYear)
 	}
 	for _, n := range r.Ungrafted {
-		f.field(fmt.Sprintf("batch %d grafted on", n), state.ListGrafted(n), 116)
+		f.field(fmt.Sprintf("batch %d grafted on", n), state.ListGrafted(n), 116, true)
 	}
 	if d.s.AsksBoxes() {
 		f.choice("new boxes", state.ListKind, kindsOrNone())
@@ -111,8 +111,8 @@ func (d *bringDraw) newBook(a scene.Area) {
 	}
 }
 
-// flow2 sets questions side by side, on as many lines as they need.
-type flow2 struct {
+// askFlow sets questions side by side, on as many lines as they need.
+type askFlow struct {
 	*bringDraw
 	area scene.Area
 	x, y float64
@@ -121,7 +121,7 @@ type flow2 struct {
 const flowLine = 40.0
 
 // room takes a width and gives where it begins; false where no line is left.
-func (f *flow2) room(w float64) (x float64, ok bool) {
+func (f *askFlow) room(w float64) (x float64, ok bool) {
 	if f.x+w > f.area.Right() && f.x > f.area.X {
 		f.x, f.y = f.area.X, f.y+flowLine
 	}
@@ -130,7 +130,7 @@ func (f *flow2) room(w float64) (x float64, ok bool) {
 	return x, f.y+30 <= f.area.Bottom()
 }
 
-func (f *flow2) choice(label, name string, options []state.Option) {
+func (f *askFlow) choice(label, name string, options []state.Option) {
 	words, w := f.width(label, ink2(14)), 0.0
 	for _, o := range options {
 		w += f.width(o.Word, ink(14).semi()) + 24 + 8
@@ -141,15 +141,15 @@ func (f *flow2) choice(label, name string, options []state.Option) {
 	}
 }
 
-func (f *flow2) field(label, name string, w float64) {
+func (f *askFlow) field(label, name string, w float64, needed bool) {
 	words := f.width(label, ink2(14))
 	if x, ok := f.room(words + 10 + w); ok {
 		f.fit(x, f.y+20, label, ink2(14), x+words+8)
-		f.input(scene.Area{X: x + words + 10, Y: f.y, W: w, H: 30}, name, fieldLook{size: 15, weight: scene.Medium})
+		f.input(scene.Area{X: x + words + 10, Y: f.y, W: w, H: 30}, name, fieldLook{size: 15, weight: scene.Medium, wrong: needed && f.s.InField() != name})
 	}
 }
 
-func (f *flow2) words(said string) {
+func (f *askFlow) words(said string) {
 	if x, ok := f.room(min(f.width(said, ink2(13)), f.area.W)); ok {
 		f.fit(x, f.y+20, said, ink2(13), f.area.Right())
 	}

@@ -3,6 +3,8 @@ package view
 import (
 	"fmt"
 	"math"
+	"slices"
+	"strconv"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -20,7 +22,9 @@ type routeDraw struct {
 	axis   dayAxis
 	line   float64 // x of the route's line
 	end    float64 // where what stands before windows and minutes ends
-	number int     // of the next task
+	row    int     // of the next line
+	chosen int     // the line that is chosen; below 0 for none
+	pale   bool    // what is drawn waits for another day
 }
 
 // route draws the day's work as a line with stops, each task with its window.
@@ -31,6 +35,7 @@ func (p *sheet) route(a scene.Area) {
 	if r.Axis {
 		r.end += 24
 	}
+	r.chosen = p.s.LineAt()
 	plan := r.r.Plan()
 	p.clipped(a, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: "route"}}, func() {
 		p.rect(a, scene.Panel)
@@ -41,14 +46,14 @@ func (p *sheet) route(a scene.Area) {
 			r.head(a.Y + r.Hard)
 		}
 		body := scene.Area{X: a.X, Y: a.Y + r.Hard + r.Head, W: a.W, H: r.Pane}
-		p.clipped(body, scene.Tag{}, func() { r.stops(plan, body) })
+		p.clipped(body, scene.Tag{}, func() { r.stops(p.s.Page(), body) })
 	})
 }
 
 // head draws the names of the columns.
 func (r routeDraw) head(y float64) {
 	r.text(r.area.X+state.Edge, y+22, "Route", ink(14).semi())
-	r.right(r.area.Right()-state.Edge, y+22, "min", ink2(12))
+	r.right(r.minutesTo(), y+22, "min", ink2(12))
 	if !r.Axis || len(r.Stops) == 0 {
 		return
 	}
@@ -66,8 +71,8 @@ func (r routeDraw) head(y float64) {
 }
 
 // stops draws the stops and their tasks.
-func (r routeDraw) stops(plan rules.DayPlan, a scene.Area) {
-	if len(plan.Stops) == 0 {
+func (r routeDraw) stops(page []state.PageStop, a scene.Area) {
+	if len(page) == 0 {
 		r.nothing(a)
 		return
 	}
@@ -77,47 +82,38 @@ func (r routeDraw) stops(plan rules.DayPlan, a scene.Area) {
 	scroll := min(r.s.Scroll[state.RoutePlace], max(0, r.All-r.Pane))
 	top := a.Y - scroll
 	end := top + r.All - 40
+	if i := slices.IndexFunc(page, state.PageStop.Waits); i >= 0 {
+		end = top + r.Stops[i].Y - 14
+	}
 	r.add(scene.Line{From: at(r.line, top+15), To: at(r.line, end+8), Stroke: stroke(scene.Ink, 3)})
-	for i, s := range plan.Stops {
+	for i, s := range page {
 		r.stop(s, top+r.Stops[i].Y)
-		for j, t := range s.Tasks {
+		for j, l := range s.Lines {
 			line := r.Stops[i].Tasks[j]
 			row := scene.Area{X: r.line + 10, Y: top + line.Y, W: r.area.Right() - r.line - 22, H: line.H}
 			if row.Bottom() > a.Y && row.Y < a.Bottom() {
-				r.task(t, row)
+				r.entry(l, row)
 			}
-			r.number++
+			r.row++
 		}
 	}
 	r.add(scene.Circle{At: at(r.line, end+10), Radius: 6.5, Fill: scene.Ink})
-	r.fit(r.line+18, end+15, "Write it all in tonight, in this order", ink2(13), r.area.Right()-state.Edge)
+	if end > top+r.All-50 {
+		r.fit(r.line+18, end+15, "Write it all in tonight, in this order", ink2(13), r.area.Right()-state.Edge)
+	}
 	r.scrollBar(a, scroll, r.All)
 }
 
-// firstSteps are how a book begins: what to do, and what is typed for it.
-var firstSteps = []struct{ does, typed string }{
-	{"When larvae were grafted:", "lidbook graft --larvae 24"},
-	{"When nucs were made up:", "lidbook makeup A1-A12 --cups 3"},
-}
-
-// nothing says that there is no work, and what comes next; without nucs, how
-// a book begins.
+// nothing says that there is no work, and what comes next.
 func (r routeDraw) nothing(a scene.Area) {
 	x, w := a.X+state.Edge, a.W-2*state.Edge
 	y := a.Y + 30
-	if len(r.r.Nucs) == 0 {
-		y = r.wrap(x, y, "No nuc is in the book yet", ink(16).semi(), w, 2) + 8
-		for _, c := range firstSteps {
-			y = r.wrap(x, y, c.does, ink2(14), w, 2)
-			y = r.wrap(x, y, c.typed, ink(14).medium(), w, 2) + 10
-		}
-		return
-	}
 	y = r.wrap(x, y, "Nothing to do on "+r.r.Day.Short(), ink(16).semi(), w, 2) + 4
 	if f, ok := r.next(); ok {
 		said := fmt.Sprintf("Next is %s: %s, %s", r.r.BestDay(f).Short(), f.Act, rules.Name(r.r.View, f.Of))
-		r.wrap(x, y, said, ink2(14), w, 3)
+		y = r.wrap(x, y, said, ink2(14), w, 3)
 	}
+	r.hint(scene.Area{X: x, Y: y + 8, W: w, H: a.Bottom() - y})
 }
 
 // next is what is to be done first on a later day.
@@ -130,8 +126,14 @@ func (r routeDraw) next() (next rules.Finding, ok bool) {
 	return next, ok
 }
 
-// stop draws one stop: when it begins, where it is, the way there.
-func (r routeDraw) stop(s rules.Stop, y float64) {
+// stop draws one stop: when it begins, where it is, the way there; or the head
+// of what waits.
+func (r routeDraw) stop(s state.PageStop, y float64) {
+	if s.Waits() {
+		r.rule(r.area.X+state.Edge, y, r.area.Right()-state.Edge, y, scene.Rule)
+		r.fit(r.line+18, y+20, "Can wait", ink(15).semi(), r.end)
+		return
+	}
 	if !s.Start.IsZero() {
 		r.text(r.area.X+state.Edge, y+20, s.Start.In(r.r.View.Zone()).Format("15:04"), ink(14).semi())
 	}
@@ -146,35 +148,67 @@ func (r routeDraw) stop(s rules.Stop, y float64) {
 	}
 }
 
-// task draws one line of work: who, what, why, by when, how long.
-func (r routeDraw) task(t rules.Task, row scene.Area) {
-	const lineY = 15.0
-	y := row.Y + lineY
+// lineMiddle is from the top of a line to the middle of what stands on it, dp.
+const lineMiddle = 15.0
+
+// entry draws one line: work to do, or what is done of it.
+func (r routeDraw) entry(l state.PageLine, row scene.Area) {
+	y := row.Y + lineMiddle
 	rect := scene.Rect{Area: row}
-	if len(t.Of) > 0 {
-		rect.Tag = scene.Tag{Ref: state.TaskOf(r.number), Reason: t.Why}
+	if len(l.Of) > 0 {
+		rect.Tag = scene.Tag{Ref: state.TaskOf(l.Number), Reason: l.Why}
+		if l.Done {
+			rect.Tag = scene.Tag{Ref: scene.Ref{Kind: state.DoneRef, ID: strconv.Itoa(r.row)}}
+		}
 		switch {
-		case r.s.TaskChosen(t):
+		case r.row == r.chosen:
 			rect.Radius, rect.Fill, rect.Stroke = 5, scene.PenTint, stroke(scene.Pen, 1.5)
-		case r.s.Hover.Ref == rect.Tag.Ref:
+		case r.s.Hover.Ref == rect.Ref:
 			rect.Radius, rect.Fill = 5, scene.Sunk
 		}
 	}
-	r.add(rect, scene.Line{From: at(r.line, y), To: at(r.line+9, y), Stroke: stroke(scene.Ink, 2)})
-	if row.H == state.RouteLine {
-		end := r.by(t, y) - 10
-		x := r.who(t, y, end-r.width(t.Title, taskFont)-10)
-		r.what(t, x, y+5, end)
+	r.add(rect)
+	if !l.Waits {
+		r.add(scene.Line{From: at(r.line, y), To: at(r.line+9, y), Stroke: stroke(scene.Ink, 2)})
+	}
+	switch {
+	case l.Done:
+		r.done(l, y)
+	default:
+		r.task(l, row)
+	}
+	f := ink(14).medium()
+	if l.Done || l.Waits {
+		f = f.as(scene.Ink3)
+	}
+	if l.Minutes > 0 {
+		r.right(r.minutesTo(), y+5, thousands(int(math.Ceil(l.Minutes))), f)
+	}
+	r.tickBox(l, y)
+	r.rule(r.line+14, row.Bottom()-1, r.area.Right()-state.Edge, row.Bottom()-1, scene.Hair)
+}
+
+// task draws one line of work: who, what, why, by when, how long.
+func (r routeDraw) task(l state.PageLine, row scene.Area) {
+	y := row.Y + lineMiddle
+	if r.pale = l.Waits; row.H == state.RouteLine {
+		end := r.by(l.Task, y) - 10
+		x := r.who(l.Task, y, end-r.width(l.Title, taskFont)-10)
+		r.what(l.Task, x, y+5, end)
 	} else {
-		r.folded(t, y, int((row.H-state.RouteLine)/state.RouteMore))
+		r.folded(l.Task, y, int((row.H-state.RouteLine)/state.RouteMore))
 	}
 	if r.Axis {
-		r.window(t, y)
+		r.window(l.Task, y)
 	}
-	if t.Minutes > 0 {
-		r.right(r.area.Right()-state.Edge, y+5, thousands(int(math.Ceil(t.Minutes))), ink(14).medium())
+}
+
+// toned is a font, paler for what waits.
+func (r routeDraw) toned(f font) font {
+	if r.pale {
+		return f.as(scene.Ink3)
 	}
-	r.rule(r.line+14, row.Bottom()-1, r.area.Right()-state.Edge, row.Bottom()-1, scene.Hair)
+	return f
 }
 
 // taskFont is the look of what to do.
@@ -192,7 +226,7 @@ func (r routeDraw) folded(t rules.Task, y float64, lines int) {
 		r.what(t, left, second, right)
 		return
 	}
-	next := r.wrap(left, second, t.Title, taskFont, right-left, lines)
+	next := r.wrap(left, second, t.Title, r.toned(taskFont), right-left, lines)
 	if next <= second+float64(lines-1)*state.RouteMore+1 {
 		r.fit(left, next, t.Why, ink2(13), right)
 	}
@@ -202,10 +236,10 @@ func (r routeDraw) folded(t rules.Task, y float64, lines int) {
 // begins on the first one. When stands beside it if both have room there, else
 // beside why.
 func (r routeDraw) unnamed(t rules.Task, y float64, lines int) {
-	const least = 44.0 // of the column of minutes
+	const least = 80.0 // of the columns of minutes and boxes
 	end := r.area.Right() - state.Edge
 	x := r.lids(t, y, 0)
-	next := r.wrap(x, y+5, t.Title, taskFont, end-least-x, lines) + 1
+	next := r.wrap(x, y+5, t.Title, r.toned(taskFont), end-least-x, lines) + 1
 	said, f := r.byWords(t)
 	if x+r.width(t.Title, taskFont) <= r.end-r.width(said, f)-10 {
 		r.by(t, y)
@@ -217,7 +251,7 @@ func (r routeDraw) unnamed(t rules.Task, y float64, lines int) {
 
 // what writes what to do and, as far as there is room, why.
 func (r routeDraw) what(t rules.Task, x, y, end float64) {
-	x = r.fit(x, y, t.Title, taskFont, end)
+	x = r.fit(x, y, t.Title, r.toned(taskFont), end)
 	if end-x > 50 {
 		r.fit(x+10, y, t.Why, ink2(13), end)
 	}
@@ -268,7 +302,7 @@ func (r routeDraw) who(t rules.Task, y, to float64) float64 {
 	all := state.Names(names, func(string) bool { return true })
 	x := r.lids(t, y, to-r.width(all, f)-10)
 	said := state.Names(names, func(text string) bool { return r.width(text, f) <= to-x-10 })
-	return r.text(x, y+5, sentence(said), f) + 10
+	return r.text(x, y+5, sentence(said), r.toned(f)) + 10
 }
 
 // lids draws the signs of what a task is about, as many as end before to but
@@ -286,6 +320,7 @@ func (r routeDraw) lids(t rules.Task, y, to float64) float64 {
 		case isNuc && n != nil:
 			l := small(r.lidOf(n, at(x, y), 24))
 			l.Tag = scene.Tag{} // the line is what is clicked
+			l.Faded = r.pale
 			r.add(l)
 		case s.Kind == book.KindColony:
 			r.add(scene.Rect{Area: scene.Around(at(x, y), 18), Radius: 2, Stroke: stroke(scene.Ink, 1.6)},

@@ -84,6 +84,7 @@ func (d *stepDraw) kindSays(row int) string {
 // Measures of a rose, dp.
 const (
 	roseSize   = 124.0
+	roseLow    = 88.0 // in rows of three
 	roseTarget = 28.0
 )
 
@@ -92,29 +93,40 @@ func (d *stepDraw) faces(row int) {
 	d.fit(d.x, d.y+12, "Where the entrances face", ink2(14), d.x+d.w)
 	d.y += stepLabel
 	faces := d.s.Faces(row)
-	pitch := min(roseSize+24, d.w/float64(len(faces)))
+	size, pitch := roseSize, d.w/float64(len(faces))
+	if d.low || pitch < roseSize {
+		size = roseLow
+	}
+	pitch = min(size+24, pitch)
 	for i, face := range faces {
-		c := at(d.x+roseSize/2+float64(i)*pitch, d.y+roseSize/2)
+		c := at(d.x+size/2+float64(i)*pitch, d.y+size/2)
 		number := ""
 		if len(faces) > 1 {
 			number = strconv.Itoa(i + 1)
 		}
-		d.rose(c, d.s.RowField(row, fmt.Sprintf("face%d", i)), face, number)
+		d.rose(c, size, d.s.RowField(row, fmt.Sprintf("face%d", i)), face, number)
 	}
-	d.y += roseSize + 12
+	d.y += size + 12
 }
 
-// rose draws the eight ways about a lid whose entrance faces one of them.
-func (d *stepDraw) rose(c scene.Point, name, face, number string) {
-	const reach = roseSize/2 - roseTarget/2
+// rose draws the eight ways about a lid whose entrance faces one of them: in a
+// circle, or close together in rows of three.
+func (d *stepDraw) rose(c scene.Point, size float64, name, face, number string) {
 	bearing, _ := founding.ParseFacing(face)
-	d.add(scene.Lid{At: c, Size: 40, Condition: scene.Empty, Seen: true, Entrance: bearing[0], NoRim: true, Blank: true})
-	d.centre(c.X, c.Y+5, number, ink(13).semi())
+	lid := 40.0
+	if size < roseSize {
+		lid = 27
+	}
+	d.add(scene.Lid{At: c, Size: lid, Condition: scene.Empty, Seen: true, Entrance: bearing[0], NoRim: true, Blank: true})
+	d.centre(c.X, c.Y+4.5, number, ink(13).semi())
 	for i, letters := range state.Compass {
 		turn := float64(i) * math.Pi / 4
-		at := c.Add(scene.Point{X: math.Sin(turn) * reach, Y: -math.Cos(turn) * reach})
+		way := at(math.Sin(turn), -math.Cos(turn)).Mul((size - roseTarget) / 2)
+		if size < roseSize {
+			way = at(math.Round(math.Sin(turn)), -math.Round(math.Cos(turn))).Mul(roseTarget + 1)
+		}
 		f := ink2(13)
-		r := scene.Rect{Area: scene.Around(at, roseTarget), Radius: roseTarget / 2, Tag: scene.Tag{Ref: state.ChoiceOf(name, letters), Reason: "faces " + letters}}
+		r := scene.Rect{Area: scene.Around(c.Add(way), roseTarget), Radius: roseTarget / 2, Tag: scene.Tag{Ref: state.ChoiceOf(name, letters), Reason: "faces " + letters}}
 		switch {
 		case letters == face:
 			f, r.Fill = ink(13).semi().as(scene.Ground), scene.Ink
@@ -122,6 +134,6 @@ func (d *stepDraw) rose(c scene.Point, name, face, number string) {
 			r.Fill = scene.Sunk
 		}
 		d.add(r)
-		d.centre(at.X, at.Y+4.5, letters, f)
+		d.centre(r.Centre().X, r.Centre().Y+4.5, letters, f)
 	}
 }

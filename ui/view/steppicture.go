@@ -113,10 +113,21 @@ func (d *stepDraw) pictureBoxes(a scene.Area) {
 	d.inert(s, l, func(q *sheet) {
 		g := ground{sheet: q, frame: l.MapFrame(), yard: r.View.HomeYard(), r: r}
 		g.camera = scene.Fit(r.Ground(g.yard.YardDescribed.Yard), g.frame)
+		if float64(mostPlaces(r))*mapLid*1.2 > g.frame.W {
+			g.camera = g.camera.Zoom(g.frame.Centre(), 0.45) // smaller lids
+		}
 		q.clipped(g.frame, scene.Tag{}, g.draw)
 		q.add(scene.Rect{Area: g.frame, Stroke: stroke(scene.Ink2, 1)})
 		g.margin(l.Map)
 	})
+}
+
+// mostPlaces is how many places the longest stand of the home yard has.
+func mostPlaces(r *state.Reading) (most int) {
+	for s := range r.View.Stands(r.View.HomeYard().YardDescribed.Yard) {
+		most = max(most, s.Places)
+	}
+	return most
 }
 
 // pictureBatch draws the batch as its lane will show it, and its clock in words.

@@ -25,6 +25,7 @@ const (
 	stepAsk    = 72.0  // a label, its field and what is said below it
 	stepAir    = 18.0  // between two of those, where there is room
 	stepPicOut = 760.0 // the width from which the picture stands beside the fields
+	stepWide   = 440.0 // the width below which only the step of now has its word
 	stepsHigh  = 600.0 // the height below which all stands closer
 )
 
@@ -49,16 +50,34 @@ func (p *sheet) steps() {
 	d.w, d.low = min(left.Right()-d.x-24, 540), left.H < stepsHigh
 	p.rect(left, scene.Panel)
 	fields := scene.Area{X: left.X, Y: left.Y, W: left.W, H: left.H - stepFoot}
-	p.clipped(fields, scene.Tag{}, func() {
-		d.y -= p.s.Scroll[state.FillPlace]
-		d.head()
-		d.fields()
-	})
+	d.page(fields)
 	d.foot(scene.Area{X: left.X, Y: fields.Bottom(), W: left.W, H: stepFoot})
 	if !right.Empty() {
 		p.rule(right.X, right.Y, right.X, right.Bottom(), scene.Rule)
 		p.clipped(right, scene.Tag{}, func() { d.picture(right) })
 	}
+}
+
+// page draws head and fields in an area, moved up where it is too low for all
+// and the wheel was turned, or the keys go to what would lie below.
+func (d *stepDraw) page(a scene.Area) {
+	const ahead = 110.0 // so much of what comes next is in sight, for Tab
+	top, before := d.y, d.marks
+	draw := func(up float64) []scene.Mark {
+		d.marks, d.y = nil, top-up
+		d.head()
+		d.fields()
+		return d.marks
+	}
+	marks := draw(0)
+	up := 0.0
+	if over := d.y - a.Bottom(); over > 0 {
+		focus, _ := scene.Scene{Marks: marks}.Where(d.s.Focus)
+		up = min(max(d.s.Scroll[state.FillPlace], focus.Bottom()+ahead-a.Bottom()), over)
+		marks = draw(up)
+	}
+	d.marks = append(before, scene.Pane{Clip: a, Marks: marks})
+	d.scrollBar(a, up, d.y+up-top)
 }
 
 // head draws the steps as words, that of now marked, and what this one asks.
@@ -74,12 +93,15 @@ func (d *stepDraw) head() {
 			f = ink3(14)
 		}
 		word := strconv.Itoa(i+1) + "  " + s.word
+		if d.w < stepWide && step != d.s.Start.Step {
+			word = strconv.Itoa(i + 1)
+		}
 		end := d.text(x, y, word, f)
 		if step == d.s.Start.Step {
 			d.rect(scene.Area{X: x, Y: y + 7, W: end - x, H: 3}, scene.Ink)
 		}
 		ref := scene.Ref{Kind: state.StepRef, ID: "step", Part: strconv.Itoa(i)}
-		d.hit(target(scene.Area{X: x - 6, Y: y - 14, W: end - x + 12, H: 20}), ref, s.title)
+		d.hit(target(scene.Area{X: x - 11, Y: y - 14, W: end - x + 22, H: 20}), ref, s.title)
 		x = end + 24
 	}
 	s := stepWords[d.s.Start.Step]
@@ -143,8 +165,11 @@ func (d *stepDraw) ask(x float64, a stepField) float64 {
 	wrong := d.wrongShown(a.name)
 	d.input(scene.Area{X: x, Y: d.y + stepLabel, W: a.w, H: fieldHeight}, a.name, fieldLook{size: 16, weight: scene.Medium, empty: a.empty, wrong: wrong != ""})
 	y, f, said := d.y+stepLabel+fieldHeight+14, ink2(13), a.note
-	if wrong != "" {
+	switch {
+	case wrong != "":
 		f, said = ink(13).as(scene.Act), sentence(wrong)
+	case d.low && d.s.InField() != a.name:
+		said = "" // there is little room: said where it is needed
 	}
 	d.fit(x, y, said, f, max(x+a.w, d.x+d.w*boolFloat(wrong != "")))
 	return x + a.w + 20
@@ -216,7 +241,7 @@ func (d *stepDraw) batchFields() {
 	d.next()
 	half := (d.w - 20) / 2
 	x := d.ask(d.x, stepField{label: "Larvae", name: state.StartLarvae, empty: "30", w: half})
-	d.ask(x, stepField{label: "Their age, h, if you know", name: state.StartAge, empty: "18", note: "Since they hatched; 12 to 24 is usual", w: half})
+	d.ask(x, stepField{label: "Their age, h, if you know", name: state.StartAge, empty: "18", note: "12 to 24 h is usual", w: half})
 	d.next()
 	d.ask(d.x, stepField{label: "Line of the mother, if it has a name", name: state.StartLine, empty: "Plover", w: d.w})
 	d.next()
