@@ -154,6 +154,9 @@ func TestTheEveningTypedByTwo(t *testing.T) {
 	}
 	w.types("C8 done")
 	w.types("D1-D12 c4")
+	if row := w.Walk.Rows[len(w.Walk.Rows)-1]; row.By != "Jon" || row.Twice {
+		t.Errorf("the last row is by %q, twice %v; want Jon's, once", row.By, row.Twice)
+	}
 	if n := len(w.Walk.Twins); n != 12 {
 		t.Fatalf("%d lines stand twice, want 12", n)
 	}
@@ -289,7 +292,7 @@ func TestALineOfAnotherNuc(t *testing.T) {
 		t.Errorf("A1 says %q, A2 %q, the walk stands at %s", w.row("A1").Typed, w.row("A2").Typed, w.at())
 	}
 	w.types("A 12 looked 3 laying")
-	if got := w.Walk.Rows[0]; got.Typed != "A 12 looked 3 laying" || len(got.Nucs) != 0 {
+	if got := w.Walk.Rows[0]; got.Typed != "A 12 looked 3 laying" || len(got.Nucs) != 0 || got.Title != "A" {
 		t.Errorf("counts of a row stand as %+v", got)
 	}
 }
@@ -384,5 +387,30 @@ func TestWhatFollowsIsSaidWhileTyping(t *testing.T) {
 	w.press("Return").save()
 	if lid := w.Walk.Lid(booktest.Nuc("A1")); lid.Presumed.Condition != book.Cell || !lid.Presumed.LookBest.Equal(says.After.Presumed.LookBest) {
 		t.Errorf("the lid became %v, look %v; foretold was look %v", lid.Presumed.Condition, lid.Presumed.LookBest, says.After.Presumed.LookBest)
+	}
+}
+
+// TestAWalkByKeyboardAlone opens, types, answers, corrects and closes a walk
+// without a pointer and without the name of a command.
+func TestAWalkByKeyboardAlone(t *testing.T) {
+	w := inTheEvening(t, yardOfTheEvening()).press("Escape").press("I", state.Alt)
+	if w.InField() != state.WalkField {
+		t.Fatalf("the keys go to %q", w.InField())
+	}
+	w.press("M", state.Alt).types("A1-A12 done", "n c4 s5", "C7 c4").press("1").save()
+	w.types("n s3").press("PageUp").press("X", state.Alt).save()
+	w.types("B2 n s4")
+	w.press("K", state.Alt)
+	if w.Form == nil {
+		t.Fatal("closing asks nothing")
+	}
+	w.write("2").press("Enter").save()
+	if w.Walk != nil {
+		t.Error("the walk is not closed")
+	}
+	for _, want := range []string{"14 placed", "2 dropped", "32 not accounted for"} {
+		if !strings.Contains(w.Note.Text, want) {
+			t.Errorf("the foot says %q, want %q", w.Note.Text, want)
+		}
 	}
 }

@@ -2,13 +2,11 @@ package state
 
 import (
 	"fmt"
-	"maps"
 	"slices"
 	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/line"
-	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 )
 
@@ -32,6 +30,7 @@ type WalkRow struct {
 	Under   bool   // it is on its way into the book
 	Failed  bool   // the book did not take it
 	Asks    bool   // it does not fit the book, and nobody has said why
+	Twice   bool   // somebody typed it before
 
 	entries []book.Entry
 }
@@ -51,7 +50,10 @@ func (r WalkRow) Many() bool { return len(r.Nucs) != 1 }
 type rowMaker struct {
 	*Walk
 	counts  map[book.EntryID]bool // entries of the day that count
-	told    map[book.EntryID]bool // those that a deed of this window wrote
+	told    map[book.EntryID]bool // those that a line typed in this window wrote
+	under   map[book.EntryID]bool // those on their way into the book
+	failed  map[book.EntryID]bool // those that the book did not take
+	again   map[book.EntryID]bool // those that stand twice
 	of      map[book.NucID][]WalkRow
 	many    map[book.NucID][]WalkRow // by the first of their nucs
 	covered map[book.NucID]bool
@@ -62,29 +64,44 @@ type rowMaker struct {
 func (w *Walk) rows(pen Pen) []WalkRow {
 	m := rowMaker{
 		Walk: w, counts: map[book.EntryID]bool{}, told: map[book.EntryID]bool{},
+		under: entriesOf(pen.Sent), failed: entriesOf(pen.Failed), again: map[book.EntryID]bool{},
 		of: map[book.NucID][]WalkRow{}, many: map[book.NucID][]WalkRow{}, covered: map[book.NucID]bool{}, names: line.In(w.view),
 	}
 	for e := range w.view.OfDay(w.Day) {
 		m.counts[e.ID] = true
 	}
-	for _, d := range pen.Done {
-		m.deed(d, WalkRow{})
+	for _, t := range w.Twins {
+		m.again[t.Again.ID] = true
 	}
-	for _, d := range pen.Sent {
-		m.deed(d, WalkRow{Under: true})
-	}
-	for _, d := range pen.Failed {
-		m.deed(d, WalkRow{Failed: true})
+	for _, d := range slices.Concat(pen.Done, pen.Sent, pen.Failed) {
+		m.deed(d)
 	}
 	m.others(pen.Writer)
 	return m.ordered()
 }
 
+func entriesOf(deeds []Deed) map[book.EntryID]bool {
+	all := map[book.EntryID]bool{}
+	for _, d := range deeds {
+		for _, e := range d.Entries {
+			all[e.ID] = true
+		}
+	}
+	return all
+}
+
+// take puts an entry into its row.
+func (m rowMaker) take(row *WalkRow, e book.Entry) {
+	row.entries = append(row.entries, e)
+	row.Under = row.Under || m.under[e.ID]
+	row.Failed = row.Failed || m.failed[e.ID]
+	row.Twice = row.Twice || m.again[e.ID]
+}
+
 // deed makes the rows of what was typed in one stroke, as far as it counts.
-func (m rowMaker) deed(d Deed, like WalkRow) {
+func (m rowMaker) deed(d Deed) {
 	rows := make([]WalkRow, len(d.Typed))
 	for i, t := range d.Typed {
-		rows[i] = like
 		rows[i].RowName = RowName{Deed: d.Number, Part: i}
 		rows[i].Nucs, rows[i].Typed, rows[i].Back = t.Nucs, t.Words, t.Back
 	}
@@ -93,7 +110,7 @@ func (m rowMaker) deed(d Deed, like WalkRow) {
 		part = partOf(d.Typed, part, e.Fact)
 		if m.counts[e.ID] && part < len(rows) {
 			m.told[e.ID] = true
-			rows[part].entries = append(rows[part].entries, e)
+			m.take(&rows[part], e)
 		}
 	}
 	for _, row := range rows {
@@ -153,7 +170,7 @@ func (m rowMaker) others(writer string) {
 			rows[k] = &WalkRow{RowName: RowName{Nuc: nuc, Part: -writers[nuc]}, Nucs: []book.NucID{nuc}}
 		}
 		row := rows[k]
-		row.entries = append(row.entries, e)
+		m.take(row, e)
 		row.Typed = spaced(row.Typed, line.Codes(e.Fact, m.names))
 		row.Back = listed(row.Back, line.WordsOn(e.Fact, m.names, nuc.Subject()))
 		if e.Writer != writer {
@@ -199,7 +216,9 @@ func (m rowMaker) ordered() []WalkRow {
 func (m rowMaker) titled(rows []WalkRow) []WalkRow {
 	for i := range rows {
 		ids := rows[i].Nucs
-		if len(ids) > 0 {
+		if len(ids) == 0 {
+			rows[i].Title, _, _ = strings.Cut(rows[i].Typed, " ") // the letter of a stand
+		} else {
 			rows[i].Title = m.view.Nuc(ids[0]).Name + "–" + m.view.Nuc(ids[len(ids)-1]).Name
 		}
 		for _, id := range ids {
@@ -218,87 +237,6 @@ func (m rowMaker) asks(id book.NucID) bool {
 	return slices.ContainsFunc(m.view.Nuc(id).Gaps, func(g book.Gap) bool {
 		return g.Asks && g.At.Day(m.view.Zone()) == m.Day
 	})
-}
-
-// plans are what stands on the day's sheet for each nuc, in few words: what can be
-// ticked off, and what has to be looked at.
-func (w *Walk) plans() map[book.NucID]string {
-	plans := map[book.NucID]string{}
-	sheet := w.Before.Sheet()
-	ticked := map[book.NucID]bool{}
-	for _, n := range w.Before.In(w.Yard) {
-		id := n.Nuc.Nuc
-		for _, f := range sheet(id) {
-			plans[id], ticked[id] = listed(plans[id], w.planned(f)), true
-		}
-	}
-	for _, stop := range w.Before.Plan().Stops {
-		for _, t := range stop.Tasks {
-			for _, f := range t.Findings {
-				id, ok := f.Of.Nuc()
-				// Who gives a cell sees the bees, and does not unite.
-				settled := ticked[id] && (f.Act == rules.ActCheckBees || f.Act == rules.ActUnite)
-				if ok && !settled && !slices.Contains(unsaid, f.Act) {
-					plans[id] = listed(plans[id], f.Act.String())
-				}
-			}
-		}
-	}
-	return plans
-}
-
-// unsaid are acts that are not done at the nuc, or that can be ticked off.
-var unsaid = []rules.Act{
-	rules.ActNone, rules.ActCountAgain, rules.ActSeeToPapers, rules.ActKeep,
-	rules.ActGiveCell, rules.ActBreakDownCells, rules.ActFeed, rules.ActAddBees,
-}
-
-// planned is what a fact of the sheet asks for, in few words.
-func (w *Walk) planned(f book.Fact) string {
-	switch f := f.(type) {
-	case book.CellGiven:
-		return fmt.Sprintf("cell from batch %d", w.Before.View.Batch(f.Batch).Number)
-	case book.Fed:
-		return fmt.Sprintf("feed %g l", f.Litres)
-	case book.BeesAdded:
-		return fmt.Sprintf("add %g cups", f.Cups)
-	default:
-		return rules.ActBreakDownCells.String()
-	}
-}
-
-// counted is the walk with what its rows come to.
-func (w *Walk) counted() {
-	sheet := w.Before.Sheet()
-	nucs := make(map[book.NucID]bool, len(w.Rows))
-	w.Done, w.Asking, w.coming = 0, 0, map[book.BatchID]int{}
-	for _, row := range w.Rows {
-		w.Asking += boolInt(row.Asks)
-		for _, id := range row.Nucs {
-			nucs[id] = nucs[id] || !row.Open()
-		}
-		if !row.Open() {
-			continue
-		}
-		for _, f := range sheet(row.Nuc) {
-			if g, ok := f.(book.CellGiven); ok {
-				w.coming[g.Batch]++
-			}
-		}
-	}
-	w.Nucs = len(nucs)
-	for wrote := range maps.Values(nucs) {
-		w.Done += boolInt(wrote)
-	}
-}
-
-// Coming is how many open rows are to get goods of a count by the day's sheet: so
-// many are not missing yet.
-func (w *Walk) Coming(c rules.Closing) int {
-	if c.What != book.Cells {
-		return 0
-	}
-	return min(w.coming[c.Batch], max(0, c.Missing()))
 }
 
 // Row is the row that is typed into; none where there is none.
@@ -353,24 +291,4 @@ func (w *Walk) order(id book.NucID) int {
 func (w *Walk) Lid(id book.NucID) *Nuc {
 	n := w.view.Nuc(id)
 	return &Nuc{Nuc: n, Presumed: w.course.Of(n), reading: w.Before}
-}
-
-// left says what is left of the walk.
-func (w *Walk) left() string {
-	said := "The walk of " + w.Day.Short() + " is closed"
-	for _, c := range w.Closing {
-		said += ": " + c.String()
-	}
-	return said + openWords(w.Nucs-w.Done)
-}
-
-func openWords(open int) string {
-	switch open {
-	case 0:
-		return ""
-	case 1:
-		return "; 1 row open"
-	default:
-		return fmt.Sprintf("; %d rows open", open)
-	}
 }

@@ -29,8 +29,8 @@ func (d recordDraw) closing() {
 		x += 100
 	}
 	if len(d.w.Closing) == 0 {
-		x = d.fit(x, a.Y+26, "Nothing was taken along", ink(15).semi(), end)
-		d.link(a.X+state.Edge+100*boolOf(wide), a.Y+49, "write what was", ink(13).as(scene.Pen), "walk along", false)
+		d.fit(x, a.Y+26, "Nothing was taken along", ink(15).semi(), end)
+		d.link(x, a.Y+49, "write what was", ink(13).as(scene.Pen), "walk along", false)
 		return
 	}
 	d.count(d.firstCount(), x, end)
@@ -42,13 +42,6 @@ func formButtons(record string) [][2]string {
 		return [][2]string{{"Write and close", "write"}, {"Leave it open", "leave open"}}
 	}
 	return [][2]string{{"Write", "write"}, {"Leave", "close form"}}
-}
-
-func boolOf(b bool) float64 {
-	if b {
-		return 1
-	}
-	return 0
 }
 
 // firstCount is the first count that does not close, else the first.

@@ -96,13 +96,15 @@ func (d recordDraw) backWords(row state.WalkRow) string {
 		return "not written: " + d.s.Pen.Why
 	case row.Asks:
 		return said + "; it does not fit the book"
+	case row.Twice:
+		return "typed twice: " + said
 	}
 	return said
 }
 
 func (d recordDraw) readBack(row state.WalkRow, y float64) {
 	f, end := ink2(14), d.after-24
-	if row.Failed || row.Asks {
+	if row.Failed || row.Asks || row.Twice {
 		f = f.as(scene.Ink)
 	}
 	if row.Many() && len(row.Nucs) > 0 {

@@ -1,0 +1,56 @@
+package state
+
+import (
+	"fmt"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/rules"
+)
+
+// plans are what stands on the day's sheet for each nuc, in few words: what can be
+// ticked off, and what has to be looked at.
+func (w *Walk) plans() map[book.NucID]string {
+	plans := map[book.NucID]string{}
+	sheet := w.Before.Sheet()
+	ticked := map[book.NucID]bool{}
+	for _, n := range w.Before.In(w.Yard) {
+		id := n.Nuc.Nuc
+		for _, f := range sheet(id) {
+			plans[id], ticked[id] = listed(plans[id], w.planned(f)), true
+		}
+	}
+	for _, stop := range w.Before.Plan().Stops {
+		for _, t := range stop.Tasks {
+			for _, f := range t.Findings {
+				id, ok := f.Of.Nuc()
+				// Who gives a cell sees the bees, and does not unite.
+				settled := ticked[id] && (f.Act == rules.ActCheckBees || f.Act == rules.ActUnite)
+				if ok && !settled && !slices.Contains(unsaid, f.Act) {
+					plans[id] = listed(plans[id], f.Act.String())
+				}
+			}
+		}
+	}
+	return plans
+}
+
+// unsaid are acts that are not done at the nuc, or that can be ticked off.
+var unsaid = []rules.Act{
+	rules.ActNone, rules.ActCountAgain, rules.ActSeeToPapers, rules.ActKeep,
+	rules.ActGiveCell, rules.ActBreakDownCells, rules.ActFeed, rules.ActAddBees,
+}
+
+// planned is what a fact of the sheet asks for, in few words.
+func (w *Walk) planned(f book.Fact) string {
+	switch f := f.(type) {
+	case book.CellGiven:
+		return fmt.Sprintf("cell from batch %d", w.Before.View.Batch(f.Batch).Number)
+	case book.Fed:
+		return fmt.Sprintf("feed %g l", f.Litres)
+	case book.BeesAdded:
+		return fmt.Sprintf("add %g cups", f.Cups)
+	default:
+		return rules.ActBreakDownCells.String()
+	}
+}
