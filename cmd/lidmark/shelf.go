@@ -18,7 +18,7 @@ import (
 // machine.
 func demoBook(now time.Time) *state.Book {
 	entries := demo.Season(calendar.DayOf(now, time.Local), time.Local)
-	return &state.Book{Season: book.NewSeason(time.LoadLocation, entries), Name: "demo season, nothing is kept"}
+	return &state.Book{Season: book.NewSeason(time.LoadLocation, entries), Name: "demo season"}
 }
 
 // readBook reads a book that is only to be looked at.

@@ -67,14 +67,16 @@ func (p *sheet) noted(x, y, to float64) {
 	if p.s.Note.Bad {
 		f = ink(13).as(scene.Act)
 	}
-	p.fit(x, y, p.s.Note.Text, f, to)
+	if said := p.fit(x, y, p.s.Note.Text, f, to); said-x >= leastTarget {
+		p.hit(scene.Area{X: x, Y: p.l.Foot.Y, W: said - x, H: p.l.Foot.H}, scene.Ref{Kind: "note", ID: "said"}, p.s.Note.Text)
+	}
 }
 
 func (p *sheet) savedRole() scene.Role {
 	switch {
 	case len(p.s.Pen.Failed) > 0:
 		return scene.Act
-	case p.s.Book.ReadOnly != "" || p.s.Unsaved():
+	case p.s.Book.ReadOnly != "" || p.s.Book.Path == "" || p.s.Unsaved():
 		return scene.Ink3
 	}
 	return scene.Good
@@ -87,6 +89,8 @@ func (p *sheet) saved() string {
 		return "Not written: " + p.s.Pen.Why
 	case b.ReadOnly != "":
 		return "Reading only"
+	case p.s.Book.Path == "":
+		return "Not kept"
 	case p.s.Unsaved():
 		return "Saving …"
 	case b.Saved.IsZero():

@@ -8,6 +8,14 @@ import (
 	"lidmark/ui/state"
 )
 
+// tipLines is how many lines what is said beside the pointer has at most, and
+// tipWidth how wide they are, dp: a sentence that says what to do must be seen
+// to its end.
+const (
+	tipLines = 4
+	tipWidth = 420.0
+)
+
 // tip draws what the pointer is over beside it, where no line below a map says
 // it.
 func (p *sheet) tip() {
@@ -17,14 +25,15 @@ func (p *sheet) tip() {
 		return
 	}
 	f := ink(13)
-	w := min(p.width(reason, f), 420)
+	w := min(p.width(p.say(reason), f), tipWidth)
+	lines := min(len(scene.Wrap(p.measure, p.say(reason), f.size, f.weight, w+1)), tipLines)
 	o := p.s.Pointer.Add(at(14, 20))
-	box := scene.Area{X: min(o.X, p.l.Window.W-w-24), Y: o.Y, W: w + 16, H: 26}
+	box := scene.Area{X: min(o.X, p.l.Window.W-w-24), Y: o.Y, W: w + 16, H: 26 + float64(lines-1)*scene.LineHeight(f.size)}
 	if box.Bottom() > p.l.Window.H {
-		box.Y = p.s.Pointer.Y - 36
+		box.Y = p.s.Pointer.Y - 10 - box.H
 	}
 	p.add(scene.Rect{Area: box, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1)})
-	p.fit(box.X+8, box.Y+17.5, reason, f, box.X+8+w+1)
+	p.wrap(box.X+8, box.Y+17.5, reason, f, w+1, tipLines)
 }
 
 // saidElsewhere tells whether the line below the map says what the pointer is
