@@ -67,6 +67,15 @@ func (s State) stepTask(by int) State {
 	return s
 }
 
+// LineAt is where the line taken last stands among the lines of the page; below 0
+// for none.
+func (s State) LineAt() int {
+	if s.Room != Today || s.Selection.Len() == 0 {
+		return -1
+	}
+	return s.lineAt(s.Lines())
+}
+
 // lineAt is where the line taken last stands, or the first whose subjects are
 // selected; below 0 for none.
 func (s State) lineAt(all []PageLine) int {

@@ -81,6 +81,24 @@ func (s State) lineClicked(r scene.Ref) (State, []Effect) {
 	return s.toTask(number), nil
 }
 
+// TickWords are what the box of a line does.
+type TickWords struct {
+	Words  string
+	Asks   bool // a tick cannot tell what was done or seen: it opens what asks
+	Cannot bool // nothing can be written; the words say why
+}
+
+// TickSays says what the box of a line does.
+func (s State) TickSays(l PageLine) TickWords {
+	if why := noPen(s); why != "" {
+		return TickWords{why, false, true}
+	}
+	if len(line.Ticked(l.Task)) > 0 {
+		return TickWords{"done as written  Space", false, false}
+	}
+	return TickWords{"record what was seen or done", true, false}
+}
+
 // tickOn ticks the chosen line, and goes on to the next one.
 func tickOn(s State) (State, []Effect) {
 	l, _ := s.ChosenLine()

@@ -115,3 +115,7 @@ func careOf(f book.Fact) practice.Key {
 		return 0
 	}
 }
+
+// DoneMinutes are the minutes that what was written of the day read took, by the
+// keeper's numbers.
+func (r *Reading) DoneMinutes() float64 { return r.done(r.Day) }

@@ -1,0 +1,218 @@
+package view
+
+import (
+	"fmt"
+	"strings"
+
+	"lidmark/domain/rules"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// sideFoot is the height kept for the buttons at the foot of the day's pane, dp.
+const sideFoot = 58.0
+
+// daySide draws the minutes of the day against the time there is, what to do
+// with less, the kit to pack, the caution and the buttons.
+func (p *sheet) daySide(a scene.Area) {
+	p.clipped(a, scene.Tag{}, func() {
+		const column = 256.0
+		x, all := a.X+state.Edge, a.W-2*state.Edge
+		w := min(all, column)
+		plan := p.s.Reading().Plan()
+		y := a.Y + 30
+		p.fit(x, y, longDay(p.s.Looked()), ink(20).semi(), a.Right()-8)
+		y = p.wrap(x, y+30, p.workWords(), ink(14), all, 3) - scene.LineHeight(14)
+		top := y + 14
+		y = p.timeBar(scene.Area{X: x, Y: top, W: w, H: 16})
+		body := a.Bottom() - sideFoot
+		p.sideButtons(x, body, all)
+		kit := scene.Area{X: x, W: w}
+		if beside := x + w + 1.5*state.Edge; a.Right()-beside > w*0.75 {
+			kit = scene.Area{X: beside, Y: top + 8, W: min(w, a.Right()-beside-state.Edge/2)}
+		}
+		if len(plan.Stops) > 0 && y+100 < body {
+			y = p.lessButtons(x, y-26, w)
+		}
+		if kit.Y == 0 {
+			kit.Y = y
+		}
+		kit.H = p.caution(scene.Area{X: x, Y: y - 20, W: all, H: body - y + 20}) - kit.Y
+		p.kit(plan.Kit, kit)
+	})
+	p.rule(a.Right()-1, a.Y, a.Right()-1, a.Bottom(), scene.Rule)
+}
+
+// sideButtons draws the buttons at the pane's foot.
+func (p *sheet) sideButtons(x, y, w float64) {
+	end := p.button(x, y+10, "Print the sheet", "print route", true)
+	if next := end + 8; next+p.width("Type it in", ink(14).medium())+28 <= x+w+8 {
+		p.button(next, y+10, "Type it in", "type it in", false)
+	}
+}
+
+// lessButtons draws what can be said when there is less time than planned, and
+// gives where the next thing begins.
+func (p *sheet) lessButtons(x, y, w float64) float64 {
+	r, less := p.s.Reading(), p.s.DayPage.Less
+	h := p.s.HoursLeft()
+	hours := state.Less{Hours: h}
+	word := "I have only " + hoursWord(h)
+	p.lessButton(scene.Area{X: x, Y: y, W: w, H: 46}, word, r.LessSays(hours), "only hours", less.Hours > 0)
+	y += 54
+	p.lessButton(scene.Area{X: x, Y: y, W: w, H: 46}, "Nobody comes today", r.LessSays(state.Less{Nobody: true}), "nobody comes", less.Nobody)
+	return y + 46 + 36
+}
+
+// lessButton draws one of them: a word, and what it means below. While it holds
+// the hours can be changed beside it.
+func (p *sheet) lessButton(a scene.Area, word, says, command string, on bool) {
+	box := scene.Rect{Area: a, Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1)}
+	if on {
+		box.Fill, box.Stroke = scene.PenTint, stroke(scene.Pen, 1.5)
+	}
+	box.Tag = scene.Tag{Ref: state.CommandOf(command), Reason: p.says(command)}
+	if p.hovers(box.Ref) {
+		p.add(scene.Rect{Area: a.Inset(-2.5), Radius: 7, Stroke: stroke(scene.Ink2, 1.5)})
+	}
+	p.add(box)
+	to := a.Right() - 12
+	if on && command == "only hours" {
+		to -= 66
+		p.wideButton(scene.Area{X: a.Right() - 70, Y: a.Y + 8, W: 30, H: 30}, "−", "hour less", false)
+		p.wideButton(scene.Area{X: a.Right() - 36, Y: a.Y + 8, W: 30, H: 30}, "+", "hour more", false)
+	}
+	p.fit(a.X+12, a.Y+19, word, ink(14).semi(), to)
+	p.fit(a.X+12, a.Y+36, says, ink2(13), to)
+}
+
+// hoursWord is a number of hours, small ones in words.
+func hoursWord(n int) string {
+	words := [...]string{"", "one hour", "two hours", "three hours", "four hours", "five hours", "six hours"}
+	if n < len(words) {
+		return words[n]
+	}
+	return fmt.Sprintf("%d hours", n)
+}
+
+// caution writes at the foot of an area, if it has room, what must not be
+// forgotten, and gives where it begins.
+func (p *sheet) caution(a scene.Area) float64 {
+	const said, foot = "Stings can kill. Phone charged and within reach; whoever comes along knows the plan.", 6.0
+	high := scene.LineHeight(13) * float64(len(scene.Wrap(p.measure, said, 13, scene.Regular, a.W)))
+	if high+foot+120 > a.H {
+		return a.Bottom() - foot
+	}
+	top := a.Bottom() - foot - high
+	p.wrap(a.X, top+13, said, ink2(13), a.W, 4)
+	return top - 12
+}
+
+// dayTime are the minutes of a day: done, left to do, and the time for it.
+type dayTime struct {
+	done, left, free float64
+	told             bool
+	home             string
+}
+
+func (p *sheet) dayTime() dayTime {
+	r := p.s.Reading()
+	plan := r.Plan()
+	t := dayTime{done: r.DoneMinutes(), left: plan.Minutes, free: plan.Free, told: plan.Told}
+	home := plan.Home
+	if less := p.s.DayPage.Less; less.On() {
+		part := r.Part(less)
+		t.left, t.free, t.told, home = part.Minutes, float64(less.Hours)*60, true, part.Home
+	}
+	if p.s.Ahead() {
+		t.done = 0
+	}
+	if !home.IsZero() && t.left > 0 {
+		t.home = "home by " + home.In(r.View.Zone()).Format("15:04")
+	}
+	return t
+}
+
+// workWords says how long the day's work is and how much time there is. Ahead
+// it is the work if nothing is done before; what the ribbon shows of the day is
+// said beside it.
+func (p *sheet) workWords() string {
+	t := p.dayTime()
+	said := minutes(t.left) + " of work"
+	if t.done > 0 {
+		said = minutes(t.done) + " done, " + minutes(t.left) + " left"
+	}
+	if t.told {
+		said += ", " + minutes(t.free) + " of time"
+	}
+	if !p.s.Ahead() {
+		return said
+	}
+	best := p.s.Present().WorkOn(p.s.Looked()).Minutes
+	return said + ", if nothing is done before; " + minutes(best) + " are best done on this day"
+}
+
+// timeBar draws what is done, what is left and the time there is, and gives
+// where the next thing begins.
+func (p *sheet) timeBar(a scene.Area) float64 {
+	t := p.dayTime()
+	if !t.told {
+		return a.Y + 50
+	}
+	tone, tint := p.alarm()
+	all := t.done + t.left
+	k := a.W / max(all, t.free, 1)
+	p.add(scene.Rect{Area: a, Fill: scene.Off})
+	p.rect(scene.Area{X: a.X, Y: a.Y, W: min(all, t.free) * k, H: a.H}, scene.Ink2)
+	over := max(0, all-t.free)
+	if over > 0 {
+		p.add(scene.Rect{
+			Area: scene.Area{X: a.X + t.free*k, Y: a.Y, W: over * k, H: a.H}, Fill: tint,
+			Hatch: scene.Hatch{Role: tone, Pitch: 5, Weight: 1.4}, Stroke: stroke(tone, 1.01),
+		})
+	}
+	p.rect(scene.Area{X: a.X, Y: a.Y, W: t.done * k, H: a.H}, scene.Good)
+	word := minutes(over) + " over"
+	if over == 0 {
+		word = ""
+	}
+	if t.free == 0 {
+		word = "nobody is free"
+	}
+	p.right(a.Right(), a.Y+36, word, ink(13).semi().as(tone))
+	p.text(a.X, a.Y+36, t.home, ink2(13))
+	edge := a.X + t.free*k
+	p.add(scene.Line{From: at(edge, a.Y-4), To: at(edge, a.Bottom()+6), Stroke: stroke(scene.Ink, 2)})
+	return a.Bottom() + 60
+}
+
+// kit draws what to pack, one line each, as far as there is room.
+func (p *sheet) kit(all []rules.KitLine, a scene.Area) {
+	if len(all) == 0 {
+		return
+	}
+	amounts, wide := make([]string, len(all)), 42.0
+	for i, k := range all {
+		amounts[i] = strings.TrimSpace(figure(k.Amount) + " " + k.Unit)
+		wide = max(wide, p.width(amounts[i], ink(16).semi()))
+	}
+	y := a.Y
+	if y+37 > a.Bottom() {
+		return
+	}
+	p.text(a.X, y, "Kit to pack", ink(16).semi())
+	y += 10
+	for i, k := range all {
+		y += 27
+		if y+37 > a.Bottom() && i < len(all)-1 {
+			p.text(a.X, y, fmt.Sprintf("and %d more", len(all)-i), ink2(13))
+			return
+		}
+		p.right(a.X+wide, y, amounts[i], ink(16).semi())
+		x := p.fit(a.X+wide+12, y, k.Goods, ink(14), a.Right())
+		if a.Right()-x > 40 {
+			p.fit(x+8, y, k.Note, ink2(13), a.Right())
+		}
+		p.rule(a.X, y+8, a.Right(), y+8, scene.Hair)
+	}
+}
