@@ -68,7 +68,7 @@ func (d batchSheet) origin() string {
 		said = append(said, figure(b.LarvaAge)+" h old")
 	}
 	for _, part := range []struct{ word, name string }{
-		{"from ", d.View.Colony(b.Breeder).Name}, {"by ", d.View.Person(b.Grafter).Name}, {"started in ", d.View.Colony(b.Starter).Name},
+		{"from ", d.View.Colony(b.Breeder).Name}, {"by ", d.View.Person(b.Grafter).Name}, {"into ", d.View.Colony(b.Starter).Name},
 	} {
 		if part.name != "" {
 			said = append(said, part.word+part.name)
@@ -127,6 +127,9 @@ const stepRow = 7.0
 // step draws a step with a box to tick.
 func (d batchSheet) step(s step, a scene.Area, w float64) {
 	d.tick(a.X+0.5, a.Y+1.5, rowTick)
+	if s.done {
+		d.ticked(a.X+0.5, a.Y+1.5, rowTick)
+	}
 	d.fit(a.X+6.5, a.Y+4.7, s.what, semi(9), a.X+w*0.44)
 	x := d.fit(a.X+w*0.45, a.Y+4.7, s.when, plain(9), a.X+w)
 	if d.width(s.span, soft(7.6)) < a.X+w-2-x {

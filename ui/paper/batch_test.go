@@ -27,6 +27,9 @@ func TestTheCardKnowsTheHardHour(t *testing.T) {
 			if !strings.Contains(text, hard) {
 				t.Errorf("the %s of batch %d lacks %s:\n%s", what, b.Number, hard, text)
 			}
+			if strings.Contains(text, "…") {
+				t.Errorf("the %s of batch %d cuts something:\n%s", what, b.Number, text)
+			}
 			if what == "sheet" {
 				continue
 			}

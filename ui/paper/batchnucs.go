@@ -1,7 +1,9 @@
 package paper
 
 import (
+	"cmp"
 	"context"
+	"slices"
 	"strings"
 
 	"lidmark/domain/book"
@@ -11,7 +13,7 @@ import (
 // nucs draws the nucs that cells and virgins of the batch went to, each with a
 // box to write into.
 func (d batchSheet) nucs(ctx context.Context) error {
-	given := d.batch.Given
+	given := d.given()
 	if len(given) == 0 {
 		return d.placing(ctx)
 	}
@@ -33,6 +35,17 @@ func (d batchSheet) nucs(ctx context.Context) error {
 		d.gift(g, scene.Area{X: d.left() + float64(i%per)*pitch, Y: d.y - row, W: pitch - 3, H: row})
 	}
 	return nil
+}
+
+// given is what went into nucs, in walking order.
+func (d batchSheet) given() []book.Gift {
+	rank := map[book.NucID]int{}
+	for i, n := range d.Nucs {
+		rank[n.Nuc.Nuc] = i
+	}
+	given := slices.Clone(d.batch.Given)
+	slices.SortStableFunc(given, func(a, b book.Gift) int { return cmp.Compare(rank[a.Nuc], rank[b.Nuc]) })
+	return given
 }
 
 // gift draws a nuc that got a cell or a virgin.

@@ -48,9 +48,13 @@ func (f *flow) row(high float64) scene.Area {
 	return a
 }
 
-// heading writes a title over the width, in as many lines as it takes.
+// heading writes a title as far as to, somewhat smaller where it fits into one
+// line so, else in as many lines as it takes.
 func (f *flow) heading(title string, to float64) {
-	h := bold(15.5)
+	h, less := bold(15.5), bold(13.2)
+	if w := to - f.left(); f.width(title, h) > w && f.width(title, less) <= w {
+		h = less
+	}
 	f.y = f.lines(f.left(), f.y+6.2, f.wrap(title, h, to-f.left(), 3), h) - h.leading() + 1.6
 }
 

@@ -11,6 +11,11 @@ func (s *sheet) tick(x, y, side float64) {
 	s.rect(scene.Area{X: x, Y: y, W: side, H: side}, 0.35, white, stroke{black, 0.35})
 }
 
+// ticked draws the mark of what is done into a box to tick.
+func (s *sheet) ticked(x, y, side float64) {
+	s.path([]scene.Point{{X: x + side*0.2, Y: y + side*0.5}, {X: x + side*0.42, Y: y + side*0.75}, {X: x + side*0.85, Y: y + side*0.2}}, stroke{black, 0.5})
+}
+
 // blank draws a frame to write into.
 func (s *sheet) blank(a scene.Area) { s.rect(a, 0, white, stroke{pale, 0.25}) }
 

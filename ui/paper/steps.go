@@ -11,7 +11,10 @@ import (
 )
 
 // step is a step of a batch by the day.
-type step struct{ what, when, span string }
+type step struct {
+	what, when, span string
+	done             bool // the book says so
+}
 
 // batchHour is an hour of a batch.
 type batchHour struct {
@@ -26,7 +29,7 @@ func (s *sheet) steps(r *state.Reading, b *book.Batch) (days []step, hours []bat
 	graft := calendar.DayOf(b.At.Instant, s.zone)
 	for _, w := range bee.Windows(r.Numbers()) {
 		from, best, by := graft+calendar.Day(w.From), graft+calendar.Day(w.Best), graft+calendar.Day(w.By)
-		d := step{w.Step.String(), best.Short(), fmt.Sprintf("day %d", w.Best)}
+		d := step{w.Step.String(), best.Short(), fmt.Sprintf("day %d", w.Best), done(b, w.Step)}
 		switch {
 		case w.Step == bee.HandsOff:
 			d.when, d.span = fromTo(from, by), fmt.Sprintf("day %d to %d", w.From, w.By)
@@ -39,20 +42,36 @@ func (s *sheet) steps(r *state.Reading, b *book.Batch) (days []step, hours []bat
 	hours = []batchHour{
 		{"cells out, best by", "best out by", clock.Best(), false},
 		{"cells out, hard by", "hard by", clock.Hard(), true},
-		{"a virgin walks, 1 in 100", "a virgin, 1 in 100", clock.FirstOut(0.01), false},
+		{"a virgin walks, 1 in 100", "virgin, 1 in 100", clock.FirstOut(0.01), false},
 		{"a virgin walks, even chance", "even chance", clock.FirstOut(0.5), false},
 		{"half of them out", "half of them out", r.Course.Emerges(b.Batch), false},
 	}
 	return days, hours
 }
 
-// fromTo is a span of days: "Thu 6 – Sun 9 May", "30 Apr – 3 May".
+// done tells whether the book says that a step is done.
+func done(b *book.Batch, s bee.Step) bool {
+	switch s {
+	case bee.ToFinisher:
+		return !b.Moved.IsZero()
+	case bee.CountTake:
+		return b.Taken.Counted()
+	case bee.CellsCapped:
+		return b.Capped.Counted()
+	case bee.CellsIn:
+		return b.Left() == 0
+	default:
+		return false
+	}
+}
+
+// fromTo is a span of days: "6 – 9 May", "30 Apr – 3 May".
 func fromTo(from, by calendar.Day) string {
 	const weekday, ofMonth = len("Mon "), len(" May")
-	first, last := from.Short(), by.Short()
+	first, last := from.Short()[weekday:], by.Short()[weekday:]
 	_, month, _ := from.Date()
-	if _, m, _ := by.Date(); m != month {
-		return first[weekday:] + " – " + last[weekday:]
+	if _, m, _ := by.Date(); m == month {
+		first = first[:len(first)-ofMonth]
 	}
-	return first[:len(first)-ofMonth] + " – " + last
+	return first + " – " + last
 }

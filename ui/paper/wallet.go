@@ -101,9 +101,9 @@ func (s *sheet) card(r *state.Reading, b *book.Batch, a scene.Area) {
 			s.fit(in.X+4.6, y+5, "Cells out by "+s.hour(h.at), bold(11), hard.Right()-1)
 		}
 	}
-	const row, dates = 3.7, 21.0 // the dates begin so far in
+	const row, dates = 3.7, 20.4 // the dates begin so far in
 	y += 11.8
-	half := in.X + in.W*0.56
+	half := in.X + in.W*0.575
 	for i, d := range days {
 		s.fit(in.X, y+row*float64(i), d.what, soft(7), in.X+dates-0.5)
 		s.fit(in.X+dates, y+row*float64(i), d.when, semi(7), half-1)
@@ -136,7 +136,7 @@ func (s *sheet) phones(r *state.Reading, a scene.Area) {
 	}
 	rows := max(1, int(a.H/3.7))
 	for i, p := range all[:min(len(all), 2*rows)] {
-		x, w := a.X+float64(i%2)*a.W/2, a.W/2-1.5
+		x, w := a.X+float64(i%2)*a.W/2, a.W/2-3.5
 		phone := s.ends(x+w, y+3.7*float64(i/2), p.Phone, bold(7.6))
 		s.fit(x, y+3.7*float64(i/2), p.Name, plain(7.6), phone-1)
 	}
