@@ -23,6 +23,7 @@ type Walk struct {
 	Rows    []WalkRow
 	At      RowName // the row that is typed into; the zero name is none
 	Says    LineSays
+	Refused string // what was typed when Enter found that it makes no sense
 	Closing []rules.Closing
 	Twins   []rules.Twin // lines that stand twice
 	Done    int          // nucs that are written

@@ -23,7 +23,7 @@ func (s State) walkEntered() (State, []Effect) {
 	case text == "" || text == row.Typed && !row.Asks && !row.Failed:
 		return s.rowOpened(s.Walk.nextOpen(row.RowName)), nil
 	case !t.OK():
-		return s, nil
+		return s.withWalk(func(w *Walk) { w.Refused = text }), nil
 	case s.typedTwice(text):
 		s.Asked = &Asked{Twice: text, Asks: "Typed twice?", Answers: []Option{{"1", "no, both are right"}, {"2", "strike this one"}}}
 		return s, nil

@@ -28,6 +28,7 @@ const (
 	walkAsked    = 22.0 // and by, where it asks
 	walkNarrow   = 960.0
 	walkPlanned  = 620.0
+	walkLow      = 280.0  // rows lower than this show fewer about the one typed into
 	lettersLeast = 1000.0 // a window narrower has no list of letters
 )
 
@@ -84,14 +85,18 @@ func (p WalkPane) Shown() (from, to int) {
 	return max(0, at(p.Offset)), min(p.Rows, at(p.Offset+p.Body.H)+1)
 }
 
-// rowShown is the walk scrolled so that the row typed into is in sight, and the
-// row behind it.
+// rowShown is the walk scrolled so that the row typed into is in sight, and rows
+// about it.
 func (s State) rowShown() State {
 	p := s.WalkPane(s.Layout())
 	if p.Current < 0 {
 		return s
 	}
-	s = s.within(RecordPlace, p.Offset, p.Y(p.Current), p.Tall+WalkLine, p.Body.H)
+	before, behind := 0.0, WalkLine
+	if p.Body.H > walkLow {
+		before = min(2*WalkLine, p.Y(p.Current))
+	}
+	s = s.within(RecordPlace, p.Offset, p.Y(p.Current)-before, before+p.Tall+behind, p.Body.H)
 	off := s.Scroll[RecordPlace]
 	whole := min(math.Ceil(off/WalkLine)*WalkLine, p.Y(p.Current)) // a whole row begins at the top
 	return s.scrolled(RecordPlace, whole-off)

@@ -179,6 +179,32 @@ func TestAMistakeIsShownUnderItsPlace(t *testing.T) {
 	}
 }
 
+// TestAMistakeWaitsUntilTheSignIsTyped: while a sign may still go on it is no
+// alarm; once Enter was pressed, or another sign begun, it is.
+func TestAMistakeWaitsUntilTheSignIsTyped(t *testing.T) {
+	alarmed := func(s state.State) bool {
+		for _, w := range texts(t, window(s), s.Size()) {
+			if w.Role == scene.Act && strings.Contains(w.Text.Text, "wants a figure") {
+				return true
+			}
+		}
+		return false
+	}
+	s := walking(t)
+	for _, r := range "n h" {
+		s = letter(s, r)
+	}
+	if alarmed(s) {
+		t.Error("h alone is an alarm before its figure can be typed")
+	}
+	if entered, _ := key(s, "Enter"); !alarmed(entered) {
+		t.Error("Enter says nothing of what is wrong")
+	}
+	if !alarmed(letter(letter(s, ' '), 's')) {
+		t.Error("the next sign does not tell of the last one")
+	}
+}
+
 // TestAllocationsOfALetter: a letter costs the reading of one line and the fold of
 // one nuc, however big the book is.
 func TestAllocationsOfALetter(t *testing.T) {

@@ -26,7 +26,7 @@ func (d recordDraw) current(row state.WalkRow, a scene.Area) {
 		field.W = d.after - 30 - field.X
 	}
 	says := d.w.Says
-	wrong := len(says.Line.Mistakes) > 0 && !d.stillTyping(says.Line.Mistakes[0])
+	wrong := len(says.Line.Mistakes) > 0 && (d.w.Refused == d.s.Typed(state.WalkField) || !d.stillTyping(says.Line.Mistakes[0]))
 	d.input(field, state.WalkField, fieldLook{size: lineSize, weight: scene.SemiBold, wrong: wrong})
 	if says.After != nil {
 		d.add(d.becomes(says.After, at(d.after, a.Y+state.WalkLine/2+6), 28))
