@@ -2,6 +2,7 @@ package line
 
 import (
 	"fmt"
+	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -35,7 +36,7 @@ func (t teller) queen(f book.Fact) string {
 
 func (t teller) described(f book.QueenDescribed) string {
 	return commas("queen"+unless(" ", f.Name), unless("line ", f.Line), unless("daughter", t.at("of", f.Mother.Subject())),
-		unless("of", t.at("", f.Batch.Subject())), ifSaid(!f.Born.IsZero(), "born "+calendar.DayOf(f.Born, nil).String()),
+		strings.TrimSpace(t.at("of", f.Batch.Subject())), ifSaid(!f.Born.IsZero(), "born "+calendar.DayOf(f.Born, nil).String()),
 		unless("drone line ", f.DroneLine), ifSaid(f.MatedYear > 0, fmt.Sprintf("mated %d", f.MatedYear)+t.at("at", f.MatedAt.Subject())), unless("descent ", f.Descent.String()))
 }
 
@@ -63,7 +64,7 @@ func (t teller) people(f book.Fact) string {
 	case book.PersonDescribed:
 		return commas(or(f.Name, "somebody")+" works bees", freeWords(f.Free))
 	case book.DaysOff:
-		return t.called("", f.Person.Subject()) + " off from " + or(f.From.Short(), "a day") + " to " + or(f.To.Short(), "a day")
+		return strings.TrimSpace(t.called("", f.Person.Subject())+" off") + " from " + or(f.From.Short(), "a day") + " to " + or(f.To.Short(), "a day")
 	default:
 		return ""
 	}

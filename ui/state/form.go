@@ -184,7 +184,10 @@ func (s State) when(a *Answers, hour bool) (calendar.Moment, *book.View) {
 // is to be answered first.
 func (s State) submit() (State, []Effect) {
 	says := s.FormSays()
-	if !says.OK() {
+	switch {
+	case s.leavesOpen(says):
+		return leaveOpen(s)
+	case !says.OK():
 		return s.toMistake(says.Answers.Mistakes), nil
 	}
 	entries := says.Answers.ids.Entries(says.Answers.At, s.Now, s.Pen.Writer, says.Facts...)
@@ -222,6 +225,9 @@ func (s State) toMistake(mistakes map[string]string) State {
 	}
 	return s
 }
+
+// Records are all that can be written down by a form.
+func Records() []Record { return records }
 
 // RecordNamed finds a record.
 func RecordNamed(name string) (Record, bool) {

@@ -11,7 +11,7 @@ var ofBatch = []book.Kind{book.KindBatch}
 var batchRecords = []Record{
 	{
 		Name: "graft", Word: "Write down a graft", Of: []book.Kind{book.NoKind, book.KindYard, book.KindColony}, Hour: true,
-		Asks: askGraft, Facts: grafted,
+		Fits: breederOrYard, Asks: askGraft, Facts: grafted,
 	},
 	{Name: "count", Word: "Count it", Of: ofBatch, Main: true, Asks: askCounts, Facts: counts},
 	{
@@ -49,6 +49,13 @@ func (a *Answers) batch() *book.Batch {
 func (s State) batchOn() *book.Batch {
 	id, _ := s.Selection.Last().Batch()
 	return s.Present().View.Batch(id)
+}
+
+// breederOrYard tells whether what is selected is a colony to graft from, or no
+// colony.
+func breederOrYard(s State) bool {
+	id, ok := s.Selection.Last().Colony()
+	return !ok || s.Present().View.Colony(id).Is(book.Breeder)
 }
 
 func cellsLeft(s State) bool { return s.batchOn().Unplaced() > 0 }

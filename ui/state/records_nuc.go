@@ -27,7 +27,8 @@ var nucRecords = []Record{
 		Name: "catch", Word: "Catch the queen", Of: ofNuc, Many: true, Asks: askCatch, Facts: queenCaught,
 		For: []rules.Act{rules.ActCatchQueen, rules.ActTakeOutQueen}, Fits: notEmpty, Soon: laysNow,
 		Why: refusedPlan(func(s State, n *Nuc) rules.Intent {
-			return rules.PlanOf(s.Present().View, book.QueenCaught{Nuc: n.Nuc.Nuc})
+			culled := n.Holds.Condition == book.DroneLayer // she is taken out to be rid of her
+			return rules.PlanOf(s.Present().View, book.QueenCaught{Nuc: n.Nuc.Nuc, Culled: culled})
 		}),
 	},
 	{
@@ -94,11 +95,21 @@ func refusedPlan(plan func(State, *Nuc) rules.Intent) func(State) string {
 	}
 }
 
-// chosenFits is a record that fits the chosen nuc; of several nucs it always does.
+// chosenFits is a record that fits when one of the nucs selected is so; of other
+// things it always does.
 func chosenFits(fits func(*Nuc) bool) func(State) bool {
 	return func(s State) bool {
-		n := s.chosen()
-		return n == nil || s.Selection.Len() > 1 || fits(n)
+		nucs := false
+		for sub := range s.Selection.All() {
+			if id, ok := sub.Nuc(); ok {
+				n := s.Reading().Nuc(id)
+				nucs = true
+				if n != nil && fits(n) {
+					return true
+				}
+			}
+		}
+		return !nucs
 	}
 }
 
@@ -250,7 +261,7 @@ func askCatch(s State) []Ask {
 	n := s.Selection.Len()
 	due := s.chosen()
 	what := "kept"
-	if n == 1 && due != nil && due.Due != nil && due.Due.Act == rules.ActTakeOutQueen {
+	if n == 1 && due != nil && due.Holds.Condition == book.DroneLayer {
 		what = "culled"
 	}
 	return []Ask{

@@ -81,11 +81,26 @@ func nucNamed(_ State, a *Answers) []book.Fact {
 	return fact(f)
 }
 
+func combsNote() string { return founding.KindWords() + "; or sides and dm², like 6 2" }
+
+func combsSaid(_ State, a *Answers) []book.Fact {
+	a.Needed("combs")
+	combs, err := founding.ParseCombs(a.Text("combs"))
+	if err != nil {
+		a.Wrong("combs", "%v", err)
+	}
+	return eachNuc(a, func(id book.NucID) book.Fact {
+		n := a.View.Nuc(id).NucNamed
+		n.Sides, n.Side = cmp.Or(combs.Sides, n.Sides), cmp.Or(combs.Area, n.Side)
+		return n
+	})
+}
+
 func askBoxes(s State) []Ask {
 	return []Ask{
 		askWords("names", "Names of the nucs", "", "A1-A12, B1-B6: each letter is a stand"),
 		askFigure("per", "Nucs that share a box", "", 1),
-		askWords("combs", "Combs", "", founding.KindWords()+"; or sides and dm², like 6 2"),
+		askWords("combs", "Combs", "", combsNote()),
 		askWords("facing", "Entrances face", "", "in turn from the first of a stand: S, or N S"),
 		askFigure("east", "Middle of the first new stand, east", "m", 0),
 		askFigure("north", "and north", "m", 0),

@@ -16,15 +16,15 @@ var ofQueen = []book.Kind{book.KindQueen}
 
 // queenRecords are what can be written down of a queen.
 var queenRecords = []Record{
-	{Name: "hand over", Word: "Hand her over", Of: ofQueen, Many: true, Main: true, Fits: inHand, Asks: askHandOver, Facts: handedOver},
 	{
-		Name: "queen in", Word: "Put her in", Of: ofQueen, Fits: inHand, Asks: func(s State) []Ask {
+		Name: "queen in", Word: "Put her in", Of: ofQueen, Main: true, Fits: inHand, Asks: func(s State) []Ask {
 			return []Ask{
 				askOne("to", "Into nuc or colony", "", s.homes()),
 				{Name: "how", Label: "How", Kind: Choice, First: book.FromCage.String(), Options: waysIn},
 			}
 		}, Facts: queenIn,
 	},
+	{Name: "hand over", Word: "Hand her over", Of: ofQueen, Many: true, Main: true, Fits: inHand, Soon: matedQueen, Asks: askHandOver, Facts: handedOver},
 	{
 		Name: "bank", Word: "Hang her into a bank", Of: ofQueen, Many: true, Fits: cagedQueen, Asks: func(s State) []Ask {
 			banks := s.colonies(book.Bank)
@@ -54,6 +54,7 @@ var queenRecords = []Record{
 		},
 	},
 	{Name: "describe queen", Word: "Say who she is", Of: ofQueen, Asks: askQueen, Facts: queenDescribed},
+	{Name: "new queen", Word: "New queen", Of: fromYard, Asks: askQueen, Facts: queenDescribed},
 	{
 		Name: "queen ended", Word: "She ended", Of: ofQueen, Many: true, Fits: inHand,
 		Asks: asks(Ask{Name: "how", Label: "How", Kind: Choice, Options: vocabulary(book.QueenDied, book.QueenLost, book.QueenCulled, book.QueenSuperseded)}),
@@ -80,6 +81,7 @@ func ofQueens(is func(*book.Queen) bool) func(State) bool {
 var (
 	inHand     = ofQueens((*book.Queen).InHand)
 	cagedQueen = ofQueens((*book.Queen).Caged)
+	matedQueen = ofQueens(func(q *book.Queen) bool { return !q.Virgin })
 )
 
 func eachQueen(a *Answers, fact func(book.QueenID) book.Fact) (all []book.Fact) {

@@ -105,6 +105,12 @@ func (c *cardDraw) suggested(a state.Ask, name string) {
 
 // readBack says what the form would write, and what the rules have against it.
 func (c *cardDraw) readBack(says state.FormSays) {
+	if missing := c.missing(says); missing != "" {
+		c.text(c.x, c.y, "Still to be said", ink(14).semi())
+		c.y += 22
+		c.para(missing, ink2(14), 4)
+		return
+	}
 	if len(says.Back) > 0 {
 		c.text(c.x, c.y, "Reads back", ink(14).semi())
 		c.y += 22
@@ -125,6 +131,17 @@ func (c *cardDraw) readBack(says state.FormSays) {
 		c.y += 4
 		c.para(sentence(m), f, 4)
 	}
+}
+
+// missing are the questions that wait for another answer, by their labels.
+func (c *cardDraw) missing(says state.FormSays) string {
+	var labels []string
+	for _, a := range c.s.Form.Asks {
+		if says.Answers.Mistakes[a.Name] != "" {
+			labels = append(labels, strings.ToLower(a.Label[:1])+a.Label[1:])
+		}
+	}
+	return sentence(strings.Join(labels, ", "))
 }
 
 // askedSheet draws the question that waits, over the window's foot: it is
