@@ -414,3 +414,16 @@ func TestAWalkByKeyboardAlone(t *testing.T) {
 		}
 	}
 }
+
+// TestABlankFormLeavesItOpen: closing a walk with nothing to add writes nothing.
+func TestABlankFormLeavesItOpen(t *testing.T) {
+	w := inTheEvening(t, yardOfTheEvening()).press("K", state.Alt)
+	w.effects = nil
+	w.press("Enter").save()
+	if w.Walk != nil || len(w.Pen.Done) != 0 || w.Book == nil {
+		t.Error("a blank form does not close the walk, or writes something")
+	}
+	if !strings.Contains(w.Note.Text, "48 not accounted for; 48 rows open") {
+		t.Errorf("the foot says %q", w.Note.Text)
+	}
+}

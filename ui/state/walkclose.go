@@ -123,6 +123,11 @@ func (s State) closed(before State) bool {
 	return before.Form != nil && before.Form.Record == "walk close" && s.Form == nil && s.Pen.Deeds > before.Pen.Deeds
 }
 
+// leavesOpen tells whether the form that closes the walk was left blank.
+func (s State) leavesOpen(says FormSays) bool {
+	return s.Form.Record == "walk close" && len(says.Answers.Mistakes) == 0 && len(says.Facts) == 0
+}
+
 // leaveOpen closes the walk and leaves open what is not accounted for.
 func leaveOpen(s State) (State, []Effect) { return s.formLeft().walkLeft(), nil }
 

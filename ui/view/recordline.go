@@ -206,7 +206,7 @@ func (d recordDraw) asked(a scene.Area) {
 		}
 		x = d.answerKey(x, y, o) + 22
 	}
-	said := "one key; the line is kept either way"
+	said := "one key; Enter leaves it open"
 	if asked.Twice != "" {
 		said = "the same words, one after the other"
 	}
