@@ -46,8 +46,9 @@ type Bring struct {
 	Open    int // the column whose meanings are shown, from 1; 0: none
 	First   int // the first column in sight, from 0
 
-	ids   book.IDs // after all that the result has
-	since string   // the day from which a new book counts; "": the usual one
+	facts []roll.Dated // all of the result
+	ids   book.IDs     // after all that the result has
+	since string       // the day from which a new book counts; "": the usual one
 }
 
 // listCommands bring a list.
@@ -155,17 +156,15 @@ func (b *Bring) read(s State) {
 		view, ids = book.NewSeason(s.Machine.zone, f.Entries).At(s.Now), f.ids
 	}
 	b.Result = roll.Read(b.Sheets[b.Sheet], b.Options, roll.Context{View: view, Now: s.Now, Zone: view.Zone(), Mint: ids.Next})
-	b.ids = ids
+	b.ids, b.facts = ids, b.Result.Facts()
 }
 
 // begins is the day from which a new book counts so that all of the list is in
 // it; "" where that is the usual one.
 func (b *Bring) begins(s State) string {
 	first := s.Now
-	for _, d := range b.Result.Facts() {
-		if d.At.Instant.Before(first) {
-			first = d.At.Instant
-		}
+	if len(b.facts) > 0 && b.facts[0].At.Instant.Before(first) {
+		first = b.facts[0].At.Instant
 	}
 	usual, err := founding.Book{}.Begins(s.Now, time.UTC)
 	if err != nil || !first.Before(usual.Instant) {

@@ -26,7 +26,7 @@ func notKept(s State) string {
 		return b.Result.Columns[0].What + ": " + b.Result.Columns[0].Do
 	case b.Result.Counts.Mistaken > 0:
 		return plainRows(b.Result.Counts.Mistaken) + ": mend them in the file, or leave them out here"
-	case !b.Result.Ready():
+	case len(b.facts) == 0:
 		return "there is nothing in it that is not in the book"
 	case s.Book == nil:
 		return s.foundingLacks()

@@ -226,9 +226,10 @@ func (d *bringDraw) foot() {
 	page := d.l.Page
 	d.rule(page.X, d.l.Table.Bottom(), page.Right(), d.l.Table.Bottom(), scene.Rule)
 	y := page.Bottom() - 46
-	if room := y - d.l.Table.Bottom(); room > 30 {
-		words, f := d.pointedRow()
-		d.wrap(page.X+state.Edge, d.l.Table.Bottom()+21, words, f, page.W-2*state.Edge, 2)
+	words, look := d.pointedRow()
+	beside := y-d.l.Table.Bottom() <= 30 // no room above the buttons
+	if !beside {
+		d.wrap(page.X+state.Edge, d.l.Table.Bottom()+21, words, look, page.W-2*state.Edge, 2)
 	}
 	word := d.width("Keep it", ink(14).medium()) + 28
 	to := page.Right() - state.Edge - word
@@ -236,6 +237,11 @@ func (d *bringDraw) foot() {
 	x := d.button(page.X+state.Edge, y, "Back", "give back", false) + 12
 	if d.b.Result.Counts.Mistaken > 0 {
 		x = d.button(x, y, "Next mistake", "next mistake", false) + 12
+	}
+	if beside && d.pointed() >= 0 {
+		look.size = 13
+		d.wrap(x, y+10, words, look, to-16-x, 3)
+		return
 	}
 	said, f := "", ink2(14)
 	c, _ := state.CommandNamed("keep list")
@@ -248,15 +254,25 @@ func (d *bringDraw) foot() {
 	d.right(to-16, y+22, scene.Shorten(d.measure, d.say(sentence(said)), f.size, f.weight, to-16-x), f)
 }
 
-// pointedRow is what the row that is pointed at, or has the focus, becomes.
-func (d *bringDraw) pointedRow() (string, font) {
+// pointed is the place of the row that is pointed at, or has the focus; -1 for
+// none.
+func (d *bringDraw) pointed() int {
 	at := -1
 	if d.s.Hover.Ref.Kind == listRowRef {
 		at, _ = strconv.Atoi(d.s.Hover.Ref.ID)
 	} else if number, ok := strings.CutPrefix(d.s.Focus.ID, "list.skip"); ok {
 		at = d.rowNumbered(number)
 	}
-	if at < 0 || at >= len(d.b.Result.Rows) {
+	if at >= len(d.b.Result.Rows) {
+		return -1
+	}
+	return at
+}
+
+// pointedRow is what that row becomes.
+func (d *bringDraw) pointedRow() (string, font) {
+	at := d.pointed()
+	if at < 0 {
 		return "Point at a row to read all of it. Rows with a mistake are mended in the file, or left out with their tick.", ink2(13)
 	}
 	row := d.b.Result.Rows[at]

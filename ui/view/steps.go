@@ -22,8 +22,8 @@ const (
 	stepLeast  = 440.0
 	stepMost   = 640.0
 	stepLabel  = 20.0  // from a label's baseline to its field
-	stepAsk    = 72.0  // a label, its field and what is said below it
-	stepAir    = 18.0  // between two of those, where there is room
+	stepAsk    = 75.0  // a label, its field and what is said below it
+	stepAir    = 15.0  // between two of those, where there is room
 	stepPicOut = 760.0 // the width from which the picture stands beside the fields
 	stepWide   = 440.0 // the width below which only the step of now has its word
 	stepsHigh  = 600.0 // the height below which all stands closer
