@@ -2,15 +2,13 @@ package main
 
 import (
 	"cmp"
-	"errors"
-	"io/fs"
-	"os"
 	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
+	"lidmark/domain/rules"
 	"lidmark/storage"
 )
 
@@ -56,15 +54,17 @@ func (a *app) newBook(args []string, b beginning) error {
 	return a.found(path, entries)
 }
 
-// found makes the file and writes the first entries.
+// found makes the file with the first entries in it.
 func (a *app) found(path string, entries []book.Entry) error {
-	b, err := storage.Create(path)
+	v := book.NewSeason(time.LoadLocation, entries).At(a.now)
+	for _, e := range entries {
+		if err := rules.Sense(v, a.now, e); err != nil {
+			return err
+		}
+	}
+	b, err := storage.CreateWith(path, entries...)
 	if err != nil {
 		return err
-	}
-	d := &desk{app: a, book: b, season: book.NewSeason(time.LoadLocation, nil)}
-	if err := d.append(entries...); err != nil {
-		return errors.Join(err, b.Close(), unmade(path))
 	}
 	a.sayFounded(path, entries)
 	return b.Close()
@@ -89,15 +89,4 @@ func (a *app) sayFounded(path string, entries []book.Entry) {
 		a.line("how many sides of comb a nuc has was not said: say it with lidbook add combs")
 	}
 	a.line("next: make up nucs with lidbook makeup, write down a graft with lidbook graft")
-}
-
-// unmade takes away a closed book in which nothing was ever written, with what
-// stood beside it.
-func unmade(path string) (err error) {
-	for _, file := range []string{path, path + "-wal", path + "-shm", path + ".lock"} {
-		if failed := os.Remove(file); !errors.Is(failed, fs.ErrNotExist) {
-			err = errors.Join(err, failed)
-		}
-	}
-	return err
 }

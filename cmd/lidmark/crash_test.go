@@ -145,6 +145,27 @@ func TestWhatReachedTheBookIsNotWrittenTwice(t *testing.T) {
 	}
 }
 
+func TestWhatCouldNotBeWrittenBeforeClosingIsInTheDraft(t *testing.T) {
+	folder, path := t.TempDir(), aBook(t)
+	w := newWorld(t, folder)
+	w.opens(path)
+	check(t, w.desk.opened().file.Close()) // as when the disk is pulled out
+	w.types("A1e⏎")
+	w.desk.Close() // before the window hears what became of it
+	if got := inFile(t, path); got != len(founding()) {
+		t.Fatalf("%d entries are in the book", got)
+	}
+	again := newWorld(t, folder)
+	again.opens(path)
+	if n := len(again.state.Pen.Failed); n != 1 || !again.state.Unsaved() {
+		t.Fatalf("%d deeds are to be tried again", n)
+	}
+	again.run("again")
+	if got := inFile(t, path); got != len(founding())+1 || again.state.Unsaved() {
+		t.Errorf("%d entries are in the book, unsaved %v", got, again.state.Unsaved())
+	}
+}
+
 func TestADamagedDraftIsLaidAside(t *testing.T) {
 	folder, path := t.TempDir(), aBook(t)
 	d := newDesk(folder, clock)

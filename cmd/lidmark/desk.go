@@ -23,6 +23,8 @@ type desk struct {
 	stop context.CancelFunc // stops the long work under way, or nil
 	tell func(state.Msg)    // whom to tell that something cannot be kept
 	told map[string]bool    // of which file it was told
+
+	trouble state.Note // with what the keeper chose, to be told with the first book
 }
 
 // pause is how long typing is gathered before its draft is written: what the

@@ -70,6 +70,9 @@ func (d *desk) show(o *opened, tell func(state.Msg)) {
 	var old *opened
 	d.writes.wait(func() { old = d.swap(o) })
 	tell(state.Opened{Book: b, IDs: ids, Draft: draft})
+	if trouble.Text == "" {
+		trouble, d.trouble = d.trouble, state.Note{}
+	}
 	if trouble.Text != "" {
 		tell(state.Worked{Note: trouble})
 	}

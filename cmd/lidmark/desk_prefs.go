@@ -41,7 +41,8 @@ func (d *desk) prefs() (p state.Prefs, n state.Note) {
 	if err == nil {
 		return p, n
 	}
-	return state.Prefs{}, state.Note{
+	d.trouble = state.Note{
 		Text: "what you chose for the window could not be read and begins anew; the damaged file is " + aside, Bad: true,
 	}
+	return state.Prefs{}, d.trouble
 }

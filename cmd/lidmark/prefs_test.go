@@ -52,6 +52,14 @@ func TestChoicesThatCannotBeReadBeginAnew(t *testing.T) {
 		if _, note := d.prefs(); note.Text != "" {
 			t.Errorf("%s: it is told again: %q", name, note.Text)
 		}
+		w := newWorld(t, folder)
+		w.desk.trouble = note
+		w.opens(aBook(t))
+		w.says(".damaged")
+		w.opens(aBook(t))
+		if w.state.Note.Text != "" {
+			t.Errorf("%s: with the second book it is told again: %q", name, w.state.Note.Text)
+		}
 	}
 }
 
