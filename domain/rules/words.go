@@ -5,6 +5,8 @@ import (
 	"math"
 	"strings"
 	"time"
+	"unicode"
+	"unicode/utf8"
 
 	"lidmark/domain/book"
 	"lidmark/domain/course"
@@ -56,8 +58,9 @@ func (n *nucCase) sure() string {
 
 // sentence begins a phrase with a capital.
 func sentence(s string) string {
-	if s == "" {
+	first, n := utf8.DecodeRuneInString(s)
+	if n == 0 {
 		return ""
 	}
-	return strings.ToUpper(s[:1]) + s[1:]
+	return string(unicode.ToUpper(first)) + s[n:]
 }

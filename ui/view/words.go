@@ -6,6 +6,8 @@ import (
 	"strconv"
 	"strings"
 	"time"
+	"unicode"
+	"unicode/utf8"
 
 	"lidmark/domain/calendar"
 	"lidmark/ui/state"
@@ -119,10 +121,11 @@ func daysAway(n int) string {
 
 // sentence makes the first letter a capital.
 func sentence(s string) string {
-	if s == "" {
-		return s
+	first, n := utf8.DecodeRuneInString(s)
+	if n == 0 {
+		return ""
 	}
-	return strings.ToUpper(s[:1]) + s[1:]
+	return string(unicode.ToUpper(first)) + s[n:]
 }
 
 // firstKey is the first of a command's keys as it is printed.
