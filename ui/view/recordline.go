@@ -41,6 +41,8 @@ func (d recordDraw) current(row state.WalkRow, a scene.Area) {
 		d.mistake(says.Line.Mistakes[0], field, wrong)
 	case says.Line.Trouble != "":
 		d.wrap(field.X+10, field.Bottom()+20, sentence(says.Line.Trouble), ink(13).as(scene.Act), d.after-field.X-10, 2)
+	case d.s.Typed(state.WalkField) == "":
+		d.fit(d.typed, field.Bottom()+21, "what was seen and done, like q e b4 s6 /, or done for what was planned", ink2(13), d.leaderEnd())
 	default:
 		d.leaders(field)
 	}

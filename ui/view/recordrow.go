@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
@@ -45,7 +46,7 @@ func (d recordDraw) row(row state.WalkRow, a scene.Area) {
 // rowReason is the one line that a row shows when the pointer rests on it.
 func (d recordDraw) rowReason(row state.WalkRow) string {
 	if row.Open() {
-		return row.Title + "  type it in"
+		return strings.TrimSpace(row.Title + "  " + row.Planned)
 	}
 	return row.Title + "  " + d.backWords(row)
 }
