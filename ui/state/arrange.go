@@ -2,15 +2,14 @@ package state
 
 import (
 	"math"
+	"slices"
 	"strings"
-
-	"lidmark/domain/book"
 )
 
 // Row is a row of lids as they stand: a nil is a gap. A row without lids is
-// the head of a yard.
+// the head of a section.
 type Row struct {
-	Yard book.YardID
+	Head *Section
 	Lids []*Nuc
 	Y, H float64 // where it begins below the top of the grid, and how high it is, dp
 }
@@ -20,33 +19,54 @@ const block = 4
 
 // rowsKey is which nucs are put into rows, and how many stand in one.
 type rowsKey struct {
-	yard    book.YardID // zero: all of them, each yard under a head
+	sectionsKey
+	folded  string
 	columns int
 }
 
-// readRows puts nucs into rows in stand order. A stand of up to four takes a
-// block, a longer one, or a line of stands with one letter, whole rows.
+// readRows puts nucs into rows, in stand order by stands: one of up to four
+// takes a block, a longer one, or a line of stands with one letter, whole rows.
+// A single yard in stand order has no head.
 func (r *Reading) readRows(k rowsKey) []Row {
-	nucs, heads := r.In(k.yard), k.yard.IsZero()
 	a := arranger{columns: max(k.columns, block)}
-	for i := 0; i < len(nucs); {
-		j := i
-		for j < len(nucs) && r.line(nucs[j]) == r.line(nucs[i]) {
-			j++
+	folded := strings.Split(k.folded, "\n")
+	for _, sec := range r.sections(k.sectionsKey) {
+		sec.Folded = slices.Contains(folded, sec.Key)
+		if k.by != StandHeads || k.yard.IsZero() {
+			a.rows = append(a.rows, Row{Head: &sec})
+		} else {
+			sec.Folded = false
 		}
-		a.stand(nucs[i:j], heads)
-		i = j
+		a.at = a.columns
+		switch {
+		case sec.Folded:
+		case k.by <= YardHeads:
+			r.byStand(&a, sec.Nucs)
+		default:
+			a.stand(sec.Nucs)
+		}
 	}
 	return a.rows
 }
 
-// line is the yard and the letter of a nuc's stand without its number.
-func (r *Reading) line(n *Nuc) [2]string {
-	letter := ""
-	if !n.Stand.IsZero() {
-		letter = strings.TrimRight(r.View.Stand(n.Stand).Letter, "0123456789")
+// byStand puts the nucs of a yard into rows, stand by stand.
+func (r *Reading) byStand(a *arranger, nucs []*Nuc) {
+	for i := 0; i < len(nucs); {
+		j, letter := i, r.letter(nucs[i])
+		for j < len(nucs) && r.letter(nucs[j]) == letter {
+			j++
+		}
+		a.stand(nucs[i:j])
+		i = j
 	}
-	return [2]string{n.Yard.String(), letter}
+}
+
+// letter is the letter of a nuc's stand without its number.
+func (r *Reading) letter(n *Nuc) string {
+	if n.Stand.IsZero() {
+		return ""
+	}
+	return strings.TrimRight(r.View.Stand(n.Stand).Letter, "0123456789")
 }
 
 // arranger fills rows; at is how many places of the last row are taken.
@@ -54,22 +74,15 @@ type arranger struct {
 	columns int
 	rows    []Row
 	at      int
-	yard    book.YardID
 }
 
-func (a *arranger) stand(nucs []*Nuc, heads bool) {
-	if yard := nucs[0].Yard; len(a.rows) == 0 || yard != a.yard {
-		a.yard, a.at = yard, a.columns
-		if heads {
-			a.rows = append(a.rows, Row{Yard: yard})
-		}
-	}
+func (a *arranger) stand(nucs []*Nuc) {
 	if len(nucs) > block {
 		a.at = a.columns
 	}
 	for _, n := range nucs {
 		if a.at >= a.columns {
-			a.rows, a.at = append(a.rows, Row{Yard: a.yard, Lids: make([]*Nuc, a.columns)}), 0
+			a.rows, a.at = append(a.rows, Row{Lids: make([]*Nuc, a.columns)}), 0
 		}
 		a.rows[len(a.rows)-1].Lids[a.at] = n
 		a.at++
@@ -80,19 +93,18 @@ func (a *arranger) stand(nucs []*Nuc, heads bool) {
 	}
 }
 
-// LidWall is the wall of lids now: rows of small lids, yard by yard.
+// LidWall is the wall of lids now: rows of small lids, section by section.
 type LidWall struct {
-	Yards  []WallYard
+	Parts  []WallPart
 	PerRow int
 	Offset float64
 	Height float64 // of the pane
 	All    float64 // height of all rows
 }
 
-// WallYard is one yard of the wall.
-type WallYard struct {
-	Yard book.YardID
-	Nucs []*Nuc
+// WallPart is one section of the wall.
+type WallPart struct {
+	Section
 	Y, H float64 // where it begins below the top of the wall, and how high it is
 }
 
@@ -103,6 +115,7 @@ const (
 	WallNames   = 150.0 // where the lids begin
 	WallHead    = 46.0
 	wallGap     = 18.0
+	wallFolded  = 36.0
 	wallLeast   = 44.0
 	wallCount   = 110.0
 	wallSlender = 620.0
@@ -122,16 +135,13 @@ func (s State) Wall(l Layout) LidWall {
 	room := l.Main.W - WallNames - WallCounts(l.Main.W)
 	groups := max(1, int((room+WallGroup)/(8*WallPitch+WallGroup)))
 	w := LidWall{PerRow: 8 * groups, Height: max(0, l.Main.H-WallHead)}
-	all := s.Reading().In(s.Filled())
-	for i := 0; i < len(all); {
-		j := i
-		for j < len(all) && all[j].Yard == all[i].Yard {
-			j++
+	for _, sec := range s.Sections() {
+		h := max(math.Ceil(float64(len(sec.Nucs))/float64(w.PerRow))*WallPitch, wallLeast) + wallGap
+		if sec.Folded {
+			h = wallFolded
 		}
-		h := max(math.Ceil(float64(j-i)/float64(w.PerRow))*WallPitch, wallLeast) + wallGap
-		w.Yards = append(w.Yards, WallYard{all[i].Yard, all[i:j], w.All, h})
+		w.Parts = append(w.Parts, WallPart{sec, w.All, h})
 		w.All += h
-		i = j
 	}
 	w.Offset = min(s.Scroll[WallPlace], max(0, w.All-w.Height))
 	return w
@@ -163,7 +173,7 @@ func (s State) most(p Place, l Layout) float64 {
 		w := s.Wall(l)
 		return max(0, w.All-w.Height)
 	case TablePlace:
-		return TableRow * float64(max(0, len(s.Shown())-l.TableRows()))
+		return TableRow * float64(max(0, len(s.Listing())-l.TableRows()))
 	case LanePlace:
 		return LaneHeight * float64(max(0, len(s.Present().Batches())-l.laneRows()))
 	case RecordPlace:

@@ -79,8 +79,8 @@ func (s State) leave() State {
 		s = s.filtered("")
 	case len(s.Trail) > 0:
 		s = s.trailed()
-	case s.Selection.Len() > 0:
-		s.Selection = Selection{}
+	case s.Selection.Len() > 0 || !s.Ring.IsZero():
+		s.Selection, s.Ring = Selection{}, book.Subject{}
 	case s.Fill != NoFill:
 		s = s.givenBack()
 	case s.Room == Yard && s.Pane != Split:
@@ -104,7 +104,7 @@ func (s State) selectAll() State {
 	for _, n := range s.Shown() {
 		all = append(all, n.Nuc.Nuc.Subject())
 	}
-	s.Selection = Select(all...)
+	s.Selection, s.Ring = Select(all...), book.Subject{}
 	return s
 }
 

@@ -35,13 +35,16 @@ func (s State) clicked(r scene.Ref, mods Mods) (State, []Effect) {
 	if does, ok := clicks[r.Kind]; ok {
 		return does(s, r, mods)
 	}
+	if sub := SubjectOf(r); mods.Has(Shift) && sub.Kind == book.KindNuc {
+		return s.ranged(sub, mods.Has(Ctrl)), nil
+	}
 	return s.pointed(SubjectOf(r), mods.Has(Ctrl)), nil
 }
 
 // closes tells whether a command is the one that opened the menu: a click on it
 // closes the menu again.
 func (m Menu) closes(command string) bool {
-	return m == YardMenu && command == "yards" || m == LayerMenu && command == "layers" || m == WriterMenu && command == "writer"
+	return m == YardMenu && command == "yards" || m == HeadsMenu && command == "heads" || m == LayerMenu && command == "layers" || m == WriterMenu && command == "writer"
 }
 
 // inMenu are the kinds that rows of menus have; while a menu is open a click on
@@ -71,11 +74,13 @@ var clicks = map[string]func(State, scene.Ref, Mods) (State, []Effect){
 	ColumnRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.columnClicked(r), nil },
 	LinkRef:   func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.followed(r), nil },
 	StrikeRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.struckLine(r.ID) },
+	HeadRef:   State.headClicked,
+	FoldRef:   State.foldClicked,
 	SuggestRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) {
 		return s.suggested(r.ID, r.Part, s.Typed(r.ID)), nil
 	},
 	PaneRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) {
-		s.Selection, s.Sheet, s.Focus = Selection{}, false, r
+		s.Selection, s.Ring, s.Sheet, s.Focus = Selection{}, book.Subject{}, false, r
 		return s, nil
 	},
 }
@@ -110,17 +115,22 @@ func yardOf(id string) (yard book.YardID) {
 // pointed selects a subject; a stand stands for its nucs. Where the card has no
 // room beside the pane, a second click lays it over the pane.
 func (s State) pointed(sub book.Subject, add bool) State {
+	if !sub.IsZero() {
+		s.Ring = book.Subject{}
+	}
 	switch {
 	case sub.IsZero():
 	case sub.Kind == book.KindStand:
 		if !add {
 			s.Selection = Selection{}
 		}
+		var nucs []book.Subject
 		for _, n := range s.Reading().Nucs {
 			if n.Stand.Subject() == sub {
-				s.Selection = s.Selection.With(n.Nuc.Nuc.Subject())
+				nucs = append(nucs, n.Nuc.Nuc.Subject())
 			}
 		}
+		s.Selection = s.Selection.With(nucs...)
 	case add:
 		s.Selection = s.Selection.Toggled(sub)
 	default:

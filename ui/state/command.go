@@ -44,7 +44,7 @@ var byName, byKey = index()
 
 // allCommands are the rows of all tables, one behind the other.
 func allCommands() []Command {
-	all := slices.Concat(windowCommands, numberCommands, bookCommands, startCommands, listCommands, penCommands, cardCommands, recordCommands, tickCommands, lessCommands, printCommands)
+	all := slices.Concat(windowCommands, headsCommands, reachCommands, numberCommands, bookCommands, startCommands, listCommands, penCommands, cardCommands, recordCommands, tickCommands, lessCommands, printCommands)
 	for _, rec := range records {
 		all = append(all, rec.command())
 	}
@@ -52,12 +52,12 @@ func allCommands() []Command {
 }
 
 // index finds commands by name and by key.
-func index() (name, key map[string]int) {
-	name, key = map[string]int{}, map[string]int{}
+func index() (name map[string]int, key map[string][]int) {
+	name, key = map[string]int{}, map[string][]int{}
 	for i, c := range commands {
 		name[c.Name] = i
 		for k := range strings.FieldsSeq(c.Keys) {
-			key[k] = i
+			key[k] = append(key[k], i)
 		}
 	}
 	return name, key
@@ -77,13 +77,14 @@ func run(s State, name string) (State, []Effect) {
 	return c.done(s)
 }
 
-// keyed runs the command of a key.
+// keyed runs the command of a key, the first of them that can.
 func keyed(s State, m Keyed) (State, []Effect) {
-	i, ok := byKey[m.name()]
-	if !ok {
-		return s, nil
+	for _, i := range byKey[m.name()] {
+		if commands[i].Reason(s) == "" {
+			return commands[i].done(s)
+		}
 	}
-	return commands[i].done(s)
+	return s, nil
 }
 
 // done is the window after the command, if it can run, and after the one that it

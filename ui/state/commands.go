@@ -19,6 +19,8 @@ var windowCommands = []Command{
 	{Name: "lids", Does: "lids; again: map and lids", Keys: "Alt+2", Why: noBook, Do: divide(Lids)},
 	{Name: "wall", Does: "wall; again: map and lids", Keys: "Alt+3", Why: noBook, Do: divide(Wall)},
 	{Name: "table", Does: "table; again: map and lids", Keys: "Alt+4", Why: noBook, Do: divide(Table)},
+	{Name: "wider map", Does: "more room for the map, less for the lids", Keys: "Alt+Shift+Right", Why: noSplit, Do: wider(splitStep)},
+	{Name: "wider lids", Does: "more room for the lids, less for the map", Keys: "Alt+Shift+Left", Why: noSplit, Do: wider(-splitStep)},
 	{Name: "next part", Does: "next part, where parts take turns", Keys: "Alt+Right", Why: noTurns, Do: pure(func(s State) State { return s.turned(1) })},
 	{Name: "part main", Does: "lids, or the route", Why: noTurns, Do: turnTo(MainPart)},
 	{Name: "part side", Does: "map, or kit and time", Why: noTurns, Do: turnTo(SidePart)},

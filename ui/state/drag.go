@@ -3,6 +3,7 @@ package state
 import (
 	"math"
 
+	"lidmark/domain/book"
 	"lidmark/ui/scene"
 )
 
@@ -14,6 +15,7 @@ type Drag struct {
 	Camera   scene.Camera // of the map, then
 	Add      bool         // the band adds to the selection
 	Away     bool         // another day than today was looked at when it began
+	Split    float64      // how far the division of Yard was dragged, then
 }
 
 // DragKind is a kind of drag.
@@ -27,6 +29,7 @@ const (
 	DayDrag
 	PanDrag
 	BandDrag
+	SplitDrag
 )
 
 // slack is how far a held pointer may move and still click, dp.
@@ -36,6 +39,8 @@ const slack = 4.0
 func begun(m Pressed, l Layout, camera scene.Camera) Drag {
 	d := Drag{Kind: Held, From: m.At, To: m.At, Tag: m.Tag, Camera: camera, Add: m.Mods.Has(Ctrl), Away: !l.Band.Empty()}
 	switch {
+	case m.Tag.Ref.Kind == SplitRef:
+		d.Kind = SplitDrag
 	case l.Ribbon.Contains(m.At) && m.At.X >= l.Ribbon.X, dayOf(m.Tag.Ref) != 0:
 		d.Kind = DayDrag
 	case l.Map.Contains(m.At) && (m.Button == Secondary || m.Mods.Has(Shift)):
@@ -45,14 +50,20 @@ func begun(m Pressed, l Layout, camera scene.Camera) Drag {
 }
 
 // moved is the drag after the pointer moved to p. A held button becomes a
-// rubber band where the ground is empty.
+// rubber band where the ground is empty, and on nucs, which cannot be dragged.
 func (d Drag) moved(p scene.Point) Drag {
 	d.To = p
-	if d.Kind == Held && d.Tag.Ref.Kind == PaneRef && math.Hypot(p.X-d.From.X, p.Y-d.From.Y) > slack {
+	if d.Kind == Held && banding[d.Tag.Ref.Kind] && d.far() {
 		d.Kind = BandDrag
 	}
 	return d
 }
+
+// far tells whether the pointer moved further than it does in a click.
+func (d Drag) far() bool { return math.Hypot(d.To.X-d.From.X, d.To.Y-d.From.Y) > slack }
+
+// banding are the kinds of things on which a rubber band can begin.
+var banding = map[string]bool{PaneRef: true, book.KindNuc.String(): true, book.KindStand.String(): true}
 
 // Band is the rubber band being drawn; empty when there is none.
 func (s State) Band() scene.Area {

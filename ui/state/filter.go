@@ -82,13 +82,35 @@ func (r *Reading) words(n *Nuc) string {
 
 // Shown are the nucs of the room's yard that the filter shows, in walking
 // order.
-func (s State) Shown() []*Nuc {
-	all := s.Reading().In(s.Filled())
-	f := FilterBy(s.Filter)
+func (s State) Shown() []*Nuc { return s.Reading().filtered(shownKey{s.Filled(), s.Filter}) }
+
+// Hidden is how many of the selected nucs the filter or the yard shown hides.
+func (s State) Hidden() (n int) {
+	if s.Selection.Len() == 0 {
+		return 0
+	}
+	selected := 0
+	for sub := range s.Selection.All() {
+		selected += boolInt(sub.Kind == book.KindNuc)
+	}
+	for _, nuc := range s.Shown() {
+		n += boolInt(s.Selection.Has(nuc.Nuc.Nuc.Subject()))
+	}
+	return selected - n
+}
+
+// shownKey is which nucs are shown.
+type shownKey struct {
+	yard   book.YardID
+	filter string
+}
+
+func (r *Reading) readFiltered(k shownKey) (shown []*Nuc) {
+	all := r.In(k.yard)
+	f := FilterBy(k.filter)
 	if f.All() {
 		return all
 	}
-	var shown []*Nuc
 	for _, n := range all {
 		if f.Shows(n) {
 			shown = append(shown, n)

@@ -47,7 +47,7 @@ const (
 
 // Grid is the grid of lids in the layout l.
 func (s State) Grid(l Layout) Grid {
-	rows := s.Reading().rows(rowsKey{s.Filled(), l.Columns})
+	rows := s.Reading().rows(rowsKey{sectionsKey{yard: s.Filled(), by: s.Heads, week: s.Week}, s.foldedKeys(), l.Columns})
 	g := Grid{Rows: slices.Clone(rows), Head: gridHead, Legend: gridLegend}
 	switch {
 	case l.Main.H < gridLeast:

@@ -137,8 +137,7 @@ func (l *Layout) panes(s State, rest scene.Area) {
 	case s.Room == Today:
 		l.Side, l.Main = cutLeft(rest, SideWidth)
 	case s.Pane == Split:
-		l.Columns = gridColumns(rest.W, l.Window.W)
-		l.Map, l.Main = cutLeft(rest, rest.W-gridWidth(l.Columns))
+		l.split(s, rest)
 	case s.Pane == Map:
 		l.Map, l.Main = rest, scene.Area{}
 	}

@@ -42,6 +42,9 @@ type Reading struct {
 	rows     func(rowsKey) []Row
 	standing func(book.YardID) []Standing
 	colonies func(book.YardID) []*book.Colony
+	filtered func(shownKey) []*Nuc
+	sections func(sectionsKey) []Section
+	listing  func(listingKey) []TableLine
 }
 
 // Nuc is a nuc as the panes show it on the day read.
@@ -87,6 +90,7 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	r.part, r.page = memo(r.readPart), sync.OnceValue(r.readPage)
 	r.late, r.moves = memo(r.readLate), memo(r.readMoves)
 	r.standing, r.colonies = memo(r.readStanding), memo(r.readColonies)
+	r.filtered, r.sections, r.listing = lately(r.readFiltered), lately(r.readSections), lately(r.readListing)
 	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(v, d) })
 	r.plan = sync.OnceValue(func() rules.DayPlan { return judged.Day(d) })
 	return r

@@ -13,6 +13,7 @@ import (
 type Selection struct {
 	set  map[book.Subject]bool
 	last book.Subject
+	from book.Subject // where a range begins
 }
 
 // Select is the selection of the given subjects, the last of them taken last.
@@ -20,12 +21,15 @@ func Select(all ...book.Subject) Selection { return Selection{}.With(all...) }
 
 // With is the selection with more subjects.
 func (sel Selection) With(more ...book.Subject) Selection {
-	next := Selection{set: make(map[book.Subject]bool, len(sel.set)+len(more)), last: sel.last}
+	next := Selection{set: make(map[book.Subject]bool, len(sel.set)+len(more)), last: sel.last, from: sel.from}
 	maps.Copy(next.set, sel.set)
 	for _, s := range more {
 		if !s.IsZero() {
 			next.set[s], next.last = true, s
 		}
+	}
+	if next.from.IsZero() {
+		next.from = next.last
 	}
 	return next
 }
@@ -33,9 +37,10 @@ func (sel Selection) With(more ...book.Subject) Selection {
 // Toggled is the selection with s, or without it if it was there.
 func (sel Selection) Toggled(s book.Subject) Selection {
 	if !sel.Has(s) {
+		sel.from = s
 		return sel.With(s)
 	}
-	next := Selection{set: maps.Clone(sel.set), last: sel.last}
+	next := Selection{set: maps.Clone(sel.set), last: sel.last, from: s}
 	delete(next.set, s)
 	if next.last == s {
 		next.last = first(next.set)
@@ -57,7 +62,7 @@ func (sel Selection) All() iter.Seq[book.Subject] { return maps.Keys(sel.set) }
 
 // kept is the selection without what the book no longer knows.
 func (sel Selection) kept(known func(book.Subject) bool) Selection {
-	next := Selection{set: map[book.Subject]bool{}, last: sel.last}
+	next := Selection{set: map[book.Subject]bool{}, last: sel.last, from: sel.from}
 	for s := range sel.set {
 		if known(s) {
 			next.set[s] = true

@@ -27,11 +27,14 @@ type State struct {
 	Typing bool                   // the filter takes the keys
 	Goto   string                 // the name of a nuc that is being typed: a capital, then figures
 	Sort   Sort
-	Menu   Menu // the list that is open
+	Heads  Heads           // under which heads the nucs of Yard stand
+	Folded map[string]bool // the sections folded, by their keys
+	Menu   Menu            // the list that is open
 	Keys   bool // the sheet of keys is open
 	Sheet  bool // the card lies over the pane, where it has no room beside it
 
 	Selection Selection
+	Ring      book.Subject // the nuc the keys stand on, where that is not the one taken last
 	Hover     scene.Tag // what the pointer is over
 	Pointer   scene.Point
 	Drag      Drag
@@ -141,6 +144,7 @@ const (
 	WriterMenu
 )
 
+	HeadsMenu // what the nucs of Yard stand together by
 // Place is something that scrolls.
 type Place uint8
 

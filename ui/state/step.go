@@ -10,10 +10,32 @@ import (
 
 // walk are the nucs in the order in which next and previous go.
 func (s State) walk() []*Nuc {
-	if s.Room == Yard && s.Pane == Table {
-		return s.Sort.Sorted(s.Reading(), s.Shown())
+	switch {
+	case s.Room != Yard || s.Pane == Map || s.Pane != Table && s.Heads <= YardHeads && len(s.Folded) == 0:
+		return s.Shown()
+	case s.Pane == Table:
+		return nucsOf(s.Listing())
 	}
-	return s.Shown()
+	f := FilterBy(s.Filter)
+	var all []*Nuc
+	for _, sec := range s.Sections() {
+		for _, n := range sec.Nucs {
+			if !sec.Folded && f.Shows(n) {
+				all = append(all, n)
+			}
+		}
+	}
+	return all
+}
+
+// nucsOf are the nucs among the rows of the table.
+func nucsOf(rows []TableLine) (nucs []*Nuc) {
+	for _, row := range rows {
+		if row.Head == nil {
+			nucs = append(nucs, row.Nuc)
+		}
+	}
+	return nucs
 }
 
 // step goes to the next or previous nuc, on Today to the next or previous line
@@ -26,23 +48,33 @@ func step(by int, extend bool) func(State) (State, []Effect) {
 		case Numbers:
 			return s.stepNumber(by)
 		}
-		all := s.walk()
-		i := slices.IndexFunc(all, func(n *Nuc) bool { return n.Nuc.Nuc.Subject() == s.Selection.Last() })
-		switch {
-		case i < 0 && by > 0:
-			i = 0
-		case i < 0:
-			i = len(all) - 1
-		default:
-			i = min(max(i+by, 0), len(all)-1)
+		if n := s.stepped(by); n != nil {
+			return s.taken(n, extend)
 		}
-		return s.taken(all[i], extend)
+		return s
 	})
+}
+
+// stepped is the nuc so many further in the walk, nil where none is in sight.
+func (s State) stepped(by int) *Nuc {
+	all := s.walk()
+	if len(all) == 0 {
+		return nil
+	}
+	switch i := slices.Index(all, s.cursor()); {
+	case i < 0 && by > 0:
+		return all[0]
+	case i < 0:
+		return all[len(all)-1]
+	default:
+		return all[min(max(i+by, 0), len(all)-1)]
+	}
 }
 
 // taken selects a nuc, beside the others or alone, and brings it into sight.
 func (s State) taken(n *Nuc, extend bool) State {
 	subject := n.Nuc.Nuc.Subject()
+	s.Ring = book.Subject{}
 	if extend {
 		s.Selection = s.Selection.With(subject)
 	} else {
@@ -55,24 +87,28 @@ func (s State) taken(n *Nuc, extend bool) State {
 // nearest that way on the map.
 func arrow(dx, dy int, extend bool) func(State) (State, []Effect) {
 	return func(s State) (State, []Effect) {
-		n := s.chosen()
-		if n == nil || s.Room == Today || s.Room == Numbers || s.Pane == Table {
+		if s.Room == Today || s.Room == Numbers {
 			return step(dx+dy, extend)(s)
 		}
-		l := s.Layout()
-		var next *Nuc
-		switch {
-		case s.Pane == Wall:
-			next = s.besideInWall(n, dx, dy, l)
-		case l.Main.Empty() || s.Pane == Map:
-			next = s.nearest(n, dx, dy)
-		default:
-			next = s.Grid(l).beside(n, dx, dy)
+		if next := s.besides(dx, dy); next != nil {
+			return s.taken(next, extend), nil
 		}
-		if next == nil {
-			return s, nil
-		}
-		return s.taken(next, extend), nil
+		return s, nil
+	}
+}
+
+// besides is the nuc beside the one the keys stand on, nil where there is none.
+func (s State) besides(dx, dy int) *Nuc {
+	n, l := s.cursor(), s.Layout()
+	switch {
+	case n == nil || s.Pane == Table:
+		return s.stepped(dx + dy)
+	case s.Pane == Wall:
+		return s.Wall(l).beside(n, dx, dy)
+	case l.Main.Empty() || s.Pane == Map:
+		return s.nearest(n, dx, dy)
+	default:
+		return s.Grid(l).beside(n, dx, dy)
 	}
 }
 
@@ -119,14 +155,35 @@ func closest(lids []*Nuc, column int) (found *Nuc) {
 	return found
 }
 
-// besideInWall is the nuc next to n in the wall.
-func (s State) besideInWall(n *Nuc, dx, dy int, l Layout) *Nuc {
-	all := s.Reading().In(s.Filled())
-	i := slices.Index(all, n) + dx + dy*s.Wall(l).PerRow
-	if i < 0 || i >= len(all) {
+// beside is the nuc next to n in the wall, passing over heads: at the end of a
+// row the next one, above and below the one in the same column or the last.
+func (w LidWall) beside(n *Nuc, dx, dy int) *Nuc {
+	var rows [][]*Nuc
+	row, column := -1, 0
+	for _, part := range w.Parts {
+		if part.Folded {
+			continue
+		}
+		for all := range slices.Chunk(part.Nucs, w.PerRow) {
+			if i := slices.Index(all, n); i >= 0 {
+				row, column = len(rows), i
+			}
+			rows = append(rows, all)
+		}
+	}
+	if row < 0 {
 		return nil
 	}
-	return all[i]
+	switch column += dx; {
+	case column < 0 && row > 0:
+		row, column = row-1, len(rows[row-1])-1
+	case column >= len(rows[row]) && row+1 < len(rows):
+		row, column = row+1, 0
+	}
+	if row += dy; row < 0 || row >= len(rows) || column < 0 || dx != 0 && column >= len(rows[row]) {
+		return nil
+	}
+	return rows[row][min(column, len(rows[row])-1)]
 }
 
 // nearest is the nuc of the map's yard that lies nearest in a direction:
@@ -150,7 +207,7 @@ func (s State) nearest(n *Nuc, dx, dy int) (found *Nuc) {
 
 // revealed scrolls the pane so that the chosen nuc is in sight.
 func (s State) revealed() State {
-	n := s.chosen()
+	n := s.cursor()
 	if n == nil || s.Room != Yard {
 		return s
 	}
@@ -163,13 +220,16 @@ func (s State) revealed() State {
 		}
 	case Wall:
 		w := s.Wall(l)
-		for _, y := range w.Yards {
-			if i := slices.Index(y.Nucs, n); i >= 0 {
-				return s.within(WallPlace, w.Offset, y.Y+float64(i/w.PerRow)*WallPitch, WallPitch, w.Height)
+		for _, part := range w.Parts {
+			if i := slices.Index(part.Nucs, n); i >= 0 && !part.Folded {
+				return s.within(WallPlace, w.Offset, part.Y+float64(i/w.PerRow)*WallPitch, WallPitch+wallGap, w.Height)
 			}
 		}
 	case Table:
-		i := slices.Index(s.walk(), n)
+		i := slices.IndexFunc(s.Listing(), func(t TableLine) bool { return t.Nuc == n })
+		if i < 0 {
+			return s
+		}
 		return s.within(TablePlace, s.Scroll[TablePlace], float64(i)*TableRow, TableRow, float64(l.TableRows())*TableRow)
 	}
 	return s

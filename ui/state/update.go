@@ -144,6 +144,7 @@ func (s State) pressed(m Pressed) State {
 	s.Drag = begun(m, l, s.cameraFor(l))
 	if s.Drag.Kind == DayDrag {
 		return s.moved(Moved{m.At, m.Tag})
+	s.Drag.Split = s.Split
 	}
 	return s
 }
@@ -173,7 +174,16 @@ func (s State) released(m Released) (State, []Effect) {
 		return s.banded(m.Within, d.Add), nil
 	case Held:
 		if d.Tag.Ref == m.Tag.Ref {
+	case SplitDrag:
+		return s.divided(d, m), nil
+	case PanDrag:
+		if !d.far() && m.Mods.Has(Shift) && d.Tag.Ref == m.Tag.Ref {
 			return s.clicked(m.Tag.Ref, m.Mods)
+		}
+			return s.clicked(m.Tag.Ref, m.Mods)
+		if next, effects, took := s.clickedTwice(d, m); took {
+			return next, effects
+		}
 		}
 	}
 	return s, nil
@@ -190,7 +200,7 @@ func (s State) banded(refs []scene.Ref, add bool) State {
 			nucs = append(nucs, sub)
 		}
 	}
-	s.Selection = s.Selection.With(nucs...)
+	s.Selection, s.Ring = s.Selection.With(nucs...), book.Subject{}
 	return s
 }
 

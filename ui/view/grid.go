@@ -1,9 +1,6 @@
 package view
 
 import (
-	"strings"
-
-	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -14,11 +11,7 @@ func (p *sheet) grid(a scene.Area) {
 		g := p.s.Grid(p.l)
 		lids := scene.Area{X: a.X, Y: a.Y + g.Head, W: a.W, H: g.Height}
 		if p.l.Turns.Empty() {
-			title := "Nucs, stand order"
-			if !g.Field.Empty() && g.Field.Y < a.Y+20 {
-				title = "Nucs"
-			}
-			p.forms(a, title)
+			p.forms(a, g.Field.Empty() || g.Field.Y >= a.Y+20)
 		}
 		if !g.Field.Empty() {
 			p.filterField(g.Field, "any word, stand, batch or letter")
@@ -38,9 +31,26 @@ func (p *sheet) grid(a scene.Area) {
 	}
 }
 
-// forms draws the head of a pane: its title, only up to a comma where there is
-// no room, and the forms that Yard can take.
-func (p *sheet) forms(a scene.Area, title string) {
+// splitter draws what divides map and lids where it can be taken.
+func (p *sheet) splitter() {
+	a := p.l.Splitter()
+	if a.Empty() {
+		return
+	}
+	ref := scene.Ref{Kind: state.SplitRef}
+	x, y := a.X+a.W/2, a.Y+a.H/2
+	if p.hovers(ref) || p.s.Drag.Kind == state.SplitDrag {
+		p.add(scene.Line{From: at(x, a.Y), To: at(x, a.Bottom()), Stroke: stroke(scene.Pen, 2.5)})
+	}
+	for _, d := range []float64{-6, 0, 6} {
+		p.add(scene.Circle{At: at(x, y+d), Radius: 1.3, Fill: scene.Ink2})
+	}
+	p.hit(a, ref, "drag to divide; a double click puts it back")
+}
+
+// forms draws the head of the lids: the title, what they stand together by where
+// that has room, and the forms that Yard can take.
+func (p *sheet) forms(a scene.Area, heads bool) {
 	x := a.Right() - 14
 	y := a.Y + 22
 	for _, form := range []struct {
@@ -56,10 +66,9 @@ func (p *sheet) forms(a scene.Area, title string) {
 		p.link(from, y, form.word, ink2(13), form.word, on)
 		x = from - 16
 	}
-	if p.width(title, ink(14).semi()) > x-a.X-14 {
-		title, _, _ = strings.Cut(title, ",")
+	if end := p.fit(a.X+14, y, "Nucs", ink(14).semi(), x); heads {
+		p.headsMenu(end+12, y, x)
 	}
-	p.fit(a.X+14, y, title, ink(14).semi(), x)
 }
 
 // gridRows draws the rows that are in sight.
@@ -68,7 +77,7 @@ func (p *sheet) gridRows(g state.Grid, a scene.Area) {
 	for _, row := range g.Visible() {
 		y := a.Y + row.Y - g.Offset
 		if row.Lids == nil {
-			p.yardHead(scene.Area{X: a.X, Y: y, W: a.W, H: row.H}, row.Yard)
+			p.sectionHead(scene.Area{X: a.X + 20, Y: y, W: a.W - 40, H: row.H}, row.Head)
 			continue
 		}
 		for j, n := range row.Lids {
@@ -88,7 +97,7 @@ const gridLeft = 11.0
 func (p *sheet) gridLid(n *state.Nuc, top scene.Point, g state.Grid, shown bool) {
 	l := p.lidOf(n, top.Add(at(0, g.Lid/2+4)), g.Lid)
 	l.Faded = !shown
-	l.Focus = p.s.Selection.Len() > 1 && n.Nuc.Nuc.Subject() == p.s.Selection.Last()
+	l.Focus = p.s.RingAt(n.Nuc.Nuc.Subject())
 	p.add(l)
 	f := ink(13).medium()
 	switch {
@@ -98,20 +107,6 @@ func (p *sheet) gridLid(n *state.Nuc, top scene.Point, g state.Grid, shown bool)
 		f = f.as(scene.Ink3)
 	}
 	p.centre(top.X, top.Y+g.Lid+19, scene.Shorten(p.measure, n.Name, f.size, f.weight, p.l.Pitch-4), f)
-}
-
-// yardHead draws the head of a yard among the rows of the grid.
-func (p *sheet) yardHead(a scene.Area, id book.YardID) {
-	y := a.Y + 22
-	r := p.s.Reading()
-	name := r.View.Yard(id).Name
-	if name == "" {
-		name = "on no yard"
-	}
-	count := plural(len(r.In(id)), "nuc", "nucs")
-	x := p.fit(a.X+20, y, name, ink(14).semi(), a.Right()-30-p.width(count, ink2(13)))
-	p.text(x+10, y, count, ink2(13))
-	p.rule(a.X+20, y+6, a.Right()-20, y+6, scene.Hair)
 }
 
 // scrollBar shows how much of a pane is in sight; nothing when all is.

@@ -24,6 +24,8 @@ func (p *sheet) menu() {
 	case p.s.Menu == state.WriterMenu:
 		items := p.writerItems()
 		p.list(at(state.Edge+360, p.l.Foot.Y-32*float64(len(items))-16), items)
+	case p.s.Menu == state.HeadsMenu && !p.l.Main.Empty():
+		p.list(at(p.l.Main.X+230, p.l.Main.Y+state.HeadHeight), p.headsItems())
 	case p.s.Menu == state.LayerMenu && !p.l.Map.Empty():
 		p.list(at(p.layersEnd(p.l.Map)+6, p.l.Map.Y+state.HeadHeight), p.layerItems())
 	}

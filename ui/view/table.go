@@ -58,11 +58,11 @@ func (p *sheet) table(a scene.Area) {
 	t := tableDraw{sheet: p, area: a, r: p.s.Reading()}
 	p.clipped(a, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: state.GridGround}}, func() {
 		p.rect(a, scene.Panel)
-		nucs := p.s.Sort.Sorted(t.r, p.s.Shown())
+		nucs := p.s.Shown()
 		t.names = t.namesWidth(nucs)
 		p.formHead(a, plural(len(nucs), "nuc", "nucs"), "filter: type any word, stand, batch or letter")
 		t.heads(a.Y + 60)
-		t.rows(nucs)
+		t.rows(p.s.Listing(), len(nucs))
 	})
 }
 
@@ -73,9 +73,9 @@ func (p *sheet) formHead(a scene.Area, title, hint string) {
 	const least, most = 96.0, 380.0
 	to := p.allForms(a) - 20
 	x := a.X + state.Edge
-	if end := max(x+p.width(title, ink(14).semi())+20, a.X+120); !p.filtering() || to-end >= 2*least {
+	if end := x + p.width(title, ink(14).semi()); !p.filtering() || to-end-20 >= 2*least {
 		p.fit(x, a.Y+25, title, ink(14).semi(), to)
-		x = end
+		x = p.headsMenu(end+14, a.Y+25, to-2*least) + 24
 	}
 	if to-x >= least {
 		p.filterField(scene.Area{X: x, Y: a.Y + 6, W: min(most, to-x), H: leastTarget}, hint)
@@ -170,29 +170,40 @@ func (p *sheet) arrow(x, y float64, up bool) {
 }
 
 // rows draws the rows in sight and how many there are.
-func (t *tableDraw) rows(nucs []*state.Nuc) {
+func (t *tableDraw) rows(rows []state.TableLine, nucs int) {
 	fit := t.l.TableRows()
-	first := min(int(t.s.Scroll[state.TablePlace]/state.TableRow+0.5), max(0, len(nucs)-fit))
+	first := min(int(t.s.Scroll[state.TablePlace]/state.TableRow+0.5), max(0, len(rows)-fit))
 	y := t.area.Y + state.TableHead
-	for _, n := range nucs[first:min(len(nucs), first+fit)] {
-		t.row(n, scene.Area{X: t.area.X + state.Edge, Y: y, W: t.area.W - 2*state.Edge, H: state.TableRow})
+	for _, row := range rows[first:min(len(rows), first+fit)] {
+		a := scene.Area{X: t.area.X + state.Edge, Y: y, W: t.area.W - 2*state.Edge, H: state.TableRow}
+		if row.Head != nil {
+			t.sectionHead(a, row.Head)
+		} else {
+			t.row(row.Nuc, a)
+		}
 		y += state.TableRow
 	}
 	t.scrollBar(scene.Area{X: t.area.X, Y: t.area.Y + state.TableHead, W: t.area.W, H: float64(fit) * state.TableRow},
-		float64(first)*state.TableRow, float64(len(nucs))*state.TableRow)
-	if len(nucs) == 0 && t.filtering() {
+		float64(first)*state.TableRow, float64(len(rows))*state.TableRow)
+	if nucs == 0 && t.filtering() {
 		t.fit(t.area.X+state.Edge, y+20, "Nothing matches; Esc shows all", ink2(14), t.area.Right()-state.Edge)
 	}
-	t.foot(fit, len(nucs))
+	t.foot(fit, len(rows), nucs)
 }
 
 // foot says how much is shown and how the table is sorted and copied, as far as
 // there is room.
-func (t *tableDraw) foot(fit, all int) {
+func (t *tableDraw) foot(fit, rows, nucs int) {
 	x, y, end := t.area.X+state.Edge, t.area.Bottom()-12, t.area.Right()-state.Edge
 	said := []string{"Shift-click: sort within", "Ctrl+C: copy"}
-	if fit < all {
-		said = append([]string{thousands(fit) + " of " + thousands(all) + " shown"}, said...)
+	if hidden := t.s.Hidden(); hidden > 0 {
+		said = append([]string{plural(hidden, "selected nuc is", "selected nucs are") + " hidden by the filter"}, said...)
+	}
+	if all := len(t.r.In(t.s.Filled())); nucs < all {
+		said = append([]string{thousands(all-nucs) + " hidden by the filter, Esc shows all"}, said...)
+	}
+	if fit < rows {
+		said = append([]string{thousands(fit) + " of " + plural(rows, "row", "rows") + " in sight"}, said...)
 	}
 	for _, word := range said {
 		if x+t.width(word, ink2(13)) > end {

@@ -40,7 +40,7 @@ func (p *sheet) turns() {
 	}
 	x := a.X + state.Edge
 	if p.s.Room == state.Yard && p.s.Part == state.MainPart {
-		p.forms(scene.Area{X: a.Right(), Y: a.Y, H: a.H}, "")
+		p.forms(scene.Area{X: a.Right(), Y: a.Y, H: a.H}, false)
 	}
 	for _, part := range parts {
 		x = p.link(x, a.Y+22, part.word, ink2(14), part.command, p.s.Part == part.part) + 20

@@ -81,6 +81,7 @@ func (p *sheet) yard() {
 			p.grid(l.Main)
 		}
 	}
+	p.splitter()
 	p.card()
 	p.days()
 }
