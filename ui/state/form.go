@@ -105,7 +105,7 @@ func (s State) FormSays() (says FormSays) {
 	says.Minds = a.minds
 	names := line.In(s.Present().View)
 	for i, f := range says.Facts {
-		if err := rules.Plausible(f); err != nil && len(a.Mistakes) == 0 {
+		if err := a.sense(f); err != nil && len(a.Mistakes) == 0 {
 			a.Wrong(s.asked(), "%v", err)
 		}
 		says.Back = append(says.Back, s.Units.Say(line.Words(f, names)))
@@ -114,6 +114,15 @@ func (s State) FormSays() (says FormSays) {
 		}
 	}
 	return says
+}
+
+// sense tells whether a fact can be meant: its amounts, and of a look whether the
+// nuc has room for them.
+func (a *Answers) sense(f book.Fact) error {
+	if look, ok := f.(book.Looked); ok {
+		return rules.Sense(a.View, a.s.Now, book.Entry{At: a.At, Fact: look})
+	}
+	return rules.Plausible(f)
 }
 
 // mostJudged is how many facts of a form are judged as plans: of a row that is

@@ -3,6 +3,7 @@ package state
 import (
 	"lidmark/domain/book"
 	"lidmark/domain/practice"
+	"lidmark/domain/rules"
 )
 
 var ofBatch = []book.Kind{book.KindBatch}
@@ -23,7 +24,7 @@ var batchRecords = []Record{
 			return fact(f)
 		},
 	},
-	{Name: "cage", Word: "Cage them", Of: ofBatch, Fits: cellsLeft, Asks: askCages, Facts: virginsCaged},
+	{Name: "cage", Word: "Cage them", Of: ofBatch, For: []rules.Act{rules.ActCollectCells}, Fits: cellsLeft, Asks: askCages, Facts: virginsCaged},
 	{Name: "move cells", Word: "Move its cells", Of: ofBatch, Hour: true, Fits: cellsLeft, Asks: askMoveCells, Facts: cellsMoved},
 	{
 		Name: "read incubator", Word: "Read the incubator", Of: ofBatch, Hour: true, Fits: cellsLeft,

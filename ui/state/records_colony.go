@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
+	"lidmark/domain/rules"
 )
 
 var (
@@ -17,7 +18,7 @@ var (
 // health of what can be ill.
 var colonyRecords = []Record{
 	{
-		Name: "search", Word: "Searched for wild cells", Of: ofNucOrColony, Main: true, Fits: broodToSearch,
+		Name: "search", Word: "Searched for wild cells", Of: ofNucOrColony, Main: true, For: []rules.Act{rules.ActSearchBrood}, Fits: broodToSearch,
 		Asks: asks(Ask{Name: "found", Label: "Wild cells found and broken down", Kind: Figure, First: "0"}),
 		Facts: func(_ State, a *Answers) []book.Fact {
 			found := a.Count("found")

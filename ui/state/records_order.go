@@ -87,7 +87,7 @@ func askOrder(s State) []Ask {
 		o.Number, o.Queens = s.nextOrder(), 1
 	}
 	day := func(name, label string, first string) Ask {
-		return askWords(name, label, first, "2027-06-20, 20 Jun, +14")
+		return askWords(name, label, first, "2027-06-20, +14, sat")
 	}
 	from, by := "", ""
 	if !o.From.IsZero() {

@@ -3,6 +3,7 @@ package state
 import (
 	"lidmark/domain/book"
 	"lidmark/domain/line"
+	"lidmark/domain/rules"
 )
 
 var ofYard = []book.Kind{book.KindYard}
@@ -46,8 +47,8 @@ var yardRecords = []Record{
 		},
 	},
 	{
-		Name: "paper", Word: "Certificate or permit", Of: ofYard,
-		Asks: asks(askWords("name", "Which", "health certificate", ""), askWords("until", "Good until", "", "2027-07-31, 31 Jul")),
+		Name: "paper", Word: "Certificate or permit", Of: ofYard, For: []rules.Act{rules.ActSeeToPapers},
+		Asks: asks(askWords("name", "Which", "health certificate", ""), askWords("until", "Good until", "", "2027-07-31, +60")),
 		Facts: func(_ State, a *Answers) []book.Fact {
 			return fact(book.PaperHeld{Yard: a.Yard(), Name: a.Needed("name"), Expires: a.NeededDay("until")})
 		},
