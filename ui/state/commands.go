@@ -65,7 +65,7 @@ var windowCommands = []Command{
 	{Name: "larger", Does: "larger text", Keys: "Alt++ Alt+Shift++ Alt+=", Do: text(+1)},
 	{Name: "smaller", Does: "smaller text", Keys: "Alt+-", Do: text(-1)},
 	{Name: "dark", Does: "light or dark", Keys: "Alt+D", Do: pure(func(s State) State { s.Dark = !s.Dark; return s })},
-	{Name: "sheet", Does: "the card, where it has no room", Keys: "Enter", Why: noSheet, Do: pure(func(s State) State { s.Sheet = true; return s })},
+	{Name: "sheet", Does: "the card's main action; the card first, where it has no room", Keys: "Enter", Why: noMain, Do: pure(State.mainDone)},
 	{Name: "leave", Does: "leave list, filter, selection", Keys: "Escape", Do: pure(State.leave)},
 	{Name: "keys", Does: "the keys", Keys: "? Shift+?", Do: pure(State.keysShown)},
 }

@@ -2,6 +2,7 @@ package state
 
 import (
 	"slices"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -163,6 +164,8 @@ func (s State) pageNow(p DayPage) (page []PageStop) {
 		var left []PageLine
 		if i := slices.IndexFunc(plan, func(now PageStop) bool { return now.Yard == stop.Yard && now.Round == stop.Round }); i >= 0 {
 			left = plan[i].Lines
+		} else {
+			stop.Start, stop.Drive = time.Time{}, 0 // nobody has to go there any more
 		}
 		lines := stop.Lines
 		stop.Lines = nil

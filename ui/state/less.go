@@ -125,23 +125,24 @@ func (s State) lessPage(p DayPage, page []PageStop) (less []PageStop) {
 	return less
 }
 
-// LessSays says in one line what less time means.
-func (r *Reading) LessSays(l Less) string {
+// LessSays says in one line what less time means; more is to be left out where
+// there is no room for it.
+func (r *Reading) LessSays(l Less) (says, more string) {
 	part := r.Part(l)
 	if l.Nobody {
-		return r.nobodySays(part)
+		return r.nobodySays(part), ""
 	}
 	kept := 0
 	for _, s := range part.Stops {
 		kept += len(s.Tasks)
 	}
 	if part.Must > float64(l.Hours)*60 {
-		return fmt.Sprintf("what cannot wait takes %.0f min", part.Must)
+		return fmt.Sprintf("%.0f min cannot wait", part.Must), ""
 	}
 	if len(part.Waits) == 0 {
-		return "there is time for all of it"
+		return "time for all of it", ""
 	}
-	return fmt.Sprintf("%s done, %d %s", counted(kept, "line"), len(part.Waits), r.untilFirst(part.Waits))
+	return fmt.Sprintf("%s fit, %d wait", counted(kept, "line"), len(part.Waits)), r.untilFirst(part.Waits)
 }
 
 // untilFirst says until when work can wait: as long as what can least.
@@ -150,15 +151,15 @@ func (r *Reading) untilFirst(waits []rules.Task) string {
 	for _, t := range waits {
 		switch {
 		case t.PastDue(r.View.On()):
-			return "wait, some past due"
+			return ", some past due"
 		case !t.By.IsZero() && (first.IsZero() || t.By.Before(first)):
 			first = t.By
 		}
 	}
 	if first.IsZero() {
-		return "wait"
+		return ""
 	}
-	return "can wait to " + r.DayOf(first).Short()
+	return " to " + r.DayOf(first).Short()
 }
 
 // nobodySays says what is lost when nobody comes, by the clock.
@@ -175,7 +176,7 @@ func (r *Reading) nobodySays(part rules.Part) string {
 	if n := len(part.Stops); n > 0 {
 		return counted(len(part.Stops[0].Tasks), "line") + " cannot wait: " + part.Stops[0].Tasks[0].Act.String()
 	}
-	return "nothing is lost; all of it " + r.untilFirst(part.Waits)
+	return "all of it waits" + r.untilFirst(part.Waits)
 }
 
 func (r *Reading) waitingBatchOf(f rules.Finding) []Cost {

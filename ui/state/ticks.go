@@ -1,7 +1,6 @@
 package state
 
 import (
-	"cmp"
 	"slices"
 	"strconv"
 
@@ -160,7 +159,7 @@ func (s State) lineWords(l PageLine) string {
 	if names == "" {
 		return l.Title
 	}
-	return names + " " + l.Title
+	return names + ": " + l.Title
 }
 
 // pageMoment is when something on the page was done: now, or on the day looked
@@ -191,10 +190,16 @@ func (s State) lineRecord(l PageLine) (State, []Effect) {
 		}
 		return s, nil
 	}
-	s.then = cmp.Or(rec, "note")
-	if r, ok := RecordNamed(rec); ok && r.command().Reason(s) != "" {
-		s.then, s.Note = "", Note{Text: r.command().Reason(s)}
+	r, ok := RecordNamed(rec)
+	why := "write it down on its card"
+	if ok {
+		why = r.command().Reason(s)
 	}
+	if why != "" {
+		s.Note, s.Sheet = Note{Text: why}, s.Layout().Over
+		return s, nil
+	}
+	s.then = rec
 	return s, nil
 }
 

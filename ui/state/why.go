@@ -76,11 +76,30 @@ func noDue(s State) string {
 	return ""
 }
 
-func noSheet(s State) string {
-	if s.Book == nil || !s.Layout().Over {
-		return "the card is shown"
+func noMain(s State) string {
+	switch {
+	case s.Book == nil:
+		return "no book is open"
+	case s.cardHidden():
+		return ""
+	case s.Form != nil || s.Fill != NoFill || s.Main() == "":
+		return "there is nothing to do with it now"
 	}
 	return ""
+}
+
+// cardHidden tells whether the card has no room and does not lie over the pane.
+func (s State) cardHidden() bool { return s.Layout().Over && !s.Sheet }
+
+// mainDone is the window with the card's main action begun; where the card has no
+// room it is laid over the pane first.
+func (s State) mainDone() State {
+	if s.cardHidden() {
+		s.Sheet = true
+		return s
+	}
+	s.then = s.Main()
+	return s
 }
 
 // chosen is the nuc taken last, or nil.

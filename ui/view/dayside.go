@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 	"strings"
+	"time"
 
 	"lidmark/domain/rules"
 	"lidmark/ui/scene"
@@ -54,19 +55,18 @@ func (p *sheet) sideButtons(x, y, w float64) {
 // lessButtons draws what can be said when there is less time than planned, and
 // gives where the next thing begins.
 func (p *sheet) lessButtons(x, y, w float64) float64 {
-	r, less := p.s.Reading(), p.s.DayPage.Less
-	h := p.s.HoursLeft()
+	less, h := p.s.DayPage.Less, p.s.HoursLeft()
 	hours := state.Less{Hours: h}
 	word := "I have only " + hoursWord(h)
-	p.lessButton(scene.Area{X: x, Y: y, W: w, H: 46}, word, r.LessSays(hours), "only hours", less.Hours > 0)
+	p.lessButton(scene.Area{X: x, Y: y, W: w, H: 46}, word, hours, "only hours", less.Hours > 0)
 	y += 54
-	p.lessButton(scene.Area{X: x, Y: y, W: w, H: 46}, "Nobody comes today", r.LessSays(state.Less{Nobody: true}), "nobody comes", less.Nobody)
+	p.lessButton(scene.Area{X: x, Y: y, W: w, H: 46}, "Nobody comes today", state.Less{Nobody: true}, "nobody comes", less.Nobody)
 	return y + 46 + 36
 }
 
 // lessButton draws one of them: a word, and what it means below. While it holds
 // the hours can be changed beside it.
-func (p *sheet) lessButton(a scene.Area, word, says, command string, on bool) {
+func (p *sheet) lessButton(a scene.Area, word string, means state.Less, command string, on bool) {
 	box := scene.Rect{Area: a, Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1)}
 	if on {
 		box.Fill, box.Stroke = scene.PenTint, stroke(scene.Pen, 1.5)
@@ -83,6 +83,10 @@ func (p *sheet) lessButton(a scene.Area, word, says, command string, on bool) {
 		p.wideButton(scene.Area{X: a.Right() - 36, Y: a.Y + 8, W: 30, H: 30}, "+", "hour more", false)
 	}
 	p.fit(a.X+12, a.Y+19, word, ink(14).semi(), to)
+	says, more := p.s.Reading().LessSays(means)
+	if a.X+12+p.width(says+more, ink2(13)) <= to {
+		says += more
+	}
 	p.fit(a.X+12, a.Y+36, says, ink2(13), to)
 }
 
@@ -122,7 +126,10 @@ func (p *sheet) dayTime() dayTime {
 	home := plan.Home
 	if less := p.s.DayPage.Less; less.On() {
 		part := r.Part(less)
-		t.left, t.free, t.told, home = part.Minutes, float64(less.Hours)*60, true, part.Home
+		t.done, t.left, t.free, t.told, home = 0, part.Minutes, float64(less.Hours)*60, true, part.Home
+		if less.Nobody {
+			home = time.Time{}
+		}
 	}
 	if p.s.Ahead() {
 		t.done = 0
@@ -138,6 +145,9 @@ func (p *sheet) dayTime() dayTime {
 // said beside it.
 func (p *sheet) workWords() string {
 	t := p.dayTime()
+	if p.s.DayPage.Less.Nobody {
+		return minutes(t.left) + " of work cannot wait, and nobody comes"
+	}
 	said := minutes(t.left) + " of work"
 	if t.done > 0 {
 		said = minutes(t.done) + " done, " + minutes(t.left) + " left"

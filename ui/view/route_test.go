@@ -1,10 +1,12 @@
 package view_test
 
 import (
+	"strconv"
 	"strings"
 	"testing"
 	"unicode/utf8"
 
+	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -21,8 +23,32 @@ func routes(t *rapid.T, base state.State) state.State {
 	s.Height = rapid.Float64Range(state.LeastHeight, 1200).Draw(t, "height")
 	s.Text = rapid.SampledFrom([]float64{1, 1.15, 1.3, 1.5, 1.75, 2}).Draw(t, "text")
 	s.Day = today + calendar.Day(rapid.IntRange(-15, 30).Draw(t, "day"))
+	s, _ = state.Update(s, state.Resized{Width: s.Width, Height: s.Height})
+	if less := rapid.SampledFrom([]string{"", "only hours", "nobody comes"}).Draw(t, "less"); less != "" {
+		s, _ = state.Update(s, state.Ran{Command: less})
+	}
 	l := s.Layout()
 	s.Scroll = map[state.Place]float64{state.RoutePlace: rapid.Float64Range(0, 1).Draw(t, "scroll") * max(0, s.RouteHeight()-l.Main.H)}
+	return s
+}
+
+// worked is the demo season with the first lines of today's route ticked.
+func worked(t testing.TB) state.State {
+	s := open(t)
+	s.Pen.IDs = book.NewIDs(s.Now, s.Book.Season, [32]byte{1})
+	s, _ = state.Update(s, state.Resized{Width: s.Width, Height: s.Height})
+	for _, key := range []string{"Down", " ", " "} {
+		var effects []state.Effect
+		s, effects = state.Update(s, state.Keyed{Key: key})
+		for _, e := range effects {
+			if deed, ok := e.(state.Write); ok {
+				s, _ = state.Update(s, state.Written{Number: deed.Deed.Number, Book: s.Book.With(deed.Deed.Entries...)})
+			}
+		}
+	}
+	if len(s.Pen.Done) != 2 {
+		t.Fatalf("%d lines are ticked, want 2", len(s.Pen.Done))
+	}
 	return s
 }
 
@@ -34,7 +60,7 @@ func (slender) Width(text string, size float64, _ scene.Weight) float64 {
 }
 
 func TestNoTextsOfTheRouteOverlap(t *testing.T) {
-	base := open(t)
+	base := worked(t)
 	rapid.Check(t, func(t2 *rapid.T) {
 		s := routes(t2, base)
 		main := s.Layout().Main
@@ -80,19 +106,28 @@ func TestWhatToDoIsNeverCut(t *testing.T) {
 }
 
 func TestTasksAreHitWhereTheyAreDrawn(t *testing.T) {
-	base := open(t)
+	base := worked(t)
 	rapid.Check(t, func(t2 *rapid.T) {
 		s := routes(t2, base)
 		l := s.Layout()
 		rt, picture := s.Route(l), window(s)
 		offset, number, hit := min(s.Scroll[state.RoutePlace], max(0, rt.All-rt.Pane)), 0, 0
-		for i, stop := range s.Reading().Plan().Stops {
-			for j, task := range stop.Tasks {
+		for i, stop := range s.Page() {
+			for j, task := range stop.Lines {
 				line := rt.Stops[i].Tasks[j]
 				p := scene.Point{X: l.Main.X + state.RouteText + 4, Y: l.Main.Y + rt.Hard + rt.Head + line.Y + line.H/2 - offset}
 				if len(task.Of) > 0 && p.Y > l.Main.Y+rt.Hard+rt.Head && p.Y < l.Main.Bottom() {
-					if tag, _ := picture.At(p); tag.Ref != state.TaskOf(number) {
-						t2.Fatalf("at %v the pointer meets %v, not task %d", p, tag.Ref, number)
+					want := state.TaskOf(task.Number)
+					if task.Done {
+						want = scene.Ref{Kind: state.DoneRef, ID: strconv.Itoa(number)}
+					}
+					if tag, _ := picture.At(p); tag.Ref != want {
+						t2.Fatalf("at %v the pointer meets %v, not %v", p, tag.Ref, want)
+					}
+					p = scene.Point{X: l.Main.Right() - state.Edge - state.TickBox/2, Y: l.Main.Y + rt.Hard + rt.Head + line.Y + 15 - offset}
+					want.Kind = state.TickRef
+					if tag, _ := picture.At(p); !task.Done && p.Y > l.Main.Y+rt.Hard+rt.Head && tag.Ref != want {
+						t2.Fatalf("at the box at %v the pointer meets %v, not %v", p, tag.Ref, want)
 					}
 					hit++
 				}

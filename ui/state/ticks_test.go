@@ -1,0 +1,296 @@
+package state_test
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/line"
+	"lidmark/domain/rules"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// keeper is a window whose book takes what is written.
+func keeper(t testing.TB) *window {
+	w := start(t)
+	w.Pen.IDs = book.NewIDs(now, w.Book.Season, [32]byte{1})
+	return w.send(state.Resized{Width: 1440, Height: 900})
+}
+
+// settle has the book take what was written since.
+func (w *window) settle() *window {
+	effects := w.effects
+	w.effects = nil
+	for _, e := range effects {
+		if deed, ok := e.(state.Write); ok {
+			w.send(state.Written{Number: deed.Deed.Number, Book: w.Book.With(deed.Deed.Entries...)})
+		}
+	}
+	return w
+}
+
+// lineOf is the number of the first open line of an act among the tasks; the
+// test fails without one.
+func (w *window) lineOf(act rules.Act, kind book.Kind) state.PageLine {
+	w.t.Helper()
+	for _, l := range w.Lines() {
+		if !l.Done && l.Act == act && l.Of[0].Kind == kind {
+			return l
+		}
+	}
+	w.t.Fatalf("no line to %s", act)
+	return state.PageLine{}
+}
+
+func tickOf(l state.PageLine) scene.Ref {
+	return scene.Ref{Kind: state.TickRef, ID: state.TaskOf(l.Number).ID}
+}
+
+// done are the lines of the page that are done.
+func (w *window) done() (all []state.PageLine) {
+	for _, l := range w.Lines() {
+		if l.Done {
+			all = append(all, l)
+		}
+	}
+	return all
+}
+
+// TestALineIsTicked: its box writes what it asks of each of its nucs with one
+// stroke; the line stays on the page as done, and undo brings it back.
+func TestALineIsTicked(t *testing.T) {
+	w := keeper(t)
+	l := w.lineOf(rules.ActGiveCell, book.KindNuc)
+	lines, length := len(w.Lines()), w.Book.Season.Len()
+	w.tap(tickOf(l), 0)
+	if w.tap(tickOf(l), 0); len(w.Pen.Sent) != 1 {
+		t.Errorf("ticked twice while it is written: %d deeds", len(w.Pen.Sent))
+	}
+	w.settle()
+	if len(w.Pen.Done) != 1 || w.Book.Season.Len()-length < len(l.Of) {
+		t.Fatalf("%d deeds, %d entries for %d nucs", len(w.Pen.Done), w.Book.Season.Len()-length, len(l.Of))
+	}
+	done := w.done()
+	if len(done) != 1 || !slices.Equal(done[0].Of, l.Of) || len(w.Lines()) != lines {
+		t.Fatalf("%d lines done of %d, there were %d: %+v", len(done), len(w.Lines()), lines, done)
+	}
+	id, _ := l.Of[0].Nuc()
+	if got := w.Reading().Nuc(id).Presumed.Condition; got != book.Cell {
+		t.Errorf("its lid became %v, want a cell", got)
+	}
+	if w.Reading().DoneMinutes() <= 0 {
+		t.Error("no minutes are done")
+	}
+	w.run("undo").settle()
+	if len(w.done()) != 0 || len(w.Lines()) != lines {
+		t.Errorf("after undo %d lines are done of %d", len(w.done()), len(w.Lines()))
+	}
+}
+
+// TestTheDayByKeyboard: down to a line, Space, and the next one has the turn; a
+// line of which a tick cannot tell asks.
+func TestTheDayByKeyboard(t *testing.T) {
+	w := keeper(t)
+	ticks, asked := 0, 0
+	for range len(w.Lines()) {
+		if _, ok := w.ChosenLine(); !ok {
+			w.press("Down")
+		}
+		l, ok := w.ChosenLine()
+		if !ok {
+			break
+		}
+		before := w.Pen.Deeds
+		w.press(" ").settle()
+		switch {
+		case w.Form != nil || w.Fill == state.RecordFill || w.Note.Text != "":
+			asked++
+			if len(line.Ticked(l.Task)) > 0 {
+				t.Fatalf("%q asks though a tick tells it", l.Title)
+			}
+			w.press("Escape").run("today")
+			w.Note = state.Note{}
+			w.Selection = state.Select(l.Of...)
+			if w.press("Down"); w.Selection.Last() == l.Of[len(l.Of)-1] {
+				return // it was the last line
+			}
+		case w.Pen.Deeds == before+1:
+			ticks++
+		default:
+			for w.Asked != nil {
+				w.press("Enter").settle()
+			}
+		}
+	}
+	if ticks < 3 || asked < 3 {
+		t.Errorf("%d lines ticked, %d asked: the demo season has more of both", ticks, asked)
+	}
+}
+
+// TestAYardIsShutWithOneStroke: where a yard has one cause there is one line for
+// all of its nucs, and it narrows them all.
+func TestAYardIsShutWithOneStroke(t *testing.T) {
+	w := keeper(t)
+	l := w.lineOf(rules.ActNarrowEntrance, book.KindNuc)
+	if len(l.Of) < 10 {
+		t.Fatalf("the first line to narrow entrances is of %d nucs", len(l.Of))
+	}
+	w.tap(tickOf(l), 0).settle()
+	if len(w.Pen.Done) != 1 || len(w.Pen.Done[0].Entries) != len(l.Of) {
+		t.Fatalf("%d deeds for %d nucs", len(w.Pen.Done), len(l.Of))
+	}
+	for _, e := range w.Pen.Done[0].Entries {
+		if f, ok := e.Fact.(book.EntranceSet); !ok || f.Area <= 0 {
+			t.Fatalf("it wrote %+v", e.Fact)
+		}
+	}
+	if again := w.lineOf(rules.ActNarrowEntrance, book.KindNuc); len(again.Of) != 1 {
+		t.Errorf("there are still %d nucs to narrow on one line", len(again.Of))
+	}
+}
+
+func TestDoneExceptSome(t *testing.T) {
+	w := keeper(t)
+	l := w.lineOf(rules.ActNarrowEntrance, book.KindNuc)
+	w.tap(state.TaskOf(l.Number), 0).press("E", state.Alt)
+	if w.Form == nil || w.Form.Record != "done except" {
+		t.Fatalf("the form is %+v", w.Form)
+	}
+	except := rules.Name(w.Reading().View, l.Of[1])
+	w.write("nosuch").press("Enter").settle()
+	if len(w.Pen.Done) != 0 {
+		t.Fatal("written though no nuc is called so")
+	}
+	w.press("A", state.Ctrl)
+	for range 6 {
+		w.press("BackSpace")
+	}
+	w.write(except).press("Enter").settle()
+	if len(w.Pen.Done) != 1 || len(w.Pen.Done[0].Entries) != len(l.Of)-1 {
+		t.Fatalf("%d deeds; of %d nucs one was left out", len(w.Pen.Done), len(l.Of))
+	}
+	left := w.lineOf(rules.ActNarrowEntrance, book.KindNuc)
+	if len(left.Of) != 1 || left.Of[0] != l.Of[1] || len(w.done()) != 1 {
+		t.Errorf("left to do is %v, done are %d lines", left.Of, len(w.done()))
+	}
+}
+
+// TestPutOffWithItsRisk: putting the cells off says what is lost by the clock,
+// silences every finding of the line, and the line says until when.
+func TestPutOffWithItsRisk(t *testing.T) {
+	w := keeper(t)
+	l := w.lineOf(rules.ActCollectCells, book.KindBatch)
+	w.tap(state.TaskOf(l.Number), 0).press("O", state.Alt)
+	if w.Form == nil || w.Form.Record != "put off" {
+		t.Fatalf("the form is %+v", w.Form)
+	}
+	if minds := strings.Join(w.FormSays().Minds, " "); !strings.Contains(minds, "lost") {
+		t.Errorf("the risk is %q", minds)
+	}
+	w.press("Enter").settle()
+	if len(w.Pen.Done) != 1 || len(w.Pen.Done[0].Entries) != len(l.Findings) {
+		t.Fatalf("%d deeds for %d findings", len(w.Pen.Done), len(l.Findings))
+	}
+	done := w.done()
+	if len(done) != 1 || done[0].Off != "Fri 14 May" {
+		t.Errorf("the page says %+v", done)
+	}
+}
+
+// TestALookOpensItsRow: what a tick cannot tell of is typed into the row of its
+// nuc.
+func TestALookOpensItsRow(t *testing.T) {
+	w := keeper(t)
+	l := w.lineOf(rules.ActLookForEggs, book.KindNuc)
+	w.tap(tickOf(l), 0)
+	id, _ := l.Of[0].Nuc()
+	if w.Fill != state.RecordFill || w.Walk == nil || w.Walk.At.Nuc != id {
+		t.Fatalf("fill %v, row %+v, want that of the nuc", w.Fill, w.Walk)
+	}
+}
+
+// TestLessTime: with less time every line is on the page once, what waits stands
+// at the end, and again gives the whole day back.
+func TestLessTime(t *testing.T) {
+	w := keeper(t)
+	all := len(w.Lines())
+	for _, command := range []string{"nobody comes", "only hours", "hour more", "hour more", "hour less"} {
+		w.run(command)
+		if !w.DayPage.Less.On() {
+			t.Fatalf("%s: there is as much time as before", command)
+		}
+		seen, waits := map[int]bool{}, false
+		for _, l := range w.Lines() {
+			if seen[l.Number] || waits && !l.Waits {
+				t.Fatalf("%s: %q stands twice, or behind what waits", command, l.Title)
+			}
+			seen[l.Number], waits = true, l.Waits
+		}
+		if len(seen) != all {
+			t.Errorf("%s: %d lines of %d", command, len(seen), all)
+		}
+		if says, _ := w.Reading().LessSays(w.DayPage.Less); says == "" {
+			t.Errorf("%s says nothing", command)
+		}
+	}
+	w.run("only hours")
+	if w.DayPage.Less.On() || slices.ContainsFunc(w.Lines(), func(l state.PageLine) bool { return l.Waits }) {
+		t.Error("said again, something still waits")
+	}
+}
+
+// TestStepsThroughLinesOfOneNuc: two lines about the same nuc are two steps.
+func TestStepsThroughLinesOfOneNuc(t *testing.T) {
+	w := keeper(t)
+	seen := []int{}
+	for range len(w.Lines()) {
+		w.press("Down")
+		if i := w.LineAt(); len(seen) == 0 || i != seen[len(seen)-1] {
+			seen = append(seen, i)
+		}
+	}
+	if len(seen) != len(w.Lines()) || !slices.IsSorted(seen) {
+		t.Errorf("of %d lines the steps are %v", len(w.Lines()), seen)
+	}
+}
+
+// TestPrinting: what is shown is printed with the keeper's choices, one at a time.
+func TestPrinting(t *testing.T) {
+	w := keeper(t)
+	w.Large, w.Letter = true, true
+	w.press("P", state.Ctrl)
+	e, ok := w.effects[len(w.effects)-1].(state.Print)
+	if !ok || e.Paper != state.RoutePaper || !e.Large || !e.Letter || e.Reading != w.Reading() || w.Busy == nil {
+		t.Fatalf("Ctrl+P on Today: %+v, busy %v", w.effects, w.Busy)
+	}
+	many := len(w.effects)
+	if w.run("print dense"); len(w.effects) != many {
+		t.Error("a second paper is begun while the first is made")
+	}
+	w.run("stop")
+	if _, ok := w.effects[len(w.effects)-1].(state.StopWork); !ok {
+		t.Error("it cannot be stopped")
+	}
+	w.send(state.Worked{}).run("late day").press("P", state.Ctrl)
+	if e, ok := w.effects[len(w.effects)-1].(state.Print); !ok || e.Paper != state.BatchPaper || e.Batches[0].Subject() != w.FillOf {
+		t.Errorf("Ctrl+P on the late day: %+v", w.effects[len(w.effects)-1])
+	}
+}
+
+// TestMinutesOfDoneAndLeft: ticking moves minutes from what is left to what is
+// done, and the done line keeps its own.
+func TestMinutesOfDoneAndLeft(t *testing.T) {
+	w := keeper(t)
+	l := w.lineOf(rules.ActNarrowEntrance, book.KindNuc)
+	left := w.Reading().Plan().Minutes
+	w.tap(tickOf(l), 0).settle()
+	if got := w.done()[0].Minutes; math.Abs(got-l.Minutes) > 1e-9 {
+		t.Errorf("the done line took %v min, it was to take %v", got, l.Minutes)
+	}
+	if got := w.Reading().Plan().Minutes; got > left-l.Minutes {
+		t.Errorf("%v min are left of %v, %v were done", got, left, l.Minutes)
+	}
+}
