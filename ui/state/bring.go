@@ -18,7 +18,7 @@ import (
 const (
 	ListEncoding = "list.encoding"
 	ListSheet    = "list.sheet"   // its number from 0
-	ListHeading  = "list.heading" // "yes" where the first row holds headings
+	ListHeading  = "list.heading" // the number of the row of headings; "0": none
 	ListDates    = "list.dates"
 	ListYear     = "list.year"
 	ListKind     = "list.kind" // of the boxes of new nucs
@@ -27,8 +27,17 @@ const (
 // ListColumn is the field of what a column means, counted from 1.
 func ListColumn(column int) string { return fmt.Sprintf("list.column%d", column) }
 
-// ListSkip is the field of whether a row is left out.
-func ListSkip(row int) string { return fmt.Sprintf("list.skip%d", row) }
+// ListSkip is the field of whether the row of a number is left out.
+func ListSkip(row string) string { return "list.skip" + row }
+
+// rowChosen is the number of the row whose tick has the keys, or "".
+func (s State) rowChosen() string {
+	number, ok := strings.CutPrefix(s.Focus.ID, ListSkip(""))
+	if !ok {
+		return ""
+	}
+	return number
+}
 
 // ListGrafted is the field of when a batch was grafted.
 func ListGrafted(batch int) string { return fmt.Sprintf("list.grafted%d", batch) }
@@ -201,7 +210,7 @@ func (s State) listOptions(b *Bring) roll.Options {
 
 // rowOption notes what a field says of a row or of a batch.
 func (s State) rowOption(o roll.Options, name string) {
-	if number, ok := strings.CutPrefix(name, "list.skip"); ok && s.Typed(name) == "yes" {
+	if number, ok := strings.CutPrefix(name, ListSkip("")); ok && s.Typed(name) == "yes" {
 		row, _ := strconv.Atoi(number)
 		o.Skip[row] = true
 	}
@@ -211,6 +220,17 @@ func (s State) rowOption(o roll.Options, name string) {
 			o.Grafted[batch] = day
 		}
 	}
+}
+
+// Headings are the rows that can hold the headings: the one that looks like it,
+// else the first, or none.
+func (b *Bring) Headings() []Option {
+	row := roll.Heading(b.Sheets[b.Sheet])
+	if rows := b.Rows(); row == 0 && len(rows) > 0 {
+		row = rows[0].Number
+	}
+	number := strconv.Itoa(row)
+	return []Option{{number, "in row " + number}, {"0", "none"}}
 }
 
 // width is how many columns the list has.

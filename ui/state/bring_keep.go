@@ -3,6 +3,9 @@ package state
 import (
 	"fmt"
 	"slices"
+	"strconv"
+
+	"lidmark/domain/roll"
 )
 
 // notKept says why the list cannot be kept yet, and what to do.
@@ -84,11 +87,14 @@ func noMistake(s State) string {
 // rows, the first again after the last.
 func (s State) toNextMistake() State {
 	rows, at := s.Bring.Result.Rows, s.ListLayout().FirstRow
+	if number := s.rowChosen(); number != "" {
+		at = slices.IndexFunc(rows, func(r roll.RowRead) bool { return strconv.Itoa(r.Row.Number) == number })
+	}
 	for i := range rows {
 		next := (at + 1 + i) % len(rows)
 		if len(rows[next].Mistakes) > 0 {
 			s = s.listScrolled(float64(next)*ListRow - s.Scroll[FillPlace])
-			return s.focused(ChoiceOf(ListSkip(rows[next].Row.Number), "yes"))
+			return s.focused(ChoiceOf(ListSkip(strconv.Itoa(rows[next].Row.Number)), "yes"))
 		}
 	}
 	return s

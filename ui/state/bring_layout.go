@@ -56,7 +56,7 @@ const listAsked = 44.0
 func (s State) askedLines() int {
 	b := s.Bring
 	r := b.Result
-	n := len(r.Ungrafted)
+	n := 1 + len(r.Ungrafted) // which row has the headings is always asked
 	for _, asked := range []bool{
 		len(b.Sheets) > 1, r.AsksDates || s.Typed(ListDates) != "", r.AsksYear || s.Typed(ListYear) != "",
 		r.DatesBy.What != "", s.AsksBoxes(),

@@ -16,15 +16,15 @@ func (s State) Next() string {
 	batches := len(r.Batches())
 	switch {
 	case len(r.Nucs) == 0:
-		return "Set up your boxes: “Add boxes” on the yard's card, and say their names, like A1-A12."
+		return "Set up boxes: “Add boxes” on the yard's card, then their names, like A1-A12"
 	case madeUp == 0 && batches == 0:
-		return "On the evening of a graft: “Write down a graft” on the yard's card. When nucs are made up: Ctrl+A takes all, then “Make it up”."
+		return "Nucs made up: Ctrl+A takes all, then “Make it up”. A graft: on the yard's card"
 	case madeUp == 0:
-		return "When nucs are made up: take those it is about, Ctrl+A takes all, then “Make it up” on their card."
+		return "When nucs are made up: Ctrl+A takes all, then “Make it up” on their card"
 	case batches == 0:
-		return "On the evening of a graft: “Write down a graft” on the yard's card. From its hour on everything follows."
+		return "On the evening of a graft: “Write down a graft” on the yard's card"
 	case len(r.Plan().Stops) == 0 && s.untold(r):
-		return "When a cell is given: take the nuc and “Give a cell”, or type its name and a line, like A1 c1."
+		return "When a cell is given: take the nuc, “Give a cell”; or type A1 and c1"
 	}
 	return ""
 }

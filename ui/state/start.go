@@ -20,7 +20,9 @@ var startCommands = []Command{
 }
 
 // AtStart tells whether the page is shown from which books are opened.
-func (s State) AtStart() bool { return s.Book == nil && s.Fill == NoFill || s.Fill == BooksFill }
+func (s State) AtStart() bool {
+	return s.Book == nil && s.Fill == NoFill || s.Fill == BooksFill || s.Fill == ListFill && s.Bring == nil
+}
 
 func notAtStart(s State) string {
 	if !s.AtStart() {

@@ -31,6 +31,8 @@ func (s State) enterInStart(name string) (State, []Effect) {
 		return run(s, "read list")
 	case s.Bring != nil && s.Bring.Open > 0:
 		return s.columnShut(), nil
+	case strings.HasPrefix(name, ListSkip("")) && noMistake(s) == "":
+		return s.toNextMistake(), nil
 	}
 	return run(s, "keep list")
 }

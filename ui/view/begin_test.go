@@ -177,6 +177,10 @@ func TestAListBecomesABook(t *testing.T) {
 	if got := h.Bring.Result.Counts; got.Skipped != 1 || got.Nucs != 2 {
 		t.Fatalf("after a row was left out: %s", got)
 	}
+	h.press("Enter") // no other mistake: it would be kept, were it known where
+	if c, _ := state.CommandNamed("keep list"); !h.says("yard needs a name") || c.Reason(h.State) == "" {
+		t.Errorf("without the name of a yard the list is not kept because: %s", c.Reason(h.State))
+	}
 	h.tab(state.FieldNamed(state.StartYard)).write("Home Hill")
 	h.tab(state.FieldNamed("start.person0")).write("Ida").press("Enter")
 	if h.Book == nil || len(h.Reading().Nucs) != 2 || h.Reading().View.HomeYard().Name != "Home Hill" {

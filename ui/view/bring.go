@@ -24,7 +24,8 @@ const listRowRef = "list row"
 // bringList draws a list that is brought: what its columns mean, its rows, and
 // what each of them becomes.
 func (p *sheet) bringList() {
-	if p.s.Bring == nil {
+	if p.s.Bring == nil { // it was typed at when the program ended
+		p.start()
 		return
 	}
 	d := &bringDraw{p, p.s.Bring, p.s.ListLayout()}
@@ -63,6 +64,7 @@ func (d *bringDraw) said(a scene.Area) {
 		}
 		f.choice("sheet", state.ListSheet, sheets)
 	}
+	f.choice("headings", state.ListHeading, d.b.Headings())
 	r := d.b.Result
 	if r.AsksDates || d.s.Typed(state.ListDates) != "" {
 		f.choice("dates like 5/6", state.ListDates, []state.Option{{Value: roll.DayFirst.String(), Word: "day first"}, {Value: roll.MonthFirst.String(), Word: "month first"}})
@@ -240,7 +242,7 @@ func (d *bringDraw) foot() {
 	}
 	if beside && d.pointed() >= 0 {
 		look.size = 13
-		d.wrap(x, y+10, words, look, to-16-x, 3)
+		d.wrap(x, y+3, words, look, to-16-x, 3)
 		return
 	}
 	said, f := "", ink2(14)
@@ -260,7 +262,7 @@ func (d *bringDraw) pointed() int {
 	at := -1
 	if d.s.Hover.Ref.Kind == listRowRef {
 		at, _ = strconv.Atoi(d.s.Hover.Ref.ID)
-	} else if number, ok := strings.CutPrefix(d.s.Focus.ID, "list.skip"); ok {
+	} else if number, ok := strings.CutPrefix(d.s.Focus.ID, state.ListSkip("")); ok {
 		at = d.rowNumbered(number)
 	}
 	if at >= len(d.b.Result.Rows) {

@@ -76,7 +76,7 @@ func (d *bringDraw) tick(row roll.RowRead, right float64, a scene.Area) float64 
 	if row.Skipped {
 		d.add(scene.Poly{Points: []scene.Point{at(box.X+3, box.Y+8), at(box.X+7, box.Y+12), at(box.X+13, box.Y+4)}, Open: true, Stroke: stroke(scene.Ink, 2.2)})
 	}
-	name := state.ListSkip(row.Row.Number)
+	name := state.ListSkip(strconv.Itoa(row.Row.Number))
 	d.hit(scene.Area{X: box.X - 4, Y: a.Y + 1, W: right - box.X + 8, H: a.H - 2}, state.ChoiceOf(name, "yes"), "")
 	return box.X
 }

@@ -15,6 +15,8 @@ func pages(t testing.TB) map[string]state.State {
 	h := nothingOpen(t)
 	h.Recent = []string{"/books/home-hill.lidmark", `C:\Users\ida\Documents\other.lidmark`}
 	all["start"] = h.State
+	h.Recent = nil
+	all["the very first start"] = h.State
 	h.write("2")
 	all["an empty step"] = h.State
 	h.write("Home Hill").press("Tab", "Tab").write("48.14").press("Tab").write("11.58")

@@ -140,8 +140,12 @@ const recentRow = 30.0
 func (p *sheet) recent(x, y, w, bottom float64) float64 {
 	c, _ := state.CommandNamed("open")
 	p.link(x+w-p.width(c.Word, ink(14)), y, c.Word, ink(14).as(scene.Pen), "open", false)
+	if p.s.Book != nil {
+		p.link(x, y, "Back to "+p.s.Book.Name, ink(14).as(scene.Pen), "give back", false)
+		y += 32
+	}
 	if len(p.s.Recent) == 0 {
-		return y
+		return y + 28*boolFloat(p.s.Book == nil)
 	}
 	p.text(x, y, "Opened lately", ink(14).semi())
 	y += 10
