@@ -52,6 +52,12 @@ func (b *Book) CopyIfDue(ctx context.Context, now time.Time) (string, error) {
 			return "", nil
 		}
 	}
+	return b.CopyNow(ctx, now)
+}
+
+// CopyNow makes a copy in [CopiesFolder], whatever copies there are, and returns
+// its path. The oldest of too many copies is removed.
+func (b *Book) CopyNow(ctx context.Context, now time.Time) (string, error) {
 	o := b.options
 	o.Now = func() time.Time { return now }
 	return copyInto(ctx, b.path, o)

@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"path/filepath"
+	"runtime/debug"
 	"slices"
 
 	"lidmark/assets"
@@ -66,22 +67,19 @@ func (d *desk) copyBook(ctx context.Context, to string, tell func(state.Msg)) {
 	if !ok {
 		return
 	}
-	if to == "" {
-		to = d.copyName(o)
-	}
 	tell(state.Working{Words: "copying " + o.now().Name, Share: -1})
-	if err := o.file.Copy(ctx, to); err != nil {
+	var err error
+	if to == "" {
+		to, err = o.file.CopyNow(ctx, d.clock())
+	} else {
+		err = o.file.Copy(ctx, to)
+	}
+	if err != nil {
 		tell(bad(stopped(ctx, err, "no copy was made").Error()))
 		return
 	}
 	tell(good("copied to " + filepath.Base(to) + " and read through"))
 	d.findCopies(ctx, tell)
-}
-
-// copyName is the file of a copy among those of the book.
-func (d *desk) copyName(o *opened) string {
-	path := o.file.Path()
-	return filepath.Join(storage.CopiesFolder(path), nameOf(path)+d.clock().UTC().Format("-20060102T150405Z")+storage.Extension)
 }
 
 // restore makes a new book of a copy and opens it. The copy stays what it is.
@@ -119,11 +117,30 @@ func (d *desk) checkBook(ctx context.Context, tell func(state.Msg)) {
 	}
 }
 
-// licences are those of the program and of all in it.
+// licences are those of the program and of all in it, with its version.
 func licences() state.LicencesRead {
-	var m state.LicencesRead
+	m := state.LicencesRead{Version: version(debug.ReadBuildInfo)}
 	for _, l := range assets.Licences() {
 		m.All = append(m.All, state.Licence{Of: l.Of, Terms: l.Terms, Text: l.Text})
 	}
 	return m
+}
+
+// version is the version of the program, or the revision it was built from; ""
+// where the build knows neither.
+func version(read func() (*debug.BuildInfo, bool)) string {
+	info, ok := read()
+	if !ok {
+		return ""
+	}
+	if v := info.Main.Version; v != "" && v != "(devel)" {
+		return v
+	}
+	const figures = 12 // as many tell one revision from all others
+	for _, set := range info.Settings {
+		if set.Key == "vcs.revision" {
+			return "revision " + set.Value[:min(figures, len(set.Value))]
+		}
+	}
+	return ""
 }

@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
 	"lidmark/storage"
 	"lidmark/storage/jsonl"
@@ -24,21 +25,45 @@ func (d *desk) takeIn(ctx context.Context, path string, tell func(state.Msg)) {
 	}
 	name := filepath.Base(path)
 	tell(state.Working{Words: "taking in " + name, Share: -1})
-	before, err := o.file.Count()
-	if err == nil {
-		d.writes.wait(func() { err = taken(o.file, path, d) })
-	}
+	before := o.now().Season.Len()
+	var err error
+	d.writes.wait(func() { err = d.takenIn(ctx, o, path, tell) }) // deeds sent meanwhile are written behind it
 	if err != nil {
 		tell(bad(err.Error()))
 		return
 	}
-	after, err := o.file.Count()
-	if err != nil {
-		tell(bad(err.Error()))
-		return
+	tell(good("taken in from " + name + ": " + newEntries(o.now().Season.Len()-before)))
+}
+
+// newEntries says how many entries came into the book.
+func newEntries(n int) string {
+	switch n {
+	case 0:
+		return "nothing that was not in the book"
+	case 1:
+		return "1 entry that was not in the book"
 	}
-	d.readAnew(ctx, o, tell)
-	tell(good(fmt.Sprintf("taken in from %s: %d entries that were not in the book", name, after-before)))
+	return fmt.Sprintf("%d entries that were not in the book", n)
+}
+
+// takenIn adds what a file holds to the open book, and shows the book with it.
+func (d *desk) takenIn(ctx context.Context, o *opened, path string, tell func(state.Msg)) error {
+	if err := taken(o.file, path, d); err != nil {
+		return err
+	}
+	b := o.now()
+	// What is in the file is shown: this is not stopped any more.
+	season, err := book.Read(told{o.file, context.WithoutCancel(ctx), "reading " + b.Name, tell}, time.LoadLocation)
+	if err != nil {
+		return fmt.Errorf("%s is shown as it was before: %w; open it anew", b.Name, err)
+	}
+	next := &state.Book{Season: season, Name: b.Name, Path: b.Path, Saved: d.clock()}
+	o.mu.Lock()
+	o.shown = next
+	o.mu.Unlock()
+	next.On(d.clock(), calendar.DayOf(d.clock(), next.Zone(d.clock())))
+	tell(state.TookIn{Book: next, IDs: newIDs(d.clock(), season)})
+	return nil
 }
 
 // taken adds what a file holds to a book.
@@ -64,19 +89,4 @@ func taken(to *storage.Book, path string, d *desk) error {
 		return fmt.Errorf("%w; %d such lines, nothing was taken in: mend the file and take it in again", refused[0], len(refused))
 	}
 	return to.Append(entries...)
-}
-
-// readAnew shows the book that is open with all that is in its file.
-func (d *desk) readAnew(ctx context.Context, o *opened, tell func(state.Msg)) {
-	b := o.now()
-	season, err := book.Read(told{o.file, ctx, "reading " + b.Name, tell}, time.LoadLocation)
-	if err != nil {
-		tell(bad(stopped(ctx, err, "the book is shown as it was; open it anew").Error()))
-		return
-	}
-	next := &state.Book{Season: season, Name: b.Name, Path: b.Path, ReadOnly: b.ReadOnly, Saved: d.clock()}
-	o.mu.Lock()
-	o.shown = next
-	o.mu.Unlock()
-	tell(state.Opened{Book: next, IDs: newIDs(d.clock(), season)})
 }

@@ -3,7 +3,6 @@ package main
 import (
 	"io"
 	"path/filepath"
-	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -24,8 +23,8 @@ func (d *desk) takeOut(e state.TakeOut, tell func(state.Msg)) {
 	if o == nil {
 		return
 	}
-	v := o.now().Season.At(d.clock())
-	err := storage.WriteFile(e.Path, func(w io.Writer) error { return written(w, e.Form, v, d.clock()) })
+	season := o.now().Season
+	err := storage.WriteFile(e.Path, func(w io.Writer) error { return d.written(w, e, season) })
 	if err != nil {
 		tell(bad(err.Error()))
 		return
@@ -33,19 +32,22 @@ func (d *desk) takeOut(e state.TakeOut, tell func(state.Msg)) {
 	tell(good("written: " + filepath.Base(e.Path)))
 }
 
-// written writes what a view holds in an open form.
-func written(w io.Writer, form state.OpenForm, v *book.View, now time.Time) error {
-	switch form {
+// written writes a season in an open form: tables as of the instant looked at,
+// deadlines from now on.
+func (d *desk) written(w io.Writer, e state.TakeOut, season *book.Season) error {
+	name, v := filepath.Base(e.Path), season.At(e.On)
+	switch e.Form {
 	case state.NucTable:
-		return table.Nucs(v).Write(w, table.Format{})
+		return table.Nucs(v).WriteAs(name, "nucs", w)
 	case state.BatchTable:
-		return table.Batches(v).Write(w, table.Format{})
+		return table.Batches(v).WriteAs(name, "batches", w)
 	case state.LookTable:
-		return table.Looks(v).Write(w, table.Format{})
+		return table.Looks(v).WriteAs(name, "looks", w)
 	case state.CalendarFile:
-		return ics.Write(w, events(v), v.Zone(), now)
+		now := season.At(d.clock())
+		return ics.Write(w, events(now), now.Zone(), now.On())
 	default:
-		return jsonl.WriteSeason(w, v.Season())
+		return jsonl.WriteSeason(w, season)
 	}
 }
 

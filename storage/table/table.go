@@ -1,4 +1,4 @@
-// Package table writes tables for a spreadsheet as CSV (RFC 4180).
+// Package table writes tables for a spreadsheet, as CSV (RFC 4180) and as workbooks.
 package table
 
 import (

@@ -82,10 +82,34 @@ func chooseTakenIn(s State) (State, []Effect) {
 	return s, []Effect{ChooseFile{For: "take in", Kinds: []string{".lidmark", ".jsonl", ".csv", ".xlsx"}}}
 }
 
-// restored asks into which file a new book is made of the copy at a path.
+// restored asks into which file a new book is made of the copy at a path: by its
+// name the book as it was on a day.
 func (s State) restored(path string) (State, []Effect) {
-	name := strings.TrimSuffix(path[strings.LastIndexAny(path, `/\`)+1:], ".lidmark") + "-restored.lidmark"
-	return s, []Effect{ChooseFile{For: "restore " + path, Kinds: []string{".lidmark"}, Name: name}}
+	name := s.Book.Name + "-restored"
+	for _, k := range s.Copies {
+		if k.Path == path {
+			name = s.Book.Name + "-of-" + k.Made.In(s.Present().View.Zone()).Format("2006-01-02")
+		}
+	}
+	return s, []Effect{ChooseFile{For: "restore " + path, Kinds: []string{BookExtension}, Name: name + BookExtension}}
+}
+
+// withEnding is a path whose name ends in something; with an ending where the
+// keeper gave none.
+func withEnding(path, ending string) string {
+	if name, _ := FileName(path); !strings.Contains(name, ".") {
+		return path + ending
+	}
+	return path
+}
+
+// tookIn is the window with what was taken into its book.
+func (s State) tookIn(m TookIn) State {
+	if s.Book == nil || s.Book.Path != m.Book.Path {
+		return s
+	}
+	s.Pen.IDs = m.IDs
+	return s.grown(m.Book)
 }
 
 // choseForBook is the window after a file was chosen in the room Book.
@@ -93,9 +117,9 @@ func (s State) choseForBook(m Chose) (State, []Effect) {
 	lower := strings.ToLower(m.Path)
 	switch {
 	case m.For == "copy to":
-		return s, []Effect{CopyBook{m.Path}}
+		return s, []Effect{CopyBook{withEnding(m.Path, BookExtension)}}
 	case strings.HasPrefix(m.For, "restore "):
-		return s, []Effect{RestoreCopy{strings.TrimPrefix(m.For, "restore "), m.Path}}
+		return s, []Effect{RestoreCopy{strings.TrimPrefix(m.For, "restore "), withEnding(m.Path, BookExtension)}}
 	case m.For == "take in" && (strings.HasSuffix(lower, ".csv") || strings.HasSuffix(lower, ".xlsx")):
 		return s.choseAtStart(Chose{"list", m.Path})
 	case m.For == "take in", m.For == "drop" && strings.HasSuffix(lower, ".jsonl"):
@@ -107,7 +131,7 @@ func (s State) choseForBook(m Chose) (State, []Effect) {
 	}
 	for i, f := range openForms {
 		if m.For == f.command {
-			return s, []Effect{TakeOut{OpenForm(i), m.Path}}
+			return s, []Effect{TakeOut{OpenForm(i), withEnding(m.Path, f.ending), s.Reading().View.On()}}
 		}
 	}
 	return s.choseAtStart(m)

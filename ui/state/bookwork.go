@@ -1,6 +1,10 @@
 package state
 
-import "time"
+import (
+	"time"
+
+	"lidmark/domain/book"
+)
 
 // The effects of the room Book. What comes of them is a [Worked] note, and what
 // else is named.
@@ -12,13 +16,14 @@ type (
 	CopyBook struct{ To string }
 	// RestoreCopy makes a new book in a file out of a copy, and opens it.
 	RestoreCopy struct{ Copy, To string }
-	// TakeIn adds the entries of another book or of JSON Lines, and opens the
-	// book anew.
+	// TakeIn adds the entries of another book or of JSON Lines; [TookIn] comes
+	// back.
 	TakeIn struct{ Path string }
-	// TakeOut writes the book, or a table of it, in an open form.
+	// TakeOut writes the book, or a table of it as of an instant, in an open form.
 	TakeOut struct {
 		Form OpenForm
 		Path string
+		On   time.Time
 	}
 	// CheckBook reads the whole book and tells what is wrong with it.
 	CheckBook struct{}
@@ -40,11 +45,22 @@ type CopiesFound struct {
 	All  []KeptCopy
 }
 
-// LicencesRead are the licences of all that is in the program.
-type LicencesRead struct{ All []Licence }
+// LicencesRead are the licences of all that is in the program, and the program's
+// version where the build knows it.
+type LicencesRead struct {
+	All     []Licence
+	Version string
+}
+
+// TookIn is the open book with what was taken into it. What is typed stays.
+type TookIn struct {
+	Book *Book
+	IDs  book.IDs // makes ids above those taken in
+}
 
 func (CopiesFound) msg()  {}
 func (LicencesRead) msg() {}
+func (TookIn) msg()       {}
 
 // KeptCopy is a copy of the book.
 type KeptCopy struct {
@@ -73,9 +89,9 @@ const (
 // their file ends.
 var openForms = [...]struct{ command, does, ending string }{
 	AllEntries:   {"take out entries", "all entries, as JSON Lines", ".jsonl"},
-	NucTable:     {"take out nucs", "the nucs on the day looked at, as a table (CSV)", ".csv"},
-	BatchTable:   {"take out batches", "the batches, as a table (CSV)", ".csv"},
-	LookTable:    {"take out looks", "all looks, as a table (CSV)", ".csv"},
+	NucTable:     {"take out nucs", "the nucs on the day looked at, as a table (CSV; XLSX if its name ends so)", ".csv"},
+	BatchTable:   {"take out batches", "the batches, as a table (CSV or XLSX)", ".csv"},
+	LookTable:    {"take out looks", "all looks, as a table (CSV or XLSX)", ".csv"},
 	CalendarFile: {"take out calendar", "deadlines with alarms, as a calendar file (iCalendar)", ".ics"},
 }
 

@@ -46,6 +46,8 @@ type State struct {
 	BookPage BookPage
 	Copies   []KeptCopy     // of the open book, as they were found
 	Licences []Licence      // nil: not read yet
+	Version  string         // of the program, where its build knows it
+	Licence  int            // the one whose text is shown
 	Number   practice.Key   // chosen in My numbers
 	Group    practice.Group // the numbers shown there; none: those in front
 
@@ -142,9 +144,9 @@ const (
 	YardMenu
 	LayerMenu // where the head of the map has no room for its layers
 	WriterMenu
+	HeadsMenu // what the nucs of Yard stand together by
 )
 
-	HeadsMenu // what the nucs of Yard stand together by
 // Place is something that scrolls.
 type Place uint8
 

@@ -68,7 +68,9 @@ func (s State) update(m Msg) (State, []Effect) {
 			s.Copies = m.All
 		}
 	case LicencesRead:
-		s.Licences = m.All
+		s.Licences, s.Version = m.All, m.Version
+	case TookIn:
+		return s.tookIn(m), nil
 	case Working:
 		s.Busy = &Busy{m.Words, m.Share}
 	case Worked:
@@ -142,9 +144,9 @@ func (s State) pressed(m Pressed) State {
 	}
 	l := s.Layout()
 	s.Drag = begun(m, l, s.cameraFor(l))
+	s.Drag.Split = s.Split
 	if s.Drag.Kind == DayDrag {
 		return s.moved(Moved{m.At, m.Tag})
-	s.Drag.Split = s.Split
 	}
 	return s
 }
@@ -172,18 +174,18 @@ func (s State) released(m Released) (State, []Effect) {
 	switch d.Kind {
 	case BandDrag:
 		return s.banded(m.Within, d.Add), nil
-	case Held:
-		if d.Tag.Ref == m.Tag.Ref {
 	case SplitDrag:
 		return s.divided(d, m), nil
 	case PanDrag:
 		if !d.far() && m.Mods.Has(Shift) && d.Tag.Ref == m.Tag.Ref {
 			return s.clicked(m.Tag.Ref, m.Mods)
 		}
-			return s.clicked(m.Tag.Ref, m.Mods)
+	case Held:
 		if next, effects, took := s.clickedTwice(d, m); took {
 			return next, effects
 		}
+		if d.Tag.Ref == m.Tag.Ref {
+			return s.clicked(m.Tag.Ref, m.Mods)
 		}
 	}
 	return s, nil
