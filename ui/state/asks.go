@@ -35,8 +35,11 @@ func askOne(name, label, first string, options []Option) Ask {
 		sum += utf8.RuneCountInString(o.Word)
 	}
 	a := Ask{Name: name, Label: label, Kind: Choice, First: first, Options: options}
-	if len(options) > few || sum > letters {
+	switch {
+	case len(options) > few || sum > letters:
 		a.Kind = Suggest
+	case len(options) == 0:
+		a.Note = "there is none in the book"
 	}
 	return a
 }

@@ -27,7 +27,7 @@ func (rec Record) open(s State) (State, []Effect) {
 	if rec.Asks == nil {
 		return s.submit()
 	}
-	return s.toAsk(f.Asks[0]), nil
+	return s.toAsk(f.Asks[slices.IndexFunc(f.Asks, Ask.answerable)]), nil // when it happened is always asked
 }
 
 // toAsk gives the keys to a question.

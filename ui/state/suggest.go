@@ -171,10 +171,16 @@ func (s State) Several(field, value string) bool {
 // scrolled out of sight as well, and its buttons.
 func (s State) formStops() (all []scene.Ref) {
 	for _, a := range s.Form.Asks {
-		all = append(all, s.toAsk(a).Focus)
+		if a.answerable() {
+			all = append(all, s.toAsk(a).Focus)
+		}
 	}
 	return append(all, CommandOf("write"), CommandOf("close form"))
 }
+
+// answerable tells whether there is anything to answer a question with: a choice
+// among nothing is only shown.
+func (a Ask) answerable() bool { return a.Kind != Choice && a.Kind != Some || len(a.Options) > 0 }
 
 // answers are the answers of a question as what takes the keys.
 func (a Ask) answers() (all []scene.Ref) {

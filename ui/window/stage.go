@@ -175,6 +175,6 @@ func (s *stage) Scrolled(e *fyne.ScrollEvent) {
 	t := now.TextSize()
 	s.send(state.Wheeled{
 		At: s.at(e.Position), DX: -float64(e.Scrolled.DX) / t, DY: -float64(e.Scrolled.DY) / t, Mods: s.mods,
-		CardMost: view.CardMost(now, s.painter),
+		CardMost: view.CardMost(now, s.painter), CardAt: view.CardAt(now, s.painter),
 	})
 }
