@@ -5,7 +5,6 @@ import (
 	"strconv"
 	"strings"
 
-	"lidmark/domain/founding"
 	"lidmark/domain/roll"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -46,115 +45,6 @@ func (p *sheet) bringList() {
 	d.scrollBar(scene.Area{X: d.l.Table.X, Y: d.l.Table.Y, W: d.l.Table.W + state.Edge - 4, H: d.l.Table.H}, d.s.Scroll[state.FillPlace], float64(len(d.b.Result.Rows))*state.ListRow)
 	d.foot()
 	d.meanings()
-}
-
-// said draws what is said of the whole list, as far as it is asked: the new
-// book, the sheet, the dates, the boxes.
-func (d *bringDraw) said(a scene.Area) {
-	y := a.Y
-	if d.s.Book == nil {
-		d.newBook(scene.Area{X: a.X, Y: y, W: a.W})
-		y += 62
-	}
-	f := &askFlow{bringDraw: d, area: a, x: a.X, y: y}
-	if len(d.b.Sheets) > 1 {
-		var sheets []state.Option
-		for i, s := range d.b.Sheets {
-			sheets = append(sheets, state.Option{Value: strconv.Itoa(i), Word: s.Name})
-		}
-		f.choice("sheet", state.ListSheet, sheets)
-	}
-	f.choice("headings", state.ListHeading, d.b.Headings())
-	r := d.b.Result
-	if r.AsksDates || d.s.Typed(state.ListDates) != "" {
-		f.choice("dates like 5/6", state.ListDates, []state.Option{{Value: roll.DayFirst.String(), Word: "day first"}, {Value: roll.MonthFirst.String(), Word: "month first"}})
-	}
-	if r.AsksYear || d.s.Typed(state.ListYear) != "" {
-		f.field("year of the dates", state.ListYear, 76, r.AsksYear)
-	}
-	for _, n := range r.Ungrafted {
-		f.field(fmt.Sprintf("batch %d grafted on", n), state.ListGrafted(n), 116, true)
-	}
-	if d.s.AsksBoxes() {
-		f.choice("new boxes", state.ListKind, kindsOrNone())
-	}
-	if len(r.DatesBy.What) > 0 {
-		f.words(fmt.Sprintf("dates are read %s, by %s: %s", r.Dates, r.DatesBy.Place(), r.DatesBy.What))
-	}
-}
-
-// kindsOrNone are the kinds of box, and that it is not said.
-func kindsOrNone() []state.Option {
-	all := []state.Option{{Value: "", Word: "not said"}}
-	for _, k := range founding.Kinds() {
-		all = append(all, state.Option{Value: k.Kind, Word: k.Kind})
-	}
-	return all
-}
-
-// newBook asks for what a new book needs beside the list.
-func (d *bringDraw) newBook(a scene.Area) {
-	f := d.s.Founding()
-	file, _ := state.FileName(f.Path)
-	w := (a.W - 36) / 4
-	for i, q := range []struct{ label, name, empty string }{
-		{"Your yard", state.StartYard, "Home"},
-		{"Its time zone", state.StartZone, "Europe/Berlin"},
-		{"Your name", d.s.People()[0], "Ida"},
-		{"The book's file", state.StartFile, file},
-	} {
-		x := a.X + float64(i)*(w+12)
-		d.fit(x, a.Y+12, q.label, ink2(13), x+w)
-		wrong := f.Wrong(q.name)
-		if d.s.Typed(q.name) == "" || d.s.InField() == q.name {
-			wrong = ""
-		}
-		d.input(scene.Area{X: x, Y: a.Y + 18, W: w, H: 32}, q.name, fieldLook{size: 15, weight: scene.Medium, empty: q.empty, wrong: wrong != "", reason: wrong})
-	}
-}
-
-// askFlow sets questions side by side, on as many lines as they need.
-type askFlow struct {
-	*bringDraw
-	area scene.Area
-	x, y float64
-}
-
-const flowLine = 40.0
-
-// room takes a width and gives where it begins; false where no line is left.
-func (f *askFlow) room(w float64) (x float64, ok bool) {
-	if f.x+w > f.area.Right() && f.x > f.area.X {
-		f.x, f.y = f.area.X, f.y+flowLine
-	}
-	x = f.x
-	f.x += w + 28
-	return x, f.y+30 <= f.area.Bottom()
-}
-
-func (f *askFlow) choice(label, name string, options []state.Option) {
-	words, w := f.width(label, ink2(14)), 0.0
-	for _, o := range options {
-		w += f.width(o.Word, ink(14).semi()) + 24 + 8
-	}
-	if x, ok := f.room(words + 10 + w); ok {
-		f.fit(x, f.y+20, label, ink2(14), x+words+8)
-		f.choices(x+words+10, f.y, w, name, options)
-	}
-}
-
-func (f *askFlow) field(label, name string, w float64, needed bool) {
-	words := f.width(label, ink2(14))
-	if x, ok := f.room(words + 10 + w); ok {
-		f.fit(x, f.y+20, label, ink2(14), x+words+8)
-		f.input(scene.Area{X: x + words + 10, Y: f.y, W: w, H: 30}, name, fieldLook{size: 15, weight: scene.Medium, wrong: needed && f.s.InField() != name})
-	}
-}
-
-func (f *askFlow) words(said string) {
-	if x, ok := f.room(min(f.width(said, ink2(13)), f.area.W)); ok {
-		f.fit(x, f.y+20, said, ink2(13), f.area.Right())
-	}
 }
 
 // heads draw above each column its letter, what the file calls it, and what it
