@@ -47,13 +47,17 @@ func (d Draft) Without(has func(book.EntryID) bool) Draft {
 // Draft is what is typed and not written.
 func (s State) Draft() Draft {
 	d := Draft{Path: s.Book.Path, Focus: s.InField(), Of: subjects(s.Selection), Room: s.Room, Fill: s.Fill, FillOf: s.FillOf}
+	if s.paged() {
+		d.Fill = NoFill // it is about another book
+	}
 	for name, f := range s.Fields {
-		if f.Text != "" && d.Fields == nil {
+		if f.Text == "" || startField(name) || listField(name) {
+			continue
+		}
+		if d.Fields == nil {
 			d.Fields = map[string]string{}
 		}
-		if f.Text != "" {
-			d.Fields[name] = f.Text
-		}
+		d.Fields[name] = f.Text
 	}
 	switch {
 	case s.Form != nil:

@@ -138,4 +138,15 @@ func TestWhereABookIsKept(t *testing.T) {
 	}
 }
 
+// TestANewBookIsNoDraftOfTheOpenOne: what is typed for a new book does not come
+// back when the one that is open is opened again.
+func TestANewBookIsNoDraftOfTheOpenOne(t *testing.T) {
+	w := start(t)
+	w.Book.Path = "/books/old.lidmark"
+	w.run("other book").run("start book").typed(state.StartYard, "Home")
+	if d := w.Draft(); !d.IsZero() || d.Fill != state.NoFill {
+		t.Errorf("the draft of the open book has %v and is at %d", d.Fields, d.Fill)
+	}
+}
+
 func tagOf(field string) scene.Tag { return scene.Tag{Ref: state.FieldNamed(field)} }

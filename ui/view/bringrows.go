@@ -133,25 +133,37 @@ func (d *bringDraw) meaningOf(a scene.Area, c roll.Column, name string) {
 // are in it.
 func (d *bringDraw) encodings(a scene.Area, file string) {
 	d.fit(a.X, a.Y, file, ink(24).semi(), a.Right())
-	y := d.wrap(a.X, a.Y+30, "The file does not say how its letters are written. Choose the line in which names and words read right.", ink2(15), min(a.W, 720), 3) + 8
 	w := min(a.W, 720)
-	for _, e := range d.b.Encodings {
-		if y+54 > a.Bottom()-56 {
-			break
-		}
-		r := scene.Rect{Area: scene.Area{X: a.X, Y: y, W: w, H: 48}, Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1), Tag: scene.Tag{Ref: state.ChoiceOf(state.ListEncoding, e.Name)}}
-		preview, words := ink(17).medium(), ink2(13)
-		if d.s.Typed(state.ListEncoding) == e.Name {
-			r.Fill, r.Stroke = scene.PenTint, stroke(scene.Pen, 2)
-			words = ink(13)
-		}
-		d.add(r)
-		from := d.right(r.Right()-14, y+30, e.Words, words)
-		d.fit(a.X+14, y+30, e.Preview, preview, from-16)
-		y += 54
+	y := d.wrap(a.X, a.Y+30, "The file does not say how its letters are written. Choose the line in which names and words read right.", ink2(15), w, 3) + 4
+	const least, most, foot, gap = 36.0, 54.0, 56.0, 12.0
+	n, columns := len(d.b.Encodings), 1
+	room := a.Bottom() - foot - y
+	if room/float64(n) < least {
+		columns, w = 2, a.W
+	}
+	per := (n + columns - 1) / columns
+	pitch, wide := min(room/float64(per), most), (w-gap*float64(columns-1))/float64(columns)
+	for i, e := range d.b.Encodings {
+		at := scene.Area{X: a.X + float64(i/per)*(wide+gap), Y: y + float64(i%per)*pitch, W: wide, H: pitch - 6}
+		d.encoding(at, e)
 	}
 	c, _ := state.CommandNamed("read list")
 	word := d.width(c.Word, ink(14).medium()) + 28
-	d.button(a.X, y+10, "Back", "give back", false)
-	d.button(a.X+w-word, y+10, c.Word, "read list", true)
+	below := y + float64(per)*pitch + 10
+	d.button(a.X, below, "Back", "give back", false)
+	d.button(a.X+w-word, below, c.Word, "read list", true)
+}
+
+// encoding draws one way in which a text may be written.
+func (d *bringDraw) encoding(a scene.Area, e roll.Encoding) {
+	r := scene.Rect{Area: a, Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1), Tag: scene.Tag{Ref: state.ChoiceOf(state.ListEncoding, e.Name)}}
+	words := ink2(13)
+	if d.s.Typed(state.ListEncoding) == e.Name {
+		r.Fill, r.Stroke = scene.PenTint, stroke(scene.Pen, 2)
+		words = ink(13)
+	}
+	d.add(r)
+	base := a.Y + a.H/2 + 5.5
+	from := d.right(a.Right()-14, base, scene.Shorten(d.measure, e.Words, 13, scene.Regular, a.W*0.45), words)
+	d.fit(a.X+14, base, e.Preview, ink(17).medium(), from-16)
 }

@@ -1,10 +1,12 @@
 package view_test
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"testing"
 
+	"lidmark/domain/roll"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -34,6 +36,12 @@ func pages(t testing.TB) map[string]state.State {
 	all["a list"] = h.State
 	h.press("Right", "Enter")
 	all["the meanings"] = h.State
+	var many []roll.Encoding
+	for i := range 12 {
+		many = append(many, roll.Encoding{Name: fmt.Sprint(i), Words: "Central Europe, Windows", Preview: "Mühlwiese, Königinnenzelle, schön, nächste, Räuber, mäßig"})
+	}
+	h.send(state.ListRead{Path: "/home/ida/a.csv", List: roll.List{File: "a.csv", Encodings: many}})
+	all["the encodings"] = h.State
 	return all
 }
 
@@ -73,7 +81,7 @@ func TestPagesAreReadInEverySize(t *testing.T) {
 
 // TestTheMainButtonIsAlwaysThere: whatever the size, the way on can be seen.
 func TestTheMainButtonIsAlwaysThere(t *testing.T) {
-	mains := map[string]string{"the yard": "start on", "the boxes": "start on", "the people": "start on", "the batch": "start on", "a list": "keep list", "start": "start book"}
+	mains := map[string]string{"the yard": "start on", "the boxes": "start on", "the people": "start on", "the batch": "start on", "a list": "keep list", "the encodings": "read list", "start": "start book"}
 	for name, s := range pages(t) {
 		for i := range sizes {
 			s := sized(s, i)
