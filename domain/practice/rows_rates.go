@@ -28,7 +28,8 @@ var rateRows = []Number{
 	},
 	{
 		Key: AcceptCell, Name: "accept_cell", Title: "Cell given, accepted", Unit: Share,
-		Default: 0.80, Min: 0.2, Max: 1, Source: "70 % to laying over 0.875 mated, " + perezSato2006, Confidence: Derived, Used: "late day",
+		Default: 0.80, Min: 0.2, Max: 1, Source: "70 % to laying over 0.875 mated, " + perezSato2006, Confidence: Derived,
+		Used: "late day; expected numbers of a batch ahead",
 	},
 	{
 		Key: AcceptVirginUnderDay, Name: "accept_virgin_under_day", Title: "Virgin put in, accepted", Unit: Share,

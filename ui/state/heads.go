@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strings"
 	"sync"
 	"time"
 
@@ -36,6 +35,7 @@ func (h Heads) String() string { return headsNames[h] }
 type Section struct {
 	Key    string // the same as long as there is such a section; the ID of a HeadRef
 	Word   string // on its head
+	Note   string // beside it: the line of a batch
 	Nucs   []*Nuc // in walking order; in the table sorted
 	Need   int    // how many need the keeper
 	Folded bool   // only its head is shown
@@ -76,46 +76,52 @@ func (s State) folding(all []Section) []Section {
 func (r *Reading) readSections(k sectionsKey) (all []Section) {
 	at := map[string]int{}
 	for _, n := range r.filtered(shownKey{k.yard, k.filter}) {
-		key, word, rank := r.headOf(n, k)
-		i, ok := at[key]
+		head := r.headOf(n, k)
+		i, ok := at[head.Key]
 		if !ok {
-			i, at[key] = len(all), len(all)
-			all = append(all, Section{Key: key, Word: word, rank: rank})
+			i, at[head.Key] = len(all), len(all)
+			all = append(all, head)
 		}
 		all[i].Nucs = append(all[i].Nucs, n)
 		all[i].Need += boolInt(n.NeedsYou)
 	}
-	slices.SortStableFunc(all, func(a, b Section) int { return cmp.Compare(a.rank, b.rank) })
+	slices.SortStableFunc(all, func(a, b Section) int {
+		c := cmp.Compare(a.rank, b.rank)
+		if k.by == MotherHeads {
+			c = cmp.Or(c, cmp.Compare(a.Word, b.Word))
+		}
+		return c
+	})
 	return all
 }
 
-// headOf is under which head a nuc stands, and where that comes.
-func (r *Reading) headOf(n *Nuc, k sectionsKey) (key, word string, rank int) {
+// headOf is the head under which a nuc stands, with nothing under it yet.
+func (r *Reading) headOf(n *Nuc, k sectionsKey) Section {
 	const last = 1 << 30
 	switch k.by {
 	case BatchHeads:
 		if n.Holds.Batch.IsZero() {
-			return "batch", "no queen of a batch", last
+			return Section{Key: "batch", Word: "no batch", rank: last}
 		}
 		b := r.View.Batch(n.Holds.Batch)
-		return "batch " + b.Batch.String(), strings.TrimSpace(fmt.Sprintf("batch %d  %s", b.Number, b.Line)), b.Number
+		return Section{Key: "batch " + b.Batch.String(), Word: fmt.Sprintf("batch %d", b.Number), Note: b.Line, rank: b.Number}
 	case MotherHeads:
 		if line := r.lineOf(n); line != "" {
-			return "mother " + line, line, 0
+			return Section{Key: "mother " + line, Word: line}
 		}
-		return "mother", "no mother line told", last
+		return Section{Key: "mother", Word: "not told", rank: last}
 	case DueHeads:
 		due := r.dueOf(n, k.week)
-		return "due " + due.String(), due.String(), int(due)
+		return Section{Key: "due " + due.String(), Word: due.String(), rank: int(due)}
 	case ConditionHeads:
 		c := n.Presumed.Condition
-		return "condition " + c.String(), c.String(), int(c)
+		return Section{Key: "condition " + c.String(), Word: c.String(), rank: int(c)}
 	default:
 		name := r.View.Yard(n.Yard).Name
 		if name == "" {
 			name = "on no yard"
 		}
-		return "yard " + n.Yard.String(), name, 0
+		return Section{Key: "yard " + n.Yard.String(), Word: name}
 	}
 }
 

@@ -131,8 +131,8 @@ func (s State) foldAll() State {
 	return s.fold(!folded, keys...)
 }
 
-// under is the command that puts the nucs of Yard under heads.
-func under(h Heads) func(State) (State, []Effect) {
+// standUnder is the command that puts the nucs of Yard under heads.
+func standUnder(h Heads) func(State) (State, []Effect) {
 	return pure(func(s State) State {
 		s.Heads, s.Menu, s.Scroll = h, NoMenu, nil
 		return s
@@ -175,12 +175,12 @@ func noLids(s State) string {
 // headsCommands put the nucs of Yard under heads, and fold those.
 var headsCommands = []Command{
 	{Name: "heads", Does: "what nucs stand together by: yard, batch, mother line, due, condition", Keys: "Alt+G", Why: noLids, Do: menu(HeadsMenu)},
-	{Name: "heads stand order", Does: "in stand order", Why: noLids, Do: under(StandHeads)},
-	{Name: "heads yard", Does: "by yard", Why: noLids, Do: under(YardHeads)},
-	{Name: "heads batch", Does: "by batch", Why: noLids, Do: under(BatchHeads)},
-	{Name: "heads mother line", Does: "by mother line", Why: noLids, Do: under(MotherHeads)},
-	{Name: "heads due", Does: "by when work is due", Why: noLids, Do: under(DueHeads)},
-	{Name: "heads condition", Does: "by condition", Why: noLids, Do: under(ConditionHeads)},
+	{Name: "heads stand order", Does: "in stand order", Why: noLids, Do: standUnder(StandHeads)},
+	{Name: "heads yard", Does: "by yard", Why: noLids, Do: standUnder(YardHeads)},
+	{Name: "heads batch", Does: "by batch", Why: noLids, Do: standUnder(BatchHeads)},
+	{Name: "heads mother line", Does: "by mother line", Why: noLids, Do: standUnder(MotherHeads)},
+	{Name: "heads due", Does: "by when work is due", Why: noLids, Do: standUnder(DueHeads)},
+	{Name: "heads condition", Does: "by condition", Why: noLids, Do: standUnder(ConditionHeads)},
 	{Name: "fold", Does: "fold or unfold the nucs under the head of the chosen one", Keys: "Alt+F", Why: noChosenHead, Do: pure(State.foldChosen)},
 	{Name: "fold all", Does: "fold or unfold all heads", Keys: "Alt+Shift+F", Why: noHeads, Do: pure(State.foldAll)},
 }

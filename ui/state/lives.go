@@ -7,8 +7,12 @@ import (
 )
 
 // Life is one queen of a batch in a nuc: until when she was there, zero while
-// she is, and when her first eggs were seen, zero while they were not.
-type Life struct{ Until, Eggs time.Time }
+// she is, when her first eggs were seen, zero while they were not, and whether
+// she herself or her eggs were seen, so that the nuc is known to have accepted her.
+type Life struct {
+	Until, Eggs time.Time
+	Seen        bool
+}
 
 // Lives are the queens of a batch that were given to nucs.
 type Lives []Life
@@ -22,11 +26,12 @@ func (r *Reading) readLives(batch book.BatchID) Lives {
 		n := r.View.Nuc(g.Nuc)
 		l := Life{Until: n.Queenless.Instant}
 		if n.Holds.Batch == batch {
-			l = Life{Eggs: n.Holds.FirstEggs.Instant}
+			p := r.Nuc(g.Nuc).Presumed
+			l = Life{Eggs: n.Holds.FirstEggs.Instant, Seen: p.Seen && p.Condition != book.Cell}
 		}
 		for _, c := range n.Caught {
 			if c.Was.Batch == batch {
-				l = Life{Until: c.At.Instant, Eggs: c.Was.FirstEggs.Instant}
+				l = Life{Until: c.At.Instant, Eggs: c.Was.FirstEggs.Instant, Seen: true}
 			}
 		}
 		all = append(all, l)
@@ -40,6 +45,14 @@ func (all Lives) Alive(t time.Time) (n int) {
 		if l.Until.IsZero() || l.Until.After(t) {
 			n++
 		}
+	}
+	return n
+}
+
+// Unseen is how many were not lost by t and not seen in their nucs.
+func (all Lives) Unseen(t time.Time) (n int) {
+	for _, l := range all {
+		n += boolInt(!l.Seen && (l.Until.IsZero() || l.Until.After(t)))
 	}
 	return n
 }

@@ -2,9 +2,11 @@ package view
 
 import (
 	"fmt"
+	"math"
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -28,6 +30,7 @@ type lane struct {
 	*sheet
 	stream
 	area   scene.Area
+	r      *state.Reading
 	ribbon state.Ribbon
 	zone   *time.Location
 	now    float64
@@ -39,7 +42,7 @@ type lane struct {
 
 func (p *sheet) lane(b *book.Batch, a scene.Area) {
 	r := p.s.Present()
-	g := lane{sheet: p, stream: streamOf(r, b), area: a, ribbon: p.l.Ribbon, zone: r.View.Zone(), middle: a.Y + a.H/2 - 6}
+	g := lane{sheet: p, stream: streamOf(r, b), r: r, area: a, ribbon: p.l.Ribbon, zone: r.View.Zone(), middle: a.Y + a.H/2 - 6}
 	g.k = (a.H - 15) / max(34, float64(b.Larvae))
 	g.now = instantX(g.ribbon, r.View.On(), g.zone)
 	subject := b.Batch.Subject()
@@ -51,12 +54,13 @@ func (p *sheet) lane(b *book.Batch, a scene.Area) {
 	p.hit(a, state.RefOf(subject), fmt.Sprintf("Batch %d  %s", b.Number, b.Line))
 	days := scene.Area{X: g.ribbon.X, Y: a.Y, W: a.W - g.ribbon.X, H: a.H}
 	p.clipped(days, scene.Tag{}, func() {
+		g.windows()
 		g.fan()
 		for i := range g.stages {
 			g.piece(i)
 		}
 	})
-	p.names = append(p.names, func() { p.clipped(days, scene.Tag{}, g.labels) })
+	p.names = append(p.names, func() { p.clipped(days, scene.Tag{}, g.written) })
 	g.title()
 	p.rule(0, a.Bottom()-1, a.W, a.Bottom()-1, scene.Hair)
 }
@@ -72,6 +76,60 @@ func (g *lane) title() {
 	}
 	g.text(16, g.middle, number, ink(13).semi())
 	g.fit(16, g.middle+15, g.Line, ink2(12), g.ribbon.X-6)
+}
+
+// written is what stands over the stream: the counts, and the marks, which none
+// of those may cover.
+func (g *lane) written() {
+	marks := g.r.LaneMarks(g.Batch.Batch)
+	for _, m := range marks {
+		if x := g.x(m.At); x > g.ribbon.X && m.Clash {
+			g.taken = append(g.taken, scene.Area{X: x - 8, Y: g.area.Bottom() - 15, W: 16, H: 12})
+		}
+	}
+	g.labels()
+	for i, m := range marks {
+		g.mark(i, m)
+	}
+}
+
+// windows are the times in which a virgin flies out to mate, and in which eggs
+// are looked for, as bands behind the stream.
+func (g *lane) windows() {
+	for _, w := range []struct {
+		from, by time.Time
+		says     string
+	}{{g.flightFrom, g.flightBy, "mating flights"}, {g.eggsFrom, g.eggsBy, "look for eggs"}} {
+		a := scene.Area{X: g.x(w.from), Y: g.area.Y + 1, W: g.x(w.by) - g.x(w.from), H: g.area.H - 2}
+		says := fmt.Sprintf("%s, %s to %s", w.says, shortDay(calendar.DayOf(w.from, g.zone)), shortDay(calendar.DayOf(w.by, g.zone)))
+		g.add(scene.Rect{Area: a, Fill: scene.Sunk, Clear: 0.35, Tag: g.tag(w.says, says)})
+	}
+}
+
+// tag is that of a part of the lane: a click on it takes the batch.
+func (g *lane) tag(part, says string) scene.Tag {
+	ref := state.RefOf(g.Batch.Batch.Subject())
+	ref.Part = part
+	return scene.Tag{Ref: ref, Reason: fmt.Sprintf("Batch %d  %s", g.Number, says)}
+}
+
+// mark draws the tick of a deadline through the stream, or the sign of a clash
+// at the foot of the lane.
+func (g *lane) mark(i int, m state.LaneMark) {
+	x := g.x(m.At)
+	role, width := scene.Ink, 1.6
+	if m.Hard || m.Clash {
+		role, width = scene.Act, 2.4
+	}
+	top, bottom := g.area.Y+3, g.middle+(g.middle-g.area.Y)-3
+	if m.Clash {
+		c := at(x, g.area.Bottom()-9)
+		g.add(scene.Poly{Points: []scene.Point{c.Add(at(-6, 0)), c.Add(at(0, -6)), c.Add(at(6, 0)), c.Add(at(0, 6))}, Fill: scene.Panel, Stroke: stroke(role, 1.8)},
+			scene.Line{From: c.Add(at(0, -3)), To: c.Add(at(0, 1)), Stroke: stroke(role, 1.6)}, scene.Circle{At: c.Add(at(0, 3)), Radius: 0.9, Fill: role})
+	} else {
+		g.add(scene.Line{From: at(x, top), To: at(x, bottom), Stroke: stroke(role, width)})
+	}
+	g.add(scene.Rect{Area: scene.Area{X: x - 7, Y: top, W: 14, H: g.area.Bottom() - top}, Tag: g.tag(fmt.Sprint("mark ", i), m.Says)})
 }
 
 func (g *lane) x(t time.Time) float64 { return instantX(g.ribbon, t, g.zone) }
@@ -102,9 +160,31 @@ func (g *lane) fan() {
 	for i := len(low) - 1; i >= 0; i-- {
 		shape = append(shape, low[i])
 	}
-	dashed := scene.Stroke{Role: scene.Ink3, Width: 1, Dash: [2]float64{2, 2}}
 	g.add(scene.Poly{Points: shape, Fill: scene.Sunk},
 		scene.Poly{Points: up, Open: true, Stroke: dashed}, scene.Poly{Points: low, Open: true, Stroke: dashed})
+}
+
+var dashed = scene.Stroke{Role: scene.Ink3, Width: 1, Dash: [2]float64{2, 2}}
+
+// least draws over a stage that is only expected how thin the stream is at least,
+// nine times in ten.
+func (g *lane) least(s stage, from, to float64) {
+	if s.low == s.high || to <= from {
+		return
+	}
+	for _, side := range []float64{-1, 1} {
+		y := g.middle + side*s.low*g.k/2
+		g.add(scene.Line{From: at(from, y), To: at(to, y), Stroke: scene.Stroke{Role: scene.Ink2, Width: 1.2, Dash: [2]float64{2, 2}}})
+	}
+}
+
+// says is a stage in one line.
+func (s stage) says() string {
+	n := thousands(int(math.Round(s.n)))
+	if s.low == s.high {
+		return n + " " + s.word
+	}
+	return fmt.Sprintf("%s expected, %.0f to %.0f in 10–90 %%: %s", n, s.low, s.high, s.word)
 }
 
 // piece draws one stage: solid up to now, hatched after it. It begins with a
@@ -132,6 +212,7 @@ func (g *lane) piece(i int) {
 	}
 	if to > g.now {
 		g.part(s, []float64{max(from, g.now), max(slope, g.now), to}, height, true)
+		g.least(s, max(slope, g.now), to)
 	}
 }
 
@@ -144,7 +225,7 @@ func (g *lane) part(s stage, xs []float64, height func(float64) float64, hatched
 	for i := len(xs) - 1; i >= 0; i-- {
 		shape = append(shape, at(xs[i], g.middle+height(xs[i])))
 	}
-	poly := scene.Poly{Points: shape, Fill: s.fill, Stroke: stroke(s.line, 0.6)}
+	poly := scene.Poly{Points: shape, Fill: s.fill, Stroke: stroke(s.line, 0.6), Tag: g.tag("stage "+s.word, s.says())}
 	if hatched {
 		poly.Fill, poly.Stroke = scene.Panel, stroke(s.line, 0.8)
 		poly.Hatch = scene.Hatch{Role: s.line, Pitch: 5, Weight: 1.3}

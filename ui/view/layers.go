@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"unicode/utf8"
 
+	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -124,7 +125,7 @@ var strengthShades = [...]strengthShade{
 	{scene.None, scene.Ink2, "not seen"},
 	{scene.Paper, scene.Ink, "under half"},
 	{scene.BarLight, scene.Ink, "half and more"},
-	{scene.Ink2, scene.Paper, "three quarters and more"},
+	{scene.Bar, scene.Black, "three quarters and more"},
 }
 
 // strengthLook is the step of a nuc.
@@ -152,8 +153,22 @@ func (g *ground) layerLegend(x, y, to float64) {
 	case state.ByStrength:
 		g.strengthLegend(x, y, to)
 	default:
-		g.legendWords(x, y, to, "lids larger than true")
+		g.conditionLegend(x, y, to)
 	}
+}
+
+// conditionLegend names the conditions where no lids beside the map do.
+func (g *ground) conditionLegend(x, y, to float64) {
+	if !g.l.Main.Empty() {
+		g.legendWords(x, y, to, "lids larger than true")
+		return
+	}
+	counts := map[book.Condition]int{}
+	nucs := g.r.In(g.yard.Yard)
+	for _, n := range nucs {
+		counts[n.Presumed.Condition]++
+	}
+	g.lineLegend(scene.Area{X: x, Y: y - 4.5, W: to - x, H: 20}, counts, state.NeedYou(nucs))
 }
 
 // legendWords writes as many of the words as fit, up to to.
@@ -184,7 +199,7 @@ func (g *ground) strengthLegend(x, y, to float64) {
 	if lead := "sides with bees, of its sides:"; need+g.width(lead, f)+10 <= to-x {
 		x = g.text(to-need-g.width(lead, f)-10, y, lead, f) + 10
 	} else if need > to-x {
-		words = []string{"not seen", "< ½", "≥ ½", "≥ ¾"}
+		words = []string{"not seen", "under ½", "from ½", "from ¾ of its sides"}
 	}
 	for i, s := range strengthShades {
 		if x+swatch+g.width(words[i], f) > to {

@@ -39,7 +39,7 @@ func (g *ground) free(box scene.Area) bool {
 func (g *ground) standNames(spots []spot) {
 	letter, small := ink(14).bold(), ink(12).semi()
 	for _, s := range spots {
-		if s.Places <= 1 || s.lid < mapLidLeast {
+		if s.Places <= 1 || s.lid < mapLidLeast || !g.frame.Contains(s.at) {
 			continue
 		}
 		box, ok := g.name(s.Letter, letter, around(s.at, s.lid+s.gap()/2+4, g.width(s.Letter, letter)))
@@ -51,7 +51,7 @@ func (g *ground) standNames(spots []spot) {
 		g.name(c.Name, small, below(g.camera.Screen(state.OnGround(c.At))))
 	}
 	for _, s := range spots {
-		if s.Places <= 1 && s.lid >= mapLidLeast {
+		if s.Places <= 1 && s.lid >= mapLidLeast && g.frame.Contains(s.at) {
 			g.name(s.Letter, small, around(s.at, s.lid/2, g.width(s.Letter, small)))
 		}
 	}

@@ -40,7 +40,7 @@ func (p *sheet) tip() {
 // over, or the card does.
 func (p *sheet) saidElsewhere() bool {
 	ref := p.s.Hover.Ref
-	if ref.Kind == book.KindBatch.String() && p.s.Selection.Has(state.SubjectOf(ref)) {
+	if ref.Kind == book.KindBatch.String() && ref.Part == "" && p.s.Selection.Has(state.SubjectOf(ref)) {
 		return true
 	}
 	return !p.l.Map.Empty() && ref.Kind != state.CommandRef &&

@@ -98,12 +98,12 @@ func (g *strip) day(d calendar.Day) {
 		g.month(d)
 	case d == g.First:
 		g.month(d)
-	case d.Weekday() == time.Monday && !g.l.Narrow:
+	case d.Weekday() == g.s.Week.Day() && !g.l.Narrow:
 		g.rule(x, g.Y+20, x, g.Bottom(), scene.Hair)
 	}
 	if g.numbered(d) {
 		f := ink(g.font)
-		if d.Weekday() == time.Monday {
+		if d.Weekday() == g.s.Week.Day() {
 			f = f.medium()
 		} else if w := d.Weekday(); w == time.Saturday || w == time.Sunday {
 			f = f.as(scene.Ink2)
@@ -134,14 +134,15 @@ func (g *strip) month(d calendar.Day) {
 	}
 }
 
-// numbered tells whether a day shows its number: in slender columns only some.
+// numbered tells whether a day shows its number: in slender columns only the
+// first, third and fifth of a week.
 func (g *strip) numbered(d calendar.Day) bool {
 	if g.Column >= 18 || d == g.today {
 		return true
 	}
-	w := d.Weekday()
+	inWeek := 7 - state.NextWeek(d, g.s.Week.Day()).Sub(d)
 	away := d.Sub(g.today)
-	return (w == time.Monday || w == time.Wednesday || w == time.Friday) && away != 1 && away != -1
+	return (inWeek == 0 || inWeek == 2 || inWeek == 4) && away != 1 && away != -1
 }
 
 // flying draws the hours fit for mating flights: seen solid, forecast lighter,

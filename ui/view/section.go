@@ -1,8 +1,6 @@
 package view
 
 import (
-	"strings"
-
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -24,7 +22,7 @@ func (p *sheet) folder(x, y float64, sec *state.Section) float64 {
 // selects its nucs, and gives where it ends.
 func (p *sheet) sectionWord(x, y float64, sec *state.Section, to float64) float64 {
 	ref := scene.Ref{Kind: state.HeadRef, ID: sec.Key}
-	word := sentence(strings.Replace(sec.Word, "  ", " · ", 1))
+	word := sentence(sec.Word)
 	end := p.fit(x, y, word, ink(14).semi(), to)
 	if p.hovers(ref) {
 		p.rule(x, y+4, end, y+4, scene.Ink2)
@@ -33,12 +31,22 @@ func (p *sheet) sectionWord(x, y float64, sec *state.Section, to float64) float6
 	return end
 }
 
+// sectionCount is what stands beside the word of a section: its note, and how
+// many nucs there are.
+func sectionCount(sec *state.Section) string {
+	count := plural(len(sec.Nucs), "nuc", "nucs")
+	if sec.Note != "" {
+		return sec.Note + ", " + count
+	}
+	return count
+}
+
 // sectionHead draws the head of a section across an area, over rows of lids or of
 // the table.
 func (p *sheet) sectionHead(a scene.Area, sec *state.Section) {
 	y := a.Y + a.H - 12
 	x := p.folder(a.X, y-5, sec)
-	count := plural(len(sec.Nucs), "nuc", "nucs")
+	count := sectionCount(sec)
 	end := a.Right()
 	if sec.Need > 0 {
 		tone, _ := p.alarm()

@@ -19,6 +19,7 @@ type stage struct {
 	fill      scene.Role // as counted
 	line      scene.Role // edge, and hatch while only expected
 	label     string     // "34 grafted"; none where it goes without saying
+	word      string     // what they are then
 	low, high float64    // nine in ten times more than low and less than high, where it is only expected
 }
 
@@ -29,6 +30,8 @@ type stream struct {
 	ends       time.Time
 	flightFrom time.Time // mating flights
 	flightBy   time.Time
+	eggsFrom   time.Time // look for eggs
+	eggsBy     time.Time
 }
 
 // streamOf reckons a batch's stream: what was counted up to the reading's
@@ -39,6 +42,7 @@ func streamOf(r *state.Reading, b *book.Batch) stream {
 	emerges := r.Course.Emerges(b.Batch)
 	f.s.flightFrom = f.after(emerges, practice.FirstMatingFlightFrom)
 	f.s.flightBy = f.after(emerges, practice.FirstMatingFlightBy)
+	f.s.eggsFrom, f.s.eggsBy = f.after(emerges, practice.LookForEggsFrom), f.after(emerges, practice.FirstEggsNineInTenBy)
 	f.inNucs(emerges)
 	return f.s
 }
@@ -66,33 +70,61 @@ func (f *flow) last() float64 {
 // counted adds what somebody counted.
 func (f *flow) counted(at time.Time, n int, c stageLook) {
 	v := float64(n)
-	f.s.stages = append(f.s.stages, stage{at: at, n: v, fill: c.fill, line: c.line, label: c.label(v), low: v, high: v})
+	f.s.stages = append(f.s.stages, stage{at: at, n: v, fill: c.fill, line: c.line, label: c.label(v), word: c.is, low: v, high: v})
 }
 
-// expected adds what is left of the stage before by a rate of the keeper's,
-// with the luck of the draw and that of the whole batch.
+// expected adds what is left of the stage before by a rate of the keeper's.
 func (f *flow) expected(at time.Time, rate practice.Key, c stageLook) {
-	n, p := f.last(), 1.0
+	f.expectedOf(at, rate, f.last(), c)
+}
+
+// expectedOf adds what is left where the rate is asked of so many of the stage
+// before; the others are sure to come through.
+func (f *flow) expectedOf(at time.Time, rate practice.Key, asked float64, c stageLook) {
+	sure := f.last() - asked
+	n := asked
 	if rate != 0 {
-		p = f.numbers.Get(rate)
-		luck := n * f.numbers.Get(practice.BatchLuck)
-		f.spread = f.spread*p*p + n*p*(1-p) + luck*luck*p*(1-p)
+		n, f.spread = link{f.numbers.Get(rate), f.luck(rate)}.of(asked, f.spread)
 	}
+	n += sure
 	const tenth = 1.28 // a normal value is below -1.28 or above 1.28 once in ten each
 	sd := tenth * math.Sqrt(f.spread)
 	f.s.stages = append(f.s.stages, stage{
-		at: at, n: n * p, fill: c.fill, line: c.line, label: c.label(n * p),
-		low: max(0, n*p-sd), high: n*p + sd,
+		at: at, n: n, fill: c.fill, line: c.line, label: c.label(n), word: c.is,
+		low: max(0, n-sd), high: min(n+sd, f.s.stages[len(f.s.stages)-1].high),
 	})
+}
+
+// luck is how far the rate of a whole batch strays from the keeper's: take and
+// mating share the graft and the weather, the other links do not.
+func (f *flow) luck(rate practice.Key) float64 {
+	if rate == practice.Take || rate == practice.LayingOfAccepted {
+		return f.numbers.Get(practice.BatchLuck)
+	}
+	return 0
+}
+
+// link is a step that each comes through with a chance that is itself shared by
+// the batch: its mean, and its standard deviation between batches.
+type link struct{ mean, luck float64 }
+
+// of is how many come through, and their variance, of so many with a variance:
+// by the law of total variance over the number and the chance.
+func (l link) of(n, variance float64) (mean, spread float64) {
+	p, s := l.mean, l.luck*l.luck
+	return n * p, n*(p*(1-p)-s) + variance*(p*p+s) + n*n*s
 }
 
 // stageLook is how a stage looks and what it is called.
 type stageLook struct {
 	fill, line scene.Role
-	word       string
+	word       string // in its label; "" where that goes without saying
+	is         string // what they are, in full
 }
 
-func look(c scene.Condition, word string) stageLook { return stageLook{c.Fill(), c.Line(), word} }
+func look(c scene.Condition, word, is string) stageLook {
+	return stageLook{c.Fill(), c.Line(), word, is}
+}
 
 // label is what stands below a stage of n.
 func (c stageLook) label(n float64) string {
@@ -105,18 +137,18 @@ func (c stageLook) label(n float64) string {
 // inTheBuilder are the stages up to the capped cells.
 func (f *flow) inTheBuilder() {
 	b := f.b
-	raw := stageLook{scene.Off, scene.Ink3, "grafted"}
+	raw := stageLook{scene.Off, scene.Ink3, "grafted", "larvae grafted"}
 	f.counted(b.At.Instant, b.Larvae, raw)
-	raw.word = ""
+	raw.word, raw.is = "", "cells taken"
 	if b.Taken.Counted() {
 		f.counted(b.Taken.At.Instant, b.Taken.N, raw)
 	} else {
 		f.expected(f.after(b.At.Instant, practice.AcceptedCheck), practice.Take, raw)
 	}
 	if b.Capped.Counted() {
-		f.counted(b.Capped.At.Instant, b.Capped.N, look(scene.Cell, "capped"))
+		f.counted(b.Capped.At.Instant, b.Capped.N, look(scene.Cell, "capped", "capped cells"))
 	} else {
-		f.expected(f.after(b.At.Instant, practice.GraftToCapped), practice.RipeOfTakes, look(scene.Cell, "capped"))
+		f.expected(f.after(b.At.Instant, practice.GraftToCapped), practice.RipeOfTakes, look(scene.Cell, "capped", "capped cells"))
 	}
 }
 
@@ -124,9 +156,9 @@ func (f *flow) inTheBuilder() {
 func (f *flow) inNucs(emerges time.Time) {
 	lives := f.r.Lives(f.b.Batch)
 	if emerges.After(f.now) {
-		f.expected(emerges, practice.EmergedOfCells, look(scene.Virgin, "emerge"))
+		f.expected(emerges, practice.EmergedOfCells, look(scene.Virgin, "emerge", "virgins"))
 	} else {
-		f.counted(emerges, lives.Alive(emerges), look(scene.Virgin, "emerged"))
+		f.counted(emerges, lives.Alive(emerges), look(scene.Virgin, "emerged", "virgins"))
 	}
 	f.laying(emerges, lives)
 	f.s.ends = f.after(f.s.stages[len(f.s.stages)-1].at, practice.ReadyAfterFirstEgg)
@@ -139,22 +171,29 @@ func (f *flow) laying(emerges time.Time, lives state.Lives) {
 	worth := f.after(emerges, practice.LookForEggsFrom)
 	switch {
 	case worth.After(f.now):
-		f.expected(worth, 0, look(scene.Due, ""))
-		f.expected(eggs, practice.LayingOfAccepted, look(scene.Laying, "laying"))
+		asked := f.last()
+		if emerges.Before(f.now) {
+			asked = float64(lives.Unseen(f.now))
+		}
+		f.expectedOf(worth, practice.AcceptCell, asked, look(scene.Due, "", "queens due for a look"))
+		f.expected(eggs, practice.LayingOfAccepted, look(scene.Laying, "laying", "laying queens"))
 	case laid < alive:
-		f.counted(worth, alive, look(scene.Due, ""))
+		f.counted(worth, alive, look(scene.Due, "", "queens due for a look"))
 		f.s.stages[len(f.s.stages)-1].label = thousands(laid) + " of " + thousands(alive) + " laying"
+		if unseen := lives.Unseen(f.now); unseen > 0 {
+			f.expectedOf(f.now, practice.AcceptCell, float64(unseen), look(scene.Due, "", "queens due for a look"))
+		}
 		eggs = later(f.now, eggs)
-		f.expected(eggs, practice.LayingOfAccepted, look(scene.Laying, "laying"))
+		f.expectedOf(eggs, practice.LayingOfAccepted, f.last()-float64(laid), look(scene.Laying, "laying", "laying queens"))
 	default:
 		eggs = later(lives.FirstEggs(), worth)
-		f.counted(eggs, laid, look(scene.Laying, "laying"))
+		f.counted(eggs, laid, look(scene.Laying, "laying", "laying queens"))
 	}
 	capped := f.after(eggs, practice.EggToCappedWorkerBrood)
 	if capped.After(f.now) {
-		f.expected(capped, 0, look(scene.GoodBrood, "brood"))
+		f.expected(capped, 0, look(scene.GoodBrood, "brood", "queens with capped brood"))
 	} else {
-		f.counted(capped, laid, look(scene.GoodBrood, "brood"))
+		f.counted(capped, laid, look(scene.GoodBrood, "brood", "queens with capped brood"))
 	}
 }
 

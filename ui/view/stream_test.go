@@ -1,6 +1,7 @@
 package view
 
 import (
+	"math"
 	"testing"
 	"time"
 
@@ -55,7 +56,7 @@ func TestAGraftIsExpectedByTheRates(t *testing.T) {
 	stages := streamOf(r, r.Batches()[0]).stages
 	n := r.Numbers()
 	want := 100.0
-	for i, rate := range []practice.Key{0, practice.Take, practice.RipeOfTakes, practice.EmergedOfCells, 0, practice.LayingOfAccepted, 0} {
+	for i, rate := range []practice.Key{0, practice.Take, practice.RipeOfTakes, practice.EmergedOfCells, practice.AcceptCell, practice.LayingOfAccepted, 0} {
 		if rate != 0 {
 			want *= n.Get(rate)
 		}
@@ -63,4 +64,47 @@ func TestAGraftIsExpectedByTheRates(t *testing.T) {
 			t.Errorf("stage %d holds %v, want %v", i, stages[i].n, want)
 		}
 	}
+}
+
+// TestTheFanIsThatOfTheLinks reckons the chain of a graft of 60 by independent
+// arithmetic: every number of larvae with its chance, link by link, where the
+// luck of a batch is two equally likely rates about the mean. Mean and variance
+// of the end are those of the stream.
+func TestTheFanIsThatOfTheLinks(t *testing.T) {
+	links := []link{{0.80, 0.11}, {0.95, 0}, {0.95, 0}, {0.80, 0}, {0.875, 0.11}} // the practice numbers
+	const larvae = 60
+	chances := make([]float64, larvae+1)
+	chances[larvae] = 1
+	mean, variance := float64(larvae), 0.0
+	for _, l := range links {
+		next := make([]float64, larvae+1)
+		for n, chance := range chances {
+			for _, p := range []float64{l.mean - l.luck, l.mean + l.luck} {
+				for k := range n + 1 {
+					next[k] += chance / 2 * binomial(n, k, p)
+				}
+			}
+		}
+		chances = next
+		mean, variance = l.of(mean, variance)
+	}
+	m, v := 0.0, 0.0
+	for n, chance := range chances {
+		m += chance * float64(n)
+	}
+	for n, chance := range chances {
+		v += chance * (float64(n) - m) * (float64(n) - m)
+	}
+	if math.Abs(mean-m) > 1e-9 || math.Abs(variance-v) > 1e-9 {
+		t.Errorf("the stream expects %.6f with a variance of %.6f, the chances add up to %.6f and %.6f", mean, variance, m, v)
+	}
+}
+
+// binomial is the chance of k of n with the chance p each.
+func binomial(n, k int, p float64) float64 {
+	chance := 1.0
+	for i := range k {
+		chance *= float64(n-i) / float64(i+1) * p
+	}
+	return chance * math.Pow(1-p, float64(n-k))
 }

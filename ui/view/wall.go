@@ -36,7 +36,7 @@ func (p *sheet) wallPart(w state.LidWall, part *state.WallPart, a scene.Area) {
 		to = a.X + a.W/2
 	}
 	end := p.sectionWord(x, top+23, &part.Section, to)
-	count := plural(len(part.Nucs), "nuc", "nucs")
+	count := sectionCount(&part.Section)
 	if part.Folded {
 		p.text(end+12, top+23, count, ink2(13))
 	} else {
