@@ -59,6 +59,7 @@ type Bring struct {
 // listCommands bring a list.
 var listCommands = []Command{
 	{Name: "read list", Does: "", Word: "Read it so", Why: noEncodings, Do: readListSo},
+	{Name: "list again", Does: "", Word: "Read it again", Why: noRows, Do: readListSo},
 	{Name: "keep list", Does: "", Word: "Keep it", Why: notKept, Do: keepList},
 	{Name: "next mistake", Does: "", Word: "Next mistake", Why: noMistake, Do: pure(State.toNextMistake)},
 }
@@ -80,6 +81,17 @@ func noEncodings(s State) string {
 	return ""
 }
 
+// noRows says why the list cannot be read again from its file.
+func noRows(s State) string {
+	if why := noList(s); why != "" {
+		return why
+	}
+	if len(s.Bring.Sheets) == 0 {
+		return "say first how it is written"
+	}
+	return ""
+}
+
 func readListSo(s State) (State, []Effect) {
 	s.Busy = &Busy{"the list is read", -1}
 	return s, []Effect{ReadList{s.Bring.Path, s.Typed(ListEncoding)}}
@@ -91,6 +103,12 @@ func (s State) listRead(m ListRead) State {
 	if m.Failed != "" {
 		s.Note = Note{m.Failed, true}
 		return s
+	}
+	if s.readBefore(m) {
+		b := *s.Bring
+		b.List = m.List
+		s.Bring, s.Note = &b, Note{Text: "the list was read again"}
+		return s.readAgain()
 	}
 	s = s.withoutFields("list.").withoutFields("start.row").WithField(StartBatch, FieldOf("none"))
 	s.Fill, s.Menu, s.Keys, s.Note, s.Selection = ListFill, NoMenu, false, Note{}, Selection{}
@@ -106,6 +124,16 @@ func (s State) listRead(m ListRead) State {
 		s = s.WithField(StartZone, FieldOf(s.Machine.Zone))
 	}
 	return s.sheetTaken(0)
+}
+
+// readBefore tells whether a list is the one on the page, read again from a file
+// in which rows were mended: what was said of it still holds.
+func (s State) readBefore(m ListRead) bool {
+	if s.Fill != ListFill || s.Bring == nil || s.Bring.Path != m.Path || len(s.Bring.Sheets) == 0 || len(s.Bring.Sheets) != len(m.List.Sheets) {
+		return false
+	}
+	again := Bring{List: m.List, Sheet: s.Bring.Sheet}
+	return again.width() == s.Bring.width()
 }
 
 // sheetTaken is the window with a sheet of the list, its columns guessed.

@@ -94,6 +94,9 @@ func (s State) toNextMistake() State {
 		next := (at + 1 + i) % len(rows)
 		if len(rows[next].Mistakes) > 0 {
 			s = s.listScrolled(float64(next)*ListRow - s.Scroll[FillPlace])
+			if column := rows[next].Mistakes[0].Column; column > 0 {
+				s = s.focused(columnRef(column)).besideColumn(0)
+			}
 			return s.focused(ChoiceOf(ListSkip(strconv.Itoa(rows[next].Row.Number)), "yes"))
 		}
 	}

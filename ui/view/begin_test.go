@@ -173,6 +173,11 @@ func TestAListBecomesABook(t *testing.T) {
 	if h.Bring == nil || h.Bring.Open != 0 || h.Bring.Result.Counts.Mistaken != 1 || !h.says("is nothing that a nuc holds") {
 		t.Fatalf("after column B means what it holds: %s", h.Bring.Result.Counts)
 	}
+	mended := aList("Nuc,What,Graft no,Grafted,Cell in", "A1,cell,1,2027-04-20,2027-04-30", "A2,purple,1,2027-04-20,2027-04-30", "A3,virgin,1,2027-04-20,2027-04-30")
+	h.tab(state.CommandOf("list again")).press("Enter").send(state.ListRead{Path: "/home/nucs.csv", List: mended})
+	if h.Bring.Options.Columns[1] != roll.Holds || h.Bring.Rows()[1].Cells[1].Text != "cell" {
+		t.Error("read again the list is another one, or what was said of it is forgotten")
+	}
 	h.tab(state.CommandOf("next mistake")).press("Enter").press(" ")
 	if got := h.Bring.Result.Counts; got.Skipped != 1 || got.Nucs != 2 {
 		t.Fatalf("after a row was left out: %s", got)

@@ -129,6 +129,9 @@ func (d *bringDraw) foot() {
 	x := d.button(page.X+state.Edge, y, "Back", "give back", false) + 12
 	if d.b.Result.Counts.Mistaken > 0 {
 		x = d.button(x, y, "Next mistake", "next mistake", false) + 12
+		if page.W >= 900 {
+			x = d.button(x, y, "Read it again", "list again", false) + 12
+		}
 	}
 	if beside && d.pointed() >= 0 {
 		look.size = 13
@@ -165,7 +168,7 @@ func (d *bringDraw) pointed() int {
 func (d *bringDraw) pointedRow() (string, font) {
 	at := d.pointed()
 	if at < 0 {
-		return "Point at a row to read all of it. Rows with a mistake are mended in the file, or left out with their tick.", ink2(13)
+		return "Point at a row to read all of it. Rows with a mistake are mended in the file, which is then read again, or left out with their tick.", ink2(13)
 	}
 	row := d.b.Result.Rows[at]
 	if len(row.Mistakes) > 0 {
