@@ -63,19 +63,21 @@ func LateDay(v *book.View, id book.BatchID, next time.Time) (LateCard, bool) {
 }
 
 // LateDayOf is the card of a batch that need be in no book: what waiting from
-// now until next costs when fit nucs take a cell now.
+// now until next costs when fit nucs take a cell now. It is told for a keeper who
+// stands before the box and finds none out, unless one was seen out: then what
+// is together now is all alive.
 func LateDayOf(b bee.Batch, now, next time.Time, fit int, n practice.Numbers) LateCard {
-	clock := b.Clock(n)
+	clock, looked := b.Clock(n), noneOut(b, now).Clock(n)
 	card := LateCard{
 		Now: now, Next: next, Cells: b.Cells, Fit: fit,
-		Hard: clock.Hard(), First: clock.FirstOut(evenOdds), Middle: clock.Middle(), Triage: bee.Triage(),
-		Ways: bee.Late{Clock: clock, Now: now, Next: next, Fit: fit}.Ways(),
+		Hard: clock.Hard(), First: looked.FirstOut(evenOdds), Middle: clock.Middle(), Triage: bee.Triage(),
+		Ways: bee.Late{Clock: looked, Now: now, Next: next, Fit: fit}.Ways(),
 		Used: []practice.Key{
 			practice.GraceOfFirstVirgin, practice.EmergenceSpread, practice.SharedShiftSpread,
 			practice.AcceptCell, practice.AcceptVirginDaysOld, practice.AcceptVirginUnderDay, practice.LastResortWarmth,
 		},
 	}
-	loose := clock.Loose()
+	loose := looked.Loose()
 	for _, wait := range []time.Duration{0, n.Duration(practice.LateLossFirst), n.Duration(practice.LateLossSecond)} {
 		at := now.Add(wait)
 		card.Losses = append(card.Losses, Loss{at, loose.Lost(at)})
@@ -87,6 +89,16 @@ func LateDayOf(b bee.Batch, now, next time.Time, fit int, n practice.Numbers) La
 
 const evenOdds = 0.5
 
+// noneOut is a batch of which somebody saw at an instant that none was out; one
+// of which a virgin was seen out is as it was.
+func noneOut(b bee.Batch, at time.Time) bee.Batch {
+	if slices.ContainsFunc(b.Seen, func(e bee.Evidence) bool { return e.Sign == bee.OneOut }) {
+		return b
+	}
+	b.Seen = append(slices.Clip(b.Seen), bee.Evidence{At: at, Sign: bee.NoneOut})
+	return b
+}
+
 // LateCurve is a way out hour by hour.
 type LateCurve struct {
 	Way  bee.Way
@@ -95,7 +107,8 @@ type LateCurve struct {
 
 // LateCurves are the ways out of a card hour by hour, for so many hours.
 func LateCurves(v *book.View, card LateCard, hours int) []LateCurve {
-	late := bee.Late{Clock: v.Batch(card.Batch).Bee(card.Cells).Clock(v.Numbers()), Now: card.Now, Next: card.Next, Fit: card.Fit}
+	b := noneOut(v.Batch(card.Batch).Bee(card.Cells), card.Now)
+	late := bee.Late{Clock: b.Clock(v.Numbers()), Now: card.Now, Next: card.Next, Fit: card.Fit}
 	curves := make([]LateCurve, len(card.Ways))
 	for i, w := range card.Ways {
 		keeps := late.Keeps(w)

@@ -143,3 +143,47 @@ func giveReady(s State) State {
 	s.then = "give cell"
 	return s
 }
+
+// lateCommands are what is done on a late day besides giving cells.
+var lateCommands = []Command{
+	{Name: "virgin walked", Does: "write down that a virgin walked", Word: "A virgin walked", Why: noLateCells, Do: pure(func(s State) State { return s.ofLate("sign") })},
+	{Name: "cage cells", Does: "write down cells caged one by one", Word: "Cage cells", Why: noLateCells, Do: pure(func(s State) State { return s.ofLate("cage") })},
+}
+
+func noLateCells(s State) string {
+	if why := noPen(s); why != "" {
+		return why
+	}
+	if l, ok := s.FilledLate(); !ok || l.Cells == 0 {
+		return "no cells of it are together"
+	}
+	return ""
+}
+
+// ofLate is the window about to open a record of the batch that fills the room.
+func (s State) ofLate(record string) State {
+	s.Selection, s.then = Select(s.FillOf), record
+	return s
+}
+
+// Fate is how many cells of a batch became something.
+type Fate struct {
+	Word string
+	N    int
+}
+
+// FateOf is what became of the cells of a batch; together they are all that were
+// counted.
+func FateOf(b *book.Batch) []Fate {
+	placed := 0
+	for _, g := range b.Given {
+		placed += boolInt(!g.Virgin)
+	}
+	return []Fate{
+		{"placed", placed},
+		{"caged", len(b.Caged)},
+		{"out", b.Out},
+		{"lost", b.Culled + b.Dead + b.Lost},
+		{"left", b.Left()},
+	}
+}

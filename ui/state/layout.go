@@ -125,7 +125,7 @@ func (s State) bandKept() bool {
 
 // panes divides what is left of the window.
 func (l *Layout) panes(s State, rest scene.Area) {
-	if s.Room != About && s.Book != nil && s.Fill != BatchFill && !s.paged() {
+	if s.Room != About && s.Book != nil && (s.Fill != BatchFill || s.Form != nil) && !s.paged() {
 		rest = l.card(s, rest)
 	}
 	l.Main = rest

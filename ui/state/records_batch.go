@@ -17,7 +17,7 @@ var batchRecords = []Record{
 	{Name: "count", Word: "Count it", Of: ofBatch, Main: true, Asks: askCounts, Facts: counts},
 	{
 		Name: "sign", Word: "Seen on its cells", Of: ofBatch, Hour: true,
-		Asks: asks(Ask{Name: "sign", Label: "What was seen", Kind: Choice, Options: vocabulary(book.SeenCapped, book.SeenTipBare, book.SeenWalking)}),
+		Asks: askSign,
 		Facts: func(_ State, a *Answers) []book.Fact {
 			f := book.ClockSeen{Batch: a.batch().Batch}
 			a.NeededWord("sign", &f.Sign)
@@ -38,6 +38,15 @@ var batchRecords = []Record{
 	{Name: "along", Word: "Take along to a yard", Of: ofBatch, Asks: askGoods, Facts: goods(func(g book.TakenAlong) book.Fact { return g })},
 	{Name: "back", Word: "Brought back", Of: ofBatch, Asks: askGoods, Facts: goods(func(g book.TakenAlong) book.Fact { return book.BroughtBack(g) })},
 	{Name: "dropped", Word: "Dropped or crushed", Of: ofBatch, Asks: askGoods, Facts: goods(func(g book.TakenAlong) book.Fact { return book.Dropped(g) })},
+}
+
+// askSign asks what was seen on cells; on a late day a virgin has walked.
+func askSign(s State) []Ask {
+	a := Ask{Name: "sign", Label: "What was seen", Kind: Choice, Options: vocabulary(book.SeenCapped, book.SeenTipBare, book.SeenWalking)}
+	if s.Fill == LateFill {
+		a.First = book.SeenWalking.String()
+	}
+	return []Ask{a}
 }
 
 // batch is the batch that the form is about.
@@ -143,10 +152,13 @@ func counts(_ State, a *Answers) (all []book.Fact) {
 }
 
 func askCages(s State) []Ask {
-	left := s.batchOn().Unplaced()
+	left, what := s.batchOn().Unplaced(), "virgins"
+	if s.Fill == LateFill {
+		what = "cells"
+	}
 	return []Ask{
 		askWords("cages", "Numbers of the cages", s.nextCages(left), "1-5, 7: one for each"),
-		{Name: "what", Label: "They are", Kind: Choice, First: "virgins", Options: []Option{{"virgins", "virgins"}, {"cells", "cells about to emerge"}}},
+		{Name: "what", Label: "They are", Kind: Choice, First: what, Options: []Option{{"virgins", "virgins"}, {"cells", "cells about to emerge"}}},
 		askOne("bank", "Into bank", "", s.colonies(book.Bank)),
 	}
 }

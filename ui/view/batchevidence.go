@@ -145,6 +145,10 @@ func (d batchDraw) incubator(a scene.Area) {
 		return
 	}
 	y := d.section(a.X, a.Y, a.W, "Incubator log", "")
+	if c, _ := state.CommandNamed("read incubator"); c.Reason(d.s) == "" {
+		const word = "add a reading"
+		d.link(a.Right()-d.width(word, ink(13)), a.Y+24, word, ink(13).as(scene.Pen), "read incubator", false)
+	}
 	if len(d.b.Log) == 0 {
 		d.fit(a.X, y+12, "nothing was read; the clock runs as in a brood nest", ink2(13), a.Right())
 		return
@@ -178,16 +182,8 @@ func (d batchDraw) inNucs(a scene.Area) {
 		d.text(x, y+10, fmt.Sprintf("and %d more", more), ink2(13))
 		y += 20
 	}
-	y = d.section(x, y+6, w, "What comes", "")
 	bottom := a.Bottom() - buttons
-	for _, c := range d.r.Comes(d.b) {
-		if y+24 > bottom {
-			break
-		}
-		d.text(x, y+12, c.Day.Short(), ink2(13))
-		d.fit(x+86, y+12, c.Words(), ink(13.5), x+w)
-		y += 24
-	}
+	d.comes(scene.Area{X: x, Y: y + 6, W: w, H: bottom - y - 6})
 	d.rule(x, bottom, x+w, bottom, scene.Hair)
 	end := x
 	if _, late := d.r.Late(d.b.Batch); late {
@@ -196,4 +192,21 @@ func (d batchDraw) inNucs(a scene.Area) {
 	d.button(end, bottom+12, "Back to the yard", "give back", false)
 	end = d.button(x, bottom+56, "Print its sheet", "print batch", false)
 	d.button(end+8, bottom+56, "Wallet card", "print wallet", false)
+}
+
+// comes draws what is to be done at its nucs in the days to come, as far as there
+// is room.
+func (d batchDraw) comes(a scene.Area) {
+	if a.H < 60 {
+		return
+	}
+	y := d.section(a.X, a.Y, a.W, "What comes", "")
+	for _, c := range d.r.Comes(d.b) {
+		if y+24 > a.Bottom() {
+			break
+		}
+		d.text(a.X, y+12, c.Day.Short(), ink2(13))
+		d.fit(a.X+86, y+12, c.Words(), ink(13.5), a.Right())
+		y += 24
+	}
 }

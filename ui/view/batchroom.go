@@ -17,7 +17,7 @@ type batchDraw struct {
 }
 
 // batchWide is from where on three columns stand side by side, dp.
-const batchWide = 1100.0
+const batchWide = 1160.0
 
 // batchRoom draws a batch in the whole room: its stream, its clock in hours, the
 // evidence, its nucs and what comes.
@@ -40,6 +40,9 @@ func (p *sheet) batchRoom() {
 	p.streamOn(d.b, stream)
 	p.rule(a.X, stream.Bottom(), a.Right(), stream.Bottom(), scene.Rule)
 	d.columns(scene.Area{X: a.X, Y: stream.Bottom(), W: a.W, H: a.Bottom() - stream.Bottom()})
+	if p.s.Form != nil {
+		p.card()
+	}
 	p.days()
 }
 

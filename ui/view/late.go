@@ -20,6 +20,7 @@ type lateDraw struct {
 const (
 	lateWhy   = 260.0 // the words beside the curves
 	lateNames = 190.0 // the names of the curves
+	lateTwo   = 700.0 // a strip narrower has two lines
 	lateLow   = 560.0 // a card lower than this says each step in two lines
 )
 
@@ -37,7 +38,10 @@ func (p *sheet) late() {
 		d.strip(head)
 		d.scrolling(rest)
 	}
-	if !p.l.Card.Empty() {
+	switch {
+	case p.s.Form != nil:
+		p.card()
+	case !p.l.Card.Empty():
 		p.clipped(p.l.Card, scene.Tag{Ref: scene.Ref{Kind: "card"}}, func() { d.triage(p.l.Card, ok) })
 		p.rule(p.l.Card.X, p.l.Card.Y, p.l.Card.X, p.l.Card.Bottom(), scene.Rule)
 	}
@@ -50,13 +54,21 @@ func (d lateDraw) strip(a scene.Area) {
 	d.rect(a, tint)
 	d.rect(scene.Area{X: a.X, Y: a.Y, W: 6, H: a.H}, tone)
 	said := fmt.Sprintf("It is %s and %s of batch %d are together", d.Now.In(d.zone).Format("15:04"), plural(d.Cells, "cell", "cells"), d.Number)
-	x := d.fit(a.X+state.Edge, a.Y+28, said, ink(16).bold().as(tone), a.Right()-state.Edge)
+	y, two := a.Y+28, a.W < lateTwo
+	if two {
+		y = a.Y + 19
+	}
+	x := d.fit(a.X+state.Edge, y, said, ink(16).bold().as(tone), a.Right()-state.Edge)
 	hard := "hard by "
 	if d.Hard.Before(d.Now) {
 		hard = "the hard hour was "
 	}
 	more := fmt.Sprintf("%s%s, half out by %s. %s.", hard, weekdayHour(d.Hard, d.zone), weekdayHour(d.Middle, d.zone), readyWords(d.Fit))
-	d.fit(x+16, a.Y+28, more, ink(14), a.Right()-state.Edge)
+	if two {
+		d.fit(a.X+state.Edge, y+18, more, ink(13), a.Right()-state.Edge)
+		return
+	}
+	d.fit(x+16, y, more, ink(14), a.Right()-state.Edge)
 }
 
 // readyWords says how many nucs take a cell now.
@@ -91,9 +103,17 @@ func (d lateDraw) ways(a scene.Area) {
 	work := to
 	bar := scene.Area{X: kept + 44, W: max(60, work-kept-190)}
 	y := a.Y + 26
-	d.text(x, y, "Ways out, the best first", ink(14).semi())
-	d.right(kept, y, fmt.Sprintf("kept of %d", d.Cells), ink2(13))
-	d.fit(bar.X, y, "taken in by nucs in the end", ink2(13), work-70)
+	from := d.right(kept, y, fmt.Sprintf("kept of %d", d.Cells), ink2(13))
+	title := "Ways out, the best first"
+	if x+d.width(title, ink(14).semi()) > from-8 {
+		title = "Ways out"
+	}
+	d.text(x, y, title, ink(14).semi())
+	taken := "taken in by nucs in the end"
+	if bar.X+d.width(taken, ink2(13)) > work-70 {
+		taken = "taken in"
+	}
+	d.fit(bar.X, y, taken, ink2(13), work-70)
 	d.right(work, y, "min now", ink2(13))
 	y += 10
 	for i, w := range d.Ways {
@@ -121,9 +141,11 @@ func (d lateDraw) way(i int, w bee.WayOut, row scene.Area, x, kept, work float64
 	d.fit(x+24, middle+15, wayNote(w), ink2(13), end)
 	d.right(kept, middle+5, fmt.Sprintf("%.0f", w.Kept), ink(15).semi())
 	k := bar.W / float64(max(d.Cells, 1))
-	d.rule(bar.X, middle, bar.X+bar.W, middle, scene.Hair)
 	d.add(scene.Rect{Area: scene.Area{X: bar.X, Y: middle - 6, W: k * w.Accepted, H: 12}, Radius: 2, Fill: tone})
-	d.text(bar.X+k*w.Accepted+10, middle+5, fmt.Sprintf("%.0f", w.Accepted), ink(14).semi())
+	after := d.text(bar.X+k*w.Accepted+10, middle+5, fmt.Sprintf("%.0f", w.Accepted), ink(14).semi()) + 10
+	if to := bar.X + bar.W; after < to {
+		d.rule(after, middle, to, middle, scene.Hair)
+	}
 	d.right(work, middle+5, fmt.Sprintf("%.0f", w.Work.Minutes()), ink(14))
 }
 
@@ -173,14 +195,15 @@ func (d lateDraw) triage(a scene.Area, late bool) {
 	}
 	d.rect(scene.Area{X: a.X + 1, Y: bottom, W: a.W - 1, H: a.Bottom() - bottom}, scene.Panel)
 	d.rule(x, bottom, x+w, bottom, scene.Hair)
-	end := d.button(x, bottom+12, d.giveWord(), "give ready", true)
+	end := d.mainWay(x, bottom+12)
 	if low {
 		d.button(end+8, bottom+12, "A virgin walked", "virgin walked", false)
 		return
 	}
-	d.button(end+8, bottom+12, "Back", "give back", false)
-	end = d.button(x, bottom+54, "A virgin walked", "virgin walked", false)
-	d.button(end+8, bottom+54, "Cage cells", "cage cells", false)
+	d.button(end+8, bottom+12, "A virgin walked", "virgin walked", false)
+	end = d.button(x, bottom+54, "Cage cells", "cage cells", false)
+	end = d.button(end+8, bottom+54, "Print", "print batch", false)
+	d.button(end+8, bottom+54, "Back", "give back", false)
 }
 
 // triageStep draws one thing to do, and gives where the next begins.
@@ -200,6 +223,15 @@ func (d lateDraw) triageStep(i int, step bee.TriageStep, x, y, w float64, low bo
 	return y + 4
 }
 
+// mainWay draws the button of what comes first: cells given to the nucs that are
+// ready, or where none is, each cell caged.
+func (d lateDraw) mainWay(x, y float64) float64 {
+	if len(d.Ready) == 0 {
+		return d.button(x, y, "Cage them all", "cage cells", true)
+	}
+	return d.button(x, y, d.giveWord(), "give ready", true)
+}
+
 func (d lateDraw) giveWord() string {
 	if n := min(len(d.Ready), d.Cells); n > 0 {
 		return fmt.Sprintf("Give %s", plural(n, "cell", "cells"))
@@ -209,17 +241,17 @@ func (d lateDraw) giveWord() string {
 
 // countBoxes draws what became of the cells so far.
 func (d lateDraw) countBoxes(x, y, w float64) {
-	b := d.s.Reading().View.Batch(d.Batch)
-	d.text(x, y, fmt.Sprintf("Count as you go, of %d", max(b.Larvae, 1)), ink(14).semi())
-	boxes := []struct {
-		word string
-		n    int
-	}{{"placed", len(b.Given)}, {"caged", len(b.Caged)}, {"out", b.Out}, {"lost", b.Culled + b.Dead + b.Lost}, {"left", b.Left()}}
+	boxes := state.FateOf(d.s.Reading().View.Batch(d.Batch))
+	all := 0
+	for _, c := range boxes {
+		all += c.N
+	}
+	d.text(x, y, fmt.Sprintf("Count as you go, of %d", all), ink(14).semi())
 	step := w / float64(len(boxes))
 	for i, c := range boxes {
 		box := scene.Area{X: x + float64(i)*step + 1, Y: y + 10, W: step - 8, H: 34}
 		d.add(scene.Rect{Area: box, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1)})
-		d.centre(box.Centre().X, box.Y+23, thousands(c.n), ink(16).semi())
-		d.centre(box.Centre().X, box.Y+52, c.word, ink2(13))
+		d.centre(box.Centre().X, box.Y+23, thousands(c.N), ink(16).semi())
+		d.centre(box.Centre().X, box.Y+52, c.Word, ink2(13))
 	}
 }

@@ -26,13 +26,13 @@ func (g hourPlot) y(n float64) float64    { return g.Bottom() - g.H*n/g.cells }
 func (d lateDraw) curves(a scene.Area) {
 	x := a.X + state.Edge
 	end := d.text(x, a.Y+28, "What is lost by the hour", ink(14).semi())
-	d.fit(end+10, a.Y+28, fmt.Sprintf("what is left of %d, cells and virgins, most probable course", d.Cells), ink2(13), a.Right()-state.Edge)
+	d.fit(end+10, a.Y+28, fmt.Sprintf("what is left of %d, cells and virgins, if none is out yet", d.Cells), ink2(13), a.Right()-state.Edge)
 	wide := a.W
 	if a.W > 860 {
 		wide = a.W - lateWhy
 		d.whySoon(scene.Area{X: a.X + wide, Y: a.Y + 18, W: lateWhy, H: a.H - 30})
 	}
-	g := hourPlot{scene.Area{X: a.X + 56, Y: a.Y + 56, W: wide - 56 - lateNames, H: a.H - 110}, float64(max(d.Cells, 1))}
+	g := hourPlot{scene.Area{X: a.X + 56, Y: a.Y + 74, W: wide - 56 - lateNames, H: a.H - 128}, float64(max(d.Cells, 1))}
 	d.band(g)
 	d.grid(g)
 	d.marks(g)
@@ -63,8 +63,9 @@ func (d lateDraw) grid(g hourPlot) {
 		f := ink2(12)
 		if local.Hour() == 0 {
 			f = ink(12).semi()
-			d.rule(g.x(h), g.Y-6, g.x(h), g.Bottom(), scene.Rule)
-			d.text(g.x(h)+6, g.Bottom()+35, local.Format("Mon 2 Jan"), f)
+			d.rule(g.x(h), g.Y, g.x(h), g.Bottom(), scene.Rule)
+			day := local.Format("Mon 2 Jan")
+			d.text(min(g.x(h)+6, g.Right()-d.width(day, f)), g.Bottom()+35, day, f)
 		}
 		d.rule(g.x(h), g.Bottom(), g.x(h), g.Bottom()+4, scene.Ink2)
 		d.centre(g.x(h), g.Bottom()+18, fmt.Sprint(local.Hour()), f)
@@ -77,26 +78,24 @@ func (d lateDraw) marks(g hourPlot) {
 	d.add(scene.Line{From: at(g.X, g.Y-10), To: at(g.X, g.Bottom()), Stroke: stroke(scene.Ink, 2)})
 	d.text(g.X+5, g.Bottom()-8, "now", ink(12).semi())
 	tone, _ := d.alarm()
-	for _, m := range []struct {
+	for i, m := range []struct {
 		at   time.Time
 		word string
 		role scene.Role
-	}{{d.First, "a virgin out, even odds", tone}, {d.Next, "somebody is free", scene.Ink2}} {
+	}{{d.First, "a virgin out, even odds, ", tone}, {d.Next, "somebody is free, ", scene.Ink2}} {
 		h := m.at.Sub(d.Now).Hours()
 		if h <= 0 || h >= state.LateHours {
 			continue
 		}
-		d.add(scene.Line{From: at(g.x(h), g.Y-10), To: at(g.x(h), g.Bottom()), Stroke: stroke(m.role, 2)})
-		words := m.word + ", " + weekdayHour(m.at, d.zone)
-		y := g.Bottom() - 24
-		if m.role == scene.Ink2 {
-			y = g.Bottom() - 42
-		}
-		if g.x(h)-g.X > d.width(words, ink(12))+12 {
-			d.right(g.x(h)-6, y, words, ink(12).as(m.role))
+		// Each has a line of its own above the curves.
+		x, y := g.x(h), g.Y-28+17*float64(i)
+		d.add(scene.Line{From: at(x, y-10), To: at(x, g.Bottom()), Stroke: stroke(m.role, 2)})
+		words := m.word + weekdayHour(m.at, d.zone)
+		if wide := d.width(words, ink(12)); x+6+wide > g.Right()+lateNames-20 {
+			d.right(x-6, y, words, ink(12).as(m.role))
 			continue
 		}
-		d.fit(g.x(h)+6, y, words, ink(12).as(m.role), g.Right())
+		d.fit(x+6, y, words, ink(12).as(m.role), g.Right()+lateNames-20)
 	}
 }
 

@@ -1,0 +1,118 @@
+package view_test
+
+import (
+	"strings"
+	"testing"
+
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+
+	"pgregory.net/rapid"
+)
+
+// filled is the demo season with something that fills a room.
+func filled(t testing.TB, command string) state.State {
+	s := open(t)
+	for _, b := range s.Reading().Batches() {
+		if command == "batch room" && len(s.Reading().NucsOf(b.Batch)) > 0 {
+			s.Selection = state.Select(b.Batch.Subject())
+		}
+	}
+	s, _ = state.Update(s, state.Ran{Command: command})
+	if s.Fill == state.NoFill {
+		t.Fatalf("%s fills no room", command)
+	}
+	return s
+}
+
+// anySize draws a size of the window.
+func anySize(t *rapid.T, s state.State) state.State {
+	size := rapid.SampledFrom([][3]float64{{800, 560, 1}, {1280, 800, 1}, {1280, 800, 1.5}, {1440, 900, 1}, {1920, 1080, 1}, {1920, 1080, 1.5}}).Draw(t, "size")
+	s.Width, s.Height, s.Text = size[0], size[1], size[2]
+	s.Dark = rapid.Bool().Draw(t, "dark")
+	l := s.Layout()
+	all, shown := s.FillHeight(l)
+	s.Scroll = map[state.Place]float64{state.FillPlace: rapid.Float64Range(0, 1).Draw(t, "scroll") * max(0, all-shown)}
+	return s
+}
+
+// TestFilledRoomsAreReadable: neither on the late day nor in the room of a batch do
+// words overlap, and what stands there is in its pane.
+func TestFilledRoomsAreReadable(t *testing.T) {
+	for _, command := range []string{"late day", "batch room"} {
+		base := filled(t, command)
+		rapid.Check(t, func(rt *rapid.T) {
+			s := anySize(rt, base)
+			l := s.Layout()
+			all := texts(t, window(s), s.Size())
+			for i, a := range all {
+				if a.Text.Text == "" || a.box.Y < l.Main.Y || a.box.Bottom() > l.Foot.Y {
+					continue
+				}
+				for _, b := range all[i+1:] {
+					if cut := a.box.Intersect(b.box).Intersect(a.clip).Intersect(b.clip); b.Text.Text != "" && cut.W > 0.5 && cut.H > 3 {
+						rt.Fatalf("%s: %q %v and %q %v overlap", command, a.Text.Text, a.box, b.Text.Text, b.box)
+					}
+				}
+			}
+		})
+	}
+}
+
+// TestTheCurvesBeginWithAllCells: every way out starts with what is together now.
+func TestTheCurvesBeginWithAllCells(t *testing.T) {
+	s := filled(t, "late day")
+	late, ok := s.FilledLate()
+	if !ok || len(late.Curves) != len(late.Ways) || len(late.Curves) < 4 {
+		t.Fatalf("%d curves of %d ways", len(late.Curves), len(late.Ways))
+	}
+	for _, c := range late.Curves {
+		if first := c.Kept[0]; first < float64(late.Cells)-1e-6 {
+			t.Errorf("%s begins with %v of %d", c.Way, first, late.Cells)
+		}
+	}
+	all := 0
+	for _, f := range state.FateOf(s.Reading().View.Batch(late.Batch)) {
+		all += f.N
+	}
+	if capped := s.Reading().View.Batch(late.Batch).Capped.N; all != capped {
+		t.Errorf("the boxes count %d cells, %d were capped", all, capped)
+	}
+}
+
+// TestEveryButtonOfAFilledRoomRuns: what a late day or a batch offers exists, and
+// what cannot be done now says why.
+func TestEveryButtonOfAFilledRoomRuns(t *testing.T) {
+	for _, command := range []string{"late day", "batch room"} {
+		s := filled(t, command)
+		ran := 0
+		for _, p := range walk(t, window(s), s.Size()) {
+			r, ok := p.mark.(scene.Rect)
+			if !ok || r.Ref.Kind != state.CommandRef || r.Y < s.Layout().Ribbon.Bottom() || r.Y >= s.Layout().Foot.Y {
+				continue
+			}
+			c, known := state.CommandNamed(r.Ref.ID)
+			if !known {
+				t.Errorf("%s: a button runs %q, which is no command", command, r.Ref.ID)
+				continue
+			}
+			if why := c.Reason(s); why != "" {
+				if !strings.Contains(r.Reason, why) {
+					t.Errorf("%s: %s says %q, want %q", command, c.Name, r.Reason, why)
+				}
+				continue
+			}
+			next, effects := state.Update(s, state.Ran{Command: c.Name})
+			if next.Form == nil && next.Fill == s.Fill && len(effects) == 0 && c.Name != "keys" {
+				t.Errorf("%s: %s does nothing", command, c.Name)
+			}
+			if next.Form != nil && next.Layout().Card.Empty() && !next.Layout().Over {
+				t.Errorf("%s: the form of %s has no room", command, c.Name)
+			}
+			ran++
+		}
+		if ran < 3 {
+			t.Errorf("%s: only %d buttons run", command, ran)
+		}
+	}
+}
