@@ -109,6 +109,14 @@ func (s State) Offered() (all []Record) {
 	return append(all, later...)
 }
 
+// Likely tells whether a record is one that the card is opened for: it is for the
+// work that is due, or stands before the others.
+func (s State) Likely(rec Record) bool {
+	n := s.chosen()
+	due := n != nil && n.Due != nil && slices.Contains(rec.For, n.Due.Act)
+	return due || rec.Soon != nil && rec.Soon(s)
+}
+
 // Main is the record that is the main button of the card of what is selected:
 // the one for the work that is due, else the first of its kind that can be
 // written; "" when none can.

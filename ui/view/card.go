@@ -306,8 +306,12 @@ func (c *cardDraw) bookLine(l book.Line, s book.Subject, names line.Names) {
 		f = ink3(14)
 	}
 	words := line.WordsOn(l.Fact, names, s)
-	if code := line.Codes(l.Fact, names); code != "" {
-		words = code + "   " + words
+	if code := line.Codes(l.Fact, names); code != "" && c.width(code+words, f)+codeGap < to-x {
+		end := c.text(x, y, code, f.medium())
+		if l.Struck {
+			c.rule(x, y-5, end, y-5, scene.Ink3)
+		}
+		x = end + codeGap
 	}
 	for _, part := range scene.Wrap(c.measure, c.say(words), f.size, f.weight, to-x) {
 		end := c.text(x, c.y, part, f)
@@ -319,6 +323,9 @@ func (c *cardDraw) bookLine(l book.Line, s book.Subject, names line.Names) {
 	c.strike(l, scene.Area{X: to + 4, Y: y - 17, W: strikeWide, H: 24})
 	c.y += 2
 }
+
+// codeGap parts a line as it is typed from its words, dp.
+const codeGap = 12.0
 
 // strikeWide is the width kept for the sign that strikes a line, dp.
 const strikeWide = 28.0

@@ -28,11 +28,11 @@ func (c *cardDraw) batch(b *book.Batch) {
 	c.lids(c.nucsOf(b), "In nucs")
 	c.links("Caged", c.caged(b.Caged))
 	c.book(b.Batch.Subject())
-	for _, first := range []button{{"The whole batch", "batch room", false}, {"The ways out", "late day", true}} {
-		if command, ok := state.CommandNamed(first.command); ok && command.Reason(c.s) == "" {
-			c.buttons(first)
-		}
+	first := []button{{"The whole batch", "batch room", false}}
+	if late {
+		first = append([]button{{"The ways out", "late day", true}}, first...)
 	}
+	c.buttons(first...)
 }
 
 // whyAll writes the findings that need the keeper, and the one of the work that
@@ -44,7 +44,7 @@ func (c *cardDraw) whyAll(findings []rules.Finding, due *rules.Finding) {
 			continue
 		}
 		c.finding(f)
-		c.numbers(f)
+		c.standsOn(f)
 		if first {
 			c.waiting(f)
 		}

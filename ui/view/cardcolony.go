@@ -20,7 +20,7 @@ func (c *cardDraw) colony(k *book.Colony) {
 	c.colonyCare(k)
 	for _, f := range c.r.About(k.Colony.Subject()) {
 		c.finding(f)
-		c.numbers(f)
+		c.standsOn(f)
 	}
 	if n := len(k.Banked); n > 0 {
 		c.links(sentence(course.Count(n, "queen")+" in cages"), c.caged(k.Banked))
@@ -97,7 +97,7 @@ func (c *cardDraw) yard(y *book.Yard) {
 	c.yardCare(y)
 	for _, f := range c.r.About(y.Yard.Subject()) {
 		c.finding(f)
-		c.numbers(f)
+		c.standsOn(f)
 	}
 	c.conditions(nucs)
 	c.wants(nucs)

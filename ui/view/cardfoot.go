@@ -50,10 +50,15 @@ func (f cardFoot) height() float64 {
 
 // buttons puts buttons at the foot, before those that are there.
 func (c *cardDraw) buttons(all ...button) {
-	main := slices.ContainsFunc(all, func(b button) bool { return b.main })
+	isMain := func(b button) bool { return b.main }
+	main := slices.ContainsFunc(all, isMain)
 	for _, b := range c.foot.can {
 		b.main = b.main && !main
 		all = append(all, b)
+	}
+	if at := slices.IndexFunc(all, isMain); at > 0 {
+		b := all[at]
+		all = slices.Insert(slices.Delete(all, at, at+1), 0, b)
 	}
 	c.foot.can = all
 }
@@ -69,30 +74,27 @@ func (c *cardDraw) pairs(all [][2]string) {
 func (c *cardDraw) tall() bool { return c.l.Card.H >= tallCard }
 
 // records puts the records of what is selected at the foot: the main one, those
-// that can be written, one that cannot with its reason, and "more" for the rest.
+// that can be written, a likely one that cannot with its reason, and "more" for
+// the rest.
 func (c *cardDraw) records() {
 	main := c.s.Main()
 	if c.s.Book.ReadOnly != "" || c.s.Ahead() {
 		return // one reason holds for all of them: the foot of the window says it
 	}
-	var cannot []button
 	for _, rec := range c.s.Offered() {
 		command, _ := state.CommandNamed(rec.Name)
 		b := button{rec.Word, rec.Name, rec.Name == main}
 		switch {
+		case command.Reason(c.s) != "" && c.foot.refused == nil && c.tall() && c.s.Likely(rec):
+			c.foot.refused = &b
 		case command.Reason(c.s) != "":
-			cannot = append(cannot, b)
+			c.foot.hidden = true
 		case b.main:
 			c.foot.can = append([]button{b}, c.foot.can...)
 		default:
 			c.foot.can = append(c.foot.can, b)
 		}
 	}
-	if len(cannot) > 0 && c.tall() {
-		c.foot.refused = &cannot[0]
-		cannot = cannot[1:]
-	}
-	c.foot.hidden = len(cannot) > 0
 }
 
 // inRows puts the buttons into rows; where not all of them fit, the last one opens

@@ -48,7 +48,7 @@ func (c *cardDraw) queen(q *book.Queen) {
 	c.queenLife(q)
 	for _, f := range c.r.About(q.Queen.Subject()) {
 		c.finding(f)
-		c.numbers(f)
+		c.standsOn(f)
 	}
 	c.tests(q)
 	c.book(q.Queen.Subject())

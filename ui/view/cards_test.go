@@ -169,10 +169,11 @@ func TestEverythingIsReachedFromTheYard(t *testing.T) {
 
 func TestARefusedActionStaysWithItsReason(t *testing.T) {
 	s := open(t)
-	s.Room = state.Yard
+	s.Room, s.Height = state.Yard, 1600
 	s.Selection = state.Select(nucNamed(t, s, "A1").Nuc.Nuc.Subject())
+	s, _ = state.Update(s, state.Ran{Command: "more"})
 	all := strings.Join(cardTexts(t, s), "\n")
 	if !strings.Contains(all, "Give a cell") || !strings.Contains(all, "A1 has a laying queen") {
-		t.Errorf("the card of A1 says %q", all)
+		t.Errorf("what can be written of A1 is %q", all)
 	}
 }

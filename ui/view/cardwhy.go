@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 	"strings"
+	"time"
 
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
@@ -10,9 +11,9 @@ import (
 	"lidmark/ui/state"
 )
 
-// numbers writes the numbers that a finding stands on: hovering one names its
+// standsOn writes the numbers that a finding stands on: hovering one names its
 // source, a click leads to it.
-func (c *cardDraw) numbers(f rules.Finding) {
+func (c *cardDraw) standsOn(f rules.Finding) {
 	const row = 20.0
 	numbers := c.r.Numbers()
 	for _, k := range f.Used {
@@ -50,9 +51,9 @@ func (c *cardDraw) waiting(f rules.Finding) {
 	}
 	c.heading("If put off")
 	for _, cost := range costs {
-		day := shortDay(c.r.DayOf(cost.At))
-		if f.Hard {
-			day = weekdayHour(cost.At, c.r.View.Zone())
+		day, zone := shortDay(c.r.DayOf(cost.At)), c.r.View.Zone()
+		if !endOfDay(cost.At, zone) && !endOfDay(cost.At.Add(-time.Second), zone) {
+			day = weekdayHour(cost.At, zone)
 		}
 		c.text(c.x, c.y, day, ink2(13))
 		c.y = c.wrap(c.x+fieldNames, c.y, cost.What, ink(14), c.w-fieldNames, 3) + 3
