@@ -129,3 +129,26 @@ func TestWhatCouldNotBeWrittenIsTriedAgain(t *testing.T) {
 		t.Errorf("%q is in the file, %v, failed %d times", got, err, failed)
 	}
 }
+
+// Whatever stands in the file of choices, it is laid aside or the window begins
+// with it.
+func FuzzPrefs(f *testing.F) {
+	f.Add([]byte(`{"text":1.3,"dark":true,"recent":["a.lidmark"],"writers":{"a.lidmark":"Ida"},"window":[1440,900]}`))
+	f.Add([]byte(`{"text":1e300,"units":200,"week":99,"window":[-1,1e300],"split":-1e300}`))
+	f.Add([]byte(`{"recent":null,"writers":7}`))
+	b, err := readBook(aBook(f))
+	check(f, err)
+	f.Fuzz(func(t *testing.T, text []byte) {
+		d := newDesk(t.TempDir(), clock)
+		check(t, os.WriteFile(d.prefsFile(), text, 0o600))
+		p, _ := d.prefs()
+		s := options{clock: clock}.state(p)
+		s, _ = state.Update(s, state.Opened{Book: b})
+		if l := s.Layout(); !(l.Window.W > 0) || !(l.Window.H > 0) || l.Main.W < 0 {
+			t.Errorf("of %s comes a window of %v", text, l.Window)
+		}
+		if s, _ = state.Update(s, state.Ran{Command: "larger"}); !(s.TextSize() >= 1 && s.TextSize() <= 2) {
+			t.Errorf("of %s comes text of size %v", text, s.TextSize())
+		}
+	})
+}

@@ -118,7 +118,7 @@ func inFile(t *testing.T, path string) int {
 }
 
 // aBook is a file of a small book.
-func aBook(t *testing.T) string {
+func aBook(t testing.TB) string {
 	t.Helper()
 	path := filepath.Join(t.TempDir(), "hill"+storage.Extension)
 	b, err := storage.CreateWith(path, founding()...)
@@ -127,7 +127,7 @@ func aBook(t *testing.T) string {
 	return path
 }
 
-func check(t *testing.T, err error) {
+func check(t testing.TB, err error) {
 	t.Helper()
 	if err != nil {
 		t.Fatal(err)

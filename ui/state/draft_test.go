@@ -197,3 +197,31 @@ func TestAnyDraftComesBack(t *testing.T) {
 		got.press("Tab").write("x").press("Enter").press("Escape")
 	})
 }
+
+// Whatever stands in the file of a draft, it is refused or the window takes it,
+// and keeps it again.
+func FuzzDraft(f *testing.F) {
+	w := onFile(f).run("yard")
+	w.tap(w.ref("A1"), 0)
+	w.write("e b4").press("Enter")
+	w.run("look").write("8")
+	for _, d := range []state.Draft{{}, w.Draft(), {Form: "graft", Fields: map[string]string{"form.when": "now"}}, {Fill: state.RecordFill, Fields: map[string]string{state.WalkField: "v"}}} {
+		text, err := json.Marshal(d)
+		if err != nil {
+			f.Fatal(err)
+		}
+		f.Add(text)
+	}
+	f.Add([]byte(`{"of":["nuc:7"],"room":200,"fill":3,"unwritten":[{"words":"x","entries":[]}]}`))
+	f.Fuzz(func(t *testing.T, text []byte) {
+		var d state.Draft
+		if json.Unmarshal(text, &d) != nil {
+			return
+		}
+		got := (&window{t: t, State: w.State}).send(state.Opened{}, state.Opened{Book: w.Book, Draft: d})
+		got.press("Tab").write("x").press("Enter").press("Escape").run("again")
+		if _, err := json.Marshal(got.Draft()); err != nil {
+			t.Errorf("of %s comes a draft that cannot be kept: %v", text, err)
+		}
+	})
+}
