@@ -103,8 +103,8 @@ func (c Coming) Words() string {
 func (r *Reading) Comes(b *book.Batch) (all []Coming) {
 	add := func(fs []rules.Finding, nucs int) {
 		for _, f := range fs {
-			day := r.BestDay(f)
-			if f.Act == rules.ActNone || day < r.Day {
+			day := max(r.BestDay(f), r.Day)
+			if f.Act == rules.ActNone {
 				continue
 			}
 			i := slices.IndexFunc(all, func(c Coming) bool { return c.Day == day && c.Do == f.Do })

@@ -87,7 +87,7 @@ func (r *Reading) readPage() (page []PageStop) {
 
 // turnedPage is the window with the page of the day in step with the book.
 func (s State) turnedPage() State {
-	if s.Book == nil || s.Room != Today || s.Walk != nil {
+	if s.Book == nil || s.Room != Today || s.Walk != nil || s.Ahead() && !s.DayPage.Less.On() {
 		return s
 	}
 	r, p := s.Reading(), s.DayPage
@@ -132,13 +132,27 @@ func newLines(all, now []PageLine) []PageLine {
 			continue
 		}
 		at = i
-		for _, of := range l.Of {
-			if !slices.Contains(next[i].Of, of) {
-				next[i].Of = append(slices.Clip(next[i].Of), of)
-			}
-		}
+		next[i].Of = union(next[i].Of, l.Of)
 	}
 	return next
+}
+
+// union are the subjects of both, those first that were there.
+func union(old, now []book.Subject) []book.Subject {
+	if slices.Equal(old, now) {
+		return old
+	}
+	known := make(map[book.Subject]bool, len(old))
+	for _, of := range old {
+		known[of] = true
+	}
+	all := slices.Clone(old)
+	for _, of := range now {
+		if !known[of] {
+			all = append(all, of)
+		}
+	}
+	return all
 }
 
 // work is one kind of work at one thing.
