@@ -52,6 +52,8 @@ func (s State) keyFilter(m Keyed) State {
 	case "BackSpace":
 		letters := []rune(s.Filter)
 		s.Filter = string(letters[:max(0, len(letters)-1)])
+	case "Tab":
+		return s.filterCompleted()
 	case "Enter":
 		s.Typing = false
 	}

@@ -43,6 +43,8 @@ type Reading struct {
 	standing func(book.YardID) []Standing
 	colonies func(book.YardID) []*book.Colony
 	marks    func(book.BatchID) []LaneMark
+	tally    func(book.YardID) tally
+	offers   func(offersKey) []FilterWord
 	filtered func(shownKey) []*Nuc
 	sections func(sectionsKey) []Section
 	listing  func(listingKey) []TableLine
@@ -90,8 +92,9 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	r.ground, r.lives, r.rows = memo(r.readGround), memo(r.readLives), memo(r.readRows)
 	r.part, r.page = memo(r.readPart), sync.OnceValue(r.readPage)
 	r.late, r.moves = memo(r.readLate), memo(r.readMoves)
-	r.marks = memo(r.readMarks)
+	r.marks, r.tally = memo(r.readMarks), memo(r.readTally)
 	r.standing, r.colonies = memo(r.readStanding), memo(r.readColonies)
+	r.offers = lately(r.readOffers)
 	r.filtered, r.sections, r.listing = lately(r.readFiltered), lately(r.readSections), lately(r.readListing)
 	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(v, d) })
 	r.plan = sync.OnceValue(func() rules.DayPlan { return judged.Day(d) })

@@ -26,6 +26,7 @@ func (p *sheet) filterField(a scene.Area, hint string) {
 		text, f = p.s.Filter, ink(14)
 	}
 	tip := p.fit(a.X+12, y, text, f, end)
+	p.filterAt = a
 	if p.s.Typing {
 		p.rule(tip+1, a.Y+6, tip+1, a.Bottom()-6, scene.Pen)
 	}
@@ -43,4 +44,27 @@ func (p *sheet) filterCount(x, y, width float64) float64 {
 		return p.right(x, y, "nothing matches", ink(12).semi())
 	}
 	return p.right(x, y, thousands(shown)+" of "+thousands(all), ink(12).semi())
+}
+
+// filterWords lists below the field of the filter the words it can go on with.
+func (p *sheet) filterWords() {
+	words := p.s.FilterWords()
+	if len(words) == 0 || p.filterAt.Empty() {
+		return
+	}
+	const h = leastTarget
+	a := scene.Area{X: p.filterAt.X, Y: p.filterAt.Bottom() + 2, W: min(p.filterAt.W, 300), H: h*float64(len(words)) + 10}
+	p.add(scene.Rect{Area: a, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1), Tag: scene.Tag{Ref: state.CommandOf("filter")}})
+	for i, w := range words {
+		row := scene.Rect{Area: scene.Area{X: a.X + 5, Y: a.Y + 5 + float64(i)*h, W: a.W - 10, H: h}, Radius: 3, Tag: scene.Tag{Ref: scene.Ref{Kind: state.FilterRef, ID: w.Word}}}
+		if p.hovers(row.Tag.Ref) {
+			row.Fill = scene.Sunk
+		}
+		p.add(row)
+		end := p.right(row.Right()-8, row.Y+19, thousands(w.N), ink2(13)) - 8
+		if i == 0 {
+			end = p.right(end, row.Y+19, "Tab", ink2(12)) - 8
+		}
+		p.fit(row.X+7, row.Y+19, w.Word, ink(14), end)
+	}
 }

@@ -5,7 +5,6 @@ import (
 	"strconv"
 	"unicode/utf8"
 
-	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -163,12 +162,8 @@ func (g *ground) conditionLegend(x, y, to float64) {
 		g.legendWords(x, y, to, "lids larger than true")
 		return
 	}
-	counts := map[book.Condition]int{}
-	nucs := g.r.In(g.yard.Yard)
-	for _, n := range nucs {
-		counts[n.Presumed.Condition]++
-	}
-	g.lineLegend(scene.Area{X: x, Y: y - 4.5, W: to - x, H: 20}, counts, state.NeedYou(nucs))
+	counts, need := g.r.Tally(g.yard.YardDescribed.Yard)
+	g.lineLegend(scene.Area{X: x, Y: y - 4.5, W: to - x, H: 20}, counts, need)
 }
 
 // legendWords writes as many of the words as fit, up to to.

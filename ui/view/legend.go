@@ -3,17 +3,11 @@ package view
 import (
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
-	"lidmark/ui/state"
 )
 
 // legend says what the letters mean, with counts of the nucs shown.
 func (p *sheet) legend(a scene.Area) {
-	counts := map[book.Condition]int{}
-	nucs := p.s.Reading().In(p.s.Filled())
-	for _, n := range nucs {
-		counts[n.Presumed.Condition]++
-	}
-	need := state.NeedYou(nucs)
+	counts, need := p.s.Reading().Tally(p.s.Filled())
 	switch {
 	case a.H < 40:
 		p.lineLegend(a, counts, need)

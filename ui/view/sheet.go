@@ -15,7 +15,8 @@ type sheet struct {
 	measure    scene.Measurer
 	s          state.State
 	l          state.Layout
-	names      []func() // what is written over the handle of the day
+	filterAt   scene.Area // where the field of the filter lies, where it is shown
+	names      []func()   // what is written over the handle of the day
 }
 
 // font is a look of text.

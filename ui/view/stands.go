@@ -59,6 +59,10 @@ func (g *ground) nucs(spots []spot, n int) {
 	lids, nucs := make([]scene.Lid, 0, n), make([]*state.Nuc, 0, n)
 	for i := range spots {
 		s := &spots[i]
+		if s.lid < mapLidLeast {
+			g.cells(s, filter)
+			continue
+		}
 		for _, n := range s.Nucs {
 			l := g.mapLid(n, s)
 			if !scene.Around(l.At, l.Size+mapLid).Overlaps(g.frame) {
@@ -71,26 +75,28 @@ func (g *ground) nucs(spots []spot, n int) {
 				place = frame.Area
 			}
 			lids, nucs = append(lids, l), append(nucs, n)
-			if l.Size >= mapLidLeast { // below it no names are written
-				g.take(place)
-			}
+			g.take(place)
 		}
 	}
 	for i := range lids {
-		g.lid(nucs[i], &lids[i])
+		lids[i].Selected, lids[i].Hover = false, false
+		g.add(lids[i])
+		g.layerFigure(nucs[i], &lids[i])
 	}
 }
 
-// lid draws one lid with what the layer writes on it, or a cell where it is too
-// small.
-func (g *ground) lid(n *state.Nuc, l *scene.Lid) {
-	if l.Size < mapLidLeast {
-		g.add(g.cell(n, l))
-		return
+// cells draws the nucs of a stand that are too small for letter and signs, those
+// chosen in a frame.
+func (g *ground) cells(s *spot, filter state.Filter) {
+	for _, n := range s.Nucs {
+		c := s.at.Add(turned(offset(n, s), s.Turn))
+		tag := n.Tag()
+		l := scene.Lid{At: c, Size: s.lid, Hover: g.hovered(n, tag.Ref), Selected: g.s.Selection.Has(n.Nuc.Nuc.Subject()) || g.batchChosen(n)}
+		if frame, ok := frameOf(l); ok {
+			g.add(frame)
+		}
+		g.add(g.cell(n, scene.Around(c, s.lid), tag, !filter.Shows(n)))
 	}
-	l.Selected, l.Hover = false, false
-	g.add(*l)
-	g.layerFigure(n, l)
 }
 
 // frameOf is the frame of a lid that is selected or under the pointer.
@@ -109,15 +115,16 @@ func frameOf(l scene.Lid) (scene.Rect, bool) {
 
 // cell is a lid too small for letter and signs: a flat square, hollow where
 // nobody saw what it holds.
-func (g *ground) cell(n *state.Nuc, l *scene.Lid) scene.Rect {
-	r := scene.Rect{Area: scene.Around(l.At, l.Size), Fill: scene.Paper, Stroke: stroke(l.Condition.Line(), 1), Tag: l.Tag}
+func (g *ground) cell(n *state.Nuc, a scene.Area, tag scene.Tag, faded bool) scene.Rect {
+	holds := scene.Condition(n.Presumed.Condition)
+	r := scene.Rect{Area: a, Fill: scene.Paper, Stroke: stroke(holds.Line(), 1), Tag: tag}
 	switch {
-	case l.Faded:
+	case faded:
 		r.Stroke = stroke(scene.Rule, 1)
 	case g.s.Layer == state.ByStrength:
 		r.Fill, r.Stroke = strengthLook(n).fill, stroke(scene.Ink2, 1)
-	case l.Seen && l.Condition.Fill() != scene.None:
-		r.Fill = l.Condition.Fill()
+	case n.Presumed.Seen && !g.r.Ahead && holds.Fill() != scene.None:
+		r.Fill = holds.Fill()
 	}
 	return r
 }

@@ -107,6 +107,7 @@ func (p *sheet) over() {
 	if band := p.s.Band(); !band.Empty() {
 		p.add(scene.Rect{Area: band, Fill: scene.PenTint, Clear: 0.6, Stroke: stroke(scene.Pen, 1)})
 	}
+	p.filterWords()
 	p.menu()
 	p.askedSheet()
 	p.tip()
