@@ -119,6 +119,15 @@ func TestAFormIsFilledWithTheKeyboardAlone(t *testing.T) {
 	}
 }
 
+func TestAFormIsAboutWhatItWasOpenedFor(t *testing.T) {
+	w := writing(t)
+	w.take(w.sub("A1")).fill("feed", "litres=0.7").tap(w.ref("C4"), 0)
+	w.kept()
+	if w.nuc("A1").Fed.Litres != 0.7 || w.nuc("C4").Fed.Litres == 0.7 {
+		t.Error("the form went to what was selected later")
+	}
+}
+
 func TestAnswersAreTakenAndLeft(t *testing.T) {
 	w := writing(t)
 	w.take(w.sub("A1")).run("look")

@@ -96,6 +96,7 @@ func (f FormSays) OK() bool { return len(f.Answers.Mistakes) == 0 && len(f.Facts
 // FormSays reads the form that is open.
 func (s State) FormSays() (says FormSays) {
 	rec, _ := RecordNamed(s.Form.Record)
+	s.Selection = s.Form.Of // whatever was selected since
 	ids := s.Pen.IDs
 	ids.Deed()
 	a := &Answers{Of: s.Form.Of, Mistakes: map[string]string{}, s: s, ids: ids}
