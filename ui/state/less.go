@@ -42,10 +42,11 @@ func lessen(change func(Less, int) Less) func(State) (State, []Effect) {
 		less := change(s.DayPage.Less, s.HoursLeft())
 		s = s.entered(Today)
 		s.Scroll = nil
-		s = s.turnedPage()
-		s.DayPage.Less = less
-		s.DayPage.now = s.pageNow(s.DayPage)
-		return s
+		if s.DayPage.Day != s.Looked() {
+			s.DayPage = DayPage{Day: s.Looked()}
+		}
+		s.DayPage.Less, s.DayPage.of = less, nil
+		return s.turnedPage()
 	})
 }
 

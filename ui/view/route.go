@@ -292,6 +292,9 @@ func (r routeDraw) by(t rules.Task, y float64) float64 {
 // mostLids are the most lids that stand before a task; the others are named.
 const mostLids = 4
 
+// lidPitch is from lid to lid on a line, dp.
+const lidPitch = 30.0
+
 // who draws the lids and names of a task's nucs, or the sign of a colony, no
 // further than to, and gives where the words begin.
 func (r routeDraw) who(t rules.Task, y, to float64) float64 {
@@ -300,7 +303,11 @@ func (r routeDraw) who(t rules.Task, y, to float64) float64 {
 		return r.lids(t, y, to)
 	}
 	all := state.Names(names, func(string) bool { return true })
-	x := r.lids(t, y, to-r.width(all, f)-10)
+	least := state.Names(names, func(string) bool { return false })
+	x := r.line + 20
+	if x+lidPitch+r.width(least, f)+10 <= to { // in the narrowest panes names come before lids
+		x = r.lids(t, y, to-r.width(all, f)-10)
+	}
 	said := state.Names(names, func(text string) bool { return r.width(text, f) <= to-x-10 })
 	return r.text(x, y+5, sentence(said), r.toned(f)) + 10
 }
@@ -308,10 +315,9 @@ func (r routeDraw) who(t rules.Task, y, to float64) float64 {
 // lids draws the signs of what a task is about, as many as end before to but
 // at least one, and gives where the names begin.
 func (r routeDraw) lids(t rules.Task, y, to float64) float64 {
-	const pitch = 30.0
 	x := r.line + 30
 	for i, s := range t.Of {
-		if i == mostLids || i > 0 && x+pitch-10 > to {
+		if i == mostLids || i > 0 && x+lidPitch-10 > to {
 			break
 		}
 		id, isNuc := s.Nuc()
@@ -328,7 +334,7 @@ func (r routeDraw) lids(t rules.Task, y, to float64) float64 {
 		default:
 			return x - 10
 		}
-		x += pitch
+		x += lidPitch
 	}
 	return x - 10
 }
