@@ -20,7 +20,7 @@ const (
 )
 
 // MouseSays is what the mouse does, the end of the sheet of keys.
-const MouseSays = "Wheel: zoom the map, move the days, scroll. Drag: a rubber band on empty ground; with Shift it moves the map. Ctrl-click adds. Click the head of a column to sort, with Shift to sort within."
+const MouseSays = "Wheel: zoom the map, move the days, scroll. Drag: a rubber band; with the right or middle button, or Shift, it moves the map. Ctrl-click adds, Shift-click takes all between. Double click: the head of a pane fills the room, a batch opens. Click the head of a column to sort, with Shift to sort within."
 
 // KeySheet is where the sheet of keys lies.
 type KeySheet struct {

@@ -75,26 +75,119 @@ func TestNamesOnTheMapDoNotOverlap(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		s := base
 		s.Width = rapid.SampledFrom([]float64{800, 1100, 1440, 1920}).Draw(rt, "width")
+		s.Text = rapid.SampledFrom([]float64{1, 1.5}).Draw(rt, "text")
+		s.Layer = state.Layer(rapid.IntRange(0, 3).Draw(rt, "layer"))
 		s.Yards[state.Yard] = rapid.SampledFrom(yards).Draw(rt, "yard")
 		frame := s.Layout().MapFrame()
 		for range rapid.IntRange(0, 4).Draw(rt, "zooms") {
 			p := scene.Point{X: frame.X + frame.W*rapid.Float64Range(0, 1).Draw(rt, "x"), Y: frame.Y + frame.H*rapid.Float64Range(0, 1).Draw(rt, "y")}
 			s, _ = state.Update(s, state.Wheeled{At: p, DY: rapid.SampledFrom([]float64{-20, 20}).Draw(rt, "turn")})
 		}
-		var names []written
-		for _, w := range texts(t, window(s), s.Size()) {
-			if w.clip == frame {
-				names = append(names, w)
+		mapNames(rt, s)
+	})
+}
+
+// mapNames are what is written on the ground of the map; none may overlap
+// another.
+func mapNames(rt *rapid.T, s state.State) (names []written) {
+	frame := s.Layout().MapFrame()
+	var into func(marks []scene.Mark, clip scene.Area)
+	into = func(marks []scene.Mark, clip scene.Area) {
+		for _, m := range marks {
+			if p, ok := m.(scene.Pane); ok {
+				into(p.Marks, clip.Intersect(p.Clip))
+			} else if m, ok := m.(scene.Text); ok && clip == frame && !m.Middle {
+				names = append(names, written{m, box(m), clip})
 			}
 		}
-		for i, a := range names {
-			for _, b := range names[i+1:] {
-				if a.box.Overlaps(b.box) {
-					rt.Fatalf("%q %v and %q %v overlap", a.Text.Text, a.box, b.Text.Text, b.box)
+	}
+	into(window(s).Marks, s.Size())
+	for i, a := range names {
+		for _, b := range names[i+1:] {
+			if a.box.Overlaps(b.box) {
+				rt.Fatalf("%q %v and %q %v overlap", a.Text.Text, a.box, b.Text.Text, b.box)
+			}
+		}
+	}
+	return names
+}
+
+func TestNamesOfTenThousandDoNotOverlap(t *testing.T) {
+	base := big(t, 10_000)
+	base.Room, base.Pane = state.Yard, state.Map
+	written := 0
+	rapid.Check(t, func(rt *rapid.T) {
+		s := base
+		s.Text = rapid.SampledFrom([]float64{1, 1.5}).Draw(rt, "text")
+		s.Layer = state.Layer(rapid.IntRange(0, 3).Draw(rt, "layer"))
+		frame := s.Layout().MapFrame()
+		p := scene.Point{X: frame.X + frame.W*rapid.Float64Range(0, 1).Draw(rt, "x"), Y: frame.Y + frame.H*rapid.Float64Range(0, 1).Draw(rt, "y")}
+		for range rapid.IntRange(0, 12).Draw(rt, "zooms") {
+			s, _ = state.Update(s, state.Wheeled{At: p, DY: -20})
+		}
+		written += len(mapNames(rt, s))
+	})
+	if written == 0 {
+		t.Error("no name was written")
+	}
+}
+
+func TestStrengthIsShownAsRecorded(t *testing.T) {
+	s := open(t)
+	s.Room, s.Pane, s.Layer = state.Yard, state.Map, state.ByStrength
+	said, unseen, weak := 0, 0, 0
+	for y := range s.Reading().View.Yards() {
+		s.Yards[state.Yard] = y.YardDescribed.Yard
+		figures := map[scene.Point]string{}
+		for _, w := range texts(t, window(s), s.Size()) {
+			figures[w.At] = w.Text.Text
+		}
+		for name, all := range lids(t, s, s.Layout().Map) {
+			n, l := nucNamed(t, s, name), all[0]
+			switch {
+			case !n.Bees.Said():
+				unseen++
+				if l.Wash != scene.None || figures[l.At] != "" {
+					t.Errorf("%s: nobody saw its bees, and it shows %q", name, figures[l.At])
+				}
+			case l.Blank:
+				said++
+				if l.Wash == scene.None || figures[l.At] != fmt.Sprint(n.Bees.Value) {
+					t.Errorf("%s has bees on %v sides and shows %q", name, n.Bees.Value, figures[l.At])
 				}
 			}
+			if l.Weak != n.Weak() || l.Robbing != n.Robbers() {
+				t.Errorf("%s: weak %v, robbers %v", name, l.Weak, l.Robbing)
+			}
+			if l.Weak {
+				weak++
+			}
 		}
-	})
+	}
+	if said == 0 || unseen == 0 || weak == 0 {
+		t.Errorf("%d said, %d not seen, %d weak: nothing was tried", said, unseen, weak)
+	}
+}
+
+func TestTheRibbonsWeekIsTheKeepers(t *testing.T) {
+	s := open(t)
+	s.Room = state.Yard
+	for _, week := range []state.Weekday{state.FromMonday, state.FromSunday, state.FromSaturday} {
+		s.Week = week
+		r, bold := s.Layout().Ribbon, 0
+		for _, w := range texts(t, window(s), s.Size()) {
+			if w.At.Y != r.Y+30 || w.Weight != scene.Medium {
+				continue
+			}
+			bold++
+			if d := r.Day(w.At.X); d.Weekday() != week.Day() {
+				t.Errorf("weeks from %v: %v is bold", week.Day(), d)
+			}
+		}
+		if bold == 0 {
+			t.Errorf("weeks from %v: no day is bold", week.Day())
+		}
+	}
 }
 
 func TestEveryLidOfTheGridIsHit(t *testing.T) {
