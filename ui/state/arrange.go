@@ -161,7 +161,7 @@ func (l Layout) TableRows() int { return max(0, int((l.Main.H-TableHead-TableFoo
 func (s State) most(p Place, l Layout) float64 {
 	switch p {
 	case BookPlace:
-		return max(0, s.bookHeight()-l.Main.H)
+		return s.bookMost(l)
 	case NumbersPlace:
 		return s.numbersMost(l)
 	case FillPlace:

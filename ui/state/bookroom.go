@@ -1,6 +1,9 @@
 package state
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
 // bookCommands are the commands of the room Book.
 var bookCommands = append([]Command{
@@ -52,6 +55,7 @@ func noTakingIn(s State) string {
 func toBook(s State) (State, []Effect) {
 	s = s.entered(About)
 	s.BookPage = FilePage
+	s = s.scrolled(BookPlace, -s.Scroll[BookPlace])
 	if noFile(s) != "" {
 		return s, nil
 	}
@@ -137,15 +141,40 @@ func (s State) choseForBook(m Chose) (State, []Effect) {
 	return s.choseAtStart(m)
 }
 
-// bookHeight is about how high the page of the room Book is, dp: state measures
-// no text.
-func (s State) bookHeight() float64 {
-	const file, aCopy, most, head, licence, text = 640.0, 30.0, 9, 180.0, 24.0, 640.0
+// licenceClicked shows the text of a licence, or closes it again.
+func (s State) licenceClicked(id string) State {
+	n, err := strconv.Atoi(id)
+	if err != nil || n < 1 || n > len(s.Licences) || n == s.Licence {
+		n = 0
+	}
+	s.Licence = n
+	return s
+}
+
+// bookMost is about how far the page of the room Book can be scrolled, dp: state
+// measures no text. The view stops where the page ends.
+func (s State) bookMost(l Layout) float64 {
+	const file, facts, aCopy, most, head, licence, line, letter = 760.0, 800.0, 30.0, 9, 260.0, 30.0, 19.0, 7.6
+	const text, lids = 580.0, 520.0
+	all, letters := 0.0, int(min(text, l.Main.W-120)/letter)
 	switch s.BookPage {
 	case FilePage:
-		return file + aCopy*float64(min(len(s.Copies), most))
+		all = file + aCopy*float64(min(len(s.Copies), most))
+		if l.Over {
+			all += facts
+		}
+	case LidPage:
+		all = lids
 	case LicencePage:
-		return head + licence*float64(len(s.Licences)) + text
+		all = head + licence*float64(len(s.Licences))
+		if s.Licence > 0 && s.Licence <= len(s.Licences) {
+			for part := range strings.SplitSeq(s.Licences[s.Licence-1].Text, "\n\n") {
+				all += line * float64(len(part)/letters+2)
+			}
+		}
 	}
-	return 0
+	return max(0, all-(l.Main.H-BookHead))
 }
+
+// BookHead is how high the words are that lead to the pages of the room Book, dp.
+const BookHead = HeadHeight + 10

@@ -71,7 +71,7 @@ func (s State) InField() string {
 }
 
 // focusable are the kinds of what Tab stops at.
-var focusable = []string{FieldRef, ChoiceRef, CommandRef, SortRef, TaskRef, YardRef, GroupRef, CopyRef, PaneRef, LinkRef, StrikeRef, RecentRef, StepRef, ColumnRef}
+var focusable = []string{FieldRef, ChoiceRef, CommandRef, SortRef, TaskRef, YardRef, GroupRef, CopyRef, LicenceRef, WriterRef, PaneRef, LinkRef, StrikeRef, RecentRef, StepRef, ColumnRef}
 
 // tabbed moves the focus to the next or previous of the stops, each of which is
 // seen; a choice is one stop.

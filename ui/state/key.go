@@ -29,6 +29,9 @@ func (s State) key(m Keyed) (State, []Effect) {
 	if next, effects, took := s.keyFocus(m); took {
 		return next, effects
 	}
+	if next, took := s.keyRoom(m); took {
+		return next, nil
+	}
 	if m.Key == " " {
 		m.Key = "Space"
 	}

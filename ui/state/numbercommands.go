@@ -1,12 +1,21 @@
 package state
 
-import "lidmark/domain/practice"
+import (
+	"lidmark/domain/practice"
+	"lidmark/ui/scene"
+)
 
 // numberCommands are the commands of the room My numbers.
 var numberCommands = []Command{
 	{Name: "set number", Does: "use the number typed, from now on", Word: "Use it from now on", Why: noNewNumber, Do: setNumber},
 	{Name: "number back", Does: "put the number back to its default", Word: "Back to the default", Why: notOwn, Do: numberBack},
-	{Name: "settings", Does: "units, weeks, text, light or dark", Why: noSettings, Do: pure(func(s State) State { s.Number = 0; return s })},
+	{Name: "settings", Does: "units, weeks, text, light or dark", Why: noSettings, Do: pure(toSettings)},
+}
+
+// toSettings shows what is kept for this machine, where no number is chosen.
+func toSettings(s State) State {
+	s.Number, s.Focus, s.Sheet = 0, scene.Ref{}, s.Layout().Over
+	return s.scrolled(CardPlace, -s.Scroll[CardPlace])
 }
 
 func noNumber(s State) string {
@@ -63,6 +72,9 @@ func (s State) numberClicked(name string) State {
 	k, ok := practice.ByName(name)
 	if !ok {
 		return s
+	}
+	if s.Number == k && s.Layout().Over {
+		s.Sheet = true
 	}
 	return s.toNumber(k)
 }

@@ -25,12 +25,21 @@ const (
 // NumberMoves is what the value typed for the chosen number would move: the
 // deadlines of the days ahead, and how many nucs need the keeper.
 func (s State) NumberMoves() []NumberMoves {
-	v, wrong := s.numberTyped()
-	r := s.Present()
-	if s.Number == 0 || wrong != "" || v == r.Numbers().Get(s.Number) {
+	if !s.NumberTried() {
 		return nil
 	}
-	return r.moves(numberTrial{s.Number, v})
+	v, _ := s.numberTyped()
+	return s.Present().moves(numberTrial{s.Number, v})
+}
+
+// NumberTried tells whether another value is typed for the chosen number, and one
+// that may be used.
+func (s State) NumberTried() bool {
+	if s.Number == 0 {
+		return false
+	}
+	v, wrong := s.numberTyped()
+	return wrong == "" && v != s.Present().Numbers().Get(s.Number)
 }
 
 func (r *Reading) readMoves(t numberTrial) (all []NumberMoves) {

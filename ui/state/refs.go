@@ -13,6 +13,7 @@ const (
 	SortRef    = "sort"    // the head of a column of the table; ID is its name
 	YardRef    = "show"    // a yard of the menu; ID is its id, or "" for all
 	CopyRef    = "copy"    // a copy of the book; ID is its file
+	LicenceRef = "licence" // a licence; ID is its place among them, from 1
 	WriterRef  = "writer"  // a person of the menu of writers; ID is the name
 	TaskRef    = "task"    // a line of the route; ID is its number from 0
 	PaneRef    = "pane"    // the empty ground of a pane; ID is one of the grounds

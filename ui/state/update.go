@@ -227,6 +227,8 @@ func (s State) wheeled(m Wheeled) State {
 		return s.wheeledMap(m)
 	case l.Lanes.Contains(m.At):
 		return s.wheeledPlace(LanePlace, m.DY, l)
+	case s.Room == About:
+		return s.wheeledBook(m)
 	case l.Main.Contains(m.At):
 		return s.wheeledPlace(s.mainPlace(), m.DY, l)
 	}

@@ -46,6 +46,10 @@ func (p *sheet) card() {
 // CardMost is how far the card can be scrolled, dp.
 func CardMost(s state.State, m scene.Measurer) float64 {
 	p := &sheet{measure: m, s: s, l: s.Layout()}
+	if s.Book != nil && s.Room == state.About && s.Fill == state.NoFill {
+		_, most := p.pageScroll()
+		return most
+	}
 	if s.Book == nil || p.l.Card.Empty() {
 		return 0
 	}
@@ -57,6 +61,10 @@ func CardMost(s state.State, m scene.Measurer) float64 {
 // brought into sight.
 func CardAt(s state.State, m scene.Measurer) float64 {
 	p := &sheet{measure: m, s: s, l: s.Layout()}
+	if s.Book != nil && s.Room == state.About && s.Fill == state.NoFill {
+		offset, _ := p.pageScroll()
+		return offset
+	}
 	if s.Book == nil || p.l.Card.Empty() {
 		return 0
 	}
@@ -123,6 +131,8 @@ func (c *cardDraw) body() scene.Area {
 func (c *cardDraw) draw() {
 	sel := c.s.Selection
 	switch {
+	case c.s.Room == state.Numbers:
+		c.besideNumbers()
 	case c.s.Form != nil:
 		c.form()
 	case c.s.More:

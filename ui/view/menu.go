@@ -22,13 +22,39 @@ func (p *sheet) menu() {
 	case p.s.Menu == state.YardMenu:
 		p.list(at(p.l.Window.W-96, state.RoomsHeight-2), p.yardItems())
 	case p.s.Menu == state.WriterMenu:
-		items := p.writerItems()
-		p.list(at(state.Edge+360, p.l.Foot.Y-32*float64(len(items))-16), items)
+		p.writerMenu(p.writerItems())
 	case p.s.Menu == state.HeadsMenu && !p.l.Main.Empty():
 		p.list(at(p.l.Main.X+230, p.l.Main.Y+state.HeadHeight), p.headsItems())
 	case p.s.Menu == state.LayerMenu && !p.l.Map.Empty():
 		p.list(at(p.layersEnd(p.l.Map)+6, p.l.Map.Y+state.HeadHeight), p.layerItems())
 	}
+}
+
+// writerMenu draws the people below the button that opened their list, or above
+// the foot.
+func (p *sheet) writerMenu(items []menuItem) {
+	h := menuRow*float64(len(items)) + 12
+	a, ok := p.inPane(state.CommandOf("writer"))
+	if !ok {
+		a, ok = scene.Scene{Marks: p.marks}.Where(state.CommandOf("writer"))
+	}
+	y := a.Bottom() + 4
+	if !ok || y+h > p.l.Foot.Y {
+		y = max(4, min(a.Y, p.l.Foot.Y)-h-4)
+	}
+	p.list(at(a.X+p.menuWidth(items), y), items)
+}
+
+// inPane is where something stands for ref in a pane of the room.
+func (p *sheet) inPane(ref scene.Ref) (scene.Area, bool) {
+	for _, m := range p.marks {
+		if pane, ok := m.(scene.Pane); ok {
+			if a, found := (scene.Scene{Marks: []scene.Mark{pane}}).Where(ref); found && !a.Empty() {
+				return a, true
+			}
+		}
+	}
+	return scene.Area{}, false
 }
 
 // yardItems are the yards with their nucs, all of them first.
@@ -59,11 +85,8 @@ func (p *sheet) layerItems() (items []menuItem) {
 
 // list draws a menu whose upper right corner is at o.
 func (p *sheet) list(o scene.Point, items []menuItem) {
-	const h = 32.0
-	w := 0.0
-	for _, it := range items {
-		w = max(w, p.width(it.word, ink(14).semi())+p.width(it.count, ink2(13))+60)
-	}
+	const h = menuRow
+	w := p.menuWidth(items)
 	a := scene.Area{X: max(o.X-w, 8), Y: o.Y, W: w, H: h*float64(len(items)) + 12}
 	p.add(scene.Rect{Area: a, Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1)})
 	for i, it := range items {
@@ -79,4 +102,15 @@ func (p *sheet) list(o scene.Point, items []menuItem) {
 		end := p.right(row.Right()-10, row.Y+21, it.count, ink2(13))
 		p.fit(row.X+10, row.Y+21, it.word, f, end-8)
 	}
+}
+
+// menuRow is the height of a row of a menu, dp.
+const menuRow = 32.0
+
+// menuWidth is how wide a menu of some rows is.
+func (p *sheet) menuWidth(items []menuItem) (w float64) {
+	for _, it := range items {
+		w = max(w, p.width(it.word, ink(14).semi())+p.width(it.count, ink2(13))+60)
+	}
+	return w
 }

@@ -2,7 +2,6 @@ package view
 
 import (
 	"cmp"
-	"fmt"
 
 	"lidmark/domain/practice"
 	"lidmark/ui/scene"
@@ -16,21 +15,27 @@ type numberColumns struct {
 }
 
 // numbersPane lays the columns into a pane: in a narrow one what depends on a
-// number goes first, then its range, then its source.
+// number goes first, then its source, then its range.
 func numbersPane(a scene.Area) numberColumns {
 	c := numberColumns{title: a.X + state.Edge + 12, end: a.Right() - state.Edge}
 	w := a.W
 	c.unit = a.X + min(360, w*0.42)
+	const wide, middle, narrow = 900, 700, 480
+	switch {
+	case w < narrow:
+		c.unit = c.end - 128
+	case w < middle:
+		c.unit = c.end - 218
+	}
 	c.value, c.own = c.unit+64, c.unit+128
-	const wide, middle, narrow = 900, 760, 620
 	switch {
 	case w >= wide:
 		c.allowed, c.source = c.own+100, c.own+120
-		c.uses = c.source + (c.end-c.source)*0.6
+		c.uses = c.source + (c.end-c.source)*0.55
 	case w >= middle:
 		c.allowed, c.source = c.own+100, c.own+120
 	case w >= narrow:
-		c.source = c.own + 20
+		c.allowed = c.end
 	}
 	return c
 }
@@ -41,7 +46,7 @@ func (p *sheet) numbers() {
 	a, c := p.l.Main, numbersPane(p.l.Main)
 	p.rect(a, scene.Panel)
 	p.numbersHead(a, c)
-	body := scene.Area{X: a.X, Y: a.Y + state.NumberHead, W: a.W, H: max(0, a.H-state.NumberHead-state.NumberFoot)}
+	body := p.s.NumberRows(p.l)
 	lines, offset := p.s.NumberLines(), p.s.NumberOffset(p.l)
 	p.clipped(body, scene.Tag{}, func() {
 		for i, n := range lines {
@@ -51,28 +56,23 @@ func (p *sheet) numbers() {
 			}
 		}
 	})
-	p.scrollBar(body, offset, state.NumberRow*float64(len(lines)))
-	p.groups(scene.Area{X: a.X, Y: body.Bottom(), W: a.W, H: state.NumberFoot})
-	if !p.l.Card.Empty() {
-		p.clipped(p.l.Card, scene.Tag{Ref: scene.Ref{Kind: "card"}}, p.numberCard)
-		p.rule(p.l.Card.X, p.l.Card.Y, p.l.Card.X, p.l.Card.Bottom(), scene.Rule)
+	p.scrollBar(body, offset, p.s.NumbersHigh(p.l))
+	if p.l.NumbersLow() {
+		p.clipped(body, scene.Tag{}, p.numberWords)
+	} else {
+		p.numberWords()
 	}
+	p.card()
 }
 
 // numbersHead names the list and its columns.
 func (p *sheet) numbersHead(a scene.Area, c numberColumns) {
-	title := "The 25 that matter"
-	if p.s.Group != 0 {
-		title = p.s.Group.String()
-	}
-	own := 0
-	for range p.s.Present().Numbers().Changed() {
-		own++
-	}
-	from := p.right(c.end, a.Y+28, plural(own, "is yours", "are yours"), ink(13).semi())
-	x := p.text(a.X+state.Edge, a.Y+28, title, ink(16).semi())
-	p.fit(x+12, a.Y+28, "a change moves dates at once; the old value stays in the book", ink2(13), from-16)
 	y := a.Y + 58
+	if p.l.NumbersLow() {
+		y = a.Y + 26
+	} else {
+		p.numbersTitle(a, c)
+	}
 	p.right(c.unit, y, "unit", ink2(13))
 	p.right(c.value, y, "default", ink2(13))
 	p.right(c.own, y, "yours", ink2(13))
@@ -85,14 +85,29 @@ func (p *sheet) numbersHead(a scene.Area, c numberColumns) {
 	if c.uses > 0 {
 		p.text(c.uses, y, "what depends on it", ink2(13))
 	}
-	p.rule(a.X+state.Edge, a.Y+70, c.end, a.Y+70, scene.Ink)
+	p.rule(a.X+state.Edge, y+12, c.end, y+12, scene.Ink)
+}
+
+// numbersTitle says which numbers are shown, and how many are the keeper's own.
+func (p *sheet) numbersTitle(a scene.Area, c numberColumns) {
+	title := "The 25 that matter"
+	if p.s.Group != 0 {
+		title = p.s.Group.String()
+	}
+	own := 0
+	for range p.s.Present().Numbers().Changed() {
+		own++
+	}
+	from := p.right(c.end, a.Y+28, plural(own, "is yours", "are yours"), ink(13).semi())
+	x := p.text(a.X+state.Edge, a.Y+28, title, ink(16).semi())
+	p.fit(x+12, a.Y+28, "a change moves dates at once; the old value stays in the book", ink2(13), from-16)
 }
 
 // numberLine draws a row: the head of a group, or a number.
 func (p *sheet) numberLine(n state.NumberLine, row scene.Area, c numberColumns) {
 	y := row.Y + row.H/2 + 5
-	if n.Head != 0 {
-		p.text(row.X+state.Edge, y, n.Head.String(), ink(14).semi())
+	if n.Head != "" {
+		p.text(row.X+state.Edge, y, n.Head, ink(14).semi())
 		p.rule(row.X+state.Edge, row.Bottom(), c.end, row.Bottom(), scene.Rule)
 		return
 	}
@@ -100,7 +115,7 @@ func (p *sheet) numberLine(n state.NumberLine, row scene.Area, c numberColumns) 
 	f := ink(14)
 	switch {
 	case chosen:
-		p.add(scene.Rect{Area: scene.Area{X: row.X + 8, Y: row.Y, W: row.W - 16, H: row.H}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5)})
+		p.add(scene.Rect{Area: scene.Area{X: row.X + 8, Y: row.Y, W: c.end + 9 - row.X - 8, H: row.H}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5)})
 		f = f.semi()
 	default:
 		p.rule(row.X+state.Edge, row.Bottom(), c.end, row.Bottom(), scene.Hair)
@@ -120,61 +135,76 @@ func (p *sheet) numberLine(n state.NumberLine, row scene.Area, c numberColumns) 
 		p.right(c.allowed, y, p.s.NumberSaid(n.Key, n.Min)+"–"+p.s.NumberSaid(n.Key, n.Max), ink2(13))
 	}
 	if c.source > 0 {
-		p.fit(c.source, y, p.howSure(n.Number), ink2(13), cmp.Or(c.uses, c.end)-12)
+		p.howSure(c.source, y, n.Number, cmp.Or(c.uses, c.end)-12)
 	}
 	if c.uses > 0 {
-		p.fit(c.uses, y, n.Used, ink2(13), c.end)
+		p.fit(c.uses, y, used(n.Number), ink2(13), c.end)
 	}
-	p.hit(row, scene.Ref{Kind: state.NumberRef, ID: n.Name}, n.Title+": "+n.Source)
+	p.hit(row, scene.Ref{Kind: state.NumberRef, ID: n.Name}, n.Title+": "+p.s.Sure(n.Number)+"; "+n.Used)
 }
 
-// howSure says how sure a number is: the keeper's own, or where the default comes
-// from.
-func (p *sheet) howSure(n practice.Number) string {
-	if p.s.Own(n.Key) {
-		return "yours"
+// used is what depends on a number, in few words.
+func used(n practice.Number) string {
+	if n.Used == practice.ForReference {
+		return "nothing yet"
 	}
-	return n.Confidence.String()
+	return n.Used
 }
 
-// groups draws the words that lead to the numbers one level down, and to what is
-// kept for this machine.
-func (p *sheet) groups(a scene.Area) {
-	y := a.Y + 27
-	p.rule(a.X+state.Edge, a.Y, a.Right()-state.Edge, a.Y, scene.Hair)
-	x := a.X + state.Edge
-	if p.s.Group != 0 {
-		x = p.groupWord(x, y, "The 25 that matter", "", a.Right())
-	} else {
-		x = p.text(x, y, "One level down:", ink2(13)) + 14
-	}
-	for _, g := range practice.Groups() {
-		n := 0
-		for row := range practice.All() {
-			if row.Group == g {
-				n++
-			}
+// howSure says how sure a number is, and how what it rests on begins, as it was
+// written.
+func (p *sheet) howSure(x, y float64, n practice.Number, to float64) {
+	p.asWritten(func(p *sheet) {
+		if p.s.Own(n.Key) {
+			p.fit(x, y, "yours", ink(13).semi().as(scene.Pen), to)
+			return
 		}
-		x = p.groupWord(x, y, fmt.Sprintf("%s %d", g, n), g.String(), a.Right())
-	}
-	if word := "Units, weeks, text, paper"; x+p.width(word, ink(13)) < a.Right()-state.Edge {
-		p.link(a.Right()-state.Edge-p.width(word, ink(13).medium()), y, word, ink(13).medium().as(scene.Pen), "settings", p.s.Number == 0)
-	}
+		sure := n.Confidence.String()
+		if n.Confidence == practice.CommonPractice || n.Source == "" {
+			p.fit(x, y, sure, ink2(13), to)
+			return
+		}
+		x = p.fit(x, y, sure+":", ink(13), to)
+		p.fit(x+6, y, n.Source, ink2(13), to)
+	})
 }
 
-// groupWord draws a word that shows other numbers, if it has room before to, and
-// gives where the next begins.
-func (p *sheet) groupWord(x, y float64, word, group string, to float64) float64 {
-	f := ink(13).semi().as(scene.Pen)
-	w := p.width(word, f)
-	if x+w > to-10 {
-		return x
+// asWritten draws what the literature says: its figures stay as they were
+// written, whatever units the keeper has.
+func (p *sheet) asWritten(draw func(*sheet)) {
+	metric := *p
+	metric.s.Units, metric.marks = 0, nil
+	draw(&metric)
+	p.add(metric.marks...)
+}
+
+// numberWords draws the words that lead to the numbers one level down, and to what
+// is kept for this machine.
+func (p *sheet) numberWords() {
+	words := p.s.NumberWords(p.l)
+	top := words[0].Y
+	p.rule(p.l.Main.X+state.Edge, top-8, p.l.Main.Right()-state.Edge, top-8, scene.Hair)
+	for _, w := range words {
+		y := w.Y + w.H/2 + 5
+		if w.Ref == (scene.Ref{}) {
+			p.text(w.X, y, w.Word, ink2(13))
+			continue
+		}
+		f := ink(13).semi().as(scene.Pen)
+		if w.On {
+			f = f.as(scene.Ink)
+		}
+		end := p.fit(w.X, y, w.Word, f, w.Right()+14)
+		switch {
+		case w.On:
+			p.rect(scene.Area{X: w.X, Y: y + 4, W: end - w.X, H: 2.5}, scene.Ink)
+		case p.hovers(w.Ref):
+			p.rule(w.X, y+5, end, y+5, scene.Pen)
+		}
+		reason := ""
+		if w.Ref.Kind == state.CommandRef {
+			reason = p.says(w.Ref.ID)
+		}
+		p.hit(scene.Area{X: w.X - 5, Y: w.Y, W: end - w.X + 10, H: w.H}, w.Ref, reason)
 	}
-	p.text(x, y, word, f)
-	ref := scene.Ref{Kind: state.GroupRef, ID: group}
-	if p.hovers(ref) {
-		p.rule(x, y+5, x+w, y+5, scene.Pen)
-	}
-	p.hit(target(scene.Area{X: x - 5, Y: y - 14, W: w + 10, H: 20}), ref, "")
-	return x + w + 18
 }

@@ -1,0 +1,74 @@
+package state
+
+import (
+	"fmt"
+
+	"lidmark/domain/practice"
+	"lidmark/ui/scene"
+)
+
+// NumberWord is a word below the list of numbers, that leads to other numbers or
+// to what is kept for this machine.
+type NumberWord struct {
+	scene.Area
+	Word string
+	Ref  scene.Ref // none: it only says what follows
+	On   bool
+}
+
+// NumberWords are the words below the list, in as many rows as they need: no
+// group is out of reach in a narrow window.
+func (s State) NumberWords(l Layout) []NumberWord {
+	all := s.numberWords()
+	high := flow(all, l.Main)
+	rows := s.NumberRows(l)
+	top := rows.Bottom()
+	if l.NumbersLow() {
+		top = rows.Y + s.NumbersHigh(l) - high - s.NumberOffset(l)
+	}
+	for i := range all {
+		all[i].Y += top
+	}
+	return all
+}
+
+// numberWords are the words, not laid out yet.
+func (s State) numberWords() []NumberWord {
+	first := NumberWord{Word: "One level down:"}
+	if s.Group != 0 {
+		first = NumberWord{Word: "The 25 that matter", Ref: scene.Ref{Kind: GroupRef}}
+	}
+	all := []NumberWord{first}
+	for _, g := range practice.Groups() {
+		n := 0
+		for row := range practice.All() {
+			n += boolInt(row.Group == g)
+		}
+		all = append(all, NumberWord{Word: fmt.Sprintf("%s %d", g, n), Ref: scene.Ref{Kind: GroupRef, ID: g.String()}, On: s.Group == g})
+	}
+	return append(all, NumberWord{Word: "Units, weeks, text, paper", Ref: CommandOf("settings"), On: s.Number == 0})
+}
+
+// Measures of the words below the list, dp. Letters are reckoned wider than most
+// are: state measures no text.
+const (
+	numberWordRow = 28.0
+	numberWordAir = 8.0 // above and below the rows of words
+	numberLetter  = 7.2
+	numberWordGap = 18.0
+)
+
+// flow lays words into rows as wide as an area, from 0 down, and tells how high
+// they are with air above and below.
+func flow(all []NumberWord, a scene.Area) float64 {
+	x, y := a.X+Edge, numberWordAir
+	for i := range all {
+		w := numberLetter * float64(len(all[i].Word))
+		if x+w > a.Right()-Edge && x > a.X+Edge {
+			x, y = a.X+Edge, y+numberWordRow
+		}
+		all[i].Area = scene.Area{X: x, Y: y, W: w, H: numberWordRow}
+		x += w + numberWordGap
+	}
+	return y + numberWordRow + numberWordAir
+}
