@@ -174,8 +174,8 @@ func (r *Reading) nobodySays(part rules.Part) string {
 			}
 		}
 	}
-	if n := len(part.Stops); n > 0 {
-		return counted(len(part.Stops[0].Tasks), "line") + " cannot wait: " + part.Stops[0].Tasks[0].Act.String()
+	if len(part.Stops) > 0 {
+		return "cannot wait: " + part.Stops[0].Tasks[0].Act.String()
 	}
 	return "all of it waits" + r.untilFirst(part.Waits)
 }
