@@ -95,7 +95,15 @@ func (s State) turned(by int) State {
 	if s.Room == Today {
 		parts = 2
 	}
-	s.Part = Part((int(s.Part) + by + parts) % parts)
+	return s.inTurn(Part((int(s.Turn()) + by + parts) % parts))
+}
+
+// inTurn is the window with a part having the turn.
+func (s State) inTurn(p Part) State {
+	s.Part = p
+	if s.Room == Yard && s.Pane == Map && p == MainPart {
+		s.Pane = Split // the map has the turn no longer
+	}
 	return s
 }
 

@@ -123,7 +123,7 @@ func divide(p Pane) func(State) (State, []Effect) {
 }
 
 func turnTo(p Part) func(State) (State, []Effect) {
-	return pure(func(s State) State { s.Part = p; return s })
+	return pure(func(s State) State { return s.inTurn(p) })
 }
 
 func text(by int) func(State) (State, []Effect) {

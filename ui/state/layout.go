@@ -170,12 +170,21 @@ func (l *Layout) card(s State, rest scene.Area) scene.Area {
 	return rest
 }
 
+// Turn is the part that has the turn: where the map was to fill Yard it is the
+// map.
+func (s State) Turn() Part {
+	if s.Room == Yard && s.Pane == Map && s.Part == MainPart {
+		return SidePart
+	}
+	return s.Part
+}
+
 // takeTurns gives the room to the part whose turn it is.
 func (l *Layout) takeTurns(s State) {
 	switch {
 	case s.Room == Today && s.Part == SidePart:
 		l.Side, l.Main = l.Main, scene.Area{}
-	case s.Room == Yard && (s.Part == SidePart || s.Pane == Map):
+	case s.Room == Yard && s.Turn() == SidePart:
 		l.Map, l.Main = l.Main, scene.Area{}
 	case s.Room == Yard && s.Part == LanePart:
 		l.Lanes, l.Main = l.Main, scene.Area{}

@@ -136,3 +136,23 @@ func TestEveryOfferedWordFindsWhatItSays(t *testing.T) {
 		}
 	})
 }
+
+func TestEveryPartGetsItsTurn(t *testing.T) {
+	w := start(t).run("map")
+	w.Width = 900
+	for _, step := range []struct {
+		command string
+		shown   func(state.Layout) scene.Area
+	}{
+		{"part lanes", func(l state.Layout) scene.Area { return l.Lanes }},
+		{"part main", func(l state.Layout) scene.Area { return l.Main }},
+		{"map", func(l state.Layout) scene.Area { return l.Map }},
+		{"next part", func(l state.Layout) scene.Area { return l.Lanes }},
+		{"next part", func(l state.Layout) scene.Area { return l.Main }},
+		{"next part", func(l state.Layout) scene.Area { return l.Map }},
+	} {
+		if w.run(step.command); step.shown(w.Layout()).Empty() {
+			t.Errorf("after %q its part is not shown: part %d, pane %d", step.command, w.Part, w.Pane)
+		}
+	}
+}

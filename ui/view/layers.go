@@ -3,6 +3,7 @@ package view
 import (
 	"slices"
 	"strconv"
+	"strings"
 	"unicode/utf8"
 
 	"lidmark/ui/scene"
@@ -90,6 +91,7 @@ func (g *ground) layerFigure(n *state.Nuc, l *scene.Lid) {
 	if l.Size < figureLid || l.Faded {
 		return
 	}
+	g.figures = true
 	text, role := "", scene.Ink
 	if l.Seen {
 		role = l.Condition.Letter()
@@ -146,14 +148,22 @@ func strengthLook(n *state.Nuc) strengthShade {
 func (g *ground) layerLegend(x, y, to float64) {
 	switch g.s.Layer {
 	case state.ByDue:
-		g.legendWords(x, y, to, "figure: days left, − past due", "rim: time used")
+		g.legendWords(x, y, to, g.figureWord("days left, − past due"), "rim: time used")
 	case state.ByBatch:
-		g.legendWords(x, y, to, "figure: number of the batch", "colour: condition")
+		g.legendWords(x, y, to, g.figureWord("number of the batch"), "colour: condition")
 	case state.ByStrength:
 		g.strengthLegend(x, y, to)
 	default:
 		g.conditionLegend(x, y, to)
 	}
+}
+
+// figureWord says what the figures on lids are, or how to see them.
+func (g *ground) figureWord(word string) string {
+	if g.figures {
+		return "figure: " + word
+	}
+	return "zoom in for " + strings.TrimSuffix(word, ", − past due")
 }
 
 // conditionLegend names the conditions where no lids beside the map do.

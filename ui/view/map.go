@@ -13,11 +13,12 @@ import (
 // the yard go through the camera, lids and names keep their size.
 type ground struct {
 	*sheet
-	frame  scene.Area
-	camera scene.Camera
-	yard   *book.Yard
-	r      *state.Reading
-	taken  claims // where lids, names and colonies lie: no name goes there
+	frame   scene.Area
+	camera  scene.Camera
+	yard    *book.Yard
+	r       *state.Reading
+	figures bool   // lids are large enough for figures
+	taken   claims // where lids, names and colonies lie: no name goes there
 }
 
 // mapPane draws a yard's ground with all that stands on it, its scale and the
