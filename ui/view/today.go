@@ -47,6 +47,14 @@ func (p *sheet) turns() {
 	}
 }
 
+// nextNoon is the noon up to which the day looks for hard deadlines.
+func (p *sheet) nextNoon() string {
+	if p.s.Away() {
+		return "noon on " + (p.s.Looked() + 1).Short()
+	}
+	return "tomorrow noon"
+}
+
 // hardStrip draws the hard deadline that comes first, with how many follow. On
 // another day than today it is grey: it is not true now.
 func (p *sheet) hardStrip(hard []rules.Finding, a scene.Area) {
@@ -54,7 +62,7 @@ func (p *sheet) hardStrip(hard []rules.Finding, a scene.Area) {
 	to := a.Right() - state.Edge
 	if len(hard) == 0 {
 		p.rect(a, scene.Sunk)
-		p.fit(a.X+state.Edge, a.Y+a.H/2+5, "No hard deadline in sight", ink2(14), to)
+		p.fit(a.X+state.Edge, a.Y+a.H/2+5, p.noHard(), ink2(14), to)
 		return
 	}
 	tone, tint := p.alarm()
@@ -97,6 +105,16 @@ func (p *sheet) hardStrip(hard []rules.Finding, a scene.Area) {
 	if late.ok {
 		p.stripButton(late, a)
 	}
+}
+
+// noHard says that no hard deadline presses: there is none, or it was put off.
+func (p *sheet) noHard() string {
+	for _, f := range p.s.Reading().Findings {
+		if f.Hard && f.Act == rules.ActCollectCells && !f.PutOff.IsZero() {
+			return sentence(f.What) + ": put off to " + f.PutOff.Short()
+		}
+	}
+	return "No hard deadline until " + p.nextNoon()
 }
 
 // wayButton is the button to the late day in the strip of the hard deadlines.
