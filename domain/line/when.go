@@ -19,8 +19,9 @@ type When struct {
 }
 
 // ParseWhen reads "2027-05-15", "2027-05-15 18:00", "yesterday evening", "+3",
-// "sat": days are counted from today, and the name of a weekday is the nearest
-// such day gone by, or today. Its error says how to write it.
+// "sat", "29 Apr 18:00", "29.4.": days are counted from today, and the name of a
+// weekday, or a day and month without a year, is the nearest such day gone by, or
+// today. "4/5" can be two days and is none. Its error says how to write it.
 func ParseWhen(text string, today calendar.Day, zone *time.Location) (When, error) {
 	day, clock := dayAndTime(text)
 	d, err := ParseDay(day, today)
@@ -31,14 +32,11 @@ func ParseWhen(text string, today calendar.Day, zone *time.Location) (When, erro
 }
 
 // ParseNext reads an instant to come, as [ParseWhen] does, but that the name of
-// a weekday is the coming one. The hour belongs to it.
+// a weekday, or a day and month, is the coming one. The hour belongs to it.
 func ParseNext(text string, now time.Time, zone *time.Location) (time.Time, error) {
 	today := calendar.DayOf(now, zone)
 	day, clock := dayAndTime(text)
-	d, err := ParseDay(day, today)
-	if err == nil && d < today && today-d < 7 {
-		d += 7
-	}
+	d, err := parseDay(day, today, coming)
 	w := When{Day: d}
 	if err == nil {
 		w, err = when(d, clock, zone)
@@ -61,8 +59,12 @@ func dayAndTime(text string) (day, clock string) {
 	if t := strings.IndexByte(text, 'T'); t > 0 && text[t-1] >= '0' && text[t-1] <= '9' {
 		text = text[:t] + " " + text[t+1:]
 	}
-	day, clock, _ = strings.Cut(text, " ")
-	return day, strings.ToLower(strings.TrimSpace(clock))
+	words := strings.Fields(text)
+	n := min(1, len(words))
+	if len(words) > 1 && isDate(words[0]+" "+words[1]) {
+		n = 2
+	}
+	return strings.Join(words[:n], " "), strings.ToLower(strings.Join(words[n:], " "))
 }
 
 // when is a day with a time, or a part of the day, as it is typed.
@@ -116,6 +118,10 @@ func parseClock(day calendar.Day, text string, zone *time.Location) (time.Time, 
 
 // ParseDay reads a day as [ParseWhen] does, without a time.
 func ParseDay(word string, today calendar.Day) (calendar.Day, error) {
+	return parseDay(word, today, gone)
+}
+
+func parseDay(word string, today calendar.Day, way direction) (calendar.Day, error) {
 	switch word = strings.ToLower(strings.TrimSpace(word)); word {
 	case "today", "now":
 		return today, nil
@@ -128,10 +134,13 @@ func ParseDay(word string, today calendar.Day) (calendar.Day, error) {
 		const most = 400 * 366 // more days than any book spans
 		return inBooks(word, today+calendar.Day(min(max(n, -most), most)))
 	}
-	for back := range calendar.Day(7) {
-		if name := strings.ToLower((today - back).Weekday().String()); len(word) >= 3 && strings.HasPrefix(name, word) {
-			return today - back, nil
+	for n := range calendar.Day(7) {
+		if d := today + n*calendar.Day(way); begins(d.Weekday().String(), word) {
+			return d, nil
 		}
+	}
+	if day, month, ok := splitDate(word); ok {
+		return nearest(word, day, month, today, way)
 	}
 	d, err := calendar.ParseDay(word)
 	var missing *calendar.NoSuchDayError
@@ -139,7 +148,7 @@ func ParseDay(word string, today calendar.Day) (calendar.Day, error) {
 		return 0, err
 	}
 	if err != nil {
-		return 0, fmt.Errorf("day %q: write it like 2027-05-15, today, yesterday, +3 or sat", word)
+		return 0, unread(word)
 	}
 	return inBooks(word, d)
 }
