@@ -32,8 +32,8 @@ func (s State) HoursLeft() int {
 // lessCommands say that there is less time today.
 var lessCommands = []Command{
 	{Name: "only hours", Does: "I have only so many hours: what must be done, what waits", Keys: "Alt+H", Why: noLess, Do: lessen(func(l Less, h int) Less { return Less{Hours: h * boolInt(l.Hours == 0)} })},
-	{Name: "hour more", Does: "an hour more", Word: "+", Why: mostHours, Do: lessen(func(_ Less, h int) Less { return Less{Hours: h + 1} })},
-	{Name: "hour less", Does: "an hour less", Word: "−", Why: leastHours, Do: lessen(func(_ Less, h int) Less { return Less{Hours: h - 1} })},
+	{Name: "hour more", Does: "an hour more", Word: "An hour more", Why: mostHours, Do: lessen(func(_ Less, h int) Less { return Less{Hours: h + 1} })},
+	{Name: "hour less", Does: "an hour less", Word: "An hour less", Why: leastHours, Do: lessen(func(_ Less, h int) Less { return Less{Hours: h - 1} })},
 	{Name: "nobody comes", Does: "nobody comes today: what is lost, what waits", Keys: "Alt+0", Why: noLess, Do: lessen(func(l Less, _ int) Less { return Less{Nobody: !l.Nobody} })},
 }
 

@@ -294,3 +294,54 @@ func TestMinutesOfDoneAndLeft(t *testing.T) {
 		t.Errorf("%v min are left of %v, %v were done", got, left, l.Minutes)
 	}
 }
+
+// TestEnterIsTheMainAction: on a line that a tick can tell, Enter writes it.
+func TestEnterIsTheMainAction(t *testing.T) {
+	w := keeper(t)
+	l := w.lineOf(rules.ActNarrowEntrance, book.KindNuc)
+	w.tap(state.TaskOf(l.Number), 0).press("Enter").settle()
+	if len(w.Pen.Done) != 1 || len(w.Pen.Done[0].Entries) != len(l.Of) {
+		t.Errorf("Enter wrote %d deeds for %d nucs", len(w.Pen.Done), len(l.Of))
+	}
+}
+
+// TestNotNeededAnyMore: all that a line answers is silent to the end of the year.
+func TestNotNeededAnyMore(t *testing.T) {
+	w := keeper(t)
+	l := w.lineOf(rules.ActGiveCell, book.KindNuc)
+	w.tap(state.TaskOf(l.Number), 0).run("not needed").run("write").settle()
+	if len(w.Pen.Done) != 1 {
+		t.Fatalf("%d deeds; the form says %v", len(w.Pen.Done), w.FormSays().Answers.Mistakes)
+	}
+	for _, e := range w.Pen.Done[0].Entries {
+		if f, ok := e.Fact.(book.PutOff); !ok || f.Until.String() != "2027-12-31" || f.Why == "" {
+			t.Errorf("it wrote %+v", e.Fact)
+		}
+	}
+	if done := w.done(); len(done) != 1 || done[0].Off == "" {
+		t.Errorf("the page says %+v", done)
+	}
+}
+
+// TestALineOfYesterday: what is ticked on the page of a day past was done on that
+// day; a day ahead cannot be ticked.
+func TestALineOfYesterday(t *testing.T) {
+	w := keeper(t).press(",")
+	l := w.lineOf(rules.ActNarrowEntrance, book.KindNuc)
+	w.tap(tickOf(l), 0).settle()
+	if len(w.Pen.Done) != 1 || w.Pen.Done[0].Entries[0].At.Day(zone) != today-1 {
+		t.Errorf("it wrote %+v", w.Pen.Done)
+	}
+	w.press("Home").press(".")
+	for _, l := range w.Lines() {
+		if says := w.TickSays(l); !says.Cannot || !strings.Contains(says.Words, "has not come") {
+			t.Fatalf("a day ahead its box says %+v", says)
+		}
+		break
+	}
+	if ahead := len(w.Pen.Done); len(w.Lines()) > 0 {
+		if w.tap(tickOf(w.Lines()[0]), 0).settle(); len(w.Pen.Done) != ahead {
+			t.Error("a line of tomorrow was ticked")
+		}
+	}
+}
