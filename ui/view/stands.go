@@ -20,7 +20,9 @@ const (
 	mapLid      = 29.0
 	mapLidMost  = 64.0
 	mapLidLeast = 12.0 // below it a nuc is a flat cell
-	mapCell     = 4.0  // the least of those
+	// A flat cell smaller than this has no edge, nor has the plate it stands on.
+	mapCellEdged = 6.0
+	mapCell      = 4.0 // the least of them
 	// Lids of this size are read well: single boxes that nearly have it lap
 	// over their neighbours a little.
 	mapLidRead = 16.0
@@ -126,6 +128,9 @@ func (g *ground) cell(n *state.Nuc, a scene.Area, tag scene.Tag, faded bool) sce
 	case n.Presumed.Seen && !g.r.Ahead && holds.Fill() != scene.None:
 		r.Fill = holds.Fill()
 	}
+	if a.W < mapCellEdged && r.Fill != scene.Paper && r.Fill != scene.None {
+		r.Stroke = scene.Stroke{} // it would leave nothing of the fill
+	}
 	return r
 }
 
@@ -188,15 +193,19 @@ func (g *ground) plate(s *spot) {
 	if s.lid >= mapLidLeast {
 		g.take(box)
 	}
+	edge := stroke(scene.Rule, 1)
+	if s.lid < mapCellEdged {
+		edge = scene.Stroke{}
+	}
 	if s.Turn == 0 {
-		g.add(scene.Rect{Area: box, Fill: scene.Panel, Stroke: stroke(scene.Rule, 1), Tag: tag})
+		g.add(scene.Rect{Area: box, Fill: scene.Panel, Stroke: edge, Tag: tag})
 		return
 	}
 	corners := []scene.Point{at(-w, -h), at(w, -h), at(w, h), at(-w, h)}
 	for i := range corners {
 		corners[i] = s.at.Add(turned(corners[i], s.Turn))
 	}
-	g.add(scene.Poly{Points: corners, Fill: scene.Panel, Stroke: stroke(scene.Rule, 1), Tag: tag})
+	g.add(scene.Poly{Points: corners, Fill: scene.Panel, Stroke: edge, Tag: tag})
 }
 
 // mapLid is a lid on its place of a stand, turned with it. Its clock shows

@@ -1,0 +1,35 @@
+package state_test
+
+import (
+	"slices"
+	"testing"
+
+	"lidmark/ui/state"
+
+	"pgregory.net/rapid"
+)
+
+// TestEqualsStayInWalkingOrder sorts the demo season by any two columns: sorted
+// again by the same ones nothing moves, and nucs of one condition stay as they
+// are walked.
+func TestEqualsStayInWalkingOrder(t *testing.T) {
+	r := open(t).Reading()
+	rapid.Check(t, func(t *rapid.T) {
+		o := state.Sort{
+			By: state.Column(rapid.IntRange(0, int(state.ByStores)).Draw(t, "by")), Within: state.ByPlace, Down: rapid.Bool().Draw(t, "down"),
+		}
+		sorted := o.Sorted(r, r.Nucs)
+		if !slices.Equal(o.Sorted(r, sorted), sorted) {
+			t.Fatalf("%v: sorted twice something moves", o)
+		}
+		last := map[any]int{}
+		o.By = state.ByHolds
+		for _, n := range o.Sorted(r, r.Nucs) {
+			place := slices.Index(r.Nucs, n)
+			if before, ok := last[n.Presumed.Condition]; ok && place < before {
+				t.Fatalf("%v: %s stands behind a nuc that is walked later", o, n.Name)
+			}
+			last[n.Presumed.Condition] = place
+		}
+	})
+}
