@@ -39,7 +39,7 @@ func noFile(s State) string {
 		return why
 	}
 	if s.Book.Path == "" {
-		return "the demo season is kept in no file"
+		return "the demo season is kept in no file: start a book of your own first"
 	}
 	return ""
 }

@@ -32,7 +32,7 @@ func noNumber(s State) string {
 // number is chosen.
 func noSettings(s State) string {
 	if s.Room != Numbers {
-		return "they stand in My numbers"
+		return "what is kept for this machine stands in My numbers"
 	}
 	return ""
 }
@@ -49,7 +49,7 @@ func noNewNumber(s State) string {
 	case wrong != "":
 		return wrong
 	case v == s.Present().Numbers().Get(s.Number):
-		return "it is what is used now"
+		return "this value is used already"
 	}
 	return ""
 }
@@ -62,7 +62,7 @@ func notOwn(s State) string {
 		return s.Book.ReadOnly
 	}
 	if !s.Own(s.Number) {
-		return "it is the default"
+		return "the default is used already"
 	}
 	return ""
 }

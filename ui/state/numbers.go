@@ -196,7 +196,7 @@ func (s State) numberTyped() (v float64, wrong string) {
 	text := s.Typed(NumberField)
 	v, err := strconv.ParseFloat(strings.ReplaceAll(text, ",", "."), 64)
 	if err != nil {
-		return 0, "write it as a number"
+		return 0, "write a number, like 12.5"
 	}
 	// What is shown means the value itself, however it was rounded.
 	for _, same := range []float64{s.Present().Numbers().Get(n.Key), n.Default, n.Min, n.Max} {
