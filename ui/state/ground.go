@@ -96,9 +96,21 @@ func (s State) looking(c scene.Camera) State {
 	if next == nil {
 		next = map[book.YardID]scene.Camera{}
 	}
-	next[s.MapYard()] = c
+	next[s.MapYard()] = s.inSight(c)
 	s.Map = next
 	return s
+}
+
+// inSight is a camera moved so that the ground does not leave the frame: the
+// middle of the frame stays on it.
+func (s State) inSight(c scene.Camera) scene.Camera {
+	ground, middle := s.Reading().Ground(s.MapYard()), s.Layout().MapFrame().Centre()
+	if ground.Empty() {
+		return c
+	}
+	at := c.World(middle)
+	kept := scene.Point{X: min(max(at.X, ground.X), ground.Right()), Y: min(max(at.Y, ground.Y), ground.Bottom())}
+	return c.Pan(c.Screen(at).Sub(c.Screen(kept)))
 }
 
 // Limits of the map's scale, dp a metre.

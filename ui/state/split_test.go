@@ -156,3 +156,26 @@ func TestEveryPartGetsItsTurn(t *testing.T) {
 		}
 	}
 }
+
+// TestTheGroundStaysInSight pans and zooms as wildly as goes.
+func TestTheGroundStaysInSight(t *testing.T) {
+	base := start(t).run("map").State
+	rapid.Check(t, func(t *rapid.T) {
+		s := base
+		frame := s.Layout().MapFrame()
+		for range rapid.IntRange(1, 6).Draw(t, "moves") {
+			p := scene.Point{X: rapid.Float64Range(frame.X, frame.Right()-1).Draw(t, "x"), Y: rapid.Float64Range(frame.Y, frame.Bottom()-1).Draw(t, "y")}
+			if rapid.Bool().Draw(t, "zoom") {
+				s, _ = state.Update(s, state.Wheeled{At: p, DY: rapid.SampledFrom([]float64{-20, 20}).Draw(t, "turn")})
+				continue
+			}
+			s, _ = state.Update(s, state.Pressed{At: frame.Centre(), Button: state.Secondary})
+			s, _ = state.Update(s, state.Moved{At: p.Mul(rapid.Float64Range(0.5, 9).Draw(t, "far"))})
+			s, _ = state.Update(s, state.Released{At: p})
+		}
+		ground, middle := s.Reading().Ground(s.MapYard()), s.MapCamera().World(frame.Centre())
+		if !ground.Inset(-0.01).Contains(middle) {
+			t.Fatalf("in the middle of the map is %v, the ground is %v", middle, ground)
+		}
+	})
+}

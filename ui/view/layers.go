@@ -3,7 +3,6 @@ package view
 import (
 	"slices"
 	"strconv"
-	"strings"
 	"unicode/utf8"
 
 	"lidmark/ui/scene"
@@ -73,7 +72,10 @@ func (g *ground) layered(n *state.Nuc, l *scene.Lid) {
 	case state.ByBatch:
 		l.Blank = true
 	case state.ByDue:
-		l.Blank = n.Due != nil && l.Size >= figureLid
+		l.NeedsYou, l.Paint, l.Caught, l.Blank, l.Condition = false, scene.NoPaint, false, true, scene.Empty
+		if n.Due != nil {
+			l.Wash, _ = g.dueLook(n)
+		}
 	case state.ByStrength:
 		l.Weak, l.Robbing, l.NeedsYou, l.Paint = n.Weak(), n.Robbers(), false, scene.NoPaint
 		if l.Condition != scene.Empty {
@@ -101,6 +103,7 @@ func (g *ground) layerFigure(n *state.Nuc, l *scene.Lid) {
 		text = strconv.Itoa(g.r.View.Batch(n.Holds.Batch).Number)
 	case g.s.Layer == state.ByDue && n.Due != nil:
 		text = minus(n.Days())
+		_, role = g.dueLook(n)
 	case g.s.Layer == state.ByStrength && l.Blank && n.Bees.Said():
 		text, role = figure(n.Bees.Value), strengthLook(n).figure
 	default:
@@ -158,12 +161,22 @@ func (g *ground) layerLegend(x, y, to float64) {
 	}
 }
 
+// dueLook is how a nuc with work looks in the layer of what is due: that which is
+// past due stands out.
+func (g *ground) dueLook(n *state.Nuc) (fill, figure scene.Role) {
+	if n.PastDue() > 0 {
+		tone, tint := g.alarm()
+		return tint, tone
+	}
+	return scene.Paper, scene.Ink
+}
+
 // figureWord says what the figures on lids are, or how to see them.
 func (g *ground) figureWord(word string) string {
 	if g.figures {
 		return "figure: " + word
 	}
-	return "zoom in for " + strings.TrimSuffix(word, ", − past due")
+	return "zoom in to see figures"
 }
 
 // conditionLegend names the conditions where no lids beside the map do.

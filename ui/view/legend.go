@@ -11,7 +11,7 @@ func (p *sheet) legend(a scene.Area) {
 	switch {
 	case a.H < 40:
 		p.lineLegend(a, counts, need)
-	case a.W < 340:
+	case p.legendGap(a, counts, need) < -8: // more than a word would be cut
 		p.shortLegend(a, counts, need)
 	default:
 		p.fullLegend(a, counts, need)
@@ -22,11 +22,8 @@ func (p *sheet) legend(a scene.Area) {
 // their words where that fits.
 func (p *sheet) fullLegend(a scene.Area, counts map[book.Condition]int, need int) {
 	columns := [5]float64{0, 0.28, 0.505, 0.755, 1}
-	widths := [4]float64{2: 25 + p.width("not seen yet", ink2(13)), 3: p.needWidth(need)}
-	for i, c := range book.Conditions() {
-		widths[i%4] = max(widths[i%4], p.legendWidth(c, counts[c]))
-	}
-	if gap := (a.W - widths[0] - widths[1] - widths[2] - widths[3]) / 3; gap >= 6 {
+	widths := p.legendWidths(counts, need)
+	if gap := p.legendGap(a, counts, need); gap >= 6 {
 		for i, w := range widths {
 			columns[i+1] = columns[i] + (w+gap)/a.W
 		}
@@ -43,6 +40,21 @@ func (p *sheet) fullLegend(a scene.Area, counts map[book.Condition]int, need int
 	p.fit(o.X+25, o.Y+4.5, "not seen yet", ink2(13), to)
 	o, _ = place(11)
 	p.needLegend(o, need, a.Right()+8)
+}
+
+// legendWidths are how wide the words of the four columns are.
+func (p *sheet) legendWidths(counts map[book.Condition]int, need int) [4]float64 {
+	widths := [4]float64{2: 25 + p.width("not seen yet", ink2(13)), 3: p.needWidth(need)}
+	for i, c := range book.Conditions() {
+		widths[i%4] = max(widths[i%4], p.legendWidth(c, counts[c]))
+	}
+	return widths
+}
+
+// legendGap is how far apart the columns lie then; below 0 they have no room.
+func (p *sheet) legendGap(a scene.Area, counts map[book.Condition]int, need int) float64 {
+	w := p.legendWidths(counts, need)
+	return (a.W - w[0] - w[1] - w[2] - w[3]) / 3
 }
 
 // legendWidth is how wide a condition is in the legend, needWidth the sign

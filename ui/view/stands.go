@@ -125,6 +125,11 @@ func (g *ground) cell(n *state.Nuc, a scene.Area, tag scene.Tag, faded bool) sce
 		r.Stroke = stroke(scene.Rule, 1)
 	case g.s.Layer == state.ByStrength:
 		r.Fill, r.Stroke = strengthLook(n).fill, stroke(scene.Ink2, 1)
+	case g.s.Layer == state.ByDue:
+		r.Stroke = stroke(scene.Rule, 1)
+		if n.PastDue() > 0 {
+			r.Fill, _ = g.alarm()
+		}
 	case n.Presumed.Seen && !g.r.Ahead && holds.Fill() != scene.None:
 		r.Fill = holds.Fill()
 	}
