@@ -67,17 +67,18 @@ func (d batchDraw) title(a scene.Area) {
 // its own.
 func (p *sheet) streamOn(b *book.Batch, a scene.Area) {
 	r := p.s.Present()
-	g := lane{sheet: p, stream: streamOf(r, b), area: a, ribbon: p.l.Ribbon, zone: r.View.Zone(), middle: a.Y + a.H/2 - 8}
+	g := lane{sheet: p, stream: streamOf(r, b), r: r, area: a, ribbon: p.l.Ribbon, zone: r.View.Zone(), middle: a.Y + a.H/2 - 8}
 	g.k, g.ground = (a.H-44)/max(34, float64(b.Larvae)), scene.Ground
 	g.now = instantX(g.ribbon, r.View.On(), g.zone)
 	days := scene.Area{X: g.ribbon.X, Y: a.Y, W: a.W - g.ribbon.X, H: a.H}
 	p.clipped(days, scene.Tag{}, func() {
+		g.windows()
 		g.fan()
 		for i := range g.stages {
 			g.piece(i)
 		}
 	})
-	p.names = append(p.names, func() { p.clipped(days, scene.Tag{}, g.labels) })
+	p.names = append(p.names, func() { p.clipped(days, scene.Tag{}, g.written) })
 	if !p.l.Narrow {
 		p.text(16, g.middle-2, "cells, virgins", ink2(12))
 		p.text(16, g.middle+13, "and queens", ink2(12))
