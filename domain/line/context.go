@@ -17,6 +17,7 @@ type Context struct {
 	Day     calendar.Day                 // the day of which the line tells; zero: that of Now
 	Part    calendar.Part                // the part of the day where the line says none
 	At      calendar.Moment              // when it happened where the line says nothing of it; zero: by Part
+	Instead []book.EntryID               // entries of the book that the line stands for from now on
 	Yard    book.YardID                  // where a name is looked for first; zero: everywhere
 	Nuc     book.NucID                   // the nuc of a line that names none; zero: it must name one
 	Planned func(book.NucID) []book.Fact // what stands on the day's sheet for a nuc and can be ticked off; may be nil

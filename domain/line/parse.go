@@ -21,8 +21,9 @@ type Section struct {
 	Nucs    []book.NucID
 	At      calendar.Moment
 	Tokens  []Token
-	Facts   []book.Fact // in the order in which they can have happened
-	Back    string      // the section read back in plain words, without its subject
+	Facts   []book.Fact       // in the order in which they can have happened
+	Times   []calendar.Moment // of each of Facts; where there is none it is At
+	Back    string            // the section read back in plain words, without its subject
 }
 
 // Token is a piece of the typed line and what it means. From and To are

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -45,6 +46,40 @@ func (p *parser) momentOf(d *draft) calendar.Moment {
 	}
 }
 
+// behind is when a section happened at one of its nucs. Where nobody said when,
+// it is after what the book has of the nuc on that day already: the hour that
+// stands for a part of the day tells no order.
+func (p *parser) behind(d *draft, n *book.Nuc, m calendar.Moment) calendar.Moment {
+	if !d.clock.IsZero() || d.part != calendar.Exact || !p.At.IsZero() {
+		return m
+	}
+	end := (p.day() + 1).Start(p.View.Zone()).Add(-time.Second)
+	if p.Now.Before(end) {
+		end = p.Now
+	}
+	for _, e := range p.View.LinesSince(n.NucNamed.Nuc.Subject(), m.Instant.Add(time.Second)) {
+		if e.At.Instant.After(end) {
+			break
+		}
+		if !describes(e.Fact) && !slices.Contains(p.Instead, e.ID) {
+			m = calendar.Instantly(e.At.Instant.Add(time.Second))
+		}
+	}
+	if m.Instant.After(end) {
+		m = calendar.Instantly(end)
+	}
+	return m
+}
+
+// describes tells whether a fact says what a nuc is, and nothing that was done.
+func describes(f book.Fact) bool {
+	switch f.(type) {
+	case book.NucNamed, book.NucPlaced:
+		return true
+	}
+	return false
+}
+
 func (p *parser) closeNucs(d *draft, s *Section) {
 	nucs := slices.DeleteFunc(d.nucs, func(n *book.Nuc) bool { return d.except[n.NucNamed.Nuc] })
 	switch {
@@ -65,6 +100,7 @@ func (p *parser) closeNucs(d *draft, s *Section) {
 		s.Nucs = append(s.Nucs, n.NucNamed.Nuc)
 		facts := p.factsOf(d, n)
 		s.Facts = append(s.Facts, facts...)
+		s.Times = append(s.Times, slices.Repeat([]calendar.Moment{p.behind(d, n, s.At)}, len(facts))...)
 		back = append(back, said{n, facts})
 	}
 	if len(d.unwritten) > 0 {
