@@ -11,14 +11,17 @@ import (
 type Question struct {
 	Asks    string
 	Answers []Answer
+	Alike   string // questions alike of one deed are answered together; "" is answered by itself
 }
 
 // Answer is one answer, given with one key. Before are facts to write before
-// the record, After such to write behind it.
+// the record, After such to write behind it; Earlier happened before all that is
+// told of the record's moment.
 type Answer struct {
 	Key           string
 	Words         string
 	Before, After []book.Fact
+	Earlier       []book.Fact
 	Leave         bool // the record was a mistake: it is not to be written
 }
 
@@ -27,9 +30,9 @@ type Answer struct {
 func Ask(v *book.View, fact book.Fact) (Question, bool) {
 	switch f := fact.(type) {
 	case book.CellGiven:
-		return reigns(v, f.Nuc, "a cell")
+		return received(v, f.Nuc, "a cell")
 	case book.VirginPutIn:
-		return reigns(v, f.Nuc, "a virgin")
+		return received(v, f.Nuc, "a virgin")
 	case book.QueenPutIn:
 		if id, ok := f.To.Nuc(); ok {
 			return reigns(v, id, "a queen")

@@ -2,20 +2,23 @@ package rules
 
 import (
 	"slices"
+	"time"
 
 	"lidmark/domain/book"
 )
 
 // Settle asks the questions of entries that do not fit the season, and puts what
-// the answers add before and behind them. Keep is false when an answer says that
-// the entries were a mistake and are not to be written. Where something was
-// added all ids are made anew, so that they rise in the order in which things
-// happened; the entries themselves are never changed in any other way.
+// the answers add before and behind them, and a second earlier what happened
+// before all of that moment. Keep is false when an answer says that the entries
+// were a mistake and are not to be written. Where something was added all ids are
+// made anew, so that they rise in the order in which things happened; the entries
+// themselves are never changed in any other way.
 func Settle(s *book.Season, entries []book.Entry, ids *book.IDs, ask func(Question) Answer) (all []book.Entry, keep bool) {
+	var earlier []book.Entry
 	for _, e := range entries {
 		q, asks := Ask(s.At(e.At.Instant), e.Fact)
 		if asks && len(all) > 0 { // perhaps what was written with it answers
-			q, asks = Ask(s.With(slices.Clone(all)...).At(e.At.Instant), e.Fact)
+			q, asks = Ask(s.With(slices.Concat(earlier, all)...).At(e.At.Instant), e.Fact)
 		}
 		if !asks {
 			all = append(all, e)
@@ -25,10 +28,14 @@ func Settle(s *book.Season, entries []book.Entry, ids *book.IDs, ask func(Questi
 		if answer.Leave {
 			return nil, false
 		}
+		before := e.At
+		before.Instant = before.Instant.Add(-time.Second)
+		earlier = append(earlier, ids.Entries(before, e.Written, e.Writer, answer.Earlier...)...)
 		all = append(all, ids.Entries(e.At, e.Written, e.Writer, answer.Before...)...)
 		all = append(all, e)
 		all = append(all, ids.Entries(e.At, e.Written, e.Writer, answer.After...)...)
 	}
+	all = append(earlier, all...)
 	if len(all) > len(entries) {
 		for i := range all {
 			all[i].ID = book.EntryID(ids.Next())
