@@ -1,6 +1,7 @@
 package state
 
 import (
+	"fmt"
 	"slices"
 
 	"lidmark/domain/book"
@@ -14,27 +15,11 @@ import (
 func (s State) settled(a *Asked) (State, []Effect) {
 	ids := s.Pen.IDs
 	ids.Deed()
-	var waits *rules.Question
-	given := a.Given
-	entries, keep := rules.Settle(s.season(), a.Entries, &ids, func(q rules.Question) rules.Answer {
-		if len(given) == 0 {
-			if waits == nil {
-				waits = &q
-			}
-			return rules.Answer{}
-		}
-		key := given[0]
-		given = given[1:]
-		for _, answer := range q.Answers {
-			if answer.Key == key {
-				return answer
-			}
-		}
-		return rules.Answer{} // left open in the book
-	})
-	if waits != nil {
+	answers := answering{given: a.Given, alike: map[string]string{}}
+	entries, keep := rules.Settle(s.season(), a.Entries, &ids, answers.answer)
+	if answers.waits != nil {
 		asked := *a
-		asked.Asks, asked.Answers = waits.Asks, options(*waits)
+		asked.Asks, asked.Answers = answers.asks(), options(*answers.waits)
 		s.Asked = &asked
 		return s, nil
 	}
@@ -50,6 +35,49 @@ func (s State) settled(a *Asked) (State, []Effect) {
 		s = s.walkOn(typed)
 	}
 	return s, effects
+}
+
+// answering gives questions the answers that were given so far.
+type answering struct {
+	given []string          // keys, in the order of the questions
+	alike map[string]string // the keys given to questions that are answered together
+	waits *rules.Question   // the first without an answer
+	more  int               // those behind it that are answered with it
+}
+
+// answer is the answer to a question; none where it waits, or was left open.
+func (a *answering) answer(q rules.Question) rules.Answer {
+	key, said := a.alike[q.Alike]
+	switch {
+	case said:
+	case a.waits != nil:
+		if q.Alike != "" && q.Alike == a.waits.Alike {
+			a.more++
+		}
+		return rules.Answer{}
+	case len(a.given) == 0:
+		a.waits = &q
+		return rules.Answer{}
+	default:
+		key, a.given = a.given[0], a.given[1:]
+		if q.Alike != "" {
+			a.alike[q.Alike] = key
+		}
+	}
+	for _, answer := range q.Answers {
+		if answer.Key == key {
+			return answer
+		}
+	}
+	return rules.Answer{}
+}
+
+// asks is the question that waits, with how many are answered with it.
+func (a *answering) asks() string {
+	if a.more == 0 {
+		return a.waits.Asks
+	}
+	return fmt.Sprintf("%s Just so %s more", a.waits.Asks, counted(a.more, "nuc"))
 }
 
 // options are the answers to a question.

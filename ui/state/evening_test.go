@@ -154,8 +154,8 @@ func TestTheEveningTypedByTwo(t *testing.T) {
 	}
 	w.types("C8 done")
 	w.types("D1-D12 c4")
-	if row := w.Walk.Rows[len(w.Walk.Rows)-1]; row.By != "Jon" || row.Twice {
-		t.Errorf("the last row is by %q, twice %v; want Jon's, once", row.By, row.Twice)
+	if row := w.Walk.Rows[len(w.Walk.Rows)-2]; row.By != "Jon" || row.Twice {
+		t.Errorf("the last row of a nuc is by %q, twice %v; want Jon's, once", row.By, row.Twice)
 	}
 	if n := len(w.Walk.Twins); n != 12 {
 		t.Fatalf("%d lines stand twice, want 12", n)
@@ -344,8 +344,8 @@ func TestAllNucsOfTheYard(t *testing.T) {
 	w := inTheEvening(t, yardOfTheEvening())
 	before := len(w.Walk.Rows)
 	w.press("W", state.Alt)
-	if len(w.Walk.Rows) != 49 || before != 48 {
-		t.Errorf("%d rows, before %d; want all 49", len(w.Walk.Rows), before)
+	if len(w.Walk.Rows) != 49+1 || before != 48+1 {
+		t.Errorf("%d rows, before %d; want all 49 and the line for any nuc", len(w.Walk.Rows), before)
 	}
 }
 
@@ -385,7 +385,7 @@ func TestWhatFollowsIsSaidWhileTyping(t *testing.T) {
 		t.Errorf("reads back %q, next %q", says.Back, says.Next)
 	}
 	w.press("Return").save()
-	if lid := w.Walk.Lid(booktest.Nuc("A1")); lid.Presumed.Condition != book.Cell || !lid.Presumed.LookBest.Equal(says.After.Presumed.LookBest) {
+	if lid := w.Walk.Lid(w.row("A1")); lid.Presumed.Condition != book.Cell || !lid.Presumed.LookBest.Equal(says.After.Presumed.LookBest) {
 		t.Errorf("the lid became %v, look %v; foretold was look %v", lid.Presumed.Condition, lid.Presumed.LookBest, says.After.Presumed.LookBest)
 	}
 }

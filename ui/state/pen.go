@@ -82,7 +82,7 @@ func (s State) enterIn(name string) (State, []Effect) {
 // changed is the window after the field of a name was edited.
 func (s State) changed(name string) State {
 	if name == WalkField && s.Walk != nil {
-		return s.lineDrafted().says()
+		return s.lineDrafted().says().rowShown()
 	}
 	if startField(name) || listField(name) {
 		return s.startChanged(name)

@@ -21,7 +21,7 @@ type Walk struct {
 	All     bool   // rows for all nucs, not only for those of the day
 	Reader  string // who reads aloud; "" when nobody does
 	Rows    []WalkRow
-	At      RowName // the row that is typed into; the zero name is none
+	At      RowName // the row that is typed into
 	Says    LineSays
 	Refused string // what was typed when Enter found that it makes no sense
 	Closing []rules.Closing
@@ -158,6 +158,9 @@ func (s State) walked(before State) State {
 		if !s.Walk.has(s.Walk.At) {
 			s = s.rowOpened(s.Walk.openBehind(s.Walk.behind))
 		}
+		s = s.rowShown()
+	case s.Asked != before.Asked || s.Size() != before.Size():
+		s = s.rowShown()
 	}
 	if s.Walk != nil && s.Form == nil && (s.Focus == scene.Ref{} || before.Form != nil) {
 		s.Focus = FieldNamed(WalkField)

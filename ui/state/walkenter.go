@@ -2,6 +2,7 @@ package state
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 	"strings"
 
@@ -65,9 +66,7 @@ func (s State) walkWritten(t TypedLine) (State, []Effect) {
 	} else {
 		asked.Entries = s.strikes(&t.ids, row.entries)
 	}
-	for _, section := range t.Sections {
-		asked.Entries = append(asked.Entries, t.ids.Entries(section.At, s.Now, s.Pen.Writer, section.Facts...)...)
-	}
+	asked.Entries = append(asked.Entries, t.Entries(&t.ids, s.Now, s.Pen.Writer)...)
 	s.Pen.IDs = t.ids
 	return s.settled(&asked)
 }
@@ -91,7 +90,8 @@ func (s State) walkWords(row WalkRow) string {
 
 // walkOn is the walk gone on after its line was given to the book: behind the nuc
 // of which it told, behind the first of several, so that those left out come next.
-// After a line about a nuc that lies before the row it stays in its row.
+// After a line about a nuc that lies before the row it stays in its row, and so
+// does the line for any nuc.
 func (s State) walkOn(typed []Typed) State {
 	row, _ := s.Walk.Row()
 	s = s.WithField(WalkField, Field{}).withoutFields(row.draft())
@@ -112,7 +112,7 @@ func (s State) walkOn(typed []Typed) State {
 			behind, most = first, order
 		}
 	}
-	if most < at || most < 0 {
+	if most < at || most < 0 || row.Any() {
 		return s
 	}
 	return s.withWalk(func(w *Walk) { w.At, w.behind = RowName{Deed: -1}, behind })
@@ -142,7 +142,12 @@ func (s State) lineDrafted() State {
 func (s State) RowDraft(row WalkRow) string { return s.Typed(row.draft()) }
 
 // draft is the name of the field that keeps what stands unwritten in a row.
-func (r RowName) draft() string { return WalkField + "." + r.Nuc.String() }
+func (r RowName) draft() string {
+	if r.Nuc.IsZero() {
+		return fmt.Sprintf("%s.%d.%d.", WalkField, r.Deed, r.Part)
+	}
+	return WalkField + "." + r.Nuc.String()
+}
 
 // rowStep goes to the next row, or to the one before.
 func rowStep(by int) func(State) (State, []Effect) {

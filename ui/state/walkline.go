@@ -37,7 +37,11 @@ func (s State) walkLine() TypedLine {
 		View: w.view, Day: w.Day, Part: w.Part, Yard: w.Yard, Planned: w.Before.Sheet(),
 		Named: w.named,
 	}
-	if row, ok := w.Row(); ok && len(row.Nucs) == 1 {
+	row, _ := w.Row()
+	for _, e := range row.entries {
+		c.Instead = append(c.Instead, e.ID)
+	}
+	if len(row.Nucs) == 1 {
 		c.Nuc = row.Nucs[0]
 		c.Yard = w.view.Nuc(c.Nuc).Yard
 	}
@@ -120,14 +124,12 @@ func (s State) trial(id book.NucID, t TypedLine) *Nuc {
 	}
 	ids := t.ids
 	on := w.view.On()
-	for _, section := range t.Sections {
-		for _, f := range section.Facts {
-			if nucIn(f) == id {
-				entries = append(entries, ids.Entries(section.At, s.Now, s.Pen.Writer, f)...)
-			}
+	for _, e := range t.Entries(&ids, s.Now, s.Pen.Writer) {
+		if nucIn(e.Fact) == id {
+			entries = append(entries, e)
 		}
-		if section.At.Instant.After(on) {
-			on = section.At.Instant
+		if e.At.Instant.After(on) {
+			on = e.At.Instant
 		}
 	}
 	view := book.NewSeason(w.zones, entries).At(on)

@@ -33,12 +33,19 @@ type WalkRow struct {
 	Twice   bool   // somebody typed it before
 
 	entries []book.Entry
+	like    book.NucID // the nuc whose lid is that of the row
 }
 
 // Ref names the row in a scene.
 func (r RowName) Ref() scene.Ref {
 	return scene.Ref{Kind: RowRef, ID: fmt.Sprintf("%s %d", r.Nuc, r.Deed), Part: fmt.Sprint(r.Part)}
 }
+
+// anyNuc names the last line of a walk, which is open for any nuc.
+var anyNuc = RowName{Part: 1}
+
+// Any tells whether the row is the last line, which is open for any nuc.
+func (r RowName) Any() bool { return r == anyNuc }
 
 // Open tells whether nothing was written in the row.
 func (r WalkRow) Open() bool { return len(r.entries) == 0 }
@@ -133,15 +140,37 @@ func partOf(typed []Typed, part int, f book.Fact) int {
 	return part
 }
 
+// likeMost is the first of nucs that stand as most of them do.
+func (m rowMaker) likeMost(nucs []book.NucID) book.NucID {
+	type look struct {
+		condition book.Condition
+		seen      bool
+	}
+	var most look
+	count, first := map[look]int{}, map[look]book.NucID{}
+	for _, id := range nucs {
+		p := m.course.Of(m.view.Nuc(id))
+		l := look{p.Condition, p.Seen}
+		if count[l]++; count[l] == 1 {
+			first[l] = id
+		}
+		if count[l] > count[most] {
+			most = l
+		}
+	}
+	return first[most]
+}
+
 // file puts a row where it is found again.
 func (m rowMaker) file(row WalkRow) {
 	switch len(row.Nucs) {
 	case 0:
 		m.many[book.NucID{}] = append(m.many[book.NucID{}], row)
 	case 1:
-		row.Nuc = row.Nucs[0]
+		row.Nuc, row.like = row.Nucs[0], row.Nucs[0]
 		m.of[row.Nuc] = append(m.of[row.Nuc], row)
 	default:
+		row.like = m.likeMost(row.Nucs)
 		m.many[row.Nucs[0]] = append(m.many[row.Nucs[0]], row)
 		for _, id := range row.Nucs {
 			m.covered[id] = true
@@ -209,7 +238,7 @@ func (m rowMaker) ordered() []WalkRow {
 			rows = append(rows, WalkRow{RowName: RowName{Nuc: id}, Nucs: m.ids[i : i+1 : i+1], Title: n.Name, Planned: m.plan[id]})
 		}
 	}
-	return rows
+	return append(rows, WalkRow{RowName: anyNuc})
 }
 
 // titled are rows of several nucs by the name of the first and the last.
@@ -255,15 +284,15 @@ func (w *Walk) index(name RowName) int {
 func (w *Walk) has(name RowName) bool { return w.index(name) >= 0 }
 
 // nextOpen is the next open row behind a row, from the first one on where there
-// is none; the zero name when all are written.
+// is none; the line for any nuc when all are written.
 func (w *Walk) nextOpen(name RowName) RowName {
 	at := w.index(name)
 	for i := range w.Rows {
-		if row := w.Rows[(at+1+i)%len(w.Rows)]; row.Open() {
+		if row := w.Rows[(at+1+i)%len(w.Rows)]; row.Open() && !row.Any() {
 			return row.RowName
 		}
 	}
-	return RowName{}
+	return anyNuc
 }
 
 // openBehind is the next open row behind those of a nuc, as [Walk.nextOpen] finds
@@ -287,8 +316,9 @@ func (w *Walk) order(id book.NucID) int {
 	return -1
 }
 
-// Lid is a nuc as it stands with all that was written.
-func (w *Walk) Lid(id book.NucID) *Nuc {
-	n := w.view.Nuc(id)
+// Lid is a nuc as it stands with all that was written; of a row of several the
+// first of those that stand as most of them do.
+func (w *Walk) Lid(row WalkRow) *Nuc {
+	n := w.view.Nuc(row.like)
 	return &Nuc{Nuc: n, Presumed: w.course.Of(n), reading: w.Before}
 }

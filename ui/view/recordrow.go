@@ -125,7 +125,7 @@ func (d recordDraw) lidAfter(row state.WalkRow, y float64) {
 	if row.Many() {
 		d.right(d.after-18, y+5, fmt.Sprintf("%d ×", len(row.Nucs)), ink2(13))
 	}
-	d.add(d.becomes(d.w.Lid(row.Nucs[0]), at(d.after, y), 24))
+	d.add(d.becomes(d.w.Lid(row), at(d.after, y), 24))
 }
 
 // becomes is a lid as it stands when a line is written: seen just now, with the
