@@ -89,7 +89,7 @@ const (
 // their file ends.
 var openForms = [...]struct{ command, does, ending string }{
 	AllEntries:   {"take out entries", "all entries, as JSON Lines", ".jsonl"},
-	NucTable:     {"take out nucs", "the nucs on the day looked at, as a table (CSV; XLSX if its name ends so)", ".csv"},
+	NucTable:     {"take out nucs", "the nucs on the day looked at, as a table (CSV or XLSX)", ".csv"},
 	BatchTable:   {"take out batches", "the batches, as a table (CSV or XLSX)", ".csv"},
 	LookTable:    {"take out looks", "all looks, as a table (CSV or XLSX)", ".csv"},
 	CalendarFile: {"take out calendar", "deadlines with alarms, as a calendar file (iCalendar)", ".ics"},

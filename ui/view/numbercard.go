@@ -32,7 +32,7 @@ func (c *cardDraw) number(n practice.Number) {
 	if wrong != "" {
 		c.para(sentence(wrong), ink(13).semi().as(scene.Act), 2)
 	} else {
-		c.para("Allowed "+c.s.NumberSaid(n.Key, n.Min)+" to "+c.s.NumberSaid(n.Key, n.Max)+" "+in, ink2(13), 1)
+		c.para("Allowed "+c.s.NumberRange(n), ink2(13), 1)
 	}
 	c.y += 4
 	now := c.s.Present().Numbers().Get(n.Key)

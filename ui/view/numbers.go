@@ -132,7 +132,11 @@ func (p *sheet) numberLine(n state.NumberLine, row scene.Area, c numberColumns) 
 	}
 	p.right(c.value, y, p.s.NumberSaid(n.Key, n.Default), standard)
 	if c.allowed > 0 {
-		p.right(c.allowed, y, p.s.NumberSaid(n.Key, n.Min)+"–"+p.s.NumberSaid(n.Key, n.Max), ink2(13))
+		dash := "–"
+		if n.Min < 0 {
+			dash = " to "
+		}
+		p.right(c.allowed, y, p.s.NumberSaid(n.Key, n.Min)+dash+p.s.NumberSaid(n.Key, n.Max), ink2(13))
 	}
 	if c.source > 0 {
 		p.howSure(c.source, y, n.Number, cmp.Or(c.uses, c.end)-12)
