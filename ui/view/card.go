@@ -45,7 +45,7 @@ func (p *sheet) card() {
 
 // CardMost is how far the card can be scrolled, dp.
 func CardMost(s state.State, m scene.Measurer) float64 {
-	p := &sheet{measure: m, s: s, l: s.Layout()}
+	p := newSheet(s, m)
 	if s.Book != nil && s.Room == state.About && s.Fill == state.NoFill {
 		_, most := p.pageScroll()
 		return most
@@ -60,7 +60,7 @@ func CardMost(s state.State, m scene.Measurer) float64 {
 // CardAt is how far the card is scrolled as it is drawn, dp: where the keys go is
 // brought into sight.
 func CardAt(s state.State, m scene.Measurer) float64 {
-	p := &sheet{measure: m, s: s, l: s.Layout()}
+	p := newSheet(s, m)
 	if s.Book != nil && s.Room == state.About && s.Fill == state.NoFill {
 		offset, _ := p.pageScroll()
 		return offset

@@ -165,3 +165,17 @@ func TestACardOfNothing(t *testing.T) {
 		t.Errorf("the card of an empty book says %q", all)
 	}
 }
+
+// How far a card can be scrolled is asked of every kind of card, also of those
+// that draw lids.
+func TestEveryCardTellsHowFarItScrolls(t *testing.T) {
+	s := open(t)
+	s.Height = 600
+	r := s.Reading()
+	for _, sub := range []book.Subject{r.Nucs[0].Nuc.Nuc.Subject(), r.Batches()[3].Batch.Subject(), r.Nucs[0].Yard.Subject()} {
+		s.Selection = state.Select(sub)
+		if most := view.CardMost(s, typewriter{}); most < 0 || view.CardAt(s, typewriter{}) > most {
+			t.Errorf("%s: scrolls by %.0f", sub.Kind, most)
+		}
+	}
+}

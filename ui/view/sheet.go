@@ -19,6 +19,14 @@ type sheet struct {
 	names      []func()   // what is written over the handle of the day
 }
 
+// newSheet is an empty scene of a state. What every lid needs is asked for once.
+func newSheet(s state.State, m scene.Measurer) *sheet {
+	return &sheet{
+		measure: m, s: s, l: s.Layout(),
+		reading: s.Reading(), away: s.Away(), hoverBatch: state.SubjectOf(s.Hover.Ref),
+	}
+}
+
 // font is a look of text.
 type font struct {
 	size   float64

@@ -131,7 +131,8 @@ func mostPlaces(r *state.Reading) (most int) {
 // inert draws a part of another state's window that only is to be looked at: no
 // part of it can be pointed at.
 func (d *stepDraw) inert(s state.State, l state.Layout, draw func(q *sheet)) {
-	q := &sheet{measure: d.measure, s: s, l: l, reading: s.Reading(), away: s.Away()}
+	q := newSheet(s, d.measure)
+	q.l = l
 	draw(q)
 	d.add(untagged(q.marks)...)
 }

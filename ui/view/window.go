@@ -8,11 +8,7 @@ import (
 // Window is the whole window as a scene, in dp at text size 1.0; paint it at
 // the text size.
 func Window(s state.State, m scene.Measurer) scene.Scene {
-	p := &sheet{measure: m, s: s, l: s.Layout()}
-	if s.Book != nil {
-		p.reading, p.away = s.Reading(), s.Away()
-		p.hoverBatch = state.SubjectOf(s.Hover.Ref)
-	}
+	p := newSheet(s, m)
 	p.rect(p.l.Window, scene.Ground)
 	switch {
 	case s.Fill != state.NoFill:
