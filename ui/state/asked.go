@@ -77,7 +77,7 @@ func (a *answering) asks() string {
 	if a.more == 0 {
 		return a.waits.Asks
 	}
-	return fmt.Sprintf("%s Just so %s more", a.waits.Asks, counted(a.more, "nuc"))
+	return fmt.Sprintf("%s The same of %s", a.waits.Asks, counted(a.more, "more nuc"))
 }
 
 // options are the answers to a question.

@@ -63,7 +63,7 @@ func TestCellsAfterTheNucsWereMadeUp(t *testing.T) {
 // TestCellsInNucsNobodyMadeUp: one question for all of the row, answered once.
 func TestCellsInNucsNobodyMadeUp(t *testing.T) {
 	w := inTheEvening(t, bareYard()).write("A1-A10 c1 s4").press("Return")
-	if w.Asked == nil || w.Asked.Asks != "A1 was not made up by then: made up before? Just so 9 nucs more" {
+	if w.Asked == nil || w.Asked.Asks != "A1 was not made up by then: made up before? The same of 9 more nucs" {
 		t.Fatalf("asked %+v", w.Asked)
 	}
 	if w.press("1").save(); w.Asked != nil {
@@ -86,7 +86,7 @@ func TestCellsInNucsNobodyMadeUp(t *testing.T) {
 // book has later that day is told before it.
 func TestMadeUpBeforeThoughWrittenLater(t *testing.T) {
 	w := inTheEvening(t, madeUpInTheEvening()).write("A1-A3 c1 s4 @pm").press("Return")
-	if w.Asked == nil || w.Asked.Asks != "A1 was not made up by then, but at 20:12: made up before? Just so 2 nucs more" {
+	if w.Asked == nil || w.Asked.Asks != "A1 was not made up by then, but at 20:12: made up before? The same of 2 more nucs" {
 		t.Fatalf("asked %+v", w.Asked)
 	}
 	w.press("1").save()

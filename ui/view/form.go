@@ -145,24 +145,66 @@ func (c *cardDraw) missing(says state.FormSays) string {
 }
 
 // askedSheet draws the question that waits, over the window's foot: it is
-// answered with one key.
+// answered with one key. Question and answers take as many lines as they need.
 func (p *sheet) askedSheet() {
 	a := p.s.Asked
 	if a == nil || p.s.Walk != nil && p.s.Form == nil {
 		return // the row of the walk asks
 	}
+	const edge, rise, pitch = 20.0, 16.0, 30.0
+	f := ink(15).bold().as(scene.Act)
 	w := min(p.l.Window.W-40, 760)
-	box := scene.Area{X: (p.l.Window.W - w) / 2, W: w, H: 96}
+	box := scene.Area{X: (p.l.Window.W - w) / 2, W: w}
+	room := w - 2*edge
+	asks := len(scene.Wrap(p.measure, p.say(sentence(a.Asks)), f.size, f.weight, room))
+	const said = "one key; Enter leaves it open"
+	ends, rows := p.answerRows(a.Answers, room)
+	beside := ends+p.width(said, ink2(13)) < room
+	if !beside {
+		rows++
+	}
+	head := float64(asks)*scene.LineHeight(f.size) + rise
+	box.H = head + float64(rows)*pitch + rise
 	box.Y = p.l.Foot.Y - box.H - 16
 	p.add(scene.Rect{Area: box, Radius: 5, Fill: scene.ActTint, Stroke: stroke(scene.Act, 1.5)})
-	p.fit(box.X+20, box.Y+32, sentence(a.Asks), ink(15).bold().as(scene.Act), box.Right()-20)
-	x := box.X + 20
-	for _, o := range a.Answers {
-		x = p.answerKey(x, box.Y+52, o) + 22
+	p.wrap(box.X+edge, box.Y+rise+f.size, sentence(a.Asks), f, room, asks)
+	p.answers(a.Answers, box.X+edge, box.Y+head+4, room, pitch)
+	p.right(box.Right()-edge, box.Bottom()-rise-7, said, ink2(13))
+}
+
+// answerGap parts an answer from the next.
+const answerGap = 22.0
+
+// answerWidth is how wide an answer is with its key.
+func (p *sheet) answerWidth(o state.Option) float64 {
+	return 30 + p.width(strings.TrimSpace(o.Word), ink(14))
+}
+
+// answerRows is how many lines answers take in a width, and where the last line
+// ends.
+func (p *sheet) answerRows(all []state.Option, room float64) (ends float64, rows int) {
+	rows = 1
+	for _, o := range all {
+		w := p.answerWidth(o)
+		if ends > 0 && ends+w > room {
+			ends, rows = 0, rows+1
+		}
+		ends += w + answerGap
 	}
-	if said := "one key; Enter leaves it open"; x+p.width(said, ink2(13)) < box.Right()-20 {
-		p.right(box.Right()-20, box.Y+70, said, ink2(13))
+	return ends, rows
+}
+
+// answers draws answers with their keys, over as many lines as they need, and
+// gives where the last one ends.
+func (p *sheet) answers(all []state.Option, left, y, room, pitch float64) scene.Point {
+	x := left
+	for _, o := range all {
+		if x > left && x+p.answerWidth(o) > left+room {
+			x, y = left, y+pitch
+		}
+		x = p.answerKey(x, y, o) + answerGap
 	}
+	return at(x, y)
 }
 
 // answerKey draws an answer with the key that gives it, and gives where it ends.

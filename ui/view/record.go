@@ -145,11 +145,6 @@ func (d recordDraw) whoWords() string {
 // rows draws the rows that show.
 func (d recordDraw) rows() {
 	a := d.Body
-	if len(d.w.Rows) == 0 {
-		y := d.wrap(a.X+state.Edge, a.Y+36, "Nothing was planned on "+d.w.Day.Short()+", and nothing is written of it", ink(16).semi(), a.W-2*state.Edge, 2)
-		d.wrap(a.X+state.Edge, y+4, "Take all nucs to type in what was seen and done, or another day.", ink2(14), a.W-2*state.Edge, 3)
-		return
-	}
 	from, to := d.Shown()
 	for i := from; i < to; i++ {
 		row := scene.Area{X: a.X, Y: a.Y + d.Y(i) - d.Offset, W: a.W, H: d.H(i)}
@@ -161,4 +156,14 @@ func (d recordDraw) rows() {
 		d.rule(a.X+state.Edge, row.Bottom(), a.Right()-state.Edge, row.Bottom(), scene.Hair)
 	}
 	d.scrollBar(a, d.Offset, d.All())
+	if len(d.w.Rows) == 1 {
+		d.nothing(a.Y + d.All())
+	}
+}
+
+// nothing says below the line for any nuc that there are no others.
+func (d recordDraw) nothing(y float64) {
+	x, w := d.area.X+state.Edge, d.area.W-2*state.Edge
+	y = d.wrap(x, y+36, "Nothing was planned on "+d.w.Day.Short()+", and nothing is written of it", ink(16).semi(), w, 2)
+	d.wrap(x, y+4, "Type nuc by nuc into the line above, or take all nucs, or another day.", ink2(14), w, 3)
 }

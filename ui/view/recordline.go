@@ -42,11 +42,19 @@ func (d recordDraw) current(row state.WalkRow, a scene.Area) {
 	case says.Line.Trouble != "":
 		d.wrap(field.X+10, field.Bottom()+20, sentence(says.Line.Trouble), ink(13).as(scene.Act), d.after-field.X-10, 2)
 	case d.s.Typed(state.WalkField) == "":
-		d.fit(d.typed, field.Bottom()+21, "what was seen and done, like q e b4 s6 /, or done for what was planned", ink2(13), d.leaderEnd())
+		d.fit(d.typed, field.Bottom()+21, lineHint(row), ink2(13), d.leaderEnd())
 	default:
 		d.leaders(field)
 	}
 	d.reading(row, a)
+}
+
+// lineHint says what can be typed into a row.
+func lineHint(row state.WalkRow) string {
+	if row.Any() {
+		return "which nuc? A3 e s5, or several: A1-A10 c4 s4"
+	}
+	return "what was seen and done, like q e b4 s6 /, or done for what was planned"
 }
 
 // reading writes what the line reads back as, what follows, and what Enter does.
@@ -97,6 +105,8 @@ func (d recordDraw) hint(row state.WalkRow, a scene.Area, ready bool) float64 {
 // enterWords say what Enter does.
 func (d recordDraw) enterWords(row state.WalkRow) string {
 	switch {
+	case d.s.Typed(state.WalkField) == "" && d.w.Done == d.w.Nucs && row.Any():
+		return "Alt+K  close the walk"
 	case d.s.Typed(state.WalkField) == "" || d.s.Typed(state.WalkField) == row.Typed:
 		return "Enter  go on"
 	case !row.Open():
@@ -199,20 +209,13 @@ func (d recordDraw) asked(a scene.Area) {
 	asked := d.s.Asked
 	f := ink(14).bold().as(scene.Act)
 	y := d.wrap(a.X, a.Y+19, sentence(asked.Asks), f, a.W, 2)
-	x := a.X
 	const high = 27.0
-	y -= 12
-	for _, o := range asked.Answers {
-		if w := 30 + d.width(strings.TrimSpace(o.Word), ink(14)); x > a.X && x+w > a.Right() {
-			x, y = a.X, y+high
-		}
-		x = d.answerKey(x, y, o) + 22
-	}
+	end := d.answers(asked.Answers, a.X, y-12, a.W, high)
 	said := "one key; Enter leaves it open"
 	if asked.Twice != "" {
 		said = "the same words, one after the other"
 	}
-	if x+d.width(said, ink2(13)) < a.Right() {
-		d.right(a.Right(), y+17, said, ink2(13))
+	if end.X+d.width(said, ink2(13)) < a.Right() {
+		d.right(a.Right(), end.Y+17, said, ink2(13))
 	}
 }

@@ -45,7 +45,10 @@ func (d recordDraw) row(row state.WalkRow, a scene.Area) {
 
 // rowReason is the one line that a row shows when the pointer rests on it.
 func (d recordDraw) rowReason(row state.WalkRow) string {
-	if row.Open() {
+	switch {
+	case row.Any():
+		return "a line for any nuc, like A3 e s5"
+	case row.Open():
 		return strings.TrimSpace(row.Title + "  " + row.Planned)
 	}
 	return row.Title + "  " + d.backWords(row)
@@ -54,6 +57,10 @@ func (d recordDraw) rowReason(row state.WalkRow) string {
 // subject draws the lids before, the name, and what was planned.
 func (d recordDraw) subject(row state.WalkRow, y float64) {
 	r := d.s.Reading()
+	if row.Any() {
+		d.fit(d.name, y+5, "any nuc", ink2(15).semi(), d.typed-12)
+		return
+	}
 	end := d.plan - 6
 	if row.Many() {
 		const most, pitch = 3, 7.0
