@@ -30,6 +30,7 @@ type item struct {
 
 	holds     book.Condition
 	saysHolds bool
+	asksYear  bool // a day of it has no year, and nobody said which
 }
 
 func (it *item) good() bool { return !it.Skipped && len(it.Mistakes) == 0 }
@@ -40,12 +41,12 @@ func (r *reading) wrong(it *item, in Column, f fault) {
 }
 
 // item reads the cells of a row, each by its column.
-func (r *reading) item(row *RowRead) *item {
-	it := &item{RowRead: row}
+func (r *reading) item(it *item) {
+	row := it.RowRead
 	if row.Row.Trouble != "" {
 		what, do, _ := strings.Cut(row.Row.Trouble, ": ")
 		r.wrong(it, Ignored, fault{what, do})
-		return it
+		return
 	}
 	for i, c := range r.Columns {
 		cell := row.Row.Cell(i + 1)
@@ -55,12 +56,11 @@ func (r *reading) item(row *RowRead) *item {
 		if f := columns[c].take(r, it, cell); f != (fault{}) {
 			it.Mistakes = append(it.Mistakes, Mistake{row.Row.Number, i + 1, f.what, f.do})
 			d, ok := splitDate(cell.Text)
-			r.result.AsksYear = r.result.AsksYear || c.Day() && ok && d.year < 0 && r.Year == 0
+			it.asksYear = it.asksYear || c.Day() && ok && d.year < 0 && r.Year == 0
 		}
 	}
 	r.find(it)
 	r.plausible(it)
-	return it
 }
 
 // find finds the nuc of a row in the book, or where a new one will stand.

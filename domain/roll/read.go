@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
+	"lidmark/domain/spread"
 )
 
 // reading is a list while it is read.
@@ -35,20 +36,29 @@ func Read(s Sheet, o Options, c Context) Result {
 	if len(r.result.Columns) > 0 {
 		return r.result
 	}
-	for i := range r.result.Rows {
-		row := &r.result.Rows[i]
-		if !row.Skipped {
-			it := r.item(row)
-			r.within(it)
-			r.items = append(r.items, it)
-		}
-	}
+	r.itemsOf(r.result.Rows)
 	for again := true; again; {
 		r.across()
 		again = r.tellAll()
 	}
 	r.count()
 	return r.result
+}
+
+// itemsOf reads all rows that are not left out, each by itself.
+func (r *reading) itemsOf(rows []RowRead) {
+	for i := range rows {
+		if !rows[i].Skipped {
+			r.items = append(r.items, &item{RowRead: &rows[i]})
+		}
+	}
+	spread.Over(len(r.items), func(i int) {
+		r.item(r.items[i])
+		r.within(r.items[i])
+	})
+	for _, it := range r.items {
+		r.result.AsksYear = r.result.AsksYear || it.asksYear
+	}
 }
 
 // rows are the rows below the headings; they become those of the result.
@@ -111,8 +121,10 @@ func (r *reading) tellAll() (again bool) {
 	}
 	r.result.Ground = g.facts
 	v := r.seen()
-	for _, it := range good {
-		if err := r.sense(v, it.Facts); err != nil {
+	errs := make([]error, len(good))
+	spread.Over(len(good), func(i int) { errs[i] = r.sense(v, good[i].Facts) })
+	for i, it := range good {
+		if err := errs[i]; err != nil {
 			what, do := cutLast(err.Error())
 			r.wrong(it, Ignored, fault{what, do})
 			it.Facts = nil

@@ -6,6 +6,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/line"
+	"lidmark/domain/spread"
 )
 
 // inWords says every fact, and every row, in words.
@@ -15,7 +16,8 @@ func (r *reading) inWords(v *book.View, good []*item) {
 		d := &r.result.Ground[i]
 		d.Words = r.dated(line.Words(d.Fact, names), d.At)
 	}
-	for _, it := range good {
+	spread.Over(len(good), func(n int) {
+		it := good[n]
 		var said []string
 		for i := range it.Facts {
 			d := &it.Facts[i]
@@ -29,7 +31,7 @@ func (r *reading) inWords(v *book.View, good []*item) {
 		if len(said) == 0 {
 			it.Words = it.Nuc + it.isNew(v)
 		}
-	}
+	})
 }
 
 // emerged says when a virgin that was put in had walked.

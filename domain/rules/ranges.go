@@ -38,12 +38,27 @@ const (
 // plausible walks the fields of a fact and of what is in them.
 func plausible(kind, path string, v reflect.Value) error {
 	for i := range v.NumField() {
+		if chosen(v.Field(i)) {
+			continue // before its name is looked up, which takes longer than the rest
+		}
 		name, option, _ := strings.Cut(v.Type().Field(i).Tag.Get("json"), ",")
 		if err := plausibleField(kind, path+name, option == "", v.Field(i)); err != nil {
 			return err
 		}
 	}
 	return nil
+}
+
+// chosen tells whether a value is one of those there are, whatever it is: yes or
+// no, a word, an id.
+func chosen(v reflect.Value) bool {
+	switch v.Kind() {
+	case reflect.Bool, reflect.Uint8:
+		return true
+	case reflect.Array:
+		return v.Type().Elem().Kind() == reflect.Uint8
+	}
+	return false
 }
 
 // plausibleField looks at one field; needed tells that it cannot be left out.
