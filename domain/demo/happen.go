@@ -1,6 +1,8 @@
 package demo
 
 import (
+	"fmt"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
@@ -115,8 +117,9 @@ func (v *valley) mistake() {
 
 // tell writes notes, a look put off, and a queen who died in the bank.
 func (v *valley) tell() {
+	waits := batches[5-1]
 	v.write(keeper, v.at(-1, 20, 20), book.Noted{
-		Of: v.batches[5].Subject(), Text: "no time for these, Emil away; 25 still together in the incubator",
+		Of: v.batches[5].Subject(), Text: fmt.Sprintf("%d cells still together in the incubator; nobody free until tomorrow", waits.capped-waits.culled),
 	})
 	v.write(keeper, v.in(-16, calendar.Evening), book.Noted{
 		Of: v.yards[ledge].Subject(), Text: "first warm day after the cold week, drones out at two",

@@ -5,7 +5,7 @@ import (
 	"lidmark/domain/calendar"
 )
 
-const assistant = "Tilda B."
+const neighbour = "Tilda B."
 
 // Free hours of an ordinary working day, of an afternoon and of a free day.
 var (
@@ -21,7 +21,7 @@ var people = []struct {
 }{
 	{keeper, "555 0141", [7]book.FreeHours{freeDay, afterWork, afterWork, freeDay, afterWork, afterWork, freeDay}},
 	{partner, "555 0142", [7]book.FreeHours{freeDay, afterWork, none, afterWork, none, afterWork, freeDay}},
-	{assistant, "555 0177", [7]book.FreeHours{none, none, afternoon, none, afternoon, none, freeDay}},
+	{neighbour, "555 0177", [7]book.FreeHours{none, none, afternoon, none, afternoon, none, freeDay}},
 }
 
 // daysOff are days on which somebody is away, first and last.
@@ -31,9 +31,9 @@ var daysOff = []struct {
 	from, to int
 }{
 	{partner, -33, -31, -29},
-	{assistant, -12, -10, -8},
-	{partner, -4, -2, -1}, // who should have placed the cells of batch 5
-	{assistant, -5, 6, 10},
+	{neighbour, -12, -10, -8},
+	{partner, -4, -2, -1}, // who was to place the cells of batch 5
+	{neighbour, -5, 6, 10},
 }
 
 func (v *valley) settlePeople() {

@@ -20,7 +20,7 @@ var now = time.Date(2027, time.May, 11, 9, 0, 0, 0, time.UTC)
 func hill() founding.Book {
 	mini := founding.Combs{Kind: "mini"}
 	return founding.Book{
-		Yard: "Home Hill", Zone: "Europe/Berlin", Lat: 48, Lon: 11,
+		Yard: "Home Yard", Zone: "Europe/Berlin", Lat: 48, Lon: 11,
 		Rows: []founding.Row{
 			{Names: "A1-A4", PerBox: 1, Combs: mini, Facing: []float64{180}},
 			{Names: "B1-B4, C1", PerBox: 2, Combs: founding.Combs{Sides: 10}, Facing: []float64{90, 270}},
@@ -67,7 +67,7 @@ func TestBookBegins(t *testing.T) {
 		t.Error(diff)
 	}
 	yard := v.HomeYard()
-	if yard.Name != "Home Hill" || yard.Lat != 48 || yard.Lon != 11 || yard.Zone.String() != "Europe/Berlin" {
+	if yard.Name != "Home Yard" || yard.Lat != 48 || yard.Lon != 11 || yard.Zone.String() != "Europe/Berlin" {
 		t.Errorf("the home yard is %+v", yard.YardDescribed)
 	}
 	for e := range v.All() {

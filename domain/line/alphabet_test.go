@@ -51,7 +51,7 @@ func entries(v *book.View) (all []book.Entry) {
 func TestSheet(t *testing.T) {
 	p := &booktest.Pen{}
 	p.At("2027-04-01 08:00").Write(
-		book.YardDescribed{Yard: booktest.Yard("Hill"), Name: "Home Hill", Zone: "UTC", Home: true},
+		book.YardDescribed{Yard: booktest.Yard("Hill"), Name: "Home Yard", Zone: "UTC", Home: true},
 		book.NucNamed{Nuc: booktest.Nuc("A1"), Name: "A1", Sides: 6}, book.NucPlaced{Nuc: booktest.Nuc("A1"), Yard: booktest.Yard("Hill")},
 		book.NucNamed{Nuc: booktest.Nuc("A2"), Name: "A2", Sides: 6}, book.NucPlaced{Nuc: booktest.Nuc("A2"), Yard: booktest.Yard("Hill")})
 	p.At("2027-05-05 18:00").Write(book.Grafted{Batch: booktest.Batch("4"), Number: 4, Larvae: 24, LarvaAge: 18})

@@ -24,7 +24,7 @@ func yard(t testing.TB) *book.View {
 	t.Helper()
 	p := &booktest.Pen{Writer: "Ida"}
 	p.At("2027-04-01 08:00").Write(
-		book.YardDescribed{Yard: booktest.Yard("Hill"), Name: "Home Hill", Zone: "UTC", Home: true},
+		book.YardDescribed{Yard: booktest.Yard("Hill"), Name: "Home Yard", Zone: "UTC", Home: true},
 		book.YardDescribed{Yard: booktest.Yard("Far"), Name: "Far Hill", Zone: "UTC"},
 		book.StandSet{Stand: booktest.Stand("A"), Yard: booktest.Yard("Hill"), Letter: "A", Places: 12},
 		book.StandSet{Stand: booktest.Stand("B"), Yard: booktest.Yard("Hill"), Letter: "B", Places: 6},
@@ -60,7 +60,7 @@ func now(t testing.TB) time.Time {
 	return at
 }
 
-// context reads lines in Home Hill on the evening of 11 May.
+// context reads lines in Home Yard on the evening of 11 May.
 func context(t testing.TB, v *book.View) line.Context {
 	t.Helper()
 	var minted uint64
@@ -152,10 +152,10 @@ func TestParse(t *testing.T) {
 		{"B1–3 q except B2; B4 q", "2 nucs: queen seen, left out: B2; B4: queen seen", []book.Fact{
 			book.Looked{Nuc: b1, Queen: book.QueenSeen}, book.Looked{Nuc: booktest.Nuc("B3"), Queen: book.QueenSeen}, book.Looked{Nuc: b4, Queen: book.QueenSeen},
 		}},
-		{"A 50 looked 41 laying 6 virgins", "A: 50 looked at on A in Home Hill, 41 laying, 6 with a virgin", []book.Fact{
+		{"A 50 looked 41 laying 6 virgins", "A: 50 looked at on A in Home Yard, 41 laying, 6 with a virgin", []book.Fact{
 			book.RowLooked{Yard: booktest.Yard("Hill"), Stand: booktest.Stand("A"), Looked: 50, Laying: 41, Virgins: 6},
 		}},
-		{"yard: 50 looked 41 laying c3", "Home Hill: 50 looked at in Home Hill with batch 3, 41 laying", []book.Fact{
+		{"yard: 50 looked 41 laying c3", "Home Yard: 50 looked at in Home Yard with batch 3, 41 laying", []book.Fact{
 			book.RowLooked{Yard: booktest.Yard("Hill"), Batch: booktest.Batch("3"), Looked: 50, Laying: 41},
 		}},
 		{"a3 q e", "A3: queen seen, eggs", []book.Fact{book.Looked{Nuc: a3, Queen: book.QueenSeen, Eggs: book.SingleEggs}}},
@@ -295,7 +295,7 @@ func TestYardAskedFor(t *testing.T) {
 	c := context(t, yard(t))
 	c.Yard = book.YardID{}
 	_, err := line.Parse("A1 e", c)
-	if want := "column 1: A1 stands in Home Hill and Far Hill; say in which yard you are"; err == nil || err.Error() != want {
+	if want := "column 1: A1 stands in Home Yard and Far Hill; say in which yard you are"; err == nil || err.Error() != want {
 		t.Errorf("Parse of an ambiguous name = %v, want %s", err, want)
 	}
 }

@@ -45,7 +45,7 @@ func (t teller) at(word string, s book.Subject) string {
 	return " " + word + " " + name
 }
 
-// called is a noun and the name behind it, as in "yard Home Hill".
+// called is a noun and the name behind it, as in "yard Home Yard".
 func (t teller) called(what string, s book.Subject) string {
 	if s == t.card || t.names == nil || t.names(s) == "" {
 		return what

@@ -60,7 +60,7 @@ func TestWords(t *testing.T) {
 		{book.United{Nuc: a3, With: booktest.Nuc("B4").Subject()}, "A3 united with B4", "united with B4", "uB4", a3.Subject()},
 		{book.BeesAdded{Nuc: a3, Cups: 1, From: booktest.Colony("S2").Subject()}, "1 cup of bees from S2 into A3", "1 cup of bees from S2 added", "a1", a3.Subject()},
 		{book.WildCellsSearched{In: booktest.Colony("S2").Subject(), Found: 1}, "searched for wild cells in S2: 1 found, broken down", "searched for wild cells: 1 found, broken down", "", booktest.Colony("S2").Subject()},
-		{book.WeatherSeen{Yard: booktest.Yard("Hill"), Day: calendar.Date(2027, 5, 11), Sign: book.HalfFit, High: book.Said(17)}, "weather of Tue 11 May: ± half a day fit to fly, high 17 °C in Home Hill", "weather of Tue 11 May: ± half a day fit to fly, high 17 °C", "", booktest.Yard("Hill").Subject()},
+		{book.WeatherSeen{Yard: booktest.Yard("Hill"), Day: calendar.Date(2027, 5, 11), Sign: book.HalfFit, High: book.Said(17)}, "weather of Tue 11 May: ± half a day fit to fly, high 17 °C in Home Yard", "weather of Tue 11 May: ± half a day fit to fly, high 17 °C", "", booktest.Yard("Hill").Subject()},
 		{book.PersonDescribed{Name: "Ida", Free: [7]book.FreeHours{0: {From: 480, Until: 1200}, 1: {From: 1110, Until: 1230}, 2: {From: 1110, Until: 1230}, 6: {From: 480, Until: 1200}}}, "Ida works bees, free Mon-Tue 18:30-20:30, Sat-Sun 08:00-20:00", "Ida works bees, free Mon-Tue 18:30-20:30, Sat-Sun 08:00-20:00", "", book.Subject{}},
 		{book.Dropped{What: book.Cells, Batch: four, Count: 1}, "1 cell from batch 4 dropped", "1 cell dropped", `"cell dropped"`, four.Subject()},
 		{book.QueenCaught{Nuc: a3, Label: "7"}, "queen caught from A3, cage 7", "queen caught, cage 7", "k7", a3.Subject()},

@@ -1,12 +1,12 @@
 package practice
 
-const combTables = "teaching pages on the Liebefeld way of judging combs, per dm² and side"
+const combTables = "teaching pages on judging combs by the dm², per side"
 
 // beeRows are amounts of bees and brood, how they dwindle, and drones.
 var beeRows = []Number{
 	{
 		Key: CupOfBees, Name: "cup_of_bees", Title: "A cup of bees", Unit: Litre,
-		Default: 0.237, Min: 0.05, Max: 1, Source: "the household cup", Confidence: CommonPractice, Front: true, Used: "bees to take",
+		Default: 0.237, Min: 0.05, Max: 1, Source: "the US cup", Confidence: CommonPractice, Front: true, Used: "bees to take",
 	},
 	{
 		Key: BeesPerCup, Name: "bees_per_cup", Title: "Bees in a cup", Unit: Bees,
@@ -71,11 +71,11 @@ var beeRows = []Number{
 	},
 	{
 		Key: CappedEmergesOver, Name: "capped_emerges_over", Title: "Capped brood emerges over", Unit: Day,
-		Default: 12, Min: 11, Max: 12.5, Source: "text books", Confidence: FromMemory, Used: "bees to come",
+		Default: 12, Min: 11, Max: 12.5, Source: "textbooks", Confidence: FromMemory, Used: "bees to come",
 	},
 	{
 		Key: ForagingFromAge, Name: "foraging_from_age", Title: "Bees forage over, age", Unit: Day,
-		Default: 18, Min: 7, Max: 28, Source: "about 21 d in text books, sooner in small units", Confidence: FromMemory, Used: "bees that dwindle",
+		Default: 18, Min: 7, Max: 28, Source: "about 21 d in textbooks, sooner in small units", Confidence: FromMemory, Used: "bees that dwindle",
 	},
 	{
 		Key: WorkerLifeMost, Name: "worker_life_most", Title: "Oldest worker in summer", Unit: Day,

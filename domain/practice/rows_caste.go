@@ -10,7 +10,7 @@ const (
 	fellMorse1984   = "Fell & Morse 1984, Insectes Soc, read in its abstract"
 	noSource        = "no source found"
 	breedersTable   = "breeders' printed rearing tables, which differ by a day or two"
-	schoolSlides    = "slides of a bee-keeping course, ± 1 d"
+	schoolSlides    = "slides of a beekeeping course, ± 1 d"
 	partonLogan1981 = "Parton & Logan 1981, Agric Meteorol 23:205-216 (air at 150 cm)"
 )
 

@@ -27,7 +27,7 @@ var queenRows = []Number{
 	},
 	{
 		Key: MatingToFirstEgg, Name: "mating_to_first_egg", Title: "Mating to first egg", Unit: Day,
-		Default: 3, Min: 2, Max: 5, Source: "2.8 to 3.4 d: an Egyptian trial, authors and year not noted", Confidence: Taught, Used: ForReference,
+		Default: 3, Min: 2, Max: 5, Source: "2.8 to 3.4 d: a trial whose authors and year were not noted", Confidence: Taught, Used: ForReference,
 	},
 	{
 		Key: FirstEggsHalfBy, Name: "first_eggs_half_by", Title: "First eggs: half by", Unit: Day,

@@ -50,7 +50,7 @@ var rateRows = []Number{
 	},
 	{
 		Key: VirginBankSurvival, Name: "virgin_bank_survival", Title: "Virgins alive in the bank", Unit: Share,
-		Default: 0.77, Min: 0.4, Max: 1, Source: "0.774 in queenless, 0.680 in queenright colonies, 3 to 30 d: an Egyptian trial, authors and year not noted", Confidence: Taught,
+		Default: 0.77, Min: 0.4, Max: 1, Source: "0.774 in queenless, 0.680 in queenright colonies, 3 to 30 d: a trial whose authors and year were not noted", Confidence: Taught,
 		Used: "bank limits",
 	},
 	{
