@@ -51,9 +51,9 @@ func (n *number[T]) Set(text string) error {
 	case err != nil || math.IsNaN(x) || math.IsInf(x, 0), whole && x != math.Trunc(x):
 		return errors.New(n.like(whole))
 	case x < 0 && !n.signed:
-		return errors.New("less than nothing, write 0 or more")
+		return errors.New("below 0, write 0 or more")
 	case whole && math.Abs(x) > math.MaxInt32:
-		return errors.New("nobody counts so far, " + n.like(whole))
+		return errors.New("that is too large, " + n.like(whole))
 	}
 	*n.to = T(x)
 	return nil
@@ -95,7 +95,7 @@ func (f ageFlag) Set(text string) error {
 	case err != nil:
 		return errors.New("write the hours, like 18h")
 	case d < 0:
-		return errors.New("less than nothing, write the hours, like 18h")
+		return errors.New("below 0, write the hours, like 18h")
 	}
 	*f.to = d
 	return nil

@@ -138,7 +138,7 @@ seen and done. It tells what needs you, by when and why.
 
 A book is one file ending in .lidmark. Begin with
 
-  lidbook new hill.lidmark --yard "Home Hill" --zone Europe/Berlin --boxes A1-A12 --kind mini --person Ida
+  lidbook new hill.lidmark --yard "Home Yard" --zone Europe/Berlin --boxes A1-A12 --kind mini --person Ida
   lidbook graft --larvae 24 --on "yesterday 18:00"
   lidbook makeup A1-A12 --cups 3
   lidbook today

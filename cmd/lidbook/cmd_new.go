@@ -19,7 +19,7 @@ func newCommand(a *app) *cobra.Command {
 		Short: "Begin a book: a yard, its nucs, who works there",
 		Long: "Begins a book. What is not said by flags is asked for, where somebody can answer.\n\n" +
 			"Boxes are named by letter and number as they stand: A1-A12 sets up stand A with\n12 places. Names have no I and no O.",
-		Example: "  lidbook new\n  lidbook new hill.lidmark --yard \"Home Hill\" --zone Europe/Berlin --boxes A1-A12 --boxes B1-B6 \\\n" +
+		Example: "  lidbook new\n  lidbook new hill.lidmark --yard \"Home Yard\" --zone Europe/Berlin --boxes A1-A12 --boxes B1-B6 \\\n" +
 			"      --kind mini --person \"Ida Mon-Fri 18:30-20:30 Sat-Sun 08:00-20:00\"",
 		Args: cobra.MaximumNArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error { return a.newBook(args, b) },

@@ -23,7 +23,7 @@ func inspectedCommand(a *app) *cobra.Command {
 	return a.aboutAnything(&cobra.Command{
 		Use:     "inspected YARD RESULT",
 		Short:   "Write down that an inspector saw a yard",
-		Example: "  lidbook inspected \"Home Hill\" \"nothing found\"",
+		Example: "  lidbook inspected \"Home Yard\" \"nothing found\"",
 		Args:    cobra.MinimumNArgs(2),
 	}, 1, func(_ *desk, of book.Subject, args []string) (book.Fact, error) {
 		y, err := yardOnly(of)
@@ -35,7 +35,7 @@ func paperCommand(a *app) *cobra.Command {
 	return a.aboutAnything(&cobra.Command{
 		Use:     "paper YARD NAME UNTIL",
 		Short:   "Write down a certificate or permit, good until a day",
-		Example: "  lidbook paper \"Home Hill\" \"health certificate\" 2027-07-31",
+		Example: "  lidbook paper \"Home Yard\" \"health certificate\" 2027-07-31",
 		Args:    cobra.MinimumNArgs(3),
 	}, 2, func(d *desk, of book.Subject, args []string) (book.Fact, error) {
 		y, err := yardOnly(of)

@@ -41,7 +41,7 @@ func printCommand(a *app) *cobra.Command {
 			"  wallet  cards with the hours of batches and who can be rung, to cut out\n" +
 			"  labels  labels for lids and boxes with a QR code of the nuc's id\n\n" +
 			"Labels are for sheets of 3 by 8 (A4, 70 by 37 mm) or 3 by 10 (letter, 2.625 by\n1 inch): print them in full size, not fitted to the page.",
-		Example:   "  lidbook print route -o today.pdf\n  lidbook print dense -o yard.pdf --yard \"Home Hill\" --on tomorrow --large\n  lidbook print batch 4 -o batch4.pdf\n  lidbook print labels -o labels.pdf --page letter --skip 6",
+		Example:   "  lidbook print route -o today.pdf\n  lidbook print dense -o yard.pdf --yard \"Home Yard\" --on tomorrow --large\n  lidbook print batch 4 -o batch4.pdf\n  lidbook print labels -o labels.pdf --page letter --skip 6",
 		Args:      cobra.MinimumNArgs(1),
 		ValidArgs: papers,
 	}, func(c *cobra.Command, v *book.View, args []string) error {

@@ -11,8 +11,8 @@ import (
 // question, answered with one key.
 func TestDialogue(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "hill.lidmark")
-	out, errs, code := call(t, "Home Hill\nEurope/Berlin\nA1-A3, B1\nhuge\n6 2\nIda Mon-Fri 18:30-20:30\n", true, "new", path)
-	if code != 0 || !strings.Contains(out, "yard Home Hill, 4 nucs, 1 person") {
+	out, errs, code := call(t, "Home Yard\nEurope/Berlin\nA1-A3, B1\nhuge\n6 2\nIda Mon-Fri 18:30-20:30\n", true, "new", path)
+	if code != 0 || !strings.Contains(out, "yard Home Yard, 4 nucs, 1 person") {
 		t.Fatalf("new = %d\n%s%s", code, out, errs)
 	}
 	does := func(in string, want string, args ...string) {
@@ -44,7 +44,7 @@ func TestDialogue(t *testing.T) {
 // Who leaves the dialogue half way has begun no book.
 func TestDialogueLeft(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "hill.lidmark")
-	_, errs, code := call(t, "Home Hill\n", true, "new", path)
+	_, errs, code := call(t, "Home Yard\n", true, "new", path)
 	if code != exitRefused || !strings.Contains(errs, "no book was begun") {
 		t.Errorf("new, left half way = %d, %s", code, errs)
 	}
