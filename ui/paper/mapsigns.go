@@ -7,8 +7,8 @@ import (
 	"lidmark/ui/scene"
 )
 
-// park is where the vehicle stands.
-func (m smallMap) park() (scene.Point, bool) {
+// vehicle is where the vehicle stands.
+func (m smallMap) vehicle() (scene.Point, bool) {
 	for _, g := range m.yard.Features {
 		if g.What == book.VehicleSpot && len(g.Points) > 0 {
 			return m.at(g.Points[0]), true

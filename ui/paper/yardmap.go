@@ -75,7 +75,7 @@ func (m smallMap) feature(g book.FeatureDrawn) {
 	case book.VehicleSpot:
 		c := points[0]
 		m.circle(c, 0.7, black, stroke{})
-		m.centre(c.X, c.Y+3.2, "park", soft(7.4))
+		m.centre(c.X, c.Y+3.2, "vehicle", soft(7.4))
 	case book.Dwelling:
 		m.polygon(points, band, stroke{grey, 0.25})
 	case book.ColdHollow:
@@ -132,7 +132,7 @@ func (m smallMap) rowLetter(letter string, row []scene.Point) {
 // way draws the walk with an arrow on every longer piece.
 func (m smallMap) way() {
 	var points []scene.Point
-	if spot, ok := m.park(); ok {
+	if spot, ok := m.vehicle(); ok {
 		points = append(points, spot)
 	}
 	for _, p := range m.walk {

@@ -10,12 +10,12 @@ import (
 )
 
 // machine is what the pictures of a new book are made for.
-var machine = state.Machine{Zone: "Europe/Berlin", Zones: time.LoadLocation, Folder: "/home/ida/Books/"}
+var machine = state.Machine{Zone: "Europe/Berlin", Zones: time.LoadLocation, Folder: "/books/"}
 
 // bookless is a window in which no book is open.
 func bookless(s *state.State) {
 	*s, _ = state.Update(*s, state.Opened{})
-	s.Machine, s.Recent = machine, []string{"/home/ida/Books/home-hill.lidmark", "/home/ida/Books/last year/home-hill-2026.lidmark"}
+	s.Machine, s.Recent = machine, []string{"/books/home-yard.lidmark", "/books/last year/home-yard-2026.lidmark"}
 	s.Room, s.Fill, s.Selection = state.Yard, state.NoFill, state.Selection{}
 }
 
@@ -26,9 +26,9 @@ func begun(step state.Step) func(*state.State) {
 		*s, _ = state.Update(*s, state.Ran{Command: "start book"})
 		s.Start.Step = step
 		for _, f := range []struct{ name, text string }{
-			{state.StartYard, "Home Hill"},
-			{state.StartLat, "48.14"},
-			{state.StartLon, "11.58"},
+			{state.StartYard, "Home Yard"},
+			{state.StartLat, "54.6"},
+			{state.StartLon, "15"},
 			{s.RowField(0, "names"), "A1-A12, B1-B8"},
 			{s.RowField(0, "per"), "2"},
 			{"start.person0", "Ida Mon-Fri 18:30-20:30 Sat-Sun 8:00-18:00"},
@@ -74,8 +74,8 @@ func broughtList(s *state.State) {
 		sheet.Rows = append(sheet.Rows, cells(i+2, row...))
 	}
 	list := roll.List{File: "nucs.csv", Sheets: []roll.Sheet{sheet}, Encoding: "utf-8"}
-	*s, _ = state.Update(*s, state.ListRead{Path: "/home/ida/nucs.csv", List: list})
-	*s = typed(typed(*s, state.StartYard, "Home Hill"), "start.person0", "Ida")
+	*s, _ = state.Update(*s, state.ListRead{Path: "/lists/nucs.csv", List: list})
+	*s = typed(typed(*s, state.StartYard, "Home Yard"), "start.person0", "Ida")
 }
 
 func cells(number int, texts ...string) roll.Row {

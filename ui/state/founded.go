@@ -150,7 +150,7 @@ func (s State) startPath() string {
 	return path
 }
 
-// degrees reads "48.14", "48,14 N", "11.6° W".
+// degrees reads "54.6", "54,6 N", "15° W".
 func (m *founder) degrees(field string) float64 {
 	text := strings.ToUpper(m.s.Typed(field))
 	if text == "" {
@@ -163,7 +163,7 @@ func (m *founder) degrees(field string) float64 {
 	}
 	v, err := strconv.ParseFloat(strings.TrimRight(text, "NE"), 64)
 	if err != nil || v != v {
-		m.wrong(YardStep, field, "write degrees, like 48.14")
+		m.wrong(YardStep, field, "write degrees, like 54.6")
 		return 0
 	}
 	return sign * v

@@ -35,10 +35,10 @@ func TestWhatTheStepsLetThroughMakesSense(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		w := bookless(t)
 		for field, good := range map[string][]string{
-			state.StartYard:    {"Home", "Home Hill", "Hügel"},
+			state.StartYard:    {"Home", "Home Yard", "Hügel"},
 			state.StartZone:    {"Europe/Berlin", "America/New_York", "Asia/Tokyo"},
-			state.StartLat:     {"48.14", "-34", "12,5 S"},
-			state.StartLon:     {"11.58", "170", "70.5° W"},
+			state.StartLat:     {"54.6", "-34", "12,5 S"},
+			state.StartLon:     {"15", "170", "70.5° W"},
 			"start.row0.names": {"A1-A12", "A1-A4, B1-B4", "C1"},
 			"start.row0.per":   {"1", "2", "4", "24"},
 			"start.row0.kind":  {"mini", "half", state.OwnKind},
@@ -89,7 +89,7 @@ func TestStepsSayWhatIsWrong(t *testing.T) {
 	for _, c := range []struct{ field, text, want string }{
 		{state.StartYard, "", "a yard needs a name, write one like Home"},
 		{state.StartZone, "Berlin", "no such time zone, write one like Europe/Berlin"},
-		{state.StartLat, "north", "write degrees, like 48.14"},
+		{state.StartLat, "north", "write degrees, like 54.6"},
 		{state.StartLat, "48", ""}, // the other one is wrong then
 		{state.StartLon, "", ""},
 		{"start.row0.names", "A1-A4, A4", "A4 is there already"},
@@ -126,7 +126,7 @@ func TestOtherBoxesComeToo(t *testing.T) {
 // TestWhereABookIsKept: the place it is kept unless the keeper says otherwise.
 func TestWhereABookIsKept(t *testing.T) {
 	for _, c := range []struct{ yard, file, want string }{
-		{"Home Hill", "", "/books/home-hill.lidmark"},
+		{"Home Yard", "", "/books/home-yard.lidmark"},
 		{"a/b: ..", "", "/books/a-b.lidmark"},
 		{"", "", "/books/book.lidmark"},
 		{"Home", "mine", "/books/mine.lidmark"},

@@ -239,12 +239,12 @@ func TestCopiesLeadToABookOfTheirDay(t *testing.T) {
 // TestWhatLeavesIsNamedAndOfTheDayLookedAt.
 func TestWhatLeavesIsNamedAndOfTheDayLookedAt(t *testing.T) {
 	w := start(t)
-	w.Book = &state.Book{Season: w.Book.Season, Name: "Home Hill", Path: "/books/home.lidmark"}
+	w.Book = &state.Book{Season: w.Book.Season, Name: "Home Yard", Path: "/books/home.lidmark"}
 	w.run("day back").run("about")
 	for command, name := range map[string]string{
-		"take out entries": "home-hill-entries-2027-05-10.jsonl", "take out nucs": "home-hill-nucs-2027-05-10.csv",
-		"take out batches": "home-hill-batches-2027-05-10.csv", "take out looks": "home-hill-looks-2027-05-10.csv",
-		"take out calendar": "home-hill-calendar-2027-05-10.ics",
+		"take out entries": "home-yard-entries-2027-05-10.jsonl", "take out nucs": "home-yard-nucs-2027-05-10.csv",
+		"take out batches": "home-yard-batches-2027-05-10.csv", "take out looks": "home-yard-looks-2027-05-10.csv",
+		"take out calendar": "home-yard-calendar-2027-05-10.ics",
 	} {
 		w.effects = nil
 		w.run(command)
@@ -252,9 +252,9 @@ func TestWhatLeavesIsNamedAndOfTheDayLookedAt(t *testing.T) {
 			t.Errorf("%s proposes %+v, want %s", command, w.effects, name)
 		}
 		w.effects = nil
-		w.send(state.Chose{For: command, Path: "/tmp/it"})
+		w.send(state.Chose{For: command, Path: "/out/it"})
 		out, ok := w.effects[0].(state.TakeOut)
-		if !ok || out.Path[:8] != "/tmp/it." || calendar.DayOf(out.On, zone) != today-1 {
+		if !ok || out.Path[:8] != "/out/it." || calendar.DayOf(out.On, zone) != today-1 {
 			t.Errorf("%s does %+v", command, w.effects)
 		}
 	}

@@ -113,11 +113,11 @@ func TestFromNothingToTodaysWork(t *testing.T) {
 	if h.Start.Step != state.YardStep || !h.says("A yard needs a name") {
 		t.Errorf("a book without a name of its yard goes on to step %d", h.Start.Step)
 	}
-	h.write("Home Hill").press("Enter")
+	h.write("Home Yard").press("Enter")
 	h.write("A1-A6, B1-B4").press("Tab").write("2").press("Enter")
 	h.write("Ida Mon-Fri 18:30-20:30 Sat-Sun 8:00-18:00").press("Enter")
 	h.write("2027-04-29 18:00").press("Tab").write("24").press("Enter")
-	if h.Book == nil || h.Fill != state.NoFill || h.Room != state.Yard || h.Book.Path != "/books/home-hill.lidmark" {
+	if h.Book == nil || h.Fill != state.NoFill || h.Room != state.Yard || h.Book.Path != "/books/home-yard.lidmark" {
 		t.Fatalf("no book was begun: step %d, the keys go to %v: %s", h.Start.Step, h.Focus, h.Founding().Wrong(h.Focus.ID))
 	}
 	r := h.Reading()
@@ -154,11 +154,11 @@ func TestAListBecomesABook(t *testing.T) {
 	if _, ok := h.asked[len(h.asked)-1].(state.ChooseFile); !ok {
 		t.Fatal("3 does not ask for a file")
 	}
-	h.send(state.Chose{For: "list", Path: "/home/nucs.csv"})
-	if e, ok := h.asked[len(h.asked)-1].(state.ReadList); !ok || e.Path != "/home/nucs.csv" {
+	h.send(state.Chose{For: "list", Path: "/lists/nucs.csv"})
+	if e, ok := h.asked[len(h.asked)-1].(state.ReadList); !ok || e.Path != "/lists/nucs.csv" {
 		t.Fatal("the file is not read")
 	}
-	h.send(state.ListRead{Path: "/home/nucs.csv", List: aList("Nuc,What,Graft no,Grafted,Cell in", "A1,virgin,1,2027-04-20,2027-04-30", "A2,purple,1,2027-04-20,2027-04-30", "A3,virgin,1,2027-04-20,2027-04-30")})
+	h.send(state.ListRead{Path: "/lists/nucs.csv", List: aList("Nuc,What,Graft no,Grafted,Cell in", "A1,virgin,1,2027-04-20,2027-04-30", "A2,purple,1,2027-04-20,2027-04-30", "A3,virgin,1,2027-04-20,2027-04-30")})
 	if h.Fill != state.ListFill || h.Bring.Result.Counts.Nucs != 3 {
 		t.Fatalf("read was %s", h.Bring.Result.Counts)
 	}
@@ -174,7 +174,7 @@ func TestAListBecomesABook(t *testing.T) {
 		t.Fatalf("after column B means what it holds: %s", h.Bring.Result.Counts)
 	}
 	mended := aList("Nuc,What,Graft no,Grafted,Cell in", "A1,cell,1,2027-04-20,2027-04-30", "A2,purple,1,2027-04-20,2027-04-30", "A3,virgin,1,2027-04-20,2027-04-30")
-	h.tab(state.CommandOf("list again")).press("Enter").send(state.ListRead{Path: "/home/nucs.csv", List: mended})
+	h.tab(state.CommandOf("list again")).press("Enter").send(state.ListRead{Path: "/lists/nucs.csv", List: mended})
 	if h.Bring.Options.Columns[1] != roll.Holds || h.Bring.Rows()[1].Cells[1].Text != "cell" {
 		t.Error("read again the list is another one, or what was said of it is forgotten")
 	}
@@ -186,9 +186,9 @@ func TestAListBecomesABook(t *testing.T) {
 	if c, _ := state.CommandNamed("keep list"); !h.says("yard needs a name") || c.Reason(h.State) == "" {
 		t.Errorf("without the name of a yard the list is not kept because: %s", c.Reason(h.State))
 	}
-	h.tab(state.FieldNamed(state.StartYard)).write("Home Hill")
+	h.tab(state.FieldNamed(state.StartYard)).write("Home Yard")
 	h.tab(state.FieldNamed("start.person0")).write("Ida").press("Enter")
-	if h.Book == nil || len(h.Reading().Nucs) != 2 || h.Reading().View.HomeYard().Name != "Home Hill" {
+	if h.Book == nil || len(h.Reading().Nucs) != 2 || h.Reading().View.HomeYard().Name != "Home Yard" {
 		c, _ := state.CommandNamed("keep list")
 		t.Fatalf("no book was begun with the list: %s", c.Reason(h.State))
 	}

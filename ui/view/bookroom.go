@@ -134,7 +134,7 @@ func (c *cardDraw) bookFacts(bottom float64) {
 	c.y += 50
 	if c.y+150 < bottom {
 		c.heading("Cautions")
-		c.para("Stings can kill. Who works bees knows the signs of a severe reaction and has a plan and a telephone within reach.", ink(14), 4)
+		c.para("Stings can kill. Anyone who works bees should know the signs of a severe reaction and have a plan and a telephone within reach.", ink(14), 4)
 		c.para("What is by the calendar is reckoned from stated numbers, not promised. Moving, selling, treating and feeding follow the local authority and the label.", ink2(13), 5)
 	}
 }

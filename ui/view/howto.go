@@ -162,6 +162,6 @@ func (p *sheet) letters(a scene.Area) {
 			y += 16
 		}
 	}
-	text := "The further along, the " + p.further() + ". Cut corners: trouble. The same letters on the sheet and in the typed line."
+	text := "The further along, the " + p.further() + ". Cut corners: trouble. The same letters on the sheet. The typed line has letters of its own."
 	p.wrap(a.X, a.Y+size*2.3+62, text, ink2(14), a.W, 2)
 }

@@ -15,13 +15,13 @@ import (
 func pages(t testing.TB) map[string]state.State {
 	all := map[string]state.State{}
 	h := nothingOpen(t)
-	h.Recent = []string{"/books/home-hill.lidmark", `C:\Users\ida\Documents\other.lidmark`}
+	h.Recent = []string{"/books/home-yard.lidmark", `C:\Users\ida\Documents\other.lidmark`}
 	all["start"] = h.State
 	h.Recent = nil
 	all["the very first start"] = h.State
 	h.write("2")
 	all["an empty step"] = h.State
-	h.write("Home Hill").press("Tab", "Tab").write("48.14").press("Tab").write("11.58")
+	h.write("Home Yard").press("Tab", "Tab").write("54.6").press("Tab").write("15")
 	all["the yard"] = h.State
 	h.press("Enter").write("A1-A12, B1-B8").press("Tab").write("4")
 	h.tab(state.ChoiceOf("start.row0.kind", "mini")).press("Right", "Right", "Right")
@@ -32,15 +32,15 @@ func pages(t testing.TB) map[string]state.State {
 	h.press("Enter").write("yesterday 18:00").press("Tab").write("24").press("Tab").write("30")
 	all["the batch"] = h.State
 	h = nothingOpen(t)
-	h.send(state.ListRead{Path: "/home/ida/nucs of last year.csv", List: aList("Nuc,State,Graft no,Grafted,Cell in,Queen line,Bees,Stores,Remarks", "A1,virgin,1,2027-04-20,2027-04-30,Plover,4,2,", "A2,purple,1,2027-04-20,31.4.,Plover,4,2,a note", "A3,virgin,2,,2027-04-30,,,,")})
+	h.send(state.ListRead{Path: "/lists/nucs of last year.csv", List: aList("Nuc,State,Graft no,Grafted,Cell in,Queen line,Bees,Stores,Remarks", "A1,virgin,1,2027-04-20,2027-04-30,Plover,4,2,", "A2,purple,1,2027-04-20,31.4.,Plover,4,2,a note", "A3,virgin,2,,2027-04-30,,,,")})
 	all["a list"] = h.State
 	h.press("Right", "Enter")
 	all["the meanings"] = h.State
 	var many []roll.Encoding
 	for i := range 12 {
-		many = append(many, roll.Encoding{Name: fmt.Sprint(i), Words: "Central Europe, Windows", Preview: "Mühlwiese, Königinnenzelle, schön, nächste, Räuber, mäßig"})
+		many = append(many, roll.Encoding{Name: fmt.Sprint(i), Words: "Central Europe, Windows", Preview: "Zuchtliste Obere Wiese, Königinnenzelle, schön, nächste, Räuber, mäßig"})
 	}
-	h.send(state.ListRead{Path: "/home/ida/a.csv", List: roll.List{File: "a.csv", Encodings: many}})
+	h.send(state.ListRead{Path: "/lists/a.csv", List: roll.List{File: "a.csv", Encodings: many}})
 	all["the encodings"] = h.State
 	return all
 }

@@ -12,8 +12,8 @@ func (d *stepDraw) yardFields() {
 	d.ask(d.x, stepField{label: "Time zone", name: state.StartZone, empty: "Europe/Berlin", note: "Of this computer, unless the yard lies in another one", w: d.w})
 	d.next()
 	half := (d.w - 20) / 2
-	x := d.ask(d.x, stepField{label: "Latitude, °, if you like", name: state.StartLat, empty: "48.14", note: "South is negative", w: half})
-	d.ask(x, stepField{label: "Longitude, °", name: state.StartLon, empty: "11.58", note: "West is negative", w: half})
+	x := d.ask(d.x, stepField{label: "Latitude, °, if you like", name: state.StartLat, empty: "54.6", note: "South is negative", w: half})
+	d.ask(x, stepField{label: "Longitude, °", name: state.StartLon, empty: "15", note: "West is negative", w: half})
 	d.next()
 	c, _ := state.CommandNamed("start file")
 	word := d.width(c.Word, ink(14).medium()) + 28
