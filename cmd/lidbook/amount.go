@@ -32,7 +32,7 @@ func signed[T numeric](c *cobra.Command, to *T, flag, usage string) {
 }
 
 // Type is the word of the help for a number.
-func (*number[T]) Type() string { return "number" }
+func (*number[T]) Type() string { return "NUMBER" }
 
 // String is the number as it stands.
 func (n *number[T]) String() string {
@@ -75,12 +75,12 @@ func age(c *cobra.Command, to *time.Duration) {
 }
 
 // Type is the word of the help for an age.
-func (ageFlag) Type() string { return "age" }
+func (ageFlag) Type() string { return "AGE" }
 
-// String is the age as it stands.
+// String is the age as it stands, nothing where none was said.
 func (f ageFlag) String() string {
-	if f.to == nil {
-		return "0s"
+	if f.to == nil || *f.to == 0 {
+		return ""
 	}
 	return f.to.String()
 }

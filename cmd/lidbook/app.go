@@ -86,7 +86,6 @@ func (a *app) root() *cobra.Command {
 		}
 	}
 	root.SetHelpCommandGroupID(groupKeep)
-	root.SetCompletionCommandGroupID(groupKeep)
 	p := root.PersistentFlags()
 	p.StringVar(&a.flags.book, "book", "", "the book's `FILE` (else $LIDMARK_BOOK, else the only .lidmark here)")
 	p.StringVar(&a.flags.now, "now", "", "take this instant as now")

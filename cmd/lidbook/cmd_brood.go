@@ -44,7 +44,7 @@ func broodCommand(a *app) *cobra.Command {
 	amount(c, &g.Combs, "combs", 0, "how many combs")
 	amount(c, &g.Capped, "capped", 0, "capped worker brood in palms (1 dm²)")
 	amount(c, &g.Open, "open", 0, "eggs and larvae in palms (1 dm²)")
-	fl.StringVar(&from, "from", "", "the colony or nuc it came from")
+	fl.StringVar(&from, "from", "", "the `COLONY` or nuc it came from")
 	fl.StringVar(&a.flags.yard, "yard", "", "look for a nuc's name in this `YARD` first")
 	return c
 }

@@ -68,7 +68,7 @@ func closeCommand(a *app) *cobra.Command {
 		return a.showClose(v, day, twins)
 	})
 	c.Flags().BoolVar(&strike, "strike-twins", false, "strike the later entry of each pair")
-	c.Flags().StringVar(&by, "by", "", "who writes the strikes")
+	c.Flags().StringVar(&by, "by", "", "`WRITER` of the strikes")
 	c.PreRun = func(*cobra.Command, []string) { a.flags.by = by }
 	return c
 }

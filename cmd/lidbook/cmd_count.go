@@ -48,7 +48,7 @@ func countCommand(a *app) *cobra.Command {
 	amount(c, &capped, "capped", 0, "capped cells")
 	amount(c, &ripe, "ripe", 0, "ripe cells that are together now")
 	amount(c, &culled, "culled", 0, "cells taken out for good")
-	fl.StringVar(&why, "why", "", "why they were culled")
+	fl.StringVar(&why, "why", "", "the `REASON` they were culled")
 	amount(c, &out, "emerged", 0, "virgins out of cells that were not given")
 	amount(c, &dead, "dead", 0, "with --emerged: cells found dead")
 	return c

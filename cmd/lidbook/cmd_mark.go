@@ -34,7 +34,7 @@ func markCommand(a *app) *cobra.Command {
 		}
 		return d.write(m)
 	})
-	c.Flags().StringVar(&m.Colour, "colour", "", "paint (else the international colour of the year)")
+	c.Flags().StringVar(&m.Colour, "colour", "", "`COLOUR` of the paint (else the international colour of the year)")
 	c.Flags().StringVar(&m.Disc, "disc", "", "`NUMBER` of her disc")
 	c.Flags().BoolVar(&m.Clipped, "clipped", false, "a wing was clipped")
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "look for the name in this `YARD` first")

@@ -30,6 +30,6 @@ func putInCommand(a *app) *cobra.Command {
 		}
 		return d.write(fact)
 	})
-	c.Flags().StringVar(&how, "how", "", "run in, from a cage or sprayed")
+	c.Flags().StringVar(&how, "how", "", "`HOW` she went in: run in, from a cage or sprayed")
 	return c
 }

@@ -36,12 +36,12 @@ func groups() []group {
 		}},
 		{groupKeep, "To keep the book:", []func(*app) *cobra.Command{
 			newCommand, addCommand, checkCommand, copyCommand, exportCommand,
-			importCommand, calendarCommand, demoCommand, jsonCommand,
+			importCommand, calendarCommand, demoCommand, jsonCommand, completionCommand,
 		}},
 	}
 }
 
-// groupKeep is the group to which help and completion belong.
+// groupKeep is the group to which help belongs.
 const groupKeep = "keep"
 
 // shapes are what --json prints, by command. Their names are promised to stay.

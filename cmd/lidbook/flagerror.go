@@ -18,7 +18,7 @@ func flagError(c *cobra.Command, err error) error {
 		return fmt.Errorf("--%s %s: %s", value.GetFlag().Name, value.GetValue(), whyNot(value))
 	case errors.As(err, &missing):
 		what, usage := pflag.UnquoteUsage(missing.GetFlag())
-		return fmt.Errorf("--%s wants a %s behind it: %s", missing.GetFlag().Name, what, usage)
+		return fmt.Errorf("--%s wants %s behind it: %s", missing.GetFlag().Name, what, usage)
 	case errors.As(err, &unknown) && unknown.GetSpecifiedShortnames() != "" && len(wantedArgs(c.Use)) > 0:
 		return fmt.Errorf("unknown flag -%s: what begins with - and is no flag goes behind two dashes, as in: %s -- -%[1]s",
 			unknown.GetSpecifiedShortnames(), c.CommandPath())

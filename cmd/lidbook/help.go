@@ -7,20 +7,19 @@ import (
 	"github.com/spf13/cobra"
 )
 
-// knowsItsHelp lets help and completion refuse what they do not know, where
-// they would print the help of something else.
+// knowsItsHelp puts help into our own words, and lets it refuse what it does not
+// know, where it would print the help of something else.
 func knowsItsHelp(root *cobra.Command) {
 	root.InitDefaultHelpCmd()
-	root.InitDefaultCompletionCmd()
 	for _, c := range root.Commands() {
-		switch c.Name() {
-		case "help":
-			c.Run = nil
-			c.RunE = helpAbout
-		case "completion":
-			c.RunE = func(c *cobra.Command, _ []string) error { return c.Help() }
+		if c.Name() == "help" {
+			c.Use, c.Short, c.Long = "help [COMMAND]", "Help on a command", ""
+			c.Example = "  lidbook help graft\n  lidbook help add yard"
+			c.Run, c.RunE = nil, helpAbout
 		}
 	}
+	root.SetUsageFunc(usage)
+	helpFlags(root)
 }
 
 // helpAbout prints the help of a command.

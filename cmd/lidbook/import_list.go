@@ -25,7 +25,7 @@ type listFlags struct {
 func (f *listFlags) flags(c *cobra.Command) {
 	fl := c.Flags()
 	fl.StringVar(&f.columns, "columns", "", "what the `COLUMNS` of a list mean, from the left, like nuc,holds,batch (else guessed)")
-	fl.StringVar(&f.encoding, "encoding", "", "how the text of a list is written, like windows-1252")
+	fl.StringVar(&f.encoding, "encoding", "", "`ENCODING` of the text of a list, like windows-1252")
 	fl.StringVar(&f.sheet, "sheet", "", "the `NAME` of the sheet that is the list")
 	fl.StringVar(&f.dates, "dates", "", "the `ORDER` of dates like 5/6/2027 in a list: day-first or month-first")
 	amount(c, &f.year, "year", 0, "the year of dates in a list that say none")

@@ -32,7 +32,7 @@ type desk struct {
 func (a *app) writing(c *cobra.Command, do func(*desk, *cobra.Command, []string) error) *cobra.Command {
 	f := c.Flags()
 	f.StringVar(&a.flags.on, "on", "", "when it happened: a `DAY` or \"DAY TIME\", such as yesterday, \"2027-05-15 18:00\", \"sat evening\" (else now)")
-	f.StringVar(&a.flags.by, "by", "", "who writes (else $LIDMARK_WRITER, else the only person of the book)")
+	f.StringVar(&a.flags.by, "by", "", "`WRITER` (else $LIDMARK_WRITER, else the only person of the book)")
 	c.RunE = func(c *cobra.Command, args []string) error {
 		d, err := a.open()
 		if err != nil {
