@@ -26,7 +26,8 @@ func (p *pass) lookAgain(n *nucCase) {
 }
 
 // ready: proven, laying long enough, and of age. She is caught when an order
-// wants her, unless nothing may leave the yard.
+// wants her, unless nothing may leave the yard. She can stay, and so is never past
+// due, but on small combs that are full while somebody waits for her.
 func (p *pass) ready(n *nucCase) {
 	if n.Condition() != book.GoodBrood || n.holds.ReadyAt.IsZero() {
 		return
@@ -36,7 +37,7 @@ func (p *pass) ready(n *nucCase) {
 		why += fmt.Sprintf(", %s old", count(n.holds.Age, "day"))
 	}
 	f := Finding{
-		Rule: Ready, Severity: p.open(n.holds.ReadyAt), Of: n.subject(),
+		Rule: Ready, Of: n.subject(),
 		Since: n.Holds.FirstEggs.Instant, From: n.holds.ReadyAt,
 		What: "ready to hand over", Why: why, Do: "Catch her when an order wants her",
 		Sure: n.sure(),
@@ -55,9 +56,12 @@ func (p *pass) ready(n *nucCase) {
 		if p.smallCombs(n) {
 			f.By = p.endOfDay(n.yard, (n.yard.of(n.Holds.FirstEggs) + p.days(practice.FullBy)).Start(n.yard.zone))
 			f.Why += "; small combs fill up"
+			if f.PastDue(p.now) {
+				f.What = "ready, her small combs are full"
+			}
 		}
 	}
-	p.noteOf(n, f)
+	p.addTo(n, f)
 }
 
 // shareQueens marks, in walking order, as many ready queens as open orders want

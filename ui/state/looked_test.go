@@ -38,7 +38,8 @@ func TestNothingJumpsWhileTheDayIsDragged(t *testing.T) {
 }
 
 // TestDaysPastDueAreOneCount: what a nuc is past due in the table is what it is
-// past due on the card, and nothing else is below zero.
+// past due on the card, and nothing else is below zero; such a nuc needs the keeper,
+// and its rim is closed.
 func TestDaysPastDueAreOneCount(t *testing.T) {
 	s, late, early := open(t), 0, 0
 	for d := today - 20; d <= today+30; d += 5 {
@@ -52,6 +53,9 @@ func TestDaysPastDueAreOneCount(t *testing.T) {
 			past := r.PastDue(*n.Due)
 			if n.PastDue() != past || n.Days() < 0 != (past > 0) || past > 0 && n.Days() != -past {
 				t.Errorf("%v, %s: %d days left, %d past due, by its work %d", d, n.Name, n.Days(), n.PastDue(), past)
+			}
+			if past > 0 && (!n.NeedsYou || !n.Timed || n.Used <= 1) {
+				t.Errorf("%v, %s: %d days past due, without the corner %v or the closed rim %v", d, n.Name, past, n.NeedsYou, n.Used)
 			}
 			if n.Days() < before {
 				t.Errorf("%v: %s with %d days follows on one with %d", d, n.Name, n.Days(), before)

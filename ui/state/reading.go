@@ -136,7 +136,13 @@ func (r *Reading) fill(n *Nuc) {
 		n.late = r.PastDue(*n.Due)
 	}
 	n.Used, n.Timed = used(n.Presumed, r.View.On())
+	if n.late > 0 { // whatever is past due closes the rim
+		n.Used, n.Timed = max(n.Used, pastUsed), true
+	}
 }
+
+// pastUsed is a share of the time for what is past due: more than all of it.
+const pastUsed = 1.2
 
 // used is the share of the time to the next look that is used at t.
 func used(p course.Presumption, t time.Time) (share float64, timed bool) {
