@@ -42,7 +42,7 @@ func typeWithoutEnd(args []string) error {
 		if _, failed := kept(file, &draft); err != nil || failed != nil || file == d.prefsFile() {
 			return
 		}
-		if line := draft.Fields[state.LineField]; len(line) > 3 { // not of the first two
+		if line := typedLine(draft.Fields); len(line) > 3 { // not of the first two
 			fmt.Println(len(line))
 		}
 	})
@@ -74,7 +74,7 @@ func TestKilledWhileTyping(t *testing.T) {
 		}
 		w := newWorld(t, folder)
 		w.opens(path)
-		line := w.state.Field(state.LineField).Text
+		line := w.state.Field(w.state.CardField()).Text
 		if len(line) < onDisk || line != typed(len(line)) {
 			t.Errorf("of %d characters on disk %d are back: %q", onDisk, len(line), line)
 		}
@@ -130,7 +130,7 @@ func TestWhatReachedTheBookIsNotWrittenTwice(t *testing.T) {
 	if n := len(w.state.Pen.Failed); n != 0 {
 		t.Errorf("%d deeds are to be tried again that are in the book", n)
 	}
-	if got := w.state.Field(state.LineField).Text; got != "e b4" {
+	if got := w.state.Field(w.state.CardField()).Text; got != "e b4" {
 		t.Errorf("the line is %q", got)
 	}
 	if got := w.entries(); got != len(founding())+2 {

@@ -60,7 +60,7 @@ func TestTheDiskFillsInTheMiddleOfTyping(t *testing.T) {
 	w.desk.keeps.flush()
 	whole(t, path)
 	var d state.Draft
-	if _, err := kept(w.desk.draftFile(path), &d); err != nil || !strings.HasPrefix(d.Fields[state.LineField], "e b4 as") {
+	if _, err := kept(w.desk.draftFile(path), &d); err != nil || !strings.HasPrefix(typedLine(d.Fields), "e b4 as") {
 		t.Errorf("the draft is %+v, %v", d, err)
 	}
 }
@@ -102,7 +102,7 @@ func typeAsNobody(args []string) error {
 	w.types("⏎")
 	w.settle()
 	w.desk.keeps.flush()
-	fmt.Println(w.state.Unsaved(), w.entries(), len(w.state.Typed(state.LineField)))
+	fmt.Println(w.state.Unsaved(), w.entries(), len(w.state.Typed(w.state.CardField())))
 	return nil
 }
 

@@ -147,3 +147,13 @@ func founding() []book.Entry {
 	}
 	return p.Entries
 }
+
+// typedLine is the line about a nuc among the fields of a draft.
+func typedLine(fields map[string]string) string {
+	for name, text := range fields {
+		if strings.HasPrefix(name, "line.") {
+			return text
+		}
+	}
+	return ""
+}

@@ -37,7 +37,8 @@ func noYardChosen(s State) string {
 
 // carded is the window after a message, with what of the card does not outlive
 // it: the list of all records and the way back go with the selection they belong
-// to, and what has the focus is shown once it has changed.
+// to, the caret leaves the line of another nuc, and what has the focus is shown
+// once it has changed.
 func (s State) carded(before State) State {
 	if !s.sameCard(before) {
 		s.More = false
@@ -45,6 +46,7 @@ func (s State) carded(before State) State {
 			s.Trail = nil
 		}
 	}
+	s = s.lineLeft()
 	if s.Focus != before.Focus {
 		s.Follow = s.Focus != scene.Ref{}
 	}

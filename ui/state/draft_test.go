@@ -54,7 +54,8 @@ func TestEveryKeystrokeIsInTheDraft(t *testing.T) {
 		t.Fatalf("4 keystrokes made %d drafts", len(all))
 	}
 	got := w.back(all[3])
-	if text := got.Field(state.LineField).Text; text != "e b4" || got.chosen() != "A1" || got.Room != state.Yard || got.InField() != state.LineField {
+	line := state.LineField(w.nuc("A1").Nuc.Nuc)
+	if text := got.Field(line).Text; text != "e b4" || got.chosen() != "A1" || got.Room != state.Yard || got.InField() != line {
 		t.Errorf("back are %q about %q in room %d, the keys in %q", text, got.chosen(), got.Room, got.InField())
 	}
 	if got.Note.Text == "" {
@@ -173,7 +174,7 @@ func TestAnyDraftComesBack(t *testing.T) {
 		subjects = append(subjects, n.Nuc.Nuc.Subject())
 	}
 	subjects = append(subjects, book.NucID{9}.Subject(), book.Subject{})
-	names := []string{state.LineField, "form.when", "form.note", "filter", ""}
+	names := []string{state.LineField(w.nuc("A1").Nuc.Nuc), "form.when", "form.note", "filter", ""}
 	for _, c := range state.Commands() {
 		names = append(names, c.Name)
 	}

@@ -2,6 +2,7 @@ package state
 
 import (
 	"errors"
+	"strings"
 	"unicode"
 
 	"lidmark/domain/book"
@@ -11,8 +12,31 @@ import (
 	"lidmark/ui/scene"
 )
 
-// LineField is the field of the line about the chosen nuc.
-const LineField = "line"
+// linePrefix begins the names of the fields of the lines about nucs.
+const linePrefix = "line."
+
+// LineField is the name of the field of the line about a nuc: each has its own,
+// in which what was typed waits until it is written.
+func LineField(nuc book.NucID) string { return linePrefix + nuc.String() }
+
+// CardField is the field of the line about the nuc on the card; "" where no line
+// can be typed.
+func (s State) CardField() string {
+	n := s.chosen()
+	if n == nil || s.Selection.Len() != 1 {
+		return ""
+	}
+	return LineField(n.Nuc.Nuc)
+}
+
+// lineLeft is the window without the caret in the line of a nuc that is not on
+// the card any more.
+func (s State) lineLeft() State {
+	if name := s.InField(); strings.HasPrefix(name, linePrefix) && name != s.CardField() {
+		s.Focus = scene.Ref{}
+	}
+	return s
+}
 
 // TypedLine is a line that a keeper types, as it reads back.
 type TypedLine struct {
@@ -66,7 +90,7 @@ func (s State) CardLine() TypedLine {
 	if !s.Away() {
 		c.At = calendar.Instantly(s.Now)
 	}
-	return s.readLine(s.Typed(LineField), c)
+	return s.readLine(s.Typed(s.CardField()), c)
 }
 
 // writeLine gives the book what a line says, once what it asks of the book is
@@ -78,26 +102,30 @@ func (s State) writeLine(t TypedLine) (State, []Effect) {
 		back = append(back, section.Subject+": "+section.Back)
 	}
 	s.Pen.IDs = t.ids
-	return s.settled(&Asked{Entries: entries, Words: said(back), Typed: typedRows(s.Typed(LineField), t.Line)})
+	return s.settled(&Asked{Entries: entries, Words: said(back), Typed: typedRows(s.Typed(s.CardField()), t.Line)})
 }
 
 // lineBegun opens the line of the chosen nuc with its first letter.
 func (s State) lineBegun(r rune) State {
-	if s.chosen() == nil || s.Selection.Len() != 1 || noPen(s) != "" || s.Fill != NoFill || !unicode.IsLower(r) {
+	name := s.CardField()
+	if name == "" || noPen(s) != "" || s.Fill != NoFill || !unicode.IsLower(r) {
 		return s
 	}
-	s.Focus = FieldNamed(LineField)
-	return s.WithField(LineField, FieldOf(string(r)))
+	f := s.Field(name)
+	if f.Text != "" { // goes on where it was left
+		f = FieldOf(f.Text + " ")
+	}
+	return s.WithField(name, f.Put(string(r))).focused(FieldNamed(name))
 }
 
 // lineEntered writes the line and goes on to the next nuc.
 func (s State) lineEntered() (State, []Effect) {
-	t := s.CardLine()
-	if !t.OK() {
+	t, name := s.CardLine(), s.CardField()
+	if name == "" || !t.OK() {
 		return s, nil
 	}
 	s, effects := s.writeLine(t)
-	s = s.WithField(LineField, Field{})
+	s = s.WithField(name, Field{})
 	s.Focus = scene.Ref{}
 	if s.Asked != nil {
 		return s, effects

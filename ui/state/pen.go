@@ -67,7 +67,7 @@ func (s State) enterIn(name string) (State, []Effect) {
 	switch {
 	case name == NumberField:
 		return run(s, "set number")
-	case name == LineField:
+	case strings.HasPrefix(name, linePrefix):
 		return s.lineEntered()
 	case name == WalkField && s.Walk != nil:
 		return s.walkEntered()

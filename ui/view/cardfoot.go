@@ -163,8 +163,9 @@ func (c *cardDraw) drawButtons() {
 // typedLine draws the line of the nuc, and what it reads back.
 func (c *cardDraw) typedLine(y float64) {
 	t := c.s.CardLine()
-	typed := c.s.Typed(state.LineField)
-	c.input(scene.Area{X: c.x, Y: y, W: c.w, H: fieldHeight}, state.LineField, fieldLook{
+	name := c.s.CardField()
+	typed := c.s.Typed(name)
+	c.input(scene.Area{X: c.x, Y: y, W: c.w, H: fieldHeight}, name, fieldLook{
 		size: 15, weight: scene.Medium, wrong: typed != "" && t.Wrong() != "", empty: "type it here: v s5",
 		reason: "the nuc's line in letters, as on the sheet: Enter writes it and goes on",
 	})

@@ -31,7 +31,7 @@ func (c *cardDraw) nuc(n *state.Nuc) {
 	c.book(n.Nuc.Nuc.Subject())
 	if !c.r.Ahead && c.s.Book.ReadOnly == "" {
 		c.foot.typed = true
-		if c.s.Typed(state.LineField) != "" {
+		if c.s.Typed(c.s.CardField()) != "" {
 			c.foot.said = 2
 		}
 	}
