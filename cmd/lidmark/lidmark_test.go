@@ -14,24 +14,24 @@ import (
 
 func TestOptions(t *testing.T) {
 	for args, want := range map[string]string{
-		"-demo":                         "",
-		"":                              "",
-		"a.lidmark":                     "",
-		"-demo -on 2027-05-20 -dark":    "",
-		"-demo -size 1280x800":          "",
-		"a.lidmark -dark":               "",
-		"-picture=":                     "needs a name",
-		"-demo -text NaN":               "100 to 200",
-		"-demo -size 1e9x1e9":           "like 1440x900",
-		"a.lidmark b.lidmark":           "one book at a time",
-		"-demo a.lidmark":               "leave out",
-		"-demo -text 90":                "100 to 200",
-		"-demo -size 300x200":           "800x560 to",
-		"-demo -size big":               "like 1440x900",
-		"-demo -on tomorrow":            "like 2027-05-15",
-		"-picture x.png":                "name a book",
-		"-demo -now 7:30":               "like \"2027-05-11 07:30\"",
-		"-demo -picture x.png -frobnic": "not defined",
+		"--demo":                           "",
+		"":                                 "",
+		"a.lidmark":                        "",
+		"--demo --on 2027-05-20 --dark":    "",
+		"--demo --size 1280x800":           "",
+		"a.lidmark -dark":                  "",
+		"--picture=":                       "needs a name",
+		"--demo --text NaN":                "100 to 200",
+		"--demo --size 1e9x1e9":            "like 1440x900",
+		"a.lidmark b.lidmark":              "one book at a time",
+		"--demo a.lidmark":                 "leave out",
+		"--demo --text 90":                 "100 to 200",
+		"--demo --size 300x200":            "800x560 to",
+		"--demo --size big":                "like 1440x900",
+		"--demo --on tomorrow":             "like 2027-05-15",
+		"--picture x.png":                  "name a book",
+		"--demo --now 7:30":                "like \"2027-05-11 07:30\"",
+		"--demo --picture x.png --frobnic": "unknown flag --frobnic",
 	} {
 		_, err := parse(strings.Fields(args))
 		switch {
@@ -54,7 +54,7 @@ func TestAPictureOfABook(t *testing.T) {
 		t.Fatal(err)
 	}
 	out := filepath.Join(dir, "yard.png")
-	if err := run([]string{"-picture", out, "-size", "900x600", path}); err != nil {
+	if err := run([]string{"--picture", out, "--size", "900x600", path}); err != nil {
 		t.Fatal(err)
 	}
 	file, err := os.Open(out)
@@ -69,7 +69,7 @@ func TestAPictureOfABook(t *testing.T) {
 
 func TestExitCodes(t *testing.T) {
 	for args, want := range map[string]int{
-		"-h": 0, "-frobnicate": 2, "-demo a.lidmark": 2, "-picture x.png nowhere.lidmark": 1,
+		"-h": 0, "--frobnicate": 2, "--demo a.lidmark": 2, "--picture x.png nowhere.lidmark": 1,
 	} {
 		if got := exitCode(run(strings.Fields(args))); got != want {
 			t.Errorf("%s ends with %d, want %d", args, got, want)
@@ -98,7 +98,7 @@ func TestAPictureNeverReplacesABook(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if err := run([]string{"-demo", "-picture", path}); !errors.Is(err, storage.IsBook) {
+	if err := run([]string{"--demo", "--picture", path}); !errors.Is(err, storage.IsBook) {
 		t.Errorf("got %v, want a refusal", err)
 	}
 	if after, err := os.ReadFile(path); err != nil || !bytes.Equal(before, after) {
@@ -108,7 +108,7 @@ func TestAPictureNeverReplacesABook(t *testing.T) {
 
 func TestAPictureOfNoBookSaysSo(t *testing.T) {
 	out := filepath.Join(t.TempDir(), "yard.png")
-	if err := run([]string{"-picture", out, "nowhere.lidmark"}); err == nil || !strings.Contains(err.Error(), "nowhere.lidmark") {
+	if err := run([]string{"--picture", out, "nowhere.lidmark"}); err == nil || !strings.Contains(err.Error(), "nowhere.lidmark") {
 		t.Errorf("got %v, want the file named", err)
 	}
 	if _, err := os.Stat(out); err == nil {

@@ -3,8 +3,8 @@
 //
 //	lidmark [flags] [BOOK]
 //
-// Without a book it opens the demo season with -demo, and else an empty window
-// that says what to do first. With -picture it paints a room into a PNG file
+// Without a book it opens the demo season with --demo, and else an empty window
+// that says what to do first. With --picture it paints a room into a PNG file
 // and needs no display.
 package main
 
@@ -63,7 +63,7 @@ func run(args []string) error {
 
 func openWindow(o options) error {
 	if !hasDisplay(runtime.GOOS, os.Getenv) {
-		return errors.New("there is no display here; paint a room with -picture FILE, or use lidbook")
+		return errors.New("there is no display here; paint a room with --picture FILE, or use lidbook")
 	}
 	a := app.NewWithID("lidmark.desktop")
 	d := newDesk(configFolder(o.config), o.clock)

@@ -3,7 +3,7 @@ package main
 import (
 	"errors"
 	"flag"
-	"fmt"
+	"io"
 	"strconv"
 	"strings"
 	"time"
@@ -27,10 +27,7 @@ type options struct {
 
 func parse(args []string) (o options, err error) {
 	f := flag.NewFlagSet("lidmark", flag.ContinueOnError)
-	f.Usage = func() {
-		_, _ = fmt.Fprintln(f.Output(), "lidmark [flags] [BOOK]\n\nOpens a book in the window, or paints a room of it with -picture.\n\nflags:")
-		f.PrintDefaults()
-	}
+	f.SetOutput(io.Discard) // what is wrong is said once, by main
 	f.BoolVar(&o.demo, "demo", false, "open the demo season, made anew for today")
 	f.Func("on", "the `day` looked at, like 2027-05-20 (default today)", func(s string) (err error) {
 		o.on, err = calendar.ParseDay(s)
@@ -74,8 +71,12 @@ func parse(args []string) (o options, err error) {
 // parseAll reads flags before and behind the book, as people type them.
 func parseAll(f *flag.FlagSet, args []string) (rest []string, err error) {
 	for {
-		if err := f.Parse(args); err != nil {
+		switch err := f.Parse(args); {
+		case errors.Is(err, flag.ErrHelp):
+			usage(f)
 			return nil, err
+		case err != nil:
+			return nil, misread(err)
 		}
 		if f.NArg() == 0 {
 			return rest, nil
@@ -91,11 +92,11 @@ func (o options) check(f *flag.FlagSet, books int) error {
 	case books > 1:
 		return errors.New("one book at a time: name one file")
 	case books == 1 && o.demo:
-		return errors.New("-demo opens the demo season; leave out the book, or leave out -demo")
+		return errors.New("--demo opens the demo season; leave out the book, or leave out --demo")
 	case books == 1 && o.book == "", asked["picture"] && o.picture == "":
 		return errors.New("a file needs a name")
 	case o.picture != "" && books == 0 && !o.demo:
-		return errors.New("-picture: name a book, or use -demo")
+		return errors.New("--picture: name a book, or use --demo")
 	}
 	return nil
 }

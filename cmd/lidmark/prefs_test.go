@@ -30,7 +30,7 @@ func TestWhatTheKeeperChoseIsThereAgain(t *testing.T) {
 	if s := o.state(p); s.Width != 1111 || s.Height != 777 || !s.Dark || s.TextSize() != chosen.Text {
 		t.Errorf("the window begins with %v x %v, dark %v, text %v", s.Width, s.Height, s.Dark, s.TextSize())
 	}
-	o, err = parse(strings.Fields("-size 900x600 -text 200"))
+	o, err = parse(strings.Fields("--size 900x600 --text 200"))
 	check(t, err)
 	if s := o.state(p); s.Width != 900 || s.Height != 600 || s.TextSize() != 2 || !s.Dark {
 		t.Errorf("against the command line the window begins with %v x %v, text %v", s.Width, s.Height, s.TextSize())
