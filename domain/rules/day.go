@@ -13,8 +13,8 @@ import (
 type DayPlan struct {
 	Day     calendar.Day
 	At      time.Time // the instant at which the plan is made
-	Soon    time.Time // noon of the next day: what has a hard end before it cannot wait for that day
-	Hard    []Finding // cells and brood with a hard deadline on the day, before noon of the next, or past; the first one first
+	Soon    time.Time // noon of the next day, or when somebody is free next after this day if that is later: what has a hard end before it cannot wait
+	Hard    []Finding // cells and brood with a hard deadline on the day, before Soon, or past; the first one first
 	Waits   []Task    // after treatments, as they stand at the view's instant: no work, but to be known
 	Stops   []Stop    // in the order they are driven and walked
 	Kit     []KitLine
@@ -68,6 +68,9 @@ func Day(v *book.View, d calendar.Day) DayPlan { return Judge(v).Day(d) }
 
 func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
 	plan := DayPlan{Day: d, At: p.now, Soon: (d + 1).At(noon, 0, p.zone), Free: float64(p.view.MinutesFree(d)), Told: p.view.HoursTold()}
+	if next := freeAfter(p.view, d); next.After(plan.Soon) {
+		plan.Soon = next
+	}
 	due := d.Start(p.zone)
 	var work []Finding
 	for _, f := range found {
@@ -169,7 +172,7 @@ func (p *pass) fullCombs(s book.Subject) bool {
 // time adds up the minutes, and says when each stop begins for one person who
 // starts with the day's first free hour.
 func (p *pass) time(plan *DayPlan) {
-	at := p.firstFree(plan.Day)
+	at := firstFree(p.view, plan.Day)
 	spend := func(minutes float64) {
 		plan.Minutes += minutes
 		if !at.IsZero() {
@@ -195,17 +198,6 @@ func (p *pass) time(plan *DayPlan) {
 	plan.Driving += back
 	spend(back)
 	plan.Home = at
-}
-
-// firstFree is when the first person is free on a day; zero: nobody.
-func (p *pass) firstFree(d calendar.Day) (first time.Time) {
-	for person := range p.view.People() {
-		h := person.FreeOn(d)
-		if from, _ := h.Between(d, p.zone); h.Minutes() > 0 && (first.IsZero() || from.Before(first)) {
-			first = from
-		}
-	}
-	return first
 }
 
 // route puts the work into stops: robbers first, then home, then the yards with a hard

@@ -17,7 +17,7 @@ type Part struct {
 }
 
 // Within is what is done of a day's work in so many minutes. Robbers at work and
-// what has a hard end before noon of the next day are kept however long they
+// what has a hard end before somebody can come again are kept however long they
 // take: nothing can make them good later. After them come other hard ends, then
 // what is past its last day, then what ends first. Nothing without a hard end is
 // kept while something with one is left.
@@ -52,10 +52,7 @@ type stay struct {
 
 // route is the plan with some of its tasks, and when one person is home again.
 func (p DayPlan) route(kept map[placed]bool) (stops []Stop, home time.Time) {
-	var at time.Time
-	if len(p.Stops) > 0 && !p.Stops[0].Start.IsZero() {
-		at = p.Stops[0].Start.Add(-minutesLong(p.Stops[0].Drive))
-	}
+	at := p.begins()
 	var last Stop
 	for i, s := range p.Stops {
 		tasks := s.Tasks

@@ -59,16 +59,17 @@ func (b *Book) On(now time.Time, d calendar.Day) *Reading {
 	case d > today:
 		at = d.At(12, 0, zone)
 	}
-	return b.read(at, d, d > today)
+	return b.read(at, d, d > today, d == today)
 }
 
 // read reads the book at an instant, unless that was done lately. It reads
 // without the lock, so that what is remembered stays at hand meanwhile.
-func (b *Book) read(at time.Time, d calendar.Day, ahead bool) *Reading {
+func (b *Book) read(at time.Time, d calendar.Day, ahead, underWay bool) *Reading {
 	if r := b.remembered(at, ahead); r != nil {
 		return r
 	}
 	r := read(b.Season.At(at), b.judge(at), d, ahead)
+	r.UnderWay = underWay
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	// One reading a day: that of today goes with the clock.

@@ -163,8 +163,20 @@ func (r *Reading) untilFirst(waits []rules.Task) string {
 	return " to " + r.DayOf(first).Short()
 }
 
-// nobodySays says what is lost when nobody comes, by the clock.
+// nobodySays says what cannot wait when nobody comes, what of it has its last
+// chance on the day first, and what is lost by the clock.
 func (r *Reading) nobodySays(part rules.Part) string {
+	last, ok := r.lastChance(part)
+	if ok {
+		day := "on this day"
+		if !r.Ahead {
+			day = "today"
+			if at := r.Plan().Home; !at.IsZero() && at.In(r.View.Zone()).Hour() >= evening {
+				day = "tonight"
+			}
+		}
+		return fmt.Sprintf("%s is the last chance: %s %s, by %s", day, last.Act, rules.Name(r.View, last.Of[0]), r.hourOf(last.By))
+	}
 	for _, s := range part.Stops {
 		for _, t := range s.Tasks {
 			for _, f := range t.Findings {
@@ -178,6 +190,22 @@ func (r *Reading) nobodySays(part rules.Part) string {
 		return "cannot wait: " + part.Stops[0].Tasks[0].Act.String()
 	}
 	return "all of it waits" + r.untilFirst(part.Waits)
+}
+
+// evening is the hour from which on what is left of a day is its night.
+const evening = 18
+
+// lastChance is the work with a hard end ahead that nobody can do any more when
+// nobody comes on the day: the one that ends first.
+func (r *Reading) lastChance(part rules.Part) (last rules.Task, ok bool) {
+	for _, s := range part.Stops {
+		for _, t := range s.Tasks {
+			if t.Hard && !t.PastDue(r.View.On()) && (!ok || t.By.Before(last.By)) {
+				last, ok = t, true
+			}
+		}
+	}
+	return last, ok
 }
 
 func (r *Reading) waitingBatchOf(f rules.Finding) []Cost {

@@ -23,6 +23,7 @@ type Reading struct {
 	Course   *course.Course
 	Day      calendar.Day
 	Ahead    bool   // the day has not come: all is only reckoned
+	UnderWay bool   // it is read at the instant of the clock
 	Nucs     []*Nuc // in walking order
 	Findings []rules.Finding
 
@@ -97,8 +98,22 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	r.offers = lately(r.readOffers)
 	r.filtered, r.sections, r.listing = lately(r.readFiltered), lately(r.readSections), lately(r.readListing)
 	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(v, d) })
-	r.plan = sync.OnceValue(func() rules.DayPlan { return judged.Day(d) })
+	r.plan = sync.OnceValue(r.readPlan)
 	return r
+}
+
+// readPlan is the work of the day; of a day under way in the hours that are left.
+func (r *Reading) readPlan() rules.DayPlan {
+	plan := r.judged.Day(r.Day)
+	if r.UnderWay {
+		return plan.Left(r.View)
+	}
+	return plan
+}
+
+// HoursOver tells whether people were free on the day read, but are not any more.
+func (r *Reading) HoursOver() bool {
+	return r.UnderWay && r.Plan().Free == 0 && r.View.MinutesFree(r.Day) > 0
 }
 
 // bySubject files findings under what they are about, the most pressing first,

@@ -344,3 +344,28 @@ func TestALineOfYesterday(t *testing.T) {
 		t.Error("a line of tomorrow was ticked")
 	}
 }
+
+// TestAnEveningUnderWay: when the free hours have begun the route begins now, and
+// when they are over nothing is planned for them any more.
+func TestAnEveningUnderWay(t *testing.T) {
+	w := keeper(t)
+	planned := w.Reading().Plan()
+	for _, c := range []struct {
+		hour, minute int
+		over         bool
+	}{{19, 0, false}, {23, 30, true}} {
+		w.send(state.Ticked{Now: today.At(c.hour, c.minute, zone)})
+		plan := w.Reading().Plan()
+		if plan.Free >= planned.Free || w.Reading().HoursOver() != c.over || w.Reading().WorkOn(today).Free != plan.Free {
+			t.Errorf("%d:%02d: %v of %v min are left, over: %v", c.hour, c.minute, plan.Free, planned.Free, w.Reading().HoursOver())
+		}
+		for _, s := range plan.Stops {
+			if !s.Start.IsZero() && s.Start.Before(w.Now) {
+				t.Errorf("%d:%02d: a stop is planned for %v", c.hour, c.minute, s.Start)
+			}
+		}
+	}
+	if tomorrow := w.run("day on").Reading(); tomorrow.UnderWay || tomorrow.HoursOver() {
+		t.Error("the hours of tomorrow are under way")
+	}
+}

@@ -4,10 +4,11 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
+	"lidmark/domain/rules"
 )
 
 // Work is what a day holds: minutes of work done or due, the minutes people
-// are free, and deadlines.
+// are free, of a day under way those that are left, and deadlines.
 type Work struct {
 	Minutes   float64
 	Free      float64
@@ -26,7 +27,16 @@ func (r *Reading) WorkOn(d calendar.Day) Work {
 	if w, ok := r.workdays()[d]; ok {
 		return w
 	}
-	return Work{Free: float64(r.View.MinutesFree(d))}
+	return Work{Free: r.freeOn(d)}
+}
+
+// freeOn are the minutes that people are free on a day; of a day under way those
+// that are left.
+func (r *Reading) freeOn(d calendar.Day) float64 {
+	if r.UnderWay && d == r.Day {
+		return rules.FreeLeft(r.View)
+	}
+	return float64(r.View.MinutesFree(d))
 }
 
 // workBack and workAhead are how many days about the day read are reckoned:
@@ -41,7 +51,7 @@ func (r *Reading) readWork() map[calendar.Day]Work {
 	days := map[calendar.Day]Work{}
 	due := r.judged.Work(r.Day, r.Day+workAhead)
 	for d := r.Day - workBack; d <= r.Day+workAhead; d++ {
-		w := Work{Minutes: due[d], Free: float64(r.View.MinutesFree(d))}
+		w := Work{Minutes: due[d], Free: r.freeOn(d)}
 		switch {
 		case d < r.Day:
 			w.Minutes = r.done(d)

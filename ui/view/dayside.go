@@ -58,15 +58,25 @@ func (p *sheet) lessButtons(x, y, w float64) float64 {
 	less, h := p.s.DayPage.Less, p.s.HoursLeft()
 	hours := state.Less{Hours: h}
 	word := "I have only " + hoursWord(h)
-	p.lessButton(scene.Area{X: x, Y: y, W: w, H: 46}, word, hours, "only hours", less.Hours > 0)
-	y += 54
-	p.lessButton(scene.Area{X: x, Y: y, W: w, H: 46}, "Nobody comes today", state.Less{Nobody: true}, "nobody comes", less.Nobody)
-	return y + 46 + 36
+	y = p.lessButton(scene.Area{X: x, Y: y, W: w}, word, hours, "only hours", less.Hours > 0) + 8
+	return p.lessButton(scene.Area{X: x, Y: y, W: w}, "Nobody comes today", state.Less{Nobody: true}, "nobody comes", less.Nobody) + 36
 }
 
 // lessButton draws one of them: a word, and what it means below. While it holds
-// the hours can be changed beside it.
-func (p *sheet) lessButton(a scene.Area, word string, means state.Less, command string, on bool) {
+// the hours can be changed beside it. It is as high as that needs; its end is
+// given.
+func (p *sheet) lessButton(a scene.Area, word string, means state.Less, command string, on bool) float64 {
+	const one, most = 46.0, 3
+	to := a.Right() - 12
+	if on && command == "only hours" {
+		to -= 66
+	}
+	says, more := p.s.Reading().LessSays(means)
+	if a.X+12+p.width(says+more, ink2(13)) <= to {
+		says += more
+	}
+	lines := len(scene.Wrap(p.measure, p.say(says), 13, scene.Regular, to-a.X-12))
+	a.H = one + float64(min(lines, most)-1)*scene.LineHeight(13)
 	box := scene.Rect{Area: a, Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1)}
 	if on {
 		box.Fill, box.Stroke = scene.PenTint, stroke(scene.Pen, 1.5)
@@ -76,18 +86,13 @@ func (p *sheet) lessButton(a scene.Area, word string, means state.Less, command 
 		p.add(scene.Rect{Area: a.Inset(-2.5), Radius: 7, Stroke: stroke(scene.Ink2, 1.5)})
 	}
 	p.add(box)
-	to := a.Right() - 12
 	if on && command == "only hours" {
-		to -= 66
 		p.wideButton(scene.Area{X: a.Right() - 70, Y: a.Y + 8, W: 30, H: 30}, "−", "hour less", false)
 		p.wideButton(scene.Area{X: a.Right() - 36, Y: a.Y + 8, W: 30, H: 30}, "+", "hour more", false)
 	}
 	p.fit(a.X+12, a.Y+19, word, ink(14).semi(), to)
-	says, more := p.s.Reading().LessSays(means)
-	if a.X+12+p.width(says+more, ink2(13)) <= to {
-		says += more
-	}
-	p.fit(a.X+12, a.Y+36, says, ink2(13), to)
+	p.wrap(a.X+12, a.Y+36, says, ink2(13), to-a.X-12, most)
+	return a.Bottom()
 }
 
 // hoursWord is a number of hours, small ones in words.
@@ -152,7 +157,10 @@ func (p *sheet) workWords() string {
 	if t.done > 0 {
 		said = minutes(t.done) + " done, " + minutes(t.left) + " left"
 	}
-	if t.told {
+	switch {
+	case p.s.Reading().HoursOver() && !p.s.DayPage.Less.On():
+		said += ", no time left today"
+	case t.told:
 		said += ", " + minutes(t.free) + " of time"
 	}
 	if !p.s.Ahead() {
@@ -170,14 +178,17 @@ func (p *sheet) timeBar(a scene.Area) float64 {
 		return a.Y + 50
 	}
 	tone, tint := p.alarm()
-	all := t.done + t.left
-	k := a.W / max(all, t.free, 1)
+	all, free := t.done+t.left, t.free
+	if p.s.Reading().UnderWay {
+		free += t.done // the time there is, is what is left of it
+	}
+	k := a.W / max(all, free, 1)
 	p.add(scene.Rect{Area: a, Fill: scene.Off})
-	p.rect(scene.Area{X: a.X, Y: a.Y, W: min(all, t.free) * k, H: a.H}, scene.Ink2)
-	over := max(0, all-t.free)
+	p.rect(scene.Area{X: a.X, Y: a.Y, W: min(all, free) * k, H: a.H}, scene.Ink2)
+	over := max(0, all-free)
 	if over > 0 {
 		p.add(scene.Rect{
-			Area: scene.Area{X: a.X + t.free*k, Y: a.Y, W: over * k, H: a.H}, Fill: tint,
+			Area: scene.Area{X: a.X + free*k, Y: a.Y, W: over * k, H: a.H}, Fill: tint,
 			Hatch: scene.Hatch{Role: tone, Pitch: 5, Weight: 1.4}, Stroke: stroke(tone, 1.01),
 		})
 	}
@@ -186,12 +197,15 @@ func (p *sheet) timeBar(a scene.Area) float64 {
 	if over == 0 {
 		word = ""
 	}
-	if t.free == 0 {
+	switch {
+	case p.s.Reading().HoursOver() && !p.s.DayPage.Less.On():
+		word = "no time left today"
+	case t.free == 0:
 		word = "nobody is free"
 	}
 	p.right(a.Right(), a.Y+36, word, ink(13).semi().as(tone))
 	p.text(a.X, a.Y+36, t.home, ink2(13))
-	edge := a.X + t.free*k
+	edge := a.X + free*k
 	p.add(scene.Line{From: at(edge, a.Y-4), To: at(edge, a.Bottom()+6), Stroke: stroke(scene.Ink, 2)})
 	return a.Bottom() + 60
 }
