@@ -19,7 +19,7 @@ type Batch struct {
 	Capped   Count
 	Ripe     Count
 	Culled   int
-	Given    []Gift // cells and virgins that went into nucs
+	Given    []Gift // cells and virgins that went into nucs, of each one a nuc and day
 	Caged    []QueenID
 	Out      int // virgins emerged outside nucs
 	Dead     int // cells found dead
@@ -128,7 +128,7 @@ func (b *Batch) Bee(n int) bee.Batch {
 
 func (v *View) foldBatch(id BatchID) *Batch {
 	begin := Batch{Grafted: Grafted{Batch: id}}
-	return v.season.folded.batches.get(id, v.lines(id.Subject()), practice.Numbers{}, begin)
+	return v.season.folded.batches.get(id, v.giftsOnce(v.lines(id.Subject())), practice.Numbers{}, begin)
 }
 
 func (b *Batch) again() Batch {
