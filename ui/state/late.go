@@ -1,6 +1,11 @@
 package state
 
 import (
+	"fmt"
+	"math"
+	"time"
+
+	"lidmark/domain/bee"
 	"lidmark/domain/book"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
@@ -52,6 +57,25 @@ type Late struct {
 	rules.LateCard
 	Curves []rules.LateCurve
 	Spread float64 // hours by which the clock of the whole batch may be off, one standard deviation
+	Kept   []Span  // of each way, if the clock is off by that much
+	Taken  []Span
+}
+
+// Span is from how many to how many.
+type Span struct{ Low, High float64 }
+
+// String is a span in whole numbers: "13 to 17", "about 12", and where it is one
+// whole number "24".
+func (s Span) String() string {
+	low, high := math.Round(s.Low), math.Round(s.High)
+	switch {
+	case low != high:
+		return fmt.Sprintf("%.0f to %.0f", low, high)
+	case math.Abs(s.Low-low) < 0.05 && math.Abs(s.High-high) < 0.05:
+		return fmt.Sprintf("%.0f", low)
+	default:
+		return fmt.Sprintf("about %.0f", low)
+	}
 }
 
 // Late is the late day of a batch; false when its cells are not together, or
@@ -69,9 +93,39 @@ func (r *Reading) readLate(batch book.BatchID) Late {
 	if !ok {
 		return Late{}
 	}
-	spread := r.Numbers().Duration(practice.SharedShiftSpread).Hours()
-	return Late{card, rules.LateCurves(r.View, card, LateHours), spread}
+	off := r.Numbers().Duration(practice.SharedShiftSpread)
+	l := Late{LateCard: card, Curves: rules.LateCurves(r.View, card, LateHours), Spread: off.Hours()}
+	l.span(r.lateWays(card, off), r.lateWays(card, -off))
+	return l
 }
+
+// lateWays are the ways out of a card if its cells were older by that much.
+func (r *Reading) lateWays(card rules.LateCard, older time.Duration) []bee.WayOut {
+	next := card.Next.Add(older)
+	if next.Before(card.Now) {
+		next = card.Now
+	}
+	other, _ := rules.LateDay(r.View, card.Batch, next)
+	return other.Ways
+}
+
+// span takes in what the ways are worth if the clock of the batch is off, to one
+// side and to the other.
+func (l *Late) span(others ...[]bee.WayOut) {
+	for _, w := range l.Ways {
+		kept, taken := Span{w.Kept, w.Kept}, Span{w.Accepted, w.Accepted}
+		for _, ways := range others {
+			for _, o := range ways {
+				if o.Way == w.Way {
+					kept, taken = kept.with(o.Kept), taken.with(o.Accepted)
+				}
+			}
+		}
+		l.Kept, l.Taken = append(l.Kept, kept), append(l.Taken, taken)
+	}
+}
+
+func (s Span) with(v float64) Span { return Span{min(s.Low, v), max(s.High, v)} }
 
 // lateBatch is the batch whose late day is worth a look: the one selected, else
 // the first with a hard deadline on the day.

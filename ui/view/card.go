@@ -53,6 +53,10 @@ func CardMost(s state.State, m scene.Measurer) float64 {
 	if s.Book == nil || p.l.Card.Empty() {
 		return 0
 	}
+	if p.s.Fill == state.LateFill && p.s.Form == nil {
+		_, most := p.triageScroll()
+		return most
+	}
 	c, all := p.drawnCard(0)
 	return max(0, all-c.body().H)
 }
@@ -67,6 +71,10 @@ func CardAt(s state.State, m scene.Measurer) float64 {
 	}
 	if s.Book == nil || p.l.Card.Empty() {
 		return 0
+	}
+	if p.s.Fill == state.LateFill && p.s.Form == nil {
+		offset, _ := p.triageScroll()
+		return offset
 	}
 	c, all := p.drawnCard(0)
 	return c.offset(all)

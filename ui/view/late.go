@@ -19,9 +19,10 @@ type lateDraw struct {
 // Measures of the late day, dp.
 const (
 	lateWhy   = 260.0 // the words beside the curves
-	lateNames = 190.0 // the names of the curves
+	lateNames = 200.0 // the names of the curves
 	lateTwo   = 700.0 // a strip narrower has two lines
-	lateLow   = 560.0 // a card lower than this says each step in two lines
+	lateLow   = 560.0 // a card lower than this has one row of buttons
+	lateHigh  = 700.0 // and one as high as this a line below its title
 )
 
 // late draws the late day: what is lost by the hour, the ways out side by side,
@@ -98,32 +99,52 @@ func (d lateDraw) scrolling(a scene.Area) {
 // ways draws the ways out, the best first.
 func (d lateDraw) ways(a scene.Area) {
 	d.rule(a.X, a.Y, a.Right(), a.Y, scene.Rule)
-	x, to := a.X+state.Edge, a.Right()-state.Edge
-	kept := x + max(200, min(430, a.W*0.42))
-	work := to
-	bar := scene.Area{X: kept + 44, W: max(60, work-kept-190)}
+	g := d.wayPlaces(a)
 	y := a.Y + 26
-	from := d.right(kept, y, fmt.Sprintf("kept of %d", d.Cells), ink2(13))
+	from := d.right(g.kept, y, fmt.Sprintf("kept of %d", d.Cells), ink2(13))
 	title := "Ways out, the best first"
-	if x+d.width(title, ink(14).semi()) > from-8 {
+	if g.x+d.width(title, ink(14).semi()) > from-8 {
 		title = "Ways out"
 	}
-	d.text(x, y, title, ink(14).semi())
+	d.text(g.x, y, title, ink(14).semi())
 	taken := "taken in by nucs in the end"
-	if bar.X+d.width(taken, ink2(13)) > work-70 {
+	if g.bar.X+d.width(taken, ink2(13)) > g.work-70 {
 		taken = "taken in"
 	}
-	d.fit(bar.X, y, taken, ink2(13), work-70)
-	d.right(work, y, "min now", ink2(13))
+	d.fit(g.bar.X, y, taken, ink2(13), g.work-70)
+	d.right(g.work, y, "min now", ink2(13))
+	if g.costs > 0 {
+		d.text(g.costs, y, "what it costs", ink2(13))
+	}
 	y += 10
 	for i, w := range d.Ways {
-		d.way(i, w, scene.Area{X: a.X, Y: y, W: a.W, H: state.LateRow}, x, kept, work, bar)
+		d.way(i, w, scene.Area{X: a.X, Y: y, W: a.W, H: state.LateRow}, g)
 		y += state.LateRow
 	}
 }
 
+// wayPlaces are where the columns of the ways out lie.
+type wayPlaces struct {
+	x, kept, work float64
+	bar           scene.Area
+	costs, to     float64 // costs: 0 where it has no room
+}
+
+func (d lateDraw) wayPlaces(a scene.Area) wayPlaces {
+	const costs, least = 200.0, 1000.0
+	g := wayPlaces{x: a.X + state.Edge, to: a.Right() - state.Edge}
+	g.work = g.to
+	if a.W >= least {
+		g.costs = g.to - costs
+		g.work = g.costs - 24
+	}
+	g.kept = g.x + max(210, min(430, (g.work-a.X)*0.42))
+	g.bar = scene.Area{X: g.kept + 44, W: max(50, g.work-g.kept-200)}
+	return g
+}
+
 // way draws one way out in a row.
-func (d lateDraw) way(i int, w bee.WayOut, row scene.Area, x, kept, work float64, bar scene.Area) {
+func (d lateDraw) way(i int, w bee.WayOut, row scene.Area, g wayPlaces) {
 	middle := row.Y + row.H/2
 	tone, f := scene.Bar, ink(14).medium()
 	switch {
@@ -133,27 +154,56 @@ func (d lateDraw) way(i int, w bee.WayOut, row scene.Area, x, kept, work float64
 	case w.Way == bee.Wait:
 		tone = scene.Act
 	default:
-		d.rule(x, row.Bottom(), work, row.Bottom(), scene.Hair)
+		d.rule(g.x, row.Bottom(), g.to, row.Bottom(), scene.Hair)
 	}
-	d.text(x, middle+5, letter(i), ink(15).bold())
-	end := kept - d.width("kept of 24", ink2(13)) + 20
-	d.fit(x+24, middle-1, sentence(w.Way.String()), f, end)
-	d.fit(x+24, middle+15, wayNote(w), ink2(13), end)
-	d.right(kept, middle+5, fmt.Sprintf("%.0f", w.Kept), ink(15).semi())
+	d.text(g.x, middle+5, letter(i), ink(15).bold())
+	from := d.right(g.kept, middle+5, d.Kept[i].String(), ink(15).semi())
+	d.fit(g.x+24, middle-1, sentence(w.Way.String()), f, from-10)
+	d.fit(g.x+24, middle+15, wayNote(w, d.Kept[i]), ink2(13), from-10)
+	d.takenBar(d.Taken[i], g.bar, middle, tone)
+	d.right(g.work, middle+5, fmt.Sprintf("%.0f", w.Work.Minutes()), ink(14))
+	if g.costs > 0 {
+		d.fit(g.costs, middle+5, d.cost(i, w), ink2(13), g.to)
+	}
+}
+
+// takenBar draws from how many to how many are taken in: a bar on a hairline that
+// leads to it.
+func (d lateDraw) takenBar(n state.Span, bar scene.Area, middle float64, tone scene.Role) {
+	const least = 10.0
 	k := bar.W / float64(max(d.Cells, 1))
-	d.add(scene.Rect{Area: scene.Area{X: bar.X, Y: middle - 6, W: k * w.Accepted, H: 12}, Radius: 2, Fill: tone})
-	after := d.text(bar.X+k*w.Accepted+10, middle+5, fmt.Sprintf("%.0f", w.Accepted), ink(14).semi()) + 10
-	if to := bar.X + bar.W; after < to {
-		d.rule(after, middle, to, middle, scene.Hair)
+	low, high := bar.X+k*n.Low, bar.X+k*n.High
+	if high-low < least {
+		low = max(bar.X, (low+high-least)/2)
+		high = low + least
 	}
-	d.right(work, middle+5, fmt.Sprintf("%.0f", w.Work.Minutes()), ink(14))
+	d.rule(bar.X, middle, low, middle, scene.Hair)
+	d.add(scene.Rect{Area: scene.Area{X: low, Y: middle - 6, W: high - low, H: 12}, Radius: 2, Fill: tone})
+	d.text(high+10, middle+5, n.String(), ink(14).semi())
+}
+
+// cost says what a way out costs besides its minutes.
+func (d lateDraw) cost(i int, w bee.WayOut) string {
+	n := float64(d.Cells)
+	switch w.Way {
+	case bee.Wait:
+		return state.Span{Low: n - d.Kept[i].High, High: n - d.Kept[i].Low}.String() + " cells"
+	case bee.Cool:
+		return "rests on a single study"
+	case bee.Place:
+		return fmt.Sprintf("the risk of the %d left", w.Left)
+	case bee.Cage:
+		return "virgins are taken in less"
+	default:
+		return plural(w.Caged, "cage", "cages") + ", each for one cell"
+	}
 }
 
 // letter names a way out, A for the best.
 func letter(i int) string { return string(rune('A' + i)) }
 
 // wayNote says how the cells are parted.
-func wayNote(w bee.WayOut) string {
+func wayNote(w bee.WayOut, kept state.Span) string {
 	switch {
 	case w.LastResort:
 		return "last resort, rests on a single study"
@@ -164,63 +214,81 @@ func wayNote(w bee.WayOut) string {
 	case w.Caged > 0:
 		return fmt.Sprintf("%d caged; virgins are taken in less than cells", w.Caged)
 	}
-	return fmt.Sprintf("%.0f expected destroyed until then", w.Lost)
+	n := float64(w.Left)
+	return state.Span{Low: n - kept.High, High: n - kept.Low}.String() + " destroyed until then"
 }
 
-// triage draws what to do once a virgin has walked, the counts so far, and the
-// buttons.
+// triage draws what to do once a virgin has walked, which scrolls, and below it
+// the counts so far and the buttons, which stay.
 func (d lateDraw) triage(a scene.Area, late bool) {
 	d.rect(a, scene.Panel)
-	x, w, y := a.X+state.Edge, a.W-2*state.Edge, a.Y+32
+	x, w := a.X+state.Edge, a.W-2*state.Edge
+	offset, most := d.triageScroll()
+	body := d.triageBody()
+	d.clipped(body, scene.Tag{}, func() { d.triageSteps(body.Y - offset) })
+	d.scrollBar(body, offset, body.H+most)
+	y := body.Bottom()
+	if late {
+		d.countBoxes(x, y+26, w)
+	}
+	y += triageCounts
+	d.rule(x, y, x+w, y, scene.Hair)
+	end := d.mainWay(x, y+12)
+	d.button(end+8, y+12, "A virgin walked", "virgin walked", false)
+	if a.H < lateLow {
+		return
+	}
+	end = d.button(x, y+54, "Cage cells", "cage cells", false)
+	end = d.button(end+8, y+54, "Print", "print batch", false)
+	d.button(end+8, y+54, "Back", "give back", false)
+}
+
+// triageCounts is how high the counts are, dp.
+const triageCounts = 96.0
+
+// triageBody is where the steps stand: above the counts and the buttons.
+func (p *sheet) triageBody() scene.Area {
+	a, foot := p.l.Card, triageCounts+98
+	if a.H < lateLow {
+		foot = triageCounts + 54
+	}
+	a.X, a.W = a.X+1, a.W-1
+	a.H = max(0, a.H-foot)
+	return a
+}
+
+// triageScroll is how far the steps are scrolled, and can be.
+func (p *sheet) triageScroll() (offset, most float64) {
+	late, _ := p.s.FilledLate()
+	alone, body := *p, p.triageBody()
+	alone.marks = nil
+	end := lateDraw{sheet: &alone, Late: late}.triageSteps(body.Y)
+	most = max(0, end-body.Bottom())
+	return min(p.s.Scroll[state.CardPlace], most), most
+}
+
+// triageSteps draws the steps from y on, none of them cut, and gives where they
+// end.
+func (d lateDraw) triageSteps(y float64) float64 {
+	x, w := d.l.Card.X+state.Edge, d.l.Card.W-2*state.Edge
 	title := "If the first virgin has walked"
 	if d.Walking {
 		title = "A virgin has walked"
 	}
-	d.fit(x, y, title, ink(17).semi(), x+w)
-	y += 16
-	low := a.H < lateLow
-	if !low {
-		d.fit(x, y+6, "then in this order, within the hour", ink2(14), x+w)
+	d.text(x, y+32, title, ink(17).semi())
+	y += 48
+	if d.l.Card.H >= lateHigh {
+		d.text(x, y+6, "then in this order, within the hour", ink2(14))
 		y += 24
 	}
 	for i, step := range bee.Triage() {
-		y = d.triageStep(i, step, x, y, w, low)
+		d.text(x, y+20, fmt.Sprint(i+1), ink(20))
+		top := d.wrap(x+28, y+14, sentence(step.Seen), ink(14).semi(), w-28, 3)
+		y = d.wrap(x+28, top, step.Means+": "+step.Do, ink2(13), w-28, 5) - 4
+		d.rule(x, y, x+w, y, scene.Hair)
+		y += 4
 	}
-	bottom := a.Bottom() - 98
-	if low {
-		bottom = a.Bottom() - 54
-	}
-	if late && y+90 < bottom {
-		d.countBoxes(x, y+24, w)
-	}
-	d.rect(scene.Area{X: a.X + 1, Y: bottom, W: a.W - 1, H: a.Bottom() - bottom}, scene.Panel)
-	d.rule(x, bottom, x+w, bottom, scene.Hair)
-	end := d.mainWay(x, bottom+12)
-	if low {
-		d.button(end+8, bottom+12, "A virgin walked", "virgin walked", false)
-		return
-	}
-	d.button(end+8, bottom+12, "A virgin walked", "virgin walked", false)
-	end = d.button(x, bottom+54, "Cage cells", "cage cells", false)
-	end = d.button(end+8, bottom+54, "Print", "print batch", false)
-	d.button(end+8, bottom+54, "Back", "give back", false)
-}
-
-// triageStep draws one thing to do, and gives where the next begins.
-func (d lateDraw) triageStep(i int, step bee.TriageStep, x, y, w float64, low bool) float64 {
-	d.text(x, y+20, fmt.Sprint(i+1), ink(20))
-	said := step.Means + ": " + step.Do
-	if low {
-		d.fit(x+28, y+14, sentence(step.Seen), ink(14).semi(), x+w)
-		d.fit(x+28, y+31, said, ink2(13), x+w)
-		d.hit(scene.Area{X: x, Y: y, W: w, H: 38}, scene.Ref{Kind: "note"}, said)
-		y += 38
-	} else {
-		top := d.wrap(x+28, y+14, sentence(step.Seen), ink(14).semi(), w-28, 2)
-		y = d.wrap(x+28, top, said, ink2(13), w-28, 2) - 4
-	}
-	d.rule(x, y, x+w, y, scene.Hair)
-	return y + 4
+	return y
 }
 
 // mainWay draws the button of what comes first: cells given to the nucs that are

@@ -4,8 +4,10 @@ import (
 	"strings"
 	"testing"
 
+	"lidmark/domain/bee"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
+	"lidmark/ui/view"
 
 	"pgregory.net/rapid"
 )
@@ -113,6 +115,44 @@ func TestEveryButtonOfAFilledRoomRuns(t *testing.T) {
 		}
 		if ran < 3 {
 			t.Errorf("%s: only %d buttons run", command, ran)
+		}
+	}
+}
+
+// TestTheStepsOfTheEmergencyAreWhole: in every size each step is said in full and can
+// be scrolled to, and the counts stand above the buttons.
+func TestTheStepsOfTheEmergencyAreWhole(t *testing.T) {
+	s := filled(t, "late day")
+	for _, size := range [][3]float64{{800, 560, 1}, {1280, 800, 1}, {1280, 800, 1.5}, {1440, 900, 1}, {1920, 1080, 1.5}} {
+		s.Width, s.Height, s.Text = size[0], size[1], size[2]
+		seen := ""
+		most := view.CardMost(s, typewriter{})
+		for _, scroll := range []float64{0, most / 4, most / 2, 3 * most / 4, most} {
+			s.Scroll = map[state.Place]float64{state.CardPlace: scroll}
+			count, button := 0.0, 0.0
+			for _, a := range texts(t, window(s), s.Size()) {
+				switch {
+				case a.box.X < s.Layout().Card.X || a.box.Y >= s.Layout().Foot.Y:
+					continue
+				case a.Text.Text == "A virgin walked":
+					button = a.box.Y
+				case strings.HasPrefix(a.Text.Text, "Count as you go"):
+					count = a.box.Bottom()
+				}
+				if a.box.Y >= a.clip.Y && a.box.Bottom() <= a.clip.Bottom() {
+					seen += a.Text.Text + " "
+				}
+			}
+			if count == 0 || button < count {
+				t.Errorf("%v: the counts end at %v, the buttons begin at %v", size, count, button)
+			}
+		}
+		for _, step := range bee.Triage() {
+			for _, word := range strings.Fields(step.Means + " " + step.Do) {
+				if !strings.Contains(seen, word) {
+					t.Errorf("%v: %q of %q is never whole in sight", size, word, step.Do)
+				}
+			}
 		}
 	}
 }

@@ -1,12 +1,12 @@
 package view
 
 import (
-	"cmp"
 	"fmt"
 	"slices"
 	"time"
 
 	"lidmark/domain/bee"
+	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -33,6 +33,7 @@ func (d lateDraw) curves(a scene.Area) {
 		d.whySoon(scene.Area{X: a.X + wide, Y: a.Y + 18, W: lateWhy, H: a.H - 30})
 	}
 	g := hourPlot{scene.Area{X: a.X + 56, Y: a.Y + 74, W: wide - 56 - lateNames, H: a.H - 128}, float64(max(d.Cells, 1))}
+	d.night(g)
 	d.band(g)
 	d.grid(g)
 	d.marks(g)
@@ -42,12 +43,61 @@ func (d lateDraw) curves(a scene.Area) {
 	d.curveNames(g, a.X+wide)
 }
 
-// grid draws the axes: cells upwards, the hours of the day along.
+// night shades the hours of the dark. When the sun sets in a yard is not known;
+// 21 to 5 is common practice, no source.
+func (d lateDraw) night(g hourPlot) {
+	const dusk, dark = 21, 8
+	day := d.r().DayOf(d.Now) - 1
+	for ; ; day++ {
+		from := day.At(dusk, 0, d.zone)
+		a, b := max(0, from.Sub(d.Now).Hours()), min(state.LateHours, from.Sub(d.Now).Hours()+dark)
+		if a >= state.LateHours {
+			return
+		}
+		if b <= a {
+			continue
+		}
+		box := scene.Area{X: g.x(a), Y: g.Y, W: g.x(b) - g.x(a), H: g.H}
+		d.add(scene.Rect{Area: box, Fill: scene.Sunk, Clear: 0.45})
+		d.nightWord(g, box)
+	}
+}
+
+// nightWord names the night at its foot, beside the lines of the hours.
+func (d lateDraw) nightWord(g hourPlot, box scene.Area) {
+	const word = "night"
+	w := d.width(word, ink2(12))
+	lines := []time.Time{d.First, d.Next}
+	for i := range calendar.Day(3) {
+		lines = append(lines, (d.r().DayOf(d.Now) + i).Start(d.zone))
+	}
+	for _, x := range []float64{box.X + 8, box.Centre().X - w/2, box.Right() - w - 8} {
+		clear := x >= box.X+4 && x+w <= box.Right()-4
+		for _, t := range lines {
+			at := g.x(t.Sub(d.Now).Hours())
+			clear = clear && (at < x-4 || at > x+w+4)
+		}
+		if clear {
+			d.text(x, g.Bottom()-8, word, ink2(12))
+			return
+		}
+	}
+}
+
+// r is the reading of the book.
+func (d lateDraw) r() *state.Reading { return d.s.Reading() }
+
+// grid draws the axes: cells upwards, from none to all there are; the hours of
+// the day along.
 func (d lateDraw) grid(g hourPlot) {
 	step := max(1, int(g.cells/4))
-	for n := 0; float64(n) <= g.cells; n += step {
-		d.rule(g.X, g.y(float64(n)), g.Right(), g.y(float64(n)), scene.Hair)
-		d.right(g.X-8, g.y(float64(n))+4.5, fmt.Sprint(n), ink2(12))
+	ticks := []float64{g.cells}
+	for n := 0.0; g.y(n)-g.y(g.cells) > 16; n += float64(step) {
+		ticks = append(ticks, n)
+	}
+	for _, n := range ticks {
+		d.rule(g.X, g.y(n), g.Right(), g.y(n), scene.Hair)
+		d.right(g.X-8, g.y(n)+4.5, fmt.Sprint(n), ink2(12))
 	}
 	every := 3
 	if g.W < 420 {
@@ -75,8 +125,8 @@ func (d lateDraw) grid(g hourPlot) {
 
 // marks draws now, the hour of the first virgin, and the keeper's next free one.
 func (d lateDraw) marks(g hourPlot) {
-	d.add(scene.Line{From: at(g.X, g.Y-10), To: at(g.X, g.Bottom()), Stroke: stroke(scene.Ink, 2)})
-	d.text(g.X+5, g.Bottom()-8, "now", ink(12).semi())
+	d.add(scene.Line{From: at(g.X, g.Y-38), To: at(g.X, g.Bottom()), Stroke: stroke(scene.Ink, 2)})
+	d.right(g.X-6, g.Y-28, "now", ink(12).semi())
 	tone, _ := d.alarm()
 	for i, m := range []struct {
 		at   time.Time
@@ -137,7 +187,7 @@ func (d lateDraw) curveStroke(i int, c rules.LateCurve) scene.Stroke {
 	tone, _ := d.alarm()
 	switch {
 	case i == 0:
-		return stroke(scene.Good, 3)
+		return stroke(scene.Good, 4)
 	case c.Way == bee.Wait:
 		return stroke(tone, 2.4)
 	case c.Way == bee.Cool:
@@ -149,27 +199,38 @@ func (d lateDraw) curveStroke(i int, c rules.LateCurve) scene.Stroke {
 	}
 }
 
-// curveNames writes the letters and short names of the curves where they end, moved
-// apart where they would touch.
+// curveNames writes the letters and short names of the curves in the order of the
+// list below, as near to their ends as the others allow, each with a line to its end.
 func (d lateDraw) curveNames(g hourPlot, to float64) {
-	const apart = 19.0
-	order := make([]int, len(d.Curves))
-	for i := range order {
-		order[i] = i
+	const apart, lead = 19.0, 20.0
+	names := make([]float64, len(d.Curves))
+	for i := range names {
+		names[i] = d.curveEnd(g, i)
+		if i > 0 {
+			names[i] = max(names[i], names[i-1]+apart)
+		}
 	}
-	end := func(i int) float64 { return g.y(d.Curves[i].Kept[len(d.Curves[i].Kept)-1]) }
-	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(end(a), end(b)) })
-	y := g.Y - apart
-	for _, i := range order {
-		y = max(end(i), y+apart)
+	for i, low := len(names)-1, g.Bottom(); i >= 0; i, low = i-1, names[i]-apart {
+		names[i] = min(names[i], low)
+	}
+	for i, y := range names {
 		f := ink(14).bold()
 		if d.Curves[i].Way == bee.Wait {
 			tone, _ := d.alarm()
 			f = f.as(tone)
 		}
-		d.text(g.Right()+12, y+5, letter(i), f)
-		d.fit(g.Right()+30, y+5, d.shortWay(d.Ways[i]), ink(13), to-8)
+		line := d.curveStroke(i, d.Curves[i])
+		line.Width = min(line.Width, 1.2)
+		d.add(scene.Line{From: at(g.Right()+2, d.curveEnd(g, i)), To: at(g.Right()+lead-3, y), Stroke: line})
+		d.text(g.Right()+lead, y+5, letter(i), f)
+		d.fit(g.Right()+lead+17, y+5, d.shortWay(d.Ways[i]), ink(13), to-4)
 	}
+}
+
+// curveEnd is how high a curve ends.
+func (d lateDraw) curveEnd(g hourPlot, i int) float64 {
+	kept := d.Curves[i].Kept
+	return g.y(kept[len(kept)-1])
 }
 
 // shortWay is a way out in few words.
@@ -199,5 +260,5 @@ func (d lateDraw) whySoon(a scene.Area) {
 	y = d.wrap(x, y, fmt.Sprintf("Grafted %s. Half are out by %s.", hour(b.At.Instant, d.zone), hour(d.Middle, d.zone)), ink(13.5), w, 3) + 6
 	before := d.Middle.Sub(d.First).Hours()
 	y = d.wrap(x, y, fmt.Sprintf("Of %d the first comes some %.0f h before the middle. She destroys the others in her box within hours.", d.Cells, before), ink(13.5), w, 4) + 6
-	d.wrap(x, y, fmt.Sprintf("Pale band: if the clock of the whole batch is %.1f h off.", d.Spread), ink2(13.5), w, 3)
+	d.wrap(x, y, fmt.Sprintf("Pale band: if the clock of the whole batch is %s h off.", figure(d.Spread)), ink2(13.5), w, 3)
 }

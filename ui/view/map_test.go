@@ -1,6 +1,7 @@
 package view_test
 
 import (
+	"math"
 	"slices"
 	"testing"
 
@@ -154,4 +155,69 @@ func clickedOn(t *testing.T, s state.State, text string) state.State {
 	}
 	t.Fatalf("%q is nowhere to be read", text)
 	return s
+}
+
+// TestANameOnTheMapIsAtItsOwnLid: no name of a stand or box is nearer to a lid of
+// another than to one of its own, at any size and zoom.
+func TestANameOnTheMapIsAtItsOwnLid(t *testing.T) {
+	base := open(t)
+	base.Room = state.Yard
+	named := 0
+	for _, pane := range []state.Pane{state.Split, state.Map} {
+		for i := range sizes {
+			for _, zoom := range []int{0, 2, 5} {
+				s := sized(base, i)
+				s.Pane = pane
+				s.Yards[state.Yard] = ledge(s)
+				for range zoom {
+					s, _ = state.Update(s, state.Ran{Command: "zoom in"})
+				}
+				named += namesAtLids(t, s)
+			}
+		}
+	}
+	if named < 200 {
+		t.Errorf("only %d names were tried", named)
+	}
+}
+
+// namesAtLids looks at the names of stands on a map and counts them.
+func namesAtLids(t *testing.T, s state.State) (named int) {
+	letter := map[string]string{} // of the stand, by the nuc's name
+	for _, n := range s.Reading().In(s.Filled()) {
+		if !n.Stand.IsZero() {
+			letter[n.Name] = s.Reading().View.Stand(n.Stand).Letter
+		}
+	}
+	own := map[string][]scene.Area{}
+	frame := s.Layout().MapFrame()
+	for name, found := range lids(t, s, frame) {
+		for _, l := range found {
+			own[letter[name]] = append(own[letter[name]], scene.Around(l.At, l.Size))
+		}
+	}
+	for _, w := range texts(t, window(s), s.Size()) {
+		mine, ok := own[w.Text.Text]
+		if !ok || w.clip != frame || !frame.Contains(w.box.Centre()) {
+			continue
+		}
+		named++
+		for other, areas := range own {
+			if other != w.Text.Text && nearestOf(w.box, areas) < nearestOf(w.box, mine) {
+				t.Errorf("%v pane %d: the name %s lies %.1f from its lid, %.1f from one of %s",
+					s.Size(), s.Pane, w.Text.Text, nearestOf(w.box, mine), nearestOf(w.box, areas), other)
+			}
+		}
+	}
+	return named
+}
+
+// nearestOf is how far the nearest of the areas lies from a box.
+func nearestOf(box scene.Area, areas []scene.Area) float64 {
+	near := math.Inf(1)
+	for _, a := range areas {
+		dx, dy := max(0, a.X-box.Right(), box.X-a.Right()), max(0, a.Y-box.Bottom(), box.Y-a.Bottom())
+		near = min(near, math.Hypot(dx, dy))
+	}
+	return near
 }

@@ -1,6 +1,8 @@
 package view
 
 import (
+	"math"
+	"slices"
 	"strings"
 
 	"lidmark/domain/book"
@@ -14,7 +16,7 @@ import (
 func (g *ground) name(text string, f font, places []scene.Point) (scene.Area, bool) {
 	w := g.width(text, f)
 	for _, c := range places {
-		box := scene.Area{X: c.X - w/2 - 2, Y: c.Y - f.size*0.78, W: w + 4, H: f.size}
+		box := nameBox(c, w, f)
 		if !g.free(box) {
 			continue
 		}
@@ -38,23 +40,131 @@ func (g *ground) free(box scene.Area) bool {
 // colonies. A letter that is clicked takes its nucs.
 func (g *ground) standNames(spots []spot) {
 	letter, small := ink(14).bold(), ink(12).semi()
-	for _, s := range spots {
+	homes := claims{frame: g.frame}
+	for i := range spots {
+		homes.take(spots[i].home())
+	}
+	for i := range spots {
+		s := &spots[i]
 		if s.Places <= 1 || s.lid < mapLidLeast || !g.frame.Contains(s.at) {
 			continue
 		}
-		box, ok := g.name(s.Letter, letter, around(s.at, s.lid+s.gap()/2+4, g.width(s.Letter, letter)))
-		if ok {
+		places := nearest(&homes, s, g.width(s.Letter, letter), letter.size, around(s.at, s.lid+s.gap()/2+4, g.width(s.Letter, letter)))
+		if box, ok := g.name(s.Letter, letter, places); ok {
 			g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
 		}
 	}
 	for _, c := range g.r.Colonies(g.yard.Yard) {
 		g.name(c.Name, small, below(g.camera.Screen(state.OnGround(c.At))))
 	}
-	for _, s := range spots {
-		if s.Places <= 1 && s.lid >= mapLidLeast && g.frame.Contains(s.at) {
-			g.name(s.Letter, small, around(s.at, s.lid/2, g.width(s.Letter, small)))
+	for _, row := range rowsOf(spots, g.frame) {
+		g.rowNames(&homes, row, small)
+	}
+}
+
+// home is the area of a stand that its name must be nearest to.
+func (s *spot) home() scene.Area {
+	if s.Places <= 1 {
+		return scene.Around(s.at, s.lid)
+	}
+	r := 2 * s.reach() / math.Sqrt2
+	if s.Places > 4 {
+		r = 2 * s.reach()
+	}
+	return scene.Around(s.at, r)
+}
+
+// nearest are those of the places for a name that are nearer to its own stand than
+// to any other.
+func nearest(homes *claims, s *spot, width, size float64, places []scene.Point) []scene.Point {
+	clear := 0.2
+	if s.Places > 1 {
+		clear = 2 // its lids reach less far than it may
+	}
+	own := s.home()
+	return slices.DeleteFunc(places, func(c scene.Point) bool {
+		box := scene.Area{X: c.X - width/2, Y: c.Y - size*0.75, W: width, H: size}
+		far := apart(box, own) + clear
+		wrong := false
+		homes.each(box.Inset(-far), func(i int) bool {
+			for _, home := range homes.cells[i] {
+				wrong = wrong || home != own && apart(box, home) < far
+			}
+			return !wrong
+		})
+		return wrong
+	})
+}
+
+// apart is how far two areas lie apart.
+func apart(a, b scene.Area) float64 {
+	dx := max(0, a.X-b.Right(), b.X-a.Right())
+	dy := max(0, a.Y-b.Bottom(), b.Y-a.Bottom())
+	return math.Hypot(dx, dy)
+}
+
+// rowsOf are the single boxes in sight that are large enough for a name, those
+// together whose names begin alike.
+func rowsOf(spots []spot, frame scene.Area) (rows [][]*spot) {
+	at := map[string]int{}
+	for i := range spots {
+		s := &spots[i]
+		if s.Places > 1 || s.lid < mapLidLeast || !frame.Contains(s.at) {
+			continue
+		}
+		word := strings.TrimRight(s.Letter, "0123456789")
+		k, known := at[word]
+		if !known {
+			k = len(rows)
+			at[word], rows = k, append(rows, nil)
+		}
+		rows[k] = append(rows[k], s)
+	}
+	return rows
+}
+
+// rowNames writes the names of a row: all on one side of it, else each where it
+// has room, else those of its ends alone.
+func (g *ground) rowNames(homes *claims, row []*spot, f font) {
+	const sides = 4
+	for side := range sides {
+		if g.named(homes, row, f, side, side+1) {
+			return
 		}
 	}
+	if !g.named(homes, row, f, 0, 2*sides) {
+		for _, s := range []*spot{row[0], row[len(row)-1]} {
+			g.named(homes, []*spot{s}, f, 0, 2*sides)
+		}
+	}
+}
+
+// named writes the names of all boxes of a row at one of their places from the
+// first to the last, or none.
+func (g *ground) named(homes *claims, row []*spot, f font, first, last int) bool {
+	var boxes []scene.Area
+	for _, s := range row {
+		w := g.width(s.Letter, f)
+		places := nearest(homes, s, w, f.size, around(s.at, s.lid/2, w)[first:last])
+		i := slices.IndexFunc(places, func(c scene.Point) bool {
+			box := nameBox(c, w, f)
+			return g.free(box) && !slices.ContainsFunc(boxes, box.Overlaps)
+		})
+		if i < 0 {
+			return false
+		}
+		boxes = append(boxes, nameBox(places[i], w, f))
+	}
+	for i, s := range row {
+		g.take(boxes[i])
+		g.centre(boxes[i].Centre().X, boxes[i].Y+f.size*0.78, s.Letter, f)
+	}
+	return true
+}
+
+// nameBox is what a name w wide keeps free about the middle of its baseline.
+func nameBox(c scene.Point, w float64, f font) scene.Area {
+	return scene.Area{X: c.X - w/2 - 2, Y: c.Y - f.size*0.78, W: w + 4, H: f.size}
 }
 
 // around are places for a name of a width about a thing that reaches so far
