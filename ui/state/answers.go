@@ -22,6 +22,7 @@ type Answers struct {
 	s     State
 	ids   book.IDs
 	minds []string
+	loses bool // one of them is a loss
 }
 
 // Mind notes what the keeper should know before it is written; it does not keep

@@ -174,6 +174,7 @@ func (s State) pageNow(p DayPage) (page []PageStop) {
 			}
 		}
 	}
+	told := map[doneWork]bool{}
 	for _, stop := range p.all {
 		var left []PageLine
 		if i := slices.IndexFunc(plan, func(now PageStop) bool { return now.Yard == stop.Yard && now.Round == stop.Round }); i >= 0 {
@@ -184,7 +185,7 @@ func (s State) pageNow(p DayPage) (page []PageStop) {
 		lines := stop.Lines
 		stop.Lines = nil
 		for _, l := range lines {
-			if done, ok := r.doneOf(l, open); ok {
+			if done, ok := r.doneOf(l, open, told); ok {
 				stop.Lines = append(stop.Lines, done)
 			}
 			if i := slices.IndexFunc(left, func(now PageLine) bool { return nameOf(now.Task) == nameOf(l.Task) }); i >= 0 {
@@ -203,13 +204,22 @@ func (s State) pageNow(p DayPage) (page []PageStop) {
 	return page
 }
 
+// doneWork is work under its title.
+type doneWork struct {
+	work
+	title string
+}
+
 // doneOf is what is done of a line, and whether any of it is: work that is not
-// open any more at things of which something was written on the day.
-func (r *Reading) doneOf(l PageLine, open map[work]bool) (PageLine, bool) {
+// open any more at things of which something was written on the day. What was
+// told by a line before is left out: once its first thing was gone the same work
+// stood under another name.
+func (r *Reading) doneOf(l PageLine, open map[work]bool, told map[doneWork]bool) (PageLine, bool) {
 	var of []book.Subject
 	off := ""
 	for _, sub := range l.Of {
-		if open[work{l.Act, sub}] {
+		name := doneWork{work{l.Act, sub}, l.Title}
+		if open[name.work] || told[name] {
 			continue
 		}
 		if until := r.offUntil(l, sub); until != 0 {
@@ -217,7 +227,10 @@ func (r *Reading) doneOf(l PageLine, open map[work]bool) (PageLine, bool) {
 			of = append(of, sub)
 		} else if r.wroteOf(sub) {
 			of = append(of, sub)
+		} else {
+			continue
 		}
+		told[name] = true
 	}
 	if len(of) == 0 {
 		return PageLine{}, false

@@ -88,6 +88,7 @@ type FormSays struct {
 	Back    []string // the facts read back in plain words
 	Minds   []string // what the rules have against it, where it is still a plan
 	Refused bool     // one of them is a refusal
+	Loses   bool     // one of them is a loss
 }
 
 // OK tells whether it can be written.
@@ -103,7 +104,7 @@ func (s State) FormSays() (says FormSays) {
 	a.At, a.View = s.when(a, rec.Hour)
 	says.Answers = a
 	says.Facts = rec.Facts(s, a)
-	says.Minds = a.minds
+	says.Minds, says.Loses = a.minds, a.loses
 	names := line.In(s.Present().View)
 	for i, f := range says.Facts {
 		if err := a.sense(f); err != nil && len(a.Mistakes) == 0 {

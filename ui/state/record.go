@@ -106,7 +106,17 @@ func (s State) Offered() (all []Record) {
 			later = append(later, rec)
 		}
 	}
-	return append(all, later...)
+	return s.lineFirst(append(all, later...))
+}
+
+// lineFirst are records with that which puts a line of the route off before the
+// others, while one is chosen: it is asked for as often as the work itself.
+func (s State) lineFirst(all []Record) []Record {
+	i := slices.IndexFunc(all, func(rec Record) bool { return rec.Name == "put off" })
+	if _, ok := s.ChosenLine(); !ok || i < 0 {
+		return all
+	}
+	return slices.Concat(all[i:i+1], all[:i], all[i+1:])
 }
 
 // Likely tells whether a record is one that the card is opened for: it is for the

@@ -1,6 +1,9 @@
 package state
 
 import (
+	"fmt"
+	"time"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
@@ -73,7 +76,7 @@ func askRule(s State) []Ask {
 
 func askPutOff(s State) []Ask {
 	return append(askRule(s),
-		askWords("until", "Until", "+3", "+3 days, sat, 2027-05-20"),
+		askWords("until", "Until", fmt.Sprintf("+%d", s.safeUntil().Sub(s.Today())), "+3 days, sat, 2027-05-20"),
 		askWords("why", "Why", "", "rain, no time …"))
 }
 
@@ -125,8 +128,43 @@ func (s State) minded(a *Answers, f rules.Finding, until calendar.Day) {
 	const few = 3
 	r := s.Present()
 	for _, c := range r.Waiting(f) {
-		if len(a.minds) < few && r.DayOf(c.At) <= until {
+		if r.lastBefore(c.At) >= until {
+			continue
+		}
+		a.loses = true
+		if len(a.minds) < few {
 			a.Mind("%s: %s", r.DayOf(c.At).Short(), c.What)
 		}
 	}
+}
+
+// lastBefore is the last day until which work can wait without a cost: the day
+// that ends with it, or where it comes at an hour the day before.
+func (r *Reading) lastBefore(cost time.Time) calendar.Day {
+	zone := r.View.Zone()
+	d := calendar.DayOf(cost, zone)
+	if end := (d + 1).Start(zone); end.Sub(cost) <= time.Minute {
+		return d
+	}
+	return d - 1
+}
+
+// usualWait is for how many days work is put off where that costs nothing.
+const usualWait = 3
+
+// safeUntil is the last day until which what is meant can be put off without a
+// loss, tomorrow at the earliest and in usualWait days at the latest.
+func (s State) safeUntil() calendar.Day {
+	r := s.Present()
+	until := s.Today() + usualWait
+	found := s.foundNow()
+	if l, ok := s.ChosenLine(); ok {
+		found = l.Findings
+	}
+	for _, f := range found {
+		for _, c := range r.Waiting(f) {
+			until = min(until, r.lastBefore(c.At))
+		}
+	}
+	return max(until, s.Today()+1)
 }

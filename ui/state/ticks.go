@@ -176,13 +176,19 @@ func (s State) pageMoment() calendar.Moment {
 	return w.Moment(s.Now, zone)
 }
 
-// lineRecord opens what asks about a line: for what is seen in a look the row of
-// the walk, else the form of the record that is for this work.
+// lineRecord opens what asks about a line: for what is seen in a look the line of
+// its nuc, or of several nucs the rows of the walk, else the form of the record
+// that is for this work.
 func (s State) lineRecord(l PageLine) (State, []Effect) {
 	s.Selection = Select(l.Of...)
 	s.DayPage.line = nameOf(l.Task)
 	id, isNuc := l.Of[0].Nuc()
 	rec := recordOf(l)
+	if isNuc && len(l.Of) == 1 && (rec == "look" || rec == "") && noPen(s) == "" {
+		name := LineField(book.NucID(id))
+		s.Sheet = s.Layout().Over
+		return s.WithField(name, FieldOf(s.Field(name).Text)).focused(FieldNamed(name)), nil
+	}
 	if rec == "look" && isNuc {
 		s = s.toWalk()
 		if name := (RowName{Nuc: id}); s.Walk.has(name) {
@@ -222,6 +228,20 @@ func (s State) lineSilenced(a *Answers, l PageLine, until calendar.Day, why stri
 		s.minded(a, f, until)
 	}
 	return all
+}
+
+// UndoesOff tells whether undo takes back that a line was put off.
+func (s State) UndoesOff(l PageLine) bool {
+	done := s.Pen.Done
+	if len(done) == 0 {
+		return false
+	}
+	return slices.ContainsFunc(done[len(done)-1].Entries, func(e book.Entry) bool {
+		f, ok := e.Fact.(book.PutOff)
+		return ok && slices.ContainsFunc(l.Findings, func(asked rules.Finding) bool {
+			return asked.Of == f.Of && string(asked.Rule) == f.Rule
+		})
+	})
 }
 
 // tickRecords are the forms about a line of the route.

@@ -195,19 +195,119 @@ func TestPutOffWithItsRisk(t *testing.T) {
 		t.Fatalf("%d deeds for %d findings", len(w.Pen.Done), len(l.Findings))
 	}
 	done := w.done()
-	if len(done) != 1 || done[0].Off != "Fri 14 May" {
+	if len(done) != 1 || done[0].Off != "Wed 12 May" || !w.UndoesOff(done[0]) {
 		t.Errorf("the page says %+v", done)
+	}
+	w.press("Z", state.Ctrl).settle()
+	if again := w.done(); len(again) != 0 {
+		t.Errorf("undone, the page says %+v", again)
+	}
+}
+
+// TestPutOffUntilNothingIsLost: the day proposed is the last on which nothing is
+// lost, in three days at the latest; a day beyond says what is, as a loss. It
+// stands first among what can be written of the line.
+func TestPutOffUntilNothingIsLost(t *testing.T) {
+	w := keeper(t)
+	later := 0
+	for i := range w.Lines() {
+		l := w.Lines()[i]
+		if l.Done || len(l.Of) == 0 {
+			continue
+		}
+		w.tap(state.TaskOf(l.Number), 0)
+		if first := w.Offered()[0].Name; first != "put off" {
+			t.Fatalf("%q: first of what can be written is %q", l.Title, first)
+		}
+		w.press("O", state.Alt)
+		says := w.FormSays()
+		f, ok := says.Facts[0].(book.PutOff)
+		until := f.Until
+		if !ok || until <= today || until > today+3 {
+			t.Fatalf("%q: proposed is %q", l.Title, w.Typed("form.until"))
+		}
+		if says.Loses && until > today+1 {
+			t.Errorf("%q: put off to %v, as proposed, is a loss: %q", l.Title, until, says.Minds)
+		}
+		w.State = w.WithField("form.until", state.FieldOf((today + 40).String()))
+		if w.FormSays().Loses {
+			later++
+		}
+		w.press("Escape")
+	}
+	if later == 0 {
+		t.Error("no line is lost in 40 days")
+	}
+}
+
+// TestNothingPutOffStandsTwice: a line of which the first nuc was put off by
+// itself and then the others is told in two parts, no nuc in both.
+func TestNothingPutOffStandsTwice(t *testing.T) {
+	w := keeper(t)
+	var l state.PageLine
+	for _, other := range w.Lines() {
+		if len(other.Of) > 1 && len(other.Findings) == len(other.Of) {
+			l = other
+		}
+	}
+	if len(l.Of) < 2 {
+		t.Fatal("no line of several nucs")
+	}
+	w.State.Selection = state.Select(l.Of[0])
+	w.run("put off")
+	w.State = w.WithField("form.rule", state.FieldOf(string(l.Findings[0].Rule)))
+	w.press("Enter", state.Ctrl).settle()
+	for _, rest := range w.Lines() {
+		if !rest.Done && rest.Act == l.Act && rest.Title == l.Title && slices.Contains(l.Of, rest.Of[0]) {
+			w.tap(state.TaskOf(rest.Number), 0).press("O", state.Alt)
+			w.press("Enter", state.Ctrl).settle()
+			break
+		}
+	}
+	seen := map[book.Subject]int{}
+	for _, d := range w.done() {
+		for _, of := range d.Of {
+			if seen[of]++; d.Act == l.Act && seen[of] > 1 {
+				t.Errorf("%v stands twice", of)
+			}
+		}
+	}
+	if len(seen) != len(l.Of) {
+		t.Errorf("%d nucs of %d were put off", len(seen), len(l.Of))
 	}
 }
 
 // TestALookOpensItsRow: what a tick cannot tell of is typed into the row of its
 // nuc.
 func TestALookOpensItsRow(t *testing.T) {
+	one, several := 0, 0
+	for _, l := range keeper(t).Lines() {
+		if id, isNuc := l.Of[0].Nuc(); isNuc && l.Act == rules.ActLookForEggs {
+			looksOpen(t, l, id)
+			one += boolInt(len(l.Of) == 1)
+			several += boolInt(len(l.Of) > 1)
+		}
+	}
+	if one*several == 0 {
+		t.Errorf("%d lines of one nuc, %d of several", one, several)
+	}
+}
+
+func boolInt(b bool) int {
+	if b {
+		return 1
+	}
+	return 0
+}
+
+func looksOpen(t *testing.T, l state.PageLine, id book.NucID) {
+	t.Helper()
 	w := keeper(t)
-	l := w.lineOf(rules.ActLookForEggs, book.KindNuc)
 	w.tap(tickOf(l), 0)
-	id, _ := l.Of[0].Nuc()
-	if w.Fill != state.RecordFill || w.Walk == nil || w.Walk.At.Nuc != id {
+	switch {
+	case len(l.Of) == 1 && (w.Walk != nil || w.InField() != state.LineField(id) || w.CardField() != w.InField()):
+		t.Fatalf("the keys go to %q on the card of %v", w.InField(), w.Selection.Last())
+	case len(l.Of) > 1 && (w.Walk == nil || w.Walk.At.Nuc != id || w.InField() != state.WalkField):
 		t.Fatalf("fill %v, row %+v, want that of the nuc", w.Fill, w.Walk)
 	}
 }

@@ -125,7 +125,7 @@ func (c *cardDraw) readBack(says state.FormSays) {
 	}
 	for _, m := range says.Minds {
 		f := ink2(13)
-		if says.Refused {
+		if says.Refused || says.Loses {
 			f = ink(13).as(scene.Act)
 		}
 		c.y += 4

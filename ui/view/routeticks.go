@@ -43,15 +43,24 @@ func (r routeDraw) tickBox(l state.PageLine, y float64) {
 }
 
 // done draws a line that is done: its lids as they became, and what it was,
-// struck out.
+// struck out. One that was put off says until when, and is not struck out.
 func (r routeDraw) done(l state.PageLine, y float64) {
 	f, end := ink3(14), r.end-10
 	if l.Off != "" {
-		end = r.right(r.end, y+5, "put off to "+l.Off, ink2(13)) - 10
+		to := r.end
+		if r.s.UndoesOff(l) {
+			const word = "undo"
+			to -= r.width(word, ink(13)) + 4
+			r.link(to, y+5, word, ink(13).as(scene.Pen), "undo", false)
+			to -= 14
+		}
+		end = r.right(to, y+5, "put off to "+l.Off, ink2(13)) - 10
 	}
 	x := r.lids(l.Task, y, r.line+150)
 	names := state.Names(r.r.TaskNames(l.Task), func(said string) bool { return r.width(said, f) < (end-x)/2 })
 	said := strings.TrimSpace(sentence(names) + "  " + l.Title)
 	to := r.fit(x, y+5, said, f, end)
-	r.rule(x, y, to, y, scene.Ink3)
+	if l.Off == "" {
+		r.rule(x, y, to, y, scene.Ink3)
+	}
 }
