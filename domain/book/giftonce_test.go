@@ -98,3 +98,23 @@ func TestStrikingATwinChangesNoCount(t *testing.T) {
 		}
 	})
 }
+
+// TestTheZoneNeedsNoBatch: with a disease suspected the yards ask where bees went,
+// so for queens and batches, whose days are those of the home yard.
+func TestTheZoneNeedsNoBatch(t *testing.T) {
+	p := &booktest.Pen{Writer: "Ida"}
+	home, nuc, queen, s1 := booktest.Yard("home"), booktest.Nuc("A1"), booktest.Queen("8"), booktest.Colony("S1")
+	p.At("2027-04-01 12:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "Europe/Berlin"},
+		book.ColonyDescribed{Colony: s1, Name: "S1", Yard: home},
+		book.NucNamed{Nuc: nuc, Name: "A1"}, book.NucPlaced{Nuc: nuc, Yard: home})
+	p.At("2027-05-05 18:00").Write(book.Grafted{Batch: booktest.Batch("4"), Number: 4, Larvae: 60})
+	p.At("2027-05-13 18:00").Write(book.NucMadeUp{Nuc: nuc, Cups: 3, From: s1})
+	p.At("2027-05-15 09:00").Write(book.CellGiven{Nuc: nuc, Batch: booktest.Batch("4")})
+	p.At("2027-06-10 09:00").Write(book.QueenCaught{Nuc: nuc, Queen: queen})
+	p.At("2027-06-11 09:00").Write(book.QueenHandedOver{Queen: queen, Order: booktest.Order("1")})
+	p.At("2027-06-12 09:00").Write(book.DiseaseSuspected{Of: s1.Subject(), What: "foul brood"})
+	v := p.View("2027-06-13 09:00")
+	if v.Zone().String() != "Europe/Berlin" || v.Yard(home).Standstill == nil {
+		t.Errorf("zone %v, standstill %v", v.Zone(), v.Yard(home).Standstill)
+	}
+}

@@ -42,10 +42,12 @@ func (v *View) Yard(id YardID) *Yard { return v.yards.get(id, v.foldYard) }
 // Yards yields the yards, the home yard first, then by name.
 func (v *View) Yards() iter.Seq[*Yard] {
 	all := collect(v, KindYard, v.Yard)
-	slices.SortFunc(all, func(a, b *Yard) int {
-		return cmp.Or(compareBool(b.Home, a.Home), cmp.Compare(a.Name, b.Name), a.Yard.compare(b.Yard))
-	})
+	slices.SortFunc(all, compareYards)
 	return slices.Values(all)
+}
+
+func compareYards(a, b *Yard) int {
+	return cmp.Or(compareBool(b.Home, a.Home), cmp.Compare(a.Name, b.Name), a.Yard.compare(b.Yard))
 }
 
 // HomeYard is the yard from which the keeper starts, or any yard when none is
@@ -60,9 +62,11 @@ func (v *View) HomeYard() *Yard {
 // Zone is the time zone of the home yard; UTC in a book without yards.
 func (v *View) Zone() *time.Location { return v.zone() }
 
+// homeZone asks for what is written of the yards alone: a standstill follows from
+// queens and batches, and these ask for the zone.
 func (v *View) homeZone() *time.Location {
-	if y := v.HomeYard(); y != nil {
-		return y.Zone
+	if all := collect(v, KindYard, v.foldOwnYard); len(all) > 0 {
+		return slices.MinFunc(all, compareYards).Zone
 	}
 	return time.UTC
 }
@@ -88,11 +92,17 @@ func (v *View) orderStands() map[YardID][]*Stand {
 }
 
 func (v *View) foldYard(id YardID) *Yard {
+	y := v.foldOwnYard(id)
+	v.foldStandstill(y)
+	return y
+}
+
+// foldOwnYard folds a yard without its standstill.
+func (v *View) foldOwnYard(id YardID) *Yard {
 	y := &Yard{YardDescribed: YardDescribed{Yard: id}, Zone: time.UTC, Weather: map[calendar.Day]WeatherSeen{}}
 	for _, e := range v.lines(id.Subject()) {
 		v.foldYardFact(y, e)
 	}
-	v.foldStandstill(y)
 	return y
 }
 
