@@ -217,12 +217,14 @@ const (
 	OpenInDearthMost
 	RobbingLasts
 	RobbedLookBy
+	Dusk
+	ShutInMost
 )
 
 // The minutes a task takes, when alarms ring, and how far ahead and back the
 // book is asked.
 const (
-	MinutesLook Key = iota + RobbedLookBy + 1
+	MinutesLook Key = iota + ShutInMost + 1
 	MinutesLookFrameNuc
 	MinutesGiveCell
 	MinutesPutInVirgin

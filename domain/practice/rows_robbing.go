@@ -74,4 +74,12 @@ var robbingRows = []Number{
 		Key: RobbedLookBy, Name: "robbed_look_by", Title: "Robbed: look whether anything lives by", Unit: Day,
 		Default: 3, Min: 2, Max: 14, Source: noSource, Confidence: CommonPractice, Used: "robbed nucs",
 	},
+	{
+		Key: Dusk, Name: "dusk", Title: "Dusk", Unit: ClockHour,
+		Default: 20, Min: 15, Max: 23, Source: noSource, Confidence: CommonPractice, Used: "entrances that are shut",
+	},
+	{
+		Key: ShutInMost, Name: "shut_in_most", Title: "Bees shut in at most", Unit: Hour,
+		Default: 24, Min: 6, Max: 96, Source: noSource, Confidence: CommonPractice, Used: "entrances that are shut",
+	},
 }

@@ -27,6 +27,7 @@ const (
 	ActCountAgain
 	ActUnite
 	ActKeep
+	ActOpenEntrance
 )
 
 // acts are the words of an act and the minutes it takes at a nuc or colony,
@@ -55,6 +56,7 @@ var acts = [...]struct {
 	ActCountAgain:     {"count again", 0, 0},
 	ActUnite:          {"unite", practice.MinutesUnite, practice.MinutesUnite},
 	ActKeep:           {"keep for coming cells", 0, 0},
+	ActOpenEntrance:   {"open the entrance", practice.MinutesEntrance, practice.MinutesEntrance},
 }
 
 // String is the act in words.
@@ -63,7 +65,7 @@ func (a Act) String() string { return acts[a].word }
 // opens tells whether a box is opened for it.
 func (a Act) opens() bool {
 	switch a {
-	case ActNone, ActCollectCells, ActNarrowEntrance, ActSeeToBank, ActSeeToPapers, ActCountAgain, ActKeep:
+	case ActNone, ActCollectCells, ActNarrowEntrance, ActSeeToBank, ActSeeToPapers, ActCountAgain, ActKeep, ActOpenEntrance:
 		return false
 	default:
 		return true

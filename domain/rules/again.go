@@ -86,7 +86,7 @@ func sameCells(a, b *batchCase) bool {
 		return a == b
 	}
 	return a.Batch.Batch == b.Batch.Batch && a.Number == b.Number && a.graft == b.graft &&
-		a.best.Equal(b.best) && a.hard.Equal(b.hard) && a.yard.zone.String() == b.yard.zone.String()
+		a.off == b.off && a.best.Equal(b.best) && a.hard.Equal(b.hard) && a.yard.zone.String() == b.yard.zone.String()
 }
 
 // judge lets the rules look at a nuc, or takes over what they found.

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"cmp"
+	"iter"
 	"slices"
 	"time"
 
@@ -76,30 +77,56 @@ func (n *nucCase) kept(now time.Time) bool {
 	return !n.holds.Condition.Trouble() && !late
 }
 
-// batchCase is a batch with cells still together.
+// batchCase is a batch with cells still together, or on the way to nucs today.
 type batchCase struct {
 	*book.Batch
 	yard  *yardCase
-	left  int
+	left  int // still together
+	along int // taken along today and not yet placed, dropped or brought back
 	clock bee.Clock
 	graft calendar.Day
 	best  time.Time
 	hard  time.Time
-	loose bool // the chance is even, or more, that a virgin is out
-	over  bool // half of the cells are out: no more are given
-	stale bool // all must have emerged long ago: only the count is open
-	ready int  // nucs kept for it
+	loose bool         // the chance is even, or more, that a virgin is out
+	over  bool         // half of the cells are out: no more are given
+	stale bool         // all must have emerged long ago: only the count is open
+	ready int          // nucs kept for it
+	off   calendar.Day // until then its cells are put off; 0: they are not
 }
 
+// hand is how many of its cells can still go into nucs today.
+func (b *batchCase) hand() int { return b.left + b.along }
+
+// free is how many nucs are ready for the cells still together: those on the way
+// go into the first.
+func (b *batchCase) free() int { return max(0, b.ready-b.along) }
+
 func (p *pass) findBatches() {
+	out := onTheWay(p.view, p.today)
 	for b := range p.view.Batches() {
-		if b.Left() > 0 {
-			p.batches = append(p.batches, p.batch(b))
+		along := min(out[b.Batch], b.Unplaced()-b.Left())
+		if b.Left() > 0 || along > 0 {
+			c := p.batch(b)
+			if c.along = max(0, along); c.left == 0 {
+				c.best, c.hard = b.Bee(along).Clock(p.numbers).Best(), b.Bee(along).Clock(p.numbers).Hard()
+			}
+			p.batches = append(p.batches, c)
 		}
 	}
 	slices.SortStableFunc(p.batches, func(a, b *batchCase) int {
 		return cmp.Or(a.hard.Compare(b.hard), cmp.Compare(a.Number, b.Number))
 	})
+}
+
+// together yields the batches that have cells still together.
+func (p *pass) together() iter.Seq[*batchCase] {
+	return func(yield func(*batchCase) bool) {
+		for _, b := range p.batches {
+			if b.left > 0 && !yield(b) {
+				return
+			}
+		}
+	}
 }
 
 func (p *pass) batch(b *book.Batch) *batchCase {
@@ -111,6 +138,7 @@ func (p *pass) batch(b *book.Batch) *batchCase {
 		best: clock.Best(), hard: clock.Hard(),
 		over: !p.now.Before(half), stale: y.today > lastOut(y.day(half), p.numbers),
 	}
+	c.off = p.putOff[putOffKey{CellsOut, b.Batch.Subject()}]
 	c.loose = p.now.After(c.hard) && !p.now.Before(clock.FirstOut(evenOdds))
 	return c
 }
@@ -140,7 +168,7 @@ func (p *pass) from(b *batchCase) time.Time {
 func (p *pass) shareNucs() {
 	next := 0
 	for _, b := range p.batches {
-		for b.ready < b.left && !b.over {
+		for b.ready < b.hand() && !b.over {
 			for next < len(p.nucs) && !takesCell(*p.nucs[next].holds, p.now) {
 				next++
 			}

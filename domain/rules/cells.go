@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"lidmark/domain/bee"
@@ -16,18 +17,43 @@ func (p *pass) cellsOut(b *batchCase) {
 	}
 	first := b.clock.FirstOut(p.numbers.Get(practice.HardChance))
 	p.add(b.yard, Finding{
-		Rule: CellsOut, Of: b.Batch.Batch.Subject(), Act: ActCollectCells, Amount: float64(b.left),
+		Rule: CellsOut, Of: b.Batch.Batch.Subject(), Act: ActCollectCells, Amount: float64(p.ripe(b)),
 		Since: b.At.Instant, From: p.from(b), Best: b.best, By: b.hard, Hard: true,
 		What: fmt.Sprintf("%s of %s must be out", count(b.left, "cell"), batchWord(b.Batch)),
 		Why: fmt.Sprintf("grafted %s; by %s the chance that a virgin walks is 1 in %.0f",
 			b.At.In(b.yard.zone), hour(first, b.yard.zone), 1/p.numbers.Get(practice.HardChance)),
-		Do:   fmt.Sprintf("Collect %s of %s: into nucs or cages", count(b.left, "ripe cell"), batchWord(b.Batch)),
+		Do:   fmt.Sprintf("Collect %s: into nucs or cages", p.ripeWords(b)),
 		Sure: sureCalendar,
 		Used: []practice.Key{
 			practice.QueenEmerges, practice.LarvaAgeAtGraft, practice.EmergenceSpread, practice.SharedShiftSpread,
 			practice.OverAgedShare, practice.HardChance, practice.HardMargin, practice.BestAheadOfHard,
+			practice.Take, practice.RipeOfTakes,
 		},
 	})
+}
+
+// ripe is how many ripe cells are to be expected of those still together. Once
+// anybody counted that is what the book says; before that it goes by the rates.
+func (p *pass) ripe(b *batchCase) int {
+	if !b.uncounted() {
+		return b.left
+	}
+	expected := float64(b.Larvae) * p.numbers.Get(practice.Take) * p.numbers.Get(practice.RipeOfTakes)
+	return min(b.left, max(1, int(math.Round(expected))-(b.Cells()-b.left)))
+}
+
+// uncounted tells whether nobody counted more of a batch than its larvae.
+func (b *batchCase) uncounted() bool {
+	return !b.Taken.Counted() && !b.Capped.Counted() && !b.Ripe.Counted()
+}
+
+// ripeWords are the ripe cells of a batch in words: "24 ripe cells of batch 4".
+func (p *pass) ripeWords(b *batchCase) string {
+	of := fmt.Sprintf("%s of %s", count(p.ripe(b), "ripe cell"), batchWord(b.Batch))
+	if b.uncounted() {
+		return fmt.Sprintf("about %s (%d grafted, not counted)", of, b.Larvae)
+	}
+	return of
 }
 
 // virginWalks: the first virgin out destroys the others.
@@ -67,7 +93,7 @@ func triage() string {
 
 // nobodyReady: more cells than nucs.
 func (p *pass) nobodyReady(b *batchCase) {
-	short := b.left - b.ready
+	short := b.left - b.free()
 	capped := (b.graft + p.days(practice.GraftToCapped)).Start(b.yard.zone)
 	if b.over || !b.Walking.IsZero() || short <= 0 || p.now.Before(capped) {
 		return
@@ -75,7 +101,7 @@ func (p *pass) nobodyReady(b *batchCase) {
 	p.add(b.yard, Finding{
 		Rule: NobodyReady, Of: b.Batch.Batch.Subject(), Amount: float64(short),
 		From: capped, Best: b.best, By: b.hard, Hard: true,
-		What: fmt.Sprintf("%s of %s, %s ready for them", count(b.left, "cell"), batchWord(b.Batch), count(b.ready, "nuc")),
+		What: fmt.Sprintf("%s of %s, %s ready for them", count(b.left, "cell"), batchWord(b.Batch), count(b.free(), "nuc")),
 		Why:  fmt.Sprintf("half emerge by %s", hour(p.course.Emerges(b.Batch.Batch), b.yard.zone)),
 		Do:   fmt.Sprintf("Make up %s, or have %s at hand", count(short, "nuc"), count(short, "cage")),
 		Sure: sureRecorded,

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 	"time"
 
 	"lidmark/domain/book"
@@ -14,14 +15,15 @@ var clashKeys = []practice.Key{practice.CellsInFrom, practice.HardChance, practi
 // sameNucs: the cells of two batches are ripe together, and there are nucs
 // for one of them only.
 func (p *pass) sameNucs() {
-	for i, b := range p.batches {
-		for _, a := range p.batches[:i] {
-			if a.over || b.over || !p.overlap(a, b) || b.ready == b.left || a.ready == 0 {
+	all := slices.Collect(p.together())
+	for i, b := range all {
+		for _, a := range all[:i] {
+			if a.over || b.over || !p.overlap(a, b) || b.free() == b.left || a.free() == 0 {
 				continue
 			}
 			p.add(b.yard, p.clash(SameNucs, a, b, Finding{
 				What: fmt.Sprintf("%s and %s want the same nucs", batchWord(a.Batch), batchWord(b.Batch)),
-				Why:  fmt.Sprintf("%d and %d cells, %s ready", a.left, b.left, count(a.ready+b.ready, "nuc")),
+				Why:  fmt.Sprintf("%d and %d cells, %s ready", a.left, b.left, count(a.free()+b.free(), "nuc")),
 				Do:   fmt.Sprintf("Make up more nucs, or give %s and cage the rest", batchWord(a.Batch)),
 			}))
 		}
@@ -44,7 +46,7 @@ func (p *pass) clash(r Rule, a, b *batchCase, f Finding) Finding {
 // sameFinisher: the cells of two batches hang in one colony.
 func (p *pass) sameFinisher() {
 	at := map[book.ColonyID]*batchCase{}
-	for _, b := range p.batches {
+	for b := range p.together() {
 		if b.over || b.Incubate || b.Finisher.IsZero() {
 			continue
 		}
@@ -63,8 +65,9 @@ func (p *pass) sameFinisher() {
 
 // sameDay: two batches are best out on one day that has too few free minutes.
 func (p *pass) sameDay() {
-	for i, b := range p.batches {
-		for _, a := range p.batches[:i] {
+	all := slices.Collect(p.together())
+	for i, b := range all {
+		for _, a := range all[:i] {
 			day := b.yard.day(b.best)
 			if a.over || b.over || a.yard.day(a.best) != day || day < p.today {
 				continue

@@ -86,16 +86,16 @@ func (p *pass) twice() {
 		if len(twins) == 0 {
 			continue
 		}
-		first := twins[0]
+		first, nucs := twins[0], TwinNucs(p.view, twins)
 		f := Finding{
-			Rule: Twice, Severity: Open, Of: first.Nuc.Subject(), Act: ActCountAgain, Amount: float64(len(twins)), Since: d.Start(zone),
-			What: fmt.Sprintf("%s written twice", count(len(twins), "line")),
+			Rule: Twice, Severity: Open, Of: nucs[0].Subject(), Act: ActCountAgain, Amount: float64(len(twins)), Since: d.Start(zone),
+			What: fmt.Sprintf("%s written twice", count(len(nucs), "nuc")),
 			Why:  fmt.Sprintf("%s, %s", d.Short(), first.writers()),
 			Do:   "Strike the second of each",
 			Sure: sureRecorded,
 		}
-		for _, t := range twins {
-			f.Also = append(f.Also, t.Nuc.Subject())
+		for _, id := range nucs {
+			f.Also = append(f.Also, id.Subject())
 		}
 		p.note(p.home(), f)
 	}

@@ -146,7 +146,7 @@ func (p *pass) minutes(f Finding) float64 {
 	per := f.Act.Minutes(p.numbers, p.fullCombs(f.Of))
 	switch {
 	case f.Act == ActCollectCells:
-		return per * float64(p.toCage(f))
+		return per * float64(max(0, p.toCage(f)))
 	case f.Act == ActNarrowEntrance:
 		return per * float64(len(f.Subjects()))
 	default:
@@ -154,14 +154,23 @@ func (p *pass) minutes(f Finding) float64 {
 	}
 }
 
-// toCage is how many of a batch's cells no nuc is ready for.
+// toCage is how many of a batch's cells, as far as was counted, no nuc is ready for.
 func (p *pass) toCage(f Finding) int {
-	for _, b := range p.batches {
-		if b.Batch.Batch.Subject() == f.Of {
-			return b.left - b.ready
-		}
+	id, _ := f.Of.Batch()
+	if b := p.caseOf(id); b != nil {
+		return p.ripe(b) - b.free()
 	}
 	return 0
+}
+
+// caseOf is the case of a batch; nil where none of its cells is at hand.
+func (p *pass) caseOf(id book.BatchID) *batchCase {
+	for _, b := range p.batches {
+		if b.Batch.Batch == id {
+			return b
+		}
+	}
+	return nil
 }
 
 func (p *pass) fullCombs(s book.Subject) bool {

@@ -50,6 +50,15 @@ var table = []found{
 		rules.CellsOut, "past the best hour", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) },
 		"2027-05-15 09:00", rules.Pressing, "24 cells of batch 4 must be out",
 	},
+	{rules.ShutIn, "shut at noon, at dusk", func(p *booktest.Pen) {
+		p.At("2027-05-13 18:00").Write(madeUp("A1")...)
+		p.At("2027-05-15 12:00").Write(book.EntranceSet{Nuc: a1})
+	}, "2027-05-15 20:30", rules.Pressing, "its entrance is shut"},
+	{rules.ShutIn, "opened again", func(p *booktest.Pen) {
+		p.At("2027-05-13 18:00").Write(madeUp("A1")...)
+		p.At("2027-05-15 12:00").Write(book.EntranceSet{Nuc: a1})
+		p.At("2027-05-15 20:00").Write(book.EntranceSet{Nuc: a1, Area: 1})
+	}, "2027-05-15 20:30", 0, ""},
 	{rules.CellsOut, "all given", func(p *booktest.Pen) {
 		p.At("2027-05-05 18:00").Write(graft(4, 2))
 		p.At("2027-05-13 18:00").Write(madeUp("A1", "A2")...)
@@ -261,11 +270,11 @@ var table = []found{
 		celled(p)
 		p.Writer = "Jon"
 		p.At("2027-05-15 12:00").Write(cells(4, "A1")...)
-	}, "2027-05-15 20:00", rules.Open, "1 line written twice"},
+	}, "2027-05-15 20:00", rules.Open, "1 nuc written twice"},
 	{rules.Twice, "one writer, the same within the evening", func(p *booktest.Pen) {
 		celled(p)
 		p.At("2027-05-16 18:00").Write(look("A1", book.Looked{Sides: book.Said(4)}), look("A1", book.Looked{Sides: book.Said(4)}))
-	}, "2027-05-16 20:00", rules.Open, "1 line written twice"},
+	}, "2027-05-16 20:00", rules.Open, "1 nuc written twice"},
 	{rules.Twice, "one writer, other words", func(p *booktest.Pen) {
 		celled(p)
 		p.At("2027-05-16 18:00").Write(look("A1", book.Looked{Sides: book.Said(4)}), look("A1", book.Looked{Sides: book.Said(5)}))

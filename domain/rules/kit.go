@@ -21,7 +21,7 @@ type KitLine struct {
 
 // kit sums what the work of a day needs.
 func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
-	k := kitSum{}
+	k := kitSum{reducers: map[book.Subject]bool{}}
 	for _, f := range work {
 		k.add(f)
 	}
@@ -35,8 +35,15 @@ func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
 		}
 	}
 	for _, b := range k.batches(p.view) {
-		line(float64(b.given), "ripe cell", "ripe cells", fmt.Sprintf("%s, kept warm", batchWord(p.view.Batch(b.batch))))
-		line(float64(b.collected-b.given), "cage for cells", "cages for cells", batchWord(p.view.Batch(b.batch)))
+		of := batchWord(p.view.Batch(b.batch))
+		along := 0
+		if c := p.caseOf(b.batch); c != nil {
+			if along = c.along; c.uncounted() {
+				b.given, of = min(b.given, p.ripe(c)+along), fmt.Sprintf("%s, about: %d grafted, not counted", of, c.Larvae)
+			}
+		}
+		line(float64(b.given), "ripe cell", "ripe cells", of+", kept warm")
+		line(float64(b.collected-max(0, b.given-along)), "cage for cells", "cages for cells", of)
 	}
 	line(float64(k.cells()), "cell protector", "cell protectors", "")
 	line(k.cups, "cup of bees", "cups of bees", fmt.Sprintf("%.1f l", k.cups*p.numbers.Get(practice.CupOfBees)))
@@ -44,7 +51,7 @@ func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
 		lines = append(lines, KitLine{k.syrup, "l", "syrup", feeds(k.feeds)})
 	}
 	line(float64(k.fondant), "portion of fondant", "portions of fondant", "")
-	line(float64(k.reducers), "entrance reducer", "entrance reducers", "")
+	line(float64(len(k.reducers)), "entrance reducer", "entrance reducers", "")
 	line(float64(k.cages), "queen cage", "queen cages", "")
 	if k.caught > 0 {
 		year, _, _ := d.Date()
@@ -67,10 +74,11 @@ type batchSum struct {
 }
 
 type kitSum struct {
-	sums                            []batchSum
-	cups, syrup                     float64
-	feeds, fondant                  int
-	reducers, cages, caught, shaken int
+	sums                  []batchSum
+	cups, syrup           float64
+	feeds, fondant        int
+	reducers              map[book.Subject]bool // each nuc once, for however many reasons
+	cages, caught, shaken int
 }
 
 func (k *kitSum) batch(id book.BatchID) *batchSum {
@@ -102,7 +110,9 @@ func (k *kitSum) add(f Finding) {
 			k.fondant++
 		}
 	case ActNarrowEntrance:
-		k.reducers += len(f.Subjects())
+		for _, of := range f.Subjects() {
+			k.reducers[of] = true
+		}
 	case ActTakeOutQueen:
 		k.cages++
 	case ActCatchQueen:

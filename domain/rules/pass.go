@@ -126,7 +126,10 @@ func (p *pass) pressed(y *yardCase, f Finding) Finding {
 
 func (p *pass) noted(y *yardCase, f Finding) *Finding {
 	f.Yard = y.id
-	if until := p.putOff[putOffKey{f.Rule, f.Of}]; until > y.today {
+	if !f.Hard && !f.By.IsZero() {
+		f.By = p.endOfDay(y, f.By) // a day is past when it is over
+	}
+	if until := p.offUntil(f); until > y.today {
 		f.PutOff = until
 		f.Why += "; put off until " + until.Short()
 	}
@@ -163,6 +166,16 @@ func (p *pass) open(from time.Time) Severity {
 type putOffKey struct {
 	rule Rule
 	of   book.Subject
+}
+
+// offUntil is until when a finding was put off. Who puts the cells of a batch off
+// puts off giving them.
+func (p *pass) offUntil(f Finding) calendar.Day {
+	until := p.putOff[putOffKey{f.Rule, f.Of}]
+	if f.Act == ActGiveCell {
+		until = max(until, p.putOff[putOffKey{CellsOut, f.Also[0]}])
+	}
+	return until
 }
 
 // allPutOff are the days until which findings were put off, the last word on

@@ -26,7 +26,7 @@ func robbedWithWork(t *testing.T) *booktest.Pen {
 func TestRobbersComeFirst(t *testing.T) {
 	v := robbedWithWork(t).View("2027-06-02 17:10")
 	f := rules.Findings(v)
-	if len(f) < 2 || f[0].Of != a1.Subject() || f[1].Of != atFar.Subject() || !f[0].Emergency() || !f[1].Emergency() || !f[0].PastDue(v.On()) {
+	if len(f) < 2 || f[0].Of != a1.Subject() || f[1].Of != atFar.Subject() || !f[0].Emergency() || !f[1].Emergency() || f[0].PastDue(v.On()) || !f[0].PastDue(v.On().AddDate(0, 0, 1)) {
 		t.Fatalf("the first findings are %+v, want the robbed nuc and its yard, by now", f[:2])
 	}
 	plan := rules.Day(v, v.Today())

@@ -102,9 +102,9 @@ func (p *pass) exposure(y *yardCase, e exposed) Finding {
 }
 
 // Subjects are the nucs at which the work of a finding is done: those of a yard's
-// line, else the one thing that it is about.
+// line, or those written twice, else the one thing that it is about.
 func (f Finding) Subjects() []book.Subject {
-	if f.Of.Kind == book.KindYard && f.Act == ActNarrowEntrance {
+	if f.Of.Kind == book.KindYard && f.Act == ActNarrowEntrance || f.Rule == Twice {
 		return f.Also
 	}
 	return []book.Subject{f.Of}

@@ -15,7 +15,7 @@ type row struct {
 // run takes in what the rule finds of all but nucs.
 func (r row) run(p *pass) {
 	if r.batch != nil {
-		for _, b := range p.batches {
+		for b := range p.together() {
 			r.batch(p, b)
 		}
 	}
@@ -39,6 +39,7 @@ func table() []row {
 		{rule: WildCells, doc: "open brood among bees who would raise a queen from it", nuc: (*pass).wildInNuc, season: (*pass).wildInColonies},
 		{rule: OwnCells, doc: "a nuc was left without a queen on young brood, or own cells were seen", nuc: (*pass).ownCells},
 		{rule: BeingRobbed, doc: "robbers are at a nuc, and so in the yard", nuc: (*pass).beingRobbed, yard: (*pass).yardRobbed},
+		{rule: ShutIn, doc: "an entrance that was shut is to be opened again", nuc: (*pass).shutIn},
 		{rule: DroneLayer, doc: "a queen lays drones only", nuc: (*pass).droneLayer},
 		{rule: LayingWorkers, doc: "laying workers, seen or to be expected", nuc: (*pass).layingWorkers},
 		{rule: Queenless, doc: "no queen, no cell, no virgin", nuc: (*pass).queenless},
@@ -75,6 +76,7 @@ const (
 	WildCells      Rule = "search for wild cells"
 	OwnCells       Rule = "break down own cells"
 	BeingRobbed    Rule = "robbed"
+	ShutIn         Rule = "shut in"
 	DroneLayer     Rule = "drone layer"
 	LayingWorkers  Rule = "laying workers"
 	Queenless      Rule = "no queen"

@@ -45,6 +45,27 @@ func TwinsOn(v *book.View, day calendar.Day) []Twin {
 	return all
 }
 
+// TwinNucs are the nucs of twins in walking order, each once.
+func TwinNucs(v *book.View, twins []Twin) (all []book.NucID) {
+	twice := map[book.NucID]bool{}
+	for _, t := range twins {
+		twice[t.Nuc] = true
+	}
+	for n := range v.Nucs() {
+		if twice[n.Nuc] {
+			all = append(all, n.Nuc)
+			delete(twice, n.Nuc)
+		}
+	}
+	for _, t := range twins { // what stands nowhere comes last
+		if twice[t.Nuc] {
+			all = append(all, t.Nuc)
+			delete(twice, t.Nuc)
+		}
+	}
+	return all
+}
+
 // evening is how far apart one writer types the same line by mistake.
 const evening = 4 * time.Hour
 

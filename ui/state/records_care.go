@@ -33,9 +33,9 @@ var careRecords = []Record{
 	},
 	{Name: "give brood", Word: "Give brood", Of: ofNucOrColony, Many: true, Fits: notEmpty, Asks: askBrood, Facts: broodGiven},
 	{
-		Name: "entrance", Word: "Set the entrance", Of: ofNuc, Many: true, For: []rules.Act{rules.ActNarrowEntrance},
+		Name: "entrance", Word: "Set the entrance", Of: ofNuc, Many: true, For: []rules.Act{rules.ActNarrowEntrance, rules.ActOpenEntrance},
 		Asks: func(s State) []Ask {
-			a := askFigure("area", "Open area", "cm²", lastOf[book.EntranceSet](s).Area)
+			a := askFigure("area", "Open area", "cm²", s.dueAmount(rules.ActOpenEntrance, lastOf[book.EntranceSet](s).Area))
 			a.Note = "0 is shut"
 			return []Ask{a}
 		},
