@@ -99,6 +99,11 @@ func (s State) answered(key string) (State, []Effect) {
 	return s.settled(&a)
 }
 
+// has tells whether a key is printed on one of the answers.
+func (a *Asked) has(key string) bool {
+	return slices.ContainsFunc(a.Answers, func(o Option) bool { return o.Value == key })
+}
+
 // Asked is a question of the rules about entries that are about to be written:
 // it is answered with one key, and the entries are written either way, unless
 // the answer is that they were a mistake.

@@ -101,7 +101,7 @@ func (s State) fieldClicked(r scene.Ref, mods Mods) State {
 
 // writes is the window in which somebody writes from now on.
 func (s State) writes(name string) State {
-	s.Pen.Writer = name
+	s.Pen.Writer, s.Pen.Nobody = name, name == ""
 	s.Prefs = s.recalled(s.Book.Path, name)
 	return s
 }

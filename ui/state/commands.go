@@ -106,8 +106,7 @@ func menu(m Menu) func(State) (State, []Effect) {
 		if s.Menu == m {
 			m = NoMenu
 		}
-		s.Menu = m
-		return s
+		return s.menuOpened(m)
 	})
 }
 

@@ -14,6 +14,9 @@ func (s State) key(m Keyed) (State, []Effect) {
 	if m.Key == "Return" {
 		m.Key = "Enter"
 	}
+	if next, effects, over := s.keyOver(m); over {
+		return next, effects
+	}
 	if next, took := s.keyPage(m); took {
 		return next, nil
 	}
@@ -43,11 +46,30 @@ func (s State) key(m Keyed) (State, []Effect) {
 
 // keyAsked answers the question that waits, or with Enter leaves it open.
 func (s State) keyAsked(m Keyed) (State, []Effect) {
-	printed := slices.ContainsFunc(s.Asked.Answers, func(o Option) bool { return o.Value == m.Key })
-	if m.Mods&(Ctrl|Alt) == 0 && (printed || m.Key == "Enter") {
+	if m.Mods&(Ctrl|Alt) == 0 && (s.Asked.has(m.Key) || m.Key == "Enter") {
 		return s.answered(m.Key)
 	}
 	return s, nil
+}
+
+// wroteAsked is the window after a character while a question waits: one of its
+// answers comes as a key, any other leaves open all that is asked and begins what
+// is typed next. So a figure answers only when it is typed first.
+func (s State) wroteAsked(r rune) (State, []Effect) {
+	if s.Asked.has(string(r)) {
+		return s, nil
+	}
+	var effects []Effect
+	before := s
+	for s.Asked != nil {
+		next, more := s.answered("Enter")
+		s, effects = next, append(effects, more...)
+	}
+	if r == ' ' {
+		return s, effects
+	}
+	next, more := s.walked(before).wrote(r)
+	return next, append(effects, more...)
 }
 
 func (s State) keyFilter(m Keyed) State {
@@ -143,10 +165,14 @@ func (s State) pasted(text string) State {
 // wrote takes a character: for the field that takes the keys, for the filter, or
 // for the name of a nuc to go to and then for its line.
 func (s State) wrote(r rune) (State, []Effect) {
+	if next, over := s.wroteOver(r); over {
+		return next, nil
+	}
+	if s.Asked != nil {
+		return s.wroteAsked(r)
+	}
 	s = s.wroteWalk(r)
 	switch {
-	case s.Asked != nil:
-		return s, nil // it comes as Keyed
 	case s.InField() != "":
 		return s.wroteField(string(r)).changed(s.InField()), nil
 	case s.Typing:

@@ -14,7 +14,7 @@ var penCommands = []Command{
 	{Name: "let go", Does: "drop what was not written", Word: "Let it go", Why: nothingFailed, Do: pure(letGo)},
 	{Name: "write", Does: "write what the form says", Word: "Write", Keys: "Ctrl+Enter", Why: noForm, Do: State.submit},
 	{Name: "close form", Does: "leave the form", Word: "Leave", Why: noForm, Do: pure(State.formLeft)},
-	{Name: "writer", Does: "choose who writes", Why: noPen, Do: menu(WriterMenu)},
+	{Name: "writer", Does: "choose who writes", Keys: "Alt+V", Why: noPen, Do: menu(WriterMenu)},
 	{Name: "stop", Does: "stop the work under way", Word: "Stop", Why: notBusy, Do: func(s State) (State, []Effect) { return s, []Effect{StopWork{}} }},
 }
 

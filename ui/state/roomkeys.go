@@ -3,7 +3,7 @@ package state
 // keyRoom gives a key to the room My numbers or Book, which have no nucs to go
 // through, and tells whether that took it.
 func (s State) keyRoom(m Keyed) (State, bool) {
-	if s.Book == nil || s.Fill != NoFill || m.Mods != 0 || s.Keys || s.Menu != NoMenu {
+	if s.Book == nil || s.Fill != NoFill || m.Mods != 0 {
 		return s, false
 	}
 	switch s.Room {

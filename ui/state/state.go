@@ -29,7 +29,8 @@ type State struct {
 	Sort   Sort
 	Heads  Heads           // under which heads the nucs of Yard stand
 	Folded map[string]bool // the sections folded, by their keys
-	Menu   Menu            // the list that is open
+	Menu    Menu           // the list that is open
+	MenuRow int            // which of its rows is marked
 	Keys   bool // the sheet of keys is open
 	Sheet  bool // the card lies over the pane, where it has no room beside it
 

@@ -11,7 +11,8 @@ import (
 // of something else begins at its top.
 func Update(s State, m Msg) (State, []Effect) {
 	next, effects := s.update(m)
-	next = next.walked(s).turnedPage().carded(s)
+	next, more := next.penNamed()
+	next, effects = next.walked(s).turnedPage().carded(s), append(effects, more...)
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
 		next = next.scrolled(CardPlace, -off)
 	}
@@ -44,6 +45,9 @@ func (s State) update(m Msg) (State, []Effect) {
 	case Resized:
 		s.Width, s.Height = m.Width, m.Height
 		s.Prefs.Window = [2]float64{m.Width, m.Height}
+		if !s.menuFits() {
+			s.Menu = NoMenu
+		}
 	case Moved:
 		return s.moved(m), nil
 	case Pressed:

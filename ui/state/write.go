@@ -16,12 +16,14 @@ type Deed struct {
 	Turns   bool         // it undoes or redoes another one
 	Strikes []book.Entry // what struck its entries, while it is undone
 	Typed   []Typed      // what was typed, where it was a line
+	unnamed bool         // it waits until it is known who writes
 }
 
 // Pen is what the window has written and is about to write. The zero Pen has
 // written nothing.
 type Pen struct {
 	Writer string   // who writes
+	Nobody bool     // it was asked, and nobody was named
 	IDs    book.IDs // makes the ids of entries and of new things
 	Sent   []Deed   // given to the book, not yet acknowledged
 	Failed []Deed   // what the book did not take
@@ -56,14 +58,18 @@ func (s State) write(words string, at calendar.Moment, facts ...book.Fact) (Stat
 	return s.send(Deed{Words: words, Entries: entries})
 }
 
-// send gives a deed to the book.
+// send gives a deed to the book; the first one asks who writes, where nobody
+// knows.
 func (s State) send(d Deed) (State, []Effect) {
 	if len(d.Entries) == 0 {
 		return s, nil
 	}
 	s.Pen.Deeds++
-	d.Number = s.Pen.Deeds
+	d.Number, d.unnamed = s.Pen.Deeds, s.asksWriter()
 	s.Pen.Sent = append(slices.Clip(s.Pen.Sent), d)
+	if d.unnamed {
+		return s.menuOpened(WriterMenu), nil
+	}
 	return s, []Effect{Write{d}}
 }
 

@@ -91,6 +91,8 @@ func (p *sheet) saved() string {
 		return "Reading only"
 	case p.s.Book.Path == "":
 		return "Not kept"
+	case p.s.WaitsForWriter():
+		return "Not saved yet"
 	case p.s.Unsaved():
 		return "Saving …"
 	case b.Saved.IsZero():

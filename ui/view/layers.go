@@ -9,34 +9,20 @@ import (
 	"lidmark/ui/state"
 )
 
-// layer is a layer of the map: its word and its command.
-type layer struct {
-	word, command string
-	layer         state.Layer
-}
-
-// mapLayers are the layers of the map, the last first.
-var mapLayers = []layer{
-	{"Batch", "layer batch", state.ByBatch},
-	{"Strength", "layer strength", state.ByStrength},
-	{"Due", "layer due", state.ByDue},
-	{"Condition", "layer condition", state.ByCondition},
-}
-
 // layers writes the map's layers up to x, or only the one shown, which opens the
 // list of all, where they have no room from there on; it gives where they begin.
 func (p *sheet) layers(x, y, from float64) float64 {
 	if p.l.Window.W < fewLayers || p.layersWidth() > x-from {
 		return p.layerChoice(x, y)
 	}
-	for _, l := range mapLayers {
+	for _, l := range slices.Backward(state.MapLayers) {
 		f := ink2(13)
-		on := p.s.Layer == l.layer
+		on := p.s.Layer == l.Layer
 		if on {
 			f = f.semi()
 		}
-		left := x - p.width(l.word, f)
-		p.link(left, y, l.word, ink2(13), l.command, on)
+		left := x - p.width(l.Word, f)
+		p.link(left, y, l.Word, ink2(13), l.Command, on)
 		x = left - layersApart
 	}
 	return x
@@ -44,8 +30,8 @@ func (p *sheet) layers(x, y, from float64) float64 {
 
 // layersWidth is how wide all layers are side by side.
 func (p *sheet) layersWidth() (w float64) {
-	for _, l := range mapLayers {
-		w += p.width(l.word, ink2(13).semi()) + layersApart
+	for _, l := range state.MapLayers {
+		w += p.width(l.Word, ink2(13).semi()) + layersApart
 	}
 	return w
 }
@@ -59,9 +45,9 @@ const (
 
 // layerChoice writes the layer shown, which opens the list of layers.
 func (p *sheet) layerChoice(x, y float64) float64 {
-	i := slices.IndexFunc(mapLayers, func(l layer) bool { return l.layer == p.s.Layer })
+	i := slices.IndexFunc(state.MapLayers, func(l state.MapLayer) bool { return l.Layer == p.s.Layer })
 	p.add(scene.Poly{Points: []scene.Point{at(x-9, y-8), at(x, y-8), at(x-4.5, y-2)}, Fill: scene.Ink2})
-	from := p.right(x-15, y, mapLayers[i].word, ink(13).semi())
+	from := p.right(x-15, y, state.MapLayers[i].Word, ink(13).semi())
 	p.command(target(scene.Area{X: from - 6, Y: y - 14, W: x - from + 12, H: 20}), "layers")
 	return from - 16
 }

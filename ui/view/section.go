@@ -76,11 +76,3 @@ func (p *sheet) headsMenu(x, y, to float64) float64 {
 	p.command(target(scene.Area{X: x - 6, Y: y - 14, W: end + 27 - x, H: 20}), "heads")
 	return end + 15
 }
-
-// headsItems are what the nucs of Yard can stand together by.
-func (p *sheet) headsItems() (items []menuItem) {
-	for h := range state.ConditionHeads + 1 {
-		items = append(items, menuItem{h.String(), "", state.CommandOf("heads " + h.String()), h == p.s.Heads})
-	}
-	return items
-}
