@@ -23,7 +23,7 @@ func StrikeOf(id book.EntryID) scene.Ref { return scene.Ref{Kind: StrikeRef, ID:
 
 // cardCommands are what the card can do besides writing.
 var cardCommands = []Command{
-	{Name: "more", Does: "all that can be written of what is selected", Word: "More …", Keys: "Alt+Down", Why: noMore, Do: pure(State.moreShown)},
+	{Name: "more", Does: "all that can be written of it", Word: "More …", Keys: "Alt+Down", Why: noMore, Do: pure(State.moreShown)},
 	{Name: "card back", Does: "back to what the card showed before", Word: "Back", Keys: "Alt+Up", Why: noTrail, Do: pure(State.trailed)},
 	{Name: "show yard", Does: "show the yard selected", Word: "Show it", Why: noYardChosen, Do: pure(func(s State) State { return s.shows(s.yardMeant(s.Selection)) })},
 }

@@ -31,10 +31,10 @@ func (s State) HoursLeft() int {
 
 // lessCommands say that there is less time today.
 var lessCommands = []Command{
-	{Name: "only hours", Does: "I have only so many hours: what must be done, what waits", Keys: "Alt+H", Why: noLess, Do: lessen(func(l Less, h int) Less { return Less{Hours: h * boolInt(l.Hours == 0)} })},
+	{Name: "only hours", Does: "only so many hours: what must be done", Keys: "Alt+H", Why: noLess, Do: lessen(func(l Less, h int) Less { return Less{Hours: h * boolInt(l.Hours == 0)} })},
 	{Name: "hour more", Does: "an hour more", Word: "An hour more", Why: mostHours, Do: lessen(func(_ Less, h int) Less { return Less{Hours: h + 1} })},
 	{Name: "hour less", Does: "an hour less", Word: "An hour less", Why: leastHours, Do: lessen(func(_ Less, h int) Less { return Less{Hours: h - 1} })},
-	{Name: "nobody comes", Does: "nobody comes today: what is lost, what waits", Keys: "Alt+0", Why: noLess, Do: lessen(func(l Less, _ int) Less { return Less{Nobody: !l.Nobody} })},
+	{Name: "nobody comes", Does: "nobody comes: what is lost, what waits", Keys: "Alt+0", Why: noLess, Do: lessen(func(l Less, _ int) Less { return Less{Nobody: !l.Nobody} })},
 }
 
 func lessen(change func(Less, int) Less) func(State) (State, []Effect) {

@@ -174,13 +174,13 @@ func noLids(s State) string {
 
 // headsCommands put the nucs of Yard under heads, and fold those.
 var headsCommands = []Command{
-	{Name: "heads", Does: "what nucs stand together by: yard, batch, mother line, due, condition", Keys: "Alt+G", Why: noLids, Do: menu(HeadsMenu)},
+	{Name: "heads", Does: "what nucs stand together by", Keys: "Alt+G", Why: noLids, Do: menu(HeadsMenu)},
 	{Name: "heads stand order", Does: "in stand order", Why: noLids, Do: standUnder(StandHeads)},
 	{Name: "heads yard", Does: "by yard", Why: noLids, Do: standUnder(YardHeads)},
 	{Name: "heads batch", Does: "by batch", Why: noLids, Do: standUnder(BatchHeads)},
 	{Name: "heads mother line", Does: "by mother line", Why: noLids, Do: standUnder(MotherHeads)},
 	{Name: "heads due", Does: "by when work is due", Why: noLids, Do: standUnder(DueHeads)},
 	{Name: "heads condition", Does: "by condition", Why: noLids, Do: standUnder(ConditionHeads)},
-	{Name: "fold", Does: "fold or unfold the nucs under the head of the chosen one", Keys: "Alt+F", Why: noChosenHead, Do: pure(State.foldChosen)},
+	{Name: "fold", Does: "fold or unfold the chosen one's head", Keys: "Alt+F", Why: noChosenHead, Do: pure(State.foldChosen)},
 	{Name: "fold all", Does: "fold or unfold all heads", Keys: "Alt+Shift+F", Why: noHeads, Do: pure(State.foldAll)},
 }

@@ -82,7 +82,7 @@ func ring(dx, dy int) func(State) (State, []Effect) {
 // reachCommands select by keys.
 var reachCommands = []Command{
 	{Name: "select", Does: "select it or not", Keys: "Space", Why: noCursor, Do: pure(State.toggled)},
-	{Name: "ring right", Does: "go there and leave selected what is; Space selects", Keys: "Ctrl+Right", Why: noCursor, Do: ring(+1, 0)},
+	{Name: "ring right", Does: "go there, selecting nothing", Keys: "Ctrl+Right", Why: noCursor, Do: ring(+1, 0)},
 	{Name: "ring left", Does: "", Keys: "Ctrl+Left", Why: noCursor, Do: ring(-1, 0)},
 	{Name: "ring down", Does: "", Keys: "Ctrl+Down", Why: noCursor, Do: ring(0, +1)},
 	{Name: "ring up", Does: "", Keys: "Ctrl+Up", Why: noCursor, Do: ring(0, -1)},

@@ -11,7 +11,7 @@ var startCommands = []Command{
 	{Name: "demo", Does: "open the demo season", Keys: "1", Word: "Open the demo", Why: notAtStart, Do: func(s State) (State, []Effect) { return s, []Effect{OpenDemo{}} }},
 	{Name: "start book", Does: "start a book", Keys: "2", Word: "Start a book", Why: notAtStart, Do: pure(State.toSteps)},
 	{Name: "choose list", Does: "bring a list", Keys: "3", Word: "Choose a file", Why: notAtStart, Do: chooseList},
-	{Name: "other book", Does: "another book: open, start, bring a list", Keys: "Ctrl+O", Word: "Another book", Do: otherBook},
+	{Name: "other book", Does: "open, start or bring another book", Keys: "Ctrl+O", Word: "Another book", Do: otherBook},
 	{Name: "open", Does: "open a book", Keys: "4", Word: "Open another book", Why: notAtStart, Do: func(s State) (State, []Effect) { return s, []Effect{ChooseBook{}} }},
 	{Name: "start on", Does: "", Word: "Go on", Why: noSteps, Do: State.stepOn},
 	{Name: "start back", Does: "", Keys: "Shift+Enter", Word: "Back", Why: noSteps, Do: pure(State.stepBack)},

@@ -19,8 +19,8 @@ const (
 
 // tickCommands are what is done with a line of the route.
 var tickCommands = []Command{
-	{Name: "tick", Does: "the line of the route is done as written", Word: "Done as written", Keys: "Space", Why: noLine, Do: tickOn},
-	{Name: "line record", Does: "record what was seen or done at the line", Word: "Record …", Keys: "Alt+C", Why: noLine, Do: func(s State) (State, []Effect) { l, _ := s.ChosenLine(); return s.lineRecord(l) }},
+	{Name: "tick", Does: "the line is done as written", Word: "Done as written", Keys: "Space", Why: noLine, Do: tickOn},
+	{Name: "line record", Does: "record what was seen or done there", Word: "Record …", Keys: "Alt+C", Why: noLine, Do: func(s State) (State, []Effect) { l, _ := s.ChosenLine(); return s.lineRecord(l) }},
 	{Name: "put off line", Does: "put the line off", Keys: "Alt+O", Why: noLine, Do: then("put off")},
 	{Name: "tick except", Does: "done as written, except at some", Keys: "Alt+E", Why: noLine, Do: then("done except")},
 }

@@ -11,7 +11,7 @@ var recordCommands = []Command{
 	{Name: "morning", Does: "what is typed was in the morning", Word: "morning", Keys: "Alt+M", Why: notWalking, Do: parted(calendar.Morning)},
 	{Name: "midday", Does: "it was at midday", Word: "midday", Keys: "Alt+N", Why: notWalking, Do: parted(calendar.Midday)},
 	{Name: "afternoon", Does: "it was in the afternoon", Word: "afternoon", Keys: "Alt+A", Why: notWalking, Do: parted(calendar.Afternoon)},
-	{Name: "all nucs", Does: "a row for every nuc, or for those of the day", Word: "all nucs", Keys: "Alt+W", Why: notWalking, Do: pure(State.allNucs)},
+	{Name: "all nucs", Does: "a row for every nuc, or the day's", Word: "all nucs", Keys: "Alt+W", Why: notWalking, Do: pure(State.allNucs)},
 	{Name: "reader", Does: "choose who reads aloud", Why: notWalking, Do: pure(State.nextReader)},
 	{Name: "next row", Does: "next row", Why: notWalking, Do: rowStep(+1)},
 	{Name: "row before", Does: "row before", Why: notWalking, Do: rowStep(-1)},

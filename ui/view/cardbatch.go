@@ -15,7 +15,7 @@ import (
 // batch draws the card of a batch: what to do when it is late, its counts, its
 // clock, its nucs.
 func (c *cardDraw) batch(b *book.Batch) {
-	c.fit(c.x, c.y+16, fmt.Sprintf("Batch %d · %s", b.Number, b.Line), ink(17).semi(), c.x+c.w)
+	c.fit(c.x, c.y+16, batchWord(b), ink(17).semi(), c.x+c.w)
 	c.fit(c.x, c.y+38, "grafted "+b.At.In(c.r.View.Zone()), ink2(14), c.x+c.w)
 	c.y += 54
 	late := c.late(b)
@@ -131,7 +131,7 @@ func (c *cardDraw) late(b *book.Batch) bool {
 		c.count(sentence(w.Way.String()), fmt.Sprintf("%.0f", w.Accepted), f)
 	}
 	c.y -= 8
-	c.heading(fmt.Sprintf("Of %d cells, lost if they wait", card.Cells))
+	c.heading(lossHead(card.Cells))
 	slices.SortFunc(card.Losses, func(a, b rules.Loss) int { return a.By.Compare(b.By) })
 	for _, l := range card.Losses {
 		if l.By.After(now) {
@@ -140,6 +140,14 @@ func (c *cardDraw) late(b *book.Batch) bool {
 	}
 	c.y -= 8
 	return true
+}
+
+// lossHead is the head of what waiting costs.
+func lossHead(cells int) string {
+	if cells == 1 {
+		return "Of 1 cell, lost if it waits"
+	}
+	return "Of " + thousands(cells) + " cells, lost if they wait"
 }
 
 // nucsOf are the nucs that hold a queen of the batch.

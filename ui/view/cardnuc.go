@@ -88,7 +88,7 @@ func (c *cardDraw) motherLine(n *state.Nuc) linked {
 		return c.to(n.Holds.Queen.Subject())
 	}
 	b := c.r.View.Batch(n.Holds.Batch)
-	return linked{fmt.Sprintf("Batch %d · %s", b.Number, b.Line), b.Batch.Subject()}
+	return linked{batchWord(b), b.Batch.Subject()}
 }
 
 func (c *cardDraw) age(n *state.Nuc) string {

@@ -12,7 +12,7 @@ import (
 
 // order draws the card of an order for queens.
 func (c *cardDraw) order(o *book.Order) {
-	c.fit(c.x, c.y+12, "Order "+o.Number+" · "+o.Customer, ink(17).semi(), c.x+c.w)
+	c.fit(c.x, c.y+12, dotted("Order "+o.Number, o.Customer), ink(17).semi(), c.x+c.w)
 	c.y += 36
 	c.para(c.orderDue(o), c.dueFont(o), 2)
 	c.y += 8

@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 	"math"
+	"strings"
 	"time"
 
 	"lidmark/domain/book"
@@ -51,7 +52,7 @@ func (p *sheet) lane(b *book.Batch, a scene.Area) {
 		g.ground = scene.PenTint
 		p.rect(a, g.ground)
 	}
-	p.hit(a, state.RefOf(subject), fmt.Sprintf("Batch %d  %s", b.Number, b.Line))
+	p.hit(a, state.RefOf(subject), strings.TrimRight(fmt.Sprintf("Batch %d  %s", b.Number, b.Line), " "))
 	days := scene.Area{X: g.ribbon.X, Y: a.Y, W: a.W - g.ribbon.X, H: a.H}
 	p.clipped(days, scene.Tag{}, func() {
 		g.windows()

@@ -259,6 +259,8 @@ func (d lateDraw) whySoon(a scene.Area) {
 	y += 22
 	y = d.wrap(x, y, fmt.Sprintf("Grafted %s. Half are out by %s.", hour(b.At.Instant, d.zone), hour(d.Middle, d.zone)), ink(13.5), w, 3) + 6
 	before := d.Middle.Sub(d.First).Hours()
-	y = d.wrap(x, y, fmt.Sprintf("Of %d the first comes some %.0f h before the middle. She destroys the others in her box within hours.", d.Cells, before), ink(13.5), w, 4) + 6
+	if d.Cells > 1 {
+		y = d.wrap(x, y, fmt.Sprintf("Of %d the first comes some %.0f h before the middle. She destroys the others in her box within hours.", d.Cells, before), ink(13.5), w, 4) + 6
+	}
 	d.wrap(x, y, fmt.Sprintf("Pale band: if the clock of the whole batch is %s h off.", figure(d.Spread)), ink2(13.5), w, 3)
 }

@@ -64,7 +64,7 @@ func (p *sheet) legendWidth(c book.Condition, n int) float64 {
 }
 
 func (p *sheet) needWidth(n int) float64 {
-	return 26 + p.width(thousands(n), ink(13).semi()) + p.width(p.needWord(), ink2(13))
+	return 26 + p.width(thousands(n), ink(13).semi()) + p.width(needVerb(n, p.s), ink2(13))
 }
 
 // legendItem writes a condition with its lid and how many there are, and gives
@@ -81,22 +81,10 @@ func (p *sheet) needLegend(o scene.Point, n int, to float64) {
 	p.corner(at(o.X+2, o.Y-6), 13)
 	x := p.text(o.X+21, o.Y+4.5, thousands(n), ink(13).semi())
 	end := x
-	if word := p.needWord(); x+5+p.width(word, ink2(13)) <= to {
+	if word := needVerb(n, p.s); x+5+p.width(word, ink2(13)) <= to {
 		end = p.text(x+5, o.Y+4.5, word, ink2(13))
 	}
 	p.command(target(scene.Area{X: o.X, Y: o.Y - 10, W: end - o.X, H: 20}), "needs you")
-}
-
-// needWord is what the corner says, on the day looked at.
-func (p *sheet) needWord() string {
-	switch {
-	case p.s.Ahead():
-		return "will need you"
-	case p.s.Away():
-		return "needed you"
-	default:
-		return "needs you"
-	}
 }
 
 // shortLegend names only what there is, in two columns, where room is short.

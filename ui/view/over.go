@@ -49,7 +49,7 @@ func (p *sheet) saidElsewhere() bool {
 
 // keys draws the sheet of keys over the window.
 func (p *sheet) keys() {
-	const wide = 110.0 // of the column of keys
+	const wide = 92.0 // of the column of keys
 	k := p.s.KeySheet()
 	back := scene.Tag{Ref: state.CommandOf("keys")}
 	p.add(scene.Rect{Area: p.l.Window, Fill: scene.Ground, Clear: 0.3, Tag: back},

@@ -91,7 +91,7 @@ func (p *sheet) banner(x, y, w float64, a scene.Area) float64 {
 	if a.H < none {
 		return a.Y
 	}
-	p.add(scene.Lid{At: at(x+17, y-7), Size: 34, Condition: scene.Laying, Seen: true, Entrance: 90, Timed: true, Used: 0.3})
+	p.sign(at(x+17, y-7), 38)
 	end := p.text(x+46, y, "Lidmark", ink(20).bold())
 	if a.H >= welcomeHigh {
 		return p.wrap(x, y+47, slogan, ink(28).semi(), min(w, 420), 3) - 8

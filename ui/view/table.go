@@ -1,7 +1,6 @@
 package view
 
 import (
-	"fmt"
 	"regexp"
 	"strconv"
 	"strings"
@@ -268,7 +267,7 @@ func (t *tableDraw) batch(n *state.Nuc, a scene.Area) {
 		return
 	}
 	b := t.r.View.Batch(n.Holds.Batch)
-	t.say(a, fmt.Sprintf("%d · %s", b.Number, b.Line), ink(13))
+	t.say(a, dotted(strconv.Itoa(b.Number), b.Line), ink(13))
 }
 
 func (t *tableDraw) age(n *state.Nuc, a scene.Area) {

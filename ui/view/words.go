@@ -3,12 +3,14 @@ package view
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
 	"unicode"
 	"unicode/utf8"
 
+	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/ui/state"
 )
@@ -31,18 +33,29 @@ func plural(n int, one, many string) string {
 }
 
 // needWords says how many need the keeper on the day looked at.
-func needWords(n int, s state.State) string {
-	verb := " need you"
+func needWords(n int, s state.State) string { return thousands(n) + " " + needVerb(n, s) }
+
+// needVerb is what so many do then.
+func needVerb(n int, s state.State) string {
 	switch {
 	case s.Ahead():
-		verb = " will need you"
+		return "will need you"
 	case s.Away():
-		verb = " needed you"
+		return "needed you"
 	case n == 1:
-		verb = " needs you"
+		return "needs you"
+	default:
+		return "need you"
 	}
-	return thousands(n) + verb
 }
+
+// dotted puts a dot between words, those left out that say nothing.
+func dotted(words ...string) string {
+	return strings.Join(slices.DeleteFunc(words, func(w string) bool { return w == "" }), " · ")
+}
+
+// batchWord is a batch by its number and its line, where that was said.
+func batchWord(b *book.Batch) string { return dotted(fmt.Sprintf("Batch %d", b.Number), b.Line) }
 
 // figure writes a number with as many decimals as it needs, at most one.
 func figure(v float64) string {
