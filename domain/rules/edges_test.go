@@ -137,6 +137,10 @@ func TestHoursOfTheLateDay(t *testing.T) {
 			t.Errorf("loss %d is told for %v, want %s", i, l.By, want[i])
 		}
 	}
+	card, _ = rules.LateDay(v, batch(4), instant(t, "2027-05-16 09:00").Add(20*time.Second))
+	if n := len(card.Losses); n != 3 {
+		t.Errorf("%d losses, want 3: two of one minute are told once", n)
+	}
 }
 
 // TestShortNotice: nobody is free on Friday. A deadline at eight on Saturday falls

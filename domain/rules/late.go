@@ -84,7 +84,13 @@ func LateDayOf(b bee.Batch, now, next time.Time, fit int, n practice.Numbers) La
 	}
 	card.Losses = append(card.Losses, Loss{next, loose.Lost(next)})
 	slices.SortStableFunc(card.Losses, func(a, b Loss) int { return a.By.Compare(b.By) })
+	card.Losses = slices.CompactFunc(card.Losses, func(a, b Loss) bool { return sameMinute(a.By, b.By) })
 	return card
+}
+
+// sameMinute tells whether two instants are written alike.
+func sameMinute(a, b time.Time) bool {
+	return a.Truncate(time.Minute).Equal(b.Truncate(time.Minute))
 }
 
 const evenOdds = 0.5
