@@ -108,7 +108,7 @@ func (f finder) nucs(names ...string) ([]book.NucID, error) {
 	for _, text := range names {
 		some, err := line.Nucs(text, line.Context{View: f.View, Yard: f.in})
 		if err != nil {
-			return nil, fmt.Errorf("%s: %w", text, ofName(err))
+			return nil, f.unknown(text, ofName(err))
 		}
 		for _, id := range some {
 			if !slices.Contains(all, id) {
@@ -117,6 +117,16 @@ func (f finder) nucs(names ...string) ([]book.NucID, error) {
 		}
 	}
 	return all, nil
+}
+
+// unknown is what is wrong with names of nucs: they come into the book only
+// later, or what is wrong otherwise.
+func (f finder) unknown(text string, wrong error) error {
+	ever := f.Season().At(f.On().AddDate(100, 0, 0))
+	if _, err := line.Nucs(text, line.Context{View: ever, Yard: f.in}); err == nil {
+		return fmt.Errorf("%s: not in the book yet then; choose a later day", text)
+	}
+	return fmt.Errorf("%s: %w", text, wrong)
 }
 
 // ofName is what is wrong with a name, without the column where that is the
@@ -167,7 +177,7 @@ func (f finder) units(names ...string) ([]book.Subject, error) {
 		}
 		nucs, err := line.Nucs(text, line.Context{View: f.View, Yard: f.in})
 		if err != nil {
-			return nil, fmt.Errorf("%s: no colony is called so, and %w", text, ofName(err))
+			return nil, f.unknown(text, fmt.Errorf("no colony is called so, and %w", ofName(err)))
 		}
 		for _, id := range nucs {
 			add(id.Subject())

@@ -43,6 +43,7 @@ todya
 nuc
 suspect
 nuc A3 A4
+nuc A3 --on 2027-02-01
 today --book
 nucs A3
 add nosuch
