@@ -38,7 +38,7 @@ func mayCommand(a *app) *cobra.Command {
 		verdicts := []verdictShape{}
 		refused := 0
 		for _, text := range args {
-			l, err := line.Parse(text, line.Context{View: v, Now: v.On(), Yard: f.in, Planned: line.Sheet(v, v.Today())})
+			l, err := line.Parse(text, line.Context{View: v, Now: v.On(), Yard: f.in, Planned: line.Sheet(rules.Day(v, v.Today()))})
 			if err != nil {
 				return err
 			}

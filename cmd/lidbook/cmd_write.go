@@ -9,6 +9,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/line"
+	"lidmark/domain/rules"
 )
 
 func writeCommand(a *app) *cobra.Command {
@@ -49,7 +50,7 @@ type scribe struct {
 
 func (d *desk) scribe() (*scribe, error) {
 	f, err := d.finder(d.view())
-	return &scribe{desk: d, yard: f.in, sheet: line.Sheet(d.viewThen(), d.day.Day)}, err
+	return &scribe{desk: d, yard: f.in, sheet: line.Sheet(rules.Day(d.viewThen(), d.day.Day))}, err
 }
 
 func (s *scribe) context() line.Context {

@@ -25,25 +25,14 @@ func (d *desk) takeIn(ctx context.Context, path string, tell func(state.Msg)) {
 	}
 	name := filepath.Base(path)
 	tell(state.Working{Words: "taking in " + name, Share: -1})
-	before := o.now().Season.Len()
+	before := o.now().Season
 	var err error
 	d.writes.wait(func() { err = d.takenIn(ctx, o, path, tell) }) // deeds sent meanwhile are written behind it
 	if err != nil {
 		tell(bad(err.Error()))
 		return
 	}
-	tell(good("taken in from " + name + ": " + newEntries(o.now().Season.Len()-before)))
-}
-
-// newEntries says how many entries came into the book.
-func newEntries(n int) string {
-	switch n {
-	case 0:
-		return "nothing that was not in the book"
-	case 1:
-		return "1 entry that was not in the book"
-	}
-	return fmt.Sprintf("%d entries that were not in the book", n)
+	tell(good("taken in from " + name + ": " + state.TakenIn(before, o.now().Season, d.clock())))
 }
 
 // takenIn adds what a file holds to the open book, and shows the book with it.

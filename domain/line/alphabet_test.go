@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
 	"lidmark/domain/line"
+	"lidmark/domain/rules"
 )
 
 // Every sign in the list of letters is understood, and so is every phrase,
@@ -57,13 +58,13 @@ func TestSheet(t *testing.T) {
 	p.At("2027-05-05 18:00").Write(book.Grafted{Batch: booktest.Batch("4"), Number: 4, Larvae: 24, LarvaAge: 18})
 	p.At("2027-05-14 08:00").Write(book.NucMadeUp{Nuc: booktest.Nuc("A1"), Cups: 4}, book.Looked{Nuc: booktest.Nuc("A1"), Sides: book.Said(5), Stores: book.Said(3)})
 	v := p.View("2027-05-15 09:00")
-	onSheet := line.Sheet(v, calendar.Date(2027, time.May, 15))
+	onSheet := line.Sheet(rules.Day(v, calendar.Date(2027, time.May, 15)))
 	got := onSheet(booktest.Nuc("A1"))
 	if want := (book.CellGiven{Nuc: booktest.Nuc("A1"), Batch: booktest.Batch("4")}); len(got) == 0 || got[0] != want {
 		t.Errorf("the sheet of a nuc without a queen on the day of the cells = %v, want a cell of batch 4", got)
 	}
 	p.At("2027-05-15 08:00").Write(book.TakenAlong{What: book.Cells, Batch: booktest.Batch("4"), Count: 24})
-	again := line.Sheet(p.View("2027-05-15 09:00"), calendar.Date(2027, time.May, 15))(booktest.Nuc("A1"))
+	again := line.Sheet(rules.Day(p.View("2027-05-15 09:00"), calendar.Date(2027, time.May, 15)))(booktest.Nuc("A1"))
 	if len(again) == 0 || again[0] != got[0] {
 		t.Errorf("the sheet when the cells were taken along = %v, want %v", again, got)
 	}

@@ -2,17 +2,16 @@ package line
 
 import (
 	"lidmark/domain/book"
-	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
 )
 
-// Sheet is what stands on a day's sheet for each nuc and can be ticked off as
+// Sheet is what stands on the sheet of a day's plan for each nuc and can be ticked off as
 // "done as written": cells to give, own cells to break down, feed, bees,
 // entrances. What has to be looked at is not among it, for a tick does not say what was seen.
 // What was taken along that day and is not placed yet is still to be given.
-func Sheet(v *book.View, d calendar.Day) func(book.NucID) []book.Fact {
+func Sheet(p rules.DayPlan) func(book.NucID) []book.Fact {
 	written := map[book.NucID][]book.Fact{}
-	for _, stop := range rules.Day(v, d).Stops {
+	for _, stop := range p.Stops {
 		for _, task := range stop.Tasks {
 			for _, f := range task.Findings {
 				for _, of := range f.Subjects() {

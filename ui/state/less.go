@@ -146,19 +146,25 @@ func (r *Reading) LessSays(l Less) (says, more string) {
 	return fmt.Sprintf("%s fit, %d wait", counted(kept, "line"), len(part.Waits)), r.untilFirst(part.Waits)
 }
 
-// untilFirst says until when work can wait: as long as what can least.
+// untilFirst says until when work can wait: as long as what can least, which is a
+// day to come. What is due on the day itself cannot wait that long.
 func (r *Reading) untilFirst(waits []rules.Task) string {
-	first := time.Time{}
+	first, today := time.Time{}, 0
 	for _, t := range waits {
 		switch {
 		case t.PastDue(r.View.On()):
 			return ", some past due"
+		case !t.By.IsZero() && r.DayOf(t.By) <= r.Day:
+			today++
 		case !t.By.IsZero() && (first.IsZero() || t.By.Before(first)):
 			first = t.By
 		}
 	}
-	if first.IsZero() {
-		return ""
+	switch {
+	case today > 0:
+		return fmt.Sprintf(", %d due today", today)
+	case first.IsZero():
+		return ", no last day"
 	}
 	return " to " + r.DayOf(first).Short()
 }

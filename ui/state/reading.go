@@ -97,7 +97,7 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	r.standing, r.colonies = memo(r.readStanding), memo(r.readColonies)
 	r.offers = lately(r.readOffers)
 	r.filtered, r.sections, r.listing = lately(r.readFiltered), lately(r.readSections), lately(r.readListing)
-	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(v, d) })
+	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(r.Plan()) })
 	r.plan = sync.OnceValue(r.readPlan)
 	return r
 }

@@ -5,14 +5,28 @@ import (
 	"slices"
 
 	"lidmark/domain/book"
+	"lidmark/domain/line"
 	"lidmark/domain/rules"
 )
 
-// plans are what stands on the day's sheet for each nuc, in few words: what can be
-// ticked off, and what has to be looked at.
+// plans are what stands on the day's sheet for each nuc, in few words: what stood
+// on it as the day began, whatever was written since, else what is to be done now.
 func (w *Walk) plans() map[book.NucID]string {
+	v := w.Before.View
+	plans := w.plansOf(rules.Day(v.Season().AsKnown(w.Day.Start(v.Zone()), v.Known()), w.Day))
+	for id, plan := range w.plansOf(w.Before.Plan()) {
+		if plans[id] == "" {
+			plans[id] = plan
+		}
+	}
+	return plans
+}
+
+// plansOf are a plan for each nuc in few words: what can be ticked off, and what has
+// to be looked at.
+func (w *Walk) plansOf(p rules.DayPlan) map[book.NucID]string {
 	plans := map[book.NucID]string{}
-	sheet := w.Before.Sheet()
+	sheet := line.Sheet(p)
 	ticked := map[book.NucID]bool{}
 	for _, n := range w.Before.In(w.Yard) {
 		id := n.Nuc.Nuc
@@ -20,7 +34,7 @@ func (w *Walk) plans() map[book.NucID]string {
 			plans[id], ticked[id] = listed(plans[id], w.planned(f)), true
 		}
 	}
-	for _, stop := range w.Before.Plan().Stops {
+	for _, stop := range p.Stops {
 		for _, t := range stop.Tasks {
 			for _, f := range t.Findings {
 				id, ok := f.Of.Nuc()
@@ -39,6 +53,7 @@ func (w *Walk) plans() map[book.NucID]string {
 var unsaid = []rules.Act{
 	rules.ActNone, rules.ActCountAgain, rules.ActSeeToPapers, rules.ActKeep,
 	rules.ActGiveCell, rules.ActBreakDownCells, rules.ActFeed, rules.ActAddBees,
+	rules.ActNarrowEntrance, rules.ActOpenEntrance,
 }
 
 // planned is what a fact of the sheet asks for, in few words.
@@ -50,7 +65,23 @@ func (w *Walk) planned(f book.Fact) string {
 		return fmt.Sprintf("feed %g l", f.Litres)
 	case book.BeesAdded:
 		return fmt.Sprintf("add %g cups", f.Cups)
+	case book.EntranceSet:
+		return fmt.Sprintf("entrance to %.1f cm²", f.Area)
 	default:
 		return rules.ActBreakDownCells.String()
 	}
+}
+
+// asked is what is planned first at a nuc and cannot be ticked off.
+func (w *Walk) asked(id book.NucID) rules.Act {
+	for _, stop := range w.Before.Plan().Stops {
+		for _, t := range stop.Tasks {
+			for _, f := range t.Findings {
+				if n, ok := f.Of.Nuc(); ok && n == id && !slices.Contains(unsaid, f.Act) {
+					return f.Act
+				}
+			}
+		}
+	}
+	return rules.ActNone
 }
