@@ -16,7 +16,8 @@ func (s State) settled(a *Asked) (State, []Effect) {
 	ids := s.Pen.IDs
 	ids.Deed()
 	answers := answering{given: a.Given, alike: map[string]string{}}
-	entries, keep := rules.Settle(s.season(), a.Entries, &ids, answers.answer)
+	dropped := s.withoutFailed(a.Drops)
+	entries, keep := rules.Settle(dropped.season(), a.Entries, &ids, answers.answer)
 	if answers.waits != nil {
 		asked := *a
 		asked.Asks, asked.Answers = answers.asks(), options(*answers.waits)
@@ -27,12 +28,16 @@ func (s State) settled(a *Asked) (State, []Effect) {
 	if !keep {
 		return s, nil
 	}
-	s.Pen.IDs = ids
+	s = dropped
+	s.Pen.IDs, s.Asked = ids, nil
 	s = s.formDone()
 	typed := withAnswers(a.Typed, entries, a.Entries, line.In(s.Present().View))
 	s, effects := s.send(Deed{Words: a.Words, Entries: entries, Typed: typed})
-	if s.Walk != nil && len(typed) > 0 {
+	switch {
+	case s.Walk != nil && len(typed) > 0:
 		s = s.walkOn(typed)
+	case a.Field != "":
+		s = s.lineWritten(a.Field)
 	}
 	return s, effects
 }
@@ -110,9 +115,11 @@ func (a *Asked) has(key string) bool {
 type Asked struct {
 	Entries []book.Entry
 	Words   string
-	Given   []string // keys of the answers given so far, in the order of the questions
-	Asks    string   // the question that waits
-	Answers []Option // its answers: the key, and what it means
-	Typed   []Typed  // what was typed, where the entries are those of a line
-	Twice   string   // the words that may have been typed twice, where that is the question
+	Given   []string     // keys of the answers given so far, in the order of the questions
+	Asks    string       // the question that waits
+	Answers []Option     // its answers: the key, and what it means
+	Typed   []Typed      // what was typed, where the entries are those of a line
+	Field   string       // in which it was typed, where it was the line of a nuc
+	Drops   []book.Entry // what the book did not take, and these entries stand for
+	Twice   string       // the words that may have been typed twice, where that is the question
 }

@@ -111,7 +111,8 @@ func (s State) listRead(m ListRead) State {
 		return s.readAgain()
 	}
 	s = s.withoutFields("list.").withoutFields("start.row").WithField(StartBatch, FieldOf("none"))
-	s.Fill, s.Menu, s.Keys, s.Note, s.Selection = ListFill, NoMenu, false, Note{}, Selection{}
+	s = s.entered(s.Room)
+	s.Fill, s.Note, s.Selection = ListFill, Note{}, Selection{}
 	s.Bring = &Bring{Path: m.Path, List: m.List}
 	if len(m.List.Sheets) == 0 {
 		if len(m.List.Encodings) > 0 {

@@ -85,9 +85,14 @@ func enter(r Room) func(State) (State, []Effect) {
 	return pure(func(s State) State { return s.entered(r) })
 }
 
-// entered is the window in a room, with nothing that fills it.
+// entered is the window in a room, with nothing that fills it and no question
+// that waits.
 func (s State) entered(r Room) State {
-	s.Room, s.Part, s.Menu, s.Keys, s.Fill, s.Form, s.Focus = r, MainPart, NoMenu, false, NoFill, nil, scene.Ref{}
+	if s.Form != nil {
+		s = s.formLeft()
+	}
+	s.Room, s.Part, s.Menu, s.Keys, s.Fill, s.Asked = r, MainPart, NoMenu, false, NoFill, nil
+	s.Focus, s.Typing = scene.Ref{}, false
 	return s
 }
 

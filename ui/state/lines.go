@@ -102,7 +102,10 @@ func (s State) writeLine(t TypedLine) (State, []Effect) {
 		back = append(back, section.Subject+": "+section.Back)
 	}
 	s.Pen.IDs = t.ids
-	return s.settled(&Asked{Entries: entries, Words: said(back), Typed: typedRows(s.Typed(s.CardField()), t.Line)})
+	return s.settled(&Asked{
+		Entries: entries, Words: said(back), Field: s.CardField(),
+		Typed: typedRows(s.Typed(s.CardField()), t.Line),
+	})
 }
 
 // lineBegun opens the line of the chosen nuc with its first letter.
@@ -118,18 +121,22 @@ func (s State) lineBegun(r rune) State {
 	return s.WithField(name, f.Put(string(r))).focused(FieldNamed(name))
 }
 
-// lineEntered writes the line and goes on to the next nuc.
+// lineEntered writes the line, once what it asks of the book is answered.
 func (s State) lineEntered() (State, []Effect) {
-	t, name := s.CardLine(), s.CardField()
-	if name == "" || !t.OK() {
-		return s, nil
+	if t := s.CardLine(); s.CardField() != "" && t.OK() {
+		return s.writeLine(t)
 	}
-	s, effects := s.writeLine(t)
-	s = s.WithField(name, Field{})
+	return s, nil
+}
+
+// lineWritten is the window gone on to the next nuc when a line is on its way into
+// the book.
+func (s State) lineWritten(field string) State {
+	s = s.WithField(field, Field{})
 	s.Focus = scene.Ref{}
-	if s.Asked != nil {
-		return s, effects
+	if noNucs(s) != "" {
+		return s
 	}
-	next, more := run(s, "next")
-	return next, append(effects, more...)
+	next, _ := step(+1, false)(s)
+	return next
 }

@@ -133,6 +133,10 @@ func (s State) ticked(l PageLine) (State, []Effect) {
 	if slices.ContainsFunc(s.Pen.Sent, func(d Deed) bool { return d.Words == words }) {
 		return s, nil // it is on its way into the book
 	}
+	if slices.ContainsFunc(s.Pen.Failed, func(d Deed) bool { return d.Words == words }) {
+		s.Note = Note{Text: words + " waits to be written: try again, or let it go"}
+		return s, nil
+	}
 	ids := s.Pen.IDs
 	ids.Deed()
 	entries := ids.Entries(s.pageMoment(), s.Now, s.Pen.Writer, facts...)

@@ -41,7 +41,7 @@ func (s State) update(m Msg) (State, []Effect) {
 	case Written:
 		return s.written(m)
 	case Ticked:
-		s.Now = m.Now
+		return s.tickedTo(m.Now), nil
 	case Resized:
 		s.Width, s.Height = m.Width, m.Height
 		s.Prefs.Window = [2]float64{m.Width, m.Height}

@@ -3,6 +3,7 @@ package state
 import (
 	"maps"
 	"slices"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -144,11 +145,10 @@ func (s State) walked(before State) State {
 	case w == nil:
 		return s
 	case s.Fill != RecordFill || s.Room != Today || s.Book == nil:
-		s.Walk = nil
+		return s.unwalked()
 	case s.Looked() != w.Day || s.Filled() != w.Yard:
 		if noWalk(s) != "" {
-			s.Walk = nil
-			return s.entered(Today)
+			return s.unwalked().entered(Today)
 		}
 		return s.toWalk()
 	case s.closed(before):
@@ -162,8 +162,31 @@ func (s State) walked(before State) State {
 	case s.Asked != before.Asked || s.Size() != before.Size():
 		s = s.rowShown()
 	}
-	if s.Walk != nil && s.Form == nil && (s.Focus == scene.Ref{} || before.Form != nil) {
+	if s.Form == nil && (s.Focus == scene.Ref{} || before.Form != nil) {
 		s.Focus = FieldNamed(WalkField)
+	}
+	return s
+}
+
+// tickedTo is the window with the clock moved. A walk stays one of its day when
+// that is over.
+func (s State) tickedTo(now time.Time) State {
+	s.Now = now
+	if s.Walk != nil && s.Day.IsZero() && s.Walk.Day != s.Today() {
+		s = s.on(s.Walk.Day)
+	}
+	return s
+}
+
+// unwalked is the window after a walk: with it end the question that waits in it,
+// its forms, and its line.
+func (s State) unwalked() State {
+	s.Walk, s.Asked = nil, nil
+	if rec, ok := RecordNamed(s.formName()); ok && rec.ofWalk() {
+		s = s.formLeft()
+	}
+	if s.InField() == WalkField {
+		s.Focus = scene.Ref{}
 	}
 	return s
 }
@@ -174,29 +197,29 @@ func (p Pen) moved(before Pen) bool {
 		p.Writer != before.Writer
 }
 
-// season is the book with all that is on its way into it.
+// season is the book, in a walk with all that is on its way into it.
 func (s State) season() *book.Season {
-	if s.Walk != nil {
-		return s.Walk.season
+	if s.Walk == nil {
+		return s.Book.Season
 	}
-	return s.Book.Season
+	var under []book.Entry
+	for _, d := range slices.Concat(s.Pen.Failed, s.Pen.Sent) {
+		under = append(under, d.Entries...)
+	}
+	if len(under) == 0 {
+		return s.Book.Season
+	}
+	return s.Book.Season.With(under...)
 }
 
 // walkRead is the window with the walk read anew from the book and from what is
 // on its way into it.
 func (s State) walkRead() State {
 	w := *s.Walk
-	w.season = s.Book.Season
-	if under := slices.Concat(s.Pen.Failed, s.Pen.Sent); len(under) > 0 {
-		var entries []book.Entry
-		for _, d := range under {
-			entries = append(entries, d.Entries...)
-		}
-		w.season = w.season.With(entries...)
-	}
+	w.season = s.season()
 	on := s.Now
 	if w.Day < s.Today() {
-		on = w.Before.View.On()
+		on = (w.Day + 1).Start(w.Before.View.Zone()).Add(-time.Second)
 	}
 	w.view = w.season.At(on)
 	w.course = course.New(w.view)

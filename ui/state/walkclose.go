@@ -2,6 +2,7 @@ package state
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"lidmark/domain/book"
@@ -17,6 +18,11 @@ var walkRecords = []Record{
 }
 
 func walking(s State) bool { return s.Walk != nil }
+
+// ofWalk tells whether a record is one of a walk.
+func (rec Record) ofWalk() bool {
+	return slices.ContainsFunc(walkRecords, func(r Record) bool { return r.Name == rec.Name })
+}
 
 // asksAlong asks for the cells of each batch that can be out, and for what else is
 // counted.

@@ -61,11 +61,8 @@ func (s State) twiceAnswered(key string) (State, []Effect) {
 func (s State) walkWritten(t TypedLine) (State, []Effect) {
 	row, _ := s.Walk.Row()
 	asked := Asked{Words: s.walkWords(row), Typed: typedRows(s.Typed(WalkField), t.Line)}
-	if row.Failed {
-		s = s.withoutDeed(row.Deed)
-	} else {
-		asked.Entries = s.strikes(&t.ids, row.entries)
-	}
+	asked.Drops = s.unsaid(row)
+	asked.Entries = s.strikes(&t.ids, without(row.entries, asked.Drops))
 	asked.Entries = append(asked.Entries, t.Entries(&t.ids, s.Now, s.Pen.Writer)...)
 	s.Pen.IDs = t.ids
 	return s.settled(&asked)
@@ -94,7 +91,7 @@ func (s State) walkWords(row WalkRow) string {
 // does the line for any nuc.
 func (s State) walkOn(typed []Typed) State {
 	row, _ := s.Walk.Row()
-	s = s.WithField(WalkField, Field{}).withoutFields(row.draft())
+	s = s.WithField(WalkField, Field{}).withoutFields(s.Walk.draft(row.RowName))
 	at := -1
 	if len(row.Nucs) > 0 {
 		at = s.Walk.order(row.Nucs[0])
@@ -133,20 +130,21 @@ func (s State) rowOpened(name RowName) State {
 func (s State) lineDrafted() State {
 	row, ok := s.Walk.Row()
 	if text := s.Typed(WalkField); ok && text != "" && text != row.Typed {
-		return s.WithField(row.draft(), FieldOf(text))
+		return s.WithField(s.Walk.draft(row.RowName), FieldOf(text))
 	}
-	return s.withoutFields(row.draft())
+	return s.withoutFields(s.Walk.draft(row.RowName))
 }
 
 // RowDraft is what stands unwritten in a row.
-func (s State) RowDraft(row WalkRow) string { return s.Typed(row.draft()) }
+func (s State) RowDraft(row WalkRow) string { return s.Typed(s.Walk.draft(row.RowName)) }
 
-// draft is the name of the field that keeps what stands unwritten in a row.
-func (r RowName) draft() string {
+// draft is the name of the field that keeps what stands unwritten in a row of the
+// walk's day.
+func (w *Walk) draft(r RowName) string {
 	if r.Nuc.IsZero() {
-		return fmt.Sprintf("%s.%d.%d.", WalkField, r.Deed, r.Part)
+		return fmt.Sprintf("%s.%v.%d.%d.", WalkField, w.Day, r.Deed, r.Part)
 	}
-	return WalkField + "." + r.Nuc.String()
+	return fmt.Sprintf("%s.%v.%v", WalkField, w.Day, r.Nuc)
 }
 
 // rowStep goes to the next row, or to the one before.
@@ -167,13 +165,11 @@ func rowStep(by int) func(State) (State, []Effect) {
 // rowStruck strikes what is written in the row that is typed into.
 func rowStruck(s State) (State, []Effect) {
 	row, _ := s.Walk.Row()
-	if row.Failed {
-		return s.withoutDeed(row.Deed), nil
-	}
+	drops := s.unsaid(row)
 	ids := s.Pen.IDs
 	ids.Deed()
-	entries := s.strikes(&ids, row.entries)
-	s.Pen.IDs = ids
+	entries := s.strikes(&ids, without(row.entries, drops))
+	s.Pen.IDs, s = ids, s.withoutFailed(drops)
 	s = s.WithField(WalkField, Field{}).lineDrafted()
 	return s.send(Deed{Words: "strike " + row.Title + " " + row.Typed, Entries: entries})
 }
@@ -189,13 +185,15 @@ func nothingTyped(s State) string {
 	return ""
 }
 
-// withoutDeed is the window without a deed that the book did not take.
-func (s State) withoutDeed(number int) State {
-	s.Pen.Failed = slices.DeleteFunc(slices.Clone(s.Pen.Failed), func(d Deed) bool { return d.Number == number })
-	if len(s.Pen.Failed) == 0 {
-		s.Pen.Why = ""
+// unsaid are the entries of a row that the book did not take.
+func (s State) unsaid(row WalkRow) (all []book.Entry) {
+	failed := entriesOf(s.Pen.Failed)
+	for _, e := range row.entries {
+		if failed[e.ID] {
+			all = append(all, e)
+		}
 	}
-	return s
+	return all
 }
 
 // withAnswers are the rows of a line with what the answers to its questions

@@ -16,6 +16,7 @@ type Deed struct {
 	Turns   bool         // it undoes or redoes another one
 	Strikes []book.Entry // what struck its entries, while it is undone
 	Typed   []Typed      // what was typed, where it was a line
+	turned  int          // the number of the one that it undoes or redoes
 	unnamed bool         // it waits until it is known who writes
 }
 
@@ -86,7 +87,9 @@ func (s State) written(m Written) (State, []Effect) {
 		return s, nil
 	}
 	s.Pen.Why = ""
-	if !d.Turns {
+	if d.Turns {
+		s.Pen = s.Pen.turned(d)
+	} else {
 		s.Pen.Done, s.Pen.Undone = append(slices.Clip(s.Pen.Done), d), nil
 	}
 	return s.grown(m.Book), nil
@@ -102,8 +105,29 @@ func (s State) grown(b *Book) State {
 	return s
 }
 
-// strike gives the book entries that strike others, the latest first.
-func (s State) strike(words string, entries []book.Entry) (State, []book.Entry, []Effect) {
+// undo strikes the latest deed.
+func undo(s State) (State, []Effect) {
+	d := s.Pen.Done[len(s.Pen.Done)-1]
+	return s.turn(d, "undone: ", d.Entries)
+}
+
+// redo strikes what struck the deed that was undone last.
+func redo(s State) (State, []Effect) {
+	d := s.Pen.Undone[len(s.Pen.Undone)-1]
+	return s.turn(d, "again: ", d.Strikes)
+}
+
+// turn gives the book strikes of a deed, the latest entry first. The deed counts
+// as undone, or as done again, when the book has them, see [Pen.turned].
+func (s State) turn(d Deed, words string, entries []book.Entry) (State, []Effect) {
+	switch {
+	case len(s.Pen.Sent) > 0:
+		s.Note = Note{Text: "what was written last is on its way, a moment"}
+		return s, nil
+	case len(s.Pen.Failed) > 0:
+		s.Note = Note{Text: "what was written last waits: try again, or let it go", Bad: true}
+		return s, nil
+	}
 	var facts []book.Fact
 	for _, e := range slices.Backward(entries) {
 		facts = append(facts, book.Struck{Entry: e.ID})
@@ -112,28 +136,22 @@ func (s State) strike(words string, entries []book.Entry) (State, []book.Entry, 
 	ids.Deed()
 	strikes := ids.Entries(calendar.Instantly(s.Now), s.Now, s.Pen.Writer, facts...)
 	s.Pen.IDs = ids
-	s, effects := s.send(Deed{Words: words, Entries: strikes, Turns: true})
-	return s, strikes, effects
+	return s.send(Deed{Words: words + d.Words, Entries: strikes, Turns: true, turned: d.Number})
 }
 
-// undo strikes the latest deed.
-func undo(s State) (State, []Effect) {
-	done := s.Pen.Done
-	d := done[len(done)-1]
-	s, strikes, effects := s.strike("undone: "+d.Words, d.Entries)
-	d.Strikes = strikes
-	s.Pen.Done, s.Pen.Undone = done[:len(done)-1], append(slices.Clip(s.Pen.Undone), d)
-	return s, effects
-}
-
-// redo strikes what struck the deed that was undone last.
-func redo(s State) (State, []Effect) {
-	undone := s.Pen.Undone
-	d := undone[len(undone)-1]
-	s, _, effects := s.strike("again: "+d.Words, d.Strikes)
-	d.Strikes = nil
-	s.Pen.Undone, s.Pen.Done = undone[:len(undone)-1], append(slices.Clip(s.Pen.Done), d)
-	return s, effects
+// turned is the pen when the book has what undoes or redoes a deed.
+func (p Pen) turned(by Deed) Pen {
+	is := func(d Deed) bool { return d.Number == by.turned }
+	if i := slices.IndexFunc(p.Done, is); i >= 0 {
+		d := p.Done[i]
+		d.Strikes = by.Entries
+		p.Done, p.Undone = slices.Delete(slices.Clone(p.Done), i, i+1), append(slices.Clip(p.Undone), d)
+	} else if i := slices.IndexFunc(p.Undone, is); i >= 0 {
+		d := p.Undone[i]
+		d.Strikes = nil
+		p.Undone, p.Done = slices.Delete(slices.Clone(p.Undone), i, i+1), append(slices.Clip(p.Done), d)
+	}
+	return p
 }
 
 // again gives the book what it did not take.
@@ -151,6 +169,30 @@ func again(s State) (State, []Effect) {
 // letGo drops what the book did not take.
 func letGo(s State) State {
 	s.Pen.Failed, s.Pen.Why = nil, ""
+	return s
+}
+
+// without are entries but for some of them.
+func without(all, some []book.Entry) []book.Entry {
+	return slices.DeleteFunc(slices.Clone(all), func(e book.Entry) bool {
+		return slices.ContainsFunc(some, func(drop book.Entry) bool { return drop.ID == e.ID })
+	})
+}
+
+// withoutFailed is the window in which some entries that the book did not take
+// are dropped. What else their deeds wrote waits on.
+func (s State) withoutFailed(drops []book.Entry) State {
+	if len(drops) == 0 {
+		return s
+	}
+	failed := slices.Clone(s.Pen.Failed)
+	for i := range failed {
+		failed[i].Entries = without(failed[i].Entries, drops)
+	}
+	s.Pen.Failed = slices.DeleteFunc(failed, func(d Deed) bool { return len(d.Entries) == 0 })
+	if len(s.Pen.Failed) == 0 {
+		s.Pen.Why = ""
+	}
 	return s
 }
 
