@@ -57,7 +57,7 @@ func (p *pass) ready(n *nucCase) {
 			f.By = p.endOfDay(n.yard, (n.yard.of(n.Holds.FirstEggs) + p.days(practice.FullBy)).Start(n.yard.zone))
 			f.Why += "; small combs fill up"
 			if f.PastDue(p.now) {
-				f.What = "ready, her small combs are full"
+				f.What = "ready, combs full"
 			}
 		}
 	}

@@ -97,6 +97,7 @@ func (a *arranger) stand(nucs []*Nuc) {
 type LidWall struct {
 	Parts  []WallPart
 	PerRow int
+	Lid    float64 // size of a lid: as large as all have room for, from 16 to 24
 	Offset float64
 	Height float64 // of the pane
 	All    float64 // height of all rows
@@ -110,7 +111,7 @@ type WallPart struct {
 
 // Measures of the wall, dp.
 const (
-	WallPitch   = 19.5
+	WallGap     = 3.5   // from lid to lid
 	WallGroup   = 7.0   // gap after eight lids
 	WallNames   = 150.0 // where the lids begin
 	WallHead    = 46.0
@@ -130,21 +131,37 @@ func WallCounts(width float64) float64 {
 	return wallCount
 }
 
+// Pitch is how far apart the middles of lids lie.
+func (w LidWall) Pitch() float64 { return w.Lid + WallGap }
+
 // Wall is the wall of lids in the layout l.
 func (s State) Wall(l Layout) LidWall {
-	room := l.Main.W - WallNames - WallCounts(l.Main.W)
-	groups := max(1, int((room+WallGroup)/(8*WallPitch+WallGroup)))
-	w := LidWall{PerRow: 8 * groups, Height: max(0, l.Main.H-WallHead)}
-	for _, sec := range s.Sections() {
-		h := max(math.Ceil(float64(len(sec.Nucs))/float64(w.PerRow))*WallPitch, wallLeast) + wallGap
+	const least, most, step = 16.0, 24.0, 2.0
+	sections := s.Sections()
+	w := LidWall{}
+	for lid := most; lid >= least; lid -= step {
+		w = LidWall{Lid: lid, Height: max(0, l.Main.H-WallHead)}
+		w.lay(sections, l.Main.W)
+		if w.All <= w.Height {
+			break
+		}
+	}
+	w.Offset = min(s.Scroll[WallPlace], max(0, w.All-w.Height))
+	return w
+}
+
+// lay lays the sections one below the other in a pane so wide.
+func (w *LidWall) lay(sections []Section, width float64) {
+	room := width - WallNames - WallCounts(width)
+	w.PerRow = 8 * max(1, int((room+WallGroup)/(8*w.Pitch()+WallGroup)))
+	for _, sec := range sections {
+		h := max(math.Ceil(float64(len(sec.Nucs))/float64(w.PerRow))*w.Pitch(), wallLeast) + wallGap
 		if sec.Folded {
 			h = wallFolded
 		}
 		w.Parts = append(w.Parts, WallPart{sec, w.All, h})
 		w.All += h
 	}
-	w.Offset = min(s.Scroll[WallPlace], max(0, w.All-w.Height))
-	return w
 }
 
 // Heights of the table's rows and head, dp.

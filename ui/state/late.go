@@ -198,10 +198,33 @@ func giveReady(s State) State {
 	return s
 }
 
-// lateCommands are what is done on a late day besides giving cells.
+// lateCommands are what is done from what fills a room, besides giving cells.
 var lateCommands = []Command{
+	{Name: "batch nucs", Does: "select the nucs of the batch, in the yard", Word: "Select its nucs", Why: noBatchNucs, Do: pure(State.batchNucs)},
 	{Name: "virgin walked", Does: "write down that a virgin walked", Word: "A virgin walked", Why: noLateCells, Do: pure(func(s State) State { return s.ofLate("sign") })},
 	{Name: "cage cells", Does: "write down cells caged one by one", Word: "Cage cells", Why: noLateCells, Do: pure(func(s State) State { return s.ofLate("cage") })},
+}
+
+func noBatchNucs(s State) string {
+	if why := noFill(s); why != "" {
+		return why
+	}
+	if id, _ := s.FillOf.Batch(); len(s.Reading().NucsOf(id)) == 0 {
+		return "no nuc holds a queen of this batch"
+	}
+	return ""
+}
+
+// batchNucs is Yard with the nucs of the batch selected that filled it.
+func (s State) batchNucs() State {
+	id, _ := s.FillOf.Batch()
+	var nucs []book.Subject
+	for _, n := range s.Reading().NucsOf(id) {
+		nucs = append(nucs, n.Nuc.Nuc.Subject())
+	}
+	s = s.entered(Yard).givenBack()
+	s.Selection = Select(nucs...)
+	return s
 }
 
 func noLateCells(s State) string {

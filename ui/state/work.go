@@ -14,6 +14,7 @@ type Work struct {
 	Free      float64
 	Deadlines int
 	Hard      bool // one of them is a deadline of nature
+	Missed    bool // and what it asks for is not done
 }
 
 // Over is by how many minutes the work is longer than the time there is.
@@ -64,6 +65,7 @@ func (r *Reading) readWork() map[calendar.Day]Work {
 		w := days[dl.Day]
 		w.Deadlines++
 		w.Hard = w.Hard || dl.Hard
+		w.Missed = w.Missed || dl.Hard && !dl.Done
 		days[dl.Day] = w
 	}
 	return days

@@ -91,7 +91,7 @@ func (d batchDraw) holds(x, y, w float64) float64 {
 	if len(nucs) == 0 {
 		return y
 	}
-	y = d.section(x, y, w, fmt.Sprintf("Its nucs, %d", len(nucs)), "by the calendar")
+	y = d.section(x, y, w, "Most probably", "by the calendar")
 	count := map[book.Condition]int{}
 	for _, n := range nucs {
 		count[n.Presumed.Condition]++
@@ -185,12 +185,12 @@ func (d batchDraw) inNucs(a scene.Area) {
 	bottom := a.Bottom() - buttons
 	d.comes(scene.Area{X: x, Y: y + 6, W: w, H: bottom - y - 6})
 	d.rule(x, bottom, x+w, bottom, scene.Hair)
-	end := x
 	if _, late := d.r.Late(d.b.Batch); late {
-		end = d.button(x, bottom+12, "The ways out", "late day", true) + 8
+		d.button(x, bottom+12, "The ways out", "late day", true)
+	} else {
+		d.button(x, bottom+12, "Select its nucs", "batch nucs", true)
 	}
-	d.button(end, bottom+12, "Back to the yard", "give back", false)
-	end = d.button(x, bottom+56, "Print its sheet", "print batch", false)
+	end := d.button(x, bottom+56, "Print its sheet", "print batch", false)
 	d.button(end+8, bottom+56, "Wallet card", "print wallet", false)
 }
 

@@ -2,6 +2,8 @@ package view
 
 import (
 	"fmt"
+	"math"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/practice"
@@ -57,10 +59,27 @@ func (d batchDraw) title(a scene.Area) {
 	x := d.text(a.X+state.Edge, a.Y+27, fmt.Sprintf("Batch %d", d.b.Number), ink(20).bold())
 	x = d.fit(x+12, a.Y+27, d.b.Line, ink2(16), from-20)
 	said := fmt.Sprintf("grafted %s", d.b.At.In(d.r.View.Zone()))
+	if now := d.countsNow(); now != "" {
+		said = now
+	}
 	if left := d.b.Left(); left > 0 {
 		said += fmt.Sprintf("; %s still together", plural(left, "cell", "cells"))
 	}
 	d.fit(x+16, a.Y+27, said, ink2(14), from-20)
+}
+
+// countsNow says how many were grafted and what became of them by now.
+func (d batchDraw) countsNow() string {
+	said, on := "", d.r.View.On()
+	for _, g := range streamOf(d.r, d.b).stages {
+		if n := thousands(int(math.Round(g.n))); !g.at.After(on) && g.low == g.high {
+			said = n + " " + g.word
+		}
+	}
+	if said == "" || d.b.Larvae == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%d grafted, now %s", d.b.Larvae, said)
 }
 
 // streamOn draws the batch's stream under the days of the ribbon, in an area of
@@ -79,9 +98,24 @@ func (p *sheet) streamOn(b *book.Batch, a scene.Area) {
 		}
 	})
 	p.names = append(p.names, func() { p.clipped(days, scene.Tag{}, g.written) })
+	g.probable()
 	if !p.l.Narrow {
 		p.text(16, g.middle-2, "cells, virgins", ink2(12))
 		p.text(16, g.middle+13, "and queens", ink2(12))
+	}
+}
+
+// probable says at the end of a stream how many of it there will be, if it has room.
+func (g *lane) probable() {
+	s := g.stages[len(g.stages)-1]
+	if s.low == s.high {
+		return
+	}
+	said := fmt.Sprintf("most probably %.0f, 10–90 %%: %.0f to %.0f", s.n, s.low, s.high)
+	if x := g.x(g.ends) + 8; x+g.width(said, ink2(13)) <= g.area.Right()-8 {
+		g.text(x, g.middle+4.5, said, ink2(13))
+	} else if y := g.area.Y + 14; g.l.Ribbon.Left(g.s.Looked()+2) < g.area.Right()-g.width(said, ink2(13))-state.Edge {
+		g.right(g.area.Right()-state.Edge, y, said, ink2(13))
 	}
 }
 
@@ -106,8 +140,11 @@ func (d batchDraw) columns(a scene.Area) {
 // clock draws the steps of the batch with their hours.
 func (d batchDraw) clock(a scene.Area) {
 	x, to := a.X+state.Edge, a.Right()-state.Edge
-	hours, cal := x+a.W*0.31, x+a.W*0.33
+	hours, cal := x+max(a.W*0.31, 210), x+max(a.W*0.33, 218)
 	seen := x + a.W*0.64
+	if a.W < 560 {
+		seen = to // what was seen stands where there is room for it
+	}
 	end := d.text(x, a.Y+28, "The clock, in hours", ink(14).semi())
 	d.fit(end+10, a.Y+28, "from the graft", ink2(13), to)
 	y := a.Y + 54
@@ -178,6 +215,11 @@ func (d batchDraw) whenOf(s state.ClockStep) string {
 		return shortDay(d.r.DayOf(s.At)) + " to " + shortDay(d.r.DayOf(s.Till))
 	case s.By:
 		return "by " + hour(s.At, zone)
+	case s.At.Sub(d.r.View.On()).Abs() > toTheMinute:
+		return d.r.DayOf(s.At).Short()
 	}
 	return hour(s.At, zone)
 }
+
+// toTheMinute is how far from now a step of the clock is said with its hour.
+const toTheMinute = 4 * 24 * time.Hour

@@ -166,7 +166,7 @@ func (g *strip) flying(d calendar.Day) {
 		g.rect(bar, scene.Bar)
 	}
 	if f.Sign != 0 && d <= g.today {
-		g.sign(scene.Point{X: bar.Centre().X, Y: bar.Y - 7}, f.Sign)
+		g.sign(scene.Point{X: bar.Centre().X, Y: max(bar.Y-6, g.names+7)}, f.Sign)
 	}
 }
 
@@ -202,7 +202,7 @@ func (g *strip) minutes(d calendar.Day) {
 func (g *strip) deadlines(d calendar.Day, w state.Work) {
 	role, width := scene.Ink, 1.6
 	switch {
-	case d < g.today:
+	case d < g.today && !w.Missed:
 		role = scene.Rule
 	case w.Hard:
 		role, width = scene.Act, 2.4

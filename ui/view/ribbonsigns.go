@@ -12,7 +12,7 @@ import (
 
 // sign draws a day's weather as it was typed.
 func (g *strip) sign(c scene.Point, sign book.Sign) {
-	const r = 3.5
+	const r = 3.0
 	arm := stroke(scene.Ink2, 1.5)
 	bar := func(x1, y1, x2, y2 float64) {
 		g.add(scene.Line{From: at(c.X+x1, c.Y+y1), To: at(c.X+x2, c.Y+y2), Stroke: arm})
@@ -94,6 +94,9 @@ func (p *sheet) handle() {
 	bottom := r.Bottom() - 2
 	if !p.l.Lanes.Empty() && p.l.Turns.Empty() {
 		bottom = p.l.Lanes.Bottom() - 1
+	}
+	if p.s.Fill == state.BatchFill && !p.l.Narrow {
+		bottom = p.l.Main.Y + state.BatchHead + p.l.BatchStream() - 1
 	}
 	flag := p.flag()
 	role := scene.Ink

@@ -1,6 +1,7 @@
 package view
 
 import (
+	"cmp"
 	"regexp"
 	"strconv"
 	"strings"
@@ -25,21 +26,24 @@ type column struct {
 
 var columns = []column{
 	{head: "nuc", by: state.ByName, cell: (*tableDraw).nuc},
-	{head: "holds", by: state.ByHolds, width: 140, wide: 150, cell: (*tableDraw).holds},
-	{head: "place", by: state.ByPlace, width: 56, least: 1010, cell: (*tableDraw).place},
-	{head: "batch", by: state.ByBatchNumber, width: 92, least: 640, cell: (*tableDraw).batch},
-	{head: "age, d", by: state.ByAge, width: 58, right: true, least: 720, cell: (*tableDraw).age},
-	{head: "last seen", by: state.BySeen, width: 138, least: 860, cell: (*tableDraw).seen},
-	{head: "due", by: state.ByDueDay, width: 128, wide: 190, least: 460, cell: (*tableDraw).due},
-	{head: "days", by: state.ByDueDay, width: 48, right: true, least: 400, cell: (*tableDraw).days},
-	{head: "bees", by: state.ByBees, width: 48, right: true, least: 960, cell: (*tableDraw).bees},
-	{head: "stores", by: state.ByStores, width: 54, right: true, least: 960, cell: (*tableDraw).stores},
+	{head: "holds", by: state.ByHolds, width: 138, wide: 150, cell: (*tableDraw).holds},
+	{head: "place", by: state.ByPlace, width: 50, wide: 56, least: tableFull, cell: (*tableDraw).place},
+	{head: "batch", by: state.ByBatchNumber, width: 84, wide: 92, least: 640, cell: (*tableDraw).batch},
+	{head: "age, d", by: state.ByAge, width: 54, wide: 58, right: true, least: 720, cell: (*tableDraw).age},
+	{head: "last seen", by: state.BySeen, least: 860, cell: (*tableDraw).seen},
+	{head: "due", by: state.ByDueDay, width: 128, wide: 184, least: 460, cell: (*tableDraw).due},
+	{head: "days to due", by: state.ByDueDay, width: 50, wide: 92, right: true, least: 400, cell: (*tableDraw).days},
+	{head: "bees", by: state.ByBees, width: 46, right: true, least: tableFull, cell: (*tableDraw).bees},
+	{head: "stores", by: state.ByStores, width: 54, right: true, least: tableFull, cell: (*tableDraw).stores},
 	{head: "needs you: why", by: state.ByNeed, cell: (*tableDraw).need},
 }
 
-// tableWide is the width of a pane from which on columns take their full
-// width, dp.
-const tableWide = 800.0
+// Widths of a pane, dp: from tableWide on columns take their full width, under
+// tableFull, which is a window under 1200, some are left out.
+const (
+	tableWide = 1000.0
+	tableFull = 862.0
+)
 
 // Widths of the column of names, dp.
 const namesLeast, namesMost = 54.0, 110.0
@@ -101,24 +105,42 @@ func (p *sheet) allForms(a scene.Area) float64 {
 	return x + 16
 }
 
-// shownColumns are the columns for which the pane is wide enough.
+// shownColumns are the columns for which the pane is wide enough. What is free is
+// parted between what was seen last and why a nuc needs the keeper.
 func (t *tableDraw) shownColumns(draw func(c column, x, w float64)) {
+	const seenLeast, needLeast = 150.0, 118.0
+	free := t.area.W - 2*state.Edge
+	for _, c := range columns {
+		if t.area.W >= c.least {
+			free -= t.columnWidth(c)
+		}
+	}
 	x := t.area.X + state.Edge
 	for i, c := range columns {
 		if t.area.W < c.least {
 			continue
 		}
-		w := c.width
+		w := t.columnWidth(c)
 		switch {
-		case i == 0:
-			w = t.names
+		case c.by == state.BySeen:
+			w = max(min(seenLeast, free-needLeast), free/2)
 		case i == len(columns)-1:
 			w = t.area.Right() - state.Edge - x
-		case t.area.W >= tableWide:
-			w = max(w, c.wide)
 		}
 		draw(c, x, w)
 		x += w
+	}
+}
+
+// columnWidth is how wide a column is that does not take what is free.
+func (t *tableDraw) columnWidth(c column) float64 {
+	switch {
+	case c.by == state.ByName:
+		return t.names
+	case t.area.W >= tableWide:
+		return max(c.width, c.wide)
+	default:
+		return c.width
 	}
 }
 
@@ -147,6 +169,7 @@ func (t *tableDraw) heads(y float64) {
 		head := c.head
 		if t.width(head, f) > w-20 {
 			head, _, _ = strings.Cut(head, ":")
+			head = strings.TrimSuffix(head, " to due")
 		}
 		head = scene.Shorten(t.measure, head, f.size, f.weight, w-4)
 		if c.right {
@@ -283,11 +306,11 @@ func (t *tableDraw) seen(n *state.Nuc, a scene.Area) {
 	if !ok {
 		return
 	}
-	said := codes(t.r, look.Looked)
-	if seen, _, noted := strings.Cut(said, " \""); noted {
-		said = seen // the note is on the card
+	day, said := shortDay(t.r.DayOf(look.At.Instant))+"  ", codes(t.r, look.Looked)
+	if seen, _, noted := strings.Cut(" "+said, " \""); noted && t.width(day+said, ink2(13)) > a.W-10 {
+		said = cmp.Or(strings.TrimSpace(seen), "a note") // its words are on the card
 	}
-	t.say(a, shortDay(t.r.DayOf(look.At.Instant))+"  "+said, ink2(13))
+	t.say(a, day+said, ink2(13))
 }
 
 // due writes the work that comes first and its day: the best one, or, past

@@ -41,7 +41,7 @@ func (p *sheet) wallPart(w state.LidWall, part *state.WallPart, a scene.Area) {
 		p.text(end+12, top+23, count, ink2(13))
 	} else {
 		p.fit(x, top+41, count, ink2(13), to)
-		p.wallLids(w.PerRow, part.Nucs, at(a.X+state.WallNames, top+18), a)
+		p.wallLids(w, part.Nucs, at(a.X+state.WallNames, top+18), a)
 	}
 	p.wallCount(part, x, top, a)
 }
@@ -63,13 +63,13 @@ func (p *sheet) wallCount(part *state.WallPart, x, top float64, a scene.Area) {
 
 // wallLids draws the lids of a section from the point o on, those that are in
 // sight in a.
-func (p *sheet) wallLids(perRow int, nucs []*state.Nuc, o scene.Point, a scene.Area) {
-	const size = 16.0
+func (p *sheet) wallLids(w state.LidWall, nucs []*state.Nuc, o scene.Point, a scene.Area) {
+	size, perRow, pitch := w.Lid, w.PerRow, w.Pitch()
 	filter := state.FilterBy(p.s.Filter)
-	first := max(0, int((a.Y-size-o.Y)/state.WallPitch)) * perRow
+	first := max(0, int((a.Y-size-o.Y)/pitch)) * perRow
 	for i := first; i < len(nucs); i++ {
 		row, column := i/perRow, i%perRow
-		c := o.Add(at(float64(column)*state.WallPitch+float64(column/8)*state.WallGroup, float64(row)*state.WallPitch))
+		c := o.Add(at(float64(column)*pitch+float64(column/8)*state.WallGroup, float64(row)*pitch))
 		if c.Y > a.Bottom()+size {
 			break
 		}

@@ -336,7 +336,7 @@ func TestOnlyVisibleLidsOfAWallAreDrawn(t *testing.T) {
 			drawn++
 		}
 	}
-	if most := int(s.Width*s.Height/(state.WallPitch*state.WallPitch)) + 1; drawn == 0 || drawn > most {
+	if most := int(s.Width*s.Height/(19.5*19.5)) + 1; drawn == 0 || drawn > most {
 		t.Errorf("%d lids are drawn, want some and at most %d", drawn, most)
 	}
 }
