@@ -83,3 +83,13 @@ func first(set map[book.Subject]bool) (least book.Subject) {
 	}
 	return least
 }
+
+// Same tells whether the same things are selected.
+func (sel Selection) Same(t Selection) bool {
+	for s := range sel.All() {
+		if !t.Has(s) {
+			return false
+		}
+	}
+	return sel.Len() == t.Len()
+}

@@ -182,13 +182,17 @@ func (s State) formStops() (all []scene.Ref) {
 // among nothing is only shown.
 func (a Ask) answerable() bool { return a.Kind != Choice && a.Kind != Some || len(a.Options) > 0 }
 
+// YesOrNo are the answers to a question of the kind [Yes].
+var YesOrNo = []Option{{"yes", "yes"}, {"", "no"}}
+
 // answers are the answers of a question as what takes the keys.
 func (a Ask) answers() (all []scene.Ref) {
 	name := FormField + a.Name
+	options := a.Options
 	if a.Kind == Yes {
-		return []scene.Ref{ChoiceOf(name, "yes")}
+		options = YesOrNo
 	}
-	for _, o := range a.Options {
+	for _, o := range options {
 		all = append(all, ChoiceOf(name, o.Value))
 	}
 	return all

@@ -142,6 +142,7 @@ func (s State) moved(m Moved) State {
 }
 
 func (s State) pressed(m Pressed) State {
+	s.Hover.Reason = "" // it covers what was pressed: said again once the pointer moves
 	if s.Book == nil || s.Keys || s.Menu != NoMenu {
 		s.Drag = Drag{Kind: Held, From: m.At, To: m.At, Tag: m.Tag}
 		return s
@@ -173,6 +174,7 @@ func (s State) undragged() State {
 }
 
 func (s State) released(m Released) (State, []Effect) {
+	s.Hover.Reason = ""
 	d := s.Drag
 	s.Drag = Drag{}
 	switch d.Kind {

@@ -12,6 +12,8 @@ import (
 type cardFoot struct {
 	typed   bool       // a line can be typed
 	said    int        // lines of text kept for what it reads back
+	words   []footWord // what stands above the buttons
+	high    float64    // of these words
 	rows    [][]button // of buttons
 	refused *button    // one that cannot run, with its reason beside it
 	can     []button   // what the rows are made of
@@ -31,6 +33,8 @@ const (
 	footSaid = 19.0
 	footAir  = 22.0 // above the first and below the last row
 	tallCard = 430.0
+
+	footWordAir = 3.0
 )
 
 // height is how high the foot is; 0 without anything in it.
@@ -42,10 +46,24 @@ func (f cardFoot) height() float64 {
 	if f.typed {
 		h += footLine + footSaid*float64(f.said)
 	}
-	if h == 0 {
+	if h += f.high; h == 0 {
 		return 0
 	}
 	return h + footAir - 8
+}
+
+// footWord is a text at the foot of a card.
+type footWord struct {
+	text string
+	f    font
+	most int // lines
+}
+
+// footWord puts a text at the foot, over at most so many lines.
+func (c *cardDraw) footWord(text string, f font, most int) {
+	lines := len(scene.Wrap(c.measure, c.say(text), f.size, f.weight, c.w))
+	c.foot.words = append(c.foot.words, footWord{text, f, most})
+	c.foot.high += float64(min(lines, most))*scene.LineHeight(f.size) + footWordAir
 }
 
 // buttons puts buttons at the foot, before those that are there.
@@ -145,6 +163,11 @@ func (c *cardDraw) drawButtons() {
 	if c.foot.typed {
 		c.typedLine(y)
 		y += footLine + footSaid*float64(c.foot.said)
+	}
+	for _, word := range c.foot.words {
+		c.wrap(c.x, y+word.f.size, word.text, word.f, c.w, word.most)
+		lines := len(scene.Wrap(c.measure, c.say(word.text), word.f.size, word.f.weight, c.w))
+		y += float64(min(lines, word.most))*scene.LineHeight(word.f.size) + footWordAir
 	}
 	for _, row := range c.foot.rows {
 		x := c.x

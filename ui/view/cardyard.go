@@ -183,6 +183,10 @@ func (c *cardDraw) several() {
 	need := state.NeedYou(nucs)
 	c.fit(c.x, c.y+36, thousands(need)+" of them "+c.verb(need), ink2(14), c.x+c.w)
 	c.y += 52
+	if done := c.s.DoneWords(); done != "" {
+		c.y += 6
+		c.para("Done as written: "+done, ink(14), 3)
+	}
 	c.conditions(nucs)
 	c.wants(nucs)
 	c.lids(nucs, "Selected")

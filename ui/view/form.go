@@ -13,11 +13,15 @@ func (c *cardDraw) form() {
 	says := c.s.FormSays()
 	c.y += 4
 	c.y = c.wrap(c.x, c.y+8, rec.Word, ink(18).semi(), c.w, 2)
-	c.y = c.wrap(c.x, c.y+2, c.formOf(c.s.Form.Of), ink2(14), c.w, 2) + 6
+	of := c.formOf(c.s.Form.Of)
+	c.y = c.wrap(c.x, c.y+2, of, ink2(14), c.w, 2) + 6
+	if !c.s.Form.Of.Same(c.s.Selection) {
+		c.para("The form is about "+of+"; Esc leaves it", ink(14).semi().as(scene.Pen), 3)
+		c.y += 6
+	}
 	for _, a := range c.s.Form.Asks {
 		c.ask(a, says.Answers.Mistakes[a.Name])
 	}
-	c.hair()
 	c.readBack(says)
 	c.pairs(formButtons(rec.Name))
 }
@@ -53,7 +57,7 @@ func (c *cardDraw) ask(a state.Ask, wrong string) {
 	case state.Choice, state.Some:
 		c.y = c.choices(c.x, c.y, c.w, name, a.Options)
 	case state.Yes:
-		c.y = c.choices(c.x, c.y, c.w, name, []state.Option{{Value: "yes", Word: "yes"}})
+		c.y = c.choices(c.x, c.y, c.w, name, state.YesOrNo)
 	default:
 		w := c.w
 		if a.Kind == state.Figure {
@@ -103,33 +107,39 @@ func (c *cardDraw) suggested(a state.Ask, name string) {
 	}
 }
 
-// readBack says what the form would write, and what the rules have against it.
+// readBack says at the foot of the card, where it is always in sight, what the
+// form would write, when, and first what the rules have against it.
 func (c *cardDraw) readBack(says state.FormSays) {
 	if missing := c.missing(says); missing != "" {
-		c.text(c.x, c.y, "Still to be said", ink(14).semi())
-		c.y += 22
-		c.para(missing, ink2(14), 4)
+		c.footWord("Still to be said", ink(14).semi(), 1)
+		c.footWord(missing, ink2(14), 3)
 		return
-	}
-	if len(says.Back) > 0 {
-		c.text(c.x, c.y, "Reads back", ink(14).semi())
-		c.y += 22
-	}
-	const most = 6
-	for i, words := range says.Back {
-		if i == most {
-			c.more(len(says.Back) - most)
-			break
-		}
-		c.para(words, ink(14), 3)
 	}
 	for _, m := range says.Minds {
 		f := ink2(13)
 		if says.Refused || says.Loses {
 			f = ink(13).as(scene.Act)
 		}
-		c.y += 4
-		c.para(sentence(m), f, 4)
+		c.footWord(sentence(m), f, 4)
+	}
+	if len(says.Back) == 0 {
+		return
+	}
+	title := "Reads back"
+	if at := says.Answers.At; !at.Instant.Equal(c.s.Now) {
+		title += ", for " + at.In(c.r.View.Zone())
+	}
+	c.footWord(title, ink(14).semi(), 2)
+	most, lines := 4, 3
+	if !c.tall() {
+		most, lines = 1, 2
+	}
+	for i, words := range says.Back {
+		if i == most {
+			c.footWord("and "+thousands(len(says.Back)-most)+" more", ink2(13), 1)
+			break
+		}
+		c.footWord(words, ink(14), lines)
 	}
 }
 

@@ -207,10 +207,14 @@ func (g *strip) deadlines(d calendar.Day, w state.Work) {
 	case w.Hard:
 		role, width = scene.Act, 2.4
 	}
+	top, foot := 3.0, 4.0
+	if g.l.Narrow { // below the line on which the bars stand
+		top, foot = 0, 1
+	}
 	n := min(w.Deadlines, 3)
 	for i := range n {
 		x := g.At(d) + (float64(i)-float64(n-1)/2)*5
-		g.add(scene.Line{From: at(x, g.work+3), To: at(x, g.Bottom()-4), Stroke: stroke(role, width)})
+		g.add(scene.Line{From: at(x, g.work+top), To: at(x, g.Bottom()-foot), Stroke: stroke(role, width)})
 	}
 }
 

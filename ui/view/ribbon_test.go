@@ -94,3 +94,62 @@ func TestTheWorkOfTodayFillsItsRow(t *testing.T) {
 		t.Errorf("the work of today is %.0f dp high", high)
 	}
 }
+
+// TestDeadlinesNeverGiveWay: in the low ribbon of a narrow window every day that
+// has a deadline has its stroke, below the line on which the bars stand.
+func TestDeadlinesNeverGiveWay(t *testing.T) {
+	for _, size := range [][3]float64{{1440, 900, 1}, {1280, 800, 1.5}} {
+		s := open(t)
+		s.Width, s.Height, s.Text = size[0], size[1], size[2]
+		s, _ = state.Update(s, state.Resized{Width: s.Width, Height: s.Height})
+		r, present, days := s.Layout().Ribbon, s.Present(), 0
+		marks := walk(t, window(s), s.Size())
+		for d := today; d <= r.Last(); d++ {
+			if present.WorkOn(d).Deadlines == 0 {
+				continue
+			}
+			days++
+			drawn := false
+			for _, p := range marks {
+				m, ok := p.mark.(scene.Line)
+				down := ok && m.From.X == m.To.X && m.To.Y-m.From.Y >= 5 && m.To.Y <= r.Bottom() && m.From.Y > r.Bottom()-30 && m.Stroke.Width >= 1.5
+				drawn = drawn || down && r.Left(d) < m.From.X && m.From.X < r.Left(d+1)
+			}
+			if !drawn {
+				t.Errorf("%v: the deadlines of %v have no stroke", size, d)
+			}
+		}
+		if days == 0 {
+			t.Fatal("no day has a deadline")
+		}
+	}
+}
+
+// TestTheFocusRingLiesBelowWhatLiesOver: the sheet of keys and menus cover the
+// ring of what has the focus below them.
+func TestTheFocusRingLiesBelowWhatLiesOver(t *testing.T) {
+	s := open(t)
+	s.Room = state.Yard
+	s.Focus = state.CommandOf("today")
+	ringed := func(s state.State) (ring, over int) {
+		ring, over = -1, -1
+		for i, p := range walk(t, window(s), s.Size()) {
+			m, ok := p.mark.(scene.Rect)
+			switch {
+			case !ok:
+			case m.Fill == scene.None && m.Stroke.Role == scene.Pen && m.Stroke.Width == 2 && m.Radius == 5:
+				ring = i
+			case m.Area == s.KeySheet().Area:
+				over = i
+			}
+		}
+		return ring, over
+	}
+	if ring, _ := ringed(s); ring < 0 {
+		t.Fatal("nothing has a ring")
+	}
+	s.Keys = true
+	if ring, over := ringed(s); ring > over || over < 0 {
+		t.Errorf("the ring is mark %d, the sheet of keys %d", ring, over)
+	}
+}

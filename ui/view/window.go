@@ -20,10 +20,13 @@ func Window(s state.State, m scene.Measurer) scene.Scene {
 	}
 	p.rooms()
 	p.foot()
+	ring := focusRing(s, scene.Scene{Marks: p.marks})
+	p.add(ring...) // menus and the sheet of keys lie over it
 	p.over()
-	sc := scene.Scene{Marks: p.marks}
-	sc.Add(focusRing(s, sc)...)
-	return sc
+	if ring == nil {
+		p.add(focusRing(s, scene.Scene{Marks: p.marks})...)
+	}
+	return scene.Scene{Marks: p.marks}
 }
 
 // room draws the room that is entered.

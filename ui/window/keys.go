@@ -33,6 +33,7 @@ func (s *stage) TypedKey(e *fyne.KeyEvent) {
 // key sends a key by its name, with what can take the keys where that counts:
 // only Tab and the arrows go from one to the next.
 func (s *stage) key(name string, mods state.Mods) {
+	s.hush()
 	m := state.Keyed{Key: name, Mods: mods}
 	switch name {
 	case "Tab", "Left", "Right", "Up", "Down":
@@ -44,6 +45,7 @@ func (s *stage) key(name string, mods state.Mods) {
 // TypedRune sends a character, and the key it is: the filter takes the one
 // while it takes the keys, the commands the other.
 func (s *stage) TypedRune(r rune) {
+	s.hush()
 	s.send(state.Wrote{Rune: r})
 	s.send(state.Keyed{Key: string(r)})
 }

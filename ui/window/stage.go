@@ -122,6 +122,13 @@ func (s *stage) pointed(p scene.Point) {
 	s.send(state.Moved{At: p, Tag: tag})
 }
 
+// hush takes back the reason that is told, or about to be, until the pointer
+// moves: it covers what was pressed.
+func (s *stage) hush() {
+	s.unrest()
+	s.rested, s.over = false, scene.Tag{}
+}
+
 // resting does something on the toolkit's goroutine after a while, unless it is
 // stopped.
 func resting(d time.Duration, do func()) (stop func()) {
@@ -145,6 +152,7 @@ func (s *stage) MouseDown(e *desktop.MouseEvent) {
 	if e.Button != desktop.MouseButtonPrimary {
 		button = state.Secondary
 	}
+	s.hush()
 	p := s.at(e.Position)
 	s.send(state.Pressed{At: p, Tag: s.tag(p), Button: button, Mods: modsOf(e.Modifier), Clicks: s.clicked(p)})
 }

@@ -344,6 +344,51 @@ func TestAReasonIsToldWhenThePointerRests(t *testing.T) {
 	}
 }
 
+// TestAPressHushesTheReason: what is told beside the pointer covers nothing after
+// a press or a key, until the pointer moves.
+func TestAPressHushesTheReason(t *testing.T) {
+	for name, press := range map[string]func(*Window, scene.Point){
+		"a press": func(w *Window, p scene.Point) { w.stage.MouseDown(mouse(p, 0)); w.stage.MouseUp(mouse(p, 0)) },
+		"a key":   func(w *Window, _ scene.Point) { w.stage.TypedKey(&fyne.KeyEvent{Name: fyne.KeyDown}) },
+		"a press before the pointer has rested": func(w *Window, p scene.Point) {
+			w.stage.MouseMoved(mouse(p.Add(scene.Point{X: 400}), 0))
+			w.stage.MouseMoved(mouse(p, 0))
+			w.stage.MouseDown(mouse(p, 0))
+			w.stage.MouseUp(mouse(p, 0))
+		},
+	} {
+		w := opened(t)
+		var later []func()
+		w.stage.rest = func(_ time.Duration, do func()) func() {
+			later = append(later, do)
+			n := len(later) - 1
+			return func() { later[n] = func() {} }
+		}
+		rests := func() {
+			for _, do := range later {
+				do()
+			}
+			later = nil
+		}
+		a1 := w.nucAt(t, "A1")
+		w.stage.MouseMoved(mouse(a1, 0))
+		rests()
+		if w.state.Hover.Reason == "" {
+			t.Fatal("no reason is told")
+		}
+		press(w, a1)
+		rests()
+		if w.state.Hover.Reason != "" {
+			t.Errorf("after %s %q is still told", name, w.state.Hover.Reason)
+		}
+		w.stage.MouseMoved(mouse(a1.Add(scene.Point{X: 1}), 0))
+		rests()
+		if w.state.Hover.Reason == "" {
+			t.Errorf("after %s and a move no reason is told", name)
+		}
+	}
+}
+
 func TestPressesUponEachOtherAreCounted(t *testing.T) {
 	w := opened(t)
 	at := now
