@@ -30,7 +30,8 @@ func giftOf(f Fact) (gift, bool) {
 // ones are given as they are, so that a fold can go on from them.
 func (v *View) giftsOnce(lines []*Entry) []*Entry {
 	var day calendar.Day
-	given, again := map[gift]bool{}, map[*Entry]bool{}
+	given := make(map[gift]bool, len(lines))
+	var again []*Entry
 	for _, e := range lines {
 		g, ok := giftOf(e.Fact)
 		if !ok {
@@ -41,12 +42,12 @@ func (v *View) giftsOnce(lines []*Entry) []*Entry {
 			clear(given)
 		}
 		if given[g] {
-			again[e] = true
+			again = append(again, e)
 		}
 		given[g] = true
 	}
 	if len(again) == 0 {
 		return lines
 	}
-	return slices.DeleteFunc(slices.Clone(lines), func(e *Entry) bool { return again[e] })
+	return slices.DeleteFunc(slices.Clone(lines), func(e *Entry) bool { return slices.Contains(again, e) })
 }

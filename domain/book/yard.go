@@ -65,7 +65,7 @@ func (v *View) Zone() *time.Location { return v.zone() }
 // homeZone asks for what is written of the yards alone: a standstill follows from
 // queens and batches, and these ask for the zone.
 func (v *View) homeZone() *time.Location {
-	if all := collect(v, KindYard, v.foldOwnYard); len(all) > 0 {
+	if all := collect(v, KindYard, v.describeYard); len(all) > 0 {
 		return slices.MinFunc(all, compareYards).Zone
 	}
 	return time.UTC
@@ -92,16 +92,21 @@ func (v *View) orderStands() map[YardID][]*Stand {
 }
 
 func (v *View) foldYard(id YardID) *Yard {
-	y := v.foldOwnYard(id)
+	y := &Yard{YardDescribed: YardDescribed{Yard: id}, Zone: time.UTC, Weather: map[calendar.Day]WeatherSeen{}}
+	for _, e := range v.lines(id.Subject()) {
+		v.foldYardFact(y, e)
+	}
 	v.foldStandstill(y)
 	return y
 }
 
-// foldOwnYard folds a yard without its standstill.
-func (v *View) foldOwnYard(id YardID) *Yard {
-	y := &Yard{YardDescribed: YardDescribed{Yard: id}, Zone: time.UTC, Weather: map[calendar.Day]WeatherSeen{}}
+// describeYard is a yard as it was described last, and no more.
+func (v *View) describeYard(id YardID) *Yard {
+	y := &Yard{YardDescribed: YardDescribed{Yard: id}, Zone: time.UTC}
 	for _, e := range v.lines(id.Subject()) {
-		v.foldYardFact(y, e)
+		if f, ok := e.Fact.(YardDescribed); ok {
+			y.YardDescribed, y.Zone = f, v.season.zone(f.Zone)
+		}
 	}
 	return y
 }
