@@ -69,7 +69,7 @@ func (d *desk) show(o *opened, tell func(state.Msg)) {
 	draft, trouble := d.draftOf(b)
 	var old *opened
 	d.writes.wait(func() { old = d.swap(o) })
-	tell(state.Opened{Book: b, IDs: ids, Draft: draft})
+	tell(state.Opened{Book: b, Again: old.reads(o), IDs: ids, Draft: draft})
 	if trouble.Text == "" {
 		trouble, d.trouble = d.trouble, state.Note{}
 	}

@@ -28,6 +28,11 @@ func (o *opened) is(b *state.Book) bool {
 	return b != nil && o.now().Path == b.Path && o.now().Name == b.Name
 }
 
+// reads tells whether other is this book, opened anew.
+func (o *opened) reads(other *opened) bool {
+	return o != nil && o.file != nil && other.file != nil && sameFile(o.file.Path(), other.file.Path())
+}
+
 // now is the book as it is.
 func (o *opened) now() *state.Book {
 	o.mu.Lock()

@@ -13,10 +13,12 @@ type Msg interface{ msg() }
 // The messages. Points are in lengths of the scene; a Tag is what the scene
 // shows at the point.
 type (
-	// Opened puts a book into the window, or takes it out with nil. The same
-	// book with more entries keeps what is looked at.
+	// Opened puts a book into the window, or takes it out with nil. The window
+	// begins anew with it, but for the same book read Again: then what is looked at
+	// and typed stays.
 	Opened struct {
 		Book  *Book
+		Again bool
 		IDs   book.IDs // makes ids that the book does not have
 		Draft Draft    // what was typed in it and not written, when the program ended
 	}

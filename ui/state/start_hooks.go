@@ -11,17 +11,6 @@ func (s State) paged() bool {
 	return s.Fill == StartFill || s.Fill == ListFill || s.Fill == BooksFill
 }
 
-// begun is the window when another book has come: what was typed for a new one is
-// done, and the new nucs are shown.
-func (s State) begun() State {
-	if s.paged() {
-		s = s.givenBack()
-		s.Room, s.Pane, s.Part = Yard, Split, MainPart
-	}
-	s.Start, s.Bring = Start{}, nil
-	return s
-}
-
 // enterInStart is what Enter does in a field of a new book or of a list.
 func (s State) enterInStart(name string) (State, []Effect) {
 	switch {

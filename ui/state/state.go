@@ -16,63 +16,38 @@ type State struct {
 	Now  time.Time // the instant of the clock
 	Day  calendar.Day
 
-	Room   Room
-	Fill   Fill         // what fills the room in the place of its panes
-	FillOf book.Subject // what that is about
-	Pane   Pane         // how Yard is divided
-	Part   Part         // which part has the turn where there is no room for all
-	Layer  Layer
-	Yards  [roomCount]book.YardID // the yard shown in a room; zero: all
-	Filter string                 // words typed into the filter
-	Typing bool                   // the filter takes the keys
-	Goto   string                 // the name of a nuc that is being typed: a capital, then figures
-	Sort   Sort
-	Heads  Heads           // under which heads the nucs of Yard stand
-	Folded map[string]bool // the sections folded, by their keys
-	Menu    Menu           // the list that is open
-	MenuRow int            // which of its rows is marked
-	Keys   bool // the sheet of keys is open
-	Sheet  bool // the card lies over the pane, where it has no room beside it
+	Room    Room
+	Pane    Pane // how Yard is divided
+	Part    Part // which part has the turn where there is no room for all
+	Layer   Layer
+	Sort    Sort
+	Heads   Heads // under which heads the nucs of Yard stand
+	Menu    Menu  // the list that is open
+	MenuRow int   // which of its rows is marked
+	Keys    bool  // the sheet of keys is open
+	Sheet   bool  // the card lies over the pane, where it has no room beside it
 
-	Selection Selection
-	Ring      book.Subject // the nuc the keys stand on, where that is not the one taken last
-	Hover     scene.Tag // what the pointer is over
-	Pointer   scene.Point
-	Drag      Drag
+	Hover   scene.Tag // what the pointer is over
+	Pointer scene.Point
+	Drag    Drag
 
-	Map    map[book.YardID]scene.Camera // where a yard was zoomed; none: the whole yard
-	Scroll map[Place]float64            // how far a pane is scrolled, dp
-	Shift  int                          // how many days the ribbon is moved from where it starts
+	Shift int // how many days the ribbon is moved from where it starts
 
 	BookPage BookPage
-	Copies   []KeptCopy     // of the open book, as they were found
 	Licences []Licence      // nil: not read yet
 	Version  string         // of the program, where its build knows it
 	Licence  int            // the one whose text is shown
-	Number   practice.Key   // chosen in My numbers
 	Group    practice.Group // the numbers shown there; none: those in front
 
-	Pen    Pen
-	Fields map[string]Field // what was typed, by the name of the field
-	Focus  scene.Ref        // what the keys go to; none: the nucs, or what they lie over
-	Form   *Form            // the record being filled in, in the place of the card
-	More   bool             // the card lists all that can be written of what is selected
-	Trail  []Selection      // what links of the card were followed from, the latest last
-	Follow bool             // the card shows what has the focus, however it was scrolled
-	Asked  *Asked           // the question that waits for one key
-	Walk   *Walk            // the walk being typed in, where RecordFill fills the room
-	DayPage DayPage         // the route of the day as it is worked off
-	Note   Note             // what was done or went wrong, for the foot
-	Busy   *Busy            // long work under way
+	Busy *Busy // long work under way
 
-	Start   Start   // a new book while it is begun
-	Bring   *Bring  // the list that is brought; nil: none
 	Machine Machine // what it runs on
 
 	then string // the command to run after the one that runs
 
 	Width, Height float64 // of the window, dp
 	Prefs
+	InBook
 }
 
 // Room is one of the rooms of the window. The zero Room is Today.

@@ -34,8 +34,7 @@ func (s State) sameCard(t State) bool {
 func (s State) update(m Msg) (State, []Effect) {
 	switch m := m.(type) {
 	case Opened:
-		s.Pen.IDs, s.Busy, s.Walk = m.IDs, nil, nil
-		return s.opened(m.Book).drafted(m.Draft), nil
+		return s.opened(m), nil
 	case ListRead:
 		return s.listRead(m), nil
 	case Written:
@@ -84,46 +83,6 @@ func (s State) update(m Msg) (State, []Effect) {
 		}
 	}
 	return s, nil
-}
-
-// opened is the window with another book. What the book no longer knows drops
-// out.
-func (s State) opened(b *Book) State {
-	first := s.Book == nil
-	other := b == nil || first || s.Book.Path != b.Path || s.Book.Name != b.Name
-	s.Book = b
-	if other {
-		s = s.withPen()
-	}
-	known := s.Reading().Known
-	s.Selection = s.Selection.kept(known)
-	for room, yard := range s.Yards {
-		if !yard.IsZero() && !known(yard.Subject()) {
-			s.Yards[room] = book.YardID{}
-		}
-	}
-	s.Hover, s.Drag, s.Menu = scene.Tag{}, Drag{}, NoMenu
-	if first && s.Away() {
-		s = s.on(s.Day) // so that the ribbon shows it
-	}
-	return s
-}
-
-// withPen is the window at the beginning of a book: nothing was written yet, and
-// who writes is who did so last, or the only person of the book.
-func (s State) withPen() State {
-	s.Pen = Pen{IDs: s.Pen.IDs}
-	s.Form, s.Asked, s.Fields, s.Focus, s.Note = nil, nil, nil, scene.Ref{}, Note{}
-	s = s.begun()
-	if s.Book == nil {
-		return s
-	}
-	s.Pen.Writer = s.Writers[s.Book.Path]
-	if s.Pen.Writer == "" {
-		s.Pen.Writer = s.Present().View.OnlyPerson()
-	}
-	s.Prefs = s.recalled(s.Book.Path, s.Pen.Writer)
-	return s
 }
 
 func (s State) moved(m Moved) State {
