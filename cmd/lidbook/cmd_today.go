@@ -135,9 +135,6 @@ func (a *app) printDay(v *book.View, p rules.DayPlan) {
 	for _, f := range p.Hard {
 		a.line("Hard, by %s: %s. %s", hour(f.By, v.Zone()), f.What, f.Do)
 	}
-	for _, s := range stillOf(v) {
-		a.line("%s is on standstill, no moves and no catches: %s suspected in %s since %s", s.Yard, s.What, s.Of.Name, stampedDay(v, s.Since))
-	}
 	for _, w := range p.Waits {
 		a.line("%s: %s; %s", names(v, w.Of), w.Title, w.Why)
 	}

@@ -54,7 +54,7 @@ func (c carried) of(p *pass, n *nucCase) *nucCase {
 func (y *yardCase) sameAs(was *yardCase) bool {
 	return was != nil && y.zone.String() == was.zone.String() &&
 		y.yard.Standstill == nil && was.yard.Standstill == nil && y.yard.Treated == was.yard.Treated &&
-		y.strength.Same(was.strength)
+		y.shutUntil == was.shutUntil && y.strength.Same(was.strength)
 }
 
 // sameGivers tells whether the nucs that gave bees stand where they stood.
@@ -91,7 +91,7 @@ func sameCells(a, b *batchCase) bool {
 
 // judge lets the rules look at a nuc, or takes over what they found.
 func (p *pass) judge(n *nucCase, rows []row) {
-	if was := n.was; was != nil && was.order == n.order && sameCells(was.cell, n.cell) && sameCells(was.waits, n.waits) {
+	if was := n.was; was != nil && was.order == n.order && sameCells(was.cell, n.cell) && sameCells(was.waits, n.waits) && sameCells(was.bars, n.bars) {
 		n.found = was.found
 		return
 	}

@@ -77,6 +77,10 @@ func (p *pass) strengthen(n *nucCase, f *Finding) {
 		f.Severity, f.Act = Pressing, ActAddBees
 		f.Amount = math.Ceil((n.has.Need - n.has.Bees) / p.numbers.Get(practice.BeesPerCup))
 		f.Do = fmt.Sprintf("Add %s of bees", count(int(f.Amount), "cup"))
+		if home := p.home().yard; stays(home, n.Yard) {
+			f.Do += " of its own yard"
+			f.Why += fmt.Sprintf("; %s is on standstill", home.Name)
+		}
 		f.Why += "; best in the evening"
 	default:
 		f.Severity, f.Act, f.Amount = Pressing, ActNarrowEntrance, p.door(n.has.Bees)
@@ -118,7 +122,10 @@ func (p *pass) light(n *nucCase) {
 		Sure: sureReckoned,
 		Used: []practice.Key{practice.LightBelow, practice.StarvedAfter, practice.SugarPerDay, practice.HoneyPerSide, practice.CombSideArea, practice.SyrupPerFeed},
 	}
-	if n.yard.yard.Forage == book.InDearth {
+	switch {
+	case n.yard.today < n.yard.shutUntil:
+		f.Do, f.Amount = "Feed fondant, no syrup among robbers", 0
+	case n.yard.yard.Forage == book.InDearth:
 		f.Do, f.Amount = "Feed fondant, no syrup in dearth", 0
 	}
 	if last == 0 {

@@ -23,6 +23,7 @@ type nucCase struct {
 	has   strength.State
 	cell  *batchCase // the batch that has a cell for it
 	waits *batchCase // the batch whose cells it waits for
+	bars  *batchCase // the batch whose cells may not leave their yard for it
 	order bool       // an open order wants its queen
 
 	was   *nucCase // the earlier case it goes on from, while a pass is made
@@ -164,24 +165,35 @@ func (p *pass) from(b *batchCase) time.Time {
 }
 
 // shareNucs keeps ready nucs, in walking order, for the batches whose cells
-// are ripe, the first to emerge first.
+// are ripe, the first to emerge first. On a standstill cells stay in their yard.
 func (p *pass) shareNucs() {
-	next := 0
 	for _, b := range p.batches {
-		for b.ready < b.hand() && !b.over {
-			for next < len(p.nucs) && !takesCell(*p.nucs[next].holds, p.now) {
-				next++
+		for i := range p.nucs {
+			if b.ready == b.hand() || b.over {
+				break
 			}
-			if next == len(p.nucs) {
-				return
-			}
-			b.ready++
-			if n := &p.nucs[next]; p.now.Before(p.from(b)) {
-				n.waits = b
-			} else {
-				n.cell = b
-			}
-			next++
+			p.share(b, &p.nucs[i])
 		}
 	}
+}
+
+// share keeps a nuc for a batch, if it takes a cell and no other batch has it.
+func (p *pass) share(b *batchCase, n *nucCase) {
+	switch {
+	case n.cell != nil || n.waits != nil || !takesCell(*n.holds, p.now):
+		return
+	case stays(b.yard.yard, n.Yard):
+		n.bars = cmp.Or(n.bars, b)
+		return
+	case p.now.Before(p.from(b)):
+		n.waits = b
+	default:
+		n.cell = b
+	}
+	b.ready++
+}
+
+// stays tells whether a standstill keeps what is in one yard from another.
+func stays(from *book.Yard, to book.YardID) bool {
+	return from.Standstill != nil && from.Yard != to
 }

@@ -98,7 +98,7 @@ func (p *pass) nobodyReady(b *batchCase) {
 	if b.over || !b.Walking.IsZero() || short <= 0 || p.now.Before(capped) {
 		return
 	}
-	p.add(b.yard, Finding{
+	f := Finding{
 		Rule: NobodyReady, Of: b.Batch.Batch.Subject(), Amount: float64(short),
 		From: capped, Best: b.best, By: b.hard, Hard: true,
 		What: fmt.Sprintf("%s of %s, %s ready for them", count(b.left, "cell"), batchWord(b.Batch), count(b.free(), "nuc")),
@@ -106,5 +106,9 @@ func (p *pass) nobodyReady(b *batchCase) {
 		Do:   fmt.Sprintf("Make up %s, or have %s at hand", count(short, "nuc"), count(short, "cage")),
 		Sure: sureRecorded,
 		Used: []practice.Key{practice.QueenEmerges, practice.HardChance, practice.HardMargin},
-	})
+	}
+	if b.yard.yard.Standstill != nil {
+		f.Why += fmt.Sprintf("; %s is on standstill, they stay there", b.yard.yard.Name)
+	}
+	p.add(b.yard, f)
 }

@@ -15,7 +15,7 @@ type DayPlan struct {
 	At      time.Time // the instant at which the plan is made
 	Soon    time.Time // noon of the next day, or when somebody is free next after this day if that is later: what has a hard end before it cannot wait
 	Hard    []Finding // cells and brood with a hard deadline on the day, before Soon, or past; the first one first
-	Waits   []Task    // after treatments, as they stand at the view's instant: no work, but to be known
+	Waits   []Task    // on standstills and after treatments, as they stand at the view's instant: no work, but to be known
 	Stops   []Stop    // in the order they are driven and walked
 	Kit     []KitLine
 	Minutes float64   // of work and driving

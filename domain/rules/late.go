@@ -7,7 +7,6 @@ import (
 	"lidmark/domain/bee"
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/course"
 	"lidmark/domain/practice"
 )
 
@@ -55,7 +54,7 @@ func LateDay(v *book.View, id book.BatchID, next time.Time) (LateCard, bool) {
 	if next.IsZero() {
 		next = NextFree(v)
 	}
-	ready := readyNucs(v)
+	ready := readyNucs(v, id)
 	card := LateDayOf(b.Bee(b.Left()), v.On(), next, len(ready), v.Numbers())
 	card.Ready = ready
 	card.Batch, card.Number, card.Walking = id, b.Number, !b.Walking.IsZero()
@@ -126,12 +125,16 @@ func LateCurves(v *book.View, card LateCard, hours int) []LateCurve {
 	return curves
 }
 
-// readyNucs are the nucs that take a cell now.
-func readyNucs(v *book.View) (ready []book.NucID) {
-	holds := course.New(v)
-	for n := range v.Nucs() {
-		if takesCell(holds.Of(n), v.On()) {
-			ready = append(ready, n.Nuc)
+// readyNucs are the nucs that take a cell of a batch now: neither kept for cells of
+// another one, nor out of reach on a standstill.
+func readyNucs(v *book.View, id book.BatchID) (ready []book.NucID) {
+	p := newPass(v, nil)
+	yard := p.where(v.Batch(id)).yard
+	for i := range p.nucs {
+		n := &p.nucs[i]
+		other := n.cell != nil && n.cell.Batch.Batch != id || n.waits != nil && n.waits.Batch.Batch != id
+		if takesCell(*n.holds, p.now) && !other && !stays(yard, n.Yard) {
+			ready = append(ready, n.Nuc.Nuc)
 		}
 	}
 	return ready

@@ -89,7 +89,14 @@ func (f Finding) Emergency() bool {
 // waitsForRobbers tells whether a finding means to open a box in a yard with
 // robbers on a day. What has a deadline of nature does not wait.
 func (p *pass) waitsForRobbers(f Finding, d calendar.Day) bool {
-	return d < p.yard(f.Yard).shutUntil && f.Act.opens() && !f.Hard && f.Rule != BeingRobbed
+	y := p.yard(f.Yard)
+	return d < y.shutUntil && f.Act.opens() && !f.Hard && f.Rule != BeingRobbed && !y.starves(f)
+}
+
+// starves tells whether a nuc has no food until robbers have gone: it is fed after
+// dark, when they do not fly.
+func (y *yardCase) starves(f Finding) bool {
+	return f.Act == ActFeed && !f.By.IsZero() && y.day(f.By) < y.shutUntil
 }
 
 // openSince are the nucs of a yard whose entrance was left as it is since robbers

@@ -95,3 +95,26 @@ func TestNarrowedIsDone(t *testing.T) {
 		t.Errorf("with A1 shut there is %v to do, want nothing", got)
 	}
 }
+
+// TestStarvingAmongRobbers: a nuc that has no food until robbers have gone is on the
+// day's route, with fondant and at dusk; one that has waits.
+func TestStarvingAmongRobbers(t *testing.T) {
+	for stores, want := range map[float64]bool{0: true, 3: false} {
+		p := robbedWithWork(t)
+		p.At("2027-05-30 10:00").Write(book.Looked{Nuc: booktest.Nuc("B1"), Sides: book.Said(4), Stores: book.Said(stores)})
+		v := p.View("2027-06-02 17:10")
+		got := false
+		for _, task := range tasks(rules.Day(v, v.Today()).Stops) {
+			if task.Act != rules.ActFeed {
+				continue
+			}
+			got = true
+			if task.Of[0] != booktest.Nuc("B1").Subject() || !strings.Contains(task.Title, "fondant") || !strings.Contains(task.Title, "at dusk") || strings.Contains(task.Title, "syrup, at") {
+				t.Errorf("the feed among robbers is %+v", task)
+			}
+		}
+		if got != want {
+			t.Errorf("with stores %g a feed on the route is %v", stores, got)
+		}
+	}
+}

@@ -42,11 +42,12 @@ func (p *pass) afterTreatment(y *yardCase, of book.Subject, t book.Treatment) (f
 	}, true
 }
 
-// waits are the waits after treatments, a line for like ones of nucs.
+// waits are the yards on standstill, and the waits after treatments, a line for
+// like ones of nucs.
 func (p *pass) waits(found []Finding) []Task {
 	var all []Task
 	for _, f := range found {
-		if f.Rule == AfterTreatment && f.PutOff.IsZero() {
+		if (f.Rule == Standstill || f.Rule == AfterTreatment) && f.PutOff.IsZero() {
 			all = append(all, Task{Title: f.What, Why: f.Why, Of: []book.Subject{f.Of}, From: f.From, Findings: []Finding{f}})
 		}
 	}

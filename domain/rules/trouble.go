@@ -77,6 +77,9 @@ func (p *pass) queenless(n *nucCase) {
 		f.Best, f.By = n.waits.best, n.waits.hard
 	default:
 		f.Act, f.Do = ActUnite, "No cell at hand: give a virgin, or unite it"
+		if n.bars != nil {
+			f.Why += fmt.Sprintf("; %s is on standstill, the cells of %s stay there", n.bars.yard.yard.Name, batchWord(n.bars.Batch))
+		}
 	}
 	p.addTo(n, f)
 }
