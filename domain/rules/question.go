@@ -15,13 +15,14 @@ type Question struct {
 }
 
 // Answer is one answer, given with one key. Before are facts to write before
-// the record, After such to write behind it; Earlier happened before all that is
-// told of the record's moment.
+// the record, After such to write behind it, Instead such to write in its place;
+// Earlier happened before all that is told of the record's moment.
 type Answer struct {
 	Key           string
 	Words         string
 	Before, After []book.Fact
 	Earlier       []book.Fact
+	Instead       []book.Fact
 	Leave         bool // the record was a mistake: it is not to be written
 }
 
@@ -30,6 +31,9 @@ type Answer struct {
 func Ask(v *book.View, fact book.Fact) (Question, bool) {
 	switch f := fact.(type) {
 	case book.CellGiven:
+		if seenToday(v, f.Nuc) {
+			return seenBeside(v, f), true
+		}
 		return received(v, f.Nuc, "a cell")
 	case book.VirginPutIn:
 		return received(v, f.Nuc, "a virgin")
@@ -38,13 +42,38 @@ func Ask(v *book.View, fact book.Fact) (Question, bool) {
 			return reigns(v, id, "a queen")
 		}
 	case book.QueenCaught:
-		return nobodyThere(v, f)
+		return caught(v, f)
 	case book.NucMadeUp:
 		return livesStill(v, f)
 	case book.Looked:
 		return otherwise(v, f)
 	}
 	return Question{}, false
+}
+
+// seenToday tells whether somebody saw a laying queen herself in a nuc at the
+// view's instant.
+func seenToday(v *book.View, id book.NucID) bool {
+	n := v.Nuc(id)
+	if len(n.Looks) == 0 || !n.Holds.Condition.Queenright() && n.Holds.Condition != book.DroneLayer {
+		return false
+	}
+	last := n.Looks[len(n.Looks)-1]
+	return last.Queen == book.QueenSeen && last.At.Instant.Equal(v.On())
+}
+
+// seenBeside asks of a cell given to a nuc in which the queen was seen at the same
+// look: she is not gone.
+func seenBeside(v *book.View, f book.CellGiven) Question {
+	n := v.Nuc(f.Nuc)
+	return Question{
+		Asks: fmt.Sprintf("%s was given a cell, and its %s was seen at the same look. Which is right?", n.Name, reigning(n.Holds.Condition)),
+		Answers: []Answer{
+			{Key: "1", Words: "she is still there, the cell was a mistake", Instead: []book.Fact{book.Dropped{What: book.Cells, Batch: f.Batch, Count: 1}}},
+			{Key: "2", Words: "caught her now", Before: []book.Fact{book.QueenCaught{Nuc: f.Nuc, Queen: n.Holds.Queen}}},
+			{Key: "3", Words: "typed wrong, leave this line", Leave: true},
+		},
+	}
 }
 
 // reigns asks what became of a laying queen when another is given.

@@ -12,12 +12,14 @@ import (
 // before all of that moment. Keep is false when an answer says that the entries
 // were a mistake and are not to be written. Where something was added all ids are
 // made anew, so that they rise in the order in which things happened; the entries
-// themselves are never changed in any other way.
+// themselves are never changed in any other way. An answer may write something in
+// the place of its entry.
 func Settle(s *book.Season, entries []book.Entry, ids *book.IDs, ask func(Question) Answer) (all []book.Entry, keep bool) {
 	var earlier []book.Entry
+	changed := false
 	for _, e := range entries {
 		q, asks := Ask(s.At(e.At.Instant), e.Fact)
-		if asks && len(all) > 0 { // perhaps what was written with it answers
+		if _, cell := e.Fact.(book.CellGiven); (asks || cell) && len(all) > 0 { // what was written with it may ask or answer
 			q, asks = Ask(s.With(slices.Concat(earlier, all)...).At(e.At.Instant), e.Fact)
 		}
 		if !asks {
@@ -32,11 +34,14 @@ func Settle(s *book.Season, entries []book.Entry, ids *book.IDs, ask func(Questi
 		before.Instant = before.Instant.Add(-time.Second)
 		earlier = append(earlier, ids.Entries(before, e.Written, e.Writer, answer.Earlier...)...)
 		all = append(all, ids.Entries(e.At, e.Written, e.Writer, answer.Before...)...)
-		all = append(all, e)
-		all = append(all, ids.Entries(e.At, e.Written, e.Writer, answer.After...)...)
+		if len(answer.Instead) == 0 {
+			all = append(all, e)
+		}
+		all = append(all, ids.Entries(e.At, e.Written, e.Writer, slices.Concat(answer.Instead, answer.After)...)...)
+		changed = changed || len(answer.Instead) > 0
 	}
 	all = append(earlier, all...)
-	if len(all) > len(entries) {
+	if changed || len(all) > len(entries) {
 		for i := range all {
 			all[i].ID = book.EntryID(ids.Next())
 		}
