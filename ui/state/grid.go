@@ -41,8 +41,8 @@ const (
 	// of the pane, else below them.
 	gridFieldLeast = 150.0
 	gridFieldHigh  = 28.0
-	gridTitle      = 66.0
-	gridForms      = 136.0
+	gridTitle      = 72.0
+	gridForms      = 184.0
 )
 
 // Grid is the grid of lids in the layout l.

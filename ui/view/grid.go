@@ -51,12 +51,12 @@ func (p *sheet) splitter() {
 // forms draws the head of the lids: the title, what they stand together by where
 // that has room, and the forms that Yard can take.
 func (p *sheet) forms(a scene.Area, heads bool) {
-	x := a.Right() - 14
+	x := a.Right() - state.Edge
 	y := a.Y + 22
 	for _, form := range []struct {
 		word string
 		pane state.Pane
-	}{{"table", state.Table}, {"wall", state.Wall}, {"lids", state.Lids}} {
+	}{{"table", state.Table}, {"wall", state.Wall}, {"lids", state.Lids}, {"map", state.Map}} {
 		on := p.s.Pane == form.pane || form.pane == state.Lids && p.s.Pane == state.Split
 		f := ink2(13)
 		if on {
@@ -66,7 +66,7 @@ func (p *sheet) forms(a scene.Area, heads bool) {
 		p.link(from, y, form.word, ink2(13), form.word, on)
 		x = from - 16
 	}
-	if end := p.fit(a.X+14, y, "Nucs", ink(14).semi(), x); heads {
+	if end := p.fit(a.X+state.Edge, y, "Nucs", ink(14).semi(), x); heads {
 		p.headsMenu(end+12, y, x)
 	}
 }
