@@ -55,3 +55,21 @@ func TestAFormSaysWhatItIsAbout(t *testing.T) {
 		t.Errorf("another nuc is selected and nothing says what the form is about: %q", all)
 	}
 }
+
+// TestTheNextHardLineIsSaid with its hour while none presses.
+func TestTheNextHardLineIsSaid(t *testing.T) {
+	s := open(t)
+	said := 0
+	s.Room = state.Today
+	for d := today - 10; d < today; d++ {
+		s.Day = d
+		for _, w := range texts(t, window(s), s.Size()) {
+			if strings.HasPrefix(w.Text.Text, "Next hard line by ") {
+				said++
+			}
+		}
+	}
+	if said == 0 {
+		t.Error("on no day a hard line ahead is said")
+	}
+}

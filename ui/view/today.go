@@ -114,7 +114,23 @@ func (p *sheet) noHard() string {
 			return sentence(f.What) + ": put off to " + f.PutOff.Short()
 		}
 	}
+	if f, ok := p.nextHard(); ok {
+		return "Next hard line by " + hour(f.By, p.s.Reading().View.Zone()) + ": " + f.What
+	}
 	return "No hard deadline until " + p.nextNoon()
+}
+
+// nextHard is the hard line that comes first within the days of the axis, as the
+// lines of the route and the ribbon show them.
+func (p *sheet) nextHard() (next rules.Finding, ok bool) {
+	r := p.s.Reading()
+	end := (r.Day + axisDays - axisBefore).Start(r.View.Zone())
+	for _, f := range r.Findings {
+		if f.Hard && f.Act != rules.ActNone && f.PutOff.IsZero() && f.By.After(r.View.On()) && f.By.Before(end) && (!ok || f.By.Before(next.By)) {
+			next, ok = f, true
+		}
+	}
+	return next, ok
 }
 
 // wayButton is the button to the late day in the strip of the hard deadlines.
