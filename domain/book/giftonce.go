@@ -30,16 +30,18 @@ func giftOf(f Fact) (gift, bool) {
 // ones are given as they are, so that a fold can go on from them.
 func (v *View) giftsOnce(lines []*Entry) []*Entry {
 	var day calendar.Day
-	given := make(map[gift]bool, len(lines))
+	var given map[gift]bool // nil before the first
 	var again []*Entry
+	if !severalGifts(lines) {
+		return lines // most often, and then nobody asks for the zone
+	}
 	for _, e := range lines {
 		g, ok := giftOf(e.Fact)
 		if !ok {
 			continue
 		}
-		if d := e.At.Day(v.Zone()); d != day {
-			day = d
-			clear(given)
+		if d := e.At.Day(v.Zone()); d != day || given == nil {
+			day, given = d, map[gift]bool{}
 		}
 		if given[g] {
 			again = append(again, e)
@@ -50,4 +52,16 @@ func (v *View) giftsOnce(lines []*Entry) []*Entry {
 		return lines
 	}
 	return slices.DeleteFunc(slices.Clone(lines), func(e *Entry) bool { return slices.Contains(again, e) })
+}
+
+func severalGifts(lines []*Entry) bool {
+	n := 0
+	for _, e := range lines {
+		if _, ok := giftOf(e.Fact); ok {
+			if n++; n > 1 {
+				return true
+			}
+		}
+	}
+	return false
 }
