@@ -211,6 +211,7 @@ func (s State) revealed() State {
 	if n == nil || s.Room != Yard {
 		return s
 	}
+	s = s.onMap(n)
 	l := s.Layout()
 	switch s.Pane {
 	case Split, Lids:
@@ -245,6 +246,26 @@ func (s State) within(p Place, offset, y, h, pane float64) State {
 	default:
 		return s
 	}
+}
+
+// onMap is the window with the map moved so that a nuc of its yard is in sight,
+// where the map was zoomed.
+func (s State) onMap(n *Nuc) State {
+	frame := s.Layout().MapFrame()
+	c, zoomed := s.Map[s.MapYard()]
+	if !zoomed || frame.Empty() || n.Yard != s.MapYard() {
+		return s
+	}
+	const edge = 40.0 // so that the lid and its name show whole, dp
+	at := c.Screen(s.Reading().Spot(n))
+	d := scene.Point{
+		X: max(0, frame.X+edge-at.X) - max(0, at.X-frame.Right()+edge),
+		Y: max(0, frame.Y+edge-at.Y) - max(0, at.Y-frame.Bottom()+edge),
+	}
+	if d == (scene.Point{}) {
+		return s
+	}
+	return s.looking(c.Pan(d))
 }
 
 // Spot is where a nuc stands on its yard's ground: about the middle of its
