@@ -69,6 +69,7 @@ var clicks = map[string]func(State, scene.Ref, Mods) (State, []Effect){
 	TaskRef:    func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.lineClicked(r) },
 	TickRef:    func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.lineClicked(r) },
 	DoneRef:    func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.lineClicked(r) },
+	AnswerRef:  func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.passedClicked(r.ID) },
 	RowRef:     func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.rowClicked(r), nil },
 	RecentRef:  func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s, []Effect{OpenBook{r.ID}} },
 	StepRef:    func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.stepClicked(r), nil },

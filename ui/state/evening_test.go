@@ -226,20 +226,30 @@ func TestARowIsTypedAnew(t *testing.T) {
 	}
 }
 
-func TestTypedTwiceIsAsked(t *testing.T) {
-	w := inTheEvening(t, yardOfTheEvening()).types("n c4 s5 h2", "n c4 s5 h2")
-	if w.Asked == nil || w.Asked.Asks != "Typed twice?" {
-		t.Fatal("the same four words twice ask nothing")
+// rowsOf is how many rows have a title.
+func (w *window) rowsOf(title string) (n int) {
+	for _, r := range w.Walk.Rows {
+		if r.Title == title {
+			n++
+		}
 	}
-	if w.press("2"); w.Asked != nil || !w.row("A2").Open() || w.Typed(state.WalkField) != "" {
+	return n
+}
+
+// TestTypedTwiceIsAsked: of one nuc, not of neighbours of which the same is right.
+func TestTypedTwiceIsAsked(t *testing.T) {
+	w := inTheEvening(t, yardOfTheEvening()).types("n c4 s5 h2", "n c4 s5 h2", "n c4")
+	if w.Asked != nil || w.at() != "A4" || w.row("A2").SameAs != "A1" || w.row("A3").SameAs != "" {
+		t.Fatalf("asked %v at %s; A2 is the same as %q", w.Asked, w.at(), w.row("A2").SameAs)
+	}
+	if w.types("A2 n c4 s5 h2"); w.Asked == nil || w.Asked.Asks != "Typed twice?" {
+		t.Fatal("the same of the same nuc twice asks nothing")
+	}
+	if w.press("2"); w.Asked != nil || w.rowsOf("A2") != 1 || w.Typed(state.WalkField) != "" {
 		t.Error("the second line is not struck")
 	}
-	w.types("n c4 s5 h2").press("1").save()
-	if w.row("A2").Open() || w.at() != "A3" {
-		t.Error("both are right, but the second was not written")
-	}
-	if w.types("n c4 s5 h2"); w.Asked != nil || w.row("A3").Open() {
-		t.Error("words that were right twice are asked again")
+	if w.types("A2 n c4 s5 h2").press("1").save(); w.rowsOf("A2") != 2 || w.at() != "A4" {
+		t.Errorf("both are right; A2 has %d rows, the walk stands at %s", w.rowsOf("A2"), w.at())
 	}
 }
 
@@ -288,7 +298,7 @@ func TestALineOfAnotherNuc(t *testing.T) {
 		t.Errorf("B4 says %q, B5 %q, the walk stands at %s", w.row("B4").Typed, w.row("B5").Typed, w.at())
 	}
 	w.types("A1 n s3; A2 n s4")
-	if w.row("A1").Typed != "n s3" || w.row("A2").Typed != "n s4" || w.at() != "B6" {
+	if w.row("A1").Typed != "n s3" || w.row("A2").Typed != "n s4" || w.at() != "A3" {
 		t.Errorf("A1 says %q, A2 %q, the walk stands at %s", w.row("A1").Typed, w.row("A2").Typed, w.at())
 	}
 	w.types("A 12 looked 3 laying")

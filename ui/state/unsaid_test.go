@@ -158,7 +158,7 @@ func TestAQuestionLeavesTheLine(t *testing.T) {
 // and its forms.
 func TestAWalkEndsWhole(t *testing.T) {
 	for name, w := range map[string]*window{
-		"typed twice": inTheEvening(t, yardOfTheEvening()).types("n c4 s5 h2", "n c4 s5 h2"),
+		"typed twice": inTheEvening(t, yardOfTheEvening()).types("n c4 s5 h2", "A1 n c4 s5 h2"),
 		"taken along": inTheEvening(t, yardOfTheEvening()).run("walk along"),
 		"close":       inTheEvening(t, yardOfTheEvening()).run("close walk"),
 	} {

@@ -1,7 +1,7 @@
 package state
 
 import (
-	"maps"
+	"cmp"
 	"slices"
 	"time"
 
@@ -19,12 +19,15 @@ type Walk struct {
 	Day     calendar.Day
 	Yard    book.YardID // whose nucs are walked; zero: those of all yards
 	Part    calendar.Part
-	All     bool   // rows for all nucs, not only for those of the day
-	Reader  string // who reads aloud; "" when nobody does
+	All     bool     // rows for all nucs, not only for those of the day
+	Stands  []string // letters of the stands whose rows alone are shown; none: all rows
+	Reader  string   // who reads aloud; "" until somebody is chosen
 	Rows    []WalkRow
 	At      RowName // the row that is typed into
 	Says    LineSays
 	Refused string // what was typed when Enter found that it makes no sense
+	Passed  Passed // the question asked again of the row that is typed into
+	Warned  bool   // it was said once what is typed and not written
 	Closing []rules.Closing
 	Twins   []rules.Twin // lines that stand twice
 	Done    int          // nucs that are written
@@ -32,10 +35,13 @@ type Walk struct {
 	Asking  int          // rows that do not fit the book, and nobody has said why
 	Before  *Reading     // the book as it was when the walk was opened
 
-	behind  book.NucID      // the nuc behind which the walk goes on, once it is read anew
-	right   map[string]bool // words that may stand twice, one after the other
-	season  *book.Season    // the book with all that is on its way into it
-	view    *book.View      // of the walk's day
+	behind  book.NucID          // the nuc behind which the walk goes on, once it is read anew
+	hidden  []book.NucID        // open nucs of stands that are not shown
+	since   int                 // the deeds written before the walk was opened
+	nucs    []*Nuc              // in the order in which they are driven to and walked
+	kept    map[book.NucID]bool // nucs whose rows were struck: they stay to be typed anew
+	season  *book.Season        // the book with all that is on its way into it
+	view    *book.View          // of the walk's day
 	course  *course.Course
 	present *Reading             // the same of now
 	coming  map[book.BatchID]int // rows that are to get a cell, by its batch
@@ -79,16 +85,11 @@ func (s State) toWalk() State {
 	s.Fill, s.Selection, s.Sheet = RecordFill, Selection{}, false
 	s.Walk = nil
 	before := s.Reading()
-	w := &Walk{Day: s.Looked(), Yard: yard, Before: before, present: s.Present(), Reader: s.firstReader()}
+	w := &Walk{Day: s.Looked(), Yard: yard, Before: before, present: s.Present(), since: s.Pen.Deeds}
 	if s.Looked() == s.Today() {
 		w.Part = partBy(s.Now.In(before.View.Zone()).Hour())
 	}
-	w.ground, w.plan = groundOf(before.View), w.plans()
-	w.places = map[book.NucID]int{}
-	for i, n := range before.In(yard) {
-		w.places[n.Nuc.Nuc] = i
-		w.ids = append(w.ids, n.Nuc.Nuc)
-	}
+	w.laidOut()
 	s.Walk = w
 	s = s.walkRead()
 	return s.rowOpened(s.Walk.nextOpen(RowName{}))
@@ -106,14 +107,35 @@ func partBy(hour int) calendar.Part {
 	return calendar.Afternoon
 }
 
-// firstReader is the first person of the book who does not write.
-func (s State) firstReader() string {
-	for p := range s.Present().View.People() {
-		if p.Name != s.Pen.Writer {
-			return p.Name
+// laidOut sets what the walk takes from the book as it was when it was opened.
+func (w *Walk) laidOut() {
+	w.nucs = driven(w.Before, w.Yard)
+	w.ground, w.plan = groundOf(w.Before.View), w.plans()
+	w.places, w.ids = map[book.NucID]int{}, nil
+	for i, n := range w.nucs {
+		w.places[n.Nuc.Nuc] = i
+		w.ids = append(w.ids, n.Nuc.Nuc)
+	}
+}
+
+// driven are the nucs of a yard, of all yards for the zero one in the order in
+// which the route drives to them; yards it does not lead to come last.
+func driven(r *Reading, yard book.YardID) []*Nuc {
+	var order []book.YardID
+	for _, stop := range r.Plan().Stops {
+		if !slices.Contains(order, stop.Yard) {
+			order = append(order, stop.Yard)
 		}
 	}
-	return ""
+	place := func(n *Nuc) int {
+		if i := slices.Index(order, n.Yard); i >= 0 {
+			return i
+		}
+		return len(order)
+	}
+	nucs := slices.Clone(r.In(yard))
+	slices.SortStableFunc(nucs, func(a, b *Nuc) int { return cmp.Compare(place(a), place(b)) })
+	return nucs
 }
 
 // nextReader is the window with the next person of the book reading aloud, behind
@@ -154,7 +176,7 @@ func (s State) walked(before State) State {
 	case s.closed(before):
 		return s.walkRead().walkLeft()
 	case s.Book != before.Book || s.Pen.moved(before.Pen):
-		s = s.walkRead()
+		s = s.asBefore(before).walkRead()
 		if !s.Walk.has(s.Walk.At) {
 			s = s.rowOpened(s.Walk.openBehind(s.Walk.behind))
 		}
@@ -225,7 +247,7 @@ func (s State) walkRead() State {
 	w.course = course.New(w.view)
 	w.Closing = rules.Close(w.view, w.Day)
 	w.Twins = rules.TwinsOn(w.view, w.Day)
-	w.Rows = w.rows(s.Pen)
+	w.Rows = w.rows(s.Pen, s.Now)
 	w.counted()
 	s.Walk = &w
 	return s.says()
@@ -249,7 +271,7 @@ func parted(p calendar.Part) func(State) (State, []Effect) {
 func (s State) allNucs() State {
 	s = s.withWalk(func(w *Walk) {
 		w.All = !w.All
-		w.Rows = w.rows(s.Pen)
+		w.Rows = w.rows(s.Pen, s.Now)
 		w.counted()
 	})
 	if !s.Walk.has(s.Walk.At) {
@@ -265,12 +287,32 @@ func (s State) walkLeft() State {
 	return s.entered(Today)
 }
 
-// mayRepeat is the walk knowing that words are right when they stand twice.
-func (w *Walk) mayRepeat(words string) {
-	right := maps.Clone(w.right)
-	if right == nil {
-		right = map[string]bool{}
+// asBefore is the window with its walk resting on the book as it was without what
+// the walk itself wrote, once something written before it is undone or redone.
+func (s State) asBefore(before State) State {
+	if len(s.Pen.Undone) == len(before.Pen.Undone) {
+		return s
 	}
-	right[words] = true
-	w.right = right
+	var here []book.Entry
+	for _, d := range slices.Concat(s.Pen.Done, s.Pen.Sent, s.Pen.Failed) {
+		if d.Number > s.Walk.since && !d.Turns {
+			here = append(here, d.Entries...)
+		}
+	}
+	b := &Book{Name: s.Book.Name, Season: s.season().With(unwritten(here)...)}
+	r := b.On(s.Now, s.Walk.Day)
+	return s.withWalk(func(w *Walk) {
+		w.Before = r
+		w.laidOut()
+	})
+}
+
+// Readers tells whether there is somebody to choose who reads aloud.
+func (s State) Readers() bool {
+	for p := range s.Present().View.People() {
+		if p.Name != s.Pen.Writer {
+			return true
+		}
+	}
+	return false
 }

@@ -1,9 +1,11 @@
 package state
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -101,13 +103,19 @@ func Goods(v *book.View, c rules.Closing) string {
 	return fmt.Sprintf("%s of batch %d", c.What, v.Batch(c.Batch).Number)
 }
 
-// TwinWords says how many lines stand twice and by whom.
+// TwinNucs is of how many nucs something stands twice.
+func TwinNucs(twins []rules.Twin) int {
+	nucs := map[book.NucID]bool{}
+	for _, t := range twins {
+		nucs[t.Nuc] = true
+	}
+	return len(nucs)
+}
+
+// TwinWords says of how many nucs lines stand twice and by whom.
 func TwinWords(twins []rules.Twin) string {
 	first := twins[0]
-	said := fmt.Sprintf("%d lines typed twice", len(twins))
-	if len(twins) == 1 {
-		said = "1 line typed twice"
-	}
+	said := counted(TwinNucs(twins), "nuc") + " typed twice"
 	if a, b := first.First.Writer, first.Again.Writer; a != b && a != "" && b != "" {
 		return said + ", by " + a + " and by " + b
 	}
@@ -117,11 +125,43 @@ func TwinWords(twins []rules.Twin) string {
 // toClose closes the walk: at once when all is accounted for, else with a short
 // form.
 func toClose(s State) (State, []Effect) {
+	s.Selection = Selection{}
+	if row, ok := s.unwrittenRow(); ok && !s.Walk.Warned {
+		s = s.rowOpened(row.RowName)
+		s.Note = Note{Text: s.unwrittenWords() + ": not written yet. Close the walk again to leave it so"}
+		return s.withWalk(func(w *Walk) { w.Warned = true }), nil
+	}
 	if len(asksClose(s)) == 0 {
 		return s.walkLeft(), nil
 	}
 	rec, _ := RecordNamed("walk close")
 	return rec.open(s)
+}
+
+// unwrittenRow is the first row in which something was typed and not written.
+func (s State) unwrittenRow() (WalkRow, bool) {
+	for _, row := range s.Walk.Rows {
+		if s.unwritten(row) {
+			return row, true
+		}
+	}
+	return WalkRow{}, false
+}
+
+func (s State) unwritten(row WalkRow) bool {
+	draft := s.RowDraft(row)
+	return draft != "" && draft != row.Typed
+}
+
+// unwrittenWords names the rows in which something was typed and not written.
+func (s State) unwrittenWords() string {
+	var names []string
+	for _, row := range s.Walk.Rows {
+		if s.unwritten(row) {
+			names = append(names, cmp.Or(row.Title, "any nuc"))
+		}
+	}
+	return strings.Join(names, ", ")
 }
 
 // closed tells whether the form that closes the walk was written by the message.

@@ -1,7 +1,6 @@
 package state
 
 import (
-	"fmt"
 	"maps"
 	"strings"
 
@@ -19,18 +18,25 @@ func (w *Walk) counted() {
 		for _, id := range row.Nucs {
 			nucs[id] = nucs[id] || !row.Open()
 		}
-		if !row.Open() {
-			continue
+		if row.Open() {
+			w.comes(sheet(row.Nuc))
 		}
-		for _, f := range sheet(row.Nuc) {
-			if g, ok := f.(book.CellGiven); ok {
-				w.coming[g.Batch]++
-			}
-		}
+	}
+	for _, id := range w.hidden {
+		w.comes(sheet(id))
 	}
 	w.Nucs = len(nucs)
 	for wrote := range maps.Values(nucs) {
 		w.Done += boolInt(wrote)
+	}
+}
+
+// comes counts the cells that a sheet has for a nuc.
+func (w *Walk) comes(planned []book.Fact) {
+	for _, f := range planned {
+		if g, ok := f.(book.CellGiven); ok {
+			w.coming[g.Batch]++
+		}
 	}
 }
 
@@ -45,20 +51,26 @@ func (w *Walk) Coming(c rules.Closing) int {
 
 // left says what is left of the walk.
 func (w *Walk) left() string {
-	said := []string{"The walk of " + w.Day.Short() + " is closed"}
-	for _, c := range w.Closing {
-		said = append(said, c.String())
+	said := "The walk of " + w.Day.Short() + " is closed"
+	if counts := w.Balance(); counts != "" {
+		said += ": " + counts
 	}
-	return strings.Join(said, ": ") + openWords(w.Nucs-w.Done)
+	return said
 }
 
-func openWords(open int) string {
-	switch open {
-	case 0:
-		return ""
-	case 1:
-		return "; 1 row open"
-	default:
-		return fmt.Sprintf("; %d rows open", open)
+// Balance says what the counts of the walk come to and how many rows are open;
+// "" where there is nothing to say.
+func (w *Walk) Balance() string {
+	var said []string
+	for _, c := range w.Closing {
+		words := c.String()
+		if len(w.Closing) > 1 {
+			words = Goods(w.view, c) + " " + words
+		}
+		said = append(said, words)
 	}
+	if open := w.Nucs - w.Done; open > 0 {
+		said = append(said, counted(open, "row")+" open")
+	}
+	return strings.Join(said, "; ")
 }

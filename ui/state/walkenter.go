@@ -3,6 +3,7 @@ package state
 import (
 	"cmp"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -10,49 +11,49 @@ import (
 	"lidmark/domain/line"
 )
 
-// fewWords is how many words two lines must have alike before it is asked
-// whether one was typed twice: shorter ones are alike in every second nuc.
-const fewWords = 4
-
 // walkEntered is the window after Enter in the line of the walk: it writes and
-// goes on, unless the line makes no sense or one question is to be answered.
+// goes on, unless the line makes no sense or one question is to be answered. A
+// line that makes no sense is marked, so that what is typed next takes its place;
+// Enter again leaves it in its row, unwritten, and goes on.
 func (s State) walkEntered() (State, []Effect) {
 	text := s.Typed(WalkField)
 	row, _ := s.Walk.Row()
 	t := s.walkLine()
+	letters, narrows := s.Walk.narrowing(text)
 	switch {
-	case text == "" || text == row.Typed && !row.Asks && !row.Failed:
+	case narrows:
+		return s.narrowed(letters), nil
+	case text == "" || text == row.Typed && !row.Failed && (!row.Asks || row.Passed.Asks != ""):
+		return s.rowOpened(s.Walk.nextOpen(row.RowName)), nil
+	case !t.OK() && s.Walk.Refused == text:
 		return s.rowOpened(s.Walk.nextOpen(row.RowName)), nil
 	case !t.OK():
+		s = s.WithField(WalkField, s.Field(WalkField).marked())
 		return s.withWalk(func(w *Walk) { w.Refused = text }), nil
-	case s.typedTwice(text):
+	case s.typedTwice(typedRows(text, t.Line)):
 		s.Asked = &Asked{Twice: text, Asks: "Typed twice?", Answers: []Option{{"1", "no, both are right"}, {"2", "strike this one"}}}
 		return s, nil
 	}
 	return s.walkWritten(t)
 }
 
-// typedTwice tells whether the words are those of the row before, and nobody has
-// said that both are right.
-func (s State) typedTwice(text string) bool {
-	w := s.Walk
-	at := w.index(w.At)
-	if at < 1 || len(strings.Fields(text)) < fewWords || w.right[text] {
-		return false
-	}
-	before := w.Rows[at-1]
-	return before.Typed == text && !before.Many() && before.Nuc != w.At.Nuc
+// typedTwice tells whether a nuc has another row in which the same was typed of
+// it. Neighbours of which the same is right are not asked about.
+func (s State) typedTwice(typed []Typed) bool {
+	return slices.ContainsFunc(typed, func(t Typed) bool {
+		return slices.ContainsFunc(s.Walk.Rows, func(row WalkRow) bool {
+			return row.RowName != s.Walk.At && row.By == "" && row.Typed == t.Words && slices.Equal(row.Nucs, t.Nucs)
+		})
+	})
 }
 
 // twiceAnswered is the window after the keeper said whether a line was typed
 // twice.
 func (s State) twiceAnswered(key string) (State, []Effect) {
-	text := s.Asked.Twice
 	s.Asked = nil
 	if key == "2" {
 		return s.WithField(WalkField, Field{}).lineDrafted().says(), nil
 	}
-	s = s.withWalk(func(w *Walk) { w.mayRepeat(text) })
 	return s.walkWritten(s.walkLine())
 }
 
@@ -79,7 +80,15 @@ func (s State) strikes(ids *book.IDs, entries []book.Entry) (all []book.Entry) {
 // walkWords are the words of the line for undo: its nuc and what was typed.
 func (s State) walkWords(row WalkRow) string {
 	text := s.Typed(WalkField)
-	if s.Walk.Says.Of != "" || row.Title == "" {
+	if s.Walk.Says.Of != "" {
+		return text
+	}
+	return rowWords(row, text)
+}
+
+// rowWords are words of a row that name its nucs once.
+func rowWords(row WalkRow, text string) string {
+	if row.Title == "" || row.Many() || strings.HasPrefix(text, row.Title+" ") {
 		return text
 	}
 	return row.Title + " " + text
@@ -87,15 +96,10 @@ func (s State) walkWords(row WalkRow) string {
 
 // walkOn is the walk gone on after its line was given to the book: behind the nuc
 // of which it told, behind the first of several, so that those left out come next.
-// After a line about a nuc that lies before the row it stays in its row, and so
-// does the line for any nuc.
+// After a line that tells of no nuc it stays in its row.
 func (s State) walkOn(typed []Typed) State {
 	row, _ := s.Walk.Row()
 	s = s.WithField(WalkField, Field{}).withoutFields(s.Walk.draft(row.RowName))
-	at := -1
-	if len(row.Nucs) > 0 {
-		at = s.Walk.order(row.Nucs[0])
-	}
 	behind, most := book.NucID{}, -1
 	for _, t := range typed {
 		if len(t.Nucs) == 0 {
@@ -109,7 +113,7 @@ func (s State) walkOn(typed []Typed) State {
 			behind, most = first, order
 		}
 	}
-	if most < at || most < 0 || row.Any() {
+	if most < 0 {
 		return s
 	}
 	return s.withWalk(func(w *Walk) { w.At, w.behind = RowName{Deed: -1}, behind })
@@ -118,8 +122,12 @@ func (s State) walkOn(typed []Typed) State {
 // rowOpened is the walk with a row taken to be typed into: with what stands there
 // unwritten, else with what was written.
 func (s State) rowOpened(name RowName) State {
-	s = s.withWalk(func(w *Walk) { w.At = name })
+	if s.Walk.At != name {
+		s.Asked = nil // nothing was written yet
+	}
+	s = s.withWalk(func(w *Walk) { w.At, w.Passed, w.Refused, w.Warned = name, Passed{}, "", false })
 	if row, ok := s.Walk.Row(); ok {
+		s = s.withWalk(func(w *Walk) { w.Passed = row.Passed })
 		s = s.WithField(WalkField, FieldOf(cmp.Or(s.RowDraft(row), row.Typed)))
 	}
 	return s.focused(FieldNamed(WalkField)).says().rowShown()
@@ -162,7 +170,8 @@ func rowStep(by int) func(State) (State, []Effect) {
 	})
 }
 
-// rowStruck strikes what is written in the row that is typed into.
+// rowStruck strikes what is written in the row that is typed into, and stays there
+// so that it can be typed anew.
 func rowStruck(s State) (State, []Effect) {
 	row, _ := s.Walk.Row()
 	drops := s.unsaid(row)
@@ -171,7 +180,19 @@ func rowStruck(s State) (State, []Effect) {
 	entries := s.strikes(&ids, without(row.entries, drops))
 	s.Pen.IDs, s = ids, s.withoutFailed(drops)
 	s = s.WithField(WalkField, Field{}).lineDrafted()
-	return s.send(Deed{Words: "strike " + row.Title + " " + row.Typed, Entries: entries})
+	s, effects := s.send(Deed{Words: "strike " + rowWords(row, row.Typed), Entries: entries})
+	if len(row.Nucs) > 0 {
+		s = s.withWalk(func(w *Walk) {
+			w.kept = maps.Clone(w.kept)
+			if w.kept == nil {
+				w.kept = map[book.NucID]bool{}
+			}
+			w.kept[row.Nucs[0]] = true
+			w.At = RowName{Nuc: row.Nucs[0]}
+		}).walkRead()
+		s = s.rowOpened(s.Walk.At)
+	}
+	return s, effects
 }
 
 // nothingTyped says why the row cannot be struck.

@@ -26,8 +26,11 @@ var rowKeys = map[string]string{"PageDown": "next row", "Down": "next row", "Pag
 // keyWalk gives a key to the walk, and tells whether that took it.
 func (s State) keyWalk(m Keyed) (next State, effects []Effect, took bool) {
 	name, goes := rowKeys[m.Key]
-	if s.Walk == nil || s.Form != nil || s.Keys || s.Menu != NoMenu || !goes || m.Mods != 0 || s.Focus.Kind == ChoiceRef {
+	if s.Walk == nil || s.Form != nil || s.Keys || s.Menu != NoMenu || m.Mods != 0 || s.Focus.Kind == ChoiceRef {
 		return s, nil, false
+	}
+	if next, effects, took = s.keyPassed(m.Key); took || !goes {
+		return next, effects, took
 	}
 	next, effects = run(s, name)
 	return next, effects, true

@@ -2,7 +2,6 @@ package state
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 	"time"
@@ -18,7 +17,7 @@ import (
 type Typed struct {
 	Nucs  []book.NucID
 	Words string // as it was typed, without the name of a single nuc
-	Back  string // read back in plain words, without bees, stores and temper
+	Back  string // read back in plain words, in the order in which it was typed
 }
 
 // LineSays is what the line of the walk says so far.
@@ -28,6 +27,7 @@ type LineSays struct {
 	Of    string // of whom it tells, where that is not the row it is typed in
 	Next  string // what follows for the nuc
 	After *Nuc   // how its lid would become; nil where nobody can tell
+	Rows  string // whose rows alone Enter shows; "" where it does not
 }
 
 // walkLine reads the line that is typed into the walk.
@@ -35,7 +35,7 @@ func (s State) walkLine() TypedLine {
 	w := s.Walk
 	c := line.Context{
 		View: w.view, Day: w.Day, Part: w.Part, Yard: w.Yard, Planned: w.Before.Sheet(),
-		Named: w.named,
+		Named: w.named, Asked: w.asked,
 	}
 	row, _ := w.Row()
 	for _, e := range row.entries {
@@ -67,9 +67,7 @@ func typedRows(text string, l line.Line) []Typed {
 		back := ""
 		for j, t := range section.Tokens {
 			words[j] = strings.TrimSpace(string(letters[t.From-1 : t.To-1]))
-			if !measured.MatchString(words[j]) {
-				back = listed(back, t.Words)
-			}
+			back = listed(back, t.Words)
 		}
 		if back == "" || len(section.Nucs) != 1 {
 			back = section.Back
@@ -82,12 +80,11 @@ func typedRows(text string, l line.Line) []Typed {
 	return all
 }
 
-// measured are the codes that a row of the walk does not say back: they are read
-// as quickly as they stand there.
-var measured = regexp.MustCompile(`^[sht][0-9]`)
-
 // says is the window with the line of the walk read.
 func (s State) says() State {
+	if letters, narrows := s.Walk.narrowing(s.Typed(WalkField)); narrows {
+		return s.withWalk(func(w *Walk) { w.Says = LineSays{Rows: w.rowsWord(letters)} })
+	}
 	t := s.walkLine()
 	says := LineSays{Line: t}
 	row, _ := s.Walk.Row()

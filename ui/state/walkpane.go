@@ -1,7 +1,8 @@
 package state
 
 import (
-	"math"
+	"slices"
+	"sort"
 
 	"lidmark/ui/scene"
 )
@@ -10,12 +11,13 @@ import (
 type WalkPane struct {
 	Head, Body, Foot scene.Area
 	Letters          scene.Area // the list of letters; empty where it has no room
-	Stacked          bool       // what is read back stands below what is typed
+	Narrow           bool       // there is room for the least alone
 	Planned          bool       // there is room for what was planned
 	Offset           float64    // how far the rows are scrolled
 	Rows             int
 	Current          int     // the row typed into; none: below 0
 	Tall             float64 // its height
+	asking           []int   // rows with a question below them, which are higher
 }
 
 // Measures of the walk, dp.
@@ -23,9 +25,9 @@ const (
 	WalkLine     = 33.0 // a row
 	walkHead     = 80.0 // down to the rule below the heads of the columns
 	walkFoot     = 64.0
-	walkTall     = 86.0 // the row that is typed into
-	walkStacked  = 46.0 // it is higher by, where what is read back stands below
-	walkAsked    = 22.0 // and by, where it asks
+	walkTall     = 128.0 // the row that is typed into
+	walkAsked    = 16.0  // it is higher by, where it asks
+	WalkQuestion = 48.0  // a row is higher by, where its question was passed
 	walkNarrow   = 960.0
 	walkPlanned  = 620.0
 	walkLow      = 280.0  // rows lower than this show fewer about the one typed into
@@ -35,16 +37,20 @@ const (
 // WalkPane is where the walk lies in the layout l.
 func (s State) WalkPane(l Layout) WalkPane {
 	p := WalkPane{Letters: l.Card, Rows: len(s.Walk.Rows), Current: s.Walk.index(s.Walk.At)}
-	p.Stacked, p.Planned = l.Main.W < walkNarrow, l.Main.W >= walkPlanned
+	p.Narrow, p.Planned = l.Main.W < walkNarrow, l.Main.W >= walkPlanned
 	p.Head, p.Body = cutTop(l.Main, walkHead)
 	p.Foot = scene.Area{X: l.Main.X, Y: l.Main.Bottom() - walkFoot, W: l.Main.W, H: walkFoot}
 	p.Body.H = max(0, p.Foot.Y-p.Body.Y)
 	p.Tall = walkTall
-	if p.Stacked {
-		p.Tall += walkStacked
-	}
-	if s.Asked != nil {
+	if _, passing := s.Passing(); s.Asked != nil || passing {
 		p.Tall += walkAsked
+	}
+	if s.Walk.Asking > 0 {
+		for i, row := range s.Walk.Rows {
+			if row.Passed.Asks != "" && i != p.Current {
+				p.asking = append(p.asking, i)
+			}
+		}
 	}
 	p.Offset = min(s.Scroll[RecordPlace], p.most())
 	return p
@@ -52,7 +58,8 @@ func (s State) WalkPane(l Layout) WalkPane {
 
 // Y is where a row begins, from the top of the first one.
 func (p WalkPane) Y(row int) float64 {
-	y := float64(row) * WalkLine
+	asking, _ := slices.BinarySearch(p.asking, row)
+	y := float64(row)*WalkLine + float64(asking)*WalkQuestion
 	if p.Current >= 0 && row > p.Current {
 		y += p.Tall - WalkLine
 	}
@@ -60,12 +67,7 @@ func (p WalkPane) Y(row int) float64 {
 }
 
 // H is how high a row is.
-func (p WalkPane) H(row int) float64 {
-	if row == p.Current {
-		return p.Tall
-	}
-	return WalkLine
-}
+func (p WalkPane) H(row int) float64 { return p.Y(row+1) - p.Y(row) }
 
 // All is the height of all rows.
 func (p WalkPane) All() float64 { return p.Y(p.Rows) }
@@ -74,15 +76,8 @@ func (p WalkPane) most() float64 { return max(0, p.All()-p.Body.H) }
 
 // Shown are the rows that show, the first and the one behind the last.
 func (p WalkPane) Shown() (from, to int) {
-	at := func(y float64) int {
-		if p.Current >= 0 && y > p.Y(p.Current)+p.Tall {
-			y -= p.Tall - WalkLine
-		} else if p.Current >= 0 && y > p.Y(p.Current) {
-			return p.Current
-		}
-		return int(math.Floor(y / WalkLine))
-	}
-	return max(0, at(p.Offset)), min(p.Rows, at(p.Offset+p.Body.H)+1)
+	above := func(y float64) int { return sort.Search(p.Rows, func(i int) bool { return p.Y(i+1) > y }) }
+	return above(p.Offset), min(p.Rows, above(p.Offset+p.Body.H)+1)
 }
 
 // rowShown is the walk scrolled so that the row typed into is in sight, and rows
@@ -98,6 +93,7 @@ func (s State) rowShown() State {
 	}
 	s = s.within(RecordPlace, p.Offset, p.Y(p.Current)-before, before+p.Tall+behind, p.Body.H)
 	off := s.Scroll[RecordPlace]
-	whole := min(math.Ceil(off/WalkLine)*WalkLine, p.Y(p.Current)) // a whole row begins at the top
+	top := sort.Search(p.Current, func(i int) bool { return p.Y(i) >= off }) // a whole row begins at the top
+	whole := p.Y(top)
 	return s.scrolled(RecordPlace, whole-off)
 }

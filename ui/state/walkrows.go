@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/line"
@@ -31,6 +32,8 @@ type WalkRow struct {
 	Failed  bool   // the book did not take it
 	Asks    bool   // it does not fit the book, and nobody has said why
 	Twice   bool   // somebody typed it before
+	Passed  Passed // its question, where it asks and was passed
+	SameAs  string // the neighbour before it with the same words
 
 	entries []book.Entry
 	like    book.NucID // the nuc whose lid is that of the row
@@ -68,7 +71,7 @@ type rowMaker struct {
 }
 
 // rows are the rows of the walk as the book stands.
-func (w *Walk) rows(pen Pen) []WalkRow {
+func (w *Walk) rows(pen Pen, now time.Time) []WalkRow {
 	m := rowMaker{
 		Walk: w, counts: map[book.EntryID]bool{}, told: map[book.EntryID]bool{},
 		under: entriesOf(pen.Sent), failed: entriesOf(pen.Failed), again: map[book.EntryID]bool{},
@@ -84,7 +87,26 @@ func (w *Walk) rows(pen Pen) []WalkRow {
 		m.deed(d)
 	}
 	m.others(pen.Writer)
-	return m.ordered()
+	rows := m.ordered()
+	for i, row := range rows {
+		if row.Asks && !row.Failed {
+			rows[i].Passed = w.askedAgain(row, pen, now, nil).Passed
+		}
+		if i > 0 && row.sameWords(rows[i-1]) {
+			rows[i].SameAs = rows[i-1].Title
+		}
+	}
+	return rows
+}
+
+// fewWords is how many words two neighbours must have alike before the later one
+// says so: shorter ones are alike in every second nuc.
+const fewWords = 4
+
+// sameWords tells whether a row says of one nuc what the row before says of
+// another.
+func (r WalkRow) sameWords(before WalkRow) bool {
+	return !r.Many() && !before.Many() && r.Nuc != before.Nuc && r.Typed == before.Typed && len(strings.Fields(r.Typed)) >= fewWords
 }
 
 func entriesOf(deeds []Deed) map[book.EntryID]bool {
@@ -115,7 +137,7 @@ func (m rowMaker) deed(d Deed) {
 	part := 0
 	for _, e := range d.Entries {
 		part = partOf(d.Typed, part, e.Fact)
-		if m.counts[e.ID] && part < len(rows) {
+		if _, strikes := e.Fact.(book.Struck); m.counts[e.ID] && part < len(rows) && !strikes {
 			m.told[e.ID] = true
 			m.take(&rows[part], e)
 		}
@@ -223,18 +245,24 @@ func listed(a, b string) string {
 // ordered are the rows in walking order: what was written of several nucs before
 // the first of them, what was written of one, and what is open.
 func (m rowMaker) ordered() []WalkRow {
-	nucs := m.Before.In(m.Yard)
-	rows := make([]WalkRow, 0, len(nucs))
+	rows := make([]WalkRow, 0, len(m.nucs))
+	m.hidden = nil
 	rows = append(rows, m.titled(m.many[book.NucID{}])...)
-	for i, n := range nucs {
+	for i, n := range m.nucs {
 		id := n.Nuc.Nuc
+		if !m.shows(n.Nuc) {
+			if len(m.of[id]) == 0 && !m.covered[id] {
+				m.hidden = append(m.hidden, id)
+			}
+			continue
+		}
 		rows = append(rows, m.titled(m.many[id])...)
 		own := m.of[id]
 		for _, row := range own {
 			row.Title, row.Planned, row.Asks = n.Name, m.plan[id], m.asks(id)
 			rows = append(rows, row)
 		}
-		if len(own) == 0 && !m.covered[id] && (m.All || m.plan[id] != "") {
+		if len(own) == 0 && !m.covered[id] && (m.All || m.plan[id] != "" || m.kept[id]) {
 			rows = append(rows, WalkRow{RowName: RowName{Nuc: id}, Nucs: m.ids[i : i+1 : i+1], Title: n.Name, Planned: m.plan[id]})
 		}
 	}
@@ -283,12 +311,11 @@ func (w *Walk) index(name RowName) int {
 
 func (w *Walk) has(name RowName) bool { return w.index(name) >= 0 }
 
-// nextOpen is the next open row behind a row, from the first one on where there
-// is none; the line for any nuc when all are written.
+// nextOpen is the next open row behind a row, from the first one on where the row
+// is none of the walk; the line for any nuc when all behind it are written.
 func (w *Walk) nextOpen(name RowName) RowName {
-	at := w.index(name)
-	for i := range w.Rows {
-		if row := w.Rows[(at+1+i)%len(w.Rows)]; row.Open() && !row.Any() {
+	for _, row := range w.Rows[w.index(name)+1:] {
+		if row.Open() && !row.Any() {
 			return row.RowName
 		}
 	}

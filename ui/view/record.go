@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"strings"
 
 	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
@@ -44,7 +45,9 @@ func (p *sheet) record() {
 
 // columns shares the width out.
 func (d *recordDraw) columns() {
-	const lid, name, plan, typed, readsBack = 38.0, 60.0, 112.0, 262.0, 0.49
+	// The line has room for the longest command, the plan what is free beside it.
+	const lid, name, plan, least, most, line, readsBack = 38.0, 60.0, 112.0, 262.0, 400.0, 700.0, 0.46
+	typed := min(max(d.area.W-line, least), most)
 	d.lid, d.name, d.plan, d.typed = d.area.X+lid, d.area.X+name, d.area.X+plan, d.area.X+typed
 	if !d.Planned {
 		d.typed = d.plan
@@ -79,14 +82,18 @@ func (d recordDraw) head() {
 // types, and the choice of all nucs, as far as there is room.
 func (d recordDraw) title(x, end, y float64) {
 	const word, gap = "all nucs", 20.0
-	title, f := "The walk of "+d.w.Day.Short(), ink(16).semi()
+	rows := ""
+	if len(d.w.Stands) > 0 {
+		rows = ", rows " + strings.Join(d.w.Stands, " ")
+	}
+	title, f := "The walk of "+d.w.Day.Short()+rows, ink(16).semi()
 	chips := 16.0
 	for _, c := range partChips {
 		chips += d.width(c.command, ink(13).semi()) + 25
 	}
 	all := d.width(word, ink(13).semi()) + gap
 	if x+d.width(title, f)+chips+all > end {
-		title = d.w.Day.Short()
+		title = d.w.Day.Short() + rows
 	}
 	if x+d.width(title, f)+chips+all <= end {
 		d.link(end-all+gap, y, word, ink(13).as(scene.Pen), "all nucs", d.w.All)
@@ -100,6 +107,9 @@ func (d recordDraw) title(x, end, y float64) {
 	if from := x + 16; said != "" && from+d.width(said, ink2(13)) < end {
 		x = d.text(from, y, said, ink2(13))
 		d.command(target(scene.Area{X: from, Y: y - 14, W: x - from, H: 20}), "reader")
+	}
+	if asks := "who reads aloud?"; d.w.Reader == "" && d.s.Readers() && x+16+d.width(asks, ink(13)) < end {
+		d.link(x+16, y, asks, ink(13).as(scene.Pen), "reader", false)
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"lidmark/domain/book"
 	"lidmark/domain/line"
 	"lidmark/domain/rules"
 	"lidmark/ui/scene"
@@ -19,7 +20,7 @@ func (d recordDraw) closing() {
 	button := a.Right() - state.Edge - d.width("Close the walk", ink(14).medium()) - 28
 	d.button(button, a.Y+14, "Close the walk", "close walk", false)
 	end := button - 14
-	wide := !d.Stacked
+	wide := !d.Narrow
 	if open := d.openWords(); wide && open != "" {
 		end = d.right(end, a.Y+37, open, ink2(13)) - 20
 	}
@@ -76,7 +77,7 @@ func (d recordDraw) count(c rules.Closing, x, end float64) {
 		at = d.fit(at, y+22, fmt.Sprintf("and %s more", plural(n, "count", "counts")), ink2(13), end) + 14
 	}
 	words := d.likely(c)
-	if d.Stacked && d.openWords() != "" {
+	if d.Narrow && d.openWords() != "" {
 		words = d.openWords()
 	}
 	d.fit(at, y+22, words, ink2(13), end)
@@ -88,12 +89,20 @@ func becameWords(c rules.Closing, coming int) string {
 	for _, part := range []struct {
 		n    int
 		word string
-	}{{c.Placed, "placed"}, {c.Caged, "caged"}, {c.Culled, "culled"}, {c.Dropped, "dropped"}, {c.Back, "back"}, {coming, "to come"}} {
+	}{{c.Placed, "placed"}, {c.Caged, "caged"}, {c.Culled, "culled"}, {c.Dropped, "dropped"}, {c.Back, "back"}, {coming, goodsWord(c, coming) + " to come"}} {
 		if part.n > 0 {
 			all = append(all, fmt.Sprint(part.n, " ", part.word))
 		}
 	}
 	return strings.Join(all, ", ")
+}
+
+// goodsWord is the word for so many of the goods of a count.
+func goodsWord(c rules.Closing, n int) string {
+	if n == 1 {
+		return strings.TrimSuffix(c.What.String(), "s")
+	}
+	return c.What.String()
 }
 
 func missingWords(m int) string {
@@ -132,6 +141,9 @@ func (d recordDraw) squares(c rules.Closing, coming int, x, y, end float64) floa
 
 // likely names the nucs that probably got one.
 func (d recordDraw) likely(c rules.Closing) string {
+	if d.w.Done < d.w.Nucs && d.s.Form == nil {
+		return "" // most of them come with the rows that are open
+	}
 	var names []string
 	for _, id := range c.Likely {
 		names = append(names, d.s.Reading().View.Nuc(id).Name)
@@ -157,15 +169,19 @@ func (d recordDraw) openWords() string {
 	}
 	add(d.w.Nucs-d.w.Done, "row", "rows")
 	add(d.w.Asking, "question", "questions")
-	missing := 0
-	for _, c := range d.w.Closing {
-		missing += max(0, c.Missing()-d.w.Coming(c))
+	for _, what := range []book.Goods{book.Cells, book.Virgins, book.Queens, book.Cages} {
+		missing := 0
+		for _, c := range d.w.Closing {
+			if c.What == what {
+				missing += max(0, c.Missing()-d.w.Coming(c))
+			}
+		}
+		add(missing, strings.TrimSuffix(what.String(), "s"), what.String())
 	}
-	add(missing, "cell", "cells")
 	if len(said) > 0 {
 		said[len(said)-1] += " open"
 	}
-	add(len(d.w.Twins), "line twice", "lines twice")
+	add(state.TwinNucs(d.w.Twins), "nuc typed twice", "nucs typed twice")
 	return strings.Join(said, ", ")
 }
 

@@ -16,15 +16,13 @@ const lineSize = 20.0
 // what it reads back as, what follows, and the lid as it would become.
 func (d recordDraw) current(row state.WalkRow, a scene.Area) {
 	frame := scene.Rect{Area: scene.Area{X: a.X + 8, Y: a.Y + 2, W: a.W - 16, H: a.H - 4}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5)}
-	if d.s.Asked != nil {
+	asked, asks := d.question()
+	if asks {
 		frame.Fill, frame.Stroke = scene.ActTint, stroke(scene.Act, 1.5)
 	}
 	d.add(frame)
 	d.subject(row, a.Y+state.WalkLine/2)
-	field := scene.Area{X: d.typed - 10, Y: a.Y + 7, W: d.back - 18 - d.typed, H: 40}
-	if d.Stacked {
-		field.W = d.after - 30 - field.X
-	}
+	field := scene.Area{X: d.typed - 10, Y: a.Y + 7, W: d.after - 20 - d.typed, H: 40}
 	says := d.w.Says
 	wrong := len(says.Line.Mistakes) > 0 && (d.w.Refused == d.s.Typed(state.WalkField) || !d.stillTyping(says.Line.Mistakes[0]))
 	d.input(field, state.WalkField, fieldLook{size: lineSize, weight: scene.SemiBold, wrong: wrong})
@@ -32,17 +30,19 @@ func (d recordDraw) current(row state.WalkRow, a scene.Area) {
 		d.add(d.becomes(says.After, at(d.after, a.Y+state.WalkLine/2+6), 28))
 	}
 	switch {
-	case d.s.Asked != nil:
-		d.asked(scene.Area{X: field.X + 10, Y: field.Bottom(), W: d.after - field.X - 10, H: a.Bottom() - field.Bottom()})
-		if d.Stacked {
+	case asks:
+		d.asked(asked, scene.Area{X: field.X + 10, Y: field.Bottom(), W: d.after - field.X - 10, H: a.Bottom() - field.Bottom()})
+		return
+	case len(says.Line.Mistakes) > 0:
+		if d.mistake(says.Line.Mistakes[0], field, wrong) > 1 {
 			return
 		}
-	case len(says.Line.Mistakes) > 0:
-		d.mistake(says.Line.Mistakes[0], field, wrong)
 	case says.Line.Trouble != "":
 		d.wrap(field.X+10, field.Bottom()+20, sentence(says.Line.Trouble), ink(13).as(scene.Act), d.after-field.X-10, 2)
+	case says.Rows != "":
+		d.fit(d.typed, field.Bottom()+28, "Enter shows "+says.Rows, ink(14), d.leaderEnd())
 	case d.s.Typed(state.WalkField) == "":
-		d.fit(d.typed, field.Bottom()+21, lineHint(row), ink2(13), d.leaderEnd())
+		d.wrap(d.typed, field.Bottom()+28, lineHint(row), ink2(14), d.leaderEnd()-d.typed, 2)
 	default:
 		d.leaders(field)
 	}
@@ -52,9 +52,12 @@ func (d recordDraw) current(row state.WalkRow, a scene.Area) {
 // lineHint says what can be typed into a row.
 func lineHint(row state.WalkRow) string {
 	if row.Any() {
-		return "which nuc? A3 e s5, or several: A1-A10 c4 s4"
+		return "which nuc? A3 e s5, or several: A1-A10 c4 s4, or done as written, except A3; a letter alone, like D, shows its rows alone"
 	}
-	return "what was seen and done, like q e b4 s6 /, or done for what was planned"
+	if row.Planned == "" {
+		return "what was seen and done, like q e b4 s6 /"
+	}
+	return "what was seen and done, like q e b4 s6 /, or done for what was planned and can be ticked off"
 }
 
 // reading writes what the line reads back as, what follows, and what Enter does.
@@ -65,37 +68,25 @@ func (d recordDraw) reading(row state.WalkRow, a scene.Area) {
 		back = says.Of + ": " + back
 	}
 	next := ""
-	ready := d.s.Asked == nil && says.Line.Wrong() == ""
+	ready := says.Line.Wrong() == ""
 	if says.Next != "" && ready {
 		next = "next: " + says.Next
 	}
-	if d.Stacked {
-		y, end := a.Bottom()-36, d.after-30
-		d.fit(d.typed, y, back, ink(14), end)
-		if ready {
-			end = d.right(end, y+20, d.enterWords(row), ink(13).medium().as(scene.Pen)) - 12
-		}
-		d.fit(d.typed, y+20, next, ink2(14), end)
-		return
-	}
-	y := d.wrap(d.back, a.Y+24, back, ink(14), d.after-24-d.back, 2)
-	end := d.after - 24
-	if from := d.hint(row, a, ready); y > a.Y+50 {
-		end = from - 12
-	}
-	d.fit(d.back, y, next, ink2(14), end)
+	end := d.after - 34
+	d.fit(d.typed, a.Bottom()-34, back, ink(14), end)
+	d.fit(d.typed, a.Bottom()-12, next, ink2(14), d.hint(row, a, ready)-12)
 }
 
 // hint writes at the row's foot what Enter does once the line is ready, and how a
 // line is struck, and gives where that begins.
 func (d recordDraw) hint(row state.WalkRow, a scene.Area, ready bool) float64 {
 	if !ready {
-		return d.after - 24
+		return d.after - 34
 	}
-	y := a.Bottom() - 11
-	x := d.right(d.after-24, y, d.enterWords(row), ink(13).medium().as(scene.Pen))
+	y := a.Bottom() - 12
+	x := d.right(d.after-34, y, d.enterWords(row), ink(13).medium().as(scene.Pen))
 	const word = "strike  Alt+X"
-	if from := x - 24 - d.width(word, ink(13)); !row.Open() && from > d.back {
+	if from := x - 24 - d.width(word, ink(13)); !row.Open() && from > d.typed {
 		d.link(from, y, word, ink(13).as(scene.Pen), "strike row", false)
 		x = from
 	}
@@ -158,17 +149,8 @@ func (d recordDraw) leaders(field scene.Area) {
 	}
 }
 
-// leaderEnd is where the words below the field must end: before what Enter does,
-// and before what is read back where that takes more than one line.
-func (d recordDraw) leaderEnd() float64 {
-	switch {
-	case d.Stacked:
-		return d.after - 34
-	case d.width(d.w.Says.Back, ink(14)) > d.after-24-d.back:
-		return d.back - 12
-	}
-	return d.after - 24 - d.width("Enter  strike and write anew", ink(13).medium()) - 20
-}
+// leaderEnd is where the words below the field must end.
+func (d recordDraw) leaderEnd() float64 { return d.after - 34 }
 
 func (d recordDraw) leader(from, to scene.Point) {
 	path := []scene.Point{from, at(from.X, from.Y+4), at(to.X, to.Y-4), to}
@@ -185,8 +167,9 @@ func (d recordDraw) stillTyping(m line.Mistake) bool {
 	return d.s.InField() == state.WalkField && f.Caret == n && m.Column >= n-1 && !strings.HasSuffix(f.Text, " ")
 }
 
-// mistake writes below its place what is wrong and what to do.
-func (d recordDraw) mistake(m line.Mistake, field scene.Area, wrong bool) {
+// mistake writes below its place what is wrong and what to do, and gives how many
+// lines that takes.
+func (d recordDraw) mistake(m line.Mistake, field scene.Area, wrong bool) (lines int) {
 	f := ink2(13)
 	if wrong {
 		f = ink(13).semi().as(scene.Act)
@@ -196,24 +179,33 @@ func (d recordDraw) mistake(m line.Mistake, field scene.Area, wrong bool) {
 	d.add(scene.Line{From: at(x+5, top-9), To: at(x+5, top+13), Stroke: stroke(f.role, 1.5)})
 	all := m.What + "; " + m.Do
 	room := d.after - 34 - d.typed
-	if d.Stacked {
-		d.wrap(d.typed, top+28, all, f, room, 1)
-		return
+	if d.width(all, f) > room {
+		d.wrap(d.typed, top+28, all, f, room, 3)
+		return 3
 	}
 	from := min(x, max(d.typed, d.after-34-d.width(all, f)))
 	d.fit(from, top+28, all, f, d.after-34)
+	return 1
 }
 
-// asked draws the question that waits, in the row that asks it.
-func (d recordDraw) asked(a scene.Area) {
-	asked := d.s.Asked
+// question is the question that waits in the row that is typed into: of its line,
+// or one that was passed and is asked again.
+func (d recordDraw) question() (q state.Passed, waits bool) {
+	if a := d.s.Asked; a != nil {
+		return state.Passed{Asks: a.Asks, Answers: a.Answers}, true
+	}
+	return d.s.Passing()
+}
+
+// asked draws it with its keys.
+func (d recordDraw) asked(q state.Passed, a scene.Area) {
 	f := ink(14).bold().as(scene.Act)
-	y := d.wrap(a.X, a.Y+19, sentence(asked.Asks), f, a.W, 2)
+	y := d.wrap(a.X, a.Y+19, sentence(q.Asks), f, a.W, 2)
 	const high = 27.0
-	end := d.answers(asked.Answers, a.X, y-12, a.W, high)
+	end := d.answers(q.Answers, a.X, y-12, a.W, high)
 	said := "one key; Enter leaves it open"
-	if asked.Twice != "" {
-		said = "the same words, one after the other"
+	if d.s.Asked != nil && d.s.Asked.Twice != "" {
+		said = "the same of the same nuc"
 	}
 	if end.X+d.width(said, ink2(13)) < a.Right() {
 		d.right(a.Right(), end.Y+17, said, ink2(13))

@@ -40,6 +40,7 @@ func (d recordDraw) row(row state.WalkRow, a scene.Area) {
 	}
 	d.fit(d.typed, y+5, row.Typed, f, d.back-16)
 	d.readBack(row, y)
+	d.passed(row, a)
 	d.lidAfter(row, y)
 }
 
@@ -78,8 +79,10 @@ func (d recordDraw) subject(row state.WalkRow, y float64) {
 		d.add(d.plainLid(n, at(d.lid, y), 24))
 	}
 	d.fit(d.name, y+5, row.Title, ink(15).bold(), end)
-	if d.Planned {
-		d.fit(d.plan, y+5, row.Planned, ink2(14), d.typed-12)
+	if d.Planned && row.RowName == d.w.At {
+		d.wrap(d.plan, y+5, row.Planned, ink2(14), d.typed-16-d.plan, 4)
+	} else if d.Planned {
+		d.twoLines(d.plan, y, row.Planned, ink2(14), d.typed-12)
 	}
 }
 
@@ -121,7 +124,36 @@ func (d recordDraw) readBack(row state.WalkRow, y float64) {
 	if row.Under {
 		end = d.right(end, y+5, "saving …", ink3(13)) - 10
 	}
-	d.fit(d.back, y+5, d.backWords(row), f, end)
+	words := d.backWords(row)
+	if like := "the same words as " + row.SameAs; row.SameAs != "" && d.back+d.width(words, f)+24+d.width(like, ink3(13)) < end {
+		d.right(end, y+5, like, ink3(13))
+	}
+	d.twoLines(d.back, y, words, f, end)
+}
+
+// twoLines writes a text about y, in smaller letters on two lines where one is
+// too short for it.
+func (d recordDraw) twoLines(x, y float64, words string, f font, end float64) {
+	if x+d.width(words, f) <= end {
+		d.fit(x, y+5, words, f, end)
+		return
+	}
+	f.size = 12.5
+	d.wrap(x, y-3, words, f, end-x, 2)
+}
+
+// passed writes below a row the question that was passed in it, its keys pale.
+func (d recordDraw) passed(row state.WalkRow, a scene.Area) {
+	if row.Passed.Asks == "" {
+		return
+	}
+	y := a.Y + state.WalkLine + 15
+	d.fit(d.typed, y, sentence(row.Passed.Asks), ink(13).semi().as(scene.Act), d.after-24)
+	x := d.typed
+	for _, o := range row.Passed.Answers {
+		x = d.fit(x, y+21, o.Value+"  "+o.Word, ink3(13), d.after-24) + 16
+	}
+	d.fit(x, y+21, "open in the book; open the row to answer", ink2(13), d.after-24)
 }
 
 // lidAfter draws the lid as it stands with what was written.
