@@ -73,7 +73,9 @@ func (s State) leave() State {
 		s.Menu = NoMenu
 	case s.Sheet:
 		s.Sheet = false
-	case s.Focus != scene.Ref{} && s.Fill == NoFill:
+	case s.Fill != NoFill:
+		s = s.givenBack() // what lies behind it is out of sight
+	case s.Focus != scene.Ref{}:
 		s.Focus = scene.Ref{}
 	case s.Typing || s.Filter != "":
 		s = s.filtered("")
@@ -81,8 +83,6 @@ func (s State) leave() State {
 		s = s.trailed()
 	case s.Selection.Len() > 0 || !s.Ring.IsZero():
 		s.Selection, s.Ring = Selection{}, book.Subject{}
-	case s.Fill != NoFill:
-		s = s.givenBack()
 	case s.Room == Yard && s.Pane != Split:
 		s.Pane = Split
 	}

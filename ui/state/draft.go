@@ -7,6 +7,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 )
 
 // Draft is what is typed and not written, of one book, and where it was typed.
@@ -20,6 +21,7 @@ type Draft struct {
 	Day    calendar.Day      `json:"day,omitzero"`   // of the walk
 	Room   Room              `json:"room,omitzero"`
 	Fill   Fill              `json:"fill,omitzero"`
+	Number string            `json:"number,omitzero"` // the name of the one chosen in My numbers
 	FillOf book.Subject      `json:"fillOf,omitzero"`
 	Unsaid []Unsaid          `json:"unwritten,omitzero"` // what the book has not taken
 }
@@ -59,6 +61,9 @@ func (s State) Draft() Draft {
 		}
 		d.Fields[name] = f.Text
 	}
+	if s.Number != 0 {
+		d.Number = s.Number.String()
+	}
 	switch {
 	case s.Form != nil:
 		d.Form, d.Of = s.Form.Record, subjects(s.Form.Of)
@@ -77,11 +82,19 @@ func (s State) typedSince(before State) bool {
 		return false
 	}
 	sameText := func(f, g Field) bool { return f.Text == g.Text }
-	return !maps.EqualFunc(s.Fields, before.Fields, sameText) || s.formName() != before.formName() ||
+	return !maps.EqualFunc(s.Fields, before.Fields, sameText) || !s.Form.same(before.Form) ||
 		!slices.EqualFunc(s.Pen.Failed, before.Pen.Failed, sameDeed) || !slices.EqualFunc(s.Pen.Sent, before.Pen.Sent, sameDeed)
 }
 
 func sameDeed(d, e Deed) bool { return d.Number == e.Number }
+
+// same tells whether two forms are of one record about the same things.
+func (f *Form) same(g *Form) bool {
+	if f == nil || g == nil {
+		return f == g
+	}
+	return f.Record == g.Record && slices.Equal(subjects(f.Of), subjects(g.Of))
+}
 
 func (s State) formName() string {
 	if s.Form == nil {
@@ -102,6 +115,9 @@ func (s State) drafted(d Draft) State {
 	s.Room = min(d.Room, roomCount-1)
 	if filled := d.Fill == LateFill || d.Fill == BatchFill; filled && known(d.FillOf) {
 		s.Fill, s.FillOf = d.Fill, d.FillOf
+	}
+	if k, ok := practice.ByName(d.Number); ok {
+		s.Number = k
 	}
 	for name, text := range d.Fields {
 		s = s.WithField(name, FieldOf(text))

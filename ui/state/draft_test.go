@@ -226,3 +226,29 @@ func FuzzDraft(f *testing.F) {
 		}
 	})
 }
+
+// TestTheSameFormAboutAnotherNucIsKept: what comes back is about the nuc that it
+// was about last.
+func TestTheSameFormAboutAnotherNucIsKept(t *testing.T) {
+	w := onFile(t).run("yard")
+	w.tap(w.ref("A1"), 0).run("look")
+	w.tap(w.ref("A2"), 0).run("look")
+	all := w.drafts()
+	got := w.back(all[len(all)-1])
+	if got.Form == nil || !got.Form.Of.Has(w.nuc("A2").Nuc.Nuc.Subject()) {
+		t.Errorf("back is the form %+v", got.Form)
+	}
+}
+
+// TestAHalfTypedNumberIsKeptWithItsName: it is the value of that number.
+func TestAHalfTypedNumberIsKeptWithItsName(t *testing.T) {
+	w := onFile(t).run("numbers").press("Down").write("18")
+	all := w.drafts()
+	if len(all) == 0 {
+		t.Fatal("nothing was kept")
+	}
+	got := w.back(all[len(all)-1])
+	if got.Number == 0 || got.Number != w.Number || got.Typed(state.NumberField) != "18" || got.InField() != state.NumberField {
+		t.Errorf("back is %v with %q, the keys go to %q", got.Number, got.Typed(state.NumberField), got.InField())
+	}
+}

@@ -52,3 +52,22 @@ func TestABookReadAnewKeepsWhatIsLookedAt(t *testing.T) {
 		t.Errorf("%+v, want %+v", w.InBook, before)
 	}
 }
+
+// TestEscLeavesWhatFillsTheRoomFirst: what lies behind it is as it was.
+func TestEscLeavesWhatFillsTheRoomFirst(t *testing.T) {
+	w := start(t).run("yard")
+	w.tap(w.ref("A1"), 0).press("F", state.Ctrl).write("A").press("Enter").run("other book")
+	if w.press("Escape"); w.Fill != state.NoFill || w.Filter != "A" || w.chosen() != "A1" {
+		t.Errorf("fill %v, filter %q, chosen %s", w.Fill, w.Filter, w.chosen())
+	}
+}
+
+// TestTheFilterTakesKeysOnlyWhereItIs: not behind a walk, nor while a field has
+// them.
+func TestTheFilterTakesKeysOnlyWhereItIs(t *testing.T) {
+	w := inTheEvening(t, yardOfTheEvening()).press("Escape").run("yard").press("F", state.Ctrl).write("A")
+	w.press("I", state.Alt).write("n c4").press("BackSpace")
+	if w.Typing || w.Filter != "A" || w.Typed(state.WalkField) != "n c" {
+		t.Errorf("typing %v, filter %q, the line %q", w.Typing, w.Filter, w.Typed(state.WalkField))
+	}
+}

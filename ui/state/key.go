@@ -23,7 +23,7 @@ func (s State) key(m Keyed) (State, []Effect) {
 	if s.Asked != nil && m.Key != "Escape" {
 		return s.keyAsked(m)
 	}
-	if s.Typing && m.Mods&(Ctrl|Alt) == 0 && m.Key != "Escape" {
+	if s.Typing && s.InField() == "" && m.Mods&(Ctrl|Alt) == 0 && m.Key != "Escape" {
 		return s.keyFilter(m), nil
 	}
 	if next, effects, took := s.keyWalk(m); took {

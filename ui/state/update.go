@@ -12,6 +12,9 @@ import (
 func Update(s State, m Msg) (State, []Effect) {
 	next, effects := s.update(m)
 	next, more := next.penNamed()
+	if next.Room != s.Room || next.Fill != s.Fill {
+		next.Typing = next.Typing && next.Room == Yard && next.Fill == NoFill
+	}
 	next, effects = next.walked(s).turnedPage().carded(s), append(effects, more...)
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
 		next = next.scrolled(CardPlace, -off)
