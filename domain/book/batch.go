@@ -99,6 +99,18 @@ func (b *Batch) Left() int {
 // still be given.
 func (b *Batch) Unplaced() int { return b.Left() + max(0, b.Along-b.placed()) }
 
+// Living is how many of its cells are not known to be lost: together, on the way,
+// in nucs, caged or out. Culled, dead and dropped ones are lost.
+func (b *Batch) Living() int {
+	n := b.Unplaced() + len(b.Caged) + b.Out
+	for _, g := range b.Given {
+		if !g.Virgin {
+			n++
+		}
+	}
+	return n
+}
+
 // gone counts the cells that are no longer together, each once.
 func (b *Batch) gone() int {
 	return b.Culled + b.Out + b.Dead + len(b.Caged) + max(b.placed(), b.Along)

@@ -4,6 +4,7 @@ import (
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/rules"
 )
 
 // Life is one queen of a batch in a nuc: until when she was there, zero while
@@ -37,6 +38,16 @@ func (r *Reading) readLives(batch book.BatchID) Lives {
 		all = append(all, l)
 	}
 	return all
+}
+
+// WithoutNuc is how many cells of a batch no nuc is ready for, once they are capped.
+func (r *Reading) WithoutNuc(batch book.BatchID) int {
+	for _, f := range r.Findings {
+		if f.Rule == rules.NobodyReady && f.Of == batch.Subject() {
+			return int(f.Amount)
+		}
+	}
+	return 0
 }
 
 // Alive is how many had not been lost by t.

@@ -81,7 +81,12 @@ func (f *flow) expected(at time.Time, rate practice.Key, c stageLook) {
 // expectedOf adds what is left where the rate is asked of so many of the stage
 // before; the others are sure to come through.
 func (f *flow) expectedOf(at time.Time, rate practice.Key, asked float64, c stageLook) {
-	sure := f.last() - asked
+	f.expectedFrom(at, rate, f.last()-asked, asked, c)
+}
+
+// expectedFrom adds what is left by a rate of those asked, besides those that are
+// sure.
+func (f *flow) expectedFrom(at time.Time, rate practice.Key, sure, asked float64, c stageLook) {
 	n := asked
 	if rate != 0 {
 		n, f.spread = link{f.numbers.Get(rate), f.luck(rate)}.of(asked, f.spread)
@@ -156,12 +161,29 @@ func (f *flow) inTheBuilder() {
 func (f *flow) inNucs(emerges time.Time) {
 	lives := f.r.Lives(f.b.Batch)
 	if emerges.After(f.now) {
-		f.expected(emerges, practice.EmergedOfCells, look(scene.Virgin, "emerge", "virgins"))
+		f.expectedFrom(emerges, practice.EmergedOfCells, 0, f.living(), look(scene.Virgin, "emerge", "virgins"))
 	} else {
 		f.counted(emerges, lives.Alive(emerges), look(scene.Virgin, "emerged", "virgins"))
 	}
 	f.laying(emerges, lives)
 	f.s.ends = f.after(f.s.stages[len(f.s.stages)-1].at, practice.ReadyAfterFirstEgg)
+}
+
+// living is how many of the last stage's cells can emerge: what was culled, dropped
+// or found dead since cannot.
+func (f *flow) living() float64 {
+	return max(0, f.last()-float64(f.b.Cells()-f.b.Living()))
+}
+
+// shareInNucs is the share of the living cells that are in nucs, or for which there
+// is one: who stays in a cage does not lay.
+func (f *flow) shareInNucs() float64 {
+	living := f.b.Living()
+	if living == 0 {
+		return 1
+	}
+	without := len(f.b.Caged) + f.b.Out + f.r.WithoutNuc(f.b.Batch)
+	return float64(max(0, living-without)) / float64(living)
 }
 
 // laying are the stages from the look for eggs on.
@@ -171,11 +193,14 @@ func (f *flow) laying(emerges time.Time, lives state.Lives) {
 	worth := f.after(emerges, practice.LookForEggsFrom)
 	switch {
 	case worth.After(f.now):
-		asked := f.last()
+		due := look(scene.Due, "", "queens due for a look")
 		if emerges.Before(f.now) {
-			asked = float64(lives.Unseen(f.now))
+			f.expectedOf(worth, practice.AcceptCell, float64(lives.Unseen(f.now)), due)
+		} else {
+			share := f.shareInNucs()
+			f.spread *= share * share
+			f.expectedFrom(worth, practice.AcceptCell, 0, f.last()*share, due)
 		}
-		f.expectedOf(worth, practice.AcceptCell, asked, look(scene.Due, "", "queens due for a look"))
 		f.expected(eggs, practice.LayingOfAccepted, look(scene.Laying, "laying", "laying queens"))
 	case laid < alive:
 		f.counted(worth, alive, look(scene.Due, "", "queens due for a look"))
