@@ -27,21 +27,16 @@ func notKept(s State) string {
 		return "say of which year the dates are"
 	case len(b.Result.Columns) > 0:
 		return b.Result.Columns[0].What + ": " + b.Result.Columns[0].Do
-	case b.Result.Counts.Mistaken > 0:
-		return plainRows(b.Result.Counts.Mistaken) + ": mend them in the file, or leave them out here"
+	case b.Result.Counts.Mistaken == 1:
+		return "1 row has a mistake: mend it in the file, or leave it out here"
+	case b.Result.Counts.Mistaken > 1:
+		return fmt.Sprintf("%d rows have mistakes: mend them in the file, or leave them out here", b.Result.Counts.Mistaken)
 	case len(b.facts) == 0:
 		return "there is nothing in it that is not in the book"
 	case s.Book == nil:
 		return s.foundingLacks()
 	}
 	return ""
-}
-
-func plainRows(n int) string {
-	if n == 1 {
-		return "1 row has a mistake"
-	}
-	return fmt.Sprintf("%d rows have mistakes", n)
 }
 
 // foundingLacks says what is missing of a new book, beside its boxes.

@@ -77,12 +77,17 @@ func run(s State, name string) (State, []Effect) {
 	return c.done(s)
 }
 
-// keyed runs the command of a key, the first of them that can.
+// keyed runs the command of a key, the first of them that can. Of a key held with
+// another the foot says why none does.
 func keyed(s State, m Keyed) (State, []Effect) {
-	for _, i := range byKey[m.name()] {
+	all := byKey[m.name()]
+	for _, i := range all {
 		if commands[i].Reason(s) == "" {
 			return commands[i].done(s)
 		}
+	}
+	if len(all) > 0 && m.Mods&(Ctrl|Alt) != 0 {
+		s.Note = refusal(commands[all[0]], commands[all[0]].Reason(s))
 	}
 	return s, nil
 }

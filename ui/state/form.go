@@ -18,16 +18,33 @@ import (
 // opened is the window with the form of a record, or what it writes when it asks
 // nothing.
 func (rec Record) open(s State) (State, []Effect) {
+	s = s.formOpened(rec)
+	if rec.Asks == nil {
+		return s.submit()
+	}
+	f := s.Form
+	return s.toAsk(f.Asks[slices.IndexFunc(f.Asks, Ask.answerable)]), nil // when it happened is always asked
+}
+
+// readBack is the window with a record that asks nothing read back before it is
+// written, the keys on what writes it: Enter on a card begins, it does not write.
+func (rec Record) readBack(s State) State {
+	s = s.formOpened(rec)
+	f := *s.Form
+	f.Begun = true
+	s.Form = &f
+	return s.focused(CommandOf("write"))
+}
+
+// formOpened is the window with the form of a record.
+func (s State) formOpened(rec Record) State {
 	f := &Form{Record: rec.Name, Of: s.Selection, Asks: rec.asks(s)}
 	s = s.withoutFields(FormField)
 	for _, a := range f.Asks {
 		s = s.WithField(FormField+a.Name, FieldOf(s.first(a)))
 	}
 	s.Form, s.Sheet = f, s.Layout().Over
-	if rec.Asks == nil {
-		return s.submit()
-	}
-	return s.toAsk(f.Asks[slices.IndexFunc(f.Asks, Ask.answerable)]), nil // when it happened is always asked
+	return s
 }
 
 // toAsk gives the keys to a question.
@@ -105,12 +122,11 @@ func (s State) FormSays() (says FormSays) {
 	says.Answers = a
 	says.Facts = rec.Facts(s, a)
 	says.Minds, says.Loses = a.minds, a.loses
-	names := line.In(s.Present().View)
 	for i, f := range says.Facts {
 		if err := a.sense(f); err != nil && len(a.Mistakes) == 0 {
 			a.Wrong(s.asked(), "%v", err)
 		}
-		says.Back = append(says.Back, s.Units.Say(line.Words(f, names)))
+		says.Back = append(says.Back, s.Units.Say(s.factWords(f)))
 		if i < mostJudged {
 			says.mind(a.View, f)
 		}

@@ -72,6 +72,18 @@ func situations(t *testing.T) (all []situation) {
 	written := start(t)
 	written.Pen.Failed = []state.Deed{{Words: "a look"}}
 	add("not written", written)
+	sent := start(t)
+	sent.Pen.Sent = []state.Deed{{Words: "a look"}}
+	add("on its way", sent)
+	ofNobody := yardOfTheEvening()
+	evening := inTheEvening(t, yardOfTheEvening())
+	evening.Pen.Writer = "Jon"
+	add("another wrote last", evening)
+	for i := range ofNobody.Entries {
+		ofNobody.Entries[i].Writer = ""
+	}
+	add("nobody named wrote last", inTheEvening(t, ofNobody))
+	add("a nuc with no queen", chosenBy(start(t).run("yard"), func(n *state.Nuc) bool { return n.Holds.Batch.IsZero() }))
 	add("the late day", start(t).run("late day"))
 	add("no hour left", hours(start(t).run("only hours"), 30, "hour less"))
 	add("a day of hours", hours(start(t).run("only hours"), 30, "hour more"))

@@ -18,16 +18,6 @@ var penCommands = []Command{
 	{Name: "stop", Does: "stop the work under way", Word: "Stop", Why: notBusy, Do: func(s State) (State, []Effect) { return s, []Effect{StopWork{}} }},
 }
 
-func nothingDone(s State) string {
-	if why := noBook(s); why != "" {
-		return why
-	}
-	if len(s.Pen.Done) == 0 {
-		return "nothing was written since the book was opened; strike older lines on their card"
-	}
-	return ""
-}
-
 func nothingUndone(s State) string {
 	if len(s.Pen.Undone) == 0 {
 		return "nothing was undone"

@@ -42,7 +42,7 @@ var printCommands = []Command{
 func noPrint(s State) string {
 	switch {
 	case s.Book == nil:
-		return "no book is open"
+		return "no book is open; open one with Ctrl+O"
 	case s.Busy != nil:
 		return "something is under way: wait for it, or stop it in the foot"
 	}

@@ -67,6 +67,7 @@ type Form struct {
 	Of     Selection // what it is about, as it was when the form opened
 	Asks   []Ask
 	Tried  bool   // it was to be written once: what is missing is said
+	Begun  bool   // it was begun by Enter on the card and asks nothing: Enter again writes it
 	Sought string // what was typed before the arrows went through what fits it
 }
 
@@ -166,7 +167,7 @@ func (rec Record) command() Command {
 func noPen(s State) string {
 	switch {
 	case s.Book == nil:
-		return "no book is open"
+		return "no book is open; open one with Ctrl+O"
 	case s.Book.ReadOnly != "":
 		return s.Book.ReadOnly
 	case s.Ahead():

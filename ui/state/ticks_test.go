@@ -400,11 +400,12 @@ func TestMinutesOfDoneAndLeft(t *testing.T) {
 	}
 }
 
-// TestEnterIsTheMainAction: on a line that a tick can tell, Enter writes it.
+// TestEnterIsTheMainAction: on a line that a tick can tell, Enter reads it back,
+// and again writes it.
 func TestEnterIsTheMainAction(t *testing.T) {
 	w := keeper(t)
 	l := w.lineOf(rules.ActNarrowEntrance, book.KindNuc)
-	w.tap(state.TaskOf(l.Number), 0).press("Enter").settle()
+	w.tap(state.TaskOf(l.Number), 0).press("Enter").press("Enter").settle()
 	if len(w.Pen.Done) != 1 || len(w.Pen.Done[0].Entries) != len(l.Of) {
 		t.Errorf("Enter wrote %d deeds for %d nucs", len(w.Pen.Done), len(l.Of))
 	}

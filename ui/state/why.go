@@ -6,7 +6,7 @@ import "lidmark/domain/book"
 
 func noBook(s State) string {
 	if s.Book == nil {
-		return "no book is open"
+		return "no book is open; open one with Ctrl+O"
 	}
 	return ""
 }
@@ -63,7 +63,11 @@ func isNow(s State) string {
 }
 
 func noBatch(s State) string {
-	if n := s.chosen(); n == nil || n.Holds.Batch.IsZero() {
+	n := s.chosen()
+	if n == nil {
+		return "choose a nuc first"
+	}
+	if n.Holds.Batch.IsZero() {
 		return "it holds no queen of a batch"
 	}
 	return ""
@@ -79,7 +83,7 @@ func noDue(s State) string {
 func noMain(s State) string {
 	switch {
 	case s.Book == nil:
-		return "no book is open"
+		return "no book is open; open one with Ctrl+O"
 	case s.cardHidden():
 		return ""
 	case s.Form != nil || s.Fill != NoFill || s.Main() == "":
@@ -91,12 +95,15 @@ func noMain(s State) string {
 // cardHidden tells whether the card has no room and does not lie over the pane.
 func (s State) cardHidden() bool { return s.Layout().Over && !s.Sheet }
 
-// mainDone is the window with the card's main action begun; where the card has no
-// room it is laid over the pane first.
+// mainDone is the window with the card's main action begun: its form, or what it
+// would write read back. Where the card has no room it is laid over the pane first.
 func (s State) mainDone() State {
 	if s.cardHidden() {
 		s.Sheet = true
 		return s
+	}
+	if rec, ok := RecordNamed(s.Main()); ok && rec.Asks == nil {
+		return rec.readBack(s)
 	}
 	s.then = s.Main()
 	return s

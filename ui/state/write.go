@@ -105,8 +105,10 @@ func (s State) grown(b *Book) State {
 	return s
 }
 
-// undo strikes the latest deed.
+// undo strikes the latest deed: of those written here, else the last one of the
+// book.
 func undo(s State) (State, []Effect) {
+	s = s.withLastDeed()
 	d := s.Pen.Done[len(s.Pen.Done)-1]
 	return s.turn(d, "undone: ", d.Entries)
 }

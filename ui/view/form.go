@@ -129,6 +129,9 @@ func (c *cardDraw) readBack(says state.FormSays) {
 	if at := says.Answers.At; !at.Instant.Equal(c.s.Now) {
 		title += ", for " + at.In(c.r.View.Zone())
 	}
+	if c.s.Form.Begun {
+		title += "; Enter again writes it, Esc leaves"
+	}
 	c.footWord(title, ink(14).semi(), 2)
 	most, lines := 4, 3
 	if !c.tall() {
