@@ -360,9 +360,13 @@ func TestAPressHushesTheReason(t *testing.T) {
 		w := opened(t)
 		var later []func()
 		w.stage.rest = func(_ time.Duration, do func()) func() {
-			later = append(later, do)
-			n := len(later) - 1
-			return func() { later[n] = func() {} }
+			stopped := false
+			later = append(later, func() {
+				if !stopped {
+					do()
+				}
+			})
+			return func() { stopped = true }
 		}
 		rests := func() {
 			for _, do := range later {
