@@ -2,6 +2,7 @@ package main
 
 import (
 	"database/sql"
+	"io"
 	"path/filepath"
 	"testing"
 	"time"
@@ -62,7 +63,7 @@ func BenchmarkWriteLine(b *testing.B) {
 func benchWrite(b *testing.B, walking bool) {
 	d := newDesk(b.TempDir(), booktest.BigClock)
 	d.keeps.pause = time.Hour
-	defer d.Close()
+	defer d.Close(io.Discard)
 	w := &world{desk: d, state: state.State{Now: booktest.BigNow, Width: 1440, Height: 900}}
 	w.opens(bigBook(b))
 	w.send(state.Ran{Command: "yard"})
@@ -154,7 +155,7 @@ func BenchmarkOpenToFirstPicture(b *testing.B) {
 			b.Fatal(err, w.state.Book.ReadOnly)
 		}
 		b.StopTimer()
-		d.Close() // with the copy, which is due once
+		d.Close(io.Discard) // with the copy, which is due once
 		b.StartTimer()
 	}
 }

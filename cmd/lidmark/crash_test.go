@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"io"
 	"os"
 	"path/filepath"
 	"strconv"
@@ -151,7 +152,7 @@ func TestWhatCouldNotBeWrittenBeforeClosingIsInTheDraft(t *testing.T) {
 	w.opens(path)
 	check(t, w.desk.opened().file.Close()) // as when the disk is pulled out
 	w.types("A1e⏎")
-	w.desk.Close() // before the window hears what became of it
+	w.desk.Close(io.Discard) // before the window hears what became of it
 	if got := inFile(t, path); got != len(founding()) {
 		t.Fatalf("%d entries are in the book", got)
 	}

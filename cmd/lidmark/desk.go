@@ -2,6 +2,9 @@ package main
 
 import (
 	"context"
+	"fmt"
+	"io"
+	"os"
 	"sync"
 	"time"
 
@@ -23,6 +26,8 @@ type desk struct {
 	stop context.CancelFunc // stops the long work under way, or nil
 	tell func(state.Msg)    // whom to tell that something cannot be kept
 	told map[string]bool    // of which file it was told
+
+	demoSheets string // the folder of the demo's papers; "": none yet
 
 	trouble state.Note // with what the keeper chose, to be told with the first book
 }
@@ -100,12 +105,26 @@ func (d *desk) opened() *opened {
 
 // Close ends what is under way, in a moment: deeds that were sent are written,
 // then the draft of what was not, and the book is closed with its copy made.
-func (d *desk) Close() {
+// What long work was only queued is dropped. What fails then is told to w, for
+// the window is gone.
+func (d *desk) Close(w io.Writer) {
+	d.works.drop()
 	d.stopWork()
 	d.works.wait(func() {})
 	d.writes.wait(func() {})
+	d.tells(func(m state.Msg) { complain(w, m) })
 	d.keeps.flush()
-	d.shut(d.swap(nil), func(state.Msg) {})
+	d.shut(d.swap(nil), func(m state.Msg) { complain(w, m) })
+	if d.demoSheets != "" {
+		_ = os.RemoveAll(d.demoSheets) // the system clears it up else
+	}
+}
+
+// complain writes what went wrong in a line of its own.
+func complain(w io.Writer, m state.Msg) {
+	if worked, ok := m.(state.Worked); ok && worked.Note.Bad {
+		_, _ = fmt.Fprintln(w, "lidmark:", worked.Note.Text) // nothing is left to tell it to
+	}
 }
 
 // bad is a message that something went wrong.

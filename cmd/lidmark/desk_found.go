@@ -1,6 +1,7 @@
 package main
 
 import (
+	"path/filepath"
 	"strings"
 	"time"
 
@@ -13,7 +14,7 @@ import (
 // wrong it leaves nothing.
 func (d *desk) found(e state.Found, tell func(state.Msg)) {
 	path := e.Path
-	if !strings.HasSuffix(path, storage.Extension) {
+	if !strings.EqualFold(filepath.Ext(path), storage.Extension) {
 		path += storage.Extension
 	}
 	season := book.NewSeason(time.LoadLocation, e.Entries)

@@ -6,17 +6,19 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"strings"
 
 	"lidmark/storage"
 	"lidmark/ui/paper"
 	"lidmark/ui/state"
 )
 
-// print makes a paper as a PDF file of its own, and has it shown.
+// print makes a paper as a PDF file of its own in the folder of the book's papers,
+// and has it shown. One of the same name, of the same day, gives way.
 func (d *desk) print(ctx context.Context, e state.Print, tell func(state.Msg)) {
-	folder, err := os.MkdirTemp("", "lidmark-")
+	folder, err := d.sheets()
 	if err != nil {
-		tell(bad("not printed: " + err.Error()))
+		tell(bad("not printed: " + err.Error() + "; make room on the disk, or leave to write in the folder"))
 		return
 	}
 	path, pages := filepath.Join(folder, e.Name+".pdf"), 0
@@ -25,11 +27,27 @@ func (d *desk) print(ctx context.Context, e state.Print, tell func(state.Msg)) {
 		return err
 	})
 	if err != nil {
-		_ = os.RemoveAll(folder) // nothing of it is kept
 		tell(bad("not printed: " + stopped(ctx, err, e.Name).Error()))
 		return
 	}
-	tell(state.Worked{Note: state.Note{Text: fmt.Sprintf("%s: %s, opened to be printed", e.Name, pagesWord(pages))}, Show: path})
+	tell(state.Worked{Note: state.Note{Text: fmt.Sprintf("%s: %s, to be printed from %s", e.Name, pagesWord(pages), path)}, Show: path})
+}
+
+// sheets is the folder of the papers of the open book: beside it, like its copies.
+// Those of the demo season are gone when the program ends.
+func (d *desk) sheets() (string, error) {
+	if o := d.opened(); o != nil && o.file != nil {
+		path := o.file.Path()
+		folder := strings.TrimSuffix(path, filepath.Ext(path)) + ".sheets"
+		return folder, os.MkdirAll(folder, 0o777)
+	}
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	var err error
+	if d.demoSheets == "" {
+		d.demoSheets, err = os.MkdirTemp("", "lidmark-")
+	}
+	return d.demoSheets, err
 }
 
 func pagesWord(n int) string {

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"io"
 	"os"
 	"path/filepath"
 	"slices"
@@ -44,6 +45,44 @@ func TestPapersAreShown(t *testing.T) {
 		if w.state.Busy != nil || !strings.Contains(w.state.Note.Text, "page") {
 			t.Errorf("%s: busy %v, the foot says %q", command, w.state.Busy, w.state.Note.Text)
 		}
+	}
+}
+
+// TestPapersLieBesideTheBook: one of the same name gives way, those of other days
+// are kept, and the foot names the file whole. The demo's are gone with it.
+func TestPapersLieBesideTheBook(t *testing.T) {
+	path := aBook(t)
+	w := newWorld(t, t.TempDir())
+	w.opens(path)
+	folder := strings.TrimSuffix(path, ".lidmark") + ".sheets"
+	check(t, os.MkdirAll(folder, 0o777))
+	check(t, os.WriteFile(filepath.Join(folder, "Route Mon 10 May.pdf"), []byte("of yesterday"), 0o666))
+	for range 2 {
+		w.run("print route")
+		w.settle()
+	}
+	all, err := os.ReadDir(folder)
+	check(t, err)
+	made := ""
+	for _, f := range all {
+		if f.Name() != "Route Mon 10 May.pdf" {
+			made = filepath.Join(folder, f.Name())
+		}
+	}
+	if len(all) != 2 || made == "" || !strings.HasSuffix(w.state.Note.Text, made) {
+		t.Errorf("beside the book lie %v, the foot says %q", all, w.state.Note.Text)
+	}
+	t.Setenv("TMPDIR", t.TempDir())
+	w.do(state.OpenDemo{})
+	w.settle()
+	w.run("print route")
+	w.settle()
+	if left, _ := os.ReadDir(os.Getenv("TMPDIR")); len(left) != 1 {
+		t.Fatalf("of the demo lie there %v", left)
+	}
+	w.desk.Close(io.Discard)
+	if left, _ := os.ReadDir(os.Getenv("TMPDIR")); len(left) != 0 {
+		t.Errorf("left behind: %v", left)
 	}
 }
 

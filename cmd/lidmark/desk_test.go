@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -36,7 +37,7 @@ func TestALineIsWrittenUndoneAndThereAgain(t *testing.T) {
 		t.Errorf("after undo and redo: %d entries in the file, %d deeds done", got, len(w.state.Pen.Done))
 	}
 	shown := w.entries()
-	w.desk.Close()
+	w.desk.Close(io.Discard)
 	again := newWorld(t, t.TempDir())
 	again.opens(path)
 	if again.entries() != shown {
@@ -127,7 +128,7 @@ func TestABookThatAnotherProgramHasIsReadUntilItIsFree(t *testing.T) {
 	if second.state.Book != shown {
 		t.Error("a book that nobody wrote in was read anew")
 	}
-	first.desk.Close()
+	first.desk.Close(io.Discard)
 	second.desk.Tick(second.state, second.tell)
 	second.settle()
 	second.says("can be written in now")
@@ -176,7 +177,7 @@ func TestALongReadingIsStopped(t *testing.T) {
 	check(t, b.Close())
 	d := newDesk(t.TempDir(), booktest.BigClock)
 	d.keeps.pause = time.Hour
-	defer d.Close()
+	defer d.Close(io.Discard)
 	var last state.Msg
 	d.work(nil, func(ctx context.Context, _ func(state.Msg)) {
 		d.openBook(ctx, path, func(m state.Msg) {
@@ -243,7 +244,7 @@ func TestCopiesAreMadeOnOpeningAndOnClosing(t *testing.T) {
 	w.types("A1e⏎")
 	w.settle()
 	at = at.Add(25 * time.Hour)
-	w.desk.Close()
+	w.desk.Close(io.Discard)
 	if got := len(storage.Copies(path)); got != 2 {
 		t.Errorf("%d copies after closing a day later, want 2", got)
 	}

@@ -62,8 +62,8 @@ func (k *keeper) flush() {
 	k.again(failed)
 }
 
-// again keeps what could not be written, until something newer is to be or the
-// next time something is written.
+// again keeps what could not be written, until something newer is to be, and tries
+// it again after longer pauses.
 func (k *keeper) again(failed map[string]any) {
 	k.mu.Lock()
 	defer k.mu.Unlock()
@@ -72,7 +72,15 @@ func (k *keeper) again(failed map[string]any) {
 	}
 	maps.Copy(failed, k.due)
 	k.due = failed
+	if !k.armed {
+		k.armed = true
+		time.AfterFunc(retries*k.pause, k.flush)
+	}
 }
+
+// retries is how many times longer than for a change it is waited before what
+// failed is tried again.
+const retries = 40
 
 // replaced is a file whole and new, or as it was.
 func replaced(path string, value any) error {
@@ -99,10 +107,10 @@ func kept(path string, value any) (aside string, err error) {
 	if errors.Is(err, fs.ErrNotExist) {
 		return "", nil
 	}
-	if err == nil {
-		err = json.Unmarshal(text, value)
+	if err != nil {
+		return "", err // it may be whole
 	}
-	if err == nil {
+	if err = json.Unmarshal(text, value); err == nil {
 		return "", nil
 	}
 	aside = path + ".damaged"

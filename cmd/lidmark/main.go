@@ -67,7 +67,7 @@ func openWindow(o options) error {
 	}
 	a := app.NewWithID("lidmark.desktop")
 	d := newDesk(configFolder(o.config), o.clock)
-	defer d.Close()
+	defer d.Close(os.Stderr)
 	prefs, note := d.prefs()
 	s := o.state(prefs)
 	s.Note, s.Machine = note, machine(s.Now)

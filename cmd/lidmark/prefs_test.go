@@ -1,6 +1,7 @@
 package main
 
 import (
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -19,7 +20,7 @@ func TestWhatTheKeeperChoseIsThereAgain(t *testing.T) {
 	w.run("larger")
 	w.send(state.Resized{Width: 1111, Height: 777})
 	chosen := w.state.Prefs
-	w.desk.Close()
+	w.desk.Close(io.Discard)
 
 	p, note := newDesk(folder, clock).prefs()
 	if !p.Dark || p.Text != chosen.Text || len(p.Recent) != 1 || p.Recent[0] != path || p.Writers[path] != "Ida" || note.Text != "" {
@@ -151,4 +152,33 @@ func FuzzPrefs(f *testing.F) {
 			t.Errorf("of %s comes text of size %v", text, s.TextSize())
 		}
 	})
+}
+
+// TestAFileThatCannotBeReadIsNotDamaged: it stays under its name.
+func TestAFileThatCannotBeReadIsNotDamaged(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "prefs.json")
+	check(t, os.Mkdir(path, 0o777)) // nothing that can be read
+	var got string
+	if aside, err := kept(path, &got); err == nil || aside != "" {
+		t.Errorf("laid aside as %q: %v", aside, err)
+	}
+	if _, err := os.Stat(path); err != nil {
+		t.Error(err)
+	}
+}
+
+// TestClosingDropsWhatWasQueued, and tells what fails then.
+func TestClosingDropsWhatWasQueued(t *testing.T) {
+	w := newWorld(t, t.TempDir())
+	begun, goOn, did := make(chan bool), make(chan bool), false
+	w.desk.works.give(func() { begun <- true; <-goOn })
+	w.desk.works.give(func() { did = true })
+	<-begun
+	w.desk.works.drop()
+	close(goOn)
+	var told strings.Builder
+	w.desk.Close(&told)
+	if complain(&told, bad("no copy was made")); did || told.String() != "lidmark: no copy was made\n" {
+		t.Errorf("done %v, told %q", did, told.String())
+	}
 }

@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -29,7 +30,7 @@ func TestTheDiskFillsInTheMiddleOfTyping(t *testing.T) {
 	check(t, os.WriteFile(path, book, 0o600))
 	w := newWorld(t, filepath.Join(dir, "config"))
 	w.opens(path)
-	defer w.desk.Close() // before the disk goes
+	defer w.desk.Close(io.Discard) // before the disk goes
 	w.types("A1e⏎")
 	w.settle()
 	before := w.entries()

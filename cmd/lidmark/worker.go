@@ -40,6 +40,13 @@ func (w *worker) next() func() {
 	return job
 }
 
+// drop forgets the jobs that were not begun.
+func (w *worker) drop() {
+	w.mu.Lock()
+	defer w.mu.Unlock()
+	w.jobs = nil
+}
+
 // wait returns when all jobs given so far are done, and this one.
 func (w *worker) wait(job func()) {
 	done := make(chan struct{})

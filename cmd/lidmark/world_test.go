@@ -1,6 +1,7 @@
 package main
 
 import (
+	"io"
 	"path/filepath"
 	"strings"
 	"sync"
@@ -33,7 +34,7 @@ func newWorld(t *testing.T, folder string) *world {
 	d := newDesk(folder, clock)
 	d.keeps.pause = time.Hour // tests write when they say so
 	w := &world{T: t, desk: d, state: state.State{Now: start, Room: state.Yard, Width: 1440, Height: 900}}
-	t.Cleanup(d.Close)
+	t.Cleanup(func() { d.Close(io.Discard) })
 	return w
 }
 

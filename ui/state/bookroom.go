@@ -98,13 +98,13 @@ func (s State) restored(path string) (State, []Effect) {
 	return s, []Effect{ChooseFile{For: "restore " + path, Kinds: []string{BookExtension}, Name: name + BookExtension}}
 }
 
-// withEnding is a path whose name ends in something; with an ending where the
-// keeper gave none.
+// withEnding is a path whose name ends in an ending; a dot elsewhere in it, as in
+// a date, is none.
 func withEnding(path, ending string) string {
-	if name, _ := FileName(path); !strings.Contains(name, ".") {
-		return path + ending
+	if strings.HasSuffix(strings.ToLower(path), ending) {
+		return path
 	}
-	return path
+	return path + ending
 }
 
 // tookIn is the window with what was taken into its book.
