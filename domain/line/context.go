@@ -7,6 +7,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
 	"lidmark/domain/unit"
 )
 
@@ -21,6 +22,7 @@ type Context struct {
 	Yard    book.YardID                  // where a name is looked for first; zero: everywhere
 	Nuc     book.NucID                   // the nuc of a line that names none; zero: it must name one
 	Planned func(book.NucID) []book.Fact // what stands on the day's sheet for a nuc and can be ticked off; may be nil
+	Asked   func(book.NucID) rules.Act   // what is planned at a nuc and cannot be ticked off; may be nil
 	Mint    func() book.QueenID          // makes ids of new queens
 	Named   func(string) []*book.Nuc     // finds nucs by name; nil: the View does
 	Units   unit.System                  // of figures without a unit, and of what is read back

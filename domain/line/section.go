@@ -104,7 +104,7 @@ func (p *parser) closeNucs(d *draft, s *Section) {
 		back = append(back, said{n, facts})
 	}
 	if len(d.unwritten) > 0 {
-		p.wrong(d.from, "nothing that can be ticked off is written for "+list(d.unwritten), "type what was seen or done there, or leave it out")
+		p.noTick(d, nucs)
 	}
 	s.Back = p.readBack(d, back)
 }
