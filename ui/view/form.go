@@ -28,6 +28,9 @@ func (c *cardDraw) form() {
 
 // formOf says what a form is about.
 func (c *cardDraw) formOf(of state.Selection) string {
+	if c.s.Walk != nil && c.s.Form.Record == "walk close" {
+		return c.s.Walk.Balance()
+	}
 	var nucs []string
 	for _, n := range c.r.Nucs {
 		if of.Has(n.Nuc.Nuc.Subject()) {

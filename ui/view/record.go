@@ -46,7 +46,7 @@ func (p *sheet) record() {
 // columns shares the width out.
 func (d *recordDraw) columns() {
 	// The line has room for the longest command, the plan what is free beside it.
-	const lid, name, plan, least, most, line, readsBack = 38.0, 60.0, 112.0, 262.0, 400.0, 700.0, 0.46
+	const lid, name, plan, least, most, line, readsBack = 38.0, 60.0, 112.0, 262.0, 340.0, 700.0, 0.46
 	typed := min(max(d.area.W-line, least), most)
 	d.lid, d.name, d.plan, d.typed = d.area.X+lid, d.area.X+name, d.area.X+plan, d.area.X+typed
 	if !d.Planned {

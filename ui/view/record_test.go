@@ -1,6 +1,7 @@
 package view_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -215,5 +216,23 @@ func TestAllocationsOfALetter(t *testing.T) {
 	const most = 350
 	if n := testing.AllocsPerRun(20, func() { letter(s, '2') }); n > most {
 		t.Errorf("%.0f allocations, at most %d", n, most)
+	}
+}
+
+// TestEveryLetterHasItsWords: in a window of usual size the words of all letters
+// of a long line stand below it, and what was passed says how it is answered.
+func TestEveryLetterHasItsWords(t *testing.T) {
+	s := walking(t)
+	for _, r := range "n c4 s5 h2 f0.3 t2 /" {
+		s = letter(s, r)
+	}
+	said := strings.Split(allTexts(t, s), "\n")
+	for _, token := range s.Walk.Says.Line.Sections[0].Tokens {
+		if !slices.Contains(said, token.Words) {
+			t.Errorf("nowhere stands %q", token.Words)
+		}
+	}
+	if strings.Contains(strings.Join(said, "\n"), "reads aloud\n") {
+		t.Error("somebody reads aloud whom nobody chose")
 	}
 }

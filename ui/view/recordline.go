@@ -73,8 +73,18 @@ func (d recordDraw) reading(row state.WalkRow, a scene.Area) {
 		next = "next: " + says.Next
 	}
 	end := d.after - 34
+	hint := d.hint(row, a, ready) - 12
+	if d.width(back, ink(14)) > end-d.typed {
+		first, rest := d.broken(back, ink(14), end-d.typed)
+		d.fit(d.typed, a.Bottom()-34, first, ink(14), end)
+		d.fit(d.typed, a.Bottom()-12, rest, ink(14), hint)
+		if d.Planned {
+			d.fit(d.lid-14, a.Bottom()-12, next, ink2(13), d.typed-12)
+		}
+		return
+	}
 	d.fit(d.typed, a.Bottom()-34, back, ink(14), end)
-	d.fit(d.typed, a.Bottom()-12, next, ink2(14), d.hint(row, a, ready)-12)
+	d.fit(d.typed, a.Bottom()-12, next, ink2(14), hint)
 }
 
 // hint writes at the row's foot what Enter does once the line is ready, and how a
@@ -126,13 +136,19 @@ func (d recordDraw) column(field scene.Area, n int) float64 {
 // leaders draws below the field what each sign of the line means, with a line that
 // leads to it. Where not all have room it is the last ones.
 func (d recordDraw) leaders(field scene.Area) {
-	const gap = 15.0
+	const gap = 11.0
 	var all []line.Token
 	for _, section := range d.w.Says.Line.Sections {
 		all = append(all, section.Tokens...)
 	}
-	f := ink(13)
+	f, wide := ink(13), 0.0
+	for _, t := range all {
+		wide += d.width(t.Words, f) + gap
+	}
 	from, room, x := len(all), d.leaderEnd()-d.typed, d.typed-4
+	if wide > room {
+		f.size = 11.5 // smaller before one is left out
+	}
 	for from > 0 && room-d.width(all[from-1].Words, f)-gap >= 0 {
 		from--
 		room -= d.width(all[from].Words, f) + gap
@@ -142,9 +158,9 @@ func (d recordDraw) leaders(field scene.Area) {
 		middle := (d.column(field, t.From) + d.column(field, t.To)) / 2
 		w := d.width(t.Words, f)
 		if middle > field.X+4 {
-			d.leader(at(middle, top), at(x+w/2, top+16))
+			d.leader(at(middle, top), at(x+w/2, top+14))
 		}
-		d.text(x, top+28, t.Words, f)
+		d.text(x, top+26, t.Words, f)
 		x += w + gap
 	}
 }

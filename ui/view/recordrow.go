@@ -38,7 +38,7 @@ func (d recordDraw) row(row state.WalkRow, a scene.Area) {
 		d.rule(d.typed, y+8, min(d.typed+240, d.back-16), y+8, scene.Rule)
 		return
 	}
-	d.fit(d.typed, y+5, row.Typed, f, d.back-16)
+	d.twoLines(d.typed, y, row.Typed, f, d.back-16)
 	d.readBack(row, y)
 	d.passed(row, a)
 	d.lidAfter(row, y)
@@ -105,7 +105,7 @@ func (d recordDraw) backWords(row state.WalkRow) string {
 	switch {
 	case row.Failed:
 		return "not written: " + d.s.Pen.Why
-	case row.Asks:
+	case row.Asks && row.Passed.Asks == "":
 		return said + "; it does not fit the book"
 	case row.Twice:
 		return "typed twice: " + said
@@ -139,7 +139,15 @@ func (d recordDraw) twoLines(x, y float64, words string, f font, end float64) {
 		return
 	}
 	f.size = 12.5
-	d.wrap(x, y-3, words, f, end-x, 2)
+	first, rest := d.broken(words, f, end-x)
+	d.fit(x, y-2, first, f, end)
+	d.fit(x, y+12, rest, f, end)
+}
+
+// broken is a text broken into what has room in a width, and the rest.
+func (d recordDraw) broken(words string, f font, w float64) (first, rest string) {
+	first = scene.Wrap(d.measure, words, f.size, f.weight, w)[0]
+	return first, strings.TrimSpace(strings.TrimPrefix(words, first))
 }
 
 // passed writes below a row the question that was passed in it, its keys pale.
@@ -153,7 +161,8 @@ func (d recordDraw) passed(row state.WalkRow, a scene.Area) {
 	for _, o := range row.Passed.Answers {
 		x = d.fit(x, y+21, o.Value+"  "+o.Word, ink3(13), d.after-24) + 16
 	}
-	d.fit(x, y+21, "open in the book; open the row to answer", ink2(13), d.after-24)
+	d.fit(d.name, y, "open in the book;", ink2(13), d.typed-12)
+	d.fit(d.name, y+21, "open the row to answer", ink2(13), d.typed-12)
 }
 
 // lidAfter draws the lid as it stands with what was written.
