@@ -15,7 +15,18 @@ import (
 // sane tells what is wrong with a walk; nothing may ever be.
 func sane(s state.State) string {
 	w := s.Walk
-	if w == nil {
+	page := s.Fill == state.StartFill || s.Fill == state.ListFill || s.Fill == state.BooksFill
+	ofWalk := s.Form != nil && (s.Form.Record == "walk along" || s.Form.Record == "walk close")
+	switch {
+	case (s.Fill == state.RecordFill) != (w != nil):
+		return "a walk without its room, or the room without a walk"
+	case w == nil && (ofWalk || s.Asked != nil && s.Asked.Twice != ""):
+		return "a form or a question of a walk that is over"
+	case page && s.Form != nil:
+		return "a form on a page about no nuc"
+	case !s.FillOf.IsZero() && s.Fill != state.NoFill && !s.Reading().Known(s.FillOf):
+		return "the room is filled with what the book does not know"
+	case w == nil:
 		return ""
 	}
 	names := map[state.RowName]bool{}
@@ -62,7 +73,14 @@ func FuzzTheWalk(f *testing.F) {
 	before := counted(base)
 	f.Fuzz(func(t *testing.T, text string) {
 		w := &window{t: t, State: base}
-		w.write(text).press("Return")
+		w.write(text)
+		for i := range 4 {
+			any := (&window{t: t, State: w.State}).send(w.fromOutside(i)).press("Return").press("1")
+			if wrong := sane(any.State); wrong != "" {
+				t.Fatalf("%q, then message %d: %s", text, i, wrong)
+			}
+		}
+		w.press("Return")
 		for range 20 {
 			if w.Asked == nil {
 				break
@@ -101,7 +119,9 @@ func TestAnyKeysInAWalk(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		w := &window{t: t, State: base}
 		for range rapid.IntRange(1, 30).Draw(rt, "length") {
-			switch rapid.IntRange(0, 4).Draw(rt, "what") {
+			switch rapid.IntRange(0, 5).Draw(rt, "what") {
+			case 5:
+				w.send(w.fromOutside(rapid.IntRange(0, 3).Draw(rt, "message")))
 			case 0:
 				w.run(rapid.SampledFrom(commands).Draw(rt, "command"))
 			case 1:
@@ -122,6 +142,20 @@ func TestAnyKeysInAWalk(t *testing.T) {
 			w.drawnWalk()
 		}
 	})
+}
+
+// fromOutside is a message that comes in the middle of anything.
+func (w *window) fromOutside(which int) state.Msg {
+	switch which {
+	case 0:
+		return state.ListRead{Path: "/x/list.csv"}
+	case 1:
+		other := inTheEvening(w.t, yardOfTheEvening())
+		return state.Opened{Book: other.Book, IDs: other.Pen.IDs}
+	case 2:
+		return state.TookIn{Book: w.Book.With(), IDs: w.Pen.IDs}
+	}
+	return state.Ticked{Now: w.Now.Add(5 * time.Hour)}
 }
 
 // drawnWalk asks for all that a view asks of a walk.
