@@ -10,8 +10,28 @@ import (
 	"fyne.io/fyne/v2/widget"
 )
 
-// chooseFile lets the keeper pick a file that is there.
+// chooseFile lets the keeper pick a file that is there: by its path, or by looking
+// through the folders.
 func (w *Window) chooseFile(kinds []string, chose func(path string)) {
+	path := newEntry(w.folder() + string(filepath.Separator))
+	var asked *question
+	look := newButton("Look through the folders", func() {
+		asked.Dismiss()
+		w.lookForFile(kinds, chose)
+	})
+	asked = w.ask("Which file", "Open", []*widget.FormItem{
+		widget.NewFormItem("File", path), widget.NewFormItem("", look),
+	}, func() {
+		if info, err := os.Stat(path.Text); err != nil || info.IsDir() {
+			w.complain(path.Text + " is no file that is there: look through the folders")
+			return
+		}
+		chose(path.Text)
+	}, path, look)
+}
+
+// lookForFile lets the keeper look through the folders.
+func (w *Window) lookForFile(kinds []string, chose func(path string)) {
 	d := dialog.NewFileOpen(func(file fyne.URIReadCloser, err error) {
 		switch {
 		case err != nil:
@@ -27,6 +47,7 @@ func (w *Window) chooseFile(kinds []string, chose func(path string)) {
 	if at, err := storage.ListerForURI(storage.NewFileURI(w.folder())); err == nil {
 		d.SetLocation(at)
 	}
+	w.escapes(d)
 	d.Show()
 }
 
@@ -34,26 +55,21 @@ func (w *Window) chooseFile(kinds []string, chose func(path string)) {
 // toolkit's own dialog for that empties a file that is there as soon as it is
 // chosen; this one only gives its name.
 func (w *Window) nameFile(name string, chose func(path string)) {
-	folder := widget.NewLabel(w.folder())
-	folder.Truncation = fyne.TextTruncateEllipsis
-	called := widget.NewEntry()
-	called.SetText(name)
-	other := widget.NewButton("Another folder", func() {
+	called, folder := newEntry(name), newEntry(w.folder())
+	other := newButton("Another folder", func() {
 		dialog.ShowFolderOpen(func(dir fyne.ListableURI, err error) {
 			if err == nil && dir != nil {
 				folder.SetText(dir.Path())
 			}
 		}, w.window)
 	})
-	d := dialog.NewForm("Where to", "Choose", "Cancel", []*widget.FormItem{
+	w.ask("Where to", "Choose", []*widget.FormItem{
 		widget.NewFormItem("Name", called), widget.NewFormItem("Folder", folder), widget.NewFormItem("", other),
-	}, func(yes bool) {
-		if path := filepath.Join(folder.Text, called.Text); yes && called.Text != "" {
+	}, func() {
+		if path := filepath.Join(folder.Text, called.Text); called.Text != "" {
 			w.unlessThere(path, func() { chose(path) })
 		}
-	}, w.window)
-	d.Resize(fyne.NewSize(560, 260))
-	d.Show()
+	}, called, folder, other)
 }
 
 // unlessThere goes on, but asks first where a file of the name is there. A book

@@ -37,6 +37,12 @@ func (w *Window) tapButton(t *testing.T, word string) {
 			return
 		}
 	}
+	for _, b := range over[*button](w) {
+		if b.Text == word {
+			test.Tap(b)
+			return
+		}
+	}
 	t.Fatalf("no dialog has a button %q", word)
 }
 
@@ -107,7 +113,7 @@ func TestABookIsChosenFromItsFolder(t *testing.T) {
 	}
 	w.Perform(state.ChooseBook{})
 	w.Perform(state.ChooseFile{For: "list", Kinds: []string{".csv"}})
-	if len(over[*widget.Button](w)) == 0 {
+	if len(over[*button](w)) == 0 {
 		t.Error("there is nothing to choose with")
 	}
 	w.state = state.State{Prefs: state.Prefs{Recent: []string{filepath.Join(dir, "old.lidmark")}}}
@@ -117,6 +123,75 @@ func TestABookIsChosenFromItsFolder(t *testing.T) {
 	w.state = state.State{}
 	if got, err := os.UserHomeDir(); err == nil && w.folder() != got {
 		t.Errorf("at first files are looked for in %s, want %s", w.folder(), got)
+	}
+}
+
+// key gives a key to what has the keys, or to nothing in particular.
+func (w *Window) key(name fyne.KeyName) {
+	c := w.window.Canvas()
+	if f := c.Focused(); f != nil {
+		f.TypedKey(&fyne.KeyEvent{Name: name})
+	} else if typed := c.OnTypedKey(); typed != nil {
+		typed(&fyne.KeyEvent{Name: name})
+	}
+}
+
+// TestAQuestionTakesTheKeys: Enter confirms in a field and presses a button, Esc
+// leaves from anywhere, and nothing reaches the stage behind.
+func TestAQuestionTakesTheKeys(t *testing.T) {
+	dir := t.TempDir()
+	for name, c := range map[string]struct {
+		keys []fyne.KeyName
+		tabs int
+		want bool
+	}{
+		"Enter in the name":   {keys: []fyne.KeyName{fyne.KeyReturn}, want: true},
+		"Enter in the folder": {keys: []fyne.KeyName{fyne.KeyReturn}, tabs: 1, want: true},
+		"Esc in the name":     {keys: []fyne.KeyName{fyne.KeyEscape}},
+		"Esc on a button":     {keys: []fyne.KeyName{fyne.KeyEscape}, tabs: 2},
+		"Enter on Cancel":     {keys: []fyne.KeyName{fyne.KeyEnter}, tabs: 3},
+		"Space on Cancel":     {keys: []fyne.KeyName{fyne.KeySpace}, tabs: 3},
+		"Enter on Choose":     {keys: []fyne.KeyName{fyne.KeyEnter}, tabs: 4, want: true},
+	} {
+		w, chose := listening(t, dir)
+		before := w.state
+		w.Perform(state.ChooseFile{For: "list", Name: "hill.csv"})
+		w.stage.TypedKey(&fyne.KeyEvent{Name: fyne.KeyDown})
+		w.stage.TypedRune('?')
+		w.stage.TypedShortcut(&fyne.ShortcutSelectAll{})
+		if w.state.Keys || w.state.Selection.Len() != before.Selection.Len() {
+			t.Errorf("%s: a key went through the question", name)
+		}
+		for range c.tabs {
+			w.window.Canvas().FocusNext()
+		}
+		for _, k := range c.keys {
+			w.key(k)
+		}
+		if _, ok := chose(); ok != c.want || w.covered() {
+			t.Errorf("%s: chosen %v, still open %v", name, ok, w.covered())
+		}
+		if w.window.Canvas().Focused() != w.stage {
+			t.Errorf("%s: the keys do not go back to the stage", name)
+		}
+	}
+}
+
+// TestAPathIsTyped in the question which file, and one of nowhere is told.
+func TestAPathIsTyped(t *testing.T) {
+	dir := t.TempDir()
+	path := filepath.Join(dir, "nucs.csv")
+	if err := os.WriteFile(path, []byte("nuc"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	for _, typed := range []string{path, filepath.Join(dir, "none.csv")} {
+		w, chose := listening(t, dir)
+		w.Perform(state.ChooseFile{For: "list", Kinds: []string{".csv"}})
+		over[*entry](w)[0].SetText(typed)
+		w.key(fyne.KeyReturn)
+		if m, ok := chose(); ok != (typed == path) || ok == w.state.Note.Bad {
+			t.Errorf("%s: chosen %+v, the foot says %q", typed, m, w.state.Note.Text)
+		}
 	}
 }
 

@@ -25,7 +25,7 @@ func (s *stage) KeyUp(e *fyne.KeyEvent) { s.mods &^= heldKeys[e.Name] }
 // TypedKey sends the keys that write no character; those that do come through
 // TypedRune, as the keyboard of the country has them.
 func (s *stage) TypedKey(e *fyne.KeyEvent) {
-	if name, ok := keyNames[e.Name]; ok {
+	if name, ok := keyNames[e.Name]; ok && !s.covered() {
 		s.key(name, s.mods)
 	}
 }
@@ -45,6 +45,9 @@ func (s *stage) key(name string, mods state.Mods) {
 // TypedRune sends a character, and the key it is: the filter takes the one
 // while it takes the keys, the commands the other.
 func (s *stage) TypedRune(r rune) {
+	if s.covered() {
+		return
+	}
 	s.hush()
 	s.send(state.Wrote{Rune: r})
 	s.send(state.Keyed{Key: string(r)})
@@ -53,6 +56,9 @@ func (s *stage) TypedRune(r rune) {
 // TypedShortcut sends a key with Ctrl or Alt. The toolkit has some of them by
 // names of its own, and with Shift other keys for three of those.
 func (s *stage) TypedShortcut(sc fyne.Shortcut) {
+	if s.covered() {
+		return
+	}
 	if k, ok := sc.(*desktop.CustomShortcut); ok {
 		s.key(shortcutKey(k.KeyName), modsOf(k.Modifier))
 		return

@@ -30,6 +30,8 @@ type stage struct {
 	scene  scene.Scene // the one painted last; the pointer asks it
 	mods   state.Mods  // held now
 
+	covered func() bool // a dialog lies over it: then it takes no keys
+
 	over     scene.Tag // what the pointer is over
 	rested   bool      // it is there long enough for the reason to be told
 	unrest   func()    // takes back what rest was asked for

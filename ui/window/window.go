@@ -33,6 +33,7 @@ func New(app fyne.App, s state.State, desk Desk) (*Window, error) {
 	app.Settings().SetTheme(Theme{Dark: s.Dark})
 	w := &Window{app: app, window: app.NewWindow(title(nil)), painter: p, desk: desk, state: s}
 	w.stage = newStage(p, w.scene, func() state.State { return w.state }, w.send)
+	w.stage.covered = w.covered
 	w.window.SetPadded(false)
 	w.window.SetContent(w.stage)
 	w.window.SetOnDropped(w.dropped)
