@@ -22,7 +22,7 @@ type carried struct {
 // carried is what may be taken from a pass of the same instant and the same
 // numbers, which may be nil.
 func (p *pass) carried(was *pass) carried {
-	if was == nil || !was.now.Equal(p.now) || was.numbers != p.numbers || was.zone.String() != p.zone.String() {
+	if was == nil || !was.now.Equal(p.now) || was.numbers != p.numbers || was.zone.String() != p.zone.String() || !sameStill(p.packs, was.packs) {
 		return carried{}
 	}
 	c := carried{was, make(map[book.NucID]*nucCase, len(was.nucs)), map[*yardCase]bool{}}
@@ -34,6 +34,11 @@ func (p *pass) carried(was *pass) carried {
 		c.same[y] = y.sameAs(was.yards[id])
 	}
 	return c
+}
+
+// sameStill tells whether a standstill keeps the same in two readings of a yard.
+func sameStill(a, b *book.Yard) bool {
+	return a == b || a.Standstill == nil && b.Standstill == nil || a.Standstill != nil && b.Standstill != nil && a.Name == b.Name
 }
 
 // of is the earlier case of a nuc if its bees, food and queen are reckoned from
@@ -86,7 +91,7 @@ func sameCells(a, b *batchCase) bool {
 		return a == b
 	}
 	return a.Batch.Batch == b.Batch.Batch && a.Number == b.Number && a.graft == b.graft &&
-		a.off == b.off && a.best.Equal(b.best) && a.hard.Equal(b.hard) && a.yard.zone.String() == b.yard.zone.String()
+		a.off == b.off && a.best.Equal(b.best) && a.hard.Equal(b.hard) && a.yard.zone.String() == b.yard.zone.String() && sameStill(a.yard.yard, b.yard.yard)
 }
 
 // judge lets the rules look at a nuc, or takes over what they found.

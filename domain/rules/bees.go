@@ -77,7 +77,7 @@ func (p *pass) strengthen(n *nucCase, f *Finding) {
 		f.Severity, f.Act = Pressing, ActAddBees
 		f.Amount = math.Ceil((n.has.Need - n.has.Bees) / p.numbers.Get(practice.BeesPerCup))
 		f.Do = fmt.Sprintf("Add %s of bees", count(int(f.Amount), "cup"))
-		if home := p.home().yard; stays(home, n.Yard) {
+		if home := p.packs; stays(home, n.Yard) {
 			f.Do += " of its own yard"
 			f.Why += fmt.Sprintf("; %s is on standstill", home.Name)
 		}

@@ -52,6 +52,19 @@ func (j *Judged) Day(d calendar.Day) DayPlan {
 	return j.pass.plan(j.found, d)
 }
 
+// Kit sums what the work of some stops of a day needs.
+func (j *Judged) Kit(stops []Stop, d calendar.Day) []KitLine {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	var work []Finding
+	for _, s := range stops {
+		for _, t := range s.Tasks {
+			work = append(work, t.Findings...)
+		}
+	}
+	return j.pass.kit(work, d)
+}
+
 // Work is the minutes of work of each day from one to another, without
 // driving: everything on its best day, and what is past that today.
 func (j *Judged) Work(from, to calendar.Day) map[calendar.Day]float64 {

@@ -113,8 +113,6 @@ func (k *kitSum) add(f Finding) {
 		for _, of := range f.Subjects() {
 			k.reducers[of] = true
 		}
-	case ActTakeOutQueen:
-		k.cages++
 	case ActCatchQueen:
 		k.cages++
 		k.caught++

@@ -33,6 +33,7 @@ type pass struct {
 	batches []*batchCase // with cells still together, the first to emerge first
 	putOff  map[putOffKey]calendar.Day
 	found   []*Finding
+	packs   *book.Yard // the home yard, from which bees and cells are taken along
 
 	presumed []course.Presumption // of all nucs, in walking order
 }
@@ -45,7 +46,7 @@ func newPass(v *book.View, was *pass) *pass {
 		now: v.On(), zone: v.Zone(), today: v.Today(),
 		yards: map[book.YardID]*yardCase{},
 	}
-	p.putOff = p.allPutOff()
+	p.putOff, p.packs = p.allPutOff(), p.home().yard
 	p.findNucs(was)
 	p.findBatches()
 	p.shareNucs()
