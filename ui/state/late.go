@@ -249,6 +249,9 @@ type Fate struct {
 	N    int
 }
 
+// CulledLost are the cells of a batch that were taken out, found dead or dropped.
+const CulledLost = "culled, lost"
+
 // FateOf is what became of the cells of a batch; together they are all that were
 // counted.
 func FateOf(b *book.Batch) []Fate {
@@ -257,10 +260,10 @@ func FateOf(b *book.Batch) []Fate {
 		placed += boolInt(!g.Virgin)
 	}
 	return []Fate{
-		{"placed", placed},
+		{"given", placed},
 		{"caged", len(b.Caged)},
 		{"out", b.Out},
-		{"lost", b.Culled + b.Dead + b.Lost},
+		{CulledLost, b.Culled + b.Dead + b.Lost},
 		{"left", b.Left()},
 	}
 }

@@ -79,6 +79,14 @@ func (r *Reading) Part(l Less) rules.Part {
 	return r.part(l)
 }
 
+// Kit is what to pack for the day's work, or for what is done of it in less time.
+func (r *Reading) Kit(l Less) []rules.KitLine {
+	if !l.On() {
+		return r.Plan().Kit
+	}
+	return r.judged.Kit(r.Part(l).Stops, r.Day)
+}
+
 func (r *Reading) readPart(l Less) rules.Part {
 	const hour = 60
 	return r.Plan().Within(float64(l.Hours) * hour)

@@ -29,7 +29,7 @@ var yardRecords = []Record{
 		},
 	},
 	{
-		Name: "forage", Word: "Forage", Of: fromYard,
+		Name: "forage", Word: "Flow", Of: fromYard,
 		Asks: asks(Ask{Name: "forage", Label: "From now on", Kind: Choice, Options: vocabulary(book.InFlow, book.InDearth)}),
 		Facts: func(_ State, a *Answers) []book.Fact {
 			f := book.ForageSeen{Yard: a.Yard()}

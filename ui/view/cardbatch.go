@@ -122,7 +122,7 @@ func (c *cardDraw) late(b *book.Batch) bool {
 		return false
 	}
 	c.heading("Ways out, the best first")
-	c.right(c.x+c.w, c.y-22, "taken in", ink2(13))
+	c.right(c.x+c.w, c.y-22, "accepted", ink2(13))
 	for i, w := range card.Ways {
 		f := ink(14)
 		if i == 0 {

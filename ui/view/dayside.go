@@ -39,7 +39,7 @@ func (p *sheet) daySide(a scene.Area) {
 			kit.Y = y
 		}
 		kit.H = p.caution(scene.Area{X: x, Y: y - 20, W: all, H: body - y + 20}) - kit.Y
-		p.kit(plan.Kit, kit)
+		p.kit(p.s.Reading().Kit(p.s.DayPage.Less), kit)
 	})
 	p.rule(a.Right()-1, a.Y, a.Right()-1, a.Bottom(), scene.Rule)
 }

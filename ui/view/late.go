@@ -107,9 +107,9 @@ func (d lateDraw) ways(a scene.Area) {
 		title = "Ways out"
 	}
 	d.text(g.x, y, title, ink(14).semi())
-	taken := "taken in by nucs in the end"
+	taken := "accepted by nucs in the end"
 	if g.bar.X+d.width(taken, ink2(13)) > g.work-70 {
-		taken = "taken in"
+		taken = "accepted"
 	}
 	d.fit(g.bar.X, y, taken, ink2(13), g.work-70)
 	d.right(g.work, y, "min now", ink2(13))
@@ -167,7 +167,7 @@ func (d lateDraw) way(i int, w bee.WayOut, row scene.Area, g wayPlaces) {
 	}
 }
 
-// takenBar draws from how many to how many are taken in: a bar on a hairline that
+// takenBar draws from how many to how many are accepted: a bar on a hairline that
 // leads to it.
 func (d lateDraw) takenBar(n state.Span, bar scene.Area, middle float64, tone scene.Role) {
 	const least = 10.0
@@ -193,7 +193,7 @@ func (d lateDraw) cost(i int, w bee.WayOut) string {
 	case bee.Place:
 		return fmt.Sprintf("the risk of the %d left", w.Left)
 	case bee.Cage:
-		return "virgins are taken in less"
+		return "virgins are accepted less"
 	default:
 		return plural(w.Caged, "cage", "cages") + ", each for one cell"
 	}
@@ -212,7 +212,7 @@ func wayNote(w bee.WayOut, kept state.Span) string {
 	case w.Placed > 0:
 		return fmt.Sprintf("%d placed, %d left together", w.Placed, w.Left)
 	case w.Caged > 0:
-		return fmt.Sprintf("%d caged; virgins are taken in less than cells", w.Caged)
+		return fmt.Sprintf("%d caged; virgins are accepted less than cells", w.Caged)
 	}
 	n := float64(w.Left)
 	return state.Span{Low: n - kept.High, High: n - kept.Low}.String() + " destroyed until then"
@@ -320,6 +320,10 @@ func (d lateDraw) countBoxes(x, y, w float64) {
 		box := scene.Area{X: x + float64(i)*step + 1, Y: y + 10, W: step - 8, H: 34}
 		d.add(scene.Rect{Area: box, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1)})
 		d.centre(box.Centre().X, box.Y+23, thousands(c.N), ink(16).semi())
-		d.centre(box.Centre().X, box.Y+52, c.Word, ink2(13))
+		word := c.Word
+		if d.width(word, ink2(13)) > step-6 && c.Word == state.CulledLost {
+			word = "gone"
+		}
+		d.centre(box.Centre().X, box.Y+52, word, ink2(13))
 	}
 }
