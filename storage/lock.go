@@ -52,7 +52,7 @@ func lockBook(path string, now time.Time) (*flock.Flock, error) {
 func inUse(path string) error {
 	e := &FileError{Path: path, Trouble: InUse}
 	if h, err := readHolder(path + ".lock"); err == nil {
-		e.Detail = h.String()
+		e.Detail, e.Holder = h.String(), h
 	}
 	return e
 }

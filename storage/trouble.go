@@ -73,6 +73,7 @@ type FileError struct {
 	Path    string
 	Trouble Trouble
 	Detail  string // more of what is wrong, such as who has the book open
+	Holder  Holder // who has it open; the zero Holder where nobody is known
 	Cause   error
 }
 

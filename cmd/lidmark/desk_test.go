@@ -111,6 +111,9 @@ func TestABookThatAnotherProgramHasIsReadUntilItIsFree(t *testing.T) {
 	first, second := newWorld(t, t.TempDir()), newWorld(t, t.TempDir())
 	first.opens(path)
 	second.opens(path)
+	if why := second.state.Book.ReadOnly; strings.Contains(why, "UTC") || !strings.Contains(why, " since "+start.Format("15:04")) {
+		t.Errorf("since when another program has it is not said in the time of this machine: %q", why)
+	}
 	if why := second.state.Book.ReadOnly; !strings.Contains(why, "process") || !strings.Contains(why, "close it there") {
 		t.Fatalf("the second is read only because %q, want who has it", why)
 	}

@@ -82,7 +82,7 @@ func openFile(path string, clock func() time.Time) (file *storage.Book, readOnly
 	}
 	switch trouble.Trouble {
 	case storage.InUse:
-		readOnly = "another program has this book open (" + trouble.Detail + "); close it there to write here"
+		readOnly = "another program has this book open" + heldBy(trouble.Holder, clock()) + "; close it there to write here"
 	case storage.ReadOnlyFolder, storage.Guarded:
 		readOnly = trouble.Trouble.Error() + "; copy the book to a folder of your own to write in it"
 	default:
@@ -109,3 +109,15 @@ func stampOf(path string) string {
 
 // nameOf is a book's name as the window shows it.
 func nameOf(path string) string { return strings.TrimSuffix(filepath.Base(path), storage.Extension) }
+
+// heldBy says who has a book open and since when, by the clock of this machine.
+func heldBy(h storage.Holder, now time.Time) string {
+	if h.PID == 0 {
+		return ""
+	}
+	since, layout := h.Since.In(now.Location()), "15:04"
+	if since.Format(time.DateOnly) != now.Format(time.DateOnly) {
+		layout = "Mon 2 Jan 15:04"
+	}
+	return fmt.Sprintf(" (process %d on %s since %s)", h.PID, h.Host, since.Format(layout))
+}

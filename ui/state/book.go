@@ -46,7 +46,13 @@ func (b *Book) With(entries ...book.Entry) *Book {
 
 // On is the book read on a day, with the clock at now. Today is read at the
 // instant of the clock, a day past at its end, a day ahead at its noon.
-func (b *Book) On(now time.Time, d calendar.Day) *Reading {
+func (b *Book) On(now time.Time, d calendar.Day) *Reading { return b.on(now, d, false) }
+
+// AsKnown is the book read on a day past as it was known at its end: what was
+// written later about that day is left out. Of other days it is as [Book.On].
+func (b *Book) AsKnown(now time.Time, d calendar.Day) *Reading { return b.on(now, d, true) }
+
+func (b *Book) on(now time.Time, d calendar.Day, then bool) *Reading {
 	if b == nil || b.Season == nil {
 		return empty
 	}
@@ -59,30 +65,51 @@ func (b *Book) On(now time.Time, d calendar.Day) *Reading {
 	case d > today:
 		at = d.At(12, 0, zone)
 	}
-	return b.read(at, d, d > today, d == today)
+	return b.read(sight{at: at, day: d, ahead: d > today, underWay: d == today, then: then && d < today})
+}
+
+// sight is how a book is read: which day, at which instant, and whether as it was
+// known then.
+type sight struct {
+	at                    time.Time
+	day                   calendar.Day
+	ahead, underWay, then bool
+}
+
+// sees tells whether a reading is this one.
+func (s sight) sees(r *Reading) bool {
+	return r.View.On().Equal(s.at) && r.Ahead == s.ahead && r.Then == s.then
+}
+
+// view is the season as it is read.
+func (s sight) view(of *book.Season) *book.View {
+	if s.then {
+		return of.AsKnown(s.at, s.at)
+	}
+	return of.At(s.at)
 }
 
 // read reads the book at an instant, unless that was done lately. It reads
 // without the lock, so that what is remembered stays at hand meanwhile.
-func (b *Book) read(at time.Time, d calendar.Day, ahead, underWay bool) *Reading {
-	if r := b.remembered(at, ahead); r != nil {
+func (b *Book) read(as sight) *Reading {
+	if r := b.remembered(as); r != nil {
 		return r
 	}
-	r := read(b.Season.At(at), b.judge(at), d, ahead)
-	r.UnderWay = underWay
+	r := read(as.view(b.Season), b.judge(as), as.day, as.ahead)
+	r.UnderWay, r.Then = as.underWay, as.then
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	// One reading a day: that of today goes with the clock.
-	b.readings = slices.DeleteFunc(b.readings, func(old *Reading) bool { return old.Day == d && old.Ahead == ahead })
+	b.readings = slices.DeleteFunc(b.readings, func(old *Reading) bool { return old.Day == as.day && old.Ahead == as.ahead && old.Then == as.then })
 	b.readings = append([]*Reading{r}, b.readings[:min(len(b.readings), mostReadings-1)]...)
 	return r
 }
 
-func (b *Book) remembered(at time.Time, ahead bool) *Reading {
+func (b *Book) remembered(as sight) *Reading {
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	for i, r := range b.readings {
-		if r.View.On().Equal(at) && r.Ahead == ahead {
+		if as.sees(r) {
 			b.readings = append([]*Reading{r}, slices.Delete(b.readings, i, i+1)...)
 			return r
 		}
@@ -90,11 +117,11 @@ func (b *Book) remembered(at time.Time, ahead bool) *Reading {
 	return nil
 }
 
-// judge is how to judge a view of an instant: from a reading of the book before,
+// judge is how to judge a view: from a reading of the book before,
 // where there is one.
-func (b *Book) judge(at time.Time) func(*book.View) *rules.Judged {
+func (b *Book) judge(as sight) func(*book.View) *rules.Judged {
 	for _, r := range b.before {
-		if r.View.On().Equal(at) {
+		if r.View.On().Equal(as.at) && r.Then == as.then {
 			return r.judged.Again
 		}
 	}

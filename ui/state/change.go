@@ -31,8 +31,15 @@ func days(by int) func(State) (State, []Effect) {
 
 // now is the window back at today, the ribbon where it starts.
 func (s State) now() State {
-	s.Shift = 0
+	s.Shift, s.Then = 0, false
 	return s.on(s.Today())
+}
+
+// asKnownThen is the window with a day past as it was known at its end, or again
+// as it is known now. The page of the day begins anew.
+func (s State) asKnownThen() State {
+	s.Then, s.DayPage = !s.Then, DayPage{}
+	return s
 }
 
 func (s State) filtered(words string) State {

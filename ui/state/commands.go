@@ -31,6 +31,7 @@ var windowCommands = []Command{
 	{Name: "week back", Does: "a week back", Keys: "Shift+, <", Why: noBook, Do: days(-7)},
 	{Name: "week on", Does: "a week on", Keys: "Shift+. >", Why: noBook, Do: days(+7)},
 	{Name: "now", Does: "back to now", Keys: "Home", Why: isNow, Do: pure(State.now)},
+	{Name: "as known then", Does: "a past day as known then, or now", Keys: "Alt+J", Why: notPast, Do: pure(State.asKnownThen)},
 
 	{Name: "next", Does: "next nuc in walking order", Keys: "PageDown", Why: noNucs, Do: step(+1, false)},
 	{Name: "previous", Does: "previous nuc in walking order", Keys: "PageUp", Why: noNucs, Do: step(-1, false)},

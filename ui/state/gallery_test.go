@@ -54,6 +54,7 @@ func situations(t *testing.T) (all []situation) {
 	small.Width, small.Height, small.Text = 800, 560, 2
 	add("a small window", small.run("yard"))
 	add("a day ahead", start(t).run("yard").run("day on"))
+	add("a past day as known then", start(t).run("yard").run("day back").run("as known then"))
 	add("a filter that shows nothing", filteredBy(start(t).run("yard"), "zzz"))
 	add("My numbers", start(t).run("numbers"))
 	add("a number chosen", start(t).run("numbers").press("Down"))

@@ -23,6 +23,7 @@ type Reading struct {
 	Course   *course.Course
 	Day      calendar.Day
 	Ahead    bool   // the day has not come: all is only reckoned
+	Then     bool   // as it was known at the end of the day
 	UnderWay bool   // it is read at the instant of the clock
 	Nucs     []*Nuc // in walking order
 	Findings []rules.Finding

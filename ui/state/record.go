@@ -170,6 +170,8 @@ func noPen(s State) string {
 		return "no book is open; open one with Ctrl+O"
 	case s.Book.ReadOnly != "":
 		return s.Book.ReadOnly
+	case s.AsThen():
+		return "the day is shown as it was known then; Alt+J shows what is known now"
 	case s.Ahead():
 		return "that day has not come: go back to now with Home"
 	}

@@ -15,6 +15,7 @@ type State struct {
 	Book *Book     // the open book; nil: none
 	Now  time.Time // the instant of the clock
 	Day  calendar.Day
+	Then bool // a day past is shown as it was known at its end
 
 	Room    Room
 	Pane    Pane // how Yard is divided
@@ -181,8 +182,14 @@ func (s State) readOn(d calendar.Day) *Reading {
 	case w != nil && s.Today() == d:
 		return w.present
 	}
+	if s.Then {
+		return s.Book.AsKnown(s.Now, d)
+	}
 	return s.Book.On(s.Now, d)
 }
+
+// AsThen tells whether what is shown is as it was known on the day looked at.
+func (s State) AsThen() bool { return s.Then && s.Looked() < s.Today() }
 
 // Size is the window in lengths of the scene.
 func (s State) Size() scene.Area {

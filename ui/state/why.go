@@ -62,6 +62,18 @@ func isNow(s State) string {
 	return ""
 }
 
+func notPast(s State) string {
+	switch {
+	case s.Book == nil:
+		return noBook(s)
+	case s.Walk != nil:
+		return "leave the walk first"
+	case s.Looked() >= s.Today():
+		return "choose a past day first"
+	}
+	return ""
+}
+
 func noBatch(s State) string {
 	n := s.chosen()
 	if n == nil {

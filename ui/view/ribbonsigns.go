@@ -156,6 +156,8 @@ func (p *sheet) band() {
 	switch {
 	case !p.s.Away():
 		how = "Everything below is as it is now."
+	case p.s.AsThen():
+		how = "Everything below is as it was known then, at the end of that day."
 	case p.s.Ahead():
 		how = "Everything hatched below is by the calendar, not seen yet."
 	}
