@@ -27,10 +27,28 @@ func (a asked) virgin() Presumption {
 	if p.Condition == book.Cell {
 		p.Condition, p.Seen, p.Since = book.Virgin, false, p.Emerged
 	}
+	p.Seen = p.Seen && a.sawVirgin()
 	p.Age = max(0, a.today.Sub(out))
 	p.Why = fmt.Sprintf("%svirgin, %s old%s", a.tipOnly(), Count(p.Age, "day"), byCalendar(p.Told))
 	a.due(&p)
 	return p
+}
+
+// sawVirgin tells whether somebody saw the virgin, or put her in, and no look since
+// has missed her. An opened cell is not she.
+func (a asked) sawVirgin() bool {
+	h := a.nuc.Holds
+	saw := h.Condition == book.Virgin && h.Since == h.Given
+	for _, l := range a.nuc.Looks {
+		switch {
+		case l.At.Before(h.Given):
+		case l.Queen == book.VirginSeen, l.Queen == book.QueenSeen:
+			saw = true
+		case l.Queen == book.NoneSeen:
+			saw = false
+		}
+	}
+	return saw
 }
 
 // tipOnly says that nobody has seen the virgin, only the cell she left, and

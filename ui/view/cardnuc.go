@@ -45,29 +45,38 @@ func (c *cardDraw) holds(n *state.Nuc) (word, how string) {
 		return word, "caught"
 	case n.Presumed.Condition == book.Due, n.Presumed.Condition == book.Empty:
 		return word, ""
+	case n.Presumed.Condition == book.Virgin && !c.r.Ahead:
+		return word, c.virginKnown(n)
 	case !n.Presumed.Seen || c.r.Ahead:
 		return word, "by the calendar"
 	case n.Presumed.Condition == book.Cell:
 		return word, "given"
-	case n.Presumed.Condition == book.Virgin:
-		return word, c.virginKnown(n)
 	default:
 		return word, "seen"
 	}
 }
 
-// virginKnown says what is known of a virgin: she was seen herself, or only the
-// cell she left.
+// virginKnown says what is known of a virgin: she was seen herself, only the cell
+// she left, or she was looked for and not found.
 func (c *cardDraw) virginKnown(n *state.Nuc) string {
 	for _, l := range slices.Backward(n.Looks) {
 		switch {
-		case l.At.Before(n.Holds.Given), l.Queen == book.VirginSeen:
-			return "seen"
+		case n.Presumed.Seen, l.At.Before(n.Holds.Given):
+			return seenOrNot(n.Presumed.Seen)
+		case l.Queen == book.NoneSeen:
+			return "not found " + shortDay(c.r.DayOf(l.At.Instant))
 		case l.Cell == book.CellOpenAtTip:
 			return "cell open " + shortDay(c.r.DayOf(l.At.Instant))
 		}
 	}
-	return "seen"
+	return seenOrNot(n.Presumed.Seen)
+}
+
+func seenOrNot(seen bool) string {
+	if seen {
+		return "seen"
+	}
+	return "by the calendar"
 }
 
 func (c *cardDraw) stands(n *state.Nuc) string {
