@@ -80,3 +80,13 @@ func TestTheIncubatorIsReadInTheBatchRoom(t *testing.T) {
 		t.Errorf("%d readings, there were %d; fill %v", got, before, w.Fill)
 	}
 }
+
+// TestTheFatesOfABatchAreAllItsCells: dead and lost ones as well.
+func TestTheFatesOfABatchAreAllItsCells(t *testing.T) {
+	b := &book.Batch{Culled: 1, Dead: 2, Lost: 4, Out: 8}
+	for _, f := range state.FateOf(b) {
+		if want := map[string]int{"lost": 7, "out": 8}[f.Word]; want != 0 && f.N != want {
+			t.Errorf("%s: %d, want %d", f.Word, f.N, want)
+		}
+	}
+}

@@ -114,10 +114,7 @@ func (c *cardDraw) clock(b *book.Batch) {
 // hour is near or past, and tells whether it did.
 func (c *cardDraw) late(b *book.Batch) bool {
 	now := c.r.View.On()
-	if !rules.LateSoon(c.r.View, b.Batch, c.r.Course.Clock(b.Batch)) {
-		return false
-	}
-	card, ok := rules.LateDay(c.r.View, b.Batch, time.Time{})
+	card, ok := c.r.Late(b.Batch)
 	if !ok {
 		return false
 	}
@@ -132,8 +129,8 @@ func (c *cardDraw) late(b *book.Batch) bool {
 	}
 	c.y -= 8
 	c.heading(lossHead(card.Cells))
-	slices.SortFunc(card.Losses, func(a, b rules.Loss) int { return a.By.Compare(b.By) })
-	for _, l := range card.Losses {
+	losses := slices.SortedFunc(slices.Values(card.Losses), func(a, b rules.Loss) int { return a.By.Compare(b.By) })
+	for _, l := range losses {
 		if l.By.After(now) {
 			c.count("till "+hour(l.By, c.r.View.Zone()), figure(l.Lost), ink(14).semi())
 		}
