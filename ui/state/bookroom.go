@@ -98,13 +98,15 @@ func (s State) restored(path string) (State, []Effect) {
 	return s, []Effect{ChooseFile{For: "restore " + path, Kinds: []string{BookExtension}, Name: name + BookExtension}}
 }
 
-// withEnding is a path whose name ends in an ending; a dot elsewhere in it, as in
-// a date, is none.
-func withEnding(path, ending string) string {
-	if strings.HasSuffix(strings.ToLower(path), ending) {
-		return path
+// withEnding is a path whose name ends in one of some endings, the first where it
+// has none of them; a dot elsewhere in it, as in a date, is none.
+func withEnding(path string, endings ...string) string {
+	for _, e := range endings {
+		if strings.HasSuffix(strings.ToLower(path), e) {
+			return path
+		}
 	}
-	return path + ending
+	return path + endings[0]
 }
 
 // tookIn is the window with what was taken into its book.
@@ -135,7 +137,7 @@ func (s State) choseForBook(m Chose) (State, []Effect) {
 	}
 	for i, f := range openForms {
 		if m.For == f.command {
-			return s, []Effect{TakeOut{OpenForm(i), withEnding(m.Path, f.ending), s.Reading().View.On()}}
+			return s, []Effect{TakeOut{OpenForm(i), withEnding(m.Path, f.endings()...), s.Reading().View.On()}}
 		}
 	}
 	return s.choseAtStart(m)

@@ -85,9 +85,21 @@ const (
 	CalendarFile
 )
 
+// openForm is an open form: the name of its command, what it is, and how its file
+// ends.
+type openForm struct{ command, does, ending string }
+
+// endings are how its file may end; a table may be a workbook as well.
+func (f openForm) endings() []string {
+	if f.ending == ".csv" {
+		return []string{f.ending, ".xlsx"}
+	}
+	return []string{f.ending}
+}
+
 // openForms are the forms with the name of their command, what they are, and how
 // their file ends.
-var openForms = [...]struct{ command, does, ending string }{
+var openForms = [...]openForm{
 	AllEntries:   {"take out entries", "all entries, as JSON Lines", ".jsonl"},
 	NucTable:     {"take out nucs", "the nucs on the day looked at, as a table (CSV or XLSX)", ".csv"},
 	BatchTable:   {"take out batches", "the batches, as a table (CSV or XLSX)", ".csv"},
