@@ -237,8 +237,8 @@ func TestTakingOut(t *testing.T) {
 	}
 	w.send(state.Chose{For: "take out nucs", Path: path})
 	w.settle()
-	if w.says("hill.lidmark"); !w.state.Note.Bad || inFile(t, path) != w.entries() {
-		t.Errorf("written over the book: %q", w.state.Note.Text)
+	if w.says("hill.lidmark.csv"); w.state.Note.Bad || inFile(t, path) != w.entries() {
+		t.Errorf("a table with the book's name does not lie beside it: %q", w.state.Note.Text)
 	}
 }
 
