@@ -89,12 +89,13 @@ const (
 // ends.
 type openForm struct{ command, does, ending string }
 
-// endings are how its file may end; a table may be a workbook as well.
+// endings are how its file may end; a table may be a workbook as well. That of a
+// book stays, and the desk refuses it.
 func (f openForm) endings() []string {
 	if f.ending == ".csv" {
-		return []string{f.ending, ".xlsx"}
+		return []string{f.ending, ".xlsx", BookExtension}
 	}
-	return []string{f.ending}
+	return []string{f.ending, BookExtension}
 }
 
 // openForms are the forms with the name of their command, what they are, and how
