@@ -6,7 +6,6 @@ import (
 	"time"
 
 	"lidmark/domain/book"
-	"lidmark/domain/rules"
 	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 )
@@ -43,18 +42,14 @@ func (c *cardDraw) order(o *book.Order) {
 	}
 	c.count("handed over", strconv.Itoa(len(o.Handed)), ink(14).semi())
 	c.count("still owed", strconv.Itoa(o.Open()), ink(14).semi())
-	fit, long := rules.CagedFor(c.r.View, o)
+	fit := c.queensFor(o)
 	if o.Open() > 0 {
 		c.count("in cages that will do", strconv.Itoa(len(fit)), ink(14).semi())
-		if len(long) > 0 {
-			c.count("caged too long by then", strconv.Itoa(len(long)), ink2(14))
-		}
 	}
 	c.y -= 8
 	c.links("Queens handed over", c.caged(o.Handed))
 	if o.Open() > 0 {
-		c.links("Queens that will do", c.queens(fit))
-		c.links("Caged too long by then", c.queens(long))
+		c.links("Queens that will do", fit)
 	}
 	for _, f := range c.r.About(o.Order.Subject()) {
 		c.finding(f)
@@ -93,12 +88,14 @@ func (c *cardDraw) dueFont(o *book.Order) font {
 	return ink2(14)
 }
 
-// queens are queens as links.
-func (c *cardDraw) queens(all []*book.Queen) (links []linked) {
-	for _, q := range all {
-		links = append(links, c.to(q.Queen.Subject()))
+// queensFor are the mated queens in cages that will do for an order.
+func (c *cardDraw) queensFor(o *book.Order) (all []linked) {
+	for q := range c.r.View.Queens() {
+		if q.Caged() && !q.Virgin && o.Takes(q.Line) {
+			all = append(all, c.to(q.Queen.Subject()))
+		}
 	}
-	return links
+	return all
 }
 
 // person draws the card of somebody who works bees.
