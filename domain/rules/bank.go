@@ -26,11 +26,27 @@ func (p *pass) bankVirgins() {
 			Rule: BankVirgins,
 			What: fmt.Sprintf("%s caged", count(len(h.queens), "virgin")),
 			Why:  fmt.Sprintf("the first one since %s; well for %d days, %d at most", p.home().day(first(h)).Short(), p.days(practice.VirginBankGood), p.days(practice.VirginBankMost)),
-			Do:   "Put in the oldest virgins",
+			Do:   p.putInWhere(h),
 			Used: []practice.Key{practice.VirginBankGood, practice.VirginBankMost, practice.VirginLate, practice.VirginBankSurvival},
 		}
 		p.addHeld(h, f)
 	}
+}
+
+// putInWhere names the first nuc that takes a virgin of those held, which no cell is
+// kept for; where none does, what else there is to do.
+func (p *pass) putInWhere(h *held) string {
+	from := p.packs
+	if c, ok := h.of.Colony(); ok {
+		from = p.yard(p.view.Colony(c).Yard).yard
+	}
+	for i := range p.nucs {
+		n := &p.nucs[i]
+		if takesCell(*n.holds, p.now) && n.cell == nil && n.waits == nil && !stays(from, n.Yard) {
+			return "Put in the oldest virgins, the first into " + n.Name
+		}
+	}
+	return "No nuc is free for the oldest virgins: make up a nuc, or cull them"
 }
 
 // bankMated: one to two months.
