@@ -33,6 +33,7 @@ type orderCard struct {
 	orderShape
 	Went    []orderedShape `json:"queensHandedOver"`
 	Caged   []orderedShape `json:"caged"`
+	Long    []orderedShape `json:"cagedTooLong"`
 	Catch   []catchShape   `json:"canBeCaught"`
 	History []lineShape    `json:"history"`
 }
@@ -108,7 +109,7 @@ func (a *app) orderCards(v *book.View, name string) error {
 
 func cardOfOrder(v *book.View, o *book.Order) orderCard {
 	card := orderCard{
-		orderShape: shapeOfOrder(o), Went: []orderedShape{}, Caged: []orderedShape{}, Catch: []catchShape{},
+		orderShape: shapeOfOrder(o), Went: []orderedShape{}, Caged: []orderedShape{}, Long: []orderedShape{}, Catch: []catchShape{},
 		History: history(v, o.Order.Subject()),
 	}
 	for _, id := range o.Handed {
@@ -117,10 +118,12 @@ func cardOfOrder(v *book.View, o *book.Order) orderCard {
 	if o.Open() == 0 {
 		return card
 	}
-	for q := range v.Queens() {
-		if q.Caged() && !q.Virgin && o.Takes(q.Line) {
-			card.Caged = append(card.Caged, shapeOfOrdered(v, q))
-		}
+	fit, long := rules.CagedFor(v, o)
+	for _, q := range fit {
+		card.Caged = append(card.Caged, shapeOfOrdered(v, q))
+	}
+	for _, q := range long {
+		card.Long = append(card.Long, shapeOfOrdered(v, q))
 	}
 	card.Catch = catches(v, o)
 	return card
@@ -158,6 +161,7 @@ func (a *app) printOrder(v *book.View, o *book.Order, c orderCard) {
 	a.facts("line", o.Line+prefixed(" or ", list(o.Substitute)))
 	a.orderedRows(v, "handed over:", c.Went)
 	a.orderedRows(v, "caged, will do:", c.Caged)
+	a.orderedRows(v, "caged too long by then:", c.Long)
 	if len(c.Catch) > 0 {
 		a.line("  can be caught:")
 	}

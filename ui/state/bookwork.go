@@ -89,13 +89,12 @@ const (
 // ends.
 type openForm struct{ command, does, ending string }
 
-// endings are how its file may end; a table may be a workbook as well. That of a
-// book stays, and the desk refuses it.
+// endings are how its file may end; a table may be a workbook as well.
 func (f openForm) endings() []string {
 	if f.ending == ".csv" {
-		return []string{f.ending, ".xlsx", BookExtension}
+		return []string{f.ending, ".xlsx"}
 	}
-	return []string{f.ending, BookExtension}
+	return []string{f.ending}
 }
 
 // openForms are the forms with the name of their command, what they are, and how

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/rules"
 	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 )
@@ -42,14 +43,18 @@ func (c *cardDraw) order(o *book.Order) {
 	}
 	c.count("handed over", strconv.Itoa(len(o.Handed)), ink(14).semi())
 	c.count("still owed", strconv.Itoa(o.Open()), ink(14).semi())
-	fit := c.queensFor(o)
+	fit, long := rules.CagedFor(c.r.View, o)
 	if o.Open() > 0 {
 		c.count("in cages that will do", strconv.Itoa(len(fit)), ink(14).semi())
+		if len(long) > 0 {
+			c.count("caged too long by then", strconv.Itoa(len(long)), ink2(14))
+		}
 	}
 	c.y -= 8
 	c.links("Queens handed over", c.caged(o.Handed))
 	if o.Open() > 0 {
-		c.links("Queens that will do", fit)
+		c.links("Queens that will do", c.queens(fit))
+		c.links("Caged too long by then", c.queens(long))
 	}
 	for _, f := range c.r.About(o.Order.Subject()) {
 		c.finding(f)
@@ -88,14 +93,12 @@ func (c *cardDraw) dueFont(o *book.Order) font {
 	return ink2(14)
 }
 
-// queensFor are the mated queens in cages that will do for an order.
-func (c *cardDraw) queensFor(o *book.Order) (all []linked) {
-	for q := range c.r.View.Queens() {
-		if q.Caged() && !q.Virgin && o.Takes(q.Line) {
-			all = append(all, c.to(q.Queen.Subject()))
-		}
+// queens are queens as links.
+func (c *cardDraw) queens(all []*book.Queen) (links []linked) {
+	for _, q := range all {
+		links = append(links, c.to(q.Queen.Subject()))
 	}
-	return all
+	return links
 }
 
 // person draws the card of somebody who works bees.
