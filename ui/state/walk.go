@@ -253,16 +253,12 @@ func (s State) walkRead() State {
 	return s.says()
 }
 
-// parted is the walk with its lines of a part of the day; of the same again of
-// the whole day.
+// parted is the walk with its lines of a part of the day. A key that sets clears
+// nothing: what is lit stays lit.
 func parted(p calendar.Part) func(State) (State, []Effect) {
 	return pure(func(s State) State {
 		return s.withWalk(func(w *Walk) {
-			if w.Part != p {
-				w.Part = p
-			} else {
-				w.Part = calendar.Exact
-			}
+			w.Part = p
 		}).says()
 	})
 }
