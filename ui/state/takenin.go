@@ -2,6 +2,7 @@ package state
 
 import (
 	"fmt"
+	"strings"
 	"time"
 
 	"lidmark/domain/book"
@@ -12,14 +13,15 @@ import (
 // TakenIn says what came into a book, and how many nucs two have typed on the days
 // that it tells of.
 func TakenIn(before, after *book.Season, now time.Time) string {
-	said := newEntries(after.Len() - before.Len())
+	var said strings.Builder
+	said.WriteString(newEntries(after.Len() - before.Len()))
 	v := after.At(now)
 	for _, day := range daysOfNew(before, v) {
 		if n := len(rules.TwinNucs(v, rules.TwinsOn(v, day))); n > 0 {
-			said += fmt.Sprintf("; %s typed by both: close the walk of %s to strike the later ones", wereNucs(n), day.Short())
+			said.WriteString(fmt.Sprintf("; %s typed by both: close the walk of %s to strike the later ones", wereNucs(n), day.Short()))
 		}
 	}
-	return said
+	return said.String()
 }
 
 // newEntries says how many entries came into the book.
