@@ -109,14 +109,24 @@ func (c Context) virgin(label string) (found *book.Queen, all []string) {
 	return nil, all
 }
 
-// stand finds a stand of the context's yard, or of the home yard, by letter.
-func (c Context) stand(letter string) *book.Stand {
-	for s := range c.View.Stands(c.yard()) {
-		if s.Letter == letter {
-			return s
+// row finds the stand of a letter, in the context's yard before others; of several
+// single ones with that letter, like N1, N2 and so on, the first.
+func (c Context) row(letter string) (first *book.Stand, several bool) {
+	for y := range c.View.Yards() {
+		for s := range c.View.Stands(y.Yard) {
+			number, of := strings.CutPrefix(s.Letter, letter)
+			if _, err := strconv.Atoi(number); !of || number != "" && err != nil {
+				continue
+			}
+			switch {
+			case first == nil, first.Yard != c.yard() && s.Yard == c.yard():
+				first, several = s, number != ""
+			case first.Yard == s.Yard:
+				several = true
+			}
 		}
 	}
-	return nil
+	return first, several
 }
 
 func (c Context) yard() book.YardID {

@@ -8,7 +8,8 @@ import (
 
 // counts is a look at a row by numbers.
 type counts struct {
-	row book.RowLooked
+	row    book.RowLooked
+	single bool // the row is of single stands: it goes by the first of them
 }
 
 // stand begins a section about a whole row, or about the whole yard.
@@ -17,18 +18,19 @@ func (p *parser) stand() {
 	letter := p.take(max(p.capitals(), p.word("yard")))
 	p.open(from)
 	p.now.row = letter
-	p.now.counts = &counts{book.RowLooked{Yard: p.yard()}}
+	p.now.counts = &counts{row: book.RowLooked{Yard: p.yard()}}
 	if letter[0] == 'y' || letter[0] == 'Y' && len(letter) > 2 {
 		p.now.row = p.View.Yard(p.yard()).Name
 		p.colon()
 		return
 	}
-	s := p.Context.stand(letter)
+	s, single := p.Context.row(letter)
+	p.now.counts.single = single
 	if s == nil {
 		p.wrong(from, "there is no stand "+letter, "a nuc has a number as well, like %s1, and codes are small letters", letter)
 		return
 	}
-	p.now.counts.row.Stand = s.Stand
+	p.now.counts.row.Stand, p.now.counts.row.Yard = s.Stand, s.Yard
 	p.colon()
 }
 
@@ -116,6 +118,10 @@ func (p *parser) closeCounts(d *draft, s *Section) {
 	r.Batch = d.deed.cell
 	s.Facts = []book.Fact{r}
 	s.Back = Words(r, In(p.View))
+	if d.counts.single {
+		r.Stand = book.StandID{}
+		s.Back = "row " + d.row + ": " + Words(r, In(p.View))
+	}
 }
 
 // notForRows is a code that tells of single nucs; a batch may be named.
