@@ -6,8 +6,8 @@ import (
 	"time"
 
 	"lidmark/domain/book"
-	"lidmark/domain/rules"
 	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 )
 
