@@ -125,7 +125,7 @@ func TestTheStepsOfTheEmergencyAreWhole(t *testing.T) {
 	s := filled(t, "late day")
 	for _, size := range [][3]float64{{800, 560, 1}, {1280, 800, 1}, {1280, 800, 1.5}, {1440, 900, 1}, {1920, 1080, 1.5}} {
 		s.Width, s.Height, s.Text = size[0], size[1], size[2]
-		seen := ""
+		var seen strings.Builder
 		most := view.CardMost(s, typewriter{})
 		for _, scroll := range []float64{0, most / 4, most / 2, 3 * most / 4, most} {
 			s.Scroll = map[state.Place]float64{state.CardPlace: scroll}
@@ -140,7 +140,7 @@ func TestTheStepsOfTheEmergencyAreWhole(t *testing.T) {
 					count = a.box.Bottom()
 				}
 				if a.box.Y >= a.clip.Y && a.box.Bottom() <= a.clip.Bottom() {
-					seen += a.Text.Text + " "
+					seen.WriteString(a.Text.Text + " ")
 				}
 			}
 			if count == 0 || button < count {
@@ -148,8 +148,8 @@ func TestTheStepsOfTheEmergencyAreWhole(t *testing.T) {
 			}
 		}
 		for _, step := range bee.Triage() {
-			for _, word := range strings.Fields(step.Means + " " + step.Do) {
-				if !strings.Contains(seen, word) {
+			for word := range strings.FieldsSeq(step.Means + " " + step.Do) {
+				if !strings.Contains(seen.String(), word) {
 					t.Errorf("%v: %q of %q is never whole in sight", size, word, step.Do)
 				}
 			}
