@@ -143,21 +143,20 @@ func (y *Yard) takeWeather(f WeatherSeen) {
 // foldStandstill looks for open suspicions of the yard and of all that stands
 // in it, and of what gave bees or brood that reached it.
 func (v *View) foldStandstill(y *Yard) {
-	open := map[Subject]*Standstill{}
+	var open []*Standstill // in the order of the book: of two of one instant the one written first counts
+	about := func(of Subject) func(*Standstill) bool { return func(s *Standstill) bool { return s.Of == of } }
 	for e := range v.suspicions() {
 		switch f := e.Fact.(type) {
 		case DiseaseSuspected:
-			if open[f.Of] == nil && v.touches(e, f.Of, y.Yard) {
-				open[f.Of] = &Standstill{e.At, f.Of, f.What}
+			if !slices.ContainsFunc(open, about(f.Of)) && v.touches(e, f.Of, y.Yard) {
+				open = append(open, &Standstill{e.At, f.Of, f.What})
 			}
 		case SuspicionEnded:
-			delete(open, f.Of)
+			open = slices.DeleteFunc(open, about(f.Of))
 		}
 	}
-	for _, s := range open {
-		if y.Standstill == nil || s.Since.Before(y.Standstill.Since) {
-			y.Standstill = s
-		}
+	if len(open) > 0 {
+		y.Standstill = open[0]
 	}
 }
 
