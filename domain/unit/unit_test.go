@@ -19,6 +19,7 @@ var told = map[string]string{
 	"6 to 9 l":                          "6.3 to 9.5 qt",
 	"0.6 l":                             "0.63 qt",
 	"a cup of bees: 0.237 l":            "a cup of bees: 0.25 qt",
+
 	"night of 8 °C forecast; best in the evening":            "night of 46 °F forecast; best in the evening",
 	"bees on 3 sides on Sun 2 May, a night of 14 °C assumed": "bees on 3 sides on Sun 2 May, a night of 57 °F assumed",
 	"incubator of batch 4 at 34.5 °C, 60 % damp":             "incubator of batch 4 at 94.1 °F, 60 % damp",
