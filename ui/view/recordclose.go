@@ -201,7 +201,7 @@ func (p *sheet) lineLetters(a scene.Area) {
 		if y += pitch; y > a.Bottom()-foot {
 			return
 		}
-		y = p.lineLetter(l, x, y, w, signs, pitch)
+		y = p.lineLetter(inShort(l), x, y, w, signs, pitch)
 		p.rule(x, y+6, x+w, y+6, scene.Hair)
 	}
 	const said = "Any order, with or without spaces. A capital and a number start the next nuc. A record is never refused; where it does not fit the book, one question."
@@ -209,6 +209,20 @@ func (p *sheet) lineLetters(a scene.Area) {
 		p.wrap(x, y+26, said, ink2(13), w, lines)
 	}
 	p.fit(x, a.Bottom()-14, "Enter  go on     Page Down  skip     Esc  leave", ink2(13), x+w)
+}
+
+// inShort is a row of the list as it stands in a narrow column: signs that run on
+// as "h0–h3", and what may stand behind an @ among its words.
+func inShort(l line.Letter) line.Letter {
+	signs := strings.Fields(l.Sign)
+	last := len(signs) - 1
+	switch {
+	case last > 1 && strings.HasPrefix(l.Sign, "@"):
+		return line.Letter{Sign: "@", Words: strings.ReplaceAll(strings.Join(signs, " "), "@", "")}
+	case last > 1 && len(signs[0]) == 2 && len(signs[last]) == 2 && int(signs[last][1]-signs[0][1]) == last:
+		l.Sign = signs[0] + "–" + signs[last]
+	}
+	return l
 }
 
 // lineLetter writes a sign and what it says; a long sign stands on a line of its own.
