@@ -66,6 +66,9 @@ func (w *Walk) planned(f book.Fact) string {
 	case book.BeesAdded:
 		return fmt.Sprintf("add %g cups", f.Cups)
 	case book.EntranceSet:
+		if f.Area == 0 {
+			return "shut the entrance"
+		}
 		return fmt.Sprintf("entrance to %.1f cm²", f.Area)
 	default:
 		return rules.ActBreakDownCells.String()
