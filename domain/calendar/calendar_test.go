@@ -94,6 +94,24 @@ func TestADayBelongsToItsZone(t *testing.T) {
 	}
 }
 
+// Where the clocks skip midnight a day starts at the first instant there is, and a
+// skipped time is an hour on, whichever side of the gap the library takes.
+func TestADayWithoutMidnight(t *testing.T) {
+	for _, c := range []struct{ zone, day, start string }{
+		{"America/Sao_Paulo", "1995-10-15", "1995-10-15T01:00:00-02:00"},
+		{"America/Sao_Paulo", "2017-10-15", "2017-10-15T01:00:00-02:00"},
+		{"Europe/Berlin", "2027-03-28", "2027-03-28T00:00:00+01:00"},
+	} {
+		d, err := calendar.ParseDay(c.day)
+		if got := d.Start(zone(t, c.zone)).Format(time.RFC3339); err != nil || got != c.start {
+			t.Errorf("%s in %s starts %s, want %s", c.day, c.zone, got, c.start)
+		}
+	}
+	if got := calendar.Date(2027, 3, 28).At(2, 30, zone(t, "Europe/Berlin")).Format("15:04"); got != "03:30" {
+		t.Errorf("02:30 of a night that skips it is %s, want 03:30", got)
+	}
+}
+
 func TestEveryDayStartsOnItself(t *testing.T) {
 	zones := []*time.Location{zone(t, "Europe/Berlin"), zone(t, "America/Sao_Paulo"), zone(t, "Pacific/Auckland")}
 	rapid.Check(t, func(t *rapid.T) {

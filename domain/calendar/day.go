@@ -76,7 +76,13 @@ func (d Day) Start(zone *time.Location) time.Time { return d.At(0, 0, zone) }
 // [time.Date] takes it.
 func (d Day) At(hour, minute int, zone *time.Location) time.Time {
 	y, m, day := d.Date()
-	return time.Date(y, m, day, hour, minute, 0, 0, orUTC(zone))
+	t := time.Date(y, m, day, hour, minute, 0, 0, orUTC(zone))
+	asked := time.Date(y, m, day, hour, minute, 0, 0, time.UTC)
+	_, offset := t.Zone()
+	if skipped := asked.Sub(t.Add(time.Duration(offset) * time.Second)); skipped > 0 {
+		return t.Add(skipped) // [time.Date] took the hour before the gap
+	}
+	return t
 }
 
 // Wall tells how often the clocks of zone show a wall clock time on the day:
