@@ -26,7 +26,7 @@ var strange = []struct {
 	what *regexp.Regexp
 	why  string
 }{
-	{regexp.MustCompile(`(?:^|[^\w.$}-])/(?:root|home|tmp|Users|mnt)/`), "the path is of one machine"},
+	{regexp.MustCompile(`(?:^|[^\w.$}-])/(?:work|farm|root|home|tmp|Users|mnt)/`), "the path is of one machine"},
 	{regexp.MustCompile(`\b[A-Z][A-Z-]+(?:)\.md\b`), "the page is not in this repository: cite the literature, or README.md or DEVELOPERS.md"},
 	{regexp.MustCompile(`\b(?:TO(?:)DO|FIX(?:)ME|XX(?:)X|not (?:)implemented|no(?:)lint)\b`), "it reads as unfinished: finish it, or leave it out"},
 }
@@ -74,14 +74,14 @@ func TestNothingStrangeIsKept(t *testing.T) {
 
 func TestOdditiesAreFound(t *testing.T) {
 	for _, line := range []string{
-		"see /" + "mnt/disk/list", "x := \"/" + "tmp/book\"", "file:///" + "home/ida/book", "NOTES" + ".md says", "// TO" + "DO: later", "//no" + "lint:all",
+		"see /" + "mnt/disk/list", "see /" + "work/list", "x := \"/" + "tmp/book\"", "file:///" + "home/ida/book", "NOTES" + ".md says", "// TO" + "DO: later", "//no" + "lint:all",
 	} {
 		if len(oddities(line)) == 0 {
 			t.Errorf("oddities(%q) = none, want one", line)
 		}
 	}
 	for _, line := range []string{
-		"https://example.org/home/list", "$WORK/tmp/x", "${TMPDIR:-/tmp}/lidmark", "README.md", "domain/rules", "a/home/b",
+		"https://example.org/home/list", "https://example.org/work/list", "$WORK/tmp/x", "${TMPDIR:-/tmp}/lidmark", "README.md", "domain/rules", "a/home/b",
 	} {
 		if faults := oddities(line); len(faults) > 0 {
 			t.Errorf("oddities(%q) = %q, want none", line, faults)

@@ -213,7 +213,7 @@ func TestAllocationsOfALetter(t *testing.T) {
 	for _, r := range "q e b4 s5 h" {
 		s = letter(s, r)
 	}
-	const most = 350
+	const most = 330
 	if n := testing.AllocsPerRun(20, func() { letter(s, '2') }); n > most {
 		t.Errorf("%.0f allocations, at most %d", n, most)
 	}
