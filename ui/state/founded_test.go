@@ -150,3 +150,19 @@ func TestANewBookIsNoDraftOfTheOpenOne(t *testing.T) {
 }
 
 func tagOf(field string) scene.Tag { return scene.Tag{Ref: state.FieldNamed(field)} }
+
+// A place lies on the side of the world that was typed.
+func TestWestAndSouthAreNegative(t *testing.T) {
+	for _, c := range []struct {
+		lat, lon         string
+		wantLat, wantLon float64
+	}{{"54.6", "15", 54.6, 15}, {"12,5 S", "70.5° W", -12.5, -70.5}, {"-34", "-15", -34, -15}, {"54.6 N", "15° E", 54.6, 15}} {
+		w := bookless(t)
+		w.run("start book")
+		w.typed(state.StartYard, "Home").typed(state.StartZone, "UTC").typed(state.StartLat, c.lat).typed(state.StartLon, c.lon)
+		y := w.Founding().Book.Season.At(w.Now).HomeYard()
+		if y.Lat != c.wantLat || y.Lon != c.wantLon {
+			t.Errorf("%s, %s is kept as %v, %v", c.lat, c.lon, y.Lat, y.Lon)
+		}
+	}
+}
