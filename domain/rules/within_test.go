@@ -106,3 +106,23 @@ func TestNobodyComes(t *testing.T) {
 		}
 	}
 }
+
+// A shorter hard end still fits when a longer one before it has to wait.
+func TestAShorterHardEndFits(t *testing.T) {
+	day := calendar.Date(2027, time.May, 11)
+	now := day.At(8, 0, time.UTC)
+	hard := func(minutes float64, hours int) rules.Task {
+		return rules.Task{
+			Act: rules.ActGiveCell, Hard: true, Minutes: minutes, By: now.Add(time.Duration(hours) * time.Hour),
+			Findings: []rules.Finding{{Act: rules.ActGiveCell, Severity: rules.Pressing}},
+		}
+	}
+	p := rules.DayPlan{
+		Day: day, At: now, Soon: (day + 1).At(12, 0, time.UTC),
+		Stops: []rules.Stop{{Yard: booktest.Yard("A"), Tasks: []rules.Task{hard(50, 60), hard(20, 70)}}},
+	}
+	part := p.Within(30)
+	if kept := tasks(part.Stops); len(kept) != 1 || kept[0].Minutes != 20 || len(part.Waits) != 1 {
+		t.Errorf("of 50 and 20 minutes in 30 there are kept %+v", kept)
+	}
+}
