@@ -1,9 +1,6 @@
 package state
 
 import (
-	"cmp"
-	"fmt"
-	"maps"
 	"slices"
 	"strings"
 
@@ -69,14 +66,6 @@ func (s State) walkWritten(t TypedLine) (State, []Effect) {
 	return s.settled(&asked)
 }
 
-// strikes are the entries that strike others, the latest first.
-func (s State) strikes(ids *book.IDs, entries []book.Entry) (all []book.Entry) {
-	for _, e := range slices.Backward(entries) {
-		all = append(all, ids.Entries(instantly(s), s.Now, s.Pen.Writer, book.Struck{Entry: e.ID})...)
-	}
-	return all
-}
-
 // walkWords are the words of the line for undo: its nuc and what was typed.
 func (s State) walkWords(row WalkRow) string {
 	text := s.Typed(WalkField)
@@ -117,104 +106,6 @@ func (s State) walkOn(typed []Typed) State {
 		return s
 	}
 	return s.withWalk(func(w *Walk) { w.At, w.behind = RowName{Deed: -1}, behind })
-}
-
-// rowOpened is the walk with a row taken to be typed into: with what stands there
-// unwritten, else with what was written.
-func (s State) rowOpened(name RowName) State {
-	if s.Walk.At != name {
-		s.Asked = nil // nothing was written yet
-	}
-	s = s.withWalk(func(w *Walk) { w.At, w.Passed, w.Refused, w.Warned = name, Passed{}, "", false })
-	if row, ok := s.Walk.Row(); ok {
-		s = s.withWalk(func(w *Walk) { w.Passed = row.Passed })
-		s = s.WithField(WalkField, FieldOf(cmp.Or(s.RowDraft(row), row.Typed)))
-	}
-	return s.focused(FieldNamed(WalkField)).says().rowShown()
-}
-
-// lineDrafted is the window with the line of the walk kept for its row, so that
-// it is there again after another row was looked at, or the program ended.
-func (s State) lineDrafted() State {
-	row, ok := s.Walk.Row()
-	if text := s.Typed(WalkField); ok && text != "" && text != row.Typed {
-		return s.WithField(s.Walk.draft(row.RowName), FieldOf(text))
-	}
-	return s.withoutFields(s.Walk.draft(row.RowName))
-}
-
-// RowDraft is what stands unwritten in a row.
-func (s State) RowDraft(row WalkRow) string { return s.Typed(s.Walk.draft(row.RowName)) }
-
-// draft is the name of the field that keeps what stands unwritten in a row of the
-// walk's day.
-func (w *Walk) draft(r RowName) string {
-	if r.Nuc.IsZero() {
-		return fmt.Sprintf("%s.%v.%d.%d.", WalkField, w.Day, r.Deed, r.Part)
-	}
-	return fmt.Sprintf("%s.%v.%v", WalkField, w.Day, r.Nuc)
-}
-
-// rowStep goes to the next row, or to the one before.
-func rowStep(by int) func(State) (State, []Effect) {
-	return pure(func(s State) State {
-		rows := s.Walk.Rows
-		if len(rows) == 0 {
-			return s
-		}
-		at := s.Walk.index(s.Walk.At)
-		if at < 0 && by < 0 {
-			at = len(rows)
-		}
-		return s.rowOpened(rows[min(max(at+by, 0), len(rows)-1)].RowName)
-	})
-}
-
-// rowStruck strikes what is written in the row that is typed into, and stays there
-// so that it can be typed anew.
-func rowStruck(s State) (State, []Effect) {
-	row, _ := s.Walk.Row()
-	drops := s.unsaid(row)
-	ids := s.Pen.IDs
-	ids.Deed()
-	entries := s.strikes(&ids, without(row.entries, drops))
-	s.Pen.IDs, s = ids, s.withoutFailed(drops)
-	s = s.WithField(WalkField, Field{}).lineDrafted()
-	s, effects := s.send(Deed{Words: "strike " + rowWords(row, row.Typed), Entries: entries})
-	if len(row.Nucs) > 0 {
-		s = s.withWalk(func(w *Walk) {
-			w.kept = maps.Clone(w.kept)
-			if w.kept == nil {
-				w.kept = map[book.NucID]bool{}
-			}
-			w.kept[row.Nucs[0]] = true
-			w.At = RowName{Nuc: row.Nucs[0]}
-		}).walkRead()
-		s = s.rowOpened(s.Walk.At)
-	}
-	return s, effects
-}
-
-// nothingTyped says why the row cannot be struck.
-func nothingTyped(s State) string {
-	if why := notWalking(s); why != "" {
-		return why
-	}
-	if row, ok := s.Walk.Row(); !ok || row.Open() {
-		return "nothing is written in this row"
-	}
-	return ""
-}
-
-// unsaid are the entries of a row that the book did not take.
-func (s State) unsaid(row WalkRow) (all []book.Entry) {
-	failed := entriesOf(s.Pen.Failed)
-	for _, e := range row.entries {
-		if failed[e.ID] {
-			all = append(all, e)
-		}
-	}
-	return all
 }
 
 // withAnswers are the rows of a line with what the answers to its questions
