@@ -146,6 +146,7 @@ const (
 	FitHoursPlus
 	FitHoursHalf
 	FitHoursMinus
+	FitHoursUntold
 	DiurnalPeakLag
 	DiurnalNightDecay
 	DiurnalLowLag

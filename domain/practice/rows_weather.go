@@ -68,6 +68,10 @@ var weatherRows = []Number{
 		Default: 0, Min: 0, Max: 1, Source: noSource, Confidence: CommonPractice, Used: "typed weather",
 	},
 	{
+		Key: FitHoursUntold, Name: "fit_hours_untold", Title: "Day nobody told", Unit: Hour,
+		Default: 2, Min: 0, Max: 5, Source: noSource, Confidence: CommonPractice, Used: "days without weather and without normals",
+	},
+	{
 		Key: DiurnalPeakLag, Name: "diurnal_peak_lag", Title: "Warmest hour after noon", Unit: Hour,
 		Default: 1.86, Min: 1.5, Max: 2.6, Source: partonLogan1981, Confidence: Verified, Used: ForReference,
 	},
