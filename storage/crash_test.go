@@ -61,12 +61,12 @@ func TestKilledWhileAppending(t *testing.T) {
 		b, err := Create(path)
 		check(t, err)
 		check(t, b.Close())
-		c := play(t, "append batches", path)
+		c := children.Play(t, "append batches", path)
 		acknowledged := -1
 		for range 1 + random.IntN(60) {
-			acknowledged = number(t, c.line())
+			acknowledged = number(t, c.Line())
 		}
-		for _, line := range c.kill() {
+		for _, line := range c.Kill() {
 			acknowledged = number(t, line)
 		}
 		b, err = Open(path, Options{})
@@ -108,11 +108,11 @@ func copyAgainAndAgain(args []string) error {
 func TestKilledWhileCopying(t *testing.T) {
 	for kill := range 6 {
 		path := written(t)
-		c := play(t, "copy again and again", path)
+		c := children.Play(t, "copy again and again", path)
 		for range 1 + 2*kill {
-			number(t, c.line())
+			number(t, c.Line())
 		}
-		c.kill()
+		c.Kill()
 		b, err := Open(path, Options{})
 		check(t, err)
 		n, err := b.Count()
@@ -151,14 +151,14 @@ func migrateAndPause(args []string) error {
 func TestKilledWhileMigrating(t *testing.T) {
 	path := written(t)
 	before := dump(t, path)
-	c := play(t, "migrate", path)
-	if got := c.line(); got != "in the middle" {
+	c := children.Play(t, "migrate", path)
+	if got := c.Line(); got != "in the middle" {
 		t.Fatalf("the child says %q", got)
 	}
 	if _, err := Open(path, Options{}); !errors.Is(err, InUse) {
 		t.Errorf("during a migration a second program gets %v", err)
 	}
-	c.kill()
+	c.Kill()
 	if v, err := peek(path); v != len(scripts()) || err != nil {
 		t.Errorf("version %d, %v", v, err)
 	}

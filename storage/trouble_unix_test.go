@@ -75,11 +75,11 @@ func TestFolderThatMayOnlyBeRead(t *testing.T) {
 	check(t, os.Chmod(path, 0o644))
 	check(t, os.Chmod(dir, 0o555))
 	before := listed(t, dir)
-	c := play(t, "open as nobody", path)
-	if got := c.line(); got != readOnlyFolder {
+	c := children.Play(t, "open as nobody", path)
+	if got := c.Line(); got != readOnlyFolder {
 		t.Errorf("got  %s\nwant %s", got, readOnlyFolder)
 	}
-	if got := c.line(); got != strconv.Itoa(len(some)) {
+	if got := c.Line(); got != strconv.Itoa(len(some)) {
 		t.Errorf("read only: %s entries, want %d", got, len(some))
 	}
 	if after := listed(t, dir); after != before {
@@ -92,9 +92,9 @@ func TestFileThatMayNotBeRead(t *testing.T) {
 	path := filepath.Join(dir, "summer.lidmark")
 	put(t, path, contents(written(t)))
 	check(t, os.Chmod(path, 0))
-	c := play(t, "open as nobody", path)
+	c := children.Play(t, "open as nobody", path)
 	for range 2 {
-		if got := c.line(); got != denied {
+		if got := c.Line(); got != denied {
 			t.Errorf("got  %s\nwant %s", got, denied)
 		}
 	}
@@ -120,13 +120,13 @@ func appendToFaultyDisk(args []string) error {
 
 func TestFaultyDisk(t *testing.T) {
 	path := written(t)
-	c := play(t, "append to a faulty disk", path)
+	c := children.Play(t, "append to a faulty disk", path)
 	kept, said := 0, ""
-	for c.said.Scan() {
-		if n, err := strconv.Atoi(c.said.Text()); err == nil {
+	for _, line := range c.Rest() {
+		if n, err := strconv.Atoi(line); err == nil {
 			kept = n
 		} else {
-			said = c.said.Text()
+			said = line
 		}
 	}
 	const want = "summer.lidmark: the disk could not be read or written; check that it is still connected and do it again; what was saved before is safe"

@@ -65,12 +65,12 @@ func typed(n int) string {
 func TestKilledWhileTyping(t *testing.T) {
 	for kill := range 4 {
 		folder, path := t.TempDir(), aBook(t)
-		c := play(t, "type without end", folder, path)
+		c := children.Play(t, "type without end", folder, path)
 		onDisk := 0
 		for range 3 + 5*kill {
-			onDisk = number(t, c.line())
+			onDisk = number(t, c.Line())
 		}
-		for _, line := range c.kill() {
+		for _, line := range c.Kill() {
 			onDisk = number(t, line)
 		}
 		w := newWorld(t, folder)
@@ -121,11 +121,11 @@ func sendAndDie(args []string) error {
 
 func TestWhatReachedTheBookIsNotWrittenTwice(t *testing.T) {
 	folder, path := t.TempDir(), aBook(t)
-	c := play(t, "send and die", folder, path)
-	if got := c.line(); got != "typed" {
+	c := children.Play(t, "send and die", folder, path)
+	if got := c.Line(); got != "typed" {
 		t.Fatalf("the child says %q", got)
 	}
-	c.kill()
+	c.Kill()
 	w := newWorld(t, folder)
 	w.opens(path)
 	if n := len(w.state.Pen.Failed); n != 0 {

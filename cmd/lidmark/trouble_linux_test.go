@@ -120,21 +120,21 @@ func TestTheRightToWriteIsLostInTheMiddleOfTyping(t *testing.T) {
 	check(t, err)
 	check(t, errors.Join(os.WriteFile(path, text, 0o666), os.Chmod(path, 0o666)))
 
-	c := play(t, "type as nobody", config, path)
-	if got := c.line(); got != "typing" {
+	c := children.Play(t, "type as nobody", config, path)
+	if got := c.Line(); got != "typing" {
 		t.Fatalf("the child says %q", got)
 	}
 	check(t, os.Chmod(filepath.Join(config, "drafts"), 0o555))
-	c.answer()
-	if got := c.line(); !strings.HasPrefix(got, "what you type cannot be kept until it is written: nothing may be written in this folder") {
+	c.Answer()
+	if got := c.Line(); !strings.HasPrefix(got, "what you type cannot be kept until it is written: nothing may be written in this folder") {
 		t.Errorf("the window says %q", got)
 	}
 	check(t, os.Chmod(filepath.Join(config, "drafts"), 0o777))
-	c.answer()
-	if got, want := c.line(), fmt.Sprint(false, len(founding())+1, " ", 0); got != want {
+	c.Answer()
+	if got, want := c.Line(), fmt.Sprint(false, len(founding())+1, " ", 0); got != want {
 		t.Errorf("written: %q, want %q", got, want)
 	}
-	c.kill()
+	c.Kill()
 	whole(t, path)
 	if left, err := os.ReadDir(filepath.Join(config, "drafts")); err != nil || len(left) > 0 {
 		t.Errorf("drafts left: %v, %v", left, err)
