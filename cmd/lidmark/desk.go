@@ -20,6 +20,7 @@ type desk struct {
 
 	writes, works, ticks worker
 	keeps                keeper
+	openings             int // of books so far; counted by long work alone
 
 	mu   sync.Mutex
 	open *opened            // the book that is open, or nil

@@ -63,7 +63,9 @@ func (d *desk) read(ctx context.Context, o *opened, readOnly string, tell func(s
 // show puts a book into the window, read already, in the place of the one that
 // is open. Deeds sent before are written first.
 func (d *desk) show(o *opened, tell func(state.Msg)) {
+	d.openings++
 	b, now := o.shown, d.clock()
+	b.Opening = d.openings
 	b.On(now, calendar.DayOf(now, b.Zone(now)))
 	ids := newIDs(now, b.Season)
 	draft, trouble := d.draftOf(b)

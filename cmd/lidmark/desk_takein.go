@@ -46,7 +46,7 @@ func (d *desk) takenIn(ctx context.Context, o *opened, path string, tell func(st
 	if err != nil {
 		return fmt.Errorf("%s is shown as it was before: %w; open it anew", b.Name, err)
 	}
-	next := &state.Book{Season: season, Name: b.Name, Path: b.Path, Saved: d.clock()}
+	next := &state.Book{Season: season, Name: b.Name, Path: b.Path, Saved: d.clock(), Opening: b.Opening}
 	o.mu.Lock()
 	o.shown = next
 	o.mu.Unlock()

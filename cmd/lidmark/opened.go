@@ -23,9 +23,9 @@ type opened struct {
 	shown *state.Book // with all that was written
 }
 
-// is tells whether b is this book, as it is or as it was.
+// is tells whether b is of this opening of the book, as it is or as it was.
 func (o *opened) is(b *state.Book) bool {
-	return b != nil && o.now().Path == b.Path && o.now().Name == b.Name
+	return b != nil && o.now().Opening == b.Opening
 }
 
 // reads tells whether other is this book, opened anew.

@@ -19,6 +19,7 @@ type Book struct {
 	Path     string // of its file
 	ReadOnly string // why nothing can be written; "" when it can
 	Saved    time.Time
+	Opening  int // which opening of this run it comes of: a demo begun anew is another book
 
 	mu       sync.Mutex
 	readings []*Reading // the one read last comes first
@@ -39,7 +40,7 @@ func (b *Book) With(entries ...book.Entry) *Book {
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	return &Book{
-		Season: b.Season.With(entries...), Name: b.Name, Path: b.Path, ReadOnly: b.ReadOnly, Saved: b.Saved,
+		Season: b.Season.With(entries...), Name: b.Name, Path: b.Path, ReadOnly: b.ReadOnly, Saved: b.Saved, Opening: b.Opening,
 		before: slices.Clone(b.readings[:min(len(b.readings), mostBefore)]),
 	}
 }
