@@ -122,15 +122,51 @@ const (
 	AcceptVirginDaysOld
 	AcceptVirginSprayed
 	AcceptVirginQueenright
+	AcceptLaying
 	VirginBankSurvival
 	MatedBankSurvival
 	OwnCellsRaised
 	OwnCellsOverlooked
 )
 
+// The course of a queen by the day, and what a look is worth: see the package
+// course.
+const (
+	OwnQueenEmergesSpread Key = iota + OwnCellsOverlooked + 1
+	VirginLateSpread
+	VirginDeaths
+	MatedPerHour
+	LostPerHour
+	DroneLayerTurns
+	LayingEnds
+	LayingWorkersMean
+	LayingWorkersSpread
+	SeesEggs
+	SeesYoungEggs
+	SeesFirstEggs
+	SeesDroneLayerEggs
+	ManyEggsOfYoung
+	ManyEggsOfWorkers
+	ManyEggsOfDroneLayer
+	FindsVirgin
+	FindsMated
+	FindsLaying
+	CallsVirgin
+	CallsYoungVirgin
+	SeesDroneBrood
+	SeesCappedBrood
+	SeesOwnCells
+	OwnCellsQueenright
+	SeesCellSign
+	CellSignElsewhere
+	SeenAmiss
+	ThoroughLook
+	QuickLook
+)
+
 // The numbers of weather and flight.
 const (
-	WarmEnoughToFly Key = iota + OwnCellsOverlooked + 1
+	WarmEnoughToFly Key = iota + QuickLook + 1
 	FlightRampBelow
 	FlightRampAbove
 	HotFrom
@@ -186,11 +222,12 @@ const (
 	MoveDistanceLeast
 	DroneColonies
 	DroneCombBeforeFlights
+	LookTooOld
 )
 
 // The numbers of food.
 const (
-	SyrupPerFeed Key = iota + DroneCombBeforeFlights + 1
+	SyrupPerFeed Key = iota + LookTooOld + 1
 	SyrupSugar
 	FondantSugar
 	HoneyPerSide

@@ -100,6 +100,7 @@ type Group int
 const (
 	Clock Group = iota + 1
 	Rates
+	Course
 	Weather
 	BeesAndBrood
 	Stores
@@ -108,7 +109,9 @@ const (
 )
 
 // Groups gives the groups in the order they are shown.
-func Groups() []Group { return []Group{Clock, Rates, Weather, BeesAndBrood, Stores, Robbing, Times} }
+func Groups() []Group {
+	return []Group{Clock, Rates, Course, Weather, BeesAndBrood, Stores, Robbing, Times}
+}
 
 // String gives the heading in plain words.
 func (g Group) String() string {
@@ -117,6 +120,8 @@ func (g Group) String() string {
 		return "Clock"
 	case Rates:
 		return "Rates"
+	case Course:
+		return "What a nuc holds"
 	case Weather:
 		return "Weather"
 	case BeesAndBrood:

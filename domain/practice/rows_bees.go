@@ -30,6 +30,10 @@ var beeRows = []Number{
 		Default: 0.20, Min: 0.05, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: "bees from what is seen",
 	},
 	{
+		Key: LookTooOld, Name: "look_too_old", Title: "Look whether it lives, days after the last look", Unit: Day,
+		Default: 28, Min: 7, Max: 90, Source: noSource, Confidence: CommonPractice, Used: "bees and food from what is seen, nucs not looked at",
+	},
+	{
 		Key: MildNight, Name: "mild_night", Title: "A mild night", Unit: Celsius,
 		Default: 20, Min: 17, Max: 26, Source: noSource, Confidence: CommonPractice, Used: "weak nucs, make-up",
 	},

@@ -49,6 +49,11 @@ var rateRows = []Number{
 		Default: 0.33, Min: 0.05, Max: 1, Source: "29 % to laying over 0.875 mated, " + perezSato2006, Confidence: Derived, Used: ForReference,
 	},
 	{
+		Key: AcceptLaying, Name: "accept_laying", Title: "Laying queen put in, accepted", Unit: Share,
+		Default: 0.85, Min: 0.3, Max: 1, Source: "13 to 30 % of bought queens lost in 16 weeks, controls 5 to 17 %: Rhodes, Somerville & Harden 2004, Apidologie 35:383-388; the share at once is practice",
+		Confidence: CommonPractice, Used: "what a nuc most probably holds",
+	},
+	{
 		Key: VirginBankSurvival, Name: "virgin_bank_survival", Title: "Virgins alive in the bank", Unit: Share,
 		Default: 0.77, Min: 0.4, Max: 1, Source: "0.774 in queenless, 0.680 in queenright colonies, 3 to 30 d: a trial whose authors and year were not noted", Confidence: Taught,
 		Used: "bank limits",
@@ -59,7 +64,7 @@ var rateRows = []Number{
 	},
 	{
 		Key: OwnCellsRaised, Name: "own_cells_raised", Title: "Raises own cells when refused", Unit: Share,
-		Default: 0.7, Min: 0.3, Max: 1, Source: "0.6 to 0.8; " + noSource, Confidence: CommonPractice, Used: ForReference,
+		Default: 0.7, Min: 0, Max: 1, Source: "0.6 to 0.8; " + noSource, Confidence: CommonPractice, Used: ForReference,
 	},
 	{
 		Key: OwnCellsOverlooked, Name: "own_cells_overlooked", Title: "Own cells overlooked", Unit: Share,

@@ -24,6 +24,7 @@ func table() [keyCount]Number {
 		{Clock, cellRows},
 		{Clock, queenRows},
 		{Rates, rateRows},
+		{Course, courseRows},
 		{Weather, weatherRows},
 		{BeesAndBrood, beeRows},
 		{Stores, storeRows},

@@ -1,0 +1,145 @@
+package course
+
+import "lidmark/domain/practice"
+
+// Queenless is a nuc that has been without a queen since today. On young brood
+// it may raise a queen of its own.
+func (m *Model) Queenless(youngBrood bool) Belief { return m.QueenlessFor(0, youngBrood) }
+
+// QueenlessFor is a nuc without a queen for so many days.
+func (m *Model) QueenlessFor(days int, youngBrood bool) (b Belief) {
+	b.add(none, noneDays, days, 1)
+	if youngBrood {
+		m.raise(&b)
+		later := b
+		for i := range m.ownOut { // its cells are as old as its loss
+			later.p[own.cell+i] = 0
+		}
+		for i, p := range b.p[own.cell : own.cell+cellDays] {
+			later.add(own.cell, cellDays, i-days, p)
+		}
+		b = later
+	}
+	return b
+}
+
+// Queenright is a nuc whose queen has laid for so many days.
+func Queenright(days int) (b Belief) {
+	b.add(given.lays, layDays, days, 1)
+	return b
+}
+
+// Unknown is a nuc of which nothing is known: the chances are practice, and a
+// first look outweighs them.
+func (m *Model) Unknown() (b Belief) {
+	b.p[given.lays+layDays-1] = unknownLays
+	b.p[given.flies+m.late/2] = unknownVirgin
+	b.p[drone] = unknownTrouble
+	b.p[workers] = unknownTrouble
+	b.p[none] = 1 - unknownLays - unknownVirgin - 2*unknownTrouble
+	return b
+}
+
+// A nuc of which nothing is known: common practice, no source.
+const (
+	unknownLays    = 0.4
+	unknownVirgin  = 0.2
+	unknownTrouble = 0.1
+)
+
+// raise lets a queenless nuc on young brood begin cells of its own, if it does.
+func (m *Model) raise(b *Belief) {
+	begun := b.move(none, noneDays, m.raised)
+	b.p[none] += b.move(none, noneDays, 1) // open brood holds laying workers back
+	b.spread(own.cell, begun, m.ownOut[:])
+}
+
+// TakeQueen takes the queen out, whoever she was. A laying one, or young brood
+// of another, leaves what a queen can be raised on.
+func (m *Model) TakeQueen(youngBrood bool) Belief { return m.Queenless(youngBrood) }
+
+// Emerging are the shares of a cell to emerge today, tomorrow and so on.
+type Emerging [cellDays]float64
+
+// EmergingIn is a cell that emerges in so many days for certain.
+func EmergingIn(days int) (e Emerging) {
+	e[min(max(days, 0), cellDays-1)] = 1
+	return e
+}
+
+// GiveCell gives a cell. Where no queen is, it is taken in by the share of
+// cells accepted, and own cells are torn down then; a queen who is there tears
+// it down.
+func (m *Model) GiveCell(b *Belief, out Emerging) {
+	b.spread(given.cell, b.takeIn(m.numbers.Get(practice.AcceptCell)), out[:])
+}
+
+// PutInVirgin puts in a virgin so many days old, as [Model.GiveCell] gives a cell.
+func (m *Model) PutInVirgin(b *Belief, age int) { m.putIn(b, age, m.acceptVirgin(age)) }
+
+// PutInSprayed puts in a virgin with spray or smoke, as keepers do it who say
+// that more are taken in.
+func (m *Model) PutInSprayed(b *Belief, age int) {
+	m.putIn(b, age, m.numbers.Get(practice.AcceptVirginSprayed))
+}
+
+func (m *Model) putIn(b *Belief, age int, accepted float64) {
+	m.virgins(b, age, b.takeIn(accepted))
+}
+
+// Virgin is a nuc that has taken in a virgin so many days old.
+func (m *Model) Virgin(age int) (b Belief) {
+	m.virgins(&b, age, 1)
+	return b
+}
+
+// virgins puts in the chance of a virgin of an age: she flies already or waits.
+func (m *Model) virgins(b *Belief, age int, taken float64) {
+	waits := 1.0
+	for a := range min(age, waitDays) {
+		waits *= 1 - m.starts[a]
+	}
+	if age < waitDays {
+		b.p[given.waits+max(age, 0)] += taken * waits
+		taken *= 1 - waits
+	}
+	b.add(given.flies, flyDays, age, taken)
+}
+
+// acceptVirgin falls straight between under a day and three days of age.
+func (m *Model) acceptVirgin(age int) float64 {
+	young, old := m.numbers.Get(practice.AcceptVirginUnderDay), m.numbers.Get(practice.AcceptVirginDaysOld)
+	return young + (old-young)*min(max(float64(age), 0)/virginOld, 1)
+}
+
+// virginOld is the age in days at which the published take of virgins days old
+// was found (3 to 4 d).
+const virginOld = 3
+
+// takeIn takes out of what holds no queen the share that takes in what is given.
+func (b *Belief) takeIn(share float64) float64 {
+	return b.move(none, noneDays, share) + b.move(own.cell, cellDays, share) + b.move(given.cell, cellDays, share)
+}
+
+// PutInQueen puts in a laying queen.
+func (m *Model) PutInQueen(b *Belief) {
+	b.p[given.lays+layDays-1] += b.takeIn(m.numbers.Get(practice.AcceptLaying))
+}
+
+// GiveBrood gives open brood: what has no queen may raise one on it.
+func (m *Model) GiveBrood(b *Belief) { m.raise(b) }
+
+// BreakDown breaks the nuc's own cells down, but for those overlooked. Where
+// larvae are still young enough, new ones may be begun.
+func (m *Model) BreakDown(b *Belief, larvaeYoung bool) {
+	broken := b.move(own.cell, cellDays, 1-m.numbers.Get(practice.OwnCellsOverlooked))
+	if larvaeYoung {
+		again := broken * m.raised
+		broken -= again
+		b.spread(own.cell, again, m.ownOut[:])
+	}
+	b.add(none, noneDays, m.numbers.Days(practice.BreakDownOwnCellsFrom), broken)
+}
+
+// Torn is a given cell found torn at the side: who was in it is dead.
+func (b *Belief) torn() { b.p[none] += b.move(given.cell, cellDays, 1) }

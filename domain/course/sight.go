@@ -1,0 +1,296 @@
+package course
+
+import (
+	"math"
+
+	"lidmark/domain/book"
+	"lidmark/domain/practice"
+)
+
+// sights are the chances of seeing things, from the keeper's numbers.
+type sights struct {
+	eggs                                      [3]float64 // by days laying, two or more last
+	droneEggs                                 float64
+	manyYoung, manyWorkers, manyDrones        float64
+	virgin, mated, laying                     float64
+	calls, callsLaying                        float64
+	droneBrood, capped                        float64
+	ownCells, cellsQueenright, cell, cellElse float64
+	amiss, thorough, quick                    float64
+	cappedAfter                               int
+}
+
+func sightsOf(n practice.Numbers) sights {
+	return sights{
+		eggs:      [3]float64{n.Get(practice.SeesFirstEggs), n.Get(practice.SeesYoungEggs), n.Get(practice.SeesEggs)},
+		droneEggs: n.Get(practice.SeesDroneLayerEggs),
+		manyYoung: n.Get(practice.ManyEggsOfYoung), manyWorkers: n.Get(practice.ManyEggsOfWorkers), manyDrones: n.Get(practice.ManyEggsOfDroneLayer),
+		virgin: n.Get(practice.FindsVirgin), mated: n.Get(practice.FindsMated), laying: n.Get(practice.FindsLaying),
+		calls: n.Get(practice.CallsVirgin), callsLaying: n.Get(practice.CallsYoungVirgin),
+		droneBrood: n.Get(practice.SeesDroneBrood), capped: n.Get(practice.SeesCappedBrood),
+		ownCells: n.Get(practice.SeesOwnCells), cellsQueenright: n.Get(practice.OwnCellsQueenright),
+		cell: n.Get(practice.SeesCellSign), cellElse: n.Get(practice.CellSignElsewhere),
+		amiss: n.Get(practice.SeenAmiss), thorough: n.Get(practice.ThoroughLook), quick: n.Get(practice.QuickLook),
+		cappedAfter: n.Days(practice.EggToCappedWorkerBrood),
+	}
+}
+
+// Sight is what a look saw of the queen and her brood, without what could be
+// another queen's. Fields that were not spoken of weigh nothing.
+type Sight struct {
+	Queen    book.Sight
+	Eggs     book.EggSight
+	Larvae   bool // larvae and no word of eggs
+	Capped   Said // capped worker brood
+	Drones   bool // domed drone brood in worker cells
+	OwnCells Said
+	Cell     book.CellSight
+	Thorough bool
+	Quick    bool
+}
+
+// Said is whether something was seen, or was looked for and not seen.
+type Said uint8
+
+// The words on something: none, seen, looked for and not there.
+const (
+	NotSaid Said = iota
+	Some
+	No
+)
+
+// Saw is what a look saw, all of it.
+func Saw(l book.Looked) Sight {
+	s := Sight{Queen: l.Queen, Eggs: l.Eggs, Drones: l.DroneBrood, Cell: l.Cell, Thorough: l.Thorough, Quick: l.Quick}
+	s.Larvae = l.Larvae && l.Eggs == book.EggsUnsaid
+	s.Capped, s.OwnCells = said(l.Brood), said(l.OwnCells)
+	return s
+}
+
+func said(a book.Amount) Said {
+	switch v, ok := a.Get(); {
+	case !ok:
+		return NotSaid
+	case v > 0:
+		return Some
+	default:
+		return No
+	}
+}
+
+// Empty tells whether nothing was said that weighs.
+func (s Sight) Empty() bool {
+	s.Thorough, s.Quick = false, false
+	return s == Sight{}
+}
+
+// Weigh weighs the belief by what was seen, and gives how probable that was.
+// Where no state explains it the belief is left as it is.
+func (m *Model) Weigh(b *Belief, s Sight) float64 {
+	next := *b
+	next.weigh(m.saw.weights(s))
+	seen := next.scale()
+	if seen < unexplained {
+		return seen
+	}
+	if s.Cell == book.CellTornAtSide {
+		next.torn()
+	}
+	*b = next
+	return seen
+}
+
+// unexplained is the chance below which what was seen is not believed of what
+// was held: one look in a hundred thousand.
+const unexplained = 1e-5
+
+func (b *Belief) weigh(w [states]float64) {
+	for i := range b.p {
+		b.p[i] *= w[i]
+	}
+}
+
+// weights are the chances of what was seen, by state.
+func (c sights) weights(s Sight) (w [states]float64) {
+	for _, l := range []line{given, own} {
+		for day := range cellDays {
+			w[l.cell+day] = c.of(s, kindOf(l, 'c'), day)
+		}
+		for age := range waitDays {
+			w[l.waits+age] = c.of(s, kindOf(l, 'v'), age)
+		}
+		for age := range flyDays {
+			w[l.flies+age] = c.of(s, kindOf(l, 'v'), age)
+		}
+		for day := range lagDays {
+			w[l.mated+day] = c.of(s, kindOf(l, 'm'), day)
+		}
+		for day := range layDays {
+			w[l.lays+day] = c.of(s, kindOf(l, 'l'), day)
+		}
+	}
+	for day := range noneDays {
+		w[none+day] = c.of(s, kind{what: 'n'}, day)
+	}
+	for day := range droneDays {
+		w[drone+day] = c.of(s, kind{what: 'd'}, day)
+	}
+	for day := range workerDays {
+		w[workers+day] = c.of(s, kind{what: 'w'}, day)
+	}
+	return w
+}
+
+// kind is a kind of state: cell, virgin, mated, laying, none, drone layer,
+// workers laying; of the given line or the nuc's own.
+type kind struct {
+	what byte
+	own  bool
+}
+
+func kindOf(l line, what byte) kind { return kind{what, l == own} }
+
+func (c sights) of(s Sight, k kind, day int) float64 {
+	p := c.queenOf(s, k) * c.eggsOf(s, k, day) * c.cellOf(s, k, day) * c.ownCellsOf(s, k)
+	if s.Drones {
+		p *= c.dronesOf(k, day)
+	}
+	if s.Capped != NotSaid {
+		p *= yes(s.Capped == Some, c.cappedOf(k, day))
+	}
+	return p
+}
+
+func yes(seen bool, p float64) float64 {
+	if seen {
+		return p
+	}
+	return 1 - p
+}
+
+// counts makes a chance of seeing that of a thorough look, or of a glance.
+func (c sights) counts(s Sight, p float64) float64 {
+	switch {
+	case s.Thorough:
+		return 1 - math.Pow(1-p, c.thorough)
+	case s.Quick:
+		return 1 - math.Pow(1-p, c.quick)
+	default:
+		return p
+	}
+}
+
+func (c sights) queenOf(s Sight, k kind) float64 {
+	finds, calls := c.amiss, 0.5
+	switch k.what {
+	case 'v':
+		finds, calls = c.counts(s, c.virgin), c.calls
+	case 'm':
+		finds, calls = c.counts(s, c.mated), c.calls
+	case 'l':
+		finds, calls = c.counts(s, c.laying), c.callsLaying
+	case 'd':
+		finds, calls = c.counts(s, c.laying), c.callsLaying
+	}
+	switch s.Queen {
+	case book.QueenSeen:
+		return finds
+	case book.VirginSeen:
+		return finds * calls
+	case book.NoneSeen:
+		return 1 - finds
+	default:
+		return 1
+	}
+}
+
+func (c sights) eggsOf(s Sight, k kind, day int) float64 {
+	seen, many := c.amiss, c.amiss
+	switch k.what {
+	case 'l':
+		seen = c.counts(s, c.eggs[min(day, 2)])
+		if day < 3 {
+			many = c.manyYoung
+		}
+	case 'd':
+		seen, many = c.counts(s, c.droneEggs), c.manyDrones
+	case 'w':
+		seen, many = c.counts(s, c.manyWorkers), 1-c.amiss
+	}
+	switch {
+	case s.Eggs == book.NoEggs:
+		return 1 - seen
+	case s.Eggs == book.SingleEggs:
+		return seen * (1 - many)
+	case s.Eggs == book.ManyEggs:
+		return seen * many
+	case s.Larvae:
+		return c.larvaeOf(k, day)
+	default:
+		return 1
+	}
+}
+
+func (c sights) larvaeOf(k kind, day int) float64 {
+	if k.what == 'l' && day >= 3 || k.what == 'd' {
+		return c.eggs[2]
+	}
+	return c.amiss
+}
+
+func (c sights) cappedOf(k kind, day int) float64 {
+	if k.what == 'l' && day >= c.cappedAfter {
+		return c.capped
+	}
+	return c.amiss
+}
+
+func (c sights) dronesOf(k kind, day int) float64 {
+	switch {
+	case (k.what == 'd' || k.what == 'w') && day >= min(c.cappedAfter, droneDays-1):
+		return c.droneBrood
+	case k.what == 'd' || k.what == 'w':
+		return 1 - c.droneBrood
+	default:
+		return c.amiss
+	}
+}
+
+// cellOf weighs how the given cell was found.
+func (c sights) cellOf(s Sight, k kind, day int) float64 {
+	wrong := 1 - c.cell
+	switch s.Cell {
+	case book.CellShut:
+		if k.what == 'c' && !k.own {
+			return c.cell
+		}
+		return wrong / 2
+	case book.CellTornAtSide:
+		if k.own || k.what == 'n' || k.what == 'w' {
+			return 1 - c.cellElse
+		}
+		return wrong / 2
+	case book.CellOpenAtTip:
+		switch {
+		case k.what == 'c' && !k.own:
+			return wrong / 2 / float64(1+day)
+		case k.own || k.what == 'n' || k.what == 'w':
+			return c.cellElse
+		default:
+			return c.cell
+		}
+	default:
+		return 1
+	}
+}
+
+func (c sights) ownCellsOf(s Sight, k kind) float64 {
+	if s.OwnCells == NotSaid {
+		return 1
+	}
+	p := c.cellsQueenright
+	if k.what == 'c' && k.own {
+		p = c.ownCells
+	}
+	return yes(s.OwnCells == Some, p)
+}

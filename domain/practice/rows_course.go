@@ -1,0 +1,50 @@
+package practice
+
+// Days from mating to the first egg: LagDays shares, of day 1, 2 …, at the
+// default of [MatingToFirstEgg]. Published means are 2.8 to 3.4 d; the shape is
+// chosen to fit published ages at the first egg.
+const LagDays = 6
+
+// LagShares are the shares by day at a mean of about 3 d.
+func LagShares() [LagDays]float64 { return [LagDays]float64{.02, .33, .38, .17, .07, .03} }
+
+const (
+	fitted  = "fitted to published ages at the first egg (8.5 to 12.9 d) and 0.875 mated of accepted"
+	whatNuc = "what a nuc most probably holds"
+	lookWas = "what a look is worth"
+	ofHabit = "how often keepers say they see it; " + noSource
+)
+
+// courseRows are the course of a queen by the day, and what a look is worth.
+var courseRows = []Number{
+	{Key: OwnQueenEmergesSpread, Name: "own_queen_emerges_spread", Title: "Own queen emerges, spread", Unit: Day, Default: 1, Min: 0, Max: 2, Source: "10 to 14 d after the loss, " + fellMorse1984 + "; the spread is practice", Confidence: Derived, Used: whatNuc},
+	{Key: VirginLateSpread, Name: "virgin_late_spread", Title: "Virgin late, spread", Unit: Day, Default: 2, Min: 0.5, Max: 5, Source: "no measured curve found; " + noSource, Confidence: CommonPractice, Used: whatNuc},
+	{Key: VirginDeaths, Name: "virgin_deaths", Title: "Virgin dies at home, a day", Unit: SharePerDay, Default: 0.002, Min: 0, Max: 0.05, Source: noSource, Confidence: CommonPractice, Used: whatNuc},
+	{Key: MatedPerHour, Name: "mated_per_hour", Title: "Mated in an hour fit to fly", Unit: Share, Default: 0.30, Min: 0.05, Max: 1, Source: fitted, Confidence: Derived, Used: whatNuc},
+	{Key: LostPerHour, Name: "lost_per_hour", Title: "Lost in an hour fit to fly", Unit: Share, Default: 0.033, Min: 0, Max: 0.3, Source: fitted + "; 0.033 a flight in a trial whose authors were not noted", Confidence: Derived, Used: whatNuc},
+	{Key: DroneLayerTurns, Name: "drone_layer_turns", Title: "Late virgin turns drone layer, a day", Unit: SharePerDay, Default: 0.10, Min: 0, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: whatNuc},
+	{Key: LayingEnds, Name: "laying_ends", Title: "Laying queen lost, a day", Unit: SharePerDay, Default: 0.002, Min: 0, Max: 0.05, Source: noSource, Confidence: CommonPractice, Used: whatNuc},
+	{Key: LayingWorkersMean, Name: "laying_workers_mean", Title: "Laying workers, middle day", Unit: Day, Default: 23, Min: 14, Max: 40, Source: "14 to 30 d in keepers' teaching; Miller & Ratnieks 2001, Insectes Soc 48:178-184", Confidence: CommonPractice, Used: whatNuc},
+	{Key: LayingWorkersSpread, Name: "laying_workers_spread", Title: "Laying workers, spread", Unit: Day, Default: 4, Min: 1, Max: 10, Source: noSource, Confidence: CommonPractice, Used: whatNuc},
+	{Key: SeesEggs, Name: "sees_eggs", Title: "Eggs seen, laying 2 d or more", Unit: Share, Default: 0.95, Min: 0.5, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: SeesYoungEggs, Name: "sees_young_eggs", Title: "Eggs seen, laying since yesterday", Unit: Share, Default: 0.80, Min: 0.2, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: SeesFirstEggs, Name: "sees_first_eggs", Title: "Eggs seen, laying since today", Unit: Share, Default: 0.50, Min: 0.1, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: SeesDroneLayerEggs, Name: "sees_drone_layer_eggs", Title: "Eggs seen, drone layer", Unit: Share, Default: 0.5, Min: 0.1, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: ManyEggsOfYoung, Name: "many_eggs_of_young", Title: "Many eggs a cell, of a queen new to laying", Unit: Share, Default: 0.15, Min: 0, Max: 0.5, Source: "two or three eggs a cell at first can pass, keepers' teaching", Confidence: Taught, Used: lookWas},
+	{Key: ManyEggsOfWorkers, Name: "many_eggs_of_workers", Title: "Many eggs a cell, laying workers", Unit: Share, Default: 0.9, Min: 0.5, Max: 0.999, Source: "5 to 15 eggs a cell, keepers' teaching", Confidence: Taught, Used: lookWas},
+	{Key: ManyEggsOfDroneLayer, Name: "many_eggs_of_drone_layer", Title: "Many eggs a cell, drone layer", Unit: Share, Default: 0.2, Min: 0, Max: 0.5, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: FindsVirgin, Name: "finds_virgin", Title: "Queen found, a virgin", Unit: Share, Default: 0.55, Min: 0.1, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: FindsMated, Name: "finds_mated", Title: "Queen found, mated and not laying", Unit: Share, Default: 0.65, Min: 0.1, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: FindsLaying, Name: "finds_laying", Title: "Queen found, laying", Unit: Share, Default: 0.85, Min: 0.1, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: CallsVirgin, Name: "calls_virgin", Title: "A queen who does not lay called a virgin", Unit: Share, Default: 0.9, Min: 0.5, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: CallsYoungVirgin, Name: "calls_young_virgin", Title: "A laying queen called a virgin", Unit: Share, Default: 0.1, Min: 0, Max: 0.5, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: SeesDroneBrood, Name: "sees_drone_brood", Title: "Drone brood seen in worker cells after 9 d", Unit: Share, Default: 0.95, Min: 0.5, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: SeesCappedBrood, Name: "sees_capped_brood", Title: "Capped worker brood seen once it is there", Unit: Share, Default: 0.95, Min: 0.5, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: SeesOwnCells, Name: "sees_own_cells", Title: "Own cells seen where there are some", Unit: Share, Default: 0.9, Min: 0.5, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: OwnCellsQueenright, Name: "own_cells_queenright", Title: "Cells seen beside a queen", Unit: Share, Default: 0.03, Min: 0.001, Max: 0.3, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: SeesCellSign, Name: "sees_cell_sign", Title: "Cell tells truly how it went", Unit: Share, Default: 0.9, Min: 0.5, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: CellSignElsewhere, Name: "cell_sign_elsewhere", Title: "Cell open at the tip, virgin not taken in", Unit: Share, Default: 0.3, Min: 0.01, Max: 0.9, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: SeenAmiss, Name: "seen_amiss", Title: "Said and not so", Unit: Share, Default: 0.002, Min: 0.0001, Max: 0.05, Source: "a slip of eye, tongue or pen; " + noSource, Confidence: CommonPractice, Used: lookWas},
+	{Key: ThoroughLook, Name: "thorough_look", Title: "A thorough look counts for", Unit: Ratio, Default: 2, Min: 1, Max: 4, Source: "looks; " + noSource, Confidence: CommonPractice, Used: lookWas},
+	{Key: QuickLook, Name: "quick_look", Title: "A glance under the lid counts for", Unit: Ratio, Default: 0.3, Min: 0.05, Max: 1, Source: "looks; " + noSource, Confidence: CommonPractice, Used: lookWas},
+}
