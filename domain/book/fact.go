@@ -100,6 +100,8 @@ var factTable = []factRow{
 	row[FeatureDrawn]("feature drawn"),
 	row[ForageSeen]("forage seen"),
 	row[WeatherSeen]("weather seen"),
+	row[WeatherHours]("weather hours"),
+	row[WeatherNormal]("weather normal"),
 	row[BoxBuilt]("box built"),
 	row[NucNamed]("nuc named"),
 	row[NucPlaced]("nuc placed"),

@@ -19,7 +19,9 @@ type Yard struct {
 	Features    []FeatureDrawn
 	Papers      []PaperHeld
 	Weather     map[calendar.Day]WeatherSeen
-	Standstill  *Standstill // nil: bees may move
+	Hours       map[calendar.Day]WeatherHours // of a day told by the hour and not told otherwise since
+	Normals     [12]WeatherNormal             // of January to December; the yard is zero where nobody said
+	Standstill  *Standstill                   // nil: bees may move
 	LastChecked calendar.Moment
 	Treated     Treatment
 }
@@ -92,7 +94,7 @@ func (v *View) orderStands() map[YardID][]*Stand {
 }
 
 func (v *View) foldYard(id YardID) *Yard {
-	y := &Yard{YardDescribed: YardDescribed{Yard: id}, Zone: time.UTC, Weather: map[calendar.Day]WeatherSeen{}}
+	y := &Yard{YardDescribed: YardDescribed{Yard: id}, Zone: time.UTC, Weather: map[calendar.Day]WeatherSeen{}, Hours: map[calendar.Day]WeatherHours{}}
 	for _, e := range v.lines(id.Subject()) {
 		v.foldYardFact(y, e)
 	}
@@ -125,19 +127,15 @@ func (v *View) foldYardFact(y *Yard, e *Entry) {
 		y.Papers = append(y.Papers, f)
 	case WeatherSeen:
 		y.takeWeather(f)
+	case WeatherHours:
+		y.takeHours(f)
+	case WeatherNormal:
+		y.takeNormal(f)
 	case Inspected:
 		y.LastChecked = e.At
 	case Treated:
 		y.Treated.take(e, y.Yard.Subject())
 	}
-}
-
-// takeWeather keeps what was seen before what was only forecast.
-func (y *Yard) takeWeather(f WeatherSeen) {
-	if was, ok := y.Weather[f.Day]; ok && f.Forecast && !was.Forecast {
-		return
-	}
-	y.Weather[f.Day] = f
 }
 
 // foldStandstill looks for open suspicions of the yard and of all that stands

@@ -60,6 +60,14 @@ func TestWords(t *testing.T) {
 		{book.United{Nuc: a3, With: booktest.Nuc("B4").Subject()}, "A3 united with B4", "united with B4", "uB4", a3.Subject()},
 		{book.BeesAdded{Nuc: a3, Cups: 1, From: booktest.Colony("S2").Subject()}, "1 cup of bees from S2 into A3", "1 cup of bees from S2 added", "a1", a3.Subject()},
 		{book.WildCellsSearched{In: booktest.Colony("S2").Subject(), Found: 1}, "searched for wild cells in S2: 1 found, broken down", "searched for wild cells: 1 found, broken down", "", booktest.Colony("S2").Subject()},
+		{
+			book.WeatherHours{Yard: booktest.Yard("Hill"), Day: calendar.Date(2027, 5, 11), Celsius: []book.Amount{book.Said(9), {}, book.Said(10)}, Rain: []book.Amount{book.Said(0)}, Forecast: true},
+			"forecast hourly weather of Tue 11 May: temperature of 2 hours, rain of 1 hour in Home Yard", "forecast hourly weather of Tue 11 May: temperature of 2 hours, rain of 1 hour", "", booktest.Yard("Hill").Subject(),
+		},
+		{
+			book.WeatherNormal{Yard: booktest.Yard("Hill"), Month: 5, Low: book.Said(8), High: book.Said(19), Spread: book.Said(4), Wind: book.Said(3), Rainy: book.Said(0.4), Sky: book.Said(0.5)},
+			"usual weather of May: low 8 °C, high 19 °C, give or take 4 °C, wind 3 m/s, rain on 40 % of days, sun 50 % in Home Yard", "usual weather of May: low 8 °C, high 19 °C, give or take 4 °C, wind 3 m/s, rain on 40 % of days, sun 50 %", "", booktest.Yard("Hill").Subject(),
+		},
 		{book.WeatherSeen{Yard: booktest.Yard("Hill"), Day: calendar.Date(2027, 5, 11), Sign: book.HalfFit, High: book.Said(17)}, "weather of Tue 11 May: ± half a day fit to fly, high 17 °C in Home Yard", "weather of Tue 11 May: ± half a day fit to fly, high 17 °C", "", booktest.Yard("Hill").Subject()},
 		{book.PersonDescribed{Name: "Ida", Free: [7]book.FreeHours{0: {From: 480, Until: 1200}, 1: {From: 1110, Until: 1230}, 2: {From: 1110, Until: 1230}, 6: {From: 480, Until: 1200}}}, "Ida works bees, free Mon-Tue 18:30-20:30, Sat-Sun 08:00-20:00", "Ida works bees, free Mon-Tue 18:30-20:30, Sat-Sun 08:00-20:00", "", book.Subject{}},
 		{book.Dropped{What: book.Cells, Batch: four, Count: 1}, "1 cell from batch 4 dropped", "1 cell dropped", `"cell dropped"`, four.Subject()},

@@ -18,23 +18,13 @@ func (t teller) place(f book.Fact) string {
 		return or(f.Forage.String(), "forage not known") + t.at("in", f.Yard.Subject())
 	case book.WeatherSeen:
 		return weather(f) + t.at("in", f.Yard.Subject())
+	case book.WeatherHours:
+		return weatherHours(f) + t.at("in", f.Yard.Subject())
+	case book.WeatherNormal:
+		return weatherNormal(f) + t.at("in", f.Yard.Subject())
 	default:
 		return ""
 	}
-}
-
-func weather(f book.WeatherSeen) string {
-	signs := map[book.Sign]string{book.Flying: "+ flying", book.HalfFit: "± half a day fit to fly", book.NoFlight: "− no flying"}
-	said := commas(signs[f.Sign], measured("low %s °C", f.Low), measured("high %s °C", f.High),
-		measured("wind %s m/s", f.Wind), measured("rain %s mm", f.Rain), measured("sky %s", f.Sky))
-	return ifSaid(f.Forecast, "forecast ") + "weather of " + or(f.Day.Short(), "a day") + unless(": ", said)
-}
-
-func measured(format string, a book.Amount) string {
-	if a.IsZero() {
-		return ""
-	}
-	return fmt.Sprintf(format, a)
 }
 
 func (t teller) nuc(f book.Fact) string {

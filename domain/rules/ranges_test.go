@@ -43,6 +43,10 @@ func eachAmount(v reflect.Value, path string, n float64, tell func(path string))
 			eachAmount(v.Field(i), path+"."+name, n, tell)
 		}
 	case reflect.Slice:
+		if v.Type().Elem() == reflect.TypeFor[book.Amount]() {
+			v.Set(reflect.MakeSlice(v.Type(), 1, 1))
+			eachAmount(v.Index(0), path, n, tell)
+		}
 		if v.Type().Elem().Kind() == reflect.Struct {
 			v.Set(reflect.MakeSlice(v.Type(), 1, 1))
 			eachAmount(v.Index(0), path, n, tell)

@@ -68,7 +68,7 @@ func groundOf(v *book.View) (all []book.Entry) {
 // grounded tells whether clocks of nucs rest on a fact that is told of no nuc.
 func grounded(f book.Fact) bool {
 	switch f.(type) {
-	case book.StandSet, book.FeatureDrawn, book.WeatherSeen:
+	case book.StandSet, book.FeatureDrawn, book.WeatherSeen, book.WeatherHours, book.WeatherNormal:
 		return false
 	}
 	return nucIn(f).IsZero()

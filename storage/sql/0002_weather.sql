@@ -1,0 +1,5 @@
+-- Version 2: weather by the hour and the usual weather of a month.
+--
+-- Facts of the kinds 'weather hours' and 'weather normal' stand in the table
+-- entry like all others. The version alone changes, so that a program which
+-- does not know them says so.
