@@ -30,14 +30,13 @@ type windowShape struct {
 	By   string `json:"by"`
 }
 
-func clockOf(b bee.Batch, n practice.Numbers, zone *time.Location) clockShape {
-	c := b.Clock(n)
+func clockOf(c bee.Clock, n practice.Numbers, zone *time.Location) clockShape {
 	s := clockShape{
 		Best: stamp(c.Best(), zone), Hard: stamp(c.Hard(), zone), FirstOne: stamp(c.FirstOut(0.01), zone),
 		FirstTen: stamp(c.FirstOut(0.1), zone), FirstMid: stamp(c.FirstOut(0.5), zone), Middle: stamp(c.Middle(), zone), Doubted: c.Doubted(),
 	}
-	graft := calendar.DayOf(b.Graft, zone)
-	for _, w := range windows(b, n, zone) {
+	graft := calendar.DayOf(c.Graft(), zone)
+	for _, w := range windows(c, n, zone) {
 		s.Steps = append(s.Steps, windowShape{
 			w.Step.String(), (graft + calendar.Day(w.From)).String(), (graft + calendar.Day(w.Best)).String(), (graft + calendar.Day(w.By)).String(),
 		})
@@ -48,8 +47,8 @@ func clockOf(b bee.Batch, n practice.Numbers, zone *time.Location) clockShape {
 // windows are the steps of a batch by the day as its own clock bounds them:
 // its cells go into nucs no later than on the day of the hard line, and half of
 // them emerge on one day.
-func windows(b bee.Batch, n practice.Numbers, zone *time.Location) []bee.Window {
-	c, graft := b.Clock(n), calendar.DayOf(b.Graft, zone)
+func windows(c bee.Clock, n practice.Numbers, zone *time.Location) []bee.Window {
+	graft := calendar.DayOf(c.Graft(), zone)
 	all := bee.Windows(n)
 	for i, w := range all {
 		switch w.Step {
@@ -81,14 +80,13 @@ func fromTo(w bee.Window) string {
 }
 
 // printClock prints a batch's clock: the steps by the day, then the hard hours.
-func (a *app) printClock(b bee.Batch, n practice.Numbers, zone *time.Location) {
-	graft := calendar.DayOf(b.Graft, zone)
+func (a *app) printClock(c bee.Clock, n practice.Numbers, zone *time.Location) {
+	graft := calendar.DayOf(c.Graft(), zone)
 	rows := [][]string{{"  days from the graft", "best", "day", "from to"}}
-	for _, w := range windows(b, n, zone) {
+	for _, w := range windows(c, n, zone) {
 		rows = append(rows, []string{"  " + stepWords(w.Step), (graft + calendar.Day(w.Best)).Short(), strconv.Itoa(w.Best), fromTo(w)})
 	}
 	a.table(rows)
-	c := b.Clock(n)
 	a.line("  cells out, best by  %s", hour(c.Best(), zone))
 	a.line("  cells out, hard by  %s", hour(c.Hard(), zone))
 	a.line("  first virgin out    1 in 100 by %s, 10 in 100 by %s, even chance %s", hour(c.FirstOut(0.01), zone), hour(c.FirstOut(0.1), zone), hour(c.FirstOut(0.5), zone))

@@ -132,7 +132,7 @@ func parseNext(text string, now time.Time, zone *time.Location) (time.Time, erro
 func allLate(v *book.View, next time.Time) []rules.LateCard {
 	var all []rules.LateCard
 	for b := range v.Batches() {
-		best := b.Bee(b.Left()).Clock(v.Numbers()).Best()
+		best := b.Clock(v.Numbers()).Best()
 		if card, ok := rules.LateDay(v, b.Batch, next); ok && !v.On().Before(best) {
 			all = append(all, card)
 		}

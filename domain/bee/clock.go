@@ -36,6 +36,7 @@ type Clock struct {
 	nodes   []node  // the shift; weighed so that allIn(after) is 1
 	after   float64 // hour by which none of the cells was out
 	doubted bool
+	held    time.Time // the hard hour that has passed; zero: none has
 }
 
 // Clock gives the batch's clock with the numbers n.
@@ -99,6 +100,9 @@ func (c Clock) allIn(x float64) float64 {
 	return sum
 }
 
+// Graft is the instant the clock runs from.
+func (c Clock) Graft() time.Time { return c.graft }
+
 // Cells is how many cells the clock counts.
 func (c Clock) Cells() int { return c.cells }
 
@@ -140,10 +144,20 @@ func (c Clock) Middle() time.Time { return c.instant(c.solve(c.shareOut, 0.5)) }
 
 // Hard gives the last instant at which the cells may still be together: a
 // margin before the hour at which the chance of a walking virgin becomes too
-// much.
+// much. One that is held stays.
 func (c Clock) Hard() time.Time {
+	if !c.held.IsZero() {
+		return c.held
+	}
 	first := c.FirstOut(c.numbers.Get(practice.HardChance))
 	return first.Add(-c.numbers.Duration(practice.HardMargin))
+}
+
+// Held gives the clock with a hard hour that has passed and stays, whatever is
+// learned later.
+func (c Clock) Held(hard time.Time) Clock {
+	c.held = hard
+	return c
 }
 
 // Best gives the instant by which the cells are best out, ahead of the hard

@@ -36,8 +36,8 @@ func ByCalendar(v *book.View, n *book.Nuc) Presumption { return New(v).Of(n) }
 // View is the view the course answers for.
 func (c *Course) View() *book.View { return c.view }
 
-// Clock is the clock of a batch's cells that are still together, as far as
-// the view knows it.
+// Clock is the clock of a batch's cells, as far as the view knows it: see
+// [book.Batch.Clock].
 func (c *Course) Clock(id book.BatchID) bee.Clock { return c.timed(id).clock }
 
 // Emerges is the middle hour of a batch: half of its cells are out by then.
@@ -63,6 +63,6 @@ func (c *Course) reckon(id book.BatchID) timed {
 	if b.At.IsZero() {
 		return timed{}
 	}
-	clock := b.Bee(b.Left()).Clock(c.view.Numbers())
+	clock := b.Clock(c.view.Numbers())
 	return timed{clock, clock.Middle()}
 }

@@ -114,10 +114,14 @@ func (p *pass) light(n *nucCase) {
 		return
 	}
 	last := calendar.Day(n.has.FoodDays)
+	food := fmt.Sprintf("about %.0f g of food", math.Round(n.has.Food/10)*10)
+	if n.has.BeesKnown {
+		food += fmt.Sprintf(" for %s bees", bees(n.has.Bees))
+	}
 	f := Finding{
 		Rule: Light, Of: n.subject(), Act: ActFeed, Amount: p.numbers.Get(practice.SyrupPerFeed),
 		What: fmt.Sprintf("light: food for %s", count(int(last), "day")),
-		Why:  fmt.Sprintf("about %.0f g of food for %s bees; feed in the evening", math.Round(n.has.Food/10)*10, bees(n.has.Bees)),
+		Why:  food + "; feed in the evening",
 		Do:   fmt.Sprintf("Feed %g l syrup, inside", p.numbers.Get(practice.SyrupPerFeed)),
 		Sure: sureReckoned,
 		Used: []practice.Key{practice.LightBelow, practice.StarvedAfter, practice.SugarPerDay, practice.HoneyPerSide, practice.CombSideArea, practice.SyrupPerFeed},

@@ -108,9 +108,7 @@ func (p *pass) findBatches() {
 		along := min(out[b.Batch], b.Unplaced()-b.Left())
 		if b.Left() > 0 || along > 0 {
 			c := p.batch(b)
-			if c.along = max(0, along); c.left == 0 {
-				c.best, c.hard = b.Bee(along).Clock(p.numbers).Best(), b.Bee(along).Clock(p.numbers).Hard()
-			}
+			c.along = max(0, along)
 			p.batches = append(p.batches, c)
 		}
 	}

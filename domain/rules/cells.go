@@ -78,6 +78,9 @@ func (p *pass) virginWalks(b *batchCase) {
 		f.Do, f.Sure = fmt.Sprintf("Find and cage a virgin, look at each cell of %s", batchWord(b.Batch)), sureCalendar
 	}
 	f.Since, f.From, f.Best, f.By = walks, walks, walks, walks.Add(p.numbers.Duration(practice.GraceOfFirstVirgin))
+	if !seen {
+		f.From, f.Best, f.By = b.hard, b.hard, b.hard // the hour that was told before stays until the cells are seen to
+	}
 	p.add(b.yard, f)
 }
 

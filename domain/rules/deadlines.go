@@ -48,10 +48,9 @@ func (p *pass) deadlines(found []Finding) []Deadline {
 	return all
 }
 
-// cellsDeadline is the hard hour of a batch, as its clock stands, or as it
-// stood for all its cells when none is left.
+// cellsDeadline is the hard hour of a batch, as its clock stands.
 func (p *pass) cellsDeadline(b *batchCase) Deadline {
-	y, hard := b.yard, p.hardLine(b)
+	y, hard := b.yard, b.hard
 	d := Deadline{
 		ID: fmt.Sprintf("%s %s", b.Batch.Batch.Subject(), CellsOut), Of: b.Batch.Batch.Subject(), Yard: y.id, Hard: true,
 		What: fmt.Sprintf("%s of %s must be out", count(b.left, "cell"), batchWord(b.Batch)), Do: "Into nucs or cages before that hour",
@@ -63,15 +62,6 @@ func (p *pass) cellsDeadline(b *batchCase) Deadline {
 	}
 	d.Day, d.At = y.day(hard), hard
 	return d
-}
-
-// hardLine is the hard hour of the cells of a batch that are still together,
-// or of all there were.
-func (p *pass) hardLine(b *batchCase) time.Time {
-	if b.left == 0 || b.stale {
-		return b.Bee(b.Cells()).Clock(p.numbers).Hard()
-	}
-	return b.hard
 }
 
 func (p *pass) deadline(f Finding) Deadline {
@@ -91,7 +81,7 @@ func (p *pass) events(b *batchCase) []Deadline {
 		case bee.Emergence:
 			day = b.yard.day(p.course.Emerges(b.Batch.Batch))
 		case bee.CellsIn:
-			day = min(day, b.yard.day(p.hardLine(b)))
+			day = min(day, b.yard.day(b.hard))
 		}
 		all = append(all, Deadline{
 			ID: fmt.Sprintf("%s %s", b.Batch.Batch.Subject(), w.Step), Of: b.Batch.Batch.Subject(), Yard: b.yard.id,
@@ -120,7 +110,7 @@ func (b *batchCase) done(s bee.Step) bool {
 // hour.
 func (p *pass) stepDo(b *batchCase, w bee.Window) string {
 	from, by := b.graft+calendar.Day(w.From), b.graft+calendar.Day(w.By)
-	if hard := p.hardLine(b); w.Step == bee.CellsIn && b.yard.day(hard) <= by {
+	if hard := b.hard; w.Step == bee.CellsIn && b.yard.day(hard) <= by {
 		until := hour(hard, b.yard.zone)
 		if b.yard.day(hard) <= from {
 			return "by " + until

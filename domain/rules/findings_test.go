@@ -204,6 +204,17 @@ var table = []found{
 		rules.Weak, "dwindled by reckoning", func(p *booktest.Pen) { p.At("2027-05-01 18:00").Write(madeUp("A1")...) },
 		"2027-05-20 09:00", rules.Open, "weak: about 650 bees, the night needs 1 000",
 	},
+	{rules.Weak, "seen too long ago", func(p *booktest.Pen) {
+		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
+		p.At("2027-05-02 18:00").Write(look("A1", book.Looked{Sides: book.Said(2)}))
+	}, "2027-05-31 09:00", 0, ""},
+	{rules.NotLooked, "the last day on which the look counts", func(p *booktest.Pen) { unseen(p, true) }, "2027-05-30 09:00", 0, ""},
+	{rules.NotLooked, "29 days later", func(p *booktest.Pen) { unseen(p, true) }, "2027-05-31 09:00", rules.Open, "not looked at since Sun 2 May"},
+	{rules.NotLooked, "looked at since, without a word of bees", func(p *booktest.Pen) {
+		unseen(p, true)
+		p.At("2027-05-20 18:00").Write(look("A1", book.Looked{Queen: book.NoneSeen}))
+	}, "2027-05-31 09:00", 0, ""},
+	{rules.NotLooked, "other work looks into it", func(p *booktest.Pen) { unseen(p, false) }, "2027-05-31 09:00", 0, ""},
 	{rules.Light, "no food seen", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-10 18:00").Write(look("A1", book.Looked{Sides: book.Said(6), Stores: book.Said(0)}))

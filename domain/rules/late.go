@@ -56,7 +56,7 @@ func LateDay(v *book.View, id book.BatchID, next time.Time) (LateCard, bool) {
 	}
 	ready := readyNucs(v, id)
 	card := LateDayOf(b.Bee(b.Left()), v.On(), next, len(ready), v.Numbers())
-	card.Ready = ready
+	card.Ready, card.Hard = ready, b.Clock(v.Numbers()).Hard()
 	card.Batch, card.Number, card.Walking = id, b.Number, !b.Walking.IsZero()
 	return card, true
 }

@@ -52,6 +52,7 @@ func table() []row {
 		{rule: CheckBees, doc: "a nuc was stocked the day before with bees who know the way home", nuc: (*pass).checkBees},
 		{rule: Weak, doc: "fewer bees than the night needs", nuc: (*pass).weak},
 		{rule: Light, doc: "food for a few days only", nuc: (*pass).light},
+		{rule: NotLooked, doc: "nobody has looked into it for long", nuc: (*pass).notLooked},
 		{rule: Robbers, doc: "exposed to robbers", season: (*pass).robbers},
 		{rule: BankVirgins, doc: "virgins in cages too long", season: (*pass).bankVirgins},
 		{rule: BankMated, doc: "mated queens in cages too long", season: (*pass).bankMated},
@@ -89,6 +90,7 @@ const (
 	CheckBees      Rule = "check the bees"
 	Weak           Rule = "weak"
 	Light          Rule = "light"
+	NotLooked      Rule = "not looked at"
 	Robbers        Rule = "robbers"
 	BankVirgins    Rule = "virgins in cages"
 	BankMated      Rule = "queens in cages"

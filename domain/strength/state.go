@@ -44,7 +44,7 @@ func (s State) Light(n practice.Numbers) bool {
 
 // Of reckons a nuc of the yard from its entries, day by day. Once bees of its
 // own queen emerge nothing is known until the next look, nor is food while
-// nobody said any. What was before the nuc was made up is another life. It may be
+// nobody said any, nor anything once the last look at it is too old. What was before the nuc was made up is another life. It may be
 // asked by several goroutines.
 func (y *Yard) Of(n *book.Nuc) State {
 	r := reckoning{yard: y, nuc: n, thin: y.view.Box(n.Box).Thin}
@@ -65,6 +65,7 @@ type reckoning struct {
 	ages  ages
 	brood []hatch
 	State
+	foodFrom calendar.Day // when food was last seen or given
 }
 
 // hatch is capped brood that emerges evenly until a day.
@@ -108,6 +109,12 @@ func (r *reckoning) emerging() float64 {
 	return sum
 }
 
+// tooOld tells whether what was seen or done on a day says nothing of today any
+// more: so long no reckoning holds.
+func (r *reckoning) tooOld(d calendar.Day) bool {
+	return r.yard.today > d+calendar.Day(r.yard.numbers.Days(practice.LookTooOld))
+}
+
 func (r *reckoning) state() State {
 	s := r.State
 	s.Need = Need(r.yard.night, r.thin, r.yard.numbers)
@@ -115,6 +122,10 @@ func (r *reckoning) state() State {
 	s.Enough = s.Need * sure
 	s.Usual = Need(usualNight(r.yard.numbers), r.thin, r.yard.numbers) * sure
 	s.Bees = r.ages.total()
+	if r.tooOld(r.BeesFrom.Day(r.yard.zone)) {
+		s.BeesKnown = false
+	}
+	s.FoodKnown = s.FoodKnown && !r.tooOld(r.foodFrom)
 	if daily := r.daily(); s.FoodKnown && daily > 0 {
 		s.FoodDays = s.Food / daily
 	} else {

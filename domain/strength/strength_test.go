@@ -148,7 +148,7 @@ func TestAFeedLasts(t *testing.T) {
 // nobody knows how many there are until the next look.
 func TestHerOwnBeesEndTheReckoning(t *testing.T) {
 	p := pen().At("2027-05-10 18:00").Write(book.NucMadeUp{Nuc: a1, Cups: 3, From: booktest.Colony("S1")})
-	p.At("2027-05-20 18:00").Write(book.Looked{Nuc: a1, Eggs: book.SingleEggs})
+	p.At("2027-05-20 18:00").Write(book.Looked{Nuc: a1, Eggs: book.SingleEggs, Sides: book.Said(5)})
 	if s, _, _ := state(p, "2027-06-09 20:00"); !s.BeesKnown {
 		t.Error("20 days after the first eggs: unknown, want known")
 	}

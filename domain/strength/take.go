@@ -52,7 +52,7 @@ func (r *reckoning) madeUp(e *book.Entry, f book.NucMadeUp) {
 	}
 	r.addBrood(f.Capped)
 	if f.Food > 0 {
-		r.FoodKnown, r.Food = true, f.Food
+		r.FoodKnown, r.Food, r.foodFrom = true, f.Food, r.day
 	}
 }
 
@@ -106,7 +106,7 @@ func (r *reckoning) side() float64 {
 func (r *reckoning) stores(level, side float64) {
 	r.Food = level / book.MostStores * float64(r.nuc.Sides) * side * r.yard.numbers.Get(practice.HoneyPerSide)
 	r.FoodKnown = level == 0 || r.Food > 0
-	r.FoodOut = 0
+	r.FoodOut, r.foodFrom = 0, r.day
 	if level == 0 {
 		r.FoodOut = r.day
 	}
@@ -117,7 +117,7 @@ func (r *reckoning) feed(f book.Fed) {
 	sugar := f.Litres*n.Get(practice.SyrupSugar) + f.Fondant*n.Get(practice.FondantSugar)
 	r.Food += sugar
 	if sugar > 0 {
-		r.FoodOut = 0
+		r.FoodOut, r.foodFrom = 0, r.day
 	}
 	r.FoodKnown = r.FoodKnown || r.BeesKnown
 	if f.Litres > 0 && r.daily() > 0 {
