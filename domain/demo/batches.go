@@ -33,7 +33,7 @@ const (
 var batches = []batchRow{
 	{1, -51, 18, 30, "S1", siskin, keeper, "S5", 64, 4, 54, 52, 3, false},
 	{2, -29, 18, 10, "S2", plover, keeper, "S6", 42, 3, 35, 33, 2, true},
-	{3, -19, 18, 20, "S3", yarrow, partner, "S5", 54, 3, 47, 45, 1, true},
+	{3, -19, 18, 20, "S3", yarrow, partner, "S5", 64, 4, 55, 52, 1, true},
 	{4, -11, 17, 40, "S1", siskin, keeper, "S6", 28, 2, 23, 21, 1, false},
 	{5, -11, 19, 10, "S2", plover, keeper, "S5", 36, 2, 30, 28, 3, true},
 	{6, -1, 18, 0, "S3", yarrow, keeper, "S6", 45, 3, 0, 0, 0, false},

@@ -6,7 +6,7 @@ const (
 	firstBrood = -14
 	lateLook   = -8
 	goodBrood  = -4
-	secondEggs = -2 // batch 2 is 14 days old; the east row was not looked at
+	secondEggs = -2 // batch 2 is 14 days old; four of the east row were not looked at
 )
 
 // live writes what became of a nuc.

@@ -27,12 +27,12 @@ var wanted = []struct {
 	{rules.BeingRobbed, rules.Pressing, 1, []string{"T2"}},
 	{rules.DroneLayer, rules.Pressing, 1, []string{"J4"}},
 	{rules.LayingWorkers, rules.Pressing, 1, []string{"H2"}},
-	{rules.Queenless, rules.Pressing, 15, nil},
+	{rules.Queenless, rules.Pressing, 12, nil},
 	{rules.VirginsTime, rules.Pressing, 1, []string{"D2"}},
-	{rules.LookEggs, rules.Pressing, 14, nil},
+	{rules.LookEggs, rules.Pressing, 5, nil},
 	{rules.Late, rules.Ahead, 2, nil},
 	{rules.LookAgain, rules.Ahead, 5, nil},
-	{rules.Ready, rules.Open, 8, nil},
+	{rules.Ready, rules.Open, 4, nil},
 	{rules.Weak, rules.Pressing, 2, nil},
 	{rules.Light, rules.Open, 2, nil},
 	{rules.Robbers, rules.Pressing, 5, nil},
@@ -212,4 +212,27 @@ func TestTheWeatherHadAColdWeek(t *testing.T) {
 			}
 		}
 	}
+}
+
+// TestTheMorningIsFull: a quarter of the nucs want the keeper, not half of them,
+// and no kind of work is most of it.
+func TestTheMorningIsFull(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := anySeason(t)
+		needing, kinds := map[string]bool{}, map[rules.Rule]int{}
+		for _, f := range s.findings(s.today.At(8, 0, s.zone)) {
+			if _, ok := f.Of.Nuc(); ok && f.NeedsYou() {
+				needing[s.called(f.Of)] = true
+				kinds[f.Rule]++
+			}
+		}
+		if n := len(needing); n < 25 || n > 37 {
+			t.Errorf("%d nucs need the keeper", n)
+		}
+		for rule, n := range kinds {
+			if n > 16 {
+				t.Errorf("%q is found of %d nucs", rule, n)
+			}
+		}
+	})
 }

@@ -16,15 +16,15 @@ type standRow struct {
 
 // stands are the stands of four.
 var stands = []standRow{
-	{"A", ledge, 9, 38, 4, "north row", mini, 1, "gkgk"},
-	{"B", ledge, 17, 39, -3, "north row", mini, 1, "mglg"},
+	{"A", ledge, 9, 38, 4, "north row", mini, 1, "gkkk"},
+	{"B", ledge, 17, 39, -3, "north row", mini, 1, "mllk"},
 	{"C", ledge, 25, 37.4, 2, "north row", mini, 1, "kuog"},
-	{"D", ledge, 33, 38.6, -5, "north row", mini, 1, "gvkn"},
-	{"E", ledge, 41, 37.6, 3, "north row", mini, 1, "mxgl"},
-	{"F", ledge, 12, 29, -4, "middle row", mini, 1, "gkzn"},
-	{"G", ledge, 20.5, 28, 5, "middle row", mini, 1, "rgom"},
+	{"D", ledge, 33, 38.6, -5, "north row", mini, 1, "kvkn"},
+	{"E", ledge, 41, 37.6, 3, "north row", mini, 1, "mxkl"},
+	{"F", ledge, 12, 29, -4, "middle row", mini, 1, "kkzn"},
+	{"G", ledge, 20.5, 28, 5, "middle row", mini, 1, "rkom"},
 	{"H", ledge, 29, 29.2, -2, "middle row", mini, 1, "kwnz"},
-	{"J", ledge, 37.5, 28.2, 3, "middle row", mini, 1, "gsmd"},
+	{"J", ledge, 37.5, 28.2, 3, "middle row", mini, 1, "ksmd"},
 	{"K", ledge, 18, 17.5, -3, "by the wall", mini, 3, "yyvy"},
 	{"L", ledge, 26.5, 16.4, 4, "by the wall", mini, 3, "ytyy"},
 	{"M", ledge, 43.5, 17.4, -2, "by the wall", mini, 3, "yvyy"},
@@ -48,10 +48,10 @@ type rowOfBoxes struct {
 }
 
 var rows = []rowOfBoxes{
-	{standRow{"N", ledge, 51, 41, 0, "east row", single, 2, "????????t???a???"}, .25, -2.35, 2, []float64{20, -35, 70, -10, 55}},
+	{standRow{"N", ledge, 51, 41, 0, "east row", single, 2, "???ee?eet-eeae-e"}, .25, -2.35, 2, []float64{20, -35, 70, -10, 55}},
 	{standRow{"P", ledge, 16, 7.5, 0, "beck arc", single, 2, "eeieete-ee-e"}, 2.55, 0, -2.4, []float64{10, -25, 40, 0, -45, 30}},
 	{standRow{"Y", moor, 5, 11, 0, "pine row", single, 4, "cccccccccccc"}, 2.5, .2, 1.5, []float64{0, 45, -45, 90}},
-	{standRow{"Z", moor, 15, 5.5, 0, "gorse arc", mini, 5, "ssssssssssse"}, 2.1, 0, -2, []float64{-20, 30, 65, -60}},
+	{standRow{"Z", moor, 15, 5.5, 0, "gorse arc", mini, 5, "ssssssseeeee"}, 2.1, 0, -2, []float64{-20, 30, 65, -60}},
 }
 
 // allStands are the stands of four and every box of the rows.

@@ -8,8 +8,9 @@ import (
 )
 
 // Life is one queen of a batch in a nuc: until when she was there, zero while
-// she is, when her first eggs were seen, zero while they were not, and whether
-// she herself or her eggs were seen, so that the nuc is known to have accepted her.
+// she is, and where she was caught laying, which is no loss; when her first eggs
+// were seen, zero while they were not; and whether she herself or her eggs were
+// seen, so that the nuc is known to have accepted her.
 type Life struct {
 	Until, Eggs time.Time
 	Seen        bool
@@ -32,7 +33,10 @@ func (r *Reading) readLives(batch book.BatchID) Lives {
 		}
 		for _, c := range n.Caught {
 			if c.Was.Batch == batch {
-				l = Life{Until: c.At.Instant, Eggs: c.Was.FirstEggs.Instant, Seen: true}
+				l = Life{Eggs: c.Was.FirstEggs.Instant, Seen: true}
+				if l.Eggs.IsZero() {
+					l.Until = c.At.Instant
+				}
 			}
 		}
 		all = append(all, l)

@@ -254,7 +254,7 @@ func TestEveryRecordOfColonyOrderPersonAndYardIsWritten(t *testing.T) {
 		t.Fatal("no order 90")
 		return nil
 	}
-	w.take(order().Order.Subject()).fill("change order", "queens=5").kept().fill("serve order", "cages=16,17", "with=yes").kept()
+	w.take(order().Order.Subject()).fill("change order", "queens=5").kept().fill("serve order", "cages=21,26", "with=yes").kept()
 	w.fill("claim", "queens=1", "why=dead on arrival").kept()
 	if o := order(); o.Queens != 5 || len(o.Handed) != 2 || o.Claimed != 1 || o.Open() != 4 || len(o.Substitute) != 2 || !o.Marked {
 		t.Errorf("the order is %+v", o)
@@ -341,7 +341,7 @@ func TestMistakesOfAFormWriteNothing(t *testing.T) {
 		{[]book.Subject{a1}, "move", []string{"stand=A, Hollin Ledge", "place=99"}, "place", "has places 1 to"},
 		{[]book.Subject{a1}, "put off", []string{"until=yesterday"}, "until", "write a day ahead"},
 		{[]book.Subject{batch}, "count", []string{"taken=999"}, "taken", "larvae: write no more"},
-		{[]book.Subject{batch}, "cage", []string{"cages=16"}, "cages", "sits a queen already"},
+		{[]book.Subject{batch}, "cage", []string{"cages=21"}, "cages", "sits a queen already"},
 		{[]book.Subject{batch}, "sign", []string{"sign=capped", "when=yesterday"}, "when", "say the hour"},
 		{nil, "new order", []string{"number=31", "customer=x", "by=+3"}, "number", "is there already"},
 		{nil, "new yard", []string{"name=x", "zone=Nowhere/At"}, "zone", "no time zone"},
