@@ -40,7 +40,7 @@ var plan = []layer{
 	{dir: "domain/bee", ours: rooms("practice"), pure: true, why: "it stands on the ground floor, beside the numbers"},
 	{dir: "domain/book", ours: rooms("calendar practice bee spread"), libs: []string{"github.com/google/uuid"}, pure: true, why: "a record is what was seen, never what follows from it"},
 	{dir: "domain/weather", ours: rooms("calendar practice book"), pure: true, why: "the hours fit to fly follow from what was said of the weather, not from the nucs"},
-	{dir: "domain/course", ours: rooms("calendar practice bee book"), pure: true, why: "what a nuc holds follows from the book, not from the rules"},
+	{dir: "domain/course", ours: rooms("calendar practice bee book weather"), pure: true, why: "what a nuc holds follows from the book, not from the rules"},
 	{dir: "domain/strength", ours: rooms("calendar practice book"), pure: true, why: "bees and food follow from the book, not from the rules"},
 	{dir: "domain/rules", ours: rooms("calendar practice bee spread book course strength"), pure: true, why: "rules judge the book and the course and know nothing that shows them"},
 	{dir: "domain/line", ours: rooms("calendar unit book rules"), pure: true, why: "a typed line becomes facts of the book"},

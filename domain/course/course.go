@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/bee"
 	"lidmark/domain/book"
+	"lidmark/domain/weather"
 )
 
 // Course answers for the nucs of one view. It remembers the clocks of the
@@ -13,8 +14,11 @@ import (
 // several goroutines.
 type Course struct {
 	view   *book.View
+	lives  *lives
 	mu     sync.Mutex
 	clocks map[book.BatchID]timed
+	shares map[shareKey]float64
+	yards  map[book.YardID]*yardDays
 }
 
 // timed is a batch's clock and its middle hour, which takes some work to find.
@@ -24,8 +28,20 @@ type timed struct {
 }
 
 // New is the course of a view.
-func New(v *book.View) *Course {
-	return &Course{view: v, clocks: map[book.BatchID]timed{}}
+func New(v *book.View) *Course { return Again(v, nil) }
+
+// Again is the course of a view that goes on from another's, which may be nil:
+// what was reckoned there for the same numbers is not reckoned again.
+func Again(v *book.View, was *Course) *Course {
+	c := &Course{
+		view: v, clocks: map[book.BatchID]timed{}, shares: map[shareKey]float64{}, yards: map[book.YardID]*yardDays{},
+	}
+	if was != nil && was.view.Numbers() == v.Numbers() {
+		c.lives = was.lives
+		return c
+	}
+	c.lives = &lives{model: NewModel(v.Numbers())}
+	return c
 }
 
 // ByCalendar tells what one nuc holds at the view's instant by the clock
@@ -65,4 +81,44 @@ func (c *Course) reckon(id book.BatchID) timed {
 	}
 	clock := b.Clock(c.view.Numbers())
 	return timed{clock, clock.Middle()}
+}
+
+// shareKey is a question for the share of a batch that is out.
+type shareKey struct {
+	batch book.BatchID
+	at    int64
+}
+
+// shareOut is the share of a batch's cells that have emerged by an instant.
+func (c *Course) shareOut(id book.BatchID, t time.Time) float64 {
+	key := shareKey{id, t.Unix()}
+	c.mu.Lock()
+	share, ok := c.shares[key]
+	c.mu.Unlock()
+	if ok {
+		return share
+	}
+	clock := c.Clock(id)
+	share = clock.Out(t) / float64(clock.Cells())
+	c.mu.Lock()
+	defer c.mu.Unlock()
+	c.shares[key] = share
+	return share
+}
+
+// Model is the course of a queen by the day, by the keeper's numbers.
+func (c *Course) Model() *Model { return c.lives.model }
+
+// Weather is the weather of a yard.
+func (c *Course) Weather(id book.YardID) *weather.Yard { return c.yardDays(id).weather }
+
+func (c *Course) yardDays(id book.YardID) *yardDays {
+	c.mu.Lock()
+	defer c.mu.Unlock()
+	y := c.yards[id]
+	if y == nil {
+		y = newYardDays(c.view, id)
+		c.yards[id] = y
+	}
+	return y
 }

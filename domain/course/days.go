@@ -16,11 +16,12 @@ type asked struct {
 	numbers practice.Numbers
 	zone    *time.Location
 	today   calendar.Day
+	yard    *yardDays
 }
 
 func (c *Course) ask(n *book.Nuc) asked {
 	zone := c.Zone(n.Yard)
-	return asked{c, n, c.view.Numbers(), zone, calendar.DayOf(c.view.On(), zone)}
+	return asked{c, n, c.view.Numbers(), zone, calendar.DayOf(c.view.On(), zone), c.yardDays(n.Yard)}
 }
 
 // Zone is the time zone in which the days of a yard are counted: its own, or

@@ -15,9 +15,9 @@ import (
 // start of a day, by an independent program of the same definitions (see
 // course-reference.md): a virgin accepted, no own cells, nobody looks.
 type reference struct {
-	weather                           string
-	day                               int
-	hours                             float64
+	weather                            string
+	day                                int
+	hours                              float64
 	virgin, mated, laying, drone, none float64
 }
 

@@ -16,7 +16,7 @@ type sights struct {
 	calls, callsLaying                        float64
 	droneBrood, capped                        float64
 	ownCells, cellsQueenright, cell, cellElse float64
-	amiss, thorough, quick                    float64
+	amiss, thorough, quick, notFound          float64
 	cappedAfter                               int
 }
 
@@ -30,7 +30,7 @@ func sightsOf(n practice.Numbers) sights {
 		droneBrood: n.Get(practice.SeesDroneBrood), capped: n.Get(practice.SeesCappedBrood),
 		ownCells: n.Get(practice.SeesOwnCells), cellsQueenright: n.Get(practice.OwnCellsQueenright),
 		cell: n.Get(practice.SeesCellSign), cellElse: n.Get(practice.CellSignElsewhere),
-		amiss: n.Get(practice.SeenAmiss), thorough: n.Get(practice.ThoroughLook), quick: n.Get(practice.QuickLook),
+		amiss: n.Get(practice.SeenAmiss), thorough: n.Get(practice.ThoroughLook), quick: n.Get(practice.QuickLook), notFound: n.Get(practice.NotFoundCounts),
 		cappedAfter: n.Days(practice.EggToCappedWorkerBrood),
 	}
 }
@@ -198,7 +198,7 @@ func (c sights) queenOf(s Sight, k kind) float64 {
 	case book.VirginSeen:
 		return finds * calls
 	case book.NoneSeen:
-		return 1 - finds
+		return math.Pow(1-finds, c.notFound) // she was hardly searched for
 	default:
 		return 1
 	}

@@ -151,6 +151,7 @@ const (
 	FindsVirgin
 	FindsMated
 	FindsLaying
+	NotFoundCounts
 	CallsVirgin
 	CallsYoungVirgin
 	SeesDroneBrood
@@ -183,6 +184,18 @@ const (
 	FitHoursHalf
 	FitHoursMinus
 	FitHoursUntold
+	UsualDayRange
+	UsualWind
+	UsualSun
+	RainLasts
+	RainyDayFit
+	UsualSpread
+	WindSpread
+	ForecastError
+	ForecastErrorGrows
+	ForecastWindError
+	ForecastSignRight
+	ForecastSignFades
 	DiurnalPeakLag
 	DiurnalNightDecay
 	DiurnalLowLag

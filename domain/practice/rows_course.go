@@ -36,6 +36,7 @@ var courseRows = []Number{
 	{Key: FindsVirgin, Name: "finds_virgin", Title: "Queen found, a virgin", Unit: Share, Default: 0.55, Min: 0.1, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
 	{Key: FindsMated, Name: "finds_mated", Title: "Queen found, mated and not laying", Unit: Share, Default: 0.65, Min: 0.1, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
 	{Key: FindsLaying, Name: "finds_laying", Title: "Queen found, laying", Unit: Share, Default: 0.85, Min: 0.1, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: NotFoundCounts, Name: "not_found_counts", Title: "No queen seen counts for", Unit: Ratio, Default: 0.4, Min: 0, Max: 1, Source: "of a search: who looks for eggs rarely searches for her; " + noSource, Confidence: CommonPractice, Used: lookWas},
 	{Key: CallsVirgin, Name: "calls_virgin", Title: "A queen who does not lay called a virgin", Unit: Share, Default: 0.9, Min: 0.5, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
 	{Key: CallsYoungVirgin, Name: "calls_young_virgin", Title: "A laying queen called a virgin", Unit: Share, Default: 0.1, Min: 0, Max: 0.5, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
 	{Key: SeesDroneBrood, Name: "sees_drone_brood", Title: "Drone brood seen in worker cells after 9 d", Unit: Share, Default: 0.95, Min: 0.5, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},

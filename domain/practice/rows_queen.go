@@ -15,7 +15,7 @@ var queenRows = []Number{
 	},
 	{
 		Key: FirstMatingFlightSpread, Name: "first_mating_flight_spread", Title: "First mating flight, spread", Unit: Day,
-		Default: 2.2, Min: 0.5, Max: 4, Source: "chosen to fit published ages at the first egg", Confidence: Derived, Used: ForReference,
+		Default: 2.2, Min: 0.5, Max: 4, Source: "chosen to fit published ages at the first egg", Confidence: Derived, Used: "what a nuc most probably holds",
 	},
 	{
 		Key: FirstMatingFlightFrom, Name: "first_mating_flight_from", Title: "First mating flight, earliest", Unit: Day,
@@ -27,7 +27,7 @@ var queenRows = []Number{
 	},
 	{
 		Key: MatingToFirstEgg, Name: "mating_to_first_egg", Title: "Mating to first egg", Unit: Day,
-		Default: 3, Min: 2, Max: 5, Source: "2.8 to 3.4 d: a trial whose authors and year were not noted", Confidence: Taught, Used: ForReference,
+		Default: 3, Min: 2, Max: 5, Source: "2.8 to 3.4 d: a trial whose authors and year were not noted", Confidence: Taught, Used: "what a nuc most probably holds",
 	},
 	{
 		Key: FirstEggsHalfBy, Name: "first_eggs_half_by", Title: "First eggs: half by", Unit: Day,
@@ -49,7 +49,7 @@ var queenRows = []Number{
 	},
 	{
 		Key: LookForEggsChance, Name: "look_for_eggs_chance", Title: "Look when the chance of eggs passes", Unit: Share,
-		Default: 0.8, Min: 0.3, Max: 0.99, Source: noSource, Confidence: CommonPractice, Used: ForReference,
+		Default: 0.8, Min: 0.3, Max: 0.99, Source: noSource, Confidence: CommonPractice, Used: "what a nuc most probably holds",
 	},
 	{
 		Key: LookAgainFrom, Name: "look_again_from", Title: "No eggs: look again after", Unit: Day,

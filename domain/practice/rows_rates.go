@@ -64,10 +64,10 @@ var rateRows = []Number{
 	},
 	{
 		Key: OwnCellsRaised, Name: "own_cells_raised", Title: "Raises own cells when refused", Unit: Share,
-		Default: 0.7, Min: 0, Max: 1, Source: "0.6 to 0.8; " + noSource, Confidence: CommonPractice, Used: ForReference,
+		Default: 0.7, Min: 0, Max: 1, Source: "0.6 to 0.8; " + noSource, Confidence: CommonPractice, Used: "what a nuc most probably holds",
 	},
 	{
 		Key: OwnCellsOverlooked, Name: "own_cells_overlooked", Title: "Own cells overlooked", Unit: Share,
-		Default: 0.1, Min: 0, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: ForReference,
+		Default: 0.1, Min: 0, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: "what a nuc most probably holds",
 	},
 }

@@ -1,0 +1,125 @@
+package course
+
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// Held is what a nuc may hold at the start of a day, and how that was found.
+type Held struct {
+	Belief
+	Row     calendar.Day // the day at whose start it is so
+	From    calendar.Day // the first day of this life; 0: nothing is known of it
+	Weighed []Weighed    // the looks, in order
+}
+
+// Weighed is one look and what it was worth.
+type Weighed struct {
+	At            calendar.Moment
+	Sight         Sight
+	Before, After Chances
+	Amiss         bool // nothing that could be held explains it: what was known is dropped
+}
+
+// take takes an event into the belief at its row.
+func (m *Model) take(h *Held, e event) {
+	b := &h.Belief
+	switch e.do {
+	case madeUp:
+		*b = m.Queenless(e.young)
+	case queenTaken:
+		*b = m.taken(b, e.young)
+	case cellGiven:
+		m.GiveCell(b, e.out)
+	case virginPutIn:
+		m.PutInVirgin(b, e.age)
+	case queenPutIn:
+		m.PutInQueen(b)
+	case broodGiven:
+		m.GiveBrood(b)
+	case brokenDown:
+		m.look(h, e)
+		m.BreakDown(b, e.young)
+	case looked:
+		m.look(h, e)
+	}
+}
+
+// taken is a nuc whose queen was taken out. A laying one leaves young brood.
+func (m *Model) taken(b *Belief, young bool) Belief {
+	c := b.Chances()
+	queens := c.Lays() + c.Late() + c.DroneLayer
+	if young || queens == 0 {
+		return m.Queenless(young)
+	}
+	laid := c.Lays() / queens
+	mixed, without := m.Queenless(true), m.Queenless(false)
+	for i := range mixed.p {
+		mixed.p[i] = laid*mixed.p[i] + (1-laid)*without.p[i]
+	}
+	return mixed
+}
+
+func (m *Model) look(h *Held, e event) {
+	if e.sight.Empty() {
+		return
+	}
+	w := Weighed{At: e.at, Sight: e.sight, Before: h.Chances()}
+	if m.Weigh(&h.Belief, e.sight) < unexplained {
+		w.Amiss = true
+		h.Belief = m.Unknown()
+		m.Weigh(&h.Belief, e.sight)
+	}
+	w.After = h.Chances()
+	h.Weighed = append(h.Weighed[:len(h.Weighed):len(h.Weighed)], w)
+}
+
+// begin is the belief before a life's first event: one that begins with a look
+// was never told how it began.
+func (m *Model) begin(first event) Held {
+	h := Held{Belief: m.Queenless(false), Row: first.row, From: first.row}
+	if first.do == looked || first.do == brokenDown {
+		h.Belief = m.Unknown()
+	}
+	return h
+}
+
+// Held is what a nuc may hold at the view's instant, as far as its present life
+// is in the book; an empty nuc has no From.
+func (c *Course) Held(n *book.Nuc) *Held {
+	a := c.ask(n)
+	events := a.events()
+	if n.Holds.Condition == book.Empty || len(events) == 0 {
+		return &Held{}
+	}
+	return a.held(events, max(a.rowOf(a.view.On()), events[len(events)-1].row))
+}
+
+// held goes through a life, or on from the same life a day before.
+func (a asked) held(events []event, row calendar.Day) *Held {
+	key := a.lifeKey(events, row)
+	if h := a.lives.heldAt(key); h != nil {
+		return h
+	}
+	if last := events[len(events)-1].row; last < row {
+		if was := a.lives.heldAt(a.lifeKey(events, row-1)); was != nil {
+			h := *was
+			h.Belief, h.Row = h.After(a.step(row-1)), row
+			return a.lives.keep(key, &h)
+		}
+	}
+	h := a.lives.model.begin(events[0])
+	for _, e := range events {
+		a.pass(&h, e.row)
+		a.lives.model.take(&h, e)
+	}
+	a.pass(&h, row)
+	return a.lives.keep(key, &h)
+}
+
+// pass lets the days pass up to a row.
+func (a asked) pass(h *Held, row calendar.Day) {
+	for ; h.Row < row; h.Row++ {
+		h.Belief = h.After(a.step(h.Row))
+	}
+}

@@ -1,0 +1,232 @@
+package course
+
+import (
+	"encoding/binary"
+	"math"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+// An event is one thing done to a nuc or seen of it, as far as its course
+// depends on it. It is taken in at the start of its row: what happened after the
+// hours of flight counts for the day after.
+type event struct {
+	row   calendar.Day
+	at    calendar.Moment
+	do    deed
+	young bool     // young brood is there, or the larvae are young enough for new cells
+	age   int      // of a virgin, in days
+	out   Emerging // of a cell
+	sight Sight
+}
+
+type deed uint8
+
+const (
+	madeUp deed = iota + 1
+	queenTaken
+	cellGiven
+	virginPutIn
+	queenPutIn
+	broodGiven
+	brokenDown
+	looked
+)
+
+// afternoon is the hour after which a day's flights are taken as flown.
+const afternoon = 14
+
+// rowOf is the day at whose start something is taken in.
+func (a asked) rowOf(t time.Time) calendar.Day {
+	d := a.day(t)
+	if t.In(a.zone).Hour() >= afternoon {
+		d++
+	}
+	return d
+}
+
+// reading gathers the events of a nuc's present life.
+type reading struct {
+	asked
+	open, capped calendar.Day // brood of another queen was last there; 0: none
+	lost         calendar.Day // no queen since; 0: there is one
+	events       []event
+}
+
+// events are those of the nuc's present life, in order, from the last that says
+// for certain what it holds.
+func (a asked) events() []event {
+	r := reading{asked: a}
+	for _, e := range a.view.LinesSince(a.nuc.Nuc.Subject(), a.nuc.MadeUp.Instant) {
+		r.take(e)
+	}
+	return r.events
+}
+
+func (r *reading) take(e *book.Entry) {
+	at := event{row: r.rowOf(e.At.Instant), at: e.At}
+	switch f := e.Fact.(type) {
+	case book.NucMadeUp:
+		r.brood(e, f.Open > 0, f.Capped > 0)
+		at.do, at.young, r.lost = madeUp, f.Open > 0, at.row
+		r.anew(at)
+	case book.BroodGiven:
+		if f.To == r.nuc.Nuc.Subject() {
+			r.brood(e, f.Open > 0, f.Capped > 0)
+			if f.Open > 0 {
+				at.do = broodGiven
+				r.add(at)
+			}
+		}
+	case book.CellGiven:
+		at.do, at.out = cellGiven, r.emerging(f.Batch, at)
+		r.add(at)
+	case book.VirginPutIn:
+		at.do, at.age = virginPutIn, r.virginAge(f, at)
+		r.add(at)
+	case book.QueenPutIn:
+		if f.To == r.nuc.Nuc.Subject() {
+			at.do = queenPutIn
+			r.add(at)
+		}
+	case book.QueenCaught, book.QueenGone:
+		at.do, at.young, r.lost = queenTaken, r.youngAt(at.row), at.row
+		r.brood(e, true, true)
+		r.add(at)
+	default:
+		r.takeSight(e, at)
+	}
+}
+
+func (r *reading) takeSight(e *book.Entry, at event) {
+	switch f := e.Fact.(type) {
+	case book.Looked:
+		at.do, at.sight = looked, r.hers(Saw(f), at.row)
+		if !at.sight.Empty() {
+			r.add(at)
+		}
+	case book.OwnCellsBroken:
+		r.broken(at, said(f.Found))
+	case book.WildCellsSearched:
+		r.broken(at, said(book.Said(float64(f.Found))))
+	case book.ShakenOut, book.NucLost:
+		r.events = nil
+	case book.United:
+		if f.Nuc == r.nuc.Nuc {
+			r.events = nil
+		}
+	}
+}
+
+// anew begins with an event that says for certain what the nuc holds.
+func (r *reading) anew(e event) { r.events = append(r.events[:0], e) }
+
+// add takes an event in; a life that nobody began begins without a queen, or
+// unknown when it begins with a look.
+func (r *reading) add(e event) { r.events = append(r.events, e) }
+
+func (r *reading) broken(at event, found Said) {
+	at.do, at.sight = brokenDown, Sight{OwnCells: found}
+	at.young = r.lost != 0 && at.row < r.lost+r.days(practice.BreakDownOwnCellsFrom)
+	r.add(at)
+}
+
+func (r *reading) brood(e *book.Entry, open, capped bool) {
+	if open {
+		r.open = r.day(e.At.Instant)
+	}
+	if open || capped {
+		r.capped = r.day(e.At.Instant)
+	}
+}
+
+// youngAt tells whether another queen's larvae are young enough for own cells.
+func (r *reading) youngAt(d calendar.Day) bool {
+	return r.open != 0 && d <= r.open+r.days(practice.WorkerHatches)+r.days(practice.OwnCellsOnLarvaeUnder)
+}
+
+// hers leaves out what a look saw that may be another queen's brood.
+func (r *reading) hers(s Sight, d calendar.Day) Sight {
+	if r.open != 0 && d <= r.open+1+r.days(practice.WorkerHatches) && s.Eggs != book.ManyEggs {
+		s.Eggs = book.EggsUnsaid
+	}
+	if r.open != 0 && d <= r.open+1+r.days(practice.WorkerCapped) {
+		s.Larvae = false
+	}
+	if r.capped != 0 && d <= r.capped+1+r.days(practice.WorkerEmerges) {
+		s.Capped = NotSaid
+	}
+	return s
+}
+
+// virginAge is the age of a virgin in whole days at the start of an event's row.
+func (r *reading) virginAge(f book.VirginPutIn, at event) int {
+	out := f.Emerged
+	if out.IsZero() && !f.Queen.IsZero() {
+		out = r.view.Queen(f.Queen).Emerged
+	}
+	if out.IsZero() {
+		batch := f.Batch
+		if batch.IsZero() && !f.Queen.IsZero() {
+			batch = r.view.Queen(f.Queen).Batch
+		}
+		out = r.Emerges(batch)
+	}
+	if out.IsZero() || out.After(at.at.Instant) {
+		out = at.at.Instant
+	}
+	return max(0, int(math.Floor(r.start(at.row).Sub(out).Hours()/24)))
+}
+
+// emerging is when a cell emerges that was given at an event, by its batch's
+// clock; a ripe cell of no batch two days on, give or take one.
+func (r *reading) emerging(id book.BatchID, at event) (e Emerging) {
+	b := r.timed(id)
+	if b.middle.IsZero() {
+		ripe := r.days(practice.GraftToEmerge) - r.days(practice.CellsIn)
+		e.near(int(r.day(at.at.Instant) + ripe - at.row))
+		return e
+	}
+	left := 1 - r.shareOut(id, at.at.Instant)
+	if left < hardlyAny {
+		return EmergingIn(0)
+	}
+	before := 1 - left
+	for i := range e {
+		by := r.shareOut(id, r.start(at.row+calendar.Day(i)+1))
+		e[i], before = max(by-before, 0)/left, max(by, before)
+	}
+	e[cellDays-1] += (1 - before) / left
+	return e
+}
+
+// near is a day, give or take one.
+func (e *Emerging) near(day int) {
+	for by, share := range [...]float64{0.25, 0.5, 0.25} {
+		e[min(max(day+by-1, 0), cellDays-1)] += share
+	}
+}
+
+// key is everything an event says, for telling equal histories apart from others.
+func (e event) key(k []byte) []byte {
+	k = binary.AppendVarint(k, int64(e.row))
+	s := e.sight
+	flag := func(b bool, bit byte) byte {
+		if b {
+			return bit
+		}
+		return 0
+	}
+	k = append(k, byte(e.do), flag(e.young, 1)|flag(s.Larvae, 2)|flag(s.Drones, 4)|flag(s.Thorough, 8)|flag(s.Quick, 16),
+		byte(s.Queen), byte(s.Eggs), byte(s.Capped), byte(s.OwnCells), byte(s.Cell))
+	k = binary.AppendVarint(k, int64(e.age))
+	if e.do == cellGiven {
+		for _, p := range e.out {
+			k = binary.LittleEndian.AppendUint64(k, math.Float64bits(p))
+		}
+	}
+	return k
+}

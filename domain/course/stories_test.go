@@ -1,0 +1,113 @@
+package course_test
+
+import (
+	"testing"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+)
+
+// signs writes a day's weather for each sign, from a day on.
+func signs(p *booktest.Pen, from calendar.Day, days string) {
+	sign := map[rune]book.Sign{'+': book.Flying, '±': book.HalfFit, '−': book.NoFlight}
+	for i, s := range []rune(days) {
+		d := from + calendar.Day(i)
+		p.At(d.String() + " 21:00").Write(book.WeatherSeen{Yard: yard, Day: d, Sign: sign[s]})
+	}
+}
+
+func repeat(s string, n int) (all string) {
+	for range n {
+		all += s
+	}
+	return all
+}
+
+func berlin(t testing.TB) *time.Location {
+	t.Helper()
+	zone, err := time.LoadLocation("Europe/Berlin")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return zone
+}
+
+func between(t *testing.T, what string, got, low, high float64) {
+	t.Helper()
+	if !(got >= low && got <= high) {
+		t.Errorf("%s %.3f, want %.2f to %.2f", what, got, low, high)
+	}
+}
+
+// TestOwnQueen is story S2: caught on 10 May, eggs left, a cell the same hour,
+// three flying hours every day; on 26 May no queen and no eggs. Its shares are
+// rough arithmetic; ours stay within a few points of them.
+func TestOwnQueen(t *testing.T) {
+	p := &booktest.Pen{Zone: berlin(t)}
+	p.At("2027-04-01 08:00").Write(book.YardDescribed{Yard: yard, Name: "Quillbank", Home: true, Zone: "Europe/Berlin"},
+		book.NucNamed{Nuc: a1, Name: "A1", Sides: 6, Side: 2}, book.NucPlaced{Nuc: a1, Yard: yard})
+	p.At("2027-04-01 09:00").Write(book.NucMadeUp{Nuc: a1, Cups: 3}, book.QueenPutIn{To: a1.Subject(), Queen: booktest.Queen("old")})
+	p.At("2027-04-20 09:00").Write(book.Looked{Nuc: a1, Eggs: book.SingleEggs, Brood: book.Said(3), Queen: book.QueenSeen})
+	p.At("2027-04-30 09:00").Write(book.Grafted{Batch: booktest.Batch("9"), Number: 9, Larvae: 20, LarvaAge: 18})
+	p.At("2027-05-10 10:00").Write(book.QueenCaught{Nuc: a1, Queen: booktest.Queen("old")}, book.CellGiven{Nuc: a1, Batch: booktest.Batch("9")})
+	signs(p, calendar.Date(2027, 4, 20), repeat("+", 60))
+	p.At("2027-05-26 18:00").Write(book.Looked{Nuc: a1, Queen: book.NoneSeen, Eggs: book.NoEggs})
+	v := p.View("2027-05-26 20:00")
+	h := course.New(v).Held(v.Nuc(a1))
+	c := h.Chances()
+	t.Logf("%+v", c)
+	between(t, "own virgin", c.OwnCell+c.OwnVirgin+c.OwnMated, 0.25, 0.45)
+	between(t, "none", c.Queenless(), 0.35, 0.50)
+	between(t, "laying, missed", c.Lays(), 0.08, 0.20)
+	between(t, "given queen late", c.Cell+c.Virgin+c.Mated, 0, 0.17)
+	p.At("2027-06-03 10:00").Write(book.Looked{Nuc: a1, Eggs: book.SingleEggs})
+	v = p.View("2027-06-03 12:00")
+	if n := v.Nuc(a1); n.Holds.Descent != book.DescentDoubtful {
+		t.Errorf("descent %v, want doubtful", n.Holds.Descent)
+	}
+	c = course.New(v).Held(v.Nuc(a1)).Chances()
+	t.Logf("%+v", c)
+	between(t, "laying", c.Lays(), 0.95, 1)
+}
+
+// TestColdWeek is story S6: 30 virgins emerged 12 May; five flying days, nine
+// without flight, then flying days. No eggs on day 14 are no reason for a cell.
+func TestColdWeek(t *testing.T) {
+	for _, row := range []struct {
+		name, days string
+		come       [2]float64 // still to come, after the look on day 14
+		by21       [2]float64 // laying on day 21
+	}{
+		{"cold", repeat("+", 5) + repeat("−", 9) + repeat("+", 30), [2]float64{0.70, 0.86}, [2]float64{0.55, 0.75}},
+		{"fine", repeat("+", 44), [2]float64{0, 0.35}, [2]float64{0, 1}},
+	} {
+		t.Run(row.name, func(t *testing.T) {
+			m := course.NewModel(noOwnCells(t))
+			b := m.Queenless(false)
+			m.GiveCell(&b, course.EmergingIn(0))
+			b = b.After(m.Day(3, 1))
+			day := func(i int) float64 {
+				if []rune(row.days)[i] == '+' {
+					return 3
+				}
+				return 0
+			}
+			for d := range 14 {
+				b = b.After(m.Day(day(d), 1))
+			}
+			m.Weigh(&b, course.Sight{Eggs: book.NoEggs})
+			c := b.Chances()
+			t.Logf("day 14: %+v", c)
+			between(t, "still to come", c.Late()+c.Lays(), row.come[0], row.come[1])
+			for d := 14; d < 21; d++ {
+				b = b.After(m.Day(day(d), 1))
+			}
+			c = b.Chances()
+			t.Logf("day 21: %+v", c)
+			between(t, "laying on day 21", c.Lays(), row.by21[0], row.by21[1])
+		})
+	}
+}

@@ -1,0 +1,71 @@
+package course
+
+import (
+	"encoding/binary"
+	"math"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/weather"
+)
+
+// yardDays are the hours of a yard's days as the view knows them, laid out
+// once: the days around the view's are asked for thousands of times.
+type yardDays struct {
+	weather *weather.Yard
+	from    calendar.Day
+	hours   []float64
+	raw     []byte // of hours
+}
+
+// daysBack and daysAhead of the view's day are laid out.
+const (
+	daysBack  = 150
+	daysAhead = 120
+)
+
+func newYardDays(v *book.View, id book.YardID) *yardDays {
+	y := &yardDays{weather: weather.NewYard(v, id), from: v.Today() - daysBack, hours: make([]float64, daysBack+daysAhead)}
+	for i := range y.hours {
+		y.hours[i] = y.weather.Hours(y.from + calendar.Day(i))
+		y.raw = binary.LittleEndian.AppendUint64(y.raw, math.Float64bits(y.hours[i]))
+	}
+	return y
+}
+
+// at are the hours of a day fit to fly.
+func (y *yardDays) at(d calendar.Day) float64 {
+	if i := int(d - y.from); i >= 0 && i < len(y.hours) {
+		return y.hours[i]
+	}
+	return y.weather.Hours(d)
+}
+
+// bytes are the hours of the days from one to before another, for a key.
+func (y *yardDays) bytes(from, to calendar.Day) []byte {
+	if from >= y.from && to <= y.from+calendar.Day(len(y.hours)) && from <= to {
+		return y.raw[8*(from-y.from) : 8*(to-y.from)]
+	}
+	var k []byte
+	for d := from; d < to; d++ {
+		k = binary.LittleEndian.AppendUint64(k, math.Float64bits(y.at(d)))
+	}
+	return k
+}
+
+// step is the step of a day at a yard.
+func (a asked) step(d calendar.Day) *Day { return a.lives.day(a.yard.at(d), usualYard) }
+
+// usualYard is the factor of a yard on the loss of virgins while nobody
+// reckons its layout.
+const usualYard = 1
+
+// told tells whether anything is known of the weather of some of the days.
+func (y *yardDays) told(from, to calendar.Day) bool {
+	for d := from; d <= to; d++ {
+		if l := y.weather.Day(d).Layer; l == weather.Seen || l == weather.Forecast {
+			return true
+		}
+	}
+	return false
+}
