@@ -25,8 +25,9 @@ const (
 	WalkLine     = 33.0 // a row
 	walkHead     = 80.0 // down to the rule below the heads of the columns
 	walkFoot     = 64.0
-	walkTall     = 128.0 // the row that is typed into
-	walkAsked    = 16.0  // it is higher by, where it asks
+	walkTall     = 116.0 // the row that is typed into
+	walkAsked    = 8.0   // it is higher by, where it asks
+	walkAnswers  = 28.0  // and by, where its answers take two rows
 	WalkQuestion = 48.0  // a row is higher by, where its question was passed
 	walkNarrow   = 960.0
 	walkPlanned  = 620.0
@@ -44,6 +45,9 @@ func (s State) WalkPane(l Layout) WalkPane {
 	p.Tall = walkTall
 	if _, passing := s.Passing(); s.Asked != nil || passing {
 		p.Tall += walkAsked
+		if p.Narrow {
+			p.Tall += walkAnswers
+		}
 	}
 	if s.Walk.Asking > 0 {
 		for i, row := range s.Walk.Rows {

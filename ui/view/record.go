@@ -45,8 +45,9 @@ func (p *sheet) record() {
 
 // columns shares the width out.
 func (d *recordDraw) columns() {
-	// The line has room for the longest command, the plan what is free beside it.
-	const lid, name, plan, least, most, line, readsBack = 38.0, 60.0, 112.0, 262.0, 340.0, 700.0, 0.46
+	// The line has room for a row command, what is read back for a look with a
+	// cell, and the plan what is free beside them.
+	const lid, name, plan, least, most, line, readsBack = 38.0, 60.0, 112.0, 262.0, 340.0, 800.0, 0.4
 	typed := min(max(d.area.W-line, least), most)
 	d.lid, d.name, d.plan, d.typed = d.area.X+lid, d.area.X+name, d.area.X+plan, d.area.X+typed
 	if !d.Planned {
@@ -60,7 +61,7 @@ func (d *recordDraw) columns() {
 var partChips = []struct {
 	part    calendar.Part
 	command string
-}{{calendar.Morning, "morning"}, {calendar.Midday, "midday"}, {calendar.Afternoon, "afternoon"}}
+}{{calendar.Morning, "morning"}, {calendar.Midday, "midday"}, {calendar.Afternoon, "afternoon"}, {calendar.Evening, "evening"}}
 
 // head draws which walk it is, when, who, how far, and the names of the columns.
 func (d recordDraw) head() {

@@ -21,7 +21,7 @@ func (d recordDraw) closing() {
 	d.button(button, a.Y+14, "Close the walk", "close walk", false)
 	end := button - 14
 	wide := !d.Narrow
-	if open := d.openWords(); wide && open != "" {
+	if open := d.openWords(); open != "" && (wide || len(d.w.Closing) == 0) {
 		end = d.right(end, a.Y+37, open, ink2(13)) - 20
 	}
 	x := a.X + state.Edge

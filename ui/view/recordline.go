@@ -9,8 +9,14 @@ import (
 	"lidmark/ui/state"
 )
 
-// lineSize is the size of what is typed into a row, dp.
-const lineSize = 20.0
+// Measures of the row that is typed into, dp.
+const (
+	lineSize  = 20.0 // of what is typed
+	fieldHigh = 38.0
+	wordsDown = 24.0 // from the field to the words below it
+	backUp    = 29.0 // from what the line reads back as to the row's foot
+	nextUp    = 10.0 // from what follows to it
+)
 
 // current draws the row that is typed into: the field with what its letters mean,
 // what it reads back as, what follows, and the lid as it would become.
@@ -22,7 +28,7 @@ func (d recordDraw) current(row state.WalkRow, a scene.Area) {
 	}
 	d.add(frame)
 	d.subject(row, a.Y+state.WalkLine/2)
-	field := scene.Area{X: d.typed - 10, Y: a.Y + 7, W: d.after - 20 - d.typed, H: 40}
+	field := scene.Area{X: d.typed - 10, Y: a.Y + 6, W: d.after - 20 - d.typed, H: fieldHigh}
 	says := d.w.Says
 	wrong := len(says.Line.Mistakes) > 0 && (d.w.Refused == d.s.Typed(state.WalkField) || !d.stillTyping(says.Line.Mistakes[0]))
 	d.input(field, state.WalkField, fieldLook{size: lineSize, weight: scene.SemiBold, wrong: wrong})
@@ -38,26 +44,29 @@ func (d recordDraw) current(row state.WalkRow, a scene.Area) {
 			return
 		}
 	case says.Line.Trouble != "":
-		d.wrap(field.X+10, field.Bottom()+20, sentence(says.Line.Trouble), ink(13).as(scene.Act), d.after-field.X-10, 2)
+		d.wrap(field.X+10, field.Bottom()+wordsDown, sentence(says.Line.Trouble), ink(13).as(scene.Act), d.after-field.X-10, 2)
 	case says.Rows != "":
-		d.fit(d.typed, field.Bottom()+28, "Enter shows "+says.Rows, ink(14), d.leaderEnd())
+		d.fit(d.typed, field.Bottom()+wordsDown, "Enter shows "+says.Rows, ink(14), d.leaderEnd())
 	case d.s.Typed(state.WalkField) == "":
-		d.wrap(d.typed, field.Bottom()+28, lineHint(row), ink2(14), d.leaderEnd()-d.typed, 2)
+		one, other := lineHint(row)
+		d.fit(d.typed, field.Bottom()+wordsDown, one, ink2(14), d.leaderEnd())
+		d.fit(d.typed, a.Bottom()-backUp, other, ink2(14), d.leaderEnd())
 	default:
 		d.leaders(field)
 	}
 	d.reading(row, a)
 }
 
-// lineHint says what can be typed into a row.
-func lineHint(row state.WalkRow) string {
-	if row.Any() {
-		return "which nuc? A3 e s5, or several: A1-A10 c4 s4, or done as written, except A3; a letter alone, like D, shows its rows alone"
+// lineHint says in two lines what can be typed into a row.
+func lineHint(row state.WalkRow) (one, other string) {
+	switch seen := "what was seen and done, like q e b4 s6 /"; {
+	case row.Any():
+		return "which nuc? A3 e s5, or several: A1-A10 c4 s4, or done as written, except A3", "a letter alone, like D, shows its rows alone"
+	case row.Planned == "":
+		return seen, ""
+	default:
+		return seen, "or done: what was planned and can be ticked off"
 	}
-	if row.Planned == "" {
-		return "what was seen and done, like q e b4 s6 /"
-	}
-	return "what was seen and done, like q e b4 s6 /, or done for what was planned and can be ticked off"
 }
 
 // reading writes what the line reads back as, what follows, and what Enter does.
@@ -76,15 +85,15 @@ func (d recordDraw) reading(row state.WalkRow, a scene.Area) {
 	hint := d.hint(row, a, ready) - 12
 	if d.width(back, ink(14)) > end-d.typed {
 		first, rest := d.broken(back, ink(14), end-d.typed)
-		d.fit(d.typed, a.Bottom()-34, first, ink(14), end)
-		d.fit(d.typed, a.Bottom()-12, rest, ink(14), hint)
+		d.fit(d.typed, a.Bottom()-backUp, first, ink(14), end)
+		d.fit(d.typed, a.Bottom()-nextUp, rest, ink(14), hint)
 		if d.Planned {
-			d.fit(d.lid-14, a.Bottom()-12, next, ink2(13), d.typed-12)
+			d.fit(d.lid-14, a.Bottom()-nextUp, next, ink2(13), d.typed-12)
 		}
 		return
 	}
-	d.fit(d.typed, a.Bottom()-34, back, ink(14), end)
-	d.fit(d.typed, a.Bottom()-12, next, ink2(14), hint)
+	d.fit(d.typed, a.Bottom()-backUp, back, ink(14), end)
+	d.fit(d.typed, a.Bottom()-nextUp, next, ink2(14), hint)
 }
 
 // hint writes at the row's foot what Enter does once the line is ready, and how a
@@ -93,7 +102,7 @@ func (d recordDraw) hint(row state.WalkRow, a scene.Area, ready bool) float64 {
 	if !ready {
 		return d.after - 34
 	}
-	y := a.Bottom() - 12
+	y := a.Bottom() - nextUp
 	x := d.right(d.after-34, y, d.enterWords(row), ink(13).medium().as(scene.Pen))
 	const word = "strike  Alt+X"
 	if from := x - 24 - d.width(word, ink(13)); !row.Open() && from > d.typed {
@@ -160,7 +169,7 @@ func (d recordDraw) leaders(field scene.Area) {
 		if middle > field.X+4 {
 			d.leader(at(middle, top), at(x+w/2, top+14))
 		}
-		d.text(x, top+26, t.Words, f)
+		d.text(x, top+wordsDown-1, t.Words, f)
 		x += w + gap
 	}
 }
@@ -196,11 +205,11 @@ func (d recordDraw) mistake(m line.Mistake, field scene.Area, wrong bool) (lines
 	all := m.What + "; " + m.Do
 	room := d.after - 34 - d.typed
 	if d.width(all, f) > room {
-		d.wrap(d.typed, top+28, all, f, room, 3)
+		d.wrap(d.typed, top+wordsDown-1, all, f, room, 3)
 		return 3
 	}
 	from := min(x, max(d.typed, d.after-34-d.width(all, f)))
-	d.fit(from, top+28, all, f, d.after-34)
+	d.fit(from, top+wordsDown-1, all, f, d.after-34)
 	return 1
 }
 
@@ -223,7 +232,11 @@ func (d recordDraw) asked(q state.Passed, a scene.Area) {
 	if d.s.Asked != nil && d.s.Asked.Twice != "" {
 		said = "the same of the same nuc"
 	}
-	if end.X+d.width(said, ink2(13)) < a.Right() {
-		d.right(a.Right(), end.Y+17, said, ink2(13))
+	at := end.Y + 17
+	if end.X+d.width(said, ink2(13)) >= a.Right() {
+		at += high
+	}
+	if at < a.Bottom() {
+		d.right(a.Right(), at, said, ink2(13))
 	}
 }

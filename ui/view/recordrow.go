@@ -140,14 +140,23 @@ func (d recordDraw) twoLines(x, y float64, words string, f font, end float64) {
 	}
 	f.size = 12.5
 	first, rest := d.broken(words, f, end-x)
+	if rest == "" { // the smaller letters do
+		d.fit(x, y+5, first, f, end)
+		return
+	}
 	d.fit(x, y-2, first, f, end)
 	d.fit(x, y+12, rest, f, end)
 }
 
-// broken is a text broken into what has room in a width, and the rest.
+// broken is a text broken into what has room in a width, and the rest: behind the
+// last comma where the rest has room too, so that no figure stands alone.
 func (d recordDraw) broken(words string, f font, w float64) (first, rest string) {
 	first = scene.Wrap(d.measure, words, f.size, f.weight, w)[0]
-	return first, strings.TrimSpace(strings.TrimPrefix(words, first))
+	rest = strings.TrimSpace(strings.TrimPrefix(words, first))
+	if i := strings.LastIndex(first, ", "); rest != "" && i > 0 && d.width(words[i+2:], f) <= w {
+		first, rest = words[:i+1], words[i+2:]
+	}
+	return first, rest
 }
 
 // passed writes below a row the question that was passed in it, its keys pale.
