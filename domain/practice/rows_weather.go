@@ -72,7 +72,7 @@ var weatherRows = []Number{
 		Default: 2, Min: 0, Max: 5, Source: noSource, Confidence: CommonPractice, Used: "days without weather and without normals",
 	},
 	{
-		Key: UsualDayRange, Name: "usual_day_range", Title: "Low below the high", Unit: Celsius, Step: true,
+		Key: UsualDayRange, Name: "usual_day_range", Title: "Low lies below the high by", Unit: Celsius, Step: true,
 		Default: 10, Min: 3, Max: 20, Source: noSource, Confidence: CommonPractice, Used: "a day of which one of both is not told",
 	},
 	{

@@ -2,6 +2,7 @@ package weather
 
 import (
 	"sync"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -12,16 +13,39 @@ import (
 // goroutines, and remembers the days it was asked for.
 type Yard struct {
 	yard    *book.Yard
+	place   Place
+	today   calendar.Day
 	numbers practice.Numbers
+	limits  limits
 
 	mu   sync.RWMutex
 	days map[calendar.Day]*Flight
 }
 
 // NewYard is the weather of a yard as a view knows it; of a yard that nobody
-// described, with days that are all assumed.
+// described, with days that are all assumed. A day after the view's instant
+// counts as a forecast of the view's day.
 func NewYard(v *book.View, id book.YardID) *Yard {
-	return &Yard{yard: v.Yard(id), numbers: v.Numbers(), days: map[calendar.Day]*Flight{}}
+	y := v.Yard(id)
+	return &Yard{
+		yard: y, place: placeOf(y), today: calendar.DayOf(v.On(), y.Zone),
+		numbers: v.Numbers(), limits: limitsOf(v.Numbers()), days: map[calendar.Day]*Flight{},
+	}
+}
+
+// unplacedLat is at what latitude a yard lies that has no place: half way from
+// the equator to the pole.
+const unplacedLat = 45
+
+// placeOf is where a yard lies; one without a place lies where the clocks of its
+// zone go with the sun.
+func placeOf(y *book.Yard) Place {
+	if y.Lat != 0 || y.Lon != 0 {
+		return Place{y.Lat, y.Lon}
+	}
+	_, winter := time.Date(2027, 1, 1, 12, 0, 0, 0, y.Zone).Zone()
+	_, summer := time.Date(2027, 7, 1, 12, 0, 0, 0, y.Zone).Zone()
+	return Place{unplacedLat, time.Duration(min(winter, summer)*int(time.Second)).Hours() * degreesAnHour}
 }
 
 // Hours are the expected hours of a day fit to fly.
@@ -48,10 +72,23 @@ func (y *Yard) of(d calendar.Day) *Flight {
 	return &reckoned
 }
 
-// reckon asks the layers, the best first.
+// reckon asks what is told of a day, the closest first, then the month.
 func (y *Yard) reckon(d calendar.Day) Flight {
-	if w, ok := y.yard.Weather[d]; ok && w.Sign != 0 {
-		return y.ofSign(w)
+	if h, ok := y.yard.Hours[d]; ok {
+		if f, ok := y.byHour(h); ok {
+			return f
+		}
+	}
+	if w, ok := y.yard.Weather[d]; ok {
+		if w.Sign != 0 {
+			return y.ofSign(w)
+		}
+		if f, ok := y.ofRow(w); ok {
+			return f
+		}
+	}
+	if f, ok := y.ofNormal(d); ok {
+		return f
 	}
 	return y.assumed()
 }

@@ -1,0 +1,64 @@
+package weather
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// ofRow is a day told by its low, high, wind, rain and sky, or some of them; it
+// fails where nothing tells how warm it is.
+func (y *Yard) ofRow(w book.WeatherSeen) (Flight, bool) {
+	t, ok := y.fillIn(w, y.normal(w.Day))
+	if !ok {
+		return Flight{}, false
+	}
+	return y.told(y.profile(t, y.length(w.Day)), w.Day, w.Forecast, t.words(w), t.takenWords()), true
+}
+
+// told is the flight of a day that was seen or foretold: as it is, or as it is
+// likely to come when forecasts err as they do.
+func (y *Yard) told(p profile, d calendar.Day, forecast bool, words, taken string) Flight {
+	l := &y.limits
+	if !forecast {
+		h := p.fit(l)
+		return Flight{h, atLeastOne(h), Seen, fmt.Sprintf("%s: %s h%s", words, figure(h), taken)}
+	}
+	ahead := y.ahead(d)
+	errs := l.off + l.offGrows*float64(ahead-1)
+	h, chance := p.expected(l, errs, l.windOff, whole)
+	return Flight{h, chance, Forecast, fmt.Sprintf("forecast %s, give or take %s °C %s ahead: %s h, at least 1 h with %s%s",
+		words, figure(errs), days(ahead), figure(h), percent(chance), taken)}
+}
+
+// ahead is how many days a forecast reached, one at least.
+func (y *Yard) ahead(d calendar.Day) int { return max(1, d.Sub(y.today)) }
+
+// ofNormal is a day of which nobody said anything, by the normals of its month.
+// Its temperature strays by their spread, and a share of its kind is rainy.
+func (y *Yard) ofNormal(d calendar.Day) (Flight, bool) {
+	n := y.normal(d)
+	rainy := n.Rainy.Or(0)
+	t, ok := y.fillIn(book.WeatherSeen{Low: n.Low, High: n.High, Wind: n.Wind, Rain: book.Said(0), Sky: n.Sky}, n)
+	if !ok {
+		return Flight{}, false
+	}
+	l := &y.limits
+	spread := n.Spread.Or(l.strays)
+	h, chance := y.profile(t, y.length(d)).expected(l, spread, l.windStrays, part{1 - rainy, 1}, part{rainy, l.rainyDay})
+	_, month, _ := d.Date()
+	return Flight{h, chance, Typical, fmt.Sprintf("usual in %s, %s to %s °C give or take %s °C, wind %s m/s, sun %s, rain on %s of days: %s h, at least 1 h on %s of days",
+		month, figure(t.low), figure(t.high), figure(spread), figure(t.wind), percent(t.sun), percent(rainy), figure(h), percent(chance))}, true
+}
+
+// normal is what is usual in the month of a day, empty where nobody said.
+func (y *Yard) normal(d calendar.Day) book.WeatherNormal {
+	_, month, _ := d.Date()
+	return y.yard.Normals[month-1]
+}
+
+// length is for how many hours the sun is up.
+func (y *Yard) length(d calendar.Day) float64 {
+	return SunOn(d, y.yard.Zone, y.place).Length().Hours()
+}
