@@ -36,7 +36,7 @@ func at(marks []Mark, p Point, c Camera) (Tag, bool) {
 func (s Scene) In(a Area) []Ref {
 	var found []Ref
 	seen := map[Ref]bool{}
-	collect(s.Marks, a, Camera{}, func(r Ref) {
+	collect(s.Marks, a, Camera{}, func(r Ref, _ Area) {
 		if !seen[r] {
 			seen[r] = true
 			found = append(found, r)
@@ -45,8 +45,9 @@ func (s Scene) In(a Area) []Ref {
 	return found
 }
 
-// collect calls add for the Ref of every mark that touches a, in painting order.
-func collect(marks []Mark, a Area, c Camera, add func(Ref)) {
+// collect calls add for the Ref of every mark that touches a, in painting order,
+// with where the mark lies on the screen.
+func collect(marks []Mark, a Area, c Camera, add func(Ref, Area)) {
 	for _, m := range marks {
 		if pane, ok := m.(Pane); ok {
 			if part := a.Intersect(pane.Clip); part.W >= 0 && part.H >= 0 {
@@ -55,10 +56,13 @@ func collect(marks []Mark, a Area, c Camera, add func(Ref)) {
 			continue
 		}
 		if r := m.tag().Ref; r != (Ref{}) && m.extent(c).Overlaps(a) {
-			add(r)
+			add(r, c.ScreenArea(m.extent(c)))
 		}
 	}
 }
+
+// everywhere is an area about all that a scene shows.
+var everywhere = Area{X: -1e6, Y: -1e6, W: 2e6, H: 2e6}
 
 func (Text) tag() Tag { return Tag{} }
 
@@ -109,7 +113,7 @@ func (s Stroke) reach(c Camera) float64 { return max(reach, s.Width/2) / c.scale
 
 // Refs are what the marks stand for, each once, in the order in which they were
 // painted; what is cut off by its pane is left out.
-func (s Scene) Refs() []Ref { return s.In(Area{X: -1e6, Y: -1e6, W: 2e6, H: 2e6}) }
+func (s Scene) Refs() []Ref { return s.In(everywhere) }
 
 // Where is the smallest area that holds a mark that stands for ref; false
 // when none does. Of several marks the one painted last counts.

@@ -73,14 +73,17 @@ func (s State) InField() string {
 // focusable are the kinds of what Tab stops at.
 var focusable = []string{FieldRef, ChoiceRef, CommandRef, SortRef, TaskRef, YardRef, GroupRef, CopyRef, LicenceRef, WriterRef, PaneRef, LinkRef, StrikeRef, RecentRef, StepRef, ColumnRef}
 
+// Stops are what Tab and the arrows of a choice go through in a scene, as it is
+// read.
+func Stops(sc scene.Scene) []scene.Ref { return sc.Stops(focusable...) }
+
 // tabbed moves the focus to the next or previous of the stops, each of which is
 // seen; a choice is one stop.
 func (s State) tabbed(stops []scene.Ref, by int) State {
 	if s.Form != nil {
 		stops = s.formStops()
 	}
-	stops = slices.DeleteFunc(slices.Clone(stops), func(r scene.Ref) bool { return !slices.Contains(focusable, r.Kind) })
-	stops = slices.CompactFunc(stops, sameStop)
+	stops = slices.CompactFunc(slices.Clone(stops), sameStop)
 	if len(stops) == 0 {
 		return s
 	}

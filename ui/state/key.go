@@ -41,7 +41,17 @@ func (s State) key(m Keyed) (State, []Effect) {
 	if _, runs := byKey[m.name()]; runs {
 		s.Goto = ""
 	}
-	return keyed(s, m)
+	return keyed(s.keysFreed(m), m)
+}
+
+// keysFreed is the window with an arrow going among nucs, or lines of the route,
+// and not to a button that Tab went to: what Space and Enter do next is about where
+// the arrow led.
+func (s State) keysFreed(m Keyed) State {
+	if s.Form == nil && arrows[m.Key] != 0 && (s.Focus.Kind == CommandRef || s.Focus.Kind == TaskRef) {
+		s.Focus = scene.Ref{}
+	}
+	return s
 }
 
 // keyAsked answers the question that waits, or with Enter leaves it open.

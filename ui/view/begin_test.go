@@ -48,7 +48,7 @@ func (h *hands) send(m state.Msg) {
 func (h *hands) press(keys ...string) *hands {
 	h.t.Helper()
 	for _, key := range keys {
-		m := state.Keyed{Stops: window(h.State).Refs()}
+		m := state.Keyed{Stops: state.Stops(window(h.State))}
 		for held, mod := range map[string]state.Mods{"Ctrl+": state.Ctrl, "Shift+": state.Shift, "Alt+": state.Alt} {
 			if strings.Contains(key, held) {
 				m.Mods |= mod

@@ -103,7 +103,7 @@ func TestTheFocusOfACardIsBroughtIntoSight(t *testing.T) {
 		card := s.Layout().Card
 		seen := 0
 		for range 90 {
-			s, _ = state.Update(s, state.Keyed{Key: "Tab", Stops: window(s).Refs()})
+			s, _ = state.Update(s, state.Keyed{Key: "Tab", Stops: state.Stops(window(s))})
 			a, ok := window(s).Where(s.Focus)
 			switch inside := ok && card.Contains(a.Centre()); {
 			case inside && a.H >= 4 && a.W >= 4:

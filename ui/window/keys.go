@@ -37,7 +37,7 @@ func (s *stage) key(name string, mods state.Mods) {
 	m := state.Keyed{Key: name, Mods: mods}
 	switch name {
 	case "Tab", "Left", "Right", "Up", "Down":
-		m.Stops = s.scene.Refs()
+		m.Stops = state.Stops(s.scene)
 	}
 	s.send(m)
 }
