@@ -170,6 +170,13 @@ func noPen(s State) string {
 		return "no book is open; open one with Ctrl+O"
 	case s.Book.ReadOnly != "":
 		return s.Book.ReadOnly
+	}
+	return s.Shut()
+}
+
+// Shut says why nothing can be written on the day looked at; "" when it can.
+func (s State) Shut() string {
+	switch {
 	case s.AsThen():
 		return "the day is shown as it was known then; Alt+J shows what is known now"
 	case s.Ahead():

@@ -29,9 +29,9 @@ func (c *cardDraw) nuc(n *state.Nuc) {
 	c.calendar(n)
 	c.flights(n)
 	c.book(n.Nuc.Nuc.Subject())
-	if !c.r.Ahead && c.s.Book.ReadOnly == "" {
+	if c.s.Book.ReadOnly == "" {
 		c.foot.typed = true
-		if c.s.Typed(c.s.CardField()) != "" {
+		if c.foot.shut == "" && c.s.Typed(c.s.CardField()) != "" {
 			c.foot.said = 2
 		}
 	}
@@ -120,8 +120,11 @@ func (c *cardDraw) lastSeen(n *state.Nuc) {
 		return
 	}
 	words := wordsOn(c.r, look.Looked, n.Nuc.Nuc.Subject())
-	c.field("Last seen", look.At.Day(c.r.View.Zone()).Short()+", "+words, ink(14), 2)
+	c.field("Last seen", look.At.Day(c.r.View.Zone()).Short()+", "+words, ink(14), lookLines)
 }
+
+// lookLines is how many lines a look has on a card: one with everything in it.
+const lookLines = 8
 
 // dueField writes what is due, on which day or since when, and the time there
 // is for it.

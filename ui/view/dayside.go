@@ -82,9 +82,7 @@ func (p *sheet) lessButton(a scene.Area, word string, means state.Less, command 
 		box.Fill, box.Stroke = scene.PenTint, stroke(scene.Pen, 1.5)
 	}
 	box.Tag = scene.Tag{Ref: state.CommandOf(command), Reason: p.says(command)}
-	if p.hovers(box.Ref) {
-		p.add(scene.Rect{Area: a.Inset(-2.5), Radius: 7, Stroke: stroke(scene.Ink2, 1.5)})
-	}
+	p.hoverRing(a, box.Ref)
 	p.add(box)
 	if on && command == "only hours" {
 		p.wideButton(scene.Area{X: a.Right() - 70, Y: a.Y + 8, W: 30, H: 30}, "−", "hour less", false)

@@ -88,6 +88,7 @@ func (p *sheet) chips(x, y, w float64, name string, options []state.Option, take
 			r.Fill = scene.Ink
 		}
 		r.Tag = scene.Tag{Ref: state.ChoiceOf(name, o.Value)}
+		p.hoverRing(r.Area, r.Ref)
 		p.add(r)
 		p.fit(at+12, y+h/2+5, o.Word, f, at+wide-8)
 		at += wide + gap
