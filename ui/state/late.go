@@ -200,6 +200,7 @@ func giveReady(s State) State {
 
 // lateCommands are what is done from what fills a room, besides giving cells.
 var lateCommands = []Command{
+	{Name: "batch work", Does: "write down the work that is due at the batch", Word: "What is due", Why: noBatchWork, Do: pure(State.batchWorked)},
 	{Name: "batch nucs", Does: "select the nucs of the batch, in the yard", Word: "Select its nucs", Why: noBatchNucs, Do: pure(State.batchNucs)},
 	{Name: "virgin walked", Does: "write down that a virgin walked", Word: "A virgin walked", Why: noLateCells, Do: pure(func(s State) State { return s.ofLate("sign") })},
 	{Name: "cage cells", Does: "write down cells caged one by one", Word: "Cage cells", Why: noLateCells, Do: pure(func(s State) State { return s.ofLate("cage") })},

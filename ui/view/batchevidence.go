@@ -150,63 +150,12 @@ func (d batchDraw) incubator(a scene.Area) {
 		d.link(a.Right()-d.width(word, ink(13)), a.Y+24, word, ink(13).as(scene.Pen), "read incubator", false)
 	}
 	if len(d.b.Log) == 0 {
-		d.fit(a.X, y+12, "nothing was read; the clock runs as in a brood nest", ink2(13), a.Right())
+		d.wrap(a.X, y+12, "nothing was read; the clock runs as in a brood nest", ink2(13), a.W, 2)
 		return
 	}
 	for _, w := range d.b.Log[max(0, len(d.b.Log)-rows):] {
 		d.fit(a.X, y+12, hour(w.At, d.r.View.Zone()), ink2(13), a.Right()-80)
 		d.right(a.Right(), y+12, fmt.Sprintf("%.1f °C", w.Celsius), ink(13).semi())
 		y += 20
-	}
-}
-
-// inNucs draws the lids of its nucs, what comes, and the buttons.
-func (d batchDraw) inNucs(a scene.Area) {
-	x, w, y := a.X+state.Edge, a.W-2*state.Edge, a.Y+28
-	nucs := d.r.NucsOf(d.b.Batch)
-	d.text(x, y, "Its nucs, "+thousands(len(nucs)), ink(14).semi())
-	const least, row, size, buttons = 48.0, 56.0, 36.0, 104.0
-	per := max(1, int(w/least))
-	pitch := w / float64(per)
-	rows := max(1, min((len(nucs)+per-1)/per, int((a.H-buttons-180)/row)))
-	shown := nucs[:min(len(nucs), per*rows)]
-	for i, n := range shown {
-		o := at(x+pitch/2+float64(i%per)*pitch, y+36+float64(i/per)*row)
-		l := d.lidOf(n, o, size)
-		l.Selected = false // all of them are the batch's
-		d.add(l)
-		d.centre(o.X, o.Y+33, scene.Shorten(d.measure, n.Name, 12.5, scene.Medium, pitch-4), ink(12.5).medium())
-	}
-	y += 24 + row*float64((len(shown)+per-1)/per)
-	if more := len(nucs) - len(shown); more > 0 {
-		d.text(x, y+10, fmt.Sprintf("and %d more", more), ink2(13))
-		y += 20
-	}
-	bottom := a.Bottom() - buttons
-	d.comes(scene.Area{X: x, Y: y + 6, W: w, H: bottom - y - 6})
-	d.rule(x, bottom, x+w, bottom, scene.Hair)
-	if _, late := d.r.Late(d.b.Batch); late {
-		d.button(x, bottom+12, "The ways out", "late day", true)
-	} else {
-		d.button(x, bottom+12, "Select its nucs", "batch nucs", true)
-	}
-	end := d.button(x, bottom+56, "Print its sheet", "print batch", false)
-	d.button(end+8, bottom+56, "Wallet card", "print wallet", false)
-}
-
-// comes draws what is to be done at its nucs in the days to come, as far as there
-// is room.
-func (d batchDraw) comes(a scene.Area) {
-	if a.H < 60 {
-		return
-	}
-	y := d.section(a.X, a.Y, a.W, "What comes", "")
-	for _, c := range d.r.Comes(d.b) {
-		if y+24 > a.Bottom() {
-			break
-		}
-		d.text(a.X, y+12, c.Day.Short(), ink2(13))
-		d.fit(a.X+86, y+12, c.Words(), ink(13.5), a.Right())
-		y += 24
 	}
 }

@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 	"math"
+	"slices"
 	"time"
 
 	"lidmark/domain/book"
@@ -56,8 +57,15 @@ func (d batchDraw) title(a scene.Area) {
 	word := "back to the yard"
 	from -= d.width(word, ink(14).semi())
 	d.link(from, a.Y+27, word, ink(14).semi().as(scene.Pen), "give back", false)
-	x := d.text(a.X+state.Edge, a.Y+27, fmt.Sprintf("Batch %d", d.b.Number), ink(20).bold())
-	x = d.fit(x+12, a.Y+27, d.b.Line, ink2(16), from-20)
+	d.names = append(d.names, func() { d.called(scene.Area{X: a.X + state.Edge, Y: a.Y, W: from - 20 - a.X - state.Edge, H: a.H}) })
+}
+
+// called writes the batch's name, line and counts over the frame of the day, which
+// runs through the days below them.
+func (d batchDraw) called(a scene.Area) {
+	from := len(d.marks)
+	x := d.text(a.X, a.Y+27, fmt.Sprintf("Batch %d", d.b.Number), ink(20).bold())
+	x = d.fit(x+12, a.Y+27, d.b.Line, ink2(16), a.Right())
 	said := fmt.Sprintf("grafted %s", d.b.At.In(d.r.View.Zone()))
 	if now := d.countsNow(); now != "" {
 		said = now
@@ -65,7 +73,9 @@ func (d batchDraw) title(a scene.Area) {
 	if left := d.b.Left(); left > 0 {
 		said += fmt.Sprintf("; %s still together", plural(left, "cell", "cells"))
 	}
-	d.fit(x+16, a.Y+27, said, ink2(14), from-20)
+	x = d.fit(x+16, a.Y+27, said, ink2(14), a.Right())
+	paper := scene.Rect{Area: scene.Area{X: a.X - 4, Y: a.Y + 6, W: x - a.X + 8, H: a.H - 14}, Fill: scene.Ground}
+	d.marks = slices.Insert(d.marks, from, scene.Mark(paper))
 }
 
 // countsNow says how many were grafted and what became of them by now.

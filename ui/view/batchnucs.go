@@ -1,0 +1,91 @@
+package view
+
+import (
+	"fmt"
+
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// Measures of the pane of a batch's nucs, dp.
+const (
+	batchLid     = 36.0
+	batchLidWide = 48.0 // a lid with its air, at least
+	batchLidHigh = 56.0 // with its name
+	batchButtons = 104.0
+	batchDays    = 86.0 // the days of what comes
+)
+
+// inNucs draws the lids of its nucs, what comes, and the buttons.
+func (d batchDraw) inNucs(a scene.Area) {
+	x, w, bottom := a.X+state.Edge, a.W-2*state.Edge, a.Bottom()-batchButtons
+	y := d.batchLids(scene.Area{X: x, Y: a.Y, W: w, H: bottom - a.Y - min(d.comesHigh(w), (bottom-a.Y)/2)})
+	d.comes(scene.Area{X: x, Y: y + 6, W: w, H: bottom - y - 6})
+	d.rule(x, bottom, x+w, bottom, scene.Hair)
+	work := d.s.BatchWork()
+	d.button(x, bottom+12, sentence(work.Word), work.Command, true)
+	end := d.button(x, bottom+56, "Print its sheet", "print batch", false)
+	d.button(end+8, bottom+56, "Wallet card", "print wallet", false)
+}
+
+// batchLids draws the lids of its nucs, as many as there is room for, and gives
+// where they end.
+func (d batchDraw) batchLids(a scene.Area) float64 {
+	nucs, y := d.r.NucsOf(d.b.Batch), a.Y+28
+	if len(nucs) == 0 {
+		d.text(a.X, y, "Its nucs", ink(14).semi())
+		return d.wrap(a.X, y+22, "no nuc holds a cell or a queen of it", ink2(13), a.W, 2)
+	}
+	d.text(a.X, y, "Its nucs, "+thousands(len(nucs)), ink(14).semi())
+	per := max(1, int(a.W/batchLidWide))
+	pitch, rows := a.W/float64(per), (len(nucs)+per-1)/per
+	if most := max(1, int((a.H-76)/batchLidHigh)); rows > most {
+		rows = most
+	}
+	shown := nucs[:min(len(nucs), per*rows)]
+	for i, n := range shown {
+		o := at(a.X+pitch/2+float64(i%per)*pitch, y+36+float64(i/per)*batchLidHigh)
+		l := d.lidOf(n, o, batchLid)
+		l.Selected = false // all of them are the batch's
+		d.add(l)
+		d.centre(o.X, o.Y+33, scene.Shorten(d.measure, n.Name, 12.5, scene.Medium, pitch-4), ink(12.5).medium())
+	}
+	y += 24 + batchLidHigh*float64(rows)
+	if more := len(nucs) - len(shown); more > 0 {
+		d.text(a.X, y+10, fmt.Sprintf("and %d more", more), ink2(13))
+		y += 20
+	}
+	return y
+}
+
+// comesHigh is how high all that comes is.
+func (d batchDraw) comesHigh(w float64) float64 {
+	h := 56.0
+	for _, c := range d.r.Comes(d.b) {
+		h += d.comingHigh(c, w)
+	}
+	return h
+}
+
+// comingHigh is how high one line of what comes is.
+func (d batchDraw) comingHigh(c state.Coming, w float64) float64 {
+	lines := len(scene.Wrap(d.measure, d.say(c.Words()), 14, scene.Regular, w-batchDays))
+	return 4 + float64(min(lines, 3))*scene.LineHeight(14)
+}
+
+// comes draws what is to be done at its nucs in the days to come, as far as there
+// is room.
+func (d batchDraw) comes(a scene.Area) {
+	all := d.r.Comes(d.b)
+	if a.H < 60 || len(all) == 0 {
+		return
+	}
+	y := d.section(a.X, a.Y, a.W, "What comes", "")
+	for _, c := range all {
+		if y+d.comingHigh(c, a.W) > a.Bottom() {
+			break
+		}
+		d.text(a.X, y+12, c.Day.Short(), ink2(13))
+		y = d.wrap(a.X+batchDays, y+12, c.Words(), ink(14), a.W-batchDays, 3) - 8
+	}
+}
