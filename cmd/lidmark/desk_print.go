@@ -59,7 +59,7 @@ func pagesWord(n int) string {
 
 // options are how the keeper wants papers.
 func (d *desk) options(e state.Print) paper.Options {
-	o := paper.Options{Large: e.Large, Book: e.Book, Printed: d.clock()}
+	o := paper.Options{Large: e.Large, Say: e.Units.Say, Book: e.Book, Printed: d.clock()}
 	if e.Letter {
 		o.Page = paper.Letter
 	}

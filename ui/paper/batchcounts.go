@@ -40,7 +40,7 @@ func (d batchSheet) counted() []count {
 
 // counts draws what was counted so far, with room to count again.
 func (d batchSheet) counts(ctx context.Context) error {
-	const row, gap = 7.6, 6.0
+	const row, gap = 10.0, 6.0
 	if err := d.section(ctx, "Counts", "so far, and to write in: how many, when, by whom", row*4); err != nil {
 		return err
 	}
@@ -52,9 +52,9 @@ func (d batchSheet) counts(ctx context.Context) error {
 		a := d.row(row)
 		for j, c := range rows {
 			x := a.X + float64(j)*(w+gap)
-			n := d.ends(x+w*0.44, a.Y+5, c.n, bold(10))
-			d.fit(x, a.Y+5, c.what, plain(9), n-0.6)
-			d.fit(x+w*0.46, a.Y+5, c.when, soft(7.6), x+w*0.63)
+			n := d.ends(x+w*0.44, a.Y+6.2, c.n, bold(10))
+			d.fit(x, a.Y+6.2, c.what, plain(9), n-0.6)
+			d.fit(x+w*0.46, a.Y+6.2, c.when, soft(7.6), x+w*0.63)
 			d.blank(scene.Area{X: x + w*0.63, Y: a.Y + 0.9, W: w * 0.13, H: row - 1.8})
 			d.blank(scene.Area{X: x + w*0.77, Y: a.Y + 0.9, W: w * 0.23, H: row - 1.8})
 		}

@@ -17,7 +17,7 @@ func (d batchSheet) nucs(ctx context.Context) error {
 	if len(given) == 0 {
 		return d.placing(ctx)
 	}
-	const row = 9.0
+	const row = 10.2
 	title := "Went to " + plural(len(given), "nuc", "nucs")
 	if err := d.section(ctx, title, "accepted, eggs seen: write it in", row); err != nil {
 		return err
@@ -71,7 +71,7 @@ func (d batchSheet) placing(ctx context.Context) error {
 	if err := d.section(ctx, "Cells go to", "nuc, and when", 8); err != nil {
 		return err
 	}
-	return d.empty(ctx, []string{"nuc", "when", "nuc", "when", "nuc", "when", "nuc", "when"}, 8, 4)
+	return d.empty(ctx, []string{"nuc", "when", "nuc", "when", "nuc", "when", "nuc", "when"}, 8.2, 4)
 }
 
 // log draws what the log says so far, and lines to fill in.
@@ -88,7 +88,7 @@ func (d batchSheet) log(ctx context.Context) error {
 	if err := d.section(ctx, "Incubator", note, 24); err != nil {
 		return err
 	}
-	const row = 7.0
+	const row = 8.2
 	return d.empty(ctx, []string{"day", "hour", "°C", "humidity, %", "by", "day", "hour", "°C", "humidity, %", "by"}, row, max(4, int((d.bottom()-d.y-6)/row)))
 }
 

@@ -95,7 +95,7 @@ func TestManyNucs(t *testing.T) {
 		if err != nil {
 			t.Fatalf("%s: %v", p.name, err)
 		}
-		if many := p.name == "dense" || p.name == "route"; many && pages < 40 {
+		if least := map[string]int{"dense": 40, "route": 20}[p.name]; pages < least {
 			t.Errorf("%s of 10 000 nucs has %d pages", p.name, pages)
 		}
 	}

@@ -12,6 +12,23 @@ type flow struct {
 	*sheet
 	y    float64 // down to here it is filled
 	over func()  // draws the head of every page but the first; may be nil
+
+	kept   float64 // so much is kept free at the foot of this page
+	atFoot func()  // draws there when the page is full or done; nil: nothing
+}
+
+// keep keeps so much height free at the foot of this page, for draw.
+func (f *flow) keep(high float64, draw func()) { f.kept, f.atFoot = high, draw }
+
+// close draws what was kept room for at the foot of this page.
+func (f *flow) close() {
+	if f.atFoot == nil {
+		return
+	}
+	draw := f.atFoot
+	f.y = f.bottom() - f.kept
+	f.kept, f.atFoot = 0, nil
+	draw()
 }
 
 // begin begins the first page.
@@ -26,7 +43,7 @@ func (f *flow) need(ctx context.Context, high float64) (turned bool, err error) 
 	if err := ctx.Err(); err != nil {
 		return false, err
 	}
-	if f.y+high <= f.bottom() {
+	if f.y+high <= f.bottom()-f.kept {
 		return false, nil
 	}
 	f.turn()
@@ -35,6 +52,7 @@ func (f *flow) need(ctx context.Context, high float64) (turned bool, err error) 
 
 // turn goes on to a new page.
 func (f *flow) turn() {
+	f.close()
 	f.begin()
 	if f.over != nil {
 		f.over()

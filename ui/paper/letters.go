@@ -8,16 +8,27 @@ import (
 
 // letters writes the alphabet of the typed line, and what is said below it.
 func (f *flow) letters(ctx context.Context, below ...string) error {
-	var lines []string
-	for _, text := range below {
-		lines = append(lines, f.wrap(text, soft(signSize), f.right()-f.left(), 3)...)
-	}
+	lines := f.below(below)
 	l := soft(signSize)
 	if err := f.signs(ctx, "Letters", line.Letters(), 2+l.leading()*float64(len(lines))); err != nil {
 		return err
 	}
 	f.y = f.lines(f.left(), f.y+l.leading(), lines, l) - l.leading() + 1
 	return nil
+}
+
+// below is what is said below the letters, in lines.
+func (f *flow) below(said []string) (lines []string) {
+	for _, text := range said {
+		lines = append(lines, f.wrap(text, soft(signSize), f.right()-f.left(), 3)...)
+	}
+	return lines
+}
+
+// lettersHigh is how much height the letters take with what is said below.
+func (f *flow) lettersHigh(below ...string) float64 {
+	const air = 4.2
+	return air + signLead*float64(len(f.signRows(line.Letters()))) + soft(signSize).leading()*float64(len(f.below(below)))
 }
 
 // Measures of a list of signs: type in points, the rest in mm.
@@ -27,12 +38,14 @@ const (
 	signGap    = 3.1
 )
 
+// signLead is the way from line to line of signs, mm.
+var signLead = plain(signSize).leading() * 1.08
+
 // signs writes a list of signs with their words beside its title, on a page
 // that has so much room for what follows as well.
 func (f *flow) signs(ctx context.Context, title string, all []line.Letter, more float64) error {
 	rows := f.signRows(all)
-	lead := plain(signSize).leading() * 1.08
-	if _, err := f.need(ctx, 2+lead*float64(len(rows))+more); err != nil {
+	if _, err := f.need(ctx, 2+signLead*float64(len(rows))+more); err != nil {
 		return err
 	}
 	f.y += 1.2
@@ -43,7 +56,7 @@ func (f *flow) signs(ctx context.Context, title string, all []line.Letter, more 
 			x = f.text(x, f.y+3.2, l.Sign, bold(signSize))
 			x = f.text(x+1, f.y+3.2, l.Words, plain(signSize)) + signGap
 		}
-		f.y += lead
+		f.y += signLead
 	}
 	return nil
 }

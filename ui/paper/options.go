@@ -14,6 +14,8 @@ type Options struct {
 	Pure    bool      // black and white only: no grey, no colour
 	Book    string    // what the foot calls the book
 	Printed time.Time // when it is printed; zero: the foot does not say
+
+	Say func(string) string // says a text in the keeper's units; nil: in metric ones
 }
 
 // large is how much larger large print is.

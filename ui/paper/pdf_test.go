@@ -17,10 +17,11 @@ import (
 
 // printed is a page as its drawing commands tell.
 type printed struct {
-	w, h  float64 // mm
-	texts []word
-	bars  []bar    // rectangles filled with black
-	inks  []string // every colour told
+	w, h   float64 // mm
+	texts  []word
+	bars   []bar    // rectangles filled with black
+	inks   []string // every colour told
+	frames []bar    // rectangles of thin lines, to write into
 }
 
 // word is a piece of text and where it begins, mm from the upper left corner.
@@ -75,7 +76,7 @@ func size(t rapid.TB, pdf []byte) (w, h float64) {
 // page reads the commands of a page, one a line; a text may hold line breaks.
 func page(body []byte, w, h float64) printed {
 	p := printed{w: w, h: h}
-	dark := false
+	dark, width := false, 0.0
 	for len(body) > 0 {
 		if m := text.FindSubmatch(body); m != nil {
 			p.texts = append(p.texts, word{number(m[1]) / millimetre, h - number(m[2])/millimetre, unicode(m[3])})
@@ -93,6 +94,14 @@ func page(body []byte, w, h float64) printed {
 			p.inks = append(p.inks, string(line))
 			if s := string(f[len(f)-1]); s == "g" || s == "rg" {
 				dark = string(line) == "0.000 g"
+			}
+		case "w":
+			width = number(f[0]) / millimetre
+		case "B":
+			if thin := width > 0.2 && width < 0.36; thin && len(f) == 6 && string(f[4]) == "re" {
+				if b := (bar{number(f[0]) / millimetre, h - number(f[1])/millimetre, number(f[2]) / millimetre, -number(f[3]) / millimetre}); b.w > 6 {
+					p.frames = append(p.frames, b)
+				}
 			}
 		case "f":
 			if dark && len(f) == 6 && string(f[4]) == "re" {

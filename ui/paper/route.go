@@ -24,6 +24,11 @@ func Route(ctx context.Context, w io.Writer, r *state.Reading, yard book.YardID,
 	f := &flow{sheet: s}
 	t := s.parted(d.widest(s))
 	f.begin()
+	said := lidsRead + " " + caution
+	f.keep(f.lettersHigh(said), func() {
+		f.rule(f.y, stroke{black, 0.35})
+		err = f.letters(ctx, said)
+	})
 	d.head(f)
 	f.tableHead(t)
 	f.over = func() {
@@ -33,8 +38,12 @@ func Route(ctx context.Context, w io.Writer, r *state.Reading, yard book.YardID,
 	if err := d.draw(ctx, f, t); err != nil {
 		return 0, err
 	}
-	f.rule(f.y, stroke{black, 0.35})
-	if err := f.letters(ctx, lidsRead+" "+caution); err != nil {
+	f.close()
+	if s.pdf.PageCount() > 1 && f.y+f.lettersHigh(said) <= f.bottom() { // there, too, where it costs no page
+		f.rule(f.y, stroke{black, 0.35})
+		err = f.letters(ctx, said)
+	}
+	if err != nil {
 		return 0, err
 	}
 	s.foot()
@@ -108,7 +117,7 @@ func (d dayRoute) draw(ctx context.Context, f *flow, t table) error {
 // the page is new.
 func (d dayRoute) line(ctx context.Context, f *flow, t table, stop rules.Stop, w row, begun bool) error {
 	laid := f.lay(w, t)
-	need := laid.high
+	need := laid.high + f.eachHigh(w)
 	if !begun {
 		need += stopHigh
 	}
@@ -123,8 +132,15 @@ func (d dayRoute) line(ctx context.Context, f *flow, t table, stop rules.Stop, w
 	if turned || !begun {
 		d.stop(f, stop, begun)
 	}
-	f.drawRow(d.Reading, laid, t)
-	return f.drawEach(ctx, w.each, func() { d.stop(f, stop, true) })
+	if !w.of() {
+		f.drawRow(d.Reading, laid, t)
+		return nil
+	}
+	f.drawBlockHead(laid, t)
+	return f.drawEach(ctx, d.Reading, w, func() {
+		d.stop(f, stop, true)
+		f.againFor(w, t)
+	})
 }
 
 const stopHigh = 5.2

@@ -48,8 +48,85 @@ func TestHeadsAreRepeated(t *testing.T) {
 			}
 		}
 	}
-	if last := all(pages); strings.Count(last, "Stings can kill") != 1 || strings.Count(last, "united with D4") != 1 {
-		t.Error("letters and caution do not stand once on the sheet")
+}
+
+// TestLettersStandOnTheFirstPage: whoever has page 1 in hand can read the letters,
+// at its foot, below all rows; they stand once more at the end where there is room.
+func TestLettersStandOnTheFirstPage(t *testing.T) {
+	for name, o := range choices() {
+		pages := routeOf(t, demoDay(t), o)
+		lines := pages[0].lines()
+		at := slices.IndexFunc(lines, func(l string) bool { return strings.HasPrefix(l, "Letters") })
+		if at < 0 || !strings.Contains(strings.Join(lines[at:], " "), "Stings can kill") {
+			t.Errorf("%s: page 1 of %d has no letters with their caution", name, len(pages))
+			continue
+		}
+		if rest := strings.Join(lines[at:], " "); strings.Contains(rest, "by Thu") || strings.Contains(rest, "past ") {
+			t.Errorf("%s: work stands below the letters:\n%s", name, rest)
+		}
+		if n := strings.Count(all(pages), "Stings can kill"); n > 2 {
+			t.Errorf("%s: the caution stands %d times", name, n)
+		}
+	}
+}
+
+// TestFramesHaveRoomForAHand: what is to be written into is 8 mm high or more,
+// clearly more in large print, and no frame is cut by the end of a page.
+func TestFramesHaveRoomForAHand(t *testing.T) {
+	r := demoDay(t)
+	for name, o := range choices() {
+		least, foot := 8.0, 12.0
+		if o.Large {
+			least = 11
+		}
+		for _, p := range papers()[:3] {
+			if p.name == "dense" {
+				continue // its squares are tested with it
+			}
+			for i, page := range p.pages(t, r, o) {
+				for _, f := range page.frames {
+					if f.h < least {
+						t.Errorf("%s, %s, page %d: a frame is %.1f mm high, want %.0f", p.name, name, i+1, f.h, least)
+					}
+					if f.y < 0 || f.y+f.h > page.h-foot {
+						t.Errorf("%s, %s, page %d: a frame from %.0f to %.0f mm is cut", p.name, name, i+1, f.y, f.y+f.h)
+					}
+				}
+			}
+		}
+	}
+}
+
+// TestLikeNucsStandInABlock: what is done at three nucs or more of a stop for one
+// reason is said once, and again only where the block goes on on a further page.
+func TestLikeNucsStandInABlock(t *testing.T) {
+	r := demoDay(t)
+	want, most := map[string]int{}, 0
+	for _, s := range r.Plan().Stops {
+		for _, task := range s.Tasks {
+			reasons := map[string]int{}
+			for _, f := range task.Findings {
+				if f.Act == task.Act {
+					reasons[f.Why+f.By.String()]++
+				}
+			}
+			for _, n := range reasons {
+				most = max(most, n)
+				if n >= 3 {
+					n = 1
+				}
+				want[task.Title] += n
+			}
+		}
+	}
+	if most < 10 {
+		t.Fatalf("no task is for ten nucs, but for %d", most)
+	}
+	pages := routeOf(t, r, paper.Options{})
+	for _, title := range []string{"Look for eggs", "Catch her, cage and mark her"} {
+		if n := count(pages, title); n < want[title] || n > want[title]+len(pages)-1 || n == 0 {
+			t.Errorf("%q is said %d times on %d pages, want %d", title, n, len(pages), want[title])
+		}
 	}
 }
 

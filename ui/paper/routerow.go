@@ -19,16 +19,18 @@ type table struct {
 	text  float64 // x of what to do at a named thing
 	by    float64 // x where the last day ends
 	cells float64 // x of the first cell to write into
+	right float64 // x where a block's last day ends
 }
 
 // Measures of a row, mm.
 const (
-	rowLeast  = 9.0
-	rowTick   = 4.0
-	lidPaper  = 6.6
-	nameLeast = 8.4
-	nameMost  = 21.0
-	cellsMost = 87.0
+	rowLeast   = 9.8
+	rowTick    = 4.0
+	lidPaper   = 6.6
+	nameLeast  = 8.4
+	nameMost   = 21.0
+	cellsMost  = 87.0
+	writeLeast = 8.2 // the height of a frame to write into: 8 mm for a hand that is no young one
 )
 
 // parted is the table for names up to the widest of a day. The cells take less
@@ -38,7 +40,7 @@ func (s *sheet) parted(widest float64) table {
 	t := table{lid: l + 9.3, name: l + 13.5}
 	t.text = t.name + min(max(widest+2.3, nameLeast), nameMost)
 	t.cells = s.right() - min(cellsMost, w*0.465)
-	t.by = t.cells - 2.4
+	t.by, t.right = t.cells-2.4, s.right()-1
 	return t
 }
 
@@ -88,7 +90,11 @@ func (f *flow) rowText(d drawnRow, a scene.Area, t table) {
 	y := a.Y + (a.H-text)/2 + lookDo.size*point*0.95
 	by := func(i int) {
 		if i == d.byOnLine {
-			f.ends(t.by, y, d.by, lookBy(d.hard))
+			to := t.by
+			if d.of() {
+				to = t.right
+			}
+			f.ends(to, y, d.by, lookBy(d.hard))
 		}
 	}
 	for i, l := range d.do {
@@ -105,7 +111,7 @@ func (f *flow) rowText(d drawnRow, a scene.Area, t table) {
 
 // rowCells draws what is to be written into: a cell a letter, or one for all.
 func (f *flow) rowCells(d drawnRow, a scene.Area, t table) {
-	high := min(a.H-1.6, 7.6)
+	high := min(a.H-1.6, 10)
 	y := a.Y + (a.H-high)/2
 	if !d.cells || d.nuc == nil {
 		f.blank(scene.Area{X: t.cells + 0.3, Y: y, W: f.right() - t.cells - 0.3, H: high})

@@ -32,13 +32,19 @@ func (s *sheet) lay(w row, t table) drawnRow {
 		d.x = t.name - 7.3
 	}
 	room := t.by - d.x
+	if w.of() {
+		room = t.right - d.x
+	}
 	d.do = s.wrap(cmp.Or(w.do, "See to it"), lookDo, room, 3)
 	d.why = s.wrap(w.why, lookWhy, room, 3)
 	if len(d.why) > 1 && w.again {
 		d.why = []string{"as above"}
 	}
 	d.placeBy(s, room)
-	d.high = max(rowLeast, 2.2+lookDo.leading()*float64(len(d.do))+lookWhy.leading()*float64(len(d.why)))
+	d.high = 2.2 + lookDo.leading()*float64(len(d.do)) + lookWhy.leading()*float64(len(d.why))
+	if !w.of() {
+		d.high = max(rowLeast, d.high)
+	}
 	return d
 }
 

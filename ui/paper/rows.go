@@ -14,8 +14,8 @@ import (
 // at nothing that has a name.
 type row struct {
 	nuc    *state.Nuc
-	colony string   // its name
-	each   []string // the names of many for whom the line stands: each has a box to tick
+	colony string       // its name
+	each   []*state.Nuc // the many for whom the line stands: each has a box to tick
 	do     string
 	why    string
 	by     string
@@ -24,20 +24,25 @@ type row struct {
 	again  bool // the line above gives the same reason for another nuc
 }
 
-// rowsOf are the lines of a task: one for every nuc, but a single one for all
-// of those to whom the same happens for one reason.
+// of tells whether the line heads a block of many.
+func (w row) of() bool { return len(w.each) > 0 }
+
+// blockLeast is how many like lines make a block of boxes to tick.
+const blockLeast = 3
+
+// rowsOf are the lines of a task: one for every nuc, but a single one that heads
+// a block for all of those to whom the same happens for one reason.
 func (s *sheet) rowsOf(r *state.Reading, t rules.Task) (rows []row) {
 	if nucs := nucsOf(r, t); len(nucs) == len(t.Of) && len(nucs) > 0 {
 		if len(nucs) > 1 && !eachHasReason(t) {
-			return []row{s.row(r, t, func(w *row) { w.each, w.cells = names(nucs), false })}
+			return []row{s.row(r, t, func(w *row) { w.each, w.cells = nucs, false })}
 		}
-		for i, n := range nucs {
+		for _, n := range nucs {
 			w := s.row(r, t, func(w *row) { w.nuc = n })
 			s.reason(r, &w, t, n)
-			w.again = i > 0 && w.why == rows[i-1].why
 			rows = append(rows, w)
 		}
-		return rows
+		return gathered(rows)
 	}
 	return []row{s.row(r, t, func(w *row) {
 		w.cells = false
@@ -48,6 +53,37 @@ func (s *sheet) rowsOf(r *state.Reading, t rules.Task) (rows []row) {
 			w.do = called(t, said) + ": " + w.do
 		}
 	})}
+}
+
+// gathered makes a block of lines of a task that are alike but for their nuc,
+// where the first of them stood; too few for a block follow each other.
+func gathered(rows []row) (all []row) {
+	alike := func(a, b row) bool { return a.why == b.why && a.by == b.by && a.hard == b.hard }
+	for len(rows) > 0 {
+		first := rows[0]
+		var same, rest []row
+		for _, w := range rows {
+			if alike(first, w) {
+				same = append(same, w)
+			} else {
+				rest = append(rest, w)
+			}
+		}
+		rows = rest
+		if len(same) < blockLeast {
+			for i := range same {
+				same[i].again = i > 0
+			}
+			all = append(all, same...)
+			continue
+		}
+		for _, w := range same {
+			first.each = append(first.each, w.nuc)
+		}
+		first.nuc = nil
+		all = append(all, first)
+	}
+	return all
 }
 
 // called is what a line begins with: a name as it is, a batch with a capital.
@@ -94,13 +130,6 @@ func nucsOf(r *state.Reading, t rules.Task) (all []*state.Nuc) {
 		if n := r.Nuc(id); ok && n != nil {
 			all = append(all, n)
 		}
-	}
-	return all
-}
-
-func names(nucs []*state.Nuc) (all []string) {
-	for _, n := range nucs {
-		all = append(all, n.Name)
 	}
 	return all
 }

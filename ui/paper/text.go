@@ -49,6 +49,9 @@ func (s *sheet) face(w scene.Weight) *face {
 }
 
 func (s *sheet) printable(text string, w scene.Weight) string {
+	if s.Say != nil {
+		text = s.Say(text)
+	}
 	set, lacks := s.face(w).printable(text)
 	s.lacks = s.lacks || lacks
 	return set

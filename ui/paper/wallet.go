@@ -10,14 +10,15 @@ import (
 	"lidmark/ui/state"
 )
 
-// The size of a card for the wallet, mm.
+// The size of a card for the wallet, mm: folded it is as big as a bank card.
 const (
 	cardWide = 85.0
-	cardHigh = 54.0
+	faceHigh = 54.0 // of one face
+	cardHigh = 2 * faceHigh
 	cardGap  = 6.0 // from card to card
 )
 
-// Wallet prints cards for the wallet with marks to cut along, one a batch, in
+// Wallet prints cards for the wallet with marks to cut and fold along, one a batch, in
 // the order named; without any those of the batches of which cells may still be
 // together on the day read. It tells how many pages it has.
 func Wallet(ctx context.Context, w io.Writer, r *state.Reading, o Options, batches ...book.BatchID) (pages int, err error) {
@@ -69,7 +70,8 @@ func carried(r *state.Reading, ids []book.BatchID) (all []*book.Batch, err error
 	return all, nil
 }
 
-// cutMarks draws short lines outside the corners of a card.
+// cutMarks draws short lines outside the corners of a card, and where it is
+// folded.
 func (s *sheet) cutMarks(a scene.Area) {
 	const long, off = 2.0, 0.6
 	l := stroke{black, 0.18}
@@ -81,63 +83,89 @@ func (s *sheet) cutMarks(a scene.Area) {
 		s.line(a.X-off-long, y, a.X-off, y, l)
 		s.line(a.Right()+off, y, a.Right()+off+long, y, l)
 	}
+	fold := a.Centre().Y
+	s.path([]scene.Point{{X: a.X, Y: fold}, {X: a.Right(), Y: fold}}, stroke{hair, 0.2}, 1, 1.5)
 }
 
-// card draws the card of a batch: what it is, its hard hour, its days and
-// hours, and who can be rung.
+// The looks of a card: black, and to be read at arm's length.
+var (
+	cardTitle = bold(14)
+	cardHard  = bold(14.5)
+	cardWord  = plain(11)
+	cardWhen  = bold(11.5)
+)
+
+// card draws the card of a batch: on the face its hard hour, its hours and who
+// can be rung, on the back its days.
 func (s *sheet) card(r *state.Reading, b *book.Batch, a scene.Area) {
-	in := scene.Area{X: a.X + 4, Y: a.Y + 3.5, W: a.W - 8, H: a.H - 7}
-	end := s.fit(in.X, in.Y+4.2, batchTitle(b), bold(12), in.Right())
-	grafted := "grafted " + b.At.In(s.zone)
-	if s.width(grafted, soft(7)) < in.Right()-end-3 {
-		s.ends(in.Right(), in.Y+4.2, grafted, soft(7))
-	}
 	days, hours := s.steps(r, b)
-	y := in.Y + 6.2
-	hard := scene.Area{X: in.X, Y: y, W: in.W, H: 7.4}
+	in := scene.Area{X: a.X + 4, Y: a.Y + 3, W: a.W - 8, H: faceHigh - 6}
+	s.cardFace(r, b, hours, in)
+	in.Y += faceHigh
+	s.cardBack(b, days, in)
+}
+
+// cardFace draws what is looked up in a hurry.
+func (s *sheet) cardFace(r *state.Reading, b *book.Batch, hours []batchHour, in scene.Area) {
+	const row = 5.1
+	s.fit(in.X, in.Y+4.8, batchTitle(b), cardTitle, in.Right())
+	hard := scene.Area{X: in.X, Y: in.Y + 6.8, W: in.W, H: 9}
 	s.barred(hard)
+	y := hard.Bottom() + 5.2
 	for _, h := range hours {
 		if h.hard {
-			s.fit(in.X+4.6, y+5, "Cells out by "+s.hour(h.at), bold(11), hard.Right()-1)
+			x := s.text(in.X+4, hard.Y+6.3, "Cells out by", semi(9.5))
+			s.fit(x+1.6, hard.Y+6.3, s.hour(h.at), cardHard, hard.Right()-0.8)
+			continue
 		}
+		s.cardLine(h.short, s.soon(h.at), in, y)
+		y += row
 	}
-	const row, dates = 3.7, 20.4 // the dates begin so far in
-	y += 11.8
-	half := in.X + in.W*0.575
-	for i, d := range days {
-		s.fit(in.X, y+row*float64(i), d.what, soft(7), in.X+dates-0.5)
-		s.fit(in.X+dates, y+row*float64(i), d.when, semi(7), half-1)
-	}
-	right := y
-	for _, h := range hours {
-		if !h.hard {
-			x := s.ends(in.Right(), right, s.soon(h.at), semi(7))
-			s.fit(half, right, h.short, soft(7), x-0.5)
-			right += row
-		}
-	}
-	end = y + row*float64(len(days)) - 1.4
-	s.phones(r, scene.Area{X: in.X, Y: end, W: in.W, H: in.Bottom() - end})
+	top := y - row + 2.4
+	s.phones(r, scene.Area{X: in.X, Y: top, W: in.W, H: in.Bottom() - top})
 }
 
-// phones writes who can be rung, in two columns as far as there is room.
+// cardBack draws the days of the batch.
+func (s *sheet) cardBack(b *book.Batch, days []step, in scene.Area) {
+	y := in.Y + 4.8
+	s.cardLine("grafted", b.At.In(s.zone), in, y)
+	row := min(6.2, (in.H-6.4)/float64(max(1, len(days))))
+	for _, d := range days {
+		y += row
+		s.cardLine(d.what, d.when, in, y)
+	}
+}
+
+// cardLine writes what happens at the left and when at the right.
+func (s *sheet) cardLine(what, when string, in scene.Area, y float64) {
+	x := s.ends(in.Right(), y, when, cardWhen)
+	s.fit(in.X, y, what, cardWord, x-1)
+}
+
+// phones writes who can be rung: below each other while there is room for it,
+// else in two columns.
 func (s *sheet) phones(r *state.Reading, a scene.Area) {
-	s.line(a.X, a.Y, a.Right(), a.Y, stroke{black, 0.2})
+	s.line(a.X, a.Y, a.Right(), a.Y, stroke{black, 0.3})
 	var all []*book.Person
 	for p := range r.View.People() {
 		if p.Phone != "" {
 			all = append(all, p)
 		}
 	}
-	y := a.Y + 3.6
+	const row, gap = 4.6, 5.0
+	y := a.Y + 4.5
 	if len(all) == 0 {
-		s.fit(a.X, y, "Ring: ______________________________", soft(7.4), a.Right())
+		end := s.text(a.X, y, "Ring", cardWord)
+		s.writeOn(end+1.5, y, a.Right()-end-1.5)
 		return
 	}
-	rows := max(1, int(a.H/3.7))
-	for i, p := range all[:min(len(all), 2*rows)] {
-		x, w := a.X+float64(i%2)*a.W/2, a.W/2-3.5
-		phone := s.ends(x+w, y+3.7*float64(i/2), p.Phone, bold(7.6))
-		s.fit(x, y+3.7*float64(i/2), p.Name, plain(7.6), phone-1)
+	rows, columns := max(1, int((a.H+0.4)/row)), 1
+	if len(all) > rows {
+		columns = 2
+	}
+	for i, p := range all[:min(len(all), columns*rows)] {
+		w := a.W / float64(columns)
+		in := scene.Area{X: a.X + float64(i%columns)*(w+gap/2), Y: a.Y, W: w - gap*float64(columns-1)/2, H: row}
+		s.cardLine(p.Name, p.Phone, in, y+row*float64(i/columns))
 	}
 }

@@ -1,6 +1,9 @@
 package state
 
-import "lidmark/domain/book"
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/unit"
+)
 
 // Paper is a kind of paper that can be printed. The zero Paper is the route.
 type Paper uint8
@@ -25,6 +28,7 @@ type Print struct {
 	Batches []book.BatchID
 	Large   bool
 	Letter  bool // US letter instead of A4
+	Units   unit.System
 }
 
 func (Print) effect() {}
@@ -91,7 +95,7 @@ func (s State) print(p Paper) (State, []Effect) {
 	r := s.Reading()
 	e := Print{
 		Paper: p, Name: paperNames[p] + " " + r.Day.Short(), Reading: r, Book: s.Book.Name, Yard: s.Filled(),
-		Large: s.Large, Letter: s.Letter,
+		Large: s.Large, Letter: s.Letter, Units: s.Units,
 	}
 	if p == BatchPaper || p == WalletPaper {
 		e.Batches = []book.BatchID{s.printBatch()}

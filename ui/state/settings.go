@@ -49,7 +49,7 @@ func (s State) set(name, value string) State {
 	switch strings.TrimPrefix(name, SettingField) {
 	case "units":
 		if u, err := unit.ParseSystem(value); err == nil {
-			s.Units = u
+			s.Units, s.Letter = u, u == unit.US // who measures in these units has paper of their kind, unless it is set after
 		}
 		if s.Number != 0 {
 			s = s.toNumber(s.Number)
