@@ -42,7 +42,7 @@ var plan = []layer{
 	{dir: "domain/weather", ours: rooms("calendar practice book"), pure: true, why: "the hours fit to fly follow from what was said of the weather, not from the nucs"},
 	{dir: "domain/course", ours: rooms("calendar practice bee book weather"), pure: true, why: "what a nuc holds follows from the book, not from the rules"},
 	{dir: "domain/strength", ours: rooms("calendar practice book"), pure: true, why: "bees and food follow from the book, not from the rules"},
-	{dir: "domain/rules", ours: rooms("calendar practice bee spread book course strength"), pure: true, why: "rules judge the book and the course and know nothing that shows them"},
+	{dir: "domain/rules", ours: rooms("calendar practice bee spread book weather course strength"), pure: true, why: "rules judge the book and the course and know nothing that shows them"},
 	{dir: "domain/line", ours: rooms("calendar unit book rules"), pure: true, why: "a typed line becomes facts of the book"},
 	{dir: "domain/roll", ours: rooms("calendar practice spread bee book rules line"), pure: true, why: "a keeper's list becomes facts of the book, wherever it was read"},
 	{dir: "domain/founding", ours: rooms("calendar book rules line"), pure: true, why: "what a book begins with is typed, and becomes facts of the book"},
@@ -54,7 +54,7 @@ var plan = []layer{
 	}, why: "a book on disk does not know how it is judged or shown"},
 
 	{dir: "ui/scene", pure: true, why: "marks in world units suit any painter, and a painter needs no domain"},
-	{dir: "ui/state", ours: append(rooms("calendar practice unit spread bee book course line roll founding rules"), "ui/scene"), pure: true, why: "the window as values knows cameras and what is hit, but no view, painter or toolkit"},
+	{dir: "ui/state", ours: append(rooms("calendar practice unit spread bee book weather course line roll founding rules"), "ui/scene"), pure: true, why: "the window as values knows cameras and what is hit, but no view, painter or toolkit"},
 	{dir: "ui/view", ours: append(rooms("calendar practice bee book course line roll founding rules"), "ui/scene", "ui/state"), pure: true, why: "a view is State in, Scene out"},
 	{dir: "ui/paint", ours: []string{"ui/scene", "assets"}, libs: []string{"golang.org/x/image"}, why: "pixels come from a Scene alone"},
 	{dir: "ui/picture", ours: append(rooms("calendar roll"), "ui/state", "ui/view", "ui/paint"), why: "a picture of the window needs no window"},

@@ -17,7 +17,7 @@ type Course struct {
 	lives  *lives
 	mu     sync.Mutex
 	clocks map[book.BatchID]timed
-	shares map[shareKey]float64
+	cells  map[cellsKey]*cells
 	yards  map[book.YardID]*yardDays
 }
 
@@ -34,10 +34,11 @@ func New(v *book.View) *Course { return Again(v, nil) }
 // what was reckoned there for the same numbers is not reckoned again.
 func Again(v *book.View, was *Course) *Course {
 	c := &Course{
-		view: v, clocks: map[book.BatchID]timed{}, shares: map[shareKey]float64{}, yards: map[book.YardID]*yardDays{},
+		view: v, clocks: map[book.BatchID]timed{}, cells: map[cellsKey]*cells{}, yards: map[book.YardID]*yardDays{},
 	}
 	if was != nil && was.view.Numbers() == v.Numbers() {
 		c.lives = was.lives
+		c.goOn(was)
 		return c
 	}
 	c.lives = &lives{model: NewModel(v.Numbers())}
@@ -81,29 +82,6 @@ func (c *Course) reckon(id book.BatchID) timed {
 	}
 	clock := b.Clock(c.view.Numbers())
 	return timed{clock, clock.Middle()}
-}
-
-// shareKey is a question for the share of a batch that is out.
-type shareKey struct {
-	batch book.BatchID
-	at    int64
-}
-
-// shareOut is the share of a batch's cells that have emerged by an instant.
-func (c *Course) shareOut(id book.BatchID, t time.Time) float64 {
-	key := shareKey{id, t.Unix()}
-	c.mu.Lock()
-	share, ok := c.shares[key]
-	c.mu.Unlock()
-	if ok {
-		return share
-	}
-	clock := c.Clock(id)
-	share = clock.Out(t) / float64(clock.Cells())
-	c.mu.Lock()
-	defer c.mu.Unlock()
-	c.shares[key] = share
-	return share
 }
 
 // Model is the course of a queen by the day, by the keeper's numbers.

@@ -54,10 +54,6 @@ func (m *Model) raise(b *Belief) {
 	b.spread(own.cell, begun, m.ownOut[:])
 }
 
-// TakeQueen takes the queen out, whoever she was. A laying one, or young brood
-// of another, leaves what a queen can be raised on.
-func (m *Model) TakeQueen(youngBrood bool) Belief { return m.Queenless(youngBrood) }
-
 // Emerging are the shares of a cell to emerge today, tomorrow and so on.
 type Emerging [cellDays]float64
 
@@ -75,17 +71,7 @@ func (m *Model) GiveCell(b *Belief, out Emerging) {
 }
 
 // PutInVirgin puts in a virgin so many days old, as [Model.GiveCell] gives a cell.
-func (m *Model) PutInVirgin(b *Belief, age int) { m.putIn(b, age, m.acceptVirgin(age)) }
-
-// PutInSprayed puts in a virgin with spray or smoke, as keepers do it who say
-// that more are taken in.
-func (m *Model) PutInSprayed(b *Belief, age int) {
-	m.putIn(b, age, m.numbers.Get(practice.AcceptVirginSprayed))
-}
-
-func (m *Model) putIn(b *Belief, age int, accepted float64) {
-	m.virgins(b, age, b.takeIn(accepted))
-}
+func (m *Model) PutInVirgin(b *Belief, age int) { m.virgins(b, age, b.takeIn(m.acceptVirgin(age))) }
 
 // Virgin is a nuc that has taken in a virgin so many days old.
 func (m *Model) Virgin(age int) (b Belief) {

@@ -25,10 +25,8 @@ type Weighed struct {
 func (m *Model) take(h *Held, e event) {
 	b := &h.Belief
 	switch e.do {
-	case madeUp:
+	case queenless:
 		*b = m.Queenless(e.young)
-	case queenTaken:
-		*b = m.taken(b, e.young)
 	case cellGiven:
 		m.GiveCell(b, e.out)
 	case virginPutIn:
@@ -43,21 +41,6 @@ func (m *Model) take(h *Held, e event) {
 	case looked:
 		m.look(h, e)
 	}
-}
-
-// taken is a nuc whose queen was taken out. A laying one leaves young brood.
-func (m *Model) taken(b *Belief, young bool) Belief {
-	c := b.Chances()
-	queens := c.Lays() + c.Late() + c.DroneLayer
-	if young || queens == 0 {
-		return m.Queenless(young)
-	}
-	laid := c.Lays() / queens
-	mixed, without := m.Queenless(true), m.Queenless(false)
-	for i := range mixed.p {
-		mixed.p[i] = laid*mixed.p[i] + (1-laid)*without.p[i]
-	}
-	return mixed
 }
 
 func (m *Model) look(h *Held, e event) {

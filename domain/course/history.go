@@ -26,8 +26,7 @@ type event struct {
 type deed uint8
 
 const (
-	madeUp deed = iota + 1
-	queenTaken
+	queenless deed = iota + 1 // made up, or its queen taken or gone
 	cellGiven
 	virginPutIn
 	queenPutIn
@@ -52,7 +51,8 @@ func (a asked) rowOf(t time.Time) calendar.Day {
 type reading struct {
 	asked
 	open, capped calendar.Day // brood of another queen was last there; 0: none
-	lost         calendar.Day // no queen since; 0: there is one
+	lost         calendar.Day // when the present life began without a queen
+	laid         bool         // a queen was seen laying in it
 	events       []event
 }
 
@@ -71,7 +71,7 @@ func (r *reading) take(e *book.Entry) {
 	switch f := e.Fact.(type) {
 	case book.NucMadeUp:
 		r.brood(e, f.Open > 0, f.Capped > 0)
-		at.do, at.young, r.lost = madeUp, f.Open > 0, at.row
+		at.young = f.Open > 0
 		r.anew(at)
 	case book.BroodGiven:
 		if f.To == r.nuc.Nuc.Subject() {
@@ -89,13 +89,15 @@ func (r *reading) take(e *book.Entry) {
 		r.add(at)
 	case book.QueenPutIn:
 		if f.To == r.nuc.Nuc.Subject() {
-			at.do = queenPutIn
+			at.do, r.laid = queenPutIn, true
 			r.add(at)
 		}
 	case book.QueenCaught, book.QueenGone:
-		at.do, at.young, r.lost = queenTaken, r.youngAt(at.row), at.row
-		r.brood(e, true, true)
-		r.add(at)
+		at.young = r.laid || r.youngAt(at.row)
+		if r.laid {
+			r.brood(e, true, true)
+		}
+		r.anew(at)
 	default:
 		r.takeSight(e, at)
 	}
@@ -105,6 +107,7 @@ func (r *reading) takeSight(e *book.Entry, at event) {
 	switch f := e.Fact.(type) {
 	case book.Looked:
 		at.do, at.sight = looked, r.hers(Saw(f), at.row)
+		r.laid = r.laid || at.sight.Eggs == book.SingleEggs || at.sight.Larvae || at.sight.Capped == Some
 		if !at.sight.Empty() {
 			r.add(at)
 		}
@@ -121,11 +124,12 @@ func (r *reading) takeSight(e *book.Entry, at event) {
 	}
 }
 
-// anew begins with an event that says for certain what the nuc holds.
-func (r *reading) anew(e event) { r.events = append(r.events[:0], e) }
+// anew begins with a nuc that has no queen for certain: what was before is over.
+func (r *reading) anew(e event) {
+	e.do, r.lost, r.laid = queenless, e.row, false
+	r.events = append(r.events[:0], e)
+}
 
-// add takes an event in; a life that nobody began begins without a queen, or
-// unknown when it begins with a look.
 func (r *reading) add(e event) { r.events = append(r.events, e) }
 
 func (r *reading) broken(at event, found Said) {
@@ -179,35 +183,6 @@ func (r *reading) virginAge(f book.VirginPutIn, at event) int {
 		out = at.at.Instant
 	}
 	return max(0, int(math.Floor(r.start(at.row).Sub(out).Hours()/24)))
-}
-
-// emerging is when a cell emerges that was given at an event, by its batch's
-// clock; a ripe cell of no batch two days on, give or take one.
-func (r *reading) emerging(id book.BatchID, at event) (e Emerging) {
-	b := r.timed(id)
-	if b.middle.IsZero() {
-		ripe := r.days(practice.GraftToEmerge) - r.days(practice.CellsIn)
-		e.near(int(r.day(at.at.Instant) + ripe - at.row))
-		return e
-	}
-	left := 1 - r.shareOut(id, at.at.Instant)
-	if left < hardlyAny {
-		return EmergingIn(0)
-	}
-	before := 1 - left
-	for i := range e {
-		by := r.shareOut(id, r.start(at.row+calendar.Day(i)+1))
-		e[i], before = max(by-before, 0)/left, max(by, before)
-	}
-	e[cellDays-1] += (1 - before) / left
-	return e
-}
-
-// near is a day, give or take one.
-func (e *Emerging) near(day int) {
-	for by, share := range [...]float64{0.25, 0.5, 0.25} {
-		e[min(max(day+by-1, 0), cellDays-1)] += share
-	}
 }
 
 // key is everything an event says, for telling equal histories apart from others.

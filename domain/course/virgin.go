@@ -151,14 +151,38 @@ func (a asked) lookForEggs(p *Presumption, out calendar.Day) {
 	from := out + a.days(practice.LookForEggsFrom)
 	best := out + max(a.days(practice.FirstEggsNineInTenBy), a.days(practice.LookForEggsFrom))
 	by := max(best, from+a.days(practice.LookAgainFrom))
-	if last, ok := a.lookWithoutEggs(out); ok {
+	last, looked := a.lookWithoutEggs(out)
+	if looked {
 		p.NoEggsOn = a.start(last)
 		if again := last + a.days(practice.LookAgainFrom); again > from {
 			from, best, by = again, again, max(again, last+a.days(practice.LookAgainBy))
 		}
 	}
+	if eggs := a.eggsLikely(out); eggs > from {
+		p.Held = true
+		from, best, by = eggs, max(best, eggs), max(by, eggs+a.days(practice.LookAgainFrom))
+	}
 	a.lookOn(p, from, best, by)
 }
+
+// eggsLikely is the day on which eggs are likely enough to be worth a look, of
+// those queens who will lay at all, as the weather was and is foretold; held
+// within the ages at which queens lay and mate. It is 0 where nobody told any
+// weather: the calendar alone speaks then.
+func (a asked) eggsLikely(out calendar.Day) calendar.Day {
+	if !a.yard.told(out, max(out, a.today)+weatherAhead) {
+		return 0
+	}
+	h := a.Held(a.nuc)
+	if h.From == 0 {
+		return 0
+	}
+	laid := a.eggsOf(h).Day(a.numbers.Get(practice.LookForEggsChance))
+	return min(max(laid+1, out+a.days(practice.LookForEggsNotBefore)), out+a.days(practice.VirginLate))
+}
+
+// weatherAhead is how many days ahead a forecast may reach.
+const weatherAhead = 7
 
 // lookWithoutEggs is the last day on which a queen who emerged on a day was
 // old enough to lay and a look found no eggs.

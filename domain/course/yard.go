@@ -12,6 +12,7 @@ import (
 // yardDays are the hours of a yard's days as the view knows them, laid out
 // once: the days around the view's are asked for thousands of times.
 type yardDays struct {
+	of      *book.Yard
 	weather *weather.Yard
 	from    calendar.Day
 	hours   []float64
@@ -25,12 +26,23 @@ const (
 )
 
 func newYardDays(v *book.View, id book.YardID) *yardDays {
-	y := &yardDays{weather: weather.NewYard(v, id), from: v.Today() - daysBack, hours: make([]float64, daysBack+daysAhead)}
+	y := &yardDays{of: v.Yard(id), weather: weather.NewYard(v, id), from: v.Today() - daysBack, hours: make([]float64, daysBack+daysAhead)}
 	for i := range y.hours {
 		y.hours[i] = y.weather.Hours(y.from + calendar.Day(i))
 		y.raw = binary.LittleEndian.AppendUint64(y.raw, math.Float64bits(y.hours[i]))
 	}
 	return y
+}
+
+// goOn takes over the yards of an earlier course whose days are as they were.
+func (c *Course) goOn(was *Course) {
+	was.mu.Lock()
+	defer was.mu.Unlock()
+	for id, y := range was.yards {
+		if y.from == c.view.Today()-daysBack && weather.Same(y.of, c.view.Yard(id)) {
+			c.yards[id] = y
+		}
+	}
 }
 
 // at are the hours of a day fit to fly.

@@ -1,7 +1,7 @@
 package practice
 
-// Days from mating to the first egg: LagDays shares, of day 1, 2 …, at the
-// default of [MatingToFirstEgg]. Published means are 2.8 to 3.4 d; the shape is
+// LagDays are the days from mating on which a first egg may be laid; each has a
+// share, at the default of [MatingToFirstEgg]. Published means are 2.8 to 3.4 d; the shape is
 // chosen to fit published ages at the first egg.
 const LagDays = 6
 

@@ -2,8 +2,10 @@ package rules
 
 import (
 	"cmp"
+	"slices"
 
 	"lidmark/domain/book"
+	"lidmark/domain/weather"
 )
 
 // What the rules say of a nuc at an instant follows from its case: its own
@@ -17,6 +19,8 @@ type carried struct {
 	pass *pass
 	nucs map[book.NucID]*nucCase
 	same map[*yardCase]bool // yards that are as they were
+
+	otherClock map[book.BatchID]bool // batches that are not
 }
 
 // carried is what may be taken from a pass of the same instant and the same
@@ -25,7 +29,7 @@ func (p *pass) carried(was *pass) carried {
 	if was == nil || !was.now.Equal(p.now) || was.numbers != p.numbers || was.zone.String() != p.zone.String() || !sameStill(p.packs, was.packs) {
 		return carried{}
 	}
-	c := carried{was, make(map[book.NucID]*nucCase, len(was.nucs)), map[*yardCase]bool{}}
+	c := carried{was, make(map[book.NucID]*nucCase, len(was.nucs)), map[*yardCase]bool{}, otherClocks(p, was)}
 	for i := range was.nucs {
 		n := &was.nucs[i]
 		c.nucs[n.Nuc.Nuc] = n
@@ -59,7 +63,7 @@ func (c carried) of(p *pass, n *nucCase) *nucCase {
 func (y *yardCase) sameAs(was *yardCase) bool {
 	return was != nil && y.zone.String() == was.zone.String() &&
 		y.yard.Standstill == nil && was.yard.Standstill == nil && y.yard.Treated == was.yard.Treated &&
-		y.shutUntil == was.shutUntil && y.strength.Same(was.strength)
+		y.shutUntil == was.shutUntil && weather.Same(y.yard, was.yard) && y.strength.Same(was.strength)
 }
 
 // sameGivers tells whether the nucs that gave bees stand where they stood.
@@ -73,12 +77,54 @@ func (c carried) sameGivers(p *pass, n *nucCase) bool {
 }
 
 // sameBatch tells whether the batch of a nuc's queen is the same by number and
-// clock.
+// clock, and all that was given to the nuc in its present life of the same clocks.
 func (c carried) sameBatch(p *pass, n *nucCase) bool {
 	id, was := p.batchOf(n), c.pass.batchOf(n)
-	return id == was && p.view.Batch(id).Number == c.pass.view.Batch(id).Number &&
-		p.course.Emerges(id).Equal(c.pass.course.Emerges(id))
+	if id != was || p.view.Batch(id).Number != c.pass.view.Batch(id).Number || c.otherClock[id] {
+		return false
+	}
+	for _, e := range p.view.LinesSince(n.subject(), n.MadeUp.Instant) {
+		switch f := e.Fact.(type) {
+		case book.CellGiven:
+			if c.otherClock[f.Batch] {
+				return false
+			}
+		case book.VirginPutIn:
+			if c.otherClock[f.Batch] || !c.sameQueen(p, f.Queen) {
+				return false
+			}
+		}
+	}
+	return true
 }
+
+// sameQueen tells whether a queen put in is of the same age and batch.
+func (c carried) sameQueen(p *pass, id book.QueenID) bool {
+	if id.IsZero() {
+		return true
+	}
+	q, was := p.view.Queen(id), c.pass.view.Queen(id)
+	return q.Emerged.Equal(was.Emerged) && q.Batch == was.Batch && !c.otherClock[q.Batch]
+}
+
+// otherClocks are the batches whose clock is another than it was.
+func otherClocks(p, was *pass) map[book.BatchID]bool {
+	other := map[book.BatchID]bool{}
+	for _, v := range []*book.View{p.view, was.view} { // a batch may be new, or struck since
+		for b := range v.Batches() {
+			other[b.Batch] = !p.sameClock(was, b.Batch)
+		}
+	}
+	return other
+}
+
+func (p *pass) sameClock(was *pass, id book.BatchID) bool {
+	a, b := p.view.Batch(id), was.view.Batch(id)
+	return a == b || sameSigns(a, b) && p.course.Emerges(id).Equal(was.course.Emerges(id))
+}
+
+// sameSigns tells whether the same was seen of two batches, and the same warmth read.
+func sameSigns(a, b *book.Batch) bool { return slices.Equal(a.Signs, b.Signs) && slices.Equal(a.Log, b.Log) }
 
 func (p *pass) batchOf(n *nucCase) book.BatchID {
 	return cmp.Or(n.Holds.Batch, p.view.Queen(n.Holds.Queen).Batch)

@@ -42,7 +42,7 @@ type pass struct {
 // be nil.
 func newPass(v *book.View, was *pass) *pass {
 	p := &pass{
-		view: v, course: course.New(v), numbers: v.Numbers(),
+		view: v, course: courseAfter(v, was), numbers: v.Numbers(),
 		now: v.On(), zone: v.Zone(), today: v.Today(),
 		yards: map[book.YardID]*yardCase{},
 	}
@@ -52,6 +52,14 @@ func newPass(v *book.View, was *pass) *pass {
 	p.shareNucs()
 	p.shareQueens()
 	return p
+}
+
+// courseAfter goes on from the course of an earlier pass, which may be nil.
+func courseAfter(v *book.View, was *pass) *course.Course {
+	if was == nil {
+		return course.New(v)
+	}
+	return course.Again(v, was.course)
 }
 
 // findings runs all rules. What they find of a nuc concerns no other, so nucs are

@@ -1,0 +1,86 @@
+package course
+
+import (
+	"time"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+// cells is the clock of one cell of a batch given at some time, by what was
+// seen of the batch until then: what is seen of those that stayed together says
+// nothing sure of her who left.
+type cells struct {
+	clock bee.Clock
+	out   map[int64]float64
+}
+
+type cellsKey struct {
+	batch      book.BatchID
+	signs, log int
+}
+
+// cellsOf are the cells of a batch that were given at an instant.
+func (c *Course) cellsOf(id book.BatchID, at time.Time) *cells {
+	b := c.view.Batch(id)
+	key := cellsKey{batch: id}
+	for key.signs < len(b.Signs) && !b.Signs[key.signs].At.After(at) {
+		key.signs++
+	}
+	for key.log < len(b.Log) && !b.Log[key.log].At.After(at) {
+		key.log++
+	}
+	c.mu.Lock()
+	defer c.mu.Unlock()
+	known := c.cells[key]
+	if known == nil {
+		one := b.Bee(1)
+		one.Seen, one.Log = b.Signs[:key.signs], b.Log[:key.log]
+		known = &cells{one.Clock(c.view.Numbers()), map[int64]float64{}}
+		c.cells[key] = known
+	}
+	return known
+}
+
+// shareOut is the chance that a cell has emerged by an instant.
+func (c *Course) shareOut(of *cells, t time.Time) float64 {
+	c.mu.Lock()
+	defer c.mu.Unlock()
+	share, ok := of.out[t.Unix()]
+	if !ok {
+		share = of.clock.Out(t)
+		of.out[t.Unix()] = share
+	}
+	return share
+}
+
+// emerging is when a cell emerges that was given at an event, by its batch's
+// clock; a ripe cell of no batch two days on, give or take one.
+func (r *reading) emerging(id book.BatchID, at event) (e Emerging) {
+	if id.IsZero() || r.view.Batch(id).At.IsZero() {
+		ripe := r.days(practice.GraftToEmerge) - r.days(practice.CellsIn)
+		e.near(int(r.day(at.at.Instant) + ripe - at.row))
+		return e
+	}
+	of := r.cellsOf(id, at.at.Instant)
+	left := 1 - r.shareOut(of, at.at.Instant)
+	if left < hardlyAny {
+		return EmergingIn(0)
+	}
+	before := 1 - left
+	for i := range e {
+		by := r.shareOut(of, r.start(at.row+calendar.Day(i)+1))
+		e[i], before = max(by-before, 0)/left, max(by, before)
+	}
+	e[cellDays-1] += (1 - before) / left
+	return e
+}
+
+// near is a day, give or take one.
+func (e *Emerging) near(day int) {
+	for by, share := range [...]float64{0.25, 0.5, 0.25} {
+		e[min(max(day+by-1, 0), cellDays-1)] += share
+	}
+}
