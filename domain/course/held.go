@@ -23,7 +23,12 @@ type Weighed struct {
 
 // take takes an event into the belief at its row.
 func (m *Model) take(h *Held, e event) {
-	b := &h.Belief
+	m.look(h, e)
+	m.act(&h.Belief, e)
+}
+
+// act is what an event does, apart from what was seen.
+func (m *Model) act(b *Belief, e event) {
 	switch e.do {
 	case queenless:
 		*b = m.Queenless(e.young)
@@ -36,10 +41,11 @@ func (m *Model) take(h *Held, e event) {
 	case broodGiven:
 		m.GiveBrood(b)
 	case brokenDown:
-		m.look(h, e)
 		m.BreakDown(b, e.young)
 	case looked:
-		m.look(h, e)
+		if e.sight.Cell == book.CellTornAtSide {
+			b.torn()
+		}
 	}
 }
 
@@ -71,11 +77,20 @@ func (m *Model) begin(first event) Held {
 // is in the book; an empty nuc has no From.
 func (c *Course) Held(n *book.Nuc) *Held {
 	a := c.ask(n)
-	events := a.events()
-	if n.Holds.Condition == book.Empty || len(events) == 0 {
-		return &Held{}
+	if events, row := a.life(); len(events) > 0 {
+		return a.held(events, row)
 	}
-	return a.held(events, max(a.rowOf(a.view.On()), events[len(events)-1].row))
+	return &Held{}
+}
+
+// life is a nuc's present life and the row of the view's instant; an empty nuc
+// has none.
+func (a asked) life() ([]event, calendar.Day) {
+	events := a.events()
+	if a.nuc.Holds.Condition == book.Empty || len(events) == 0 {
+		return nil, 0
+	}
+	return events, max(a.rowOf(a.view.On()), events[len(events)-1].row)
 }
 
 // held goes through a life, or on from the same life a day before.
@@ -91,18 +106,24 @@ func (a asked) held(events []event, row calendar.Day) *Held {
 			return a.lives.keep(key, &h)
 		}
 	}
-	h := a.lives.model.begin(events[0])
-	for _, e := range events {
-		a.pass(&h, e.row)
-		a.lives.model.take(&h, e)
-	}
-	a.pass(&h, row)
-	return a.lives.keep(key, &h)
+	var last Held
+	a.replay(events, row, func(h *Held) { last = *h })
+	return a.lives.keep(key, &last)
 }
 
-// pass lets the days pass up to a row.
-func (a asked) pass(h *Held, row calendar.Day) {
-	for ; h.Row < row; h.Row++ {
-		h.Belief = h.After(a.step(h.Row))
+// replay goes through a life day by day, up to a row, and shows what is held at
+// the start of each once its events are taken in.
+func (a asked) replay(events []event, row calendar.Day, show func(*Held)) {
+	h := a.lives.model.begin(events[0])
+	for {
+		for len(events) > 0 && events[0].row <= h.Row {
+			a.lives.model.take(&h, events[0])
+			events = events[1:]
+		}
+		show(&h)
+		if h.Row >= row {
+			return
+		}
+		h.Belief, h.Row = h.After(a.step(h.Row)), h.Row+1
 	}
 }

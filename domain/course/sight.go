@@ -93,9 +93,6 @@ func (m *Model) Weigh(b *Belief, s Sight) float64 {
 	if seen < unexplained {
 		return seen
 	}
-	if s.Cell == book.CellTornAtSide {
-		next.torn()
-	}
 	*b = next
 	return seen
 }

@@ -111,3 +111,28 @@ func TestColdWeek(t *testing.T) {
 		})
 	}
 }
+
+// TestEvidenceInWords: what a look was worth can be asked.
+func TestEvidenceInWords(t *testing.T) {
+	p := pen(t)
+	celled(p)
+	signs(p, calendar.Date(2027, 5, 10), repeat("+", 30))
+	p.At("2027-06-02 18:00").Write(book.Looked{Nuc: a1, Eggs: book.NoEggs})
+	v := p.View("2027-06-02 20:00")
+	c := course.New(v)
+	got := c.Evidence(v.Nuc(a1))
+	if len(got) != 1 || got[0].Words != "no eggs on day 15 after 11 flying days: laying falls from 68 to 16 %" {
+		t.Errorf("%+v", got)
+	}
+	known, was := c.Known(v.Nuc(a1), 0), c.Was(v.Nuc(a1))
+	if len(known) != len(was) {
+		t.Fatalf("%d days known, %d looked back at", len(known), len(was))
+	}
+	between(t, "laying today, looked back", was[len(was)-1].Lays()-known[len(known)-1].Lays(), -1e-9, 1e-9)
+	for i := range known {
+		between(t, "all chances", was[i].Sum(), 1-1e-9, 1+1e-9)
+	}
+	if day15 := was[len(was)-3]; day15.Lays() > known[len(known)-3].Lays() {
+		t.Errorf("no eggs seen later leave laying two days before at %.2f, from %.2f", day15.Lays(), known[len(known)-3].Lays())
+	}
+}
