@@ -42,11 +42,11 @@ func (f WeatherNormal) about(add func(Subject)) { add(f.Yard.Subject()) }
 
 // takeWeather keeps what was seen before what was only forecast. Of two that
 // were told alike the later counts, by the hour or not.
-func (y *Yard) takeWeather(f WeatherSeen) {
+func (y *Yard) takeWeather(f WeatherSeen, on calendar.Day) {
 	if was, ok := y.Weather[f.Day]; ok && f.Forecast && !was.Forecast {
 		return
 	}
-	y.Weather[f.Day] = f
+	y.Weather[f.Day], y.Told[f.Day] = f, on
 	if was, ok := y.Hours[f.Day]; ok && (was.Forecast || !f.Forecast) {
 		delete(y.Hours, f.Day)
 	}
@@ -54,7 +54,7 @@ func (y *Yard) takeWeather(f WeatherSeen) {
 
 // takeHours keeps a day told by the hour, by the same order, and its low and
 // high for those who ask for no more.
-func (y *Yard) takeHours(f WeatherHours) {
+func (y *Yard) takeHours(f WeatherHours, on calendar.Day) {
 	if was, ok := y.Hours[f.Day]; ok && f.Forecast && !was.Forecast {
 		return
 	}
@@ -62,7 +62,7 @@ func (y *Yard) takeHours(f WeatherHours) {
 	if ok && f.Forecast && !day.Forecast {
 		return
 	}
-	y.Hours[f.Day] = f
+	y.Hours[f.Day], y.Told[f.Day] = f, on
 	low, high := f.LowHigh((f.Day + 1).Start(y.Zone).Sub(f.Day.Start(y.Zone)))
 	if !low.IsZero() {
 		y.Weather[f.Day] = WeatherSeen{Yard: f.Yard, Day: f.Day, Low: low, High: high, Forecast: f.Forecast}

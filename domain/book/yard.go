@@ -20,6 +20,7 @@ type Yard struct {
 	Papers      []PaperHeld
 	Weather     map[calendar.Day]WeatherSeen
 	Hours       map[calendar.Day]WeatherHours // of a day told by the hour and not told otherwise since
+	Told        map[calendar.Day]calendar.Day // the day on which the weather of a day was told
 	Normals     [12]WeatherNormal             // of January to December; the yard is zero where nobody said
 	Standstill  *Standstill                   // nil: bees may move
 	LastChecked calendar.Moment
@@ -94,7 +95,7 @@ func (v *View) orderStands() map[YardID][]*Stand {
 }
 
 func (v *View) foldYard(id YardID) *Yard {
-	y := &Yard{YardDescribed: YardDescribed{Yard: id}, Zone: time.UTC, Weather: map[calendar.Day]WeatherSeen{}, Hours: map[calendar.Day]WeatherHours{}}
+	y := &Yard{YardDescribed: YardDescribed{Yard: id}, Zone: time.UTC, Weather: map[calendar.Day]WeatherSeen{}, Hours: map[calendar.Day]WeatherHours{}, Told: map[calendar.Day]calendar.Day{}}
 	for _, e := range v.lines(id.Subject()) {
 		v.foldYardFact(y, e)
 	}
@@ -126,9 +127,9 @@ func (v *View) foldYardFact(y *Yard, e *Entry) {
 	case PaperHeld:
 		y.Papers = append(y.Papers, f)
 	case WeatherSeen:
-		y.takeWeather(f)
+		y.takeWeather(f, e.At.Day(y.Zone))
 	case WeatherHours:
-		y.takeHours(f)
+		y.takeHours(f, e.At.Day(y.Zone))
 	case WeatherNormal:
 		y.takeNormal(f)
 	case Inspected:

@@ -32,8 +32,8 @@ func (y *Yard) told(p profile, d calendar.Day, forecast bool, words, taken strin
 		words, figure(errs), days(ahead), figure(h), percent(chance), taken)}
 }
 
-// ahead is how many days a forecast reached, one at least.
-func (y *Yard) ahead(d calendar.Day) int { return max(1, d.Sub(y.today)) }
+// ahead is how many days the forecast of a day reached, one at least.
+func (y *Yard) ahead(d calendar.Day) int { return max(1, d.Sub(y.yard.Told[d])) }
 
 // ofNormal is a day of which nobody said anything, by the normals of its month.
 // Its temperature strays by their spread, and a share of its kind is rainy.

@@ -11,7 +11,7 @@ import (
 // days are reckoned from, besides the keeper's numbers.
 func Same(a, b *book.Yard) bool {
 	return a == b || a.YardDescribed == b.YardDescribed && a.Normals == b.Normals &&
-		maps.Equal(a.Weather, b.Weather) && maps.EqualFunc(a.Hours, b.Hours, sameHours)
+		maps.Equal(a.Weather, b.Weather) && maps.Equal(a.Told, b.Told) && maps.EqualFunc(a.Hours, b.Hours, sameHours)
 }
 
 func sameHours(a, b book.WeatherHours) bool {

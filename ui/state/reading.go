@@ -13,6 +13,7 @@ import (
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 	"lidmark/domain/spread"
+	"lidmark/domain/weather"
 	"lidmark/ui/scene"
 )
 
@@ -38,11 +39,13 @@ type Reading struct {
 	part     func(Less) rules.Part
 	sheet    func() func(book.NucID) []book.Fact
 	ground   func(book.YardID) scene.Area
+	sight    func(book.YardID) scene.Area
 	lives    func(book.BatchID) Lives
 	late     func(book.BatchID) Late
 	moves    func(numberTrial) []NumberMoves
 	rows     func(rowsKey) []Row
 	standing func(book.YardID) []Standing
+	flights  func(book.YardID) *weather.Yard
 	colonies func(book.YardID) []*book.Colony
 	marks    func(book.BatchID) []LaneMark
 	tally    func(book.YardID) tally
@@ -95,7 +98,8 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	r.part, r.page = memo(r.readPart), sync.OnceValue(r.readPage)
 	r.late, r.moves = memo(r.readLate), memo(r.readMoves)
 	r.marks, r.tally = memo(r.readMarks), memo(r.readTally)
-	r.standing, r.colonies = memo(r.readStanding), memo(r.readColonies)
+	r.standing, r.colonies, r.sight = memo(r.readStanding), memo(r.readColonies), memo(r.readSight)
+	r.flights = memo(r.readFlights)
 	r.offers = lately(r.readOffers)
 	r.filtered, r.sections, r.listing = lately(r.readFiltered), lately(r.readSections), lately(r.readListing)
 	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(r.Plan()) })

@@ -49,7 +49,7 @@ func (d batchDraw) flying(x, y, w float64) float64 {
 			_, _, n := day.Date()
 			d.centre(x+float64(i)*k+k/2-1.5, base+16, strconv.Itoa(n), ink2(12))
 		}
-		if day >= old && day <= d.r.Day && !f.Typical {
+		if day >= old && day <= d.r.Day && !f.Usual() {
 			sum += f.Hours
 			if f.Hours > 0 {
 				fit++

@@ -127,15 +127,7 @@ func (c *cardDraw) yardCare(y *book.Yard) {
 		c.field("Inspected", y.LastChecked.Day(zone).Short(), ink(14), 1)
 	}
 	c.treatment(y.Treated)
-	f := c.r.FlightOn(y.Yard, c.r.Day)
-	said := figure(f.Hours) + " h"
-	switch {
-	case f.Typical:
-		said += ", as is usual at this time of the year"
-	case f.Forecast:
-		said += ", as forecast"
-	}
-	c.field("Flying", said, ink(14), 2)
+	c.field("Flying", c.r.FlightOn(y.Yard, c.r.Day).Why, ink(14), 4)
 }
 
 // papers writes the certificates and permits, each until when it is good.

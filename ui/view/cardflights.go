@@ -45,7 +45,7 @@ func (c *cardDraw) flights(n *state.Nuc) {
 }
 
 // flight draws one day's hours as a bar that stands on a: pale before she was
-// old enough, lighter where only forecast, outlined where typical.
+// old enough, lighter where only forecast, outlined where nobody told.
 func (c *cardDraw) flight(yard book.YardID, d, old calendar.Day, a scene.Area) {
 	const high = 26
 	f := c.r.FlightOn(yard, d)
@@ -53,11 +53,11 @@ func (c *cardDraw) flight(yard book.YardID, d, old calendar.Day, a scene.Area) {
 	a.Y -= a.H
 	bar := scene.Rect{Area: a, Fill: scene.Bar}
 	switch {
-	case f.Typical:
+	case f.Usual():
 		bar.Fill, bar.Stroke = scene.None, stroke(scene.BarLight, 1)
 	case d < old:
 		bar.Fill = scene.Rule
-	case f.Forecast:
+	case f.Forecast():
 		bar.Fill = scene.BarLight
 	}
 	c.add(bar)

@@ -146,7 +146,7 @@ func (g *strip) numbered(d calendar.Day) bool {
 }
 
 // flying draws the hours fit for mating flights: seen solid, forecast lighter,
-// typical outlined.
+// typical and assumed outlined.
 func (g *strip) flying(d calendar.Day) {
 	f := g.r.FlightOn(g.yard(), d)
 	most := g.r.FullDay()
@@ -156,11 +156,10 @@ func (g *strip) flying(d calendar.Day) {
 		bar.X, bar.W = g.Left(d)+g.Column*0.16, g.Column*0.3
 	}
 	switch {
-	case f.Typical && d < g.today:
-	case f.Typical:
+	case f.Usual():
 		bar = scene.Area{X: math.Floor(bar.X), Y: math.Floor(bar.Y), W: math.Ceil(bar.W), H: math.Floor(bar.H)}
 		g.add(scene.Rect{Area: bar, Stroke: stroke(scene.BarLight, 1)})
-	case f.Forecast || d > g.today:
+	case f.Forecast() || d > g.today:
 		g.rect(bar, scene.BarLight)
 	default:
 		g.rect(bar, scene.Bar)

@@ -35,15 +35,9 @@ func (g *strip) said(d calendar.Day) string {
 	var b strings.Builder
 	b.WriteString(d.Short())
 	f := g.r.FlightOn(g.yard(), d)
-	how := ""
-	switch {
-	case f.Typical:
-		how = ", typical"
-	case f.Forecast:
-		how = ", forecast"
-	}
-	if !f.Typical || d >= g.today {
-		fmt.Fprintf(&b, "; %s h fit to fly%s", figure(f.Hours), how)
+	fmt.Fprintf(&b, "; %s h fit to fly", figure(f.Hours))
+	if f.Usual() || f.Forecast() {
+		fmt.Fprintf(&b, ", %v", f.Layer)
 	}
 	if w := g.r.WorkOn(d); w.Minutes > 0 {
 		fmt.Fprintf(&b, "; %s of work", minutes(w.Minutes))
