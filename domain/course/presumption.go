@@ -22,7 +22,7 @@ type Presumption struct {
 	LookFrom      time.Time // the next look that is worth while, first day
 	LookBest      time.Time // its best day
 	LookBy        time.Time // its last day
-	Held          bool      // the weather holds her up: the look is later than by the calendar
+	Delayed       bool      // by the weather: the look is later than by the calendar alone
 	TooLateAt     time.Time // the day from which a virgin is too late to mate
 
 	NoEggsOn time.Time // a look at a queen old enough to lay found no eggs; zero: none did

@@ -159,7 +159,7 @@ func (a asked) lookForEggs(p *Presumption, out calendar.Day) {
 		}
 	}
 	if eggs := a.eggsLikely(out); eggs > from {
-		p.Held = true
+		p.Delayed = true
 		from, best, by = eggs, max(best, eggs), max(by, eggs+a.days(practice.LookAgainFrom))
 	}
 	a.lookOn(p, from, best, by)

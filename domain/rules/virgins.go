@@ -71,7 +71,19 @@ func (p *pass) lookEggs(n *nucCase) {
 		f.What = book.Due.String()
 	}
 	f.Why = n.holds.Why
+	n.weather(&f)
 	p.addTo(n, f)
+}
+
+// weather says that a look is later than by the calendar, since there were too
+// few hours to fly.
+func (n *nucCase) weather(f *Finding) {
+	if !n.holds.Delayed {
+		return
+	}
+	f.Sure = sureWeather
+	f.Why += "; few hours fit to fly, eggs are likely from " + n.yard.day(n.holds.LookFrom).Short()
+	f.Used = append(f.Used, practice.LookForEggsChance, practice.FirstMatingFlight, practice.MatedPerHour)
 }
 
 // late: no eggs at a look, so another in a few days, until it is too late.
@@ -86,6 +98,7 @@ func (p *pass) late(n *nucCase) {
 	f.Why = fmt.Sprintf("%s old, no eggs on %s", count(n.holds.Age, "day"), n.yard.day(n.holds.NoEggsOn).Short())
 	f.Used = append(f.Used, practice.LookAgainFrom, practice.LookAgainBy)
 	p.ownQueen(n, &f)
+	n.weather(&f)
 	p.addTo(n, f)
 }
 

@@ -45,6 +45,7 @@ const (
 	sureSeen     = "seen"
 	sureRecorded = "by the book"
 	sureCalendar = "by the calendar"
+	sureWeather  = "by the calendar and the weather"
 	sureReckoned = "reckoned, not seen"
 )
 

@@ -1,0 +1,69 @@
+package course_test
+
+import (
+	"testing"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/course"
+)
+
+// big is a book of 10,000 nucs; three histories in four share their days.
+func big() *book.Season { return book.NewSeason(time.LoadLocation, booktest.Big(10_000, 30)) }
+
+func all(c *course.Course) (lays float64) {
+	for n := range c.View().Nucs() {
+		lays += c.Held(n).Chances().Lays()
+	}
+	return lays
+}
+
+// The floor of what nucs may hold: a walk over the lines they follow from.
+func BenchmarkLinesOfNucs(b *testing.B) {
+	v := big().At(booktest.BigNow)
+	all(course.New(v))
+	for b.Loop() {
+		var lines int
+		for n := range v.Nucs() {
+			lines += len(v.LinesSince(n.Nuc.Subject(), n.MadeUp.Instant))
+		}
+		if lines == 0 {
+			b.Fatal("no lines")
+		}
+	}
+}
+
+func BenchmarkHeldOfAllNucs(b *testing.B) {
+	v := big().At(booktest.BigNow)
+	all(course.New(v))
+	for b.Loop() {
+		if all(course.New(v)) == 0 {
+			b.Fatal("nobody lays")
+		}
+	}
+}
+
+func BenchmarkHeldAfterOneEntry(b *testing.B) {
+	s := big()
+	was := course.New(s.At(booktest.BigNow))
+	all(was)
+	pen := &booktest.Pen{Writer: "Ida M."}
+	pen.At("2027-07-12 06:30").Write(book.Looked{Nuc: booktest.Nuc("nuc 7"), Queen: book.NoneSeen, Eggs: book.NoEggs})
+	v := s.With(pen.Entries...).At(booktest.BigNow)
+	all(course.New(v))
+	for b.Loop() {
+		all(course.Again(v, was))
+	}
+}
+
+func BenchmarkHeldForSixtyDays(b *testing.B) {
+	s := big()
+	for b.Loop() {
+		var c *course.Course
+		for day := range 60 {
+			c = course.Again(s.At(booktest.BigNow.AddDate(0, 0, day-30)), c)
+			all(c)
+		}
+	}
+}
