@@ -10,7 +10,8 @@ import (
 	"lidmark/domain/practice"
 )
 
-// Draft is what is typed and not written, of one book, and where it was typed.
+// Draft is what is typed and not written, of one book, and where it was typed; and
+// how the lines of a walk were typed that the book holds already.
 // The zero Draft is nothing.
 type Draft struct {
 	Path   string            `json:"path"` // of the book
@@ -24,31 +25,49 @@ type Draft struct {
 	Number string            `json:"number,omitzero"` // the name of the one chosen in My numbers
 	FillOf book.Subject      `json:"fillOf,omitzero"`
 	Unsaid []Unsaid          `json:"unwritten,omitzero"` // what the book has not taken
+	Told   []Told            `json:"told,omitzero"`
 }
 
 // Unsaid is a deed that the book has not taken.
 type Unsaid struct {
 	Words   string       `json:"words"`
 	Turns   bool         `json:"turns,omitzero"` // it undoes or redoes another one
-	Typed   []Typed      `json:"typed,omitzero"` // as a line of a walk
+	Typed   []Typed      `json:"typed,omitzero"` // where it was a line
+	OfWalk  bool         `json:"walk,omitzero"`
 	Entries []book.Entry `json:"entries"`
 }
 
 // IsZero tells whether there is nothing to keep.
-func (d Draft) IsZero() bool { return len(d.Fields) == 0 && d.Form == "" && len(d.Unsaid) == 0 }
+func (d Draft) IsZero() bool { return !d.waits() && len(d.Told) == 0 }
+
+// waits tells whether something was not written.
+func (d Draft) waits() bool { return len(d.Fields) > 0 || d.Form != "" || len(d.Unsaid) > 0 }
 
 // Without is the draft without the deeds whose entries are all in the book
-// already, which has tells.
+// already, which has tells; of lines it stays known how they were typed.
 func (d Draft) Without(has func(book.EntryID) bool) Draft {
-	d.Unsaid = slices.DeleteFunc(slices.Clone(d.Unsaid), func(u Unsaid) bool {
-		return !slices.ContainsFunc(u.Entries, func(e book.Entry) bool { return !has(e.ID) })
-	})
+	var unsaid []Unsaid
+	d.Told = slices.Clone(d.Told)
+	for _, u := range d.Unsaid {
+		told := Told{Typed: u.Typed}
+		for _, e := range u.Entries {
+			if has(e.ID) {
+				told.Entries = append(told.Entries, e.ID)
+			}
+		}
+		if len(told.Entries) < len(u.Entries) {
+			unsaid = append(unsaid, u)
+		} else if len(u.Typed) > 0 && u.OfWalk {
+			d.Told = append(d.Told, told)
+		}
+	}
+	d.Unsaid = unsaid
 	return d
 }
 
 // Draft is what is typed and not written.
 func (s State) Draft() Draft {
-	d := Draft{Path: s.Book.Path, Focus: s.InField(), Of: subjects(s.Selection), Room: s.Room, Fill: s.Fill, FillOf: s.FillOf}
+	d := Draft{Path: s.Book.Path, Focus: s.InField(), Of: subjects(s.Selection), Room: s.Room, Fill: s.Fill, FillOf: s.FillOf, Told: s.told()}
 	if s.paged() {
 		d.Fill = NoFill // it is about another book
 	}
@@ -71,7 +90,7 @@ func (s State) Draft() Draft {
 		d.Day, d.Of = s.Walk.Day, []book.Subject{s.Walk.At.Nuc.Subject()}
 	}
 	for _, deed := range slices.Concat(s.Pen.Failed, s.Pen.Sent) {
-		d.Unsaid = append(d.Unsaid, Unsaid{deed.Words, deed.Turns, deed.Typed, deed.Entries})
+		d.Unsaid = append(d.Unsaid, Unsaid{deed.Words, deed.Turns, deed.Typed, deed.OfWalk, deed.Entries})
 	}
 	return d
 }
@@ -110,6 +129,9 @@ func (s State) drafted(d Draft) State {
 	if d.IsZero() {
 		return s
 	}
+	if s = s.toldBefore(d.Told); !d.waits() {
+		return s
+	}
 	known := s.Reading().Known
 	s.Selection = Select(d.Of...).kept(known)
 	s.Room = min(d.Room, roomCount-1)
@@ -127,7 +149,7 @@ func (s State) drafted(d Draft) State {
 	}
 	for _, u := range d.Unsaid {
 		s.Pen.Deeds++
-		s.Pen.Failed = append(slices.Clip(s.Pen.Failed), Deed{Words: u.Words, Entries: u.Entries, Turns: u.Turns, Typed: u.Typed, Number: s.Pen.Deeds})
+		s.Pen.Failed = append(slices.Clip(s.Pen.Failed), Deed{Words: u.Words, Entries: u.Entries, Turns: u.Turns, Typed: u.Typed, OfWalk: u.OfWalk, Number: s.Pen.Deeds})
 		s.Pen.Why = "the program ended before the book had it"
 	}
 	s.Note = Note{Text: "what was typed and not written is here again"}

@@ -9,7 +9,7 @@ import (
 
 // others makes the rows of what the book has of the day besides, a row for each
 // nuc and writer.
-func (m rowMaker) others(writer string) {
+func (m rowMaker) others() {
 	type key struct {
 		nuc book.NucID
 		by  string
@@ -31,9 +31,6 @@ func (m rowMaker) others(writer string) {
 		m.take(row, e)
 		row.Typed = spaced(row.Typed, line.Codes(e.Fact, m.names))
 		row.Back = listed(row.Back, line.WordsOn(e.Fact, m.names, nuc.Subject()))
-		if e.Writer != writer {
-			row.By = e.Writer
-		}
 	}
 	for _, k := range order {
 		m.file(*rows[k])

@@ -11,6 +11,7 @@ import (
 // rowMaker makes the rows of a walk.
 type rowMaker struct {
 	*Walk
+	writer  string
 	counts  map[book.EntryID]bool // entries of the day that count
 	told    map[book.EntryID]bool // those that a line typed in this window wrote
 	under   map[book.EntryID]bool // those on their way into the book
@@ -25,7 +26,7 @@ type rowMaker struct {
 // rows are the rows of the walk as the book stands.
 func (w *Walk) rows(pen Pen, now time.Time) []WalkRow {
 	m := rowMaker{
-		Walk: w, counts: map[book.EntryID]bool{}, told: map[book.EntryID]bool{},
+		Walk: w, writer: pen.Writer, counts: map[book.EntryID]bool{}, told: map[book.EntryID]bool{},
 		under: entriesOf(pen.Sent), failed: entriesOf(pen.Failed), again: map[book.EntryID]bool{},
 		of: map[book.NucID][]WalkRow{}, many: map[book.NucID][]WalkRow{}, covered: map[book.NucID]bool{}, names: line.In(w.view),
 	}
@@ -35,10 +36,10 @@ func (w *Walk) rows(pen Pen, now time.Time) []WalkRow {
 	for _, t := range w.Twins {
 		m.again[t.Again.ID] = true
 	}
-	for _, d := range slices.Concat(pen.Done, pen.Sent, pen.Failed) {
+	for _, d := range slices.Concat(pen.Earlier, pen.Done, pen.Sent, pen.Failed) {
 		m.deed(d)
 	}
-	m.others(pen.Writer)
+	m.others()
 	rows := m.ordered()
 	for i, row := range rows {
 		if row.Asks && !row.Failed {
@@ -67,6 +68,9 @@ func (m rowMaker) take(row *WalkRow, e book.Entry) {
 	row.Under = row.Under || m.under[e.ID]
 	row.Failed = row.Failed || m.failed[e.ID]
 	row.Twice = row.Twice || m.again[e.ID]
+	if e.Writer != m.writer {
+		row.By = e.Writer
+	}
 }
 
 // deed makes the rows of what was typed in one stroke, as far as it counts.

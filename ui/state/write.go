@@ -16,6 +16,7 @@ type Deed struct {
 	Turns   bool         // it undoes or redoes another one
 	Strikes []book.Entry // what struck its entries, while it is undone
 	Typed   []Typed      // what was typed, where it was a line
+	OfWalk  bool         // it was written in a walk
 	turned  int          // the number of the one that it undoes or redoes
 	unnamed bool         // it waits until it is known who writes
 }
@@ -23,15 +24,16 @@ type Deed struct {
 // Pen is what the window has written and is about to write. The zero Pen has
 // written nothing.
 type Pen struct {
-	Writer string   // who writes
-	Nobody bool     // it was asked, and nobody was named
-	IDs    book.IDs // makes the ids of entries and of new things
-	Sent   []Deed   // given to the book, not yet acknowledged
-	Failed []Deed   // what the book did not take
-	Why    string   // why it did not
-	Done   []Deed   // what can be undone, the latest last
-	Undone []Deed   // what can be redone, the latest last
-	Deeds  int      // how many there were
+	Writer  string   // who writes
+	Nobody  bool     // it was asked, and nobody was named
+	IDs     book.IDs // makes the ids of entries and of new things
+	Sent    []Deed   // given to the book, not yet acknowledged
+	Failed  []Deed   // what the book did not take
+	Why     string   // why it did not
+	Done    []Deed   // what can be undone, the latest last
+	Earlier []Deed   // lines typed before the program ended, as they were typed
+	Undone  []Deed   // what can be redone, the latest last
+	Deeds   int      // how many there were
 }
 
 // Write is the effect that appends the entries of a deed to the book. The
@@ -66,7 +68,7 @@ func (s State) send(d Deed) (State, []Effect) {
 		return s, nil
 	}
 	s.Pen.Deeds++
-	d.Number, d.unnamed = s.Pen.Deeds, s.asksWriter()
+	d.Number, d.unnamed, d.OfWalk = s.Pen.Deeds, s.asksWriter(), s.Walk != nil
 	s.Pen.Sent = append(slices.Clip(s.Pen.Sent), d)
 	if d.unnamed {
 		return s.menuOpened(WriterMenu), nil
