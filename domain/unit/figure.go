@@ -132,18 +132,40 @@ func blank(text string) int {
 
 // leastDigits keeps a figure from being off by more than the twentieth part:
 // 0.3 l are 0.32 qt. mostDigits keeps out what only reckoning over has brought
-// in: 0.9464 l are 1 qt.
+// in: 0.9464 l are 1 qt. A figure told in more digits than fineDigits was typed
+// in the other system and reckoned over, and is said as it was typed: 347.287 g
+// are 12.25 oz.
 const (
 	leastDigits = 2
-	mostDigits  = 4
+	mostDigits  = 3
+	fineDigits  = 4
 )
+
+// Short is a value that was reckoned over, to three figures as it is shown; one
+// that is short by itself was typed so, and stays.
+func Short(v float64) float64 {
+	const typed, near = 6, 1e-9
+	if as := figures(v, typed); math.Abs(as-v) <= near*math.Abs(v) {
+		return as
+	}
+	return figures(v, mostDigits)
+}
+
+// figures is v to so many figures from the first that is not 0.
+func figures(v float64, n int) float64 {
+	short, err := strconv.ParseFloat(strconv.FormatFloat(v, 'g', n, 64), 64)
+	if err != nil {
+		return v // too large once it is rounded
+	}
+	return short
+}
 
 // as is another value, as exactly told as the figure. Degrees keep their
 // decimals, for their zero is not where their first digit is.
 func (f figure) as(out []byte, v float64, degrees bool) []byte {
 	places := f.decimals
 	if !degrees {
-		places = min(max(f.digits, leastDigits), mostDigits) - 1
+		places = min(max(f.digits, leastDigits), f.most()) - 1
 		if v != 0 {
 			places -= int(math.Floor(math.Log10(math.Abs(v))))
 		}
@@ -158,6 +180,14 @@ func (f figure) as(out []byte, v float64, degrees bool) []byte {
 		digits = strings.TrimRight(strings.TrimRight(digits, "0"), ".")
 	}
 	return grouped(out, digits, f.group)
+}
+
+// most is how many digits the figure is said in at most.
+func (f figure) most() int {
+	if f.digits > fineDigits {
+		return fineDigits
+	}
+	return mostDigits
 }
 
 // rounded is v to a number of decimal places; fewer than none are tens.

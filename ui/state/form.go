@@ -2,7 +2,6 @@ package state
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -82,7 +81,7 @@ func (s State) first(a Ask) string {
 		return a.First
 	}
 	v, _ = s.Units.Of(v, a.Unit)
-	return strconv.FormatFloat(math.Round(100*v)/100, 'f', -1, 64)
+	return strconv.FormatFloat(unit.Short(v), 'f', -1, 64)
 }
 
 // asks are the questions of the form, the last of them when it happened.

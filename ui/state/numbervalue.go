@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
+	"lidmark/domain/unit"
 )
 
 // NumberUnit is the unit in which a number is shown and typed.
@@ -25,7 +26,7 @@ func (s State) NumberUnit(k practice.Key) string {
 }
 
 // NumberSaid is a value of a number as it is shown and typed, without its unit: as
-// exactly as it is set, and what was reckoned over into other units to four
+// exactly as it is set, and what was reckoned over into other units to three
 // figures.
 func (s State) NumberSaid(k practice.Key, v float64) string {
 	n := practice.Of(k)
@@ -38,9 +39,9 @@ func (s State) NumberSaid(k practice.Key, v float64) string {
 	default:
 		v, _ = s.Units.Of(v, string(n.Unit))
 	}
-	const places, figures = 1e4, 4
-	if v != was && v != 0 {
-		v, _ = strconv.ParseFloat(strconv.FormatFloat(v, 'g', figures, 64), 64) // it was just written
+	const places = 1e4
+	if v != was {
+		v = unit.Short(v)
 	}
 	return strings.Replace(strconv.FormatFloat(math.Round(v*places)/places, 'f', -1, 64), "-", "−", 1)
 }

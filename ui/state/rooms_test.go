@@ -98,7 +98,8 @@ func TestSharesAndUSUnitsAreTypedAsTheyAreShown(t *testing.T) {
 	}{
 		{"take", system.Metric, "75", "%", 0.75, 0.75},
 		{"warm_enough_to_fly", system.US, "66.2", "°F", 18.999, 19.001},
-		{"cup_of_bees", system.US, "0.25", "qt", 0.2365, 0.2367},
+		{"cup_of_bees", system.US, "0.26", "qt", 0.2460, 0.2461},
+		{"cup_of_bees", system.US, "0.25", "qt", 0.237, 0.237}, // as it is shown: the value itself
 	} {
 		k, ok := practice.ByName(c.number)
 		if !ok {
