@@ -31,4 +31,25 @@ func (m Mistake) Error() string { return m.Place() + ": " + m.What + "; " + m.Do
 // fault is what is wrong with one cell, and what to do; the zero fault is none.
 type fault struct{ what, do string }
 
-func faulty(do, what string, args ...any) fault { return fault{fmt.Sprintf(what, args...), do} }
+// faulty is a fault in words; what the cell says is repeated as far as it is
+// needed to find it.
+func faulty(do, what string, args ...any) fault {
+	for i, a := range args {
+		if text, ok := a.(string); ok {
+			args[i] = begun(text)
+		}
+	}
+	return fault{fmt.Sprintf(what, args...), do}
+}
+
+// begun is a text, or its beginning where it is long.
+func begun(text string) string {
+	const most = 40
+	n := 0
+	for i := range text {
+		if n++; n > most {
+			return text[:i] + "…"
+		}
+	}
+	return text
+}
