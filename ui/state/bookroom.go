@@ -3,6 +3,8 @@ package state
 import (
 	"strconv"
 	"strings"
+
+	"lidmark/ui/scene"
 )
 
 // bookCommands are the commands of the room Book.
@@ -156,9 +158,9 @@ func (s State) licenceClicked(id string) State {
 // bookMost is about how far the page of the room Book can be scrolled, dp: state
 // measures no text. The view stops where the page ends.
 func (s State) bookMost(l Layout) float64 {
-	const file, facts, aCopy, most, head, licence, line, letter = 760.0, 800.0, 30.0, 9, 260.0, 30.0, 19.0, 7.6
+	const file, facts, aCopy, most, head, licence, line = 760.0, 800.0, 30.0, 9, 260.0, 30.0, 19.0
 	const text, lids = 580.0, 520.0
-	all, letters := 0.0, int(min(text, l.Main.W-120)/letter)
+	all := 0.0
 	switch s.BookPage {
 	case FilePage:
 		all = file + aCopy*float64(min(len(s.Copies), most))
@@ -171,7 +173,7 @@ func (s State) bookMost(l Layout) float64 {
 		all = head + licence*float64(len(s.Licences))
 		if s.Licence > 0 && s.Licence <= len(s.Licences) {
 			for part := range strings.SplitSeq(s.Licences[s.Licence-1].Text, "\n\n") {
-				all += line * float64(len(part)/letters+2)
+				all += line * (2 + Reckoner{}.Width(part, 13, scene.Regular)/min(text, l.Main.W-120))
 			}
 		}
 	}

@@ -51,6 +51,7 @@ type Bring struct {
 	Open    int // the column whose meanings are shown, from 1; 0: none
 	First   int // the first column in sight, from 0
 
+	wrong []int        // the places of the rows with a mistake
 	facts []roll.Dated // all of the result
 	ids   book.IDs     // after all that the result has
 	since string       // the day from which a new book counts; "": the usual one

@@ -88,7 +88,7 @@ func (s State) toNextMistake() State {
 	for i := range rows {
 		next := (at + 1 + i) % len(rows)
 		if len(rows[next].Mistakes) > 0 {
-			s = s.listScrolled(float64(next)*ListRow - s.Scroll[FillPlace])
+			s = s.listScrolled(s.ListLayout().Top(next) - s.Scroll[FillPlace])
 			if column := rows[next].Mistakes[0].Column; column > 0 {
 				s = s.focused(columnRef(column)).besideColumn(0)
 			}

@@ -2,7 +2,6 @@ package state
 
 import (
 	"strconv"
-	"unicode/utf8"
 
 	"lidmark/ui/scene"
 )
@@ -20,7 +19,6 @@ const (
 	ListRow     = 30.0
 	ListHead    = 56.0 // the meanings above the columns, and their letters
 	ListNumber  = 58.0 // the numbers of the rows
-	listLetter  = 6.8  // a letter is reckoned so wide: state measures no text
 	listAir     = 22.0
 	listNarrow  = 84.0
 	listWide    = 168.0
@@ -36,6 +34,9 @@ type ListLayout struct {
 	Words    float64 // where what a row becomes begins
 	FirstRow int     // the first row in sight, from 0
 	More     int     // columns that lie beyond the right
+
+	rows int
+	tall []tallRow
 }
 
 // ListPlace is where a column lies.
@@ -83,8 +84,8 @@ func (s State) ListLayout() ListLayout {
 	}
 	y := l.Page.Y + top + ListHead
 	l.Table = scene.Area{X: Edge, Y: y, W: w.W - 2*Edge, H: max(2*ListRow, l.Page.Bottom()-foot-y)}
-	l.FirstRow = int(s.Scroll[FillPlace] / ListRow)
 	l.place(s.Bring)
+	l.stretch(s)
 	return l
 }
 
@@ -108,12 +109,12 @@ func (l *ListLayout) place(b *Bring) {
 func (b *Bring) widths() []float64 {
 	all := make([]float64, len(b.Options.Columns))
 	for i, c := range b.Options.Columns {
-		all[i] = min(listAir+16+listLetter*float64(utf8.RuneCountInString(c.Words())), listWide)
+		all[i] = min(listAir+16+Reckoner{}.Width(c.Words(), 14, scene.Medium), listWide)
 	}
 	rows := b.Rows()
 	for _, row := range rows[:min(len(rows), listMeasure)] {
 		for i, c := range row.Cells[:min(len(row.Cells), len(all))] {
-			all[i] = max(all[i], listAir+listLetter*float64(utf8.RuneCountInString(c.Text)))
+			all[i] = max(all[i], listAir+Reckoner{}.Width(firstRunes(c.Text), 14, scene.Regular))
 		}
 	}
 	for i := range all {
@@ -125,7 +126,7 @@ func (b *Bring) widths() []float64 {
 // listScrolled is the window with the rows of the list scrolled by d.
 func (s State) listScrolled(d float64) State {
 	l := s.ListLayout()
-	most := max(0, float64(len(s.Bring.Result.Rows))*ListRow-l.Table.H)
+	most := max(0, l.Top(l.rows)-l.Table.H)
 	return s.scrolled(FillPlace, min(max(0, s.Scroll[FillPlace]+d), most)-s.Scroll[FillPlace])
 }
 

@@ -49,7 +49,7 @@ func (b *Bring) read(s State) {
 		view, ids = book.NewSeason(s.Machine.zone, f.Entries).At(s.Now), f.ids
 	}
 	b.Result = roll.Read(b.Sheets[b.Sheet], b.Options, roll.Context{View: view, Now: s.Now, Zone: view.Zone(), Mint: ids.Next})
-	b.ids, b.facts = ids, b.Result.Facts()
+	b.ids, b.facts, b.wrong = ids, b.Result.Facts(), wrongRows(b.Result.Rows)
 }
 
 // begins is the day from which a new book counts so that all of the list is in

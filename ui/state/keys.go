@@ -1,9 +1,6 @@
 package state
 
 import (
-	"math"
-	"unicode/utf8"
-
 	"lidmark/ui/scene"
 )
 
@@ -39,9 +36,7 @@ func (s State) KeySheet() KeySheet {
 	most := max(1, int((w.W-2*keyAir-2*KeyEdge)/keyColumn))
 	for k.Columns = min(2, most); ; k.Columns++ {
 		k.W = min(w.W-2*keyAir, float64(k.Columns)*keyWide+2*KeyEdge)
-		// Letters are reckoned wider than most are: state measures no text.
-		const letter = 6.8
-		mouse := math.Ceil(letter * float64(utf8.RuneCountInString(MouseSays)) / (k.W - 2*KeyEdge))
+		mouse := float64(linesOf(MouseSays, 13, k.W-2*KeyEdge))
 		k.All = KeyHead + float64(k.PerColumn())*KeyRow + mouse*KeyLine + keyFoot
 		if k.All <= w.H-2*keyAir || k.Columns >= most {
 			break

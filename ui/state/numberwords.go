@@ -49,13 +49,11 @@ func (s State) numberWords() []NumberWord {
 	return append(all, NumberWord{Word: "Units, weeks, text, paper", Ref: CommandOf("settings"), On: s.Number == 0})
 }
 
-// Measures of the words below the list, dp. Letters are reckoned wider than most
-// are: state measures no text.
+// Measures of the words below the list, dp.
 const (
 	numberWordRow = 28.0
 	numberWordAir = 8.0 // above and below the rows of words
-	numberLetter  = 7.2
-	numberWordGap = 18.0
+	numberWordGap = 16.0
 )
 
 // flow lays words into rows as wide as an area, from 0 down, and tells how high
@@ -63,7 +61,11 @@ const (
 func flow(all []NumberWord, a scene.Area) float64 {
 	x, y := a.X+Edge, numberWordAir
 	for i := range all {
-		w := numberLetter * float64(len(all[i].Word))
+		weight := scene.SemiBold
+		if all[i].Ref == (scene.Ref{}) {
+			weight = scene.Regular
+		}
+		w := Reckoner{}.Width(all[i].Word, 13, weight)
 		if x+w > a.Right()-Edge && x > a.X+Edge {
 			x, y = a.X+Edge, y+numberWordRow
 		}

@@ -42,7 +42,7 @@ func (p *sheet) bringList() {
 	d.said(scene.Area{X: x, Y: y + 20, W: d.l.Page.W - 2*state.Edge, H: d.l.Table.Y - state.ListHead - y - 20})
 	d.heads()
 	d.clipped(d.l.Table, scene.Tag{}, d.rows)
-	d.scrollBar(scene.Area{X: d.l.Table.X, Y: d.l.Table.Y, W: d.l.Table.W + state.Edge - 4, H: d.l.Table.H}, d.s.Scroll[state.FillPlace], float64(len(d.b.Result.Rows))*state.ListRow)
+	d.scrollBar(scene.Area{X: d.l.Table.X, Y: d.l.Table.Y, W: d.l.Table.W + state.Edge - 4, H: d.l.Table.H}, d.s.Scroll[state.FillPlace], d.l.Top(len(d.b.Result.Rows)))
 	d.foot()
 	d.meanings()
 }
@@ -172,7 +172,7 @@ func (d *bringDraw) pointedRow() (string, font) {
 	}
 	row := d.b.Result.Rows[at]
 	if len(row.Mistakes) > 0 {
-		return mistakes(row), ink(14).as(scene.Act)
+		return sentence(state.MistakesOf(row)), ink(14).as(scene.Act)
 	}
 	return sentence(fmt.Sprintf("row %d: %s", row.Row.Number, row.Words)), ink(14)
 }
@@ -184,17 +184,4 @@ func (d *bringDraw) rowNumbered(number string) int {
 		}
 	}
 	return -1
-}
-
-// mistakes are those of a row in words, one behind the other.
-func mistakes(row roll.RowRead) string {
-	var all []string
-	for _, m := range row.Mistakes {
-		place := ""
-		if m.Column > 0 {
-			place = "column " + roll.Letters(m.Column) + ": "
-		}
-		all = append(all, place+m.What+"; "+m.Do)
-	}
-	return sentence(strings.Join(all, ". "))
 }

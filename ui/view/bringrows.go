@@ -11,17 +11,16 @@ import (
 // rows draw the rows of the list in sight.
 func (d *bringDraw) rows() {
 	all := d.b.Result.Rows
-	y := d.l.Table.Y + float64(d.l.FirstRow)*state.ListRow - d.s.Scroll[state.FillPlace]
-	for i := d.l.FirstRow; i < len(all) && y < d.l.Table.Bottom(); i++ {
-		d.row(i, all[i], scene.Area{X: d.l.Table.X, Y: y, W: d.l.Table.W, H: state.ListRow})
-		y += state.ListRow
+	top := d.l.Table.Y - d.s.Scroll[state.FillPlace]
+	for i := d.l.FirstRow; i < len(all) && top+d.l.Top(i) < d.l.Table.Bottom(); i++ {
+		d.row(i, all[i], scene.Area{X: d.l.Table.X, Y: top + d.l.Top(i), W: d.l.Table.W, H: d.l.Top(i+1) - d.l.Top(i)})
 	}
 }
 
 // row draws a row: its number, its cells, what it becomes or what is wrong, and
 // there a tick to leave it out.
 func (d *bringDraw) row(i int, row roll.RowRead, a scene.Area) {
-	base := a.Y + a.H/2 + 5
+	base := a.Y + state.ListRow/2 + 5
 	hover := d.s.Hover.Ref.Kind == listRowRef && d.s.Hover.Ref.ID == strconv.Itoa(i)
 	switch {
 	case hover:
@@ -29,7 +28,9 @@ func (d *bringDraw) row(i int, row roll.RowRead, a scene.Area) {
 	case len(row.Mistakes) > 0:
 		d.rect(a, scene.ActTint)
 	}
-	d.hit(a, scene.Ref{Kind: listRowRef, ID: strconv.Itoa(i)}, "")
+	if d.reached(a) {
+		d.hit(a, scene.Ref{Kind: listRowRef, ID: strconv.Itoa(i)}, "")
+	}
 	d.right(a.X+state.ListNumber-14, base, strconv.Itoa(row.Row.Number), ink2(13))
 	wrong := map[int]bool{}
 	for _, m := range row.Mistakes {
@@ -41,17 +42,18 @@ func (d *bringDraw) row(i int, row roll.RowRead, a scene.Area) {
 		case row.Skipped || d.b.Options.Columns[c.Column-1] == roll.Ignored:
 			f = ink2(14)
 		case wrong[c.Column]:
-			d.add(scene.Rect{Area: scene.Area{X: c.X + 2, Y: a.Y + 3, W: c.W - 10, H: a.H - 6}, Radius: 3, Fill: scene.Panel, Stroke: stroke(scene.Act, 1.5)})
+			d.add(scene.Rect{Area: scene.Area{X: c.X + 2, Y: a.Y + 3, W: c.W - 10, H: state.ListRow - 6}, Radius: 3, Fill: scene.Panel, Stroke: stroke(scene.Act, 1.5)})
 			f = ink(14).semi().as(scene.Act)
 		}
 		d.fit(c.X+8, base, row.Row.Cell(c.Column).Text, f, c.X+c.W-10)
 	}
-	d.becomes(row, a, base)
+	d.becomes(i, row, a, base)
 	d.rule(a.X, a.Bottom(), a.Right(), a.Bottom(), scene.Hair)
 }
 
-// becomes writes what becomes of a row.
-func (d *bringDraw) becomes(row roll.RowRead, a scene.Area, base float64) {
+// becomes writes what becomes of a row; what is wrong with it is never cut, and
+// stands below the row where it has no room beside the tick.
+func (d *bringDraw) becomes(i int, row roll.RowRead, a scene.Area, base float64) {
 	to := a.Right() - 8
 	if len(row.Mistakes) > 0 || row.Skipped {
 		to = d.tick(row, to, a) - 12
@@ -60,7 +62,13 @@ func (d *bringDraw) becomes(row roll.RowRead, a scene.Area, base float64) {
 	case row.Skipped:
 		d.fit(d.l.Words, base, "left out", ink2(14), to)
 	case len(row.Mistakes) > 0:
-		d.fit(d.l.Words, base, mistakes(row), ink(14).as(scene.Act), to)
+		said, f := sentence(state.MistakesOf(row)), ink(14).as(scene.Act)
+		if n := d.l.Lines(i); n > 0 {
+			x := a.X + state.ListNumber + 8
+			d.wrap(x, base+state.ListLine+1, said, f, a.Right()-8-x, n)
+			return
+		}
+		d.fit(d.l.Words, base, said, f, to)
 	default:
 		d.fit(d.l.Words, base, row.Words, ink(14), to)
 	}
@@ -70,15 +78,23 @@ func (d *bringDraw) becomes(row roll.RowRead, a scene.Area, base float64) {
 func (d *bringDraw) tick(row roll.RowRead, right float64, a scene.Area) float64 {
 	f := ink(14)
 	x := right - d.width("leave out", f)
-	d.text(x, a.Y+a.H/2+5, "leave out", f)
+	d.text(x, a.Y+state.ListRow/2+5, "leave out", f)
 	box := scene.Area{X: x - 24, Y: a.Y + 7, W: 16, H: 16}
 	d.add(scene.Rect{Area: box, Radius: 3, Fill: scene.Panel, Stroke: stroke(scene.Ink, 1.2)})
 	if row.Skipped {
 		d.add(scene.Poly{Points: []scene.Point{at(box.X+3, box.Y+8), at(box.X+7, box.Y+12), at(box.X+13, box.Y+4)}, Open: true, Stroke: stroke(scene.Ink, 2.2)})
 	}
 	name := state.ListSkip(strconv.Itoa(row.Row.Number))
-	d.hit(scene.Area{X: box.X - 4, Y: a.Y + 1, W: right - box.X + 8, H: a.H - 2}, state.ChoiceOf(name, "yes"), "")
+	if hit := (scene.Area{X: box.X - 4, Y: a.Y + 1, W: right - box.X + 8, H: state.ListRow - 2}); d.reached(hit) {
+		d.hit(hit, state.ChoiceOf(name, "yes"), "")
+	}
 	return box.X
+}
+
+// reached tells whether enough of something in the table is in sight to be hit.
+func (d *bringDraw) reached(a scene.Area) bool {
+	const least = 28.0
+	return a.Intersect(d.l.Table).H >= least
 }
 
 // Measures of the list of meanings, dp.

@@ -1,0 +1,99 @@
+package state
+
+import (
+	"sort"
+	"strings"
+
+	"lidmark/domain/roll"
+	"lidmark/ui/scene"
+)
+
+// ListLine is how high a line of what is wrong with a row is, below its cells, dp.
+const ListLine = 20.0
+
+// Measures of the tick beside what is wrong with a row, dp.
+const (
+	listTick    = 116.0
+	listTextAir = 8.0
+)
+
+// tallRow is a row of a list that is higher than others: what is wrong with it
+// stands below its cells.
+type tallRow struct {
+	row, lines int
+	above      int // lines of all such rows before it
+}
+
+// stretch makes room for what is wrong with rows where it does not fit beside
+// their cells, and finds the first row in sight.
+func (l *ListLayout) stretch(s State) {
+	l.rows = len(s.Bring.Result.Rows)
+	beside := l.Table.Right() - listTick - l.Words
+	below := l.Table.W - ListNumber - 2*listTextAir
+	above := 0
+	for _, i := range s.Bring.wrong {
+		said := s.Units.Say(MistakesOf(s.Bring.Result.Rows[i]))
+		if (Reckoner{}).Width(said, 14, scene.Regular) <= beside {
+			continue
+		}
+		n := linesOf(said, 14, below)
+		l.tall = append(l.tall, tallRow{i, n, above})
+		above += n
+	}
+	l.FirstRow = max(0, sort.Search(l.rows, func(i int) bool { return l.Top(i) > s.Scroll[FillPlace] })-1)
+}
+
+// Top is where a row begins, from the top of the first; of the row behind the
+// last, where the last ends.
+func (l ListLayout) Top(row int) float64 {
+	at := float64(row) * ListRow
+	if i := sort.Search(len(l.tall), func(i int) bool { return l.tall[i].row >= row }); i > 0 {
+		at += ListLine * float64(l.tall[i-1].above+l.tall[i-1].lines)
+	}
+	return at
+}
+
+// Lines is how many lines stand below the cells of a row.
+func (l ListLayout) Lines(row int) int {
+	i := sort.Search(len(l.tall), func(i int) bool { return l.tall[i].row >= row })
+	if i == len(l.tall) || l.tall[i].row != row {
+		return 0
+	}
+	return l.tall[i].lines
+}
+
+// wrongRows are the places of the rows with a mistake that are not left out.
+func wrongRows(rows []roll.RowRead) (all []int) {
+	for i, row := range rows {
+		if len(row.Mistakes) > 0 && !row.Skipped {
+			all = append(all, i)
+		}
+	}
+	return all
+}
+
+// MistakesOf are the mistakes of a row in words, one behind the other, each with
+// its column and what to do.
+func MistakesOf(row roll.RowRead) string {
+	var all []string
+	for _, m := range row.Mistakes {
+		place := ""
+		if m.Column > 0 {
+			place = "column " + roll.Letters(m.Column) + ": "
+		}
+		all = append(all, place+m.What+"; "+m.Do)
+	}
+	return strings.Join(all, ". ")
+}
+
+// firstRunes are as many letters of a cell as may say how wide its column is.
+func firstRunes(text string) string {
+	const enough = 40
+	n := 0
+	for i := range text {
+		if n++; n > enough {
+			return text[:i]
+		}
+	}
+	return text
+}
