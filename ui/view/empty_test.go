@@ -11,6 +11,7 @@ import (
 	"unicode"
 
 	"lidmark/domain/book"
+	"lidmark/domain/practice"
 	"lidmark/ui/state"
 )
 
@@ -59,7 +60,7 @@ func TestEmptyRoomsAreProse(t *testing.T) {
 	show("the demo: Book", demo, func(s *state.State) { s.Room = state.About })
 	show("a number that moves nothing", demo, func(s *state.State) {
 		*s, _ = state.Update(*s, state.Ran{Command: "numbers"})
-		s.Group = 6
+		s.Group = practice.Robbing
 		*s, _ = state.Update(*s, state.Keyed{Key: "Down"})
 		*s = s.WithField(state.NumberField, state.FieldOf("0"))
 	})

@@ -15,7 +15,25 @@ func (c *cardDraw) besideNumbers() {
 		return
 	}
 	c.number(practice.Of(c.s.Number))
-	c.foot.can = []button{{"Use it from now on", "set number", true}, {"Back to the default", "number back", false}}
+	c.numberButtons()
+}
+
+// numberButtons put at the foot what can be done with the number chosen, and why
+// what is typed cannot be used. Where nothing can be written in the book one
+// reason holds for all, and the foot of the window says it.
+func (c *cardDraw) numberButtons() {
+	use, back := button{"Use it from now on", "set number", true}, button{"Back to the default", "number back", false}
+	switch set, _ := state.CommandNamed(use.command); {
+	case c.s.Book != nil && c.s.Book.ReadOnly != "":
+		return
+	case set.Reason(c.s) == "":
+		c.foot.can = append(c.foot.can, use)
+	default:
+		c.foot.refused = &use
+	}
+	if c.s.Own(c.s.Number) {
+		c.foot.can = append(c.foot.can, back)
+	}
 }
 
 // number draws the number chosen: its value, what another one moves, how sure it
@@ -32,7 +50,7 @@ func (c *cardDraw) number(n practice.Number) {
 	if wrong != "" {
 		c.para(sentence(wrong), ink(13).semi().as(scene.Act), 2)
 	} else {
-		c.para("Allowed "+c.s.NumberRange(n), ink2(13), 1)
+		c.para("Allowed "+c.s.NumberRange(n), ink2(13), 2)
 	}
 	c.y += 4
 	now := c.s.Present().Numbers().Get(n.Key)
@@ -48,8 +66,9 @@ func (c *cardDraw) number(n practice.Number) {
 	c.para(sentence(n.Used), ink(14), 3)
 	c.heading("How sure the default is")
 	c.para(sentence(n.Confidence.String()), ink(14), 2)
+	const whole = 1 << 10 // lines: a source is never cut
 	if n.Confidence != practice.CommonPractice {
-		c.asWritten(func(p *sheet) { c.y = p.wrap(c.x, c.y, sentence(n.Source), ink2(13), c.w, 8) })
+		c.asWritten(func(p *sheet) { c.y = p.wrap(c.x, c.y, sentence(n.Source), ink2(13), c.w, whole) })
 	}
 }
 
@@ -81,9 +100,9 @@ func (c *cardDraw) settings() {
 	c.text(c.x, c.y, "On this machine", ink(17).semi())
 	c.y += 22
 	c.para("kept here, whatever book is open", ink2(14), 1)
-	c.y += 8
+	c.y += 2
 	for _, s := range c.s.Settings() {
 		c.text(c.x, c.y+8, s.Label, ink2(13))
-		c.y = c.chips(c.x, c.y+16, c.w, state.SettingField+s.Name, s.Options, s.Value) + 6
+		c.y = c.chips(c.x, c.y+16, c.w, state.SettingField+s.Name, s.Options, s.Value) + 3
 	}
 }

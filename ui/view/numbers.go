@@ -11,29 +11,29 @@ import (
 // numberColumns say where the columns of the list of numbers lie; a column that
 // has no room is 0.
 type numberColumns struct {
-	title, unit, value, own, allowed, source, uses, end float64
+	title, unit, value, own, allowed, sure, uses, end float64
 }
 
 // numbersPane lays the columns into a pane: in a narrow one what depends on a
-// number goes first, then its source, then its range.
+// number goes first, then how sure it is, then its range.
 func numbersPane(a scene.Area) numberColumns {
 	c := numberColumns{title: a.X + state.Edge + 12, end: a.Right() - state.Edge}
 	w := a.W
-	c.unit = a.X + min(360, w*0.42)
+	c.unit = a.X + min(360, w*0.37)
 	const wide, middle, narrow = 900, 700, 480
 	switch {
 	case w < narrow:
-		c.unit = c.end - 128
+		c.unit = c.end - 114
 	case w < middle:
-		c.unit = c.end - 218
+		c.unit = c.end - 210
 	}
-	c.value, c.own = c.unit+64, c.unit+128
+	c.value, c.own = c.unit+60, c.unit+114
 	switch {
 	case w >= wide:
-		c.allowed, c.source = c.own+100, c.own+120
-		c.uses = c.source + (c.end-c.source)*0.55
+		c.allowed, c.sure = c.own+96, c.own+114
+		c.uses = c.sure + 118
 	case w >= middle:
-		c.allowed, c.source = c.own+100, c.own+120
+		c.allowed, c.sure = c.own+96, c.own+114
 	case w >= narrow:
 		c.allowed = c.end
 	}
@@ -79,8 +79,8 @@ func (p *sheet) numbersHead(a scene.Area, c numberColumns) {
 	if c.allowed > 0 {
 		p.right(c.allowed, y, "allowed", ink2(13))
 	}
-	if c.source > 0 {
-		p.text(c.source, y, "how sure", ink2(13))
+	if c.sure > 0 {
+		p.text(c.sure, y, "how sure", ink2(13))
 	}
 	if c.uses > 0 {
 		p.text(c.uses, y, "what depends on it", ink2(13))
@@ -138,39 +138,26 @@ func (p *sheet) numberLine(n state.NumberLine, row scene.Area, c numberColumns) 
 		}
 		p.right(c.allowed, y, p.s.NumberSaid(n.Key, n.Min)+dash+p.s.NumberSaid(n.Key, n.Max), ink2(13))
 	}
-	if c.source > 0 {
-		p.howSure(c.source, y, n.Number, cmp.Or(c.uses, c.end)-12)
+	if c.sure > 0 {
+		p.howSure(c.sure, y, n.Number, cmp.Or(c.uses, c.end)-8)
 	}
-	if c.uses > 0 {
-		p.fit(c.uses, y, used(n.Number), ink2(13), c.end)
+	if c.uses > 0 && n.Used != practice.ForReference {
+		p.fit(c.uses, y, n.Used, ink2(13), c.end)
 	}
 	p.hit(row, scene.Ref{Kind: state.NumberRef, ID: n.Name}, n.Title+": "+p.s.Sure(n.Number)+"; "+n.Used)
 }
 
-// used is what depends on a number, in few words.
-func used(n practice.Number) string {
-	if n.Used == practice.ForReference {
-		return "nothing yet"
-	}
-	return n.Used
-}
-
-// howSure says how sure a number is, and how what it rests on begins, as it was
-// written.
+// howSure says how sure a number is, or that it is the keeper's own. What it
+// rests on is said whole beside the list, once the number is chosen.
 func (p *sheet) howSure(x, y float64, n practice.Number, to float64) {
-	p.asWritten(func(p *sheet) {
-		if p.s.Own(n.Key) {
-			p.fit(x, y, "yours", ink(13).semi().as(scene.Pen), to)
-			return
-		}
-		sure := n.Confidence.String()
-		if n.Confidence == practice.CommonPractice || n.Source == "" {
-			p.fit(x, y, sure, ink2(13), to)
-			return
-		}
-		x = p.fit(x, y, sure+":", ink(13), to)
-		p.fit(x+6, y, n.Source, ink2(13), to)
-	})
+	switch {
+	case p.s.Own(n.Key):
+		p.fit(x, y, "yours", ink(13).semi().as(scene.Pen), to)
+	case n.Confidence == practice.CommonPractice:
+		p.fit(x, y, n.Confidence.String(), ink2(13), to)
+	default:
+		p.fit(x, y, n.Confidence.String(), ink(13), to)
+	}
 }
 
 // asWritten draws what the literature says: its figures stay as they were
@@ -198,7 +185,7 @@ func (p *sheet) numberWords() {
 		if w.On {
 			f = f.as(scene.Ink)
 		}
-		end := p.fit(w.X, y, w.Word, f, w.Right()+14)
+		end := p.text(w.X, y, w.Word, f)
 		switch {
 		case w.On:
 			p.rect(scene.Area{X: w.X, Y: y + 4, W: end - w.X, H: 2.5}, scene.Ink)
