@@ -37,18 +37,20 @@ var plan = []layer{
 	{dir: "domain/practice", pure: true, why: "it stands on the ground floor, nothing is below it"},
 	{dir: "domain/unit", pure: true, why: "it stands on the ground floor, nothing is below it"},
 	{dir: "domain/spread", pure: true, why: "it knows processors and nothing of bees"},
+	{dir: "domain/allot", pure: true, why: "it knows numbers and nothing of bees"},
 	{dir: "domain/bee", ours: rooms("practice"), pure: true, why: "it stands on the ground floor, beside the numbers"},
 	{dir: "domain/book", ours: rooms("calendar practice bee spread"), libs: []string{"github.com/google/uuid"}, pure: true, why: "a record is what was seen, never what follows from it"},
 	{dir: "domain/weather", ours: rooms("calendar practice book"), pure: true, why: "the hours fit to fly follow from what was said of the weather, not from the nucs"},
 	{dir: "domain/course", ours: rooms("calendar practice bee book weather"), pure: true, why: "what a nuc holds follows from the book, not from the rules"},
 	{dir: "domain/strength", ours: rooms("calendar practice book"), pure: true, why: "bees and food follow from the book, not from the rules"},
 	{dir: "domain/rules", ours: rooms("calendar practice bee spread book weather course strength"), pure: true, why: "rules judge the book and the course and know nothing that shows them"},
+	{dir: "domain/review", ours: rooms("calendar practice book course rules"), pure: true, why: "what an action is worth follows from the course and the rules, not from how it is shown"},
 	{dir: "domain/line", ours: rooms("calendar unit book rules"), pure: true, why: "a typed line becomes facts of the book"},
 	{dir: "domain/roll", ours: rooms("calendar practice spread bee book rules line"), pure: true, why: "a keeper's list becomes facts of the book, wherever it was read"},
 	{dir: "domain/founding", ours: rooms("calendar book rules line"), pure: true, why: "what a book begins with is typed, and becomes facts of the book"},
 	{dir: "domain/demo", ours: rooms("calendar practice bee book rules"), pure: true, why: "the demo season is made of entries like any book"},
 
-	{dir: "storage", ours: rooms("calendar book roll"), libs: []string{
+	{dir: "storage", ours: rooms("calendar book roll weather"), libs: []string{
 		"modernc.org/sqlite", "github.com/google/uuid", "github.com/gofrs/flock", "github.com/natefinch/atomic", "github.com/arran4/golang-ical",
 		"github.com/xuri/excelize/v2", "golang.org/x/text",
 	}, why: "a book on disk does not know how it is judged or shown"},
