@@ -118,13 +118,19 @@ func (b *Book) remembered(as sight) *Reading {
 	return nil
 }
 
-// judge is how to judge a view: from a reading of the book before,
-// where there is one.
+// judge is how to judge a view: from a reading of the book before of the same
+// instant, where there is one, else from any, for what nucs held is known there.
 func (b *Book) judge(as sight) func(*book.View) *rules.Judged {
+	b.mu.Lock()
+	known := slices.Concat(b.before, b.readings)
+	b.mu.Unlock()
 	for _, r := range b.before {
 		if r.View.On().Equal(as.at) && r.Then == as.then {
 			return r.judged.Again
 		}
+	}
+	if len(known) > 0 {
+		return known[0].judged.Again
 	}
 	return rules.Judge
 }
