@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
-	"lidmark/domain/line"
 )
 
 // walkEntered is the window after Enter in the line of the walk: it writes and
@@ -106,26 +105,4 @@ func (s State) walkOn(typed []Typed) State {
 		return s
 	}
 	return s.withWalk(func(w *Walk) { w.At, w.behind = RowName{Deed: -1}, behind })
-}
-
-// withAnswers are the rows of a line with what the answers to its questions
-// added, read back as well.
-func withAnswers(typed []Typed, all []book.Entry, asked []book.Entry, names line.Names) []Typed {
-	if len(all) == len(asked) {
-		return typed
-	}
-	typed = slices.Clone(typed)
-	kinds := map[string]bool{}
-	for _, e := range asked {
-		kinds[book.KindOfFact(e.Fact)] = true
-	}
-	for _, e := range all {
-		id := nucIn(e.Fact)
-		for i := range typed {
-			if slices.Contains(typed[i].Nucs, id) && !kinds[book.KindOfFact(e.Fact)] {
-				typed[i].Back = listed(typed[i].Back, line.WordsOn(e.Fact, names, id.Subject()))
-			}
-		}
-	}
-	return typed
 }
