@@ -33,8 +33,12 @@ type taker[T any] interface {
 // kept remembers the last fold of each subject. The zero value is ready to use.
 type kept[K comparable, T any, P taker[T]] struct {
 	mu   sync.Mutex
-	last map[K]lineFold[T]
+	last map[K]folded[T]
 }
+
+// folded is the last fold of a subject, and, once somebody went back, one of the
+// first of its lines from which days before the last are reached sooner.
+type folded[T any] struct{ last, early lineFold[T] }
 
 // lineFold is what lines were folded to, by the numbers of their view.
 type lineFold[T any] struct {
@@ -47,33 +51,54 @@ type lineFold[T any] struct {
 // and goes on from what was folded of the first of them.
 func (k *kept[K, T, P]) get(id K, lines []*Entry, by practice.Numbers, begin T) *T {
 	old := k.recall(id)
-	goOn := old.is != nil && old.numbers == by && begins(lines, old.lines)
-	if goOn && len(old.lines) == len(lines) {
-		return old.is
+	if old.last.leadsTo(lines, by) && len(old.last.lines) == len(lines) {
+		return old.last.is
 	}
 	is, taken := new(T), 0
-	*is = begin
-	if goOn {
-		*is, taken = P(old.is).again(), len(old.lines)
+	switch {
+	case old.last.leadsTo(lines, by):
+		*is, taken = P(old.last.is).again(), len(old.last.lines)
+	case old.early.leadsTo(lines, by):
+		*is, taken = P(old.early.is).again(), len(old.early.lines)
+	default:
+		*is = begin
+		if len(lines) < len(old.last.lines) {
+			taken = len(lines) * 3 / 4
+			early := new(T)
+			*early = *is
+			takeAll[T, P](early, lines[:taken])
+			*is, old.early = P(early).again(), lineFold[T]{lines[:taken], by, early}
+		}
 	}
-	for _, e := range lines[taken:] {
-		P(is).take(e)
-	}
-	k.keep(id, lineFold[T]{lines, by, is})
+	takeAll[T, P](is, lines[taken:])
+	old.last = lineFold[T]{lines, by, is}
+	k.keep(id, old)
 	return is
 }
 
-func (k *kept[K, T, P]) recall(id K) lineFold[T] {
+func takeAll[T any, P taker[T]](is P, lines []*Entry) {
+	for _, e := range lines {
+		is.take(e)
+	}
+}
+
+// leadsTo tells whether a fold was made of the first of these lines, by these
+// numbers.
+func (f lineFold[T]) leadsTo(lines []*Entry, by practice.Numbers) bool {
+	return f.is != nil && f.numbers == by && begins(lines, f.lines)
+}
+
+func (k *kept[K, T, P]) recall(id K) folded[T] {
 	k.mu.Lock()
 	defer k.mu.Unlock()
 	return k.last[id]
 }
 
-func (k *kept[K, T, P]) keep(id K, f lineFold[T]) {
+func (k *kept[K, T, P]) keep(id K, f folded[T]) {
 	k.mu.Lock()
 	defer k.mu.Unlock()
 	if k.last == nil {
-		k.last = map[K]lineFold[T]{}
+		k.last = map[K]folded[T]{}
 	}
 	k.last[id] = f
 }
