@@ -97,7 +97,7 @@ func (a *arranger) stand(nucs []*Nuc) {
 type LidWall struct {
 	Parts  []WallPart
 	PerRow int
-	Lid    float64 // size of a lid: as large as all have room for, from 16 to 24
+	Lid    float64 // size of a lid: as large as all have room for, from 16 to 36
 	Offset float64
 	Height float64 // of the pane
 	All    float64 // height of all rows
@@ -136,7 +136,7 @@ func (w LidWall) Pitch() float64 { return w.Lid + WallGap }
 
 // Wall is the wall of lids in the layout l.
 func (s State) Wall(l Layout) LidWall {
-	const least, most, step = 16.0, 24.0, 2.0
+	const least, most, step = 16.0, 36.0, 2.0
 	sections := s.Sections()
 	w := LidWall{}
 	for lid := most; lid >= least; lid -= step {

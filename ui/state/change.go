@@ -124,7 +124,8 @@ func (s State) selectAll() State {
 }
 
 func (s State) toBatch() State {
-	s.Selection = Select(s.chosen().Holds.Batch.Subject())
+	s.Selection, s.Scroll = Select(s.chosen().Holds.Batch.Subject()), maps.Clone(s.Scroll)
+	delete(s.Scroll, LanePlace) // its lane comes into sight
 	return s
 }
 

@@ -25,6 +25,8 @@ var windowCommands = []Command{
 	{Name: "part main", Does: "lids, or the route", Why: noTurns, Do: turnTo(MainPart)},
 	{Name: "part side", Does: "map, or kit and time", Why: noTurns, Do: turnTo(SidePart)},
 	{Name: "part lanes", Does: "batches", Why: noTurns, Do: turnTo(LanePart)},
+	{Name: "lanes up", Does: "batches above", Keys: "Alt+PageUp", Why: noLanesThere(true), Do: lanesMoved(-1)},
+	{Name: "lanes down", Does: "batches below", Keys: "Alt+PageDown", Why: noLanesThere(false), Do: lanesMoved(+1)},
 
 	{Name: "day back", Does: "a day back", Keys: ", Alt+Left", Why: noBook, Do: days(-1)},
 	{Name: "day on", Does: "a day on", Keys: ".", Why: noBook, Do: days(+1)},

@@ -50,7 +50,7 @@ func (s State) Grid(l Layout) Grid {
 	rows := s.Reading().rows(rowsKey{sectionsKey{yard: s.Filled(), by: s.Heads, week: s.Week}, s.foldedKeys(), l.Columns})
 	g := Grid{Rows: slices.Clone(rows), Head: gridHead, Legend: gridLegend}
 	switch {
-	case l.Main.H < gridLeast:
+	case l.Main.H < gridLeast || len(rows) == 0:
 		g.Legend = 0
 	case l.Main.H < gridLow:
 		g.Legend = gridLegendLow

@@ -2,6 +2,7 @@ package state
 
 import (
 	"maps"
+	"math"
 
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
@@ -16,8 +17,12 @@ const (
 	MapSide = 10.0
 	MapHead = HeadHeight
 	MapFoot = 66.0
-	// groundMargin is how much of a yard shows around what stands in it, m.
+	// How much shows around what is in a yard, and around what stands in it, m.
 	groundMargin = 2.5
+	sightMargin  = 3.0
+	// PlaceApart is how far apart the places of a row are drawn at first, m, since
+	// nobody measured them.
+	PlaceApart = 1.0
 )
 
 // MapFrame is where the ground shows in the map's pane.
@@ -56,20 +61,50 @@ func (r *Reading) largestYard() (largest book.YardID) {
 func (r *Reading) Ground(yard book.YardID) scene.Area { return r.ground(yard) }
 
 func (r *Reading) readGround(yard book.YardID) scene.Area {
-	var points []scene.Point
-	for s := range r.View.Stands(yard) {
-		points = append(points, OnGround(s.At))
-	}
-	for c := range r.View.Colonies() {
-		if c.Yard == yard {
-			points = append(points, OnGround(c.At))
-		}
-	}
+	points := r.stood(yard)
 	for _, f := range r.View.Yard(yard).Features {
 		for _, p := range f.Points {
 			points = append(points, OnGround(p))
 		}
 	}
+	return around(points, groundMargin)
+}
+
+// Sight is what the map of a yard shows at first: all that stands in it, or where
+// nothing does, all that is drawn.
+func (r *Reading) Sight(yard book.YardID) scene.Area { return r.sight(yard) }
+
+func (r *Reading) readSight(yard book.YardID) scene.Area {
+	points := r.stood(yard)
+	if len(points) == 0 {
+		return r.Ground(yard)
+	}
+	return around(points, sightMargin)
+}
+
+// stood are the ends of all stands of a yard, and its colonies.
+func (r *Reading) stood(yard book.YardID) (points []scene.Point) {
+	for s := range r.View.Stands(yard) {
+		half := rowEnd(s)
+		points = append(points, OnGround(s.At).Add(half), OnGround(s.At).Sub(half))
+	}
+	for _, c := range r.Colonies(yard) {
+		points = append(points, OnGround(c.At))
+	}
+	return points
+}
+
+// rowEnd is where the row of a stand's places ends, from its middle, m.
+func rowEnd(s *book.Stand) scene.Point {
+	if !isRow(s) {
+		return scene.Point{}
+	}
+	sin, cos := math.Sincos(s.Turn * math.Pi / 180)
+	return scene.Point{X: cos, Y: sin}.Mul(float64(s.Places) * PlaceApart / 2)
+}
+
+// around is the least area around points with a margin; without any it is empty.
+func around(points []scene.Point, margin float64) scene.Area {
 	if len(points) == 0 {
 		return scene.Area{}
 	}
@@ -78,7 +113,7 @@ func (r *Reading) readGround(yard book.YardID) scene.Area {
 		lo = scene.Point{X: min(lo.X, p.X), Y: min(lo.Y, p.Y)}
 		hi = scene.Point{X: max(hi.X, p.X), Y: max(hi.Y, p.Y)}
 	}
-	return scene.Between(lo, hi).Inset(-groundMargin)
+	return scene.Between(lo, hi).Inset(-margin)
 }
 
 // MapCamera is how the map looks at its yard.
@@ -87,7 +122,7 @@ func (s State) MapCamera() scene.Camera {
 	if c, ok := s.Map[yard]; ok {
 		return c
 	}
-	return scene.Fit(s.Reading().Ground(yard), s.Layout().MapFrame())
+	return scene.Fit(s.Reading().Sight(yard), s.Layout().MapFrame())
 }
 
 // looking is the window with the map's camera at c.

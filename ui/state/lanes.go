@@ -14,8 +14,8 @@ func (l Layout) laneRows() int { return int(l.Lanes.H / LaneHeight) }
 
 // Lanes are the batches whose lanes are in sight. Unless they were scrolled
 // they begin with the first one whose queens are not all expected to lay, but
-// so that the one with the next hard deadline is among them; a selected batch
-// always is.
+// so that the one with the next hard deadline is among them, and a selected
+// batch.
 func (s State) Lanes(l Layout) []*book.Batch {
 	all := s.Present().Batches()
 	first := s.LaneOffset(l)
@@ -29,9 +29,37 @@ func (s State) LaneOffset(l Layout) int {
 	first := s.firstLane(rows)
 	if scroll, ok := s.Scroll[LanePlace]; ok {
 		first = int(math.Round(scroll / LaneHeight))
+	} else if chosen := slices.IndexFunc(all, func(b *book.Batch) bool { return s.Selection.Has(b.Batch.Subject()) }); chosen >= 0 {
+		first = together(first, chosen, rows)
 	}
-	chosen := slices.IndexFunc(all, func(b *book.Batch) bool { return s.Selection.Has(b.Batch.Subject()) })
-	return max(0, min(together(first, chosen, rows), len(all)-rows))
+	return max(0, min(first, len(all)-rows))
+}
+
+// LanesHidden are how many batches lie above and below the lanes in sight.
+func (s State) LanesHidden(l Layout) (above, below int) {
+	above = s.LaneOffset(l)
+	return above, max(0, len(s.Present().Batches())-above-l.laneRows())
+}
+
+// lanesMoved scrolls the lanes by some batches.
+func lanesMoved(by float64) func(State) (State, []Effect) {
+	return pure(func(s State) State { return s.wheeledPlace(LanePlace, by*LaneHeight, s.Layout()) })
+}
+
+// noLanesThere tells why the lanes cannot be scrolled up, or down.
+func noLanesThere(up bool) func(State) string {
+	return func(s State) string {
+		if s.Book == nil || s.Layout().Lanes.Empty() {
+			return "no batches are shown"
+		}
+		switch above, below := s.LanesHidden(s.Layout()); {
+		case up && above == 0:
+			return "this is the first batch"
+		case !up && below == 0:
+			return "this is the last batch"
+		}
+		return ""
+	}
 }
 
 // together is the first lane moved so that another is among the rows.

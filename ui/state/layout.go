@@ -61,7 +61,8 @@ const (
 	LeastWidth, LeastHeight = 800.0, 560.0
 
 	mapWide    = 800.0 // from here on the grid grows, not the map
-	panesLeast = 540.0
+	panesLeast = 540.0 // the lanes take what is more,
+	lanesShare = 0.25  // and in any case this share of the height
 	mostLanes  = 6
 	widestDay  = 26.0
 	usualDay   = 21.0
@@ -196,7 +197,8 @@ func (s State) laneCount(l Layout, y float64) int {
 	if s.Room != Yard || s.Pane > Lids || s.Book == nil || l.Narrow || s.Fill != NoFill {
 		return 0
 	}
-	room := int((l.Foot.Y - y - panesLeast) / LaneHeight)
+	high := l.Foot.Y - y
+	room := int(max(high-panesLeast, high*lanesShare) / LaneHeight)
 	if l.Window.W < oneLane {
 		room = min(room, 1)
 	}

@@ -20,6 +20,11 @@ type Standing struct {
 	Says  string // when the pointer rests on it
 }
 
+// Row tells whether the places of the stand are a row, not a square of four.
+func (s *Standing) Row() bool { return isRow(s.Stand) }
+
+func isRow(s *book.Stand) bool { return s.Places > block }
+
 // Standing are the stands of a yard.
 func (r *Reading) Standing(yard book.YardID) []Standing { return r.standing(yard) }
 

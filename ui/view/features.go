@@ -71,6 +71,9 @@ func (g *ground) feature(f book.FeatureDrawn) {
 	case book.ColdHollow:
 		g.add(scene.Poly{Points: points, Hatch: scene.Hatch{Role: scene.WaterLine, Pitch: 8, Weight: 0.8}, Stroke: scene.Stroke{Role: scene.WaterLine, Width: 1, Dash: [2]float64{2, 3}}})
 	default:
+		for _, c := range along(points, nameAir) {
+			g.take(scene.Around(c, nameAir))
+		}
 		g.add(scene.Poly{Points: points, Open: true, Stroke: scene.Stroke{Role: scene.Contour, Width: 1.2, Dash: [2]float64{8, 4}}})
 	}
 }
@@ -116,6 +119,9 @@ func (g *ground) track(points []scene.Point, width float64) {
 		g.add(scene.Poly{Points: beside(way, side*width), Open: true, Stroke: scene.Stroke{Role: scene.Track, Width: 1.6, Dash: [2]float64{7, 4}}})
 	}
 }
+
+// nameAir is how wide a thin line is to names, dp.
+const nameAir = 4.0
 
 // keep keeps names off a line of the given width.
 func (g *ground) keep(points []scene.Point, width float64) {

@@ -21,8 +21,30 @@ func (p *sheet) lanes() {
 			p.lane(b, scene.Area{X: a.X, Y: a.Y + float64(i)*state.LaneHeight, W: a.W, H: state.LaneHeight})
 		}
 	})
+	p.hiddenLanes(a)
 	p.scrollBar(a, state.LaneHeight*float64(p.s.LaneOffset(p.l)), state.LaneHeight*float64(len(p.s.Present().Batches())))
 	p.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Rule)
+}
+
+// hiddenLanes says beside the names how many batches lie above and below, and
+// leads there.
+func (p *sheet) hiddenLanes(a scene.Area) {
+	if p.l.Narrow {
+		return
+	}
+	above, below := p.s.LanesHidden(p.l)
+	p.hiddenLane(above, at(p.l.Ribbon.X-12, a.Y+14), -4, "lanes up")
+	p.hiddenLane(below, at(p.l.Ribbon.X-12, a.Bottom()-12), 4, "lanes down")
+}
+
+// hiddenLane is one of them: a figure and a tip that is so high.
+func (p *sheet) hiddenLane(n int, c scene.Point, tip float64, command string) {
+	if n == 0 {
+		return
+	}
+	p.add(scene.Poly{Points: []scene.Point{c.Add(at(-5, -tip/2)), c.Add(at(5, -tip/2)), c.Add(at(0, tip))}, Fill: scene.Ink})
+	from := p.right(c.X-8, c.Y+4.5, "+"+thousands(n), ink(12).semi())
+	p.command(scene.Area{X: min(from, c.X+8-leastTarget) - 4, Y: c.Y - 12, W: max(c.X+12-from, leastTarget), H: 24}, command)
 }
 
 // lane is one batch: its name, its stream under the days of the ribbon, and
@@ -150,7 +172,7 @@ func (g *lane) fan() {
 		if s.low == s.high && len(up) == 0 {
 			continue
 		}
-		from, to := max(g.x(s.at), g.now), g.until(i)
+		from, to := g.x(s.at), g.until(i)
 		up = append(up, at(from, g.middle-s.high*g.k/2), at(to, g.middle-s.high*g.k/2))
 		low = append(low, at(from, g.middle+s.high*g.k/2), at(to, g.middle+s.high*g.k/2))
 	}
@@ -182,14 +204,17 @@ func (g *lane) least(s stage, from, to float64) {
 // says is a stage in one line.
 func (s stage) says() string {
 	n := thousands(int(math.Round(s.n)))
-	if s.low == s.high {
+	switch {
+	case s.counted:
 		return n + " " + s.word
+	case s.low == s.high:
+		return n + " expected: " + s.word
 	}
 	return fmt.Sprintf("%s expected, %.0f to %.0f in 10–90 %%: %s", n, s.low, s.high, s.word)
 }
 
-// piece draws one stage: solid up to now, hatched after it. It begins with a
-// short slope from the stage before.
+// piece draws one stage: solid up to now where it was counted, hatched after it
+// and where nobody counted. It begins with a short slope from the stage before.
 func (g *lane) piece(i int) {
 	s := g.stages[i]
 	from, to := g.x(s.at), g.until(i)
@@ -208,12 +233,16 @@ func (g *lane) piece(i int) {
 		}
 		return n * g.k / 2
 	}
-	if from < g.now {
-		g.part(s, []float64{from, min(slope, g.now), min(to, g.now)}, height, false)
+	known := from // up to where it is
+	if s.counted {
+		known = max(from, min(to, g.now))
 	}
-	if to > g.now {
-		g.part(s, []float64{max(from, g.now), max(slope, g.now), to}, height, true)
-		g.least(s, max(slope, g.now), to)
+	if from < known {
+		g.part(s, []float64{from, min(slope, known), known}, height, false)
+	}
+	if known < to {
+		g.part(s, []float64{known, max(slope, known), to}, height, true)
+		g.least(s, max(slope, known), to)
 	}
 }
 

@@ -168,7 +168,9 @@ func (g *ground) figureWord(word string) string {
 // conditionLegend names the conditions where no lids beside the map do.
 func (g *ground) conditionLegend(x, y, to float64) {
 	if !g.l.Main.Empty() {
-		g.legendWords(x, y, to, "lids larger than true")
+		if len(g.r.Standing(g.yard.Yard)) > 0 {
+			g.legendWords(x, y, to, "lids larger than true")
+		}
 		return
 	}
 	counts, need := g.r.Tally(g.yard.YardDescribed.Yard)

@@ -1,60 +1,89 @@
 package view
 
 import (
+	"slices"
+
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
+	"lidmark/ui/state"
 )
 
-// legend says what the letters mean, with counts of the nucs shown.
+// legend says what the letters of the nucs shown mean, with counts.
 func (p *sheet) legend(a scene.Area) {
 	counts, need := p.s.Reading().Tally(p.s.Filled())
+	items := p.legendItems(counts, need)
 	switch {
+	case len(items) == 0:
 	case a.H < 40:
 		p.lineLegend(a, counts, need)
-	case p.legendGap(a, counts, need) < -8: // more than a word would be cut
+	case legendGap(a, items) < -8: // more than a word would be cut
 		p.shortLegend(a, counts, need)
 	default:
-		p.fullLegend(a, counts, need)
+		fullLegend(a, items)
 	}
 }
 
-// fullLegend names every condition, and the signs, in four columns, as wide as
-// their words where that fits.
-func (p *sheet) fullLegend(a scene.Area, counts map[book.Condition]int, need int) {
+// legendEntry is one thing that a legend explains.
+type legendEntry struct {
+	width float64
+	draw  func(o scene.Point, to float64)
+}
+
+// legendItems are what a legend has to explain: what there is.
+func (p *sheet) legendItems(counts map[book.Condition]int, need int) (items []legendEntry) {
+	for _, c := range book.Conditions() {
+		if n := counts[c]; n > 0 {
+			items = append(items, legendEntry{p.legendWidth(c, n), func(o scene.Point, to float64) { p.legendItem(o, c, n, to) }})
+		}
+	}
+	if p.unseen() {
+		items = append(items, legendEntry{25 + p.width("not seen yet", ink2(13)), p.unseenLegend})
+	}
+	if need > 0 {
+		items = append(items, legendEntry{p.needWidth(need), func(o scene.Point, to float64) { p.needLegend(o, need, to+12) }})
+	}
+	return items
+}
+
+// unseen tells whether a lid is hatched.
+func (p *sheet) unseen() bool {
+	return slices.ContainsFunc(p.s.Reading().In(p.s.Filled()), func(n *state.Nuc) bool {
+		return n.Presumed.Condition != book.Empty && (!n.Presumed.Seen || p.reading.Ahead)
+	})
+}
+
+func (p *sheet) unseenLegend(o scene.Point, to float64) {
+	p.add(scene.Lid{At: o.Add(at(8, 0)), Size: 20, Condition: scene.Virgin, Entrance: 180, NoRim: true, Blank: true})
+	p.fit(o.X+25, o.Y+4.5, "not seen yet", ink2(13), to)
+}
+
+// fullLegend names every condition there is, and the signs, in four columns, as
+// wide as their words where that fits.
+func fullLegend(a scene.Area, items []legendEntry) {
 	columns := [5]float64{0, 0.28, 0.505, 0.755, 1}
-	widths := p.legendWidths(counts, need)
-	if gap := p.legendGap(a, counts, need); gap >= 6 {
+	widths := legendWidths(items)
+	if gap := legendGap(a, items); gap >= 6 {
 		for i, w := range widths {
 			columns[i+1] = columns[i] + (w+gap)/a.W
 		}
 	}
-	place := func(i int) (o scene.Point, to float64) {
-		return at(a.X+columns[i%4]*a.W, a.Y+float64(i/4)*20), a.X + columns[i%4+1]*a.W - 4
+	for i, item := range items {
+		item.draw(at(a.X+columns[i%4]*a.W, a.Y+float64(i/4)*20), a.X+columns[i%4+1]*a.W-4)
 	}
-	for i, c := range book.Conditions() {
-		o, to := place(i)
-		p.legendItem(o, c, counts[c], to)
-	}
-	o, to := place(10)
-	p.add(scene.Lid{At: o.Add(at(8, 0)), Size: 20, Condition: scene.Virgin, Entrance: 180, NoRim: true, Blank: true})
-	p.fit(o.X+25, o.Y+4.5, "not seen yet", ink2(13), to)
-	o, _ = place(11)
-	p.needLegend(o, need, a.Right()+8)
 }
 
 // legendWidths are how wide the words of the four columns are.
-func (p *sheet) legendWidths(counts map[book.Condition]int, need int) [4]float64 {
-	widths := [4]float64{2: 25 + p.width("not seen yet", ink2(13)), 3: p.needWidth(need)}
-	for i, c := range book.Conditions() {
-		widths[i%4] = max(widths[i%4], p.legendWidth(c, counts[c]))
+func legendWidths(items []legendEntry) (widths [4]float64) {
+	for i, item := range items {
+		widths[i%4] = max(widths[i%4], item.width)
 	}
 	return widths
 }
 
 // legendGap is how far apart the columns lie then; below 0 they have no room.
-func (p *sheet) legendGap(a scene.Area, counts map[book.Condition]int, need int) float64 {
-	w := p.legendWidths(counts, need)
-	return (a.W - w[0] - w[1] - w[2] - w[3]) / 3
+func legendGap(a scene.Area, items []legendEntry) float64 {
+	w := legendWidths(items)
+	return min(40, (a.W-w[0]-w[1]-w[2]-w[3])/3)
 }
 
 // legendWidth is how wide a condition is in the legend, needWidth the sign
@@ -110,15 +139,20 @@ func (p *sheet) shortLegend(a scene.Area, counts map[book.Condition]int, need in
 		}
 		p.legendItem(place(i), c, counts[c], to)
 	}
-	p.needLegend(place(len(there)), need, a.Right()+8)
+	if need > 0 {
+		p.needLegend(place(len(there)), need, a.Right()+8)
+	}
 }
 
 // lineLegend names in one line what there is, from what needs the keeper on, as
 // much as fits.
 func (p *sheet) lineLegend(a scene.Area, counts map[book.Condition]int, need int) {
 	const gap = 14.0
-	p.needLegend(at(a.X, a.Y), need, a.Right())
-	x := a.X + p.needWidth(need) + gap
+	x := a.X
+	if need > 0 {
+		p.needLegend(at(x, a.Y), need, a.Right())
+		x += p.needWidth(need) + gap
+	}
 	for _, c := range book.Conditions() {
 		if counts[c] > 0 && c != book.Empty && x+p.legendWidth(c, counts[c]) <= a.Right() {
 			x = p.legendItem(at(x, a.Y), c, counts[c], a.Right()) + gap

@@ -4,8 +4,11 @@ import (
 	"math"
 	"slices"
 	"testing"
+	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/founding"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -220,4 +223,47 @@ func nearestOf(box scene.Area, areas []scene.Area) float64 {
 		near = min(near, math.Hypot(dx, dy))
 	}
 	return near
+}
+
+// TestARowOfManyPlacesIsInSight: rows of forty fit into the map as it opens, each
+// with its letter.
+func TestARowOfManyPlacesIsInSight(t *testing.T) {
+	pen := &booktest.Pen{Zone: zone, Writer: "rows"}
+	pen.At("2027-05-01 10:00")
+	yard := booktest.Yard("home")
+	pen.Write(book.YardDescribed{Yard: yard, Name: "Home", Zone: "Europe/Berlin"})
+	facts, err := founding.Row{Names: "A1-A40, B1-B40, C1-C12", PerBox: 1}.Facts(&book.IDs{}, yard, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	pen.Write(facts...)
+	b := &state.Book{Season: book.NewSeason(time.LoadLocation, pen.Entries)}
+	s := state.State{Book: b, Now: today.At(7, 10, zone), Room: state.Yard}
+	for _, pane := range []state.Pane{state.Split, state.Map} {
+		for i := range sizes[2:] {
+			s := sized(s, i+2)
+			s.Pane, s.Part = pane, state.SidePart
+			frame, nucs, letters := s.Layout().MapFrame(), map[scene.Ref]bool{}, 0
+			for _, p := range walk(t, window(s), s.Size()) {
+				a, tag := scene.Area{}, scene.Tag{}
+				switch m := p.mark.(type) {
+				case scene.Rect:
+					a, tag = m.Area, m.Tag
+				case scene.Lid:
+					a, tag = scene.Around(m.At, m.Size), m.Tag
+				case scene.Text:
+					letters += map[bool]int{true: 1}[p.clip == frame && slices.Contains([]string{"A", "B", "C"}, m.Text)]
+				}
+				if p.clip != frame || tag.Ref.Kind != book.KindNuc.String() {
+					continue
+				}
+				if nucs[tag.Ref] = true; a.X < frame.X || a.Y < frame.Y || a.Right() > frame.Right() || a.Bottom() > frame.Bottom() {
+					t.Fatalf("at %v a place at %v leaves the map %v", sizes[i+2], a, frame)
+				}
+			}
+			if len(nucs) != 92 || letters != 3 {
+				t.Errorf("at %v, pane %d: %d of 92 places and %d of 3 letters are on the map", sizes[i+2], pane, len(nucs), letters)
+			}
+		}
+	}
 }

@@ -46,10 +46,10 @@ func (g *ground) standNames(spots []spot) {
 	}
 	for i := range spots {
 		s := &spots[i]
-		if s.Places <= 1 || s.lid < mapLidLeast || !g.frame.Contains(s.at) {
+		if s.Places <= 1 || s.lid < mapLidLeast && !s.Row() || !g.frame.Contains(s.at) {
 			continue
 		}
-		places := nearest(&homes, s, g.width(s.Letter, letter), letter.size, around(s.at, s.lid+s.gap()/2+4, g.width(s.Letter, letter)))
+		places := nearest(&homes, s, g.width(s.Letter, letter), letter.size, s.names(g.width(s.Letter, letter)))
 		if box, ok := g.name(s.Letter, letter, places); ok {
 			g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
 		}
@@ -62,16 +62,30 @@ func (g *ground) standNames(spots []spot) {
 	}
 }
 
+// names are places for the letter of a stand: of a row at its ends first.
+func (s *spot) names(width float64) []scene.Point {
+	places := around(s.at, s.lid+s.gap()/2+4, width)
+	if !s.Row() {
+		return places
+	}
+	w, _ := s.half()
+	end := turned(at(w+6+width/2, 0), s.Turn)
+	return append([]scene.Point{s.at.Sub(end).Add(at(0, 5)), s.at.Add(end).Add(at(0, 5))}, places...)
+}
+
 // home is the area of a stand that its name must be nearest to.
 func (s *spot) home() scene.Area {
-	if s.Places <= 1 {
+	switch {
+	case s.Places <= 1:
 		return scene.Around(s.at, s.lid)
+	case s.Row():
+		w, h := s.half()
+		a, b := turned(at(w, h), s.Turn), turned(at(w, -h), s.Turn)
+		wide, high := max(math.Abs(a.X), math.Abs(b.X)), max(math.Abs(a.Y), math.Abs(b.Y))
+		return scene.Area{X: s.at.X - wide, Y: s.at.Y - high, W: 2 * wide, H: 2 * high}
+	default:
+		return scene.Around(s.at, 2*s.reach()/math.Sqrt2)
 	}
-	r := 2 * s.reach() / math.Sqrt2
-	if s.Places > 4 {
-		r = 2 * s.reach()
-	}
-	return scene.Around(s.at, r)
 }
 
 // nearest are those of the places for a name that are nearer to its own stand than

@@ -21,9 +21,14 @@ func (p *sheet) folder(x, y float64, sec *state.Section) float64 {
 // sectionWord writes the word of a section no further than to, so that a click
 // selects its nucs, and gives where it ends.
 func (p *sheet) sectionWord(x, y float64, sec *state.Section, to float64) float64 {
+	return p.sectionLine(x, y, sentence(sec.Word), sec, to)
+}
+
+// sectionLine is sectionWord with the word, or a part of it, as given.
+func (p *sheet) sectionLine(x, y float64, line string, sec *state.Section, to float64) float64 {
 	ref := scene.Ref{Kind: state.HeadRef, ID: sec.Key}
 	word := sentence(sec.Word)
-	end := p.fit(x, y, word, ink(14).semi(), to)
+	end := p.fit(x, y, line, ink(14).semi(), to)
 	if p.hovers(ref) {
 		p.rule(x, y+4, end, y+4, scene.Ink2)
 	}

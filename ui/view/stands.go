@@ -41,7 +41,7 @@ func (g *ground) stands() []spot {
 	nucs := 0
 	for i := range all {
 		s := spot{Standing: &all[i], at: g.camera.Screen(all[i].On)}
-		s.lid = lidSize(s.Standing, g.camera.Length(s.Apart), most)
+		s.lid = lidSize(s.Standing, g.camera.Length(s.Apart), g.camera.Length(state.PlaceApart), most)
 		if scene.Around(s.at, 2*s.reach()+mapLidMost).Overlaps(g.frame) {
 			spots, nucs = append(spots, s), nucs+len(s.Nucs)
 		}
@@ -141,19 +141,24 @@ func (g *ground) cell(n *state.Nuc, a scene.Area, tag scene.Tag, faded bool) sce
 
 // mostLid is the largest a lid gets at this zoom.
 func (g *ground) mostLid() float64 {
-	zoom := g.camera.Scale / scene.Fit(g.r.Ground(g.yard.Yard), g.frame).Scale
+	zoom := g.camera.Scale / scene.Fit(g.r.Sight(g.yard.Yard), g.frame).Scale
 	return min(max(mapLid*math.Sqrt(zoom), mapLidFull), mapLidMost)
 }
 
-// lidSize is how large the lids of a stand are whose neighbour is so far, dp:
-// the largest that do not reach it.
-func lidSize(s *state.Standing, apart, most float64) float64 {
+// lidSize is how large the lids of a stand are whose neighbour is so far, and the
+// places of a row so far apart, dp: the largest that do not reach it.
+func lidSize(s *state.Standing, apart, place, most float64) float64 {
 	wide := 1.0
-	if s.Places > 1 {
+	switch {
+	case s.Row():
+		wide = rowWide
+	case s.Places > 1:
 		wide = standWide
 	}
 	lid := apart * 0.97 / wide
 	switch {
+	case s.Row():
+		lid = min(lid, place/(1+lidGapLeast))
 	case lid > mapLidNearly:
 		lid = max(lid, mapLidFull)
 	case lid < mapLidRead && s.Places <= 1:
@@ -166,16 +171,23 @@ func lidSize(s *state.Standing, apart, most float64) float64 {
 // gap between them, the plate's edge and room for a letter.
 const standWide = 3.05
 
-// lidGap is how far apart lids on a stand lie, dp: their frames have room.
-const lidGap = 5.0
+// rowWide is how far rows lie apart at least, in lids: one, and the plate's edges.
+const rowWide = 1.4
+
+// lidGap is how far apart lids on a stand lie, dp: their frames have room; and
+// where they are small, in lids.
+const (
+	lidGap      = 5.0
+	lidGapLeast = 0.2
+)
 
 // gap is how far apart the lids of a stand lie: less where they are small.
-func (s *spot) gap() float64 { return min(lidGap, s.lid/5) }
+func (s *spot) gap() float64 { return min(lidGap, s.lid*lidGapLeast) }
 
 // half is half of how wide and high the plate of a stand is before it is turned.
 func (s *spot) half() (w, h float64) {
 	h = s.lid + s.gap()/2 + 3
-	if s.Places > 4 {
+	if s.Row() {
 		return (s.lid+s.gap())*float64(s.Places)/2 + 3, s.lid/2 + 3
 	}
 	return h, h
@@ -195,7 +207,7 @@ func (g *ground) plate(s *spot) {
 	w, h := s.half()
 	box := scene.Area{X: s.at.X - w, Y: s.at.Y - h, W: 2 * w, H: 2 * h}
 	tag := scene.Tag{Ref: s.Ref, Reason: s.Says}
-	if s.lid >= mapLidLeast {
+	if s.lid >= mapLidLeast || s.Row() {
 		g.take(box)
 	}
 	edge := stroke(scene.Rule, 1)
@@ -235,7 +247,7 @@ func offset(n *state.Nuc, s *spot) scene.Point {
 	switch {
 	case s.Places <= 1 || n.Place < 1:
 		return scene.Point{}
-	case s.Places <= 4:
+	case !s.Row():
 		k := (s.lid + s.gap()) / 2
 		return [4]scene.Point{at(-k, -k), at(k, -k), at(-k, k), at(k, k)}[(n.Place-1)%4]
 	default:

@@ -110,7 +110,7 @@ func (d *stepDraw) pictureBoxes(a scene.Area) {
 	l.Map = scene.Area{X: a.X - state.MapSide, Y: y - 4 - state.MapHead, W: a.W + 2*state.MapSide, H: a.Bottom() - y + state.MapHead + 24}
 	d.inert(s, l, func(q *sheet) {
 		g := ground{sheet: q, frame: l.MapFrame(), yard: r.View.HomeYard(), r: r}
-		g.camera = scene.Fit(r.Ground(g.yard.YardDescribed.Yard), g.frame)
+		g.camera = scene.Fit(r.Sight(g.yard.YardDescribed.Yard), g.frame)
 		if float64(mostPlaces(r))*mapLid*1.2 > g.frame.W {
 			g.camera = g.camera.Zoom(g.frame.Centre(), 0.45) // smaller lids
 		}

@@ -21,6 +21,7 @@ type stage struct {
 	label     string     // "34 grafted"; none where it goes without saying
 	word      string     // what they are then
 	low, high float64    // nine in ten times more than low and less than high, where it is only expected
+	counted   bool       // somebody counted them, or the book proves how many there are
 }
 
 // stream is a batch as a lane draws it.
@@ -70,7 +71,8 @@ func (f *flow) last() float64 {
 // counted adds what somebody counted.
 func (f *flow) counted(at time.Time, n int, c stageLook) {
 	v := float64(n)
-	f.s.stages = append(f.s.stages, stage{at: at, n: v, fill: c.fill, line: c.line, label: c.label(v), word: c.is, low: v, high: v})
+	f.spread = 0
+	f.s.stages = append(f.s.stages, stage{at: at, n: v, fill: c.fill, line: c.line, label: c.label(v), word: c.is, low: v, high: v, counted: true})
 }
 
 // expected adds what is left of the stage before by a rate of the keeper's.

@@ -26,8 +26,8 @@ type column struct {
 
 var columns = []column{
 	{head: "nuc", by: state.ByName, cell: (*tableDraw).nuc},
-	{head: "holds", by: state.ByHolds, width: 138, wide: 150, cell: (*tableDraw).holds},
-	{head: "place", by: state.ByPlace, width: 50, wide: 56, least: tableFull, cell: (*tableDraw).place},
+	{head: "holds", by: state.ByHolds, width: 132, wide: 150, cell: (*tableDraw).holds},
+	{head: "place", by: state.ByPlace, width: 56, wide: 56, least: tableFull, cell: (*tableDraw).place},
 	{head: "batch", by: state.ByBatchNumber, width: 84, wide: 92, least: 640, cell: (*tableDraw).batch},
 	{head: "age, d", by: state.ByAge, width: 54, wide: 58, right: true, least: 720, cell: (*tableDraw).age},
 	{head: "last seen", by: state.BySeen, least: 860, cell: (*tableDraw).seen},

@@ -35,15 +35,43 @@ func (p *sheet) wallPart(w state.LidWall, part *state.WallPart, a scene.Area) {
 	if part.Folded {
 		to = a.X + a.W/2
 	}
-	end := p.sectionWord(x, top+23, &part.Section, to)
 	count := sectionCount(&part.Section)
 	if part.Folded {
+		end := p.sectionWord(x, top+23, &part.Section, to)
 		p.text(end+12, top+23, count, ink2(13))
 	} else {
-		p.fit(x, top+41, count, ink2(13), to)
-		p.wallLids(w, part.Nucs, at(a.X+state.WallNames, top+18), a)
+		y := p.wallName(part, x, top+23, to, a)
+		p.fit(x, y+18, count, ink2(13), to)
+		p.wallLids(w, part.Nucs, at(a.X+state.WallNames-10+w.Lid/2, top+8+w.Lid/2), a)
 	}
 	p.wallCount(part, x, top, a)
+}
+
+// wallName writes the name of a section before its lids, over two lines where it is
+// long and nothing else needs the second, and gives the baseline of the last.
+func (p *sheet) wallName(part *state.WallPart, x, y, to float64, a scene.Area) float64 {
+	first, rest := p.broken(sentence(part.Word), ink(14).semi(), to-x)
+	if rest == "" || state.WallCounts(a.W) == 0 {
+		p.sectionWord(x, y, &part.Section, to)
+		return y
+	}
+	p.sectionLine(x, y, first, &part.Section, to)
+	p.sectionLine(x, y+16, rest, &part.Section, to)
+	return y + 14
+}
+
+// broken parts a text at a space so that the first part is no wider than room; rest
+// is empty where all of it fits, or nothing of it.
+func (p *sheet) broken(text string, f font, room float64) (first, rest string) {
+	if p.width(text, f) <= room {
+		return text, ""
+	}
+	for i, r := range text {
+		if r == ' ' && p.width(text[:i], f) <= room {
+			first, rest = text[:i], text[i+1:]
+		}
+	}
+	return first, rest
 }
 
 // wallCount writes how many nucs of a section need the keeper: at the right, or,
