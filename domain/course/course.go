@@ -15,6 +15,7 @@ import (
 type Course struct {
 	view   *book.View
 	lives  *lives
+	beside *Course // whose weather holds here too, or nil
 	mu     sync.Mutex
 	clocks map[book.BatchID]timed
 	cells  map[cellsKey]*cells
@@ -49,6 +50,14 @@ func Again(v *book.View, was *Course) *Course {
 // alone: for a day ahead what is to be expected if nothing is done, for a day
 // past what was recorded by then.
 func ByCalendar(v *book.View, n *book.Nuc) Presumption { return New(v).Of(n) }
+
+// Beside is the course of a view of a few nucs beside another's of the whole
+// book: the weather of that one's yards holds, whatever the view knows of it.
+func Beside(v *book.View, whole *Course) *Course {
+	c := Again(v, whole)
+	c.beside = whole
+	return c
+}
 
 // View is the view the course answers for.
 func (c *Course) View() *book.View { return c.view }
@@ -91,6 +100,9 @@ func (c *Course) Model() *Model { return c.lives.model }
 func (c *Course) Weather(id book.YardID) *weather.Yard { return c.yardDays(id).weather }
 
 func (c *Course) yardDays(id book.YardID) *yardDays {
+	if c.beside != nil {
+		return c.beside.yardDays(id)
+	}
 	c.mu.Lock()
 	defer c.mu.Unlock()
 	y := c.yards[id]

@@ -34,7 +34,7 @@ func (s State) walkRead() State {
 		on = (w.Day + 1).Start(w.Before.View.Zone()).Add(-time.Second)
 	}
 	w.view = w.season.At(on)
-	w.course = course.New(w.view)
+	w.course = course.Again(w.view, w.Before.Course)
 	w.Closing = rules.Close(w.view, w.Day)
 	w.Twins = rules.TwinsOn(w.view, w.Day)
 	w.Rows = w.rows(s.Pen, s.Now)

@@ -32,7 +32,7 @@ func (s State) trial(id book.NucID, t TypedLine) *Nuc {
 	}
 	view := book.NewSeason(w.zones, entries).At(on)
 	n := view.Nuc(id)
-	return &Nuc{Nuc: n, Presumed: course.New(view).Of(n), reading: w.Before}
+	return &Nuc{Nuc: n, Presumed: course.Beside(view, w.course).Of(n), reading: w.Before}
 }
 
 // zones finds the time zones of the book's yards by name.
