@@ -2,6 +2,7 @@ package state
 
 import (
 	"fmt"
+	"slices"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -78,9 +79,38 @@ func noTrail(s State) string {
 	return ""
 }
 
+// moreShown is the window with the list of all records open and the keys on the first
+// of them, or shut again.
 func (s State) moreShown() State {
 	s.More, s.Focus = !s.More, scene.Ref{}
+	if all := s.inMore(); s.More && len(all) > 0 {
+		s.Focus = all[0]
+	}
 	return s.scrolled(CardPlace, -s.Scroll[CardPlace])
+}
+
+// inMore are the records of the list of all in its order: those that can be written,
+// then the others.
+func (s State) inMore() (all []scene.Ref) {
+	var cannot []scene.Ref
+	for _, rec := range s.Offered() {
+		if rec.command().Reason(s) != "" {
+			cannot = append(cannot, CommandOf(rec.Name))
+			continue
+		}
+		all = append(all, CommandOf(rec.Name))
+	}
+	return append(all, cannot...)
+}
+
+// besideMore is the window with the keys on the record before or behind.
+func (s State) besideMore(by int) State {
+	all := s.inMore()
+	at := slices.Index(all, s.Focus)
+	if to := at + by; at >= 0 && to >= 0 && to < len(all) {
+		s.Focus = all[to]
+	}
+	return s
 }
 
 func noMore(s State) string {

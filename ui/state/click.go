@@ -76,6 +76,7 @@ var clicks = map[string]func(State, scene.Ref, Mods) (State, []Effect){
 	ColumnRef:  func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.columnClicked(r), nil },
 	LinkRef:    func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.followed(r), nil },
 	StrikeRef:  func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.struckLine(r.ID) },
+	WayRef:     wayClicked,
 	FilterRef:  findClicked,
 	HeadRef:    State.headClicked,
 	FoldRef:    State.foldClicked,

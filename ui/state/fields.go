@@ -71,7 +71,7 @@ func (s State) InField() string {
 }
 
 // focusable are the kinds of what Tab stops at.
-var focusable = []string{FieldRef, ChoiceRef, CommandRef, SortRef, TaskRef, YardRef, GroupRef, CopyRef, LicenceRef, WriterRef, PaneRef, LinkRef, StrikeRef, RecentRef, StepRef, ColumnRef}
+var focusable = []string{FieldRef, ChoiceRef, CommandRef, SortRef, TaskRef, YardRef, GroupRef, CopyRef, LicenceRef, WriterRef, PaneRef, LinkRef, StrikeRef, RecentRef, StepRef, ColumnRef, WayRef}
 
 // Stops are what Tab and the arrows of a choice go through in a scene, as it is
 // read.
@@ -92,16 +92,19 @@ func (s State) tabbed(stops []scene.Ref, by int) State {
 		at = 0
 	}
 	next := stops[(at+by+len(stops))%len(stops)]
-	if next.Kind == FieldRef {
+	switch next.Kind {
+	case FieldRef:
 		s = s.WithField(next.ID, s.Field(next.ID).marked())
+	case WayRef:
+		return s.wayTaken(s.Way)
 	}
 	return s.focused(next)
 }
 
-// sameStop tells whether Tab stops once at two refs: answers of one choice are
-// gone through with the arrows.
+// sameStop tells whether Tab stops once at two refs: answers of one choice, and the
+// ways out of a late day, are gone through with the arrows.
 func sameStop(a, b scene.Ref) bool {
-	return a == b || a.Kind == ChoiceRef && b.Kind == ChoiceRef && a.ID == b.ID
+	return a == b || a.Kind == b.Kind && (a.Kind == WayRef || a.Kind == ChoiceRef && a.ID == b.ID)
 }
 
 // wroteField puts characters into the field that takes the keys.

@@ -2,6 +2,7 @@ package state
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"lidmark/domain/book"
@@ -83,6 +84,22 @@ func (r *Reading) words(n *Nuc) string {
 // Shown are the nucs of the room's yard that the filter shows, in walking
 // order.
 func (s State) Shown() []*Nuc { return s.Reading().filtered(shownKey{s.Filled(), s.Filter}) }
+
+// found is the window with its filter typed, the keys on the first nuc found; a
+// selection of several stays.
+func (s State) found() State {
+	s.Typing = false
+	shown := s.walk()
+	switch i := slices.IndexFunc(shown, FilterBy(s.Filter).Shows); {
+	case i < 0 || s.Filter == "":
+		return s
+	case s.Selection.Len() > 1:
+		s.Ring = shown[i].Nuc.Nuc.Subject()
+		return s.revealed()
+	default:
+		return s.taken(shown[i], false)
+	}
+}
 
 // Hidden is how many of the selected nucs the filter or the yard shown hides.
 func (s State) Hidden() (n int) {

@@ -11,6 +11,7 @@ import (
 type InBook struct {
 	Fill   Fill                   // what fills the room in the place of its panes
 	FillOf book.Subject           // what that is about
+	Way    int                    // the way out of a late day that is chosen, from 0, the best
 	Yards  [roomCount]book.YardID // the yard shown in a room; zero: all
 	Filter string                 // words typed into the filter
 	Typing bool                   // the filter takes the keys

@@ -90,7 +90,7 @@ func (s State) keyFilter(m Keyed) State {
 	case "Tab":
 		return s.filterCompleted()
 	case "Enter":
-		s.Typing = false
+		return s.found()
 	}
 	return s // a character comes as Wrote
 }
@@ -109,7 +109,9 @@ func (s State) keyFocus(m Keyed) (next State, effects []Effect, took bool) {
 	case s.Focus.Kind == ChoiceRef && arrows[m.Key] != 0 && plain:
 		next, effects = s.besideChoice(m.Stops, arrows[m.Key])
 		return next, effects, true
-	case s.Focus.Kind == FieldRef && m.Mods == 0 && (m.Key == "Up" || m.Key == "Down"):
+	case s.More && s.Focus.Kind == CommandRef && arrows[m.Key] != 0 && plain:
+		return s.besideMore(arrows[m.Key]), nil, true
+	case s.Focus.Kind == FieldRef && m.Mods&^Alt == 0 && (m.Key == "Up" || m.Key == "Down"):
 		next, took = s.suggests(arrows[m.Key])
 		return next, nil, took
 	case s.Focus.Kind == FieldRef && m.Mods == Ctrl && m.Key == "V":
@@ -206,6 +208,9 @@ func (s State) wrote(r rune) (State, []Effect) {
 // enterFocus does what Enter means where the keys go: in a field it goes on.
 func (s State) enterFocus() (State, []Effect) {
 	name := s.Focus.ID
+	if s.Focus.Kind == WayRef {
+		return run(s, s.LateWork().Command)
+	}
 	if s.Focus.Kind != FieldRef && s.Focus.Kind != ChoiceRef {
 		return s.clicked(s.Focus, 0)
 	}

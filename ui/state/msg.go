@@ -58,11 +58,12 @@ type (
 	}
 	// Keyed presses a key by its name, as in a [Command]: ",", "Home", "F".
 	// Stops are what the scene shows that can take the keys, in reading order;
-	// Tab and the arrows need them.
+	// Tab and the arrows need them; and CardMost as in [Wheeled] for a page down.
 	Keyed struct {
-		Key   string
-		Mods  Mods
-		Stops []scene.Ref
+		Key      string
+		Mods     Mods
+		Stops    []scene.Ref
+		CardMost float64
 	}
 	// Wrote types a character: into the field that takes the keys, or the filter.
 	Wrote struct{ Rune rune }

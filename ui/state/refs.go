@@ -16,6 +16,7 @@ const (
 	LicenceRef = "licence" // a licence; ID is its place among them, from 1
 	WriterRef  = "writer"  // a person of the menu of writers; ID is the name
 	TaskRef    = "task"    // a line of the route; ID is its number from 0
+	WayRef     = "way"     // a way out of a late day; ID is its number from 0
 	PaneRef    = "pane"    // the empty ground of a pane; ID is one of the grounds
 )
 

@@ -1,8 +1,11 @@
 package state
 
-// keyRoom gives a key to the room My numbers or Book, which have no nucs to go
-// through, and tells whether that took it.
+// keyRoom gives a key to the room My numbers or Book, or to what fills a room, which
+// have no nucs to go through, and tells whether that took it.
 func (s State) keyRoom(m Keyed) (State, bool) {
+	if s.Book != nil && s.Form == nil && m.Mods == 0 && (s.Fill == LateFill || s.Fill == BatchFill) {
+		return s.keyFill(m)
+	}
 	if s.Book == nil || s.Fill != NoFill || m.Mods != 0 {
 		return s, false
 	}

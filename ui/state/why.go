@@ -96,7 +96,7 @@ func noMain(s State) string {
 	switch {
 	case s.Book == nil:
 		return "no book is open; open one with Ctrl+O"
-	case s.cardHidden():
+	case s.filledWithWork(), s.cardHidden():
 		return ""
 	case s.Form != nil || s.Fill != NoFill || s.Main() == "":
 		return "there is nothing to do with it now"
@@ -110,6 +110,10 @@ func (s State) cardHidden() bool { return s.Layout().Over && !s.Sheet }
 // mainDone is the window with the card's main action begun: its form, or what it
 // would write read back. Where the card has no room it is laid over the pane first.
 func (s State) mainDone() State {
+	if s.filledWithWork() {
+		s.then = s.fillWork().Command
+		return s
+	}
 	if s.cardHidden() {
 		s.Sheet = true
 		return s

@@ -5,6 +5,7 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 
 	"lidmark/ui/state"
+	"lidmark/ui/view"
 )
 
 // FocusGained does nothing: the state says what has the focus.
@@ -38,6 +39,8 @@ func (s *stage) key(name string, mods state.Mods) {
 	switch name {
 	case "Tab", "Left", "Right", "Up", "Down":
 		m.Stops = state.Stops(s.scene)
+	case "PageDown":
+		m.CardMost = view.CardMost(s.now(), s.painter)
 	}
 	s.send(m)
 }

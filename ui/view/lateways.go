@@ -1,0 +1,138 @@
+package view
+
+import (
+	"fmt"
+
+	"lidmark/domain/bee"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// ways draws the ways out, the best first.
+func (d lateDraw) ways(a scene.Area) {
+	d.rule(a.X, a.Y, a.Right(), a.Y, scene.Rule)
+	g := d.wayPlaces(a)
+	y := a.Y + 26
+	from := d.right(g.kept, y, fmt.Sprintf("kept of %d", d.Cells), ink2(13))
+	title := "Ways out, the best first"
+	if g.x+d.width(title, ink(14).semi()) > from-8 {
+		title = "Ways out"
+	}
+	d.text(g.x, y, title, ink(14).semi())
+	taken := "accepted by nucs in the end"
+	if g.bar.X+d.width(taken, ink2(13)) > g.work-70 {
+		taken = "accepted"
+	}
+	d.fit(g.bar.X, y, taken, ink2(13), g.work-70)
+	d.right(g.work, y, "min now", ink2(13))
+	if g.costs > 0 {
+		d.text(g.costs, y, "what it costs", ink2(13))
+	}
+	y += 10
+	for i, w := range d.Ways {
+		d.way(i, w, scene.Area{X: a.X, Y: y, W: a.W, H: state.LateRow}, g)
+		y += state.LateRow
+	}
+}
+
+// wayPlaces are where the columns of the ways out lie.
+type wayPlaces struct {
+	x, kept, work float64
+	bar           scene.Area
+	costs, to     float64 // costs: 0 where it has no room
+}
+
+func (d lateDraw) wayPlaces(a scene.Area) wayPlaces {
+	const costs, least = 200.0, 1000.0
+	g := wayPlaces{x: a.X + state.Edge, to: a.Right() - state.Edge}
+	g.work = g.to
+	if a.W >= least {
+		g.costs = g.to - costs
+		g.work = g.costs - 24
+	}
+	g.kept = g.x + max(min(290, (g.work-a.X)*0.55), min(430, (g.work-a.X)*0.42))
+	g.bar = scene.Area{X: g.kept + 44, W: max(50, g.work-g.kept-200)}
+	return g
+}
+
+// way draws one way out in a row.
+func (d lateDraw) way(i int, w bee.WayOut, row scene.Area, g wayPlaces) {
+	middle := row.Y + row.H/2
+	tone, f := scene.Bar, ink(14).medium()
+	switch {
+	case i == 0:
+		tone = scene.Good
+	case w.Way == bee.Wait:
+		tone = scene.Act
+	}
+	box := scene.Rect{Area: scene.Area{X: row.X + 8, Y: row.Y + 1, W: row.W - 16, H: row.H - 2}, Radius: 5, Tag: scene.Tag{Ref: state.WayOf(i)}}
+	if i == d.WayTaken(d.s) {
+		box.Fill, box.Stroke, f = scene.PenTint, stroke(scene.Pen, 1.5), ink(14).semi()
+	} else {
+		d.rule(g.x, row.Bottom(), g.to, row.Bottom(), scene.Hair)
+		if d.hovers(box.Ref) {
+			box.Stroke = stroke(scene.Ink2, 1.5)
+		}
+	}
+	d.add(box)
+	d.text(g.x, middle+5, letter(i), ink(15).bold())
+	from := d.right(g.kept, middle+5, d.Kept[i].String(), ink(15).semi())
+	d.fit(g.x+24, middle-1, sentence(w.Way.String()), f, from-10)
+	d.fit(g.x+24, middle+15, wayNote(w, d.Kept[i]), ink2(13), from-10)
+	d.takenBar(d.Taken[i], g.bar, middle, tone)
+	d.right(g.work, middle+5, fmt.Sprintf("%.0f", w.Work.Minutes()), ink(14))
+	if g.costs > 0 {
+		d.fit(g.costs, middle+5, d.cost(i, w), ink2(13), g.to)
+	}
+}
+
+// takenBar draws from how many to how many are accepted: a bar on a hairline that
+// leads to it.
+func (d lateDraw) takenBar(n state.Span, bar scene.Area, middle float64, tone scene.Role) {
+	const least = 10.0
+	k := bar.W / float64(max(d.Cells, 1))
+	low, high := bar.X+k*n.Low, bar.X+k*n.High
+	if high-low < least {
+		low = max(bar.X, (low+high-least)/2)
+		high = low + least
+	}
+	d.rule(bar.X, middle, low, middle, scene.Hair)
+	d.add(scene.Rect{Area: scene.Area{X: low, Y: middle - 6, W: high - low, H: 12}, Radius: 2, Fill: tone})
+	d.text(high+10, middle+5, n.String(), ink(14).semi())
+}
+
+// cost says what a way out costs besides its minutes.
+func (d lateDraw) cost(i int, w bee.WayOut) string {
+	n := float64(d.Cells)
+	switch w.Way {
+	case bee.Wait:
+		return state.Span{Low: n - d.Kept[i].High, High: n - d.Kept[i].Low}.String() + " cells"
+	case bee.Cool:
+		return "rests on a single study"
+	case bee.Place:
+		return fmt.Sprintf("the risk of the %d left", w.Left)
+	case bee.Cage:
+		return "virgins are accepted less"
+	default:
+		return plural(w.Caged, "cage", "cages") + ", each for one cell"
+	}
+}
+
+// letter names a way out, A for the best.
+func letter(i int) string { return string(rune('A' + i)) }
+
+// wayNote says how the cells are parted.
+func wayNote(w bee.WayOut, kept state.Span) string {
+	switch {
+	case w.LastResort:
+		return "last resort, rests on a single study"
+	case w.Placed > 0 && w.Caged > 0:
+		return fmt.Sprintf("%d placed, %d caged", w.Placed, w.Caged)
+	case w.Placed > 0:
+		return fmt.Sprintf("%d placed, %d left together", w.Placed, w.Left)
+	case w.Caged > 0:
+		return fmt.Sprintf("%d caged: accepted less than cells", w.Caged)
+	}
+	n := float64(w.Left)
+	return state.Span{Low: n - kept.High, High: n - kept.Low}.String() + " destroyed until then"
+}
