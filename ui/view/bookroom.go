@@ -53,7 +53,7 @@ func (p *sheet) drawnPage(page scene.Area, offset float64) (c *cardDraw, all flo
 	c = &cardDraw{sheet: &alone, r: p.s.Present(), x: page.X + margin, w: min(page.W-2*margin, 640), y: page.Y + 34 - offset}
 	switch p.s.BookPage {
 	case state.LidPage:
-		high := max(page.H, alone.lettersHigh(page.W)+220)
+		high := max(page.H, alone.howToHigh(page.W))
 		alone.howToRead(scene.Area{X: page.X, Y: page.Y - offset, W: page.W, H: high})
 		return c, high
 	case state.LicencePage:

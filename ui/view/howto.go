@@ -1,10 +1,10 @@
 package view
 
 import (
+	"slices"
 	"strconv"
 
 	"lidmark/ui/scene"
-	"lidmark/ui/state"
 )
 
 // Least sizes of the pane in which the parts of the lid are named about it, dp.
@@ -17,10 +17,11 @@ const (
 // seen and not seen yet.
 func (p *sheet) howToRead(a scene.Area) {
 	if a.W < howToWide || a.H < howToHigh {
-		p.compact(scene.Area{X: a.X + state.Edge, Y: a.Y, W: a.W - 2*state.Edge, H: a.H})
+		edge := lidEdge(a.W)
+		p.compact(scene.Area{X: a.X + edge, Y: a.Y, W: a.W - 2*edge, H: a.H})
 		return
 	}
-	x := a.X + min(56, a.W*0.06)
+	x := a.X + lidEdge(a.W)
 	p.text(x, a.Y+58, "How to read a lid", ink(20).semi())
 	large := min(216, a.H*0.3, a.W*0.3)
 	c := at(a.X+a.W/2-6, a.Y+90+large*0.62)
@@ -28,6 +29,12 @@ func (p *sheet) howToRead(a scene.Area) {
 	p.notes(c, large, scene.Area{X: x, Y: a.Y, W: a.Right() - x - 20, H: a.H})
 	p.letters(scene.Area{X: x, Y: c.Y + large*0.62 + 54, W: a.Right() - x - 24, H: a.Bottom()})
 }
+
+// lidEdge is the air beside what explains the lid in a pane so wide.
+func lidEdge(w float64) float64 { return min(30, w*0.05) }
+
+// howToHigh is how high a small pane so wide must be to explain all of the lid.
+func (p *sheet) howToHigh(w float64) float64 { return p.compactHigh(w - 2*lidEdge(w)) }
 
 // largeLid is the lid on which the parts are shown.
 func largeLid(c scene.Point, size float64) scene.Lid {
@@ -53,26 +60,60 @@ var lidNotes = []note{
 	{at(-0.42, 0.40), 0.4, "your paint strokes", "two: watch", true},
 }
 
-// compact explains the lid in a small pane: its parts in a numbered list beside
-// it, where that has room, and every letter with its word.
+// lidEntrance is the part below the lid, and what it means.
+var lidEntrance = note{part: at(0.12, 0.43), title: "notch: the entrance", text: "here to the south"}
+
+// lidFoot is what is said below the letters of a lid that further is how it gets.
+func lidFoot(further string) string {
+	return "The further along, the " + further + ". Cut corners: trouble. The same letters on the sheet. The typed line has letters of its own."
+}
+
+// Measures of the lid and its numbered list in a small pane, dp.
+const (
+	compactLid  = 92.0
+	compactRow  = 20.0
+	compactHead = 34.0
+)
+
+// compact explains the lid in a small pane: its parts in a numbered list beside it,
+// each said whole, and every letter with its word.
 func (p *sheet) compact(a scene.Area) {
-	const large, row = 92.0, 20.0
-	y := a.Y + 34
-	if a.H >= p.lettersHigh(a.W)+large+90 {
+	y := a.Y + compactHead
+	if a.H >= p.compactHigh(a.W)-compactFoot {
 		p.text(a.X, y, "How to read a lid", ink(17).semi())
-		c := at(a.X+large/2+6, y+26+large/2)
-		p.add(largeLid(c, large))
-		x := a.X + large + 28
-		for i, n := range lidNotes {
-			part, number := c.Add(n.part.Mul(large)), strconv.Itoa(i+1)
-			p.add(scene.Circle{At: part, Radius: 8, Fill: scene.Panel, Stroke: stroke(scene.Ink, 1)})
-			p.centre(part.X, part.Y+4, number, ink(12).semi())
-			p.text(x, y+32+float64(i)*row, number, ink(13).semi())
-			p.fit(x+16, y+32+float64(i)*row, n.title+"; "+n.text, ink(13), a.Right())
-		}
-		y += large + 60
+		c := at(a.X+compactLid/2+6, y+26+compactLid/2)
+		p.add(largeLid(c, compactLid))
+		y = max(p.compactNotes(c, scene.Area{X: a.X + compactLid + 28, Y: y + 32, W: a.W - compactLid - 28}), y+26+compactLid) + 18
 	}
-	p.letterList(scene.Area{X: a.X, Y: y - 18, W: a.W})
+	y = p.letterList(scene.Area{X: a.X, Y: y - 18, W: a.W})
+	if a.H >= p.compactHigh(a.W) {
+		p.wrap(a.X, y+6, lidFoot(p.further()), ink2(13), a.W, 4)
+	}
+}
+
+// compactNotes numbers the parts of a lid and says beside it what they mean, and gives
+// where the next thing begins.
+func (p *sheet) compactNotes(lid scene.Point, a scene.Area) float64 {
+	y := a.Y
+	for i, n := range append(slices.Clone(lidNotes), lidEntrance) {
+		part, number := lid.Add(n.part.Mul(compactLid)), strconv.Itoa(i+1)
+		p.add(scene.Circle{At: part, Radius: 8, Fill: scene.Panel, Stroke: stroke(scene.Ink, 1)})
+		p.centre(part.X, part.Y+4, number, ink(12).semi())
+		p.text(a.X, y, number, ink(13).semi())
+		y = p.wrap(a.X+16, y, n.title+"; "+n.text, ink(13), a.W-16, 2) + compactRow - scene.LineHeight(13)
+	}
+	return y
+}
+
+// compactFoot is how high the words below the letters are at most, dp.
+const compactFoot = 84.0
+
+// compactHigh is how high all of it is in a width.
+func (p *sheet) compactHigh(w float64) float64 {
+	alone := *p
+	alone.marks = nil
+	notes := alone.compactNotes(scene.Point{}, scene.Area{W: w - compactLid - 28})
+	return compactHead + max(notes+32, compactLid+26) + p.lettersHigh(w) + compactFoot
 }
 
 // letterRow is how high a row of the list of letters is, dp, and letterWide how
@@ -88,16 +129,13 @@ func (p *sheet) lettersHigh(w float64) float64 {
 	return letterRow*float64((len(scene.Conditions())+columns-1)/columns) + 30
 }
 
-// letterList draws every condition in columns: seen, not seen yet, its word.
-func (p *sheet) letterList(a scene.Area) {
+// letterList draws every condition in columns: seen, not seen yet, its word; and gives
+// where the next thing begins.
+func (p *sheet) letterList(a scene.Area) float64 {
 	all, columns := scene.Conditions(), letterColumns(a.W)
 	rows := (len(all) + columns - 1) / columns
 	pitch := a.W / float64(columns)
-	said := "Solid: somebody saw it. Hatched: not seen yet."
-	if longer := said + " The further along, the " + p.further() + "."; p.width(longer, ink2(13)) <= a.W {
-		said = longer
-	}
-	p.fit(a.X, a.Y+14, said, ink2(13), a.X+a.W)
+	p.fit(a.X, a.Y+14, "Solid: somebody saw it. Hatched: not seen yet.", ink2(13), a.X+a.W)
 	for i, k := range all {
 		o := at(a.X+float64(i/rows)*pitch, a.Y+36+float64(i%rows)*letterRow)
 		p.add(scene.Lid{At: o.Add(at(12, 0)), Size: 24, Condition: k, Seen: true, Entrance: 180, NoRim: true})
@@ -106,6 +144,7 @@ func (p *sheet) letterList(a scene.Area) {
 		}
 		p.fit(o.X+58, o.Y+4.5, k.String(), ink(13), o.X+pitch-6)
 	}
+	return a.Y + 36 + float64(rows)*letterRow
 }
 
 // further is how a lid looks that is further along.
@@ -162,6 +201,5 @@ func (p *sheet) letters(a scene.Area) {
 			y += 16
 		}
 	}
-	text := "The further along, the " + p.further() + ". Cut corners: trouble. The same letters on the sheet. The typed line has letters of its own."
-	p.wrap(a.X, a.Y+size*2.3+62, text, ink2(14), a.W, 2)
+	p.wrap(a.X, a.Y+size*2.3+62, lidFoot(p.further()), ink2(14), a.W, 2)
 }
