@@ -35,7 +35,7 @@ func (w *Window) lookForFile(kinds []string, chose func(path string)) {
 	d := dialog.NewFileOpen(func(file fyne.URIReadCloser, err error) {
 		switch {
 		case err != nil:
-			w.complain("no file was chosen: " + err.Error())
+			w.complain("no file was chosen: " + err.Error() + "; type its path instead")
 		case file != nil:
 			_ = file.Close() // only its name is wanted
 			chose(file.URI().Path())
@@ -44,7 +44,29 @@ func (w *Window) lookForFile(kinds []string, chose func(path string)) {
 	if len(kinds) > 0 {
 		d.SetFilter(storage.NewExtensionFileFilter(kinds))
 	}
-	if at, err := storage.ListerForURI(storage.NewFileURI(w.folder())); err == nil {
+	w.look(d, "Which file", "Open", w.folder())
+}
+
+// lookForFolder lets the keeper look through the folders for one.
+func (w *Window) lookForFolder(from string, chose func(path string)) {
+	d := dialog.NewFolderOpen(func(dir fyne.ListableURI, err error) {
+		switch {
+		case err != nil:
+			w.complain("no folder was chosen: " + err.Error() + "; type its path instead")
+		case dir != nil:
+			chose(dir.Path())
+		}
+	}, w.window)
+	w.look(d, "Which folder", "Use this folder", from)
+}
+
+// look shows the toolkit's list of folders in our words. The list itself stays
+// the toolkit's: it knows the drives, volumes and favourites of each system.
+func (w *Window) look(d *dialog.FileDialog, title, yes, from string) {
+	d.SetTitleText(title)
+	d.SetConfirmText(yes)
+	d.SetDismissText("Cancel")
+	if at, err := storage.ListerForURI(storage.NewFileURI(from)); err == nil {
 		d.SetLocation(at)
 	}
 	w.escapes(d)
@@ -57,11 +79,7 @@ func (w *Window) lookForFile(kinds []string, chose func(path string)) {
 func (w *Window) nameFile(name string, chose func(path string)) {
 	called, folder := newEntry(name), newEntry(w.folder())
 	other := newButton("Another folder", func() {
-		dialog.ShowFolderOpen(func(dir fyne.ListableURI, err error) {
-			if err == nil && dir != nil {
-				folder.SetText(dir.Path())
-			}
-		}, w.window)
+		w.lookForFolder(folder.Text, folder.SetText)
 	})
 	w.ask("Where to", "Choose", []*widget.FormItem{
 		widget.NewFormItem("Name", called), widget.NewFormItem("Folder", folder), widget.NewFormItem("", other),
@@ -79,11 +97,9 @@ func (w *Window) unlessThere(path string, goOn func()) {
 		goOn()
 		return
 	}
-	dialog.ShowConfirm("Replace it?", filepath.Base(path)+" is there already.", func(yes bool) {
-		if yes {
-			goOn()
-		}
-	}, w.window)
+	said := widget.NewLabel("What is in it now is lost. Cancel, and give another name, to keep both.")
+	said.Wrapping = fyne.TextWrapWord
+	w.ask(filepath.Base(path)+" is there already", "Replace it", []*widget.FormItem{widget.NewFormItem("", said)}, goOn)
 }
 
 // folder is where the keeper's files are: that of the book, else of the book

@@ -5,6 +5,7 @@ import (
 	"net/url"
 	"os"
 	"path/filepath"
+	"slices"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -88,7 +89,7 @@ func TestAFileThatIsThereIsAskedAboutAndNotTouched(t *testing.T) {
 	if err := os.WriteFile(path, []byte("nucs"), 0o600); err != nil {
 		t.Fatal(err)
 	}
-	for answer, want := range map[string]bool{"No": false, "Yes": true} {
+	for answer, want := range map[string]bool{"Cancel": false, "Replace it": true} {
 		w, chose := listening(t, dir)
 		w.Perform(state.ChooseFile{For: "list", Name: "hill.csv"})
 		w.tapButton(t, "Choose")
@@ -175,6 +176,37 @@ func TestAQuestionTakesTheKeys(t *testing.T) {
 			t.Errorf("%s: the keys do not go back to the stage", name)
 		}
 	}
+}
+
+// TestEscLeavesOneDialogAtATime: the folders first, then the question below.
+func TestEscLeavesOneDialogAtATime(t *testing.T) {
+	w, _ := listening(t, t.TempDir())
+	w.Perform(state.ChooseFile{For: "list", Name: "hill.csv"})
+	w.tapButton(t, "Another folder")
+	for _, word := range []string{"Use this folder", "Choose"} {
+		if !slices.Contains(append(words(over[*widget.Button](w)), ours(over[*button](w))...), word) {
+			t.Fatalf("no dialog has a button %q", word)
+		}
+		w.window.Canvas().Unfocus()
+		w.key(fyne.KeyEscape)
+	}
+	if w.covered() || w.window.Canvas().Focused() != w.stage {
+		t.Error("the keys are not with the stage again")
+	}
+}
+
+func words(all []*widget.Button) (said []string) {
+	for _, b := range all {
+		said = append(said, b.Text)
+	}
+	return said
+}
+
+func ours(all []*button) (said []string) {
+	for _, b := range all {
+		said = append(said, b.Text)
+	}
+	return said
 }
 
 // TestAPathIsTyped in the question which file, and one of nowhere is told.

@@ -16,7 +16,7 @@ type question struct{ *dialog.CustomDialog }
 type leaver interface{ leaves(func()) }
 
 // ask opens a question with fields; confirmed it goes on. The first of parts has
-// the keys.
+// the keys, else Cancel.
 func (w *Window) ask(title, yes string, items []*widget.FormItem, goOn func(), parts ...leaver) *question {
 	q := &question{}
 	confirm := func() { q.Dismiss(); goOn() }
@@ -25,7 +25,8 @@ func (w *Window) ask(title, yes string, items []*widget.FormItem, goOn func(), p
 	choose.Importance = widget.HighImportance
 	buttons := container.NewHBox(layout.NewSpacer(), cancel, choose, layout.NewSpacer())
 	q.CustomDialog = dialog.NewCustomWithoutButtons(title, container.NewVBox(widget.NewForm(items...), buttons), w.window)
-	for _, p := range append(parts, cancel, choose) {
+	parts = append(parts, cancel, choose)
+	for _, p := range parts {
 		p.leaves(func() { q.Dismiss() })
 		if e, ok := p.(*entry); ok {
 			e.OnSubmitted = func(string) { confirm() }
@@ -41,16 +42,17 @@ func (w *Window) ask(title, yes string, items []*widget.FormItem, goOn func(), p
 }
 
 // escapes has Esc leave a dialog in which nothing has the keys, and gives them
-// back to the stage when it is closed.
+// back to the question below, or to the stage, when it is closed.
 func (w *Window) escapes(d dialog.Dialog) {
 	c := w.window.Canvas()
+	before := c.OnTypedKey()
 	c.SetOnTypedKey(func(k *fyne.KeyEvent) {
 		if k.Name == fyne.KeyEscape {
 			d.Dismiss()
 		}
 	})
 	d.SetOnClosed(func() {
-		c.SetOnTypedKey(nil)
+		c.SetOnTypedKey(before)
 		if !w.covered() {
 			c.Focus(w.stage)
 		}
