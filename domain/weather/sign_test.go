@@ -86,7 +86,10 @@ func TestTheSameWeather(t *testing.T) {
 		"other hours":   {[]book.Fact{hours(20)}, []book.Fact{hours(21)}, false},
 		"a sign more":   {[]book.Fact{sign(today, book.Flying)}, nil, false},
 		"other normals": {[]book.Fact{may}, nil, false},
-		"a feed more":   {[]book.Fact{book.ForageSeen{Yard: hill, Forage: book.InFlow}}, nil, true},
+		"told later": {
+			[]book.Fact{book.WeatherSeen{Yard: hill, Day: today + 2, Sign: book.Flying, Forecast: true}}, nil, false,
+		},
+		"a flow more": {[]book.Fact{book.ForageSeen{Yard: hill, Forage: book.InFlow}}, nil, true},
 	} {
 		if got := weather.Same(record(c.a...), record(c.b...)); got != c.same {
 			t.Errorf("%s: the same is %v", name, got)

@@ -14,7 +14,6 @@ import (
 type Yard struct {
 	yard    *book.Yard
 	place   Place
-	today   calendar.Day
 	numbers practice.Numbers
 	limits  limits
 
@@ -23,12 +22,11 @@ type Yard struct {
 }
 
 // NewYard is the weather of a yard as a view knows it; of a yard that nobody
-// described, with days that are all assumed. A day after the view's instant
-// counts as a forecast of the view's day.
+// described, with days that are all assumed.
 func NewYard(v *book.View, id book.YardID) *Yard {
 	y := v.Yard(id)
 	return &Yard{
-		yard: y, place: placeOf(y), today: calendar.DayOf(v.On(), y.Zone),
+		yard: y, place: placeOf(y),
 		numbers: v.Numbers(), limits: limitsOf(v.Numbers()), days: map[calendar.Day]*Flight{},
 	}
 }
