@@ -119,10 +119,13 @@ func lost(how book.Mishap) code {
 	return phrase(how.String(), "end", func(d *deed) { d.lost = how })
 }
 
+// DoneWords are the words of a [Token] that stands for all that was planned.
+const DoneWords = "done"
+
 // phrases are said in whole words, for what has no letter.
 var phrases = []code{
-	phrase("done as written", "done", func(d *deed) { d.done = true }),
-	phrase("done", "done", func(d *deed) { d.done = true }),
+	phrase("done as written", DoneWords, func(d *deed) { d.done = true }),
+	phrase("done", DoneWords, func(d *deed) { d.done = true }),
 	cell("cell open at the tip", book.CellOpenAtTip), cell("cell open", book.CellOpenAtTip),
 	cell("cell torn at the side", book.CellTornAtSide), cell("cell torn", book.CellTornAtSide),
 	cell("cell shut", book.CellShut),

@@ -1,6 +1,7 @@
 package state
 
 import (
+	"slices"
 	"strings"
 
 	"lidmark/domain/book"
@@ -43,6 +44,12 @@ func (w *Walk) named(name string) []*book.Nuc {
 	return all
 }
 
+// tellsMore tells whether a section says more than its signs do, as done does: it
+// then reads back as what was planned.
+func tellsMore(s line.Section) bool {
+	return slices.ContainsFunc(s.Tokens, func(t line.Token) bool { return t.Words == line.DoneWords })
+}
+
 // typedRows are the rows that a line makes.
 func typedRows(text string, l line.Line) []Typed {
 	letters := []rune(strings.TrimSpace(text))
@@ -54,7 +61,7 @@ func typedRows(text string, l line.Line) []Typed {
 			words[j] = strings.TrimSpace(string(letters[t.From-1 : t.To-1]))
 			back = listed(back, t.Words)
 		}
-		if back == "" || len(section.Nucs) != 1 {
+		if back == "" || len(section.Nucs) != 1 || tellsMore(section) {
 			back = section.Back
 		}
 		all[i] = Typed{section.Nucs, strings.Join(words, " "), back}

@@ -58,6 +58,20 @@ func TestEachNucOfARowAsks(t *testing.T) {
 	}
 }
 
+// TestDoneReadsBackWhatWasPlanned, of one nuc as of several, whatever stands beside
+// it.
+func TestDoneReadsBackWhatWasPlanned(t *testing.T) {
+	w := inTheEvening(t, yardOfTheEvening()).types("done", "done s4", "A3 done; A4 n")
+	for _, name := range []string{"A1", "A2", "A3"} {
+		if back := w.row(name).Back; !strings.Contains(back, "cell from batch 4 given") {
+			t.Errorf("%s reads back %q", name, back)
+		}
+	}
+	if back := w.row("A2").Back; !strings.Contains(back, "4 sides") {
+		t.Errorf("A2 reads back %q", back)
+	}
+}
+
 // TestDoneOfARowThatCannotBeTicked names every nuc of which nothing is written that
 // can be ticked off, with and without others, and not those that are left out.
 func TestDoneOfARowThatCannotBeTicked(t *testing.T) {
@@ -83,6 +97,16 @@ func TestDoneOfARowThatCannotBeTicked(t *testing.T) {
 		w.press("Return").save()
 		if written := len(w.Pen.Done) > before; written != (c.wrong == "") {
 			t.Errorf("%s: written %v", c.line, written)
+		}
+	}
+}
+
+// TestNoPlanOfNothing: fondant is planned in grams.
+func TestNoPlanOfNothing(t *testing.T) {
+	w := (&window{t: t, State: open(t)}).run("type it in")
+	for _, r := range w.Walk.Rows {
+		if strings.Contains(r.Planned, " 0 ") {
+			t.Errorf("%s: planned is %q", r.Title, r.Planned)
 		}
 	}
 }

@@ -62,6 +62,9 @@ func (w *Walk) planned(f book.Fact) string {
 	case book.CellGiven:
 		return fmt.Sprintf("cell from batch %d", w.Before.View.Batch(f.Batch).Number)
 	case book.Fed:
+		if f.Litres == 0 {
+			return fmt.Sprintf("%g g of fondant", f.Fondant)
+		}
 		return fmt.Sprintf("feed %g l", f.Litres)
 	case book.BeesAdded:
 		return fmt.Sprintf("add %g cups", f.Cups)

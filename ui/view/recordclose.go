@@ -30,8 +30,8 @@ func (d recordDraw) closing() {
 		x += 100
 	}
 	if len(d.w.Closing) == 0 {
-		d.fit(x, a.Y+26, "Nothing was taken along", ink(15).semi(), end)
-		d.link(x, a.Y+49, "write what was", ink(13).as(scene.Pen), "walk along", false)
+		d.fit(x, a.Y+24, "Nothing was taken along", ink(15).semi(), end)
+		d.link(x, a.Y+51, "write what was", ink(13).as(scene.Pen), "walk along", false)
 		return
 	}
 	d.count(d.firstCount(), x, end)
