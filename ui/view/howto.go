@@ -116,23 +116,29 @@ func (p *sheet) compactHigh(w float64) float64 {
 	return compactHead + max(notes+32, compactLid+26) + p.lettersHigh(w) + compactFoot
 }
 
-// letterRow is how high a row of the list of letters is, dp, and letterWide how
-// wide a column.
-const letterRow, letterWide = 28.0, 152.0
+// letterRow is how high a row of the list of letters is, and letterLids how wide its
+// two lids, dp.
+const letterRow, letterLids = 28.0, 64.0
 
-// letterColumns is in how many columns a list so wide has the letters.
-func letterColumns(w float64) int { return max(2, min(5, int(w/letterWide))) }
+// letterColumns is in how many columns a list so wide has the letters, no word cut.
+func (p *sheet) letterColumns(w float64) int {
+	word := 0.0
+	for _, k := range scene.Conditions() {
+		word = max(word, p.width(k.String(), ink(13)))
+	}
+	return max(1, min(5, int(w/(word+letterLids))))
+}
 
 // lettersHigh is how high the list of letters is in a width.
 func (p *sheet) lettersHigh(w float64) float64 {
-	columns := letterColumns(w)
+	columns := p.letterColumns(w)
 	return letterRow*float64((len(scene.Conditions())+columns-1)/columns) + 30
 }
 
 // letterList draws every condition in columns: seen, not seen yet, its word; and gives
 // where the next thing begins.
 func (p *sheet) letterList(a scene.Area) float64 {
-	all, columns := scene.Conditions(), letterColumns(a.W)
+	all, columns := scene.Conditions(), p.letterColumns(a.W)
 	rows := (len(all) + columns - 1) / columns
 	pitch := a.W / float64(columns)
 	p.fit(a.X, a.Y+14, "Solid: somebody saw it. Hatched: not seen yet.", ink2(13), a.X+a.W)

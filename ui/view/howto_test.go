@@ -27,13 +27,13 @@ func TestHowToReadALidIsReadWhole(t *testing.T) {
 				}
 			}
 		}
-		all := ""
+		var all strings.Builder
 		for text := range seen {
-			all += text + "\n"
+			all.WriteString(text + "\n")
 		}
 		for _, said := range []string{"the clock", "needs you", "strokes", "entrance", "robbed", "own."} {
-			if !strings.Contains(all, said) {
-				t.Errorf("%v: %q is never in sight: %q", size, said, all)
+			if !strings.Contains(all.String(), said) {
+				t.Errorf("%v: %q is never in sight: %q", size, said, all.String())
 			}
 		}
 	}
