@@ -101,7 +101,8 @@ func TestDoneOfARowThatCannotBeTicked(t *testing.T) {
 	}
 }
 
-// TestNoPlanOfNothing: fondant is planned in grams.
+// TestNoPlanOfNothing: where the sheet leaves open how much is fed, no amount is
+// planned.
 func TestNoPlanOfNothing(t *testing.T) {
 	w := (&window{t: t, State: open(t)}).run("type it in")
 	for _, r := range w.Walk.Rows {

@@ -62,10 +62,7 @@ func (w *Walk) planned(f book.Fact) string {
 	case book.CellGiven:
 		return fmt.Sprintf("cell from batch %d", w.Before.View.Batch(f.Batch).Number)
 	case book.Fed:
-		if f.Litres == 0 {
-			return fmt.Sprintf("%g g of fondant", f.Fondant)
-		}
-		return fmt.Sprintf("feed %g l", f.Litres)
+		return fedPlan(f)
 	case book.BeesAdded:
 		return fmt.Sprintf("add %g cups", f.Cups)
 	case book.EntranceSet:
@@ -76,6 +73,17 @@ func (w *Walk) planned(f book.Fact) string {
 	default:
 		return rules.ActBreakDownCells.String()
 	}
+}
+
+// fedPlan is a feed in few words; the sheet may leave open how much.
+func fedPlan(f book.Fed) string {
+	switch {
+	case f.Litres > 0:
+		return fmt.Sprintf("feed %g l", f.Litres)
+	case f.Fondant > 0:
+		return fmt.Sprintf("%g g of fondant", f.Fondant)
+	}
+	return rules.ActFeed.String()
 }
 
 // asked is what is planned first at a nuc and cannot be ticked off.
