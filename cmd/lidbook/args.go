@@ -28,7 +28,7 @@ func argsError(c *cobra.Command, args []string) error {
 	wants := wantedArgs(c.Use)
 	name := strings.TrimPrefix(c.CommandPath(), "lidbook ")
 	switch {
-	case c.HasSubCommands() && len(args) > 0:
+	case c.HasSubCommands() && len(args) > 0 && !strings.Contains(c.Use, " "):
 		var subs []string
 		for _, sub := range c.Commands() {
 			subs = append(subs, sub.Name())

@@ -40,6 +40,7 @@ func importCommand(a *app) *cobra.Command {
 	list.flags(c)
 	c.Flags().BoolVarP(&a.flags.yes, "yes", "y", false, "take a list in without asking")
 	c.Flags().BoolVar(&partly, "partly", false, "take in the good lines and leave the others")
+	c.AddCommand(importWeather(a))
 	return c
 }
 

@@ -63,4 +63,5 @@ var shapes = map[string]any{
 	"lines":         []lineShape{},
 	"today":         dayShape{},
 	"trace":         traceShape{},
+	"weather":       []flightShape{},
 }

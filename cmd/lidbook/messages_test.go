@@ -161,6 +161,12 @@ numbers set emergence_spread much
 numbers set emergence_spread 400
 weather '+?'
 weather ++++++++++++++++++++++++++++
+weather + +
+weather --back 5000
+weather normal Mai --low 8
+weather normal May --wind 3
+weather normal May --low 20 --high 10
+weather normal May --low 80
 note A3 "bell\a"
 
 # files
@@ -183,6 +189,13 @@ import list.csv --grafted 4
 import list.csv --grafted 4=soon
 import list.csv --skip two
 import slips.csv
+import weather nosuch.csv
+import weather list.csv
+import weather hot.csv
+import weather hot.csv --columns time,warmth
+import weather letters.csv
+import weather cut.json
+import weather warm.csv
 import slash.csv
 import letters.csv
 
@@ -222,6 +235,9 @@ func TestMessages(t *testing.T) {
 	t.Chdir(t.TempDir())
 	write(t, "bad.jsonl", "{\"format\":\"lidmark entries\",\"version\":1}\n{\"id\":\"no id\"}\n")
 	write(t, "list.csv", "Nuc,Holds\nA4,E\n")
+	write(t, "hot.csv", "time,temp\n2027-05-10 12:00,71\n")
+	write(t, "warm.csv", "time,temp\n2027-05-10 12:00,21\n")
+	write(t, "cut.json", "{\"hourly\":{")
 	write(t, "slips.csv", "Nuc,Holds,Sides\nA4,C,4\nO1,E,many\n")
 	write(t, "slash.csv", "Nuc,Eggs\nA4,2/5/2027\n")
 	write(t, "letters.csv", "Nuc,Note\nA4,M\xfchle\n")

@@ -28,7 +28,7 @@ func (y *Yard) told(p profile, d calendar.Day, forecast bool, words, taken strin
 	ahead := y.ahead(d)
 	errs := l.off + l.offGrows*float64(ahead-1)
 	h, chance := p.expected(l, errs, l.windOff, whole)
-	return Flight{h, chance, Forecast, fmt.Sprintf("forecast %s, give or take %s °C %s ahead: %s h, at least 1 h with %s%s",
+	return Flight{h, chance, Forecast, fmt.Sprintf("forecast %s, give or take %s °C %s ahead: %s h, %s for at least 1 h%s",
 		words, figure(errs), days(ahead), figure(h), percent(chance), taken)}
 }
 
@@ -48,7 +48,7 @@ func (y *Yard) ofNormal(d calendar.Day) (Flight, bool) {
 	spread := n.Spread.Or(l.strays)
 	h, chance := y.profile(t, y.length(d)).expected(l, spread, l.windStrays, part{1 - rainy, 1}, part{rainy, l.rainyDay})
 	_, month, _ := d.Date()
-	return Flight{h, chance, Typical, fmt.Sprintf("usual in %s, %s to %s °C give or take %s °C, wind %s m/s, sun %s, rain on %s of days: %s h, at least 1 h on %s of days",
+	return Flight{h, chance, Typical, fmt.Sprintf("usual in %s, %s to %s °C give or take %s °C, wind %s m/s, sun %s, rain on %s of days: %s h, %s for at least 1 h",
 		month, figure(t.low), figure(t.high), figure(spread), figure(t.wind), percent(t.sun), percent(rainy), figure(h), percent(chance))}, true
 }
 

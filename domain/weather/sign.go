@@ -36,7 +36,7 @@ func (y *Yard) ofSign(w book.WeatherSeen) Flight {
 		f.Hours += p * h
 		f.Chance += p * atLeastOne(h)
 	}
-	f.Why = fmt.Sprintf("forecast %s, %s ahead it is right in %s: %s h, at least 1 h with %s",
+	f.Why = fmt.Sprintf("forecast %s, %s ahead it is right in %s: %s h, %s for at least 1 h",
 		w.Sign, days(ahead), percent(right), figure(f.Hours), percent(f.Chance))
 	return f
 }

@@ -42,8 +42,8 @@ func TestADayInOneStroke(t *testing.T) {
 		today - 2: {Hours: 3, Chance: 1, Layer: weather.Seen, Why: "+ typed: 3 h"},
 		today - 1: {Hours: 1.2, Chance: 1, Layer: weather.Seen, Why: "± typed: 1.2 h"},
 		today:     {Hours: 0, Chance: 0, Layer: weather.Seen, Why: "− typed: 0 h"},
-		today + 1: {Hours: 2.56, Chance: 14.0 / 15, Layer: weather.Forecast, Why: "forecast +, 1 day ahead it is right in 80 %: 2.6 h, at least 1 h with 93 %"},
-		today + 3: {Hours: 1.29, Chance: 0.85, Layer: weather.Forecast, Why: "forecast ±, 3 days ahead it is right in 70 %: 1.3 h, at least 1 h with 85 %"},
+		today + 1: {Hours: 2.56, Chance: 14.0 / 15, Layer: weather.Forecast, Why: "forecast +, 1 day ahead it is right in 80 %: 2.6 h, 93 % for at least 1 h"},
+		today + 3: {Hours: 1.29, Chance: 0.85, Layer: weather.Forecast, Why: "forecast ±, 3 days ahead it is right in 70 %: 1.3 h, 85 % for at least 1 h"},
 		today + 2: {Hours: 2, Chance: 2.0 / 3, Layer: weather.Assumed, Why: "nobody told this day's weather, and no normals are typed: 2 h assumed"},
 	} {
 		got := y.Day(d)
