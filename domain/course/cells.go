@@ -24,6 +24,9 @@ type cellsKey struct {
 
 // cellsOf are the cells of a batch that were given at an instant.
 func (c *Course) cellsOf(id book.BatchID, at time.Time) *cells {
+	if c.beside != nil {
+		return c.beside.cellsOf(id, at)
+	}
 	b := c.view.Batch(id)
 	key := cellsKey{batch: id}
 	for key.signs < len(b.Signs) && !b.Signs[key.signs].At.After(at) {
@@ -46,6 +49,9 @@ func (c *Course) cellsOf(id book.BatchID, at time.Time) *cells {
 
 // shareOut is the chance that a cell has emerged by an instant.
 func (c *Course) shareOut(of *cells, t time.Time) float64 {
+	if c.beside != nil {
+		return c.beside.shareOut(of, t)
+	}
 	c.mu.Lock()
 	defer c.mu.Unlock()
 	share, ok := of.out[t.Unix()]
