@@ -44,7 +44,7 @@ var plan = []layer{
 	{dir: "domain/course", ours: rooms("calendar practice bee book weather"), pure: true, why: "what a nuc holds follows from the book, not from the rules"},
 	{dir: "domain/strength", ours: rooms("calendar practice book"), pure: true, why: "bees and food follow from the book, not from the rules"},
 	{dir: "domain/rules", ours: rooms("calendar practice bee spread book weather course strength"), pure: true, why: "rules judge the book and the course and know nothing that shows them"},
-	{dir: "domain/review", ours: rooms("calendar practice book course rules"), pure: true, why: "what an action is worth follows from the course and the rules, not from how it is shown"},
+	{dir: "domain/review", ours: rooms("calendar practice spread book course strength rules allot"), pure: true, why: "what an action is worth follows from the course and the rules, not from how it is shown"},
 	{dir: "domain/line", ours: rooms("calendar unit book rules"), pure: true, why: "a typed line becomes facts of the book"},
 	{dir: "domain/roll", ours: rooms("calendar practice spread bee book rules line"), pure: true, why: "a keeper's list becomes facts of the book, wherever it was read"},
 	{dir: "domain/founding", ours: rooms("calendar book rules line"), pure: true, why: "what a book begins with is typed, and becomes facts of the book"},

@@ -108,32 +108,37 @@ func (b *Belief) weigh(w [states]float64) {
 }
 
 // weights are the chances of what was seen, by state.
-func (c sights) weights(s Sight) (w [states]float64) {
+func (c sights) weights(s Sight) [states]float64 {
+	return each(func(k kind, day int) float64 { return c.of(s, k, day) })
+}
+
+// each is a number by state.
+func each(of func(k kind, day int) float64) (w [states]float64) {
 	for _, l := range []line{given, own} {
 		for day := range cellDays {
-			w[l.cell+day] = c.of(s, kindOf(l, 'c'), day)
+			w[l.cell+day] = of(kindOf(l, 'c'), day)
 		}
 		for age := range waitDays {
-			w[l.waits+age] = c.of(s, kindOf(l, 'v'), age)
+			w[l.waits+age] = of(kindOf(l, 'v'), age)
 		}
 		for age := range flyDays {
-			w[l.flies+age] = c.of(s, kindOf(l, 'v'), age)
+			w[l.flies+age] = of(kindOf(l, 'v'), age)
 		}
 		for day := range lagDays {
-			w[l.mated+day] = c.of(s, kindOf(l, 'm'), day)
+			w[l.mated+day] = of(kindOf(l, 'm'), day)
 		}
 		for day := range layDays {
-			w[l.lays+day] = c.of(s, kindOf(l, 'l'), day)
+			w[l.lays+day] = of(kindOf(l, 'l'), day)
 		}
 	}
 	for day := range noneDays {
-		w[none+day] = c.of(s, kind{what: 'n'}, day)
+		w[none+day] = of(kind{what: 'n'}, day)
 	}
 	for day := range droneDays {
-		w[drone+day] = c.of(s, kind{what: 'd'}, day)
+		w[drone+day] = of(kind{what: 'd'}, day)
 	}
 	for day := range workerDays {
-		w[workers+day] = c.of(s, kind{what: 'w'}, day)
+		w[workers+day] = of(kind{what: 'w'}, day)
 	}
 	return w
 }

@@ -303,6 +303,24 @@ const (
 	LateFrom
 	LateLossFirst
 	LateLossSecond
+)
+
+// The numbers of what things are worth, and of when a nuc is up for review.
+const (
+	PriceQueen Key = iota + LateLossSecond + 1
+	PriceCell
+	PriceVirgin
+	WorthOwnQueen
+	PriceCup
+	PriceBroodComb
+	WorthNucDay
+	WorthMinute
+	WeakLost
+	LightLost
+	NarrowHelps
+	ReviewAhead
+	ReviewSure
+	ReviewLoss
 
 	keyCount
 )

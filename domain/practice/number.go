@@ -58,6 +58,8 @@ const (
 	Cm2           Unit = "cm²"
 	Dm2           Unit = "dm²"
 	Colonies      Unit = "colonies"
+	Queens        Unit = "queens"
+	Money         Unit = "money"
 )
 
 // Confidence says where a default comes from.
@@ -106,11 +108,12 @@ const (
 	Stores
 	Robbing
 	Times
+	Worth
 )
 
 // Groups gives the groups in the order they are shown.
 func Groups() []Group {
-	return []Group{Clock, Rates, Course, Weather, BeesAndBrood, Stores, Robbing, Times}
+	return []Group{Clock, Rates, Course, Weather, BeesAndBrood, Stores, Robbing, Times, Worth}
 }
 
 // String gives the heading in plain words.
@@ -132,6 +135,8 @@ func (g Group) String() string {
 		return "Robbing"
 	case Times:
 		return "Times"
+	case Worth:
+		return "Worth"
 	}
 	return ""
 }

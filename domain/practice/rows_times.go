@@ -32,7 +32,7 @@ var timeRows = []Number{
 	},
 	{
 		Key: MinutesMakeUpFrameNuc, Name: "minutes_make_up_frame_nuc", Title: "Make up a nuc on full combs", Unit: Minute,
-		Default: 8, Min: 2, Max: 40, Source: timeSource, Confidence: CommonPractice, Used: ForReference,
+		Default: 8, Min: 2, Max: 40, Source: timeSource, Confidence: CommonPractice, Used: "what an action is worth",
 	},
 	{
 		Key: MinutesCatch, Name: "minutes_catch", Title: "Catch, cage and mark a queen", Unit: Minute,

@@ -30,6 +30,7 @@ func table() [keyCount]Number {
 		{Stores, storeRows},
 		{Robbing, robbingRows},
 		{Times, timeRows},
+		{Worth, worthRows},
 	})
 }
 

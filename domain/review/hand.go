@@ -1,9 +1,14 @@
 package review
 
 import (
+	"fmt"
+	"math"
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
 )
 
 // Ware is like things in hand: cells of one batch, or virgins of one batch and age.
@@ -22,4 +27,62 @@ type Hand struct {
 	Wares   []Ware
 	Cups    int     // cups of bees
 	Minutes float64 // 0: no limit
+}
+
+// Cells is how many cells are in hand.
+func (h Hand) Cells() int { return h.many(false) }
+
+// Virgins is how many virgins are in hand.
+func (h Hand) Virgins() int { return h.many(true) }
+
+func (h Hand) many(virgins bool) (n int) {
+	for _, w := range h.Wares {
+		if w.Virgin == virgins {
+			n += w.Many
+		}
+	}
+	return n
+}
+
+// InHand is what the book says is in hand: ripe cells that are not placed, and
+// virgins in cages.
+func InHand(c *course.Course) (h Hand) {
+	v := c.View()
+	zone, today := v.Zone(), v.Today()
+	for b := range v.Batches() {
+		out := c.Emerges(b.Batch)
+		from := b.At.Day(zone) + calendar.Day(v.Numbers().Days(practice.CellsInFrom))
+		if n := b.Unplaced(); n > 0 && today >= from && v.On().Before(out) {
+			h.Wares = append(h.Wares, Ware{Batch: b.Batch, Name: fmt.Sprintf("cell of batch %d", b.Number), Many: n, Emerges: out})
+		}
+	}
+	for q := range v.Queens() {
+		if q.Caged() && q.Virgin {
+			h.addVirgin(v, q, c.Emerges(q.Batch))
+		}
+	}
+	return h
+}
+
+// addVirgin puts a virgin to those of her batch and age.
+func (h *Hand) addVirgin(v *book.View, q *book.Queen, out time.Time) {
+	if !q.Emerged.IsZero() {
+		out = q.Emerged
+	}
+	if out.IsZero() || out.After(v.On()) {
+		out = v.On()
+	}
+	age := int(math.Floor(v.On().Sub(out).Hours() / 24))
+	for i := range h.Wares {
+		if w := &h.Wares[i]; w.Virgin && w.Batch == q.Batch && w.Age == age {
+			w.Many++
+			w.Queens = append(w.Queens, q.Queen)
+			return
+		}
+	}
+	name := "virgin"
+	if b := v.Batch(q.Batch); !b.At.IsZero() {
+		name += fmt.Sprintf(" of batch %d", b.Number)
+	}
+	h.Wares = append(h.Wares, Ware{Virgin: true, Batch: q.Batch, Queens: []book.QueenID{q.Queen}, Name: name + ", " + course.Count(age, "day") + " old", Many: 1, Age: age})
 }

@@ -1,9 +1,15 @@
 package review
 
 import (
+	"cmp"
+	"slices"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
+	"lidmark/domain/practice"
+	"lidmark/domain/rules"
+	"lidmark/domain/spread"
 )
 
 // Nuc is a nuc under review.
@@ -12,33 +18,148 @@ type Nuc struct {
 	Chances course.Chances
 	Ways    []Way   // the first leaves it
 	Best    int     // the way of most worth for this nuc alone
-	Next    int     // the runner-up; -1: there is none
+	Next    int     // the best of another kind; -1: there is none
 	Loses   float64 // what leaving it loses against the best, in queens
 	Decide  bool    // it needs a decision
-	Why     string  // why it does, or does not
-	Sure    bool    // one thing holds over 95 %: its row may fold
+	Why     string  // why it does; "" when it does not
+	Sure    bool    // one thing is as good as certain: its row may fold
+
+	place int // along the walk
 }
 
 // Review is a season under review.
 type Review struct {
-	Day           calendar.Day
-	By            calendar.Day // the day by which queens are wanted
-	Hand          Hand
-	Nucs          []Nuc // the worst first
-	This          Use   // the best use of what is in hand
-	InOrder, None Use   // what is in hand in stand order, and none of it
+	Day   calendar.Day
+	By    calendar.Day // the day by which queens are wanted
+	Hand  Hand
+	Nucs  []Nuc // the worst first
+	This  Use   // the best use of what is in hand
+	Order Use   // what is in hand given in stand order
+	None  Use   // nothing given
+
+	numbers practice.Numbers
+	view    *book.View
 }
 
-// Use is a use of what is in hand over all nucs.
-type Use struct {
-	Chosen  []int // by nuc, the place in its ways; -1: it is put to another
-	Minutes float64
-	Worth   float64 // in queens
+// Usual is the day by which queens are wanted while the keeper names none.
+func Usual(v *book.View) calendar.Day {
+	return v.Today() + calendar.Day(v.Numbers().Days(practice.ReviewAhead))
+}
 
-	Expected, Low, High float64 // laying queens by the day: mean, and the range of four in five
+// Of is a judged season under review, with what is in hand and the day by which
+// queens are wanted; a day that is not ahead is tomorrow.
+func Of(j *rules.Judged, hand Hand, by calendar.Day) *Review {
+	v := j.Course().View()
+	by = max(by, v.Today()+1)
+	k := newReckoner(j, hand, by)
+	r := &Review{Day: v.Today(), By: by, Hand: hand, numbers: k.numbers, view: v}
+	cases := k.cases()
+	spread.Over(len(cases), func(i int) { cases[i].gather() })
+	r.unite(cases)
+	r.Nucs = make([]Nuc, len(cases))
+	spread.Over(len(cases), func(i int) { r.Nucs[i] = cases[i].judge(i) })
+	slices.SortStableFunc(r.Nucs, func(a, b Nuc) int {
+		return cmp.Or(compareTrue(a.Decide, b.Decide), cmp.Compare(b.Loses, a.Loses), cmp.Compare(a.place, b.place))
+	})
+	r.uses()
+	return r
+}
 
-	More        []float64 // by ware, what one more would be worth, in queens
-	MinuteWorth float64   // what one more minute would be worth, in queens
-	Bound       float64   // no use is worth more
-	Exact       bool      // none is better, proven
+func compareTrue(a, b bool) int {
+	switch {
+	case a == b:
+		return 0
+	case a:
+		return -1
+	default:
+		return 1
+	}
+}
+
+// cases are the nucs in walking order; of empty ones as many as the bees in hand
+// can fill.
+func (r *reckoner) cases() []*nucCase {
+	all, presumed := slices.Collect(r.view.Nucs()), r.judged.Presumed()
+	found := make([]*course.Held, len(all))
+	spread.Over(len(all), func(i int) { found[i] = r.course.Held(all[i]) })
+	shared := map[heldKey]*held{}
+	var once []*held
+	cases := make([]*nucCase, 0, len(all))
+	of := make([]*held, len(all))
+	for i, n := range all {
+		key := heldKey{found[i], n.Yard}
+		if found[i].From == 0 {
+			key.held = nil
+		}
+		h := shared[key]
+		if h == nil {
+			h = &held{Held: found[i], of: r, horizon: r.horizon(n.Yard)}
+			shared[key] = h
+			once = append(once, h)
+		}
+		of[i] = h
+	}
+	spread.Over(len(once), func(i int) { once[i].reckon() })
+	slots := make([]*nucCase, len(all))
+	spread.Over(len(all), func(i int) { slots[i] = r.caseOf(all[i], &presumed[i], of[i]) })
+	cups := float64(r.hand.Cups)
+	for i, k := range slots {
+		if of[i].From == 0 {
+			if cups -= k.cups; cups < 0 {
+				continue
+			}
+		}
+		cases = append(cases, k)
+	}
+	return cases
+}
+
+type heldKey struct {
+	held *course.Held
+	yard book.YardID
+}
+
+// judge settles the best way and whether a decision is needed.
+func (k *nucCase) judge(place int) Nuc {
+	n := Nuc{Nuc: k.nuc, Ways: k.ways, Next: -1, place: place}
+	if k.held.From != 0 {
+		n.Chances = k.held.Chances()
+		n.Sure = sure(n.Chances) >= k.numbers.Get(practice.ReviewSure)
+	}
+	for i, w := range k.ways {
+		if w.Worth > k.ways[n.Best].Worth {
+			n.Best = i
+		}
+	}
+	for i, w := range k.ways {
+		if w.Kind != k.ways[n.Best].Kind && (n.Next < 0 || w.Worth > k.ways[n.Next].Worth) {
+			n.Next = i
+		}
+	}
+	n.Loses = k.ways[n.Best].Worth - k.ways[0].Worth
+	n.Why = k.why(n)
+	n.Decide = n.Why != ""
+	return n
+}
+
+// sure is the greatest chance of what a keeper tells apart.
+func sure(c course.Chances) float64 {
+	return max(c.Lays(), c.Cell, c.Virgin+c.Mated, c.OwnCell+c.OwnVirgin+c.OwnMated, c.DroneLayer, c.LayingWorkers, c.None)
+}
+
+// why tells why a nuc needs a decision.
+func (k *nucCase) why(n Nuc) string {
+	if k.held.From == 0 {
+		return ""
+	}
+	switch c := k.holds.Condition; {
+	case c == book.DroneLayer, c == book.LayingWorkers, c == book.NoQueen:
+		return c.String()
+	case c == book.Due && !k.view.On().Before(k.holds.LookFrom) && (k.held.eggLook || k.held.ownLook):
+		return c.String()
+	case n.Best > 0 && (n.Ways[n.Best].Kind == LookFirst || n.Loses >= k.numbers.Get(practice.ReviewLoss)):
+		return k.title(n.Ways[n.Best]) + " is worth more than leaving it"
+	default:
+		return ""
+	}
 }

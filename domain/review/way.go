@@ -3,7 +3,6 @@ package review
 import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 )
 
@@ -14,12 +13,13 @@ type Kind uint8
 // given comes later.
 const (
 	Leave       Kind = iota // until the day of the way
-	LookFirst               // with eggs or a queen of its own leave it, without give
+	LookFirst               // with eggs or a queen of its own leave it, else give
 	GiveCell                // give a cell
 	PutInVirgin             // put in a virgin
 	BreakDown               // break down own cells, then give
-	TakeOut                 // take out the queen who reigns, then give
+	TakeOut                 // take out the queen who reigns, then give the day after
 	ShakeOut                // shake it out, and make it up anew if something is given
+	MakeUp                  // make up an empty nuc, then give
 	GiveBrood               // give open brood to raise a queen on
 	AddBees                 // add a cup of bees
 	Feed                    // feed it
@@ -34,27 +34,28 @@ type Way struct {
 	Ware int          // what it gives, the place in [Hand.Wares] counted from 1; 0: nothing
 	With book.NucID   // the neighbour of a union
 	On   calendar.Day // the day it is done; of leaving the day of the next look, 0 when none is worth while
+	Own  bool         // a look for opened own cells rather than for eggs
+	Care Care         // what is done besides
 
-	Title string  // in words: "Break down own cells, then cell of batch 3"
-	If    string  // when what it gives is given: "if no eggs"; "" always
-	Given float64 // chance that what it gives is given
-
+	Given   float64 // chance that what it gives is given
 	Lays    float64 // chance of a laying queen in the nuc by the day asked for
 	Ready   float64 // chance of one who has laid long enough to be caught
 	Minutes float64
 	Worth   float64 // in queens, costs taken off
 
-	Sums   []Sum // what the worth is made of, in order
 	Warned []rules.Reason
+	parts  parts
 }
 
-// Sum is one part of what a way is worth: in words with its figures, in queens,
-// and the numbers it was reckoned with.
-type Sum struct {
-	Words  string
-	Queens float64
-	Used   []practice.Key
-}
+// Care is what keeps a nuc alive beside what is done for its queen.
+type Care uint8
+
+// What can be done besides.
+const (
+	WithFeed   Care = 1 << iota // it is fed
+	WithNarrow                  // its entrance is narrowed
+	WithBees                    // it gets a cup of bees
+)
 
 // Gives tells whether a way takes something of the hand.
 func (w Way) Gives() bool { return w.Ware > 0 }

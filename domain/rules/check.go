@@ -31,10 +31,26 @@ func (v Verdict) OK() bool { return len(v.Refused) == 0 }
 
 // Check judges a plan to be carried out at the view's instant. It judges
 // plans only: what has happened is always taken down.
-func Check(v *book.View, plan Intent) Verdict {
-	c := &checker{view: v, course: course.New(v), numbers: v.Numbers(), now: v.On()}
-	plan.check(c)
-	return c.Verdict
+func Check(v *book.View, plan Intent) Verdict { return check(course.New(v), nil, plan) }
+
+// Check judges a plan as [Check] does, with what the pass has reckoned already.
+func (j *Judged) Check(plan Intent) Verdict { return check(j.pass.course, j.Strength, plan) }
+
+// Strength is a yard's bees and food as the pass reckons them.
+func (j *Judged) Strength(id book.YardID) *strength.Yard {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	return j.pass.yard(id).strength
+}
+
+func check(c *course.Course, yards func(book.YardID) *strength.Yard, plan Intent) Verdict {
+	v := c.View()
+	if yards == nil {
+		yards = func(id book.YardID) *strength.Yard { return strength.NewYard(v, id, c.Zone(id)) }
+	}
+	k := &checker{view: v, course: c, numbers: v.Numbers(), now: v.On(), strength: yards}
+	plan.check(k)
+	return k.Verdict
 }
 
 // checker gathers reasons while a plan is judged.
@@ -43,6 +59,8 @@ type checker struct {
 	course  *course.Course
 	numbers practice.Numbers
 	now     time.Time
+
+	strength func(book.YardID) *strength.Yard
 	Verdict
 }
 
@@ -56,10 +74,6 @@ func (c *checker) warn(why, do string, used ...practice.Key) {
 
 func (c *checker) day(t time.Time, yard book.YardID) calendar.Day {
 	return calendar.DayOf(t, c.course.Zone(yard))
-}
-
-func (c *checker) strength(yard book.YardID) *strength.Yard {
-	return strength.NewYard(c.view, yard, c.course.Zone(yard))
 }
 
 // standstill refuses what would take bees or queens out of a yard under

@@ -1,0 +1,209 @@
+package review
+
+import (
+	"math"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+	"lidmark/domain/rules"
+	"lidmark/domain/strength"
+)
+
+// nucCase is a nuc while its ways are gathered.
+type nucCase struct {
+	*reckoner
+	nuc   *book.Nuc
+	holds *course.Presumption
+	held  *held
+
+	cups        float64 // of bees in it, or of those that would fill it
+	weak, light bool
+	risk        float64 // of being robbed; 0 while nothing draws robbers
+	full        bool    // on full combs
+	ways        []Way
+}
+
+func (r *reckoner) caseOf(n *book.Nuc, p *course.Presumption, h *held) *nucCase {
+	k := &nucCase{reckoner: r, nuc: n, holds: p, held: h, full: n.Side >= r.numbers.Get(practice.FullCombSide)}
+	y := r.judged.Strength(n.Yard)
+	s := y.Of(n)
+	a := r.numbers.Get(practice.BeesPerCup)
+	k.cups = math.Ceil(strength.Need(y.Night(), r.view.Box(n.Box).Thin, r.numbers) / a)
+	if h.From == 0 {
+		return k
+	}
+	if s.BeesKnown {
+		k.cups = s.Bees / a
+	}
+	k.weak, k.light = s.WeakThen(), s.Light(r.numbers)
+	if e := y.Exposure(n, s); e.Level >= strength.Watch && e.Remedy == strength.NarrowDoor {
+		k.risk = e.Risk
+	}
+	return k
+}
+
+// gather lists the ways that are legal now.
+func (k *nucCase) gather() {
+	if k.held.From == 0 {
+		k.ways = append(k.ways, Way{On: 0})
+		k.fill(MakeUp)
+		return
+	}
+	k.add(Way{Kind: Leave, On: k.nextLook()}, 0)
+	k.looks()
+	for i := range k.hand.Wares {
+		if warned, ok := k.legal(i + 1); ok {
+			k.add(Way{Kind: k.gives(i + 1), Ware: i + 1, On: k.today, Warned: warned, Care: k.besides()}, 0)
+		}
+	}
+	k.prepared()
+	k.queenless()
+	k.care()
+	if k.mayCatch() {
+		k.add(Way{Kind: Catch, On: k.today}, 0)
+	}
+}
+
+// gives is the kind of giving a ware.
+func (k *nucCase) gives(ware int) Kind {
+	if k.hand.Wares[ware-1].Virgin {
+		return PutInVirgin
+	}
+	return GiveCell
+}
+
+// legal asks the rules about giving a ware to what is there.
+func (k *nucCase) legal(ware int) ([]rules.Reason, bool) {
+	w := k.hand.Wares[ware-1]
+	if w.Many == 0 {
+		return nil, false
+	}
+	v := k.judged.Check(k.intent(w))
+	return v.Warned, v.OK()
+}
+
+func (k *nucCase) intent(w Ware) rules.Intent {
+	if !w.Virgin {
+		return rules.GiveCell{Nuc: k.nuc.Nuc, Batch: w.Batch}
+	}
+	i := rules.PutInVirgin{Nuc: k.nuc.Nuc, Batch: w.Batch}
+	if len(w.Queens) > 0 {
+		i.Queen = w.Queens[0]
+	}
+	return i
+}
+
+// looks are for nucs whose queen, or an own one, nobody has seen laying.
+func (k *nucCase) looks() {
+	c := k.holds.Condition
+	if c != book.Virgin && c != book.Due && (c != book.NoQueen || !k.held.ownLook) || !k.held.ownLook && !k.held.eggLook {
+		return
+	}
+	own := k.held.ownLook
+	k.add(Way{Kind: LookFirst, On: k.today, Own: own}, 0)
+	for i := range k.hand.Wares {
+		if _, ok := k.legal(i + 1); ok {
+			k.add(Way{Kind: LookFirst, Ware: i + 1, On: k.today, Own: own, Care: k.besides()}, 0)
+		}
+	}
+}
+
+// prepared are ways that clear the nuc first: of its own cells, of a queen who
+// is no good.
+func (k *nucCase) prepared() {
+	own := k.held.Chances().OwnCell >= ownPossible
+	late := k.awaited() && !k.holds.TooLateAt.IsZero() && !k.view.On().Before(k.holds.TooLateAt)
+	takeOut := k.nuc.Holds.Condition == book.DroneLayer || late
+	if takeOut {
+		k.add(Way{Kind: TakeOut, On: k.today}, 0)
+	}
+	for i, w := range k.hand.Wares {
+		if w.Many == 0 {
+			continue
+		}
+		if takeOut {
+			k.add(Way{Kind: TakeOut, Ware: i + 1, On: k.today, Care: k.besides()}, 0)
+		}
+		if warned, ok := k.legal(i + 1); own && ok {
+			k.add(Way{Kind: BreakDown, Ware: i + 1, On: k.today, Warned: warned, Care: k.besides()}, 0)
+		}
+	}
+}
+
+func (k *nucCase) awaited() bool {
+	c := k.holds.Condition
+	return c == book.Cell || c == book.Virgin || c == book.Due
+}
+
+// queenless are ways of what has nobody to wait for.
+func (k *nucCase) queenless() {
+	switch k.holds.Condition {
+	case book.NoQueen:
+		k.add(Way{Kind: GiveBrood, On: k.today}, k.numbers.Get(practice.PriceBroodComb))
+	case book.LayingWorkers, book.DroneLayer:
+	default:
+		return
+	}
+	k.add(Way{Kind: ShakeOut, On: k.today}, 0)
+	if k.holds.Condition == book.LayingWorkers {
+		k.fill(ShakeOut)
+	}
+}
+
+// fill are ways that begin with new bees.
+func (k *nucCase) fill(kind Kind) {
+	need := math.Max(1, math.Ceil(k.cups))
+	if float64(k.hand.Cups) < need {
+		return
+	}
+	for i, w := range k.hand.Wares {
+		if w.Many > 0 {
+			k.add(Way{Kind: kind, Ware: i + 1, On: k.today}, need*k.numbers.Get(practice.PriceCup))
+		}
+	}
+}
+
+// care are ways that keep alive what is there.
+func (k *nucCase) care() {
+	if k.weak && k.hand.Cups > 0 {
+		k.add(Way{Kind: AddBees, On: k.today, Care: WithBees, Warned: k.judged.Check(rules.AddBees{Nuc: k.nuc.Nuc, Cups: 1}).Warned}, k.numbers.Get(practice.PriceCup))
+	}
+	if k.light {
+		k.add(Way{Kind: Feed, On: k.today, Care: WithFeed, Warned: k.judged.Check(rules.GiveFeed{Nuc: k.nuc.Nuc, Litres: k.numbers.Get(practice.SyrupPerFeed)}).Warned}, 0)
+	}
+	if k.risk > 0 {
+		k.add(Way{Kind: Narrow, On: k.today, Care: WithNarrow}, 0)
+	}
+}
+
+// besides is what is done at a nuc that is opened anyway.
+func (k *nucCase) besides() (c Care) {
+	if k.light {
+		c |= WithFeed
+	}
+	if k.risk > 0 {
+		c |= WithNarrow
+	}
+	return c
+}
+
+func (k *nucCase) mayCatch() bool {
+	if !k.nuc.Holds.Condition.Queenright() || k.holds.ReadyAt.After(k.view.On()) {
+		return false
+	}
+	return k.judged.Check(rules.Catch{Nuc: k.nuc.Nuc}).OK()
+}
+
+// nextLook is the day of the next look that is worth while, after today.
+func (k *nucCase) nextLook() calendar.Day {
+	zone := k.course.Zone(k.nuc.Yard)
+	for _, t := range []time.Time{k.holds.LookFrom, k.holds.LookBest, k.holds.LookBy} {
+		if d := calendar.DayOf(t, zone); !t.IsZero() && d > k.today {
+			return d
+		}
+	}
+	return 0
+}

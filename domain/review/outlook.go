@@ -1,0 +1,95 @@
+package review
+
+import (
+	"sync"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+)
+
+// outlook is what every state of a nuc at the start of a day comes to by the day
+// asked for.
+type outlook struct {
+	lays   *course.Figure // a queen lays
+	ready  *course.Figure // she has laid long enough to be caught
+	queens *course.Figure // what she is worth, in queens
+	kept   *course.Figure // share of its bees that are kept
+}
+
+// horizon are the outlooks of a yard's days.
+type horizon struct {
+	course *course.Course
+	yard   book.YardID
+	end    calendar.Day // the day after the one asked for
+	mu     sync.Mutex
+	days   map[calendar.Day]*outlook
+}
+
+func newHorizon(c *course.Course, yard book.YardID, by calendar.Day) *horizon {
+	return &horizon{course: c, yard: yard, end: by + 1, days: map[calendar.Day]*outlook{by + 1: atEnd(c.View().Numbers())}}
+}
+
+// atEnd is what a state is worth on the day itself. A queen who lays and is not
+// ready costs the nuc's days until she is.
+func atEnd(n practice.Numbers) *outlook {
+	ready, own := n.Days(practice.ReadyAfterFirstEgg), n.Get(practice.WorthOwnQueen)
+	day, dwindled := n.Get(practice.WorthNucDay), n.Get(practice.LayingWorkersMean)
+	yes := func(is bool) float64 {
+		if is {
+			return 1
+		}
+		return 0
+	}
+	return &outlook{
+		lays:  course.Each(func(s course.State) float64 { return yes(s.Holds == course.HoldsLaying) }),
+		ready: course.Each(func(s course.State) float64 { return yes(s.Holds == course.HoldsLaying && s.Days >= ready) }),
+		queens: course.Each(func(s course.State) float64 {
+			if s.Holds != course.HoldsLaying {
+				return 0
+			}
+			price := 1.0
+			if s.Own {
+				price = own
+			}
+			return max(0, price-day*float64(max(0, ready-s.Days)))
+		}),
+		kept: course.Each(func(s course.State) float64 {
+			switch s.Holds {
+			case course.HoldsNone:
+				return max(0, 1-float64(s.Days)/dwindled)
+			case course.HoldsDroneLayer, course.HoldsWorkers:
+				return 0
+			default:
+				return 1
+			}
+		}),
+	}
+}
+
+// on is the outlook at the start of a day; beyond the end that of the end.
+func (h *horizon) on(d calendar.Day) *outlook {
+	h.mu.Lock()
+	defer h.mu.Unlock()
+	from := min(d, h.end)
+	for h.days[from] == nil {
+		from++
+	}
+	for ; from > d; from-- {
+		next, step := h.days[from], h.course.Step(h.yard, from-1)
+		h.days[from-1] = &outlook{step.Before(next.lays), step.Before(next.ready), step.Before(next.queens), step.Before(next.kept)}
+	}
+	return h.days[from]
+}
+
+// figure is what a nuc comes to.
+type figure struct{ lays, ready, queens, kept, given, found float64 }
+
+func (o *outlook) of(b *course.Belief) figure {
+	return figure{lays: b.Expect(o.lays), ready: b.Expect(o.ready), queens: b.Expect(o.queens), kept: b.Expect(o.kept)}
+}
+
+func (f figure) plus(g figure) figure {
+	return figure{f.lays + g.lays, f.ready + g.ready, f.queens + g.queens, f.kept + g.kept, f.given + g.given, f.found + g.found}
+}

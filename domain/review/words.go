@@ -1,0 +1,144 @@
+package review
+
+import (
+	"fmt"
+	"math"
+
+	"lidmark/domain/practice"
+)
+
+// Sum is one part of what a way is worth: in words with its figures, in queens,
+// and the numbers it was reckoned with.
+type Sum struct {
+	Words  string         `json:"words"`
+	Queens float64        `json:"queens"`
+	Used   []practice.Key `json:"-"`
+}
+
+// Title is a way in words.
+func (r *Review) Title(w Way) string { return title(w, r.Hand, r.nameOf) }
+
+func (k *nucCase) title(w Way) string {
+	return title(w, k.hand, func(w Way) string { return k.view.Nuc(w.With).Name })
+}
+
+func (r *Review) nameOf(w Way) string { return r.view.Nuc(w.With).Name }
+
+func title(w Way, hand Hand, with func(Way) string) string {
+	given := "then a cell when there is one"
+	if w.Gives() {
+		given = "then " + hand.Wares[w.Ware-1].Name
+	}
+	text := ""
+	switch w.Kind {
+	case Leave:
+		text = "Leave it"
+		if w.On != 0 {
+			text = "Leave to " + w.On.Short()
+		}
+	case LookFirst:
+		text = lookTitle(w, hand)
+	case GiveCell:
+		text = "Give a " + hand.Wares[w.Ware-1].Name
+	case PutInVirgin:
+		text = "Put in a " + hand.Wares[w.Ware-1].Name
+	case BreakDown:
+		text = "Break down own cells, " + given
+	case TakeOut:
+		text = "Take her out, " + given
+		if w.Gives() {
+			text += " on " + (w.On + 1).Short()
+		}
+	case ShakeOut:
+		text = "Shake it out"
+		if w.Gives() {
+			text += ", make up anew, " + given
+		}
+	case MakeUp:
+		text = "Make it up, " + given
+	case Unite:
+		text = "Unite with " + with(w)
+	default:
+		text = [...]string{GiveBrood: "Give open brood", AddBees: "Add a cup of bees", Feed: "Feed it", Narrow: "Narrow the entrance", Catch: "Catch the queen"}[w.Kind]
+	}
+	return text + besides(w)
+}
+
+func lookTitle(w Way, hand Hand) string {
+	what, found := "Look for eggs", "eggs"
+	if w.Own {
+		what, found = "Look for opened own cells and eggs", "any"
+	}
+	switch {
+	case w.Gives():
+		return fmt.Sprintf("%s; %s: leave, none: %s", what, found, hand.Wares[w.Ware-1].Name)
+	case w.Own:
+		return what + "; no cell yet"
+	default:
+		return what
+	}
+}
+
+func besides(w Way) (text string) {
+	if w.Care&WithFeed != 0 && w.Kind != Feed {
+		text += ", feed"
+	}
+	if w.Care&WithNarrow != 0 && w.Kind != Narrow {
+		text += ", narrow the entrance"
+	}
+	return text
+}
+
+// If is when what a way gives is given: "if nothing is seen"; "" always.
+func (w Way) If() string {
+	switch {
+	case !w.Gives() || w.Kind != LookFirst:
+		return ""
+	case w.Own:
+		return "if no opened cell and no eggs"
+	default:
+		return "if no eggs"
+	}
+}
+
+// Why says what the worth of a way is made of, in order; the sums add up to it.
+func (r *Review) Why(w Way) (all []Sum) {
+	p := w.parts
+	add := func(queens float64, used []practice.Key, words string, args ...any) {
+		if math.Abs(queens) > 1e-12 {
+			all = append(all, Sum{fmt.Sprintf(words, args...), queens, used})
+		}
+	}
+	keys := func(k ...practice.Key) []practice.Key { return k }
+	queens := fmt.Sprintf("%d of 100 laying by %s, %d of them ready to be caught", percent(w.Lays), r.By.Short(), percent(w.Ready))
+	if w.Kind == Catch {
+		queens = fmt.Sprintf("the queen caught, and %d of 100 laying again by %s", percent(w.Lays), r.By.Short())
+	}
+	add(p.queens, keys(practice.ReadyAfterFirstEgg, practice.WorthNucDay, practice.WorthOwnQueen, practice.AcceptCell), "%s", queens)
+	add(p.bees, keys(practice.PriceCup, practice.BeesPerCup, practice.LayingWorkersMean), "its bees, %.1f cups, as far as they are kept", p.cups)
+	add(-p.lost*(p.queens+p.bees), keys(practice.WeakLost, practice.LightLost, practice.RobbingWatch, practice.NarrowHelps), "%s: %d of 100 such nucs are lost", p.cause(), percent(p.lost))
+	add(p.found, keys(practice.LookAgainFrom, practice.WorthNucDay), "found out by a look rather than days later")
+	if w.Gives() {
+		add(-p.ware, keys(practice.PriceCell, practice.PriceVirgin), "a %s, given %d times of 100", r.Hand.Wares[w.Ware-1].Name, percent(w.Given))
+	}
+	add(-p.goods, keys(practice.PriceCup, practice.PriceBroodComb), "bees or brood from others")
+	add(-p.minutes, keys(practice.WorthMinute), "%g min of work", w.Minutes)
+	return all
+}
+
+// cause is why such nucs are lost.
+func (p parts) cause() string {
+	switch {
+	case p.weak:
+		return "weak"
+	case p.light:
+		return "light"
+	default:
+		return "exposed to robbers"
+	}
+}
+
+func percent(p float64) int { return int(math.Round(100 * p)) }
+
+// Money is a worth in the keeper's money; in queens while he names no price.
+func (r *Review) Money(queens float64) float64 { return queens * r.numbers.Get(practice.PriceQueen) }
