@@ -26,7 +26,9 @@ func importWeather(a *app) *cobra.Command {
 			"headings; what you say with --columns is remembered for files with the same headings.\nColumns: " + weatherColumnWords() + ".",
 		Example: "  lidbook import weather mast.csv --yard \"Far Hill\"\n  lidbook import weather forecast.json --yes\n  lidbook import weather log.csv --columns \"time,temperature °F,ignored,wind mph,at 2 m\"",
 		Args:    cobra.ExactArgs(1),
-	}, func(d *desk, _ *cobra.Command, args []string) error { return d.importWeather(args[0], columns, encoding) })
+	}, func(d *desk, _ *cobra.Command, args []string) error {
+		return d.importWeather(args[0], columns, encoding)
+	})
 	f := c.Flags()
 	f.StringVar(&columns, "columns", "", "what the `COLUMNS` mean, from the left, like time,temperature,wind km/h (else as before, or guessed)")
 	f.StringVar(&encoding, "encoding", "", "`ENCODING` of the text of a table, like windows-1252")
