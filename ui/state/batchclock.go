@@ -49,7 +49,7 @@ func (r *Reading) ClockOf(b *book.Batch) []ClockStep {
 		ClockStep{Word: "First eggs, nine in ten", At: eggs, Key: practice.FirstEggsNineInTenBy, Seen: r.laid(b)},
 		ClockStep{Word: "Good brood", At: after(eggs, practice.EggToCappedWorkerBrood), Key: practice.EggToCappedWorkerBrood},
 		ClockStep{Word: "Ready to hand over", At: after(eggs, practice.ReadyAfterFirstEgg), Key: practice.ReadyAfterFirstEgg},
-		ClockStep{Word: "Too late to mate", At: after(emerges, practice.VirginTooLate), Key: practice.VirginTooLate},
+		ClockStep{Word: "Too late if no eggs yet", At: after(emerges, practice.VirginTooLate), Key: practice.VirginTooLate},
 	)
 	return withNow(steps, ClockStep{Word: "Now", At: r.View.On(), Now: true})
 }

@@ -2,11 +2,18 @@ package state
 
 import "lidmark/domain/book"
 
-// Next is what to do next in a book that has just begun; "" in one that is under
+// Next is what to do next in a book that has just begun: a sentence, and the
+// commands that do it, the likelier first. The zero Next is that of a book under
 // way.
-func (s State) Next() string {
+type Next struct {
+	Words    string
+	Commands []string
+}
+
+// Next is what to do next.
+func (s State) Next() Next {
 	if s.Book == nil || s.Book.ReadOnly != "" {
-		return ""
+		return Next{}
 	}
 	r := s.Present()
 	madeUp := 0
@@ -16,17 +23,17 @@ func (s State) Next() string {
 	batches := len(r.Batches())
 	switch {
 	case len(r.Nucs) == 0:
-		return "Set up boxes: “Add boxes” on the yard's card, then their names, like A1-A12"
+		return Next{"Set up boxes: their names, like A1-A12", []string{"next boxes"}}
 	case madeUp == 0 && batches == 0:
-		return "Nucs made up: Ctrl+A takes all, then “Make it up”. A graft: on the yard's card"
+		return Next{"Make up nucs, or write down a graft", []string{"next nucs", "next graft"}}
 	case madeUp == 0:
-		return "When nucs are made up: Ctrl+A takes all, then “Make it up” on their card"
+		return Next{"Make up the nucs for its cells", []string{"next nucs"}}
 	case batches == 0:
-		return "On the evening of a graft: “Write down a graft” on the yard's card"
+		return Next{"On the evening of a graft write it down", []string{"next graft"}}
 	case len(r.Plan().Stops) == 0 && s.untold(r):
-		return "When a cell is given: take the nuc, “Give a cell”; or type A1 and c1"
+		return Next{"Give the nucs their cells; for one type A1 and c1", []string{"next cells"}}
 	}
-	return ""
+	return Next{}
 }
 
 // untold tells whether no nuc holds anything of a batch yet.
@@ -37,4 +44,48 @@ func (s State) untold(r *Reading) bool {
 		}
 	}
 	return true
+}
+
+// nextCommands do what is next in a book that has just begun: they take what it is
+// about and open the form.
+var nextCommands = []Command{
+	nextStep("next boxes", "Add boxes", "add boxes", nil),
+	nextStep("next nucs", "Make up the nucs", "make up", func(c book.Condition) bool { return c == book.Empty }),
+	nextStep("next graft", "Write down a graft", "graft", nil),
+	nextStep("next cells", "Give cells", "give cell", func(c book.Condition) bool { return c == book.NoQueen }),
+}
+
+// nextStep is a record of the yard, or of the nucs that are as it wants them.
+func nextStep(name, word, record string, of func(book.Condition) bool) Command {
+	taken := func(s State) State {
+		s.Selection = Selection{}
+		if of == nil {
+			return s
+		}
+		for _, n := range s.Present().Nucs {
+			if of(n.Presumed.Condition) {
+				s.Selection = s.Selection.With(n.Nuc.Nuc.Subject())
+			}
+		}
+		return s
+	}
+	return Command{
+		Name: name, Word: word, Does: word,
+		Why: func(s State) string {
+			if why := noPen(s); why != "" {
+				return why
+			}
+			rec, _ := RecordNamed(record)
+			next := taken(s)
+			if of != nil && next.Selection.Len() == 0 {
+				return "no nuc is ready for it"
+			}
+			return rec.command().Reason(next)
+		},
+		Do: func(s State) (State, []Effect) {
+			s = taken(s)
+			s.then, s.Sheet = record, s.Layout().Over
+			return s, nil
+		},
+	}
 }

@@ -37,6 +37,7 @@ type Reading struct {
 	plan     func() rules.DayPlan
 	page     func() []PageStop
 	part     func(Less) rules.Part
+	heights  func(routePane) routeHeights
 	sheet    func() func(book.NucID) []book.Fact
 	ground   func(book.YardID) scene.Area
 	sight    func(book.YardID) scene.Area
@@ -100,7 +101,7 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	r.marks, r.tally = memo(r.readMarks), memo(r.readTally)
 	r.standing, r.colonies, r.sight = memo(r.readStanding), memo(r.readColonies), memo(r.readSight)
 	r.flights = memo(r.readFlights)
-	r.offers = lately(r.readOffers)
+	r.offers, r.heights = lately(r.readOffers), lately(r.readHeights)
 	r.filtered, r.sections, r.listing = lately(r.readFiltered), lately(r.readSections), lately(r.readListing)
 	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(r.Plan()) })
 	r.plan = sync.OnceValue(r.readPlan)

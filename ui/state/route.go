@@ -1,12 +1,11 @@
 package state
 
 import (
-	"math"
 	"strings"
-	"unicode/utf8"
 
 	"lidmark/domain/book"
 	"lidmark/domain/rules"
+	"lidmark/ui/scene"
 )
 
 // Measures of the route, dp.
@@ -33,10 +32,11 @@ const (
 // Route says where the day's route lies in its pane, from the top of the first
 // stop on.
 type Route struct {
-	Axis  bool    // the windows of tasks are drawn
-	End   float64 // what is kept at the right for windows and minutes, dp
-	Hard  float64 // height of the strip of the hard deadlines
-	Head  float64 // height of the heads of the columns
+	Axis  bool        // the windows of tasks are drawn
+	End   float64     // what is kept at the right for windows and minutes, dp
+	Hard  float64     // height of the strip of the hard deadlines
+	Head  float64     // height of the heads of the columns
+	Known []RouteTask // what is no work but to be known, above the first stop
 	Stops []RouteStop
 	All   float64 // height of all stops
 	Pane  float64 // height of what shows of them
@@ -71,12 +71,26 @@ func (s State) Route(l Layout) Route {
 	}
 	rt.Pane = max(0, high-rt.Hard-rt.Head)
 	y := 0.0
+	heights := r.heights(routePane{w, rt.End})
+	for _, h := range heights.known {
+		if y == 0 {
+			y += RouteLine
+		}
+		rt.Known = append(rt.Known, RouteTask{y, h})
+		y += h
+	}
+	if y > 0 {
+		y += RouteGap
+	}
 	page := s.Page()
 	for _, stop := range page {
 		at := RouteStop{Y: y}
 		y += RouteLine
 		for _, t := range stop.Lines {
-			h := r.lineHeight(t, w, rt.End)
+			h := RouteLine // one that is done says no more than its names and what it was
+			if !t.Done {
+				h = heights.lines[t.Number]
+			}
 			at.Tasks = append(at.Tasks, RouteTask{y, h})
 			y += h
 		}
@@ -84,49 +98,78 @@ func (s State) Route(l Layout) Route {
 		rt.Stops = append(rt.Stops, at)
 	}
 	if len(page) > 0 {
-		rt.All = y + routeFoot
+		y += routeFoot
 	}
+	rt.All = y
 	return rt
 }
 
-// lineHeight is how high a line is: one that is done says no more than its names
-// and what it was.
-func (r *Reading) lineHeight(l PageLine, w, end float64) float64 {
-	if l.Done {
-		return RouteLine
+// routePane is a pane of the route: how wide it is, and what is kept at its right.
+type routePane struct{ w, end float64 }
+
+// routeHeights are how high the tasks of a day are in a pane: what is to be known,
+// and the lines in their order.
+type routeHeights struct{ known, lines []float64 }
+
+func (r *Reading) readHeights(p routePane) (h routeHeights) {
+	for _, t := range r.Plan().Waits {
+		h.known = append(h.known, r.taskHeight(t, p))
 	}
-	return r.taskHeight(l.Task, w, end)
+	for _, t := range r.Tasks() {
+		h.lines = append(h.lines, r.taskHeight(t, p))
+	}
+	return h
 }
 
-// taskHeight is how high a task is in a pane w wide of which end is kept at the
-// right.
-func (r *Reading) taskHeight(t rules.Task, w, end float64) float64 {
-	// State measures no text: letters are reckoned somewhat wider than those of
-	// most words are, figures in bold as wide as they are.
-	const letter, figure, lid, by, fewNames, text = 6.8, 8.5, 34.0, 100.0, 16, RouteText + 20
-	title, names := letter*float64(utf8.RuneCountInString(t.Title)), 0
-	for _, run := range r.TaskNames(t) {
-		names += utf8.RuneCountInString(run.Text) + 1
+// Sizes of what a task says, and the room beside it, dp.
+const (
+	titleSize, whySize = 14.0, 13.0
+
+	routeInset = RouteText + 10 // where a task's words begin
+	routeGap   = 10.0           // between two things that a task says
+	lidRoom    = 34.0
+	boxRoom    = 80.0  // of minutes and box beside the first line
+	byRoom     = 112.0 // of "by Wed 06:00" and the gap before it
+	namesRoom  = 150.0 // of names before they are cut to "and 9 more"
+)
+
+// taskHeight is how high a task is in a pane: one line where all of it has room there, else who and when above what to
+// do and why, in as many lines as these take.
+func (r *Reading) taskHeight(t rules.Task, p routePane) float64 {
+	m := Reckoner{}
+	names := 0.0
+	if said := Names(r.TaskNames(t), func(string) bool { return true }); said != "" {
+		names = min(m.Width(said, titleSize, scene.Bold), namesRoom) + lidRoom + routeGap
+	} else if len(t.Of) > 0 && t.Of[0].Kind == book.KindColony {
+		names = lidRoom
 	}
-	need := text + title + figure*float64(min(names, fewNames))
+	by := 0.0
 	if !t.By.IsZero() {
-		need += by
+		by = byRoom
 	}
-	if names > 0 {
-		need += lid
-	}
-	if w >= oneLineAll && need <= w-end {
+	title, why := m.Width(t.Title, titleSize, scene.Medium), m.Width(t.Why, whySize, scene.Regular)
+	if one := routeInset + names + title + 2*routeGap + why + by; p.w >= oneLineAll && one <= p.w-p.end {
 		return RouteLine
 	}
-	const ragged = 55 // where a word is too long for the rest of a line
-	lines, room := 1.0, w-text-Edge
-	if names == 0 { // what to do stands beside the minutes
-		room -= lid + routeMin - Edge
+	room := p.w - routeInset - Edge
+	if names <= lidRoom {
+		return RouteLine + RouteMore*unnamedLines(t, room, names, p.w-p.end-routeInset-by)
 	}
-	if title > room {
-		lines = math.Ceil(title / max(room-ragged, letter))
+	if title+routeGap+why <= room {
+		return RouteLine + RouteMore
 	}
-	return RouteLine + lines*RouteMore
+	return RouteLine + RouteMore*float64(linesOf(t.Title, titleSize, room)+linesOf(t.Why, whySize, room))
+}
+
+// unnamedLines are how many lines beyond the first a task takes that names nobody:
+// what to do begins on the first one. When stands there too if both have room, else
+// beside why.
+func unnamedLines(t rules.Task, room, lid, beside float64) float64 {
+	whyRoom := room
+	if title := (Reckoner{}).Width(t.Title, titleSize, scene.Medium); !t.By.IsZero() && lid+title > beside {
+		whyRoom -= byRoom + boxRoom
+	}
+	return float64(linesOf(t.Title, titleSize, room-boxRoom-lid) - 1 + max(1, linesOf(t.Why, whySize, whyRoom)))
 }
 
 // TaskNames are the names of what a task is about, in its order. A batch,

@@ -124,7 +124,7 @@ func TestFromNothingToTodaysWork(t *testing.T) {
 	if len(r.Nucs) != 10 || len(r.Batches()) != 1 || h.Pen.Writer != "Ida" {
 		t.Fatalf("the book has %d nucs, %d batches and is written by %q", len(r.Nucs), len(r.Batches()), h.Pen.Writer)
 	}
-	if !h.says("When nucs are made up") {
+	if !h.says("Make up the nucs for its cells") {
 		t.Error("nothing says what to do next")
 	}
 

@@ -23,8 +23,11 @@ func (p *sheet) daySide(a scene.Area) {
 		plan := p.s.Reading().Plan()
 		y := a.Y + 30
 		p.fit(x, y, longDay(p.s.Looked()), ink(20).semi(), a.Right()-8)
-		y = p.wrap(x, y+30, p.workWords(), ink(14), all, 3) - scene.LineHeight(14)
-		top := y + 14
+		said, more := p.workWords()
+		y += 30
+		p.fit(x, y, said, ink(14), x+all)
+		p.fit(x, y+scene.LineHeight(13), more, ink2(13), x+all) // its line is kept on every day
+		top := y + scene.LineHeight(13) + 14
 		y = p.timeBar(scene.Area{X: x, Y: top, W: w, H: 16})
 		body := a.Bottom() - sideFoot
 		p.sideButtons(x, body, all)
@@ -44,8 +47,14 @@ func (p *sheet) daySide(a scene.Area) {
 	p.rule(a.Right()-1, a.Y, a.Right()-1, a.Bottom(), scene.Rule)
 }
 
-// sideButtons draws the buttons at the pane's foot.
+// sideButtons draws the buttons at the pane's foot. The sheet is the main one where
+// there is something to print.
 func (p *sheet) sideButtons(x, y, w float64) {
+	plan := p.s.Reading().Plan()
+	if len(plan.Stops)+len(plan.Waits) == 0 {
+		p.button(x, y+10, "Type it in", "type it in", false)
+		return
+	}
 	end := p.button(x, y+10, "Print the sheet", "print route", true)
 	if next := end + 8; next+p.width("Type it in", ink(14).medium())+28 <= x+w+8 {
 		p.button(next, y+10, "Type it in", "type it in", false)
@@ -143,29 +152,25 @@ func (p *sheet) dayTime() dayTime {
 	return t
 }
 
-// workWords says how long the day's work is and how much time there is. Ahead
-// it is the work if nothing is done before; what the ribbon shows of the day is
-// said beside it.
-func (p *sheet) workWords() string {
+// workWords says how long the day's work is and how much time there is, and in a
+// second line what is done of it, or ahead what of it is best done on this day, as
+// the ribbon shows it.
+func (p *sheet) workWords() (said, more string) {
 	t := p.dayTime()
 	if p.s.DayPage.Less.Nobody {
-		return minutes(t.left) + " of work cannot wait, and nobody comes"
+		return minutes(t.left) + " of work cannot wait", "and nobody comes"
 	}
-	said := minutes(t.left) + " of work"
+	said = minutes(t.left) + " of work"
 	if t.done > 0 {
-		said = minutes(t.done) + " done, " + minutes(t.left) + " left"
+		said, more = minutes(t.left)+" left", minutes(t.done)+" done"
 	}
-	switch {
-	case p.s.Reading().HoursOver() && !p.s.DayPage.Less.On():
-		said += ", no time left today"
-	case t.told:
+	if over := p.s.Reading().HoursOver() && !p.s.DayPage.Less.On(); t.told && !over { // that none is left stands below the bar
 		said += ", " + minutes(t.free) + " of time"
 	}
-	if !p.s.Ahead() {
-		return said
+	if p.s.Ahead() {
+		more = minutes(p.s.Present().WorkOn(p.s.Looked()).Minutes) + " best on this day, the rest left over"
 	}
-	best := p.s.Present().WorkOn(p.s.Looked()).Minutes
-	return said + ", if nothing is done before; " + minutes(best) + " are best done on this day"
+	return said, more
 }
 
 // timeBar draws what is done, what is left and the time there is, and gives

@@ -72,20 +72,23 @@ func (r routeDraw) head(y float64) {
 
 // stops draws the stops and their tasks.
 func (r routeDraw) stops(page []state.PageStop, a scene.Area) {
+	scroll := min(r.s.Scroll[state.RoutePlace], max(0, r.All-r.Pane))
+	top := a.Y - scroll
 	if len(page) == 0 {
-		r.nothing(a)
+		r.known(top, a)
+		r.nothing(scene.Area{X: a.X, Y: top + r.All, W: a.W, H: a.Bottom() - top - r.All})
+		r.scrollBar(a, scroll, r.All)
 		return
 	}
 	if r.Axis {
 		r.rect(scene.Area{X: r.axis.x + axisBefore*r.axis.w/axisDays, Y: a.Y, W: r.axis.w / axisDays, H: a.H}, scene.Sunk)
 	}
-	scroll := min(r.s.Scroll[state.RoutePlace], max(0, r.All-r.Pane))
-	top := a.Y - scroll
+	r.known(top, a)
 	end := top + r.All - 40
 	if i := slices.IndexFunc(page, state.PageStop.Waits); i >= 0 {
 		end = top + r.Stops[i].Y - 14
 	}
-	r.add(scene.Line{From: at(r.line, top+15), To: at(r.line, end+8), Stroke: stroke(scene.Ink, 3)})
+	r.add(scene.Line{From: at(r.line, top+r.Stops[0].Y+15), To: at(r.line, end+8), Stroke: stroke(scene.Ink, 3)})
 	for i, s := range page {
 		r.stop(s, top+r.Stops[i].Y)
 		for j, l := range s.Lines {
@@ -102,6 +105,28 @@ func (r routeDraw) stops(page []state.PageStop, a scene.Area) {
 		r.fit(r.line+18, end+15, "Write it all in tonight, in this order", ink2(13), r.area.Right()-state.Edge)
 	}
 	r.scrollBar(a, scroll, r.All)
+}
+
+// known draws what is no work but to be known: standstills, and what waits after a
+// treatment.
+func (r routeDraw) known(top float64, a scene.Area) {
+	for i, t := range r.r.Plan().Waits {
+		if i == 0 {
+			r.fit(r.area.X+state.Edge, top+20, "Waits, not work", ink(15).semi(), r.end)
+		}
+		line := r.Known[i]
+		row := scene.Area{X: r.line + 10, Y: top + line.Y, W: r.area.Right() - r.line - 22, H: line.H}
+		if row.Bottom() <= a.Y || row.Y >= a.Bottom() {
+			continue
+		}
+		box := scene.Rect{Area: row, Tag: scene.Tag{Ref: state.RefOf(t.Of[0]), Reason: t.Why}}
+		if r.hovers(box.Ref) {
+			box.Radius, box.Fill = 5, scene.Sunk
+		}
+		r.add(box)
+		r.task(state.PageLine{Task: t}, row)
+		r.rule(r.line+14, row.Bottom()-1, r.area.Right()-state.Edge, row.Bottom()-1, scene.Hair)
+	}
 }
 
 // nothing says that there is no work, and what comes next.
@@ -193,7 +218,7 @@ func (r routeDraw) task(l state.PageLine, row scene.Area) {
 	y := row.Y + lineMiddle
 	if r.pale = l.Waits; row.H == state.RouteLine {
 		end := r.by(l.Task, y) - 10
-		x := r.who(l.Task, y, end-r.width(l.Title, taskFont)-10)
+		x := r.who(l.Task, y, end-r.width(l.Title, taskFont)-r.width(l.Why, whyFont)-20)
 		r.what(l.Task, x, y+5, end)
 	} else {
 		r.folded(l.Task, y, int((row.H-state.RouteLine)/state.RouteMore))
@@ -211,8 +236,8 @@ func (r routeDraw) toned(f font) font {
 	return f
 }
 
-// taskFont is the look of what to do.
-var taskFont = ink(14).medium()
+// taskFont is the look of what to do, whyFont of why.
+var taskFont, whyFont = ink(14).medium(), ink2(13)
 
 // folded draws a task over more than one line: who and when above what and why.
 func (r routeDraw) folded(t rules.Task, y float64, lines int) {
@@ -226,10 +251,26 @@ func (r routeDraw) folded(t rules.Task, y float64, lines int) {
 		r.what(t, left, second, right)
 		return
 	}
-	next := r.wrap(left, second, t.Title, r.toned(taskFont), right-left, lines)
-	if next <= second+float64(lines-1)*state.RouteMore+1 {
-		r.fit(left, next, t.Why, ink2(13), right)
+	said := scene.Wrap(r.measure, r.say(t.Title), taskFont.size, taskFont.weight, right-left)
+	next := r.wrapped(left, second, t.Title, r.toned(taskFont), right-left, lines)
+	r.wrapped(left, next, t.Why, whyFont, right-left, lines-len(said))
+}
+
+// wrapped writes lines a further line of a task apart, and gives where the next
+// one would stand.
+func (r routeDraw) wrapped(x, y float64, text string, f font, width float64, most int) float64 {
+	lines := scene.Wrap(r.measure, r.say(text), f.size, f.weight, width)
+	for i, l := range lines {
+		if i >= most {
+			break
+		}
+		if i == most-1 && len(lines) > most {
+			l += " …"
+		}
+		r.fit(x, y, l, f, x+width)
+		y += state.RouteMore
 	}
+	return y
 }
 
 // unnamed draws a task over more than one line that names nobody: what to do
@@ -237,24 +278,23 @@ func (r routeDraw) folded(t rules.Task, y float64, lines int) {
 // beside why.
 func (r routeDraw) unnamed(t rules.Task, y float64, lines int) {
 	const least = 80.0 // of the columns of minutes and boxes
-	end := r.area.Right() - state.Edge
+	left, end := r.line+20, r.area.Right()-state.Edge
 	x := r.lids(t, y, 0)
-	next := r.wrap(x, y+5, t.Title, r.toned(taskFont), end-least-x, lines) + 1
+	taken := len(scene.Wrap(r.measure, r.say(t.Title), taskFont.size, taskFont.weight, end-least-x))
+	next := r.wrapped(x, y+5, t.Title, r.toned(taskFont), end-least-x, lines) + 1
 	said, f := r.byWords(t)
 	if x+r.width(t.Title, taskFont) <= r.end-r.width(said, f)-10 {
 		r.by(t, y)
 	} else {
 		end = r.by(t, next-5) - 10
 	}
-	r.fit(r.line+20, next, t.Why, ink2(13), end)
+	r.wrapped(left, next, t.Why, whyFont, end-left, lines+1-taken)
 }
 
 // what writes what to do and, as far as there is room, why.
 func (r routeDraw) what(t rules.Task, x, y, end float64) {
 	x = r.fit(x, y, t.Title, r.toned(taskFont), end)
-	if end-x > 50 {
-		r.fit(x+10, y, t.Why, ink2(13), end)
-	}
+	r.fit(x+10, y, t.Why, whyFont, end)
 }
 
 // byWords are the last day or hour of a task, and their look.
