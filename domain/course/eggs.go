@@ -7,7 +7,7 @@ import (
 
 // Eggs is when a nuc's queen laid or will lay her first egg, as far as is known:
 // the chance by day. It sums to the chance that one ever lays within the time
-// that is looked ahead.
+// that is looked ahead. A queen raised after one who laid counts no more.
 type Eggs struct {
 	from calendar.Day
 	on   []float64 // by day
@@ -24,6 +24,8 @@ func (a asked) eggs(h *Held) *Eggs {
 	}
 	b := h.Belief
 	for d := h.Row; d < h.Row+eggsAhead; d++ {
+		b.move(given.lays, layDays, 1)
+		b.move(own.lays, layDays, 1)
 		b = b.After(a.step(d))
 		e.on = append(e.on, b.p[given.lays]+b.p[own.lays])
 	}

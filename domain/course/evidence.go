@@ -28,11 +28,10 @@ func (c *Course) Evidence(n *book.Nuc) (all []Evidence) {
 }
 
 func (a asked) words(w Weighed, out calendar.Day) string {
-	day := w.At.Day(a.zone)
 	said := w.Sight.String()
-	if age := day.Sub(out); age > 0 && !w.Amiss {
+	if age := w.Day.Sub(out); age > 0 && !w.Amiss {
 		said += fmt.Sprintf(" on day %d", age)
-		if flew := a.flyingDays(out, day); a.yard.told(out, day) {
+		if flew := a.flyingDays(out, w.Day); a.yard.told(out, w.Day) {
 			said += " after " + Count(flew, "flying day")
 		}
 	}

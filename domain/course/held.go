@@ -15,7 +15,7 @@ type Held struct {
 
 // Weighed is one look and what it was worth.
 type Weighed struct {
-	At            calendar.Moment
+	Day           calendar.Day // on which it was made
 	Sight         Sight
 	Before, After Chances
 	Amiss         bool // nothing that could be held explains it: what was known is dropped
@@ -53,7 +53,7 @@ func (m *Model) look(h *Held, e event) {
 	if e.sight.Empty() {
 		return
 	}
-	w := Weighed{At: e.at, Sight: e.sight, Before: h.Chances()}
+	w := Weighed{Day: e.day, Sight: e.sight, Before: h.Chances()}
 	if m.Weigh(&h.Belief, e.sight) < unexplained {
 		w.Amiss = true
 		h.Belief = m.Unknown()

@@ -15,6 +15,7 @@ import (
 // hours of flight counts for the day after.
 type event struct {
 	row   calendar.Day
+	day   calendar.Day // on which it was
 	at    calendar.Moment
 	do    deed
 	young bool     // young brood is there, or the larvae are young enough for new cells
@@ -67,7 +68,7 @@ func (a asked) events() []event {
 }
 
 func (r *reading) take(e *book.Entry) {
-	at := event{row: r.rowOf(e.At.Instant), at: e.At}
+	at := event{row: r.rowOf(e.At.Instant), day: r.day(e.At.Instant), at: e.At}
 	switch f := e.Fact.(type) {
 	case book.NucMadeUp:
 		r.brood(e, f.Open > 0, f.Capped > 0)
@@ -195,7 +196,7 @@ func (e event) key(k []byte) []byte {
 		}
 		return 0
 	}
-	k = append(k, byte(e.do), flag(e.young, 1)|flag(s.Larvae, 2)|flag(s.Drones, 4)|flag(s.Thorough, 8)|flag(s.Quick, 16),
+	k = append(k, byte(e.do), flag(e.young, 1)|flag(s.Larvae, 2)|flag(s.Drones, 4)|flag(s.Thorough, 8)|flag(s.Quick, 16)|flag(e.row > e.day, 32),
 		byte(s.Queen), byte(s.Eggs), byte(s.Capped), byte(s.OwnCells), byte(s.Cell))
 	k = binary.AppendVarint(k, int64(e.age))
 	if e.do == cellGiven {

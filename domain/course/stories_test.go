@@ -4,6 +4,8 @@ import (
 	"testing"
 	"time"
 
+	"pgregory.net/rapid"
+
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
@@ -26,7 +28,7 @@ func repeat(s string, n int) (all string) {
 	return all
 }
 
-func berlin(t testing.TB) *time.Location {
+func berlin(t rapid.TB) *time.Location {
 	t.Helper()
 	zone, err := time.LoadLocation("Europe/Berlin")
 	if err != nil {

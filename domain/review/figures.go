@@ -129,7 +129,7 @@ func (h *held) unseen() *course.Figure {
 func (h *held) sees() {
 	h.eggLook, h.ownLook = true, h.Expect(h.of.isOwn) >= ownPossible
 	for _, w := range h.Weighed {
-		if w.At.Day(h.of.course.Zone(h.horizon.yard)) >= h.of.today {
+		if w.Day >= h.of.today {
 			h.eggLook = h.eggLook && w.Sight.Eggs == book.EggsUnsaid && w.Sight.Queen == book.Unsaid
 			h.ownLook = h.ownLook && w.Sight.OwnCells == course.NotSaid
 		}
