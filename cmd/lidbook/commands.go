@@ -19,6 +19,7 @@ func groups() []group {
 		{"see", "To see:", []func(*app) *cobra.Command{
 			todayCommand, needsCommand, nucCommand, nucsCommand, batchCommand,
 			batchesCommand, clockCommand, lateCommand, mayCommand, queenCommand,
+			reviewCommand, courseCommand,
 			colonyCommand, traceCommand, ordersCommand, closeCommand, linesCommand,
 			numbersCommand, pictureCommand, printCommand, lettersCommand,
 		}},
@@ -61,6 +62,8 @@ var shapes = map[string]any{
 	"queen":         queenShape{},
 	"colony":        colonyShape{},
 	"lines":         []lineShape{},
+	"review":        reviewShape{},
+	"course":        courseShape{},
 	"today":         dayShape{},
 	"trace":         traceShape{},
 	"weather":       []flightShape{},

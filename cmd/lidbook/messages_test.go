@@ -95,6 +95,8 @@ late --next tomorrow
 late --next '2027-05-01 18:00'
 late 7
 weather + --from someday
+review --by someday
+review --by yesterday
 off Ida 2027-05-20 2027-05-10
 calendar --days 99999999 a.ics
 

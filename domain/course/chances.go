@@ -1,5 +1,10 @@
 package course
 
+import (
+	"cmp"
+	"slices"
+)
+
 // Chances are what a nuc may hold in the keeper's words, in shares that sum to
 // one. The queen who was given and one of the nuc's own raising stand apart.
 type Chances struct {
@@ -57,3 +62,33 @@ func (b *Belief) LaysFor(days int) float64 {
 	days = min(max(days, 0), layDays-1)
 	return b.sum(given.lays+days, layDays-days) + b.sum(own.lays+days, layDays-days)
 }
+
+// Named is a chance by what it is of.
+type Named struct {
+	Name   string
+	Chance float64
+}
+
+// Told are the chances that are not small, the greatest first: what a keeper
+// would tell of a nuc.
+func (c Chances) Told() (told []Named) {
+	for _, n := range []Named{
+		{"laying", c.Lays()},
+		{"not laying yet", c.Mated + c.Virgin},
+		{"cell", c.Cell},
+		{"own cell", c.OwnCell},
+		{"own queen to come", c.OwnVirgin + c.OwnMated},
+		{"no queen", c.None},
+		{"drone layer", c.DroneLayer},
+		{"laying workers", c.LayingWorkers},
+	} {
+		if n.Chance >= small {
+			told = append(told, n)
+		}
+	}
+	slices.SortStableFunc(told, func(a, b Named) int { return cmp.Compare(b.Chance, a.Chance) })
+	return told
+}
+
+// small is the chance under which a thing is not spoken of.
+const small = 0.02

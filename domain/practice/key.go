@@ -208,10 +208,17 @@ const (
 const (
 	CupOfBees Key = iota + QuietHoursUntil + 1
 	BeesPerCup
+	BeesPerKilogram
+	ColonyGives
 	BeesPerSide
 	CombSideArea
 	FullCombSide
 	LookError
+	MadeUpError
+	ReckoningErrorGrows
+	LookOverrules
+	StrengthAhead
+	StrengthToldAhead
 	MildNight
 	UsualNight
 	ColdNight
@@ -223,6 +230,9 @@ const (
 	CellsPerSide
 	CappedEmergence
 	CappedEmergesOver
+	QueenLays
+	BroodPerBee
+	BroodShareOfComb
 	ForagingFromAge
 	WorkerLifeMost
 	HouseBeeDeaths
@@ -265,6 +275,9 @@ const (
 	RobbingWasps
 	RobbingWatch
 	RobbingAct
+	RobbingPriorWeight
+	RobbingTrial
+	OneBeeWide
 	OpenInDearthMost
 	RobbingLasts
 	RobbedLookBy
@@ -318,6 +331,7 @@ const (
 	WeakLost
 	LightLost
 	NarrowHelps
+	RobbedLost
 	ReviewAhead
 	ReviewSure
 	ReviewLoss

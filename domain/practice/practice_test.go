@@ -21,7 +21,7 @@ var units = map[practice.Unit]bool{
 	practice.Hour: true, practice.Day: true, practice.Minute: true, practice.ClockHour: true,
 	practice.Celsius: true, practice.HourPerDegree: true, practice.MetrePerSec: true,
 	practice.Metre: true, practice.Kilometre: true, practice.Share: true, practice.SharePerDay: true,
-	practice.Ratio: true, practice.Score: true, practice.Bees: true, practice.BeesPerDm2: true,
+	practice.Ratio: true, practice.Score: true, practice.Bees: true, practice.Kilogram: true, practice.EggsPerDay: true, practice.CellsPerBee: true, practice.BeesPerDm2: true,
 	practice.CellsPerDm2: true, practice.GramPerDm2: true, practice.Litre: true,
 	practice.GramPerLitre: true, practice.GramPerDay: true, practice.Cm2: true, practice.Dm2: true, practice.Colonies: true, practice.Queens: true, practice.Money: true,
 }
@@ -113,6 +113,7 @@ func TestPairsKeepTheirOrder(t *testing.T) {
 		{practice.FlightFrom, practice.FlightPeakFrom, practice.FlightPeakUntil, practice.FlightUntil},
 		{practice.FitHoursMinus, practice.FitHoursHalf, practice.FitHoursPlus},
 		{practice.RobbingWatch, practice.RobbingAct},
+		{practice.StrengthToldAhead, practice.LightBelow, practice.StrengthAhead, practice.LookTooOld},
 		{practice.RobbingLasts, practice.RobbedLookBy},
 	} {
 		for i := 1; i < len(line); i++ {

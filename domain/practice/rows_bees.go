@@ -14,6 +14,15 @@ var beeRows = []Number{
 		Used: "bees to take, bees added",
 	},
 	{
+		Key: BeesPerKilogram, Name: "bees_per_kilogram", Title: "Bees in a kilogram", Unit: Bees,
+		Default: 8300, Min: 6700, Max: 12500, Confidence: Taught, Used: "bees to take",
+		Source: "0.12 g a bee shaken from brood combs, partly gorged; 7690 gorged to 11360 calm, Mitchell 1970, Am Bee J 110, quoted by another",
+	},
+	{
+		Key: ColonyGives, Name: "colony_gives", Title: "Bees a strong colony can give in a week", Unit: Kilogram,
+		Default: 1.1, Min: 0.3, Max: 2.5, Source: noSource, Confidence: CommonPractice, Used: "bees to take",
+	},
+	{
 		Key: BeesPerSide, Name: "bees_per_side", Title: "Bees on a crowded comb", Unit: BeesPerDm2,
 		Default: 125, Min: 100, Max: 140, Source: combTables + "; about 130, Imdorf et al 1987, Apidologie 18:137-146, title only", Confidence: Taught, Used: "bees from what is seen",
 	},
@@ -28,6 +37,27 @@ var beeRows = []Number{
 	{
 		Key: LookError, Name: "look_error", Title: "Error of a look", Unit: Share,
 		Default: 0.20, Min: 0.05, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: "bees from what is seen",
+	},
+	{
+		Key: MadeUpError, Name: "made_up_error", Title: "Error of bees put in by the cup", Unit: Share,
+		Default: 0.20, Min: 0.05, Max: 0.5, Source: "a cup holds 550 to 900 bees and half to five in six of them stay; " + noSource, Confidence: CommonPractice,
+		Used: "bees from what is seen",
+	},
+	{
+		Key: ReckoningErrorGrows, Name: "reckoning_error_grows", Title: "Error that a day of reckoning adds", Unit: Share,
+		Default: 0.05, Min: 0.01, Max: 0.2, Source: noSource, Confidence: CommonPractice, Used: "bees from what is seen",
+	},
+	{
+		Key: LookOverrules, Name: "look_overrules", Title: "A look stands alone from, in errors", Unit: Ratio,
+		Default: 2, Min: 1, Max: 5, Source: noSource, Confidence: CommonPractice, Used: "bees from what is seen",
+	},
+	{
+		Key: StrengthAhead, Name: "strength_ahead", Title: "Bees and food are reckoned ahead", Unit: Day,
+		Default: 14, Min: 3, Max: 28, Source: noSource, Confidence: CommonPractice, Used: "weak, light and full nucs",
+	},
+	{
+		Key: StrengthToldAhead, Name: "strength_told_ahead", Title: "Weak or light is told ahead", Unit: Day,
+		Default: 3, Min: 0, Max: 14, Source: noSource, Confidence: CommonPractice, Used: "weak and light nucs",
 	},
 	{
 		Key: LookTooOld, Name: "look_too_old", Title: "Look whether it lives, days after the last look", Unit: Day,
@@ -76,6 +106,20 @@ var beeRows = []Number{
 	{
 		Key: CappedEmergesOver, Name: "capped_emerges_over", Title: "Capped brood emerges over", Unit: Day,
 		Default: 12, Min: 11, Max: 12.5, Source: "textbooks", Confidence: FromMemory, Used: "bees to come",
+	},
+	{
+		Key: QueenLays, Name: "queen_lays", Title: "Eggs a young queen lays in a nuc", Unit: EggsPerDay,
+		Default: 300, Min: 50, Max: 2000, Source: "small combs of some 3000 cells are full in 7 to 14 d; " + noSource, Confidence: CommonPractice,
+		Used: "bees to come, full boxes",
+	},
+	{
+		Key: BroodPerBee, Name: "brood_per_bee", Title: "Brood a bee can rear", Unit: CellsPerBee,
+		Default: 1.5, Min: 0.3, Max: 3, Confidence: CommonPractice, Used: "bees to come, full boxes",
+		Source: "200 to 2800 bees were given 400 eggs, few reared more a bee, Eischen et al 1982, abstract; figure is practice",
+	},
+	{
+		Key: BroodShareOfComb, Name: "brood_share_of_comb", Title: "Comb that brood can fill", Unit: Share,
+		Default: 0.7, Min: 0.3, Max: 0.95, Source: "the rest is food and the rim; " + noSource, Confidence: CommonPractice, Used: "bees to come, full boxes",
 	},
 	{
 		Key: ForagingFromAge, Name: "foraging_from_age", Title: "Bees forage over, age", Unit: Day,

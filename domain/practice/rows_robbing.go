@@ -63,6 +63,18 @@ var robbingRows = []Number{
 		Default: 0.35, Min: 0.02, Max: 0.95, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
 	},
 	{
+		Key: RobbingPriorWeight, Name: "robbing_prior_weight", Title: "Exposure without cause counts as, nuc months", Unit: Ratio,
+		Default: 100, Min: 1, Max: 1000, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: RobbingTrial, Name: "robbing_trial", Title: "A nuc month without robbers", Unit: Day,
+		Default: 30, Min: 7, Max: 120, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: OneBeeWide, Name: "one_bee_wide", Title: "Entrance one bee wide", Unit: Cm2,
+		Default: 0.64, Min: 0.4, Max: 1, Source: "8 by 8 mm; a bee space is 6 to 9 mm in keepers' teaching", Confidence: Derived, Used: "robbers",
+	},
+	{
 		Key: OpenInDearthMost, Name: "open_in_dearth_most", Title: "Open in dearth at most", Unit: Minute,
 		Default: 3, Min: 1, Max: 15, Source: noSource, Confidence: CommonPractice, Used: "warning on a look, robbers",
 	},

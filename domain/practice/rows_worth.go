@@ -18,6 +18,7 @@ var worthRows = []Number{
 	{Key: WeakLost, Name: "weak_lost", Title: "A weak nuc left so is lost", Unit: Share, Default: 0.3, Min: 0, Max: 1, Source: noSource, Confidence: CommonPractice, Used: weighs},
 	{Key: LightLost, Name: "light_lost", Title: "A light nuc not fed is lost", Unit: Share, Default: 0.5, Min: 0, Max: 1, Source: noSource, Confidence: CommonPractice, Used: weighs},
 	{Key: NarrowHelps, Name: "narrow_helps", Title: "A narrow entrance keeps robbers out", Unit: Share, Default: 0.5, Min: 0, Max: 1, Source: noSource, Confidence: CommonPractice, Used: weighs},
+	{Key: RobbedLost, Name: "robbed_lost", Title: "A robbed nuc is lost", Unit: Share, Default: 0.3, Min: 0, Max: 1, Source: noSource, Confidence: CommonPractice, Used: weighs},
 	{Key: ReviewAhead, Name: "review_ahead", Title: "Queens are wanted in", Unit: Day, Default: 28, Min: 7, Max: 60, Source: noSource, Confidence: CommonPractice, Used: "review"},
 	{Key: ReviewSure, Name: "review_sure", Title: "As good as certain from", Unit: Share, Default: 0.95, Min: 0.8, Max: 1, Source: noSource, Confidence: CommonPractice, Used: "review"},
 	{Key: ReviewLoss, Name: "review_loss", Title: "Worth a decision from a loss of", Unit: Queens, Default: 0.03, Min: 0, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: "review"},

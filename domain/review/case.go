@@ -21,7 +21,7 @@ type nucCase struct {
 
 	cups        float64 // of bees in it, or of those that would fill it
 	weak, light bool
-	risk        float64 // of being robbed; 0 while nothing draws robbers
+	risk        float64 // of being lost to robbers; 0 while a narrow entrance would not help
 	full        bool    // on full combs
 	ways        []Way
 }
@@ -40,7 +40,7 @@ func (r *reckoner) caseOf(n *book.Nuc, p *course.Presumption, h *held) *nucCase 
 	}
 	k.weak, k.light = s.WeakThen(), s.Light(r.numbers)
 	if e := y.Exposure(n, s); e.Level >= strength.Watch && e.Remedy == strength.NarrowDoor {
-		k.risk = e.Risk
+		k.risk = e.Risk * r.numbers.Get(practice.RobbedLost)
 	}
 	return k
 }
@@ -55,6 +55,9 @@ func (k *nucCase) gather() {
 	k.add(Way{Kind: Leave, On: k.nextLook()}, 0)
 	k.looks()
 	for i := range k.hand.Wares {
+		if k.holds.Condition == book.Cell || k.holds.Condition == book.LayingWorkers {
+			break // one is in it, or it would be killed
+		}
 		if warned, ok := k.legal(i + 1); ok {
 			k.add(Way{Kind: k.gives(i + 1), Ware: i + 1, On: k.today, Warned: warned, Care: k.besides()}, 0)
 		}
@@ -115,17 +118,17 @@ func (k *nucCase) looks() {
 // is no good.
 func (k *nucCase) prepared() {
 	own := k.held.Chances().OwnCell >= ownPossible
-	late := k.awaited() && !k.holds.TooLateAt.IsZero() && !k.view.On().Before(k.holds.TooLateAt)
+	late := k.awaited() && k.nuc.Holds.Condition != book.DroneLayer && !k.holds.TooLateAt.IsZero() && !k.view.On().Before(k.holds.TooLateAt)
 	takeOut := k.nuc.Holds.Condition == book.DroneLayer || late
 	if takeOut {
-		k.add(Way{Kind: TakeOut, On: k.today}, 0)
+		k.add(Way{Kind: TakeOut, On: k.today, Unsure: late}, 0)
 	}
 	for i, w := range k.hand.Wares {
 		if w.Many == 0 {
 			continue
 		}
 		if takeOut {
-			k.add(Way{Kind: TakeOut, Ware: i + 1, On: k.today, Care: k.besides()}, 0)
+			k.add(Way{Kind: TakeOut, Ware: i + 1, On: k.today, Unsure: late, Care: k.besides()}, 0)
 		}
 		if warned, ok := k.legal(i + 1); own && ok {
 			k.add(Way{Kind: BreakDown, Ware: i + 1, On: k.today, Warned: warned, Care: k.besides()}, 0)

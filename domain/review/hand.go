@@ -3,6 +3,7 @@ package review
 import (
 	"fmt"
 	"math"
+	"slices"
 	"time"
 
 	"lidmark/domain/book"
@@ -84,5 +85,35 @@ func (h *Hand) addVirgin(v *book.View, q *book.Queen, out time.Time) {
 	if b := v.Batch(q.Batch); !b.At.IsZero() {
 		name += fmt.Sprintf(" of batch %d", b.Number)
 	}
-	h.Wares = append(h.Wares, Ware{Virgin: true, Batch: q.Batch, Queens: []book.QueenID{q.Queen}, Name: name + ", " + course.Count(age, "day") + " old", Many: 1, Age: age})
+	h.Wares = append(h.Wares, Ware{Virgin: true, Batch: q.Batch, Queens: []book.QueenID{q.Queen}, Name: name + ", " + ageWords(age), Many: 1, Age: age})
+}
+
+// Of is the hand with so many cells, or virgins, in all: fewer of the last
+// ones, or more of the last ones; where there are none, of no batch.
+func (h Hand) Of(virgins bool, n int) Hand {
+	more := n - h.many(virgins)
+	h.Wares = slices.Clone(h.Wares)
+	for i := len(h.Wares) - 1; i >= 0 && more != 0; i-- {
+		if w := &h.Wares[i]; w.Virgin == virgins {
+			by := max(more, -w.Many)
+			w.Many += by
+			w.Queens = w.Queens[:min(len(w.Queens), w.Many)]
+			more -= by
+		}
+	}
+	if more > 0 {
+		name := "ripe cell"
+		if virgins {
+			name = "young virgin"
+		}
+		h.Wares = append(h.Wares, Ware{Virgin: virgins, Name: name, Many: more})
+	}
+	return h
+}
+
+func ageWords(days int) string {
+	if days == 0 {
+		return "under a day old"
+	}
+	return course.Count(days, "day") + " old"
 }

@@ -62,7 +62,9 @@ func (r *reckoner) sights() {
 	r.noOpened = course.Each(noOpened)
 	r.nothing = r.noEggs.Times(r.noOpened)
 	r.isNone = shareOf(func(s course.State) bool { return s.Holds == course.HoldsNone })
-	r.isOwn = shareOf(func(s course.State) bool { return ownQueen(s) && s.Holds != course.HoldsCell })
+	r.isOwn = shareOf(func(s course.State) bool {
+		return ownQueen(s) && s.Holds != course.HoldsCell && s.Holds != course.HoldsLaying
+	})
 	r.one = shareOf(func(course.State) bool { return true })
 	late, finds := r.numbers.Days(practice.VirginLate), r.numbers.Get(practice.FindsLaying)
 	r.reigns = course.Each(func(s course.State) float64 {

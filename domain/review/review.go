@@ -157,7 +157,7 @@ func (k *nucCase) why(n Nuc) string {
 		return c.String()
 	case c == book.Due && !k.view.On().Before(k.holds.LookFrom) && (k.held.eggLook || k.held.ownLook):
 		return c.String()
-	case n.Best > 0 && (n.Ways[n.Best].Kind == LookFirst || n.Loses >= k.numbers.Get(practice.ReviewLoss)):
+	case n.Best > 0 && n.Ways[n.Best].Kind != Catch && (n.Ways[n.Best].Kind == LookFirst || n.Loses >= k.numbers.Get(practice.ReviewLoss)):
 		return k.title(n.Ways[n.Best]) + " is worth more than leaving it"
 	default:
 		return ""

@@ -137,3 +137,11 @@ func (r *Review) sum(u *Use) {
 	}
 	u.Expected, u.Low, u.High = outOf(chances)
 }
+
+// More is what one more of a ware would be worth beyond the best use.
+func (r *Review) More(ware int) float64 {
+	if ware < len(r.This.More) {
+		return r.This.More[ware]
+	}
+	return 0
+}

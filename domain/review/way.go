@@ -30,12 +30,13 @@ const (
 
 // Way is one thing that can be done with a nuc now, and what comes of it.
 type Way struct {
-	Kind Kind
-	Ware int          // what it gives, the place in [Hand.Wares] counted from 1; 0: nothing
-	With book.NucID   // the neighbour of a union
-	On   calendar.Day // the day it is done; of leaving the day of the next look, 0 when none is worth while
-	Own  bool         // a look for opened own cells rather than for eggs
-	Care Care         // what is done besides
+	Kind   Kind
+	Ware   int          // what it gives, the place in [Hand.Wares] counted from 1; 0: nothing
+	With   book.NucID   // the neighbour of a union
+	On     calendar.Day // the day it is done; of leaving the day of the next look, 0 when none is worth while
+	Own    bool         // a look for opened own cells rather than for eggs
+	Unsure bool         // who reigns is looked for first, and left if she lays as she should
+	Care   Care         // what is done besides
 
 	Given   float64 // chance that what it gives is given
 	Lays    float64 // chance of a laying queen in the nuc by the day asked for

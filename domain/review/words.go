@@ -46,6 +46,9 @@ func title(w Way, hand Hand, with func(Way) string) string {
 		text = "Break down own cells, " + given
 	case TakeOut:
 		text = "Take her out, " + given
+		if w.Unsure {
+			text = "Look: no worker brood → take her out, " + given
+		}
 		if w.Gives() {
 			text += " on " + (w.On + 1).Short()
 		}
@@ -65,17 +68,15 @@ func title(w Way, hand Hand, with func(Way) string) string {
 }
 
 func lookTitle(w Way, hand Hand) string {
-	what, found := "Look for eggs", "eggs"
-	if w.Own {
-		what, found = "Look for opened own cells and eggs", "any"
-	}
 	switch {
+	case w.Gives() && w.Own:
+		return "Look for opened own cells: any → leave; none → " + hand.Wares[w.Ware-1].Name
 	case w.Gives():
-		return fmt.Sprintf("%s; %s: leave, none: %s", what, found, hand.Wares[w.Ware-1].Name)
+		return "Look: eggs → leave; none → " + hand.Wares[w.Ware-1].Name
 	case w.Own:
-		return what + "; no cell yet"
+		return "Look for opened own cells; no cell yet"
 	default:
-		return what
+		return "Look for eggs"
 	}
 }
 
@@ -116,14 +117,22 @@ func (r *Review) Why(w Way) (all []Sum) {
 	}
 	add(p.queens, keys(practice.ReadyAfterFirstEgg, practice.WorthNucDay, practice.WorthOwnQueen, practice.AcceptCell), "%s", queens)
 	add(p.bees, keys(practice.PriceCup, practice.BeesPerCup, practice.LayingWorkersMean), "its bees, %.1f cups, as far as they are kept", p.cups)
-	add(-p.lost*(p.queens+p.bees), keys(practice.WeakLost, practice.LightLost, practice.RobbingWatch, practice.NarrowHelps), "%s: %d of 100 such nucs are lost", p.cause(), percent(p.lost))
-	add(p.found, keys(practice.LookAgainFrom, practice.WorthNucDay), "found out by a look rather than days later")
+	add(-p.lost*(p.queens+p.bees), keys(practice.WeakLost, practice.LightLost, practice.RobbingWatch, practice.RobbedLost, practice.NarrowHelps), "%s: %d of 100 such nucs are lost", p.cause(), percent(p.lost))
+	add(p.found, keys(practice.LookAgainFrom, practice.WorthNucDay), "%s", p.soon(w))
 	if w.Gives() {
 		add(-p.ware, keys(practice.PriceCell, practice.PriceVirgin), "a %s, given %d times of 100", r.Hand.Wares[w.Ware-1].Name, percent(w.Given))
 	}
 	add(-p.goods, keys(practice.PriceCup, practice.PriceBroodComb), "bees or brood from others")
 	add(-p.minutes, keys(practice.WorthMinute), "%g min of work", w.Minutes)
 	return all
+}
+
+// soon is what is known, or free, days sooner.
+func (p parts) soon(w Way) string {
+	if w.Kind == LookFirst {
+		return "found without a queen days sooner"
+	}
+	return "its box is free days sooner"
 }
 
 // cause is why such nucs are lost.

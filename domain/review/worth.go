@@ -42,6 +42,9 @@ func (k *nucCase) weighed(w Way, f figure, goods float64) Way {
 	if w.Kind == ShakeOut && w.Ware == 0 {
 		p.bees = p.cups * k.numbers.Get(practice.PriceCup) // they go to the neighbours
 	}
+	if w.Kind == Unite || w.Kind == ShakeOut && w.Ware == 0 {
+		f.found = 1 // its box is free
+	}
 	p.found = f.found * k.numbers.Get(practice.LookAgainFrom) * k.numbers.Get(practice.WorthNucDay)
 	p.goods, p.minutes = goods, w.Minutes*k.numbers.Get(practice.WorthMinute)
 	if w.Gives() {

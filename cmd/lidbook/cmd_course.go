@@ -1,0 +1,117 @@
+package main
+
+import (
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+)
+
+// courseShape is the course of a nuc in JSON. Chances are shares of one.
+type courseShape struct {
+	Nuc      thing               `json:"nuc"`
+	Days     []course.DayChances `json:"days"`
+	Ever     float64             `json:"everLays"`
+	Half     string              `json:"firstEggHalfBy,omitempty"`
+	Nine     string              `json:"firstEggNineInTenBy,omitempty"`
+	LookFrom string              `json:"lookFrom,omitempty"`
+	LookBest string              `json:"lookBest,omitempty"`
+	LookBy   string              `json:"lookBy,omitempty"`
+	NotWorth string              `json:"waitingTooLateFrom,omitempty"`
+	Evidence []evidenceShape     `json:"evidence"`
+}
+
+// evidenceShape is a look and what it was worth, in JSON.
+type evidenceShape struct {
+	Day   string `json:"day"`
+	Words string `json:"words"`
+}
+
+// courseAhead is how many days ahead are told.
+const courseAhead = 28
+
+func courseCommand(a *app) *cobra.Command {
+	c := a.completes(a.reading(&cobra.Command{
+		Use:     "course NUC",
+		Short:   "What a nuc most probably holds, by day, and what each look was worth",
+		Long:    "Tells the chances by day, from the beginning of the nuc's present life to four\nweeks ahead if nobody looks: when the first egg is to be expected, when a look is\nworth while, from when waiting is not, and what each look was worth.",
+		Example: "  lidbook course A3\n  lidbook course A3 --on 26.5",
+		Args:    cobra.ExactArgs(1),
+	}, func(_ *cobra.Command, v *book.View, args []string) error {
+		f, err := a.finder(v)
+		if err != nil {
+			return err
+		}
+		n, err := f.nuc(args[0])
+		if err != nil {
+			return err
+		}
+		s := shapeOfCourse(course.New(v), n)
+		return a.show(s, func() { a.printCourse(v, n, s) })
+	}), nucNames)
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "look for the name in this `YARD` first")
+	return c
+}
+
+func shapeOfCourse(c *course.Course, n *book.Nuc) courseShape {
+	v, zone := c.View(), c.Zone(n.Yard)
+	s := courseShape{Nuc: thingOf(v, n.NucNamed.Nuc.Subject()), Days: c.Known(n, courseAhead), Evidence: []evidenceShape{}}
+	if len(s.Days) == 0 {
+		s.Days = []course.DayChances{}
+		return s
+	}
+	p, eggs := c.Of(n), c.Eggs(n)
+	s.LookFrom, s.LookBest, s.LookBy = stamp(p.LookFrom, zone), stamp(p.LookBest, zone), stamp(p.LookBy, zone)
+	s.Ever = round(eggs.Ever())
+	if eggs.Ever() >= hardlyEver {
+		s.Half, s.Nine = eggs.Day(0.5).String(), eggs.Day(0.9).String()
+	}
+	if !n.Holds.Condition.Queenright() {
+		s.NotWorth = eggs.NotWorth(calendar.DayOf(v.On(), zone), v.Numbers().Get(practice.WorthNucDay)).String()
+	}
+	for _, e := range c.Evidence(n) {
+		s.Evidence = append(s.Evidence, evidenceShape{e.Day.String(), e.Words})
+	}
+	return s
+}
+
+// hardlyEver is the chance under which no day of a first egg is told.
+const hardlyEver = 0.02
+
+func (a *app) printCourse(v *book.View, n *book.Nuc, s courseShape) {
+	if len(s.Days) == 0 {
+		a.line("%s is empty.", n.Name)
+		return
+	}
+	a.line("%s  %s", n.Name, course.New(v).Of(n).Why)
+	today := v.Today()
+	var rows [][]string
+	for _, d := range s.Days {
+		if far := d.Day.Sub(today); far <= 0 && far%2 == 0 || far > 0 && far%4 == 0 {
+			mark := ""
+			if far == 0 {
+				mark = "today"
+			}
+			rows = append(rows, []string{"  " + d.Day.Short(), chanceWords(d.Chances), mark})
+		}
+	}
+	a.table(rows)
+	if s.Half != "" {
+		a.line("  she lays one day with %.0f %%; of those who do, half have by %s, nine in ten by %s", 100*s.Ever, shortDay(s.Half), shortDay(s.Nine))
+	}
+	a.facts("look from", stampedDay(v, s.LookFrom), "best", stampedDay(v, s.LookBest), "by", stampedDay(v, s.LookBy), "waiting is not worth a nuc's day from", shortDay(s.NotWorth))
+	for _, e := range s.Evidence {
+		a.line("  %s: %s", shortDay(e.Day), e.Words)
+	}
+}
+
+// shortDay is a day of JSON for a reader.
+func shortDay(text string) string {
+	d, err := calendar.ParseDay(text)
+	if err != nil {
+		return text
+	}
+	return d.Short()
+}
