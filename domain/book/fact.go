@@ -155,6 +155,7 @@ var factTable = []factRow{
 	row[OrderTaken]("order taken"),
 	row[OrderClosed]("order closed"),
 	row[Claimed]("claimed"),
+	row[Planned]("planned"),
 	row[PutOff]("put off"),
 	row[NumberChanged]("number changed"),
 	row[Noted]("noted"),

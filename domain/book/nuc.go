@@ -39,6 +39,8 @@ type Nuc struct {
 	Got       []Transfer // bees and brood it got
 	Gave      []Transfer // bees and brood it gave, its union with another included
 	Gaps      []Gap
+	Plan      Planned         // what was decided and is not done; without a plan when nothing is
+	PlannedAt calendar.Moment // when that was decided
 }
 
 // Holding is what a nuc holds as far as the book is certain.

@@ -10,6 +10,7 @@ func (n *nucFold) take(e *Entry) {
 	n.takeCare(e)
 	n.takeQueen(e)
 	n.takeEnd(e)
+	n.takePlan(e)
 }
 
 func (n *nucFold) me() Subject { return n.NucNamed.Nuc.Subject() }

@@ -89,6 +89,8 @@ func (t teller) health(f book.Fact) string {
 
 func (t teller) desk(f book.Fact) string {
 	switch f := f.(type) {
+	case book.Planned:
+		return t.planned(f)
 	case book.PutOff:
 		return "put off" + unless(" until ", f.Until.Short()) + ": " + or(f.Rule, "a task") + t.at("of", f.Of) + unless("; ", f.Why)
 	case book.NumberChanged:
@@ -103,6 +105,15 @@ func (t teller) desk(f book.Fact) string {
 	default:
 		return ""
 	}
+}
+
+// planned is what was decided for a nuc.
+func (t teller) planned(f book.Planned) string {
+	if f.What == book.PlanNone {
+		return "decision taken back" + t.at("for", f.Nuc.Subject())
+	}
+	return commas("decided"+t.at("for", f.Nuc.Subject())+unless(" on ", f.Day.Short())+": "+f.What.String()+
+		t.at("with", f.With.Subject())+ifSaid(f.Virgin, " a virgin")+t.at("of", f.Batch.Subject())+t.at("of", f.Queen.Subject()), f.Why)
 }
 
 // freeWords are the free hours of a week: "free Mon-Fri 18:30-20:30".

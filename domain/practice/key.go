@@ -335,6 +335,7 @@ const (
 	ReviewAhead
 	ReviewSure
 	ReviewLoss
+	PlanLapses
 
 	keyCount
 )

@@ -21,5 +21,6 @@ var worthRows = []Number{
 	{Key: RobbedLost, Name: "robbed_lost", Title: "A robbed nuc is lost", Unit: Share, Default: 0.3, Min: 0, Max: 1, Source: noSource, Confidence: CommonPractice, Used: weighs},
 	{Key: ReviewAhead, Name: "review_ahead", Title: "Queens are wanted in", Unit: Day, Default: 28, Min: 7, Max: 60, Source: noSource, Confidence: CommonPractice, Used: "review"},
 	{Key: ReviewSure, Name: "review_sure", Title: "As good as certain from", Unit: Share, Default: 0.95, Min: 0.8, Max: 1, Source: noSource, Confidence: CommonPractice, Used: "review"},
+	{Key: PlanLapses, Name: "plan_lapses", Title: "A decision not carried out lapses after", Unit: Day, Default: 7, Min: 1, Max: 30, Source: noSource, Confidence: CommonPractice, Used: "decided work"},
 	{Key: ReviewLoss, Name: "review_loss", Title: "Worth a decision from a loss of", Unit: Queens, Default: 0.03, Min: 0, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: "review"},
 }

@@ -38,6 +38,7 @@ type Finding struct {
 	Also     []book.Subject // what else it is about: the other batch, the nucs of a yard's line
 	Yard     book.YardID
 	Act      Act       // what is to be done
+	Then     Act       // what is done at once after it; none
 	Amount   float64   // how many cells, cups or litres that takes, or how many cm² are left open; 0 where none
 	Since    time.Time // since when it is so; zero: does not matter
 	From     time.Time // the window: first day or hour

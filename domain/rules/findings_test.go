@@ -99,6 +99,25 @@ var table = []found{
 		layingOn1June(p)
 		p.At("2027-06-20 18:00").Write(book.QueenCaught{Nuc: booktest.Nuc("A1"), Queen: booktest.Queen("a")})
 	}, "2027-06-25 09:00", rules.Open, "it can raise a queen of its own"},
+	{rules.Decided, "a look, then a cell", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 24))
+		p.At("2027-05-13 18:00").Write(madeUp("A1")...)
+		p.At("2027-05-15 10:00").Write(book.Planned{Nuc: booktest.Nuc("A1"), What: book.PlanLookOrGive, Batch: batch(4), Day: calendar.Date(2027, 5, 15), Why: "78 of 100 laying by 8 June"})
+	}, "2027-05-15 11:00", rules.Open, "decided Sat 15 May"},
+	{rules.Decided, "looked, nothing found: the cell is next", func(p *booktest.Pen) {
+		p.At("2027-05-13 18:00").Write(madeUp("A1")...)
+		p.At("2027-05-15 10:00").Write(book.Planned{Nuc: booktest.Nuc("A1"), What: book.PlanLookOrGive, Batch: batch(4), Day: calendar.Date(2027, 5, 15)})
+		p.At("2027-05-15 10:30").Write(look("A1", noEggs))
+	}, "2027-05-15 11:00", rules.Open, "decided Sat 15 May"},
+	{rules.Decided, "done", func(p *booktest.Pen) {
+		p.At("2027-05-13 18:00").Write(madeUp("A1")...)
+		p.At("2027-05-15 10:00").Write(book.Planned{Nuc: booktest.Nuc("A1"), What: book.PlanGiveCell, Batch: batch(4), Day: calendar.Date(2027, 5, 15)})
+		p.At("2027-05-15 10:30").Write(cells(4, "A1")...)
+	}, "2027-05-15 11:00", 0, ""},
+	{rules.Decided, "lapsed", func(p *booktest.Pen) {
+		p.At("2027-05-13 18:00").Write(madeUp("A1")...)
+		p.At("2027-05-15 10:00").Write(book.Planned{Nuc: booktest.Nuc("A1"), What: book.PlanGiveCell, Batch: batch(4), Day: calendar.Date(2027, 5, 15)})
+	}, "2027-05-23 11:00", 0, ""},
 	{rules.OwnCells, "broken down on day 5", func(p *booktest.Pen) {
 		layingOn1June(p)
 		p.At("2027-06-20 18:00").Write(book.QueenCaught{Nuc: booktest.Nuc("A1"), Queen: booktest.Queen("a")})

@@ -92,11 +92,12 @@ func (k *kitSum) batch(id book.BatchID) *batchSum {
 }
 
 func (k *kitSum) add(f Finding) {
-	switch f.Act {
-	case ActGiveCell:
+	if (f.Act == ActGiveCell || f.Then == ActGiveCell) && len(f.Also) > 0 {
 		if id, ok := f.Also[0].Batch(); ok {
 			k.batch(id).given++
 		}
+	}
+	switch f.Act {
 	case ActCollectCells:
 		if id, ok := f.Of.Batch(); ok {
 			k.batch(id).collected = int(f.Amount)

@@ -123,6 +123,9 @@ func (p *pass) addTo(n *nucCase, f Finding) { p.noteOf(n, p.pressed(n.yard, f)) 
 
 // noteOf is note for a finding about a nuc.
 func (p *pass) noteOf(n *nucCase, f Finding) {
+	if f.Rule.settles() && p.planStands(n.Nuc, n.yard.today) {
+		f.Act, f.Amount = ActNone, 0 // the plan is the task
+	}
 	n.found = append(n.found, ruled{n.row, p.noted(n.yard, f)})
 }
 

@@ -23,7 +23,7 @@ var unjudged = []string{
 	"lid painted", "colony described", "person described", "days off", "take counted", "capped counted", "ripe counted", "cells culled",
 	"incubator read", "clock seen", "emerged counted", "taken along", "brought back", "dropped", "virgin caged", "own cells broken down",
 	"wild cells searched", "row looked", "brood given", "queen described", "queen marked", "queen tested", "queen put in", "queen banked",
-	"queen gone", "queen ended", "united", "shaken out", "robbed", "nuc lost", "inspected", "disease suspected", "suspicion ended", "treated",
+	"queen gone", "queen ended", "united", "shaken out", "planned", "robbed", "nuc lost", "inspected", "disease suspected", "suspicion ended", "treated",
 	"paper held", "order taken", "order closed", "claimed", "put off", "number changed", "noted", "struck",
 }
 

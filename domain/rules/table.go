@@ -38,6 +38,7 @@ func table() []row {
 		{rule: NobodyReady, doc: "a batch has more cells than nucs are ready", batch: (*pass).nobodyReady},
 		{rule: WildCells, doc: "open brood among bees who would raise a queen from it", nuc: (*pass).wildInNuc, season: (*pass).wildInColonies},
 		{rule: OwnCells, doc: "a nuc was left without a queen on young brood, or own cells were seen", nuc: (*pass).ownCells},
+		{rule: Decided, doc: "the keeper decided what is to be done", nuc: (*pass).decided, season: (*pass).decidedEmpty},
 		{rule: BeingRobbed, doc: "robbers are at a nuc, and so in the yard", nuc: (*pass).beingRobbed, yard: (*pass).yardRobbed},
 		{rule: ShutIn, doc: "an entrance that was shut is to be opened again", nuc: (*pass).shutIn},
 		{rule: DroneLayer, doc: "a queen lays drones only", nuc: (*pass).droneLayer},
@@ -76,6 +77,7 @@ const (
 	NobodyReady    Rule = "emerging where nobody is ready"
 	WildCells      Rule = "search for wild cells"
 	OwnCells       Rule = "break down own cells"
+	Decided        Rule = "decided"
 	BeingRobbed    Rule = "robbed"
 	ShutIn         Rule = "shut in"
 	DroneLayer     Rule = "drone layer"

@@ -36,6 +36,8 @@ func nucCared(f book.Fact) (id book.NucID) {
 		id, _ = f.Of.Nuc()
 	case book.LidPainted:
 		id = f.Nuc
+	case book.Planned:
+		id = f.Nuc
 	case book.Robbed:
 		id = f.Nuc
 	case book.United:

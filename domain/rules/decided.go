@@ -1,0 +1,115 @@
+package rules
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+)
+
+// A plan is what the keeper decided for a nuc: what is done, and what at once
+// after it if something is given.
+var plans = map[book.Plan]struct {
+	act Act
+	do  string
+}{
+	book.PlanLook:        {ActLookForEggs, "Look for eggs"},
+	book.PlanLookOrGive:  {ActLookForEggs, "Look; nothing found: %s"},
+	book.PlanGiveCell:    {ActGiveCell, "%s"},
+	book.PlanPutInVirgin: {ActGiveCell, "%s"},
+	book.PlanBreakDown:   {ActBreakDownCells, "Break down own cells; %s"},
+	book.PlanTakeOut:     {ActTakeOutQueen, "Take out the queen; the day after: %s"},
+	book.PlanShakeOut:    {ActShakeOut, "Shake it out"},
+	book.PlanMakeUp:      {ActAddBees, "Make it up; %s"},
+	book.PlanGiveBrood:   {ActAddBees, "Give open brood"},
+	book.PlanAddBees:     {ActAddBees, "Add a cup of bees"},
+	book.PlanFeed:        {ActFeed, "Feed"},
+	book.PlanNarrow:      {ActNarrowEntrance, "Narrow the entrance"},
+	book.PlanUnite:       {ActUnite, "Unite with %s"},
+	book.PlanCatch:       {ActCatchQueen, "Catch the queen"},
+}
+
+// planStands tells whether something was decided for a nuc, is not done, and has
+// not lapsed.
+func (p *pass) planStands(n *book.Nuc, today calendar.Day) bool {
+	return n.Plan.What != book.PlanNone && today <= n.Plan.Day+p.days(practice.PlanLapses)
+}
+
+// decided: what the keeper decided for a nuc, from its day until it lapses.
+func (p *pass) decided(n *nucCase) {
+	if p.planStands(n.Nuc, n.yard.today) {
+		p.noteOf(n, p.pressed(n.yard, p.plan1(n.Nuc, n.yard)))
+	}
+}
+
+// decidedEmpty is the same of nucs that are to be made up.
+func (p *pass) decidedEmpty() {
+	for n := range p.view.Nucs() {
+		if y := p.yard(n.Yard); n.Condition() == book.Empty && n.Plan.What == book.PlanMakeUp && p.planStands(n, y.today) {
+			p.add(y, p.plan1(n, y))
+		}
+	}
+}
+
+func (p *pass) plan1(n *book.Nuc, y *yardCase) Finding {
+	plan := n.Plan
+	row := plans[plan.What]
+	f := Finding{
+		Rule: Decided, Of: n.NucNamed.Nuc.Subject(), Act: row.act, Since: n.PlannedAt.Instant,
+		What: "decided " + y.of(n.PlannedAt).Short(), Why: plan.Why, Do: row.do,
+		Sure: sureRecorded, Used: []practice.Key{practice.PlanLapses},
+	}
+	if f.Why == "" {
+		f.Why = "you decided so"
+	}
+	if plan.What == book.PlanUnite {
+		f.Do = fmt.Sprintf(row.do, Name(p.view, plan.With.Subject()))
+	} else if gives := p.givesWord(plan); len(row.do) > 1 && row.do[len(row.do)-2:] == "%s" {
+		f.Do = sentence(fmt.Sprintf(row.do, gives))
+	}
+	switch plan.What {
+	case book.PlanAddBees, book.PlanGiveCell, book.PlanNarrow:
+		f.Amount = 1
+	case book.PlanFeed:
+		f.Amount = p.numbers.Get(practice.SyrupPerFeed)
+	}
+	if plan.What != book.PlanGiveCell && plan.What != book.PlanPutInVirgin && plan.Gives() {
+		f.Then = ActGiveCell
+	}
+	if !plan.Batch.IsZero() && !plan.Virgin {
+		f.Also = []book.Subject{plan.Batch.Subject()}
+	}
+	f.From, f.Best, f.By = course.Days(plan.Day, plan.Day, plan.Day+p.days(practice.PlanLapses), y.zone)
+	return f
+}
+
+// givesWord is what a plan gives in the end.
+func (p *pass) givesWord(plan book.Planned) string {
+	b := p.view.Batch(plan.Batch)
+	of := ""
+	if !b.At.IsZero() {
+		of = " of " + batchWord(b)
+	}
+	switch {
+	case !plan.Queen.IsZero():
+		return "put in " + queenName(p.view.Queen(plan.Queen))
+	case plan.Virgin:
+		return "put in a virgin" + of
+	case plan.Batch.IsZero():
+		return "a cell when there is one"
+	default:
+		return "give a cell" + of
+	}
+}
+
+// settles tells whether a rule asks for what a plan has decided.
+func (r Rule) settles() bool {
+	switch r {
+	case Queenless, LookEggs, Late, VirginsTime, OwnCells, DroneLayer, LayingWorkers:
+		return true
+	default:
+		return false
+	}
+}

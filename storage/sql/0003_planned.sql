@@ -1,0 +1,4 @@
+-- Version 3: what was decided for a nuc.
+--
+-- Facts of the kind 'planned' stand in the table entry like all others. The
+-- version alone changes, so that a program which does not know them says so.
