@@ -29,7 +29,7 @@ type planWords struct{}
 
 func (planWords) words() (string, []string) {
 	return "plan", []string{
-		"", "look", "look or give", "give a cell", "put in a virgin", "break down own cells", "take out the queen", "shake out", "make up",
+		"", "look", "look first", "give a cell", "put in a virgin", "break down own cells", "take out the queen", "shake out", "make up",
 		"give brood", "add bees", "feed", "narrow the entrance", "unite", "catch the queen",
 	}
 }

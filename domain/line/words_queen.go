@@ -112,8 +112,16 @@ func (t teller) planned(f book.Planned) string {
 	if f.What == book.PlanNone {
 		return "decision taken back" + t.at("for", f.Nuc.Subject())
 	}
-	return commas("decided"+t.at("for", f.Nuc.Subject())+unless(" on ", f.Day.Short())+": "+f.What.String()+
-		t.at("with", f.With.Subject())+ifSaid(f.Virgin, " a virgin")+t.at("of", f.Batch.Subject())+t.at("of", f.Queen.Subject()), f.Why)
+	of := t.at("of", f.Batch.Subject())
+	then := ""
+	switch {
+	case f.What == book.PlanGiveCell, f.What == book.PlanPutInVirgin:
+	case f.Virgin || !f.Queen.IsZero():
+		then = "then a virgin"
+	case f.Gives():
+		then = "then a cell"
+	}
+	return commas("decided"+t.at("for", f.Nuc.Subject())+unless(" on ", f.Day.Short())+": "+f.What.String()+t.at("with", f.With.Subject())+ifSaid(then == "", of), then+ifSaid(then != "", of), f.Why)
 }
 
 // freeWords are the free hours of a week: "free Mon-Fri 18:30-20:30".

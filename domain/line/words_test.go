@@ -61,7 +61,7 @@ func TestWords(t *testing.T) {
 		{book.BeesAdded{Nuc: a3, Cups: 1, From: booktest.Colony("S2").Subject()}, "1 cup of bees from S2 into A3", "1 cup of bees from S2 added", "a1", a3.Subject()},
 		{
 			book.Planned{Nuc: a3, What: book.PlanLookOrGive, Batch: four, Day: calendar.Date(2027, 5, 11), Why: "78 of 100 laying by 8 June"},
-			"decided for A3 on Tue 11 May: look or give of batch 4, 78 of 100 laying by 8 June", "decided on Tue 11 May: look or give of batch 4, 78 of 100 laying by 8 June", "", a3.Subject(),
+			"decided for A3 on Tue 11 May: look first, then a cell of batch 4, 78 of 100 laying by 8 June", "decided on Tue 11 May: look first, then a cell of batch 4, 78 of 100 laying by 8 June", "", a3.Subject(),
 		},
 		{book.Planned{Nuc: a3}, "decision taken back for A3", "decision taken back", "", a3.Subject()},
 		{book.WildCellsSearched{In: booktest.Colony("S2").Subject(), Found: 1}, "searched for wild cells in S2: 1 found, broken down", "searched for wild cells: 1 found, broken down", "", booktest.Colony("S2").Subject()},

@@ -24,6 +24,8 @@ type nucCase struct {
 	risk        float64 // of being lost to robbers; 0 while a narrow entrance would not help
 	full        bool    // on full combs
 	ways        []Way
+
+	verdicts []rules.Verdict // by ware
 }
 
 func (r *reckoner) caseOf(n *book.Nuc, p *course.Presumption, h *held) *nucCase {
@@ -53,6 +55,12 @@ func (k *nucCase) gather() {
 		return
 	}
 	k.add(Way{Kind: Leave, On: k.nextLook()}, 0)
+	if k.nuc.Holds.Condition.Queenright() {
+		k.care()
+		k.catch()
+		return
+	}
+	k.ask()
 	k.looks()
 	for i := range k.hand.Wares {
 		if k.holds.Condition == book.Cell || k.holds.Condition == book.LayingWorkers {
@@ -65,6 +73,9 @@ func (k *nucCase) gather() {
 	k.prepared()
 	k.queenless()
 	k.care()
+}
+
+func (k *nucCase) catch() {
 	if k.mayCatch() {
 		k.add(Way{Kind: Catch, On: k.today}, 0)
 	}
@@ -78,14 +89,18 @@ func (k *nucCase) gives(ware int) Kind {
 	return GiveCell
 }
 
-// legal asks the rules about giving a ware to what is there.
+// legal is what the rules say of giving a ware to what is there.
 func (k *nucCase) legal(ware int) ([]rules.Reason, bool) {
-	w := k.hand.Wares[ware-1]
-	if w.Many == 0 {
-		return nil, false
+	v := k.verdicts[ware-1]
+	return v.Warned, v.OK() && k.hand.Wares[ware-1].Many > 0
+}
+
+// ask asks the rules about every ware, once.
+func (k *nucCase) ask() {
+	k.verdicts = make([]rules.Verdict, len(k.hand.Wares))
+	for i, w := range k.hand.Wares {
+		k.verdicts[i] = k.judged.Check(k.intent(w))
 	}
-	v := k.judged.Check(k.intent(w))
-	return v.Warned, v.OK()
 }
 
 func (k *nucCase) intent(w Ware) rules.Intent {
@@ -194,7 +209,7 @@ func (k *nucCase) besides() (c Care) {
 }
 
 func (k *nucCase) mayCatch() bool {
-	if !k.nuc.Holds.Condition.Queenright() || k.holds.ReadyAt.After(k.view.On()) {
+	if k.holds.ReadyAt.IsZero() || k.holds.ReadyAt.After(k.view.On()) {
 		return false
 	}
 	return k.judged.Check(rules.Catch{Nuc: k.nuc.Nuc}).OK()

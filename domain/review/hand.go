@@ -10,6 +10,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
+	"lidmark/domain/rules"
 )
 
 // Ware is like things in hand: cells of one batch, or virgins of one batch and age.
@@ -62,7 +63,28 @@ func InHand(c *course.Course) (h Hand) {
 			h.addVirgin(v, q, c.Emerges(q.Batch))
 		}
 	}
+	for n := range v.Nucs() {
+		if rules.PlanStands(n, today, v.Numbers()) {
+			h.reserve(n.Plan)
+		}
+	}
 	return h
+}
+
+// reserve takes out what a decision needs already.
+func (h *Hand) reserve(plan book.Planned) {
+	for i := range h.Wares {
+		w := &h.Wares[i]
+		at := slices.Index(w.Queens, plan.Queen)
+		if at < 0 && (!plan.Queen.IsZero() || w.Batch != plan.Batch || w.Virgin != plan.Virgin) || w.Many == 0 || !plan.Gives() {
+			continue
+		}
+		w.Many--
+		if at >= 0 {
+			w.Queens = slices.Delete(w.Queens, at, at+1)
+		}
+		return
+	}
 }
 
 // addVirgin puts a virgin to those of her batch and age.

@@ -21,6 +21,7 @@ type Nuc struct {
 	Next    int     // the best of another kind; -1: there is none
 	Loses   float64 // what leaving it loses against the best, in queens
 	Decide  bool    // it needs a decision
+	Decided bool    // one stands already: what is in hand is not shared out to it
 	Why     string  // why it does; "" when it does not
 	Sure    bool    // one thing is as good as certain: its row may fold
 
@@ -138,7 +139,8 @@ func (k *nucCase) judge(place int) Nuc {
 	}
 	n.Loses = k.ways[n.Best].Worth - k.ways[0].Worth
 	n.Why = k.why(n)
-	n.Decide = n.Why != ""
+	n.Decided = rules.PlanStands(k.nuc, k.today, k.numbers)
+	n.Decide = n.Why != "" && !n.Decided
 	return n
 }
 

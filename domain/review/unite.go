@@ -3,6 +3,7 @@ package review
 import (
 	"lidmark/domain/book"
 	"lidmark/domain/practice"
+	"lidmark/domain/rules"
 )
 
 // nearby is how many places along the walk a neighbour to unite with may be.
@@ -35,7 +36,7 @@ func (k *nucCase) hopeless() bool {
 }
 
 func (k *nucCase) joins(n *nucCase) bool {
-	return n.held.From != 0 && n.nuc.Yard == k.nuc.Yard && n.nuc.RobbedAt.IsZero() && (n.awaited() || n.nuc.Holds.Condition.Queenright())
+	return n.held.From != 0 && !rules.PlanStands(n.nuc, k.today, k.numbers) && n.nuc.Yard == k.nuc.Yard && n.nuc.RobbedAt.IsZero() && (n.awaited() || n.nuc.Holds.Condition.Queenright())
 }
 
 // uniteWith adds the bees to a neighbour's: they are kept as its own are.

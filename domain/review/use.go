@@ -45,6 +45,9 @@ func (r *Review) problem() (p allot.Problem, ways [][]int, unions []int) {
 	}
 	for i, n := range r.Nucs {
 		for j, w := range n.Ways {
+			if n.Decided && j > 0 {
+				break
+			}
 			if w.Kind != Unite {
 				p.Ways[i] = append(p.Ways[i], allot.Way{Worth: w.Worth, Takes: r.takes(w), Minutes: w.Minutes})
 				ways[i] = append(ways[i], j)

@@ -31,10 +31,14 @@ var plans = map[book.Plan]struct {
 	book.PlanCatch:       {ActCatchQueen, "Catch the queen"},
 }
 
-// planStands tells whether something was decided for a nuc, is not done, and has
-// not lapsed.
+// PlanStands tells whether something was decided for a nuc, is not done, and has
+// not lapsed on a day.
+func PlanStands(n *book.Nuc, today calendar.Day, numbers practice.Numbers) bool {
+	return n.Plan.What != book.PlanNone && today <= n.Plan.Day+calendar.Day(numbers.Days(practice.PlanLapses))
+}
+
 func (p *pass) planStands(n *book.Nuc, today calendar.Day) bool {
-	return n.Plan.What != book.PlanNone && today <= n.Plan.Day+p.days(practice.PlanLapses)
+	return PlanStands(n, today, p.numbers)
 }
 
 // decided: what the keeper decided for a nuc, from its day until it lapses.
@@ -82,6 +86,9 @@ func (p *pass) plan1(n *book.Nuc, y *yardCase) Finding {
 		f.Also = []book.Subject{plan.Batch.Subject()}
 	}
 	f.From, f.Best, f.By = course.Days(plan.Day, plan.Day, plan.Day+p.days(practice.PlanLapses), y.zone)
+	if b := p.caseOf(plan.Batch); b != nil && !plan.Virgin {
+		f.Best, f.By, f.Hard = b.best, b.hard, true
+	}
 	return f
 }
 
