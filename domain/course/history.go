@@ -134,7 +134,7 @@ func (r *reading) anew(e event) {
 func (r *reading) add(e event) { r.events = append(r.events, e) }
 
 func (r *reading) broken(at event, found Said) {
-	at.do, at.sight = brokenDown, Sight{OwnCells: found}
+	at.do, at.sight = brokenDown, Sight{OwnCells: found, Young: r.cellsMayStand(r.day(at.at.Instant))}
 	at.young = r.lost != 0 && at.row < r.lost+r.days(practice.BreakDownOwnCellsFrom)
 	r.add(at)
 }
@@ -164,7 +164,13 @@ func (r *reading) hers(s Sight, d calendar.Day) Sight {
 	if r.capped != 0 && d <= r.capped+1+r.days(practice.WorkerEmerges) {
 		s.Capped = NotSaid
 	}
+	s.Young = r.cellsMayStand(d)
 	return s
+}
+
+// cellsMayStand tells whether own cells begun on brood left lately may still stand.
+func (r *reading) cellsMayStand(d calendar.Day) bool {
+	return r.open != 0 && d <= r.open+r.days(practice.OwnQueenEmerges)
 }
 
 // virginAge is the age of a virgin in whole days at the start of an event's row.
@@ -196,7 +202,7 @@ func (e event) key(k []byte) []byte {
 		}
 		return 0
 	}
-	k = append(k, byte(e.do), flag(e.young, 1)|flag(s.Larvae, 2)|flag(s.Drones, 4)|flag(s.Thorough, 8)|flag(s.Quick, 16)|flag(e.row > e.day, 32),
+	k = append(k, byte(e.do), flag(e.young, 1)|flag(s.Larvae, 2)|flag(s.Drones, 4)|flag(s.Thorough, 8)|flag(s.Quick, 16)|flag(s.Young, 32)|flag(e.row > e.day, 32),
 		byte(s.Queen), byte(s.Eggs), byte(s.Capped), byte(s.OwnCells), byte(s.Cell))
 	k = binary.AppendVarint(k, int64(e.age))
 	if e.do == cellGiven {

@@ -15,7 +15,7 @@ type sights struct {
 	virgin, mated, laying                     float64
 	calls, callsLaying                        float64
 	droneBrood, capped                        float64
-	ownCells, cellsQueenright, cell, cellElse float64
+	ownCells, cellsQueenright, cell, cellElse, raised float64
 	amiss, thorough, quick, notFound          float64
 	cappedAfter                               int
 }
@@ -28,7 +28,7 @@ func sightsOf(n practice.Numbers) sights {
 		virgin: n.Get(practice.FindsVirgin), mated: n.Get(practice.FindsMated), laying: n.Get(practice.FindsLaying),
 		calls: n.Get(practice.CallsVirgin), callsLaying: n.Get(practice.CallsYoungVirgin),
 		droneBrood: n.Get(practice.SeesDroneBrood), capped: n.Get(practice.SeesCappedBrood),
-		ownCells: n.Get(practice.SeesOwnCells), cellsQueenright: n.Get(practice.OwnCellsQueenright),
+		ownCells: n.Get(practice.SeesOwnCells), raised: n.Get(practice.OwnCellsRaised), cellsQueenright: n.Get(practice.OwnCellsQueenright),
 		cell: n.Get(practice.SeesCellSign), cellElse: n.Get(practice.CellSignElsewhere),
 		amiss: n.Get(practice.SeenAmiss), thorough: n.Get(practice.ThoroughLook), quick: n.Get(practice.QuickLook), notFound: n.Get(practice.NotFoundCounts),
 		cappedAfter: n.Days(practice.EggToCappedWorkerBrood),
@@ -47,6 +47,7 @@ type Sight struct {
 	Cell     book.CellSight
 	Thorough bool
 	Quick    bool
+	Young    bool // young brood was left lately: own cells may stand beside a given one
 }
 
 // Said is whether something was seen, or was looked for and not seen.
@@ -80,7 +81,7 @@ func said(a book.Amount) Said {
 
 // Empty tells whether nothing was said that weighs.
 func (s Sight) Empty() bool {
-	s.Thorough, s.Quick = false, false
+	s.Thorough, s.Quick, s.Young = false, false, false
 	return s == Sight{}
 }
 
@@ -153,7 +154,7 @@ type kind struct {
 func kindOf(l line, what byte) kind { return kind{what, l == own} }
 
 func (c sights) of(s Sight, k kind, day int) float64 {
-	p := c.queenOf(s, k) * c.eggsOf(s, k, day) * c.cellOf(s, k, day) * c.ownCellsOf(s, k)
+	p := c.queenOf(s, k) * c.eggsOf(s, k, day) * c.cellOf(s, k, day) * c.ownCellsOf(s, k, day)
 	if s.Drones {
 		p *= c.dronesOf(k, day)
 	}
@@ -286,13 +287,20 @@ func (c sights) cellOf(s Sight, k kind, day int) float64 {
 	}
 }
 
-func (c sights) ownCellsOf(s Sight, k kind) float64 {
+func (c sights) ownCellsOf(s Sight, k kind, day int) float64 {
 	if s.OwnCells == NotSaid {
 		return 1
 	}
 	p := c.cellsQueenright
-	if k.what == 'c' && k.own {
+	switch {
+	case k.what == 'c' && k.own:
 		p = c.ownCells
+	case !k.own && s.Young && (k.what == 'c' || k.what == 'v' && day < standBeside):
+		p = c.ownCells * c.raised
 	}
 	return yes(s.OwnCells == Some, p)
 }
+
+// standBeside is the age in days of a virgin who may not have torn down the
+// nuc's own cells yet: common practice, no source.
+const standBeside = 2
