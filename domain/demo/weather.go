@@ -25,9 +25,28 @@ var skies = map[rune]struct {
 	'M': {book.NoFlight, 6, 12, 6, 8, .1},
 }
 
-// writeWeather writes each evening's weather for all yards, and last evening's
-// forecast.
+// usual is the weather of any month of the season, whenever that is.
+var usual = struct{ low, high, spread, wind, rainy, sky float64 }{13, 23, 3.5, 3, .3, .6}
+
+// writeUsual writes what is usual in the months about the day, for all yards.
+func (v *valley) writeUsual() {
+	const about = 3 // months before and after
+	for n := -about; n <= about; n++ {
+		_, month, _ := v.on(0).AddMonths(n).Date()
+		for _, y := range yards {
+			at := v.in(bookBegun, calendar.Morning)
+			v.write(v.hand(y.name, at), at, book.WeatherNormal{
+				Yard: v.yards[y.name], Month: int(month), Low: book.Said(usual.low), High: book.Said(usual.high), Spread: book.Said(usual.spread),
+				Wind: book.Said(usual.wind), Rainy: book.Said(usual.rainy), Sky: book.Said(usual.sky),
+			})
+		}
+	}
+}
+
+// writeWeather writes each evening's weather for all yards, last evening's
+// forecast, and what is usual.
 func (v *valley) writeWeather() {
+	v.writeUsual()
 	first := -len(weatherPast)
 	for i, sky := range weatherPast {
 		for _, y := range yards {
