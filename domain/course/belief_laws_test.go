@@ -34,7 +34,7 @@ func drawSight(t *rapid.T) course.Sight {
 		Eggs:   rapid.SampledFrom([]book.EggSight{book.EggsUnsaid, book.NoEggs, book.SingleEggs, book.ManyEggs}).Draw(t, "eggs"),
 		Cell:   rapid.SampledFrom([]book.CellSight{book.CellUnsaid, book.CellUnsaid, book.CellShut, book.CellOpenAtTip, book.CellTornAtSide}).Draw(t, "cell"),
 		Capped: some("capped"), OwnCells: some("own cells"), Larvae: flag("larvae"), Drones: flag("drones"),
-		Thorough: flag("thorough"), Quick: flag("quick"),
+		Thorough: flag("thorough"), Quick: flag("quick"), Young: flag("young"),
 	}
 }
 

@@ -202,7 +202,7 @@ func (e event) key(k []byte) []byte {
 		}
 		return 0
 	}
-	k = append(k, byte(e.do), flag(e.young, 1)|flag(s.Larvae, 2)|flag(s.Drones, 4)|flag(s.Thorough, 8)|flag(s.Quick, 16)|flag(s.Young, 32)|flag(e.row > e.day, 32),
+	k = append(k, byte(e.do), flag(e.young, 1)|flag(s.Larvae, 2)|flag(s.Drones, 4)|flag(s.Thorough, 8)|flag(s.Quick, 16)|flag(e.row > e.day, 32)|flag(s.Young, 64),
 		byte(s.Queen), byte(s.Eggs), byte(s.Capped), byte(s.OwnCells), byte(s.Cell))
 	k = binary.AppendVarint(k, int64(e.age))
 	if e.do == cellGiven {

@@ -9,15 +9,15 @@ import (
 
 // sights are the chances of seeing things, from the keeper's numbers.
 type sights struct {
-	eggs                                      [3]float64 // by days laying, two or more last
-	droneEggs                                 float64
-	manyYoung, manyWorkers, manyDrones        float64
-	virgin, mated, laying                     float64
-	calls, callsLaying                        float64
-	droneBrood, capped                        float64
+	eggs                                              [3]float64 // by days laying, two or more last
+	droneEggs                                         float64
+	manyYoung, manyWorkers, manyDrones                float64
+	virgin, mated, laying                             float64
+	calls, callsLaying                                float64
+	droneBrood, capped                                float64
 	ownCells, cellsQueenright, cell, cellElse, raised float64
-	amiss, thorough, quick, notFound          float64
-	cappedAfter                               int
+	amiss, thorough, quick, notFound                  float64
+	cappedAfter                                       int
 }
 
 func sightsOf(n practice.Numbers) sights {
