@@ -116,7 +116,7 @@ func reviewCommand(a *app) *cobra.Command {
 func (a *app) review(c *cobra.Command, v *book.View, f reviewFlags) (*review.Review, error) {
 	by := review.Usual(v)
 	if f.by != "" {
-		d, err := line.ParseDay(f.by, v.Today())
+		d, err := line.ParseComing(f.by, v.Today())
 		if err != nil {
 			return nil, fmt.Errorf("--by: %w", err)
 		}

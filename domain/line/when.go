@@ -116,6 +116,12 @@ func parseClock(day calendar.Day, text string, zone *time.Location) (time.Time, 
 	return at(which == "second"), nil
 }
 
+// ParseComing reads a day as [ParseDay] does, but that the name of a weekday, or
+// a day and month, is the coming one.
+func ParseComing(word string, today calendar.Day) (calendar.Day, error) {
+	return parseDay(word, today, coming)
+}
+
 // ParseDay reads a day as [ParseWhen] does, without a time.
 func ParseDay(word string, today calendar.Day) (calendar.Day, error) {
 	return parseDay(word, today, gone)
