@@ -74,8 +74,11 @@ func TestReference(t *testing.T) {
 			what      string
 			got, want float64
 		}{
-			{"virgin", got.Virgin, r.virgin}, {"mated", got.Mated, r.mated}, {"laying", got.Laying, r.laying},
-			{"drone layer", got.DroneLayer, r.drone}, {"none", got.None + got.LayingWorkers, r.none},
+			{"virgin", got.Virgin, r.virgin},
+			{"mated", got.Mated, r.mated},
+			{"laying", got.Laying, r.laying},
+			{"drone layer", got.DroneLayer, r.drone},
+			{"none", got.None + got.LayingWorkers, r.none},
 		} {
 			if !(math.Abs(c.got-c.want) < 1e-9) {
 				t.Fatalf("%s, day %d: %s %.12f, want %.12f", r.weather, r.day, c.what, c.got, c.want)
