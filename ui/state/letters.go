@@ -7,8 +7,6 @@ import "lidmark/ui/scene"
 // what it draws; this only says how much room to keep.
 type Reckoner struct{}
 
-var _ scene.Measurer = Reckoner{}
-
 // Width is about the width of a line of text, dp.
 func (Reckoner) Width(text string, size float64, weight scene.Weight) float64 {
 	const heavier = 1.04
