@@ -15,7 +15,7 @@ nuc named, nuc placed, front marked, lid painted, colony described, person descr
 take counted, capped counted, ripe counted, cells culled, incubator read, clock seen, emerged counted,
 taken along, brought back, dropped, queen described, queen marked, queen tested, queen banked,
 queen handed over, queen gone, queen ended, robbed, nuc lost, inspected, disease suspected, suspicion ended,
-treated, paper held, order taken, order closed, claimed, put off, number changed, noted, struck`, ",")
+planned, treated, paper held, order taken, order closed, claimed, put off, number changed, noted, struck`, ",")
 
 // A new kind of fact is work or it is idle; somebody has to say which.
 func TestEveryFactIsWorkOrIdle(t *testing.T) {
