@@ -92,5 +92,5 @@ func (c *Course) Step(yard book.YardID, d calendar.Day) *Day {
 // yard and taken in at the start of a row, see [Held].
 func (c *Course) Emerging(yard book.YardID, batch book.BatchID, at time.Time, row calendar.Day) Emerging {
 	r := reading{asked: asked{Course: c, numbers: c.view.Numbers(), zone: c.Zone(yard)}}
-	return r.emerging(batch, event{row: row, at: calendar.Instantly(at)})
+	return r.emerging(batch, event{row: row, at: calendar.Instantly(at)}).Emerging
 }

@@ -25,7 +25,7 @@ func TestDaysAllocateNothing(t *testing.T) {
 // TestKnownNucsAllocateLittle: a nuc whose life is known already costs its
 // events and their key.
 func TestKnownNucsAllocateLittle(t *testing.T) {
-	const most = 4
+	const most = 2
 	v := book.NewSeason(booktest.Zones, booktest.Big(10, 30)).At(booktest.BigNow)
 	c := course.New(v)
 	for n := range v.Nucs() {

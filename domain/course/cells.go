@@ -1,6 +1,7 @@
 package course
 
 import (
+	"sync"
 	"time"
 
 	"lidmark/domain/bee"
@@ -14,7 +15,22 @@ import (
 // nothing sure of her who left.
 type cells struct {
 	clock bee.Clock
+	mu    sync.Mutex
 	out   map[int64]float64
+	from  map[taken]*emergence
+}
+
+// taken is when a cell was given, and at the start of which row it is taken in.
+type taken struct {
+	at   int64
+	row  calendar.Day
+	zone *time.Location
+}
+
+// emergence is when a cell emerges. Equal ones are one, and have a number.
+type emergence struct {
+	Emerging
+	number int
 }
 
 type cellsKey struct {
@@ -41,19 +57,14 @@ func (c *Course) cellsOf(id book.BatchID, at time.Time) *cells {
 	if known == nil {
 		one := b.Bee(1)
 		one.Seen, one.Log = b.Signs[:key.signs], b.Log[:key.log]
-		known = &cells{one.Clock(c.view.Numbers()), map[int64]float64{}}
+		known = &cells{clock: one.Clock(c.view.Numbers()), out: map[int64]float64{}, from: map[taken]*emergence{}}
 		c.cells[key] = known
 	}
 	return known
 }
 
 // shareOut is the chance that a cell has emerged by an instant.
-func (c *Course) shareOut(of *cells, t time.Time) float64 {
-	if c.beside != nil {
-		return c.beside.shareOut(of, t)
-	}
-	c.mu.Lock()
-	defer c.mu.Unlock()
+func (of *cells) shareOut(t time.Time) float64 {
 	share, ok := of.out[t.Unix()]
 	if !ok {
 		share = of.clock.Out(t)
@@ -64,20 +75,32 @@ func (c *Course) shareOut(of *cells, t time.Time) float64 {
 
 // emerging is when a cell emerges that was given at an event, by its batch's
 // clock; a ripe cell of no batch two days on, give or take one.
-func (r *reading) emerging(id book.BatchID, at event) (e Emerging) {
+func (r *reading) emerging(id book.BatchID, at event) *emergence {
 	if id.IsZero() || r.view.Batch(id).At.IsZero() {
 		ripe := r.days(practice.GraftToEmerge) - r.days(practice.CellsIn)
+		var e Emerging
 		e.near(int(r.day(at.at.Instant) + ripe - at.row))
-		return e
+		return r.lives.emergence(e)
 	}
-	of := r.cellsOf(id, at.at.Instant)
-	left := 1 - r.shareOut(of, at.at.Instant)
+	of, key := r.cellsOf(id, at.at.Instant), taken{at.at.Instant.Unix(), at.row, r.zone}
+	of.mu.Lock()
+	defer of.mu.Unlock()
+	known := of.from[key]
+	if known == nil {
+		known = r.lives.emergence(r.emergingOf(of, at))
+		of.from[key] = known
+	}
+	return known
+}
+
+func (r *reading) emergingOf(of *cells, at event) (e Emerging) {
+	left := 1 - of.shareOut(at.at.Instant)
 	if left < hardlyAny {
 		return EmergingIn(0)
 	}
 	before := 1 - left
 	for i := range e {
-		by := r.shareOut(of, r.start(at.row+calendar.Day(i)+1))
+		by := of.shareOut(r.start(at.row + calendar.Day(i) + 1))
 		e[i], before = max(by-before, 0)/left, max(by, before)
 	}
 	e[cellDays-1] += (1 - before) / left

@@ -33,7 +33,7 @@ func (m *Model) act(b *Belief, e event) {
 	case queenless:
 		*b = m.Queenless(e.young)
 	case cellGiven:
-		m.GiveCell(b, e.out)
+		m.GiveCell(b, e.out.Emerging)
 	case virginPutIn:
 		m.PutInVirgin(b, e.age)
 	case queenPutIn:

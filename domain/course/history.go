@@ -18,9 +18,9 @@ type event struct {
 	day   calendar.Day // on which it was
 	at    calendar.Moment
 	do    deed
-	young bool     // young brood is there, or the larvae are young enough for new cells
-	age   int      // of a virgin, in days
-	out   Emerging // of a cell
+	young bool       // young brood is there, or the larvae are young enough for new cells
+	age   int        // of a virgin, in days
+	out   *emergence // of a cell
 	sight Sight
 }
 
@@ -60,8 +60,9 @@ type reading struct {
 // events are those of the nuc's present life, in order, from the last that says
 // for certain what it holds.
 func (a asked) events() []event {
-	r := reading{asked: a}
-	for _, e := range a.view.LinesSince(a.nuc.Nuc.Subject(), a.nuc.MadeUp.Instant) {
+	lines := a.view.LinesSince(a.nuc.Nuc.Subject(), a.nuc.MadeUp.Instant)
+	r := reading{asked: a, events: make([]event, 0, len(lines))}
+	for _, e := range lines {
 		r.take(e)
 	}
 	return r.events
@@ -206,9 +207,7 @@ func (e event) key(k []byte) []byte {
 		byte(s.Queen), byte(s.Eggs), byte(s.Capped), byte(s.OwnCells), byte(s.Cell))
 	k = binary.AppendVarint(k, int64(e.age))
 	if e.do == cellGiven {
-		for _, p := range e.out {
-			k = binary.LittleEndian.AppendUint64(k, math.Float64bits(p))
-		}
+		k = binary.AppendVarint(k, int64(e.out.number))
 	}
 	return k
 }

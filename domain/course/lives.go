@@ -17,6 +17,7 @@ type lives struct {
 	held  map[string]*Held
 	eggs  map[eggsKey]*Eggs
 	days  map[dayKey]*Day
+	out   map[Emerging]*emergence
 }
 
 // dayKey is what a day's step depends on.
@@ -71,6 +72,21 @@ func (l *lives) day(hours, yard float64) *Day {
 		l.days[key] = d
 	}
 	return d
+}
+
+// emergence is the one of its shares.
+func (l *lives) emergence(of Emerging) *emergence {
+	l.mu.Lock()
+	defer l.mu.Unlock()
+	if l.out == nil {
+		l.out = map[Emerging]*emergence{}
+	}
+	e := l.out[of]
+	if e == nil {
+		e = &emergence{of, len(l.out)}
+		l.out[of] = e
+	}
+	return e
 }
 
 // eggsKey is everything that the eggs to come depend on besides the model.
