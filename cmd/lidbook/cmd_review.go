@@ -4,73 +4,14 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strings"
 
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
-	"lidmark/domain/course"
 	"lidmark/domain/line"
 	"lidmark/domain/review"
 	"lidmark/domain/rules"
 )
-
-// reviewShape is a review in JSON. Chances are shares, worth is in queens.
-type reviewShape struct {
-	Day   string           `json:"day"`
-	By    string           `json:"by"`
-	Hand  []wareShape      `json:"hand"`
-	Nucs  []reviewNucShape `json:"nucs"`
-	Best  useShape         `json:"best"`
-	Order useShape         `json:"inStandOrder"`
-	None  useShape         `json:"none"`
-	Exact bool             `json:"proven"`
-}
-
-// wareShape is like things in hand, in JSON.
-type wareShape struct {
-	What string  `json:"what"`
-	Many int     `json:"many"`
-	More float64 `json:"oneMoreIsWorth"`
-}
-
-// reviewNucShape is a nuc under review in JSON.
-type reviewNucShape struct {
-	Nuc    thing          `json:"nuc"`
-	Yard   string         `json:"yard"`
-	Decide bool           `json:"decide"`
-	Sure   bool           `json:"sure"`
-	Why    string         `json:"why,omitempty"`
-	Loses  float64        `json:"loses"`
-	Holds  course.Chances `json:"chances"`
-	Best   int            `json:"best"`
-	Chosen int            `json:"chosen"`
-	Ways   []optionShape  `json:"ways"`
-}
-
-// optionShape is a way with a nuc in JSON.
-type optionShape struct {
-	Do      string       `json:"do"`
-	Gives   string       `json:"gives,omitempty"`
-	If      string       `json:"if,omitempty"`
-	Given   float64      `json:"given"`
-	Lays    float64      `json:"laying"`
-	Ready   float64      `json:"ready"`
-	Minutes float64      `json:"minutes"`
-	Worth   float64      `json:"worth"`
-	Sums    []review.Sum `json:"sums"`
-	Warned  []string     `json:"warnings,omitempty"`
-}
-
-// useShape is a use of what is in hand, in JSON.
-type useShape struct {
-	Nucs     int     `json:"nucs"`
-	Expected float64 `json:"expected"`
-	Low      float64 `json:"low"`
-	High     float64 `json:"high"`
-	Worth    float64 `json:"worth"`
-	Minutes  float64 `json:"minutes"`
-}
 
 // reviewFlags are what is asked of a review.
 type reviewFlags struct {
@@ -202,120 +143,4 @@ func (a *app) showReview(v *book.View, r *review.Review, args []string, all bool
 		}
 		a.printReview(v, r, places)
 	})
-}
-
-func shapeOfReview(v *book.View, r *review.Review, places []int) reviewShape {
-	s := reviewShape{
-		Day: r.Day.String(), By: r.By.String(), Hand: []wareShape{}, Nucs: []reviewNucShape{},
-		Best: shapeOfUse(r.This), Order: shapeOfUse(r.Order), None: shapeOfUse(r.None), Exact: r.This.Exact,
-	}
-	for i, w := range r.Hand.Wares {
-		s.Hand = append(s.Hand, wareShape{w.Name, w.Many, round(r.More(i))})
-	}
-	for _, i := range places {
-		n := r.Nucs[i]
-		row := reviewNucShape{
-			Nuc: thingOf(v, n.NucNamed.Nuc.Subject()), Yard: v.Yard(n.Yard).Name, Decide: n.Decide, Sure: n.Sure, Why: n.Why,
-			Loses: round(n.Loses), Holds: n.Chances, Best: n.Best, Chosen: r.This.Chosen[i], Ways: []optionShape{},
-		}
-		for _, w := range n.Ways {
-			row.Ways = append(row.Ways, shapeOfWay(r, w))
-		}
-		s.Nucs = append(s.Nucs, row)
-	}
-	return s
-}
-
-func shapeOfWay(r *review.Review, w review.Way) optionShape {
-	s := optionShape{
-		Do: r.Title(w), If: w.If(), Given: round(w.Given), Lays: round(w.Lays), Ready: round(w.Ready), Minutes: w.Minutes, Worth: round(w.Worth),
-		Sums: r.Why(w),
-	}
-	if w.Gives() {
-		s.Gives = r.Hand.Wares[w.Ware-1].Name
-	}
-	for _, reason := range w.Warned {
-		s.Warned = append(s.Warned, reason.Why)
-	}
-	return s
-}
-
-func shapeOfUse(u review.Use) useShape {
-	return useShape{u.Over, round(u.Expected), u.Low, u.High, round(u.Worth), u.Minutes}
-}
-
-func (a *app) printReview(v *book.View, r *review.Review, places []int) {
-	if len(places) == 0 {
-		a.line("No nuc needs a decision on %s.", v.Today().Short())
-	}
-	rows := [][]string{{"nuc", "most probably", "best", "laying", "if left", "loses"}}
-	for _, i := range places {
-		n := r.Nucs[i]
-		best := n.Ways[n.Best]
-		rows = append(rows, []string{n.Name, chanceWords(n.Chances), r.Title(best), hundred(best.Lays), hundred(n.Ways[0].Lays), fmt.Sprintf("%.2f", n.Loses)})
-	}
-	if len(places) > 0 {
-		a.table(rows)
-		a.line("laying of 100 by %s; what leaving it loses, in queens", r.By.Short())
-	}
-	a.printUse(r)
-}
-
-func (a *app) printUse(r *review.Review) {
-	if r.Hand.Cells()+r.Hand.Virgins() == 0 {
-		a.line("")
-		a.line("No cell and no virgin in hand.")
-		return
-	}
-	a.line("")
-	for i, w := range r.Hand.Wares {
-		a.line("in hand: %d × %s; one more would be worth %.2f queens", w.Many, w.Name, r.More(i))
-	}
-	var rows [][]string
-	for i, n := range r.Nucs {
-		if j := r.This.Chosen[i]; j > 0 && n.Ways[j].Gives() {
-			rows = append(rows, []string{"  " + n.Name, r.Title(n.Ways[j]), hundred(n.Ways[j].Lays), "if left " + hundred(n.Ways[0].Lays)})
-		}
-	}
-	a.table(rows)
-	a.line("laying queens of %s by %s, four times of five:", plural(r.This.Over, "nuc"), r.By.Short())
-	for _, u := range []struct {
-		name string
-		use  review.Use
-	}{{"this use", r.This}, {"in stand order", r.Order}, {"none of them", r.None}} {
-		a.line("  %-15s %g to %g, %.1f on average", u.name, u.use.Low, u.use.High, u.use.Expected)
-	}
-}
-
-func (a *app) printWays(r *review.Review, places []int) {
-	for _, i := range places {
-		n := r.Nucs[i]
-		a.line("%s  %s", n.Name, chanceWords(n.Chances))
-		for j, w := range n.Ways {
-			mark := ""
-			if j == n.Best {
-				mark = ", the best"
-			}
-			a.line("  %s: %s of 100 laying by %s, worth %.2f queens%s", r.Title(w), hundred(w.Lays), r.By.Short(), w.Worth, mark)
-			for _, s := range r.Why(w) {
-				if round(s.Queens) != 0 {
-					a.line("    %+.2f  %s", s.Queens, s.Words)
-				}
-			}
-			for _, reason := range w.Warned {
-				a.line("    but: %s", reason.Why)
-			}
-		}
-	}
-}
-
-func hundred(p float64) string { return fmt.Sprintf("%.0f", 100*p) }
-
-// chanceWords are the chances of a nuc that are not small, the greatest first.
-func chanceWords(c course.Chances) string {
-	var said []string
-	for _, k := range c.Told() {
-		said = append(said, fmt.Sprintf("%s %.0f %%", k.Name, 100*k.Chance))
-	}
-	return strings.Join(said, ", ")
 }

@@ -149,5 +149,11 @@ func (p parts) cause() string {
 
 func percent(p float64) int { return int(math.Round(100 * p)) }
 
-// Money is a worth in the keeper's money; in queens while he names no price.
-func (r *Review) Money(queens float64) float64 { return queens * r.numbers.Get(practice.PriceQueen) }
+// Worth is a worth in words: in the keeper's money, or in queens while he names
+// no price.
+func (r *Review) Worth(queens float64) string {
+	if price := r.numbers.Get(practice.PriceQueen); price != 1 {
+		return fmt.Sprintf("%.2f", queens*price)
+	}
+	return fmt.Sprintf("%.2f queens", queens)
+}

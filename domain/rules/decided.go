@@ -44,7 +44,7 @@ func (p *pass) planStands(n *book.Nuc, today calendar.Day) bool {
 // decided: what the keeper decided for a nuc, from its day until it lapses.
 func (p *pass) decided(n *nucCase) {
 	if p.planStands(n.Nuc, n.yard.today) {
-		p.noteOf(n, p.pressed(n.yard, p.plan1(n.Nuc, n.yard)))
+		p.noteOf(n, p.pressed(n.yard, p.planned(n.Nuc, n.yard)))
 	}
 }
 
@@ -52,12 +52,12 @@ func (p *pass) decided(n *nucCase) {
 func (p *pass) decidedEmpty() {
 	for n := range p.view.Nucs() {
 		if y := p.yard(n.Yard); n.Condition() == book.Empty && n.Plan.What == book.PlanMakeUp && p.planStands(n, y.today) {
-			p.add(y, p.plan1(n, y))
+			p.add(y, p.planned(n, y))
 		}
 	}
 }
 
-func (p *pass) plan1(n *book.Nuc, y *yardCase) Finding {
+func (p *pass) planned(n *book.Nuc, y *yardCase) Finding {
 	plan := n.Plan
 	row := plans[plan.What]
 	f := Finding{
