@@ -92,7 +92,7 @@ func (k *nucCase) gives(ware int) Kind {
 // legal is what the rules say of giving a ware to what is there.
 func (k *nucCase) legal(ware int) ([]rules.Reason, bool) {
 	v := k.verdicts[ware-1]
-	return v.Warned, v.OK() && k.hand.Wares[ware-1].Many > 0
+	return v.Warned, v.OK()
 }
 
 // ask asks the rules about every ware, once.
@@ -138,10 +138,7 @@ func (k *nucCase) prepared() {
 	if takeOut {
 		k.add(Way{Kind: TakeOut, On: k.today, Unsure: late}, 0)
 	}
-	for i, w := range k.hand.Wares {
-		if w.Many == 0 {
-			continue
-		}
+	for i := range k.hand.Wares {
 		if takeOut {
 			k.add(Way{Kind: TakeOut, Ware: i + 1, On: k.today, Unsure: late, Care: k.besides()}, 0)
 		}
@@ -177,10 +174,8 @@ func (k *nucCase) fill(kind Kind) {
 	if float64(k.hand.Cups) < need {
 		return
 	}
-	for i, w := range k.hand.Wares {
-		if w.Many > 0 {
-			k.add(Way{Kind: kind, Ware: i + 1, On: k.today}, need*k.numbers.Get(practice.PriceCup))
-		}
+	for i := range k.hand.Wares {
+		k.add(Way{Kind: kind, Ware: i + 1, On: k.today}, need*k.numbers.Get(practice.PriceCup))
 	}
 }
 

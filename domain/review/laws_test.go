@@ -157,6 +157,9 @@ func TestLaws(t *testing.T) {
 			if i > 0 && r.Nucs[i-1].Decide == n.Decide && r.Nucs[i-1].Loses < n.Loses {
 				t.Fatalf("%s stands behind one that loses less", n.Name)
 			}
+			if best := n.Ways[n.Best]; best.Gives() && r.Hand.Wares[best.Ware-1].Many == 0 {
+				t.Fatalf("the best for %s is not in hand: %s", n.Name, r.Title(best))
+			}
 			for _, w := range n.Ways {
 				lawful(t, r, w)
 			}
@@ -201,9 +204,13 @@ func TestMoreInHandIsNeverWorse(t *testing.T) {
 		j := rules.Judge(p.View(asked))
 		hand, by := drawHand(t), calendar.Date(2027, time.June, 23)
 		r := review.Of(j, hand, by)
-		for _, more := range []review.Hand{hand.Of(false, hand.Cells()+1), hand.Of(true, hand.Virgins()+1)} {
-			if got := review.Of(j, more, by).This.Worth; got < r.This.Worth-1e-6 {
+		for i, more := range []review.Hand{hand.Of(false, hand.Cells()+1), hand.Of(true, hand.Virgins()+1)} {
+			got := review.Of(j, more, by).This.Worth
+			if got < r.This.Worth-1e-6 {
 				t.Fatalf("worth %v with %+v, %v with more", r.This.Worth, hand, got)
+			}
+			if told := r.More(i); math.Abs(got-r.This.Worth-told) > 1e-6 {
+				t.Fatalf("one more is told to be worth %v, it brings %v", told, got-r.This.Worth)
 			}
 		}
 		hand.Minutes = 0

@@ -17,7 +17,7 @@ type Nuc struct {
 	*book.Nuc
 	Chances course.Chances
 	Ways    []Way   // the first leaves it
-	Best    int     // the way of most worth for this nuc alone
+	Best    int     // the way of most worth for this nuc alone, with what is in hand
 	Next    int     // the best of another kind; -1: there is none
 	Loses   float64 // what leaving it loses against the best, in queens
 	Decide  bool    // it needs a decision
@@ -128,12 +128,12 @@ func (k *nucCase) judge(place int) Nuc {
 		n.Sure = sure(n.Chances) >= k.numbers.Get(practice.ReviewSure)
 	}
 	for i, w := range k.ways {
-		if w.Worth > k.ways[n.Best].Worth {
+		if !k.lacks(w) && w.Worth > k.ways[n.Best].Worth {
 			n.Best = i
 		}
 	}
 	for i, w := range k.ways {
-		if w.Kind != k.ways[n.Best].Kind && (n.Next < 0 || w.Worth > k.ways[n.Next].Worth) {
+		if !k.lacks(w) && w.Kind != k.ways[n.Best].Kind && (n.Next < 0 || w.Worth > k.ways[n.Next].Worth) {
 			n.Next = i
 		}
 	}
@@ -143,6 +143,10 @@ func (k *nucCase) judge(place int) Nuc {
 	n.Decide = n.Why != "" && !n.Decided
 	return n
 }
+
+// lacks tells whether a way gives what is not in hand: it is told, so that it is
+// known what one more would do, and never the best.
+func (k *nucCase) lacks(w Way) bool { return w.Gives() && k.hand.Wares[w.Ware-1].Many == 0 }
 
 // sure is the greatest chance of what a keeper tells apart.
 func sure(c course.Chances) float64 {

@@ -91,8 +91,24 @@ func (r *Review) best() Use {
 	for _, i := range a.United {
 		u.Chosen[p.Unions[i].A] = unions[i]
 	}
-	u.More, u.MinuteWorth, u.Bound, u.Exact = a.More[:len(r.Hand.Wares)], a.MinuteWorth, a.Bound, a.Exact
+	u.MinuteWorth, u.Bound, u.Exact = a.MinuteWorth, a.Bound, a.Exact
+	u.More = more(p, a, len(r.Hand.Wares))
 	return u
+}
+
+// more is what one more of each ware would be worth: where minutes are limited
+// or nucs may be united, by solving again.
+func more(p allot.Problem, a allot.Answer, wares int) []float64 {
+	one := a.More[:wares]
+	if p.Minutes == 0 && len(p.Unions) == 0 {
+		return one
+	}
+	for i := range one {
+		if worth, _, err := allot.OneMore(p, a, i+1); err == nil {
+			one[i] = worth
+		}
+	}
+	return one
 }
 
 // inOrder gives what is in hand to those who need it as they stand, whatever
