@@ -37,25 +37,53 @@ func (c *Course) Was(n *book.Nuc) (days []DayChances) {
 	}
 	var forward []Held
 	a.replay(events, row, func(h *Held) { forward = append(forward, *h) })
-	weights := a.lives.model.alike()
+	back := hindsight{model: a.lives.model, events: events, looks: forward[len(forward)-1].Weighed}
+	back.weights = back.model.alike()
 	for i := len(forward) - 1; i >= 0; i-- {
 		h := forward[i]
 		if i < len(forward)-1 {
-			weights = a.step(h.Row).before(&weights)
+			back.weights = a.step(h.Row).before(&back.weights)
 		}
-		h.weigh(weights)
-		if h.scale() == 0 {
-			h = forward[i] // a look that nothing explained: what was before it says nothing of after
-			weights = a.lives.model.alike()
-		}
+		h.weigh(back.weights)
+		back.scale(h.scale())
 		days = append(days, DayChances{h.Row, h.Chances()})
-		for len(events) > 0 && events[len(events)-1].row == h.Row {
-			last := events[len(events)-1]
-			weights, events = a.lives.model.beforeEvent(last, &weights), events[:len(events)-1]
-		}
+		back.before(h.Row)
 	}
 	slices.Reverse(days)
 	return days
+}
+
+// hindsight is what the events after a row say of the states at its start, and
+// the events and looks before.
+type hindsight struct {
+	model   *Model
+	weights [states]float64
+	events  []event
+	looks   []Weighed
+}
+
+// scale keeps weights from becoming too small to tell apart.
+func (b *hindsight) scale(sum float64) {
+	for i := range b.weights {
+		b.weights[i] /= sum
+	}
+}
+
+// before goes back behind the events of a row. One look that nothing explained
+// dropped what was known before; so what came after says nothing of that.
+func (b *hindsight) before(row calendar.Day) {
+	for len(b.events) > 0 && b.events[len(b.events)-1].row == row {
+		e := b.events[len(b.events)-1]
+		b.events = b.events[:len(b.events)-1]
+		b.weights = b.model.beforeEvent(e, &b.weights)
+		if e.sight.Empty() {
+			continue
+		}
+		if b.looks[len(b.looks)-1].Amiss {
+			b.weights = b.model.alike()
+		}
+		b.looks = b.looks[:len(b.looks)-1]
+	}
 }
 
 // alike are weights that tell no state from another.

@@ -54,6 +54,7 @@ type reading struct {
 	open, capped calendar.Day // brood of another queen was last there; 0: none
 	lost         calendar.Day // when the present life began without a queen
 	laid         bool         // a queen was seen laying in it
+	given        gift         // last
 	events       []event
 }
 
@@ -85,10 +86,10 @@ func (r *reading) take(e *book.Entry) {
 		}
 	case book.CellGiven:
 		at.do, at.out = cellGiven, r.emerging(f.Batch, at)
-		r.add(at)
+		r.give(at, f.Batch)
 	case book.VirginPutIn:
 		at.do, at.age = virginPutIn, r.virginAge(f, at)
-		r.add(at)
+		r.give(at, f.Batch)
 	case book.QueenPutIn:
 		if f.To == r.nuc.Nuc.Subject() {
 			at.do, r.laid = queenPutIn, true
@@ -110,6 +111,9 @@ func (r *reading) takeSight(e *book.Entry, at event) {
 	case book.Looked:
 		at.do, at.sight = looked, r.hers(Saw(f), at.row)
 		r.laid = r.laid || at.sight.Eggs == book.SingleEggs || at.sight.Larvae || at.sight.Capped == Some
+		if f.Cell == book.CellTornAtSide {
+			r.given = gift{}
+		}
 		if !at.sight.Empty() {
 			r.add(at)
 		}
@@ -128,11 +132,26 @@ func (r *reading) takeSight(e *book.Entry, at event) {
 
 // anew begins with a nuc that has no queen for certain: what was before is over.
 func (r *reading) anew(e event) {
-	e.do, r.lost, r.laid = queenless, e.row, false
+	e.do, r.lost, r.laid, r.given = queenless, e.row, false, gift{}
 	r.events = append(r.events[:0], e)
 }
 
 func (r *reading) add(e event) { r.events = append(r.events, e) }
+
+// gift is a cell or a virgin of a batch on a day.
+type gift struct {
+	do    deed
+	batch book.BatchID
+	day   calendar.Day
+}
+
+// give adds a gift, once a day: two writers may write down what happened once.
+func (r *reading) give(e event, of book.BatchID) {
+	if g := (gift{e.do, of, e.day}); g != r.given {
+		r.given = g
+		r.add(e)
+	}
+}
 
 func (r *reading) broken(at event, found Said) {
 	at.do, at.sight = brokenDown, Sight{OwnCells: found, Young: r.cellsMayStand(r.day(at.at.Instant))}

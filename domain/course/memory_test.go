@@ -212,6 +212,47 @@ func TestLookThatNothingExplains(t *testing.T) {
 	}
 }
 
+// TestUnexplainedLooksSayNothingOfBefore: what was true before a look that
+// dropped what was known is what was known then.
+func TestUnexplainedLooksSayNothingOfBefore(t *testing.T) {
+	p := pen(t)
+	celled(p)
+	p.At("2027-05-17 09:00").Write(book.Looked{Nuc: a1, Eggs: book.SingleEggs, Queen: book.QueenSeen, Brood: book.Said(3)})
+	p.At("2027-05-19 09:00").Write(book.Looked{Nuc: a1, Eggs: book.SingleEggs})
+	v := p.View("2027-05-20 09:00")
+	c := course.New(v)
+	known, was := c.Known(v.Nuc(a1), 0), c.Was(v.Nuc(a1))
+	for i, d := range known {
+		if d.Day < calendar.Date(2027, 5, 17) {
+			near(t, d.Day.String()+", a cell", was[i].Cell, d.Cell)
+			near(t, d.Day.String()+", laying", was[i].Lays(), d.Lays())
+		}
+	}
+	if looked := c.Evidence(v.Nuc(a1)); len(looked) != 2 || !looked[0].Amiss || looked[1].Amiss {
+		t.Errorf("%+v, want the first amiss", looked)
+	}
+}
+
+// TestWrittenTwice: a cell that two writers wrote down is one cell, and so is
+// a virgin; another of the next day is another.
+func TestWrittenTwice(t *testing.T) {
+	given := func(times ...string) course.Chances {
+		p := pen(t)
+		for _, at := range times {
+			p.At(at).Write(book.CellGiven{Nuc: a1, Batch: batch})
+		}
+		v := p.View("2027-05-16 13:00")
+		return course.New(v).Held(v.Nuc(a1)).Chances()
+	}
+	once, twice, again := given("2027-05-15 10:00"), given("2027-05-15 10:00", "2027-05-15 12:00"), given("2027-05-15 10:00", "2027-05-16 12:00")
+	if once != twice {
+		t.Errorf("a cell written once leaves %+v, twice %+v", once, twice)
+	}
+	if !(again.Cell > once.Cell) {
+		t.Errorf("a second cell on the next day leaves the chance of one at %g, from %g", again.Cell, once.Cell)
+	}
+}
+
 // TestMoreHoursNeverLaterEggs: where every day is as good or better for flight,
 // no first egg is less probable by any day.
 func TestMoreHoursNeverLaterEggs(t *testing.T) {
