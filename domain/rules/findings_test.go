@@ -103,7 +103,7 @@ var table = []found{
 		p.At("2027-05-05 18:00").Write(graft(4, 24))
 		p.At("2027-05-13 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-15 10:00").Write(book.Planned{Nuc: booktest.Nuc("A1"), What: book.PlanLookOrGive, Batch: batch(4), Day: calendar.Date(2027, 5, 15), Why: "78 of 100 laying by 8 June"})
-	}, "2027-05-15 11:00", rules.Open, "decided Sat 15 May"},
+	}, "2027-05-15 11:00", rules.Pressing, "decided Sat 15 May"},
 	{rules.Decided, "looked, nothing found: the cell is next", func(p *booktest.Pen) {
 		p.At("2027-05-13 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-15 10:00").Write(book.Planned{Nuc: booktest.Nuc("A1"), What: book.PlanLookOrGive, Batch: batch(4), Day: calendar.Date(2027, 5, 15)})
