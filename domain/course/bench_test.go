@@ -7,6 +7,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/course"
+	"lidmark/domain/practice"
 )
 
 // big is a book of 10,000 nucs; three histories in four share their days.
@@ -34,6 +35,29 @@ func BenchmarkLinesOfNucs(b *testing.B) {
 	}
 }
 
+// The floor of a day is a bare walk over its states.
+func BenchmarkStates(b *testing.B) {
+	was := course.NewModel(practice.Numbers{}).Unknown()
+	for b.Loop() {
+		if c := was.Chances(); c.Sum() == 0 {
+			b.Fatal("no chance of anything")
+		}
+	}
+}
+
+func BenchmarkDay(b *testing.B) {
+	m := course.NewModel(practice.Numbers{})
+	is, d := m.Unknown(), m.Day(3, 1)
+	for range 60 {
+		is = is.After(d)
+	}
+	for b.Loop() {
+		if next := is.After(d); next == is {
+			b.Fatal("nothing changes")
+		}
+	}
+}
+
 func BenchmarkHeldOfAllNucs(b *testing.B) {
 	v := big().At(booktest.BigNow)
 	all(course.New(v))
@@ -54,6 +78,23 @@ func BenchmarkHeldAfterOneEntry(b *testing.B) {
 	all(course.New(v))
 	for b.Loop() {
 		all(course.Again(v, was))
+	}
+}
+
+// The floor of sixty days: the nucs of each are folded, and their lines walked over.
+func BenchmarkNucsForSixtyDays(b *testing.B) {
+	s := big()
+	for b.Loop() {
+		var lines int
+		for day := range 60 {
+			v := s.At(booktest.BigNow.AddDate(0, 0, day-30))
+			for n := range v.Nucs() {
+				lines += len(v.LinesSince(n.Nuc.Subject(), n.MadeUp.Instant))
+			}
+		}
+		if lines == 0 {
+			b.Fatal("no lines")
+		}
 	}
 }
 
