@@ -87,7 +87,7 @@ func refusedPlan(plan func(State, *Nuc) rules.Intent) func(State) string {
 		if of := s.Present().Nuc(n.Nuc.Nuc); of != nil {
 			n = of
 		}
-		verdict := rules.Check(s.Present().View, plan(s, n))
+		verdict := s.Present().judged.Check(plan(s, n))
 		if verdict.OK() {
 			return ""
 		}
