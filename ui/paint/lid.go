@@ -152,10 +152,14 @@ func (g *lidBrush) filled() {
 	default:
 		s := g.Size
 		g.part(g.notched, scene.Paper, scene.Stroke{}, true)
-		g.hatched(g.notched, 0.965, line, min(8, max(3.6, s*0.105)), min(3.2, max(1.3, s*0.042)))
+		g.hatched(g.notched, 0.965, line, min(8, max(3.6, s*0.105))*g.apart(), min(3.2, max(1.3, s*0.042)))
 		g.part(g.notched, scene.None, solid(scene.Ink, g.outlineWidth()), true)
 	}
 }
+
+// apart is how far the lines of the hatch lie apart, in the usual distance: the
+// more doubtful, the nearer.
+func (g *lidBrush) apart() float64 { return [...]float64{1, 1.7, 1, 0.66}[g.Doubt&3] }
 
 // queenless paints the body of a nuc without a queen, with the band of a nuc
 // just caught.
@@ -163,7 +167,7 @@ func (g *lidBrush) queenless() {
 	s := g.Size
 	g.part(g.notched, scene.Paper, scene.Stroke{}, true)
 	if !g.Seen && !small(g.Lid) && !g.Caught {
-		g.hatched(g.notched, 1, g.Condition.Line(), s*0.15, max(0.8, s*0.018))
+		g.hatched(g.notched, 1, g.Condition.Line(), s*0.15*g.apart(), max(0.8, s*0.018))
 	}
 	if g.Caught {
 		g.band()

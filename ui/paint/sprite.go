@@ -54,6 +54,9 @@ func plainLook(l *scene.Lid, theme Theme, scale float64) look {
 	if small(l) || l.NoRim || !l.Timed {
 		d.Timed, d.Used = false, 0
 	}
+	if d.Seen || small(l) {
+		d.Doubt = 0
+	}
 	if d.Used > 1 {
 		d.Used = 2
 	} else {

@@ -7,6 +7,7 @@ type Lid struct {
 	At        Point   // the centre
 	Size      float64 // outer side, rim included, dp; 12 to 96
 	Condition Condition
+	Doubt     uint8   // not seen: the more doubtful the denser the hatch, 1 to 3; 0 is the usual hatch
 	Seen      bool    // somebody saw it: filled; else hatched, below 20 dp hollow
 	Entrance  float64 // bearing of the entrance, degrees clockwise from the top
 	Turn      float64 // turn of the box, degrees clockwise; letters stay upright

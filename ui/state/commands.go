@@ -60,6 +60,8 @@ var windowCommands = []Command{
 	{Name: "layer condition", Does: "map by condition", Why: noBook, Do: layer(ByCondition)},
 	{Name: "layer due", Does: "map by what is due", Why: noBook, Do: layer(ByDue)},
 	{Name: "layer strength", Does: "map by strength as recorded: sides with bees", Why: noBook, Do: layer(ByStrength)},
+	{Name: "layer sure", Does: "map by how sure it is what a nuc holds", Why: noBook, Do: layer(BySureness)},
+	{Name: "layer robbing", Does: "map by robbers: quiet, watch, act", Why: noBook, Do: layer(ByRobbing)},
 	{Name: "layer batch", Does: "map by batch", Why: noBook, Do: layer(ByBatch)},
 	{Name: "next layer", Does: "next layer of the map", Keys: "Alt+5", Why: noMap, Do: pure(State.nextLayer)},
 	{Name: "layers", Does: "choose what the map shows", Why: noMap, Do: menu(LayerMenu)},
@@ -105,7 +107,7 @@ func layer(l Layer) func(State) (State, []Effect) {
 
 // nextLayer is the window with the next layer of the map.
 func (s State) nextLayer() State {
-	s.Layer = map[Layer]Layer{ByCondition: ByDue, ByDue: ByStrength, ByStrength: ByBatch}[s.Layer]
+	s.Layer = map[Layer]Layer{ByCondition: ByDue, ByDue: ByStrength, ByStrength: BySureness, BySureness: ByRobbing, ByRobbing: ByBatch}[s.Layer]
 	return s
 }
 

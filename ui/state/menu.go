@@ -28,6 +28,8 @@ var MapLayers = []MapLayer{
 	{"Condition", "layer condition", ByCondition},
 	{"Due", "layer due", ByDue},
 	{"Strength", "layer strength", ByStrength},
+	{"Sure", "layer sure", BySureness},
+	{"Robbing", "layer robbing", ByRobbing},
 	{"Batch", "layer batch", ByBatch},
 }
 

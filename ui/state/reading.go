@@ -13,6 +13,7 @@ import (
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 	"lidmark/domain/spread"
+	"lidmark/domain/strength"
 	"lidmark/domain/weather"
 	"lidmark/ui/scene"
 )
@@ -47,6 +48,9 @@ type Reading struct {
 	rows     func(rowsKey) []Row
 	standing func(book.YardID) []Standing
 	flights  func(book.YardID) *weather.Yard
+	courses  func(book.NucID) *NucCourse
+	sure     func() []Sureness
+	robbers  func() []strength.Exposure
 	colonies func(book.YardID) []*book.Colony
 	marks    func(book.BatchID) []LaneMark
 	tally    func(book.YardID) tally
@@ -68,6 +72,7 @@ type Nuc struct {
 	Used     float64        // share of that time used; above 1 it is past due
 
 	reading *Reading
+	place   int // among the reading's nucs
 	late    int // days by which Due is past due
 	told    sync.Once
 	words   string // see wordsOf
@@ -87,7 +92,7 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	all := make([]Nuc, len(nucs)) // one piece of memory, however many there are
 	r.of, r.Nucs = make(map[book.NucID]*Nuc, len(nucs)), make([]*Nuc, len(nucs))
 	spread.Over(len(nucs), func(i int) {
-		all[i].Nuc, all[i].Presumed = nucs[i], judged.Presumed()[i]
+		all[i].Nuc, all[i].Presumed, all[i].place = nucs[i], judged.Presumed()[i], i
 		r.fill(&all[i])
 	})
 	for i, n := range nucs {
@@ -101,6 +106,8 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	r.marks, r.tally = memo(r.readMarks), memo(r.readTally)
 	r.standing, r.colonies, r.sight = memo(r.readStanding), memo(r.readColonies), memo(r.readSight)
 	r.flights = memo(r.readFlights)
+	r.courses = lately(r.readCourse)
+	r.sure, r.robbers = sync.OnceValue(r.readSure), sync.OnceValue(r.readRobbers)
 	r.offers, r.heights = lately(r.readOffers), lately(r.readHeights)
 	r.filtered, r.sections, r.listing = lately(r.readFiltered), lately(r.readSections), lately(r.readListing)
 	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(r.Plan()) })

@@ -110,6 +110,8 @@ const (
 	ByDue             // every lid with its clock
 	ByBatch           // every lid with the number of its batch
 	ByStrength        // every lid with its bees as recorded
+	BySureness        // how sure it is that a nuc holds what is shown
+	ByRobbing         // every lid with how exposed it is to robbers
 )
 
 // Menu is a list that lies over the room while it is open.

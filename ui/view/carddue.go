@@ -68,12 +68,21 @@ func (c *cardDraw) window(f rules.Finding) string {
 // before it.
 func (c *cardDraw) calendar(n *state.Nuc) {
 	p := n.Presumed
+	worth := "worth a look"
+	if p.Delayed {
+		worth += ", later by the weather"
+	}
+	var waits time.Time
+	if d := c.r.CourseOf(n.Nuc.Nuc).WaitUntil; !d.IsZero() {
+		waits = d.Start(c.r.Course.Zone(n.Yard))
+	}
 	var rows []event
 	for _, e := range []event{
 		{p.Emerged, "emerged", "emerges"},
 		{p.OwnFrom, "own virgin possible", "own virgin possible"},
 		{p.OldEnoughFrom, "old enough to fly", "old enough to fly"},
-		{p.LookFrom, "worth a look", "worth a look"},
+		{p.LookFrom, worth, worth},
+		{waits, "waiting no longer pays", "waiting no longer pays"},
 		{p.TooLateAt, "too late to mate", "too late to mate"},
 		{p.LayingWorkersAt, "laying workers to be expected", "laying workers to be expected"},
 		{p.ReadyAt, "ready to hand over", "ready to hand over"},
@@ -86,7 +95,7 @@ func (c *cardDraw) calendar(n *state.Nuc) {
 		return
 	}
 	slices.SortStableFunc(rows, func(a, b event) int { return a.at.Compare(b.at) })
-	c.heading(c.probably(p))
+	c.heading(c.calendarHead(p))
 	if c.reckoned(p) || p.Condition == book.NoQueen {
 		c.para(sentence(p.Why), ink(14), 2)
 	}
@@ -113,8 +122,8 @@ func (c *cardDraw) event(e event) {
 	c.y += 19
 }
 
-// probably is the heading over the days of the calendar.
-func (c *cardDraw) probably(p course.Presumption) string {
+// calendarHead is the heading over the days of the calendar.
+func (c *cardDraw) calendarHead(p course.Presumption) string {
 	switch {
 	case !c.reckoned(p):
 		return "The calendar"

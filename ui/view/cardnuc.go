@@ -22,9 +22,14 @@ func (c *cardDraw) nuc(n *state.Nuc) {
 	c.title(n.Name+"  "+holds, how, linked{text: c.stands(n)}, c.motherLine(n), linked{text: c.age(n)})
 	c.lastSeen(n)
 	c.dueField(n)
+	if !n.NeedsYou { // else why it does comes first
+		c.probably(n)
+	}
 	c.whyAll(n.Findings, n.Due)
+	if n.NeedsYou {
+		c.probably(n)
+	}
 	c.calendar(n)
-	c.flights(n)
 	c.book(n.Nuc.Nuc.Subject())
 	if c.s.Book.ReadOnly == "" {
 		c.foot.typed = true

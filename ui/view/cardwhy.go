@@ -13,17 +13,20 @@ import (
 
 // standsOn writes the numbers that a finding stands on: hovering one names its
 // source, a click leads to it.
-func (c *cardDraw) standsOn(f rules.Finding) {
+func (c *cardDraw) standsOn(f rules.Finding) { c.numbers(f.Used) }
+
+// numbers writes numbers of the trade.
+func (c *cardDraw) numbers(used []practice.Key) {
 	const row = 20.0
 	numbers := c.r.Numbers()
-	for _, k := range f.Used {
+	for _, k := range used {
 		n := practice.Of(k)
 		from := c.right(c.x+c.w, c.y, numberWords(n, numbers.Get(k)), ink(13))
 		c.fit(c.x, c.y, n.Title, ink2(13), from-10)
 		c.hit(scene.Area{X: c.x, Y: c.y - 14, W: c.w, H: row}, scene.Ref{Kind: state.NumberRef, ID: k.String()}, n.Confidence.String()+": "+n.Source)
 		c.y += row
 	}
-	if len(f.Used) > 0 {
+	if len(used) > 0 {
 		c.y += 4
 	}
 }

@@ -1,6 +1,7 @@
 package view
 
 import (
+	"math"
 	"slices"
 	"strconv"
 	"unicode/utf8"
@@ -62,6 +63,14 @@ func (g *ground) layered(n *state.Nuc, l *scene.Lid) {
 		if n.Due != nil {
 			l.Wash, _ = g.dueLook(n)
 		}
+	case state.BySureness:
+		l.Blank, l.NeedsYou, l.Paint, l.Timed = true, false, scene.NoPaint, false
+	case state.ByRobbing:
+		l.NeedsYou, l.Paint = false, scene.NoPaint
+		if l.Condition != scene.Empty {
+			l.Blank, l.Condition, l.Caught, l.Timed = true, scene.Empty, false, false
+			l.Wash = g.robbingLook(n)
+		}
 	case state.ByStrength:
 		l.Weak, l.Robbing, l.NeedsYou, l.Paint = n.Weak(), n.Robbers(), false, scene.NoPaint
 		if l.Condition != scene.Empty {
@@ -80,7 +89,7 @@ func (g *ground) layerFigure(n *state.Nuc, l *scene.Lid) {
 		return
 	}
 	g.figures = true
-	text, role := "", scene.Ink
+	text, role, plate := "", scene.Ink, false
 	if l.Seen {
 		role = l.Condition.Letter()
 	}
@@ -90,6 +99,8 @@ func (g *ground) layerFigure(n *state.Nuc, l *scene.Lid) {
 	case g.s.Layer == state.ByDue && n.Due != nil:
 		text = minus(n.Days())
 		_, role = g.dueLook(n)
+	case g.s.Layer == state.BySureness && n.Sureness().Known:
+		text, plate = strconv.Itoa(int(math.Round(100*n.Sureness().Chance))), !l.Seen && l.Condition != scene.Empty
 	case g.s.Layer == state.ByStrength && l.Blank && n.Bees.Said():
 		text, role = figure(n.Bees.Value), strengthLook(n).figure
 	default:
@@ -98,6 +109,10 @@ func (g *ground) layerFigure(n *state.Nuc, l *scene.Lid) {
 	size := l.Size * 0.46
 	if utf8.RuneCountInString(text) > 2 {
 		size = l.Size * 0.42
+	}
+	if plate {
+		w := g.width(text, font{size, scene.Bold, role}) + size*0.24
+		g.rect(scene.Area{X: l.At.X - w/2, Y: l.At.Y - size*0.52, W: w, H: size * 1.04}, scene.Paper)
 	}
 	g.add(scene.Text{At: l.At, Text: text, Size: size, Weight: scene.Bold, Anchor: scene.Centre, Middle: true, Role: role})
 }
@@ -140,6 +155,10 @@ func (g *ground) layerLegend(x, y, to float64) {
 		g.legendWords(x, y, to, g.figureWord("days left, − past due"), "rim: time used")
 	case state.ByBatch:
 		g.legendWords(x, y, to, g.figureWord("number of the batch"), "colour: condition")
+	case state.BySureness:
+		g.surenessLegend(x, y, to)
+	case state.ByRobbing:
+		g.robbingLegend(x, y, to)
 	case state.ByStrength:
 		g.strengthLegend(x, y, to)
 	default:
@@ -194,24 +213,9 @@ func (g *ground) legendWords(x, y, to float64, words ...string) {
 
 // strengthLegend names the steps with their shades.
 func (g *ground) strengthLegend(x, y, to float64) {
-	const swatch = 22.0
-	f := ink2(12)
-	words := make([]string, len(strengthShades))
-	need := 0.0
-	for i, s := range strengthShades {
-		words[i] = s.word
-		need += swatch + g.width(s.word, f) + 12
+	var steps []shade
+	for _, s := range strengthShades {
+		steps = append(steps, shade{scene.Lid{Condition: scene.Empty, Wash: s.fill}, s.word})
 	}
-	if lead := "sides with bees, of its sides:"; need+g.width(lead, f)+10 <= to-x {
-		x = g.text(to-need-g.width(lead, f)-10, y, lead, f) + 10
-	} else if need > to-x {
-		words = []string{"not seen", "under ½", "from ½", "from ¾ of its sides"}
-	}
-	for i, s := range strengthShades {
-		if x+swatch+g.width(words[i], f) > to {
-			return
-		}
-		g.add(scene.Lid{At: at(x+8, y-4), Size: 16, Condition: scene.Empty, Wash: s.fill, Entrance: 180, NoRim: true, Blank: true})
-		x = g.text(x+swatch-2, y, words[i], f) + 12
-	}
+	g.shades(x, y, to, "sides with bees, of its sides:", steps, []string{"not seen", "under ½", "from ½", "from ¾ of its sides"})
 }

@@ -2,6 +2,7 @@ package view
 
 import (
 	"lidmark/domain/book"
+	"lidmark/domain/strength"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -10,12 +11,29 @@ import (
 // a place leaves out it takes away.
 func (p *sheet) lidOf(n *state.Nuc, centre scene.Point, size float64) scene.Lid {
 	subject, tag := n.Nuc.Nuc.Subject(), n.Tag()
-	return scene.Lid{
+	l := scene.Lid{
 		At: centre, Size: size, Condition: scene.Condition(n.Presumed.Condition), Seen: n.Presumed.Seen && !p.reading.Ahead,
 		Entrance: n.NucNamed.Entrance + n.Turn(), Timed: n.Timed, Used: n.Used,
 		NeedsYou: n.NeedsYou, Ahead: p.away, Caught: caught(n), Paint: scene.Paint(n.Paint),
 		Selected: p.s.Selection.Has(subject) || p.batchChosen(n), Hover: p.hovered(n, tag.Ref),
 		Tag: tag,
+	}
+	p.layerOn(n, &l)
+	return l
+}
+
+// layerOn makes a lid of Yard say what the layer shows: lids and wall keep the
+// condition, and hatch it by its doubt or show robbers.
+func (p *sheet) layerOn(n *state.Nuc, l *scene.Lid) {
+	switch {
+	case p.s.Room != state.Yard:
+	case p.s.Layer == state.BySureness:
+		l.Reason = n.SurenessSays()
+		if s := n.Sureness(); s.Known {
+			l.Doubt = 1 + uint8(s.Doubt())
+		}
+	case p.s.Layer == state.ByRobbing:
+		l.Reason, l.Robbing = n.RobbingSays(), n.Robbing().Level > strength.Quiet
 	}
 }
 

@@ -125,6 +125,10 @@ func (g *ground) cell(n *state.Nuc, a scene.Area, tag scene.Tag, faded bool) sce
 		r.Stroke = stroke(scene.Rule, 1)
 	case g.s.Layer == state.ByStrength:
 		r.Fill, r.Stroke = strengthLook(n).fill, stroke(scene.Ink2, 1)
+	case g.s.Layer == state.BySureness && n.Sureness().Known:
+		r.Fill = [...]scene.Role{state.Sure: scene.Paper, state.Likely: scene.BarLight, state.Doubtful: scene.Bar}[n.Sureness().Doubt()]
+	case g.s.Layer == state.ByRobbing && holds != scene.Empty:
+		r.Fill, r.Stroke = g.robbingLook(n), stroke(scene.Ink2, 1)
 	case g.s.Layer == state.ByDue:
 		r.Stroke = stroke(scene.Rule, 1)
 		if n.PastDue() > 0 {

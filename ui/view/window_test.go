@@ -24,7 +24,7 @@ func looks(t *rapid.T, base state.State) state.State {
 	s.Room = state.Room(rapid.IntRange(0, 2).Draw(t, "room"))
 	s.Pane = state.Pane(rapid.IntRange(0, 4).Draw(t, "pane"))
 	s.Part = state.Part(rapid.IntRange(0, 2).Draw(t, "part"))
-	s.Layer = state.Layer(rapid.IntRange(0, 3).Draw(t, "layer"))
+	s.Layer = state.Layer(rapid.IntRange(0, 5).Draw(t, "layer"))
 	s.Day = today + calendar.Day(rapid.IntRange(-9, 30).Draw(t, "day"))
 	s.Sheet = rapid.Bool().Draw(t, "sheet")
 	s.Filter = rapid.SampledFrom([]string{"", "needs you", "batch 2", "nothing is called this"}).Draw(t, "filter")
@@ -76,7 +76,7 @@ func TestNamesOnTheMapDoNotOverlap(t *testing.T) {
 		s := base
 		s.Width = rapid.SampledFrom([]float64{800, 1100, 1440, 1920}).Draw(rt, "width")
 		s.Text = rapid.SampledFrom([]float64{1, 1.5}).Draw(rt, "text")
-		s.Layer = state.Layer(rapid.IntRange(0, 3).Draw(rt, "layer"))
+		s.Layer = state.Layer(rapid.IntRange(0, 5).Draw(rt, "layer"))
 		s.Yards[state.Yard] = rapid.SampledFrom(yards).Draw(rt, "yard")
 		frame := s.Layout().MapFrame()
 		for range rapid.IntRange(0, 4).Draw(rt, "zooms") {
@@ -119,7 +119,7 @@ func TestNamesOfTenThousandDoNotOverlap(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		s := base
 		s.Text = rapid.SampledFrom([]float64{1, 1.5}).Draw(rt, "text")
-		s.Layer = state.Layer(rapid.IntRange(0, 3).Draw(rt, "layer"))
+		s.Layer = state.Layer(rapid.IntRange(0, 5).Draw(rt, "layer"))
 		frame := s.Layout().MapFrame()
 		p := scene.Point{X: frame.X + frame.W*rapid.Float64Range(0, 1).Draw(rt, "x"), Y: frame.Y + frame.H*rapid.Float64Range(0, 1).Draw(rt, "y")}
 		for range rapid.IntRange(0, 12).Draw(rt, "zooms") {
