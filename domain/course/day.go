@@ -42,8 +42,10 @@ func (m *Model) Day(hours, yard float64) *Day {
 	return d
 }
 
+// cells: a queen may walk at any hour of her day, and is half a day old at its
+// end on the average.
 func (m *Model) cells(l line, from func(...way)) {
-	from(way{int32(l.waits), 1})
+	from(way{int32(l.waits), 0.5}, way{int32(l.waits + 1), 0.5})
 	for day := 1; day < cellDays; day++ {
 		from(way{int32(l.cell + day - 1), 1})
 	}

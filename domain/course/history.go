@@ -193,7 +193,7 @@ func (r *reading) cellsMayStand(d calendar.Day) bool {
 	return r.open != 0 && d <= r.open+r.days(practice.OwnQueenEmerges)
 }
 
-// virginAge is the age of a virgin in whole days at the start of an event's row.
+// virginAge is the age of a virgin at the start of an event's row, to the nearest day.
 func (r *reading) virginAge(f book.VirginPutIn, at event) int {
 	out := f.Emerged
 	if out.IsZero() && !f.Queen.IsZero() {
@@ -209,7 +209,7 @@ func (r *reading) virginAge(f book.VirginPutIn, at event) int {
 	if out.IsZero() || out.After(at.at.Instant) {
 		out = at.at.Instant
 	}
-	return max(0, int(math.Floor(r.start(at.row).Sub(out).Hours()/24)))
+	return max(0, int(math.Round(r.start(at.row).Sub(out).Hours()/24)))
 }
 
 // key is everything an event says, for telling equal histories apart from others.

@@ -25,7 +25,7 @@ type season struct {
 // it: eggs seen is laying, no eggs from day 14 on is none, and a queen of 14
 // days of whom nobody knows better is laying.
 type truth struct {
-	day                     int
+	day, age                int // age: days since the queen given was told to be out
 	nuc                     book.NucID
 	lays, queenless         bool
 	saidLays, saidQueenless bool
@@ -249,7 +249,7 @@ func (k *keeper) tells(now int) {
 	}
 	old := k.cellDue > 0 && float64(now)-k.cellDue >= 14*24
 	k.truths = append(k.truths, truth{
-		day: day, nuc: k.nuc, lays: k.hive.laysFor(float64(now)) >= 0, queenless: k.hive.queenless(),
+		day: day, age: int(float64(now)-k.cellDue) / 24, nuc: k.nuc, lays: k.hive.laysFor(float64(now)) >= 0, queenless: k.hive.queenless(),
 		saidLays: k.eggs > 0 || old && !k.noEggs, saidQueenless: k.eggs == 0 && old && k.noEggs,
 	})
 }
