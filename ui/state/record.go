@@ -78,7 +78,7 @@ const FormField = "form."
 const WhenField = "when"
 
 // records are all records, by what they are about.
-var records = slices.Concat(yardRecords, careRecords, nucRecords, batchRecords, queenRecords, orderRecords, colonyRecords, peopleRecords, tickRecords, allRecordsOf, walkRecords)
+var records = slices.Concat(yardRecords, weatherRecords, careRecords, nucRecords, batchRecords, queenRecords, orderRecords, colonyRecords, peopleRecords, tickRecords, allRecordsOf, walkRecords)
 
 // fits tells whether the card of what is selected offers a record.
 func (rec Record) fits(s State) bool {

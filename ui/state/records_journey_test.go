@@ -289,11 +289,16 @@ func TestEveryRecordOfColonyOrderPersonAndYardIsWritten(t *testing.T) {
 	w.take(far().Yard.Subject()).fill("change yard", "name=Far Moor", "lat=50", "lon=8").kept()
 	w.fill("add boxes", "names=Z1-Z3", "combs=mini", "facing=S").kept()
 	w.fill("weather", "signs=+h0", "first=today").kept().fill("forage", "forage=dearth").kept()
+	w.fill("weather measured", "day=yesterday", "low=-2", "high=14", "wind=3", "rain=0", "sun=60").kept()
+	w.fill("usual weather", "month=june", "low=9", "high=21", "rainy=35").kept()
 	w.fill("inspected", "result=nothing found").kept().fill("paper", "name=permit", "until=2027-07-31").kept()
 	y := far()
 	if y.Name != "Far Moor" || y.Lat != 50 || y.Forage != book.InDearth || y.LastChecked.IsZero() || len(y.Papers) != 1 ||
 		y.Papers[0].Expires != calendar.Date(2027, 7, 31) || y.Weather[today+2].Sign != book.NoFlight || w.nuc("Z2").NucNamed.Entrance != 180 {
 		t.Errorf("the yard is %+v", y)
+	}
+	if day, june := y.Weather[today-1], y.Normals[5]; day.Low != book.Said(-2) || day.Sky != book.Said(0.6) || day.Rain != book.Said(0) || day.Forecast || june.High != book.Said(21) || june.Rainy != book.Said(0.35) || !june.Wind.IsZero() {
+		t.Errorf("yesterday was %+v, June is %+v", day, june)
 	}
 	w.fill("row looked", "stand=Z", "looked=3", "laying=2", "none=1").kept()
 }
@@ -347,6 +352,10 @@ func TestMistakesOfAFormWriteNothing(t *testing.T) {
 		{nil, "new yard", []string{"name=x", "zone=Nowhere/At"}, "zone", "no time zone"},
 		{nil, "add boxes", []string{"names=I1"}, "names", "have no I"},
 		{nil, "weather", []string{"signs=+?"}, "signs", "no sign of weather"},
+		{nil, "weather measured", []string{"wind=2"}, "high", "low or the high"},
+		{nil, "weather measured", []string{"low=20", "high=10"}, "low", "above the high"},
+		{nil, "weather measured", []string{"high=20", "sun=140"}, "sun", "0 to 100"},
+		{nil, "usual weather", []string{"month=may"}, "high", "low or the high"},
 		{nil, "new person", []string{"name=x", "hours=Mon 20"}, "hours", "write them like"},
 		{nil, "graft", []string{"number=4"}, "number", "is there already"},
 		{nil, "row looked", []string{"looked=2", "laying=3"}, "looked", "mend one"},

@@ -11,11 +11,7 @@ var ofYard = []book.Kind{book.KindYard}
 // yardRecords are what can be written down of a yard.
 var yardRecords = []Record{
 	{
-		Name: "weather", Word: "Weather", Of: fromYard,
-		Asks: asks(
-			askWords("signs", "A sign a day", "+", "+ flying, ± half a day, − none; h for ±, 0 for −"),
-			askWords("first", "From", "today", "the first sign is of this day; days to come are forecast"),
-		),
+		Name: "weather", Word: "Weather", Of: fromYard, Asks: askSigns,
 		Facts: func(s State, a *Answers) []book.Fact {
 			signs, day := a.Needed("signs"), a.NeededDay("first")
 			if len(a.Mistakes) > 0 {

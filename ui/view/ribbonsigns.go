@@ -35,10 +35,7 @@ func (g *strip) said(d calendar.Day) string {
 	var b strings.Builder
 	b.WriteString(d.Short())
 	f := g.r.FlightOn(g.yard(), d)
-	fmt.Fprintf(&b, "; %s h fit to fly", figure(f.Hours))
-	if f.Usual() || f.Forecast() {
-		fmt.Fprintf(&b, ", %v", f.Layer)
-	}
+	fmt.Fprintf(&b, "; flying hours: %s", f.Why)
 	if w := g.r.WorkOn(d); w.Minutes > 0 {
 		fmt.Fprintf(&b, "; %s of work", minutes(w.Minutes))
 		if d > g.today {
