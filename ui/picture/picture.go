@@ -36,6 +36,7 @@ func pixels(dp, scale float64) int { return int(math.Round(dp * scale)) }
 var rooms = map[string]func(*state.State){
 	"late":    ran("late day"),
 	"batch":   func(s *state.State) { selectBatch(s); ran("batch room")(s) },
+	"course":  func(s *state.State) { selectLooked(s); ran("course room")(s) },
 	"today":   func(s *state.State) { s.Room = state.Today },
 	"yard":    func(s *state.State) { s.Room, s.Pane = state.Yard, state.Split },
 	"map":     func(s *state.State) { s.Room, s.Pane = state.Yard, state.Map },
@@ -66,6 +67,16 @@ func selectBatch(s *state.State) {
 		if len(r.NucsOf(b.Batch)) > 0 {
 			s.Selection = state.Select(b.Batch.Subject())
 			return
+		}
+	}
+}
+
+// selectLooked selects the nuc at which was looked most often in its present life.
+func selectLooked(s *state.State) {
+	most, r := -1, s.Reading()
+	for _, n := range r.Nucs {
+		if c := r.CourseOf(n.Nuc.Nuc); len(c.Days) > 0 && len(c.Looks) > most {
+			most, s.Selection = len(c.Looks), state.Select(n.Nuc.Nuc.Subject())
 		}
 	}
 }

@@ -13,6 +13,7 @@ var windowCommands = []Command{
 	{Name: "late day", Does: "what waiting costs, and the ways out", Keys: "Alt+L", Word: "The ways out", Why: noLate, Do: pure(State.toLate)},
 	{Name: "give ready", Does: "give cells to the nucs that are ready", Word: "Give cells", Why: noReady, Do: pure(giveReady)},
 	{Name: "batch room", Does: "the batch in the whole room", Keys: "Alt+Enter", Word: "The whole batch", Why: noBatchChosen, Do: pure(State.toBatchRoom)},
+	{Name: "course room", Does: "a nuc's course, large", Keys: "Alt+6", Word: "Larger", Why: noCourse, Do: pure(State.toCourseRoom)},
 	{Name: "give back", Does: "give the room back", Word: "Back", Why: noFill, Do: pure(State.givenBack)},
 
 	{Name: "map", Does: "map; again: map and lids", Keys: "Alt+1", Why: noBook, Do: divide(Map)},

@@ -20,6 +20,7 @@ func TestAnotherBookBeginsAnew(t *testing.T) {
 		"written":      inTheEvening(t, yardOfTheEvening()).types("n c4"),
 		"not written":  inTheEvening(t, yardOfTheEvening()).write("n c4").press("Return").refused(),
 		"a batch":      start(t).run("yard").run("batch room"),
+		"a course":     start(t).run("yard").run("next").run("course room"),
 		"hours":        start(t).run("today").run("only hours"),
 		"copies":       onFile(t).send(state.CopiesFound{Path: "/books/hill.lidmark", All: []state.KeptCopy{{Path: "/x", Made: time.Now()}}}),
 		"a number":     onFile(t).run("numbers").press("Down").write("18"),

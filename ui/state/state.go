@@ -76,6 +76,7 @@ const (
 	StartFill       // the steps of a new book
 	ListFill        // a list that is brought
 	BooksFill       // what can be opened
+	CourseFill      // the course of the chosen nuc, or of FillOf, on Yard
 )
 
 // Pane is how the room Yard is divided. The zero Pane is map and lids.

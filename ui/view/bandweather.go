@@ -8,13 +8,13 @@ import (
 )
 
 // flyLine is the line on which the flying hours stand.
-func (g courseBand) flyLine() float64 { return g.Bottom() + bandFlyGap + bandFly }
+func (g courseBand) flyLine() float64 { return g.Bottom() + bandFlyGap + g.fly }
 
 // flying draws the hours of a day as the ribbon does: seen solid, forecast
 // lighter, typical and assumed outlined; pale before she was old enough to mate.
 func (g courseBand) flying(d calendar.Day) {
 	f := g.r.FlightOn(g.n.Yard, d)
-	h := min(1, f.Hours/g.r.FullDay()*1.3) * bandFly
+	h := min(1, f.Hours/g.r.FullDay()*1.3) * g.fly
 	air := min(3, g.column*0.22)
 	bar := scene.Rect{Area: scene.Area{X: g.x(d) + air/2, Y: g.flyLine() - h, W: g.column - air, H: h}, Fill: scene.Bar}
 	switch {

@@ -22,6 +22,10 @@ func (c *cardDraw) probably(n *state.Nuc) {
 		head = "Most probably on " + c.r.Day.Short()
 	}
 	c.heading(head)
+	if command, _ := state.CommandNamed("course room"); c.s.Fill == state.NoFill {
+		f := ink(13).as(scene.Pen)
+		c.link(c.x+c.w-c.width(command.Word, f), c.y-22, command.Word, f, command.Name, false)
+	}
 	const high = 20.0
 	c.partsStrip(scene.Area{X: c.x, Y: c.y - 10, W: c.w, H: high}, of.Now)
 	c.y += high + 10
@@ -50,13 +54,17 @@ func (c *cardDraw) part(part state.CoursePart, of *state.NucCourse) {
 	c.y += 22
 }
 
-// bands is how high the bands of a card's chart are, dp.
-const bands = 84.0
+// bands and bandFly are how high the bands of a card's chart and its flying hours
+// are, dp.
+const (
+	bands   = 84.0
+	bandFly = 22.0
+)
 
 // chart draws the bands of a nuc by day.
 func (c *cardDraw) chart(n *state.Nuc, of *state.NucCourse) {
-	a := scene.Area{X: c.x, Y: c.y - 12, W: c.w, H: bandHeight(bands)}
-	c.newBand(c.r, n, a).draw()
+	a := scene.Area{X: c.x, Y: c.y - 12, W: c.w, H: bandHeight(bands, bandFly)}
+	c.newBand(c.r, n, a, bandFly).draw()
 	c.y = a.Bottom() + 15
 	if len(of.Looks) > 0 {
 		c.text(c.x, c.y, "▼ a look", ink2(12))

@@ -229,3 +229,31 @@ func TestAllocationsOfACourse(t *testing.T) {
 		t.Errorf("%.0f allocations more than without a nuc, at most %d", got, most)
 	}
 }
+
+// TestTheCourseFillsTheRoom of one nuc after the other, names its parts in words,
+// and gives the room back.
+func TestTheCourseFillsTheRoom(t *testing.T) {
+	s := filled(t, "course room")
+	if s.Fill != state.CourseFill || s.Layout().Card.Empty() {
+		t.Fatalf("it is filled with %v, the card %v", s.Fill, s.Layout().Card)
+	}
+	var said []string
+	for _, w := range texts(t, window(s), s.Size()) {
+		if s.Layout().Main.Contains(w.At) {
+			said = append(said, w.Text.Text)
+		}
+	}
+	for _, want := range []string{"D2", "laying", "no queen", "▼ Mon 3 May"} {
+		if !slices.Contains(said, want) {
+			t.Errorf("it does not say %q: %q", want, said)
+		}
+	}
+	s, _ = state.Update(s, state.Keyed{Key: "PageDown"})
+	if n := s.CourseNuc(); s.Fill != state.CourseFill || n == nil || n.Name != "D3" {
+		t.Errorf("the next nuc is %v", n)
+	}
+	s, _ = state.Update(s, state.Keyed{Key: "Escape"})
+	if s.Fill != state.NoFill {
+		t.Error("Esc does not give the room back")
+	}
+}

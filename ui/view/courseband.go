@@ -19,6 +19,8 @@ type courseBand struct {
 	n          *state.Nuc
 	c          *state.NucCourse
 	column     float64
+	fly        float64      // how high the hours of a fine day are
+	words      bool         // parts are named in words
 	first, old calendar.Day // the first, and that on which she was old enough to mate
 }
 
@@ -26,20 +28,19 @@ type courseBand struct {
 const (
 	bandScale  = 28.0 // left of it, for figures
 	bandTicks  = 16.0 // above it, for looks
-	bandFly    = 22.0 // below it, for the hours of a fine day
 	bandFlyGap = 6.0
 	bandDays   = 16.0 // below that, for the days
 )
 
-// bandHeight is how high a chart is whose bands are so high.
-func bandHeight(bands float64) float64 {
-	return bandTicks + bands + bandFlyGap + bandFly + bandDays + 4
+// bandHeight is how high a chart is whose bands and flying hours are so high.
+func bandHeight(bands, fly float64) float64 {
+	return bandTicks + bands + bandFlyGap + fly + bandDays + 4
 }
 
-// newBand is the chart of a nuc in an area.
-func (p *sheet) newBand(r *state.Reading, n *state.Nuc, a scene.Area) courseBand {
-	g := courseBand{sheet: p, r: r, n: n, c: r.CourseOf(n.Nuc.Nuc)}
-	g.Area = scene.Area{X: a.X + bandScale, Y: a.Y + bandTicks, W: a.W - bandScale, H: a.H - bandHeight(0)}
+// newBand is the chart of a nuc in an area, with flying hours so high.
+func (p *sheet) newBand(r *state.Reading, n *state.Nuc, a scene.Area, fly float64) courseBand {
+	g := courseBand{sheet: p, r: r, n: n, c: r.CourseOf(n.Nuc.Nuc), fly: fly}
+	g.Area = scene.Area{X: a.X + bandScale, Y: a.Y + bandTicks, W: a.W - bandScale, H: a.H - bandHeight(0, fly)}
 	g.column = g.W / float64(len(g.c.Days))
 	g.first, g.old = g.c.Days[0].Day, r.DayOf(n.Presumed.OldEnoughFrom)
 	return g
@@ -126,9 +127,15 @@ func (g courseBand) paleAhead() {
 func (g courseBand) letter(part state.CoursePart) {
 	const size = 13.0
 	text := partLooks[part].letter
+	if g.words {
+		text = part.String()
+	}
 	wide := int(math.Ceil((g.width(text, ink(size).bold()) + 4) / g.column))
 	best, from, middle := size+2, -1, 0.0
 	for i := 0; text != "" && i+wide <= len(g.c.Days); i++ {
+		if d := g.c.Days[i].Day; d < g.ahead() && d+calendar.Day(wide) >= g.ahead() {
+			continue // it would lie on the line of now
+		}
 		low, high := 0.0, 1.0
 		for _, d := range g.c.Days[i : i+wide] {
 			u := under(d.CourseParts, part)
@@ -148,7 +155,8 @@ func (g courseBand) letter(part state.CoursePart) {
 	}
 	o := at(g.x(d)+float64(wide)*g.column/2, g.y(middle))
 	if h := partLooks[part].hatch; h.Role != scene.None {
-		g.rect(scene.Around(o, size+3), scene.Paper)
+		w := g.width(text, f) + 6
+		g.rect(scene.Area{X: o.X - w/2, Y: o.Y - size*0.6, W: w, H: size * 1.2}, scene.Paper)
 		f = f.as(scene.Ink)
 	}
 	g.add(scene.Text{At: o, Text: text, Size: f.size, Weight: f.weight, Role: f.role, Anchor: scene.Centre, Middle: true})

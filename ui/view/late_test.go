@@ -20,6 +20,9 @@ func filled(t testing.TB, command string) state.State {
 			s.Selection = state.Select(b.Batch.Subject())
 		}
 	}
+	if command == "course room" {
+		s.Selection = state.Select(nucNamed(t, s, "D2").Nuc.Nuc.Subject())
+	}
 	s, _ = state.Update(s, state.Ran{Command: command})
 	if s.Fill == state.NoFill {
 		t.Fatalf("%s fills no room", command)
@@ -41,7 +44,7 @@ func anySize(t *rapid.T, s state.State) state.State {
 // TestFilledRoomsAreReadable: neither on the late day nor in the room of a batch do
 // words overlap, and what stands there is in its pane.
 func TestFilledRoomsAreReadable(t *testing.T) {
-	for _, command := range []string{"late day", "batch room"} {
+	for _, command := range []string{"late day", "batch room", "course room"} {
 		base := filled(t, command)
 		rapid.Check(t, func(rt *rapid.T) {
 			s := anySize(rt, base)

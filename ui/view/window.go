@@ -52,6 +52,8 @@ func (p *sheet) filled() {
 		p.late()
 	case state.BatchFill:
 		p.batchRoom()
+	case state.CourseFill:
+		p.courseRoom()
 	case state.StartFill:
 		p.steps()
 	case state.ListFill:
