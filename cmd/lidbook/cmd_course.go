@@ -57,7 +57,7 @@ func courseCommand(a *app) *cobra.Command {
 
 func shapeOfCourse(c *course.Course, n *book.Nuc) courseShape {
 	v, zone := c.View(), c.Zone(n.Yard)
-	s := courseShape{Nuc: thingOf(v, n.NucNamed.Nuc.Subject()), Days: c.Known(n, courseAhead), Evidence: []evidenceShape{}}
+	s := courseShape{Nuc: thingOf(v, n.NucNamed.Nuc.Subject()), Days: c.Evenings(n, courseAhead), Evidence: []evidenceShape{}}
 	if len(s.Days) == 0 {
 		s.Days = []course.DayChances{}
 		return s

@@ -7,7 +7,8 @@ import (
 	"lidmark/domain/calendar"
 )
 
-// DayChances are what a nuc may hold at the start of a day.
+// DayChances are what a nuc may hold on a day: at its start in [Course.Known] and
+// [Course.Was], at its end in [Course.Evenings].
 type DayChances struct {
 	Day calendar.Day `json:"day"`
 	Chances

@@ -138,3 +138,33 @@ func TestEvidenceInWords(t *testing.T) {
 		t.Errorf("no eggs seen later leave laying two days before at %.2f, from %.2f", day15.Lays(), known[len(known)-3].Lays())
 	}
 }
+
+// TestEvenings: a look in the evening shows on its own day, and the view's day
+// has what is held at its instant, in the forenoon and in the evening.
+func TestEvenings(t *testing.T) {
+	p := pen(t)
+	celled(p)
+	signs(p, calendar.Date(2027, 5, 10), repeat("+", 30))
+	p.At("2027-06-02 18:00").Write(book.Looked{Nuc: a1, Eggs: book.NoEggs})
+	for _, at := range []string{"2027-06-02 20:00", "2027-06-03 09:00", "2027-06-03 20:00"} {
+		v := p.View(at)
+		c := course.New(v)
+		days := c.Evenings(v.Nuc(a1), 5)
+		first, today := days[0].Day, int(v.Today()-days[0].Day)
+		for i, d := range days {
+			if d.Day != first+calendar.Day(i) {
+				t.Fatalf("%s: day %v stands %d days after %v", at, d.Day, i, first)
+			}
+		}
+		if len(days) != today+6 || first != calendar.Date(2027, 5, 13) {
+			t.Errorf("%s: %d days from %v", at, len(days), first)
+		}
+		if held := c.Held(v.Nuc(a1)).Chances(); days[today].Chances != held {
+			t.Errorf("%s: today %.3f, held %.3f", at, days[today].Lays(), held.Lays())
+		}
+		look := calendar.Date(2027, 6, 2)
+		if days[look-first].Lays() > 0.3 || days[look-first-1].Lays() < 0.5 {
+			t.Errorf("%s: laying on the evening of the look %.2f, before %.2f", at, days[look-first].Lays(), days[look-first-1].Lays())
+		}
+	}
+}

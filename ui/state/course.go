@@ -49,7 +49,7 @@ func (r *Reading) readCourse(id book.NucID) *NucCourse {
 	}
 	chances := held.Chances()
 	c.Now, c.Given = coursePartsOf(chances), percent(chances.Sure())
-	for _, d := range r.Course.Known(n.Nuc, courseAhead) {
+	for _, d := range r.Course.Evenings(n.Nuc, courseAhead) {
 		if d.Day >= r.Day-courseBefore {
 			c.Days = append(c.Days, CourseDay{d.Day, coursePartsOf(d.Chances)})
 		}
