@@ -9,10 +9,11 @@ import (
 
 // Measures of a course that fills the room, dp.
 const (
-	courseHead = 46.0
-	courseFly  = 44.0
-	courseLow  = 110.0
-	courseHigh = 480.0
+	courseHead  = 46.0
+	courseFly   = 44.0
+	courseDates = 110.0 // of the looks
+	courseLow   = 110.0
+	courseHigh  = 480.0
 )
 
 // courseRoom draws the course of a nuc in the whole room: its bands and weather,
@@ -49,10 +50,11 @@ func (p *sheet) courseRoom() {
 func (p *sheet) looksBelow(a scene.Area, n *state.Nuc) {
 	y := a.Y + 14
 	for _, l := range slices.Backward(p.s.Reading().CourseOf(n.Nuc.Nuc).Looks) {
-		if y > a.Bottom()-2*scene.LineHeight(14) {
+		lines := len(scene.Wrap(p.measure, p.say(l.Words), 14, scene.Regular, a.W-courseDates))
+		if y+float64(lines-1)*scene.LineHeight(14) > a.Bottom()-4 {
 			return
 		}
 		p.text(a.X, y, "▼ "+l.Day.Short(), ink2(13))
-		y = p.wrap(a.X+110, y, l.Words, ink(14), a.W-110, 3) + 2
+		y = p.wrap(a.X+courseDates, y, l.Words, ink(14), a.W-courseDates, lines) + 2
 	}
 }

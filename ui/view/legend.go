@@ -37,7 +37,7 @@ func (p *sheet) legendItems(counts map[book.Condition]int, need int) (items []le
 		}
 	}
 	if p.unseen() {
-		items = append(items, legendEntry{25 + p.width("not seen yet", ink2(13)), p.unseenLegend})
+		items = append(items, legendEntry{25 + p.width(p.unseenWord(), ink2(13)), p.unseenLegend})
 	}
 	if need > 0 {
 		items = append(items, legendEntry{p.needWidth(need), func(o scene.Point, to float64) { p.needLegend(o, need, to+12) }})
@@ -54,7 +54,15 @@ func (p *sheet) unseen() bool {
 
 func (p *sheet) unseenLegend(o scene.Point, to float64) {
 	p.add(scene.Lid{At: o.Add(at(8, 0)), Size: 20, Condition: scene.Virgin, Entrance: 180, NoRim: true, Blank: true})
-	p.fit(o.X+25, o.Y+4.5, "not seen yet", ink2(13), to)
+	p.fit(o.X+25, o.Y+4.5, p.unseenWord(), ink2(13), to)
+}
+
+// unseenWord says what a hatch is.
+func (p *sheet) unseenWord() string {
+	if p.s.Layer == state.BySureness {
+		return "dense: less sure"
+	}
+	return "not seen yet"
 }
 
 // fullLegend names every condition there is, and the signs, in four columns, as
