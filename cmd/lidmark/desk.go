@@ -19,6 +19,7 @@ type desk struct {
 	folder string // of what the keeper chose, and of drafts
 
 	writes, works, ticks worker
+	reviews              worker // the last review asked for is the one that matters
 	keeps                keeper
 	openings             int // of books so far; counted by long work alone
 
@@ -52,6 +53,9 @@ func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
 	switch e := e.(type) {
 	case state.Write:
 		d.writes.give(func() { d.write(s, e.Deed, tell) })
+	case state.ReckonReview:
+		d.reviews.drop()
+		d.reviews.give(func() { tell(e.Reckon()) })
 	case state.KeepPrefs:
 		d.keeps.keep(d.prefsFile(), e.Prefs)
 	case state.KeepDraft:

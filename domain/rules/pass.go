@@ -184,7 +184,7 @@ type putOffKey struct {
 // puts off giving them.
 func (p *pass) offUntil(f Finding) calendar.Day {
 	until := p.putOff[putOffKey{f.Rule, f.Of}]
-	if f.Act == ActGiveCell {
+	if f.Act == ActGiveCell && len(f.Also) > 0 {
 		until = max(until, p.putOff[putOffKey{CellsOut, f.Also[0]}])
 	}
 	return until

@@ -45,6 +45,7 @@ var rooms = map[string]func(*state.State){
 	"table":   func(s *state.State) { s.Room, s.Pane = state.Yard, state.Table },
 	"record":  func(s *state.State) { *s, _ = state.Update(*s, state.Ran{Command: "type it in"}) },
 	"numbers": ran("numbers"),
+	"review":  ran("review"),
 	"book":    func(s *state.State) { s.Room = state.About },
 
 	"start":   bookless,
@@ -57,7 +58,18 @@ var rooms = map[string]func(*state.State){
 
 // ran enters a room by its command, from Today.
 func ran(command string) func(*state.State) {
-	return func(s *state.State) { *s, _ = state.Update(*s, state.Ran{Command: command}) }
+	return func(s *state.State) { send(s, state.Ran{Command: command}) }
+}
+
+// send is the state after a message, with the review that it asks for.
+func send(s *state.State, m state.Msg) {
+	next, effects := state.Update(*s, m)
+	*s = next
+	for _, e := range effects {
+		if e, ok := e.(state.ReckonReview); ok {
+			send(s, e.Reckon())
+		}
+	}
 }
 
 // selectBatch selects the last batch that nucs have queens of.
@@ -93,7 +105,7 @@ func Enter(s state.State, room string) (state.State, error) {
 	}
 	b := s.Book
 	s.Book = nil
-	s, _ = state.Update(s, state.Opened{Book: b})
+	send(&s, state.Opened{Book: b})
 	enter(&s)
 	return s, nil
 }

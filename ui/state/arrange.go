@@ -181,6 +181,8 @@ func (s State) most(p Place, l Layout) float64 {
 		return s.bookMost(l)
 	case NumbersPlace:
 		return s.numbersMost(l)
+	case ReviewPlace:
+		return s.reviewMost(s.ReviewPane(l))
 	case FillPlace:
 		all, shown := s.FillHeight(l)
 		return max(0, all-shown)

@@ -71,7 +71,7 @@ func (s State) InField() string {
 }
 
 // focusable are the kinds of what Tab stops at.
-var focusable = []string{FieldRef, ChoiceRef, CommandRef, SortRef, TaskRef, YardRef, GroupRef, CopyRef, LicenceRef, WriterRef, PaneRef, LinkRef, StrikeRef, RecentRef, StepRef, ColumnRef, WayRef}
+var focusable = []string{FieldRef, ChoiceRef, CommandRef, SortRef, TaskRef, YardRef, GroupRef, CopyRef, LicenceRef, WriterRef, PaneRef, LinkRef, StrikeRef, RecentRef, StepRef, ColumnRef, WayRef, UseRef, AmountRef, FoldedRef}
 
 // Stops are what Tab and the arrows of a choice go through in a scene, as it is
 // read.
@@ -97,6 +97,8 @@ func (s State) tabbed(stops []scene.Ref, by int) State {
 		s = s.WithField(next.ID, s.Field(next.ID).marked())
 	case WayRef:
 		return s.wayTaken(s.Way)
+	case UseRef:
+		return s.focused(UseOf(max(0, s.ReviewUse())))
 	}
 	return s.focused(next)
 }
@@ -104,7 +106,7 @@ func (s State) tabbed(stops []scene.Ref, by int) State {
 // sameStop tells whether Tab stops once at two refs: answers of one choice, and the
 // ways out of a late day, are gone through with the arrows.
 func sameStop(a, b scene.Ref) bool {
-	return a == b || a.Kind == b.Kind && (a.Kind == WayRef || a.Kind == ChoiceRef && a.ID == b.ID)
+	return a == b || a.Kind == b.Kind && (a.Kind == WayRef || a.Kind == UseRef || a.Kind == ChoiceRef && a.ID == b.ID)
 }
 
 // wroteField puts characters into the field that takes the keys.

@@ -37,6 +37,8 @@ type InBook struct {
 	DayPage DayPage          // the route of the day as it is worked off
 	Note    Note             // what was done or went wrong, for the foot
 
+	Reviewing Reviewing // what is set in Review
+
 	Start Start  // a new book while it is begun
 	Bring *Bring // the list that is brought; nil: none
 }
@@ -45,6 +47,9 @@ type InBook struct {
 // what it no longer knows drops out.
 func (s State) opened(m Opened) State {
 	first := s.Book == nil
+	if !m.Again {
+		s.reviewed = reviewed{}
+	}
 	page := s.paged()
 	s.Book, s.Busy = m.Book, nil
 	s.Hover, s.Drag, s.Menu, s.Keys, s.Sheet, s.then = scene.Tag{}, Drag{}, NoMenu, false, false, ""

@@ -187,6 +187,8 @@ func (s State) wrote(r rune) (State, []Effect) {
 	switch {
 	case s.InField() != "":
 		return s.wroteField(string(r)).changed(s.InField()), nil
+	case s.typesAmount(r):
+		return s.amountTyped(r), nil
 	case s.Typing:
 		s.Filter += string(r)
 		s.Scroll = nil
@@ -210,6 +212,9 @@ func (s State) enterFocus() (State, []Effect) {
 	name := s.Focus.ID
 	if s.Focus.Kind == WayRef {
 		return run(s, s.LateWork().Command)
+	}
+	if does, ok := map[string]string{UseRef: "accept", AmountRef: "review hand"}[s.Focus.Kind]; ok {
+		return run(s, does)
 	}
 	if s.Focus.Kind != FieldRef && s.Focus.Kind != ChoiceRef {
 		return s.clicked(s.Focus, 0)

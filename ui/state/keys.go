@@ -62,6 +62,9 @@ func keyRows() []Command {
 		if c.Name == "previous" {
 			rows = append(rows, Command{Keys: "A3", Does: "go to the nuc of that name"})
 		}
+		if c.Name == "accept all" {
+			rows = append(rows, Command{Keys: "Right", Does: "Review: why, the other ways; Left: back"})
+		}
 	}
 	return rows
 }

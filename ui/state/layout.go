@@ -131,7 +131,7 @@ func (l *Layout) panes(s State, rest scene.Area) {
 	}
 	l.Main = rest
 	switch {
-	case s.Book == nil || s.Room == About || s.Room == Numbers || s.Fill != NoFill:
+	case s.Book == nil || s.Room == About || s.Room == Numbers || s.Room == Review || s.Fill != NoFill:
 	case s.Room == Today && rest.W < oneLane-CardWidth, s.Room == Yard && l.Narrow && s.Pane <= Lids:
 		l.Turns, l.Main = cutTop(rest, HeadHeight)
 		l.takeTurns(s)

@@ -44,6 +44,8 @@ type State struct {
 
 	Machine Machine // what it runs on
 
+	reviewed reviewed // what is known of the review
+
 	then string // the command to run after the one that runs
 
 	Width, Height float64 // of the window, dp
@@ -58,6 +60,7 @@ type Room uint8
 const (
 	Today Room = iota
 	Yard
+	Review
 	Numbers // the keeper's numbers
 	About   // the book: its file, copies, what leaves and enters
 	roomCount
@@ -143,6 +146,7 @@ const (
 	FillPlace // what fills the room, where it is higher than it
 	NumbersPlace
 	BookPlace
+	ReviewPlace
 )
 
 // Today is the day of the clock in the zone of the book's home yard.

@@ -15,6 +15,8 @@ func Update(s State, m Msg) (State, []Effect) {
 	if next.Room != s.Room || next.Fill != s.Fill {
 		next.Typing = next.Typing && next.Room == Yard && next.Fill == NoFill
 	}
+	next, asks := next.reviewing(m)
+	more = append(more, asks...)
 	next, effects = next.walked(s).turnedPage().carded(s), append(effects, more...)
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
 		next = next.scrolled(CardPlace, -off)
@@ -77,6 +79,8 @@ func (s State) update(m Msg) (State, []Effect) {
 		s.Licences, s.Version = m.All, m.Version
 	case TookIn:
 		return s.tookIn(m), nil
+	case Reviewed:
+		return s.reviewTaken(m), nil
 	case Working:
 		s.Busy = &Busy{m.Words, m.Share}
 	case Worked:
@@ -247,6 +251,8 @@ func (s State) mainPlace() Place {
 		return NumbersPlace
 	case s.Room == About:
 		return BookPlace
+	case s.Room == Review && s.Fill == NoFill:
+		return ReviewPlace
 	case s.Walk != nil:
 		return RecordPlace
 	case s.Fill == LateFill || s.Fill == BatchFill:

@@ -96,6 +96,8 @@ func noMain(s State) string {
 	switch {
 	case s.Book == nil:
 		return "no book is open; open one with Ctrl+O"
+	case s.Room == Review && s.Fill == NoFill:
+		return "Enter accepts what is chosen"
 	case s.filledWithWork(), s.cardHidden():
 		return ""
 	case s.Form != nil || s.Fill != NoFill || s.Main() == "":

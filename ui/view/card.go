@@ -47,6 +47,8 @@ func (c *cardDraw) draw() {
 		c.besideNumbers()
 	case c.s.Form != nil:
 		c.form()
+	case c.s.Room == state.Review:
+		c.besideReview()
 	case c.s.More:
 		c.everything()
 	default:

@@ -17,31 +17,52 @@ func (p *sheet) rooms() {
 	for _, stop := range present.Plan().Stops {
 		tasks += len(stop.Tasks)
 	}
-	x = p.roomWord(x, "Today", tasks, "today", p.s.Room == state.Today)
-	x = p.roomWord(x, "Yard", len(present.In(p.s.Yards[state.Yard])), "yard", p.s.Room == state.Yard)
+	words := []roomCount{
+		{"Today", tasks, "today", state.Today},
+		{"Yard", len(present.In(p.s.Yards[state.Yard])), "yard", state.Yard},
+		{"Review", p.s.ReviewCount(), "review", state.Review},
+	}
+	for _, w := range words {
+		x = p.roomWord(x, w)
+	}
 	end := p.roomRight(a.W-state.Edge, "Book", "about", p.s.Room == state.About)
 	end = p.roomRight(end-12, "My numbers", "numbers", p.s.Room == state.Numbers)
 	p.yardChoice(x, end)
 }
 
+// roomCount is a room's word, and how much there is in it.
+type roomCount struct {
+	word    string
+	count   int
+	command string
+	room    state.Room
+}
+
+// countsLeast is the width of a window, dp, below which rooms stand close and
+// without their counts.
+const countsLeast = 560.0
+
 // roomWord draws one room's word with its count and gives where the next begins.
-func (p *sheet) roomWord(x float64, word string, count int, command string, on bool) float64 {
-	f := ink2(16)
+func (p *sheet) roomWord(x float64, w roomCount) float64 {
+	f, on, gap, air := ink2(16), p.s.Room == w.room, 30.0, 10.0
+	if p.l.Window.W < countsLeast {
+		w.count, gap, air = 0, 14, 6
+	}
 	switch {
 	case p.s.Book == nil:
 		f, on = ink3(16), false
 	case on:
 		f = ink(16).semi()
 	}
-	end := p.text(x, 28, word, f)
-	if count > 0 {
-		end = p.text(end+6, 28, thousands(count), ink2(13))
+	end := p.text(x, 28, w.word, f)
+	if w.count > 0 {
+		end = p.text(end+6, 28, thousands(w.count), ink2(13))
 	}
 	if on {
 		p.rect(scene.Area{X: x, Y: state.RoomsHeight - 5, W: end - x, H: 4}, scene.Ink)
 	}
-	p.command(scene.Area{X: x - 10, Y: 4, W: end - x + 20, H: state.RoomsHeight - 8}, command)
-	return end + 30
+	p.command(scene.Area{X: x - air, Y: 4, W: end - x + 2*air, H: state.RoomsHeight - 8}, w.command)
+	return end + gap
 }
 
 // roomRight draws a room's word that ends at x and gives where it begins.

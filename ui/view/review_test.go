@@ -1,0 +1,151 @@
+package view_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// reviewing sends messages and does what they ask for.
+func reviewing(s state.State, all ...state.Msg) state.State {
+	for _, m := range all {
+		next, effects := state.Update(s, m)
+		s = next
+		for _, e := range effects {
+			switch e := e.(type) {
+			case state.ReckonReview:
+				s = reviewing(s, e.Reckon())
+			case state.Write:
+				s = reviewing(s, state.Written{Number: e.Deed.Number, Book: s.Book.With(e.Deed.Entries...)})
+			}
+		}
+	}
+	return s
+}
+
+func pressed(s state.State, keys ...string) state.State {
+	for _, k := range keys {
+		s = reviewing(s, state.Keyed{Key: k})
+	}
+	return s
+}
+
+// reviews are looks of the room Review.
+func reviews(t testing.TB) map[string]state.State {
+	s := open(t)
+	s.Pen.IDs, s.Pen.Writer = book.NewIDs(s.Now, s.Book.Season, [32]byte{1}), "Ida"
+	s = reviewing(s, state.Ran{Command: "review"})
+	fold := pressed(s, "Down", "Right", "Down")
+	one := reviewing(s, state.Ran{Command: "one by one"})
+	return map[string]state.State{
+		"review": s, "a fold open": fold, "why": one, "one decided": pressed(one, "Enter", "Enter", "End"),
+		"amounts": reviewing(s, state.Ran{Command: "review amounts"}), "the end": pressed(s, "End"),
+		"reckoning": func() state.State { next, _ := state.Update(open(t), state.Ran{Command: "review"}); return next }(),
+	}
+}
+
+// TestReviewIsReadInEverySize: no word covers another, and none leaves its pane.
+func TestReviewIsReadInEverySize(t *testing.T) {
+	for name, s := range reviews(t) {
+		for _, size := range [][3]float64{{1440, 900, 1}, {1280, 800, 1}, {1280, 800, 1.5}, {1920, 1080, 1}, {800, 560, 1}, {800, 560, 1.5}} {
+			s := reviewing(s, state.Resized{Width: size[0], Height: size[1]})
+			s.Text = size[2]
+			all := texts(t, window(s), s.Size())
+			for i, a := range all {
+				if a.Text.Text == "" || a.box.Intersect(a.clip).W <= 0 || s.Sheet {
+					continue
+				}
+				if a.box.X < a.clip.X-1 || a.box.Right() > a.clip.Right()+1 {
+					t.Errorf("%s at %v: %q fills %.0f to %.0f, its pane %.0f to %.0f", name, size, a.Text.Text, a.box.X, a.box.Right(), a.clip.X, a.clip.Right())
+				}
+				for _, b := range all[i+1:] {
+					if cut := a.box.Inset(1.5).Intersect(a.clip).Intersect(b.box.Inset(1.5)).Intersect(b.clip); cut.W > 0 && cut.H > 0 && a.At.Y > s.Layout().Main.Y {
+						t.Errorf("%s at %v: %q and %q cover one another", name, size, a.Text.Text, b.Text.Text)
+					}
+				}
+			}
+		}
+	}
+}
+
+// TestEveryNucOfReviewIsReached by the arrows, in sight, in small windows too.
+func TestEveryNucOfReviewIsReached(t *testing.T) {
+	for i := range sizes {
+		s := sized(reviews(t)["review"], i)
+		s.Sheet = false
+		for range len(s.ReviewRows()) {
+			s = pressed(s, "Down")
+			ref := state.RefOf(s.Selection.Last())
+			for _, row := range s.ReviewRows() {
+				if row.Fold != "" && s.ReviewTakes(row) {
+					ref = state.FoldedOf(row.Fold)
+				}
+			}
+			a, ok := window(s).Where(ref)
+			if body := s.ReviewPane(s.Layout()).Body; !ok || a.Intersect(body).H < 10 {
+				t.Fatalf("at %v %v lies at %v, the list at %v", sizes[i], ref, a, body)
+			}
+		}
+	}
+}
+
+// TestEveryFigureOfReviewSaysWhy: what the pointer is over in a row has a reason.
+func TestEveryFigureOfReviewSaysWhy(t *testing.T) {
+	s := reviews(t)["review"]
+	kinds := map[string]int{}
+	for _, p := range walk(t, window(s), s.Size()) {
+		r, ok := p.mark.(scene.Rect)
+		if !ok || r.Ref.Part == "" || !s.Layout().Main.Contains(r.Centre()) {
+			continue
+		}
+		kinds[strings.TrimRight(r.Ref.Part, "0123456789")]++
+		if r.Reason == "" {
+			t.Errorf("%v says nothing", r.Ref)
+		}
+	}
+	for _, part := range []string{"no queen", "virgin", "taken", "yield", "what", "seen"} {
+		if kinds[part] == 0 {
+			t.Errorf("nothing tells of %q: %v", part, kinds)
+		}
+	}
+}
+
+// TestReviewOutOfSightCostsNothing: thousands of rows are drawn as dozens are.
+func TestReviewOutOfSightCostsNothing(t *testing.T) {
+	marks := func(n int) float64 {
+		s := big(t, n)
+		s.Now = s.Now.AddDate(0, 0, 25)
+		s = reviewing(s, state.Ran{Command: "review"})
+		if rows := len(s.ReviewRows()); rows < 20 {
+			t.Fatalf("%d nucs make %d rows", n, rows)
+		}
+		return testing.AllocsPerRun(3, func() { window(s) })
+	}
+	if few, many := marks(100), marks(2000); many > 1.3*few+100 {
+		t.Errorf("%.0f allocations for 100 nucs, %.0f for 2,000", few, many)
+	}
+}
+
+// BenchmarkReviewScrolling turns the wheel over 10,000 nucs of which all need a
+// decision; its floor is the scene of a list that stands still.
+func BenchmarkReviewScrolling(b *testing.B) {
+	s := big(b, 10_000)
+	s.Now = s.Now.AddDate(0, 0, 25)
+	s = reviewing(s, state.Ran{Command: "review"})
+	at := s.Layout().Main.Centre()
+	b.Run(fmt.Sprint(len(s.ReviewRows()), " rows"), func(b *testing.B) {
+		for i := 0; b.Loop(); i++ {
+			s, _ = state.Update(s, state.Wheeled{At: at, DY: float64(40 - 80*(i/200%2))})
+			window(s)
+		}
+	})
+	b.Run("floor", func(b *testing.B) {
+		for b.Loop() {
+			window(s)
+		}
+	})
+}
