@@ -16,9 +16,9 @@ type Reviewing struct {
 	Amounts map[string]int // in hand as the keeper changed it, by the name of an amount
 	By      calendar.Day   // the day by which queens are wanted; none: the usual one
 	Ways    map[book.NucID]review.Way
-	Open    map[string]bool // folds that are open
-	turn    int             // counts the changes that make the answer another one
-	typed   bool            // the digit that comes next goes behind the figures that stand there
+	Open    string // the keys of the lines of like nucs that are open
+	turn    int    // counts the changes that make the answer another one
+	typed   bool   // the digit that comes next goes behind the figures that stand there
 }
 
 // ReviewSide is what stands beside the nucs of Review.

@@ -354,3 +354,12 @@ func decidedFirst(w *window) *window {
 	name := w.chosen()
 	return w.press("Enter").settled().tap(w.ref(name), 0)
 }
+
+// nothingToReview is a review of one nuc, which is empty.
+func nothingToReview(t testing.TB) *window {
+	p := booktest.Pen{Zone: zone}
+	p.At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "Europe/Berlin"},
+		book.NucNamed{Nuc: booktest.Nuc("A1"), Name: "A1", Sides: 6}, book.NucPlaced{Nuc: booktest.Nuc("A1"), Yard: booktest.Yard("home")})
+	w := &window{t: t, State: state.State{Now: now, Width: 1440, Height: 900}}
+	return w.send(state.Opened{Book: &state.Book{Season: book.NewSeason(time.LoadLocation, p.Entries), Name: "new"}}).run("review").settled()
+}

@@ -74,7 +74,7 @@ func (s State) reviewInto() State {
 	switch {
 	case at < 0:
 		return s
-	case rows[at].Fold != "" && !s.Reviewing.Open[rows[at].Fold]:
+	case rows[at].Fold != "" && !s.ReviewOpen(rows[at].Fold):
 		return s.reviewFolded(rows[at].Fold)
 	}
 	return s.reviewSide(WhySide)
@@ -89,7 +89,7 @@ func (s State) reviewBack() State {
 	at := s.reviewAt(rows)
 	for ; at >= 0 && rows[at].Within; at-- {
 	}
-	if at >= 0 && s.Reviewing.Open[rows[at].Fold] {
+	if at >= 0 && s.ReviewOpen(rows[at].Fold) {
 		sheet, _ := s.ReviewSheet()
 		s.Selection = Select(sheet.subjects(rows[at])...)
 		return s.reviewFolded(rows[at].Fold)

@@ -2,8 +2,8 @@ package state
 
 import (
 	"cmp"
-	"maps"
 	"slices"
+	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
@@ -132,9 +132,13 @@ func (s State) reviewShown(at int) State {
 
 // reviewFolded opens or closes the line of like nucs of a key.
 func (s State) reviewFolded(key string) State {
-	open := map[string]bool{}
-	maps.Copy(open, s.Reviewing.Open)
-	open[key] = !open[key]
-	s.Reviewing.Open = open
+	if s.ReviewOpen(key) {
+		s.Reviewing.Open = strings.ReplaceAll(s.Reviewing.Open, key, "")
+	} else {
+		s.Reviewing.Open += key
+	}
 	return s
 }
+
+// ReviewOpen tells whether the line of like nucs of a key is open.
+func (s State) ReviewOpen(key string) bool { return strings.Contains(s.Reviewing.Open, key) }

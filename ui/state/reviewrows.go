@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/course"
@@ -18,6 +19,14 @@ type ReviewSheet struct {
 	key  reviewKey
 	rows []ReviewRow // folded, the worst first
 	at   map[book.NucID]int
+
+	listed func(reviewList) []ReviewRow
+}
+
+// reviewList is how the list is shown: of which yard, and which lines are open.
+type reviewList struct {
+	yard book.YardID
+	open string // their keys
 }
 
 // ReviewRow is a row of the list: a nuc, or the line of like nucs.
@@ -31,6 +40,7 @@ type ReviewRow struct {
 // which the same is done, share a line; what was decided goes to the end.
 func sheetOf(r *review.Review, base review.Hand, key reviewKey) *ReviewSheet {
 	sheet := &ReviewSheet{Review: r, Base: base, key: key, at: make(map[book.NucID]int, len(r.Nucs))}
+	sheet.listed = lately(sheet.list)
 	folds := map[string]int{}
 	var decided []ReviewRow
 	for i, n := range r.Nucs {
@@ -46,7 +56,7 @@ func sheetOf(r *review.Review, base review.Hand, key reviewKey) *ReviewSheet {
 			continue
 		}
 		use := n.Ways[r.This.Chosen[i]]
-		fold := fmt.Sprint(surest(n.Chances), " ", use.Kind, " ", use.Ware, " ", n.Yard)
+		fold := fmt.Sprint(surest(n.Chances), " ", use.Kind, " ", use.Ware, " ", n.Yard, ";")
 		at, ok := folds[fold]
 		if !ok {
 			at = len(sheet.rows)
@@ -108,14 +118,17 @@ func (r *ReviewSheet) in(i int, yard book.YardID) bool {
 }
 
 // ReviewRows are the rows of the list as it is folded, of the yard shown.
-func (s State) ReviewRows() (all []ReviewRow) {
+func (s State) ReviewRows() []ReviewRow {
 	sheet, _ := s.ReviewSheet()
 	if sheet == nil {
 		return nil
 	}
-	yard := s.Filled()
-	for _, row := range sheet.rows {
-		if !sheet.in(row.Nucs[0], yard) {
+	return sheet.listed(reviewList{s.Filled(), s.Reviewing.Open})
+}
+
+func (r *ReviewSheet) list(as reviewList) (all []ReviewRow) {
+	for _, row := range r.rows {
+		if !r.in(row.Nucs[0], as.yard) {
 			continue
 		}
 		if len(row.Nucs) == 1 {
@@ -124,7 +137,7 @@ func (s State) ReviewRows() (all []ReviewRow) {
 			continue
 		}
 		all = append(all, row)
-		if s.Reviewing.Open[row.Fold] {
+		if strings.Contains(as.open, row.Fold) {
 			for _, i := range row.Nucs {
 				all = append(all, ReviewRow{Nucs: []int{i}, Within: true})
 			}

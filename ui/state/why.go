@@ -97,7 +97,7 @@ func noMain(s State) string {
 	case s.Book == nil:
 		return "no book is open; open one with Ctrl+O"
 	case s.Room == Review && s.Fill == NoFill:
-		return "Enter accepts what is chosen"
+		return "in Review this key accepts what is chosen"
 	case s.filledWithWork(), s.cardHidden():
 		return ""
 	case s.Form != nil || s.Fill != NoFill || s.Main() == "":

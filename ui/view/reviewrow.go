@@ -107,7 +107,7 @@ func (d *reviewDraw) who(row state.ReviewRow, n *state.Nuc, a scene.Area) {
 func (d *reviewDraw) whoAll(row state.ReviewRow, n *state.Nuc, a scene.Area, middle float64) {
 	x := a.X + 22
 	tip := []scene.Point{at(x, middle-5), at(x+6, middle), at(x, middle+5)}
-	if d.s.Reviewing.Open[row.Fold] {
+	if d.s.ReviewOpen(row.Fold) {
 		tip = []scene.Point{at(x-2, middle-3), at(x+8, middle-3), at(x+3, middle+4)}
 	}
 	d.add(scene.Poly{Points: tip, Fill: scene.Ink2})
