@@ -51,7 +51,7 @@ func TestCellByHand(t *testing.T) {
 //	times              0.3671351586, 0.5545703733, 0.0056702218, 0.0649767054
 //	sum 0.9923524591   laying 0.0057139192
 func TestLateVirginByHand(t *testing.T) {
-	m := course.NewModel(practice.Numbers{})
+	m := course.NewModel(with(t, practice.NeverFlies, 0))
 	b := m.Virgin(15)
 	b = b.After(m.Day(3, 1))
 	c := b.Chances()

@@ -56,8 +56,13 @@ func (m *Model) waiting(l line, hours, yard float64, from func(...way)) {
 		flies := m.starts[age]
 		ways := m.flight(l, age, hours, yard, flies)
 		if flies < 1 {
-			ways = append(ways, way{int32(l.waits + age + 1), (1 - flies) * (1 - m.dies)})
+			home, drones := (1-flies)*(1-m.dies), 0.0
+			if age >= m.late {
+				drones = m.drones
+			}
+			ways = append(ways, way{int32(l.waits + min(age+1, waitDays-1)), home * (1 - drones)})
 			ways[0].p += (1 - flies) * m.dies
+			ways[3].p += home * drones
 		}
 		from(ways...)
 	}

@@ -85,11 +85,8 @@ func (m *Model) virgins(b *Belief, age int, taken float64) {
 	for a := range min(age, waitDays) {
 		waits *= 1 - m.starts[a]
 	}
-	if age < waitDays {
-		b.p[given.waits+max(age, 0)] += taken * waits
-		taken *= 1 - waits
-	}
-	b.add(given.flies, flyDays, age, taken)
+	b.add(given.waits, waitDays, age, taken*waits)
+	b.add(given.flies, flyDays, age, taken*(1-waits))
 }
 
 // acceptVirgin falls straight between under a day and three days of age.

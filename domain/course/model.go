@@ -56,21 +56,24 @@ func leaves(rate float64) float64 { return -math.Expm1(-rate) }
 const hardlyAny = 1e-12
 
 // starts are the hazards of the day from which a virgin flies to mate: normal,
-// rounded to whole days, folded into the range in which such flights are seen.
+// rounded to whole days, folded into the range in which such flights are seen. A
+// share never flies: crippled, or of no will to.
 func starts(n practice.Numbers) (h [waitDays]float64) {
 	mean, sd := n.Get(practice.FirstMatingFlight), n.Get(practice.FirstMatingFlightSpread)
 	first, last := n.Days(practice.FirstMatingFlightFrom), min(n.Days(practice.FirstMatingFlightBy), waitDays-1)
-	left := 1.0
+	fly, before := 1-n.Get(practice.NeverFlies), 0.0
 	for age := range h {
-		below := phi((float64(age) + 0.5 - mean) / sd)
+		by := 0.0
 		switch {
-		case age < first:
-		case age >= last || left < hardlyAny:
-			h[age] = 1
-		default:
-			h[age] = (below - (1 - left)) / left
-			left = 1 - below
+		case age >= last:
+			by = fly
+		case age >= first:
+			by = fly * phi((float64(age)+0.5-mean)/sd)
 		}
+		if h[age] = 1; 1-before > hardlyAny {
+			h[age] = (by - before) / (1 - before)
+		}
+		before = by
 	}
 	return h
 }

@@ -51,7 +51,7 @@ func (p *paths) start(age int) float64 {
 	case 14:
 		above = 1
 	}
-	return above - below
+	return (above - below) * (1 - p.n.Get(practice.NeverFlies))
 }
 
 // walk follows a path from a day's start: its chance, the chances of what was
@@ -182,6 +182,8 @@ func pathsOf(n practice.Numbers, age int, taken float64, hours []float64, seen m
 	for flies := 4; flies <= 14; flies++ {
 		p.walk(place{what: course.HoldsVirgin, days: age, flies: flies}, taken*p.start(flies), nil, nil)
 	}
+	never := place{what: course.HoldsVirgin, days: age, flies: math.MaxInt}
+	p.walk(never, taken*p.n.Get(practice.NeverFlies), nil, nil)
 	return p
 }
 

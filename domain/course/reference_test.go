@@ -44,8 +44,16 @@ func references(t testing.TB) (rows []reference) {
 	return rows
 }
 
-// noOwnCells are the default numbers of a nuc that raises no queen of its own.
-func noOwnCells(t testing.TB) practice.Numbers { return with(t, practice.OwnCellsRaised, 0) }
+// noOwnCells are the default numbers of a nuc that raises no queen of its own,
+// whose virgins all fly.
+func noOwnCells(t testing.TB) practice.Numbers {
+	t.Helper()
+	n, err := with(t, practice.OwnCellsRaised, 0).With(practice.NeverFlies, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return n
+}
 
 func with(t testing.TB, k practice.Key, v float64) practice.Numbers {
 	t.Helper()

@@ -135,6 +135,7 @@ const (
 	OwnQueenEmergesSpread Key = iota + OwnCellsOverlooked + 1
 	VirginLateSpread
 	VirginDeaths
+	NeverFlies
 	MatedPerHour
 	LostPerHour
 	DroneLayerTurns

@@ -20,6 +20,10 @@ var courseRows = []Number{
 	{Key: OwnQueenEmergesSpread, Name: "own_queen_emerges_spread", Title: "Own queen emerges, spread", Unit: Day, Default: 1, Min: 0, Max: 2, Source: "10 to 14 d after the loss, " + fellMorse1984 + "; the spread is practice", Confidence: Derived, Used: whatNuc},
 	{Key: VirginLateSpread, Name: "virgin_late_spread", Title: "Virgin late, spread", Unit: Day, Default: 2, Min: 0.5, Max: 5, Source: "no measured curve found; " + noSource, Confidence: CommonPractice, Used: whatNuc},
 	{Key: VirginDeaths, Name: "virgin_deaths", Title: "Virgin dies at home, a day", Unit: SharePerDay, Default: 0.002, Min: 0, Max: 0.05, Source: noSource, Confidence: CommonPractice, Used: whatNuc},
+	{
+		Key: NeverFlies, Name: "never_flies", Title: "Virgin never flies to mate", Unit: Share, Default: 0.01, Min: 0, Max: 0.2,
+		Source: "crippled or unwilling; " + noSource, Confidence: CommonPractice, Used: whatNuc,
+	},
 	{Key: MatedPerHour, Name: "mated_per_hour", Title: "Mated in an hour fit to fly", Unit: Share, Default: 0.30, Min: 0.05, Max: 1, Source: fitted, Confidence: Derived, Used: whatNuc},
 	{Key: LostPerHour, Name: "lost_per_hour", Title: "Lost in an hour fit to fly", Unit: Share, Default: 0.033, Min: 0, Max: 0.3, Source: fitted + "; 0.033 a flight in a trial whose authors were not noted", Confidence: Derived, Used: whatNuc},
 	{Key: DroneLayerTurns, Name: "drone_layer_turns", Title: "Late virgin turns drone layer, a day", Unit: SharePerDay, Default: 0.10, Min: 0, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: whatNuc},
