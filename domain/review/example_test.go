@@ -22,6 +22,7 @@ func TestWorkedByHand(t *testing.T) {
 		p.At("2027-04-02 08:00").Write(book.NumberChanged{Number: k.String(), Value: v})
 	}
 	set(practice.VirginDeaths, 0)
+	set(practice.NeverFlies, 0)
 	set(practice.LostPerHour, 0)
 	set(practice.DroneLayerTurns, 0)
 	set(practice.LayingEnds, 0)
