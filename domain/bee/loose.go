@@ -37,8 +37,9 @@ func (c Clock) Cooled(at time.Time, celsius float64) Loose {
 }
 
 // stepsInSpread is how many steps of the sums make one spread of a cell; the
-// sums are then exact to a hundredth of a cell.
-const stepsInSpread = 20
+// sums are then exact to a hundredth of a cell, of a hundred cells of which none
+// was out long after they should have been, to a tenth.
+const stepsInSpread = 60
 
 func (c Clock) loose(from, speed float64) Loose {
 	l := Loose{

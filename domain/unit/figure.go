@@ -132,7 +132,7 @@ func blank(text string) int {
 
 // leastDigits keeps a figure from being off by more than the twentieth part:
 // 0.3 l are 0.32 qt. mostDigits keeps out what only reckoning over has brought
-// in: 0.9464 l are 1 qt. A figure told in more digits than fineDigits was typed
+// in: 0.9464 l are 1 qt. A figure told in fineDigits or more was typed
 // in the other system and reckoned over, and is said as it was typed: 347.287 g
 // are 12.25 oz.
 const (
@@ -184,7 +184,7 @@ func (f figure) as(out []byte, v float64, degrees bool) []byte {
 
 // most is how many digits the figure is said in at most.
 func (f figure) most() int {
-	if f.digits > fineDigits {
+	if f.digits >= fineDigits {
 		return fineDigits
 	}
 	return mostDigits

@@ -34,7 +34,7 @@ func TestShortIsThreeFigures(t *testing.T) {
 			t.Errorf("%v is shown as NaN", v)
 		}
 	}
-	for text, want := range map[string]string{"fed 347.287 g": "fed 12.25 oz", "14.9875 m/s": "33.53 mph", "1.234 l": "1.3 qt"} {
+	for text, want := range map[string]string{"fed 347.287 g": "fed 12.25 oz", "14.9875 m/s": "33.53 mph", "1.234 l": "1.304 qt"} {
 		if got := unit.US.Say(text); got != want {
 			t.Errorf("Say(%q) = %q, want %q", text, got, want)
 		}
