@@ -23,6 +23,7 @@ type Season struct {
 	kinds      map[Kind][]Subject   // every subject there is
 	suspicions []*Entry             // of disease, begun and ended, in the order of the book
 	putOffs    []*Entry             // in the order of the book
+	robberies  []*Entry             // in the order of the book
 	struck     func() *struck       // all that is struck, as known now
 	folded     *memory              // shared with the seasons it was made from and those made from it
 }
@@ -102,6 +103,8 @@ func (s *Season) special(f Fact) *[]*Entry {
 		return &s.suspicions
 	case PutOff:
 		return &s.putOffs
+	case Robbed:
+		return &s.robberies
 	default:
 		return nil
 	}

@@ -58,6 +58,14 @@ func deed(t *rapid.T, n book.NucID, before []book.Entry) book.Fact {
 	return rapid.SampledFrom(facts).Draw(t, "fact")
 }
 
+// robbed are the nucs at which robbers were.
+func robbed(v *book.View) (nucs []book.NucID) {
+	for _, n := range v.Robberies() {
+		nucs = append(nucs, n)
+	}
+	return nucs
+}
+
 // told is all that a view says, as JSON, so that two views can be compared.
 func told(t interface{ Fatal(...any) }, v *book.View) string {
 	said := map[string]any{
@@ -66,7 +74,7 @@ func told(t interface{ Fatal(...any) }, v *book.View) string {
 		"colonies": slices.Collect(v.Colonies()), "trace": v.Trace(booktest.Colony("S1").Subject(), time.Time{}),
 		"numbers": v.Numbers().Days(lookForEggsFrom), "orders": slices.Collect(v.Orders()), "people": slices.Collect(v.People()),
 		"stand": v.Stand(booktest.Stand("A")), "box": v.Box(book.BoxID(booktest.Nuc("box"))), "left": v.Batch(booktest.Batch("4")).Left(),
-		"put off": slices.Collect(v.PutOffs()),
+		"put off": slices.Collect(v.PutOffs()), "robbed": robbed(v),
 	}
 	b, err := json.Marshal(said)
 	if err != nil {

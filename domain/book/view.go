@@ -127,6 +127,18 @@ func (v *View) PutOffs() iter.Seq[PutOff] {
 	}
 }
 
+// Robberies yields at which nuc robbers were and when, as far as it counts, in
+// the order of the book. It costs a walk over these, not over the book.
+func (v *View) Robberies() iter.Seq2[calendar.Moment, NucID] {
+	return func(yield func(calendar.Moment, NucID) bool) {
+		for e := range v.counted(v.season.robberies) {
+			if !yield(e.At, e.Fact.(Robbed).Nuc) {
+				return
+			}
+		}
+	}
+}
+
 // Line is one entry about a subject, struck ones included, for a history.
 type Line struct {
 	Entry

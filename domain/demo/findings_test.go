@@ -142,7 +142,7 @@ func (s season) absurdOf(f rules.Finding, n *book.Nuc) string {
 			return fmt.Sprintf("it holds a queen of batch %d", batch)
 		}
 	case rules.Weak:
-		if days := s.today.Sub(n.Bees.At.Day(s.zone)); n.Bees.Value > 3 && days < 5 {
+		if days := s.today.Sub(n.Bees.At.Day(s.zone)); f.Severity != rules.Ahead && n.Bees.Value > 3 && days < 5 {
 			return fmt.Sprintf("its bees were on %v sides %d days ago", n.Bees.Value, days)
 		}
 	case rules.Robbers:

@@ -9,7 +9,7 @@ import (
 // are on, and their stores.
 var weak = map[string]struct{ sides, stores float64 }{
 	"D2": {3, 2}, "H2": {2, 1}, "J4": {3, 2}, "N6": {1, 1}, "P8": {2, 2},
-	"Q1": {4, 1}, "R1": {3, 0}, "T2": {2, 0}, "T4": {2, 1}, "V3": {2, 0}, "X1": {3, 1},
+	"Q1": {4, 1}, "R1": {2, 0}, "T2": {2, 0}, "T4": {2, 1}, "V3": {2, 0}, "X1": {3, 1},
 }
 
 // light are nucs on the moor that were made up with little food, got no syrup

@@ -35,7 +35,9 @@ func (p *pass) carried(was *pass) carried {
 		c.nucs[n.Nuc.Nuc] = n
 	}
 	for id, y := range p.yards {
-		c.same[y] = y.sameAs(was.yards[id])
+		if c.same[y] = y.sameAs(was.yards[id]); c.same[y] {
+			y.strength.GoOn(was.yards[id].strength)
+		}
 	}
 	return c
 }
@@ -124,7 +126,9 @@ func (p *pass) sameClock(was *pass, id book.BatchID) bool {
 }
 
 // sameSigns tells whether the same was seen of two batches, and the same warmth read.
-func sameSigns(a, b *book.Batch) bool { return slices.Equal(a.Signs, b.Signs) && slices.Equal(a.Log, b.Log) }
+func sameSigns(a, b *book.Batch) bool {
+	return slices.Equal(a.Signs, b.Signs) && slices.Equal(a.Log, b.Log)
+}
 
 func (p *pass) batchOf(n *nucCase) book.BatchID {
 	return cmp.Or(n.Holds.Batch, p.view.Queen(n.Holds.Queen).Batch)

@@ -52,6 +52,8 @@ func lines(t *rapid.T, v *book.View, entries []book.Entry) book.Fact {
 		book.ForageSeen{Yard: y.Yard, Forage: book.InFlow},
 		book.WeatherSeen{Yard: y.Yard, Day: v.Today() - 2, Sign: book.NoFlight},
 		book.WeatherSeen{Yard: y.Yard, Day: v.Today() + 1, Low: book.Said(3), Forecast: true},
+		book.WeatherNormal{Yard: y.Yard, Month: 6, Low: book.Said(2), High: book.Said(12)},
+		book.BroodGiven{To: n.Nuc.Subject(), Capped: 2, Open: 1},
 		book.ClockSeen{Batch: b.Batch, Sign: book.SeenWalking},
 		book.RipeCounted{Batch: b.Batch, Ripe: 20},
 		renumbered, moved, far,

@@ -44,7 +44,11 @@ func (p *pass) seenSince(n *nucCase, day calendar.Day) bool {
 
 // weak: fewer bees than the night needs.
 func (p *pass) weak(n *nucCase) {
-	if !n.has.Weak() || !n.kept(p.now) {
+	if !n.kept(p.now) {
+		return
+	}
+	if !n.has.Weak() {
+		p.weakAhead(n)
 		return
 	}
 	f := Finding{
@@ -100,6 +104,9 @@ func (p *pass) beesFrom(n *nucCase) string {
 	day := n.yard.of(n.has.BeesFrom).Short()
 	if n.Bees.Said() && n.Bees.At == n.has.BeesFrom {
 		words := fmt.Sprintf("bees on %s on %s", sides(n.Bees.Value), day)
+		if n.has.BeesSeen > 0 {
+			words += fmt.Sprintf(" (%s, weighed with those reckoned)", bees(n.has.BeesSeen))
+		}
 		if n.has.SideGuess {
 			words += fmt.Sprintf(", sides of %g dm² assumed", p.numbers.Get(practice.CombSideArea))
 		}
@@ -110,7 +117,11 @@ func (p *pass) beesFrom(n *nucCase) string {
 
 // light: food for a few days only.
 func (p *pass) light(n *nucCase) {
-	if !n.has.Light(p.numbers) || !n.kept(p.now) {
+	if !n.kept(p.now) {
+		return
+	}
+	if !n.has.Light(p.numbers) {
+		p.lightAhead(n)
 		return
 	}
 	last := calendar.Day(n.has.FoodDays)
@@ -119,19 +130,13 @@ func (p *pass) light(n *nucCase) {
 		food += fmt.Sprintf(" for %s bees", bees(n.has.Bees))
 	}
 	f := Finding{
-		Rule: Light, Of: n.subject(), Act: ActFeed, Amount: p.numbers.Get(practice.SyrupPerFeed),
+		Rule: Light, Of: n.subject(),
 		What: fmt.Sprintf("light: food for %s", count(int(last), "day")),
 		Why:  food + "; feed in the evening",
-		Do:   fmt.Sprintf("Feed %g l syrup, inside", p.numbers.Get(practice.SyrupPerFeed)),
 		Sure: sureReckoned,
 		Used: []practice.Key{practice.LightBelow, practice.StarvedAfter, practice.SugarPerDay, practice.HoneyPerSide, practice.CombSideArea, practice.SyrupPerFeed},
 	}
-	switch {
-	case n.yard.today < n.yard.shutUntil:
-		f.Do, f.Amount = "Feed fondant, no syrup among robbers", 0
-	case n.yard.yard.Forage == book.InDearth:
-		f.Do, f.Amount = "Feed fondant, no syrup in dearth", 0
-	}
+	p.feed(n, &f)
 	if last == 0 {
 		f.Severity, f.What = Pressing, "light: food for less than a day"
 	}
@@ -142,6 +147,20 @@ func (p *pass) light(n *nucCase) {
 	}
 	f.From, f.Best, f.By = course.Days(min(by, n.yard.today), by, by, n.yard.zone)
 	p.addTo(n, f)
+}
+
+// feed says what a nuc is fed.
+func (p *pass) feed(n *nucCase, f *Finding) {
+	f.Act = ActFeed
+	switch {
+	case n.yard.today < n.yard.shutUntil:
+		f.Do = "Feed fondant, no syrup among robbers"
+	case n.yard.yard.Forage == book.InDearth:
+		f.Do = "Feed fondant, no syrup in dearth"
+	default:
+		f.Amount = p.numbers.Get(practice.SyrupPerFeed)
+		f.Do = fmt.Sprintf("Feed %g l syrup, inside", f.Amount)
+	}
 }
 
 // foodOut tells of a nuc whose food has run out, and that it may have starved

@@ -2,7 +2,6 @@ package rules
 
 import (
 	"fmt"
-	"math"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -124,45 +123,22 @@ func (i MakeUp) check(c *checker) {
 	if !i.From.IsZero() {
 		c.standstill(source.Yard, "Take bees")
 	}
-	needs := map[book.YardID]float64{}
+	var yards []book.YardID
+	thin, many := map[book.YardID]bool{}, map[book.YardID]int{}
 	for _, id := range i.Nucs {
 		n := c.view.Nuc(id)
 		if n.Holds.Condition != book.Empty {
 			c.warn(n.Name+" is not empty: "+c.course.Of(n).Why, "Shake it out or unite it first")
 		}
-		y := c.strength(n.Yard)
-		needs[n.Yard] = max(needs[n.Yard], strength.Need(y.Night(), c.view.Box(n.Box).Thin, c.numbers))
-	}
-	for _, id := range i.Nucs {
-		yard := c.view.Nuc(id).Yard
-		if need, open := needs[yard]; open {
-			delete(needs, yard)
-			c.enough(i, c.strength(yard), need)
+		if many[n.Yard]++; many[n.Yard] == 1 {
+			yards = append(yards, n.Yard)
 		}
+		thin[n.Yard] = thin[n.Yard] || c.view.Box(n.Box).Thin
 	}
-}
-
-// enough warns when fewer bees stay than the night needs, and says how many
-// cups would do.
-func (c *checker) enough(i MakeUp, y *strength.Yard, need float64) {
-	from := i.From.Subject()
-	stay := y.Stay(i.Cups, from, i.Shut)
-	if stay >= need {
-		return
+	for _, id := range yards {
+		m := strength.MakeUp{Cups: i.Cups, From: i.From.Subject(), Shut: i.Shut, Thin: thin[id]}
+		c.enough(m, c.strength(id).Morning(m), many[id])
 	}
-	least := func(shut bool) (cups, bees float64) {
-		cups = math.Ceil(need / y.Stay(1, from, shut))
-		return cups, y.Stay(cups, from, shut)
-	}
-	open, stayOpen := least(false)
-	shut, stayShut := least(true)
-	do := fmt.Sprintf("%g cups and shut in: %s, enough", shut, group(int(math.Round(stayShut))))
-	if open == shut {
-		do = fmt.Sprintf("%g cups: %s, enough", open, group(int(math.Round(stayOpen))))
-	}
-	c.warn(fmt.Sprintf("%g cups leave %s bees the next morning, %s if shut in; a %s needs %s", i.Cups,
-		group(int(math.Round(y.Stay(i.Cups, from, false)))), group(int(math.Round(y.Stay(i.Cups, from, true)))), y.Night(), group(int(need))),
-		do, practice.BeesPerCup, practice.LossOfBroodCombs, practice.LossOfShutInBees, practice.NeedAt8C, practice.NeedAt14C, practice.NeedAt20C, practice.ThinWoodFactor)
 }
 
 func (i AddBees) check(c *checker) {

@@ -1,6 +1,7 @@
 package rules_test
 
 import (
+	"fmt"
 	"testing"
 
 	"lidmark/domain/book"
@@ -249,21 +250,27 @@ func TestCheck(t *testing.T) {
 }
 
 // TestStocking: 40 nucs in thin boxes, three cups of bees of the same yard, a
-// night of 8 °C. The figures are 2 100 bees less 30 or 8 %, against 1500 × 1.5.
+// night of 8 °C. The figures are 2 100 bees less 30 or 8 %, against 1500 × 1.5;
+// 40 × 700 bees at 8300 a kilogram, 1.1 kg a colony.
 func TestStocking(t *testing.T) {
 	p := pen(t)
 	p.At("2027-05-09 08:00").Write(book.WeatherSeen{Yard: atHome, Day: calendar.Date(2027, 5, 11), Low: book.Said(8), Forecast: true})
 	box := book.BoxID(booktest.Nuc("a thin box"))
-	p.Write(book.BoxBuilt{Box: box, Number: "1", Nucs: 1, Thin: true},
-		book.NucNamed{Nuc: a1, Name: "A1", Box: box, Sides: 6, Side: 2}, book.NucPlaced{Nuc: a1, Yard: atHome})
-	plan := rules.MakeUp{Nucs: []book.NucID{a1}, Cups: 3, From: booktest.Colony("S1")}
+	p.Write(book.BoxBuilt{Box: box, Number: "1", Nucs: 1, Thin: true})
+	var nucs []book.NucID
+	for i := range 40 {
+		id := booktest.Nuc(fmt.Sprint("thin ", i))
+		nucs = append(nucs, id)
+		p.Write(book.NucNamed{Nuc: id, Name: fmt.Sprint("Y", i), Box: box, Sides: 6, Side: 2}, book.NucPlaced{Nuc: id, Yard: atHome})
+	}
+	plan := rules.MakeUp{Nucs: nucs, Cups: 3, From: booktest.Colony("S1")}
 	got := rules.Check(p.View("2027-05-10 18:00"), plan)
 	if len(got.Warned) != 1 {
 		t.Fatalf("%+v, want one warning", got)
 	}
 	want := rules.Reason{
-		Why: "3 cups leave 1 470 bees the next morning, 1 932 if shut in; a night of 8 °C forecast needs 2 250",
-		Do:  "4 cups and shut in: 2 576, enough",
+		Why: "3 cups leave 1 470 bees the next morning, 1 932 if shut in; a night of 8 °C forecast needs 2 250: short by 2 cups, shut in 1 cup",
+		Do:  "4 cups and shut in: 2 576, enough; for 40 nucs 40 cups more: 28 000 bees, 3.4 kg, from 3 to 4 colonies",
 	}
 	if w := got.Warned[0]; w.Why != want.Why || w.Do != want.Do {
 		t.Errorf("%s / %s\nwant %s / %s", w.Why, w.Do, want.Why, want.Do)

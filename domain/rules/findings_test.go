@@ -220,9 +220,19 @@ var table = []found{
 		p.At("2027-05-02 18:00").Write(look("A1", book.Looked{Sides: book.Said(4)}))
 	}, "2027-05-02 19:00", 0, ""},
 	{
-		rules.Weak, "dwindled by reckoning", func(p *booktest.Pen) { p.At("2027-05-01 18:00").Write(madeUp("A1")...) },
+		rules.Weak, "dwindled by reckoning", func(p *booktest.Pen) {
+			p.At("2027-05-01 18:00").Write(madeUp("A1")...)
+			for d := calendar.Date(2027, 5, 1); d < calendar.Date(2027, 5, 20); d++ {
+				p.Write(book.WeatherSeen{Yard: atFar, Day: d, Sign: book.Flying})
+			}
+		},
 		"2027-05-20 09:00", rules.Open, "weak: about 650 bees, the night needs 1 000",
 	},
+	{
+		rules.Weak, "will dwindle in two days", func(p *booktest.Pen) { p.At("2027-05-01 18:00").Write(madeUp("A1")...) },
+		"2027-05-20 09:00", rules.Ahead, "weak from Sat 22 May",
+	},
+	{rules.Weak, "will dwindle later than is told", func(p *booktest.Pen) { p.At("2027-05-01 18:00").Write(madeUp("A1")...) }, "2027-05-18 09:00", 0, ""},
 	{rules.Weak, "seen too long ago", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-02 18:00").Write(look("A1", book.Looked{Sides: book.Said(2)}))
@@ -246,7 +256,12 @@ var table = []found{
 		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-10 18:00").Write(look("A1", book.Looked{Sides: book.Said(6), Stores: book.Said(0)}))
 		p.At("2027-05-11 18:00").Write(book.Fed{To: booktest.Nuc("A1").Subject(), Litres: 0.3})
-	}, "2027-05-13 19:00", 0, ""},
+	}, "2027-05-12 19:00", 0, ""},
+	{rules.Light, "light again in three days", func(p *booktest.Pen) {
+		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
+		p.At("2027-05-10 18:00").Write(look("A1", book.Looked{Sides: book.Said(6), Stores: book.Said(0)}))
+		p.At("2027-05-11 18:00").Write(book.Fed{To: booktest.Nuc("A1").Subject(), Litres: 0.3})
+	}, "2027-05-13 19:00", rules.Ahead, "light from Sun 16 May"},
 	{rules.Light, "stores seen", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-10 18:00").Write(look("A1", book.Looked{Sides: book.Said(6), Stores: book.Said(2)}))

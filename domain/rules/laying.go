@@ -2,8 +2,10 @@ package rules
 
 import (
 	"fmt"
+	"math"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
 )
@@ -91,6 +93,17 @@ func fullCombs(n *book.Nuc, numbers practice.Numbers) bool {
 // smallCombs tells whether a nuc is known to sit on smaller ones.
 func (p *pass) smallCombs(n *nucCase) bool { return n.Side > 0 && !fullCombs(n.Nuc, p.numbers) }
 
+// fullFrom says that combs are full, or from when.
+func fullFrom(full, today calendar.Day) string {
+	if full <= today {
+		return "small combs are full"
+	}
+	return "small combs full by " + full.Short()
+}
+
+// round100 is a number of cells as it may be said.
+func round100(cells float64) float64 { return math.Round(cells/100) * 100 }
+
 // full: small combs are laid up within days to two weeks.
 func (p *pass) full(n *nucCase) {
 	if !n.Condition().Queenright() || !p.smallCombs(n) {
@@ -105,8 +118,15 @@ func (p *pass) full(n *nucCase) {
 		Sure: sureCalendar,
 		Used: []practice.Key{practice.FullFrom, practice.FullBy, practice.FullCombSide},
 	}
-	by := eggs + p.days(practice.FullBy)
-	f.From, f.Best, f.By = course.Days(eggs+p.days(practice.FullFrom), by, by, n.yard.zone)
+	from, by := eggs+p.days(practice.FullFrom), eggs+p.days(practice.FullBy)
+	best := by
+	if full := n.has.Ahead.Full; full != 0 {
+		best = min(max(full, from), by)
+		f.What, f.Sure = fullFrom(full, n.yard.today), sureReckoned
+		f.Why += fmt.Sprintf("; brood in %s of %s cells", whole(round100(n.has.Brood)), whole(round100(n.has.Comb)))
+		f.Used = append(f.Used, practice.QueenLays, practice.BroodPerBee, practice.BroodShareOfComb)
+	}
+	f.From, f.Best, f.By = course.Days(from, best, by, n.yard.zone)
 	f.Severity = p.open(f.From)
 	p.noteOf(n, f)
 }

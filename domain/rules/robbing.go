@@ -11,7 +11,7 @@ import (
 
 var robbingKeys = []practice.Key{
 	practice.RobbingBase, practice.RobbingDearth, practice.RobbingDoor, practice.RobbingQueenless, practice.RobbingSyrup,
-	practice.RobbingNeighbour, practice.RobbingWatch, practice.RobbingAct,
+	practice.RobbingNeighbour, practice.RobbingWatch, practice.RobbingAct, practice.RobbingPriorWeight,
 }
 
 // exposed is a nuc to watch or to act at.
@@ -93,12 +93,21 @@ func (p *pass) exposure(y *yardCase, e exposed) Finding {
 		f.Amount = p.door(e.nuc.doorBees())
 		f.Do += fmt.Sprintf(" to %.1f cm²", f.Amount)
 	}
+	f.Why += helps(e.Exposure)
+	if e.Robbed > 0 {
+		f.Why += fmt.Sprintf("; %s robbed here this year", count(e.Robbed, "nuc"))
+	}
 	by := y.today
 	if e.Level == strength.Watch {
 		by += p.days(practice.SettlingTime)
 	}
 	f.From, f.Best, f.By = course.Days(y.today, by, by, y.zone)
 	return f
+}
+
+// helps says what a remedy does to the risk, which is practice and not measured.
+func helps(e strength.Exposure) string {
+	return fmt.Sprintf("; risk by our numbers %.0f %%, %.0f %% once done", 100*e.Risk, 100*e.After)
 }
 
 // Subjects are the nucs at which the work of a finding is done: those of a yard's

@@ -36,31 +36,11 @@ const (
 	StrongNeighbours
 )
 
-// Remedy is what helps against robbers.
-type Remedy int
-
-// The remedies, the cheapest first. Care is for where the entrance is narrow
-// and no syrup draws.
-const (
-	NoRemedy Remedy = iota
-	NarrowDoor
-	NoSyrup
-	Care
-)
-
-// String is the remedy as what to do.
-func (r Remedy) String() string {
-	return [...]string{
-		NoRemedy:   "nothing",
-		NarrowDoor: "narrow the entrance",
-		NoSyrup:    "fondant, no syrup",
-		Care:       "entrance one bee wide, open only early or late",
-	}[r]
-}
-
 // Exposure is how exposed a nuc is to robbers.
 type Exposure struct {
-	Risk     float64 // share, 0 to 1
+	Risk     float64 // share of such nucs robbed in a month, 0 to 1
+	After    float64 // the risk once the remedy is done
+	Robbed   int     // nucs of the yard at which robbers were recorded this year: they move the risk
 	Level    Level
 	Heaviest Cause
 	Reason   string // the heaviest cause in words
@@ -71,28 +51,32 @@ type Exposure struct {
 // for its bees, no queen, syrup, strong colonies near. No published score
 // exists; wasps and long openings are not in the book and weigh nothing. Of
 // bees nobody knows, as many are assumed as guard an entrance of the usual
-// size; where nobody said flow or dearth, a part of a dearth is.
+// size; where nobody said flow or dearth, a part of a dearth is. What was recorded
+// in the yard this year moves the base, see [Yard.base]. It is practice through and
+// through.
 func (y *Yard) Exposure(n *book.Nuc, s State) Exposure {
 	terms := y.terms(n, s)
-	x := y.numbers.Get(practice.RobbingBase)
-	e := Exposure{Heaviest: NoCause}
-	most := 0.0
+	base, robbed := y.base()
+	x, most := base, 0.0
+	e := Exposure{Robbed: robbed}
 	for _, t := range terms {
 		x += t.adds
 		if t.adds > most {
 			most, e.Heaviest = t.adds, t.cause
 		}
 	}
-	e.Risk = 1 / (1 + math.Exp(-x))
+	e.Risk = share(x)
 	switch {
 	case n.Entrance.Said() && n.Entrance.Value == 0:
-		return Exposure{Reason: "shut"}
+		return Exposure{Robbed: robbed, Reason: "shut"}
 	case e.Risk >= y.numbers.Get(practice.RobbingAct):
 		e.Level = ActNow
 	case e.Risk >= y.numbers.Get(practice.RobbingWatch):
 		e.Level = Watch
 	}
-	e.Reason, e.Remedy = y.reason(e.Heaviest, n, s), remedy(terms)
+	_, bees := y.door(n, s)
+	remedy, lowers := y.remedy(terms, bees)
+	e.Reason, e.Remedy, e.After = y.reason(e.Heaviest, n, s), remedy, share(x-lowers)
 	return e
 }
 
@@ -174,7 +158,7 @@ func (y *Yard) reason(c Cause, n *book.Nuc, s State) string {
 // seen or put in: nobody shall be alarmed by reckoning alone.
 func (y *Yard) wideDoor(n *book.Nuc, s State) float64 {
 	area, bees := y.door(n, s)
-	return y.numbers.Get(practice.RobbingDoor) * math.Log(area/(y.numbers.Get(practice.RobbingDoorUsual)*bees/1000))
+	return y.doorAdds(area, bees)
 }
 
 // door is the entrance in cm² and the bees who guard it; where nobody said, the
@@ -189,19 +173,6 @@ func (y *Yard) door(n *book.Nuc, s State) (area, bees float64) {
 		bees = max(s.BeesThen, 1)
 	}
 	return area, bees
-}
-
-// remedy is the cheapest thing that helps.
-func remedy(terms [StrongNeighbours]term) Remedy {
-	for _, t := range terms {
-		switch {
-		case t.cause == WideDoor && t.adds > 0:
-			return NarrowDoor
-		case t.cause == Syrup && t.adds > 0:
-			return NoSyrup
-		}
-	}
-	return Care
 }
 
 // round is a number of bees as it may be said: nobody knows the tens.

@@ -23,7 +23,7 @@ func (r *reckoning) take(e *book.Entry) {
 		}
 	case book.BroodGiven:
 		if f.To == me.Subject() {
-			r.addBrood(f.Capped)
+			r.addBrood(f.Capped, f.Open)
 		}
 	case book.Looked:
 		r.look(e, f)
@@ -39,7 +39,7 @@ func (r *reckoning) take(e *book.Entry) {
 }
 
 func (r *reckoning) end() {
-	r.ages, r.brood, r.State = ages{}, nil, State{}
+	r.ages, r.brood, r.variance, r.State = ages{}, brood{}, 0, State{}
 }
 
 func (r *reckoning) madeUp(e *book.Entry, f book.NucMadeUp) {
@@ -50,7 +50,7 @@ func (r *reckoning) madeUp(e *book.Entry, f book.NucMadeUp) {
 		r.addBees(f.Cups, f.From.Subject(), f.Shut)
 		r.BeesThen = r.ages.total()
 	}
-	r.addBrood(f.Capped)
+	r.addBrood(f.Capped, f.Open)
 	if f.Food > 0 {
 		r.FoodKnown, r.Food, r.foodFrom = true, f.Food, r.day
 	}
@@ -59,35 +59,46 @@ func (r *reckoning) madeUp(e *book.Entry, f book.NucMadeUp) {
 // addBees counts bees less those who fly home, at once: they do within the
 // first two days.
 func (r *reckoning) addBees(cups float64, from book.Subject, shut bool) {
-	r.ages.add(r.yard.Stay(cups, from, shut), r.yard.numbers)
+	stay := r.yard.Stay(cups, from, shut)
+	e := r.yard.numbers.Get(practice.MadeUpError)
+	r.variance = joined(estimate{r.ages.total(), r.variance, true}, estimate{stay, e * e, true}).variance
+	r.ages.add(stay, r.yard.numbers)
 }
 
-func (r *reckoning) addBrood(dm2 float64) {
-	if dm2 <= 0 {
-		return
-	}
-	n := r.yard.numbers
-	days := math.Ceil(n.Get(practice.CappedEmergesOver))
-	bees := dm2 * n.Get(practice.CellsPerSide) * n.Get(practice.CappedEmergence)
-	r.brood = append(r.brood, hatch{bees / days, r.day + calendar.Day(days)})
+// addBrood takes in palms of capped and open brood of any age.
+func (r *reckoning) addBrood(capped, open float64) {
+	rears := &r.yard.rears
+	r.brood.spread(capped*rears.perDm2, 0, rears.cappedOver)
+	r.brood.spread(open*rears.perDm2, rears.cappedOver, rears.laidAhead)
 }
 
-// look takes what was seen for what there is: so many sides of comb crowded
-// with bees, capped brood whose bees are to come, stores from none to full
-// combs.
+// look takes in what was seen: so many sides of comb crowded with bees, weighed
+// with what was reckoned; capped brood, in place of the capped brood reckoned;
+// stores from none to full combs.
 func (r *reckoning) look(e *book.Entry, f book.Looked) {
-	n := r.yard.numbers
 	side := r.side()
 	if sides, said := f.Sides.Get(); said {
-		r.ages.seen(sides*side*n.Get(practice.BeesPerSide), n)
-		r.BeesKnown, r.BeesFrom, r.BeesThen = true, e.At, r.ages.total()
+		r.count(e, sides*side*r.yard.numbers.Get(practice.BeesPerSide))
 	}
 	if capped, said := f.Brood.Get(); said {
-		r.brood = nil
-		r.addBrood(capped)
+		r.brood.uncap(r.yard.rears.cappedOver)
+		r.addBrood(capped, 0)
 	}
 	if level, said := f.Stores.Get(); said {
 		r.stores(level, side)
+	}
+}
+
+// count weighs bees that were seen with those reckoned, where these still say
+// anything.
+func (r *reckoning) count(e *book.Entry, seen float64) {
+	known := r.BeesKnown && !r.tooOld(r.BeesFrom.Day(r.yard.zone))
+	is := weigh(estimate{r.ages.total(), r.variance, known}, seen, r.yard.numbers)
+	r.ages.seen(is.bees, r.yard.numbers)
+	r.variance = is.variance
+	r.BeesKnown, r.BeesFrom, r.BeesThen, r.BeesSeen = true, e.At, is.bees, 0
+	if is.bees != seen {
+		r.BeesSeen = seen
 	}
 }
 

@@ -4,16 +4,18 @@ import (
 	"maps"
 	"math"
 	"slices"
+	"sync"
 	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
+	"lidmark/domain/weather"
 )
 
 // Yard is what the nucs of one yard share, worked out once: its weather,
 // night and forage, its strong colonies, and which yards bees fly home to.
-// [Yard.Exposure] is for one goroutine.
+// It may be asked by several goroutines.
 type Yard struct {
 	view    *book.View
 	yard    *book.Yard
@@ -22,10 +24,33 @@ type Yard struct {
 	night   Night
 	numbers practice.Numbers
 	deaths  deaths
-	strong  []book.Point                  // full-size colonies on the ground
-	pull    map[book.StandID]float64      // what they add to the exposure at a stand, as far as asked
+	rears   rearing
+	days    *days
+	worked                           // numbers taken out of the table once
+	strong  []book.Point             // full-size colonies on the ground
+	mu      sync.Mutex               // guards pull
+	pull    map[book.StandID]float64 // what they add to the exposure at a stand, as far as asked
+
+	recorded sync.Once
+	record   record
+
 	near    map[book.YardID]bool          // yards within reach of its fliers
 	nearCol map[book.ColonyID]book.YardID // where a colony stands
+}
+
+// worked are numbers that each day of a reckoning asks for.
+type worked struct {
+	sugar, thin, light, errorGrows float64
+	tooOld, ahead                  calendar.Day
+}
+
+func workedOf(n practice.Numbers) worked {
+	grows := n.Get(practice.ReckoningErrorGrows)
+	return worked{
+		sugar: n.Get(practice.SugarPerDay), thin: n.Get(practice.ThinWoodFactor), light: n.Get(practice.LightBelow),
+		errorGrows: grows * grows,
+		tooOld:     calendar.Day(n.Days(practice.LookTooOld)), ahead: calendar.Day(n.Days(practice.StrengthAhead)),
+	}
 }
 
 // NewYard works out a yard at the view's instant. Zone is where its days are
@@ -37,7 +62,8 @@ func NewYard(v *book.View, id book.YardID, zone *time.Location) *Yard {
 		pull:  map[book.StandID]float64{}, near: map[book.YardID]bool{}, nearCol: map[book.ColonyID]book.YardID{},
 	}
 	y.night = NightOf(y.yard, y.today, y.numbers)
-	y.deaths = deathsOf(y.numbers)
+	y.deaths, y.rears, y.worked = deathsOf(y.numbers), rearingOf(y.numbers), workedOf(y.numbers)
+	y.days = newDays(v, id, y.today)
 	for c := range v.Colonies() {
 		y.nearCol[c.Colony] = c.Yard
 		if c.Yard == id {
@@ -55,9 +81,12 @@ func NewYard(v *book.View, id book.YardID, zone *time.Location) *Yard {
 func (y *Yard) Same(z *Yard) bool {
 	return y.today == z.today && y.night == z.night && y.numbers == z.numbers &&
 		y.yard.Yard == z.yard.Yard && y.yard.Forage == z.yard.Forage && y.yard.ForageSince == z.yard.ForageSince &&
-		maps.Equal(y.yard.Weather, z.yard.Weather) && slices.Equal(y.strong, z.strong) &&
+		weather.Same(y.yard, z.yard) && slices.Equal(y.strong, z.strong) &&
 		maps.Equal(y.near, z.near) && maps.Equal(y.nearCol, z.nearCol)
 }
+
+// GoOn takes over the days of the same yard, see [Yard.Same], laid out already.
+func (y *Yard) GoOn(was *Yard) { y.days = was.days }
 
 // Near tells whether bees of one yard fly home to it from another: it is the
 // same, or nearer than the distance at which moved bees stay. A yard without a
@@ -91,6 +120,8 @@ func (y *Yard) Night() Night { return y.night }
 
 // neighbours is what the strong colonies of the yard add at a stand.
 func (y *Yard) neighbours(id book.StandID) float64 {
+	y.mu.Lock()
+	defer y.mu.Unlock()
 	sum, known := y.pull[id]
 	if !known && !id.IsZero() {
 		sum = y.pulls(y.view.Stand(id).At)
@@ -106,20 +137,6 @@ func (y *Yard) pulls(at book.Point) float64 {
 		sum += each * math.Exp(-math.Hypot(c.X-at.X, c.Y-at.Y)/reach)
 	}
 	return sum
-}
-
-// flying is how much of a day bees flew, 0 to 1; a day nobody typed counts as
-// a flying day.
-func (y *Yard) flying(d calendar.Day) float64 {
-	full := y.numbers.Get(practice.FitHoursPlus)
-	switch y.yard.Weather[d].Sign {
-	case book.HalfFit:
-		return min(1, y.numbers.Get(practice.FitHoursHalf)/full)
-	case book.NoFlight:
-		return min(1, y.numbers.Get(practice.FitHoursMinus)/full)
-	default:
-		return 1
-	}
 }
 
 // Stay is how many of so many cups of bees from a unit are still there when

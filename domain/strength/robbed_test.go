@@ -1,0 +1,87 @@
+package strength_test
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/strength"
+)
+
+// many is a yard of nucs made up on 10 April in flow, of which some were robbed.
+func many(nucs, robbed int) *booktest.Pen {
+	p := pen().At("2027-04-10 18:00").Write(book.ForageSeen{Yard: yard, Forage: book.InFlow})
+	for i := range nucs {
+		n := booktest.Nuc(fmt.Sprint("N", i))
+		p.Write(book.NucNamed{Nuc: n, Name: fmt.Sprint("N", i), Sides: 6, Side: 2}, book.NucPlaced{Nuc: n, Yard: yard},
+			book.NucMadeUp{Nuc: n, Cups: 3, From: booktest.Colony("S1")}, book.EntranceSet{Nuc: n, Area: 1.2 * 1.47})
+	}
+	p.At("2027-05-01 18:00")
+	for i := range robbed {
+		p.Write(book.Robbed{Nuc: booktest.Nuc(fmt.Sprint("N", i))})
+	}
+	return p
+}
+
+func riskOf(p *booktest.Pen) strength.Exposure {
+	v := p.View("2027-06-09 18:00")
+	y := strength.NewYard(v, yard, nil)
+	n := v.Nuc(booktest.Nuc("N0"))
+	return y.Exposure(n, strength.State{BeesKnown: true, BeesThen: 1470})
+}
+
+// TestRobberiesMoveTheBase by hand: 40 nucs stood for 60 days, 80 nuc months. The
+// base of −4 is 0.01799 a month, with the weight of 100; a flow and an entrance as
+// its bees can guard add nothing, no queen adds 0.5. None robbed:
+// (1.799 + 0) / 180 = 0.00999; four: (1.799 + 4) / 180 = 0.0322.
+func TestRobberiesMoveTheBase(t *testing.T) {
+	for robbed, p := range map[int]float64{0: 0.009993, 4: 0.032215} {
+		want := 1 / (1 + math.Exp(-(math.Log(p/(1-p)) + 0.5)))
+		e := riskOf(many(40, robbed))
+		if math.Abs(e.Risk-want) > 1e-5 || e.Robbed != robbed {
+			t.Errorf("%d robbed: risk %.5f with %d told, want %.5f", robbed, e.Risk, e.Robbed, want)
+		}
+	}
+}
+
+// TestMoreRobbedMoreRisk, and the risk stays a share.
+func TestMoreRobbedMoreRisk(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		nucs := rapid.IntRange(1, 30).Draw(t, "nucs")
+		a, b := rapid.IntRange(0, nucs).Draw(t, "a"), rapid.IntRange(0, nucs).Draw(t, "b")
+		few, more := riskOf(many(nucs, min(a, b))).Risk, riskOf(many(nucs, max(a, b))).Risk
+		if few > more || few <= 0 || more >= 1 || a != b && few == more {
+			t.Fatalf("risk %.4f after %d robbed, %.4f after %d", few, min(a, b), more, max(a, b))
+		}
+	})
+}
+
+// TestARemedyHelps: what is advised lowers the risk, never raises it, and the
+// entrance narrowed as advised has the risk that was foretold.
+func TestARemedyHelps(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := made().Write(book.ForageSeen{Yard: yard, Forage: rapid.SampledFrom([]book.Forage{book.InFlow, book.InDearth}).Draw(t, "forage")})
+		area := rapid.Float64Range(0.3, 12).Draw(t, "area")
+		p.Write(book.EntranceSet{Nuc: a1, Area: area})
+		if rapid.Bool().Draw(t, "fed") {
+			p.Write(book.Fed{To: a1.Subject(), Litres: 0.3})
+		}
+		s, y, n := state(p, "2027-05-10 20:00")
+		e := y.Exposure(n, s)
+		if e.After > e.Risk+1e-12 || e.Remedy == strength.NoRemedy {
+			t.Fatalf("%s: %.4f before, %.4f after", e.Remedy, e.Risk, e.After)
+		}
+		if e.Remedy != strength.NarrowDoor {
+			return
+		}
+		p.Write(book.EntranceSet{Nuc: a1, Area: 1.2 * s.BeesThen / 1000})
+		s, y, n = state(p, "2027-05-10 20:00")
+		if done := y.Exposure(n, s).Risk; math.Abs(done-e.After) > 1e-9 {
+			t.Fatalf("foretold %.6f, done %.6f", e.After, done)
+		}
+	})
+}
