@@ -19,7 +19,7 @@ func groups() []group {
 		{"see", "To see:", []func(*app) *cobra.Command{
 			todayCommand, needsCommand, nucCommand, nucsCommand, batchCommand,
 			batchesCommand, clockCommand, lateCommand, mayCommand, queenCommand,
-			reviewCommand, courseCommand,
+			reviewCommand, courseCommand, strengthCommand, enoughCommand,
 			colonyCommand, traceCommand, ordersCommand, closeCommand, linesCommand,
 			numbersCommand, pictureCommand, printCommand, lettersCommand,
 		}},
@@ -64,6 +64,8 @@ var shapes = map[string]any{
 	"lines":         []lineShape{},
 	"review":        reviewShape{},
 	"course":        courseShape{},
+	"strength":      []strengthShape{},
+	"enough":        enoughShape{},
 	"today":         dayShape{},
 	"trace":         traceShape{},
 	"weather":       []flightShape{},

@@ -94,6 +94,7 @@ late --next someday
 late --next tomorrow
 late --next '2027-05-01 18:00'
 late 7
+enough
 weather + --from someday
 review --by someday
 review --by yesterday

@@ -114,8 +114,8 @@ var beeRows = []Number{
 	},
 	{
 		Key: BroodPerBee, Name: "brood_per_bee", Title: "Brood a bee can rear", Unit: CellsPerBee,
-		Default: 1.5, Min: 0.3, Max: 3, Confidence: CommonPractice, Used: "bees to come, full boxes",
-		Source: "200 to 2800 bees were given 400 eggs, few reared more a bee, Eischen et al 1982, abstract; figure is practice",
+		Default: 1.75, Min: 0.5, Max: 3, Confidence: CommonPractice, Used: "bees to come, full boxes",
+		Source: "a capped cell a bee, so 21 of 12 in all; few reared more a bee, Eischen et al 1982, abstract; " + noSource,
 	},
 	{
 		Key: BroodShareOfComb, Name: "brood_share_of_comb", Title: "Comb that brood can fill", Unit: Share,

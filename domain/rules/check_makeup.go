@@ -14,7 +14,11 @@ func (c *checker) enough(i strength.MakeUp, m strength.Morning, nucs int) {
 	if !m.Short() {
 		return
 	}
-	c.warn(fmt.Sprintf("%g cups leave %s bees the next morning, %s if shut in; a %s needs %s: short by %s", i.Cups,
+	leave := fmt.Sprintf("%g cups leave", i.Cups)
+	if i.Cups == 1 {
+		leave = "1 cup leaves"
+	}
+	c.warn(fmt.Sprintf("%s %s bees the next morning, %s if shut in; a %s needs %s: short by %s", leave,
 		whole(m.Open), whole(m.ShutIn), m.Night, whole(m.Need), shortBy(m)),
 		fmt.Sprintf("%s; %s", EnoughWords(m), LoadWords(strength.LoadOf(float64(nucs)*(m.Enough.Cups-i.Cups), c.numbers), nucs)),
 		practice.BeesPerCup, practice.LossOfBroodCombs, practice.LossOfShutInBees, practice.NeedAt8C, practice.NeedAt14C, practice.NeedAt20C,
