@@ -120,16 +120,18 @@ func (s State) FormSays() (says FormSays) {
 	a.At, a.View = s.when(a, rec.Hour)
 	says.Answers = a
 	says.Facts = rec.Facts(s, a)
-	says.Minds, says.Loses = a.minds, a.loses
+	says.Loses = a.loses
+	var against minded
 	for i, f := range says.Facts {
 		if err := a.sense(f); err != nil && len(a.Mistakes) == 0 {
 			a.Wrong(s.asked(), "%v", err)
 		}
 		says.Back = append(says.Back, s.Units.Say(s.factWords(f)))
-		if i < mostJudged {
-			says.mind(a.View, f)
+		if i < mostJudged && against.mind(a.View, f) {
+			says.Refused = true
 		}
 	}
+	says.Minds = slices.Concat(a.minds, against.words())
 	return says
 }
 
@@ -156,21 +158,6 @@ func (s State) asked() string {
 		}
 	}
 	return WhenField
-}
-
-// mind notes what the rules have against a fact as a plan, once each.
-func (f *FormSays) mind(v *book.View, fact book.Fact) {
-	plan := rules.PlanOf(v, fact)
-	if plan == nil {
-		return
-	}
-	verdict := rules.Check(v, plan)
-	f.Refused = f.Refused || len(verdict.Refused) > 0
-	for _, r := range slices.Concat(verdict.Refused, verdict.Warned) {
-		if said := because(r); !slices.Contains(f.Minds, said) {
-			f.Minds = append(f.Minds, said)
-		}
-	}
 }
 
 // because is a reason of the rules with the way out.

@@ -118,13 +118,7 @@ func (c *cardDraw) readBack(says state.FormSays) {
 		c.footWord(missing, ink2(14), 3)
 		return
 	}
-	for _, m := range says.Minds {
-		f := ink2(13)
-		if says.Refused || says.Loses {
-			f = ink(13).as(scene.Act)
-		}
-		c.footWord(sentence(m), f, 4)
-	}
+	c.against(says)
 	if len(says.Back) == 0 {
 		return
 	}
@@ -146,6 +140,31 @@ func (c *cardDraw) readBack(says state.FormSays) {
 			break
 		}
 		c.footWord(words, ink(14), lines)
+	}
+}
+
+// against says what the rules have against it: what comes first at the foot, the
+// rest below the questions, where it scrolls, so that these and the buttons stay in
+// sight whatever there is.
+func (c *cardDraw) against(says state.FormSays) {
+	most, lines := 2, 4
+	if !c.tall() {
+		most, lines = 1, 3
+	}
+	f := ink2(13)
+	if says.Refused || says.Loses {
+		f = ink(13).as(scene.Act)
+	}
+	for i, m := range says.Minds {
+		switch {
+		case i < most:
+			c.footWord(sentence(m), f, lines)
+		case i == most:
+			c.footWord("and "+plural(len(says.Minds)-most, "more reason", "more reasons")+", below the questions", f, 1)
+			fallthrough
+		default:
+			c.y = c.wrap(c.x, c.y+13, sentence(m), f, c.w, 6)
+		}
 	}
 }
 
