@@ -1,6 +1,7 @@
 package state
 
 import (
+	"slices"
 	"time"
 
 	"lidmark/domain/book"
@@ -80,6 +81,17 @@ func (all Lives) Laid(t time.Time) (n int) {
 		}
 	}
 	return n
+}
+
+// Eggs are the instants up to t at which each was first seen laying, in order.
+func (all Lives) Eggs(t time.Time) (seen []time.Time) {
+	for _, l := range all {
+		if !l.Eggs.IsZero() && !l.Eggs.After(t) {
+			seen = append(seen, l.Eggs)
+		}
+	}
+	slices.SortFunc(seen, time.Time.Compare)
+	return seen
 }
 
 // FirstEggs is when the first eggs were seen, or the zero instant.

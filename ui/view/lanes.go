@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"time"
 
@@ -79,9 +80,7 @@ func (p *sheet) lane(b *book.Batch, a scene.Area) {
 	p.clipped(days, scene.Tag{}, func() {
 		g.windows()
 		g.fan()
-		for i := range g.stages {
-			g.piece(i)
-		}
+		g.pieces()
 	})
 	p.names = append(p.names, func() { p.clipped(days, scene.Tag{}, g.written) })
 	g.title()
@@ -211,6 +210,39 @@ func (s stage) says() string {
 		return n + " expected: " + s.word
 	}
 	return fmt.Sprintf("%s expected, %.0f to %.0f in 10–90 %%: %s", n, s.low, s.high, s.word)
+}
+
+// pieces draws the stages, and in the one in which some were seen laying those
+// who were.
+func (g *lane) pieces() {
+	for i := range g.stages {
+		g.piece(i)
+	}
+	g.seenLaying()
+}
+
+// seenLaying draws the queens seen laying as a core that widens with each, up to
+// now.
+func (g *lane) seenLaying() {
+	if len(g.laying) == 0 {
+		return
+	}
+	var up, low []scene.Point
+	to := func(x, n float64) {
+		up, low = append(up, at(x, g.middle-n*g.k/2)), append(low, at(x, g.middle+n*g.k/2))
+	}
+	for i, t := range g.laying {
+		if i == 0 || !t.Equal(g.laying[i-1]) {
+			to(g.x(t), float64(i))
+		}
+		if i+1 == len(g.laying) || !t.Equal(g.laying[i+1]) {
+			to(g.x(t), float64(i+1))
+		}
+	}
+	to(g.now, float64(len(g.laying)))
+	slices.Reverse(low)
+	says := thousands(len(g.laying)) + " queens seen laying"
+	g.add(scene.Poly{Points: append(up, low...), Fill: scene.Laying.Fill(), Stroke: stroke(scene.Laying.Line(), 0.6), Tag: g.tag("laying", says)})
 }
 
 // piece draws one stage: solid up to now where it was counted, hatched after it

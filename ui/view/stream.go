@@ -33,6 +33,7 @@ type stream struct {
 	flightBy   time.Time
 	eggsFrom   time.Time // look for eggs
 	eggsBy     time.Time
+	laying     []time.Time // when each was first seen laying, while others were not
 }
 
 // streamOf reckons a batch's stream: what was counted up to the reading's
@@ -205,13 +206,12 @@ func (f *flow) laying(emerges time.Time, lives state.Lives) {
 		}
 		f.expected(eggs, practice.LayingOfAccepted, look(scene.Laying, "laying", "laying queens"))
 	case laid < alive:
-		f.counted(worth, alive, look(scene.Due, "", "queens due for a look"))
-		f.s.stages[len(f.s.stages)-1].label = thousands(laid) + " of " + thousands(alive) + " laying"
+		f.partlySeen(lives, worth, laid, alive)
 		if unseen := lives.Unseen(f.now); unseen > 0 {
 			f.expectedOf(f.now, practice.AcceptCell, float64(unseen), look(scene.Due, "", "queens due for a look"))
 		}
 		eggs = later(f.now, eggs)
-		f.expectedOf(eggs, practice.LayingOfAccepted, f.last()-float64(laid), look(scene.Laying, "laying", "laying queens"))
+		f.expectedOf(eggs, practice.LayingOfAccepted, f.last()-float64(laid), look(scene.Laying, "expected", "laying queens"))
 	default:
 		eggs = later(lives.FirstEggs(), worth)
 		f.counted(eggs, laid, look(scene.Laying, "laying", "laying queens"))
@@ -222,6 +222,19 @@ func (f *flow) laying(emerges time.Time, lives state.Lives) {
 	} else {
 		f.counted(capped, laid, look(scene.GoodBrood, "brood", "queens with capped brood"))
 	}
+}
+
+// partlySeen adds the stage in which some were seen laying and others not yet.
+func (f *flow) partlySeen(lives state.Lives, worth time.Time, laid, alive int) {
+	f.counted(worth, alive, look(scene.Due, "", "queens due for a look"))
+	if laid == 0 {
+		f.s.stages[len(f.s.stages)-1].label = "none of " + thousands(alive) + " seen laying"
+		return
+	}
+	f.s.laying = lives.Eggs(f.now)
+	s := &f.s.stages[len(f.s.stages)-1]
+	s.label = thousands(laid) + " of " + thousands(alive) + " seen laying"
+	s.word = "queens, " + thousands(laid) + " of them seen laying"
 }
 
 func later(a, b time.Time) time.Time {
