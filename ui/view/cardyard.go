@@ -74,14 +74,13 @@ func (c *cardDraw) filterLine() {
 	c.y += 4
 }
 
-// pastDue draws how long work is past due.
+// pastDue draws how long the work of the nucs that need the keeper is past due: all
+// of them, so that the lines add up to their number.
 func (c *cardDraw) pastDue(nucs []*state.Nuc) {
-	var days [5]int
+	var days [6]int
 	for _, n := range nucs {
-		if n.Due != nil {
-			if d := c.r.PastDue(*n.Due); d > 0 {
-				days[lateness(d)]++
-			}
+		if n.NeedsYou {
+			days[c.lateness(n)]++
 		}
 	}
 	most := slices.Max(days[:])
@@ -89,7 +88,7 @@ func (c *cardDraw) pastDue(nucs []*state.Nuc) {
 		return
 	}
 	c.heading("By days past due")
-	for i, word := range []string{"1 day", "2 days", "3 days", "4 to 6 days", "a week or more"} {
+	for i, word := range []string{"not past due", "1 day", "2 days", "3 days", "4 to 6 days", "a week or more"} {
 		role := scene.Bar
 		if i == len(days)-1 && !c.s.Away() {
 			role = scene.Act
@@ -101,15 +100,20 @@ func (c *cardDraw) pastDue(nucs []*state.Nuc) {
 	}
 }
 
-// lateness files days past due: one, two, three, up to six, a week or more.
-func lateness(days int) int {
+// lateness files a nuc by the days its work is past due: none, one, two, three, up
+// to six, a week or more.
+func (c *cardDraw) lateness(n *state.Nuc) int {
+	days := 0
+	if n.Due != nil {
+		days = max(0, c.r.PastDue(*n.Due))
+	}
 	switch {
 	case days <= 3:
-		return days - 1
+		return days
 	case days < 7:
-		return 3
-	default:
 		return 4
+	default:
+		return 5
 	}
 }
 
