@@ -30,20 +30,33 @@ func Person(text string, id book.PersonID) (book.PersonDescribed, error) {
 }
 
 // FreeHours reads the hours in which somebody is free, by weekday: "Mon-Fri
-// 18:30-20:30 Sat-Sun 08:00-18:00". No text is no hours told.
+// 18:30-20:30 Sat and Sun 8-18". No text is no hours told.
 func FreeHours(text string) (free [7]book.FreeHours, err error) {
-	for rest := strings.Fields(strings.ReplaceAll(text, ",", " ")); len(rest) > 0; rest = rest[2:] {
-		if len(rest) < 2 {
-			return free, fmt.Errorf("free hours of %s: add them, like %s 18:30-20:30", rest[0], rest[0])
+	var days []time.Weekday
+	said := true // the hours of these days
+	for _, word := range strings.Fields(strings.ReplaceAll(text, ",", " ")) {
+		more, ok := weekdays(word)
+		switch {
+		case strings.EqualFold(word, "and"):
+			continue
+		case ok && said:
+			days, said = more, false
+			continue
+		case ok:
+			days = append(days, more...)
+			continue
 		}
-		days, ok := weekdays(rest[0])
-		hours, err := hoursOf(rest[1])
-		if !ok || err != nil {
-			return free, fmt.Errorf("free hours %q: write them like Mon-Fri 18:30-20:30", rest[0]+" "+rest[1])
+		hours, err := hoursOf(word)
+		if len(days) == 0 || err != nil {
+			return free, fmt.Errorf("free hours %q: write them like Mon-Fri 18:30-20:30 or Sat and Sun 9-18", word)
 		}
 		for _, d := range days {
 			free[d] = hours
 		}
+		said = true
+	}
+	if !said {
+		return free, fmt.Errorf("free hours of %s: add them, like %[1]s 18:30-20:30", days[len(days)-1].String()[:3])
 	}
 	return free, nil
 }
@@ -76,7 +89,7 @@ func weekday(text string) (time.Weekday, bool) {
 	return 0, false
 }
 
-// hoursOf reads "18:30-20:30".
+// hoursOf reads "18:30-20:30" and "9-18".
 func hoursOf(text string) (h book.FreeHours, err error) {
 	from, until, _ := strings.Cut(text, "-")
 	if h.From, err = minutes(from); err != nil {
@@ -89,8 +102,11 @@ func hoursOf(text string) (h book.FreeHours, err error) {
 }
 
 func minutes(text string) (int, error) {
-	if text == "24:00" {
+	if text == "24:00" || text == "24" {
 		return 24 * 60, nil
+	}
+	if !strings.Contains(text, ":") {
+		text += ":00"
 	}
 	t, err := time.Parse("15:04", text)
 	return t.Hour()*60 + t.Minute(), err

@@ -112,3 +112,14 @@ func FuzzTyped(f *testing.F) {
 		}
 	})
 }
+
+// TestFreeHoursAsTheyAreSaid: whole hours without their minutes, and days one by one.
+func TestFreeHoursAsTheyAreSaid(t *testing.T) {
+	want := book.FreeHours{From: 9 * 60, Until: 18 * 60}
+	for _, text := range []string{"Sat-Sun 9-18", "Sat and Sun 9-18", "Sat, Sun 9:00-18", "Sat 9-18 Sun 09:00-18:00"} {
+		free, err := founding.FreeHours(text)
+		if err != nil || free[time.Saturday] != want || free[time.Sunday] != want || free[time.Monday] != (book.FreeHours{}) {
+			t.Errorf("%s: %v, %v", text, free, err)
+		}
+	}
+}

@@ -30,6 +30,7 @@ func LettersIn(s unit.System) []Letter {
 		{"a2", "2 cups of bees added"},
 		{"k  k7  k0", "queen caught; into cage 7; culled"},
 		{"uD4", "united with D4"},
+		{"r  p", "robbed; perished: died out"},
 		{"t1 t2 t3 t4", "temper: calm … fierce"},
 		{"/  //  x", "settled, watch, act"},
 		{`"old one"`, "a note in your words"},

@@ -78,6 +78,8 @@ var codes = []code{
 	{sign: "k0", slot: "catch", words: says("queen caught and culled"), say: func(d *deed, _ value) { d.caught, d.culled = true, true }},
 	{sign: "u", slot: "end", figure: named, words: func(v value) string { return "united with " + v.name }, say: func(d *deed, v value) { d.united = v.united }},
 	{sign: "t", slot: "temper", figure: must, least: 1, most: book.MostTemper, whole: true, words: temperWords, say: func(d *deed, v value) { d.saw().Temper = book.Said(v.n) }},
+	{sign: "r", slot: "robbed", words: says("robbed"), say: func(d *deed, _ value) { d.robbed = true }},
+	{sign: "p", slot: "end", words: says(book.DiedOut.String()), say: func(d *deed, _ value) { d.lost = book.DiedOut }},
 	stroke("/", book.Settled, "one stroke: settled"), stroke("//", book.Watch, "two strokes: watch"), stroke("x", book.Act, "cross: act"),
 }
 

@@ -1,7 +1,6 @@
 package line
 
 import (
-	"strconv"
 	"strings"
 )
 
@@ -23,7 +22,7 @@ func (p *parser) letter() {
 	at := p.at
 	for p.at++; !p.end() && !strings.ContainsRune(" ,;\"@", p.peek(0)); p.at++ {
 	}
-	p.wrong(at, strconv.Quote(p.span(at))+" is no code", "the codes are %s", signs())
+	p.wrong(at, p.span(at)+" is no letter of the line", "put words of your own in quotes")
 }
 
 // figureGoesOn tells that the 0 of o0 only begins a longer figure.
@@ -33,16 +32,6 @@ func (p *parser) figureGoesOn(sign string) bool {
 	}
 	r := p.peek(len(sign))
 	return isDigit(r) || (r == '.' || r == ',') && isDigit(p.peek(len(sign)+1))
-}
-
-func signs() string {
-	var all []string
-	for _, c := range codes {
-		if c.sign != "–" && c.sign != "-" {
-			all = append(all, c.sign)
-		}
-	}
-	return strings.Join(all, " ")
 }
 
 // put takes a code of n characters with what follows it.

@@ -112,6 +112,7 @@ func (p *parser) next() {
 		p.subject()
 	case p.smallName():
 		p.subject()
+	case p.capitals() > 0 && p.yardNamed():
 	case p.capitals() > 0 || p.word("yard") > 0:
 		p.stand()
 	case isDigit(r):

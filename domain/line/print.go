@@ -51,10 +51,13 @@ func otherCodes(f book.Fact, n Names) string {
 	case book.QueenGone:
 		return `"queen gone"`
 	case book.Robbed:
-		return `"robbed"`
+		return "r"
 	case book.ShakenOut:
 		return `"shaken out"`
 	case book.NucLost:
+		if f.How == book.DiedOut {
+			return "p"
+		}
 		return quote(f.How.String())
 	case book.Dropped:
 		if f.Count == 1 && (f.What == book.Cells || f.What == book.Virgins) {

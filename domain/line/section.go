@@ -89,6 +89,7 @@ func (p *parser) closeNucs(d *draft, s *Section) {
 		s.Subject = fmt.Sprintf("%d nucs", len(nucs))
 	}
 	if d.wrong {
+		s.Back = d.tokensBack() // what is right in it is read back all the same
 		return
 	}
 	if d.silent() {
@@ -188,13 +189,18 @@ func (d *draft) column(starts ...string) int {
 // readBack says a section in words. A row is said once if all of it is alike.
 func (p *parser) readBack(d *draft, all []said) string {
 	if !d.deed.done {
-		words := make([]string, 0, len(d.tokens))
-		for _, t := range d.tokens {
-			words = append(words, t.Words)
-		}
-		return strings.Join(words, ", ")
+		return d.tokensBack()
 	}
 	return p.groups(all)
+}
+
+// tokensBack are the words of the signs, in the order in which they were typed.
+func (d *draft) tokensBack() string {
+	words := make([]string, 0, len(d.tokens))
+	for _, t := range d.tokens {
+		words = append(words, t.Words)
+	}
+	return strings.Join(words, ", ")
 }
 
 func (p *parser) groups(all []said) string {

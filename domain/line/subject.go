@@ -1,6 +1,7 @@
 package line
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strconv"
@@ -76,7 +77,7 @@ func (p *parser) nameOrRow(each func(at int, name string)) {
 	other, b := splitName(last)
 	switch {
 	case letter != other:
-		p.wrong(at, last+" ends a row that begins with "+first, "name the nucs of one letter, like %s-%s%d", first, letter, b)
+		p.across(at, first, last, each)
 	case b < a:
 		p.wrong(at, "the row runs backwards", "write %s%d-%s%d", letter, b, letter, a)
 	default:
@@ -111,6 +112,66 @@ func (p *parser) between(from int, letter string, a, b int, each func(int, strin
 	if !found {
 		p.wrong(from, fmt.Sprintf("no nuc from %s%d to %s%d", letter, a, letter, b), "mend the row, or add the nucs to the book first")
 	}
+}
+
+// across hands on the nucs from one to another that has another letter, as one
+// walks: letter by letter and then by number, in the yard of the first.
+func (p *parser) across(at int, first, last string, each func(int, string)) {
+	a, b := p.named(at, first), p.named(at, last)
+	if a == nil || b == nil {
+		return
+	}
+	inOrder := func(x, y string) int {
+		letterX, x1 := splitName(x)
+		letterY, y1 := splitName(y)
+		return cmp.Or(cmp.Compare(letterX, letterY), cmp.Compare(x1, y1))
+	}
+	if a.Yard != b.Yard || inOrder(first, last) > 0 {
+		p.wrong(at, last+" ends a row that begins with "+first, "write the letters in order, of nucs of one yard")
+		return
+	}
+	for _, n := range p.inYard(a.Yard) {
+		if inOrder(first, n.Name) <= 0 && inOrder(n.Name, last) <= 0 {
+			each(at, n.Name)
+		}
+	}
+}
+
+// inYard are the nucs of a yard that have names, by letter and number.
+func (p *parser) inYard(yard book.YardID) (all []*book.Nuc) {
+	for n := range p.View.Nucs() {
+		if n.Yard == yard && n.Name != "" {
+			all = append(all, n)
+		}
+	}
+	slices.SortFunc(all, func(a, b *book.Nuc) int {
+		letterA, a1 := splitName(a.Name)
+		letterB, b1 := splitName(b.Name)
+		return cmp.Or(cmp.Compare(letterA, letterB), cmp.Compare(a1, b1))
+	})
+	return all
+}
+
+// yardNamed takes the name of a yard at the beginning of a section: what follows is
+// said of all its nucs. A figure behind it is a count of the row, as behind a stand.
+func (p *parser) yardNamed() bool {
+	for y := range p.View.Yards() {
+		n := p.word(strings.ToLower(y.Name))
+		if y.Name == "" || n == 0 || p.now != nil && len(p.now.tokens) == 0 {
+			continue
+		}
+		all := p.inYard(y.Yard)
+		if len(all) == 0 {
+			continue
+		}
+		from := p.at
+		p.at += n
+		p.open(from)
+		p.now.nucs, p.now.row = all, y.Name
+		p.colon()
+		return true
+	}
+	return false
 }
 
 // dash takes the line between the names of a row.
