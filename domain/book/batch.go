@@ -24,7 +24,7 @@ type Batch struct {
 	Out      int // virgins emerged outside nucs
 	Dead     int // cells found dead
 	Lost     int // cells dropped or crushed
-	Along    int // cells taken along to a yard, less those brought back
+	Along    int // cells taken along to a yard, less those brought back or caged there
 	Finisher ColonyID
 	Moved    calendar.Moment // when the cells last moved
 	Incubate bool            // in the incubator now
@@ -86,18 +86,22 @@ func (b *Batch) Cells() int {
 	}
 }
 
-// Left is how many cells are still together: not given, caged, culled, out,
-// dead or dropped, nor taken along and not accounted for.
-func (b *Batch) Left() int {
+// Left is how many cells are still together where they ripen: not given, caged,
+// culled, out, dead or dropped, nor on the way.
+func (b *Batch) Left() int { return b.Unplaced() - b.OnTheWay() }
+
+// OnTheWay is how many cells were taken along to a yard and not yet given, caged,
+// dropped or brought back. A count of the ripe ones settles them.
+func (b *Batch) OnTheWay() int { return min(b.Unplaced(), max(0, b.Along-b.placed())) }
+
+// Unplaced is how many cells are left or on the way to a yard: those that can
+// still be given, and of which a virgin will walk.
+func (b *Batch) Unplaced() int {
 	if b.Ripe.Counted() {
 		return max(0, b.Ripe.N-(b.gone()-b.before))
 	}
 	return max(0, b.Cells()-b.gone())
 }
-
-// Unplaced is how many cells are left or on the way to a yard: those that can
-// still be given.
-func (b *Batch) Unplaced() int { return b.Left() + max(0, b.Along-b.placed()) }
 
 // Living is how many of its cells are not known to be lost: together, on the way,
 // in nucs, caged or out. Culled, dead and dropped ones are lost.
@@ -111,10 +115,8 @@ func (b *Batch) Living() int {
 	return n
 }
 
-// gone counts the cells that are no longer together, each once.
-func (b *Batch) gone() int {
-	return b.Culled + b.Out + b.Dead + len(b.Caged) + max(b.placed(), b.Along)
-}
+// gone counts the cells that can no longer be given, each once.
+func (b *Batch) gone() int { return b.Culled + b.Out + b.Dead + len(b.Caged) + b.placed() }
 
 // placed counts the cells that went into nucs or were dropped on the way.
 func (b *Batch) placed() int {
@@ -196,6 +198,9 @@ func (b *Batch) takeCells(e *Entry) {
 	case VirginPutIn:
 		b.Given = append(b.Given, Gift{e.At, f.Nuc, true})
 	case VirginCaged:
+		if f.Cell && b.OnTheWay() > 0 {
+			b.Along-- // those in the hand are caged
+		}
 		b.Caged = append(b.Caged, f.Queen)
 	case EmergedCounted:
 		b.Out += f.Out

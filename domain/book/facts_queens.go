@@ -87,7 +87,7 @@ type QueenHandedOver struct {
 	With  bool    `json:"withAttendants,omitzero"`
 }
 
-// QueenGone answers a contradiction: the queen that a nuc held is gone, and
+// QueenGone says that the queen, virgin or cell that a nuc held is gone, and
 // nobody knows since when.
 type QueenGone struct {
 	Nuc NucID `json:"nuc"`

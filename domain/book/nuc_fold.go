@@ -168,17 +168,26 @@ func (n *nucFold) caught(e *Entry, f QueenCaught) {
 	n.Queenless, n.OwnCells = e.At, OwnCells{}
 }
 
-// gone answers the question that a gap asks, or says on its own that the
-// queen is no longer there.
+// gone answers the question that a gap asks, or says on its own that the queen, the
+// virgin or the cell is no longer there. Said in the moment in which a cell or queen
+// was given it is about the one before.
 func (n *nucFold) gone(e *Entry) {
+	answers := n.Holds.Given == e.At
 	for i := range n.Gaps {
+		answers = answers || n.Gaps[i].Asks
 		n.Gaps[i].Asks = false
 	}
-	if c := n.Holds.Condition; c.Queenright() || c == DroneLayer {
-		n.Holds = Holding{Condition: NoQueen, Since: e.At}
-		n.Queenless = e.At
+	switch c := n.Holds.Condition; {
+	case c.Queenright(), c == DroneLayer:
 		n.otherBrood(e.At, true, true)
+	case !answers && (c == Cell || c == Virgin):
+	default:
+		return
 	}
+	if n.Holds.Condition != Cell || n.Queenless.IsZero() {
+		n.Queenless = e.At
+	}
+	n.Holds = Holding{Condition: NoQueen, Since: e.At}
 }
 
 func (n *nucFold) gap(e *Entry, what string) {

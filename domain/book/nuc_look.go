@@ -7,6 +7,15 @@ import (
 	"lidmark/domain/practice"
 )
 
+// After is what the nuc holds once a look is taken in, with the numbers that tell
+// whose brood is whose.
+func (n *Nuc) After(l Look, numbers practice.Numbers) Holding {
+	next := nucFold{*n, numbers}
+	next = next.again()
+	next.look(l)
+	return next.Holds
+}
+
 // look takes a look in: figures first, then what it says of the queen.
 func (n *nucFold) look(l Look) {
 	n.Looks = append(n.Looks, l)
@@ -156,13 +165,19 @@ func (n *nucFold) lays(c Condition, at calendar.Moment) {
 // on, or her cells broken down in time.
 func (n *nucFold) descent(eggs time.Time) Descent {
 	switch start := n.Brood.Open; {
-	case n.Holds.Given.IsZero():
+	case n.Holds.Given.IsZero(), n.Holds.Condition == Cell && eggs.Before(n.cellLays()):
 		return DescentDoubtful
 	case start.IsZero(), eggs.Before(n.ownQueenLays(start.Instant)), n.brokenInTime(start.Instant):
 		return DescentSure
 	default:
 		return DescentDoubtful
 	}
+}
+
+// cellLays is the earliest instant at which a queen could lay who was in her cell when
+// that was given.
+func (n *nucFold) cellLays() time.Time {
+	return n.Holds.Given.Instant.Add(n.numbers.Duration(practice.FirstMatingFlightFrom))
 }
 
 // ownQueenLays is the earliest instant at which a queen raised on brood that

@@ -107,7 +107,7 @@ func (c Context) droppedFrom(what book.Goods, id book.NucID) book.BatchID {
 	}
 	var left []book.BatchID
 	for b := range c.View.Batches() {
-		if b.Left() > 0 {
+		if b.Unplaced() > 0 {
 			left = append(left, b.Batch)
 		}
 	}

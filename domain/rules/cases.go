@@ -2,7 +2,6 @@ package rules
 
 import (
 	"cmp"
-	"iter"
 	"slices"
 	"time"
 
@@ -78,12 +77,11 @@ func (n *nucCase) kept(now time.Time) bool {
 	return !n.holds.Condition.Trouble() && !late
 }
 
-// batchCase is a batch with cells still together, or on the way to nucs today.
+// batchCase is a batch with cells still together, or on the way to nucs.
 type batchCase struct {
 	*book.Batch
 	yard  *yardCase
-	left  int // still together
-	along int // taken along today and not yet placed, dropped or brought back
+	left  int // still together, those on the way among them: all that can go into nucs
 	clock bee.Clock
 	graft calendar.Day
 	best  time.Time
@@ -95,21 +93,10 @@ type batchCase struct {
 	off   calendar.Day // until then its cells are put off; 0: they are not
 }
 
-// hand is how many of its cells can still go into nucs today.
-func (b *batchCase) hand() int { return b.left + b.along }
-
-// free is how many nucs are ready for the cells still together: those on the way
-// go into the first.
-func (b *batchCase) free() int { return max(0, b.ready-b.along) }
-
 func (p *pass) findBatches() {
-	out := onTheWay(p.view, p.today)
 	for b := range p.view.Batches() {
-		along := min(out[b.Batch], b.Unplaced()-b.Left())
-		if b.Left() > 0 || along > 0 {
-			c := p.batch(b)
-			c.along = max(0, along)
-			p.batches = append(p.batches, c)
+		if b.Unplaced() > 0 {
+			p.batches = append(p.batches, p.batch(b))
 		}
 	}
 	slices.SortStableFunc(p.batches, func(a, b *batchCase) int {
@@ -117,23 +104,12 @@ func (p *pass) findBatches() {
 	})
 }
 
-// together yields the batches that have cells still together.
-func (p *pass) together() iter.Seq[*batchCase] {
-	return func(yield func(*batchCase) bool) {
-		for _, b := range p.batches {
-			if b.left > 0 && !yield(b) {
-				return
-			}
-		}
-	}
-}
-
 func (p *pass) batch(b *book.Batch) *batchCase {
 	y := p.where(b)
 	clock := p.course.Clock(b.Batch)
 	half := p.course.Emerges(b.Batch)
 	c := &batchCase{
-		Batch: b, yard: y, left: b.Left(), clock: clock, graft: y.of(b.At),
+		Batch: b, yard: y, left: b.Unplaced(), clock: clock, graft: y.of(b.At),
 		best: clock.Best(), hard: clock.Hard(),
 		over: !p.now.Before(half), stale: y.today > lastOut(y.day(half), p.numbers),
 	}
@@ -167,7 +143,7 @@ func (p *pass) from(b *batchCase) time.Time {
 func (p *pass) shareNucs() {
 	for _, b := range p.batches {
 		for i := range p.nucs {
-			if b.ready == b.hand() || b.over {
+			if b.ready == b.left || b.over {
 				break
 			}
 			p.share(b, &p.nucs[i])

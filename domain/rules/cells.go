@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"lidmark/domain/bee"
+	"lidmark/domain/book"
 	"lidmark/domain/practice"
 )
 
@@ -19,10 +20,10 @@ func (p *pass) cellsOut(b *batchCase) {
 	p.add(b.yard, Finding{
 		Rule: CellsOut, Of: b.Batch.Batch.Subject(), Act: ActCollectCells, Amount: float64(p.ripe(b)),
 		Since: b.At.Instant, From: p.from(b), Best: b.best, By: b.hard, Hard: true,
-		What: fmt.Sprintf("%s of %s must be out", count(b.left, "cell"), batchWord(b.Batch)),
+		What: fmt.Sprintf("%s of %s must be out%s", count(b.left, "cell"), batchWord(b.Batch), p.asFarAsKnown(b)),
 		Why: fmt.Sprintf("grafted %s; by %s the chance that a virgin walks is 1 in %.0f",
 			b.At.In(b.yard.zone), hour(first, b.yard.zone), 1/p.numbers.Get(practice.HardChance)),
-		Do:   fmt.Sprintf("Collect %s: into nucs or cages", p.ripeWords(b)),
+		Do:   p.collect(b),
 		Sure: sureCalendar,
 		Used: []practice.Key{
 			practice.QueenEmerges, practice.LarvaAgeAtGraft, practice.EmergenceSpread, practice.SharedShiftSpread,
@@ -32,28 +33,47 @@ func (p *pass) cellsOut(b *batchCase) {
 	})
 }
 
-// ripe is how many ripe cells are to be expected of those still together. Once
-// anybody counted that is what the book says; before that it goes by the rates.
-func (p *pass) ripe(b *batchCase) int {
-	if !b.uncounted() {
-		return b.left
+// asFarAsKnown says how many of the cells that must be out live where only the
+// larvae were counted, and how many are on the way.
+func (p *pass) asFarAsKnown(b *batchCase) (words string) {
+	if uncounted(b.Batch) {
+		words = fmt.Sprintf(" (as grafted; about %d live)", p.ripe(b))
 	}
-	expected := float64(b.Larvae) * p.numbers.Get(practice.Take) * p.numbers.Get(practice.RipeOfTakes)
-	return min(b.left, max(1, int(math.Round(expected))-(b.Cells()-b.left)))
+	if way := b.OnTheWay(); way > 0 {
+		words += fmt.Sprintf("; %d on the way", way)
+	}
+	return words
+}
+
+// collect is what to do with the cells: to count them first where nobody did.
+func (p *pass) collect(b *batchCase) string {
+	ripe := count(p.ripe(b), "ripe cell")
+	switch {
+	case b.Left() == 0:
+		return fmt.Sprintf("Place %s of %s, on the way: into nucs or cages", count(b.left, "cell"), batchWord(b.Batch))
+	case uncounted(b.Batch):
+		return fmt.Sprintf("Count the take first, then collect about %s of %s: into nucs or cages", ripe, batchWord(b.Batch))
+	default:
+		return fmt.Sprintf("Collect %s of %s: into nucs or cages", ripe, batchWord(b.Batch))
+	}
+}
+
+func (p *pass) ripe(b *batchCase) int { return ripe(b.Batch, p.numbers) }
+
+// ripe is how many ripe cells are to be expected of those that can still be given.
+// Once anybody counted that is what the book says; before that it goes by the rates.
+func ripe(b *book.Batch, n practice.Numbers) int {
+	left := b.Unplaced()
+	if !uncounted(b) {
+		return left
+	}
+	expected := float64(b.Larvae) * n.Get(practice.Take) * n.Get(practice.RipeOfTakes)
+	return min(left, max(1, int(math.Round(expected))-(b.Cells()-left)))
 }
 
 // uncounted tells whether nobody counted more of a batch than its larvae.
-func (b *batchCase) uncounted() bool {
+func uncounted(b *book.Batch) bool {
 	return !b.Taken.Counted() && !b.Capped.Counted() && !b.Ripe.Counted()
-}
-
-// ripeWords are the ripe cells of a batch in words: "24 ripe cells of batch 4".
-func (p *pass) ripeWords(b *batchCase) string {
-	of := fmt.Sprintf("%s of %s", count(p.ripe(b), "ripe cell"), batchWord(b.Batch))
-	if b.uncounted() {
-		return fmt.Sprintf("about %s (%d grafted, not counted)", of, b.Larvae)
-	}
-	return of
 }
 
 // virginWalks: the first virgin out destroys the others.
@@ -96,7 +116,7 @@ func triage() string {
 
 // nobodyReady: more cells than nucs.
 func (p *pass) nobodyReady(b *batchCase) {
-	short := b.left - b.free()
+	short := b.left - b.ready
 	capped := (b.graft + p.days(practice.GraftToCapped)).Start(b.yard.zone)
 	if b.over || !b.Walking.IsZero() || short <= 0 || p.now.Before(capped) {
 		return
@@ -104,7 +124,7 @@ func (p *pass) nobodyReady(b *batchCase) {
 	f := Finding{
 		Rule: NobodyReady, Of: b.Batch.Batch.Subject(), Amount: float64(short),
 		From: capped, Best: b.best, By: b.hard, Hard: true,
-		What: fmt.Sprintf("%s of %s, %s ready for them", count(b.left, "cell"), batchWord(b.Batch), count(b.free(), "nuc")),
+		What: fmt.Sprintf("%s of %s, %s ready for them", count(b.left, "cell"), batchWord(b.Batch), count(b.ready, "nuc")),
 		Why:  fmt.Sprintf("half emerge by %s", hour(p.course.Emerges(b.Batch.Batch), b.yard.zone)),
 		Do:   fmt.Sprintf("Make up %s, or have %s at hand", count(short, "nuc"), count(short, "cage")),
 		Sure: sureRecorded,

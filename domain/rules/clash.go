@@ -2,7 +2,6 @@ package rules
 
 import (
 	"fmt"
-	"slices"
 	"time"
 
 	"lidmark/domain/book"
@@ -15,15 +14,14 @@ var clashKeys = []practice.Key{practice.CellsInFrom, practice.HardChance, practi
 // sameNucs: the cells of two batches are ripe together, and there are nucs
 // for one of them only.
 func (p *pass) sameNucs() {
-	all := slices.Collect(p.together())
-	for i, b := range all {
-		for _, a := range all[:i] {
-			if a.over || b.over || !p.overlap(a, b) || b.free() == b.left || a.free() == 0 {
+	for i, b := range p.batches {
+		for _, a := range p.batches[:i] {
+			if a.over || b.over || !p.overlap(a, b) || b.ready == b.left || a.ready == 0 {
 				continue
 			}
 			p.add(b.yard, p.clash(SameNucs, a, b, Finding{
 				What: fmt.Sprintf("%s and %s want the same nucs", batchWord(a.Batch), batchWord(b.Batch)),
-				Why:  fmt.Sprintf("%d and %d cells, %s ready", a.left, b.left, count(a.free()+b.free(), "nuc")),
+				Why:  fmt.Sprintf("%d and %d cells, %s ready", a.left, b.left, count(a.ready+b.ready, "nuc")),
 				Do:   fmt.Sprintf("Make up more nucs, or give %s and cage the rest", batchWord(a.Batch)),
 			}))
 		}
@@ -46,8 +44,8 @@ func (p *pass) clash(r Rule, a, b *batchCase, f Finding) Finding {
 // sameFinisher: the cells of two batches hang in one colony.
 func (p *pass) sameFinisher() {
 	at := map[book.ColonyID]*batchCase{}
-	for b := range p.together() {
-		if b.over || b.Incubate || b.Finisher.IsZero() {
+	for _, b := range p.batches {
+		if b.over || b.Left() == 0 || b.Incubate || b.Finisher.IsZero() {
 			continue
 		}
 		a, taken := at[b.Finisher]
@@ -65,9 +63,8 @@ func (p *pass) sameFinisher() {
 
 // sameDay: two batches are best out on one day that has too few free minutes.
 func (p *pass) sameDay() {
-	all := slices.Collect(p.together())
-	for i, b := range all {
-		for _, a := range all[:i] {
+	for i, b := range p.batches {
+		for _, a := range p.batches[:i] {
 			day := b.yard.day(b.best)
 			if a.over || b.over || a.yard.day(a.best) != day || day < p.today {
 				continue

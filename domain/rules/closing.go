@@ -141,22 +141,6 @@ func (c *closer) takePlaced(f book.Fact) {
 	}
 }
 
-// onTheWay are the cells of each batch that were taken along on a day and are not
-// accounted for: at hand for the nucs of that day.
-func onTheWay(v *book.View, day calendar.Day) map[book.BatchID]int {
-	c := closer{day: day, at: map[goodsKey]*Closing{}, placed: map[placedKey]bool{}}
-	for e := range v.OfDay(day) {
-		c.take(e.Fact)
-	}
-	out := map[book.BatchID]int{}
-	for _, k := range c.out {
-		if k.what == book.Cells {
-			out[k.batch] = c.at[k].Missing()
-		}
-	}
-	return out
-}
-
 // place counts a nuc once: what two writers wrote down happened once.
 func (c *closer) place(what book.Goods, batch book.BatchID, nuc book.NucID) {
 	k := placedKey{goodsKey{what, batch}, nuc}

@@ -38,6 +38,7 @@ func (p DayPlan) Over() float64 {
 type Stop struct {
 	Yard  book.YardID
 	Round string
+	Dusk  time.Time // robbers are about and its boxes are not opened before; zero: at any hour
 	Start time.Time // when it begins if one person does it all without rest; zero: nobody is free
 	Drive float64   // minutes driven to reach it
 	Far   float64   // minutes its yard is away from home
@@ -81,17 +82,14 @@ func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
 			plan.Hard = append(plan.Hard, f)
 		}
 		if f.Act != ActNone && p.isFor(f, d) {
-			if f.Act.opens() && d < p.yard(f.Yard).shutUntil {
-				f.Do += ", at dusk"
-				f.Why += "; robbers in the yard"
-			}
 			work = append(work, f)
 		}
 	}
 	slices.SortStableFunc(plan.Hard, func(a, b Finding) int { return a.By.Compare(b.By) })
+	p.amongRobbers(work, d)
 	plan.Kit = p.kit(work, d)
 	plan.Waits = p.waits(found)
-	plan.Stops = p.route(work)
+	plan.Stops = p.route(work, d)
 	p.time(&plan)
 	return plan
 }
@@ -158,7 +156,7 @@ func (p *pass) minutes(f Finding) float64 {
 func (p *pass) toCage(f Finding) int {
 	id, _ := f.Of.Batch()
 	if b := p.caseOf(id); b != nil {
-		return p.ripe(b) - b.free()
+		return p.ripe(b) - b.ready
 	}
 	return 0
 }
@@ -181,13 +179,6 @@ func (p *pass) fullCombs(s book.Subject) bool {
 // time adds up the minutes, and says when each stop begins for one person who
 // starts with the day's first free hour.
 func (p *pass) time(plan *DayPlan) {
-	at := firstFree(p.view, plan.Day)
-	spend := func(minutes float64) {
-		plan.Minutes += minutes
-		if !at.IsZero() {
-			at = at.Add(time.Duration(minutes * float64(time.Minute)))
-		}
-	}
 	var yard book.YardID
 	for i := range plan.Stops {
 		s := &plan.Stops[i]
@@ -197,22 +188,38 @@ func (p *pass) time(plan *DayPlan) {
 		}
 		yard = s.Yard
 		plan.Driving += s.Drive
-		spend(s.Drive)
-		s.Start = at
 		for _, t := range s.Tasks {
-			spend(t.Minutes)
+			plan.Minutes += t.Minutes
 		}
 	}
-	back := p.view.Yard(yard).Drive
-	plan.Driving += back
-	spend(back)
-	plan.Home = at
+	plan.Driving += p.view.Yard(yard).Drive
+	plan.Minutes += plan.Driving
+	plan.Home = begin(plan.Stops, firstFree(p.view, plan.Day))
+}
+
+// begin says of stops when each begins if one sets out at an instant, which may be
+// none, and gives the hour at which one is home again.
+func begin(stops []Stop, at time.Time) (home time.Time) {
+	far := 0.0
+	for i := range stops {
+		s := &stops[i]
+		at = after(at, s.Drive)
+		if !at.IsZero() && at.Before(s.Dusk) {
+			at = s.Dusk
+		}
+		s.Start, far = at, s.Far
+		for _, t := range s.Tasks {
+			at = after(at, t.Minutes)
+		}
+	}
+	return after(at, far)
 }
 
 // route puts the work into stops: robbers first, then home, then the yards with a hard
-// deadline, then the others; within a yard by rounds in walking order.
-func (p *pass) route(work []Finding) []Stop {
-	r := router{pass: p, rank: p.ranks(), stops: map[stopKey]*Stop{}}
+// deadline, then the others; within a yard by rounds in walking order. What waits for
+// dusk comes last.
+func (p *pass) route(work []Finding, d calendar.Day) []Stop {
+	r := router{pass: p, day: d, rank: p.ranks(), stops: map[stopKey]*Stop{}}
 	for _, f := range work {
 		r.add(f)
 	}

@@ -86,7 +86,7 @@ func (p *pass) planned(n *book.Nuc, y *yardCase) Finding {
 		f.Also = []book.Subject{plan.Batch.Subject()}
 	}
 	f.From, f.Best, f.By = course.Days(plan.Day, plan.Day, plan.Day+p.days(practice.PlanLapses), y.zone)
-	if b := p.caseOf(plan.Batch); b != nil && !plan.Virgin {
+	if b := p.caseOf(plan.Batch); b != nil && !plan.Virgin && !f.From.After(b.hard) {
 		f.Best, f.By, f.Hard = b.best, b.hard, true
 	}
 	return f

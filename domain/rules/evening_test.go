@@ -59,15 +59,19 @@ func TestCellsOnTheWayAreForTheNucsOfTheDay(t *testing.T) {
 	if after := gives("2027-05-15 19:00"); before != 2 || after != 2 {
 		t.Errorf("cells for %d nucs before, %d once taken along; want 2", before, after)
 	}
-	if found := of(p.View("2027-05-15 19:00"), rules.CellsOut); len(found) != 0 {
-		t.Errorf("none is together and they must be out: %+v", found)
+	if found := of(p.View("2027-05-15 19:00"), rules.CellsOut); len(found) != 1 || found[0].Do != "Place 3 cells of batch 4, on the way: into nucs or cages" {
+		t.Errorf("they are in the car and must be out: %+v", found)
 	}
 	p.At("2027-05-15 09:00").Write(book.Dropped{What: book.Cells, Batch: batch(4), Count: 2})
 	if after := gives("2027-05-15 19:00"); after != 1 {
 		t.Errorf("two of three dropped: cells for %d nucs", after)
 	}
-	if after := gives("2027-05-16 09:00"); after != 0 {
+	if after := gives("2027-05-16 09:00"); after != 1 {
 		t.Errorf("what was taken along the day before is at hand for %d nucs", after)
+	}
+	p.At("2027-05-15 21:00").Write(book.RipeCounted{Batch: batch(4), Ripe: 0})
+	if after := gives("2027-05-16 09:00"); after != 0 {
+		t.Errorf("none by the count, and at hand for %d nucs", after)
 	}
 }
 
@@ -141,7 +145,7 @@ func TestUncountedCellsAreExpected(t *testing.T) {
 	p.At("2027-05-05 18:00").Write(graft(4, 24))
 	v := p.View("2027-05-14 19:00")
 	cages, note := packed(v, "cages for cells")
-	if f := of(v, rules.CellsOut); f[0].Do != "Collect about 18 ripe cells of batch 4 (24 grafted, not counted): into nucs or cages" || cages != 18 || !strings.Contains(note, "about") {
+	if f := of(v, rules.CellsOut); f[0].Do != "Count the take first, then collect about 18 ripe cells of batch 4: into nucs or cages" || cages != 18 || !strings.Contains(note, "about") {
 		t.Errorf("%q, %g cages (%s)", f[0].Do, cages, note)
 	}
 	minutes := func(v *book.View) float64 { return rules.Day(v, v.Today()).Minutes }

@@ -44,16 +44,16 @@ func layingOn1June(p *booktest.Pen) {
 var table = []found{
 	{
 		rules.CellsOut, "ripe cells, day before the best hour", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) },
-		"2027-05-14 09:00", rules.Open, "24 cells of batch 4 must be out",
+		"2027-05-14 09:00", rules.Open, "24 cells of batch 4 must be out (as grafted; about 18 live)",
 	},
 	{
 		rules.CellsOut, "past the best hour", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) },
-		"2027-05-15 09:00", rules.Pressing, "24 cells of batch 4 must be out",
+		"2027-05-15 09:00", rules.Pressing, "24 cells of batch 4 must be out (as grafted; about 18 live)",
 	},
 	{rules.ShutIn, "shut at noon, at dusk", func(p *booktest.Pen) {
 		p.At("2027-05-13 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-15 12:00").Write(book.EntranceSet{Nuc: a1})
-	}, "2027-05-15 20:30", rules.Pressing, "its entrance is shut"},
+	}, "2027-05-15 20:30", rules.Pressing, "the entrance of A1 is shut"},
 	{rules.ShutIn, "opened again", func(p *booktest.Pen) {
 		p.At("2027-05-13 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-15 12:00").Write(book.EntranceSet{Nuc: a1})

@@ -41,17 +41,8 @@ func (p DayPlan) Left(v *book.View) DayPlan {
 			first = sooner(first, from)
 		}
 	}
-	shift := first.Sub(p.begins())
-	moved := func(t time.Time) time.Time {
-		if first.IsZero() || t.IsZero() {
-			return time.Time{}
-		}
-		return t.Add(shift)
-	}
-	p.Free, p.Home, p.Stops = FreeLeft(v), moved(p.Home), slices.Clone(p.Stops)
-	for i := range p.Stops {
-		p.Stops[i].Start = moved(p.Stops[i].Start)
-	}
+	p.Free, p.Stops = FreeLeft(v), slices.Clone(p.Stops)
+	p.Home = begin(p.Stops, first)
 	return p
 }
 

@@ -34,18 +34,17 @@ func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
 			lines = append(lines, KitLine{Amount: amount, Goods: many, Note: note})
 		}
 	}
+	cells := 0
 	for _, b := range k.batches(p.view) {
 		of := batchWord(p.view.Batch(b.batch))
-		along := 0
-		if c := p.caseOf(b.batch); c != nil {
-			if along = c.along; c.uncounted() {
-				b.given, of = min(b.given, p.ripe(c)+along), fmt.Sprintf("%s, about: %d grafted, not counted", of, c.Larvae)
-			}
+		if c := p.caseOf(b.batch); c != nil && uncounted(c.Batch) {
+			b.given, of = min(b.given, p.ripe(c)), fmt.Sprintf("%s, about: %d grafted, not counted", of, c.Larvae)
 		}
+		cells += b.given
 		line(float64(b.given), "ripe cell", "ripe cells", of+", kept warm")
-		line(float64(b.collected-max(0, b.given-along)), "cage for cells", "cages for cells", of)
+		line(float64(b.collected-b.given), "cage for cells", "cages for cells", of)
 	}
-	line(float64(k.cells()), "cell protector", "cell protectors", "")
+	line(float64(cells), "cell protector", "cell protectors", "")
 	line(k.cups, "cup of bees", "cups of bees", fmt.Sprintf("%.1f l", k.cups*p.numbers.Get(practice.CupOfBees)))
 	if k.syrup > 0 {
 		lines = append(lines, KitLine{k.syrup, "l", "syrup", feeds(k.feeds)})
@@ -120,14 +119,6 @@ func (k *kitSum) add(f Finding) {
 	case ActShakeOut:
 		k.shaken++
 	}
-}
-
-func (k *kitSum) cells() int {
-	n := 0
-	for _, s := range k.sums {
-		n += s.given
-	}
-	return n
 }
 
 // batches are the sums by the number of the batch.

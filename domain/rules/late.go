@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"fmt"
 	"slices"
 	"time"
 
@@ -17,10 +18,13 @@ type LateCard struct {
 	Number  int
 	Now     time.Time
 	Next    time.Time    // the next hour at which somebody is free
-	Cells   int          // still together
+	Cells   int          // still together or on the way, of which a virgin will walk
+	Grafted int          // so many by the graft, where nobody counted more and Cells is what the rates leave of them; 0: counted
 	Fit     int          // nucs that take a cell now
 	Ready   []book.NucID // those nucs, where the batch is in a book, in walking order
 	Hard    time.Time    // the last instant at which the cells may be together
+	Margin  float64      // hours by which that lies before the hour of Chance
+	Chance  float64      // that the first has walked
 	First   time.Time    // by then the first virgin has walked with an even chance
 	Middle  time.Time    // half of the cells are out by then
 	Losses  []Loss       // in the order of time
@@ -40,7 +44,7 @@ type Loss struct {
 // LateSoon tells whether the ways out of a batch are worth reckoning: cells are
 // still together, and their hard hour is near or past.
 func LateSoon(v *book.View, id book.BatchID, c bee.Clock) bool {
-	return v.Batch(id).Left() > 0 && !v.On().Add(v.Numbers().Duration(practice.LateFrom)).Before(c.Hard())
+	return v.Batch(id).Unplaced() > 0 && !v.On().Add(v.Numbers().Duration(practice.LateFrom)).Before(c.Hard())
 }
 
 // LateDay is the card of a batch with cells still together; false when there
@@ -48,17 +52,34 @@ func LateSoon(v *book.View, id book.BatchID, c bee.Clock) bool {
 // next free hour, and without people in it takes a day.
 func LateDay(v *book.View, id book.BatchID, next time.Time) (LateCard, bool) {
 	b := v.Batch(id)
-	if b.At.IsZero() || b.Left() == 0 {
+	if b.At.IsZero() || b.Unplaced() == 0 {
 		return LateCard{}, false
 	}
 	if next.IsZero() {
 		next = NextFree(v)
 	}
 	ready := readyNucs(v, id)
-	card := LateDayOf(b.Bee(b.Left()), v.On(), next, len(ready), v.Numbers())
+	card := LateDayOf(b.Bee(ripe(b, v.Numbers())), v.On(), next, len(ready), v.Numbers())
+	if uncounted(b) {
+		card.Grafted = b.Unplaced()
+	}
 	card.Ready, card.Hard = ready, b.Clock(v.Numbers()).Hard()
 	card.Batch, card.Number, card.Walking = id, b.Number, !b.Walking.IsZero()
 	return card, true
+}
+
+// HardMeans says what the hard hour is, which lies before any loss that shows.
+func (c LateCard) HardMeans() string {
+	return fmt.Sprintf("the hard hour is %g h before the chance that the first has walked is %g %%", c.Margin, 100*c.Chance)
+}
+
+// CellWords says how many cells the card reckons with: "24 cells", and where nobody
+// counted "about 3 cells (10 as grafted, not counted)".
+func (c LateCard) CellWords() string {
+	if c.Grafted == 0 {
+		return count(c.Cells, "cell")
+	}
+	return fmt.Sprintf("about %s (%d as grafted, not counted)", count(c.Cells, "cell"), c.Grafted)
 }
 
 // LateDayOf is the card of a batch that need be in no book: what waiting from
@@ -69,7 +90,7 @@ func LateDayOf(b bee.Batch, now, next time.Time, fit int, n practice.Numbers) La
 	clock, looked := b.Clock(n), noneOut(b, now).Clock(n)
 	card := LateCard{
 		Now: now, Next: next, Cells: b.Cells, Fit: fit,
-		Hard: clock.Hard(), First: looked.FirstOut(evenOdds), Middle: clock.Middle(), Triage: bee.Triage(),
+		Hard: clock.Hard(), Margin: n.Get(practice.HardMargin), Chance: n.Get(practice.HardChance), First: looked.FirstOut(evenOdds), Middle: clock.Middle(), Triage: bee.Triage(),
 		Ways: bee.Late{Clock: looked, Now: now, Next: next, Fit: fit}.Ways(),
 		Used: []practice.Key{
 			practice.GraceOfFirstVirgin, practice.EmergenceSpread, practice.SharedShiftSpread,

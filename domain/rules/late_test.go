@@ -1,6 +1,7 @@
 package rules_test
 
 import (
+	"strings"
 	"testing"
 	"time"
 
@@ -16,6 +17,7 @@ func TestLateDayOfIsTheCardOfTheBook(t *testing.T) {
 	p := pen(t)
 	id := batch(4)
 	p.At("2027-05-05 18:00").Write(book.Grafted{Batch: id, Number: 4, Larvae: 24})
+	p.At("2027-05-10 18:00").Write(book.CappedCounted{Batch: id, Capped: 24})
 	v := p.View("2027-05-15 20:00")
 	next := v.On().Add(46 * time.Hour)
 	want, ok := rules.LateDay(v, id, next)
@@ -24,6 +26,9 @@ func TestLateDayOfIsTheCardOfTheBook(t *testing.T) {
 	}
 	got := rules.LateDayOf(v.Batch(id).Bee(24), v.On(), next, want.Fit, practice.Numbers{})
 	got.Batch, got.Number, got.Ready = want.Batch, want.Number, want.Ready
+	if want.HardMeans() != "the hard hour is 6 h before the chance that the first has walked is 1 %" {
+		t.Errorf("the hard hour is explained as %q", want.HardMeans())
+	}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Error(diff)
 	}
@@ -40,6 +45,7 @@ func TestLateCurvesAreTheWaysByTheHour(t *testing.T) {
 	p := pen(t)
 	id := batch(4)
 	p.At("2027-05-05 18:00").Write(book.Grafted{Batch: id, Number: 4, Larvae: 24})
+	p.At("2027-05-10 18:00").Write(book.CappedCounted{Batch: id, Capped: 24})
 	v := p.View("2027-05-15 20:00")
 	card, ok := rules.LateDay(v, id, v.On().Add(46*time.Hour))
 	if !ok {
@@ -57,6 +63,48 @@ func TestLateCurvesAreTheWaysByTheHour(t *testing.T) {
 			if c.Kept[h] > c.Kept[h-1] {
 				t.Errorf("%s: rises at hour %d", c.Way, h)
 			}
+		}
+	}
+}
+
+// TestUncountedCellsHaveOneNumber: what is grafted and not counted is reckoned with
+// what the rates leave of it, in the finding, the kit and the ways out, and the
+// reason is said.
+func TestUncountedCellsHaveOneNumber(t *testing.T) {
+	p := pen(t)
+	p.At("2027-05-05 18:00").Write(graft(4, 6))
+	p.At("2027-05-13 18:00").Write(madeUp("A1", "A2", "A3", "A4", "A5", "A6")...)
+	v := p.View("2027-05-15 20:00")
+	f := of(v, rules.CellsOut)
+	if len(f) != 1 || f[0].What != "6 cells of batch 4 must be out (as grafted; about 5 live)" || f[0].Amount != 5 || !strings.HasPrefix(f[0].Do, "Count the take first") {
+		t.Errorf("%+v", f)
+	}
+	card, _ := rules.LateDay(v, batch(4), time.Time{})
+	if card.Cells != 5 || card.CellWords() != "about 5 cells (6 as grafted, not counted)" {
+		t.Errorf("the late day reckons with %q", card.CellWords())
+	}
+	ripe, _ := packed(v, "ripe cells")
+	if protectors, _ := packed(v, "cell protectors"); ripe != 5 || protectors != 5 {
+		t.Errorf("%g cells with %g protectors are packed", ripe, protectors)
+	}
+}
+
+// TestCellsOnTheWayKeepTheirHardHour: a virgin walks in the car as she does at home.
+func TestCellsOnTheWayKeepTheirHardHour(t *testing.T) {
+	p := pen(t)
+	p.At("2027-05-05 18:00").Write(graft(4, 24))
+	p.At("2027-05-10 18:00").Write(book.CappedCounted{Batch: batch(4), Capped: 24})
+	p.At("2027-05-15 08:00").Write(book.TakenAlong{What: book.Cells, Batch: batch(4), Count: 24})
+	v := p.View("2027-05-15 20:00")
+	if f := of(v, rules.CellsOut); len(f) != 1 || !f[0].Hard || f[0].What != "24 cells of batch 4 must be out; 24 on the way" {
+		t.Errorf("%+v", f)
+	}
+	if card, ok := rules.LateDay(v, batch(4), time.Time{}); !ok || card.Cells != 24 {
+		t.Errorf("the late day has %d cells, %v", card.Cells, ok)
+	}
+	for _, d := range rules.Deadlines(v, v.Today(), v.Today()+3) {
+		if d.Hard && d.Done {
+			t.Errorf("done with 24 cells on the way: %+v", d)
 		}
 	}
 }

@@ -16,7 +16,7 @@ func (p *pass) lookAgain(n *nucCase) {
 		return
 	}
 	eggs := n.yard.of(n.Holds.FirstEggs)
-	p.addTo(n, Finding{
+	f := Finding{
 		Rule: LookAgain, Of: n.subject(), Act: ActLookForBrood, Since: n.Holds.FirstEggs.Instant,
 		From: n.holds.LookFrom, Best: n.holds.LookBest, By: n.holds.LookBy,
 		What: "not proven yet",
@@ -24,7 +24,9 @@ func (p *pass) lookAgain(n *nucCase) {
 		Do:   "Look for capped worker brood",
 		Sure: sureCalendar,
 		Used: []practice.Key{practice.EggToCappedWorkerBrood, practice.ReadyAfterFirstEgg},
-	})
+	}
+	p.begunLate(n, &f)
+	p.addTo(n, f)
 }
 
 // ready: proven, laying long enough, and of age. She is caught when an order
@@ -46,6 +48,7 @@ func (p *pass) ready(n *nucCase) {
 		Used: []practice.Key{practice.ReadyAfterFirstEgg, practice.LeastAgeAtHandOver},
 	}
 	t, waits := n.treated()
+	p.begunLate(n, &f)
 	switch s := n.yard.yard.Standstill; {
 	case s != nil:
 		f.Do = "No catch while the yard is on standstill"
@@ -64,18 +67,6 @@ func (p *pass) ready(n *nucCase) {
 		}
 	}
 	p.addTo(n, f)
-}
-
-// shareQueens marks, in walking order, as many ready queens as open orders want
-// beyond those in cages.
-func (p *pass) shareQueens() {
-	wanted := p.ordered()
-	for i := range p.nucs {
-		if n := &p.nucs[i]; wanted > 0 && p.canBeCaught(n) {
-			n.order = true
-			wanted--
-		}
-	}
 }
 
 // canBeCaught tells whether a nuc's queen is ready and may leave its yard.

@@ -175,6 +175,15 @@ func (p *pass) open(from time.Time) Severity {
 	return Open
 }
 
+// pressing is Ahead before a window opens, then Pressing for good: for what needs
+// the keeper as soon as it can be done.
+func (p *pass) pressing(from time.Time) Severity {
+	if p.now.Before(from) {
+		return Ahead
+	}
+	return Pressing
+}
+
 type putOffKey struct {
 	rule Rule
 	of   book.Subject
@@ -198,20 +207,6 @@ func (p *pass) allPutOff() map[putOffKey]calendar.Day {
 		all[putOffKey{Rule(f.Rule), f.Of}] = f.Until
 	}
 	return all
-}
-
-// ordered is how many queens open orders want beyond those in cages.
-func (p *pass) ordered() int {
-	n := 0
-	for o := range p.view.Orders() {
-		n += o.Open()
-	}
-	for q := range p.view.Queens() {
-		if q.Caged() && !q.Virgin {
-			n--
-		}
-	}
-	return max(0, n)
 }
 
 // yardCase is a yard as the rules see it. One without id stands for what

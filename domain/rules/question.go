@@ -46,6 +46,9 @@ func Ask(v *book.View, fact book.Fact) (Question, bool) {
 	case book.NucMadeUp:
 		return livesStill(v, f)
 	case book.Looked:
+		if q, asks := anotherQueen(v, f); asks {
+			return q, true
+		}
 		return otherwise(v, f)
 	}
 	return Question{}, false

@@ -12,6 +12,9 @@ func received(v *book.View, id book.NucID, what string) (Question, bool) {
 	if q, asks := reigns(v, id, what); asks {
 		return q, true
 	}
+	if q, asks := celledAlready(v, id, what); asks {
+		return q, true
+	}
 	return beeless(v, id)
 }
 

@@ -118,3 +118,57 @@ func TestStarvingAmongRobbers(t *testing.T) {
 		}
 	}
 }
+
+// TestCellsAmongRobbersWaitForDusk: what has a hard hour behind dusk is a stop of its
+// own that begins at dusk, in the plan, in what is left of it and in a part of it; its
+// line and the yard's say the hour. What is hard before dusk is done before.
+func TestCellsAmongRobbersWaitForDusk(t *testing.T) {
+	for _, row := range []struct {
+		graft string
+		dusk  bool
+	}{{"16:00", true}, {"06:00", false}} {
+		p := pen(t)
+		p.At("2027-05-01 08:00").Write(freeAllDay())
+		p.At("2027-05-13 18:00").Write(madeUp("A1", "B1")...)
+		p.At("2027-05-05 " + row.graft).Write(graft(4, 4))
+		p.Write(book.CappedCounted{Batch: batch(4), Capped: 4})
+		p.At("2027-05-15 08:00").Write(book.Robbed{Nuc: booktest.Nuc("B1")})
+		v := p.View("2027-05-15 09:00")
+		plan := rules.Day(v, v.Today())
+		for name, stops := range map[string][]rules.Stop{"plan": plan.Stops, "left": plan.Left(v).Stops, "part": plan.Within(600).Stops} {
+			given := false
+			for _, s := range stops {
+				for _, task := range s.Tasks {
+					if task.Act != rules.ActGiveCell {
+						continue
+					}
+					given = true
+					at := s.Start.In(p.Zone).Format("15:04")
+					if (at == "20:00") != row.dusk || strings.Contains(task.Title, ", at dusk, 20:00") != row.dusk {
+						t.Errorf("grafted at %s, %s: %q at %s", row.graft, name, task.Title, at)
+					}
+				}
+			}
+			if !given {
+				t.Errorf("grafted at %s, %s: no cell is given: %+v", row.graft, name, stops)
+			}
+		}
+		for _, task := range tasks(plan.Stops) {
+			if task.Of[0] == a1.Subject() && task.Act == rules.ActNarrowEntrance && (!strings.Contains(task.Why, "waits until") || strings.Contains(task.Why, "is done at dusk, 20:00") != row.dusk) {
+				t.Errorf("grafted at %s: the yard says %q", row.graft, task.Why)
+			}
+		}
+		if home := plan.Home.In(p.Zone); (home.Hour() >= 20) != row.dusk {
+			t.Errorf("grafted at %s: home at %s", row.graft, home)
+		}
+	}
+}
+
+// freeAllDay is somebody who is free from nine to ten in the evening.
+func freeAllDay() book.PersonDescribed {
+	p := book.PersonDescribed{Person: booktest.Person("Ida"), Name: "Ida"}
+	for d := range p.Free {
+		p.Free[d] = book.FreeHours{From: 9 * 60, Until: 22 * 60}
+	}
+	return p
+}

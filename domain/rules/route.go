@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 )
 
 // ranks number yards, rounds and nucs in walking order.
@@ -24,7 +25,7 @@ func (p *pass) ranks() ranks {
 	for i := range p.nucs {
 		n := &p.nucs[i]
 		r.of[n.subject()] = i + 1
-		k := stopKey{n.yard.id, p.view.Stand(n.Stand).Round}
+		k := stopKey{yard: n.yard.id, round: p.view.Stand(n.Stand).Round}
 		if _, known := r.round[k]; !known {
 			r.round[k] = i + 1
 		}
@@ -35,11 +36,16 @@ func (p *pass) ranks() ranks {
 type stopKey struct {
 	yard  book.YardID
 	round string
+	dusk  bool
 }
+
+// place is the stop at any hour.
+func (k stopKey) place() stopKey { return stopKey{yard: k.yard, round: k.round} }
 
 // router puts findings into the stops of a route.
 type router struct {
 	*pass
+	day   calendar.Day
 	rank  ranks
 	stops map[stopKey]*Stop
 }
@@ -48,15 +54,16 @@ type router struct {
 // with the first of them.
 func (r *router) add(f Finding) {
 	of := slices.Clone(f.Subjects())
-	k := stopKey{f.Yard, r.round(of[0])}
+	dusk := r.untilDusk(f, r.day)
+	k := stopKey{f.Yard, r.round(of[0]), !dusk.IsZero()}
 	if f.Act == ActCountAgain || f.Act == ActSeeToPapers {
-		k = stopKey{r.home().id, ""} // work for the table at home
+		k = stopKey{yard: r.home().id} // work for the table at home
 	}
 	if f.Emergency() {
 		k.round = ""
 	}
 	if r.stops[k] == nil {
-		r.stops[k] = &Stop{Yard: k.yard, Round: k.round}
+		r.stops[k] = &Stop{Yard: k.yard, Round: k.round, Dusk: dusk}
 	}
 	r.stops[k].Tasks = append(r.stops[k].Tasks, Task{
 		Act: f.Act, Title: f.Do, Why: f.Why, Of: of, From: f.From, Best: f.Best, By: f.By, Hard: f.Hard,
@@ -136,11 +143,12 @@ func (r *router) keys() []stopKey {
 	keys := slices.Collect(maps.Keys(r.stops))
 	slices.SortFunc(keys, func(a, b stopKey) int {
 		return cmp.Or(
+			compareTrue(!a.dusk, !b.dusk),
 			compareTrue(robbed[a], robbed[b]),
 			compareTrue(a.yard == home, b.yard == home),
 			compareTrue(hard[a.yard], hard[b.yard]),
 			cmp.Compare(r.rank.yard[a.yard], r.rank.yard[b.yard]),
-			cmp.Compare(r.rank.round[a], r.rank.round[b]),
+			cmp.Compare(r.rank.round[a.place()], r.rank.round[b.place()]),
 			cmp.Compare(a.round, b.round))
 	})
 	return keys

@@ -23,7 +23,7 @@ func (p *pass) shutIn(n *nucCase) {
 	f := Finding{
 		Rule: ShutIn, Of: n.subject(), Act: ActOpenEntrance, Amount: p.door(n.doorBees()), Since: n.Entrance.At.Instant,
 		From: dusk, Best: dusk, By: by, Hard: true,
-		What: "its entrance is shut",
+		What: "the entrance of " + n.Name + " is shut",
 		Why:  fmt.Sprintf("shut %s; bees shut in too long die", n.Entrance.At.In(n.yard.zone)),
 		Sure: sureRecorded, Used: []practice.Key{practice.Dusk, practice.ShutInMost, practice.AlarmMorning, practice.RobbingDoorUsual},
 	}

@@ -15,7 +15,7 @@ type row struct {
 // run takes in what the rule finds of all but nucs.
 func (r row) run(p *pass) {
 	if r.batch != nil {
-		for b := range p.together() {
+		for _, b := range p.batches {
 			r.batch(p, b)
 		}
 	}

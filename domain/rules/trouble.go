@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
 )
 
@@ -51,7 +52,7 @@ func (p *pass) queenless(n *nucCase) {
 	}
 	lost := n.Queenless.Instant
 	f := Finding{
-		Rule: Queenless, Severity: Pressing, Of: n.subject(), Since: lost,
+		Rule: Queenless, Severity: p.pressing(lost.Add(p.numbers.Duration(practice.NoCellWithin))), Of: n.subject(), Since: lost,
 		From: lost.Add(p.numbers.Duration(practice.NoCellWithin)),
 		Best: lost.Add(p.numbers.Duration(practice.QueenlessBeforeCell)),
 		By:   p.endOfDay(n.yard, lost.Add(p.numbers.Duration(practice.QueenlessActAfter))),
@@ -65,12 +66,7 @@ func (p *pass) queenless(n *nucCase) {
 		f.Why += ", left on young brood"
 		f.Used = append(f.Used, practice.OwnQueenEmerges)
 	case n.cell != nil:
-		f.Act, f.Amount, f.Do = ActGiveCell, 1, fmt.Sprintf("Give a cell of %s", batchWord(n.cell.Batch))
-		f.Also = []book.Subject{n.cell.Batch.Batch.Subject()}
-		f.Best, f.By, f.Hard = n.cell.best, n.cell.hard, true
-		if f.From.After(f.By) {
-			f.Why += ", too short before " + hour(f.By, n.yard.zone)
-		}
+		p.giveCell(n, &f)
 	case n.waits != nil && p.from(n.waits).Before(n.holds.LayingWorkersAt):
 		f.Act, f.Do = ActKeep, fmt.Sprintf("Keep it for %s, cells from %s", batchWord(n.waits.Batch), n.yard.day(p.from(n.waits)).Short())
 		f.Also = []book.Subject{n.waits.Batch.Batch.Subject()}
@@ -80,8 +76,45 @@ func (p *pass) queenless(n *nucCase) {
 		if n.bars != nil {
 			f.Why += fmt.Sprintf("; %s is on standstill, the cells of %s stay there", n.bars.yard.yard.Name, batchWord(n.bars.Batch))
 		}
+		n.lookFirst(&f, "give a virgin, or unite it")
 	}
 	p.addTo(n, f)
+}
+
+// giveCell makes it a finding that a cell is to be given, by the hard hour of the
+// batch. Where the nuc takes none before that hour it has the time of any nuc without
+// a queen: nothing is past due before it can begin.
+func (p *pass) giveCell(n *nucCase, f *Finding) {
+	b := n.cell
+	f.Act, f.Amount, f.Do = ActGiveCell, 1, fmt.Sprintf("Give a cell of %s", batchWord(b.Batch))
+	f.Also = []book.Subject{b.Batch.Batch.Subject()}
+	if f.From.After(b.hard) {
+		f.Why += fmt.Sprintf(", and takes none before the hard hour of %s, %s", batchWord(b.Batch), hour(b.hard, n.yard.zone))
+		f.Do += ", if she is still in it, alive"
+	} else {
+		f.Best, f.By, f.Hard = b.best, b.hard, true
+	}
+	if n.lookFirst(f, fmt.Sprintf("give a cell of %s", batchWord(b.Batch))) {
+		f.Then = ActGiveCell
+	}
+}
+
+// lookFirst: where the last cell was torn a virgin of the nuc's own may walk, who
+// would tear the next. It tells whether that is so.
+func (n *nucCase) lookFirst(f *Finding, then string) bool {
+	torn, ok := n.tornSince()
+	if ok {
+		f.Act, f.Do = ActLookInside, "Look first for a virgin of its own; none there: "+then
+		f.Why += fmt.Sprintf("; the last cell was torn at the side, seen %s: a virgin who walks there would tear the next", n.yard.of(torn).Short())
+	}
+	return ok
+}
+
+// tornSince is when the cell that a nuc was given last was seen torn at the side,
+// where nobody looked in again since.
+func (n *nucCase) tornSince() (calendar.Moment, bool) {
+	l, looked := n.LastLook()
+	return l.At, looked && l.Cell == book.CellTornAtSide && !l.At.Before(n.Holds.Since)
 }
 
 // howLong is how long a nuc has been without a queen, in words.

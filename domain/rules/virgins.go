@@ -45,6 +45,21 @@ func (p *pass) virginsTime(n *nucCase) {
 	p.addTo(n, f)
 }
 
+// begunLate: eggs from a queen who was too old to mate by then are to be trusted only
+// when there is good brood of them.
+func (p *pass) begunLate(n *nucCase, f *Finding) {
+	first, late := n.Holds.FirstEggs.Instant, p.numbers.Duration(practice.VirginTooLate)
+	if n.holds.Emerged.IsZero() || first.IsZero() || first.Sub(n.holds.Emerged) < late {
+		return
+	}
+	age := int(first.Sub(n.holds.Emerged).Hours() / 24)
+	f.Why += fmt.Sprintf("; she began late, first eggs seen at %s, and from %d it is too late to mate: doubtful", count(age, "day"), p.numbers.Days(practice.VirginTooLate))
+	if n.Holds.Condition == book.Laying {
+		f.Do += ": see good brood before you trust her"
+	}
+	f.Used = append(f.Used, practice.VirginTooLate)
+}
+
 // lookedTooLate: a look that found no eggs when it was too late to mate has
 // settled it.
 func (p *pass) lookedTooLate(n *nucCase, f *Finding) {

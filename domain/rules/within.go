@@ -52,7 +52,6 @@ type stay struct {
 
 // route is the plan with some of its tasks, and when one person is home again.
 func (p DayPlan) route(kept map[placed]bool) (stops []Stop, home time.Time) {
-	at := p.begins()
 	var last Stop
 	for i, s := range p.Stops {
 		tasks := s.Tasks
@@ -70,14 +69,9 @@ func (p DayPlan) route(kept map[placed]bool) (stops []Stop, home time.Time) {
 			s.Drive = last.Far + s.Far
 		}
 		last = s
-		s.Start = after(at, s.Drive)
-		at = s.Start
-		for _, t := range s.Tasks {
-			at = after(at, t.Minutes)
-		}
 		stops = append(stops, s)
 	}
-	return stops, after(at, last.Far)
+	return stops, begin(stops, p.begins())
 }
 
 func minutesLong(m float64) time.Duration { return time.Duration(m * float64(time.Minute)) }
