@@ -74,6 +74,7 @@ func countWords(b *book.Batch) []string {
 	add(b.Out, "emerged outside nucs")
 	add(b.Dead, "dead")
 	add(b.Lost, "dropped")
+	add(b.OnTheWay(), "on the way")
 	return append(words, thousands(b.Left())+" still together")
 }
 

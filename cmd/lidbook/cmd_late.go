@@ -96,7 +96,7 @@ func (a *app) lateOfBook(v *book.View, args []string, next string) error {
 		}
 		card, ok := rules.LateDay(v, b.Batch, at)
 		if !ok {
-			return fmt.Errorf("batch %d has no cells together", b.Number)
+			return fmt.Errorf("batch %d has no cells together or on the way", b.Number)
 		}
 		cards = append(cards, card)
 	} else {
@@ -185,7 +185,7 @@ func shapeOfLate(c rules.LateCard, zone *time.Location) lateShape {
 func round(x float64) float64 { return math.Round(x*100) / 100 }
 
 func (a *app) printLate(c rules.LateCard, zone *time.Location) {
-	head := plural(c.Cells, "cell") + " together"
+	head := c.CellWords() + " not placed"
 	if c.Number > 0 {
 		head = fmt.Sprintf("batch %d: ", c.Number) + head
 	}
@@ -195,6 +195,7 @@ func (a *app) printLate(c rules.LateCard, zone *time.Location) {
 		a.printTriage(c)
 	}
 	a.line("  hard line %s; first virgin, even chance, %s; half out %s", hour(c.Hard, zone), hour(c.First, zone), hour(c.Middle, zone))
+	a.line("  %s", c.HardMeans())
 	a.line("  expected lost if nothing is done:")
 	var rows [][]string
 	for _, l := range c.Losses {

@@ -86,7 +86,7 @@ func (a *app) printNuc(v *book.View, n *book.Nuc, p course.Presumption, found []
 	a.facts(
 		emergeWord(v, p), hour(p.Emerged, zone), "look", span(v, p.LookFrom, p.LookBest, p.LookBy), "too late to mate", dayOf(v, p.TooLateAt),
 		"first eggs", dayOf(v, n.Holds.FirstEggs.Instant), "descent", n.Holds.Descent.String(), "ready to hand over from", dayOf(v, p.ReadyAt),
-		"bees", readingWords(v, n.Bees, "on %v sides"), "stores", readingWords(v, n.Stores, "%v of 3"), "lid", strokeWord(n.Paint),
+		"bees", readingWords(v, n.Bees, "on "+sidesWord(n.Bees.Value)), "stores", readingWords(v, n.Stores, "%v of 3"), "lid", strokeWord(n.Paint),
 	)
 	for _, g := range n.Gaps {
 		a.line("  does not fit the book: %s (%s)", g.What, momentOf(v, g.At))
@@ -120,6 +120,14 @@ func placeWords(v *book.View, n *book.Nuc) string {
 		words += fmt.Sprintf(", stand %s, place %d", letter, n.Place)
 	}
 	return strings.TrimPrefix(words, ", ")
+}
+
+// sidesWord is the format of so many sides of comb.
+func sidesWord(n float64) string {
+	if n == 1 {
+		return "%v side"
+	}
+	return "%v sides"
 }
 
 func readingWords(v *book.View, r book.Reading, format string) string {

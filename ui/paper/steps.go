@@ -59,7 +59,7 @@ func done(b *book.Batch, s bee.Step) bool {
 	case bee.CellsCapped:
 		return b.Capped.Counted()
 	case bee.CellsIn:
-		return b.Left() == 0
+		return b.Unplaced() == 0
 	default:
 		return false
 	}

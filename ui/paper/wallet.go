@@ -60,7 +60,7 @@ func carried(r *state.Reading, ids []book.BatchID) (all []*book.Batch, err error
 		return all, nil
 	}
 	for _, b := range r.Batches() {
-		if b.Left() > 0 {
+		if b.Unplaced() > 0 {
 			all = append(all, b)
 		}
 	}

@@ -42,7 +42,7 @@ func (r *Reading) ClockOf(b *book.Batch) []ClockStep {
 		steps = append(steps, ClockStep{Word: "Leave alone", At: from, Till: till})
 	}
 	steps = append(steps,
-		ClockStep{Word: "Given to nucs", At: clock.Hard(), By: true, Hard: b.Left() > 0, Seen: r.given(b)},
+		ClockStep{Word: "Given to nucs", At: clock.Hard(), By: true, Hard: b.Unplaced() > 0, Seen: r.given(b)},
 		ClockStep{Word: "Emerge", At: emerges, Spread: n.Duration(practice.EmergenceSpread).Hours(), Key: practice.EmergenceSpread, Seen: r.emerged(b)},
 		ClockStep{Word: "First mating flights", At: after(emerges, practice.FirstMatingFlightFrom), Key: practice.FirstMatingFlightFrom},
 		ClockStep{Word: "Look for eggs from", At: after(emerges, practice.LookForEggsFrom), Key: practice.LookForEggsFrom},

@@ -149,6 +149,6 @@ func FateOf(b *book.Batch) []Fate {
 		{"caged", len(b.Caged)},
 		{"out", b.Out},
 		{CulledLost, b.Culled + b.Dead + b.Lost},
-		{"left", b.Left()},
+		{"left", b.Unplaced()},
 	}
 }

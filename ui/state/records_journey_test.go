@@ -327,7 +327,7 @@ func TestPutOffAndNotNeeded(t *testing.T) {
 // TestMistakesOfAFormWriteNothing tries what cannot be meant.
 func TestMistakesOfAFormWriteNothing(t *testing.T) {
 	w := writing(t)
-	a1, batch := w.sub("A1"), w.view().BatchNumbered(4).Batch.Subject()
+	a1, batch := w.sub("A1"), w.view().BatchNumbered(5).Batch.Subject()
 	for _, try := range []struct {
 		of           []book.Subject
 		record       string

@@ -73,6 +73,9 @@ func (d batchDraw) called(a scene.Area) {
 	if left := d.b.Left(); left > 0 {
 		said += fmt.Sprintf("; %s still together", plural(left, "cell", "cells"))
 	}
+	if way := d.b.OnTheWay(); way > 0 {
+		said += fmt.Sprintf("; %s on the way", plural(way, "cell", "cells"))
+	}
 	x = d.fit(x+16, a.Y+27, said, ink2(14), a.Right())
 	paper := scene.Rect{Area: scene.Area{X: a.X - 4, Y: a.Y + 6, W: x - a.X + 8, H: a.H - 14}, Fill: scene.Ground}
 	d.marks = slices.Insert(d.marks, from, scene.Mark(paper))
@@ -103,9 +106,7 @@ func (p *sheet) streamOn(b *book.Batch, a scene.Area) {
 	p.clipped(days, scene.Tag{}, func() {
 		g.windows()
 		g.fan()
-		for i := range g.stages {
-			g.piece(i)
-		}
+		g.pieces()
 	})
 	p.names = append(p.names, func() { p.clipped(days, scene.Tag{}, g.written) })
 	g.probable()

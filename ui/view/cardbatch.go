@@ -79,7 +79,7 @@ func (c *cardDraw) counts(b *book.Batch) {
 	for _, k := range []struct {
 		name string
 		n    int
-	}{{"given to nucs", len(b.Given)}, {"caged", len(b.Caged)}, {"culled", b.Culled}, {"found dead", b.Dead}, {"dropped", b.Lost}, {"still together", b.Left()}} {
+	}{{"given to nucs", len(b.Given)}, {"caged", len(b.Caged)}, {"culled", b.Culled}, {"found dead", b.Dead}, {"dropped", b.Lost}, {"on the way", b.OnTheWay()}, {"still together", b.Left()}} {
 		if k.n > 0 {
 			c.count(k.name, thousands(k.n), figures)
 		}
@@ -87,11 +87,11 @@ func (c *cardDraw) counts(b *book.Batch) {
 	c.y -= 8
 }
 
-// clock writes the hours of the batch's emergence while cells are together.
+// clock writes the hours of the batch's emergence while cells are not placed.
 func (c *cardDraw) clock(b *book.Batch) {
 	zone := c.r.View.Zone()
 	emerges := c.r.Course.Emerges(b.Batch)
-	if b.Left() == 0 {
+	if b.Unplaced() == 0 {
 		return
 	}
 	c.heading("The clock")

@@ -53,7 +53,7 @@ func (d lateDraw) strip(a scene.Area) {
 	tone, tint := d.alarm()
 	d.rect(a, tint)
 	d.rect(scene.Area{X: a.X, Y: a.Y, W: 6, H: a.H}, tone)
-	said := fmt.Sprintf("It is %s and %s of batch %d are together", d.Now.In(d.zone).Format("15:04"), plural(d.Cells, "cell", "cells"), d.Number)
+	said := fmt.Sprintf("It is %s and %s of batch %d must be out", d.Now.In(d.zone).Format("15:04"), d.CellWords(), d.Number)
 	y, two := a.Y+28, a.W < lateTwo
 	if two {
 		y = a.Y + 19

@@ -258,6 +258,7 @@ func (d lateDraw) whySoon(a scene.Area) {
 	d.text(x, y, "Why so soon", ink(14).semi())
 	y += 22
 	y = d.wrap(x, y, fmt.Sprintf("Grafted %s. Half are out by %s.", hour(b.At.Instant, d.zone), hour(d.Middle, d.zone)), ink(13.5), w, 3) + 6
+	y = d.wrap(x, y, sentence(d.HardMeans())+".", ink(13.5), w, 3) + 6
 	before := d.Middle.Sub(d.First).Hours()
 	if d.Cells > 1 {
 		y = d.wrap(x, y, fmt.Sprintf("Of %d the first comes some %.0f h before the middle. She destroys the others in her box within hours.", d.Cells, before), ink(13.5), w, 4) + 6

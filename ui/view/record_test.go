@@ -124,6 +124,10 @@ func TestTheWalkSaysWhatWasTyped(t *testing.T) {
 		}
 	}
 	s, _ = key(s, "Enter")
+	if said := allTexts(t, s); !strings.Contains(said, "a virgin was seen; the book has a laying queen there") {
+		t.Error("a virgin where a queen was laying is not asked for")
+	}
+	s = letter(s, '1')
 	if said := allTexts(t, s); !strings.Contains(said, "saving …") {
 		t.Error("a row on its way does not say so")
 	}
