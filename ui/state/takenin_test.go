@@ -57,7 +57,9 @@ func TestPlannedStaysForTheDay(t *testing.T) {
 // TestAnEntranceIsPlannedAsOne: a weak nuc's entrance is not own cells.
 func TestAnEntranceIsPlannedAsOne(t *testing.T) {
 	pen := yardOfTheEvening()
-	pen.At("2027-05-14 18:00").Write(book.Looked{Nuc: booktest.Nuc("A1"), Sides: book.Said(3), Stores: book.Said(3)})
+	for at, sides := range map[string]float64{"2027-05-13 18:00": 2, "2027-05-14 18:00": 4} { // so that a few bees are wanting, not a cup
+		pen.At(at).Write(book.Looked{Nuc: booktest.Nuc("A1"), Sides: book.Said(sides), Stores: book.Said(3)})
+	}
 	w := inTheEvening(t, pen)
 	if got := w.row("A1").Planned; !strings.Contains(got, "entrance to ") || strings.Contains(got, "own cells") {
 		t.Errorf("A1 is planned %q", got)
@@ -80,7 +82,7 @@ func TestWaitingIsNeverToToday(t *testing.T) {
 	if got := says(); !strings.HasPrefix(got, "all of it waits") || strings.Contains(got, "due today") {
 		t.Errorf("with nothing due today: %q", got)
 	}
-	pen.At("2027-05-15 18:00").Write(book.Looked{Nuc: nuc, Sides: book.Said(3), Stores: book.Said(3)})
+	pen.At("2027-05-15 18:00").Write(book.Looked{Nuc: nuc, Sides: book.Said(2), Stores: book.Said(3)})
 	if got := says(); !strings.Contains(got, "due today") || strings.Contains(got, saturday.Short()) {
 		t.Errorf("weak since this evening: %q", got)
 	}
