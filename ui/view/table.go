@@ -1,13 +1,9 @@
 package view
 
 import (
-	"cmp"
-	"regexp"
-	"strconv"
 	"strings"
 	"unicode/utf8"
 
-	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -26,23 +22,26 @@ type column struct {
 
 var columns = []column{
 	{head: "nuc", by: state.ByName, cell: (*tableDraw).nuc},
-	{head: "holds", by: state.ByHolds, width: 132, wide: 150, cell: (*tableDraw).holds},
-	{head: "place", by: state.ByPlace, width: 56, wide: 56, least: tableFull, cell: (*tableDraw).place},
-	{head: "batch", by: state.ByBatchNumber, width: 84, wide: 92, least: 640, cell: (*tableDraw).batch},
+	{head: "holds", by: state.ByHolds, width: 132, wide: 146, cell: (*tableDraw).holds},
+	{head: "place", by: state.ByPlace, width: 56, least: tableWidest, cell: (*tableDraw).place},
+	{head: "batch", by: state.ByBatchNumber, width: 84, least: 640, cell: (*tableDraw).batch},
 	{head: "age, d", by: state.ByAge, width: 54, wide: 58, right: true, least: 720, cell: (*tableDraw).age},
 	{head: "last seen", by: state.BySeen, least: 860, cell: (*tableDraw).seen},
 	{head: "due", by: state.ByDueDay, width: 128, wide: 184, least: 460, cell: (*tableDraw).due},
-	{head: "days to due", by: state.ByDueDay, width: 50, wide: 92, right: true, least: 400, cell: (*tableDraw).days},
+	{head: "days to due", by: state.ByDueDay, width: 50, right: true, least: 400, cell: (*tableDraw).days},
+	{head: "most probably", by: state.ByHolds, width: 102, least: tableWide, cell: (*tableDraw).probably},
 	{head: "bees", by: state.ByBees, width: 46, right: true, least: tableFull, cell: (*tableDraw).bees},
 	{head: "stores", by: state.ByStores, width: 54, right: true, least: tableFull, cell: (*tableDraw).stores},
 	{head: "needs you: why", by: state.ByNeed, cell: (*tableDraw).need},
 }
 
 // Widths of a pane, dp: from tableWide on columns take their full width, under
-// tableFull, which is a window under 1200, some are left out.
+// tableFull, which is a window under 1200, some are left out. The place, which the
+// name of a nuc mostly tells, has its column from tableWidest on.
 const (
-	tableWide = 1000.0
-	tableFull = 862.0
+	tableWidest = 1300.0
+	tableWide   = 1000.0
+	tableFull   = 862.0
 )
 
 // Widths of the column of names, dp.
@@ -106,9 +105,9 @@ func (p *sheet) allForms(a scene.Area) float64 {
 }
 
 // shownColumns are the columns for which the pane is wide enough. What is free is
-// parted between what was seen last and why a nuc needs the keeper.
+// for why a nuc needs the keeper, once there is room for what was seen last.
 func (t *tableDraw) shownColumns(draw func(c column, x, w float64)) {
-	const seenLeast, needLeast = 150.0, 118.0
+	const seen, needLeast = 150.0, 140.0
 	free := t.area.W - 2*state.Edge
 	for _, c := range columns {
 		if t.area.W >= c.least {
@@ -123,7 +122,7 @@ func (t *tableDraw) shownColumns(draw func(c column, x, w float64)) {
 		w := t.columnWidth(c)
 		switch {
 		case c.by == state.BySeen:
-			w = max(min(seenLeast, free-needLeast), free/2)
+			w = max(min(seen, free-needLeast), min(free/2, 2*seen))
 		case i == len(columns)-1:
 			w = t.area.Right() - state.Edge - x
 		}
@@ -158,7 +157,7 @@ func (t *tableDraw) namesWidth(nucs []*state.Nuc) float64 {
 func (t *tableDraw) heads(y float64) {
 	t.shownColumns(func(c column, x, w float64) {
 		f := ink2(13)
-		on := t.s.Sort.By == c.by && (c.by != state.ByDueDay || c.head == "due")
+		on := t.s.Sort.By == c.by && c.head != "days to due" && c.head != "most probably"
 		if on {
 			f = ink(13).semi()
 		}
@@ -251,150 +250,3 @@ func (t *tableDraw) row(n *state.Nuc, a scene.Area) {
 	})
 	t.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Hair)
 }
-
-// say writes a cell, shortened to its column.
-func (t *tableDraw) say(a scene.Area, text string, f font) {
-	t.fit(a.X, a.Y+a.H/2+5, text, f, a.Right()-10)
-}
-
-// number writes a cell of figures to the right of its column.
-func (t *tableDraw) number(a scene.Area, text string, f font) {
-	t.right(a.Right()-14, a.Y+a.H/2+5, text, f)
-}
-
-func (t *tableDraw) nuc(n *state.Nuc, a scene.Area) { t.say(a, n.Name, ink(14).bold()) }
-
-func (t *tableDraw) holds(n *state.Nuc, a scene.Area) {
-	t.add(small(t.lidOf(n, at(a.X+12, a.Y+a.H/2), 23)))
-	word := n.Presumed.Condition.String()
-	if caught(n) {
-		word = "no queen, caught"
-	}
-	t.fit(a.X+30, a.Y+a.H/2+5, word, ink(13), a.Right()-6)
-}
-
-func (t *tableDraw) place(n *state.Nuc, a scene.Area) {
-	if n.Stand.IsZero() {
-		return
-	}
-	s := t.r.View.Stand(n.Stand)
-	word := s.Letter
-	if s.Places > 1 {
-		word += ", " + strconv.Itoa(n.Place)
-	}
-	t.say(a, word, ink2(13))
-}
-
-func (t *tableDraw) batch(n *state.Nuc, a scene.Area) {
-	if n.Holds.Batch.IsZero() {
-		return
-	}
-	b := t.r.View.Batch(n.Holds.Batch)
-	t.say(a, dotted(strconv.Itoa(b.Number), b.Line), ink(13))
-}
-
-func (t *tableDraw) age(n *state.Nuc, a scene.Area) {
-	if n.Presumed.Emerged.IsZero() || n.Presumed.Age < 1 {
-		t.number(a, "—", ink2(13))
-		return
-	}
-	t.number(a, strconv.Itoa(n.Presumed.Age), ink(13))
-}
-
-func (t *tableDraw) seen(n *state.Nuc, a scene.Area) {
-	look, ok := n.LastLook()
-	if !ok {
-		return
-	}
-	day, said := shortDay(t.r.DayOf(look.At.Instant))+"  ", codes(t.r, look.Looked)
-	if seen, _, noted := strings.Cut(" "+said, " \""); noted && t.width(day+said, ink2(13)) > a.W-10 {
-		said = cmp.Or(strings.TrimSpace(seen), "a note") // its words are on the card
-	}
-	t.say(a, day+said, ink2(13))
-}
-
-// due writes the work that comes first and its day: the best one, or, past
-// due, the last one.
-func (t *tableDraw) due(n *state.Nuc, a scene.Area) {
-	if n.Due == nil {
-		return
-	}
-	end := a.Right() - 4
-	if t.area.W >= tableWide {
-		day := shortDay(n.DueDay)
-		switch {
-		case n.PastDue() > 0:
-			day = shortDay(t.r.DayOf(n.Due.By))
-		case n.DueDay < t.r.Day:
-			day = "since " + day
-		}
-		end = t.right(a.Right()-8, a.Y+a.H/2+5, day, ink2(13)) - 8
-	}
-	t.fit(a.X, a.Y+a.H/2+5, n.Due.Act.String(), ink(13), end)
-}
-
-func (t *tableDraw) days(n *state.Nuc, a scene.Area) {
-	if n.Due == nil {
-		return
-	}
-	f := ink(13)
-	if n.PastDue() > 0 {
-		f = f.semi()
-		if !t.s.Away() {
-			f = f.as(scene.Act)
-		}
-	}
-	t.number(a, minus(n.Days()), f)
-}
-
-// minus writes a whole number with a true minus.
-func minus(n int) string {
-	return strings.Replace(thousands(n), "-", "−", 1)
-}
-
-func (t *tableDraw) bees(n *state.Nuc, a scene.Area) {
-	if n.Bees.Said() {
-		t.number(a, figure(n.Bees.Value), ink(13))
-	}
-}
-
-func (t *tableDraw) stores(n *state.Nuc, a scene.Area) {
-	if n.Stores.Said() {
-		t.number(a, figure(n.Stores.Value), ink(13))
-	}
-}
-
-func (t *tableDraw) need(n *state.Nuc, a scene.Area) {
-	if !n.NeedsYou {
-		return
-	}
-	t.corner(at(a.X, a.Y+a.H/2-6), 11)
-	t.fit(a.X+16, a.Y+a.H/2+5, why(n), ink(13), a.Right())
-}
-
-// why is what is the matter with a nuc that needs the keeper, in few words.
-func why(n *state.Nuc) string {
-	words := ""
-	for _, f := range n.Findings {
-		if f.NeedsYou() {
-			if words != "" {
-				words += "; "
-			}
-			words += shortWhat(f)
-		}
-	}
-	return words
-}
-
-// shortWhat is what is the matter without its day and figures.
-func shortWhat(f rules.Finding) string {
-	what := f.What
-	if head, _, ok := strings.Cut(what, ":"); ok && head != "robbers" {
-		what = head
-	}
-	return withoutDay.ReplaceAllString(what, "")
-}
-
-// withoutDay is a day in a text, with what leads to it: " since Mon 3 May",
-// "26 Apr ".
-var withoutDay = regexp.MustCompile(`( (seen|since|on))?,? (Mon|Tue|Wed|Thu|Fri|Sat|Sun) \d{1,2} [A-Z][a-z]{2}|^\d{1,2} [A-Z][a-z]{2} `)

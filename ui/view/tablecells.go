@@ -1,0 +1,174 @@
+package view
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+
+	"lidmark/domain/rules"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// say writes a cell, shortened to its column.
+func (t *tableDraw) say(a scene.Area, text string, f font) {
+	t.fit(a.X, a.Y+a.H/2+5, text, f, a.Right()-10)
+}
+
+// number writes a cell of figures to the right of its column.
+func (t *tableDraw) number(a scene.Area, text string, f font) {
+	t.right(a.Right()-14, a.Y+a.H/2+5, text, f)
+}
+
+func (t *tableDraw) nuc(n *state.Nuc, a scene.Area) { t.say(a, n.Name, ink(14).bold()) }
+
+func (t *tableDraw) holds(n *state.Nuc, a scene.Area) {
+	t.add(small(t.lidOf(n, at(a.X+12, a.Y+a.H/2), 23)))
+	word := n.Presumed.Condition.String()
+	if caught(n) {
+		word = "no queen, caught"
+	}
+	t.fit(a.X+30, a.Y+a.H/2+5, word, ink(13), a.Right()-6)
+}
+
+func (t *tableDraw) place(n *state.Nuc, a scene.Area) {
+	if n.Stand.IsZero() {
+		return
+	}
+	s := t.r.View.Stand(n.Stand)
+	word := s.Letter
+	if s.Places > 1 {
+		word += ", " + strconv.Itoa(n.Place)
+	}
+	t.say(a, word, ink2(13))
+}
+
+func (t *tableDraw) batch(n *state.Nuc, a scene.Area) {
+	if n.Holds.Batch.IsZero() {
+		return
+	}
+	b := t.r.View.Batch(n.Holds.Batch)
+	t.say(a, dotted(strconv.Itoa(b.Number), b.Line), ink(13))
+}
+
+func (t *tableDraw) age(n *state.Nuc, a scene.Area) {
+	if n.Presumed.Emerged.IsZero() || n.Presumed.Age < 1 {
+		t.number(a, "—", ink2(13))
+		return
+	}
+	t.number(a, strconv.Itoa(n.Presumed.Age), ink(13))
+}
+
+func (t *tableDraw) seen(n *state.Nuc, a scene.Area) {
+	look, ok := n.LastLook()
+	if !ok {
+		return
+	}
+	day, said := shortDay(t.r.DayOf(look.At.Instant))+"  ", codes(t.r, look.Looked)
+	if seen, _, noted := strings.Cut(said, " \""); noted && t.width(day+said, ink2(13)) > a.W-10 {
+		said = seen // the words are on the card
+	}
+	t.say(a, day+said, ink2(13))
+}
+
+// due writes the work that comes first and its day: the best one, or, past
+// due, the last one.
+func (t *tableDraw) due(n *state.Nuc, a scene.Area) {
+	if n.Due == nil {
+		return
+	}
+	end := a.Right() - 4
+	if t.area.W >= tableWide {
+		day := shortDay(n.DueDay)
+		switch {
+		case n.PastDue() > 0:
+			day = shortDay(t.r.DayOf(n.Due.By))
+		case n.DueDay < t.r.Day:
+			day = "since " + day
+		}
+		end = t.right(a.Right()-8, a.Y+a.H/2+5, day, ink2(13)) - 8
+	}
+	t.fit(a.X, a.Y+a.H/2+5, n.Due.Act.String(), ink(13), end)
+}
+
+func (t *tableDraw) days(n *state.Nuc, a scene.Area) {
+	if n.Due == nil {
+		return
+	}
+	f := ink(13)
+	if n.PastDue() > 0 {
+		f = f.semi()
+		if !t.s.Away() {
+			f = f.as(scene.Act)
+		}
+	}
+	t.number(a, minus(n.Days()), f)
+}
+
+// minus writes a whole number with a true minus.
+func minus(n int) string {
+	return strings.Replace(thousands(n), "-", "−", 1)
+}
+
+// probably draws the chances of what the nuc holds as a strip.
+func (t *tableDraw) probably(n *state.Nuc, a scene.Area) {
+	c := t.r.CourseOf(n.Nuc.Nuc)
+	if len(c.Days) == 0 {
+		return
+	}
+	strip := scene.Area{X: a.X, Y: a.Y + a.H/2 - 7, W: a.W - 14, H: 14}
+	t.partsStrip(strip, c.Now)
+	t.hit(strip, n.Tag().Ref, n.Name+": "+c.Now.String())
+}
+
+func (t *tableDraw) bees(n *state.Nuc, a scene.Area) {
+	if n.Bees.Said() {
+		t.number(a, figure(n.Bees.Value), ink(13))
+	}
+}
+
+func (t *tableDraw) stores(n *state.Nuc, a scene.Area) {
+	if n.Stores.Said() {
+		t.number(a, figure(n.Stores.Value), ink(13))
+	}
+}
+
+func (t *tableDraw) need(n *state.Nuc, a scene.Area) {
+	if !n.NeedsYou {
+		return
+	}
+	t.corner(at(a.X, a.Y+a.H/2-6), 11)
+	t.fit(a.X+16, a.Y+a.H/2+5, t.whole(whys(n), a.W-16), ink(13), a.Right())
+}
+
+// whole are as many of the reasons as have room, and how many more there are.
+func (t *tableDraw) whole(whys []string, room float64) string {
+	said := strings.Join(whys, "; ")
+	for n := len(whys) - 1; n > 0 && t.width(said, ink(13)) > room; n-- {
+		said = strings.Join(whys[:n], "; ") + "; +" + strconv.Itoa(len(whys)-n)
+	}
+	return said
+}
+
+// whys are what is the matter with a nuc that needs the keeper, each in few words.
+func whys(n *state.Nuc) (all []string) {
+	for _, f := range n.Findings {
+		if f.NeedsYou() {
+			all = append(all, shortWhat(f))
+		}
+	}
+	return all
+}
+
+// shortWhat is what is the matter without its day and figures.
+func shortWhat(f rules.Finding) string {
+	what := f.What
+	if head, _, ok := strings.Cut(what, ":"); ok && head != "robbers" {
+		what = head
+	}
+	return withoutDay.ReplaceAllString(what, "")
+}
+
+// withoutDay is a day in a text, with what leads to it: " since Mon 3 May",
+// "26 Apr ".
+var withoutDay = regexp.MustCompile(`( (seen|since|on))?,? (Mon|Tue|Wed|Thu|Fri|Sat|Sun) \d{1,2} [A-Z][a-z]{2}|^\d{1,2} [A-Z][a-z]{2} `)
