@@ -57,7 +57,7 @@ func TestPlannedStaysForTheDay(t *testing.T) {
 // TestAnEntranceIsPlannedAsOne: a weak nuc's entrance is not own cells.
 func TestAnEntranceIsPlannedAsOne(t *testing.T) {
 	pen := yardOfTheEvening()
-	for at, sides := range map[string]float64{"2027-05-13 18:00": 2, "2027-05-14 18:00": 4} { // so that a few bees are wanting, not a cup
+	for at, sides := range map[string]float64{"2027-05-14 12:00": 2, "2027-05-14 18:00": 4} { // so that a few bees are wanting, not a cup
 		pen.At(at).Write(book.Looked{Nuc: booktest.Nuc("A1"), Sides: book.Said(sides), Stores: book.Said(3)})
 	}
 	w := inTheEvening(t, pen)
