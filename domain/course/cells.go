@@ -79,7 +79,7 @@ func (r *reading) emerging(id book.BatchID, at event) *emergence {
 	if id.IsZero() || r.view.Batch(id).At.IsZero() {
 		ripe := r.days(practice.GraftToEmerge) - r.days(practice.CellsIn)
 		var e Emerging
-		e.near(int(r.day(at.at.Instant) + ripe - at.row))
+		e.near(int(r.day(at.at.Instant)+ripe-at.row), r.numbers.Get(practice.RipeCellOnDay))
 		return r.lives.emergence(e)
 	}
 	of, key := r.cellsOf(id, at.at.Instant), taken{at.at.Instant.Unix(), at.row, r.zone}
@@ -107,9 +107,10 @@ func (r *reading) emergingOf(of *cells, at event) (e Emerging) {
 	return e
 }
 
-// near is a day, give or take one.
-func (e *Emerging) near(day int) {
-	for by, share := range [...]float64{0.25, 0.5, 0.25} {
+// near is a day with a share, and the days before and after it with the rest.
+func (e *Emerging) near(day int, on float64) {
+	beside := (1 - on) / 2
+	for by, share := range [...]float64{beside, on, beside} {
 		e[min(max(day+by-1, 0), cellDays-1)] += share
 	}
 }

@@ -32,20 +32,13 @@ func Queenright(days int) (b Belief) {
 // Unknown is a nuc of which nothing is known: the chances are practice, and a
 // first look outweighs them.
 func (m *Model) Unknown() (b Belief) {
-	b.p[given.lays+layDays-1] = unknownLays
-	b.p[given.flies+m.late/2] = unknownVirgin
-	b.p[drone] = unknownTrouble
-	b.p[workers] = unknownTrouble
-	b.p[none] = 1 - unknownLays - unknownVirgin - 2*unknownTrouble
+	lays, virgin, trouble := m.numbers.Get(practice.UnknownLays), m.numbers.Get(practice.UnknownVirgin), m.numbers.Get(practice.UnknownTrouble)
+	b.p[given.lays+layDays-1] = lays
+	b.p[given.flies+m.late/2] = virgin
+	b.p[drone], b.p[workers] = trouble, trouble
+	b.p[none] = 1 - lays - virgin - 2*trouble
 	return b
 }
-
-// A nuc of which nothing is known: common practice, no source.
-const (
-	unknownLays    = 0.4
-	unknownVirgin  = 0.2
-	unknownTrouble = 0.1
-)
 
 // raise lets a queenless nuc on young brood begin cells of its own, if it does.
 func (m *Model) raise(b *Belief) {
@@ -64,10 +57,15 @@ func EmergingIn(days int) (e Emerging) {
 }
 
 // GiveCell gives a cell. Where no queen is, it is taken in by the share of
-// cells accepted, and own cells are torn down then; a queen who is there tears
-// it down.
+// cells accepted, and own cells are torn down then; by less where own cells are left
+// standing. A queen who is there tears it down.
 func (m *Model) GiveCell(b *Belief, out Emerging) {
-	b.spread(given.cell, b.takeIn(m.numbers.Get(practice.AcceptCell)), out[:])
+	takes := m.numbers.Get(practice.AcceptCell)
+	beside := takes * (1 - m.numbers.Get(practice.OwnCellsDestroy))
+	begun := int(practice.Of(practice.OwnQueenEmerges).Min) - 1 // those with more days to go are not begun yet
+	taken := b.move(own.cell, begun, beside) + b.move(own.cell+begun, cellDays-begun, takes)
+	taken += b.move(none, noneDays, takes) + b.move(given.cell, cellDays, takes)
+	b.spread(given.cell, taken, out[:])
 }
 
 // PutInVirgin puts in a virgin so many days old, as [Model.GiveCell] gives a cell.
@@ -89,15 +87,11 @@ func (m *Model) virgins(b *Belief, age int, taken float64) {
 	b.add(given.flies, flyDays, age, taken*(1-waits))
 }
 
-// acceptVirgin falls straight between under a day and three days of age.
+// acceptVirgin falls straight between under a day and days of age.
 func (m *Model) acceptVirgin(age int) float64 {
 	young, old := m.numbers.Get(practice.AcceptVirginUnderDay), m.numbers.Get(practice.AcceptVirginDaysOld)
-	return young + (old-young)*min(max(float64(age), 0)/virginOld, 1)
+	return young + (old-young)*min(max(float64(age), 0)/m.numbers.Get(practice.VirginDaysOld), 1)
 }
-
-// virginOld is the age in days at which the published take of virgins days old
-// was found (3 to 4 d).
-const virginOld = 3
 
 // takeIn takes out of what holds no queen the share that takes in what is given.
 func (b *Belief) takeIn(share float64) float64 {

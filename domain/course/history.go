@@ -11,8 +11,7 @@ import (
 )
 
 // An event is one thing done to a nuc or seen of it, as far as its course
-// depends on it. It is taken in at the start of its row: what happened after the
-// hours of flight counts for the day after.
+// depends on it. It is taken in at the start of its row, see [asked.rowOf].
 type event struct {
 	row   calendar.Day
 	day   calendar.Day // on which it was
@@ -36,13 +35,11 @@ const (
 	looked
 )
 
-// afternoon is the hour after which a day's flights are taken as flown.
-const afternoon = 14
-
-// rowOf is the day at whose start something is taken in.
+// rowOf is the day at whose start something is taken in: a row is a day named
+// for its start, and what happens once a day's flights are flown is of the next.
 func (a asked) rowOf(t time.Time) calendar.Day {
 	d := a.day(t)
-	if t.In(a.zone).Hour() >= afternoon {
+	if at := t.In(a.zone); float64(at.Hour())+float64(at.Minute())/60 >= a.numbers.Get(practice.FlightsFlown) {
 		d++
 	}
 	return d
@@ -52,7 +49,7 @@ func (a asked) rowOf(t time.Time) calendar.Day {
 type reading struct {
 	asked
 	open, capped calendar.Day // brood of another queen was last there; 0: none
-	lost         calendar.Day // when the present life began without a queen
+	lost         calendar.Day // when the present life began without a queen; 0, long past: it did not
 	laid         bool         // a queen was seen laying in it
 	given        gift         // last
 	events       []event
@@ -155,7 +152,7 @@ func (r *reading) give(e event, of book.BatchID) {
 
 func (r *reading) broken(at event, found Said) {
 	at.do, at.sight = brokenDown, Sight{OwnCells: found, Young: r.cellsMayStand(r.day(at.at.Instant))}
-	at.young = r.lost != 0 && at.row < r.lost+r.days(practice.BreakDownOwnCellsFrom)
+	at.young = at.row < r.lost+r.days(practice.BreakDownOwnCellsFrom)
 	r.add(at)
 }
 

@@ -144,7 +144,7 @@ func (p *paths) virgin(at place, hours float64) map[place]float64 {
 // sees is the chance of seeing what was seen of eggs and queen.
 func (p *paths) sees(s course.Sight, at place) float64 {
 	get := p.n.Get
-	eggs, many, finds, calls := get(practice.SeenAmiss), get(practice.SeenAmiss), get(practice.SeenAmiss), 0.5
+	eggs, many, finds, calls := get(practice.SeenAmiss), get(practice.SeenAmiss), get(practice.SeenAmiss), get(practice.CallsNoQueen)
 	count := func(q float64) float64 {
 		if s.Thorough {
 			return 1 - math.Pow(1-q, get(practice.ThoroughLook))

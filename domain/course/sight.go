@@ -13,11 +13,11 @@ type sights struct {
 	droneEggs                                         float64
 	manyYoung, manyWorkers, manyDrones                float64
 	virgin, mated, laying                             float64
-	calls, callsLaying                                float64
+	calls, callsLaying, callsNone                     float64
 	droneBrood, capped                                float64
 	ownCells, cellsQueenright, cell, cellElse, raised float64
 	amiss, thorough, quick, notFound                  float64
-	cappedAfter                                       int
+	cappedAfter, hatched, newTo, beside               int // days
 }
 
 func sightsOf(n practice.Numbers) sights {
@@ -26,12 +26,13 @@ func sightsOf(n practice.Numbers) sights {
 		droneEggs: n.Get(practice.SeesDroneLayerEggs),
 		manyYoung: n.Get(practice.ManyEggsOfYoung), manyWorkers: n.Get(practice.ManyEggsOfWorkers), manyDrones: n.Get(practice.ManyEggsOfDroneLayer),
 		virgin: n.Get(practice.FindsVirgin), mated: n.Get(practice.FindsMated), laying: n.Get(practice.FindsLaying),
-		calls: n.Get(practice.CallsVirgin), callsLaying: n.Get(practice.CallsYoungVirgin),
+		calls: n.Get(practice.CallsVirgin), callsLaying: n.Get(practice.CallsYoungVirgin), callsNone: n.Get(practice.CallsNoQueen),
 		droneBrood: n.Get(practice.SeesDroneBrood), capped: n.Get(practice.SeesCappedBrood),
 		ownCells: n.Get(practice.SeesOwnCells), raised: n.Get(practice.OwnCellsRaised), cellsQueenright: n.Get(practice.OwnCellsQueenright),
 		cell: n.Get(practice.SeesCellSign), cellElse: n.Get(practice.CellSignElsewhere),
 		amiss: n.Get(practice.SeenAmiss), thorough: n.Get(practice.ThoroughLook), quick: n.Get(practice.QuickLook), notFound: n.Get(practice.NotFoundCounts),
-		cappedAfter: n.Days(practice.EggToCappedWorkerBrood),
+		cappedAfter: n.Days(practice.EggToCappedWorkerBrood), hatched: n.Days(practice.WorkerHatches),
+		newTo: n.Days(practice.NewToLaying), beside: n.Days(practice.OwnCellsBeside),
 	}
 }
 
@@ -99,7 +100,8 @@ func (m *Model) Weigh(b *Belief, s Sight) float64 {
 }
 
 // unexplained is the chance below which what was seen is not believed of what
-// was held: one look in a hundred thousand.
+// was held: one look in a hundred thousand. It is a convention of the reckoning,
+// not of the trade: so seldom a model is more probably wrong than the look.
 const unexplained = 1e-5
 
 func (b *Belief) weigh(w [states]float64) {
@@ -184,7 +186,7 @@ func (c sights) counts(s Sight, p float64) float64 {
 }
 
 func (c sights) queenOf(s Sight, k kind) float64 {
-	finds, calls := c.amiss, 0.5
+	finds, calls := c.amiss, c.callsNone
 	switch k.what {
 	case 'v':
 		finds, calls = c.counts(s, c.virgin), c.calls
@@ -212,7 +214,7 @@ func (c sights) eggsOf(s Sight, k kind, day int) float64 {
 	switch k.what {
 	case 'l':
 		seen = c.counts(s, c.eggs[min(day, 2)])
-		if day < 3 {
+		if day < c.newTo {
 			many = c.manyYoung
 		}
 	case 'd':
@@ -235,7 +237,7 @@ func (c sights) eggsOf(s Sight, k kind, day int) float64 {
 }
 
 func (c sights) larvaeOf(k kind, day int) float64 {
-	if k.what == 'l' && day >= 3 || k.what == 'd' {
+	if k.what == 'l' && day >= c.hatched || k.what == 'd' {
 		return c.eggs[2]
 	}
 	return c.amiss
@@ -259,7 +261,9 @@ func (c sights) dronesOf(k kind, day int) float64 {
 	}
 }
 
-// cellOf weighs how the given cell was found.
+// cellOf weighs how the given cell was found. A cell that is told untruly is so
+// in either of two ways alike, and seen open the more seldom the longer it has to
+// its emergence: conventions of the reckoning, where the trade tells no more.
 func (c sights) cellOf(s Sight, k kind, day int) float64 {
 	wrong := 1 - c.cell
 	switch s.Cell {
@@ -295,12 +299,8 @@ func (c sights) ownCellsOf(s Sight, k kind, day int) float64 {
 	switch {
 	case k.what == 'c' && k.own:
 		p = c.ownCells
-	case !k.own && s.Young && (k.what == 'c' || k.what == 'v' && day < standBeside):
+	case !k.own && s.Young && (k.what == 'c' || k.what == 'v' && day < c.beside):
 		p = c.ownCells * c.raised
 	}
 	return yes(s.OwnCells == Some, p)
 }
-
-// standBeside is the age in days of a virgin who may not have torn down the
-// nuc's own cells yet: common practice, no source.
-const standBeside = 2

@@ -181,7 +181,9 @@ func (a asked) eggsLikely(out calendar.Day) calendar.Day {
 	return min(max(laid+1, out+a.days(practice.LookForEggsNotBefore)), out+a.days(practice.VirginLate))
 }
 
-// weatherAhead is how many days ahead a forecast may reach.
+// weatherAhead is how many days ahead any forecast makes the weather told. It is a
+// convention of the reckoning, not of the trade: one told for later alone says
+// hardly more than the month.
 const weatherAhead = 7
 
 // lookWithoutEggs is the last day on which a queen who emerged on a day was

@@ -126,6 +126,7 @@ const (
 	VirginBankSurvival
 	MatedBankSurvival
 	OwnCellsRaised
+	OwnCellsDestroy
 	OwnCellsOverlooked
 )
 
@@ -142,11 +143,18 @@ const (
 	LayingEnds
 	LayingWorkersMean
 	LayingWorkersSpread
+	FlightsFlown
+	RipeCellOnDay
+	VirginDaysOld
+	UnknownLays
+	UnknownVirgin
+	UnknownTrouble
 	SeesEggs
 	SeesYoungEggs
 	SeesFirstEggs
 	SeesDroneLayerEggs
 	ManyEggsOfYoung
+	NewToLaying
 	ManyEggsOfWorkers
 	ManyEggsOfDroneLayer
 	FindsVirgin
@@ -155,10 +163,12 @@ const (
 	NotFoundCounts
 	CallsVirgin
 	CallsYoungVirgin
+	CallsNoQueen
 	SeesDroneBrood
 	SeesCappedBrood
 	SeesOwnCells
 	OwnCellsQueenright
+	OwnCellsBeside
 	SeesCellSign
 	CellSignElsewhere
 	SeenAmiss
@@ -323,6 +333,7 @@ const (
 const (
 	PriceQueen Key = iota + LateLossSecond + 1
 	PriceCell
+	PriceCellFalls
 	PriceVirgin
 	WorthOwnQueen
 	PriceCup
