@@ -64,7 +64,11 @@ func (n *nucFold) takeCare(e *Entry) {
 		n.Treated.take(e, n.me())
 	case Looked:
 		n.live(e.At)
+		was := n.Holds.Condition
 		n.look(Look{e.At, f})
+		if was.Queenright() && n.Holds.Condition == Virgin {
+			n.Gaps = append(n.Gaps, Gap{e.At, e.ID, "a virgin seen while the book had a laying queen there", true})
+		}
 	}
 }
 

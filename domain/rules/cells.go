@@ -58,6 +58,15 @@ func (p *pass) collect(b *batchCase) string {
 	}
 }
 
+// ripeWords are the cells to be expected: "24 cells", "about 18 cells (24 as grafted)".
+func (p *pass) ripeWords(b *batchCase) string {
+	words := count(p.ripe(b), "cell")
+	if uncounted(b.Batch) {
+		return fmt.Sprintf("about %s (%d as grafted)", words, b.left)
+	}
+	return words
+}
+
 func (p *pass) ripe(b *batchCase) int { return ripe(b.Batch, p.numbers) }
 
 // ripe is how many ripe cells are to be expected of those that can still be given.
@@ -116,7 +125,7 @@ func triage() string {
 
 // nobodyReady: more cells than nucs.
 func (p *pass) nobodyReady(b *batchCase) {
-	short := b.left - b.ready
+	short := p.ripe(b) - b.ready
 	capped := (b.graft + p.days(practice.GraftToCapped)).Start(b.yard.zone)
 	if b.over || !b.Walking.IsZero() || short <= 0 || p.now.Before(capped) {
 		return
@@ -124,7 +133,7 @@ func (p *pass) nobodyReady(b *batchCase) {
 	f := Finding{
 		Rule: NobodyReady, Of: b.Batch.Batch.Subject(), Amount: float64(short),
 		From: capped, Best: b.best, By: b.hard, Hard: true,
-		What: fmt.Sprintf("%s of %s, %s ready for them", count(b.left, "cell"), batchWord(b.Batch), count(b.ready, "nuc")),
+		What: fmt.Sprintf("%s of %s, %s ready for them", p.ripeWords(b), batchWord(b.Batch), count(b.ready, "nuc")),
 		Why:  fmt.Sprintf("half emerge by %s", hour(p.course.Emerges(b.Batch.Batch), b.yard.zone)),
 		Do:   fmt.Sprintf("Make up %s, or have %s at hand", count(short, "nuc"), count(short, "cage")),
 		Sure: sureRecorded,

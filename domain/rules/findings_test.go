@@ -84,9 +84,9 @@ var table = []found{
 		p.At("2027-05-05 18:00").Write(graft(4, 24))
 	}, "2027-05-18 01:00", rules.Pressing, "24 cells of batch 4 lost?"},
 	{rules.NobodyReady, "three cells, two nucs", func(p *booktest.Pen) {
-		p.At("2027-05-05 18:00").Write(graft(4, 3))
+		p.At("2027-05-05 18:00").Write(graft(4, 4))
 		p.At("2027-05-12 18:00").Write(madeUp("A1", "A2")...)
-	}, "2027-05-13 09:00", rules.Open, "3 cells of batch 4, 2 nucs ready for them"},
+	}, "2027-05-13 09:00", rules.Open, "about 3 cells (4 as grafted) of batch 4, 2 nucs ready for them"},
 	{rules.NobodyReady, "enough nucs", func(p *booktest.Pen) {
 		p.At("2027-05-05 18:00").Write(graft(4, 2))
 		p.At("2027-05-12 18:00").Write(madeUp("A1", "A2")...)

@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
+	"lidmark/domain/rules"
 )
 
 // whoPen has A1 with a cell of batch 4 given on Sat 15 May, of which a virgin walks on
@@ -59,9 +60,27 @@ func TestAnotherQueenIsAskedFor(t *testing.T) {
 		if n.Holds.Condition != c.holds || n.Holds.Batch != c.batch {
 			t.Errorf("%s: A1 holds %s of %s", c.name, n.Holds.Condition, n.Holds.Batch)
 		}
+		if asked := s.With(all...).At(c.at).Nuc(booktest.Nuc("B1")).Gaps; len(asked) > 0 {
+			t.Errorf("%s: answered, and still asked for: %v", c.name, asked)
+		}
 		if h := n.Holds; h.Condition == book.Laying && c.at.Before(inMay(20)) && h.Descent != book.DescentDoubtful {
 			t.Errorf("%s: her descent is %s", c.name, h.Descent)
 		}
+	}
+}
+
+// TestAVirginInsteadStaysAsked: nobody answered, so the question is a finding until
+// somebody says that the old queen is gone, which leaves the virgin where she is.
+func TestAVirginInsteadStaysAsked(t *testing.T) {
+	p := whoPen(t)
+	p.At("2027-05-15 10:30").Write(look("B1", book.Looked{Queen: book.VirginSeen}))
+	if f := of(p.View("2027-05-15 11:00"), rules.GapAsks); len(f) != 1 {
+		t.Errorf("%+v, want the virgin asked for", f)
+	}
+	p.At("2027-05-15 12:00").Write(book.QueenGone{Nuc: booktest.Nuc("B1")})
+	v := p.View("2027-05-15 13:00")
+	if f := of(v, rules.GapAsks); len(f) != 0 || v.Nuc(booktest.Nuc("B1")).Holds.Condition != book.Virgin {
+		t.Errorf("%+v, B1 holds %s", f, v.Nuc(booktest.Nuc("B1")).Holds.Condition)
 	}
 }
 
