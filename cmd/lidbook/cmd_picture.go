@@ -27,6 +27,9 @@ func pictureCommand(a *app) *cobra.Command {
 		Args:    cobra.ExactArgs(1),
 	}, func(_ *cobra.Command, v *book.View, args []string) error {
 		s := state.State{Book: &state.Book{Season: v.Season(), Name: a.bookName()}, Now: a.now}
+		if !a.flags.demo {
+			s.Book.Path, _ = a.bookPath() // the book was opened: there is one
+		}
 		s.Dark = dark
 		if v.On() != a.now {
 			s.Day = v.Today()

@@ -68,7 +68,7 @@ var windowCommands = []Command{
 	{Name: "layers", Does: "choose what the map shows", Why: noMap, Do: menu(LayerMenu)},
 	{Name: "yards", Does: "choose a yard", Keys: "Ctrl+L", Why: noBook, Do: menu(YardMenu)},
 
-	{Name: "larger", Does: "larger text", Keys: "Alt++ Alt+Shift++ Alt+=", Do: text(+1)},
+	{Name: "larger", Does: "larger text", Keys: "Alt++ Alt+Shift++ Alt+= Alt+Shift+=", Do: text(+1)},
 	{Name: "smaller", Does: "smaller text", Keys: "Alt+-", Do: text(-1)},
 	{Name: "dark", Does: "light or dark", Keys: "Alt+D", Do: pure(func(s State) State { s.Dark = !s.Dark; return s })},
 	{Name: "sheet", Does: "the card's main action, or the card", Keys: "Enter", Why: noMain, Do: pure(State.mainDone)},

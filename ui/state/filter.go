@@ -88,9 +88,13 @@ func (s State) Shown() []*Nuc { return s.Reading().filtered(shownKey{s.Filled(),
 // found is the window with its filter typed, the keys on the first nuc found; a
 // selection of several stays.
 func (s State) found() State {
-	s.Typing = false
+	things := s.FilterThings()
+	s.Typing, s.Marked = false, false
 	shown := s.walk()
 	switch i := slices.IndexFunc(shown, FilterBy(s.Filter).Shows); {
+	case i < 0 && len(things) > 0:
+		s.Filter = ""
+		return s.followed(LinkTo(things[0]))
 	case i < 0 || s.Filter == "":
 		return s
 	case s.Selection.Len() > 1:

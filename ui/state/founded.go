@@ -22,6 +22,7 @@ type Founding struct {
 	Example bool
 	Minds   []string // what the rules have against the graft
 
+	first string   // who stands first and writes in the book; "" for nobody
 	ids   book.IDs // after all that the entries have
 	wrong []startWrong
 }
@@ -225,6 +226,9 @@ func (m *founder) people() {
 		switch {
 		case text != "":
 			m.put(PeopleStep, field, func(b *founding.Book) { b.People = append(b.People, text) })
+			if who, err := founding.Person(text, book.PersonID{}); i == 0 && err == nil {
+				m.f.first = who.Name
+			}
 		case i == 0:
 			m.wrong(PeopleStep, field, "say who writes, a first name will do")
 		}

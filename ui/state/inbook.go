@@ -14,6 +14,7 @@ type InBook struct {
 	Way    int                    // the way out of a late day that is chosen, from 0, the best
 	Yards  [roomCount]book.YardID // the yard shown in a room; zero: all
 	Filter string                 // words typed into the filter
+	Marked bool                   // all of them are marked: what is typed next takes their place
 	Typing bool                   // the filter takes the keys
 	Goto   string                 // the name of a nuc that is being typed: a capital, then figures
 	Folded map[string]bool        // the sections folded, by their keys

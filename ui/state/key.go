@@ -26,6 +26,10 @@ func (s State) key(m Keyed) (State, []Effect) {
 	if s.Typing && s.InField() == "" && m.Mods&(Ctrl|Alt) == 0 && m.Key != "Escape" {
 		return s.keyFilter(m), nil
 	}
+	if s.Typing && s.InField() == "" && m.Mods == Ctrl && m.Key == "A" {
+		s.Marked = s.Filter != ""
+		return s, nil
+	}
 	if next, effects, took := s.keyWalk(m); took {
 		return next, effects
 	}
@@ -85,6 +89,9 @@ func (s State) wroteAsked(r rune) (State, []Effect) {
 func (s State) keyFilter(m Keyed) State {
 	switch m.Key {
 	case "BackSpace":
+		if s.Marked {
+			s.Filter, s.Marked = "", false
+		}
 		letters := []rune(s.Filter)
 		s.Filter = string(letters[:max(0, len(letters)-1)])
 	case "Tab":
@@ -169,7 +176,10 @@ func (s State) pasted(text string) State {
 	case s.InField() != "":
 		return s.wroteField(text).changed(s.InField())
 	case s.Typing:
-		s.Filter += FieldOf("").Put(text).Text
+		if s.Marked {
+			s.Filter = ""
+		}
+		s.Filter, s.Marked = s.Filter+FieldOf("").Put(text).Text, false
 	}
 	return s
 }
@@ -190,8 +200,11 @@ func (s State) wrote(r rune) (State, []Effect) {
 	case s.typesAmount(r):
 		return s.amountTyped(r), nil
 	case s.Typing:
+		if s.Marked {
+			s.Filter = ""
+		}
 		s.Filter += string(r)
-		s.Scroll = nil
+		s.Scroll, s.Marked = nil, false
 		return s, nil
 	case s.Room == Numbers && s.Number != 0 && (unicode.IsDigit(r) || r == '-'):
 		return s.WithField(NumberField, FieldOf(string(r))).focused(FieldNamed(NumberField)), nil

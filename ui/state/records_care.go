@@ -98,11 +98,11 @@ var careRecords = []Record{
 	},
 	{Name: "move", Word: "Carry it elsewhere", Of: ofNuc, Asks: askPlace, Facts: placed},
 	{
-		Name: "combs", Word: "Say its combs", Of: ofNuc, Many: true,
+		Name: "combs", Word: "Describe its combs", Of: ofNuc, Many: true,
 		Asks:  func(State) []Ask { return []Ask{askWords("combs", "Combs of each", "", combsNote())} },
 		Facts: combsSaid,
 	},
-	{Name: "describe nuc", Word: "Say what it is", Of: ofNuc, Asks: askNuc, Facts: nucNamed},
+	{Name: "describe nuc", Word: "Describe it", Of: ofNuc, Asks: askNuc, Facts: nucNamed},
 }
 
 // dueAmount is how much of something the work due at the chosen nuc asks for,

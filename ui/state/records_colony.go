@@ -25,7 +25,7 @@ var colonyRecords = []Record{
 			return eachThing(a, func(in book.Subject) book.Fact { return book.WildCellsSearched{In: in, Found: found} })
 		},
 	},
-	{Name: "change colony", Word: "Say what it is", Of: ofColony, Asks: askColony, Facts: colonyDescribed(true)},
+	{Name: "change colony", Word: "Describe it", Of: ofColony, Asks: askColony, Facts: colonyDescribed(true)},
 	{
 		Name: "queen of colony", Word: "Put in a queen", Of: ofColony, Fits: matedCaged, Asks: askQueenIn,
 		Facts: func(_ State, a *Answers) []book.Fact {

@@ -35,7 +35,7 @@ var yardRecords = []Record{
 	},
 	{Name: "row looked", Word: "A row looked at, in counts", Of: fromYard, Asks: askRow, Facts: rowLooked},
 	{Name: "add boxes", Word: "Add boxes", Of: fromYard, Asks: askBoxes, Facts: boxesAdded},
-	{Name: "change yard", Word: "Say what it is", Of: ofYard, Asks: askYard, Facts: yardDescribed(true)},
+	{Name: "change yard", Word: "Describe it", Of: ofYard, Asks: askYard, Facts: yardDescribed(true)},
 	{
 		Name: "inspected", Word: "Inspected", Of: ofYard, Asks: asks(askWords("result", "Result", "nothing found", "")),
 		Facts: func(_ State, a *Answers) []book.Fact {

@@ -140,6 +140,7 @@ func (s State) stepOn() (State, []Effect) {
 		}
 	}
 	s.Busy, s.Note = &Busy{"the book is begun", -1}, Note{}
+	s.Prefs = s.recalled(f.Path, f.first)
 	return s, []Effect{Found{Path: f.Path, Entries: f.Entries}}
 }
 

@@ -31,6 +31,9 @@ func asksClose(s State) (asks []Ask) {
 			asks = append(asks,
 				Ask{Name: fmt.Sprintf("dropped.%d", i), Label: "Dropped, of " + goods, Kind: Figure, Note: fmt.Sprintf("%d not accounted for; blank leaves it open", c.Missing())},
 				Ask{Name: fmt.Sprintf("back.%d", i), Label: "Back home, of " + goods, Kind: Figure})
+			if c.What == book.Cells {
+				asks = append(asks, askWords(fmt.Sprintf("caged.%d", i), "Into cages, of "+goods, "", "the numbers of the cages, like "+s.nextCages(c.Missing())))
+			}
 		}
 	}
 	if n := len(s.Walk.Twins); n > 0 {
@@ -51,9 +54,27 @@ func closing(s State, a *Answers) (facts []book.Fact) {
 			facts = append(facts, book.BroughtBack{What: c.What, Batch: c.Batch, Count: n})
 		}
 	}
+	facts = append(facts, closingCages(s, a)...)
 	if a.Yes("twins") {
 		for _, t := range s.Walk.Twins {
 			facts = append(facts, book.Struck{Entry: t.Again.ID, Why: "typed twice"})
+		}
+	}
+	return facts
+}
+
+// closingCages are the cells that went into cages instead of nucs.
+func closingCages(s State, a *Answers) (facts []book.Fact) {
+	for i, c := range s.Walk.Closing {
+		name := fmt.Sprintf("caged.%d", i)
+		if c.What != book.Cells || !a.Said(name) {
+			continue
+		}
+		for _, label := range a.Cages(name, 0) {
+			if a.inCage(label) != nil {
+				a.Wrong(name, "in cage %s sits a queen already: take another number", label)
+			}
+			facts = append(facts, book.VirginCaged{Queen: book.QueenID(a.Mint()), Batch: c.Batch, Label: label, Cell: true})
 		}
 	}
 	return facts

@@ -182,7 +182,7 @@ func (c *cardDraw) reached(yard book.YardID) {
 	for _, of := range []struct {
 		what string
 		all  []linked
-	}{{"Colonies", colonies}, {"Orders", orders}, {"Orders served", served}, {"Queens in the hand", queens}, {"People", people}} {
+	}{{"Colonies", colonies}, {"Orders", orders}, {"Orders served", served}, {"Queens in cages", queens}, {"People", people}} {
 		c.links(of.what+": "+thousands(len(of.all)), of.all)
 	}
 }

@@ -30,7 +30,6 @@ func (p *sheet) daySide(a scene.Area) {
 		top := y + scene.LineHeight(13) + 14
 		y = p.timeBar(scene.Area{X: x, Y: top, W: w, H: 16})
 		body := a.Bottom() - sideFoot
-		p.sideButtons(x, body, all)
 		kit := scene.Area{X: x, W: w}
 		if beside := x + w + 1.5*state.Edge; a.Right()-beside > w*0.75 {
 			kit = scene.Area{X: beside, Y: top + 8, W: min(w, a.Right()-beside-state.Edge/2)}
@@ -43,6 +42,7 @@ func (p *sheet) daySide(a scene.Area) {
 		}
 		kit.H = p.caution(scene.Area{X: x, Y: y - 20, W: all, H: body - y + 20}) - kit.Y
 		p.kit(p.s.Reading().Kit(p.s.DayPage.Less), kit)
+		p.sideButtons(x, body, all) // last: Tab goes from the top down
 	})
 	p.rule(a.Right()-1, a.Y, a.Right()-1, a.Bottom(), scene.Rule)
 }

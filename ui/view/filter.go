@@ -25,6 +25,9 @@ func (p *sheet) filterField(a scene.Area, hint string) {
 	if p.filtering() {
 		text, f = p.s.Filter, ink(14)
 	}
+	if p.s.Marked {
+		p.rect(scene.Area{X: a.X + 10, Y: a.Y + 5, W: min(p.width(text, f)+4, end-a.X-10), H: a.H - 10}, scene.PenTint)
+	}
 	tip := p.fit(a.X+12, y, text, f, end)
 	p.filterAt = a
 	if p.s.Typing {
@@ -40,6 +43,9 @@ func (p *sheet) filterCount(x, y, width float64) float64 {
 		x = p.right(x, y, "Esc shows all", ink2(12)) - 10
 	}
 	shown, all := len(p.s.Shown()), len(p.s.Reading().In(p.s.Filled()))
+	if shown == 0 && len(p.s.FilterThings()) > 0 {
+		return p.right(x, y, "no nuc", ink2(12))
+	}
 	if shown == 0 {
 		return p.right(x, y, "nothing matches", ink(12).semi())
 	}
@@ -49,11 +55,12 @@ func (p *sheet) filterCount(x, y, width float64) float64 {
 // filterWords lists below the field of the filter the words it can go on with.
 func (p *sheet) filterWords() {
 	words := p.s.FilterWords()
-	if len(words) == 0 || p.filterAt.Empty() {
+	things := p.s.FilterThings()
+	if len(words)+len(things) == 0 || p.filterAt.Empty() {
 		return
 	}
 	const h = leastTarget
-	a := scene.Area{X: p.filterAt.X, Y: p.filterAt.Bottom() + 2, W: min(p.filterAt.W, 300), H: h*float64(len(words)) + 10}
+	a := scene.Area{X: p.filterAt.X, Y: p.filterAt.Bottom() + 2, W: min(p.filterAt.W, 300), H: h*float64(len(words)+len(things)) + 10}
 	p.add(scene.Rect{Area: a, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1), Tag: scene.Tag{Ref: state.CommandOf("filter")}})
 	for i, w := range words {
 		row := scene.Rect{Area: scene.Area{X: a.X + 5, Y: a.Y + 5 + float64(i)*h, W: a.W - 10, H: h}, Radius: 3, Tag: scene.Tag{Ref: scene.Ref{Kind: state.FilterRef, ID: w.Word}}}
@@ -66,5 +73,17 @@ func (p *sheet) filterWords() {
 			end = p.right(end, row.Y+19, "Tab", ink2(12)) - 8
 		}
 		p.fit(row.X+7, row.Y+19, w.Word, ink(14), end)
+	}
+	for i, sub := range things {
+		row := scene.Rect{Area: scene.Area{X: a.X + 5, Y: a.Y + 5 + float64(len(words)+i)*h, W: a.W - 10, H: h}, Radius: 3, Tag: scene.Tag{Ref: state.LinkTo(sub)}}
+		if p.hovers(row.Tag.Ref) {
+			row.Fill = scene.Sunk
+		}
+		p.add(row)
+		end := row.Right() - 8
+		if i == 0 && len(p.s.Shown()) == 0 {
+			end = p.right(end, row.Y+19, "Enter", ink2(12)) - 8
+		}
+		p.fit(row.X+7, row.Y+19, sentence(nameOf(p.s.Reading().View, sub)), ink(14).as(scene.Pen), end)
 	}
 }

@@ -30,7 +30,7 @@ func (d recordDraw) current(row state.WalkRow, a scene.Area) {
 	d.subject(row, a.Y+state.WalkLine/2)
 	field := scene.Area{X: d.typed - 10, Y: a.Y + 6, W: d.after - 20 - d.typed, H: fieldHigh}
 	says := d.w.Says
-	wrong := len(says.Line.Mistakes) > 0 && (d.w.Refused == d.s.Typed(state.WalkField) || !d.stillTyping(says.Line.Mistakes[0]))
+	wrong := len(says.Line.Mistakes) > 0 && (d.w.Refused == d.s.Typed(state.WalkField) || !d.stillTyping(says.Line.Mistakes[0]) || noLetter(says.Line.Mistakes[0]))
 	d.input(field, state.WalkField, fieldLook{size: lineSize, weight: scene.SemiBold, wrong: wrong})
 	if says.After != nil {
 		d.add(d.becomes(says.After, at(d.after, a.Y+state.WalkLine/2+6), 28))
@@ -191,6 +191,10 @@ func (d recordDraw) stillTyping(m line.Mistake) bool {
 	n := utf8.RuneCountInString(f.Text)
 	return d.s.InField() == state.WalkField && f.Caret == n && m.Column >= n-1 && !strings.HasSuffix(f.Text, " ")
 }
+
+// noLetter tells whether a mistake is a sign that can begin nothing, which is told
+// at once.
+func noLetter(m line.Mistake) bool { return strings.HasSuffix(m.What, " is no letter of the line") }
 
 // mistake writes below its place what is wrong and what to do, and gives how many
 // lines that takes.
