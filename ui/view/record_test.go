@@ -127,7 +127,7 @@ func TestTheWalkSaysWhatWasTyped(t *testing.T) {
 	if said := allTexts(t, s); !strings.Contains(said, "a virgin was seen; the book has a laying queen there") {
 		t.Error("a virgin where a queen was laying is not asked for")
 	}
-	s = letter(s, '1')
+	s, _ = key(s, "1")
 	if said := allTexts(t, s); !strings.Contains(said, "saving …") {
 		t.Error("a row on its way does not say so")
 	}
