@@ -23,12 +23,6 @@ func (m *Model) QueenlessFor(days int, youngBrood bool) (b Belief) {
 	return b
 }
 
-// Queenright is a nuc whose queen has laid for so many days.
-func Queenright(days int) (b Belief) {
-	b.add(given.lays, layDays, days, 1)
-	return b
-}
-
 // Unknown is a nuc of which nothing is known: the chances are practice, and a
 // first look outweighs them.
 func (m *Model) Unknown() (b Belief) {

@@ -67,6 +67,10 @@ var rateRows = []Number{
 		Default: 0.7, Min: 0, Max: 1, Source: "0.6 to 0.8; " + noSource, Confidence: CommonPractice, Used: "what a nuc most probably holds",
 	},
 	{
+		Key: OwnCellsDestroy, Name: "own_cells_destroy", Title: "Cell given is lost where own cells are left standing", Unit: Share,
+		Default: 0.30, Min: 0, Max: 1, Source: "of those that would be accepted; " + noSource, Confidence: CommonPractice, Used: "what a nuc most probably holds",
+	},
+	{
 		Key: OwnCellsOverlooked, Name: "own_cells_overlooked", Title: "Own cells overlooked", Unit: Share,
 		Default: 0.1, Min: 0, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: "what a nuc most probably holds",
 	},
