@@ -1,7 +1,6 @@
 package weather_test
 
 import (
-	"fmt"
 	"math"
 	"testing"
 
@@ -80,22 +79,5 @@ func TestWindNearTheGround(t *testing.T) {
 		if got < low-0.001 || got > high+0.001 {
 			t.Errorf("wind at %g m is %.4f of that at 10 m, want %.4f to %.4f", height, got, low, high)
 		}
-	}
-}
-
-func TestWindWords(t *testing.T) {
-	all := rows(t, "beaufort.csv")
-	for _, row := range all {
-		for _, end := range []string{"lo_m_s", "hi_m_s"} {
-			if row[end] == "" {
-				continue
-			}
-			if got := weather.WindWords(number(t, row[end])); got != row["name"] {
-				t.Errorf("%s m/s is %s, want %s", row[end], got, row["name"])
-			}
-		}
-	}
-	if len(all) != 13 {
-		t.Fatal(fmt.Sprint(len(all), " forces"))
 	}
 }
