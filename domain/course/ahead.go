@@ -40,8 +40,8 @@ func Each(of func(State) float64) *Figure {
 	return &Figure{each(func(k kind, days int) float64 { return of(State{kinds[k.what], k.own, days}) })}
 }
 
-// Unseen is the chance, by state, that a look sees what the sight says.
-func (m *Model) Unseen(s Sight) *Figure { return &Figure{m.saw.weights(s)} }
+// Sees is the chance, by state, that a look sees what the sight says.
+func (m *Model) Sees(s Sight) *Figure { return &Figure{m.saw.weights(s)} }
 
 // Before is what a figure of tomorrow's states is at the start of the day.
 func (d *Day) Before(next *Figure) *Figure { return &Figure{d.before(&next.w)} }

@@ -2,7 +2,7 @@ package course
 
 // Belief is the chance of everything a nuc may hold at the start of a day; the
 // chances sum to one. The zero Belief is of no nuc: make one by [Model.Queenless],
-// [Model.Queenright] or [Model.Unknown].
+// [Model.Virgin] or [Model.Unknown].
 //
 // Two lines run beside each other: the queen who was given, and one whom the
 // nuc raised itself. A cell counts down the days to her emergence; a virgin has

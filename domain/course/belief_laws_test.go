@@ -56,7 +56,7 @@ func deeds(m *course.Model, b *course.Belief) map[string]func(*rapid.T) {
 		"brood":    func(*rapid.T) { m.GiveBrood(b) },
 		"broken":   func(t *rapid.T) { m.BreakDown(b, rapid.Bool().Draw(t, "young")) },
 		"look":     func(t *rapid.T) { m.Weigh(b, drawSight(t)) },
-		"take out": func(t *rapid.T) { b.TakeOut(m.Unseen(drawSight(t))) },
+		"take out": func(t *rapid.T) { b.TakeOut(m.Sees(drawSight(t))) },
 	}
 }
 
@@ -64,8 +64,8 @@ func deeds(m *course.Model, b *course.Belief) map[string]func(*rapid.T) {
 func drawBelief(t *rapid.T, m *course.Model) course.Belief {
 	b := []course.Belief{
 		m.Unknown(), m.QueenlessFor(rapid.IntRange(0, 60).Draw(t, "for"), rapid.Bool().Draw(t, "young brood")),
-		course.Queenright(rapid.IntRange(-1, 60).Draw(t, "lays")), m.Virgin(rapid.IntRange(-1, 60).Draw(t, "age")),
-	}[rapid.IntRange(0, 3).Draw(t, "begins")]
+		m.Virgin(rapid.IntRange(-1, 60).Draw(t, "age")),
+	}[rapid.IntRange(0, 2).Draw(t, "begins")]
 	all := deeds(m, &b)
 	names := []string{"day", "days", "cell", "virgin", "queen", "brood", "broken", "look", "take out"}
 	for range rapid.IntRange(0, 8).Draw(t, "deeds") {
@@ -101,13 +101,13 @@ func TestChancesStayChances(t *testing.T) {
 		if wrong := sound(b.Chances()); wrong != "" {
 			t.Fatalf("%s: %+v", wrong, b.Chances())
 		}
-		with, without := b.Split(m.Unseen(drawSight(t)))
+		with, without := b.Split(m.Sees(drawSight(t)))
 		if sum := with.Chances().Sum() + without.Chances().Sum(); !(math.Abs(sum-1) < 1e-9) {
 			t.Fatalf("a belief split in two sums to %g", sum)
 		}
 		s := drawSight(t)
 		was := b
-		want := b.Expect(m.Unseen(s))
+		want := b.Expect(m.Sees(s))
 		got := m.Weigh(&b, s)
 		if !(math.Abs(got-want) < 1e-12) {
 			t.Fatalf("%v has a chance of %g when weighed, %g when expected", s, got, want)

@@ -30,7 +30,7 @@ type taken struct {
 // emergence is when a cell emerges. Equal ones are one, and have a number.
 type emergence struct {
 	Emerging
-	number int
+	number int64
 }
 
 type cellsKey struct {

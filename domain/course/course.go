@@ -42,13 +42,12 @@ func Again(v *book.View, was *Course) *Course {
 		c.goOn(was)
 		return c
 	}
-	c.lives = &lives{model: NewModel(v.Numbers())}
+	c.lives = newLives(NewModel(v.Numbers()))
 	return c
 }
 
-// ByCalendar tells what one nuc holds at the view's instant by the clock
-// alone: for a day ahead what is to be expected if nothing is done, for a day
-// past what was recorded by then.
+// ByCalendar tells what one nuc holds at the view's instant, as [Course.Of] a new
+// course: the condition by the clock, the day of its next look by the weather too.
 func ByCalendar(v *book.View, n *book.Nuc) Presumption { return New(v).Of(n) }
 
 // Beside is the course of a view of a few nucs beside another's of the whole

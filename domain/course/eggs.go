@@ -42,10 +42,10 @@ func (c *Course) Eggs(n *book.Nuc) *Eggs {
 
 func (a asked) eggsOf(h *Held) *Eggs {
 	key := eggsKey{h, string(a.yard.bytes(h.Row, h.Row+eggsAhead))}
-	if e := a.lives.eggsAt(key); e != nil {
+	if e := a.lives.eggs.at(key); e != nil {
 		return e
 	}
-	return a.lives.keepEggs(key, a.eggs(h))
+	return a.lives.eggs.keep(key, a.eggs(h))
 }
 
 // Ever is the chance that she has laid or will lay within the time looked ahead.

@@ -96,19 +96,19 @@ func (a asked) life() ([]event, calendar.Day) {
 // held goes through a life, or on from the same life a day before.
 func (a asked) held(events []event, row calendar.Day) *Held {
 	key := a.lifeKey(events, row)
-	if h := a.lives.heldAt(key); h != nil {
+	if h := a.lives.held.at(key); h != nil {
 		return h
 	}
 	if last := events[len(events)-1].row; last < row {
-		if was := a.lives.heldAt(a.lifeKey(events, row-1)); was != nil {
+		if was := a.lives.held.at(a.lifeKey(events, row-1)); was != nil {
 			h := *was
 			h.Belief, h.Row = h.After(a.step(row-1)), row
-			return a.lives.keep(key, &h)
+			return a.lives.held.keep(key, &h)
 		}
 	}
 	var last Held
 	a.replay(events, row, func(h *Held) { last = *h })
-	return a.lives.keep(key, &last)
+	return a.lives.held.keep(key, &last)
 }
 
 // replay goes through a life day by day, up to a row, and shows what is held at

@@ -3,6 +3,7 @@ package course
 import (
 	"encoding/binary"
 	"math"
+	"slices"
 	"time"
 
 	"lidmark/domain/book"
@@ -11,7 +12,8 @@ import (
 )
 
 // An event is one thing done to a nuc or seen of it, as far as its course
-// depends on it. It is taken in at the start of its row, see [asked.rowOf].
+// depends on it. It is taken in at the start of its row: the day at whose start
+// it counts, see [asked.rowOf].
 type event struct {
 	row   calendar.Day
 	day   calendar.Day // on which it was
@@ -35,8 +37,8 @@ const (
 	looked
 )
 
-// rowOf is the day at whose start something is taken in: a row is a day named
-// for its start, and what happens once a day's flights are flown is of the next.
+// rowOf is the row of an instant: its day, or the next once a day's flights are
+// flown.
 func (a asked) rowOf(t time.Time) calendar.Day {
 	d := a.day(t)
 	if at := t.In(a.zone); float64(at.Hour())+float64(at.Minute())/60 >= a.numbers.Get(practice.FlightsFlown) {
@@ -97,10 +99,30 @@ func (r *reading) take(e *book.Entry) {
 		if r.laid {
 			r.brood(e, true, true)
 		}
+		_, gone := e.Fact.(book.QueenGone)
+		gift, given := r.gift()
 		r.anew(at)
+		if gone && given && r.answers(e, gift) {
+			r.add(gift)
+		}
 	default:
 		r.takeSight(e, at)
 	}
+}
+
+// gift is the last event, if something was given.
+func (r *reading) gift() (e event, ok bool) {
+	if n := len(r.events); n > 0 {
+		e = r.events[n-1]
+	}
+	return e, e.do == cellGiven || e.do == virginPutIn || e.do == queenPutIn
+}
+
+// answers tells whether a queen who is told as gone is she who was there before
+// a gift, not the gift: it was told with it, or it asked where she was.
+func (r *reading) answers(gone *book.Entry, gift event) bool {
+	asked := func(g book.Gap) bool { return g.At == gift.at }
+	return gift.at == gone.At || slices.ContainsFunc(r.nuc.Gaps, asked)
 }
 
 func (r *reading) takeSight(e *book.Entry, at event) {
@@ -223,7 +245,7 @@ func (e event) key(k []byte) []byte {
 		byte(s.Queen), byte(s.Eggs), byte(s.Capped), byte(s.OwnCells), byte(s.Cell))
 	k = binary.AppendVarint(k, int64(e.age))
 	if e.do == cellGiven {
-		k = binary.AppendVarint(k, int64(e.out.number))
+		k = binary.AppendVarint(k, e.out.number)
 	}
 	return k
 }

@@ -7,7 +7,9 @@ import (
 	"lidmark/domain/practice"
 )
 
-// Of tells what a nuc holds at the view's instant. See [ByCalendar].
+// Of tells what a nuc most probably holds at the view's instant: for a day ahead
+// what is to be expected if nothing is done, for a day past what was recorded by
+// then. The condition follows the clock; how sure it is, [Course.Held] tells.
 func (c *Course) Of(n *book.Nuc) Presumption {
 	a := c.ask(n)
 	switch n.Condition() {

@@ -273,10 +273,14 @@ func (c sights) cellOf(s Sight, k kind, day int) float64 {
 		}
 		return wrong / 2
 	case book.CellTornAtSide:
-		if k.own || k.what == 'n' || k.what == 'w' {
+		switch {
+		case k.own || k.what == 'n' || k.what == 'w':
 			return 1 - c.cellElse
+		case k.what == 'c':
+			return wrong / 2
+		default:
+			return c.amiss // she who was in it is dead
 		}
-		return wrong / 2
 	case book.CellOpenAtTip:
 		switch {
 		case k.what == 'c' && !k.own:

@@ -168,3 +168,17 @@ func TestEvenings(t *testing.T) {
 		}
 	}
 }
+
+// TestTheOldQueenGone: who answers that the old queen is gone, with the cell or
+// later, does not take the cell away.
+func TestTheOldQueenGone(t *testing.T) {
+	for _, at := range []string{"2027-06-12 10:00", "2027-06-12 20:00"} {
+		p := pen(t)
+		laying(p)
+		p.At("2027-06-01 09:00").Write(book.Grafted{Batch: booktest.Batch("9"), Number: 9, Larvae: 20, LarvaAge: 18})
+		p.At("2027-06-12 10:00").Write(book.CellGiven{Nuc: a1, Batch: booktest.Batch("9")})
+		p.At(at).Write(book.QueenGone{Nuc: a1})
+		v := p.View("2027-06-12 22:00")
+		between(t, "a cell, the old queen gone at "+at, course.New(v).Held(v.Nuc(a1)).Chances().Cell, 0.5, 0.9)
+	}
+}

@@ -51,7 +51,7 @@ func newReckoner(j *rules.Judged, hand Hand, by calendar.Day) *reckoner {
 
 // sights are what looks find, and what is there to be found.
 func (r *reckoner) sights() {
-	r.noEggs = r.model.Unseen(course.Sight{Eggs: book.NoEggs, Queen: book.NoneSeen})
+	r.noEggs = r.model.Sees(course.Sight{Eggs: book.NoEggs, Queen: book.NoneSeen})
 	opened, amiss := r.numbers.Get(practice.SeesCellSign), r.numbers.Get(practice.SeenAmiss)
 	noOpened := func(s course.State) float64 {
 		if ownQueen(s) && s.Holds != course.HoldsCell {
