@@ -21,6 +21,7 @@ type nucCase struct {
 
 	cups        float64 // of bees in it, or of those that would fill it
 	weak, light bool
+	starves     float64 // share of those lost that are without food until somebody comes again
 	risk        float64 // of being lost to robbers; 0 while a narrow entrance would not help
 	full        bool    // on full combs
 	ways        []Way
@@ -40,7 +41,9 @@ func (r *reckoner) caseOf(n *book.Nuc, p *course.Presumption, h *held) *nucCase 
 	if s.BeesKnown {
 		k.cups = s.Bees / a
 	}
-	k.weak, k.light = s.WeakThen(), s.Light(r.numbers)
+	k.weak = s.WeakThen()
+	k.starves = k.hunger(s)
+	k.light = k.starves > 0
 	if e := y.Exposure(n, s); e.Level >= strength.Watch && e.Remedy == strength.NarrowDoor {
 		k.risk = e.Risk * r.numbers.Get(practice.RobbedLost)
 	}
@@ -117,11 +120,14 @@ func (k *nucCase) intent(w Ware) rules.Intent {
 // looks are for nucs whose queen, or an own one, nobody has seen laying.
 func (k *nucCase) looks() {
 	c := k.holds.Condition
-	if c != book.Virgin && c != book.Due && (c != book.NoQueen || !k.held.ownLook) || !k.held.ownLook && !k.held.eggLook {
+	own := k.held.ownLook
+	if k.robbed[k.nuc.Yard] {
 		return
 	}
-	own := k.held.ownLook
-	k.add(Way{Kind: LookFirst, On: k.today, Own: own}, 0)
+	if c != book.Virgin && c != book.Due && (c != book.NoQueen || !own) || !own && !k.eggsMayBe() {
+		return
+	}
+	k.add(Way{Kind: LookFirst, On: k.today, Own: own, Care: k.besides()}, 0)
 	for i := range k.hand.Wares {
 		if _, ok := k.legal(i + 1); ok {
 			k.add(Way{Kind: LookFirst, Ware: i + 1, On: k.today, Own: own, Care: k.besides()}, 0)
@@ -201,6 +207,23 @@ func (k *nucCase) besides() (c Care) {
 		c |= WithNarrow
 	}
 	return c
+}
+
+// hunger is how far a nuc is on the way to starving when somebody comes next: the share
+// of the days after its last food that it can bear, up to one.
+func (k *nucCase) hunger(s strength.State) float64 {
+	if !s.Light(k.numbers) {
+		return 0
+	}
+	out := s.FoodOut
+	if out == 0 {
+		out = k.today + calendar.Day(s.FoodDays)
+	}
+	next := k.nextLook()
+	if next == 0 {
+		next = k.by
+	}
+	return min(max(float64(next.Sub(out))/max(k.numbers.Get(practice.StarvedAfter), 1), 0), 1)
 }
 
 func (k *nucCase) mayCatch() bool {

@@ -33,7 +33,7 @@ func (h *held) reckon() {
 		h.sees()
 		h.figures[wayKey{kind: Leave}] = h.now.of(&h.Belief)
 		h.figures[wayKey{kind: ShakeOut}] = figure{}
-		h.figures[wayKey{kind: GiveBrood}] = h.acted(func(b *course.Belief) { h.of.model.GiveBrood(b) })
+		h.figures[wayKey{kind: GiveBrood}] = h.acted(0, func(b *course.Belief) { h.of.model.GiveBrood(b) })
 		h.figures[wayKey{kind: Catch}] = h.caught()
 	}
 	for ware := range len(h.of.hand.Wares) + 1 {
@@ -63,18 +63,23 @@ func (h *held) row() calendar.Day {
 func (h *held) giving(ware int) {
 	m := h.of.model
 	if ware > 0 {
-		h.figures[wayKey{GiveCell, ware}] = h.acted(func(b *course.Belief) { h.give(b, ware, h.Row) }).with(1)
+		h.figures[wayKey{GiveCell, ware}] = h.acted(ware, func(*course.Belief) {})
 	}
 	h.figures[wayKey{LookFirst, ware}] = h.looked(ware)
-	h.figures[wayKey{BreakDown, ware}] = h.acted(func(b *course.Belief) {
+	h.figures[wayKey{BreakDown, ware}] = h.acted(ware, func(b *course.Belief) {
 		m.BreakDown(b, h.Row < h.From+calendar.Day(h.of.numbers.Days(practice.BreakDownOwnCellsFrom)))
-		h.give(b, ware, h.Row)
-	}).with(given(ware))
+	})
 	taken := h.Belief
 	taken.TakeOut(h.of.reigns)
 	taken = taken.After(h.of.course.Step(h.horizon.yard, h.Row))
+	meets := taken.Expect(h.of.queen)
 	h.give(&taken, ware, h.Row+1)
-	h.figures[wayKey{TakeOut, ware}] = h.horizon.on(h.Row + 1).of(&taken).with(given(ware))
+	f := h.horizon.on(h.Row + 1).of(&taken)
+	f.given, f.meets = given(ware), meets
+	if ware > 0 {
+		f.again = h.later(&taken)
+	}
+	h.figures[wayKey{TakeOut, ware}] = f
 }
 
 func given(ware int) float64 {
@@ -84,15 +89,17 @@ func given(ware int) float64 {
 	return 0
 }
 
-func (f figure) with(given float64) figure {
-	f.given = given
-	return f
-}
-
-func (h *held) acted(do func(*course.Belief)) figure {
+// acted is something done, and a ware given then.
+func (h *held) acted(ware int, do func(*course.Belief)) figure {
 	b := h.Belief
 	do(&b)
-	return h.now.of(&b)
+	meets := b.Expect(h.of.queen)
+	h.give(&b, ware, h.Row)
+	f := h.now.of(&b)
+	if ware > 0 {
+		f.given, f.meets, f.again = 1, meets, h.later(&b)
+	}
+	return f
 }
 
 // looked splits by what a look finds: where it finds nothing, something is
@@ -101,11 +108,15 @@ func (h *held) looked(ware int) figure {
 	nothing, something := h.Split(h.unseen())
 	left := h.now.of(&something)
 	found := nothing.Expect(h.of.isNone)
-	share := nothing.Expect(h.of.one)
+	share, meets := nothing.Expect(h.of.one), nothing.Expect(h.of.queen)
 	h.give(&nothing, ware, h.Row)
 	f := left.plus(h.now.of(&nothing))
+	f.again = h.later(&nothing) + h.later(&something)
 	if ware > 0 {
 		f.given = share
+		if share > 0 {
+			f.meets = meets / share
+		}
 		return f
 	}
 	f.found = found
@@ -127,7 +138,7 @@ func (h *held) unseen() *course.Figure {
 // sees settles what a look can tell: one for eggs that was made today tells
 // nothing new.
 func (h *held) sees() {
-	h.eggLook, h.ownLook = true, h.Expect(h.of.isOwn) >= ownPossible
+	h.eggLook, h.ownLook = h.Chances().Lays() >= eggsPossible, h.Expect(h.of.isOwn) >= ownPossible
 	for _, w := range h.Weighed {
 		if w.Day >= h.of.today {
 			h.eggLook = h.eggLook && w.Sight.Eggs == book.EggsUnsaid && w.Sight.Queen == book.Unsaid
@@ -139,6 +150,10 @@ func (h *held) sees() {
 // ownPossible is the chance of an own queen from which her cell is looked for:
 // under it nobody would. Common practice, no source.
 const ownPossible = 0.05
+
+// eggsPossible is the chance of a laying queen from which her eggs are looked for.
+// Common practice, no source.
+const eggsPossible = 0.05
 
 // caught is a nuc without its queen, on her brood.
 func (h *held) caught() figure {

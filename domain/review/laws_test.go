@@ -110,7 +110,7 @@ func tried(r *review.Review) float64 {
 		for j, w := range r.Nucs[i].Ways {
 			with := at[w.With]
 			switch {
-			case taken[i] && j > 0, w.Minutes > minutes+1e-9, w.Gives() && left[w.Ware-1] == 0, w.Kind == review.AddBees && cups == 0:
+			case w.Barred, taken[i] && j > 0, w.Minutes > minutes+1e-9, w.Gives() && left[w.Ware-1] == 0, w.Kind == review.AddBees && cups == 0:
 				continue
 			case w.Kind == review.Unite && (taken[with] || acts[with]):
 				continue

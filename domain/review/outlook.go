@@ -13,6 +13,7 @@ import (
 // asked for.
 type outlook struct {
 	lays   *course.Figure // a queen lays
+	own    *course.Figure // one of the nuc's own raising lays
 	ready  *course.Figure // she has laid long enough to be caught
 	queens *course.Figure // what she is worth, in queens
 	kept   *course.Figure // share of its bees that are kept
@@ -25,10 +26,12 @@ type horizon struct {
 	end    calendar.Day // the day after the one asked for
 	mu     sync.Mutex
 	days   map[calendar.Day]*outlook
+	again  map[lookKey]*course.Figure
+	anew   map[calendar.Day]anew
 }
 
 func newHorizon(c *course.Course, yard book.YardID, by calendar.Day) *horizon {
-	return &horizon{course: c, yard: yard, end: by + 1, days: map[calendar.Day]*outlook{by + 1: atEnd(c.View().Numbers())}}
+	return &horizon{course: c, yard: yard, end: by + 1, days: map[calendar.Day]*outlook{by + 1: atEnd(c.View().Numbers())}, again: map[lookKey]*course.Figure{}, anew: map[calendar.Day]anew{}}
 }
 
 // atEnd is what a state is worth on the day itself. A queen who lays and is not
@@ -44,6 +47,7 @@ func atEnd(n practice.Numbers) *outlook {
 	}
 	return &outlook{
 		lays:  course.Each(func(s course.State) float64 { return yes(s.Holds == course.HoldsLaying) }),
+		own:   course.Each(func(s course.State) float64 { return yes(s.Holds == course.HoldsLaying && s.Own) }),
 		ready: course.Each(func(s course.State) float64 { return yes(s.Holds == course.HoldsLaying && s.Days >= ready) }),
 		queens: course.Each(func(s course.State) float64 {
 			if s.Holds != course.HoldsLaying {
@@ -78,18 +82,21 @@ func (h *horizon) on(d calendar.Day) *outlook {
 	}
 	for ; from > d; from-- {
 		next, step := h.days[from], h.course.Step(h.yard, from-1)
-		h.days[from-1] = &outlook{step.Before(next.lays), step.Before(next.ready), step.Before(next.queens), step.Before(next.kept)}
+		h.days[from-1] = &outlook{step.Before(next.lays), step.Before(next.own), step.Before(next.ready), step.Before(next.queens), step.Before(next.kept)}
 	}
 	return h.days[from]
 }
 
 // figure is what a nuc comes to.
-type figure struct{ lays, ready, queens, kept, given, found float64 }
+type figure struct{ lays, own, ready, queens, kept, given, found, meets, again float64 }
 
 func (o *outlook) of(b *course.Belief) figure {
-	return figure{lays: b.Expect(o.lays), ready: b.Expect(o.ready), queens: b.Expect(o.queens), kept: b.Expect(o.kept)}
+	return figure{lays: b.Expect(o.lays), own: b.Expect(o.own), ready: b.Expect(o.ready), queens: b.Expect(o.queens), kept: b.Expect(o.kept)}
 }
 
 func (f figure) plus(g figure) figure {
-	return figure{f.lays + g.lays, f.ready + g.ready, f.queens + g.queens, f.kept + g.kept, f.given + g.given, f.found + g.found}
+	return figure{
+		lays: f.lays + g.lays, own: f.own + g.own, ready: f.ready + g.ready, queens: f.queens + g.queens, kept: f.kept + g.kept,
+		given: f.given + g.given, found: f.found + g.found, meets: f.meets + g.meets, again: f.again + g.again,
+	}
 }

@@ -24,9 +24,11 @@ type reckoner struct {
 
 	noEggs, noOpened, nothing  *course.Figure // chances by state that a look finds nothing
 	isNone, isOwn, one, reigns *course.Figure
+	queen                      *course.Figure // somebody who tears down what is given
 	worthNow                   *course.Figure // what a queen is worth if caught now
 
 	horizons map[book.YardID]*horizon
+	robbed   map[book.YardID]bool // robbers are about: no box is opened to look
 	mu       sync.Mutex
 	out      map[outKey]course.Emerging
 }
@@ -42,7 +44,12 @@ func newReckoner(j *rules.Judged, hand Hand, by calendar.Day) *reckoner {
 	v := c.View()
 	r := &reckoner{
 		judged: j, view: v, course: c, model: c.Model(), numbers: v.Numbers(), hand: hand, today: v.Today(), by: by,
-		horizons: map[book.YardID]*horizon{}, out: map[outKey]course.Emerging{},
+		horizons: map[book.YardID]*horizon{}, robbed: map[book.YardID]bool{}, out: map[outKey]course.Emerging{},
+	}
+	for _, f := range j.Findings() {
+		if f.Rule == rules.BeingRobbed && f.Of.Kind == book.KindYard {
+			r.robbed[f.Yard] = true
+		}
 	}
 	r.sights()
 	r.worthNow = atEnd(r.numbers).queens
@@ -64,6 +71,9 @@ func (r *reckoner) sights() {
 	r.isNone = shareOf(func(s course.State) bool { return s.Holds == course.HoldsNone })
 	r.isOwn = shareOf(func(s course.State) bool {
 		return ownQueen(s) && s.Holds != course.HoldsCell && s.Holds != course.HoldsLaying
+	})
+	r.queen = shareOf(func(s course.State) bool {
+		return s.Holds != course.HoldsNone && !(ownQueen(s) && s.Holds == course.HoldsCell)
 	})
 	r.one = shareOf(func(course.State) bool { return true })
 	late, finds := r.numbers.Days(practice.VirginLate), r.numbers.Get(practice.FindsLaying)

@@ -122,18 +122,19 @@ type heldKey struct {
 
 // judge settles the best way and whether a decision is needed.
 func (k *nucCase) judge(place int) Nuc {
+	k.bar()
 	n := Nuc{Nuc: k.nuc, Ways: k.ways, Next: -1, place: place}
 	if k.held.From != 0 {
 		n.Chances = k.held.Chances()
 		n.Sure = sure(n.Chances) >= k.numbers.Get(practice.ReviewSure)
 	}
 	for i, w := range k.ways {
-		if !k.lacks(w) && w.Worth > k.ways[n.Best].Worth {
+		if k.may(w) && w.Worth > k.ways[n.Best].Worth {
 			n.Best = i
 		}
 	}
 	for i, w := range k.ways {
-		if !k.lacks(w) && w.Kind != k.ways[n.Best].Kind && (n.Next < 0 || w.Worth > k.ways[n.Next].Worth) {
+		if k.may(w) && w.Kind != k.ways[n.Best].Kind && (n.Next < 0 || w.Worth > k.ways[n.Next].Worth) {
 			n.Next = i
 		}
 	}
@@ -143,6 +144,9 @@ func (k *nucCase) judge(place int) Nuc {
 	n.Decide = n.Why != "" && !n.Decided
 	return n
 }
+
+// may tells whether a way can be the best.
+func (k *nucCase) may(w Way) bool { return !w.Barred && !k.lacks(w) }
 
 // lacks tells whether a way gives what is not in hand: it is told, so that it is
 // known what one more would do, and never the best.
@@ -164,6 +168,9 @@ func (k *nucCase) why(n Nuc) string {
 	case c == book.Due && !k.view.On().Before(k.holds.LookFrom) && (k.held.eggLook || k.held.ownLook):
 		return c.String()
 	case n.Best > 0 && n.Ways[n.Best].Kind != Catch && (n.Ways[n.Best].Kind == LookFirst || n.Loses >= k.numbers.Get(practice.ReviewLoss)):
+		if best, left := n.Ways[n.Best], n.Ways[0]; left.Doubtful-best.Doubtful > max(0, best.Lays-left.Lays) {
+			return k.title(best) + ": her descent would be sure"
+		}
 		return k.title(n.Ways[n.Best]) + " is worth more than leaving it"
 	default:
 		return ""

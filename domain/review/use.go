@@ -45,7 +45,7 @@ func (r *Review) problem() (p allot.Problem, ways [][]int, unions []int) {
 	}
 	for i, n := range r.Nucs {
 		for j, w := range n.Ways {
-			if n.Decided && j > 0 {
+			if n.Decided && j > 0 || w.Barred {
 				break
 			}
 			if w.Kind != Unite {
@@ -131,7 +131,7 @@ func (r *Review) inOrder() Use {
 			continue
 		}
 		j := slices.IndexFunc(n.Ways, func(w Way) bool {
-			return w.Gives() && w.Kind != LookFirst && left[w.Ware-1] > 0 && (r.Hand.Minutes <= 0 || spent+w.Minutes <= r.Hand.Minutes)
+			return w.Gives() && !w.Barred && w.Kind != LookFirst && left[w.Ware-1] > 0 && (r.Hand.Minutes <= 0 || spent+w.Minutes <= r.Hand.Minutes)
 		})
 		if j > 0 {
 			u.Chosen[i] = j

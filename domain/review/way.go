@@ -44,6 +44,10 @@ type Way struct {
 	Minutes float64
 	Worth   float64 // in queens, costs taken off
 
+	Doubtful float64 // chance of a laying queen by the day whom the nuc raised itself
+	Meets    float64 // chance, when it gives, that somebody is there who tears down what it gives
+	Barred   bool    // never the best, nor part of a use: what it gives would most probably be lost
+
 	Warned []rules.Reason
 	parts  parts
 }

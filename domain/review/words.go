@@ -112,15 +112,19 @@ func (r *Review) Why(w Way) (all []Sum) {
 	}
 	keys := func(k ...practice.Key) []practice.Key { return k }
 	queens := fmt.Sprintf("%d of 100 laying by %s, %d of them ready to be caught", percent(w.Lays), r.By.Short(), percent(w.Ready))
+	if own := percent(w.Doubtful); own > 0 {
+		queens += fmt.Sprintf(", %d of its own raising", own)
+	}
 	if w.Kind == Catch {
 		queens = fmt.Sprintf("the queen caught, and %d of 100 laying again by %s", percent(w.Lays), r.By.Short())
 	}
 	add(p.queens, keys(practice.ReadyAfterFirstEgg, practice.WorthNucDay, practice.WorthOwnQueen, practice.AcceptCell), "%s", queens)
 	add(p.bees, keys(practice.PriceCup, practice.BeesPerCup, practice.LayingWorkersMean), "its bees, %.1f cups, as far as they are kept", p.cups)
-	add(-p.lost*(p.queens+p.bees), keys(practice.WeakLost, practice.LightLost, practice.RobbingWatch, practice.RobbedLost, practice.NarrowHelps), "%s: %d of 100 such nucs are lost", p.cause(), percent(p.lost))
+	add(-p.lost*(p.queens+p.bees), keys(practice.WeakLost, practice.LightLost, practice.StarvedAfter, practice.RobbingWatch, practice.RobbedLost, practice.NarrowHelps), "%s: %d of 100 such nucs are lost", p.cause(), percent(p.lost))
+	add(p.again, keys(practice.LookAgainBy, practice.PriceCell, practice.WorthNucDay), "a cell for those found without a queen at the next look")
 	add(p.found, keys(practice.LookAgainFrom, practice.WorthNucDay), "%s", p.soon(w))
 	if w.Gives() {
-		add(-p.ware, keys(practice.PriceCell, practice.PriceVirgin), "a %s, given %d times of 100", r.Hand.Wares[w.Ware-1].Name, percent(w.Given))
+		add(-p.ware, keys(practice.PriceCell, practice.PriceCellFalls, practice.PriceVirgin), "a %s, given %d times of 100", r.Hand.Wares[w.Ware-1].Name, percent(w.Given))
 	}
 	add(-p.goods, keys(practice.PriceCup, practice.PriceBroodComb), "bees or brood from others")
 	add(-p.minutes, keys(practice.WorthMinute), "%g min of work", w.Minutes)
@@ -141,7 +145,7 @@ func (p parts) cause() string {
 	case p.weak:
 		return "weak"
 	case p.light:
-		return "light"
+		return "without food until somebody comes again"
 	default:
 		return "exposed to robbers"
 	}

@@ -7,6 +7,7 @@ import (
 // parts are what the worth of a way is made of, in queens.
 type parts struct {
 	queens, bees, found  float64 // what is had
+	again                float64 // by the next look
 	ware, goods, minutes float64 // what it costs
 	lost                 float64 // share of what is had that is lost for other reasons
 	cups                 float64
@@ -32,7 +33,7 @@ func (k *nucCase) weighed(w Way, f figure, goods float64) Way {
 	p := &w.parts
 	p.lost = k.lostWith(w, p)
 	keeps := 1 - p.lost
-	w.Given, w.Lays, w.Ready = f.given, f.lays*keeps, f.ready*keeps
+	w.Given, w.Lays, w.Ready, w.Doubtful, w.Meets = f.given, f.lays*keeps, f.ready*keeps, f.own*keeps, f.meets
 	w.Minutes = k.minutes(w)
 	p.cups = k.cups
 	if w.Kind == AddBees {
@@ -46,11 +47,12 @@ func (k *nucCase) weighed(w Way, f figure, goods float64) Way {
 		f.found = 1 // its box is free
 	}
 	p.found = f.found * k.numbers.Get(practice.LookAgainFrom) * k.numbers.Get(practice.WorthNucDay)
+	p.again = keeps * k.again(w, f)
 	p.goods, p.minutes = goods, w.Minutes*k.numbers.Get(practice.WorthMinute)
 	if w.Gives() {
 		p.ware = f.given * k.price(w.Ware)
 	}
-	w.Worth = keeps*(p.queens+p.bees) + p.found - p.ware - p.goods - p.minutes
+	w.Worth = keeps*(p.queens+p.bees) + p.found + p.again - p.ware - p.goods - p.minutes
 	return w
 }
 
@@ -58,7 +60,13 @@ func (k *nucCase) price(ware int) float64 {
 	if k.hand.Wares[ware-1].Virgin {
 		return k.numbers.Get(practice.PriceVirgin)
 	}
-	return k.numbers.Get(practice.PriceCell)
+	w, falls := k.hand.Wares[ware-1], 0.0
+	for _, other := range k.hand.Wares { // a cell that emerges sooner is worth less
+		if !other.Virgin && other.Many > 0 && !w.Emerges.IsZero() {
+			falls = max(falls, other.Emerges.Sub(w.Emerges).Hours()/24)
+		}
+	}
+	return k.numbers.Get(practice.PriceCell) * max(0, 1-falls*k.numbers.Get(practice.PriceCellFalls))
 }
 
 // lostWith is the share of such nucs lost for want of bees or food, or to
@@ -74,7 +82,7 @@ func (k *nucCase) lostWith(w Way, p *parts) float64 {
 	}
 	if k.light && w.Care&WithFeed == 0 {
 		p.light = true
-		keeps *= 1 - k.numbers.Get(practice.LightLost)
+		keeps *= 1 - k.starves*k.numbers.Get(practice.LightLost)
 	}
 	if risk := k.risk; risk > 0 {
 		p.exposed = true

@@ -200,7 +200,7 @@ func (s State) ReviewUses(i int) (uses []review.Way) {
 	taken, _ := s.ReviewWay(i)
 	ways := slices.Clone(sheet.Nucs[i].Ways)
 	slices.SortStableFunc(ways, func(a, b review.Way) int {
-		return cmp.Or(-cmp.Compare(boolInt(!sheet.lacks(a)), boolInt(!sheet.lacks(b))), -cmp.Compare(a.Worth, b.Worth))
+		return cmp.Or(cmp.Compare(boolInt(a.Barred), boolInt(b.Barred)), -cmp.Compare(boolInt(!sheet.lacks(a)), boolInt(!sheet.lacks(b))), -cmp.Compare(a.Worth, b.Worth))
 	})
 	for _, w := range ways {
 		like := slices.IndexFunc(uses, func(u review.Way) bool {
