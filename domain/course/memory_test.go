@@ -80,6 +80,15 @@ var done = []func(book.NucID, time.Time) book.Fact{
 	func(n book.NucID, _ time.Time) book.Fact { return book.QueenCaught{Nuc: n} },
 	func(n book.NucID, _ time.Time) book.Fact { return book.QueenGone{Nuc: n} },
 	func(n book.NucID, _ time.Time) book.Fact { return book.ShakenOut{Nuc: n} },
+	func(n book.NucID, _ time.Time) book.Fact { return book.Looked{Nuc: n, DroneBrood: true} },
+	func(n book.NucID, _ time.Time) book.Fact { return book.Looked{Nuc: n, Eggs: book.NoEggs, Quick: true} },
+	func(n book.NucID, _ time.Time) book.Fact {
+		return book.Looked{Nuc: n, Eggs: book.ManyEggs, Quick: true}
+	},
+	func(n book.NucID, _ time.Time) book.Fact { return book.Looked{Nuc: n, Larvae: true} },
+	func(n book.NucID, _ time.Time) book.Fact {
+		return book.Looked{Nuc: n, Cell: book.CellOpenAtTip, OwnCells: book.Said(0), Brood: book.Said(0)}
+	},
 }
 
 func weathered(t *rapid.T, p *booktest.Pen) {
