@@ -163,6 +163,14 @@ func (s State) reviewOpen(most int) (all []int) {
 // allOpen is more than any book has nucs.
 const allOpen = 1 << 30
 
+// ReviewMarked is how many nucs are chosen that have no decision yet.
+func (s State) ReviewMarked() int {
+	if noReview(s) != "" {
+		return 0
+	}
+	return len(s.reviewMarked())
+}
+
 // reviewMarked are those of them that are chosen.
 func (s State) reviewMarked() []int {
 	sheet, _ := s.ReviewSheet()

@@ -207,19 +207,29 @@ func (d *reviewDraw) yieldX(p float64) float64 {
 func (d *reviewDraw) foot(a scene.Area) {
 	middle := a.Y + a.H/2
 	d.rule(a.X, a.Y, a.Right(), a.Y, scene.Rule)
-	n := d.all.Decisions(d.s.Filled())
-	word := "Accept all"
-	if n > 0 {
-		word += " " + thousands(n)
+	x := a.Right() - state.Edge + 10
+	for i, b := range d.footButtons() {
+		w := d.width(b.word, ink(14).medium()) + 28
+		x -= w + 10
+		d.wideButton(scene.Area{X: x, Y: middle - 17, W: w, H: 34}, b.word, b.command, i == 0)
 	}
-	w := d.width(word, ink(14).medium()) + 28
-	x := a.Right() - state.Edge - w
-	d.wideButton(scene.Area{X: x, Y: middle - 17, W: w, H: 34}, word, "accept all", true)
-	one := d.width("One by one", ink(14).medium()) + 28
-	x -= one + 10
-	d.wideButton(scene.Area{X: x, Y: middle - 17, W: one, H: 34}, "One by one", "one by one", false)
 	d.signs(a.X+state.Edge, middle, x-12)
 }
+
+// footButtons are the foot's, from the right, the main one first: of several
+// chosen nucs it takes these, else all.
+func (d *reviewDraw) footButtons() []footButton {
+	all := footButton{"Accept all", "accept all"}
+	if n := d.all.Decisions(d.s.Filled()); n > 0 {
+		all.word += " " + thousands(n)
+	}
+	if marked := d.s.ReviewMarked(); marked > 1 {
+		return []footButton{{"Accept " + thousands(marked), "accept"}, all}
+	}
+	return []footButton{all, {"One by one", "one by one"}}
+}
+
+type footButton struct{ word, command string }
 
 // signs is the key to the signs of the scale.
 func (d *reviewDraw) signs(x, y, to float64) {

@@ -2,6 +2,7 @@ package view_test
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -148,4 +149,20 @@ func BenchmarkReviewScrolling(b *testing.B) {
 			window(s)
 		}
 	})
+}
+
+// TestChosenNucsAreAcceptedByTheMainButton: of several chosen the main button
+// takes these, not all.
+func TestChosenNucsAreAcceptedByTheMainButton(t *testing.T) {
+	s := pressed(reviews(t)["review"], "Down", "Down")
+	for range 2 {
+		s = reviewing(s, state.Keyed{Key: "Down", Mods: state.Shift})
+	}
+	said := map[string]bool{}
+	for _, x := range texts(t, window(s), s.Size()) {
+		said[x.Text.Text] = true
+	}
+	if want := "Accept " + strconv.Itoa(s.ReviewMarked()); s.ReviewMarked() < 3 || !said[want] {
+		t.Errorf("%d nucs are chosen, and no button says %q", s.ReviewMarked(), want)
+	}
 }
