@@ -134,7 +134,7 @@ func TestWrongNamesTheField(t *testing.T) {
 		`boxes "D1": 99 nucs in a box: write 1 to 24`:                                                                     row(founding.Row{Names: "D1", PerBox: 99}),
 		`person "Ida Mon": free hours of Mon: add them, like Mon 18:30-20:30`:                                             func(b *founding.Book) { b.People = []string{"Ida Mon"} },
 		`person "": a person needs a name, write it like Ida`:                                                             func(b *founding.Book) { b.People = []string{""} },
-		`person "Ida Mon 20:00-18:00": free hours "20:00-18:00": write them like Mon-Fri 18:30-20:30 or Sat and Sun 9-18`:                 func(b *founding.Book) { b.People = []string{"Ida Mon 20:00-18:00"} },
+		`person "Ida Mon 20:00-18:00": free hours "20:00-18:00": write them like Mon-Fri 18:30-20:30 or Sat and Sun 9-18`: func(b *founding.Book) { b.People = []string{"Ida Mon 20:00-18:00"} },
 		`boxes "D1": -1 sides of comb of 0 dm²: write how many sides a nuc has, and the area of one in dm², like 6 and 2`: row(founding.Row{Names: "D1", PerBox: 1, Combs: founding.Combs{Sides: -1}}),
 	} {
 		b := hill()
