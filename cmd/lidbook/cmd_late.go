@@ -199,7 +199,7 @@ func (a *app) printLate(c rules.LateCard, zone *time.Location) {
 	a.line("  expected lost if nothing is done:")
 	var rows [][]string
 	for _, l := range c.Losses {
-		rows = append(rows, []string{"    by " + hour(l.By, zone), fmt.Sprintf("%.1f of %d", l.Lost, c.Cells)})
+		rows = append(rows, []string{"    by " + hour(l.By, zone), fmt.Sprintf("about %.0f of %d", l.Lost, c.Cells)})
 	}
 	a.table(rows)
 	a.line("  ways out until %s, best first:", hour(c.Next, zone))

@@ -51,7 +51,15 @@ func (r *Reading) ClockOf(b *book.Batch) []ClockStep {
 		ClockStep{Word: "Ready to hand over", At: after(eggs, practice.ReadyAfterFirstEgg), Key: practice.ReadyAfterFirstEgg},
 		ClockStep{Word: "Too late if no eggs yet", At: after(emerges, practice.VirginTooLate), Key: practice.VirginTooLate},
 	)
-	return withNow(steps, ClockStep{Word: "Now", At: r.View.On(), Now: true})
+	return withNow(steps, ClockStep{Word: r.nowWord(), At: r.View.On(), Now: true})
+}
+
+// nowWord names the hour that is read: now, or the day looked at.
+func (r *Reading) nowWord() string {
+	if r.UnderWay {
+		return "Now"
+	}
+	return r.Day.Short()
 }
 
 // withNow are the steps by time, with one more. Which of them comes first is a

@@ -36,8 +36,13 @@ func (r *Reading) given(b *book.Batch) string {
 		return ""
 	}
 	said := fmt.Sprintf("%d, %s", len(b.Given), r.short(b.Given[len(b.Given)-1].At))
-	if left := b.Left(); left > 0 {
-		said += fmt.Sprintf("; %d still together", left)
+	for _, c := range []struct {
+		n    int
+		word string
+	}{{len(b.Caged), "caged"}, {b.Culled, "culled"}, {b.Lost, "dropped"}, {b.Left(), "still together"}} {
+		if c.n > 0 {
+			said += fmt.Sprintf("; %d %s", c.n, c.word)
+		}
 	}
 	return said
 }

@@ -3,6 +3,7 @@ package state
 import (
 	"fmt"
 	"math"
+	"slices"
 	"time"
 
 	"lidmark/domain/bee"
@@ -16,16 +17,20 @@ const LateHours = 30
 
 // Measures of what fills a room and scrolls where it is low, dp.
 const (
-	LateHead  = 44.0  // the strip above the curves
-	LateChart = 330.0 // the curves with their axis
-	LateRow   = 56.0  // a way out
+	LateHead  = 44.0 // the strip above the curves
+	LateRow   = 56.0 // a way out
 	BatchHead = 42.0
-	ClockHead = 62.0 // from the top of the clock to its first step
-	ClockRow  = 26.0 // a step of the clock, at least
+	ClockHead = 62.0   // from the top of the clock to its first step
+	BatchWide = 1160.0 // from where on the columns of a batch stand side by side
+
+	clockRow  = 26.0 // a step of the clock, at least
+	seenBelow = 18.0 // what was seen of it, below it
 
 	batchStream = 132.0
 	lateWays    = 36.0 // the heads of the ways out
 	lateFoot    = 56.0
+	lateChart   = 330.0 // the curves with their axis
+	leastChart  = 236.0 // where the room is low, so that the ways out begin in it
 )
 
 // FillHeight is how high what fills the room is, and how much of it shows.
@@ -33,15 +38,51 @@ func (s State) FillHeight(l Layout) (all, shown float64) {
 	switch s.Fill {
 	case LateFill:
 		late, _ := s.FilledLate()
-		return LateChart + lateFoot + LateRow*float64(len(late.Ways)), l.Main.H - LateHead
+		return l.LateChart() + lateFoot + LateRow*float64(len(late.Ways)), l.Main.H - LateHead
 	case BatchFill:
 		id, _ := s.FillOf.Batch()
 		r := s.Reading()
 		if b := r.View.Batch(id); !b.At.IsZero() {
-			return ClockRow * float64(len(r.ClockOf(b))), l.Main.H - BatchHead - l.BatchStream() - ClockHead
+			return l.ClockRow()*float64(len(r.ClockOf(b))) + s.BatchBelow(l, b), l.Main.H - BatchHead - l.BatchStream() - ClockHead
 		}
 	}
 	return 0, 0
+}
+
+// SeenBelow tells whether what was seen of a step of the clock stands below it.
+func (l Layout) SeenBelow() bool { return l.Main.W < 1000 }
+
+// ClockRow is how high a step of the clock is, at least.
+func (l Layout) ClockRow() float64 {
+	if l.SeenBelow() {
+		return clockRow + seenBelow
+	}
+	return clockRow
+}
+
+// BatchBelow is how high the evidence of a batch and what comes are, where they
+// stand below its clock: with the most that they can need.
+func (s State) BatchBelow(l Layout, b *book.Batch) float64 {
+	if l.Main.W >= BatchWide {
+		return 0
+	}
+	const flying, head, line = 170.0, 44.0, 24.0
+	r := s.Reading()
+	h := flying + 4*head + line*float64(len(r.LinksOf(b))+min(len(b.Log), BatchLog)+2)
+	conditions := map[book.Condition]bool{}
+	for _, n := range r.NucsOf(b.Batch) {
+		conditions[n.Presumed.Condition] = true
+	}
+	h += line * float64(len(conditions)+2)
+	return h + 2*line*float64(len(r.Comes(b)))
+}
+
+// BatchLog is how many of the last readings of the incubator stand below the clock.
+const BatchLog = 6
+
+// LateChart is how high the curves of the late day are, with their axis.
+func (l Layout) LateChart() float64 {
+	return min(lateChart, max(leastChart, l.Main.H-LateHead-lateWays-2*LateRow))
 }
 
 // BatchStream is how high the stream of the batch that fills the room is.
@@ -59,7 +100,7 @@ type Late struct {
 	Curves []rules.LateCurve
 	Spread float64 // hours by which the clock of the whole batch may be off, one standard deviation
 	Kept   []Span  // of each way, if the clock is off by that much
-	Taken  []Span
+	Taken  []Span  // and in 10–90 % besides, as each is accepted or not
 }
 
 // Span is from how many to how many.
@@ -122,8 +163,35 @@ func (l *Late) span(others ...[]bee.WayOut) {
 				}
 			}
 		}
-		l.Kept, l.Taken = append(l.Kept, kept), append(l.Taken, taken)
+		l.Kept, l.Taken = append(l.Kept, kept), append(l.Taken, taken.ofEach(l.Cells))
 	}
+}
+
+// KeptAt is a curve at any hour from now, between its points.
+func KeptAt(kept []float64, hour float64) float64 {
+	hour = min(max(hour, 0), float64(len(kept)-1))
+	i := min(int(hour), len(kept)-2)
+	return kept[i] + (kept[i+1]-kept[i])*(hour-float64(i))
+}
+
+// Lost is how many are lost by an instant within the hours of the curves if nothing
+// is done, the clock of the batch being off to either side.
+func (l Late) Lost(by time.Time) Span {
+	i := slices.IndexFunc(l.Curves, func(c rules.LateCurve) bool { return c.Way == bee.Wait })
+	if i < 0 {
+		return Span{}
+	}
+	lost := func(hour float64) float64 { return float64(l.Cells) - KeptAt(l.Curves[i].Kept, hour) }
+	h := by.Sub(l.Now).Hours()
+	return Span{lost(h - l.Spread), lost(h + l.Spread)}
+}
+
+// ofEach is a span about the luck of each of so many wider: 10–90 % of a binomial
+// number, by its normal approximation.
+func (s Span) ofEach(n int) Span {
+	const tenth = 1.28 // a normal value is below -1.28 or above 1.28 once in ten each
+	luck := func(mean float64) float64 { return tenth * math.Sqrt(max(0, mean*(1-mean/float64(max(n, 1))))) }
+	return Span{max(0, s.Low-luck(s.Low)), min(float64(n), s.High+luck(s.High))}
 }
 
 func (s Span) with(v float64) Span { return Span{min(s.Low, v), max(s.High, v)} }

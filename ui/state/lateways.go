@@ -46,7 +46,7 @@ func (s State) wayTaken(i int) State {
 	s.Focus = WayOf(s.Way)
 	lay := s.Layout()
 	_, shown := s.FillHeight(lay)
-	return s.within(FillPlace, s.FillOffset(lay), LateChart+lateWays+LateRow*float64(s.Way), LateRow, shown)
+	return s.within(FillPlace, s.FillOffset(lay), lay.LateChart()+lateWays+LateRow*float64(s.Way), LateRow, shown)
 }
 
 func wayClicked(s State, r scene.Ref, _ Mods) (State, []Effect) {

@@ -58,8 +58,8 @@ func (r *Reading) waitingBatch(id book.BatchID) (all []Cost) {
 		return nil
 	}
 	for _, l := range late.Losses {
-		if n := int(l.Lost + 0.5); n > 0 && l.By.After(r.View.On()) {
-			all = append(all, Cost{l.By, counted(n, "cell") + " of " + typedFigure(float64(late.Cells)) + " lost"})
+		if n := late.Lost(l.By); n.High >= 0.5 && l.By.After(r.View.On()) {
+			all = append(all, Cost{l.By, n.String() + " of " + counted(late.Cells, "cell") + " lost"})
 		}
 	}
 	return all

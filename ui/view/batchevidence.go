@@ -20,7 +20,18 @@ func (d batchDraw) evidence(a scene.Area) {
 	y = d.flying(x, y+22, w)
 	y = d.holds(x, y, w)
 	y = d.links(x, y, w)
-	d.incubator(scene.Area{X: x, Y: y, W: w, H: a.Bottom() - y - 10})
+	if rows := int((a.Bottom() - y - 70) / 20); rows >= 1 {
+		d.incubator(x, y, w, rows)
+	} else {
+		d.addReading(x+w, a.Y+28, "add an incubator reading")
+	}
+}
+
+// addReading leads to the form of an incubator's reading.
+func (d batchDraw) addReading(to, y float64, word string) {
+	if c, _ := state.CommandNamed("read incubator"); c.Reason(d.s) == "" {
+		d.link(to-d.width(word, ink(13)), y, word, ink(13).as(scene.Pen), "read incubator", false)
+	}
 }
 
 // section begins a part of the evidence.
@@ -31,9 +42,16 @@ func (d batchDraw) section(x, y, w float64, title, right string) float64 {
 	return y + 36
 }
 
+// lowBatch is the height of the room, dp, below which the flying hours are drawn low.
+const lowBatch = 640.0
+
 // flying draws the flying hours of the days since the queens emerged.
 func (d batchDraw) flying(x, y, w float64) float64 {
-	const days, high = 17, 52.0
+	const days = 17
+	high := 52.0
+	if d.l.Main.H < lowBatch {
+		high = 30
+	}
 	emerged := d.r.DayOf(d.r.Course.Emerges(d.b.Batch))
 	old := emerged + calendar.Day(math.Ceil(d.r.Numbers().Duration(practice.FirstMatingFlightFrom).Hours()/24))
 	d.fit(x, y, "Flying hours a day since they emerged", ink2(13), x+w)
@@ -138,24 +156,19 @@ func (d batchDraw) links(x, y, w float64) float64 {
 	return y + 6
 }
 
-// incubator draws the last readings of the incubator, as many as have room.
-func (d batchDraw) incubator(a scene.Area) {
-	rows := int((a.H - 60) / 20)
-	if rows < 1 {
-		return
-	}
-	y := d.section(a.X, a.Y, a.W, "Incubator log", "")
-	if c, _ := state.CommandNamed("read incubator"); c.Reason(d.s) == "" {
-		const word = "add a reading"
-		d.link(a.Right()-d.width(word, ink(13)), a.Y+24, word, ink(13).as(scene.Pen), "read incubator", false)
-	}
+// incubator draws the last readings of the incubator, so many at most, and gives
+// where they end.
+func (d batchDraw) incubator(x, y, w float64, rows int) float64 {
+	top := y
+	y = d.section(x, y, w, "Incubator log", "")
+	d.addReading(x+w, top+24, "add a reading")
 	if len(d.b.Log) == 0 {
-		d.wrap(a.X, y+12, "nothing was read; the clock runs as in a brood nest", ink2(13), a.W, 2)
-		return
+		return d.wrap(x, y+12, "nothing was read; the clock runs as in a brood nest", ink2(13), w, 2)
 	}
-	for _, w := range d.b.Log[max(0, len(d.b.Log)-rows):] {
-		d.fit(a.X, y+12, hour(w.At, d.r.View.Zone()), ink2(13), a.Right()-80)
-		d.right(a.Right(), y+12, fmt.Sprintf("%.1f °C", w.Celsius), ink(13).semi())
+	for _, r := range d.b.Log[max(0, len(d.b.Log)-rows):] {
+		d.fit(x, y+12, hour(r.At, d.r.View.Zone()), ink2(13), x+w-80)
+		d.right(x+w, y+12, fmt.Sprintf("%.1f °C", r.Celsius), ink(13).semi())
 		y += 20
 	}
+	return y
 }

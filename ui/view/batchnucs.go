@@ -2,7 +2,10 @@ package view
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
+	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -19,8 +22,14 @@ const (
 // inNucs draws the lids of its nucs, what comes, and the buttons.
 func (d batchDraw) inNucs(a scene.Area) {
 	x, w, bottom := a.X+state.Edge, a.W-2*state.Edge, a.Bottom()-batchButtons
-	y := d.batchLids(scene.Area{X: x, Y: a.Y, W: w, H: bottom - a.Y - min(d.comesHigh(w), (bottom-a.Y)/2)})
-	d.comes(scene.Area{X: x, Y: y + 6, W: w, H: bottom - y - 6})
+	comes := 0.0
+	if d.l.Main.W >= state.BatchWide { // else it stands below the clock
+		comes = min(d.comesHigh(w), (bottom-a.Y)/2)
+	}
+	y := d.batchLids(scene.Area{X: x, Y: a.Y, W: w, H: bottom - a.Y - comes})
+	if comes > 0 {
+		d.comes(scene.Area{X: x, Y: y + 6, W: w, H: bottom - y - 6})
+	}
 	d.rule(x, bottom, x+w, bottom, scene.Hair)
 	work := d.s.BatchWork()
 	d.button(x, bottom+12, sentence(work.Word), work.Command, true)
@@ -36,7 +45,14 @@ func (d batchDraw) batchLids(a scene.Area) float64 {
 		d.text(a.X, y, "Its nucs", ink(14).semi())
 		return d.wrap(a.X, y+22, "no nuc holds a cell or a queen of it", ink2(13), a.W, 2)
 	}
-	d.text(a.X, y, "Its nucs, "+thousands(len(nucs)), ink(14).semi())
+	end := d.text(a.X, y, "Its nucs, "+thousands(len(nucs)), ink(14).semi())
+	if said := conditionsOf(nucs); end+10+d.width(said, ink2(13)) <= a.Right() {
+		d.right(a.Right(), y, said, ink2(13))
+	}
+	need := slices.DeleteFunc(slices.Clone(nucs), func(n *state.Nuc) bool { return !n.NeedsYou })
+	need = need[:min(len(need), 2)]
+	bottom := a.Bottom()
+	a.H -= 20 * float64(len(need))
 	per := max(1, int(a.W/batchLidWide))
 	pitch, rows := a.W/float64(per), (len(nucs)+per-1)/per
 	if most := max(1, int((a.H-76)/batchLidHigh)); rows > most {
@@ -51,11 +67,37 @@ func (d batchDraw) batchLids(a scene.Area) float64 {
 		d.centre(o.X, o.Y+33, scene.Shorten(d.measure, n.Name, 12.5, scene.Medium, pitch-4), ink(12.5).medium())
 	}
 	y += 24 + batchLidHigh*float64(rows)
+	x := a.X
 	if more := len(nucs) - len(shown); more > 0 {
-		d.text(a.X, y+10, fmt.Sprintf("and %d more", more), ink2(13))
+		x = d.text(a.X, y+10, fmt.Sprintf("and %d more", more), ink2(13)) + 16
+		if y += 20; y+20*float64(len(need)) <= bottom {
+			x = a.X
+		} else if len(need) > 0 { // beside it where there is no room below
+			y, need = y-20, need[:1]
+		}
+	}
+	for _, n := range need {
+		d.corner(at(x, y), 11)
+		d.fit(x+16, y+10, n.Name+" "+strings.Join(whys(n), "; "), ink(13), a.Right())
 		y += 20
 	}
 	return y
+}
+
+// conditionsOf says how many nucs are in each condition, the most first.
+func conditionsOf(nucs []*state.Nuc) string {
+	count := map[book.Condition]int{}
+	for _, n := range nucs {
+		count[n.Presumed.Condition]++
+	}
+	all := slices.SortedStableFunc(slices.Values(book.Conditions()), func(a, b book.Condition) int { return count[b] - count[a] })
+	var said []string
+	for _, c := range all {
+		if count[c] > 0 {
+			said = append(said, thousands(count[c])+" "+c.String())
+		}
+	}
+	return strings.Join(said, ", ")
 }
 
 // comesHigh is how high all that comes is.

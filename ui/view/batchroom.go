@@ -19,9 +19,6 @@ type batchDraw struct {
 	b *book.Batch
 }
 
-// batchWide is from where on three columns stand side by side, dp.
-const batchWide = 1160.0
-
 // batchRoom draws a batch in the whole room: its stream, its clock in hours, the
 // evidence, its nucs and what comes.
 func (p *sheet) batchRoom() {
@@ -81,18 +78,27 @@ func (d batchDraw) called(a scene.Area) {
 	d.marks = slices.Insert(d.marks, from, scene.Mark(paper))
 }
 
-// countsNow says how many were grafted and what became of them by now.
+// countsNow says how many were grafted and what became of them by now, or by the day
+// looked at: what the stream shows there.
 func (d batchDraw) countsNow() string {
 	said, on := "", d.r.View.On()
-	for _, g := range streamOf(d.r, d.b).stages {
-		if n := thousands(int(math.Round(g.n))); !g.at.After(on) && g.low == g.high {
-			said = n + " " + g.word
+	for _, g := range streamOf(d.s.Present(), d.b).stages {
+		if g.at.After(on) {
+			break
+		}
+		said = thousands(int(math.Round(g.n))) + " " + g.word
+		if g.low != g.high {
+			said += " expected"
 		}
 	}
 	if said == "" || d.b.Larvae == 0 {
 		return ""
 	}
-	return fmt.Sprintf("%d grafted, now %s", d.b.Larvae, said)
+	when := ", now"
+	if !d.r.UnderWay {
+		when = "; " + d.r.Day.Short() + ":"
+	}
+	return fmt.Sprintf("%d grafted%s %s", d.b.Larvae, when, said)
 }
 
 // streamOn draws the batch's stream under the days of the ribbon, in an area of
@@ -125,15 +131,26 @@ func (g *lane) probable() {
 	said := fmt.Sprintf("most probably %.0f, 10–90 %%: %.0f to %.0f", s.n, s.low, s.high)
 	if x := g.x(g.ends) + 8; x+g.width(said, ink2(13)) <= g.area.Right()-8 {
 		g.text(x, g.middle+4.5, said, ink2(13))
-	} else if y := g.area.Y + 14; g.l.Ribbon.Left(g.s.Looked()+2) < g.area.Right()-g.width(said, ink2(13))-state.Edge {
-		g.right(g.area.Right()-state.Edge, y, said, ink2(13))
+	} else if g.l.Ribbon.Left(g.s.Looked()+2) < g.area.Right()-g.width(said, ink2(13))-state.Edge {
+		to := g.area.Right() - state.Edge
+		g.right(to, g.middle-g.highest(to-g.width(said, ink2(13)))*g.k/2-8, said, ink2(13))
 	}
+}
+
+// highest is how many the stream counts at most from x on.
+func (g *lane) highest(x float64) (most float64) {
+	for i, s := range g.stages {
+		if g.until(i) > x {
+			most = max(most, s.high)
+		}
+	}
+	return most
 }
 
 // columns draws clock, evidence and nucs side by side, or in a small room the
 // clock with the nucs below it.
 func (d batchDraw) columns(a scene.Area) {
-	if a.W < batchWide {
+	if a.W < state.BatchWide {
 		clock, rest := scene.Area{X: a.X, Y: a.Y, W: a.W * 0.56, H: a.H}, scene.Area{X: a.X + a.W*0.56, Y: a.Y, W: a.W * 0.44, H: a.H}
 		d.clock(clock)
 		d.inNucs(rest)
@@ -153,8 +170,8 @@ func (d batchDraw) clock(a scene.Area) {
 	x, to := a.X+state.Edge, a.Right()-state.Edge
 	hours, cal := x+max(a.W*0.31, 210), x+max(a.W*0.33, 218)
 	seen := x + a.W*0.64
-	if a.W < 560 {
-		seen = to // what was seen stands where there is room for it
+	if d.l.SeenBelow() {
+		seen = to
 	}
 	end := d.text(x, a.Y+28, "The clock, in hours", ink(14).semi())
 	d.fit(end+10, a.Y+28, "from the graft", ink2(13), to)
@@ -167,21 +184,42 @@ func (d batchDraw) clock(a scene.Area) {
 	d.rule(x, y, to, y, scene.Ink)
 	steps := d.r.ClockOf(d.b)
 	body := scene.Area{X: a.X, Y: y, W: a.W, H: a.Bottom() - y}
-	high := min(40, max(state.ClockRow, (body.H-10)/float64(len(steps))))
+	high, below := max(d.l.ClockRow(), (body.H-10)/float64(len(steps))), d.s.BatchBelow(d.l, d.b)
+	if below > 0 {
+		high = d.l.ClockRow()
+	}
+	high = min(high, max(40, d.l.ClockRow()))
 	offset := d.s.FillOffset(d.l)
-	d.clipped(body, scene.Tag{}, func() {
+	d.wholeLines(body, func() {
 		y -= offset
 		for _, s := range steps {
 			d.step(s, scene.Area{X: a.X, Y: y, W: a.W, H: high}, [4]float64{x, hours, cal, seen})
 			y += high
 		}
+		if below > 0 {
+			d.below(x, y, to-x)
+		}
 	})
-	d.scrollBar(body, offset, high*float64(len(steps)))
+	d.scrollBar(body, offset, high*float64(len(steps))+below)
+}
+
+// below draws the evidence and what comes below the clock.
+func (d batchDraw) below(x, y, w float64) {
+	d.text(x, y+28, "Evidence", ink(14).semi())
+	y = d.flying(x, y+50, w)
+	y = d.holds(x, y, w)
+	y = d.links(x, y, w)
+	y = d.incubator(x, y, w, state.BatchLog)
+	d.comes(scene.Area{X: x, Y: y + 6, W: w, H: math.Inf(1)})
 }
 
 // step draws one step of the clock.
 func (d batchDraw) step(s state.ClockStep, row scene.Area, at [4]float64) {
 	base, to := row.Y+row.H/2+5, row.Right()-state.Edge
+	if d.l.SeenBelow() {
+		base -= 8
+		d.fit(at[0], base+18, s.Seen, ink2(13), to)
+	}
 	when := ink2(14)
 	word := ink(14).medium()
 	switch {
@@ -197,7 +235,9 @@ func (d batchDraw) step(s state.ClockStep, row scene.Area, at [4]float64) {
 	d.fit(at[0], base, s.Word, word, at[1]-d.width(d.hoursOf(s), ink(14).semi())-8)
 	d.right(at[1], base, d.hoursOf(s), ink(14).semi())
 	d.fit(at[2], base, d.whenOf(s), when, at[3]-8)
-	d.fit(at[3], base, s.Seen, ink(13.5), to)
+	if !d.l.SeenBelow() {
+		d.fit(at[3], base, s.Seen, ink(13.5), to)
+	}
 	if s.Key != 0 {
 		n := practice.Of(s.Key)
 		d.hit(row, scene.Ref{Kind: "note"}, fmt.Sprintf("%s: %s", n.Title, n.Source))

@@ -32,7 +32,7 @@ func (p *sheet) card() {
 		if offset > 0 {
 			c, _ = p.drawnCard(offset)
 		}
-		p.add(scene.Pane{Clip: body, Marks: c.withStops(body)})
+		p.add(scene.Pane{Clip: wholeWithin(c.marks, body), Marks: c.withStops(body)})
 		p.scrollBar(body, offset, all)
 		c.sheet = p
 		c.drawButtons()

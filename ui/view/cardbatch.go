@@ -118,21 +118,24 @@ func (c *cardDraw) late(b *book.Batch) bool {
 	if !ok {
 		return false
 	}
-	c.heading("Ways out, the best first")
-	c.right(c.x+c.w, c.y-22, "accepted", ink2(13))
+	const title, said = "Ways out, the best first", "accepted, 10–90 %"
+	c.heading(title)
+	if c.width(title, ink(14).semi())+c.width(said, ink2(13))+10 <= c.w {
+		c.right(c.x+c.w, c.y-22, said, ink2(13))
+	}
 	for i, w := range card.Ways {
 		f := ink(14)
 		if i == 0 {
 			f = f.semi()
 		}
-		c.count(sentence(w.Way.String()), fmt.Sprintf("%.0f", w.Accepted), f)
+		c.count(sentence(w.Way.String()), card.Taken[i].String(), f)
 	}
 	c.y -= 8
 	c.heading(lossHead(card.Cells))
 	losses := slices.SortedFunc(slices.Values(card.Losses), func(a, b rules.Loss) int { return a.By.Compare(b.By) })
 	for _, l := range losses {
 		if l.By.After(now) {
-			c.count("till "+hour(l.By, c.r.View.Zone()), figure(l.Lost), ink(14).semi())
+			c.count("till "+hour(l.By, c.r.View.Zone()), card.Lost(l.By).String(), ink(14).semi())
 		}
 	}
 	c.y -= 8

@@ -20,7 +20,6 @@ const (
 	lateWhy   = 260.0 // the words beside the curves
 	lateNames = 200.0 // the names of the curves
 	lateTwo   = 700.0 // a strip narrower has two lines
-	lateLow   = 560.0 // a card lower than this has one row of buttons
 	lateHigh  = 700.0 // and one as high as this a line below its title
 )
 
@@ -87,10 +86,10 @@ func readyWords(n int) string {
 func (d lateDraw) scrolling(a scene.Area) {
 	all, _ := d.s.FillHeight(d.l)
 	offset := d.s.FillOffset(d.l)
-	d.clipped(a, scene.Tag{}, func() {
+	d.wholeLines(a, func() {
 		y := a.Y - offset
-		d.curves(scene.Area{X: a.X, Y: y, W: a.W, H: state.LateChart})
-		d.ways(scene.Area{X: a.X, Y: y + state.LateChart, W: a.W, H: all - state.LateChart})
+		d.curves(scene.Area{X: a.X, Y: y, W: a.W, H: d.l.LateChart()})
+		d.ways(scene.Area{X: a.X, Y: y + d.l.LateChart(), W: a.W, H: all - d.l.LateChart()})
 	})
 	d.scrollBar(a, offset, all)
 }

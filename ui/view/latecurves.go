@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"time"
 
@@ -159,18 +160,11 @@ func (d lateDraw) band(g hourPlot) {
 	kept := d.Curves[i].Kept
 	var up, low []scene.Point
 	for h := range kept {
-		up = append(up, at(g.x(float64(h)), g.y(shifted(kept, float64(h)-d.Spread))))
-		low = append(low, at(g.x(float64(h)), g.y(shifted(kept, float64(h)+d.Spread))))
+		up = append(up, at(g.x(float64(h)), g.y(state.KeptAt(kept, float64(h)-d.Spread))))
+		low = append(low, at(g.x(float64(h)), g.y(state.KeptAt(kept, float64(h)+d.Spread))))
 	}
 	slices.Reverse(low)
 	d.add(scene.Poly{Points: append(up, low...), Fill: scene.Sunk})
-}
-
-// shifted is a curve at any hour, between its points.
-func shifted(kept []float64, h float64) float64 {
-	h = min(max(h, 0), float64(len(kept)-1))
-	i := min(int(h), len(kept)-2)
-	return kept[i] + (kept[i+1]-kept[i])*(h-float64(i))
 }
 
 // curve draws one way out.
@@ -178,9 +172,26 @@ func (d lateDraw) curve(g hourPlot, i int, c rules.LateCurve) {
 	line := d.curveStroke(i, c)
 	points := make([]scene.Point, len(c.Kept))
 	for h, n := range c.Kept {
-		points[h] = at(g.x(float64(h)), g.y(n))
+		points[h] = at(g.x(float64(h)), g.y(n)+d.beside(g, i))
 	}
 	d.add(scene.Poly{Points: points, Open: true, Stroke: line})
+}
+
+// beside is how far below its place a curve is drawn that runs all along one before
+// it, so that both show.
+func (d lateDraw) beside(g hourPlot, i int) float64 {
+	const near, apart = 2.5, 5.0
+	below := 0.0
+	for _, before := range d.Curves[:i] {
+		along := true
+		for h, n := range d.Curves[i].Kept {
+			along = along && math.Abs(g.y(n)-g.y(before.Kept[h])) < near
+		}
+		if along {
+			below += apart
+		}
+	}
+	return below
 }
 
 func (d lateDraw) curveStroke(i int, c rules.LateCurve) scene.Stroke {
@@ -230,7 +241,7 @@ func (d lateDraw) curveNames(g hourPlot, to float64) {
 // curveEnd is how high a curve ends.
 func (d lateDraw) curveEnd(g hourPlot, i int) float64 {
 	kept := d.Curves[i].Kept
-	return g.y(kept[len(kept)-1])
+	return g.y(kept[len(kept)-1]) + d.beside(g, i)
 }
 
 // shortWay is a way out in few words.

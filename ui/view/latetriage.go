@@ -15,7 +15,7 @@ func (d lateDraw) triage(a scene.Area, late bool) {
 	x, w := a.X+state.Edge, a.W-2*state.Edge
 	offset, most := d.triageScroll()
 	body := d.triageBody()
-	d.clipped(body, scene.Tag{}, func() { d.triageSteps(body.Y - offset) })
+	d.wholeLines(body, func() { d.triageSteps(body.Y - offset) })
 	d.scrollBar(body, offset, body.H+most)
 	y := body.Bottom()
 	if late {
@@ -26,9 +26,6 @@ func (d lateDraw) triage(a scene.Area, late bool) {
 	work := d.s.LateWork()
 	end := d.button(x, y+12, sentence(work.Word), work.Command, true)
 	d.button(end+8, y+12, "A virgin walked", "virgin walked", false)
-	if a.H < lateLow {
-		return
-	}
 	end = d.button(x, y+54, "Cage cells", "cage cells", false)
 	end = d.button(end+8, y+54, "Print", "print batch", false)
 	d.button(end+8, y+54, "Back", "give back", false)
@@ -39,12 +36,9 @@ const triageCounts = 96.0
 
 // triageBody is where the steps stand: above the counts and the buttons.
 func (p *sheet) triageBody() scene.Area {
-	a, foot := p.l.Card, triageCounts+98
-	if a.H < lateLow {
-		foot = triageCounts + 54
-	}
+	a := p.l.Card
 	a.X, a.W = a.X+1, a.W-1
-	a.H = max(0, a.H-foot)
+	a.H = max(0, a.H-triageCounts-98)
 	return a
 }
 
@@ -57,6 +51,9 @@ func (p *sheet) triageScroll() (offset, most float64) {
 	most = max(0, end-body.Bottom())
 	return min(p.s.Scroll[state.CardPlace], most), most
 }
+
+// triageIcons show which steps leave a virgin or a cell alive.
+var triageIcons = [...]scene.Symbol{0: scene.VirginIcon, 2: scene.VirginIcon, 3: scene.CellIcon, 4: scene.CellIcon, 5: scene.NoIcon}
 
 // triageSteps draws the steps from y on, none of them cut, and gives where they
 // end.
@@ -74,8 +71,13 @@ func (d lateDraw) triageSteps(y float64) float64 {
 	}
 	for i, step := range bee.Triage() {
 		d.text(x, y+20, fmt.Sprint(i+1), ink(20))
-		top := d.wrap(x+28, y+14, sentence(step.Seen), ink(14).semi(), w-28, 3)
-		y = d.wrap(x+28, top, step.Means+": "+step.Do, ink2(13), w-28, 5) - 4
+		wide := w - 28
+		if triageIcons[i] != scene.NoIcon {
+			d.add(scene.Icon{At: at(x+w-10, y+24), Size: 20, Symbol: triageIcons[i], Role: scene.Ink})
+			wide -= 28
+		}
+		top := d.wrap(x+28, y+14, sentence(step.Seen), ink(14).semi(), wide, 3)
+		y = d.wrap(x+28, top, step.Means+": "+step.Do, ink2(13), wide, 5) - 4
 		d.rule(x, y, x+w, y, scene.Hair)
 		y += 4
 	}

@@ -19,7 +19,7 @@ func (d lateDraw) ways(a scene.Area) {
 		title = "Ways out"
 	}
 	d.text(g.x, y, title, ink(14).semi())
-	taken := "accepted by nucs in the end"
+	taken := "accepted by nucs, 10–90 %"
 	if g.bar.X+d.width(taken, ink2(13)) > g.work-70 {
 		taken = "accepted"
 	}
