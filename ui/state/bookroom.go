@@ -16,6 +16,7 @@ var bookCommands = append([]Command{
 	{Name: "copy to", Does: "make a checked copy elsewhere, on a stick", Word: "Copy elsewhere", Why: noFile, Do: copyTo},
 	{Name: "check book", Does: "read the whole book and say what is wrong with it", Word: "Check the book", Why: noFile, Do: func(s State) (State, []Effect) { return s, []Effect{CheckBook{}} }},
 	{Name: "take in", Does: "take in another book, entries as JSON Lines, or a list (CSV, XLSX)", Word: "Take in a file", Why: noTakingIn, Do: chooseTakenIn},
+	{Name: "take in weather", Does: "take in weather by the hour or by the day: a table (CSV, XLSX), or a forecast saved as JSON", Word: "Take in a weather file", Why: noPen, Do: chooseWeather},
 }, takeOutCommands()...)
 
 // takeOutCommands are a command for each open form.
@@ -124,6 +125,8 @@ func (s State) tookIn(m TookIn) State {
 func (s State) choseForBook(m Chose) (State, []Effect) {
 	lower := strings.ToLower(m.Path)
 	switch {
+	case m.For == "take in weather":
+		return s.choseWeather(m.Path)
 	case m.For == "copy to":
 		return s, []Effect{CopyBook{withEnding(m.Path, BookExtension)}}
 	case strings.HasPrefix(m.For, "restore "):

@@ -42,6 +42,8 @@ func (s State) update(m Msg) (State, []Effect) {
 		return s.opened(m), nil
 	case ListRead:
 		return s.listRead(m), nil
+	case WeatherRead:
+		return s.weatherRead(m), nil
 	case Written:
 		return s.written(m)
 	case Ticked:

@@ -21,7 +21,7 @@ func (c *cardDraw) filePage() {
 	c.y += 20
 	c.para("Another book with the work of somebody else, entries as JSON Lines, or a list of your own (CSV, XLSX). Taken in twice changes nothing. Or drag the file onto the window", ink2(14), 6)
 	c.y += 4
-	c.bookButtons("take in")
+	c.bookButtons("take in", "take in weather")
 	c.y += 20
 	c.text(c.x, c.y, "Take out", ink(16).semi())
 	c.y += 20

@@ -192,7 +192,10 @@ func (p *sheet) askedSheet() {
 	box := scene.Area{X: (p.l.Window.W - w) / 2, W: w}
 	room := w - 2*edge
 	asks := len(scene.Wrap(p.measure, p.say(sentence(a.Asks)), f.size, f.weight, room))
-	const said = "one key; Enter leaves it open"
+	said := "one key; Enter leaves it open"
+	if a.Weather {
+		said = "one key; Enter leaves it out"
+	}
 	ends, rows := p.answerRows(a.Answers, room)
 	beside := ends+p.width(said, ink2(13)) < room
 	if !beside {
