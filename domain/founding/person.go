@@ -34,7 +34,7 @@ func Person(text string, id book.PersonID) (book.PersonDescribed, error) {
 func FreeHours(text string) (free [7]book.FreeHours, err error) {
 	var days []time.Weekday
 	said := true // the hours of these days
-	for _, word := range strings.Fields(strings.ReplaceAll(text, ",", " ")) {
+	for word := range strings.FieldsSeq(strings.ReplaceAll(text, ",", " ")) {
 		more, ok := weekdays(word)
 		switch {
 		case strings.EqualFold(word, "and"):
