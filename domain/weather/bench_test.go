@@ -2,7 +2,6 @@ package weather_test
 
 import (
 	"testing"
-	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
@@ -46,9 +45,10 @@ func BenchmarkSixtyDaysCold(b *testing.B) {
 // BenchmarkSixtyDaysFloor is the sun of the same days and nothing else.
 func BenchmarkSixtyDaysFloor(b *testing.B) {
 	_, days := season()
+	berlin := zone(b, "Europe/Berlin")
 	for b.Loop() {
 		for _, d := range days {
-			weather.SunOn(d, time.UTC, weather.Place{Lat: 50, Lon: 10})
+			weather.SunOn(d, berlin, weather.Place{Lat: 50, Lon: 10})
 		}
 	}
 }

@@ -94,6 +94,19 @@ func TestHoursWithGaps(t *testing.T) {
 	}
 }
 
+// TestHalfADayTold: a day of which hours end at 15:00, 13:43 by the sun, has 1.7 h
+// of its 4 h of flight told, less than half, and is not told by the hour; one that
+// ends at 16:00 has 2.7 h, and is.
+func TestHalfADayTold(t *testing.T) {
+	for hours, want := range map[int]weather.Layer{15: weather.Assumed, 16: weather.Seen} {
+		f := hourly(today, 24, 24, 0, 0, 1)
+		f.Celsius = f.Celsius[:hours]
+		if got := at(f).Day(today); got.Layer != want {
+			t.Errorf("told up to %d:00: %+v, want layer %v", hours, got, want)
+		}
+	}
+}
+
 // TestAFineDay: about 3 to 4 h, and about 3 are published (Buechler et al. 2013:
 // flights of about 3 h a day).
 func TestAFineDay(t *testing.T) {

@@ -78,6 +78,8 @@ func TestLayersAreNotMixed(t *testing.T) {
 func TestTheSameWeather(t *testing.T) {
 	hours := func(c float64) book.Fact { return hourly(today, 24, c, 2, 0, 1) }
 	may := book.WeatherNormal{Yard: hill, Month: 5, High: book.Said(20)}
+	foretold := hourly(today, 24, 20, 2, 0, 1)
+	foretold.Forecast = true
 	for name, c := range map[string]struct {
 		a, b []book.Fact
 		same bool
@@ -86,6 +88,10 @@ func TestTheSameWeather(t *testing.T) {
 		"other hours":   {[]book.Fact{hours(20)}, []book.Fact{hours(21)}, false},
 		"a sign more":   {[]book.Fact{sign(today, book.Flying)}, nil, false},
 		"other normals": {[]book.Fact{may}, nil, false},
+		"other wind":    {[]book.Fact{hours(20)}, []book.Fact{hourly(today, 24, 20, 3, 0, 1)}, false},
+		"other rain":    {[]book.Fact{hours(20)}, []book.Fact{hourly(today, 24, 20, 2, 1, 1)}, false},
+		"other sky":     {[]book.Fact{hours(20)}, []book.Fact{hourly(today, 24, 20, 2, 0, 0.5)}, false},
+		"foretold":      {[]book.Fact{hours(20)}, []book.Fact{foretold}, false},
 		"told later": {
 			[]book.Fact{book.WeatherSeen{Yard: hill, Day: today + 2, Sign: book.Flying, Forecast: true}}, nil, false,
 		},

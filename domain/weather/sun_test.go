@@ -183,7 +183,7 @@ func day(t *testing.T, s string) calendar.Day {
 	return d
 }
 
-func zone(t *testing.T, name string) *time.Location {
+func zone(t testing.TB, name string) *time.Location {
 	t.Helper()
 	z, err := time.LoadLocation(name)
 	if err != nil {
