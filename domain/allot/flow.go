@@ -45,7 +45,7 @@ func (c *core) fill(price float64) *flow {
 		f.top[i] = f.best(i)
 	}
 	for f.grow() {
-	}
+	} // every path uses up some of a supply, so this ends
 	return f
 }
 
@@ -100,6 +100,9 @@ func (f *flow) grow() bool {
 		many = min(many, f.x[m.from], f.most[m.to]-f.x[m.to])
 		f.path = append(f.path, m)
 	}
+	if many <= 0 {
+		panic("allot: the best path is full, a queue keeps moves that are closed")
+	}
 	f.spare[from] -= many
 	for _, m := range f.path {
 		f.shift(int(m.from), int(m.to), many)
@@ -121,7 +124,10 @@ func (f *flow) reckon() {
 			f.via[s] = 0
 		}
 	}
-	for changed := true; changed; {
+	for changed, passes := true, 0; changed; passes++ {
+		if passes > n {
+			panic("allot: a cycle of supplies gains, the flow was not the best")
+		}
 		changed = false
 		for free := 1; free < n; free++ {
 			if f.ahead[free] {

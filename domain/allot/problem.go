@@ -19,9 +19,10 @@ type Union struct {
 	Way      // Worth is that of both together
 }
 
-// Problem is what can be done and what is in hand for it. A way that frees one
-// of a supply for another subject is left out on purpose: with it the flow is
-// none any more. Moving a thing between two named subjects is a union.
+// Problem is what can be done and what is in hand for it. No way gives one
+// of a supply back for another subject to take: what is in hand would then depend
+// on what is chosen, and the best use could no more be found supply by supply.
+// Moving a thing between two named subjects is a union.
 type Problem struct {
 	Ways    [][]Way // by subject; the first leaves it as it is, and takes no supply and no minutes
 	Unions  []Union

@@ -34,10 +34,10 @@ func TestBestAsReference(t *testing.T) {
 	}
 }
 
-// TestAssignments: published examples, least and most; a column is a supply of
-// one.
+// TestAssignments: small tables of figures, least and most, as a general solver and
+// all permutations have them (testdata/assignments.py); a column is a supply of one.
 func TestAssignments(t *testing.T) {
-	for _, row := range table(t, "assignment-examples.csv") {
+	for _, row := range table(t, "assignments.csv") {
 		for _, sign := range []float64{-1, 1} {
 			p := matrix(t, row["rows"], sign)
 			a := solved(t, p)
