@@ -20,7 +20,7 @@ func all(c *course.Course) (lays float64) {
 	return lays
 }
 
-// The floor of what nucs may hold: a walk over the lines they follow from.
+// BenchmarkLinesOfNucs is the floor of what nucs may hold: a walk over the lines they follow from.
 func BenchmarkLinesOfNucs(b *testing.B) {
 	v := big().At(booktest.BigNow)
 	all(course.New(v))
@@ -35,7 +35,7 @@ func BenchmarkLinesOfNucs(b *testing.B) {
 	}
 }
 
-// The floor of a day is a bare walk over its states.
+// BenchmarkStates is the floor of a day: a bare walk over its states.
 func BenchmarkStates(b *testing.B) {
 	was := course.NewModel(practice.Numbers{}).Unknown()
 	for b.Loop() {
@@ -68,20 +68,33 @@ func BenchmarkHeldOfAllNucs(b *testing.B) {
 	}
 }
 
+// BenchmarkHeldAfterOneEntry is what a keeper waits for after a line: every time a
+// look at another nuc, and a course that goes on from the one before it. The season
+// with the line in it is folded already; the floor is the walk over all lines.
 func BenchmarkHeldAfterOneEntry(b *testing.B) {
 	s := big()
 	was := course.New(s.At(booktest.BigNow))
 	all(was)
+	var nucs []book.NucID
+	for n := range was.View().Nucs() {
+		nucs = append(nucs, n.Nuc)
+	}
 	pen := &booktest.Pen{Writer: "Ida M."}
-	pen.At("2027-07-12 06:30").Write(book.Looked{Nuc: booktest.Nuc("nuc 7"), Queen: book.NoneSeen, Eggs: book.NoEggs})
-	v := s.With(pen.Entries...).At(booktest.BigNow)
-	all(course.New(v))
-	for b.Loop() {
-		all(course.Again(v, was))
+	pen.At("2027-07-12 06:30")
+	for i := 0; b.Loop(); i++ {
+		b.StopTimer()
+		pen.Write(book.Looked{Nuc: nucs[i%len(nucs)], Queen: book.NoneSeen, Eggs: book.NoEggs, Quick: i >= len(nucs)})
+		v := s.With(pen.Entries...).At(booktest.BigNow)
+		for n := range v.Nucs() {
+			n.Condition()
+		}
+		b.StartTimer()
+		was = course.Again(v, was)
+		all(was)
 	}
 }
 
-// The floor of sixty days: the nucs of each are folded, and their lines walked over.
+// BenchmarkNucsForSixtyDays is the floor of sixty days: the nucs of each are folded, and their lines walked over.
 func BenchmarkNucsForSixtyDays(b *testing.B) {
 	s := big()
 	for b.Loop() {
@@ -98,6 +111,8 @@ func BenchmarkNucsForSixtyDays(b *testing.B) {
 	}
 }
 
+// BenchmarkHeldForSixtyDays is each of sixty days after the other, from nothing
+// reckoned.
 func BenchmarkHeldForSixtyDays(b *testing.B) {
 	s := big()
 	for b.Loop() {
