@@ -189,3 +189,26 @@ func TestMemoryTellsLooksApart(t *testing.T) {
 		seen[want] = n
 	}
 }
+
+// TestMemoryKnowsWhenBroodWasLeft: of two nucs with the same deeds the one whose
+// brood was left a day sooner can have no more own cells of it on the last day of
+// the other.
+func TestMemoryKnowsWhenBroodWasLeft(t *testing.T) {
+	p := pen(t)
+	sooner, later := booktest.Nuc("B1"), booktest.Nuc("B2")
+	for _, n := range []book.NucID{sooner, later} {
+		p.At("2027-05-13 08:00").Write(book.NucNamed{Nuc: n, Name: n.String()}, book.NucPlaced{Nuc: n, Yard: yard})
+	}
+	p.At("2027-05-13 18:00").Write(book.NucMadeUp{Nuc: sooner, Cups: 3, Open: 1})
+	p.At("2027-05-14 18:00").Write(book.QueenGone{Nuc: sooner}, book.NucMadeUp{Nuc: later, Cups: 3, Open: 1})
+	for _, n := range []book.NucID{sooner, later} {
+		p.At("2027-05-24 10:00").Write(book.CellGiven{Nuc: n})
+		p.At("2027-05-26 09:00").Write(book.Looked{Nuc: n, OwnCells: book.Said(2)})
+	}
+	v := p.View("2027-05-26 12:00")
+	c := course.New(v)
+	one, other := c.Held(v.Nuc(sooner)), c.Held(v.Nuc(later))
+	if one.Weighed[0].Sight.Young || !other.Weighed[0].Sight.Young || one.Chances() == other.Chances() {
+		t.Errorf("left on the 13th %+v, on the 14th %+v", one.Weighed, other.Weighed)
+	}
+}
