@@ -2,6 +2,7 @@ package state
 
 import (
 	"fmt"
+	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -35,16 +36,16 @@ func (r *Reading) given(b *book.Batch) string {
 	if len(b.Given) == 0 {
 		return ""
 	}
-	said := fmt.Sprintf("%d, %s", len(b.Given), r.short(b.Given[len(b.Given)-1].At))
+	said := []string{fmt.Sprintf("%d, %s", len(b.Given), r.short(b.Given[len(b.Given)-1].At))}
 	for _, c := range []struct {
 		n    int
 		word string
 	}{{len(b.Caged), "caged"}, {b.Culled, "culled"}, {b.Lost, "dropped"}, {b.Left(), "still together"}} {
 		if c.n > 0 {
-			said += fmt.Sprintf("; %d %s", c.n, c.word)
+			said = append(said, fmt.Sprintf("%d %s", c.n, c.word))
 		}
 	}
-	return said
+	return strings.Join(said, "; ")
 }
 
 // emerged says how many virgins were counted out, and how many cells were dead.
