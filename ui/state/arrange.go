@@ -115,6 +115,7 @@ const (
 	WallGroup   = 7.0   // gap after eight lids
 	WallNames   = 150.0 // where the lids begin
 	WallHead    = 46.0
+	WallLegend  = 32.0 // below the lids
 	wallGap     = 18.0
 	wallFolded  = 36.0
 	wallLeast   = 44.0
@@ -140,7 +141,7 @@ func (s State) Wall(l Layout) LidWall {
 	sections := s.Sections()
 	w := LidWall{}
 	for lid := most; lid >= least; lid -= step {
-		w = LidWall{Lid: lid, Height: max(0, l.Main.H-WallHead)}
+		w = LidWall{Lid: lid, Height: max(0, l.Main.H-WallHead-WallLegend)}
 		w.lay(sections, l.Main.W)
 		if w.All <= w.Height {
 			break
@@ -153,7 +154,11 @@ func (s State) Wall(l Layout) LidWall {
 // lay lays the sections one below the other in a pane so wide.
 func (w *LidWall) lay(sections []Section, width float64) {
 	room := width - WallNames - WallCounts(width)
-	w.PerRow = 8 * max(1, int((room+WallGroup)/(8*w.Pitch()+WallGroup)))
+	const least, step = 8, 4
+	w.PerRow = least
+	for wide := func(n int) float64 { return float64(n)*w.Pitch() + float64((n-1)/8)*WallGroup }; wide(w.PerRow+step) <= room; {
+		w.PerRow += step
+	}
 	for _, sec := range sections {
 		h := max(math.Ceil(float64(len(sec.Nucs))/float64(w.PerRow))*w.Pitch(), wallLeast) + wallGap
 		if sec.Folded {

@@ -122,7 +122,19 @@ func (s State) MapCamera() scene.Camera {
 	if c, ok := s.Map[yard]; ok {
 		return c
 	}
-	return scene.Fit(s.Reading().Sight(yard), s.Layout().MapFrame())
+	return s.Reading().fit(yard, s.Layout().MapFrame())
+}
+
+// fit is the camera that shows a yard in a frame: with all that is drawn in it where
+// that makes what stands in it little smaller and the frame is not low, else what
+// stands.
+func (r *Reading) fit(yard book.YardID, frame scene.Area) scene.Camera {
+	const little, low = 0.75, 320.0
+	all, stood := scene.Fit(r.Ground(yard), frame), scene.Fit(r.Sight(yard), frame)
+	if frame.H >= low && all.Scale >= little*stood.Scale {
+		return all
+	}
+	return stood
 }
 
 // looking is the window with the map's camera at c.

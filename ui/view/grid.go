@@ -23,7 +23,7 @@ func (p *sheet) grid(a scene.Area) {
 		}
 		if g.Legend > 0 {
 			p.rule(a.X, lids.Bottom()+2, a.Right(), lids.Bottom()+2, scene.Hair)
-			p.legend(scene.Area{X: a.X + 14, Y: lids.Bottom() + 16, W: a.W - 28, H: g.Legend - 22})
+			p.legend(scene.Area{X: a.X + state.Edge, Y: lids.Bottom() + 16, W: a.W - 2*state.Edge, H: g.Legend - 22})
 		}
 	})
 	if a.X > 0 {
@@ -57,6 +57,9 @@ func (p *sheet) forms(a scene.Area, heads bool) {
 		word string
 		pane state.Pane
 	}{{"table", state.Table}, {"wall", state.Wall}, {"lids", state.Lids}, {"map", state.Map}} {
+		if form.pane == state.Map && !p.l.Turns.Empty() {
+			continue // it takes its turn
+		}
 		on := p.s.Pane == form.pane || form.pane == state.Lids && p.s.Pane == state.Split
 		f := ink2(13)
 		if on {

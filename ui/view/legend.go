@@ -29,27 +29,19 @@ type legendEntry struct {
 	draw  func(o scene.Point, to float64)
 }
 
-// legendItems are what a legend has to explain: what there is.
+// legendItems are what a legend has to explain: in a book with nucs all there can
+// be, also what there is none of, so that each keeps its place on every day.
 func (p *sheet) legendItems(counts map[book.Condition]int, need int) (items []legendEntry) {
+	if len(p.s.Reading().In(p.s.Filled())) == 0 {
+		return nil
+	}
 	for _, c := range book.Conditions() {
-		if n := counts[c]; n > 0 {
-			items = append(items, legendEntry{p.legendWidth(c, n), func(o scene.Point, to float64) { p.legendItem(o, c, n, to) }})
-		}
+		n := counts[c]
+		items = append(items, legendEntry{p.legendWidth(c, n), func(o scene.Point, to float64) { p.legendItem(o, c, n, to) }})
 	}
-	if p.unseen() {
-		items = append(items, legendEntry{25 + p.width(p.unseenWord(), ink2(13)), p.unseenLegend})
-	}
-	if need > 0 {
-		items = append(items, legendEntry{p.needWidth(need), func(o scene.Point, to float64) { p.needLegend(o, need, to+12) }})
-	}
-	return items
-}
-
-// unseen tells whether a lid is hatched.
-func (p *sheet) unseen() bool {
-	return slices.ContainsFunc(p.s.Reading().In(p.s.Filled()), func(n *state.Nuc) bool {
-		return n.Presumed.Condition != book.Empty && (!n.Presumed.Seen || p.reading.Ahead)
-	})
+	return append(items,
+		legendEntry{25 + p.width(p.unseenWord(), ink2(13)), p.unseenLegend},
+		legendEntry{p.needWidth(need), func(o scene.Point, to float64) { p.needLegend(o, need, to+12) }})
 }
 
 func (p *sheet) unseenLegend(o scene.Point, to float64) {
@@ -65,12 +57,14 @@ func (p *sheet) unseenWord() string {
 	return "not seen yet"
 }
 
-// fullLegend names every condition there is, and the signs, in four columns, as
-// wide as their words where that fits.
+// fullLegend names every condition, and the signs, in four columns: all alike where
+// their words fit into a quarter each, else as wide as these.
 func fullLegend(a scene.Area, items []legendEntry) {
 	columns := [5]float64{0, 0.28, 0.505, 0.755, 1}
 	widths := legendWidths(items)
-	if gap := legendGap(a, items); gap >= 6 {
+	if slices.Max(widths[:])+6 <= a.W/4 {
+		columns = [5]float64{0, 0.25, 0.5, 0.75, 1}
+	} else if gap := legendGap(a, items); gap >= 6 {
 		for i, w := range widths {
 			columns[i+1] = columns[i] + (w+gap)/a.W
 		}
@@ -91,7 +85,7 @@ func legendWidths(items []legendEntry) (widths [4]float64) {
 // legendGap is how far apart the columns lie then; below 0 they have no room.
 func legendGap(a scene.Area, items []legendEntry) float64 {
 	w := legendWidths(items)
-	return min(40, (a.W-w[0]-w[1]-w[2]-w[3])/3)
+	return (a.W - w[0] - w[1] - w[2] - w[3]) / 3
 }
 
 // legendWidth is how wide a condition is in the legend, needWidth the sign

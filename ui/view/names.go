@@ -44,9 +44,14 @@ func (g *ground) standNames(spots []spot) {
 	for i := range spots {
 		homes.take(spots[i].home())
 	}
+	var squares []*spot
 	for i := range spots {
 		s := &spots[i]
 		if s.Places <= 1 || s.lid < mapLidLeast && !s.Row() || !g.frame.Contains(s.at) {
+			continue
+		}
+		if !s.Row() {
+			squares = append(squares, s)
 			continue
 		}
 		places := nearest(&homes, s, g.width(s.Letter, letter), letter.size, s.names(g.width(s.Letter, letter)))
@@ -54,6 +59,7 @@ func (g *ground) standNames(spots []spot) {
 			g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
 		}
 	}
+	g.letters(&homes, squares, letter)
 	for _, c := range g.r.Colonies(g.yard.Yard) {
 		g.name(c.Name, small, below(g.camera.Screen(state.OnGround(c.At))))
 	}
@@ -62,12 +68,47 @@ func (g *ground) standNames(spots []spot) {
 	}
 }
 
-// names are places for the letter of a stand: of a row at its ends first.
+// letters writes the letters of stands that are no rows, all on the side where most
+// have room, the others where they have it.
+func (g *ground) letters(homes *claims, stands []*spot, f font) {
+	const sides, close = 4, 5.0
+	places := func(s *spot) []scene.Point {
+		w, reach := g.width(s.Letter, f), s.lid+s.gap()/2+4
+		return append(around(s.at, reach-close, w), around(s.at, reach, w)...)
+	}
+	room := func(s *spot, c scene.Point) bool {
+		w := g.width(s.Letter, f)
+		return g.free(nameBox(c, w, f)) && len(nearest(homes, s, w, f.size, []scene.Point{c})) > 0
+	}
+	best, most := 0, -1
+	for i := range 4 * sides {
+		n := 0
+		for _, s := range stands {
+			if i%(2*sides) < sides && room(s, places(s)[i]) {
+				n++
+			}
+		}
+		if n > most {
+			best, most = i, n
+		}
+	}
+	for _, s := range stands {
+		all := places(s)
+		for _, c := range append([]scene.Point{all[best]}, all...) {
+			if room(s, c) {
+				box := nameBox(c, g.width(s.Letter, f), f)
+				g.take(box)
+				g.centre(c.X, c.Y, s.Letter, f)
+				g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
+				break
+			}
+		}
+	}
+}
+
+// names are places for the letter of a row: at its ends first.
 func (s *spot) names(width float64) []scene.Point {
 	places := around(s.at, s.lid+s.gap()/2+4, width)
-	if !s.Row() {
-		return places
-	}
 	w, _ := s.half()
 	end := turned(at(w+6+width/2, 0), s.Turn)
 	return append([]scene.Point{s.at.Sub(end).Add(at(0, 5)), s.at.Add(end).Add(at(0, 5))}, places...)

@@ -39,9 +39,12 @@ func (g *ground) stands() []spot {
 	most := g.mostLid()
 	spots := make([]spot, 0, len(all))
 	nucs := 0
+	if g.leastLid(all, most) < mapLidFull {
+		most = min(most, mapLidFull-0.5)
+	}
 	for i := range all {
 		s := spot{Standing: &all[i], at: g.camera.Screen(all[i].On)}
-		s.lid = lidSize(s.Standing, g.camera.Length(s.Apart), g.camera.Length(state.PlaceApart), most)
+		s.lid = g.lidOn(s.Standing, most)
 		if scene.Around(s.at, 2*s.reach()+mapLidMost).Overlaps(g.frame) {
 			spots, nucs = append(spots, s), nucs+len(s.Nucs)
 		}
@@ -52,6 +55,20 @@ func (g *ground) stands() []spot {
 	}
 	g.nucs(spots, nucs)
 	return spots
+}
+
+// leastLid is how large the smallest lid of a yard is: where it has no room for a
+// hatch all are hollow, so that "not seen yet" has one look in a picture.
+func (g *ground) leastLid(all []state.Standing, most float64) float64 {
+	least := most
+	for i := range all {
+		least = min(least, g.lidOn(&all[i], most))
+	}
+	return least
+}
+
+func (g *ground) lidOn(s *state.Standing, most float64) float64 {
+	return lidSize(s, g.camera.Length(s.Apart), g.camera.Length(state.PlaceApart), most)
 }
 
 // nucs draws the nucs of the stands, n of them: first the frames of those chosen,

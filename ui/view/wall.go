@@ -19,6 +19,8 @@ func (p *sheet) wall(a scene.Area) {
 			}
 		})
 		p.scrollBar(body, w.Offset, w.All)
+		p.rule(a.X, body.Bottom(), a.Right(), body.Bottom(), scene.Hair)
+		p.legend(scene.Area{X: a.X + state.Edge, Y: body.Bottom() + state.WallLegend/2, W: a.W - 2*state.Edge, H: state.WallLegend})
 	})
 }
 
