@@ -162,14 +162,12 @@ func (r *Reading) taskHeight(t rules.Task, p routePane) float64 {
 }
 
 // unnamedLines are how many lines beyond the first a task takes that names nobody:
-// what to do begins on the first one. When stands there too if both have room, else
-// beside why.
+// what to do begins on the first one, before when; why has the whole width.
 func unnamedLines(t rules.Task, room, lid, beside float64) float64 {
-	whyRoom := room
-	if title := (Reckoner{}).Width(t.Title, titleSize, scene.Medium); !t.By.IsZero() && lid+title > beside {
-		whyRoom -= byRoom + boxRoom
+	if t.By.IsZero() {
+		beside = room - boxRoom
 	}
-	return float64(linesOf(t.Title, titleSize, room-boxRoom-lid) - 1 + max(1, linesOf(t.Why, whySize, whyRoom)))
+	return float64(linesOf(t.Title, titleSize, beside-lid) - 1 + max(1, linesOf(t.Why, whySize, room)))
 }
 
 // TaskNames are the names of what a task is about, in its order. A batch,

@@ -274,21 +274,17 @@ func (r routeDraw) wrapped(x, y float64, text string, f font, width float64, mos
 }
 
 // unnamed draws a task over more than one line that names nobody: what to do
-// begins on the first one. When stands beside it if both have room there, else
-// beside why.
+// begins on the first one, before when; why stands below.
 func (r routeDraw) unnamed(t rules.Task, y float64, lines int) {
 	const least = 80.0 // of the columns of minutes and boxes
-	left, end := r.line+20, r.area.Right()-state.Edge
-	x := r.lids(t, y, 0)
-	taken := len(scene.Wrap(r.measure, r.say(t.Title), taskFont.size, taskFont.weight, end-least-x))
-	next := r.wrapped(x, y+5, t.Title, r.toned(taskFont), end-least-x, lines) + 1
-	said, f := r.byWords(t)
-	if x+r.width(t.Title, taskFont) <= r.end-r.width(said, f)-10 {
-		r.by(t, y)
-	} else {
-		end = r.by(t, next-5) - 10
+	left, right := r.line+20, r.area.Right()-state.Edge
+	x, end := r.lids(t, y, 0), right-least
+	if !t.By.IsZero() {
+		end = r.by(t, y) - 10
 	}
-	r.wrapped(left, next, t.Why, whyFont, end-left, lines+1-taken)
+	taken := len(scene.Wrap(r.measure, r.say(t.Title), taskFont.size, taskFont.weight, end-x))
+	next := r.wrapped(x, y+5, t.Title, r.toned(taskFont), end-x, lines) + 1
+	r.wrapped(left, next, t.Why, whyFont, right-left, lines+1-taken)
 }
 
 // what writes what to do and, as far as there is room, why.
@@ -341,6 +337,9 @@ func (r routeDraw) who(t rules.Task, y, to float64) float64 {
 	names, f := r.r.TaskNames(t), ink(14).bold()
 	if len(names) == 0 {
 		return r.lids(t, y, to)
+	}
+	if t.Of[0].Kind == book.KindYard {
+		f = ink2(14) // bold it would be another stop
 	}
 	all := state.Names(names, func(string) bool { return true })
 	least := state.Names(names, func(string) bool { return false })

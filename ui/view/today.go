@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"strings"
 
 	"lidmark/domain/rules"
 	"lidmark/ui/scene"
@@ -86,25 +87,38 @@ func (p *sheet) hardStrip(hard []rules.Finding, a scene.Area) {
 	if late.ok {
 		to -= late.w + 12
 	}
+	head, bold := word+hour(f.By, r.View.Zone()), ink(15).bold().as(tone)
+	if p.width(head, bold) > to-a.X-state.Edge {
+		head = word[:strings.LastIndex(strings.TrimSpace(word), " ")+1] + weekdayHour(f.By, r.View.Zone())
+	}
 	end := to
-	if len(hard) > 1 {
-		end = p.right(end, y, fmt.Sprintf("and %d more", len(hard)-1), ink2(13)) - 12
+	if more := fmt.Sprintf("and %d more", len(hard)-1); len(hard) > 1 && p.width(head, bold)+p.width(more, ink2(13))+24 <= to-a.X-state.Edge {
+		end = p.right(end, y, more, ink2(13)) - 12
 	}
-	x := p.fit(a.X+state.Edge, y, word+hour(f.By, r.View.Zone()), ink(15).bold().as(tone), end)
-	said := sentence(f.What)
-	if all := said + ". " + f.Do + "."; !two || p.width(all, ink(13)) <= to-a.X-state.Edge {
-		said = all
-	}
+	x := p.fit(a.X+state.Edge, y, head, bold, end)
 	switch {
 	case two:
-		p.fit(a.X+state.Edge, y+19, said, ink(13), to)
+		p.fit(a.X+state.Edge, y+19, p.hardSaid(f, to-a.X-state.Edge), ink(13), to)
 	case end-x > 60:
-		p.fit(x+14, y, said, ink(14), end)
+		p.fit(x+14, y, p.hardSaid(f, end-x-14), ink(14), end)
 	}
 	p.hit(a, state.RefOf(f.Of), "hard: "+f.Why)
 	if late.ok {
 		p.stripButton(late, a)
 	}
+}
+
+// hardSaid is what a hard deadline is about and what to do: as much in whole
+// sentences as there is room for.
+func (p *sheet) hardSaid(f rules.Finding, room float64) string {
+	said := sentence(f.What)
+	do, _, _ := strings.Cut(f.Do, ":")
+	for _, all := range []string{said + ". " + f.Do + ".", said + ". " + do + "."} {
+		if p.width(all, ink(14)) <= room {
+			return all
+		}
+	}
+	return said
 }
 
 // noHard says that no hard deadline presses: there is none, or it was put off.
