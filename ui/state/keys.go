@@ -7,11 +7,11 @@ import (
 // Measures of the sheet of keys, dp.
 const (
 	KeyRow    = 22.0
-	KeyHead   = 62.0 // from the sheet's top to its first row
-	KeyLine   = 18.0 // a line of what the mouse does
-	KeyEdge   = 20.0 // from the sheet's side to its text
-	keyColumn = 280.0
-	keyWide   = 380.0
+	KeyHead   = 62.0  // from the sheet's top to its first row
+	KeyLine   = 18.0  // a line of what the mouse does
+	KeyEdge   = 20.0  // from the sheet's side to its text
+	keyColumn = 380.0 // the least that cuts no row
+	keyWide   = 408.0
 	keyAir    = 8.0  // from the sheet to the window's edge, at least
 	keyFoot   = 20.0 // above and below what the mouse does
 )
@@ -49,24 +49,22 @@ func (s State) KeySheet() KeySheet {
 }
 
 // PerColumn is how many rows a column has.
-func (k KeySheet) PerColumn() int { return (len(k.Rows) + k.Columns - 1) / k.Columns }
+func (k KeySheet) PerColumn() int {
+	n := (len(k.Rows) + k.Columns - 1) / k.Columns
+	for n < len(k.Rows) && k.endsInHead(n) {
+		n++
+	}
+	return n
+}
 
-// keyRows are the commands that the sheet of keys lists, and the name of a
-// nuc, which leads to it.
-func keyRows() []Command {
-	var rows []Command
-	for _, c := range commands {
-		if c.Keys != "" && c.Does != "" {
-			rows = append(rows, c)
-		}
-		if c.Name == "previous" {
-			rows = append(rows, Command{Keys: "A3", Does: "go to the nuc of that name"})
-		}
-		if c.Name == "accept all" {
-			rows = append(rows, Command{Keys: "Right", Does: "Review: why, the other ways; Left: back"})
+// endsInHead tells whether a column of n rows ends in a head, parted from its keys.
+func (k KeySheet) endsInHead(n int) bool {
+	for i := n - 1; i < len(k.Rows); i += n {
+		if k.Rows[i].Keys == "" {
+			return true
 		}
 	}
-	return rows
+	return false
 }
 
 // scrolledKeys is the window with the sheet of keys scrolled by d.

@@ -13,8 +13,8 @@ import (
 // reviewCommands are the commands of the room Review.
 var reviewCommands = []Command{
 	{Name: "review", Does: "Review", Keys: "Alt+R", Why: noBook, Do: enter(Review)},
-	{Name: "accept", Does: "Review: accept what is chosen", Keys: "Enter", Word: "Accept", Why: noAccept, Do: accept},
-	{Name: "accept all", Does: "Review: accept all", Keys: "Ctrl+Enter", Word: "Accept all", Why: noAcceptAll, Do: acceptAll},
+	{Name: "accept", Does: "accept what is chosen", Keys: "Enter", Word: "Accept", Why: noAccept, Do: accept},
+	{Name: "accept all", Does: "accept all", Keys: "Ctrl+Enter", Word: "Accept all", Why: noAcceptAll, Do: acceptAll},
 	{Name: "one by one", Does: "Review: one by one, the worst first", Word: "One by one", Why: noneToDecide, Do: pure(State.oneByOne)},
 	{Name: "review why", Does: "why, and the other ways", Word: "Why", Why: noReviewNuc, Do: side(WhySide)},
 	{Name: "review amounts", Does: "change what is in hand", Word: "Change by hand", Why: noReview, Do: pure(State.toAmounts)},

@@ -49,7 +49,7 @@ func (p *sheet) saidElsewhere() bool {
 
 // keys draws the sheet of keys over the window.
 func (p *sheet) keys() {
-	const wide = 92.0 // of the column of keys
+	const wide = 112.0 // of the column of keys
 	k := p.s.KeySheet()
 	back := scene.Tag{Ref: state.CommandOf("keys")}
 	p.add(scene.Rect{Area: p.l.Window, Fill: scene.Ground, Clear: 0.3, Tag: back},
@@ -61,6 +61,10 @@ func (p *sheet) keys() {
 		for i, c := range k.Rows {
 			x := x + float64(i/k.PerColumn())*column
 			y := top + state.KeyHead + float64(i%k.PerColumn())*state.KeyRow
+			if c.Keys == "" {
+				p.fit(x, y, c.Does, ink(13).bold(), x+column-10)
+				continue
+			}
 			p.fit(x, y, firstKey(c.Keys), ink(13).semi(), x+wide-8)
 			p.fit(x+wide, y, c.Does, ink2(13), x+column-10)
 		}
