@@ -33,26 +33,16 @@ type evidenceShape struct {
 const courseAhead = 28
 
 func courseCommand(a *app) *cobra.Command {
-	c := a.completes(a.reading(&cobra.Command{
+	return a.ofNuc(&cobra.Command{
 		Use:     "course NUC",
 		Short:   "What a nuc most probably holds, by day, and what each look was worth",
 		Long:    "Tells the chances by day, from the beginning of the nuc's present life to four\nweeks ahead if nobody looks: when the first egg is to be expected, when a look is\nworth while, from when waiting is not, and what each look was worth.",
 		Example: "  lidbook course A3\n  lidbook course A3 --on 26.5",
 		Args:    cobra.ExactArgs(1),
-	}, func(_ *cobra.Command, v *book.View, args []string) error {
-		f, err := a.finder(v)
-		if err != nil {
-			return err
-		}
-		n, err := f.nuc(args[0])
-		if err != nil {
-			return err
-		}
+	}, func(v *book.View, n *book.Nuc) error {
 		s := shapeOfCourse(course.New(v), n)
 		return a.show(s, func() { a.printCourse(v, n, s) })
-	}), nucNames)
-	c.Flags().StringVar(&a.flags.yard, "yard", "", "look for the name in this `YARD` first")
-	return c
+	})
 }
 
 func shapeOfCourse(c *course.Course, n *book.Nuc) courseShape {

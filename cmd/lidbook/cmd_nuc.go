@@ -31,12 +31,21 @@ type nucShape struct {
 }
 
 func nucCommand(a *app) *cobra.Command {
-	c := a.completes(a.reading(&cobra.Command{
+	return a.ofNuc(&cobra.Command{
 		Use:     "nuc NAME",
 		Short:   "A nuc's card and history",
 		Example: "  lidbook nuc A3\n  lidbook nuc A3 --on +14     what is to be expected in two weeks\n  lidbook nuc A1 --yard \"Far Hill\"",
 		Args:    cobra.ExactArgs(1),
-	}, func(_ *cobra.Command, v *book.View, args []string) error {
+	}, func(v *book.View, n *book.Nuc) error {
+		found := about(rules.Findings(v), n.NucNamed.Nuc.Subject())
+		p := course.ByCalendar(v, n)
+		return a.show(nucCard(v, n, p, found), func() { a.printNuc(v, n, p, found) })
+	})
+}
+
+// ofNuc is a command that reads the book and tells of one nuc, by its name.
+func (a *app) ofNuc(c *cobra.Command, tell func(*book.View, *book.Nuc) error) *cobra.Command {
+	c = a.completes(a.reading(c, func(_ *cobra.Command, v *book.View, args []string) error {
 		f, err := a.finder(v)
 		if err != nil {
 			return err
@@ -45,9 +54,7 @@ func nucCommand(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		found := about(rules.Findings(v), n.NucNamed.Nuc.Subject())
-		p := course.ByCalendar(v, n)
-		return a.show(nucCard(v, n, p, found), func() { a.printNuc(v, n, p, found) })
+		return tell(v, n)
 	}), nucNames)
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "look for the name in this `YARD` first")
 	return c
