@@ -348,6 +348,33 @@ const (
 	ReviewSure
 	ReviewLoss
 	PlanLapses
+)
+
+// The numbers of plans: what a batch needs before and around the graft.
+const (
+	ConfineBreederBefore Key = iota + PlanLapses + 1
+	ConfineBreederFor
+	FeedStarterBefore
+	StarterSetUpBefore
+	NucsMadeUpBefore
+	NucsMadeUpEarliest
+	DroneCombAhead
+	CellsPerStarter
+	CellsPerFinisher
+	FinisherTurn
+	StarterBees
+	FeedPerRearer
+	QueensPerDroneColony
+	CombsPerColonyWeek
+	BroodCombsPerNuc
+	FoodPerNuc
+	MinutesConfine
+	MinutesSetUpStarter
+	MinutesFeedRearer
+	MinutesDroneComb
+	MinutesCheckTake
+	PlanSure
+	PlanInTime
 
 	keyCount
 )

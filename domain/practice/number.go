@@ -62,6 +62,8 @@ const (
 	Dm2           Unit = "dm²"
 	Colonies      Unit = "colonies"
 	Queens        Unit = "queens"
+	Cells         Unit = "cells"
+	Combs         Unit = "combs"
 	Money         Unit = "money"
 )
 
@@ -112,11 +114,12 @@ const (
 	Robbing
 	Times
 	Worth
+	Planning
 )
 
 // Groups gives the groups in the order they are shown.
 func Groups() []Group {
-	return []Group{Clock, Rates, Course, Weather, BeesAndBrood, Stores, Robbing, Times, Worth}
+	return []Group{Clock, Rates, Course, Weather, BeesAndBrood, Stores, Robbing, Times, Worth, Planning}
 }
 
 // String gives the heading in plain words.
@@ -140,6 +143,8 @@ func (g Group) String() string {
 		return "Times"
 	case Worth:
 		return "Worth"
+	case Planning:
+		return "Plans"
 	}
 	return ""
 }

@@ -31,6 +31,7 @@ func table() [keyCount]Number {
 		{Robbing, robbingRows},
 		{Times, timeRows},
 		{Worth, worthRows},
+		{Planning, planRows},
 	})
 }
 

@@ -1,0 +1,99 @@
+package practice
+
+// planRows are what a batch needs before and around the graft, and how far
+// ahead plans are made.
+var planRows = []Number{
+	{
+		Key: ConfineBreederBefore, Name: "confine_breeder_before", Title: "Breeder confined before the graft", Unit: Day,
+		Default: 4, Min: 3, Max: 5, Source: "four days, " + buechler2013, Confidence: Verified, Used: "plan of a batch",
+	},
+	{
+		Key: ConfineBreederFor, Name: "confine_breeder_for", Title: "Breeder stays confined", Unit: Hour,
+		Default: 24, Min: 12, Max: 36, Source: "12 to 24 h, " + buechler2013, Confidence: Verified, Used: "plan of a batch",
+	},
+	{
+		Key: FeedStarterBefore, Name: "feed_starter_before", Title: "Starter fed before the graft", Unit: Day,
+		Default: 3, Min: 0, Max: 14, Source: "at least three days where there is no flow, " + buechler2013, Confidence: Verified, Used: "plan of a batch",
+	},
+	{
+		Key: StarterSetUpBefore, Name: "starter_set_up_before", Title: "Starter set up before the graft", Unit: Day,
+		Default: 1, Min: 0, Max: 7, Source: noSource, Confidence: CommonPractice, Used: "plan of a batch",
+	},
+	{
+		Key: NucsMadeUpBefore, Name: "nucs_made_up_before", Title: "Nucs made up before the cells", Unit: Day,
+		Default: 1, Min: 0, Max: 3, Source: "24 to 48 h without a queen; " + noSource, Confidence: CommonPractice, Used: "plan of a batch",
+	},
+	{
+		Key: NucsMadeUpEarliest, Name: "nucs_made_up_earliest", Title: "Nucs made up before the cells, earliest", Unit: Day,
+		Default: 2, Min: 1, Max: 7, Source: "24 to 48 h without a queen; " + noSource, Confidence: CommonPractice, Used: "plan of a batch",
+	},
+	{
+		Key: DroneCombAhead, Name: "drone_comb_ahead", Title: "Drone comb offered ahead of its last day", Unit: Day,
+		Default: 14, Min: 0, Max: 30, Source: "begin no later than two months before mating, " + buechler2013, Confidence: Derived, Used: "plan of a batch",
+	},
+	{
+		Key: CellsPerStarter, Name: "cells_per_starter", Title: "Larvae a starter takes at once", Unit: Cells,
+		Default: 45, Min: 10, Max: 120, Source: "50 in a queenless unit in a keeper's account, up to 100 in a flow; " + noSource, Confidence: CommonPractice, Used: "plan of a batch",
+	},
+	{
+		Key: CellsPerFinisher, Name: "cells_per_finisher", Title: "Cells a finisher rears at once", Unit: Cells,
+		Default: 20, Min: 10, Max: 60, Source: "heaviest queens at 15, fewer of them at 24 and 48: Abd Al-Fattah, Mazeed & Abd Al-Hady 2011, J Apic Sci 55(2); the default is practice",
+		Confidence: CommonPractice, Used: "plan of a batch",
+	},
+	{
+		Key: FinisherTurn, Name: "finisher_turn", Title: "A finisher takes the next cells after", Unit: Day,
+		Default: 5, Min: 3, Max: 12, Source: "when the cells are capped; " + noSource, Confidence: CommonPractice, Used: "plan of a season",
+	},
+	{
+		Key: StarterBees, Name: "starter_bees", Title: "Bees for a starter", Unit: Kilogram,
+		Default: 1.2, Min: 0.5, Max: 3, Source: "1 to 1.5 kg in a teaching page; 2 to 3 lb in slides", Confidence: Taught, Used: "plan of a batch",
+	},
+	{
+		Key: FeedPerRearer, Name: "feed_per_rearer", Title: "Syrup a starter or finisher is fed a day", Unit: Litre,
+		Default: 0.5, Min: 0, Max: 3, Source: noSource, Confidence: CommonPractice, Used: "plan of a batch",
+	},
+	{
+		Key: QueensPerDroneColony, Name: "queens_per_drone_colony", Title: "Queens that a drone colony serves", Unit: Queens,
+		Default: 25, Min: 10, Max: 50, Source: "one drone colony to 25 queens, " + buechler2013 + ", after Tiesler & Englert 1989", Confidence: Verified, Used: "plan of a batch",
+	},
+	{
+		Key: CombsPerColonyWeek, Name: "combs_per_colony_week", Title: "Brood combs a colony gives in a week", Unit: Combs,
+		Default: 2, Min: 0.5, Max: 4, Source: "1 to 3; " + noSource, Confidence: CommonPractice, Used: "plan of a batch",
+	},
+	{
+		Key: BroodCombsPerNuc, Name: "brood_combs_per_nuc", Title: "Brood combs a nuc on full combs gets", Unit: Combs,
+		Default: 1, Min: 0.25, Max: 3, Source: "one of brood, two of food, Alley 1903", Confidence: Taught, Used: "plan of a batch",
+	},
+	{
+		Key: FoodPerNuc, Name: "food_per_nuc", Title: "Food a mini nuc is set up with", Unit: Kilogram,
+		Default: 0.6, Min: 0.1, Max: 3, Source: "for two weeks and more at 15 g a day and 1000 bees, with a reserve; " + noSource, Confidence: CommonPractice, Used: "plan of a batch",
+	},
+	{
+		Key: MinutesConfine, Name: "minutes_confine", Title: "Confine the breeder on a comb", Unit: Minute,
+		Default: 20, Min: 5, Max: 90, Source: timeSource, Confidence: CommonPractice, Used: "minutes a day",
+	},
+	{
+		Key: MinutesSetUpStarter, Name: "minutes_set_up_starter", Title: "Set up a starter", Unit: Minute,
+		Default: 40, Min: 10, Max: 180, Source: timeSource, Confidence: CommonPractice, Used: "minutes a day",
+	},
+	{
+		Key: MinutesFeedRearer, Name: "minutes_feed_rearer", Title: "Feed a starter or finisher", Unit: Minute,
+		Default: 5, Min: 1, Max: 30, Source: timeSource, Confidence: CommonPractice, Used: "minutes a day",
+	},
+	{
+		Key: MinutesDroneComb, Name: "minutes_drone_comb", Title: "Hang a drone comb in", Unit: Minute,
+		Default: 10, Min: 2, Max: 60, Source: timeSource, Confidence: CommonPractice, Used: "minutes a day",
+	},
+	{
+		Key: MinutesCheckTake, Name: "minutes_check_take", Title: "Count the takes or capped cells of a finisher", Unit: Minute,
+		Default: 10, Min: 2, Max: 60, Source: timeSource, Confidence: CommonPractice, Used: "minutes a day",
+	},
+	{
+		Key: PlanSure, Name: "plan_sure", Title: "A promise should hold with", Unit: Share,
+		Default: 0.90, Min: 0.5, Max: 0.99, Source: noSource, Confidence: CommonPractice, Used: "plan of a batch, plan of a season",
+	},
+	{
+		Key: PlanInTime, Name: "plan_in_time", Title: "A graft is in time when so many of those who lay are ready", Unit: Share,
+		Default: 0.90, Min: 0.5, Max: 0.99, Source: noSource, Confidence: CommonPractice, Used: "plan of a batch",
+	},
+}
