@@ -1,0 +1,185 @@
+package plan
+
+import (
+	"time"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+)
+
+// Rung is one step of a batch with its window: first, best and last day.
+type Rung struct {
+	Step           Step
+	From, Best, By calendar.Day
+	Hard           time.Time // the hour by which it must be done or cells are lost; zero: none
+	NobodyFree     bool      // in the whole window nobody has a free hour before its end, though hours were told
+}
+
+// Ladder is the steps of one batch by the day, each where the next one needs it,
+// in the order of [Step].
+type Ladder struct {
+	Graft time.Time
+	Day   calendar.Day // of the graft
+	Clock bee.Clock    // of all its cells
+	Laid  Laid
+	Rungs []Rung
+}
+
+// Rung is the rung of a step.
+func (l Ladder) Rung(s Step) Rung { return l.Rungs[s-1] }
+
+// Planner draws ladders for one view of a book. It may be used from several
+// goroutines.
+type Planner struct {
+	view    *book.View
+	course  *course.Course
+	numbers practice.Numbers
+}
+
+// New is a planner over what a course knows.
+func New(c *course.Course) *Planner {
+	return &Planner{view: c.View(), course: c, numbers: c.View().Numbers()}
+}
+
+// View is the view the planner plans on.
+func (p *Planner) View() *book.View { return p.view }
+
+// zoned is a time zone with the days in it.
+type zoned struct{ zone *time.Location }
+
+func (z zoned) day(t time.Time) calendar.Day { return calendar.DayOf(t, z.zone) }
+
+// GraftAt is the hour of a graft on a day of which only the day is known: the
+// first hour at which somebody is free, else the usual one.
+func (p *Planner) GraftAt(d calendar.Day) time.Time {
+	zone, at := p.view.Zone(), time.Time{}
+	for who := range p.view.People() {
+		if free := who.FreeOn(d); free.Minutes() > 0 {
+			if from, _ := free.Between(d, zone); at.IsZero() || from.Before(at) {
+				at = from
+			}
+		}
+	}
+	if at.IsZero() {
+		return d.At(usualGraftHour, 0, zone)
+	}
+	return at
+}
+
+// usualGraftHour is when a graft is set down of which nobody said the hour. It is
+// a convention of the program: the clock of a batch needs one.
+const usualGraftHour = 15
+
+// Ladder is the ladder of a batch of so many cells grafted at an instant, whose
+// queens fly from a yard.
+func (p *Planner) Ladder(graft time.Time, cells int, yard book.YardID) Ladder {
+	z := zoned{p.course.Zone(yard)}
+	one := bee.Batch{Graft: graft, Cells: 1}.Clock(p.numbers)
+	l := Ladder{
+		Graft: graft, Day: z.day(graft),
+		Clock: bee.Batch{Graft: graft, Cells: cells}.Clock(p.numbers),
+		Laid:  laidOf(p.course, yard, outOf(one, z), p.numbers),
+	}
+	l.Rungs = make([]Rung, Ready)
+	for s := range l.Rungs {
+		l.Rungs[s].Step = Step(s + 1)
+	}
+	p.beforeGraft(&l)
+	p.untilCells(&l, z)
+	p.afterCells(&l, z)
+	p.free(&l, z)
+	return l
+}
+
+func (l *Ladder) set(s Step, from, best, by calendar.Day) {
+	r := &l.Rungs[s-1]
+	r.From, r.Best, r.By = min(from, best), best, max(by, best)
+}
+
+func (p *Planner) days(k practice.Key) calendar.Day { return calendar.Day(p.numbers.Days(k)) }
+
+// beforeGraft are the steps that make ready for the graft.
+func (p *Planner) beforeGraft(l *Ladder) {
+	g := l.Day
+	confine := g - p.days(practice.ConfineBreederBefore)
+	l.set(Confine, confine, confine, confine)
+	feed := g - p.days(practice.FeedStarterBefore)
+	l.set(FeedStarter, feed, feed, feed)
+	start := g - p.days(practice.StarterSetUpBefore)
+	l.set(SetUpStarter, start-1, start, start)
+	l.set(GraftLarvae, g, g, g)
+}
+
+// untilCells are the steps from the graft until its cells are given. The clock
+// has the last hour of them; its best one is no later than the table's day.
+func (p *Planner) untilCells(l *Ladder, z zoned) {
+	for _, w := range bee.Windows(p.numbers) {
+		if s := stepOf[w.Step]; s != 0 {
+			l.set(s, l.Day+calendar.Day(w.From), l.Day+calendar.Day(w.Best), l.Day+calendar.Day(w.By))
+		}
+	}
+	give := &l.Rungs[GiveCells-1]
+	give.Hard = l.Clock.Hard()
+	give.By = z.day(give.Hard)
+	give.Best = min(give.Best, give.By)
+	give.From = min(give.From, give.Best)
+	l.set(MakeUpNucs, give.Best-p.days(practice.NucsMadeUpEarliest), give.Best-p.days(practice.NucsMadeUpBefore), give.Best-p.days(practice.NucsMadeUpBefore))
+}
+
+// stepOf is what a window of a batch's table is here.
+var stepOf = map[bee.Step]Step{bee.ToFinisher: ToFinisher, bee.CountTake: CountTake, bee.CellsCapped: CountCapped, bee.CellsIn: GiveCells}
+
+// the shares of a distribution that a window runs from and to.
+const (
+	earliest = 0.1
+	middle   = 0.5
+	latest   = 0.9
+)
+
+// afterCells are the bees' own steps, and the looks and the hand-over that follow
+// from them.
+func (p *Planner) afterCells(l *Ladder, z zoned) {
+	out := l.Laid.out
+	l.set(Emerge, out.Day(earliest), out.Day(middle), out.Day(latest))
+	born := out.Day(middle)
+	l.set(Fly, born+p.days(practice.FirstMatingFlightFrom), born+p.days(practice.FirstMatingFlight), born+p.days(practice.FirstMatingFlightBy))
+	look := max(born+p.days(practice.LookForEggsFrom), l.Laid.Day(p.numbers.Get(practice.LookForEggsChance))+1)
+	l.set(LookForEggs, born+p.days(practice.LookForEggsFrom), look, look+p.days(practice.LookAgainFrom))
+	l.set(Ready, l.Laid.ReadyDay(earliest), l.Laid.ReadyDay(middle), l.Laid.ReadyDay(latest))
+	flights := l.Rung(Fly).From
+	in := flights - p.days(practice.DroneCombBeforeFlights)
+	last := flights - p.days(practice.DroneRipe)
+	l.set(DroneComb, in-p.days(practice.DroneCombAhead), in, last)
+}
+
+// free marks the keeper's steps in whose window nobody is free.
+func (p *Planner) free(l *Ladder, z zoned) {
+	if !p.view.HoursTold() {
+		return
+	}
+	for i, r := range l.Rungs {
+		if r.Step.Done() && r.Step != DroneComb {
+			l.Rungs[i].NobodyFree = !p.someoneFree(r, z)
+		}
+	}
+}
+
+// someoneFree tells whether somebody is free in a window, before its hard hour
+// where it has one.
+func (p *Planner) someoneFree(r Rung, z zoned) bool {
+	for d := r.From; d <= r.By; d++ {
+		for who := range p.view.People() {
+			free := who.FreeOn(d)
+			if free.Minutes() == 0 {
+				continue
+			}
+			if from, _ := free.Between(d, z.zone); r.Hard.IsZero() || from.Before(r.Hard) {
+				return true
+			}
+		}
+	}
+	return false
+}

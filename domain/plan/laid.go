@@ -1,0 +1,166 @@
+package plan
+
+import (
+	"lidmark/domain/bee"
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+)
+
+// Laid is when the queens of a planned batch lay their first eggs and are ready:
+// the chance by day that one who was accepted does, driven by the hours fit to
+// fly of the yard's days, as seen, foretold or usual.
+type Laid struct {
+	out   Out
+	from  calendar.Day
+	on    []float64 // a first egg, by day
+	fair  float64   // who ever lays where every day is a flying day
+	after int       // days from the first egg to ready
+	age   int       // least age of a queen who is handed over, in days
+}
+
+// laidAhead is how many days after the first emergence are followed: whoever has
+// not laid by then will not.
+const laidAhead = 50
+
+// Out is when the cells of a batch emerge: the share by day.
+type Out struct {
+	From  calendar.Day
+	Share []float64
+}
+
+// By is the share that has emerged by the end of a day.
+func (o Out) By(d calendar.Day) (sum float64) {
+	for i := 0; i < len(o.Share) && o.From+calendar.Day(i) <= d; i++ {
+		sum += o.Share[i]
+	}
+	return sum
+}
+
+// Day is the day by the end of which a share has emerged.
+func (o Out) Day(share float64) calendar.Day { return reaches(o.From, o.Share, share) }
+
+// outOf is when a cell of a batch emerges, by the batch's clock.
+func outOf(c bee.Clock, view zoned) Out {
+	o := Out{From: view.day(c.Middle()) - outAround, Share: make([]float64, 2*outAround+1)}
+	before := 0.0
+	for i := range o.Share {
+		out := c.Out((o.From + calendar.Day(i) + 1).Start(view.zone))
+		o.Share[i], before = out-before, out
+	}
+	return o
+}
+
+// outAround is how many days before and after the middle cells may emerge.
+const outAround = 4
+
+// laidOf follows the queens of cells that emerge so, in a yard.
+func laidOf(c *course.Course, yard book.YardID, o Out, n practice.Numbers) Laid {
+	l := Laid{
+		out: o, from: o.From, on: make([]float64, laidAhead),
+		after: n.Days(practice.ReadyAfterFirstEgg), age: n.Days(practice.LeastAgeAtHandOver),
+	}
+	usual := func(d calendar.Day) *course.Day { return c.Step(yard, d) }
+	for i, share := range o.Share {
+		follow(c.Model(), o.From+calendar.Day(i), share, usual, func(d calendar.Day, first float64) {
+			if at := int(d - l.from); at < len(l.on) {
+				l.on[at] += first
+			}
+		})
+	}
+	fine := c.Model().Day(n.Get(practice.FitHoursPlus), 1)
+	always := func(calendar.Day) *course.Day { return fine }
+	follow(c.Model(), 0, 1, always, func(_ calendar.Day, first float64) { l.fair += first })
+	return l
+}
+
+// firstEggs is a virgin's first egg, laid the day before: she is on her first day
+// of laying.
+var firstEggs = course.Each(func(s course.State) float64 {
+	if s.Holds == course.HoldsLaying && !s.Own && s.Days == 0 {
+		return 1
+	}
+	return 0
+})
+
+// follow carries a share of queens who emerge on a day through the days after,
+// and tells of each day how many of them lay their first egg. She may walk at any
+// hour of her day: half of them are a day old at its end.
+func follow(m *course.Model, out calendar.Day, share float64, day func(calendar.Day) *course.Day, tell func(calendar.Day, float64)) {
+	if share == 0 {
+		return
+	}
+	for age := range 2 {
+		b := m.Virgin(age)
+		for d := out + 1; d < out+laidAhead; d++ {
+			b = b.After(day(d))
+			tell(d, share/2*b.Expect(firstEggs))
+		}
+	}
+}
+
+// Out is when her cell emerges.
+func (l Laid) Out() Out { return l.out }
+
+// Ever is the chance that a queen who was accepted ever lays.
+func (l Laid) Ever() float64 { return l.By(l.from + laidAhead) }
+
+// By is the chance that she has laid by the end of a day.
+func (l Laid) By(d calendar.Day) (sum float64) {
+	for i := 0; i < len(l.on) && l.from+calendar.Day(i) <= d; i++ {
+		sum += l.on[i]
+	}
+	return sum
+}
+
+// Day is the day by which a share of those who ever lay have laid.
+func (l Laid) Day(share float64) calendar.Day { return reaches(l.from, l.on, share*l.Ever()) }
+
+// Ready is the chance that she is ready to hand over by the end of a day: so long
+// after her first egg that her brood is capped and seen, and old enough.
+func (l Laid) Ready(d calendar.Day) float64 {
+	laid := d - calendar.Day(l.after)
+	var sum float64
+	for i, share := range l.out.Share {
+		if out := l.out.From + calendar.Day(i); out+calendar.Day(l.age) <= d {
+			sum += share
+		}
+	}
+	return l.By(laid) * sum
+}
+
+// ReadyDay is the day by which a share of those who ever lay are ready.
+func (l Laid) ReadyDay(share float64) calendar.Day {
+	d := l.Day(share) + calendar.Day(l.after)
+	for d < l.from+laidAhead+calendar.Day(l.after+l.age) && l.Ready(d) < share*l.Ever() {
+		d++
+	}
+	return d
+}
+
+// InTime is the part of the queens whom the keeper's rates let lay who do so, or
+// are ready, by a day: one in fair weather and good time. The rates tell how many
+// lay as a rule, this what the weather and the day take from it.
+func (l Laid) InTime(by calendar.Day, laying bool) float64 {
+	chance := l.Ready(by)
+	if laying {
+		chance = l.By(by)
+	}
+	if l.fair == 0 {
+		return 0
+	}
+	return min(1, chance/l.fair)
+}
+
+// reaches is the day by the end of which chances by day come to a sum; the last
+// one where they never do.
+func reaches(from calendar.Day, on []float64, want float64) calendar.Day {
+	var sum float64
+	for i, p := range on {
+		if sum += p; sum >= want {
+			return from + calendar.Day(i)
+		}
+	}
+	return from + calendar.Day(len(on)-1)
+}
