@@ -53,8 +53,14 @@ func TestEachStepStandsWhereTheNextNeedsIt(t *testing.T) {
 	p := nobody(t, "2027-03-16")
 	l := p.Ladder(p.GraftAt(day(t, "2027-04-19")), 96, book.YardID{})
 	for _, pair := range [][2]plan.Step{
-		{plan.Confine, plan.GraftLarvae}, {plan.SetUpStarter, plan.GraftLarvae}, {plan.GraftLarvae, plan.CountCapped},
-		{plan.MakeUpNucs, plan.GiveCells}, {plan.GiveCells, plan.Emerge}, {plan.Emerge, plan.Fly}, {plan.Fly, plan.LookForEggs}, {plan.LookForEggs, plan.Ready},
+		{plan.Confine, plan.GraftLarvae},
+		{plan.SetUpStarter, plan.GraftLarvae},
+		{plan.GraftLarvae, plan.CountCapped},
+		{plan.MakeUpNucs, plan.GiveCells},
+		{plan.GiveCells, plan.Emerge},
+		{plan.Emerge, plan.Fly},
+		{plan.Fly, plan.LookForEggs},
+		{plan.LookForEggs, plan.Ready},
 	} {
 		if a, b := l.Rung(pair[0]), l.Rung(pair[1]); a.Best >= b.Best {
 			t.Errorf("%s is best on %s, after %s on %s", pair[0], a.Best, pair[1], b.Best)

@@ -363,11 +363,14 @@ const (
 	CellsPerFinisher
 	FinisherTurn
 	StarterBees
+	NursesPerCell
 	FeedPerRearer
 	QueensPerDroneColony
 	CombsPerColonyWeek
 	BroodCombsPerNuc
 	FoodPerNuc
+	BuyAhead
+	LeaveInColony
 	MinutesConfine
 	MinutesSetUpStarter
 	MinutesFeedRearer

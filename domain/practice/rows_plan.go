@@ -49,6 +49,10 @@ var planRows = []Number{
 		Default: 1.2, Min: 0.5, Max: 3, Source: "1 to 1.5 kg in a teaching page; 2 to 3 lb in slides", Confidence: Taught, Used: "plan of a batch",
 	},
 	{
+		Key: NursesPerCell, Name: "nurses_per_cell", Title: "Nurse bees a queen cell wants", Unit: Bees,
+		Default: 300, Min: 100, Max: 600, Source: "Laidlaw & Page, quoted by another", Confidence: Taught, Used: "plan of a batch",
+	},
+	{
 		Key: FeedPerRearer, Name: "feed_per_rearer", Title: "Syrup a starter or finisher is fed a day", Unit: Litre,
 		Default: 0.5, Min: 0, Max: 3, Source: noSource, Confidence: CommonPractice, Used: "plan of a batch",
 	},
@@ -67,6 +71,14 @@ var planRows = []Number{
 	{
 		Key: FoodPerNuc, Name: "food_per_nuc", Title: "Food a mini nuc is set up with", Unit: Kilogram,
 		Default: 0.6, Min: 0.1, Max: 3, Source: "for two weeks and more at 15 g a day and 1000 bees, with a reserve; " + noSource, Confidence: CommonPractice, Used: "plan of a batch",
+	},
+	{
+		Key: BuyAhead, Name: "buy_ahead", Title: "Bought goods ordered ahead", Unit: Day,
+		Default: 14, Min: 1, Max: 60, Source: noSource, Confidence: CommonPractice, Used: "buying list",
+	},
+	{
+		Key: LeaveInColony, Name: "leave_in_colony", Title: "Bees left in a colony that gives", Unit: Bees,
+		Default: 20000, Min: 5000, Max: 40000, Source: "a builder has over 20,000 bees, a lecture page; the rest is practice", Confidence: Taught, Used: "plan of a batch",
 	},
 	{
 		Key: MinutesConfine, Name: "minutes_confine", Title: "Confine the breeder on a comb", Unit: Minute,

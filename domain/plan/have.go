@@ -1,0 +1,174 @@
+package plan
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+	"lidmark/domain/strength"
+)
+
+// breeders are the colonies kept as breeders of the line; of any where none is
+// wished.
+func (w *want) breeders() (n float64) {
+	for c := range w.view.Colonies() {
+		if c.Is(book.Breeder) && (w.s.Line == "" || c.Line == w.s.Line) {
+			n++
+		}
+	}
+	return n
+}
+
+// of are the colonies of a role.
+func (w *want) of(r book.Role) (n float64) {
+	for c := range w.view.Colonies() {
+		if c.Is(r) {
+			n++
+		}
+	}
+	return n
+}
+
+// idle are the colonies of a role, cell builders among them, that rear no other
+// batch's cells from one step to another.
+func (w *want) idle(r book.Role, from, to Step) (n float64) {
+	for c := range w.view.Colonies() {
+		if (c.Is(r) || c.Is(book.CellBuilder)) && !w.rears(c.Colony, w.l.Rung(from).Best, w.l.Rung(to).Best) {
+			n++
+		}
+	}
+	return n
+}
+
+// rears tells whether a colony rears grafted cells within some days.
+func (w *want) rears(id book.ColonyID, from, to calendar.Day) bool {
+	for b := range w.view.Batches() {
+		graft := b.At.Day(w.view.Zone())
+		moved := graft + w.days(practice.StarterToFinisher)
+		capped := graft + w.days(practice.GraftToCapped)
+		if b.Starter == id && graft <= to && from < moved || b.Finisher == id && moved <= to && from < capped {
+			return true
+		}
+	}
+	return false
+}
+
+// nucs are the nucs of the yard that are free when cells are given: empty, or
+// with a queen who is ready by then.
+func (w *want) nucs() []*book.Nuc {
+	var free []*book.Nuc
+	for n := range w.view.Nucs() {
+		if n.Yard == w.s.Yard && w.freeFrom(n) <= w.l.Rung(MakeUpNucs).Best {
+			free = append(free, n)
+		}
+	}
+	return free
+}
+
+// freeFrom is the day from which a nuc can take the next cell, as the calendar
+// has it: what it holds is ready by then, or was never there.
+func (w *want) freeFrom(n *book.Nuc) calendar.Day {
+	h, zone := n.Holds, w.view.Zone()
+	switch {
+	case n.EndedBy != "" || h.Given.IsZero() && h.FirstEggs.IsZero():
+		return 0
+	case !h.FirstEggs.IsZero():
+		return h.FirstEggs.Day(zone) + w.days(practice.ReadyAfterFirstEgg)
+	case h.Condition == book.Cell:
+		return h.Given.Day(zone) + w.days(practice.GraftToEmerge) - w.days(practice.CellsIn) + w.days(practice.LeastAgeAtHandOver)
+	default:
+		return h.Given.Day(zone) + w.days(practice.LeastAgeAtHandOver)
+	}
+}
+
+// bees are the cups and combs that the nucs of the batch are made up with: of
+// those the book knows, by their wood and comb; of more, as of the usual one. A
+// nuc that is alive keeps its bees.
+func (w *want) bees(known []*book.Nuc) (cups, combs float64) {
+	yard := strength.NewYard(w.view, w.s.Yard, w.course.Zone(w.s.Yard))
+	night := strength.NightOf(w.view.Yard(w.s.Yard), w.l.Rung(MakeUpNucs).Best, w.numbers)
+	stay := yard.Stay(1, book.Subject{}, true)
+	usual := math.Ceil(strength.Need(night, false, w.numbers) / stay)
+	for i := range w.s.Nucs {
+		switch {
+		case i >= len(known):
+			cups += usual
+		case known[i].EndedBy == "" && !known[i].MadeUp.IsZero():
+		case known[i].Side >= w.numbers.Get(practice.FullCombSide):
+			combs += w.numbers.Get(practice.BroodCombsPerNuc)
+			cups += usual
+		default:
+			cups += math.Ceil(strength.Need(night, w.view.Box(known[i].Box).Thin, w.numbers) / stay)
+		}
+	}
+	return cups, combs
+}
+
+// Giver is a colony and what it can give on a day; nothing while it rests.
+type Giver struct {
+	Colony    *book.Colony
+	Kilograms float64      // of bees
+	Combs     float64      // of brood
+	Rests     calendar.Day // until when it rests from what it gave; zero: it does not
+}
+
+// week is the span over which a colony gives only so much.
+const week = 7
+
+// Givers are the colonies that give bees and brood on a day, those that can give
+// most first. What they gave within a week is taken off; a breeder, starter,
+// finisher and bank gives none.
+func (p *Planner) Givers(on calendar.Day) []Giver {
+	var all []Giver
+	for c := range p.view.Colonies() {
+		if gives(c) {
+			all = append(all, p.giver(c, on))
+		}
+	}
+	slices.SortStableFunc(all, func(a, b Giver) int { return cmp.Compare(b.Kilograms, a.Kilograms) })
+	return all
+}
+
+func gives(c *book.Colony) bool {
+	for _, r := range []book.Role{book.Breeder, book.Starter, book.Finisher, book.CellBuilder, book.Bank} {
+		if c.Is(r) {
+			return false
+		}
+	}
+	return true
+}
+
+// giver is what a colony gives on a day: what a strong one gives in a week, no
+// more than the bees it can spare, less what it gave.
+func (p *Planner) giver(c *book.Colony, on calendar.Day) Giver {
+	n := p.numbers
+	g := Giver{Colony: c, Kilograms: n.Get(practice.ColonyGives), Combs: n.Get(practice.CombsPerColonyWeek)}
+	if c.Thousands > 0 {
+		spare := max(0, c.Thousands*1000-n.Get(practice.LeaveInColony))
+		g.Kilograms = min(g.Kilograms, spare/n.Get(practice.BeesPerKilogram))
+	}
+	var last calendar.Day
+	for _, t := range c.Gave {
+		if d := t.At.Day(p.view.Zone()); d > on-week {
+			g.Kilograms -= t.Cups * n.Get(practice.BeesPerCup) / n.Get(practice.BeesPerKilogram)
+			g.Combs -= t.Combs
+			last = max(last, d)
+		}
+	}
+	g.Kilograms, g.Combs = max(0, g.Kilograms), max(0, g.Combs)
+	if last != 0 && (g.Kilograms == 0 || g.Combs == 0) {
+		g.Rests = last + week
+	}
+	return g
+}
+
+// give is all the bees, in kilograms, that colonies can give on a day.
+func (w *want) give(on calendar.Day) (kg float64) {
+	for _, g := range w.Givers(on) {
+		kg += g.Kilograms
+	}
+	return kg
+}

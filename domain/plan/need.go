@@ -1,0 +1,99 @@
+package plan
+
+import (
+	"math"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+	"lidmark/domain/strength"
+)
+
+// Size is how big a batch is meant to be. Takes, Cells and Queens are what is to
+// be expected of its larvae: grafts accepted by the builder, ripe cells, queens to
+// hand over.
+type Size struct {
+	Larvae, Nucs         int
+	Takes, Cells, Queens float64
+	Line                 string
+	Yard                 book.YardID
+}
+
+// Need is an amount of a good that a batch needs from one day to another.
+type Need struct {
+	Good
+	Amount   float64
+	From, To calendar.Day
+	OrderBy  calendar.Day // last day to order it; zero: it is not bought
+	Have     float64      // what the book knows of; meaningless unless Known
+	Known    bool
+}
+
+// Short is how much is missing of what is needed; none where nobody knows.
+func (n Need) Short() float64 {
+	if !n.Known {
+		return 0
+	}
+	return max(0, n.Amount-n.Have)
+}
+
+// Needs are all that a batch of a size on a ladder eats, in the order of [Good].
+// What is needed of nothing is left out.
+func (p *Planner) Needs(l Ladder, s Size) []Need {
+	w := want{p, l, s, nil}
+	w.rearing()
+	w.mating()
+	slices.SortStableFunc(w.all, func(a, b Need) int { return int(a.Good) - int(b.Good) })
+	return slices.DeleteFunc(w.all, func(n Need) bool { return n.Amount <= 0 })
+}
+
+type want struct {
+	*Planner
+	l   Ladder
+	s   Size
+	all []Need
+}
+
+func (w *want) add(g Good, amount float64, from, to Step) *Need {
+	n := Need{Good: g, Amount: amount, From: w.l.Rung(from).Best, To: w.l.Rung(to).Best}
+	if g.Bought() {
+		n.OrderBy = n.From - w.days(practice.BuyAhead)
+	}
+	w.all = append(w.all, n)
+	return &w.all[len(w.all)-1]
+}
+
+func (n *Need) have(amount float64) { n.Have, n.Known = amount, true }
+
+// rearing is what it takes until there are ripe cells.
+func (w *want) rearing() {
+	n := w.numbers
+	starters := math.Ceil(float64(w.s.Larvae) / n.Get(practice.CellsPerStarter))
+	finishers := math.Ceil(w.s.Takes / n.Get(practice.CellsPerFinisher))
+	w.add(BreederOfLine, 1, Confine, GraftLarvae).have(w.breeders())
+	w.add(CellCups, float64(w.s.Larvae), GraftLarvae, CountCapped)
+	w.add(Starters, starters, SetUpStarter, ToFinisher).have(w.idle(book.Starter, SetUpStarter, ToFinisher))
+	w.add(StarterBees, starters*n.Get(practice.StarterBees), SetUpStarter, SetUpStarter)
+	w.add(Finishers, finishers, ToFinisher, CountCapped).have(w.idle(book.Finisher, ToFinisher, CountCapped))
+	w.add(NursesOfCells, w.s.Takes*n.Get(practice.NursesPerCell), ToFinisher, CountCapped)
+	start, capped := w.l.Rung(FeedStarter).Best, w.l.Rung(CountCapped).Best
+	perDay := n.Get(practice.FeedPerRearer)
+	litres := perDay * (starters*float64(w.l.Rung(ToFinisher).Best-start) + finishers*float64(capped-w.l.Rung(ToFinisher).Best))
+	w.add(RearerFeed, litres, FeedStarter, CountCapped)
+	drones := max(n.Get(practice.DroneColonies), math.Ceil(float64(w.s.Nucs)/n.Get(practice.QueensPerDroneColony)))
+	w.add(DroneColonies, drones, DroneComb, Fly).have(w.of(book.DroneSource))
+}
+
+// mating is what it takes from the nucs on.
+func (w *want) mating() {
+	nucs := w.nucs()
+	w.add(Nucs, float64(w.s.Nucs), MakeUpNucs, Ready).have(float64(len(nucs)))
+	cups, combs := w.bees(nucs)
+	load := strength.LoadOf(cups, w.numbers)
+	w.add(CupsOfBees, cups, MakeUpNucs, MakeUpNucs)
+	w.add(KilogramsOfBees, load.Kilograms, MakeUpNucs, MakeUpNucs).have(w.give(w.l.Rung(MakeUpNucs).Best))
+	w.add(BroodCombs, combs, MakeUpNucs, MakeUpNucs)
+	w.add(FoodForNucs, float64(w.s.Nucs)*w.numbers.Get(practice.FoodPerNuc), MakeUpNucs, LookForEggs)
+	w.add(Cages, math.Ceil(w.s.Queens), Ready, Ready)
+}

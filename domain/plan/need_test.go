@@ -1,0 +1,108 @@
+package plan_test
+
+import (
+	"math"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/course"
+	"lidmark/domain/plan"
+)
+
+func needs(p *plan.Planner, l plan.Ladder, s plan.Size) map[plan.Good]plan.Need {
+	all := map[plan.Good]plan.Need{}
+	for _, n := range p.Needs(l, s) {
+		all[n.Good] = n
+	}
+	return all
+}
+
+// 96 larvae are three starters at 45 each and four finishers at 20 of 77 takes.
+// The weights: 64 nucs of 2 cups are some 90 000 bees, about 10.8 kg, of nine or
+// ten colonies at 1.1 kg: common practice, no source; the arithmetic by hand.
+func TestWhatABatchEats(t *testing.T) {
+	p := nobody(t, "2027-03-16")
+	l := p.Ladder(p.GraftAt(day(t, "2027-04-19")), 96, book.YardID{})
+	got := needs(p, l, plan.Size{Larvae: 96, Nucs: 64, Takes: 77, Cells: 73, Queens: 40})
+	for good, want := range map[plan.Good]float64{
+		plan.CellCups: 96, plan.Starters: 3, plan.Finishers: 4, plan.Nucs: 64, plan.CupsOfBees: 128, plan.Cages: 40,
+		plan.DroneColonies: 8, plan.StarterBees: 3.6, plan.NursesOfCells: 77 * 300, plan.BreederOfLine: 1,
+	} {
+		if math.Abs(got[good].Amount-want) > 1e-9 {
+			t.Errorf("%s: %v, want %v", good, got[good].Amount, want)
+		}
+	}
+	if kg := got[plan.KilogramsOfBees].Amount; math.Abs(kg-10.8) > 0.05 {
+		t.Errorf("%.2f kg of bees, want about 10.8", kg)
+	}
+	if n := got[plan.Nucs]; n.Short() != 64 {
+		t.Errorf("a book without nucs is short of %v, want 64", n.Short())
+	}
+	if n := got[plan.Cages]; n.OrderBy.IsZero() || n.OrderBy >= n.From {
+		t.Errorf("cages are wanted on %s and ordered by %s", n.From, n.OrderBy)
+	}
+}
+
+// givers is a book with two brood sources, the first of which gave three cups a
+// week ago less a day, and a breeder.
+func givers() *plan.Planner {
+	p := (&booktest.Pen{}).At("2027-04-01 18:00").Write(
+		book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"},
+		book.ColonyDescribed{Colony: booktest.Colony("S1"), Name: "S1", Yard: booktest.Yard("home"), Roles: []book.Role{book.BroodSource}, Thousands: 50},
+		book.ColonyDescribed{Colony: booktest.Colony("S2"), Name: "S2", Yard: booktest.Yard("home"), Roles: []book.Role{book.BroodSource}, Thousands: 24.15},
+		book.ColonyDescribed{Colony: booktest.Colony("B1"), Name: "B1", Yard: booktest.Yard("home"), Roles: []book.Role{book.Breeder}, Thousands: 60},
+	)
+	p.At("2027-04-21 18:00").Write(book.BeesAdded{Nuc: booktest.Nuc("A1"), Cups: 3, From: booktest.Colony("S1").Subject()})
+	return plan.New(course.New(p.View("2027-04-25 08:00")))
+}
+
+// By hand: 1.1 kg a week less three cups of 700 bees at 8300 a kilogram is 0.847
+// kg; 4150 bees over twenty thousand are 0.5 kg; a breeder gives nothing.
+func TestWhoGivesBees(t *testing.T) {
+	all := givers().Givers(day(t, "2027-04-27"))
+	if len(all) != 2 || all[0].Colony.Name != "S1" || all[1].Colony.Name != "S2" {
+		t.Fatalf("%d give, want S1 and S2", len(all))
+	}
+	if kg := all[0].Kilograms; math.Abs(kg-(1.1-3*700.0/8300)) > 1e-9 {
+		t.Errorf("S1 gives %.3f kg", kg)
+	}
+	if kg := all[1].Kilograms; math.Abs(kg-0.5) > 1e-9 {
+		t.Errorf("S2 gives %.3f kg", kg)
+	}
+	if later := givers().Givers(day(t, "2027-04-28")); math.Abs(later[0].Kilograms-1.1) > 1e-9 {
+		t.Errorf("a week later S1 gives %.3f kg", later[0].Kilograms)
+	}
+}
+
+func TestBeesComeFromTheFewestColonies(t *testing.T) {
+	p := givers()
+	few, short, _ := p.Gifts(day(t, "2027-04-30"), 10, 0)
+	if len(few) != 1 || short != 0 {
+		t.Errorf("ten cups come from %d colonies, %v short", len(few), short)
+	}
+	all, short, _ := p.Gifts(day(t, "2027-04-30"), 40, 0)
+	got := short
+	for _, g := range all {
+		got += g.Cups
+	}
+	if short <= 0 || math.Abs(got-40) > 1e-9 {
+		t.Errorf("40 cups: %v short, %v in all", short, got)
+	}
+}
+
+func TestMinutesStandOnTheBestDays(t *testing.T) {
+	p := nobody(t, "2027-03-16")
+	l := p.Ladder(p.GraftAt(day(t, "2027-04-19")), 96, book.YardID{})
+	var sum float64
+	for _, m := range p.Minutes(l, plan.Size{Larvae: 96, Nucs: 64, Takes: 77, Cells: 73, Queens: 40}) {
+		sum += m.Minutes
+		if m.Step != plan.LookForEggs && m.Day != l.Rung(m.Step).Best {
+			t.Errorf("%s on %s, best on %s", m.Step, m.Day, l.Rung(m.Step).Best)
+		}
+	}
+	// by hand: 80 + 20 + 15 + 120 + 48 + 20 + 40 + 40 + 256 + 64 + 128 + 48 + 160
+	if math.Abs(sum-1039) > 1e-9 {
+		t.Errorf("%v minutes in all, 1039 by hand", sum)
+	}
+}
