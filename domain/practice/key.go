@@ -378,6 +378,9 @@ const (
 	MinutesCheckTake
 	PlanSure
 	PlanInTime
+	MatesOfQueen
+	SexAlleles
+	BroodLostWarned
 
 	keyCount
 )

@@ -64,6 +64,8 @@ const (
 	Queens        Unit = "queens"
 	Cells         Unit = "cells"
 	Combs         Unit = "combs"
+	Drones        Unit = "drones"
+	Alleles       Unit = "alleles"
 	Money         Unit = "money"
 )
 

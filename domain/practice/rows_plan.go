@@ -108,4 +108,16 @@ var planRows = []Number{
 		Key: PlanInTime, Name: "plan_in_time", Title: "A graft is in time when so many of those who lay are ready", Unit: Share,
 		Default: 0.90, Min: 0.5, Max: 0.99, Source: noSource, Confidence: CommonPractice, Used: "plan of a batch",
 	},
+	{
+		Key: MatesOfQueen, Name: "mates_of_queen", Title: "Drones a queen mates with", Unit: Drones,
+		Default: 13, Min: 1, Max: 40, Source: "13.0 on islands, 18.1 on the mainland, 6 to 24: Neumann, Moritz & van Praagh 1999, J Apic Res 38:11-18", Confidence: Verified, Used: "kinship, brood lost",
+	},
+	{
+		Key: SexAlleles, Name: "sex_alleles", Title: "Sex alleles in the drones of strangers", Unit: Alleles,
+		Default: 18, Min: 4, Max: 150, Source: "18.9 in one population, Adams et al 1977, Genetics 86:583-596; far more over continents, Lechner et al 2014, Mol Biol Evol 31:272-287", Confidence: FromMemory, Used: "kinship, brood lost",
+	},
+	{
+		Key: BroodLostWarned, Name: "brood_lost_warned", Title: "Brood lost to kinship warned from", Unit: Share,
+		Default: 0.10, Min: 0.02, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: "kinship, brood lost",
+	},
 }
