@@ -22,7 +22,8 @@ const (
 )
 
 // State is one thing a nuc may hold, of the queen given or of the nuc's own,
-// and for how many days: to a cell's emergence, a virgin's age, else since.
+// and for how many days: to a cell's emergence, a virgin's age, without queen and
+// open brood, else since.
 type State struct {
 	Holds
 	Own  bool
@@ -37,7 +38,7 @@ type Figure struct{ w [states]float64 }
 // Each is a figure by state.
 func Each(of func(State) float64) *Figure {
 	kinds := map[byte]Holds{'c': HoldsCell, 'v': HoldsVirgin, 'm': HoldsMated, 'l': HoldsLaying, 'n': HoldsNone, 'd': HoldsDroneLayer, 'w': HoldsWorkers}
-	return &Figure{each(func(k kind, days int) float64 { return of(State{kinds[k.what], k.own, days}) })}
+	return &Figure{each(func(k kind, days int) float64 { return of(State{kinds[k.what], k.own, max(days, 0)}) })}
 }
 
 // Sees is the chance, by state, that a look sees what the sight says.
@@ -79,13 +80,13 @@ func (b *Belief) Split(f *Figure) (with, without Belief) {
 // is found: what is left has no queen.
 func (b *Belief) TakeOut(found *Figure) {
 	out, left := b.Split(found)
-	left.p[none] += out.sum(0, states)
+	left.p[bare] += out.sum(0, states)
 	*b = left
 }
 
 // Step is what a day does to a nuc of a yard.
 func (c *Course) Step(yard book.YardID, d calendar.Day) *Day {
-	return c.lives.day(c.yardDays(yard).at(d), usualYard)
+	return c.lives.day(dayKey{c.yardDays(yard).at(d), usualYard, false})
 }
 
 // Emerging is when a cell of a batch emerges that is given at an instant in a

@@ -43,7 +43,7 @@ func (c *Course) Was(n *book.Nuc) (days []DayChances) {
 	for i := len(forward) - 1; i >= 0; i-- {
 		h := forward[i]
 		if i < len(forward)-1 {
-			back.weights = a.step(h.Row).before(&back.weights)
+			back.weights = a.step(h.Row, h.Weak).before(&back.weights)
 		}
 		h.weigh(back.weights)
 		back.scale(h.scale())
@@ -98,7 +98,7 @@ func (m *Model) alike() (w [states]float64) {
 // beforeEvent carries weights of the states after an event back to those before.
 func (m *Model) beforeEvent(e event, after *[states]float64) (w [states]float64) {
 	seen := m.alike()
-	if !e.sight.Empty() {
+	if !e.sight.Empty() || e.sight.Silent {
 		seen = m.saw.weights(e.sight)
 	}
 	for i := range w {

@@ -21,12 +21,15 @@ const (
 	flyDays    = 41 // a virgin who flies, by age
 	lagDays    = 6  // a mated queen who does not lay, by days since
 	layDays    = 31 // a laying queen, by days since the first egg
-	noneDays   = 46 // no queen and no open brood, by days since
+	broodDays  = 9  // no queen, and open brood for nine more days, eight …
+	bareDays   = 46 // no queen and no open brood, by days since
+	noneDays   = broodDays + bareDays
 	droneDays  = 11 // a drone layer, by days since
 	workerDays = 11 // laying workers, by days since
 	lineDays   = cellDays + waitDays + flyDays + lagDays + layDays
 
 	none    = 2 * lineDays
+	bare    = none + broodDays
 	drone   = none + noneDays
 	workers = drone + droneDays
 	states  = workers + workerDays

@@ -89,7 +89,7 @@ func (m *Model) flight(l line, age int, hours, yard, share float64) []way {
 		drones = m.drones
 	}
 	return []way{
-		{none, share * (m.dies + (1-m.dies)*(away-mated))},
+		{bare, share * (m.dies + (1-m.dies)*(away-mated))},
 		{int32(l.mated), share * (1 - m.dies) * mated},
 		{int32(l.flies + min(age+1, flyDays-1)), share * home * (1 - drones)},
 		{drone, share * home * drones},
@@ -110,7 +110,7 @@ func (m *Model) matedDays(l line, from func(...way)) {
 // one of its own.
 func (m *Model) laying(l line, from func(...way)) {
 	for day := range layDays {
-		ways := []way{{int32(l.lays + min(day+1, layDays-1)), 1 - m.ends}, {none, m.ends * (1 - m.raised)}}
+		ways := []way{{int32(l.lays + min(day+1, layDays-1)), 1 - m.ends}, {int32(m.brood), m.ends * (1 - m.raised)}}
 		for i, s := range m.ownOut {
 			ways = append(ways, way{int32(own.cell + i), m.ends * m.raised * s})
 		}

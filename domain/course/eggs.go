@@ -26,7 +26,7 @@ func (a asked) eggs(h *Held) *Eggs {
 	for d := h.Row; d < h.Row+eggsAhead; d++ {
 		b.move(given.lays, layDays, 1)
 		b.move(own.lays, layDays, 1)
-		b = b.After(a.step(d))
+		b = b.After(a.step(d, h.Weak))
 		e.on = append(e.on, b.p[given.lays]+b.p[own.lays])
 	}
 	return e

@@ -8,8 +8,10 @@ func (m *Model) Queenless(youngBrood bool) Belief { return m.QueenlessFor(0, you
 
 // QueenlessFor is a nuc without a queen for so many days.
 func (m *Model) QueenlessFor(days int, youngBrood bool) (b Belief) {
-	b.add(none, noneDays, days, 1)
-	if youngBrood {
+	if !youngBrood {
+		b.add(bare, bareDays, days, 1)
+	} else {
+		b.p[m.brood] = 1
 		m.raise(&b)
 		later := b
 		for i := range m.ownOut { // its cells are as old as its loss
@@ -19,6 +21,7 @@ func (m *Model) QueenlessFor(days int, youngBrood bool) (b Belief) {
 			later.add(own.cell, cellDays, i-days, p)
 		}
 		b = later
+		b.add(m.brood, drone-m.brood, days, b.move(m.brood, 1, 1))
 	}
 	return b
 }
@@ -30,14 +33,14 @@ func (m *Model) Unknown() (b Belief) {
 	b.p[given.lays+layDays-1] = lays
 	b.p[given.flies+m.late/2] = virgin
 	b.p[drone], b.p[workers] = trouble, trouble
-	b.p[none] = 1 - lays - virgin - 2*trouble
+	b.p[bare] = 1 - lays - virgin - 2*trouble
 	return b
 }
 
 // raise lets a queenless nuc on young brood begin cells of its own, if it does.
 func (m *Model) raise(b *Belief) {
 	begun := b.move(none, noneDays, m.raised)
-	b.p[none] += b.move(none, noneDays, 1) // open brood holds laying workers back
+	b.p[m.brood] += b.move(none, noneDays, 1) // open brood holds laying workers back
 	b.spread(own.cell, begun, m.ownOut[:])
 }
 
@@ -109,8 +112,8 @@ func (m *Model) BreakDown(b *Belief, larvaeYoung bool) {
 		broken -= again
 		b.spread(own.cell, again, m.ownOut[:])
 	}
-	b.add(none, noneDays, m.numbers.Days(practice.BreakDownOwnCellsFrom), broken)
+	b.add(m.brood, drone-m.brood, m.numbers.Days(practice.BreakDownOwnCellsFrom), broken)
 }
 
 // Torn is a given cell found torn at the side: who was in it is dead.
-func (b *Belief) torn() { b.p[none] += b.move(given.cell, cellDays, 1) }
+func (b *Belief) torn() { b.p[bare] += b.move(given.cell, cellDays, 1) }

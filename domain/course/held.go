@@ -10,6 +10,7 @@ type Held struct {
 	Belief
 	Row     calendar.Day // the day at whose start it is so
 	From    calendar.Day // the first day of this life; 0: nothing is known of it
+	Weak    bool         // too few bees were seen, and none given since
 	Weighed []Weighed    // the looks, in order
 }
 
@@ -25,6 +26,7 @@ type Weighed struct {
 func (m *Model) take(h *Held, e event) {
 	m.look(h, e)
 	m.act(&h.Belief, e)
+	h.Weak = e.bees.weak(h.Weak)
 }
 
 // act is what an event does, apart from what was seen.
@@ -39,7 +41,9 @@ func (m *Model) act(b *Belief, e event) {
 	case queenPutIn:
 		m.PutInQueen(b)
 	case broodGiven:
-		m.GiveBrood(b)
+		if e.young {
+			m.GiveBrood(b)
+		}
 	case brokenDown:
 		m.BreakDown(b, e.young)
 	case looked:
@@ -51,6 +55,9 @@ func (m *Model) act(b *Belief, e event) {
 
 func (m *Model) look(h *Held, e event) {
 	if e.sight.Empty() {
+		if e.sight.Silent && h.sum(workers, workerDays) > 0 {
+			m.Weigh(&h.Belief, e.sight)
+		}
 		return
 	}
 	w := Weighed{Day: e.day, Sight: e.sight, Before: h.Chances()}
@@ -102,7 +109,7 @@ func (a asked) held(events []event, row calendar.Day) *Held {
 	if last := events[len(events)-1].row; last < row {
 		if was := a.lives.held.at(a.lifeKey(events, row-1)); was != nil {
 			h := *was
-			h.Belief, h.Row = h.After(a.step(row-1)), row
+			h.Belief, h.Row = h.After(a.step(row-1, h.Weak)), row
 			return a.lives.held.keep(key, &h)
 		}
 	}
@@ -124,6 +131,6 @@ func (a asked) replay(events []event, row calendar.Day, show func(*Held)) {
 		if h.Row >= row {
 			return
 		}
-		h.Belief, h.Row = h.After(a.step(h.Row)), h.Row+1
+		h.Belief, h.Row = h.After(a.step(h.Row, h.Weak)), h.Row+1
 	}
 }

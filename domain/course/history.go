@@ -23,6 +23,7 @@ type event struct {
 	age   int        // of a virgin, in days
 	out   *emergence // of a cell
 	sight Sight
+	bees  bees
 }
 
 type deed uint8
@@ -52,6 +53,7 @@ type reading struct {
 	asked
 	open, capped calendar.Day // brood of another queen was last there; 0: none
 	lost         calendar.Day // when the present life began without a queen; 0, long past: it did not
+	weak         bool         // too few bees were seen, and none given since
 	laid         bool         // a queen was seen laying in it
 	given        gift         // last
 	events       []event
@@ -73,15 +75,13 @@ func (r *reading) take(e *book.Entry) {
 	switch f := e.Fact.(type) {
 	case book.NucMadeUp:
 		r.brood(e, f.Open > 0, f.Capped > 0)
-		at.young = f.Open > 0
+		at.young, r.weak = f.Open > 0, false
 		r.anew(at)
 	case book.BroodGiven:
 		if f.To == r.nuc.Nuc.Subject() {
 			r.brood(e, f.Open > 0, f.Capped > 0)
-			if f.Open > 0 {
-				at.do = broodGiven
-				r.add(at)
-			}
+			at.do, at.young, at.sight.Silent = broodGiven, f.Open > 0, true
+			r.add(at)
 		}
 	case book.CellGiven:
 		at.do, at.out = cellGiven, r.emerging(f.Batch, at)
@@ -92,6 +92,10 @@ func (r *reading) take(e *book.Entry) {
 	case book.QueenPutIn:
 		if f.To == r.nuc.Nuc.Subject() {
 			at.do, r.laid = queenPutIn, true
+			r.add(at)
+		}
+	case book.BeesAdded:
+		if at.bees = manyBees; r.tell(at.bees) {
 			r.add(at)
 		}
 	case book.QueenCaught, book.QueenGone:
@@ -128,12 +132,12 @@ func (r *reading) answers(gone *book.Entry, gift event) bool {
 func (r *reading) takeSight(e *book.Entry, at event) {
 	switch f := e.Fact.(type) {
 	case book.Looked:
-		at.do, at.sight = looked, r.hers(Saw(f), at.row)
+		at.do, at.sight, at.bees = looked, r.hers(Saw(f), at.row), r.beesOf(f.Sides)
 		r.laid = r.laid || at.sight.Eggs == book.SingleEggs || at.sight.Larvae || at.sight.Capped == Some
 		if f.Cell == book.CellTornAtSide {
 			r.given = gift{}
 		}
-		if !at.sight.Empty() {
+		if news := r.tell(at.bees); news || !at.sight.Empty() {
 			r.add(at)
 		}
 	case book.OwnCellsBroken:
@@ -152,6 +156,9 @@ func (r *reading) takeSight(e *book.Entry, at event) {
 // anew begins with a nuc that has no queen for certain: what was before is over.
 func (r *reading) anew(e event) {
 	e.do, r.lost, r.laid, r.given = queenless, e.row, false, gift{}
+	if e.bees = beesUnsaid; r.weak {
+		e.bees = fewBees
+	}
 	r.events = append(r.events[:0], e)
 }
 
@@ -167,7 +174,7 @@ type gift struct {
 // give adds a gift, once a day: two writers may write down what happened once.
 func (r *reading) give(e event, of book.BatchID) {
 	if g := (gift{e.do, of, e.day}); g != r.given {
-		r.given = g
+		r.given, e.sight.Silent = g, true
 		r.add(e)
 	}
 }
@@ -204,6 +211,7 @@ func (r *reading) hers(s Sight, d calendar.Day) Sight {
 		s.Capped = NotSaid
 	}
 	s.Young = r.cellsMayStand(d)
+	s.Silent = s.Eggs == book.EggsUnsaid && !s.Larvae
 	return s
 }
 
@@ -241,8 +249,8 @@ func (e event) key(k []byte) []byte {
 		}
 		return 0
 	}
-	k = append(k, byte(e.do), flag(e.young, 1)|flag(s.Larvae, 2)|flag(s.Drones, 4)|flag(s.Thorough, 8)|flag(s.Quick, 16)|flag(e.row > e.day, 32)|flag(s.Young, 64),
-		byte(s.Queen), byte(s.Eggs), byte(s.Capped), byte(s.OwnCells), byte(s.Cell))
+	k = append(k, byte(e.do), flag(e.young, 1)|flag(s.Larvae, 2)|flag(s.Drones, 4)|flag(s.Thorough, 8)|flag(s.Quick, 16)|flag(e.row > e.day, 32)|flag(s.Young, 64)|flag(s.Silent, 128),
+		byte(e.bees), byte(s.Queen), byte(s.Eggs), byte(s.Capped), byte(s.OwnCells), byte(s.Cell))
 	k = binary.AppendVarint(k, int64(e.age))
 	if e.do == cellGiven {
 		k = binary.AppendVarint(k, e.out.number)

@@ -36,15 +36,21 @@ func newLives(m *Model) *lives {
 }
 
 // dayKey is what a day's step depends on.
-type dayKey struct{ hours, yard float64 }
+type dayKey struct {
+	hours, yard float64
+	weak        bool
+}
 
 // day is the step of a day.
-func (l *lives) day(hours, yard float64) *Day {
-	key := dayKey{hours, yard}
+func (l *lives) day(key dayKey) *Day {
 	if d := l.days.at(key); d != nil {
 		return d
 	}
-	return l.days.keep(key, l.model.Day(hours, yard))
+	of := l.model
+	if key.weak {
+		of = of.weak
+	}
+	return l.days.keep(key, of.Day(key.hours, key.yard))
 }
 
 // emergence is the one of its shares. One that was forgotten gets another number,

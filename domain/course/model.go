@@ -14,16 +14,18 @@ type Model struct {
 	starts [waitDays]float64 // by age: she flies from today, of those who did not before
 	fit    [flyDays]float64  // by age: what an hour fit to fly is worth to a virgin
 	lays   [lagDays]float64  // by days since mating: she begins to lay, of those who have not
-	turns  [noneDays]float64 // by days without queen and brood: workers lay, of those who do not
+	turns  [noneDays]float64 // by state: workers lay, of those who do not; none while open brood is there
 	ownOut [cellDays]float64 // days from the loss to the emergence of an own queen, less one
 	mated  float64           // a fit hour, rate
 	lost   float64           // a fit hour, rate, at a usual yard
+	brood  int               // state: no queen since today, and the brood a laying queen leaves
 	dies   float64           // a day, share: a virgin at home
 	drones float64           // a day, share: a late virgin turns drone layer
 	ends   float64           // a day, share: a laying queen
 	late   int               // age from which virgins turn
 	raised float64           // share: a queenless nuc on young brood raises a queen
 	saw    sights            // what a look is worth
+	weak   *Model            // the days of a nuc of too few bees
 }
 
 // NewModel is the model of the keeper's numbers.
@@ -42,10 +44,15 @@ func NewModel(n practice.Numbers) *Model {
 		m.fit[age] = 1 - phi((float64(age)+0.5-lateAge)/spread)
 	}
 	mean, sd := n.Get(practice.LayingWorkersMean), n.Get(practice.LayingWorkersSpread)
-	for day := range m.turns {
+	for day := range bareDays {
 		before := phi((float64(day) - mean) / sd)
-		m.turns[day] = (phi((float64(day)+1-mean)/sd) - before) / max(1-before, hardlyAny)
+		m.turns[broodDays+day] = (phi((float64(day)+1-mean)/sd) - before) / max(1-before, hardlyAny)
 	}
+	m.brood = bare - min(n.Days(practice.WorkerCapped), broodDays)
+	weak, loses := *m, n.Get(practice.WeakLoses)
+	weak.dies, weak.ends = leaves(n.Get(practice.VirginDeaths)+loses), leaves(n.Get(practice.LayingEnds)+loses)
+	weak.raised = 0 // too few to raise one
+	m.weak = &weak
 	return m
 }
 

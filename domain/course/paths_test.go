@@ -19,7 +19,7 @@ import (
 type place struct {
 	what  course.Holds
 	own   bool
-	days  int // a virgin's age, else days since
+	days  int // a virgin's age, an own cell's to her emergence, of no queen since the last open brood, else since
 	flies int // from this age
 }
 
@@ -106,15 +106,35 @@ func (p *paths) next(at place, hours float64) map[place]float64 {
 		return map[place]float64{{what: course.HoldsLaying, own: at.own}: begins, older: 1 - begins}
 	case course.HoldsLaying:
 		lost, raised := rate(practice.LayingEnds), p.n.Get(practice.OwnCellsRaised)
-		return map[place]float64{older: 1 - lost, {what: course.HoldsNone}: lost * (1 - raised), {what: course.HoldsCell, own: true}: lost * raised}
+		next := map[place]float64{older: 1 - lost, {what: course.HoldsNone, days: -openFor}: lost * (1 - raised)}
+		for day, share := range p.emerges() {
+			next[place{what: course.HoldsCell, own: true, days: day - 1}] = lost * raised * share
+		}
+		return next
 	case course.HoldsNone:
+		if at.days < 0 {
+			return map[place]float64{older: 1}
+		}
 		mean, sd := p.n.Get(practice.LayingWorkersMean), p.n.Get(practice.LayingWorkersSpread)
 		not := func(days int) float64 { return 1 - normal((float64(days)-mean)/sd) }
 		turns := 1 - not(at.days+1)/not(at.days)
 		return map[place]float64{older: 1 - turns, {what: course.HoldsWorkers}: turns}
-	default: // own cells take longer than is looked ahead
+	case course.HoldsCell: // takes longer than is looked ahead
+		older.days = at.days - 1
+		return map[place]float64{older: 1}
+	default:
 		return map[place]float64{older: 1}
 	}
+}
+
+// openFor is for how many days a queen who is lost leaves open brood.
+const openFor = 9
+
+// emerges are the days from a loss to an own queen, and their shares.
+func (p *paths) emerges() map[int]float64 {
+	mean, sd := p.n.Get(practice.OwnQueenEmerges), p.n.Get(practice.OwnQueenEmergesSpread)
+	by := func(day float64) float64 { return normal((day + 0.5 - mean) / sd) }
+	return map[int]float64{10: by(10), 11: by(11) - by(10), 12: by(12) - by(11), 13: by(13) - by(12), 14: 1 - by(13)}
 }
 
 func (p *paths) virgin(at place, hours float64) map[place]float64 {
@@ -155,7 +175,7 @@ func (p *paths) sees(s course.Sight, at place) float64 {
 	case course.HoldsVirgin:
 		finds, calls = count(get(practice.FindsVirgin)), get(practice.CallsVirgin)
 	case course.HoldsMated:
-		finds, calls = count(get(practice.FindsMated)), get(practice.CallsVirgin)
+		finds, calls = count(get(practice.FindsMated)), get(practice.CallsMated)
 	case course.HoldsLaying:
 		finds, calls = count(get(practice.FindsLaying)), get(practice.CallsYoungVirgin)
 		eggs = count([]float64{get(practice.SeesFirstEggs), get(practice.SeesYoungEggs), get(practice.SeesEggs)}[min(at.days, 2)])
@@ -165,6 +185,14 @@ func (p *paths) sees(s course.Sight, at place) float64 {
 	case course.HoldsDroneLayer:
 		finds, calls = count(get(practice.FindsLaying)), get(practice.CallsYoungVirgin)
 		eggs, many = count(get(practice.SeesDroneLayerEggs)), get(practice.ManyEggsOfDroneLayer)
+	case course.HoldsNone: // she who was lost laid until three days ago
+		if at.days < 3-openFor {
+			eggs = count(get(practice.SeesEggs))
+		}
+	case course.HoldsCell:
+		if at.days > 11-3 {
+			eggs = count(get(practice.SeesEggs))
+		}
 	case course.HoldsWorkers:
 		eggs, many = count(get(practice.ManyEggsOfWorkers)), 1-get(practice.SeenAmiss)
 	}

@@ -13,11 +13,12 @@ type sights struct {
 	droneEggs                                         float64
 	manyYoung, manyWorkers, manyDrones                float64
 	virgin, mated, laying                             float64
-	calls, callsLaying, callsNone                     float64
+	calls, callsMated, callsLaying, callsNone         float64
 	droneBrood, capped                                float64
 	ownCells, cellsQueenright, cell, cellElse, raised float64
-	amiss, thorough, quick, notFound                  float64
+	tells, amiss, thorough, quick, notFound           float64
 	cappedAfter, hatched, newTo, beside               int // days
+	brood, ownOut                                     int // days open brood is left, to an own queen, after a loss
 }
 
 func sightsOf(n practice.Numbers) sights {
@@ -26,13 +27,14 @@ func sightsOf(n practice.Numbers) sights {
 		droneEggs: n.Get(practice.SeesDroneLayerEggs),
 		manyYoung: n.Get(practice.ManyEggsOfYoung), manyWorkers: n.Get(practice.ManyEggsOfWorkers), manyDrones: n.Get(practice.ManyEggsOfDroneLayer),
 		virgin: n.Get(practice.FindsVirgin), mated: n.Get(practice.FindsMated), laying: n.Get(practice.FindsLaying),
-		calls: n.Get(practice.CallsVirgin), callsLaying: n.Get(practice.CallsYoungVirgin), callsNone: n.Get(practice.CallsNoQueen),
+		calls: n.Get(practice.CallsVirgin), callsMated: n.Get(practice.CallsMated), callsLaying: n.Get(practice.CallsYoungVirgin), callsNone: n.Get(practice.CallsNoQueen),
 		droneBrood: n.Get(practice.SeesDroneBrood), capped: n.Get(practice.SeesCappedBrood),
 		ownCells: n.Get(practice.SeesOwnCells), raised: n.Get(practice.OwnCellsRaised), cellsQueenright: n.Get(practice.OwnCellsQueenright),
 		cell: n.Get(practice.SeesCellSign), cellElse: n.Get(practice.CellSignElsewhere),
-		amiss: n.Get(practice.SeenAmiss), thorough: n.Get(practice.ThoroughLook), quick: n.Get(practice.QuickLook), notFound: n.Get(practice.NotFoundCounts),
+		tells: n.Get(practice.TellsManyEggs), amiss: n.Get(practice.SeenAmiss), thorough: n.Get(practice.ThoroughLook), quick: n.Get(practice.QuickLook), notFound: n.Get(practice.NotFoundCounts),
 		cappedAfter: n.Days(practice.EggToCappedWorkerBrood), hatched: n.Days(practice.WorkerHatches),
 		newTo: n.Days(practice.NewToLaying), beside: n.Days(practice.OwnCellsBeside),
+		brood: min(n.Days(practice.WorkerCapped), broodDays), ownOut: n.Days(practice.OwnQueenEmerges) - 1,
 	}
 }
 
@@ -49,6 +51,7 @@ type Sight struct {
 	Thorough bool
 	Quick    bool
 	Young    bool // young brood was left lately: own cells may stand beside a given one
+	Silent   bool // combs were handled, and nobody spoke of eggs
 }
 
 // Said is whether something was seen, or was looked for and not seen.
@@ -82,7 +85,7 @@ func said(a book.Amount) Said {
 
 // Empty tells whether nothing was said that weighs.
 func (s Sight) Empty() bool {
-	s.Thorough, s.Quick, s.Young = false, false, false
+	s.Thorough, s.Quick, s.Young, s.Silent = false, false, false, false
 	return s == Sight{}
 }
 
@@ -135,7 +138,7 @@ func each(of func(k kind, day int) float64) (w [states]float64) {
 		}
 	}
 	for day := range noneDays {
-		w[none+day] = of(kind{what: 'n'}, day)
+		w[none+day] = of(kind{what: 'n'}, day-broodDays)
 	}
 	for day := range droneDays {
 		w[drone+day] = of(kind{what: 'd'}, day)
@@ -159,6 +162,9 @@ func (c sights) of(s Sight, k kind, day int) float64 {
 	p := c.queenOf(s, k) * c.eggsOf(s, k, day) * c.cellOf(s, k, day) * c.ownCellsOf(s, k, day)
 	if s.Drones {
 		p *= c.dronesOf(k, day)
+	}
+	if s.Silent {
+		p *= c.silentOf(s, k)
 	}
 	if s.Capped != NotSaid {
 		p *= yes(s.Capped == Some, c.cappedOf(k, day))
@@ -191,7 +197,7 @@ func (c sights) queenOf(s Sight, k kind) float64 {
 	case 'v':
 		finds, calls = c.counts(s, c.virgin), c.calls
 	case 'm':
-		finds, calls = c.counts(s, c.mated), c.calls
+		finds, calls = c.counts(s, c.mated), c.callsMated
 	case 'l':
 		finds, calls = c.counts(s, c.laying), c.callsLaying
 	case 'd':
@@ -221,6 +227,10 @@ func (c sights) eggsOf(s Sight, k kind, day int) float64 {
 		seen, many = c.counts(s, c.droneEggs), c.manyDrones
 	case 'w':
 		seen, many = c.counts(s, c.manyWorkers), 1-c.amiss
+	default:
+		if c.since(s, k, day) < c.hatched {
+			seen = c.counts(s, c.eggs[2])
+		}
 	}
 	switch {
 	case s.Eggs == book.NoEggs:
@@ -230,17 +240,39 @@ func (c sights) eggsOf(s Sight, k kind, day int) float64 {
 	case s.Eggs == book.ManyEggs:
 		return seen * many
 	case s.Larvae:
-		return c.larvaeOf(k, day)
+		return c.larvaeOf(s, k, day)
 	default:
 		return 1
 	}
 }
 
-func (c sights) larvaeOf(k kind, day int) float64 {
-	if k.what == 'l' && day >= c.hatched || k.what == 'd' {
+// since is for how many days the open brood of a laying queen has been without
+// her, or many: what others left cannot be told by the state.
+func (c sights) since(s Sight, k kind, day int) int {
+	switch {
+	case s.Young:
+	case k.what == 'n':
+		return day + c.brood
+	case k.what == 'c' && k.own:
+		return max(c.ownOut-day, 0)
+	}
+	return noneDays
+}
+
+func (c sights) larvaeOf(s Sight, k kind, day int) float64 {
+	if k.what == 'l' && day >= c.hatched || k.what == 'd' || c.since(s, k, day) < c.brood {
 		return c.eggs[2]
 	}
 	return c.amiss
+}
+
+// silentOf weighs that somebody worked among the combs and did not speak of eggs:
+// the many of laying workers are hard to pass over.
+func (c sights) silentOf(s Sight, k kind) float64 {
+	if k.what == 'w' {
+		return 1 - c.counts(s, c.tells)
+	}
+	return 1
 }
 
 func (c sights) cappedOf(k kind, day int) float64 {

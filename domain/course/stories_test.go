@@ -123,7 +123,7 @@ func TestEvidenceInWords(t *testing.T) {
 	v := p.View("2027-06-02 20:00")
 	c := course.New(v)
 	got := c.Evidence(v.Nuc(a1))
-	if len(got) != 1 || got[0].Words != "no eggs on day 15 after 11 flying days: laying falls from 68 to 15 %" {
+	if len(got) != 1 || got[0].Words != "no eggs on day 15 after 11 flying days: laying falls from 67 to 14 %" {
 		t.Errorf("%+v", got)
 	}
 	known, was := c.Known(v.Nuc(a1), 0), c.Was(v.Nuc(a1))

@@ -65,8 +65,10 @@ func (y *yardDays) bytes(from, to calendar.Day) []byte {
 	return k
 }
 
-// step is the step of a day at a yard.
-func (a asked) step(d calendar.Day) *Day { return a.lives.day(a.yard.at(d), usualYard) }
+// step is the step of a day at a yard, of a nuc that may have too few bees.
+func (a asked) step(d calendar.Day, weak bool) *Day {
+	return a.lives.day(dayKey{a.yard.at(d), usualYard, weak})
+}
 
 // usualYard is the factor of a yard on the loss of virgins while nobody
 // reckons its layout.

@@ -163,7 +163,11 @@ const (
 	NotFoundCounts
 	CallsVirgin
 	CallsYoungVirgin
+	CallsMated
 	CallsNoQueen
+	TellsManyEggs
+	FewBees
+	WeakLoses
 	SeesDroneBrood
 	SeesCappedBrood
 	SeesOwnCells

@@ -64,6 +64,7 @@ const (
 	Queens        Unit = "queens"
 	Cells         Unit = "cells"
 	Combs         Unit = "combs"
+	Sides         Unit = "sides"
 	Drones        Unit = "drones"
 	Alleles       Unit = "alleles"
 	Money         Unit = "money"

@@ -21,8 +21,8 @@ var courseRows = []Number{
 	{Key: VirginLateSpread, Name: "virgin_late_spread", Title: "Virgin late, spread", Unit: Day, Default: 2, Min: 0.5, Max: 5, Source: "no measured curve found; " + noSource, Confidence: CommonPractice, Used: whatNuc},
 	{Key: VirginDeaths, Name: "virgin_deaths", Title: "Virgin dies at home, a day", Unit: SharePerDay, Default: 0.002, Min: 0, Max: 0.05, Source: noSource, Confidence: CommonPractice, Used: whatNuc},
 	{
-		Key: NeverFlies, Name: "never_flies", Title: "Virgin never flies to mate", Unit: Share, Default: 0.01, Min: 0, Max: 0.2,
-		Source: "crippled or unwilling; " + noSource, Confidence: CommonPractice, Used: whatNuc,
+		Key: NeverFlies, Name: "never_flies", Title: "Virgin never flies to mate", Unit: Share, Default: 0.02, Min: 0, Max: 0.2,
+		Source: "crippled or unwilling, or far slower than others; " + noSource, Confidence: CommonPractice, Used: whatNuc,
 	},
 	{Key: MatedPerHour, Name: "mated_per_hour", Title: "Mated in an hour fit to fly", Unit: Share, Default: 0.30, Min: 0.05, Max: 1, Source: fitted, Confidence: Derived, Used: whatNuc},
 	{Key: LostPerHour, Name: "lost_per_hour", Title: "Lost in an hour fit to fly", Unit: Share, Default: 0.033, Min: 0, Max: 0.3, Source: fitted + "; 0.033 a flight in a trial whose authors were not noted", Confidence: Derived, Used: whatNuc},
@@ -69,11 +69,24 @@ var courseRows = []Number{
 	{Key: FindsMated, Name: "finds_mated", Title: "Queen found, mated and not laying", Unit: Share, Default: 0.65, Min: 0.1, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
 	{Key: FindsLaying, Name: "finds_laying", Title: "Queen found, laying", Unit: Share, Default: 0.85, Min: 0.1, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
 	{Key: NotFoundCounts, Name: "not_found_counts", Title: "No queen seen counts for", Unit: Ratio, Default: 0.4, Min: 0, Max: 1, Source: "of a search: who looks for eggs rarely searches for her; " + noSource, Confidence: CommonPractice, Used: lookWas},
-	{Key: CallsVirgin, Name: "calls_virgin", Title: "A queen who does not lay called a virgin", Unit: Share, Default: 0.9, Min: 0.5, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: CallsVirgin, Name: "calls_virgin", Title: "A virgin called a virgin", Unit: Share, Default: 0.9, Min: 0.5, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
+	{Key: CallsMated, Name: "calls_mated", Title: "A mated queen who does not lay called a virgin", Unit: Share, Default: 0.6, Min: 0.1, Max: 0.999, Source: "she grows broad before she lays; " + noSource, Confidence: CommonPractice, Used: lookWas},
 	{Key: CallsYoungVirgin, Name: "calls_young_virgin", Title: "A laying queen called a virgin", Unit: Share, Default: 0.1, Min: 0, Max: 0.5, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
 	{
 		Key: CallsNoQueen, Name: "calls_no_queen", Title: "A queen seen where none is, called a virgin", Unit: Share, Default: 0.5, Min: 0, Max: 1,
 		Source: "even odds; " + noSource, Confidence: CommonPractice, Used: lookWas,
+	},
+	{
+		Key: TellsManyEggs, Name: "tells_many_eggs", Title: "Laying workers told by who works among the combs", Unit: Share, Default: 0.6, Min: 0, Max: 0.95,
+		Source: "who gives brood, a cell or a virgin, or looks, and has no word of eggs; " + noSource, Confidence: CommonPractice, Used: lookWas,
+	},
+	{
+		Key: FewBees, Name: "few_bees", Title: "Too few bees to keep a queen, up to", Unit: Sides, Default: 1, Min: 0, Max: 3,
+		Source: noSource, Confidence: CommonPractice, Used: whatNuc,
+	},
+	{
+		Key: WeakLoses, Name: "weak_loses", Title: "Queen lost from a nuc of too few bees, a day", Unit: SharePerDay, Default: 0.04, Min: 0, Max: 0.3,
+		Source: "it flies off or dies out, until bees are given or a look finds more; " + noSource, Confidence: CommonPractice, Used: whatNuc,
 	},
 	{Key: SeesDroneBrood, Name: "sees_drone_brood", Title: "Drone brood seen in worker cells after 9 d", Unit: Share, Default: 0.95, Min: 0.5, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
 	{Key: SeesCappedBrood, Name: "sees_capped_brood", Title: "Capped worker brood seen once it is there", Unit: Share, Default: 0.95, Min: 0.5, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
