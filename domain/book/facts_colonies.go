@@ -60,6 +60,14 @@ type DaysOff struct {
 	To     calendar.Day `json:"to"`
 }
 
+// HoursOn are a person's free hours on one day, in place of those of the week:
+// from and until in minutes after midnight; none when Until is not after From.
+type HoursOn struct {
+	Person PersonID     `json:"person"`
+	Day    calendar.Day `json:"day"`
+	FreeHours
+}
+
 // Inspected tells that an inspector saw a yard.
 type Inspected struct {
 	Yard   YardID `json:"yard"`
@@ -101,6 +109,7 @@ func (f ColonyDescribed) about(add func(Subject)) {
 }
 func (f PersonDescribed) about(add func(Subject))  { add(f.Person.Subject()) }
 func (f DaysOff) about(add func(Subject))          { add(f.Person.Subject()) }
+func (f HoursOn) about(add func(Subject))          { add(f.Person.Subject()) }
 func (f Inspected) about(add func(Subject))        { add(f.Yard.Subject()) }
 func (f DiseaseSuspected) about(add func(Subject)) { add(f.Of) }
 func (f SuspicionEnded) about(add func(Subject))   { add(f.Of) }

@@ -118,7 +118,9 @@ type QueenEnded struct {
 
 // OrderTaken takes an order: its number, for whom, how many queens of which
 // line, between which days, and whether other lines will do. A smaller
-// Priority is served first; the book's order decides between equals.
+// Priority is served first; the book's order decides between equals. Marked asks
+// for paint, Disc for a numbered disc. Sent queens go by post or courier, so many
+// days on the way (0: as usual); others are fetched.
 type OrderTaken struct {
 	Order      OrderID      `json:"order"`
 	Number     string       `json:"number"`
@@ -130,6 +132,9 @@ type OrderTaken struct {
 	By         calendar.Day `json:"by"`
 	Marked     bool         `json:"marked,omitzero"`
 	Clipped    bool         `json:"clipped,omitzero"`
+	Disc       bool         `json:"disc,omitzero"`
+	Sent       bool         `json:"sent,omitzero"`
+	Journey    int          `json:"journeyDays,omitzero"`
 	Priority   int          `json:"priority,omitzero"`
 }
 
@@ -139,11 +144,30 @@ type OrderClosed struct {
 	Why   string  `json:"why,omitzero"`
 }
 
-// Claimed is a customer's claim on an order: so many queens, and why.
+// ClaimKind is what a customer says of the queens he claims.
+type ClaimKind = Word[claimKindWords]
+
+// The kinds of claims. The zero kind is unsaid.
+const (
+	DeadOnArrival ClaimKind = iota + 1
+	NotAccepted
+	SoonSuperseded
+)
+
+type claimKindWords struct{}
+
+func (claimKindWords) words() (string, []string) {
+	return "claim", []string{"", "dead on arrival", "not accepted", "superseded"}
+}
+
+// Claimed is a customer's claim on an order: so many queens, of what kind, and
+// why; Of are the very queens, where they are known.
 type Claimed struct {
-	Order  OrderID `json:"order"`
-	Queens int     `json:"queens"`
-	Why    string  `json:"why"`
+	Order  OrderID   `json:"order"`
+	Queens int       `json:"queens"`
+	How    ClaimKind `json:"how,omitzero"`
+	Of     []QueenID `json:"of,omitzero"`
+	Why    string    `json:"why"`
 }
 
 func (f QueenDescribed) about(add func(Subject)) {
@@ -164,4 +188,9 @@ func (f QueenGone) about(add func(Subject))   { add(f.Nuc.Subject()) }
 func (f QueenEnded) about(add func(Subject))  { add(f.Queen.Subject()) }
 func (f OrderTaken) about(add func(Subject))  { add(f.Order.Subject()) }
 func (f OrderClosed) about(add func(Subject)) { add(f.Order.Subject()) }
-func (f Claimed) about(add func(Subject))     { add(f.Order.Subject()) }
+func (f Claimed) about(add func(Subject)) {
+	add(f.Order.Subject())
+	for _, q := range f.Of {
+		add(q.Subject())
+	}
+}

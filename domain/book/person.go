@@ -14,10 +14,17 @@ import (
 type Person struct {
 	PersonDescribed
 	Off []DaysOff
+	On  []HoursOn
 }
 
-// FreeOn are the person's free hours on a day; none on a day off.
+// FreeOn are the person's free hours on a day: as last said of the very day, else
+// none on a day off, else those of the week.
 func (p *Person) FreeOn(d calendar.Day) FreeHours {
+	for _, on := range slices.Backward(p.On) {
+		if on.Day == d {
+			return on.FreeHours
+		}
+	}
 	for _, off := range p.Off {
 		if off.From <= d && d <= off.To {
 			return FreeHours{}
@@ -27,7 +34,7 @@ func (p *Person) FreeOn(d calendar.Day) FreeHours {
 }
 
 // Told tells whether anything was said of the person's free hours.
-func (p *Person) Told() bool { return p.Free != [7]FreeHours{} }
+func (p *Person) Told() bool { return p.Free != [7]FreeHours{} || len(p.On) > 0 }
 
 // Minutes are the minutes of the free hours.
 func (f FreeHours) Minutes() int { return max(0, f.Until-f.From) }
@@ -77,7 +84,7 @@ func (v *View) foldPerson(id PersonID) *Person {
 
 func (p *Person) again() Person {
 	next := *p
-	next.Off = slices.Clip(p.Off)
+	next.Off, next.On = slices.Clip(p.Off), slices.Clip(p.On)
 	return next
 }
 
@@ -87,5 +94,7 @@ func (p *Person) take(e *Entry) {
 		p.PersonDescribed = f
 	case DaysOff:
 		p.Off = append(p.Off, f)
+	case HoursOn:
+		p.On = append(p.On, f)
 	}
 }

@@ -1,0 +1,46 @@
+package book
+
+import (
+	"cmp"
+	"iter"
+	"slices"
+
+	"lidmark/domain/calendar"
+)
+
+// BatchPlan is what the book says of a batch that is meant to be grafted.
+type BatchPlan struct {
+	BatchPlanned
+	At calendar.Moment // when it was planned so
+}
+
+// BatchPlan is the plan of a batch. Ok is false when there is none, or no longer:
+// it was dropped, or grafted.
+func (v *View) BatchPlan(id BatchID) (p BatchPlan, ok bool) {
+	for _, e := range v.lines(id.Subject()) {
+		switch f := e.Fact.(type) {
+		case BatchPlanned:
+			p, ok = BatchPlan{f, e.At}, true
+		case BatchDropped, Grafted:
+			p, ok = BatchPlan{}, false
+		}
+	}
+	return p, ok
+}
+
+// Plans yields the batches that are planned and not grafted, by the day of the
+// graft.
+func (v *View) Plans() iter.Seq[BatchPlan] {
+	var all []BatchPlan
+	for _, sub := range v.season.kinds[KindBatch] {
+		if id, is := sub.Batch(); is {
+			if p, ok := v.BatchPlan(id); ok {
+				all = append(all, p)
+			}
+		}
+	}
+	slices.SortFunc(all, func(a, b BatchPlan) int {
+		return cmp.Or(cmp.Compare(a.Day, b.Day), cmp.Compare(a.Minute, b.Minute), a.Batch.compare(b.Batch))
+	})
+	return slices.Values(all)
+}

@@ -1,0 +1,69 @@
+package book_test
+
+import (
+	"slices"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+)
+
+// TestAPlannedBatchIsMovedDroppedAndGrafted: the last word counts, a strike takes it
+// back, and the graft makes it a batch.
+func TestAPlannedBatchIsMovedDroppedAndGrafted(t *testing.T) {
+	day := func(s string) calendar.Day {
+		d, err := calendar.ParseDay(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return d
+	}
+	one, two := booktest.Batch("one"), booktest.Batch("two")
+	p := (&booktest.Pen{}).At("2027-03-16 20:00").Write(
+		book.BatchPlanned{Batch: one, Day: day("2027-04-19"), Larvae: 96},
+		book.BatchPlanned{Batch: two, Day: day("2027-04-12"), Larvae: 40},
+	)
+	planned := func(on string) (days []string) {
+		for b := range p.View(on).Plans() {
+			days = append(days, b.Day.String())
+		}
+		return days
+	}
+	if got := planned("2027-03-17 08:00"); !slices.Equal(got, []string{"2027-04-12", "2027-04-19"}) {
+		t.Errorf("planned for %v", got)
+	}
+	p.At("2027-03-18 20:00").Write(book.BatchPlanned{Batch: one, Day: day("2027-04-10"), Larvae: 60})
+	if got := planned("2027-03-19 08:00"); !slices.Equal(got, []string{"2027-04-10", "2027-04-12"}) {
+		t.Errorf("moved: planned for %v", got)
+	}
+	p.At("2027-03-20 20:00").Write(book.BatchDropped{Batch: one})
+	if got := planned("2027-03-21 08:00"); !slices.Equal(got, []string{"2027-04-12"}) {
+		t.Errorf("dropped: planned for %v", got)
+	}
+	p.Strike()
+	if got := planned("2027-03-21 08:00"); len(got) != 2 {
+		t.Errorf("the drop struck: planned for %v", got)
+	}
+	p.At("2027-04-12 15:00").Write(book.Grafted{Batch: two, Number: 5, Larvae: 38})
+	v := p.View("2027-04-13 08:00")
+	if _, ok := v.BatchPlan(two); ok || v.Batch(two).Larvae != 38 {
+		t.Error("a grafted batch is still planned")
+	}
+}
+
+func TestHoursOfOneDay(t *testing.T) {
+	ida := booktest.Person("Ida")
+	free := book.FreeHours{From: 18 * 60, Until: 20 * 60}
+	p := (&booktest.Pen{}).At("2027-05-01 12:00").Write(
+		book.PersonDescribed{Person: ida, Name: "Ida M.", Free: [7]book.FreeHours{free, free, free, free, free, free, free}},
+		book.HoursOn{Person: ida, Day: calendar.Date(2027, 5, 11), FreeHours: book.FreeHours{}},
+		book.HoursOn{Person: ida, Day: calendar.Date(2027, 5, 12), FreeHours: book.FreeHours{From: 8 * 60, Until: 16 * 60}},
+	)
+	v := p.View("2027-05-10 08:00")
+	for on, want := range map[calendar.Day]int{calendar.Date(2027, 5, 10): 120, calendar.Date(2027, 5, 11): 0, calendar.Date(2027, 5, 12): 480} {
+		if got := v.MinutesFree(on); got != want {
+			t.Errorf("%s: %d minutes free, want %d", on, got, want)
+		}
+	}
+}

@@ -1,0 +1,44 @@
+package book
+
+import "lidmark/domain/calendar"
+
+// BatchPlanned tells that a batch is meant to be grafted on a day: Minute after
+// midnight, 0 when nobody said; from which breeder and line; so many larvae for so
+// many nucs of a yard; to have Queens ready by a day, laying by then where Laying is
+// set, with the wished certainty Sure, 0 to 1; for which orders. A later one of the
+// batch takes its place; the graft makes it a batch.
+type BatchPlanned struct {
+	Batch   BatchID      `json:"batch"`
+	Day     calendar.Day `json:"day"`
+	Minute  int          `json:"minute,omitzero"`
+	Breeder ColonyID     `json:"breeder,omitzero"`
+	Mother  QueenID      `json:"mother,omitzero"`
+	Line    string       `json:"line,omitzero"`
+	Yard    YardID       `json:"yard,omitzero"`
+	Larvae  int          `json:"larvae"`
+	Nucs    int          `json:"nucs,omitzero"`
+	Queens  int          `json:"queens,omitzero"`
+	By      calendar.Day `json:"by,omitzero"`
+	Laying  bool         `json:"laying,omitzero"`
+	Sure    float64      `json:"sure,omitzero"`
+	Orders  []OrderID    `json:"orders,omitzero"`
+	Why     string       `json:"why,omitzero"`
+}
+
+// BatchDropped takes a planned batch off the plan.
+type BatchDropped struct {
+	Batch BatchID `json:"batch"`
+	Why   string  `json:"why,omitzero"`
+}
+
+func (f BatchPlanned) about(add func(Subject)) {
+	add(f.Batch.Subject())
+	add(f.Breeder.Subject())
+	add(f.Mother.Subject())
+	add(f.Yard.Subject())
+	for _, o := range f.Orders {
+		add(o.Subject())
+	}
+}
+
+func (f BatchDropped) about(add func(Subject)) { add(f.Batch.Subject()) }
