@@ -385,6 +385,22 @@ const (
 	MatesOfQueen
 	SexAlleles
 	BroodLostWarned
+	CagedMost
+	JourneyUsual
+	SentFrom
+	SentUntil
+	HeatStop
+	NextSure
+
+	// How much a batch gives, and what a queen's age at the catch does to her.
+	GoodEnough
+	GraftFails
+	PriorWeight
+	LivesCaughtAt7
+	LivesCaughtAt14
+	LivesCaughtAt21
+	LivesCaughtAt28
+	LivesCaughtAt35
 
 	keyCount
 )

@@ -67,6 +67,7 @@ const (
 	Sides         Unit = "sides"
 	Drones        Unit = "drones"
 	Alleles       Unit = "alleles"
+	WeekdayNumber Unit = "day of week"
 	Money         Unit = "money"
 )
 

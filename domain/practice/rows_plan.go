@@ -120,4 +120,28 @@ var planRows = []Number{
 		Key: BroodLostWarned, Name: "brood_lost_warned", Title: "Brood lost to kinship warned from", Unit: Share,
 		Default: 0.10, Min: 0.02, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: "kinship, brood lost",
 	},
+	{
+		Key: CagedMost, Name: "caged_most", Title: "Caged before the hand-over, at most", Unit: Day,
+		Default: 3, Min: 0, Max: 10, Source: "with attendants, out of a bank; " + noSource, Confidence: CommonPractice, Used: "orders, who gets which queen",
+	},
+	{
+		Key: JourneyUsual, Name: "journey_usual", Title: "Queens sent are on the way", Unit: Day,
+		Default: 1, Min: 0, Max: 7, Source: noSource, Confidence: CommonPractice, Used: "orders, who gets which queen",
+	},
+	{
+		Key: SentFrom, Name: "sent_from", Title: "Queens are sent from the day of the week, Monday 1", Unit: WeekdayNumber,
+		Default: 1, Min: 1, Max: 7, Source: "early in the week, so that none wait over Sunday; " + noSource, Confidence: CommonPractice, Used: "orders, who gets which queen",
+	},
+	{
+		Key: SentUntil, Name: "sent_until", Title: "Queens are sent until the day of the week, Sunday 7", Unit: WeekdayNumber,
+		Default: 3, Min: 1, Max: 7, Source: "early in the week, so that none wait over Sunday; " + noSource, Confidence: CommonPractice, Used: "orders, who gets which queen",
+	},
+	{
+		Key: HeatStop, Name: "heat_stop", Title: "No queens sent on days hotter than", Unit: Celsius,
+		Default: 30, Min: 22, Max: 40, Source: noSource, Confidence: CommonPractice, Used: "orders, who gets which queen",
+	},
+	{
+		Key: NextSure, Name: "next_sure", Title: "Missing queens told for the day they are ready with", Unit: Share,
+		Default: 0.85, Min: 0.5, Max: 0.99, Source: noSource, Confidence: CommonPractice, Used: "orders, who gets which queen",
+	},
 }

@@ -31,12 +31,12 @@ var queenRows = []Number{
 	},
 	{
 		Key: FirstEggsHalfBy, Name: "first_eggs_half_by", Title: "First eggs: half by", Unit: Day,
-		Default: 11, Min: 8, Max: 21, Confidence: Verified, Front: true, Used: ForReference,
+		Default: 11, Min: 8, Max: 21, Confidence: Verified, Front: true, Used: "turn of a nuc",
 		Source: "means 10.6 (Szabo et al 1987, J Apic Res 26:73-78), 10.3, 8.5 to 9.8 (Akyol et al 2008), 12.9 (" + perezSato2006 + ")",
 	},
 	{
 		Key: FirstEggsNineInTenBy, Name: "first_eggs_nine_in_ten_by", Title: "First eggs: nine in ten by", Unit: Day,
-		Default: 15, Min: 10, Max: 24, Confidence: Derived, Front: true, Used: "when to worry",
+		Default: 15, Min: 10, Max: 24, Confidence: Derived, Front: true, Used: "when to worry, turn of a nuc",
 		Source: "lognormal shape, Woyke et al 2008, about the means of four published sets",
 	},
 	{

@@ -32,6 +32,7 @@ func table() [keyCount]Number {
 		{Times, timeRows},
 		{Worth, worthRows},
 		{Planning, planRows},
+		{Planning, amountRows},
 	})
 }
 

@@ -1,0 +1,105 @@
+package handover
+
+import (
+	"cmp"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+)
+
+// Queen is one who can be handed over: in a cage or bank, or in a nuc in which she
+// has proven herself.
+type Queen struct {
+	ID     book.QueenID // zero: she has no record of her own yet
+	Nuc    book.NucID   // where she lays; zero: she is in a cage
+	Bank   bool         // her cage hangs in a colony
+	Line   string
+	Sure   bool         // nobody doubts whose daughter she is
+	Ready  calendar.Day // from when she may go
+	Caged  calendar.Day // since when she is in a cage; zero: not
+	Mark   book.QueenMarked
+	Label  string // of her cage
+	Born   calendar.Day
+	Closed string // why she may not leave her yard now; "": she may
+}
+
+// keeps is the last day on which a queen may go: a cage does not keep her for ever.
+func (q Queen) keeps(n practice.Numbers) calendar.Day {
+	switch {
+	case q.Caged.IsZero():
+		return forever
+	case q.Bank:
+		return q.Caged + calendar.Day(n.Days(practice.MatedBankMost))
+	default:
+		return q.Caged + calendar.Day(n.Days(practice.CagedMost))
+	}
+}
+
+// forever is a day beyond all plans.
+const forever = calendar.Day(1 << 30)
+
+// stock are all mated queens who are caged, and all who have proven themselves in
+// nucs, with the day from which each may go; in walking order, the caged first.
+func stock(c *course.Course) (all []Queen) {
+	v := c.View()
+	for q := range v.Queens() {
+		if q.Caged() && !q.Virgin {
+			all = append(all, caged(v, q))
+		}
+	}
+	slices.SortStableFunc(all, func(a, b Queen) int { return cmp.Compare(a.Caged, b.Caged) })
+	for n := range v.Nucs() {
+		if q, ok := laying(c, n); ok {
+			all = append(all, q)
+		}
+	}
+	return all
+}
+
+func caged(v *book.View, q *book.Queen) Queen {
+	_, bank := q.Where.Colony()
+	day := q.Since.Day(v.Zone())
+	return Queen{
+		ID: q.Queen, Bank: bank, Line: q.Line, Sure: q.Descent != book.DescentDoubtful,
+		Ready: day, Caged: day, Mark: q.Mark, Label: q.Label,
+	}
+}
+
+// laying is the proven queen of a nuc. One whose brood nobody has seen capped is
+// not promised to anybody.
+func laying(c *course.Course, n *book.Nuc) (Queen, bool) {
+	p := c.Of(n)
+	if p.Condition != book.GoodBrood || p.ReadyAt.IsZero() {
+		return Queen{}, false
+	}
+	v, zone := c.View(), c.Zone(n.Yard)
+	q := Queen{
+		ID: n.Holds.Queen, Nuc: n.Nuc, Line: lineOf(v, n), Sure: n.Holds.Descent != book.DescentDoubtful,
+		Ready: calendar.DayOf(p.ReadyAt, zone), Closed: closed(v, n),
+	}
+	if !p.Emerged.IsZero() {
+		q.Born = calendar.DayOf(p.Emerged, zone)
+	}
+	if !q.ID.IsZero() {
+		q.Mark = v.Queen(q.ID).Mark
+	}
+	if n.Treated.Waits(v.Today(), zone) {
+		q.Ready = max(q.Ready, n.Treated.Until(zone))
+	}
+	return q, true
+}
+
+// lineOf is the line of the queen a nuc was given.
+func lineOf(v *book.View, n *book.Nuc) string {
+	return cmp.Or(v.Queen(n.Holds.Queen).Line, v.Batch(n.Holds.Batch).Line)
+}
+
+func closed(v *book.View, n *book.Nuc) string {
+	if s := v.Yard(n.Yard).Standstill; s != nil {
+		return "its yard is on standstill: " + s.What + " suspected"
+	}
+	return ""
+}

@@ -1,0 +1,149 @@
+package handover
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+)
+
+// Sheet is who gets which queen, as far as is known now.
+type Sheet struct {
+	Orders []Served // by priority, then by day
+	Left   []Queen  // proven, and for nobody yet
+}
+
+// Served is what an order gets.
+type Served struct {
+	Order *book.Order
+	Day
+	Queens []Given
+	Short  int  // queens that are missing
+	Next   Next // when they are to be expected; zero while none are missing
+}
+
+// Given is a queen who goes to an order.
+type Given struct {
+	Queen
+	Substitute bool // she is of another line, which the order takes too
+}
+
+// New deals out the queens of a view: each order, by its priority and day, gets as
+// many as can be found for it without taking one from an order before it; among
+// such dealings the one that gives everybody his own line, then caged queens first,
+// those longest in the cage. That is exact, not a rule of thumb. One whose descent
+// is doubtful goes only where any line will do.
+func New(c *course.Course) *Sheet {
+	v := c.View()
+	s := &Sheet{}
+	for o := range v.Orders() {
+		if o.Open() > 0 {
+			s.Orders = append(s.Orders, Served{Order: o, Day: dayOf(v, o)})
+		}
+	}
+	kinds := kindsOf(stock(c))
+	s.deal(kinds, v)
+	s.expect(c)
+	return s
+}
+
+// kind is queens who will do for the same orders at the same cost.
+type kind struct {
+	like   likeness
+	queens []Queen
+}
+
+type likeness struct {
+	line, closed       string
+	sure, bank         bool
+	ready, caged       calendar.Day
+	clipped, disc, dot bool
+}
+
+func (q Queen) likeness() likeness {
+	return likeness{q.Line, q.Closed, q.Sure, q.Bank, q.Ready, q.Caged, q.Mark.Clipped, q.Mark.Disc != "", q.Mark.Colour != ""}
+}
+
+func kindsOf(all []Queen) (kinds []kind) {
+	at := map[likeness]int{}
+	for _, q := range all {
+		like := q.likeness()
+		i, ok := at[like]
+		if !ok {
+			i = len(kinds)
+			at[like] = i
+			kinds = append(kinds, kind{like: like})
+		}
+		kinds[i].queens = append(kinds[i].queens, q)
+	}
+	return kinds
+}
+
+func (s *Sheet) deal(kinds []kind, v *book.View) {
+	want, have, cost := make([]int, len(s.Orders)), make([]int, len(kinds)), make([][]float64, len(s.Orders))
+	for i, k := range kinds {
+		have[i] = len(k.queens)
+	}
+	for i, o := range s.Orders {
+		want[i] = o.Order.Open()
+		for _, k := range kinds {
+			cost[i] = append(cost[i], costOf(k.queens[0], o, v.Numbers()))
+		}
+	}
+	m := matched(want, have, cost)
+	for i := range s.Orders {
+		o := &s.Orders[i]
+		o.Short = want[i]
+		for k, n := range m.deal[i] {
+			for _, q := range kinds[k].queens[:n] {
+				o.Queens = append(o.Queens, Given{q, o.Order.Line != "" && q.Line != o.Order.Line})
+			}
+			kinds[k].queens = kinds[k].queens[n:]
+			o.Short -= n
+		}
+		slices.SortStableFunc(o.Queens, func(a, b Given) int { return cmp.Compare(order(a), order(b)) })
+	}
+	for _, k := range kinds {
+		s.Left = append(s.Left, k.queens...)
+	}
+}
+
+// order puts the caged before the others.
+func order(g Given) int {
+	if g.Caged.IsZero() {
+		return 1
+	}
+	return 0
+}
+
+// the costs by which one dealing is better than another: a queen of another line
+// weighs more than any days in a cage.
+const (
+	ofSubstitute = 10000
+	inNuc        = 1000
+)
+
+// costOf is the cost of giving an order a queen; infinite where she will not do.
+func costOf(q Queen, s Served, n practice.Numbers) float64 {
+	o := s.Order
+	switch {
+	case q.Closed != "", q.Ready > s.On, q.keeps(n) < s.On:
+		return math.Inf(1)
+	case o.Line != "" && (!q.Sure || !o.Takes(q.Line)):
+		return math.Inf(1)
+	case q.Mark.Clipped && !o.Clipped, q.Mark.Disc != "" && !o.Disc && o.Marked:
+		return math.Inf(1) // what is clipped is not made whole, nor a disc made paint
+	}
+	cost := 0.0
+	if o.Line != "" && q.Line != o.Line {
+		cost += ofSubstitute
+	}
+	if q.Caged.IsZero() {
+		return cost + inNuc
+	}
+	return cost - min(inNuc/2, float64(s.On.Sub(q.Caged)))
+}
