@@ -48,6 +48,7 @@ var plan = []layer{
 	{dir: "domain/rules", ours: rooms("calendar practice bee spread book weather course strength"), pure: true, why: "rules judge the book and the course and know nothing that shows them"},
 	{dir: "domain/review", ours: rooms("calendar practice spread book course strength rules allot"), pure: true, why: "what an action is worth follows from the course and the rules, not from how it is shown"},
 	{dir: "domain/handover", ours: rooms("calendar practice book course"), pure: true, why: "who gets which queen follows from the book and the course, not from how it is shown"},
+	{dir: "domain/crew", ours: rooms("calendar practice book rules"), pure: true, why: "what waits on a short day follows from the course and the rules, not from how it is shown"},
 	{dir: "domain/line", ours: rooms("calendar unit book rules"), pure: true, why: "a typed line becomes facts of the book"},
 	{dir: "domain/roll", ours: rooms("calendar practice spread bee book rules line"), pure: true, why: "a keeper's list becomes facts of the book, wherever it was read"},
 	{dir: "domain/founding", ours: rooms("calendar book rules line"), pure: true, why: "what a book begins with is typed, and becomes facts of the book"},
@@ -86,6 +87,7 @@ func rooms(names string) []string {
 // forTests is what any test may import besides.
 var forTests = []string{
 	"pgregory.net/rapid", "github.com/google/go-cmp", "github.com/rogpeppe/go-internal", "github.com/emersion/go-ical", "github.com/makiuchi-d/gozxing",
+	"gonum.org/v1/gonum",
 }
 
 // reserved packages are for one place only, whatever a row says.

@@ -1,0 +1,163 @@
+package crew
+
+import (
+	"cmp"
+	"slices"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+)
+
+// Work is a task at one of its nucs, its colony or its batch.
+type Work struct {
+	Task    rules.Task
+	Of      book.Subject
+	Minutes float64
+	Price   Price // of letting it wait
+	Hard    bool  // it has a hard end before somebody can come again
+}
+
+// Visit is what one person does in a yard, in walking order.
+type Visit struct {
+	Yard book.YardID
+	Work []Work
+}
+
+// Sheet is a person's day.
+type Sheet struct {
+	Hand
+	Team    int // who drives together
+	Visits  []Visit
+	Working float64 // minutes
+	Driving float64 // minutes
+}
+
+// Day is a day's work with the hands there are.
+type Day struct {
+	On     calendar.Day
+	Next   time.Time // when somebody can come again
+	Sheets []Sheet
+	Waits  []Work  // what waits, dearest first
+	Loss   float64 // in queens, of all that waits
+	Must   float64 // minutes of what has a hard end, without the ways
+	Exact  bool    // no other choice costs less
+}
+
+// Plan chooses what is done on a day with some hands, and deals it out to them.
+func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
+	plan := j.Day(d)
+	work, yards := workOf(j, plan)
+	p := Problem{Teams: hands.teams()}
+	for i, y := range yards {
+		s := Site{Far: j.Course().View().Yard(y).Drive}
+		for _, w := range work[i] {
+			s.Jobs = append(s.Jobs, Job{w.Minutes, w.Price.Queens, w.Hard})
+		}
+		p.Sites = append(p.Sites, s)
+	}
+	choice, err := Best(p)
+	if err != nil {
+		return Day{}, err
+	}
+	day := Day{On: d, Next: plan.Soon, Exact: choice.Exact}
+	for i := range yards {
+		for k, w := range work[i] {
+			if w.Hard {
+				day.Must += w.Minutes
+			}
+			if choice.Team[i][k] == 0 {
+				day.Waits = append(day.Waits, w)
+				day.Loss += w.Price.Queens
+			}
+		}
+	}
+	slices.SortStableFunc(day.Waits, func(a, b Work) int { return cmp.Compare(b.Price.Queens, a.Price.Queens) })
+	day.Sheets = sheets(hands, p, choice, work, yards)
+	return day, nil
+}
+
+// workOf is the work of a plan, a piece for every nuc, by yard in the order of the
+// route.
+func workOf(j *rules.Judged, plan rules.DayPlan) (work [][]Work, yards []book.YardID) {
+	price := newPricer(j, plan)
+	at := map[book.YardID]int{}
+	for _, stop := range plan.Stops {
+		i, known := at[stop.Yard]
+		if !known {
+			i = len(yards)
+			at[stop.Yard], yards, work = i, append(yards, stop.Yard), append(work, nil)
+		}
+		for _, t := range stop.Tasks {
+			for _, s := range t.Of {
+				work[i] = append(work[i], Work{
+					Task: t, Of: s, Minutes: t.Minutes / float64(len(t.Of)), Price: price.of(t, s),
+					Hard: t.Hard && t.By.Before(plan.Soon),
+				})
+			}
+		}
+	}
+	return work, yards
+}
+
+// sheets deals the work of a team out to its people: each walks a part of every
+// yard, as long as he has time for.
+func sheets(hands Hands, p Problem, choice Choice, work [][]Work, yards []book.YardID) (all []Sheet) {
+	for team, people := range hands {
+		first := len(all)
+		for _, h := range people {
+			all = append(all, Sheet{Hand: h, Team: team + 1})
+		}
+		mine := all[first:]
+		drive := 0.0
+		for i := range yards {
+			done := chosen(work[i], choice.Team[i], team+1)
+			if len(done) == 0 {
+				continue
+			}
+			drive += 2 * p.Sites[i].Far
+			share(done, yards[i], mine)
+		}
+		for i := range mine {
+			if mine[i].Minutes > drive {
+				mine[i].Driving = drive
+			}
+		}
+	}
+	return all
+}
+
+func chosen(work []Work, by []int, team int) (done []Work) {
+	for i, w := range work {
+		if by[i] == team {
+			done = append(done, w)
+		}
+	}
+	return done
+}
+
+// share parts a yard's work, in walking order, among people by the time they have. No
+// piece of work is cut in two, so that one may be at it half a piece longer.
+func share(done []Work, yard book.YardID, people []Sheet) {
+	var all, have float64
+	for _, w := range done {
+		all += w.Minutes
+	}
+	for _, s := range people {
+		have += s.Minutes
+	}
+	i, gone, until := 0, 0.0, 0.0
+	for k := range people {
+		until += all * people[k].Minutes / have
+		visit := Visit{Yard: yard}
+		for ; i < len(done) && (gone+done[i].Minutes/2 <= until || k == len(people)-1); i++ {
+			visit.Work = append(visit.Work, done[i])
+			gone += done[i].Minutes
+			people[k].Working += done[i].Minutes
+		}
+		if len(visit.Work) > 0 {
+			people[k].Visits = append(people[k].Visits, visit)
+		}
+	}
+}

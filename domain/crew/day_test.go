@@ -1,0 +1,158 @@
+package crew_test
+
+import (
+	"math"
+	"testing"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/crew"
+	"lidmark/domain/demo"
+	"lidmark/domain/rules"
+)
+
+// Story S7: four helpers of 450 min, one of whom does not come; 320 min of ripe
+// cells and 480 of catches cannot wait, drives 200; 800 min of looks. Then 350 of
+// 1350 min are left for looks: 175 of them, those with most chance of being empty.
+func TestAHandIsMissing(t *testing.T) {
+	const far = 200.0 / 3 / 2
+	s := crew.Site{Far: far}
+	for range 320 {
+		s.Jobs = append(s.Jobs, crew.Job{Minutes: 1, Loss: 0.7, Hard: true})
+	}
+	for range 120 {
+		s.Jobs = append(s.Jobs, crew.Job{Minutes: 4, Loss: 1, Hard: true})
+	}
+	for i := range 400 {
+		s.Jobs = append(s.Jobs, crew.Job{Minutes: 2, Loss: float64(i) / 10000})
+	}
+	c, err := crew.Best(crew.Problem{Sites: []crew.Site{s}, Teams: []crew.Team{{Minutes: []float64{450, 450, 450}}}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	looks := 0
+	for i, team := range c.Team[0] {
+		switch {
+		case i < 440 && team == 0:
+			t.Fatalf("job %d has a hard end and waits", i)
+		case i >= 440 && team > 0:
+			if looks++; i < 440+225 {
+				t.Errorf("look %d is taken before dearer ones", i-440)
+			}
+		}
+	}
+	if looks != 175 || math.Abs(c.Driving[0]-200) > 1e-9 {
+		t.Errorf("%d looks with %v min of driving, want 175 and 200", looks, c.Driving[0])
+	}
+}
+
+func demoDay(t *testing.T) (*rules.Judged, calendar.Day) {
+	t.Helper()
+	start := calendar.Date(2027, time.May, 11)
+	season := book.NewSeason(time.LoadLocation, demo.Season(start, time.UTC))
+	return rules.Judge(season.At(start.At(7, 30, time.UTC))), start
+}
+
+// Whatever hands there are: every piece of work is on one sheet or waits, nobody
+// works longer than he has, and more time never costs more.
+func TestTheDayIsDealtOutWhole(t *testing.T) {
+	j, on := demoDay(t)
+	var pieces int
+	for _, s := range j.Day(on).Stops {
+		for _, task := range s.Tasks {
+			pieces += len(task.Of)
+		}
+	}
+	was := math.Inf(1)
+	for _, minutes := range []float64{0, 60, 120, 240, 480} {
+		for vans := 1; vans <= 2; vans++ {
+			hands := crew.Hands{}
+			for v := range vans {
+				hands = append(hands, []crew.Hand{{Name: string(rune('A' + v)), Minutes: minutes / float64(vans)}})
+			}
+			day, err := crew.Plan(j, on, hands)
+			if err != nil {
+				t.Fatal(err)
+			}
+			got := len(day.Waits)
+			for _, s := range day.Sheets {
+				for _, v := range s.Visits {
+					got += len(v.Work)
+				}
+				if s.Working+s.Driving > s.Minutes+1e-6 {
+					t.Errorf("%s works %.1f and drives %.1f of %.1f min", s.Name, s.Working, s.Driving, s.Minutes)
+				}
+			}
+			if got != pieces {
+				t.Errorf("%v min, %d vans: %d pieces of work of %d", minutes, vans, got, pieces)
+			}
+			if vans == 1 {
+				if day.Loss > was+1e-9 {
+					t.Errorf("%v min cost %.3f queens, less time %.3f", minutes, day.Loss, was)
+				}
+				was = day.Loss
+			}
+		}
+	}
+}
+
+// With nobody there all waits, and what it costs is told with a reason.
+func TestNobodyComes(t *testing.T) {
+	j, on := demoDay(t)
+	day, err := crew.Plan(j, on, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(day.Waits) == 0 || day.Loss <= 0 {
+		t.Fatalf("%d pieces of work wait and cost %v", len(day.Waits), day.Loss)
+	}
+	for _, w := range day.Waits {
+		if w.Price.Why == "" || w.Price.Queens <= 0 {
+			t.Errorf("%s waits at %v without a reason", w.Task.Title, w.Price.Queens)
+		}
+	}
+}
+
+func TestHandsRideTogether(t *testing.T) {
+	j, on := demoDay(t)
+	v := j.Course().View()
+	all := crew.HandsOf(v, on, 1, 0)
+	if got := all.Minutes(); math.Abs(got-float64(v.MinutesFree(on))) > 1e-9 {
+		t.Errorf("%v min in all, the book has %d", got, v.MinutesFree(on))
+	}
+	if two := crew.HandsOf(v, on, 2, 0); len(two) > 2 {
+		t.Errorf("%d teams in two vans", len(two))
+	}
+	if short := crew.HandsOf(v, on, 1, 0.5); short.Minutes() > 30*float64(len(short[0])) {
+		t.Errorf("%v min with half an hour each", short.Minutes())
+	}
+}
+
+// The floor is the judging of the day that the choice starts from.
+func BenchmarkPlanOfTheDemo(b *testing.B) {
+	j, on := demoDay(&testing.T{})
+	hands := crew.Hands{{{Minutes: 240}, {Minutes: 240}}, {{Minutes: 240}}}
+	for b.Loop() {
+		if _, err := crew.Plan(j, on, hands); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// S7 in full: 840 jobs in six yards, three helpers in two vans.
+func BenchmarkAHandIsMissing(b *testing.B) {
+	p := crew.Problem{Teams: []crew.Team{{Minutes: []float64{450, 450}}, {Minutes: []float64{450}}}}
+	for y := range 6 {
+		s := crew.Site{Far: 10 + float64(y)}
+		for i := range 140 {
+			s.Jobs = append(s.Jobs, crew.Job{Minutes: 1 + float64(i%3), Loss: float64(i%50) / 100, Hard: i%7 == 0})
+		}
+		p.Sites = append(p.Sites, s)
+	}
+	for b.Loop() {
+		if _, err := crew.Best(p); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

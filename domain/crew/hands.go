@@ -1,0 +1,62 @@
+package crew
+
+import (
+	"cmp"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// Hand is a person who is there, and for how many minutes.
+type Hand struct {
+	Person  book.PersonID
+	Name    string
+	Minutes float64
+}
+
+// Hands are who drives with whom.
+type Hands [][]Hand
+
+// HandsOf are the people who are free on a day, those with most time first, dealt
+// out among so many vans, one at least: each is as full as the next. With hours
+// above 0 nobody has more than that; who is away has none.
+func HandsOf(v *book.View, d calendar.Day, vans int, hours float64, away ...book.PersonID) Hands {
+	var all []Hand
+	for p := range v.People() {
+		minutes := float64(p.FreeOn(d).Minutes())
+		if hours > 0 {
+			minutes = min(minutes, hours*60)
+		}
+		if minutes > 0 && !slices.Contains(away, p.Person) {
+			all = append(all, Hand{p.Person, p.Name, minutes})
+		}
+	}
+	slices.SortStableFunc(all, func(a, b Hand) int { return cmp.Compare(b.Minutes, a.Minutes) })
+	teams := make(Hands, min(max(1, vans), max(1, len(all))))
+	for i, h := range all {
+		teams[i%len(teams)] = append(teams[i%len(teams)], h)
+	}
+	return teams
+}
+
+// Minutes are the minutes all hands have together.
+func (h Hands) Minutes() (sum float64) {
+	for _, team := range h {
+		for _, hand := range team {
+			sum += hand.Minutes
+		}
+	}
+	return sum
+}
+
+func (h Hands) teams() (all []Team) {
+	for _, team := range h {
+		var t Team
+		for _, hand := range team {
+			t.Minutes = append(t.Minutes, hand.Minutes)
+		}
+		all = append(all, t)
+	}
+	return all
+}

@@ -1,0 +1,153 @@
+package crew
+
+import (
+	"fmt"
+	"math"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/practice"
+	"lidmark/domain/rules"
+)
+
+// Price is what letting a piece of work wait is expected to cost, in queens, and why.
+type Price struct {
+	Queens float64
+	Why    string
+}
+
+// pricer prices work that waits until somebody can come again.
+type pricer struct {
+	judged  *rules.Judged
+	view    *book.View
+	numbers practice.Numbers
+	next    time.Time
+	days    float64
+	late    map[book.BatchID]float64 // the share of the cells together that waiting costs
+}
+
+func newPricer(j *rules.Judged, plan rules.DayPlan) *pricer {
+	v := j.Course().View()
+	p := &pricer{judged: j, view: v, numbers: v.Numbers(), next: plan.Soon, late: map[book.BatchID]float64{}}
+	p.days = max(1, math.Ceil(p.next.Sub(plan.At).Hours()/24))
+	return p
+}
+
+// of prices a task at one of its subjects. What costs nothing that is known still
+// costs a little, so that it is done where there is time.
+func (p *pricer) of(t rules.Task, s book.Subject) Price {
+	price := p.act(t, s)
+	if price.Queens < leastPrice {
+		price.Queens = leastPrice
+		if price.Why == "" {
+			price.Why = "waiting costs nothing that is known"
+		}
+	}
+	return price
+}
+
+const leastPrice = 1e-4
+
+func (p *pricer) act(t rules.Task, s book.Subject) Price {
+	switch t.Act {
+	case rules.ActCollectCells, rules.ActGiveCell:
+		return p.cells(t, s)
+	case rules.ActLookForEggs, rules.ActLookForBrood, rules.ActLookInside:
+		return p.look(s)
+	case rules.ActCatchQueen:
+		return p.ends(t, 1, "the day of the order is past then")
+	case rules.ActBreakDownCells:
+		return p.ends(t, p.numbers.Get(practice.OwnCellsDestroy)*p.queen(), "own cells walk before")
+	case rules.ActSearchBrood:
+		return p.ends(t, p.queen(), "a virgin may walk before, and cost the batch")
+	case rules.ActAddBees, rules.ActCheckBees:
+		return p.share(p.numbers.Get(practice.WeakLost), p.numbers.Get(practice.StrengthAhead), "weak: %.0f of 100 such nucs are lost in %.0f d")
+	case rules.ActFeed:
+		return p.share(p.numbers.Get(practice.LightLost), p.numbers.Get(practice.LightBelow), "light: %.0f of 100 such nucs are lost in %.0f d")
+	case rules.ActNarrowEntrance:
+		return p.share(p.numbers.Get(practice.RobbedLost), 1, "robbers: %.0f of 100 such nucs are lost in %.0f d")
+	case rules.ActTakeOutQueen, rules.ActShakeOut, rules.ActUnite:
+		return p.idle(1)
+	default:
+		return Price{}
+	}
+}
+
+// queen is how many laying queens a ripe cell comes to.
+func (p *pricer) queen() float64 {
+	return p.numbers.Get(practice.AcceptCell) * p.numbers.Get(practice.LayingOfAccepted)
+}
+
+// cells: what is together is lost by the batch's clock; a nuc stands idle besides.
+func (p *pricer) cells(t rules.Task, s book.Subject) Price {
+	id := batchOf(t)
+	lost, known := p.late[id]
+	if !known {
+		if card, ok := rules.LateDay(p.view, id, p.next); ok && card.Cells > 0 {
+			for _, l := range card.Losses {
+				if !l.By.After(p.next) {
+					lost = l.Lost / float64(card.Cells)
+				}
+			}
+		}
+		p.late[id] = lost
+	}
+	price := Price{lost * p.queen(), fmt.Sprintf("%.0f of 100 cells are lost by then", 100*lost)}
+	if _, nuc := s.Nuc(); nuc {
+		price.Queens += p.idle(1).Queens
+		return price
+	}
+	if b, ok := s.Batch(); ok {
+		price.Queens *= float64(p.view.Batch(b).Unplaced())
+	}
+	return price
+}
+
+// batchOf is the batch whose cells a task is about.
+func batchOf(t rules.Task) (id book.BatchID) {
+	for _, f := range t.Findings {
+		for _, s := range append([]book.Subject{f.Of}, f.Also...) {
+			if b, ok := s.Batch(); ok {
+				return b
+			}
+		}
+	}
+	return id
+}
+
+// look: a nuc without a queen stands idle until somebody finds out.
+func (p *pricer) look(s book.Subject) Price {
+	id, ok := s.Nuc()
+	if !ok {
+		return Price{}
+	}
+	h := p.judged.Course().Held(p.view.Nuc(id))
+	if h.From == 0 {
+		return Price{}
+	}
+	c := h.Chances()
+	empty := c.Queenless() + c.DroneLayer
+	price := p.idle(empty)
+	price.Why = fmt.Sprintf("no queen, or a drone layer: %.0f of 100, and stands idle for %.0f d more", 100*empty, p.days)
+	return price
+}
+
+// idle is what a nuc costs that stands idle, with a chance.
+func (p *pricer) idle(chance float64) Price {
+	return Price{chance * p.days * p.numbers.Get(practice.WorthNucDay), fmt.Sprintf("stands idle for %.0f d more", p.days)}
+}
+
+// share is what a nuc costs that is lost with a chance over some days.
+func (p *pricer) share(lost, over float64, why string) Price {
+	now := min(1, p.days/max(1, over))
+	return Price{lost * now, fmt.Sprintf(why, 100*lost*now, p.days)}
+}
+
+// ends is a price that is due when the work's last hour is before somebody comes
+// again, and nothing else.
+func (p *pricer) ends(t rules.Task, queens float64, why string) Price {
+	if t.By.IsZero() || !t.By.Before(p.next) {
+		return Price{}
+	}
+	return Price{queens, why}
+}

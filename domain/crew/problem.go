@@ -1,0 +1,70 @@
+package crew
+
+import "fmt"
+
+// Job is one piece of work that is done or waits.
+type Job struct {
+	Minutes float64 // of one person, rounded up to half a minute
+	Loss    float64 // in queens, of letting it wait
+	Hard    bool    // it has a hard end before somebody can come again: kept before all others
+}
+
+// Site is a yard with its jobs, and how many minutes it is away from home.
+type Site struct {
+	Far  float64
+	Jobs []Job
+}
+
+// Team is who drives together: the minutes each of them has, driving included.
+// They work a yard side by side.
+type Team struct{ Minutes []float64 }
+
+// Problem is a day's work and who is there for it.
+type Problem struct {
+	Sites []Site
+	Teams []Team
+}
+
+// Choice is the best that can be done: the team of every job, counted from 1 as the
+// problem has them, and 0 for what waits; a yard is visited by one team. Exact tells
+// that no other choice is better; with several teams and more than [MostSites]
+// yards with work one team after the other takes its best.
+type Choice struct {
+	Team    [][]int // by site and job
+	Exact   bool
+	Minutes []float64 // of work, by team
+	Driving []float64 // of all its people together, by team
+}
+
+// MostSites is up to how many yards are dealt out among several teams exactly.
+const MostSites = 6
+
+// mostMinutes is the longest a team can have, all its people together: a fault of
+// typing lies beyond.
+const mostMinutes = 60000
+
+func (p Problem) check() error {
+	for i, t := range p.Teams {
+		var sum float64
+		for _, m := range t.Minutes {
+			if !(m >= 0) {
+				return fmt.Errorf("team %d: %v minutes, give 0 or more", i+1, m)
+			}
+			sum += m
+		}
+		if sum > mostMinutes {
+			return fmt.Errorf("team %d: %v minutes in all, give at most %d", i+1, sum, mostMinutes)
+		}
+	}
+	for i, s := range p.Sites {
+		if !(s.Far >= 0) {
+			return fmt.Errorf("yard %d: %v minutes away, give 0 or more", i+1, s.Far)
+		}
+		for j, job := range s.Jobs {
+			if !(job.Minutes >= 0) || !(job.Loss >= 0) {
+				return fmt.Errorf("yard %d, job %d: %v minutes, loss %v: give 0 or more", i+1, j+1, job.Minutes, job.Loss)
+			}
+		}
+	}
+	return nil
+}
