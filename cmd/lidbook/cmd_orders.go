@@ -147,7 +147,7 @@ func catches(v *book.View, o *book.Order) []catchShape {
 		if !n.Holds.Queen.IsZero() {
 			line = v.Queen(n.Holds.Queen).Line
 		}
-		if p.Condition != book.GoodBrood || p.ReadyAt.IsZero() || calendar.DayOf(p.ReadyAt, v.Zone()) > o.By || !o.Takes(line) {
+		if p.Calendar != book.GoodBrood || p.ReadyAt.IsZero() || calendar.DayOf(p.ReadyAt, v.Zone()) > o.By || !o.Takes(line) {
 			continue
 		}
 		y := v.Yard(n.Yard)

@@ -1,6 +1,7 @@
 package course_test
 
 import (
+	"strings"
 	"testing"
 	"time"
 
@@ -102,9 +103,10 @@ func TestByCalendar(t *testing.T) {
 			row.write(p)
 			v := p.View(row.at)
 			got := course.ByCalendar(v, v.Nuc(a1))
-			if got.Condition != row.want || got.Seen != row.seen || got.Age != row.age || got.Why != row.why {
+			got.Why = strings.TrimPrefix(got.Why, "most probably no queen; ") // by the chances, see TestLead
+			if got.Calendar != row.want || got.Seen != row.seen || got.Age != row.age || got.Why != row.why {
 				t.Errorf("%s = %v, seen %v, %d days, %q\nwant %v, seen %v, %d days, %q", row.at,
-					got.Condition, got.Seen, got.Age, got.Why, row.want, row.seen, row.age, row.why)
+					got.Calendar, got.Seen, got.Age, got.Why, row.want, row.seen, row.age, row.why)
 			}
 		})
 	}

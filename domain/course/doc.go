@@ -3,7 +3,8 @@
 // that there is one voice: for a [Presumption], the condition with its days, and
 // for [Held], the chance of everything it may hold.
 //
-// The condition follows the calendar: a cell emerges at her batch's middle
+// The condition follows the calendar, as long as nothing else is more probable than
+// not: a cell emerges at her batch's middle
 // hour, a virgin is due for a look at a certain age, eggs become capped brood.
 // The chances follow a model of the day, an exact forward filter: every queen
 // has her own start and her own durations, flies in the hours fit to fly, and

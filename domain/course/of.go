@@ -9,10 +9,17 @@ import (
 
 // Of tells what a nuc most probably holds at the view's instant: for a day ahead
 // what is to be expected if nothing is done, for a day past what was recorded by
-// then. The condition follows the clock; how sure it is, [Course.Held] tells.
+// then. The condition follows the clock; where nobody saw it and [Course.Held] makes
+// another more probable than not, it follows that.
 func (c *Course) Of(n *book.Nuc) Presumption {
 	a := c.ask(n)
-	switch n.Condition() {
+	p := a.byCalendar()
+	a.lead(&p)
+	return p
+}
+
+func (a asked) byCalendar() Presumption {
+	switch n := a.nuc; n.Condition() {
 	case book.Empty:
 		return a.empty()
 	case book.NoQueen:

@@ -11,7 +11,8 @@ import (
 // as a best its noon, as an end its last second. A zero instant does not
 // apply.
 type Presumption struct {
-	Condition book.Condition // Due included
+	Condition book.Condition // Due included: what a lid and a title say, see [Course.Of]
+	Calendar  book.Condition // the same by the clock alone, which the days below follow
 	Seen      bool           // somebody saw or did just this, and nothing has changed by the clock since
 	Since     time.Time      // when it came into this condition
 	Emerged   time.Time      // most probable instant at which she walked; ahead for a cell

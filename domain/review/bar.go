@@ -26,7 +26,7 @@ func (k *nucCase) bar() {
 			w.Barred = true
 			w.Warned = append(w.Warned[:len(w.Warned):len(w.Warned)], k.tornDown(*w))
 		case w.Kind == GiveCell, w.Kind == PutInVirgin, w.Kind == BreakDown:
-			w.Barred = look && (k.holds.Condition == book.Virgin || k.holds.Condition == book.Due)
+			w.Barred = look && (k.holds.Calendar == book.Virgin || k.holds.Calendar == book.Due)
 		}
 		barred = barred || w.Barred
 	}

@@ -66,7 +66,7 @@ func (k *nucCase) gather() {
 	k.ask()
 	k.looks()
 	for i := range k.hand.Wares {
-		if k.holds.Condition == book.Cell || k.holds.Condition == book.LayingWorkers {
+		if k.holds.Calendar == book.Cell || k.holds.Calendar == book.LayingWorkers {
 			break // one is in it, or it would be killed
 		}
 		if warned, ok := k.legal(i + 1); ok {
@@ -119,7 +119,7 @@ func (k *nucCase) intent(w Ware) rules.Intent {
 
 // looks are for nucs whose queen, or an own one, nobody has seen laying.
 func (k *nucCase) looks() {
-	c := k.holds.Condition
+	c := k.holds.Calendar
 	own := k.held.ownLook
 	if k.robbed[k.nuc.Yard] {
 		return
@@ -155,13 +155,13 @@ func (k *nucCase) prepared() {
 }
 
 func (k *nucCase) awaited() bool {
-	c := k.holds.Condition
+	c := k.holds.Calendar
 	return c == book.Cell || c == book.Virgin || c == book.Due
 }
 
 // queenless are ways of what has nobody to wait for.
 func (k *nucCase) queenless() {
-	switch k.holds.Condition {
+	switch k.holds.Calendar {
 	case book.NoQueen:
 		k.add(Way{Kind: GiveBrood, On: k.today}, k.numbers.Get(practice.PriceBroodComb))
 	case book.LayingWorkers, book.DroneLayer:
@@ -169,7 +169,7 @@ func (k *nucCase) queenless() {
 		return
 	}
 	k.add(Way{Kind: ShakeOut, On: k.today}, 0)
-	if k.holds.Condition == book.LayingWorkers {
+	if k.holds.Calendar == book.LayingWorkers {
 		k.fill(ShakeOut)
 	}
 }

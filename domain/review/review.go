@@ -162,7 +162,7 @@ func (k *nucCase) why(n Nuc) string {
 	if k.held.From == 0 {
 		return ""
 	}
-	switch c := k.holds.Condition; {
+	switch c := k.holds.Calendar; {
 	case c == book.DroneLayer, c == book.LayingWorkers, c == book.NoQueen:
 		return c.String()
 	case c == book.Due && !k.view.On().Before(k.holds.LookFrom) && (k.held.eggLook || k.held.ownLook):

@@ -32,7 +32,7 @@ func (r *Review) unite(cases []*nucCase) {
 // hopeless tells whether nobody is to be waited for. Laying workers would kill
 // a neighbour's queen.
 func (k *nucCase) hopeless() bool {
-	return k.held.From != 0 && (k.holds.Condition == book.NoQueen || k.holds.Condition == book.DroneLayer)
+	return k.held.From != 0 && (k.holds.Calendar == book.NoQueen || k.holds.Calendar == book.DroneLayer)
 }
 
 func (k *nucCase) joins(n *nucCase) bool {

@@ -67,14 +67,14 @@ func (n *nucCase) subject() book.Subject { return n.Nuc.Nuc.Subject() }
 // takesCell tells whether a nuc is ready for a cell: nobody reigns in it, and
 // no laying workers or queen of its own are to be expected.
 func takesCell(p course.Presumption, now time.Time) bool {
-	return p.Condition == book.NoQueen && (p.OwnFrom.IsZero() || now.Before(p.OwnFrom))
+	return p.Calendar == book.NoQueen && (p.OwnFrom.IsZero() || now.Before(p.OwnFrom))
 }
 
 // kept tells whether bees and food spent on a nuc are not lost: it is in none
 // of the troubles, and its virgin not too late to mate.
 func (n *nucCase) kept(now time.Time) bool {
 	late := n.awaited() && !now.Before(n.holds.TooLateAt)
-	return !n.holds.Condition.Trouble() && !late
+	return !n.holds.Calendar.Trouble() && !late
 }
 
 // batchCase is a batch with cells still together, or on the way to nucs.

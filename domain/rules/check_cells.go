@@ -125,9 +125,9 @@ func (c *checker) reigned(id book.NucID, what string) {
 	case h.Condition == book.DroneLayer:
 		c.refuse(fmt.Sprintf("%s has a drone layer; %s would be lost", n.Name, what),
 			fmt.Sprintf("Take her out, then wait %g h", c.numbers.Get(practice.NoCellWithin)), practice.NoCellWithin)
-	case p.Condition == book.LayingWorkers:
+	case p.Calendar == book.LayingWorkers:
 		c.warn(n.Name+": "+p.Why, "Look first; shake it out and make it up again", practice.LayingWorkersFrom)
-	case p.Condition == book.Cell, p.Condition == book.Virgin, p.Condition == book.Due:
+	case p.Calendar == book.Cell, p.Calendar == book.Virgin, p.Calendar == book.Due:
 		c.warn(n.Name+" holds a queen already: "+p.Why, "Look first: "+what+" beside her would be lost")
 	case h.Condition == book.NoQueen:
 		c.alone(n, what)

@@ -110,7 +110,7 @@ func (i Move) check(c *checker) {
 	}
 	least := c.numbers.Get(practice.MoveDistanceLeast)
 	p := c.course.Of(n)
-	if (p.Condition == book.Virgin || p.Condition == book.Due) && p.Age >= int(c.days(practice.VirginMayFlyFrom)) {
+	if (p.Calendar == book.Virgin || p.Calendar == book.Due) && p.Age >= int(c.days(practice.VirginMayFlyFrom)) {
 		c.refuse(fmt.Sprintf("the virgin of %s is %s old and may be flying; she would fly back to the old place", n.Name, count(p.Age, "day")),
 			fmt.Sprintf("Move it %g km or more, or wait until she lays", least), practice.VirginMayFlyFrom, practice.MoveDistanceLeast)
 		return
@@ -161,7 +161,7 @@ func (i OpenNuc) check(c *checker) {
 	clock := float64(h.Hour()) + float64(h.Minute())/60
 	from, until := c.numbers.Get(practice.QuietHoursFrom), c.numbers.Get(practice.QuietHoursUntil)
 	p := c.course.Of(n)
-	flies := (p.Condition == book.Virgin || p.Condition == book.Due) && p.Age >= int(c.days(practice.VirginMayFlyFrom))
+	flies := (p.Calendar == book.Virgin || p.Calendar == book.Due) && p.Age >= int(c.days(practice.VirginMayFlyFrom))
 	if flies && from <= clock && clock < until {
 		c.warn(fmt.Sprintf("a virgin of %s may be out on a flight between %g and %g h", count(p.Age, "day"), from, until),
 			"Look in the morning or the evening", practice.QuietHoursFrom, practice.QuietHoursUntil, practice.VirginMayFlyFrom)

@@ -121,7 +121,7 @@ var plans = []planned{
 	},
 	{
 		name: "a cell where an own queen may be", write: caughtOn20June, at: "2027-07-05 18:00", plan: rules.GiveCell{Nuc: a1},
-		warned: "A1 may have raised a queen of its own: no queen since Sun 20 Jun; a virgin of its own is possible from Fri 2 Jul", do: "Look for an opened own cell first",
+		warned: "A1 may have raised a queen of its own: most probably queenright by now; no queen since Sun 20 Jun; a virgin of its own is possible from Fri 2 Jul", do: "Look for an opened own cell first",
 	},
 	{
 		name: "a virgin 24 days old", write: func(p *booktest.Pen) {

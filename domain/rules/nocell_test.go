@@ -165,7 +165,7 @@ func TestLookedTooLate(t *testing.T) {
 	celled(p)
 	p.At("2027-06-16 18:00").Write(look("A1", book.Looked{Eggs: book.NoEggs, Queen: book.VirginSeen}))
 	found := of(p.View("2027-06-17 09:00"), rules.VirginsTime)
-	if len(found) != 1 || found[0].Do != "Take her out, then give a cell or unite" || day(found[0].By) != "2027-06-20" {
+	if len(found) != 1 || found[0].Do != "Look; without worker brood take her out, then give a cell or unite" || day(found[0].By) != "2027-06-20" {
 		t.Errorf("%+v, want her taken out, days after the look", found)
 	}
 }

@@ -10,7 +10,7 @@ import (
 )
 
 func (p *pass) droneLayer(n *nucCase) {
-	if n.holds.Condition != book.DroneLayer {
+	if n.holds.Calendar != book.DroneLayer {
 		return
 	}
 	since := n.Holds.Since
@@ -27,7 +27,7 @@ func (p *pass) droneLayer(n *nucCase) {
 }
 
 func (p *pass) layingWorkers(n *nucCase) {
-	if n.holds.Condition != book.LayingWorkers {
+	if n.holds.Calendar != book.LayingWorkers {
 		return
 	}
 	f := Finding{
@@ -47,7 +47,7 @@ func (p *pass) layingWorkers(n *nucCase) {
 // queenless: nobody reigns and nothing was given. Where no cell is at hand it
 // waits for those that come before laying workers do, or is united.
 func (p *pass) queenless(n *nucCase) {
-	if n.holds.Condition != book.NoQueen {
+	if n.holds.Calendar != book.NoQueen {
 		return
 	}
 	lost := n.Queenless.Instant

@@ -12,14 +12,14 @@ import (
 // awaited tells whether a nuc has a queen, in the cell or out, whose eggs
 // nobody has seen.
 func (n *nucCase) awaited() bool {
-	c := n.holds.Condition
+	c := n.holds.Calendar
 	return c == book.Cell || c == book.Virgin || c == book.Due
 }
 
 // virginsTime: watched from about two weeks of age, late over three, too late
 // to mate from about four.
 func (p *pass) virginsTime(n *nucCase) {
-	if !n.awaited() || n.holds.Condition == book.Cell {
+	if !n.awaited() || n.holds.Calendar == book.Cell {
 		return
 	}
 	out := n.yard.day(n.holds.Emerged)
@@ -61,14 +61,14 @@ func (p *pass) begunLate(n *nucCase, f *Finding) {
 }
 
 // lookedTooLate: a look that found no eggs when it was too late to mate has
-// settled it.
+// settled it but for worker brood of hers since: she is not taken out unlooked.
 func (p *pass) lookedTooLate(n *nucCase, f *Finding) {
 	looked := n.holds.NoEggsOn
 	if looked.IsZero() || looked.Before(n.holds.TooLateAt) {
 		return
 	}
 	day := n.yard.day(looked)
-	f.Do = "Take her out, then give a cell or unite"
+	f.Do = "Look; without worker brood take her out, then give a cell or unite"
 	f.Why += ", no eggs on " + day.Short()
 	f.From, f.Best, f.By = course.Days(day, day, day+p.days(practice.LookAgainBy), n.yard.zone)
 	f.Used = append(f.Used, practice.LookAgainBy)
@@ -82,7 +82,7 @@ func (p *pass) lookEggs(n *nucCase) {
 	f := p.eggs(n)
 	f.Rule = LookEggs
 	f.What = "a look for eggs is ahead"
-	if n.holds.Condition == book.Due {
+	if n.holds.Calendar == book.Due {
 		f.What = book.Due.String()
 	}
 	f.Why = n.holds.Why

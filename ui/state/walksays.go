@@ -52,18 +52,18 @@ func next(n *Nuc) string {
 	v := n.reading.View
 	day := func(t time.Time) string { return calendar.DayOf(t, v.Yard(n.Yard).Zone).Short() }
 	switch {
-	case p.Condition == book.Laying && !p.LookBest.IsZero():
+	case p.Calendar == book.Laying && !p.LookBest.IsZero():
 		return "look for capped brood " + day(p.LookBest)
-	case p.Condition == book.GoodBrood && p.ReadyAt.After(v.On()):
+	case p.Calendar == book.GoodBrood && p.ReadyAt.After(v.On()):
 		return "ready to hand over from " + day(p.ReadyAt)
-	case p.Condition == book.GoodBrood:
+	case p.Calendar == book.GoodBrood:
 		return "ready to hand over"
-	case p.Condition == book.NoQueen && !p.OwnFrom.IsZero():
+	case p.Calendar == book.NoQueen && !p.OwnFrom.IsZero():
 		return "a virgin of its own from " + day(p.OwnFrom)
-	case p.Condition == book.NoQueen:
+	case p.Calendar == book.NoQueen:
 		return "a cell, a virgin, or unite"
-	case p.Condition == book.DroneLayer || p.Condition == book.LayingWorkers:
-		return p.Condition.String()
+	case p.Calendar == book.DroneLayer || p.Calendar == book.LayingWorkers:
+		return p.Calendar.String()
 	case !p.LookBest.IsZero():
 		return "look for eggs " + day(p.LookBest)
 	}

@@ -47,6 +47,8 @@ func (c *cardDraw) holds(n *state.Nuc) (word, how string) {
 		return word, "caught"
 	case n.Presumed.Condition == book.Due, n.Presumed.Condition == book.Empty:
 		return word, ""
+	case n.Presumed.Condition != n.Presumed.Calendar:
+		return word, "most probably"
 	case n.Presumed.Condition == book.Virgin && !c.r.Ahead:
 		return word, c.virginKnown(n)
 	case !n.Presumed.Seen || c.r.Ahead:
