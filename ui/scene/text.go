@@ -69,26 +69,37 @@ func Shorten(m Measurer, text string, size float64, weight Weight, width float64
 
 // Wrap returns text in lines no wider than width, broken between words, but
 // behind a figure only where it and the next word do not fit into one line:
-// "24 Apr", "3 cells". A word wider than width stands alone in its line. Empty
-// text has no lines.
+// "24 Apr", "3 cells". A word wider than width stands alone in its line, and no
+// other word is left alone in the last line where the one above can spare one.
+// Empty text has no lines.
 func Wrap(m Measurer, text string, size float64, weight Weight, width float64) []string {
 	var lines []string
-	line := ""
-	for _, word := range bound(m, strings.Fields(text), size, weight, width) {
+	line, words, above := "", 0, 0
+	all := bound(m, strings.Fields(text), size, weight, width)
+	for _, word := range all {
 		longer := word
 		if line != "" {
 			longer = line + " " + word
 		}
 		if line != "" && m.Width(longer, size, weight) > width {
-			lines = append(lines, line)
+			lines, above, words = append(lines, line), words, 0
 			longer = word
 		}
 		line = longer
+		words++
 	}
-	if line != "" {
-		lines = append(lines, line)
+	if line == "" {
+		return lines
 	}
-	return lines
+	const spare = 3 // words in the line above
+	if words == 1 && above >= spare && !strings.Contains(line, " ") {
+		last := all[len(all)-2]
+		if both := last + " " + line; m.Width(both, size, weight) <= width {
+			line = both
+			lines[len(lines)-1] = strings.TrimSuffix(lines[len(lines)-1], " "+last)
+		}
+	}
+	return append(lines, line)
 }
 
 // bound joins figures to the words behind them where both fit into a line.

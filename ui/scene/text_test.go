@@ -2,6 +2,7 @@ package scene_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 	"unicode/utf8"
 
@@ -57,6 +58,40 @@ func TestWrap(t *testing.T) {
 	if got := scene.Wrap(even{}, " ", 10, scene.Regular, 20); len(got) != 0 {
 		t.Errorf("Wrap of nothing = %q, want no lines", got)
 	}
+}
+
+func TestNoWordIsLeftAlone(t *testing.T) {
+	for _, c := range []struct {
+		text  string
+		width float64 // at size 10: 5 a character
+		want  []string
+	}{
+		{"the typed line has letters of its own", 165, []string{"the typed line has letters of", "its own"}},
+		{"due for a look", 45, []string{"due for", "a look"}},
+		{"laying workers", 40, []string{"laying", "workers"}},               // the line above has one word
+		{"eggs seen today", 50, []string{"eggs seen", "today"}},             // and here two
+		{"it is in an incubator", 55, []string{"it is in an", "incubator"}}, // both are too wide for a line
+	} {
+		if got := scene.Wrap(even{}, c.text, 10, scene.Regular, c.width); !slices.Equal(got, c.want) {
+			t.Errorf("Wrap(%q, %v) = %q, want %q", c.text, c.width, got, c.want)
+		}
+	}
+}
+
+func TestWrapKeepsEveryWord(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		words := rapid.SliceOf(rapid.StringMatching(`[a-z0-9]{1,12}`)).Draw(t, "words")
+		width := rapid.Float64Range(10, 200).Draw(t, "width")
+		lines := scene.Wrap(even{}, strings.Join(words, " "), 10, scene.Regular, width)
+		if got := strings.Fields(strings.Join(lines, " ")); !slices.Equal(got, words) {
+			t.Fatalf("%q wrapped at %v is %q", words, width, lines)
+		}
+		for i, line := range lines {
+			if (even{}).Width(line, 10, scene.Regular) > width && strings.Contains(line, " ") {
+				t.Fatalf("line %d of %q is wider than %v", i, lines, width)
+			}
+		}
+	})
 }
 
 func TestShortenedTextFits(t *testing.T) {
