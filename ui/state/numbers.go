@@ -1,6 +1,7 @@
 package state
 
 import (
+	"math"
 	"slices"
 
 	"lidmark/domain/practice"
@@ -10,8 +11,8 @@ import (
 // Measures of the list of numbers, dp.
 const (
 	NumberRow  = 24.0
-	NumberHead = 76.0 // from the top of the list to its first row
-	NumberLow  = 44.0 // the same where the window is low: the names of the columns alone
+	NumberHead = 72.0 // from the top of the list to its first row
+	NumberLow  = 40.0 // the same where the window is low: the names of the columns alone
 	numbersLow = 320.0
 )
 
@@ -79,8 +80,8 @@ func (s State) NumberRows(l Layout) scene.Area {
 		a.Y, a.H = a.Y+NumberLow, max(0, a.H-NumberLow)
 		return a
 	}
-	words := s.numberWords()
-	a.Y, a.H = a.Y+NumberHead, max(0, a.H-NumberHead-flow(words, l.Main))
+	a.Y, a.H = a.Y+NumberHead, max(0, a.H-NumberHead-flow(s.numberWords(), l.Main))
+	a.H = wholeRows(a.H)
 	return a
 }
 
@@ -93,9 +94,17 @@ func (s State) NumbersHigh(l Layout) float64 {
 	return all
 }
 
-// NumberOffset is how far the list of numbers is scrolled.
+// wholeRows is the part of a height, dp, that is whole rows: none is cut.
+func wholeRows(h float64) float64 { return math.Floor(h/NumberRow) * NumberRow }
+
+// NumberOffset is how far the list of numbers is scrolled: by whole rows, but to its
+// end where words come behind the last.
 func (s State) NumberOffset(l Layout) float64 {
-	return min(s.Scroll[NumbersPlace], s.numbersMost(l))
+	offset, most := s.Scroll[NumbersPlace], s.numbersMost(l)
+	if offset >= most {
+		return most
+	}
+	return wholeRows(offset)
 }
 
 // numbersMost is how far the list can be scrolled.

@@ -21,10 +21,9 @@ type NumberWord struct {
 func (s State) NumberWords(l Layout) []NumberWord {
 	all := s.numberWords()
 	high := flow(all, l.Main)
-	rows := s.NumberRows(l)
-	top := rows.Bottom()
+	top := l.Main.Bottom() - high
 	if l.NumbersLow() {
-		top = rows.Y + s.NumbersHigh(l) - high - s.NumberOffset(l)
+		top = s.NumberRows(l).Y + s.NumbersHigh(l) - high - s.NumberOffset(l)
 	}
 	for i := range all {
 		all[i].Y += top
@@ -34,7 +33,7 @@ func (s State) NumberWords(l Layout) []NumberWord {
 
 // numberWords are the words, not laid out yet.
 func (s State) numberWords() []NumberWord {
-	first := NumberWord{Word: "One level down:"}
+	first := NumberWord{Word: "More:"}
 	if s.Group != 0 {
 		first = NumberWord{Word: "The 25 that matter", Ref: scene.Ref{Kind: GroupRef}}
 	}

@@ -5,6 +5,9 @@ import (
 	"lidmark/ui/state"
 )
 
+// buttonRadius is how round the corners of a button are, dp.
+const buttonRadius = 5.0
+
 // button draws a button that runs a command and gives where it ends. One that
 // cannot run is dashed.
 func (p *sheet) button(x, y float64, word, command string, main bool) float64 {
@@ -17,7 +20,7 @@ func (p *sheet) button(x, y float64, word, command string, main bool) float64 {
 // wideButton draws a button that fills an area.
 func (p *sheet) wideButton(a scene.Area, word, command string, main bool) {
 	f := ink(14).medium()
-	r := scene.Rect{Area: a, Radius: 5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1)}
+	r := scene.Rect{Area: a, Radius: buttonRadius, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1)}
 	c, _ := state.CommandNamed(command)
 	switch {
 	case c.Reason(p.s) != "":

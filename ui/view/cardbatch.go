@@ -15,9 +15,9 @@ import (
 // batch draws the card of a batch: what to do when it is late, its counts, its
 // clock, its nucs.
 func (c *cardDraw) batch(b *book.Batch) {
-	c.fit(c.x, c.y+16, batchWord(b), ink(17).semi(), c.x+c.w)
-	c.fit(c.x, c.y+38, "grafted "+b.At.In(c.r.View.Zone()), ink2(14), c.x+c.w)
-	c.y += 54
+	c.titled(batchWord(b))
+	c.fit(c.x, c.y, "grafted "+b.At.In(c.r.View.Zone()), ink2(14), c.x+c.w)
+	c.y += 18
 	late := c.late(b)
 	c.clock(b)
 	c.counts(b)
@@ -59,11 +59,11 @@ func (c *cardDraw) finding(f rules.Finding) {
 	if f.NeedsYou() && !c.r.Ahead {
 		font = font.as(scene.Act)
 	}
-	c.para(sentence(f.What), font, 3)
+	c.para(sentence(f.What), font, whole)
 	if !strings.EqualFold(f.Do, f.What) {
-		c.para(f.Do, ink(14), 3)
+		c.para(f.Do, ink(14), whole)
 	}
-	c.para(sentence(f.Why), ink2(13), 4)
+	c.para(sentence(f.Why), ink2(13), whole)
 }
 
 func (c *cardDraw) counts(b *book.Batch) {
@@ -198,7 +198,7 @@ func (c *cardDraw) origin(b *book.Batch) {
 		}
 	}
 	if where.to.IsZero() {
-		c.field("Cells in", where.text, ink(14), 1)
+		c.field("Cells in", where.text, ink(14), whole)
 	} else {
 		c.fieldTo("Cells in", where, "")
 	}

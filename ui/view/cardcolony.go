@@ -34,7 +34,7 @@ func (c *cardDraw) colony(k *book.Colony) {
 func (c *cardDraw) colonyCare(k *book.Colony) {
 	zone := c.r.View.Zone()
 	if s := c.r.View.Yard(k.Yard).Standstill; s != nil && s.Of == k.Colony.Subject() {
-		c.field("Suspected", s.What+" since "+s.Since.Day(zone).Short(), ink(14).semi().as(scene.Act), 2)
+		c.field("Suspected", s.What+" since "+s.Since.Day(zone).Short(), ink(14).semi().as(scene.Act), whole)
 	}
 	if n := len(k.OpenBrood); n > 0 {
 		b := k.OpenBrood[n-1]
@@ -42,7 +42,7 @@ func (c *cardDraw) colonyCare(k *book.Colony) {
 		if b.Searched.IsZero() {
 			said += ", not searched for wild cells"
 		}
-		c.field("Brood", said, ink(14), 2)
+		c.field("Brood", said, ink(14), whole)
 	}
 	c.treatment(k.Treated)
 	if !k.FedAt.IsZero() {
@@ -60,7 +60,7 @@ func (c *cardDraw) treatment(t book.Treatment) {
 	if t.Waits(c.r.Day, zone) {
 		said += ", wait until " + t.Until(zone).Short()
 	}
-	c.field("Treated", said, ink(14), 2)
+	c.field("Treated", said, ink(14), whole)
 }
 
 // mostTransfers is how many movements of bees a card shows.
@@ -91,9 +91,9 @@ func (c *cardDraw) transfers(title string, all []book.Transfer, other func(book.
 // yard draws the card of a yard that is selected.
 func (c *cardDraw) yard(y *book.Yard) {
 	nucs := c.r.In(y.Yard)
-	c.fit(c.x, c.y+12, y.Name, ink(17).semi(), c.x+c.w)
-	c.fit(c.x, c.y+36, plural(len(nucs), "nuc", "nucs")+", "+c.drive(y), ink2(14), c.x+c.w)
-	c.y += 60
+	c.titled(y.Name)
+	c.fit(c.x, c.y, plural(len(nucs), "nuc", "nucs")+", "+c.drive(y), ink2(14), c.x+c.w)
+	c.y += 24
 	c.yardCare(y)
 	for _, f := range c.r.About(y.Yard.Subject()) {
 		c.finding(f)
@@ -118,16 +118,16 @@ func (c *cardDraw) drive(y *book.Yard) string {
 func (c *cardDraw) yardCare(y *book.Yard) {
 	zone := c.r.View.Zone()
 	if s := y.Standstill; s != nil {
-		c.field("Standstill", "since "+s.Since.Day(zone).Short()+": "+s.What+" suspected in "+line.In(c.r.View)(s.Of), ink(14).semi().as(scene.Act), 3)
+		c.field("Standstill", "since "+s.Since.Day(zone).Short()+": "+s.What+" suspected in "+line.In(c.r.View)(s.Of), ink(14).semi().as(scene.Act), whole)
 	}
 	if y.Forage != 0 {
-		c.field("Forage", y.Forage.String()+" since "+y.ForageSince.Day(zone).Short(), ink(14), 1)
+		c.field("Forage", y.Forage.String()+" since "+y.ForageSince.Day(zone).Short(), ink(14), whole)
 	}
 	if !y.LastChecked.IsZero() {
 		c.field("Inspected", y.LastChecked.Day(zone).Short(), ink(14), 1)
 	}
 	c.treatment(y.Treated)
-	c.field("Flying", c.r.FlightOn(y.Yard, c.r.Day).Why, ink(14), 4)
+	c.field("Flying", c.r.FlightOn(y.Yard, c.r.Day).Why, ink(14), whole)
 }
 
 // papers writes the certificates and permits, each until when it is good.

@@ -36,12 +36,12 @@ func (c *cardDraw) probably(n *state.Nuc) {
 	}
 	c.chart(n, of)
 	if of.Given < 100 && of.Now.Shown(state.LayingPart) {
-		c.para(fmt.Sprintf("If one lays, she is the one given in %d of 100", of.Given), ink2(13), 2)
+		c.para(fmt.Sprintf("If one lays, she is the one given in %d of 100", of.Given), ink2(13), whole)
 	}
 	if egg := of.FirstEgg(); egg != "" {
-		c.field("First egg", egg, ink(14), 4)
+		c.field("First egg", egg, ink(14), whole)
 	}
-	c.para(of.Grounds(), ink2(13), 3)
+	c.para(of.Grounds(), ink2(13), whole)
 	c.worth(of.Looks)
 	c.numbers(courseNumbers(of))
 }
@@ -50,8 +50,7 @@ func (c *cardDraw) probably(n *state.Nuc) {
 func (c *cardDraw) part(part state.CoursePart, of *state.NucCourse) {
 	c.swatch(scene.Area{X: c.x, Y: c.y - 12, W: 15, H: 15}, part)
 	from := c.right(c.x+c.w, c.y, fmt.Sprintf("%d %%", of.Now.Percent(part)), ink(14).semi())
-	c.fit(c.x+26, c.y, part.String(), ink(14), from-10)
-	c.y += 22
+	c.y = c.wrap(c.x+26, c.y, part.String(), ink(14), from-10-c.x-26, whole) - scene.LineHeight(14) + 22
 }
 
 // bands and bandFly are how high the bands of a card's chart and its flying hours
@@ -85,7 +84,7 @@ func (c *cardDraw) worth(looks []course.Evidence) {
 		}
 		told++
 		c.right(c.x+52, c.y, shortDay(l.Day), ink2(13))
-		c.y = c.wrap(c.x+66, c.y, l.Words, ink(13), c.w-66, 5) + 4
+		c.y = c.wrap(c.x+66, c.y, l.Words, ink(13), c.w-66, whole) + 4
 	}
 	c.more(len(looks) - told)
 }

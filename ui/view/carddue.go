@@ -25,7 +25,7 @@ func (c *cardDraw) dueField(n *state.Nuc) {
 	if one := act + " " + day; c.width(one, bold) <= c.w-fieldNames {
 		act, day = one, ""
 	}
-	c.field("Due", act, bold, 2)
+	c.field("Due", act, bold, whole)
 	c.y -= 3
 	c.field("", day, bold, 1)
 	if n.DueDay > c.s.Looked() {
@@ -41,7 +41,7 @@ func (c *cardDraw) dueField(n *state.Nuc) {
 			font = ink(14).semi().as(scene.Act)
 		}
 	}
-	c.field("", window, font, 2)
+	c.field("", window, font, whole)
 }
 
 // window is from when and until when something is to be done.
@@ -97,7 +97,7 @@ func (c *cardDraw) calendar(n *state.Nuc) {
 	slices.SortStableFunc(rows, func(a, b event) int { return a.at.Compare(b.at) })
 	c.heading(c.calendarHead(p))
 	if c.reckoned(p) || p.Condition == book.NoQueen {
-		c.para(sentence(p.Why), ink(14), 2)
+		c.para(sentence(p.Why), ink(14), whole)
 	}
 	for _, e := range rows {
 		c.event(e)
@@ -118,8 +118,7 @@ func (c *cardDraw) event(e event) {
 		f, word = ink2(13), e.past
 	}
 	c.right(c.x+52, c.y, shortDay(d), f)
-	c.fit(c.x+66, c.y, word, f, c.x+c.w)
-	c.y += 19
+	c.y = c.wrap(c.x+66, c.y, word, f, c.w-66, whole) - scene.LineHeight(13) + 19
 }
 
 // calendarHead is the heading over the days of the calendar.

@@ -56,7 +56,7 @@ func (c *cardDraw) linkTo(x, y float64, l linked, f font, to float64) float64 {
 // fieldTo writes a name and the link to what it is, with more behind it.
 func (c *cardDraw) fieldTo(name string, l linked, more string) {
 	if l.to.IsZero() {
-		c.field(name, more, ink(14), 2)
+		c.field(name, more, ink(14), whole)
 		return
 	}
 	c.text(c.x, c.y, name, ink2(13))
@@ -68,7 +68,7 @@ func (c *cardDraw) fieldTo(name string, l linked, more string) {
 	c.y += scene.LineHeight(14) + 4
 	if more != "" {
 		c.y -= 4
-		c.field("", more, ink(14), 2)
+		c.field("", more, ink(14), whole)
 	}
 }
 

@@ -13,9 +13,8 @@ import (
 
 // order draws the card of an order for queens.
 func (c *cardDraw) order(o *book.Order) {
-	c.fit(c.x, c.y+12, dotted("Order "+o.Number, o.Customer), ink(17).semi(), c.x+c.w)
-	c.y += 36
-	c.para(c.orderDue(o), c.dueFont(o), 2)
+	c.titled(dotted("Order "+o.Number, o.Customer))
+	c.para(c.orderDue(o), c.dueFont(o), whole)
 	c.y += 8
 	line := o.Line
 	if line == "" {
@@ -24,7 +23,7 @@ func (c *cardDraw) order(o *book.Order) {
 	for _, other := range o.Substitute {
 		line += ", or " + other
 	}
-	c.field("Line", line, ink(14), 2)
+	c.field("Line", line, ink(14), whole)
 	be := ""
 	if o.Marked {
 		be = "marked"
@@ -103,9 +102,9 @@ func (c *cardDraw) queens(all []*book.Queen) (links []linked) {
 
 // person draws the card of somebody who works bees.
 func (c *cardDraw) person(p *book.Person) {
-	c.fit(c.x, c.y+12, p.Name, ink(17).semi(), c.x+c.w)
-	c.fit(c.x, c.y+36, "works bees", ink2(14), c.x+c.w)
-	c.y += 60
+	c.titled(p.Name)
+	c.text(c.x, c.y, "works bees", ink2(14))
+	c.y += 24
 	c.field("Telephone", p.Phone, ink(14), 1)
 	c.heading("Free hours")
 	if !p.Told() {

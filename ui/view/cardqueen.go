@@ -95,7 +95,7 @@ func (c *cardDraw) queenLife(q *book.Queen) {
 	}
 	c.fieldTo("Mated at", c.to(q.MatedAt.Subject()), mated)
 	c.field("First eggs", day(q.FirstEggs), ink(14), 1)
-	c.field("Mark", markWords(q.Mark), ink(14), 2)
+	c.field("Mark", markWords(q.Mark), ink(14), whole)
 	c.fieldTo("Caught from", c.to(q.From.Subject()), day(q.Caught))
 	if q.InHand() {
 		if q.Label != "" && q.Caged() {

@@ -23,13 +23,13 @@ func (c *cardDraw) several() {
 	if others > 0 {
 		title += ", and " + thousands(others) + " more"
 	}
-	c.fit(c.x, c.y+12, title, ink(17).semi(), c.x+c.w)
+	c.titled(title)
 	need := state.NeedYou(nucs)
-	c.fit(c.x, c.y+36, thousands(need)+" of them "+c.verb(need), ink2(14), c.x+c.w)
-	c.y += 52
+	c.text(c.x, c.y, thousands(need)+" of them "+c.verb(need), ink2(14))
+	c.y += 16
 	if done := c.s.DoneWords(); done != "" {
 		c.y += 6
-		c.para("Done as written: "+done, ink(14), 3)
+		c.para("Done as written: "+done, ink(14), whole)
 	}
 	c.conditions(nucs)
 	c.wants(nucs)

@@ -20,11 +20,9 @@ func (c *cardDraw) numbers(used []practice.Key) {
 	const row = 20.0
 	numbers := c.r.Numbers()
 	for _, k := range used {
-		n := practice.Of(k)
-		from := c.right(c.x+c.w, c.y, numberWords(n, numbers.Get(k)), ink(13))
-		c.fit(c.x, c.y, n.Title, ink2(13), from-10)
-		c.hit(scene.Area{X: c.x, Y: c.y - 14, W: c.w, H: row}, scene.Ref{Kind: state.NumberRef, ID: k.String()}, n.Confidence.String()+": "+n.Source)
-		c.y += row
+		n, top := practice.Of(k), c.y-14
+		c.beside(n.Title, ink2(13), numberWords(n, numbers.Get(k)), ink(13), row)
+		c.hit(scene.Area{X: c.x, Y: top, W: c.w, H: c.y - 14 - top}, scene.Ref{Kind: state.NumberRef, ID: k.String()}, n.Confidence.String()+": "+n.Source)
 	}
 	if len(used) > 0 {
 		c.y += 4
@@ -59,6 +57,6 @@ func (c *cardDraw) waiting(f rules.Finding) {
 			day = weekdayHour(cost.At, zone)
 		}
 		c.text(c.x, c.y, day, ink2(13))
-		c.y = c.wrap(c.x+fieldNames, c.y, cost.What, ink(14), c.w-fieldNames, 3) + 3
+		c.y = c.wrap(c.x+fieldNames, c.y, cost.What, ink(14), c.w-fieldNames, whole) + 3
 	}
 }

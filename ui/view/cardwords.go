@@ -2,6 +2,10 @@ package view
 
 import "lidmark/ui/scene"
 
+// whole is more lines than any text of a card has: what is said there is never cut,
+// the card scrolls.
+const whole = 1 << 10
+
 // hair parts two sections.
 func (c *cardDraw) hair() {
 	c.rule(c.x, c.y, c.x+c.w, c.y, scene.Hair)
@@ -11,8 +15,7 @@ func (c *cardDraw) hair() {
 // heading begins a section.
 func (c *cardDraw) heading(text string) {
 	c.hair()
-	c.fit(c.x, c.y, text, ink(14).semi(), c.x+c.w)
-	c.y += 22
+	c.y = c.wrap(c.x, c.y, text, ink(14).semi(), c.w, 2) - scene.LineHeight(14) + 22
 }
 
 // field writes a name and what it is, over at most so many lines.
@@ -35,10 +38,20 @@ func (c *cardDraw) para(text string, f font, most int) {
 }
 
 // count writes a name with a figure at the right.
-func (c *cardDraw) count(name, figure string, f font) {
-	from := c.right(c.x+c.w, c.y, figure, f)
-	c.fit(c.x, c.y, name, ink(14), from-10)
-	c.y += 22
+func (c *cardDraw) count(name, figure string, f font) { c.beside(name, ink(14), figure, f, 22) }
+
+// beside writes a name, in as many lines as it needs, with a figure at the right of
+// the first; the next row begins so far below the last.
+func (c *cardDraw) beside(name string, f font, figure string, of font, row float64) {
+	from := c.right(c.x+c.w, c.y, figure, of)
+	c.y = c.wrap(c.x, c.y, name, f, from-10-c.x, whole) - scene.LineHeight(f.size) + row
+}
+
+// titled writes the heading of a card that has no picture, in as many lines as it
+// needs, and leaves room for a line below it.
+func (c *cardDraw) titled(text string) {
+	f := ink(17).semi()
+	c.y = c.wrap(c.x, c.y+12, text, f, c.w, 3) - scene.LineHeight(f.size) + 24
 }
 
 // more says how many are left out.
@@ -64,8 +77,12 @@ func (c *cardDraw) title(text, how string, lines ...linked) {
 	if longer := text + ", " + how; how != "" && c.width(longer, ink(17).semi()) <= w {
 		text, how = longer, ""
 	}
-	c.fit(x, c.y+16, text, c.fitting(text, ink(17).semi(), w), x+w)
-	y := c.y + 38
+	f, y := c.fitting(text, ink(17).semi(), w), c.y+38
+	if c.width(text, f) <= w {
+		c.text(x, c.y+16, text, f)
+	} else {
+		y = c.wrap(x, c.y+16, text, f, w, 3)
+	}
 	for _, l := range append([]linked{{text: how}}, lines...) {
 		if l.text == "" {
 			continue

@@ -16,17 +16,17 @@ import (
 func (c *cardDraw) yardShown() {
 	nucs := c.r.In(c.s.Filled())
 	if len(nucs) == 0 {
-		c.fit(c.x, c.y+12, "No nuc yet", ink(17).semi(), c.x+c.w)
-		c.fit(c.x, c.y+36, "in "+c.yardName(), ink2(14), c.x+c.w)
-		c.y += 54
+		c.titled("No nuc yet")
+		c.para("in "+c.yardName(), ink2(14), whole)
+		c.y -= 5
 		c.yardNotes(c.s.Filled())
 		c.reached(c.s.Filled())
 		return
 	}
 	need := state.NeedYou(nucs)
-	c.fit(c.x, c.y+12, plural(need, "nuc", "nucs")+" "+c.verb(need), ink(17).semi(), c.x+c.w)
-	c.fit(c.x, c.y+36, fmt.Sprintf("of %s in %s", thousands(len(nucs)), c.yardName()), ink2(14), c.x+c.w)
-	c.y += 54
+	c.titled(plural(need, "nuc", "nucs") + " " + c.verb(need))
+	c.para(fmt.Sprintf("of %s in %s", thousands(len(nucs)), c.yardName()), ink2(14), whole)
+	c.y -= 5
 	c.filterLine()
 	c.pastDue(nucs)
 	c.wants(nucs)
@@ -70,7 +70,7 @@ func (c *cardDraw) filterLine() {
 	if c.s.Pane != state.Table && shown > 0 {
 		said += ", the others pale"
 	}
-	c.para(said, ink(14), 2)
+	c.para(said, ink(14), whole)
 	c.y += 4
 }
 
@@ -165,6 +165,6 @@ func (c *cardDraw) yardNotes(id book.YardID) {
 	}
 	c.heading("The yards")
 	for _, f := range said {
-		c.para(c.r.View.Yard(f.Yard).Name+": "+f.What, ink(14), 2)
+		c.para(c.r.View.Yard(f.Yard).Name+": "+f.What, ink(14), whole)
 	}
 }

@@ -48,9 +48,9 @@ func (c *cardDraw) number(n practice.Number) {
 	c.fit(box.Right()+12, c.y+35, "default "+c.s.NumberSaid(n.Key, n.Default), ink2(13), c.x+c.w)
 	c.y += 58
 	if wrong != "" {
-		c.para(sentence(wrong), ink(13).semi().as(scene.Act), 2)
+		c.para(sentence(wrong), ink(13).semi().as(scene.Act), whole)
 	} else {
-		c.para("Allowed "+c.s.NumberRange(n), ink2(13), 2)
+		c.para("Allowed "+c.s.NumberRange(n), ink2(13), whole)
 	}
 	c.y += 4
 	now := c.s.Present().Numbers().Get(n.Key)
@@ -60,13 +60,12 @@ func (c *cardDraw) number(n practice.Number) {
 		c.moves(moves)
 	case c.s.NumberTried():
 		c.heading("From " + c.s.NumberSaid(n.Key, now) + " to " + c.s.Typed(state.NumberField))
-		c.para("No date of the 60 days ahead moves, and nothing needs you that did not", ink(14), 3)
+		c.para("No date of the 60 days ahead moves, and nothing needs you that did not", ink(14), whole)
 	}
 	c.heading("What depends on it")
-	c.para(sentence(n.Used), ink(14), 3)
+	c.para(sentence(n.Used), ink(14), whole)
 	c.heading("How sure the default is")
-	c.para(sentence(n.Confidence.String()), ink(14), 2)
-	const whole = 1 << 10 // lines: a source is never cut
+	c.para(sentence(n.Confidence.String()), ink(14), whole)
 	if n.Confidence != practice.CommonPractice {
 		c.asWritten(func(p *sheet) { c.y = p.wrap(c.x, c.y, sentence(n.Source), ink2(13), c.w, whole) })
 	}

@@ -14,13 +14,14 @@ type numberColumns struct {
 	title, unit, value, own, allowed, sure, uses, end float64
 }
 
-// numbersPane lays the columns into a pane: in a narrow one what depends on a
-// number goes first, then how sure it is, then its range.
+// numbersPane lays the columns into a pane: in a narrower one the range of a number
+// goes first, in a narrow one how sure it is and what depends on it, and the range
+// has room again. The card says all of it.
 func numbersPane(a scene.Area) numberColumns {
 	c := numberColumns{title: a.X + state.Edge + 12, end: a.Right() - state.Edge}
 	w := a.W
 	c.unit = a.X + min(360, w*0.37)
-	const wide, middle, narrow = 900, 700, 480
+	const wide, middle, narrow = 1040, 800, 480
 	switch {
 	case w < narrow:
 		c.unit = c.end - 114
@@ -33,7 +34,8 @@ func numbersPane(a scene.Area) numberColumns {
 		c.allowed, c.sure = c.own+96, c.own+114
 		c.uses = c.sure + 118
 	case w >= middle:
-		c.allowed, c.sure = c.own+96, c.own+114
+		c.sure = c.own + 18
+		c.uses = c.sure + 118
 	case w >= narrow:
 		c.allowed = c.end
 	}
@@ -67,10 +69,8 @@ func (p *sheet) numbers() {
 
 // numbersHead names the list and its columns.
 func (p *sheet) numbersHead(a scene.Area, c numberColumns) {
-	y := a.Y + 58
-	if p.l.NumbersLow() {
-		y = a.Y + 26
-	} else {
+	y := p.s.NumberRows(p.l).Y - 12
+	if !p.l.NumbersLow() {
 		p.numbersTitle(a, c)
 	}
 	p.right(c.unit, y, "unit", ink2(13))
@@ -99,8 +99,13 @@ func (p *sheet) numbersTitle(a scene.Area, c numberColumns) {
 		own++
 	}
 	from := p.right(c.end, a.Y+28, plural(own, "is yours", "are yours"), ink(13).semi())
-	x := p.text(a.X+state.Edge, a.Y+28, title, ink(16).semi())
-	p.fit(x+12, a.Y+28, "a change moves dates at once; the old value stays in the book", ink2(13), from-16)
+	x := p.text(a.X+state.Edge, a.Y+28, title, ink(16).semi()) + 12
+	for _, said := range []string{"a change moves dates at once; the old value stays in the book", "a change moves dates at once"} {
+		if p.width(said, ink2(13)) <= from-16-x {
+			p.text(x, a.Y+28, said, ink2(13))
+			break
+		}
+	}
 }
 
 // numberLine draws a row: the head of a group, or a number.
@@ -141,7 +146,7 @@ func (p *sheet) numberLine(n state.NumberLine, row scene.Area, c numberColumns) 
 	if c.sure > 0 {
 		p.howSure(c.sure, y, n.Number, cmp.Or(c.uses, c.end)-8)
 	}
-	if c.uses > 0 && n.Used != practice.ForReference {
+	if c.uses > 0 {
 		p.fit(c.uses, y, n.Used, ink2(13), c.end)
 	}
 	p.hit(row, scene.Ref{Kind: state.NumberRef, ID: n.Name}, n.Title+": "+p.s.Sure(n.Number)+"; "+n.Used)

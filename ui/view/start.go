@@ -17,9 +17,14 @@ func (p *sheet) start() {
 	}
 	body := scene.Area{Y: top, W: p.l.Window.W, H: p.l.Foot.Y - top}
 	left := body
-	if !p.l.Narrow {
-		left.W = min(body.W*0.46, 660)
+	left.W = min(body.W*0.46, 660)
+	if p.l.Narrow {
+		left.W = body.W * 0.52
+	}
+	if left.W >= leastOffers && body.H >= p.howToHigh(body.W-left.W)-compactFoot {
 		p.parted(left, body)
+	} else {
+		left.W = body.W
 	}
 	p.clipped(left, scene.Tag{}, func() {
 		p.rect(left, scene.Panel)
@@ -53,6 +58,10 @@ var offers = []offer{
 	{"3", "Bring a list", "From a table (CSV or XLSX) of nucs, dates and queens. You see what was understood before anything is kept.", "From a table of nucs, dates and queens: CSV, XLSX", "choose list"},
 }
 
+// leastOffers is how wide the pane of the welcome is at least beside how to read a
+// lid, dp.
+const leastOffers = 400.0
+
 // Heights of the pane of the welcome, dp, below which the slogan, then the
 // words below each offer, are left out.
 const (
@@ -62,8 +71,12 @@ const (
 
 // welcome says what the program is and offers what can be opened.
 func (p *sheet) welcome(a scene.Area) {
-	x := a.X + min(64, a.W*0.1)
+	x := a.X + min(64, a.W*0.055)
 	w := min(a.Right()-x-24, 540)
+	if a.W == p.l.Window.W { // alone in the window, it stands in its middle
+		w = min(a.W-2*(x-a.X), 660)
+		x = a.X + (a.W-w)/2
+	}
 	low, y := a.H < welcomeLow, a.Y+56
 	if a.H < welcomeHigh {
 		y = a.Y + 40
@@ -80,7 +93,7 @@ func (p *sheet) welcome(a scene.Area) {
 		return
 	}
 	if y+4 < a.Bottom() {
-		p.fit(x, y, "A book is one file on this computer. Nothing leaves it unless you send it.", ink2(14), x+w)
+		p.wrap(x, y, "A book is one file on this computer. Nothing leaves it unless you send it.", ink2(14), w, whole)
 	}
 }
 
@@ -96,8 +109,11 @@ func (p *sheet) banner(x, y, w float64, a scene.Area) float64 {
 	if a.H >= welcomeHigh {
 		return p.wrap(x, y+47, slogan, ink(28).semi(), min(w, 420), 3) - 8
 	}
-	p.fit(end+14, y, slogan, ink2(14), x+w)
-	return y + 22
+	if f := ink2(14); p.width(slogan, f) <= x+w-end-14 {
+		p.text(end+14, y, slogan, f)
+		return y + 22
+	}
+	return p.wrap(x, y+32, slogan, ink2(14), w, 2) - 4
 }
 
 // offer draws one offer below y and gives where the next begins.
@@ -111,7 +127,7 @@ func (p *sheet) offer(o offer, x, y, w float64, low, main bool) float64 {
 	}
 	room := button.X - 22 - (x + 40)
 	p.fit(x+40, y+32, o.title, ink(20).semi(), x+40+room)
-	below := p.wrap(x+40, y+57, o.text, ink2(15), room, 4)
+	below := p.wrap(x+40, y+57, o.text, ink2(15), room, whole)
 	p.wideButton(button, c.Word, o.command, main)
 	return max(below+2, y+64)
 }
@@ -125,8 +141,8 @@ func (p *sheet) lowOffer(o offer, x, y float64, button scene.Area, main bool) fl
 	high := 48.0
 	p.fit(x+36, y+30, o.title, ink(17).semi(), button.X-12)
 	if p.l.Foot.Y-p.l.Rooms.Bottom() >= wordsHigh {
-		button.Y, high = y+13, 62
-		p.fit(x+36, y+50, o.short, ink2(14), button.X-12)
+		button.Y = y + 13
+		high = p.wrap(x+36, y+50, o.short, ink2(14), button.X-16-x-36, whole) - y - 8
 	}
 	p.wideButton(button, c.Word, o.command, main)
 	return y + high

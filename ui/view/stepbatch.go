@@ -88,7 +88,7 @@ func (d *stepDraw) clock(a scene.Area, steps []state.ClockStep, zone *time.Locat
 			at = "by " + calendar.Instantly(c.At).In(zone)
 		}
 		d.fit(a.X, y, at, when, a.X+150)
-		d.fit(a.X+158, y, word, when, a.Right())
+		y = d.wrap(a.X+158, y, word, when, a.Right()-a.X-158, 2) - scene.LineHeight(14)
 		d.rule(a.X, y+9, a.Right(), y+9, scene.Hair)
 	}
 }
