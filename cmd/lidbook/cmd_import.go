@@ -109,7 +109,7 @@ func unread(path string, err error) error {
 	if errors.Is(err, fs.ErrNotExist) {
 		return fmt.Errorf("%s: there is no such file", path)
 	}
-	return fmt.Errorf("%s: cannot be read: %w", path, errors.Unwrap(err))
+	return fmt.Errorf("%s: it cannot be read (%w): check that its disk is there and that you may read it", path, errors.Unwrap(err))
 }
 
 // sayRefused names lines that are not good, the first ones each.

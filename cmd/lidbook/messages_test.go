@@ -225,7 +225,7 @@ var unprovoked = map[string]string{
 	"there is none in the book on that day":         "an empty book, in testdata",
 	"there is none with a name, cage or disc":       "an empty book, in testdata",
 	"say with --sheet which is the list":            "a workbook of several sheets",
-	"%s: cannot be read: %w":                        "a file that may not be read",
+	"%s: it cannot be read (%w): check that its disk is there and that you may read it": "a file that may not be read",
 }
 
 // Every message of the program, to be read as prose when one changes.

@@ -67,7 +67,7 @@ func taken(to *storage.Book, path string, d *desk) error {
 	}
 	f, err := os.Open(path)
 	if err != nil {
-		return fmt.Errorf("%s cannot be read: %w", filepath.Base(path), err)
+		return fmt.Errorf("%s cannot be read (%w): check that its disk is there and that you may read it, and choose it again", filepath.Base(path), err)
 	}
 	defer func() { _ = f.Close() }() // it was only read
 	entries, refused, err := jsonl.Read(f, filepath.Base(path), func(e book.Entry) error { return rules.Plausible(e.Fact) })

@@ -103,7 +103,7 @@ func Read(r io.Reader, file string, sense func(book.Entry) error) (entries []boo
 	if err := p.lines.Err(); err != nil {
 		p.line++
 		if errors.Is(err, bufio.ErrTooLong) {
-			err = fmt.Errorf("the line is longer than %d MiB; is this a file of entries", longest>>20)
+			err = fmt.Errorf("the line is longer than %d MiB: it is no entry, choose a file of entries", longest>>20)
 		}
 		return nil, nil, p.refuse(err)
 	}
@@ -152,7 +152,7 @@ func (p *reader) header() error {
 		return p.refuse(errors.New("this is not a file of entries" + do))
 	}
 	if h.Version < 1 || h.Version > Version {
-		return p.refuse(fmt.Errorf("the file is of version %d; this program reads version %d", h.Version, Version))
+		return p.refuse(fmt.Errorf("the file is of version %d; this program reads version %d; take it in with a newer version of Lidmark", h.Version, Version))
 	}
 	return nil
 }
@@ -205,7 +205,7 @@ func wholeText(line []byte) error {
 	}
 	escapes := bytes.ReplaceAll(line, []byte(`\\`), []byte("__")) // a backslash of its own begins none
 	if half := halfPair.FindIndex(pair.ReplaceAll(escapes, []byte("____________"))); half != nil {
-		return fmt.Errorf("column %d: half a character; its other half is missing", half[0]+1)
+		return fmt.Errorf("column %d: half a character; its other half is missing, write it whole", half[0]+1)
 	}
 	return nil
 }
@@ -235,9 +235,9 @@ func placed(err error) error {
 	case errors.As(err, &syntax):
 		return fmt.Errorf("column %d: %w", syntax.Offset, err)
 	case errors.As(err, &kind) && kind.Field == "":
-		return fmt.Errorf("here stands %s %s and no entry", article(kind.Value), kind.Value)
+		return fmt.Errorf("here stands %s %s and no entry; take the line out", article(kind.Value), kind.Value)
 	case errors.As(err, &kind):
-		return fmt.Errorf("field %s: %s %s does not fit here", kind.Field, article(kind.Value), kind.Value)
+		return fmt.Errorf("field %s: %s %s does not fit here; write it as in the lines that are read", kind.Field, article(kind.Value), kind.Value)
 	case errors.As(err, &instant):
 		return fmt.Errorf("%s is no instant; write it like 2027-05-15T18:00:00Z", instant.Value)
 	}

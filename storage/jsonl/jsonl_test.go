@@ -126,10 +126,10 @@ func TestEveryLineIsChecked(t *testing.T) {
 		{change(`"kind"`, `"kin"`), `a.jsonl:2: unknown field "kin"`},
 		{change(id, "7"), `a.jsonl:2: entry id "7": not a UUID`},
 		{change(`"kind"`, "\"writer\":\"\xff\",\"kind\""), "a.jsonl:2: column 117: this is no UTF-8 text; save the file as UTF-8"},
-		{change(`"kind"`, `"writer":"\ud800","kind"`), "a.jsonl:2: column 117: half a character; its other half is missing"},
-		{change(`"kind"`, `"writer":7,"kind"`), "a.jsonl:2: field writer: a number does not fit here"},
+		{change(`"kind"`, `"writer":"\ud800","kind"`), "a.jsonl:2: column 117: half a character; its other half is missing, write it whole"},
+		{change(`"kind"`, `"writer":7,"kind"`), "a.jsonl:2: field writer: a number does not fit here; write it as in the lines that are read"},
 		{change("2027-05-15T18:00:00Z", "yesterday"), `a.jsonl:2: yesterday is no instant; write it like 2027-05-15T18:00:00Z`},
-		{"[]", "a.jsonl:2: here stands an array and no entry"},
+		{"[]", "a.jsonl:2: here stands an array and no entry; take the line out"},
 		{change("18:00:00Z", "18:00:00.5Z"), "a.jsonl:2: the entry's times have fractions of a second; give them to the second"},
 		{"\r\n\n" + good + "\n" + change("robbed", "nuc lost"), "a.jsonl:5: entry " + id + " stands in line 4 already and says something else there; one of them needs another id"},
 	} {
@@ -149,8 +149,8 @@ func TestTheFirstLineIsChecked(t *testing.T) {
 		"milk":      "a.jsonl:1: this is not a file of entries" + do,
 		good:        "a.jsonl:1: this is not a file of entries" + do,
 		"\n" + good: "a.jsonl:2: this is not a file of entries" + do,
-		`{"format":"lidmark entries","version":2}`: "a.jsonl:1: the file is of version 2; this program reads version 1",
-		head + strings.Repeat("x", 17<<20):         "a.jsonl:2: the line is longer than 16 MiB; is this a file of entries",
+		`{"format":"lidmark entries","version":2}`: "a.jsonl:1: the file is of version 2; this program reads version 1; take it in with a newer version of Lidmark",
+		head + strings.Repeat("x", 17<<20):         "a.jsonl:2: the line is longer than 16 MiB: it is no entry, choose a file of entries",
 	} {
 		_, _, err := jsonl.Read(strings.NewReader(text), "a.jsonl", nil)
 		var r jsonl.Refusal

@@ -32,7 +32,7 @@ func read(r io.Reader, encoding string) (roll.List, error) {
 	content, err := io.ReadAll(io.LimitReader(r, MostBytes+1))
 	switch {
 	case err != nil:
-		return roll.List{}, fmt.Errorf("cannot be read: %w", err)
+		return roll.List{}, fmt.Errorf("it cannot be read (%w): check that its disk is there and that you may read it, and choose it again", err)
 	case len(content) > MostBytes:
 		return roll.List{}, fmt.Errorf("it is bigger than %d MB: save the table alone, without pictures", MostBytes>>20)
 	case bytes.HasPrefix(content, []byte("PK\x03\x04")):

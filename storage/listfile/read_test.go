@@ -117,7 +117,7 @@ func TestFilesThatAreNoList(t *testing.T) {
 
 func TestAFileThatCannotBeRead(t *testing.T) {
 	_, err := listfile.Read("list.csv", io.MultiReader(strings.NewReader("A1"), broken{}), "")
-	if want := "list.csv: cannot be read: the stick is gone"; err == nil || err.Error() != want {
+	if want := "list.csv: it cannot be read (the stick is gone): check that its disk is there and that you may read it, and choose it again"; err == nil || err.Error() != want {
 		t.Errorf("error %v, want %s", err, want)
 	}
 }

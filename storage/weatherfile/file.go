@@ -27,7 +27,7 @@ type File struct {
 func Open(name string, r io.Reader, encoding string) (*File, error) {
 	content, err := io.ReadAll(io.LimitReader(r, listfile.MostBytes+1))
 	if err != nil {
-		return nil, fmt.Errorf("%s: cannot be read: %w", name, err)
+		return nil, fmt.Errorf("%s: it cannot be read (%w): check that its disk is there and that you may read it, and choose it again", name, err)
 	}
 	var f *File
 	if isJSON(content) {
