@@ -158,6 +158,9 @@ func (g *ground) besides(f book.FeatureDrawn) []scene.Point {
 	}
 	var places []scene.Point
 	switch f.What {
+	case book.Tree: // beside its crown, before anywhere further off
+		const air = 4.0
+		places = around(middle, g.camera.Length(max(f.Width, 1)/2)*0.85+air, g.width(f.Label, ink2(12).italic()))
 	case book.VehicleSpot:
 		spot := g.vehicle(points[0])
 		for _, y := range []float64{spot.Bottom() + 14, spot.Y - 6} {
