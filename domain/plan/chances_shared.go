@@ -1,0 +1,175 @@
+package plan
+
+import (
+	"math"
+	"math/cmplx"
+
+	"lidmark/domain/spread"
+)
+
+// Several grafts for one promise share the keeper's rates and the nucs. Given the
+// rates they differ only in their luck, so the whole is an integral over the rates of
+// what is exact for each of them. Of the rates only those are integrated over that
+// do not come out of it: the share of grafts that work, the take, what ripens, and
+// mating. The others thin all queens alike and without luck; that is done at the
+// end, for all grafts together and in closed form.
+//
+// For rates that are known the chances of the sum come from its characteristic
+// function: at each of its frequencies the grafts are gone through from the last to
+// the first, by how many nucs are free.
+
+// shared are the chances of what some grafts give together.
+func (r Rates) shared(grafts []Graft, f fine) []float64 {
+	p := promise{
+		ways:     waysOf(grafts),
+		rearings: r.rearings(grafts, f),
+		works:    r.Link[GraftWorks].known().nodes(f.works), // exact for fewer than 2 × works grafts
+	}
+	laying := r.Link[LayingOfAccepted].known().nodes(f.laying)
+	half := (p.most+1)/2 + 1
+	values := make([]complex128, len(laying)*half)
+	spread.Singly(len(values), func(i int) {
+		l := laying[i/half]
+		values[i] = complex(l.weight, 0) * p.value(r.Link[LayingOfAccepted].batches(l.at), turn(i%half, p.most+1))
+	})
+	for i := half; i < len(values); i++ {
+		values[i%half] += values[i]
+	}
+	of := backwards(values[:half], p.most+1)
+	for _, l := range r.after() {
+		if l != LayingOfAccepted {
+			of = r.Link[l].thinning().of(of)
+		}
+	}
+	return of
+}
+
+// turn is the i-th of n points around the unit circle.
+func turn(i, n int) complex128 { return cmplx.Rect(1, 2*math.Pi*float64(i)/float64(n)) }
+
+// backwards are the n chances whose characteristic function has these values at the
+// first half of its frequencies; at the others it has their conjugates.
+func backwards(values []complex128, n int) []float64 {
+	of := make([]float64, n)
+	for k := range of {
+		sum := real(values[0])
+		for i := 1; i < len(values); i++ {
+			part := 2 * real(values[i]*turn(-(i*k)%n, n))
+			if 2*i == n {
+				part /= 2
+			}
+			sum += part
+		}
+		of[k] = max(0, sum/float64(n))
+	}
+	return of
+}
+
+// ways is how many nucs can be free at each graft.
+type ways struct {
+	grafts    []Graft
+	low, high []int // free at a graft, at least and at most
+	enough    []int // with so many free no graft from this one on lacks any
+	most      int   // queens in all
+}
+
+func waysOf(grafts []Graft) ways {
+	n := len(grafts)
+	w := ways{grafts, make([]int, n), make([]int, n), make([]int, n+1), 0}
+	for g := n - 1; g >= 0; g-- {
+		w.enough[g] = w.enough[g+1] + grafts[g].Larvae
+	}
+	low, high := 0, 0
+	for g, graft := range grafts {
+		w.low[g], w.high[g] = low+graft.Nucs, high+graft.Nucs
+		low, high = max(0, w.low[g]-graft.Larvae), w.high[g]
+	}
+	w.most = min(w.enough[0], w.high[n-1])
+	return w
+}
+
+// promise is some grafts and the rates over which is integrated.
+type promise struct {
+	ways
+	rearings []rearing
+	works    []node
+}
+
+// value is the characteristic function of the queens of all grafts at a point of the
+// unit circle, for one share of queens who lay.
+func (p promise) value(laying beta, z complex128) (sum complex128) {
+	queens := make([][]complex128, len(p.grafts))
+	for g, graft := range p.grafts {
+		queens[g] = laying.queens(min(p.high[g], graft.Larvae), (z-1)*complex(1-min(1, graft.Late), 0))
+	}
+	states := p.states()
+	placed := make([]placing, len(p.grafts))
+	for _, k := range p.rearings {
+		for g := range placed {
+			placed[g].weigh(k.ripe[g], k.tail[g], queens[g])
+		}
+		for _, w := range p.works {
+			sum += complex(k.weight*w.weight, 0) * p.back(states, placed, w.at)
+		}
+	}
+	return sum
+}
+
+// back goes through the grafts from the last to the first.
+func (p promise) back(states []state, placed []placing, works float64) complex128 {
+	for g := len(p.grafts) - 1; g >= 0; g-- {
+		fresh := 0 // nucs that become free for the next
+		if g+1 < len(p.grafts) {
+			fresh = p.grafts[g+1].Nucs
+		}
+		now, after := states[g], states[g+1]
+		for i := range now.of {
+			free := now.low + i
+			gives := placed[g].gives(free, fresh, after)
+			now.of[i] = complex(works, 0)*gives + complex(1-works, 0)*after.at(free+fresh)
+		}
+	}
+	return states[0].at(p.high[0])
+}
+
+// state is what is still to come, by how many nucs are free: from low on, and the
+// last one for all above.
+type state struct {
+	low int
+	of  []complex128
+}
+
+func (s state) at(free int) complex128 { return s.of[min(free-s.low, len(s.of)-1)] }
+
+// states has room for the state before each graft, and that after the last.
+func (w ways) states() []state {
+	all := make([]state, len(w.grafts)+1)
+	for g := range w.grafts {
+		low, high := min(w.low[g], w.enough[g]), min(w.high[g], w.enough[g])
+		all[g] = state{low, make([]complex128, high-low+1)}
+	}
+	all[len(w.grafts)].of = []complex128{1}
+	return all
+}
+
+// queens are, for 0 to n that are placed, the mean of (1 + share × x) to the power of
+// how many are placed: the generating function of those who lay, less one. For a
+// beta it is a hypergeometric function; each follows from the two before it
+// (Abramowitz & Stegun 15.2.10).
+func (b beta) queens(n int, x complex128) []complex128 {
+	of := make([]complex128, n+1)
+	of[0] = 1
+	if n == 0 {
+		return of
+	}
+	of[1] = 1 + complex(b.mean, 0)*x
+	for k := 1; k < n; k++ {
+		if b.point() {
+			of[k+1] = of[k] * of[1]
+			continue
+		}
+		at, won, part := float64(k), b.mean*b.weight, complex(1/(b.weight+float64(k)), 0)
+		of[k+1] = part * ((complex(2*at+b.weight, 0)+complex(won+at, 0)*x)*of[k] - complex(at, 0)*(1+x)*of[k-1])
+	}
+	return of
+}
