@@ -67,3 +67,12 @@ func BenchmarkRaises(b *testing.B) {
 		r.Raises(40, 0.1, plan.Graft{Larvae: 96, Nucs: 64})
 	}
 }
+
+// An answer is asked for while a number is dragged: it leaves little behind. The
+// chances after each link and the nodes of two rates are all that is kept.
+func TestAnAnswerLeavesLittleBehind(t *testing.T) {
+	r := plan.DefaultRates(practice.Numbers{})
+	if n := testing.AllocsPerRun(20, func() { r.Queens(plan.Graft{Larvae: 96, Nucs: 64}) }); n > 170 {
+		t.Errorf("%v allocations for one graft, want 170 at most", n)
+	}
+}
