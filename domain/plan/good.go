@@ -58,3 +58,14 @@ func (g Good) Bought() bool { return goods[g].bought }
 
 // Used are the numbers on which its amount stands.
 func (g Good) Used() []practice.Key { return goods[g].used }
+
+// Again tells whether it can be used again for another graft: the colonies that
+// rear, and the breeder.
+func (g Good) Again() bool {
+	switch g {
+	case DroneColonies, BreederOfLine, Starters, Finishers, Nucs:
+		return true
+	default:
+		return false
+	}
+}

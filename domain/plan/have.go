@@ -70,17 +70,17 @@ func (w *want) nucs() []*book.Nuc {
 
 // freeFrom is the day from which a nuc can take the next cell, as the calendar
 // has it: what it holds is ready by then, or was never there.
-func (w *want) freeFrom(n *book.Nuc) calendar.Day {
-	h, zone := n.Holds, w.view.Zone()
+func (p *Planner) freeFrom(n *book.Nuc) calendar.Day {
+	h, zone := n.Holds, p.view.Zone()
 	switch {
 	case n.EndedBy != "" || h.Given.IsZero() && h.FirstEggs.IsZero():
 		return 0
 	case !h.FirstEggs.IsZero():
-		return h.FirstEggs.Day(zone) + w.days(practice.ReadyAfterFirstEgg)
+		return h.FirstEggs.Day(zone) + p.days(practice.ReadyAfterFirstEgg)
 	case h.Condition == book.Cell:
-		return h.Given.Day(zone) + w.days(practice.GraftToEmerge) - w.days(practice.CellsIn) + w.days(practice.LeastAgeAtHandOver)
+		return h.Given.Day(zone) + p.days(practice.GraftToEmerge) - p.days(practice.CellsIn) + p.days(practice.LeastAgeAtHandOver)
 	default:
-		return h.Given.Day(zone) + w.days(practice.LeastAgeAtHandOver)
+		return h.Given.Day(zone) + p.days(practice.LeastAgeAtHandOver)
 	}
 }
 

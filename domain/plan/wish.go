@@ -1,0 +1,179 @@
+package plan
+
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+// Wish is what a keeper wants, or what he means to graft: so many queens of a line
+// by a day, from the nucs of a yard. What is zero is found: the certainty is then
+// the keeper's number, the nucs all that are free, the larvae as many as the wish
+// needs, the graft the latest in time.
+type Wish struct {
+	Queens int
+	By     calendar.Day
+	Laying bool    // laying by then; else ready to hand over
+	Sure   float64 // 0 to 1
+	Line   string
+	Yard   book.YardID
+	Nucs   int
+	Larvae int          // of each graft
+	Graft  calendar.Day // of the last one
+	Grafts int          // how many, a number of days apart; 0 and 1: one
+	Apart  int          // days; 0: a week
+	From   calendar.Day // no graft before; 0: the day after the view's
+	Not    book.BatchID // a planned batch that this one replaces: its nucs are free
+}
+
+// Batch is one graft of an answer, with its days and its size.
+type Batch struct {
+	Ladder
+	Graft
+	Size
+}
+
+// Answer is what becomes of a wish.
+type Answer struct {
+	Wish    // with all that was found
+	Rates   Rates
+	Batches []Batch // in the order of their grafts
+	Free    int     // nucs that are free when the first cells are given
+	InTime  bool    // some graft day is in time; else Batches are of the first day there is, and Nearest says what they are in time for
+	Nearest calendar.Day
+	Sizing  Sizing  // of one graft; why no number of larvae is enough, and what comes nearest
+	Chances Chances // of how many queens are there by the day
+	Chance  float64 // of as many as are wished
+}
+
+const usualApart = 7 // days between two grafts for one promise where nobody says: a habit of the week
+
+// Answer finds dates and amounts for a wish, or what becomes of a graft. An
+// impossible wish gets the reason and what comes nearest.
+func (p *Planner) Answer(w Wish) Answer {
+	w = p.filled(w)
+	a := Answer{Wish: w, Rates: RatesOf(p.view)}
+	a.Rates.Laying = w.Laying
+	last := p.last(&a)
+	a.Free = p.Free(w.Yard, last.Rung(MakeUpNucs).Best, w.Not)
+	if a.Nucs == 0 {
+		a.Nucs = a.Free
+	}
+	ladders := []Ladder{last}
+	for i := 1; i < max(1, w.Grafts); i++ {
+		day := last.Day - calendar.Day(i*w.Apart)
+		ladders = append([]Ladder{p.Ladder(p.GraftAt(day), cellsGuess(w), w.Yard)}, ladders...)
+	}
+	p.size(&a, ladders)
+	return a
+}
+
+// filled is a wish with what is usual for what is left open.
+func (p *Planner) filled(w Wish) Wish {
+	if w.Sure == 0 {
+		w.Sure = p.numbers.Get(practice.PlanSure)
+	}
+	if w.Apart == 0 {
+		w.Apart = usualApart
+	}
+	if w.From == 0 {
+		w.From = p.view.Today() + 1
+	}
+	if w.Yard.IsZero() {
+		w.Yard = p.yardOfMostNucs()
+	}
+	return w
+}
+
+func (p *Planner) yardOfMostNucs() (most book.YardID) {
+	nucs := map[book.YardID]int{}
+	for n := range p.view.Nucs() {
+		nucs[n.Yard]++
+	}
+	for y := range p.view.Yards() {
+		if nucs[y.Yard] > nucs[most] || most.IsZero() {
+			most = y.Yard
+		}
+	}
+	return most
+}
+
+// cellsGuess is how many cells a batch is taken to have for its clock while its
+// size is not known: twice what is wished for. The hard hour moves by little.
+func cellsGuess(w Wish) int { return max(2*w.Queens, w.Larvae, 1) }
+
+// last is the ladder of the last graft: of the day that was said, else the latest
+// in time, so much later than the first day as the grafts before it need.
+func (p *Planner) last(a *Answer) Ladder {
+	first := a.From + calendar.Day((max(1, a.Grafts)-1)*a.Apart)
+	if a.Graft != 0 {
+		l := p.Ladder(p.GraftAt(a.Graft), cellsGuess(a.Wish), a.Yard)
+		a.Nearest = p.inTimeFor(l, a.Laying)
+		if a.By == 0 {
+			a.By = a.Nearest
+		}
+		a.InTime = a.Nearest <= a.By
+		return l
+	}
+	l, ok := p.Backward(a.By, a.Laying, cellsGuess(a.Wish), a.Yard, first)
+	if !ok {
+		l = p.Ladder(p.GraftAt(first), cellsGuess(a.Wish), a.Yard)
+	}
+	a.InTime, a.Nearest, a.Graft = ok, p.inTimeFor(l, a.Laying), l.Day
+	return l
+}
+
+// inTimeFor is the first day by which the queens of a ladder are in time.
+func (p *Planner) inTimeFor(l Ladder, laying bool) calendar.Day {
+	if share := p.numbers.Get(practice.PlanInTime); laying {
+		return l.Laid.Day(share)
+	} else {
+		return l.Laid.ReadyDay(share)
+	}
+}
+
+// size finds how many larvae, and what comes of them.
+func (p *Planner) size(a *Answer, ladders []Ladder) {
+	grafts := make([]Graft, len(ladders))
+	for i, l := range ladders {
+		grafts[i].Late = 1 - l.Laid.InTime(a.By, a.Laying)
+	}
+	grafts[0].Nucs = a.Nucs
+	with := func(larvae int) Chances {
+		for i := range grafts {
+			grafts[i].Larvae = larvae
+		}
+		return a.Rates.Queens(grafts...)
+	}
+	if a.Larvae == 0 {
+		a.Sizing = a.Rates.Larvae(a.Queens, a.Sure, a.Nucs)
+		a.Larvae = a.Sizing.Larvae
+		if a.Sizing.Limit == NoLimit || len(grafts) > 1 {
+			enough := fewest(1, largestGraft, func(n int) bool { return with(n).AtLeast(a.Queens) >= a.Sure })
+			if enough > 0 {
+				a.Larvae, a.Sizing.Limit = enough, NoLimit
+			}
+		}
+	}
+	a.Chances = with(a.Larvae)
+	a.Chance = a.Chances.AtLeast(a.Queens)
+	for i, l := range ladders {
+		a.Batches = append(a.Batches, Batch{l, grafts[i], p.sizeOf(a, grafts[i])})
+	}
+}
+
+// sizeOf is what is to be expected of one graft, for what it eats.
+func (p *Planner) sizeOf(a *Answer, g Graft) Size {
+	s := Size{Larvae: g.Larvae, Nucs: a.Nucs, Line: a.Line, Yard: a.Yard}
+	for _, stage := range a.Rates.Along(Graft{Larvae: g.Larvae, Nucs: a.Nucs, Late: g.Late}) {
+		switch stage.Link {
+		case Taken:
+			s.Takes = stage.Chances.Mean()
+		case RipeOfTaken:
+			s.Cells = stage.Chances.Mean()
+		case InTime:
+			s.Queens = stage.Chances.Mean()
+		}
+	}
+	return s
+}

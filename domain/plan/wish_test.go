@@ -1,0 +1,95 @@
+package plan_test
+
+import (
+	"fmt"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/course"
+	"lidmark/domain/plan"
+)
+
+// yardOf is a book with so many empty nucs.
+func yardOf(nucs int) *booktest.Pen {
+	p := (&booktest.Pen{}).At("2027-03-01 12:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
+	for i := range nucs {
+		n := booktest.Nuc(fmt.Sprint(i))
+		p.Write(book.NucNamed{Nuc: n, Name: fmt.Sprintf("A%d", i+1), Sides: 6}, book.NucPlaced{Nuc: n, Yard: booktest.Yard("home")})
+	}
+	return p
+}
+
+func plannerOf(p *booktest.Pen, on string) *plan.Planner { return plan.New(course.New(p.View(on))) }
+
+// Story S4: 64 nucs, forty queens ready by a day in fair weather. 96 larvae are
+// about as sure as a promise two times in three, and no number of larvae of one
+// graft is nine times in ten: one in twelve fails outright.
+func TestAWishIsAnswered(t *testing.T) {
+	p := plannerOf(yardOf(64), "2027-03-16 08:00")
+	a := p.Answer(plan.Wish{Queens: 40, By: day(t, "2027-06-14"), Larvae: 96})
+	if !a.InTime || a.Free != 64 || a.Nucs != 64 || len(a.Batches) != 1 {
+		t.Fatalf("in time %v, %d nucs free, %d used, %d batches", a.InTime, a.Free, a.Nucs, len(a.Batches))
+	}
+	t.Logf("96 larvae: %.3f; grafted %s; late %.3f", a.Chance, a.Batches[0].Day, a.Batches[0].Late)
+	b := p.Answer(plan.Wish{Queens: 40, By: day(t, "2027-06-14")})
+	if b.Chance >= 0.9 && b.Sizing.Limit != plan.NoLimit || b.Chance < 0.9 && b.Sizing.Limit == plan.NoLimit {
+		t.Errorf("%d larvae: %.3f, %s", b.Larvae, b.Chance, b.Sizing.Limit)
+	}
+	if b.Chance < a.Chance-1e-9 {
+		t.Errorf("found %d larvae, %.3f, 96 give %.3f", b.Larvae, b.Chance, a.Chance)
+	}
+	two := p.Answer(plan.Wish{Queens: 40, By: day(t, "2027-06-14"), Grafts: 2, Larvae: 70})
+	if len(two.Batches) != 2 || two.Batches[1].Day.Sub(two.Batches[0].Day) != 7 || two.Chance <= a.Chance {
+		t.Errorf("two grafts: %d batches, %.3f; one of 96: %.3f", len(two.Batches), two.Chance, a.Chance)
+	}
+}
+
+// An impossible day gets the nearest possible one.
+func TestAnImpossibleDay(t *testing.T) {
+	p := plannerOf(yardOf(64), "2027-03-16 08:00")
+	a := p.Answer(plan.Wish{Queens: 40, By: day(t, "2027-04-10")})
+	if a.InTime || a.Nearest <= day(t, "2027-04-10") {
+		t.Fatalf("in time %v, nearest %s", a.InTime, a.Nearest)
+	}
+	if b := p.Answer(plan.Wish{Queens: 40, By: a.Nearest}); !b.InTime {
+		t.Errorf("by %s, said to be the nearest, is not in time", a.Nearest)
+	}
+}
+
+// Forwards from a graft: its queens are ready, nine in ten, by the day it says.
+func TestForwardsFromAGraft(t *testing.T) {
+	p := plannerOf(yardOf(64), "2027-03-16 08:00")
+	a := p.Answer(plan.Wish{Queens: 20, Graft: day(t, "2027-05-03"), Larvae: 60})
+	if a.By != a.Batches[0].Laid.ReadyDay(0.9) || !a.InTime {
+		t.Errorf("by %s, ready %s", a.By, a.Batches[0].Laid.ReadyDay(0.9))
+	}
+	laying := p.Answer(plan.Wish{Queens: 20, Graft: day(t, "2027-05-03"), Larvae: 60, Laying: true})
+	if laying.By >= a.By {
+		t.Errorf("laying by %s, ready by %s", laying.By, a.By)
+	}
+}
+
+// A planned batch takes its nucs from those that are free.
+func TestPlannedBatchesTakeNucs(t *testing.T) {
+	pen := yardOf(30)
+	batch := booktest.Batch("first")
+	pen.At("2027-03-15 20:00").Write(book.BatchPlanned{Batch: batch, Day: day(t, "2027-04-26"), Larvae: 30, Nucs: 20, Yard: booktest.Yard("home")})
+	p := plannerOf(pen, "2027-03-16 08:00")
+	a := p.Answer(plan.Wish{Queens: 5, By: day(t, "2027-06-14"), Graft: day(t, "2027-05-03")})
+	if a.Free != 10 {
+		t.Errorf("%d of 30 nucs are free, 20 are planned for", a.Free)
+	}
+	if b := p.Answer(plan.Wish{Queens: 5, By: day(t, "2027-06-14"), Graft: day(t, "2027-05-03"), Not: batch}); b.Free != 30 {
+		t.Errorf("%d are free for the batch itself", b.Free)
+	}
+}
+
+// The floor is the chances of one graft of the size found.
+func BenchmarkAnswer(b *testing.B) {
+	p := plannerOf(yardOf(64), "2027-03-16 08:00")
+	by := p.View().Today() + 90
+	for b.Loop() {
+		p.Answer(plan.Wish{Queens: 30, By: by})
+	}
+}
