@@ -15,6 +15,14 @@ import (
 // old. What was before the nuc was made up is another life. It may be asked by
 // several goroutines.
 func (y *Yard) Of(n *book.Nuc) State {
+	r := y.reckon(n)
+	s := r.state()
+	r.ahead(&s)
+	return s
+}
+
+// reckon reckons a nuc up to today.
+func (y *Yard) reckon(n *book.Nuc) reckoning {
 	r := reckoning{yard: y, nuc: n, thin: y.view.Box(n.Box).Thin, comb: math.Inf(1)}
 	r.layings()
 	for _, e := range y.view.LinesSince(n.Nuc.Subject(), n.MadeUp.Instant) {
@@ -22,9 +30,7 @@ func (y *Yard) Of(n *book.Nuc) State {
 		r.take(e)
 	}
 	r.until(y.today)
-	s := r.state()
-	r.ahead(&s)
-	return s
+	return r
 }
 
 // reckoning is a nuc's bees, brood and food on a day, while its entries are
@@ -94,7 +100,7 @@ func (r *reckoning) pass() {
 	r.eat()
 	today := r.yard.days.at(r.day)
 	emerging := r.brood.day() * r.yard.rears.emerges
-	if bees := r.ages.total(); r.lays() || r.brood.all > 0 {
+	if bees := r.ages.all; r.lays() || r.brood.all > 0 {
 		r.brood.starve(bees*r.yard.rears.perBee, r.yard.rears.cappedOver)
 		if r.lays() {
 			r.brood.lay(r.yard.rears.eggs(&r.brood, r.comb, bees, r.needs(today)), r.yard.rears.laidAhead-1)
@@ -123,34 +129,35 @@ func (r *reckoning) eat() {
 }
 
 // daily is the sugar in grams the bees use in a day.
-func (r *reckoning) daily() float64 { return r.ages.total() / 1000 * r.yard.sugar }
+func (r *reckoning) daily() float64 { return r.ages.all / 1000 * r.yard.sugar }
 
 // tooOld tells whether what was seen or done on a day says nothing of the day
 // reckoned any more: so long no reckoning holds.
 func (r *reckoning) tooOld(d calendar.Day) bool { return r.day > d+r.yard.tooOld }
 
 // ahead reckons on, and notes the days from which the nuc will be weak, light or
-// full. A queen who lays is taken to go on.
+// full, as long as there is one of them to find. A queen who lays is taken to go on.
 func (r *reckoning) ahead(s *State) {
-	bees, food := s.BeesKnown, s.FoodKnown
-	full := s.Comb > 0 && s.BeesKnown && r.nuc.Holds.Condition.Queenright()
 	sure := 1 - r.yard.numbers.Get(practice.LookError)
+	weak, light := s.BeesKnown && r.mayWeaken(sure), s.FoodKnown && r.mayHunger()
+	full := s.Comb > 0 && s.BeesKnown && r.nuc.Holds.Condition.Queenright() && r.mayFill()
 	from := r.BeesFrom.Day(r.yard.zone)
 	for end := r.day + r.yard.ahead; r.day < end; r.pass() {
-		bees, food = bees && !r.tooOld(from), food && !r.tooOld(r.foodFrom)
-		if !bees && !food {
+		if r.tooOld(from) {
+			weak, full = false, false
+		}
+		light = light && !r.tooOld(r.foodFrom)
+		if !weak && !light && !full {
 			return
 		}
-		if total := r.ages.total(); bees && s.Ahead.Weak == 0 {
-			if need := r.needs(r.yard.days.at(r.day)); total < need*sure {
-				s.Ahead.Weak, s.Ahead.WeakBees, s.Ahead.WeakNeed = r.day, total, need
-			}
+		if need := r.needs(r.yard.days.at(r.day)); weak && r.ages.all < need*sure {
+			s.Ahead.Weak, s.Ahead.WeakBees, s.Ahead.WeakNeed, weak = r.day, r.ages.all, need, false
 		}
-		if food && s.Ahead.Light == 0 && r.Food < r.daily()*r.yard.light {
-			s.Ahead.Light = r.day
+		if light && r.Food < r.daily()*r.yard.light {
+			s.Ahead.Light, light = r.day, false
 		}
-		if full && bees && s.Ahead.Full == 0 && r.brood.all >= r.comb*laidUp {
-			s.Ahead.Full = r.day
+		if full && r.brood.all >= r.comb*laidUp {
+			s.Ahead.Full, full = r.day, false
 		}
 	}
 }

@@ -67,7 +67,7 @@ func (r *reckoning) state() State {
 	sure := 1 - n.Get(practice.LookError)
 	s.Enough = s.Need * sure
 	s.Usual = Need(usualNight(n), r.thin, n) * sure
-	s.Bees, s.Error = r.ages.total(), math.Sqrt(r.variance)
+	s.Bees, s.Error = r.ages.all, math.Sqrt(r.variance)
 	s.Brood = r.brood.all
 	if !math.IsInf(r.comb, 1) {
 		s.Comb = r.comb

@@ -19,7 +19,7 @@ func (r *reckoning) take(e *book.Entry) {
 			r.addBees(f.Cups, f.From, false)
 			r.BeesThen += r.yard.Stay(f.Cups, f.From, false)
 		} else {
-			r.ages.seen(max(0, r.ages.total()-r.yard.bees(f.Cups)), r.yard.numbers)
+			r.ages.seen(max(0, r.ages.all-r.yard.bees(f.Cups)), r.yard.numbers)
 		}
 	case book.BroodGiven:
 		if f.To == me.Subject() {
@@ -48,7 +48,7 @@ func (r *reckoning) madeUp(e *book.Entry, f book.NucMadeUp) {
 	if f.Cups > 0 {
 		r.BeesKnown, r.BeesFrom = true, e.At
 		r.addBees(f.Cups, f.From.Subject(), f.Shut)
-		r.BeesThen = r.ages.total()
+		r.BeesThen = r.ages.all
 	}
 	r.addBrood(f.Capped, f.Open)
 	if f.Food > 0 {
@@ -61,7 +61,7 @@ func (r *reckoning) madeUp(e *book.Entry, f book.NucMadeUp) {
 func (r *reckoning) addBees(cups float64, from book.Subject, shut bool) {
 	stay := r.yard.Stay(cups, from, shut)
 	e := r.yard.numbers.Get(practice.MadeUpError)
-	r.variance = joined(estimate{r.ages.total(), r.variance, true}, estimate{stay, e * e, true}).variance
+	r.variance = joined(estimate{r.ages.all, r.variance, true}, estimate{stay, e * e, true}).variance
 	r.ages.add(stay, r.yard.numbers)
 }
 
@@ -93,7 +93,7 @@ func (r *reckoning) look(e *book.Entry, f book.Looked) {
 // anything.
 func (r *reckoning) count(e *book.Entry, seen float64) {
 	known := r.BeesKnown && !r.tooOld(r.BeesFrom.Day(r.yard.zone))
-	is := weigh(estimate{r.ages.total(), r.variance, known}, seen, r.yard.numbers)
+	is := weigh(estimate{r.ages.all, r.variance, known}, seen, r.yard.numbers)
 	r.ages.seen(is.bees, r.yard.numbers)
 	r.variance = is.variance
 	r.BeesKnown, r.BeesFrom, r.BeesThen, r.BeesSeen = true, e.At, is.bees, 0

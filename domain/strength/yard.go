@@ -26,6 +26,7 @@ type Yard struct {
 	deaths  deaths
 	rears   rearing
 	days    *days
+	lasts   func() *lasting
 	worked                           // numbers taken out of the table once
 	strong  []book.Point             // full-size colonies on the ground
 	mu      sync.Mutex               // guards pull
@@ -64,6 +65,7 @@ func NewYard(v *book.View, id book.YardID, zone *time.Location) *Yard {
 	y.night = NightOf(y.yard, y.today, y.numbers)
 	y.deaths, y.rears, y.worked = deathsOf(y.numbers), rearingOf(y.numbers), workedOf(y.numbers)
 	y.days = newDays(v, id, y.today)
+	y.lasts = sync.OnceValue(y.lastingOf)
 	for c := range v.Colonies() {
 		y.nearCol[c.Colony] = c.Yard
 		if c.Yard == id {
