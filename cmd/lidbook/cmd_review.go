@@ -17,6 +17,7 @@ import (
 type reviewFlags struct {
 	by                      string
 	cells, virgins, minutes int
+	cups                    int
 	accept                  []string
 	all                     bool
 }
@@ -48,6 +49,7 @@ func reviewCommand(a *app) *cobra.Command {
 	c.Flags().StringVar(&f.by, "by", "", "the `DAY` by which queens are wanted (else as in your numbers)")
 	amount(c, &f.cells, "cells", 0, "so many ripe cells in hand (else as in the book)")
 	amount(c, &f.virgins, "virgins", 0, "so many virgins in hand (else as in the book)")
+	amount(c, &f.cups, "cups", 0, "so many cups of bees in hand")
 	amount(c, &f.minutes, "minutes", 0, "so many minutes for it all (else without limit)")
 	c.Flags().BoolVar(&f.all, "all", false, "also nucs that need no decision")
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "only this `YARD`; what is in hand is shared out over all")
@@ -74,7 +76,7 @@ func (a *app) review(c *cobra.Command, v *book.View, f reviewFlags) (*review.Rev
 	if c.Flags().Changed("virgins") {
 		hand = hand.Of(true, f.virgins)
 	}
-	hand.Minutes = float64(f.minutes)
+	hand.Minutes, hand.Cups = float64(f.minutes), f.cups
 	return review.Of(j, hand, by), nil
 }
 

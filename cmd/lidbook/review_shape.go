@@ -15,6 +15,7 @@ type reviewShape struct {
 	Best  useShape         `json:"best"`
 	Order useShape         `json:"inStandOrder"`
 	None  useShape         `json:"none"`
+	Left  []leftShape      `json:"left"`
 	Exact bool             `json:"proven"`
 }
 
@@ -23,6 +24,15 @@ type wareShape struct {
 	What string  `json:"what"`
 	Many int     `json:"many"`
 	More float64 `json:"oneMoreIsWorth"`
+	Most bool    `json:"atMost,omitempty"`
+}
+
+// leftShape is what the best use leaves in hand, in JSON.
+type leftShape struct {
+	What string `json:"what"`
+	Many int    `json:"many"`
+	Do   string `json:"do"`
+	By   string `json:"by,omitempty"`
 }
 
 // reviewNucShape is a nuc under review in JSON.
@@ -65,11 +75,14 @@ type useShape struct {
 
 func shapeOfReview(v *book.View, r *review.Review, places []int) reviewShape {
 	s := reviewShape{
-		Day: r.Day.String(), By: r.By.String(), Hand: []wareShape{}, Nucs: []reviewNucShape{},
+		Day: r.Day.String(), By: r.By.String(), Hand: []wareShape{}, Left: []leftShape{}, Nucs: []reviewNucShape{},
 		Best: shapeOfUse(r.This), Order: shapeOfUse(r.Order), None: shapeOfUse(r.None), Exact: r.This.Exact,
 	}
 	for i, w := range r.Hand.Wares {
-		s.Hand = append(s.Hand, wareShape{w.Name, w.Many, round(r.More(i))})
+		s.Hand = append(s.Hand, wareShape{w.Name, w.Many, round(r.More(i).Worth), !r.More(i).Exact})
+	}
+	for _, l := range r.Left() {
+		s.Left = append(s.Left, leftShape{r.Hand.Wares[l.Ware].Name, l.Many, r.LeftWords(l), stamp(l.By, v.Zone())})
 	}
 	for _, i := range places {
 		n := r.Nucs[i]

@@ -34,7 +34,7 @@ func (a *app) printUse(r *review.Review) {
 	}
 	a.line("")
 	for i, w := range r.Hand.Wares {
-		a.line("in hand: %d × %s; one more would be worth %s", w.Many, w.Name, r.Worth(r.More(i)))
+		a.line("in hand: %d × %s; %s", w.Many, w.Name, r.MoreWords("one more", r.More(i)))
 	}
 	var rows [][]string
 	for i, n := range r.Nucs {
@@ -43,7 +43,10 @@ func (a *app) printUse(r *review.Review) {
 		}
 	}
 	a.table(rows)
-	a.line("laying queens of %s by %s, four times of five:", plural(r.This.Over, "nuc"), r.By.Short())
+	for _, l := range r.Left() {
+		a.line("%s", r.LeftWords(l))
+	}
+	a.line("queens by %s, laying or caught, of %s and %d empty, four times of five:", r.By.Short(), plural(r.Open, "nuc"), r.Empty)
 	for _, u := range []struct {
 		name string
 		use  review.Use

@@ -57,6 +57,30 @@ func TestMoreAsSolvedAgain(t *testing.T) {
 				t.Fatalf("More[%d] = %v, want %v", i, a.More[i], want)
 			}
 		}
+		if q := p; p.Minutes > 0 {
+			q.Minutes += 3
+			want := brute(q) - brute(p)
+			if got, exact, err := allot.MoreMinutes(p, a, 3); !near(got, want) || !exact || err != nil {
+				t.Fatalf("MoreMinutes = %v, %v, %v, want %v", got, exact, err, want)
+			}
+		}
+	})
+}
+
+// TestMoreIsNeverToldTooLow: of an answer that is not proven best, what more is worth is
+// told as a bound, not less than what it brings.
+func TestMoreIsNeverToldTooLow(t *testing.T) {
+	law(t, kinds, func(t *rapid.T, p allot.Problem, a allot.Answer) {
+		a.Exact = false
+		for i := range p.Supply {
+			q := p
+			q.Supply = slices.Clone(p.Supply)
+			q.Supply[i]++
+			want := brute(q) - a.Worth
+			if got, exact, _ := allot.OneMore(p, a, i+1); exact || got < want-1e-6 {
+				t.Fatalf("OneMore(%d) = %v, %v, it brings %v", i+1, got, exact, want)
+			}
+		}
 	})
 }
 

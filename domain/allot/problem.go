@@ -64,13 +64,31 @@ func Best(p Problem) (Answer, error) {
 }
 
 // OneMore is what one more of a supply, counted from 1, would be worth beyond
-// an answer, by solving again. It is exact where both answers are.
+// an answer, by solving again. Where one of both answers is not proven best it is
+// not exact: one more is worth no more than that.
 func OneMore(p Problem, a Answer, supply int) (worth float64, exact bool, err error) {
 	if supply < 1 || supply > len(p.Supply) {
 		return 0, false, fmt.Errorf("one more of supply %d of %d: give a supply counted from 1", supply, len(p.Supply))
 	}
 	p.Supply = slices.Clone(p.Supply)
 	p.Supply[supply-1]++
+	return p.beyond(a)
+}
+
+// MoreMinutes is what so many minutes more would be worth beyond an answer to a
+// problem with a limit, as [OneMore] is.
+func MoreMinutes(p Problem, a Answer, minutes float64) (worth float64, exact bool, err error) {
+	if p.Minutes > 0 {
+		p.Minutes += minutes
+	}
+	return p.beyond(a)
+}
+
+// beyond is what the best use is worth beyond an answer to a problem with less.
+func (p Problem) beyond(a Answer) (worth float64, exact bool, err error) {
 	b, err := Best(p)
-	return max(0, b.Worth-a.Worth), a.Exact && b.Exact, err
+	if a.Exact && b.Exact {
+		return max(0, b.Worth-a.Worth), true, err
+	}
+	return max(0, b.Bound-a.Worth), false, err
 }

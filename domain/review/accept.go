@@ -64,6 +64,9 @@ func (r *Review) reason(n Nuc, w Way) string {
 	if w.Kind == Leave {
 		return fmt.Sprintf("left until then: %d of 100 such nucs have a laying queen by %s", percent(w.Lays), r.By.Short())
 	}
+	if w.Kind == Catch {
+		return fmt.Sprintf("the queen is caught; %d of 100 such nucs lay again by %s", percent(w.Lays), r.By.Short())
+	}
 	text := fmt.Sprintf("%d of 100 such nucs have a laying queen by %s so, %d if left", percent(w.Lays), r.By.Short(), percent(n.Ways[0].Lays))
 	if own := n.Ways[0].Doubtful; own > w.Doubtful {
 		text += fmt.Sprintf("; of its own raising %d, %d if left", percent(w.Doubtful), percent(own))

@@ -187,7 +187,7 @@ func (k *nucCase) fill(kind Kind) {
 
 // care are ways that keep alive what is there.
 func (k *nucCase) care() {
-	if k.weak && k.hand.Cups > 0 {
+	if k.weak {
 		k.add(Way{Kind: AddBees, On: k.today, Care: WithBees, Warned: k.judged.Check(rules.AddBees{Nuc: k.nuc.Nuc, Cups: 1}).Warned}, k.numbers.Get(practice.PriceCup))
 	}
 	if k.light {

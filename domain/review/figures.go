@@ -160,6 +160,7 @@ func (h *held) caught() figure {
 	left := h.of.model.Queenless(true)
 	f := h.now.of(&left)
 	f.queens += h.Expect(h.of.worthNow)
+	f.caught = h.Chances().Lays()
 	return f
 }
 

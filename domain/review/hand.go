@@ -46,8 +46,21 @@ func (h Hand) many(virgins bool) (n int) {
 	return n
 }
 
+// Lacks tells whether a way takes what is not in hand.
+func (h Hand) Lacks(w Way) bool {
+	return w.Gives() && h.Wares[w.Ware-1].Many == 0 || w.Kind == AddBees && h.Cups == 0
+}
+
+// Names of wares of no batch.
+const (
+	AnyCell   = "ripe cell"
+	AnyVirgin = "young virgin"
+)
+
 // InHand is what the book says is in hand: ripe cells that are not placed, and
-// virgins in cages.
+// virgins in cages. Where there are no cells, or no virgins, one of no batch
+// stands for them, none of it in hand: what it would do can be told then, and
+// what is compared stays the same when some are typed.
 func InHand(c *course.Course) (h Hand) {
 	v := c.View()
 	zone, today := v.Zone(), v.Today()
@@ -66,6 +79,11 @@ func InHand(c *course.Course) (h Hand) {
 	for n := range v.Nucs() {
 		if rules.PlanStands(n, today, v.Numbers()) {
 			h.reserve(n.Plan)
+		}
+	}
+	for _, any := range []Ware{{Name: AnyCell}, {Name: AnyVirgin, Virgin: true}} {
+		if !slices.ContainsFunc(h.Wares, func(w Ware) bool { return w.Virgin == any.Virgin }) {
+			h.Wares = append(h.Wares, any)
 		}
 	}
 	return h
@@ -124,9 +142,9 @@ func (h Hand) Of(virgins bool, n int) Hand {
 		}
 	}
 	if more > 0 {
-		name := "ripe cell"
+		name := AnyCell
 		if virgins {
-			name = "young virgin"
+			name = AnyVirgin
 		}
 		h.Wares = append(h.Wares, Ware{Virgin: virgins, Name: name, Many: more})
 	}

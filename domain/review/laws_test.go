@@ -169,7 +169,7 @@ func TestLaws(t *testing.T) {
 				t.Fatalf("the best use is worth %v, another %v", r.This.Worth, u.Worth)
 			}
 		}
-		if u := r.This; u.Low > u.Expected+1 || u.High < u.Expected-1 || u.High > float64(u.Over) {
+		if u := r.This; u.Low > u.Expected+1 || u.High < u.Expected-1 || u.High > float64(u.Over+u.Caught) {
 			t.Fatalf("%v laying queens, %v to %v of %d", u.Expected, u.Low, u.High, u.Over)
 		}
 	})
@@ -209,9 +209,14 @@ func TestMoreInHandIsNeverWorse(t *testing.T) {
 			if got < r.This.Worth-1e-6 {
 				t.Fatalf("worth %v with %+v, %v with more", r.This.Worth, hand, got)
 			}
-			if told := r.More(i); math.Abs(got-r.This.Worth-told) > 1e-6 {
+			if told := r.More(i); !told.Exact || math.Abs(got-r.This.Worth-told.Worth) > 1e-6 {
 				t.Fatalf("one more is told to be worth %v, it brings %v", told, got-r.This.Worth)
 			}
+		}
+		bees := hand
+		bees.Cups++
+		if other := review.Of(j, bees, by); other.This.Over != r.This.Over {
+			t.Fatalf("counted over %d nucs with %d cups, over %d with one more", r.This.Over, hand.Cups, other.This.Over)
 		}
 		hand.Minutes = 0
 		if got := review.Of(j, hand, by).This.Worth; got < r.This.Worth-1e-6 {

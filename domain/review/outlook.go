@@ -88,7 +88,9 @@ func (h *horizon) on(d calendar.Day) *outlook {
 }
 
 // figure is what a nuc comes to.
-type figure struct{ lays, own, ready, queens, kept, given, found, meets, again float64 }
+type figure struct {
+	lays, own, ready, queens, kept, given, found, meets, again, caught float64
+}
 
 func (o *outlook) of(b *course.Belief) figure {
 	return figure{lays: b.Expect(o.lays), own: b.Expect(o.own), ready: b.Expect(o.ready), queens: b.Expect(o.queens), kept: b.Expect(o.kept)}

@@ -25,7 +25,9 @@ type Nuc struct {
 	Why     string  // why it does; "" when it does not
 	Sure    bool    // one thing is as good as certain: its row may fold
 
-	place int // along the walk
+	place int  // along the walk
+	open  bool // something may gain in it, whether in hand or not
+	empty bool
 }
 
 // Review is a season under review.
@@ -37,9 +39,13 @@ type Review struct {
 	This  Use   // the best use of what is in hand
 	Order Use   // what is in hand given in stand order
 	None  Use   // nothing given
+	Open  int   // nucs in which something may gain, whether it is in hand or not, no decision standing
+	Empty int   // nucs that stand empty
 
 	numbers practice.Numbers
 	view    *book.View
+	course  *course.Course
+	taken   map[int]int // by nuc, the way taken whatever the best use says
 }
 
 // Usual is the day by which queens are wanted while the keeper names none.
@@ -53,8 +59,9 @@ func Of(j *rules.Judged, hand Hand, by calendar.Day) *Review {
 	v := j.Course().View()
 	by = max(by, v.Today()+1)
 	k := newReckoner(j, hand, by)
-	r := &Review{Day: v.Today(), By: by, Hand: hand, numbers: k.numbers, view: v}
-	cases := k.cases()
+	r := &Review{Day: v.Today(), By: by, Hand: hand, numbers: k.numbers, view: v, course: j.Course()}
+	cases, empty := k.cases()
+	r.Empty = empty
 	spread.Over(len(cases), func(i int) { cases[i].gather() })
 	r.unite(cases)
 	r.Nucs = make([]Nuc, len(cases))
@@ -62,6 +69,11 @@ func Of(j *rules.Judged, hand Hand, by calendar.Day) *Review {
 	slices.SortStableFunc(r.Nucs, func(a, b Nuc) int {
 		return cmp.Or(compareTrue(a.Decide, b.Decide), cmp.Compare(b.Loses, a.Loses), cmp.Compare(a.place, b.place))
 	})
+	for _, n := range r.Nucs {
+		if n.open {
+			r.Open++
+		}
+	}
 	r.uses()
 	return r
 }
@@ -78,14 +90,13 @@ func compareTrue(a, b bool) int {
 }
 
 // cases are the nucs in walking order; of empty ones as many as the bees in hand
-// can fill.
-func (r *reckoner) cases() []*nucCase {
+// can fill. Besides it says how many stand empty.
+func (r *reckoner) cases() (cases []*nucCase, empty int) {
 	all, presumed := slices.Collect(r.view.Nucs()), r.judged.Presumed()
 	found := make([]*course.Held, len(all))
 	spread.Over(len(all), func(i int) { found[i] = r.course.Held(all[i]) })
 	shared := map[heldKey]*held{}
 	var once []*held
-	cases := make([]*nucCase, 0, len(all))
 	of := make([]*held, len(all))
 	for i, n := range all {
 		key := heldKey{found[i], n.Yard}
@@ -104,15 +115,17 @@ func (r *reckoner) cases() []*nucCase {
 	slots := make([]*nucCase, len(all))
 	spread.Over(len(all), func(i int) { slots[i] = r.caseOf(all[i], &presumed[i], of[i]) })
 	cups := float64(r.hand.Cups)
+	cases = make([]*nucCase, 0, len(all))
 	for i, k := range slots {
 		if of[i].From == 0 {
+			empty++
 			if cups -= k.cups; cups < 0 {
 				continue
 			}
 		}
 		cases = append(cases, k)
 	}
-	return cases
+	return cases, empty
 }
 
 type heldKey struct {
@@ -123,7 +136,7 @@ type heldKey struct {
 // judge settles the best way and whether a decision is needed.
 func (k *nucCase) judge(place int) Nuc {
 	k.bar()
-	n := Nuc{Nuc: k.nuc, Ways: k.ways, Next: -1, place: place}
+	n := Nuc{Nuc: k.nuc, Ways: k.ways, Next: -1, place: place, empty: k.held.From == 0}
 	if k.held.From != 0 {
 		n.Chances = k.held.Chances()
 		n.Sure = sure(n.Chances) >= k.numbers.Get(practice.ReviewSure)
@@ -142,6 +155,7 @@ func (k *nucCase) judge(place int) Nuc {
 	n.Why = k.why(n)
 	n.Decided = rules.PlanStands(k.nuc, k.today, k.numbers)
 	n.Decide = n.Why != "" && !n.Decided
+	n.open = !n.empty && !n.Decided && (n.Why != "" || slices.ContainsFunc(k.ways, func(w Way) bool { return !w.Barred && w.Worth > k.ways[0].Worth }))
 	return n
 }
 
@@ -150,7 +164,7 @@ func (k *nucCase) may(w Way) bool { return !w.Barred && !k.lacks(w) }
 
 // lacks tells whether a way gives what is not in hand: it is told, so that it is
 // known what one more would do, and never the best.
-func (k *nucCase) lacks(w Way) bool { return w.Gives() && k.hand.Wares[w.Ware-1].Many == 0 }
+func (k *nucCase) lacks(w Way) bool { return k.hand.Lacks(w) }
 
 // sure is the greatest chance of what a keeper tells apart.
 func sure(c course.Chances) float64 {

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"lidmark/domain/allot"
+	"lidmark/domain/book"
 )
 
 // Use is a use of what is in hand over all nucs.
@@ -12,13 +13,20 @@ type Use struct {
 	Minutes float64
 	Worth   float64 // in queens
 
-	Over                int     // of how many nucs the figures below are: those that some use does something with
-	Expected, Low, High float64 // laying queens by the day: mean, and the range of four in five
+	Over                int     // of how many nucs the figures below are: those in which something may gain, and the empty ones
+	Caught              int     // nucs whose queen is caught
+	Expected, Low, High float64 // queens by the day, laying in these nucs or caught from them: mean, and the range of four in five
 
-	More        []float64 // by ware, what one more would be worth, in queens
-	MinuteWorth float64   // what one more minute would be worth, in queens
-	Bound       float64   // no use is worth more
-	Exact       bool      // none is better, proven
+	More  []More  // by ware, then of a cup of bees: what one more would be worth
+	Hour  More    // what one more hour would be worth; nothing where minutes are not limited
+	Bound float64 // no use is worth more
+	Exact bool    // none is better, proven
+}
+
+// More is what more of a thing would be worth beyond the best use, in queens.
+type More struct {
+	Worth float64
+	Exact bool // else it is worth no more than that
 }
 
 // uses finds the best use, and those it is measured by.
@@ -38,14 +46,20 @@ func (r *Review) problem() (p allot.Problem, ways [][]int, unions []int) {
 		p.Supply = append(p.Supply, max(0, w.Many))
 	}
 	p.Supply, p.Minutes = append(p.Supply, max(0, r.Hand.Cups)), max(0, r.Hand.Minutes)
+	r.takeOff(&p)
 	p.Ways, ways = make([][]allot.Way, len(r.Nucs)), make([][]int, len(r.Nucs))
-	at := make(map[any]int, len(r.Nucs))
+	at := make(map[book.NucID]int, len(r.Nucs))
 	for i, n := range r.Nucs {
-		at[n.Nuc.Nuc] = i
+		at[n.NucNamed.Nuc] = i
 	}
+	locked := r.locked(at)
 	for i, n := range r.Nucs {
+		if j, is := r.taken[i]; is {
+			p.Ways[i], ways[i] = []allot.Way{{Worth: n.Ways[j].Worth}}, []int{j}
+			continue
+		}
 		for j, w := range n.Ways {
-			if n.Decided && j > 0 || w.Barred {
+			if (n.Decided || locked[i]) && j > 0 || w.Barred {
 				break
 			}
 			if w.Kind != Unite {
@@ -53,7 +67,7 @@ func (r *Review) problem() (p allot.Problem, ways [][]int, unions []int) {
 				ways[i] = append(ways[i], j)
 				continue
 			}
-			if with := at[w.With]; w.Worth > n.Ways[0].Worth {
+			if with := at[w.With]; w.Worth > n.Ways[0].Worth && !locked[with] {
 				p.Unions = append(p.Unions, allot.Union{A: i, B: with, Way: allot.Way{Worth: w.Worth + r.Nucs[with].Ways[0].Worth, Minutes: w.Minutes}})
 				unions = append(unions, j)
 			}
@@ -84,31 +98,33 @@ func (r *Review) best() Use {
 		return u
 	}
 	for i, j := range a.Chosen {
-		if j > 0 {
+		if j >= 0 {
 			u.Chosen[i] = ways[i][j]
 		}
 	}
 	for _, i := range a.United {
 		u.Chosen[p.Unions[i].A] = unions[i]
 	}
-	u.MinuteWorth, u.Bound, u.Exact = a.MinuteWorth, a.Bound, a.Exact
-	u.More = more(p, a, len(r.Hand.Wares))
+	u.Bound, u.Exact = a.Bound, a.Exact
+	u.More, u.Hour = more(p, a)
 	return u
 }
 
-// more is what one more of each ware would be worth: where minutes are limited
-// or nucs may be united, by solving again.
-func more(p allot.Problem, a allot.Answer, wares int) []float64 {
-	one := a.More[:wares]
-	if p.Minutes == 0 && len(p.Unions) == 0 {
-		return one
-	}
-	for i := range one {
-		if worth, _, err := allot.OneMore(p, a, i+1); err == nil {
-			one[i] = worth
+// more is what one more of each supply would be worth, and one more hour: where
+// minutes are limited or nucs may be united, by solving again. The solver took the
+// problem already, so it refuses none of these.
+func more(p allot.Problem, a allot.Answer) (each []More, hour More) {
+	for i, worth := range a.More {
+		m := More{worth, true}
+		if p.Minutes > 0 || len(p.Unions) > 0 {
+			m.Worth, m.Exact, _ = allot.OneMore(p, a, i+1)
 		}
+		each = append(each, m)
 	}
-	return one
+	if p.Minutes > 0 {
+		hour.Worth, hour.Exact, _ = allot.MoreMinutes(p, a, 60)
+	}
+	return each, hour
 }
 
 // inOrder gives what is in hand to those who need it as they stand, whatever
@@ -142,25 +158,34 @@ func (r *Review) inOrder() Use {
 	return u
 }
 
-// sum adds up what a use comes to.
+// sum adds up what a use comes to. A queen caught is had, and her nuc may have
+// another by the day.
 func (r *Review) sum(u *Use) {
 	var chances []float64
 	for i, n := range r.Nucs {
 		w := n.Ways[u.Chosen[i]]
 		u.Worth += w.Worth
 		u.Minutes += w.Minutes
-		if r.This.Chosen[i] > 0 || r.Order.Chosen[i] > 0 {
-			u.Over++
-			chances = append(chances, w.Lays)
+		if !n.open && !n.empty {
+			continue
+		}
+		chances = append(chances, w.Lays)
+		if w.Kind == Catch {
+			u.Caught++
+			chances = append(chances, w.Caught)
 		}
 	}
+	u.Over = r.Open + r.Empty
 	u.Expected, u.Low, u.High = outOf(chances)
 }
 
 // More is what one more of a ware would be worth beyond the best use.
-func (r *Review) More(ware int) float64 {
+func (r *Review) More(ware int) More {
 	if ware < len(r.This.More) {
 		return r.This.More[ware]
 	}
-	return 0
+	return More{}
 }
+
+// MoreBees is what one more cup of bees would be worth beyond the best use.
+func (r *Review) MoreBees() More { return r.More(len(r.Hand.Wares)) }

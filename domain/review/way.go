@@ -41,6 +41,7 @@ type Way struct {
 	Given   float64 // chance that what it gives is given
 	Lays    float64 // chance of a laying queen in the nuc by the day asked for
 	Ready   float64 // chance of one who has laid long enough to be caught
+	Caught  float64 // chance of a queen in a cage by it, besides who lays in the nuc
 	Minutes float64
 	Worth   float64 // in queens, costs taken off
 

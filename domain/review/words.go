@@ -131,6 +131,14 @@ func (r *Review) Why(w Way) (all []Sum) {
 	return all
 }
 
+// MoreWords say what one more would be worth, as a bound where it is not proven.
+func (r *Review) MoreWords(thing string, m More) string {
+	if m.Exact {
+		return fmt.Sprintf("%s would be worth %s", thing, r.Worth(m.Worth))
+	}
+	return fmt.Sprintf("%s would be worth %s at most", thing, r.Worth(m.Worth))
+}
+
 // soon is what is known, or free, days sooner.
 func (p parts) soon(w Way) string {
 	if w.Kind == LookFirst {

@@ -34,7 +34,7 @@ func (k *nucCase) weighed(w Way, f figure, goods float64) Way {
 	p.lost = k.lostWith(w, p)
 	keeps := 1 - p.lost
 	w.Given, w.Lays, w.Ready, w.Doubtful, w.Meets = f.given, f.lays*keeps, f.ready*keeps, f.own*keeps, f.meets
-	w.Minutes = k.minutes(w)
+	w.Caught, w.Minutes = f.caught, k.minutes(w)
 	p.cups = k.cups
 	if w.Kind == AddBees {
 		p.cups++

@@ -36,7 +36,7 @@ func (p CoursePart) String() string {
 	return [...]string{
 		LayingPart:  "laying",
 		MatedPart:   "mated, not laying yet",
-		VirginPart:  "not yet mated",
+		VirginPart:  "virgin",
 		CellPart:    "cell",
 		OwnPart:     "own queen to come",
 		NonePart:    "no queen",

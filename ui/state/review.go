@@ -13,12 +13,12 @@ import (
 // what the book says is in hand, and the usual day.
 type Reviewing struct {
 	Side    ReviewSide
-	Amounts map[string]int // in hand as the keeper changed it, by the name of an amount
-	By      calendar.Day   // the day by which queens are wanted; none: the usual one
-	Ways    map[book.NucID]review.Way
-	Open    string // the keys of the lines of like nucs that are open
-	turn    int    // counts the changes that make the answer another one
-	typed   bool   // the digit that comes next goes behind the figures that stand there
+	Amounts map[string]int               // in hand as the keeper changed it, by the name of an amount
+	By      calendar.Day                 // the day by which queens are wanted; none: the usual one
+	Ways    map[book.NucID]review.Choice // taken by hand; the rest is shared out around them
+	Open    string                       // the keys of the lines of like nucs that are open
+	turn    int                          // counts the changes that make the answer another one
+	typed   bool                         // the digit that comes next goes behind the figures that stand there
 }
 
 // ReviewSide is what stands beside the nucs of Review.
@@ -54,6 +54,7 @@ type ReckonReview struct {
 	key     reviewKey
 	amounts map[string]int
 	by      calendar.Day
+	ways    map[book.NucID]review.Choice
 }
 
 func (ReckonReview) effect() {}
@@ -71,7 +72,7 @@ func (e ReckonReview) Reckon() Reviewed {
 	if by.IsZero() {
 		by = review.Usual(r.View)
 	}
-	return Reviewed{sheetOf(review.Of(r.judged, handOf(base, e.amounts), by), base, e.key)}
+	return Reviewed{sheetOf(review.Of(r.judged, handOf(base, e.amounts), by).Taking(e.ways), base, e.key)}
 }
 
 // reviewAtOnce is up to how many nucs the review is reckoned for its count alone,
@@ -98,7 +99,7 @@ func (s State) reviewing(m Msg) (State, []Effect) {
 		return s, nil
 	}
 	s.reviewed.asked = key
-	return s, []Effect{ReckonReview{key, s.Reviewing.Amounts, s.Reviewing.By}}
+	return s, []Effect{ReckonReview{key, s.Reviewing.Amounts, s.Reviewing.By, s.Reviewing.Ways}}
 }
 
 // movesPresent tells whether a message may have changed the book as it is now.

@@ -196,6 +196,21 @@ func TestAnotherWayIsTaken(t *testing.T) {
 	if !own || second.Kind == first.Kind && second.Ware == first.Ware {
 		t.Fatalf("the arrow takes %v after %v", second.Kind, first.Kind)
 	}
+	sheet, _ := w.ReviewSheet()
+	if _, now := w.ReviewSheet(); now {
+		t.Error("the answer does not move with a way taken by hand")
+	}
+	if w.settled(); true {
+		next, now := w.ReviewSheet()
+		if at, _ := w.ReviewChosen(); !now || !next.Taken(at) || next.This.Worth > sheet.This.Worth+1e-9 {
+			t.Errorf("taken %v, worth %v after %v", next.Taken(at), next.This.Worth, sheet.This.Worth)
+		}
+	}
+	w.tap(w.Focus, 0).settled()
+	if i, _ := w.ReviewChosen(); len(w.Reviewing.Ways) != 0 {
+		t.Errorf("taken once more it still stands: %v of nuc %d", w.Reviewing.Ways, i)
+	}
+	w.tap(state.UseOf(1), 0).settled()
 	name := w.chosen()
 	w.press("Enter").settled()
 	if w.decided() != 1 || w.nuc(name).Plan.What == book.PlanNone {

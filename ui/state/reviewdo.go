@@ -82,7 +82,7 @@ func notChanged(s State) string {
 	if why := noReview(s); why != "" {
 		return why
 	}
-	if len(s.Reviewing.Amounts) == 0 && s.Reviewing.By.IsZero() {
+	if len(s.Reviewing.Amounts) == 0 && s.Reviewing.By.IsZero() && len(s.Reviewing.Ways) == 0 {
 		return "it is as the book has it"
 	}
 	return ""
@@ -260,7 +260,17 @@ func (s State) ReviewUse() int {
 	return slices.IndexFunc(s.ReviewUses(i), func(w review.Way) bool { return sameWay(w, taken) })
 }
 
-// useTaken is the window with another way taken with the nuc chosen last.
+// useMoved is the window with the way above or below taken, where there is one.
+func (s State) useMoved(by int) State {
+	i, ok := s.ReviewChosen()
+	if at := s.ReviewUse() + by; ok && at >= 0 && at < len(s.ReviewUses(i)) {
+		return s.useTaken(at)
+	}
+	return s
+}
+
+// useTaken is the window with another way taken with the nuc chosen last; taken
+// once more, it is left to the best use again.
 func (s State) useTaken(at int) State {
 	i, ok := s.ReviewChosen()
 	if !ok {
@@ -269,12 +279,18 @@ func (s State) useTaken(at int) State {
 	sheet, _ := s.ReviewSheet()
 	uses := s.ReviewUses(i)
 	at = min(max(at, 0), len(uses)-1)
+	nuc, taken := sheet.Nucs[i].Nuc.Nuc, sheet.ChoiceOf(uses[at])
 	next := maps.Clone(s.Reviewing.Ways)
 	if next == nil {
-		next = map[book.NucID]review.Way{}
+		next = map[book.NucID]review.Choice{}
 	}
-	next[sheet.Nucs[i].Nuc.Nuc] = uses[at]
+	if old, is := next[nuc]; is && old == taken {
+		delete(next, nuc)
+	} else {
+		next[nuc] = taken
+	}
 	s.Reviewing.Ways = next
+	s.Reviewing.turn++
 	s.Focus = UseOf(at)
 	return s
 }

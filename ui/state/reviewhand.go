@@ -12,8 +12,6 @@ import (
 
 // Names of the amounts that are no ware of the book.
 const (
-	cellsAmount   = "ripe cell"
-	virginsAmount = "young virgin"
 	cupsAmount    = "cups of bees"
 	minutesAmount = "minutes"
 	dayAmount     = "day"
@@ -42,11 +40,6 @@ func handOf(base review.Hand, amounts map[string]int) review.Hand {
 			w.Queens = w.Queens[:min(len(w.Queens), w.Many)]
 		}
 	}
-	for _, w := range []review.Ware{{Name: cellsAmount}, {Name: virginsAmount, Virgin: true}} {
-		if w.Many = amounts[w.Name]; w.Many > 0 {
-			hand.Wares = append(hand.Wares, w)
-		}
-	}
 	if has(amounts, cupsAmount) {
 		hand.Cups = amounts[cupsAmount]
 	}
@@ -73,18 +66,17 @@ func (s State) Amounts() (all []Amount) {
 		}
 		all = append(all, a)
 	}
-	cells, virgins := false, false
 	for _, w := range sheet.Base.Wares {
-		cells, virgins = cells || !w.Virgin, virgins || w.Virgin
-		add(Amount{Name: w.Name, Label: w.Name, Value: w.Many})
+		a := Amount{Name: w.Name, Label: w.Name, Value: w.Many}
+		switch w.Name {
+		case review.AnyCell:
+			a.Label = "ripe cells, if there were any"
+		case review.AnyVirgin:
+			a.Label = "young virgins, if there were any"
+		}
+		add(a)
 	}
-	if !cells {
-		add(Amount{Name: cellsAmount, Label: "ripe cells, if there were any"})
-	}
-	if !virgins {
-		add(Amount{Name: virginsAmount, Label: "young virgins, if there were any"})
-	}
-	add(Amount{Name: cupsAmount, Label: "cups of bees", Value: sheet.Base.Cups})
+	add(Amount{Name: cupsAmount, Label: "cups of bees", Value: sheet.Base.Cups, Note: sheet.BeesWords()})
 	add(Amount{Name: minutesAmount, Label: "minutes of work", Value: int(sheet.Base.Minutes), Note: "0: as many as it takes"})
 	if last := &all[len(all)-1]; last.Value == 0 {
 		last.Says = "no limit"
@@ -181,10 +173,10 @@ func (s State) amountCut() State {
 	return s
 }
 
-// asInBook is the window with what is in hand as the book has it, and the usual
-// day.
+// asInBook is the window with what is in hand as the book has it, the usual day,
+// and no way taken by hand.
 func (s State) asInBook() State {
-	s.Reviewing.Amounts, s.Reviewing.By = nil, 0
+	s.Reviewing.Amounts, s.Reviewing.By, s.Reviewing.Ways = nil, 0, nil
 	s.Reviewing.turn++
 	return s
 }

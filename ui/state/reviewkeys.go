@@ -21,7 +21,7 @@ func (s State) keyReview(m Keyed) (State, bool) {
 		}
 	case UseRef:
 		if by := arrows[m.Key]; by != 0 && (m.Key == "Up" || m.Key == "Down") {
-			return s.useTaken(s.ReviewUse() + by), true
+			return s.useMoved(by), true
 		}
 	}
 	return s.keyRows(m)

@@ -12,7 +12,7 @@ import (
 // Measures of the list of Review, dp.
 const (
 	ReviewRowHeight = 54.0
-	ReviewTall      = 92.0 // in a narrow pane, where a row has lines one above the other
+	ReviewTall      = 80.0 // in a narrow pane, where a row has lines one above the other
 	ReviewHead      = 66.0
 	ReviewFoot      = 52.0
 

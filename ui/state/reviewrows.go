@@ -19,6 +19,8 @@ type ReviewSheet struct {
 	key  reviewKey
 	rows []ReviewRow // folded, the worst first
 	at   map[book.NucID]int
+	sees [7]bool              // parts of strips that are in the list
+	does map[review.Kind]bool // what is done in it
 
 	listed func(reviewList) []ReviewRow
 }
@@ -39,12 +41,15 @@ type ReviewRow struct {
 // sheetOf lists a review. Nucs of which one thing is as good as certain, and with
 // which the same is done, share a line; what was decided goes to the end.
 func sheetOf(r *review.Review, base review.Hand, key reviewKey) *ReviewSheet {
-	sheet := &ReviewSheet{Review: r, Base: base, key: key, at: make(map[book.NucID]int, len(r.Nucs))}
+	sheet := &ReviewSheet{Review: r, Base: base, key: key, at: make(map[book.NucID]int, len(r.Nucs)), does: map[review.Kind]bool{}}
 	sheet.listed = lately(sheet.list)
 	folds := map[string]int{}
 	var decided []ReviewRow
 	for i, n := range r.Nucs {
 		sheet.at[n.Nuc.Nuc] = i
+		if n.Decide {
+			sheet.notes(n, n.Ways[r.This.Chosen[i]])
+		}
 		switch {
 		case n.Decided:
 			decided = append(decided, ReviewRow{Nucs: []int{i}})
@@ -69,6 +74,30 @@ func sheetOf(r *review.Review, base review.Hand, key reviewKey) *ReviewSheet {
 	return sheet
 }
 
+// notes keeps what a row of the list shows.
+func (r *ReviewSheet) notes(n review.Nuc, w review.Way) {
+	for k, part := range ChanceParts(n.Chances) {
+		r.sees[k] = r.sees[k] || part.P >= ChanceShown
+	}
+	r.does[w.Kind] = true
+}
+
+// Legend are the parts of strips that are in the list.
+func (r *ReviewSheet) Legend() (parts []ChancePart) {
+	for k, part := range ChanceParts(course.Chances{}) {
+		if r.sees[k] {
+			parts = append(parts, part)
+		}
+	}
+	return parts
+}
+
+// Does tells whether some row of the list has a way of a kind.
+func (r *ReviewSheet) Does(k review.Kind) bool { return r.does[k] }
+
+// ChanceShown is the chance from which a part of a strip is drawn.
+const ChanceShown = 0.004
+
 // ChancePart is a part of a strip of chances.
 type ChancePart struct {
 	Look CoursePart // how it looks: as on the card
@@ -81,7 +110,7 @@ type ChancePart struct {
 func ChanceParts(c course.Chances) [7]ChancePart {
 	return [...]ChancePart{
 		{LayingPart, "laying", "laying", c.Lays()},
-		{MatedPart, "late", "mated, not laying yet", c.Mated + c.OwnMated},
+		{MatedPart, "mated", "mated, not laying yet", c.Mated + c.OwnMated},
 		{VirginPart, "virgin", "virgin, or the cell given", c.Cell + c.Virgin},
 		{CellPart, "own virgin or cell", "a virgin or a cell of its own", c.OwnCell + c.OwnVirgin},
 		{NonePart, "no queen", "no queen", c.None},
@@ -166,8 +195,8 @@ func (s State) ReviewWay(i int) (w review.Way, own bool) {
 func (r *ReviewSheet) Way(i int, set Reviewing) (w review.Way, own bool) {
 	n := r.Nucs[i]
 	if chosen, ok := set.Ways[n.Nuc.Nuc]; ok {
-		if at := slices.IndexFunc(n.Ways, func(w review.Way) bool { return sameWay(w, chosen) }); at >= 0 {
-			return n.Ways[at], at != r.This.Chosen[i]
+		if at := slices.IndexFunc(n.Ways, func(w review.Way) bool { return r.ChoiceOf(w) == chosen }); at >= 0 {
+			return n.Ways[at], true
 		}
 	}
 	return n.Ways[r.This.Chosen[i]], false
@@ -217,7 +246,17 @@ func (s State) ReviewUses(i int) (uses []review.Way) {
 }
 
 // lacks tells whether a way gives what is not in hand.
-func (r *ReviewSheet) lacks(w review.Way) bool { return w.Gives() && r.Hand.Wares[w.Ware-1].Many == 0 }
+func (r *ReviewSheet) lacks(w review.Way) bool { return r.Hand.Lacks(w) }
+
+// BeesWords say from which colonies bees can be had, and how many cups.
+func (r *ReviewSheet) BeesWords() string {
+	cups, from := r.Bees()
+	if cups == 0 {
+		return "type the cups you have"
+	}
+	names := Names(Runs(from), func(string) bool { return true })
+	return fmt.Sprintf("%s can give %s this week: type the cups you take", names, course.Count(cups, "cup"))
+}
 
 // ReviewChosen is the place of the nuc chosen last among those of the review;
 // false where none is chosen that stands in the list.

@@ -1,8 +1,10 @@
 package view
 
 import (
+	"slices"
 	"strings"
 
+	"lidmark/domain/review"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -56,7 +58,7 @@ func (d *reviewDraw) columns(a scene.Area) (c reviewColumns) {
 	c.lid, c.name, c.to = a.X+42, a.X+70, a.Right()-state.Edge
 	left := c.name + d.nameWidth() + 10
 	if d.Narrow {
-		c.strip = scene.Area{X: left, Y: 14, W: c.to - left, H: 18}
+		c.strip = scene.Area{X: left, Y: 14, W: c.to - left, H: 14}
 		c.act, c.actTo = left+24, c.to-46
 		return c
 	}
@@ -179,12 +181,16 @@ func (d *reviewDraw) when() string {
 
 // legend is the key to the strips.
 func (d *reviewDraw) legend(x, y, to float64) {
-	for _, part := range state.ChanceParts(d.all.Nucs[0].Chances) {
-		if x+17+d.width(part.Word, ink(12)) > to {
+	box, gap := 14.0, 8.0
+	if d.Narrow {
+		box, gap = 12, 6
+	}
+	for _, part := range d.all.Legend() {
+		if x+box+3+d.width(part.Word, ink(12)) > to {
 			return
 		}
-		d.part(part.Look, scene.Area{X: x, Y: y - 11, W: 14, H: 13})
-		x = d.text(x+17, y, part.Word, ink(12)) + 8
+		d.part(part.Look, scene.Area{X: x, Y: y - 11, W: box, H: 13})
+		x = d.text(x+box+3, y, part.Word, ink(12)) + gap
 	}
 }
 
@@ -231,19 +237,46 @@ func (d *reviewDraw) footButtons() []footButton {
 
 type footButton struct{ word, command string }
 
-// signs is the key to the signs of the scale.
+// signs is the key to the signs of the list.
 func (d *reviewDraw) signs(x, y, to float64) {
-	for _, s := range []struct {
-		sign token
-		word string
-	}{{leaveToken, "leave"}, {cellToken, "cell"}, {virginToken, "virgin"}, {lookToken, "look first"}} {
+	for _, s := range d.signWords() {
 		if x+22+d.width(s.word, ink2(13)) > to {
 			return
 		}
-		d.token(s.sign, at(x+9, y), 8, scene.Panel)
+		d.waySign(s.way, d.all.Hand, at(x+9, y), 8, scene.Panel)
 		x = d.text(x+22, y+5, s.word, ink2(13)) + 14
 	}
 	if more := "large: best with what you have"; x+10+d.width(more, ink2(13)) <= to {
 		d.text(x+10, y+5, more, ink2(13))
 	}
+}
+
+type signWord struct {
+	way  review.Way
+	word string
+}
+
+// signWords are the signs of the scale, then those of what else is done in the list.
+func (d *reviewDraw) signWords() []signWord {
+	all := []signWord{{review.Way{}, "leave"}}
+	for _, virgin := range []bool{false, true} {
+		word := map[bool]string{false: "cell", true: "virgin"}[virgin]
+		if at := slices.IndexFunc(d.all.Hand.Wares, func(w review.Ware) bool { return w.Virgin == virgin }); at >= 0 {
+			all = append(all, signWord{review.Way{Kind: review.GiveCell, Ware: at + 1}, word})
+		}
+	}
+	all = append(all, signWord{review.Way{Kind: review.LookFirst}, "look first"})
+	for _, s := range []signWord{
+		{review.Way{Kind: review.Feed}, "feed"},
+		{review.Way{Kind: review.Narrow}, "narrow entrance"},
+		{review.Way{Kind: review.AddBees}, "add bees"},
+		{review.Way{Kind: review.ShakeOut}, "shake out"},
+		{review.Way{Kind: review.Unite}, "unite"},
+		{review.Way{Kind: review.GiveBrood}, "give brood"},
+	} {
+		if d.all.Does(s.way.Kind) {
+			all = append(all, s)
+		}
+	}
+	return all
 }

@@ -45,6 +45,7 @@ func (c *cardDraw) hand(sheet *state.ReviewSheet) {
 		c.para(said, f, 2)
 	}
 	c.uses(sheet)
+	c.left(sheet)
 	c.sums(sheet)
 	c.oneMore(sheet)
 	c.foot.can = append(c.foot.can, button{"Change by hand", "review amounts", false})
@@ -119,9 +120,9 @@ func (c *cardDraw) given(sheet *state.ReviewSheet) (all []handed) {
 
 // uses lists who gets what.
 func (c *cardDraw) uses(sheet *state.ReviewSheet) {
-	const row, least, kept = 30.0, 4, 400.0 // kept for what comes of it
+	const row, least, kept, line = 30.0, 4, 440.0, 36.0 // kept for what comes of it, and of what is left
 	all, end := c.given(sheet), c.x+c.w
-	most := max(least, int((c.l.Card.H-kept)/row))
+	most := max(least, int((c.l.Card.H-kept-line*float64(len(sheet.Left())))/row))
 	if len(all) == 0 {
 		c.y += 4
 		c.para(c.noUse(sheet), ink(14), 4)
@@ -147,7 +148,7 @@ func (c *cardDraw) uses(sheet *state.ReviewSheet) {
 
 // noUse says why nothing is given.
 func (c *cardDraw) noUse(sheet *state.ReviewSheet) string {
-	if len(sheet.Hand.Wares) == 0 {
+	if sheet.Hand.Cells()+sheet.Hand.Virgins() == 0 {
 		return "The list says what is best without them. What one would do: change by hand."
 	}
 	return "None of it is worth more in a nuc of the list than kept."
@@ -197,13 +198,27 @@ func useNote(w review.Way) string {
 	}
 }
 
+// left says what becomes of what the best use leaves in hand.
+func (c *cardDraw) left(sheet *state.ReviewSheet) {
+	c.y += 12
+	for _, l := range sheet.Left() {
+		f := ink(13)
+		if l.Late && !sheet.Hand.Wares[l.Ware].Virgin || l.Many < 0 {
+			f = f.semi().as(scene.Act)
+		}
+		c.para(sheet.LeftWords(l), f, 4)
+	}
+}
+
 // sums draws how many queens come of this use, of giving in stand order, of none.
 func (c *cardDraw) sums(sheet *state.ReviewSheet) {
 	if sheet.This.Over == 0 {
 		return
 	}
 	c.y += 20
-	c.y = c.wrap(c.x, c.y, fmt.Sprintf("Laying queens from these %s by %s", thousands(sheet.This.Over), shortDay(sheet.By)), ink(14).semi(), c.w, 2) - 4
+	c.y = c.wrap(c.x, c.y, "Queens by "+shortDay(sheet.By)+" from "+plural(sheet.Open, "open nuc", "open nucs")+" and "+plural(sheet.Empty, "empty one", "empty ones"), ink(14).semi(), c.w, 2)
+	c.para("open: something could gain in it, in hand or not; laying, or caught", ink2(12), 2)
+	c.y -= 4
 	most := max(sheet.This.High, sheet.Order.High, sheet.None.High, 1)
 	names, figures := 104.0, 70.0
 	k := (c.w - names - figures) / most
@@ -234,18 +249,26 @@ func (c *cardDraw) oneMore(sheet *state.ReviewSheet) {
 	const least = 0.005
 	c.y += 4
 	for _, virgin := range []bool{false, true} {
-		best, name := 0.0, ""
+		var best review.More
+		name := ""
 		for i, w := range sheet.Hand.Wares {
-			if m := sheet.More(i); w.Virgin == virgin && m > best {
+			if m := sheet.More(i); w.Virgin == virgin && m.Worth > best.Worth {
 				best, name = m, w.Name
 			}
 		}
-		if best >= least {
-			c.para("One more "+name+" would be worth "+sheet.Worth(best), ink(14), 3)
+		if best.Worth >= least {
+			c.para(sheet.MoreWords("One more "+name, best), ink(14), 3)
 		}
 	}
-	if u := sheet.This; sheet.Hand.Minutes > 0 && u.MinuteWorth*60 >= least {
-		c.para("One more hour would be worth "+sheet.Worth(60*u.MinuteWorth), ink(14), 2)
+	if m := sheet.MoreBees(); m.Worth >= least {
+		said := sheet.MoreWords("One more cup of bees", m)
+		if sheet.Hand.Cups == 0 {
+			said += "; " + sheet.BeesWords()
+		}
+		c.para(said, ink(14), 4)
+	}
+	if m := sheet.This.Hour; m.Worth >= least {
+		c.para(sheet.MoreWords("One more hour", m), ink(14), 2)
 	}
 	if !sheet.This.Exact && sheet.This.Bound-sheet.This.Worth >= least {
 		c.para("No use can be better by more than "+sheet.Worth(sheet.This.Bound-sheet.This.Worth), ink2(13), 2)

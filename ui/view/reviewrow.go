@@ -39,7 +39,7 @@ func (d *reviewDraw) row(row state.ReviewRow, a scene.Area) {
 	switch {
 	case decided:
 	case d.Narrow:
-		d.right(d.at.to, a.Y+31, percent(w.Lays), ink(14).bold())
+		d.right(d.at.to, a.Y+22, percent(w.Lays), ink(14).bold())
 	default:
 		d.yields(rn, w, a, ground, ref)
 	}
@@ -73,7 +73,7 @@ func (d *reviewDraw) rowGround(row state.ReviewRow, a scene.Area, ref scene.Ref)
 func (d *reviewDraw) who(row state.ReviewRow, n *state.Nuc, a scene.Area) {
 	middle := a.Y + a.H/2
 	if d.Narrow {
-		middle = a.Y + 26
+		middle = a.Y + a.H/2 - 6
 	}
 	if row.Fold != "" {
 		d.whoAll(row, n, a, middle)
@@ -87,10 +87,15 @@ func (d *reviewDraw) who(row state.ReviewRow, n *state.Nuc, a scene.Area) {
 	}
 	d.add(l)
 	d.fit(d.at.name, middle+6, n.Name, reviewName, d.at.name+100)
+	when, words := d.seenOf(n)
+	ref := n.Tag().Ref
+	ref.Part = "seen"
 	if d.Narrow {
+		said := dotted(when, words)
+		d.fit(d.at.act-24, a.Y+39, said, ink2(13), d.at.to)
+		d.hit(scene.Area{X: d.at.act - 24, Y: a.Y + 28, W: d.at.to - d.at.act + 24, H: 14}, ref, said)
 		return
 	}
-	when, words := d.seenOf(n)
 	to := d.at.strip.X - 14
 	d.fit(d.at.seen, middle-4, when, ink2(13), to)
 	f := ink(14)
@@ -98,8 +103,6 @@ func (d *reviewDraw) who(row state.ReviewRow, n *state.Nuc, a scene.Area) {
 		f = ink(13)
 	}
 	d.fit(d.at.seen, middle+14, words, f, to)
-	ref := n.Tag().Ref
-	ref.Part = "seen"
 	d.hit(scene.Area{X: d.at.seen, Y: a.Y + 2, W: to - d.at.seen, H: a.H - 4}, ref, when+": "+words)
 }
 
@@ -120,7 +123,8 @@ func (d *reviewDraw) whoAll(row state.ReviewRow, n *state.Nuc, a scene.Area, mid
 	}
 	to := d.at.strip.X - 14
 	if d.Narrow {
-		d.fit(d.at.name, middle+6, plural(len(names), "nuc", "nucs"), reviewName, d.at.act-26)
+		said := state.Names(state.Runs(names), func(text string) bool { return d.width(text, ink2(13)) <= d.at.to-d.at.act-80 })
+		d.fit(d.at.act-24, a.Y+39, plural(len(names), "nuc", "nucs")+" alike: "+said, ink2(13), d.at.to)
 		return
 	}
 	said := state.Names(state.Runs(names), func(text string) bool { return d.width(text, reviewName) <= to-d.at.name })
@@ -175,7 +179,7 @@ func (d *reviewDraw) what(row state.ReviewRow, w review.Way, own bool, a scene.A
 	middle, room := a.Y+a.H/2, d.at.actTo-d.at.act-26
 	x := d.at.act + 26
 	if d.Narrow {
-		middle, x, room = a.Y+26, d.at.act, d.at.actTo-d.at.act
+		middle, x, room = a.Y+17, d.at.act, d.at.actTo-d.at.act
 		d.waySign(w, d.all.Hand, at(x-14, middle), 9, ground)
 	} else {
 		d.waySign(w, d.all.Hand, at(d.at.act+9, middle), 9, ground)
@@ -185,7 +189,10 @@ func (d *reviewDraw) what(row state.ReviewRow, w review.Way, own bool, a scene.A
 		f.size = 13
 		lines = scene.Wrap(d.measure, d.say(said), f.size, f.weight, room)
 	}
-	const most, pitch = 3, 17.0
+	most, pitch := 3, 17.0
+	if d.Narrow { // one line: what was seen stands below
+		most = 1
+	}
 	y := middle + 5 - pitch*float64(min(len(lines), most)-1)/2
 	for i, l := range lines[:min(len(lines), most)] {
 		if i == most-1 && len(lines) > most {
@@ -216,15 +223,21 @@ func (d *reviewDraw) decided(plan book.Planned, a scene.Area) {
 	middle := a.Y + a.H/2
 	x, to := d.at.act, d.at.actTo
 	if d.Narrow {
-		middle, x = a.Y+26, x-22
+		d.add(scene.Poly{Open: true, Points: []scene.Point{at(x-19, a.Y+17), at(x-14, a.Y+22), at(x-6, a.Y+11)}, Stroke: scene.Stroke{Role: scene.Good, Width: 2, Round: true}})
+		d.fit(x, a.Y+22, sentence(d.decidedWords(plan))+", decided for "+plan.Day.Short(), ink2(14), to)
+		return
 	}
 	d.add(scene.Poly{Open: true, Points: []scene.Point{at(x+3, middle), at(x+8, middle+5), at(x+16, middle-6)}, Stroke: scene.Stroke{Role: scene.Good, Width: 2, Round: true}})
+	d.fit(x+26, middle-4, sentence(d.decidedWords(plan)), ink2(14), to)
+	d.fit(x+26, middle+14, "decided for "+plan.Day.Short(), ink2(13), to)
+}
+
+func (d *reviewDraw) decidedWords(plan book.Planned) string {
 	said := plan.What.String()
 	if !plan.Batch.IsZero() {
 		said += fmt.Sprintf(", batch %d", d.r.View.Batch(plan.Batch).Number)
 	}
-	d.fit(x+26, middle-4, sentence(said), ink2(14), to)
-	d.fit(x+26, middle+14, "decided for "+plan.Day.Short(), ink2(13), to)
+	return said
 }
 
 // yields draws what each way would yield on a scale: the best of each sign, and
@@ -241,7 +254,7 @@ func (d *reviewDraw) yields(n review.Nuc, taken review.Way, a scene.Area, ground
 	}
 	d.add(scene.Line{From: at(d.yieldX(low), middle), To: at(d.yieldX(high), middle), Stroke: stroke(scene.Rule, 2)})
 	for t, w := range best {
-		if w != nil && token(t) != tokenOf(taken, d.all.Hand) {
+		if w != nil && token(t) != tokenOf(taken, d.all.Hand) && !d.under(*w, taken) {
 			if token(t) == lookToken {
 				d.add(scene.Circle{At: at(d.yieldX(w.Lays), middle), Radius: 8, Fill: ground})
 			}
@@ -258,6 +271,14 @@ func (d *reviewDraw) yields(n review.Nuc, taken review.Way, a scene.Area, ground
 	ref.Part = "taken"
 	d.hit(scene.Around(at(x, middle), 24), ref, percent(taken.Lays)+" of 100 laying by "+d.all.By.Short()+": "+d.all.Title(taken))
 	d.text(min(max(x, d.yieldX(high))+14, d.at.to-18), middle+5, percent(taken.Lays), ink(14).bold())
+}
+
+// under tells whether the sign of a way would stick out from under that of the
+// taken one, which is drawn in lines.
+func (d *reviewDraw) under(w, taken review.Way) bool {
+	const near = 14
+	t := tokenOf(taken, d.all.Hand)
+	return (t == lookToken || t == otherToken) && math.Abs(d.yieldX(w.Lays)-d.yieldX(taken.Lays)) < near
 }
 
 // bestOf are the best ways by their signs, of what is in hand.

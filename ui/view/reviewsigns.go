@@ -89,7 +89,7 @@ func (p *sheet) strip(c course.Chances, a scene.Area, ref scene.Ref, more string
 			most = i
 		}
 	}
-	const least, shown = 0.004, 22.0
+	const least, shown = state.ChanceShown, 22.0
 	x := a.X
 	for i, part := range parts {
 		w := a.W * part.P

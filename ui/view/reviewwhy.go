@@ -67,9 +67,9 @@ func (c *cardDraw) ways(sheet *state.ReviewSheet, i int) {
 		}
 		c.add(box)
 		f := ink(14)
-		if w.Gives() && sheet.Hand.Wares[w.Ware-1].Many == 0 {
+		if sheet.Hand.Lacks(w) {
 			f = ink2(14)
-			title += ", none left"
+			title += ", none in hand"
 		}
 		if k == use {
 			f = f.medium()
