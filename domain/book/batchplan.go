@@ -14,15 +14,15 @@ type BatchPlan struct {
 	At calendar.Moment // when it was planned so
 }
 
-// BatchPlan is the plan of a batch. Ok is false when there is none, or no longer:
-// it was dropped, or grafted.
+// BatchPlan is the plan of a batch as it was last told. Ok is false when it does
+// not stand: there is none, it was dropped, or grafted.
 func (v *View) BatchPlan(id BatchID) (p BatchPlan, ok bool) {
 	for _, e := range v.lines(id.Subject()) {
 		switch f := e.Fact.(type) {
 		case BatchPlanned:
 			p, ok = BatchPlan{f, e.At}, true
 		case BatchDropped, Grafted:
-			p, ok = BatchPlan{}, false
+			ok = false
 		}
 	}
 	return p, ok

@@ -47,8 +47,11 @@ func TestAPlannedBatchIsMovedDroppedAndGrafted(t *testing.T) {
 	}
 	p.At("2027-04-12 15:00").Write(book.Grafted{Batch: two, Number: 5, Larvae: 38})
 	v := p.View("2027-04-13 08:00")
-	if _, ok := v.BatchPlan(two); ok || v.Batch(two).Larvae != 38 {
-		t.Error("a grafted batch is still planned")
+	if last, ok := v.BatchPlan(two); ok || last.Larvae != 40 || v.Batch(two).Larvae != 38 {
+		t.Errorf("a grafted batch is still planned, %t, of %d larvae", ok, last.Larvae)
+	}
+	if p, ok := v.BatchPlan(booktest.Batch("three")); ok || !p.At.IsZero() {
+		t.Error("a batch that nobody planned is planned")
 	}
 }
 

@@ -158,6 +158,14 @@ func TestAFactEndsWhereItEnds(t *testing.T) {
 
 func FuzzEntry(f *testing.F) {
 	f.Add([]byte(`{"id":"01890a5d-ac96-774b-bcce-b302099a8057","at":"2027-05-15T18:00:00Z","part":"morning","written":"2027-05-15T20:00:00Z","kind":"looked","fact":{"nuc":"01890a5d-ac96-774b-bcce-b302099a8057","cappedDM2":4,"queen":"queen seen"}}`))
+	for _, fact := range []string{
+		`"kind":"batch planned","fact":{"batch":"01890a5d-ac96-774b-bcce-b302099a8057","day":"2027-04-19","larvae":96,"sure":0.9,"orders":["01890a5d-ac96-774b-bcce-b302099a8058"]}`,
+		`"kind":"batch dropped","fact":{"batch":"01890a5d-ac96-774b-bcce-b302099a8057","why":"too cold"}`,
+		`"kind":"hours on","fact":{"person":"01890a5d-ac96-774b-bcce-b302099a8057","day":"2027-05-11","from":480,"until":720}`,
+		`"kind":"claimed","fact":{"order":"01890a5d-ac96-774b-bcce-b302099a8057","queens":2,"how":"dead on arrival","why":""}`,
+	} {
+		f.Add([]byte(`{"id":"01890a5d-ac96-774b-bcce-b302099a8057","at":"2027-05-15T18:00:00Z","written":"2027-05-15T20:00:00Z",` + fact + `}`))
+	}
 	f.Add([]byte(`{"kind":"looked"}`))
 	f.Fuzz(func(t *testing.T, b []byte) {
 		var e, again book.Entry

@@ -4,9 +4,10 @@ import "lidmark/domain/calendar"
 
 // BatchPlanned tells that a batch is meant to be grafted on a day: Minute after
 // midnight, 0 when nobody said; from which breeder and line; so many larvae for so
-// many nucs of a yard; to have Queens ready by a day, laying by then where Laying is
-// set, with the wished certainty Sure, 0 to 1; for which orders. A later one of the
-// batch takes its place; the graft makes it a batch.
+// many nucs of a yard, which are given virgins where Virgins is set; to have Queens
+// ready by a day, laying by then where Laying is set, with the wished certainty
+// Sure, 0 to 1; for which orders. A later one of the batch takes its place; the
+// graft makes it a batch.
 type BatchPlanned struct {
 	Batch   BatchID      `json:"batch"`
 	Day     calendar.Day `json:"day"`
@@ -17,6 +18,7 @@ type BatchPlanned struct {
 	Yard    YardID       `json:"yard,omitzero"`
 	Larvae  int          `json:"larvae"`
 	Nucs    int          `json:"nucs,omitzero"`
+	Virgins bool         `json:"virgins,omitzero"`
 	Queens  int          `json:"queens,omitzero"`
 	By      calendar.Day `json:"by,omitzero"`
 	Laying  bool         `json:"laying,omitzero"`

@@ -34,9 +34,9 @@ func (o *Order) Takes(line string) bool {
 // Order is the order of an id.
 func (v *View) Order(id OrderID) *Order { return v.orders.get(id, v.foldOrder) }
 
-// Orders yields the orders: by priority, then by the day they are due.
+// Orders yields the orders that were taken: by priority, then by the day they are due.
 func (v *View) Orders() iter.Seq[*Order] {
-	all := collect(v, KindOrder, v.Order)
+	all := slices.DeleteFunc(collect(v, KindOrder, v.Order), func(o *Order) bool { return o.Taken.IsZero() })
 	slices.SortFunc(all, func(a, b *Order) int {
 		return cmp.Or(cmp.Compare(a.Priority, b.Priority), cmp.Compare(a.By, b.By), a.Order.compare(b.Order))
 	})

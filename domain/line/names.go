@@ -6,7 +6,8 @@ import (
 	"lidmark/domain/book"
 )
 
-// Names tells what a thing is called: a nuc "A3", a batch "4", a yard or a
+// Names tells what a thing is called: a nuc "A3", a batch "4" or, while
+// it is planned, "of Mon 19 Apr", a yard or a
 // colony its name, a queen her name or the number of her cage. It gives "" for
 // what has no name.
 type Names func(book.Subject) string
@@ -23,7 +24,7 @@ func In(v *book.View) Names {
 			return v.Colony(id).Name
 		case book.KindBatch:
 			id, _ := s.Batch()
-			return batchName(v.Batch(id))
+			return batchName(v, id)
 		case book.KindQueen:
 			id, _ := s.Queen()
 			return queenName(v.Queen(id))
@@ -51,11 +52,15 @@ func placeName(v *book.View, s book.Subject) string {
 	}
 }
 
-func batchName(b *book.Batch) string {
-	if b.At.IsZero() {
-		return ""
+// batchName is a batch's number; one that is only planned has its day.
+func batchName(v *book.View, id book.BatchID) string {
+	if b := v.Batch(id); !b.At.IsZero() {
+		return strconv.Itoa(b.Number)
 	}
-	return strconv.Itoa(b.Number)
+	if p, _ := v.BatchPlan(id); !p.Day.IsZero() {
+		return "of " + p.Day.Short()
+	}
+	return ""
 }
 
 func queenName(q *book.Queen) string {

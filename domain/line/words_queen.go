@@ -43,11 +43,12 @@ func (t teller) described(f book.QueenDescribed) string {
 func (t teller) order(f book.Fact) string {
 	switch f := f.(type) {
 	case book.OrderTaken:
-		return commas(fmt.Sprintf("order %s: %s", f.Number, counted(f.Queens, "queen", "queens"))+unless(" ", f.Line)+unless(" for ", f.Customer), unless("by ", f.By.Short()), ifSaid(f.Marked, "marked"), ifSaid(f.Clipped, "clipped"))
+		return commas(fmt.Sprintf("order %s: %s", f.Number, counted(f.Queens, "queen", "queens"))+unless(" ", f.Line)+unless(" for ", f.Customer), unless("by ", f.By.Short()), ifSaid(f.Marked, "marked"), ifSaid(f.Disc, "with disc"), ifSaid(f.Clipped, "clipped"),
+			ifSaid(f.Sent, "sent"), ifSaid(f.Journey > 0, count(float64(f.Journey), "day")+" on the way"))
 	case book.OrderClosed:
 		return t.called("order", f.Order.Subject()) + " closed" + unless(": ", f.Why)
 	case book.Claimed:
-		return counted(f.Queens, "queen", "queens") + " claimed" + t.at("on order", f.Order.Subject()) + unless(": ", f.Why)
+		return counted(f.Queens, "queen", "queens") + " claimed" + t.at("on order", f.Order.Subject()) + unless(": ", commas(f.How.String(), unless("queen ", namesOf(t, f.Of)), f.Why))
 	default:
 		return ""
 	}
@@ -65,6 +66,12 @@ func (t teller) people(f book.Fact) string {
 		return commas(or(f.Name, "somebody")+" works bees", freeWords(f.Free))
 	case book.DaysOff:
 		return strings.TrimSpace(t.called("", f.Person.Subject())+" off") + " from " + or(f.From.Short(), "a day") + " to " + or(f.To.Short(), "a day")
+	case book.HoursOn:
+		who, on := t.called("", f.Person.Subject()), " on "+or(f.Day.Short(), "a day")
+		if f.Minutes() == 0 {
+			return strings.TrimSpace(who + " not free" + on)
+		}
+		return strings.TrimSpace(who + " free" + on + " " + clock(f.From) + "-" + clock(f.Until))
 	default:
 		return ""
 	}
@@ -91,13 +98,17 @@ func (t teller) desk(f book.Fact) string {
 	switch f := f.(type) {
 	case book.Planned:
 		return t.planned(f)
+	case book.BatchPlanned:
+		return t.batchPlanned(f)
+	case book.BatchDropped:
+		return t.called("planned graft", f.Batch.Subject()) + " dropped" + unless(": ", f.Why)
 	case book.PutOff:
 		return "put off" + unless(" until ", f.Until.Short()) + ": " + or(f.Rule, "a task") + t.at("of", f.Of) + unless("; ", f.Why)
 	case book.NumberChanged:
 		if f.Back {
 			return "my number" + unless(" ", f.Number) + " put back"
 		}
-		return "my number" + unless(" ", f.Number) + " set to " + figureOf(f.Value)
+		return "my number" + unless(" ", f.Number) + " set to " + figureOf(f.Value) + unless(" ", f.In)
 	case book.Noted:
 		return "note" + t.at("on", f.Of) + ": " + f.Text
 	case book.Struck:

@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
 	"lidmark/domain/line"
+	"lidmark/domain/rules"
 )
 
 // Every kind of fact has words of its own, even when nothing but its kind is
@@ -76,6 +77,23 @@ func TestWords(t *testing.T) {
 		{book.WeatherSeen{Yard: booktest.Yard("Hill"), Day: calendar.Date(2027, 5, 11), Sign: book.HalfFit, High: book.Said(17)}, "weather of Tue 11 May: ± half a day fit to fly, high 17 °C in Home Yard", "weather of Tue 11 May: ± half a day fit to fly, high 17 °C", "", booktest.Yard("Hill").Subject()},
 		{book.PersonDescribed{Name: "Ida", Free: [7]book.FreeHours{0: {From: 480, Until: 1200}, 1: {From: 1110, Until: 1230}, 2: {From: 1110, Until: 1230}, 6: {From: 480, Until: 1200}}}, "Ida works bees, free Mon-Tue 18:30-20:30, Sat-Sun 08:00-20:00", "Ida works bees, free Mon-Tue 18:30-20:30, Sat-Sun 08:00-20:00", "", book.Subject{}},
 		{book.Dropped{What: book.Cells, Batch: four, Count: 1}, "1 cell from batch 4 dropped", "1 cell dropped", `"cell dropped"`, four.Subject()},
+		{
+			book.BatchPlanned{
+				Batch: booktest.Batch("planned"), Day: calendar.Date(2027, 4, 19), Minute: 15 * 60, Larvae: 96, Nucs: 64, Line: "Rook 12", Breeder: booktest.Colony("S2"), Yard: booktest.Yard("Hill"),
+				Queens: 40, By: calendar.Date(2027, 5, 31), Laying: true, Sure: 0.9, Why: "none earlier",
+			},
+			"graft planned for Mon 19 Apr 15:00: 96 larvae of Rook 12 from S2, 64 nucs in Home Yard, 40 queens laying by Mon 31 May, 90 % sure, none earlier",
+			"graft planned for Mon 19 Apr 15:00: 96 larvae of Rook 12 from S2, 64 nucs, 40 queens laying by Mon 31 May, 90 % sure, none earlier", "", booktest.Yard("Hill").Subject(),
+		},
+		{book.BatchDropped{Batch: booktest.Batch("planned"), Why: "too cold"}, "planned graft dropped: too cold", "planned graft dropped: too cold", "", booktest.Batch("planned").Subject()},
+		{book.HoursOn{Day: calendar.Date(2027, 5, 11), FreeHours: book.FreeHours{From: 480, Until: 720}}, "free on Tue 11 May 08:00-12:00", "free on Tue 11 May 08:00-12:00", "", book.Subject{}},
+		{book.HoursOn{Day: calendar.Date(2027, 5, 11)}, "not free on Tue 11 May", "not free on Tue 11 May", "", book.Subject{}},
+		{
+			book.OrderTaken{Number: "12", Queens: 6, Line: "Rook", Customer: "Club", By: calendar.Date(2027, 6, 20), Disc: true, Clipped: true, Sent: true, Journey: 2},
+			"order 12: 6 queens Rook for Club, by Sun 20 Jun, with disc, clipped, sent, 2 days on the way", "order 12: 6 queens Rook for Club, by Sun 20 Jun, with disc, clipped, sent, 2 days on the way", "",
+			book.Subject{},
+		},
+		{book.Claimed{Queens: 2, How: book.DeadOnArrival, Of: []book.QueenID{booktest.Queen("v1")}, Why: "hot van"}, "2 queens claimed: dead on arrival, queen 1, hot van", "2 queens claimed: dead on arrival, queen 1, hot van", "", book.Subject{}},
 		{book.QueenCaught{Nuc: a3, Label: "7"}, "queen caught from A3, cage 7", "queen caught, cage 7", "k7", a3.Subject()},
 	} {
 		n := line.In(v)
@@ -87,6 +105,22 @@ func TestWords(t *testing.T) {
 		}
 		if got := line.Codes(c.fact, n); got != c.own {
 			t.Errorf("Codes = %q, want %q", got, c.own)
+		}
+	}
+}
+
+// A batch has a name while it is planned, and when the plan was dropped.
+func TestAPlannedBatchHasAName(t *testing.T) {
+	batch := booktest.Batch("next")
+	p := (&booktest.Pen{}).At("2027-03-16 20:00").Write(book.BatchPlanned{Batch: batch, Day: calendar.Date(2027, 4, 19), Larvae: 96})
+	p.At("2027-03-17 20:00").Write(book.BatchDropped{Batch: batch})
+	for _, on := range []string{"2027-03-16 21:00", "2027-03-18 08:00"} {
+		v := p.View(on)
+		if got, want := line.Words(book.BatchDropped{Batch: batch}, line.In(v)), "planned graft of Mon 19 Apr dropped"; got != want {
+			t.Errorf("%s: %q, want %q", on, got, want)
+		}
+		if got := rules.Name(v, batch.Subject()); got != "batch of Mon 19 Apr" {
+			t.Errorf("%s: it is called %q", on, got)
 		}
 	}
 }

@@ -303,6 +303,15 @@ func TestSense(t *testing.T) {
 		{"more palms than it has room for", entry("2027-05-20 17:00", look("A1", book.Looked{Brood: book.Said(99)})), "99 palms of brood in A1: its 6 sides hold 24 at most"},
 		{"a nuc nobody named", entry("2027-05-20 17:00", look("Z9", book.Looked{})), "the nuc is not in the book: name it first"},
 		{"a batch nobody grafted", entry("2027-05-20 17:00", book.CellGiven{Nuc: a1, Batch: batch(9)}), "the batch is not in the book: write down its graft first"},
+		{"a graft planned", entry("2027-05-20 17:00", book.BatchPlanned{Batch: batch(9), Day: calendar.Date(2027, 6, 1), Larvae: 24, By: calendar.Date(2027, 7, 10)}), ""},
+		{"a graft planned for today", entry("2027-05-20 17:00", book.BatchPlanned{Batch: batch(9), Day: calendar.Date(2027, 5, 20), Larvae: 24}), ""},
+		{"a graft planned for no day", entry("2027-05-20 17:00", book.BatchPlanned{Batch: batch(9), Larvae: 24}), "the graft is planned for no day: say for which"},
+		{"a graft planned behind", entry("2027-05-20 17:00", book.BatchPlanned{Batch: batch(9), Day: calendar.Date(2027, 5, 19), Larvae: 24}), "a graft on 2027-05-19 lies behind: plan it for a day to come"},
+		{"a graft in ten years", entry("2027-05-20 17:00", book.BatchPlanned{Batch: batch(9), Day: calendar.Date(2037, 5, 19), Larvae: 24}), "a graft on 2037-05-19 is more than 3 years ahead: write a nearer day"},
+		{"queens before their graft", entry("2027-05-20 17:00", book.BatchPlanned{Batch: batch(9), Day: calendar.Date(2027, 6, 1), By: calendar.Date(2027, 5, 30), Larvae: 24}), "queens by 2027-05-30 of a graft on 2027-06-01: write a later day for them"},
+		{"a graft that was made", entry("2027-05-20 17:00", book.BatchPlanned{Batch: batch(4), Day: calendar.Date(2027, 6, 1), Larvae: 24}), "batch 4 is grafted: it is no longer planned"},
+		{"a grafted batch dropped", entry("2027-05-20 17:00", book.BatchDropped{Batch: batch(4)}), "batch 4 is grafted: it is no longer planned"},
+		{"hours of no day", entry("2027-05-20 17:00", book.HoursOn{Person: booktest.Person("Ida")}), "the hours are of no day: say of which"},
 		{"a new nuc", entry("2027-05-20 17:00", book.NucNamed{Nuc: booktest.Nuc("Z9"), Name: "Z9"}), ""},
 	} {
 		got := ""

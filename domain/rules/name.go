@@ -8,7 +8,7 @@ import (
 )
 
 // Name is what the keeper calls a subject: a nuc, colony or yard by its name,
-// a batch by its number, a queen by her name, disc or cage.
+// a batch by its number or the day for which it is planned, a queen by her name, disc or cage.
 func Name(v *book.View, s book.Subject) string {
 	if id, ok := s.Nuc(); ok {
 		return cmp.Or(v.Nuc(id).Name, "a nuc without a name")
@@ -20,12 +20,20 @@ func Name(v *book.View, s book.Subject) string {
 		return cmp.Or(v.Yard(id).Name, "a yard without a name")
 	}
 	if id, ok := s.Batch(); ok {
-		return batchWord(v.Batch(id))
+		return batchName(v, id)
 	}
 	if id, ok := s.Queen(); ok {
 		return queenName(v.Queen(id))
 	}
 	return s.Kind.String()
+}
+
+func batchName(v *book.View, id book.BatchID) string {
+	b := v.Batch(id)
+	if p, _ := v.BatchPlan(id); b.At.IsZero() && !p.Day.IsZero() {
+		return "batch of " + p.Day.Short()
+	}
+	return batchWord(b)
 }
 
 func queenName(q *book.Queen) string {

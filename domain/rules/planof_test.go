@@ -20,11 +20,11 @@ var judged = map[string]string{
 // against them.
 var unjudged = []string{
 	"yard described", "stand set", "feature drawn", "forage seen", "weather seen", "weather hours", "weather normal", "box built", "nuc named", "entrance set", "front marked",
-	"lid painted", "colony described", "person described", "days off", "take counted", "capped counted", "ripe counted", "cells culled",
+	"lid painted", "colony described", "person described", "days off", "hours on", "take counted", "capped counted", "ripe counted", "cells culled",
 	"incubator read", "clock seen", "emerged counted", "taken along", "brought back", "dropped", "virgin caged", "own cells broken down",
 	"wild cells searched", "row looked", "brood given", "queen described", "queen marked", "queen tested", "queen put in", "queen banked",
 	"queen gone", "queen ended", "united", "shaken out", "planned", "robbed", "nuc lost", "inspected", "disease suspected", "suspicion ended", "treated",
-	"paper held", "order taken", "order closed", "claimed", "put off", "number changed", "noted", "struck",
+	"paper held", "order taken", "order closed", "claimed", "batch planned", "batch dropped", "put off", "number changed", "noted", "struck",
 }
 
 // Whether a fact is judged as a plan has been thought about for every kind.

@@ -41,6 +41,12 @@ func plausible(kind, path string, v reflect.Value) error {
 		if chosen(v.Field(i)) {
 			continue // before its name is looked up, which takes longer than the rest
 		}
+		if v.Type().Field(i).Anonymous {
+			if err := plausible(kind, path, v.Field(i)); err != nil {
+				return err
+			}
+			continue // its fields stand in the fact's own
+		}
 		name, option, _ := strings.Cut(v.Type().Field(i).Tag.Get("json"), ",")
 		if err := plausibleField(kind, path+name, option == "", v.Field(i)); err != nil {
 			return err
@@ -226,6 +232,8 @@ var ranges = map[string]span{
 	"colony described: beesThousands": {0, 500, "thousand bees"},
 	"person described: free.from":     minutes,
 	"person described: free.until":    minutes,
+	"hours on: from":                  minutes,
+	"hours on: until":                 minutes,
 	"grafted: number":                 {1, 1_000_000, "as a batch's number"},
 	"grafted: larvae":                 {1, 10_000, "larvae"},
 	"grafted: larvaAgeH":              {0, 240, "hours of age"},
@@ -262,7 +270,13 @@ var ranges = map[string]span{
 	"queen tested: score":             {-1_000_000, 1_000_000, "as a score"},
 	"treated: waitDays":               {0, 3650, "days to wait"},
 	"order taken: queens":             queens,
+	"order taken: journeyDays":        {0, 60, "days on the way"},
 	"order taken: priority":           {-1000, 1000, "as a priority"},
 	"claimed: queens":                 queens,
+	"batch planned: minute":           {0, 24*60 - 1, "minutes after midnight"},
+	"batch planned: larvae":           {1, 10_000, "larvae"},
+	"batch planned: nucs":             nucs,
+	"batch planned: queens":           {0, 10_000, "queens"},
+	"batch planned: sure":             {0, 1, "of certainty"},
 	"number changed: value":           {-1_000_000, 1_000_000, "as a number"},
 }

@@ -39,6 +39,10 @@ func eachAmount(v reflect.Value, path string, n float64, tell func(path string))
 		v.SetFloat(1)
 	case reflect.Struct:
 		for i := range v.NumField() {
+			if v.Type().Field(i).Anonymous {
+				eachAmount(v.Field(i), path, n, tell)
+				continue
+			}
 			name, _, _ := strings.Cut(v.Type().Field(i).Tag.Get("json"), ",")
 			eachAmount(v.Field(i), path+"."+name, n, tell)
 		}
@@ -117,6 +121,13 @@ func TestPlausible(t *testing.T) {
 		{book.PaperHeld{Name: "health", Expires: calendar.Date(1, 1, 1)}, "expires in the year 1"},
 		{book.PaperHeld{Name: "health", Expires: calendar.Date(2027, 6, 1)}, ""},
 		{book.VirginPutIn{}, ""},
+		{book.BatchPlanned{Day: calendar.Date(2027, 4, 19), Larvae: 96, Nucs: 64, Sure: 0.9}, ""},
+		{book.BatchPlanned{Larvae: -1}, "-1 larvae: write 1 to"},
+		{book.BatchPlanned{Larvae: 96, Nucs: -4}, "-4 nucs: write 0 to"},
+		{book.BatchPlanned{Larvae: 96, Sure: 90}, "90 of certainty: write 0 to 1"},
+		{book.BatchPlanned{Larvae: 96, Minute: 1440}, "1440 minutes after midnight"},
+		{book.HoursOn{FreeHours: book.FreeHours{From: 480, Until: 1441}}, "1441 minutes of the day"},
+		{book.OrderTaken{Number: "1", Customer: "Club", Queens: 2, Journey: -1}, "-1 days on the way"},
 		{book.VirginPutIn{Emerged: time.Date(3000, 1, 1, 0, 0, 0, 0, time.UTC)}, "emerged in the year 3000"},
 	} {
 		err := rules.Plausible(row.f)

@@ -1,17 +1,19 @@
 package rules
 
 import (
+	"errors"
 	"fmt"
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
 )
 
 // Sense tells whether an entry makes sense at all: it is [Plausible], its
 // things are known to the book, it lies not after now, and a box has no more
-// sides, and no more brood, than it has room for. Whatever else it says is
-// taken down.
+// sides, and no more brood, than it has room for; a graft is planned for a day to
+// come. Whatever else it says is taken down.
 func Sense(v *book.View, now time.Time, e book.Entry) error {
 	if err := Plausible(e.Fact); err != nil {
 		return err
@@ -30,8 +32,17 @@ func Sense(v *book.View, now time.Time, e book.Entry) error {
 			return fmt.Errorf("the batch is not in the book: write down its graft first")
 		}
 	}
-	if f, ok := e.Fact.(book.Looked); ok {
+	switch f := e.Fact.(type) {
+	case book.Looked:
 		return fits(v.Nuc(f.Nuc), f)
+	case book.BatchPlanned:
+		return plannable(v, e.At.Day(v.Zone()), f)
+	case book.BatchDropped:
+		return notGrafted(v, f.Batch)
+	case book.HoursOn:
+		if f.Day.IsZero() {
+			return errors.New("the hours are of no day: say of which")
+		}
 	}
 	return nil
 }
@@ -59,10 +70,38 @@ func mostPalms(n *book.Nuc) float64 {
 	return float64(n.Sides) * practice.Of(practice.CombSideArea).Max
 }
 
-// founds tells whether a fact brings a nuc or a batch into the book.
+// yearsAhead is how far ahead anybody plans a graft.
+const yearsAhead = 3
+
+// plannable tells whether a graft can be meant on its day, by those who plan it
+// on another.
+func plannable(v *book.View, on calendar.Day, f book.BatchPlanned) error {
+	switch {
+	case f.Day.IsZero():
+		return errors.New("the graft is planned for no day: say for which")
+	case f.Day < on:
+		return fmt.Errorf("a graft on %s lies behind: plan it for a day to come", f.Day)
+	case f.Day > on.AddMonths(12*yearsAhead):
+		return fmt.Errorf("a graft on %s is more than %d years ahead: write a nearer day", f.Day, yearsAhead)
+	case !f.By.IsZero() && f.By <= f.Day:
+		return fmt.Errorf("queens by %s of a graft on %s: write a later day for them", f.By, f.Day)
+	}
+	return notGrafted(v, f.Batch)
+}
+
+// notGrafted tells whether a batch can still be planned.
+func notGrafted(v *book.View, id book.BatchID) error {
+	if b := v.Batch(id); !b.At.IsZero() {
+		return fmt.Errorf("batch %d is grafted: it is no longer planned", b.Number)
+	}
+	return nil
+}
+
+// founds tells whether a fact brings a nuc or a batch into the book, or speaks of
+// a batch to come.
 func founds(f book.Fact) bool {
 	switch f.(type) {
-	case book.NucNamed, book.Grafted:
+	case book.NucNamed, book.Grafted, book.BatchPlanned, book.BatchDropped:
 		return true
 	default:
 		return false

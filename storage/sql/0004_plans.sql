@@ -1,0 +1,6 @@
+-- Version 4: batches that are planned, and the hours of one day.
+--
+-- Facts of the kinds 'batch planned', 'batch dropped' and 'hours on', and new
+-- fields of 'order taken' and 'claimed', stand in the table entry like all
+-- others. The version alone changes, so that a program which does not know
+-- them says so.
