@@ -169,7 +169,7 @@ func kitRows(kit []rules.KitLine) [][]string {
 }
 
 func stopHead(v *book.View, s rules.Stop) string {
-	head := v.Yard(s.Yard).Name + prefixed(", ", s.Round)
+	head := s.Place(v)
 	if !s.Start.IsZero() {
 		head = s.Start.In(v.Zone()).Format("15:04") + "  " + head
 	}

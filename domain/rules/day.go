@@ -34,7 +34,7 @@ func (p DayPlan) Over() float64 {
 	return max(0, p.Minutes-p.Free)
 }
 
-// Stop is one place of the route: a yard, or a round within it.
+// Stop is one place of the route: a yard, a round within it, or the desk.
 type Stop struct {
 	Yard  book.YardID
 	Round string
@@ -43,6 +43,22 @@ type Stop struct {
 	Drive float64   // minutes driven to reach it
 	Far   float64   // minutes its yard is away from home
 	Tasks []Task
+}
+
+// AtDesk is the round of what is done at the desk: papers, and what was typed twice.
+// It is in no yard.
+const AtDesk = "at the desk"
+
+// Place is where a stop is, in words: a yard with its round, or the desk.
+func (s Stop) Place(v *book.View) string {
+	switch name := v.Yard(s.Yard).Name; {
+	case s.Yard.IsZero() && s.Round == AtDesk:
+		return "At the desk"
+	case s.Round != "":
+		return name + ", " + s.Round
+	default:
+		return name
+	}
 }
 
 // Task is one line of the route: like work at one or several nucs.
@@ -217,7 +233,7 @@ func begin(stops []Stop, at time.Time) (home time.Time) {
 
 // route puts the work into stops: robbers first, then home, then the yards with a hard
 // deadline, then the others; within a yard by rounds in walking order. What waits for
-// dusk comes last.
+// dusk comes behind them, and the work at the desk last.
 func (p *pass) route(work []Finding, d calendar.Day) []Stop {
 	r := router{pass: p, day: d, rank: p.ranks(), stops: map[stopKey]*Stop{}}
 	for _, f := range work {

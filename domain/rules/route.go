@@ -42,6 +42,9 @@ type stopKey struct {
 // place is the stop at any hour.
 func (k stopKey) place() stopKey { return stopKey{yard: k.yard, round: k.round} }
 
+// desk tells whether it is the work at the desk.
+func (k stopKey) desk() bool { return k.yard.IsZero() && k.round == AtDesk }
+
 // router puts findings into the stops of a route.
 type router struct {
 	*pass
@@ -56,8 +59,11 @@ func (r *router) add(f Finding) {
 	of := slices.Clone(f.Subjects())
 	dusk := r.untilDusk(f, r.day)
 	k := stopKey{f.Yard, r.round(of[0]), !dusk.IsZero()}
-	if f.Act == ActCountAgain || f.Act == ActSeeToPapers {
-		k = stopKey{yard: r.home().id} // work for the table at home
+	switch {
+	case f.Act == ActSeeToPapers, f.Rule == Twice:
+		k = stopKey{round: AtDesk}
+	case f.Act == ActCountAgain:
+		k = stopKey{yard: r.home().id}
 	}
 	if f.Emergency() {
 		k.round = ""
@@ -143,6 +149,7 @@ func (r *router) keys() []stopKey {
 	keys := slices.Collect(maps.Keys(r.stops))
 	slices.SortFunc(keys, func(a, b stopKey) int {
 		return cmp.Or(
+			compareTrue(b.desk(), a.desk()),
 			compareTrue(!a.dusk, !b.dusk),
 			compareTrue(robbed[a], robbed[b]),
 			compareTrue(a.yard == home, b.yard == home),

@@ -8,6 +8,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
 )
 
@@ -45,5 +46,34 @@ func TestPastDueWorkIsOneLine(t *testing.T) {
 		if !slices.Equal(got, want) {
 			t.Errorf("%s: %q, want %q", at, got, want)
 		}
+	}
+}
+
+// TestWorkAtTheDeskComesLast: papers and what was typed twice belong to no yard; they are one stop, behind what waits for dusk, and take no way of their own.
+func TestWorkAtTheDeskComesLast(t *testing.T) {
+	p := pen(t)
+	celled(p)
+	p.At("2027-05-20 18:00").Write(book.PaperHeld{Yard: atFar, Name: "health certificate", Expires: calendar.Date(2027, 5, 30)})
+	p.Write(book.ForageSeen{Yard: atFar, Forage: book.InDearth}, book.Robbed{Nuc: a1})
+	v := p.View("2027-05-25 09:00")
+	plan := rules.Day(v, v.Today())
+	if len(plan.Stops) < 2 {
+		t.Fatalf("%d stops, want the yard's and the desk", len(plan.Stops))
+	}
+	far := 0.0
+	for i, s := range plan.Stops {
+		last := i == len(plan.Stops)-1
+		if atDesk := s.Place(v) == "At the desk"; atDesk != last {
+			t.Errorf("stop %d of %d is %q", i+1, len(plan.Stops), s.Place(v))
+		}
+		for _, task := range s.Tasks {
+			if desk := task.Act == rules.ActSeeToPapers || task.Findings[0].Rule == rules.Twice; desk != last {
+				t.Errorf("%q is at %q", task.Title, s.Place(v))
+			}
+		}
+		if last && s.Drive != far {
+			t.Errorf("the desk is %g min away, want the way home of %g", s.Drive, far)
+		}
+		far = s.Far
 	}
 }

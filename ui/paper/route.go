@@ -61,7 +61,7 @@ type dayRoute struct {
 // yards are those of the stops, each once, in the order of the day.
 func (d dayRoute) yards() (all []book.YardID) {
 	for _, s := range d.stops {
-		if !slices.Contains(all, s.Yard) {
+		if !s.Yard.IsZero() && !slices.Contains(all, s.Yard) { // the desk is in none
 			all = append(all, s.Yard)
 		}
 	}
@@ -157,11 +157,7 @@ func (d dayRoute) stop(f *flow, s rules.Stop, more bool) {
 	if !s.Start.IsZero() {
 		x = f.text(x, y, s.Start.In(f.zone).Format("15:04"), bold(9.4)) + 2.4
 	}
-	name := d.View.Yard(s.Yard).Name
-	if s.Round != "" {
-		name += ", " + s.Round
-	}
-	x = f.fit(x, y, name, bold(9.4), a.Right()-30)
+	x = f.fit(x, y, s.Place(d.View), bold(9.4), a.Right()-30)
 	switch {
 	case more:
 		f.fit(x+2.6, y, "continued", soft(8.6), a.Right())

@@ -94,10 +94,8 @@ func (s State) Layout() Layout {
 		l.Lanes = scene.Area{Y: y, W: w.W, H: float64(n) * LaneHeight}
 		y = l.Lanes.Bottom()
 	}
-	if s.ribboned() && (s.Away() || s.bandKept()) {
-		l.Band = scene.Area{Y: y, W: w.W, H: BandHeight}
-	}
 	if s.bandKept() {
+		l.Band = scene.Area{Y: y, W: w.W, H: BandHeight}
 		y = l.Band.Bottom()
 	}
 	l.panes(s, scene.Area{Y: y, W: w.W, H: max(0, l.Foot.Y-y)})
@@ -110,9 +108,9 @@ func (s State) ribboned() bool {
 	return s.Room != About && s.Room != Numbers && !s.paged() && (s.Book != nil || s.Size().H >= startRibbon)
 }
 
-// bandKept tells whether the band has room of its own. While the day is dragged
-// it lies over the room unless it was there before: nothing jumps under the
-// pointer.
+// bandKept tells whether the band stands above the room. While the day is dragged
+// it does if it was there before: nothing jumps under the pointer, nothing is covered,
+// and the flag says which day it is.
 func (s State) bandKept() bool {
 	switch {
 	case !s.ribboned():

@@ -27,7 +27,7 @@ func TestNothingJumpsWhileTheDayIsDragged(t *testing.T) {
 	w.send(state.Pressed{At: scene.Point{X: r.At(today), Y: r.Y + 50}})
 	for d := today - 5; d <= today+5; d++ {
 		w.send(state.Moved{At: scene.Point{X: r.At(d), Y: r.Y + 50}})
-		if l := w.Layout(); l.Main != before.Main || l.Band.Empty() != (d == today) {
+		if l := w.Layout(); l.Main != before.Main || !l.Band.Empty() { // it would cover the room's head
 			t.Fatalf("at %v the lids lie in %v, the band in %v; before %v", d, l.Main, l.Band, before.Main)
 		}
 	}

@@ -19,12 +19,14 @@ const (
 	routeHard = 44.0 // the strip of the hard deadlines
 	routeLow  = 30.0 // the same in a low pane
 	routeFoot = 40.0 // below the last stop
-	routeAxis = 252.0
+	routeAxis = 228.0
+	routeSlim = 190.0 // with a slim axis
 	routeMin  = 100.0
 
 	TickBox = 20.0 // the side of the box of a line
 
-	axisLeast  = 700.0 // a pane narrower has no axis of windows
+	axisUsual  = 700.0 // a pane narrower has a slim axis of windows,
+	axisLeast  = 600.0 // and narrower than this none
 	oneLineAll = 560.0 // and narrower than this no task on one line
 	headLeast  = 280.0 // a pane lower has no heads of columns
 )
@@ -60,8 +62,11 @@ func (s State) Route(l Layout) Route {
 	plan := r.Plan()
 	w, high := l.Main.W, l.Main.H
 	rt := Route{Axis: w >= axisLeast, End: routeMin, Hard: routeHard, Head: routeHead}
-	if rt.Axis {
+	switch {
+	case w >= axisUsual:
 		rt.End = routeAxis
+	case rt.Axis:
+		rt.End = routeSlim
 	}
 	if high < headLeast {
 		rt.Hard, rt.Head = routeLow, 0
@@ -129,7 +134,7 @@ const (
 	routeGap   = 10.0           // between two things that a task says
 	lidRoom    = 34.0
 	boxRoom    = 80.0  // of minutes and box beside the first line
-	byRoom     = 112.0 // of "by Wed 06:00" and the gap before it
+	byRoom     = 112.0 // of "by Wed 06:00" or "since 18 Nov" and the gap before it
 	namesRoom  = 150.0 // of names before they are cut to "and 9 more"
 )
 
@@ -144,7 +149,7 @@ func (r *Reading) taskHeight(t rules.Task, p routePane) float64 {
 		names = lidRoom
 	}
 	by := 0.0
-	if !t.By.IsZero() {
+	if !t.By.IsZero() || !t.From.IsZero() {
 		by = byRoom
 	}
 	title, why := m.Width(t.Title, titleSize, scene.Medium), m.Width(t.Why, whySize, scene.Regular)
@@ -164,7 +169,7 @@ func (r *Reading) taskHeight(t rules.Task, p routePane) float64 {
 // unnamedLines are how many lines beyond the first a task takes that names nobody:
 // what to do begins on the first one, before when; why has the whole width.
 func unnamedLines(t rules.Task, room, lid, beside float64) float64 {
-	if t.By.IsZero() {
+	if t.By.IsZero() && t.From.IsZero() {
 		beside = room - boxRoom
 	}
 	return float64(linesOf(t.Title, titleSize, beside-lid) - 1 + max(1, linesOf(t.Why, whySize, room)))

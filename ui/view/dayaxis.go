@@ -16,9 +16,9 @@ type dayAxis struct {
 }
 
 const (
-	axisDays   = 10
-	axisBefore = 3
-	axisWidth  = 114.0
+	axisDays    = 10
+	axisBefore  = 3
+	axisMinutes = 58.0 // the column of minutes, and the gap before the axis
 )
 
 func (g dayAxis) at(days float64) float64 {
@@ -33,7 +33,13 @@ func (r routeDraw) day(t time.Time) float64 {
 
 // window draws from when, best and by when something is to be done.
 func (r routeDraw) window(t rules.Task, y float64) {
-	if t.From.IsZero() || t.By.IsZero() || r.day(t.By) < r.axis.first {
+	switch {
+	case t.From.IsZero():
+		return
+	case t.By.IsZero():
+		r.openWindow(t, y)
+		return
+	case r.day(t.By) < r.axis.first:
 		return
 	}
 	role := scene.Ink2
@@ -61,5 +67,20 @@ func (r routeDraw) window(t rules.Task, y float64) {
 		r.rect(scene.Area{X: by - 4, Y: y - 8, W: 4, H: 16}, role)
 	} else {
 		bar(by, y-5, by, y+5)
+	}
+}
+
+// openWindow draws since when something is to be done that has no last day: up to
+// the day, without an end.
+func (r routeDraw) openWindow(t rules.Task, y float64) {
+	role := scene.Ink2
+	if t.NeedsYou && !r.s.Away() {
+		role = scene.Act
+	}
+	from := r.axis.at(r.day(t.From))
+	to := max(from+2, r.axis.at(float64(r.r.Day)+0.5))
+	r.add(scene.Line{From: at(from, y), To: at(to, y), Stroke: stroke(role, 2)})
+	if r.day(t.From) >= r.axis.first {
+		r.add(scene.Line{From: at(from, y-5), To: at(from, y+5), Stroke: stroke(role, 2)})
 	}
 }

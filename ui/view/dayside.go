@@ -28,14 +28,18 @@ func (p *sheet) daySide(a scene.Area) {
 		p.fit(x, y, said, ink(14), x+all)
 		p.fit(x, y+scene.LineHeight(13), more, ink2(13), x+all) // its line is kept on every day
 		top := y + scene.LineHeight(13) + 14
-		y = p.timeBar(scene.Area{X: x, Y: top, W: w, H: 16})
+		p.timeBar(scene.Area{X: x, Y: top, W: w, H: 16})
+		y = top + 16 + 60
 		body := a.Bottom() - sideFoot
 		kit := scene.Area{X: x, W: w}
 		if beside := x + w + 1.5*state.Edge; a.Right()-beside > w*0.75 {
 			kit = scene.Area{X: beside, Y: top + 8, W: min(w, a.Right()-beside-state.Edge/2)}
 		}
-		if len(plan.Stops) > 0 && y+100 < body {
-			y = p.lessButtons(x, y-26, w)
+		if y+lessHigh < body {
+			if len(plan.Stops) > 0 {
+				p.lessButtons(x, y-26, w)
+			}
+			y += lessHigh // the kit begins there whatever they say
 		}
 		if kit.Y == 0 {
 			kit.Y = y
@@ -61,21 +65,24 @@ func (p *sheet) sideButtons(x, y, w float64) {
 	}
 }
 
-// lessButtons draws what can be said when there is less time than planned, and
-// gives where the next thing begins.
-func (p *sheet) lessButtons(x, y, w float64) float64 {
+// lessHigh is from the first of the buttons for less time to what stands below them:
+// the second of them says two lines at most.
+const lessHigh = 121.0
+
+// lessButtons draws what can be said when there is less time than planned.
+func (p *sheet) lessButtons(x, y, w float64) {
 	less, h := p.s.DayPage.Less, p.s.HoursLeft()
 	hours := state.Less{Hours: h}
 	word := "I have only " + hoursWord(h)
-	y = p.lessButton(scene.Area{X: x, Y: y, W: w}, word, hours, "only hours", less.Hours > 0) + 8
-	return p.lessButton(scene.Area{X: x, Y: y, W: w}, "Nobody comes today", state.Less{Nobody: true}, "nobody comes", less.Nobody) + 36
+	y = p.lessButton(scene.Area{X: x, Y: y, W: w}, word, hours, "only hours", less.Hours > 0, 1) + 8
+	p.lessButton(scene.Area{X: x, Y: y, W: w}, "Nobody comes today", state.Less{Nobody: true}, "nobody comes", less.Nobody, 2)
 }
 
 // lessButton draws one of them: a word, and what it means below. While it holds
-// the hours can be changed beside it. It is as high as that needs; its end is
-// given.
-func (p *sheet) lessButton(a scene.Area, word string, means state.Less, command string, on bool) float64 {
-	const one, most = 46.0, 3
+// the hours can be changed beside it. It is as high as so many lines at most need;
+// its end is given.
+func (p *sheet) lessButton(a scene.Area, word string, means state.Less, command string, on bool, most int) float64 {
+	const one = 46.0
 	to := a.Right() - 12
 	if on && command == "only hours" {
 		to -= 66
@@ -173,12 +180,12 @@ func (p *sheet) workWords() (said, more string) {
 	return said, more
 }
 
-// timeBar draws what is done, what is left and the time there is, and gives
-// where the next thing begins.
-func (p *sheet) timeBar(a scene.Area) float64 {
+// timeBar draws what is done, what is left and the time there is, where somebody
+// told it.
+func (p *sheet) timeBar(a scene.Area) {
 	t := p.dayTime()
 	if !t.told {
-		return a.Y + 50
+		return
 	}
 	tone, tint := p.alarm()
 	all, free := t.done+t.left, t.free
@@ -210,7 +217,6 @@ func (p *sheet) timeBar(a scene.Area) float64 {
 	p.text(a.X, a.Y+36, t.home, ink2(13))
 	edge := a.X + free*k
 	p.add(scene.Line{From: at(edge, a.Y-4), To: at(edge, a.Bottom()+6), Stroke: stroke(scene.Ink, 2)})
-	return a.Bottom() + 60
 }
 
 // kit draws what to pack, one line each, as far as there is room.

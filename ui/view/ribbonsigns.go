@@ -61,8 +61,11 @@ type dayFlag struct {
 func (p *sheet) flag() dayFlag {
 	r, d := p.l.Ribbon, p.s.Looked()
 	f := dayFlag{word: d.Short()}
-	if !p.s.Away() {
+	switch {
+	case !p.s.Away():
 		f.word += " · today"
+	case p.l.Band.Empty(): // which says it else
+		f.word += " · " + daysAway(d.Sub(p.s.Today()))
 	}
 	x := r.At(d)
 	switch {

@@ -3,7 +3,6 @@ package view
 import (
 	"fmt"
 	"math"
-	"slices"
 	"strconv"
 
 	"lidmark/domain/book"
@@ -31,10 +30,7 @@ type routeDraw struct {
 func (p *sheet) route(a scene.Area) {
 	r := routeDraw{sheet: p, Route: p.s.Route(p.l), r: p.s.Reading(), area: a, line: a.X + state.RouteText - 10}
 	r.end = a.Right() - r.End
-	r.axis = dayAxis{x: r.end + 36, w: axisWidth, first: float64(r.r.Day) - axisBefore}
-	if r.Axis {
-		r.end += 24
-	}
+	r.axis = dayAxis{x: r.end + 12, w: r.minutesTo() - r.end - axisMinutes, first: float64(r.r.Day) - axisBefore}
 	r.chosen = p.s.LineAt()
 	plan := r.r.Plan()
 	p.clipped(a, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: "route"}}, func() {
@@ -46,7 +42,7 @@ func (p *sheet) route(a scene.Area) {
 			r.head(a.Y + r.Hard)
 		}
 		body := scene.Area{X: a.X, Y: a.Y + r.Hard + r.Head, W: a.W, H: r.Pane}
-		p.clipped(body, scene.Tag{}, func() { r.stops(p.s.Page(), body) })
+		r.stops(p.s.Page(), body)
 	})
 }
 
@@ -68,43 +64,6 @@ func (r routeDraw) head(y float64) {
 		}
 		r.centre(r.axis.x+(float64(i)+0.5)*r.axis.w/axisDays, y+22, fmt.Sprint(number), f)
 	}
-}
-
-// stops draws the stops and their tasks.
-func (r routeDraw) stops(page []state.PageStop, a scene.Area) {
-	scroll := min(r.s.Scroll[state.RoutePlace], max(0, r.All-r.Pane))
-	top := a.Y - scroll
-	if len(page) == 0 {
-		r.known(top, a)
-		r.nothing(scene.Area{X: a.X, Y: top + r.All, W: a.W, H: a.Bottom() - top - r.All})
-		r.scrollBar(a, scroll, r.All)
-		return
-	}
-	if r.Axis {
-		r.rect(scene.Area{X: r.axis.x + axisBefore*r.axis.w/axisDays, Y: a.Y, W: r.axis.w / axisDays, H: a.H}, scene.Sunk)
-	}
-	r.known(top, a)
-	end := top + r.All - 40
-	if i := slices.IndexFunc(page, state.PageStop.Waits); i >= 0 {
-		end = top + r.Stops[i].Y - 14
-	}
-	r.add(scene.Line{From: at(r.line, top+r.Stops[0].Y+15), To: at(r.line, end+8), Stroke: stroke(scene.Ink, 3)})
-	for i, s := range page {
-		r.stop(s, top+r.Stops[i].Y)
-		for j, l := range s.Lines {
-			line := r.Stops[i].Tasks[j]
-			row := scene.Area{X: r.line + 10, Y: top + line.Y, W: r.area.Right() - r.line - 22, H: line.H}
-			if row.Bottom() > a.Y && row.Y < a.Bottom() {
-				r.entry(l, row)
-			}
-			r.row++
-		}
-	}
-	r.add(scene.Circle{At: at(r.line, end+10), Radius: 6.5, Fill: scene.Ink})
-	if end > top+r.All-50 {
-		r.fit(r.line+18, end+15, "Write it all in tonight, in this order", ink2(13), r.area.Right()-state.Edge)
-	}
-	r.scrollBar(a, scroll, r.All)
 }
 
 // known draws what is no work but to be known: standstills, and what waits after a
@@ -149,28 +108,6 @@ func (r routeDraw) next() (next rules.Finding, ok bool) {
 		}
 	}
 	return next, ok
-}
-
-// stop draws one stop: when it begins, where it is, the way there; or the head
-// of what waits.
-func (r routeDraw) stop(s state.PageStop, y float64) {
-	if s.Waits() {
-		r.rule(r.area.X+state.Edge, y, r.area.Right()-state.Edge, y, scene.Rule)
-		r.fit(r.line+18, y+20, "Can wait", ink(15).semi(), r.end)
-		return
-	}
-	if !s.Start.IsZero() {
-		r.text(r.area.X+state.Edge, y+20, s.Start.In(r.r.View.Zone()).Format("15:04"), ink(14).semi())
-	}
-	r.add(scene.Circle{At: at(r.line, y+15), Radius: 6.5, Fill: scene.Panel, Stroke: stroke(scene.Ink, 3)})
-	name := r.r.View.Yard(s.Yard).Name
-	if s.Round != "" {
-		name += ", " + s.Round
-	}
-	end := r.fit(r.line+18, y+20, name, ink(15).semi(), r.end)
-	if drive := minutes(s.Drive) + " drive"; s.Drive > 0 && end+12+r.width(drive, ink2(13)) <= r.end {
-		r.text(end+12, y+20, drive, ink2(13))
-	}
 }
 
 // lineMiddle is from the top of a line to the middle of what stands on it, dp.
@@ -279,7 +216,7 @@ func (r routeDraw) unnamed(t rules.Task, y float64, lines int) {
 	const least = 80.0 // of the columns of minutes and boxes
 	left, right := r.line+20, r.area.Right()-state.Edge
 	x, end := r.lids(t, y, 0), right-least
-	if !t.By.IsZero() {
+	if said, _ := r.byWords(t); said != "" {
 		end = r.by(t, y) - 10
 	}
 	taken := len(scene.Wrap(r.measure, r.say(t.Title), taskFont.size, taskFont.weight, end-x))
@@ -293,10 +230,11 @@ func (r routeDraw) what(t rules.Task, x, y, end float64) {
 	r.fit(x+10, y, t.Why, whyFont, end)
 }
 
-// byWords are the last day or hour of a task, and their look.
+// byWords are the last day or hour of a task, and their look; of one that has none
+// since when it is to be done.
 func (r routeDraw) byWords(t rules.Task) (string, font) {
 	if t.By.IsZero() {
-		return "", ink2(13)
+		return r.sinceWords(t)
 	}
 	day := r.r.DayOf(t.By)
 	past := t.By.Before(r.r.View.On())
@@ -311,6 +249,26 @@ func (r routeDraw) byWords(t rules.Task) (string, font) {
 		word = "past "
 	}
 	if (past || t.Hard) && !r.s.Away() {
+		f = f.semi().as(scene.Act)
+	}
+	return word + when, f
+}
+
+// sinceWords are since when a task without a last day is to be done, and their look.
+func (r routeDraw) sinceWords(t rules.Task) (string, font) {
+	f := ink2(13)
+	if t.From.IsZero() {
+		return "", f
+	}
+	day, word := r.r.DayOf(t.From), "since "
+	when := day.Short()[:3]
+	if n := day.Sub(r.r.Day); n > 6 || n < -6 {
+		when = shortDay(day)
+	}
+	switch {
+	case t.From.After(r.r.View.On()):
+		word = "from "
+	case t.NeedsYou && !r.s.Away():
 		f = f.semi().as(scene.Act)
 	}
 	return word + when, f

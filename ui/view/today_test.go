@@ -1,0 +1,140 @@
+package view_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"lidmark/domain/calendar"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+
+	"pgregory.net/rapid"
+)
+
+// todayIn is the room Today of the demo season in a window.
+func todayIn(t testing.TB, width, height float64) state.State {
+	s := open(t)
+	s.Room = state.Today
+	s, _ = state.Update(s, state.Resized{Width: width, Height: height})
+	return s
+}
+
+// TestWindowsOfTasksAreDrawn: also in a window of 1280 by 800 each task that has a
+// beginning has its words and its window; only the desk knows work without.
+func TestWindowsOfTasksAreDrawn(t *testing.T) {
+	for _, size := range [][2]float64{{1280, 4000}, {1440, 4000}, {1920, 4000}} {
+		s := todayIn(t, size[0], size[1])
+		r := s.Route(s.Layout())
+		if !r.Axis {
+			t.Fatalf("%.0f wide: no axis", size[0])
+		}
+		top := s.Layout().Main.Y + r.Hard + r.Head
+		said, bars := map[float64]bool{}, map[float64]bool{}
+		for _, p := range walk(t, window(s), s.Size()) {
+			switch m := p.mark.(type) {
+			case scene.Text:
+				if strings.HasPrefix(m.Text, "by ") || strings.HasPrefix(m.Text, "past ") || strings.HasPrefix(m.Text, "since ") || strings.HasPrefix(m.Text, "from ") {
+					said[m.At.Y-5] = true
+				}
+			case scene.Line:
+				if m.From.Y == m.To.Y && m.Stroke.Width == 2 && m.To.X-m.From.X > 0 {
+					bars[m.From.Y] = true
+				}
+			}
+		}
+		tasks := 0
+		for i, stop := range s.Page() {
+			for j, l := range stop.Lines {
+				y := top + r.Stops[i].Tasks[j].Y + 15
+				if l.From.IsZero() {
+					continue
+				}
+				tasks++
+				if !said[y] || !bars[y] {
+					t.Errorf("%.0f wide: %q says when: %v, has a window: %v", size[0], l.Title, said[y], bars[y])
+				}
+			}
+		}
+		if tasks < 10 {
+			t.Errorf("%d tasks begin on a day", tasks)
+		}
+	}
+}
+
+// TestNoTextOfTheRouteIsCut: wherever it is scrolled, a line of text stands whole or
+// not at all, and no lid or box of a line without its text.
+func TestNoTextOfTheRouteIsCut(t *testing.T) {
+	base := worked(t)
+	rapid.Check(t, func(t2 *rapid.T) {
+		s := routes(t2, base)
+		main := s.Layout().Main
+		if r := s.Route(s.Layout()); r.Pane < 3*state.RouteLine {
+			return // a single line is better cut than gone
+		}
+		for _, p := range walk(t, window(s), s.Size()) {
+			var b scene.Area
+			switch m := p.mark.(type) {
+			case scene.Text:
+				b = scene.Area{X: m.At.X, Y: m.At.Y - 0.75*m.Size, W: 1, H: 0.95 * m.Size}
+			case scene.Lid:
+				b = scene.Around(m.At, m.Size)
+			default:
+				continue
+			}
+			if main.Empty() || !main.Contains(b.Centre()) || p.clip.Intersect(main) != p.clip {
+				continue
+			}
+			seen := p.clip.Y < b.Bottom() && p.clip.Bottom() > b.Y
+			if cut := b.Y < p.clip.Y-0.01 || b.Bottom() > p.clip.Bottom()+0.01; seen && cut {
+				t2.Fatalf("%+v is cut by %v", p.mark, p.clip)
+			}
+		}
+	})
+}
+
+// TestTheDaysPaneKeepsItsPlaces: whatever day is looked at, what stands in the pane
+// of the day stands at the same place of it, whatever it says.
+func TestTheDaysPaneKeepsItsPlaces(t *testing.T) {
+	for _, size := range [][2]float64{{1280, 800}, {1440, 900}, {1920, 1080}} {
+		places, days := map[string]float64{}, map[string]int{}
+		for d := range 25 {
+			s := todayIn(t, size[0], size[1])
+			s.Day = today - 12 + calendar.Day(d)
+			l := s.Layout()
+			for _, w := range texts(t, window(s), s.Size()) {
+				said := w.Text.Text
+				if !l.Side.Contains(w.At) || !slices.Contains([]string{"I have only two hours", "Nobody comes today", "Kit to pack"}, said) {
+					continue
+				}
+				y := w.At.Y - l.Side.Y
+				if was, known := places[said]; known && was != y {
+					t.Errorf("%v: %q stands at %.1f on %s, before at %.1f", size, said, y, s.Day.Short(), was)
+				}
+				places[said] = y
+				days[said]++
+			}
+		}
+		if days["Kit to pack"] < 5 || days["Nobody comes today"] < 5 {
+			t.Errorf("%v: seen on %v days", size, days)
+		}
+	}
+}
+
+// TestTheFlagSaysTheDayWhileItIsDragged: nothing lies over the room then.
+func TestTheFlagSaysTheDayWhileItIsDragged(t *testing.T) {
+	s := todayIn(t, 1280, 800)
+	r := s.Layout().Ribbon
+	s, _ = state.Update(s, state.Pressed{At: scene.Point{X: r.At(s.Today()), Y: r.Y + 50}})
+	s, _ = state.Update(s, state.Moved{At: scene.Point{X: r.At(s.Today() + 3), Y: r.Y + 50}})
+	l, flag := s.Layout(), false
+	for _, w := range texts(t, window(s), s.Size()) {
+		flag = flag || r.Contains(w.At) && strings.HasSuffix(w.Text.Text, "3 days ahead")
+		if l.Main.Contains(w.At) && strings.HasPrefix(w.Text.Text, "You are looking at") {
+			t.Error("the band lies over the room")
+		}
+	}
+	if !flag {
+		t.Error("the flag does not say how far ahead the day lies")
+	}
+}
