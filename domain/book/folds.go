@@ -30,3 +30,13 @@ func (f *folds[K, T]) get(id K, fold func(K) *T) *T {
 	f.done[id] = t
 	return t
 }
+
+// room makes room for n subjects, where none is folded yet: a map that grows
+// while many fold keeps them all waiting.
+func (f *folds[K, T]) room(n int) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	if f.done == nil {
+		f.done = make(map[K]*T, n)
+	}
+}

@@ -135,6 +135,7 @@ func (n *Nuc) Condition() Condition {
 }
 
 func (v *View) orderNucs() []*Nuc {
+	v.nucs.room(len(v.season.kinds[KindNuc]))
 	all := collect(v, KindNuc, v.Nuc)
 	rank := v.ranks()
 	ranked := make([]rankedNuc, len(all))

@@ -6,6 +6,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
+	"lidmark/domain/spread"
 	"lidmark/domain/strength"
 )
 
@@ -26,13 +27,14 @@ func (p *pass) robbers() {
 	byYard := map[*yardCase][]exposed{}
 	living := map[*yardCase]int{}
 	var order []*yardCase
+	exposures := p.exposures()
 	for i := range p.nucs {
 		n := &p.nucs[i]
 		if living[n.yard]++; living[n.yard] == 1 {
 			order = append(order, n.yard)
 		}
-		if e := n.yard.strength.Exposure(n.Nuc, n.has); n.kept(p.now) && e.Level > strength.Quiet {
-			byYard[n.yard] = append(byYard[n.yard], exposed{n, e})
+		if exposures[i].Level > strength.Quiet {
+			byYard[n.yard] = append(byYard[n.yard], exposed{n, exposures[i]})
 		}
 	}
 	for _, y := range order {
@@ -45,6 +47,17 @@ func (p *pass) robbers() {
 			p.nucExposed(e)
 		}
 	}
+}
+
+// exposures are how exposed the nucs are; one whose bees are given up is quiet.
+func (p *pass) exposures() []strength.Exposure {
+	all := make([]strength.Exposure, len(p.nucs))
+	spread.Over(len(p.nucs), func(i int) {
+		if n := &p.nucs[i]; n.kept(p.now) {
+			all[i] = n.yard.strength.Exposure(n.Nuc, n.has)
+		}
+	})
+	return all
 }
 
 func oneCause(all []exposed) bool {

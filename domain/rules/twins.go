@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"slices"
 	"time"
 
 	"lidmark/domain/book"
@@ -21,19 +22,21 @@ type twinKey struct {
 
 // TwinsOn are the twins of one day, in the order of the book.
 func TwinsOn(v *book.View, day calendar.Day) []Twin {
-	first := map[twinKey]book.Entry{}
 	var all []Twin
-	for e := range v.OfDay(day) {
+	lines := slices.Collect(v.OfDay(day))
+	first := make(map[twinKey]int, len(lines)) // of lines
+	for i, e := range lines {
 		nuc, ok := nucOf(e.Fact)
 		if !ok {
 			continue
 		}
 		k := twinKey{nuc, book.KindOfFact(e.Fact)}
-		was, known := first[k]
+		at, known := first[k]
 		if !known {
-			first[k] = e
+			first[k] = i
 			continue
 		}
+		was := lines[at]
 		if was.Writer == e.Writer && !sameAgain(was, e) {
 			continue
 		}

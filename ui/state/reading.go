@@ -34,6 +34,7 @@ type Reading struct {
 	of       map[book.NucID]*Nuc
 	about    map[book.Subject][]rules.Finding
 	batches  func() []*book.Batch
+	planned  func() []book.BatchPlan
 	workdays func() map[calendar.Day]Work
 	plan     func() rules.DayPlan
 	page     func() []PageStop
@@ -99,6 +100,7 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 		r.Nucs[i], r.of[n.Nuc] = &all[i], &all[i]
 	}
 	r.batches = sync.OnceValue(func() []*book.Batch { return slices.Collect(v.Batches()) })
+	r.planned = sync.OnceValue(r.readPlanned)
 	r.workdays = sync.OnceValue(r.readWork)
 	r.ground, r.lives, r.rows = memo(r.readGround), memo(r.readLives), memo(r.readRows)
 	r.part, r.page = memo(r.readPart), sync.OnceValue(r.readPage)
@@ -133,17 +135,18 @@ func (r *Reading) HoursOver() bool {
 // of equals the one with the earlier end.
 func bySubject(all []rules.Finding) map[book.Subject][]rules.Finding {
 	count := map[book.Subject]int{}
-	for _, f := range all {
-		count[f.Of]++
+	for i := range all {
+		count[all[i].Of]++
 	}
 	filed := make([]rules.Finding, len(all))
 	about := make(map[book.Subject][]rules.Finding, len(count))
-	for _, f := range all {
-		fs, ok := about[f.Of]
-		if n := count[f.Of]; !ok {
+	for i := range all {
+		of := all[i].Of
+		fs, ok := about[of]
+		if n := count[of]; !ok {
 			fs, filed = filed[:0:n], filed[n:]
 		}
-		about[f.Of] = append(fs, f)
+		about[of] = append(fs, all[i])
 	}
 	for _, fs := range about {
 		if len(fs) > 1 {
