@@ -51,19 +51,20 @@ var plan = []layer{
 	{dir: "domain/crew", ours: rooms("calendar practice book rules"), pure: true, why: "what waits on a short day follows from the course and the rules, not from how it is shown"},
 	{dir: "domain/line", ours: rooms("calendar unit book rules"), pure: true, why: "a typed line becomes facts of the book"},
 	{dir: "domain/roll", ours: rooms("calendar practice spread bee book rules line"), pure: true, why: "a keeper's list becomes facts of the book, wherever it was read"},
+	{dir: "domain/series", ours: rooms("calendar book weather roll"), pure: true, why: "a series of weather becomes facts of the book, wherever it was read"},
 	{dir: "domain/founding", ours: rooms("calendar book rules line"), pure: true, why: "what a book begins with is typed, and becomes facts of the book"},
 	{dir: "domain/demo", ours: rooms("calendar practice bee book rules"), pure: true, why: "the demo season is made of entries like any book"},
 
-	{dir: "storage", ours: rooms("calendar book roll weather"), libs: []string{
+	{dir: "storage", ours: rooms("calendar book roll series"), libs: []string{
 		"modernc.org/sqlite", "github.com/google/uuid", "github.com/gofrs/flock", "github.com/natefinch/atomic", "github.com/arran4/golang-ical",
 		"github.com/xuri/excelize/v2", "golang.org/x/text",
 	}, why: "a book on disk does not know how it is judged or shown"},
 
 	{dir: "ui/scene", pure: true, why: "marks in world units suit any painter, and a painter needs no domain"},
-	{dir: "ui/state", ours: append(rooms("calendar practice unit spread bee book weather course strength line roll founding rules review"), "ui/scene"), pure: true, why: "the window as values knows cameras and what is hit, but no view, painter or toolkit"},
-	{dir: "ui/view", ours: append(rooms("calendar practice bee book course strength line roll founding rules review"), "ui/scene", "ui/state"), pure: true, why: "a view is State in, Scene out"},
+	{dir: "ui/state", ours: append(rooms("calendar practice unit spread bee book weather course strength line roll series founding rules review"), "ui/scene"), pure: true, why: "the window as values knows cameras and what is hit, but no view, painter or toolkit"},
+	{dir: "ui/view", ours: append(rooms("calendar practice bee book course strength line roll series founding rules review"), "ui/scene", "ui/state"), pure: true, why: "a view is State in, Scene out"},
 	{dir: "ui/paint", ours: []string{"ui/scene", "assets"}, libs: []string{"golang.org/x/image"}, why: "pixels come from a Scene alone"},
-	{dir: "ui/picture", ours: append(rooms("calendar roll"), "ui/state", "ui/view", "ui/paint"), why: "a picture of the window needs no window"},
+	{dir: "ui/picture", ours: append(rooms("calendar roll series"), "ui/state", "ui/view", "ui/paint"), why: "a picture of the window needs no window"},
 	{dir: "ui/paper", ours: append(rooms("calendar bee book line rules"), "ui/scene", "ui/state", "ui/paint", "assets"), libs: []string{
 		"codeberg.org/go-pdf/fpdf", "github.com/boombuler/barcode", "golang.org/x/image", "golang.org/x/text",
 	}, why: "what is printed comes from a Reading, like the panes"},

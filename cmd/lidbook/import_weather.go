@@ -14,6 +14,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/line"
 	"lidmark/domain/roll"
+	"lidmark/domain/series"
 	"lidmark/storage/weatherfile"
 )
 
@@ -22,7 +23,7 @@ func importWeather(a *app) *cobra.Command {
 	c := a.writing(&cobra.Command{
 		Use:   "weather FILE",
 		Short: "Take in weather by the hour or by the day: a table (CSV, XLSX), or a forecast saved as JSON",
-		Long: "Reads a series of weather and says what it understood before anything is written.\nDays from today on are kept as forecast. What the columns mean is guessed from their\n" +
+		Long: "Reads a series of weather and says what it understood before anything is written.\nDays from today on are kept as forecast. Hours and days that are missing are\ntold with their dates. What the columns mean is guessed from their\n" +
 			"headings; what you say with --columns is remembered for files with the same headings.\nColumns: " + weatherColumnWords() + ".",
 		Example: "  lidbook import weather mast.csv --yard \"Far Hill\"\n  lidbook import weather forecast.json --yes\n  lidbook import weather log.csv --columns \"time,temperature °F,ignored,wind mph,at 2 m\"",
 		Args:    cobra.ExactArgs(1),
@@ -57,19 +58,19 @@ func (d *desk) importWeather(path, columns, encoding string) error {
 	if err != nil {
 		return err
 	}
-	choice := in.Recall(choicesFile())
+	choice := weatherfile.Recall(in, choicesFile())
 	if columns != "" {
-		if choice, err = weatherfile.ParseChoice(columns); err != nil {
+		if choice, err = series.ParseChoice(columns); err != nil {
 			return fmt.Errorf("--columns: %w", err)
 		}
 	}
 	d.sayColumns(in, choice)
-	series, err := in.Take(choice, weatherfile.Where{Yard: y.Yard, Zone: y.Zone, Today: calendar.DayOf(d.now, y.Zone)})
+	taken, err := in.Take(choice, series.Where{Yard: y.Yard, Zone: y.Zone, Today: calendar.DayOf(d.now, y.Zone)})
 	if err != nil {
 		return err
 	}
-	facts := unknown(y, series.Facts)
-	d.sayWeather(facts, series.Missing, y)
+	facts := unknown(y, taken.Facts)
+	d.sayWeather(facts, taken, y)
 	switch {
 	case len(facts) == 0:
 		d.line("nothing to take in: the book has all of it")
@@ -87,7 +88,7 @@ func (d *desk) importWeather(path, columns, encoding string) error {
 	if columns == "" {
 		return nil
 	}
-	return in.Remember(choicesFile(), choice)
+	return weatherfile.Remember(choicesFile(), in.Key(), choice)
 }
 
 // choicesFile is where choices of columns are kept on this machine.
@@ -117,7 +118,7 @@ func unknown(y *book.Yard, facts []book.Fact) (news []book.Fact) {
 	return news
 }
 
-func (d *desk) sayColumns(in *weatherfile.File, c weatherfile.Choice) {
+func (d *desk) sayColumns(in *series.File, c series.Choice) {
 	var all []string
 	for i, col := range c.Columns {
 		heading := ""
@@ -133,7 +134,7 @@ func (d *desk) sayColumns(in *weatherfile.File, c weatherfile.Choice) {
 }
 
 // sayWeather says what would be written, the first and the last days of it.
-func (d *desk) sayWeather(facts []book.Fact, missing int, y *book.Yard) {
+func (d *desk) sayWeather(facts []book.Fact, taken series.Series, y *book.Yard) {
 	const few = 3
 	names := line.In(d.view())
 	for i, f := range facts {
@@ -143,8 +144,11 @@ func (d *desk) sayWeather(facts []book.Fact, missing int, y *book.Yard) {
 			d.line("… %s more …", plural(len(facts)-2*few, "day"))
 		}
 	}
-	if missing > 0 {
-		d.line("temperature is missing of %s between the first and the last", plural(missing, "hour"))
+	if gaps := taken.Gaps.Words(); gaps != "" {
+		d.line("%s", gaps)
+	}
+	for _, doubt := range taken.Doubts {
+		d.line("%s", doubt)
 	}
 	d.line("%s new for %s", plural(len(facts), "day"), y.Name)
 }

@@ -70,6 +70,8 @@ func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
 		d.work(tell, func(_ context.Context, tell func(state.Msg)) { tell(readList(e)) })
 	case state.ReadWeather:
 		d.work(tell, func(_ context.Context, tell func(state.Msg)) { tell(d.readWeather(e)) })
+	case state.KeepColumns:
+		d.work(tell, func(_ context.Context, tell func(state.Msg)) { d.keepColumns(e, tell) })
 	case state.Print:
 		d.work(tell, func(ctx context.Context, tell func(state.Msg)) { d.print(ctx, e, tell) })
 	case state.Found:

@@ -1,12 +1,10 @@
 package main
 
 import (
+	"errors"
 	"os"
 	"path/filepath"
-	"strings"
 
-	"lidmark/domain/roll"
-	"lidmark/domain/rules"
 	"lidmark/storage/weatherfile"
 	"lidmark/ui/state"
 )
@@ -14,7 +12,7 @@ import (
 // readWeather reads a series of weather, its columns as they were chosen last for
 // such a file, else as their headings say.
 func (d *desk) readWeather(e state.ReadWeather) state.WeatherRead {
-	m := state.WeatherRead{Path: e.Path, Yard: e.Yard.Yard}
+	m := state.WeatherRead{Path: e.Path}
 	name := filepath.Base(e.Path)
 	f, err := os.Open(e.Path)
 	if err != nil {
@@ -22,34 +20,25 @@ func (d *desk) readWeather(e state.ReadWeather) state.WeatherRead {
 		return m
 	}
 	defer func() { _ = f.Close() }() // it was only read
-	in, err := weatherfile.Open(name, f, "")
-	if err != nil {
+	m.File, err = weatherfile.Open(name, f, e.Encoding)
+	var undecided *weatherfile.Undecided
+	switch {
+	case errors.As(err, &undecided):
+		m.Encodings = undecided.Encodings
+	case err != nil:
 		m.Failed = err.Error()
-		return m
+	default:
+		m.Choice = weatherfile.Recall(m.File, d.columnsFile())
 	}
-	choice := in.Recall(filepath.Join(d.folder, "weather-columns.json")) // where the terminal keeps them too
-	m.Columns = columnsTaken(choice)
-	series, err := in.Take(choice, weatherfile.Where{Yard: e.Yard.Yard, Zone: e.Yard.Zone, Today: e.Today})
-	for _, fact := range series.Facts {
-		if err == nil {
-			err = rules.Plausible(fact)
-		}
-	}
-	if err != nil {
-		m.Failed = err.Error()
-		return m
-	}
-	m.Facts, m.Missing = series.Facts, series.Missing
 	return m
 }
 
-// columnsTaken says what the columns were taken for; of the others nothing.
-func columnsTaken(c weatherfile.Choice) string {
-	var all []string
-	for i, col := range c.Columns {
-		if col.What != weatherfile.Ignored {
-			all = append(all, roll.Letters(i+1)+" "+col.String())
-		}
+// keepColumns keeps what the columns of a series mean.
+func (d *desk) keepColumns(e state.KeepColumns, tell func(state.Msg)) {
+	if err := weatherfile.Remember(d.columnsFile(), e.Key, e.Choice); err != nil {
+		tell(bad(err.Error()))
 	}
-	return "Columns: " + strings.Join(all, ", ")
 }
+
+// columnsFile is where the terminal keeps them too.
+func (d *desk) columnsFile() string { return filepath.Join(d.folder, "weather-columns.json") }

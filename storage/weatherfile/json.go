@@ -11,6 +11,7 @@ import (
 	"time"
 
 	"lidmark/domain/roll"
+	"lidmark/domain/series"
 	"lidmark/storage/listfile"
 )
 
@@ -30,7 +31,7 @@ func isJSON(content []byte) bool {
 
 // openJSON makes headings and rows of parallel lists: the hourly ones, else the
 // daily ones.
-func openJSON(content []byte) (*File, error) {
+func openJSON(content []byte) (*series.File, error) {
 	var in forecast
 	if err := json.Unmarshal(bytes.TrimPrefix(content, []byte("\xEF\xBB\xBF")), &in); err != nil {
 		return nil, fmt.Errorf("it is no whole JSON (%w): save it again", err)
@@ -42,7 +43,7 @@ func openJSON(content []byte) (*File, error) {
 	if len(lists) == 0 {
 		return nil, errors.New(`it has neither "hourly" nor "daily" lists: save the forecast as JSON by the hour or by the day`)
 	}
-	f := &File{}
+	f := &series.File{List: name}
 	if in.Offset != nil {
 		const most = 15 * 3600
 		if !(*in.Offset >= -most && *in.Offset <= most) {
@@ -53,11 +54,8 @@ func openJSON(content []byte) (*File, error) {
 	keys := slices.Sorted(maps.Keys(lists))
 	keys = slices.DeleteFunc(keys, func(k string) bool { return k == "time" })
 	keys = append([]string{"time"}, keys...)
-	f.where = func(row roll.Row, column int) string {
-		return fmt.Sprintf("%s.%s, value %d (%s)", name, keys[min(column, len(keys)-1)], row.Number, row.Cell(1).Text)
-	}
 	for i, key := range keys {
-		if err := f.takeList(name+"."+key, i, lists[key]); err != nil {
+		if err := takeList(f, name+"."+key, i, lists[key]); err != nil {
 			return nil, err
 		}
 		heading := key
@@ -71,7 +69,7 @@ func openJSON(content []byte) (*File, error) {
 
 // takeList lays a list into a column of the rows, the first list, of the times,
 // making them.
-func (f *File) takeList(name string, column int, raw json.RawMessage) error {
+func takeList(f *series.File, name string, column int, raw json.RawMessage) error {
 	var values []json.RawMessage
 	if err := json.Unmarshal(raw, &values); err != nil {
 		return fmt.Errorf("%s is no list: save the forecast again", name)
@@ -80,14 +78,14 @@ func (f *File) takeList(name string, column int, raw json.RawMessage) error {
 		if len(values) == 0 || len(values) > listfile.MostRows {
 			return fmt.Errorf("%s has %d values: save a forecast of 1 to %d", name, len(values), listfile.MostRows)
 		}
-		f.rows = make([]roll.Row, len(values))
+		f.Rows = make([]roll.Row, len(values))
 	}
-	if len(values) != len(f.rows) {
-		return fmt.Errorf("%s has %d values and the times %d: save the forecast again, whole", name, len(values), len(f.rows))
+	if len(values) != len(f.Rows) {
+		return fmt.Errorf("%s has %d values and the times %d: save the forecast again, whole", name, len(values), len(f.Rows))
 	}
 	for i, v := range values {
-		f.rows[i].Number = i + 1
-		f.rows[i].Cells = append(f.rows[i].Cells, roll.Cell{Text: plain(v)})
+		f.Rows[i].Number = i + 1
+		f.Rows[i].Cells = append(f.Rows[i].Cells, roll.Cell{Text: plain(v)})
 	}
 	return nil
 }

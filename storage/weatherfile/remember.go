@@ -10,28 +10,30 @@ import (
 	"strings"
 
 	"github.com/natefinch/atomic"
+
+	"lidmark/domain/series"
 )
 
 // Recall is the choice that was last made for a file with these headings, as kept
 // in a file; else the one that its headings suggest. A file of choices that is not
 // there, or damaged, suggests nothing.
-func (f *File) Recall(kept string) Choice {
+func Recall(f *series.File, kept string) series.Choice {
 	if text, ok := choices(kept)[f.Key()]; ok {
-		if c, err := ParseChoice(text); err == nil && len(c.Columns) <= len(f.Headings) {
+		if c, err := series.ParseChoice(text); err == nil && len(c.Columns) <= len(f.Headings) {
 			return c
 		}
 	}
-	return Guess(f.Headings)
+	return series.Guess(f.Headings)
 }
 
-// Remember keeps a choice for files with the same headings. The folder is made if
+// Remember keeps a choice for files with the same headings, by [series.File.Key]. The folder is made if
 // need be.
-func (f *File) Remember(kept string, c Choice) error {
+func Remember(kept, key string, c series.Choice) error {
 	all := choices(kept)
 	if all == nil {
 		all = map[string]string{}
 	}
-	all[f.Key()] = c.String()
+	all[key] = c.String()
 	text, err := json.MarshalIndent(all, "", "  ")
 	if err == nil {
 		err = os.MkdirAll(filepath.Dir(kept), 0o700)

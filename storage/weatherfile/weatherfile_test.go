@@ -16,21 +16,22 @@ import (
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
+	"lidmark/domain/series"
 	"lidmark/storage/weatherfile"
 )
 
 var hill = booktest.Yard("Hill")
 
 // here is the yard Hill in Berlin's time on 20 May 2027.
-func here(t testing.TB) weatherfile.Where {
+func here(t testing.TB) series.Where {
 	zone, err := time.LoadLocation("Europe/Berlin")
 	if err != nil {
 		t.Fatal(err)
 	}
-	return weatherfile.Where{Yard: hill, Zone: zone, Today: calendar.Date(2027, 5, 20)}
+	return series.Where{Yard: hill, Zone: zone, Today: calendar.Date(2027, 5, 20)}
 }
 
-func open(t testing.TB, name string) *weatherfile.File {
+func open(t testing.TB, name string) *series.File {
 	t.Helper()
 	content, err := os.ReadFile("testdata/" + name)
 	if err != nil {
@@ -58,13 +59,13 @@ func said(list []book.Amount) string {
 
 func TestATableOfAStation(t *testing.T) {
 	f := open(t, "station.csv")
-	c := weatherfile.Guess(f.Headings)
+	c := series.Guess(f.Headings)
 	if got, want := c.String(), "time,clock,temperature °C,wind km/h,rain mm"; got != want {
 		t.Fatalf("guessed %q, want %q", got, want)
 	}
 	s, err := f.Take(c, here(t))
-	if err != nil || len(s.Facts) != 2 || s.Missing != 11 {
-		t.Fatalf("%v, %d days, %d hours missing", err, len(s.Facts), s.Missing)
+	if err != nil || len(s.Facts) != 2 || s.Gaps.Hours != 11 {
+		t.Fatalf("%v, %d days, %d hours missing", err, len(s.Facts), s.Gaps.Hours)
 	}
 	day, next := s.Facts[0].(book.WeatherHours), s.Facts[1].(book.WeatherHours)
 	if day.Day != calendar.Date(2027, 5, 18) || day.Forecast || next.Day != day.Day+1 {
@@ -85,8 +86,8 @@ func TestATableOfAStation(t *testing.T) {
 
 func TestASavedForecast(t *testing.T) {
 	f := open(t, "forecast.json")
-	s, err := f.Take(weatherfile.Guess(f.Headings), here(t))
-	if err != nil || len(s.Facts) != 1 || s.Missing != 1 {
+	s, err := f.Take(series.Guess(f.Headings), here(t))
+	if err != nil || len(s.Facts) != 1 || s.Gaps.Hours != 1 {
 		t.Fatalf("%v, %+v", err, s)
 	}
 	day := s.Facts[0].(book.WeatherHours)
@@ -100,7 +101,7 @@ func TestASavedForecast(t *testing.T) {
 // 2.54 mm and 10 miles an hour 4.47 m/s.
 func TestDaysInUSUnits(t *testing.T) {
 	f := open(t, "days.json")
-	s, err := f.Take(weatherfile.Guess(f.Headings), here(t))
+	s, err := f.Take(series.Guess(f.Headings), here(t))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -136,7 +137,7 @@ func TestDaysWhenTheClocksChange(t *testing.T) {
 			continue
 		}
 		f := s.Facts[0].(book.WeatherHours)
-		if len(f.Celsius) != want || s.Missing != 0 || f.Celsius[want-1] != book.Said(23) || f.Celsius[3] == book.Said(2) {
+		if len(f.Celsius) != want || s.Gaps.Hours != 0 || f.Celsius[want-1] != book.Said(23) || f.Celsius[3] == book.Said(2) {
 			t.Errorf("%d hours: %s", want, said(f.Celsius))
 		}
 	}
@@ -146,15 +147,15 @@ func TestDaysWhenTheClocksChange(t *testing.T) {
 	}
 }
 
-func take(t testing.TB, text, choice string) (weatherfile.Series, error) {
+func take(t testing.TB, text, choice string) (series.Series, error) {
 	f, err := weatherfile.Open("w.csv", strings.NewReader(text), "")
 	if err != nil {
-		return weatherfile.Series{}, err
+		return series.Series{}, err
 	}
-	c := weatherfile.Guess(f.Headings)
+	c := series.Guess(f.Headings)
 	if choice != "" {
-		if c, err = weatherfile.ParseChoice(choice); err != nil {
-			return weatherfile.Series{}, err
+		if c, err = series.ParseChoice(choice); err != nil {
+			return series.Series{}, err
 		}
 	}
 	return f.Take(c, here(t))
@@ -207,10 +208,10 @@ func TestHeadingsAreUnderstood(t *testing.T) {
 		"Day,Hour,T,Wind at 2 m [m/s],Wind direction,Precipitation probability (%)": "time,clock,temperature °C,wind m/s,ignored,ignored,at 2 m",
 		"timestamp,sunshine (%),cloud_cover_low (%),relative_humidity":              "time,sun %,ignored,ignored",
 	} {
-		if got := weatherfile.Guess(strings.Split(headings, ",")).String(); got != want {
+		if got := series.Guess(strings.Split(headings, ",")).String(); got != want {
 			t.Errorf("%s\n%s, want %s", headings, got, want)
 		}
-		if c, err := weatherfile.ParseChoice(want); err != nil || c.String() != want {
+		if c, err := series.ParseChoice(want); err != nil || c.String() != want {
 			t.Errorf("%s reads back as %v, %v", want, c, err)
 		}
 	}
@@ -226,24 +227,24 @@ func TestWindOfAnotherHeight(t *testing.T) {
 
 func TestAChoiceIsRemembered(t *testing.T) {
 	f, kept := open(t, "station.csv"), filepath.Join(t.TempDir(), "new", "columns.json")
-	guess := f.Recall(kept)
-	c, err := weatherfile.ParseChoice("time,clock,temperature °C,wind knots,ignored,at 2 m")
+	guess := weatherfile.Recall(f, kept)
+	c, err := series.ParseChoice("time,clock,temperature °C,wind knots,ignored,at 2 m")
 	if err != nil {
 		t.Fatal(err)
 	}
-	if err := f.Remember(kept, c); err != nil {
+	if err := weatherfile.Remember(kept, f.Key(), c); err != nil {
 		t.Fatal(err)
 	}
-	if got := f.Recall(kept); got.String() != c.String() || got.String() == guess.String() {
+	if got := weatherfile.Recall(f, kept); got.String() != c.String() || got.String() == guess.String() {
 		t.Errorf("recalled %v", got)
 	}
-	if other := open(t, "forecast.json"); other.Recall(kept).String() != weatherfile.Guess(other.Headings).String() {
+	if other := open(t, "forecast.json"); weatherfile.Recall(other, kept).String() != series.Guess(other.Headings).String() {
 		t.Error("the choice for one file is taken for another")
 	}
 	if err := os.WriteFile(kept, []byte("{"), 0o600); err != nil {
 		t.Fatal(err)
 	}
-	if got := f.Recall(kept); got.String() != guess.String() {
+	if got := weatherfile.Recall(f, kept); got.String() != guess.String() {
 		t.Errorf("from a damaged file %v", got)
 	}
 }
@@ -271,7 +272,7 @@ func FuzzOpen(f *testing.F) {
 			}
 			return
 		}
-		s, err := in.Take(weatherfile.Guess(in.Headings), at)
+		s, err := in.Take(series.Guess(in.Headings), at)
 		if err != nil && (!strings.HasPrefix(err.Error(), "w: ") || len(s.Facts) > 0) {
 			t.Fatalf("%v beside %d facts", err, len(s.Facts))
 		}
@@ -289,11 +290,11 @@ func FuzzChoice(f *testing.F) {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, text string) {
-		c, err := weatherfile.ParseChoice(text)
+		c, err := series.ParseChoice(text)
 		if err != nil {
 			return
 		}
-		if again, err := weatherfile.ParseChoice(c.String()); len(c.Columns) > 0 && (err != nil || again.String() != c.String()) {
+		if again, err := series.ParseChoice(c.String()); len(c.Columns) > 0 && (err != nil || again.String() != c.String()) {
 			t.Fatalf("%q is %v, and that reads as %v, %v", text, c, again, err)
 		}
 	})

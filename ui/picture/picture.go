@@ -54,6 +54,7 @@ var rooms = map[string]func(*state.State){
 	"steps-3": begun(state.PeopleStep),
 	"steps-4": begun(state.BatchStep),
 	"list":    broughtList,
+	"weather": broughtWeather,
 }
 
 // ran enters a room by its command, from Today.

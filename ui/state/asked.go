@@ -100,9 +100,6 @@ func (s State) answered(key string) (State, []Effect) {
 	if a.Twice != "" {
 		return s.twiceAnswered(key)
 	}
-	if a.Weather {
-		return s.weatherAnswered(key)
-	}
 	a.Given = append(slices.Clip(a.Given), key)
 	return s.settled(&a)
 }
@@ -125,5 +122,4 @@ type Asked struct {
 	Field   string       // in which it was typed, where it was the line of a nuc
 	Drops   []book.Entry // what the book did not take, and these entries stand for
 	Twice   string       // the words that may have been typed twice, where that is the question
-	Weather bool         // the entries are a series of weather, written only if that is the answer
 }

@@ -17,7 +17,9 @@ const (
 	ListHeading  = "list.heading" // the number of the row of headings; "0": none
 	ListDates    = "list.dates"
 	ListYear     = "list.year"
-	ListKind     = "list.kind" // of the boxes of new nucs
+	ListKind     = "list.kind"   // of the boxes of new nucs
+	ListYard     = "list.yard"   // of a series of weather
+	ListHeight   = "list.height" // in m, at which its wind was measured
 )
 
 // ListColumn is the field of what a column means, counted from 1.
@@ -45,7 +47,9 @@ func listField(name string) bool { return strings.HasPrefix(name, "list.") }
 type Bring struct {
 	Path string
 	roll.List
-	Sheet   int // which of the sheets is the list
+	Sheet   int            // which of the sheets is the list
+	Series  *BroughtSeries // it is a series of weather; nil: a list
+	Means   []Meaning      // of each column
 	Options roll.Options
 	Result  roll.Result
 	Open    int // the column whose meanings are shown, from 1; 0: none
@@ -94,8 +98,30 @@ func noRows(s State) string {
 }
 
 func readListSo(s State) (State, []Effect) {
+	if s.Bring.Series != nil {
+		s.Busy = &Busy{"the weather is read", -1}
+		return s, []Effect{ReadWeather{s.Bring.Path, s.Typed(ListEncoding)}}
+	}
 	s.Busy = &Busy{"the list is read", -1}
 	return s, []Effect{ReadList{s.Bring.Path, s.Typed(ListEncoding)}}
+}
+
+// listOrWeather is the window with what was read: of a list that turns out to be a
+// series of weather that is read.
+func (s State) listOrWeather(m ListRead) (State, []Effect) {
+	if m.Failed == "" && s.looksLikeWeather(m.List) {
+		return s.choseWeather(m.Path)
+	}
+	return s.listRead(m), nil
+}
+
+// askEncoding asks how the list is written.
+func (s State) askEncoding() State {
+	if len(s.Bring.Encodings) == 0 {
+		return s
+	}
+	first := s.Bring.Encodings[0].Name
+	return s.WithField(ListEncoding, FieldOf(first)).focused(ChoiceOf(ListEncoding, first))
 }
 
 // listRead is the window with a list that was read, or with why it was not.
@@ -116,11 +142,7 @@ func (s State) listRead(m ListRead) State {
 	s.Fill, s.Note, s.Selection = ListFill, Note{}, Selection{}
 	s.Bring = &Bring{Path: m.Path, List: m.List}
 	if len(m.List.Sheets) == 0 {
-		if len(m.List.Encodings) > 0 {
-			first := m.List.Encodings[0].Name
-			s = s.WithField(ListEncoding, FieldOf(first)).focused(ChoiceOf(ListEncoding, first))
-		}
-		return s
+		return s.askEncoding()
 	}
 	if s.Book == nil && s.Typed(StartZone) == "" {
 		s = s.WithField(StartZone, FieldOf(s.Machine.Zone))
@@ -131,7 +153,7 @@ func (s State) listRead(m ListRead) State {
 // readBefore tells whether a list is the one on the page, read again from a file
 // in which rows were mended: what was said of it still holds.
 func (s State) readBefore(m ListRead) bool {
-	if s.Fill != ListFill || s.Bring == nil || s.Bring.Path != m.Path || len(s.Bring.Sheets) == 0 || len(s.Bring.Sheets) != len(m.List.Sheets) {
+	if s.Fill != ListFill || s.Bring == nil || s.Bring.Series != nil || s.Bring.Path != m.Path || len(s.Bring.Sheets) == 0 || len(s.Bring.Sheets) != len(m.List.Sheets) {
 		return false
 	}
 	again := Bring{List: m.List, Sheet: s.Bring.Sheet}

@@ -26,11 +26,13 @@ func notKept(s State) string {
 	case b.Result.AsksYear:
 		return "say of which year the dates are"
 	case len(b.Result.Columns) > 0:
-		return b.Result.Columns[0].What + ": " + b.Result.Columns[0].Do
+		return WhatDo(b.Result.Columns[0], ": ")
 	case b.Result.Counts.Mistaken == 1:
 		return "1 row has a mistake: mend it in the file, or leave it out here"
 	case b.Result.Counts.Mistaken > 1:
 		return fmt.Sprintf("%d rows have mistakes: mend them in the file, or leave them out here", b.Result.Counts.Mistaken)
+	case b.Series != nil:
+		return b.noSeries()
 	case len(b.facts) == 0:
 		return "there is nothing in it that is not in the book"
 	case s.Book == nil:
@@ -52,6 +54,9 @@ func (s State) foundingLacks() string {
 
 // keepList writes the list down, or begins a book with it.
 func keepList(s State) (State, []Effect) {
+	if s.Bring.Series != nil {
+		return keepSeries(s)
+	}
 	b, ids := s.Bring, s.Bring.ids
 	if s.Book == nil {
 		f := s.Founding()

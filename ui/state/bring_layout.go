@@ -3,6 +3,7 @@ package state
 import (
 	"strconv"
 
+	"lidmark/domain/series"
 	"lidmark/ui/scene"
 )
 
@@ -52,6 +53,25 @@ const listTop, listFoot = 76.0, 96.0
 // listAsked is how high a line of questions about the whole list is, dp.
 const listAsked = 44.0
 
+// ListNote is how high a line of what is missing or doubted is, dp.
+const ListNote = 22.0
+
+// askedHigh is how much room is above the table for questions about the whole
+// list, and for what is missing in a series.
+func (s State) askedHigh() float64 {
+	of := s.Bring.Series
+	if of == nil {
+		return listAsked * float64(s.askedLines())
+	}
+	return ListNote*float64(len(of.Notes)) + listAsked*float64(boolInt(s.AsksYard() || of.Choice.Has(series.Wind)))
+}
+
+// AsksYard tells whether it is asked of which yard a series is.
+func (s State) AsksYard() bool { return s.Bring.Series != nil && len(s.YardOptions()) > 1 }
+
+// YardOptions are the yards that a series can be of.
+func (s State) YardOptions() []Option { return s.yards() }
+
 // askedLines is how many lines the questions about the whole list fill, three
 // of them one.
 func (s State) askedLines() int {
@@ -78,7 +98,7 @@ func (s State) ListLayout() ListLayout {
 	if w.H < startRibbon {
 		top, foot = 56, 60
 	}
-	top += listAsked * float64(s.askedLines())
+	top += s.askedHigh()
 	if s.Book == nil {
 		top += 62
 	}
@@ -107,9 +127,9 @@ func (l *ListLayout) place(b *Bring) {
 
 // widths are how wide the columns are.
 func (b *Bring) widths() []float64 {
-	all := make([]float64, len(b.Options.Columns))
-	for i, c := range b.Options.Columns {
-		all[i] = min(listAir+16+Reckoner{}.Width(c.Words(), 14, scene.Medium), listWide)
+	all := make([]float64, len(b.Means))
+	for i, c := range b.Means {
+		all[i] = min(listAir+16+Reckoner{}.Width(c.Word, 14, scene.Medium), listWide)
 	}
 	rows := b.Rows()
 	for _, row := range rows[:min(len(rows), listMeasure)] {
@@ -133,7 +153,7 @@ func (s State) listScrolled(d float64) State {
 // columnClicked opens the meanings of a column, or shuts them.
 func (s State) columnClicked(r scene.Ref) State {
 	column, _ := strconv.Atoi(r.ID)
-	if s.Bring == nil || column < 1 || column > len(s.Bring.Options.Columns) {
+	if s.Bring == nil || column < 1 || column > len(s.Bring.Means) {
 		return s
 	}
 	if s.Bring.Open == column {
@@ -162,7 +182,7 @@ func (s State) columnShut() State {
 func (s State) besideColumn(by int) State {
 	column, _ := strconv.Atoi(s.Focus.ID)
 	b := *s.Bring
-	column = min(max(column+by, 1), len(b.Options.Columns))
+	column = min(max(column+by, 1), len(b.Means))
 	b.First, s.Focus = min(b.First, column-1), columnRef(column)
 	for s.Bring = &b; column > b.First+len(s.ListLayout().Columns); {
 		b.First++
@@ -173,7 +193,7 @@ func (s State) besideColumn(by int) State {
 // columnsMoved is the window with other columns of the list in sight.
 func (s State) columnsMoved(by int) State {
 	b := *s.Bring
-	b.First = min(max(b.First+by, 0), max(0, len(b.Options.Columns)-1))
+	b.First = min(max(b.First+by, 0), max(0, len(b.Means)-1))
 	if l := s.ListLayout(); by > 0 && l.More == 0 {
 		return s
 	}

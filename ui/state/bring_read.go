@@ -27,7 +27,16 @@ func (s State) listChanged(name string) State {
 // readAgain is the window with the list read as it is said now.
 func (s State) readAgain() State {
 	b := *s.Bring
+	if b.Series != nil {
+		b.readWeatherAgain(s)
+		s.Bring = &b
+		return s
+	}
 	b.Options = s.listOptions(&b)
+	b.Means = nil
+	for _, c := range b.Options.Columns {
+		b.Means = append(b.Means, meaningOfList(c))
+	}
 	b.read(s)
 	if since := b.begins(s); since != b.since && s.Book == nil {
 		b.since = since
@@ -76,7 +85,7 @@ func (b *Bring) from() string {
 
 // listOptions are what the fields say of the list.
 func (s State) listOptions(b *Bring) roll.Options {
-	o := roll.Options{Skip: map[int]bool{}, Grafted: map[int]calendar.Day{}}
+	o := roll.Options{Skip: s.skipped(), Grafted: map[int]calendar.Day{}}
 	o.Heading, _ = strconv.Atoi(s.Typed(ListHeading))
 	o.Dates, _ = roll.ParseOrder(s.Typed(ListDates))
 	o.Year, _ = strconv.Atoi(s.Typed(ListYear))
@@ -87,17 +96,25 @@ func (s State) listOptions(b *Bring) roll.Options {
 	combs, _ := founding.Combs{Kind: s.Typed(ListKind)}.Filled()
 	o.Model, o.Sides, o.Side = combs.Kind, combs.Sides, combs.Area
 	for name := range s.Fields {
-		s.rowOption(o, name)
+		s.batchOption(o, name)
 	}
 	return o
 }
 
-// rowOption notes what a field says of a row or of a batch.
-func (s State) rowOption(o roll.Options, name string) {
-	if number, ok := strings.CutPrefix(name, ListSkip("")); ok && s.Typed(name) == "yes" {
-		row, _ := strconv.Atoi(number)
-		o.Skip[row] = true
+// skipped are the rows that are left out, by their numbers.
+func (s State) skipped() map[int]bool {
+	all := map[int]bool{}
+	for name := range s.Fields {
+		if number, ok := strings.CutPrefix(name, ListSkip("")); ok && s.Typed(name) == "yes" {
+			row, _ := strconv.Atoi(number)
+			all[row] = true
+		}
 	}
+	return all
+}
+
+// batchOption notes what a field says of a batch.
+func (s State) batchOption(o roll.Options, name string) {
 	if number, ok := strings.CutPrefix(name, "list.grafted"); ok {
 		batch, _ := strconv.Atoi(number)
 		if day, err := line.ParseDay(s.Typed(name), s.Today()); err == nil {

@@ -81,9 +81,17 @@ func MistakesOf(row roll.RowRead) string {
 		if m.Column > 0 {
 			place = "column " + roll.Letters(m.Column) + ": "
 		}
-		all = append(all, place+m.What+"; "+m.Do)
+		all = append(all, place+WhatDo(m, "; "))
 	}
 	return strings.Join(all, ". ")
+}
+
+// WhatDo is a mistake with what to do about it, where that is no part of it.
+func WhatDo(m roll.Mistake, parted string) string {
+	if m.Do == "" {
+		return m.What
+	}
+	return m.What + parted + m.Do
 }
 
 // firstRunes are as many letters of a cell as may say how wide its column is.

@@ -42,6 +42,8 @@ func (s State) choseAtStart(m Chose) (State, []Effect) {
 	switch {
 	case m.For == StartFile:
 		return s.WithField(StartFile, FieldOf(m.Path)).reckoned(), nil
+	case m.For == "drop" && strings.HasSuffix(strings.ToLower(m.Path), ".json"):
+		return s.choseWeather(m.Path)
 	case m.For == "list", m.For == "drop" && !strings.HasSuffix(strings.ToLower(m.Path), ".jsonl"):
 		s.Busy, s.Note = &Busy{"the list is read", -1}, Note{}
 		return s, []Effect{ReadList{Path: m.Path}}

@@ -41,7 +41,7 @@ func (s State) update(m Msg) (State, []Effect) {
 	case Opened:
 		return s.opened(m), nil
 	case ListRead:
-		return s.listRead(m), nil
+		return s.listOrWeather(m)
 	case WeatherRead:
 		return s.weatherRead(m), nil
 	case Written:

@@ -36,9 +36,9 @@ func (p *sheet) bringList() {
 		return
 	}
 	end := d.text(x, y, file, ink(24).semi())
-	counts := d.b.Result.Counts.String()
+	counts := d.b.Counts()
 	from := d.right(d.l.Page.Right()-state.Edge, y, scene.Shorten(d.measure, counts, 15, scene.Medium, d.l.Page.Right()-state.Edge-end-24), ink(15).medium())
-	d.fit(end+20, y, "say above each column what it means", ink2(14), from-20)
+	d.fit(end+20, y, d.asksFor(), ink2(14), from-20)
 	d.said(scene.Area{X: x, Y: y + 20, W: d.l.Page.W - 2*state.Edge, H: d.l.Table.Y - state.ListHead - y - 20})
 	d.heads()
 	d.clipped(d.l.Table, scene.Tag{}, d.rows)
@@ -54,7 +54,7 @@ func (d *bringDraw) heads() {
 	d.rule(d.l.Table.X, d.l.Table.Y, d.l.Table.Right(), d.l.Table.Y, scene.Rule)
 	for _, c := range d.l.Columns {
 		end := d.text(c.X+8, top+12, roll.Letters(c.Column), ink(12).semi())
-		d.fit(end+6, top+12, d.heading(c.Column), ink2(12), c.X+c.W-4)
+		d.fit(end+6, top+12, d.b.HeadingOf(c.Column), ink2(12), c.X+c.W-4)
 		d.meaning(scene.Area{X: c.X, Y: top + 18, W: c.W - 6, H: 30}, c.Column)
 	}
 	d.text(d.l.Words, top+12, "what each row becomes", ink2(12))
@@ -72,19 +72,9 @@ func (d *bringDraw) hidden(x, y float64, said string, column int) {
 	d.hit(target(scene.Area{X: x - 4, Y: y - 14, W: end - x + 8, H: 20}), scene.Ref{Kind: state.ColumnRef, ID: strconv.Itoa(column)}, "show column "+roll.Letters(column))
 }
 
-// heading is what the file calls a column.
-func (d *bringDraw) heading(column int) string {
-	for _, row := range d.b.Rows() {
-		if row.Number == d.b.Options.Heading {
-			return row.Cell(column).Text
-		}
-	}
-	return ""
-}
-
 // meaning draws what a column means, which opens the meanings there are.
 func (d *bringDraw) meaning(a scene.Area, column int) {
-	c := d.b.Options.Columns[column-1]
+	c := d.b.Means[column-1]
 	ref := scene.Ref{Kind: state.ColumnRef, ID: strconv.Itoa(column)}
 	r := scene.Rect{Area: a, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1), Tag: scene.Tag{Ref: ref, Reason: "what column " + roll.Letters(column) + " means"}}
 	f := ink(14).medium()
@@ -94,20 +84,20 @@ func (d *bringDraw) meaning(a scene.Area, column int) {
 	case d.b.Open == column:
 		r.Stroke = stroke(scene.Pen, 2)
 	}
-	if c == roll.Ignored {
+	if c.Left {
 		f = ink2(14)
 	}
 	d.add(r)
 	tip := a.Right() - 8
 	d.add(scene.Poly{Points: []scene.Point{at(tip-9, a.Y+12), at(tip, a.Y+12), at(tip-4.5, a.Y+18)}, Fill: scene.Ink2})
-	d.fit(a.X+8, a.Y+20, c.Words(), f, tip-12)
+	d.fit(a.X+8, a.Y+20, c.Word, f, tip-12)
 }
 
 // columnWrong is what is wrong with a column as a whole.
 func (d *bringDraw) columnWrong(column int) string {
 	for _, m := range d.b.Result.Columns {
 		if m.Column == column {
-			return m.What + "; " + m.Do
+			return state.WhatDo(m, "; ")
 		}
 	}
 	return ""
@@ -144,9 +134,20 @@ func (d *bringDraw) foot() {
 	case d.s.Note.Bad:
 		said, f = d.s.Note.Text, ink(14).as(scene.Act)
 	case said == "":
-		said = "Reads right: " + d.b.Result.Counts.String()
+		said = "Reads right: " + d.b.Counts()
+		if beside && d.b.Series != nil {
+			said += ". " + d.b.Series.Fit
+		}
 	}
 	d.right(to-16, y+22, scene.Shorten(d.measure, d.say(sentence(said)), f.size, f.weight, to-16-x), f)
+}
+
+// asksFor says what is asked on the page.
+func (d *bringDraw) asksFor() string {
+	if d.b.Series == nil {
+		return "say above each column what it means"
+	}
+	return "weather of " + d.s.Present().View.Yard(d.b.Series.Yard).Name + "; say above each column what it is, and its unit"
 }
 
 // pointed is the place of the row that is pointed at, or has the focus; -1 for
@@ -167,6 +168,9 @@ func (d *bringDraw) pointed() int {
 // pointedRow is what that row becomes.
 func (d *bringDraw) pointedRow() (string, font) {
 	at := d.pointed()
+	if at < 0 && d.b.Series != nil && d.b.Series.Fit != "" {
+		return d.b.Series.Fit, ink(14)
+	}
 	if at < 0 {
 		return "Point at a row to read all of it. Rows with a mistake are mended in the file, which is then read again, or left out with their tick.", ink2(13)
 	}

@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/founding"
 	"lidmark/domain/roll"
+	"lidmark/domain/series"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -14,6 +15,10 @@ import (
 // book, the sheet, the dates, the boxes.
 func (d *bringDraw) said(a scene.Area) {
 	y := a.Y
+	if d.b.Series != nil {
+		d.saidOfSeries(a)
+		return
+	}
 	if d.s.Book == nil {
 		d.newBook(scene.Area{X: a.X, Y: y, W: a.W})
 		y += 62
@@ -32,16 +37,33 @@ func (d *bringDraw) said(a scene.Area) {
 		f.choice("dates like 5/6", state.ListDates, []state.Option{{Value: roll.DayFirst.String(), Word: "day first"}, {Value: roll.MonthFirst.String(), Word: "month first"}})
 	}
 	if r.AsksYear || d.s.Typed(state.ListYear) != "" {
-		f.field("year of the dates", state.ListYear, 76, r.AsksYear)
+		f.field("year of the dates", state.ListYear, 76, "", r.AsksYear)
 	}
 	for _, n := range r.Ungrafted {
-		f.field(fmt.Sprintf("batch %d grafted on", n), state.ListGrafted(n), 116, true)
+		f.field(fmt.Sprintf("batch %d grafted on", n), state.ListGrafted(n), 116, "", true)
 	}
 	if d.s.AsksBoxes() {
 		f.choice("new boxes", state.ListKind, kindsOrNone())
 	}
 	if len(r.DatesBy.What) > 0 {
 		f.words(fmt.Sprintf("dates are read %s, by %s: %s", r.Dates, r.DatesBy.Place(), r.DatesBy.What))
+	}
+}
+
+// saidOfSeries asks of which yard a series is and at what height its wind was
+// measured, and says what is missing of it and what is doubted.
+func (d *bringDraw) saidOfSeries(a scene.Area) {
+	f := &askFlow{bringDraw: d, area: a, x: a.X, y: a.Y}
+	if d.s.AsksYard() {
+		f.choice("yard", state.ListYard, d.s.YardOptions())
+	}
+	if d.b.Series.Choice.Has(series.Wind) {
+		f.field("wind was measured at, in m", state.ListHeight, 60, "10", d.b.Series.Wrong != "")
+	}
+	y := a.Bottom() - state.ListNote*float64(len(d.b.Series.Notes)) + 8
+	for _, note := range d.b.Series.Notes {
+		d.fit(a.X, y, sentence(note), ink(14).medium().as(scene.Act), a.Right())
+		y += state.ListNote
 	}
 }
 
@@ -105,11 +127,11 @@ func (f *askFlow) choice(label, name string, options []state.Option) {
 	}
 }
 
-func (f *askFlow) field(label, name string, w float64, needed bool) {
+func (f *askFlow) field(label, name string, w float64, empty string, needed bool) {
 	words := f.width(label, ink2(14))
 	if x, ok := f.room(words + 10 + w); ok {
 		f.fit(x, f.y+20, label, ink2(14), x+words+8)
-		f.input(scene.Area{X: x + words + 10, Y: f.y, W: w, H: 30}, name, fieldLook{size: 15, weight: scene.Medium, wrong: needed && f.s.InField() != name})
+		f.input(scene.Area{X: x + words + 10, Y: f.y, W: w, H: 30}, name, fieldLook{size: 15, weight: scene.Medium, empty: empty, wrong: needed && f.s.InField() != name})
 	}
 }
 

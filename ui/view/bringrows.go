@@ -39,7 +39,7 @@ func (d *bringDraw) row(i int, row roll.RowRead, a scene.Area) {
 	for _, c := range d.l.Columns {
 		f := ink(14)
 		switch {
-		case row.Skipped || d.b.Options.Columns[c.Column-1] == roll.Ignored:
+		case row.Skipped || d.b.Means[c.Column-1].Left:
 			f = ink2(14)
 		case wrong[c.Column]:
 			d.add(scene.Rect{Area: scene.Area{X: c.X + 2, Y: a.Y + 3, W: c.W - 10, H: state.ListRow - 6}, Radius: 3, Fill: scene.Panel, Stroke: stroke(scene.Act, 1.5)})
@@ -109,7 +109,7 @@ func (d *bringDraw) meanings() {
 		return
 	}
 	d.hit(d.l.Page, scene.Ref{Kind: state.ColumnRef, ID: strconv.Itoa(d.b.Open)}, "")
-	all := roll.Columns()
+	all := d.b.Meanings()
 	per := (len(all) + 1) / 2
 	box := scene.Area{W: 2*meaningWide + 16, H: float64(per)*meaningRow + 16, Y: d.l.Table.Y + 2}
 	for _, c := range d.l.Columns {
@@ -127,22 +127,22 @@ func (d *bringDraw) meanings() {
 }
 
 // meaningOf draws one of the meanings; one that another column has is pale.
-func (d *bringDraw) meaningOf(a scene.Area, c roll.Column, name string) {
+func (d *bringDraw) meaningOf(a scene.Area, c state.Meaning, name string) {
 	f := ink(14)
-	for i, taken := range d.b.Options.Columns {
-		if taken == c && c != roll.Ignored && c != roll.Note && i+1 != d.b.Open {
+	for i, taken := range d.b.Means {
+		if taken == c && !c.Many && i+1 != d.b.Open {
 			f = ink2(14)
 		}
 	}
-	r := scene.Rect{Area: a, Radius: 4, Tag: scene.Tag{Ref: state.ChoiceOf(name, c.String())}}
+	r := scene.Rect{Area: a, Radius: 4, Tag: scene.Tag{Ref: state.ChoiceOf(name, c.Value)}}
 	switch {
-	case d.s.Typed(name) == c.String():
+	case d.s.Typed(name) == c.Value:
 		r.Fill, f = scene.Ink, ink(14).semi().as(scene.Ground)
 	case d.hovers(r.Ref):
 		r.Fill = scene.Sunk
 	}
 	d.add(r)
-	d.fit(a.X+10, a.Y+19, c.Words(), f, a.Right()-6)
+	d.fit(a.X+10, a.Y+19, c.Word, f, a.Right()-6)
 }
 
 // encodings ask how a text is written: each way shows what some of its words

@@ -193,9 +193,6 @@ func (p *sheet) askedSheet() {
 	room := w - 2*edge
 	asks := len(scene.Wrap(p.measure, p.say(sentence(a.Asks)), f.size, f.weight, room))
 	said := "one key; Enter leaves it open"
-	if a.Weather {
-		said = "one key; Enter leaves it out"
-	}
 	ends, rows := p.answerRows(a.Answers, room)
 	beside := ends+p.width(said, ink2(13)) < room
 	if !beside {

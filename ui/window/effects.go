@@ -66,13 +66,15 @@ func (w *Window) showFile(path string) {
 
 const bookExtension = ".lidmark"
 
-// listExtensions are how files end that bring entries into a book.
-var listExtensions = []string{".csv", ".xlsx", ".jsonl"}
+// listExtensions are how files end that bring entries into a book; a saved
+// forecast ends in .json.
+var listExtensions = []string{".csv", ".xlsx", ".jsonl", ".json"}
 
-// dropped opens the book that was dragged onto the window, or brings the list.
+// dropped opens the book that was dragged onto the window, or brings the list or
+// the weather.
 func (w *Window) dropped(_ fyne.Position, files []fyne.URI) {
 	if len(files) != 1 {
-		w.complain("drop one file at a time: a book or a list")
+		w.complain("drop one file at a time: a book, a list or weather")
 		return
 	}
 	path := files[0].Path()
@@ -82,6 +84,6 @@ func (w *Window) dropped(_ fyne.Position, files []fyne.URI) {
 	case slices.Contains(listExtensions, ending):
 		w.send(state.Chose{For: "drop", Path: path})
 	default:
-		w.complain(filepath.Base(path) + " is neither a book nor a list; drop a file that ends in " + bookExtension + ", .csv, .xlsx or .jsonl")
+		w.complain(filepath.Base(path) + " is neither a book nor a list nor weather; drop a file that ends in " + bookExtension + ", .csv, .xlsx, .json or .jsonl")
 	}
 }

@@ -210,8 +210,8 @@ func TestWhatIsDroppedIsOpenedBroughtOrAnswered(t *testing.T) {
 	w := opened(t)
 	w.asked()
 	for names, want := range map[string]string{
-		"letter.txt": "letter.txt is neither a book nor a list", "a.lidmark": "", "A.LIDMARK": "",
-		"nucs.csv": "", "nucs.XLSX": "", "a.lidmark b.lidmark": "drop one file at a time", "": "drop one file at a time",
+		"letter.txt": "letter.txt is neither a book nor a list nor weather", "a.lidmark": "", "A.LIDMARK": "",
+		"nucs.csv": "", "nucs.XLSX": "", "forecast.JSON": "", "a.lidmark b.lidmark": "drop one file at a time", "": "drop one file at a time",
 	} {
 		w.send(state.Worked{})
 		var files []fyne.URI

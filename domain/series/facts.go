@@ -1,19 +1,16 @@
-package weatherfile
+package series
 
 import (
-	"fmt"
 	"maps"
 	"math"
 	"slices"
-	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 )
 
 // series are the facts of all days taken in.
-func (t *taking) series() (s Series, err error) {
-	var hours []book.Amount // the temperatures of all days, one behind the other
+func (t *taking) series() (s Series) {
 	for _, d := range slices.Sorted(maps.Keys(t.days)) {
 		if told := t.days[d]; told.whole {
 			if f := t.seenDay(d, &told.slots[0]); f != (book.WeatherSeen{Yard: t.Yard, Day: d, Forecast: f.Forecast}) {
@@ -21,34 +18,15 @@ func (t *taking) series() (s Series, err error) {
 			}
 			continue
 		}
-		f := t.hours(d, t.days[d])
-		length := int((d + 1).Start(t.Zone).Sub(d.Start(t.Zone)) / time.Hour)
-		hours = append(append(hours, f.Celsius...), make([]book.Amount, max(0, length-len(f.Celsius)))...)
-		if len(f.Celsius)+len(f.Wind)+len(f.Rain)+len(f.Sky) > 0 {
+		if f := t.hours(d, t.days[d]); len(f.Celsius)+len(f.Wind)+len(f.Rain)+len(f.Sky) > 0 {
 			s.Facts = append(s.Facts, f)
 		}
 	}
-	if len(s.Facts) == 0 {
-		return Series{}, fmt.Errorf("%s: no row of it tells anything: choose another file, or other columns", t.Name)
+	s.Gaps = gapsOf(s.Facts, t.Zone)
+	for _, q := range slices.Sorted(maps.Keys(t.doubts)) {
+		s.Doubts = append(s.Doubts, t.doubts[q])
 	}
-	s.Missing = gaps(hours)
-	return s, nil
-}
-
-// gaps are how many amounts are unsaid between the first and the last that is said.
-func gaps(list []book.Amount) (n int) {
-	unsaid, begun := 0, false
-	for _, a := range list {
-		switch {
-		case a.IsZero():
-			unsaid++
-		case begun:
-			n, unsaid = n+unsaid, 0
-		default:
-			begun, unsaid = true, 0
-		}
-	}
-	return n
+	return s
 }
 
 func (t *taking) seenDay(d calendar.Day, s *slot) book.WeatherSeen {

@@ -1,4 +1,4 @@
-package weatherfile
+package series
 
 import (
 	"fmt"
@@ -131,4 +131,18 @@ func list(all []Unit) string {
 		return "none"
 	}
 	return strings.Join(words, ", ")
+}
+
+// Columns are all that a column can be, each with each of its units.
+func Columns() []Column {
+	var all []Column
+	for q := Time; int(q) < len(quantities); q++ {
+		if len(quantities[q].units) == 0 {
+			all = append(all, Column{What: q})
+		}
+		for _, u := range quantities[q].units {
+			all = append(all, Column{q, u})
+		}
+	}
+	return append(all, Column{})
 }

@@ -1,4 +1,4 @@
-package weatherfile
+package series
 
 import (
 	"errors"

@@ -1,4 +1,4 @@
-package weatherfile
+package series
 
 import (
 	"time"
@@ -19,7 +19,7 @@ func (t *taking) when(row roll.Row) (calendar.Day, int, error) {
 	if err != nil {
 		return 0, 0, t.wrong(row, column, "%v", err)
 	}
-	if !w.timed && !t.choice.daily() && t.choice.has(Temperature) {
+	if !w.timed && !t.choice.daily() && t.choice.Has(Temperature) {
 		return 0, 0, t.wrong(row, column, "%q has no time of day: say which column is the clock, or name low and high", text)
 	}
 	at, hour, err := t.slot(row, w)

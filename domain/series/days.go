@@ -1,7 +1,6 @@
-package weatherfile
+package series
 
 import (
-	"fmt"
 	"math"
 	"slices"
 	"strconv"
@@ -15,36 +14,13 @@ import (
 )
 
 // Where is what a series is of: the yard, its zone, and the day on which it is
-// taken in. Days before that are seen, it and later ones foretold.
+// taken in. Days before that are seen, it and later ones foretold. Rows of a
+// number in Skip are left out.
 type Where struct {
 	Yard  book.YardID
 	Zone  *time.Location
 	Today calendar.Day
-}
-
-// Series is what a file says, as facts, the days in their order; and of how many
-// hours between the first and the last the temperature is missing.
-type Series struct {
-	Facts   []book.Fact
-	Missing int
-}
-
-// Take makes facts of a file by a choice of its columns. Anything in it that
-// cannot be meant is an error with the place, and then nothing is taken.
-func (f *File) Take(c Choice, at Where) (Series, error) {
-	if err := c.check(); err != nil {
-		return Series{}, fmt.Errorf("%s: %w", f.Name, err)
-	}
-	t := taking{File: f, choice: c, Where: at, days: map[calendar.Day]*day{}, second: map[time.Time]int{}, seen: map[time.Time]int{}}
-	for _, row := range f.rows {
-		if row.Trouble != "" {
-			return Series{}, f.wrong(row, 0, "%s", row.Trouble)
-		}
-		if err := t.row(row); err != nil {
-			return Series{}, err
-		}
-	}
-	return t.series()
+	Skip  map[int]bool
 }
 
 // taking is a file while its rows are taken in.
@@ -53,8 +29,9 @@ type taking struct {
 	Where
 	choice Choice
 	days   map[calendar.Day]*day
-	second map[time.Time]int // wall times that the clocks show twice, by the row of the first
-	seen   map[time.Time]int // instants, by their rows
+	second map[time.Time]int   // wall times that the clocks show twice, by the row of the first
+	seen   map[time.Time]int   // instants, by their rows
+	doubts map[Quantity]string // what can be meant and hardly is, by quantity
 }
 
 // day is what was told of one day: sums and counts by the slot of an hour, or
@@ -74,11 +51,14 @@ type slot struct {
 	times [Sun + 1]int
 }
 
-// row takes one row in.
-func (t *taking) row(row roll.Row) error {
+// row takes one row in, and says it in words.
+func (t *taking) row(row roll.Row) (string, error) {
+	if row.Trouble != "" {
+		return "", t.wrong(row, 0, "%s", row.Trouble)
+	}
 	d, hour, err := t.when(row)
 	if err != nil {
-		return err
+		return "", err
 	}
 	told := t.days[d]
 	if told == nil {
@@ -86,24 +66,31 @@ func (t *taking) row(row roll.Row) error {
 		t.days[d] = told
 	}
 	if told.whole != (hour < 0) {
-		return t.wrong(row, t.column(Time), "%s is told by the day and by the hour: keep the one or the other", d.Short())
+		return "", t.wrong(row, t.column(Time), "%s is told by the day and by the hour: keep the one or the other", d.Short())
 	}
+	words := t.of(d, hour)
 	hour = max(hour, 0)
 	told.last = max(told.last, hour)
+	var all []string
 	for i, col := range t.choice.Columns {
 		if col.What <= Clock {
 			continue
 		}
 		v, said, err := t.value(row, i, col, told.whole)
 		if err != nil {
-			return err
+			return "", err
 		}
 		if said {
 			told.slots[hour].sum[col.What] += v
 			told.slots[hour].times[col.What]++
+			all = append(all, amount(col.What, v))
+			t.doubt(row, col, v)
 		}
 	}
-	return nil
+	if len(all) == 0 {
+		return words + ": nothing told", nil
+	}
+	return words + ": " + strings.Join(all, ", "), nil
 }
 
 // column is that of a quantity, from 0.

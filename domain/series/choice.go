@@ -1,4 +1,4 @@
-package weatherfile
+package series
 
 import (
 	"fmt"
@@ -53,39 +53,40 @@ func ParseChoice(text string) (c Choice, err error) {
 const leastHeight, mostHeight = 0.5, 200.0
 
 // check tells what a choice lacks, or has twice.
-func (c Choice) check() error {
+func (c Choice) check() *misread {
 	seen := map[Quantity]int{}
 	for i, col := range c.Columns {
 		if col.What == Ignored {
 			continue
 		}
 		if units := quantities[col.What].units; len(units) > 0 && col.Unit == "" {
-			return fmt.Errorf("column %s: the unit of its %s is none that is known, say it with columns: %s", roll.Letters(i+1), col.What, list(units))
+			return &misread{Mistake: roll.Mistake{Column: i + 1, What: fmt.Sprintf("column %s: the unit of its %s is none that is known, say it with columns: %s", roll.Letters(i+1), col.What, list(units))}}
 		}
 		if was, twice := seen[col.What]; twice {
-			return fmt.Errorf("columns %s and %s are both %s: choose one of them, and make the other ignored", roll.Letters(was+1), roll.Letters(i+1), col.What)
+			return &misread{Mistake: roll.Mistake{Column: i + 1, What: fmt.Sprintf("columns %s and %s are both %s: choose one of them, and make the other ignored", roll.Letters(was+1), roll.Letters(i+1), col.What)}}
 		}
 		seen[col.What] = i
 	}
 	if _, has := seen[Time]; !has {
-		return fmt.Errorf("no column is the time: say with columns which is, like time,temperature,wind")
+		return &misread{Mistake: roll.Mistake{What: "no column is the time: say with columns which is, like time,temperature,wind"}}
 	}
 	if len(seen) == 1 {
-		return fmt.Errorf("no column is weather: say with columns which are, like time,temperature,wind km/h")
+		return &misread{Mistake: roll.Mistake{What: "no column is weather: say with columns which are, like time,temperature,wind km/h"}}
 	}
 	_, t := seen[Temperature]
 	_, low := seen[Low]
 	_, high := seen[High]
 	if t && (low || high) {
-		return fmt.Errorf("there is temperature beside low or high: choose the one, for hours, or the others, for days")
+		return &misread{Mistake: roll.Mistake{What: "there is temperature beside low or high: choose the one, for hours, or the others, for days"}}
 	}
 	return nil
 }
 
 // daily tells whether the rows are whole days.
-func (c Choice) daily() bool { return c.has(Low) || c.has(High) }
+func (c Choice) daily() bool { return c.Has(Low) || c.Has(High) }
 
-func (c Choice) has(q Quantity) bool {
+// Has tells whether a column is a quantity.
+func (c Choice) Has(q Quantity) bool {
 	for _, col := range c.Columns {
 		if col.What == q {
 			return true

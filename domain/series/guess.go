@@ -1,4 +1,4 @@
-package weatherfile
+package series
 
 import (
 	"regexp"
@@ -12,10 +12,10 @@ func Guess(headings []string) Choice {
 	c := Choice{Columns: make([]Column, len(headings))}
 	for i, h := range headings {
 		col, height := guessed(h)
-		if col.What == Time && c.has(Time) && matches(`(?i)time|hour`, h) {
+		if col.What == Time && c.Has(Time) && matches(`(?i)time|hour`, h) {
 			col.What = Clock // a day stands in a column of its own
 		}
-		if c.has(col.What) {
+		if c.Has(col.What) {
 			continue
 		}
 		c.Columns[i] = col
