@@ -117,9 +117,9 @@ func figure(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
 func setNumberCommand(a *app) *cobra.Command {
 	return a.writing(&cobra.Command{
-		Use:   "set NAME VALUE",
-		Short: "Set a number of your own, from now on",
-		Args:  cobra.ExactArgs(2),
+		Use:   "set NAME VALUE [MONEY]",
+		Short: "Set a number of your own, from now on; a price with your word for the money",
+		Args:  cobra.RangeArgs(2, 3),
 	}, func(d *desk, _ *cobra.Command, args []string) error {
 		key, err := numberNamed(args[0])
 		if err != nil {
@@ -132,7 +132,14 @@ func setNumberCommand(a *app) *cobra.Command {
 		if _, err := d.view().Numbers().With(key, value); err != nil {
 			return err
 		}
-		return d.write(book.NumberChanged{Number: args[0], Value: value})
+		f := book.NumberChanged{Number: args[0], Value: value}
+		if len(args) == 3 {
+			if practice.Of(key).Unit != practice.Money {
+				return fmt.Errorf("%s is counted in %s: leave out %q", args[0], practice.Of(key).Unit, args[2])
+			}
+			f.In = args[2]
+		}
+		return d.write(f)
 	})
 }
 

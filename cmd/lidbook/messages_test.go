@@ -33,6 +33,8 @@ move 2 incubator
 order 12 --customer Club --queens 4 --until 2027-06-20
 makeup A3 --cups 3 --on 2027-05-01
 write --yes 'A3 q e'
+plan batch --on 2027-06-01 --larvae 20 --line Linnet
+plan batch --on 2027-06-08 --larvae 20 --line Linnet
 `
 
 // wrong are commands that each provoke a message, by what is wrong.
@@ -99,6 +101,19 @@ weather + --from someday
 review --by someday
 review --by yesterday
 off Ida 2027-05-20 2027-05-10
+hours Ida someday 8-12
+hours Ida tomorrow 20:00-18:00
+plan batch --on someday --larvae 20
+plan batch --on 2047-04-19 --larvae 20
+plan batch --on yesterday --larvae 20
+plan batch --on +14 --larvae 20 --queens 5 --until +10
+plan batch --on +14 --larvae 20 --sure 100
+plan batch --larvae 20
+plan batch --on +14
+plan batch --on +14 --larvae 20 --nucs 99999
+plan move 2027-06-19 +3
+plan drop Linnet
+graft --plan 2027-06-19
 calendar --days 99999999 a.ics
 
 # names
@@ -139,6 +154,10 @@ order 12 --customer Club --queens 4 --until 2027-06-20
 order 13 --customer Club
 bank S2 'Rook 1'
 claim 12 9 dead
+claim 12 1
+claim 12 1 --how late
+claim 12 1 dead --queen 'Rook 1'
+order 13 --customer Club --queens 4 --until 2027-06-20 --journey 99
 note A3 text --by Nobody
 strike ffffffff
 strike 0
@@ -162,6 +181,7 @@ tested 'Rook 1' gentleness much
 numbers set nonsense 4
 numbers set emergence_spread much
 numbers set emergence_spread 400
+numbers set emergence_spread 9 crowns
 weather '+?'
 weather ++++++++++++++++++++++++++++
 weather + +

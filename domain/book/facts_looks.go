@@ -125,10 +125,12 @@ type PutOff struct {
 }
 
 // NumberChanged changes one of the keeper's numbers, named as in files, from
-// now on. Back tells that the default is put back.
+// now on. In is the keeper's own word for the money of a number in money; where it
+// is not said, the word there was stays. Back tells that the default is put back.
 type NumberChanged struct {
 	Number string  `json:"number"`
 	Value  float64 `json:"value,omitzero"`
+	In     string  `json:"in,omitzero"`
 	Back   bool    `json:"back,omitzero"`
 }
 

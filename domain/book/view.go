@@ -240,6 +240,9 @@ func changed(n practice.Numbers, f NumberChanged) practice.Numbers {
 		return n.Without(key)
 	}
 	if next, err := n.With(key, f.Value); err == nil {
+		if f.In != "" && practice.Of(key).Unit == practice.Money {
+			return next.InMoney(f.In)
+		}
 		return next
 	}
 	return n

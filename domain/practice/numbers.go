@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"iter"
 	"math"
+	"strings"
 	"time"
 )
 
@@ -16,6 +17,7 @@ type Numbers struct{ own *own }
 type own struct {
 	value [keyCount]float64
 	set   [keyCount]bool
+	money string
 }
 
 // Get gives the number in use for k, in the unit of its row. The zero Key has
@@ -79,7 +81,30 @@ func (n Numbers) Without(k Key) Numbers {
 	}
 	next := *n.own
 	next.value[k], next.set[k] = 0, false
+	if rows[k].Unit == Money {
+		next.money = ""
+	}
 	return Numbers{&next}
+}
+
+// InMoney gives a copy of n in which the keeper's money has a name, in the keeper's
+// own word; without spaces about it.
+func (n Numbers) InMoney(word string) Numbers {
+	next := new(own)
+	if n.own != nil {
+		*next = *n.own
+	}
+	next.money = strings.TrimSpace(word)
+	return Numbers{next}
+}
+
+// Money is the keeper's own word for the money that queens are priced in; "" while
+// there is none.
+func (n Numbers) Money() string {
+	if n.own == nil {
+		return ""
+	}
+	return n.own.money
 }
 
 // Changed walks the numbers the keeper has set, in the order of the keys,

@@ -7,7 +7,7 @@ const (
 
 // worthRows are what things are worth, in mated queens.
 var worthRows = []Number{
-	{Key: PriceQueen, Name: "price_queen", Title: "A mated queen, in your money", Unit: Money, Default: 1, Min: 0.01, Max: 100000, Source: "1 counts in queens; the keeper's own price", Confidence: CommonPractice, Used: weighs},
+	{Key: PriceQueen, Name: "price_queen", Title: "A mated queen, in your money", Unit: Money, Default: 1, Min: 0.01, Max: 100000, Source: "1 counts in queens; the keeper's own price, with a word for the money behind it, as in 30 crowns", Confidence: CommonPractice, Used: weighs},
 	{Key: PriceCell, Name: "price_cell", Title: "A ripe cell", Unit: Queens, Default: 0.15, Min: 0, Max: 2, Source: priced, Confidence: CommonPractice, Used: weighs},
 	{Key: PriceCellFalls, Name: "price_cell_falls", Title: "A cell's price falls, a day nearer to emerging", Unit: Share, Default: 0.05, Min: 0, Max: 0.5, Source: "those that emerge first are given first; " + noSource, Confidence: CommonPractice, Used: weighs},
 	{Key: PriceVirgin, Name: "price_virgin", Title: "A virgin", Unit: Queens, Default: 0.40, Min: 0, Max: 2, Source: priced, Confidence: CommonPractice, Used: weighs},

@@ -134,3 +134,27 @@ func TestBeesAreProposed(t *testing.T) {
 		t.Errorf("one more cup would be worth %+v: %+v", more, n.Ways)
 	}
 }
+
+// TestWorthInMoney: in queens, and in the keeper's own word once a queen has a price.
+func TestWorthInMoney(t *testing.T) {
+	p := pen(t, signs("+", 90))
+	said := func() string {
+		j := judged(p, "2027-05-26 10:00")
+		return review.Of(j, handOf(1), review.Usual(j.Course().View())).Worth(0.4)
+	}
+	set := func(f book.NumberChanged) string {
+		f.Number = practice.PriceQueen.String()
+		p.At("2027-05-20 08:00").Write(f)
+		return said()
+	}
+	for _, c := range []struct{ got, want string }{
+		{said(), "0.40 queens"},
+		{set(book.NumberChanged{Value: 30, In: "crowns"}), "0.40 queens · 12 crowns"},
+		{set(book.NumberChanged{Value: 20}), "0.40 queens · 8.00 crowns"},
+		{set(book.NumberChanged{Value: 30, In: "€"}), "0.40 queens · 12 €"},
+	} {
+		if c.got != c.want {
+			t.Errorf("said %q, want %q", c.got, c.want)
+		}
+	}
+}

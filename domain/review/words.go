@@ -161,11 +161,20 @@ func (p parts) cause() string {
 
 func percent(p float64) int { return int(math.Round(100 * p)) }
 
-// Worth is a worth in words: in the keeper's money, or in queens while he names
-// no price.
+// Worth is a worth in words: in queens, and in the keeper's money where a queen has
+// a price.
 func (r *Review) Worth(queens float64) string {
-	if price := r.numbers.Get(practice.PriceQueen); price != 1 {
-		return fmt.Sprintf("%.2f", queens*price)
+	said := fmt.Sprintf("%.2f queens", queens)
+	price, word := r.numbers.Get(practice.PriceQueen), r.numbers.Money()
+	switch {
+	case price == 1 && word == "":
+		return said
+	case word == "":
+		word = "in your money"
 	}
-	return fmt.Sprintf("%.2f queens", queens)
+	const whole = 10 // from so much on nobody counts the small change
+	if money := queens * price; math.Abs(money) < whole {
+		return fmt.Sprintf("%s · %.2f %s", said, money, word)
+	}
+	return fmt.Sprintf("%s · %.0f %s", said, queens*price, word)
 }

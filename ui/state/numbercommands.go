@@ -44,11 +44,10 @@ func noNewNumber(s State) string {
 	if s.Book.ReadOnly != "" {
 		return s.Book.ReadOnly
 	}
-	v, wrong := s.numberTyped()
-	switch {
+	switch _, wrong := s.numberTyped(); {
 	case wrong != "":
 		return wrong
-	case v == s.Present().Numbers().Get(s.Number):
+	case !s.NumberTried():
 		return "this value is used already"
 	}
 	return ""

@@ -39,7 +39,8 @@ func (s State) NumberTried() bool {
 		return false
 	}
 	v, wrong := s.numberTyped()
-	return wrong == "" && v != s.Present().Numbers().Get(s.Number)
+	word := s.moneyTyped()
+	return wrong == "" && (v != s.Present().Numbers().Get(s.Number) || word != "" && word != s.Present().Numbers().Money())
 }
 
 func (r *Reading) readMoves(t numberTrial) (all []NumberMoves) {

@@ -1,10 +1,13 @@
 package state
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -19,6 +22,8 @@ func (s State) NumberUnit(k practice.Key) string {
 		return "%"
 	case practice.SharePerDay:
 		return "%/d"
+	case practice.Money:
+		return cmp.Or(s.moneyTyped(), s.Present().Numbers().Money(), "money")
 	default:
 		_, in := s.Units.Of(1, string(u))
 		return in
@@ -59,6 +64,9 @@ func (s State) NumberRange(n practice.Number) string {
 func (s State) numberTyped() (v float64, wrong string) {
 	n := practice.Of(s.Number)
 	text := s.Typed(NumberField)
+	if n.Unit == practice.Money {
+		text, _ = cutMoney(text)
+	}
 	v, err := strconv.ParseFloat(strings.NewReplacer(",", ".", "−", "-").Replace(text), 64)
 	if err != nil {
 		return 0, "write a number, like 12.5"
@@ -83,6 +91,31 @@ func (s State) numberTyped() (v float64, wrong string) {
 	return v, ""
 }
 
+// mostMoney is how many signs a word for money may have.
+const mostMoney = 12
+
+// cutMoney parts a price as typed from the word for its money: "30" and "crowns".
+// What is no word of that kind stays with the number.
+func cutMoney(text string) (figure, word string) {
+	at := strings.IndexFunc(text, func(r rune) bool { return !unicode.IsDigit(r) && !strings.ContainsRune(".,−- ", r) })
+	if at < 0 {
+		return strings.TrimSpace(text), ""
+	}
+	if word = strings.TrimSpace(text[at:]); utf8.RuneCountInString(word) > mostMoney {
+		return text, ""
+	}
+	return strings.TrimSpace(text[:at]), word
+}
+
+// moneyTyped is the word for money typed behind a price.
+func (s State) moneyTyped() string {
+	if s.Number == 0 || practice.Of(s.Number).Unit != practice.Money {
+		return ""
+	}
+	_, word := cutMoney(s.Typed(NumberField))
+	return word
+}
+
 // NumberWrong is what is wrong with the value typed; "" when nothing is.
 func (s State) NumberWrong() string {
 	if s.Number == 0 {
@@ -97,7 +130,7 @@ func setNumber(s State) (State, []Effect) {
 	v, _ := s.numberTyped()
 	n := practice.Of(s.Number)
 	words := fmt.Sprintf("%s %s %s", strings.ToLower(n.Title), s.NumberSaid(n.Key, v), s.NumberUnit(n.Key))
-	return s.write(words, calendar.Instantly(s.Now), book.NumberChanged{Number: n.Name, Value: v})
+	return s.write(words, calendar.Instantly(s.Now), book.NumberChanged{Number: n.Name, Value: v, In: s.moneyTyped()})
 }
 
 // numberBack puts the chosen number back to its default.

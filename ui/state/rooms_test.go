@@ -72,6 +72,38 @@ func TestANumberIsSetByKeysAlone(t *testing.T) {
 	}
 }
 
+// TestAPriceIsTypedWithItsMoney: the word behind it is the keeper's own, and stays
+// when the price changes.
+func TestAPriceIsTypedWithItsMoney(t *testing.T) {
+	w := start(t).run("numbers")
+	w.tap(scene.Ref{Kind: state.NumberRef, ID: practice.PriceQueen.String()}, 0)
+	if w.Number != practice.PriceQueen {
+		t.Fatalf("chosen is %v", w.Number)
+	}
+	w.digits("30 €").press("Enter").taken()
+	if n := w.Present().Numbers(); n.Get(practice.PriceQueen) != 30 || n.Money() != "€" || w.NumberUnit(practice.PriceQueen) != "€" {
+		t.Fatalf("30 € is %v %q: %q", n.Get(practice.PriceQueen), n.Money(), w.Note.Text)
+	}
+	if words := w.Pen.Done[0].Words; words != "a mated queen, in your money 30 €" {
+		t.Errorf("undo says %q", words)
+	}
+	for _, c := range []struct {
+		typed string
+		price float64
+		money string
+	}{{"25", 25, "€"}, {"25 crowns", 25, "crowns"}, {"7,5kr", 7.5, "kr"}} {
+		w.State = w.WithField(state.NumberField, state.FieldOf(c.typed))
+		w.run("set number").taken()
+		if n := w.Present().Numbers(); n.Get(practice.PriceQueen) != c.price || n.Money() != c.money {
+			t.Errorf("%q is %v %q: %q", c.typed, n.Get(practice.PriceQueen), n.Money(), w.Note.Text)
+		}
+	}
+	w.run("number back").taken()
+	if n := w.Present().Numbers(); n.Money() != "" || n.Get(practice.PriceQueen) != 1 {
+		t.Errorf("put back it is %v %q", n.Get(practice.PriceQueen), n.Money())
+	}
+}
+
 func TestWhatIsWrongIsNotWritten(t *testing.T) {
 	w := start(t).run("numbers").press("Down")
 	for _, typed := range []string{"9", "much", "", "-"} {
