@@ -47,7 +47,7 @@ func sheetOf(r *review.Review, base review.Hand, key reviewKey) *ReviewSheet {
 	var decided []ReviewRow
 	for i, n := range r.Nucs {
 		sheet.at[n.Nuc.Nuc] = i
-		if n.Decide {
+		if n.Decide || n.Decided {
 			sheet.notes(n, n.Ways[r.This.Chosen[i]])
 		}
 		switch {

@@ -242,6 +242,9 @@ func (c *cardDraw) sums(sheet *state.ReviewSheet) {
 	c.y += 22
 	c.text(c.x, c.y, "thin line and figures: 10–90 %", ink2(12))
 	c.y += 20
+	if n := sheet.This.Caught; n > 0 {
+		c.para("this use counts "+plural(n, "proven queen", "proven queens")+" caught; when to catch is yours, the list does not ask", ink2(12), 3)
+	}
 }
 
 // oneMore says what one more of each would be worth.
