@@ -33,6 +33,9 @@ func (a *app) printUse(r *review.Review) {
 		return
 	}
 	a.line("")
+	if r.This.Refused != "" {
+		a.line("%s", r.This.Refused)
+	}
 	for i, w := range r.Hand.Wares {
 		a.line("in hand: %d × %s; %s", w.Many, w.Name, r.MoreWords("one more", r.More(i)))
 	}

@@ -25,14 +25,16 @@ func collect[K kinder, T any](v *View, kind Kind, fold func(ID[K]) *T) []*T {
 
 func (id ID[K]) compare(other ID[K]) int { return bytes.Compare(id[:], other[:]) }
 
-func compareBool(a, b bool) int {
+// TrueFirst puts true before false in an order: it is below 0, 0 or above 0 as
+// [cmp.Compare] is.
+func TrueFirst(a, b bool) int {
 	switch {
 	case a == b:
 		return 0
 	case a:
-		return 1
-	default:
 		return -1
+	default:
+		return 1
 	}
 }
 

@@ -31,6 +31,17 @@ func (o *Order) Takes(line string) bool {
 	return o.Line == "" || o.Line == line || slices.Contains(o.Substitute, line)
 }
 
+// TakesNuc tells whether the queen of a nuc, of the line that was given it, will do
+// for the order. One whose descent is doubtful will do only where any line does.
+func (o *Order) TakesNuc(n *Nuc, line string) bool {
+	return o.Line == "" || n.Holds.Descent != DescentDoubtful && o.Takes(line)
+}
+
+// LineIn is the line of the queen of a nuc: her own, else that of her batch.
+func (v *View) LineIn(n *Nuc) string {
+	return cmp.Or(v.Queen(n.Holds.Queen).Line, v.Batch(n.Holds.Batch).Line)
+}
+
 // Order is the order of an id.
 func (v *View) Order(id OrderID) *Order { return v.orders.get(id, v.foldOrder) }
 

@@ -50,7 +50,7 @@ func (v *View) Yards() iter.Seq[*Yard] {
 }
 
 func compareYards(a, b *Yard) int {
-	return cmp.Or(compareBool(b.Home, a.Home), cmp.Compare(a.Name, b.Name), a.Yard.compare(b.Yard))
+	return cmp.Or(TrueFirst(a.Home, b.Home), cmp.Compare(a.Name, b.Name), a.Yard.compare(b.Yard))
 }
 
 // HomeYard is the yard from which the keeper starts, or any yard when none is

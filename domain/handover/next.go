@@ -126,7 +126,7 @@ func comings(c *course.Course) (all []coming) {
 			sure = 0
 		}
 		all = append(all, coming{
-			line: lineOf(v, nuc), sure: sure, eggs: c.Eggs(nuc), after: n.Days(practice.ReadyAfterFirstEgg),
+			line: v.LineIn(nuc), sure: sure, eggs: c.Eggs(nuc), after: n.Days(practice.ReadyAfterFirstEgg),
 			old: calendar.DayOf(p.Emerged, c.Zone(nuc.Yard)) + calendar.Day(n.Days(practice.LeastAgeAtHandOver)),
 		})
 	}

@@ -77,7 +77,7 @@ func laying(c *course.Course, n *book.Nuc) (Queen, bool) {
 	}
 	v, zone := c.View(), c.Zone(n.Yard)
 	q := Queen{
-		ID: n.Holds.Queen, Nuc: n.Nuc, Line: lineOf(v, n), Sure: n.Holds.Descent != book.DescentDoubtful,
+		ID: n.Holds.Queen, Nuc: n.Nuc, Line: v.LineIn(n), Sure: n.Holds.Descent != book.DescentDoubtful,
 		Ready: calendar.DayOf(p.ReadyAt, zone), Closed: closed(v, n),
 	}
 	if !p.Emerged.IsZero() {
@@ -90,11 +90,6 @@ func laying(c *course.Course, n *book.Nuc) (Queen, bool) {
 		q.Ready = max(q.Ready, n.Treated.Until(zone))
 	}
 	return q, true
-}
-
-// lineOf is the line of the queen a nuc was given.
-func lineOf(v *book.View, n *book.Nuc) string {
-	return cmp.Or(v.Queen(n.Holds.Queen).Line, v.Batch(n.Holds.Batch).Line)
 }
 
 func closed(v *book.View, n *book.Nuc) string {

@@ -31,7 +31,7 @@ func (k *nucCase) bar() {
 		barred = barred || w.Barred
 	}
 	if barred {
-		slices.SortStableFunc(k.ways, func(a, b Way) int { return -compareTrue(a.Barred, b.Barred) })
+		slices.SortStableFunc(k.ways, func(a, b Way) int { return -book.TrueFirst(a.Barred, b.Barred) })
 	}
 }
 

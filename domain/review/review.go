@@ -67,7 +67,7 @@ func Of(j *rules.Judged, hand Hand, by calendar.Day) *Review {
 	r.Nucs = make([]Nuc, len(cases))
 	spread.Over(len(cases), func(i int) { r.Nucs[i] = cases[i].judge(i) })
 	slices.SortStableFunc(r.Nucs, func(a, b Nuc) int {
-		return cmp.Or(compareTrue(a.Decide, b.Decide), cmp.Compare(b.Loses, a.Loses), cmp.Compare(a.place, b.place))
+		return cmp.Or(book.TrueFirst(a.Decide, b.Decide), cmp.Compare(b.Loses, a.Loses), cmp.Compare(a.place, b.place))
 	})
 	for _, n := range r.Nucs {
 		if n.open {
@@ -76,17 +76,6 @@ func Of(j *rules.Judged, hand Hand, by calendar.Day) *Review {
 	}
 	r.uses()
 	return r
-}
-
-func compareTrue(a, b bool) int {
-	switch {
-	case a == b:
-		return 0
-	case a:
-		return -1
-	default:
-		return 1
-	}
 }
 
 // cases are the nucs in walking order; of empty ones as many as the bees in hand

@@ -1,6 +1,7 @@
 package review
 
 import (
+	"fmt"
 	"slices"
 
 	"lidmark/domain/allot"
@@ -21,6 +22,8 @@ type Use struct {
 	Hour  More    // what one more hour would be worth; nothing where minutes are not limited
 	Bound float64 // no use is worth more
 	Exact bool    // none is better, proven
+
+	Refused string // why no best use was reckoned, a sentence; then nothing is done
 }
 
 // More is what more of a thing would be worth beyond the best use, in queens.
@@ -88,13 +91,14 @@ func (r *Review) takes(w Way) int {
 	}
 }
 
-// best is the best use of what is in hand. The solver refuses only what is not
-// a number, and then nothing is done.
+// best is the best use of what is in hand. What the solver refuses, an amount
+// beyond all sense, is said, and then nothing is done.
 func (r *Review) best() Use {
 	p, ways, unions := r.problem()
 	u := Use{Chosen: make([]int, len(r.Nucs))}
 	a, err := allot.Best(p)
 	if err != nil {
+		u.Refused = fmt.Sprintf("The best use of what is in hand cannot be reckoned: %v.", err)
 		return u
 	}
 	for i, j := range a.Chosen {

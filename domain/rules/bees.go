@@ -54,7 +54,7 @@ func (p *pass) weak(n *nucCase) {
 	f := Finding{
 		Rule: Weak, Of: n.subject(), Since: n.has.BeesFrom.Instant,
 		What: fmt.Sprintf("weak: about %s bees, the night needs %s", bees(n.has.Bees), bees(n.has.Need)),
-		Why:  fmt.Sprintf("%s, a %s", p.beesFrom(n), n.yard.strength.Night()),
+		Why:  p.beesFrom(n) + ", a " + n.yard.night,
 		Sure: sureReckoned,
 		Used: []practice.Key{
 			practice.NeedAt8C, practice.NeedAt14C, practice.NeedAt20C, practice.ThinWoodFactor, practice.LookError, practice.AddBeesUnder,

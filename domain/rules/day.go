@@ -139,11 +139,6 @@ func (p *pass) workDay(f Finding) calendar.Day {
 	return day
 }
 
-// Work is the minutes of work by day; see [Judged.Work].
-func Work(v *book.View, from, to calendar.Day) map[calendar.Day]float64 {
-	return Judge(v).Work(from, to)
-}
-
 func (p *pass) work(found []Finding, from, to calendar.Day) map[calendar.Day]float64 {
 	minutes := map[calendar.Day]float64{}
 	for _, f := range found {
@@ -251,5 +246,5 @@ func (p *pass) route(work []Finding, d calendar.Day) []Stop {
 
 // compareTasks puts robbers first, hard deadlines next, then walking order.
 func (r *router) compareTasks(a, b Task) int {
-	return cmp.Or(compareTrue(a.emergency(), b.emergency()), compareTrue(a.Hard, b.Hard), cmp.Compare(r.rank.of[a.Of[0]], r.rank.of[b.Of[0]]), cmp.Compare(a.Act, b.Act))
+	return cmp.Or(book.TrueFirst(a.emergency(), b.emergency()), book.TrueFirst(a.Hard, b.Hard), cmp.Compare(r.rank.of[a.Of[0]], r.rank.of[b.Of[0]]), cmp.Compare(a.Act, b.Act))
 }

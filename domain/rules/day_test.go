@@ -132,7 +132,7 @@ func TestWorkIsSpreadOverItsBestDays(t *testing.T) {
 		at   string
 		want calendar.Day
 	}{{"2027-05-26 09:00", look}, {"2027-06-10 09:00", calendar.Date(2027, 6, 10)}} {
-		minutes := rules.Work(p.View(row.at), calendar.Date(2027, 5, 20), calendar.Date(2027, 6, 30))
+		minutes := rules.Judge(p.View(row.at)).Work(calendar.Date(2027, 5, 20), calendar.Date(2027, 6, 30))
 		if minutes[row.want] != 2 || len(minutes) != 1 {
 			t.Errorf("at %s: %v, want the two minutes of a look on %s", row.at, minutes, row.want)
 		}

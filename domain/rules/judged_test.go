@@ -26,7 +26,7 @@ func TestJudgedOnce(t *testing.T) {
 				t.Fatalf("the plan of %v:\n%s", d, diff)
 			}
 		}
-		if diff := cmp.Diff(rules.Work(v, today, today+30), j.Work(today, today+30)); diff != "" {
+		if diff := cmp.Diff(rules.Judge(v).Work(today, today+30), j.Work(today, today+30)); diff != "" {
 			t.Fatalf("the work of 30 days:\n%s", diff)
 		}
 		if diff := cmp.Diff(rules.Deadlines(v, today-9, today+9), j.Deadlines(today-9, today+9)); diff != "" {

@@ -1,10 +1,6 @@
 package rules
 
-import (
-	"cmp"
-
-	"lidmark/domain/book"
-)
+import "lidmark/domain/book"
 
 // shareQueens marks, in walking order, ready queens for the open orders that want
 // them: the first order by priority and day first, each beyond the caged queens that
@@ -25,19 +21,10 @@ func (p *pass) shareQueens() {
 		}
 		for i := range p.nucs {
 			n := &p.nucs[i]
-			if wanted > 0 && !n.order && p.canBeCaught(n) && p.willDo(n, o) {
+			if wanted > 0 && !n.order && p.canBeCaught(n) && o.TakesNuc(n.Nuc, p.view.LineIn(n.Nuc)) {
 				n.order = true
 				wanted--
 			}
 		}
 	}
-}
-
-// willDo tells whether a nuc's queen is of a line that an order takes. One whose
-// descent is doubtful will do only where any line does.
-func (p *pass) willDo(n *nucCase, o *book.Order) bool {
-	if n.Holds.Descent == book.DescentDoubtful {
-		return o.Line == ""
-	}
-	return o.Takes(cmp.Or(p.view.Queen(n.Holds.Queen).Line, p.view.Batch(n.Holds.Batch).Line))
 }

@@ -88,19 +88,7 @@ func (p *pass) findings() []Finding {
 }
 
 func comparePress(a, b *Finding) int {
-	return cmp.Or(compareTrue(a.Emergency(), b.Emergency()), cmp.Compare(b.Severity, a.Severity), compareTrue(a.Hard, b.Hard), compareDue(a.By, b.By))
-}
-
-// compareTrue puts true before false.
-func compareTrue(a, b bool) int {
-	switch {
-	case a == b:
-		return 0
-	case a:
-		return -1
-	default:
-		return 1
-	}
+	return cmp.Or(book.TrueFirst(a.Emergency(), b.Emergency()), cmp.Compare(b.Severity, a.Severity), book.TrueFirst(a.Hard, b.Hard), compareDue(a.By, b.By))
 }
 
 // compareDue puts what has no last day behind what has one.
@@ -217,6 +205,7 @@ type yardCase struct {
 	zone      *time.Location
 	today     calendar.Day
 	strength  *strength.Yard
+	night     string       // the night to come, in words
 	shutUntil calendar.Day // until then robbers keep it shut; 0: none
 }
 
@@ -226,6 +215,7 @@ func (p *pass) yard(id book.YardID) *yardCase {
 	}
 	zone := p.course.Zone(id)
 	y := &yardCase{id: id, yard: p.view.Yard(id), zone: zone, today: calendar.DayOf(p.now, zone), strength: strength.NewYard(p.view, id, zone)}
+	y.night = y.strength.Night().String()
 	p.yards[id] = y
 	return y
 }

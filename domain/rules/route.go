@@ -149,11 +149,11 @@ func (r *router) keys() []stopKey {
 	keys := slices.Collect(maps.Keys(r.stops))
 	slices.SortFunc(keys, func(a, b stopKey) int {
 		return cmp.Or(
-			compareTrue(b.desk(), a.desk()),
-			compareTrue(!a.dusk, !b.dusk),
-			compareTrue(robbed[a], robbed[b]),
-			compareTrue(a.yard == home, b.yard == home),
-			compareTrue(hard[a.yard], hard[b.yard]),
+			book.TrueFirst(b.desk(), a.desk()),
+			book.TrueFirst(!a.dusk, !b.dusk),
+			book.TrueFirst(robbed[a], robbed[b]),
+			book.TrueFirst(a.yard == home, b.yard == home),
+			book.TrueFirst(hard[a.yard], hard[b.yard]),
 			cmp.Compare(r.rank.yard[a.yard], r.rank.yard[b.yard]),
 			cmp.Compare(r.rank.round[a.place()], r.rank.round[b.place()]),
 			cmp.Compare(a.round, b.round))

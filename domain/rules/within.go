@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"slices"
 	"time"
+
+	"lidmark/domain/book"
 )
 
 // Part is the part of a day's work that is done when there is less time than
@@ -126,7 +128,7 @@ func (p DayPlan) byPress() (all []placed) {
 	slices.SortStableFunc(all, func(x, y placed) int {
 		a, b := p.task(x), p.task(y)
 		return cmp.Or(
-			cmp.Compare(x.class, y.class), compareDue(a.By, b.By), compareTrue(a.NeedsYou, b.NeedsYou),
+			cmp.Compare(x.class, y.class), compareDue(a.By, b.By), book.TrueFirst(a.NeedsYou, b.NeedsYou),
 			cmp.Compare(a.Minutes, b.Minutes))
 	})
 	return all
