@@ -142,12 +142,8 @@ func catches(v *book.View, o *book.Order) []catchShape {
 	all := []catchShape{}
 	c := course.New(v)
 	for n := range v.Nucs() {
-		p := c.Of(n)
-		line := v.Batch(n.Holds.Batch).Line
-		if !n.Holds.Queen.IsZero() {
-			line = v.Queen(n.Holds.Queen).Line
-		}
-		if p.Calendar != book.GoodBrood || p.ReadyAt.IsZero() || calendar.DayOf(p.ReadyAt, v.Zone()) > o.By || !o.Takes(line) {
+		p, line := c.Of(n), v.LineIn(n)
+		if p.Calendar != book.GoodBrood || p.ReadyAt.IsZero() || calendar.DayOf(p.ReadyAt, v.Zone()) > o.By || !o.TakesNuc(n, line) {
 			continue
 		}
 		y := v.Yard(n.Yard)
