@@ -56,6 +56,9 @@ func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
 	case state.ReckonReview:
 		d.reviews.drop()
 		d.reviews.give(func() { tell(e.Reckon()) })
+	case state.ReckonPlan:
+		d.reviews.drop()
+		d.reviews.give(func() { tell(e.Reckon()) })
 	case state.KeepPrefs:
 		d.keeps.keep(d.prefsFile(), e.Prefs)
 	case state.KeepDraft:

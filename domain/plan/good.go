@@ -36,7 +36,7 @@ var goods = [...]goodRow{
 	CellCups:        {"cell cups", "", true, nil},
 	Starters:        {"starters", "", false, []practice.Key{practice.CellsPerStarter}},
 	StarterBees:     {"bees for starters", "kg", false, []practice.Key{practice.StarterBees}},
-	RearerFeed:      {"syrup for starters and finishers", "l", true, []practice.Key{practice.FeedPerRearer, practice.FeedStarterBefore}},
+	RearerFeed:      {"syrup for rearing", "l", true, []practice.Key{practice.FeedPerRearer, practice.FeedStarterBefore}},
 	Finishers:       {"finishers", "", false, []practice.Key{practice.CellsPerFinisher}},
 	NursesOfCells:   {"nurse bees", "", false, []practice.Key{practice.NursesPerCell}},
 	Nucs:            {"nucs", "", false, nil},

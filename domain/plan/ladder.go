@@ -124,9 +124,19 @@ func (p *Planner) untilCells(l *Ladder, z zoned) {
 	give := &l.Rungs[GiveCells-1]
 	give.Hard = l.Clock.Hard()
 	give.By = z.day(give.Hard)
-	give.Best = min(give.Best, give.By)
+	give.Best = min(give.Best, lastMorning(give.Hard, z))
 	give.From = min(give.From, give.Best)
 	l.set(MakeUpNucs, give.Best-p.days(practice.NucsMadeUpEarliest), give.Best-p.days(practice.NucsMadeUpBefore), give.Best-p.days(practice.NucsMadeUpBefore))
+}
+
+// lastMorning is the last day on which there is a morning before a hard hour: the
+// day before where that is not after noon.
+func lastMorning(hard time.Time, z zoned) calendar.Day {
+	const noon = 12
+	if d := z.day(hard); !hard.Before(d.At(noon, 0, z.zone)) {
+		return d
+	}
+	return z.day(hard) - 1
 }
 
 // stepOf is what a window of a batch's table is here.

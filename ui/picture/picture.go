@@ -45,6 +45,7 @@ var rooms = map[string]func(*state.State){
 	"table":   func(s *state.State) { s.Room, s.Pane = state.Yard, state.Table },
 	"record":  func(s *state.State) { *s, _ = state.Update(*s, state.Ran{Command: "type it in"}) },
 	"numbers": ran("numbers"),
+	"plan":    ran("plan"),
 	"review":  ran("review"),
 	"book":    func(s *state.State) { s.Room = state.About },
 
@@ -67,7 +68,10 @@ func send(s *state.State, m state.Msg) {
 	next, effects := state.Update(*s, m)
 	*s = next
 	for _, e := range effects {
-		if e, ok := e.(state.ReckonReview); ok {
+		switch e := e.(type) {
+		case state.ReckonReview:
+			send(s, e.Reckon())
+		case state.ReckonPlan:
 			send(s, e.Reckon())
 		}
 	}

@@ -186,6 +186,8 @@ func (s State) most(p Place, l Layout) float64 {
 		return s.bookMost(l)
 	case NumbersPlace:
 		return s.numbersMost(l)
+	case PlanPlace:
+		return s.PlanPane(l).most()
 	case ReviewPlace:
 		return s.reviewMost(s.ReviewPane(l))
 	case FillPlace:

@@ -83,6 +83,10 @@ var clicks = map[string]func(State, scene.Ref, Mods) (State, []Effect){
 	ChangeRef:  amountClicked,
 	FilterRef:  findClicked,
 	HeadRef:    State.headClicked,
+	PlannedRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.planClicked(r.ID), nil },
+	TryRef:     func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.tryClicked(r.ID), nil },
+	FigureRef:  func(s State, _ scene.Ref, _ Mods) (State, []Effect) { return s, nil },
+	RungRef:    func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.focused(r), nil },
 	FoldRef:    State.foldClicked,
 	SuggestRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) {
 		return s.suggested(r.ID, r.Part, s.Typed(r.ID)), nil

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 )
 
@@ -16,6 +17,9 @@ type Drag struct {
 	Add      bool         // the band adds to the selection
 	Away     bool         // another day than today was looked at when it began
 	Split    float64      // how far the division of Yard was dragged, then
+	Graft    calendar.Day // of the answer, then, while a rung is dragged
+	Wish     Field        // the day of the wish, then
+	Forwards bool         // the wish was read from a graft, then
 }
 
 // DragKind is a kind of drag.
@@ -30,6 +34,7 @@ const (
 	PanDrag
 	BandDrag
 	SplitDrag
+	RungDrag // a step of the plan, to another day
 )
 
 // slack is how far a held pointer may move and still click, dp.
@@ -41,6 +46,8 @@ func begun(m Pressed, l Layout, camera scene.Camera) Drag {
 	switch {
 	case m.Tag.Ref.Kind == SplitRef:
 		d.Kind = SplitDrag
+	case m.Tag.Ref.Kind == RungRef:
+		d.Kind = RungDrag
 	case l.Ribbon.Contains(m.At) && m.At.X >= l.Ribbon.X, dayOf(m.Tag.Ref) != 0:
 		d.Kind = DayDrag
 	case l.Map.Contains(m.At) && (m.Button == Secondary || m.Mods.Has(Shift)):

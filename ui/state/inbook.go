@@ -39,6 +39,7 @@ type InBook struct {
 	Note    Note             // what was done or went wrong, for the foot
 
 	Reviewing Reviewing // what is set in Review
+	Planning  Planning  // what is set in Plan
 
 	Start Start  // a new book while it is begun
 	Bring *Bring // the list that is brought; nil: none
@@ -49,7 +50,7 @@ type InBook struct {
 func (s State) opened(m Opened) State {
 	first := s.Book == nil
 	if !m.Again {
-		s.reviewed = reviewed{}
+		s.reviewed, s.planned = reviewed{}, planned{}
 	}
 	page := s.paged()
 	s.Book, s.Busy = m.Book, nil

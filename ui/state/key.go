@@ -118,6 +118,10 @@ func (s State) keyFocus(m Keyed) (next State, effects []Effect, took bool) {
 		return next, effects, true
 	case s.More && s.Focus.Kind == CommandRef && arrows[m.Key] != 0 && plain:
 		return s.besideMore(arrows[m.Key]), nil, true
+	case s.Room == Plan && s.Focus.Kind == FieldRef && m.Mods == 0 && (m.Key == "Up" || m.Key == "Down"):
+		return s.wishStepped(s.Focus.ID, -arrows[m.Key]).reMarked(), nil, true
+	case s.Room == Plan && s.Focus.Kind == RungRef && m.Mods == 0 && arrows[m.Key] != 0:
+		return s.rungMoved(arrows[m.Key]), nil, true
 	case s.Focus.Kind == FieldRef && m.Mods&^Alt == 0 && (m.Key == "Up" || m.Key == "Down"):
 		next, took = s.suggests(arrows[m.Key])
 		return next, nil, took

@@ -10,7 +10,7 @@ type keyGroup struct {
 // keyGroups are the sheet of keys. A head is said as the room is named.
 var keyGroups = []keyGroup{
 	{"Everywhere", []string{
-		"today", "yard", "review", "numbers", "about", "yards", "leave", "filter", "undo", "redo", "copy", "print",
+		"today", "yard", "plan", "review", "numbers", "about", "yards", "leave", "filter", "undo", "redo", "copy", "print",
 		"other book", "writer", "larger", "smaller", "dark", "keys", "next part",
 	}, []Command{{Keys: "Tab", Does: "next pane or field; with Shift back"}}},
 	{"Days", []string{"day back", "day on", "week back", "week on", "now", "as known then"}, nil},
@@ -22,6 +22,7 @@ var keyGroups = []keyGroup{
 		"select", "map", "lids", "wall", "table", "wider map", "wider lids", "next layer", "zoom in", "zoom out", "fit",
 		"heads", "fold", "fold all", "lanes up", "lanes down",
 	}, nil},
+	{"Plan", []string{"plan it", "forwards", "two grafts", "day earlier", "day later", "keep try"}, []Command{{Keys: "Up", Does: "in a figure of the wish: one more; Down: one less"}}},
 	{"Review", []string{"accept", "accept all"}, []Command{{Keys: "Right", Does: "why, the other ways; Left: back"}}},
 	{"What fills the room", []string{"late day", "batch room", "course room"}, nil},
 	{"The walk, typed in the evening", []string{

@@ -67,6 +67,7 @@ const (
 	widestDay  = 26.0
 	usualDay   = 21.0
 	narrowDay  = 29.0
+	leastDay   = 8.0 // in the room Plan
 	leastDays  = 21
 	mostDays   = 63
 )
@@ -124,12 +125,12 @@ func (s State) bandKept() bool {
 
 // panes divides what is left of the window.
 func (l *Layout) panes(s State, rest scene.Area) {
-	if s.Room != About && s.Book != nil && (s.Fill != BatchFill || s.Form != nil) && !s.paged() {
+	if s.Room != About && (s.Room != Plan || s.Form != nil) && s.Book != nil && (s.Fill != BatchFill || s.Form != nil) && !s.paged() {
 		rest = l.card(s, rest)
 	}
 	l.Main = rest
 	switch {
-	case s.Book == nil || s.Room == About || s.Room == Numbers || s.Room == Review || s.Fill != NoFill:
+	case s.Book == nil || s.Room == About || s.Room == Numbers || s.Room == Plan || s.Room == Review || s.Fill != NoFill:
 	case s.Room == Today && rest.W < oneLane-CardWidth, s.Room == Yard && l.Narrow && s.Pane <= Lids:
 		l.Turns, l.Main = cutTop(rest, HeadHeight)
 		l.takeTurns(s)
@@ -232,6 +233,11 @@ func (s State) ribbon(l Layout, y float64) Ribbon {
 	r.Days = max(r.Days, int(math.Ceil(room/widestDay))*boolInt(!l.Narrow))
 	r.Column = room / float64(r.Days)
 	r.First = s.Today() - calendar.Day(r.Days/before) + calendar.Day(s.Shift)
+	if s.Room == Plan {
+		first, last := s.planSpan()
+		r.Days = min(max(last.Sub(first)+1, leastDays), int(room/leastDay))
+		r.Column, r.First = room/float64(r.Days), first+calendar.Day(s.Shift)
+	}
 	return r
 }
 

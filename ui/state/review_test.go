@@ -38,6 +38,8 @@ func (w *window) settled() *window {
 				w.send(state.Written{Number: e.Deed.Number, Book: w.Book.With(e.Deed.Entries...)})
 			case state.ReckonReview:
 				w.send(e.Reckon())
+			case state.ReckonPlan:
+				w.send(e.Reckon())
 			}
 		}
 	}

@@ -45,6 +45,7 @@ type State struct {
 	Machine Machine // what it runs on
 
 	reviewed reviewed // what is known of the review
+	planned  planned  // what is known of the answer to the wish
 
 	then string // the command to run after the one that runs
 
@@ -60,6 +61,7 @@ type Room uint8
 const (
 	Today Room = iota
 	Yard
+	Plan
 	Review
 	Numbers // the keeper's numbers
 	About   // the book: its file, copies, what leaves and enters
@@ -147,6 +149,7 @@ const (
 	NumbersPlace
 	BookPlace
 	ReviewPlace
+	PlanPlace
 )
 
 // Today is the day of the clock in the zone of the book's home yard.

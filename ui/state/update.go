@@ -17,6 +17,8 @@ func Update(s State, m Msg) (State, []Effect) {
 	}
 	next, asks := next.reviewing(m)
 	more = append(more, asks...)
+	next, asks = next.planning()
+	more = append(more, asks...)
 	next, effects = next.walked(s).turnedPage().carded(s), append(effects, more...)
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
 		next = next.scrolled(CardPlace, -off)
@@ -83,6 +85,8 @@ func (s State) update(m Msg) (State, []Effect) {
 		return s.tookIn(m), nil
 	case Reviewed:
 		return s.reviewTaken(m), nil
+	case PlanReckoned:
+		return s.planTaken(m), nil
 	case Working:
 		s.Busy = &Busy{m.Words, m.Share}
 	case Worked:
@@ -105,6 +109,8 @@ func (s State) moved(m Moved) State {
 		}
 	case PanDrag:
 		s = s.looking(s.Drag.Camera.Pan(m.At.Sub(s.Drag.From)))
+	case RungDrag:
+		s = s.rungDragged()
 	}
 	return s
 }
@@ -118,6 +124,7 @@ func (s State) pressed(m Pressed) State {
 	l := s.Layout()
 	s.Drag = begun(m, l, s.cameraFor(l))
 	s.Drag.Split = s.Split
+	s = s.rungHeld()
 	if s.Drag.Kind == DayDrag {
 		return s.moved(Moved{m.At, m.Tag})
 	}
@@ -136,6 +143,9 @@ func (s State) cameraFor(l Layout) scene.Camera {
 func (s State) undragged() State {
 	if s.Drag.Kind == PanDrag {
 		s = s.looking(s.Drag.Camera)
+	}
+	if s.Drag.Kind == RungDrag {
+		s = s.rungBack()
 	}
 	s.Drag = Drag{}
 	return s
@@ -253,6 +263,8 @@ func (s State) mainPlace() Place {
 		return NumbersPlace
 	case s.Room == About:
 		return BookPlace
+	case s.Room == Plan && s.Fill == NoFill:
+		return PlanPlace
 	case s.Room == Review && s.Fill == NoFill:
 		return ReviewPlace
 	case s.Walk != nil:

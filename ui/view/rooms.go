@@ -20,6 +20,7 @@ func (p *sheet) rooms() {
 	words := []roomCount{
 		{"Today", tasks, "today", state.Today},
 		{"Yard", len(present.In(p.s.Yards[state.Yard])), "yard", state.Yard},
+		{"Plan", len(p.s.PlannedBatches()), "plan", state.Plan},
 		{"Review", p.s.ReviewCount(), "review", state.Review},
 	}
 	for _, w := range words {

@@ -36,6 +36,8 @@ func (p *sheet) room() {
 		p.today()
 	case state.Yard:
 		p.yard()
+	case state.Plan:
+		p.plan()
 	case state.Review:
 		p.review()
 	case state.Numbers:

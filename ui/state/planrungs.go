@@ -1,0 +1,220 @@
+package state
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"time"
+
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+	"lidmark/domain/practice"
+)
+
+// PlanRung is a step of the ladder as it is told: what, how many, and why then.
+type PlanRung struct {
+	plan.Rung
+	Name, Amount, Why string
+	Pressing          bool // nobody is free for it before its hard hour
+}
+
+// ladderSteps are the steps that the ladder shows; the others stand in their words.
+var ladderSteps = [LadderRungs]plan.Step{
+	plan.Ready, plan.LookForEggs, plan.Fly, plan.Emerge, plan.GiveCells, plan.MakeUpNucs, plan.CountCapped, plan.CountTake,
+	plan.GraftLarvae, plan.SetUpStarter, plan.Confine, plan.DroneComb,
+}
+
+// rungNames are the steps as a keeper would write them.
+var rungNames = map[plan.Step]string{
+	plan.Ready: "Ready", plan.LookForEggs: "Look for eggs", plan.Fly: "Mating flights", plan.Emerge: "Emerge", plan.GiveCells: "Give ripe cells",
+	plan.MakeUpNucs: "Make up nucs", plan.CountCapped: "Capped, count", plan.CountTake: "Check takes", plan.GraftLarvae: "Graft",
+	plan.SetUpStarter: "Set up starters", plan.Confine: "Confine the breeder", plan.DroneComb: "Drone comb in",
+}
+
+// PlanRungs are the steps of one graft of the answer, the last one first.
+func (s State) PlanRungs(graft int) (all []PlanRung) {
+	sheet, _ := s.PlanSheet()
+	if sheet == nil || graft >= len(sheet.Batches) {
+		return nil
+	}
+	t := rungTeller{s: s, sheet: sheet, b: sheet.Batches[graft], numbers: s.Present().Numbers(), zone: s.Present().View.Zone()}
+	for _, step := range ladderSteps {
+		r := PlanRung{Rung: t.b.Rung(step), Name: rungNames[step]}
+		r.Amount, r.Why = t.words(step)
+		if r.NobodyFree {
+			r.Why, r.Pressing = "nobody is free then", true
+		}
+		all = append(all, r)
+	}
+	return all
+}
+
+type rungTeller struct {
+	s       State
+	sheet   *PlanSheet
+	b       plan.Batch
+	numbers practice.Numbers
+	zone    *time.Location
+}
+
+func (t rungTeller) words(step plan.Step) (amount, why string) {
+	switch step {
+	case plan.Ready:
+		return t.ready()
+	case plan.LookForEggs:
+		return counted(t.given(), "nuc") + ", twice", fmt.Sprintf("half lay by %s, nine in ten by %s", t.b.Laid.Day(0.5).Short(), t.b.Laid.Day(laysBy).Short())
+	case plan.Fly:
+		return t.flights()
+	case plan.Emerge:
+		return whole(float64(t.given()) * t.share(plan.EmergedOfRipe)), "from " + t.b.Clock.FirstOut(0.1).In(t.zone).Format("2 Jan 15:04")
+	case plan.GiveCells:
+		return counted(t.given(), "cell"), "hard: before " + t.b.Rung(step).Hard.In(t.zone).Format("Mon 2 Jan 15:04")
+	case plan.MakeUpNucs:
+		return fmt.Sprintf("%d, %s", t.b.Size.Nucs, counted(int(t.need(plan.CupsOfBees)+0.5), "cup")+" of bees"), "24–48 h without a queen"
+	}
+	return t.rearing(step)
+}
+
+// rearing are the words of the steps until the cells are ripe.
+func (t rungTeller) rearing(step plan.Step) (amount, why string) {
+	switch step {
+	case plan.CountCapped:
+		if t.b.Cells > float64(t.b.Size.Nucs) {
+			return whole(t.b.Cells), fmt.Sprintf("choose the best %d", t.b.Size.Nucs)
+		}
+		return whole(t.b.Cells), "hands off from the next day"
+	case plan.CountTake:
+		return fmt.Sprintf("%s of %d", whole(t.b.Takes), t.sheet.Larvae), fmt.Sprintf("graft again if under %d", t.low(plan.Taken))
+	case plan.GraftLarvae:
+		return fmt.Sprintf("%s, %s", larvaeWord(t.sheet.Larvae), counted(int(t.need(plan.Finishers)), "finisher")), t.b.Ladder.Graft.In(t.zone).Format("Mon 2 January 15:04")
+	case plan.SetUpStarter:
+		return fmt.Sprintf("%d, with %.1f kg of bees each", int(t.need(plan.Starters)), t.numbers.Get(practice.StarterBees)), "feed from " + t.b.Rung(plan.FeedStarter).Best.Short()
+	case plan.Confine:
+		return "on an empty comb", "larvae 12–24 h old on " + t.b.Day.Short()
+	case plan.DroneComb:
+		return fmt.Sprintf("%.0f drone colonies", t.need(plan.DroneColonies)), fmt.Sprintf("by %s: %.0f d to ripe drones on %s", t.b.Rung(step).By.Short(), t.numbers.Get(practice.DroneRipe), t.b.Rung(plan.Fly).From.Short())
+	}
+	return "", ""
+}
+
+func (t rungTeller) ready() (amount, why string) {
+	c := t.sheet.Chances
+	amount = fmt.Sprintf("most probably %d (%d–%d)", c.Quantile(0.5), c.Quantile(0.1), c.Quantile(0.9))
+	return amount, fmt.Sprintf("%.0f d old by choice, %.0f d after first eggs", t.numbers.Get(practice.LeastAgeAtHandOver), t.numbers.Get(practice.ReadyAfterFirstEgg))
+}
+
+// flights tell of the days on which the queens can fly, by the yard's weather.
+func (t rungTeller) flights() (amount, why string) {
+	r, y := t.b.Rung(plan.Fly), t.s.Present().Course.Weather(t.sheet.Yard)
+	hours, usual := 0.0, 0
+	for d := r.From; d <= r.By; d++ {
+		f := y.Day(d)
+		hours += f.Hours
+		if f.Layer.String() != "seen" {
+			usual++
+		}
+	}
+	return fmt.Sprintf("about %.0f fit hours in %d days", hours, r.By.Sub(r.From)+1), "as usual for the date, where nothing is foretold"
+}
+
+// given is how many cells are given: one a nuc.
+func (t rungTeller) given() int { return int(math.Min(float64(t.b.Size.Nucs), t.b.Cells) + 0.5) }
+
+// share is the rate of a link of the chain.
+func (t rungTeller) share(l plan.Link) float64 {
+	for _, st := range t.sheet.Stages {
+		if st.Link == l {
+			return st.Share
+		}
+	}
+	return 1
+}
+
+// low is how many come through a link at least, nine times in ten.
+func (t rungTeller) low(l plan.Link) int {
+	for _, st := range t.sheet.Stages {
+		if st.Link == l {
+			return st.Low()
+		}
+	}
+	return 0
+}
+
+func (t rungTeller) need(g plan.Good) float64 {
+	for _, n := range t.sheet.Needs {
+		if n.Good == g {
+			return n.Amount / t.times(g)
+		}
+	}
+	return 0
+}
+
+// times is over how many grafts a need was added up.
+func (t rungTeller) times(g plan.Good) float64 {
+	if g.Again() {
+		return 1
+	}
+	return float64(len(t.sheet.Batches))
+}
+
+func larvaeWord(n int) string {
+	if n == 1 {
+		return "1 larva"
+	}
+	return fmt.Sprintf("%d larvae", n)
+}
+
+func whole(v float64) string { return fmt.Sprintf("%.0f", v) }
+
+// Needs told: what, how much, what is there.
+
+// PlanAmount is one line of the amounts.
+type PlanAmount struct {
+	Name, Value, Have string
+	Short             bool
+	Used              []practice.Key
+}
+
+// PlanAmounts are what the wish eats, as lines.
+func (s State) PlanAmounts() (all []PlanAmount) {
+	sheet, _ := s.PlanSheet()
+	if sheet == nil {
+		return nil
+	}
+	for _, n := range sheet.Needs {
+		a := PlanAmount{Name: n.Good.String(), Value: strings.TrimSpace(figure(n.Amount) + " " + n.Unit()), Used: n.Good.Used()}
+		switch {
+		case n.Known && n.Short() > 0:
+			a.Have, a.Short = fmt.Sprintf("have %s, %s short", figure(n.Have), figure(n.Short())), true
+		case n.Known:
+			a.Have = "have " + figure(n.Have)
+		case n.OrderBy != 0:
+			a.Have = "order by " + orderBy(n.OrderBy, s.Today())
+		default:
+			a.Have = "from " + n.From.Short()
+		}
+		all = append(all, a)
+	}
+	return all
+}
+
+func orderBy(d, today calendar.Day) string {
+	if d <= today {
+		return "today"
+	}
+	return d.Short()
+}
+
+// figure is an amount with one decimal where it is small and not whole, and in
+// hundreds where it is a great many.
+func figure(v float64) string {
+	const many = 10000
+	if v >= many {
+		v = math.Round(v/100) * 100
+		return fmt.Sprintf("%d %03d", int(v)/1000, int(v)%1000)
+	}
+	if v == math.Round(v) || v >= 100 {
+		return fmt.Sprintf("%.0f", v)
+	}
+	return fmt.Sprintf("%.1f", v)
+}

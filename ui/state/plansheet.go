@@ -1,0 +1,139 @@
+package state
+
+import (
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+)
+
+// PlanSheet is a wish with all that was found: dates, amounts, how sure, and why.
+type PlanSheet struct {
+	plan.Answer
+	Needs  []plan.Need // of all its grafts
+	Days   []PlanDay   // minutes by day, from the first that has any
+	Stages []plan.Stage
+	Raises []plan.Raise
+	Two    float64      // the chance with two grafts of that size a week apart; 0 where the wish has two
+	LayBy  calendar.Day // nine in ten of those who ever lay do so by then
+	ADay   float64      // the chance when the graft is a day late
+	Late   float64      // cells of the first batch lost when they are given a day late
+	Givers []plan.Gift
+	Short  float64 // cups of bees that nobody can give
+
+	key planKey
+}
+
+// PlanDay is the keeper's minutes on a day: of what is in the book already, and of
+// the wish.
+type PlanDay struct {
+	Day         calendar.Day
+	Book, Wish  float64
+	Free        float64
+	Told, Rests bool // people's hours are known; nobody is free
+}
+
+// planSheetOf reckons the answer and what stands around it.
+func planSheetOf(key planKey) *PlanSheet {
+	p := plan.New(key.of.Course)
+	s := &PlanSheet{Answer: p.Answer(key.wish), key: key}
+	first := s.Batches[0]
+	s.Stages = s.Rates.Along(first.Graft)
+	var grafts []plan.Graft
+	for _, b := range s.Batches {
+		grafts = append(grafts, b.Graft)
+		s.Needs = addNeeds(s.Needs, p.Needs(b.Ladder, b.Size))
+	}
+	late := s.Batches[len(s.Batches)-1].Late
+	s.Raises = s.Rates.Raises(s.Queens, late, grafts...)
+	s.two(p)
+	s.late(p)
+	s.LayBy = first.Laid.Day(laysBy)
+	s.days(p, key.of)
+	s.bees(p)
+	return s
+}
+
+// laysBy is the share of queens by whose day of laying a batch is said to lay.
+const laysBy = 0.9
+
+// addNeeds adds up what several grafts need; what is used again counts once, as
+// much as the largest of them takes.
+func addNeeds(all, more []plan.Need) []plan.Need {
+	for _, n := range more {
+		at := -1
+		for i := range all {
+			if all[i].Good == n.Good {
+				at = i
+			}
+		}
+		switch {
+		case at < 0:
+			all = append(all, n)
+		case n.Again():
+			all[at].Amount = max(all[at].Amount, n.Amount)
+		default:
+			all[at].Amount += n.Amount
+		}
+	}
+	return all
+}
+
+// two is the same wish with two grafts a week apart, each as large as the one.
+func (s *PlanSheet) two(p *plan.Planner) {
+	if s.Wish.Grafts > 1 {
+		return
+	}
+	w := s.key.wish
+	w.Grafts, w.Larvae = 2, s.Larvae
+	s.Two = p.Answer(w).Chance
+}
+
+// late is what a day's delay costs: of the graft, and of giving the cells.
+func (s *PlanSheet) late(p *plan.Planner) {
+	w := s.key.wish
+	w.Graft, w.By, w.Larvae, w.Nucs = s.Batches[len(s.Batches)-1].Day+1, s.By, s.Larvae, s.Nucs
+	s.ADay = p.Answer(w).Chance
+	b := s.Batches[0]
+	given := b.Rung(plan.GiveCells).Best + 1
+	s.Late = b.Clock.Loose().Lost(p.GraftAt(given))
+}
+
+// days are the minutes of the wish beside those of the book.
+func (s *PlanSheet) days(p *plan.Planner, r *Reading) {
+	wish := map[calendar.Day]float64{}
+	from, to := calendar.Day(1<<30), s.By
+	for _, b := range s.Batches {
+		for _, m := range p.Minutes(b.Ladder, b.Size) {
+			wish[m.Day] += m.Minutes
+			if m.Step != plan.DroneComb {
+				from = min(from, m.Day)
+			}
+			to = max(to, m.Day)
+		}
+	}
+	for d := from; d <= to; d++ {
+		w := r.WorkOn(d)
+		s.Days = append(s.Days, PlanDay{Day: d, Book: w.Minutes, Wish: wish[d], Free: w.Free, Told: r.View.HoursTold(), Rests: w.Free == 0})
+	}
+}
+
+// bees says who gives the bees of the first batch's nucs.
+func (s *PlanSheet) bees(p *plan.Planner) {
+	var cups, combs float64
+	for _, n := range p.Needs(s.Batches[0].Ladder, s.Batches[0].Size) {
+		switch n.Good {
+		case plan.CupsOfBees:
+			cups = n.Amount
+		case plan.BroodCombs:
+			combs = n.Amount
+		}
+	}
+	s.Givers, s.Short, _ = p.Gifts(s.Batches[0].Rung(plan.MakeUpNucs).Best, cups, combs)
+}
+
+// Hours are the keeper's hours for the wish.
+func (s *PlanSheet) Hours() (h float64) {
+	for _, d := range s.Days {
+		h += d.Wish / 60
+	}
+	return h
+}

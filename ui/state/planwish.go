@@ -1,0 +1,205 @@
+package state
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/line"
+	"lidmark/domain/plan"
+)
+
+// The fields of the wish.
+const (
+	WishQueens = "plan.queens"
+	WishDay    = "plan.day" // queens are wanted by; forwards: the graft
+	WishLine   = "plan.line"
+	WishNucs   = "plan.nucs"
+	WishLarvae = "plan.larvae"
+	WishSure   = "plan.sure"
+)
+
+// WishFields are the fields of the wish in the order in which they stand.
+var WishFields = []string{WishQueens, WishDay, WishLine, WishNucs, WishLarvae, WishSure}
+
+// WishWrong is what is wrong in a field of the wish. The zero WishWrong is nothing.
+type WishWrong struct{ Field, Why string }
+
+// the most of what a wish may have: beyond lies a fault of typing.
+const (
+	mostQueens = 1000
+	mostNucs   = 1000
+	mostLarvae = 2000
+	planAhead  = 400 // days
+)
+
+// Wish is what stands in the fields, and what is wrong there, the first of it.
+func (s State) Wish() (w plan.Wish, wrong WishWrong) {
+	r := wishReader{s: s}
+	w.Queens = r.count(WishQueens, 1, mostQueens, "queens")
+	w.Nucs, w.Larvae = r.open(WishNucs, mostNucs, "nucs"), r.open(WishLarvae, mostLarvae, "larvae")
+	w.Sure = float64(r.open(WishSure, 99, "of 100")) / 100
+	day := r.day(WishDay)
+	if s.Planning.Forwards {
+		w.Graft = day
+	} else {
+		w.By = day
+	}
+	w.Line = s.Typed(WishLine)
+	w.Yard, w.Laying, w.Not = s.Yards[Plan], s.Planning.Laying, s.Planning.Batch
+	if s.Planning.Grafts > 1 {
+		w.Grafts = s.Planning.Grafts
+	}
+	return w, r.wrong
+}
+
+type wishReader struct {
+	s     State
+	wrong WishWrong
+}
+
+func (r *wishReader) mind(field, why string, args ...any) {
+	if r.wrong.Field == "" {
+		r.wrong = WishWrong{field, fmt.Sprintf(why, args...)}
+	}
+}
+
+func (r *wishReader) count(field string, least, most int, of string) int {
+	n, err := strconv.Atoi(r.s.Typed(field))
+	if err != nil || n < least || n > most {
+		r.mind(field, "say how many %s, %d to %d", of, least, most)
+	}
+	return n
+}
+
+// open is a number that may be left out: 0 then.
+func (r *wishReader) open(field string, most int, of string) int {
+	text := strings.TrimSuffix(r.s.Typed(field), " %")
+	if text == "" {
+		return 0
+	}
+	n, err := strconv.Atoi(text)
+	if err != nil || n < 1 || n > most {
+		r.mind(field, "say how many %s, 1 to %d, or leave it blank", of, most)
+	}
+	return n
+}
+
+func (r *wishReader) day(field string) calendar.Day {
+	today := r.s.Today()
+	text := r.s.Typed(field)
+	if first, rest, ok := strings.Cut(text, " "); ok && isWeekday(first) {
+		text = rest
+	}
+	d, err := line.ParseComing(text, today)
+	switch {
+	case err != nil:
+		r.mind(field, "%v", err)
+	case d <= today && r.s.Planning.Batch.IsZero():
+		r.mind(field, "%s has gone: say a day to come, as in 31 May", d.Short())
+	case d > today+planAhead:
+		r.mind(field, "%s is too far ahead: at most %d days can be planned", d.Short(), planAhead)
+	}
+	return d
+}
+
+// isWeekday tells whether a word is a day of the week, as it stands before a date.
+func isWeekday(word string) bool {
+	for d := time.Sunday; d <= time.Saturday; d++ {
+		if len(word) >= 3 && strings.HasPrefix(strings.ToLower(d.String()), strings.ToLower(word)) {
+			return true
+		}
+	}
+	return false
+}
+
+// wishAhead is how many days ahead queens are wished for where no order says.
+const wishAhead = 60
+
+// wishSoonest is how many days a graft takes at least until its queens are ready:
+// an order due before is not what is planned for.
+const wishSoonest = 41
+
+// wishBegun is the window with a first wish where none was typed: what is owed for
+// the first order, else forty queens.
+func (s State) wishBegun() State {
+	if s.Typed(WishQueens) != "" {
+		return s
+	}
+	queens, by, of := 40, s.Today()+wishAhead, ""
+	for o := range s.Present().View.Orders() {
+		if o.Open() > 0 && o.By >= s.Today()+wishSoonest {
+			queens, by, of = o.Open(), o.By, o.Line
+			break
+		}
+	}
+	return s.WithField(WishQueens, FieldOf(strconv.Itoa(queens))).WithField(WishDay, FieldOf(dayTyped(by))).WithField(WishLine, FieldOf(of))
+}
+
+// dayTyped is a day as it stands in a field.
+func dayTyped(d calendar.Day) string { return d.Short() }
+
+// wishStepped is the window with the value of a field one step on, or back: a queen,
+// a day, the next line that is kept.
+func (s State) wishStepped(field string, by int) State {
+	switch field {
+	case WishDay:
+		w, wrong := s.Wish()
+		if wrong.Field == WishDay {
+			return s
+		}
+		return s.toWish(field, dayTyped(max(max(w.By, w.Graft)+calendar.Day(by), s.Today()+1)))
+	case WishLine:
+		return s.toWish(field, stepIn(append([]string{""}, s.breederLines()...), s.Typed(field), by))
+	}
+	n, err := strconv.Atoi(s.Typed(field))
+	if err != nil {
+		n = s.foundIn(field)
+	}
+	return s.toWish(field, strconv.Itoa(max(1, n+by*wishStep[field])))
+}
+
+// wishStep is by how much an arrow changes a number.
+var wishStep = map[string]int{WishQueens: 1, WishNucs: 1, WishLarvae: 4, WishSure: 5}
+
+// foundIn is the number that was found for a field left blank.
+func (s State) foundIn(field string) int {
+	sheet, _ := s.PlanSheet()
+	if sheet == nil {
+		return 0
+	}
+	switch field {
+	case WishNucs:
+		return sheet.Nucs
+	case WishLarvae:
+		return sheet.Larvae
+	case WishSure:
+		return int(sheet.Sure*100 + 0.5)
+	}
+	return 0
+}
+
+func (s State) toWish(field, text string) State { return s.WithField(field, FieldOf(text)) }
+
+// breederLines are the lines of the breeders, in the order of their names.
+func (s State) breederLines() (all []string) {
+	for c := range s.Present().View.Colonies() {
+		if c.Is(book.Breeder) && c.Line != "" && !slices.Contains(all, c.Line) {
+			all = append(all, c.Line)
+		}
+	}
+	return all
+}
+
+// stepIn is the one before or after an answer in a list, around its ends.
+func stepIn(all []string, now string, by int) string {
+	at := slices.Index(all, now)
+	if at < 0 {
+		at = 0
+	}
+	return all[(at+by+len(all))%len(all)]
+}

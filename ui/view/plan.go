@@ -1,0 +1,105 @@
+package view
+
+import (
+	"fmt"
+	"strings"
+
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// planDraw is the room Plan being drawn.
+type planDraw struct {
+	*sheet
+	state.PlanPane
+	all *state.PlanSheet
+	now bool // the answer is that of what stands in the fields
+}
+
+// plan draws the room Plan: the wish as a sentence, the ladder of its steps on the
+// days of the ribbon, and below it amounts, how sure, minutes and why.
+func (p *sheet) plan() {
+	d := planDraw{sheet: p, PlanPane: p.s.PlanPane(p.l)}
+	d.all, d.now = p.s.PlanSheet()
+	p.rect(p.l.Main, scene.Panel)
+	p.clipped(d.Body, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: "plan"}}, func() {
+		if d.all == nil {
+			d.wrap(d.Body.X+state.Edge, d.Body.Y+30, "reckoning dates and amounts …", ink(15), d.Body.W-2*state.Edge, 2)
+			return
+		}
+		d.ladder()
+		d.amounts(d.Parts[0])
+		d.sure(d.Parts[1])
+		d.minutes(d.Parts[2])
+		d.why(d.Parts[3])
+		d.scrollBar(d.Body, d.Offset, d.Tall)
+	})
+	d.wish()
+	p.days()
+}
+
+// partHead writes the head of a part, with a line about it below, and gives where
+// its body begins.
+func (d *planDraw) partHead(a scene.Area, head, says string) float64 {
+	d.fit(a.X+state.Edge, a.Y+24, head, ink(15).semi(), a.Right()-8)
+	if says == "" {
+		return a.Y + 36
+	}
+	d.fit(a.X+state.Edge, a.Y+42, says, ink2(13), a.Right()-8)
+	return a.Y + 54
+}
+
+// ofHundred is a chance in the keeper's words.
+func ofHundred(chance float64) string {
+	switch n := int(100*chance + 0.5); n {
+	case 100:
+		return "over 99 of 100"
+	case 0:
+		return "under 1 of 100"
+	default:
+		return fmt.Sprintf("%d of 100", n)
+	}
+}
+
+// amounts lists what the wish eats, and what of it is there.
+func (d *planDraw) amounts(a scene.Area) {
+	y := d.partHead(a, "Amounts", "")
+	lines := d.s.PlanAmounts()
+	row := min(22, max(17, (a.Bottom()-y-8)/float64(max(1, len(lines)))))
+	x, to := a.X+state.Edge, a.Right()-14
+	value := x + min(200, (to-x)*0.56)
+	for _, n := range lines {
+		d.amountLine(n, scene.Area{X: x, Y: y, W: to - x, H: row}, value)
+		y += row
+	}
+	d.givers(x, y+15, to, a.Bottom())
+}
+
+func (d *planDraw) amountLine(n state.PlanAmount, a scene.Area, value float64) {
+	y := a.Y + a.H/2 + 4
+	begins := d.right(value, y, n.Value, ink(14).semi())
+	d.fit(a.X, y, n.Name, ink(14), begins-8)
+	f := ink2(13)
+	if n.Short {
+		f = f.as(scene.Act)
+	}
+	d.fit(value+12, y, n.Have, f, a.Right())
+	d.rule(a.X, a.Bottom()-0.5, a.Right(), a.Bottom()-0.5, scene.Hair)
+	d.hit(a, scene.Ref{Kind: state.FigureRef, ID: n.Name}, d.numbersSaid(n.Used))
+}
+
+// givers names the colonies that give the bees of the nucs.
+func (d *planDraw) givers(x, y, to, bottom float64) {
+	if len(d.all.Givers) == 0 || y > bottom-8 {
+		return
+	}
+	var names []string
+	for _, g := range d.all.Givers {
+		names = append(names, fmt.Sprintf("%s %.0f", g.Colony.Name, g.Cups))
+	}
+	says := "Cups of bees from " + strings.Join(names, ", ")
+	if d.all.Short >= 1 {
+		says += fmt.Sprintf("; %.0f nobody can give", d.all.Short)
+	}
+	d.wrap(x, y+4, says, ink2(13), to-x, max(1, int((bottom-y)/18)))
+}

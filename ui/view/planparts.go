@@ -1,0 +1,164 @@
+package view
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"lidmark/domain/practice"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// trials is how many batches stand for all of them.
+const trials = 100
+
+// sure draws a hundred such batches as dots, each where its number of queens is, and
+// what may be promised.
+func (d *planDraw) sure(a scene.Area) {
+	y := d.partHead(a, "Queens, 100 times this plan", "batch luck is in it: starter, weather, drones")
+	x, w := a.X+state.Edge, a.W-2*state.Edge
+	foot := a.Bottom() - 62
+	most := max(10, d.all.Chances.Most(), d.all.Queens)
+	scale := w / float64(most)
+	bin := int(math.Ceil(9 / scale))
+	wanted := x + scale*float64(d.all.Queens)
+	d.rect(scene.Area{X: wanted, Y: y, W: x + w - wanted, H: foot - y - 22}, scene.Sunk)
+	high := map[int]int{}
+	tallest := 1
+	all := d.all.Chances.Trials(trials)
+	for _, n := range all {
+		high[n/bin]++
+		tallest = max(tallest, high[n/bin])
+	}
+	pitch := min(9, (foot-y-44)/float64(tallest))
+	at0 := map[int]int{}
+	for _, n := range all {
+		k := n / bin
+		role := scene.Bar
+		if n >= d.all.Queens {
+			role = scene.Good
+		}
+		d.add(scene.Circle{At: at(x+(float64(k*bin)+float64(bin)/2)*scale, foot-28-pitch*float64(at0[k])), Radius: min(4, pitch*0.45), Fill: role})
+		at0[k]++
+	}
+	d.rule(x, foot-22, x+w, foot-22, scene.Ink3)
+	d.add(scene.Line{From: at(wanted, y), To: at(wanted, foot-22), Stroke: stroke(scene.Pen, 1.6)})
+	d.sureWords(x, w, y, wanted)
+	for n := 0; n <= most; n += tickOf(most) {
+		d.centre(x+scale*float64(n), foot-8, fmt.Sprint(n), ink2(12))
+	}
+	d.promises(x, w, foot)
+}
+
+// tickOf is how far apart figures stand on an axis up to most.
+func tickOf(most int) int {
+	for _, step := range []int{2, 5, 10, 20, 50, 100, 200} {
+		if most/step <= 7 {
+			return step
+		}
+	}
+	return 500
+}
+
+func (d *planDraw) sureWords(x, w, y, wanted float64) {
+	enough := int(math.Round(100 * d.all.Chance))
+	short, kept := fmt.Sprintf("%d fall short", 100-enough), fmt.Sprintf("%d are enough", enough)
+	if wanted-x > d.width(short, ink2(13))+10 {
+		d.right(wanted-7, y+14, short, ink2(13))
+	}
+	f := ink(13).semi().as(scene.Pen)
+	if x+w-wanted > d.width(kept, f)+10 {
+		d.text(wanted+7, y+14, kept, f)
+	}
+}
+
+// promises are how many may be promised, by how sure.
+func (d *planDraw) promises(x, w, y float64) {
+	d.rule(x, y, x+w, y, scene.Hair)
+	d.text(x, y+24, "May promise", ink(13.5).semi())
+	words := []string{"at 90 %", "at 75 %", "at even odds"}
+	column := (w - 96) / 3
+	for i, p := range d.all.Chances.Promises() {
+		cx := x + 96 + float64(i)*column
+		d.text(cx, y+25, fmt.Sprint(p.Queens), ink(18).semi())
+		d.fit(cx, y+43, words[i], ink2(12.5), cx+column-2)
+	}
+}
+
+// minutes draws the keeper's minutes by day: of the book below, of the plan on top,
+// over the time there is in vermillion.
+func (d *planDraw) minutes(a scene.Area) {
+	days := d.all.Days
+	if len(days) == 0 {
+		return
+	}
+	y := d.partHead(a, "Minutes a day, "+days[0].Day.Short()+" to "+days[len(days)-1].Day.Short(), fmt.Sprintf("%.0f h for this plan", d.all.Hours()))
+	x, w := a.X+state.Edge+26, a.W-2*state.Edge-26
+	foot := a.Bottom() - 44
+	most := 60.0
+	for _, day := range days {
+		most = max(most, day.Book+day.Wish)
+	}
+	k, column := (foot-y-20)/most, w/float64(len(days))
+	for i, day := range days {
+		d.minuteBar(day, scene.Area{X: x + float64(i)*column, Y: foot, W: column, H: k}, y)
+	}
+	for _, m := range []float64{60, 120, 180, 240, 300, 600, 1200} {
+		if m <= most && (m*k > 40 || m >= most*0.5) {
+			d.right(x-6, foot-m*k+4, fmt.Sprintf("%.0f", m), ink2(12))
+			d.rule(x, foot-m*k, x+w, foot-m*k, scene.Hair)
+			break
+		}
+	}
+	d.rule(x, foot, x+w, foot, scene.Ink3)
+	for i, day := range days {
+		if day.Day.Weekday() == d.s.Week.Day() && (column*7 > 30 || i%14 < 7) {
+			_, _, n := day.Day.Date()
+			d.centre(x+(float64(i)+0.5)*column, foot+16, fmt.Sprint(n), ink2(12))
+		}
+	}
+	d.fit(x, foot+34, "line: the time you have; pale: work in the book", ink2(12.5), a.Right()-8)
+}
+
+// minuteBar is one day: its place and, as its height, the dp of a minute.
+func (d *planDraw) minuteBar(day state.PlanDay, a scene.Area, top float64) {
+	k := a.H
+	if day.Told && day.Rests {
+		d.rect(scene.Area{X: a.X, Y: top, W: a.W, H: a.Y - top}, scene.Sunk)
+	}
+	bar := func(from, to float64, role scene.Role) {
+		if to > from {
+			d.rect(scene.Area{X: a.X + a.W*0.18, Y: a.Y - to*k, W: a.W * 0.64, H: (to - from) * k}, role)
+		}
+	}
+	all := day.Book + day.Wish
+	bar(0, day.Book, scene.Rule)
+	bar(day.Book, all, scene.Ink2)
+	if day.Told && all > day.Free && day.Wish > 0 {
+		bar(max(day.Free, day.Book), all, scene.Act)
+	}
+	if day.Told && day.Free*k < a.Y-top {
+		d.rule(a.X, a.Y-day.Free*k, a.Right(), a.Y-day.Free*k, scene.Ink3)
+	}
+	reason := fmt.Sprintf("%s: %.0f min of this plan, %.0f in the book", day.Day.Short(), day.Wish, day.Book)
+	if day.Told {
+		reason += fmt.Sprintf(", %.0f free", day.Free)
+	}
+	d.hit(scene.Area{X: a.X, Y: top, W: a.W, H: a.Y - top}, scene.Ref{Kind: state.FigureRef, ID: day.Day.String()}, reason)
+}
+
+// numbersSaid names the numbers on which something stands, with their sources.
+func (p *sheet) numbersSaid(keys []practice.Key) string {
+	var all []string
+	for _, k := range keys {
+		n := practice.Of(k)
+		v := p.s.Present().Numbers().Get(k)
+		if n.Unit == practice.Share {
+			all = append(all, fmt.Sprintf("%s %.0f %%", n.Title, 100*v))
+			continue
+		}
+		all = append(all, strings.TrimSpace(fmt.Sprintf("%s %g %s", n.Title, v, n.Unit)))
+	}
+	return strings.Join(all, "; ")
+}

@@ -1,0 +1,115 @@
+package view
+
+import (
+	"fmt"
+
+	"lidmark/domain/plan"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// stageNames are the links of the chain as they are told, each with those before it
+// that go without saying.
+var stageNames = map[plan.Link]string{
+	plan.Grafted: "grafted", plan.Taken: "take", plan.RipeOfTaken: "capped, ripe", plan.Placed: "given, one a nuc",
+	plan.CellAccepted: "emerged, accepted", plan.VirginAccepted: "accepted", plan.LayingOfAccepted: "laying", plan.InTime: "good, in time",
+}
+
+// why draws the chain from the larvae to the queens: how many are left after each
+// link, most probably and nine times in ten, and below it what raises the chance.
+func (d *planDraw) why(a scene.Area) {
+	d.rule(a.X, a.Y, a.X, a.Bottom(), scene.Rule)
+	y := d.partHead(a, fmt.Sprintf("Why %d larvae", d.all.Larvae), "")
+	d.right(a.Right()-state.Edge, a.Y+24, "likely (10–90 %)", ink2(12.5))
+	foot := d.planButtons(a)
+	told := d.told()
+	raises := d.raisesHeight()
+	row := min(32, (foot-y-raises)/float64(max(1, len(told))))
+	if row < 22 {
+		raises, row = 0, min(32, (foot-y)/float64(max(1, len(told))))
+	}
+	for i, s := range told {
+		d.stageLine(s, i == len(told)-1, scene.Area{X: a.X + state.Edge, Y: y, W: a.W - 2*state.Edge, H: row})
+		y += row
+	}
+	if raises > 0 {
+		d.raises(a.X+state.Edge, y, a.Right()-state.Edge)
+	}
+}
+
+// told are the stages that are told, with the rates of those before them that are
+// not.
+func (d *planDraw) told() (told []plan.Stage) {
+	share := 1.0
+	for _, s := range d.all.Stages {
+		share *= s.Share
+		if stageNames[s.Link] != "" {
+			s.Share = share
+			told, share = append(told, s), 1
+		}
+	}
+	return told
+}
+
+func (d *planDraw) stageLine(s plan.Stage, last bool, a scene.Area) {
+	name, f := stageNames[s.Link], ink(13.5)
+	if last {
+		f = f.semi()
+	}
+	x := d.text(a.X, a.Y+12, name, f)
+	if s.Link != plan.Grafted && s.Link != plan.Placed {
+		x = d.text(x+6, a.Y+12, fmt.Sprintf("× %.0f %%", 100*s.Share), ink2(12.5))
+	}
+	says := fmt.Sprintf("%.0f", s.Chances.Mean())
+	if s.Link != plan.Grafted {
+		says += fmt.Sprintf(" (%d–%d)", s.Low(), s.High())
+	}
+	d.right(a.Right(), a.Y+12, says, ink(13).semi())
+	k := a.W / float64(max(1, d.all.Larvae))
+	y, role := a.Y+17, scene.Bar
+	if last {
+		role = scene.Good
+	}
+	d.rect(scene.Area{X: a.X, Y: y, W: k * s.Chances.Mean(), H: 5}, role)
+	if s.Link != plan.Grafted {
+		d.add(scene.Line{From: at(a.X+k*float64(s.Low()), y+2.5), To: at(a.X+k*float64(s.High()), y+2.5), Stroke: stroke(scene.Ink, 1.6)})
+	}
+	d.rect(scene.Area{X: a.X + k*float64(d.all.Queens) - 0.8, Y: y - 1, W: 1.6, H: 7}, scene.Pen)
+	d.hit(scene.Area{X: a.X, Y: a.Y, W: a.W, H: a.H}, scene.Ref{Kind: state.FigureRef, ID: name}, d.numbersSaid(s.Link.Used()))
+}
+
+// raisesShown is how many changes are told.
+const raisesShown = 3
+
+func (d *planDraw) raisesHeight() float64 { return 26 + 18*raisesShown }
+
+// raises are the changes that make it surer, the best first.
+func (d *planDraw) raises(x, y, to float64) {
+	d.text(x, y+16, "What would raise it", ink(13.5).semi())
+	y += 16
+	for i, r := range d.all.Raises {
+		if i == raisesShown || r.Gain < 0.005 {
+			return
+		}
+		y += 18
+		end := d.right(to, y, ofHundred(r.Chance), ink(13).semi())
+		d.fit(x, y, r.Change.String(), ink2(13), end-8)
+	}
+}
+
+// planButtons are at the foot of the part, and below them what a day late costs; it
+// gives where they begin.
+func (d *planDraw) planButtons(a scene.Area) float64 {
+	x, w := a.X+state.Edge, a.W-2*state.Edge
+	y := a.Bottom() - 46
+	half := (w - 8) / 2
+	word := "Make it the plan"
+	if !d.s.Planning.Batch.IsZero() {
+		word = "Change the plan"
+	}
+	d.wideButton(scene.Area{X: x, Y: y, W: half + 14, H: 34}, word, "plan it", true)
+	d.wideButton(scene.Area{X: x + half + 22, Y: y, W: half - 14, H: 34}, "Keep beside", "keep try", false)
+	says := fmt.Sprintf("Grafted a day late: %s. Cells given a day late: %.0f lost", ofHundred(d.all.ADay), d.all.Late)
+	d.wrap(x, y-24, says, ink2(12.5), w, 2)
+	return y - 42
+}
