@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"github.com/spf13/cobra"
@@ -10,13 +11,16 @@ import (
 )
 
 func claimCommand(a *app) *cobra.Command {
-	return a.writing(&cobra.Command{
-		Use:     "claim ORDER QUEENS WHY",
+	var how string
+	var queens []string
+	c := a.writing(&cobra.Command{
+		Use:     "claim ORDER QUEENS [WHY]",
 		Short:   "Write down a customer's claim: so many queens of an order, and why",
-		Example: "  lidbook claim 12 2 \"dead on arrival\"",
-		Args:    cobra.ExactArgs(3),
+		Example: "  lidbook claim 12 2 \"dead on arrival\"\n  lidbook claim 12 1 \"never laid\" --how \"not accepted\" --queen 7",
+		Args:    cobra.RangeArgs(2, 3),
 	}, func(d *desk, _ *cobra.Command, args []string) error {
-		o, err := finder{View: d.view()}.order(args[0])
+		f := finder{View: d.view()}
+		o, err := f.order(args[0])
 		if err != nil {
 			return err
 		}
@@ -24,6 +28,51 @@ func claimCommand(a *app) *cobra.Command {
 		if err != nil || n < 1 || n > o.Queens {
 			return fmt.Errorf("claim of %q queens: order %s is for %d", args[1], o.Number, o.Queens)
 		}
-		return d.write(book.Claimed{Order: o.Order, Queens: n, Why: args[2]})
+		claim := book.Claimed{Order: o.Order, Queens: n}
+		if claim.Of, err = f.claimed(o, n, queens); err != nil {
+			return err
+		}
+		if err := sayWhy(&claim, how, args[2:]); err != nil {
+			return err
+		}
+		return d.write(claim)
 	})
+	c.Flags().StringVar(&how, "how", "", "\"dead on arrival\", \"not accepted\" or superseded: the `KIND` of claim")
+	c.Flags().StringSliceVar(&queens, "queen", nil, "the very `QUEENS`")
+	return c
+}
+
+// sayWhy puts the kind of a claim and what is said of it into it; words that name
+// a kind are the kind.
+func sayWhy(claim *book.Claimed, how string, why []string) error {
+	if how != "" {
+		if err := claim.How.UnmarshalText([]byte(how)); err != nil {
+			return fmt.Errorf("--how: %w", err)
+		}
+	}
+	switch {
+	case len(why) == 0 && how == "":
+		return fmt.Errorf("say why, or with --how what kind of claim it is")
+	case len(why) > 0 && (how != "" || claim.How.UnmarshalText([]byte(why[0])) != nil):
+		claim.Why = why[0]
+	}
+	return nil
+}
+
+// claimed are the queens of names, which went with an order; no more than n.
+func (f finder) claimed(o *book.Order, n int, names []string) (all []book.QueenID, err error) {
+	if len(names) > n {
+		return nil, fmt.Errorf("%s named in a claim of %d", plural(len(names), "queen"), n)
+	}
+	for _, name := range names {
+		q, err := f.queen(name)
+		if err != nil {
+			return nil, err
+		}
+		if !slices.Contains(o.Handed, q.Queen) {
+			return nil, fmt.Errorf("queen %s did not go with order %s", name, o.Number)
+		}
+		all = append(all, q.Queen)
+	}
+	return all, nil
 }

@@ -15,12 +15,12 @@ import (
 func graftCommand(a *app) *cobra.Command {
 	var g book.Grafted
 	var old time.Duration
-	var breeder, starter, grafter string
+	var breeder, starter, grafter, plan string
 	c := a.writing(&cobra.Command{
 		Use:   "graft --larvae N",
 		Short: "Write down a graft: a batch begins, and its clock",
 		Example: "  lidbook graft --larvae 24 --on \"yesterday 18:00\" --age 18h --line Rook\n" +
-			"  lidbook graft --larvae 30 --breeder S1 --starter S3",
+			"  lidbook graft --larvae 30 --breeder S1 --starter S3\n  lidbook graft --plan 2027-04-19 --on \"2027-04-19 15:20\"",
 		Args: cobra.NoArgs,
 	}, func(d *desk, _ *cobra.Command, _ []string) error {
 		f, err := d.finder(d.viewThen())
@@ -30,11 +30,18 @@ func graftCommand(a *app) *cobra.Command {
 		if d.at.Part == calendar.WholeDay {
 			return fmt.Errorf("--on %s: say the hour as well, the clock runs by the hour", d.flags.on)
 		}
-		g.LarvaAge = old.Hours()
+		g.LarvaAge, g.Batch = old.Hours(), book.BatchID(d.ids.Next())
+		if plan != "" {
+			// The plan as it stands now, whatever the day of the graft.
+			p, err := finder{View: d.view()}.plan(plan)
+			if err != nil {
+				return err
+			}
+			planned(&g, p, breeder)
+		}
 		if err := fillGraft(&g, f, breeder, starter, grafter); err != nil {
 			return err
 		}
-		g.Batch = book.BatchID(d.ids.Next())
 		if err := d.write(g); err != nil {
 			return err
 		}
@@ -48,8 +55,17 @@ func graftCommand(a *app) *cobra.Command {
 	fl.StringVar(&breeder, "breeder", "", "the breeder `COLONY`")
 	fl.StringVar(&starter, "starter", "", "the starter `COLONY`")
 	fl.StringVar(&grafter, "grafter", "", "`PERSON` who grafted")
+	fl.StringVar(&plan, "plan", "", "it was planned: its `DAY` or line; what is not said is as planned")
 	amount(c, &g.Bars, "bars", 0, "how many bars")
 	return c
+}
+
+// planned makes a graft that of a plan; what was not said is as it was planned.
+func planned(g *book.Grafted, p book.BatchPlan, breeder string) {
+	g.Batch, g.Larvae = p.Batch, cmp.Or(g.Larvae, p.Larvae)
+	if breeder == "" {
+		g.Breeder, g.Mother, g.Line = p.Breeder, p.Mother, cmp.Or(g.Line, p.Line)
+	}
 }
 
 // fillGraft finds the colonies and the person, and the batch's number.

@@ -41,6 +41,7 @@ func orderCommand(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
+		o.Sent = o.Sent || o.Journey > 0
 		return d.write(o)
 	})
 	fl := c.Flags()
@@ -51,7 +52,10 @@ func orderCommand(a *app) *cobra.Command {
 	fl.StringVar(&from, "from", "", "not before this `DAY`")
 	fl.StringVar(&by, "until", "", "by this `DAY`")
 	fl.BoolVar(&o.Marked, "marked", false, "marked")
+	fl.BoolVar(&o.Disc, "disc", false, "with a numbered disc")
 	fl.BoolVar(&o.Clipped, "clipped", false, "with a clipped wing")
+	fl.BoolVar(&o.Sent, "sent", false, "sent by post or courier (else fetched)")
+	amount(c, &o.Journey, "journey", 0, "`DAYS` on the way, if sent (else as in your numbers)")
 	signed(c, &o.Priority, "priority", "a smaller one is served first")
 	fl.StringVar(&closed, "close", "", "close the order, and `WHY`")
 	return c

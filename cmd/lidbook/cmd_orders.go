@@ -25,6 +25,12 @@ type orderShape struct {
 	Claimed  int      `json:"claimed"`
 	Open     int      `json:"open"`
 	Others   []string `json:"substitutes"`
+	Marked   bool     `json:"marked,omitempty"`
+	Disc     bool     `json:"disc,omitempty"`
+	Clipped  bool     `json:"clipped,omitempty"`
+	Sent     bool     `json:"sent,omitempty"`
+	Journey  int      `json:"journeyDays,omitempty"`
+	Priority int      `json:"priority,omitempty"`
 }
 
 // orderCard is an order with its queens in JSON: those handed over, those
@@ -83,6 +89,7 @@ func ordersCommand(a *app) *cobra.Command {
 func shapeOfOrder(o *book.Order) orderShape {
 	return orderShape{
 		o.Number, o.Customer, o.Queens, o.Line, o.From.String(), o.By.String(), len(o.Handed), o.Claimed, o.Open(), append([]string{}, o.Substitute...),
+		o.Marked, o.Disc, o.Clipped, o.Sent, o.Journey, o.Priority,
 	}
 }
 
@@ -154,7 +161,7 @@ func catches(v *book.View, o *book.Order) []catchShape {
 
 func (a *app) printOrder(v *book.View, o *book.Order, c orderCard) {
 	a.line("order %s  %s, %s, %d open, by %s", o.Number, o.Customer, plural(o.Queens, "queen"), o.Open(), dayOf(v, o.By.Start(v.Zone())))
-	a.facts("line", o.Line+prefixed(" or ", list(o.Substitute)))
+	a.facts("line", o.Line+prefixed(" or ", list(o.Substitute)), "wanted", wantedWords(o))
 	a.orderedRows(v, "handed over:", c.Went)
 	a.orderedRows(v, "caged, will do:", c.Caged)
 	a.orderedRows(v, "caged too long by then:", c.Long)
@@ -174,6 +181,26 @@ func (a *app) printOrder(v *book.View, o *book.Order, c orderCard) {
 		a.line("  %d will do by then, %d are owed", len(c.Caged)+len(c.Catch), c.Open)
 	}
 	a.printHistory(v, o.Order.Subject())
+}
+
+// wantedWords are how the queens of an order are wanted.
+func wantedWords(o *book.Order) string {
+	var words []string
+	for _, w := range []struct {
+		said bool
+		word string
+	}{
+		{o.Marked, "marked"},
+		{o.Disc, "with disc"},
+		{o.Clipped, "clipped"},
+		{o.Sent, "sent"},
+		{o.Journey > 0, plural(o.Journey, "day") + " on the way"},
+	} {
+		if w.said {
+			words = append(words, w.word)
+		}
+	}
+	return strings.Join(words, ", ")
 }
 
 func readyWords(v *book.View, ready string) string {

@@ -20,7 +20,7 @@ func groups() []group {
 			todayCommand, needsCommand, nucCommand, nucsCommand, batchCommand,
 			batchesCommand, clockCommand, lateCommand, mayCommand, queenCommand,
 			reviewCommand, courseCommand, strengthCommand, enoughCommand,
-			colonyCommand, traceCommand, ordersCommand, closeCommand, linesCommand,
+			colonyCommand, traceCommand, ordersCommand, planCommand, closeCommand, linesCommand,
 			numbersCommand, pictureCommand, printCommand, lettersCommand,
 		}},
 		{"do", "To write down:", []func(*app) *cobra.Command{
@@ -33,7 +33,7 @@ func groups() []group {
 			markCommand, bankCommand, putInCommand, endedCommand, testedCommand,
 			orderCommand, handOverCommand, claimCommand,
 			suspectCommand, clearCommand, treatCommand, inspectedCommand, paperCommand,
-			writeCommand, noteCommand, offCommand, putOffCommand, strikeCommand,
+			writeCommand, noteCommand, offCommand, hoursCommand, putOffCommand, strikeCommand,
 		}},
 		{groupKeep, "To keep the book:", []func(*app) *cobra.Command{
 			newCommand, addCommand, checkCommand, copyCommand, exportCommand,
@@ -59,6 +59,7 @@ var shapes = map[string]any{
 	"numbers":       []numberShape{},
 	"orders":        []orderShape{},
 	"orders NUMBER": []orderCard{},
+	"plan":          []planShape{},
 	"queen":         queenShape{},
 	"colony":        colonyShape{},
 	"lines":         []lineShape{},

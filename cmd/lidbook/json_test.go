@@ -15,7 +15,7 @@ import (
 // reads is how each reading command is asked of the demo season.
 var reads = map[string][]string{
 	"today": nil, "needs": {"--all"}, "nuc": {"A3"}, "nucs": nil, "batch": {"5"}, "batches": nil, "queen": {"Plover 6"},
-	"colony": {"S8"}, "late": nil, "close": {"yesterday"}, "trace": {"S8"}, "numbers": {"--all"}, "orders": nil, "orders NUMBER": {"31"}, "lines": nil, "weather": nil,
+	"colony": {"S8"}, "late": nil, "close": {"yesterday"}, "trace": {"S8"}, "numbers": {"--all"}, "plan": nil, "orders": nil, "orders NUMBER": {"31"}, "lines": nil, "weather": nil,
 	"may": {"A1 s5"}, "review": nil, "course": {"A3"}, "strength": nil, "enough": {"--cups", "3", "--nucs", "40", "--thin"}, "clock": {"--graft", "2027-05-05 18:00"},
 }
 

@@ -108,6 +108,7 @@ plan batch --on 2047-04-19 --larvae 20
 plan batch --on yesterday --larvae 20
 plan batch --on +14 --larvae 20 --queens 5 --until +10
 plan batch --on +14 --larvae 20 --sure 100
+plan batch --on +14 --larvae 20 --until someday
 plan batch --larvae 20
 plan batch --on +14
 plan batch --on +14 --larvae 20 --nucs 99999
@@ -156,6 +157,7 @@ bank S2 'Rook 1'
 claim 12 9 dead
 claim 12 1
 claim 12 1 --how late
+claim 12 1 --how superseded --queen 'Rook 1' --queen 'Rook 2'
 claim 12 1 dead --queen 'Rook 1'
 order 13 --customer Club --queens 4 --until 2027-06-20 --journey 99
 note A3 text --by Nobody

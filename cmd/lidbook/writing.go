@@ -30,9 +30,13 @@ type desk struct {
 
 // writing gives a command the flags of all that write, and a desk to write at.
 func (a *app) writing(c *cobra.Command, do func(*desk, *cobra.Command, []string) error) *cobra.Command {
-	f := c.Flags()
-	f.StringVar(&a.flags.on, "on", "", "when it happened: a `DAY` or \"DAY TIME\", such as yesterday, \"2027-05-15 18:00\", \"sat evening\" (else now)")
-	f.StringVar(&a.flags.by, "by", "", "`WRITER` (else $LIDMARK_WRITER, else the only person of the book)")
+	c.Flags().StringVar(&a.flags.on, "on", "", "when it happened: a `DAY` or \"DAY TIME\", such as yesterday, \"2027-05-15 18:00\", \"sat evening\" (else now)")
+	return a.deciding(c, do)
+}
+
+// deciding is writing of what is decided now, of days to come.
+func (a *app) deciding(c *cobra.Command, do func(*desk, *cobra.Command, []string) error) *cobra.Command {
+	c.Flags().StringVar(&a.flags.by, "by", "", "`WRITER` (else $LIDMARK_WRITER, else the only person of the book)")
 	c.RunE = func(c *cobra.Command, args []string) error {
 		d, err := a.open()
 		if err != nil {

@@ -64,6 +64,14 @@ func TestHoursOfOneDay(t *testing.T) {
 		book.HoursOn{Person: ida, Day: calendar.Date(2027, 5, 12), FreeHours: book.FreeHours{From: 8 * 60, Until: 16 * 60}},
 	)
 	v := p.View("2027-05-10 08:00")
+	p.At("2027-05-10 12:00").Write(book.DaysOff{Person: ida, From: calendar.Date(2027, 5, 12), To: calendar.Date(2027, 5, 13)})
+	if got := p.View("2027-05-10 13:00").MinutesFree(calendar.Date(2027, 5, 12)); got != 0 {
+		t.Errorf("a day off said later: %d minutes free", got)
+	}
+	p.Write(book.HoursOn{Person: ida, Day: calendar.Date(2027, 5, 13), FreeHours: book.FreeHours{From: 8 * 60, Until: 9 * 60}})
+	if got := p.View("2027-05-10 13:00").MinutesFree(calendar.Date(2027, 5, 13)); got != 60 {
+		t.Errorf("hours of a day off said later: %d minutes free", got)
+	}
 	for on, want := range map[calendar.Day]int{calendar.Date(2027, 5, 10): 120, calendar.Date(2027, 5, 11): 0, calendar.Date(2027, 5, 12): 480} {
 		if got := v.MinutesFree(on); got != want {
 			t.Errorf("%s: %d minutes free, want %d", on, got, want)

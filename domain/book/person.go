@@ -17,8 +17,8 @@ type Person struct {
 	On  []HoursOn
 }
 
-// FreeOn are the person's free hours on a day: as last said of the very day, else
-// none on a day off, else those of the week.
+// FreeOn are the person's free hours on a day: as said of the very day, none on a
+// day off, whichever was said last; else those of the week.
 func (p *Person) FreeOn(d calendar.Day) FreeHours {
 	for _, on := range slices.Backward(p.On) {
 		if on.Day == d {
@@ -94,6 +94,7 @@ func (p *Person) take(e *Entry) {
 		p.PersonDescribed = f
 	case DaysOff:
 		p.Off = append(p.Off, f)
+		p.On = slices.DeleteFunc(slices.Clone(p.On), func(on HoursOn) bool { return f.From <= on.Day && on.Day <= f.To })
 	case HoursOn:
 		p.On = append(p.On, f)
 	}

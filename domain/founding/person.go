@@ -46,7 +46,7 @@ func FreeHours(text string) (free [7]book.FreeHours, err error) {
 			days = append(days, more...)
 			continue
 		}
-		hours, err := hoursOf(word)
+		hours, err := Hours(word)
 		if len(days) == 0 || err != nil {
 			return free, fmt.Errorf("free hours %q: write them like Mon-Fri 18:30-20:30 or Sat and Sun 9-18", word)
 		}
@@ -89,8 +89,8 @@ func weekday(text string) (time.Weekday, bool) {
 	return 0, false
 }
 
-// hoursOf reads "18:30-20:30" and "9-18".
-func hoursOf(text string) (h book.FreeHours, err error) {
+// Hours reads the free hours of a day: "18:30-20:30" and "9-18".
+func Hours(text string) (h book.FreeHours, err error) {
 	from, until, _ := strings.Cut(text, "-")
 	if h.From, err = minutes(from); err != nil {
 		return h, err

@@ -46,6 +46,18 @@ func season() *book.View {
 		book.NucMadeUp{Nuc: booktest.Nuc("A1")},
 		book.CellGiven{Nuc: booktest.Nuc("A1"), Batch: batch},
 	)
+	order, next := booktest.Order("12"), booktest.Batch("8")
+	p.At("2027-05-19 20:00").Write(
+		book.OrderTaken{Order: order, Number: "12", Customer: "=Club", Queens: 6, Line: "K2", Substitute: []string{"Rook", "Linnet"}, By: calendar.Date(2027, 7, 20), Disc: true, Sent: true, Journey: 2},
+		book.Claimed{Order: order, Queens: 1, How: book.DeadOnArrival},
+		book.BatchPlanned{
+			Batch: next, Day: calendar.Date(2027, 6, 12), Minute: 15*60 + 30, Line: "K2", Breeder: booktest.Colony("18"), Yard: home, Larvae: 40, Nucs: 20,
+			Queens: 6, By: calendar.Date(2027, 7, 18), Laying: true, Sure: 0.9, Orders: []book.OrderID{order}, Why: "+ a few",
+		},
+		book.BatchPlanned{Batch: booktest.Batch("9"), Day: calendar.Date(2027, 6, 5), Larvae: 10, Virgins: true},
+		book.BatchPlanned{Batch: booktest.Batch("10"), Day: calendar.Date(2027, 6, 5), Larvae: 10},
+		book.BatchDropped{Batch: booktest.Batch("10")},
+	)
 	p.At("2027-05-20 14:30").Write(book.Looked{Nuc: booktest.Nuc("=A2"), Note: "not this one"}).Strike()
 	p.At("2027-05-28 23:30").Write(book.Looked{
 		Nuc: booktest.Nuc("A1"), Queen: book.QueenSeen, Eggs: book.SingleEggs, Larvae: true, Brood: book.Said(0),
@@ -57,7 +69,7 @@ func season() *book.View {
 
 func TestTablesOfASeason(t *testing.T) {
 	v := season()
-	for name, tab := range map[string]table.Table{"nucs": table.Nucs(v), "batches": table.Batches(v), "looks": table.Looks(v)} {
+	for name, tab := range map[string]table.Table{"nucs": table.Nucs(v), "batches": table.Batches(v), "looks": table.Looks(v), "plans": table.Plans(v), "orders": table.Orders(v)} {
 		var out bytes.Buffer
 		if err := tab.Write(&out, table.Format{Separator: ';', DecimalComma: true}); err != nil {
 			t.Fatal(err)

@@ -1,0 +1,91 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+)
+
+// planShape is a planned batch in JSON.
+type planShape struct {
+	ID      string   `json:"id"`
+	Day     string   `json:"graftOn"`
+	Time    string   `json:"time,omitempty"`
+	Line    string   `json:"line,omitempty"`
+	Breeder string   `json:"breeder,omitempty"`
+	Larvae  int      `json:"larvae"`
+	Nucs    int      `json:"nucs,omitempty"`
+	Yard    string   `json:"yard,omitempty"`
+	Virgins bool     `json:"asVirgins,omitempty"`
+	Queens  int      `json:"queens,omitempty"`
+	By      string   `json:"by,omitempty"`
+	Laying  bool     `json:"layingBy,omitempty"`
+	Sure    float64  `json:"sure,omitempty"`
+	Orders  []string `json:"orders"`
+	Why     string   `json:"why,omitempty"`
+	Planned string   `json:"planned"`
+}
+
+func planCommand(a *app) *cobra.Command {
+	c := a.reading(&cobra.Command{
+		Use:   "plan",
+		Short: "Grafts that are planned; plan one, move it, drop it",
+		Long:  "Lists the grafts that are planned. One is called by its day, and by its line\nwhere two are planned for a day.",
+		Example: "  lidbook plan\n  lidbook plan batch --on 2027-04-19 --larvae 96 --nucs 64 --line \"Rook 12\"\n" +
+			"  lidbook plan move 2027-04-19 2027-04-21\n  lidbook plan drop \"2027-04-21 Rook 12\"",
+		Args: cobra.NoArgs,
+	}, func(_ *cobra.Command, v *book.View, _ []string) error {
+		list := []planShape{}
+		var rows [][]string
+		for p := range v.Plans() {
+			s := shapeOfPlan(v, p)
+			list, rows = append(list, s), append(rows, planRow(p, s))
+		}
+		return a.show(list, func() {
+			if len(rows) == 0 {
+				a.line("no graft is planned")
+			}
+			a.table(rows)
+		})
+	})
+	c.AddCommand(planBatchCommand(a), planMoveCommand(a), planDropCommand(a))
+	return c
+}
+
+func shapeOfPlan(v *book.View, p book.BatchPlan) planShape {
+	s := planShape{
+		ID: p.Batch.String(), Day: p.Day.String(), Line: p.Line, Breeder: v.Colony(p.Breeder).Name, Larvae: p.Larvae, Nucs: p.Nucs, Yard: v.Yard(p.Yard).Name,
+		Virgins: p.Virgins, Queens: p.Queens, By: p.By.String(), Laying: p.Laying, Sure: p.Sure, Orders: []string{}, Why: p.Why, Planned: stamp(p.At.Instant, v.Zone()),
+	}
+	if p.Minute > 0 {
+		s.Time = fmt.Sprintf("%02d:%02d", p.Minute/60, p.Minute%60)
+	}
+	for _, id := range p.Orders {
+		s.Orders = append(s.Orders, v.Order(id).Number)
+	}
+	return s
+}
+
+func planRow(p book.BatchPlan, s planShape) []string {
+	ready := " ready by "
+	if p.Laying {
+		ready = " laying by "
+	}
+	wish, sure, nucs := "", "", ""
+	if p.Queens > 0 {
+		wish = plural(p.Queens, "queen") + prefixed(ready, p.By.Short())
+	}
+	if p.Sure > 0 {
+		sure = fmt.Sprintf("%.0f %% sure", 100*p.Sure)
+	}
+	if p.Nucs > 0 {
+		nucs = plural(p.Nucs, "nuc") + prefixed(" in ", s.Yard)
+	}
+	return []string{
+		strings.TrimSpace(p.Day.Short() + " " + s.Time), s.Line, fmt.Sprintf("%d larvae", p.Larvae) + prefixed(" from ", s.Breeder),
+		nucs, wish, sure, prefixed("for order ", list(s.Orders)), p.Why,
+	}
+}
