@@ -105,7 +105,7 @@ func fillGraft(g *book.Grafted, f finder, breeder, starter, grafter string) erro
 // clockOf prints the clock of a batch just grafted.
 func (d *desk) clockOf(g book.Grafted) error {
 	v := d.view()
-	d.minds(rules.Graft{LarvaAge: g.LarvaAge})
+	d.minds(rules.PlanOf(v, g))
 	d.printClock(v.Batch(g.Batch).Clock(v.Numbers()), v.Numbers(), d.zone)
 	return nil
 }

@@ -8,6 +8,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/line"
+	"lidmark/domain/rules"
 )
 
 // plannedBatch is what the flags of a planned batch say.
@@ -35,7 +36,11 @@ func planBatchCommand(a *app) *cobra.Command {
 			return err
 		}
 		p.Batch = book.BatchID(d.ids.Next())
-		return d.write(p.BatchPlanned)
+		if err := d.write(p.BatchPlanned); err != nil {
+			return err
+		}
+		d.minds(rules.PlanOf(d.view(), p.BatchPlanned))
+		return nil
 	})
 	fl := c.Flags()
 	fl.StringVar(&p.on, "on", "", "the graft's `DAY` or \"DAY TIME\", such as 2027-04-19, +14, \"mon 15:00\"")

@@ -24,8 +24,13 @@ type PutInVirgin struct {
 	Batch book.BatchID
 }
 
-// Graft means to graft larvae of an age in hours; 0 is the keeper's usual.
-type Graft struct{ LarvaAge float64 }
+// Graft means to graft larvae of an age in hours, 0 being the keeper's usual, of a
+// mother, for queens who mate in a yard; zero: nobody said.
+type Graft struct {
+	LarvaAge float64
+	Mother   book.QueenID
+	Yard     book.YardID
+}
 
 // MoveCells means to handle the cells of a batch.
 type MoveCells struct{ Batch book.BatchID }
@@ -87,6 +92,7 @@ func (i PutInVirgin) check(c *checker) {
 }
 
 func (i Graft) check(c *checker) {
+	c.kin(i)
 	age := time.Duration(i.LarvaAge * float64(time.Hour))
 	switch bee.LarvaAge(age, c.numbers) {
 	case bee.AgeTooOld:

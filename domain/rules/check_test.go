@@ -2,6 +2,7 @@ package rules_test
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"lidmark/domain/book"
@@ -321,5 +322,40 @@ func TestSense(t *testing.T) {
 		if got != row.want {
 			t.Errorf("%s: %q, want %q", row.name, got, row.want)
 		}
+	}
+}
+
+// Daughters of a queen who mate with drones of hers, or of her sister's colony,
+// lose brood: a quarter for like sex alleles of one mother, and of the rest the
+// share of strangers. Elsewhere nothing is said.
+func TestAGraftIsWarnedOfKin(t *testing.T) {
+	p := pen(t)
+	mother, stranger := booktest.Queen("Rook 1"), booktest.Queen("Linnet 1")
+	p.At("2027-04-01 12:00").Write(
+		book.QueenDescribed{Queen: mother, Name: "Rook 1"}, book.QueenDescribed{Queen: stranger, Name: "Linnet 1"},
+		book.ColonyDescribed{Colony: booktest.Colony("S2"), Name: "S2", Yard: atHome, Queen: mother, Roles: []book.Role{book.Breeder, book.DroneSource}},
+		book.YardDescribed{Yard: booktest.Yard("lone"), Name: "Lone Hill"},
+	)
+	v := p.View("2027-05-05 18:00")
+	graft := rules.PlanOf(v, book.BatchPlanned{Breeder: booktest.Colony("S2"), Yard: atHome})
+	got := rules.Check(v, graft)
+	if len(got.Warned) != 1 || !strings.HasPrefix(got.Warned[0].Why, "daughters of Rook 1 mated in "+home+" would lose about 29 of 100 of their brood to kinship") {
+		t.Errorf("%+v", got)
+	}
+	for name, other := range map[string]rules.Intent{
+		"a stranger": rules.Graft{Mother: stranger, Yard: atHome}, "mated elsewhere": rules.Graft{Mother: mother, Yard: booktest.Yard("lone")}, "nobody": rules.Graft{},
+	} {
+		if got := rules.Check(v, other); len(got.Warned) > 0 {
+			t.Errorf("%s: %+v", name, got)
+		}
+	}
+	batch := booktest.Batch("planned")
+	p.At("2027-05-06 12:00").Write(
+		book.BatchPlanned{Batch: batch, Day: calendar.Date(2027, 5, 8), Larvae: 10, Yard: booktest.Yard("lone")},
+		book.Grafted{Batch: batch, Number: 44, Larvae: 10, Mother: mother},
+	)
+	v = p.View("2027-05-06 13:00")
+	if got := rules.Check(v, rules.PlanOf(v, book.Grafted{Batch: batch, Mother: mother})); len(got.Warned) > 0 {
+		t.Errorf("a batch planned for another yard: %+v", got)
 	}
 }

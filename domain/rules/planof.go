@@ -10,7 +10,10 @@ import (
 func PlanOf(v *book.View, fact book.Fact) Intent {
 	switch f := fact.(type) {
 	case book.Grafted:
-		return Graft{LarvaAge: f.LarvaAge}
+		p, _ := v.BatchPlan(f.Batch)
+		return Graft{f.LarvaAge, motherOf(v, f.Mother, f.Breeder), p.Yard}
+	case book.BatchPlanned:
+		return Graft{Mother: motherOf(v, f.Mother, f.Breeder), Yard: f.Yard}
 	case book.CellsMoved:
 		return MoveCells{Batch: f.Batch}
 	case book.CellGiven:
@@ -24,6 +27,15 @@ func PlanOf(v *book.View, fact book.Fact) Intent {
 	default:
 		return planOfNuc(v, fact)
 	}
+}
+
+// motherOf is whose larvae are grafted: the queen that was said, else the
+// breeder's.
+func motherOf(v *book.View, said book.QueenID, breeder book.ColonyID) book.QueenID {
+	if said.IsZero() && !breeder.IsZero() {
+		return v.Colony(breeder).Queen
+	}
+	return said
 }
 
 // planOfNuc is a doing at a nuc as a plan.

@@ -13,7 +13,7 @@ import (
 var judged = map[string]string{
 	"nuc placed": "rules.SetUp", "nuc made up": "rules.MakeUp", "grafted": "rules.Graft", "cells moved": "rules.MoveCells",
 	"cell given": "rules.GiveCell", "virgin put in": "rules.PutInVirgin", "looked": "rules.OpenNuc", "bees added": "rules.AddBees",
-	"fed": "rules.GiveFeed", "queen caught": "rules.Catch", "queen handed over": "rules.HandOver",
+	"batch planned": "rules.Graft", "fed": "rules.GiveFeed", "queen caught": "rules.Catch", "queen handed over": "rules.HandOver",
 }
 
 // unjudged only tell what is, was seen or was counted, or nothing stands
@@ -24,7 +24,7 @@ var unjudged = []string{
 	"incubator read", "clock seen", "emerged counted", "taken along", "brought back", "dropped", "virgin caged", "own cells broken down",
 	"wild cells searched", "row looked", "brood given", "queen described", "queen marked", "queen tested", "queen put in", "queen banked",
 	"queen gone", "queen ended", "united", "shaken out", "planned", "robbed", "nuc lost", "inspected", "disease suspected", "suspicion ended", "treated",
-	"paper held", "order taken", "order closed", "claimed", "batch planned", "batch dropped", "put off", "number changed", "noted", "struck",
+	"paper held", "order taken", "order closed", "claimed", "batch dropped", "put off", "number changed", "noted", "struck",
 }
 
 // Whether a fact is judged as a plan has been thought about for every kind.
