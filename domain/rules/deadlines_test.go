@@ -47,3 +47,32 @@ func TestNoDayAfterTheHardHour(t *testing.T) {
 		}
 	}
 }
+
+// TestASearchPutOffIsNoDeadline: a search for wild cells that was put off rings no
+// alarm until its day, and does again from then on.
+func TestASearchPutOffIsNoDeadline(t *testing.T) {
+	p := pen(t)
+	s1 := booktest.Colony("S1")
+	p.At("2027-05-12 18:00").Write(book.BroodGiven{To: s1.Subject(), Combs: 2, Open: 6, From: booktest.Colony("S2").Subject()})
+	g := graft(5, 20)
+	g.Starter = s1
+	p.At("2027-05-15 18:00").Write(g)
+	searches := func(at string) (n int) {
+		for _, d := range rules.Deadlines(p.View(at), calendar.Date(2027, 5, 1), calendar.Date(2027, 5, 31)) {
+			if d.Of == s1.Subject() && d.Hard {
+				n++
+			}
+		}
+		return n
+	}
+	if n := searches("2027-05-16 09:00"); n != 1 {
+		t.Fatalf("%d deadlines of a search, want 1", n)
+	}
+	p.At("2027-05-16 10:00").Write(book.PutOff{Rule: string(rules.WildCells), Of: s1.Subject(), Until: calendar.Date(2027, 5, 18)})
+	if n := searches("2027-05-17 09:00"); n != 0 {
+		t.Errorf("put off, and still %d deadlines", n)
+	}
+	if n := searches("2027-05-18 09:00"); n != 1 {
+		t.Errorf("on the day until which it was put off, %d deadlines, want 1", n)
+	}
+}

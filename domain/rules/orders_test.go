@@ -19,8 +19,12 @@ func TestACatchIsOfALineThatWillDo(t *testing.T) {
 		open       float64 // palms of open brood that the nuc began with
 		catches    int
 	}{
-		{"Plover", nil, 0, 1}, {"", nil, 0, 1}, {"Heron", nil, 0, 0}, {"Heron", []string{"Plover"}, 0, 1},
-		{"Plover", nil, 2, 0}, {"", nil, 2, 1},
+		{"Plover", nil, 0, 1},
+		{"", nil, 0, 1},
+		{"Heron", nil, 0, 0},
+		{"Heron", []string{"Plover"}, 0, 1},
+		{"Plover", nil, 2, 0},
+		{"", nil, 2, 1},
 	} {
 		p := pen(t)
 		p.At("2027-05-05 18:00").Write(book.Grafted{Batch: batch(4), Number: 4, Larvae: 20, Line: "Plover"})
