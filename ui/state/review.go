@@ -118,6 +118,9 @@ func (s State) reviewTaken(m Reviewed) State {
 		return s
 	}
 	s.reviewed.sheet = m.sheet
+	if why := m.sheet.This.Refused; why != "" {
+		s.Note = Note{why, true}
+	}
 	if of := m.sheet.key.of; of.UnderWay {
 		s.reviewed.of, s.reviewed.count = of, m.sheet.Decisions(book.YardID{})
 	}
