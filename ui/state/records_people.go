@@ -44,7 +44,7 @@ func askPerson(s State) []Ask {
 	_, hours, _ := strings.Cut(line.Words(book.PersonDescribed{Free: p.Free}, nil), "free ")
 	return []Ask{
 		askWords("name", "Name", p.Name, ""),
-		askWords("hours", "Free hours", hours, "Mon-Fri 18:30-20:30, Sat 08:00-18:00; left blank, nobody knows them"),
+		askWords("hours", "Free hours", hours, "like Mon-Fri 18:30-20:30, Sat 08:00-18:00; left blank, nobody knows them"),
 		askWords("phone", "Telephone", p.Phone, "for the wallet card of a batch"),
 	}
 }

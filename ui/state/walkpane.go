@@ -17,7 +17,28 @@ type WalkPane struct {
 	Rows             int
 	Current          int     // the row typed into; none: below 0
 	Tall             float64 // its height
-	asking           []int   // rows with a question below them, which are higher
+	WalkColumns
+	asking []int // rows with a question below them, which are higher
+	long   []int // rows with a second line, which are higher
+}
+
+// WalkColumns are where the columns of the walk begin: name, what was planned, typed
+// and read back; and about what the lids stand, before and behind.
+type WalkColumns struct {
+	Lid, Name, Plan, Typed, Back, After float64
+}
+
+// walkColumns shares the width of a walk out.
+func walkColumns(a scene.Area, planned bool) WalkColumns {
+	// The line has room for a row command, what is read back for a look with a
+	// cell, and the plan what is free beside them.
+	const lid, name, plan, least, most, line, readsBack = 38.0, 60.0, 112.0, 262.0, 340.0, 780.0, 0.4
+	c := WalkColumns{Lid: a.X + lid, Name: a.X + name, Plan: a.X + plan, Typed: a.X + plan, After: a.Right() - 40}
+	if planned {
+		c.Typed = a.X + min(max(a.W-line, least), most)
+	}
+	c.Back = c.Typed + (c.After-30-c.Typed)*readsBack
+	return c
 }
 
 // Measures of the walk, dp.
@@ -29,6 +50,7 @@ const (
 	walkAsked    = 8.0   // it is higher by, where it asks
 	walkAnswers  = 28.0  // and by, where its answers take two rows
 	WalkQuestion = 48.0  // a row is higher by, where its question was passed
+	WalkMore     = 18.0  // and by, where it has a second line
 	walkNarrow   = 960.0
 	walkPlanned  = 620.0
 	walkLow      = 280.0  // rows lower than this show fewer about the one typed into
@@ -56,18 +78,86 @@ func (s State) WalkPane(l Layout) WalkPane {
 			}
 		}
 	}
+	p.WalkColumns = walkColumns(l.Main, p.Planned)
+	p.long = s.longRows(p)
 	p.Offset = min(s.Scroll[RecordPlace], p.most())
 	return p
+}
+
+// longRows are the rows that say more than a line holds.
+func (s State) longRows(p WalkPane) (long []int) {
+	plan, over := "", false // many rows in a row plan the same
+	for i := range s.Walk.Rows {
+		row := &s.Walk.Rows[i]
+		if i == p.Current {
+			continue
+		}
+		if p.Planned && row.Brief != plan {
+			plan, over = row.Brief, s.wider(row.Brief, WalkSize, scene.Regular, p.Typed-12-p.Plan)
+		}
+		if p.Planned && over && row.Brief != "" || !row.Open() && s.longWritten(row, p) {
+			long = append(long, i)
+		}
+	}
+	return long
+}
+
+// longWritten tells whether what was written in a row takes more than a line.
+func (s State) longWritten(row *WalkRow, p WalkPane) bool {
+	const several, saving = 34.0, 80.0
+	room := p.After - 24 - p.Back
+	if row.Many() {
+		room -= several
+	}
+	if row.Under {
+		room -= saving
+	}
+	return s.wider(row.Typed, TypedSize, scene.SemiBold, p.Back-16-p.Typed) || s.wider(s.WalkBack(*row), WalkSize, scene.Regular, room)
+}
+
+// Sizes of what stands in a row of the walk, dp.
+const WalkSize, TypedSize = 14.0, 15.0
+
+// wider tells whether a text is wider than the room for it.
+func (s State) wider(text string, size float64, weight scene.Weight, room float64) bool {
+	return Reckoner{}.Width(s.Units.Say(text), size, weight) > room
+}
+
+// WalkBack is a row read back, with who wrote it and what became of it.
+func (s State) WalkBack(row WalkRow) string {
+	said := row.Back
+	if row.Many() && len(row.Nucs) > 0 {
+		said = counted(len(row.Nucs), "nuc") + ": " + said
+	}
+	if row.By != "" {
+		said = "by " + row.By + ": " + said
+	}
+	switch {
+	case row.Failed:
+		return "not written: " + s.Pen.Why
+	case row.Asks && row.Passed.Asks == "":
+		return said + "; it does not fit the book"
+	case row.Twice:
+		return "typed twice: " + said
+	}
+	return said
 }
 
 // Y is where a row begins, from the top of the first one.
 func (p WalkPane) Y(row int) float64 {
 	asking, _ := slices.BinarySearch(p.asking, row)
-	y := float64(row)*WalkLine + float64(asking)*WalkQuestion
+	long, _ := slices.BinarySearch(p.long, row)
+	y := float64(row)*WalkLine + float64(asking)*WalkQuestion + float64(long)*WalkMore
 	if p.Current >= 0 && row > p.Current {
 		y += p.Tall - WalkLine
 	}
 	return y
+}
+
+// Long tells whether a row has a second line.
+func (p WalkPane) Long(row int) bool {
+	_, long := slices.BinarySearch(p.long, row)
+	return long
 }
 
 // H is how high a row is.

@@ -15,10 +15,7 @@ type recordDraw struct {
 	state.WalkPane
 	w    *state.Walk
 	area scene.Area
-
-	// Where the columns begin: lid and name, what was planned, typed and read
-	// back, and about what the lid behind stands.
-	lid, name, plan, typed, back, after float64
+	long bool // the row being drawn has a second line
 }
 
 // record draws the walk of a day: its rows, one of them typed into, the closing
@@ -28,7 +25,6 @@ func (p *sheet) record() {
 		return
 	}
 	d := recordDraw{sheet: p, WalkPane: p.s.WalkPane(p.l), w: p.s.Walk, area: p.l.Main}
-	d.columns()
 	p.rect(d.area, scene.Panel)
 	d.head()
 	p.clipped(d.Body, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: "walk"}}, d.rows)
@@ -41,20 +37,6 @@ func (p *sheet) record() {
 		p.rule(d.Letters.X, d.Letters.Y, d.Letters.X, d.Letters.Bottom(), scene.Rule)
 	}
 	p.days()
-}
-
-// columns shares the width out.
-func (d *recordDraw) columns() {
-	// The line has room for a row command, what is read back for a look with a
-	// cell, and the plan what is free beside them.
-	const lid, name, plan, least, most, line, readsBack = 38.0, 60.0, 112.0, 262.0, 340.0, 800.0, 0.4
-	typed := min(max(d.area.W-line, least), most)
-	d.lid, d.name, d.plan, d.typed = d.area.X+lid, d.area.X+name, d.area.X+plan, d.area.X+typed
-	if !d.Planned {
-		d.typed = d.plan
-	}
-	d.after = d.area.Right() - 40
-	d.back = d.typed + (d.after-30-d.typed)*readsBack
 }
 
 // partChips are the parts of the day that can be chosen.
@@ -116,13 +98,13 @@ func (d recordDraw) title(x, end, y float64) {
 
 // names writes the names of the columns.
 func (d recordDraw) names(y float64) {
-	d.text(d.name, y, "nuc", ink2(13))
+	d.text(d.Name, y, "nuc", ink2(13))
 	if d.Planned {
-		d.text(d.plan, y, "planned", ink2(13))
+		d.text(d.Plan, y, "planned", ink2(13))
 	}
-	d.text(d.typed, y, "typed", ink2(13))
-	d.text(d.back, y, "reads back", ink2(13))
-	d.centre(d.after, y, "lid", ink2(13))
+	d.text(d.Typed, y, "typed", ink2(13))
+	d.text(d.Back, y, "reads back", ink2(13))
+	d.centre(d.After, y, "lid", ink2(13))
 }
 
 // chip draws a part of the day, and gives where it ends.
@@ -159,9 +141,13 @@ func (d recordDraw) rows() {
 	from, to := d.Shown()
 	for i := from; i < to; i++ {
 		row := scene.Area{X: a.X, Y: a.Y + d.Y(i) - d.Offset, W: a.W, H: d.H(i)}
-		if i == d.Current {
+		switch {
+		case i == d.Current:
 			d.current(d.w.Rows[i], row)
-		} else {
+		case row.Y < a.Y-1 || row.Bottom() > a.Bottom()+1:
+			continue // whole rows only
+		default:
+			d.long = d.Long(i)
 			d.row(d.w.Rows[i], row)
 		}
 		d.rule(a.X+state.Edge, row.Bottom(), a.Right()-state.Edge, row.Bottom(), scene.Hair)

@@ -240,3 +240,50 @@ func TestEveryLetterHasItsWords(t *testing.T) {
 		t.Error("somebody reads aloud whom nobody chose")
 	}
 }
+
+// TestRowsOfTheWalkAreOfOneSize: whatever the rows say, and what the letters mean, is
+// of the size of its column; what is too long takes a second line.
+func TestRowsOfTheWalkAreOfOneSize(t *testing.T) {
+	s := walking(t)
+	for _, size := range [][2]float64{{800, 560}, {1280, 800}, {1440, 900}} {
+		s, _ = state.Update(s, state.Resized{Width: size[0], Height: size[1]})
+		l := s.Layout()
+		p := s.WalkPane(l)
+		rows := 0
+		for _, w := range texts(t, window(s), s.Size()) {
+			switch {
+			case w.clip == p.Body && w.At.X == p.Plan:
+				rows++
+				if w.Size != state.WalkSize {
+					t.Errorf("%v: %q is %g high", size, w.Text.Text, w.Size)
+				}
+			case p.Letters.Contains(w.At) && w.At.Y > p.Letters.Y+34 && w.Size < 13:
+				t.Errorf("%v: %q is %g high", size, w.Text.Text, w.Size)
+			}
+		}
+		if rows < 3 {
+			t.Errorf("%v: %d plans", size, rows)
+		}
+	}
+}
+
+// TestNoRowOfTheWalkIsCut: a row stands whole or not at all.
+func TestNoRowOfTheWalkIsCut(t *testing.T) {
+	base := walking(t)
+	rapid.Check(t, func(rt *rapid.T) {
+		s := typedAnyhow(rt, base)
+		if s.Walk == nil {
+			return
+		}
+		s.Scroll = map[state.Place]float64{state.RecordPlace: rapid.Float64Range(0, 900).Draw(rt, "scroll")}
+		p := s.WalkPane(s.Layout())
+		field, _ := window(s).Where(state.FieldNamed(state.WalkField))
+		for _, w := range texts(t, window(s), s.Size()) {
+			typed := w.At.Y > field.Y-12 && w.At.Y < field.Y+p.Tall // its row is in sight once it is typed into
+			seen := !w.clip.Intersect(w.box).Empty()
+			if w.clip == p.Body && seen && !typed && (w.box.Y < w.clip.Y-1 || w.box.Bottom() > w.clip.Bottom()+1) {
+				rt.Fatalf("%q %v is cut by %v", w.Text.Text, w.box, w.clip)
+			}
+		}
+	})
+}

@@ -187,26 +187,36 @@ func (d recordDraw) openWords() string {
 
 // lineLetters draws the list of the letters of the line.
 func (p *sheet) lineLetters(a scene.Area) {
-	const signs, least, usual, foot = 78.0, 19.0, 23.0, 34.0
+	const signs, least, airy, usual, foot = 78.0, 19.0, 20.5, 23.0, 34.0
 	p.rect(a, scene.Ground)
 	x, w := a.X+state.Edge, a.W-2*state.Edge
 	end := p.text(x, a.Y+28, "The letters", ink(16).semi())
 	if said := "the same on the sheet"; end+p.width(said, ink2(13))+12 < x+w {
 		p.right(x+w, a.Y+28, said, ink2(13))
 	}
-	all := line.LettersIn(p.s.Units)
-	pitch := min(usual, max(least, (a.H-34-foot)/float64(len(all)+1)))
+	const said = "Any order, with or without spaces. A capital and a number start the next nuc. A record is never refused; where it does not fit the book, one question."
+	note := 26 + scene.LineHeight(13)*float64(len(scene.Wrap(p.measure, said, 13, scene.Regular, w)))
+	all, rows := line.LettersIn(p.s.Units), 1
+	for i := range all {
+		all[i] = inShort(all[i])
+		rows += len(p.letterWords(all[i], w-signs-signGap))
+	}
+	room := a.H - 34 - foot
+	noted := (room-note)/float64(rows) >= airy
+	if noted {
+		room -= note
+	}
+	pitch := min(usual, max(least, room/float64(rows)))
 	y := a.Y + 34
 	for _, l := range all {
 		if y += pitch; y > a.Bottom()-foot {
 			return
 		}
-		y = p.lineLetter(inShort(l), x, y, w, signs, pitch)
+		y = p.lineLetter(l, x, y, w, signs, pitch)
 		p.rule(x, y+6, x+w, y+6, scene.Hair)
 	}
-	const said = "Any order, with or without spaces. A capital and a number start the next nuc. A record is never refused; where it does not fit the book, one question."
-	if lines := len(scene.Wrap(p.measure, said, 13, scene.Regular, w)); y+26+float64(lines)*scene.LineHeight(13) < a.Bottom()-foot {
-		p.wrap(x, y+26, said, ink2(13), w, lines)
+	if noted {
+		p.wrap(x, y+26, said, ink2(13), w, 6)
 	}
 	p.fit(x, a.Bottom()-14, "Enter  go on     Page Down  skip     Esc  leave", ink2(13), x+w)
 }
@@ -225,25 +235,46 @@ func inShort(l line.Letter) line.Letter {
 	return l
 }
 
-// lineLetter writes a sign and what it says; a long sign stands on a line of its own.
+// signGap is from a letter of the line to what it says, dp.
+const signGap = 14.0
+
+// letterWords are what a letter says, in lines no wider than room: parted between the
+// things that it says.
+func (p *sheet) letterWords(l line.Letter, room float64) (lines []string) {
+	if p.width(l.Words, ink(14)) <= room {
+		return []string{l.Words}
+	}
+	for i, said := range strings.Split(l.Words, "; ") {
+		if i == 0 {
+			lines = append(lines, said)
+			continue
+		}
+		last := &lines[len(lines)-1]
+		if longer := *last + "; " + said; p.width(longer, ink(14)) <= room {
+			*last = longer
+			continue
+		}
+		*last += ";"
+		lines = append(lines, said)
+	}
+	return lines
+}
+
+// lineLetter writes a sign and what it says, and gives the baseline of its last line;
+// a long sign stands on a line of its own.
 func (p *sheet) lineLetter(l line.Letter, x, y, w, signs, pitch float64) float64 {
 	f := ink(14).semi()
-	wide := p.width(l.Sign, f)
-	switch {
-	case wide <= signs:
-		p.right(x+signs, y, l.Sign, f)
-		words := ink(14)
-		if x+signs+14+p.width(l.Words, words) > x+w {
-			words.size = 12.5
-		}
-		p.fit(x+signs+14, y, l.Words, words, x+w)
-	case wide+14+p.width(l.Words, ink(14)) <= w:
-		end := p.text(x, y, l.Sign, f)
-		p.fit(end+14, y, l.Words, ink(14), x+w)
-	default:
+	if p.width(l.Sign, f) > signs {
 		p.fit(x, y, l.Sign, f, x+w)
 		y += pitch
-		p.fit(x+signs+14, y, l.Words, ink(14), x+w)
+	} else {
+		p.right(x+signs, y, l.Sign, f)
+	}
+	for i, said := range p.letterWords(l, w-signs-signGap) {
+		if i > 0 {
+			y += pitch
+		}
+		p.fit(x+signs+signGap, y, said, ink(14), x+w)
 	}
 	return y
 }

@@ -28,29 +28,29 @@ func (d recordDraw) current(row state.WalkRow, a scene.Area) {
 	}
 	d.add(frame)
 	d.subject(row, a.Y+state.WalkLine/2)
-	field := scene.Area{X: d.typed - 10, Y: a.Y + 6, W: d.after - 20 - d.typed, H: fieldHigh}
+	field := scene.Area{X: d.Typed - 10, Y: a.Y + 6, W: d.After - 20 - d.Typed, H: fieldHigh}
 	says := d.w.Says
 	wrong := len(says.Line.Mistakes) > 0 && (d.w.Refused == d.s.Typed(state.WalkField) || !d.stillTyping(says.Line.Mistakes[0]) || noLetter(says.Line.Mistakes[0]))
 	d.input(field, state.WalkField, fieldLook{size: lineSize, weight: scene.SemiBold, wrong: wrong})
 	if says.After != nil {
-		d.add(d.becomes(says.After, at(d.after, a.Y+state.WalkLine/2+6), 28))
+		d.add(d.becomes(says.After, at(d.After, a.Y+state.WalkLine/2+6), 28))
 	}
 	switch {
 	case asks:
-		d.asked(asked, scene.Area{X: field.X + 10, Y: field.Bottom(), W: d.after - field.X - 10, H: a.Bottom() - field.Bottom()})
+		d.asked(asked, scene.Area{X: field.X + 10, Y: field.Bottom(), W: d.After - field.X - 10, H: a.Bottom() - field.Bottom()})
 		return
 	case len(says.Line.Mistakes) > 0:
 		if d.mistake(says.Line.Mistakes[0], field, wrong) > 1 {
 			return
 		}
 	case says.Line.Trouble != "":
-		d.wrap(field.X+10, field.Bottom()+wordsDown, sentence(says.Line.Trouble), ink(13).as(scene.Act), d.after-field.X-10, 2)
+		d.wrap(field.X+10, field.Bottom()+wordsDown, sentence(says.Line.Trouble), ink(13).as(scene.Act), d.After-field.X-10, 2)
 	case says.Rows != "":
-		d.fit(d.typed, field.Bottom()+wordsDown, "Enter shows "+says.Rows, ink(14), d.leaderEnd())
+		d.fit(d.Typed, field.Bottom()+wordsDown, "Enter shows "+says.Rows, ink(14), d.leaderEnd())
 	case d.s.Typed(state.WalkField) == "":
 		one, other := lineHint(row)
-		d.fit(d.typed, field.Bottom()+wordsDown, one, ink2(14), d.leaderEnd())
-		d.fit(d.typed, a.Bottom()-backUp, other, ink2(14), d.leaderEnd())
+		d.fit(d.Typed, field.Bottom()+wordsDown, one, ink2(14), d.leaderEnd())
+		d.fit(d.Typed, a.Bottom()-backUp, other, ink2(14), d.leaderEnd())
 	default:
 		d.leaders(field)
 	}
@@ -81,31 +81,31 @@ func (d recordDraw) reading(row state.WalkRow, a scene.Area) {
 	if says.Next != "" && ready {
 		next = "next: " + says.Next
 	}
-	end := d.after - 34
+	end := d.After - 34
 	hint := d.hint(row, a, ready) - 12
-	if d.width(back, ink(14)) > end-d.typed {
-		first, rest := d.broken(back, ink(14), end-d.typed)
-		d.fit(d.typed, a.Bottom()-backUp, first, ink(14), end)
-		d.fit(d.typed, a.Bottom()-nextUp, rest, ink(14), hint)
+	if d.width(back, ink(14)) > end-d.Typed {
+		first, rest := d.broken(back, ink(14), end-d.Typed)
+		d.fit(d.Typed, a.Bottom()-backUp, first, ink(14), end)
+		d.fit(d.Typed, a.Bottom()-nextUp, rest, ink(14), hint)
 		if d.Planned {
-			d.fit(d.lid-14, a.Bottom()-nextUp, next, ink2(13), d.typed-12)
+			d.fit(d.Lid-14, a.Bottom()-nextUp, next, ink2(13), d.Typed-12)
 		}
 		return
 	}
-	d.fit(d.typed, a.Bottom()-backUp, back, ink(14), end)
-	d.fit(d.typed, a.Bottom()-nextUp, next, ink2(14), hint)
+	d.fit(d.Typed, a.Bottom()-backUp, back, ink(14), end)
+	d.fit(d.Typed, a.Bottom()-nextUp, next, ink2(14), hint)
 }
 
 // hint writes at the row's foot what Enter does once the line is ready, and how a
 // line is struck, and gives where that begins.
 func (d recordDraw) hint(row state.WalkRow, a scene.Area, ready bool) float64 {
 	if !ready {
-		return d.after - 34
+		return d.After - 34
 	}
 	y := a.Bottom() - nextUp
-	x := d.right(d.after-34, y, d.enterWords(row), ink(13).medium().as(scene.Pen))
+	x := d.right(d.After-34, y, d.enterWords(row), ink(13).medium().as(scene.Pen))
 	const word = "strike  Alt+X"
-	if from := x - 24 - d.width(word, ink(13)); !row.Open() && from > d.typed {
+	if from := x - 24 - d.width(word, ink(13)); !row.Open() && from > d.Typed {
 		d.link(from, y, word, ink(13).as(scene.Pen), "strike row", false)
 		x = from
 	}
@@ -154,7 +154,7 @@ func (d recordDraw) leaders(field scene.Area) {
 	for _, t := range all {
 		wide += d.width(t.Words, f) + gap
 	}
-	from, room, x := len(all), d.leaderEnd()-d.typed, d.typed-4
+	from, room, x := len(all), d.leaderEnd()-d.Typed, d.Typed-4
 	if wide > room {
 		f.size = 11.5 // smaller before one is left out
 	}
@@ -175,7 +175,7 @@ func (d recordDraw) leaders(field scene.Area) {
 }
 
 // leaderEnd is where the words below the field must end.
-func (d recordDraw) leaderEnd() float64 { return d.after - 34 }
+func (d recordDraw) leaderEnd() float64 { return d.After - 34 }
 
 func (d recordDraw) leader(from, to scene.Point) {
 	path := []scene.Point{from, at(from.X, from.Y+4), at(to.X, to.Y-4), to}
@@ -207,13 +207,13 @@ func (d recordDraw) mistake(m line.Mistake, field scene.Area, wrong bool) (lines
 	top := field.Bottom() + 1
 	d.add(scene.Line{From: at(x+5, top-9), To: at(x+5, top+13), Stroke: stroke(f.role, 1.5)})
 	all := m.What + "; " + m.Do
-	room := d.after - 34 - d.typed
+	room := d.After - 34 - d.Typed
 	if d.width(all, f) > room {
-		d.wrap(d.typed, top+wordsDown-1, all, f, room, 3)
+		d.wrap(d.Typed, top+wordsDown-1, all, f, room, 3)
 		return 3
 	}
-	from := min(x, max(d.typed, d.after-34-d.width(all, f)))
-	d.fit(from, top+wordsDown-1, all, f, d.after-34)
+	from := min(x, max(d.Typed, d.After-34-d.width(all, f)))
+	d.fit(from, top+wordsDown-1, all, f, d.After-34)
 	return 1
 }
 

@@ -25,20 +25,20 @@ func (d recordDraw) row(row state.WalkRow, a scene.Area) {
 	}
 	y := a.Y + state.WalkLine/2
 	d.subject(row, y)
-	f := ink(15).medium()
+	f := ink(state.TypedSize).medium()
 	if row.Many() {
 		f = f.semi()
 	}
 	switch draft := d.s.RowDraft(row); {
 	case draft != "" && draft != row.Typed:
-		d.fit(d.typed, y+5, draft, f.as(scene.Pen), d.back-16)
-		d.fit(d.back, y+5, "not written yet", ink2(14), d.after-24)
+		d.fit(d.Typed, y+5, draft, f.as(scene.Pen), d.Back-16)
+		d.fit(d.Back, y+5, "not written yet", ink2(14), d.After-24)
 		return
 	case row.Open():
-		d.rule(d.typed, y+8, min(d.typed+240, d.back-16), y+8, scene.Rule)
+		d.rule(d.Typed, y+8, min(d.Typed+240, d.Back-16), y+8, scene.Rule)
 		return
 	}
-	d.twoLines(d.typed, y, row.Typed, f, d.back-16)
+	d.twoLines(d.Typed, y, row.Typed, f, d.Back-16)
 	d.readBack(row, y)
 	d.passed(row, a)
 	d.lidAfter(row, y)
@@ -52,37 +52,37 @@ func (d recordDraw) rowReason(row state.WalkRow) string {
 	case row.Open():
 		return strings.TrimSpace(row.Title + "  " + row.Planned)
 	}
-	return row.Title + "  " + d.backWords(row)
+	return row.Title + "  " + d.s.WalkBack(row)
 }
 
 // subject draws the lids before, the name, and what was planned.
 func (d recordDraw) subject(row state.WalkRow, y float64) {
 	r := d.s.Reading()
 	if row.Any() {
-		d.fit(d.name, y+5, "any nuc", ink2(15).semi(), d.typed-12)
+		d.fit(d.Name, y+5, "any nuc", ink2(15).semi(), d.Typed-12)
 		return
 	}
-	end := d.plan - 6
+	end := d.Plan - 6
 	if row.Many() {
 		const most, pitch = 3, 7.0
 		for i, id := range row.Nucs[:min(most, len(row.Nucs))] {
 			if n := r.Nuc(id); n != nil {
-				l := d.plainLid(n, at(d.lid-8+float64(i)*pitch, y), 20)
+				l := d.plainLid(n, at(d.Lid-8+float64(i)*pitch, y), 20)
 				l.Blank = true
 				d.add(l)
 			}
 		}
-		d.fit(d.name+8, y+5, row.Title, ink(14).bold(), d.typed-8)
+		d.fit(d.Name+8, y+5, row.Title, ink(14).bold(), d.Typed-8)
 		return
 	}
 	if n := r.Nuc(row.Nucs[0]); n != nil {
-		d.add(d.plainLid(n, at(d.lid, y), 24))
+		d.add(d.plainLid(n, at(d.Lid, y), 24))
 	}
-	d.fit(d.name, y+5, row.Title, ink(15).bold(), end)
+	d.fit(d.Name, y+5, row.Title, ink(15).bold(), end)
 	if d.Planned && row.RowName == d.w.At {
-		d.wrap(d.plan, y+5, row.Planned, ink2(14), d.typed-16-d.plan, 4)
+		d.wrap(d.Plan, y+5, row.Planned, ink2(14), d.Typed-16-d.Plan, 4)
 	} else if d.Planned {
-		d.twoLines(d.plan, y, row.Planned, ink2(14), d.typed-12)
+		d.twoLines(d.Plan, y, row.Brief, ink2(state.WalkSize), d.Typed-12)
 	}
 }
 
@@ -93,28 +93,8 @@ func (d recordDraw) plainLid(n *state.Nuc, at scene.Point, size float64) scene.L
 	return l
 }
 
-// backWords is a row read back, with who wrote it and what became of it.
-func (d recordDraw) backWords(row state.WalkRow) string {
-	said := row.Back
-	if row.Many() && len(row.Nucs) > 0 {
-		said = plural(len(row.Nucs), "nuc", "nucs") + ": " + said
-	}
-	if row.By != "" {
-		said = "by " + row.By + ": " + said
-	}
-	switch {
-	case row.Failed:
-		return "not written: " + d.s.Pen.Why
-	case row.Asks && row.Passed.Asks == "":
-		return said + "; it does not fit the book"
-	case row.Twice:
-		return "typed twice: " + said
-	}
-	return said
-}
-
 func (d recordDraw) readBack(row state.WalkRow, y float64) {
-	f, end := ink2(14), d.after-24
+	f, end := ink2(state.WalkSize), d.After-24
 	if row.Failed || row.Asks || row.Twice {
 		f = f.as(scene.Ink)
 	}
@@ -124,28 +104,23 @@ func (d recordDraw) readBack(row state.WalkRow, y float64) {
 	if row.Under {
 		end = d.right(end, y+5, "saving …", ink3(13)) - 10
 	}
-	words := d.backWords(row)
-	if like := "the same words as " + row.SameAs; row.SameAs != "" && d.back+d.width(words, f)+24+d.width(like, ink3(13)) < end {
+	words := d.s.WalkBack(row)
+	if like := "the same words as " + row.SameAs; row.SameAs != "" && d.Back+d.width(words, f)+24+d.width(like, ink3(13)) < end {
 		d.right(end, y+5, like, ink3(13))
 	}
-	d.twoLines(d.back, y, words, f, end)
+	d.twoLines(d.Back, y, words, f, end)
 }
 
-// twoLines writes a text about y, in smaller letters on two lines where one is
-// too short for it.
+// twoLines writes a text about y, on two lines where one is too short for it and the
+// row has a second one.
 func (d recordDraw) twoLines(x, y float64, words string, f font, end float64) {
-	if x+d.width(words, f) <= end {
+	if !d.long || x+d.width(words, f) <= end {
 		d.fit(x, y+5, words, f, end)
 		return
 	}
-	f.size = 12.5
 	first, rest := d.broken(words, f, end-x)
-	if rest == "" { // the smaller letters do
-		d.fit(x, y+5, first, f, end)
-		return
-	}
-	d.fit(x, y-2, first, f, end)
-	d.fit(x, y+12, rest, f, end)
+	d.fit(x, y+5, first, f, end)
+	d.fit(x, y+5+state.WalkMore, rest, f, end)
 }
 
 // broken is a text broken into what has room in a width, and the rest: behind the
@@ -164,14 +139,14 @@ func (d recordDraw) passed(row state.WalkRow, a scene.Area) {
 	if row.Passed.Asks == "" {
 		return
 	}
-	y := a.Y + state.WalkLine + 15
-	d.fit(d.typed, y, sentence(row.Passed.Asks), ink(13).semi().as(scene.Act), d.after-24)
-	x := d.typed
+	y := a.Bottom() - state.WalkQuestion + 15
+	d.fit(d.Typed, y, sentence(row.Passed.Asks), ink(13).semi().as(scene.Act), d.After-24)
+	x := d.Typed
 	for _, o := range row.Passed.Answers {
-		x = d.fit(x, y+21, o.Value+"  "+o.Word, ink3(13), d.after-24) + 16
+		x = d.fit(x, y+21, o.Value+"  "+o.Word, ink3(13), d.After-24) + 16
 	}
-	d.fit(d.name, y, "open in the book;", ink2(13), d.typed-12)
-	d.fit(d.name, y+21, "open the row to answer", ink2(13), d.typed-12)
+	d.fit(d.Name, y, "open in the book;", ink2(13), d.Typed-12)
+	d.fit(d.Name, y+21, "open the row to answer", ink2(13), d.Typed-12)
 }
 
 // lidAfter draws the lid as it stands with what was written.
@@ -180,9 +155,9 @@ func (d recordDraw) lidAfter(row state.WalkRow, y float64) {
 		return
 	}
 	if row.Many() {
-		d.right(d.after-18, y+5, fmt.Sprintf("%d ×", len(row.Nucs)), ink2(13))
+		d.right(d.After-18, y+5, fmt.Sprintf("%d ×", len(row.Nucs)), ink2(13))
 	}
-	d.add(d.becomes(d.w.Lid(row), at(d.after, y), 24))
+	d.add(d.becomes(d.w.Lid(row), at(d.After, y), 24))
 }
 
 // becomes is a lid as it stands when a line is written: seen just now, with the
