@@ -11,7 +11,8 @@ import (
 // BatchPlan is what the book says of a batch that is meant to be grafted.
 type BatchPlan struct {
 	BatchPlanned
-	At calendar.Moment // when it was planned so
+	At   calendar.Moment // when it was planned so
+	Done []ReadyStep     // what was made ready for it
 }
 
 // BatchPlan is the plan of a batch as it was last told. Ok is false when it does
@@ -20,7 +21,9 @@ func (v *View) BatchPlan(id BatchID) (p BatchPlan, ok bool) {
 	for _, e := range v.lines(id.Subject()) {
 		switch f := e.Fact.(type) {
 		case BatchPlanned:
-			p, ok = BatchPlan{f, e.At}, true
+			p, ok = BatchPlan{f, e.At, p.Done}, true
+		case BatchReadied:
+			p.Done = append(p.Done, f.Step)
 		case BatchDropped, Grafted:
 			ok = false
 		}

@@ -159,6 +159,7 @@ var factTable = []factRow{
 	row[Planned]("planned"),
 	row[BatchPlanned]("batch planned"),
 	row[BatchDropped]("batch dropped"),
+	row[BatchReadied]("batch readied"),
 	row[PutOff]("put off"),
 	row[NumberChanged]("number changed"),
 	row[Noted]("noted"),

@@ -33,6 +33,32 @@ type BatchDropped struct {
 	Why   string  `json:"why,omitzero"`
 }
 
+// ReadyStep is a step that makes ready for a planned batch.
+type ReadyStep = Word[readyStepWords]
+
+// The steps that make ready.
+const (
+	DroneCombIn ReadyStep = iota + 1
+	BreederConfined
+	StarterFed
+	StarterSetUp
+	NucsReady
+)
+
+type readyStepWords struct{}
+
+func (readyStepWords) words() (string, []string) {
+	return "step", []string{"", "drone comb in", "breeder confined", "starter fed", "starters set up", "nucs made up"}
+}
+
+// BatchReadied tells that a step was done that makes ready for a planned batch.
+type BatchReadied struct {
+	Batch BatchID   `json:"batch"`
+	Step  ReadyStep `json:"step"`
+}
+
+func (f BatchReadied) about(add func(Subject)) { add(f.Batch.Subject()) }
+
 func (f BatchPlanned) about(add func(Subject)) {
 	add(f.Batch.Subject())
 	add(f.Breeder.Subject())

@@ -100,6 +100,8 @@ func (t teller) desk(f book.Fact) string {
 		return t.planned(f)
 	case book.BatchPlanned:
 		return t.batchPlanned(f)
+	case book.BatchReadied:
+		return or(f.Step.String(), "a step done") + t.at("for", f.Batch.Subject())
 	case book.BatchDropped:
 		return t.called("planned graft", f.Batch.Subject()) + " dropped" + unless(": ", f.Why)
 	case book.PutOff:

@@ -3,6 +3,7 @@ package plan
 import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 )
 
 // Free are the nucs of a yard that are free on a day, as the calendar has it: empty
@@ -34,4 +35,17 @@ func (p *Planner) LadderOf(b book.BatchPlan) Ladder {
 		at = b.Day.At(b.Minute/60, b.Minute%60, p.view.Zone())
 	}
 	return p.Ladder(at, max(1, b.Larvae), b.Yard)
+}
+
+// SizeOf is how big a planned batch is meant to be, and what is to be expected of
+// it by the keeper's rates.
+func (p *Planner) SizeOf(b book.BatchPlan) Size {
+	s := Size{Larvae: b.Larvae, Nucs: b.Nucs, Line: b.Line, Yard: b.Yard}
+	left := float64(b.Larvae)
+	rate := func(k practice.Key) float64 { left *= p.numbers.Get(k); return left }
+	s.Takes, s.Cells = rate(practice.Take), rate(practice.RipeOfTakes)
+	left = min(left, float64(b.Nucs))
+	rate(practice.AcceptCell)
+	s.Queens = rate(practice.LayingOfAccepted)
+	return s
 }

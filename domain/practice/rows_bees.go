@@ -164,11 +164,11 @@ var beeRows = []Number{
 	},
 	{
 		Key: DroneColonies, Name: "drone_colonies", Title: "Drone colonies for a yard", Unit: Colonies,
-		Default: 8, Min: 1, Max: 50, Source: "8 to 10, " + buechler2013 + ", after Tiesler & Englert 1989", Confidence: Verified, Front: true, Used: ForReference,
+		Default: 8, Min: 1, Max: 50, Source: "8 to 10, " + buechler2013 + ", after Tiesler & Englert 1989", Confidence: Verified, Front: true, Used: "plan of a batch",
 	},
 	{
 		Key: DroneCombBeforeFlights, Name: "drone_comb_before_flights", Title: "Drone comb in before flights", Unit: Day,
 		Default: 47, Min: 36, Max: 70, Source: "40 d from egg to ripe, " + buechler2013 + ", and a week so that many are", Confidence: Derived, Front: true,
-		Used: ForReference,
+		Used: "plan of a batch",
 	},
 }

@@ -81,7 +81,7 @@ var queenRows = []Number{
 	{
 		Key: ReadyAfterFirstEggFrom, Name: "ready_after_first_egg_from", Title: "Ready after first eggs, earliest", Unit: Day,
 		Default: 9, Min: 8, Max: 14, Source: "good brood is capped: de Bruyn 2015, Bee Craft; " + buechler2013, Confidence: Verified,
-		Used: ForReference,
+		Used: "plan of a batch",
 	},
 	{
 		Key: ReadyAfterFirstEgg, Name: "ready_after_first_egg", Title: "Ready after first eggs", Unit: Day,

@@ -51,7 +51,7 @@ func (h Hand) Lacks(w Way) bool {
 	return w.Gives() && h.Wares[w.Ware-1].Many == 0 || w.Kind == AddBees && h.Cups == 0
 }
 
-// Names of wares of no batch.
+// The names of the wares of no batch: a cell or virgin there might be.
 const (
 	AnyCell   = "ripe cell"
 	AnyVirgin = "young virgin"

@@ -28,6 +28,8 @@ const (
 	ActUnite
 	ActKeep
 	ActOpenEntrance
+	ActMakeReady
+	ActGraft
 )
 
 // acts are the words of an act and the minutes it takes at a nuc or colony,
@@ -57,6 +59,8 @@ var acts = [...]struct {
 	ActUnite:          {"unite", practice.MinutesUnite, practice.MinutesUnite},
 	ActKeep:           {"keep for coming cells", 0, 0},
 	ActOpenEntrance:   {"open the entrance", practice.MinutesEntrance, practice.MinutesEntrance},
+	ActMakeReady:      {"make ready for a graft", 0, 0},
+	ActGraft:          {"graft", 0, 0},
 }
 
 // String is the act in words.
@@ -65,7 +69,7 @@ func (a Act) String() string { return acts[a].word }
 // opens tells whether a box is opened for it.
 func (a Act) opens() bool {
 	switch a {
-	case ActNone, ActCollectCells, ActNarrowEntrance, ActSeeToBank, ActSeeToPapers, ActCountAgain, ActKeep, ActOpenEntrance:
+	case ActNone, ActCollectCells, ActNarrowEntrance, ActSeeToBank, ActSeeToPapers, ActCountAgain, ActKeep, ActOpenEntrance, ActMakeReady, ActGraft:
 		return false
 	default:
 		return true

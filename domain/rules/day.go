@@ -152,6 +152,9 @@ func (p *pass) work(found []Finding, from, to calendar.Day) map[calendar.Day]flo
 // minutes is what a finding takes: at each of the nucs it speaks of, or for
 // each cell.
 func (p *pass) minutes(f Finding) float64 {
+	if f.Takes > 0 {
+		return f.Takes
+	}
 	per := f.Act.Minutes(p.numbers, p.fullCombs(f.Of)) + f.Then.Minutes(p.numbers, false)
 	switch {
 	case f.Act == ActCollectCells:

@@ -42,6 +42,7 @@ func (p *pass) deadlines(found []Finding) []Deadline {
 			all = append(all, p.deadline(f))
 		}
 	}
+	all = append(all, p.plannedDeadlines()...)
 	slices.SortStableFunc(all, func(a, b Deadline) int {
 		return cmp.Or(cmp.Compare(a.Day, b.Day), a.At.Compare(b.At), cmp.Compare(a.ID, b.ID))
 	})

@@ -39,6 +39,7 @@ type Finding struct {
 	Yard     book.YardID
 	Act      Act       // what is to be done
 	Then     Act       // what is done at once after it; none
+	Takes    float64   // minutes, where the act does not say how many
 	Amount   float64   // how many cells, cups or litres that takes, or how many cm² are left open; 0 where none
 	Since    time.Time // since when it is so; zero: does not matter
 	From     time.Time // the window: first day or hour

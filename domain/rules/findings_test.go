@@ -50,6 +50,9 @@ var table = []found{
 		rules.CellsOut, "past the best hour", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) },
 		"2027-05-15 09:00", rules.Pressing, "24 cells of batch 4 must be out (as grafted; about 18 live)",
 	},
+	{rules.PlannedStep, "a graft ahead, four days before", func(p *booktest.Pen) {
+		p.At("2027-05-01 18:00").Write(book.BatchPlanned{Batch: batch(9), Day: calendar.Date(2027, 5, 20), Larvae: 48, Nucs: 30})
+	}, "2027-05-16 09:00", rules.Open, "planned: confine the breeder"},
 	{rules.ShutIn, "shut at noon, at dusk", func(p *booktest.Pen) {
 		p.At("2027-05-13 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-15 12:00").Write(book.EntranceSet{Nuc: a1})

@@ -24,7 +24,7 @@ var unjudged = []string{
 	"incubator read", "clock seen", "emerged counted", "taken along", "brought back", "dropped", "virgin caged", "own cells broken down",
 	"wild cells searched", "row looked", "brood given", "queen described", "queen marked", "queen tested", "queen put in", "queen banked",
 	"queen gone", "queen ended", "united", "shaken out", "planned", "robbed", "nuc lost", "inspected", "disease suspected", "suspicion ended", "treated",
-	"paper held", "order taken", "order closed", "claimed", "batch dropped", "put off", "number changed", "noted", "struck",
+	"paper held", "order taken", "order closed", "claimed", "batch dropped", "batch readied", "put off", "number changed", "noted", "struck",
 }
 
 // Whether a fact is judged as a plan has been thought about for every kind.

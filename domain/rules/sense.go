@@ -39,6 +39,8 @@ func Sense(v *book.View, now time.Time, e book.Entry) error {
 		return plannable(v, e.At.Day(v.Zone()), f)
 	case book.BatchDropped:
 		return notGrafted(v, f.Batch)
+	case book.BatchReadied:
+		return notGrafted(v, f.Batch)
 	case book.HoursOn:
 		if f.Day.IsZero() {
 			return errors.New("the hours are of no day: say of which")

@@ -66,6 +66,7 @@ func table() []row {
 		{rule: SameNucs, doc: "two batches want the same nucs", season: (*pass).sameNucs},
 		{rule: SameFinisher, doc: "two batches want the same colony", season: (*pass).sameFinisher},
 		{rule: SameDay, doc: "two batches want the same day and it is too short", season: (*pass).sameDay},
+		{rule: PlannedStep, doc: "a step that makes ready for a planned batch", season: (*pass).plannedSteps},
 		{rule: NoHands, doc: "nobody is free before a hard deadline", season: (*pass).noHands},
 	}
 }
@@ -105,6 +106,7 @@ const (
 	SameNucs       Rule = "two batches want the same nucs"
 	SameFinisher   Rule = "two batches want the same colony"
 	SameDay        Rule = "two batches want the same day"
+	PlannedStep    Rule = "planned step"
 	NoHands        Rule = "nobody is free"
 )
 

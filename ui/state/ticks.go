@@ -21,7 +21,7 @@ const (
 var tickCommands = []Command{
 	{Name: "tick", Does: "the line is done as written", Word: "Done as written", Keys: "Space", Why: noLine, Do: tickOn},
 	{Name: "line record", Does: "record what was seen or done there", Word: "Record …", Keys: "Alt+C", Why: noLine, Do: func(s State) (State, []Effect) { l, _ := s.ChosenLine(); return s.lineRecord(l) }},
-	{Name: "put off line", Does: "put the line off", Keys: "Alt+O", Why: noLine, Do: then("put off")},
+	{Name: "put off line", Does: "put the line off", Keys: "Alt+O", Why: noLineOff, Do: then("put off")},
 	{Name: "tick except", Does: "done as written, except at some", Keys: "Alt+E", Why: noLine, Do: then("done except")},
 }
 
@@ -92,7 +92,7 @@ func (s State) TickSays(l PageLine) TickWords {
 	if why := noPen(s); why != "" {
 		return TickWords{why, false, true}
 	}
-	if len(line.Ticked(l.Task)) > 0 {
+	if len(line.Ticked(l.Task)) > 0 || len(readied(l)) > 0 {
 		return TickWords{"done as written  Space", false, false}
 	}
 	return TickWords{"record what was seen or done", true, false}
@@ -146,10 +146,33 @@ func (s State) ticked(l PageLine) (State, []Effect) {
 
 // asWritten is what is written of the nucs of a line, except of some.
 func (s State) asWritten(l PageLine, except []book.NucID) (facts []book.Fact) {
+	facts = readied(l)
 	of := line.Ticked(l.Task)
 	for _, n := range s.Reading().Nucs {
 		if id := n.Nuc.Nuc; !slices.Contains(except, id) {
 			facts = append(facts, of[id]...)
+		}
+	}
+	return facts
+}
+
+// noLineOff says why the chosen line cannot be put off: a step of a planned batch is
+// moved with its plan.
+func noLineOff(s State) string {
+	if why := noLine(s); why != "" {
+		return why
+	}
+	if l, _ := s.ChosenLine(); l.Findings[0].Rule == rules.PlannedStep {
+		return "it moves with its batch: move that in Plan"
+	}
+	return ""
+}
+
+// readied are the steps of planned batches that a line does.
+func readied(l PageLine) (facts []book.Fact) {
+	for _, f := range l.Findings {
+		if done, ok := rules.Readies(f); ok {
+			facts = append(facts, done)
 		}
 	}
 	return facts

@@ -11,7 +11,7 @@ import (
 // idle are the facts that tell of no minutes at the bees: descriptions,
 // counts, papers, and what somebody else did or nobody.
 var idle = strings.Split(`yard described, stand set, feature drawn, forage seen, weather seen, weather hours, weather normal, box built,
-nuc named, nuc placed, front marked, lid painted, colony described, person described, days off, cells moved,
+nuc named, nuc placed, front marked, lid painted, colony described, person described, days off, hours on, batch planned, batch dropped, batch readied, cells moved,
 take counted, capped counted, ripe counted, cells culled, incubator read, clock seen, emerged counted,
 taken along, brought back, dropped, queen described, queen marked, queen tested, queen banked,
 queen handed over, queen gone, queen ended, robbed, nuc lost, inspected, disease suspected, suspicion ended,

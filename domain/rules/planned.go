@@ -1,0 +1,154 @@
+package rules
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/domain/plan"
+)
+
+// readies are the steps that make ready for a planned batch, and what is done when
+// they are; the graft itself makes it a batch.
+var readies = [...]struct {
+	step  plan.Step
+	ready book.ReadyStep
+	do    string
+}{
+	{plan.DroneComb, book.DroneCombIn, "Hang drone comb into the drone colonies"},
+	{plan.Confine, book.BreederConfined, "Confine the breeder on an empty comb"},
+	{plan.FeedStarter, book.StarterFed, "Feed the starters"},
+	{plan.SetUpStarter, book.StarterSetUp, "Set up the starters"},
+	{plan.GraftLarvae, 0, "Graft"},
+	{plan.MakeUpNucs, book.NucsReady, "Make up the nucs"},
+}
+
+// plannedSteps are the steps of the planned batches that make ready for them, as
+// work on their days. Once it is grafted the batch's own rules tell.
+func (p *pass) plannedSteps() {
+	var planner *plan.Planner
+	for b := range p.view.Plans() {
+		if planner == nil {
+			planner = plan.New(p.course)
+		}
+		p.plannedBatch(planner, b)
+	}
+}
+
+func (p *pass) plannedBatch(planner *plan.Planner, b book.BatchPlan) {
+	l, size := planner.LadderOf(b), planner.SizeOf(b)
+	y := p.home()
+	planned := b.At.Day(y.zone)
+	for _, r := range readies {
+		rung := l.Rung(r.step)
+		if slices.Contains(b.Done, r.ready) && r.ready != 0 || rung.By < planned && r.step != plan.GraftLarvae {
+			continue // it was too late for it when the plan was made
+		}
+		p.add(y, p.plannedStep(y, b, l, r.step, r.do, takes(planner.Minutes(l, size), r.step)))
+	}
+}
+
+// takes are the minutes of a step.
+func takes(all []plan.Minutes, step plan.Step) (sum float64) {
+	for _, m := range all {
+		if m.Step == step {
+			sum += m.Minutes
+		}
+	}
+	return sum
+}
+
+func (p *pass) plannedStep(y *yardCase, b book.BatchPlan, l plan.Ladder, step plan.Step, do string, minutes float64) Finding {
+	rung := l.Rung(step)
+	act := ActMakeReady
+	if step == plan.GraftLarvae {
+		act, do = ActGraft, fmt.Sprintf("Graft %d larvae", b.Larvae)
+	}
+	f := Finding{
+		Rule: PlannedStep, Of: b.Batch.Subject(), Act: act, Takes: minutes,
+		Since: b.At.Instant, From: rung.From.Start(y.zone), Best: rung.Best.At(noon, 0, y.zone), By: rung.By.Start(y.zone),
+		What: fmt.Sprintf("planned: %s", step), Do: do + forLine(b.Line),
+		Why:  fmt.Sprintf("graft of %d larvae planned for %s%s", b.Larvae, b.Day.Short(), wished(b)),
+		Sure: sureCalendar, Used: step.Used(),
+	}
+	if late := p.today.Sub(rung.By); late > 0 {
+		f.Severity = Pressing
+		f.Why += fmt.Sprintf("; %s late: the queens are ready so much later, or move the plan", count(late, "day"))
+	}
+	return f
+}
+
+func forLine(line string) string {
+	if line == "" {
+		return ""
+	}
+	return " for " + line
+}
+
+// wished is what a planned batch is for.
+func wished(b book.BatchPlan) string {
+	if b.Queens == 0 || b.By.IsZero() {
+		return ""
+	}
+	return fmt.Sprintf(", %s by %s", count(b.Queens, "queen"), b.By.Short())
+}
+
+// plannedDeadlines are the steps of the planned batches as events: those that make
+// ready, the graft, and what follows it, the hour at which its cells must be out
+// with alarms.
+func (p *pass) plannedDeadlines() (all []Deadline) {
+	var planner *plan.Planner
+	for b := range p.view.Plans() {
+		if planner == nil {
+			planner = plan.New(p.course)
+		}
+		all = append(all, p.stepsAhead(planner.LadderOf(b), b)...)
+	}
+	return all
+}
+
+func (p *pass) stepsAhead(l plan.Ladder, b book.BatchPlan) (all []Deadline) {
+	y := p.home()
+	of := b.Batch.Subject()
+	for _, r := range l.Rungs {
+		if r.Step == plan.FeedStarter || r.Step == plan.Fly {
+			continue
+		}
+		d := Deadline{
+			ID: fmt.Sprintf("%s planned %s", of, r.Step), Of: of, Yard: b.Yard, Day: r.Best, At: r.Best.Start(y.zone),
+			Done: r.Best < y.today || isDone(b, r.Step),
+			What: sentence(strings.TrimSpace("planned" + forLine(b.Line) + ": " + r.Step.String())), Do: "As planned",
+		}
+		if !r.Hard.IsZero() {
+			d.Hard, d.At, d.Day = true, r.Hard, y.day(r.Hard)
+			d.What, d.Alarms = fmt.Sprintf("planned%s: ripe cells must be out", forLine(b.Line)), p.alarms(y, r.Hard)
+		}
+		all = append(all, d)
+	}
+	return all
+}
+
+func isDone(b book.BatchPlan, step plan.Step) bool {
+	for _, r := range readies {
+		if r.step == step {
+			return r.ready != 0 && slices.Contains(b.Done, r.ready)
+		}
+	}
+	return false
+}
+
+// Readies is the step that a planned task makes ready, for whoever ticks it off; ok
+// is false where it is the graft, or no step at all.
+func Readies(f Finding) (book.BatchReadied, bool) {
+	id, is := f.Of.Batch()
+	if f.Rule != PlannedStep || !is {
+		return book.BatchReadied{}, false
+	}
+	for _, r := range readies {
+		if r.ready != 0 && f.What == "planned: "+r.step.String() {
+			return book.BatchReadied{Batch: id, Step: r.ready}, true
+		}
+	}
+	return book.BatchReadied{}, false
+}

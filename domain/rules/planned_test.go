@@ -1,0 +1,105 @@
+package rules_test
+
+import (
+	"strings"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+)
+
+// graftAhead is a book with a graft planned for Mon 19 April, forty queens by 14 June.
+func graftAhead() *booktest.Pen {
+	return (&booktest.Pen{}).At("2027-03-01 12:00").Write(
+		book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"},
+		book.BatchPlanned{
+			Batch: booktest.Batch("next"), Day: calendar.Date(2027, 4, 19), Minute: 15 * 60, Larvae: 96, Nucs: 64, Line: "Rook 12", Yard: booktest.Yard("home"),
+			Queens: 40, By: calendar.Date(2027, 6, 14),
+		})
+}
+
+func stepsOf(v *book.View) map[string]rules.Finding {
+	found := map[string]rules.Finding{}
+	for _, f := range rules.Findings(v) {
+		if f.Rule == rules.PlannedStep {
+			found[strings.TrimPrefix(f.What, "planned: ")] = f
+		}
+	}
+	return found
+}
+
+func TestAPlannedBatchIsWork(t *testing.T) {
+	p := graftAhead()
+	v := p.View("2027-04-15 08:00")
+	steps := stepsOf(v)
+	for step, day := range map[string]string{"confine the breeder": "2027-04-15", "feed the starter": "2027-04-16", "set up starters": "2027-04-18", "graft": "2027-04-19"} {
+		f, ok := steps[step]
+		if got := calendar.DayOf(f.Best, v.Zone()).String(); !ok || got != day || f.Takes <= 0 {
+			t.Errorf("%s is best on %s and takes %v min, want %s", step, got, f.Takes, day)
+		}
+	}
+	if f := steps["graft"]; f.Do != "Graft 96 larvae for Rook 12" || !strings.Contains(f.Why, "40 queens by Mon 14 Jun") {
+		t.Errorf("%s: %s", f.Do, f.Why)
+	}
+	day := rules.Day(v, v.Today())
+	if len(day.Stops) == 0 || day.Minutes <= 0 {
+		t.Error("confining the breeder is no work of its day")
+	}
+	p.At("2027-04-15 18:00").Write(book.BatchReadied{Batch: booktest.Batch("next"), Step: book.BreederConfined})
+	if _, still := stepsOf(p.View("2027-04-15 20:00"))["confine the breeder"]; still {
+		t.Error("what is done is still to be done")
+	}
+	p.At("2027-04-19 15:00").Write(book.Grafted{Batch: booktest.Batch("next"), Number: 7, Larvae: 90})
+	if left := stepsOf(p.View("2027-04-19 16:00")); len(left) != 0 {
+		t.Errorf("grafted, and still planned: %v", left)
+	}
+}
+
+// A step whose day has gone presses and says what it costs; one that was too late
+// when the plan was made is not asked for.
+func TestAPlannedStepThatIsLate(t *testing.T) {
+	steps := stepsOf(graftAhead().View("2027-04-17 08:00"))
+	f := steps["confine the breeder"]
+	if f.Severity != rules.Pressing || !strings.Contains(f.Why, "2 days late") {
+		t.Errorf("two days late: %s, %s", f.Severity, f.Why)
+	}
+	p := (&booktest.Pen{}).At("2027-04-17 12:00").Write(book.BatchPlanned{Batch: booktest.Batch("b"), Day: calendar.Date(2027, 4, 19), Larvae: 20, Nucs: 10})
+	if _, asked := stepsOf(p.View("2027-04-17 14:00"))["confine the breeder"]; asked {
+		t.Error("a step is asked for that was past when the plan was made")
+	}
+}
+
+// Moved, an event keeps its name, so that a calendar changes it and has no two;
+// dropped, it is there no more.
+func TestPlannedEventsKeepTheirNames(t *testing.T) {
+	p := graftAhead()
+	events := func(on string) map[string]calendar.Day {
+		all := map[string]calendar.Day{}
+		for _, d := range rules.Deadlines(p.View(on), calendar.Date(2027, 1, 1), calendar.Date(2027, 12, 31)) {
+			if _, twice := all[d.ID]; twice {
+				t.Errorf("%s stands there twice", d.ID)
+			}
+			all[d.ID] = d.Day
+		}
+		return all
+	}
+	before := events("2027-03-02 08:00")
+	if len(before) < 8 {
+		t.Fatalf("%d events of a planned batch", len(before))
+	}
+	moved := graftAhead().Entries[1].Fact.(book.BatchPlanned)
+	moved.Day += 7
+	p.At("2027-03-03 08:00").Write(moved)
+	after := events("2027-03-03 12:00")
+	for id, day := range before {
+		if got := after[id].Sub(day); got != 7 {
+			t.Errorf("%s moved by %d days, the graft by 7", id, got)
+		}
+	}
+	p.At("2027-03-04 08:00").Write(book.BatchDropped{Batch: booktest.Batch("next")})
+	if left := events("2027-03-04 12:00"); len(left) != 0 {
+		t.Errorf("dropped, and %d events are left", len(left))
+	}
+}
