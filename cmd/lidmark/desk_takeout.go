@@ -43,6 +43,10 @@ func (d *desk) written(w io.Writer, e state.TakeOut, season *book.Season) error 
 		return table.Batches(v).WriteAs(name, "batches", w)
 	case state.LookTable:
 		return table.Looks(v).WriteAs(name, "looks", w)
+	case state.PlanTable:
+		return table.Plans(v).WriteAs(name, "plans", w)
+	case state.OrderTable:
+		return table.Orders(v).WriteAs(name, "orders", w)
 	case state.CalendarFile:
 		now := season.At(d.clock())
 		return ics.Write(w, events(now), now.Zone(), now.On())

@@ -94,6 +94,16 @@ func (a *Answers) NeededDay(name string) calendar.Day {
 	return a.Day(name)
 }
 
+// ComingDay is a day that must not be left out; the name of a weekday is the next
+// one.
+func (a *Answers) ComingDay(name string) calendar.Day {
+	d, err := line.ParseComing(a.Needed(name), a.s.Today())
+	if err != nil {
+		a.Wrong(name, "%v", err)
+	}
+	return d
+}
+
 // NeededCount is a whole number of at least 1.
 func (a *Answers) NeededCount(name string) int {
 	n := a.Count(name)

@@ -82,6 +82,8 @@ const (
 	NucTable
 	BatchTable
 	LookTable
+	PlanTable
+	OrderTable
 	CalendarFile
 )
 
@@ -104,6 +106,8 @@ var openForms = [...]openForm{
 	NucTable:     {"take out nucs", "the nucs on the day looked at, as a table (CSV or XLSX)", ".csv"},
 	BatchTable:   {"take out batches", "the batches, as a table (CSV or XLSX)", ".csv"},
 	LookTable:    {"take out looks", "all looks, as a table (CSV or XLSX)", ".csv"},
+	PlanTable:    {"take out plans", "the planned batches, as a table (CSV or XLSX)", ".csv"},
+	OrderTable:   {"take out orders", "the orders, as a table (CSV or XLSX)", ".csv"},
 	CalendarFile: {"take out calendar", "deadlines with alarms, as a calendar file (iCalendar)", ".ics"},
 }
 

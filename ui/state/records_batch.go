@@ -1,6 +1,9 @@
 package state
 
 import (
+	"cmp"
+	"strings"
+
 	"lidmark/domain/book"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
@@ -76,13 +79,24 @@ func askGraft(s State) []Ask {
 	for _, b := range s.Present().Batches() {
 		number = max(number, b.Number)
 	}
+	plan, planned := s.planDue()
+	if planned {
+		last.Breeder, last.Larvae = plan.Breeder, plan.Larvae
+	}
 	breeder := last.Breeder.Subject()
 	if s.Selection.Last().Kind == book.KindColony {
 		breeder = s.Selection.Last()
 	}
 	age := askFigure("age", "Age of the larvae, h", "", last.LarvaAge)
 	age.Note = "left blank: " + typedFigure(s.Present().Numbers().Get(practice.LarvaAgeAtGraft)) + " h, as in your numbers"
-	return []Ask{
+	var of []Ask
+	if plans := s.plans(); len(plans) > 0 {
+		ask := askOne("plan", "Planned as", plan.Batch.Subject().String(), plans)
+		ask.Note = "left blank: it was not planned"
+		of = append(of, ask)
+	}
+	return append(
+		of,
 		askFigure("larvae", "Larvae", "", float64(last.Larvae)), age,
 		askOne("breeder", "From breeder", breeder.String(), s.colonies(book.Breeder)),
 		askWords("line", "Line", "", "left blank: the breeder's"),
@@ -90,13 +104,34 @@ func askGraft(s State) []Ask {
 		askOne("grafter", "Who grafted", last.Grafter.Subject().String(), s.people()),
 		askFigure("bars", "Bars", "", float64(last.Bars)),
 		askFigure("number", "Number of the batch", "", float64(number+1)),
+	)
+}
+
+// plans are the planned batches as options.
+func (s State) plans() []Option {
+	return things(s.Present().View.Plans(), func(p book.BatchPlan) (book.Subject, string) {
+		return p.Batch.Subject(), strings.TrimSpace(p.Day.Short() + " " + p.Line)
+	})
+}
+
+// planDue is the batch that was planned for today or for the last day before.
+func (s State) planDue() (due book.BatchPlan, ok bool) {
+	for p := range s.Present().View.Plans() {
+		if p.Day <= s.Today() {
+			due, ok = p, true
+		}
 	}
+	return due, ok
 }
 
 func grafted(_ State, a *Answers) []book.Fact {
 	f := book.Grafted{
 		Batch: book.BatchID(a.Mint()), Number: a.NeededCount("number"), Larvae: a.NeededCount("larvae"), LarvaAge: a.Figure("age"),
 		Breeder: a.Colony("breeder"), Starter: a.Colony("starter"), Grafter: book.PersonID(a.Thing("grafter").UUID), Line: a.Text("line"), Bars: a.Count("bars"),
+	}
+	if id, ok := a.Thing("plan").Batch(); ok {
+		p, _ := a.View.BatchPlan(id)
+		f.Batch, f.Line = id, cmp.Or(f.Line, p.Line)
 	}
 	if !f.Breeder.IsZero() {
 		c := a.View.Colony(f.Breeder)

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
 	"lidmark/ui/state"
 )
@@ -196,6 +197,27 @@ func TestEveryRecordOfABatchIsWritten(t *testing.T) {
 	}
 }
 
+// TestAPlannedBatchIsGrafted: the form has it there on its day, with what was
+// planned; what is grafted beside it leaves it planned.
+func TestAPlannedBatchIsGrafted(t *testing.T) {
+	w := writing(t)
+	pen := &booktest.Pen{Zone: zone}
+	batch := booktest.Batch("planned")
+	pen.At("2027-05-10 08:00").Write(book.BatchPlanned{Batch: batch, Day: today, Line: "Linnet", Larvae: 33, Breeder: w.colony("S3").Colony})
+	w.Book = w.Book.With(pen.Entries...)
+	w.take().fill("graft", "plan=", "larvae=12", "number=90").kept()
+	if b := w.view().BatchNumbered(90); b == nil || b.Batch == batch {
+		t.Errorf("a graft beside the plan is %+v", b)
+	}
+	w.take().fill("graft", "number=91").kept()
+	if b := w.view().Batch(batch); b.Number != 91 || b.Larvae != 33 || b.Line != "Linnet" || b.Breeder != w.colony("S3").Colony {
+		t.Errorf("the planned batch is %+v", b)
+	}
+	if left := w.PlannedBatches(); len(left) != 0 {
+		t.Errorf("still planned: %+v", left)
+	}
+}
+
 // TestEveryRecordOfAQueenIsWritten follows queens to their ends.
 func TestEveryRecordOfAQueenIsWritten(t *testing.T) {
 	w := writing(t)
@@ -244,7 +266,7 @@ func TestEveryRecordOfColonyOrderPersonAndYardIsWritten(t *testing.T) {
 		t.Error("the suspicion has not ended")
 	}
 
-	w.take().fill("new order", "number=90", "customer=Club", "queens=4", "or=Rook, Wren", "by=+20", "queen=marked").kept()
+	w.take().fill("new order", "number=90", "customer=Club", "queens=4", "or=Rook, Wren", "by=+20", "queen=marked,with disc", "journey=2").kept()
 	order := func() *book.Order {
 		for o := range w.view().Orders() {
 			if o.Number == "90" {
@@ -255,8 +277,8 @@ func TestEveryRecordOfColonyOrderPersonAndYardIsWritten(t *testing.T) {
 		return nil
 	}
 	w.take(order().Order.Subject()).fill("change order", "queens=5").kept().fill("serve order", "cages=21,26", "with=yes").kept()
-	w.fill("claim", "queens=1", "why=dead on arrival").kept()
-	if o := order(); o.Queens != 5 || len(o.Handed) != 2 || o.Claimed != 1 || o.Open() != 4 || len(o.Substitute) != 2 || !o.Marked {
+	w.fill("claim", "queens=1", "how=dead on arrival", "cages=21").kept()
+	if o := order(); o.Queens != 5 || len(o.Handed) != 2 || o.Claimed != 1 || o.Open() != 4 || len(o.Substitute) != 2 || !o.Marked || !o.Disc || o.Clipped || !o.Sent || o.Journey != 2 {
 		t.Errorf("the order is %+v", o)
 	}
 	if w.fill("close order", "why=called off").kept(); !order().Closed {
@@ -270,8 +292,11 @@ func TestEveryRecordOfColonyOrderPersonAndYardIsWritten(t *testing.T) {
 			jon = p
 		}
 	}
-	w.take(jon.Person.Subject()).fill("away", "from=+2", "to=+4").kept().fill("change person", "hours=Sat 08:00-12:00").kept()
+	w.take(jon.Person.Subject()).fill("hours on", "day=+3", "hours=14-18").kept().fill("away", "from=+2", "to=+4").kept().fill("hours on", "day=+1").kept().fill("change person", "hours=Sat 08:00-12:00").kept()
 	jon = w.view().Person(jon.Person)
+	if len(jon.On) != 1 || jon.FreeOn(today+1).Minutes() != 0 || jon.On[0].Day != today+1 {
+		t.Errorf("Jon is free on %+v", jon.On)
+	}
 	if len(jon.Off) != 1 || jon.Off[0].From != today+2 || jon.Free[6].Minutes() != 240 || jon.Free[1].Minutes() != 0 || jon.Phone != "555" {
 		t.Errorf("Jon is %+v", jon)
 	}
@@ -328,6 +353,13 @@ func TestPutOffAndNotNeeded(t *testing.T) {
 func TestMistakesOfAFormWriteNothing(t *testing.T) {
 	w := writing(t)
 	a1, batch := w.sub("A1"), w.view().BatchNumbered(5).Batch.Subject()
+	var order, emil book.Subject
+	for o := range w.view().Orders() {
+		order = o.Order.Subject()
+	}
+	for p := range w.view().People() {
+		emil = p.Person.Subject()
+	}
 	for _, try := range []struct {
 		of           []book.Subject
 		record       string
@@ -357,6 +389,10 @@ func TestMistakesOfAFormWriteNothing(t *testing.T) {
 		{nil, "weather measured", []string{"high=20", "sun=140"}, "sun", "0 to 100"},
 		{nil, "usual weather", []string{"month=may"}, "high", "low or the high"},
 		{nil, "new person", []string{"name=x", "hours=Mon 20"}, "hours", "write them like"},
+		{[]book.Subject{order}, "claim", []string{"queens=1"}, "how", "choose one"},
+		{[]book.Subject{order}, "claim", []string{"queens=1", "how=not accepted", "cages=9999"}, "cages", "no queen in cage 9999 went with order"},
+		{[]book.Subject{emil}, "hours on", []string{"day=someday"}, "day", "write it like"},
+		{[]book.Subject{emil}, "hours on", []string{"hours=18-14"}, "hours", "write them like 14:00-18:00"},
 		{nil, "graft", []string{"number=4"}, "number", "is there already"},
 		{nil, "row looked", []string{"looked=2", "laying=3"}, "looked", "mend one"},
 	} {

@@ -1,6 +1,7 @@
 package state
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -14,15 +15,7 @@ var orderRecords = []Record{
 	{Name: "serve order", Word: "Hand queens over", Of: ofOrder, Main: true, Fits: orderOpen, Asks: askServe, Facts: orderServed},
 	{
 		Name: "claim", Word: "Queens claimed", Of: ofOrder,
-		Asks: asks(askFigure("queens", "How many queens", "", 1), askWords("why", "Why", "", "dead on arrival, not accepted …")),
-		Facts: func(_ State, a *Answers) []book.Fact {
-			o := a.order()
-			f := book.Claimed{Order: o.Order, Queens: a.NeededCount("queens"), Why: a.Needed("why")}
-			if f.Queens > o.Queens {
-				a.Wrong("queens", "order %s is for %s: write no more", o.Number, counted(o.Queens, "queen"))
-			}
-			return fact(f)
-		},
+		Asks: askClaim, Facts: claimed,
 	},
 	{
 		Name: "close order", Word: "Close it", Of: ofOrder, Fits: orderNotClosed, Asks: asks(askWords("why", "Why", "", "all handed over, called off …")),
@@ -79,6 +72,48 @@ func orderServed(_ State, a *Answers) (all []book.Fact) {
 	return all
 }
 
+func askClaim(State) []Ask {
+	return []Ask{
+		askFigure("queens", "How many queens", "", 1),
+		askOne("how", "What is wrong with them", "", vocabulary(book.DeadOnArrival, book.NotAccepted, book.SoonSuperseded)),
+		askWords("cages", "Numbers of the cages they went in", "", "left blank: nobody knows which"),
+		askWords("why", "What is said of it", "", "needed where none of these is wrong"),
+	}
+}
+
+func claimed(_ State, a *Answers) []book.Fact {
+	o := a.order()
+	f := book.Claimed{Order: o.Order, Queens: a.NeededCount("queens"), Why: a.Text("why")}
+	a.Word("how", &f.How)
+	if f.How == 0 && f.Why == "" {
+		a.Wrong("how", "choose one, or write what is said of it")
+	}
+	if f.Queens > o.Queens {
+		a.Wrong("queens", "order %s is for %s: write no more", o.Number, counted(o.Queens, "queen"))
+	}
+	for _, label := range a.Cages("cages", 0) {
+		if q, went := a.went(o, label); went {
+			f.Of = append(f.Of, q)
+		} else {
+			a.Wrong("cages", "no queen in cage %s went with order %s", label, o.Number)
+		}
+	}
+	if len(f.Of) > f.Queens {
+		a.Wrong("cages", "%s for %s: write no more", counted(len(f.Of), "cage"), counted(f.Queens, "queen"))
+	}
+	return fact(f)
+}
+
+// went is the queen who went with an order in a cage, the last one in it.
+func (a *Answers) went(o *book.Order, label string) (queen book.QueenID, ok bool) {
+	for _, id := range o.Handed {
+		if a.View.Queen(id).Label == label {
+			queen, ok = id, true
+		}
+	}
+	return queen, ok
+}
+
 func askOrder(s State) []Ask {
 	var o book.Order
 	if s.Selection.Last().Kind == book.KindOrder {
@@ -89,6 +124,8 @@ func askOrder(s State) []Ask {
 	day := func(name, label string, first string) Ask {
 		return askWords(name, label, first, "2027-06-20, +14, sat")
 	}
+	journey := askFigure("journey", "Days on the way", "", float64(o.Journey))
+	journey.Note = "if they are sent; left blank: as in your numbers"
 	from, by := "", ""
 	if !o.From.IsZero() {
 		from = o.From.String()
@@ -96,21 +133,29 @@ func askOrder(s State) []Ask {
 	if !o.By.IsZero() {
 		by = o.By.String()
 	}
-	queen := ""
-	if o.Marked {
-		queen = "marked"
-	}
-	if o.Clipped {
-		queen += ",clipped"
-	}
 	return []Ask{
 		askWords("number", "Number", o.Number, ""), askWords("customer", "For whom", o.Customer, ""),
 		askFigure("queens", "Queens", "", float64(o.Queens)), askWords("line", "Line", o.Line, "left blank: any"),
 		askWords("or", "Other lines that will do", strings.Join(o.Substitute, ", "), "parted by commas"),
 		day("by", "By", by), day("from", "Not before", from),
-		askSome("queen", "They are to be", queen, []Option{{"marked", "marked"}, {"clipped", "clipped"}}),
+		askSome("queen", "They are to be", wanted(o), labels("marked", "with disc", "clipped", "sent")),
+		journey,
 		{Name: "first", Label: "Served before others", Kind: Figure, First: strconv.Itoa(o.Priority), Note: "a smaller number is served first"},
 	}
+}
+
+// wanted is how the queens of an order are to be, parted by commas.
+func wanted(o book.Order) string {
+	var words []string
+	for _, w := range []struct {
+		said bool
+		word string
+	}{{o.Marked, "marked"}, {o.Disc, "with disc"}, {o.Clipped, "clipped"}, {o.Sent, "sent"}} {
+		if w.said {
+			words = append(words, w.word)
+		}
+	}
+	return strings.Join(words, ",")
 }
 
 // nextOrder is the number after the highest of an order.
@@ -136,9 +181,10 @@ func orderTaken(anew bool) func(State, *Answers) []book.Fact {
 				f.Substitute = append(f.Substitute, word)
 			}
 		}
-		for _, be := range a.All("queen") {
-			f.Marked, f.Clipped = f.Marked || be == "marked", f.Clipped || be == "clipped"
-		}
+		be := a.All("queen")
+		f.Marked, f.Disc, f.Clipped = slices.Contains(be, "marked"), slices.Contains(be, "with disc"), slices.Contains(be, "clipped")
+		f.Journey = a.Count("journey")
+		f.Sent = slices.Contains(be, "sent") || f.Journey > 0
 		if f.Order = a.order().Order; !anew {
 			f.Order = book.OrderID(a.Mint())
 		}

@@ -29,6 +29,23 @@ var peopleRecords = []Record{
 			return fact(f)
 		},
 	},
+	{
+		Name: "hours on", Word: "Hours of one day", Of: ofPerson,
+		Asks: asks(
+			askWords("day", "On", "tomorrow", "2027-05-20, tomorrow, sat"),
+			askWords("hours", "Free hours", "", "like 14:00-18:00; left blank: none"),
+		),
+		Facts: func(_ State, a *Answers) []book.Fact {
+			f := book.HoursOn{Person: a.person().Person, Day: a.ComingDay("day")}
+			if a.Said("hours") {
+				var err error
+				if f.FreeHours, err = founding.Hours(a.Text("hours")); err != nil {
+					a.Wrong("hours", "write them like 14:00-18:00; left blank: none")
+				}
+			}
+			return fact(f)
+		},
+	},
 	{Name: "change person", Word: "Change hours", Of: ofPerson, Asks: askPerson, Facts: personDescribed(true)},
 	{Name: "new person", Word: "New person", Of: fromYard, Asks: askPerson, Facts: personDescribed(false)},
 }

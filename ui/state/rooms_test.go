@@ -277,6 +277,7 @@ func TestWhatLeavesIsNamedAndOfTheDayLookedAt(t *testing.T) {
 	for command, name := range map[string]string{
 		"take out entries": "home-yard-entries-2027-05-10.jsonl", "take out nucs": "home-yard-nucs-2027-05-10.csv",
 		"take out batches": "home-yard-batches-2027-05-10.csv", "take out looks": "home-yard-looks-2027-05-10.csv",
+		"take out plans": "home-yard-plans-2027-05-10.csv", "take out orders": "home-yard-orders-2027-05-10.csv",
 		"take out calendar": "home-yard-calendar-2027-05-10.ics",
 	} {
 		w.effects = nil
