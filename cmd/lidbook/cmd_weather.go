@@ -20,10 +20,10 @@ func weatherCommand(a *app) *cobra.Command {
 	c := a.writing(&cobra.Command{
 		Use:   "weather [SIGNS]",
 		Short: "Hours fit for mating flights a day; or write down the weather, a sign a day: + flying, ± half, − none",
-		Long: "Without signs: the days back and ahead with their hours fit for mating flights, and\nwhether they were seen, are forecast, typical of the month, or assumed.\n\n" +
+		Long: "Without signs: the days back and ahead with their hours fit for mating flights, and\nwhether they were seen, are forecast, usual for the date, or assumed.\n\n" +
 			"One sign a day, from today on: + flying, ± half a day fit to fly, − none. Days to\ncome are kept as forecast. Where the keys are missing, type h for ± and 0 for −.\n" +
-			"Signs that begin with - go behind two dashes: lidbook weather -- --+",
-		Example: "  lidbook weather +\n  lidbook weather \"++±−−+\" --from -3\n  lidbook weather --back 14 --ahead 7\n  lidbook weather normal May --low 8 --high 19 --rainy 40",
+			"Signs that begin with - go behind two dashes: lidbook weather -- --+\n\nOther ways to tell it: lidbook import weather takes a table or a saved forecast by the\nhour or the day; lidbook weather normal writes what is usual in a month, over whose\nspread the hours and the chance of other days are integrated; lidbook forage says\nsince when there is flow or dearth. The first of seen, forecast and usual that tells\nof a day is the only one that counts for it.",
+		Example: "  lidbook weather +\n  lidbook weather \"++±−−+\" --from -3\n  lidbook weather --back 14 --ahead 7\n  lidbook weather normal May --low 8 --high 19 --rainy 40\n  lidbook import weather forecast.json\n  lidbook forage dearth --on 2027-05-18",
 		Args:    cobra.MaximumNArgs(1),
 	}, func(d *desk, _ *cobra.Command, args []string) error { return d.writeSigns(args[0], from) })
 	f := c.Flags()

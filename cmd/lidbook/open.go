@@ -54,7 +54,7 @@ func (a *app) season() (*book.Season, error) {
 }
 
 func (a *app) demoSeason() *book.Season {
-	zone := a.localZone()
+	zone := a.demoZone()
 	return book.NewSeason(time.LoadLocation, demo.Season(calendar.DayOf(a.now, zone), zone))
 }
 

@@ -74,11 +74,12 @@ func TestGapsMakeUpTheRest(t *testing.T) {
 	rapid.Check(t, func(t2 *rapid.T) {
 		days := rapid.SliceOfNDistinct(rapid.IntRange(1, 60), 1, 20, rapid.ID).Draw(t2, "days")
 		slices.Sort(days)
-		text := "day,low"
+		var text strings.Builder
+		text.WriteString("day,low")
 		for _, d := range days {
-			text += "\n" + (calendar.Date(2027, 3, 1) + calendar.Day(d)).String() + ",4"
+			text.WriteString("\n" + (calendar.Date(2027, 3, 1) + calendar.Day(d)).String() + ",4")
 		}
-		r := read(t, text)
+		r := read(t, text.String())
 		if got, want := len(r.Gaps.Days)+len(r.Facts), days[len(days)-1]-days[0]+1; got != want {
 			t2.Fatalf("%d days told of and missing, want %d", got, want)
 		}
