@@ -36,7 +36,9 @@ func (y *Yard) told(p profile, d calendar.Day, forecast bool, words, taken strin
 func (y *Yard) ahead(d calendar.Day) int { return max(1, d.Sub(y.yard.Told[d])) }
 
 // ofNormal is a day of which nobody said anything, by the normals of its month.
-// Its temperature strays by their spread, and a share of its kind is rainy.
+// Its temperature strays by their spread, its wind by the keeper's number, and a
+// share of its kind is rainy: hours and chance are integrated over all three, as
+// [profile.expected] states.
 func (y *Yard) ofNormal(d calendar.Day) (Flight, bool) {
 	n := y.normal(d)
 	rainy := n.Rainy.Or(0)
@@ -48,7 +50,7 @@ func (y *Yard) ofNormal(d calendar.Day) (Flight, bool) {
 	spread := n.Spread.Or(l.strays)
 	h, chance := y.profile(t, y.length(d)).expected(l, spread, l.windStrays, part{1 - rainy, 1}, part{rainy, l.rainyDay})
 	_, month, _ := d.Date()
-	return Flight{h, chance, Typical, fmt.Sprintf("usual in %s, %s to %s °C give or take %s °C, wind %s m/s, sun %s, rain on %s of days: %s h, %s for at least 1 h",
+	return Flight{h, chance, Typical, fmt.Sprintf("usual for the date (%s): %s to %s °C give or take %s °C, wind %s m/s, sun %s, rain on %s of days; over that spread %s h, %s for at least 1 h",
 		month, figure(t.low), figure(t.high), figure(spread), figure(t.wind), percent(t.sun), percent(rainy), figure(h), percent(chance))}, true
 }
 

@@ -315,15 +315,19 @@ func TestEveryRecordOfColonyOrderPersonAndYardIsWritten(t *testing.T) {
 	w.fill("add boxes", "names=Z1-Z3", "combs=mini", "facing=S").kept()
 	w.fill("weather", "signs=+h0", "first=today").kept().fill("forage", "forage=dearth").kept()
 	w.fill("weather measured", "day=yesterday", "low=-2", "high=14", "wind=3", "rain=0", "sun=60").kept()
-	w.fill("usual weather", "month=june", "low=9", "high=21", "rainy=35").kept()
+	w.fill("usual weather", "month=june", "low=9", "high=21", "rainy=35", "spread=4").kept()
+	w.fill("weather days", "day."+(today-2).String()+"=3 12.5 - 0 60", "day."+(today+3).String()+"=- 20").kept()
 	w.fill("inspected", "result=nothing found").kept().fill("paper", "name=permit", "until=2027-07-31").kept()
 	y := far()
 	if y.Name != "Far Moor" || y.Lat != 50 || y.Forage != book.InDearth || y.LastChecked.IsZero() || len(y.Papers) != 1 ||
 		y.Papers[0].Expires != calendar.Date(2027, 7, 31) || y.Weather[today+2].Sign != book.NoFlight || w.nuc("Z2").NucNamed.Entrance != 180 {
 		t.Errorf("the yard is %+v", y)
 	}
-	if day, june := y.Weather[today-1], y.Normals[5]; day.Low != book.Said(-2) || day.Sky != book.Said(0.6) || day.Rain != book.Said(0) || day.Forecast || june.High != book.Said(21) || june.Rainy != book.Said(0.35) || !june.Wind.IsZero() {
+	if day, june := y.Weather[today-1], y.Normals[5]; day.Low != book.Said(-2) || day.Sky != book.Said(0.6) || day.Rain != book.Said(0) || day.Forecast || june.High != book.Said(21) || june.Rainy != book.Said(0.35) || june.Spread != book.Said(4) || !june.Wind.IsZero() {
 		t.Errorf("yesterday was %+v, June is %+v", day, june)
+	}
+	if a, b := far().Weather[today-2], far().Weather[today+3]; a.Low != book.Said(3) || a.High != book.Said(12.5) || !a.Wind.IsZero() || a.Sky != book.Said(0.6) || a.Forecast || b.High != book.Said(20) || !b.Forecast {
+		t.Errorf("of the table of days is kept %+v and %+v", a, b)
 	}
 	w.fill("row looked", "stand=Z", "looked=3", "laying=2", "none=1").kept()
 }
@@ -388,6 +392,12 @@ func TestMistakesOfAFormWriteNothing(t *testing.T) {
 		{nil, "weather measured", []string{"low=20", "high=10"}, "low", "above the high"},
 		{nil, "weather measured", []string{"high=20", "sun=140"}, "sun", "0 to 100"},
 		{nil, "usual weather", []string{"month=may"}, "high", "low or the high"},
+		{nil, "usual weather", []string{"month=may", "low=3", "spread=-1"}, "spread", "0 or more"},
+		{nil, "weather days", nil, "day." + today.String(), "one day at least"},
+		{nil, "weather days", []string{"day." + today.String() + "=9 3"}, "day." + today.String(), "above the high"},
+		{nil, "weather days", []string{"day." + today.String() + "=9 warm"}, "day." + today.String(), "is no number"},
+		{nil, "weather days", []string{"day." + today.String() + "=1 2 3 4 140"}, "day." + today.String(), "0 to 100"},
+		{nil, "weather days", []string{"day." + today.String() + "=1 2 3 4 5 6"}, "day." + today.String(), "five figures"},
 		{nil, "new person", []string{"name=x", "hours=Mon 20"}, "hours", "write them like"},
 		{[]book.Subject{order}, "claim", []string{"queens=1"}, "how", "choose one"},
 		{[]book.Subject{order}, "claim", []string{"queens=1", "how=not accepted", "cages=9999"}, "cages", "no queen in cage 9999 went with order"},

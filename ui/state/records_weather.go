@@ -10,6 +10,7 @@ import (
 
 // weatherRecords are what can be written down of a yard's weather besides signs.
 var weatherRecords = []Record{
+	weatherDays,
 	{
 		Name: "weather measured", Word: "Weather as measured", Of: fromYard,
 		Asks: asks(
@@ -29,6 +30,7 @@ var weatherRecords = []Record{
 		Facts: func(_ State, a *Answers) []book.Fact {
 			f := book.WeatherNormal{Yard: a.Yard(), Wind: a.Amount("wind"), Rainy: a.share("rainy"), Sky: a.share("sun")}
 			f.Low, f.High = a.warmths()
+			f.Spread = a.spread()
 			for m := time.January; m <= time.December; m++ {
 				if a.chosen("month") == strings.ToLower(m.String()) {
 					f.Month = int(m)
@@ -81,8 +83,11 @@ func askNormal(s State) []Ask {
 	_, now, _ := s.Today().Date()
 	month := askOne("month", "Month", months[now-1].Value, months)
 	month.Note = "for days of which nobody said anything; a station's normals do"
+	spread := askFigure("spread", "Days stray by", "", 0)
+	_, degrees := s.Units.Step(1, "°C")
+	spread.Note = degrees + ", as a standard deviation; the chance of a fit hour is reckoned over it. Blank: as in My numbers"
 	return []Ask{
-		month, askFigure("low", "Mean low", "°C", 0), askFigure("high", "Mean high", "°C", 0),
+		month, askFigure("low", "Mean low", "°C", 0), askFigure("high", "Mean high", "°C", 0), spread,
 		askFigure("wind", "Mean wind at 10 m", "m/s", 0), askFigure("rainy", "Days with rain", "%", 0), askFigure("sun", "Sun", "%", 0),
 	}
 }
@@ -99,6 +104,18 @@ func (a *Answers) warmths() (low, high book.Amount) {
 		a.Wrong("low", "it lies above the high: turn them round")
 	}
 	return low, high
+}
+
+// spread is by how much days stray from the mean, a difference of temperatures.
+func (a *Answers) spread() book.Amount {
+	v, said := a.Amount("spread").Get()
+	if !said {
+		return book.Amount{}
+	}
+	if v < 0 {
+		a.Wrong("spread", "write by how many degrees days stray from the mean, 0 or more")
+	}
+	return book.Said(a.s.Units.StepBack(v, "°C"))
 }
 
 // share is a share typed in per cent.

@@ -101,6 +101,7 @@ func (c *cardDraw) yard(y *book.Yard) {
 	}
 	c.conditions(nucs)
 	c.wants(nucs)
+	c.weather(y.Yard)
 	c.papers(y)
 	c.reached(y.Yard)
 	c.book(y.Yard.Subject())
@@ -114,20 +115,16 @@ func (c *cardDraw) drive(y *book.Yard) string {
 	return figure(y.Drive) + " min from home"
 }
 
-// yardCare writes forage, standstill, inspection and treatment.
+// yardCare writes standstill, inspection and treatment.
 func (c *cardDraw) yardCare(y *book.Yard) {
 	zone := c.r.View.Zone()
 	if s := y.Standstill; s != nil {
 		c.field("Standstill", "since "+s.Since.Day(zone).Short()+": "+s.What+" suspected in "+line.In(c.r.View)(s.Of), ink(14).semi().as(scene.Act), whole)
 	}
-	if y.Forage != 0 {
-		c.field("Forage", y.Forage.String()+" since "+y.ForageSince.Day(zone).Short(), ink(14), whole)
-	}
 	if !y.LastChecked.IsZero() {
 		c.field("Inspected", y.LastChecked.Day(zone).Short(), ink(14), 1)
 	}
 	c.treatment(y.Treated)
-	c.field("Flying", c.r.FlightOn(y.Yard, c.r.Day).Why, ink(14), whole)
 }
 
 // papers writes the certificates and permits, each until when it is good.

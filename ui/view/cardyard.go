@@ -30,6 +30,7 @@ func (c *cardDraw) yardShown() {
 	c.filterLine()
 	c.pastDue(nucs)
 	c.wants(nucs)
+	c.weather(c.s.Filled())
 	c.yardNotes(c.s.Filled())
 	c.reached(c.s.Filled())
 	all := button{"Select all shown", "all", false}
