@@ -1,41 +1,75 @@
 package main
 
 import (
+	"cmp"
+
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
+	"lidmark/domain/course"
+	"lidmark/domain/handover"
 )
 
+// handOverFlags are what is said of queens who were handed over.
+type handOverFlags struct {
+	book.QueenHandedOver
+	order string
+}
+
 func handOverCommand(a *app) *cobra.Command {
-	var h book.QueenHandedOver
-	var order string
-	c := a.writing(&cobra.Command{
-		Use:     "handover QUEEN...",
-		Short:   "Write down that queens were handed over",
-		Example: "  lidbook handover 7 8 --order 12 --attendants\n  lidbook handover \"Rook 3\" --to \"a neighbour\"",
-		Args:    cobra.MinimumNArgs(1),
-	}, func(d *desk, _ *cobra.Command, args []string) error {
-		f := finder{View: d.viewThen()}
-		if order != "" {
-			o, err := finder{View: d.view()}.order(order)
-			if err != nil {
-				return err
-			}
-			h.Order = o.Order
-		}
-		var facts []book.Fact
-		for _, name := range args {
-			q, err := f.queen(name)
-			if err != nil {
-				return err
-			}
-			h.Queen = q.Queen
-			facts = append(facts, h)
-		}
-		return d.write(facts...)
+	var h handOverFlags
+	c := a.reading(&cobra.Command{
+		Use:   "handover [QUEEN...]",
+		Short: "Who gets which queen and what is missing; with names, write down that they were handed over",
+		Long: "Deals the caged queens, and those who have proven themselves in nucs, out to the\nopen orders, by priority and day: who gets whom, when they are sent or fetched and\n" +
+			"caught, what is missing and since when, and by when it is to be expected. With\nthe names of queens it writes down that they were handed over.",
+		Example: "  lidbook handover\n  lidbook handover 7 8 --order 12 --attendants\n  lidbook handover \"Rook 3\" --to \"a neighbour\"",
+		Args:    cobra.ArbitraryArgs,
+	}, func(_ *cobra.Command, v *book.View, _ []string) error {
+		sheet := handover.New(course.New(v))
+		s := shapeOfSheet(v, sheet)
+		return a.show(s, func() { a.printSheet(v, s) })
 	})
-	c.Flags().StringVar(&order, "order", "", "for the order of this `NUMBER`")
+	shows := c.RunE
+	c.RunE = func(c *cobra.Command, args []string) error {
+		if len(args) == 0 {
+			return shows(c, args)
+		}
+		return a.handOver(h, args)
+	}
+	c.Flags().StringVar(&a.flags.by, "by", "", "`WRITER` (else $LIDMARK_WRITER, else the only person of the book)")
+	c.Flags().StringVar(&h.order, "order", "", "for the order of this `NUMBER`")
 	c.Flags().StringVar(&h.To, "to", "", "to `WHOM`")
 	c.Flags().BoolVar(&h.With, "attendants", false, "with attendants")
-	return c
+	return a.completes(c, queenNames)
+}
+
+// handOver writes down that queens were handed over.
+func (a *app) handOver(h handOverFlags, names []string) error {
+	d, err := a.open()
+	if err != nil {
+		return err
+	}
+	return cmp.Or(d.handOver(h, names), d.close())
+}
+
+func (d *desk) handOver(h handOverFlags, names []string) error {
+	f := finder{View: d.viewThen()}
+	if h.order != "" {
+		o, err := finder{View: d.view()}.order(h.order)
+		if err != nil {
+			return err
+		}
+		h.Order = o.Order
+	}
+	var facts []book.Fact
+	for _, name := range names {
+		q, err := f.queen(name)
+		if err != nil {
+			return err
+		}
+		h.Queen = q.Queen
+		facts = append(facts, h.QueenHandedOver)
+	}
+	return d.write(facts...)
 }

@@ -35,6 +35,7 @@ makeup A3 --cups 3 --on 2027-05-01
 write --yes 'A3 q e'
 plan batch --on 2027-06-01 --larvae 20 --line Linnet
 plan batch --on 2027-06-08 --larvae 20 --line Linnet
+hours Jon 2027-06-02 8-12
 `
 
 // wrong are commands that each provoke a message, by what is wrong.
@@ -115,6 +116,15 @@ plan batch --on +14 --larvae 20 --nucs 99999
 plan move 2027-06-19 +3
 plan drop Linnet
 graft --plan 2027-06-19
+wish --queens 40
+wish --until +60
+wish --queens 40 --until someday
+wish --queens 40 --until yesterday
+wish --queens 40 --until 2047-05-31
+wish --queens 4000 --until +60
+wish --queens 40 --until +60 --sure 100
+wish --queens 40 --graft 2026-05-31
+wish --queens 40 --until +60 --yard Nowhere
 calendar --days 99999999 a.ics
 
 # names
@@ -155,6 +165,13 @@ order 12 --customer Club --queens 4 --until 2027-06-20
 order 13 --customer Club
 bank S2 'Rook 1'
 claim 12 9 dead
+kin Nobody
+kin S2
+kin 'Rook 1' --yard Nowhere
+day --without Nobody
+day --on 2027-05-02
+day --on 2027-06-01
+handover Nobody
 claim 12 1
 claim 12 1 --how late
 claim 12 1 --how superseded --queen 'Rook 1' --queen 'Rook 2'

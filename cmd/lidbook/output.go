@@ -142,7 +142,12 @@ func names(v *book.View, all []book.Subject) string {
 	for i, s := range all {
 		list[i] = rules.Name(v, s)
 	}
-	return state.Names(state.Runs(list), func(string) bool { return true })
+	return runs(list)
+}
+
+// runs are names in a row, those that follow each other as one run.
+func runs(names []string) string {
+	return state.Names(state.Runs(names), func(string) bool { return true })
 }
 
 // list joins words as one says them: "3", "3 and 4", "3, 4 and 5".

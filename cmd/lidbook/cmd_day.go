@@ -1,0 +1,143 @@
+package main
+
+import (
+	"fmt"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+	"lidmark/domain/crew"
+	"lidmark/domain/rules"
+)
+
+// crewShape is a day's work with the hands there are, in JSON. Losses are in queens.
+type crewShape struct {
+	Day    string           `json:"day"`
+	Next   string           `json:"somebodyCanComeAgain"`
+	Hard   float64          `json:"hardMinutes"`
+	Sheets []crewSheetShape `json:"sheets"`
+	Waits  []crewWaitShape  `json:"waits"`
+	Loss   float64          `json:"waitingLoses"`
+	Exact  bool             `json:"proven"`
+}
+
+// crewSheetShape is a person's day in JSON.
+type crewSheetShape struct {
+	Person  string           `json:"person"`
+	Van     int              `json:"van"`
+	Free    float64          `json:"freeMinutes"`
+	Working float64          `json:"workingMinutes"`
+	Driving float64          `json:"drivingMinutes"`
+	Visits  []crewVisitShape `json:"visits"`
+}
+
+// crewVisitShape is what one person does in a yard, in JSON.
+type crewVisitShape struct {
+	Yard string          `json:"yard"`
+	Work []crewWorkShape `json:"work"`
+}
+
+// crewWorkShape is work at some nucs, in JSON.
+type crewWorkShape struct {
+	Title   string  `json:"title"`
+	Of      []thing `json:"of"`
+	Minutes float64 `json:"minutes"`
+	Hard    bool    `json:"hard"`
+}
+
+// crewWaitShape is work that waits, and what that is expected to cost, in JSON.
+type crewWaitShape struct {
+	crewWorkShape
+	Queens float64 `json:"queens"`
+	Why    string  `json:"why"`
+}
+
+// crewFlags are who is there on a day.
+type crewFlags struct {
+	hours   float64
+	vans    int
+	without []string
+}
+
+func dayCommand(a *app) *cobra.Command {
+	var f crewFlags
+	c := a.reading(&cobra.Command{
+		Use:   "day",
+		Short: "A short day: what is done, by whom, what waits, and what the waiting costs",
+		Long: "Chooses from the day's work what is done with the hands, hours and vans there are,\nso that what waits costs fewest queens; work with a hard end comes first, and the\n" +
+			"way to a yard and home counts. Each person gets a sheet. Below stands what waits,\ndearest first, and why.",
+		Example: "  lidbook day\n  lidbook day --hours 4 --without Jon\n  lidbook day --on tomorrow --vans 2",
+		Args:    cobra.NoArgs,
+	}, func(_ *cobra.Command, v *book.View, _ []string) error {
+		hands, err := f.hands(v)
+		if err != nil {
+			return err
+		}
+		day, err := crew.Plan(rules.Judge(v), v.Today(), hands)
+		if err != nil {
+			return err
+		}
+		s := shapeOfCrew(v, day)
+		return a.show(s, func() { a.printCrew(v, day, s) })
+	})
+	amount(c, &f.hours, "hours", 0, "nobody has more than so many `HOURS`, the way counted")
+	amount(c, &f.vans, "vans", 1, "with so many vans")
+	c.Flags().StringSliceVar(&f.without, "without", nil, "these `PEOPLE` are away")
+	return c
+}
+
+// hands are those who are there.
+func (f crewFlags) hands(v *book.View) (crew.Hands, error) {
+	var away []book.PersonID
+	for _, name := range f.without {
+		p, err := finder{View: v}.person(name)
+		if err != nil {
+			return nil, fmt.Errorf("--without: %w", err)
+		}
+		away = append(away, p.Person)
+	}
+	hands := crew.HandsOf(v, v.Today(), f.vans, f.hours, away...)
+	if hands.Minutes() > 0 {
+		return hands, nil
+	}
+	day := v.Today()
+	if !v.HoursTold() {
+		return nil, fmt.Errorf("nobody's free hours are known: say them with lidbook hours PERSON %s 8-12", day)
+	}
+	return nil, fmt.Errorf("nobody is free on %s: say otherwise with lidbook hours PERSON %s 8-12", day.Short(), day)
+}
+
+func shapeOfCrew(v *book.View, d crew.Day) crewShape {
+	s := crewShape{
+		Day: d.On.String(), Next: stamp(d.Next, v.Zone()), Hard: round(d.Must), Sheets: []crewSheetShape{}, Waits: []crewWaitShape{},
+		Loss: thousandth(d.Loss), Exact: d.Exact,
+	}
+	for _, sheet := range d.Sheets {
+		one := crewSheetShape{sheet.Name, sheet.Team, sheet.Minutes, round(sheet.Working), round(sheet.Driving), []crewVisitShape{}}
+		for _, visit := range sheet.Visits {
+			one.Visits = append(one.Visits, crewVisitShape{v.Yard(visit.Yard).Name, crewWork(v, visit.Work)})
+		}
+		s.Sheets = append(s.Sheets, one)
+	}
+	for _, w := range d.Waits {
+		s.Waits = append(s.Waits, crewWaitShape{crewWork(v, []crew.Work{w})[0], thousandth(w.Price.Queens), w.Price.Why})
+	}
+	return s
+}
+
+// crewWork puts like work that follows on each other into one row.
+func crewWork(v *book.View, all []crew.Work) []crewWorkShape {
+	rows := []crewWorkShape{}
+	for _, w := range all {
+		if last := len(rows) - 1; last >= 0 && rows[last].Title == w.Task.Title && rows[last].Hard == w.Hard {
+			rows[last].Of = append(rows[last].Of, thingOf(v, w.Of))
+			rows[last].Minutes += w.Minutes
+			continue
+		}
+		rows = append(rows, crewWorkShape{w.Task.Title, []thing{thingOf(v, w.Of)}, w.Minutes, w.Hard})
+	}
+	for i := range rows {
+		rows[i].Minutes = round(rows[i].Minutes)
+	}
+	return rows
+}

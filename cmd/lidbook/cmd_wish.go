@@ -1,0 +1,119 @@
+package main
+
+import (
+	"fmt"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/line"
+	"lidmark/domain/plan"
+)
+
+// wishFlags are what is wished for.
+type wishFlags struct {
+	plan.Wish
+	by, graft string
+	percent   float64
+}
+
+func wishCommand(a *app) *cobra.Command {
+	var f wishFlags
+	c := a.reading(&cobra.Command{
+		Use:   "wish",
+		Short: "So many queens by a day: when to graft, how many larvae, what it takes, how sure it is",
+		Long: "Turns a wish into dates and amounts: the latest graft in time, larvae, nucs, bees,\nfood and minutes by day, and how sure the promise is. With --graft it tells what\n" +
+			"becomes of a graft. What is left out is found. Nothing is written; lidbook plan\nbatch puts it on the plan.",
+		Example: "  lidbook wish --queens 40 --until 2027-05-31 --line Rook\n  lidbook wish --queens 40 --until 31.5 --nucs 64 --laying --sure 90\n" +
+			"  lidbook wish --queens 20 --graft 2027-04-19 --larvae 48",
+		Args: cobra.NoArgs,
+	}, func(_ *cobra.Command, v *book.View, _ []string) error {
+		w, err := f.wish(v, a.flags.yard)
+		if err != nil {
+			return err
+		}
+		p := plan.New(course.New(v))
+		s := shapeOfWish(p, p.Answer(w))
+		return a.show(s, func() { a.printWish(v, s) })
+	})
+	fl := c.Flags()
+	amount(c, &f.Queens, "queens", 0, "how many queens")
+	fl.StringVar(&f.by, "until", "", "by this `DAY`")
+	fl.StringVar(&f.graft, "graft", "", "grafted on this `DAY` (else the latest in time)")
+	fl.BoolVar(&f.Laying, "laying", false, "they only have to lay by then, not to be ready")
+	fl.StringVar(&f.Line, "line", "", "mother `LINE`")
+	amount(c, &f.Nucs, "nucs", 0, "so many nucs (else all that are free)")
+	amount(c, &f.Larvae, "larvae", 0, "so many larvae a graft (else as many as it needs)")
+	amount(c, &f.Grafts, "grafts", 0, "in so many grafts (else one)")
+	amount(c, &f.Apart, "apart", 0, "grafts so many `DAYS` apart (else a week)")
+	amount(c, &f.percent, "sure", 0, "how sure you want to be, in per cent (else as in your numbers)")
+	fl.StringVar(&a.flags.yard, "yard", "", "mated in this `YARD` (else where most nucs stand)")
+	return c
+}
+
+// the most of what a wish may have: beyond lies a fault of typing.
+const (
+	mostWishedQueens = 1000
+	mostWishedNucs   = 1000
+	mostWishedLarvae = 2000
+	mostWishedGrafts = 8
+	mostWishedAhead  = 400 // days
+)
+
+// wish is what the flags say, within sense.
+func (f wishFlags) wish(v *book.View, yard string) (w plan.Wish, err error) {
+	w = f.Wish
+	for _, most := range []struct {
+		flag     string
+		is, most int
+	}{
+		{"queens", w.Queens, mostWishedQueens},
+		{"nucs", w.Nucs, mostWishedNucs},
+		{"larvae", w.Larvae, mostWishedLarvae},
+		{"grafts", w.Grafts, mostWishedGrafts},
+		{"apart", w.Apart, 60},
+	} {
+		if most.is > most.most {
+			return w, fmt.Errorf("--%s %d: write %d at most", most.flag, most.is, most.most)
+		}
+	}
+	switch {
+	case w.Queens < 1:
+		return w, fmt.Errorf("say with --queens how many queens you want, as in: lidbook wish --queens 40 --until 2027-05-31")
+	case f.by == "" && f.graft == "":
+		return w, fmt.Errorf("say with --until by which day you want them, or with --graft when you graft")
+	case f.percent >= 100:
+		return w, fmt.Errorf("--sure %g: write per cent under 100, nothing is certain", f.percent)
+	}
+	w.Sure = f.percent / 100
+	if w.By, err = wishedDay(v, "until", f.by); err != nil {
+		return w, err
+	}
+	if w.Graft, err = wishedDay(v, "graft", f.graft); err != nil {
+		return w, err
+	}
+	if yard != "" {
+		y, err := finder{View: v}.yard(yard)
+		if err != nil {
+			return w, err
+		}
+		w.Yard = y.Yard
+	}
+	return w, nil
+}
+
+// wishedDay reads a day to come; "" is none.
+func wishedDay(v *book.View, flag, text string) (d calendar.Day, err error) {
+	if text == "" {
+		return 0, nil
+	}
+	if d, err = line.ParseComing(text, v.Today()); err != nil {
+		return 0, fmt.Errorf("--%s: %w", flag, err)
+	}
+	if d <= v.Today() || d > v.Today()+mostWishedAhead {
+		return 0, fmt.Errorf("--%s %s: write a day to come, within %d days", flag, d, mostWishedAhead)
+	}
+	return d, nil
+}

@@ -1,0 +1,81 @@
+package main
+
+import (
+	"cmp"
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/crew"
+)
+
+func (a *app) printCrew(v *book.View, d crew.Day, s crewShape) {
+	a.line("%s: %.0f min with a hard end; somebody can come again %s", fullDay(a.now.In(v.Zone()), d.On), s.Hard, hour(d.Next, v.Zone()))
+	for _, sheet := range s.Sheets {
+		a.line("%s, van %d: %.0f min of work and %.0f of driving, of %.0f", sheet.Person, sheet.Van, sheet.Working, sheet.Driving, sheet.Free)
+		for _, visit := range sheet.Visits {
+			a.line("  %s", cmp.Or(visit.Yard, "at the desk"))
+			var rows [][]string
+			for _, w := range visit.Work {
+				rows = append(rows, []string{"    " + workOf(w.Of), w.Title, fmt.Sprintf("%.0f min", w.Minutes), hardWord(w.Hard)})
+			}
+			a.table(rows)
+		}
+	}
+	a.printWaits(v, d)
+	if !s.Exact {
+		a.line("Many yards and vans: each van takes its best one after the other, another way may cost less.")
+	}
+	a.line("Stings can kill: take a telephone along, and tell somebody where you are.")
+}
+
+// printWaits prints what waits: like work of one price and reason in one row.
+func (a *app) printWaits(v *book.View, d crew.Day) {
+	if len(d.Waits) == 0 {
+		a.line("Nothing waits.")
+		return
+	}
+	a.line("Waits until %s, and is expected to cost %s:", hour(d.Next, v.Zone()), queensLost(d.Loss))
+	var rows [][]string
+	var of []book.Subject
+	for i, w := range d.Waits {
+		of = append(of, w.Of)
+		if next := i + 1; next < len(d.Waits) && alike(w, d.Waits[next]) {
+			continue
+		}
+		each := ""
+		if len(of) > 1 {
+			each = " each"
+		}
+		rows = append(rows, []string{"  " + names(v, of), w.Task.Title, queensLost(w.Price.Queens) + each, w.Price.Why, hardWord(w.Hard)})
+		of = nil
+	}
+	a.table(rows)
+}
+
+// alike tells whether two that wait read the same.
+func alike(a, b crew.Work) bool {
+	return a.Task.Title == b.Task.Title && a.Price.Why == b.Price.Why && a.Hard == b.Hard && queensLost(a.Price.Queens) == queensLost(b.Price.Queens)
+}
+
+func hardWord(hard bool) string {
+	if hard {
+		return "hard"
+	}
+	return ""
+}
+
+// queensLost is what waiting costs, in queens.
+func queensLost(n float64) string {
+	if n < 0.005 {
+		return "nothing"
+	}
+	return fmt.Sprintf("%.2f queens", n)
+}
+
+func workOf(all []thing) string {
+	names := make([]string, len(all))
+	for i, t := range all {
+		names[i] = t.Name
+	}
+	return runs(names)
+}

@@ -1,0 +1,118 @@
+package main
+
+import (
+	"cmp"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/handover"
+	"lidmark/domain/rules"
+)
+
+// sheetShape is who gets which queen, in JSON.
+type sheetShape struct {
+	Day     string        `json:"day"`
+	Orders  []servedShape `json:"orders"`
+	Left    []leftOfLine  `json:"forNobodyYet"`
+	Caution string        `json:"caution"`
+}
+
+// servedShape is what an order gets, in JSON. Chances are shares of one.
+type servedShape struct {
+	Order    string       `json:"order"`
+	Customer string       `json:"customer"`
+	Open     int          `json:"open"`
+	Line     string       `json:"line,omitempty"`
+	Sent     bool         `json:"sent"`
+	On       string       `json:"on"`
+	Arrive   string       `json:"there"`
+	Catch    string       `json:"catchOn"`
+	Warning  string       `json:"warning,omitempty"`
+	Gets     []givenShape `json:"gets"`
+	Short    int          `json:"short"`
+	Since    string       `json:"shortSince,omitempty"`
+	Next     string       `json:"missingBy,omitempty"`
+	Chance   float64      `json:"missingChance,omitempty"`
+	Most     float64      `json:"mostChance,omitempty"`
+}
+
+// givenShape is a queen for an order, in JSON.
+type givenShape struct {
+	Queen      string `json:"queen,omitempty"`
+	Nuc        string `json:"nuc,omitempty"`
+	Yard       string `json:"yard,omitempty"`
+	Cage       string `json:"cage,omitempty"`
+	Bank       bool   `json:"bank,omitempty"`
+	Caged      string `json:"cagedSince,omitempty"`
+	Line       string `json:"line,omitempty"`
+	Substitute bool   `json:"substitute,omitempty"`
+	Mark       string `json:"mark,omitempty"`
+	Ready      string `json:"readyFrom"`
+}
+
+// leftOfLine are the queens of a line whom nobody ordered, in JSON.
+type leftOfLine struct {
+	Line   string   `json:"line"`
+	Queens int      `json:"queens"`
+	Cages  []string `json:"cages"`
+	Nucs   []string `json:"nucs"`
+}
+
+func shapeOfSheet(v *book.View, sheet *handover.Sheet) sheetShape {
+	s := sheetShape{Day: v.Today().String(), Orders: []servedShape{}, Left: leftByLine(v, sheet.Left), Caution: soldCaution}
+	for _, o := range sheet.Orders {
+		s.Orders = append(s.Orders, shapeOfServed(v, o))
+	}
+	return s
+}
+
+func shapeOfServed(v *book.View, o handover.Served) servedShape {
+	s := servedShape{
+		Order: o.Order.Number, Customer: o.Order.Customer, Open: o.Order.Open(), Line: o.Order.Line, Sent: o.Order.Sent,
+		On: o.On.String(), Arrive: o.Arrive.String(), Catch: o.Catch.String(), Warning: o.Warning, Gets: []givenShape{}, Short: o.Short,
+		Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
+	}
+	for _, g := range o.Queens {
+		s.Gets = append(s.Gets, shapeOfGiven(v, g))
+	}
+	if o.Short > 0 {
+		s.Since = handover.ShortSince(v, o.Order.Order).String()
+	}
+	return s
+}
+
+func shapeOfGiven(v *book.View, g handover.Given) givenShape {
+	s := givenShape{
+		Cage: g.Label, Bank: g.Bank, Caged: g.Caged.String(), Line: g.Line, Substitute: g.Substitute, Ready: g.Ready.String(),
+		Mark: markWords(&book.Queen{Mark: g.Mark}),
+	}
+	if !g.ID.IsZero() {
+		s.Queen = rules.Name(v, g.ID.Subject())
+	}
+	if !g.Nuc.IsZero() {
+		n := v.Nuc(g.Nuc)
+		s.Nuc, s.Yard = n.Name, v.Yard(n.Yard).Name
+	}
+	return s
+}
+
+// leftByLine are queens for nobody, by their lines.
+func leftByLine(v *book.View, all []handover.Queen) []leftOfLine {
+	lines := []leftOfLine{}
+	for _, q := range all {
+		i := slices.IndexFunc(lines, func(l leftOfLine) bool { return l.Line == q.Line })
+		if i < 0 {
+			i = len(lines)
+			lines = append(lines, leftOfLine{Line: q.Line, Cages: []string{}, Nucs: []string{}})
+		}
+		l := &lines[i]
+		l.Queens++
+		if q.Nuc.IsZero() {
+			l.Cages = append(l.Cages, cmp.Or(q.Label, rules.Name(v, q.ID.Subject())))
+		} else {
+			l.Nucs = append(l.Nucs, v.Nuc(q.Nuc).Name)
+		}
+	}
+	slices.SortStableFunc(lines, func(a, b leftOfLine) int { return cmp.Compare(a.Line, b.Line) })
+	return lines
+}

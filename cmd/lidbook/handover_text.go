@@ -1,0 +1,118 @@
+package main
+
+import (
+	"cmp"
+	"fmt"
+	"strings"
+
+	"lidmark/domain/book"
+)
+
+// soldCaution stands where queens are sold or sent.
+const soldCaution = "Selling and sending queens is regulated in most places: ask your authority for permits and health certificates."
+
+func (a *app) printSheet(v *book.View, s sheetShape) {
+	if len(s.Orders) == 0 {
+		a.line("No order is open.")
+	}
+	for _, o := range s.Orders {
+		a.printServed(v, o)
+	}
+	if len(s.Left) > 0 {
+		var rows [][]string
+		for _, l := range s.Left {
+			rows = append(rows, []string{"  " + l.Line, plural(l.Queens, "queen"), prefixed("in ", list(compact("cages "+strings.Join(l.Cages, " "), len(l.Cages), "nucs "+runs(l.Nucs), len(l.Nucs))))})
+		}
+		a.line("for nobody yet:")
+		a.table(rows)
+	}
+	if len(s.Orders) > 0 {
+		a.line("%s", soldCaution)
+	}
+}
+
+// compact are two texts, each left out where it counts nothing.
+func compact(one string, n int, other string, m int) (all []string) {
+	if n > 0 {
+		all = append(all, one)
+	}
+	if m > 0 {
+		all = append(all, other)
+	}
+	return all
+}
+
+func (a *app) printServed(v *book.View, o servedShape) {
+	how := "fetched " + shortDay(o.On)
+	if o.Sent {
+		how = "sent " + shortDay(o.On) + ", there " + shortDay(o.Arrive)
+	}
+	a.line("order %s  %s, %s open%s; %s", o.Order, o.Customer, plural(o.Open, "queen"), prefixed(", ", o.Line), how)
+	if o.Warning != "" {
+		a.line("  mind: %s", o.Warning)
+	}
+	var rows [][]string
+	for i := 0; i < len(o.Gets); {
+		j := i + 1
+		for j < len(o.Gets) && o.Gets[i].like(o.Gets[j]) {
+			j++
+		}
+		rows = append(rows, givenRow(o, o.Gets[i:j]))
+		i = j
+	}
+	a.table(rows)
+	a.printShort(o)
+}
+
+// like tells whether two queens in nucs stand in one row.
+func (g givenShape) like(h givenShape) bool {
+	return g.Nuc != "" && h.Nuc != "" && g.Yard == h.Yard && g.Line == h.Line && g.Mark == "" && h.Mark == ""
+}
+
+func givenRow(o servedShape, all []givenShape) []string {
+	g := all[0]
+	line := cmp.Or(g.Line, "line not known")
+	if g.Substitute {
+		line += " in place of " + o.Line
+	}
+	if g.Nuc == "" {
+		where := "caged since " + shortDay(g.Caged)
+		if g.Bank {
+			where = "in a bank since " + shortDay(g.Caged)
+		}
+		return []string{"  " + g.Queen, line, g.Mark, where}
+	}
+	var nucs []string
+	for _, one := range all {
+		nucs = append(nucs, one.Nuc)
+	}
+	return []string{"  " + runs(nucs) + prefixed(" in ", g.Yard), line, g.Mark, "catch " + shortDay(o.Catch)}
+}
+
+// printShort says what is missing, since when, and what to tell the customer.
+func (a *app) printShort(o servedShape) {
+	if o.Short == 0 {
+		return
+	}
+	short := fmt.Sprintf("  short by %d%s since %s", o.Short, prefixed(" ", o.Line), shortDay(o.Since))
+	switch {
+	case o.Next == "":
+		a.line("%s: ring %s today; what stands in nucs gives them with %s at most, so graft: see lidbook wish", short, o.Customer, odds(o.Most))
+	case o.Next > o.On: // days in JSON sort as they follow
+		a.line("%s: ring %s today; %d more by %s, %s", short, o.Customer, o.Short, shortDay(o.Next), odds(o.Chance))
+	default:
+		a.line("%s: still to be expected in time, by %s, %s", short, shortDay(o.Next), odds(o.Chance))
+	}
+}
+
+// odds are a chance in words that promise nothing for certain.
+func odds(p float64) string {
+	switch {
+	case p > 0.99:
+		return "over 99 of 100"
+	case p < 0.01:
+		return "under 1 of 100"
+	default:
+		return hundred(p) + " of 100"
+	}
+}

@@ -1,0 +1,150 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+	"time"
+
+	"lidmark/domain/book"
+)
+
+func (a *app) printWish(v *book.View, s wishShape) {
+	ready := "ready"
+	if s.Laying {
+		ready = "laying"
+	}
+	a.line("%s%s %s by %s: %d larvae, %d nucs in %s; %s", plural(s.Queens, "queen"), prefixed(" ", s.Line), ready, shortDay(s.By), s.Larvae, s.Nucs, s.Yard, odds(s.Chance))
+	if !s.InTime {
+		a.line("  not in time: its queens are to be expected by %s", shortDay(s.Nearest))
+	}
+	if s.Limit != "" {
+		a.line("  %s; %d can be promised so surely%s", s.Limit, s.Most, enoughNucs(s.Enough))
+	}
+	for _, g := range s.Grafts {
+		a.printGraft(v, g)
+	}
+	a.printSure(s)
+	a.printWishDays(s)
+	a.line("%s", soldCaution)
+}
+
+func enoughNucs(n int) string {
+	if n == 0 {
+		return ""
+	}
+	return fmt.Sprintf("; with %d nucs it would be enough", n)
+}
+
+// printGraft prints the ladder of a graft, and what it eats.
+func (a *app) printGraft(v *book.View, g graftShape) {
+	a.line("graft %s", stampedDay(v, g.Graft))
+	rows := [][]string{{"  step", "best", "from", "to", ""}}
+	for _, r := range g.Steps {
+		rows = append(rows, []string{"  " + r.Step, shortDay(r.Best), shortDay(r.From), shortDay(r.By), rungNote(v, r)})
+	}
+	a.table(rows)
+	rows = [][]string{{"  it takes", "", "on", "there is", "", ""}}
+	for _, n := range g.Needs {
+		rows = append(rows, needRow(n))
+	}
+	a.table(rows)
+	var gives []string
+	for _, gift := range g.Gives {
+		gives = append(gives, giftWords(gift))
+	}
+	a.facts("bees and brood from", list(gives), "nobody can give", shortGift(g), "cells given a day late", fmt.Sprintf("%.0f lost", g.CellsLate))
+}
+
+func rungNote(v *book.View, r stepShape) string {
+	note := ""
+	if r.Hard != "" {
+		note = "hard, by " + hourOf(v, r.Hard)
+	}
+	if r.Nobody {
+		note = strings.TrimPrefix(note+", nobody is free", ", ")
+	}
+	return note
+}
+
+// hourOf is the hour of a stamp for a reader.
+func hourOf(v *book.View, s string) string {
+	t, err := time.Parse(time.RFC3339, s)
+	if err != nil {
+		return s
+	}
+	return hour(t, v.Zone())
+}
+
+func needRow(n needShape) []string {
+	have, short, order := "", "", ""
+	if n.Have != nil {
+		have = figure(*n.Have)
+	}
+	if n.Short > 0 {
+		short = "short by " + figure(n.Short)
+	}
+	if n.OrderBy != "" {
+		order = "order by " + shortDay(n.OrderBy)
+	}
+	return []string{"  " + n.What, strings.TrimSpace(needed(n.Amount) + " " + n.Unit), shortDay(n.From), have, short, order}
+}
+
+// needed is an amount for a reader: thousands of bees need no single ones.
+func needed(amount float64) string {
+	if amount >= 1000 {
+		return thousands(100 * int(amount/100+0.5))
+	}
+	return figure(amount)
+}
+
+func giftWords(g giftShape) string {
+	words := fmt.Sprintf("%s %.1f cups", g.Colony, g.Cups)
+	switch {
+	case g.Cups == 0:
+		return fmt.Sprintf("%s %.1f combs", g.Colony, g.Combs)
+	case g.Combs > 0:
+		words += fmt.Sprintf(" and %.1f combs", g.Combs)
+	}
+	return words
+}
+
+// shortGift is what of the bees and brood no colony can give.
+func shortGift(g graftShape) string {
+	var all []string
+	if g.ShortCups > 0 {
+		all = append(all, fmt.Sprintf("%.1f cups", g.ShortCups))
+	}
+	if g.ShortCombs > 0 {
+		all = append(all, fmt.Sprintf("%.1f combs", g.ShortCombs))
+	}
+	return list(all)
+}
+
+// printSure prints what may be promised, what raises it, and what a delay costs.
+func (a *app) printSure(s wishShape) {
+	var promises, raises, late []string
+	for _, p := range s.Promises {
+		promises = append(promises, fmt.Sprintf("%d with %s", p.Queens, odds(p.Sure)))
+	}
+	const most = 3
+	for i, r := range s.Raises {
+		if i < most && r.Gain >= 0.005 {
+			raises = append(raises, fmt.Sprintf("%s: %s", r.Change, odds(r.Chance)))
+		}
+	}
+	for _, l := range s.Late {
+		late = append(late, fmt.Sprintf("%s: %s", plural(l.Days, "day"), odds(l.Chance)))
+	}
+	a.facts("may be promised", list(promises), "to be expected", plural(int(s.Expected+0.5), "queen"), "raises it most", strings.Join(raises, ", "), "grafted late", strings.Join(late, ", "))
+}
+
+// printWishDays prints the minutes by day.
+func (a *app) printWishDays(s wishShape) {
+	all, rows := 0.0, [][]string{}
+	for _, m := range s.Days {
+		all += m.Minutes
+		rows = append(rows, []string{"  " + shortDay(m.Day), m.Step, fmt.Sprintf("%.0f min", m.Minutes)})
+	}
+	a.line("%.1f h of work, without the driving:", all/60)
+	a.table(rows)
+}
