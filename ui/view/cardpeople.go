@@ -2,6 +2,8 @@ package view
 
 import (
 	"fmt"
+	"maps"
+	"slices"
 	"strconv"
 	"time"
 
@@ -24,14 +26,7 @@ func (c *cardDraw) order(o *book.Order) {
 		line += ", or " + other
 	}
 	c.field("Line", line, ink(14), whole)
-	be := ""
-	if o.Marked {
-		be = "marked"
-	}
-	if o.Clipped {
-		be = trimmedComma(be, "a wing clipped")
-	}
-	c.field("They are", be, ink(14), 1)
+	c.field("They are", orderWords(o), ink(14), whole)
 	if !o.Taken.IsZero() {
 		c.field("Taken", o.Taken.Day(c.r.View.Zone()).Short(), ink(14), 1)
 	}
@@ -113,12 +108,53 @@ func (c *cardDraw) person(p *book.Person) {
 	for i := range 7 {
 		d := time.Weekday((i + 1) % 7)
 		if f := p.Free[d]; f.Minutes() > 0 {
-			c.count(d.String(), fmt.Sprintf("%02d:%02d to %02d:%02d", f.From/60, f.From%60, f.Until/60, f.Until%60), ink(14))
+			c.count(d.String(), hoursWords(f), ink(14))
 		}
 	}
+	c.hoursOn(p)
 	c.y -= 8
 	c.awayDays(p)
 	c.book(p.Person.Subject())
+}
+
+// orderWords are how the queens of an order are wanted, and how they go.
+func orderWords(o *book.Order) (words string) {
+	for _, w := range []struct {
+		said bool
+		word string
+	}{
+		{o.Marked, "marked"},
+		{o.Disc, "with disc"},
+		{o.Clipped, "a wing clipped"},
+		{o.Sent, "sent"},
+		{o.Journey > 0, plural(o.Journey, "day", "days") + " on the way"},
+	} {
+		if w.said {
+			words = trimmedComma(words, w.word)
+		}
+	}
+	return words
+}
+
+// hoursOn writes the hours of single days that have not gone by, as last told.
+func (c *cardDraw) hoursOn(p *book.Person) {
+	told := map[calendar.Day]bool{}
+	for _, on := range p.On {
+		told[on.Day] = on.Day >= c.r.Day
+	}
+	for _, day := range slices.Sorted(maps.Keys(told)) {
+		if told[day] {
+			c.count(day.Short(), hoursWords(p.FreeOn(day)), ink(14))
+		}
+	}
+}
+
+// hoursWords are the free hours of a day.
+func hoursWords(f book.FreeHours) string {
+	if f.Minutes() == 0 {
+		return "none"
+	}
+	return fmt.Sprintf("%02d:%02d to %02d:%02d", f.From/60, f.From%60, f.Until/60, f.Until%60)
 }
 
 // awayDays writes the days off that have not gone by.
