@@ -102,7 +102,7 @@ func (f crewFlags) hands(v *book.View) (crew.Hands, error) {
 	}
 	day := v.Today()
 	if !v.HoursTold() {
-		return nil, fmt.Errorf("nobody's free hours are known: say them with lidbook hours PERSON %s 8-12", day)
+		return nil, fmt.Errorf("nobody's free hours are known: say with --hours how many there are, or with lidbook hours PERSON %s 8-12", day)
 	}
 	return nil, fmt.Errorf("nobody is free on %s: say otherwise with lidbook hours PERSON %s 8-12", day.Short(), day)
 }

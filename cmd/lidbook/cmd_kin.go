@@ -58,7 +58,7 @@ func kinCommand(a *app) *cobra.Command {
 			return err
 		}
 		s := kinOf(v, mother, y)
-		return a.show(s, func() { a.printKin(v, s) })
+		return a.show(s, func() { a.printKin(s) })
 	}), queenNames)
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "mated in this `YARD` (else the home yard)")
 	return c
@@ -107,7 +107,7 @@ func kinOf(v *book.View, mother book.QueenID, y *book.Yard) kinShape {
 // thousandth is a share in JSON.
 func thousandth(x float64) float64 { return math.Round(1000*x) / 1000 }
 
-func (a *app) printKin(v *book.View, s kinShape) {
+func (a *app) printKin(s kinShape) {
 	warn := ""
 	if s.Warned {
 		warn = "; graft from another line, or have them mate where other drones fly"

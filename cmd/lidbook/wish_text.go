@@ -22,10 +22,28 @@ func (a *app) printWish(v *book.View, s wishShape) {
 	}
 	for _, g := range s.Grafts {
 		a.printGraft(v, g)
+		a.line("  put it on the plan: %s", planCommandOf(s, g))
 	}
 	a.printSure(s)
 	a.printWishDays(s)
 	a.line("%s", soldCaution)
+}
+
+// planCommandOf is the command that puts a graft of a wish on the plan. The queens
+// are those of all grafts, so that only a single one is told of them.
+func planCommandOf(s wishShape, g graftShape) string {
+	day, _, _ := strings.Cut(g.Graft, "T")
+	c := fmt.Sprintf("lidbook plan batch --on %s --larvae %d --nucs %d --yard %q", day, s.Larvae, s.Nucs, s.Yard)
+	if s.Line != "" {
+		c += fmt.Sprintf(" --line %q", s.Line)
+	}
+	if len(s.Grafts) == 1 {
+		c += fmt.Sprintf(" --queens %d --until %s", s.Queens, s.By)
+	}
+	if s.Laying {
+		c += " --laying"
+	}
+	return c
 }
 
 func enoughNucs(n int) string {

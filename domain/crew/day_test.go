@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
 	"lidmark/domain/crew"
 	"lidmark/domain/demo"
@@ -154,5 +155,22 @@ func BenchmarkAHandIsMissing(b *testing.B) {
 		if _, err := crew.Best(p); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// Where nobody's free hours are told, the hours that are said are everybody's.
+func TestHoursWhereNobodyToldAny(t *testing.T) {
+	p := (&booktest.Pen{}).At("2027-05-01 12:00").Write(
+		book.PersonDescribed{Person: booktest.Person("Ida"), Name: "Ida"}, book.PersonDescribed{Person: booktest.Person("Jon"), Name: "Jon"},
+	)
+	v := p.View("2027-05-11 07:00")
+	if got := crew.HandsOf(v, v.Today(), 1, 4).Minutes(); got != 480 {
+		t.Errorf("two with 4 h each have %.0f min", got)
+	}
+	if got := crew.HandsOf(v, v.Today(), 1, 4, booktest.Person("Jon")).Minutes(); got != 240 {
+		t.Errorf("one of them has %.0f min", got)
+	}
+	if got := crew.HandsOf(v, v.Today(), 1, 0).Minutes(); got != 0 {
+		t.Errorf("nobody said any hours: %.0f min", got)
 	}
 }

@@ -20,12 +20,17 @@ type Hands [][]Hand
 
 // HandsOf are the people who are free on a day, those with most time first, dealt
 // out among so many vans, one at least: each is as full as the next. With hours
-// above 0 nobody has more than that; who is away has none.
+// above 0 nobody has more than that, and where nobody's free hours are told each has
+// that; who is away has none.
 func HandsOf(v *book.View, d calendar.Day, vans int, hours float64, away ...book.PersonID) Hands {
 	var all []Hand
+	told := v.HoursTold()
 	for p := range v.People() {
 		minutes := float64(p.FreeOn(d).Minutes())
-		if hours > 0 {
+		switch {
+		case !told:
+			minutes = hours * 60
+		case hours > 0:
 			minutes = min(minutes, hours*60)
 		}
 		if minutes > 0 && !slices.Contains(away, p.Person) {
