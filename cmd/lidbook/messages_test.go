@@ -172,6 +172,8 @@ day --without Nobody
 day --on 2027-05-02
 day --on 2027-06-01
 handover Nobody
+handover 7 --demo
+review --accept all --demo
 claim 12 1
 claim 12 1 --how late
 claim 12 1 --how superseded --queen 'Rook 1' --queen 'Rook 2'

@@ -3,6 +3,7 @@ package main
 import (
 	"cmp"
 	"context"
+	"errors"
 	"fmt"
 	"strings"
 	"time"
@@ -53,6 +54,9 @@ func (a *app) deciding(c *cobra.Command, do func(*desk, *cobra.Command, []string
 
 // open opens the book for writing.
 func (a *app) open() (*desk, error) {
+	if a.flags.demo {
+		return nil, errors.New("the demo season is kept nowhere: write in a book, without --demo")
+	}
 	path, err := a.bookPath()
 	if err != nil {
 		return nil, err
