@@ -4,6 +4,8 @@ import (
 	"math"
 	"slices"
 	"strings"
+
+	"lidmark/ui/scene"
 )
 
 // Row is a row of lids as they stand: a nil is a gap. A row without lids is
@@ -99,7 +101,8 @@ type LidWall struct {
 	PerRow int
 	Lid    float64 // size of a lid: as large as all have room for, from 16 to 36
 	Offset float64
-	Height float64 // of the pane
+	Height float64 // of the lids' part of the pane
+	Legend float64 // of what lies below them
 	All    float64 // height of all rows
 }
 
@@ -111,11 +114,12 @@ type WallPart struct {
 
 // Measures of the wall, dp.
 const (
-	WallGap     = 3.5   // from lid to lid
-	WallGroup   = 7.0   // gap after eight lids
-	WallNames   = 150.0 // where the lids begin
+	WallGap     = 3.5                   // from lid to lid
+	WallGroup   = 7.0                   // gap after eight lids
+	WallNames   = 150.0                 // where the lids begin
+	WallWide    = WallNames - Edge - 32 // the words before them
+	WallRow     = 18.0                  // a line of these
 	WallHead    = 46.0
-	WallLegend  = 32.0 // below the lids
 	wallGap     = 18.0
 	wallFolded  = 36.0
 	wallLeast   = 44.0
@@ -139,10 +143,14 @@ func (w LidWall) Pitch() float64 { return w.Lid + WallGap }
 func (s State) Wall(l Layout) LidWall {
 	const least, most, step = 16.0, 36.0, 2.0
 	sections := s.Sections()
-	w := LidWall{}
+	w, legend := LidWall{}, s.legendHeight(l.Main)
+	words := make([]float64, len(sections))
+	for i := range sections {
+		words[i] = wallWords(&sections[i], l.Main.W)
+	}
 	for lid := most; lid >= least; lid -= step {
-		w = LidWall{Lid: lid, Height: max(0, l.Main.H-WallHead-WallLegend)}
-		w.lay(sections, l.Main.W)
+		w = LidWall{Lid: lid, Legend: legend, Height: max(0, l.Main.H-WallHead-legend)}
+		w.lay(sections, words, l.Main.W)
 		if w.All <= w.Height {
 			break
 		}
@@ -151,22 +159,46 @@ func (s State) Wall(l Layout) LidWall {
 	return w
 }
 
-// lay lays the sections one below the other in a pane so wide.
-func (w *LidWall) lay(sections []Section, width float64) {
+// lay lays the sections one below the other in a pane so wide, each at least as high
+// as its words.
+func (w *LidWall) lay(sections []Section, words []float64, width float64) {
 	room := width - WallNames - WallCounts(width)
 	const least, step = 8, 4
 	w.PerRow = least
 	for wide := func(n int) float64 { return float64(n)*w.Pitch() + float64((n-1)/8)*WallGroup }; wide(w.PerRow+step) <= room; {
 		w.PerRow += step
 	}
-	for _, sec := range sections {
-		h := max(math.Ceil(float64(len(sec.Nucs))/float64(w.PerRow))*w.Pitch(), wallLeast) + wallGap
+	for i, sec := range sections {
+		h := max(math.Ceil(float64(len(sec.Nucs))/float64(w.PerRow))*w.Pitch(), wallLeast, words[i]) + wallGap
 		if sec.Folded {
 			h = wallFolded
 		}
 		w.Parts = append(w.Parts, WallPart{sec, w.All, h})
 		w.All += h
 	}
+}
+
+// wallWords is how high the words before the lids of a section are: its name and its
+// count in up to two lines each, and in a slender wall how many need the keeper.
+func wallWords(sec *Section, width float64) float64 {
+	lines := wallLines(sec.Word, 14)
+	if sec.Note == "" {
+		lines++
+	} else {
+		lines += wallLines(sec.Note+", "+counted(len(sec.Nucs), "nuc"), 13)
+	}
+	if sec.Need > 0 && WallCounts(width) == 0 {
+		lines++
+	}
+	return WallRow * float64(lines)
+}
+
+// wallLines is how many lines before the lids a text takes, two at most.
+func wallLines(text string, size float64) int {
+	if (Reckoner{}).Width(text, size, scene.SemiBold) <= WallWide {
+		return 1
+	}
+	return min(2, linesOf(text, size, WallWide))
 }
 
 // Heights of the table's rows and head, dp.

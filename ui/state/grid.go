@@ -32,10 +32,7 @@ const (
 	gridHead      = 36.0
 	gridHeadTurns = 8.0 // the head is that of the parts that take turns
 	gridField     = 34.0
-	gridLegend    = 70.0
-	gridLegendLow = 34.0  // the legend in one line
-	gridLow       = 420.0 // a pane lower than this has it so,
-	gridLeast     = 150.0 // and one lower than this has none
+	gridLeast     = 150.0 // a pane lower than this has no legend
 
 	// The field of the filter stands between title and forms if so much is left
 	// of the pane, else below them.
@@ -48,12 +45,9 @@ const (
 // Grid is the grid of lids in the layout l.
 func (s State) Grid(l Layout) Grid {
 	rows := s.Reading().rows(rowsKey{sectionsKey{yard: s.Filled(), by: s.Heads, week: s.Week}, s.foldedKeys(), l.Columns})
-	g := Grid{Rows: slices.Clone(rows), Head: gridHead, Legend: gridLegend}
-	switch {
-	case l.Main.H < gridLeast || len(rows) == 0:
-		g.Legend = 0
-	case l.Main.H < gridLow:
-		g.Legend = gridLegendLow
+	g := Grid{Rows: slices.Clone(rows), Head: gridHead}
+	if l.Main.H >= gridLeast && len(rows) > 0 {
+		g.Legend = s.gridLegend(l.Main)
 	}
 	if !l.Turns.Empty() {
 		g.Head = gridHeadTurns

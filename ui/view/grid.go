@@ -23,7 +23,7 @@ func (p *sheet) grid(a scene.Area) {
 		}
 		if g.Legend > 0 {
 			p.rule(a.X, lids.Bottom()+2, a.Right(), lids.Bottom()+2, scene.Hair)
-			p.legend(scene.Area{X: a.X + state.Edge, Y: lids.Bottom() + 16, W: a.W - 2*state.Edge, H: g.Legend - 22})
+			p.gridLegend(scene.Area{X: a.X + state.Edge, Y: lids.Bottom() + 2, W: a.W - 2*state.Edge, H: g.Legend - 2})
 		}
 	})
 	if a.X > 0 {

@@ -192,8 +192,7 @@ func (g *ground) conditionLegend(x, y, to float64) {
 		}
 		return
 	}
-	counts, need := g.r.Tally(g.yard.YardDescribed.Yard)
-	g.lineLegend(scene.Area{X: x, Y: y - 4.5, W: to - x, H: 20}, counts, need)
+	g.lineLegend(scene.Area{X: x, Y: y - 4.5, W: to - x, H: 20}, g.yard.YardDescribed.Yard)
 }
 
 // legendWords writes as many of the words as fit, up to to.

@@ -8,157 +8,149 @@ import (
 	"lidmark/ui/state"
 )
 
-// legend says what the letters of the nucs shown mean, with counts.
-func (p *sheet) legend(a scene.Area) {
-	counts, need := p.s.Reading().Tally(p.s.Filled())
-	items := p.legendItems(counts, need)
-	switch {
-	case len(items) == 0:
-	case a.H < 40:
-		p.lineLegend(a, counts, need)
-	case legendGap(a, items) < -8: // more than a word would be cut
-		p.shortLegend(a, counts, need)
-	default:
-		fullLegend(a, items)
+// gridLegend says what the signs on the lids mean: all in columns where these have
+// room, so that each keeps its place on every day, else what there is.
+func (p *sheet) gridLegend(a scene.Area) {
+	all, more := p.s.FullLegend(p.s.Filled())
+	rows := (len(all) + 3) / 4
+	if len(more) > 0 {
+		rows++
 	}
-}
-
-// legendEntry is one thing that a legend explains.
-type legendEntry struct {
-	width float64
-	draw  func(o scene.Point, to float64)
-}
-
-// legendItems are what a legend has to explain: in a book with nucs all there can
-// be, also what there is none of, so that each keeps its place on every day.
-func (p *sheet) legendItems(counts map[book.Condition]int, need int) (items []legendEntry) {
-	if len(p.s.Reading().In(p.s.Filled())) == 0 {
-		return nil
+	widths := p.columnWidths(all)
+	gap := (a.W - widths[0] - widths[1] - widths[2] - widths[3]) / 3
+	if a.H < state.LegendRow*float64(rows) || gap < -8 {
+		p.legend(a)
+		return
 	}
-	for _, c := range book.Conditions() {
-		n := counts[c]
-		items = append(items, legendEntry{p.legendWidth(c, n), func(o scene.Point, to float64) { p.legendItem(o, c, n, to) }})
-	}
-	return append(items,
-		legendEntry{25 + p.width(p.unseenWord(), ink2(13)), p.unseenLegend},
-		legendEntry{p.needWidth(need), func(o scene.Point, to float64) { p.needLegend(o, need, to+12) }})
-}
-
-func (p *sheet) unseenLegend(o scene.Point, to float64) {
-	p.add(scene.Lid{At: o.Add(at(8, 0)), Size: 20, Condition: scene.Virgin, Entrance: 180, NoRim: true, Blank: true})
-	p.fit(o.X+25, o.Y+4.5, p.unseenWord(), ink2(13), to)
-}
-
-// unseenWord says what a hatch is.
-func (p *sheet) unseenWord() string {
-	if p.s.Layer == state.BySureness {
-		return "dense: less sure"
-	}
-	return "not seen yet"
-}
-
-// fullLegend names every condition, and the signs, in four columns: all alike where
-// their words fit into a quarter each, else as wide as these.
-func fullLegend(a scene.Area, items []legendEntry) {
-	columns := [5]float64{0, 0.28, 0.505, 0.755, 1}
-	widths := legendWidths(items)
-	if slices.Max(widths[:])+6 <= a.W/4 {
-		columns = [5]float64{0, 0.25, 0.5, 0.75, 1}
-	} else if gap := legendGap(a, items); gap >= 6 {
-		for i, w := range widths {
-			columns[i+1] = columns[i] + (w+gap)/a.W
+	quarter := slices.Max(widths[:])+6 <= a.W/4
+	y := a.Y + (a.H-state.LegendRow*float64(rows-1))/2
+	x := a.X
+	for i, e := range all {
+		wide := widths[i%4] + gap
+		if quarter {
+			wide = a.W / 4
 		}
+		if i%4 == 0 {
+			x = a.X
+		}
+		p.legendEntry(e, at(x, y+float64(i/4)*state.LegendRow), x+wide-min(4, max(0, gap)))
+		x += wide
 	}
-	for i, item := range items {
-		item.draw(at(a.X+columns[i%4]*a.W, a.Y+float64(i/4)*20), a.X+columns[i%4+1]*a.W-4)
+	if len(more) > 0 {
+		p.legendRow(more, at(a.X, y+float64(rows-1)*state.LegendRow), a.Right())
 	}
 }
 
-// legendWidths are how wide the words of the four columns are.
-func legendWidths(items []legendEntry) (widths [4]float64) {
-	for i, item := range items {
-		widths[i%4] = max(widths[i%4], item.width)
+// columnWidths are how wide the four columns of a full legend are.
+func (p *sheet) columnWidths(all []state.LegendEntry) (widths [4]float64) {
+	for i, e := range all {
+		widths[i%4] = max(widths[i%4], p.legendWidth(e))
 	}
 	return widths
 }
 
-// legendGap is how far apart the columns lie then; below 0 they have no room.
-func legendGap(a scene.Area, items []legendEntry) float64 {
-	w := legendWidths(items)
-	return (a.W - w[0] - w[1] - w[2] - w[3]) / 3
-}
-
-// legendWidth is how wide a condition is in the legend, needWidth the sign
-// "needs you".
-func (p *sheet) legendWidth(c book.Condition, n int) float64 {
-	return 26 + p.width(thousands(n), ink(13).semi()) + p.width(c.String(), ink2(13))
-}
-
-func (p *sheet) needWidth(n int) float64 {
-	return 26 + p.width(thousands(n), ink(13).semi()) + p.width(needVerb(n, p.s), ink2(13))
-}
-
-// legendItem writes a condition with its lid and how many there are, and gives
-// where it ends.
-func (p *sheet) legendItem(o scene.Point, c book.Condition, n int, to float64) float64 {
-	p.add(scene.Lid{At: o.Add(at(8, 0)), Size: 16, Condition: scene.Condition(c), Seen: true, Entrance: 180, NoRim: true})
-	x := p.text(o.X+21, o.Y+4.5, thousands(n), ink(13).semi())
-	return p.fit(x+5, o.Y+4.5, c.String(), ink2(13), to)
-}
-
-// needLegend explains the corner and filters by it; it reaches no further than
-// to.
-func (p *sheet) needLegend(o scene.Point, n int, to float64) {
-	p.corner(at(o.X+2, o.Y-6), 13)
-	x := p.text(o.X+21, o.Y+4.5, thousands(n), ink(13).semi())
-	end := x
-	if word := needVerb(n, p.s); x+5+p.width(word, ink2(13)) <= to {
-		end = p.text(x+5, o.Y+4.5, word, ink2(13))
+// legend says what the signs on the lids shown mean, in rows one after another.
+func (p *sheet) legend(a scene.Area) {
+	all := p.s.Legend(p.s.Filled())
+	rows := state.LegendRows(all, a.W, p.legendWidth)
+	most := max(1, int(a.H/state.LegendRow))
+	rows = rows[:min(len(rows), most)]
+	y := a.Y + (a.H-state.LegendRow*float64(len(rows)-1))/2
+	for _, row := range rows {
+		p.legendRow(row, at(a.X, y), a.Right())
+		y += state.LegendRow
 	}
-	p.command(target(scene.Area{X: o.X, Y: o.Y - 10, W: end - o.X, H: 20}), "needs you")
 }
 
-// shortLegend names only what there is, in two columns, where room is short.
-func (p *sheet) shortLegend(a scene.Area, counts map[book.Condition]int, need int) {
-	const most, gap = 5, 6.0
-	var there []book.Condition
-	widths := [2]float64{}
-	for _, c := range book.Conditions() {
-		if counts[c] > 0 && len(there) < most {
-			widths[len(there)%2] = max(widths[len(there)%2], p.legendWidth(c, counts[c]))
-			there = append(there, c)
+// lineLegend is a legend in one row, with as much as fits: troubles before the rest,
+// and nothing of boxes that are empty.
+func (p *sheet) lineLegend(a scene.Area, yard book.YardID) {
+	var first, rest []state.LegendEntry
+	for _, e := range p.s.Legend(yard) {
+		switch {
+		case e.Sign == state.ConditionSign && e.Condition == book.Empty:
+		case e.Sign == state.NeedSign, e.Sign == state.ConditionSign && e.Condition.Trouble():
+			first = append(first, e)
+		default:
+			rest = append(rest, e)
 		}
 	}
-	second := a.W * 0.52
-	if widths[0]+gap+max(widths[1], p.needWidth(need)) <= a.W+8 {
-		second = max(second, widths[0]+gap)
-	}
-	place := func(i int) scene.Point { return at(a.X+float64(i%2)*second, a.Y+float64(i/2)*20) }
-	for i, c := range there {
-		to := a.Right() + 8
-		if i%2 == 0 {
-			to = a.X + second - gap + 1
-		}
-		p.legendItem(place(i), c, counts[c], to)
-	}
-	if need > 0 {
-		p.needLegend(place(len(there)), need, a.Right()+8)
+	if rows := state.LegendRows(append(first, rest...), a.W, p.legendWidth); len(rows) > 0 {
+		p.legendRow(rows[0], at(a.X, a.Y), a.Right())
 	}
 }
 
-// lineLegend names in one line what there is, from what needs the keeper on, as
-// much as fits.
-func (p *sheet) lineLegend(a scene.Area, counts map[book.Condition]int, need int) {
-	const gap = 14.0
-	x := a.X
-	if need > 0 {
-		p.needLegend(at(x, a.Y), need, a.Right())
-		x += p.needWidth(need) + gap
+// legendRow writes entries from o on, no further than to.
+func (p *sheet) legendRow(row []state.LegendEntry, o scene.Point, to float64) {
+	for _, e := range row {
+		p.legendEntry(e, o, to)
+		o.X += p.legendWidth(e) + state.LegendGap
 	}
-	for _, c := range book.Conditions() {
-		if counts[c] > 0 && c != book.Empty && x+p.legendWidth(c, counts[c]) <= a.Right() {
-			x = p.legendItem(at(x, a.Y), c, counts[c], a.Right()) + gap
-		}
+}
+
+// legendText is from a sign of the legend to its words, dp; its lids are so large.
+const legendText, legendLid = 21.0, 16.0
+
+// legendWidth is how wide an entry of the legend is.
+func (p *sheet) legendWidth(e state.LegendEntry) float64 {
+	w := legendText + p.width(e.Words, ink2(13))
+	if e.Counts() {
+		w += 5 + p.width(thousands(e.N), ink(13).semi())
+	}
+	return w
+}
+
+// legendEntry draws a sign and says what it means.
+func (p *sheet) legendEntry(e state.LegendEntry, o scene.Point, to float64) {
+	p.legendSign(e, o)
+	x := o.X + legendText
+	if e.Counts() {
+		x = p.text(x, o.Y+4.5, thousands(e.N), ink(13).semi()) + 5
+	}
+	end := p.fit(x, o.Y+4.5, e.Words, ink2(13), to)
+	if e.Sign == state.NeedSign {
+		p.command(target(scene.Area{X: o.X, Y: o.Y - 10, W: end - o.X, H: 20}), "needs you")
+	}
+}
+
+// legendSign draws the sign of an entry.
+func (p *sheet) legendSign(e state.LegendEntry, o scene.Point) {
+	l := scene.Lid{At: o.Add(at(8, 0)), Size: legendLid, Seen: true, Entrance: 180, NoRim: true}
+	switch e.Sign {
+	case state.ConditionSign:
+		l.Condition = scene.Condition(e.Condition)
+	case state.NeedSign:
+		p.corner(at(o.X+2, o.Y-6), 13)
+		return
+	case state.UnseenSign:
+		l.Size, l.Condition, l.Seen, l.Blank = 20, scene.Virgin, false, true
+	case state.CaughtSign:
+		l.Condition, l.Caught = scene.NoQueen, true
+	case state.StrokeSign:
+		p.legendStroke(e.Stroke, o.Add(at(8, 0)))
+		return
+	case state.RobbersSign:
+		l.Size, l.Condition, l.Robbing, l.Blank = 20, scene.Empty, true, true
+	}
+	p.add(l)
+}
+
+// legendStroke draws the keeper's strokes about a point.
+func (p *sheet) legendStroke(s book.Stroke, c scene.Point) {
+	const k = 5.0
+	ink := stroke(scene.Ink, 2)
+	line := func(x float64) {
+		p.add(scene.Line{From: c.Add(at(x-k, k)), To: c.Add(at(x+k, -k)), Stroke: ink})
+	}
+	switch s {
+	case book.Settled:
+		line(0)
+	case book.Watch:
+		line(-2.5)
+		line(2.5)
+	case book.Act:
+		line(0)
+		p.add(scene.Line{From: c.Add(at(-k, -k)), To: c.Add(at(k, k)), Stroke: ink})
 	}
 }
 

@@ -53,10 +53,7 @@ func (p *sheet) hovered(n *state.Nuc, ref scene.Ref) bool {
 }
 
 // caught tells whether a nuc is without a queen since she was caught.
-func caught(n *state.Nuc) bool {
-	k := len(n.Caught)
-	return n.Presumed.Condition == book.NoQueen && k > 0 && n.Caught[k-1].At == n.Queenless
-}
+func caught(n *state.Nuc) bool { return n.WithoutCaught() }
 
 // frontMark is the mark on a nuc's front.
 func frontMark(n *state.Nuc) scene.Front {

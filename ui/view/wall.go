@@ -1,6 +1,8 @@
 package view
 
 import (
+	"strings"
+
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -20,7 +22,7 @@ func (p *sheet) wall(a scene.Area) {
 		})
 		p.scrollBar(body, w.Offset, w.All)
 		p.rule(a.X, body.Bottom(), a.Right(), body.Bottom(), scene.Hair)
-		p.legend(scene.Area{X: a.X + state.Edge, Y: body.Bottom() + state.WallLegend/2, W: a.W - 2*state.Edge, H: state.WallLegend})
+		p.legend(scene.Area{X: a.X + state.Edge, Y: body.Bottom(), W: a.W - 2*state.Edge, H: w.Legend})
 	})
 }
 
@@ -33,62 +35,51 @@ func (p *sheet) wallPart(w state.LidWall, part *state.WallPart, a scene.Area) {
 	}
 	p.rule(a.X+state.Edge, top+4, a.Right()-state.Edge, top+4, scene.Hair)
 	x := p.folder(a.X+state.Edge, top+18, &part.Section)
-	to := a.X + state.WallNames - 16
 	if part.Folded {
-		to = a.X + a.W/2
-	}
-	count := sectionCount(&part.Section)
-	if part.Folded {
-		end := p.sectionWord(x, top+23, &part.Section, to)
-		p.text(end+12, top+23, count, ink2(13))
-	} else {
-		y := p.wallName(part, x, top+23, to, a)
-		p.fit(x, y+18, count, ink2(13), to)
-		p.wallLids(w, part.Nucs, at(a.X+state.WallNames-10+w.Lid/2, top+8+w.Lid/2), a)
-	}
-	p.wallCount(part, x, top, a)
-}
-
-// wallName writes the name of a section before its lids, over two lines where it is
-// long and nothing else needs the second, and gives the baseline of the last.
-func (p *sheet) wallName(part *state.WallPart, x, y, to float64, a scene.Area) float64 {
-	first, rest := p.broken(sentence(part.Word), ink(14).semi(), to-x)
-	if rest == "" || state.WallCounts(a.W) == 0 {
-		p.sectionWord(x, y, &part.Section, to)
-		return y
-	}
-	p.sectionLine(x, y, first, &part.Section, to)
-	p.sectionLine(x, y+16, rest, &part.Section, to)
-	return y + 14
-}
-
-// broken parts a text at a space so that the first part is no wider than room; rest
-// is empty where all of it fits, or nothing of it.
-func (p *sheet) broken(text string, f font, room float64) (first, rest string) {
-	if p.width(text, f) <= room {
-		return text, ""
-	}
-	for i, r := range text {
-		if r == ' ' && p.width(text[:i], f) <= room {
-			first, rest = text[:i], text[i+1:]
-		}
-	}
-	return first, rest
-}
-
-// wallCount writes how many nucs of a section need the keeper: at the right, or,
-// where the lids take that room, under the name.
-func (p *sheet) wallCount(part *state.WallPart, x, top float64, a scene.Area) {
-	if part.Need == 0 {
+		end := p.sectionWord(x, top+23, &part.Section, a.X+a.W/2)
+		p.text(end+12, top+23, sectionCount(&part.Section), ink2(13))
+		p.wallNeed(part, top+23, a)
 		return
 	}
-	tone, _ := p.alarm()
-	f := ink(13).semi().as(tone)
-	if state.WallCounts(a.W) > 0 || part.Folded {
-		p.right(a.Right()-state.Edge, top+23, needWords(part.Need, p.s), f)
-		return
+	y := p.wallWords(part, x, top+23)
+	if state.WallCounts(a.W) > 0 {
+		p.wallNeed(part, top+23, a)
+	} else if part.Need > 0 {
+		tone, _ := p.alarm()
+		p.fit(x, y, needWords(part.Need, p.s), ink(13).semi().as(tone), x+state.WallWide)
 	}
-	p.fit(x, top+58, needWords(part.Need, p.s), f, a.X+state.WallNames-16)
+	p.wallLids(w, part.Nucs, at(a.X+state.WallNames-10+w.Lid/2, top+8+w.Lid/2), a)
+}
+
+// wallWords writes the name of a section and how many nucs it has before its lids, each
+// over two lines where it is long, and gives the baseline of the next line.
+func (p *sheet) wallWords(part *state.WallPart, x, y float64) float64 {
+	for _, said := range p.twoAtMost(sentence(part.Word), ink(14).semi()) {
+		p.sectionLine(x, y, said, &part.Section, x+state.WallWide)
+		y += state.WallRow
+	}
+	for _, said := range p.twoAtMost(sectionCount(&part.Section), ink2(13)) {
+		p.fit(x, y, said, ink2(13), x+state.WallWide)
+		y += state.WallRow
+	}
+	return y
+}
+
+// twoAtMost is a text in two lines at most; the second holds all that is left.
+func (p *sheet) twoAtMost(text string, f font) []string {
+	lines := scene.Wrap(p.measure, p.say(text), f.size, f.weight, state.WallWide)
+	if len(lines) > 2 {
+		return []string{lines[0], strings.Join(lines[1:], " ")}
+	}
+	return lines
+}
+
+// wallNeed writes at the right how many nucs of a section need the keeper.
+func (p *sheet) wallNeed(part *state.WallPart, y float64, a scene.Area) {
+	if part.Need > 0 {
+		tone, _ := p.alarm()
+		p.right(a.Right()-state.Edge, y, needWords(part.Need, p.s), ink(13).semi().as(tone))
+	}
 }
 
 // wallLids draws the lids of a section from the point o on, those that are in

@@ -11,6 +11,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
+	"lidmark/ui/view"
 
 	"pgregory.net/rapid"
 )
@@ -361,9 +362,9 @@ func TestCountsOfTheLegendAddUp(t *testing.T) {
 	s := open(t)
 	s.Room = state.Yard
 	sum, after := 0, false
-	for _, w := range texts(t, window(s), s.Size()) {
+	for _, w := range texts(t, view.Window(s, state.Reckoner{}), s.Size()) {
 		var n int
-		if _, err := fmt.Sscanf(w.Text.Text, "%d", &n); err == nil && w.Size == 13 && w.Weight == scene.SemiBold && w.box.Y > s.Layout().Main.Bottom()-70 && s.Layout().Main.Contains(w.At) {
+		if _, err := fmt.Sscanf(w.Text.Text, "%d", &n); err == nil && w.Size == 13 && w.Weight == scene.SemiBold && w.box.Y > s.Layout().Main.Bottom()-s.Grid(s.Layout()).Legend && s.Layout().Main.Contains(w.At) {
 			sum += n
 			after = true
 		}

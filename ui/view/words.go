@@ -36,18 +36,7 @@ func plural(n int, one, many string) string {
 func needWords(n int, s state.State) string { return thousands(n) + " " + needVerb(n, s) }
 
 // needVerb is what so many do then.
-func needVerb(n int, s state.State) string {
-	switch {
-	case s.Ahead():
-		return "will need you"
-	case s.Away():
-		return "needed you"
-	case n == 1:
-		return "needs you"
-	default:
-		return "need you"
-	}
-}
+func needVerb(n int, s state.State) string { return s.NeedVerb(n) }
 
 // dotted puts a dot between words, those left out that say nothing.
 func dotted(words ...string) string {
