@@ -5,6 +5,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
+	"slices"
 )
 
 // Next is when the queens that an order misses are to be expected: the first day
@@ -81,12 +82,7 @@ func shares(a, b *book.Order) bool {
 	if a.Line == "" || b.Line == "" || a.Takes(b.Line) || b.Takes(a.Line) {
 		return true
 	}
-	for _, line := range a.Substitute {
-		if b.Takes(line) {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(a.Substitute, b.Takes)
 }
 
 // atLeast is the chance that so many of the coming queens that will do for an order

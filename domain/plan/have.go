@@ -133,12 +133,7 @@ func (p *Planner) Givers(on calendar.Day) []Giver {
 }
 
 func gives(c *book.Colony) bool {
-	for _, r := range []book.Role{book.Breeder, book.Starter, book.Finisher, book.CellBuilder, book.Bank} {
-		if c.Is(r) {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc([]book.Role{book.Breeder, book.Starter, book.Finisher, book.CellBuilder, book.Bank}, c.Is)
 }
 
 // giver is what a colony gives on a day: what a strong one gives in a week, no

@@ -197,9 +197,6 @@ func (s State) breederLines() (all []string) {
 
 // stepIn is the one before or after an answer in a list, around its ends.
 func stepIn(all []string, now string, by int) string {
-	at := slices.Index(all, now)
-	if at < 0 {
-		at = 0
-	}
+	at := max(slices.Index(all, now), 0)
 	return all[(at+by+len(all))%len(all)]
 }

@@ -3,6 +3,7 @@ package state
 import (
 	"fmt"
 	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -61,12 +62,7 @@ func (s State) looksLikeWeather(l roll.List) bool {
 	if s.Book == nil || len(l.Sheets) != 1 || !series.Is(l.Sheets[0].Rows) {
 		return false
 	}
-	for _, c := range roll.Guess(l.Sheets[0], roll.Heading(l.Sheets[0])) {
-		if c == roll.NucName {
-			return false
-		}
-	}
-	return true
+	return !slices.Contains(roll.Guess(l.Sheets[0], roll.Heading(l.Sheets[0])), roll.NucName)
 }
 
 // weatherRead is the window with the page of a series of weather, or with why
