@@ -21,7 +21,7 @@ const (
 var planCommands = []Command{
 	{Name: "plan", Does: "Plan", Keys: "Alt+P", Why: noBook, Do: pure(State.toPlan)},
 	{Name: "plan it", Does: "make it the plan", Keys: "Ctrl+Enter", Word: "Make it the plan", Why: noPlanIt, Do: planIt},
-	{Name: "forwards", Does: "from a graft, forwards; again: backwards from the day", Keys: "Alt+F", Why: notInPlan, Do: pure(State.turnedAround)},
+	{Name: "forwards", Does: "from a graft, or from the day", Keys: "Alt+F", Why: notInPlan, Do: pure(State.turnedAround)},
 	{Name: "laying by", Does: "laying by that day, or ready to hand over", Why: notInPlan, Do: pure(func(s State) State { s.Planning.Laying = !s.Planning.Laying; return s })},
 	{Name: "two grafts", Does: "two grafts, a week apart; again: one", Keys: "Alt+G", Why: notInPlan, Do: pure(State.grafts)},
 	{Name: "day earlier", Does: "the graft a day earlier", Keys: "Alt+,", Word: "A day earlier", Why: noEarlier, Do: graftMoved(-1)},

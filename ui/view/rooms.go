@@ -43,17 +43,33 @@ type roomCount struct {
 // without their counts.
 const countsLeast = 560.0
 
+// smallRooms is the width of a window, dp, below which the words of the rooms are
+// smaller.
+const smallRooms = 440.0
+
+// roomSize is how large the words of the rooms are.
+func (p *sheet) roomSize() float64 {
+	if p.l.Window.W < smallRooms {
+		return 13.5
+	}
+	return 16
+}
+
 // roomWord draws one room's word with its count and gives where the next begins.
 func (p *sheet) roomWord(x float64, w roomCount) float64 {
-	f, on, gap, air := ink2(16), p.s.Room == w.room, 30.0, 10.0
-	if p.l.Window.W < countsLeast {
+	size := p.roomSize()
+	f, on, gap, air := ink2(size), p.s.Room == w.room, 30.0, 10.0
+	switch {
+	case size < 16:
+		w.count, gap, air = 0, 10, 4
+	case p.l.Window.W < countsLeast:
 		w.count, gap, air = 0, 14, 6
 	}
 	switch {
 	case p.s.Book == nil:
-		f, on = ink3(16), false
+		f, on = ink3(size), false
 	case on:
-		f = ink(16).semi()
+		f = ink(size).semi()
 	}
 	end := p.text(x, 28, w.word, f)
 	if w.count > 0 {
@@ -68,12 +84,13 @@ func (p *sheet) roomWord(x float64, w roomCount) float64 {
 
 // roomRight draws a room's word that ends at x and gives where it begins.
 func (p *sheet) roomRight(x float64, word, command string, on bool) float64 {
-	f := ink2(16)
+	size := p.roomSize()
+	f := ink2(size)
 	switch {
 	case p.s.Book == nil:
-		f, on = ink3(16), false
+		f, on = ink3(size), false
 	case on:
-		f = ink(16).semi()
+		f = ink(size).semi()
 	}
 	from := p.right(x, 28, word, f)
 	if on {
