@@ -1,0 +1,159 @@
+package season
+
+import (
+	"cmp"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+	"lidmark/domain/practice"
+)
+
+// load is a batch of the book with what it takes.
+type load struct {
+	standing
+	takes     []span
+	kilograms float64 // of bees for its nucs
+	combs     float64 // of brood for them
+	comb      calendar.Day
+	inTime    bool // its drone comb can be in by its last day, or is
+}
+
+// account is what the batches of a book take of what there is. It is reckoned anew
+// for every way out that is tried; what does not depend on the batches is kept.
+type account struct {
+	planner *plan.Planner
+	ground  *ground // with nothing taken from it
+	today   calendar.Day
+	drones  float64 // colonies; 0: the book knows of none
+	told    bool    // hours are
+	free    map[calendar.Day]float64
+	give    map[calendar.Day][2]float64
+}
+
+func newAccount(p *plan.Planner, all []standing) *account {
+	v := p.View()
+	from, until := spanOf(all, v.Today())
+	a := &account{
+		planner: p, today: v.Today(), ground: newGround(p, yardsWithNucs(v), from-moveMost, until+moveMost),
+		told: v.HoursTold(), free: map[calendar.Day]float64{}, give: map[calendar.Day][2]float64{},
+	}
+	a.ground.fill(a.ground.besides(grafts), 1)
+	for c := range v.Colonies() {
+		if c.Is(book.DroneSource) {
+			a.drones++
+		}
+	}
+	return a
+}
+
+// load is what a batch takes. Bees and brood are for the nucs that are still to be
+// made up.
+func (a *account) load(s standing) load {
+	l := load{standing: s, takes: a.ground.takes(s.ladder, s.size)}
+	if s.ladder.Rung(plan.MakeUpNucs).By >= a.today && s.size.Nucs > 0 {
+		for _, n := range a.planner.Needs(s.ladder, s.size) {
+			switch n.Good {
+			case plan.KilogramsOfBees:
+				l.kilograms = n.Amount
+			case plan.BroodCombs:
+				l.combs = n.Amount
+			}
+		}
+	}
+	return a.withComb(l)
+}
+
+// like is what a batch takes when it is planned otherwise: bees and brood as before,
+// by the nuc.
+func (a *account) like(was load, s standing) load {
+	l := load{standing: s, takes: a.ground.takes(s.ladder, s.size)}
+	if was.size.Nucs > 0 {
+		part := float64(s.size.Nucs) / float64(was.size.Nucs)
+		l.kilograms, l.combs = was.kilograms*part, was.combs*part
+	}
+	return a.withComb(l)
+}
+
+// withComb says when the drone comb of a batch goes in: when it did, else on its
+// best day, else today; that of a grafted one is taken to have been in.
+func (a *account) withComb(l load) load {
+	rung := l.ladder.Rung(plan.DroneComb)
+	l.comb, l.inTime = rung.Best, true
+	if l.grafted {
+		return l
+	}
+	if in := a.combIn(l.id); in != 0 {
+		l.comb, l.inTime = in, in <= rung.By
+		return l
+	}
+	l.comb = max(l.comb, a.today)
+	l.inTime = l.comb <= rung.By
+	return l
+}
+
+// combIn is the day on which the comb of a batch went in; 0: it did not yet.
+func (a *account) combIn(id book.BatchID) (in calendar.Day) {
+	v := a.planner.View()
+	for _, e := range v.LinesSince(id.Subject(), v.On().AddDate(-1, 0, 0)) {
+		if f, ok := e.Fact.(book.BatchReadied); ok && f.Step == book.DroneCombIn {
+			in = e.At.Day(v.Zone())
+		}
+	}
+	return in
+}
+
+// freeOn are the minutes that people are free on a day.
+func (a *account) freeOn(d calendar.Day) float64 {
+	m, ok := a.free[d]
+	if !ok {
+		m = float64(a.planner.View().MinutesFree(d))
+		a.free[d] = m
+	}
+	return m
+}
+
+// gives are the bees, in kilograms, and the combs that colonies give in the week to
+// a day.
+func (a *account) gives(d calendar.Day) (kilograms, combs float64) {
+	g, ok := a.give[d]
+	if !ok {
+		for _, giver := range a.planner.Givers(d) {
+			g[0] += giver.Kilograms
+			g[1] += giver.Combs
+		}
+		a.give[d] = g
+	}
+	return g[0], g[1]
+}
+
+// clashes are all that some batches cannot have at once, without ways out, by the
+// day.
+func (a *account) clashes(all []load) (found []Clash) {
+	for _, l := range all {
+		for _, t := range l.takes {
+			a.ground.add(t)
+		}
+	}
+	found = append(found, a.goods(all)...)
+	for _, l := range all {
+		for _, t := range l.takes {
+			t.amount = -t.amount
+			a.ground.add(t)
+		}
+	}
+	for _, l := range all {
+		found = append(found, a.hours(l)...)
+		found = append(found, a.bees(l, all)...)
+		found = append(found, a.ripe(l, all)...)
+	}
+	found = append(found, a.flying(all)...)
+	found = append(found, a.over(all)...)
+	found = slices.DeleteFunc(found, func(c Clash) bool { return c.To < a.today })
+	slices.SortStableFunc(found, func(x, y Clash) int { return cmp.Or(cmp.Compare(x.From, y.From), cmp.Compare(x.Kind, y.Kind)) })
+	return found
+}
+
+// days of a number of the keeper's.
+func (a *account) days(k practice.Key) calendar.Day { return calendar.Day(a.ground.numbers.Days(k)) }

@@ -1,0 +1,293 @@
+package season_test
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+	"lidmark/domain/practice"
+	"lidmark/domain/season"
+)
+
+// worth is what plans are told apart by: less is better, in this order.
+type worth struct {
+	short   int
+	tenths  int
+	grafts  int
+	earlier int // sum of the days of grafts, the other way round
+}
+
+func (w worth) less(v worth) bool {
+	return slices.Compare([]int{w.short, w.tenths, w.grafts, w.earlier}, []int{v.short, v.tenths, v.grafts, v.earlier}) < 0
+}
+
+// before tells whether it is less but for the days, which count down.
+func (w worth) before(v worth) bool {
+	w.earlier, v.earlier = 0, 0
+	return w.less(v)
+}
+
+func (w worth) plus(v worth) worth {
+	return worth{w.short + v.short, w.tenths + v.tenths, w.grafts + v.grafts, w.earlier + v.earlier}
+}
+
+// use is so much of a good on a day.
+type use struct {
+	good string
+	day  calendar.Day
+}
+
+type choice struct {
+	worth
+	uses map[use]int
+}
+
+// brute goes through every plan there is, with the chances of plan.Rates and its
+// own account of what is taken, and knows nothing of how Search looks.
+type brute struct {
+	planner *plan.Planner
+	world   world
+	wanted  season.Wanted
+	best    worth
+}
+
+// All worlds have one weather and the rates of a book that tells nothing: what is
+// reckoned of one holds in all.
+var (
+	knownChances = map[string]plan.Chances{}
+	knownLadders = map[[2]int]plan.Ladder{}
+)
+
+func (b *brute) queens(r plan.Rates, grafts []plan.Graft) plan.Chances {
+	key := fmt.Sprint(r.Laying, grafts)
+	c, ok := knownChances[key]
+	if !ok {
+		c = r.Queens(grafts...)
+		knownChances[key] = c
+	}
+	return c
+}
+
+func (b *brute) ladder(d calendar.Day, larvae int) plan.Ladder {
+	key := [2]int{int(d), larvae}
+	l, ok := knownLadders[key]
+	if !ok {
+		l = b.planner.Ladder(b.planner.GraftAt(d), larvae, booktest.Yard("home"))
+		knownLadders[key] = l
+	}
+	return l
+}
+
+func bruteForce(p *plan.Planner, w world, wanted season.Wanted) worth {
+	b := &brute{planner: p, world: w, wanted: wanted, best: worth{short: math.MaxInt}}
+	b.split(0, make([]int, len(wanted.Promises)))
+	return b.best
+}
+
+// split puts each promise into a group of those before it, into one of its own, or
+// into group 0, of those that are given up.
+func (b *brute) split(at int, in []int) {
+	if at == len(in) {
+		b.groups(in)
+		return
+	}
+	for g := 0; g <= slices.Max(append([]int{0}, in[:at]...))+1; g++ {
+		in[at] = g
+		b.split(at+1, in)
+	}
+}
+
+func (b *brute) groups(in []int) {
+	var start worth
+	var all [][]choice
+	for g := 0; g <= slices.Max(in); g++ {
+		var members []season.Promise
+		for i, to := range in {
+			if to == g {
+				members = append(members, b.wanted.Promises[i])
+			}
+		}
+		if g == 0 {
+			for _, m := range members {
+				start.short += m.Queens
+			}
+			continue
+		}
+		all = append(all, b.choices(members))
+	}
+	b.pick(all, start, map[use]int{})
+}
+
+func (b *brute) pick(all [][]choice, sum worth, used map[use]int) {
+	if len(all) == 0 {
+		if sum.less(b.best) {
+			b.best = sum
+		}
+		return
+	}
+	for _, c := range all[0] {
+		if with := sum.plus(c.worth); b.best.before(with) || b.over(c, used) {
+			continue // what is still to come only adds
+		}
+		for u, n := range c.uses {
+			used[u] += n
+		}
+		b.pick(all[1:], sum.plus(c.worth), used)
+		for u, n := range c.uses {
+			used[u] -= n
+		}
+	}
+}
+
+func (b *brute) over(c choice, used map[use]int) bool {
+	have := map[string]int{"nucs": b.world.nucs, "starters": b.world.starters, "finishers": b.world.finishers, "grafts": 1, "minutes": int(10 * b.wanted.Minutes)}
+	for u, n := range c.uses {
+		if n > 0 && used[u]+n > have[u.good] {
+			return true
+		}
+	}
+	return false
+}
+
+// choices are all grafts that keep some promises: of the last days, as many as the
+// window has, on which there is one.
+func (b *brute) choices(members []season.Promise) (all []choice) {
+	slices.SortStableFunc(members, func(p, q season.Promise) int { return int(p.By - q.By) })
+	days := 0
+	for d := members[0].By - 20; d >= b.wanted.From && days < b.wanted.Window; d-- {
+		on := b.onDay(members, d)
+		if len(on) > 0 {
+			days++
+		}
+		all = append(all, on...)
+	}
+	return all
+}
+
+func (b *brute) onDay(members []season.Promise, d calendar.Day) (all []choice) {
+	laid := b.ladder(d, 1).Laid
+	if 1-laid.InTime(members[0].By, members[0].Laying) > 0.4 {
+		return nil
+	}
+	for _, larvae := range b.wanted.Larvae {
+		for nucs := 1; nucs <= larvae; nucs++ {
+			if b.keeps(members, laid, 50, plan.Graft{Larvae: larvae, Nucs: nucs}) {
+				all = append(all, b.choice(d, larvae, nucs, 1))
+			}
+		}
+	}
+	r := plan.RatesOf(b.planner.View())
+	for larvae := 24; larvae <= slices.Max(b.wanted.Larvae) && d-7 >= b.wanted.From; larvae += 24 {
+		nucs := int(math.Ceil(r.Link[plan.Taken].Mean() * r.Link[plan.RipeOfTaken].Mean() * float64(larvae)))
+		g := plan.Graft{Larvae: larvae, Nucs: nucs}
+		if b.keeps(members, laid, 10, g, g) {
+			all = append(all, b.choice(d, larvae, nucs, 2))
+			break
+		}
+	}
+	return all
+}
+
+// keeps tells whether grafts keep promises, those of earlier days first; lateness
+// is rounded up to parts.
+func (b *brute) keeps(members []season.Promise, laid plan.Laid, parts float64, grafts ...plan.Graft) bool {
+	queens := 0
+	for _, m := range members {
+		queens += m.Queens
+		late := 1 - laid.InTime(m.By, m.Laying)
+		late = math.Ceil(50*late-1e-9) / 50
+		late = math.Ceil(parts*late-1e-9) / parts
+		for i := range grafts {
+			grafts[i].Late = late
+		}
+		r := plan.RatesOf(b.planner.View())
+		r.Laying = m.Laying
+		if b.queens(r, grafts).AtLeast(queens) < m.Sure-1e-9 {
+			return false
+		}
+	}
+	return true
+}
+
+func (b *brute) choice(d calendar.Day, larvae, nucs, grafts int) choice {
+	c := choice{uses: map[use]int{}}
+	for i := range grafts {
+		b.graft(&c, d-calendar.Day(7*i), larvae, nucs)
+	}
+	return c
+}
+
+func (b *brute) graft(c *choice, d calendar.Day, larvae, nucs int) {
+	home, n := booktest.Yard("home"), b.planner.View().Numbers()
+	l := b.ladder(d, larvae)
+	s := b.planner.SizeOf(book.BatchPlan{BatchPlanned: book.BatchPlanned{Larvae: larvae, Nucs: nucs, Yard: home}})
+	c.grafts++
+	c.earlier -= int(d)
+	c.uses[use{"grafts", d}]++
+	put := func(good string, from, until calendar.Day, amount float64) {
+		for ; from < until; from++ {
+			c.uses[use{good, from}] += int(math.Ceil(amount))
+		}
+	}
+	move := l.Rung(plan.ToFinisher).Best
+	put("nucs", l.Rung(plan.MakeUpNucs).Best, l.Rung(plan.Ready).By, float64(nucs))
+	put("starters", l.Rung(plan.SetUpStarter).Best, move, float64(larvae)/n.Get(practice.CellsPerStarter))
+	put("finishers", move, move+calendar.Day(n.Days(practice.FinisherTurn)), s.Takes/n.Get(practice.CellsPerFinisher))
+	for _, m := range b.planner.Minutes(l, s) {
+		t := int(math.Round(10 * m.Minutes))
+		c.tenths += t
+		if b.wanted.Minutes > 0 {
+			c.uses[use{"minutes", m.Day}] += t
+		}
+	}
+}
+
+// worthOf is what an answer of the search is worth.
+func worthOf(f season.Found) (w worth) {
+	_, w.short = f.Queens()
+	w.tenths, w.grafts = int(math.Round(10*f.Minutes)), len(f.Batches)
+	for _, b := range f.Batches {
+		w.earlier -= int(b.Day)
+	}
+	return w
+}
+
+// tiny is a season that can be gone through whole: at most three promises, three
+// days each, three sizes.
+func tiny(t *rapid.T) (world, season.Wanted) {
+	w := world{rapid.IntRange(8, 60).Draw(t, "nucs"), rapid.IntRange(1, 4).Draw(t, "starters"), rapid.IntRange(1, 6).Draw(t, "finishers")}
+	wanted := season.Wanted{Window: rapid.IntRange(1, 3).Draw(t, "window"), Larvae: []int{12, 24, 48}, Sizes: 100, Near: 60}
+	if rapid.Bool().Draw(t, "hurried") {
+		wanted.Minutes = float64(rapid.IntRange(60, 200).Draw(t, "minutes"))
+	}
+	from, _ := calendar.ParseDay("2027-04-02")
+	wanted.From = from
+	for range rapid.IntRange(1, 3).Draw(t, "promises") {
+		wanted.Promises = append(wanted.Promises, season.Promise{
+			Queens: rapid.IntRange(1, 9).Draw(t, "queens"), By: from + calendar.Day(rapid.IntRange(40, 60).Draw(t, "by")),
+			Sure: rapid.SampledFrom([]float64{0.6, 0.8, 0.9, 0.95}).Draw(t, "sure"), Laying: rapid.Bool().Draw(t, "laying"),
+		})
+	}
+	return w, wanted
+}
+
+func TestSmallSeasonsAreExact(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		w, wanted := tiny(t)
+		p := plannerOf(w.pen())
+		f := season.Search(p, wanted, nil)
+		if !f.Exact {
+			t.Fatalf("not exact")
+		}
+		if got, want := worthOf(f), bruteForce(p, w, wanted); got != want {
+			t.Fatalf("found %+v, there is %+v", got, want)
+		}
+	})
+}

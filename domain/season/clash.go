@@ -1,0 +1,97 @@
+package season
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// Kind is what batches of a season want and cannot all have.
+type Kind uint8
+
+// The kinds of clashes, in the order in which those of one day are told.
+const (
+	NobodyFree     Kind = iota + 1 // no free hour to graft, or to give cells before their hard hour
+	TwoGrafts                      // on one day
+	NucsShort                      // in a yard
+	StartersShort                  // larvae of all batches at once
+	FinishersShort                 // in their turn
+	BeesShort                      // for the nucs of a week
+	BroodShort                     // combs, for the nucs of a week
+	DronesShort                    // colonies, for the virgins that fly
+	DronesUnripe                   // when flights begin
+	DronesOld                      // when flights begin
+	MinutesOver                    // the free time of a day, and of the days to which its work can move
+)
+
+var kinds = [...]struct{ name, unit, one string }{
+	{},
+	{"nobody is free", "", ""},
+	{"two grafts on a day", "grafts", "graft"},
+	{"too few nucs", "nucs", "nuc"},
+	{"too few starters", "starters", "starter"},
+	{"too few finishers", "finishers", "finisher"},
+	{"too few bees", "kg of bees", "kg of bees"},
+	{"too few brood combs", "combs of brood", "comb of brood"},
+	{"too few drone colonies", "drone colonies", "drone colony"},
+	{"drones are not ripe", "days", "day"},
+	{"drones are too old", "days", "day"},
+	{"too little time", "min", "min"},
+}
+
+// String is the kind in the keeper's words.
+func (k Kind) String() string { return kinds[k].name }
+
+// Unit is what its amounts are counted in.
+func (k Kind) Unit() string { return kinds[k].unit }
+
+// amount is so much in its unit.
+func (k Kind) amount(n float64) string {
+	switch {
+	case n == 1:
+		return "1 " + kinds[k].one
+	case k == BeesShort:
+		return fmt.Sprintf("%.1f %s", n, k.Unit())
+	default:
+		return fmt.Sprintf("%.0f %s", n, k.Unit())
+	}
+}
+
+// Clash is what batches want at once and cannot all have.
+type Clash struct {
+	Kind
+	Batches    []book.BatchID // that want it, by the day of their graft
+	Yard       book.YardID    // whose nucs they are; else zero
+	From, To   calendar.Day
+	Want, Have float64 // at the worst, in the unit of its kind
+	Why        string  // a sentence
+	Ways       []Way   // out, those that cost least first
+}
+
+// Short is how much is missing, in the unit of its kind.
+func (c Clash) Short() float64 { return c.Want - c.Have }
+
+// Subjects are the batches and the yard.
+func (c Clash) Subjects() (all []book.Subject) {
+	for _, b := range c.Batches {
+		all = append(all, b.Subject())
+	}
+	if !c.Yard.IsZero() {
+		all = append(all, c.Yard.Subject())
+	}
+	return all
+}
+
+// Way is a way out of a clash that was tried: with it the clash is gone, and none
+// is worse.
+type Way struct {
+	What          string            // what to do, in the keeper's words
+	Plan          book.BatchPlanned // as the batch is then planned; of no batch where it takes more of something instead
+	Days          int               // by which its graft moves
+	Wished        bool              // queens are wished of the batch by a day: the chances say something
+	Before, After float64           // chances of them
+}
+
+// Loss is what the way takes from the chance of the batch's promise, 0 to 1.
+func (w Way) Loss() float64 { return max(0, w.Before-w.After) }

@@ -1,0 +1,127 @@
+package season
+
+import (
+	"fmt"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// goods are the days on which there is less than nothing left of a good, each row
+// of such days as one clash.
+func (a *account) goods(all []load) (found []Clash) {
+	for good := range a.ground.left {
+		if good == a.ground.besides(minutes) {
+			continue
+		}
+		var run *Clash
+		for d := a.today; d <= a.ground.last(); d++ {
+			left := a.ground.left[good][d-a.ground.first]
+			if left >= 0 {
+				run = nil
+				continue
+			}
+			if run == nil {
+				found = append(found, a.good(good, d))
+				run = &found[len(found)-1]
+			}
+			run.To = d
+			if short := float64(-left); short > run.Short() {
+				run.Want = a.wanted(good, d, all)
+				run.Have = run.Want - short
+			}
+		}
+	}
+	for i := range found {
+		a.tell(&found[i], all)
+	}
+	return found
+}
+
+// good is a clash over a good that begins on a day.
+func (a *account) good(good int, d calendar.Day) Clash {
+	if good < len(a.ground.yards) {
+		return Clash{Kind: NucsShort, Yard: a.ground.yards[good], From: d}
+	}
+	return Clash{Kind: [...]Kind{StartersShort, FinishersShort, TwoGrafts}[good-len(a.ground.yards)], From: d}
+}
+
+// goodOf is the good of a clash.
+func (a *account) goodOf(c Clash) int {
+	switch c.Kind {
+	case StartersShort:
+		return a.ground.besides(starters)
+	case FinishersShort:
+		return a.ground.besides(finishers)
+	case TwoGrafts:
+		return a.ground.besides(grafts)
+	default:
+		return a.ground.yard(c.Yard)
+	}
+}
+
+// wanted is how much batches want of a good on a day.
+func (a *account) wanted(good int, d calendar.Day, all []load) (sum float64) {
+	for _, l := range all {
+		for _, t := range l.takes {
+			if t.good == good && t.from <= d && d <= t.to {
+				sum += float64(t.amount)
+			}
+		}
+	}
+	return sum
+}
+
+// tell names the batches of a clash over a good, and says why it is one.
+func (a *account) tell(c *Clash, all []load) {
+	var titles []string
+	good := a.goodOf(*c)
+	for _, l := range all {
+		for _, t := range l.takes {
+			if t.good == good && t.amount > 0 && t.from <= c.To && c.From <= t.to {
+				c.Batches, titles = append(c.Batches, l.id), append(titles, l.title)
+				break
+			}
+		}
+	}
+	where := ""
+	if c.Kind == NucsShort {
+		where = " in " + a.planner.View().Yard(c.Yard).Name
+	}
+	c.Why = fmt.Sprintf("%s %s %s%s%s, %.0f %s free.",
+		joined(titles), verb(titles, "wants", "want"), c.amount(c.Want), where, between(c.From, c.To), max(0, c.Have), isAre(max(0, c.Have)))
+	if c.Kind == TwoGrafts {
+		c.Why = fmt.Sprintf("%s are on one day, %s.", joined(titles), c.From.Short())
+	}
+}
+
+func between(from, to calendar.Day) string {
+	if from == to {
+		return " on " + from.Short()
+	}
+	return fmt.Sprintf(" between %s and %s", from.Short(), to.Short())
+}
+
+func joined(titles []string) string {
+	if n := len(titles); n > 1 {
+		return strings.Join(titles[:n-1], ", ") + " and " + titles[n-1]
+	}
+	return strings.Join(titles, "")
+}
+
+func verb(of []string, one, many string) string {
+	if len(of) == 1 {
+		return one
+	}
+	return many
+}
+
+func isAre(n float64) string {
+	if n == 1 {
+		return "is"
+	}
+	return "are"
+}
+
+func only(id book.BatchID) []book.BatchID { return []book.BatchID{id} }

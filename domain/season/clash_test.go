@@ -1,0 +1,177 @@
+package season_test
+
+import (
+	"fmt"
+	"slices"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+	"lidmark/domain/season"
+)
+
+// planned writes batches of 60 larvae and 40 nucs on some days.
+func planned(p *booktest.Pen, days ...calendar.Day) *booktest.Pen {
+	p.At("2027-03-31 20:00")
+	for i, d := range days {
+		p.Write(book.BatchPlanned{
+			Batch: booktest.Batch(fmt.Sprint(i)), Day: d, Larvae: 60, Nucs: 40, Yard: booktest.Yard("home"), Queens: 15, By: d + 60, Line: []string{"Rook", "Plover"}[i%2],
+		})
+	}
+	return p
+}
+
+func kindsOf(all []season.Clash) (kinds []season.Kind) {
+	for _, c := range all {
+		kinds = append(kinds, c.Kind)
+	}
+	slices.Sort(kinds)
+	return slices.Compact(kinds)
+}
+
+func clash(t *testing.T, all []season.Clash, k season.Kind) season.Clash {
+	t.Helper()
+	for _, c := range all {
+		if c.Kind == k {
+			return c
+		}
+	}
+	t.Fatalf("%s is not told: %v", k, kindsOf(all))
+	return season.Clash{}
+}
+
+// By hand: two batches of 60 larvae want two starters each at 45 larvae, three
+// finishers each at 20 of 48 takes, and 80 nucs.
+func TestTwoBatchesWantTheSame(t *testing.T) {
+	d := day(t, "2027-05-01")
+	all := season.Clashes(plannerOf(planned(world{nucs: 60, starters: 3, finishers: 4}.pen(), d, d)))
+	for kind, want := range map[season.Kind][2]float64{
+		season.TwoGrafts: {2, 1}, season.NucsShort: {80, 60}, season.StartersShort: {4, 3}, season.FinishersShort: {6, 4},
+	} {
+		c := clash(t, all, kind)
+		if c.Want != want[0] || c.Have != want[1] || len(c.Batches) != 2 {
+			t.Errorf("%s: %v of %v by %d batches, by hand %v of %v by two", kind, c.Want, c.Have, len(c.Batches), want[0], want[1])
+		}
+	}
+	if len(all) != 4 {
+		t.Errorf("told of: %v", kindsOf(all))
+	}
+}
+
+func TestBatchesInTurnDoNotClash(t *testing.T) {
+	d := day(t, "2027-05-01")
+	if all := season.Clashes(plannerOf(planned(world{nucs: 80, starters: 2, finishers: 3}.pen(), d, d+5))); len(all) > 0 {
+		t.Errorf("a turn of five days: %s", all[0].Why)
+	}
+	all := season.Clashes(plannerOf(planned(world{nucs: 80, starters: 2, finishers: 3}.pen(), d, d+4)))
+	c := clash(t, all, season.FinishersShort)
+	if c.From != c.To || c.From != d+5 {
+		t.Errorf("a turn of four days: from %s to %s, want on %s", c.From, c.To, d+5)
+	}
+}
+
+// A way out was tried: planned so, the clash is gone. The chance before it is that
+// of the batch as it stands.
+func TestWaysOutLeadOut(t *testing.T) {
+	d := day(t, "2027-05-01")
+	w := world{nucs: 60, starters: 3, finishers: 4}
+	p := plannerOf(planned(w.pen(), d, d))
+	for _, c := range season.Clashes(p) {
+		tried := 0
+		for _, way := range c.Ways {
+			if way.Plan.Batch.IsZero() {
+				continue
+			}
+			tried++
+			pen := planned(w.pen(), d, d).Write(way.Plan)
+			if slices.Contains(kindsOf(season.Clashes(plannerOf(pen))), c.Kind) {
+				t.Errorf("%s: %s leaves it", c.Kind, way.What)
+			}
+			if want := kept(p, book.BatchPlan{BatchPlanned: way.Plan}); !way.Wished || way.After != want {
+				t.Errorf("%s: %s: %v, reckoned %v", c.Kind, way.What, way.After, want)
+			}
+		}
+		if tried < 2 {
+			t.Errorf("%s: %d ways", c.Kind, tried)
+		}
+	}
+}
+
+func kept(p *plan.Planner, b book.BatchPlan) float64 {
+	late := 1 - p.LadderOf(b).Laid.InTime(b.By, b.Laying)
+	return plan.RatesOf(p.View()).Queens(plan.Graft{Larvae: b.Larvae, Nucs: b.Nucs, Late: late}).AtLeast(b.Queens)
+}
+
+// Ida is free on Mondays alone, for an hour: a graft of a Saturday has nobody, and
+// neither have its cells on the tenth day.
+func TestNobodyIsFree(t *testing.T) {
+	pen := world{nucs: 60}.pen()
+	pen.Write(book.PersonDescribed{Person: booktest.Person("Ida"), Name: "Ida M.", Free: [7]book.FreeHours{1: {From: 1080, Until: 1140}}})
+	saturday := day(t, "2027-05-01")
+	all := season.Clashes(plannerOf(planned(pen, saturday)))
+	if c := clash(t, all, season.NobodyFree); c.From != saturday {
+		t.Errorf("nobody is free: %s", c.Why)
+	}
+	over := clash(t, all, season.MinutesOver)
+	if over.Short() <= 0 || over.Have > 60 {
+		t.Errorf("%s", over.Why)
+	}
+}
+
+// By hand: 400 virgins want sixteen colonies at 25 each; seven are there. Comb hung
+// in on the view's day is ripe 40 days later, on 11 May; the virgins of a graft of
+// 5 April fly from about the 22nd.
+func TestDrones(t *testing.T) {
+	pen := world{nucs: 400}.pen()
+	for i := range 7 {
+		pen.Write(book.ColonyDescribed{Colony: booktest.Colony(fmt.Sprint(i)), Name: fmt.Sprint(i), Yard: booktest.Yard("home"), Roles: []book.Role{book.DroneSource}})
+	}
+	graft := func(d calendar.Day, nucs int) *booktest.Pen {
+		return pen.Write(book.BatchPlanned{Batch: booktest.Batch("one"), Day: d, Larvae: 500, Nucs: nucs, Yard: booktest.Yard("home")})
+	}
+	all := season.Clashes(plannerOf(graft(day(t, "2027-04-05"), 400)))
+	if c := clash(t, all, season.DronesShort); c.Want != 16 || c.Have != 7 {
+		t.Errorf("%s", c.Why)
+	}
+	c := clash(t, all, season.DronesUnripe)
+	if ripe := c.From + calendar.Day(c.Want); ripe != day(t, "2027-05-11") {
+		t.Errorf("%s", c.Why)
+	}
+	later := season.Clashes(plannerOf(graft(day(t, "2027-05-10"), 40)))
+	if kinds := kindsOf(later); !slices.Equal(kinds, []season.Kind{season.DronesShort}) {
+		t.Errorf("comb in good time: %v", kinds)
+	}
+	pen.At("2027-03-05 12:00").Write(book.BatchReadied{Batch: booktest.Batch("one"), Step: book.DroneCombIn})
+	old := season.Clashes(plannerOf(graft(day(t, "2027-05-10"), 40)))
+	if c := clash(t, old, season.DronesOld); c.Want <= 0 {
+		t.Errorf("%s", c.Why)
+	}
+}
+
+// By hand: two colonies give 1.1 kg each in a week; sixty nucs of two cups of 700
+// bees at 8300 a kilogram want 10.1 kg.
+func TestBeesOfAWeek(t *testing.T) {
+	pen := world{nucs: 60, starters: 1}.pen()
+	for _, name := range []string{"S1", "S2"} {
+		pen.Write(book.ColonyDescribed{Colony: booktest.Colony(name), Name: name, Yard: booktest.Yard("home"), Roles: []book.Role{book.BroodSource}, Thousands: 40})
+	}
+	pen.Write(book.BatchPlanned{Batch: booktest.Batch("one"), Day: day(t, "2027-05-01"), Larvae: 40, Nucs: 60, Yard: booktest.Yard("home")})
+	c := clash(t, season.Clashes(plannerOf(pen)), season.BeesShort)
+	if c.Have != 2.2 || c.Want < 10 || c.Want > 10.3 {
+		t.Errorf("%s", c.Why)
+	}
+}
+
+// The floor is the ladders of the days to which batches can move: 1.6 ms each.
+func BenchmarkClashes(b *testing.B) {
+	var days []calendar.Day
+	for i := range 60 {
+		days = append(days, day(b, "2027-04-20")+calendar.Day(i*3/2))
+	}
+	pen := planned(world{nucs: 900, starters: 3, finishers: 9}.pen(), days...)
+	for b.Loop() {
+		season.Clashes(plannerOf(pen))
+	}
+}

@@ -1,0 +1,150 @@
+package season
+
+import (
+	"cmp"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+)
+
+// Found are batches that keep promises.
+type Found struct {
+	Wanted  // with all that was left open
+	Batches []Batch
+	Kept    []Kept
+	Short   []Short // promises that no batch is found for, by their day
+	Minutes float64 // the keeper's time for the batches
+	Bound   float64 // no plan that keeps all promises takes less time
+	Exact   bool    // nothing within the limits and what is tried is better
+}
+
+// Batch is one graft of a plan.
+type Batch struct {
+	plan.Ladder
+	plan.Size
+	Minutes  float64
+	Promises []int // that it serves, by their number in what was wanted
+}
+
+// Kept is a promise that batches are found for.
+type Kept struct {
+	Promise int
+	Batches []int   // their numbers
+	Queens  int     // that must be there by its day: its own, and those of the promises that its batches serve before
+	Chance  float64 // that they are
+}
+
+// Queens are the queens that are promised and kept, and those that are short.
+func (f Found) Queens() (kept, short int) {
+	for _, k := range f.Kept {
+		kept += f.Promises[k.Promise].Queens
+	}
+	for _, s := range f.Short {
+		short += f.Promises[s.Promise].Queens
+	}
+	return kept, short
+}
+
+// Plan is a batch of what was found as it is planned in the book.
+func (f Found) Plan(batch int, id book.BatchID) book.BatchPlanned {
+	b := f.Batches[batch]
+	p := book.BatchPlanned{Batch: id, Day: b.Day, Line: b.Line, Yard: b.Yard, Larvae: b.Larvae, Nucs: b.Nucs}
+	for _, i := range b.Promises {
+		promise := f.Promises[i]
+		p.Queens += promise.Queens
+		p.By, p.Laying, p.Sure = max(p.By, promise.By), promise.Laying, max(p.Sure, promise.Sure)
+		if !promise.Order.IsZero() {
+			p.Orders = append(p.Orders, promise.Order)
+		}
+	}
+	return p
+}
+
+// found is what is chosen now, as an answer.
+func (s *search) found(exact bool) Found {
+	f := Found{Wanted: s.wanted, Exact: exact}
+	picks := slices.Clone(s.chosen)
+	slices.SortStableFunc(picks, func(a, b pick) int {
+		return cmp.Or(cmp.Compare(a.way.days[0], b.way.days[0]), cmp.Compare(a.group, b.group))
+	})
+	for _, p := range picks {
+		if p.given {
+			f.Short = append(f.Short, s.shortOf(s.groups[p.group].promises[0]))
+			continue
+		}
+		s.tell(&f, p)
+	}
+	f.sort()
+	f.Bound = f.Minutes
+	if s.prices != nil && !(exact && len(f.Short) == 0) {
+		f.Bound = min(f.Bound, s.bound())
+	}
+	return f
+}
+
+// bound are the minutes that the promises which can be kept take at least.
+func (s *search) bound() float64 {
+	var sum cost
+	for i, p := range s.prices {
+		if p < s.short(i) {
+			sum += p
+		}
+	}
+	return sum.minutes()
+}
+
+// tell adds a pick to an answer.
+func (s *search) tell(f *Found, p pick) {
+	g := s.groups[p.group]
+	var numbers []int
+	var ladders []plan.Ladder
+	for i, d := range p.way.grafts() {
+		yard := s.ground.yards[p.way.yard]
+		l := s.ground.ladder(yard, d, p.way.larvae)
+		b := Batch{Ladder: l, Size: s.sizeOf(yard, g.line, size{p.way.larvae, p.way.nucs}), Minutes: float64(p.way.of[i].work) / 10, Promises: g.promises}
+		numbers, ladders = append(numbers, len(f.Batches)), append(ladders, l)
+		f.Batches = append(f.Batches, b)
+		f.Minutes += b.Minutes
+	}
+	queens := 0
+	for _, i := range g.promises {
+		queens += s.wanted.Promises[i].Queens
+		f.Kept = append(f.Kept, Kept{i, numbers, queens, s.chanceOf(i, p.way, ladders, queens)})
+	}
+}
+
+// chanceOf is the chance that so many queens of the grafts of a way are there for a
+// promise, exactly.
+func (s *search) chanceOf(promise int, way option, ladders []plan.Ladder, queens int) float64 {
+	p := s.wanted.Promises[promise]
+	var all []plan.Graft
+	for _, l := range ladders {
+		all = append(all, plan.Graft{Larvae: way.larvae, Nucs: way.nucs, Late: 1 - l.Laid.InTime(p.By, p.Laying)})
+	}
+	return s.odds.ratesFor(p.Laying).Queens(all...).AtLeast(queens)
+}
+
+// sort puts batches by the day of their graft, promises by their number.
+func (f *Found) sort() {
+	order := make([]int, len(f.Batches))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(f.Batches[a].Day, f.Batches[b].Day) })
+	sorted, now := make([]Batch, len(order)), make([]int, len(order))
+	for i, was := range order {
+		sorted[i], now[was] = f.Batches[was], i
+	}
+	f.Batches = sorted
+	slices.SortFunc(f.Kept, func(a, b Kept) int { return a.Promise - b.Promise })
+	for i, k := range f.Kept {
+		f.Kept[i].Batches = slices.Clone(k.Batches)
+		for j, was := range k.Batches {
+			f.Kept[i].Batches[j] = now[was]
+		}
+	}
+	by := func(s Short) calendar.Day { return f.Promises[s.Promise].By }
+	slices.SortStableFunc(f.Short, func(a, b Short) int { return cmp.Compare(by(a), by(b)) })
+}

@@ -1,0 +1,178 @@
+package season
+
+import (
+	"math"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+	"lidmark/domain/practice"
+)
+
+// A span is so much of a good that is taken from one day to another, both included.
+type span struct {
+	good     int // see [ground]
+	from, to calendar.Day
+	amount   int32
+}
+
+// ground is what batches share, and what is left of each good by day: the nucs of
+// each yard, then starters, finishers, the grafts and the tenths of minutes of a day.
+type ground struct {
+	planner *plan.Planner
+	numbers practice.Numbers
+	yards   []book.YardID
+	first   calendar.Day
+	left    [][]int32 // by good and day
+	ladders map[ladderKey]plan.Ladder
+}
+
+// ladderKey is a graft of so many larvae; those of none larvae stand for all sizes.
+type ladderKey struct {
+	yard   book.YardID
+	day    calendar.Day
+	larvae int
+}
+
+// The goods after the nucs of each yard.
+const (
+	starters = iota
+	finishers
+	grafts
+	minutes
+
+	goodsBesides
+)
+
+// plenty is of what nobody told how much there is.
+const plenty = math.MaxInt32 / 2
+
+// reach is how many days before its graft a batch can take something up, and how
+// many after it, at most.
+const (
+	reachBefore = 90
+	reachAfter  = 130
+)
+
+// newGround is the ground of some days on which nothing is planned yet.
+func newGround(p *plan.Planner, yards []book.YardID, from, until calendar.Day) *ground {
+	g := &ground{planner: p, numbers: p.View().Numbers(), yards: yards, first: from - reachBefore, ladders: map[ladderKey]plan.Ladder{}}
+	days := until.Sub(g.first) + reachAfter
+	for range len(yards) + goodsBesides {
+		g.left = append(g.left, make([]int32, max(0, days)))
+	}
+	for i, y := range yards {
+		g.fill(i, 0)
+		for _, free := range p.FreeFrom(y) {
+			g.add(span{i, max(free, g.first), g.last(), -1})
+		}
+	}
+	g.fill(g.besides(starters), g.colonies(book.Starter))
+	g.fill(g.besides(finishers), g.colonies(book.Finisher))
+	g.fill(g.besides(grafts), plenty)
+	g.fill(g.besides(minutes), plenty)
+	return g
+}
+
+func (g *ground) besides(good int) int { return len(g.yards) + good }
+
+func (g *ground) last() calendar.Day { return g.first + calendar.Day(len(g.left[0])) - 1 }
+
+func (g *ground) fill(good int, amount int32) {
+	for d := range g.left[good] {
+		g.left[good][d] = amount
+	}
+}
+
+// colonies are those of a role, cell builders among them; plenty where the book has
+// none.
+func (g *ground) colonies(r book.Role) (n int32) {
+	for c := range g.planner.View().Colonies() {
+		if c.Is(r) || c.Is(book.CellBuilder) {
+			n++
+		}
+	}
+	if n == 0 {
+		return plenty
+	}
+	return n
+}
+
+// days are the days of a span that lie on the ground.
+func (g *ground) days(s span) []int32 {
+	from, to := max(s.from, g.first), min(s.to, g.last())
+	if to < from {
+		return nil
+	}
+	return g.left[s.good][from-g.first : to-g.first+1]
+}
+
+// add takes what a span takes; one of a negative amount gives it back.
+func (g *ground) add(s span) {
+	days := g.days(s)
+	for i := range days {
+		days[i] -= s.amount
+	}
+}
+
+// take takes what a way takes; where there is too little of a good, other than one
+// that is no matter, it takes nothing and says which. It is [none] where all is
+// there.
+func (g *ground) take(o option, but int) (short int) {
+	g.put(o, 1)
+	for _, b := range o.of {
+		if b == nil {
+			break
+		}
+		for _, s := range b.takes {
+			if s.good != but && slices.ContainsFunc(g.days(s), func(left int32) bool { return left < 0 }) {
+				g.put(o, -1)
+				return s.good
+			}
+		}
+	}
+	return none
+}
+
+// none is no good, or no matter which.
+const none = -1
+
+// put takes what a way takes, or with -1 gives it back.
+func (g *ground) put(o option, times int32) {
+	for _, b := range o.of {
+		if b == nil {
+			break
+		}
+		for _, s := range b.takes {
+			s.amount *= times
+			g.add(s)
+		}
+	}
+}
+
+// yard is the number of a yard; -1 of one that is none of the ground's.
+func (g *ground) yard(id book.YardID) int {
+	for i, y := range g.yards {
+		if y == id {
+			return i
+		}
+	}
+	return -1
+}
+
+// ladder is the ladder of a graft of so many larvae on a day, its hour being the
+// usual one.
+func (g *ground) ladder(yard book.YardID, day calendar.Day, larvae int) plan.Ladder {
+	key := ladderKey{yard, day, larvae}
+	l, ok := g.ladders[key]
+	if !ok {
+		if larvae == 0 {
+			l = g.planner.Ladder(g.planner.GraftAt(day), 1, yard)
+		} else {
+			l = g.planner.Sized(g.ladder(yard, day, 0), larvae, yard)
+		}
+		g.ladders[key] = l
+	}
+	return l
+}

@@ -1,0 +1,61 @@
+package season
+
+import (
+	"math/rand/v2"
+	"slices"
+)
+
+// How many promises a round takes up again, and for how many steps each is looked
+// for at most. Conventions of the search.
+const (
+	roundLeast = 2
+	roundMost  = 7
+	roundSteps = 3000
+)
+
+// round takes up some promises that lie near each other, with all that their
+// batches serve, and serves them anew; as it was, where nothing is better.
+func (s *search) round(chance *rand.Rand) {
+	order := s.wanted.byDay()
+	n := min(len(order), roundLeast+chance.IntN(roundMost-roundLeast+1))
+	from := chance.IntN(len(order) - n + 1)
+	out := s.takeUp(order[from : from+n])
+	var open []int
+	was := s.cost
+	for _, p := range out {
+		open = append(open, s.groups[p.group].promises...)
+		was += s.costOf(p)
+	}
+	slices.SortFunc(open, func(a, b int) int { return slices.Index(order, a) - slices.Index(order, b) })
+	b := best{cost: was}
+	kept := len(s.chosen)
+	s.steps = roundSteps
+	s.complete(open, &b)
+	if b.found {
+		out = b.picks[kept:]
+	}
+	for _, p := range out {
+		if !p.given {
+			s.ground.put(p.way, 1)
+		}
+		s.choose(p)
+	}
+}
+
+// takeUp takes back all that serves some promises.
+func (s *search) takeUp(promises []int) (out []pick) {
+	touched := func(p pick) bool {
+		return slices.ContainsFunc(s.groups[p.group].promises, func(i int) bool { return slices.Contains(promises, i) })
+	}
+	kept := s.chosen[:0:0]
+	for _, p := range s.chosen {
+		if touched(p) {
+			s.release(p)
+			out = append(out, p)
+		} else {
+			kept = append(kept, p)
+		}
+	}
+	s.chosen = kept
+	return out
+}

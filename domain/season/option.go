@@ -1,0 +1,156 @@
+package season
+
+import (
+	"cmp"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+)
+
+// group are promises that one batch, or two, may serve: of one line, by the day.
+type group struct {
+	promises []int
+	line     string
+}
+
+// option is one way to keep the promises of a group: a graft, or two of one size.
+type option struct {
+	yard   int
+	days   [2]calendar.Day // of the grafts; the second is 0 where one is enough
+	larvae int
+	nucs   int
+	cost   cost
+	of     [2]*batched // what is known of each
+}
+
+// cost is what plans are told apart by, in one number: queens short first, then
+// tenths of minutes, then grafts, then days by which a graft is earlier than the
+// last that could be.
+type cost int64
+
+const (
+	dayCost    cost = 1
+	graftCost  cost = 100_000
+	tenthCost  cost = 1000 * graftCost
+	queenShort cost = 10_000_000 * tenthCost
+)
+
+// minutesOf are the minutes of a cost.
+func (c cost) minutes() float64 { return float64(c%queenShort/tenthCost) / 10 }
+
+// apart is how many days lie between two grafts for the same promises: a habit of
+// the week.
+const apart = 7
+
+// the days on which a graft is looked for, before the day of a promise: no numbers
+// in range make a queen sooner, and nobody grafts a season ahead for one order.
+const (
+	least = 20
+	most  = 100
+)
+
+// size is a graft of one day that keeps some promises.
+type size struct{ larvae, nucs int }
+
+// options are the ways to keep the promises of a group, the least cost first.
+func (s *search) options(g group) []option {
+	var all []option
+	for y := range s.ground.yards {
+		all = append(all, s.inYard(g, y)...)
+	}
+	slices.SortStableFunc(all, func(a, b option) int { return cmp.Compare(a.cost, b.cost) })
+	return all
+}
+
+// inYard goes back from the last day, until so many days are found.
+func (s *search) inYard(g group, yard int) (all []option) {
+	by := s.wanted.Promises[g.promises[0]].By
+	found := 0
+	for d := by - least; d >= max(s.wanted.From, by-most) && found < s.wanted.Window; d-- {
+		if on := s.onDay(g, yard, d); len(on) > 0 {
+			all = append(all, on...)
+			found++
+		}
+	}
+	return all
+}
+
+// onDay are the ways with the last graft on a day.
+func (s *search) onDay(g group, yard int, d calendar.Day) (all []option) {
+	laid := s.ground.ladder(s.ground.yards[yard], d, 0).Laid
+	demand := s.demand(g, laid)
+	if demand[0].late.late > lateMost {
+		return nil
+	}
+	for _, size := range s.sizes(demand) {
+		if o, ok := s.option(g, yard, [2]calendar.Day{d}, size); ok {
+			all = append(all, o)
+		}
+	}
+	slices.SortStableFunc(all, func(a, b option) int { return cmp.Compare(a.cost, b.cost) })
+	all = all[:min(len(all), s.wanted.Sizes)]
+	if before := d - apart; before >= s.wanted.From {
+		if size, ok := s.twice(demand); ok {
+			if o, ok := s.option(g, yard, [2]calendar.Day{before, d}, size); ok {
+				all = append(all, o)
+			}
+		}
+	}
+	return all
+}
+
+// option is a graft of a size, or two of it, with what it takes; ok is false where
+// nobody is free to graft, or to give the cells.
+func (s *search) option(g group, yard int, days [2]calendar.Day, z size) (option, bool) {
+	o := option{yard: yard, days: days, larvae: z.larvae, nucs: z.nucs}
+	for i, d := range o.grafts() {
+		b := s.batch(batchKey{yard, d, z})
+		if !b.free {
+			return o, false
+		}
+		o.of[i] = b
+		o.cost += cost(b.work)*tenthCost + graftCost + dayCost*cost(s.latest-d)
+	}
+	return o, true
+}
+
+// grafts are the days of its grafts.
+func (o option) grafts() []calendar.Day {
+	if o.days[1] == 0 {
+		return o.days[:1]
+	}
+	return o.days[:]
+}
+
+// batchKey is a graft of a size on a day.
+type batchKey struct {
+	yard int
+	day  calendar.Day
+	size size
+}
+
+// batched is what is known of one.
+type batched struct {
+	free  bool
+	work  int64
+	takes []span
+}
+
+func (s *search) batch(k batchKey) *batched {
+	b := s.batches[k]
+	if b == nil {
+		yard := s.ground.yards[k.yard]
+		l := s.ground.ladder(yard, k.day, k.size.larvae)
+		b = &batched{free: !l.Rung(plan.GraftLarvae).NobodyFree && !l.Rung(plan.GiveCells).NobodyFree}
+		b.takes = s.ground.takes(l, s.sizeOf(yard, "", k.size))
+		b.work = work(b.takes, s.ground.besides(minutes))
+		s.batches[k] = b
+	}
+	return b
+}
+
+func (s *search) sizeOf(yard book.YardID, line string, z size) plan.Size {
+	return s.ground.planner.SizeOf(book.BatchPlan{BatchPlanned: book.BatchPlanned{Larvae: z.larvae, Nucs: z.nucs, Line: line, Yard: yard}})
+}

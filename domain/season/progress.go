@@ -1,0 +1,86 @@
+package season
+
+import "lidmark/domain/plan"
+
+// Progress is how far a search is.
+type Progress struct {
+	Round, Rounds int     // of improvement; round 0 is the first answer
+	Batches       int     // found so far
+	Short         int     // queens of promises that are not kept
+	Minutes       float64 // of the keeper
+	Bound         float64 // no plan that keeps all promises takes less; 0: not known yet
+	Exact         bool    // nothing is better
+	Found         func() Found
+}
+
+// Search looks for batches that keep promises: those that are short of the fewest
+// queens, of them those with the least work, of them those with the fewest grafts,
+// of them the latest. Small seasons are searched through; in larger ones the first
+// answer is improved, round by round, until a bound is reached. After each answer
+// and round tell is asked whether to go on; it may be nil. The answer depends on
+// what is asked alone.
+func Search(p *plan.Planner, w Wanted, tell func(Progress) bool) Found {
+	s := newSearch(p, w)
+	if len(s.wanted.Promises) == 0 {
+		return Found{Wanted: s.wanted, Exact: true}
+	}
+	if tell == nil {
+		tell = func(Progress) bool { return true }
+	}
+	s.first()
+	if !tell(s.progress(0, false)) {
+		return s.found(false)
+	}
+	chance := chance(s.wanted.Seed)
+	s.prices = s.pricesOf(chance)
+	exact := s.whole()
+	for round := 1; round <= s.wanted.Rounds && !exact; round++ {
+		if !tell(s.progress(round, false)) {
+			return s.found(false)
+		}
+		s.round(chance)
+		exact = s.reached()
+	}
+	tell(s.progress(s.wanted.Rounds, exact))
+	return s.found(exact)
+}
+
+// whole searches through all there is; it tells whether its steps were enough.
+func (s *search) whole() bool {
+	if s.reached() {
+		return true
+	}
+	was := s.cost
+	out := s.takeUp(s.wanted.byDay())
+	b := best{cost: was}
+	s.steps = s.wanted.Nodes
+	s.complete(s.wanted.byDay(), &b)
+	if b.found {
+		out = b.picks
+	}
+	for _, p := range out {
+		if !p.given {
+			s.ground.put(p.way, 1)
+		}
+		s.choose(p)
+	}
+	return s.steps >= 0
+}
+
+// reached tells whether nothing can be better, by the prices.
+func (s *search) reached() bool { return s.cost <= s.prices.sum(s.wanted.byDay()) }
+
+func (s *search) progress(round int, exact bool) Progress {
+	p := Progress{Round: round, Rounds: s.wanted.Rounds, Exact: exact, Minutes: s.cost.minutes(), Found: func() Found { return s.found(exact) }}
+	for _, pick := range s.chosen {
+		if pick.given {
+			p.Short += s.wanted.Promises[s.groups[pick.group].promises[0]].Queens
+		} else {
+			p.Batches += len(pick.way.grafts())
+		}
+	}
+	if s.prices != nil {
+		p.Bound = s.bound()
+	}
+	return p
+}

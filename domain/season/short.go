@@ -1,0 +1,134 @@
+package season
+
+import (
+	"fmt"
+	"sort"
+
+	"lidmark/domain/calendar"
+)
+
+// Limit is why a promise cannot be kept.
+type Limit uint8
+
+// The limits. TooLate: no graft from the first day on is in time. NobodyThere:
+// nobody is free to graft, or to give the cells. TooUnsure: no size that is tried
+// keeps it as surely as is wished. The others are what is left of nucs, starters,
+// finishers, grafts and minutes of a day; ManyLimits are two of them at least.
+const (
+	TooLate Limit = iota + 1
+	NobodyThere
+	TooUnsure
+	NucsLimit
+	StartersLimit
+	FinishersLimit
+	GraftsLimit
+	MinutesLimit
+	ManyLimits
+)
+
+var limits = [...]string{
+	"", "no graft is in time", "nobody is free to graft or to give the cells", "no graft is so sure",
+	"too few nucs are free", "too few starters", "too few finishers", "every day in time has a graft", "too many minutes on a day", "too little of several things",
+}
+
+// String is the reason in the keeper's words.
+func (l Limit) String() string { return limits[l] }
+
+// Short is a promise that no batch is found for, beside the others; why; and what
+// comes nearest.
+type Short struct {
+	Promise int
+	Limit   Limit
+	Queens  int          // most that can be there by its day, as surely; 0: none
+	Day     calendar.Day // first day by which all can be; 0: none within a month and a half
+	Why     string       // a sentence
+}
+
+// laterMost is how many days after its day a promise is still tried.
+const laterMost = 45
+
+// shortOf says why there is no room for a promise beside what is chosen, and what
+// there is room for.
+func (s *search) shortOf(promise int) Short {
+	p := s.wanted.Promises[promise]
+	sh := Short{Promise: promise, Limit: s.limitOf(promise)}
+	sh.Queens = sort.Search(p.Queens-1, func(i int) bool { return !s.fits(promise, i+1, p.By) })
+	for by := p.By + 1; by <= p.By+laterMost; by++ {
+		if s.fits(promise, p.Queens, by) {
+			sh.Day = by
+			break
+		}
+	}
+	sh.Why = fmt.Sprintf("%s of %d queens by %s: %s", p.Title(), p.Queens, p.By.Short(), sh.Limit)
+	switch {
+	case sh.Queens > 0 && sh.Day > 0:
+		sh.Why += fmt.Sprintf("; %d can be there by then, all by %s", sh.Queens, sh.Day.Short())
+	case sh.Queens > 0:
+		sh.Why += fmt.Sprintf("; %d can be there by then", sh.Queens)
+	case sh.Day > 0:
+		sh.Why += "; all can be there by " + sh.Day.Short()
+	}
+	return sh
+}
+
+// fits tells whether there is room for so many queens by a day.
+func (s *search) fits(promise, queens int, by calendar.Day) bool {
+	was := s.wanted.Promises[promise]
+	s.wanted.Promises[promise].Queens, s.wanted.Promises[promise].By = queens, by
+	ways := s.options(group{promises: []int{promise}})
+	s.wanted.Promises[promise] = was
+	return s.room(ways, none)
+}
+
+// room tells whether there is room for one of some ways, if a good is no matter.
+func (s *search) room(ways []option, but int) bool {
+	for _, way := range ways {
+		if s.ground.take(way, but) == none {
+			s.ground.put(way, -1)
+			return true
+		}
+	}
+	return false
+}
+
+// limitOf is what stands in the way of a promise.
+func (s *search) limitOf(promise int) Limit {
+	ways := s.ways(s.alone(promise))
+	if len(ways) == 0 {
+		return s.impossible(promise)
+	}
+	for good := range s.ground.left {
+		if s.room(ways, good) {
+			return s.limitBy(good)
+		}
+	}
+	return ManyLimits
+}
+
+func (s *search) limitBy(good int) Limit {
+	if good < len(s.ground.yards) {
+		return NucsLimit
+	}
+	return [...]Limit{StartersLimit, FinishersLimit, GraftsLimit, MinutesLimit}[good-len(s.ground.yards)]
+}
+
+// impossible is why there is no way for a promise, had it the season to itself.
+func (s *search) impossible(promise int) Limit {
+	p := s.wanted.Promises[promise]
+	limit := TooLate
+	for _, yard := range s.ground.yards {
+		for d := p.By - least; d >= max(s.wanted.From, p.By-most); d-- {
+			demand := s.demand(group{promises: []int{promise}}, s.ground.ladder(yard, d, 0).Laid)
+			if demand[0].late.late > lateMost {
+				continue
+			}
+			if limit == TooLate {
+				limit = TooUnsure
+			}
+			if _, twice := s.twice(demand); twice || len(s.sizes(demand)) > 0 {
+				return NobodyThere
+			}
+		}
+	}
+	return limit
+}

@@ -1,0 +1,96 @@
+package season
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+)
+
+// standing is a batch that the book has: planned, or grafted with cells that are
+// still to be given.
+type standing struct {
+	id      book.BatchID
+	title   string
+	planned book.BatchPlan // of a grafted one what was planned of it
+	grafted bool
+	ladder  plan.Ladder
+	size    plan.Size // its nucs are those that are still to be given
+	virgins int       // that fly
+}
+
+// standings are the batches of the book that take something up from the view's day
+// on: those grafted whose queens are still to come, then those planned.
+func standings(p *plan.Planner) (all []standing) {
+	v := p.View()
+	for b := range v.Batches() {
+		if s, ok := graftedOf(p, b); ok {
+			all = append(all, s)
+		}
+	}
+	for b := range v.Plans() {
+		if b.Yard.IsZero() {
+			b.Yard = homeOf(v)
+		}
+		all = append(all, standing{id: b.Batch, title: titleOf(b), planned: b, ladder: p.LadderOf(b), size: p.SizeOf(b), virgins: b.Nucs})
+	}
+	return all
+}
+
+// titleOf is what a planned batch is called: it has no number yet.
+func titleOf(b book.BatchPlan) string {
+	if b.Line == "" {
+		return "graft of " + b.Day.Short()
+	}
+	return fmt.Sprintf("%s, graft of %s", b.Line, b.Day.Short())
+}
+
+// graftedOf is a grafted batch. The nucs that were given its cells are taken by
+// what they hold; those that wait for the cells that are left are as planned.
+func graftedOf(p *plan.Planner, b *book.Batch) (standing, bool) {
+	v := p.View()
+	was, _ := v.BatchPlan(b.Batch)
+	yard := was.Yard
+	if yard.IsZero() {
+		yard = homeOf(v)
+	}
+	for _, g := range b.Given {
+		yard = v.Nuc(g.Nuc).Yard
+	}
+	l := p.Ladder(b.At.Instant, max(1, b.Cells()), yard)
+	if l.Rung(plan.Ready).By < v.Today() {
+		return standing{}, false
+	}
+	s := standing{id: b.Batch, title: fmt.Sprintf("batch %d", b.Number), planned: was, grafted: true, ladder: l}
+	waiting := 0
+	if l.Rung(plan.GiveCells).By >= v.Today() {
+		waiting = b.Left()
+	}
+	if was.Nucs > 0 {
+		waiting = min(waiting, max(0, was.Nucs-len(b.Given)))
+	}
+	s.size = p.SizeOf(book.BatchPlan{BatchPlanned: book.BatchPlanned{Larvae: b.Larvae, Nucs: waiting, Line: b.Line, Yard: yard}})
+	s.virgins = waiting + len(b.Given)
+	if b.Taken.Counted() {
+		s.size.Takes = float64(b.Taken.N)
+	}
+	s.size.Cells = min(s.size.Cells, float64(b.Cells()))
+	return s, true
+}
+
+func homeOf(v *book.View) book.YardID {
+	if y := v.HomeYard(); y != nil {
+		return y.Yard
+	}
+	return book.YardID{}
+}
+
+// spanOf is the first and the last day of some batches.
+func spanOf(all []standing, today calendar.Day) (from, until calendar.Day) {
+	from, until = today, today
+	for _, s := range all {
+		from, until = min(from, s.ladder.Day), max(until, s.ladder.Day)
+	}
+	return from, until
+}

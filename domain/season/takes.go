@@ -1,0 +1,51 @@
+package season
+
+import (
+	"math"
+
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+	"lidmark/domain/practice"
+)
+
+// tenths are minutes in whole tenths, so that sums of them are exact.
+func tenths(minutes float64) int32 { return int32(math.Round(10 * minutes)) }
+
+// takes are what a batch of a size on a ladder takes up, and for how long.
+func (g *ground) takes(l plan.Ladder, s plan.Size) []span {
+	all := []span{{g.besides(grafts), l.Day, l.Day, 1}}
+	all = append(all, g.rearing(l, s)...)
+	if y := g.yard(s.Yard); y >= 0 {
+		all = append(all, nucsOf(l, s, y))
+	}
+	for _, m := range g.planner.Minutes(l, s) {
+		all = append(all, span{g.besides(minutes), m.Day, m.Day, tenths(m.Minutes)})
+	}
+	return all
+}
+
+// rearing are the starters until the cells move, and the finishers for a turn.
+func (g *ground) rearing(l plan.Ladder, s plan.Size) []span {
+	n := g.numbers
+	up, move := l.Rung(plan.SetUpStarter).Best, l.Rung(plan.ToFinisher).Best
+	turn := calendar.Day(n.Days(practice.FinisherTurn))
+	return []span{
+		{g.besides(starters), up, move - 1, int32(math.Ceil(float64(s.Larvae) / n.Get(practice.CellsPerStarter)))},
+		{g.besides(finishers), move, move + turn - 1, int32(math.Ceil(s.Takes / n.Get(practice.CellsPerFinisher)))},
+	}
+}
+
+// nucsOf are the nucs from when they are made up until the queens are ready.
+func nucsOf(l plan.Ladder, s plan.Size, yard int) span {
+	return span{yard, l.Rung(plan.MakeUpNucs).Best, l.Rung(plan.Ready).By - 1, int32(s.Nucs)}
+}
+
+// work is the keeper's time for a batch, in tenths of minutes.
+func work(all []span, minutes int) (sum int64) {
+	for _, s := range all {
+		if s.good == minutes {
+			sum += int64(s.amount)
+		}
+	}
+	return sum
+}

@@ -1,0 +1,224 @@
+package season
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+)
+
+// moveMost is how many days a batch is moved at most to get out of a clash, and
+// waysMost how many ways are told. Conventions of the program.
+const (
+	moveMost = 10
+	waysMost = 6
+)
+
+// trial tries ways out of clashes.
+type trial struct {
+	*account
+	loads []load
+	found []Clash // without ways
+	rates plan.Rates
+	odds  map[oddsKey]float64
+}
+
+// oddsKey is a graft and what is promised of it.
+type oddsKey struct {
+	graft           plan.Graft
+	queens          int
+	laying, virgins bool
+}
+
+// ways are the ways out of a clash that were found by trying, those first that take
+// least from a promise, then those that move a graft least.
+func (t *trial) ways(c Clash) (all []Way) {
+	for at, l := range t.loads {
+		if !l.grafted && slices.Contains(c.Batches, l.id) {
+			all = append(all, t.moves(c, at)...)
+			all = append(all, t.fewer(c, at)...)
+			all = append(all, t.elsewhere(c, at)...)
+		}
+	}
+	slices.SortStableFunc(all, func(a, b Way) int {
+		return cmp.Or(cmp.Compare(math.Round(100*a.Loss()), math.Round(100*b.Loss())), cmp.Compare(max(a.Days, -a.Days), max(b.Days, -b.Days)))
+	})
+	all = all[:min(len(all), waysMost)]
+	if what := c.more(); what != "" {
+		all = append(all, Way{What: what})
+	}
+	return all
+}
+
+// more is more of what is short.
+func (c Clash) more() string {
+	n := math.Ceil(c.Short())
+	switch c.Kind {
+	case NucsShort, StartersShort, FinishersShort, DronesShort, BroodShort:
+		return "more of them: " + c.amount(n)
+	case BeesShort:
+		return c.amount(c.Short()) + " from elsewhere"
+	case MinutesOver:
+		return c.amount(n) + " of help on " + c.From.Short()
+	default:
+		return ""
+	}
+}
+
+// moves are the nearest days, sooner and later, to which a batch can move.
+func (t *trial) moves(c Clash, at int) (all []Way) {
+	for _, sign := range []int{1, -1} {
+		for n := 1; n <= moveMost; n++ {
+			b := t.loads[at].planned
+			b.Day += calendar.Day(sign * n)
+			if b.Day <= t.today {
+				break
+			}
+			if w, ok := t.try(c, at, b); ok {
+				w.What = fmt.Sprintf("%s: %s %s, on %s", t.loads[at].title, daysOf(n), [...]string{"sooner", "", "later"}[sign+1], b.Day.Short())
+				w.Days = sign * n
+				all = append(all, w)
+				break
+			}
+		}
+	}
+	return all
+}
+
+func daysOf(n int) string {
+	if n == 1 {
+		return "1 day"
+	}
+	return fmt.Sprintf("%d days", n)
+}
+
+// fewer are fewer nucs, or fewer larvae, of a batch.
+func (t *trial) fewer(c Clash, at int) []Way {
+	was := t.loads[at].planned
+	b := was
+	switch c.Kind {
+	case NucsShort:
+		b.Nucs -= int(math.Ceil(c.Short()))
+	case BeesShort, BroodShort, DronesShort, MinutesOver:
+		b.Nucs -= int(math.Ceil(float64(b.Nucs) * c.Short() / c.Want))
+	case StartersShort, FinishersShort:
+		b.Larvae -= int(math.Ceil(float64(b.Larvae) * c.Short() / t.takesOf(at, t.goodOf(c))))
+	default:
+		return nil
+	}
+	if b.Nucs < 1 || b.Larvae < 1 {
+		return nil
+	}
+	w, ok := t.try(c, at, b)
+	if !ok {
+		return nil
+	}
+	w.What = fmt.Sprintf("%s: %d nucs instead of %d", t.loads[at].title, b.Nucs, was.Nucs)
+	if b.Larvae != was.Larvae {
+		w.What = fmt.Sprintf("%s: %d larvae instead of %d", t.loads[at].title, b.Larvae, was.Larvae)
+	}
+	return []Way{w}
+}
+
+// takesOf is how much a batch takes of a good at once.
+func (t *trial) takesOf(at, good int) float64 {
+	most := 1.0
+	for _, s := range t.loads[at].takes {
+		if s.good == good {
+			most = max(most, float64(s.amount))
+		}
+	}
+	return most
+}
+
+// elsewhere are the nucs of other yards.
+func (t *trial) elsewhere(c Clash, at int) (all []Way) {
+	if c.Kind != NucsShort {
+		return nil
+	}
+	for _, y := range t.ground.yards {
+		b := t.loads[at].planned
+		if y == b.Yard {
+			continue
+		}
+		b.Yard = y
+		if w, ok := t.try(c, at, b); ok {
+			w.What = fmt.Sprintf("%s: with the nucs in %s", t.loads[at].title, t.planner.View().Yard(y).Name)
+			all = append(all, w)
+		}
+	}
+	return all
+}
+
+// try plans a batch otherwise; ok is true when the clash is gone then and nothing
+// else is worse.
+func (t *trial) try(c Clash, at int, b book.BatchPlan) (w Way, ok bool) {
+	was := t.loads[at]
+	ladder := t.ladderOf(b)
+	then := t.like(was, standing{id: was.id, title: was.title, planned: b, ladder: ladder, size: t.planner.SizeOf(b), virgins: b.Nucs})
+	loads := slices.Clone(t.loads)
+	loads[at] = then
+	if !better(c, t.found, t.clashes(loads)) {
+		return w, false
+	}
+	w = Way{Plan: b.BatchPlanned, Wished: b.Queens > 0 && b.By != 0}
+	if w.Wished {
+		w.Before, w.After = t.chance(was), t.chance(then)
+	}
+	return w, true
+}
+
+// ladderOf is the ladder of a plan; those of the usual hour are kept.
+func (t *trial) ladderOf(b book.BatchPlan) plan.Ladder {
+	if b.Minute > 0 {
+		return t.planner.LadderOf(b)
+	}
+	return t.ground.ladder(b.Yard, b.Day, max(1, b.Larvae))
+}
+
+// chance is the chance of the queens that are wished of a batch.
+func (t *trial) chance(l load) float64 {
+	b := l.planned
+	key := oddsKey{plan.Graft{Larvae: b.Larvae, Nucs: b.Nucs, Late: 1 - l.ladder.Laid.InTime(b.By, b.Laying)}, b.Queens, b.Laying, b.Virgins}
+	p, ok := t.odds[key]
+	if !ok {
+		r := t.rates
+		r.Laying, r.Virgins = b.Laying, b.Virgins
+		p = r.Queens(key.graft).AtLeast(b.Queens)
+		t.odds[key] = p
+	}
+	return p
+}
+
+// better tells whether a clash is gone, and of no kind there is more to miss.
+func better(c Clash, before, after []Clash) bool {
+	for _, now := range after {
+		if now.Kind == c.Kind && now.Yard == c.Yard && now.From <= c.To && c.From <= now.To && shares(now, c) {
+			return false
+		}
+	}
+	was, is := weights(before), weights(after)
+	for k := range was {
+		if is[k] > was[k]+even {
+			return false
+		}
+	}
+	return true
+}
+
+func shares(a, b Clash) bool {
+	return slices.ContainsFunc(a.Batches, func(id book.BatchID) bool { return slices.Contains(b.Batches, id) })
+}
+
+// weights are how much is missing of each kind, over the days; a clash of hours
+// counts as one.
+func weights(all []Clash) (sum [len(kinds)]float64) {
+	for _, c := range all {
+		sum[c.Kind] += max(c.Short(), 1) * float64(1+c.To.Sub(c.From))
+	}
+	return sum
+}
