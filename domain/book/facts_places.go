@@ -89,10 +89,12 @@ func (forageWords) words() (string, []string) {
 	return "forage", []string{"", "flow", "dearth"}
 }
 
-// ForageSeen tells that a yard is in flow or in dearth from now on.
+// ForageSeen tells that a yard is in flow or in dearth from now on, and whether
+// wasps are about its boxes.
 type ForageSeen struct {
 	Yard   YardID `json:"yard"`
 	Forage Forage `json:"forage"`
+	Wasps  bool   `json:"wasps,omitzero"`
 }
 
 // Sign is a day's weather in one stroke, as far as queens fly.

@@ -16,6 +16,7 @@ type Yard struct {
 	Zone        *time.Location
 	Forage      Forage // zero: nobody said
 	ForageSince calendar.Moment
+	Wasps       calendar.Moment // they were last seen about, and not gone since; zero: not
 	Features    []FeatureDrawn
 	Papers      []PaperHeld
 	Weather     map[calendar.Day]WeatherSeen
@@ -121,6 +122,9 @@ func (v *View) foldYardFact(y *Yard, e *Entry) {
 	case ForageSeen:
 		if f.Forage != y.Forage {
 			y.Forage, y.ForageSince = f.Forage, e.At
+		}
+		if y.Wasps = (calendar.Moment{}); f.Wasps {
+			y.Wasps = e.At
 		}
 	case FeatureDrawn:
 		y.Features = append(y.Features, f)

@@ -15,7 +15,7 @@ func (t teller) place(f book.Fact) string {
 	case book.FeatureDrawn:
 		return or(f.What.String(), "feature") + unless(" ", f.Label) + " drawn" + t.at("in", f.Yard.Subject())
 	case book.ForageSeen:
-		return or(f.Forage.String(), "forage not known") + t.at("in", f.Yard.Subject())
+		return or(f.Forage.String(), "forage not known") + ifSaid(f.Wasps, ", wasps about") + t.at("in", f.Yard.Subject())
 	case book.WeatherSeen:
 		return weather(f) + t.at("in", f.Yard.Subject())
 	case book.WeatherHours:

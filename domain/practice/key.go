@@ -270,6 +270,7 @@ const (
 	FondantSugar
 	HoneyPerSide
 	SugarPerDay
+	FlowIncome
 	LightBelow
 	StarvedAfter
 )

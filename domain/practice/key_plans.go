@@ -14,6 +14,7 @@ const (
 	RobbingNeighbour
 	RobbingNeighbourReach
 	RobbingWasps
+	WaspsLast
 	RobbingWatch
 	RobbingAct
 	RobbingPriorWeight

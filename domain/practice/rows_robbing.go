@@ -40,7 +40,7 @@ var robbingRows = []Number{
 	},
 	{
 		Key: RobbingOpened, Name: "robbing_opened", Title: "Open long in dearth adds", Unit: Score,
-		Default: 0.4, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: ForReference,
+		Default: 0.4, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
 	},
 	{
 		Key: RobbingNeighbour, Name: "robbing_neighbour", Title: "A strong neighbour adds", Unit: Score,
@@ -52,7 +52,11 @@ var robbingRows = []Number{
 	},
 	{
 		Key: RobbingWasps, Name: "robbing_wasps", Title: "Wasps add", Unit: Score,
-		Default: 0.5, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: ForReference,
+		Default: 0.5, Min: 0, Max: 3, Source: scoreSource, Confidence: CommonPractice, Used: "robbers",
+	},
+	{
+		Key: WaspsLast, Name: "wasps_last", Title: "Wasps seen count for", Unit: Day,
+		Default: 21, Min: 2, Max: 90, Source: "or until forage is told again without them; " + noSource, Confidence: CommonPractice, Used: "robbers",
 	},
 	{
 		Key: RobbingWatch, Name: "robbing_watch", Title: "Watch from", Unit: Share,

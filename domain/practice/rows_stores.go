@@ -23,6 +23,10 @@ var storeRows = []Number{
 		Default: 15, Min: 5, Max: 40, Source: "10 to 40 mg a bee, Rortais et al 2005", Confidence: FromMemory, Used: "food left",
 	},
 	{
+		Key: FlowIncome, Name: "flow_income", Title: "Sugar 1000 bees bring in on a flying day of a flow", Unit: GramPerDay,
+		Default: 10, Min: 0, Max: 100, Source: "a small nuc lives on a flow more than it stores; " + noSource, Confidence: CommonPractice, Used: "food left",
+	},
+	{
 		Key: LightBelow, Name: "light_below", Title: "Light when food lasts under", Unit: Day,
 		Default: 5, Min: 2, Max: 21, Source: noSource, Confidence: CommonPractice, Used: "light nucs",
 	},

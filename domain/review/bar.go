@@ -1,6 +1,7 @@
 package review
 
 import (
+	"fmt"
 	"slices"
 
 	"lidmark/domain/book"
@@ -14,13 +15,16 @@ import (
 const evens = 0.5
 
 // bar keeps what would most probably be lost out of the best: where a queen is more
-// likely than not, and where the rules say that one is there and a look could tell.
-// Such ways stand last.
+// likely than not, and where the rules say that one is there and a look could tell;
+// and what opens a box long while robbers are about. Such ways stand last.
 func (k *nucCase) bar() {
 	look, barred := slices.ContainsFunc(k.ways, func(w Way) bool { return w.Kind == LookFirst }), false
 	for i := range k.ways {
 		w := &k.ways[i]
 		switch {
+		case k.opensLong(*w):
+			w.Barred = true
+			w.Warned = append(w.Warned[:len(w.Warned):len(w.Warned)], robbersAbout(k.numbers))
 		case !w.Gives():
 		case w.Meets > evens:
 			w.Barred = true
@@ -32,6 +36,20 @@ func (k *nucCase) bar() {
 	}
 	if barred {
 		slices.SortStableFunc(k.ways, func(a, b Way) int { return -book.TrueFirst(a.Barred, b.Barred) })
+	}
+}
+
+// opensLong tells whether a way opens a box for long in a yard with robbers about.
+func (k *nucCase) opensLong(w Way) bool {
+	most := k.numbers.Get(practice.OpenInDearthMost)
+	return k.robbed[k.nuc.Yard] && w.Minutes > most && w.Kind != Leave
+}
+
+// robbersAbout is why a box is not opened long.
+func robbersAbout(n practice.Numbers) rules.Reason {
+	return rules.Reason{
+		Why: fmt.Sprintf("robbers are about: no box is opened for more than %g min", n.Get(practice.OpenInDearthMost)),
+		Do:  "Narrow the entrance, and wait until they have gone", Used: []practice.Key{practice.OpenInDearthMost, practice.RobbingLasts},
 	}
 }
 

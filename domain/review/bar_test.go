@@ -78,6 +78,42 @@ func TestOwnCellsAreBrokenDown(t *testing.T) {
 	}
 }
 
+// TestRobbedYardStaysShut: while robbers are about in the yard what opens a box for
+// longer than three minutes is no best way, and says why; a cell is given in one.
+func TestRobbedYardStaysShut(t *testing.T) {
+	p := celled(t)
+	b1 := booktest.Nuc("B1")
+	p.At("2027-05-12 18:00").Write(book.NucNamed{Nuc: b1, Name: "B1", Sides: 6, Side: 2}, book.NucPlaced{Nuc: b1, Yard: yard}, book.NucMadeUp{Nuc: b1, Cups: 4, Food: 900})
+	p.At("2027-06-16 17:00").Write(book.Looked{Nuc: a1, Queen: book.VirginSeen, Eggs: book.NoEggs, Sides: book.Said(6)})
+	kinds := func(robbed bool) (long, barred int) {
+		if robbed {
+			p.At("2027-06-17 10:00").Write(book.Robbed{Nuc: b1})
+		}
+		j := judged(p, "2027-06-17 18:00")
+		for _, n := range review.Of(j, handOf(3), review.Usual(j.Course().View())).Nucs {
+			for i, w := range n.Ways {
+				if n.Name != "A1" || w.Minutes <= 3 || w.Kind == review.Leave {
+					continue
+				}
+				long++
+				if said := w.Warned; w.Barred && strings.HasPrefix(said[len(said)-1].Why, "robbers are about") {
+					barred++
+				}
+				if robbed && n.Best == i {
+					t.Errorf("the best while robbers are about: %v", w.Kind)
+				}
+			}
+		}
+		return long, barred
+	}
+	if long, barred := kinds(false); long == 0 || barred > 0 {
+		t.Errorf("no robbers: %d ways open it long, %d barred", long, barred)
+	}
+	if long, barred := kinds(true); long == 0 || barred != long {
+		t.Errorf("robbers: %d ways open it long, %d barred", long, barred)
+	}
+}
+
 // TestHunger: half of such nucs are lost that have been without food for long when
 // somebody comes next, and none whose food lasts until then.
 func TestHunger(t *testing.T) {

@@ -12,7 +12,7 @@ import (
 
 var robbingKeys = []practice.Key{
 	practice.RobbingBase, practice.RobbingDearth, practice.RobbingDoor, practice.RobbingQueenless, practice.RobbingSyrup,
-	practice.RobbingNeighbour, practice.RobbingWatch, practice.RobbingAct, practice.RobbingPriorWeight,
+	practice.RobbingNeighbour, practice.RobbingWasps, practice.RobbingOpened, practice.RobbingWatch, practice.RobbingAct, practice.RobbingPriorWeight,
 }
 
 // exposed is a nuc to watch or to act at.

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
 )
 
@@ -34,6 +35,10 @@ const (
 	NoQueen
 	Syrup
 	StrongNeighbours
+	Wasps
+	OpenedLong
+
+	causes = int(OpenedLong)
 )
 
 // Exposure is how exposed a nuc is to robbers.
@@ -48,8 +53,8 @@ type Exposure struct {
 }
 
 // Exposure weighs what draws robbers to a nuc: dearth, an entrance too wide
-// for its bees, no queen, syrup, strong colonies near. No published score
-// exists; wasps and long openings are not in the book and weigh nothing. Of
+// for its bees, no queen, syrup, strong colonies near, wasps, a thorough look in
+// dearth. No published score exists. Of
 // bees nobody knows, as many are assumed as guard an entrance of the usual
 // size; where nobody said flow or dearth, a part of a dearth is. What was recorded
 // in the yard this year moves the base, see [Yard.base]. It is practice through and
@@ -86,13 +91,15 @@ type term struct {
 }
 
 // terms are what each cause adds to the risk, one a cause.
-func (y *Yard) terms(n *book.Nuc, s State) [StrongNeighbours]term {
+func (y *Yard) terms(n *book.Nuc, s State) [causes]term {
 	return [...]term{
 		{Dearth, y.dearth()},
 		{WideDoor, y.wideDoor(n, s)},
 		{NoQueen, y.queenless(n)},
 		{Syrup, y.syrup(n, s)},
 		{StrongNeighbours, y.neighbours(n.Stand)},
+		{Wasps, y.wasps()},
+		{OpenedLong, y.openedLong(n)},
 	}
 }
 
@@ -106,6 +113,26 @@ func (y *Yard) dearth() float64 {
 	default:
 		return y.numbers.Get(practice.DearthUnsaid) * full
 	}
+}
+
+// wasps count for as long as nobody who told of the forage since saw none, and for
+// some weeks at most.
+func (y *Yard) wasps() float64 {
+	seen := y.yard.Wasps
+	if seen.IsZero() || y.today >= seen.Day(y.zone)+calendar.Day(y.numbers.Days(practice.WaspsLast)) {
+		return 0
+	}
+	return y.numbers.Get(practice.RobbingWasps)
+}
+
+// openedLong: a thorough look takes longer than a box may be open in dearth; its
+// smell draws robbers as long as those of a robbed yard stay about.
+func (y *Yard) openedLong(n *book.Nuc) float64 {
+	l, looked := n.LastLook()
+	if !looked || !l.Thorough || y.yard.Forage != book.InDearth || y.today >= l.At.Day(y.zone)+calendar.Day(y.numbers.Days(practice.RobbingLasts)) {
+		return 0
+	}
+	return y.numbers.Get(practice.RobbingOpened)
 }
 
 func (y *Yard) queenless(n *book.Nuc) float64 {
@@ -147,6 +174,10 @@ func (y *Yard) reason(c Cause, n *book.Nuc, s State) string {
 			return "syrup since " + n.Fed.At.Day(y.zone).Short()
 		}
 		return "fondant"
+	case Wasps:
+		return "wasps, seen " + y.yard.Wasps.Day(y.zone).Short()
+	case OpenedLong:
+		return "opened long in dearth"
 	case StrongNeighbours:
 		return "strong colonies near"
 	default:

@@ -97,8 +97,8 @@ func (r *reckoning) until(d calendar.Day) {
 // pass lets the day pass: they eat, she lays, bees emerge, others die; open brood
 // that they are too few to feed is lost.
 func (r *reckoning) pass() {
-	r.eat()
 	today := r.yard.days.at(r.day)
+	r.eat(today.flown)
 	emerging := r.brood.day() * r.yard.rears.emerges
 	if bees := r.ages.all; r.lays() || r.brood.all > 0 {
 		r.brood.starve(bees*r.yard.rears.perBee, r.yard.rears.cappedOver)
@@ -119,13 +119,23 @@ func (r *reckoning) needs(d dayAt) float64 {
 	return d.need
 }
 
-func (r *reckoning) eat() {
+// eat takes a day's food off the stores. In flow bees bring in a part of it, or all,
+// on days on which they fly; what they put by beyond that only a look tells.
+func (r *reckoning) eat(flown float64) {
 	if r.FoodKnown && r.Food > 0 {
-		r.Food = max(0, r.Food-r.daily())
+		r.Food = max(0, r.Food-max(0, r.daily()-r.income(flown)))
 		if r.Food == 0 {
 			r.FoodOut = r.day
 		}
 	}
+}
+
+// income is the sugar in grams the bees bring in on a day.
+func (r *reckoning) income(flown float64) float64 {
+	if y := r.yard.yard; y.Forage != book.InFlow || r.day < y.ForageSince.Day(r.yard.zone) {
+		return 0
+	}
+	return r.ages.all / 1000 * flown * r.yard.income
 }
 
 // daily is the sugar in grams the bees use in a day.

@@ -31,7 +31,7 @@ func (r Remedy) String() string {
 // remedy is the cheapest thing that helps, and by how much it lowers the score:
 // an entrance as wide as the bees can guard draws nobody, fondant draws as
 // little as fondant does, and one that is one bee wide draws less than nobody.
-func (y *Yard) remedy(terms [StrongNeighbours]term, bees float64) (r Remedy, lowers float64) {
+func (y *Yard) remedy(terms [causes]term, bees float64) (r Remedy, lowers float64) {
 	for _, t := range terms {
 		switch {
 		case t.cause == WideDoor && t.adds > 0:

@@ -2,8 +2,10 @@ package strength_test
 
 import (
 	"encoding/csv"
+	"maps"
 	"math"
 	"os"
+	"slices"
 	"strconv"
 	"testing"
 	"time"
@@ -244,5 +246,61 @@ func TestWeatherDecidesHowManyForagersDie(t *testing.T) {
 	}
 	if f, h, n := left(book.Flying), left(book.HalfFit), left(book.NoFlight); !(f < h && h < n) {
 		t.Errorf("left after two weeks: %.0f flying, %.0f half, %.0f none; want them in this order", f, h, n)
+	}
+}
+
+// TestWaspsAndLongOpenings add their weights: wasps for three weeks or until the
+// forage is told without them, a thorough look for two days, in dearth only.
+func TestWaspsAndLongOpenings(t *testing.T) {
+	score := func(now string, facts map[string]book.Fact) float64 {
+		p := made()
+		for _, at := range slices.Sorted(maps.Keys(facts)) {
+			p.At(at).Write(facts[at])
+		}
+		v := p.View(now)
+		r := strength.NewYard(v, yard, nil).Exposure(v.Nuc(a1), strength.State{BeesKnown: true, BeesThen: 1000}).Risk
+		return math.Log(r / (1 - r))
+	}
+	dearth, wasps := book.ForageSeen{Yard: yard, Forage: book.InDearth}, book.ForageSeen{Yard: yard, Forage: book.InDearth, Wasps: true}
+	look, glance := book.Looked{Nuc: a1, Thorough: true}, book.Looked{Nuc: a1}
+	for name, row := range map[string]struct {
+		now   string
+		facts map[string]book.Fact
+		adds  float64
+	}{
+		"wasps":                      {"2027-05-25 18:00", map[string]book.Fact{"2027-05-20 09:00": wasps}, 0.5},
+		"wasps three weeks ago":      {"2027-06-10 18:00", map[string]book.Fact{"2027-05-20 09:00": wasps}, 0},
+		"wasps gone":                 {"2027-05-25 18:00", map[string]book.Fact{"2027-05-20 09:00": wasps, "2027-05-23 09:00": dearth}, 0},
+		"thorough look":              {"2027-05-25 18:00", map[string]book.Fact{"2027-05-20 09:00": dearth, "2027-05-24 18:00": look}, 0.4},
+		"a usual look":               {"2027-05-25 18:00", map[string]book.Fact{"2027-05-20 09:00": dearth, "2027-05-24 18:00": glance}, 0},
+		"thorough look two days ago": {"2027-05-26 18:00", map[string]book.Fact{"2027-05-20 09:00": dearth, "2027-05-24 18:00": look}, 0},
+	} {
+		usual := score(row.now, map[string]book.Fact{"2027-05-20 09:00": dearth})
+		if got := score(row.now, row.facts) - usual; !(math.Abs(got-row.adds) < 1e-9) {
+			t.Errorf("%s adds %.6f, want %g", name, got, row.adds)
+		}
+	}
+	flow := book.ForageSeen{Yard: yard, Forage: book.InFlow}
+	in := score("2027-05-25 18:00", map[string]book.Fact{"2027-05-20 09:00": flow})
+	if got := score("2027-05-25 18:00", map[string]book.Fact{"2027-05-20 09:00": flow, "2027-05-24 18:00": look}); got != in {
+		t.Errorf("a thorough look in flow: %g, without %g", got, in)
+	}
+}
+
+// TestFlowFeeds: in flow 10 of the 15 g of a day come in on a full flying day, and
+// none on a day without flight; they never put by.
+func TestFlowFeeds(t *testing.T) {
+	left := func(forage book.Forage, sign book.Sign) float64 {
+		p := made().At("2027-05-11 18:00").Write(book.Looked{Nuc: a1, Sides: book.Said(4), Stores: book.Said(2)},
+			book.ForageSeen{Yard: yard, Forage: forage}, book.WeatherSeen{Yard: yard, Day: calendar.Date(2027, 5, 11), Sign: sign})
+		then, v := p.View("2027-05-11 20:00"), p.View("2027-05-12 08:00")
+		return strength.NewYard(then, yard, nil).Of(then.Nuc(a1)).Food - strength.NewYard(v, yard, nil).Of(v.Nuc(a1)).Food
+	}
+	eaten := left(book.InDearth, book.Flying)
+	if got := left(book.InFlow, book.Flying); !(eaten > 0 && math.Abs(got-eaten/3) < 1e-9) {
+		t.Errorf("a flying day of a flow takes %g g, want a third of %g", got, eaten)
+	}
+	if got := left(book.InFlow, book.NoFlight); got != eaten {
+		t.Errorf("a day of rain in flow takes %g g, want %g", got, eaten)
 	}
 }

@@ -41,14 +41,14 @@ type Yard struct {
 
 // worked are numbers that each day of a reckoning asks for.
 type worked struct {
-	sugar, thin, light, errorGrows float64
-	tooOld, ahead                  calendar.Day
+	sugar, income, thin, light, errorGrows float64
+	tooOld, ahead                          calendar.Day
 }
 
 func workedOf(n practice.Numbers) worked {
 	grows := n.Get(practice.ReckoningErrorGrows)
 	return worked{
-		sugar: n.Get(practice.SugarPerDay), thin: n.Get(practice.ThinWoodFactor), light: n.Get(practice.LightBelow),
+		sugar: n.Get(practice.SugarPerDay), income: n.Get(practice.FlowIncome), thin: n.Get(practice.ThinWoodFactor), light: n.Get(practice.LightBelow),
 		errorGrows: grows * grows,
 		tooOld:     calendar.Day(n.Days(practice.LookTooOld)), ahead: calendar.Day(n.Days(practice.StrengthAhead)),
 	}
@@ -82,7 +82,7 @@ func NewYard(v *book.View, id book.YardID, zone *time.Location) *Yard {
 // instant, at another state of the book.
 func (y *Yard) Same(z *Yard) bool {
 	return y.today == z.today && y.night == z.night && y.numbers == z.numbers &&
-		y.yard.Yard == z.yard.Yard && y.yard.Forage == z.yard.Forage && y.yard.ForageSince == z.yard.ForageSince &&
+		y.yard.Yard == z.yard.Yard && y.yard.Forage == z.yard.Forage && y.yard.ForageSince == z.yard.ForageSince && y.yard.Wasps == z.yard.Wasps &&
 		weather.Same(y.yard, z.yard) && slices.Equal(y.strong, z.strong) &&
 		maps.Equal(y.near, z.near) && maps.Equal(y.nearCol, z.nearCol)
 }

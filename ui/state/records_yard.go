@@ -26,9 +26,9 @@ var yardRecords = []Record{
 	},
 	{
 		Name: "forage", Word: "Flow", Of: fromYard,
-		Asks: asks(Ask{Name: "forage", Label: "From now on", Kind: Choice, Options: vocabulary(book.InFlow, book.InDearth)}),
+		Asks: asks(Ask{Name: "forage", Label: "From now on", Kind: Choice, Options: vocabulary(book.InFlow, book.InDearth)}, Ask{Name: "wasps", Label: "Wasps about", Kind: Choice, Options: []Option{{"no", "no"}, {"yes", "yes"}}}),
 		Facts: func(_ State, a *Answers) []book.Fact {
-			f := book.ForageSeen{Yard: a.Yard()}
+			f := book.ForageSeen{Yard: a.Yard(), Wasps: a.Text("wasps") == "yes"}
 			a.NeededWord("forage", &f.Forage)
 			return fact(f)
 		},
