@@ -118,7 +118,7 @@ func headOf(p course.Presumption) string {
 	if p.Seen {
 		return "seen: " + p.Why
 	}
-	return "most probably: " + p.Why
+	return "most probably: " + strings.TrimPrefix(p.Why, "most probably ")
 }
 
 func placeWords(v *book.View, n *book.Nuc) string {
