@@ -20,7 +20,7 @@ func groups() []group {
 			todayCommand, needsCommand, nucCommand, nucsCommand, batchCommand,
 			batchesCommand, clockCommand, lateCommand, mayCommand, queenCommand,
 			reviewCommand, courseCommand, strengthCommand, enoughCommand,
-			colonyCommand, traceCommand, ordersCommand, handOverCommand, wishCommand, planCommand, soldCommand, claimsCommand, kinCommand, dayCommand, closeCommand, linesCommand,
+			colonyCommand, traceCommand, ordersCommand, handOverCommand, wishCommand, seasonCommand, planCommand, soldCommand, claimsCommand, kinCommand, dayCommand, closeCommand, linesCommand,
 			numbersCommand, pictureCommand, printCommand, lettersCommand,
 		}},
 		{"do", "To write down:", []func(*app) *cobra.Command{
@@ -76,4 +76,5 @@ var shapes = map[string]any{
 	"trace":         traceShape{},
 	"weather":       []flightShape{},
 	"wish":          wishShape{},
+	"season":        seasonShape{},
 }

@@ -50,8 +50,8 @@ func newAccount(p *plan.Planner, all []standing) *account {
 
 // load is what a batch takes. Bees and brood are for the nucs that are still to be
 // made up.
-func (a *account) load(s standing) load {
-	l := load{standing: s, takes: a.ground.takes(s.ladder, s.size)}
+func (a *account) load(s standing) *load {
+	l := &load{standing: s, takes: a.ground.takes(s.ladder, s.size)}
 	if s.ladder.Rung(plan.MakeUpNucs).By >= a.today && s.size.Nucs > 0 {
 		for _, n := range a.planner.Needs(s.ladder, s.size) {
 			switch n.Good {
@@ -67,8 +67,8 @@ func (a *account) load(s standing) load {
 
 // like is what a batch takes when it is planned otherwise: bees and brood as before,
 // by the nuc.
-func (a *account) like(was load, s standing) load {
-	l := load{standing: s, takes: a.ground.takes(s.ladder, s.size)}
+func (a *account) like(was *load, s standing) *load {
+	l := &load{standing: s, takes: a.ground.takes(s.ladder, s.size)}
 	if was.size.Nucs > 0 {
 		part := float64(s.size.Nucs) / float64(was.size.Nucs)
 		l.kilograms, l.combs = was.kilograms*part, was.combs*part
@@ -78,7 +78,7 @@ func (a *account) like(was load, s standing) load {
 
 // withComb says when the drone comb of a batch goes in: when it did, else on its
 // best day, else today; that of a grafted one is taken to have been in.
-func (a *account) withComb(l load) load {
+func (a *account) withComb(l *load) *load {
 	rung := l.ladder.Rung(plan.DroneComb)
 	l.comb, l.inTime = rung.Best, true
 	if l.grafted {
@@ -130,7 +130,7 @@ func (a *account) gives(d calendar.Day) (kilograms, combs float64) {
 
 // clashes are all that some batches cannot have at once, without ways out, by the
 // day.
-func (a *account) clashes(all []load) (found []Clash) {
+func (a *account) clashes(all []*load) (found []Clash) {
 	for _, l := range all {
 		for _, t := range l.takes {
 			a.ground.add(t)

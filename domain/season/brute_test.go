@@ -1,6 +1,7 @@
 package season_test
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -159,7 +160,9 @@ func (b *brute) over(c choice, used map[use]int) bool {
 // choices are all grafts that keep some promises: of the last days, as many as the
 // window has, on which there is one.
 func (b *brute) choices(members []season.Promise) (all []choice) {
-	slices.SortStableFunc(members, func(p, q season.Promise) int { return int(p.By - q.By) })
+	slices.SortStableFunc(members, func(p, q season.Promise) int {
+		return cmp.Or(int(p.By-q.By), cmp.Compare(q.Sure, p.Sure), q.Queens-p.Queens)
+	})
 	days := 0
 	for d := members[0].By - 20; d >= b.wanted.From && days < b.wanted.Window; d-- {
 		on := b.onDay(members, d)
@@ -263,7 +266,7 @@ func worthOf(f season.Found) (w worth) {
 // days each, three sizes.
 func tiny(t *rapid.T) (world, season.Wanted) {
 	w := world{rapid.IntRange(8, 60).Draw(t, "nucs"), rapid.IntRange(1, 4).Draw(t, "starters"), rapid.IntRange(1, 6).Draw(t, "finishers")}
-	wanted := season.Wanted{Window: rapid.IntRange(1, 3).Draw(t, "window"), Larvae: []int{12, 24, 48}, Sizes: 100, Near: 60}
+	wanted := season.Wanted{Window: rapid.IntRange(1, 3).Draw(t, "window"), Larvae: []int{12, 24, 36}, Sizes: 100, Near: 60}
 	if rapid.Bool().Draw(t, "hurried") {
 		wanted.Minutes = float64(rapid.IntRange(60, 200).Draw(t, "minutes"))
 	}

@@ -2,6 +2,7 @@ package season
 
 import (
 	"fmt"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -67,6 +68,8 @@ type Clash struct {
 	Want, Have float64 // at the worst, in the unit of its kind
 	Why        string  // a sentence
 	Ways       []Way   // out, those that cost least first
+
+	hard time.Time // by which cells must be out that nobody is free to give
 }
 
 // Short is how much is missing, in the unit of its kind.
@@ -83,12 +86,13 @@ func (c Clash) Subjects() (all []book.Subject) {
 	return all
 }
 
-// Way is a way out of a clash that was tried: with it the clash is gone, and none
-// is worse.
+// Way is a way out of a clash that was tried: with it the batch is out of the clash,
+// and none is worse.
 type Way struct {
 	What          string            // what to do, in the keeper's words
 	Plan          book.BatchPlanned // as the batch is then planned; of no batch where it takes more of something instead
 	Days          int               // by which its graft moves
+	Left          float64           // what the other batches of the clash still miss; 0: it is gone
 	Wished        bool              // queens are wished of the batch by a day: the chances say something
 	Before, After float64           // chances of them
 }

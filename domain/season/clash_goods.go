@@ -4,13 +4,12 @@ import (
 	"fmt"
 	"strings"
 
-	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 )
 
 // goods are the days on which there is less than nothing left of a good, each row
 // of such days as one clash.
-func (a *account) goods(all []load) (found []Clash) {
+func (a *account) goods(all []*load) (found []Clash) {
 	for good := range a.ground.left {
 		if good == a.ground.besides(minutes) {
 			continue
@@ -34,7 +33,7 @@ func (a *account) goods(all []load) (found []Clash) {
 		}
 	}
 	for i := range found {
-		a.tell(&found[i], all)
+		a.name(&found[i], all)
 	}
 	return found
 }
@@ -62,7 +61,7 @@ func (a *account) goodOf(c Clash) int {
 }
 
 // wanted is how much batches want of a good on a day.
-func (a *account) wanted(good int, d calendar.Day, all []load) (sum float64) {
+func (a *account) wanted(good int, d calendar.Day, all []*load) (sum float64) {
 	for _, l := range all {
 		for _, t := range l.takes {
 			if t.good == good && t.from <= d && d <= t.to {
@@ -73,27 +72,31 @@ func (a *account) wanted(good int, d calendar.Day, all []load) (sum float64) {
 	return sum
 }
 
-// tell names the batches of a clash over a good, and says why it is one.
-func (a *account) tell(c *Clash, all []load) {
-	var titles []string
+// name names the batches of a clash over a good.
+func (a *account) name(c *Clash, all []*load) {
 	good := a.goodOf(*c)
 	for _, l := range all {
 		for _, t := range l.takes {
 			if t.good == good && t.amount > 0 && t.from <= c.To && c.From <= t.to {
-				c.Batches, titles = append(c.Batches, l.id), append(titles, l.title)
+				c.Batches = append(c.Batches, l.id)
 				break
 			}
 		}
+	}
+}
+
+// whyGood says why a good is short.
+func (a *account) whyGood(c Clash, titles []string) string {
+	if c.Kind == TwoGrafts {
+		return fmt.Sprintf("%s are on one day, %s.", joined(titles), c.From.Short())
 	}
 	where := ""
 	if c.Kind == NucsShort {
 		where = " in " + a.planner.View().Yard(c.Yard).Name
 	}
-	c.Why = fmt.Sprintf("%s %s %s%s%s, %.0f %s free.",
-		joined(titles), verb(titles, "wants", "want"), c.amount(c.Want), where, between(c.From, c.To), max(0, c.Have), isAre(max(0, c.Have)))
-	if c.Kind == TwoGrafts {
-		c.Why = fmt.Sprintf("%s are on one day, %s.", joined(titles), c.From.Short())
-	}
+	have := max(0, c.Have)
+	return fmt.Sprintf("%s %s %s%s%s, %.0f %s free.",
+		joined(titles), verb(titles, "wants", "want"), c.amount(c.Want), where, between(c.From, c.To), have, isAre(have))
 }
 
 func between(from, to calendar.Day) string {
@@ -123,5 +126,3 @@ func isAre(n float64) string {
 	}
 	return "are"
 }
-
-func only(id book.BatchID) []book.BatchID { return []book.BatchID{id} }

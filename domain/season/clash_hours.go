@@ -2,7 +2,6 @@ package season
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 
 	"lidmark/domain/book"
@@ -11,20 +10,13 @@ import (
 )
 
 // hours are the graft and the cells of a batch where nobody is free for them.
-func (a *account) hours(l load) (found []Clash) {
+func (a *account) hours(l *load) (found []Clash) {
 	graft, give := l.ladder.Rung(plan.GraftLarvae), l.ladder.Rung(plan.GiveCells)
 	if graft.NobodyFree && !l.grafted {
-		found = append(found, Clash{
-			Kind: NobodyFree, Batches: only(l.id), From: graft.From, To: graft.By,
-			Why: fmt.Sprintf("Nobody is free on %s to graft (%s).", graft.Best.Short(), l.title),
-		})
+		found = append(found, Clash{Kind: NobodyFree, Batches: only(l.id), From: graft.From, To: graft.By})
 	}
 	if give.NobodyFree && l.size.Nucs > 0 {
-		zone := a.planner.View().Zone()
-		found = append(found, Clash{
-			Kind: NobodyFree, Batches: only(l.id), From: give.From, To: give.By,
-			Why: fmt.Sprintf("The cells of %s must be out by %s, and nobody is free from %s until then.", l.title, give.Hard.In(zone).Format("Mon 2 Jan 15:04"), give.From.Short()),
-		})
+		found = append(found, Clash{Kind: NobodyFree, Batches: only(l.id), From: give.From, To: give.By, hard: give.Hard})
 	}
 	return found
 }
@@ -32,7 +24,6 @@ func (a *account) hours(l load) (found []Clash) {
 // job is work that can be done on some days, best on one.
 type job struct {
 	batch          book.BatchID
-	title          string
 	from, best, by calendar.Day
 	minutes        float64
 }
@@ -40,7 +31,7 @@ type job struct {
 // over are the days whose work is more than people have time for. What has other
 // days to be done on is moved to those that have time left, the nearest first; work
 // with the fewest days is put down first.
-func (a *account) over(all []load) (found []Clash) {
+func (a *account) over(all []*load) (found []Clash) {
 	if !a.told {
 		return nil
 	}
@@ -67,24 +58,22 @@ func (a *account) over(all []load) (found []Clash) {
 
 func (a *account) overOn(d calendar.Day, jobs []job) Clash {
 	c := Clash{Kind: MinutesOver, From: d, To: d, Have: a.freeOn(d), Want: a.freeOn(d)}
-	var titles []string
 	for _, j := range jobs {
 		c.Want += j.minutes
 		if !slices.Contains(c.Batches, j.batch) {
-			c.Batches, titles = append(c.Batches, j.batch), append(titles, j.title)
+			c.Batches = append(c.Batches, j.batch)
 		}
 	}
-	c.Why = fmt.Sprintf("%s: the work of %s is %.0f min more than the %.0f min that people are free, also on the days to which it can move.", d.Short(), joined(titles), c.Short(), c.Have)
 	return c
 }
 
 // jobs are the steps of batches from today on.
-func (a *account) jobs(all []load) (jobs []job) {
+func (a *account) jobs(all []*load) (jobs []job) {
 	for _, l := range all {
 		for _, m := range a.planner.Minutes(l.ladder, l.size) {
 			r := l.ladder.Rung(m.Step)
 			later := m.Day - r.Best
-			if j := (job{l.id, l.title, max(a.today, r.From+later), m.Day, r.By + later, m.Minutes}); m.Day >= a.today {
+			if j := (job{l.id, max(a.today, r.From+later), m.Day, r.By + later, m.Minutes}); m.Day >= a.today {
 				jobs = append(jobs, j)
 			}
 		}

@@ -99,6 +99,21 @@ func TestWaysOutLeadOut(t *testing.T) {
 	}
 }
 
+// Of three batches on one day one way alone is never enough: it leaves what the two
+// others miss.
+func TestAWayThatIsNotEnough(t *testing.T) {
+	d := day(t, "2027-05-01")
+	c := clash(t, season.Clashes(plannerOf(planned(world{nucs: 200}.pen(), d, d, d))), season.TwoGrafts)
+	if len(c.Ways) == 0 || c.Short() != 2 {
+		t.Fatalf("%d ways, %v short", len(c.Ways), c.Short())
+	}
+	for _, w := range c.Ways {
+		if w.Left != 1 {
+			t.Errorf("%s leaves %v", w.What, w.Left)
+		}
+	}
+}
+
 func kept(p *plan.Planner, b book.BatchPlan) float64 {
 	late := 1 - p.LadderOf(b).Laid.InTime(b.By, b.Laying)
 	return plan.RatesOf(p.View()).Queens(plan.Graft{Larvae: b.Larvae, Nucs: b.Nucs, Late: late}).AtLeast(b.Queens)

@@ -6,14 +6,14 @@ import "lidmark/domain/plan"
 // all have from the view's day on, by the day, each with its cheapest ways out.
 func Clashes(p *plan.Planner) []Clash {
 	all := standings(p)
-	t := trial{account: newAccount(p, all), odds: map[oddsKey]float64{}, rates: plan.RatesOf(p.View())}
+	t := trial{account: newAccount(p, all), odds: map[string]float64{}, rates: plan.RatesOf(p.View())}
 	for _, s := range all {
 		t.loads = append(t.loads, t.load(s))
 	}
 	t.found = t.clashes(t.loads)
 	found := make([]Clash, len(t.found))
 	for i, c := range t.found {
-		c.Ways = t.ways(c)
+		c.Why, c.Ways = t.why(c, t.loads), t.ways(c)
 		found[i] = c
 	}
 	return found

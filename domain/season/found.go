@@ -2,6 +2,7 @@ package season
 
 import (
 	"cmp"
+	"math"
 	"slices"
 
 	"lidmark/domain/book"
@@ -106,7 +107,7 @@ func (s *search) tell(f *Found, p pick) {
 		b := Batch{Ladder: l, Size: s.sizeOf(yard, g.line, size{p.way.larvae, p.way.nucs}), Minutes: float64(p.way.of[i].work) / 10, Promises: g.promises}
 		numbers, ladders = append(numbers, len(f.Batches)), append(ladders, l)
 		f.Batches = append(f.Batches, b)
-		f.Minutes += b.Minutes
+		f.Minutes = (math.Round(10*f.Minutes) + float64(p.way.of[i].work)) / 10
 	}
 	queens := 0
 	for _, i := range g.promises {

@@ -121,18 +121,29 @@ func (g *ground) add(s span) {
 // there.
 func (g *ground) take(o option, but int) (short int) {
 	g.put(o, 1)
+	for good := range g.left {
+		if good != but && g.misses(o, good) {
+			g.put(o, -1)
+			return good
+		}
+	}
+	return none
+}
+
+// misses tells whether there is less than nothing left of a good while a way takes
+// some of it.
+func (g *ground) misses(o option, good int) bool {
 	for _, b := range o.of {
 		if b == nil {
 			break
 		}
 		for _, s := range b.takes {
-			if s.good != but && slices.ContainsFunc(g.days(s), func(left int32) bool { return left < 0 }) {
-				g.put(o, -1)
-				return s.good
+			if s.good == good && slices.ContainsFunc(g.days(s), func(left int32) bool { return left < 0 }) {
+				return true
 			}
 		}
 	}
-	return none
+	return false
 }
 
 // none is no good, or no matter which.

@@ -30,8 +30,8 @@ func (w Wanted) groups() (all []group) {
 	return all
 }
 
-// byDay are the promises by their day, the wish with the most queens first where
-// two have the same.
+// byDay are the promises by their day, the order in which queens are dealt out; of
+// one day the surest first, then the one with the most queens.
 func (w Wanted) byDay() []int {
 	order := make([]int, len(w.Promises))
 	for i := range order {
@@ -39,7 +39,7 @@ func (w Wanted) byDay() []int {
 	}
 	slices.SortStableFunc(order, func(a, b int) int {
 		p, q := w.Promises[a], w.Promises[b]
-		return cmp.Or(cmp.Compare(p.By, q.By), cmp.Compare(q.Queens, p.Queens))
+		return cmp.Or(cmp.Compare(p.By, q.By), cmp.Compare(q.Sure, p.Sure), cmp.Compare(q.Queens, p.Queens))
 	})
 	return order
 }

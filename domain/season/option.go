@@ -7,6 +7,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
+	"lidmark/domain/practice"
 )
 
 // group are promises that one batch, or two, may serve: of one line, by the day.
@@ -68,13 +69,23 @@ func (s *search) options(g group) []option {
 func (s *search) inYard(g group, yard int) (all []option) {
 	by := s.wanted.Promises[g.promises[0]].By
 	found := 0
-	for d := by - least; d >= max(s.wanted.From, by-most) && found < s.wanted.Window; d-- {
+	for d := by - s.soonest(g.promises[0]); d >= max(s.wanted.From, by-most) && found < s.wanted.Window; d-- {
 		if on := s.onDay(g, yard, d); len(on) > 0 {
 			all = append(all, on...)
 			found++
 		}
 	}
 	return all
+}
+
+// soonest is how many days a graft lies before the day of a promise at least: half
+// its queens are born on the middle day at the earliest, and have to be old enough.
+func (s *search) soonest(promise int) calendar.Day {
+	if s.wanted.Promises[promise].Laying {
+		return least
+	}
+	n := s.ground.numbers
+	return max(least, calendar.Day(n.Days(practice.GraftToEmerge)-1+n.Days(practice.LeastAgeAtHandOver)))
 }
 
 // onDay are the ways with the last graft on a day.

@@ -5,7 +5,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/practice"
+	"lidmark/domain/handover"
 )
 
 // Promise is so many queens by a day, for an order or wished without one.
@@ -24,7 +24,7 @@ func (p Promise) Title() string {
 	if p.Name != "" {
 		return p.Name
 	}
-	return p.By.Short()
+	return "wish of " + p.By.Short()
 }
 
 // takes tells whether a line will do.
@@ -32,9 +32,10 @@ func (p Promise) takes(line string) bool {
 	return len(p.Lines) == 0 || slices.Contains(p.Lines, line)
 }
 
-// Promises are the open orders that no planned batch is for, by the day on which
-// their queens leave: those that are sent leave as many days sooner as they travel.
-func Promises(v *book.View) []Promise {
+// Promises are the orders for which a graft is needed, by the day on which their
+// queens leave: what is missing of them when all who are ready are dealt out, where
+// what stands in nucs is not to be expected in time and no planned batch is for it.
+func Promises(v *book.View, sheet *handover.Sheet) []Promise {
 	planned := map[book.OrderID]bool{}
 	for b := range v.Plans() {
 		for _, o := range b.Orders {
@@ -42,25 +43,20 @@ func Promises(v *book.View) []Promise {
 		}
 	}
 	var all []Promise
-	for o := range v.Orders() {
-		if o.Open() > 0 && !planned[o.Order] {
-			all = append(all, promiseOf(o, v.Numbers()))
+	for _, s := range sheet.Orders {
+		coming := s.Next.Day > 0 && s.Next.Day <= s.On
+		if s.Short > 0 && !coming && !planned[s.Order.Order] {
+			all = append(all, promiseOf(s))
 		}
 	}
 	slices.SortStableFunc(all, func(a, b Promise) int { return int(a.By) - int(b.By) })
 	return all
 }
 
-func promiseOf(o *book.Order, n practice.Numbers) Promise {
-	p := Promise{Order: o.Order, Name: "order " + o.Number, Queens: o.Open(), By: o.By}
-	if o.Line != "" {
-		p.Lines = append([]string{o.Line}, o.Substitute...)
-	}
-	switch {
-	case o.Sent && o.Journey > 0:
-		p.By -= calendar.Day(o.Journey)
-	case o.Sent:
-		p.By -= calendar.Day(n.Days(practice.JourneyUsual))
+func promiseOf(s handover.Served) Promise {
+	p := Promise{Order: s.Order.Order, Name: "order " + s.Order.Number, Queens: s.Short, By: s.On}
+	if s.Order.Line != "" {
+		p.Lines = append([]string{s.Order.Line}, s.Order.Substitute...)
 	}
 	return p
 }

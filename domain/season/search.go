@@ -2,7 +2,6 @@ package season
 
 import (
 	"math/rand/v2"
-	"slices"
 
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
@@ -114,11 +113,6 @@ func (s *search) costOf(p pick) cost {
 		return s.short(s.groups[p.group].promises[0])
 	}
 	return p.way.cost
-}
-
-// free tells whether none of a group is served yet.
-func (s *search) free(g int) bool {
-	return !slices.ContainsFunc(s.groups[g].promises, func(i int) bool { return s.served[i] })
 }
 
 // alone is the group of one promise.

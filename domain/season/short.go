@@ -3,6 +3,7 @@ package season
 import (
 	"fmt"
 	"sort"
+	"strings"
 
 	"lidmark/domain/calendar"
 )
@@ -13,7 +14,7 @@ type Limit uint8
 // The limits. TooLate: no graft from the first day on is in time. NobodyThere:
 // nobody is free to graft, or to give the cells. TooUnsure: no size that is tried
 // keeps it as surely as is wished. The others are what is left of nucs, starters,
-// finishers, grafts and minutes of a day; ManyLimits are two of them at least.
+// finishers, grafts and minutes of a day.
 const (
 	TooLate Limit = iota + 1
 	NobodyThere
@@ -23,12 +24,11 @@ const (
 	FinishersLimit
 	GraftsLimit
 	MinutesLimit
-	ManyLimits
 )
 
 var limits = [...]string{
 	"", "no graft is in time", "nobody is free to graft or to give the cells", "no graft is so sure",
-	"too few nucs are free", "too few starters", "too few finishers", "every day in time has a graft", "too many minutes on a day", "too little of several things",
+	"too few nucs are free", "too few starters", "too few finishers", "every day in time has a graft", "too many minutes on a day",
 }
 
 // String is the reason in the keeper's words.
@@ -38,7 +38,7 @@ func (l Limit) String() string { return limits[l] }
 // comes nearest.
 type Short struct {
 	Promise int
-	Limit   Limit
+	Limits  []Limit      // one, or those that stand in the way of the cheapest graft together
 	Queens  int          // most that can be there by its day, as surely; 0: none
 	Day     calendar.Day // first day by which all can be; 0: none within a month and a half
 	Why     string       // a sentence
@@ -51,7 +51,7 @@ const laterMost = 45
 // there is room for.
 func (s *search) shortOf(promise int) Short {
 	p := s.wanted.Promises[promise]
-	sh := Short{Promise: promise, Limit: s.limitOf(promise)}
+	sh := Short{Promise: promise, Limits: s.limitsOf(promise)}
 	sh.Queens = sort.Search(p.Queens-1, func(i int) bool { return !s.fits(promise, i+1, p.By) })
 	for by := p.By + 1; by <= p.By+laterMost; by++ {
 		if s.fits(promise, p.Queens, by) {
@@ -59,16 +59,19 @@ func (s *search) shortOf(promise int) Short {
 			break
 		}
 	}
-	sh.Why = fmt.Sprintf("%s of %d queens by %s: %s", p.Title(), p.Queens, p.By.Short(), sh.Limit)
-	switch {
-	case sh.Queens > 0 && sh.Day > 0:
-		sh.Why += fmt.Sprintf("; %d can be there by then, all by %s", sh.Queens, sh.Day.Short())
-	case sh.Queens > 0:
-		sh.Why += fmt.Sprintf("; %d can be there by then", sh.Queens)
-	case sh.Day > 0:
-		sh.Why += "; all can be there by " + sh.Day.Short()
-	}
+	sh.Why = fmt.Sprintf("%s%s cannot be kept whole: %s%s.", strings.ToUpper(p.Title()[:1]), p.Title()[1:], limitWords(sh.Limits), sh.nearest(p))
 	return sh
+}
+
+// nearest is what comes nearest to a promise, in words.
+func (s Short) nearest(p Promise) (told string) {
+	if s.Queens > 0 {
+		told = fmt.Sprintf("; %d of %d can be there by %s", s.Queens, p.Queens, p.By.Short())
+	}
+	if s.Day > 0 {
+		told += "; all of them by " + s.Day.Short()
+	}
+	return told
 }
 
 // fits tells whether there is room for so many queens by a day.
@@ -91,18 +94,34 @@ func (s *search) room(ways []option, but int) bool {
 	return false
 }
 
-// limitOf is what stands in the way of a promise.
-func (s *search) limitOf(promise int) Limit {
+// limitsOf are what stands in the way of a promise: one good, if more of it alone
+// were enough, else all that the cheapest graft misses.
+func (s *search) limitsOf(promise int) (all []Limit) {
 	ways := s.ways(s.alone(promise))
 	if len(ways) == 0 {
-		return s.impossible(promise)
+		return []Limit{s.impossible(promise)}
 	}
 	for good := range s.ground.left {
 		if s.room(ways, good) {
-			return s.limitBy(good)
+			return []Limit{s.limitBy(good)}
 		}
 	}
-	return ManyLimits
+	s.ground.put(ways[0], 1)
+	for good := range s.ground.left {
+		if s.ground.misses(ways[0], good) {
+			all = append(all, s.limitBy(good))
+		}
+	}
+	s.ground.put(ways[0], -1)
+	return all
+}
+
+func limitWords(all []Limit) string {
+	words := make([]string, len(all))
+	for i, l := range all {
+		words[i] = l.String()
+	}
+	return joined(words)
 }
 
 func (s *search) limitBy(good int) Limit {

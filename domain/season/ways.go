@@ -21,21 +21,15 @@ const (
 // trial tries ways out of clashes.
 type trial struct {
 	*account
-	loads []load
+	loads []*load
 	found []Clash // without ways
 	rates plan.Rates
-	odds  map[oddsKey]float64
+	odds  map[string]float64
 }
 
-// oddsKey is a graft and what is promised of it.
-type oddsKey struct {
-	graft           plan.Graft
-	queens          int
-	laying, virgins bool
-}
-
-// ways are the ways out of a clash that were found by trying, those first that take
-// least from a promise, then those that move a graft least.
+// ways are the ways out of a clash that were found by trying, those first that leave
+// nothing of it, then those that take least from a promise, then those that move a
+// graft least.
 func (t *trial) ways(c Clash) (all []Way) {
 	for at, l := range t.loads {
 		if !l.grafted && slices.Contains(c.Batches, l.id) {
@@ -45,7 +39,7 @@ func (t *trial) ways(c Clash) (all []Way) {
 		}
 	}
 	slices.SortStableFunc(all, func(a, b Way) int {
-		return cmp.Or(cmp.Compare(math.Round(100*a.Loss()), math.Round(100*b.Loss())), cmp.Compare(max(a.Days, -a.Days), max(b.Days, -b.Days)))
+		return cmp.Or(cmp.Compare(a.Left, b.Left), cmp.Compare(math.Round(100*a.Loss()), math.Round(100*b.Loss())), cmp.Compare(max(a.Days, -a.Days), max(b.Days, -b.Days)))
 	})
 	all = all[:min(len(all), waysMost)]
 	if what := c.more(); what != "" {
@@ -154,20 +148,21 @@ func (t *trial) elsewhere(c Clash, at int) (all []Way) {
 	return all
 }
 
-// try plans a batch otherwise; ok is true when the clash is gone then and nothing
-// else is worse.
+// try plans a batch otherwise; ok is true when it is out of the clash then and
+// nothing else is worse.
 func (t *trial) try(c Clash, at int, b book.BatchPlan) (w Way, ok bool) {
 	was := t.loads[at]
 	ladder := t.ladderOf(b)
 	then := t.like(was, standing{id: was.id, title: was.title, planned: b, ladder: ladder, size: t.planner.SizeOf(b), virgins: b.Nucs})
 	loads := slices.Clone(t.loads)
 	loads[at] = then
-	if !better(c, t.found, t.clashes(loads)) {
+	left, ok := outOf(c, was.id, t.found, t.clashes(loads))
+	if !ok {
 		return w, false
 	}
-	w = Way{Plan: b.BatchPlanned, Wished: b.Queens > 0 && b.By != 0}
+	w = Way{Plan: b.BatchPlanned, Left: left, Wished: b.Queens > 0 && b.By != 0}
 	if w.Wished {
-		w.Before, w.After = t.chance(was), t.chance(then)
+		w.Before, w.After = t.chance(was, t.loads), t.chance(then, loads)
 	}
 	return w, true
 }
@@ -180,34 +175,49 @@ func (t *trial) ladderOf(b book.BatchPlan) plan.Ladder {
 	return t.ground.ladder(b.Yard, b.Day, max(1, b.Larvae))
 }
 
-// chance is the chance of the queens that are wished of a batch.
-func (t *trial) chance(l load) float64 {
+// chance is the chance of the queens that are wished of a batch, together with the
+// others that are planned for the same orders.
+func (t *trial) chance(l *load, all []*load) float64 {
 	b := l.planned
-	key := oddsKey{plan.Graft{Larvae: b.Larvae, Nucs: b.Nucs, Late: 1 - l.ladder.Laid.InTime(b.By, b.Laying)}, b.Queens, b.Laying, b.Virgins}
+	var grafts []plan.Graft
+	for _, other := range all {
+		if o := other.planned; other == l || !other.grafted && sameOrder(o, b) {
+			grafts = append(grafts, plan.Graft{Larvae: o.Larvae, Nucs: o.Nucs, Late: 1 - other.ladder.Laid.InTime(b.By, b.Laying)})
+		}
+	}
+	key := fmt.Sprint(b.Queens, b.Laying, b.Virgins, grafts)
 	p, ok := t.odds[key]
 	if !ok {
 		r := t.rates
 		r.Laying, r.Virgins = b.Laying, b.Virgins
-		p = r.Queens(key.graft).AtLeast(b.Queens)
+		p = r.Queens(grafts...).AtLeast(b.Queens)
 		t.odds[key] = p
 	}
 	return p
 }
 
-// better tells whether a clash is gone, and of no kind there is more to miss.
-func better(c Clash, before, after []Clash) bool {
+func sameOrder(a, b book.BatchPlan) bool {
+	return slices.ContainsFunc(a.Orders, func(o book.OrderID) bool { return slices.Contains(b.Orders, o) })
+}
+
+// outOf tells whether a batch is out of a clash and of no kind there is more to miss,
+// and how much the others of the clash still miss.
+func outOf(c Clash, id book.BatchID, before, after []Clash) (left float64, ok bool) {
 	for _, now := range after {
 		if now.Kind == c.Kind && now.Yard == c.Yard && now.From <= c.To && c.From <= now.To && shares(now, c) {
-			return false
+			if slices.Contains(now.Batches, id) {
+				return 0, false
+			}
+			left = max(left, now.Short())
 		}
 	}
 	was, is := weights(before), weights(after)
 	for k := range was {
 		if is[k] > was[k]+even {
-			return false
+			return 0, false
 		}
 	}
-	return true
+	return left, true
 }
 
 func shares(a, b Clash) bool {

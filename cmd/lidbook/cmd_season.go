@@ -1,0 +1,125 @@
+package main
+
+import (
+	"cmp"
+	"fmt"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+	"lidmark/domain/course"
+	"lidmark/domain/handover"
+	"lidmark/domain/plan"
+	"lidmark/domain/season"
+)
+
+// seasonFlags are what is asked of a season.
+type seasonFlags struct {
+	search, keep bool
+	minutes      int
+}
+
+func seasonCommand(a *app) *cobra.Command {
+	var f seasonFlags
+	c := a.reading(&cobra.Command{
+		Use:   "season",
+		Short: "What the batches of the season want at once, with ways out; which batches keep all orders",
+		Long: "Tells where batches, planned and grafted, want the same nucs, starters, finishers,\nbees, drones or hours, and the cheapest ways out. With --search it looks for the\n" +
+			"batches that keep all open orders with the least work, beside those that are\nplanned; with --keep it puts them on the plan.",
+		Example: "  lidbook season\n  lidbook season --search --minutes 300\n  lidbook season --search --keep",
+		Args:    cobra.NoArgs,
+	}, func(_ *cobra.Command, v *book.View, _ []string) error {
+		p := plan.New(course.New(v))
+		s := seasonShape{Clashes: shapesOfClashes(v, season.Clashes(p))}
+		if f.search {
+			found := searchedShape(v, season.Search(p, f.wanted(v), nil))
+			s.Search = &found
+		}
+		return a.show(s, func() { a.printSeason(s) })
+	})
+	shows := c.RunE
+	c.RunE = func(c *cobra.Command, args []string) error {
+		if !f.keep {
+			return shows(c, args)
+		}
+		d, err := a.open()
+		if err != nil {
+			return err
+		}
+		return cmp.Or(d.keepSeason(f), d.close())
+	}
+	fl := c.Flags()
+	fl.BoolVar(&f.search, "search", false, "look for the batches that keep all open orders")
+	fl.BoolVar(&f.keep, "keep", false, "put the batches that are found on the plan")
+	amount(c, &f.minutes, "minutes", 0, "not more than so many `MINUTES` of work on one day, by the batches (else without limit)")
+	return c
+}
+
+func (f seasonFlags) wanted(v *book.View) season.Wanted {
+	return season.Wanted{Promises: season.Promises(v, handover.New(course.New(v))), Minutes: float64(f.minutes)}
+}
+
+// keepSeason puts what is found on the plan, as one deed.
+func (d *desk) keepSeason(f seasonFlags) error {
+	v := d.view()
+	found := season.Search(plan.New(course.New(v)), f.wanted(v), nil)
+	var facts []book.Fact
+	for i := range found.Batches {
+		facts = append(facts, found.Plan(i, book.BatchID(d.ids.Next())))
+	}
+	d.printSearch(searchedShape(v, found))
+	if len(facts) == 0 {
+		return nil
+	}
+	return d.write(facts...)
+}
+
+func (a *app) printSeason(s seasonShape) {
+	if len(s.Clashes) == 0 {
+		a.line("no two batches want the same")
+	}
+	for _, c := range s.Clashes {
+		a.line("%s", c.Why)
+		var rows [][]string
+		for _, w := range c.Ways {
+			chance, left := "", ""
+			if w.Before != nil {
+				chance = fmt.Sprintf("promise %.0f %% instead of %.0f %%", 100**w.After, 100**w.Before)
+			}
+			if w.Left > 0 {
+				left = "the others still clash"
+			}
+			rows = append(rows, []string{"  " + w.What, chance, left})
+		}
+		a.table(rows)
+	}
+	if s.Search != nil {
+		a.printSearch(*s.Search)
+	}
+}
+
+func (a *app) printSearch(s searchShape) {
+	if len(s.Promises) == 0 {
+		a.line("no order needs a graft: what is ready, to be expected or planned is enough")
+		return
+	}
+	var rows [][]string
+	for _, b := range s.Batches {
+		rows = append(rows, []string{"graft " + b.Graft, b.Line, plural(b.Larvae, "larva"), plural(b.Nucs, "nuc") + prefixed(" in ", b.Yard), fmt.Sprintf("%.0f min", b.Minutes), prefixed("for ", list(b.For))})
+	}
+	a.table(rows)
+	rows = nil
+	for _, p := range s.Promises {
+		if p.Why != "" {
+			defer a.line("%s", p.Why)
+			continue
+		}
+		rows = append(rows, []string{p.Name, plural(p.Queens, "queen") + " by " + p.By, fmt.Sprintf("%.0f %% sure", 100*p.Chance)})
+	}
+	a.table(rows)
+	best := "nothing takes less"
+	if !s.Exact {
+		best = fmt.Sprintf("nothing takes less than %.0f min", s.Bound)
+	}
+	a.line("%s, %.0f min of work; %s", plural(len(s.Batches), "graft"), s.Minutes, best)
+}

@@ -1,0 +1,226 @@
+package season_test
+
+import (
+	"fmt"
+	"reflect"
+	"slices"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/handover"
+	"lidmark/domain/plan"
+	"lidmark/domain/season"
+)
+
+// middling is a season that is too large to be gone through whole.
+func middling(t *rapid.T) (world, season.Wanted) {
+	w := world{rapid.IntRange(20, 120).Draw(t, "nucs"), rapid.IntRange(0, 4).Draw(t, "starters"), rapid.IntRange(0, 8).Draw(t, "finishers")}
+	wanted := season.Wanted{Rounds: 5, Nodes: 500, Window: 4, Larvae: []int{24, 48, 72}, Seed: rapid.Uint64().Draw(t, "seed")}
+	if rapid.Bool().Draw(t, "hurried") {
+		wanted.Minutes = float64(rapid.IntRange(100, 400).Draw(t, "minutes"))
+	}
+	first, _ := calendar.ParseDay("2027-05-20")
+	for range rapid.IntRange(1, 6).Draw(t, "promises") {
+		wanted.Promises = append(wanted.Promises, season.Promise{
+			Queens: rapid.IntRange(1, 25).Draw(t, "queens"), By: first + calendar.Day(rapid.IntRange(-40, 40).Draw(t, "by")),
+			Sure: rapid.SampledFrom([]float64{0, 0.6, 0.8, 0.95}).Draw(t, "sure"), Lines: rapid.SampledFrom([][]string{nil, {"Rook"}, {"Rook", "Plover"}, {"Plover"}}).Draw(t, "lines"),
+		})
+	}
+	return w, wanted
+}
+
+// What is found breaks no limit: put on the plan, it clashes with nothing, and no
+// day has more minutes than were allowed. Every promise is kept as surely as is
+// wished, or said to be short; what is short is never more than was promised.
+func TestWhatIsFoundHolds(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		w, wanted := middling(t)
+		pen := w.pen()
+		f := season.Search(plannerOf(pen), wanted, nil)
+		pen.At("2027-03-31 20:00")
+		for i := range f.Batches {
+			pen.Write(f.Plan(i, booktest.Batch(fmt.Sprint(i))))
+		}
+		p := plannerOf(pen)
+		if all := season.Clashes(p); len(all) > 0 {
+			t.Fatalf("%d batches: %s", len(f.Batches), all[0].Why)
+		}
+		minutesHold(t, p, wanted)
+		stated := map[int]bool{}
+		for _, k := range f.Kept {
+			stated[k.Promise] = true
+			if sure := f.Promises[k.Promise].Sure; k.Chance < sure-1e-9 {
+				t.Fatalf("promise %d is kept with %v, %v wished", k.Promise, k.Chance, sure)
+			}
+			for _, b := range k.Batches {
+				if line := f.Batches[b].Line; len(f.Promises[k.Promise].Lines) > 0 && !slices.Contains(f.Promises[k.Promise].Lines, line) {
+					t.Fatalf("promise %d gets %q", k.Promise, line)
+				}
+			}
+		}
+		for _, s := range f.Short {
+			stated[s.Promise] = true
+			if p := f.Promises[s.Promise]; s.Queens >= p.Queens || s.Day != 0 && s.Day <= p.By || len(s.Limits) == 0 || s.Why == "" {
+				t.Fatalf("short: %+v of %+v", s, p)
+			}
+		}
+		if len(stated) != len(wanted.Promises) || f.Bound > f.Minutes+1e-6 {
+			t.Fatalf("%d of %d promises told of; %v minutes, bound %v", len(stated), len(wanted.Promises), f.Minutes, f.Bound)
+		}
+	})
+}
+
+func minutesHold(t *rapid.T, p *plan.Planner, wanted season.Wanted) {
+	days := map[calendar.Day]float64{}
+	for b := range p.View().Plans() {
+		for _, m := range p.Minutes(p.LadderOf(b), p.SizeOf(b)) {
+			days[m.Day] += m.Minutes
+		}
+	}
+	for d, m := range days {
+		if wanted.Minutes > 0 && m > wanted.Minutes+1 {
+			t.Fatalf("%s: %.0f min, %.0f allowed", d, m, wanted.Minutes)
+		}
+	}
+}
+
+func TestTheSameAnswerTwice(t *testing.T) {
+	w := season.Wanted{Rounds: 20, Nodes: 50, Window: 6, Minutes: 250, Seed: 7}
+	for i := range 7 {
+		w.Promises = append(w.Promises, season.Promise{Queens: 4 + i, By: day(t, "2027-06-01") + calendar.Day(2*i), Sure: 0.8})
+	}
+	p := plannerOf(world{nucs: 90, starters: 3, finishers: 5}.pen())
+	a, b := season.Search(p, w, nil), season.Search(p, w, nil)
+	if !reflect.DeepEqual(a.Kept, b.Kept) || !reflect.DeepEqual(a.Short, b.Short) || a.Minutes != b.Minutes || len(a.Batches) != len(b.Batches) {
+		t.Errorf("%v and %v", a.Kept, b.Kept)
+	}
+}
+
+// What is told never gets worse, and saying no stops the search at once with what
+// there is.
+func TestProgressAndStop(t *testing.T) {
+	p, w := big(t)
+	w.Rounds = 30
+	var all []season.Progress
+	season.Search(p, w, func(now season.Progress) bool {
+		all = append(all, now)
+		return true
+	})
+	for i, now := range all[1:] {
+		if was := all[i]; now.Short > was.Short || now.Short == was.Short && now.Minutes > was.Minutes || now.Bound > now.Minutes {
+			t.Errorf("round %d: %d short, %v min, bound %v, after %d and %v", now.Round, now.Short, now.Minutes, now.Bound, was.Short, was.Minutes)
+		}
+	}
+	first := season.Search(p, w, func(season.Progress) bool { return false })
+	if kept, short := first.Queens(); first.Exact || kept == 0 || short != all[0].Short || first.Minutes != all[0].Minutes {
+		t.Errorf("stopped at once: %d kept, %d short, %v min, first told of %v", kept, short, first.Minutes, all[0].Minutes)
+	}
+	if got := all[0].Found(); len(got.Batches) == 0 {
+		t.Error("the last answer is not to be had")
+	}
+}
+
+// Each promise that cannot be kept gets the reason, and what comes nearest is true.
+func TestWhatCannotBeKept(t *testing.T) {
+	far := day(t, "2027-06-14")
+	for _, c := range []struct {
+		name    string
+		world   world
+		promise season.Promise
+		want    season.Limit
+	}{
+		{"tomorrow", world{nucs: 60}, season.Promise{Queens: 5, By: day(t, "2027-04-20")}, season.TooLate},
+		{"surer than any graft", world{nucs: 60}, season.Promise{Queens: 5, By: far, Sure: 0.9999}, season.TooUnsure},
+		{"nucs", world{nucs: 10}, season.Promise{Queens: 20, By: far, Sure: 0.8}, season.NucsLimit},
+		{"starters", world{nucs: 200, starters: 1}, season.Promise{Queens: 30, By: far, Sure: 0.8}, season.StartersLimit},
+		{"finishers", world{nucs: 200, finishers: 1}, season.Promise{Queens: 30, By: far, Sure: 0.8}, season.FinishersLimit},
+	} {
+		p := plannerOf(c.world.pen())
+		f := season.Search(p, season.Wanted{Promises: []season.Promise{c.promise}}, nil)
+		if len(f.Short) != 1 || !slices.Equal(f.Short[0].Limits, []season.Limit{c.want}) {
+			t.Errorf("%s: %+v", c.name, f.Short)
+			continue
+		}
+		short := f.Short[0]
+		if fewer := c.promise; short.Queens > 0 {
+			fewer.Queens = short.Queens
+			if g := season.Search(p, season.Wanted{Promises: []season.Promise{fewer}}, nil); len(g.Short) > 0 {
+				t.Errorf("%s: %d were said to be possible: %s", c.name, short.Queens, g.Short[0].Why)
+			}
+			fewer.Queens++
+			if g := season.Search(p, season.Wanted{Promises: []season.Promise{fewer}}, nil); len(g.Short) == 0 {
+				t.Errorf("%s: %d are possible, said %d", c.name, fewer.Queens, short.Queens)
+			}
+		}
+		if later := c.promise; short.Day > 0 {
+			later.By = short.Day
+			if g := season.Search(p, season.Wanted{Promises: []season.Promise{later}}, nil); len(g.Short) > 0 {
+				t.Errorf("%s: all were said to be possible by %s", c.name, short.Day)
+			}
+		}
+	}
+}
+
+// Nobody works on any day but one on which no graft is in time.
+func TestDaysOffAreKept(t *testing.T) {
+	pen := world{nucs: 60}.pen()
+	pen.Write(book.PersonDescribed{Person: booktest.Person("Ida"), Name: "Ida M.", Free: [7]book.FreeHours{2: {From: 600, Until: 1080}, 5: {From: 600, Until: 1080}}})
+	p := plannerOf(pen)
+	w := season.Wanted{Promises: []season.Promise{{Queens: 10, By: day(t, "2027-06-14"), Sure: 0.8}}}
+	f := season.Search(p, w, nil)
+	if len(f.Short) > 0 {
+		t.Fatal(f.Short[0].Why)
+	}
+	for _, b := range f.Batches {
+		if p.View().MinutesFree(b.Day) == 0 || b.Rung(plan.GiveCells).NobodyFree {
+			t.Errorf("graft on %s, cells out by %s", b.Day, b.Rung(plan.GiveCells).Hard)
+		}
+	}
+	pen.Write(book.DaysOff{Person: booktest.Person("Ida"), From: day(t, "2027-04-01"), To: day(t, "2027-07-01")})
+	if f := season.Search(plannerOf(pen), w, nil); len(f.Short) != 1 || f.Short[0].Limits[0] != season.NobodyThere {
+		t.Errorf("a season of days off: %+v", f.Short)
+	}
+}
+
+// An order for which nothing is planned is a promise; one with a planned batch is
+// none. Queens that are sent leave as long before their day as they travel.
+func TestOrdersArePromises(t *testing.T) {
+	pen := world{nucs: 60}.pen()
+	by := day(t, "2027-06-16")
+	pen.Write(
+		book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 5, Line: "Rook", Substitute: []string{"Plover"}, By: by, Sent: true, Journey: 2},
+		book.OrderTaken{Order: booktest.Order("2"), Number: "2", Queens: 5, By: by},
+		book.BatchPlanned{Batch: booktest.Batch("b"), Day: by - 60, Larvae: 20, Nucs: 10, Orders: []book.OrderID{booktest.Order("2")}},
+	)
+	v := pen.View(morning)
+	got := season.Promises(v, handover.New(course.New(v)))
+	want := []season.Promise{{Order: booktest.Order("1"), Name: "order 1", Queens: 5, Lines: []string{"Rook", "Plover"}, By: by - 2}}
+	if !reflect.DeepEqual(got, want) {
+		t.Errorf("%+v, want %+v", got, want)
+	}
+}
+
+// The floor of the first answer is a ladder for each day and yard, 1.6 ms each; of
+// the rest the sizes of each group of promises.
+func BenchmarkFirstAnswer(b *testing.B) {
+	p, w := big(b)
+	for b.Loop() {
+		season.Search(p, w, func(season.Progress) bool { return false })
+	}
+}
+
+func BenchmarkSearch(b *testing.B) {
+	p, w := big(b)
+	var f season.Found
+	for b.Loop() {
+		f = season.Search(p, w, nil)
+	}
+	_, short := f.Queens()
+	b.ReportMetric(100*(f.Minutes/f.Bound-1), "%gap")
+	b.ReportMetric(float64(short), "short")
+}

@@ -1,0 +1,67 @@
+package season
+
+import (
+	"fmt"
+	"slices"
+
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+	"lidmark/domain/practice"
+)
+
+// why says in a sentence why a clash is one, with its figures.
+func (a *account) why(c Clash, all []*load) string {
+	var in []*load
+	var titles []string
+	for _, l := range all {
+		if slices.Contains(c.Batches, l.id) {
+			in, titles = append(in, l), append(titles, l.title)
+		}
+	}
+	switch c.Kind {
+	case NobodyFree:
+		return a.whyHours(c, titles[0])
+	case BeesShort, BroodShort:
+		return fmt.Sprintf("%s %s %s for nucs in the week to %s, the colonies can give %s.",
+			joined(titles), verb(titles, "wants", "want"), c.amount(c.Want), c.From.Short(), c.amount(c.Have))
+	case DronesShort:
+		return fmt.Sprintf("Up to %d virgins of %s fly%s and want %s, there are %.0f.", flyingMost(in), joined(titles), between(c.From, c.To), c.amount(c.Want), c.Have)
+	case DronesUnripe, DronesOld:
+		return a.whyDrones(c, titles[0])
+	case MinutesOver:
+		return fmt.Sprintf("The work of %s on %s is %.0f min more than people are free then and on the days to which it can move.", joined(titles), c.From.Short(), c.Short())
+	default:
+		return a.whyGood(c, titles)
+	}
+}
+
+func (a *account) whyHours(c Clash, title string) string {
+	if c.hard.IsZero() {
+		return fmt.Sprintf("Nobody is free on %s to graft (%s).", c.From.Short(), title)
+	}
+	hard := c.hard.In(a.planner.View().Zone()).Format("Mon 2 Jan 15:04")
+	return fmt.Sprintf("The cells of %s must be out by %s, and nobody is free from %s until then.", title, hard, c.From.Short())
+}
+
+func (a *account) whyDrones(c Clash, title string) string {
+	if c.Kind == DronesOld {
+		last := c.From - calendar.Day(c.Want)
+		return fmt.Sprintf("The virgins of %s fly from %s; the drones of the last comb are at their best until %s.", title, c.From.Short(), last.Short())
+	}
+	ripe := c.From + calendar.Day(c.Want)
+	return fmt.Sprintf("The virgins of %s fly from %s; drones of a comb hung in on %s are ripe on %s.", title, c.From.Short(), (ripe - a.days(practice.DroneRipe)).Short(), ripe.Short())
+}
+
+// flyingMost is how many virgins of some batches fly on one day at most.
+func flyingMost(all []*load) (most int) {
+	for _, at := range all {
+		sum := 0
+		for _, l := range all {
+			if fly, d := l.ladder.Rung(plan.Fly), at.ladder.Rung(plan.Fly).From; fly.From <= d && d <= fly.By {
+				sum += l.virgins
+			}
+		}
+		most = max(most, sum)
+	}
+	return most
+}
