@@ -121,9 +121,23 @@ func (b *brute) groups(in []int) {
 			}
 			continue
 		}
+		if !oneLine(members) {
+			return
+		}
 		all = append(all, b.choices(members))
 	}
 	b.pick(all, start, map[use]int{})
+}
+
+// oneLine tells whether one line will do for all; each takes one, or any.
+func oneLine(members []season.Promise) bool {
+	lines := map[string]bool{}
+	for _, m := range members {
+		for _, l := range m.Lines {
+			lines[l] = true
+		}
+	}
+	return len(lines) < 2
 }
 
 func (b *brute) pick(all [][]choice, sum worth, used map[use]int) {
@@ -265,7 +279,7 @@ func worthOf(f season.Found) (w worth) {
 // tiny is a season that can be gone through whole: at most three promises, three
 // days each, three sizes.
 func tiny(t *rapid.T) (world, season.Wanted) {
-	w := world{rapid.IntRange(8, 60).Draw(t, "nucs"), rapid.IntRange(1, 4).Draw(t, "starters"), rapid.IntRange(1, 6).Draw(t, "finishers")}
+	w := world{rapid.IntRange(8, 50).Draw(t, "nucs"), rapid.IntRange(1, 2).Draw(t, "starters"), rapid.IntRange(1, 3).Draw(t, "finishers")}
 	wanted := season.Wanted{Window: rapid.IntRange(1, 3).Draw(t, "window"), Larvae: []int{12, 24, 36}, Sizes: 100, Near: 60}
 	if rapid.Bool().Draw(t, "hurried") {
 		wanted.Minutes = float64(rapid.IntRange(60, 200).Draw(t, "minutes"))
@@ -273,8 +287,12 @@ func tiny(t *rapid.T) (world, season.Wanted) {
 	from, _ := calendar.ParseDay("2027-04-02")
 	wanted.From = from
 	for range rapid.IntRange(1, 3).Draw(t, "promises") {
+		by := rapid.IntRange(52, 62).Draw(t, "by")
+		if rapid.Bool().Draw(t, "again") {
+			by += rapid.IntRange(38, 50).Draw(t, "later") // when the nucs of the first are about to be free
+		}
 		wanted.Promises = append(wanted.Promises, season.Promise{
-			Queens: rapid.IntRange(1, 9).Draw(t, "queens"), By: from + calendar.Day(rapid.IntRange(40, 60).Draw(t, "by")),
+			Queens: rapid.IntRange(1, 7).Draw(t, "queens"), By: from + calendar.Day(by), Lines: rapid.SampledFrom([][]string{nil, {"Rook"}, {"Plover"}}).Draw(t, "lines"),
 			Sure: rapid.SampledFrom([]float64{0.6, 0.8, 0.9, 0.95}).Draw(t, "sure"), Laying: rapid.Bool().Draw(t, "laying"),
 		})
 	}

@@ -72,6 +72,26 @@ func TestBatchesInTurnDoNotClash(t *testing.T) {
 	}
 }
 
+// Nucs are taken from the day they are made up, and free on the last day by which
+// the queens are ready: the next ones may be made up then, not a day sooner.
+func TestNucsAreFreeWhenQueensAreReady(t *testing.T) {
+	d := day(t, "2027-05-01")
+	home := booktest.Yard("home")
+	p := plannerOf(world{nucs: 40}.pen())
+	ready := p.Ladder(p.GraftAt(d), 60, home).Rung(plan.Ready).By
+	next := d
+	for p.Ladder(p.GraftAt(next), 60, home).Rung(plan.MakeUpNucs).Best < ready {
+		next++
+	}
+	if all := season.Clashes(plannerOf(planned(world{nucs: 40}.pen(), d, next))); len(all) > 0 {
+		t.Errorf("made up on the day: %s", all[0].Why)
+	}
+	c := clash(t, season.Clashes(plannerOf(planned(world{nucs: 40}.pen(), d, next-1))), season.NucsShort)
+	if c.From != ready-1 || c.To != ready-1 {
+		t.Errorf("made up a day sooner: %s", c.Why)
+	}
+}
+
 // A way out was tried: planned so, the clash is gone. The chance before it is that
 // of the batch as it stands.
 func TestWaysOutLeadOut(t *testing.T) {
