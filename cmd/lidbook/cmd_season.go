@@ -119,7 +119,7 @@ func (a *app) printSearch(s searchShape) {
 	a.table(rows)
 	best := "nothing takes less"
 	if !s.Exact {
-		best = fmt.Sprintf("nothing takes less than %.0f min", s.Bound)
+		best = fmt.Sprintf("to keep all takes %.0f min at least", s.Bound)
 	}
 	a.line("%s, %.0f min of work; %s", plural(len(s.Batches), "graft"), s.Minutes, best)
 }

@@ -17,7 +17,7 @@ type Found struct {
 	Kept    []Kept
 	Short   []Short // promises that no batch is found for, by their day
 	Minutes float64 // the keeper's time for the batches
-	Bound   float64 // no plan that keeps all promises takes less time
+	Bound   float64 // no plan that keeps all promises which can be kept at all takes less time; 0: not known yet
 	Exact   bool    // nothing within the limits and what is tried is better
 }
 
@@ -78,14 +78,16 @@ func (s *search) found(exact bool) Found {
 		s.tell(&f, p)
 	}
 	f.sort()
-	f.Bound = f.Minutes
-	if s.prices != nil && !(exact && len(f.Short) == 0) {
-		f.Bound = min(f.Bound, s.bound())
+	switch {
+	case exact && len(f.Short) == 0:
+		f.Bound = f.Minutes
+	case s.prices != nil:
+		f.Bound = s.bound()
 	}
 	return f
 }
 
-// bound are the minutes that the promises which can be kept take at least.
+// bound are the minutes that the promises which can be kept at all take at least.
 func (s *search) bound() float64 {
 	var sum cost
 	for i, p := range s.prices {

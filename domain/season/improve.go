@@ -18,8 +18,7 @@ const (
 func (s *search) round(chance *rand.Rand) {
 	order := s.wanted.byDay()
 	n := min(len(order), roundLeast+chance.IntN(roundMost-roundLeast+1))
-	from := chance.IntN(len(order) - n + 1)
-	out := s.takeUp(order[from : from+n])
+	out := s.takeUp(near(order, n, chance))
 	var open []int
 	was := s.cost
 	for _, p := range out {
@@ -40,6 +39,15 @@ func (s *search) round(chance *rand.Rand) {
 		}
 		s.choose(p)
 	}
+}
+
+// near are so many promises out of a row of twice as many.
+func near(order []int, n int, chance *rand.Rand) []int {
+	row := min(len(order), 2*n)
+	from := chance.IntN(len(order) - row + 1)
+	all := slices.Clone(order[from : from+row])
+	chance.Shuffle(row, func(i, j int) { all[i], all[j] = all[j], all[i] })
+	return all[:n]
 }
 
 // takeUp takes back all that serves some promises.
