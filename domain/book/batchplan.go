@@ -15,6 +15,9 @@ type BatchPlan struct {
 	Done []ReadyStep     // what was made ready for it
 }
 
+// Made tells whether a step that makes ready is done; never for the zero step.
+func (p BatchPlan) Made(s ReadyStep) bool { return s != 0 && slices.Contains(p.Done, s) }
+
 // BatchPlan is the plan of a batch as it was last told. Ok is false when it does
 // not stand: there is none, it was dropped, or grafted.
 func (v *View) BatchPlan(id BatchID) (p BatchPlan, ok bool) {

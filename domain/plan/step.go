@@ -1,6 +1,9 @@
 package plan
 
-import "lidmark/domain/practice"
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/practice"
+)
 
 // Step is a step of a batch, from the drone comb that is hung in before it to
 // the queens that are ready.
@@ -34,6 +37,15 @@ func (s Step) String() string { return steps[s] }
 
 // Done tells whether the step is work of the keeper's; the others are the bees'.
 func (s Step) Done() bool { return s != Emerge && s != Fly && s != Ready }
+
+// readied is what is written down when a step that makes ready is done.
+var readied = map[Step]book.ReadyStep{
+	DroneComb: book.DroneCombIn, Confine: book.BreederConfined, FeedStarter: book.StarterFed, SetUpStarter: book.StarterSetUp, MakeUpNucs: book.NucsReady,
+}
+
+// Readied is what is written down when the step is done; 0 for the graft, which makes
+// a plan a batch, and for what follows from it.
+func (s Step) Readied() book.ReadyStep { return readied[s] }
 
 // numbersOf are the numbers on which the days of each step stand.
 var numbersOf = map[Step][]practice.Key{

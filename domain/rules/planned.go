@@ -2,26 +2,24 @@ package rules
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/plan"
 )
 
-// readies are the steps that make ready for a planned batch, and what is done when
-// they are; the graft itself makes it a batch.
+// readies are the steps that make ready for a planned batch, and what is done at
+// each; the graft itself makes it a batch.
 var readies = [...]struct {
-	step  plan.Step
-	ready book.ReadyStep
-	do    string
+	step plan.Step
+	do   string
 }{
-	{plan.DroneComb, book.DroneCombIn, "Hang drone comb into the drone colonies"},
-	{plan.Confine, book.BreederConfined, "Confine the breeder on an empty comb"},
-	{plan.FeedStarter, book.StarterFed, "Feed the starters"},
-	{plan.SetUpStarter, book.StarterSetUp, "Set up the starters"},
-	{plan.GraftLarvae, 0, "Graft"},
-	{plan.MakeUpNucs, book.NucsReady, "Make up the nucs"},
+	{plan.DroneComb, "Hang drone comb into the drone colonies"},
+	{plan.Confine, "Confine the breeder on an empty comb"},
+	{plan.FeedStarter, "Feed the starters"},
+	{plan.SetUpStarter, "Set up the starters"},
+	{plan.GraftLarvae, "Graft"},
+	{plan.MakeUpNucs, "Make up the nucs"},
 }
 
 // plannedSteps are the steps of the planned batches that make ready for them, as
@@ -42,7 +40,7 @@ func (p *pass) plannedBatch(planner *plan.Planner, b book.BatchPlan) {
 	planned := b.At.Day(y.zone)
 	for _, r := range readies {
 		rung := l.Rung(r.step)
-		if slices.Contains(b.Done, r.ready) && r.ready != 0 || rung.By < planned && r.step != plan.GraftLarvae {
+		if b.Made(r.step.Readied()) || rung.By < planned && r.step != plan.GraftLarvae {
 			continue // it was too late for it when the plan was made
 		}
 		p.add(y, p.plannedStep(y, b, l, r.step, r.do, takes(planner.Minutes(l, size), r.step)))
@@ -117,7 +115,7 @@ func (p *pass) stepsAhead(l plan.Ladder, b book.BatchPlan) (all []Deadline) {
 		}
 		d := Deadline{
 			ID: fmt.Sprintf("%s planned %s", of, r.Step), Of: of, Yard: b.Yard, Day: r.Best, At: r.Best.Start(y.zone),
-			Done: r.Best < y.today || isDone(b, r.Step),
+			Done: r.Best < y.today || b.Made(r.Step.Readied()),
 			What: sentence(strings.TrimSpace("planned" + forLine(b.Line) + ": " + r.Step.String())), Do: "As planned",
 		}
 		if !r.Hard.IsZero() {
@@ -129,15 +127,6 @@ func (p *pass) stepsAhead(l plan.Ladder, b book.BatchPlan) (all []Deadline) {
 	return all
 }
 
-func isDone(b book.BatchPlan, step plan.Step) bool {
-	for _, r := range readies {
-		if r.step == step {
-			return r.ready != 0 && slices.Contains(b.Done, r.ready)
-		}
-	}
-	return false
-}
-
 // Readies is the step that a planned task makes ready, for whoever ticks it off; ok
 // is false where it is the graft, or no step at all.
 func Readies(f Finding) (book.BatchReadied, bool) {
@@ -146,8 +135,8 @@ func Readies(f Finding) (book.BatchReadied, bool) {
 		return book.BatchReadied{}, false
 	}
 	for _, r := range readies {
-		if r.ready != 0 && f.What == "planned: "+r.step.String() {
-			return book.BatchReadied{Batch: id, Step: r.ready}, true
+		if ready := r.step.Readied(); ready != 0 && f.What == "planned: "+r.step.String() {
+			return book.BatchReadied{Batch: id, Step: ready}, true
 		}
 	}
 	return book.BatchReadied{}, false

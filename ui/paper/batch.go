@@ -77,19 +77,6 @@ func (d batchSheet) origin() string {
 	return strings.Join(said, " ")
 }
 
-// section begins a part of the sheet, on a page that has room for its first rows.
-func (d batchSheet) section(ctx context.Context, title, note string, least float64) error {
-	if _, err := d.need(ctx, 9+least); err != nil {
-		return err
-	}
-	d.y += 2.4
-	end := d.text(d.left(), d.y+4.6, title, bold(10.5))
-	d.fit(end+3, d.y+4.6, note, soft(8.25), d.right())
-	d.y += 6
-	d.rule(d.y, stroke{black, 0.35})
-	return nil
-}
-
 // clock draws the steps with boxes to tick, and the hours.
 func (d batchSheet) clock(ctx context.Context) error {
 	note := "reckoned from the graft, what was seen, and the warmth in the log"

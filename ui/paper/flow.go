@@ -87,3 +87,16 @@ func (f *flow) remark(text string, l look, to float64) {
 	high := l.size * point
 	f.y = f.lines(f.left(), f.y+high+0.6, f.wrap(text, l, to-f.left(), 4), l) - high + 0.4
 }
+
+// section begins a part of the sheet, on a page that has room for its first rows.
+func (f *flow) section(ctx context.Context, title, note string, least float64) error {
+	if _, err := f.need(ctx, 9+least); err != nil {
+		return err
+	}
+	f.y += 2.4
+	end := f.text(f.left(), f.y+4.6, title, bold(10.5))
+	f.fit(end+3, f.y+4.6, note, soft(8.25), f.right())
+	f.y += 6
+	f.rule(f.y, stroke{black, 0.35})
+	return nil
+}

@@ -15,7 +15,7 @@ import (
 
 // called is a small book in which yard, nucs, batch and people have names.
 func called(name string) *state.Reading {
-	p := hill()
+	p := kitchen()
 	p.At("2027-05-09 10:00").Write(
 		book.YardDescribed{Yard: booktest.Yard("Hill"), Name: name + " yard", Home: true, Zone: "Europe/Berlin"},
 		book.PersonDescribed{Person: booktest.Person("Ida"), Name: name, Phone: "555 0101"},

@@ -5,12 +5,14 @@ import (
 	"context"
 	"fmt"
 	"io"
+	"slices"
 	"testing"
 	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
+	"lidmark/domain/crew"
 	"lidmark/domain/demo"
 	"lidmark/ui/paper"
 	"lidmark/ui/state"
@@ -34,7 +36,7 @@ func mustZone(name string) *time.Location {
 // demoDay is the demo season read on its day.
 func demoDay(t testing.TB) *state.Reading {
 	t.Helper()
-	b := &state.Book{Season: book.NewSeason(time.LoadLocation, demo.Season(today, zone))}
+	b := &state.Book{Season: book.NewSeason(time.LoadLocation, append(demo.Season(today, zone), ahead("").Entries...))}
 	r := b.On(now, today)
 	if len(r.Nucs) == 0 || len(r.Tasks()) == 0 {
 		t.Fatal("the demo season has no nucs or no work")
@@ -81,6 +83,60 @@ func hill() *booktest.Pen {
 	return p
 }
 
+// ahead is what is planned on the evening before the day: two grafts, the first for
+// an order.
+func ahead(yard string) *booktest.Pen {
+	home := booktest.Yard(yard)
+	if yard == "" {
+		for e := range slices.Values(demo.Season(today, zone)) {
+			if f, ok := e.Fact.(book.YardDescribed); ok && f.Home {
+				home = f.Yard
+			}
+		}
+	}
+	p := &booktest.Pen{Zone: zone, Writer: "Ida"}
+	return p.At("2027-05-10 20:00").Write(
+		book.BatchPlanned{
+			Batch: next, Day: calendar.Date(2027, time.May, 20), Minute: 15 * 60, Larvae: 64, Nucs: 40, Yard: home, Line: "Rook 12",
+			Queens: 24, By: calendar.Date(2027, time.July, 5), Sure: 0.9, Orders: []book.OrderID{booktest.Order("order")}, Why: "for the club",
+		},
+		book.BatchPlanned{Batch: booktest.Batch("after next"), Day: calendar.Date(2027, time.June, 10), Larvae: 20, Nucs: 12, Yard: home},
+		book.OrderTaken{Order: booktest.Order("order"), Number: "71", Customer: "Club", Queens: 2, By: calendar.Date(2027, time.May, 12), Marked: true, Disc: true},
+		book.OrderTaken{Order: booktest.Order("later"), Number: "72", Customer: "Club", Queens: 1, By: calendar.Date(2027, time.May, 20), Marked: true, Disc: true},
+	)
+}
+
+// kitchen is the small book with plans, an order, and two queens for it: one caged
+// and marked, one in her nuc.
+func kitchen() *booktest.Pen {
+	p, queen := hill(), booktest.Queen("caged")
+	for i, name := range []string{"A3", "N2"} {
+		batch := booktest.Batch("early " + name)
+		p.At("2027-03-25 15:00").Write(book.Grafted{Batch: batch, Number: 2 + i, Line: "Linnet", Larvae: 20})
+		p.At("2027-04-21 12:00").Write(book.CellGiven{Nuc: booktest.Nuc(name), Batch: batch})
+		p.At("2027-04-26 12:00").Write(book.Looked{Nuc: booktest.Nuc(name), Queen: book.QueenSeen, Eggs: book.SingleEggs})
+		p.At("2027-05-07 12:00").Write(book.Looked{Nuc: booktest.Nuc(name), Queen: book.QueenSeen, Eggs: book.SingleEggs, Brood: book.Said(4)})
+	}
+	p.At("2027-05-09 12:00").Write(
+		book.QueenDescribed{Queen: queen, Line: "Linnet", Born: calendar.Date(2027, time.April, 5).At(12, 0, zone)},
+		book.QueenMarked{Queen: queen, Nuc: booktest.Nuc("N2"), Colour: "yellow", Disc: "14"},
+		book.QueenCaught{Nuc: booktest.Nuc("N2"), Queen: queen, Label: "3"},
+		book.PersonDescribed{Person: booktest.Person("Ida"), Name: "Ida", Phone: "555 0101", Free: evenings()},
+	)
+	p.Entries = append(p.Entries, ahead("Hill").Entries...)
+	return p
+}
+
+func evenings() (free [7]book.FreeHours) {
+	for i := range free {
+		free[i] = book.FreeHours{From: 17 * 60, Until: 20 * 60}
+	}
+	return free
+}
+
+// next is the first of the planned batches.
+var next = booktest.Batch("next")
+
 func nuc(p *booktest.Pen, name, stand string, place int) {
 	f := book.NucPlaced{Nuc: booktest.Nuc(name), Yard: booktest.Yard("Hill"), Place: place}
 	if stand != "" {
@@ -114,7 +170,30 @@ func papers() []paperOf {
 		{"labels", func(ctx context.Context, w io.Writer, r *state.Reading, o paper.Options) (int, error) {
 			return paper.Labels(ctx, w, r, every, 0, o)
 		}},
+		{"week", paper.Week},
+		{"plan", func(ctx context.Context, w io.Writer, r *state.Reading, o paper.Options) (int, error) {
+			return paper.Plan(ctx, w, r, next, o)
+		}},
+		{"buying", paper.Buying},
+		{"cages", func(ctx context.Context, w io.Writer, r *state.Reading, o paper.Options) (int, error) {
+			return paper.Cages(ctx, w, r, book.OrderID{}, 0, o)
+		}},
+		{"crew", func(ctx context.Context, w io.Writer, r *state.Reading, o paper.Options) (int, error) {
+			day, err := crew.Plan(r.Judged(), r.Day, crew.HandsOf(r.View, r.Day, 2, 1.5))
+			if err != nil {
+				return 0, err
+			}
+			return paper.Crew(ctx, w, r, day, o)
+		}},
 	}
+}
+
+// hillOf is the small book as a paper wants it: what is about plans, with some.
+func hillOf(p paperOf) *state.Reading {
+	if slices.Contains([]string{"week", "plan", "buying", "cages", "crew"}, p.name) {
+		return reading(kitchen(), "2027-05-11 06:40")
+	}
+	return reading(hill(), "2027-05-11 06:40")
 }
 
 // print prints a paper and reads its pages.

@@ -193,6 +193,9 @@ func (r *Reading) About(s book.Subject) []rules.Finding { return r.about[s] }
 // Batches are the batches by the hour of the graft.
 func (r *Reading) Batches() []*book.Batch { return r.batches() }
 
+// Judged is what the rules say of the day read, for what is asked beyond it.
+func (r *Reading) Judged() *rules.Judged { return r.judged }
+
 // Plan is the day's work.
 func (r *Reading) Plan() rules.DayPlan { return r.plan() }
 

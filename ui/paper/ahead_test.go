@@ -1,0 +1,257 @@
+package paper_test
+
+import (
+	"bytes"
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/crew"
+	"lidmark/domain/handover"
+	"lidmark/domain/plan"
+	"lidmark/ui/paper"
+	"lidmark/ui/state"
+)
+
+// paperCalled is a paper by its name.
+func paperCalled(t *testing.T, name string) paperOf {
+	t.Helper()
+	i := slices.IndexFunc(papers(), func(p paperOf) bool { return p.name == name })
+	if i < 0 {
+		t.Fatalf("no paper %s", name)
+	}
+	return papers()[i]
+}
+
+// spoken is the text of a document without the places of its lines.
+func spoken(pages []printed) string { return strings.Join(strings.Fields(all(pages)), " ") }
+
+// TestTheWeekHasAllWork: each of the seven days stands there with its minutes, every
+// task with its title, and no title or hour is cut.
+func TestTheWeekHasAllWork(t *testing.T) {
+	r := demoDay(t)
+	for name, o := range choices() {
+		pages := paperCalled(t, "week").pages(t, r, o)
+		for d := r.Day; d < r.Day+7; d++ {
+			_, month, day := d.Date()
+			if count(pages, fmt.Sprintf("%s %d %s", d.Weekday(), day, month)) != 1 {
+				t.Errorf("%s: %s has no head", name, d.Short())
+			}
+			for _, stop := range r.Judged().Day(d).Stops {
+				for _, task := range stop.Tasks {
+					words := strings.Fields(task.Title)
+					if !strings.Contains(spoken(pages), words[0]) {
+						t.Errorf("%s: %s lacks %q", name, d.Short(), task.Title)
+					}
+				}
+			}
+		}
+		if text := all(pages); strings.Contains(text, "…") {
+			t.Errorf("%s: something is cut\n%s", name, text)
+		}
+	}
+}
+
+// TestTheWeekSaysHowMuchIsTooMuch: minutes of a day stand against those free, and a
+// hard hour on its day.
+func TestTheWeekSaysHowMuchIsTooMuch(t *testing.T) {
+	p := kitchen()
+	p.At("2027-05-10 20:30").Write(
+		book.HoursOn{Person: booktest.Person("Ida"), Day: today, FreeHours: book.FreeHours{From: 8 * 60, Until: 9 * 60}},
+		book.HoursOn{Person: booktest.Person("Ida"), Day: today + 1},
+	)
+	r := reading(p, "2027-05-11 06:40")
+	text := spoken(paperCalled(t, "week").pages(t, r, paper.Options{}))
+	for _, want := range []string{"90 min; free 60 min 30 min too much", "Wednesday 12 May nobody is free", "Batch of Thu 20 May"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is missing in\n%s", want, text)
+		}
+	}
+	late := reading(kitchen(), "2027-05-26 06:40") // in the week of the hard hour of the first
+	hard := plan.New(late.Course).Planned(planned(t, late)).Ladder.Rung(plan.GiveCells).Hard
+	want := "By " + hard.In(zone).Format("15:04") + ": planned for Rook 12: ripe cells must be out"
+	if text := spoken(paperCalled(t, "week").pages(t, late, paper.Options{})); !strings.Contains(text, want) {
+		t.Errorf("%q is missing in\n%s", want, text)
+	}
+}
+
+func planned(t *testing.T, r *state.Reading) book.BatchPlan {
+	t.Helper()
+	b, ok := r.View.BatchPlan(next)
+	if !ok {
+		t.Fatal("the batch is not planned")
+	}
+	return b
+}
+
+// TestThePlanSheetHasAllOfThePlan: steps with their days, the hard hour, amounts,
+// givers, minutes and promises, as the plan has them.
+func TestThePlanSheetHasAllOfThePlan(t *testing.T) {
+	r := demoDay(t)
+	p := plan.New(r.Course).Planned(planned(t, r))
+	want := []string{"By " + p.Ladder.Rung(plan.GiveCells).Hard.In(zone).Format("Mon 2 Jan 15:04"), "for order 71", "Moving bees and selling queens is regulated"}
+	for _, rung := range p.Ladder.Rungs {
+		want = append(want, strings.ToUpper(rung.Step.String()[:1])+rung.Step.String()[1:]+" "+rung.Best.Short())
+	}
+	for _, n := range p.Needs {
+		want = append(want, strings.ToUpper(n.String()[:1])+n.String()[1:])
+	}
+	for _, g := range p.Gifts {
+		want = append(want, g.Colony.Name)
+	}
+	for _, m := range p.Minutes {
+		want = append(want, fmt.Sprintf("%.0f min", m.Minutes))
+	}
+	for _, promise := range p.Chances.Promises() {
+		want = append(want, fmt.Sprintf("%.0f of 100 %d queens", 100*promise.Sure, promise.Queens))
+	}
+	for name, o := range choices() {
+		text := spoken(paperCalled(t, "plan").pages(t, r, o))
+		for _, w := range want {
+			if !strings.Contains(text, w) {
+				t.Errorf("%s: %q is missing in\n%s", name, w, text)
+			}
+		}
+		if strings.Contains(text, "…") {
+			t.Errorf("%s: something is cut", name)
+		}
+	}
+	if _, err := paper.Plan(t.Context(), &bytes.Buffer{}, r, booktest.Batch("none"), paper.Options{}); err == nil || !strings.Contains(err.Error(), "no such batch is planned") {
+		t.Errorf("a batch that is not planned: %v", err)
+	}
+}
+
+// TestWhatIsDoneIsTicked: a step that was made ready has a mark in its box.
+func TestWhatIsDoneIsTicked(t *testing.T) {
+	p := kitchen()
+	before := paperCalled(t, "plan").bytes(t, reading(p, "2027-05-17 20:00"))
+	p.At("2027-05-17 19:00").Write(book.BatchReadied{Batch: next, Step: book.BreederConfined})
+	if after := paperCalled(t, "plan").bytes(t, reading(p, "2027-05-17 20:00")); bytes.Equal(before, after) {
+		t.Error("the sheet is the same when the breeder is confined")
+	}
+}
+
+func (p paperOf) bytes(t *testing.T, r *state.Reading) []byte {
+	t.Helper()
+	var out bytes.Buffer
+	if _, err := p.print(t.Context(), &out, r, paper.Options{}); err != nil {
+		t.Fatal(err)
+	}
+	return out.Bytes()
+}
+
+// TestTheBuyingListHasAllBatches: every good with the sum, and each batch's part with
+// its last day to order.
+func TestTheBuyingListHasAllBatches(t *testing.T) {
+	r := demoDay(t)
+	text := spoken(paperCalled(t, "buying").pages(t, r, paper.Options{Large: true}))
+	for _, want := range []string{"Cell cups 84", "graft Thu 20 May, Rook 12 64", "graft Thu 10 Jun 20 Thu 27 May", "was due Thu 6 May"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is missing in\n%s", want, text)
+		}
+	}
+	if _, err := paper.Buying(t.Context(), &bytes.Buffer{}, reading(hill(), "2027-05-11 06:40"), paper.Options{}); err == nil || !strings.Contains(err.Error(), "plan one first") {
+		t.Errorf("without plans: %v", err)
+	}
+}
+
+// TestCagesReadBack: the code on each label holds the id of the queen, or of the nuc in
+// which she still lays, as another library reads it; beside it stand line, mark, day
+// and order.
+func TestCagesReadBack(t *testing.T) {
+	const skip = 1
+	for where, r := range map[string]*state.Reading{"demo": demoDay(t), "hill": reading(kitchen(), "2027-05-11 06:40")} {
+		for page, s := range sheets {
+			var out bytes.Buffer
+			if _, err := paper.Cages(t.Context(), &out, r, book.OrderID{}, skip, paper.Options{Page: page}); err != nil {
+				t.Fatal(err)
+			}
+			first, at := read(t, out.Bytes())[0], skip
+			for _, o := range handover.New(r.Course).Orders {
+				for _, q := range o.Queens {
+					a := bar{s.left + float64(at%s.columns)*s.pitch, s.top + float64(at/s.columns)*s.h, s.w, s.h}
+					want := "urn:uuid:" + q.ID.String()
+					if q.ID.IsZero() {
+						want = "urn:uuid:" + q.Nuc.String()
+					}
+					if got := decode(t, first, a); got != want {
+						t.Errorf("%s: label %d reads %q, want %q", where, at+1, got, want)
+					}
+					for _, words := range []string{q.Line, "order " + o.Order.Number, "attendants: _____"} {
+						if !first.has(a, words) {
+							t.Errorf("%s: label %d lacks %q", where, at+1, words)
+						}
+					}
+					at++
+				}
+			}
+			if at == skip {
+				t.Errorf("%s: no queen is there for an order", where)
+			}
+		}
+	}
+}
+
+// TestMarksOfCages: a mark that is on her is told, else the colour of her year, and
+// what the order wants.
+func TestMarksOfCages(t *testing.T) {
+	r := reading(kitchen(), "2027-05-11 06:40")
+	var out bytes.Buffer
+	if _, err := paper.Cages(t.Context(), &out, r, book.OrderID{}, 0, paper.Options{}); err != nil {
+		t.Fatal(err)
+	}
+	text := all(read(t, out.Bytes()))
+	for _, want := range []string{"yellow disc 14", "caught 9 May, cage 3", "yellow disc: ____", "catch 20 May, A3"} { // 2027 is yellow
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is missing in\n%s", want, text)
+		}
+	}
+	if _, err := paper.Cages(t.Context(), &out, r, booktest.Order("none"), 0, paper.Options{}); err == nil || !strings.Contains(err.Error(), "no order is open") {
+		t.Errorf("an order that there is not: %v", err)
+	}
+}
+
+// TestEachNucIsOnOneSheet: what is done stands on one person's sheet, what waits on
+// the last page, with the day until which it can.
+func TestEachNucIsOnOneSheet(t *testing.T) {
+	r := demoDay(t)
+	day, err := crew.Plan(r.Judged(), r.Day, crew.HandsOf(r.View, r.Day, 2, 1.5))
+	if err != nil || len(day.Sheets) < 2 || len(day.Waits) == 0 {
+		t.Fatalf("%d sheets, %d wait, %v", len(day.Sheets), len(day.Waits), err)
+	}
+	var out bytes.Buffer
+	if _, err := paper.Crew(t.Context(), &out, r, day, paper.Options{}); err != nil {
+		t.Fatal(err)
+	}
+	pages := read(t, out.Bytes())
+	if len(pages) != len(day.Sheets)+1 {
+		t.Fatalf("%d pages for %d people", len(pages), len(day.Sheets))
+	}
+	for i, sheet := range day.Sheets {
+		text := spoken(pages[i : i+1])
+		if !strings.Contains(text, sheet.Name) {
+			t.Errorf("page %d does not name %s", i+1, sheet.Name)
+		}
+		for _, v := range sheet.Visits {
+			if name := r.View.Yard(v.Yard).Name; !strings.Contains(text, name) {
+				t.Errorf("the sheet of %s lacks %s", sheet.Name, name)
+			}
+		}
+	}
+	last := spoken(pages[len(pages)-1:])
+	for _, w := range day.Waits {
+		if !strings.Contains(last, strings.Fields(w.Task.Title)[0]) || !strings.Contains(last, w.Price.Why) {
+			t.Errorf("%q is not told to wait:\n%s", w.Task.Title, last)
+		}
+		if by := calendar.DayOf(w.Task.By, zone); !w.Task.By.IsZero() && by > r.Day && !strings.Contains(last, by.Short()[:3]) {
+			t.Errorf("%q waits until %s, which is not told", w.Task.Title, by.Short())
+		}
+	}
+	if _, err := paper.Crew(t.Context(), &out, r, crew.Day{On: r.Day}, paper.Options{}); err == nil || !strings.Contains(err.Error(), "nobody is there") {
+		t.Errorf("without people: %v", err)
+	}
+}

@@ -1,0 +1,305 @@
+package paper
+
+import (
+	"cmp"
+	"context"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+	"lidmark/ui/state"
+)
+
+// Plan prints the sheet of a planned batch: its ladder with the hard hour, amounts,
+// who gives bees and brood, minutes by day, and how sure its queens are. It tells
+// how many pages it has.
+func Plan(ctx context.Context, w io.Writer, r *state.Reading, id book.BatchID, o Options) (pages int, err error) {
+	b, ok := r.View.BatchPlan(id)
+	if !ok {
+		return 0, fmt.Errorf("no such batch is planned on %s: name one that is planned and not grafted, or take an earlier day", r.Day.Short())
+	}
+	p := plan.New(r.Course).Planned(b)
+	s := newSheet(planTitle(p), r, o)
+	d := planSheet{Reading: r, flow: &flow{sheet: s}, of: p}
+	d.over = d.again
+	d.begin()
+	d.head()
+	for _, part := range []func(context.Context) error{d.ladder, d.sure, d.amounts, d.givers, d.minutesByDay} {
+		if err := part(ctx); err != nil {
+			return 0, err
+		}
+	}
+	d.y += 2
+	for _, said := range []string{careOfTrade, caution} {
+		if _, err := d.need(ctx, 8); err != nil {
+			return 0, err
+		}
+		d.remark(said, soft(8.25), d.right())
+	}
+	s.foot()
+	return s.finish(w)
+}
+
+// careOfTrade stands where bees travel and queens are sold.
+const careOfTrade = "Moving bees and selling queens is regulated in most places: ask your authority for permits and health certificates."
+
+// planSheet is the sheet of a planned batch being drawn.
+type planSheet struct {
+	*state.Reading
+	*flow
+	of plan.Planned
+}
+
+func planTitle(p plan.Planned) string {
+	return strings.TrimSpace("Plan: graft "+p.Day.Short()+" "+hourSaid(p.BatchPlan)) + ofLine(p.Line)
+}
+
+// hourSaid is the hour of a planned graft, where it was said.
+func hourSaid(b book.BatchPlan) string {
+	if b.Minute == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%02d:%02d", b.Minute/60, b.Minute%60)
+}
+
+func ofLine(line string) string {
+	if line == "" {
+		return ""
+	}
+	return ", " + line
+}
+
+// head says what is planned, for whom, and the hard hour.
+func (d planSheet) head() {
+	d.heading(d.title, d.right())
+	d.remark("Plan sheet as of "+longDay(d.Day)+". "+d.wanted(), soft(8.6), d.right())
+	if d.of.Why != "" {
+		d.remark("Why: "+d.of.Why, soft(8.6), d.right())
+	}
+	d.y += 1.4
+	hard := d.of.Ladder.Rung(plan.GiveCells).Hard
+	said := d.wrap("By "+d.hour(hard)+":  ripe cells must be out", bold(10.5), d.right()-d.left()-6, 2)
+	a := d.row(3 + bold(10.5).leading()*float64(len(said)))
+	a.Y, a.H = a.Y+0.6, a.H-1.4
+	d.barred(a)
+	d.lines(a.X+4.6, a.Y+4.4, said, bold(10.5))
+}
+
+// wanted is the size of the batch, and what it is for.
+func (d planSheet) wanted() string {
+	said := plural(d.of.Larvae, "larva", "larvae")
+	if from := d.View.Colony(d.of.Breeder).Name; from != "" {
+		said += " from " + from
+	}
+	if d.of.Nucs > 0 {
+		said += ", " + plural(d.of.Nucs, "nuc", "nucs")
+	}
+	if yard := d.View.Yard(d.of.Yard).Name; yard != "" {
+		said += " in " + yard
+	}
+	if d.of.Virgins {
+		said += ", virgins in place of cells"
+	}
+	if d.of.Queens > 0 {
+		said += "; wanted: " + plural(d.of.Queens, "queen", "queens") + d.until()
+	}
+	var orders []string
+	for _, id := range d.of.Orders {
+		orders = append(orders, d.View.Order(id).Number)
+	}
+	if len(orders) > 0 {
+		said += ", for order " + strings.Join(orders, ", ")
+	}
+	return said + "."
+}
+
+// until is by when the queens are wanted, and how.
+func (d planSheet) until() string {
+	switch {
+	case d.of.By.IsZero():
+		return ""
+	case d.of.Laying:
+		return " laying by " + d.of.By.Short()
+	}
+	return " ready by " + d.of.By.Short()
+}
+
+// ladder draws the steps by the day.
+func (d planSheet) ladder(ctx context.Context) error {
+	t := list{d.flow, []column{{"step", 30, false}, {"best", 20, false}, {"from – to", 24, false}, {"", 26, false}}, true, nil}
+	if err := t.part(ctx, "Steps", "the day on which each is best done, and its window"); err != nil {
+		return err
+	}
+	for _, r := range d.of.Ladder.Rungs {
+		l := listLine{look: plain(9), cells: []string{sentence(r.Step.String()), r.Best.Short(), d.window(r), d.note(r)}, bare: !r.Step.Done()}
+		if r.Step == plan.GraftLarvae || !r.Hard.IsZero() {
+			l.look = semi(9)
+		}
+		l.done = d.of.Made(r.Step.Readied())
+		if err := t.put(ctx, l); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// window is the window of a step; none where it is a day.
+func (d planSheet) window(r plan.Rung) string {
+	if r.From == r.By {
+		return ""
+	}
+	return fromTo(r.From, r.By)
+}
+
+// note is what is to be minded at a step.
+func (d planSheet) note(r plan.Rung) string {
+	var said []string
+	switch {
+	case !r.Hard.IsZero():
+		said = append(said, "hard by "+d.hour(r.Hard))
+	case r.Step == plan.GraftLarvae:
+		said = append(said, "at "+d.of.Ladder.Graft.In(d.zone).Format("15:04"))
+	}
+	if r.NobodyFree {
+		said = append(said, "nobody is free")
+	}
+	if r.Step.Done() && r.By < d.Day {
+		said = append(said, "day is past")
+	}
+	return strings.Join(said, "; ")
+}
+
+// sure draws how many queens there will be, and what may be promised.
+func (d planSheet) sure(ctx context.Context) error {
+	t := list{d.flow, []column{{"so sure", 30, false}, {"may be promised", 26, true}, {"", 44, false}}, false, nil}
+	const least = 30
+	if err := t.section(ctx, "How sure", strings.TrimSpace("queens"+d.until()), least); err != nil {
+		return err
+	}
+	if d.of.Queens > 0 {
+		said := odds(d.of.Chances.AtLeast(d.of.Queens)) + " that there are " + plural(d.of.Queens, "queen", "queens") + d.until()
+		if d.of.Sure > 0 {
+			said += "; wished: " + odds(d.of.Sure)
+		}
+		d.remark(said, semi(9), d.right())
+	}
+	t.heads()
+	for _, p := range d.of.Chances.Promises() {
+		if err := t.put(ctx, listLine{look: plain(9), cells: []string{odds(p.Sure), plural(p.Queens, "queen", "queens"), ""}}); err != nil {
+			return err
+		}
+	}
+	return t.put(ctx, listLine{look: plain(9), cells: []string{"to be expected", plural(int(d.of.Chances.Mean()+0.5), "queen", "queens"), ""}})
+}
+
+// odds are a chance in words that promise nothing for certain.
+func odds(p float64) string {
+	switch {
+	case p > 0.99:
+		return "over 99 of 100"
+	case p < 0.01:
+		return "under 1 of 100"
+	}
+	return fmt.Sprintf("%.0f of 100", 100*p)
+}
+
+// amounts draws all that the batch takes.
+func (d planSheet) amounts(ctx context.Context) error {
+	t := list{d.flow, []column{{"what", 32, false}, {"how much", 18, true}, {"from", 20, false}, {"there is", 30, false}}, true, nil}
+	if err := t.part(ctx, "Amounts", "tick what is there"); err != nil {
+		return err
+	}
+	for _, n := range d.of.Needs {
+		l := listLine{look: plain(9), cells: []string{sentence(n.Good.String()), amount(n.Amount, n.Unit()), n.From.Short(), d.there(n)}}
+		if n.Short() > 0 {
+			l.look = semi(9)
+		}
+		if err := t.put(ctx, l); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// there is what of a need is there, or by when it is ordered.
+func (d planSheet) there(n plan.Need) string {
+	switch {
+	case n.Short() > 0:
+		return amount(n.Have, n.Unit()) + ", " + amount(n.Short(), n.Unit()) + " short"
+	case n.Known:
+		return amount(n.Have, n.Unit())
+	case n.OrderBy != 0:
+		return orderBy(n.OrderBy, d.Day)
+	}
+	return ""
+}
+
+// orderBy is the last day to order something, as seen on a day.
+func orderBy(by, today calendar.Day) string {
+	if by < today {
+		return "order today, was due " + by.Short()
+	}
+	return "order by " + by.Short()
+}
+
+// amount is an amount with its unit; a great many in hundreds.
+func amount(v float64, unit string) string {
+	const many = 1000
+	if v >= many {
+		n := int(v/100+0.5) * 100
+		return strings.TrimSpace(fmt.Sprintf("%d %03d %s", n/1000, n%1000, unit))
+	}
+	return strings.TrimSpace(figure(v) + " " + unit)
+}
+
+// givers draws who gives the bees and brood of the nucs.
+func (d planSheet) givers(ctx context.Context) error {
+	if len(d.of.Gifts) == 0 && d.of.ShortCups == 0 && d.of.ShortCombs == 0 {
+		return nil
+	}
+	t := list{d.flow, []column{{"colony", 40, false}, {"cups of bees", 20, true}, {"combs of brood", 20, true}, {"", 20, false}}, true, nil}
+	if err := t.part(ctx, "Who gives bees and brood", "on "+d.of.Ladder.Rung(plan.MakeUpNucs).Best.Short()); err != nil {
+		return err
+	}
+	given := func(v float64) string {
+		if v < 0.05 {
+			return ""
+		}
+		return figure(v)
+	}
+	for _, g := range d.of.Gifts {
+		if err := t.put(ctx, listLine{look: plain(9), cells: []string{g.Colony.Name, given(g.Cups), given(g.Combs), ""}}); err != nil {
+			return err
+		}
+	}
+	if given(d.of.ShortCups)+given(d.of.ShortCombs) == "" {
+		return nil
+	}
+	return t.put(ctx, listLine{look: semi(9), cells: []string{"nobody can give", given(d.of.ShortCups), given(d.of.ShortCombs), ""}, bare: true})
+}
+
+// minutesByDay draws the keeper's minutes.
+func (d planSheet) minutesByDay(ctx context.Context) error {
+	t := list{d.flow, []column{{"day", 20, false}, {"step", 40, false}, {"minutes", 16, true}, {"free that day", 24, true}}, true, nil}
+	all := 0.0
+	for _, m := range d.of.Minutes {
+		all += m.Minutes
+	}
+	if err := t.part(ctx, "Minutes by day", fmt.Sprintf("%.1f h in all, without the driving", all/60)); err != nil {
+		return err
+	}
+	for _, m := range slices.SortedStableFunc(slices.Values(d.of.Minutes), func(a, b plan.Minutes) int { return cmp.Compare(a.Day, b.Day) }) {
+		free := ""
+		if d.View.HoursTold() {
+			free = minutes(float64(d.View.MinutesFree(m.Day)))
+		}
+		if err := t.put(ctx, listLine{look: plain(9), cells: []string{m.Day.Short(), sentence(m.Step.String()), minutes(m.Minutes), free}, done: d.of.Made(m.Step.Readied())}); err != nil {
+			return err
+		}
+	}
+	return nil
+}
