@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 	"strings"
 
+	"lidmark/domain/crew"
 	"lidmark/storage"
 	"lidmark/ui/paper"
 	"lidmark/ui/state"
@@ -77,7 +78,27 @@ func writePaper(ctx context.Context, w io.Writer, e state.Print, o paper.Options
 		return paper.Wallet(ctx, w, e.Reading, o, e.Batches...)
 	case state.LabelsPaper:
 		return paper.Labels(ctx, w, e.Reading, e.Yard, 0, o)
+	case state.WeekPaper:
+		return paper.Week(ctx, w, e.Reading, o)
+	case state.PlanPaper:
+		return paper.Plan(ctx, w, e.Reading, e.Batches[0], o)
+	case state.BuyingPaper:
+		return paper.Buying(ctx, w, e.Reading, o)
+	case state.CagesPaper:
+		return paper.Cages(ctx, w, e.Reading, e.Order, 0, o)
+	case state.CrewPaper:
+		return crewPaper(ctx, w, e, o)
 	default:
 		return paper.Route(ctx, w, e.Reading, e.Yard, o)
 	}
+}
+
+// crewPaper writes a sheet for each person, all in one van.
+func crewPaper(ctx context.Context, w io.Writer, e state.Print, o paper.Options) (pages int, err error) {
+	r := e.Reading
+	day, err := crew.Plan(r.Judged(), r.Day, crew.HandsOf(r.View, r.Day, 1, float64(e.Hours)))
+	if err != nil {
+		return 0, err
+	}
+	return paper.Crew(ctx, w, r, day, o)
 }

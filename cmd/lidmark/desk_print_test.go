@@ -24,7 +24,7 @@ func TestPapersAreShown(t *testing.T) {
 		t.Fatal("the demo season has no batch")
 	}
 	w.state.Selection = state.Select(batches[0].Batch.Subject())
-	for _, command := range []string{"print route", "print dense", "print labels", "print batch", "print wallet"} {
+	for _, command := range []string{"print route", "print dense", "print labels", "print batch", "print wallet", "print week", "print cages", "print crew"} {
 		before := len(w.told)
 		w.send(state.Ran{Command: command})
 		if w.state.Busy == nil {

@@ -180,6 +180,9 @@ func (s Subject) Batch() (BatchID, bool) { return As[batch](s) }
 // Queen is the subject's id if it is a queen.
 func (s Subject) Queen() (QueenID, bool) { return As[queen](s) }
 
+// Order is the subject's id if it is an order.
+func (s Subject) Order() (OrderID, bool) { return As[order](s) }
+
 func kindOf(word string) Kind {
 	for k, w := range kindWords {
 		if w == word {

@@ -13,8 +13,10 @@ import (
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
 	"lidmark/domain/practice"
 	"lidmark/domain/roll"
+	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -93,6 +95,8 @@ func situations(t *testing.T) (all []situation) {
 	add("nobody named wrote last", inTheEvening(t, ofNobody))
 	add("a nuc with no queen", chosenBy(start(t).run("yard"), func(n *state.Nuc) bool { return n.Holds.Batch.IsZero() }))
 	add("the late day", start(t).run("late day"))
+	add("a day off for all", withMore(start(t), daysOff(start(t))...))
+	add("a step of a planned batch", plannedStep(withMore(start(t), book.BatchPlanned{Batch: booktest.Batch("next"), Day: today + 4, Larvae: 20, Nucs: 10})))
 	add("no hour left", hours(start(t).run("only hours"), 30, "hour less"))
 	add("a day of hours", hours(start(t).run("only hours"), 30, "hour more"))
 	listed := bookless().send(state.ListRead{Path: "/a.csv", List: roll.List{File: "a.csv", Encodings: make([]roll.Encoding, 2)}})
@@ -119,6 +123,33 @@ func chosenBy(w *window, is func(*state.Nuc) bool) *window {
 	for _, n := range w.Reading().Nucs {
 		if is(n) {
 			return w.tap(state.RefOf(n.Nuc.Nuc.Subject()), 0)
+		}
+	}
+	return w
+}
+
+// withMore is a window of a book in which more was written in the morning.
+func withMore(w *window, facts ...book.Fact) *window {
+	p := &booktest.Pen{Zone: now.Location(), Writer: "Ida"}
+	p.At(now.Add(-time.Minute).Format("2006-01-02 15:04")).Write(facts...)
+	w.Book = w.Book.With(p.Entries...)
+	return w
+}
+
+// daysOff are that everybody has the day off.
+func daysOff(w *window) (all []book.Fact) {
+	for p := range w.Reading().View.People() {
+		all = append(all, book.HoursOn{Person: p.Person, Day: today})
+	}
+	return all
+}
+
+// plannedStep is a window with the step of a planned batch chosen.
+func plannedStep(w *window) *window {
+	for range w.Lines() {
+		w.press("Down")
+		if l, ok := w.ChosenLine(); ok && l.Findings[0].Rule == rules.PlannedStep {
+			return w
 		}
 	}
 	return w

@@ -15,6 +15,11 @@ const (
 	BatchPaper               // a batch: clock, counts, nucs
 	WalletPaper              // cards with the hours of batches
 	LabelsPaper              // labels for lids and boxes
+	WeekPaper                // seven days: work, steps, hard hours, minutes
+	PlanPaper                // a planned batch: steps, amounts, how sure
+	BuyingPaper              // what is to be bought for all planned batches
+	CagesPaper               // labels for the cages of the queens that orders get
+	CrewPaper                // a sheet for each person, and what waits
 )
 
 // Print is the effect that prints a paper and shows it. Its end comes back as
@@ -26,6 +31,8 @@ type Print struct {
 	Book    string // what its foot calls the book
 	Yard    book.YardID
 	Batches []book.BatchID
+	Order   book.OrderID // whose cages are labelled; zero: those of all
+	Hours   int          // nobody has more on the day; 0: each as is told
 	Large   bool
 	Letter  bool // US letter instead of A4
 	Units   unit.System
@@ -41,6 +48,11 @@ var printCommands = []Command{
 	{Name: "print labels", Does: "print labels for lids and boxes", Word: "Print labels", Why: noPrint, Do: printed(LabelsPaper)},
 	{Name: "print batch", Does: "print the sheet of the batch", Word: "Print its sheet", Why: noBatchPrint, Do: printed(BatchPaper)},
 	{Name: "print wallet", Does: "print the card of the batch for the wallet", Word: "Wallet card", Why: noBatchPrint, Do: printed(WalletPaper)},
+	{Name: "print week", Does: "print the week from the day on", Word: "Print the week", Why: noPrint, Do: printed(WeekPaper)},
+	{Name: "print plan", Does: "print the sheet of the planned batch", Word: "Print the plan", Why: noPlanPrint, Do: printed(PlanPaper)},
+	{Name: "print buying", Does: "print the buying list of all planned batches", Word: "Buying list", Why: noBuying, Do: printed(BuyingPaper)},
+	{Name: "print cages", Does: "print labels for the cages of ordered queens", Word: "Cage labels", Why: noCages, Do: printed(CagesPaper)},
+	{Name: "print crew", Does: "print a sheet for each person, and what waits", Word: "Print a sheet each", Why: noCrew, Do: printed(CrewPaper)},
 }
 
 func noPrint(s State) string {
@@ -63,6 +75,71 @@ func noBatchPrint(s State) string {
 	return ""
 }
 
+func noPlanPrint(s State) string {
+	if why := noPrint(s); why != "" {
+		return why
+	}
+	if s.printPlan().IsZero() {
+		return "choose a planned batch in Plan first"
+	}
+	return ""
+}
+
+func noBuying(s State) string {
+	if why := noPrint(s); why != "" {
+		return why
+	}
+	for range s.Reading().View.Plans() {
+		return ""
+	}
+	return "no batch is planned: there is nothing to buy"
+}
+
+func noCages(s State) string {
+	if why := noPrint(s); why != "" {
+		return why
+	}
+	for o := range s.Reading().View.Orders() {
+		if o.Open() > 0 {
+			return ""
+		}
+	}
+	return "no order is open: there is no cage to label"
+}
+
+func noCrew(s State) string {
+	if why := noPrint(s); why != "" {
+		return why
+	}
+	v := s.Reading().View
+	switch {
+	case !v.HoursTold() && s.lessHours() == 0:
+		return "nobody's free hours are known: say how many there are with Alt+H"
+	case v.HoursTold() && v.MinutesFree(s.Reading().Day) == 0:
+		return "nobody is free on that day"
+	}
+	return ""
+}
+
+// lessHours is how many hours there are on the day shown, where it was said.
+func (s State) lessHours() int {
+	if s.DayPage.Day != s.Looked() {
+		return 0
+	}
+	return s.DayPage.Less.Hours
+}
+
+// printPlan is the planned batch that would be printed: the one in Plan, else the
+// one chosen.
+func (s State) printPlan() book.BatchID {
+	for _, id := range []book.BatchID{s.Planning.Batch, s.chosenBatch()} {
+		if _, stands := s.Reading().View.BatchPlan(id); stands {
+			return id
+		}
+	}
+	return book.BatchID{}
+}
+
 // printBatch is the batch that would be printed: the one that fills the room,
 // else the one chosen.
 func (s State) printBatch() book.BatchID {
@@ -80,6 +157,10 @@ func (s State) shownPaper() Paper {
 		return BatchPaper
 	case s.Room == Yard:
 		return DensePaper
+	case s.Room == Plan && !s.printPlan().IsZero():
+		return PlanPaper
+	case s.Room == Plan:
+		return WeekPaper
 	}
 	return RoutePaper
 }
@@ -89,7 +170,7 @@ func printed(p Paper) func(State) (State, []Effect) {
 }
 
 // paperNames are what the papers are called while they are made.
-var paperNames = [...]string{"Route", "Yard sheet", "Batch sheet", "Wallet card", "Labels"}
+var paperNames = [...]string{"Route", "Yard sheet", "Batch sheet", "Wallet card", "Labels", "Week", "Plan", "Buying list", "Cage labels", "Sheets"}
 
 func (s State) print(p Paper) (State, []Effect) {
 	r := s.Reading()
@@ -97,8 +178,17 @@ func (s State) print(p Paper) (State, []Effect) {
 		Paper: p, Name: paperNames[p] + " " + r.Day.Short(), Reading: r, Book: s.Book.Name, Yard: s.Filled(),
 		Large: s.Large, Letter: s.Letter, Units: s.Units,
 	}
-	if p == BatchPaper || p == WalletPaper {
+	switch p {
+	case BatchPaper, WalletPaper:
 		e.Batches = []book.BatchID{s.printBatch()}
+	case PlanPaper:
+		e.Batches = []book.BatchID{s.printPlan()}
+	case CagesPaper:
+		if id, ok := s.Selection.Last().Order(); ok {
+			e.Order = id
+		}
+	case CrewPaper:
+		e.Hours = s.lessHours()
 	}
 	s.Busy = &Busy{Words: "printing " + e.Name, Share: -1}
 	return s, []Effect{e}

@@ -475,3 +475,22 @@ func TestAnEveningUnderWay(t *testing.T) {
 		t.Error("the hours of tomorrow are under way")
 	}
 }
+
+// TestPrintingWhatIsPlanned: in Plan the planned batch is printed, or the week; what
+// there is nothing of says so.
+func TestPrintingWhatIsPlanned(t *testing.T) {
+	w := keeper(t)
+	w.run("plan").press("P", state.Ctrl)
+	if e, ok := w.effects[len(w.effects)-1].(state.Print); !ok || e.Paper != state.WeekPaper {
+		t.Fatalf("Ctrl+P in Plan: %+v", w.effects[len(w.effects)-1])
+	}
+	w.send(state.Worked{})
+	many := len(w.effects)
+	if w.run("print plan").run("print buying"); len(w.effects) != many {
+		t.Errorf("without a plan there is printed %+v", w.effects[many:])
+	}
+	w.run("today").run("only hours").run("print crew")
+	if e, ok := w.effects[len(w.effects)-1].(state.Print); !ok || e.Paper != state.CrewPaper || e.Hours != w.HoursLeft() {
+		t.Errorf("a sheet each: %+v", w.effects[len(w.effects)-1])
+	}
+}
