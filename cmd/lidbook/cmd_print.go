@@ -16,34 +16,19 @@ import (
 	"lidmark/ui/state"
 )
 
-// papers are what can be printed, in the order of the help.
-var papers = []string{"route", "dense", "batch", "wallet", "labels"}
-
-// printing is a paper being printed, as the flags want it.
-type printing struct {
-	paper.Options
-	reading *state.Reading
-	yard    book.YardID
-	batches []book.BatchID
-	skip    int
-}
-
 func printCommand(a *app) *cobra.Command {
 	var file, page string
 	var p printing
 	c := a.reading(&cobra.Command{
-		Use:   "print PAPER [BATCH ...]",
-		Short: "Sheets, cards and labels as PDF: the route, the yard, a batch",
-		Long: "Writes a paper as a PDF file:\n\n" +
-			"  route   the day's work with boxes to tick and cells to write into\n" +
-			"  dense   the yard, a square of 10 mm a nuc\n" +
-			"  batch   a batch: its clock, counts, nucs, and a log to fill in\n" +
-			"  wallet  cards with the hours of batches and who can be rung, to cut out\n" +
-			"  labels  labels for lids and boxes with a QR code of the nuc's id\n\n" +
-			"Labels are for sheets of 3 by 8 (A4, 70 by 37 mm) or 3 by 10 (letter, 2.625 by\n1 inch): print them in full size, not fitted to the page.",
-		Example:   "  lidbook print route -o today.pdf\n  lidbook print dense -o yard.pdf --yard \"Home Yard\" --on tomorrow --large\n  lidbook print batch 4 -o batch4.pdf\n  lidbook print labels -o labels.pdf --page letter --skip 6",
+		Use:   "print PAPER [BATCH|ORDER ...]",
+		Short: "Sheets, cards and labels as PDF: the route, the week, a plan",
+		Long: "Writes a paper as a PDF file:\n\n" + papersTold() +
+			"\nLabels are for sheets of 3 by 8 (A4, 70 by 37 mm) or 3 by 10 (letter, 2.625 by\n1 inch): print them in full size, not fitted to the page.",
+		Example: "  lidbook print route -o today.pdf\n  lidbook print dense -o yard.pdf --yard \"Home Yard\" --on tomorrow --large\n  lidbook print batch 4 -o batch4.pdf\n" +
+			"  lidbook print labels -o labels.pdf --page letter --skip 6\n  lidbook print plan 2027-04-19 -o plan.pdf\n  lidbook print cages 12 -o cages.pdf\n" +
+			"  lidbook print crew -o sheets.pdf --hours 4 --vans 2",
 		Args:      cobra.MinimumNArgs(1),
-		ValidArgs: papers,
+		ValidArgs: paperNames(),
 	}, func(c *cobra.Command, v *book.View, args []string) error {
 		var err error
 		if p.Page, err = paper.ParsePage(page); err != nil {
@@ -63,6 +48,9 @@ func printCommand(a *app) *cobra.Command {
 	f.BoolVar(&p.Large, "large", false, "large print")
 	f.BoolVar(&p.Pure, "pure", false, "black and white only, no grey and no colour")
 	amount(c, &p.skip, "skip", 0, "labels: how many of the first sheet are used up")
+	amount(c, &p.crew.hours, "hours", 0, "crew: nobody has more than so many `HOURS`")
+	amount(c, &p.crew.vans, "vans", 1, "crew: with so many vans")
+	f.StringSliceVar(&p.crew.without, "without", nil, "crew: these `PEOPLE` are away")
 	hideFlags(c, "json", "known")
 	return c
 }
@@ -75,22 +63,15 @@ func (a *app) print(ctx context.Context, p printing, args []string, file string)
 		return err
 	}
 	p.yard = f.in
-	for _, number := range args[1:] {
-		b, err := f.batch(number)
-		if err != nil {
-			return err
-		}
-		p.batches = append(p.batches, b.Batch)
-	}
-	write, err := p.paper(args[0])
+	row, err := p.paperOf(f, args)
 	if err != nil {
-		return &usageError{err: err}
+		return err
 	}
 	ctx, stop := signal.NotifyContext(ctx, os.Interrupt)
 	defer stop()
 	pages := 0
 	err = storage.WriteFile(file, func(w io.Writer) (err error) {
-		pages, err = write(ctx, w)
+		pages, err = row.print(ctx, w, p)
 		return err
 	})
 	if err != nil {
@@ -98,38 +79,4 @@ func (a *app) print(ctx context.Context, p printing, args []string, file string)
 	}
 	a.line("%s: %s", file, plural(pages, "page"))
 	return nil
-}
-
-// paper is what writes a paper of a name, for as many batches as it takes.
-func (p printing) paper(name string) (func(context.Context, io.Writer) (int, error), error) {
-	switch n := len(p.batches); {
-	case name == "batch" && n != 1:
-		return nil, fmt.Errorf("print batch: name one batch, like print batch 4")
-	case name != "batch" && name != "wallet" && n > 0:
-		return nil, fmt.Errorf("print %s: it takes no batch", name)
-	}
-	switch name {
-	case "route":
-		return func(ctx context.Context, w io.Writer) (int, error) {
-			return paper.Route(ctx, w, p.reading, p.yard, p.Options)
-		}, nil
-	case "dense":
-		return func(ctx context.Context, w io.Writer) (int, error) {
-			return paper.Dense(ctx, w, p.reading, p.yard, p.Options)
-		}, nil
-	case "batch":
-		return func(ctx context.Context, w io.Writer) (int, error) {
-			return paper.Batch(ctx, w, p.reading, p.batches[0], p.Options)
-		}, nil
-	case "wallet":
-		return func(ctx context.Context, w io.Writer) (int, error) {
-			return paper.Wallet(ctx, w, p.reading, p.Options, p.batches...)
-		}, nil
-	case "labels":
-		return func(ctx context.Context, w io.Writer) (int, error) {
-			return paper.Labels(ctx, w, p.reading, p.yard, p.skip, p.Options)
-		}, nil
-	default:
-		return nil, fmt.Errorf("print %q: choose %s", name, strings.Join(papers, ", "))
-	}
 }

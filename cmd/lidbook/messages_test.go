@@ -77,6 +77,10 @@ print route --page a5 -o a.pdf
 print labels --skip 99 -o a.pdf
 print batch 9 -o a.pdf
 print dense --yard nowhere -o a.pdf
+print plan -o a.pdf
+print plan -o a.pdf --on 2027-03-02
+print cages 12 13 -o a.pdf
+print cages 99 -o a.pdf
 
 # days and times
 today --on someday
@@ -114,6 +118,8 @@ plan batch --larvae 20
 plan batch --on +14
 plan batch --on +14 --larvae 20 --nucs 99999
 plan move 2027-06-19 +3
+export nucs 4
+export plan 2027-06-19
 plan drop Linnet
 graft --plan 2027-06-19
 wish --queens 40

@@ -40,7 +40,7 @@ func sheetOf(t interface{ Fatal(...any) }, tab table.Table) [][]string {
 // keeper's lists.
 func TestAWorkbookHoldsWhatTheCSVHolds(t *testing.T) {
 	v := season()
-	for name, tab := range map[string]table.Table{"nucs": table.Nucs(v), "batches": table.Batches(v), "looks": table.Looks(v), "plans": table.Plans(v), "orders": table.Orders(v)} {
+	for name, tab := range map[string]table.Table{"nucs": table.Nucs(v), "batches": table.Batches(v), "looks": table.Looks(v), "plans": table.Plans(v), "orders": table.Orders(v), "plan": planTable(v)} {
 		rows := sheetOf(t, tab)
 		if len(rows) != len(tab.Rows)+1 {
 			t.Fatalf("%s: %d rows, want the head and %d", name, len(rows), len(tab.Rows))
