@@ -61,6 +61,31 @@ func BenchmarkRoute(b *testing.B) {
 	}
 }
 
+// BenchmarkWeek prints the sheet of a week that begins with work at 300 nucs. Its
+// floor is BenchmarkBareWeek.
+func BenchmarkWeek(b *testing.B) {
+	r := busy(b, 300)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := paper.Week(context.Background(), io.Discard, r, paper.Options{}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// BenchmarkBareWeek is the work of the seven days, asked for and not drawn.
+func BenchmarkBareWeek(b *testing.B) {
+	r := busy(b, 300)
+	b.ReportAllocs()
+	for b.Loop() {
+		for d := r.Day; d < r.Day+7; d++ {
+			if plan := r.Judged().Day(d); plan.Day != d {
+				b.Fatal("another day")
+			}
+		}
+	}
+}
+
 // BenchmarkBareTable is the library by itself: the same 300 lines, each of four
 // texts and eight frames, without measuring, lids and page heads.
 func BenchmarkBareTable(b *testing.B) {

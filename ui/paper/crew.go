@@ -42,7 +42,7 @@ type crewSheet struct {
 
 // list is the list of the work, below heads.
 func (d crewSheet) list() list {
-	return list{d.flow, []column{{"where", 26, false}, {"what", 42, false}, {"", 20, false}, {"minutes", 12, true}}, true, nil}
+	return list{d.flow, []column{{"where", 24, false}, {"what", 40, false}, {"", 24, false}, {"minutes", 12, true}}, true, nil}
 }
 
 // fresh begins the page of a title, which stands over the pages that follow it.
@@ -58,14 +58,15 @@ func (d crewSheet) fresh(title string) {
 // person draws the sheet of a person.
 func (d crewSheet) person(ctx context.Context, p crew.Sheet) error {
 	d.fresh(p.Name + ", " + longDay(d.day.On))
-	said := fmt.Sprintf("Van %d. %s of work", p.Team, minutes(p.Working))
+	said := fmt.Sprintf("Van %d", p.Team)
+	if with := d.with(p); with != "" {
+		said += ", with " + with
+	}
+	said += ": " + minutes(p.Working) + " of work"
 	if p.Driving >= 0.5 {
 		said += " and " + minutes(p.Driving) + " of driving"
 	}
-	said += ", of " + minutes(p.Minutes) + "."
-	if with := d.with(p); with != "" {
-		said += " With " + with + "."
-	}
+	said += ", of " + minutes(p.Minutes)
 	d.remark(said, soft(8.6), d.right())
 	d.y += 2
 	t := d.list()

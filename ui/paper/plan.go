@@ -177,7 +177,11 @@ func (d planSheet) note(r plan.Rung) string {
 func (d planSheet) sure(ctx context.Context) error {
 	t := list{d.flow, []column{{"so sure", 30, false}, {"may be promised", 26, true}, {"", 44, false}}, false, nil}
 	const least = 30
-	if err := t.section(ctx, "How sure", strings.TrimSpace("queens"+d.until()), least); err != nil {
+	note := "queens" + d.until()
+	if d.until() == "" {
+		note = "queens ready sooner or later"
+	}
+	if err := t.section(ctx, "How sure", note, least); err != nil {
 		return err
 	}
 	if d.of.Queens > 0 {
