@@ -18,8 +18,6 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
-	"lidmark/domain/course"
-	"lidmark/domain/plan"
 	"lidmark/storage/table"
 )
 
@@ -69,19 +67,9 @@ func season() *book.View {
 	return p.View("2027-06-01 12:00")
 }
 
-// planTable is the table of all that is planned.
-func planTable(v *book.View) table.Table {
-	p := plan.New(course.New(v))
-	var all []plan.Planned
-	for b := range v.Plans() {
-		all = append(all, p.Planned(b))
-	}
-	return table.Plan(v, all...)
-}
-
 func TestTablesOfASeason(t *testing.T) {
 	v := season()
-	for name, tab := range map[string]table.Table{"nucs": table.Nucs(v), "batches": table.Batches(v), "looks": table.Looks(v), "plans": table.Plans(v), "orders": table.Orders(v), "plan": planTable(v)} {
+	for name, tab := range map[string]table.Table{"nucs": table.Nucs(v), "batches": table.Batches(v), "looks": table.Looks(v), "plans": table.Plans(v), "orders": table.Orders(v)} {
 		var out bytes.Buffer
 		if err := tab.Write(&out, table.Format{Separator: ';', DecimalComma: true}); err != nil {
 			t.Fatal(err)

@@ -20,9 +20,13 @@ import (
 
 var update = flag.Bool("update", false, "write the texts in testdata anew; look at the papers before committing")
 
-// TestTexts holds what stands on the papers of a small book.
+// TestTexts holds what stands on the papers of a small book. Figures of a plan are
+// compared with the plan itself, in tests of their own.
 func TestTexts(t *testing.T) {
 	for _, p := range papers() {
+		if p.name == "plan" || p.name == "buying" {
+			continue
+		}
 		got := all(p.pages(t, hillOf(p), paper.Options{Book: "Hill 2027", Printed: now}))
 		file := filepath.Join("testdata", p.name+".txt")
 		if *update {
