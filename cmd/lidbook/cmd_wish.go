@@ -41,7 +41,7 @@ func wishCommand(a *app) *cobra.Command {
 	fl := c.Flags()
 	amount(c, &f.Queens, "queens", 0, "how many queens")
 	fl.StringVar(&f.by, "until", "", "by this `DAY`")
-	fl.StringVar(&f.graft, "graft", "", "grafted on this `DAY` (else the latest in time)")
+	fl.StringVar(&f.graft, "graft", "", "grafted on this `DAY`, the first of several (else the latest in time)")
 	fl.BoolVar(&f.Laying, "laying", false, "they only have to lay by then, not to be ready")
 	fl.StringVar(&f.Line, "line", "", "mother `LINE`")
 	amount(c, &f.Nucs, "nucs", 0, "so many nucs (else all that are free)")

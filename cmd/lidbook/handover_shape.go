@@ -60,8 +60,11 @@ type leftOfLine struct {
 
 func shapeOfSheet(v *book.View, sheet *handover.Sheet) sheetShape {
 	s := sheetShape{Day: v.Today().String(), Orders: []servedShape{}, Left: leftByLine(v, sheet.Left), Caution: soldCaution}
+	since := handover.ShortSince(v, sheet)
 	for _, o := range sheet.Orders {
-		s.Orders = append(s.Orders, shapeOfServed(v, o))
+		one := shapeOfServed(v, o)
+		one.Since = since[o.Order.Order].String()
+		s.Orders = append(s.Orders, one)
 	}
 	return s
 }
@@ -74,9 +77,6 @@ func shapeOfServed(v *book.View, o handover.Served) servedShape {
 	}
 	for _, g := range o.Queens {
 		s.Gets = append(s.Gets, shapeOfGiven(v, g))
-	}
-	if o.Short > 0 {
-		s.Since = handover.ShortSince(v, o.Order.Order).String()
 	}
 	return s
 }

@@ -124,7 +124,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	const lateDays = 3
 	for late := 1; late <= lateDays; late++ {
 		w := a.Wish
-		w.Graft = last.Day + calendar.Day(late)
+		w.Graft = a.Batches[0].Day + calendar.Day(late)
 		s.Late = append(s.Late, lateGraft{late, thousandth(p.Answer(w).Chance)})
 	}
 	return s

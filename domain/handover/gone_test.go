@@ -68,10 +68,14 @@ func TestSinceWhenShort(t *testing.T) {
 	p.At("2027-05-10 08:00").Write(order("1", 2, "Rook", day(t, "2027-05-20")))
 	lost := booktest.Nuc("Rook0")
 	p.At("2027-05-13 12:00").Write(book.Looked{Nuc: lost, Queen: book.NoneSeen, Eggs: book.NoEggs, Thorough: true}, book.QueenGone{Nuc: lost})
-	if got := handover.ShortSince(p.View("2027-05-16 08:00"), booktest.Order("1")); got != day(t, "2027-05-13") {
+	since := func(on string) calendar.Day {
+		v := p.View(on)
+		return handover.ShortSince(v, handover.New(course.New(v)))[booktest.Order("1")]
+	}
+	if got := since("2027-05-16 08:00"); got != day(t, "2027-05-13") {
 		t.Errorf("short since %s, the queen was found gone on 13 May", got)
 	}
-	if got := handover.ShortSince(p.View("2027-05-12 08:00"), booktest.Order("1")); !got.IsZero() {
+	if got := since("2027-05-12 08:00"); !got.IsZero() {
 		t.Errorf("short since %s, nothing is missing yet", got)
 	}
 }

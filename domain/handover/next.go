@@ -1,11 +1,12 @@
 package handover
 
 import (
+	"slices"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
-	"slices"
 )
 
 // Next is when the queens that an order misses are to be expected: the first day

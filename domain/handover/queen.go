@@ -72,7 +72,7 @@ func caged(v *book.View, q *book.Queen) Queen {
 // not promised to anybody.
 func laying(c *course.Course, n *book.Nuc) (Queen, bool) {
 	p := c.Of(n)
-	if p.Condition != book.GoodBrood || p.ReadyAt.IsZero() {
+	if n.Holds.Condition != book.GoodBrood || p.Condition != book.GoodBrood || p.ReadyAt.IsZero() {
 		return Queen{}, false
 	}
 	v, zone := c.View(), c.Zone(n.Yard)

@@ -24,6 +24,8 @@ type Served struct {
 	Queens []Given
 	Short  int  // queens that are missing
 	Next   Next // when they are to be expected; zero while none are missing
+
+	rank int // among the orders
 }
 
 // Given is a queen who goes to an order.
@@ -42,7 +44,7 @@ func New(c *course.Course) *Sheet {
 	s := &Sheet{}
 	for o := range v.Orders() {
 		if o.Open() > 0 {
-			s.Orders = append(s.Orders, Served{Order: o, Day: dayOf(v, o)})
+			s.Orders = append(s.Orders, Served{Order: o, Day: dayOf(v, o), rank: len(s.Orders)})
 		}
 	}
 	kinds := kindsOf(stock(c))
@@ -91,7 +93,7 @@ func (s *Sheet) deal(kinds []kind, v *book.View) {
 	for i, o := range s.Orders {
 		want[i] = o.Order.Open()
 		for _, k := range kinds {
-			cost[i] = append(cost[i], costOf(k.queens[0], o, v.Numbers()))
+			cost[i] = append(cost[i], costOf(k.queens[0], o, v.Today(), v.Numbers()))
 		}
 	}
 	m := matched(want, have, cost)
@@ -121,17 +123,28 @@ func order(g Given) int {
 }
 
 // the costs by which one dealing is better than another: a queen of another line
-// weighs more than any days in a cage.
+// weighs more than any days in a cage, and one in a cage goes before one in a nuc, to
+// the first order that takes her. Paint that is wished for and missing costs little.
 const (
-	ofSubstitute = 10000
+	ofSubstitute = 100000
 	inNuc        = 1000
+	aDayCaged    = 2
+	unmarked     = 1
 )
 
+// from is the day by which a queen must be ready: one in a nuc when she is caught.
+func (s Served) from(q Queen) calendar.Day {
+	if q.Caged.IsZero() {
+		return s.Catch
+	}
+	return s.On
+}
+
 // costOf is the cost of giving an order a queen; infinite where she will not do.
-func costOf(q Queen, s Served, n practice.Numbers) float64 {
+func costOf(q Queen, s Served, today calendar.Day, n practice.Numbers) float64 {
 	o := s.Order
 	switch {
-	case q.Closed != "", q.Ready > s.On, q.keeps(n) < s.On:
+	case q.Closed != "", q.Ready > s.from(q), q.keeps(n) < s.On:
 		return math.Inf(1)
 	case o.Line != "" && (!q.Sure || !o.Takes(q.Line)):
 		return math.Inf(1)
@@ -142,8 +155,11 @@ func costOf(q Queen, s Served, n practice.Numbers) float64 {
 	if o.Line != "" && q.Line != o.Line {
 		cost += ofSubstitute
 	}
-	if q.Caged.IsZero() {
-		return cost + inNuc
+	if o.Marked && q.Mark.Colour == "" && q.Mark.Disc == "" {
+		cost += unmarked
 	}
-	return cost - min(inNuc/2, float64(s.On.Sub(q.Caged)))
+	if q.Caged.IsZero() {
+		return cost + inNuc/float64(s.rank+1)
+	}
+	return cost - aDayCaged*float64(today.Sub(q.Caged))/float64(s.rank+1)
 }

@@ -9,32 +9,30 @@ import (
 // sinceBack is how many days are looked back for when a shortage was first known.
 const sinceBack = 14
 
-// ShortSince is the first of the days up to a view's on which the book, as it was
-// known at their ends, has been short for an order ever since; the view's own day
-// when it is short only now, and none when it is not short. It looks back two
-// weeks, a sheet a day.
-func ShortSince(v *book.View, id book.OrderID) (since calendar.Day) {
-	zone := v.Zone()
-	for d := v.Today(); d > v.Today()-sinceBack; d-- {
-		on := v.On()
-		if d < v.Today() {
-			on = (d + 1).Start(zone)
+// ShortSince is, for every order that is short on a view's day, the first of the days
+// up to it on which the book, as it was known at their ends, has been short for that
+// order ever since. It looks back two weeks at most, and costs a sheet a day as long
+// as any order of the sheet is short.
+func ShortSince(v *book.View, now *Sheet) map[book.OrderID]calendar.Day {
+	since, open := map[book.OrderID]calendar.Day{}, map[book.OrderID]bool{}
+	for _, o := range now.Orders {
+		if o.Short > 0 {
+			since[o.Order.Order], open[o.Order.Order] = v.Today(), true
 		}
-		s := New(course.New(v.Season().AsKnown(on, on)))
-		if o := s.of(id); o == nil || o.Short == 0 {
-			return since
+	}
+	for d := v.Today() - 1; d > v.Today()-sinceBack && len(open) > 0; d-- {
+		end := (d + 1).Start(v.Zone())
+		short := map[book.OrderID]bool{}
+		for _, o := range New(course.New(v.Season().AsKnown(end, end))).Orders {
+			short[o.Order.Order] = o.Short > 0
 		}
-		since = d
+		for id := range open {
+			if !short[id] {
+				delete(open, id)
+				continue
+			}
+			since[id] = d
+		}
 	}
 	return since
-}
-
-// of is what an order gets; nil when it is not open.
-func (s *Sheet) of(id book.OrderID) *Served {
-	for i := range s.Orders {
-		if s.Orders[i].Order.Order == id {
-			return &s.Orders[i]
-		}
-	}
-	return nil
 }

@@ -14,6 +14,7 @@ type Kin struct {
 	known map[pair]float64
 	fed   map[book.QueenID][]book.QueenID // whose drones she mated with
 	deep  map[book.QueenID]int
+	years map[int]*book.View
 }
 
 type pair struct{ a, b book.QueenID }
@@ -22,7 +23,7 @@ type pair struct{ a, b book.QueenID }
 func New(v *book.View, mates float64) *Kin {
 	return &Kin{
 		view: v, mates: max(1, mates), known: map[pair]float64{},
-		fed: map[book.QueenID][]book.QueenID{}, deep: map[book.QueenID]int{},
+		fed: map[book.QueenID][]book.QueenID{}, deep: map[book.QueenID]int{}, years: map[int]*book.View{},
 	}
 }
 

@@ -3,29 +3,48 @@ package plan
 import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/practice"
 )
 
 // Free are the nucs of a yard that are free on a day, as the calendar has it: empty
-// by then, or with a queen who is ready, and not wanted by a planned batch other
-// than one.
-func (p *Planner) Free(yard book.YardID, on calendar.Day, but book.BatchID) int {
+// by then, or with a queen who is ready, and up to another day not wanted by planned
+// batches other than one.
+func (p *Planner) Free(yard book.YardID, from, to calendar.Day, but book.BatchID) int {
 	free := 0
 	for n := range p.view.Nucs() {
-		if n.Yard == yard && p.freeFrom(n) <= on {
+		if n.Yard == yard && p.freeFrom(n) <= from {
 			free++
 		}
 	}
+	return max(0, free-p.wanted(yard, from, to, but))
+}
+
+// wanted is how many nucs of a yard planned batches want at once at most, from one
+// day to another.
+func (p *Planner) wanted(yard book.YardID, from, to calendar.Day, but book.BatchID) (most int) {
+	type span struct {
+		from, to calendar.Day
+		nucs     int
+	}
+	var all []span
 	for b := range p.view.Plans() {
-		if b.Batch == but || b.Yard != yard {
-			continue
-		}
-		l := p.LadderOf(b)
-		if l.Rung(MakeUpNucs).Best <= on && on < l.Rung(Ready).By {
-			free -= b.Nucs
+		if b.Batch != but && b.Yard == yard {
+			l := p.LadderOf(b)
+			all = append(all, span{l.Rung(MakeUpNucs).Best, l.Rung(Ready).By, b.Nucs})
 		}
 	}
-	return max(0, free)
+	for _, begins := range all {
+		sum, day := 0, max(from, begins.from)
+		if day > to {
+			continue
+		}
+		for _, s := range all {
+			if s.from <= day && day < s.to {
+				sum += s.nucs
+			}
+		}
+		most = max(most, sum)
+	}
+	return most
 }
 
 // LadderOf is the ladder of a planned batch.
@@ -40,12 +59,7 @@ func (p *Planner) LadderOf(b book.BatchPlan) Ladder {
 // SizeOf is how big a planned batch is meant to be, and what is to be expected of
 // it by the keeper's rates.
 func (p *Planner) SizeOf(b book.BatchPlan) Size {
-	s := Size{Larvae: b.Larvae, Nucs: b.Nucs, Line: b.Line, Yard: b.Yard}
-	left := float64(b.Larvae)
-	rate := func(k practice.Key) float64 { left *= p.numbers.Get(k); return left }
-	s.Takes, s.Cells = rate(practice.Take), rate(practice.RipeOfTakes)
-	left = min(left, float64(b.Nucs))
-	rate(practice.AcceptCell)
-	s.Queens = rate(practice.LayingOfAccepted)
-	return s
+	a := Answer{Wish: Wish{Line: b.Line, Yard: b.Yard, Not: b.Batch}, Rates: p.rates()}
+	a.Rates.Virgins, a.Rates.Laying = b.Virgins, b.Laying
+	return p.sizeOf(&a, Graft{Larvae: b.Larvae}, float64(b.Nucs))
 }

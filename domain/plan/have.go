@@ -115,6 +115,9 @@ type Giver struct {
 	Rests     calendar.Day // until when it rests from what it gave; zero: it does not
 }
 
+// hardlyAny is less than anybody weighs out: what is left of floats.
+const hardlyAny = 1e-9
+
 // week is the span over which a colony gives only so much.
 const week = 7
 
@@ -154,7 +157,7 @@ func (p *Planner) giver(c *book.Colony, on calendar.Day) Giver {
 		}
 	}
 	g.Kilograms, g.Combs = max(0, g.Kilograms), max(0, g.Combs)
-	if last != 0 && (g.Kilograms == 0 || g.Combs == 0) {
+	if last != 0 && (g.Kilograms == 0 || g.Combs < hardlyAny) {
 		g.Rests = last + week
 	}
 	return g

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"sync"
 	"time"
 
 	"lidmark/domain/bee"
@@ -37,11 +38,15 @@ type Planner struct {
 	view    *book.View
 	course  *course.Course
 	numbers practice.Numbers
+	rates   func() Rates
 }
 
 // New is a planner over what a course knows.
 func New(c *course.Course) *Planner {
-	return &Planner{view: c.View(), course: c, numbers: c.View().Numbers()}
+	return &Planner{
+		view: c.View(), course: c, numbers: c.View().Numbers(),
+		rates: sync.OnceValue(func() Rates { return RatesOf(c.View()) }),
+	}
 }
 
 // View is the view the planner plans on.

@@ -18,6 +18,7 @@ type Size struct {
 	Takes, Cells, Queens float64
 	Line                 string
 	Yard                 book.YardID
+	Not                  book.BatchID // the planned batch it is: what that wants is its own
 }
 
 // Need is an amount of a good that a batch needs from one day to another.
@@ -88,7 +89,7 @@ func (w *want) rearing() {
 // mating is what it takes from the nucs on.
 func (w *want) mating() {
 	nucs := w.nucs()
-	w.add(Nucs, float64(w.s.Nucs), MakeUpNucs, Ready).have(float64(len(nucs)))
+	w.add(Nucs, float64(w.s.Nucs), MakeUpNucs, Ready).have(float64(w.Free(w.s.Yard, w.l.Rung(MakeUpNucs).Best, w.l.Rung(Ready).By, w.s.Not)))
 	cups, combs := w.bees(nucs)
 	load := strength.LoadOf(cups, w.numbers)
 	w.add(CupsOfBees, cups, MakeUpNucs, MakeUpNucs)

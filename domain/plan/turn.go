@@ -67,10 +67,16 @@ type yielding struct {
 // cell is what comes of a cell given with so many days left, and of those after it.
 func (y *yielding) cell(left int) expected {
 	e := expected{cells: 1}
-	laid := 0.0 // of those who ever lay, caught at an earlier visit
+	laid := 0.0  // of those who ever lay, caught at an earlier visit
+	empty := 0.0 // seen without eggs before any was old enough to be caught
 	for day := y.visit; day <= left; day += y.visit {
 		age := day - y.numbers.Days(practice.GraftToEmerge) + y.numbers.Days(practice.CellsIn)
+		late := age >= y.numbers.Days(practice.VirginLate)
 		if age < y.turn.Catch {
+			if late && empty == 0 { // those without eggs are seen now; who lays waits to be old enough
+				empty = 1 - y.gives*y.laidBy(age)
+				e.add(empty, y.after(left-day))
+			}
 			continue
 		}
 		lay := y.laidBy(age)
@@ -79,8 +85,8 @@ func (y *yielding) cell(left int) expected {
 		e.queens += p
 		e.living += p * Lives(age, y.numbers)
 		e.add(p, y.after(left-day))
-		if age >= y.numbers.Days(practice.VirginLate) {
-			e.add(1-y.gives*laid, y.after(left-day))
+		if late {
+			e.add(max(0, 1-y.gives*laid-empty), y.after(left-day))
 			break
 		}
 	}

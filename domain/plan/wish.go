@@ -19,7 +19,7 @@ type Wish struct {
 	Yard   book.YardID
 	Nucs   int
 	Larvae int          // of each graft
-	Graft  calendar.Day // of the last one
+	Graft  calendar.Day // of the first one
 	Grafts int          // how many, a number of days apart; 0 and 1: one
 	Apart  int          // days; 0: a week
 	From   calendar.Day // no graft before; 0: the day after the view's
@@ -52,18 +52,16 @@ const usualApart = 7 // days between two grafts for one promise where nobody say
 // impossible wish gets the reason and what comes nearest.
 func (p *Planner) Answer(w Wish) Answer {
 	w = p.filled(w)
-	a := Answer{Wish: w, Rates: RatesOf(p.view)}
+	a := Answer{Wish: w, Rates: p.rates()}
 	a.Rates.Laying = w.Laying
 	last := p.last(&a)
-	a.Free = p.Free(w.Yard, last.Rung(MakeUpNucs).Best, w.Not)
-	if a.Nucs == 0 {
-		a.Nucs = a.Free
-	}
-	ladders := []Ladder{last}
-	for i := 1; i < max(1, w.Grafts); i++ {
+	var ladders []Ladder
+	for i := max(1, w.Grafts) - 1; i > 0; i-- {
 		day := last.Day - calendar.Day(i*w.Apart)
-		ladders = append([]Ladder{p.Ladder(p.GraftAt(day), cellsGuess(w), w.Yard)}, ladders...)
+		ladders = append(ladders, p.Ladder(p.GraftAt(day), cellsGuess(w), w.Yard))
 	}
+	ladders = append(ladders, last)
+	a.Free = p.Free(w.Yard, ladders[0].Rung(MakeUpNucs).Best, last.Rung(Ready).By, w.Not)
 	p.size(&a, ladders)
 	return a
 }
@@ -102,12 +100,13 @@ func (p *Planner) yardOfMostNucs() (most book.YardID) {
 // size is not known: twice what is wished for. The hard hour moves by little.
 func cellsGuess(w Wish) int { return max(2*w.Queens, w.Larvae, 1) }
 
-// last is the ladder of the last graft: of the day that was said, else the latest
-// in time, so much later than the first day as the grafts before it need.
+// last is the ladder of the last graft: as long after the day that was said for the
+// first as the grafts between need, else the latest in time.
 func (p *Planner) last(a *Answer) Ladder {
-	first := a.From + calendar.Day((max(1, a.Grafts)-1)*a.Apart)
+	before := calendar.Day((max(1, a.Grafts) - 1) * a.Apart)
+	first := a.From + before
 	if a.Graft != 0 {
-		l := p.Ladder(p.GraftAt(a.Graft), cellsGuess(a.Wish), a.Yard)
+		l := p.Ladder(p.GraftAt(a.Graft+before), cellsGuess(a.Wish), a.Yard)
 		a.Nearest = p.inTimeFor(l, a.Laying)
 		if a.By == 0 {
 			a.By = a.Nearest
@@ -119,7 +118,7 @@ func (p *Planner) last(a *Answer) Ladder {
 	if !ok {
 		l = p.Ladder(p.GraftAt(first), cellsGuess(a.Wish), a.Yard)
 	}
-	a.InTime, a.Nearest, a.Graft = ok, p.inTimeFor(l, a.Laying), l.Day
+	a.InTime, a.Nearest, a.Graft = ok, p.inTimeFor(l, a.Laying), l.Day-before
 	return l
 }
 
@@ -134,46 +133,103 @@ func (p *Planner) inTimeFor(l Ladder, laying bool) calendar.Day {
 
 // size finds how many larvae, and what comes of them.
 func (p *Planner) size(a *Answer, ladders []Ladder) {
-	grafts := make([]Graft, len(ladders))
+	z := sizing{a: a, open: a.Nucs == 0, grafts: make([]Graft, len(ladders))}
+	if z.open {
+		a.Nucs = a.Free
+	}
 	for i, l := range ladders {
-		grafts[i].Late = 1 - l.Laid.InTime(a.By, a.Laying)
+		z.grafts[i].Late = 1 - l.Laid.InTime(a.By, a.Laying)
 	}
-	grafts[0].Nucs = a.Nucs
-	with := func(larvae int) Chances {
-		for i := range grafts {
-			grafts[i].Larvae = larvae
-		}
-		return a.Rates.Queens(grafts...)
-	}
+	z.grafts[0].Nucs = a.Nucs
 	if a.Larvae == 0 {
-		a.Sizing = a.Rates.Larvae(a.Queens, a.Sure, a.Nucs)
-		a.Larvae = a.Sizing.Larvae
-		if a.Sizing.Limit == NoLimit || len(grafts) > 1 {
-			enough := fewest(1, largestGraft, func(n int) bool { return with(n).AtLeast(a.Queens) >= a.Sure })
-			if enough > 0 {
-				a.Larvae, a.Sizing.Limit = enough, NoLimit
-			}
-		}
+		z.find()
 	}
-	a.Chances = with(a.Larvae)
+	if z.open && a.Sizing.Limit == NoLimit && len(z.grafts) == 1 {
+		z.fewestNucs()
+	}
+	a.Chances = z.with(a.Larvae)
 	a.Chance = a.Chances.AtLeast(a.Queens)
+	if a.Sizing.Limit != NoLimit {
+		a.Sizing.Most = a.Chances.Promise(a.Sure) // by the day, and with all grafts
+	}
+	left := float64(a.Nucs)
 	for i, l := range ladders {
-		a.Batches = append(a.Batches, Batch{l, grafts[i], p.sizeOf(a, grafts[i])})
+		s := p.sizeOf(a, z.grafts[i], left)
+		left = max(0, left-float64(s.Nucs))
+		a.Batches = append(a.Batches, Batch{l, z.grafts[i], s})
 	}
 }
 
-// sizeOf is what is to be expected of one graft, for what it eats.
-func (p *Planner) sizeOf(a *Answer, g Graft) Size {
-	s := Size{Larvae: g.Larvae, Nucs: a.Nucs, Line: a.Line, Yard: a.Yard}
-	for _, stage := range a.Rates.Along(Graft{Larvae: g.Larvae, Nucs: a.Nucs, Late: g.Late}) {
+// sizing looks for the larvae of each graft of an answer.
+type sizing struct {
+	a      *Answer
+	open   bool // nobody said how many nucs
+	grafts []Graft
+}
+
+// with are the chances with so many larvae a graft.
+func (z sizing) with(larvae int) Chances {
+	for i := range z.grafts {
+		z.grafts[i].Larvae = larvae
+	}
+	return z.a.Rates.Queens(z.grafts...)
+}
+
+// bar is by how many larvae several grafts are tried: a bar of a frame. A single
+// graft is tried to the larva.
+const bar = 12
+
+// find sets the fewest larvae that are enough by the day, else as many as fill the
+// nucs, and why none are enough.
+func (z sizing) find() {
+	a := z.a
+	a.Sizing = a.Rates.Larvae(a.Queens, a.Sure, a.Nucs)
+	a.Larvae = a.Sizing.Larvae
+	if !a.InTime {
+		a.Sizing.Limit, a.Sizing.Nucs = LateLimit, 0
+		return
+	}
+	by := 1
+	if len(z.grafts) > 1 {
+		by = bar
+	}
+	enough := fewest(1, largestGraft/by, func(n int) bool { return z.with(n*by).AtLeast(a.Queens) >= a.Sure-rounding })
+	switch {
+	case enough > 0:
+		a.Larvae, a.Sizing.Limit = enough*by, NoLimit
+	case a.Sizing.Limit == NoLimit:
+		a.Sizing.Limit = LateLimit // they would be enough without the day
+	}
+}
+
+// fewestNucs keeps no more nucs than the wish needs, where as many larvae as are
+// grafted are enough with fewer.
+func (z sizing) fewestNucs() {
+	if z.with(z.a.Larvae).AtLeast(z.a.Queens) < z.a.Sure-rounding {
+		return
+	}
+	z.a.Nucs = fewest(1, max(1, z.a.Nucs), func(n int) bool {
+		z.grafts[0].Nucs = n
+		return z.with(z.a.Larvae).AtLeast(z.a.Queens) >= z.a.Sure-rounding
+	})
+	z.grafts[0].Nucs = z.a.Nucs
+}
+
+// sizeOf is what is to be expected of one graft, for what it eats, when so many nucs
+// are left for it.
+func (p *Planner) sizeOf(a *Answer, g Graft, left float64) Size {
+	s := Size{Larvae: g.Larvae, Nucs: int(left), Line: a.Line, Yard: a.Yard, Not: a.Not}
+	for _, stage := range a.Rates.Along(Graft{Larvae: g.Larvae, Nucs: s.Nucs, Late: g.Late}) {
 		switch stage.Link {
 		case Taken:
 			s.Takes = stage.Chances.Mean()
 		case RipeOfTaken:
 			s.Cells = stage.Chances.Mean()
-		case InTime:
-			s.Queens = stage.Chances.Mean()
 		}
+		s.Queens = stage.Chances.Mean() // after the last of them
+	}
+	if a.Grafts > 1 {
+		s.Nucs = min(s.Nucs, int(s.Cells+1))
 	}
 	return s
 }

@@ -109,6 +109,7 @@ const (
 	MinutesCheckTake
 	PlanSure
 	PlanInTime
+	PlanSlack
 	MatesOfQueen
 	SexAlleles
 	BroodLostWarned

@@ -109,6 +109,10 @@ var planRows = []Number{
 		Default: 0.90, Min: 0.5, Max: 0.99, Source: noSource, Confidence: CommonPractice, Used: "plan of a batch",
 	},
 	{
+		Key: PlanSlack, Name: "plan_slack", Title: "A graft is planned before the last day in time by", Unit: Day,
+		Default: 2, Min: 0, Max: 14, Source: "a hand that does not come, a day of rain; " + noSource, Confidence: CommonPractice, Used: "plan of a batch",
+	},
+	{
 		Key: MatesOfQueen, Name: "mates_of_queen", Title: "Drones a queen mates with", Unit: Drones,
 		Default: 13, Min: 1, Max: 40, Source: "13.0 on islands, 18.1 on the mainland, 6 to 24: Neumann, Moritz & van Praagh 1999, J Apic Res 38:11-18", Confidence: Verified, Used: "kinship, brood lost",
 	},

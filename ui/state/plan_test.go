@@ -125,3 +125,17 @@ func TestTheDayOfTheWishIsReadBack(t *testing.T) {
 		}
 	}
 }
+
+// inYardOfNone plans in a yard in which no nuc stands.
+func (w *window) inYardOfNone() *window {
+	nucs := map[book.YardID]bool{}
+	for _, n := range w.Present().Nucs {
+		nucs[n.Yard] = true
+	}
+	for y := range w.Present().View.Yards() {
+		if !nucs[y.Yard] {
+			w.Yards[state.Plan] = y.Yard
+		}
+	}
+	return w.press("End").settled()
+}

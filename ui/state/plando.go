@@ -80,8 +80,6 @@ func noPlanIt(s State) string {
 		return "no graft is in time for that day: the nearest is " + sheet.Nearest.Short()
 	case sheet.Nucs == 0:
 		return "no nuc is free then: say how many nucs there will be"
-	case sheet.Batches[0].Day <= s.Today() && s.Planning.Batch.IsZero():
-		return "that graft day has gone: write the graft down on Yard instead"
 	}
 	return ""
 }
@@ -132,7 +130,7 @@ func (s State) turnedAround() State {
 	}
 	day := sheet.By
 	if s.Planning.Forwards {
-		day = sheet.Batches[len(sheet.Batches)-1].Day
+		day = sheet.Batches[0].Day
 	}
 	return s.toWish(WishDay, dayTyped(day))
 }
@@ -150,11 +148,11 @@ func (s State) grafts() State {
 func graftMoved(by int) func(State) (State, []Effect) {
 	return pure(func(s State) State {
 		sheet, _ := s.PlanSheet()
-		return s.graftOn(sheet.Batches[len(sheet.Batches)-1].Day + calendar.Day(by))
+		return s.graftOn(sheet.Batches[0].Day + calendar.Day(by))
 	})
 }
 
-// graftOn is the window with the last graft on a day.
+// graftOn is the window with the first graft on a day.
 func (s State) graftOn(d calendar.Day) State {
 	s.Planning.Forwards = true
 	return s.toWish(WishDay, dayTyped(max(d, s.Today()+1)))

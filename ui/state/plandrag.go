@@ -52,7 +52,7 @@ func (s State) rungHeld() State {
 		s.Drag.Kind = Held
 		return s
 	}
-	s.Drag.Graft = sheet.Batches[len(sheet.Batches)-1].Day
+	s.Drag.Graft = sheet.Batches[0].Day
 	s.Drag.Wish, s.Drag.Forwards = s.Field(WishDay), s.Planning.Forwards
 	return s
 }

@@ -90,7 +90,7 @@ func (s *PlanSheet) two(p *plan.Planner) {
 // late is what a day's delay costs: of the graft, and of giving the cells.
 func (s *PlanSheet) late(p *plan.Planner) {
 	w := s.key.wish
-	w.Graft, w.By, w.Larvae, w.Nucs = s.Batches[len(s.Batches)-1].Day+1, s.By, s.Larvae, s.Nucs
+	w.Graft, w.By, w.Larvae, w.Nucs = s.Batches[0].Day+1, s.By, s.Larvae, s.Nucs
 	s.ADay = p.Answer(w).Chance
 	b := s.Batches[0]
 	given := b.Rung(plan.GiveCells).Best + 1
