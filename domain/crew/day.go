@@ -49,7 +49,7 @@ type Day struct {
 func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 	plan := j.Day(d)
 	work, yards := workOf(j, plan)
-	p := Problem{Teams: hands.teams()}
+	var p Problem
 	for i, y := range yards {
 		s := Site{Far: j.Course().View().Yard(y).Drive}
 		for _, w := range work[i] {
@@ -57,6 +57,7 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 		}
 		p.Sites = append(p.Sites, s)
 	}
+	p.Teams, hands = hands.manned()
 	choice, err := Best(p)
 	if err != nil {
 		return Day{}, err
@@ -93,7 +94,7 @@ func workOf(j *rules.Judged, plan rules.DayPlan) (work [][]Work, yards []book.Ya
 			for _, s := range t.Of {
 				work[i] = append(work[i], Work{
 					Task: t, Of: s, Minutes: t.Minutes / float64(len(t.Of)), Price: price.of(t, s),
-					Hard: t.Hard && t.By.Before(plan.Soon),
+					Hard: t.Hard && t.By.Before(plan.Soon) || t.Findings[0].Emergency(),
 				})
 			}
 		}
@@ -112,17 +113,17 @@ func sheets(hands Hands, p Problem, choice Choice, work [][]Work, yards []book.Y
 		mine := all[first:]
 		drive := 0.0
 		for i := range yards {
-			done := chosen(work[i], choice.Team[i], team+1)
-			if len(done) == 0 {
-				continue
+			if len(chosen(work[i], choice.Team[i], team+1)) > 0 {
+				drive += 2 * p.Sites[i].Far
 			}
-			drive += 2 * p.Sites[i].Far
-			share(done, yards[i], mine)
 		}
 		for i := range mine {
 			if mine[i].Minutes > drive {
 				mine[i].Driving = drive
 			}
+		}
+		for i := range yards {
+			share(chosen(work[i], choice.Team[i], team+1), yards[i], mine, drive)
 		}
 	}
 	return all
@@ -137,21 +138,27 @@ func chosen(work []Work, by []int, team int) (done []Work) {
 	return done
 }
 
-// share parts a yard's work, in walking order, among people by the time they have. No
-// piece of work is cut in two, so that one may be at it half a piece longer.
-func share(done []Work, yard book.YardID, people []Sheet) {
+// share parts a yard's work, in walking order, among people by the time they have
+// when all ways are driven; who has not even that stays at home. No piece of work is
+// cut in two, so that one may be at it half a piece longer.
+func share(done []Work, yard book.YardID, people []Sheet, drive float64) {
 	var all, have float64
 	for _, w := range done {
 		all += w.Minutes
 	}
-	for _, s := range people {
-		have += s.Minutes
+	last := 0
+	for k, s := range people {
+		if free := max(0, s.Minutes-drive); free > 0 {
+			have, last = have+free, k
+		}
 	}
 	i, gone, until := 0, 0.0, 0.0
 	for k := range people {
-		until += all * people[k].Minutes / have
+		if have > 0 {
+			until += all * max(0, people[k].Minutes-drive) / have
+		}
 		visit := Visit{Yard: yard}
-		for ; i < len(done) && (gone+done[i].Minutes/2 <= until || k == len(people)-1); i++ {
+		for ; i < len(done) && (k == last || k < last && gone+done[i].Minutes/2 < until); i++ {
 			visit.Work = append(visit.Work, done[i])
 			gone += done[i].Minutes
 			people[k].Working += done[i].Minutes

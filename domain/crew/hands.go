@@ -55,13 +55,17 @@ func (h Hands) Minutes() (sum float64) {
 	return sum
 }
 
-func (h Hands) teams() (all []Team) {
-	for _, team := range h {
+// manned are the teams with anybody in them, and who that is.
+func (h Hands) manned() (teams []Team, hands Hands) {
+	for _, people := range h {
+		if len(people) == 0 {
+			continue
+		}
 		var t Team
-		for _, hand := range team {
+		for _, hand := range people {
 			t.Minutes = append(t.Minutes, hand.Minutes)
 		}
-		all = append(all, t)
+		teams, hands = append(teams, t), append(hands, people)
 	}
-	return all
+	return teams, hands
 }

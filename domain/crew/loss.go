@@ -65,7 +65,7 @@ func (p *pricer) act(t rules.Task, s book.Subject) Price {
 	case rules.ActFeed:
 		return p.share(p.numbers.Get(practice.LightLost), p.numbers.Get(practice.LightBelow), "light: %.0f of 100 such nucs are lost in %.0f d")
 	case rules.ActNarrowEntrance:
-		return p.share(p.numbers.Get(practice.RobbedLost), 1, "robbers: %.0f of 100 such nucs are lost in %.0f d")
+		return p.robbers(s)
 	case rules.ActTakeOutQueen, rules.ActShakeOut, rules.ActUnite:
 		return p.idle(1)
 	default:
@@ -141,6 +141,24 @@ func (p *pricer) idle(chance float64) Price {
 func (p *pricer) share(lost, over float64, why string) Price {
 	now := min(1, p.days/max(1, over))
 	return Price{lost * now, fmt.Sprintf(why, 100*lost*now, p.days)}
+}
+
+// robbers: what is robbed may be lost, and what is exposed to robbers who are about
+// is as likely to be robbed as its door, bees and neighbours make it.
+func (p *pricer) robbers(s book.Subject) Price {
+	id, ok := s.Nuc()
+	if !ok {
+		return Price{}
+	}
+	n := p.view.Nuc(id)
+	risk, why := 1.0, "robbers are at it"
+	if n.RobbedAt.IsZero() {
+		y := p.judged.Strength(n.Yard)
+		risk = y.Exposure(n, y.Of(n)).Risk
+		why = fmt.Sprintf("robbers come in %.0f of 100 such nucs", 100*risk)
+	}
+	lost := risk * p.numbers.Get(practice.RobbedLost)
+	return Price{lost, fmt.Sprintf("%s, and %.0f of 100 robbed ones are lost", why, 100*p.numbers.Get(practice.RobbedLost))}
 }
 
 // ends is a price that is due when the work's last hour is before somebody comes

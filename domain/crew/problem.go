@@ -28,7 +28,8 @@ type Problem struct {
 // Choice is the best that can be done: the team of every job, counted from 1 as the
 // problem has them, and 0 for what waits; a yard is visited by one team. Exact tells
 // that no other choice is better; with several teams and more than [MostSites]
-// yards with work one team after the other takes its best.
+// yards with work one team after the other takes its best, which is exact for a
+// single team whose people have like times.
 type Choice struct {
 	Team    [][]int // by site and job
 	Exact   bool

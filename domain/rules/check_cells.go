@@ -30,6 +30,7 @@ type Graft struct {
 	LarvaAge float64
 	Mother   book.QueenID
 	Yard     book.YardID
+	Unasked  bool // it is done, and not as one that was planned
 }
 
 // MoveCells means to handle the cells of a batch.
@@ -93,6 +94,9 @@ func (i PutInVirgin) check(c *checker) {
 
 func (i Graft) check(c *checker) {
 	c.kin(i)
+	if i.Unasked {
+		c.plannedGraft()
+	}
 	age := time.Duration(i.LarvaAge * float64(time.Hour))
 	switch bee.LarvaAge(age, c.numbers) {
 	case bee.AgeTooOld:

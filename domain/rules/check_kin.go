@@ -21,7 +21,7 @@ func (c *checker) kin(i Graft) {
 			continue
 		}
 		c.warn(
-			fmt.Sprintf("daughters of %s mated in %s would lose about %.0f of 100 of their brood to kinship, most with the drones of %s",
+			fmt.Sprintf("daughters of %s mated in %s would lose about %.0f of 100 of their brood to like sex alleles, most with the drones of %s",
 				Name(c.view, i.Mother.Subject()), Name(c.view, yard.Subject()), 100*lost.Share, Name(c.view, lost.With.Subject())),
 			"Graft from another line, or have them mate where other drones fly",
 			practice.BroodLostWarned, practice.SexAlleles, practice.MatesOfQueen,

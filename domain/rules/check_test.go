@@ -339,7 +339,7 @@ func TestAGraftIsWarnedOfKin(t *testing.T) {
 	v := p.View("2027-05-05 18:00")
 	graft := rules.PlanOf(v, book.BatchPlanned{Breeder: booktest.Colony("S2"), Yard: atHome})
 	got := rules.Check(v, graft)
-	if len(got.Warned) != 1 || !strings.HasPrefix(got.Warned[0].Why, "daughters of Rook 1 mated in "+home+" would lose about 29 of 100 of their brood to kinship") {
+	if len(got.Warned) != 1 || !strings.HasPrefix(got.Warned[0].Why, "daughters of Rook 1 mated in "+home+" would lose about 29 of 100 of their brood to like sex alleles") {
 		t.Errorf("%+v", got)
 	}
 	for name, other := range map[string]rules.Intent{

@@ -18,7 +18,7 @@ var readies = [...]struct {
 	{plan.Confine, "Confine the breeder on an empty comb"},
 	{plan.FeedStarter, "Feed the starters"},
 	{plan.SetUpStarter, "Set up the starters"},
-	{plan.GraftLarvae, "Graft"},
+	{plan.GraftLarvae, ""}, // says how many
 	{plan.MakeUpNucs, "Make up the nucs"},
 }
 
@@ -66,7 +66,7 @@ func (p *pass) plannedStep(y *yardCase, b book.BatchPlan, l plan.Ladder, step pl
 	f := Finding{
 		Rule: PlannedStep, Of: b.Batch.Subject(), Act: act, Takes: minutes,
 		Since: b.At.Instant, From: rung.From.Start(y.zone), Best: rung.Best.At(noon, 0, y.zone), By: rung.By.Start(y.zone),
-		What: fmt.Sprintf("planned: %s", step), Do: do + forLine(b.Line),
+		What: plannedWhat(step), Do: do + forLine(b.Line),
 		Why:  fmt.Sprintf("graft of %d larvae planned for %s%s", b.Larvae, b.Day.Short(), wished(b)),
 		Sure: sureCalendar, Used: step.Used(),
 	}
@@ -76,6 +76,9 @@ func (p *pass) plannedStep(y *yardCase, b book.BatchPlan, l plan.Ladder, step pl
 	}
 	return f
 }
+
+// plannedWhat is what a step of a planned batch is called; [Readies] knows it by that.
+func plannedWhat(step plan.Step) string { return "planned: " + step.String() }
 
 func forLine(line string) string {
 	if line == "" {
@@ -135,7 +138,7 @@ func Readies(f Finding) (book.BatchReadied, bool) {
 		return book.BatchReadied{}, false
 	}
 	for _, r := range readies {
-		if ready := r.step.Readied(); ready != 0 && f.What == "planned: "+r.step.String() {
+		if ready := r.step.Readied(); ready != 0 && f.What == plannedWhat(r.step) {
 			return book.BatchReadied{Batch: id, Step: ready}, true
 		}
 	}

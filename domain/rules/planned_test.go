@@ -103,3 +103,21 @@ func TestPlannedEventsKeepTheirNames(t *testing.T) {
 		t.Errorf("dropped, and %d events are left", len(left))
 	}
 }
+
+// A graft that is written down as another than the planned one is asked about; as
+// the planned one it is not.
+func TestAGraftBesideThePlan(t *testing.T) {
+	v := graftAhead().View("2027-04-19 16:00")
+	warned := func(batch string) bool {
+		plan := rules.PlanOf(v, book.Grafted{Batch: booktest.Batch(batch), Number: 7, Larvae: 90})
+		for _, r := range rules.Check(v, plan).Warned {
+			if strings.Contains(r.Why, "a graft is planned for Mon 19 Apr") && r.Do != "" {
+				return true
+			}
+		}
+		return false
+	}
+	if !warned("another") || warned("next") {
+		t.Errorf("another graft: warned %v; the planned one: %v", warned("another"), warned("next"))
+	}
+}

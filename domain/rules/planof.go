@@ -10,8 +10,8 @@ import (
 func PlanOf(v *book.View, fact book.Fact) Intent {
 	switch f := fact.(type) {
 	case book.Grafted:
-		p, _ := v.BatchPlan(f.Batch)
-		return Graft{f.LarvaAge, motherOf(v, f.Mother, f.Breeder), p.Yard}
+		p, planned := v.BatchPlan(f.Batch)
+		return Graft{f.LarvaAge, motherOf(v, f.Mother, f.Breeder), p.Yard, !planned}
 	case book.BatchPlanned:
 		return Graft{Mother: motherOf(v, f.Mother, f.Breeder), Yard: f.Yard}
 	case book.CellsMoved:

@@ -140,17 +140,19 @@ func (r *router) joinAll() {
 
 // keys are the stops in their order.
 func (r *router) keys() []stopKey {
-	hard, robbed := map[book.YardID]bool{}, map[stopKey]bool{}
+	hard, robbed, packs := map[book.YardID]bool{}, map[stopKey]bool{}, map[stopKey]bool{}
+	home := r.home().id
 	for k, s := range r.stops {
 		robbed[k] = slices.ContainsFunc(s.Tasks, Task.emergency)
+		packs[k] = k.yard == home && slices.ContainsFunc(s.Tasks, func(t Task) bool { return t.Act == ActCollectCells && t.PastDue(r.now) })
 		hard[k.yard] = hard[k.yard] || slices.ContainsFunc(s.Tasks, func(t Task) bool { return t.Hard })
 	}
-	home := r.home().id
 	keys := slices.Collect(maps.Keys(r.stops))
 	slices.SortFunc(keys, func(a, b stopKey) int {
 		return cmp.Or(
 			book.TrueFirst(b.desk(), a.desk()),
 			book.TrueFirst(!a.dusk, !b.dusk),
+			book.TrueFirst(packs[a], packs[b]), // they are overdue, and whoever sets out has them along
 			book.TrueFirst(robbed[a], robbed[b]),
 			book.TrueFirst(a.yard == home, b.yard == home),
 			book.TrueFirst(hard[a.yard], hard[b.yard]),

@@ -90,14 +90,14 @@ func (p *pass) lookEggs(n *nucCase) {
 	p.addTo(n, f)
 }
 
-// weather says that a look is later than by the calendar, since there were too
-// few hours to fly.
+// weather says that a look is later than by the calendar, by the hours there were
+// to fly.
 func (n *nucCase) weather(f *Finding) {
 	if !n.holds.Delayed {
 		return
 	}
 	f.Sure = sureWeather
-	f.Why += "; few hours fit to fly, eggs are likely from " + n.yard.day(n.holds.LookFrom).Short()
+	f.Why += "; by the hours fit to fly, eggs are likely from " + n.yard.day(n.holds.LookFrom).Short()
 	f.Used = append(f.Used, practice.LookForEggsChance, practice.FirstMatingFlight, practice.MatedPerHour)
 }
 

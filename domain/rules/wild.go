@@ -20,7 +20,7 @@ var wildKeys = []practice.Key{
 func (p *pass) wildInColonies() {
 	wild := bee.WildCells(p.numbers)
 	for c := range p.view.Colonies() {
-		if !c.Is(book.Starter) && !c.Is(book.Finisher) && !c.Is(book.CellBuilder) {
+		if !c.Is(book.Starter) && !c.Is(book.Finisher) && !c.Is(book.CellBuilder) && !p.rears(c.Colony) {
 			continue
 		}
 		y := p.yard(c.Yard)
@@ -28,6 +28,16 @@ func (p *pass) wildInColonies() {
 			p.add(y, p.search(y, c, o, wild))
 		}
 	}
+}
+
+// rears tells whether cells of a batch hang in a colony, whatever it is kept for.
+func (p *pass) rears(id book.ColonyID) bool {
+	for _, b := range p.batches {
+		if !b.Incubate && (b.Finisher == id || b.Finisher.IsZero() && b.Starter == id) {
+			return true
+		}
+	}
+	return false
 }
 
 // unsearched is the open brood of a colony that can have wild cells still, what

@@ -13,6 +13,7 @@ type Night struct {
 	Celsius float64
 	Known   bool // the yard's weather has it; else the usual one is assumed
 	Ahead   bool // it is the low of the morning after: a forecast
+	Month   bool // it is what is usual in the month, by the yard's normals
 }
 
 // String is the night in words: "night of 8 °C forecast".
@@ -21,6 +22,8 @@ func (n Night) String() string {
 	switch {
 	case !n.Known:
 		return words + " assumed"
+	case n.Month:
+		return words + " usual for the month"
 	case n.Ahead:
 		return words + " forecast"
 	default:
@@ -29,13 +32,18 @@ func (n Night) String() string {
 }
 
 // NightOf is the night that follows a day at a yard: the low of the next day,
-// or else of the day itself; where nobody knows it, a usual one.
+// or else of the day itself, else what is usual in the month; where nobody knows
+// that, a usual one.
 func NightOf(y *book.Yard, d calendar.Day, n practice.Numbers) Night {
 	if low, said := y.Weather[d+1].Low.Get(); said {
 		return Night{Celsius: low, Known: true, Ahead: true}
 	}
 	if low, said := y.Weather[d].Low.Get(); said {
 		return Night{Celsius: low, Known: true}
+	}
+	_, month, _ := (d + 1).Date()
+	if low, said := y.Normals[month-1].Low.Get(); said {
+		return Night{Celsius: low, Known: true, Month: true}
 	}
 	return usualNight(n)
 }

@@ -1,0 +1,15 @@
+package rules
+
+// nearPlan is within how many days a graft may be the one that is planned. It is a
+// convention of the question, not of the trade.
+const nearPlan = 4
+
+// plannedGraft reminds of a graft that is planned for about now: written down as
+// another one, it leaves the plan as it was.
+func (c *checker) plannedGraft() {
+	for b := range c.view.Plans() {
+		if away := b.Day.Sub(c.view.Today()); -nearPlan <= away && away <= nearPlan {
+			c.warn("a graft is planned for "+b.Day.Short()+forLine(b.Line), "Write this graft down as the planned one, or take that off the plan")
+		}
+	}
+}
