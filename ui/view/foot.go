@@ -37,7 +37,10 @@ func (p *sheet) foot() {
 		p.link(x+16, y, "let it go", ink(13).as(scene.Pen), "let go", false)
 		return
 	}
-	x = p.fit(x+24, y, b.Name, ink2(13), end-20)
+	if x+24+p.width(b.Name, ink2(13)) > end-20 {
+		return // the words of the undo never give way: the book's name does
+	}
+	x = p.text(x+24, y, b.Name, ink2(13))
 	if b.ReadOnly == "" && x+24 < end-160 {
 		x = p.link(x+24, y, p.writtenBy(), ink2(13), "writer", false)
 	}
@@ -111,7 +114,8 @@ func (p *sheet) keysHint(y float64) float64 {
 // undoWords writes up to x what undo would take back, or else the last entry, and
 // gives where that begins.
 func (p *sheet) undoWords(x, y float64) float64 {
-	room := max(0, min(p.l.Window.W*0.4, x-260))
+	const before = 36 + 28 // the dot, and the air behind what is saved
+	room := max(0, x-before-p.width(p.saved(), ink2(13)))
 	fitted := func(words string) string { return scene.Shorten(p.measure, words, 13, scene.Regular, room) }
 	if done := p.s.Pen.Done; len(done) > 0 {
 		words := fitted("undo: " + done[len(done)-1].Words)
