@@ -31,13 +31,18 @@ func routes(t *rapid.T, base state.State) state.State {
 	return s
 }
 
-// worked is the demo season with the first lines of today's route ticked.
+// worked is the demo season with the first lines of today's route ticked of which a
+// tick can tell what was done.
 func worked(t testing.TB) state.State {
 	s := open(t)
 	s.Pen.IDs = book.NewIDs(s.Now, s.Book.Season, [32]byte{1})
 	s, _ = state.Update(s, state.Resized{Width: s.Width, Height: s.Height})
-	for _, key := range []string{"Down", " ", " "} {
+	for i := 0; i < 2*len(s.Lines()) && len(s.Pen.Done) < 2; i++ {
 		var effects []state.Effect
+		key := "Down"
+		if l, ok := s.ChosenLine(); ok && !l.Done && !s.TickSays(l).Asks {
+			key = " "
+		}
 		s, effects = state.Update(s, state.Keyed{Key: key})
 		for _, e := range effects {
 			if deed, ok := e.(state.Write); ok {
