@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 )
@@ -55,7 +56,7 @@ func (p *pricer) act(t rules.Task, s book.Subject) Price {
 	case rules.ActLookForEggs, rules.ActLookForBrood, rules.ActLookInside:
 		return p.look(s)
 	case rules.ActCatchQueen:
-		return p.ends(t, 1, "the day of the order is past then")
+		return p.catch()
 	case rules.ActBreakDownCells:
 		return p.ends(t, p.numbers.Get(practice.OwnCellsDestroy)*p.queen(), "own cells walk before")
 	case rules.ActSearchBrood:
@@ -159,6 +160,18 @@ func (p *pricer) robbers(s book.Subject) Price {
 	}
 	lost := risk * p.numbers.Get(practice.RobbedLost)
 	return Price{lost, fmt.Sprintf("%s, and %.0f of 100 robbed ones are lost", why, 100*p.numbers.Get(practice.RobbedLost))}
+}
+
+// catch: a queen who is not caught is missing at an order that is due before
+// somebody comes again; else she waits where she is.
+func (p *pricer) catch() Price {
+	next := calendar.DayOf(p.next, p.view.Zone())
+	for o := range p.view.Orders() {
+		if o.Open() > 0 && o.By < next {
+			return Price{1, fmt.Sprintf("order %s is due %s", o.Number, o.By.Short())}
+		}
+	}
+	return Price{Why: "no order is due before that: she waits in her nuc"}
 }
 
 // ends is a price that is due when the work's last hour is before somebody comes
