@@ -1,0 +1,44 @@
+package plan
+
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// How far ahead the last graft is looked for, in days, and in which steps: a season
+// is shorter, and its weather changes little in a week. Conventions of the search.
+const (
+	lastAhead = 300
+	lastStep  = 7
+)
+
+// makesSense is the share of the queens who lay in fair weather of whom the yard's
+// weather must let lay for a graft to make sense: half. Common practice, no source.
+const makesSense = 0.5
+
+// LastGraft is the last day of the season that runs on a day, or begins next, on
+// which a graft makes sense in a yard: of those who would lay in fair weather its
+// usual weather lets half come to lay. Ok is false where no day ahead does, and where
+// all do: the book then knows of no weather that ends a season.
+func (p *Planner) LastGraft(yard book.YardID, from calendar.Day) (last calendar.Day, ok bool) {
+	sense := func(d calendar.Day) bool { return p.lets(yard, d) >= makesSense }
+	for d := from; d <= from+lastAhead; d += lastStep {
+		switch {
+		case sense(d):
+			last, ok = d, true
+		case ok:
+			for last+1 < d && sense(last+1) {
+				last++
+			}
+			return last, true
+		}
+	}
+	return 0, false
+}
+
+// lets is the share of those who would lay in fair weather that the weather of a
+// yard lets lay, of the queens of a graft on a day.
+func (p *Planner) lets(yard book.YardID, graft calendar.Day) float64 {
+	l := p.Ladder(p.GraftAt(graft), 1, yard).Laid
+	return l.InTime(l.from+laidAhead, true)
+}
