@@ -13,9 +13,12 @@ func (a *app) printWish(v *book.View, s wishShape) {
 	if s.Laying {
 		ready = "laying"
 	}
-	a.line("%s%s %s by %s: %d larvae, %d nucs in %s; %s", plural(s.Queens, "queen"), prefixed(" ", s.Line), ready, shortDay(s.By), s.Larvae, s.Nucs, s.Yard, odds(s.Chance))
+	a.line("%s%s %s by %s: %d larvae%s, %d nucs in %s; %s", plural(s.Queens, "queen"), prefixed(" ", s.Line), ready, shortDay(s.By), s.Larvae, eachGraft(len(s.Grafts)), s.Nucs, s.Yard, odds(s.Chance))
 	if !s.InTime {
 		a.line("  not in time: its queens are to be expected by %s", shortDay(s.Nearest))
+	}
+	if s.Nucs == 0 {
+		a.line("  no nuc of %s is free then: say with --nucs how many there will be, or choose another day or --yard", s.Yard)
 	}
 	if s.Limit != "" {
 		a.line("  %s; %d can be promised so surely%s", s.Limit, s.Most, enoughNucs(s.Enough))
@@ -165,4 +168,12 @@ func (a *app) printWishDays(s wishShape) {
 	}
 	a.line("%.1f h of work, without the driving:", all/60)
 	a.table(rows)
+}
+
+// eachGraft says that larvae are counted by the graft, where there are several.
+func eachGraft(grafts int) string {
+	if grafts > 1 {
+		return " each time"
+	}
+	return ""
 }

@@ -48,7 +48,7 @@ func journeyOf(o *book.Order, n practice.Numbers) calendar.Day {
 func against(v *book.View, d Day) string {
 	n := v.Numbers()
 	if w := weekday(d.On); w < n.Get(practice.SentFrom) || w > n.Get(practice.SentUntil) {
-		return fmt.Sprintf("sent on a %s: not a day on which queens are sent", d.On.Weekday())
+		return fmt.Sprintf("sent on a %s: not a day on which queens are sent; agree on another one", d.On.Weekday())
 	}
 	home := v.HomeYard()
 	if home == nil {
@@ -56,7 +56,7 @@ func against(v *book.View, d Day) string {
 	}
 	for on := d.On; on <= d.Arrive; on++ {
 		if high, said := home.Weather[on].High.Get(); said && high > n.Get(practice.HeatStop) {
-			return fmt.Sprintf("%.0f °C on %s: too hot for queens on the way", high, on.Short())
+			return fmt.Sprintf("%.0f °C on %s: too hot for queens on the way; agree on another day", high, on.Short())
 		}
 	}
 	return ""

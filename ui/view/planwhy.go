@@ -58,7 +58,7 @@ func (d *planDraw) stageLine(s plan.Stage, last bool, a scene.Area) {
 	}
 	x := d.text(a.X, a.Y+12, name, f)
 	if s.Link != plan.Grafted && s.Link != plan.Placed {
-		x = d.text(x+6, a.Y+12, fmt.Sprintf("× %.0f %%", 100*s.Share), ink2(12.5))
+		d.text(x+6, a.Y+12, fmt.Sprintf("× %.0f %%", 100*s.Share), ink2(12.5))
 	}
 	says := fmt.Sprintf("%.0f", s.Chances.Mean())
 	if s.Link != plan.Grafted {
