@@ -133,7 +133,7 @@ var weatherRows = []Number{
 	},
 	{
 		Key: WarmEnoughToOpen, Name: "warm_enough_to_open", Title: "Warm enough to open", Unit: Celsius,
-		Default: 14, Min: 8, Max: 20, Source: noSource, Confidence: CommonPractice, Front: true, Used: ForReference,
+		Default: 14, Min: 8, Max: 20, Source: noSource, Confidence: CommonPractice, Front: true, Used: "warning on a look",
 	},
 	{
 		Key: QuietHoursFrom, Name: "quiet_hours_from", Title: "Leave virgins alone from", Unit: ClockHour,

@@ -166,8 +166,18 @@ func (i OpenNuc) check(c *checker) {
 		c.warn(fmt.Sprintf("a virgin of %s may be out on a flight between %g and %g h", count(p.Age, "day"), from, until),
 			"Look in the morning or the evening", practice.QuietHoursFrom, practice.QuietHoursUntil, practice.VirginMayFlyFrom)
 	}
+	c.cold(n.Yard)
 	if most := c.numbers.Get(practice.OpenInDearthMost); c.view.Yard(n.Yard).Forage == book.InDearth && i.Minutes > most {
 		c.warn(fmt.Sprintf("open for more than %g min in dearth calls robbers", most), "Open early or late, and not longer", practice.OpenInDearthMost)
+	}
+}
+
+// cold warns of opening boxes on a day told too cool for it.
+func (c *checker) cold(yard book.YardID) {
+	least := c.numbers.Get(practice.WarmEnoughToOpen)
+	day := calendar.DayOf(c.now, c.course.Zone(yard))
+	if high, said := c.view.Yard(yard).Weather[day].High.Get(); said && high < least {
+		c.warn(fmt.Sprintf("no warmer than %g °C that day: brood chills in an open box under %g °C", high, least), "Wait for a warmer day, or be quick", practice.WarmEnoughToOpen)
 	}
 }
 
