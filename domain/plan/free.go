@@ -47,19 +47,54 @@ func (p *Planner) wanted(yard book.YardID, from, to calendar.Day, but book.Batch
 	return most
 }
 
-// LadderOf is the ladder of a planned batch.
+// LadderOf is the ladder of a planned batch. It is shared and must not be changed.
 func (p *Planner) LadderOf(b book.BatchPlan) Ladder {
 	at := p.GraftAt(b.Day)
 	if b.Minute > 0 {
 		at = b.Day.At(b.Minute/60, b.Minute%60, p.view.Zone())
 	}
-	return p.Ladder(at, max(1, b.Larvae), b.Yard)
+	key := ladderKey{at.Unix(), max(1, b.Larvae), b.Yard}
+	p.mu.Lock()
+	l, known := p.ladders[key]
+	p.mu.Unlock()
+	if !known {
+		l = p.Ladder(at, key.cells, b.Yard)
+		p.mu.Lock()
+		p.ladders[key] = l
+		p.mu.Unlock()
+	}
+	return l
+}
+
+// ladderKey is all on which the ladder of a planned batch stands, besides the view.
+type ladderKey struct {
+	graft int64
+	cells int
+	yard  book.YardID
 }
 
 // SizeOf is how big a planned batch is meant to be, and what is to be expected of
 // it by the keeper's rates.
 func (p *Planner) SizeOf(b book.BatchPlan) Size {
-	a := Answer{Wish: Wish{Line: b.Line, Yard: b.Yard, Not: b.Batch}, Rates: p.rates()}
-	a.Rates.Virgins, a.Rates.Laying = b.Virgins, b.Laying
-	return p.sizeOf(&a, Graft{Larvae: b.Larvae}, float64(b.Nucs))
+	key := sizeKey{b.Larvae, b.Nucs, b.Virgins, b.Laying}
+	p.mu.Lock()
+	s, known := p.sizes[key]
+	p.mu.Unlock()
+	if !known {
+		a := Answer{Rates: p.rates()}
+		a.Rates.Virgins, a.Rates.Laying = b.Virgins, b.Laying
+		s = p.sizeOf(&a, Graft{Larvae: b.Larvae}, float64(b.Nucs))
+		p.mu.Lock()
+		p.sizes[key] = s
+		p.mu.Unlock()
+	}
+	s.Line, s.Yard, s.Not = b.Line, b.Yard, b.Batch
+	return s
+}
+
+// sizeKey is all on which what is to be expected of a planned batch stands, besides
+// the keeper's rates.
+type sizeKey struct {
+	larvae, nucs    int
+	virgins, laying bool
 }

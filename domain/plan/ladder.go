@@ -39,12 +39,16 @@ type Planner struct {
 	course  *course.Course
 	numbers practice.Numbers
 	rates   func() Rates
+	mu      sync.Mutex
+	sizes   map[sizeKey]Size // as far as they were asked for
+	ladders map[ladderKey]Ladder
 }
 
 // New is a planner over what a course knows.
 func New(c *course.Course) *Planner {
 	return &Planner{
 		view: c.View(), course: c, numbers: c.View().Numbers(),
+		sizes: map[sizeKey]Size{}, ladders: map[ladderKey]Ladder{},
 		rates: sync.OnceValue(func() Rates { return RatesOf(c.View()) }),
 	}
 }
