@@ -118,27 +118,45 @@ func TestChancesStayChances(t *testing.T) {
 	})
 }
 
-// TestLooksMoveLayingTheRightWay: eggs never speak against a laying queen. No
-// eggs never speak for one, against anything that has no eggs either; against
-// workers, whose eggs are seen more surely, they may.
+// withoutEggs is 1 where a nuc has none, whoever laid them: a queen lost lately has
+// left some, beside which the nuc may raise cells of its own.
+var withoutEggs = course.Each(func(s course.State) float64 {
+	switch s.Holds {
+	case course.HoldsLaying, course.HoldsDroneLayer, course.HoldsWorkers:
+		return 0
+	case course.HoldsNone:
+		if s.Days == 0 { // of these some have open brood
+			return 0
+		}
+	case course.HoldsCell:
+		if s.Own {
+			return 0
+		}
+	}
+	return 1
+})
+
+// TestLooksMoveLayingTheRightWay: eggs never speak against a laying queen and for what
+// has none, no eggs never for her and against that. Against what has eggs that are seen
+// more surely, of workers or of a queen lost lately, either may: hers are few at first.
 func TestLooksMoveLayingTheRightWay(t *testing.T) {
 	m := course.NewModel(practice.Numbers{})
 	rapid.Check(t, func(t *rapid.T) {
 		b := drawBelief(t, m)
-		before := b.Chances()
+		before, none := b.Chances(), b.Expect(withoutEggs)
 		s := course.Sight{Eggs: book.SingleEggs, Thorough: rapid.Bool().Draw(t, "thorough"), Quick: rapid.Bool().Draw(t, "quick")}
 		eggs := b
 		m.Weigh(&eggs, s)
-		if after := eggs.Chances(); after.Lays() < before.Lays()-1e-12 {
-			t.Fatalf("eggs: laying from %g to %g", before.Lays(), after.Lays())
+		if after, then := eggs.Chances(), eggs.Expect(withoutEggs); after.Lays()*none < before.Lays()*then-1e-12 {
+			t.Fatalf("eggs: laying from %g to %g, without eggs from %g to %g", before.Lays(), after.Lays(), none, then)
 		}
 		s.Eggs = book.NoEggs
 		m.Weigh(&b, s)
 		after := b.Chances()
-		if none := func(c course.Chances) float64 { return 1 - c.Lays() - c.DroneLayer - c.LayingWorkers }; after.Lays()*none(before) > before.Lays()*none(after)+1e-12 {
-			t.Fatalf("no eggs: laying from %g to %g, without eggs from %g to %g", before.Lays(), after.Lays(), none(before), none(after))
+		if then := b.Expect(withoutEggs); after.Lays()*none > before.Lays()*then+1e-12 {
+			t.Fatalf("no eggs: laying from %g to %g, without eggs from %g to %g", before.Lays(), after.Lays(), none, then)
 		}
-		if before.DroneLayer+before.LayingWorkers == 0 && after.Lays() > before.Lays()+1e-12 {
+		if before.Lays()+none > 1-1e-12 && after.Lays() > before.Lays()+1e-12 {
 			t.Fatalf("no eggs: laying from %g to %g", before.Lays(), after.Lays())
 		}
 	})
