@@ -178,16 +178,17 @@ func rowsOf(spots []spot, frame scene.Area) (rows [][]*spot) {
 	return rows
 }
 
-// rowNames writes the names of a row: all on one side of it, else each where it
-// has room, else those of its ends alone.
+// rowNames writes the names of a row: all on one side of it, else each left or right
+// of its own box, else those of its ends alone. At a corner a name would be read as
+// that of the next box.
 func (g *ground) rowNames(homes *claims, row []*spot, f font) {
-	const sides = 4
+	const sides, besides = 4, 2
 	for side := range sides {
 		if g.named(homes, row, f, side, side+1) {
 			return
 		}
 	}
-	if !g.named(homes, row, f, 0, 2*sides) {
+	if !g.named(homes, row, f, 0, besides) {
 		for _, s := range []*spot{row[0], row[len(row)-1]} {
 			g.named(homes, []*spot{s}, f, 0, 2*sides)
 		}
