@@ -94,12 +94,15 @@ func (t rungTeller) words(step plan.Step) (amount, why string) {
 func (t rungTeller) rearing(step plan.Step) (amount, why string) {
 	switch step {
 	case plan.CountCapped:
-		if t.b.Cells > float64(t.b.Size.Nucs) {
+		if t.b.Size.Nucs > 0 && t.b.Cells > float64(t.b.Size.Nucs) {
 			return whole(t.b.Cells), fmt.Sprintf("choose the best %d", t.b.Size.Nucs)
 		}
 		return whole(t.b.Cells), "hands off from the next day"
 	case plan.CountTake:
-		return fmt.Sprintf("%s of %d", whole(t.b.Takes), t.sheet.Larvae), fmt.Sprintf("graft again if under %d", t.low(plan.Taken))
+		if low := t.low(plan.Taken); low > 1 {
+			why = fmt.Sprintf("graft again if under %d", low)
+		}
+		return fmt.Sprintf("%s of %d", whole(t.b.Takes), t.sheet.Larvae), why
 	case plan.GraftLarvae:
 		return fmt.Sprintf("%s, %s", larvaeWord(t.sheet.Larvae), counted(int(t.need(plan.Finishers)), "finisher")), t.b.Ladder.Graft.In(t.zone).Format("Mon 2 January 15:04")
 	case plan.SetUpStarter:

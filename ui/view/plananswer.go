@@ -73,7 +73,10 @@ func (d *planDraw) answerSays() (says string, late bool) {
 
 // outOfReach says why no number of larvae makes it as sure as it is wished.
 func (d *planDraw) outOfReach() string {
-	if d.all.Sizing.Limit == plan.NoLimit || d.all.Chance >= d.all.Sure {
+	switch {
+	case d.all.Nucs == 0:
+		return "no nuc is free then: say how many there will be"
+	case d.all.Sizing.Limit == plan.NoLimit || d.all.Chance >= d.all.Sure:
 		return ""
 	}
 	return fmt.Sprintf("%.0f of 100 is out of reach: %s", 100*d.all.Sure, d.all.Sizing.Limit)
@@ -96,7 +99,7 @@ func (d *planDraw) turns(x, y, to float64) {
 			two += ": " + ofHundred(d.all.Two)
 		}
 		if d.all.Two < d.all.Chance && d.all.Nucs2 < d.all.Nucs {
-			two += fmt.Sprintf(", %d nucs free", d.all.Nucs2)
+			two = fmt.Sprintf("two batches: %s, %d nucs free", ofHundred(d.all.Two), d.all.Nucs2)
 		}
 	}
 	back := "from a graft"

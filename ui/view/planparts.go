@@ -17,7 +17,7 @@ const trials = 100
 // sure draws a hundred such batches as dots, each where its number of queens is, and
 // what may be promised.
 func (d *planDraw) sure(a scene.Area) {
-	y := d.partHead(a, "Queens, 100 times this plan", "batch luck is in it: starter, weather, drones")
+	y := d.partHead(a, "Queens, 100 times this plan", "with batch luck: starter, weather, drones")
 	x, w := a.X+state.Edge, a.W-2*state.Edge
 	foot := a.Bottom() - 62
 	there := max(10, d.all.Chances.Most())
