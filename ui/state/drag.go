@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 )
 
@@ -16,7 +17,9 @@ type Drag struct {
 	Add      bool         // the band adds to the selection
 	Away     bool         // another day than today was looked at when it began
 	Split    float64      // how far the division of Yard was dragged, then
-	Plan     *planHeld    // the room Plan, then, while something of a plan is dragged
+	Graft    calendar.Day // of the answer, then, while a rung is dragged
+	Wish     Field        // the day of the wish, then
+	Forwards bool         // the wish was read from a graft, then
 }
 
 // DragKind is a kind of drag.
@@ -31,8 +34,7 @@ const (
 	PanDrag
 	BandDrag
 	SplitDrag
-	RungDrag    // a step of the plan, to another day
-	PlannedDrag // the lane of a planned batch
+	RungDrag // a step of the plan, to another day
 )
 
 // slack is how far a held pointer may move and still click, dp.
@@ -46,8 +48,6 @@ func begun(m Pressed, l Layout, camera scene.Camera) Drag {
 		d.Kind = SplitDrag
 	case m.Tag.Ref.Kind == RungRef:
 		d.Kind = RungDrag
-	case m.Tag.Ref.Kind == PlannedRef && l.Lanes.Contains(m.At):
-		d.Kind = PlannedDrag
 	case l.Ribbon.Contains(m.At) && m.At.X >= l.Ribbon.X, dayOf(m.Tag.Ref) != 0:
 		d.Kind = DayDrag
 	case l.Map.Contains(m.At) && (m.Button == Secondary || m.Mods.Has(Shift)):

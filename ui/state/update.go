@@ -17,7 +17,7 @@ func Update(s State, m Msg) (State, []Effect) {
 	}
 	next, asks := next.reviewing(m)
 	more = append(more, asks...)
-	next, asks = next.planning(s)
+	next, asks = next.planning()
 	more = append(more, asks...)
 	next, effects = next.walked(s).turnedPage().carded(s), append(effects, more...)
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
@@ -111,8 +111,6 @@ func (s State) moved(m Moved) State {
 		s = s.looking(s.Drag.Camera.Pan(m.At.Sub(s.Drag.From)))
 	case RungDrag:
 		s = s.rungDragged()
-	case PlannedDrag:
-		s = s.plannedDragged()
 	}
 	return s
 }
@@ -126,7 +124,7 @@ func (s State) pressed(m Pressed) State {
 	l := s.Layout()
 	s.Drag = begun(m, l, s.cameraFor(l))
 	s.Drag.Split = s.Split
-	s = s.held()
+	s = s.rungHeld()
 	if s.Drag.Kind == DayDrag {
 		return s.moved(Moved{m.At, m.Tag})
 	}
@@ -146,8 +144,8 @@ func (s State) undragged() State {
 	if s.Drag.Kind == PanDrag {
 		s = s.looking(s.Drag.Camera)
 	}
-	if s.Drag.Kind == RungDrag || s.Drag.Kind == PlannedDrag {
-		s = s.planBack()
+	if s.Drag.Kind == RungDrag {
+		s = s.rungBack()
 	}
 	s.Drag = Drag{}
 	return s
@@ -166,17 +164,7 @@ func (s State) released(m Released) (State, []Effect) {
 		if !d.far() && m.Mods.Has(Shift) && d.Tag.Ref == m.Tag.Ref {
 			return s.clicked(m.Tag.Ref, m.Mods)
 		}
-	case RungDrag:
-		if !d.far() {
-			return s.clicked(d.Tag.Ref, m.Mods)
-		}
-	case PlannedDrag:
-		return s.plannedDropped(d, m)
 	case Held:
-		if why := s.nailed(d); why != "" {
-			s.Note = Note{Text: why}
-			return s, nil
-		}
 		if next, effects, took := s.clickedTwice(d, m); took {
 			return next, effects
 		}

@@ -70,11 +70,7 @@ func (c *cardDraw) of(sel state.Selection) {
 			c.nuc(c.r.Nuc(id))
 		}
 	case last.Kind == book.KindBatch:
-		if planned, ok := c.s.Present().View.BatchPlan(book.BatchID(last.UUID)); ok {
-			c.planned(planned)
-		} else {
-			c.batch(v.Batch(book.BatchID(last.UUID)))
-		}
+		c.batch(v.Batch(book.BatchID(last.UUID)))
 	case last.Kind == book.KindColony:
 		c.colony(v.Colony(book.ColonyID(last.UUID)))
 	case last.Kind == book.KindQueen:
