@@ -20,6 +20,7 @@ type desk struct {
 
 	writes, works, ticks worker
 	reviews              worker // the last review asked for is the one that matters
+	orders               worker // so is the last sheet of the orders
 	keeps                keeper
 	openings             int // of books so far; counted by long work alone
 
@@ -59,6 +60,9 @@ func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
 	case state.ReckonPlan:
 		d.reviews.drop()
 		d.reviews.give(func() { tell(e.Reckon()) })
+	case state.ReckonOrders:
+		d.orders.drop()
+		d.orders.give(func() { tell(e.Reckon()) })
 	case state.KeepPrefs:
 		d.keeps.keep(d.prefsFile(), e.Prefs)
 	case state.KeepDraft:

@@ -93,10 +93,13 @@ func writePaper(ctx context.Context, w io.Writer, e state.Print, o paper.Options
 	}
 }
 
-// crewPaper writes a sheet for each person, all in one van.
+// crewPaper writes a sheet for each person, in as many vans as was said.
 func crewPaper(ctx context.Context, w io.Writer, e state.Print, o paper.Options) (pages int, err error) {
 	r := e.Reading
-	day, err := crew.Plan(r.Judged(), r.Day, crew.HandsOf(r.View, r.Day, 1, float64(e.Hours)))
+	day, known := r.Crew(e.Less)
+	if !known {
+		day, err = crew.Plan(r.Judged(), r.Day, crew.HandsOf(r.View, r.Day, 1, float64(e.Hours)))
+	}
 	if err != nil {
 		return 0, err
 	}

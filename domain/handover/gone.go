@@ -41,7 +41,7 @@ func HandedOver(v *book.View, text string) (all []Gone) {
 		if born := bornOn(v, q); !born.IsZero() && !q.Caught.IsZero() {
 			g.Age = q.Caught.Day(v.Zone()).Sub(born)
 		}
-		if g.holds(text) {
+		if g.Holds(text) {
 			all = append(all, g)
 		}
 	}
@@ -60,8 +60,8 @@ func bornOn(v *book.View, q *book.Queen) calendar.Day {
 	return v.Batch(q.Batch).At.Day(v.Zone()) + calendar.Day(v.Numbers().Days(practice.GraftToEmerge))
 }
 
-// holds tells whether all words of a text are found in what is known of her.
-func (g Gone) holds(text string) bool {
+// Holds tells whether all words of a text are found in what is known of her.
+func (g Gone) Holds(text string) bool {
 	known := strings.ToLower(strings.Join([]string{
 		g.Customer, g.Number, g.Name, g.Line, g.Label, g.Mark.Disc, g.Mark.Colour, g.On.String(), g.On.Short(),
 	}, " "))

@@ -46,6 +46,7 @@ var rooms = map[string]func(*state.State){
 	"record":  func(s *state.State) { *s, _ = state.Update(*s, state.Ran{Command: "type it in"}) },
 	"numbers": ran("numbers"),
 	"plan":    ran("plan"),
+	"orders":  ran("orders"),
 	"review":  ran("review"),
 	"book":    func(s *state.State) { s.Room = state.About },
 
@@ -72,6 +73,8 @@ func send(s *state.State, m state.Msg) {
 		case state.ReckonReview:
 			send(s, e.Reckon())
 		case state.ReckonPlan:
+			send(s, e.Reckon())
+		case state.ReckonOrders:
 			send(s, e.Reckon())
 		}
 	}

@@ -218,6 +218,8 @@ func (s State) most(p Place, l Layout) float64 {
 		return s.bookMost(l)
 	case NumbersPlace:
 		return s.numbersMost(l)
+	case OrdersPlace:
+		return s.OrderPane(l).most()
 	case PlanPlace:
 		return s.PlanPane(l).most()
 	case ReviewPlace:

@@ -83,6 +83,8 @@ var clicks = map[string]func(State, scene.Ref, Mods) (State, []Effect){
 	ChangeRef:  amountClicked,
 	FilterRef:  findClicked,
 	HeadRef:    State.headClicked,
+	AwayRef:    func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.awayClicked(r), nil },
+	LeftRef:    func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.leftClicked(r), nil },
 	PlannedRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.planClicked(r.ID), nil },
 	TryRef:     func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.tryClicked(r.ID), nil },
 	FigureRef:  func(s State, _ scene.Ref, _ Mods) (State, []Effect) { return s, nil },

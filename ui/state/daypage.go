@@ -23,7 +23,8 @@ type DayPage struct {
 // PageStop is one stop of the page. Without a yard it holds what waits for
 // another day.
 type PageStop struct {
-	rules.Stop // its tasks are in the lines
+	rules.Stop        // its tasks are in the lines
+	Who        string // does it, where several share the day
 	Lines      []PageLine
 }
 
@@ -33,10 +34,11 @@ func (s PageStop) Waits() bool { return len(s.Lines) > 0 && s.Lines[0].Waits }
 // PageLine is one line of the page.
 type PageLine struct {
 	rules.Task
-	Number int    // among the tasks of the reading; below 0 for what is done
-	Done   bool   // nothing of it is left to do
-	Off    string // until when it was put off, where it was
-	Waits  bool   // there is no time for it today
+	Number int     // among the tasks of the reading; below 0 for what is done
+	Done   bool    // nothing of it is left to do
+	Off    string  // until when it was put off, where it was
+	Waits  bool    // there is no time for it today
+	Price  float64 // of waiting, in queens
 }
 
 // lineName is what a line keeps while the book goes on.

@@ -108,6 +108,12 @@ func (s State) keyFocus(m Keyed) (next State, effects []Effect, took bool) {
 	switch {
 	case m.Key == "Tab" && plain:
 		return s.tabbed(m.Stops, 1-2*boolInt(m.Mods.Has(Shift))), nil, true
+	case s.OnOrders() && m.Mods == 0:
+		if next, took = s.keyOrders(m); took {
+			return next, nil, true
+		}
+	}
+	switch {
 	case s.Focus == scene.Ref{} || m.Key == "Escape":
 		return s, nil, false
 	case m.Key == "Enter" && m.Mods == 0:
@@ -118,7 +124,7 @@ func (s State) keyFocus(m Keyed) (next State, effects []Effect, took bool) {
 		return next, effects, true
 	case s.More && s.Focus.Kind == CommandRef && arrows[m.Key] != 0 && plain:
 		return s.besideMore(arrows[m.Key]), nil, true
-	case s.Room == Plan && s.Focus.Kind == FieldRef && m.Mods == 0 && (m.Key == "Up" || m.Key == "Down"):
+	case s.Room == Plan && slices.Contains(WishFields, s.InField()) && m.Mods == 0 && (m.Key == "Up" || m.Key == "Down"):
 		return s.wishStepped(s.Focus.ID, -arrows[m.Key]).reMarked(), nil, true
 	case s.Room == Plan && s.Focus.Kind == RungRef && m.Mods == 0 && arrows[m.Key] != 0:
 		return s.rungMoved(arrows[m.Key]), nil, true
@@ -212,6 +218,8 @@ func (s State) wrote(r rune) (State, []Effect) {
 		return s, nil
 	case s.Room == Numbers && s.Number != 0 && (unicode.IsDigit(r) || r == '-'):
 		return s.WithField(NumberField, FieldOf(string(r))).focused(FieldNamed(NumberField)), nil
+	case s.OnOrders() && s.Form == nil:
+		return s.searchBegun(r), nil
 	case s.paged():
 		return s, nil // no nuc is shown that could be meant
 	case unicode.IsUpper(r):

@@ -125,7 +125,7 @@ func (s State) bandKept() bool {
 
 // panes divides what is left of the window.
 func (l *Layout) panes(s State, rest scene.Area) {
-	if s.Room != About && (s.Room != Plan || s.Form != nil) && s.Book != nil && (s.Fill != BatchFill || s.Form != nil) && !s.paged() {
+	if s.Room != About && (s.Room != Plan || s.OnOrders() || s.Form != nil) && s.Book != nil && (s.Fill != BatchFill || s.Form != nil) && !s.paged() {
 		rest = l.card(s, rest)
 	}
 	l.Main = rest
@@ -233,7 +233,7 @@ func (s State) ribbon(l Layout, y float64) Ribbon {
 	r.Days = max(r.Days, int(math.Ceil(room/widestDay))*boolInt(!l.Narrow))
 	r.Column = room / float64(r.Days)
 	r.First = s.Today() - calendar.Day(r.Days/before) + calendar.Day(s.Shift)
-	if s.Room == Plan {
+	if s.Room == Plan && !s.OnOrders() {
 		first, last := s.planSpan()
 		r.Days = min(max(last.Sub(first)+1, leastDays), int(room/leastDay))
 		r.Column, r.First = room/float64(r.Days), first+calendar.Day(s.Shift)

@@ -10,12 +10,14 @@ import (
 // Less is how much less time there is on a day than was planned. The zero Less
 // is as much as was planned.
 type Less struct {
-	Hours  int  // only so many; 0: not so
-	Nobody bool // nobody comes
+	Hours  int    // nobody has more; 0: not so
+	Nobody bool   // nobody comes
+	Away   Absent // who does not come
+	Vans   int    // in how many people drive, where that was said; 0: one
 }
 
 // On tells whether there is less time.
-func (l Less) On() bool { return l.Hours > 0 || l.Nobody }
+func (l Less) On() bool { return l != Less{} }
 
 // usualLess and mostLess are how many hours are left when it is said first, and
 // at most.
@@ -31,23 +33,26 @@ func (s State) HoursLeft() int {
 
 // lessCommands say that there is less time today.
 var lessCommands = []Command{
-	{Name: "only hours", Does: "only so many hours: what must be done", Keys: "Alt+H", Why: noLess, Do: lessen(func(l Less, h int) Less { return Less{Hours: h * boolInt(l.Hours == 0)} })},
-	{Name: "hour more", Does: "an hour more", Word: "An hour more", Why: mostHours, Do: lessen(func(_ Less, h int) Less { return Less{Hours: h + 1} })},
-	{Name: "hour less", Does: "an hour less", Word: "An hour less", Why: leastHours, Do: lessen(func(_ Less, h int) Less { return Less{Hours: h - 1} })},
+	{Name: "only hours", Does: "only so many hours: what must be done", Keys: "Alt+H", Why: noLess, Do: lessen(func(l Less, h int) Less { l.Hours, l.Nobody = h*boolInt(l.Hours == 0), false; return l })},
+	{Name: "hour more", Does: "an hour more", Word: "An hour more", Why: mostHours, Do: lessen(func(l Less, h int) Less { l.Hours, l.Nobody = h+1, false; return l })},
+	{Name: "hour less", Does: "an hour less", Word: "An hour less", Why: leastHours, Do: lessen(func(l Less, h int) Less { l.Hours, l.Nobody = h-1, false; return l })},
 	{Name: "nobody comes", Does: "nobody comes: what is lost, what waits", Keys: "Alt+0", Why: noLess, Do: lessen(func(l Less, _ int) Less { return Less{Nobody: !l.Nobody} })},
 }
 
 func lessen(change func(Less, int) Less) func(State) (State, []Effect) {
-	return pure(func(s State) State {
-		less := change(s.DayPage.Less, s.HoursLeft())
-		s = s.entered(Today)
-		s.Scroll = nil
-		if s.DayPage.Day != s.Looked() {
-			s.DayPage = DayPage{Day: s.Looked()}
-		}
-		s.DayPage.Less, s.DayPage.of = less, nil
-		return s.turnedPage()
-	})
+	return pure(func(s State) State { return s.lessened(change) })
+}
+
+// lessened is the window on Today with less time, or with as much as was planned.
+func (s State) lessened(change func(Less, int) Less) State {
+	if s.DayPage.Day != s.Looked() {
+		s.DayPage = DayPage{Day: s.Looked()}
+	}
+	less, part := change(s.DayPage.Less, s.HoursLeft()), s.Part
+	s = s.entered(Today)
+	s.Part, s.Scroll = part, nil
+	s.DayPage.Less, s.DayPage.of = less, nil
+	return s.turnedPage()
 }
 
 func noLess(s State) string {
@@ -84,6 +89,9 @@ func (r *Reading) Kit(l Less) []rules.KitLine {
 	if !l.On() {
 		return r.Plan().Kit
 	}
+	if stops, ok := r.crewStops(l); ok {
+		return r.judged.Kit(stops, r.Day)
+	}
 	return r.judged.Kit(r.Part(l).Stops, r.Day)
 }
 
@@ -94,6 +102,9 @@ func (r *Reading) readPart(l Less) rules.Part {
 
 // lessPage is a page with what there is time for, and behind it what waits.
 func (s State) lessPage(p DayPage, page []PageStop) (less []PageStop) {
+	if c := p.of.crew(p.Less); c.ok && !p.Less.Nobody {
+		return withDone(c.stops, page)
+	}
 	part := p.of.Part(p.Less)
 	waits := map[lineName]bool{}
 	for _, t := range part.Waits {
@@ -140,6 +151,9 @@ func (r *Reading) LessSays(l Less) (says, more string) {
 	part := r.Part(l)
 	if l.Nobody {
 		return r.nobodySays(part), ""
+	}
+	if day, ok := r.Crew(l); ok {
+		return r.crewSays(day)
 	}
 	kept := 0
 	for _, s := range part.Stops {

@@ -13,6 +13,7 @@ import (
 // fields. The zero Planning is one graft, backwards from the day queens are to be
 // ready.
 type Planning struct {
+	Page     PlanPage     // which page is shown
 	Forwards bool         // from a graft on
 	Laying   bool         // laying by the day; else ready to hand over
 	Grafts   int          // how many, a week apart; 0: one
@@ -59,7 +60,7 @@ func (e ReckonPlan) Reckon() PlanReckoned { return PlanReckoned{planSheetOf(e.ke
 // planning is the window after a message with the answer asked for that the room
 // Plan needs.
 func (s State) planning() (State, []Effect) {
-	if s.Book == nil || s.Room != Plan || s.Form != nil {
+	if s.Book == nil || s.OnOrders() || s.Room != Plan || s.Form != nil {
 		return s, nil
 	}
 	wish, wrong := s.Wish()

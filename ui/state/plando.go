@@ -20,6 +20,7 @@ const (
 // planCommands are the commands of the room Plan.
 var planCommands = []Command{
 	{Name: "plan", Does: "Plan", Keys: "Alt+P", Why: noBook, Do: pure(State.toPlan)},
+	{Name: "wish", Does: "the wish", Word: "Wish", Why: noBook, Do: pure(State.toPlan)},
 	{Name: "plan it", Does: "make it the plan", Keys: "Ctrl+Enter", Word: "Make it the plan", Why: noPlanIt, Do: planIt},
 	{Name: "forwards", Does: "from a graft, or from the day", Keys: "Alt+F", Why: notInPlan, Do: pure(State.turnedAround)},
 	{Name: "laying by", Does: "laying by that day, or ready to hand over", Why: notInPlan, Do: pure(func(s State) State { s.Planning.Laying = !s.Planning.Laying; return s })},
@@ -37,6 +38,7 @@ var planCommands = []Command{
 
 // toPlan is the window in the room Plan, the keys on the first figure of the wish.
 func (s State) toPlan() State {
+	s.Planning.Page = WishPage
 	return s.entered(Plan).wishBegun().toField(WishQueens)
 }
 

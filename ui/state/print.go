@@ -33,6 +33,7 @@ type Print struct {
 	Batches []book.BatchID
 	Order   book.OrderID // whose cages are labelled; zero: those of all
 	Hours   int          // nobody has more on the day; 0: each as is told
+	Less    Less         // how much less time there is on the day
 	Large   bool
 	Letter  bool // US letter instead of A4
 	Units   unit.System
@@ -189,6 +190,9 @@ func (s State) print(p Paper) (State, []Effect) {
 		}
 	case CrewPaper:
 		e.Hours = s.lessHours()
+		if e.Hours > 0 || s.DayPage.Day == s.Looked() {
+			e.Less = s.DayPage.Less
+		}
 	}
 	s.Busy = &Busy{Words: "printing " + e.Name, Share: -1}
 	return s, []Effect{e}

@@ -39,6 +39,7 @@ type Reading struct {
 	plan     func() rules.DayPlan
 	page     func() []PageStop
 	part     func(Less) rules.Part
+	crew     func(Less) crewed
 	heights  func(routePane) routeHeights
 	sheet    func() func(book.NucID) []book.Fact
 	ground   func(book.YardID) scene.Area
@@ -103,7 +104,7 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	r.planned = sync.OnceValue(r.readPlanned)
 	r.workdays = sync.OnceValue(r.readWork)
 	r.ground, r.lives, r.rows = memo(r.readGround), memo(r.readLives), memo(r.readRows)
-	r.part, r.page = memo(r.readPart), sync.OnceValue(r.readPage)
+	r.part, r.crew, r.page = memo(r.readPart), memo(r.readCrew), sync.OnceValue(r.readPage)
 	r.late, r.moves = memo(r.readLate), memo(r.readMoves)
 	r.marks, r.tally = memo(r.readMarks), memo(r.readTally)
 	r.standing, r.colonies, r.sight = memo(r.readStanding), memo(r.readColonies), memo(r.readSight)

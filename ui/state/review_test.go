@@ -40,6 +40,8 @@ func (w *window) settled() *window {
 				w.send(e.Reckon())
 			case state.ReckonPlan:
 				w.send(e.Reckon())
+			case state.ReckonOrders:
+				w.send(e.Reckon())
 			}
 		}
 	}

@@ -76,7 +76,8 @@ func (s State) Route(l Layout) Route {
 	}
 	rt.Pane = max(0, high-rt.Hard-rt.Head)
 	y := 0.0
-	heights := r.heights(routePane{w, rt.End})
+	pane := routePane{w, rt.End}
+	heights := r.heights(pane)
 	for _, h := range heights.known {
 		if y == 0 {
 			y += RouteLine
@@ -94,7 +95,7 @@ func (s State) Route(l Layout) Route {
 		for _, t := range stop.Lines {
 			h := RouteLine // one that is done says no more than its names and what it was
 			if !t.Done {
-				h = heights.lines[t.Number]
+				h = r.lineHeight(t, heights, pane)
 			}
 			at.Tasks = append(at.Tasks, RouteTask{y, h})
 			y += h
@@ -115,6 +116,15 @@ type routePane struct{ w, end float64 }
 // routeHeights are how high the tasks of a day are in a pane: what is to be known,
 // and the lines in their order.
 type routeHeights struct{ known, lines []float64 }
+
+// lineHeight is how high a line of the page is: as it was reckoned for the day's work,
+// but for a part of it, or where its price stands in the place of why.
+func (r *Reading) lineHeight(l PageLine, h routeHeights, p routePane) float64 {
+	if l.Number >= len(h.lines) || l.Price > 0 {
+		return r.taskHeight(l.Task, p)
+	}
+	return h.lines[l.Number]
+}
 
 func (r *Reading) readHeights(p routePane) (h routeHeights) {
 	for _, t := range r.Plan().Waits {

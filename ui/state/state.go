@@ -46,6 +46,7 @@ type State struct {
 
 	reviewed reviewed // what is known of the review
 	planned  planned  // what is known of the answer to the wish
+	ordered  ordered  // what is known of the orders
 
 	then string // the command to run after the one that runs
 
@@ -150,6 +151,7 @@ const (
 	BookPlace
 	ReviewPlace
 	PlanPlace
+	OrdersPlace
 )
 
 // Today is the day of the clock in the zone of the book's home yard.

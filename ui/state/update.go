@@ -19,6 +19,8 @@ func Update(s State, m Msg) (State, []Effect) {
 	more = append(more, asks...)
 	next, asks = next.planning()
 	more = append(more, asks...)
+	next, asks = next.ordering()
+	more = append(more, asks...)
 	next, effects = next.walked(s).turnedPage().carded(s), append(effects, more...)
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
 		next = next.scrolled(CardPlace, -off)
@@ -51,11 +53,7 @@ func (s State) update(m Msg) (State, []Effect) {
 	case Ticked:
 		return s.tickedTo(m.Now), nil
 	case Resized:
-		s.Width, s.Height = m.Width, m.Height
-		s.Prefs.Window = [2]float64{m.Width, m.Height}
-		if !s.menuFits() {
-			s.Menu = NoMenu
-		}
+		return s.resized(m), nil
 	case Moved:
 		return s.moved(m), nil
 	case Pressed:
@@ -87,6 +85,8 @@ func (s State) update(m Msg) (State, []Effect) {
 		return s.reviewTaken(m), nil
 	case PlanReckoned:
 		return s.planTaken(m), nil
+	case OrdersReckoned:
+		return s.ordersTaken(m)
 	case Working:
 		s.Busy = &Busy{m.Words, m.Share}
 	case Worked:
@@ -96,6 +96,15 @@ func (s State) update(m Msg) (State, []Effect) {
 		}
 	}
 	return s, nil
+}
+
+func (s State) resized(m Resized) State {
+	s.Width, s.Height = m.Width, m.Height
+	s.Prefs.Window = [2]float64{m.Width, m.Height}
+	if !s.menuFits() {
+		s.Menu = NoMenu
+	}
+	return s
 }
 
 func (s State) moved(m Moved) State {
@@ -263,6 +272,8 @@ func (s State) mainPlace() Place {
 		return NumbersPlace
 	case s.Room == About:
 		return BookPlace
+	case s.OnOrders():
+		return OrdersPlace
 	case s.Room == Plan && s.Fill == NoFill:
 		return PlanPlace
 	case s.Room == Review && s.Fill == NoFill:

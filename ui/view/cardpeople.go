@@ -30,6 +30,10 @@ func (c *cardDraw) order(o *book.Order) {
 	if !o.Taken.IsZero() {
 		c.field("Taken", o.Taken.Day(c.r.View.Zone()).Short(), ink(14), 1)
 	}
+	served, known := c.s.Served(o.Order)
+	if known {
+		c.served(served)
+	}
 	c.hair()
 	c.count("queens ordered", strconv.Itoa(o.Queens), ink(14).semi())
 	if o.Claimed > 0 {
@@ -45,9 +49,14 @@ func (c *cardDraw) order(o *book.Order) {
 		}
 	}
 	c.y -= 8
+	if known {
+		c.gets(served)
+	}
 	c.links("Queens handed over", c.caged(o.Handed))
 	if o.Open() > 0 {
-		c.links("Queens that will do", c.queens(fit))
+		if !known {
+			c.links("Queens that will do", c.queens(fit))
+		}
 		c.links("Caged too long by then", c.queens(long))
 	}
 	for _, f := range c.r.About(o.Order.Subject()) {

@@ -3,7 +3,6 @@ package view
 import (
 	"fmt"
 	"strings"
-	"time"
 
 	"lidmark/domain/rules"
 	"lidmark/ui/scene"
@@ -40,6 +39,11 @@ func (p *sheet) daySide(a scene.Area) {
 				p.lessButtons(x, y-26, w)
 			}
 			y += lessHigh // the kit begins there whatever they say
+			below := kitLeast
+			if kit.Y > 0 {
+				below = 0
+			}
+			y += p.hands(scene.Area{X: x, Y: y - 36, W: w, H: body - y + 36 - below})
 		}
 		if kit.Y == 0 {
 			kit.Y = y
@@ -51,12 +55,22 @@ func (p *sheet) daySide(a scene.Area) {
 	p.rule(a.Right()-1, a.Y, a.Right()-1, a.Bottom(), scene.Rule)
 }
 
+// kitLeast is the height kept for the kit below who comes, dp.
+const kitLeast = 100.0
+
 // sideButtons draws the buttons at the pane's foot. The sheet is the main one where
 // there is something to print.
 func (p *sheet) sideButtons(x, y, w float64) {
 	plan := p.s.Reading().Plan()
 	if len(plan.Stops)+len(plan.Waits) == 0 {
 		p.button(x, y+10, "Type it in", "type it in", false)
+		return
+	}
+	if p.s.DayPage.Less.On() && len(p.s.Hands()) > 0 {
+		end := p.button(x, y+10, "Make it the day", "make the day", true) + 8
+		if end+p.width("A sheet each", ink(14).medium())+28 <= x+w+8 {
+			p.button(end, y+10, "A sheet each", "print crew", false)
+		}
 		return
 	}
 	end := p.button(x, y+10, "Print the sheet", "print route", true)
@@ -72,8 +86,12 @@ const lessHigh = 121.0
 // lessButtons draws what can be said when there is less time than planned.
 func (p *sheet) lessButtons(x, y, w float64) {
 	less, h := p.s.DayPage.Less, p.s.HoursLeft()
-	hours := state.Less{Hours: h}
+	hours := less
+	hours.Hours, hours.Nobody = h, false
 	word := "I have only " + hoursWord(h)
+	if len(p.s.Hands()) > 1 {
+		word = "Only " + hoursWord(h) + " each"
+	}
 	y = p.lessButton(scene.Area{X: x, Y: y, W: w}, word, hours, "only hours", less.Hours > 0, 1) + 8
 	p.lessButton(scene.Area{X: x, Y: y, W: w}, "Nobody comes today", state.Less{Nobody: true}, "nobody comes", less.Nobody, 2)
 }
@@ -144,11 +162,8 @@ func (p *sheet) dayTime() dayTime {
 	t := dayTime{done: r.DoneMinutes(), left: plan.Minutes, free: plan.Free, told: plan.Told}
 	home := plan.Home
 	if less := p.s.DayPage.Less; less.On() {
-		part := r.Part(less)
-		t.done, t.left, t.free, t.told, home = 0, part.Minutes, float64(less.Hours)*60, true, part.Home
-		if less.Nobody {
-			home = time.Time{}
-		}
+		t.done, t.told = 0, true
+		t.left, t.free, home = r.LessTime(less)
 	}
 	if p.s.Ahead() {
 		t.done = 0

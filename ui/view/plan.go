@@ -19,6 +19,10 @@ type planDraw struct {
 // plan draws the room Plan: the wish as a sentence, the ladder of its steps on the
 // days of the ribbon, and below it amounts, how sure, minutes and why.
 func (p *sheet) plan() {
+	if p.s.OnOrders() {
+		p.orders()
+		return
+	}
 	d := planDraw{sheet: p, PlanPane: p.s.PlanPane(p.l)}
 	d.all, d.now = p.s.PlanSheet()
 	p.rect(p.l.Main, scene.Panel)

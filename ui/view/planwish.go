@@ -128,6 +128,7 @@ func (w *wishLine) closer() {
 	w.word("larvae, to be sure", f, line)
 	w.field(state.WishSure, found(sure, "90"), 14, 28)
 	w.word("times of 100", f, line)
+	w.toOrders(line)
 }
 
 // answer says how sure the wish is, and what would make it surer.

@@ -89,14 +89,22 @@ func (r routeDraw) allStops(page []state.PageStop, top, end float64, a scene.Are
 func (r routeDraw) stop(s state.PageStop, y float64) {
 	if s.Waits() {
 		r.rule(r.area.X+state.Edge, y, r.area.Right()-state.Edge, y, scene.Rule)
-		r.fit(r.line+18, y+20, "Can wait", ink(15).semi(), r.end)
+		head := "Can wait"
+		if said := r.r.PriceSaid(r.s.DayPage.Less); said != "" && !r.s.DayPage.Less.Nobody {
+			head = said
+		}
+		r.fit(r.line+18, y+20, head, ink(15).semi(), r.area.Right()-state.Edge)
 		return
 	}
 	if !s.Start.IsZero() {
 		r.text(r.area.X+state.Edge, y+20, s.Start.In(r.r.View.Zone()).Format("15:04"), ink(14).semi())
 	}
 	r.add(scene.Circle{At: at(r.line, y+15), Radius: 6.5, Fill: scene.Panel, Stroke: stroke(scene.Ink, 3)})
-	end := r.fit(r.line+18, y+20, s.Place(r.r.View), ink(15).semi(), r.end)
+	place := s.Place(r.r.View)
+	if s.Who != "" {
+		place = s.Who + ": " + place
+	}
+	end := r.fit(r.line+18, y+20, place, ink(15).semi(), r.end)
 	if drive := minutes(s.Drive) + " drive"; s.Drive > 0 && end+12+r.width(drive, ink2(13)) <= r.end {
 		r.text(end+12, y+20, drive, ink2(13))
 	}

@@ -1,0 +1,151 @@
+package state
+
+import (
+	"cmp"
+	"fmt"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/domain/handover"
+	"lidmark/domain/rules"
+)
+
+// ServedDay says when the queens of an order are sent, or fetched.
+func ServedDay(o handover.Served) string {
+	if o.Order.Sent {
+		return "sent " + o.On.Short() + ", there " + o.Arrive.Short()
+	}
+	return "fetched " + o.On.Short()
+}
+
+// ServedOf says how many queens an order is owed, and of which line.
+func ServedOf(o handover.Served) string {
+	line := cmp.Or(o.Order.Line, "any line")
+	if len(o.Order.Substitute) > 0 && o.Order.Line != "" {
+		line += ", or " + strings.Join(o.Order.Substitute, ", ")
+	}
+	return fmt.Sprintf("%d owed, %s", o.Order.Open(), line)
+}
+
+// Short says how many queens of an order are missing, and since when; "" where none
+// are.
+func (p *OrderSheet) Short(o handover.Served) string {
+	if o.Short == 0 {
+		return ""
+	}
+	says := fmt.Sprintf("%d short", o.Short)
+	if since := p.Since[o.Order.Order]; since != 0 {
+		says += " since " + since.Short()
+	}
+	return says
+}
+
+// InVain tells whether what an order misses is not to be expected in time: its
+// customer waits in vain until somebody rings.
+func InVain(o handover.Served) bool { return o.Short > 0 && (o.Next.Day.IsZero() || o.Next.Day > o.On) }
+
+// Ring is what a customer is to be told of the queens that are missing; "" where none
+// are.
+func Ring(o handover.Served) string {
+	more := fmt.Sprintf("%d more", o.Short)
+	if o.Order.Line != "" {
+		more += " " + o.Order.Line
+	}
+	whom := "Ring " + cmp.Or(o.Order.Customer, "the customer") + " today: "
+	switch next := o.Next; {
+	case o.Short == 0:
+		return ""
+	case next.Day.IsZero():
+		return whom + "what stands in nucs gives " + more + " with " + ofHundred(next.Most) + " at most, so plan a graft"
+	case next.Day > o.On:
+		return whom + more + " by " + next.Day.Short() + ", " + ofHundred(next.Chance)
+	default:
+		return "Still to be expected in time: " + more + " by " + next.Day.Short() + ", " + ofHundred(next.Chance)
+	}
+}
+
+// ofHundred is a chance in the keeper's words.
+func ofHundred(chance float64) string {
+	switch n := percent(chance); n {
+	case 100:
+		return "over 99 of 100"
+	case 0:
+		return "under 1 of 100"
+	default:
+		return fmt.Sprintf("%d of 100", n)
+	}
+}
+
+// holder is where a queen is who can be handed over: her nuc, or she herself.
+func holder(q handover.Queen) book.Subject {
+	if q.Nuc.IsZero() {
+		return q.ID.Subject()
+	}
+	return q.Nuc.Subject()
+}
+
+// ServedQueen is a queen who goes to an order: where she is, her line, her marks and
+// what is to be done with her.
+type ServedQueen struct {
+	To                book.Subject
+	Where, Line, Mark string
+	When              string
+}
+
+// ServedQueens are the queens of an order, those in cages first.
+func (r *Reading) ServedQueens(o handover.Served) (all []ServedQueen) {
+	for _, q := range o.Queens {
+		to := holder(q.Queen)
+		one := ServedQueen{To: to, Where: r.whereQueen(q.Queen), Line: cmp.Or(q.Line, "line not known"), Mark: markWords(q.Mark)}
+		if q.Substitute {
+			one.Line += " in place of " + o.Order.Line
+		}
+		switch {
+		case q.Nuc.IsZero() && q.Bank:
+			one.When = "in a bank since " + q.Caged.Short()
+		case q.Nuc.IsZero():
+			one.When = "caged since " + q.Caged.Short()
+		default:
+			one.When = "catch " + o.Catch.Short()
+		}
+		all = append(all, one)
+	}
+	return all
+}
+
+// whereQueen is where a queen is who can be handed over, in words.
+func (r *Reading) whereQueen(q handover.Queen) string {
+	if q.Nuc.IsZero() && q.Label != "" {
+		return "cage " + q.Label
+	}
+	return rules.Name(r.View, holder(q))
+}
+
+// markWords are the marks on a queen: "blue, disc 12, a wing clipped".
+func markWords(m book.QueenMarked) string {
+	var all []string
+	if m.Colour != "" {
+		all = append(all, m.Colour)
+	}
+	if m.Disc != "" {
+		all = append(all, "disc "+m.Disc)
+	}
+	if m.Clipped {
+		all = append(all, "a wing clipped")
+	}
+	return strings.Join(all, ", ")
+}
+
+// claimWords are how a queen was claimed; "" where she was not.
+func claimWords(g handover.Gone) string {
+	switch g.Claimed {
+	case book.DeadOnArrival:
+		return "dead on arrival"
+	case book.NotAccepted:
+		return "not accepted"
+	case book.SoonSuperseded:
+		return "superseded"
+	default:
+		return ""
+	}
+}
