@@ -21,17 +21,20 @@ func (p BatchPlan) Made(s ReadyStep) bool { return s != 0 && slices.Contains(p.D
 // BatchPlan is the plan of a batch as it was last told. Ok is false when it does
 // not stand: there is none, it was dropped, or grafted.
 func (v *View) BatchPlan(id BatchID) (p BatchPlan, ok bool) {
+	grafted := false
 	for _, e := range v.lines(id.Subject()) {
 		switch f := e.Fact.(type) {
 		case BatchPlanned:
 			p, ok = BatchPlan{f, e.At, p.Done}, true
 		case BatchReadied:
 			p.Done = append(p.Done, f.Step)
-		case BatchDropped, Grafted:
+		case BatchDropped:
 			ok = false
+		case Grafted:
+			grafted = true // for good: the plan may have been written down after the hour of the graft
 		}
 	}
-	return p, ok
+	return p, ok && !grafted
 }
 
 // Plans yields the batches that are planned and not grafted, by the day of the

@@ -50,6 +50,10 @@ func TestAPlannedBatchIsMovedDroppedAndGrafted(t *testing.T) {
 	if last, ok := v.BatchPlan(two); ok || last.Larvae != 40 || v.Batch(two).Larvae != 38 {
 		t.Errorf("a grafted batch is still planned, %t, of %d larvae", ok, last.Larvae)
 	}
+	p.At("2027-04-12 19:00").Write(book.BatchPlanned{Batch: two, Day: day("2027-04-13"), Larvae: 40})
+	if _, ok := p.View("2027-04-13 08:00").BatchPlan(two); ok {
+		t.Error("planned again after the hour of its graft it is planned")
+	}
 	if p, ok := v.BatchPlan(booktest.Batch("three")); ok || !p.At.IsZero() {
 		t.Error("a batch that nobody planned is planned")
 	}

@@ -235,7 +235,7 @@ func (s State) most(p Place, l Layout) float64 {
 	case TablePlace:
 		return TableRow * float64(max(0, len(s.Listing())-l.TableRows()))
 	case LanePlace:
-		return LaneHeight * float64(max(0, len(s.Present().Batches())-l.laneRows()))
+		return LaneHeight * float64(max(0, s.laneCountAll()-l.laneRows()))
 	case RecordPlace:
 		return s.WalkPane(l).most()
 	default:

@@ -22,6 +22,9 @@ func noBatchChosen(s State) string {
 	if s.chosenBatch().IsZero() {
 		return "select a batch, or a nuc that holds one of its queens"
 	}
+	if _, planned := s.Present().View.BatchPlan(s.chosenBatch()); planned {
+		return "it is planned and not grafted yet: its card says all of it"
+	}
 	return ""
 }
 

@@ -86,6 +86,7 @@ var clicks = map[string]func(State, scene.Ref, Mods) (State, []Effect){
 	AwayRef:    func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.awayClicked(r), nil },
 	LeftRef:    func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.leftClicked(r), nil },
 	PlannedRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.planClicked(r.ID), nil },
+	OtherRef:   func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.otherClicked(r.ID), nil },
 	TryRef:     func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.tryClicked(r.ID), nil },
 	FigureRef:  func(s State, _ scene.Ref, _ Mods) (State, []Effect) { return s, nil },
 	RungRef:    func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.focused(r), nil },

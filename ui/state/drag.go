@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"lidmark/domain/book"
-	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 )
 
@@ -17,9 +16,7 @@ type Drag struct {
 	Add      bool         // the band adds to the selection
 	Away     bool         // another day than today was looked at when it began
 	Split    float64      // how far the division of Yard was dragged, then
-	Graft    calendar.Day // of the answer, then, while a rung is dragged
-	Wish     Field        // the day of the wish, then
-	Forwards bool         // the wish was read from a graft, then
+	Plan     *planHeld    // the room Plan, then, while something of a plan is dragged
 }
 
 // DragKind is a kind of drag.
@@ -34,7 +31,8 @@ const (
 	PanDrag
 	BandDrag
 	SplitDrag
-	RungDrag // a step of the plan, to another day
+	RungDrag    // a step of the plan, to another day
+	PlannedDrag // the lane of a planned batch
 )
 
 // slack is how far a held pointer may move and still click, dp.
@@ -48,6 +46,8 @@ func begun(m Pressed, l Layout, camera scene.Camera) Drag {
 		d.Kind = SplitDrag
 	case m.Tag.Ref.Kind == RungRef:
 		d.Kind = RungDrag
+	case m.Tag.Ref.Kind == PlannedRef && l.Lanes.Contains(m.At):
+		d.Kind = PlannedDrag
 	case l.Ribbon.Contains(m.At) && m.At.X >= l.Ribbon.X, dayOf(m.Tag.Ref) != 0:
 		d.Kind = DayDrag
 	case l.Map.Contains(m.At) && (m.Button == Secondary || m.Mods.Has(Shift)):

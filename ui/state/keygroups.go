@@ -22,7 +22,7 @@ var keyGroups = []keyGroup{
 		"select", "map", "lids", "wall", "table", "wider map", "wider lids", "next layer", "zoom in", "zoom out", "fit",
 		"heads", "fold", "fold all", "lanes up", "lanes down",
 	}, nil},
-	{"Plan", []string{"orders", "plan it", "forwards", "two grafts", "day earlier", "day later", "keep try"}, []Command{{Keys: "Up", Does: "one more in the wish; Down: less"}}},
+	{"Plan", []string{"orders", "plan it", "forwards", "two grafts", "day earlier", "day later", "other dates", "keep try"}, []Command{{Keys: "Up", Does: "one more in the wish; Down: less"}}},
 	{"Review", []string{"accept", "accept all"}, []Command{{Keys: "Right", Does: "why, the other ways; Left: back"}}},
 	{"What fills the room", []string{"late day", "batch room", "course room"}, nil},
 	{"The walk, typed in the evening", []string{

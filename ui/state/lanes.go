@@ -17,28 +17,30 @@ func (l Layout) laneRows() int { return int(l.Lanes.H / LaneHeight) }
 // so that the one with the next hard deadline is among them, and a selected
 // batch.
 func (s State) Lanes(l Layout) []*book.Batch {
-	all := s.Present().Batches()
-	first := s.LaneOffset(l)
+	all := s.laneBatches()
+	first := min(s.LaneOffset(l), len(all))
 	return all[first:min(len(all), first+l.laneRows())]
 }
 
 // LaneOffset is how many batches lie above the lanes in sight.
 func (s State) LaneOffset(l Layout) int {
-	all := s.Present().Batches()
+	all, planned := s.laneBatches(), s.PlannedBatches()
 	rows := l.laneRows()
 	first := s.firstLane(rows)
 	if scroll, ok := s.Scroll[LanePlace]; ok {
 		first = int(math.Round(scroll / LaneHeight))
 	} else if chosen := slices.IndexFunc(all, func(b *book.Batch) bool { return s.Selection.Has(b.Batch.Subject()) }); chosen >= 0 {
 		first = together(first, chosen, rows)
+	} else if chosen := slices.IndexFunc(planned, func(b book.BatchPlan) bool { return s.Selection.Has(b.Batch.Subject()) }); chosen >= 0 {
+		first = together(first, len(all)+chosen, rows)
 	}
-	return max(0, min(first, len(all)-rows))
+	return max(0, min(first, len(all)+len(planned)-rows))
 }
 
 // LanesHidden are how many batches lie above and below the lanes in sight.
 func (s State) LanesHidden(l Layout) (above, below int) {
 	above = s.LaneOffset(l)
-	return above, max(0, len(s.Present().Batches())-above-l.laneRows())
+	return above, max(0, s.laneCountAll()-above-l.laneRows())
 }
 
 // lanesMoved scrolls the lanes by some batches.
@@ -73,6 +75,9 @@ func together(first, lane, rows int) int {
 // firstLane is the first batch that is still under way, or a later one from
 // which the rows reach the batch with the next hard deadline.
 func (s State) firstLane(rows int) int {
+	if s.Room == Plan {
+		return 0
+	}
 	r := s.Present()
 	lays := r.Numbers().Duration(practice.VirginTooLate)
 	underWay := slices.IndexFunc(r.Batches(), func(b *book.Batch) bool {

@@ -193,15 +193,18 @@ func (l *Layout) takeTurns(s State) {
 
 // laneCount is how many lanes there is room for above the panes.
 func (s State) laneCount(l Layout, y float64) int {
-	if s.Room != Yard || s.Pane > Lids || s.Book == nil || l.Narrow || s.Fill != NoFill {
+	if s.Book == nil || l.Narrow || s.Fill != NoFill || s.Room != Plan && (s.Room != Yard || s.Pane > Lids) {
 		return 0
+	}
+	if s.Room == Plan {
+		return s.planLanes(l.Foot.Y - y)
 	}
 	high := l.Foot.Y - y
 	room := int(max(high-panesLeast, high*lanesShare) / LaneHeight)
 	if l.Window.W < oneLane {
 		room = min(room, 1)
 	}
-	return min(len(s.Present().Batches()), mostLanes, max(room, 1))
+	return min(s.laneCountAll(), mostLanes, max(room, 1))
 }
 
 // gridColumns is how many lids stand in a row beside the map.

@@ -15,20 +15,45 @@ import (
 type Planning struct {
 	Page     PlanPage     // which page is shown
 	Forwards bool         // from a graft on
+	By       calendar.Day // forwards: the day for which queens are wanted all the same; 0: when they are ready
 	Laying   bool         // laying by the day; else ready to hand over
 	Grafts   int          // how many, a week apart; 0: one
 	Batch    book.BatchID // the planned batch that is being changed; none: a new one
 	Tries    []PlanTry    // kept to be compared
+	Dates    bool         // other days for the graft stand beside
 }
 
 // PlanTry is a wish that was kept beside others, with what came of it.
 type PlanTry struct {
-	Wish   plan.Wish
-	Graft  calendar.Day
-	Chance float64
-	Larvae int
-	Nucs   int
-	Hours  float64 // of the keeper's work
+	Wish    plan.Wish
+	Graft   calendar.Day
+	By      calendar.Day
+	Chance  float64
+	Promise int // at 90 %
+	Larvae  int // of all grafts
+	Nucs    int
+	Hours   float64 // of the keeper's work
+}
+
+// tryOf is what is kept of an answer.
+func tryOf(p *PlanSheet) PlanTry {
+	return PlanTry{
+		Wish: p.key.wish, Graft: p.Batches[0].Day, By: p.By, Chance: p.Chance, Promise: p.Chances.Promise(promised),
+		Larvae: p.Larvae * len(p.Batches), Nucs: p.Nucs, Hours: p.Hours(),
+	}
+}
+
+// promised is the certainty by which try-outs are compared.
+const promised = 0.9
+
+// PlanTries are what was kept to be compared, and last the answer as it is now,
+// where there is one.
+func (s State) PlanTries() (kept []PlanTry, now *PlanTry) {
+	if sheet, is := s.PlanSheet(); is {
+		t := tryOf(sheet)
+		now = &t
+	}
+	return s.Planning.Tries, now
 }
 
 // planKey names an answer: what was read, and the wish.
@@ -58,10 +83,13 @@ func (PlanReckoned) msg() {}
 func (e ReckonPlan) Reckon() PlanReckoned { return PlanReckoned{planSheetOf(e.key)} }
 
 // planning is the window after a message with the answer asked for that the room
-// Plan needs.
-func (s State) planning() (State, []Effect) {
-	if s.Book == nil || s.OnOrders() || s.Room != Plan || s.Form != nil {
+// Plan needs; while a day is dragged it is reckoned at once.
+func (s State) planning(was State) (State, []Effect) {
+	if s.Book == nil || s.OnOrders() || s.Room != Plan || s.Form != nil || s.Drag.Kind == RungDrag || s.Drag.Kind == PlannedDrag {
 		return s, nil
+	}
+	if field := s.InField(); field != was.InField() && slices.Contains(WishFields, field) {
+		s = s.scrolled(PlanPlace, -s.Scroll[PlanPlace]) // the wish is in sight
 	}
 	wish, wrong := s.Wish()
 	key := planKey{s.Present(), wish}
@@ -88,8 +116,8 @@ func (s State) PlanSheet() (sheet *PlanSheet, now bool) {
 	if s.Book == nil || sheet == nil {
 		return nil, false
 	}
-	_, wrong := s.Wish()
-	return sheet, sheet.key == s.planned.asked && wrong.Field == ""
+	wish, wrong := s.Wish()
+	return sheet, sheet.key == planKey{s.Present(), wish} && wrong.Field == ""
 }
 
 // PlannedBatches are the batches that are planned and not grafted, as they stand now.

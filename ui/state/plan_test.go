@@ -1,6 +1,7 @@
 package state_test
 
 import (
+	"strings"
 	"testing"
 
 	"lidmark/domain/book"
@@ -102,6 +103,9 @@ func TestTriesAreCompared(t *testing.T) {
 	one := w.Planning.Tries[0]
 	w.run("two grafts").settled().run("keep try")
 	two := w.Planning.Tries[1]
+	if kept, now := w.PlanTries(); len(kept) != 2 || now == nil || *now != two || two.Promise < one.Promise || two.Hours <= one.Hours {
+		t.Errorf("kept %d; now %+v", len(kept), now)
+	}
 	if two.Chance <= one.Chance || two.Larvae <= one.Larvae {
 		t.Errorf("one graft %+v, two %+v", one, two)
 	}
@@ -138,4 +142,117 @@ func (w *window) inYardOfNone() *window {
 		}
 	}
 	return w.press("End").settled()
+}
+
+// A step dragged keeps the amounts and the day that queens are wanted for, and the
+// answer is there at once.
+func TestADragKeepsTheAmounts(t *testing.T) {
+	w := planner(t)
+	was := w.answer()
+	from := scene.Point{X: w.Layout().Ribbon.At(was.Batches[0].Day), Y: w.PlanPane(w.Layout()).Ladder.Y + 100}
+	tag := scene.Tag{Ref: scene.Ref{Kind: state.RungRef, ID: "graft", Part: "0"}}
+	w.send(state.Pressed{At: from, Tag: tag}, state.Moved{At: from.Add(days(w, -4))})
+	if is := w.answer(); is.Batches[0].Day != was.Batches[0].Day-4 || is.Larvae != was.Larvae || is.Nucs != was.Nucs || is.By != was.By {
+		t.Errorf("four days sooner: %s, %d larvae, %d nucs by %s", is.Batches[0].Day, is.Larvae, is.Nucs, is.By)
+	}
+	if len(w.effects) > 0 {
+		t.Errorf("while it is dragged %d things are asked for", len(w.effects))
+	}
+}
+
+// Other days for the graft come with one key, each with what it costs; arrows go
+// through them, Enter takes one, and the day of the queens stays.
+func TestOtherDates(t *testing.T) {
+	w := planner(t).press("D", state.Ctrl)
+	others, by := w.answer().Others, w.answer().By
+	if !w.Planning.Dates || len(others) < 2 || w.Focus != state.OtherOf(others[0].Day) {
+		t.Fatalf("%d other days, the keys are on %v", len(others), w.Focus)
+	}
+	for i, o := range others {
+		if o.Chance < 0 || o.Chance > 1 || o.Ready == 0 || i > 0 && o.Day <= others[i-1].Day {
+			t.Errorf("%d: %+v", i, o)
+		}
+	}
+	w.press("Down").press("Return").settled()
+	if got := w.answer(); got.Batches[0].Day != others[1].Day || got.By != by || w.Planning.By != by {
+		t.Errorf("taken: graft %s by %s", got.Batches[0].Day, got.By)
+	}
+	w.run("any day").settled()
+	if got := w.answer(); got.By != got.Nearest || w.Planning.By != 0 {
+		t.Errorf("ready when they are: by %s, the nearest is %s", got.By, got.Nearest)
+	}
+	if w.press("D", state.Ctrl); w.Planning.Dates {
+		t.Error("the same key does not put them away")
+	}
+}
+
+// Up and Down go through the breeders' lines; a line that no breeder is of is told
+// with those there are, whichever letters are capital.
+func TestTheLineIsABreeders(t *testing.T) {
+	w := planner(t)
+	w.Focus = state.FieldNamed(state.WishLine)
+	seen := map[string]bool{}
+	for range 10 {
+		w.press("Down").settled()
+		seen[w.Typed(state.WishLine)] = true
+		if _, wrong := w.Wish(); wrong.Field != "" {
+			t.Fatalf("%q: %s", w.Typed(state.WishLine), wrong.Why)
+		}
+	}
+	if len(seen) < 3 || !seen[""] {
+		t.Errorf("lines: %v", seen)
+	}
+	delete(seen, "")
+	for line := range seen {
+		w.typedInto(state.WishLine, strings.ToUpper(line))
+		if wish, wrong := w.Wish(); wrong.Field != "" || wish.Line != line {
+			t.Errorf("%q is read as %q: %s", strings.ToUpper(line), wish.Line, wrong.Why)
+		}
+		w.typedInto(state.WishLine, line+"x")
+		if _, wrong := w.Wish(); wrong.Field != state.WishLine || !strings.Contains(wrong.Why, line) {
+			t.Errorf("%sx: %+v", line, wrong)
+		}
+	}
+}
+
+// A day too near leads to the nearest one with one click.
+func TestTheNearestDayIsTaken(t *testing.T) {
+	w := planner(t).typedInto(state.WishDay, "+25")
+	nearest := w.answer().Nearest
+	if w.answer().InTime {
+		t.Fatal("25 days are enough")
+	}
+	w.run("nearest day").settled()
+	if got := w.answer(); !got.InTime || got.By != nearest {
+		t.Errorf("by %s, in time %v; the nearest was %s", got.By, got.InTime, nearest)
+	}
+}
+
+// Two grafts for one wish share its queens and its nucs on the plan.
+func TestTwoGraftsShareTheWish(t *testing.T) {
+	w := planner(t).run("two grafts").settled().run("plan it").settled()
+	all, queens, nucs := w.PlannedBatches(), 0, 0
+	for _, b := range all {
+		queens, nucs = queens+b.Queens, nucs+b.Nucs
+	}
+	if len(all) != 2 || queens != 40 || nucs > w.answer().Nucs {
+		t.Errorf("%d batches for %d queens with %d nucs, of %d", len(all), queens, nucs, w.answer().Nucs)
+	}
+}
+
+// A wish that scrolls with the rest comes back into sight when a field of it takes
+// the keys.
+func TestTheWishComesBackIntoSight(t *testing.T) {
+	w := planner(t)
+	w.Width, w.Height, w.Text = 1280, 800, 2
+	l := w.Layout()
+	w.send(state.Wheeled{At: l.Main.Centre(), DY: 400})
+	if y := w.PlanPane(l).Wish.Y; y >= l.Main.Y {
+		t.Fatalf("the wish lies at %.0f in a low window, the room begins at %.0f", y, l.Main.Y)
+	}
+	w.Focus = scene.Ref{}
+	w.tap(state.FieldNamed(state.WishNucs), 0)
+	if y := w.PlanPane(l).Wish.Y; y != l.Main.Y {
+		t.Errorf("the wish lies at %.0f while one types into it", y)
+	}
 }

@@ -12,77 +12,125 @@ type PlanPane struct {
 	Body   scene.Area // all below the wish: it scrolls where it is higher than its place
 	Ladder scene.Area
 	Parts  [4]scene.Area // amounts, how sure, minutes, why
+	Kept   scene.Area    // what is on the plan, and what was kept beside
+	Head   float64       // of the ladder, above its steps; 0: beside the first ones
+	Rung   float64       // how high a step of the ladder is
 	Tall   float64       // of all in Body
 	Offset float64
 }
 
 // Sizes of the room Plan, dp.
 const (
-	WishHeight  = 104.0
-	WishTall    = 176.0 // on a narrow window
-	RungHeight  = 26.0
-	ladderHead  = 10.0
-	partsLeast  = 268.0
-	planWide    = 1120.0
-	amountsTall = 320.0
-	sureTall    = 300.0
-	minutesTall = 260.0
-	whyTall     = 330.0
 	LadderRungs = 12
+	WishHeight  = 104.0
+	wishTall    = 184.0 // the answer below the wish
+	wishLine    = 44.0  // one more line of the wish
+	wishNarrow  = 780.0 // below, the wish needs a second line
+	headTall    = 44.0
+	rungMost    = 26.0
+	rungLeast   = 21.0
+	ladderHead  = 10.0
+	partsLeast  = 246.0
+	bodyLeast   = 190.0  // where less is left below the wish, that scrolls as well
+	PlanWide    = 1200.0 // from here on the parts stand side by side
+	amountsTall = 330.0
+	sureTall    = 300.0
+	whyTall     = 380.0
+	keptShare   = 0.35 // of the ladder's width
+	keptRungs   = 6.4  // of its steps lie above
+	keptLine    = 20.0
 )
 
-// PlanPane is how the room is divided.
+// PlanPane is how the room is divided. In a wide window all is in sight; else parts
+// stand below each other and scroll, in a low one the wish with them.
 func (s State) PlanPane(l Layout) (p PlanPane) {
-	wish := WishHeight
-	if l.Main.W < planWide {
-		wish = WishTall
+	wish, wide := WishHeight, l.Main.W >= PlanWide
+	if !wide {
+		wish = wishTall + wishLine*float64(boolInt(l.Main.W < wishNarrow))
 	}
 	p.Wish, p.Body = cutTop(l.Main, wish)
-	ladder := ladderHead*2 + LadderRungs*RungHeight
-	if l.Main.W >= planWide && p.Body.H >= ladder+partsLeast {
-		p.Ladder = scene.Area{X: p.Body.X, Y: p.Body.Y, W: p.Body.W, H: ladder}
-		rest := scene.Area{X: p.Body.X, Y: p.Ladder.Bottom(), W: p.Body.W, H: p.Body.Bottom() - p.Ladder.Bottom()}
-		x := rest.X
-		for i, share := range [4]float64{0.285, 0.24, 0.24, 0.235} {
-			p.Parts[i] = scene.Area{X: x, Y: rest.Y, W: rest.W * share, H: rest.H}
-			x += rest.W * share
-		}
-		p.Tall = p.Body.H
+	rest := p.Body
+	if p.Body.H < bodyLeast {
+		p.Body, rest.Y = l.Main, l.Main.Y+wish
+		p.Wish.H = wish
+	}
+	p.Rung = min(rungMost, max(rungLeast, (rest.H-2*ladderHead-partsLeast)/LadderRungs))
+	p.Ladder = scene.Area{X: rest.X, Y: rest.Y, W: rest.W, H: ladderHead*2 + LadderRungs*p.Rung}
+	if wide && rest.H >= p.Ladder.H+partsLeast {
+		p.beside(rest)
 		return p
 	}
-	p.stacked(l, ladder)
-	p.Offset = min(s.Scroll[PlanPlace], max(0, p.Tall-p.Body.H))
+	p.Rung, p.Head, p.Ladder.H = rungMost, headTall, headTall+ladderHead*2+LadderRungs*rungMost
+	p.stacked(rest, s.keptLines())
+	p.Offset = min(s.Scroll[PlanPlace], p.most())
 	p.shift(-p.Offset)
 	return p
 }
 
-// stacked puts the parts below each other, two in a row where they have room.
-func (p *PlanPane) stacked(l Layout, ladder float64) {
-	p.Ladder = scene.Area{X: p.Body.X, Y: p.Body.Y, W: p.Body.W, H: ladder}
-	y, tall := p.Ladder.Bottom(), [4]float64{amountsTall, sureTall, minutesTall, whyTall}
-	if p.Body.W >= 2*planColumn {
-		half := p.Body.W / 2
-		for i := range p.Parts {
-			p.Parts[i] = scene.Area{X: p.Body.X + float64(i%2)*half, Y: y, W: half, H: max(tall[i/2*2], tall[i/2*2+1])}
-			if i == 1 {
-				y = p.Parts[0].Bottom()
-			}
-		}
-		p.Tall = p.Parts[3].Bottom() - p.Body.Y
-		return
+// beside puts the parts side by side below the ladder.
+func (p *PlanPane) beside(rest scene.Area) {
+	a := scene.Area{X: rest.X, Y: p.Ladder.Bottom(), H: rest.Bottom() - p.Ladder.Bottom()}
+	for i, share := range [4]float64{0.285, 0.24, 0.24, 0.235} {
+		a.W = rest.W * share
+		p.Parts[i] = a
+		a.X += a.W
 	}
+	l, above := p.Ladder, ladderHead+keptRungs*p.Rung
+	p.Kept = scene.Area{X: l.X + l.W*(1-keptShare), Y: l.Y + above, W: l.W*keptShare - Edge, H: l.H - above - 4}
+	p.Tall = p.Body.H
+}
+
+// stacked puts the parts below each other, two in a row where they have room.
+func (p *PlanPane) stacked(rest scene.Area, kept int) {
+	y, tall := p.Ladder.Bottom(), [4]float64{amountsTall, sureTall, sureTall, whyTall}
+	half := rest.W / 2
 	for i := range p.Parts {
-		p.Parts[i] = scene.Area{X: p.Body.X, Y: y, W: p.Body.W, H: tall[i]}
-		y = p.Parts[i].Bottom()
+		a := scene.Area{X: rest.X, Y: y, W: rest.W, H: tall[i]}
+		if half >= planColumn {
+			a.X, a.W, a.H = rest.X+float64(i%2)*half, half, tall[i/2*2+i/2]
+		}
+		p.Parts[i] = a
+		if half < planColumn || i%2 == 1 {
+			y = a.Bottom()
+		}
+	}
+	if kept > 0 {
+		p.Kept = scene.Area{X: rest.X + Edge, Y: y, W: rest.W - 2*Edge, H: float64(kept) * keptLine}
+		y = p.Kept.Bottom()
 	}
 	p.Tall = y - p.Body.Y
+}
+
+// keptLines is how many lines what is on the plan and what was kept beside take.
+func (s State) keptLines() (n int) {
+	if planned := len(s.PlannedBatches()); planned > 0 {
+		n += planned + 3
+	}
+	if len(s.Planning.Tries) > 0 {
+		n += tryRows + 2
+	}
+	return n
+}
+
+// tryRows is how many figures of a try-out are compared.
+const tryRows = 7
+
+// planLanes is how many lanes of planned batches stand above the wish, where there is
+// so much height: one, and two where that leaves the parts in sight.
+func (s State) planLanes(high float64) int {
+	const two = WishHeight + 2*ladderHead + LadderRungs*rungLeast + partsLeast + 2*LaneHeight
+	return min(len(s.PlannedBatches()), 1+boolInt(high >= two))
 }
 
 // planColumn is the least width of a part, dp.
 const planColumn = 330.0
 
 func (p *PlanPane) shift(by float64) {
+	if p.Body.Y == p.Wish.Y {
+		p.Wish.Y += by
+	}
 	p.Ladder.Y += by
+	p.Kept.Y += by
 	for i := range p.Parts {
 		p.Parts[i].Y += by
 	}

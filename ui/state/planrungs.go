@@ -41,12 +41,23 @@ func (s State) PlanRungs(graft int) (all []PlanRung) {
 	for _, step := range ladderSteps {
 		r := PlanRung{Rung: t.b.Rung(step), Name: rungNames[step]}
 		r.Amount, r.Why = t.words(step)
-		if r.NobodyFree {
+		switch {
+		case r.NobodyFree:
 			r.Why, r.Pressing = "nobody is free then", true
+		case step == plan.DroneComb && r.By <= s.Today():
+			r.Why, r.Pressing = "too late since "+dayMonth(r.By)+": only drones that are there already fly on "+dayMonth(t.b.Rung(plan.Fly).From), true
+		case step.Done() && r.By < s.Today():
+			r.Why, r.Pressing = "was due by "+dayMonth(r.By), true
 		}
 		all = append(all, r)
 	}
 	return all
+}
+
+// dayMonth is a day without its weekday.
+func dayMonth(d calendar.Day) string {
+	_, m, day := d.Date()
+	return fmt.Sprintf("%d %s", day, m.String()[:3])
 }
 
 type rungTeller struct {
@@ -70,7 +81,11 @@ func (t rungTeller) words(step plan.Step) (amount, why string) {
 	case plan.GiveCells:
 		return counted(t.given(), "cell"), "hard: before " + t.b.Rung(step).Hard.In(t.zone).Format("Mon 2 Jan 15:04")
 	case plan.MakeUpNucs:
-		return fmt.Sprintf("%d, %s", t.b.Size.Nucs, counted(int(t.need(plan.CupsOfBees)+0.5), "cup")+" of bees"), "24–48 h without a queen"
+		amount = counted(t.b.Size.Nucs, "nuc")
+		if cups := int(t.need(plan.CupsOfBees) + 0.5); cups > 0 {
+			amount = fmt.Sprintf("%d, %s of bees", t.b.Size.Nucs, counted(cups, "cup"))
+		}
+		return amount, "24–48 h without a queen"
 	}
 	return t.rearing(step)
 }
@@ -79,12 +94,15 @@ func (t rungTeller) words(step plan.Step) (amount, why string) {
 func (t rungTeller) rearing(step plan.Step) (amount, why string) {
 	switch step {
 	case plan.CountCapped:
-		if t.b.Cells > float64(t.b.Size.Nucs) {
+		if t.b.Size.Nucs > 0 && t.b.Cells > float64(t.b.Size.Nucs) {
 			return whole(t.b.Cells), fmt.Sprintf("choose the best %d", t.b.Size.Nucs)
 		}
 		return whole(t.b.Cells), "hands off from the next day"
 	case plan.CountTake:
-		return fmt.Sprintf("%s of %d", whole(t.b.Takes), t.sheet.Larvae), fmt.Sprintf("graft again if under %d", t.low(plan.Taken))
+		if low := t.low(plan.Taken); low > 1 {
+			why = fmt.Sprintf("graft again if under %d", low)
+		}
+		return fmt.Sprintf("%s of %d", whole(t.b.Takes), t.sheet.Larvae), why
 	case plan.GraftLarvae:
 		return fmt.Sprintf("%s, %s", larvaeWord(t.sheet.Larvae), counted(int(t.need(plan.Finishers)), "finisher")), t.b.Ladder.Graft.In(t.zone).Format("Mon 2 January 15:04")
 	case plan.SetUpStarter:
@@ -114,7 +132,7 @@ func (t rungTeller) flights() (amount, why string) {
 			usual++
 		}
 	}
-	return fmt.Sprintf("about %.0f fit hours in %d days", hours, r.By.Sub(r.From)+1), "as usual for the date, where nothing is foretold"
+	return fmt.Sprintf("about %.0f fit hours in %d days", hours, r.By.Sub(r.From)+1), "by the usual weather"
 }
 
 // given is how many cells are given: one a nuc.

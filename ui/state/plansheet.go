@@ -1,6 +1,7 @@
 package state
 
 import (
+	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 )
@@ -13,11 +14,14 @@ type PlanSheet struct {
 	Stages []plan.Stage
 	Raises []plan.Raise
 	Two    float64      // the chance with two grafts of that size a week apart; 0 where the wish has two
+	Nucs2  int          // nucs that are free for the first of those
 	LayBy  calendar.Day // nine in ten of those who ever lay do so by then
 	ADay   float64      // the chance when the graft is a day late
 	Late   float64      // cells of the first batch lost when they are given a day late
 	Givers []plan.Gift
-	Short  float64 // cups of bees that nobody can give
+	Short  float64      // cups of bees that nobody can give
+	Others []PlanOther  // other days for the graft
+	Last   calendar.Day // last graft of the season that makes sense; 0: not known
 
 	key planKey
 }
@@ -33,23 +37,41 @@ type PlanDay struct {
 
 // planSheetOf reckons the answer and what stands around it.
 func planSheetOf(key planKey) *PlanSheet {
-	p := plan.New(key.of.Course)
-	s := &PlanSheet{Answer: p.Answer(key.wish), key: key}
-	first := s.Batches[0]
-	s.Stages = s.Rates.Along(first.Graft)
+	p := key.of.planner()
+	s := answered(p, key)
 	var grafts []plan.Graft
 	for _, b := range s.Batches {
 		grafts = append(grafts, b.Graft)
-		s.Needs = addNeeds(s.Needs, p.Needs(b.Ladder, b.Size))
 	}
 	late := s.Batches[len(s.Batches)-1].Late
 	s.Raises = s.Rates.Raises(s.Queens, late, grafts...)
 	s.two(p)
 	s.late(p)
+	s.others(p)
+	s.Last = key.of.lastDay(s.Yard)
+	return s
+}
+
+// answered is an answer with what follows from it, without what else could be done:
+// quick enough to follow a drag.
+func answered(p *plan.Planner, key planKey) *PlanSheet {
+	s := &PlanSheet{Answer: p.Answer(key.wish), key: key}
+	first := s.Batches[0]
+	s.Stages = s.Rates.Along(first.Graft)
+	for _, b := range s.Batches {
+		s.Needs = addNeeds(s.Needs, p.Needs(b.Ladder, b.Size))
+	}
 	s.LayBy = first.Laid.Day(laysBy)
 	s.days(p, key.of)
 	s.bees(p)
 	return s
+}
+
+// readLastGraft is the last graft of the season that makes sense in a yard; 0 where
+// that is not known.
+func (r *Reading) readLastGraft(yard book.YardID) calendar.Day {
+	last, _ := r.planner().LastGraft(yard, r.View.Today()+1)
+	return last
 }
 
 // laysBy is the share of queens by whose day of laying a batch is said to lay.
@@ -84,14 +106,20 @@ func (s *PlanSheet) two(p *plan.Planner) {
 	}
 	w := s.key.wish
 	w.Grafts, w.Larvae = 2, s.Larvae
-	s.Two = p.Answer(w).Chance
+	two := p.Answer(w)
+	s.Two, s.Nucs2 = two.Chance, two.Free
+}
+
+// fixed is the wish with its amounts as they were found, for a graft on a day.
+func (s *PlanSheet) fixed(graft calendar.Day) plan.Wish {
+	w := s.key.wish
+	w.Graft, w.By, w.Larvae, w.Nucs, w.Sure = graft, s.By, s.Larvae, s.Nucs, s.Sure
+	return w
 }
 
 // late is what a day's delay costs: of the graft, and of giving the cells.
 func (s *PlanSheet) late(p *plan.Planner) {
-	w := s.key.wish
-	w.Graft, w.By, w.Larvae, w.Nucs = s.Batches[0].Day+1, s.By, s.Larvae, s.Nucs
-	s.ADay = p.Answer(w).Chance
+	s.ADay = p.Answer(s.fixed(s.Batches[0].Day + 1)).Chance
 	b := s.Batches[0]
 	given := b.Rung(plan.GiveCells).Best + 1
 	s.Late = b.Clock.Loose().Lost(p.GraftAt(given))
@@ -136,4 +164,28 @@ func (s *PlanSheet) Hours() (h float64) {
 		h += d.Wish / 60
 	}
 	return h
+}
+
+// OverDays is on how many days of the wish its work and that of the book is longer
+// than the time there is; told is false where nobody said what time there is.
+func (s *PlanSheet) OverDays() (n int, told bool) {
+	for _, d := range s.Days {
+		told = told || d.Told
+		n += boolInt(d.Told && d.Wish > 0 && d.Book+d.Wish > d.Free)
+	}
+	return n, told
+}
+
+// MostMinutes is how many minutes a drawing of the days has room for: the longest
+// day, and the time there is where that is not far above.
+func (s *PlanSheet) MostMinutes() float64 {
+	const least, far = 60, 2
+	longest, free := 0.0, 0.0
+	for _, d := range s.Days {
+		longest, free = max(longest, d.Book+d.Wish), max(free, d.Free*float64(boolInt(d.Told)))
+	}
+	if free <= far*longest {
+		longest = max(longest, free)
+	}
+	return max(least, longest)
 }

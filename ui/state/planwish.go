@@ -45,11 +45,11 @@ func (s State) Wish() (w plan.Wish, wrong WishWrong) {
 	w.Sure = float64(r.open(WishSure, 99, "of 100")) / 100
 	day := r.day(WishDay)
 	if s.Planning.Forwards {
-		w.Graft = day
+		w.Graft, w.By = day, s.Planning.By
 	} else {
 		w.By = day
 	}
-	w.Line = s.Typed(WishLine)
+	w.Line = r.line()
 	w.Yard, w.Laying, w.Not = s.Yards[Plan], s.Planning.Laying, s.Planning.Batch
 	if s.Planning.Grafts > 1 {
 		w.Grafts = s.Planning.Grafts
@@ -107,6 +107,24 @@ func (r *wishReader) day(field string) calendar.Day {
 	return d
 }
 
+// line is a line of a breeder's, written as it is in the book; "" for any.
+func (r *wishReader) line() string {
+	typed := r.s.Typed(WishLine)
+	if typed == "" {
+		return ""
+	}
+	all := r.s.breederLines()
+	if i := slices.IndexFunc(all, func(l string) bool { return strings.EqualFold(l, typed) }); i >= 0 {
+		return all[i]
+	}
+	if len(all) == 0 {
+		r.mind(WishLine, "no breeder's line is in the book: leave the line blank, or write a breeder down in Yard")
+	} else {
+		r.mind(WishLine, "no breeder is of the line %s: there are %s", typed, strings.Join(all, ", "))
+	}
+	return typed
+}
+
 // isWeekday tells whether a word is a day of the week, as it stands before a date.
 func isWeekday(word string) bool {
 	for d := time.Sunday; d <= time.Saturday; d++ {
@@ -152,7 +170,11 @@ func (s State) wishStepped(field string, by int) State {
 		if wrong.Field == WishDay {
 			return s
 		}
-		return s.toWish(field, dayTyped(max(max(w.By, w.Graft)+calendar.Day(by), s.Today()+1)))
+		day := w.By
+		if s.Planning.Forwards {
+			day = w.Graft
+		}
+		return s.toWish(field, dayTyped(max(day+calendar.Day(by), s.Today()+1)))
 	case WishLine:
 		return s.toWish(field, stepIn(append([]string{""}, s.breederLines()...), s.Typed(field), by))
 	}

@@ -10,6 +10,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/line"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 	"lidmark/domain/spread"
@@ -35,8 +36,11 @@ type Reading struct {
 	about    map[book.Subject][]rules.Finding
 	batches  func() []*book.Batch
 	planned  func() []book.BatchPlan
+	planner  func() *plan.Planner
+	lane     func(plannedKey) PlannedLane
+	lastDay  func(book.YardID) calendar.Day
 	workdays func() map[calendar.Day]Work
-	plan     func() rules.DayPlan
+	dayPlan  func() rules.DayPlan
 	page     func() []PageStop
 	part     func(Less) rules.Part
 	crew     func(Less) crewed
@@ -114,17 +118,19 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	r.offers, r.heights = lately(r.readOffers), lately(r.readHeights)
 	r.filtered, r.sections, r.listing = lately(r.readFiltered), lately(r.readSections), lately(r.readListing)
 	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(r.Plan()) })
-	r.plan = sync.OnceValue(r.readPlan)
+	r.dayPlan = sync.OnceValue(r.readPlan)
+	r.planner = sync.OnceValue(func() *plan.Planner { return plan.New(r.Course) })
+	r.lane, r.lastDay = memo(r.readLane), memo(r.readLastGraft)
 	return r
 }
 
 // readPlan is the work of the day; of a day under way in the hours that are left.
 func (r *Reading) readPlan() rules.DayPlan {
-	plan := r.judged.Day(r.Day)
+	day := r.judged.Day(r.Day)
 	if r.UnderWay {
-		return plan.Left(r.View)
+		return day.Left(r.View)
 	}
-	return plan
+	return day
 }
 
 // HoursOver tells whether people were free on the day read, but are not any more.
@@ -198,7 +204,7 @@ func (r *Reading) Batches() []*book.Batch { return r.batches() }
 func (r *Reading) Judged() *rules.Judged { return r.judged }
 
 // Plan is the day's work.
-func (r *Reading) Plan() rules.DayPlan { return r.plan() }
+func (r *Reading) Plan() rules.DayPlan { return r.dayPlan() }
 
 // Sheet is what stands on the day's sheet for each nuc and can be ticked off.
 func (r *Reading) Sheet() func(book.NucID) []book.Fact { return r.sheet() }

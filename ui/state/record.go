@@ -80,12 +80,17 @@ const WhenField = "when"
 // records are all records, by what they are about.
 var records = slices.Concat(yardRecords, weatherRecords, careRecords, nucRecords, batchRecords, queenRecords, orderRecords, colonyRecords, peopleRecords, tickRecords, allRecordsOf, walkRecords)
 
+// ofPlanned are the records of a batch that is planned and not grafted yet.
+var ofPlanned = []string{"graft", "note"}
+
 // fits tells whether the card of what is selected offers a record.
 func (rec Record) fits(s State) bool {
 	switch kind := s.Selection.Last().Kind; {
 	case !slices.Contains(rec.Of, kind):
 		return false
 	case s.Selection.Len() > 1 && !rec.Many:
+		return false
+	case kind == book.KindBatch && s.plannedChosen() && !slices.Contains(ofPlanned, rec.Name):
 		return false
 	}
 	return rec.Fits == nil || rec.Fits(s)

@@ -14,7 +14,7 @@ var ofBatch = []book.Kind{book.KindBatch}
 // batchRecords are what can be written down of a batch.
 var batchRecords = []Record{
 	{
-		Name: "graft", Word: "Write down a graft", Of: []book.Kind{book.NoKind, book.KindYard, book.KindColony}, Hour: true,
+		Name: "graft", Word: "Write down a graft", Of: []book.Kind{book.NoKind, book.KindYard, book.KindColony, book.KindBatch}, Hour: true,
 		Fits: breederOrYard, Asks: askGraft, Facts: grafted,
 	},
 	{Name: "count", Word: "Count it", Of: ofBatch, Main: true, Asks: askCounts, Facts: counts},
@@ -64,9 +64,12 @@ func (s State) batchOn() *book.Batch {
 	return s.Present().View.Batch(id)
 }
 
-// breederOrYard tells whether what is selected is a colony to graft from, or no
-// colony.
+// breederOrYard tells whether what is selected is a colony to graft from, a batch that
+// is planned, or neither a colony nor a batch.
 func breederOrYard(s State) bool {
+	if s.Selection.Last().Kind == book.KindBatch {
+		return s.plannedChosen()
+	}
 	id, ok := s.Selection.Last().Colony()
 	return !ok || s.Present().View.Colony(id).Is(book.Breeder)
 }
@@ -80,8 +83,10 @@ func askGraft(s State) []Ask {
 		number = max(number, b.Number)
 	}
 	plan, planned := s.planDue()
+	line := ""
 	if planned {
 		last.Breeder, last.Larvae = plan.Breeder, plan.Larvae
+		line = plan.Line
 	}
 	breeder := last.Breeder.Subject()
 	if s.Selection.Last().Kind == book.KindColony {
@@ -99,7 +104,7 @@ func askGraft(s State) []Ask {
 		of,
 		askFigure("larvae", "Larvae", "", float64(last.Larvae)), age,
 		askOne("breeder", "From breeder", breeder.String(), s.colonies(book.Breeder)),
-		askWords("line", "Line", "", "left blank: the breeder's"),
+		askWords("line", "Line", line, "left blank: the breeder's"),
 		askOne("starter", "Into starter", last.Starter.Subject().String(), s.colonies(book.Starter)),
 		askOne("grafter", "Who grafted", last.Grafter.Subject().String(), s.people()),
 		askFigure("bars", "Bars", "", float64(last.Bars)),
@@ -114,8 +119,12 @@ func (s State) plans() []Option {
 	})
 }
 
-// planDue is the batch that was planned for today or for the last day before.
+// planDue is the planned batch that is chosen, else the one that was planned for today
+// or for the last day before.
 func (s State) planDue() (due book.BatchPlan, ok bool) {
+	if id, is := s.Selection.Last().Batch(); is && s.plannedChosen() {
+		return s.Present().View.BatchPlan(id)
+	}
 	for p := range s.Present().View.Plans() {
 		if p.Day <= s.Today() {
 			due, ok = p, true

@@ -17,7 +17,7 @@ func Update(s State, m Msg) (State, []Effect) {
 	}
 	next, asks := next.reviewing(m)
 	more = append(more, asks...)
-	next, asks = next.planning()
+	next, asks = next.planning(s)
 	more = append(more, asks...)
 	next, asks = next.ordering()
 	more = append(more, asks...)
@@ -120,6 +120,8 @@ func (s State) moved(m Moved) State {
 		s = s.looking(s.Drag.Camera.Pan(m.At.Sub(s.Drag.From)))
 	case RungDrag:
 		s = s.rungDragged()
+	case PlannedDrag:
+		s = s.plannedDragged()
 	}
 	return s
 }
@@ -133,7 +135,7 @@ func (s State) pressed(m Pressed) State {
 	l := s.Layout()
 	s.Drag = begun(m, l, s.cameraFor(l))
 	s.Drag.Split = s.Split
-	s = s.rungHeld()
+	s = s.held()
 	if s.Drag.Kind == DayDrag {
 		return s.moved(Moved{m.At, m.Tag})
 	}
@@ -153,8 +155,8 @@ func (s State) undragged() State {
 	if s.Drag.Kind == PanDrag {
 		s = s.looking(s.Drag.Camera)
 	}
-	if s.Drag.Kind == RungDrag {
-		s = s.rungBack()
+	if s.Drag.Kind == RungDrag || s.Drag.Kind == PlannedDrag {
+		s = s.planBack()
 	}
 	s.Drag = Drag{}
 	return s
@@ -173,7 +175,17 @@ func (s State) released(m Released) (State, []Effect) {
 		if !d.far() && m.Mods.Has(Shift) && d.Tag.Ref == m.Tag.Ref {
 			return s.clicked(m.Tag.Ref, m.Mods)
 		}
+	case RungDrag:
+		if !d.far() {
+			return s.clicked(d.Tag.Ref, m.Mods)
+		}
+	case PlannedDrag:
+		return s.plannedDropped(d, m)
 	case Held:
+		if why := s.nailed(d); why != "" {
+			s.Note = Note{Text: why}
+			return s, nil
+		}
 		if next, effects, took := s.clickedTwice(d, m); took {
 			return next, effects
 		}

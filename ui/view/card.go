@@ -70,7 +70,11 @@ func (c *cardDraw) of(sel state.Selection) {
 			c.nuc(c.r.Nuc(id))
 		}
 	case last.Kind == book.KindBatch:
-		c.batch(v.Batch(book.BatchID(last.UUID)))
+		if planned, ok := c.s.Present().View.BatchPlan(book.BatchID(last.UUID)); ok {
+			c.planned(planned)
+		} else {
+			c.batch(v.Batch(book.BatchID(last.UUID)))
+		}
 	case last.Kind == book.KindColony:
 		c.colony(v.Colony(book.ColonyID(last.UUID)))
 	case last.Kind == book.KindQueen:

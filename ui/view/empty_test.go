@@ -46,6 +46,7 @@ func TestEmptyRoomsAreProse(t *testing.T) {
 		"3 Yard, wall":        func(s *state.State) { s.Room, s.Pane = state.Yard, state.Wall },
 		"4 Yard, table":       func(s *state.State) { s.Room, s.Pane = state.Yard, state.Table },
 		"5 Book":              func(s *state.State) { s.Room = state.About },
+		"7 Plan":              func(s *state.State) { *s = planning(*s, state.Ran{Command: "plan"}) },
 		"6 Book, the program": func(s *state.State) { s.Room, s.BookPage = state.About, state.LicencePage },
 	}
 	names := make([]string, 0, len(rooms))
@@ -56,6 +57,8 @@ func TestEmptyRoomsAreProse(t *testing.T) {
 	for _, name := range names {
 		show("a new book: "+name[2:], begun.State, rooms[name])
 	}
+	show("the demo: Plan, a day too near", demo, func(s *state.State) { *s = wished(planning(*s, state.Ran{Command: "plan"}), state.WishDay, "+20") })
+	show("the demo: Plan, a line of no breeder", demo, func(s *state.State) { *s = wished(planning(*s, state.Ran{Command: "plan"}), state.WishLine, "Zz") })
 	show("a filter that shows nothing: table", demo, func(s *state.State) { s.Room, s.Pane, s.Filter = state.Yard, state.Table, "zzz" })
 	show("the demo: Book", demo, func(s *state.State) { s.Room = state.About })
 	show("a number that moves nothing", demo, func(s *state.State) {

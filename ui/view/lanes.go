@@ -19,12 +19,21 @@ func (p *sheet) lanes() {
 	p.clipped(a, scene.Tag{}, func() {
 		p.rect(a, scene.Ground)
 		for i, b := range p.s.Lanes(p.l) {
-			p.lane(b, scene.Area{X: a.X, Y: a.Y + float64(i)*state.LaneHeight, W: a.W, H: state.LaneHeight})
+			p.lane(b, laneArea(a, i))
+		}
+		for i, b := range p.s.PlannedLanes(p.l) {
+			p.plannedLane(b, laneArea(a, i+len(p.s.Lanes(p.l))))
 		}
 	})
 	p.hiddenLanes(a)
-	p.scrollBar(a, state.LaneHeight*float64(p.s.LaneOffset(p.l)), state.LaneHeight*float64(len(p.s.Present().Batches())))
+	above, below := p.s.LanesHidden(p.l)
+	p.scrollBar(a, state.LaneHeight*float64(above), a.H+state.LaneHeight*float64(above+below))
 	p.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Rule)
+}
+
+// laneArea is where a lane in sight lies.
+func laneArea(a scene.Area, i int) scene.Area {
+	return scene.Area{X: a.X, Y: a.Y + float64(i)*state.LaneHeight, W: a.W, H: state.LaneHeight}
 }
 
 // hiddenLanes says beside the names how many batches lie above and below, and
@@ -53,6 +62,8 @@ func (p *sheet) hiddenLane(n int, c scene.Point, tip float64, command string) {
 type lane struct {
 	*sheet
 	stream
+	name   string // "Batch 4"
+	ref    scene.Ref
 	area   scene.Area
 	r      *state.Reading
 	ribbon state.Ribbon
@@ -66,16 +77,9 @@ type lane struct {
 
 func (p *sheet) lane(b *book.Batch, a scene.Area) {
 	r := p.s.Present()
-	g := lane{sheet: p, stream: streamOf(r, b), r: r, area: a, ribbon: p.l.Ribbon, zone: r.View.Zone(), middle: a.Y + a.H/2 - 6}
-	g.k = (a.H - 15) / max(34, float64(b.Larvae))
-	g.now = instantX(g.ribbon, r.View.On(), g.zone)
-	subject := b.Batch.Subject()
-	g.ground = scene.Ground
-	if p.s.Selection.Has(subject) {
-		g.ground = scene.PenTint
-		p.rect(a, g.ground)
-	}
-	p.hit(a, state.RefOf(subject), strings.TrimRight(fmt.Sprintf("Batch %d  %s", b.Number, b.Line), " "))
+	g := p.laneOf(streamOf(r, b), a)
+	g.name, g.ref = fmt.Sprintf("Batch %d", b.Number), state.RefOf(b.Batch.Subject())
+	p.hit(a, g.ref, strings.TrimRight(g.name+"  "+b.Line, " "))
 	days := scene.Area{X: g.ribbon.X, Y: a.Y, W: a.W - g.ribbon.X, H: a.H}
 	p.clipped(days, scene.Tag{}, func() {
 		g.windows()
@@ -87,16 +91,28 @@ func (p *sheet) lane(b *book.Batch, a scene.Area) {
 	p.rule(0, a.Bottom()-1, a.W, a.Bottom()-1, scene.Hair)
 }
 
+// laneOf is a lane that is begun: its ground, which tells what is selected.
+func (p *sheet) laneOf(f stream, a scene.Area) lane {
+	r := p.s.Present()
+	g := lane{sheet: p, stream: f, r: r, area: a, ribbon: p.l.Ribbon, zone: r.View.Zone(), middle: a.Y + a.H/2 - 6, ground: scene.Ground}
+	g.k = (a.H - 15) / max(34, float64(f.Larvae))
+	g.now = instantX(g.ribbon, r.View.On(), g.zone)
+	if p.s.Selection.Has(f.Batch.Batch.Subject()) {
+		g.ground = scene.PenTint
+		p.rect(a, g.ground)
+	}
+	return g
+}
+
 // title writes the batch's number and line before its stream, or, where the
 // ribbon has no room for names, over it.
 func (g *lane) title() {
-	number := fmt.Sprintf("Batch %d", g.Number)
 	if g.l.Narrow {
-		g.rect(scene.Area{X: 10, Y: g.middle - 10, W: g.width(number, ink(13).semi()) + 12, H: 14}, g.ground)
-		g.text(16, g.middle+1, number, ink(13).semi())
+		g.rect(scene.Area{X: 10, Y: g.middle - 10, W: g.width(g.name, ink(13).semi()) + 12, H: 14}, g.ground)
+		g.text(16, g.middle+1, g.name, ink(13).semi())
 		return
 	}
-	g.text(16, g.middle, number, ink(13).semi())
+	g.fit(16, g.middle, g.name, ink(13).semi(), g.ribbon.X-6)
 	g.fit(16, g.middle+15, g.Line, ink2(12), g.ribbon.X-6)
 }
 
@@ -130,9 +146,9 @@ func (g *lane) windows() {
 
 // tag is that of a part of the lane: a click on it takes the batch.
 func (g *lane) tag(part, says string) scene.Tag {
-	ref := state.RefOf(g.Batch.Batch.Subject())
+	ref := g.ref
 	ref.Part = part
-	return scene.Tag{Ref: ref, Reason: fmt.Sprintf("Batch %d  %s", g.Number, says)}
+	return scene.Tag{Ref: ref, Reason: g.name + "  " + says}
 }
 
 // mark draws the tick of a deadline through the stream, or the sign of a clash

@@ -12,7 +12,7 @@ import (
 // tipWidth how wide they are, dp: a sentence that says what to do must be seen
 // to its end.
 const (
-	tipLines = 4
+	tipLines = 7
 	tipWidth = 420.0
 )
 

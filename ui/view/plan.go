@@ -26,9 +26,15 @@ func (p *sheet) plan() {
 	d := planDraw{sheet: p, PlanPane: p.s.PlanPane(p.l)}
 	d.all, d.now = p.s.PlanSheet()
 	p.rect(p.l.Main, scene.Panel)
+	if !p.l.Lanes.Empty() {
+		p.lanes()
+	}
 	p.clipped(d.Body, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: "plan"}}, func() {
+		if d.Body.Y == p.l.Main.Y {
+			d.wish()
+		}
 		if d.all == nil {
-			d.wrap(d.Body.X+state.Edge, d.Body.Y+30, "reckoning dates and amounts …", ink(15), d.Body.W-2*state.Edge, 2)
+			d.wrap(d.Body.X+state.Edge, d.Ladder.Y+30, "reckoning dates and amounts …", ink(15), d.Body.W-2*state.Edge, 2)
 			return
 		}
 		d.ladder()
@@ -38,7 +44,9 @@ func (p *sheet) plan() {
 		d.why(d.Parts[3])
 		d.scrollBar(d.Body, d.Offset, d.Tall)
 	})
-	d.wish()
+	if d.Body.Y > p.l.Main.Y {
+		d.wish()
+	}
 	p.days()
 }
 
@@ -69,27 +77,30 @@ func ofHundred(chance float64) string {
 func (d *planDraw) amounts(a scene.Area) {
 	y := d.partHead(a, "Amounts", "")
 	lines := d.s.PlanAmounts()
-	row := min(22, max(17, (a.Bottom()-y-8)/float64(max(1, len(lines)))))
+	row := min(22, max(15, (a.Bottom()-y-8)/float64(max(1, len(lines)))))
 	x, to := a.X+state.Edge, a.Right()-14
 	value := x + min(200, (to-x)*0.56)
 	for _, n := range lines {
 		d.amountLine(n, scene.Area{X: x, Y: y, W: to - x, H: row}, value)
 		y += row
 	}
-	d.givers(x, y+15, to, a.Bottom())
+	if y+15 < a.Bottom()-8 {
+		d.givers(x, y+15, to, a.Bottom())
+	}
 }
 
 func (d *planDraw) amountLine(n state.PlanAmount, a scene.Area, value float64) {
 	y := a.Y + a.H/2 + 4
-	begins := d.right(value, y, n.Value, ink(14).semi())
-	d.fit(a.X, y, n.Name, ink(14), begins-8)
+	size := min(14, a.H-2.5)
+	begins := d.right(value, y, n.Value, ink(size).semi())
+	d.fit(a.X, y, n.Name, ink(size), begins-8)
 	f := ink2(13)
 	if n.Short {
 		f = f.as(scene.Act)
 	}
 	d.fit(value+12, y, n.Have, f, a.Right())
 	d.rule(a.X, a.Bottom()-0.5, a.Right(), a.Bottom()-0.5, scene.Hair)
-	d.hit(a, scene.Ref{Kind: state.FigureRef, ID: n.Name}, d.numbersSaid(n.Used))
+	d.hit(a, scene.Ref{Kind: state.FigureRef, ID: n.Name}, n.Name+"  "+d.numbersSaid(n.Used))
 }
 
 // givers names the colonies that give the bees of the nucs.

@@ -8,29 +8,31 @@ import (
 	"lidmark/ui/state"
 )
 
-// besideLadder lists what is on the plan, and what was kept to be compared, where
-// the ladder leaves room.
+// keptShown tells whether anything stands beside the ladder.
+func (d *planDraw) keptShown() bool { return len(d.s.Planning.Tries) > 0 && !d.stacks() }
+
+// stacks tells whether the parts stand below each other.
+func (d *planDraw) stacks() bool { return d.Kept.Y >= d.Ladder.Bottom() || d.Kept.Empty() }
+
+// besideLadder compares what was kept. Where the parts stand below each other it
+// lists what is on the plan as well, which has no lanes there.
 func (d *planDraw) besideLadder() {
-	a := d.Ladder
-	const below = 6.4 * state.RungHeight
-	box := scene.Area{X: a.X + a.W*0.635, Y: a.Y + 10 + below, W: a.W*0.365 - state.Edge, H: a.H - below - 16}
-	if a.W < planSide {
+	box := d.Kept
+	if box.Empty() {
 		return
 	}
-	y := box.Y + 14
-	planned := d.s.PlannedBatches()
-	if len(planned) > 0 {
+	y := box.Y + 16
+	if planned := d.s.PlannedBatches(); d.stacks() && len(planned) > 0 {
 		y = d.plannedLines(planned, box, y)
 	}
-	if tries := d.s.Planning.Tries; len(tries) > 0 {
-		d.tryLines(tries, box, y)
+	if tries, now := d.s.PlanTries(); len(tries) > 0 {
+		d.tries(tries, now, scene.Area{X: box.X, Y: y, W: box.W, H: box.Bottom() - y})
 	}
 }
 
 // besideLine is a line that can be clicked, with a figure at its end.
-func (d *planDraw) besideLine(box scene.Area, y float64, words, figure string, ref scene.Ref, on bool) float64 {
-	const row = 20.0
-	area := scene.Area{X: box.X - 6, Y: y - 14, W: box.W + 12, H: row}
+func (d *planDraw) besideLine(box scene.Area, y float64, words, figure string, ref scene.Ref, on bool) {
+	area := scene.Area{X: box.X - 6, Y: y - 14, W: box.W + 12, H: 20}
 	r := scene.Rect{Area: area, Radius: 4, Tag: scene.Tag{Ref: ref}}
 	if on {
 		r.Fill, r.Stroke = scene.PenTint, stroke(scene.Pen, 1.5)
@@ -43,42 +45,57 @@ func (d *planDraw) besideLine(box scene.Area, y float64, words, figure string, r
 		end = d.right(end, y, figure, ink(13).semi()) - 10
 	}
 	d.fit(box.X, y, words, ink(13), end)
-	return y + row
 }
 
 func (d *planDraw) plannedLines(planned []book.BatchPlan, box scene.Area, y float64) float64 {
-	d.text(box.X, y, "On the plan", ink(13.5).semi())
-	if !d.s.Planning.Batch.IsZero() {
-		d.link(box.X+100, y, "another batch", ink(13).as(scene.Pen), "new plan", false)
-		d.link(box.X+214, y, "take it off", ink(13).as(scene.Pen), "drop plan", false)
-	}
+	d.text(box.X, y, "On the plan", ink(14).semi())
 	y += 21
-	for i, b := range planned {
-		if y > box.Bottom()-24 && i < len(planned)-1 {
-			d.text(box.X, y, fmt.Sprintf("and %d more", len(planned)-i), ink2(13))
-			return y + 20
-		}
-		words := fmt.Sprintf("%s  %d larvae, %d nucs", b.Day.Short(), b.Larvae, b.Nucs)
-		if b.Line != "" {
-			words += ", " + b.Line
-		}
-		figure := ""
-		if b.Queens > 0 {
-			figure = fmt.Sprintf("%d by %s", b.Queens, b.By.Short())
-		}
-		ref := scene.Ref{Kind: state.PlannedRef, ID: b.Batch.Subject().String()}
-		y = d.besideLine(box, y, words, figure, ref, b.Batch == d.s.Planning.Batch)
+	for _, b := range planned {
+		lane := d.s.PlannedLane(b)
+		d.besideLine(box, y, plannedSays(lane), "", lane.Ref(), b.Batch == d.s.Planning.Batch)
+		y += 20
 	}
-	return y + 8
+	return y + 14
 }
 
-// tryLines compare what was kept by its figures.
-func (d *planDraw) tryLines(tries []state.PlanTry, box scene.Area, y float64) {
-	d.text(box.X, y, "Kept beside", ink(13.5).semi())
-	d.link(box.X+100, y, "forget them", ink(13).as(scene.Pen), "forget tries", false)
-	y += 21
+// tries compares what was kept figure by figure, what stands in the fields beside it.
+func (d *planDraw) tries(tries []state.PlanTry, now *state.PlanTry, a scene.Area) {
+	x := d.text(a.X, a.Y, "Kept beside", ink(14).semi())
+	d.link(x+14, a.Y, "forget them", ink(13).as(scene.Pen), "forget tries", false)
+	rows := []string{"", "graft", "larvae", "nucs", "hours", "chance", "at 90 %"}
+	const names = 62.0
+	columns := len(tries)
+	if now != nil {
+		columns++
+	}
+	w := min(96, (a.W-names)/float64(columns))
+	row := min(19, (a.H-6)/float64(len(rows)))
+	at := func(i int) float64 { return a.Y + 4 + row*(float64(i)+0.9) }
+	for i, name := range rows {
+		d.fit(a.X, at(i), name, ink2(13), a.X+names)
+	}
+	column := func(i int, head string, t state.PlanTry, f font) {
+		to := a.X + names + w*float64(i+1)
+		for k, says := range []string{
+			head, shortDay(t.Graft), fmt.Sprint(t.Larvae), fmt.Sprint(t.Nucs), fmt.Sprintf("%.0f", t.Hours),
+			fmt.Sprintf("%.0f of 100", 100*t.Chance), fmt.Sprint(t.Promise),
+		} {
+			d.right(to, at(k), scene.Shorten(d.measure, says, f.size, f.weight, w-6), f)
+		}
+	}
 	for i, t := range tries {
-		words := fmt.Sprintf("%d queens, graft %s, %d larvae, %d nucs, %.0f h", t.Wish.Queens, t.Graft.Short(), t.Larvae, t.Nucs, t.Hours)
-		y = d.besideLine(box, y, words, ofHundred(t.Chance), scene.Ref{Kind: state.TryRef, ID: fmt.Sprint(i)}, false)
+		ref := scene.Ref{Kind: state.TryRef, ID: fmt.Sprint(i)}
+		box := scene.Rect{
+			Area: scene.Area{X: a.X + names + w*float64(i) + 2, Y: a.Y + 5, W: w, H: row * float64(len(rows))}, Radius: 4,
+			Tag: scene.Tag{Ref: ref, Reason: fmt.Sprintf("%d queens by %s: take it up again", t.Wish.Queens, t.By.Short())},
+		}
+		if d.hovers(ref) {
+			box.Fill = scene.Sunk
+		}
+		d.add(box)
+		column(i, fmt.Sprintf("%d by %s", t.Wish.Queens, shortDay(t.By)), t, ink(13))
+	}
+	if now != nil {
+		column(len(tries), "now", *now, ink(13).semi().as(scene.Pen))
 	}
 }

@@ -1,6 +1,9 @@
 package view
 
 import (
+	"fmt"
+
+	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -26,11 +29,30 @@ func (d *planDraw) ladder() {
 	}
 	d.rect(scene.Area{X: r.Left(d.all.By), Y: a.Y, W: r.Column, H: a.H}, scene.PenTint)
 	d.ladderHead(a)
+	var ladders [][]state.PlanRung
 	for graft := range d.all.Batches {
-		d.rungs(a, graft, d.s.PlanRungs(graft))
+		ladders = append(ladders, d.s.PlanRungs(graft))
+	}
+	d.clipped(a, scene.Tag{}, func() {
+		for graft, rungs := range ladders {
+			d.rungs(graft, rungs)
+		}
+	})
+	for i, r := range ladders[d.most()] {
+		d.rungWords(r, d.span(ladders, i), d.rungY(i))
 	}
 	d.besideLadder()
 	d.rule(a.X, a.Bottom()-0.5, a.Right(), a.Bottom()-0.5, scene.Rule)
+}
+
+// most is the graft that has the most nucs: its amounts are told.
+func (d *planDraw) most() (graft int) {
+	for i, b := range d.all.Batches {
+		if b.Size.Nucs > d.all.Batches[graft].Size.Nucs {
+			graft = i
+		}
+	}
+	return graft
 }
 
 func (d *planDraw) ladderHead(a scene.Area) {
@@ -38,23 +60,24 @@ func (d *planDraw) ladderHead(a scene.Area) {
 	if d.s.Planning.Forwards {
 		head = "Forwards from " + d.all.Batches[0].Day.Short()
 	}
-	d.text(a.X+state.Edge, a.Y+24, head, ink(14).semi())
-	d.fit(a.X+state.Edge, a.Y+42, "drag a step: all of them follow", ink2(13), a.X+a.W*0.3)
+	d.fit(a.X+state.Edge, a.Y+24, head, ink(14).semi(), a.X+headWide)
+	d.fit(a.X+state.Edge, a.Y+42, "drag a step: all follow", ink2(13), a.X+headWide)
 }
 
-// rungs draws the steps of one graft; the words stand by the last graft's alone.
-func (d *planDraw) rungs(a scene.Area, graft int, all []state.PlanRung) {
-	last := graft == len(d.all.Batches)-1
+// headWide is what the head of the ladder takes of the first lines, headTall how many
+// dp of them, where it stands beside them.
+const headWide, headTall = 240.0, 58.0
+
+func (d *planDraw) rungY(i int) float64 { return d.Ladder.Y + d.Head + 10 + (float64(i)+0.5)*d.Rung }
+
+// rungs draws the steps of one graft.
+func (d *planDraw) rungs(graft int, all []state.PlanRung) {
 	for i, r := range all {
-		y := a.Y + 10 + (float64(i)+0.5)*state.RungHeight
-		bar := d.rungBar(r, y)
-		if i > 0 {
-			d.stair(bar, d.rungBar(all[i-1], y-state.RungHeight), r.Step == plan.DroneComb)
+		bar := d.rungBar(r, d.rungY(i))
+		if i > 0 && r.Step != plan.DroneComb {
+			d.stair(bar, d.rungBar(all[i-1], d.rungY(i-1)))
 		}
 		d.bar(r, bar, graft)
-		if last {
-			d.rungWords(r, bar, y)
-		}
 	}
 }
 
@@ -65,17 +88,37 @@ func (d *planDraw) rungBar(r state.PlanRung, y float64) scene.Area {
 	return scene.Area{X: x, Y: y - 7, W: max(rb.Column, to-x), H: 14}
 }
 
+// span is from where to where the bars of a step lie, of all grafts, with the stairs
+// that lead on from them.
+func (d *planDraw) span(ladders [][]state.PlanRung, i int) scene.Area {
+	bar := d.rungBar(ladders[0][i], d.rungY(i))
+	x, to := bar.X, bar.Right()
+	for _, rungs := range ladders {
+		bar = d.rungBar(rungs[i], d.rungY(i))
+		x, to = min(x, bar.X), max(to, bar.Right())
+		if i > 0 && rungs[i].Step != plan.DroneComb {
+			to = max(to, stairAt(bar, d.rungBar(rungs[i-1], 0)))
+		}
+	}
+	left := d.Ladder.X + state.Edge - 9
+	return scene.Area{X: max(x, left), Y: bar.Y, W: max(to, left) - max(x, left), H: bar.H}
+}
+
+// stairAt is where the stair from a step to the next one goes up.
+func stairAt(bar, next scene.Area) float64 {
+	switch {
+	case next.X < bar.X:
+		return bar.Right()
+	case next.X > bar.Right():
+		return next.X + 4
+	default:
+		return max(bar.Right(), next.X) + 3
+	}
+}
+
 // stair leads from a step up to the next one.
-func (d *planDraw) stair(bar, next scene.Area, far bool) {
-	if far || next.X < bar.X {
-		return
-	}
-	x := max(bar.Right(), next.X) + 3
-	if next.X > bar.Right() {
-		x = next.X + 4
-	}
-	y := bar.Centre().Y
-	if x > bar.Right() {
+func (d *planDraw) stair(bar, next scene.Area) {
+	if x, y := stairAt(bar, next), bar.Centre().Y; x > bar.Right() {
 		d.rule(bar.Right(), y, x, y, scene.Ink3)
 		d.rule(x, y, x, next.Bottom(), scene.Ink3)
 	}
@@ -87,7 +130,7 @@ func (d *planDraw) bar(r state.PlanRung, bar scene.Area, graft int) {
 		b.Hatch.Role, b.Hatch.Weight, b.Stroke.Role = c.Fill(), 2, c.Line()
 	}
 	ref := scene.Ref{Kind: state.RungRef, ID: r.Step.String(), Part: string(rune('0' + graft))}
-	b.Tag = scene.Tag{Ref: ref, Reason: d.numbersSaid(r.Step.Used())}
+	b.Tag = scene.Tag{Ref: ref, Reason: fmt.Sprintf("%s: %s; %s", r.Name, days(r.From, r.By), d.numbersSaid(r.Step.Used()))}
 	d.hoverRing(bar, ref)
 	d.add(b)
 	if !r.Hard.IsZero() {
@@ -95,39 +138,50 @@ func (d *planDraw) bar(r state.PlanRung, bar scene.Area, graft int) {
 	}
 }
 
-// rungWords stand left of the bar: why, then what and how many; right of it where
-// there is no room.
+// days are a day, or from one to another.
+func days(from, to calendar.Day) string {
+	if from == to {
+		return from.Short()
+	}
+	return from.Short() + " to " + to.Short()
+}
+
+// rungWords stand left of the bars: why, then what and how many; right of them where
+// there is more room.
 func (d *planDraw) rungWords(r state.PlanRung, bar scene.Area, y float64) {
 	name, amount, why := ink(14).semi(), ink(14), ink2(13)
 	if r.Pressing {
 		why = why.as(scene.Act)
 	}
-	y += 5
-	const gap = 9.0
+	const gap, apart = 9.0, 14.0
 	wide := d.width(r.Name, name) + gap + d.width(r.Amount, amount)
-	left := bar.X - gap - d.l.Main.X - state.Edge
-	if r.Step == plan.Ready || left > wide+170 {
+	from := d.Ladder.X + state.Edge
+	if d.Head == 0 && y < d.Ladder.Y+headTall {
+		from = d.Ladder.X + headWide + 10
+	}
+	to := d.Ladder.Right() - 14
+	if y > d.Kept.Y && d.keptShown() {
+		to = d.Kept.X - 14
+	}
+	left, right := bar.X-gap-from, to-bar.Right()-gap
+	y += 5
+	if whole := wide + apart + d.width(r.Why, why); left >= whole || right < whole && (left >= wide || left > right) {
 		x := d.right(bar.X-gap, y, r.Amount, amount)
-		x = d.right(x-gap+1, y, r.Name, name)
-		d.rightFit(x-14, y, r.Why, why, d.l.Main.X+state.Edge+d.headRoom(y))
+		x = d.right(x-gap+1, y, scene.Shorten(d.measure, r.Name, name.size, name.weight, max(0, x-gap+1-from)), name)
+		d.rightFit(x-apart, y, r.Why, why, from)
 		return
 	}
-	x := d.text(bar.Right()+gap, y, r.Name, name)
-	x = d.text(x+gap-1, y, r.Amount, amount)
-	d.fit(x+14, y, r.Why, why, d.l.Main.Right()-8)
-}
-
-// headRoom is what the head of the ladder takes on its lines.
-func (d *planDraw) headRoom(y float64) float64 {
-	if y < d.Ladder.Y+52 {
-		return 230
+	x := d.fit(bar.Right()+gap, y, r.Name, name, to)
+	x = d.fit(x+gap-1, y, r.Amount, amount, to)
+	if to-x > apart+60 {
+		d.fit(x+apart, y, r.Why, why, to)
 	}
-	return 0
 }
 
-// rightFit writes up to x, shortened where it would begin before from.
+// rightFit writes up to x, shortened where it would begin before from, and not at all
+// where little of it would be left.
 func (p *sheet) rightFit(x, y float64, text string, f font, from float64) {
-	if x-from < 40 {
+	if x-from < 60 {
 		return
 	}
 	p.right(x, y, scene.Shorten(p.measure, p.say(text), f.size, f.weight, x-from), f)

@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"lidmark/domain/practice"
@@ -16,13 +17,14 @@ const trials = 100
 // sure draws a hundred such batches as dots, each where its number of queens is, and
 // what may be promised.
 func (d *planDraw) sure(a scene.Area) {
-	y := d.partHead(a, "Queens, 100 times this plan", "batch luck is in it: starter, weather, drones")
+	y := d.partHead(a, "Queens, 100 times this plan", "with batch luck: starter, weather, drones")
 	x, w := a.X+state.Edge, a.W-2*state.Edge
 	foot := a.Bottom() - 62
-	most := max(10, d.all.Chances.Most(), d.all.Queens)
+	there := max(10, d.all.Chances.Most())
+	most := max(there, min(d.all.Queens, there*5/4))
 	scale := w / float64(most)
 	bin := int(math.Ceil(9 / scale))
-	wanted := x + scale*float64(d.all.Queens)
+	wanted := x + min(w, scale*float64(d.all.Queens))
 	d.rect(scene.Area{X: wanted, Y: y, W: x + w - wanted, H: foot - y - 22}, scene.Sunk)
 	high := map[int]int{}
 	tallest := 1
@@ -39,12 +41,19 @@ func (d *planDraw) sure(a scene.Area) {
 		if n >= d.all.Queens {
 			role = scene.Good
 		}
-		d.add(scene.Circle{At: at(x+(float64(k*bin)+float64(bin)/2)*scale, foot-28-pitch*float64(at0[k])), Radius: min(4, pitch*0.45), Fill: role})
+		if pitch < 3 && at0[k] > 0 && int(float64(at0[k])*pitch/3) == int(float64(at0[k]-1)*pitch/3) {
+			at0[k]++
+			continue // more than can be told apart
+		}
+		d.add(scene.Circle{At: at(x+(float64(k*bin)+float64(bin)/2)*scale, foot-28-pitch*float64(at0[k])), Radius: min(4, max(1.3, pitch*0.45)), Fill: role})
 		at0[k]++
 	}
 	d.rule(x, foot-22, x+w, foot-22, scene.Ink3)
 	d.add(scene.Line{From: at(wanted, y), To: at(wanted, foot-22), Stroke: stroke(scene.Pen, 1.6)})
 	d.sureWords(x, w, y, wanted)
+	if failed := high[0]; failed >= 3 && failed < trials/2 && d.all.InTime && d.all.Queens > 8*bin {
+		d.text(x+float64(bin)*scale+4, foot-30, fmt.Sprintf("%d grafts fail", failed), ink2(12))
+	}
 	for n := 0; n <= most; n += tickOf(most) {
 		d.centre(x+scale*float64(n), foot-8, fmt.Sprint(n), ink2(12))
 	}
@@ -64,7 +73,10 @@ func tickOf(most int) int {
 func (d *planDraw) sureWords(x, w, y, wanted float64) {
 	enough := int(math.Round(100 * d.all.Chance))
 	short, kept := fmt.Sprintf("%d fall short", 100-enough), fmt.Sprintf("%d are enough", enough)
-	if wanted-x > d.width(short, ink2(13))+10 {
+	if wanted >= x+w {
+		short += fmt.Sprintf(" of %d", d.all.Queens)
+	}
+	if wanted-x > d.width(short, ink2(13))+10 && enough < 100 {
 		d.right(wanted-7, y+14, short, ink2(13))
 	}
 	f := ink(13).semi().as(scene.Pen)
@@ -77,7 +89,7 @@ func (d *planDraw) sureWords(x, w, y, wanted float64) {
 func (d *planDraw) promises(x, w, y float64) {
 	d.rule(x, y, x+w, y, scene.Hair)
 	d.text(x, y+24, "May promise", ink(13.5).semi())
-	words := []string{"at 90 %", "at 75 %", "at even odds"}
+	words := []string{"at 90 %", "at 75 %", "at 50 %"}
 	column := (w - 96) / 3
 	for i, p := range d.all.Chances.Promises() {
 		cx := x + 96 + float64(i)*column
@@ -93,23 +105,17 @@ func (d *planDraw) minutes(a scene.Area) {
 	if len(days) == 0 {
 		return
 	}
-	y := d.partHead(a, "Minutes a day, "+days[0].Day.Short()+" to "+days[len(days)-1].Day.Short(), fmt.Sprintf("%.0f h for this plan", d.all.Hours()))
+	y := d.partHead(a, "Minutes a day, "+shortDay(days[0].Day)+" to "+shortDay(days[len(days)-1].Day), d.hoursSaid())
 	x, w := a.X+state.Edge+26, a.W-2*state.Edge-26
 	foot := a.Bottom() - 44
-	most := 60.0
-	for _, day := range days {
-		most = max(most, day.Book+day.Wish)
-	}
-	k, column := (foot-y-20)/most, w/float64(len(days))
+	most := d.all.MostMinutes()
+	k, column := (foot-y-10)/most, w/float64(len(days))
 	for i, day := range days {
 		d.minuteBar(day, scene.Area{X: x + float64(i)*column, Y: foot, W: column, H: k}, y)
 	}
-	for _, m := range []float64{60, 120, 180, 240, 300, 600, 1200} {
-		if m <= most && (m*k > 40 || m >= most*0.5) {
-			d.right(x-6, foot-m*k+4, fmt.Sprintf("%.0f", m), ink2(12))
-			d.rule(x, foot-m*k, x+w, foot-m*k, scene.Hair)
-			break
-		}
+	for m := minuteTick(most); m <= most; m += minuteTick(most) {
+		d.right(x-6, foot-m*k+4, fmt.Sprintf("%.0f", m), ink2(12))
+		d.rule(x-4, foot-m*k, x, foot-m*k, scene.Ink3)
 	}
 	d.rule(x, foot, x+w, foot, scene.Ink3)
 	for i, day := range days {
@@ -118,7 +124,36 @@ func (d *planDraw) minutes(a scene.Area) {
 			d.centre(x+(float64(i)+0.5)*column, foot+16, fmt.Sprint(n), ink2(12))
 		}
 	}
-	d.fit(x, foot+34, "line: the time you have; pale: work in the book", ink2(12.5), a.Right()-8)
+	legend := "pale: work in the book"
+	if slices.ContainsFunc(days, func(day state.PlanDay) bool { return day.Told && day.Free > 0 && day.Free <= most }) {
+		legend = "line: the time you have; pale: in the book"
+	}
+	d.fit(a.X+state.Edge, foot+34, legend, ink2(12.5), a.Right()-8)
+}
+
+// minuteTick is how far apart figures stand on an axis of minutes.
+func minuteTick(most float64) float64 {
+	for _, step := range []float64{30, 60, 120, 240, 480} {
+		if most/step <= 4 {
+			return step
+		}
+	}
+	return 960
+}
+
+// hoursSaid is how long the plan takes, and whether there is time for it.
+func (d *planDraw) hoursSaid() string {
+	says := fmt.Sprintf("%.0f h for this plan", d.all.Hours())
+	switch over, told := d.all.OverDays(); {
+	case !told:
+		return says
+	case over == 0:
+		return says + "; time on all its days"
+	case over == 1:
+		return says + "; too long on 1 day"
+	default:
+		return fmt.Sprintf("%s; too long on %d days", says, over)
+	}
 }
 
 // minuteBar is one day: its place and, as its height, the dp of a minute.
@@ -138,7 +173,7 @@ func (d *planDraw) minuteBar(day state.PlanDay, a scene.Area, top float64) {
 	if day.Told && all > day.Free && day.Wish > 0 {
 		bar(max(day.Free, day.Book), all, scene.Act)
 	}
-	if day.Told && day.Free*k < a.Y-top {
+	if day.Told && !day.Rests && day.Free*k <= a.Y-top {
 		d.rule(a.X, a.Y-day.Free*k, a.Right(), a.Y-day.Free*k, scene.Ink3)
 	}
 	reason := fmt.Sprintf("%s: %.0f min of this plan, %.0f in the book", day.Day.Short(), day.Wish, day.Book)
@@ -148,17 +183,17 @@ func (d *planDraw) minuteBar(day state.PlanDay, a scene.Area, top float64) {
 	d.hit(scene.Area{X: a.X, Y: top, W: a.W, H: a.Y - top}, scene.Ref{Kind: state.FigureRef, ID: day.Day.String()}, reason)
 }
 
-// numbersSaid names the numbers on which something stands, with their sources.
+// numbersSaid names the numbers on which something stands, each with where it comes
+// from.
 func (p *sheet) numbersSaid(keys []practice.Key) string {
+	if len(keys) == 0 {
+		return "as the book has it"
+	}
 	var all []string
 	for _, k := range keys {
 		n := practice.Of(k)
-		v := p.s.Present().Numbers().Get(k)
-		if n.Unit == practice.Share {
-			all = append(all, fmt.Sprintf("%s %.0f %%", n.Title, 100*v))
-			continue
-		}
-		all = append(all, strings.TrimSpace(fmt.Sprintf("%s %g %s", n.Title, v, n.Unit)))
+		said := strings.TrimSpace(p.s.NumberSaid(k, p.s.Present().Numbers().Get(k)) + " " + p.s.NumberUnit(k))
+		all = append(all, fmt.Sprintf("%s %s, %s", n.Title, said, p.s.Sure(n)))
 	}
 	return strings.Join(all, "; ")
 }

@@ -19,13 +19,17 @@ var stageNames = map[plan.Link]string{
 // link, most probably and nine times in ten, and below it what raises the chance.
 func (d *planDraw) why(a scene.Area) {
 	d.rule(a.X, a.Y, a.X, a.Bottom(), scene.Rule)
-	y := d.partHead(a, fmt.Sprintf("Why %d larvae", d.all.Larvae), "")
+	if d.s.Planning.Dates {
+		d.others(a)
+		return
+	}
+	y := d.partHead(a, "Why "+plural(d.all.Larvae, "larva", "larvae"), "")
 	d.right(a.Right()-state.Edge, a.Y+24, "likely (10–90 %)", ink2(12.5))
 	foot := d.planButtons(a)
 	told := d.told()
 	raises := d.raisesHeight()
 	row := min(32, (foot-y-raises)/float64(max(1, len(told))))
-	if row < 22 {
+	if row < 26 {
 		raises, row = 0, min(32, (foot-y)/float64(max(1, len(told))))
 	}
 	for i, s := range told {
@@ -66,16 +70,16 @@ func (d *planDraw) stageLine(s plan.Stage, last bool, a scene.Area) {
 	}
 	d.right(a.Right(), a.Y+12, says, ink(13).semi())
 	k := a.W / float64(max(1, d.all.Larvae))
-	y, role := a.Y+17, scene.Bar
+	y, high, role := a.Y+16, min(5, max(3, a.H-17)), scene.Bar
 	if last {
 		role = scene.Good
 	}
-	d.rect(scene.Area{X: a.X, Y: y, W: k * s.Chances.Mean(), H: 5}, role)
+	d.rect(scene.Area{X: a.X, Y: y, W: k * s.Chances.Mean(), H: high}, role)
 	if s.Link != plan.Grafted {
-		d.add(scene.Line{From: at(a.X+k*float64(s.Low()), y+2.5), To: at(a.X+k*float64(s.High()), y+2.5), Stroke: stroke(scene.Ink, 1.6)})
+		d.add(scene.Line{From: at(a.X+k*float64(s.Low()), y+high/2), To: at(a.X+k*float64(s.High()), y+high/2), Stroke: stroke(scene.Ink, 1.6)})
 	}
-	d.rect(scene.Area{X: a.X + k*float64(d.all.Queens) - 0.8, Y: y - 1, W: 1.6, H: 7}, scene.Pen)
-	d.hit(scene.Area{X: a.X, Y: a.Y, W: a.W, H: a.H}, scene.Ref{Kind: state.FigureRef, ID: name}, d.numbersSaid(s.Link.Used()))
+	d.rect(scene.Area{X: a.X + k*float64(d.all.Queens) - 0.8, Y: y - 1, W: 1.6, H: high + 2}, scene.Pen)
+	d.hit(scene.Area{X: a.X, Y: a.Y, W: a.W, H: a.H}, scene.Ref{Kind: state.FigureRef, ID: name}, name+"  "+d.numbersSaid(s.Link.Used()))
 }
 
 // raisesShown is how many changes are told.
@@ -97,19 +101,53 @@ func (d *planDraw) raises(x, y, to float64) {
 	}
 }
 
-// planButtons are at the foot of the part, and below them what a day late costs; it
+// planButtons are at the foot of the part, and above them what a day late costs; it
 // gives where they begin.
 func (d *planDraw) planButtons(a scene.Area) float64 {
 	x, w := a.X+state.Edge, a.W-2*state.Edge
 	y := a.Bottom() - 46
-	half := (w - 8) / 2
-	word := "Make it the plan"
-	if !d.s.Planning.Batch.IsZero() {
-		word = "Change the plan"
+	other := "Other dates"
+	if d.s.Planning.Dates {
+		other = "Why"
 	}
-	d.wideButton(scene.Area{X: x, Y: y, W: half + 14, H: 34}, word, "plan it", true)
-	d.wideButton(scene.Area{X: x + half + 22, Y: y, W: half - 14, H: 34}, "Keep beside", "keep try", false)
-	says := fmt.Sprintf("Grafted a day late: %s. Cells given a day late: %.0f lost", ofHundred(d.all.ADay), d.all.Late)
-	d.wrap(x, y-24, says, ink2(12.5), w, 2)
-	return y - 42
+	half := (w - 8) / 2
+	d.wideButton(scene.Area{X: x, Y: y, W: half + 14, H: 34}, d.planWord(), "plan it", true)
+	d.wideButton(scene.Area{X: x + half + 22, Y: y, W: half - 14, H: 34}, other, "other dates", false)
+	if why := d.refusal(); why != "" {
+		lines := d.lines(why, ink(13), w)
+		d.wrap(x, y-10-float64(lines-1)*scene.LineHeight(13), why, ink(13).as(scene.Act), w, lines)
+		return y - 16 - float64(lines)*scene.LineHeight(13)
+	}
+	says := fmt.Sprintf("A day late: %s; cells a day late: %.0f lost", ofHundred(d.all.ADay), d.all.Late)
+	if d.s.Planning.Dates {
+		says = sentence(d.lastSaid())
+	}
+	end := d.fit(x, y-12, says, ink2(12.5), x+w)
+	if d.s.Planning.Dates {
+		d.hit(scene.Area{X: x, Y: y - 26, W: end - x, H: 20}, scene.Ref{Kind: state.FigureRef, ID: "last"}, "After it the yard's usual weather lets fewer than half mate")
+	}
+	return y - 28
+}
+
+// planWord is the word of the main button.
+func (d *planDraw) planWord() string {
+	if !d.s.Planning.Batch.IsZero() {
+		return "Change the plan"
+	}
+	return "Make it the plan"
+}
+
+// refusal is why the answer cannot be made the plan, where that is more than that it
+// is on its way.
+func (d *planDraw) refusal() string {
+	c, _ := state.CommandNamed("plan it")
+	if !d.now {
+		return ""
+	}
+	return sentence(c.Reason(d.s))
+}
+
+// lines is how many lines a text takes, three at most.
+func (d *planDraw) lines(text string, f font, w float64) int {
+	return min(3, len(scene.Wrap(d.measure, d.say(text), f.size, f.weight, w)))
 }

@@ -14,21 +14,24 @@ func (d *planDraw) wish() {
 	d.rect(a, scene.Panel)
 	d.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Rule)
 	w := wishLine{d: d, x: a.X + state.Edge, left: a.X + state.Edge, y: a.Y + 12, to: a.Right() - state.Edge}
-	wide := a.W >= planSide
+	wide := a.W >= state.PlanWide
 	if wide {
 		w.to = a.Right() - planAnswer
 		d.answer(scene.Area{X: w.to + 20, Y: a.Y, W: planAnswer - 20, H: a.H})
 	}
-	w.sentence()
+	below := answerTall
+	if wide {
+		below = 0
+	}
+	w.fitted(a.Bottom() - below - closerTall)
 	w.closer()
 	if !wide {
-		d.answer(scene.Area{X: a.X, Y: w.y + 34, W: a.W, H: a.Bottom() - w.y - 34})
+		d.answer(scene.Area{X: a.X, Y: w.y + 32, W: a.W, H: a.Bottom() - w.y - 32})
 	}
 }
 
-// planSide is the width from which on the answer stands beside the wish, and
-// planAnswer how wide it is.
-const planSide, planAnswer = 1120.0, 480.0
+// planAnswer is how wide the answer is where it stands beside the wish.
+const planAnswer = 480.0
 
 // wishLine writes words and fields one behind the other, on as many lines as they
 // need.
@@ -36,9 +39,33 @@ type wishLine struct {
 	d           *planDraw
 	x, left, to float64
 	y           float64
+	size        float64 // of the sentence
+	dry         bool    // nothing is drawn: it is only measured
 }
 
-const wishField = 36.0
+// wishSizes are the sizes of the sentence, the one that is meant first.
+var wishSizes = [...]float64{19, 17, 15}
+
+// fitted writes the sentence in the largest size in which it ends above a place.
+func (w *wishLine) fitted(bottom float64) {
+	for _, size := range wishSizes {
+		try := *w
+		try.size, try.dry = size, true
+		if try.sentence(); try.y <= bottom {
+			w.size = size
+			break
+		}
+		w.size = size
+	}
+	w.sentence()
+}
+
+// wishField is the height of a field of the sentence, closerTall that of the line
+// below it, answerTall that of the answer below both, dp.
+const wishField, closerTall, answerTall = 36.0, 36.0, 92.0
+
+// leastLine is the least width of the field of a line's name, dp.
+const leastLine = 110.0
 
 func (w *wishLine) room(width, line float64) {
 	if w.x+width > w.to && w.x > w.left {
@@ -49,6 +76,10 @@ func (w *wishLine) room(width, line float64) {
 func (w *wishLine) word(text string, f font, line float64) {
 	wide := w.d.width(text, f)
 	w.room(wide, line)
+	if w.dry {
+		w.x += wide + 10
+		return
+	}
 	w.x = w.d.text(w.x, w.y+line*0.66, text, f) + 10
 }
 
@@ -60,7 +91,15 @@ func (w *wishLine) field(name, empty string, size, high float64) {
 		text = empty
 	}
 	wide := max(46, w.d.width(text, ink(size).semi())+26)
+	if left := w.to - w.x; name == state.WishLine && left >= leastLine {
+		wide = min(wide, left) // a long name scrolls in its field
+	}
+	wide = min(wide, w.to-w.left)
 	w.room(wide, high+4)
+	if w.dry {
+		w.x += wide + 10
+		return
+	}
 	look := fieldLook{size: size, weight: scene.SemiBold, empty: empty, wrong: wrong.Field == name, reason: "typed, or one more and less with Up and Down"}
 	w.d.input(scene.Area{X: w.x, Y: w.y, W: wide, H: high}, name, look)
 	w.x += wide + 10
@@ -70,24 +109,27 @@ func (w *wishLine) field(name, empty string, size, high float64) {
 func (w *wishLine) sentence() {
 	s := w.d.s
 	const line = wishField + 4
-	big := ink(19)
+	big := ink(w.size)
 	if s.Planning.Forwards {
 		w.word("I graft on", big, line)
-		w.field(state.WishDay, "19 Apr", 19, wishField)
+		w.field(state.WishDay, "19 Apr", w.size, wishField)
 		w.word("for", big, line)
-		w.field(state.WishQueens, "40", 19, wishField)
+		w.field(state.WishQueens, "40", w.size, wishField)
 		w.word("queens", big, line)
-		w.command("laying by", "laying", "ready to hand over", s.Planning.Laying)
+		w.command("laying by", "laying", "ready", s.Planning.Laying)
+		if s.Planning.By != 0 {
+			w.command("any day", "", "by "+s.Planning.By.Short(), false)
+		}
 	} else {
 		w.word("I want", big, line)
-		w.field(state.WishQueens, "40", 19, wishField)
+		w.field(state.WishQueens, "40", w.size, wishField)
 		w.word("queens", big, line)
 		w.command("laying by", "laying", "ready to hand over", s.Planning.Laying)
 		w.word("by", big, line)
-		w.field(state.WishDay, "31 May", 19, wishField)
+		w.field(state.WishDay, "31 May", w.size, wishField)
 	}
 	w.word("from", big, line)
-	w.field(state.WishLine, "any line", 19, wishField)
+	w.field(state.WishLine, "any line", w.size, wishField)
 	w.x, w.y = w.left, w.y+line+2
 }
 
@@ -97,9 +139,13 @@ func (w *wishLine) command(name, on, off string, is bool) {
 	if is {
 		word = on
 	}
-	f := ink(19).as(scene.Pen)
+	f := ink(w.size).as(scene.Pen)
 	wide := w.d.width(word, f)
 	w.room(wide, wishField+4)
+	if w.dry {
+		w.x += wide + 10
+		return
+	}
 	w.d.rule(w.x, w.y+32, w.x+wide, w.y+32, scene.Pen)
 	w.d.text(w.x, w.y+26, word, f)
 	w.d.command(scene.Area{X: w.x - 4, Y: w.y, W: wide + 8, H: wishField}, name)
@@ -129,55 +175,4 @@ func (w *wishLine) closer() {
 	w.field(state.WishSure, found(sure, "90"), 14, 28)
 	w.word("times of 100", f, line)
 	w.toOrders(line)
-}
-
-// answer says how sure the wish is, and what would make it surer.
-func (d *planDraw) answer(a scene.Area) {
-	x, to := a.X+state.Edge, a.Right()-state.Edge
-	if _, wrong := d.s.Wish(); wrong.Field != "" {
-		d.wrap(x, a.Y+30, sentence(wrong.Why), ink(14).as(scene.Act), to-x, 4)
-		return
-	}
-	if d.all == nil {
-		return
-	}
-	if a.H > 90 {
-		d.rule(a.X, a.Y+14, a.X, a.Bottom()-14, scene.Rule)
-	}
-	n := "One batch: "
-	if len(d.all.Batches) > 1 {
-		n = "Two batches: "
-	}
-	f := ink(17).semi()
-	if !d.now {
-		f = f.as(scene.Ink3)
-	}
-	y := a.Y + 30
-	d.fit(x, y, n+ofHundred(d.all.Chance), f, to)
-	says := fmt.Sprintf("graft %s, laying by %s, ready by %s", longDay(d.all.Batches[0].Day), d.all.LayBy.Short(), d.all.By.Short())
-	if !d.all.InTime {
-		says = fmt.Sprintf("No graft from tomorrow on is in time for %s: the nearest is %s", d.all.By.Short(), d.all.Nearest.Short())
-		y = d.wrap(x, y+20, says, ink(14).as(scene.Act), to-x, 2) - 20
-	} else {
-		y = d.wrap(x, y+20, says, ink2(13), to-x, 1) - 18
-	}
-	y += 20
-	d.turns(x, y, to)
-}
-
-// turns are the words that read the wish another way.
-func (d *planDraw) turns(x, y, to float64) {
-	pen := ink(13.5).as(scene.Pen)
-	word := "one batch instead"
-	if d.all.Two > 0 {
-		word = "two batches, a week apart: " + ofHundred(d.all.Two)
-	}
-	x = d.link(x, y+20, word, pen, "two grafts", false) + 18
-	back := "or from a graft, forwards"
-	if d.s.Planning.Forwards {
-		back = "or backwards from a day"
-	}
-	if x+d.width(back, pen) <= to {
-		d.link(x, y+20, back, pen, "forwards", false)
-	}
 }

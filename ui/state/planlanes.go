@@ -1,0 +1,188 @@
+package state
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+	"lidmark/ui/scene"
+)
+
+// PlannedLane is a planned batch as its lane and its card show it: on the day that is
+// planned, or on the one to which it is just being moved.
+type PlannedLane struct {
+	plan.Planned
+	Stages  []plan.Stage // how many are left after each link
+	Was     calendar.Day // the day of the graft on the plan
+	Chance  float64      // of the queens that are wanted by their day; of one queen, where none are told
+	Before  float64      // that chance on the day that is planned
+	Dragged bool         // it is being moved
+}
+
+// Moved tells whether it is shown on another day than is planned.
+func (p PlannedLane) Moved() bool { return p.Was != p.Day }
+
+// Ref names it in a scene.
+func (p PlannedLane) Ref() scene.Ref { return PlannedOf(p.Batch) }
+
+// PlannedOf names a planned batch in a scene.
+func PlannedOf(id book.BatchID) scene.Ref {
+	return scene.Ref{Kind: PlannedRef, ID: id.Subject().String()}
+}
+
+// plannedKey is a planned batch on a day.
+type plannedKey struct {
+	batch book.BatchID
+	day   calendar.Day
+}
+
+// readLane is a planned batch as it would be with its graft on a day: at its own hour
+// on the day that is planned, at the first free one on others.
+func (r *Reading) readLane(k plannedKey) PlannedLane {
+	b, _ := r.View.BatchPlan(k.batch)
+	l := PlannedLane{Was: b.Day}
+	if b.Day != k.day {
+		b.Day, b.Minute = k.day, 0
+	}
+	l.Planned = r.planner().Planned(b)
+	rates := plan.RatesOf(r.View)
+	rates.Laying, rates.Virgins = b.Laying, b.Virgins
+	l.Stages = rates.Along(plan.Graft{Larvae: b.Larvae, Nucs: b.Nucs})
+	l.Chance = l.Chances.AtLeast(max(1, b.Queens))
+	return l
+}
+
+// plannedOf is the planned batch that a scene names.
+func (s State) plannedOf(r scene.Ref) (book.BatchPlan, bool) {
+	var sub book.Subject
+	if s.Book == nil || r.Kind != PlannedRef || sub.UnmarshalText([]byte(r.ID)) != nil {
+		return book.BatchPlan{}, false
+	}
+	id, _ := sub.Batch()
+	return s.Present().View.BatchPlan(id)
+}
+
+// PlannedLane is the lane of a planned batch as the window shows it now.
+func (s State) PlannedLane(b book.BatchPlan) PlannedLane {
+	r, day := s.Present(), s.plannedDay(b)
+	l := r.lane(plannedKey{b.Batch, day})
+	l.Before, l.Dragged = l.Chance, s.Drag.Kind == PlannedDrag && s.Drag.Tag.Ref == l.Ref() && s.Drag.far()
+	if l.Moved() {
+		l.Before = r.lane(plannedKey{b.Batch, b.Day}).Chance
+	}
+	return l
+}
+
+// plannedDay is the day on which a planned batch is shown.
+func (s State) plannedDay(b book.BatchPlan) calendar.Day {
+	if s.Drag.Kind == PlannedDrag && s.Drag.Tag.Ref == PlannedOf(b.Batch) && s.Drag.far() {
+		return max(s.Today()+1, b.Day+calendar.Day(s.dragDays()))
+	}
+	if s.Room == Plan && s.Planning.Batch == b.Batch {
+		if sheet, now := s.PlanSheet(); now && len(sheet.Batches) == 1 {
+			return sheet.Batches[0].Day
+		}
+	}
+	return b.Day
+}
+
+// PlannedLanes are the planned batches whose lanes are in sight, below those of the
+// batches that are grafted.
+func (s State) PlannedLanes(l Layout) (all []PlannedLane) {
+	planned := s.PlannedBatches()
+	first := max(0, s.LaneOffset(l)-len(s.laneBatches()))
+	room := l.laneRows() - len(s.Lanes(l))
+	for _, b := range planned[min(first, len(planned)):min(len(planned), first+max(0, room))] {
+		all = append(all, s.PlannedLane(b))
+	}
+	return all
+}
+
+// laneBatches are the grafted batches that have lanes: in the room Plan none.
+func (s State) laneBatches() []*book.Batch {
+	if s.Room == Plan {
+		return nil
+	}
+	return s.Present().Batches()
+}
+
+// laneCountAll is how many lanes there are, in sight or not.
+func (s State) laneCountAll() int { return len(s.laneBatches()) + len(s.PlannedBatches()) }
+
+// plannedDragged is the window while the lane of a planned batch is dragged: in Plan
+// the ladder follows. Nothing is written.
+func (s State) plannedDragged() State {
+	b, ok := s.plannedOf(s.Drag.Tag.Ref)
+	if s.Room != Plan || !s.Drag.far() || !ok {
+		return s
+	}
+	if h := s.Drag.Plan; h.fields == nil {
+		s.Drag.Plan = &planHeld{planning: s.Planning, planned: s.planned, fields: s.Fields, day: b.Day}
+	}
+	day := s.plannedDay(b)
+	s = s.planLoaded(b.Batch).graftOn(day)
+	wish, _ := s.Wish()
+	return s.quick(wish)
+}
+
+// plannedDropped writes a planned batch down on the day to which its lane was
+// dragged.
+func (s State) plannedDropped(d Drag, m Released) (State, []Effect) {
+	b, ok := s.plannedOf(d.Tag.Ref)
+	if !ok || !d.far() {
+		return s.clicked(d.Tag.Ref, m.Mods)
+	}
+	s.Drag = d
+	day := s.plannedDay(b)
+	switch why := s.noMove(); {
+	case day == b.Day:
+		s = s.planBack()
+	case why != "":
+		s = s.planBack()
+		s.Note = Note{Text: "not moved: " + why}
+	default:
+		s.Drag = Drag{}
+		return s.planMoved(b, day)
+	}
+	s.Drag = Drag{}
+	return s, nil
+}
+
+// noMove says why no plan can be written now.
+func (s State) noMove() string {
+	switch {
+	case s.Book.ReadOnly != "":
+		return s.Book.ReadOnly
+	case s.Unsaved():
+		return "what was written last is on its way, a moment"
+	}
+	return ""
+}
+
+// planMoved writes a planned batch down on another day, with what that costs.
+func (s State) planMoved(b book.BatchPlan, day calendar.Day) (State, []Effect) {
+	f, l := b.BatchPlanned, s.Present().lane(plannedKey{b.Batch, day})
+	at := l.Ladder.Graft.In(s.Present().View.Zone())
+	f.Day, f.Minute = day, at.Hour()*60+at.Minute()
+	return s.write(movedWords(f, l.Chance, s.Present().lane(plannedKey{b.Batch, b.Day}).Chance), calendar.Instantly(s.Now), f)
+}
+
+// movedWords say what a planned batch was moved to, and what becomes of its promise.
+func movedWords(f book.BatchPlanned, after, before float64) string {
+	words := "graft moved to " + f.Day.Short()
+	if f.Queens > 0 && f.By != 0 {
+		words += fmt.Sprintf(": %.0f of 100, before %.0f", 100*after, 100*before)
+	}
+	return words
+}
+
+// nailed says why the lane that was dragged does not move: its batch is grafted. ""
+// where none was dragged.
+func (s State) nailed(d Drag) string {
+	id, ok := SubjectOf(d.Tag.Ref).Batch()
+	if !ok || !d.far() || !s.Layout().Lanes.Contains(d.From) {
+		return ""
+	}
+	return fmt.Sprintf("batch %d is grafted: its days do not move any more", s.Present().View.Batch(id).Number)
+}

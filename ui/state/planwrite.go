@@ -1,0 +1,126 @@
+package state
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// planIt writes the answer down: a planned batch a graft.
+func planIt(s State) (State, []Effect) {
+	sheet, _ := s.PlanSheet()
+	ids, facts := s.Pen.IDs, []book.Fact(nil)
+	for i, b := range sheet.Batches {
+		id := s.Planning.Batch
+		if i > 0 || id.IsZero() {
+			id = book.BatchID(ids.Next())
+		}
+		at := b.Ladder.Graft.In(s.Present().View.Zone())
+		facts = append(facts, book.BatchPlanned{
+			Batch: id, Day: b.Day, Minute: at.Hour()*60 + at.Minute(), Line: sheet.Line, Breeder: s.breederOf(sheet.Line), Yard: sheet.Yard,
+			Larvae: sheet.Larvae, Nucs: graftNucs(sheet, i), Queens: graftQueens(sheet, i), By: sheet.By, Laying: sheet.Laying, Sure: sheet.Sure, Orders: s.ordersFor(sheet),
+		})
+	}
+	s.Pen.IDs = ids
+	first := facts[0].(book.BatchPlanned)
+	words := s.planWords(sheet, first)
+	s.Planning.Batch = first.Batch
+	return s.write(words, calendar.Instantly(s.Now), facts...)
+}
+
+// graftNucs is how many nucs a graft of an answer is planned with.
+func graftNucs(p *PlanSheet, graft int) int {
+	if len(p.Batches) == 1 {
+		return p.Nucs
+	}
+	return p.Batches[graft].Size.Nucs
+}
+
+// graftQueens is how many of the queens wished for are expected of a graft: all of one,
+// of several their shares.
+func graftQueens(p *PlanSheet, graft int) int {
+	all, before := 0.0, 0.0
+	for i, b := range p.Batches {
+		all += b.Size.Queens
+		if i < graft {
+			before = all
+		}
+	}
+	if len(p.Batches) == 1 || all == 0 {
+		return p.Queens
+	}
+	to := before + p.Batches[graft].Size.Queens
+	return int(float64(p.Queens)*to/all+0.5) - int(float64(p.Queens)*before/all+0.5)
+}
+
+// planWords say what was planned, for undo: of a batch that was moved what that costs.
+func (s State) planWords(p *PlanSheet, first book.BatchPlanned) string {
+	if b, ok := s.Present().View.BatchPlan(first.Batch); ok && b.Day != first.Day {
+		return movedWords(first, p.Chance, s.Present().lane(plannedKey{b.Batch, b.Day}).Chance)
+	}
+	if n := len(p.Batches); n > 1 {
+		return fmt.Sprintf("%d grafts planned from %s", n, p.Batches[0].Day.Short())
+	}
+	return fmt.Sprintf("graft of %s planned for %s", larvaeWord(p.Larvae), p.Batches[0].Day.Short())
+}
+
+// breederOf is the first breeder of a line; none where no line is wished.
+func (s State) breederOf(line string) (id book.ColonyID) {
+	for c := range s.Present().View.Colonies() {
+		if line != "" && c.Line == line && c.Is(book.Breeder) {
+			return c.Colony
+		}
+	}
+	return id
+}
+
+// ordersFor are the open orders that a planned batch is for: those that take its
+// line and are due no sooner than it is ready, the first ones, up to its queens.
+func (s State) ordersFor(p *PlanSheet) (all []book.OrderID) {
+	left := p.Queens
+	for o := range s.Present().View.Orders() {
+		if n := o.Open(); n > 0 && n <= left && o.By >= p.Nearest && o.Takes(p.Line) {
+			all, left = append(all, o.Order), left-n
+		}
+	}
+	return all
+}
+
+func dropPlan(s State) (State, []Effect) {
+	id := s.planHand()
+	s.Planning, s.Selection = Planning{Tries: s.Planning.Tries}, Selection{}
+	return s.write("planned graft taken off", calendar.Instantly(s.Now), book.BatchDropped{Batch: id})
+}
+
+// planHand is the planned batch that commands are about: in Plan the one that is being
+// changed, else the one selected.
+func (s State) planHand() book.BatchID {
+	if s.Room == Plan {
+		return s.Planning.Batch
+	}
+	id, _ := s.Selection.Last().Batch()
+	return id
+}
+
+// plannedChosen tells whether what is selected is a batch that is planned and not
+// grafted.
+func (s State) plannedChosen() bool {
+	id, ok := s.Selection.Last().Batch()
+	if !ok || s.Book == nil {
+		return false
+	}
+	_, planned := s.Present().View.BatchPlan(id)
+	return planned
+}
+
+// noPlanChosen says why there is no planned batch to do something with.
+func noPlanChosen(s State) string {
+	if why := noBook(s); why != "" {
+		return why
+	}
+	if _, ok := s.Present().View.BatchPlan(s.planHand()); !ok {
+		return "select a batch that is planned and not grafted"
+	}
+	return s.Book.ReadOnly
+}

@@ -1,0 +1,115 @@
+package view
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/plan"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// plannedLane draws the lane of a planned batch: all of it hatched, for nothing is
+// counted yet, with its fan. While it is dragged it says what the other day costs.
+func (p *sheet) plannedLane(b state.PlannedLane, a scene.Area) {
+	g := p.laneOf(plannedStream(b), a)
+	g.name, g.ref = "Planned", b.Ref()
+	p.add(scene.Rect{Area: a, Tag: scene.Tag{Ref: g.ref, Reason: "Planned  drag it to another day; " + plannedSays(b)}})
+	days := scene.Area{X: g.ribbon.X, Y: a.Y, W: a.W - g.ribbon.X, H: a.H}
+	p.clipped(days, scene.Tag{}, func() {
+		g.windows()
+		g.fan()
+		g.pieces()
+		if b.Moved() {
+			p.moveShown(b, days)
+		}
+	})
+	p.names = append(p.names, func() { p.clipped(days, scene.Tag{}, g.labels) })
+	g.title()
+	p.rule(0, a.Bottom()-1, a.W, a.Bottom()-1, scene.Hair)
+}
+
+// moveShown marks the day that is planned, and says beside the stream what the other
+// one costs.
+func (p *sheet) moveShown(b state.PlannedLane, a scene.Area) {
+	r := p.l.Ribbon
+	was := r.At(b.Was)
+	p.add(scene.Line{From: at(was, a.Y+3), To: at(was, a.Bottom()-4), Stroke: scene.Stroke{Role: scene.Pen, Width: 1.4, Dash: [2]float64{3, 3}}})
+	says, f := moveSays(b), ink(13).semi().as(scene.Pen)
+	w := p.width(says, f)
+	x := min(was, r.Left(b.Day)) - 10 - w
+	if x < a.X+4 {
+		x = max(r.Left(b.Ladder.Rung(plan.Ready).By+1), was) + 10
+	}
+	x = max(a.X+4, r.Left(p.s.Today()+1)+8, min(x, a.Right()-w-8))
+	p.rect(scene.Area{X: x - 4, Y: a.Y + 8, W: w + 8, H: 19}, scene.Panel)
+	p.text(x, a.Y+22, says, f)
+}
+
+// moveSays is what moving a planned batch does to its promise.
+func moveSays(b state.PlannedLane) string {
+	says := b.Was.Short() + " → " + b.Day.Short()
+	if b.Queens == 0 || b.By == 0 {
+		return says
+	}
+	return fmt.Sprintf("%s: %s, before %.0f", says, ofHundred(b.Chance), 100*b.Before)
+}
+
+// plannedSays is a planned batch in one line.
+func plannedSays(b state.PlannedLane) string {
+	says := fmt.Sprintf("graft %s, %d larvae, %d nucs", b.Day.Short(), b.Larvae, b.Nucs)
+	if b.Line != "" {
+		says += ", " + b.Line
+	}
+	if b.Queens > 0 && b.By != 0 {
+		says += fmt.Sprintf("; %d queens by %s: %s", b.Queens, b.By.Short(), ofHundred(b.Chance))
+	}
+	return says
+}
+
+// plannedStream is a planned batch as a lane draws it: how many are left after each
+// link, from the step of the ladder on after which they are.
+func plannedStream(b state.PlannedLane) stream {
+	s := stream{Batch: &book.Batch{Grafted: book.Grafted{Batch: b.Batch, Larvae: b.Larvae, Line: plannedName(b)}}}
+	zone := b.Ladder.Graft.Location()
+	on := func(step plan.Step) time.Time { return b.Ladder.Rung(step).Best.At(12, 0, zone) }
+	raw := stageLook{scene.Off, scene.Ink3, "larvae", "larvae to graft"}
+	taken := raw
+	taken.word, taken.is = "taken", "cells taken"
+	from := map[plan.Link]struct {
+		at time.Time
+		stageLook
+	}{
+		plan.Grafted:          {b.Ladder.Graft, raw},
+		plan.Taken:            {on(plan.CountTake), taken},
+		plan.RipeOfTaken:      {on(plan.CountCapped), look(scene.Cell, "capped", "capped cells")},
+		plan.Placed:           {on(plan.GiveCells), look(scene.Cell, "", "cells in nucs")},
+		plan.EmergedOfRipe:    {on(plan.Emerge), look(scene.Virgin, "emerge", "virgins")},
+		plan.CellAccepted:     {b.Ladder.Rung(plan.LookForEggs).From.Start(zone), look(scene.Due, "", "queens due for a look")},
+		plan.VirginAccepted:   {b.Ladder.Rung(plan.LookForEggs).From.Start(zone), look(scene.Due, "", "queens due for a look")},
+		plan.LayingOfAccepted: {on(plan.LookForEggs), look(scene.Laying, "laying", "laying queens")},
+		plan.GoodOfLaying:     {on(plan.Ready), look(scene.GoodBrood, "ready", "queens ready to hand over")},
+	}
+	for _, link := range b.Stages {
+		l, shown := from[link.Link]
+		if !shown {
+			continue
+		}
+		n := link.Chances.Mean()
+		s.stages = append(s.stages, stage{
+			at: l.at, n: n, fill: l.fill, line: l.line, label: l.label(n), word: l.is,
+			low: float64(link.Low()), high: math.Max(n, float64(link.High())),
+		})
+	}
+	fly, eggs := b.Ladder.Rung(plan.Fly), b.Ladder.Rung(plan.LookForEggs)
+	s.flightFrom, s.flightBy = fly.From.Start(zone), (fly.By + 1).Start(zone)
+	s.eggsFrom, s.eggsBy = eggs.From.Start(zone), (eggs.By + 1).Start(zone)
+	s.ends = (b.Ladder.Rung(plan.Ready).By + 1).Start(zone)
+	return s
+}
+
+// plannedName is what stands below "Planned" before a lane: the line, else the day.
+func plannedName(b state.PlannedLane) string { return cmp.Or(b.Line, b.Day.Short()) }

@@ -1,0 +1,125 @@
+package view
+
+import (
+	"fmt"
+	"strings"
+
+	"lidmark/domain/plan"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// answer says how sure the wish is, and what would make it surer.
+func (d *planDraw) answer(a scene.Area) {
+	x, to := a.X+state.Edge, a.Right()-state.Edge
+	if a.H > 90 && a.X > d.Wish.X {
+		d.rule(a.X, a.Y+14, a.X, a.Bottom()-14, scene.Rule)
+	}
+	if _, wrong := d.s.Wish(); wrong.Field != "" {
+		d.wrap(x, a.Y+30, sentence(wrong.Why), ink(14).as(scene.Act), to-x, 4)
+		return
+	}
+	if d.all == nil {
+		return
+	}
+	n := "One batch: "
+	if len(d.all.Batches) > 1 {
+		n = "Two batches: "
+	}
+	f, says := ink(17).semi(), ink2(13)
+	if !d.now {
+		f, says = f.as(scene.Ink3), says.as(scene.Ink3)
+	}
+	end := d.text(x, a.Y+30, n+ofHundred(d.all.Chance), f)
+	room := to
+	if a.X == d.Wish.X {
+		room -= 164
+	}
+	d.before(end+12, a.Y+30, room)
+	if words, late := d.answerSays(); late {
+		d.wrap(x, a.Y+50, words, ink(13).as(scene.Act), room-x, 2)
+	} else {
+		d.fit(x, a.Y+50, words, says, room)
+		d.fit(x, a.Y+67, d.outOfReach(), says, room)
+	}
+	if a.X == d.Wish.X { // the button at the foot of the room is far below
+		const wide, high = 156.0, 34.0
+		d.wideButton(scene.Area{X: to - wide, Y: a.Y + 12, W: wide, H: high}, d.planWord(), "plan it", true)
+	}
+	d.turns(x, a.Y+88, to)
+}
+
+// before says of a planned batch how sure it is as it stands on the plan.
+func (d *planDraw) before(x, y, to float64) {
+	b, ok := d.s.Present().View.BatchPlan(d.s.Planning.Batch)
+	if !ok || b.Queens == 0 || b.By == 0 {
+		return
+	}
+	d.fit(x, y, fmt.Sprintf("on the plan %s: %.0f", shortDay(b.Day), 100*d.s.PlannedLane(b).Before), ink(14).as(scene.Pen), to)
+}
+
+// answerSays is the answer in a sentence, and whether no graft is in time.
+func (d *planDraw) answerSays() (says string, late bool) {
+	graft := longDay(d.all.Batches[0].Day)
+	switch {
+	case d.all.InTime:
+		return fmt.Sprintf("graft %s, laying by %s, %s by %s", graft, shortDay(d.all.LayBy), d.goal(), shortDay(d.all.By)), false
+	case d.s.Planning.Forwards:
+		return fmt.Sprintf("Grafted on %s nine in ten are %s by %s, later than %s", shortDay(d.all.Batches[0].Day), d.goal(), d.all.Nearest.Short(), shortDay(d.all.By)), true
+	default:
+		return fmt.Sprintf("No graft from tomorrow on is in time for %s: the nearest is %s", d.all.By.Short(), d.all.Nearest.Short()), true
+	}
+}
+
+// outOfReach says why no number of larvae makes it as sure as it is wished.
+func (d *planDraw) outOfReach() string {
+	switch {
+	case d.all.Nucs == 0:
+		return "no nuc is free then: say how many there will be"
+	case d.all.Sizing.Limit == plan.NoLimit || d.all.Chance >= d.all.Sure:
+		return ""
+	}
+	return fmt.Sprintf("%.0f of 100 is out of reach: %s", 100*d.all.Sure, d.all.Sizing.Limit)
+}
+
+func (d *planDraw) goal() string {
+	if d.all.Laying {
+		return "laying"
+	}
+	return "ready"
+}
+
+// turns are the words that read the wish another way, as many as have room.
+func (d *planDraw) turns(x, y, to float64) {
+	pen := ink(13.5).as(scene.Pen)
+	two := "one batch instead"
+	if len(d.all.Batches) == 1 {
+		two = "two batches, a week apart"
+		if d.all.Two > 0 {
+			two += ": " + ofHundred(d.all.Two)
+		}
+		if d.all.Two < d.all.Chance && d.all.Nucs2 < d.all.Nucs {
+			two = fmt.Sprintf("two batches: %s, %d nucs free", ofHundred(d.all.Two), d.all.Nucs2)
+		}
+	}
+	back := "from a graft"
+	if d.s.Planning.Forwards {
+		back = "backwards from a day"
+	}
+	words := [][2]string{{two, "two grafts"}, {back, "forwards"}, {"keep beside", "keep try"}}
+	if !d.all.InTime && !d.s.Planning.Forwards {
+		words = append([][2]string{{"by " + d.all.Nearest.Short(), "nearest day"}}, words...)
+	}
+	if !d.s.Planning.Batch.IsZero() {
+		words = [][2]string{{"another batch", "new plan"}, {"take it off the plan", "drop plan"}, {"keep beside", "keep try"}, {back, "forwards"}}
+	}
+	if d.stacks() && d.Wish.W >= state.PlanWide {
+		words = append([][2]string{{strings.ToLower(d.planWord()[:1]) + d.planWord()[1:], "plan it"}}, words...)
+	}
+	for _, w := range words {
+		if x+d.width(w[0], pen) > to {
+			return
+		}
+		x = d.link(x, y, w[0], pen, w[1], false) + 18
+	}
+}

@@ -1,0 +1,75 @@
+package view
+
+import (
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// others lists other days for the graft, each with what it costs, who is free and what
+// is in the way; the day chosen stands among them.
+func (d *planDraw) others(a scene.Area) {
+	x, w := a.X+state.Edge, a.W-2*state.Edge
+	y := d.partHead(a, "Other days for the graft", "the same amounts for "+d.all.By.Short())
+	foot := d.planButtons(a)
+	rows := len(d.all.Others) + 1
+	row := max(26, min(42, (foot-y)/float64(rows)))
+	chosen, told := d.all.Batches[0].Day, false
+	for _, o := range d.all.Others {
+		if !told && o.Day > chosen {
+			y, told = d.chosenDay(x, y, w, row), true
+		}
+		if y+row > foot {
+			break
+		}
+		d.otherDay(o, scene.Area{X: x - 6, Y: y, W: w + 12, H: row - 2})
+		y += row
+	}
+	if !told && y+row <= foot {
+		d.chosenDay(x, y, w, row)
+	}
+}
+
+// twoLines is from which height on a day has two lines, dp.
+const twoLines = 36.0
+
+// lastSaid is the last graft of the season that makes sense.
+func (d *planDraw) lastSaid() string {
+	if d.all.Last == 0 {
+		return "last graft of the season: tell the usual weather first"
+	}
+	return "last graft that makes sense: about " + d.all.Last.Short()
+}
+
+// chosenDay writes the day of the answer between the others, and gives where the next
+// one begins.
+func (d *planDraw) chosenDay(x, y, w, row float64) float64 {
+	d.add(scene.Rect{Area: scene.Area{X: x - 6, Y: y, W: w + 12, H: row - 2}, Radius: 5, Fill: scene.PenTint})
+	d.right(x+w, y+16, ofHundred(d.all.Chance), ink(14).semi())
+	d.text(x, y+16, d.all.Batches[0].Day.Short(), ink(14).semi())
+	if row >= twoLines {
+		d.fit(x, y+32, "as it stands, in time for "+d.all.Nearest.Short(), ink2(12.5), x+w)
+	}
+	return y + row
+}
+
+func (d *planDraw) otherDay(o state.PlanOther, a scene.Area) {
+	ref := state.OtherOf(o.Day)
+	r := scene.Rect{Area: a, Radius: 5, Tag: scene.Tag{Ref: ref, Reason: "graft on " + o.Day.Short()}}
+	if d.hovers(ref) {
+		r.Stroke = stroke(scene.Ink2, 1.5)
+	}
+	d.add(r)
+	x, to := a.X+6, a.Right()-6
+	end := d.right(to, a.Y+16, ofHundred(o.Chance), ink(14).semi())
+	name := d.text(x, a.Y+16, o.Day.Short(), ink(14).semi())
+	says, f := "in time for "+o.Ready.Short(), ink2(12.5)
+	if o.Clash != "" {
+		says, f = o.Clash, f.as(scene.Act)
+	}
+	if a.H < twoLines-2 {
+		d.fit(name+10, a.Y+16, says, f, end-8)
+		return
+	}
+	d.fit(name+10, a.Y+16, o.Free, ink2(12.5), end-8)
+	d.fit(x, a.Y+32, says, f, to)
+}
