@@ -129,6 +129,24 @@ const (
 	LivesCaughtAt21
 	LivesCaughtAt28
 	LivesCaughtAt35
+)
+
+// The mating yard: where bees end who come home, and how far apart things stand.
+const (
+	HomingVirgins Key = iota + LivesCaughtAt35 + 1
+	HomingVirginsReach
+	HomingWorkers
+	HomingWorkersReach
+	HomingFacing
+	HomingOneMark
+	HomingBothMarks
+	HomingActivityMost
+	HomingNearest
+	PlaceApartInBlock
+	PlaceApartInRow
+	YardWrongUsual
+	YardWrongDoubles
+	YardFactorLeast
 
 	keyCount
 )

@@ -61,6 +61,7 @@ const (
 	Cm2           Unit = "cm²"
 	Dm2           Unit = "dm²"
 	Colonies      Unit = "colonies"
+	Boxes         Unit = "boxes"
 	Queens        Unit = "queens"
 	Cells         Unit = "cells"
 	Combs         Unit = "combs"
@@ -119,11 +120,12 @@ const (
 	Times
 	Worth
 	Planning
+	MatingYard
 )
 
 // Groups gives the groups in the order they are shown.
 func Groups() []Group {
-	return []Group{Clock, Rates, Course, Weather, BeesAndBrood, Stores, Robbing, Times, Worth, Planning}
+	return []Group{Clock, Rates, Course, Weather, BeesAndBrood, Stores, Robbing, Times, Worth, Planning, MatingYard}
 }
 
 // String gives the heading in plain words.
@@ -149,6 +151,8 @@ func (g Group) String() string {
 		return "Worth"
 	case Planning:
 		return "Plans"
+	case MatingYard:
+		return "Mating yard"
 	}
 	return ""
 }

@@ -23,7 +23,7 @@ var units = map[practice.Unit]bool{
 	practice.Metre: true, practice.Kilometre: true, practice.Share: true, practice.SharePerDay: true,
 	practice.Ratio: true, practice.Score: true, practice.Bees: true, practice.Kilogram: true, practice.EggsPerDay: true, practice.CellsPerBee: true, practice.BeesPerDm2: true,
 	practice.CellsPerDm2: true, practice.GramPerDm2: true, practice.Litre: true,
-	practice.GramPerLitre: true, practice.GramPerDay: true, practice.Cm2: true, practice.Dm2: true, practice.Colonies: true, practice.Queens: true, practice.Money: true,
+	practice.GramPerLitre: true, practice.GramPerDay: true, practice.Cm2: true, practice.Dm2: true, practice.Colonies: true, practice.Boxes: true, practice.Queens: true, practice.Money: true,
 	practice.Cells: true, practice.Combs: true, practice.Sides: true, practice.Drones: true, practice.Alleles: true, practice.WeekdayNumber: true,
 }
 

@@ -7,6 +7,7 @@ const (
 	milum1930       = "Milum 1930, J Econ Entomol 23:441 (Wisconsin, 1924-25)"
 	buechler2013    = "Büchler et al 2013, J Apic Res 52(1), standard methods for rearing queens"
 	perezSato2006   = "Perez-Sato & Ratnieks 2006, Apidologie 37:571"
+	perezSato2008   = "Perez-Sato, Hughes, Couvillon & Ratnieks 2008, Apidologie 39:708"
 	fellMorse1984   = "Fell & Morse 1984, Insectes Soc, read in its abstract"
 	noSource        = "no source found"
 	breedersTable   = "breeders' printed rearing tables, which differ by a day or two"

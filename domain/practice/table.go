@@ -33,6 +33,7 @@ func table() [keyCount]Number {
 		{Worth, worthRows},
 		{Planning, planRows},
 		{Planning, amountRows},
+		{MatingYard, yardRows},
 	})
 }
 
