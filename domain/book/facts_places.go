@@ -63,7 +63,8 @@ func (featureKindWords) words() (string, []string) {
 
 // FeatureDrawn draws something on a yard's ground: a line or an outline of
 // points, or the middle of a tree. Height and Width are metres; a tree's
-// width is that of its crown.
+// width is that of its crown. Drawn again it takes its own place; without points
+// it is wiped off.
 type FeatureDrawn struct {
 	Feature FeatureID   `json:"feature"`
 	Yard    YardID      `json:"yard"`

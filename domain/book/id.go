@@ -23,9 +23,10 @@ const (
 	KindQueen
 	KindBatch
 	KindOrder
+	KindLayout
 )
 
-var kindWords = [...]string{"", "yard", "stand", "feature", "box", "nuc", "colony", "person", "queen", "batch", "order"}
+var kindWords = [...]string{"", "yard", "stand", "feature", "box", "nuc", "colony", "person", "queen", "batch", "order", "layout"}
 
 // String is the kind's word.
 func (k Kind) String() string { return kindWords[k] }
@@ -48,6 +49,7 @@ type (
 	queen   struct{}
 	batch   struct{}
 	order   struct{}
+	layout  struct{}
 )
 
 func (yard) kind() Kind    { return KindYard }
@@ -60,6 +62,7 @@ func (person) kind() Kind  { return KindPerson }
 func (queen) kind() Kind   { return KindQueen }
 func (batch) kind() Kind   { return KindBatch }
 func (order) kind() Kind   { return KindOrder }
+func (layout) kind() Kind  { return KindLayout }
 
 // The ids of the things a book speaks of.
 type (
@@ -83,6 +86,8 @@ type (
 	BatchID = ID[batch]
 	// OrderID names an order for queens.
 	OrderID = ID[order]
+	// LayoutID names a try-out of how the boxes of a yard stand.
+	LayoutID = ID[layout]
 )
 
 // IsZero tells whether id names nothing.

@@ -18,6 +18,8 @@ type Yard struct {
 	ForageSince calendar.Moment
 	Wasps       calendar.Moment // they were last seen about, and not gone since; zero: not
 	Features    []FeatureDrawn
+	Wind        Reading        // degrees from which it mostly blows
+	Picture     GroundPictured // of the ground; without JPEG there is none
 	Papers      []PaperHeld
 	Weather     map[calendar.Day]WeatherSeen
 	Hours       map[calendar.Day]WeatherHours // of a day told by the hour and not told otherwise since
@@ -127,7 +129,11 @@ func (v *View) foldYardFact(y *Yard, e *Entry) {
 			y.Wasps = e.At
 		}
 	case FeatureDrawn:
-		y.Features = append(y.Features, f)
+		y.draw(f)
+	case WindSaid:
+		y.Wind = Reading{f.From, e.At}
+	case GroundPictured:
+		y.Picture = f
 	case PaperHeld:
 		y.Papers = append(y.Papers, f)
 	case WeatherSeen:
@@ -140,6 +146,20 @@ func (v *View) foldYardFact(y *Yard, e *Entry) {
 		y.LastChecked = e.At
 	case Treated:
 		y.Treated.take(e, y.Yard.Subject())
+	}
+}
+
+// draw puts a feature in the place of the one it was before; one without points is
+// gone.
+func (y *Yard) draw(f FeatureDrawn) {
+	i := slices.IndexFunc(y.Features, func(g FeatureDrawn) bool { return g.Feature == f.Feature && !f.Feature.IsZero() })
+	switch gone := len(f.Points) == 0; {
+	case i < 0 && !gone:
+		y.Features = append(y.Features, f)
+	case i >= 0 && gone:
+		y.Features = slices.Delete(y.Features, i, i+1)
+	case i >= 0:
+		y.Features[i] = f
 	}
 }
 

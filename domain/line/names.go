@@ -47,6 +47,8 @@ func placeName(v *book.View, s book.Subject) string {
 		return v.Person(book.PersonID(s.UUID)).Name
 	case book.KindOrder:
 		return v.Order(book.OrderID(s.UUID)).Number
+	case book.KindLayout:
+		return v.Layout(book.LayoutID(s.UUID)).Name
 	default:
 		return ""
 	}

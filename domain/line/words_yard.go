@@ -14,6 +14,12 @@ func (t teller) place(f book.Fact) string {
 		return "stand" + unless(" ", f.Letter) + t.at("in", f.Yard.Subject()) + " with " + count(float64(f.Places), "place")
 	case book.FeatureDrawn:
 		return or(f.What.String(), "feature") + unless(" ", f.Label) + " drawn" + t.at("in", f.Yard.Subject())
+	case book.WindSaid:
+		return "wind mostly from " + figureOf(f.From) + "°" + t.at("in", f.Yard.Subject())
+	case book.GroundPictured:
+		return ifSaid(len(f.JPEG) == 0, "no ") + "photograph laid under the map" + t.at("of", f.Yard.Subject())
+	case book.LayoutTried, book.LayoutPlanned, book.LayoutDropped:
+		return t.layout(f)
 	case book.ForageSeen:
 		return or(f.Forage.String(), "forage not known") + ifSaid(f.Wasps, ", wasps about") + t.at("in", f.Yard.Subject())
 	case book.WeatherSeen:
@@ -22,6 +28,19 @@ func (t teller) place(f book.Fact) string {
 		return weatherHours(f) + t.at("in", f.Yard.Subject())
 	case book.WeatherNormal:
 		return weatherNormal(f) + t.at("in", f.Yard.Subject())
+	default:
+		return ""
+	}
+}
+
+func (t teller) layout(f book.Fact) string {
+	switch f := f.(type) {
+	case book.LayoutTried:
+		return commas("try-out"+unless(" ", f.Name)+" kept"+t.at("for", f.Yard.Subject()), ifSaid(len(f.Stands) > 0, count(float64(len(f.Stands)), "stand")+" moved or turned"), ifSaid(len(f.Fronts) > 0, count(float64(len(f.Fronts)), "front")+" painted"))
+	case book.LayoutPlanned:
+		return t.called("try-out", f.Layout.Subject()) + " made the plan" + t.at("of", f.Yard.Subject()) + " from " + f.From.Short()
+	case book.LayoutDropped:
+		return t.called("try-out", f.Layout.Subject()) + " thrown away" + t.at("in", f.Yard.Subject())
 	default:
 		return ""
 	}

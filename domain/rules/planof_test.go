@@ -19,7 +19,7 @@ var judged = map[string]string{
 // unjudged only tell what is, was seen or was counted, or nothing stands
 // against them.
 var unjudged = []string{
-	"yard described", "stand set", "feature drawn", "forage seen", "weather seen", "weather hours", "weather normal", "box built", "nuc named", "entrance set", "front marked",
+	"yard described", "stand set", "feature drawn", "wind said", "ground pictured", "layout tried", "layout planned", "layout dropped", "forage seen", "weather seen", "weather hours", "weather normal", "box built", "nuc named", "entrance set", "front marked",
 	"lid painted", "colony described", "person described", "days off", "hours on", "take counted", "capped counted", "ripe counted", "cells culled",
 	"incubator read", "clock seen", "emerged counted", "taken along", "brought back", "dropped", "virgin caged", "own cells broken down",
 	"wild cells searched", "row looked", "brood given", "queen described", "queen marked", "queen tested", "queen put in", "queen banked",

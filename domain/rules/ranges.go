@@ -56,12 +56,12 @@ func plausible(kind, path string, v reflect.Value) error {
 }
 
 // chosen tells whether a value is one of those there are, whatever it is: yes or
-// no, a word, an id.
+// no, a word, an id, a picture.
 func chosen(v reflect.Value) bool {
 	switch v.Kind() {
 	case reflect.Bool, reflect.Uint8:
 		return true
-	case reflect.Array:
+	case reflect.Array, reflect.Slice:
 		return v.Type().Elem().Kind() == reflect.Uint8
 	}
 	return false
@@ -197,6 +197,15 @@ var ranges = map[string]span{
 	"stand set: at.y":                 metres,
 	"stand set: turnDeg":              degrees,
 	"stand set: places":               places,
+	"wind said: fromDeg":              degrees,
+	"ground pictured: at.x":           metres,
+	"ground pictured: at.y":           metres,
+	"ground pictured: turnDeg":        degrees,
+	"ground pictured: metresPerPixel": {0, 100, "m to a pixel"},
+	"layout tried: stands.at.x":       metres,
+	"layout tried: stands.at.y":       metres,
+	"layout tried: stands.turnDeg":    degrees,
+	"layout tried: stands.places":     places,
 	"feature drawn: points.x":         metres,
 	"feature drawn: points.y":         metres,
 	"feature drawn: heightM":          {0, 1000, "m of height"},

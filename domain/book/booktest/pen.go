@@ -103,4 +103,10 @@ func Person(name string) book.PersonID { return book.PersonID(named(name)) }
 // Order is the id of an order of a number.
 func Order(number string) book.OrderID { return book.OrderID(named(number)) }
 
+// Layout is the id of a try-out of a name.
+func Layout(name string) book.LayoutID { return book.LayoutID(named(name)) }
+
+// Feature is the id of a feature of a name.
+func Feature(name string) book.FeatureID { return book.FeatureID(named(name)) }
+
 func named(name string) uuid.UUID { return uuid.NewSHA1(uuid.NameSpaceOID, []byte(name)) }

@@ -1,0 +1,112 @@
+package yard
+
+import (
+	"cmp"
+	"slices"
+
+	"lidmark/domain/book"
+)
+
+// Of is the layout of a yard as the book has it: its stands by letter, with the
+// nucs that stand on them by place, and its full-size colonies. Nobody knows by the
+// layout what is in a nuc: see [Layout.With].
+func Of(v *book.View, id book.YardID) Layout {
+	l := Layout{Yard: id}
+	at := map[book.StandID]int{}
+	for s := range v.Stands(id) {
+		at[s.Stand] = len(l.Stands)
+		l.Stands = append(l.Stands, Stand{ID: s.Stand, Letter: s.Letter, At: s.At, Turn: s.Turn, Places: s.Places, Round: s.Round})
+	}
+	for n := range v.Nucs() {
+		if i, ok := at[n.Stand]; ok && n.Yard == id {
+			l.Stands[i].Nucs = append(l.Stands[i].Nucs, nucOf(n))
+		}
+	}
+	for i := range l.Stands {
+		slices.SortStableFunc(l.Stands[i].Nucs, func(a, b Nuc) int { return cmp.Compare(a.Place, b.Place) })
+	}
+	for c := range v.Colonies() {
+		if c.Yard == id {
+			l.Colonies = append(l.Colonies, Colony{ID: c.Colony, Name: c.Name, At: c.At})
+		}
+	}
+	return l
+}
+
+func nucOf(n *book.Nuc) Nuc {
+	return Nuc{ID: n.Nuc, Name: n.Name, Place: n.Place, Bearing: n.NucNamed.Entrance, Mark: MarkOf(n.Front)}
+}
+
+// Holding is what is in a nuc as far as homing goes: its bees, 0 where nobody
+// knows, the virgins who will fly from it, and the chance that a stranger queen
+// finds a queen there.
+type Holding struct{ Bees, Virgins, Queenright float64 }
+
+// With is the layout with what its nucs hold.
+func (l Layout) With(holds func(book.NucID) Holding) Layout {
+	l = l.Clone()
+	for i := range l.Stands {
+		for k := range l.Stands[i].Nucs {
+			n := &l.Stands[i].Nucs[k]
+			h := holds(n.ID)
+			n.Bees, n.Virgins, n.Queenright = h.Bees, h.Virgins, h.Queenright
+		}
+	}
+	return l
+}
+
+// Try is the layout with a try-out laid over it: stands that stand otherwise or are
+// new, and fronts with other marks.
+func (l Layout) Try(t book.LayoutTried) Layout {
+	l = l.Clone()
+	for _, s := range t.Stands {
+		i := slices.IndexFunc(l.Stands, func(was Stand) bool { return was.ID == s.Stand })
+		if i < 0 {
+			i = len(l.Stands)
+			l.Stands = append(l.Stands, Stand{ID: s.Stand})
+		}
+		to := &l.Stands[i]
+		to.Letter, to.At, to.Turn, to.Places, to.Round = s.Letter, s.At, s.Turn, s.Places, s.Round
+	}
+	for _, f := range t.Fronts {
+		if n := l.nuc(f.Nuc); n != nil {
+			n.Mark = MarkOf(f)
+		}
+	}
+	return l
+}
+
+func (l Layout) nuc(id book.NucID) *Nuc {
+	for i := range l.Stands {
+		for k := range l.Stands[i].Nucs {
+			if n := &l.Stands[i].Nucs[k]; n.ID == id {
+				return n
+			}
+		}
+	}
+	return nil
+}
+
+// TriedAs is what of a layout differs from how the boxes stand, for the book.
+func (l Layout) TriedAs(id book.LayoutID, name string, now Layout) book.LayoutTried {
+	t := book.LayoutTried{Layout: id, Yard: l.Yard, Name: name}
+	was := map[book.StandID]Stand{}
+	marks := map[book.NucID]Mark{}
+	for _, s := range now.Stands {
+		was[s.ID] = s
+		for _, n := range s.Nucs {
+			marks[n.ID] = n.Mark
+		}
+	}
+	for _, s := range l.Stands {
+		if o, ok := was[s.ID]; !ok || o.At != s.At || o.Turn != s.Turn || o.Places != s.Places {
+			t.Stands = append(t.Stands, book.StandSet{Stand: s.ID, Yard: l.Yard, Letter: s.Letter, At: s.At, Turn: s.Turn, Places: s.Places, Round: s.Round})
+		}
+		for _, n := range s.Nucs {
+			if m, known := marks[n.ID]; known && m != n.Mark {
+				t.Fronts = append(t.Fronts, book.FrontMarked{Nuc: n.ID, Shape: n.Mark.Shape, Colour: n.Mark.Colour})
+			}
+		}
+	}
+	return t
+}

@@ -1,0 +1,5 @@
+-- Version 5: how the boxes of a yard might stand.
+--
+-- Facts of the kinds 'wind said', 'ground pictured', 'layout tried', 'layout
+-- planned' and 'layout dropped' stand in the table entry like all others. The
+-- version alone changes, so that a program which does not know them says so.
