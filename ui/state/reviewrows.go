@@ -112,7 +112,7 @@ func ChanceParts(c course.Chances) [7]ChancePart {
 		{LayingPart, "laying", "laying", c.Lays()},
 		{MatedPart, "mated", "mated, not laying yet", c.Mated + c.OwnMated},
 		{VirginPart, "virgin", "virgin, or the cell given", c.Cell + c.Virgin},
-		{CellPart, "own virgin or cell", "a virgin or a cell of its own", c.OwnCell + c.OwnVirgin},
+		{OwnPart, "own virgin or cell", "a virgin or a cell of its own", c.OwnCell + c.OwnVirgin},
 		{NonePart, "no queen", "no queen", c.None},
 		{DronePart, "drone layer", "drone layer", c.DroneLayer},
 		{WorkersPart, "laying workers", "laying workers", c.LayingWorkers},

@@ -111,7 +111,7 @@ func (g courseBand) band(part state.CoursePart) {
 		points[4*n-1-2*i], points[4*n-2-2*i] = at(x, y), at(end, y)
 	}
 	look := partLooks[part]
-	g.add(scene.Poly{Points: points, Fill: look.like.Fill(), Hatch: look.hatch, Stroke: stroke(scene.Ink, 0.8)})
+	g.add(scene.Poly{Points: points, Fill: look.like.Fill(), Stroke: stroke(scene.Ink, 0.8)})
 }
 
 // ahead is the first day of which nothing is known yet.
@@ -154,11 +154,6 @@ func (g courseBand) letter(part state.CoursePart) {
 		f = f.as(partLooks[part].like.Letter())
 	}
 	o := at(g.x(d)+float64(wide)*g.column/2, g.y(middle))
-	if h := partLooks[part].hatch; h.Role != scene.None {
-		w := g.width(text, f) + 6
-		g.rect(scene.Area{X: o.X - w/2, Y: o.Y - size*0.6, W: w, H: size * 1.2}, scene.Paper)
-		f = f.as(scene.Ink)
-	}
 	g.add(scene.Text{At: o, Text: text, Size: f.size, Weight: f.weight, Role: f.role, Anchor: scene.Centre, Middle: true})
 }
 

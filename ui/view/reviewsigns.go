@@ -68,15 +68,9 @@ func (p *sheet) waySign(w review.Way, hand review.Hand, c scene.Point, r float64
 	p.add(scene.Icon{At: c, Size: 2.2 * r, Symbol: wayIcons[w.Kind], Role: scene.Ink})
 }
 
-// part fills a part of a strip, with its outline. Trouble is hatched: drone layers
-// one way, laying workers the other.
+// part fills a part of a strip, with its outline.
 func (p *sheet) part(part state.CoursePart, a scene.Area) {
-	look := partLooks[part]
-	r := scene.Rect{Area: a, Fill: look.like.Fill(), Hatch: look.hatch, Stroke: stroke(scene.Ink, 1)}
-	if a.W < 3 { // no more than its outline
-		r.Hatch = scene.Hatch{}
-	}
-	p.add(r)
+	p.add(scene.Rect{Area: a, Fill: partLooks[part].like.Fill(), Stroke: stroke(scene.Ink, 1)})
 }
 
 // strip draws what a nuc may hold, in whole per cent where there is room; hovering a
