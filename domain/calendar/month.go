@@ -18,3 +18,14 @@ func (d Day) AddMonths(n int) Day {
 	_, _, last := Date(year, month+time.Month(n)+1, 0).Date()
 	return Date(year, month+time.Month(n), min(day, last))
 }
+
+// MostDays is how many days a month has at most, in any year: of February 29. Of what is
+// no month it is 0.
+func MostDays(m time.Month) int {
+	const leap = 2028 // a year in which every month has the most that it can
+	if m < time.January || m > time.December {
+		return 0
+	}
+	_, _, last := Date(leap, m+1, 0).Date()
+	return last
+}

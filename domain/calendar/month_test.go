@@ -71,3 +71,24 @@ func TestWeeksBeginAsAsked(t *testing.T) {
 		}
 	})
 }
+
+// TestMostDays: no day of any year lies beyond the most days of its month, and each
+// month reaches them.
+func TestMostDays(t *testing.T) {
+	reached := map[time.Month]bool{}
+	for d := day(t, "2026-01-01"); d <= day(t, "2029-12-31"); d++ {
+		_, m, n := d.Date()
+		if n > calendar.MostDays(m) {
+			t.Fatalf("%s lies beyond the %d days of %s", d, calendar.MostDays(m), m)
+		}
+		reached[m] = reached[m] || n == calendar.MostDays(m)
+	}
+	for m := time.January; m <= time.December; m++ {
+		if !reached[m] {
+			t.Errorf("%s never has %d days", m, calendar.MostDays(m))
+		}
+	}
+	if calendar.MostDays(0) != 0 || calendar.MostDays(13) != 0 {
+		t.Error("what is no month has days")
+	}
+}

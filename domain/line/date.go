@@ -66,6 +66,12 @@ func begins(name, word string) bool {
 // to come, today included.
 func nearest(word string, day int, month time.Month, today calendar.Day, way direction) (calendar.Day, error) {
 	const years = 8 // 29 Feb can be so far away
+	switch last := calendar.MostDays(month); {
+	case last == 0:
+		return 0, fmt.Errorf("day %q: there is no month %d, write it like 29 Apr or 2027-05-15", word, month)
+	case day > last:
+		return 0, &calendar.NoSuchDayError{Typed: word, Month: month.String(), Days: last}
+	}
 	year, _, _ := today.Date()
 	for n := range years + 1 {
 		d := calendar.Date(year+n*int(way), month, day)
@@ -74,7 +80,7 @@ func nearest(word string, day int, month time.Month, today calendar.Day, way dir
 			return inBooks(word, d)
 		}
 	}
-	return 0, fmt.Errorf("day %q: there is no such day, write it like 29 Apr or 2027-05-15", word)
+	return 0, fmt.Errorf("day %q: there is no such day within %d years, write it with its year, like 2028-02-29", word, years)
 }
 
 // unread says how to write a day that could not be read.

@@ -74,8 +74,9 @@ func TestParseWhenRefuses(t *testing.T) {
 		"soon":             `day "soon": write it like 2027-05-15, 29 Apr, today, yesterday, +3 or sat`,
 		"4/5":              `day "4/5": a slash leaves open which is the month, write it as a word, like 4 May`,
 		"29/4 18:00":       `day "29/4": a slash leaves open which is the month, write it as a word, like 4 May`,
-		"30 Feb":           `day "30 feb": there is no such day, write it like 29 Apr or 2027-05-15`,
-		"12.13.":           `day "12.13.": there is no such day, write it like 29 Apr or 2027-05-15`,
+		"30 Feb":           `day "30 feb": February has 29 days`,
+		"31.4.":            `day "31.4.": April has 30 days`,
+		"12.13.":           `day "12.13.": there is no month 13, write it like 29 Apr or 2027-05-15`,
 		"28 Mar 02:30":     "time 02:30 on Sun 28 Mar: the clocks skip it, write 03:30 where they go on",
 		"fri soon":         `time "soon": write it like 18:00, or morning, noon, afternoon, evening, night`,
 	} {

@@ -159,24 +159,44 @@ func (d date) order() (sure Order, open bool) {
 	return Asked, d.day <= months
 }
 
+// in is a date in an order, its day and its month each in its place.
+func (d date) in(o Order) date {
+	if d.turned && o == MonthFirst {
+		d.day, d.month = d.month, d.day
+	}
+	return d
+}
+
+// never says why a date is no day in any year.
+func (d date) never(text string) fault {
+	switch month := time.Month(d.month); {
+	case calendar.MostDays(month) == 0 || d.day == 0:
+		return faulty(likeDays, "%s is no day of the calendar", text)
+	case d.day > calendar.MostDays(month):
+		return faulty("write a day that there is", "%s: %s has %d days", text, month, calendar.MostDays(month))
+	}
+	return fault{}
+}
+
 // calendar is the day that a date means in an order; where it stands in the
 // wrong order, has no year or is no day, it says so.
 func (d date) calendar(text string, o Order, year int) (calendar.Day, fault) {
 	if _, open := d.order(); open && o == Asked {
 		return 0, faulty("say whether the day or the month stands first", "%s can be two days", text)
 	}
-	if d.turned && o == MonthFirst {
-		d.day, d.month = d.month, d.day
-	}
+	d = d.in(o)
 	if d.year < 0 {
 		d.year = year
+	}
+	if f := d.never(text); f != (fault{}) {
+		return 0, f
 	}
 	if d.year == 0 {
 		return 0, faulty("say which year is meant", "%s has no year", text)
 	}
 	got := calendar.Date(d.year, time.Month(d.month), d.day)
-	if y, m, day := got.Date(); y != d.year || int(m) != d.month || day != d.day {
-		return 0, faulty(likeDays, "%s is no day of the calendar", text)
+	if _, _, day := got.Date(); day != d.day { // 29 February
+		return 0, faulty("write a day that there is", "%s: February %d has 28 days", text, d.year)
 	}
 	if err := rules.PlausibleDay(text, got); err != nil {
 		what, do := cutLast(err.Error())

@@ -54,7 +54,14 @@ func TestDays(t *testing.T) {
 		{"2.5.", roll.Options{Year: 2027}, "2027-05-02"},
 		{"2.5.", roll.Options{}, "2.5. has no year"},
 		{"2 May", roll.Options{}, "2 May has no year"},
-		{"31.4.2027", roll.Options{}, "31.4.2027 is no day of the calendar"},
+		{"31.4.2027", roll.Options{}, "31.4.2027: April has 30 days"},
+		{"31.4.", roll.Options{}, "31.4.: April has 30 days"},
+		{"29.2.", roll.Options{}, "29.2. has no year"},
+		{"29.2.", roll.Options{Year: 2027}, "29.2.: February 2027 has 28 days"},
+		{"29.2.2024", roll.Options{}, "2024-02-29"},
+		{"5/31", monthFirst, "5/31 has no year"},
+		{"4/31", monthFirst, "4/31: April has 30 days"},
+		{"0.4.2027", roll.Options{}, "0.4.2027 is no day of the calendar"},
 		{"2.5.1027", roll.Options{}, "2.5.1027 in the year 1027"},
 		{"46500", roll.Options{}, `"46500" is no day`},
 		{"2.5.027", roll.Options{}, `"2.5.027" is no day`},
@@ -113,6 +120,9 @@ func TestANumberIsNoDay(t *testing.T) {
 func TestAYearIsAskedOnce(t *testing.T) {
 	if _, r := reads("2.5.", roll.Options{}); !r.AsksYear {
 		t.Error("no year, and none is asked")
+	}
+	if _, r := reads("31.4.", roll.Options{}); r.AsksYear {
+		t.Error("the day is in no year, and its year is asked")
 	}
 	if _, r := reads("2.5.", roll.Options{Year: 2027}); r.AsksYear {
 		t.Error("the year was said, and is asked")

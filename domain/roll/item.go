@@ -56,7 +56,7 @@ func (r *reading) item(it *item) {
 		if f := columns[c].take(r, it, cell); f != (fault{}) {
 			it.Mistakes = append(it.Mistakes, Mistake{row.Row.Number, i + 1, f.what, f.do})
 			d, ok := splitDate(cell.Text)
-			it.asksYear = it.asksYear || c.Day() && ok && d.year < 0 && r.Year == 0
+			it.asksYear = it.asksYear || c.Day() && ok && d.year < 0 && r.Year == 0 && d.in(r.result.Dates).never(cell.Text) == (fault{})
 		}
 	}
 	r.find(it)
