@@ -33,7 +33,7 @@ type windowShape struct {
 func clockOf(c bee.Clock, n practice.Numbers, zone *time.Location) clockShape {
 	s := clockShape{
 		Best: stamp(c.Best(), zone), Hard: stamp(c.Hard(), zone), FirstOne: stamp(c.FirstOut(0.01), zone),
-		FirstTen: stamp(c.FirstOut(0.1), zone), FirstMid: stamp(c.FirstOut(0.5), zone), Middle: stamp(c.Middle(), zone), Doubted: c.Doubted(),
+		FirstTen: stamp(c.FirstOut(0.1), zone), FirstMid: stamp(c.Even(), zone), Middle: stamp(c.Middle(), zone), Doubted: c.Doubted(),
 	}
 	graft := calendar.DayOf(c.Graft(), zone)
 	for _, w := range windows(c, n, zone) {
@@ -89,7 +89,7 @@ func (a *app) printClock(c bee.Clock, n practice.Numbers, zone *time.Location) {
 	a.table(rows)
 	a.line("  cells out, best by  %s", hour(c.Best(), zone))
 	a.line("  cells out, hard by  %s", hour(c.Hard(), zone))
-	a.line("  first virgin out    1 in 100 by %s, 10 in 100 by %s, even chance %s", hour(c.FirstOut(0.01), zone), hour(c.FirstOut(0.1), zone), hour(c.FirstOut(0.5), zone))
+	a.line("  first virgin out    1 in 100 by %s, 10 in 100 by %s, even chance %s", hour(c.FirstOut(0.01), zone), hour(c.FirstOut(0.1), zone), hour(c.Even(), zone))
 	a.line("  half of them out    %s", hour(c.Middle(), zone))
 	if c.Doubted() {
 		a.line("  something seen does not fit this clock: the graft, the warmth or the look is wrong")

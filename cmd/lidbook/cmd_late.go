@@ -202,7 +202,7 @@ func (a *app) printLate(c rules.LateCard, zone *time.Location) {
 		rows = append(rows, []string{"    by " + hour(l.By, zone), fmt.Sprintf("about %.0f of %d", l.Lost, c.Cells)})
 	}
 	a.table(rows)
-	a.line("  ways out until %s, best first:", hour(c.Next, zone))
+	a.line("  ways out until %s, best first; what is together and alive then is given or caged then:", hour(c.Next, zone))
 	rows = [][]string{{"    way", "lost", "kept", "accepted", "minutes"}}
 	for _, w := range c.Ways {
 		way := w.Way.String()

@@ -124,6 +124,10 @@ func (c Clock) firstBy(x float64) float64 {
 // the second. A p outside 10⁻⁶ to 1 − 10⁻⁶ counts as the nearer of the two.
 func (c Clock) FirstOut(p float64) time.Time { return c.instant(c.solve(c.firstBy, p)) }
 
+// Even gives the instant by which a virgin has walked with an even chance: it is
+// told alike wherever the batch is told of.
+func (c Clock) Even() time.Time { return c.FirstOut(0.5) }
+
 // Out gives how many of the cells are expected to have emerged by t, were
 // each kept apart.
 func (c Clock) Out(t time.Time) float64 { return float64(c.cells) * c.shareOut(c.hour(t)) }

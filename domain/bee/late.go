@@ -2,6 +2,7 @@ package bee
 
 import (
 	"cmp"
+	"math"
 	"slices"
 	"time"
 
@@ -59,16 +60,19 @@ type WayOut struct {
 	Placed, Caged, Left int
 	Lost                float64 // destroyed by Next
 	Kept                float64 // cells and virgins alive at Next
-	Accepted            float64 // taken in in the end, by nucs that are ready or by takers
+	Later               float64 // of those left and alive at Next, how many no nuc is ready for: they can be caged then
+	Accepted            float64 // taken in in the end: by nucs that are ready, by takers, out of cages later
 	Work                time.Duration
 	LastResort          bool // rests on a single study
 }
 
 // Ways values the ways out side by side, the best first. A placed cell is
 // accepted as a cell, one left whole as well, a virgin found loose as one
-// under a day old; neither without a nuc that is ready. A caged one is reckoned
-// as a virgin put in at three to four days, put in sooner she does better; she
-// keeps until a nuc is made up for her.
+// under a day old; neither without a nuc that is ready. What is alive at Next and
+// has no nuc is caged then: waiting leaves that open. A caged one, now or then, is
+// reckoned as a virgin put in at three to four days, put in sooner she does
+// better; she keeps until a nuc is made up for her. Of ways worth the same the one
+// that leaves fewer together is better.
 func (l Late) Ways() []WayOut {
 	n := l.Clock.cells
 	fit, takers := min(max(l.Fit, 0), n), min(max(l.Takers, 0), n)
@@ -83,9 +87,15 @@ func (l Late) Ways() []WayOut {
 		ways = append(ways, l.way(HandOn, takers, n-takers))
 	}
 	slices.SortStableFunc(ways, func(a, b WayOut) int {
-		return cmp.Or(cmp.Compare(b.Accepted, a.Accepted), cmp.Compare(b.Kept, a.Kept))
+		return cmp.Or(compareQueens(b.Accepted, a.Accepted), cmp.Compare(a.Left, b.Left), cmp.Compare(b.Kept, a.Kept))
 	})
 	return ways
+}
+
+// compareQueens compares expected numbers of queens; a millionth is no difference.
+func compareQueens(a, b float64) int {
+	const millions = 1e6
+	return cmp.Compare(math.Round(millions*a), math.Round(millions*b))
 }
 
 // way values one way out.
@@ -96,7 +106,8 @@ func (l Late) way(w Way, placed, caged int) WayOut {
 	if out.Left > 0 {
 		loose := l.left(w, out.Left)
 		out.Lost = loose.Lost(l.Next)
-		out.Accepted += l.taken(w, placed, loose)
+		accepted, later := l.taken(w, placed, loose)
+		out.Accepted, out.Later = out.Accepted+accepted, later
 	}
 	out.Kept = float64(l.Clock.cells) - out.Lost
 	out.Work = time.Duration(placed)*num.Duration(practice.MinutesGiveCell) +
@@ -115,17 +126,20 @@ func (l Late) Keeps(w WayOut) func(time.Time) float64 {
 	return func(t time.Time) float64 { return all - loose.Lost(t) }
 }
 
-// taken is how many of the cells and virgins found loose at Next are taken in:
-// no more than there are nucs left for, the cells first.
-func (l Late) taken(w Way, placed int, loose Loose) float64 {
+// taken is how many of the cells and virgins found loose at Next are taken in, the
+// cells first: as many as there are nucs left for, and what is caged then, later.
+func (l Late) taken(w Way, placed int, loose Loose) (accepted, later float64) {
 	room := float64(max(l.Fit, 0))
 	if w == Place {
 		room -= float64(placed)
 	}
-	cells := min(loose.Cells(l.Next), room)
-	virgins := min(loose.Virgins(l.Next), room-cells)
+	whole, out := loose.Cells(l.Next), loose.Virgins(l.Next)
+	cells := min(whole, room)
+	virgins := min(out, room-cells)
+	later = whole + out - cells - virgins
 	num := l.Clock.numbers
-	return cells*num.Get(practice.AcceptCell) + virgins*num.Get(practice.AcceptVirginUnderDay)
+	accepted = cells*num.Get(practice.AcceptCell) + virgins*num.Get(practice.AcceptVirginUnderDay)
+	return accepted + later*num.Get(practice.AcceptVirginDaysOld), later
 }
 
 // left is what becomes of n cells left loose.

@@ -203,6 +203,7 @@ func TestWaysOutSideBySide(t *testing.T) {
 	near(t, "14 placed and 10 caged", ways[bee.PlaceAndCage].Accepted, 14*0.80+10*0.63, 1e-9)
 	l := late.Clock.Loose()
 	near(t, "waiting, taken in", ways[bee.Wait].Accepted, l.Cells(monday18)*0.80+l.Virgins(monday18)*0.74, 1e-9)
+	near(t, "waiting, caged later", ways[bee.Wait].Later, 0, 0)
 	near(t, "waiting, kept", ways[bee.Wait].Kept, 24-16.5, 0.1)
 	if got, want := ways[bee.PlaceAndCage].Work, 29*time.Minute; got != want {
 		t.Errorf("placing 14 and caging 10 takes %v, want %v", got, want)
@@ -248,22 +249,46 @@ func TestAfterTheFirstWalked(t *testing.T) {
 	}
 }
 
-// TestAcceptedIntoNucsThatExist: what is left loose is taken in by no more
-// nucs than are ready, so that leaving what does not fit is never above caging
-// it.
+// TestAcceptedIntoNucsThatExist: what is left loose is taken in by no more nucs than
+// are ready, and what is alive beyond them is caged then: waiting leaves that open.
+// So leaving what does not fit is never above caging it.
 func TestAcceptedIntoNucsThatExist(t *testing.T) {
+	cell, caged := defaults.Get(practice.AcceptCell), defaults.Get(practice.AcceptVirginDaysOld)
 	rapid.Check(t, func(t *rapid.T) {
 		fit := rapid.IntRange(0, 30).Draw(t, "nucs ready")
 		next := saturday.Add(time.Duration(rapid.IntRange(1, 72).Draw(t, "hours")) * time.Hour)
 		accepted := map[bee.Way]float64{}
 		for _, w := range (bee.Late{Clock: lateBatch().Clock(defaults), Now: saturday, Next: next, Fit: fit}).Ways() {
 			accepted[w.Way] = w.Accepted
-			if w.Caged == 0 && w.Accepted > float64(fit)*defaults.Get(practice.AcceptCell)+1e-9 {
-				t.Errorf("%v: %.1f accepted into %d nucs", w.Way, w.Accepted, fit)
+			if w.Caged > 0 {
+				continue
+			}
+			if got := float64(w.Placed) + w.Later; got > w.Kept+1e-9 || w.Kept-got > float64(fit)+1e-9 {
+				t.Errorf("%v: %d placed and %.1f caged later of %.1f alive, %d nucs ready", w.Way, w.Placed, w.Later, w.Kept, fit)
+			}
+			if most := (w.Kept-w.Later)*cell + w.Later*caged; w.Accepted > most+1e-9 {
+				t.Errorf("%v: %.1f accepted, at most %.1f", w.Way, w.Accepted, most)
 			}
 		}
-		if place, ok := accepted[bee.Place]; ok && place >= accepted[bee.PlaceAndCage] {
+		if place, ok := accepted[bee.Place]; ok && place > accepted[bee.PlaceAndCage]+1e-6 {
 			t.Errorf("leaving the others: %.1f accepted, caging them %.1f", place, accepted[bee.PlaceAndCage])
 		}
 	})
+}
+
+// TestWaitingLeavesCagesOpen: an hour before anything can be lost, waiting costs
+// nothing, for what has no nuc is caged at the next hour as well as now; and yet the
+// way that leaves none together stands above it.
+func TestWaitingLeavesCagesOpen(t *testing.T) {
+	late := bee.Late{Clock: lateBatch().Clock(defaults), Now: saturday, Next: saturday.Add(time.Hour), Fit: 10}
+	ways := late.Ways()
+	if ways[0].Way != bee.PlaceAndCage {
+		t.Errorf("the best way is to %v", ways[0].Way)
+	}
+	for _, w := range ways {
+		if w.Way == bee.Wait {
+			near(t, "caged an hour on", w.Later, 14, 0.01)
+			near(t, "accepted in the end", w.Accepted, ways[0].Accepted, 0.05)
+		}
+	}
 }

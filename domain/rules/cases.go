@@ -114,7 +114,7 @@ func (p *pass) batch(b *book.Batch) *batchCase {
 		over: !p.now.Before(half), stale: y.today > lastOut(y.day(half), p.numbers),
 	}
 	c.off = p.putOff[putOffKey{CellsOut, b.Batch.Subject()}]
-	c.loose = p.now.After(c.hard) && !p.now.Before(clock.FirstOut(evenOdds))
+	c.loose = p.now.After(c.hard) && !p.now.Before(clock.Even())
 	return c
 }
 

@@ -101,7 +101,7 @@ func (p *pass) virginWalks(b *batchCase) {
 		Used: []practice.Key{practice.GraceOfFirstVirgin},
 	}
 	if !seen {
-		walks = b.clock.FirstOut(evenOdds)
+		walks = b.clock.Even()
 		f.What = fmt.Sprintf("expect a virgin loose among %s of %s", count(b.left, "cell"), batchWord(b.Batch))
 		f.Why = fmt.Sprintf("as likely as not since %s; %s", hour(walks, b.yard.zone), triage())
 		f.Do, f.Sure = fmt.Sprintf("Find and cage a virgin, look at each cell of %s", batchWord(b.Batch)), sureCalendar

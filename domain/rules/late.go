@@ -63,7 +63,8 @@ func LateDay(v *book.View, id book.BatchID, next time.Time) (LateCard, bool) {
 	if uncounted(b) {
 		card.Grafted = b.Unplaced()
 	}
-	card.Ready, card.Hard = ready, b.Clock(v.Numbers()).Hard()
+	clock := b.Clock(v.Numbers())
+	card.Ready, card.Hard, card.First, card.Middle = ready, clock.Hard(), clock.Even(), clock.Middle()
 	card.Batch, card.Number, card.Walking = id, b.Number, !b.Walking.IsZero()
 	return card, true
 }
@@ -90,7 +91,7 @@ func LateDayOf(b bee.Batch, now, next time.Time, fit int, n practice.Numbers) La
 	clock, looked := b.Clock(n), noneOut(b, now).Clock(n)
 	card := LateCard{
 		Now: now, Next: next, Cells: b.Cells, Fit: fit,
-		Hard: clock.Hard(), Margin: n.Get(practice.HardMargin), Chance: n.Get(practice.HardChance), First: looked.FirstOut(evenOdds), Middle: clock.Middle(), Triage: bee.Triage(),
+		Hard: clock.Hard(), Margin: n.Get(practice.HardMargin), Chance: n.Get(practice.HardChance), First: clock.Even(), Middle: clock.Middle(), Triage: bee.Triage(),
 		Ways: bee.Late{Clock: looked, Now: now, Next: next, Fit: fit}.Ways(),
 		Used: []practice.Key{
 			practice.GraceOfFirstVirgin, practice.EmergenceSpread, practice.SharedShiftSpread,
@@ -112,8 +113,6 @@ func LateDayOf(b bee.Batch, now, next time.Time, fit int, n practice.Numbers) La
 func sameMinute(a, b time.Time) bool {
 	return a.Truncate(time.Minute).Equal(b.Truncate(time.Minute))
 }
-
-const evenOdds = 0.5
 
 // noneOut is a batch of which somebody saw at an instant that none was out; one
 // of which a virgin was seen out is as it was.

@@ -67,6 +67,24 @@ func TestLateCurvesAreTheWaysByTheHour(t *testing.T) {
 	}
 }
 
+// TestTheFirstVirginHasOneHour: the late day, the clock of the batch and the finding
+// tell one hour for an even chance of the first virgin, though the losses are
+// reckoned for a keeper who found none out, and some cells are placed already.
+func TestTheFirstVirginHasOneHour(t *testing.T) {
+	p := pen(t)
+	id := batch(4)
+	p.At("2027-05-05 18:00").Write(graft(4, 28))
+	p.At("2027-05-10 18:00").Write(book.CappedCounted{Batch: id, Capped: 28}, book.CellsCulled{Batch: id, Cells: 3})
+	for _, at := range []string{"2027-05-15 20:00", "2027-05-16 12:00", "2027-05-17 06:00"} {
+		v := p.View(at)
+		card, ok := rules.LateDay(v, id, time.Time{})
+		clock := v.Batch(id).Clock(v.Numbers())
+		if !ok || !card.First.Equal(clock.FirstOut(0.5)) || !card.Middle.Equal(clock.Middle()) || !card.Hard.Equal(clock.Hard()) {
+			t.Errorf("%s: the late day says %v, %v, %v, the batch %v, %v, %v", at, card.Hard, card.First, card.Middle, clock.Hard(), clock.FirstOut(0.5), clock.Middle())
+		}
+	}
+}
+
 // TestUncountedCellsHaveOneNumber: what is grafted and not counted is reckoned with
 // what the rates leave of it, in the finding, the kit and the ways out, and the
 // reason is said.
