@@ -31,6 +31,22 @@ var headsNames = [headsCount]string{"stand order", "yard", "batch", "mother line
 // String is what nucs stand together by, in words.
 func (h Heads) String() string { return headsNames[h] }
 
+// OrderWords say in which order the nucs of Yard stand and under which heads, the
+// longest first: as much of it as there is room for.
+func (s State) OrderWords() []string {
+	under := "by " + s.Heads.String()
+	switch {
+	case s.Pane == Table && s.Heads == StandHeads:
+		return s.Sort.Words()
+	case s.Pane == Table:
+		return []string{under + ", " + s.Sort.Words()[0], under}
+	case s.Heads == StandHeads:
+		return []string{s.Heads.String()}
+	default:
+		return []string{under}
+	}
+}
+
 // Section is nucs that stand together under one head.
 type Section struct {
 	Key    string // the same as long as there is such a section; the ID of a HeadRef

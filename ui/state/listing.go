@@ -131,9 +131,13 @@ func (s State) foldAll() State {
 	return s.fold(!folded, keys...)
 }
 
-// standUnder is the command that puts the nucs of Yard under heads.
+// standUnder is the command that puts the nucs of Yard under heads. In stand order the
+// table is sorted so too.
 func standUnder(h Heads) func(State) (State, []Effect) {
 	return pure(func(s State) State {
+		if h == StandHeads && s.Pane == Table {
+			s.Sort = Sort{By: ByPlace}
+		}
 		s.Heads, s.Menu, s.Scroll = h, NoMenu, nil
 		return s
 	})

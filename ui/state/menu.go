@@ -48,7 +48,8 @@ func (s State) MenuItems() (items []MenuItem) {
 		return append(items, MenuItem{"nobody named", "", scene.Ref{Kind: WriterRef}, s.Pen.Writer == ""})
 	case HeadsMenu:
 		for h := range headsCount {
-			items = append(items, MenuItem{h.String(), "", CommandOf("heads " + h.String()), h == s.Heads})
+			on := h == s.Heads && (h != StandHeads || s.Pane != Table || s.Sort.By == ByPlace)
+			items = append(items, MenuItem{h.String(), "", CommandOf("heads " + h.String()), on})
 		}
 	case LayerMenu:
 		for _, l := range MapLayers {

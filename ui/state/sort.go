@@ -27,6 +27,11 @@ const (
 
 var columnNames = [columnCount]string{"need", "nuc", "holds", "place", "batch", "age", "seen", "due", "bees", "stores"}
 
+// columnWords say by what a column sorts.
+var columnWords = [columnCount]string{
+	"needs you", "name", "what it holds", "place", "batch", "age", "last seen", "days to due", "bees", "stores",
+}
+
 // String is the column's name in a scene.
 func (c Column) String() string { return columnNames[c] }
 
@@ -42,6 +47,24 @@ type Sort struct {
 	By     Column
 	Down   bool
 	Within Column
+}
+
+// Words say the order, the longest first: as much of it as there is room for.
+func (o Sort) Words() []string {
+	by := columnWords[o.By]
+	short := []string{"sorted by " + by, "by " + by}
+	switch {
+	case o.By == ByPlace && o.Down:
+		return []string{"stand order, backwards", "stand order"}
+	case o.By == ByPlace:
+		return []string{"stand order"}
+	case o.Within != ByNeed && o.Within != o.By:
+		return append([]string{"sorted by " + by + ", then " + columnWords[o.Within]}, short...)
+	case o.By == ByNeed:
+		return append([]string{"sorted by needs you, then days to due"}, short...)
+	default:
+		return append([]string{"sorted by " + by + ", then needs you"}, short...)
+	}
 }
 
 // by is the order after a head was clicked: once up, again down; within keeps
@@ -61,6 +84,9 @@ func (o Sort) by(c Column, within bool) Sort {
 // Sorted are the nucs in the order; equals stay in walking order.
 func (o Sort) Sorted(r *Reading, nucs []*Nuc) []*Nuc {
 	sorted := slices.Clone(nucs)
+	if o.By == ByPlace {
+		return walkedBy(r, sorted, o.Down)
+	}
 	slices.SortStableFunc(sorted, func(a, b *Nuc) int {
 		c := compareBy(r, o.By, a, b)
 		if o.Down {
@@ -71,13 +97,28 @@ func (o Sort) Sorted(r *Reading, nucs []*Nuc) []*Nuc {
 	return sorted
 }
 
+// walkedBy sorts nucs in walking order, or against it: no two of them are equal.
+func walkedBy(r *Reading, nucs []*Nuc, against bool) []*Nuc {
+	at := make(map[*Nuc]int, len(r.Nucs))
+	for i, n := range r.Nucs {
+		at[n] = i
+	}
+	slices.SortFunc(nucs, func(a, b *Nuc) int {
+		if against {
+			a, b = b, a
+		}
+		return cmp.Compare(at[a], at[b])
+	})
+	return nucs
+}
+
 // compareBy compares two nucs by a column; what is unknown comes last.
 func compareBy(r *Reading, c Column, a, b *Nuc) int {
 	switch c {
 	case ByNeed:
 		return cmp.Or(cmp.Compare(boolInt(b.NeedsYou), boolInt(a.NeedsYou)), compareDue(a, b))
 	case ByName:
-		return strings.Compare(a.Name, b.Name)
+		return compareNames(a.Name, b.Name)
 	case ByHolds:
 		return cmp.Compare(a.Presumed.Condition, b.Presumed.Condition)
 	case ByBatchNumber:
@@ -95,6 +136,12 @@ func compareBy(r *Reading, c Column, a, b *Nuc) int {
 	default:
 		return 0
 	}
+}
+
+// compareNames compares two names so that N2 comes before N10.
+func compareNames(a, b string) int {
+	word := func(name string) string { return strings.TrimRight(name, "0123456789") }
+	return cmp.Or(strings.Compare(word(a), word(b)), cmp.Compare(len(a), len(b)), strings.Compare(a, b))
 }
 
 func compareDue(a, b *Nuc) int {

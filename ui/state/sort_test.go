@@ -33,3 +33,15 @@ func TestEqualsStayInWalkingOrder(t *testing.T) {
 		}
 	})
 }
+
+// TestNamesCountOn: sorted by name N2 comes before N10.
+func TestNamesCountOn(t *testing.T) {
+	r := open(t).Reading()
+	at := map[string]int{}
+	for i, n := range (state.Sort{By: state.ByName}).Sorted(r, r.Nucs) {
+		at[n.Name] = i
+	}
+	if at["A4"] > at["N2"] || at["N2"] > at["N10"] || at["N10"] > at["P1"] {
+		t.Errorf("A4, N2, N10, P1 stand at %d, %d, %d, %d", at["A4"], at["N2"], at["N10"], at["P1"])
+	}
+}

@@ -1,6 +1,8 @@
 package view
 
 import (
+	"slices"
+
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -62,20 +64,19 @@ func (p *sheet) sectionHead(a scene.Area, sec *state.Section) {
 	p.rule(a.X, y+6, a.Right(), y+6, scene.Hair)
 }
 
-// headsMenu writes by what the nucs stand together, which opens the list of all,
-// and gives where it ends. Where there is no room it is left out.
+// headsMenu writes in which order the nucs stand and under which heads, which opens the
+// list of all, and gives where it ends. Where there is no room it is left out.
 func (p *sheet) headsMenu(x, y, to float64) float64 {
-	word := "by " + p.s.Heads.String()
-	if p.s.Heads == state.StandHeads {
-		word = "stand order"
-	}
 	f := ink2(13)
 	if p.hovers(state.CommandOf("heads")) {
 		f = f.as(scene.Ink)
 	}
-	if x+p.width(word, f)+16 > to {
+	words := p.s.OrderWords()
+	i := slices.IndexFunc(words, func(word string) bool { return x+p.width(word, f)+16 <= to })
+	if i < 0 {
 		return x
 	}
+	word := words[i]
 	end := p.text(x, y, word, f)
 	p.add(scene.Poly{Points: []scene.Point{at(end+6, y-8), at(end+15, y-8), at(end+10.5, y-2)}, Fill: scene.Ink2})
 	p.command(target(scene.Area{X: x - 6, Y: y - 14, W: end + 27 - x, H: 20}), "heads")
