@@ -20,6 +20,7 @@ type Queen struct {
 	From      NucID // the nuc she was last caught from
 	FirstEggs calendar.Moment
 	Virgin    bool // caged as a virgin and not yet put in
+	InCell    bool // caged as a cell: she is out when its batch is
 	Emerged   time.Time
 	Handed    calendar.Moment
 	HandedTo  string
@@ -73,7 +74,7 @@ func (v *View) takeOrigin(q *Queen, e *Entry) {
 	case QueenTested:
 		q.Tests = append(q.Tests, f)
 	case VirginCaged:
-		q.Label, q.Virgin = f.Label, true
+		q.Label, q.Virgin, q.InCell = f.Label, true, f.Cell
 		v.fromBatch(q, f.Batch)
 	case QueenCaught:
 		q.Label = cmp.Or(f.Label, q.Label)

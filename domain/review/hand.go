@@ -16,6 +16,7 @@ import (
 // Ware is like things in hand: cells of one batch, or virgins of one batch and age.
 type Ware struct {
 	Virgin  bool // else a cell
+	InCell  bool // a virgin caged as a cell who is not out yet by the calendar
 	Batch   book.BatchID
 	Queens  []book.QueenID // the virgins in cages, as far as they have a record
 	Name    string         // "cell of batch 3", "virgin of batch 2, 4 days old"
@@ -105,27 +106,38 @@ func (h *Hand) reserve(plan book.Planned) {
 	}
 }
 
-// addVirgin puts a virgin to those of her batch and age.
+// addVirgin puts a virgin to those of her batch and age. One who was caged as a cell
+// is in it until her batch is out.
 func (h *Hand) addVirgin(v *book.View, q *book.Queen, out time.Time) {
 	if !q.Emerged.IsZero() {
 		out = q.Emerged
 	}
+	inCell := q.InCell && out.After(v.On())
 	if out.IsZero() || out.After(v.On()) {
 		out = v.On()
 	}
 	age := int(math.Floor(v.On().Sub(out).Hours() / 24))
+	name := virginName(v.Batch(q.Batch), age, inCell)
 	for i := range h.Wares {
-		if w := &h.Wares[i]; w.Virgin && w.Batch == q.Batch && w.Age == age {
+		if w := &h.Wares[i]; w.Virgin && w.Batch == q.Batch && w.Name == name {
 			w.Many++
 			w.Queens = append(w.Queens, q.Queen)
 			return
 		}
 	}
+	h.Wares = append(h.Wares, Ware{Virgin: true, InCell: inCell, Batch: q.Batch, Queens: []book.QueenID{q.Queen}, Name: name, Many: 1, Age: age})
+}
+
+// virginName names a virgin by her batch and age: "virgin of batch 2, 4 days old".
+func virginName(b *book.Batch, days int, inCell bool) string {
 	name := "virgin"
-	if b := v.Batch(q.Batch); !b.At.IsZero() {
+	if !b.At.IsZero() {
 		name += fmt.Sprintf(" of batch %d", b.Number)
 	}
-	h.Wares = append(h.Wares, Ware{Virgin: true, Batch: q.Batch, Queens: []book.QueenID{q.Queen}, Name: name + ", " + ageWords(age), Many: 1, Age: age})
+	if inCell {
+		return name + ", still in her cell"
+	}
+	return name + ", " + ageWords(days)
 }
 
 // Of is the hand with so many cells, or virgins, in all: fewer of the last
