@@ -38,6 +38,7 @@ var plan = []layer{
 	{dir: "domain/unit", pure: true, why: "it stands on the ground floor, nothing is below it"},
 	{dir: "domain/spread", pure: true, why: "it knows processors and nothing of bees"},
 	{dir: "domain/allot", pure: true, why: "it knows numbers and nothing of bees"},
+	{dir: "domain/tour", pure: true, why: "it knows numbers and nothing of bees"},
 	{dir: "domain/bee", ours: rooms("practice"), pure: true, why: "it stands on the ground floor, beside the numbers"},
 	{dir: "domain/book", ours: rooms("calendar practice bee spread"), libs: []string{"github.com/google/uuid"}, pure: true, why: "a record is what was seen, never what follows from it"},
 	{dir: "domain/weather", ours: rooms("calendar practice book"), pure: true, why: "the hours fit to fly follow from what was said of the weather, not from the nucs"},
