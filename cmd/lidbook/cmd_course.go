@@ -13,6 +13,7 @@ import (
 type courseShape struct {
 	Nuc      thing               `json:"nuc"`
 	Days     []course.DayChances `json:"days"`
+	NowKnown []course.DayChances `json:"nowKnown,omitempty"`
 	Ever     float64             `json:"everLays"`
 	Half     string              `json:"firstEggHalfBy,omitempty"`
 	Nine     string              `json:"firstEggNineInTenBy,omitempty"`
@@ -33,16 +34,24 @@ type evidenceShape struct {
 const courseAhead = 28
 
 func courseCommand(a *app) *cobra.Command {
-	return a.ofNuc(&cobra.Command{
-		Use:     "course NUC",
-		Short:   "What a nuc most probably holds, by day, and what each look was worth",
-		Long:    "Tells the chances by day, from the beginning of the nuc's present life to four\nweeks ahead if nobody looks: when the first egg is to be expected, when a look is\nworth while, from when waiting is not, and what each look was worth.",
-		Example: "  lidbook course A3\n  lidbook course A3 --on 26.5",
+	var nowKnown bool
+	c := a.ofNuc(&cobra.Command{
+		Use:   "course NUC",
+		Short: "What a nuc most probably holds, by day, and what each look was worth",
+		Long: "Tells the chances by day, from the beginning of the nuc's present life to four\nweeks ahead if nobody looks: when the first egg is to be expected, when a look is\nworth while, from when waiting is not, and what each look was worth.\n\n" +
+			"A day is told as it was known on its evening. With --now-known each past day is\ntold a second time beside that, by all that was seen since.",
+		Example: "  lidbook course A3\n  lidbook course A3 --on 26.5\n  lidbook course A3 --now-known",
 		Args:    cobra.ExactArgs(1),
 	}, func(v *book.View, n *book.Nuc) error {
-		s := shapeOfCourse(course.New(v), n)
+		asked := course.New(v)
+		s := shapeOfCourse(asked, n)
+		if nowKnown {
+			s.NowKnown = asked.Hindsight(n)
+		}
 		return a.show(s, func() { a.printCourse(v, n, s) })
 	})
+	c.Flags().BoolVar(&nowKnown, "now-known", false, "tell past days a second time, by all that was seen since")
+	return c
 }
 
 func shapeOfCourse(c *course.Course, n *book.Nuc) courseShape {
@@ -76,18 +85,7 @@ func (a *app) printCourse(v *book.View, n *book.Nuc, s courseShape) {
 		return
 	}
 	a.line("%s  %s", n.Name, course.New(v).Of(n).Why)
-	today := v.Today()
-	var rows [][]string
-	for _, d := range s.Days {
-		if far := d.Day.Sub(today); far <= 0 && far%2 == 0 || far > 0 && far%4 == 0 {
-			mark := ""
-			if far == 0 {
-				mark = "today"
-			}
-			rows = append(rows, []string{"  " + d.Day.Short(), chanceWords(d.Chances), mark})
-		}
-	}
-	a.table(rows)
+	a.table(courseRows(s, v.Today()))
 	if s.Half != "" {
 		a.line("  she lays one day with %.0f %%; of those who do, half have by %s, nine in ten by %s", 100*s.Ever, shortDay(s.Half), shortDay(s.Nine))
 	}
@@ -95,6 +93,34 @@ func (a *app) printCourse(v *book.View, n *book.Nuc, s courseShape) {
 	for _, e := range s.Evidence {
 		a.line("  %s: %s", shortDay(e.Day), e.Words)
 	}
+}
+
+// courseRows are the days of a course: every second one up to today, every fourth
+// ahead, with what is known of them now beside what was known then.
+func courseRows(s courseShape, today calendar.Day) (rows [][]string) {
+	was := map[calendar.Day]string{}
+	for _, d := range s.NowKnown {
+		was[d.Day] = chanceWords(d.Chances)
+	}
+	if len(was) > 0 {
+		rows = append(rows, []string{"  on", "as known then", "as known now", ""})
+	}
+	for _, d := range s.Days {
+		far := d.Day.Sub(today)
+		if far <= 0 && far%2 != 0 || far > 0 && far%4 != 0 {
+			continue
+		}
+		row := []string{"  " + d.Day.Short(), chanceWords(d.Chances)}
+		if len(was) > 0 {
+			row = append(row, was[d.Day])
+		}
+		mark := ""
+		if far == 0 {
+			mark = "today"
+		}
+		rows = append(rows, append(row, mark))
+	}
+	return rows
 }
 
 // shortDay is a day of JSON for a reader.

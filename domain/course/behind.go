@@ -8,7 +8,7 @@ import (
 )
 
 // DayChances are what a nuc may hold on a day: at its start in [Course.Known] and
-// [Course.Was], at its end in [Course.Evenings].
+// [Course.Was], at its end in [Course.Evenings] and [Course.Hindsight].
 type DayChances struct {
 	Day calendar.Day `json:"day"`
 	Chances

@@ -14,22 +14,48 @@ func (c *Course) Evenings(n *book.Nuc, ahead int) (days []DayChances) {
 	if len(events) == 0 {
 		return nil
 	}
-	last := a.today + calendar.Day(ahead)
-	add := func(d calendar.Day, h *Held) {
-		if d >= events[0].day {
-			days = append(days, DayChances{d, h.Chances()})
-		}
+	e := evenings{first: events[0].day, today: a.today, row: row}
+	a.replay(events, a.today+calendar.Day(ahead)+1, func(h *Held) { e.take(DayChances{h.Row, h.Chances()}) })
+	return e.days
+}
+
+// Hindsight are [Course.Was] as a keeper reads days, one for each of
+// [Course.Evenings] up to the view's own day: what the nuc held by all that is known
+// now, beside what was known then.
+func (c *Course) Hindsight(n *book.Nuc) []DayChances {
+	a := c.ask(n)
+	events, row := a.life()
+	if len(events) == 0 {
+		return nil
 	}
-	a.replay(events, last+1, func(h *Held) {
-		switch before := h.Row - 1; {
-		case h.Row != row && before != a.today:
-			add(before, h)
-		case h.Row == row && before != a.today: // in a forenoon it is last evening's as well
-			add(before, h)
-			add(a.today, h)
-		case h.Row == row:
-			add(a.today, h)
-		}
-	})
-	return days
+	e := evenings{first: events[0].day, today: a.today, row: row}
+	for _, d := range c.Was(n) {
+		e.take(d)
+	}
+	return e.days
+}
+
+// evenings are rows of a life, each told of the evening before.
+type evenings struct {
+	first, today, row calendar.Day // of the life; row is that of the view's instant
+	days              []DayChances
+}
+
+// take takes the next row.
+func (e *evenings) take(d DayChances) {
+	switch before := d.Day - 1; {
+	case d.Day != e.row && before != e.today:
+		e.add(before, d.Chances)
+	case d.Day == e.row && before != e.today: // in a forenoon it is last evening's as well
+		e.add(before, d.Chances)
+		e.add(e.today, d.Chances)
+	case d.Day == e.row:
+		e.add(e.today, d.Chances)
+	}
+}
+
+func (e *evenings) add(d calendar.Day, c Chances) {
+	if d >= e.first {
+		e.days = append(e.days, DayChances{d, c})
+	}
 }

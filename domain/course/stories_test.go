@@ -1,6 +1,7 @@
 package course_test
 
 import (
+	"math"
 	"testing"
 	"time"
 
@@ -166,6 +167,37 @@ func TestEvenings(t *testing.T) {
 		if days[look-first].Lays() > 0.3 || days[look-first-1].Lays() < 0.5 {
 			t.Errorf("%s: laying on the evening of the look %.2f, before %.2f", at, days[look-first].Lays(), days[look-first-1].Lays())
 		}
+	}
+}
+
+// TestHindsight: each evening up to the view's day is told a second time by all that
+// was seen since, alike on the last, and no later day is.
+func TestHindsight(t *testing.T) {
+	p := pen(t)
+	celled(p)
+	signs(p, calendar.Date(2027, 5, 10), repeat("+", 30))
+	p.At("2027-06-02 18:00").Write(book.Looked{Nuc: a1, Eggs: book.NoEggs})
+	for _, at := range []string{"2027-06-02 20:00", "2027-06-03 09:00", "2027-06-03 20:00"} {
+		v := p.View(at)
+		c := course.New(v)
+		then, now := c.Evenings(v.Nuc(a1), 0), c.Hindsight(v.Nuc(a1))
+		if len(then) != len(now) {
+			t.Fatalf("%s: %d evenings, %d looked back at", at, len(then), len(now))
+		}
+		for i := range then {
+			if then[i].Day != now[i].Day || math.Abs(now[i].Sum()-1) > 1e-9 {
+				t.Errorf("%s: %v beside %v, all chances %v", at, then[i].Day, now[i].Day, now[i].Sum())
+			}
+		}
+		last := len(then) - 1
+		between(t, "laying on the last evening", now[last].Lays()-then[last].Lays(), -1e-9, 1e-9)
+		before := int(calendar.Date(2027, 6, 1) - then[0].Day)
+		if now[before].Lays() > then[before].Lays()-0.2 {
+			t.Errorf("%s: no eggs on the next day leave laying at %.2f of %.2f", at, now[before].Lays(), then[before].Lays())
+		}
+	}
+	if got := course.New(p.View("2027-05-01 20:00")); got.Hindsight(got.View().Nuc(a1)) != nil {
+		t.Error("an empty nuc is looked back at")
 	}
 }
 
