@@ -84,11 +84,6 @@ func (b *Belief) TakeOut(found *Figure) {
 	*b = left
 }
 
-// Step is what a day does to a nuc of a yard.
-func (c *Course) Step(yard book.YardID, d calendar.Day) *Day {
-	return c.lives.day(dayKey{c.yardDays(yard).at(d), usualYard, false})
-}
-
 // Emerging is when a cell of a batch emerges that is given at an instant in a
 // yard and taken in at the start of a row, see [Held].
 func (c *Course) Emerging(yard book.YardID, batch book.BatchID, at time.Time, row calendar.Day) Emerging {

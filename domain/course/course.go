@@ -20,6 +20,8 @@ type Course struct {
 	clocks map[book.BatchID]timed
 	cells  map[cellsKey]*cells
 	yards  map[book.YardID]*yardDays
+
+	laid, laidBefore map[book.YardID]*spots // by the view, and by the one before it
 }
 
 // timed is a batch's clock and its middle hour, which takes some work to find.
@@ -36,6 +38,7 @@ func New(v *book.View) *Course { return Again(v, nil) }
 func Again(v *book.View, was *Course) *Course {
 	c := &Course{
 		view: v, clocks: map[book.BatchID]timed{}, cells: map[cellsKey]*cells{}, yards: map[book.YardID]*yardDays{},
+		laid: map[book.YardID]*spots{},
 	}
 	if was != nil && was.view.Numbers() == v.Numbers() {
 		c.lives = was.lives

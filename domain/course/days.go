@@ -17,11 +17,12 @@ type asked struct {
 	zone    *time.Location
 	today   calendar.Day
 	yard    *yardDays
+	loss    float64 // factor on that of virgins at the nuc's spot
 }
 
 func (c *Course) ask(n *book.Nuc) asked {
 	zone := c.Zone(n.Yard)
-	return asked{c, n, c.view.Numbers(), zone, calendar.DayOf(c.view.On(), zone), c.yardDays(n.Yard)}
+	return asked{c, n, c.view.Numbers(), zone, calendar.DayOf(c.view.On(), zone), c.yardDays(n.Yard), c.SpotOf(n).loss()}
 }
 
 // Zone is the time zone in which the days of a yard are counted: its own, or

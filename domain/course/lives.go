@@ -2,6 +2,7 @@ package course
 
 import (
 	"encoding/binary"
+	"math"
 	"sync/atomic"
 
 	"lidmark/domain/calendar"
@@ -37,7 +38,7 @@ func newLives(m *Model) *lives {
 
 // dayKey is what a day's step depends on.
 type dayKey struct {
-	hours, yard float64
+	hours, loss float64
 	weak        bool
 }
 
@@ -50,7 +51,7 @@ func (l *lives) day(key dayKey) *Day {
 	if key.weak {
 		of = of.weak
 	}
-	return l.days.keep(key, of.Day(key.hours, key.yard))
+	return l.days.keep(key, of.Day(key.hours, key.loss))
 }
 
 // emergence is the one of its shares. One that was forgotten gets another number,
@@ -76,5 +77,6 @@ func (a asked) lifeKey(events []event, row calendar.Day) string {
 		k = e.key(k)
 	}
 	k = binary.AppendVarint(k, int64(row))
+	k = binary.LittleEndian.AppendUint64(k, math.Float64bits(a.loss))
 	return string(append(k, a.yard.bytes(events[0].row, row)...))
 }

@@ -2,6 +2,7 @@ package course
 
 import (
 	"encoding/binary"
+	"maps"
 	"math"
 
 	"lidmark/domain/book"
@@ -38,6 +39,7 @@ func newYardDays(v *book.View, id book.YardID) *yardDays {
 func (c *Course) goOn(was *Course) {
 	was.mu.Lock()
 	defer was.mu.Unlock()
+	c.laidBefore = maps.Clone(was.laid)
 	for id, y := range was.yards {
 		if y.from == c.view.Today()-daysBack && weather.Same(y.of, c.view.Yard(id)) {
 			c.yards[id] = y
@@ -67,12 +69,8 @@ func (y *yardDays) bytes(from, to calendar.Day) []byte {
 
 // step is the step of a day at a yard, of a nuc that may have too few bees.
 func (a asked) step(d calendar.Day, weak bool) *Day {
-	return a.lives.day(dayKey{a.yard.at(d), usualYard, weak})
+	return a.lives.day(dayKey{a.yard.at(d), a.loss, weak})
 }
-
-// usualYard is the factor of a yard on the loss of virgins while nobody
-// reckons its layout.
-const usualYard = 1
 
 // told tells whether anything is known of the weather of some of the days.
 func (y *yardDays) told(from, to calendar.Day) bool {

@@ -61,7 +61,8 @@ func laidOf(c *course.Course, yard book.YardID, o Out, n practice.Numbers) Laid 
 		out: o, from: o.From, on: make([]float64, laidAhead),
 		after: n.Days(practice.ReadyAfterFirstEgg), age: n.Days(practice.LeastAgeAtHandOver),
 	}
-	usual := func(d calendar.Day) *course.Day { return c.Step(yard, d) }
+	at := c.SpotIn(yard)
+	usual := func(d calendar.Day) *course.Day { return c.Step(at, d) }
 	for i, share := range o.Share {
 		follow(c.Model(), o.From+calendar.Day(i), share, usual, func(d calendar.Day, first float64) {
 			if at := int(d - l.from); at < len(l.on) {

@@ -19,7 +19,7 @@ func (h *horizon) foundOn(none *course.Figure, row, look calendar.Day) *course.F
 	if f == nil {
 		f = none
 		for d := look; d > row; d-- {
-			f = h.course.Step(h.yard, d-1).Before(f)
+			f = h.course.Step(h.at, d-1).Before(f)
 		}
 		h.again[key] = f
 	}

@@ -71,7 +71,7 @@ func (h *held) giving(ware int) {
 	})
 	taken := h.Belief
 	taken.TakeOut(h.of.reigns)
-	taken = taken.After(h.of.course.Step(h.horizon.yard, h.Row))
+	taken = taken.After(h.of.course.Step(h.horizon.at, h.Row))
 	meets := taken.Expect(h.of.queen)
 	h.give(&taken, ware, h.Row+1)
 	f := h.horizon.on(h.Row + 1).of(&taken)
@@ -174,5 +174,5 @@ func (h *held) give(b *course.Belief, ware int, row calendar.Day) {
 		h.of.model.PutInVirgin(b, w.Age+row.Sub(h.of.today))
 		return
 	}
-	h.of.model.GiveCell(b, h.of.emerging(h.horizon.yard, w, row))
+	h.of.model.GiveCell(b, h.of.emerging(h.horizon.at.Yard, w, row))
 }

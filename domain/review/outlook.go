@@ -3,7 +3,6 @@ package review
 import (
 	"sync"
 
-	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
@@ -19,10 +18,10 @@ type outlook struct {
 	kept   *course.Figure // share of its bees that are kept
 }
 
-// horizon are the outlooks of a yard's days.
+// horizon are the outlooks of the days at one spot.
 type horizon struct {
 	course *course.Course
-	yard   book.YardID
+	at     course.Spot
 	end    calendar.Day // the day after the one asked for
 	mu     sync.Mutex
 	days   map[calendar.Day]*outlook
@@ -30,8 +29,8 @@ type horizon struct {
 	anew   map[calendar.Day]anew
 }
 
-func newHorizon(c *course.Course, yard book.YardID, by calendar.Day) *horizon {
-	return &horizon{course: c, yard: yard, end: by + 1, days: map[calendar.Day]*outlook{by + 1: atEnd(c.View().Numbers())}, again: map[lookKey]*course.Figure{}, anew: map[calendar.Day]anew{}}
+func newHorizon(c *course.Course, at course.Spot, by calendar.Day) *horizon {
+	return &horizon{course: c, at: at, end: by + 1, days: map[calendar.Day]*outlook{by + 1: atEnd(c.View().Numbers())}, again: map[lookKey]*course.Figure{}, anew: map[calendar.Day]anew{}}
 }
 
 // atEnd is what a state is worth on the day itself. A queen who lays and is not
@@ -81,7 +80,7 @@ func (h *horizon) on(d calendar.Day) *outlook {
 		from++
 	}
 	for ; from > d; from-- {
-		next, step := h.days[from], h.course.Step(h.yard, from-1)
+		next, step := h.days[from], h.course.Step(h.at, from-1)
 		h.days[from-1] = &outlook{step.Before(next.lays), step.Before(next.own), step.Before(next.ready), step.Before(next.queens), step.Before(next.kept)}
 	}
 	return h.days[from]

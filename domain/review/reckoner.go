@@ -27,7 +27,7 @@ type reckoner struct {
 	queen                      *course.Figure // somebody who tears down what is given
 	worthNow                   *course.Figure // what a queen is worth if caught now
 
-	horizons map[book.YardID]*horizon
+	horizons map[course.Spot]*horizon
 	robbed   map[book.YardID]bool // robbers are about: no box is opened to look
 	mu       sync.Mutex
 	out      map[outKey]course.Emerging
@@ -44,7 +44,7 @@ func newReckoner(j *rules.Judged, hand Hand, by calendar.Day) *reckoner {
 	v := c.View()
 	r := &reckoner{
 		judged: j, view: v, course: c, model: c.Model(), numbers: v.Numbers(), hand: hand, today: v.Today(), by: by,
-		horizons: map[book.YardID]*horizon{}, robbed: map[book.YardID]bool{}, out: map[outKey]course.Emerging{},
+		horizons: map[course.Spot]*horizon{}, robbed: map[book.YardID]bool{}, out: map[outKey]course.Emerging{},
 	}
 	for _, f := range j.Findings() {
 		if f.Rule == rules.BeingRobbed && f.Of.Kind == book.KindYard {
@@ -96,11 +96,11 @@ func shareOf(is func(course.State) bool) *course.Figure {
 	})
 }
 
-func (r *reckoner) horizon(yard book.YardID) *horizon {
-	h := r.horizons[yard]
+func (r *reckoner) horizon(at course.Spot) *horizon {
+	h := r.horizons[at]
 	if h == nil {
-		h = newHorizon(r.course, yard, r.by)
-		r.horizons[yard] = h
+		h = newHorizon(r.course, at, r.by)
+		r.horizons[at] = h
 	}
 	return h
 }

@@ -88,13 +88,13 @@ func (r *reckoner) cases() (cases []*nucCase, empty int) {
 	var once []*held
 	of := make([]*held, len(all))
 	for i, n := range all {
-		key := heldKey{found[i], n.Yard}
+		key := heldKey{found[i], r.course.SpotOf(n)}
 		if found[i].From == 0 {
 			key.held = nil
 		}
 		h := shared[key]
 		if h == nil {
-			h = &held{Held: found[i], of: r, horizon: r.horizon(n.Yard)}
+			h = &held{Held: found[i], of: r, horizon: r.horizon(key.at)}
 			shared[key] = h
 			once = append(once, h)
 		}
@@ -119,7 +119,7 @@ func (r *reckoner) cases() (cases []*nucCase, empty int) {
 
 type heldKey struct {
 	held *course.Held
-	yard book.YardID
+	at   course.Spot
 }
 
 // judge settles the best way and whether a decision is needed.

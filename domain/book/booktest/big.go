@@ -60,6 +60,7 @@ func (b *big) write(at time.Time, facts ...book.Fact) {
 func (b *big) yard() {
 	at := b.start(0).AddDate(0, -1, 0)
 	b.write(at, book.YardDescribed{Yard: Yard("big"), Name: "Big", Home: true, Zone: "UTC"},
+		book.FeatureDrawn{Feature: Feature("hedge"), Yard: Yard("big"), What: book.Hedge, Points: []book.Point{{X: -5, Y: -5}, {X: 205, Y: -5}}, Height: 2, Width: 1},
 		book.PersonDescribed{Person: Person("Ida"), Name: "Ida M.", Free: [7]book.FreeHours{1: {From: 480, Until: 1020}}})
 }
 
