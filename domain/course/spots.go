@@ -2,7 +2,6 @@ package course
 
 import (
 	"math"
-	"slices"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -40,9 +39,9 @@ const usualLoss = 1
 
 // spots are the losses of a yard's places, worked out once.
 type spots struct {
-	doors []yard.Door
-	loss  map[book.NucID]float64
-	mean  float64
+	layout yard.Layout
+	loss   map[book.NucID]float64
+	mean   float64
 }
 
 func (s *spots) of(n book.NucID) float64 {
@@ -62,10 +61,7 @@ func (c *Course) spots(id book.YardID) *spots {
 	defer c.mu.Unlock()
 	s := c.laid[id]
 	if s == nil {
-		s = &spots{mean: usualLoss}
-		if drawn(c.view.Yard(id)) {
-			s = spotsOf(yard.Of(c.view, id), c.view.Numbers(), c.laidBefore[id])
-		}
+		s = c.reckonSpots(id)
 		c.laid[id] = s
 	}
 	return s
@@ -75,24 +71,30 @@ func drawn(y *book.Yard) bool {
 	return len(y.Features) > 0 || y.Wind.Said() || len(y.Picture.JPEG) > 0
 }
 
-// spotsOf reckons a layout, unless it stands as it did.
-func spotsOf(l yard.Layout, n practice.Numbers, was *spots) *spots {
-	doors := l.Doors(yard.SpacingOf(n))
-	if was != nil && slices.Equal(doors, was.doors) {
+func (c *Course) reckonSpots(id book.YardID) *spots {
+	if !drawn(c.view.Yard(id)) {
+		return &spots{mean: usualLoss}
+	}
+	if was := c.laidBefore[id]; was != nil && was.loss != nil && was.layout.Still(c.view) {
 		return was
 	}
-	home := yard.HomingOf(slices.Clone(doors), yard.VirginKernel(n))
-	s := &spots{doors: doors, loss: make(map[book.NucID]float64, len(doors))}
+	return spotsOf(yard.Of(c.view, id), c.view.Numbers())
+}
+
+func spotsOf(l yard.Layout, n practice.Numbers) *spots {
+	doors := l.Doors(yard.SpacingOf(n))
+	home := yard.HomingOf(doors, yard.VirginKernel(n))
+	s := &spots{layout: l, loss: make(map[book.NucID]float64, len(doors)), mean: usualLoss}
+	var sum float64
 	for i, d := range doors {
-		if d.Colony {
-			continue
+		if !d.Colony {
+			loss := tenths(yard.Factor(home.Wrong(i), n))
+			s.loss[l.Stands[d.Stand].Nucs[d.Nuc].ID] = loss
+			sum += loss
 		}
-		s.loss[l.Stands[d.Stand].Nucs[d.Nuc].ID] = tenths(yard.Factor(home.Wrong(i), n))
-		s.mean += s.loss[l.Stands[d.Stand].Nucs[d.Nuc].ID]
 	}
-	s.mean = tenths(s.mean / max(1, float64(len(s.loss))))
-	if len(s.loss) == 0 {
-		s.mean = usualLoss
+	if len(s.loss) > 0 {
+		s.mean = tenths(sum / float64(len(s.loss)))
 	}
 	return s
 }

@@ -37,6 +37,59 @@ func nucOf(n *book.Nuc) Nuc {
 	return Nuc{ID: n.Nuc, Name: n.Name, Place: n.Place, Bearing: n.NucNamed.Entrance, Mark: MarkOf(n.Front)}
 }
 
+// Still tells whether a layout read by [Of] is how a yard stands at another view.
+// It costs no memory, so that whoever reckons a layout can keep it.
+func (l Layout) Still(v *book.View) bool {
+	i := 0
+	for s := range v.Stands(l.Yard) {
+		if i >= len(l.Stands) || !l.Stands[i].is(s) {
+			return false
+		}
+		i++
+	}
+	return i == len(l.Stands) && l.sameNucs(v) && l.sameColonies(v)
+}
+
+func (s *Stand) is(o *book.Stand) bool {
+	return s.ID == o.Stand && s.At == o.At && s.Turn == o.Turn && s.Places == o.Places
+}
+
+// sameNucs: a view gives its nucs stand by stand, each by place, as a layout has
+// them.
+func (l Layout) sameNucs(v *book.View) bool {
+	stand, nuc := 0, 0
+	for n := range v.Nucs() {
+		if n.Yard != l.Yard || n.Stand.IsZero() {
+			continue
+		}
+		for stand < len(l.Stands) && nuc == len(l.Stands[stand].Nucs) {
+			stand, nuc = stand+1, 0
+		}
+		if stand == len(l.Stands) || l.Stands[stand].ID != n.Stand || l.Stands[stand].Nucs[nuc] != nucOf(n) {
+			return false
+		}
+		nuc++
+	}
+	for stand < len(l.Stands) && nuc == len(l.Stands[stand].Nucs) {
+		stand, nuc = stand+1, 0
+	}
+	return stand == len(l.Stands)
+}
+
+func (l Layout) sameColonies(v *book.View) bool {
+	i := 0
+	for c := range v.Colonies() {
+		if c.Yard != l.Yard {
+			continue
+		}
+		if i >= len(l.Colonies) || l.Colonies[i].ID != c.Colony || l.Colonies[i].At != c.At {
+			return false
+		}
+		i++
+	}
+	return i == len(l.Colonies)
+}
+
 // Holding is what is in a nuc as far as homing goes: its bees, 0 where nobody
 // knows, the virgins who will fly from it, and the chance that a stranger queen
 // finds a queen there.

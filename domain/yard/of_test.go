@@ -65,6 +65,21 @@ func TestATryOutComesBack(t *testing.T) {
 	if diff := cmp.Diff(tried, now.Try(kept)); diff != "" {
 		t.Error(diff)
 	}
+	v := p.View("2027-05-02 08:00")
+	if !now.Still(v) || tried.Still(v) || (yard.Layout{Yard: hill}).Still(v) {
+		t.Error("what stands as it stood is not told from what does not")
+	}
+	for what, f := range map[string]book.Fact{
+		"a stand turned":   book.StandSet{Stand: booktest.Stand("B"), Yard: hill, Letter: "B", At: book.Point{X: 17, Y: 39}, Turn: 9, Places: 1},
+		"a nuc carried":    book.NucPlaced{Nuc: booktest.Nuc("A2"), Yard: hill, Stand: booktest.Stand("B"), Place: 1},
+		"a front painted":  book.FrontMarked{Nuc: booktest.Nuc("A1"), Shape: "bar", Colour: "blue"},
+		"a colony set":     book.ColonyDescribed{Colony: booktest.Colony("S3"), Name: "S3", Yard: hill},
+		"a nuc taken away": book.NucPlaced{Nuc: booktest.Nuc("A2"), Yard: booktest.Yard("Far")},
+	} {
+		if now.Still(hillBook().At("2027-05-03 08:00").Write(f).View("2027-05-03 09:00")) {
+			t.Errorf("%s, and the layout is still the same", what)
+		}
+	}
 	holds := now.With(func(n book.NucID) yard.Holding { return yard.Holding{Bees: 900, Virgins: 1} })
 	if n := holds.Stands[0].Nucs[0]; n.Bees != 900 || n.Virgins != 1 || now.Stands[0].Nucs[0].Bees != 0 {
 		t.Errorf("held %+v", n)

@@ -10,7 +10,7 @@ import (
 
 // idle are the facts that tell of no minutes at the bees: descriptions,
 // counts, papers, and what somebody else did or nobody.
-var idle = strings.Split(`yard described, stand set, feature drawn, forage seen, weather seen, weather hours, weather normal, box built,
+var idle = strings.Split(`yard described, stand set, feature drawn, wind said, ground pictured, layout tried, layout planned, layout dropped, forage seen, weather seen, weather hours, weather normal, box built,
 nuc named, nuc placed, front marked, lid painted, colony described, person described, days off, hours on, batch planned, batch dropped, batch readied, cells moved,
 take counted, capped counted, ripe counted, cells culled, incubator read, clock seen, emerged counted,
 taken along, brought back, dropped, queen described, queen marked, queen tested, queen banked,
