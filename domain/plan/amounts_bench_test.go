@@ -9,8 +9,9 @@ import (
 )
 
 // BenchmarkQueens answers what one graft of 96 gives, two that share nucs, and four
-// of 200 with 320 nucs and with 150 more each. A keeper should not wait: 50 ms for
-// one, 300 ms for several.
+// of 200 with 320 nucs and with 150 more each, and three of 600 with 550. A keeper should
+// not wait: 50 ms for one, 300 ms for several, a second for the largest. The floor of
+// several: [BenchmarkSharedFloor].
 func BenchmarkQueens(b *testing.B) {
 	r := plan.DefaultRates(practice.Numbers{})
 	for name, grafts := range map[string][]plan.Graft{
@@ -18,6 +19,7 @@ func BenchmarkQueens(b *testing.B) {
 		"two-that-share":        {{Larvae: 80, Nucs: 72}, {Larvae: 60}},
 		"four-of-200":           {{Larvae: 200, Nucs: 320}, {Larvae: 200}, {Larvae: 200}, {Larvae: 200}},
 		"four-of-200-more-nucs": {{Larvae: 200, Nucs: 150}, {Larvae: 200, Nucs: 150}, {Larvae: 200, Nucs: 150}, {Larvae: 200, Nucs: 150}},
+		"three-of-600":          {{Larvae: 600, Nucs: 550}, {Larvae: 600}, {Larvae: 600}},
 	} {
 		b.Run(name, func(b *testing.B) {
 			b.ReportAllocs()
@@ -44,6 +46,22 @@ func BenchmarkQueensFloor(b *testing.B) {
 				}
 			}
 		})
+	}
+}
+
+// BenchmarkSharedFloor is the least that three grafts which share 550 nucs can cost: the
+// chances of two go into each other by how many nucs are free, once for each of 276
+// frequencies and of 20 sets of rates; it does one set at one frequency.
+func BenchmarkSharedFloor(b *testing.B) {
+	ripe, after := make([]complex128, 551), make([]complex128, 551)
+	for b.Loop() {
+		for free := range after {
+			var sum complex128
+			for placed := range ripe[:free] {
+				sum += ripe[placed] * after[free-placed]
+			}
+			after[free] = sum / 551
+		}
 	}
 }
 

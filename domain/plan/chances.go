@@ -95,6 +95,14 @@ func (r Rates) Queens(grafts ...Graft) Chances {
 	}
 }
 
+// about are the chances of what some grafts give, near enough to know where to look.
+func (r Rates) about(grafts ...Graft) Chances {
+	if len(grafts) < 2 {
+		return r.Queens(grafts...)
+	}
+	return Chances{r.shared(grafts, rough)}
+}
+
 // Stage is how many there are after one link of a chain.
 type Stage struct {
 	Link

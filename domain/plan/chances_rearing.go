@@ -1,6 +1,9 @@
 package plan
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // fine is over how many nodes the keeper's rates are integrated.
 type fine struct {
@@ -13,6 +16,9 @@ type fine struct {
 // usual is as fine as it has to be: a test shows that more nodes change no chance
 // by 1e-4.
 var usual = fine{take: 8, ripe: 4, reared: 5, works: 2, laying: 4}
+
+// rough costs a fifth of it, and is near enough to know where to look.
+var rough = fine{take: 4, ripe: 2, reared: 2, works: 2, laying: 2}
 
 // rearing is one set of the keeper's rates up to the nuc, with the weight it has: by
 // graft, the chances of so many ripe ones, and of so many or more.
@@ -40,16 +46,17 @@ func (r Rates) rearings(grafts []Graft, f fine) []rearing {
 	for i := range all {
 		all[i] = newRearing(grafts, few[i].weight)
 	}
+	sizes := bySize(grafts)
 	for s, set := range products {
-		for g, graft := range grafts {
-			ripe := ripening(graft.Larvae, r.Link[Taken].batches(sets[s].at), ripes[s%len(ripes)].at)
+		for _, like := range sizes {
+			ripe := ripening(grafts[like[0]].Larvae, r.Link[Taken].batches(sets[s].at), ripes[s%len(ripes)].at)
 			for i := range all {
-				all[i].add(g, ripe, set.weight/few[i].weight*share(few, i, set.at))
+				all[i].add(like[0], ripe, set.weight/few[i].weight*share(few, i, set.at))
 			}
 		}
 	}
 	for i := range all {
-		all[i].sum()
+		all[i].sum(sizes)
 	}
 	return all
 }
@@ -102,10 +109,27 @@ func (r *rearing) add(g int, ripe []float64, share float64) {
 	}
 }
 
-func (r *rearing) sum() {
-	for g, ripe := range r.ripe {
+// sum adds up the tails, and gives grafts of one size what the first of them has.
+func (r *rearing) sum(sizes [][]int) {
+	for _, like := range sizes {
+		ripe, tail := r.ripe[like[0]], r.tail[like[0]]
 		for n := len(ripe) - 1; n >= 0; n-- {
-			r.tail[g][n] = r.tail[g][n+1] + ripe[n]
+			tail[n] = tail[n+1] + ripe[n]
+		}
+		for _, g := range like {
+			r.ripe[g], r.tail[g] = ripe, tail
 		}
 	}
+}
+
+// bySize are the grafts that have as many larvae as each other.
+func bySize(grafts []Graft) (all [][]int) {
+	for g := range grafts {
+		i := slices.IndexFunc(all, func(like []int) bool { return grafts[like[0]].Larvae == grafts[g].Larvae })
+		if i < 0 {
+			i, all = len(all), append(all, nil)
+		}
+		all[i] = append(all[i], g)
+	}
+	return all
 }

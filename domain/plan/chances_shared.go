@@ -102,54 +102,17 @@ func (p promise) value(laying beta, z complex128) (sum complex128) {
 	for g, graft := range p.grafts {
 		queens[g] = laying.queens(min(p.high[g], graft.Larvae), (z-1)*complex(1-min(1, graft.Late), 0))
 	}
-	states := p.states()
-	placed := make([]placing, len(p.grafts))
+	b := p.backward()
 	for _, k := range p.rearings {
-		for g := range placed {
-			placed[g].weigh(k.ripe[g], k.tail[g], queens[g])
+		for g := range b.placed {
+			b.placed[g].weigh(k.ripe[g], k.tail[g], queens[g])
 		}
+		b.lastTwo()
 		for _, w := range p.works {
-			sum += complex(k.weight*w.weight, 0) * p.back(states, placed, w.at)
+			sum += complex(k.weight*w.weight, 0) * b.value(w.at)
 		}
 	}
 	return sum
-}
-
-// back goes through the grafts from the last to the first.
-func (p promise) back(states []state, placed []placing, works float64) complex128 {
-	for g := len(p.grafts) - 1; g >= 0; g-- {
-		fresh := 0 // nucs that become free for the next
-		if g+1 < len(p.grafts) {
-			fresh = p.grafts[g+1].Nucs
-		}
-		now, after := states[g], states[g+1]
-		for i := range now.of {
-			free := now.low + i
-			gives := placed[g].gives(free, fresh, after)
-			now.of[i] = complex(works, 0)*gives + complex(1-works, 0)*after.at(free+fresh)
-		}
-	}
-	return states[0].at(p.high[0])
-}
-
-// state is what is still to come, by how many nucs are free: from low on, and the
-// last one for all above.
-type state struct {
-	low int
-	of  []complex128
-}
-
-func (s state) at(free int) complex128 { return s.of[min(free-s.low, len(s.of)-1)] }
-
-// states has room for the state before each graft, and that after the last.
-func (w ways) states() []state {
-	all := make([]state, len(w.grafts)+1)
-	for g := range w.grafts {
-		low, high := min(w.low[g], w.enough[g]), min(w.high[g], w.enough[g])
-		all[g] = state{low, make([]complex128, high-low+1)}
-	}
-	all[len(w.grafts)].of = []complex128{1}
-	return all
 }
 
 // queens are, for 0 to n that are placed, the mean of (1 + share × x) to the power of

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -124,11 +125,16 @@ const week = 7
 // Givers are the colonies that give bees and brood on a day, those that can give
 // most first. What they gave within a week is taken off; a breeder, starter,
 // finisher and bank gives none.
-func (p *Planner) Givers(on calendar.Day) []Giver {
+func (p *Planner) Givers(on calendar.Day) []Giver { return givers(p.view, p.numbers, on) }
+
+// Givers are those of a view; see [Planner.Givers].
+func Givers(v *book.View, on calendar.Day) []Giver { return givers(v, v.Numbers(), on) }
+
+func givers(v *book.View, n practice.Numbers, on calendar.Day) []Giver {
 	var all []Giver
-	for c := range p.view.Colonies() {
+	for c := range v.Colonies() {
 		if gives(c) {
-			all = append(all, p.giver(c, on))
+			all = append(all, giver(c, n, on, v.Zone()))
 		}
 	}
 	slices.SortStableFunc(all, func(a, b Giver) int { return cmp.Compare(b.Kilograms, a.Kilograms) })
@@ -141,8 +147,7 @@ func gives(c *book.Colony) bool {
 
 // giver is what a colony gives on a day: what a strong one gives in a week, no
 // more than the bees it can spare, less what it gave.
-func (p *Planner) giver(c *book.Colony, on calendar.Day) Giver {
-	n := p.numbers
+func giver(c *book.Colony, n practice.Numbers, on calendar.Day, zone *time.Location) Giver {
 	g := Giver{Colony: c, Kilograms: n.Get(practice.ColonyGives), Combs: n.Get(practice.CombsPerColonyWeek)}
 	if c.Thousands > 0 {
 		spare := max(0, c.Thousands*1000-n.Get(practice.LeaveInColony))
@@ -150,7 +155,7 @@ func (p *Planner) giver(c *book.Colony, on calendar.Day) Giver {
 	}
 	var last calendar.Day
 	for _, t := range c.Gave {
-		if d := t.At.Day(p.view.Zone()); d > on-week {
+		if d := t.At.Day(zone); d > on-week {
 			g.Kilograms -= t.Cups * n.Get(practice.BeesPerCup) / n.Get(practice.BeesPerKilogram)
 			g.Combs -= t.Combs
 			last = max(last, d)

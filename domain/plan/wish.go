@@ -133,7 +133,7 @@ func (p *Planner) inTimeFor(l Ladder, laying bool) calendar.Day {
 
 // size finds how many larvae, and what comes of them.
 func (p *Planner) size(a *Answer, ladders []Ladder) {
-	z := sizing{a: a, open: a.Nucs == 0, grafts: make([]Graft, len(ladders))}
+	z := sizing{a: a, open: a.Nucs == 0, grafts: make([]Graft, len(ladders)), known: map[amount]Chances{}}
 	if z.open {
 		a.Nucs = a.Free
 	}
@@ -158,61 +158,6 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 		left = max(0, left-float64(s.Nucs))
 		a.Batches = append(a.Batches, Batch{l, z.grafts[i], s})
 	}
-}
-
-// sizing looks for the larvae of each graft of an answer.
-type sizing struct {
-	a      *Answer
-	open   bool // nobody said how many nucs
-	grafts []Graft
-}
-
-// with are the chances with so many larvae a graft.
-func (z sizing) with(larvae int) Chances {
-	for i := range z.grafts {
-		z.grafts[i].Larvae = larvae
-	}
-	return z.a.Rates.Queens(z.grafts...)
-}
-
-// bar is by how many larvae several grafts are tried: a bar of a frame. A single
-// graft is tried to the larva.
-const bar = 12
-
-// find sets the fewest larvae that are enough by the day, else as many as fill the
-// nucs, and why none are enough.
-func (z sizing) find() {
-	a := z.a
-	a.Sizing = a.Rates.Larvae(a.Queens, a.Sure, a.Nucs)
-	a.Larvae = a.Sizing.Larvae
-	if !a.InTime {
-		a.Sizing.Limit, a.Sizing.Nucs = LateLimit, 0
-		return
-	}
-	by := 1
-	if len(z.grafts) > 1 {
-		by = bar
-	}
-	enough := fewest(1, largestGraft/by, func(n int) bool { return z.with(n*by).AtLeast(a.Queens) >= a.Sure-rounding })
-	switch {
-	case enough > 0:
-		a.Larvae, a.Sizing.Limit = enough*by, NoLimit
-	case a.Sizing.Limit == NoLimit:
-		a.Sizing.Limit = LateLimit // they would be enough without the day
-	}
-}
-
-// fewestNucs keeps no more nucs than the wish needs, where as many larvae as are
-// grafted are enough with fewer.
-func (z sizing) fewestNucs() {
-	if z.with(z.a.Larvae).AtLeast(z.a.Queens) < z.a.Sure-rounding {
-		return
-	}
-	z.a.Nucs = fewest(1, max(1, z.a.Nucs), func(n int) bool {
-		z.grafts[0].Nucs = n
-		return z.with(z.a.Larvae).AtLeast(z.a.Queens) >= z.a.Sure-rounding
-	})
-	z.grafts[0].Nucs = z.a.Nucs
 }
 
 // sizeOf is what is to be expected of one graft, for what it eats, when so many nucs

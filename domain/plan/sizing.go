@@ -1,0 +1,93 @@
+package plan
+
+import "cmp"
+
+// sizing looks for the larvae of each graft of an answer.
+type sizing struct {
+	a      *Answer
+	open   bool // nobody said how many nucs
+	grafts []Graft
+	known  map[amount]Chances // what was reckoned
+}
+
+// amount is what is tried: larvae of each graft, and nucs.
+type amount struct{ larvae, nucs int }
+
+// with are the chances with so many larvae a graft.
+func (z sizing) with(larvae int) Chances {
+	grafts, key := z.each(larvae), amount{larvae, z.grafts[0].Nucs}
+	c, known := z.known[key]
+	if !known {
+		c = z.a.Rates.Queens(grafts...)
+		z.known[key] = c
+	}
+	return c
+}
+
+// each sets the grafts to so many larvae.
+func (z sizing) each(larvae int) []Graft {
+	for i := range z.grafts {
+		z.grafts[i].Larvae = larvae
+	}
+	return z.grafts
+}
+
+// enough tells whether chances are enough for the wish.
+func (z sizing) enough(c Chances) bool { return c.AtLeast(z.a.Queens) >= z.a.Sure-rounding }
+
+// bar is by how many larvae several grafts are tried: a bar of a frame. A single
+// graft is tried to the larva.
+const bar = 12
+
+// find sets the fewest larvae that are enough by the day, else as many as fill the
+// nucs, and why none are enough.
+func (z sizing) find() {
+	a := z.a
+	a.Sizing = a.Rates.Larvae(a.Queens, a.Sure, a.Nucs)
+	a.Larvae = a.Sizing.Larvae
+	if !a.InTime {
+		a.Sizing.Limit, a.Sizing.Nucs = LateLimit, 0
+		return
+	}
+	by := 1
+	if len(z.grafts) > 1 {
+		by = bar
+	}
+	enough := z.fewest(by)
+	switch {
+	case enough > 0:
+		a.Larvae, a.Sizing.Limit = enough, NoLimit
+	case a.Sizing.Limit == NoLimit:
+		a.Sizing.Limit = LateLimit // they would be enough without the day
+	}
+}
+
+// fewest is the least number of larvae a graft that is enough, by so many; 0 where
+// none is. Where it must lie is found by rates that are integrated roughly, which costs
+// a fifth; whether it is enough, and fewer are not, is asked of the whole.
+func (z sizing) fewest(by int) int {
+	most := largestGraft / by
+	n := cmp.Or(fewest(1, most, func(n int) bool {
+		return z.enough(z.a.Rates.about(z.each(n * by)...))
+	}), most)
+	if !z.enough(z.with(n * by)) {
+		return by * fewest(n+1, most, func(n int) bool { return z.enough(z.with(n * by)) })
+	}
+	for n > 1 && z.enough(z.with((n-1)*by)) {
+		n--
+	}
+	return n * by
+}
+
+// fewestNucs keeps no more nucs than the wish needs, where as many larvae as are
+// grafted are enough with fewer.
+func (z sizing) fewestNucs() {
+	if !z.enough(z.with(z.a.Larvae)) {
+		return
+	}
+	z.a.Nucs = fewest(1, max(1, z.a.Nucs), func(n int) bool {
+		z.grafts[0].Nucs = n
+		return z.enough(z.with(z.a.Larvae))
+	})
+	z.grafts[0].Nucs = z.a.Nucs
+}
