@@ -148,5 +148,27 @@ const (
 	YardWrongDoubles
 	YardFactorLeast
 
+	// What the ground asks of a place for a box, and what bees see of its front.
+	AlikeApart
+	AlikeApartAdvised
+	StrongApart
+	StrongApartDearth
+	SetbackDwelling
+	SetbackTrack
+	SetbackBoundary
+	MorningSunLeast
+	SunOnFrontBy
+	WindOnFront
+	ShelterReach
+	WaterWithin
+	VehicleWithin
+	MarkSize
+	MarkSeenLight
+	MarkSeenHue
+	BeeAcuity
+	BoxWide
+	WalkwayLeast
+	WorkedFrom
+
 	keyCount
 )

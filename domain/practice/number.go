@@ -43,6 +43,7 @@ const (
 	HourPerDegree Unit = "h/°C"
 	MetrePerSec   Unit = "m/s"
 	Metre         Unit = "m"
+	Degree        Unit = "°"
 	Kilometre     Unit = "km"
 	Share         Unit = "share"
 	SharePerDay   Unit = "share/d"

@@ -20,7 +20,7 @@ const frontRows = 25
 var units = map[practice.Unit]bool{
 	practice.Hour: true, practice.Day: true, practice.Minute: true, practice.ClockHour: true,
 	practice.Celsius: true, practice.HourPerDegree: true, practice.MetrePerSec: true,
-	practice.Metre: true, practice.Kilometre: true, practice.Share: true, practice.SharePerDay: true,
+	practice.Metre: true, practice.Degree: true, practice.Kilometre: true, practice.Share: true, practice.SharePerDay: true,
 	practice.Ratio: true, practice.Score: true, practice.Bees: true, practice.Kilogram: true, practice.EggsPerDay: true, practice.CellsPerBee: true, practice.BeesPerDm2: true,
 	practice.CellsPerDm2: true, practice.GramPerDm2: true, practice.Litre: true,
 	practice.GramPerLitre: true, practice.GramPerDay: true, practice.Cm2: true, practice.Dm2: true, practice.Colonies: true, practice.Boxes: true, practice.Queens: true, practice.Money: true,
@@ -116,6 +116,9 @@ func TestPairsKeepTheirOrder(t *testing.T) {
 		{practice.RobbingWatch, practice.RobbingAct},
 		{practice.StrengthToldAhead, practice.LightBelow, practice.StrengthAhead, practice.LookTooOld},
 		{practice.RobbingLasts, practice.RobbedLookBy},
+		{practice.AlikeApart, practice.AlikeApartAdvised},
+		{practice.StrongApart, practice.StrongApartDearth},
+		{practice.BeeAcuity, practice.MarkSeenLight, practice.MarkSeenHue},
 	} {
 		for i := 1; i < len(line); i++ {
 			a, b := practice.Of(line[i-1]), practice.Of(line[i])

@@ -60,4 +60,87 @@ var yardRows = []Number{
 		Key: YardFactorLeast, Name: "yard_factor_least", Title: "Loss of virgins in the best place, against the usual", Unit: Ratio,
 		Default: 0.6, Min: 0.3, Max: 1, Source: noSource, Confidence: CommonPractice, Used: "what a virgin's place costs",
 	},
+	{
+		Key: AlikeApart, Name: "alike_apart", Title: "Look-alikes apart at least", Unit: Metre,
+		Default: 2, Min: 0.3, Max: 10, Source: "pairs 2 m apart lost no more than pairs 5 m apart, " + perezSato2008, Confidence: Derived, Used: "findings of a layout",
+	},
+	{
+		Key: AlikeApartAdvised, Name: "alike_apart_advised", Title: "Look-alikes apart, advised", Unit: Metre,
+		Default: 3, Min: 0.5, Max: 15, Source: "extension advice of 2018, 10 ft and more; nothing measured", Confidence: Taught, Used: "findings of a layout",
+	},
+	{
+		Key: StrongApart, Name: "strong_apart", Title: "Nucs from strong colonies at least", Unit: Metre,
+		Default: 30, Min: 0, Max: 1000, Source: "30 to 1000 m are told; " + noSource, Confidence: CommonPractice, Used: "findings of a layout",
+	},
+	{
+		Key: StrongApartDearth, Name: "strong_apart_dearth", Title: "Nucs from strong colonies in dearth at least", Unit: Metre,
+		Default: 100, Min: 0, Max: 1000, Source: "30 to 1000 m are told; " + noSource, Confidence: CommonPractice, Used: "findings of a layout",
+	},
+	{
+		Key: SetbackDwelling, Name: "setback_dwelling", Title: "Nucs from dwellings at least", Unit: Metre,
+		Default: 8, Min: 0, Max: 200, Source: "25 ft in the code of one county, 50 and more for many colonies: ask what holds where you live", Confidence: CommonPractice, Used: "findings of a layout",
+	},
+	{
+		Key: SetbackTrack, Name: "setback_track", Title: "Nucs from tracks and paths at least", Unit: Metre,
+		Default: 3, Min: 0, Max: 200, Source: "10 ft in the code of one village: ask what holds where you live", Confidence: CommonPractice, Used: "findings of a layout",
+	},
+	{
+		Key: SetbackBoundary, Name: "setback_boundary", Title: "Nucs from the boundary at least", Unit: Metre,
+		Default: 3, Min: 0, Max: 200, Source: "10 ft on a teaching page: ask what holds where you live", Confidence: CommonPractice, Used: "findings of a layout",
+	},
+	{
+		Key: MorningSunLeast, Name: "morning_sun_least", Title: "Sun before noon on a nuc at least", Unit: Hour,
+		Default: 1, Min: 0, Max: 8, Source: noSource, Confidence: CommonPractice, Used: "findings of a layout",
+	},
+	{
+		Key: SunOnFrontBy, Name: "sun_on_front_by", Title: "Sun on the entrance by", Unit: ClockHour,
+		Default: 9, Min: 5, Max: 13, Source: "hives that face east start earlier, Evans et al 2024, Insects 15:112, no minutes given; " + noSource, Confidence: CommonPractice, Used: "figures of a layout",
+	},
+	{
+		Key: WindOnFront, Name: "wind_on_front", Title: "An entrance faces the wind within", Unit: Degree,
+		Default: 45, Min: 10, Max: 90, Source: noSource, Confidence: CommonPractice, Used: "findings of a layout",
+	},
+	{
+		Key: ShelterReach, Name: "shelter_reach", Title: "A hedge or wall shelters for its height times", Unit: Ratio,
+		Default: 10, Min: 2, Max: 30, Source: noSource, Confidence: CommonPractice, Used: "findings of a layout",
+	},
+	{
+		Key: WaterWithin, Name: "water_within", Title: "Water within", Unit: Kilometre,
+		Default: 0.4, Min: 0.05, Max: 2, Source: "a quarter of a mile on an extension service's page", Confidence: Taught, Used: "findings of a layout",
+	},
+	{
+		Key: VehicleWithin, Name: "vehicle_within", Title: "Vehicle within", Unit: Metre,
+		Default: 20, Min: 2, Max: 500, Source: noSource, Confidence: CommonPractice, Used: "findings of a layout",
+	},
+	{
+		Key: MarkSize, Name: "mark_size", Title: "Front marks are as wide as", Unit: Metre,
+		Default: 0.2, Min: 0.03, Max: 0.6, Source: noSource, Confidence: CommonPractice, Used: "how far bees see a mark",
+	},
+	{
+		Key: MarkSeenLight, Name: "mark_seen_light", Title: "Bees see a mark lighter or darker from", Unit: Degree,
+		Default: 5, Min: 2, Max: 20, Source: giurfa1996, Confidence: Verified, Used: "how far bees see a mark",
+	},
+	{
+		Key: MarkSeenHue, Name: "mark_seen_hue", Title: "Bees see a mark of another hue alone from", Unit: Degree,
+		Default: 15, Min: 5, Max: 40, Source: giurfa1996, Confidence: Verified, Used: "how far bees see a mark",
+	},
+	{
+		Key: BeeAcuity, Name: "bee_acuity", Title: "Bees see details from", Unit: Degree,
+		Default: 1.9, Min: 1, Max: 4, Source: "Rigosi et al 2017, Sci Rep 7:45972", Confidence: Verified, Used: "how far bees see a mark",
+	},
+	{
+		Key: BoxWide, Name: "box_wide", Title: "A nuc's box is as wide as", Unit: Metre,
+		Default: 0.25, Min: 0.1, Max: 0.6, Source: noSource, Confidence: CommonPractice, Used: "whether a nuc can be reached",
+	},
+	{
+		Key: WalkwayLeast, Name: "walkway_least", Title: "Walkways as wide as", Unit: Metre,
+		Default: 0.6, Min: 0.3, Max: 3, Source: noSource, Confidence: CommonPractice, Used: "whether a nuc can be reached",
+	},
+	{
+		Key: WorkedFrom, Name: "worked_from", Title: "A nuc is worked from no further than", Unit: Metre,
+		Default: 0.8, Min: 0.4, Max: 2, Source: noSource, Confidence: CommonPractice, Used: "whether a nuc can be reached",
+	},
 }
+
+// giurfa1996 is of coloured discs that bees were taught.
+const giurfa1996 = "Giurfa, Vorobyev, Kevan & Menzel 1996, J Comp Physiol A 178:699"

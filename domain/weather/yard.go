@@ -26,7 +26,7 @@ type Yard struct {
 func NewYard(v *book.View, id book.YardID) *Yard {
 	y := v.Yard(id)
 	return &Yard{
-		yard: y, place: placeOf(y),
+		yard: y, place: PlaceOf(y),
 		numbers: v.Numbers(), limits: limitsOf(v.Numbers()), days: map[calendar.Day]*Flight{},
 	}
 }
@@ -35,9 +35,9 @@ func NewYard(v *book.View, id book.YardID) *Yard {
 // the equator to the pole.
 const unplacedLat = 45
 
-// placeOf is where a yard lies; one without a place lies where the clocks of its
+// PlaceOf is where a yard lies; one without a place lies where the clocks of its
 // zone go with the sun.
-func placeOf(y *book.Yard) Place {
+func PlaceOf(y *book.Yard) Place {
 	if y.Lat != 0 || y.Lon != 0 {
 		return Place{y.Lat, y.Lon}
 	}
