@@ -18,7 +18,7 @@ type Rate struct {
 	Weight     float64 // how many trials the default counts for; +Inf: it is known
 	Won, Tried float64 // counted in the book; parts of one where a loss may belong to several links
 	Tells      float64 // of how many trials without luck these tell as much: cells of one batch share hers
-	Luck       float64 // standard deviation of the share between batches, 0 to 0.5; 0: all have the same
+	Luck       float64 // standard deviation of the share between batches, 0 to 0.5; 0: all have the same. The default, moved by how far the book's batches stray
 }
 
 // Mean is the share in use: the default, moved by what was counted.
@@ -33,20 +33,6 @@ func (r Rate) Mean() float64 {
 
 // Known is the rate as if its mean were the keeper's rate for sure.
 func (r Rate) Known() Rate { return Rate{Default: r.Mean(), Weight: math.Inf(1), Luck: r.Luck} }
-
-// counted adds what the book tells of one batch. Of n cells with like luck the mean
-// is as sure as of n over 1 + (n-1) × their correlation without it.
-func (r *Rate) counted(won, tried float64) {
-	if tried <= 0 {
-		return
-	}
-	alike := 0.0
-	if spread := r.Default * (1 - r.Default); spread > 0 {
-		alike = min(1, r.Luck*r.Luck/spread)
-	}
-	r.Won, r.Tried = r.Won+won, r.Tried+tried
-	r.Tells += tried / (1 + max(0, tried-1)*alike)
-}
 
 // Raised is the rate with its mean so much higher, at most 1, and as well known.
 func (r Rate) Raised(by float64) Rate {

@@ -11,23 +11,30 @@ import (
 // is left out. Cells and virgins given count by batch, once the fate of each is
 // seen or the time of its virgins is over: else those who lay early would make the
 // rate look better than it is. What became of them is told by eggs and looks; where
-// the book has a gap, or eggs whose mother is in doubt, it is left out.
+// the book has a gap, or eggs whose mother is in doubt, it is left out. How far batches
+// stray is learned from the same counts, see [Rate.Luck].
 func RatesOf(v *book.View) Rates {
 	c := counting{view: v, rates: DefaultRates(v.Numbers())}
 	for b := range v.Batches() {
 		c.reared(b)
 		c.given(b)
 	}
+	for l := range c.rates.Link {
+		c.rates.Link[l] = c.rates.Link[l].told(c.told[l])
+	}
 	return c.rates
 }
 
 type counting struct {
 	view  *book.View
-	rates Rates
+	rates Rates             // the defaults, while it is counted
+	told  [linkCount][]told // by batch
 }
 
 func (c *counting) count(l Link, won, tried float64) {
-	c.rates.Link[l].counted(won, tried)
+	if tried > 0 {
+		c.told[l] = append(c.told[l], told{won, tried})
+	}
 }
 
 // reared counts what became of the larvae. A take of none is a graft that failed
