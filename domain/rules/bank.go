@@ -42,7 +42,7 @@ func (p *pass) putInWhere(h *held) string {
 	}
 	for i := range p.nucs {
 		n := &p.nucs[i]
-		if takesCell(*n.holds, p.now) && n.cell == nil && n.waits == nil && !stays(from, n.Yard) {
+		if p.takesCell(n) && n.cell == nil && n.waits == nil && !stays(from, n.Yard) {
 			return "Put in the oldest virgins, the first into " + n.Name
 		}
 	}

@@ -77,7 +77,7 @@ func (p *pass) strengthen(n *nucCase, f *Finding) {
 	case !n.has.WeakThen():
 		f.Do = "See at the next look how many there are"
 		f.Why += "; dwindled since by reckoning"
-	case n.has.Bees < n.has.Need*p.numbers.Get(practice.AddBeesUnder):
+	case n.has.TooFew(p.numbers):
 		f.Severity, f.Act = Pressing, ActAddBees
 		f.Amount = math.Ceil((n.has.Need - n.has.Bees) / p.numbers.Get(practice.BeesPerCup))
 		f.Do = fmt.Sprintf("Add %s of bees", count(int(f.Amount), "cup"))

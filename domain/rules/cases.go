@@ -64,10 +64,11 @@ func (p *pass) findNucs(was *pass) {
 
 func (n *nucCase) subject() book.Subject { return n.Nuc.Nuc.Subject() }
 
-// takesCell tells whether a nuc is ready for a cell: nobody reigns in it, and
-// no laying workers or queen of its own are to be expected.
-func takesCell(p course.Presumption, now time.Time) bool {
-	return p.Calendar == book.NoQueen && (p.OwnFrom.IsZero() || now.Before(p.OwnFrom))
+// takesCell tells whether a nuc is ready for a cell: nobody reigns in it, no laying
+// workers or queen of its own are to be expected, and its bees can keep a cell warm.
+func (p *pass) takesCell(n *nucCase) bool {
+	h := n.holds
+	return h.Calendar == book.NoQueen && (h.OwnFrom.IsZero() || p.now.Before(h.OwnFrom)) && !n.has.TooFew(p.numbers)
 }
 
 // kept tells whether bees and food spent on a nuc are not lost: it is in none
@@ -154,7 +155,7 @@ func (p *pass) shareNucs() {
 // share keeps a nuc for a batch, if it takes a cell and no other batch has it.
 func (p *pass) share(b *batchCase, n *nucCase) {
 	switch {
-	case n.cell != nil || n.waits != nil || !takesCell(*n.holds, p.now):
+	case n.cell != nil || n.waits != nil || !p.takesCell(n):
 		return
 	case stays(b.yard.yard, n.Yard):
 		n.bars = cmp.Or(n.bars, b)

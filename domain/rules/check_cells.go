@@ -166,7 +166,12 @@ func (c *checker) alone(n *book.Nuc, what string) {
 func (c *checker) bees(id book.NucID) {
 	n := c.view.Nuc(id)
 	y := c.strength(n.Yard)
-	if s := y.Of(n); s.WeakThen() && n.Holds.Condition != book.Empty {
+	s := y.Of(n)
+	if s.TooFew(c.numbers) && !s.WeakThen() && n.Holds.Condition != book.Empty {
+		c.warn(fmt.Sprintf("%s has about %s bees by reckoning, a %s needs %s", n.Name, bees(s.Bees), y.Night(), bees(s.Need)),
+			"Add bees first, or unite it", practice.AddBeesUnder)
+	}
+	if s.WeakThen() && n.Holds.Condition != book.Empty {
 		c.warn(fmt.Sprintf("%s had about %s bees, a %s needs %s", n.Name, bees(s.BeesThen), y.Night(), bees(s.Need)),
 			"Add bees in the evening", practice.NeedAt8C, practice.NeedAt14C, practice.NeedAt20C)
 	}

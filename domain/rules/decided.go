@@ -85,11 +85,26 @@ func (p *pass) planned(n *book.Nuc, y *yardCase) Finding {
 	if !plan.Batch.IsZero() && !plan.Virgin {
 		f.Also = []book.Subject{plan.Batch.Subject()}
 	}
+	if _, torn := tornSince(n); torn && plan.What == book.PlanLookOrGive {
+		f.Act, f.OwnFirst, f.Do = ActLookInside, true, ownFirstWords+p.givesWord(plan)
+	}
 	f.From, f.Best, f.By = course.Days(plan.Day, plan.Day, plan.Day+p.days(practice.PlanLapses), y.zone)
-	if b := p.caseOf(plan.Batch); b != nil && !plan.Virgin && !f.From.After(b.hard) {
-		f.Best, f.By, f.Hard = b.best, b.hard, true
+	if b := p.caseOf(plan.Batch); b != nil && !plan.Virgin {
+		p.byTheHour(b, y.of(n.PlannedAt) >= plan.Day && !n.PlannedAt.Before(calendar.Instantly(b.hard)), &f)
 	}
 	return f
+}
+
+// byTheHour gives what was decided about a cell the hard hour of its batch, where it can
+// be done by then. Late is that the hour had gone when it was decided for the same day:
+// then nothing but the hour makes it wait.
+func (p *pass) byTheHour(b *batchCase, late bool, f *Finding) {
+	if late && f.From.After(b.hard) {
+		f.From = b.hard
+	}
+	if !f.From.After(b.hard) {
+		f.Best, f.By, f.Hard = b.best, b.hard, true
+	}
 }
 
 // givesWord is what a plan gives in the end.

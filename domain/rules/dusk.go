@@ -17,10 +17,23 @@ func (p *pass) untilDusk(f Finding, d calendar.Day) time.Time {
 		return time.Time{}
 	}
 	dusk := p.clock(practice.Dusk, d, y.zone)
-	if f.Hard && p.now.Before(f.By) && f.By.Before(dusk) {
+	by := f.CellBy
+	if f.Hard {
+		by = f.By
+	}
+	if p.now.Before(by) && by.Before(dusk) {
 		return time.Time{}
 	}
 	return dusk
+}
+
+// Dusk is the hour of today before which no box of a yard is opened, since robbers
+// are about; zero: boxes are opened at any hour, or by, the hard hour of what is to be
+// done, is still to come and before it. A zero by is no hour.
+func (j *Judged) Dusk(yard book.YardID, by time.Time) time.Time {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	return j.pass.untilDusk(Finding{Yard: yard, Act: ActLookInside, Hard: !by.IsZero(), By: by}, j.pass.today)
 }
 
 // amongRobbers says in the work of a day what is done at dusk where robbers are

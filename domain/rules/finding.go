@@ -39,6 +39,7 @@ type Finding struct {
 	Yard     book.YardID
 	Act      Act       // what is to be done
 	Then     Act       // what is done at once after it; none
+	OwnFirst bool      // nothing is given before a look for a virgin of the nuc's own
 	Takes    float64   // minutes, where the act does not say how many
 	Amount   float64   // how many cells, cups or litres that takes, or how many cm² are left open; 0 where none
 	Since    time.Time // since when it is so; zero: does not matter
@@ -52,6 +53,7 @@ type Finding struct {
 	Sure     string    // how sure that is
 	Used     []practice.Key
 	PutOff   calendar.Day // put off until this day; zero: not
+	CellBy   time.Time    // the hard hour of the cell that it clears the nuc for; zero: of none
 }
 
 // NeedsYou tells whether the finding marks its subject as needing the keeper.

@@ -42,7 +42,7 @@ func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
 		}
 		cells += b.given
 		line(float64(b.given), "ripe cell", "ripe cells", of+", kept warm")
-		line(float64(b.collected-b.given), "cage for cells", "cages for cells", of)
+		line(float64(b.collected-b.given+b.perhaps), "cage for cells", "cages for cells", of)
 	}
 	line(float64(cells), "cell protector", "cell protectors", "")
 	line(k.cups, "cup of bees", "cups of bees", fmt.Sprintf("%.1f l", k.cups*p.numbers.Get(practice.CupOfBees)))
@@ -70,6 +70,7 @@ func feeds(n int) string {
 type batchSum struct {
 	batch            book.BatchID
 	given, collected int
+	perhaps          int // of those given: in cages until a look finds no eggs
 }
 
 type kitSum struct {
@@ -93,7 +94,11 @@ func (k *kitSum) batch(id book.BatchID) *batchSum {
 func (k *kitSum) add(f Finding) {
 	if (f.Act == ActGiveCell || f.Then == ActGiveCell) && len(f.Also) > 0 {
 		if id, ok := f.Also[0].Batch(); ok {
-			k.batch(id).given++
+			sum := k.batch(id)
+			sum.given++
+			if f.Act == ActLookForEggs {
+				sum.perhaps++
+			}
 		}
 	}
 	switch f.Act {

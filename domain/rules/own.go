@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"time"
 
 	"lidmark/domain/bee"
 	"lidmark/domain/book"
@@ -46,7 +47,17 @@ func (p *pass) ownCells(n *nucCase) {
 		f.What, f.Sure = fmt.Sprintf("own cells seen %s", n.yard.of(n.OwnCells.Seen).Short()), sureSeen
 	}
 	f.From, f.Best, f.By = course.Days(from, from, by, n.yard.zone)
+	f.CellBy = p.cellBy(n)
 	p.addTo(n, f)
+}
+
+// cellBy is the hard hour by which a nuc is to be given a cell; zero where none is to
+// be. What clears the nuc for the cell waits no longer than the cell.
+func (p *pass) cellBy(n *nucCase) time.Time {
+	if n.cell == nil || !p.takesCell(n) || n.Queenless.Instant.Add(p.numbers.Duration(practice.NoCellWithin)).After(n.cell.hard) {
+		return time.Time{}
+	}
+	return n.cell.hard
 }
 
 // leftOnBrood tells whether a nuc can raise a queen on brood it was left, by

@@ -90,7 +90,7 @@ func (f Finding) Emergency() bool {
 // robbers on a day. What has a deadline of nature does not wait.
 func (p *pass) waitsForRobbers(f Finding, d calendar.Day) bool {
 	y := p.yard(f.Yard)
-	return d < y.shutUntil && f.Act.opens() && !f.Hard && f.Rule != BeingRobbed && !y.starves(f)
+	return d < y.shutUntil && f.Act.opens() && !f.Hard && f.CellBy.IsZero() && f.Rule != BeingRobbed && !y.starves(f)
 }
 
 // starves tells whether a nuc has no food until robbers have gone: it is fed after

@@ -183,11 +183,12 @@ func (r *router) foldKey(t Task) foldKey {
 }
 
 // fold makes one line of like tasks of a stop: "C1 D2 Look for eggs". The line
-// has the earliest last day, and gives the first one's reason.
+// has the earliest last day, and gives the reason of each.
 func (r *router) fold(tasks []Task) []Task {
 	slices.SortStableFunc(tasks, r.compareTasks)
 	at := map[foldKey]int{}
 	var lines []Task
+	whys := map[int]*reasons{}
 	for _, t := range tasks {
 		k := r.foldKey(t)
 		i, known := at[k]
@@ -197,11 +198,19 @@ func (r *router) fold(tasks []Task) []Task {
 			continue
 		}
 		l := &lines[i]
+		if whys[i] == nil {
+			whys[i] = &reasons{}
+			whys[i].add(*l)
+		}
+		whys[i].add(t)
 		l.Of = append(l.Of, t.Of...)
 		l.Minutes += t.Minutes
 		l.NeedsYou = l.NeedsYou || t.NeedsYou
 		l.Findings = append(l.Findings, t.Findings...)
 		l.From, l.Best, l.By = earlier(l.From, t.From), earlier(l.Best, t.Best), earlier(l.By, t.By)
+	}
+	for i, w := range whys {
+		lines[i].Why = w.say(r.view)
 	}
 	return lines
 }

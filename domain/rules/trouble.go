@@ -18,12 +18,17 @@ func (p *pass) droneLayer(n *nucCase) {
 	if !n.holds.Emerged.IsZero() {
 		why += fmt.Sprintf("; %s old", count(n.holds.Age, "day"))
 	}
-	p.addTo(n, Finding{
+	f := Finding{
 		Rule: DroneLayer, Severity: Pressing, Of: n.subject(), Act: ActTakeOutQueen, Since: since.Instant, From: since.Instant,
 		What: "drone layer", Why: why,
 		Do:   fmt.Sprintf("Take out the drone layer; no cell within %g h", p.numbers.Get(practice.NoCellWithin)),
 		Sure: n.sure(), Used: []practice.Key{practice.NoCellWithin, practice.VirginTooLate},
-	})
+	}
+	if n.has.TooFew(p.numbers) {
+		f.Do = "Take out the drone layer; too few bees for a cell: shake out or unite"
+		f.Used = append(f.Used, practice.AddBeesUnder)
+	}
+	p.addTo(n, f)
 }
 
 func (p *pass) layingWorkers(n *nucCase) {
@@ -71,6 +76,10 @@ func (p *pass) queenless(n *nucCase) {
 		f.Act, f.Do = ActKeep, fmt.Sprintf("Keep it for %s, cells from %s", batchWord(n.waits.Batch), n.yard.day(p.from(n.waits)).Short())
 		f.Also = []book.Subject{n.waits.Batch.Batch.Subject()}
 		f.Best, f.By = n.waits.best, n.waits.hard
+	case n.has.TooFew(p.numbers):
+		f.Act, f.Do = ActUnite, "Too few bees for a cell: unite it, or add bees first"
+		f.Why += fmt.Sprintf("; about %s bees, the night needs %s", bees(n.has.Bees), bees(n.has.Need))
+		f.Used = append(f.Used, practice.AddBeesUnder)
 	default:
 		f.Act, f.Do = ActUnite, "No cell at hand: give a virgin, or unite it"
 		if n.bars != nil {
@@ -99,12 +108,14 @@ func (p *pass) giveCell(n *nucCase, f *Finding) {
 	}
 }
 
+const ownFirstWords = "Look first for a virgin of its own; none there: "
+
 // lookFirst: where the last cell was torn a virgin of the nuc's own may walk, who
 // would tear the next. It tells whether that is so.
 func (n *nucCase) lookFirst(f *Finding, then string) bool {
-	torn, ok := n.tornSince()
+	torn, ok := tornSince(n.Nuc)
 	if ok {
-		f.Act, f.Do = ActLookInside, "Look first for a virgin of its own; none there: "+then
+		f.Act, f.OwnFirst, f.Do = ActLookInside, true, ownFirstWords+then
 		f.Why += fmt.Sprintf("; the last cell was torn at the side, seen %s: a virgin who walks there would tear the next", n.yard.of(torn).Short())
 	}
 	return ok
@@ -112,7 +123,7 @@ func (n *nucCase) lookFirst(f *Finding, then string) bool {
 
 // tornSince is when the cell that a nuc was given last was seen torn at the side,
 // where nobody looked in again since.
-func (n *nucCase) tornSince() (calendar.Moment, bool) {
+func tornSince(n *book.Nuc) (calendar.Moment, bool) {
 	l, looked := n.LastLook()
 	return l.At, looked && l.Cell == book.CellTornAtSide && !l.At.Before(n.Holds.Since)
 }

@@ -69,6 +69,9 @@ func (p *pass) lookedTooLate(n *nucCase, f *Finding) {
 	}
 	day := n.yard.day(looked)
 	f.Do = "Look; without worker brood take her out, then give a cell or unite"
+	if n.has.TooFew(p.numbers) {
+		f.Do = "Look; without worker brood shake out or unite, too few bees for a cell"
+	}
 	f.Why += ", no eggs on " + day.Short()
 	f.From, f.Best, f.By = course.Days(day, day, day+p.days(practice.LookAgainBy), n.yard.zone)
 	f.Used = append(f.Used, practice.LookAgainBy)

@@ -54,6 +54,12 @@ func (s State) WeakThen() bool { return s.Weak() && s.BeesThen < s.Enough }
 // since they were last seen or put in.
 func (s State) WeakSince() bool { return s.WeakThen() && s.BeesThen < s.Usual }
 
+// TooFew tells whether the bees, seen or reckoned, are so few that some are added, or
+// the nuc is united, before it is given a cell or a virgin.
+func (s State) TooFew(n practice.Numbers) bool {
+	return s.BeesKnown && s.Bees < s.Need*n.Get(practice.AddBeesUnder)
+}
+
 // Light tells whether the food lasts less than the keeper's number of days.
 func (s State) Light(n practice.Numbers) bool {
 	return s.FoodKnown && s.FoodDays < n.Get(practice.LightBelow)
