@@ -21,6 +21,7 @@ type desk struct {
 	writes, works, ticks worker
 	reviews              worker // the last review asked for is the one that matters
 	orders               worker // so is the last sheet of the orders
+	seasons              worker // and the last of the season
 	keeps                keeper
 	openings             int // of books so far; counted by long work alone
 
@@ -63,6 +64,13 @@ func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
 	case state.ReckonOrders:
 		d.orders.drop()
 		d.orders.give(func() { tell(e.Reckon()) })
+	case state.ReckonSeason:
+		d.seasons.drop()
+		d.seasons.give(func() { tell(e.Reckon()) })
+	case state.SearchSeason:
+		d.work(tell, func(ctx context.Context, tell func(state.Msg)) {
+			tell(e.Search(func(m state.SeasonFound) bool { tell(m); return ctx.Err() == nil }))
+		})
 	case state.KeepPrefs:
 		d.keeps.keep(d.prefsFile(), e.Prefs)
 	case state.KeepDraft:

@@ -47,6 +47,7 @@ var rooms = map[string]func(*state.State){
 	"numbers": ran("numbers"),
 	"plan":    ran("plan"),
 	"orders":  ran("orders"),
+	"season":  ran("season"),
 	"review":  ran("review"),
 	"book":    func(s *state.State) { s.Room = state.About },
 
@@ -75,6 +76,8 @@ func send(s *state.State, m state.Msg) {
 		case state.ReckonPlan:
 			send(s, e.Reckon())
 		case state.ReckonOrders:
+			send(s, e.Reckon())
+		case state.ReckonSeason:
 			send(s, e.Reckon())
 		}
 	}

@@ -220,6 +220,8 @@ func (s State) most(p Place, l Layout) float64 {
 		return s.numbersMost(l)
 	case OrdersPlace:
 		return s.OrderPane(l).most()
+	case SeasonPlace:
+		return s.SeasonPane(l).most()
 	case PlanPlace:
 		return s.PlanPane(l).most()
 	case ReviewPlace:

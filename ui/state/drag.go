@@ -33,6 +33,7 @@ const (
 	SplitDrag
 	RungDrag    // a step of the plan, to another day
 	PlannedDrag // the lane of a planned batch
+	OrderDrag   // an order, to the day on which it is due
 )
 
 // slack is how far a held pointer may move and still click, dp.
@@ -48,6 +49,8 @@ func begun(m Pressed, l Layout, camera scene.Camera) Drag {
 		d.Kind = RungDrag
 	case m.Tag.Ref.Kind == PlannedRef && l.Lanes.Contains(m.At):
 		d.Kind = PlannedDrag
+	case m.Tag.Ref.Kind == FlagRef && l.Strip.Contains(m.At):
+		d.Kind = OrderDrag
 	case l.Ribbon.Contains(m.At) && m.At.X >= l.Ribbon.X, dayOf(m.Tag.Ref) != 0:
 		d.Kind = DayDrag
 	case l.Map.Contains(m.At) && (m.Button == Secondary || m.Mods.Has(Shift)):

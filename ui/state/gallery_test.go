@@ -67,6 +67,15 @@ func situations(t *testing.T) (all []situation) {
 	add("Plan, four kept", planner(t).run("keep try").run("keep try").run("keep try").run("keep try"))
 	kept, _, tag, _ := plannedOne(t)
 	add("Yard, a planned batch", kept.run("yard").tap(tag.Ref, 0))
+	add("the season, not reckoned yet", start(t).run("season"))
+	add("the season", seasonal(t))
+	add("the season of a demo", &window{t: t, State: planner(t).run("season").settled().State})
+	add("the season, a limit that is none", limited(seasonal(t)))
+	add("the season, dates being found", seasonal(t).run("find dates"))
+	add("the season, work under way", seasonal(t).send(state.Working{Words: "copying hill", Share: 0.4}))
+	add("the season, dates found", datesFound(seasonal(t)))
+	formed := datesFound(seasonal(t))
+	add("the season, dates found and a form", formed.run("note"))
 	add("Review, not reckoned yet", start(t).run("review"))
 	add("Review", reviewer(t))
 	add("Review, a nuc decided for", decidedFirst(reviewer(t)))
@@ -162,6 +171,18 @@ func plannedStep(w *window) *window {
 		}
 	}
 	return w
+}
+
+// limited is a season in which the most minutes a day are no number.
+func limited(w *window) *window {
+	w.State = w.WithField(state.MostField, state.FieldOf("some"))
+	return w
+}
+
+// datesFound is a season in which dates were found.
+func datesFound(w *window) *window {
+	search := w.run("find dates").found()
+	return w.send(search.Search(func(m state.SeasonFound) bool { w.send(m); return true }))
 }
 
 func filteredBy(w *window, words string) *window { w.Filter = words; return w }

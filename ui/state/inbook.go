@@ -50,7 +50,7 @@ type InBook struct {
 func (s State) opened(m Opened) State {
 	first := s.Book == nil
 	if !m.Again {
-		s.reviewed, s.planned = reviewed{}, planned{}
+		s.reviewed, s.planned, s.seasoned = reviewed{}, planned{}, seasoned{}
 	}
 	page := s.paged()
 	s.Book, s.Busy = m.Book, nil

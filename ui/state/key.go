@@ -112,6 +112,10 @@ func (s State) keyFocus(m Keyed) (next State, effects []Effect, took bool) {
 		if next, took = s.keyOrders(m); took {
 			return next, nil, true
 		}
+	case s.OnSeason():
+		if next, effects, took = s.keySeason(m); took {
+			return next, effects, true
+		}
 	}
 	switch {
 	case s.Focus == scene.Ref{} || m.Key == "Escape":
@@ -222,6 +226,8 @@ func (s State) wrote(r rune) (State, []Effect) {
 		return s.WithField(NumberField, FieldOf(string(r))).focused(FieldNamed(NumberField)), nil
 	case s.OnOrders() && s.Form == nil:
 		return s.searchBegun(r), nil
+	case s.OnSeason() && unicode.IsDigit(r):
+		return s, nil // it took a way out
 	case s.paged():
 		return s, nil // no nuc is shown that could be meant
 	case unicode.IsUpper(r):

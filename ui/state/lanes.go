@@ -76,7 +76,7 @@ func together(first, lane, rows int) int {
 // which the rows reach the batch with the next hard deadline.
 func (s State) firstLane(rows int) int {
 	if s.Room == Plan {
-		return 0
+		return len(s.laneBatches()) // all that is planned
 	}
 	r := s.Present()
 	lays := r.Numbers().Duration(practice.VirginTooLate)

@@ -14,6 +14,7 @@ type Layout struct {
 	Rooms  scene.Area
 	Ribbon Ribbon
 	Lanes  scene.Area // all visible lanes, each LaneHeight high
+	Strip  scene.Area // the orders in time, on the page of the season
 	Band   scene.Area // "You are looking at …"
 	Foot   scene.Area
 	Card   scene.Area
@@ -95,6 +96,10 @@ func (s State) Layout() Layout {
 		l.Lanes = scene.Area{Y: y, W: w.W, H: float64(n) * LaneHeight}
 		y = l.Lanes.Bottom()
 	}
+	if s.OnSeason() {
+		l.Strip = scene.Area{Y: y, W: w.W, H: StripHeight}
+		y = l.Strip.Bottom()
+	}
 	if s.bandKept() {
 		l.Band = scene.Area{Y: y, W: w.W, H: BandHeight}
 		y = l.Band.Bottom()
@@ -125,7 +130,7 @@ func (s State) bandKept() bool {
 
 // panes divides what is left of the window.
 func (l *Layout) panes(s State, rest scene.Area) {
-	if s.Room != About && (s.Room != Plan || s.OnOrders() || s.Form != nil) && s.Book != nil && (s.Fill != BatchFill || s.Form != nil) && !s.paged() {
+	if s.Room != About && (s.Room != Plan || s.OnOrders() || s.seasonCard() || s.Form != nil) && s.Book != nil && (s.Fill != BatchFill || s.Form != nil) && !s.paged() {
 		rest = l.card(s, rest)
 	}
 	l.Main = rest
@@ -193,11 +198,14 @@ func (l *Layout) takeTurns(s State) {
 
 // laneCount is how many lanes there is room for above the panes.
 func (s State) laneCount(l Layout, y float64) int {
+	if s.OnSeason() {
+		return s.seasonLanes(l.Foot.Y - y)
+	}
 	if s.Book == nil || l.Narrow || s.Fill != NoFill || s.Room != Plan && (s.Room != Yard || s.Pane > Lids) {
 		return 0
 	}
 	if s.Room == Plan {
-		return s.planLanes(l.Foot.Y - y)
+		return s.planLanes(l.Foot.Y-y) * boolInt(s.onWish())
 	}
 	high := l.Foot.Y - y
 	room := int(max(high-panesLeast, high*lanesShare) / LaneHeight)
@@ -237,7 +245,11 @@ func (s State) ribbon(l Layout, y float64) Ribbon {
 	r.Column = room / float64(r.Days)
 	r.First = s.Today() - calendar.Day(r.Days/before) + calendar.Day(s.Shift)
 	if s.Room == Plan && !s.OnOrders() {
-		first, last := s.planSpan()
+		span := s.planSpan
+		if s.OnSeason() {
+			span = s.seasonSpan
+		}
+		first, last := span()
 		r.Days = min(max(last.Sub(first)+1, leastDays), int(room/leastDay))
 		r.Column, r.First = room/float64(r.Days), first+calendar.Day(s.Shift)
 	}

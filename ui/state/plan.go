@@ -85,7 +85,7 @@ func (e ReckonPlan) Reckon() PlanReckoned { return PlanReckoned{planSheetOf(e.ke
 // planning is the window after a message with the answer asked for that the room
 // Plan needs; while a day is dragged it is reckoned at once.
 func (s State) planning(was State) (State, []Effect) {
-	if s.Book == nil || s.OnOrders() || s.Room != Plan || s.Form != nil || s.Drag.Kind == RungDrag || s.Drag.Kind == PlannedDrag {
+	if s.Book == nil || !s.onWish() || s.Form != nil || s.Drag.Kind == RungDrag || s.Drag.Kind == PlannedDrag {
 		return s, nil
 	}
 	if field := s.InField(); field != was.InField() && slices.Contains(WishFields, field) {

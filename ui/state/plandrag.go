@@ -16,7 +16,7 @@ func (s State) planClicked(name string) State {
 	if err := sub.UnmarshalText([]byte(name)); err != nil {
 		return s
 	}
-	if s.Room != Plan {
+	if !s.onWish() {
 		return s.pointed(sub, false)
 	}
 	id, _ := sub.Batch()
@@ -67,6 +67,10 @@ func (s State) held() State {
 	case PlannedDrag:
 		if b, ok := s.plannedOf(s.Drag.Tag.Ref); ok {
 			s.Drag.Plan = &planHeld{day: b.Day}
+			return s
+		}
+	case OrderDrag:
+		if _, ok := s.flagOf(s.Drag.Tag.Ref); ok {
 			return s
 		}
 	default:

@@ -79,7 +79,7 @@ func (s State) plannedDay(b book.BatchPlan) calendar.Day {
 	if s.Drag.Kind == PlannedDrag && s.Drag.Tag.Ref == PlannedOf(b.Batch) && s.Drag.far() {
 		return max(s.Today()+1, b.Day+calendar.Day(s.dragDays()))
 	}
-	if s.Room == Plan && s.Planning.Batch == b.Batch {
+	if s.onWish() && s.Planning.Batch == b.Batch {
 		if sheet, now := s.PlanSheet(); now && len(sheet.Batches) == 1 {
 			return sheet.Batches[0].Day
 		}
@@ -101,7 +101,10 @@ func (s State) PlannedLanes(l Layout) (all []PlannedLane) {
 
 // laneBatches are the grafted batches that have lanes: in the room Plan none.
 func (s State) laneBatches() []*book.Batch {
-	if s.Room == Plan {
+	switch {
+	case s.OnSeason():
+		return s.seasonBatches()
+	case s.Room == Plan:
 		return nil
 	}
 	return s.Present().Batches()
@@ -116,6 +119,9 @@ func (s State) plannedDragged() State {
 	b, ok := s.plannedOf(s.Drag.Tag.Ref)
 	if s.Room != Plan || !s.Drag.far() || !ok {
 		return s
+	}
+	if s.OnSeason() {
+		return s.seasonDragged(b)
 	}
 	if h := s.Drag.Plan; h.fields == nil {
 		s.Drag.Plan = &planHeld{planning: s.Planning, planned: s.planned, fields: s.Fields, day: b.Day}
@@ -162,9 +168,7 @@ func (s State) noMove() string {
 
 // planMoved writes a planned batch down on another day, with what that costs.
 func (s State) planMoved(b book.BatchPlan, day calendar.Day) (State, []Effect) {
-	f, l := b.BatchPlanned, s.Present().lane(plannedKey{b.Batch, day})
-	at := l.Ladder.Graft.In(s.Present().View.Zone())
-	f.Day, f.Minute = day, at.Hour()*60+at.Minute()
+	f, l := s.Present().moved(b, day), s.Present().lane(plannedKey{b.Batch, day})
 	return s.write(movedWords(f, l.Chance, s.Present().lane(plannedKey{b.Batch, b.Day}).Chance), calendar.Instantly(s.Now), f)
 }
 

@@ -11,6 +11,9 @@ func notInPlan(s State) string {
 	if s.Room != Plan {
 		return "go to Plan first with Alt+P"
 	}
+	if !s.onWish() {
+		return "turn to the wish first with Alt+P"
+	}
 	return ""
 }
 

@@ -13,6 +13,7 @@ type PlanPage uint8
 const (
 	WishPage PlanPage = iota
 	OrdersPage
+	SeasonPage
 )
 
 // OrderSheet is who gets which queen, as far as is known now, and who was handed over.

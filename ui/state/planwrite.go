@@ -96,7 +96,7 @@ func dropPlan(s State) (State, []Effect) {
 // planHand is the planned batch that commands are about: in Plan the one that is being
 // changed, else the one selected.
 func (s State) planHand() book.BatchID {
-	if s.Room == Plan {
+	if s.onWish() {
 		return s.Planning.Batch
 	}
 	id, _ := s.Selection.Last().Batch()

@@ -42,6 +42,8 @@ func (w *window) settled() *window {
 				w.send(e.Reckon())
 			case state.ReckonOrders:
 				w.send(e.Reckon())
+			case state.ReckonSeason:
+				w.send(e.Reckon())
 			}
 		}
 	}

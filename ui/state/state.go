@@ -47,6 +47,7 @@ type State struct {
 	reviewed reviewed // what is known of the review
 	planned  planned  // what is known of the answer to the wish
 	ordered  ordered  // what is known of the orders
+	seasoned seasoned // what is known of the season
 
 	then string // the command to run after the one that runs
 
@@ -152,6 +153,7 @@ const (
 	ReviewPlace
 	PlanPlace
 	OrdersPlace
+	SeasonPlace
 )
 
 // Today is the day of the clock in the zone of the book's home yard.

@@ -21,6 +21,8 @@ func Update(s State, m Msg) (State, []Effect) {
 	more = append(more, asks...)
 	next, asks = next.ordering()
 	more = append(more, asks...)
+	next, asks = next.seasoning()
+	more = append(more, asks...)
 	next, effects = next.walked(s).turnedPage().carded(s), append(effects, more...)
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
 		next = next.scrolled(CardPlace, -off)
@@ -87,6 +89,10 @@ func (s State) update(m Msg) (State, []Effect) {
 		return s.planTaken(m), nil
 	case OrdersReckoned:
 		return s.ordersTaken(m)
+	case SeasonReckoned:
+		return s.seasonTaken(m), nil
+	case SeasonFound:
+		return s.datesTaken(m), nil
 	case Working:
 		s.Busy = &Busy{m.Words, m.Share}
 	case Worked:
@@ -181,6 +187,8 @@ func (s State) released(m Released) (State, []Effect) {
 		}
 	case PlannedDrag:
 		return s.plannedDropped(d, m)
+	case OrderDrag:
+		return s.orderDropped(d, m)
 	case Held:
 		if why := s.nailed(d); why != "" {
 			s.Note = Note{Text: why}
@@ -286,6 +294,8 @@ func (s State) mainPlace() Place {
 		return BookPlace
 	case s.OnOrders():
 		return OrdersPlace
+	case s.OnSeason():
+		return SeasonPlace
 	case s.Room == Plan && s.Fill == NoFill:
 		return PlanPlace
 	case s.Room == Review && s.Fill == NoFill:

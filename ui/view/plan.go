@@ -19,16 +19,17 @@ type planDraw struct {
 // plan draws the room Plan: the wish as a sentence, the ladder of its steps on the
 // days of the ribbon, and below it amounts, how sure, minutes and why.
 func (p *sheet) plan() {
-	if p.s.OnOrders() {
+	switch {
+	case p.s.OnOrders():
 		p.orders()
+		return
+	case p.s.OnSeason():
+		p.season()
 		return
 	}
 	d := planDraw{sheet: p, PlanPane: p.s.PlanPane(p.l)}
 	d.all, d.now = p.s.PlanSheet()
 	p.rect(p.l.Main, scene.Panel)
-	if !p.l.Lanes.Empty() {
-		p.lanes()
-	}
 	p.clipped(d.Body, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: "plan"}}, func() {
 		if d.Body.Y == p.l.Main.Y {
 			d.wish()

@@ -20,6 +20,10 @@ func planning(s state.State, all ...state.Msg) state.State {
 			switch e := e.(type) {
 			case state.ReckonPlan:
 				s = planning(s, e.Reckon())
+			case state.ReckonSeason:
+				s = planning(s, e.Reckon())
+			case state.SearchSeason:
+				s = planning(s, e.Search(func(state.SeasonFound) bool { return true }))
 			case state.Write:
 				s = planning(s, state.Written{Number: e.Deed.Number, Book: s.Book.With(e.Deed.Entries...)})
 			}

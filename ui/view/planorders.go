@@ -35,7 +35,7 @@ func (p *sheet) orders() {
 func (d ordersDraw) head() {
 	a := d.Head
 	d.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Rule)
-	x := d.planPages(a.X+state.Edge, a.Y+30, true) + 28
+	x := d.planPages(a.X+state.Edge, a.Y+30) + 28
 	const least, most = 120.0, 430.0
 	w := min(most, a.Right()-state.Edge-x)
 	if w < least {
@@ -48,9 +48,10 @@ func (d ordersDraw) head() {
 
 // planPages writes the words that turn the pages of the room Plan, and gives where
 // they end.
-func (p *sheet) planPages(x, y float64, orders bool) float64 {
-	x = p.link(x, y, "Wish", ink(15), "wish", !orders) + 18
-	return p.link(x, y, "Orders", ink(15), "orders", orders)
+func (p *sheet) planPages(x, y float64) float64 {
+	x = p.link(x, y, "Wish", ink(15), "wish", false) + 18
+	x = p.link(x, y, "Season", ink(15), "season", p.s.OnSeason()) + 18
+	return p.link(x, y, "Orders", ink(15), "orders", p.s.OnOrders())
 }
 
 // lines draws the lines that are in sight.

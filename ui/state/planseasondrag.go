@@ -1,0 +1,146 @@
+package state
+
+import (
+	"fmt"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+	"lidmark/ui/scene"
+)
+
+// FlagRef names an order on its day, on the page of the season; ID is the order.
+const FlagRef = "flag"
+
+// FlagOf names an order there.
+func FlagOf(id book.OrderID) scene.Ref { return scene.Ref{Kind: FlagRef, ID: id.Subject().String()} }
+
+// seasonLanes is how many lanes stand above the clashes.
+func (s State) seasonLanes(high float64) int {
+	const share = 0.42
+	return min(s.laneCountAll(), max(1, int((high-StripHeight)*share/LaneHeight)))
+}
+
+// flagOf is the open order that a scene names.
+func (s State) flagOf(r scene.Ref) (*book.Order, bool) {
+	var sub book.Subject
+	if s.Book == nil || r.Kind != FlagRef || sub.UnmarshalText([]byte(r.ID)) != nil {
+		return nil, false
+	}
+	id, _ := sub.Order()
+	for _, o := range s.OpenOrders() {
+		if o.Order == book.OrderID(id) {
+			return o, true
+		}
+	}
+	return nil, false
+}
+
+func (s State) flagClicked(r scene.Ref) State {
+	o, ok := s.flagOf(r)
+	if !ok {
+		return s
+	}
+	s.Selection, s.Trail = Select(o.Order.Subject()), nil
+	return s.focused(r)
+}
+
+// OrderFlag is an order as it stands in time: on its day, or on the one to which it is
+// being dragged.
+type OrderFlag struct {
+	*book.Order
+	Day     calendar.Day
+	Owed    int
+	Needs   bool // no batch that is there or planned is for it
+	Planned bool // a planned batch is for it
+	Chance  float64
+	Before  float64 // that on the day on which it is due
+}
+
+// Moved tells whether it is shown on another day than it is due.
+func (f OrderFlag) Moved() bool { return f.Day != f.By }
+
+// OrderFlags are the open orders in time.
+func (s State) OrderFlags() (all []OrderFlag) {
+	for _, o := range s.OpenOrders() {
+		all = append(all, s.orderFlag(o))
+	}
+	return all
+}
+
+func (s State) orderFlag(o *book.Order) OrderFlag {
+	f := OrderFlag{Order: o, Day: s.orderDay(o), Owed: o.Open()}
+	if sheet := s.SeasonSheet(); sheet != nil {
+		for _, p := range sheet.Promises {
+			f.Needs = f.Needs || p.Order == o.Order
+		}
+	}
+	for _, b := range s.PlannedBatches() {
+		if slices.Contains(b.Orders, o.Order) {
+			f.Planned = true
+			f.Chance, f.Before = max(f.Chance, s.chanceBy(b, f.Day)), max(f.Before, s.chanceBy(b, o.By))
+		}
+	}
+	return f
+}
+
+// chanceBy is the chance of the queens of a planned batch by another day.
+func (s State) chanceBy(b book.BatchPlan, day calendar.Day) float64 {
+	r := s.Present()
+	l := r.lane(plannedKey{b.Batch, b.Day})
+	rates := plan.RatesOf(r.View)
+	rates.Laying, rates.Virgins = b.Laying, b.Virgins
+	late := 1 - l.Ladder.Laid.InTime(day, b.Laying)
+	return rates.Queens(plan.Graft{Larvae: b.Larvae, Nucs: b.Nucs, Late: late}).AtLeast(max(1, b.Queens))
+}
+
+// orderDay is the day on which an order is shown.
+func (s State) orderDay(o *book.Order) calendar.Day {
+	if s.Drag.Kind == OrderDrag && s.Drag.Tag.Ref == FlagOf(o.Order) && s.Drag.far() {
+		return max(s.Today(), o.By+calendar.Day(s.dragDays()))
+	}
+	return o.By
+}
+
+// orderDropped writes an order down for the day to which it was dragged; the batches
+// that are planned for it on its day go with it.
+func (s State) orderDropped(d Drag, m Released) (State, []Effect) {
+	o, ok := s.flagOf(d.Tag.Ref)
+	if !ok || !d.far() {
+		return s.clicked(d.Tag.Ref, m.Mods)
+	}
+	s.Drag = d
+	flag := s.orderFlag(o)
+	s.Drag = Drag{}
+	why := s.noMove()
+	if !flag.Moved() {
+		return s, nil
+	}
+	if why != "" {
+		s.Note = Note{Text: "not moved: " + why}
+		return s, nil
+	}
+	f := o.OrderTaken
+	f.By = flag.Day
+	if f.From > f.By {
+		f.From = f.By
+	}
+	facts := []book.Fact{f}
+	for _, b := range s.PlannedBatches() {
+		if b.By == o.By && slices.Contains(b.Orders, o.Order) {
+			b.By = flag.Day
+			facts = append(facts, b.BatchPlanned)
+		}
+	}
+	return s.write(flag.movedWords(), calendar.Instantly(s.Now), facts...)
+}
+
+// movedWords say to which day an order was moved, and what becomes of its promise.
+func (f OrderFlag) movedWords() string {
+	words := fmt.Sprintf("order %s moved to %s", f.Number, f.Day.Short())
+	if f.Planned {
+		words += fmt.Sprintf(": %.0f of 100, before %.0f", 100*f.Chance, 100*f.Before)
+	}
+	return words
+}

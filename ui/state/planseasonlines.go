@@ -1,0 +1,244 @@
+package state
+
+import (
+	"fmt"
+	"strings"
+
+	"lidmark/domain/calendar"
+	"lidmark/domain/season"
+	"lidmark/ui/scene"
+)
+
+// SeasonLine is a line on the page of the season, with what stands in its columns.
+type SeasonLine struct {
+	SeasonLook
+	Cells []string
+	Alarm bool      // it wants the keeper
+	Ref   scene.Ref // what a click on it is about; none: nothing
+	Digit int       // the figure that takes the way; 0: none does now
+	Y, H  float64   // from the top of the page's body
+}
+
+// SeasonLook is the kind of a line. The zero SeasonLook is a sentence.
+type SeasonLook uint8
+
+// The kinds of lines.
+const (
+	SeasonSaid  SeasonLook = iota
+	SeasonTitle            // the head of a section
+	SeasonClash            // what batches want at once
+	SeasonWay              // a way out
+	SeasonAsk              // the buttons that find dates
+	SeasonGraft            // a graft that is found
+	SeasonKept             // a promise that it keeps
+)
+
+// SeasonPane says where the page of the season lies.
+type SeasonPane struct {
+	Head   scene.Area // the words that turn the pages, and papers
+	Body   scene.Area // the lines; they scroll
+	Lines  []SeasonLine
+	Tall   float64
+	Offset float64
+}
+
+// Measures of the page of the season, dp.
+const (
+	StripHeight = 36.0 // of the orders in time
+	seasonAsk   = 52.0
+	fewWays     = 2 // told of a clash that is not chosen
+)
+
+// SeasonPane is how the page is divided.
+func (s State) SeasonPane(l Layout) (p SeasonPane) {
+	p.Head, p.Body = cutTop(l.Main, PlanHead)
+	p.Lines = s.SeasonLines(p.Body.W - 2*Edge)
+	if n := len(p.Lines); n > 0 {
+		p.Tall = p.Lines[n-1].Y + p.Lines[n-1].H + ordersFoot
+	}
+	p.Offset = min(s.Scroll[SeasonPlace], p.most())
+	return p
+}
+
+func (p SeasonPane) most() float64 { return max(0, p.Tall-p.Body.H) }
+
+// seasonLines are lines being written.
+type seasonLines struct {
+	width float64
+	all   []SeasonLine
+	y     float64
+}
+
+func (p *seasonLines) add(l SeasonLine, high float64) {
+	l.Y, l.H = p.y, high
+	p.all, p.y = append(p.all, l), p.y+high
+}
+
+func (p *seasonLines) title(words string) {
+	p.add(SeasonLine{SeasonLook: SeasonTitle, Cells: []string{words}}, orderTitle)
+}
+
+func (p *seasonLines) said(l SeasonLine, width float64) {
+	p.add(l, 8+orderSaid*float64(linesOf(l.Cells[0], titleSize, width)))
+}
+
+// SeasonLines are the lines of the page: the dates for what is owed, then what batches
+// want at once with the ways out.
+func (s State) SeasonLines(width float64) []SeasonLine {
+	p, sheet := seasonLines{width: width}, s.SeasonSheet()
+	if sheet == nil {
+		return nil
+	}
+	p.owed(s, sheet.Promises)
+	if d := s.SeasonDates(); d != nil && d.Known {
+		p.dates(s, d)
+	}
+	all := s.SeasonClashes()
+	p.title(s.clashesSaid(len(all), len(sheet.Clashes)))
+	for i, c := range all {
+		p.clash(i, c, i == s.ChosenClash())
+	}
+	return p.all
+}
+
+// clashesSaid is how many clashes there are; while a batch is dragged, with it there.
+func (s State) clashesSaid(n, now int) string {
+	words := fmt.Sprintf("%d clashes", n)
+	if n == 1 {
+		words = "1 clash"
+	}
+	switch {
+	case s.Drag.Kind == PlannedDrag && s.Drag.far():
+		return fmt.Sprintf("So moved: %s, now %d", words, now)
+	case n == 0:
+		return "No two batches want the same"
+	}
+	return words
+}
+
+// clash writes what batches want at once, and the ways out: all of the one that is
+// chosen, each with its figure.
+func (p *seasonLines) clash(i int, c season.Clash, chosen bool) {
+	p.said(SeasonLine{SeasonLook: SeasonClash, Cells: []string{c.Why}, Alarm: true, Ref: ClashOf(i)}, p.width-wayIndent)
+	for j, w := range c.Ways {
+		if !chosen && j == fewWays {
+			break
+		}
+		l := SeasonLine{SeasonLook: SeasonWay, Cells: []string{w.What, waySaid(w)}}
+		if !w.Plan.Batch.IsZero() {
+			l.Ref = OutOf(i, j)
+			if chosen {
+				l.Digit = j + 1
+			}
+		}
+		p.add(l, orderLine+4)
+	}
+}
+
+// wayIndent is how far ways out stand in, dp.
+const wayIndent = 14.0
+
+// waySaid is what a way does to the promise, and whether the others still clash.
+func waySaid(w season.Way) string {
+	var all []string
+	switch {
+	case w.Plan.Batch.IsZero():
+		return ""
+	case w.Wished:
+		all = append(all, fmt.Sprintf("%.0f of 100, now %.0f", 100*w.After, 100*w.Before))
+	default:
+		all = append(all, "no promise hangs on it")
+	}
+	if w.Left > 0 {
+		all = append(all, "the others still clash")
+	}
+	return strings.Join(all, "; ")
+}
+
+// owed says how much is owed that no graft is planned for, or how far it is found,
+// beside what finds it.
+func (p *seasonLines) owed(s State, all []season.Promise) {
+	queens := 0
+	for _, o := range all {
+		queens += o.Queens
+	}
+	words := s.datesSaid()
+	switch {
+	case len(all) == 0:
+		p.y = 8
+		p.said(SeasonLine{Cells: []string{"No order needs a graft: what is ready, to be expected or planned is enough"}}, p.width)
+		return
+	case words != "":
+	case len(all) == 1:
+		words = fmt.Sprintf("%s needs a graft for %s", sentenceOf(all[0].Title()), counted(queens, "queen"))
+	default:
+		words = fmt.Sprintf("%s need a graft, for %s in all", counted(len(all), "order"), counted(queens, "queen"))
+	}
+	p.add(SeasonLine{SeasonLook: SeasonAsk, Cells: []string{words}}, seasonAsk)
+}
+
+// sentenceOf begins a text as a sentence.
+func sentenceOf(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
+
+// datesSaid is how far the search is, and how good what it found.
+func (s State) datesSaid() string {
+	d := s.SeasonDates()
+	switch {
+	case d == nil:
+		return ""
+	case !d.Known:
+		return "looking for a first answer …"
+	}
+	words := fmt.Sprintf("%s, %.0f h of work", counted(len(d.Batches), "graft"), d.Minutes/60)
+	switch {
+	case len(d.Batches) == 0:
+		words = "no graft keeps any of it"
+	case d.Exact && len(d.Short) == 0:
+		words += "; nothing takes less"
+	case d.Exact:
+		words += "; no more can be kept"
+	case d.Bound > 0:
+		words += fmt.Sprintf("; at least %.0f h are needed", d.Bound/60)
+	}
+	if d.Looking() {
+		return fmt.Sprintf("round %d of %d: best so far %s", d.Round, d.Of, words)
+	}
+	if d.Stopped {
+		return "stopped: " + words
+	}
+	return words
+}
+
+// dates writes the grafts that are found, what they keep, and what they do not.
+func (p *seasonLines) dates(s State, d *SeasonDates) {
+	for _, short := range d.Short {
+		p.said(SeasonLine{Cells: []string{short.Why}, Alarm: true}, p.width)
+	}
+	v := s.Present().View
+	for _, b := range d.Batches {
+		var forOrders []string
+		for _, i := range b.Promises {
+			forOrders = append(forOrders, d.Promises[i].Title())
+		}
+		p.add(SeasonLine{SeasonLook: SeasonGraft, Cells: []string{
+			"graft " + b.Day.Short(), strings.TrimSpace(b.Line + " " + larvaeWord(b.Larvae)), counted(b.Nucs, "nuc") + " in " + v.Yard(b.Yard).Name,
+			fmt.Sprintf("%.0f min", b.Minutes), "for " + strings.Join(forOrders, ", "),
+		}}, orderLine)
+	}
+	for _, k := range d.Kept {
+		o := d.Promises[k.Promise]
+		p.add(SeasonLine{SeasonLook: SeasonKept, Cells: []string{
+			sentenceOf(o.Title()), counted(o.Queens, "queen") + " by " + o.By.Short(), fmt.Sprintf("%.0f of 100", 100*k.Chance),
+		}}, orderLine)
+	}
+}
+
+// FoundDays are the days of the grafts that are found.
+func (s State) FoundDays() (all []calendar.Day) {
+	if d := s.SeasonDates(); d != nil && d.Known {
+		for _, b := range d.Batches {
+			all = append(all, b.Day)
+		}
+	}
+	return all
+}

@@ -1,0 +1,91 @@
+package view_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// inSeason is the page of the season of the demo, with two grafts planned for one day
+// and two orders more, after commands.
+func inSeason(t testing.TB, commands ...string) state.State {
+	s := open(t)
+	p := &booktest.Pen{Zone: zone, Writer: "Ida"}
+	home, on, by := s.Present().View.HomeYard().Yard, today+7, today+60
+	p.At(s.Now.Add(-time.Minute).Format("2006-01-02 15:04")).Write(
+		book.OrderTaken{Order: booktest.Order("41"), Number: "41", Customer: "Farm of the long valley", Queens: 10, Line: "Rook", By: by},
+		book.OrderTaken{Order: booktest.Order("42"), Number: "42", Queens: 8, Line: "Linnet", By: calendar.Date(2027, time.August, 6)},
+		book.BatchPlanned{Batch: booktest.Batch("rook"), Line: "Rook", Day: on, Minute: 540, Yard: home, Larvae: 36, Nucs: 24, Queens: 10, By: by, Orders: []book.OrderID{booktest.Order("41")}},
+		book.BatchPlanned{Batch: booktest.Batch("plover"), Line: "Plover", Day: on, Minute: 540, Yard: home, Larvae: 36, Nucs: 24})
+	season := s.Book.Season.With(p.Entries...)
+	s = planning(s, state.Opened{Book: &state.Book{Season: season, Name: "hill"}, IDs: book.NewIDs(s.Now, season, [32]byte{1})})
+	s.Pen.Writer = "Ida"
+	s = planning(s, state.Ran{Command: "season"})
+	for _, c := range commands {
+		s = planning(s, state.Ran{Command: c})
+	}
+	return s
+}
+
+// TestSeasonIsReadInEverySize: no word of the page covers another, and none leaves its
+// pane; ways out and their keys are whole.
+func TestSeasonIsReadInEverySize(t *testing.T) {
+	carded := inSeason(t)
+	carded = planning(carded, state.Pressed{}, state.Released{})
+	carded.Selection = state.Select(carded.PlannedBatches()[0].Batch.Subject())
+	looks := map[string]state.State{"season": inSeason(t), "dates": inSeason(t, "find dates"), "a card": carded}
+	for name, s := range looks {
+		for _, size := range [][3]float64{{1440, 900, 1}, {1280, 800, 1.5}, {1920, 1080, 1}, {800, 560, 1}} {
+			s := planning(s, state.Resized{Width: size[0], Height: size[1]})
+			s.Text = size[2]
+			at := fmt.Sprintf("%s, %.0fx%.0f at %.0f %%", name, size[0], size[1], 100*size[2])
+			for range 4 {
+				for _, wrong := range overWritten(t, s) {
+					t.Errorf("%s: %s", at, wrong)
+				}
+				for _, p := range walk(t, window(s), s.Size()) {
+					if r, ok := p.mark.(scene.Rect); ok && r.Ref.Kind == state.OutRef && r.Intersect(p.clip).H < r.H-8 {
+						t.Errorf("%s: a way out is cut", at)
+					}
+				}
+				s = planning(s, state.Wheeled{At: s.Layout().Main.Centre(), DY: 110})
+			}
+		}
+	}
+}
+
+// The page says each clash with its way out, marks it in the lanes, and says of each
+// order on its flag what becomes of it.
+func TestSeasonSaysWhatItKnows(t *testing.T) {
+	s := planning(inSeason(t, "find dates"), state.Resized{Width: 1920, Height: 1080})
+	var said strings.Builder
+	marked, flags := 0, 0
+	for _, p := range walk(t, window(s), s.Size()) {
+		switch m := p.mark.(type) {
+		case scene.Text:
+			said.WriteString(m.Text + "\n")
+		case scene.Rect:
+			if m.Ref.Kind == state.ClashRef && s.Layout().Lanes.Contains(m.Centre()) {
+				marked++
+			}
+			if m.Ref.Kind == state.FlagRef && strings.Contains(m.Reason, "by ") {
+				flags++
+			}
+		}
+	}
+	for _, want := range []string{"are on one day", "Make it the plan", "graft ", "Order 42", "of 100", "Buying list", "Print the week"} {
+		if !strings.Contains(said.String(), want) {
+			t.Errorf("the page does not say %q", want)
+		}
+	}
+	if marked < 2 || flags != len(s.OpenOrders()) {
+		t.Errorf("%d clashes are marked in the lanes, %d of %d orders have a flag", marked, flags, len(s.OpenOrders()))
+	}
+}

@@ -1,0 +1,128 @@
+package view
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/season"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// clashesInTime marks at the foot of each lane the days on which its batch wants what
+// others want; those of the clash that is chosen are thick.
+func (d seasonDraw) clashesInTime() {
+	var ids []book.BatchID
+	for _, b := range d.s.Lanes(d.l) {
+		ids = append(ids, b.Batch)
+	}
+	for _, b := range d.s.PlannedLanes(d.l) {
+		ids = append(ids, b.Batch)
+	}
+	for i, c := range d.s.SeasonClashes() {
+		for lane, id := range ids {
+			for _, of := range c.Batches {
+				if of == id {
+					d.clashInTime(i, c, laneArea(d.l.Lanes, lane))
+				}
+			}
+		}
+	}
+}
+
+func (d seasonDraw) clashInTime(i int, c season.Clash, lane scene.Area) {
+	r := d.l.Ribbon
+	x, to := max(r.X, r.Left(c.From)), min(lane.Right(), r.Left(c.To+1))
+	if to <= x {
+		return
+	}
+	a := scene.Area{X: x, Y: lane.Bottom() - 3, W: max(to-x, 6), H: 2}
+	ref := state.ClashOf(i)
+	if d.s.ChosenClash() == i || d.hovers(ref) {
+		a.Y, a.H = a.Y-1.5, 4
+	}
+	d.rect(a, scene.Act)
+	d.hit(scene.Area{X: a.X, Y: lane.Bottom() - 8, W: a.W, H: 8}, ref, c.Kind.String()+"  "+c.Why)
+}
+
+// strip draws the orders on the days on which they are due, each a flag that can be
+// dragged, and the days of grafts that are found.
+func (d seasonDraw) strip(a scene.Area) {
+	r := d.l.Ribbon
+	d.rect(a, scene.Ground)
+	d.rule(0, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Rule)
+	d.clipped(scene.Area{X: r.X, Y: a.Y, W: a.Right() - r.X, H: a.H}, scene.Tag{}, func() {
+		for _, day := range d.s.FoundDays() {
+			c := at(r.At(day), a.Bottom()-8)
+			d.add(scene.Poly{Points: []scene.Point{c.Add(at(-5, 5)), c.Add(at(5, 5)), c.Add(at(0, -5))}, Fill: scene.Panel, Stroke: stroke(scene.Pen, 1.5)})
+			d.hit(scene.Area{X: c.X - 7, Y: a.Y, W: 14, H: a.H}, scene.Ref{Kind: state.FigureRef, ID: "found " + day.String()}, "graft found on "+day.Short())
+		}
+		free, all := r.X, d.s.OrderFlags()
+		for i, f := range all {
+			next := a.Right()
+			if i+1 < len(all) {
+				next = r.At(all[i+1].Day)
+			}
+			free = d.flag(f, a, free, next)
+		}
+	})
+	if r.X >= 100 {
+		d.fit(16, a.Y+22, "orders", ink2(13), r.X-6)
+	}
+}
+
+// flag draws an order on its day, what it is called where there is room up to the
+// next one, and gives from where on there is room again.
+func (d seasonDraw) flag(f state.OrderFlag, a scene.Area, free, next float64) float64 {
+	r, ref := d.l.Ribbon, state.FlagOf(f.Order.Order)
+	x, role := r.At(f.Day), scene.Ink
+	if f.Needs {
+		role = scene.Act
+	}
+	if f.Moved() {
+		was := r.At(f.By)
+		d.add(scene.Line{From: at(was, a.Y+2), To: at(was, a.Bottom()-3), Stroke: scene.Stroke{Role: scene.Pen, Width: 1.4, Dash: [2]float64{3, 3}}})
+		role = scene.Pen
+	}
+	d.add(scene.Line{From: at(x, a.Y+3), To: at(x, a.Bottom()-2), Stroke: stroke(role, 1.8)},
+		scene.Poly{Points: []scene.Point{at(x, a.Y+3), at(x+10, a.Y+8), at(x, a.Y+13)}, Fill: role})
+	word, g := fmt.Sprintf("%s: %d", f.Number, f.Owed), ink(13).semi().as(role)
+	if f.Moved() {
+		word = flagSays(f)
+	}
+	hit := scene.Area{X: x - 9, Y: a.Y, W: 24, H: a.H}
+	w := d.width(word, g)
+	left := x + 13
+	if left+w > next-4 {
+		left = x - w - 6
+	}
+	if left >= free || f.Moved() {
+		if d.s.Selection.Has(f.Order.Order.Subject()) || f.Moved() {
+			d.rect(scene.Area{X: left - 3, Y: a.Y + 5, W: w + 6, H: 20}, scene.PenTint)
+		}
+		d.text(left, a.Y+20, word, g)
+		hit = scene.Area{X: min(hit.X, left-4), Y: a.Y, W: max(left+w+4, x+12) - min(hit.X, left-4), H: a.H}
+		free = max(x+12, left+w+10)
+	}
+	d.hit(hit, ref, "drag it to another day; "+flagSays(f))
+	return max(free, x+12)
+}
+
+// flagSays is an order in one line, or what moving it does.
+func flagSays(f state.OrderFlag) string {
+	if f.Moved() {
+		says := f.By.Short() + " → " + f.Day.Short()
+		if f.Planned {
+			says += fmt.Sprintf(": %s, before %.0f", ofHundred(f.Chance), 100*f.Before)
+		}
+		return says
+	}
+	says := fmt.Sprintf("order %s, %s: %s by %s", f.Number, f.Customer, plural(f.Owed, "queen", "queens"), f.By.Short())
+	switch {
+	case f.Planned:
+		says += "; planned: " + ofHundred(f.Chance)
+	case f.Needs:
+		says += "; needs a graft"
+	}
+	return says
+}
