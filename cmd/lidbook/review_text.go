@@ -17,7 +17,11 @@ func (a *app) printReview(v *book.View, r *review.Review, places []int) {
 	for _, i := range places {
 		n := r.Nucs[i]
 		best := n.Ways[n.Best]
-		rows = append(rows, []string{n.Name, chanceWords(n.Chances), r.Title(best), hundred(best.Lays), hundred(n.Ways[0].Lays), fmt.Sprintf("%.2f", n.Loses)})
+		title := r.Title(best)
+		if why := r.Outweighs(n, best); why != "" {
+			title += "; " + why
+		}
+		rows = append(rows, []string{n.Name, chanceWords(n.Chances), title, hundred(best.Lays), hundred(n.Ways[0].Lays), fmt.Sprintf("%.2f", n.Loses)})
 	}
 	if len(places) > 0 {
 		a.table(rows)

@@ -3,32 +3,20 @@ package review
 import (
 	"math"
 
-	"lidmark/domain/book"
-	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
 
-// giveDays is the span over which a colony gives so many bees and no more, as
-// [practice.ColonyGives] counts.
-const giveDays calendar.Day = 7
+// hardlyAny is less of a cup than anybody measures: what is left of floats.
+const hardlyAny = 1e-9
 
-// Bees is how many whole cups of bees the book's brood sources can give on the
-// day, and their names: what strong colonies give in a week, less what they gave.
+// Bees is how many whole cups of bees colonies can give on the day, and their names,
+// those that can give most first: what plans reckon with, see [plan.Givers].
 func (r *Review) Bees() (cups int, from []string) {
-	a := r.numbers.Get(practice.BeesPerCup)
-	each := r.numbers.Get(practice.ColonyGives) * r.numbers.Get(practice.BeesPerKilogram) / a
-	for c := range r.view.Colonies() {
-		if !c.Is(book.BroodSource) {
-			continue
-		}
-		left := each
-		for _, t := range c.Gave {
-			if t.At.Day(r.view.Zone()) > r.Day-giveDays {
-				left -= t.Cups
-			}
-		}
-		if n := int(math.Floor(max(0, left))); n > 0 {
-			cups, from = cups+n, append(from, c.Name)
+	kilogram := r.numbers.Get(practice.BeesPerKilogram) / r.numbers.Get(practice.BeesPerCup)
+	for _, g := range plan.Givers(r.view, r.Day) {
+		if n := int(math.Floor(g.Kilograms*kilogram + hardlyAny)); n > 0 {
+			cups, from = cups+n, append(from, g.Colony.Name)
 		}
 	}
 	return cups, from

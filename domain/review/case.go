@@ -21,16 +21,19 @@ type nucCase struct {
 
 	cups        float64 // of bees in it, or of those that would fill it
 	weak, light bool
+	few         bool    // so few bees, seen or reckoned, that some are added before anything is given
+	need        float64 // bees for the night
 	starves     float64 // share of those lost that are without food until somebody comes again
 	risk        float64 // of being lost to robbers; 0 while a narrow entrance would not help
 	full        bool    // on full combs
 	ways        []Way
 
+	ask      asks
 	verdicts []rules.Verdict // by ware
 }
 
 func (r *reckoner) caseOf(n *book.Nuc, p *course.Presumption, h *held) *nucCase {
-	k := &nucCase{reckoner: r, nuc: n, holds: p, held: h, full: n.Side >= r.numbers.Get(practice.FullCombSide)}
+	k := &nucCase{reckoner: r, nuc: n, holds: p, held: h, ask: r.asks[n.NucNamed.Nuc], full: n.Side >= r.numbers.Get(practice.FullCombSide)}
 	y := r.judged.Strength(n.Yard)
 	s := y.Of(n)
 	a := r.numbers.Get(practice.BeesPerCup)
@@ -39,9 +42,10 @@ func (r *reckoner) caseOf(n *book.Nuc, p *course.Presumption, h *held) *nucCase 
 		return k
 	}
 	if s.BeesKnown {
-		k.cups = s.Bees / a
+		k.cups, k.need = s.Bees/a, s.Need
+		k.few = s.TooFew(r.numbers)
 	}
-	k.weak = s.WeakThen()
+	k.weak = s.WeakThen() || k.few
 	k.starves = k.hunger(s)
 	k.light = k.starves > 0
 	if e := y.Exposure(n, s); e.Level >= strength.Watch && e.Remedy == strength.NarrowDoor {
@@ -57,13 +61,13 @@ func (k *nucCase) gather() {
 		k.fill(MakeUp)
 		return
 	}
-	k.add(Way{Kind: Leave, On: k.nextLook()}, 0)
+	k.add(k.leave(), 0)
 	if k.nuc.Holds.Condition.Queenright() {
 		k.care()
 		k.catch()
 		return
 	}
-	k.ask()
+	k.judge()
 	k.looks()
 	for i := range k.hand.Wares {
 		if k.holds.Calendar == book.Cell || k.holds.Calendar == book.LayingWorkers {
@@ -76,6 +80,16 @@ func (k *nucCase) gather() {
 	k.prepared()
 	k.queenless()
 	k.care()
+}
+
+// leave is to leave a nuc until its next look. Where that may be made already the rules
+// say what is looked for.
+func (k *nucCase) leave() Way {
+	w := Way{Kind: Leave, On: k.nextLook()}
+	if f := k.ask.queen; f != nil && f.Rule == rules.LookEggs && w.On != 0 && !k.view.On().Before(f.From) {
+		w.Do = f.Do
+	}
+	return w
 }
 
 func (k *nucCase) catch() {
@@ -98,8 +112,8 @@ func (k *nucCase) legal(ware int) ([]rules.Reason, bool) {
 	return v.Warned, v.OK()
 }
 
-// ask asks the rules about every ware, once.
-func (k *nucCase) ask() {
+// judge asks the rules about every ware, once.
+func (k *nucCase) judge() {
 	k.verdicts = make([]rules.Verdict, len(k.hand.Wares))
 	for i, w := range k.hand.Wares {
 		k.verdicts[i] = k.judged.Check(k.intent(w))
@@ -117,20 +131,32 @@ func (k *nucCase) intent(w Ware) rules.Intent {
 	return i
 }
 
-// looks are for nucs whose queen, or an own one, nobody has seen laying.
+// looks are for nucs whose queen, or an own one, nobody has seen laying, and for those
+// in which the rules have a virgin of their own looked for.
 func (k *nucCase) looks() {
 	c := k.holds.Calendar
 	own := k.held.ownLook
+	if k.ask.ownFirst() {
+		k.lookFirst(Way{Own: own, OwnFirst: true})
+		return
+	}
 	if k.robbed[k.nuc.Yard] {
 		return
 	}
 	if c != book.Virgin && c != book.Due && (c != book.NoQueen || !own) || !own && !k.eggsMayBe() {
 		return
 	}
-	k.add(Way{Kind: LookFirst, On: k.today, Own: own, Care: k.besides()}, 0)
+	k.lookFirst(Way{Own: own})
+}
+
+// lookFirst adds a look, and one for each ware that is given where it finds nothing.
+func (k *nucCase) lookFirst(w Way) {
+	w.Kind, w.On, w.Care = LookFirst, k.today, k.besides()
+	k.add(w, 0)
 	for i := range k.hand.Wares {
 		if _, ok := k.legal(i + 1); ok {
-			k.add(Way{Kind: LookFirst, Ware: i + 1, On: k.today, Own: own, Care: k.besides()}, 0)
+			w.Ware = i + 1
+			k.add(w, 0)
 		}
 	}
 }
@@ -143,6 +169,9 @@ func (k *nucCase) prepared() {
 	takeOut := k.nuc.Holds.Condition == book.DroneLayer || late
 	if takeOut {
 		k.add(Way{Kind: TakeOut, On: k.today, Unsure: late}, 0)
+	}
+	if late && k.few && !k.robbed[k.nuc.Yard] {
+		k.add(Way{Kind: ShakeOut, On: k.today, Unsure: true}, 0)
 	}
 	for i := range k.hand.Wares {
 		if takeOut {
@@ -187,15 +216,29 @@ func (k *nucCase) fill(kind Kind) {
 
 // care are ways that keep alive what is there.
 func (k *nucCase) care() {
-	if k.weak {
+	if k.weak && k.mended() {
 		k.add(Way{Kind: AddBees, On: k.today, Care: WithBees, Warned: k.judged.Check(rules.AddBees{Nuc: k.nuc.Nuc, Cups: 1}).Warned}, k.numbers.Get(practice.PriceCup))
 	}
 	if k.light {
-		k.add(Way{Kind: Feed, On: k.today, Care: WithFeed, Warned: k.judged.Check(rules.GiveFeed{Nuc: k.nuc.Nuc, Litres: k.numbers.Get(practice.SyrupPerFeed)}).Warned}, 0)
+		k.add(Way{Kind: Feed, On: k.today, Care: WithFeed, Do: k.feeds(), Warned: k.judged.Check(rules.GiveFeed{Nuc: k.nuc.Nuc, Litres: k.numbers.Get(practice.SyrupPerFeed)}).Warned}, 0)
 	}
 	if k.risk > 0 {
 		k.add(Way{Kind: Narrow, On: k.today, Care: WithNarrow}, 0)
 	}
+}
+
+// mended tells whether a cup of bees is enough for a nuc that has too few to be given
+// anything.
+func (k *nucCase) mended() bool {
+	return !k.few || (k.cups+1)*k.numbers.Get(practice.BeesPerCup) >= k.need*k.numbers.Get(practice.AddBeesUnder)
+}
+
+// feeds says how it is fed, in the words of the rules.
+func (k *nucCase) feeds() string {
+	if k.ask.feed == nil {
+		return ""
+	}
+	return k.ask.feed.Do
 }
 
 // besides is what is done at a nuc that is opened anyway.

@@ -1,6 +1,7 @@
 package review
 
 import (
+	"maps"
 	"slices"
 
 	"lidmark/domain/allot"
@@ -49,8 +50,8 @@ func (r *Review) Taken(i int) bool { _, is := r.taken[i]; return is }
 // takeOff takes what the ways taken need off what a problem has in hand.
 func (r *Review) takeOff(p *allot.Problem) {
 	limited, left := p.Minutes > 0, p.Minutes
-	for i, j := range r.taken {
-		w := r.Nucs[i].Ways[j]
+	for _, i := range slices.Sorted(maps.Keys(r.taken)) { // in one order: sums of floats depend on it
+		w := r.Nucs[i].Ways[r.taken[i]]
 		if s := r.takes(w); s > 0 {
 			p.Supply[s-1] = max(0, p.Supply[s-1]-1)
 		}
@@ -70,7 +71,9 @@ func (r *Review) locked(at map[book.NucID]int) map[int]bool {
 	for i, j := range r.taken {
 		locked[i] = true
 		if w := r.Nucs[i].Ways[j]; w.Kind == Unite {
-			locked[at[w.With]] = true
+			if with, ok := at[w.With]; ok {
+				locked[with] = true
+			}
 		}
 	}
 	return locked

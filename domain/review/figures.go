@@ -33,6 +33,7 @@ func (h *held) reckon() {
 		h.sees()
 		h.figures[wayKey{kind: Leave}] = h.now.of(&h.Belief)
 		h.figures[wayKey{kind: ShakeOut}] = figure{}
+		h.figures[wayKey{ShakeOut, unlaid}] = h.shakenUnlaid()
 		h.figures[wayKey{kind: GiveBrood}] = h.acted(0, func(b *course.Belief) { h.of.model.GiveBrood(b) })
 		h.figures[wayKey{kind: Catch}] = h.caught()
 	}
@@ -80,6 +81,19 @@ func (h *held) giving(ware int) {
 		f.again = h.later(&taken)
 	}
 	h.figures[wayKey{TakeOut, ware}] = f
+}
+
+// unlaid stands for a ware in the key of what is done only where a look finds no worker
+// brood.
+const unlaid = -1
+
+// shakenUnlaid is a nuc that is shaken out unless a look finds worker brood: else its
+// bees go to the neighbours, and its box is free.
+func (h *held) shakenUnlaid() figure {
+	nothing, something := h.Split(h.of.idle)
+	f := h.now.of(&something)
+	f.found = nothing.Expect(h.of.one)
+	return f
 }
 
 func given(ware int) float64 {

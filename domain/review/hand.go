@@ -78,7 +78,7 @@ func InHand(c *course.Course) (h Hand) {
 		}
 	}
 	for n := range v.Nucs() {
-		if rules.PlanStands(n, today, v.Numbers()) {
+		if rules.PlanStands(n, today, v.Numbers()) && !keptTooLong(c, n) {
 			h.reserve(n.Plan)
 		}
 	}

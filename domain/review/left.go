@@ -2,6 +2,7 @@ package review
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -12,20 +13,32 @@ import (
 
 // Left is what the best use leaves in hand of a ware.
 type Left struct {
-	Ware int       // the place in [Hand.Wares]
-	Many int       // below 0: so many more are taken than are in hand
-	By   time.Time // from then on cells may not be together any more; zero: not known
-	Late bool      // that has passed
+	Ware  int       // the place in [Hand.Wares]
+	Many  int       // below 0: so many more are taken than are in hand
+	Looks int       // so many of them go along caged, to be given where a look finds no queen
+	By    time.Time // from then on cells may not be together any more; zero: not known
+	Late  bool      // that has passed
 }
 
-// Left tells what the best use leaves in hand, or lacks, ware by ware.
+// Left tells what the best use leaves in hand, or lacks, ware by ware. What is given
+// only where a look finds no queen is left until then: a cell of it is caged as the
+// others are, so that the cages are those that the day's work packs.
 func (r *Review) Left() (all []Left) {
-	left := make([]int, len(r.Hand.Wares))
+	left, looks := make([]int, len(r.Hand.Wares)), make([]int, len(r.Hand.Wares))
 	for i, w := range r.Hand.Wares {
 		left[i] = w.Many
 	}
 	for i, j := range r.This.Chosen {
-		if w := r.Nucs[i].Ways[j]; w.Gives() {
+		n := &r.Nucs[i]
+		switch w := n.Ways[j]; {
+		case n.Decided:
+			if ware := r.wareOf(n.Plan); n.looks && ware >= 0 {
+				left[ware]++
+				looks[ware]++
+			}
+		case w.Gives() && w.Kind == LookFirst && !w.OwnFirst && left[w.Ware-1] > 0:
+			looks[w.Ware-1]++
+		case w.Gives():
 			left[w.Ware-1]--
 		}
 	}
@@ -33,7 +46,7 @@ func (r *Review) Left() (all []Left) {
 		if many == 0 {
 			continue
 		}
-		l := Left{Ware: i, Many: many}
+		l := Left{Ware: i, Many: many, Looks: looks[i]}
 		if w := r.Hand.Wares[i]; !w.Virgin && w.Batch != (book.BatchID{}) {
 			l.By = r.course.Clock(w.Batch).Hard()
 			l.Late = !r.view.On().Before(l.By)
@@ -41,6 +54,22 @@ func (r *Review) Left() (all []Left) {
 		all = append(all, l)
 	}
 	return all
+}
+
+// wareOf is the ware that a decision gives; below 0 where none is in hand.
+func (r *Review) wareOf(plan book.Planned) int {
+	return slices.IndexFunc(r.Hand.Wares, func(w Ware) bool { return w.Batch == plan.Batch && w.Virgin == plan.Virgin })
+}
+
+// keptTooLong tells whether a decision would keep a cell past the hard hour of its
+// batch: it is to be given the day after a queen is taken out.
+func keptTooLong(c *course.Course, n *book.Nuc) bool {
+	plan, v := n.Plan, c.View()
+	if plan.What != book.PlanTakeOut || plan.Virgin || v.Batch(plan.Batch).At.IsZero() {
+		return false
+	}
+	given := max(plan.Day, v.Today()) + 1
+	return c.Clock(plan.Batch).Hard().Before(given.Start(c.Zone(n.Yard)))
 }
 
 // LeftWords say what is left, and what becomes of it: the way, and by when.
@@ -51,6 +80,8 @@ func (r *Review) LeftWords(l Left) string {
 	}
 	said := "Left: " + w.counted(l.Many) + ": "
 	switch {
+	case w.Virgin && l.Looks > 0:
+		return said + fmt.Sprintf("stay caged; %d go along for looks that find no eggs", l.Looks)
 	case w.Virgin:
 		return said + "stay caged"
 	case l.Late:
@@ -61,10 +92,19 @@ func (r *Review) LeftWords(l Left) string {
 		at := l.By.In(r.view.Zone())
 		said += fmt.Sprintf("cage each by %s %s", calendar.DayOf(l.By, r.view.Zone()).Short(), at.Format("15:04"))
 	}
-	if r.Empty > 0 && r.Hand.Cups == 0 {
-		return said + fmt.Sprintf(", give them to others, or make up some of %s with bees", course.Count(r.Empty, "empty nuc"))
+	them := "them"
+	if l.Looks > 0 {
+		said += fmt.Sprintf("; %d go along for looks that find no eggs", l.Looks)
+		them = fmt.Sprintf("the other %d", l.Many-l.Looks)
 	}
-	return said + ", or give them to others"
+	switch {
+	case l.Looks == l.Many:
+		return said
+	case r.Empty > 0 && r.Hand.Cups == 0:
+		return said + fmt.Sprintf("; give %s to others, or make up some of %s with bees", them, course.Count(r.Empty, "empty nuc"))
+	default:
+		return said + "; or give " + them + " to others"
+	}
 }
 
 // counted is so many of a ware: "2 cells of batch 5".

@@ -25,10 +25,13 @@ type reckoner struct {
 	noEggs, noOpened, nothing  *course.Figure // chances by state that a look finds nothing
 	isNone, isOwn, one, reigns *course.Figure
 	queen                      *course.Figure // somebody who tears down what is given
+	idle                       *course.Figure // nobody who lays workers
 	worthNow                   *course.Figure // what a queen is worth if caught now
 
 	horizons map[course.Spot]*horizon
 	robbed   map[book.YardID]bool // robbers are about: no box is opened to look
+	asks     map[book.NucID]asks
+	times    times
 	mu       sync.Mutex
 	out      map[outKey]course.Emerging
 }
@@ -44,7 +47,7 @@ func newReckoner(j *rules.Judged, hand Hand, by calendar.Day) *reckoner {
 	v := c.View()
 	r := &reckoner{
 		judged: j, view: v, course: c, model: c.Model(), numbers: v.Numbers(), hand: hand, today: v.Today(), by: by,
-		horizons: map[course.Spot]*horizon{}, robbed: map[book.YardID]bool{}, out: map[outKey]course.Emerging{},
+		horizons: map[course.Spot]*horizon{}, robbed: map[book.YardID]bool{}, asks: asked(j.Findings()), times: timesOf(j, hand), out: map[outKey]course.Emerging{},
 	}
 	for _, f := range j.Findings() {
 		if f.Rule == rules.BeingRobbed && f.Of.Kind == book.KindYard {
@@ -75,6 +78,7 @@ func (r *reckoner) sights() {
 	r.queen = shareOf(func(s course.State) bool {
 		return s.Holds != course.HoldsNone && !(ownQueen(s) && s.Holds == course.HoldsCell)
 	})
+	r.idle = shareOf(func(s course.State) bool { return s.Holds != course.HoldsLaying })
 	r.one = shareOf(func(course.State) bool { return true })
 	late, finds := r.numbers.Days(practice.VirginLate), r.numbers.Get(practice.FindsLaying)
 	r.reigns = course.Each(func(s course.State) float64 {

@@ -25,6 +25,7 @@ type Nuc struct {
 	Why     string  // why it does; "" when it does not
 	Sure    bool    // one thing is as good as certain: its row may fold
 
+	looks bool // its decision gives something only where a look finds no eggs
 	place int  // along the walk
 	open  bool // something may gain in it, whether in hand or not
 	empty bool
@@ -65,7 +66,7 @@ func Of(j *rules.Judged, hand Hand, by calendar.Day) *Review {
 	spread.Over(len(cases), func(i int) { cases[i].gather() })
 	r.unite(cases)
 	r.Nucs = make([]Nuc, len(cases))
-	spread.Over(len(cases), func(i int) { r.Nucs[i] = cases[i].judge(i) })
+	spread.Over(len(cases), func(i int) { r.Nucs[i] = cases[i].settle(i) })
 	slices.SortStableFunc(r.Nucs, func(a, b Nuc) int {
 		return cmp.Or(book.TrueFirst(a.Decide, b.Decide), cmp.Compare(b.Loses, a.Loses), cmp.Compare(a.place, b.place))
 	})
@@ -122,8 +123,8 @@ type heldKey struct {
 	at   course.Spot
 }
 
-// judge settles the best way and whether a decision is needed.
-func (k *nucCase) judge(place int) Nuc {
+// settle finds the best way and whether a decision is needed.
+func (k *nucCase) settle(place int) Nuc {
 	k.bar()
 	n := Nuc{Nuc: k.nuc, Ways: k.ways, Next: -1, place: place, empty: k.held.From == 0}
 	if k.held.From != 0 {
@@ -143,6 +144,7 @@ func (k *nucCase) judge(place int) Nuc {
 	n.Loses = k.ways[n.Best].Worth - k.ways[0].Worth
 	n.Why = k.why(n)
 	n.Decided = rules.PlanStands(k.nuc, k.today, k.numbers)
+	n.looks = n.Decided && n.Plan.What == book.PlanLookOrGive && !k.ask.ownFirst()
 	n.Decide = n.Why != "" && !n.Decided
 	n.open = !n.empty && !n.Decided && (n.Why != "" || slices.ContainsFunc(k.ways, func(w Way) bool { return !w.Barred && w.Worth > k.ways[0].Worth }))
 	return n
@@ -167,9 +169,11 @@ func (k *nucCase) why(n Nuc) string {
 	}
 	switch c := k.holds.Calendar; {
 	case c == book.DroneLayer, c == book.LayingWorkers, c == book.NoQueen:
-		return c.String()
+		return k.asked(c.String())
 	case c == book.Due && !k.view.On().Before(k.holds.LookFrom) && (k.held.eggLook || k.held.ownLook):
-		return c.String()
+		return k.asked(c.String())
+	case n.Best > 0 && n.Ways[n.Best].Kind == Feed && k.ask.feed != nil && n.Loses >= k.numbers.Get(practice.ReviewLoss):
+		return k.ask.feed.Why
 	case n.Best > 0 && n.Ways[n.Best].Kind != Catch && (n.Ways[n.Best].Kind == LookFirst || n.Loses >= k.numbers.Get(practice.ReviewLoss)):
 		if best, left := n.Ways[n.Best], n.Ways[0]; left.Doubtful-best.Doubtful > max(0, best.Lays-left.Lays) {
 			return k.title(best) + ": her descent would be sure"
@@ -178,4 +182,13 @@ func (k *nucCase) why(n Nuc) string {
 	default:
 		return ""
 	}
+}
+
+// asked is why the rules ask for what settles a nuc's queen; otherwise where they ask
+// for nothing.
+func (k *nucCase) asked(otherwise string) string {
+	if k.ask.queen == nil {
+		return otherwise
+	}
+	return k.ask.queen.Why
 }

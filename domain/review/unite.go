@@ -41,7 +41,7 @@ func (k *nucCase) joins(n *nucCase) bool {
 
 // uniteWith adds the bees to a neighbour's: they are kept as its own are.
 func (k *nucCase) uniteWith(n *nucCase) {
-	w := k.weighed(Way{Kind: Unite, With: n.nuc.Nuc, On: k.today}, figure{}, 0)
+	w := k.weighed(Way{Kind: Unite, With: n.nuc.Nuc, On: k.today, Dusk: k.duskOf(Way{Kind: Unite, On: k.today})}, figure{}, 0)
 	w.parts.bees = k.cups * n.held.figures[wayKey{kind: Leave}].kept * k.numbers.Get(practice.PriceCup)
 	w.Worth += w.parts.bees
 	k.ways = append(k.ways, w)

@@ -70,7 +70,7 @@ func (r *Review) problem() (p allot.Problem, ways [][]int, unions []int) {
 				ways[i] = append(ways[i], j)
 				continue
 			}
-			if with := at[w.With]; w.Worth > n.Ways[0].Worth && !locked[with] {
+			if with, ok := at[w.With]; ok && w.Worth > n.Ways[0].Worth && !locked[with] {
 				p.Unions = append(p.Unions, allot.Union{A: i, B: with, Way: allot.Way{Worth: w.Worth + r.Nucs[with].Ways[0].Worth, Minutes: w.Minutes}})
 				unions = append(unions, j)
 			}

@@ -1,6 +1,8 @@
 package review
 
 import (
+	"time"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
@@ -38,6 +40,10 @@ type Way struct {
 	Unsure bool         // who reigns is looked for first, and left if she lays as she should
 	Care   Care         // what is done besides
 
+	OwnFirst bool      // a look for a virgin of the nuc's own, since the last cell was torn
+	Do       string    // what is done, in the words of the rules; "": as the kind says
+	Dusk     time.Time // its box is not opened before, since robbers are about; zero: at any hour
+
 	Given   float64 // chance that what it gives is given
 	Lays    float64 // chance of a laying queen in the nuc by the day asked for
 	Ready   float64 // chance of one who has laid long enough to be caught
@@ -47,7 +53,7 @@ type Way struct {
 
 	Doubtful float64 // chance of a laying queen by the day whom the nuc raised itself
 	Meets    float64 // chance, when it gives, that somebody is there who tears down what it gives
-	Barred   bool    // never the best, nor part of a use: what it gives would most probably be lost
+	Barred   bool    // never the best, nor part of a use: what it gives would most probably be lost, or the rules have something else come first
 
 	Warned []rules.Reason
 	parts  parts

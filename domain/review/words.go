@@ -1,9 +1,12 @@
 package review
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"time"
 
+	"lidmark/domain/book"
 	"lidmark/domain/practice"
 )
 
@@ -16,15 +19,11 @@ type Sum struct {
 }
 
 // Title is a way in words.
-func (r *Review) Title(w Way) string { return title(w, r.Hand, r.nameOf) }
+func (r *Review) Title(w Way) string { return title(w, r.Hand, r.view) }
 
-func (k *nucCase) title(w Way) string {
-	return title(w, k.hand, func(w Way) string { return k.view.Nuc(w.With).Name })
-}
+func (k *nucCase) title(w Way) string { return title(w, k.hand, k.view) }
 
-func (r *Review) nameOf(w Way) string { return r.view.Nuc(w.With).Name }
-
-func title(w Way, hand Hand, with func(Way) string) string {
+func title(w Way, hand Hand, v *book.View) string {
 	given := "then a cell when there is one"
 	if w.Gives() {
 		given = "then " + hand.Wares[w.Ware-1].Name
@@ -33,7 +32,10 @@ func title(w Way, hand Hand, with func(Way) string) string {
 	switch w.Kind {
 	case Leave:
 		text = "Leave it"
-		if w.On != 0 {
+		switch {
+		case w.On != 0 && w.Do != "":
+			text = w.Do + " by " + w.On.Short()
+		case w.On != 0:
 			text = "Leave to " + w.On.Short()
 		}
 	case LookFirst:
@@ -54,21 +56,38 @@ func title(w Way, hand Hand, with func(Way) string) string {
 		}
 	case ShakeOut:
 		text = "Shake it out"
+		if w.Unsure {
+			text = "Look: no worker brood → shake it out"
+		}
 		if w.Gives() {
 			text += ", make up anew, " + given
 		}
 	case MakeUp:
 		text = "Make it up, " + given
 	case Unite:
-		text = "Unite with " + with(w)
+		text = "Unite with " + v.Nuc(w.With).Name
+	case Feed:
+		text = cmp.Or(w.Do, "Feed it")
 	default:
-		text = [...]string{GiveBrood: "Give open brood", AddBees: "Add a cup of bees", Feed: "Feed it", Narrow: "Narrow the entrance", Catch: "Catch the queen"}[w.Kind]
+		text = [...]string{GiveBrood: "Give open brood", AddBees: "Add a cup of bees", Narrow: "Narrow the entrance", Catch: "Catch the queen"}[w.Kind]
 	}
-	return text + besides(w)
+	return text + besides(w) + atDusk(w, v.Zone())
+}
+
+// atDusk is when a box is opened while robbers are about.
+func atDusk(w Way, zone *time.Location) string {
+	if w.Dusk.IsZero() {
+		return ""
+	}
+	return ", at dusk, " + w.Dusk.In(zone).Format("15:04")
 }
 
 func lookTitle(w Way, hand Hand) string {
 	switch {
+	case w.Gives() && w.OwnFirst:
+		return "Look first for a virgin of its own; none there: give a " + hand.Wares[w.Ware-1].Name
+	case w.OwnFirst:
+		return "Look for a virgin of its own; no cell yet"
 	case w.Gives() && w.Own:
 		return "Look for opened own cells: any → leave; none → " + hand.Wares[w.Ware-1].Name
 	case w.Gives():
@@ -95,10 +114,31 @@ func (w Way) If() string {
 	switch {
 	case !w.Gives() || w.Kind != LookFirst:
 		return ""
+	case w.OwnFirst:
+		return "if no virgin of its own"
 	case w.Own:
 		return "if no opened cell and no eggs"
 	default:
 		return "if no eggs"
+	}
+}
+
+// Outweighs says what makes a way with fewer laying queens than leaving it worth more: a
+// queen of the nuc's own raising counts less, one caught counts as well, or its bees and
+// its box go elsewhere. Else it is "".
+func (r *Review) Outweighs(n Nuc, w Way) string {
+	left, own := n.Ways[0], r.numbers.Get(practice.WorthOwnQueen)
+	switch gain := w.Worth - left.Worth; {
+	case percent(w.Lays) >= percent(left.Lays) || gain <= 0:
+		return ""
+	case w.Kind == Catch:
+		return "she counts as well"
+	case (1-own)*(left.Doubtful-w.Doubtful) >= gain:
+		return fmt.Sprintf("own queen counts %g", own)
+	case w.Kind == ShakeOut || w.Kind == Unite:
+		return "its bees and box are worth more"
+	default:
+		return ""
 	}
 }
 
@@ -122,7 +162,7 @@ func (r *Review) Why(w Way) (all []Sum) {
 	add(p.bees, keys(practice.PriceCup, practice.BeesPerCup, practice.LayingWorkersMean), "its bees, %.1f cups, as far as they are kept", p.cups)
 	add(-p.lost*(p.queens+p.bees), keys(practice.WeakLost, practice.LightLost, practice.StarvedAfter, practice.RobbingWatch, practice.RobbedLost, practice.NarrowHelps), "%s: %d of 100 such nucs are lost", p.cause(), percent(p.lost))
 	add(p.again, keys(practice.LookAgainBy, practice.PriceCell, practice.WorthNucDay), "a cell for those found without a queen at the next look")
-	add(p.found, keys(practice.LookAgainFrom, practice.WorthNucDay), "%s", p.soon(w))
+	add(p.found, keys(practice.LookAgainFrom, practice.WorthNucDay, practice.PriceCup), "%s", p.soon(w))
 	if w.Gives() {
 		add(-p.ware, keys(practice.PriceCell, practice.PriceCellFalls, practice.PriceVirgin), "a %s, given %d times of 100", r.Hand.Wares[w.Ware-1].Name, percent(w.Given))
 	}
@@ -141,10 +181,14 @@ func (r *Review) MoreWords(thing string, m More) string {
 
 // soon is what is known, or free, days sooner.
 func (p parts) soon(w Way) string {
-	if w.Kind == LookFirst {
+	switch {
+	case w.Kind == LookFirst:
 		return "found without a queen days sooner"
+	case w.Kind == ShakeOut && w.Unsure:
+		return "its bees, and its box free days sooner, where no worker brood is found"
+	default:
+		return "its box is free days sooner"
 	}
-	return "its box is free days sooner"
 }
 
 // cause is why such nucs are lost.

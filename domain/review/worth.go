@@ -22,9 +22,12 @@ func (k *nucCase) add(w Way, goods float64) {
 		key.kind = GiveCell
 	case w.Kind == ShakeOut && w.Ware > 0:
 		key.kind = MakeUp
+	case w.Kind == ShakeOut && w.Unsure:
+		key.ware = unlaid
 	case w.Kind == AddBees, w.Kind == Feed, w.Kind == Narrow:
 		key.kind = Leave
 	}
+	w.Dusk = k.duskOf(w)
 	k.ways = append(k.ways, k.weighed(w, k.held.figures[key], goods))
 }
 
@@ -40,13 +43,16 @@ func (k *nucCase) weighed(w Way, f figure, goods float64) Way {
 		p.cups++
 	}
 	p.queens, p.bees = f.queens, p.cups*f.kept*k.numbers.Get(practice.PriceCup)
-	if w.Kind == ShakeOut && w.Ware == 0 {
+	if w.Kind == ShakeOut && w.Ware == 0 && !w.Unsure {
 		p.bees = p.cups * k.numbers.Get(practice.PriceCup) // they go to the neighbours
 	}
-	if w.Kind == Unite || w.Kind == ShakeOut && w.Ware == 0 {
+	if w.Kind == Unite || w.Kind == ShakeOut && w.Ware == 0 && !w.Unsure {
 		f.found = 1 // its box is free
 	}
 	p.found = f.found * k.numbers.Get(practice.LookAgainFrom) * k.numbers.Get(practice.WorthNucDay)
+	if w.Kind == ShakeOut && w.Unsure { // its bees go to the neighbours
+		p.found += f.found * p.cups * k.numbers.Get(practice.PriceCup)
+	}
 	p.again = keeps * k.again(w, f)
 	p.goods, p.minutes = goods, w.Minutes*k.numbers.Get(practice.WorthMinute)
 	if w.Gives() {
@@ -72,7 +78,7 @@ func (k *nucCase) price(ware int) float64 {
 // lostWith is the share of such nucs lost for want of bees or food, or to
 // robbers. What leaves the box or fills it anew is not.
 func (k *nucCase) lostWith(w Way, p *parts) float64 {
-	if w.Kind == ShakeOut || w.Kind == MakeUp || w.Kind == Unite {
+	if w.Kind == ShakeOut && !w.Unsure || w.Kind == MakeUp || w.Kind == Unite {
 		return 0
 	}
 	keeps := 1.0
