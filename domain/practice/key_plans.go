@@ -49,6 +49,8 @@ const (
 	MinutesBank
 	MinutesEntrance
 	MinutesGraftLarva
+	MinutesCarryStand
+	MinutesPaintFront
 	AlarmEvening
 	AlarmMorning
 	AlarmEveningsBack

@@ -83,6 +83,14 @@ var timeRows = []Number{
 		Default: 0.5, Min: 0.1, Max: 5, Source: timeSource, Confidence: CommonPractice, Used: "minutes a day",
 	},
 	{
+		Key: MinutesCarryStand, Name: "minutes_carry_stand", Title: "Carry a nuc to another place in its yard", Unit: Minute,
+		Default: 3, Min: 0.5, Max: 30, Source: noSource, Confidence: CommonPractice, Used: "tasks",
+	},
+	{
+		Key: MinutesPaintFront, Name: "minutes_paint_front", Title: "Mark a front", Unit: Minute,
+		Default: 2, Min: 0.2, Max: 20, Source: noSource, Confidence: CommonPractice, Used: "tasks",
+	},
+	{
 		Key: AlarmEvening, Name: "alarm_evening", Title: "Evening alarm", Unit: ClockHour,
 		Default: 19, Min: 15, Max: 23, Source: noSource, Confidence: CommonPractice, Used: "alarms of hard deadlines",
 	},

@@ -30,6 +30,8 @@ const (
 	ActOpenEntrance
 	ActMakeReady
 	ActGraft
+	ActCarryStand
+	ActPaintFront
 )
 
 // acts are the words of an act and the minutes it takes at a nuc or colony,
@@ -61,6 +63,8 @@ var acts = [...]struct {
 	ActOpenEntrance:   {"open the entrance", practice.MinutesEntrance, practice.MinutesEntrance},
 	ActMakeReady:      {"make ready for a graft", 0, 0},
 	ActGraft:          {"graft", 0, 0},
+	ActCarryStand:     {"carry and turn", practice.MinutesCarryStand, practice.MinutesCarryStand},
+	ActPaintFront:     {"mark the front", practice.MinutesPaintFront, practice.MinutesPaintFront},
 }
 
 // String is the act in words.
@@ -69,7 +73,7 @@ func (a Act) String() string { return acts[a].word }
 // opens tells whether a box is opened for it.
 func (a Act) opens() bool {
 	switch a {
-	case ActNone, ActCollectCells, ActNarrowEntrance, ActSeeToBank, ActSeeToPapers, ActCountAgain, ActKeep, ActOpenEntrance, ActMakeReady, ActGraft:
+	case ActNone, ActCollectCells, ActNarrowEntrance, ActSeeToBank, ActSeeToPapers, ActCountAgain, ActKeep, ActOpenEntrance, ActMakeReady, ActGraft, ActCarryStand, ActPaintFront:
 		return false
 	default:
 		return true

@@ -54,7 +54,7 @@ func (c carried) of(p *pass, n *nucCase) *nucCase {
 	if was == nil || was.Nuc != n.Nuc || !c.same[n.yard] || !c.sameGivers(p, n) || !c.sameBatch(p, n) {
 		return nil
 	}
-	if *p.view.Box(n.Box) != *c.pass.view.Box(n.Box) {
+	if *p.view.Box(n.Box) != *c.pass.view.Box(n.Box) || p.course.SpotOf(n.Nuc) != c.pass.course.SpotOf(n.Nuc) {
 		return nil
 	}
 	return was

@@ -31,6 +31,8 @@ func lines(t *rapid.T, v *book.View, entries []book.Entry) book.Fact {
 	renumbered.Number += 40
 	far := y.YardDescribed
 	far.Lat++
+	carried := v.Stand(n.Stand).StandSet
+	carried.At.X += 3
 	return rapid.SampledFrom([]book.Fact{
 		book.Looked{Nuc: n.Nuc, Eggs: book.SingleEggs, Sides: book.Said(4)},
 		book.Looked{Nuc: n.Nuc, Queen: book.NoneSeen, Eggs: book.NoEggs, Sides: book.Said(1), Stores: book.Said(0)},
@@ -56,7 +58,8 @@ func lines(t *rapid.T, v *book.View, entries []book.Entry) book.Fact {
 		book.BroodGiven{To: n.Nuc.Subject(), Capped: 2, Open: 1},
 		book.ClockSeen{Batch: b.Batch, Sign: book.SeenWalking},
 		book.RipeCounted{Batch: b.Batch, Ripe: 20},
-		renumbered, moved, far,
+		renumbered, moved, far, carried,
+		book.FrontMarked{Nuc: n.Nuc, Shape: "disc", Colour: "yellow"},
 		book.OrderTaken{Order: booktest.Order("90"), Number: "90", Queens: 60},
 		book.OrderClosed{Order: booktest.Order("90")},
 		book.Looked{Nuc: n.Nuc, Queen: book.QueenSeen, Brood: book.Said(4), Sides: book.Said(5)},

@@ -53,6 +53,12 @@ var table = []found{
 	{rules.PlannedStep, "a graft ahead, four days before", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(book.BatchPlanned{Batch: batch(9), Day: calendar.Date(2027, 5, 20), Larvae: 48, Nucs: 30})
 	}, "2027-05-16 09:00", rules.Open, "planned: confine the breeder"},
+	{rules.LayoutStep, "a front to be marked", func(p *booktest.Pen) {
+		p.At("2027-05-13 18:00").Write(madeUp("A1")...)
+		p.At("2027-05-13 19:00").Write(
+			book.LayoutTried{Layout: booktest.Layout("blue"), Yard: atFar, Name: "blue", Fronts: []book.FrontMarked{{Nuc: a1, Shape: "disc", Colour: "blue"}}},
+			book.LayoutPlanned{Layout: booktest.Layout("blue"), Yard: atFar, From: calendar.Date(2027, 5, 15)})
+	}, "2027-05-15 08:00", rules.Open, "front to be marked"},
 	{rules.ShutIn, "shut at noon, at dusk", func(p *booktest.Pen) {
 		p.At("2027-05-13 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-15 12:00").Write(book.EntranceSet{Nuc: a1})

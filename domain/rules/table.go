@@ -67,6 +67,7 @@ func table() []row {
 		{rule: SameFinisher, doc: "two batches want the same colony", season: (*pass).sameFinisher},
 		{rule: SameDay, doc: "two batches want the same day and it is too short", season: (*pass).sameDay},
 		{rule: PlannedStep, doc: "a step that makes ready for a planned batch", season: (*pass).plannedSteps},
+		{rule: LayoutStep, doc: "the layout that is the plan asks for it", yard: (*pass).layoutSteps},
 		{rule: NoHands, doc: "nobody is free before a hard deadline", season: (*pass).noHands},
 	}
 }
@@ -107,6 +108,7 @@ const (
 	SameFinisher   Rule = "two batches want the same colony"
 	SameDay        Rule = "two batches want the same day"
 	PlannedStep    Rule = "planned step"
+	LayoutStep     Rule = "layout"
 	NoHands        Rule = "nobody is free"
 )
 

@@ -92,7 +92,7 @@ func (s State) TickSays(l PageLine) TickWords {
 	if why := noPen(s); why != "" {
 		return TickWords{why, false, true}
 	}
-	if len(line.Ticked(l.Task)) > 0 || len(readied(l)) > 0 {
+	if len(line.Ticked(l.Task)) > 0 || len(s.asPlanned(l, nil)) > 0 {
 		return TickWords{"done as written  Space", false, false}
 	}
 	return TickWords{"record what was seen or done", true, false}
@@ -146,7 +146,7 @@ func (s State) ticked(l PageLine) (State, []Effect) {
 
 // asWritten is what is written of the nucs of a line, except of some.
 func (s State) asWritten(l PageLine, except []book.NucID) (facts []book.Fact) {
-	facts = readied(l)
+	facts = s.asPlanned(l, except)
 	of := line.Ticked(l.Task)
 	for _, n := range s.Reading().Nucs {
 		if id := n.Nuc.Nuc; !slices.Contains(except, id) {
@@ -168,10 +168,15 @@ func noLineOff(s State) string {
 	return ""
 }
 
-// readied are the steps of planned batches that a line does.
-func readied(l PageLine) (facts []book.Fact) {
+// asPlanned are the steps of planned batches that a line does, and what it carries
+// out of a planned layout, except at some nucs.
+func (s State) asPlanned(l PageLine, except []book.NucID) (facts []book.Fact) {
 	for _, f := range l.Findings {
 		if done, ok := rules.Readies(f); ok {
+			facts = append(facts, done)
+		}
+		at, _ := f.Of.Nuc()
+		if done, ok := rules.LaidOut(s.Reading().View, f); ok && !slices.Contains(except, at) {
 			facts = append(facts, done)
 		}
 	}
