@@ -60,7 +60,7 @@ var plan = []layer{
 
 	{dir: "storage", ours: rooms("calendar book plan roll series"), libs: []string{
 		"modernc.org/sqlite", "github.com/google/uuid", "github.com/gofrs/flock", "github.com/natefinch/atomic", "github.com/arran4/golang-ical",
-		"github.com/xuri/excelize/v2", "golang.org/x/text",
+		"github.com/xuri/excelize/v2", "golang.org/x/text", "github.com/paulmach/orb",
 	}, why: "a book on disk does not know how it is judged or shown"},
 
 	{dir: "ui/scene", pure: true, why: "marks in world units suit any painter, and a painter needs no domain"},
