@@ -172,5 +172,8 @@ const (
 	WalkwayLeast
 	WorkedFrom
 
+	LayoutCounts
+	LayoutTold
+
 	keyCount
 )

@@ -61,6 +61,14 @@ var yardRows = []Number{
 		Default: 0.6, Min: 0.3, Max: 1, Source: noSource, Confidence: CommonPractice, Used: "what a virgin's place costs",
 	},
 	{
+		Key: LayoutCounts, Name: "layout_counts", Title: "Smallest difference of two layouts that counts", Unit: Share,
+		Default: 0.01, Min: 0, Max: 0.1, Source: "one of a hundred virgins; " + noSource, Confidence: CommonPractice, Used: "layouts compared",
+	},
+	{
+		Key: LayoutTold, Name: "layout_told", Title: "Trials that agree before two layouts are said to differ", Unit: Share,
+		Default: 0.9, Min: 0.5, Max: 1, Source: noSource, Confidence: CommonPractice, Used: "layouts compared",
+	},
+	{
 		Key: AlikeApart, Name: "alike_apart", Title: "Look-alikes apart at least", Unit: Metre,
 		Default: 2, Min: 0.3, Max: 10, Source: "pairs 2 m apart lost no more than pairs 5 m apart, " + perezSato2008, Confidence: Derived, Used: "findings of a layout",
 	},
