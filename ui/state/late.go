@@ -12,8 +12,12 @@ import (
 	"lidmark/domain/rules"
 )
 
-// LateHours is for how many hours the late day's curves are reckoned.
-const LateHours = 30
+// The curves of a late day reach so many hours at least, and so many beyond the hour
+// at which somebody is free again.
+const (
+	lateHours  = 30
+	lateBeyond = 6
+)
 
 // Measures of what fills a room and scrolls where it is low, dp.
 const (
@@ -26,11 +30,14 @@ const (
 	clockRow  = 26.0 // a step of the clock, at least
 	seenBelow = 18.0 // what was seen of it, below it
 
-	batchStream = 132.0
-	lateWays    = 36.0 // the heads of the ways out
-	lateFoot    = 56.0
-	lateChart   = 330.0 // the curves with their axis
-	leastChart  = 236.0 // where the room is low, so that the ways out begin in it
+	batchStream = 132.0 // at least, where the room is not low
+	mostStream  = 200.0
+
+	lateWays   = 36.0 // the heads of the ways out
+	lateFoot   = 56.0
+	lateMost   = 5.0   // ways out that are in sight beside the curves where the room has that height
+	lateChart  = 560.0 // the curves with their axis
+	leastChart = 206.0 // where the room is low, so that two ways out are in sight
 )
 
 // FillHeight is how high what fills the room is, and how much of it shows.
@@ -82,11 +89,13 @@ const BatchLog = 6
 
 // LateChart is how high the curves of the late day are, with their axis.
 func (l Layout) LateChart() float64 {
-	return min(lateChart, max(leastChart, l.Main.H-LateHead-lateWays-2*LateRow))
+	return min(lateChart, max(leastChart, l.Main.H-LateHead-lateFoot-lateMost*LateRow))
 }
 
 // BatchStream is how high the stream of the batch that fills the room is.
-func (l Layout) BatchStream() float64 { return min(batchStream, l.Main.H*0.3) }
+func (l Layout) BatchStream() float64 {
+	return min(max(batchStream, l.Main.H*0.2), l.Main.H*0.26, mostStream)
+}
 
 // FillOffset is how far what fills the room is scrolled.
 func (s State) FillOffset(l Layout) float64 {
@@ -98,10 +107,15 @@ func (s State) FillOffset(l Layout) float64 {
 type Late struct {
 	rules.LateCard
 	Curves []rules.LateCurve
+	Hours  int     // of the curves that are drawn: to some hours beyond the next free one
 	Spread float64 // hours by which the clock of the whole batch may be off, one standard deviation
 	Kept   []Span  // of each way, if the clock is off by that much
+	Later  []Span  // of those, how many can be caged at the next free hour, for want of a nuc
 	Taken  []Span  // and in 10–90 % besides, as each is accepted or not
 }
+
+// Ends is the instant up to which the curves are drawn.
+func (l Late) Ends() time.Time { return l.Now.Add(time.Duration(l.Hours) * time.Hour) }
 
 // Span is from how many to how many.
 type Span struct{ Low, High float64 }
@@ -136,7 +150,9 @@ func (r *Reading) readLate(batch book.BatchID) Late {
 		return Late{}
 	}
 	off := r.Numbers().Duration(practice.SharedShiftSpread)
-	l := Late{LateCard: card, Curves: rules.LateCurves(r.View, card, LateHours), Spread: off.Hours()}
+	l := Late{LateCard: card, Spread: off.Hours()}
+	l.Hours = max(lateHours, int(math.Ceil(card.Next.Sub(card.Now).Hours()))+lateBeyond)
+	l.Curves = rules.LateCurves(r.View, card, l.Hours+int(math.Ceil(l.Spread))) // the band looks so far ahead
 	l.span(r.lateWays(card, off), r.lateWays(card, -off))
 	return l
 }
@@ -155,15 +171,15 @@ func (r *Reading) lateWays(card rules.LateCard, older time.Duration) []bee.WayOu
 // side and to the other.
 func (l *Late) span(others ...[]bee.WayOut) {
 	for _, w := range l.Ways {
-		kept, taken := Span{w.Kept, w.Kept}, Span{w.Accepted, w.Accepted}
+		kept, later, taken := Span{w.Kept, w.Kept}, Span{w.Later, w.Later}, Span{w.Accepted, w.Accepted}
 		for _, ways := range others {
 			for _, o := range ways {
 				if o.Way == w.Way {
-					kept, taken = kept.with(o.Kept), taken.with(o.Accepted)
+					kept, later, taken = kept.with(o.Kept), later.with(o.Later), taken.with(o.Accepted)
 				}
 			}
 		}
-		l.Kept, l.Taken = append(l.Kept, kept), append(l.Taken, taken.ofEach(l.Cells))
+		l.Kept, l.Later, l.Taken = append(l.Kept, kept), append(l.Later, later), append(l.Taken, taken.ofEach(l.Cells))
 	}
 }
 

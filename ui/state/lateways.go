@@ -2,7 +2,9 @@ package state
 
 import (
 	"fmt"
+	"math"
 	"strconv"
+	"strings"
 
 	"lidmark/domain/bee"
 	"lidmark/domain/course"
@@ -14,6 +16,52 @@ func WayOf(i int) scene.Ref { return scene.Ref{Kind: WayRef, ID: strconv.Itoa(i)
 
 // WayTaken is which way out of the late day is chosen, from 0.
 func (l Late) WayTaken(s State) int { return min(s.Way, max(0, len(l.Ways)-1)) }
+
+// Note says of a way out how the cells are parted, what is lost until somebody is free
+// again, and what is still open then.
+func (l Late) Note(i int) string {
+	w := l.Ways[i]
+	var said []string
+	switch {
+	case w.LastResort:
+		said = append(said, "last resort")
+	case w.Placed > 0 && w.Caged > 0:
+		said = append(said, fmt.Sprintf("%d placed, %d caged", w.Placed, w.Caged))
+	case w.Placed > 0:
+		said = append(said, fmt.Sprintf("%d placed, %d left", w.Placed, w.Left))
+	case w.Caged > 0:
+		said = append(said, fmt.Sprintf("%d caged: accepted less than cells", w.Caged))
+	default:
+		said = append(said, l.LostBy(i).String()+" lost")
+	}
+	if w.Left > 0 {
+		said = append(said, "then "+l.open(i))
+	}
+	return strings.Join(said, "; ")
+}
+
+// open is what can still be done at the next free hour with the cells that a way out
+// leaves together.
+func (l Late) open(i int) string {
+	w := l.Ways[i]
+	var said []string
+	if n := min(l.Fit-w.Placed, w.Left); n > 0 {
+		said = append(said, fmt.Sprintf("give %d", n))
+	}
+	if later := l.Later[i]; math.Round(later.High) > 0 {
+		said = append(said, "cage "+later.String())
+	}
+	if len(said) == 0 {
+		return "none is left"
+	}
+	return strings.Join(said, ", ")
+}
+
+// LostBy is how many cells a way out loses until somebody is free again.
+func (l Late) LostBy(i int) Span {
+	n := float64(l.Cells)
+	return Span{n - l.Kept[i].High, n - l.Kept[i].Low}
+}
 
 // LateWork is what the way out that is chosen begins with.
 func (s State) LateWork() BatchWork {

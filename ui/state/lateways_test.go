@@ -1,9 +1,15 @@
 package state_test
 
 import (
+	"fmt"
+	"math"
+	"strings"
 	"testing"
+	"time"
 
 	"lidmark/domain/bee"
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/ui/state"
 )
 
@@ -35,6 +41,75 @@ func TestTheWaysOutAreChosenByKeys(t *testing.T) {
 	if w.Form == nil || w.Form.Record != "give cell" {
 		t.Errorf("Enter on the best way: form %+v", w.Form)
 	}
+}
+
+// TestWaitingSaysWhatItLeavesOpen: a way that leaves cells together says what can still
+// be done with them at the next free hour, and adds up.
+func TestWaitingSaysWhatItLeavesOpen(t *testing.T) {
+	l, _ := toLate(t).FilledLate()
+	left := 0
+	for i, way := range l.Ways {
+		note := l.Note(i)
+		if way.Left == 0 {
+			if strings.Contains(note, "then") {
+				t.Errorf("%s: %q", way.Way, note)
+			}
+			continue
+		}
+		left++
+		give := min(l.Fit-way.Placed, way.Left)
+		if give > 0 && !strings.Contains(note, fmt.Sprintf("then give %d", give)) || !strings.Contains(note, "cage "+l.Later[i].String()) {
+			t.Errorf("%s: %q, %d could be given and %v caged then", way.Way, note, give, l.Later[i])
+		}
+		if got := float64(way.Placed+give) + way.Later + way.Lost; math.Abs(got-float64(l.Cells)) > 0.5 {
+			t.Errorf("%s: %.1f cells of %d", way.Way, got, l.Cells)
+		}
+	}
+	if left < 2 {
+		t.Fatalf("only %d ways leave cells together", left)
+	}
+}
+
+// TestTheCurvesReachBeyondTheNextFreeHour however far it is, and the band about them
+// to the end of them.
+func TestTheCurvesReachBeyondTheNextFreeHour(t *testing.T) {
+	w := toLate(t)
+	for away := range calendar.Day(4) {
+		if away > 0 {
+			var free []book.Fact
+			for p := range w.Reading().View.People() {
+				free = append(free, book.DaysOff{Person: p.Person, From: w.Today(), To: w.Today() + away - 1})
+			}
+			ids := w.Pen.IDs
+			ids.Deed()
+			w.State, _ = state.Update(w.State, state.Opened{Book: w.Book.With(ids.Entries(calendar.Instantly(w.Now), w.Now, "Ida", free...)...)})
+		}
+		l, ok := w.Reading().Late(firstLate(w))
+		if !ok {
+			t.Fatal("no late day")
+		}
+		if l.Ends().Before(l.Next.Add(5 * time.Hour)) {
+			t.Errorf("away %d days: the curves end %v, somebody is free %v", away, l.Ends(), l.Next)
+		}
+		for i, c := range l.Curves {
+			if len(c.Kept) < l.Hours+int(l.Spread) {
+				t.Errorf("%s: %d hours of %d", c.Way, len(c.Kept), l.Hours)
+			}
+			if hours := l.Next.Sub(l.Now).Hours(); math.Abs(state.KeptAt(c.Kept, hours)-l.Ways[i].Kept) > 0.05 {
+				t.Errorf("away %d days, %s: the curve keeps %.2f at the next free hour, the table %.2f", away, c.Way, state.KeptAt(c.Kept, hours), l.Ways[i].Kept)
+			}
+		}
+	}
+}
+
+// firstLate is the first batch with a late day.
+func firstLate(w *window) book.BatchID {
+	for _, b := range w.Reading().Batches() {
+		if _, ok := w.Reading().Late(b.Batch); ok {
+			return b.Batch
+		}
+	}
+	return book.BatchID{}
 }
 
 // TestEveryWayOutBeginsSomething: its main button does what it says, by Enter.

@@ -19,7 +19,6 @@ type lateDraw struct {
 const (
 	lateWhy   = 260.0 // the words beside the curves
 	lateNames = 200.0 // the names of the curves
-	lateTwo   = 700.0 // a strip narrower has two lines
 	lateHigh  = 700.0 // and one as high as this a line below its title
 )
 
@@ -53,21 +52,19 @@ func (d lateDraw) strip(a scene.Area) {
 	d.rect(a, tint)
 	d.rect(scene.Area{X: a.X, Y: a.Y, W: 6, H: a.H}, tone)
 	said := fmt.Sprintf("It is %s and %s of batch %d must be out", d.Now.In(d.zone).Format("15:04"), d.CellWords(), d.Number)
-	y, two := a.Y+28, a.W < lateTwo
-	if two {
-		y = a.Y + 19
-	}
-	x := d.fit(a.X+state.Edge, y, said, ink(16).bold().as(tone), a.Right()-state.Edge)
 	hard := "hard by "
 	if d.Hard.Before(d.Now) {
 		hard = "the hard hour was "
 	}
-	more := fmt.Sprintf("%s%s, half out by %s. %s.", hard, weekdayHour(d.Hard, d.zone), weekdayHour(d.Middle, d.zone), readyWords(d.Fit))
-	if two {
-		d.fit(a.X+state.Edge, y+18, more, ink(13), a.Right()-state.Edge)
+	hours := fmt.Sprintf("%s%s, half out by %s", hard, weekdayHour(d.Hard, d.zone), weekdayHour(d.Middle, d.zone))
+	x, to := a.X+state.Edge, a.Right()-state.Edge
+	more := hours + ". " + readyWords(d.Fit) + "."
+	if y := a.Y + 28; x+d.width(said, ink(16).bold())+16+d.width(more, ink(14)) <= to {
+		d.text(d.text(x, y, said, ink(16).bold().as(tone))+16, y, more, ink(14))
 		return
 	}
-	d.fit(x+16, y, more, ink(14), a.Right()-state.Edge)
+	d.fit(x, a.Y+19, said, ink(16).bold().as(tone), to)
+	d.widest(x, a.Y+37, to, ink(13), more, fmt.Sprintf("%s; ready: %s", hours, plural(d.Fit, "nuc", "nucs")), hours)
 }
 
 // readyWords says how many nucs take a cell now.

@@ -159,3 +159,43 @@ func TestTheStepsOfTheEmergencyAreWhole(t *testing.T) {
 		}
 	}
 }
+
+// TestBothHoursOfTheLateDayAreNamed: the curves say until when they reach, the table
+// by when it counts, and no line of an hour runs through words; all in every size.
+func TestBothHoursOfTheLateDayAreNamed(t *testing.T) {
+	s := filled(t, "late day")
+	late, _ := s.FilledLate()
+	zone := s.Reading().View.Zone()
+	ends, next := late.Ends().In(zone).Format("Mon 15:04"), late.Next.In(zone).Format("Mon 15:04")
+	for _, size := range [][3]float64{{800, 560, 1}, {1280, 800, 1}, {1280, 800, 1.5}, {1440, 900, 1}, {1920, 1080, 1}, {1920, 1080, 1.5}} {
+		s.Width, s.Height, s.Text = size[0], size[1], size[2]
+		main := s.Layout().Main
+		var words []written
+		var lines []scene.Line
+		var said strings.Builder
+		for _, w := range texts(t, window(s), s.Size()) {
+			if main.Contains(w.At) {
+				said.WriteString(w.Text.Text + "\n")
+				words = append(words, w)
+			}
+		}
+		for _, p := range walk(t, window(s), s.Size()) {
+			if l, ok := p.mark.(scene.Line); ok && l.From.X == l.To.X && l.Stroke.Width == 2 && main.Contains(l.From) {
+				lines = append(lines, l)
+			}
+		}
+		if !strings.Contains(said.String(), "until "+ends) || !strings.Contains(said.String(), "kept of 25 by "+next) || strings.Contains(said.String(), "…") && size[0] > 1000*size[2] {
+			t.Errorf("%v: it does not name %s and %s, or cuts words:\n%s", size, ends, next, said.String())
+		}
+		if len(lines) < 3 {
+			t.Fatalf("%v: %d hours are marked", size, len(lines))
+		}
+		for _, l := range lines {
+			for _, w := range words {
+				if l.From.X > w.box.X && l.From.X < w.box.Right() && w.box.Bottom() > l.From.Y+2 && w.box.Y < l.To.Y {
+					t.Errorf("%v: a line at %v runs through %q", size, l.From, w.Text.Text)
+				}
+			}
+		}
+	}
+}

@@ -17,9 +17,10 @@ import (
 type hourPlot struct {
 	scene.Area
 	cells float64
+	hours float64
 }
 
-func (g hourPlot) x(hour float64) float64 { return g.X + g.W*hour/state.LateHours }
+func (g hourPlot) x(hour float64) float64 { return g.X + g.W*hour/g.hours }
 func (g hourPlot) y(n float64) float64    { return g.Bottom() - g.H*n/g.cells }
 
 // curves draws what is left of the cells by the hour, a curve a way, with the
@@ -27,13 +28,17 @@ func (g hourPlot) y(n float64) float64    { return g.Bottom() - g.H*n/g.cells }
 func (d lateDraw) curves(a scene.Area) {
 	x := a.X + state.Edge
 	end := d.text(x, a.Y+28, "What is lost by the hour", ink(14).semi())
-	d.fit(end+10, a.Y+28, fmt.Sprintf("what is left of %d, cells and virgins, if none is out yet", d.Cells), ink2(13), a.Right()-state.Edge)
 	wide := a.W
 	if a.W > 860 {
 		wide = a.W - lateWhy
+	}
+	till := "if nothing more is done until " + weekdayHour(d.Ends(), d.zone)
+	d.widest(end+10, a.Y+28, a.X+wide-state.Edge, ink2(13), fmt.Sprintf("what is left of %d, cells and virgins, if none is out yet and nothing more is done until %s", d.Cells, weekdayHour(d.Ends(), d.zone)),
+		fmt.Sprintf("what is left of %d %s", d.Cells, till), till, "until "+weekdayHour(d.Ends(), d.zone))
+	if wide < a.W {
 		d.whySoon(scene.Area{X: a.X + wide, Y: a.Y + 18, W: lateWhy, H: a.H - 30})
 	}
-	g := hourPlot{scene.Area{X: a.X + 56, Y: a.Y + 74, W: wide - 56 - lateNames, H: a.H - 128}, float64(max(d.Cells, 1))}
+	g := hourPlot{scene.Area{X: a.X + 56, Y: a.Y + 74, W: wide - 56 - lateNames, H: a.H - 128}, float64(max(d.Cells, 1)), float64(d.Hours)}
 	d.night(g)
 	d.band(g)
 	d.grid(g)
@@ -51,8 +56,8 @@ func (d lateDraw) night(g hourPlot) {
 	day := d.r().DayOf(d.Now) - 1
 	for ; ; day++ {
 		from := day.At(dusk, 0, d.zone)
-		a, b := max(0, from.Sub(d.Now).Hours()), min(state.LateHours, from.Sub(d.Now).Hours()+dark)
-		if a >= state.LateHours {
+		a, b := max(0, from.Sub(d.Now).Hours()), min(g.hours, from.Sub(d.Now).Hours()+dark)
+		if a >= g.hours {
 			return
 		}
 		if b <= a {
@@ -101,11 +106,13 @@ func (d lateDraw) grid(g hourPlot) {
 		d.right(g.X-8, g.y(n)+4.5, fmt.Sprint(n), ink2(12))
 	}
 	every := 3
-	if g.W < 420 {
-		every = 6
+	for _, more := range []int{6, 12, 24} {
+		if g.W*float64(every) < 40*g.hours {
+			every = more
+		}
 	}
 	first := d.Now.In(d.zone).Truncate(time.Hour).Add(time.Hour)
-	for t := first; t.Sub(d.Now).Hours() <= state.LateHours; t = t.Add(time.Hour) {
+	for t := first; t.Sub(d.Now).Hours() <= g.hours; t = t.Add(time.Hour) {
 		local := t.In(d.zone)
 		h := t.Sub(d.Now).Hours()
 		if local.Hour()%every != 0 {
@@ -124,32 +131,6 @@ func (d lateDraw) grid(g hourPlot) {
 	d.rule(g.X, g.Bottom(), g.Right(), g.Bottom(), scene.Ink2)
 }
 
-// marks draws now, the hour of the first virgin, and the keeper's next free one.
-func (d lateDraw) marks(g hourPlot) {
-	d.add(scene.Line{From: at(g.X, g.Y-38), To: at(g.X, g.Bottom()), Stroke: stroke(scene.Ink, 2)})
-	d.right(g.X-6, g.Y-28, "now", ink(12).semi())
-	tone, _ := d.alarm()
-	for i, m := range []struct {
-		at   time.Time
-		word string
-		role scene.Role
-	}{{d.First, "a virgin out, even odds, ", tone}, {d.Next, "somebody is free, ", scene.Ink2}} {
-		h := m.at.Sub(d.Now).Hours()
-		if h <= 0 || h >= state.LateHours {
-			continue
-		}
-		// Each has a line of its own above the curves.
-		x, y := g.x(h), g.Y-28+17*float64(i)
-		d.add(scene.Line{From: at(x, y-10), To: at(x, g.Bottom()), Stroke: stroke(m.role, 2)})
-		words := m.word + weekdayHour(m.at, d.zone)
-		if wide := d.width(words, ink(12)); x+6+wide > g.Right()+lateNames-20 {
-			d.right(x-6, y, words, ink(12).as(m.role))
-			continue
-		}
-		d.fit(x+6, y, words, ink(12).as(m.role), g.Right()+lateNames-20)
-	}
-}
-
 // band draws how far the curve of doing nothing moves if the clock of the whole
 // batch is off by its usual error.
 func (d lateDraw) band(g hourPlot) {
@@ -159,7 +140,7 @@ func (d lateDraw) band(g hourPlot) {
 	}
 	kept := d.Curves[i].Kept
 	var up, low []scene.Point
-	for h := range kept {
+	for h := range d.Hours + 1 {
 		up = append(up, at(g.x(float64(h)), g.y(state.KeptAt(kept, float64(h)-d.Spread))))
 		low = append(low, at(g.x(float64(h)), g.y(state.KeptAt(kept, float64(h)+d.Spread))))
 	}
@@ -170,9 +151,9 @@ func (d lateDraw) band(g hourPlot) {
 // curve draws one way out.
 func (d lateDraw) curve(g hourPlot, i int, c rules.LateCurve) {
 	line := d.curveStroke(i, c)
-	points := make([]scene.Point, len(c.Kept))
-	for h, n := range c.Kept {
-		points[h] = at(g.x(float64(h)), g.y(n)+d.beside(g, i))
+	points := make([]scene.Point, d.Hours+1)
+	for h := range points {
+		points[h] = at(g.x(float64(h)), g.y(c.Kept[h])+d.beside(g, i))
 	}
 	d.add(scene.Poly{Points: points, Open: true, Stroke: line})
 }
@@ -184,7 +165,7 @@ func (d lateDraw) beside(g hourPlot, i int) float64 {
 	below := 0.0
 	for _, before := range d.Curves[:i] {
 		along := true
-		for h, n := range d.Curves[i].Kept {
+		for h, n := range d.Curves[i].Kept[:d.Hours+1] {
 			along = along && math.Abs(g.y(n)-g.y(before.Kept[h])) < near
 		}
 		if along {
@@ -208,71 +189,4 @@ func (d lateDraw) curveStroke(i int, c rules.LateCurve) scene.Stroke {
 	default:
 		return stroke(scene.Ink2, 2)
 	}
-}
-
-// curveNames writes the letters and short names of the curves in the order of the
-// list below, as near to their ends as the others allow, each with a line to its end.
-func (d lateDraw) curveNames(g hourPlot, to float64) {
-	const apart, lead = 19.0, 20.0
-	names := make([]float64, len(d.Curves))
-	for i := range names {
-		names[i] = d.curveEnd(g, i)
-		if i > 0 {
-			names[i] = max(names[i], names[i-1]+apart)
-		}
-	}
-	for i, low := len(names)-1, g.Bottom(); i >= 0; i, low = i-1, names[i]-apart {
-		names[i] = min(names[i], low)
-	}
-	for i, y := range names {
-		f := ink(14).bold()
-		if d.Curves[i].Way == bee.Wait {
-			tone, _ := d.alarm()
-			f = f.as(tone)
-		}
-		line := d.curveStroke(i, d.Curves[i])
-		line.Width = min(line.Width, 1.2)
-		d.add(scene.Line{From: at(g.Right()+2, d.curveEnd(g, i)), To: at(g.Right()+lead-3, y), Stroke: line})
-		d.text(g.Right()+lead, y+5, letter(i), f)
-		d.fit(g.Right()+lead+17, y+5, d.shortWay(d.Ways[i]), ink(13), to-4)
-	}
-}
-
-// curveEnd is how high a curve ends.
-func (d lateDraw) curveEnd(g hourPlot, i int) float64 {
-	kept := d.Curves[i].Kept
-	return g.y(kept[len(kept)-1]) + d.beside(g, i)
-}
-
-// shortWay is a way out in few words.
-func (d lateDraw) shortWay(w bee.WayOut) string {
-	switch w.Way {
-	case bee.PlaceAndCage:
-		return fmt.Sprintf("place %d, cage %d", w.Placed, w.Caged)
-	case bee.Place:
-		return fmt.Sprintf("place %d, leave %d", w.Placed, w.Left)
-	case bee.Cage:
-		return "cage all"
-	case bee.Cool:
-		return "cooler, and wait"
-	case bee.HandOn:
-		return "hand on"
-	}
-	return "nothing until " + weekdayHour(d.Next, d.zone)
-}
-
-// whySoon says why the first virgin comes so soon.
-func (d lateDraw) whySoon(a scene.Area) {
-	d.rule(a.X, a.Y, a.X, a.Bottom(), scene.Hair)
-	x, w, y := a.X+20, a.W-40, a.Y+12
-	b := d.s.Reading().View.Batch(d.Batch)
-	d.text(x, y, "Why so soon", ink(14).semi())
-	y += 22
-	y = d.wrap(x, y, fmt.Sprintf("Grafted %s. Half are out by %s.", hour(b.At.Instant, d.zone), hour(d.Middle, d.zone)), ink(13.5), w, 3) + 6
-	y = d.wrap(x, y, sentence(d.HardMeans())+".", ink(13.5), w, 3) + 6
-	before := d.Middle.Sub(d.First).Hours()
-	if d.Cells > 1 {
-		y = d.wrap(x, y, fmt.Sprintf("Of %d the first comes some %.0f h before the middle. She destroys the others in her box within hours.", d.Cells, before), ink(13.5), w, 4) + 6
-	}
-	d.wrap(x, y, fmt.Sprintf("Pale band: if the clock of the whole batch is %s h off.", figure(d.Spread)), ink2(13.5), w, 3)
 }

@@ -13,17 +13,9 @@ func (d lateDraw) ways(a scene.Area) {
 	d.rule(a.X, a.Y, a.Right(), a.Y, scene.Rule)
 	g := d.wayPlaces(a)
 	y := a.Y + 26
-	from := d.right(g.kept, y, fmt.Sprintf("kept of %d", d.Cells), ink2(13))
-	title := "Ways out, the best first"
-	if g.x+d.width(title, ink(14).semi()) > from-8 {
-		title = "Ways out"
-	}
-	d.text(g.x, y, title, ink(14).semi())
-	taken := "accepted by nucs, 10–90 %"
-	if g.bar.X+d.width(taken, ink2(13)) > g.work-70 {
-		taken = "accepted"
-	}
-	d.fit(g.bar.X, y, taken, ink2(13), g.work-70)
+	from := d.right(g.kept, y, fmt.Sprintf("kept of %d by %s", d.Cells, weekdayHour(d.Next, d.zone)), ink2(13))
+	d.widest(g.x, y, from-8, ink(14).semi(), "Ways out, the best first", "Ways out", "")
+	d.widest(g.bar.X, y, g.work-70, ink2(13), "accepted by nucs in the end, 10–90 %", "accepted in the end", "accepted", "")
 	d.right(g.work, y, "min now", ink2(13))
 	if g.costs > 0 {
 		d.text(g.costs, y, "what it costs", ink2(13))
@@ -50,14 +42,18 @@ func (d lateDraw) wayPlaces(a scene.Area) wayPlaces {
 		g.costs = g.to - costs
 		g.work = g.costs - 24
 	}
+	const barLeast = 80.0
 	g.kept = g.x + max(min(290, (g.work-a.X)*0.55), min(430, (g.work-a.X)*0.42))
-	g.bar = scene.Area{X: g.kept + 44, W: max(50, g.work-g.kept-200)}
+	g.bar = scene.Area{X: g.kept + 44, W: g.work - g.kept - 200}
+	if g.bar.W < barLeast { // a bar so short says nothing: the words have its room
+		g.kept = g.work - 196
+		g.bar = scene.Area{X: g.kept + 36}
+	}
 	return g
 }
 
 // way draws one way out in a row.
 func (d lateDraw) way(i int, w bee.WayOut, row scene.Area, g wayPlaces) {
-	middle := row.Y + row.H/2
 	tone, f := scene.Bar, ink(14).medium()
 	switch {
 	case i == 0:
@@ -75,20 +71,25 @@ func (d lateDraw) way(i int, w bee.WayOut, row scene.Area, g wayPlaces) {
 		}
 	}
 	d.add(box)
-	d.text(g.x, middle+5, letter(i), ink(15).bold())
-	from := d.right(g.kept, middle+5, d.Kept[i].String(), ink(15).semi())
-	d.fit(g.x+24, middle-1, sentence(w.Way.String()), f, from-10)
-	d.fit(g.x+24, middle+15, wayNote(w, d.Kept[i]), ink2(13), from-10)
-	d.takenBar(d.Taken[i], g.bar, middle, tone)
-	d.right(g.work, middle+5, fmt.Sprintf("%.0f", w.Work.Minutes()), ink(14))
+	y := row.Y + row.H/2 - 1
+	d.text(g.x, y, letter(i), ink(15).bold())
+	from := d.right(g.kept, y, d.Kept[i].String(), ink(15).semi())
+	d.fit(g.x+24, y, sentence(w.Way.String()), f, from-10)
+	d.fit(g.x+24, y+16, d.Note(i), ink2(13), g.bar.X+60) // below the figures: it has their room
+	d.takenBar(d.Taken[i], g.bar, y-5, tone)
+	d.right(g.work, y, fmt.Sprintf("%.0f", w.Work.Minutes()), ink(14))
 	if g.costs > 0 {
-		d.fit(g.costs, middle+5, d.cost(i, w), ink2(13), g.to)
+		d.fit(g.costs, y, d.cost(i, w), ink2(13), g.to)
 	}
 }
 
 // takenBar draws from how many to how many are accepted: a bar on a hairline that
 // leads to it.
 func (d lateDraw) takenBar(n state.Span, bar scene.Area, middle float64, tone scene.Role) {
+	if bar.W <= 0 {
+		d.text(bar.X, middle+5, n.String(), ink(14).semi())
+		return
+	}
 	const least = 10.0
 	k := bar.W / float64(max(d.Cells, 1))
 	low, high := bar.X+k*n.Low, bar.X+k*n.High
@@ -103,10 +104,9 @@ func (d lateDraw) takenBar(n state.Span, bar scene.Area, middle float64, tone sc
 
 // cost says what a way out costs besides its minutes.
 func (d lateDraw) cost(i int, w bee.WayOut) string {
-	n := float64(d.Cells)
 	switch w.Way {
 	case bee.Wait:
-		return state.Span{Low: n - d.Kept[i].High, High: n - d.Kept[i].Low}.String() + " cells"
+		return d.LostBy(i).String() + " cells"
 	case bee.Cool:
 		return "rests on a single study"
 	case bee.Place:
@@ -121,18 +121,12 @@ func (d lateDraw) cost(i int, w bee.WayOut) string {
 // letter names a way out, A for the best.
 func letter(i int) string { return string(rune('A' + i)) }
 
-// wayNote says how the cells are parted.
-func wayNote(w bee.WayOut, kept state.Span) string {
-	switch {
-	case w.LastResort:
-		return "last resort, rests on a single study"
-	case w.Placed > 0 && w.Caged > 0:
-		return fmt.Sprintf("%d placed, %d caged", w.Placed, w.Caged)
-	case w.Placed > 0:
-		return fmt.Sprintf("%d placed, %d left together", w.Placed, w.Left)
-	case w.Caged > 0:
-		return fmt.Sprintf("%d caged: accepted less than cells", w.Caged)
+// widest writes the first of some texts that has room up to an edge; "" is none.
+func (p *sheet) widest(x, y, to float64, f font, texts ...string) {
+	for _, t := range texts {
+		if x+p.width(t, f) <= to {
+			p.text(x, y, t, f)
+			return
+		}
 	}
-	n := float64(w.Left)
-	return state.Span{Low: n - kept.High, High: n - kept.Low}.String() + " destroyed until then"
 }
