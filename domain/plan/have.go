@@ -85,27 +85,40 @@ func (p *Planner) freeFrom(n *book.Nuc) calendar.Day {
 	}
 }
 
-// bees are the cups and combs that the nucs of the batch are made up with: of
-// those the book knows, by their wood and comb; of more, as of the usual one. A
-// nuc that is alive keeps its bees.
-func (w *want) bees(known []*book.Nuc) (cups, combs float64) {
-	yard := strength.NewYard(w.view, w.s.Yard, w.course.Zone(w.s.Yard))
-	night := strength.NightOf(w.view.Yard(w.s.Yard), w.l.Rung(MakeUpNucs).Best, w.numbers)
-	stay := yard.Stay(1, book.Subject{}, true)
-	usual := math.Ceil(strength.Need(night, false, w.numbers) / stay)
-	for i := range w.s.Nucs {
+// MakeUp is what the first so many nucs of a batch are made up with.
+type MakeUp struct {
+	Cups      float64 // of bees
+	Kilograms float64 // the same
+	Combs     float64 // of brood
+}
+
+// MakeUps are what the nucs of a yard are made up with on the day that a ladder has
+// for it, by how many there are, from none to most: of those the book knows, by their
+// wood and comb; of more, as of the usual one. A nuc that is alive keeps its bees.
+func (p *Planner) MakeUps(l Ladder, yard book.YardID, most int) []MakeUp {
+	w := want{p, l, Size{Yard: yard}, nil}
+	known := w.nucs()
+	in := strength.NewYard(w.view, yard, w.course.Zone(yard))
+	night := strength.NightOf(w.view.Yard(yard), l.Rung(MakeUpNucs).Best, w.numbers)
+	stay := in.Stay(1, book.Subject{}, true)
+	cups := func(thin bool) float64 { return math.Ceil(strength.Need(night, thin, w.numbers) / stay) }
+	all := make([]MakeUp, most+1)
+	for i := range most {
+		m := all[i]
 		switch {
 		case i >= len(known):
-			cups += usual
+			m.Cups += cups(false)
 		case known[i].EndedBy == "" && !known[i].MadeUp.IsZero():
 		case known[i].Side >= w.numbers.Get(practice.FullCombSide):
-			combs += w.numbers.Get(practice.BroodCombsPerNuc)
-			cups += usual
+			m.Combs += w.numbers.Get(practice.BroodCombsPerNuc)
+			m.Cups += cups(false)
 		default:
-			cups += math.Ceil(strength.Need(night, w.view.Box(known[i].Box).Thin, w.numbers) / stay)
+			m.Cups += cups(w.view.Box(known[i].Box).Thin)
 		}
+		m.Kilograms = strength.LoadOf(m.Cups, w.numbers).Kilograms
+		all[i+1] = m
 	}
-	return cups, combs
+	return all
 }
 
 // Giver is a colony and what it can give on a day; nothing while it rests.

@@ -7,7 +7,6 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
-	"lidmark/domain/strength"
 )
 
 // Size is how big a batch is meant to be. Takes, Cells and Queens are what is to
@@ -88,13 +87,11 @@ func (w *want) rearing() {
 
 // mating is what it takes from the nucs on.
 func (w *want) mating() {
-	nucs := w.nucs()
 	w.add(Nucs, float64(w.s.Nucs), MakeUpNucs, Ready).have(float64(w.Free(w.s.Yard, w.l.Rung(MakeUpNucs).Best, w.l.Rung(Ready).By, w.s.Not)))
-	cups, combs := w.bees(nucs)
-	load := strength.LoadOf(cups, w.numbers)
-	w.add(CupsOfBees, cups, MakeUpNucs, MakeUpNucs)
-	w.add(KilogramsOfBees, load.Kilograms, MakeUpNucs, MakeUpNucs).have(w.give(w.l.Rung(MakeUpNucs).Best))
-	w.add(BroodCombs, combs, MakeUpNucs, MakeUpNucs)
+	made := w.MakeUps(w.l, w.s.Yard, max(0, w.s.Nucs))[max(0, w.s.Nucs)]
+	w.add(CupsOfBees, made.Cups, MakeUpNucs, MakeUpNucs)
+	w.add(KilogramsOfBees, made.Kilograms, MakeUpNucs, MakeUpNucs).have(w.give(w.l.Rung(MakeUpNucs).Best))
+	w.add(BroodCombs, made.Combs, MakeUpNucs, MakeUpNucs)
 	w.add(FoodForNucs, float64(w.s.Nucs)*w.numbers.Get(practice.FoodPerNuc), MakeUpNucs, LookForEggs)
 	w.add(Cages, math.Ceil(w.s.Queens), Ready, Ready)
 }

@@ -162,7 +162,14 @@ func (b *brute) pick(all [][]choice, sum worth, used map[use]int) {
 }
 
 func (b *brute) over(c choice, used map[use]int) bool {
-	have := map[string]int{"nucs": b.world.nucs, "starters": b.world.starters, "finishers": b.world.finishers, "grafts": 1, "minutes": int(10 * b.wanted.Minutes)}
+	kilograms := 0.0
+	for _, g := range b.planner.Givers(b.wanted.From + 60) { // nothing was given: the same every day
+		kilograms += g.Kilograms
+	}
+	have := map[string]int{
+		"nucs": b.world.nucs, "starters": b.world.starters, "finishers": b.world.finishers, "grafts": 1, "minutes": int(10 * b.wanted.Minutes),
+		"bees": int(1000 * (kilograms + 0.01)), "virgins": 25 * b.world.drones,
+	}
 	for u, n := range c.uses {
 		if n > 0 && used[u]+n > have[u.good] {
 			return true
@@ -257,6 +264,13 @@ func (b *brute) graft(c *choice, d calendar.Day, larvae, nucs int) {
 	put("nucs", l.Rung(plan.MakeUpNucs).Best, l.Rung(plan.Ready).By, float64(nucs))
 	put("starters", l.Rung(plan.SetUpStarter).Best, move, float64(larvae)/n.Get(practice.CellsPerStarter))
 	put("finishers", move, move+calendar.Day(n.Days(practice.FinisherTurn)), s.Takes/n.Get(practice.CellsPerFinisher))
+	up := l.Rung(plan.MakeUpNucs).Best
+	if b.world.givers+b.world.drones > 0 {
+		put("bees", up, up+7, 1000*b.bees(l, s))
+	}
+	if b.world.drones > 0 {
+		put("virgins", l.Rung(plan.Fly).From, l.Rung(plan.Fly).By+1, float64(nucs))
+	}
 	for _, m := range b.planner.Minutes(l, s) {
 		t := int(math.Round(10 * m.Minutes))
 		c.tenths += t
@@ -264,6 +278,16 @@ func (b *brute) graft(c *choice, d calendar.Day, larvae, nucs int) {
 			c.uses[use{"minutes", m.Day}] += t
 		}
 	}
+}
+
+// bees are the kilograms for the nucs of a batch, all of which are the same and empty.
+func (b *brute) bees(l plan.Ladder, s plan.Size) (kg float64) {
+	for _, n := range b.planner.Needs(l, s) {
+		if n.Good == plan.KilogramsOfBees {
+			kg = n.Amount
+		}
+	}
+	return kg
 }
 
 // worthOf is what an answer of the search is worth.
@@ -279,7 +303,10 @@ func worthOf(f season.Found) (w worth) {
 // tiny is a season that can be gone through whole: at most three promises, three
 // days each, three sizes.
 func tiny(t *rapid.T) (world, season.Wanted) {
-	w := world{rapid.IntRange(8, 50).Draw(t, "nucs"), rapid.IntRange(1, 2).Draw(t, "starters"), rapid.IntRange(1, 3).Draw(t, "finishers")}
+	w := world{
+		nucs: rapid.IntRange(8, 50).Draw(t, "nucs"), starters: rapid.IntRange(1, 2).Draw(t, "starters"), finishers: rapid.IntRange(1, 3).Draw(t, "finishers"),
+		givers: rapid.SampledFrom([]int{0, 0, 2, 5}).Draw(t, "givers"), drones: rapid.SampledFrom([]int{0, 0, 1, 2}).Draw(t, "drones"),
+	}
 	wanted := season.Wanted{Window: rapid.IntRange(1, 3).Draw(t, "window"), Larvae: []int{12, 24, 36}, Sizes: 100, Near: 60}
 	if rapid.Bool().Draw(t, "hurried") {
 		wanted.Minutes = float64(rapid.IntRange(60, 200).Draw(t, "minutes"))
@@ -307,8 +334,14 @@ func TestSmallSeasonsAreExact(t *testing.T) {
 		if !f.Exact {
 			t.Fatalf("not exact")
 		}
-		if got, want := worthOf(f), bruteForce(p, w, wanted); got != want {
+		want := bruteForce(p, w, wanted)
+		if got := worthOf(f); got != want {
 			t.Fatalf("found %+v, there is %+v", got, want)
+		}
+		// A search that is stopped early says no more than is true.
+		wanted.Nodes, wanted.Rounds = 1, 1
+		if early := season.Search(p, wanted, nil); early.Least > want.short || early.Least == want.short && early.Bound > float64(want.tenths)/10+1e-6 {
+			t.Fatalf("bounds %d queens short, %v min; there is %+v", early.Least, early.Bound, want)
 		}
 	})
 }

@@ -17,7 +17,8 @@ type Found struct {
 	Kept    []Kept
 	Short   []Short // promises that no batch is found for, by their day
 	Minutes float64 // the keeper's time for the batches
-	Bound   float64 // no plan that keeps all promises which can be kept at all takes less time; 0: not known yet
+	Least   int     // queens that any plan is short of, within the limits and what is tried
+	Bound   float64 // no plan that is short of no more than these takes less time; 0: not known yet
 	Exact   bool    // nothing within the limits and what is tried is better
 }
 
@@ -78,24 +79,34 @@ func (s *search) found(exact bool) Found {
 		s.tell(&f, p)
 	}
 	f.sort()
-	switch {
-	case exact && len(f.Short) == 0:
+	if f.Least, f.Bound = s.bound(); exact {
+		_, f.Least = f.Queens()
 		f.Bound = f.Minutes
-	case s.prices != nil:
-		f.Bound = s.bound()
 	}
 	return f
 }
 
-// bound are the minutes that the promises which can be kept at all take at least.
-func (s *search) bound() float64 {
-	var sum cost
-	for i, p := range s.prices {
-		if p < s.short(i) {
-			sum += p
-		}
+// bound is how many queens any plan is short of at least, and the minutes that one
+// takes at least which is short of no more.
+func (s *search) bound() (short int, minutes float64) {
+	if over := s.least - s.besides; over > 0 {
+		short = int((over + queenShort - 1) / queenShort)
 	}
-	return sum.minutes()
+	return short, max(0, s.least-queenShort*cost(short)).minutes()
+}
+
+// dearest is no less than what any plan costs besides the queens that are short.
+func (s *search) dearest() (sum cost) {
+	for p := range s.of {
+		var most cost
+		for _, g := range s.of[p] {
+			for _, way := range s.ways(g) {
+				most = max(most, way.cost)
+			}
+		}
+		sum += most
+	}
+	return sum
 }
 
 // tell adds a pick to an answer.

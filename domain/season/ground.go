@@ -18,7 +18,8 @@ type span struct {
 }
 
 // ground is what batches share, and what is left of each good by day: the nucs of
-// each yard, then starters, finishers, the grafts and the tenths of minutes of a day.
+// each yard, then starters, finishers, the grafts and the tenths of minutes of a day,
+// then what lives: bees and brood for nucs, and virgins that drones can serve.
 type ground struct {
 	planner *plan.Planner
 	numbers practice.Numbers
@@ -41,6 +42,9 @@ const (
 	finishers
 	grafts
 	minutes
+	bees    // grams that colonies give within a week
+	brood   // thousandths of combs
+	virgins // that fly on a day
 
 	goodsBesides
 )
@@ -70,8 +74,9 @@ func newGround(p *plan.Planner, yards []book.YardID, from, until calendar.Day) *
 	}
 	g.fill(g.besides(starters), g.colonies(book.Starter))
 	g.fill(g.besides(finishers), g.colonies(book.Finisher))
-	g.fill(g.besides(grafts), plenty)
-	g.fill(g.besides(minutes), plenty)
+	for _, good := range []int{grafts, minutes, bees, brood, virgins} {
+		g.fill(g.besides(good), plenty)
+	}
 	return g
 }
 
@@ -101,11 +106,15 @@ func (g *ground) colonies(r book.Role) (n int32) {
 
 // days are the days of a span that lie on the ground.
 func (g *ground) days(s span) []int32 {
-	from, to := max(s.from, g.first), min(s.to, g.last())
-	if to < from {
-		return nil
-	}
-	return g.left[s.good][from-g.first : to-g.first+1]
+	from, to := g.within(s)
+	return g.left[s.good][from:to]
+}
+
+// within are the numbers of the days of a span that lie on the ground, from the first
+// to before the last.
+func (g *ground) within(s span) (from, to int) {
+	from, to = max(s.from, g.first).Sub(g.first), min(s.to, g.last()).Sub(g.first)+1
+	return from, max(from, to)
 }
 
 // add takes what a span takes; one of a negative amount gives it back.
@@ -138,7 +147,7 @@ func (g *ground) misses(o option, good int) bool {
 			break
 		}
 		for _, s := range b.takes {
-			if s.good == good && slices.ContainsFunc(g.days(s), func(left int32) bool { return left < 0 }) {
+			if s.good == good && s.amount > 0 && slices.ContainsFunc(g.days(s), func(left int32) bool { return left < 0 }) {
 				return true
 			}
 		}

@@ -147,6 +147,7 @@ type batched struct {
 	free  bool
 	work  int64
 	takes []span
+	pays  float64 // tolls, while a bound is looked for
 }
 
 func (s *search) batch(k batchKey) *batched {
@@ -156,6 +157,7 @@ func (s *search) batch(k batchKey) *batched {
 		l := s.ground.ladder(yard, k.day, k.size.larvae)
 		b = &batched{free: !l.Rung(plan.GraftLarvae).NobodyFree && !l.Rung(plan.GiveCells).NobodyFree}
 		b.takes = s.ground.takes(l, s.sizeOf(yard, "", k.size))
+		b.takes = append(b.takes, s.living.takes(l, yard, k.size.nucs, k.size.nucs)...)
 		b.work = work(b.takes, s.ground.besides(minutes))
 		s.batches[k] = b
 	}

@@ -59,14 +59,18 @@ func (s *search) share(now prices) {
 		now[p] = s.short(p)
 		for _, g := range s.of[p] {
 			if o := s.ways(g); len(o) > 0 {
-				queens := 0
-				for _, i := range s.groups[g].promises {
-					queens += s.wanted.Promises[i].Queens
-				}
-				now[p] = min(now[p], o[0].cost/cost(max(1, queens))*cost(s.wanted.Promises[p].Queens))
+				now[p] = min(now[p], o[0].cost/cost(max(1, s.queensOf(g)))*cost(s.wanted.Promises[p].Queens))
 			}
 		}
 	}
+}
+
+// queensOf are the queens of all promises of a group.
+func (s *search) queensOf(g int) (queens int) {
+	for _, i := range s.groups[g].promises {
+		queens += s.wanted.Promises[i].Queens
+	}
+	return queens
 }
 
 func (p prices) sum(of []int) (sum cost) {

@@ -8,7 +8,8 @@ type Progress struct {
 	Batches       int     // found so far
 	Short         int     // queens of promises that are not kept
 	Minutes       float64 // of the keeper
-	Bound         float64 // no plan that keeps all promises takes less; 0: not known yet
+	Least         int     // queens that are short in any plan; see [Found.Least]
+	Bound         float64 // no plan that is short of no more than these takes less; 0: not known yet
 	Exact         bool    // nothing is better
 	Found         func() Found
 }
@@ -33,6 +34,10 @@ func Search(p *plan.Planner, w Wanted, tell func(Progress) bool) Found {
 	}
 	chance := chance(s.wanted.Seed)
 	s.prices = s.pricesOf(chance)
+	s.besides = s.dearest()
+	if s.least = s.prices.sum(s.wanted.byDay()); s.cost > s.least {
+		s.least = s.relax(s.least, s.cost)
+	}
 	exact := s.whole()
 	for round := 1; round <= s.wanted.Rounds && !exact; round++ {
 		if !tell(s.progress(round, false)) {
@@ -67,8 +72,8 @@ func (s *search) whole() bool {
 	return s.steps >= 0
 }
 
-// reached tells whether nothing can be better, by the prices.
-func (s *search) reached() bool { return s.cost <= s.prices.sum(s.wanted.byDay()) }
+// reached tells whether nothing can be better, by the bound.
+func (s *search) reached() bool { return s.cost <= s.least }
 
 func (s *search) progress(round int, exact bool) Progress {
 	p := Progress{Round: round, Rounds: s.wanted.Rounds, Exact: exact, Minutes: s.cost.minutes(), Found: func() Found { return s.found(exact) }}
@@ -79,8 +84,6 @@ func (s *search) progress(round int, exact bool) Progress {
 			p.Batches += len(pick.way.grafts())
 		}
 	}
-	if s.prices != nil {
-		p.Bound = s.bound()
-	}
+	p.Least, p.Bound = s.bound()
 	return p
 }

@@ -2,6 +2,7 @@ package season
 
 import (
 	"math/rand/v2"
+	"slices"
 
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
@@ -11,6 +12,7 @@ import (
 type search struct {
 	wanted  Wanted
 	ground  *ground
+	living  *living
 	odds    *odds
 	latest  calendar.Day // of a graft that could be in time for anything
 	sized   map[string][]size
@@ -19,6 +21,9 @@ type search struct {
 	of      [][]int    // by promise: the groups that it is in
 	known   [][]option // by group: its ways, the least cost first; nil: not asked for yet
 	prices  prices     // nil: no bound yet
+	have    [][]int32  // what there is of each good by day, nothing chosen yet
+	least   cost       // no plan costs less; 0: no bound yet
+	besides cost       // no plan costs more, besides the queens that are short
 	chosen  []pick
 	served  []bool // by promise: a chosen group serves it, or it is given up
 	cost    cost   // of all that is chosen and given up
@@ -51,6 +56,9 @@ func newSearch(p *plan.Planner, w Wanted) *search {
 		}
 	}
 	s.limit()
+	for _, left := range s.ground.left {
+		s.have = append(s.have, slices.Clone(left))
+	}
 	return s
 }
 
@@ -61,8 +69,12 @@ func (s *search) limit() {
 	if s.wanted.Minutes > 0 {
 		g.fill(g.besides(minutes), tenths(s.wanted.Minutes))
 	}
+	s.living = newLiving(g, slices.Max(s.wanted.Larvae))
 	for _, b := range standings(g.planner) {
 		for _, t := range g.takes(b.ladder, b.size) {
+			g.add(t)
+		}
+		for _, t := range s.living.takes(b.ladder, b.size.Yard, b.size.Nucs, b.virgins) {
 			g.add(t)
 		}
 	}

@@ -14,7 +14,8 @@ type Limit uint8
 // The limits. TooLate: no graft from the first day on is in time. NobodyThere:
 // nobody is free to graft, or to give the cells. TooUnsure: no size that is tried
 // keeps it as surely as is wished. The others are what is left of nucs, starters,
-// finishers, grafts and minutes of a day.
+// finishers, grafts and minutes of a day, of the bees and the brood that colonies give,
+// and of the virgins that drone colonies serve.
 const (
 	TooLate Limit = iota + 1
 	NobodyThere
@@ -24,11 +25,15 @@ const (
 	FinishersLimit
 	GraftsLimit
 	MinutesLimit
+	BeesLimit
+	BroodLimit
+	DronesLimit
 )
 
 var limits = [...]string{
 	"", "no graft is in time", "nobody is free to graft or to give the cells", "no graft is so sure",
 	"too few nucs are free", "too few starters", "too few finishers", "every day in time has a graft", "too many minutes on a day",
+	"the colonies give too few bees", "the colonies give too little brood", "too few drone colonies",
 }
 
 // String is the reason in the keeper's words.
@@ -128,7 +133,7 @@ func (s *search) limitBy(good int) Limit {
 	if good < len(s.ground.yards) {
 		return NucsLimit
 	}
-	return [...]Limit{StartersLimit, FinishersLimit, GraftsLimit, MinutesLimit}[good-len(s.ground.yards)]
+	return [...]Limit{StartersLimit, FinishersLimit, GraftsLimit, MinutesLimit, BeesLimit, BroodLimit, DronesLimit}[good-len(s.ground.yards)]
 }
 
 // impossible is why there is no way for a promise, had it the season to itself.

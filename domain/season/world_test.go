@@ -12,8 +12,8 @@ import (
 	"lidmark/domain/season"
 )
 
-// world is a book with nucs, starters, finishers and a person in one yard.
-type world struct{ nucs, starters, finishers int }
+// world is a book with nucs, and colonies that rear, give and have drones, in one yard.
+type world struct{ nucs, starters, finishers, givers, drones int }
 
 const morning = "2027-04-01 08:00"
 
@@ -33,6 +33,12 @@ func (w world) pen() *booktest.Pen {
 	}
 	for i := range w.finishers {
 		colony(i, book.Finisher)
+	}
+	for i := range w.givers {
+		colony(i, book.BroodSource)
+	}
+	for i := range w.drones {
+		colony(i, book.DroneSource)
 	}
 	return p
 }

@@ -1,0 +1,83 @@
+package season
+
+import (
+	"math"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+	"lidmark/domain/practice"
+)
+
+// living is what lives and is short in a search: the bees and combs of brood that
+// colonies give within a week, and the virgins that drone colonies serve. A book that
+// tells of no colony which gives, or of none with drones, has not told how many there
+// are. That drone colonies are fewer than the least for any batch is a clash and no
+// limit: no day and no size mends it.
+type living struct {
+	*ground
+	told bool // some colony gives
+	made map[madeKey][]plan.MakeUp
+	most int // nucs of a batch
+}
+
+// madeKey is a yard and the day on which its nucs are made up.
+type madeKey struct {
+	yard book.YardID
+	day  calendar.Day
+}
+
+// Grams are bees, and thousandths combs, in whole numbers: a tenth of what nobody
+// weighs.
+const parts = 1000
+
+// newLiving sets what lives and can be given by day.
+func newLiving(g *ground, most int) *living {
+	l := &living{ground: g, made: map[madeKey][]plan.MakeUp{}, most: most}
+	for d := range g.left[g.besides(bees)] {
+		kilograms, combs := 0.0, 0.0
+		for _, giver := range g.planner.Givers(g.first + calendar.Day(d)) {
+			kilograms, combs = kilograms+giver.Kilograms, combs+giver.Combs
+		}
+		if kilograms+combs > 0 {
+			l.told = true
+			g.left[g.besides(bees)][d] = int32(parts * (kilograms + little))
+			g.left[g.besides(brood)][d] = int32(parts * (combs + little))
+		}
+	}
+	drones := 0
+	for c := range g.planner.View().Colonies() {
+		if c.Is(book.DroneSource) {
+			drones++
+		}
+	}
+	if drones > 0 {
+		g.fill(g.besides(virgins), int32(float64(drones)*g.numbers.Get(practice.QueensPerDroneColony)))
+	}
+	return l
+}
+
+// takes is what a batch takes of what lives. What its nucs are made up with is taken
+// from colonies for the week from that day on: so long it counts with what others take.
+func (l *living) takes(ladder plan.Ladder, yard book.YardID, nucs, flying int) (all []span) {
+	fly := ladder.Rung(plan.Fly)
+	all = append(all, span{l.besides(virgins), fly.From, fly.By, int32(flying)})
+	up := ladder.Rung(plan.MakeUpNucs)
+	if !l.told || nucs <= 0 || up.By < l.planner.View().Today() {
+		return all
+	}
+	made := l.madeUp(ladder, yard, nucs)
+	return append(all,
+		span{l.besides(bees), up.Best, up.Best + week - 1, int32(math.Ceil(parts*made.Kilograms - even))},
+		span{l.besides(brood), up.Best, up.Best + week - 1, int32(math.Ceil(parts*made.Combs - even))})
+}
+
+func (l *living) madeUp(ladder plan.Ladder, yard book.YardID, nucs int) plan.MakeUp {
+	key := madeKey{yard, ladder.Rung(plan.MakeUpNucs).Best}
+	all := l.made[key]
+	if nucs >= len(all) {
+		all = l.planner.MakeUps(ladder, yard, max(nucs, l.most))
+		l.made[key] = all
+	}
+	return all[nucs]
+}
