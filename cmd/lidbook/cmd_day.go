@@ -34,6 +34,7 @@ type crewSheetShape struct {
 // crewVisitShape is what one person does in a yard, in JSON.
 type crewVisitShape struct {
 	Yard string          `json:"yard"`
+	Dusk string          `json:"atDusk,omitempty"`
 	Work []crewWorkShape `json:"work"`
 }
 
@@ -115,7 +116,7 @@ func shapeOfCrew(v *book.View, d crew.Day) crewShape {
 	for _, sheet := range d.Sheets {
 		one := crewSheetShape{sheet.Name, sheet.Team, sheet.Minutes, round(sheet.Working), round(sheet.Driving), []crewVisitShape{}}
 		for _, visit := range sheet.Visits {
-			one.Visits = append(one.Visits, crewVisitShape{v.Yard(visit.Yard).Name, crewWork(v, visit.Work)})
+			one.Visits = append(one.Visits, crewVisitShape{v.Yard(visit.Yard).Name, stamp(visit.Dusk, v.Zone()), crewWork(v, visit.Work)})
 		}
 		s.Sheets = append(s.Sheets, one)
 	}

@@ -117,9 +117,19 @@ func (a *app) printSearch(s searchShape) {
 		rows = append(rows, []string{p.Name, plural(p.Queens, "queen") + " by " + p.By, fmt.Sprintf("%.0f %% sure", 100*p.Chance)})
 	}
 	a.table(rows)
-	best := "nothing takes less"
-	if !s.Exact {
-		best = fmt.Sprintf("to keep all takes %.0f min at least", s.Bound)
+	a.line("%s, %.0f min of work; %s", plural(len(s.Batches), "graft"), s.Minutes, s.best())
+}
+
+// best is how much better another answer could be.
+func (s searchShape) best() string {
+	switch {
+	case s.Exact && s.Short > 0:
+		return fmt.Sprintf("%s short, and no fewer can be", plural(s.Short, "queen"))
+	case s.Exact:
+		return "nothing takes less"
+	case s.Least > 0:
+		return fmt.Sprintf("%s short, %d at least in any plan", plural(s.Short, "queen"), s.Least)
+	default:
+		return fmt.Sprintf("to keep all takes %.0f min at least", s.Bound)
 	}
-	a.line("%s, %.0f min of work; %s", plural(len(s.Batches), "graft"), s.Minutes, best)
 }

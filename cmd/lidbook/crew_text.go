@@ -13,7 +13,7 @@ func (a *app) printCrew(v *book.View, d crew.Day, s crewShape) {
 	for _, sheet := range s.Sheets {
 		a.line("%s, van %d: %.0f min of work and %.0f of driving, of %.0f", sheet.Person, sheet.Van, sheet.Working, sheet.Driving, sheet.Free)
 		for _, visit := range sheet.Visits {
-			a.line("  %s", cmp.Or(visit.Yard, "at the desk"))
+			a.line("  %s%s", cmp.Or(visit.Yard, "at the desk"), prefixed(", at dusk, ", hourOf(v, visit.Dusk)))
 			var rows [][]string
 			for _, w := range visit.Work {
 				rows = append(rows, []string{"    " + workOf(w.Of), w.Title, fmt.Sprintf("%.0f min", w.Minutes), hardWord(w.Hard)})

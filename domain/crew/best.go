@@ -41,19 +41,16 @@ func (c *chooser) run() {
 		c.joints = map[uint]*joint{0: nothing}
 		c.deal()
 	default:
-		c.choice.Exact = len(c.p.Teams) == 1 && alike(c.p.Teams[0].Minutes)
+		c.choice.Exact = len(c.p.Teams) == 1
 		c.inTurn()
 	}
 }
 
-// steps is the time a team has for work, all its people together, when each drives
-// so many minutes.
+// steps is the time a team has for work, all who ride together, when each drives so
+// many minutes.
 func (c *chooser) steps(t Team, drive float64) int {
-	var sum float64
-	for _, m := range t.Minutes {
-		sum += max(0, m-drive)
-	}
-	return stepsDown(sum)
+	n, each := t.riders(drive)
+	return stepsDown(float64(n) * each)
 }
 
 // drive is how long one person drives to a set of yards and home: to each and back.
@@ -120,20 +117,6 @@ func (c *chooser) take(team int, j *joint, drive float64) {
 			c.choice.Minutes[team] += g.jobs[job].Minutes
 		}
 	})
-	for _, m := range t.Minutes {
-		if m > drive {
-			c.choice.Driving[team] += drive
-		}
-	}
-}
-
-// alike tells whether all people of a team have the same time, so that a way takes
-// it from each.
-func alike(minutes []float64) bool {
-	for _, m := range minutes {
-		if m != minutes[0] {
-			return false
-		}
-	}
-	return true
+	riders, _ := t.riders(drive)
+	c.choice.Driving[team] += drive * float64(riders)
 }

@@ -19,9 +19,10 @@ type Work struct {
 	Hard    bool  // it has a hard end before somebody can come again
 }
 
-// Visit is what one person does in a yard, in walking order.
+// Visit is what one person does in a yard on one round, in walking order.
 type Visit struct {
 	Yard book.YardID
+	Dusk time.Time // robbers are about and it is driven to for dusk; zero: at any hour
 	Work []Work
 }
 
@@ -48,10 +49,10 @@ type Day struct {
 // Plan chooses what is done on a day with some hands, and deals it out to them.
 func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 	plan := j.Day(d)
-	work, yards := workOf(j, plan)
+	work, rounds := workOf(j, plan)
 	var p Problem
-	for i, y := range yards {
-		s := Site{Far: j.Course().View().Yard(y).Drive}
+	for i, r := range rounds {
+		s := Site{Far: j.Course().View().Yard(r.yard).Drive}
 		for _, w := range work[i] {
 			s.Jobs = append(s.Jobs, Job{w.Minutes, w.Price.Queens, w.Hard})
 		}
@@ -63,7 +64,7 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 		return Day{}, err
 	}
 	day := Day{On: d, Next: plan.Soon, Exact: choice.Exact}
-	for i := range yards {
+	for i := range rounds {
 		for k, w := range work[i] {
 			if w.Hard {
 				day.Must += w.Minutes
@@ -75,20 +76,26 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 		}
 	}
 	slices.SortStableFunc(day.Waits, func(a, b Work) int { return cmp.Compare(b.Price.Queens, a.Price.Queens) })
-	day.Sheets = sheets(hands, p, choice, work, yards)
+	day.Sheets = sheets(hands, p, choice, work, rounds)
 	return day, nil
 }
 
-// workOf is the work of a plan, a piece for every nuc, by yard in the order of the
+// round is one way to a yard and back: what waits for dusk there takes a second one.
+type round struct {
+	yard book.YardID
+	dusk time.Time
+}
+
+// workOf is the work of a plan, a piece for every nuc, by round in the order of the
 // route.
-func workOf(j *rules.Judged, plan rules.DayPlan) (work [][]Work, yards []book.YardID) {
+func workOf(j *rules.Judged, plan rules.DayPlan) (work [][]Work, rounds []round) {
 	price := newPricer(j, plan)
-	at := map[book.YardID]int{}
 	for _, stop := range plan.Stops {
-		i, known := at[stop.Yard]
-		if !known {
-			i = len(yards)
-			at[stop.Yard], yards, work = i, append(yards, stop.Yard), append(work, nil)
+		r := round{stop.Yard, stop.Dusk}
+		i := slices.Index(rounds, r)
+		if i < 0 {
+			i = len(rounds)
+			rounds, work = append(rounds, r), append(work, nil)
 		}
 		for _, t := range stop.Tasks {
 			for _, s := range t.Of {
@@ -99,31 +106,30 @@ func workOf(j *rules.Judged, plan rules.DayPlan) (work [][]Work, yards []book.Ya
 			}
 		}
 	}
-	return work, yards
+	return work, rounds
 }
 
-// sheets deals the work of a team out to its people: each walks a part of every
-// yard, as long as he has time for.
-func sheets(hands Hands, p Problem, choice Choice, work [][]Work, yards []book.YardID) (all []Sheet) {
+// sheets deals the work of a team out to those of its people who ride: each walks a
+// part of every yard.
+func sheets(hands Hands, p Problem, choice Choice, work [][]Work, rounds []round) (all []Sheet) {
 	for team, people := range hands {
 		first := len(all)
 		for _, h := range people {
 			all = append(all, Sheet{Hand: h, Team: team + 1})
 		}
-		mine := all[first:]
 		drive := 0.0
-		for i := range yards {
+		for i := range rounds {
 			if len(chosen(work[i], choice.Team[i], team+1)) > 0 {
 				drive += 2 * p.Sites[i].Far
 			}
 		}
+		riders, _ := p.Teams[team].riders(drive)
+		mine := all[first : first+riders]
 		for i := range mine {
-			if mine[i].Minutes > drive {
-				mine[i].Driving = drive
-			}
+			mine[i].Driving = drive
 		}
-		for i := range yards {
-			share(chosen(work[i], choice.Team[i], team+1), yards[i], mine, drive)
+		for i, r := range rounds {
+			share(chosen(work[i], choice.Team[i], team+1), r, mine)
 		}
 	}
 	return all
@@ -138,27 +144,19 @@ func chosen(work []Work, by []int, team int) (done []Work) {
 	return done
 }
 
-// share parts a yard's work, in walking order, among people by the time they have
-// when all ways are driven; who has not even that stays at home. No piece of work is
-// cut in two, so that one may be at it half a piece longer.
-func share(done []Work, yard book.YardID, people []Sheet, drive float64) {
-	var all, have float64
+// share parts a round's work, in walking order, among people who are there as long as
+// each other. No piece of work is cut in two, so that one may be at it half a piece
+// longer.
+func share(done []Work, r round, people []Sheet) {
+	var all float64
 	for _, w := range done {
 		all += w.Minutes
 	}
-	last := 0
-	for k, s := range people {
-		if free := max(0, s.Minutes-drive); free > 0 {
-			have, last = have+free, k
-		}
-	}
-	i, gone, until := 0, 0.0, 0.0
+	i, gone := 0, 0.0
 	for k := range people {
-		if have > 0 {
-			until += all * max(0, people[k].Minutes-drive) / have
-		}
-		visit := Visit{Yard: yard}
-		for ; i < len(done) && (k == last || k < last && gone+done[i].Minutes/2 < until); i++ {
+		until := all * float64(k+1) / float64(len(people))
+		visit := Visit{Yard: r.yard, Dusk: r.dusk}
+		for ; i < len(done) && (k == len(people)-1 || gone+done[i].Minutes/2 < until); i++ {
 			visit.Work = append(visit.Work, done[i])
 			gone += done[i].Minutes
 			people[k].Working += done[i].Minutes

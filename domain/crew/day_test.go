@@ -130,6 +130,46 @@ func TestHandsRideTogether(t *testing.T) {
 	}
 }
 
+// robbed is a yard 20 minutes away, one nuc of which is robbed in the afternoon while
+// another has no food.
+func robbed() *booktest.Pen {
+	far, nucs := booktest.Yard("far"), []book.NucID{booktest.Nuc("A1"), booktest.Nuc("A2")}
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(
+		book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"},
+		book.YardDescribed{Yard: far, Name: "Far", Zone: "UTC", Drive: 20},
+		book.Grafted{Batch: booktest.Batch("b"), Number: 4, Larvae: 10, LarvaAge: 18},
+	)
+	for i, n := range nucs {
+		p.At("2027-05-13 18:00").Write(book.NucNamed{Nuc: n, Name: []string{"A1", "A2"}[i], Sides: 6}, book.NucPlaced{Nuc: n, Yard: far}, book.NucMadeUp{Nuc: n, Cups: 3, Food: 900})
+	}
+	p.At("2027-05-30 10:00").Write(book.Looked{Nuc: nucs[1], Sides: book.Said(4), Stores: book.Said(0)})
+	return p.At("2027-06-02 17:00").Write(book.Robbed{Nuc: nucs[0]})
+}
+
+// What robbers let wait for dusk asks for a second way to the yard: the day counts
+// both, and who has not the time for two does what is dearer.
+func TestDuskIsASecondRound(t *testing.T) {
+	v := robbed().View("2027-06-02 17:10")
+	for minutes, driving := range map[float64]float64{600: 80, 70: 40} {
+		day, err := crew.Plan(rules.Judge(v), v.Today(), crew.Hands{{{Name: "Ida", Minutes: minutes}}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		rounds, dusk := 0, 0
+		for _, visit := range day.Sheets[0].Visits {
+			if visit.Yard == booktest.Yard("far") {
+				rounds++
+			}
+			if !visit.Dusk.IsZero() {
+				dusk++
+			}
+		}
+		if day.Sheets[0].Driving != driving || float64(rounds*40) != driving || minutes == 600 && dusk != 1 {
+			t.Errorf("%v min: %d rounds, %d of them at dusk, %v min of driving, want %v", minutes, rounds, dusk, day.Sheets[0].Driving, driving)
+		}
+	}
+}
+
 // The floor is the judging of the day that the choice starts from.
 func BenchmarkPlanOfTheDemo(b *testing.B) {
 	j, on := demoDay(&testing.T{})

@@ -19,8 +19,8 @@ type Hand struct {
 type Hands [][]Hand
 
 // HandsOf are the people who are free on a day, those with most time first, dealt
-// out among so many vans, one at least: each is as full as the next. With hours
-// above 0 nobody has more than that, and where nobody's free hours are told each has
+// out among so many vans, one at least: each is as full as the next, and who has like
+// time rides together, since a van brings all home at once. With hours above 0 nobody has more than that, and where nobody's free hours are told each has
 // that; who is away has none.
 func HandsOf(v *book.View, d calendar.Day, vans int, hours float64, away ...book.PersonID) Hands {
 	var all []Hand
@@ -40,7 +40,8 @@ func HandsOf(v *book.View, d calendar.Day, vans int, hours float64, away ...book
 	slices.SortStableFunc(all, func(a, b Hand) int { return cmp.Compare(b.Minutes, a.Minutes) })
 	teams := make(Hands, min(max(1, vans), max(1, len(all))))
 	for i, h := range all {
-		teams[i%len(teams)] = append(teams[i%len(teams)], h)
+		van := i * len(teams) / len(all)
+		teams[van] = append(teams[van], h)
 	}
 	return teams
 }
@@ -55,12 +56,15 @@ func (h Hands) Minutes() (sum float64) {
 	return sum
 }
 
-// manned are the teams with anybody in them, and who that is.
+// manned are the teams with anybody in them, and who that is, those with most time
+// first.
 func (h Hands) manned() (teams []Team, hands Hands) {
 	for _, people := range h {
 		if len(people) == 0 {
 			continue
 		}
+		people = slices.Clone(people)
+		slices.SortStableFunc(people, func(a, b Hand) int { return cmp.Compare(b.Minutes, a.Minutes) })
 		var t Team
 		for _, hand := range people {
 			t.Minutes = append(t.Minutes, hand.Minutes)

@@ -1,6 +1,10 @@
 package crew
 
-import "fmt"
+import (
+	"cmp"
+	"fmt"
+	"slices"
+)
 
 // Job is one piece of work that is done or waits.
 type Job struct {
@@ -9,15 +13,31 @@ type Job struct {
 	Hard    bool    // it has a hard end before somebody can come again: kept before all others
 }
 
-// Site is a yard with its jobs, and how many minutes it is away from home.
+// Site is a yard with its jobs of one round, and how many minutes it is away from home.
+// What is done there at dusk is a round of its own, and is driven to again.
 type Site struct {
 	Far  float64
 	Jobs []Job
 }
 
 // Team is who drives together: the minutes each of them has, driving included.
-// They work a yard side by side.
+// They work a yard side by side, and who shares a van comes home with it: all are away
+// as long as the one of them who has least time.
 type Team struct{ Minutes []float64 }
+
+// riders are how many of a team ride, those with most time, and how long each of them
+// works when they drive so many minutes: as many as together do most. Who has much less
+// time than the others would call them home too early, and stays there.
+func (t Team) riders(drive float64) (n int, each float64) {
+	sorted := slices.Clone(t.Minutes)
+	slices.SortFunc(sorted, func(a, b float64) int { return cmp.Compare(b, a) })
+	for i, m := range sorted {
+		if work := m - drive; float64(i+1)*work > float64(n)*each+1e-9 {
+			n, each = i+1, work
+		}
+	}
+	return n, each
+}
 
 // Problem is a day's work and who is there for it.
 type Problem struct {
@@ -26,10 +46,10 @@ type Problem struct {
 }
 
 // Choice is the best that can be done: the team of every job, counted from 1 as the
-// problem has them, and 0 for what waits; a yard is visited by one team. Exact tells
+// problem has them, and 0 for what waits; a site is visited by one team. Exact tells
 // that no other choice is better; with several teams and more than [MostSites]
-// yards with work one team after the other takes its best, which is exact for a
-// single team whose people have like times.
+// sites with work one team after the other takes its best, which is exact for a
+// single team.
 type Choice struct {
 	Team    [][]int // by site and job
 	Exact   bool

@@ -3,32 +3,41 @@ package crew
 import (
 	"math"
 	"testing"
-
-	"lidmark/domain/book"
 )
 
-// A yard's work is parted by the time people have left when they have driven there
-// and back: who has less than the way stays at home.
-func TestAYardIsPartedByTheTimeThatIsLeft(t *testing.T) {
-	pieces := func(n int) (all []Work) {
-		for range n {
-			all = append(all, Work{Minutes: 1})
-		}
-		return all
+// A yard's work is parted evenly among those who ride.
+func TestAYardIsPartedEvenly(t *testing.T) {
+	people := []Sheet{{}, {}, {}}
+	var done []Work
+	for range 100 {
+		done = append(done, Work{Minutes: 1})
 	}
+	share(done, round{}, people)
+	for i, p := range people {
+		if math.Abs(p.Working-100.0/3) > 1 {
+			t.Errorf("person %d works %v of 100 min", i+1, p.Working)
+		}
+	}
+}
+
+// Who shares a van comes home with it: as many ride as together do most.
+func TestWhoRidesTogether(t *testing.T) {
 	for _, c := range []struct {
-		minutes, drive, want []float64
+		minutes []float64
+		drive   float64
+		riders  int
+		each    float64
 	}{
-		{[]float64{300, 60}, []float64{80}, []float64{100, 0}},
-		{[]float64{300, 100}, []float64{80}, []float64{92, 8}}, // 220 to 20 of a hundred
-		{[]float64{120, 120}, []float64{0}, []float64{50, 50}},
+		{[]float64{300, 60}, 80, 1, 220},  // the other has not even the way
+		{[]float64{100, 300}, 80, 1, 220}, // two would have 20 each
+		{[]float64{300, 240}, 80, 2, 160}, // two do 320
+		{[]float64{450, 450, 240}, 200.0 / 3, 2, 450 - 200.0/3},
+		{[]float64{120, 120}, 0, 2, 120},
+		{[]float64{50}, 80, 0, 0},
+		{nil, 0, 0, 0},
 	} {
-		people := []Sheet{{Hand: Hand{Minutes: c.minutes[0]}}, {Hand: Hand{Minutes: c.minutes[1]}}}
-		share(pieces(100), book.YardID{}, people, c.drive[0])
-		for i, want := range c.want {
-			if math.Abs(people[i].Working-want) > 1 {
-				t.Errorf("%v min, %v of driving: one works %v, want %v", c.minutes, c.drive[0], people[i].Working, want)
-			}
+		if n, each := (Team{c.minutes}).riders(c.drive); n != c.riders || math.Abs(each-c.each) > 1e-9 {
+			t.Errorf("%v min and %v of driving: %d ride and work %v, want %d and %v", c.minutes, c.drive, n, each, c.riders, c.each)
 		}
 	}
 }

@@ -1,5 +1,10 @@
 package crew
 
+import (
+	"cmp"
+	"slices"
+)
+
 // inTurn lets one team after the other take its best of what is left: for a single
 // team that is the best there is.
 func (c *chooser) inTurn() {
@@ -12,6 +17,21 @@ func (c *chooser) inTurn() {
 	}
 }
 
+// company is so many people who ride together, and the steps that all of them have,
+// driving included.
+type company struct{ people, steps int }
+
+// companies are those that a team can be: the one, two … of its people with most time,
+// each with the time of the last of them.
+func (t Team) companies() (all []company) {
+	sorted := slices.Clone(t.Minutes)
+	slices.SortFunc(sorted, func(a, b float64) int { return cmp.Compare(b, a) })
+	for i, m := range sorted {
+		all = append(all, company{i + 1, stepsDown(float64(i+1) * m)})
+	}
+	return all
+}
+
 // visits is the best that can be done in the first yards, by the steps of driving
 // and work that it takes: the last of them is visited or passed over.
 type visits struct {
@@ -19,16 +39,36 @@ type visits struct {
 	takes []int // steps of work in the last of the yards; -1: passed over
 }
 
-// visit chooses the yards and jobs of one team. Its people have different times:
-// a way that is driven takes as many steps as there are people.
+// visit chooses the yards and jobs of one team, as the best company that it can be.
 func (c *chooser) visit(team int, t Team, free []bool) {
-	all := c.steps(t, 0)
+	var best company
+	var tables []visits
+	for _, now := range t.companies() {
+		tried := c.tables(now, free)
+		if tables == nil || last(tried).compare(last(tables)) > 0 {
+			best, tables = now, tried
+		}
+	}
+	if tables != nil {
+		c.walkBack(team, best, tables, free)
+	}
+}
+
+// last is what is saved with all steps in all yards.
+func last(tables []visits) worth {
+	best := tables[len(tables)-1].best
+	return best[len(best)-1]
+}
+
+// tables are the best visits of a company by the yards it may go to: a way that is
+// driven takes as many steps as there are people.
+func (c *chooser) tables(who company, free []bool) []visits {
 	tables := make([]visits, len(c.sites)+1)
-	tables[0] = visits{best: make([]worth, all+1)}
+	tables[0] = visits{best: make([]worth, who.steps+1)}
 	for i, g := range c.gains {
 		was := tables[i].best
-		next := visits{append([]worth(nil), was...), make([]int, all+1)}
-		way := c.way(t, i)
+		next := visits{append([]worth(nil), was...), make([]int, who.steps+1)}
+		way := c.way(who, i)
 		for s := range next.takes {
 			next.takes[s] = -1
 			for w := 0; free[i] && w < len(g.best) && s-way-w >= 0; w++ {
@@ -39,15 +79,15 @@ func (c *chooser) visit(team int, t Team, free []bool) {
 		}
 		tables[i+1] = next
 	}
-	c.walkBack(team, t, tables, free)
+	return tables
 }
 
-func (c *chooser) way(t Team, i int) int {
-	return stepsUp(2*c.p.Sites[c.sites[i]].Far) * len(t.Minutes)
+func (c *chooser) way(who company, i int) int {
+	return stepsUp(2*c.p.Sites[c.sites[i]].Far) * who.people
 }
 
 // walkBack reads the chosen yards off the tables.
-func (c *chooser) walkBack(team int, t Team, tables []visits, free []bool) {
+func (c *chooser) walkBack(team int, who company, tables []visits, free []bool) {
 	s := len(tables[0].best) - 1
 	for i := len(c.sites) - 1; i >= 0; i-- {
 		w := tables[i+1].takes[s]
@@ -58,8 +98,8 @@ func (c *chooser) walkBack(team int, t Team, tables []visits, free []bool) {
 			c.choice.Team[c.sites[i]][job] = team + 1
 			c.choice.Minutes[team] += c.gains[i].jobs[job].Minutes
 		}
-		c.choice.Driving[team] += 2 * c.p.Sites[c.sites[i]].Far * float64(len(t.Minutes))
+		c.choice.Driving[team] += 2 * c.p.Sites[c.sites[i]].Far * float64(who.people)
 		free[i] = false
-		s -= w + c.way(t, i)
+		s -= w + c.way(who, i)
 	}
 }

@@ -91,7 +91,7 @@ func (d crewSheet) person(ctx context.Context, p crew.Sheet) error {
 func (d crewSheet) with(p crew.Sheet) string {
 	var names []string
 	for _, q := range d.day.Sheets {
-		if q.Team == p.Team && q.Person != p.Person {
+		if q.Team == p.Team && q.Person != p.Person && len(q.Visits) > 0 {
 			names = append(names, q.Name)
 		}
 	}
@@ -103,6 +103,9 @@ func (d crewSheet) visit(ctx context.Context, t list, v crew.Visit) error {
 	place, sum := rules.Stop{Yard: v.Yard, Round: rules.AtDesk}.Place(d.View), 0.0
 	if !v.Yard.IsZero() {
 		place = d.View.Yard(v.Yard).Name
+	}
+	if !v.Dusk.IsZero() {
+		place += ", at dusk, " + v.Dusk.In(d.View.Zone()).Format("15:04")
 	}
 	for _, w := range v.Work {
 		sum += w.Minutes
