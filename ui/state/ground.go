@@ -17,19 +17,45 @@ const (
 	MapSide = 10.0
 	MapHead = HeadHeight
 	MapFoot = 66.0
-	// How much shows around what is in a yard, and around what stands in it, m.
-	groundMargin = 2.5
+	mapLine = 32.0 // the line of reason, in the foot
+	// How much shows around what is drawn in a yard, and around what stands in it, m.
+	groundMargin = 1.0
 	sightMargin  = 3.0
 	// PlaceApart is how far apart the places of a row are drawn at first, m, since
 	// nobody measured them.
 	PlaceApart = 1.0
 )
 
+// Measures of the signs beside a map that stands alone, dp.
+const (
+	MapLegendColumn = 166.0
+	MapLegendRow    = 21.0 // of a sign where there is room,
+	MapLegendLeast  = 17.0 // and at least
+	mapLegendAll    = 17   // signs that there may be
+	mapLegendFrom   = 420.0
+	mapLegendTwo    = 760.0 // a pane from so wide on has two columns where one is too low
+)
+
+// MapLegend is where the signs on a map that has no lids beside it are explained, in
+// columns; empty where lids explain them, or there is no room. It depends on no day: the
+// ground beside it stays where it is.
+func (l Layout) MapLegend() scene.Area {
+	if l.Map.W < mapLegendFrom || !l.Main.Empty() || l.Ribbon.Empty() { // a picture of a new yard has no days
+		return scene.Area{}
+	}
+	a := scene.Area{Y: l.Map.Y + MapHead, H: max(0, l.Map.H-MapHead-mapLine), W: MapLegendColumn}
+	if a.H < mapLegendAll*MapLegendLeast && l.Map.W >= mapLegendTwo {
+		a.W *= 2
+	}
+	a.X = l.Map.Right() - a.W
+	return a
+}
+
 // MapFrame is where the ground shows in the map's pane.
 func (l Layout) MapFrame() scene.Area {
 	return scene.Area{
 		X: l.Map.X + MapSide, Y: l.Map.Y + MapHead,
-		W: max(0, l.Map.W-2*MapSide), H: max(0, l.Map.H-MapHead-MapFoot),
+		W: max(0, l.Map.W-2*MapSide-l.MapLegend().W), H: max(0, l.Map.H-MapHead-MapFoot),
 	}
 }
 
@@ -61,13 +87,20 @@ func (r *Reading) largestYard() (largest book.YardID) {
 func (r *Reading) Ground(yard book.YardID) scene.Area { return r.ground(yard) }
 
 func (r *Reading) readGround(yard book.YardID) scene.Area {
-	points := r.stood(yard)
+	var points []scene.Point
+	reaches := func(p scene.Point, far float64) {
+		d := scene.Point{X: far, Y: far}
+		points = append(points, p.Sub(d), p.Add(d))
+	}
+	for _, p := range r.stood(yard) {
+		reaches(p, sightMargin)
+	}
 	for _, f := range r.View.Yard(yard).Features {
 		for _, p := range f.Points {
-			points = append(points, OnGround(p))
+			reaches(OnGround(p), f.Width/2+groundMargin)
 		}
 	}
-	return around(points, groundMargin)
+	return around(points, 0)
 }
 
 // Sight is what the map of a yard shows at first: all that stands in it, or where
@@ -125,13 +158,12 @@ func (s State) MapCamera() scene.Camera {
 	return s.Reading().fit(yard, s.Layout().MapFrame())
 }
 
-// fit is the camera that shows a yard in a frame: with all that is drawn in it where
-// that makes what stands in it little smaller and the frame is not low, else what
-// stands.
+// fit is the camera that shows a yard in a frame, with all that is drawn in it: but for
+// what is drawn so far off that what stands would be less than half as large.
 func (r *Reading) fit(yard book.YardID, frame scene.Area) scene.Camera {
-	const little, low = 0.75, 320.0
+	const half = 0.5
 	all, stood := scene.Fit(r.Ground(yard), frame), scene.Fit(r.Sight(yard), frame)
-	if frame.H >= low && all.Scale >= little*stood.Scale {
+	if all.Scale >= half*stood.Scale {
 		return all
 	}
 	return stood

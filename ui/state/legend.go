@@ -71,23 +71,12 @@ func (s State) FullLegend(yard book.YardID) (all, more []LegendEntry) {
 }
 
 // Legend are the signs on the lids of a yard, of all for the zero yard, and what they
-// mean: what needs the keeper, the conditions, then the other signs. What stands on no
-// lid is left out.
-func (s State) Legend(yard book.YardID) (all []LegendEntry) {
-	r := s.Reading()
-	t := r.tally(yard)
-	if t.need > 0 {
-		all = append(all, LegendEntry{Sign: NeedSign, N: t.need, Words: s.NeedVerb(t.need)})
-	}
-	for _, c := range book.Conditions() {
-		if n := t.holds[c]; n > 0 {
-			all = append(all, LegendEntry{Condition: c, N: n, Words: c.String()})
-		}
-	}
-	if t.unseen > 0 {
-		all = append(all, LegendEntry{Sign: UnseenSign, Words: s.UnseenWord()})
-	}
-	return append(all, s.moreSigns(t)...)
+// mean, in rows one after another: what needs the keeper first, all conditions, also
+// those that no nuc is in, so that each keeps its place on every day, then the others.
+func (s State) Legend(yard book.YardID) []LegendEntry {
+	all, more := s.FullLegend(yard)
+	last := len(all) - 1
+	return slices.Concat(all[last:], all[:last], more)
 }
 
 // moreSigns are the signs that lids have besides.

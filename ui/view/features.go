@@ -64,7 +64,7 @@ func (g *ground) feature(f book.FeatureDrawn) {
 		g.add(scene.Poly{Points: points, Open: true, Stroke: stroke(scene.Ink3, max(2, g.camera.Length(f.Width)*0.5))})
 	case book.VehicleSpot:
 		spot := g.vehicle(points[0])
-		g.take(spot.Inset(-2))
+		g.drawn.take(spot.Inset(-2))
 		g.add(scene.Rect{Area: spot, Radius: 2, Stroke: scene.Stroke{Role: scene.Ink2, Width: 1.2, Dash: [2]float64{4, 3}}})
 	case book.Dwelling:
 		g.add(scene.Poly{Points: points, Fill: scene.Sunk, Stroke: stroke(scene.Ink2, 1.2)})
@@ -72,7 +72,7 @@ func (g *ground) feature(f book.FeatureDrawn) {
 		g.add(scene.Poly{Points: points, Hatch: scene.Hatch{Role: scene.WaterLine, Pitch: 8, Weight: 0.8}, Stroke: scene.Stroke{Role: scene.WaterLine, Width: 1, Dash: [2]float64{2, 3}}})
 	default:
 		for _, c := range along(points, nameAir) {
-			g.take(scene.Around(c, nameAir))
+			g.drawn.take(scene.Around(c, nameAir))
 		}
 		g.add(scene.Poly{Points: points, Open: true, Stroke: scene.Stroke{Role: scene.Contour, Width: 1.2, Dash: [2]float64{8, 4}}})
 	}
@@ -88,7 +88,7 @@ func (g *ground) vehicle(c scene.Point) scene.Area {
 func (g *ground) tree(c scene.Point, r float64) {
 	g.add(scene.Circle{At: c, Radius: r * 0.85, Fill: scene.Tree, Stroke: stroke(scene.TreeLine, 1.2)},
 		scene.Circle{At: c, Radius: 1.6, Fill: scene.TreeLine})
-	g.take(scene.Around(c, r*1.7))
+	g.drawn.take(scene.Around(c, r*1.7))
 }
 
 // hedge draws a row of bushes along the points.
@@ -126,7 +126,7 @@ const nameAir = 4.0
 // keep keeps names off a line of the given width.
 func (g *ground) keep(points []scene.Point, width float64) {
 	for _, c := range along(smooth(points), max(width, 6)) {
-		g.take(scene.Around(c, width))
+		g.drawn.take(scene.Around(c, width))
 	}
 }
 

@@ -156,11 +156,11 @@ func (g *ground) layerLegend(x, y, to float64) {
 	case state.ByBatch:
 		g.legendWords(x, y, to, g.figureWord("number of the batch"), "colour: condition")
 	case state.BySureness:
-		g.surenessLegend(x, y, to)
+		g.shades(x, y, to, surenessSteps())
 	case state.ByRobbing:
-		g.robbingLegend(x, y, to)
+		g.shades(x, y, to, g.robbingSteps())
 	case state.ByStrength:
-		g.strengthLegend(x, y, to)
+		g.shades(x, y, to, strengthSteps())
 	default:
 		g.conditionLegend(x, y, to)
 	}
@@ -187,9 +187,11 @@ func (g *ground) figureWord(word string) string {
 // conditionLegend names the conditions where no lids beside the map do.
 func (g *ground) conditionLegend(x, y, to float64) {
 	if !g.l.Main.Empty() {
-		if len(g.r.Standing(g.yard.Yard)) > 0 {
-			g.legendWords(x, y, to, "lids larger than true")
+		words := g.largerWords()
+		if g.hollow {
+			words = append([]string{"hollow: " + g.s.UnseenWord()}, words...)
 		}
+		g.legendWords(x, y, to, words...)
 		return
 	}
 	g.lineLegend(scene.Area{X: x, Y: y - 4.5, W: to - x, H: 20}, g.yard.YardDescribed.Yard)
@@ -208,13 +210,4 @@ func (g *ground) legendWords(x, y, to float64, words ...string) {
 		all = w
 	}
 	g.right(to, y, all, ink2(12))
-}
-
-// strengthLegend names the steps with their shades.
-func (g *ground) strengthLegend(x, y, to float64) {
-	var steps []shade
-	for _, s := range strengthShades {
-		steps = append(steps, shade{scene.Lid{Condition: scene.Empty, Wash: s.fill}, s.word})
-	}
-	g.shades(x, y, to, "sides with bees, of its sides:", steps, []string{"not seen", "under ½", "from ½", "from ¾ of its sides"})
 }

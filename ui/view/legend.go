@@ -63,12 +63,12 @@ func (p *sheet) legend(a scene.Area) {
 }
 
 // lineLegend is a legend in one row, with as much as fits: troubles before the rest,
-// and nothing of boxes that are empty.
+// and nothing of boxes that are empty, nor of what no nuc is in.
 func (p *sheet) lineLegend(a scene.Area, yard book.YardID) {
 	var first, rest []state.LegendEntry
 	for _, e := range p.s.Legend(yard) {
 		switch {
-		case e.Sign == state.ConditionSign && e.Condition == book.Empty:
+		case e.Sign == state.ConditionSign && e.Condition == book.Empty, e.Counts() && e.N == 0:
 		case e.Sign == state.NeedSign, e.Sign == state.ConditionSign && e.Condition.Trouble():
 			first = append(first, e)
 		default:

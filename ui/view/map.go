@@ -18,7 +18,9 @@ type ground struct {
 	yard    *book.Yard
 	r       *state.Reading
 	figures bool   // lids are large enough for figures
+	hollow  bool   // lids are too small for the hatch of what nobody saw
 	taken   claims // where lids, names and colonies lie: no name goes there
+	drawn   claims // where the ground is drawn: the name of a stand goes there in need
 }
 
 // mapPane draws a yard's ground with all that stands on it, its scale and the
@@ -75,7 +77,7 @@ func (p *sheet) layersEnd(a scene.Area) float64 {
 
 // draw draws the ground, then what stands on it, then names.
 func (g *ground) draw() {
-	g.taken.frame = g.frame
+	g.taken.frame, g.drawn.frame = g.frame, g.frame
 	g.rect(g.frame, scene.Map)
 	g.crosses()
 	for _, draw := range []func(book.FeatureDrawn){g.shadow, g.feature} {
@@ -85,8 +87,8 @@ func (g *ground) draw() {
 	}
 	g.colonies()
 	stands := g.stands()
-	g.featureNames()
 	g.standNames(stands)
+	g.featureNames()
 }
 
 // crosses marks the ground every ten metres, or more where those would lie too
@@ -132,7 +134,20 @@ func (g *ground) margin(a scene.Area) {
 		g.add(scene.Icon{At: at(end+8, y+5), Size: 20, Symbol: scene.WindIcon, Role: scene.Ink2})
 		end = g.text(end+24, y+9, "wind "+figure(wind)+" m/s", ink2(12)) + 20
 	}
+	if beside := g.l.MapLegend(); !beside.Empty() {
+		g.legendBeside(beside)
+		g.legendWords(end, y+9, g.frame.Right(), g.largerWords()...)
+		return
+	}
 	g.layerLegend(end, y+9, a.Right()-14)
+}
+
+// largerWords say that lids are drawn larger than they are.
+func (g *ground) largerWords() []string {
+	if len(g.r.Standing(g.yard.Yard)) == 0 {
+		return nil
+	}
+	return []string{"lids larger than true"}
 }
 
 // scaleMetres is a round length that shows 60 to 150 dp long.

@@ -267,3 +267,74 @@ func TestARowOfManyPlacesIsInSight(t *testing.T) {
 		}
 	}
 }
+
+// TestTheWholeGroundIsInSight: all that is drawn in a yard and all that stands in it is
+// on the map as it opens, at any size.
+func TestTheWholeGroundIsInSight(t *testing.T) {
+	base := open(t)
+	base.Room = state.Yard
+	for _, pane := range []state.Pane{state.Split, state.Map} {
+		for i := range sizes[1:] {
+			s := sized(base, i+1)
+			s.Pane, s.Part = pane, state.SidePart
+			s.Yards[state.Yard] = ledge(s)
+			frame, camera, r := s.Layout().MapFrame(), s.MapCamera(), s.Reading()
+			points := 0
+			for _, f := range r.View.Yard(ledge(s)).Features {
+				for _, p := range f.Points {
+					points++
+					if !frame.Contains(camera.Screen(state.OnGround(p))) {
+						t.Errorf("at %v, pane %d: %s leaves the map", sizes[i+1], pane, f.Label)
+					}
+				}
+			}
+			if points == 0 {
+				t.Fatal("nothing is drawn")
+			}
+		}
+	}
+}
+
+// TestEveryStandHasItsLetter: on the map as it opens the letter of each stand and the
+// name of each colony is written, wherever these are; with text twice as large in a small
+// window lids are too small for any.
+func TestEveryStandHasItsLetter(t *testing.T) {
+	base := open(t)
+	base.Room = state.Yard
+	wanted := 0
+	for y := range base.Reading().View.Yards() {
+		for _, pane := range []state.Pane{state.Split, state.Map} {
+			for i := range sizes {
+				if s := sized(base, i); s.Text > 1.5 {
+					continue
+				}
+				s := sized(base, i)
+				s.Pane, s.Part = pane, state.SidePart
+				s.Yards[state.Yard] = y.Yard
+				frame, said := s.Layout().MapFrame(), map[string]int{}
+				for _, w := range texts(t, window(s), s.Size()) {
+					if w.clip == frame {
+						said[w.Text.Text]++
+					}
+				}
+				want := func(name string) {
+					wanted++
+					if said[name] == 0 {
+						t.Errorf("at %v, pane %d: %s of %s is not named", sizes[i], pane, name, y.Name)
+					}
+				}
+				for stand := range s.Reading().View.Stands(y.Yard) {
+					if stand.Places > 1 {
+						want(stand.Letter)
+					}
+				}
+				for _, c := range s.Reading().Colonies(y.Yard) {
+					want(c.Name)
+				}
+			}
+		}
+	}
+	if wanted < 200 {
+		t.Errorf("only %d letters and names were looked for", wanted)
+	}
+}

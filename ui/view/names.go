@@ -14,24 +14,46 @@ import (
 // hides nothing; where there is none it is left out. A place is the middle of
 // the baseline.
 func (g *ground) name(text string, f font, places []scene.Point) (scene.Area, bool) {
-	w := g.width(text, f)
-	for _, c := range places {
-		box := nameBox(c, w, f)
-		if !g.free(box) {
-			continue
-		}
-		g.take(box)
-		g.centre(c.X, c.Y, text, f)
+	i := slices.IndexFunc(places, func(c scene.Point) bool { return g.free(nameBox(c, g.width(text, f), f)) })
+	if i < 0 {
+		return scene.Area{}, false
+	}
+	return g.write(text, f, places[i]), true
+}
+
+// needed is name for what must not go without: where there is no room it lies on what is
+// drawn of the ground.
+func (g *ground) needed(text string, f font, places []scene.Point) (scene.Area, bool) {
+	if box, ok := g.name(text, f, places); ok {
 		return box, true
 	}
-	return scene.Area{}, false
+	i := slices.IndexFunc(places, func(c scene.Point) bool { return g.clear(nameBox(c, g.width(text, f), f)) })
+	if i < 0 {
+		return scene.Area{}, false
+	}
+	return g.write(text, f, places[i]), true
+}
+
+// write writes a name, on a ground of its own where something is drawn there.
+func (g *ground) write(text string, f font, c scene.Point) scene.Area {
+	box := nameBox(c, g.width(text, f), f)
+	if !g.drawn.free(box) {
+		g.add(scene.Rect{Area: box, Radius: 2, Fill: scene.Map, Clear: 0.2})
+	}
+	g.take(box)
+	g.centre(c.X, c.Y, text, f)
+	return box
 }
 
 // take keeps names off an area.
 func (g *ground) take(a scene.Area) { g.taken.take(a) }
 
-// free tells whether a box lies in the frame and touches nothing taken.
-func (g *ground) free(box scene.Area) bool {
+// free tells whether a box lies in the frame and touches nothing.
+func (g *ground) free(box scene.Area) bool { return g.clear(box) && g.drawn.free(box) }
+
+// clear tells whether a box lies in the frame and touches nothing but what is drawn of
+// the ground.
+func (g *ground) clear(box scene.Area) bool {
 	in := g.frame.Inset(2)
 	return box.X >= in.X && box.Y >= in.Y && box.Right() <= in.Right() && box.Bottom() <= in.Bottom() && g.taken.free(box)
 }
@@ -47,7 +69,7 @@ func (g *ground) standNames(spots []spot) {
 	var squares []*spot
 	for i := range spots {
 		s := &spots[i]
-		if s.Places <= 1 || s.lid < mapLidLeast && !s.Row() || !g.frame.Contains(s.at) {
+		if w, _ := s.half(); s.Places <= 1 || !s.Row() && 2*w < plateNamed || !g.frame.Contains(s.at) {
 			continue
 		}
 		if !s.Row() {
@@ -55,18 +77,21 @@ func (g *ground) standNames(spots []spot) {
 			continue
 		}
 		places := nearest(&homes, s, g.width(s.Letter, letter), letter.size, s.names(g.width(s.Letter, letter)))
-		if box, ok := g.name(s.Letter, letter, places); ok {
+		if box, ok := g.needed(s.Letter, letter, places); ok {
 			g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
 		}
 	}
 	g.letters(&homes, squares, letter)
 	for _, c := range g.r.Colonies(g.yard.Yard) {
-		g.name(c.Name, small, below(g.camera.Screen(state.OnGround(c.At))))
+		g.needed(c.Name, small, aboutColony(g.camera.Screen(state.OnGround(c.At)), g.width(c.Name, small)))
 	}
 	for _, row := range rowsOf(spots, g.frame) {
 		g.rowNames(&homes, row, small)
 	}
 }
+
+// plateNamed is the least plate of a stand that has its letter, dp.
+const plateNamed = 18.0
 
 // letters writes the letters of stands that are no rows, all on the side where most
 // have room, the others where they have it.
@@ -76,10 +101,10 @@ func (g *ground) letters(homes *claims, stands []*spot, f font) {
 		w, reach := g.width(s.Letter, f), s.lid+s.gap()/2+4
 		return append(around(s.at, reach-close, w), around(s.at, reach, w)...)
 	}
-	room := func(s *spot, c scene.Point) bool {
-		w := g.width(s.Letter, f)
-		return g.free(nameBox(c, w, f)) && len(nearest(homes, s, w, f.size, []scene.Point{c})) > 0
+	own := func(s *spot, c scene.Point) bool {
+		return len(nearest(homes, s, g.width(s.Letter, f), f.size, []scene.Point{c})) > 0
 	}
+	room := func(s *spot, c scene.Point) bool { return g.free(nameBox(c, g.width(s.Letter, f), f)) && own(s, c) }
 	best, most := 0, -1
 	for i := range 4 * sides {
 		n := 0
@@ -94,16 +119,22 @@ func (g *ground) letters(homes *claims, stands []*spot, f font) {
 	}
 	for _, s := range stands {
 		all := places(s)
-		for _, c := range append([]scene.Point{all[best]}, all...) {
-			if room(s, c) {
-				box := nameBox(c, g.width(s.Letter, f), f)
-				g.take(box)
-				g.centre(c.X, c.Y, s.Letter, f)
-				g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
-				break
-			}
+		all = slices.DeleteFunc(append([]scene.Point{all[best]}, all...), func(c scene.Point) bool { return !own(s, c) })
+		if box, ok := g.needed(s.Letter, f, all); ok {
+			g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
+		} else if s.lid >= mapLidLeast {
+			g.letterWithin(s, f)
 		}
 	}
+}
+
+// letterWithin writes the letter of a stand between its four lids: beside it there is no
+// room.
+func (g *ground) letterWithin(s *spot, f font) {
+	const disc, size = 7.5, 12.0
+	f.size = size
+	g.add(scene.Circle{At: s.at, Radius: disc, Fill: scene.Panel, Stroke: stroke(scene.Rule, 1), Tag: scene.Tag{Ref: s.Ref, Reason: s.Says}})
+	g.add(scene.Text{At: s.at, Text: s.Letter, Size: size, Weight: f.weight, Anchor: scene.Centre, Middle: true, Role: f.role})
 }
 
 // names are places for the letter of a row: at its ends first.
@@ -233,9 +264,13 @@ func around(c scene.Point, reach, width float64) []scene.Point {
 	}
 }
 
-// below are places for the name of a colony: below, above, right, left.
-func below(c scene.Point) []scene.Point {
-	return []scene.Point{c.Add(at(0, 23)), c.Add(at(0, -14)), c.Add(at(24, 5)), c.Add(at(-24, 5))}
+// aboutColony are places for the name of a colony, so wide: below, above, right, left,
+// then the corners.
+func aboutColony(c scene.Point, width float64) []scene.Point {
+	const half, air = 11.0, 3.0
+	side := half + air + width/2
+	near := []scene.Point{c.Add(at(0, 23)), c.Add(at(0, -14)), c.Add(at(side, 5)), c.Add(at(-side, 5))}
+	return append(near, around(c, half, width)[4:]...)
 }
 
 // roles are what a colony is kept for, in words.

@@ -19,7 +19,8 @@ type spot struct {
 const (
 	mapLid      = 29.0
 	mapLidMost  = 64.0
-	mapLidLeast = 12.0 // below it a nuc is a flat cell
+	mapLidLeast = 12.0 // below it a nuc is a flat cell,
+	mapLidClose = 9.5  // but its stand may come close to the next for a lid
 	// A flat cell smaller than this has no edge, nor has the plate it stands on.
 	mapCellEdged = 6.0
 	mapCell      = 4.0 // the least of them
@@ -40,7 +41,7 @@ func (g *ground) stands() []spot {
 	spots := make([]spot, 0, len(all))
 	nucs := 0
 	if g.leastLid(all, most) < mapLidFull {
-		most = min(most, mapLidFull-0.5)
+		most, g.hollow = min(most, mapLidFull-0.5), true
 	}
 	for i := range all {
 		s := spot{Standing: &all[i], at: g.camera.Screen(all[i].On)}
@@ -115,6 +116,9 @@ func (g *ground) cells(s *spot, filter state.Filter) {
 			g.add(frame)
 		}
 		g.add(g.cell(n, scene.Around(c, s.lid), tag, !filter.Shows(n)))
+		if s.lid >= mapCellEdged && s.Places <= 1 {
+			g.take(scene.Around(c, s.lid))
+		}
 	}
 }
 
@@ -182,6 +186,8 @@ func lidSize(s *state.Standing, apart, place, most float64) float64 {
 		lid = min(lid, place/(1+lidGapLeast))
 	case lid > mapLidNearly:
 		lid = max(lid, mapLidFull)
+	case lid >= mapLidClose && lid < mapLidLeast:
+		lid = mapLidLeast
 	case lid < mapLidRead && s.Places <= 1:
 		lid = min(lid*mapLap, mapLidRead)
 	}
@@ -228,7 +234,7 @@ func (g *ground) plate(s *spot) {
 	w, h := s.half()
 	box := scene.Area{X: s.at.X - w, Y: s.at.Y - h, W: 2 * w, H: 2 * h}
 	tag := scene.Tag{Ref: s.Ref, Reason: s.Says}
-	if s.lid >= mapLidLeast || s.Row() {
+	if s.lid >= mapCellEdged || s.Row() {
 		g.take(box)
 	}
 	edge := stroke(scene.Rule, 1)
