@@ -2,6 +2,9 @@ package state
 
 import (
 	"fmt"
+	"math"
+	"slices"
+	"sync"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -20,6 +23,8 @@ type NucCourse struct {
 	WaitUntil      calendar.Day // from which waiting no longer pays; none: it is not waited for eggs
 	Given          int          // if one lays, with how many of 100 she is the one given
 	WeatherIsKnown bool         // somebody told something of the weather of these days
+
+	was func() []CourseDay
 }
 
 // CourseDay is what a nuc may hold at the start of a day.
@@ -54,6 +59,12 @@ func (r *Reading) readCourse(id book.NucID) *NucCourse {
 			c.Days = append(c.Days, CourseDay{d.Day, coursePartsOf(d.Chances)})
 		}
 	}
+	c.was = sync.OnceValue(func() (days []CourseDay) {
+		for _, d := range r.Course.Hindsight(n.Nuc) {
+			days = append(days, CourseDay{d.Day, coursePartsOf(d.Chances)})
+		}
+		return days
+	})
 	c.Looks = r.Course.Evidence(n.Nuc)
 	c.WeatherIsKnown = r.weatherTold(n.Yard, held.From)
 	if eggs := r.Course.Eggs(n.Nuc); !n.Holds.Condition.Queenright() && eggs.Ever() >= hardlyEver {
@@ -61,6 +72,52 @@ func (r *Reading) readCourse(id book.NucID) *NucCourse {
 		c.WaitUntil = eggs.NotWorth(r.Day, r.Numbers().Get(practice.WorthNucDay))
 	}
 	return c
+}
+
+// NowKnown are the days of a nuc's course up to the day of the clock by all that is
+// known now, beside what was known on each; none where nothing was learned since.
+func (s State) NowKnown(id book.NucID) []CourseDay {
+	present, then := s.Present(), s.Reading().CourseOf(id).Days
+	if present.Nuc(id) == nil || len(then) == 0 {
+		return nil
+	}
+	c := present.CourseOf(id)
+	if c.was == nil {
+		return nil
+	}
+	days, learned := []CourseDay{}, false
+	for _, d := range c.was() {
+		i := int(d.Day - then[0].Day)
+		if i < 0 || i >= len(then) {
+			continue
+		}
+		days = append(days, d)
+		learned = learned || !d.alike(then[i].CourseParts)
+	}
+	if !learned {
+		return nil
+	}
+	return days
+}
+
+// alike tells whether chances round to the same per cent, give or take one.
+func (p CourseParts) alike(q CourseParts) bool {
+	for i := range p {
+		if math.Abs(p[i]-q[i]) > 0.015 {
+			return false
+		}
+	}
+	return true
+}
+
+// Parts are the parts that are worth a word on any day, in their order.
+func (c *NucCourse) Parts() (parts []CoursePart) {
+	for p := range courseParts {
+		if slices.ContainsFunc(c.Days, func(d CourseDay) bool { return d.Shown(p) }) {
+			parts = append(parts, p)
+		}
+	}
+	return parts
 }
 
 // weatherTold tells whether somebody told of a day since.

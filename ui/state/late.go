@@ -46,6 +46,8 @@ func (s State) FillHeight(l Layout) (all, shown float64) {
 	case LateFill:
 		late, _ := s.FilledLate()
 		return l.LateChart() + lateFoot + LateRow*float64(len(late.Ways)), l.Main.H - LateHead
+	case CourseFill:
+		return s.CoursePane(l).High(), l.Main.H - CourseHead
 	case BatchFill:
 		id, _ := s.FillOf.Batch()
 		r := s.Reading()

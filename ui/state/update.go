@@ -302,7 +302,7 @@ func (s State) mainPlace() Place {
 		return ReviewPlace
 	case s.Walk != nil:
 		return RecordPlace
-	case s.Fill == LateFill || s.Fill == BatchFill:
+	case s.Fill == LateFill || s.Fill == BatchFill || s.Fill == CourseFill:
 		return FillPlace
 	case s.Room == Today:
 		return RoutePlace

@@ -34,6 +34,7 @@ func (c *cardDraw) probably(n *state.Nuc) {
 			c.part(part, of)
 		}
 	}
+	c.nowKnown(n)
 	c.chart(n, of)
 	if of.Given < 100 && of.Now.Shown(state.LayingPart) {
 		c.para(fmt.Sprintf("If one lays, she is the one given in %d of 100", of.Given), ink2(13), whole)
@@ -64,12 +65,20 @@ const (
 func (c *cardDraw) chart(n *state.Nuc, of *state.NucCourse) {
 	a := scene.Area{X: c.x, Y: c.y - 12, W: c.w, H: bandHeight(bands, bandFly)}
 	c.newBand(c.r, n, a, bandFly).draw()
-	c.y = a.Bottom() + 15
-	if len(of.Looks) > 0 {
-		c.text(c.x, c.y, "▼ a look", ink2(12))
+	c.y = c.courseLegend(c.x, a.Bottom()+17, c.w, of.Parts()) + 4
+}
+
+// nowKnown says of a day that is past what it held by all that is known now.
+func (c *cardDraw) nowKnown(n *state.Nuc) {
+	if c.r.Day >= c.s.Today() {
+		return
 	}
-	c.right(c.x+c.w, c.y, "of 100, by day; below: flying hours", ink2(12))
-	c.y += 24
+	for _, d := range c.s.NowKnown(n.Nuc.Nuc) {
+		if d.Day == c.r.Day {
+			c.field("As known now", d.String(), ink(14), whole)
+			c.y += 6
+		}
+	}
 }
 
 // mostLooks are how many looks the card tells of.

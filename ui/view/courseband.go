@@ -18,6 +18,7 @@ type courseBand struct {
 	r          *state.Reading
 	n          *state.Nuc
 	c          *state.NucCourse
+	shown      []state.CourseDay // the days of the bands: those of the course, or what is known of them now
 	column     float64
 	fly        float64      // how high the hours of a fine day are
 	words      bool         // parts are named in words
@@ -41,6 +42,7 @@ func bandHeight(bands, fly float64) float64 {
 func (p *sheet) newBand(r *state.Reading, n *state.Nuc, a scene.Area, fly float64) courseBand {
 	g := courseBand{sheet: p, r: r, n: n, c: r.CourseOf(n.Nuc.Nuc), fly: fly}
 	g.Area = scene.Area{X: a.X + bandScale, Y: a.Y + bandTicks, W: a.W - bandScale, H: a.H - bandHeight(0, fly)}
+	g.shown = g.c.Days
 	g.column = g.W / float64(len(g.c.Days))
 	g.first, g.old = g.c.Days[0].Day, r.DayOf(n.Presumed.OldEnoughFrom)
 	return g
@@ -53,24 +55,46 @@ func (g courseBand) x(d calendar.Day) float64 { return g.X + g.column*float64(d-
 func (g courseBand) y(chance float64) float64 { return g.Bottom() - g.H*chance }
 
 func (g courseBand) draw() {
-	g.scale()
-	for part := range partLooks {
-		g.band(state.CoursePart(part))
-	}
-	g.paleAhead()
-	for part := range partLooks {
-		g.letter(state.CoursePart(part))
-	}
-	g.add(scene.Rect{Area: g.Area, Stroke: stroke(scene.Ink2, 1)})
+	g.bands()
 	for _, d := range g.c.Days {
 		g.flying(d.Day)
 	}
 	g.rule(g.X, g.flyLine(), g.Right(), g.flyLine(), scene.Rule)
 	g.days()
-	g.now()
+	g.now(g.Y-bandTicks+2, g.flyLine())
 	g.looks()
 	for _, d := range g.c.Days {
 		g.hit(scene.Area{X: g.x(d.Day), Y: g.Y, W: g.column, H: g.flyLine() - g.Y}, g.dayRef(d.Day), d.Says()+"; "+g.hours(d.Day))
+	}
+}
+
+// bands draws the chances of the days that are shown, with their scale.
+func (g courseBand) bands() {
+	g.scale()
+	known := slices.IndexFunc(g.shown, func(d state.CourseDay) bool { return d.Day >= g.ahead() })
+	if known < 0 {
+		known = len(g.shown)
+	}
+	for part := range partLooks {
+		g.band(state.CoursePart(part), g.shown[:known], false)
+		g.band(state.CoursePart(part), g.shown[known:], true)
+	}
+	for part := range partLooks {
+		g.letter(state.CoursePart(part))
+	}
+	all := g.Area
+	all.W = g.x(g.shown[len(g.shown)-1].Day+1) - g.X
+	g.add(scene.Rect{Area: all, Stroke: stroke(scene.Ink2, 1)})
+}
+
+// nowKnown draws the days by what is known of them now, in an area of its own below the
+// same hours of the days.
+func (g courseBand) nowKnown(days []state.CourseDay, a scene.Area) {
+	g.Area, g.shown = scene.Area{X: g.X, Y: a.Y, W: g.W, H: a.H}, days
+	g.bands()
+	g.now(g.Y, g.Bottom())
+	for _, d := range days {
+		g.hit(scene.Area{X: g.x(d.Day), Y: g.Y, W: g.column, H: g.H}, g.dayRef(d.Day), "As known now, "+d.Says())
 	}
 }
 
@@ -96,32 +120,40 @@ func under(parts state.CourseParts, part state.CoursePart) (sum float64) {
 	return sum
 }
 
-// band draws a part as steps, a day each.
-func (g courseBand) band(part state.CoursePart) {
-	if !slices.ContainsFunc(g.c.Days, func(d state.CourseDay) bool { return d.Shown(part) }) {
+// band draws a part as steps, a day each: solid where it is known what was done and
+// seen, hatched on paper where the days have not come.
+func (g courseBand) band(part state.CoursePart, days []state.CourseDay, ahead bool) {
+	if !slices.ContainsFunc(days, func(d state.CourseDay) bool { return d.Shown(part) }) {
 		return
 	}
-	n := len(g.c.Days)
+	n := len(days)
 	points := make([]scene.Point, 4*n)
-	for i, d := range g.c.Days {
+	for i, d := range days {
 		low := under(d.CourseParts, part)
 		y, x, end := g.y(low+d.CourseParts[part]), g.x(d.Day), g.x(d.Day+1)
 		points[2*i], points[2*i+1] = at(x, y), at(end, y)
 		y = g.y(low)
 		points[4*n-1-2*i], points[4*n-2-2*i] = at(x, y), at(end, y)
 	}
-	look := partLooks[part]
-	g.add(scene.Poly{Points: points, Fill: look.like.Fill(), Stroke: stroke(scene.Ink, 0.8)})
+	look := partLooks[part].like
+	poly := scene.Poly{Points: points, Fill: look.Fill(), Stroke: stroke(scene.Ink, 0.8)}
+	if ahead {
+		poly.Fill, poly.Hatch, poly.Stroke = scene.Panel, notYet(look), stroke(scene.Ink2, 0.8)
+	}
+	g.add(poly)
+}
+
+// notYet is the hatch of a condition that is only expected; where there is no queen
+// the paper stays bare.
+func notYet(c scene.Condition) scene.Hatch {
+	if c == scene.NoQueen {
+		return scene.Hatch{}
+	}
+	return scene.Hatch{Role: c.Line(), Pitch: 5, Weight: 1.3}
 }
 
 // ahead is the first day of which nothing is known yet.
 func (g courseBand) ahead() calendar.Day { return min(g.r.Day, g.s.Today()) + 1 }
-
-// paleAhead lets the days ahead step back: they are only expected.
-func (g courseBand) paleAhead() {
-	x := max(g.x(g.ahead()), g.X)
-	g.add(scene.Rect{Area: scene.Area{X: x, Y: g.Y, W: g.Right() - x, H: g.H}, Fill: scene.Panel, Clear: 0.42})
-}
 
 // letter writes a part's letter where its band has most room.
 func (g courseBand) letter(part state.CoursePart) {
@@ -132,12 +164,12 @@ func (g courseBand) letter(part state.CoursePart) {
 	}
 	wide := int(math.Ceil((g.width(text, ink(size).bold()) + 4) / g.column))
 	best, from, middle := size+2, -1, 0.0
-	for i := 0; text != "" && i+wide <= len(g.c.Days); i++ {
-		if d := g.c.Days[i].Day; d < g.ahead() && d+calendar.Day(wide) >= g.ahead() {
+	for i := 0; text != "" && i+wide <= len(g.shown); i++ {
+		if d := g.shown[i].Day; d < g.ahead() && d+calendar.Day(wide) >= g.ahead() {
 			continue // it would lie on the line of now
 		}
 		low, high := 0.0, 1.0
-		for _, d := range g.c.Days[i : i+wide] {
+		for _, d := range g.shown[i : i+wide] {
 			u := under(d.CourseParts, part)
 			low, high = max(low, u), min(high, u+d.CourseParts[part])
 		}
@@ -148,24 +180,28 @@ func (g courseBand) letter(part state.CoursePart) {
 	if from < 0 {
 		return
 	}
-	d := g.c.Days[from].Day
+	d := g.shown[from].Day
 	f := ink(size).bold()
 	if d < g.ahead() {
 		f = f.as(partLooks[part].like.Letter())
 	}
 	o := at(g.x(d)+float64(wide)*g.column/2, g.y(middle))
+	if d >= g.ahead() {
+		w := g.width(text, f) + 6
+		g.rect(scene.Area{X: o.X - w/2, Y: o.Y - size*0.6, W: w, H: size * 1.2}, scene.Panel)
+	}
 	g.add(scene.Text{At: o, Text: text, Size: f.size, Weight: f.weight, Role: f.role, Anchor: scene.Centre, Middle: true})
 }
 
 // now draws the day of the clock, and in the keeper's colour another that is
 // looked at.
-func (g courseBand) now() {
+func (g courseBand) now(from, to float64) {
 	line := func(d calendar.Day, role scene.Role) {
 		if d < g.first || d > g.c.Days[len(g.c.Days)-1].Day {
 			return
 		}
 		x := g.x(d) + g.column/2
-		g.add(scene.Line{From: at(x, g.Y-bandTicks+2), To: at(x, g.flyLine()), Stroke: stroke(role, 2)})
+		g.add(scene.Line{From: at(x, from), To: at(x, to), Stroke: stroke(role, 2)})
 	}
 	line(g.s.Today(), scene.Ink)
 	if g.s.Away() {

@@ -7,17 +7,8 @@ import (
 	"lidmark/ui/state"
 )
 
-// Measures of a course that fills the room, dp.
-const (
-	courseHead  = 46.0
-	courseFly   = 44.0
-	courseDates = 110.0 // of the looks
-	courseLow   = 110.0
-	courseHigh  = 480.0
-)
-
-// courseRoom draws the course of a nuc in the whole room: its bands and weather,
-// and below them what each look was worth.
+// courseRoom draws the course of a nuc in the whole room: its bands as they were known
+// then and as they are known now, its weather, and what each look was worth.
 func (p *sheet) courseRoom() {
 	a := p.l.Main
 	p.rect(a, scene.Panel)
@@ -29,32 +20,47 @@ func (p *sheet) courseRoom() {
 	const back = "back to the yard"
 	from -= p.width(back, ink(14).semi())
 	p.link(from, a.Y+27, back, ink(14).semi().as(scene.Pen), "give back", false)
-	if n == nil || len(p.s.Reading().CourseOf(n.Nuc.Nuc).Days) == 0 {
+	pane := p.s.CoursePane(p.l)
+	if !pane.Then {
 		p.wrap(x, a.Y+72, "Nothing is known of what it held on the day you are looking at.", ink(15), w, 2)
 		return
 	}
 	x = p.text(x, a.Y+27, n.Name, ink(20).bold()) + 12
-	p.fit(x, a.Y+27, "what it most probably holds, of 100, by day; below: flying hours", ink2(14), from-16)
-	looks := p.s.Reading().CourseOf(n.Nuc.Nuc).Looks
-	need := float64(len(looks))*(scene.LineHeight(14)+2) + 40
-	high := min(max(a.H-courseHead-bandHeight(0, courseFly)-need, courseLow), courseHigh)
-	chart := scene.Area{X: a.X + state.Edge, Y: a.Y + courseHead, W: w, H: bandHeight(high, courseFly)}
-	g := p.newBand(p.s.Reading(), n, chart, courseFly)
-	g.words = true
-	g.draw()
-	p.looksBelow(scene.Area{X: chart.X, Y: chart.Bottom() + 12, W: w, H: a.Bottom() - chart.Bottom() - 12}, n)
+	p.widest(x, a.Y+27, from-16, ink2(14), "what it most probably holds, of 100, by day; below: flying hours", "what it most probably holds, of 100, by day", "most probably, of 100, by day", "of 100, by day")
+	body := scene.Area{X: a.X, Y: a.Y + state.CourseHead, W: a.W, H: a.H - state.CourseHead}
+	offset := p.s.FillOffset(p.l)
+	p.wholeLines(body, func() { p.courseBody(n, pane, body, offset) })
+	p.scrollBar(body, offset, pane.High())
 }
 
-// looksBelow writes what the looks were worth, the last first, as many as there is
-// room for: the card has them too.
-func (p *sheet) looksBelow(a scene.Area, n *state.Nuc) {
-	y := a.Y + 14
-	for _, l := range slices.Backward(p.s.Reading().CourseOf(n.Nuc.Nuc).Looks) {
-		lines := len(scene.Wrap(p.measure, p.say(l.Words), 14, scene.Regular, a.W-courseDates))
-		if y+float64(lines-1)*scene.LineHeight(14) > a.Bottom()-4 {
-			return
-		}
+// courseBody draws what scrolls of a course that fills the room.
+func (p *sheet) courseBody(n *state.Nuc, pane state.CoursePane, body scene.Area, offset float64) {
+	of := p.s.Reading().CourseOf(n.Nuc.Nuc)
+	x, y, w := body.X+state.Edge, body.Y-offset, body.W-2*state.Edge
+	if pane.Now {
+		p.fit(x+bandScale, y+13, "As known then: by what was seen up to each evening", ink(13).semi(), x+w)
+		y += state.CourseTitle
+	}
+	chart := scene.Area{X: x, Y: y, W: w, H: bandHeight(pane.Bands, state.CourseFly)}
+	g := p.newBand(p.s.Reading(), n, chart, state.CourseFly)
+	g.words = true
+	g.draw()
+	y = chart.Bottom()
+	if pane.Now {
+		p.fit(x+bandScale, y+14, "As known now: by all that was seen since as well", ink(13).semi(), x+w)
+		y += state.CourseTitle
+		g.nowKnown(p.s.NowKnown(n.Nuc.Nuc), scene.Area{X: x, Y: y, W: w, H: pane.Bands})
+		y += pane.Bands
+	}
+	y = p.courseLegend(x, y+20, w, of.Parts())
+	p.looksBelow(scene.Area{X: x, Y: y + 4, W: w}, of)
+}
+
+// looksBelow writes what the looks were worth, the last first.
+func (p *sheet) looksBelow(a scene.Area, of *state.NucCourse) {
+	y := a.Y
+	for _, l := range slices.Backward(of.Looks) {
 		p.text(a.X, y, "▼ "+l.Day.Short(), ink2(13))
-		y = p.wrap(a.X+courseDates, y, l.Words, ink(14), a.W-courseDates, lines) + 2
+		y = p.wrap(a.X+state.CourseDates, y, l.Words, ink(14), a.W-state.CourseDates, whole) + 2
 	}
 }
