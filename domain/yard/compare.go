@@ -95,7 +95,7 @@ func halton(i, base int) (x float64) {
 func lostOf(l Layout, h *Homing) (sum float64) {
 	for i := range h.doors {
 		if d := &h.doors[i]; !d.Colony && l.at(d).Virgins > 0 {
-			sum += l.at(d).Virgins * lost(l, h, i)
+			sum += l.at(d).Virgins * l.Lost(h, i)
 		}
 	}
 	return sum

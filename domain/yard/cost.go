@@ -32,16 +32,14 @@ func CostOf(l Layout, n practice.Numbers) Cost {
 		own := l.at(&doors[i])
 		c.Virgins += own.Virgins
 		c.Wrong += own.Virgins * virgins.Wrong(i)
-		c.Lost += own.Virgins * lost(l, virgins, i)
+		c.Lost += own.Virgins * l.Lost(virgins, i)
 	}
 	return c
 }
 
-// lost is the chance that a virgin of a door ends where she finds a queen.
-func lost(l Layout, h *Homing, door int) (sum float64) {
-	for _, e := range h.Ends(door) {
-		sum += e.Share * l.queenright(&h.doors[e.Door])
-	}
+// Lost is the chance that a virgin of a door ends where she finds a queen.
+func (l Layout) Lost(virgins *Homing, door int) (sum float64) {
+	virgins.Astray(door, func(other int, share float64) { sum += share * l.queenright(&virgins.doors[other]) })
 	return sum
 }
 

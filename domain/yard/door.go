@@ -29,6 +29,12 @@ func (l Layout) Doors(apart Spacing) []Door {
 	return doors
 }
 
+// Door is the entrance of a nuc by its stand in the layout and where it is among
+// those of the stand.
+func (l Layout) Door(stand, nuc int, apart Spacing) Door {
+	return l.Stands[stand].door(stand, nuc, apart)
+}
+
 func (s *Stand) door(stand, nuc int, apart Spacing) Door {
 	n := &s.Nucs[nuc]
 	return Door{

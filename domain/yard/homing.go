@@ -13,16 +13,24 @@ type Homing struct {
 	kernel Kernel
 	doors  []Door
 	grid   *grid
-	far    []float64 // how far the last neighbour that counts is from a door
+	far    []float64     // how far the last neighbour that counts is from a door
+	beside [][]neighbour // those that count, kept while nobody is moved
 	wrong  []float64
 	most   float64 // no far is above it
 	found  []near
 }
 
-// near is a neighbour.
+// near is a door around another.
 type near struct {
 	door int
 	d    float64
+}
+
+// neighbour is a door that counts, with the share of its place among the nearest:
+// 1, less where several are equally near.
+type neighbour struct {
+	door  int
+	share float64
 }
 
 // beyond is how many reaches away a box no longer counts: e^−10 is nothing.
@@ -34,8 +42,9 @@ func HomingOf(doors []Door, k Kernel) *Homing {
 	for i := range doors {
 		at[i] = doors[i].At
 	}
-	h := &Homing{kernel: k, doors: doors, grid: newGrid(at), far: make([]float64, len(doors)), wrong: make([]float64, len(doors))}
+	h := &Homing{kernel: k, doors: doors, grid: newGrid(at), far: make([]float64, len(doors)), wrong: make([]float64, len(doors)), beside: make([][]neighbour, len(doors))}
 	for i := range doors {
+		h.settle(i)
 		h.reckon(i)
 	}
 	return h
@@ -56,63 +65,107 @@ type End struct {
 // Ends are the doors at which the bees of a door end wrongly, the likeliest first.
 // The shares add up to [Homing.Wrong].
 func (h *Homing) Ends(door int) []End {
-	var ends []End
-	sum := h.weigh(door, func(other int, w float64) { ends = append(ends, End{other, w}) })
-	for i := range ends {
-		ends[i].Share /= 1 + sum
-	}
+	ends := make([]End, 0, len(h.beside[door]))
+	h.Astray(door, func(other int, share float64) { ends = append(ends, End{other, share}) })
 	slices.SortFunc(ends, func(a, b End) int { return cmp.Or(cmp.Compare(b.Share, a.Share), cmp.Compare(a.Door, b.Door)) })
 	return ends
+}
+
+// Astray calls for the doors at which the bees of a door end wrongly, the nearest
+// first, with the chance of each. Unlike [Homing.Ends] it costs no memory.
+func (h *Homing) Astray(door int, yield func(other int, share float64)) {
+	home := 1 - h.wrong[door] // 1 of all the weights
+	for _, n := range h.beside[door] {
+		yield(n.door, h.weight(door, n)*home)
+	}
+}
+
+// Near calls for each door no further than so many metres from a point.
+func (h *Homing) Near(at book.Point, metres float64, yield func(door int)) {
+	h.grid.within(at, metres, func(i int, _ float64) { yield(i) })
 }
 
 // Set puts a door anew: moved, turned, painted or with other bees. It gives the
 // doors whose homing is another since, the door itself among them.
 func (h *Homing) Set(door int, d Door) (changed []int) {
-	was := h.doors[door].At
-	h.doors[door] = d
-	h.grid.move(door, d.At)
-	seen := func(i int, r float64) {
-		if r <= h.far[i]+tie && i != door && !slices.Contains(changed, i) {
+	return h.SetAll([]int{door}, []Door{d}, nil)
+}
+
+// SetAll puts several doors anew at once, as [Homing.Set] does. What it gives takes
+// the place of a list that is no longer needed.
+func (h *Homing) SetAll(which []int, to []Door, changed []int) []int {
+	changed = changed[:0]
+	moved := false
+	for k, i := range which {
+		changed = h.seeing(h.doors[i].At, changed)
+		if h.doors[i].At != to[k].At {
+			moved = true
+			h.grid.move(i, to[k].At)
+			changed = h.seeing(to[k].At, changed)
+		}
+		h.doors[i] = to[k]
+	}
+	for _, i := range which {
+		if !slices.Contains(changed, i) {
 			changed = append(changed, i)
 		}
 	}
-	h.grid.within(was, h.most+tie, seen)
-	h.grid.within(d.At, h.most+tie, seen)
-	changed = append(changed, door)
 	for _, i := range changed {
+		if moved {
+			h.settle(i)
+		}
 		h.reckon(i)
 	}
 	return changed
 }
 
+// seeing adds the doors to a list for which a door at a point may count.
+func (h *Homing) seeing(p book.Point, to []int) []int {
+	h.grid.within(p, h.most+tie, func(i int, r float64) {
+		if r <= h.far[i]+tie && !slices.Contains(to, i) {
+			to = append(to, i)
+		}
+	})
+	return to
+}
+
 func (h *Homing) reckon(i int) {
-	sum := h.weigh(i, func(int, float64) {})
+	var sum float64
+	for _, n := range h.beside[i] {
+		sum += h.weight(i, n)
+	}
 	h.wrong[i] = sum / (1 + sum)
+}
+
+func (h *Homing) weight(i int, n neighbour) float64 {
+	return h.kernel.Weight(&h.doors[i], &h.doors[n.door]) * n.share
 }
 
 // tie is how far apart two distances in metres are the same.
 const tie = 1e-9
 
-// weigh calls for the neighbours that count with their weights, and gives the sum.
-// Where more are equally near than places are left, they share those, so that a
-// yard laid out evenly is judged evenly.
-func (h *Homing) weigh(i int, yield func(other int, w float64)) (sum float64) {
+// settle finds the neighbours of a door that count. Where more are equally near than
+// places are left, they share those, so that a yard laid out evenly is judged evenly.
+func (h *Homing) settle(i int) {
 	all := h.neighbours(i)
 	last, sure := h.last(all)
 	h.far[i] = last
 	h.most = max(h.most, last)
+	h.beside[i] = h.beside[i][:0]
+	tied := 1.0
+	if sure < len(all) {
+		tied = float64(h.kernel.Nearest-sure) / float64(h.ties(all, last)-sure)
+	}
 	for k, n := range all {
 		if n.d > last+tie {
 			break
 		}
-		w := h.kernel.Weight(&h.doors[i], &h.doors[n.door])
+		share := 1.0
 		if k >= sure {
-			w *= float64(h.kernel.Nearest-sure) / float64(h.ties(all, last)-sure)
+			share = tied
 		}
-		sum += w
-		yield(n.door, w)
+		h.beside[i] = append(h.beside[i], neighbour{n.door, share})
 	}
-	return sum
 }
 
 // last is how far the last neighbour that counts is, as far as any may count where

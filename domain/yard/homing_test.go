@@ -174,18 +174,23 @@ func TestHomingGoesOnAsIfReckonedAnew(t *testing.T) {
 		doors := someDoors(t)
 		h := yard.HomingOf(slices.Clone(doors), virgins)
 		for range 5 {
-			i := rapid.IntRange(0, len(doors)-1).Draw(t, "door")
-			d := someDoors(t)[0]
+			which := rapid.SliceOfNDistinct(rapid.IntRange(0, len(doors)-1), 1, min(3, len(doors)), rapid.ID[int]).Draw(t, "doors")
 			before := make([]float64, len(doors))
 			for j := range doors {
 				before[j] = h.Wrong(j)
 			}
-			doors[i] = d
-			changed := h.Set(i, d)
+			to := make([]yard.Door, len(which))
+			for k, i := range which {
+				if to[k] = someDoors(t)[0]; rapid.Bool().Draw(t, "stays") {
+					to[k].At = doors[i].At
+				}
+				doors[i] = to[k]
+			}
+			changed := h.SetAll(which, to, nil)
 			fresh := yard.HomingOf(slices.Clone(doors), virgins)
 			for j := range doors {
 				if h.Wrong(j) != fresh.Wrong(j) {
-					t.Fatalf("door %d after a change of %d: %v, anew %v", j, i, h.Wrong(j), fresh.Wrong(j))
+					t.Fatalf("door %d after a change of %v: %v, anew %v", j, which, h.Wrong(j), fresh.Wrong(j))
 				}
 				if h.Wrong(j) != before[j] && !slices.Contains(changed, j) {
 					t.Fatalf("door %d changed and was not named", j)
