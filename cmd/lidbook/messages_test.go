@@ -249,6 +249,19 @@ import weather warm.csv
 import slash.csv
 import letters.csv
 
+# the ground of a yard
+ground in walk.gpx
+ground in walk.gpx --lat 50.1
+ground in walk.gpx --lat 50.1 --lon 200
+ground in walk.gpx --lat 50.1 --lon 8.2
+ground in walk.gpx --lat 50.1 --lon 8.2 --points moat
+ground in walk.gpx --lat 50.1 --lon 8.2 --lines moat
+ground in walk.gpx --lat 8.2 --lon 50.1 --points tree
+ground in walk.gpx --lat 50.1 --lon 8.3 --points tree
+ground in walk.gpx --lat 50.1 --lon 12.3 --points tree
+ground in walk.gpx --lat 50.1 --lon 8.2 --points tree
+ground out - --coarse --no-positions
+
 # refused
 write 'A3 q e'
 write --yes 'A3 q s9'
@@ -291,6 +304,7 @@ func TestMessages(t *testing.T) {
 	write(t, "slips.csv", "Nuc,Holds,Sides\nA4,C,4\nO1,E,many\n")
 	write(t, "slash.csv", "Nuc,Eggs\nA4,2/5/2027\n")
 	write(t, "letters.csv", "Nuc,Note\nA4,M\xfchle\n")
+	write(t, "walk.gpx", `<gpx><wpt lat="50.1" lon="8.2"><name>plum</name></wpt></gpx>`)
 	write(t, "long.jsonl", strings.Repeat("x", 1<<25))
 	for _, args := range commandLines(t, asBefore) {
 		if out, errs, code := call(t, "", false, args...); code != 0 {

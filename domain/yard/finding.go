@@ -79,6 +79,8 @@ func (f Finding) Words() string {
 		return fmt.Sprintf("%s looks like %s, %.1f m away: %g m is advised", f.Name, f.Other, f.Figure, f.Limit)
 	case InTheWind:
 		return fmt.Sprintf("%s faces the wind, %.0f° off it, with no hedge or wall before it: turn it more than %g° away, or shelter it", f.Name, f.Figure, f.Limit)
+	case OutOfReach:
+		return fmt.Sprintf("nobody can walk to %s: leave a way %g m wide", f.Name, f.Limit)
 	}
 	return "stand " + f.Name + f.ofStand()
 }
@@ -104,10 +106,8 @@ func (f Finding) ofStand() string {
 		return fmt.Sprintf(": it stands %.1f m outside the boundary", f.Figure)
 	case FarFromWater:
 		return fmt.Sprintf(": water is %.2f km away, %g km is far enough", f.Figure, f.Limit)
-	case FarFromVehicle:
-		return fmt.Sprintf(": the vehicle is %.0f m away, %g m is far enough to carry", f.Figure, f.Limit)
 	}
-	return fmt.Sprintf(": nobody can walk to %s; leave a way %g m wide", cmp.Or(f.Other, "it"), f.Limit)
+	return fmt.Sprintf(": the vehicle is %.0f m away, %g m is far enough to carry", f.Figure, f.Limit)
 }
 
 // sorted are findings by stand and nuc as the layout has them, worst fault first.

@@ -92,12 +92,10 @@ func (j *judge) services(s *Stand, find finds) {
 	}
 }
 
-// reach tells of each stand to which nobody can walk, or of its nuc.
+// reach tells of each nuc to which nobody can walk.
 func (j *judge) reach() {
 	for _, i := range unreached(j.doors, j.ground, j.numbers) {
-		f := j.nuc(i, OutOfReach, j.name(i), 0)
-		f.Name = j.layout.Stands[j.doors[i].Stand].Letter
-		j.add(f, practice.WalkwayLeast)
+		j.add(j.nuc(i, OutOfReach, "", 0), practice.WalkwayLeast)
 	}
 }
 

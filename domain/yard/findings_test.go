@@ -165,7 +165,7 @@ func TestHowFarMarksAreSeen(t *testing.T) {
 // A ring of hedge shuts a stand in; a gap of a metre lets the keeper through, one of
 // half a metre does not. The middle of a tight block of boxes cannot be reached.
 func TestStandsOutOfReach(t *testing.T) {
-	for gap, want := range map[float64]string{0: "A out of reach", 0.5: "A out of reach", 1: ""} {
+	for gap, want := range map[float64]string{0: "A1 out of reach", 0.5: "A1 out of reach", 1: ""} {
 		hedge := feature(book.Hedge, 0, 0, gap/2, -5, 5, -5, 5, 5, -5, 5, -5, -5, -gap/2, -5)
 		g := kind(hedge, feature(book.VehicleSpot, 0, 0, 0, -12))
 		l := yard.Layout{Stands: []yard.Stand{single("A", 0, 0, 90, yard.Mark{})}}
@@ -179,7 +179,7 @@ func TestStandsOutOfReach(t *testing.T) {
 	}
 	out := yard.Findings(block, yard.Ground{}, summer, practice.Numbers{})
 	out = slices.DeleteFunc(out, func(f yard.Finding) bool { return f.Fault != yard.OutOfReach })
-	if got := strings.Join(faults(out), "; "); !strings.Contains(got, "M out of reach") || strings.Contains(got, "A out of reach") {
+	if got := strings.Join(faults(out), "; "); !strings.Contains(got, "M1 out of reach") || strings.Contains(got, "A1 out of reach") {
 		t.Errorf("of a block of 25: %s", got)
 	}
 }
@@ -206,6 +206,35 @@ func TestFindingsSayWhatToDo(t *testing.T) {
 	for _, w := range want {
 		if !slices.Contains(said, w) {
 			t.Errorf("nobody says %q, but\n%s", w, strings.Join(said, "\n"))
+		}
+	}
+}
+
+func TestFindingsAreGathered(t *testing.T) {
+	var l yard.Layout
+	for i := range 9 {
+		l.Stands = append(l.Stands, single(string(rune('A'+i)), float64(i)*4, 0, 90, yard.Mark{}))
+	}
+	g := kind(feature(book.VehicleSpot, 0, 0, 0, 0), feature(book.ColdHollow, 0, 0, 1, -1, 5, -1, 5, 1, 1, 1))
+	var said []string
+	for _, all := range yard.Gathered(yard.Findings(l, g, summer, practice.Numbers{})) {
+		said = append(said, all.Words())
+		if all.Of[0].Fault != all.Fault {
+			t.Errorf("%v holds %v", all.Fault, all.Of[0].Fault)
+		}
+	}
+	want := []string{
+		"stand B: it stands in a cold hollow, where nights are the coldest",
+		"8 stands have no shade at noon, where small boxes get too hot: B, C, D, E, F, G and 2 more",
+		"3 stands are further than 20 m from the vehicle: G, H, I",
+	}
+	if !slices.Equal(said, want) {
+		t.Errorf("%s", strings.Join(said, "\n"))
+	}
+	for f := yard.LooksAlike; f <= yard.OutOfReach; f++ {
+		words := yard.Gathering{Fault: f, Of: []yard.Finding{{Fault: f, Name: "A", Limit: 7}, {Fault: f, Name: "B", Limit: 7}}}.Words()
+		if !strings.HasSuffix(words, ": A, B") || strings.Contains(words, "%") || f.String() == "" {
+			t.Errorf("%v: %s", f, words)
 		}
 	}
 }

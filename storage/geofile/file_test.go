@@ -104,6 +104,28 @@ func TestWhatIsWrittenReadsBack(t *testing.T) {
 	})
 }
 
+// Open or closed, this way or that way round, an outline is one; a line is not.
+func TestTheSameFeature(t *testing.T) {
+	edge := drawn("edge", book.Boundary, 0, 0, 0, 0, 40, 0, 40, 30)
+	for name, c := range map[string]struct {
+		a, b book.FeatureDrawn
+		want bool
+	}{
+		"itself":       {edge, edge, true},
+		"closed":       {edge, drawn("edge", book.Boundary, 0, 0, 0, 0, 40, 0, 40, 30, 0, 0), true},
+		"turned":       {edge, drawn("edge", book.Boundary, 0, 0, 0, 0, 40, 30, 40.001, 0), true},
+		"moved":        {edge, drawn("edge", book.Boundary, 0, 0, 0, 0, 40, 0, 40, 30.1), false},
+		"taller":       {edge, drawn("edge", book.Boundary, 1, 0, 0, 0, 40, 0, 40, 30), false},
+		"hedge":        {drawn("h", book.Hedge, 1, 1, 0, 0, 1, 1, 2, 0), drawn("h", book.Hedge, 1, 1, 0, 0, 2, 0, 1, 1), false},
+		"hedge around": {drawn("h", book.Hedge, 1, 1, 0, 0, 1, 1, 2, 0), drawn("h", book.Hedge, 1, 1, 0, 0, 1, 1, 2, 0, 0, 0), false},
+		"none":         {book.FeatureDrawn{}, book.FeatureDrawn{}, true},
+	} {
+		if got := geofile.SameFeature(c.a, c.b); got != c.want {
+			t.Errorf("%s: the same %v, want %v", name, got, c.want)
+		}
+	}
+}
+
 // Coarse tells no position nearer than the grid allows, Without none at all.
 func TestPositionsThatAreNotTold(t *testing.T) {
 	o := geofile.Origin{Lat: 50.1043, Lon: 8.2031}

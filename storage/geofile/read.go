@@ -43,12 +43,23 @@ type FarError struct {
 	SwappedKm float64 // from the yard when both are changed over
 }
 
+// Swapped tells whether it lies near the yard with latitude and longitude changed
+// over.
+func (e *FarError) Swapped() bool { return e.SwappedKm <= farFrom }
+
+// May tells whether it may lie so far when the keeper says so, see [Options].
+func (e *FarError) May() bool { return e.Km <= farthest }
+
 // Error asks what is meant.
 func (e *FarError) Error() string {
-	if e.SwappedKm < farFrom {
-		return fmt.Sprintf("%s lies %.0f km from the yard, and %.1f km with latitude and longitude changed over: change them over, or choose the right yard", e.Where, e.Km, e.SwappedKm)
+	switch lies := fmt.Sprintf("%s lies %.0f km from the yard", e.Where, e.Km); {
+	case e.Swapped():
+		return fmt.Sprintf("%s, and %.1f km with latitude and longitude changed over: change them over, or choose the right yard", lies, e.SwappedKm)
+	case e.May():
+		return lies + ": choose the right yard, or say that it may be far"
+	default:
+		return lies + ": choose the right yard"
 	}
-	return fmt.Sprintf("%s lies %.0f km from the yard: choose the right yard, or say that it may be far", e.Where, e.Km)
 }
 
 // farFrom and farthest are km from the yard: what is asked about, what is refused.
