@@ -323,9 +323,9 @@ func (g *lane) labels() {
 	g.flights(y)
 }
 
-// label writes below the stream if there is room, and tells whether it did.
+// label writes below the stream if there is room, and tells whether it did. It keeps
+// its place on every day and lies on a ground of its own over the handle.
 func (g *lane) label(x, y float64, text string) bool {
-	x = g.besideFrame(x, g.width(text, ink2(12)))
 	box := scene.Area{X: x - 4, Y: y - 10, W: g.width(text, ink2(12)) + 8, H: 12}
 	if x < g.ribbon.X || box.Right() > g.area.Right() || !g.room(box) {
 		return false
@@ -333,23 +333,6 @@ func (g *lane) label(x, y float64, text string) bool {
 	g.rect(scene.Area{X: x - 2, Y: y - 11, W: box.W - 4, H: 14}, g.ground)
 	g.text(x, y, text, ink2(12))
 	return true
-}
-
-// besideFrame moves a text w wide that begins at x left of the frame about the
-// day looked at, or right of it, if a side of the frame would cut it.
-func (g *lane) besideFrame(x, w float64) float64 {
-	const air = 5.0
-	left := g.ribbon.Left(g.s.Looked())
-	right := left + g.ribbon.Column
-	cuts := func(side float64) bool { return x-air < side && side < x+w+air }
-	switch {
-	case !cuts(left) && !cuts(right):
-		return x
-	case x+w/2 < right && left-air-w > g.ribbon.X:
-		return left - air - w
-	default:
-		return right + air
-	}
 }
 
 // room takes a box unless it touches one that is taken.
@@ -372,9 +355,6 @@ func (g *lane) flights(y float64) {
 		return
 	}
 	middle := (from + to) / 2
-	if x := g.besideFrame(middle-w/2, w); x > from+8 && x+w < to-8 {
-		middle = x + w/2
-	}
 	g.rect(scene.Area{X: middle - w/2 - 2, Y: y - 11, W: w + 4, H: 14}, g.ground)
 	g.centre(middle, y, word, ink3(12))
 	for _, l := range [][4]float64{{from, y - 4, middle - w/2 - 6, y - 4}, {middle + w/2 + 6, y - 4, to, y - 4}, {from, y - 8, from, y}, {to, y - 8, to, y}} {

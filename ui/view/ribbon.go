@@ -25,7 +25,8 @@ type strip struct {
 	high    float64
 	most    float64      // minutes that fill the row of work
 	told    bool         // somebody said when people are free
-	taken   []scene.Area // where the flag and the word "now" stand
+	nowAt   scene.Area // where the word "now" stands on another day than today
+	flagAt  scene.Area // where the flag stands
 	font    float64
 }
 
@@ -33,8 +34,9 @@ type strip struct {
 func (p *sheet) ribbon() {
 	g := strip{sheet: p, Ribbon: p.l.Ribbon, r: p.s.Present(), today: p.s.Today()}
 	g.place()
-	g.most, g.told = g.mostMinutes(), g.r.View.HoursTold()
-	g.taken = []scene.Area{p.nowWord(), p.flag().area, p.nowWord()}
+	g.told = g.r.View.HoursTold()
+	g.most = g.mostMinutes()
+	g.nowAt, g.flagAt = p.nowPlace(), p.flag().area
 	p.rect(g.Area, scene.Panel)
 	p.clipped(g.Area, scene.Tag{}, func() {
 		for d := g.First; d <= g.Last(); d++ {
@@ -61,12 +63,17 @@ func (g *strip) place() {
 }
 
 // mostMinutes are the minutes that fill the row of work: somewhat more than
-// the most that any day in sight holds from today on. Days past that held more
-// fill the row.
+// the most that any day in sight holds from today on, or the time there is as far as the
+// bars do not become small. What is more fills the row: days past, and time there is.
 func (g *strip) mostMinutes() float64 {
-	most := leastMinutes
+	const room = 1.4
+	most, free := leastMinutes, 0.0
 	for d := max(g.First, g.today); d <= g.Last(); d++ {
-		most = max(most, g.r.WorkOn(d).Minutes)
+		w := g.r.WorkOn(d)
+		most, free = max(most, w.Minutes), max(free, w.Free)
+	}
+	if g.told {
+		most = max(most, min(free, most*room))
 	}
 	return most * 1.1
 }
@@ -117,17 +124,18 @@ func (g *strip) day(d calendar.Day) {
 	g.hit(scene.Area{X: x, Y: g.Y, W: g.Column, H: g.H}, scene.Ref{Kind: state.DayRef, ID: d.String()}, g.said(d))
 }
 
-// month writes the name of the month of d from that day on: beside the flag or
-// "now" where they would cover it, and not at all where it has no room before
-// the next month.
+// month writes the name of the month of d from that day on, always at the same place,
+// beside that of "now": not under the flag, which names a month itself, nor where it has
+// no room before the next month.
 func (g *strip) month(d calendar.Day) {
 	year, m, _ := d.Date()
 	f := ink(12.5).semi()
 	x, w := g.Left(d)+4, g.width(m.String(), f)
-	for _, t := range g.taken {
-		if !t.Empty() && x < t.Right()+4 && t.X-4 < x+w {
-			x = t.Right() + 6
-		}
+	if x < g.nowAt.Right()+4 && g.nowAt.X-4 < x+w {
+		x = g.nowAt.Right() + 6
+	}
+	if x < g.flagAt.Right()+4 && g.flagAt.X-4 < x+w {
+		return
 	}
 	if x+w <= min(g.W, g.Left(calendar.Date(year, m+1, 1)))-2 {
 		g.text(x, g.Y+14, m.String(), f)
@@ -191,7 +199,7 @@ func (g *strip) minutes(d calendar.Day) {
 		if over := min(w.Over()*k, bar.H); over > 0 && w.Free > 0 && g.told {
 			g.rect(scene.Area{X: bar.X, Y: bar.Y, W: bar.W, H: over}, scene.Act)
 		}
-		if y := g.work - w.Free*k; !g.l.Narrow && g.told && w.Free <= g.most {
+		if y := g.work - min(w.Free, g.most)*k; !g.l.Narrow && g.told && w.Free > 0 {
 			g.rule(g.Left(d)+g.Column*0.06, y, g.Left(d)+g.Column*0.94, y, scene.Ink3)
 		}
 	}

@@ -1,6 +1,8 @@
 package view_test
 
 import (
+	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -55,26 +57,125 @@ func TestTheFlagCoversNoWord(t *testing.T) {
 	})
 }
 
+// TestTheHandleCutsNoLabelOfALane: where a side of the handle runs through a label, the
+// label lies over it on a ground of its own.
 func TestTheHandleCutsNoLabelOfALane(t *testing.T) {
 	base, seen := open(t), 0
 	rapid.Check(t, func(t2 *rapid.T) {
 		s := days(t2, base)
 		l := s.Layout()
 		left := l.Ribbon.Left(s.Looked())
-		for _, w := range texts(t, window(s), s.Size()) {
-			if !l.Lanes.Contains(w.At) || w.box.X < l.Ribbon.X || l.Lanes.H <= state.LaneHeight/2 {
-				continue
-			}
-			seen++
-			for _, side := range []float64{left, left + l.Ribbon.Column} {
-				if w.box.X < side && side < w.box.Right() && w.Role != scene.Ink3 {
-					t2.Fatalf("%q %v is cut by the handle at %.0f", w.Text.Text, w.box, side)
+		sides := []float64{left, left + l.Ribbon.Column}
+		crossed := func(a scene.Area) bool {
+			return slices.ContainsFunc(sides, func(x float64) bool { return a.X < x && x < a.Right() })
+		}
+		var ground scene.Area // the last one laid
+		for _, p := range walk(t, window(s), s.Size()) {
+			switch m := p.mark.(type) {
+			case scene.Rect:
+				if m.Stroke.Width == 0 && (m.Fill == scene.Ground || m.Fill == scene.PenTint) {
+					ground = m.Area
+				}
+			case scene.Text:
+				b := box(m)
+				if !l.Lanes.Contains(m.At) || b.X < l.Ribbon.X || l.Lanes.H <= state.LaneHeight/2 || !crossed(b) {
+					continue
+				}
+				seen++
+				if ground.X > b.X || ground.Right() < b.Right() || ground.Y > b.Y+2 || ground.Bottom() < b.Bottom()-2 || ground.H > 20 {
+					t2.Fatalf("%q %v is cut by the handle at %v; the ground is %v", m.Text, b, sides, ground)
 				}
 			}
 		}
 	})
 	if seen == 0 {
-		t.Fatal("no lane has a label")
+		t.Fatal("no label is crossed")
+	}
+}
+
+// TestNothingMovesWithTheDay: labels of lanes and names of months keep their places on
+// whatever day is looked at; only under the flag there is no month.
+func TestNothingMovesWithTheDay(t *testing.T) {
+	month := func(place string) bool {
+		name, _, _ := strings.Cut(place, " at ")
+		return slices.Contains([]string{"April", "May", "June"}, name)
+	}
+	for _, size := range [][3]float64{{1280, 800, 1}, {1280, 800, 1.5}, {1920, 1080, 1}} {
+		base := open(t)
+		base.Room, base.Text = state.Yard, size[2]
+		base, _ = state.Update(base, state.Resized{Width: size[0], Height: size[1]})
+		stand := map[string]bool{}
+		for d := range calendar.Day(40) {
+			s := base
+			s.Day = today - 15 + d
+			l := s.Layout()
+			labels, months := map[string]bool{}, 0
+			for _, w := range texts(t, window(s), s.Size()) {
+				place := fmt.Sprintf("%s at %.1f, %.1f", w.Text.Text, w.At.X, w.At.Y)
+				switch {
+				case l.Lanes.Contains(w.At):
+					labels[place] = true
+				case l.Ribbon.Contains(w.At) && slices.Contains([]string{"April", "May", "June"}, w.Text.Text):
+					labels[place], months = true, months+1
+				}
+			}
+			if d == 0 {
+				stand = labels
+			}
+			for place := range labels {
+				if !stand[place] && !month(place) {
+					t.Fatalf("%v: on %v %s is new", size, s.Day, place)
+				}
+				stand[place] = true
+			}
+			for place := range stand {
+				if !labels[place] && !month(place) {
+					t.Fatalf("%v: on %v there is no %s", size, s.Day, place)
+				}
+			}
+			if months == 0 {
+				t.Errorf("%v: on %v no month is named", size, s.Day)
+			}
+		}
+		places := map[string]int{}
+		for place := range stand {
+			name, _, _ := strings.Cut(place, " at ")
+			places[name]++
+		}
+		for _, month := range []string{"April", "May", "June"} {
+			if places[month] > 1 {
+				t.Errorf("%v: %s has %d places", size, month, places[month])
+			}
+		}
+		if size[2] == 1 && len(places) < 12 {
+			t.Fatalf("%v: only %v are written", size, places)
+		}
+	}
+}
+
+// TestTheTimeThereIsStandsOnEveryDay: each day from today on that anybody is free on has
+// the line of the time there is, and none lies above its row.
+func TestTheTimeThereIsStandsOnEveryDay(t *testing.T) {
+	s := open(t)
+	r, present := s.Layout().Ribbon, s.Present()
+	lines := map[calendar.Day]bool{}
+	for _, p := range walk(t, window(s), s.Size()) {
+		m, ok := p.mark.(scene.Line)
+		if !ok || m.Stroke.Role != scene.Ink3 || m.From.Y != m.To.Y || !r.Contains(m.From) {
+			continue
+		}
+		lines[r.Day((m.From.X+m.To.X)/2)] = m.From.Y > r.Y+36
+	}
+	days := 0
+	for d := today; d <= r.Last(); d++ {
+		if free := present.WorkOn(d).Free > 0; free != lines[d] {
+			t.Errorf("%v: free %v, line %v", d, present.WorkOn(d).Free, lines[d])
+		} else if free {
+			days++
+		}
+	}
+	if days < 10 {
+		t.Fatalf("only %d days have time", days)
 	}
 }
 

@@ -75,7 +75,7 @@ func (p *sheet) flag() dayFlag {
 		f.word, f.outside, x = f.word+" →", 1, r.W
 	}
 	w := p.width(f.word, flagFont) + 16
-	f.area = scene.Area{X: min(max(x-w/2, 4), r.W-w-4), Y: r.Y + 1, W: w, H: 20}
+	f.area = scene.Area{X: min(max(x-w/2, 4), r.W-w-4), Y: r.Y + 1, W: w, H: flagHigh}
 	return f
 }
 
@@ -125,14 +125,21 @@ var nowFont = ink(12).semi()
 // nowWord is where the word at the dotted line stands; it gives way to the
 // flag, and is not needed while today is looked at.
 func (p *sheet) nowWord() scene.Area {
-	r, flag := p.l.Ribbon, p.flag().area
-	w := p.width("now", nowFont)
-	word := scene.Area{X: r.At(p.s.Today()) - 5 - w, Y: flag.Y, W: w, H: flag.H}
-	if !p.s.Away() || word.X < 4 || word.Right() > r.Right() || word.Overlaps(flag) {
+	r, word := p.l.Ribbon, p.nowPlace()
+	if !p.s.Away() || word.X < 4 || word.Right() > r.Right() || word.Overlaps(p.flag().area) {
 		return scene.Area{}
 	}
 	return word
 }
+
+// nowPlace is the place of the word "now", whether it is needed or not.
+func (p *sheet) nowPlace() scene.Area {
+	r, w := p.l.Ribbon, p.width("now", nowFont)
+	return scene.Area{X: r.At(p.s.Today()) - 5 - w, Y: r.Y + 1, W: w, H: flagHigh}
+}
+
+// flagHigh is how high the flag is, dp.
+const flagHigh = 20.0
 
 // band says which day is looked at, and the way back to now.
 func (p *sheet) band() {
