@@ -91,7 +91,7 @@ func (r *Reading) readCrew(l Less) crewed {
 	if err != nil || l.Nobody {
 		return crewed{day: day, ok: err == nil}
 	}
-	return crewed{day, r.dealt(day), true}
+	return crewed{day, r.dealt(day, l), true}
 }
 
 // hands are who drives with whom in less time; false where nobody is known, or free
@@ -113,34 +113,68 @@ func (r *Reading) hands(l Less) (crew.Hands, bool) {
 		hours = usualLess
 	}
 	hands := crew.HandsOf(r.View, r.Day, l.Vans, hours, away...)
-	if r.UnderWay && l.Hours == 0 {
-		r.whatIsLeft(hands)
+	if r.UnderWay && l.Hours == 0 || l.From > 0 {
+		r.whatIsLeft(hands, l)
 	}
 	return hands, hands.Minutes() > 0 || len(away) > 0
 }
 
-// whatIsLeft takes off everybody's minutes what of them has gone by.
-func (r *Reading) whatIsLeft(hands crew.Hands) {
+// whatIsLeft takes off everybody's minutes what of them has gone by, or goes by in the
+// rain. Where nobody's free hours are told there is no end to reckon from.
+func (r *Reading) whatIsLeft(hands crew.Hands, l Less) {
 	for _, team := range hands {
 		for i := range team {
-			_, until := r.View.Person(team[i].Person).FreeOn(r.Day).Between(r.Day, r.View.Zone())
-			team[i].Minutes = min(team[i].Minutes, max(0, until.Sub(r.View.On()).Minutes()))
+			from := r.begins(team[i].Person, l)
+			if _, until := r.View.Person(team[i].Person).FreeOn(r.Day).Between(r.Day, r.View.Zone()); r.View.HoursTold() {
+				team[i].Minutes = min(team[i].Minutes, max(0, until.Sub(from).Minutes()))
+			}
 		}
 	}
 }
 
 // begins is when somebody begins on the day: with his free hours, or now where they
-// have begun; zero where nobody told them.
-func (r *Reading) begins(id book.PersonID) time.Time {
+// have begun, or after the rain; zero where nobody told any of it.
+func (r *Reading) begins(id book.PersonID, l Less) time.Time {
+	dry := r.dry(l)
 	free := r.View.Person(id).FreeOn(r.Day)
 	if free.Minutes() == 0 {
-		return time.Time{}
+		return dry
 	}
 	from, _ := free.Between(r.Day, r.View.Zone())
 	if now := r.View.On(); r.UnderWay && now.After(from) {
-		return now
+		from = now
+	}
+	if dry.After(from) {
+		return dry
 	}
 	return from
+}
+
+// dry is when the rain of the day is over; zero where there is none.
+func (r *Reading) dry(l Less) time.Time {
+	if l.From == 0 {
+		return time.Time{}
+	}
+	return r.Day.At(l.From, 0, r.View.Zone())
+}
+
+// beforeRain says what has a hard end before the rain is over, the first of it: it is
+// done in the rain, or lost.
+func (r *Reading) beforeRain(l Less) string {
+	dry, n, first := r.dry(l), 0, rules.Task{}
+	for _, stop := range r.Plan().Stops {
+		for _, t := range stop.Tasks {
+			if t.Hard && !t.By.IsZero() && t.By.Before(dry) && !t.PastDue(r.View.On()) {
+				if n++; n == 1 || t.By.Before(first.By) {
+					first = t
+				}
+			}
+		}
+	}
+	if n == 0 {
+		return ""
+	}
+	return fmt.Sprintf("cannot wait for it: %s by %s; ", first.Act, r.hourOf(first.By))
 }
 
 // LessTime are the minutes of what is done in less time, those there are, and when the

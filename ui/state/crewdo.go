@@ -13,10 +13,20 @@ import (
 // crewCommands say who comes on a day, and make it the day.
 var crewCommands = []Command{
 	{Name: "who comes", Does: "choose who does not come", Keys: "Alt+9", Why: noHands, Do: pure(State.toHands)},
-	{Name: "van more", Does: "people drive in a van more", Word: "A van more", Why: mostVans, Do: lessen(func(l Less, _ int) Less { l.Vans = max(1, l.Vans) + 1; return l })},
-	{Name: "van less", Does: "people drive in a van less", Word: "A van less", Why: leastVans, Do: lessen(func(l Less, _ int) Less { l.Vans = max(1, l.Vans-1); return l })},
+	{Name: "van more", Does: "people drive in a van more", Keys: "Alt+Shift+Up", Word: "A van more", Why: mostVans, Do: vans(1)},
+	{Name: "van less", Does: "people drive in a van less", Keys: "Alt+Shift+Down", Word: "A van less", Why: leastVans, Do: vans(-1)},
 	{Name: "as planned", Does: "the day as it was planned", Word: "As planned", Why: notLess, Do: lessen(func(Less, int) Less { return Less{} })},
 	{Name: "make the day", Does: "make it the day: put off what waits", Keys: "Ctrl+Enter", Word: "Make it the day", Why: noDayMade, Do: makeDay},
+}
+
+// vans is that people drive in so many vans more. The foot says so, for in a small
+// window who comes is out of sight.
+func vans(more int) func(State) (State, []Effect) {
+	return pure(func(s State) State {
+		s = s.lessened(func(l Less, _ int) Less { l.Vans = max(1, max(1, l.Vans)+more); return l })
+		s.Note = Note{Text: "all drive in " + counted(s.DayPage.Less.Vans, "van")}
+		return s
+	})
 }
 
 func noHands(s State) string {
@@ -142,6 +152,14 @@ func (r *Reading) hoursMade(l Less) (all []book.HoursOn, said []string) {
 			continue
 		case l.Nobody || l.Away.Has(p.Person):
 			said = append(said, p.Name+" away")
+		case l.From > 0 && free.From < l.From*60:
+			if free.Until > l.From*60 {
+				free.From = l.From * 60
+				h.FreeHours = free
+				said = append(said, fmt.Sprintf("%s from %d:00", p.Name, l.From))
+			} else {
+				said = append(said, p.Name+" away")
+			}
 		case l.Hours > 0 && free.Minutes() > l.Hours*60:
 			h.FreeHours = r.shorter(free, l.Hours)
 			said = append(said, fmt.Sprintf("%s %d h", p.Name, l.Hours))

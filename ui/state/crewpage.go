@@ -14,6 +14,7 @@ import (
 type crewPager struct {
 	*Reading
 	day    crew.Day
+	less   Less
 	lines  map[lineName]PageLine // what is left to do, whole
 	stops  map[lineName]rules.Stop
 	number int          // of the next part of a line of which one stands already
@@ -23,8 +24,8 @@ type crewPager struct {
 
 // dealt is the work of a day dealt out to its hands: a stop for each person and place,
 // who begins first first, and behind them what waits, dearest first.
-func (r *Reading) dealt(day crew.Day) (stops []PageStop) {
-	c := crewPager{Reading: r, day: day, lines: map[lineName]PageLine{}, stops: map[lineName]rules.Stop{}, given: map[int]bool{}, names: len(day.Sheets) > 1}
+func (r *Reading) dealt(day crew.Day, l Less) (stops []PageStop) {
+	c := crewPager{Reading: r, day: day, less: l, lines: map[lineName]PageLine{}, stops: map[lineName]rules.Stop{}, given: map[int]bool{}, names: len(day.Sheets) > 1}
 	for _, stop := range r.page() {
 		for _, l := range stop.Lines {
 			c.lines[nameOf(l.Task)], c.stops[nameOf(l.Task)] = l, stop.Stop
@@ -32,7 +33,7 @@ func (r *Reading) dealt(day crew.Day) (stops []PageStop) {
 		}
 	}
 	sheets := slices.Clone(day.Sheets)
-	slices.SortStableFunc(sheets, func(a, b crew.Sheet) int { return r.begins(a.Person).Compare(r.begins(b.Person)) })
+	slices.SortStableFunc(sheets, func(a, b crew.Sheet) int { return r.begins(a.Person, l).Compare(r.begins(b.Person, l)) })
 	for _, sheet := range sheets {
 		stops = append(stops, c.sheet(sheet)...)
 	}
@@ -64,7 +65,7 @@ func withDone(dealt, page []PageStop) []PageStop {
 
 // sheet is the stops of one person, in the order in which they are driven and walked.
 func (c *crewPager) sheet(p crew.Sheet) (stops []PageStop) {
-	at, back := c.begins(p.Person), 0.0
+	at, back := c.begins(p.Person, c.less), 0.0
 	for _, v := range p.Visits {
 		far := c.View.Yard(v.Yard).Drive
 		drive := back + far

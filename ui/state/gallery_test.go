@@ -117,6 +117,8 @@ func situations(t *testing.T) (all []situation) {
 	add("a step of a planned batch", plannedStep(withMore(start(t), book.BatchPlanned{Batch: booktest.Batch("next"), Day: today + 4, Larvae: 20, Nucs: 10})))
 	add("no hour left", hours(start(t).run("only hours"), 30, "hour less"))
 	add("a day of hours", hours(start(t).run("only hours"), 30, "hour more"))
+	add("rain all day", hours(start(t).run("rain until"), 30, "rain longer"))
+	add("rain in the morning", hours(start(t).run("rain until"), 30, "rain shorter"))
 	listed := bookless().send(state.ListRead{Path: "/a.csv", List: roll.List{File: "a.csv", Encodings: make([]roll.Encoding, 2)}})
 	add("a list not read", listed)
 	list := func(w *window, rows ...roll.Row) *window {

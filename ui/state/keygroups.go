@@ -17,12 +17,12 @@ var keyGroups = []keyGroup{
 	{"Nucs and the card", []string{
 		"next", "previous", "right", "extend right", "ring right", "all", "sheet", "more", "card back",
 	}, []Command{{Keys: "A3", Does: "go to the nuc of that name"}}},
-	{"Today", []string{"tick", "tick except", "line record", "put off line", "only hours", "nobody comes", "who comes", "make the day"}, nil},
+	{"Today", []string{"tick", "tick except", "line record", "put off line", "only hours", "nobody comes", "who comes", "van more", "van less", "rain until", "make the day"}, nil},
 	{"Yard", []string{
 		"select", "map", "lids", "wall", "table", "wider map", "wider lids", "next layer", "zoom in", "zoom out", "fit",
 		"heads", "fold", "fold all", "lanes up", "lanes down",
 	}, nil},
-	{"Plan", []string{"orders", "season", "plan it", "forwards", "two grafts", "day earlier", "day later", "other dates", "keep try"}, []Command{{Keys: "Up", Does: "one more in the wish; Down: less"}}},
+	{"Plan", []string{"orders", "season", "move plan", "plan it", "forwards", "two grafts", "day earlier", "day later", "other dates", "keep try"}, []Command{{Keys: "Up", Does: "one more in the wish; Down: less"}}},
 	{"The season, in Plan", []string{"find dates", "plan dates"}, []Command{{Keys: "1", Does: "take the way out of that figure"}}},
 	{"Review", []string{"accept", "accept all"}, []Command{{Keys: "Right", Does: "why, the other ways; Left: back"}}},
 	{"What fills the room", []string{"late day", "batch room", "course room"}, nil},

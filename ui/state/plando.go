@@ -40,7 +40,7 @@ var planCommands = []Command{
 		s.Planning = Planning{Tries: s.Planning.Tries}
 		return s.withoutFields("plan.").wishBegun()
 	})},
-	{Name: "move plan", Does: "change this planned batch in Plan", Word: "Move or change it", Why: noPlanChosen, Do: pure(func(s State) State {
+	{Name: "move plan", Does: "change this planned batch in Plan", Keys: "Alt+Shift+P", Word: "Move or change it", Why: noPlanChosen, Do: pure(func(s State) State {
 		id, _ := s.Selection.Last().Batch()
 		return s.entered(Plan).planLoaded(id)
 	})},

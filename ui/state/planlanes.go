@@ -74,6 +74,22 @@ func (s State) PlannedLane(b book.BatchPlan) PlannedLane {
 	return l
 }
 
+// DayLater is the chance of a planned batch with its graft a day later.
+func (s State) DayLater(b book.BatchPlan) float64 {
+	return s.Present().lane(plannedKey{b.Batch, b.Day + 1}).Chance
+}
+
+// stepMoves says why a step of a planned batch is not put off, where to move its batch,
+// and what a day later costs.
+func (s State) stepMoves(id book.BatchID) string {
+	b, _ := s.Present().View.BatchPlan(id)
+	says := "it moves with its batch: move that with Alt+Shift+P"
+	if b.Queens > 0 && b.By != 0 {
+		says += fmt.Sprintf("; a day later %.0f of 100, now %.0f", 100*s.DayLater(b), 100*s.Present().lane(plannedKey{b.Batch, b.Day}).Chance)
+	}
+	return says
+}
+
 // plannedDay is the day on which a planned batch is shown.
 func (s State) plannedDay(b book.BatchPlan) calendar.Day {
 	if s.Drag.Kind == PlannedDrag && s.Drag.Tag.Ref == PlannedOf(b.Batch) && s.Drag.far() {

@@ -21,24 +21,25 @@ type PlanPane struct {
 
 // Sizes of the room Plan, dp.
 const (
-	LadderRungs = 12
-	WishHeight  = 104.0
-	wishTall    = 184.0 // the answer below the wish
-	wishLine    = 44.0  // one more line of the wish
-	wishNarrow  = 780.0 // below, the wish needs a second line
-	headTall    = 44.0
-	rungMost    = 26.0
-	rungLeast   = 21.0
-	ladderHead  = 10.0
-	partsLeast  = 246.0
-	bodyLeast   = 190.0  // where less is left below the wish, that scrolls as well
-	PlanWide    = 1200.0 // from here on the parts stand side by side
-	amountsTall = 330.0
-	sureTall    = 300.0
-	whyTall     = 380.0
-	keptShare   = 0.35 // of the ladder's width
-	keptRungs   = 6.4  // of its steps lie above
-	keptLine    = 20.0
+	LadderRungs  = 12
+	WishHeight   = 104.0
+	wishTall     = 184.0 // the answer below the wish
+	wishLine     = 44.0  // one more line of the wish
+	wishNarrow   = 780.0 // below, the wish needs a second line
+	wishNarrower = 700.0 // and a third
+	headTall     = 44.0
+	rungMost     = 26.0
+	rungLeast    = 21.0
+	ladderHead   = 10.0
+	partsLeast   = 246.0
+	bodyLeast    = 190.0  // where less is left below the wish, that scrolls as well
+	PlanWide     = 1200.0 // from here on the parts stand side by side
+	amountsTall  = 330.0
+	sureTall     = 300.0
+	whyTall      = 380.0
+	keptShare    = 0.35 // of the ladder's width
+	keptRungs    = 6.4  // of its steps lie above
+	keptLine     = 20.0
 )
 
 // PlanPane is how the room is divided. In a wide window all is in sight; else parts
@@ -46,7 +47,7 @@ const (
 func (s State) PlanPane(l Layout) (p PlanPane) {
 	wish, wide := WishHeight, l.Main.W >= PlanWide
 	if !wide {
-		wish = wishTall + wishLine*float64(boolInt(l.Main.W < wishNarrow))
+		wish = wishTall + wishLine*float64(boolInt(l.Main.W < wishNarrow)+boolInt(l.Main.W < wishNarrower))
 	}
 	p.Wish, p.Body = cutTop(l.Main, wish)
 	rest := p.Body

@@ -79,7 +79,7 @@ func (t rungTeller) words(step plan.Step) (amount, why string) {
 	case plan.Emerge:
 		return whole(float64(t.given()) * t.share(plan.EmergedOfRipe)), "from " + t.b.Clock.FirstOut(0.1).In(t.zone).Format("2 Jan 15:04")
 	case plan.GiveCells:
-		return counted(t.given(), "cell"), "hard: before " + t.b.Rung(step).Hard.In(t.zone).Format("Mon 2 Jan 15:04")
+		return counted(t.given(), "cell"), "hard: before " + t.b.Rung(step).Hard.In(t.zone).Format("Mon 2 Jan 15:04") + t.cellsLate()
 	case plan.MakeUpNucs:
 		amount = counted(t.b.Size.Nucs, "nuc")
 		if cups := int(t.need(plan.CupsOfBees) + 0.5); cups > 0 {
@@ -104,7 +104,7 @@ func (t rungTeller) rearing(step plan.Step) (amount, why string) {
 		}
 		return fmt.Sprintf("%s of %d", whole(t.b.Takes), t.sheet.Larvae), why
 	case plan.GraftLarvae:
-		return fmt.Sprintf("%s, %s", larvaeWord(t.sheet.Larvae), counted(int(t.need(plan.Finishers)), "finisher")), t.b.Ladder.Graft.In(t.zone).Format("Mon 2 January 15:04")
+		return fmt.Sprintf("%s, %s", larvaeWord(t.sheet.Larvae), counted(int(t.need(plan.Finishers)), "finisher")), t.b.Ladder.Graft.In(t.zone).Format("Mon 2 January 15:04") + t.dayLate()
 	case plan.SetUpStarter:
 		return fmt.Sprintf("%d, with %.1f kg of bees each", int(t.need(plan.Starters)), t.numbers.Get(practice.StarterBees)), "feed from " + t.b.Rung(plan.FeedStarter).Best.Short()
 	case plan.Confine:
@@ -113,6 +113,26 @@ func (t rungTeller) rearing(step plan.Step) (amount, why string) {
 		return fmt.Sprintf("%.0f drone colonies", t.need(plan.DroneColonies)), fmt.Sprintf("by %s: %.0f d to ripe drones on %s", t.b.Rung(step).By.Short(), t.numbers.Get(practice.DroneRipe), t.b.Rung(plan.Fly).From.Short())
 	}
 	return "", ""
+}
+
+// dayLate is what a graft a day later costs, and the last one of the season that still
+// makes sense, as far as they are known.
+func (t rungTeller) dayLate() (says string) {
+	if t.sheet.ADay > 0 {
+		says = fmt.Sprintf("; a day later %.0f of 100", 100*t.sheet.ADay)
+	}
+	if t.sheet.Last != 0 {
+		says += "; last about " + dayMonth(t.sheet.Last)
+	}
+	return says
+}
+
+// cellsLate is what giving the cells a day late costs, where that is told.
+func (t rungTeller) cellsLate() string {
+	if t.sheet.Late < 1 {
+		return ""
+	}
+	return fmt.Sprintf("; a day late %.0f lost", t.sheet.Late)
 }
 
 func (t rungTeller) ready() (amount, why string) {

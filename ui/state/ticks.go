@@ -157,13 +157,14 @@ func (s State) asWritten(l PageLine, except []book.NucID) (facts []book.Fact) {
 }
 
 // noLineOff says why the chosen line cannot be put off: a step of a planned batch is
-// moved with its plan.
+// moved with its plan, and it is said where.
 func noLineOff(s State) string {
 	if why := noLine(s); why != "" {
 		return why
 	}
 	if l, _ := s.ChosenLine(); l.Findings[0].Rule == rules.PlannedStep {
-		return "it moves with its batch: move that in Plan"
+		id, _ := l.Findings[0].Of.Batch()
+		return s.stepMoves(id)
 	}
 	return ""
 }

@@ -58,6 +58,7 @@ func (c *cardDraw) wanted(l state.PlannedLane) {
 	c.count("queens, 10–90 %", fmt.Sprintf("%.0f (%d–%d)", last.Chances.Mean(), last.Low(), last.High()), figures)
 	if l.Queens > 0 && l.By != 0 {
 		c.count(fmt.Sprintf("%d by %s", l.Queens, l.By.Short()), ofHundred(l.Chance), figures)
+		c.count("the graft a day later", ofHundred(c.s.DayLater(l.BatchPlan)), figures)
 	}
 	var names []string
 	for _, id := range l.Orders {

@@ -39,6 +39,12 @@ func (p *sheet) daySide(a scene.Area) {
 				p.lessButtons(x, y-26, w)
 			}
 			y += lessHigh // the kit begins there whatever they say
+			if y+rainHigh+rainLeast < body {
+				if len(plan.Stops) > 0 {
+					p.rain(scene.Area{X: x, Y: y - 39, W: w, H: rainHigh - 6})
+				}
+				y += rainHigh
+			}
 			below := kitLeast
 			if kit.Y > 0 {
 				below = 0

@@ -30,12 +30,13 @@ func (p *sheet) orders() {
 	p.days()
 }
 
-// head draws the words that turn the pages, and the field in which a queen who was
+// head draws the words that turn the pages, the labels of cages, and the field in which a queen who was
 // handed over is looked for.
 func (d ordersDraw) head() {
 	a := d.Head
 	d.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Rule)
 	x := d.planPages(a.X+state.Edge, a.Y+30) + 28
+	x = d.link(x, a.Y+30, "Cage labels", ink(13.5).as(scene.Pen), "print cages", false) + 28
 	const least, most = 120.0, 430.0
 	w := min(most, a.Right()-state.Edge-x)
 	if w < least {
@@ -195,14 +196,16 @@ func (c *cardDraw) gets(o handover.Served) {
 	c.more(len(all) - mostLinks)
 }
 
-// toOrders writes behind the wish the word that turns to the orders, as long as there
-// is room for.
+// toOrders writes behind the wish the words that turn to the season and the orders, as
+// long as there is room for.
 func (w *wishLine) toOrders(line float64) {
 	f := ink(13.5).as(scene.Pen)
-	for _, word := range []string{"orders: who gets which queen", "orders"} {
-		if wide := w.d.width(word, f); w.x+8+wide <= w.to || word == "orders" {
-			w.room(wide+8, line)
-			w.x = w.d.link(w.x+8, w.y+line*0.66, word, f, "orders", false)
+	for _, words := range [][2]string{{"season: all batches", "orders: who gets which queen"}, {"season", "orders"}} {
+		wide := w.d.width(words[0], f) + w.d.width(words[1], f) + 24
+		if w.x+wide <= w.to || words[1] == "orders" {
+			w.room(wide, line)
+			w.x = w.d.link(w.x+8, w.y+line*0.66, words[0], f, "season", false) + 16
+			w.x = w.d.link(w.x, w.y+line*0.66, words[1], f, "orders", false)
 			return
 		}
 	}
