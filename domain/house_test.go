@@ -43,6 +43,7 @@ var plan = []layer{
 	{dir: "domain/book", ours: rooms("calendar practice bee spread"), libs: []string{"github.com/google/uuid"}, pure: true, why: "a record is what was seen, never what follows from it"},
 	{dir: "domain/weather", ours: rooms("calendar practice book"), pure: true, why: "the hours fit to fly follow from what was said of the weather, not from the nucs"},
 	{dir: "domain/yard", ours: rooms("calendar practice tour book weather"), libs: []string{"github.com/paulmach/orb"}, pure: true, why: "how boxes stand is reckoned from the ground and the book, not from what the boxes hold"},
+	{dir: "domain/siting", ours: rooms("practice spread book yard"), pure: true, why: "a better layout follows from what a layout costs, not from how it is shown"},
 	{dir: "domain/course", ours: rooms("calendar practice bee book weather yard"), pure: true, why: "what a nuc holds follows from the book, not from the rules"},
 	{dir: "domain/strength", ours: rooms("calendar practice book weather"), pure: true, why: "bees and food follow from the book and the weather, not from the rules"},
 	{dir: "domain/pedigree", ours: rooms("practice book"), pure: true, why: "kinship follows from who the mothers are and whose drones flew"},

@@ -175,5 +175,13 @@ const (
 	LayoutCounts
 	LayoutTold
 
+	// What a search for a better layout weighs.
+	VirginStays
+	MinutesTurnNuc
+	LoadedWalk
+	LayoutRounds
+	LayoutPays
+	LayoutTurnStep
+
 	keyCount
 )

@@ -148,6 +148,30 @@ var yardRows = []Number{
 		Key: WorkedFrom, Name: "worked_from", Title: "A nuc is worked from no further than", Unit: Metre,
 		Default: 0.8, Min: 0.4, Max: 2, Source: noSource, Confidence: CommonPractice, Used: "whether a nuc can be reached",
 	},
+	{
+		Key: VirginStays, Name: "virgin_stays", Title: "A virgin who stays at a wrong door, against one lost", Unit: Share,
+		Default: 0.3, Min: 0, Max: 1, Source: "she lays where nobody knows whose daughter she is; " + noSource, Confidence: CommonPractice, Used: "layouts searched for",
+	},
+	{
+		Key: MinutesTurnNuc, Name: "minutes_turn_nuc", Title: "Turn a nuc where it stands", Unit: Minute,
+		Default: 1, Min: 0.2, Max: 15, Source: noSource, Confidence: CommonPractice, Used: "layouts searched for",
+	},
+	{
+		Key: LoadedWalk, Name: "loaded_walk", Title: "Walking with a load", Unit: MetrePerSec,
+		Default: 0.8, Min: 0.3, Max: 1.6, Source: noSource, Confidence: CommonPractice, Used: "layouts searched for",
+	},
+	{
+		Key: LayoutRounds, Name: "layout_rounds", Title: "Days on which the yard is walked round while a layout stands", Unit: Day,
+		Default: 20, Min: 0, Max: 365, Source: noSource, Confidence: CommonPractice, Used: "layouts searched for",
+	},
+	{
+		Key: LayoutPays, Name: "layout_pays", Title: "A stand is left as it is for a gain under", Unit: Queens,
+		Default: 0.01, Min: 0, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: "layouts searched for",
+	},
+	{
+		Key: LayoutTurnStep, Name: "layout_turn_step", Title: "Stands are turned by", Unit: Degree,
+		Default: 45, Min: 5, Max: 180, Source: noSource, Confidence: CommonPractice, Used: "layouts searched for",
+	},
 }
 
 // giurfa1996 is of coloured discs that bees were taught.

@@ -1,0 +1,69 @@
+package siting
+
+import (
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/practice"
+	"lidmark/domain/yard"
+)
+
+// plot is what all chains of a search share: the task, how the boxes stand, with
+// the added ones, and in which order the stands are walked.
+type plot struct {
+	task    Task
+	numbers practice.Numbers
+	apart   yard.Spacing
+	was     yard.Layout
+	begun   yard.Layout // was, with a place for each added stand
+	stood   []yard.Door // the entrances of was
+	order   []int       // stands as they are walked
+	turns   []int       // stands that may be turned
+	moves   []int       // stands that may be carried
+	paints  [][2]int    // stand and nuc of the fronts that may be painted
+}
+
+func newPlot(t Task, n practice.Numbers) *plot {
+	p := &plot{task: t, numbers: n, apart: yard.SpacingOf(n), was: t.Layout.Clone()}
+	for _, s := range t.Add {
+		s.Fixed = false
+		p.was.Stands = append(p.was.Stands, s)
+	}
+	p.was = p.was.Clone()
+	p.stood = p.was.Doors(p.apart)
+	for i := range p.was.Stands {
+		p.mayChange(i)
+	}
+	return p
+}
+
+func (p *plot) mayChange(i int) {
+	s := &p.was.Stands[i]
+	if s.Fixed || !p.fresh(i) && len(p.task.Only) > 0 && !slices.Contains(p.task.Only, s.ID) {
+		return
+	}
+	if p.task.Turn > 0 && len(s.Nucs) > 0 {
+		p.turns = append(p.turns, i)
+	}
+	if p.task.Move {
+		p.moves = append(p.moves, i)
+	}
+	if len(p.task.Marks) > 0 {
+		for k := range s.Nucs {
+			p.paints = append(p.paints, [2]int{i, k})
+		}
+	}
+}
+
+// fresh tells whether a stand is added: it stands nowhere yet.
+func (p *plot) fresh(stand int) bool { return stand >= len(p.task.Layout.Stands) }
+
+// walk finds the order in which the stands are walked.
+func (p *plot) walk() { p.order, _ = yard.Round(p.begun, p.task.From) }
+
+// has tells whether a stand may be put at a point.
+func (p *plot) has(at book.Point) bool {
+	t := &p.task
+	inside := t.Low == t.High || at.X >= t.Low.X && at.X <= t.High.X && at.Y >= t.Low.Y && at.Y <= t.High.Y
+	return inside && (t.Room == nil || t.Room(at))
+}

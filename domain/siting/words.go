@@ -1,0 +1,76 @@
+package siting
+
+import (
+	"fmt"
+	"strings"
+)
+
+// Title names the stands of a step: "Row N, 8 singles".
+func (s Step) Title() string {
+	switch {
+	case s.Added && len(s.Letters) == 1:
+		return "New stand " + s.Letters[0]
+	case s.Added:
+		return "New stands " + strings.Join(s.Letters, ", ")
+	case s.Row != "" && len(s.Letters) == s.Nucs:
+		return fmt.Sprintf("Row %s, %s", s.Row, counted(s.Nucs, "single"))
+	case s.Row != "":
+		return fmt.Sprintf("Row %s, %s", s.Row, counted(s.Nucs, "nuc"))
+	case len(s.Letters) == 1:
+		return "Stand " + s.Letters[0]
+	}
+	return "Stands " + strings.Join(s.Letters, ", ")
+}
+
+// Words say what is done, and what it does to drift.
+func (s Step) Words() string {
+	var does []string
+	if s.Carried > 0 {
+		does = append(does, fmt.Sprintf("%s carried %s", s.some(s.Carried), s.metres()))
+	}
+	if s.Turned > 0 {
+		does = append(does, s.some(s.Turned)+" turned"+s.angle())
+	}
+	if s.Painted > 0 {
+		does = append(does, counted(s.Painted, "front")+" marked anew")
+	}
+	if s.Added {
+		return strings.Join(append(does, fmt.Sprintf("drift %.0f of 100", 100*s.Drift)), ", ")
+	}
+	return fmt.Sprintf("%s; drift %.0f → %.0f of 100", strings.Join(does, ", "), 100*s.DriftWas, 100*s.Drift)
+}
+
+// some is how many of the nucs.
+func (s Step) some(n int) string {
+	if n == s.Nucs {
+		if n == 1 {
+			return "the nuc"
+		}
+		return "all"
+	}
+	return fmt.Sprintf("%d of %d", n, s.Nucs)
+}
+
+func (s Step) metres() string {
+	if near, far := fmt.Sprintf("%.1f", s.Nearest), fmt.Sprintf("%.1f", s.Furthest); near != far {
+		return near + " to " + far + " m"
+	}
+	return fmt.Sprintf("%.1f m", s.Furthest)
+}
+
+func (s Step) angle() string {
+	switch {
+	case s.Degrees == 0:
+		return ""
+	case s.Degrees > circle/2:
+		return fmt.Sprintf(" by %.0f° anticlockwise", circle-s.Degrees)
+	}
+	return fmt.Sprintf(" by %.0f°", s.Degrees)
+}
+
+func counted(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	return fmt.Sprintf("%d %ss", n, what)
+}
