@@ -48,7 +48,7 @@ var plan = []layer{
 	{dir: "domain/strength", ours: rooms("calendar practice book weather"), pure: true, why: "bees and food follow from the book and the weather, not from the rules"},
 	{dir: "domain/pedigree", ours: rooms("practice book"), pure: true, why: "kinship follows from who the mothers are and whose drones flew"},
 	{dir: "domain/plan", ours: rooms("calendar practice spread bee book course strength"), pure: true, why: "a plan follows from the course and the numbers; rules tell of its steps"},
-	{dir: "domain/rules", ours: rooms("calendar practice bee spread book weather course strength pedigree plan"), pure: true, why: "rules judge the book and the course and know nothing that shows them"},
+	{dir: "domain/rules", ours: rooms("calendar practice bee spread book weather yard course strength pedigree plan"), pure: true, why: "rules judge the book and the course and know nothing that shows them"},
 	{dir: "domain/review", ours: rooms("calendar practice spread book course strength plan rules allot"), pure: true, why: "what an action is worth follows from the course and the rules, not from how it is shown"},
 	{dir: "domain/handover", ours: rooms("calendar practice book course"), pure: true, why: "who gets which queen follows from the book and the course, not from how it is shown"},
 	{dir: "domain/season", ours: rooms("calendar practice book plan handover"), pure: true, why: "batches are fitted to each other by what each of them takes, as the plan of one has it"},
@@ -65,7 +65,7 @@ var plan = []layer{
 	}, why: "a book on disk does not know how it is judged or shown"},
 
 	{dir: "ui/scene", pure: true, why: "marks in world units suit any painter, and a painter needs no domain"},
-	{dir: "ui/state", ours: append(rooms("calendar practice unit spread bee book weather course strength plan line roll series founding rules review handover crew"), "ui/scene"), pure: true, why: "the window as values knows cameras and what is hit, but no view, painter or toolkit"},
+	{dir: "ui/state", ours: append(rooms("calendar practice unit spread bee book weather yard course strength plan line roll series founding rules review handover crew"), "ui/scene"), pure: true, why: "the window as values knows cameras and what is hit, but no view, painter or toolkit"},
 	{dir: "ui/view", ours: append(rooms("calendar practice bee book course strength plan line roll series founding rules review handover"), "ui/scene", "ui/state"), pure: true, why: "a view is State in, Scene out"},
 	{dir: "ui/paint", ours: []string{"ui/scene", "assets"}, libs: []string{"golang.org/x/image"}, why: "pixels come from a Scene alone"},
 	{dir: "ui/picture", ours: append(rooms("calendar roll series"), "ui/state", "ui/view", "ui/paint"), why: "a picture of the window needs no window"},

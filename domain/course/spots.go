@@ -22,6 +22,17 @@ func (c *Course) SpotOf(n *book.Nuc) Spot { return Spot{n.Yard, c.spots(n.Yard).
 // SpotIn is the middling spot of a yard, for queens of whom nobody knows the nuc.
 func (c *Course) SpotIn(id book.YardID) Spot { return Spot{id, c.spots(id).mean} }
 
+// Holding is what homing has to know of a nuc: the virgins who will fly from it, and
+// the chance that a stranger queen finds a queen there, or one to come.
+func (c *Course) Holding(id book.NucID) yard.Holding {
+	h := c.Held(c.view.Nuc(id))
+	if h.From == 0 {
+		return yard.Holding{}
+	}
+	is := h.Chances()
+	return yard.Holding{Virgins: is.Cell + is.Virgin + is.OwnCell + is.OwnVirgin, Queenright: 1 - is.Queenless()}
+}
+
 // Step is what a day does to a nuc at a spot.
 func (c *Course) Step(at Spot, d calendar.Day) *Day {
 	return c.lives.day(dayKey{c.yardDays(at.Yard).at(d), at.loss(), false})

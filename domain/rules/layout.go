@@ -2,12 +2,13 @@ package rules
 
 import (
 	"fmt"
-	"math"
 	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/course"
 	"lidmark/domain/practice"
+	"lidmark/domain/yard"
 )
 
 // layoutSteps is the layout that is the plan of a yard as work at its nucs: stands
@@ -35,10 +36,10 @@ func (p *pass) layoutSteps(y *yardCase) {
 	}
 }
 
-func (p *pass) onStands(yard book.YardID) map[book.StandID][]*book.Nuc {
+func (p *pass) onStands(in book.YardID) map[book.StandID][]*book.Nuc {
 	on := map[book.StandID][]*book.Nuc{}
 	for n := range p.view.Nucs() {
-		if n.Yard == yard && !n.Stand.IsZero() {
+		if n.Yard == in && !n.Stand.IsZero() {
 			on[n.Stand] = append(on[n.Stand], n)
 		}
 	}
@@ -48,13 +49,13 @@ func (p *pass) onStands(yard book.YardID) map[book.StandID][]*book.Nuc {
 // standMoves is a stand that is to stand elsewhere or turned. It is told at its first
 // nuc, since that is where the keeper goes.
 func (p *pass) standMoves(y *yardCase, plan book.Layout, to book.StandSet, nucs []*book.Nuc) Finding {
-	from, held := p.flown(y, plan.From, nucs)
+	from, held := p.flown(plan.From, nucs)
 	dusk := p.clock(practice.Dusk, max(from, y.today), y.zone)
 	f := Finding{
 		Rule: LayoutStep, Of: nucs[0].Nuc.Subject(), Act: ActCarryStand, Takes: p.numbers.Get(practice.MinutesCarryStand) * float64(len(nucs)),
 		Since: plan.At.Instant, From: p.clock(practice.Dusk, from, y.zone), Best: dusk,
 		What: "stand " + to.Letter + " is to stand elsewhere",
-		Do:   "After dusk, entrances shut: " + moveWords(p.view.Stand(to.Stand).StandSet, to),
+		Do:   "After dusk, entrances shut: " + yard.StandOf(p.view.Stand(to.Stand).StandSet).To(yard.StandOf(to)),
 		Why:  fmt.Sprintf("the layout %q is the plan from %s", plan.Name, plan.From.Short()),
 		Sure: sureCalendar, Used: []practice.Key{practice.VirginMayFlyFrom, practice.MinutesCarryStand, practice.Dusk},
 	}
@@ -67,54 +68,27 @@ func (p *pass) standMoves(y *yardCase, plan book.Layout, to book.StandSet, nucs 
 	return f
 }
 
+// FliesUntil tells whether a virgin of a nuc flies, who would fly back to where it
+// stood, and the day of the look from which she is laying or will never be.
+func FliesUntil(c *course.Course, n *book.Nuc) (until calendar.Day, flies bool) {
+	is := c.Of(n)
+	if is.Condition != book.Virgin && is.Condition != book.Due || is.Age < int(c.View().Numbers().Get(practice.VirginMayFlyFrom)) {
+		return 0, false
+	}
+	return calendar.DayOf(is.LookBest, c.Zone(n.Yard)), true
+}
+
 // flown is the day from which no virgin of the nucs flies any more, and why that is
 // later than the plan has it: carried a few metres she does not find home.
-func (p *pass) flown(y *yardCase, from calendar.Day, nucs []*book.Nuc) (calendar.Day, string) {
+func (p *pass) flown(from calendar.Day, nucs []*book.Nuc) (calendar.Day, string) {
 	why := ""
 	for _, n := range nucs {
-		h := p.course.Of(n)
-		if h.Condition != book.Virgin && h.Condition != book.Due || h.Age < int(p.numbers.Get(practice.VirginMayFlyFrom)) {
-			continue
-		}
-		if lays := y.day(h.LookBest); lays > from {
+		if lays, flies := FliesUntil(p.course, n); flies && lays > from {
 			from = lays
-			why = fmt.Sprintf("the virgin of %s is %s old and flies: not before the look of %s", n.Name, count(h.Age, "day"), lays.Short())
+			why = fmt.Sprintf("the virgin of %s is %s old and flies: not before the look of %s", n.Name, count(p.course.Of(n).Age, "day"), lays.Short())
 		}
 	}
 	return from, why
-}
-
-// moveWords is how a stand is carried and turned.
-func moveWords(from, to book.StandSet) string {
-	var words []string
-	if d := math.Hypot(to.At.X-from.At.X, to.At.Y-from.At.Y); d >= 0.05 {
-		words = append(words, fmt.Sprintf("carry stand %s %.1f m %s", to.Letter, d, towards(to.At.X-from.At.X, to.At.Y-from.At.Y)))
-	}
-	if turn := math.Mod(math.Mod(to.Turn-from.Turn, 360)+540, 360) - 180; math.Abs(turn) >= 1 {
-		way := "clockwise"
-		if turn < 0 {
-			way = "anticlockwise"
-		}
-		words = append(words, fmt.Sprintf("turn it %.0f° %s", math.Abs(turn), way))
-	}
-	if len(words) == 0 {
-		return "set stand " + to.Letter + " as it is planned"
-	}
-	return strings.Replace(strings.Join(words, ", "), "turn it", "turn "+stemOf(words, to.Letter), 1)
-}
-
-// stemOf is "it" where the stand was named before, else the stand.
-func stemOf(words []string, letter string) string {
-	if len(words) > 1 {
-		return "it"
-	}
-	return "stand " + letter
-}
-
-// towards is the way of a move in words of the compass.
-func towards(east, north float64) string {
-	eighth := int(math.Round(math.Atan2(east, north)/(math.Pi/4))+8) % 8
-	return [...]string{"north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"}[eighth]
 }
 
 // frontMarks is a front that is to get another mark.

@@ -100,7 +100,7 @@ func (l Layout) picked(p Pick) (all []Stand) {
 // Lined is the layout with the picked stands on the straight line through the two
 // that are furthest apart, each at the place of it that is nearest.
 func (l Layout) Lined(p Pick) Layout {
-	a, b, ok := l.ends(p)
+	a, b, ok := l.Ends(p)
 	if !ok {
 		return l
 	}
@@ -112,8 +112,9 @@ func (l Layout) Lined(p Pick) Layout {
 	})
 }
 
-// ends are the two picked stands that are furthest apart, the western one first.
-func (l Layout) ends(p Pick) (a, b book.Point, ok bool) {
+// Ends are the two picked stands that are furthest apart, the western one first; ok is
+// false where no two stand apart.
+func (l Layout) Ends(p Pick) (a, b book.Point, ok bool) {
 	all := l.picked(p)
 	far := 0.0
 	for i := range all {
@@ -132,7 +133,7 @@ func (l Layout) ends(p Pick) (a, b book.Point, ok bool) {
 // Spread is the layout with the picked stands evenly on the straight line between
 // the two that are furthest apart, in the order in which they stand along it.
 func (l Layout) Spread(p Pick) Layout {
-	a, b, ok := l.ends(p)
+	a, b, ok := l.Ends(p)
 	if !ok {
 		return l
 	}
@@ -160,7 +161,7 @@ func (l Layout) along(p Pick, a, b book.Point) (ids []book.StandID) {
 // the western end to the eastern one; to the left where that is below 0. Each faces
 // away from the middle of the arc's circle.
 func (l Layout) Arced(p Pick, bow float64) Layout {
-	a, b, ok := l.ends(p)
+	a, b, ok := l.Ends(p)
 	if !ok || bow == 0 {
 		return l.Spread(p)
 	}

@@ -108,6 +108,12 @@ func (l Layout) With(holds func(book.NucID) Holding) Layout {
 	return l
 }
 
+// Full is the layout as if a virgin flew from each of its nucs and all of them had
+// queens: how a yard is judged that stands empty. See [CostOf].
+func (l Layout) Full() Layout {
+	return l.With(func(book.NucID) Holding { return Holding{Virgins: 1, Queenright: 1} })
+}
+
 // Try is the layout with a try-out laid over it: stands that stand otherwise or are
 // new, and fronts with other marks.
 func (l Layout) Try(t book.LayoutTried) Layout {

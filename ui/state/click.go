@@ -91,13 +91,18 @@ var clicks = map[string]func(State, scene.Ref, Mods) (State, []Effect){
 	PlannedRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.planClicked(r.ID), nil },
 	OtherRef:   func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.otherClicked(r.ID), nil },
 	TryRef:     func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.tryClicked(r.ID), nil },
+	TriedRef:   func(s State, r scene.Ref, mods Mods) (State, []Effect) { return s.triedClicked(r, mods), nil },
+	TriesRef:   func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.triesClicked(r), nil },
 	FigureRef:  func(s State, _ scene.Ref, _ Mods) (State, []Effect) { return s, nil },
 	RungRef:    func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.focused(r), nil },
 	FoldRef:    State.foldClicked,
 	SuggestRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) {
 		return s.suggested(r.ID, r.Part, s.Typed(r.ID)), nil
 	},
-	PaneRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) {
+	PaneRef: func(s State, r scene.Ref, mods Mods) (State, []Effect) {
+		if s.OnLayout() && inTry(r) {
+			return s.triedClicked(r, mods), nil
+		}
 		s.Selection, s.Ring, s.Sheet, s.Focus = Selection{}, book.Subject{}, false, r
 		return s, nil
 	},

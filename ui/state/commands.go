@@ -46,7 +46,7 @@ var windowCommands = []Command{
 	{Name: "extend left", Does: "", Keys: "Shift+Left", Why: noNucs, Do: arrow(-1, 0, true)},
 	{Name: "extend down", Does: "", Keys: "Shift+Down", Why: noNucs, Do: arrow(0, +1, true)},
 	{Name: "extend up", Does: "", Keys: "Shift+Up", Why: noNucs, Do: arrow(0, -1, true)},
-	{Name: "all", Does: "all that are shown", Keys: "Ctrl+A", Why: noNucs, Do: pure(State.selectAll)},
+	{Name: "all", Does: "all that are shown", Keys: "Ctrl+A", Why: noNucs, Do: onTryDo(State.allPicked, pure(State.selectAll))},
 	{Name: "needs you", Does: "show what needs you", Why: noneNeeds, Do: pure(func(s State) State { return s.filtered("needs you") })},
 	{Name: "show batch", Does: "its batch", Why: noBatch, Do: pure(State.toBatch)},
 	{Name: "show due", Does: "the day it is due", Why: noDue, Do: pure(State.toDue)},

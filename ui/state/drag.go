@@ -16,6 +16,7 @@ type Drag struct {
 	Add      bool         // the band adds to the selection
 	Away     bool         // another day than today was looked at when it began
 	Split    float64      // how far the division of Yard was dragged, then
+	Laying   *Laying      // the try-out, then, while its stands are dragged
 	Plan     *planHeld    // the room Plan, then, while something of a plan is dragged
 }
 
@@ -33,6 +34,7 @@ const (
 	SplitDrag
 	RungDrag    // a step of the plan, to another day
 	PlannedDrag // the lane of a planned batch
+	TriedDrag   // the picked stands of a try-out
 	OrderDrag   // an order, to the day on which it is due
 )
 
@@ -53,6 +55,10 @@ func begun(m Pressed, l Layout, camera scene.Camera) Drag {
 		d.Kind = OrderDrag
 	case l.Ribbon.Contains(m.At) && m.At.X >= l.Ribbon.X, dayOf(m.Tag.Ref) != 0:
 		d.Kind = DayDrag
+	case m.Tag.Ref.Kind == TriedRef && m.Button != Secondary && !m.Mods.Has(Shift):
+		d.Kind = TriedDrag
+	case inTry(m.Tag.Ref) && (m.Button == Secondary || m.Mods.Has(Shift)):
+		d.Kind = PanDrag
 	case l.Map.Contains(m.At) && (m.Button == Secondary || m.Mods.Has(Shift)):
 		d.Kind = PanDrag
 	}

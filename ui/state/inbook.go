@@ -41,6 +41,8 @@ type InBook struct {
 	Reviewing Reviewing // what is set in Review
 	Planning  Planning  // what is set in Plan
 
+	Laying *Laying // the try-out of a layout that is worked at, or was; nil: none
+
 	Start Start  // a new book while it is begun
 	Bring *Bring // the list that is brought; nil: none
 }
@@ -50,7 +52,7 @@ type InBook struct {
 func (s State) opened(m Opened) State {
 	first := s.Book == nil
 	if !m.Again {
-		s.reviewed, s.planned, s.seasoned = reviewed{}, planned{}, seasoned{}
+		s.reviewed, s.planned, s.seasoned, s.laidOut = reviewed{}, planned{}, seasoned{}, laidOut{}
 	}
 	page := s.paged()
 	s.Book, s.Busy = m.Book, nil

@@ -25,7 +25,10 @@ var keyGroups = []keyGroup{
 	{"Plan", []string{"orders", "season", "move plan", "plan it", "forwards", "two grafts", "day earlier", "day later", "other dates", "keep try"}, []Command{{Keys: "Up", Does: "one more in the wish; Down: less"}}},
 	{"The season, in Plan", []string{"find dates", "plan dates"}, []Command{{Keys: "1", Does: "take the way out of that figure"}}},
 	{"Review", []string{"accept", "accept all"}, []Command{{Keys: "Right", Does: "why, the other ways; Left: back"}}},
-	{"What fills the room", []string{"late day", "batch room", "course room"}, nil},
+	{"What fills the room", []string{"late day", "batch room", "course room", "layout"}, nil},
+	{"A try-out of a layout", []string{
+		"turn left", "turn right", "swing", "line up", "spread", "bend", "double", "hold", "mark fronts", "grid", "keep layout",
+	}, []Command{{Keys: "Up", Does: "the picked stands one step to the north; Down, Left, Right likewise"}}},
 	{"The walk, typed in the evening", []string{
 		"type it in", "morning", "midday", "afternoon", "evening", "all nucs", "reader", "strike row", "close walk",
 	}, nil},

@@ -8,8 +8,8 @@ import (
 
 // penCommands are the commands that write, or take back what was written.
 var penCommands = []Command{
-	{Name: "undo", Does: "undo what was written last", Keys: "Ctrl+Z", Why: nothingDone, Do: undo},
-	{Name: "redo", Does: "redo it", Keys: "Ctrl+Y Ctrl+Shift+Z", Why: nothingUndone, Do: redo},
+	{Name: "undo", Does: "undo what was written last", Keys: "Ctrl+Z", Why: onTry(noStepBack, nothingDone), Do: onTryDo(State.steppedBack, undo)},
+	{Name: "redo", Does: "redo it", Keys: "Ctrl+Y Ctrl+Shift+Z", Why: onTry(noStepOn, nothingUndone), Do: onTryDo(State.steppedOn, redo)},
 	{Name: "again", Does: "write again what was not written", Word: "Try again", Why: nothingFailed, Do: again},
 	{Name: "let go", Does: "drop what was not written", Word: "Let it go", Why: nothingFailed, Do: pure(letGo)},
 	{Name: "write", Does: "write what the form says", Word: "Write", Keys: "Ctrl+Enter", Why: noForm, Do: State.submit},
@@ -63,6 +63,8 @@ func (s State) enterIn(name string) (State, []Effect) {
 		return s.walkEntered()
 	case strings.HasPrefix(name, FormField) && s.Form != nil:
 		return s.submit()
+	case strings.HasPrefix(name, LayoutField):
+		return s.layoutTyped(name), nil
 	case startField(name) || listField(name):
 		return s.enterInStart(name)
 	}

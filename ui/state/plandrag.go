@@ -69,6 +69,8 @@ func (s State) held() State {
 			s.Drag.Plan = &planHeld{day: b.Day}
 			return s
 		}
+	case TriedDrag:
+		return s.triedHeld()
 	case OrderDrag:
 		if _, ok := s.flagOf(s.Drag.Tag.Ref); ok {
 			return s

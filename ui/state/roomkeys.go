@@ -6,6 +6,9 @@ func (s State) keyRoom(m Keyed) (State, bool) {
 	if s.Book != nil && s.Form == nil && m.Mods == 0 && (s.Fill == LateFill || s.Fill == BatchFill) {
 		return s.keyFill(m)
 	}
+	if s.OnLayout() && s.Form == nil && m.Mods == 0 && arrows[m.Key] != 0 {
+		return s.nudged(m.Key), true
+	}
 	if s.Book != nil && s.Fill == NoFill && s.Form == nil && s.Room == Review {
 		if next, took := s.keyReview(m); took {
 			return next, true

@@ -48,6 +48,7 @@ type State struct {
 	planned  planned  // what is known of the answer to the wish
 	ordered  ordered  // what is known of the orders
 	seasoned seasoned // what is known of the season
+	laidOut  laidOut  // what is known of the try-out of a layout
 
 	then string // the command to run after the one that runs
 
@@ -83,6 +84,7 @@ const (
 	StartFill       // the steps of a new book
 	ListFill        // a list that is brought
 	BooksFill       // what can be opened
+	LayoutFill      // a try-out of how the boxes of the yard FillOf stand, on Yard
 	CourseFill      // the course of the chosen nuc, or of FillOf, on Yard
 )
 

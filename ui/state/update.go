@@ -23,6 +23,8 @@ func Update(s State, m Msg) (State, []Effect) {
 	more = append(more, asks...)
 	next, asks = next.seasoning()
 	more = append(more, asks...)
+	next, asks = next.layingOut()
+	more = append(more, asks...)
 	next, effects = next.walked(s).turnedPage().carded(s), append(effects, more...)
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
 		next = next.scrolled(CardPlace, -off)
@@ -93,6 +95,8 @@ func (s State) update(m Msg) (State, []Effect) {
 		return s.seasonTaken(m), nil
 	case SeasonFound:
 		return s.datesTaken(m), nil
+	case LayoutsCompared:
+		return s.layoutsTaken(m), nil
 	case Working:
 		s.Busy = &Busy{m.Words, m.Share}
 	case Worked:
@@ -123,11 +127,13 @@ func (s State) moved(m Moved) State {
 			s.Day = 0
 		}
 	case PanDrag:
-		s = s.looking(s.Drag.Camera.Pan(m.At.Sub(s.Drag.From)))
+		s = s.panned(s.Drag.Camera.Pan(m.At.Sub(s.Drag.From)))
 	case RungDrag:
 		s = s.rungDragged()
 	case PlannedDrag:
 		s = s.plannedDragged()
+	case TriedDrag:
+		s = s.triedDragged()
 	}
 	return s
 }
@@ -150,7 +156,10 @@ func (s State) pressed(m Pressed) State {
 
 // cameraFor is the map's camera if a map is shown.
 func (s State) cameraFor(l Layout) scene.Camera {
-	if l.Map.Empty() {
+	switch {
+	case s.OnLayout():
+		return s.LayingCamera(s.LayingAreas().Try)
+	case l.Map.Empty():
 		return scene.Camera{}
 	}
 	return s.MapCamera()
@@ -159,7 +168,10 @@ func (s State) cameraFor(l Layout) scene.Camera {
 // undragged is the window as if the drag had not begun.
 func (s State) undragged() State {
 	if s.Drag.Kind == PanDrag {
-		s = s.looking(s.Drag.Camera)
+		s = s.panned(s.Drag.Camera)
+	}
+	if s.Drag.Kind == TriedDrag {
+		s.Laying = s.Drag.Laying
 	}
 	if s.Drag.Kind == RungDrag || s.Drag.Kind == PlannedDrag {
 		s = s.planBack()
@@ -174,6 +186,9 @@ func (s State) released(m Released) (State, []Effect) {
 	s.Drag = Drag{}
 	switch d.Kind {
 	case BandDrag:
+		if s.OnLayout() {
+			return s.triedBanded(d), nil
+		}
 		return s.banded(m.Within, d.Add), nil
 	case SplitDrag:
 		return s.divided(d, m), nil
@@ -189,6 +204,11 @@ func (s State) released(m Released) (State, []Effect) {
 		return s.plannedDropped(d, m)
 	case OrderDrag:
 		return s.orderDropped(d, m)
+	case TriedDrag:
+		if !d.far() {
+			s.Laying = d.Laying
+			return s.clicked(d.Tag.Ref, m.Mods)
+		}
 	case Held:
 		if why := s.nailed(d); why != "" {
 			s.Note = Note{Text: why}
@@ -236,6 +256,8 @@ func (s State) wheeled(m Wheeled) State {
 		return s.scrolled(CardPlace, min(0, m.CardMost-s.Scroll[CardPlace]))
 	case l.Ribbon.Contains(m.At):
 		s.Shift += notches(m.DY + m.DX)
+	case s.OnLayout() && s.LayingAreas().Try.Contains(m.At):
+		return s.wheeledTry(m)
 	case l.MapFrame().Contains(m.At):
 		return s.wheeledMap(m)
 	case l.Lanes.Contains(m.At):

@@ -1,0 +1,106 @@
+package yard
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"lidmark/domain/book"
+)
+
+// Change is a stand that stands otherwise in a try-out than it does, or is new.
+type Change struct {
+	Was, Is       *Stand  // Was is nil for a new one
+	Fronts        int     // of its nucs that get another mark
+	Before, After float64 // workers of its nucs at a wrong door, 0 to 1, their mean
+}
+
+// Carried tells whether the stand is moved or turned, or new.
+func (c Change) Carried() bool { return c.Was == nil || c.Was.At != c.Is.At || c.Was.Turn != c.Is.Turn }
+
+// Words are what is done with the stand.
+func (c Change) Words() string {
+	switch {
+	case c.Was == nil:
+		return "set up stand " + c.Is.Letter
+	case c.Carried():
+		return c.Was.To(*c.Is)
+	}
+	if c.Fronts == 1 {
+		return "mark a front on stand " + c.Is.Letter
+	}
+	return fmt.Sprintf("mark %d fronts on stand %s", c.Fronts, c.Is.Letter)
+}
+
+// ChangesOf are the stands that a try-out changes, as they stand in it. Drift are
+// chances of a wrong door by nuc, of the layout as it is and of the try-out.
+func ChangesOf(now, try Layout, before, after map[book.NucID]float64) (all []Change) {
+	was := map[book.StandID]*Stand{}
+	for i := range now.Stands {
+		was[now.Stands[i].ID] = &now.Stands[i]
+	}
+	for i := range try.Stands {
+		c := Change{Was: was[try.Stands[i].ID], Is: &try.Stands[i]}
+		for _, n := range c.Is.Nucs {
+			c.Before += before[n.ID] / float64(len(c.Is.Nucs))
+			c.After += after[n.ID] / float64(len(c.Is.Nucs))
+			if o := now.nuc(n.ID); o != nil && o.Mark != n.Mark {
+				c.Fronts++
+			}
+		}
+		if c.Carried() || c.Fronts > 0 {
+			all = append(all, c)
+		}
+	}
+	return all
+}
+
+// Drift is the chance of a wrong door for the workers of each nuc.
+func (h *Homing) Drift(l Layout) map[book.NucID]float64 {
+	drift := make(map[book.NucID]float64, len(h.doors))
+	for i := range h.doors {
+		if d := &h.doors[i]; !d.Colony {
+			drift[l.at(d).ID] = h.wrong[i]
+		}
+	}
+	return drift
+}
+
+// StandOf is a stand of the book, without nucs.
+func StandOf(s book.StandSet) Stand {
+	return Stand{ID: s.Stand, Letter: s.Letter, At: s.At, Turn: s.Turn, Places: s.Places, Round: s.Round}
+}
+
+// Least carries and turns, in metres and degrees, that are worth a word.
+const (
+	leastCarry = 0.05
+	leastTurn  = 1.0
+)
+
+// To is how the stand is carried and turned to stand as another does.
+func (s Stand) To(o Stand) string {
+	var words []string
+	it := "stand " + o.Letter
+	if d := distance(s.At, o.At); d >= leastCarry {
+		words = append(words, fmt.Sprintf("carry %s %.1f m %s", it, d, compassWord(o.At.X-s.At.X, o.At.Y-s.At.Y)))
+		it = "it"
+	}
+	if turn := math.Remainder(o.Turn-s.Turn, 360); math.Abs(turn) >= leastTurn {
+		way := "clockwise"
+		if turn < 0 {
+			way = "anticlockwise"
+		}
+		words = append(words, fmt.Sprintf("turn %s %.0f° %s", it, math.Abs(turn), way))
+	}
+	if len(words) == 0 {
+		return "set " + it + " as it is planned"
+	}
+	return strings.Join(words, ", ")
+}
+
+// compassWord is the way of a move.
+func compassWord(east, north float64) string {
+	const eighth = math.Pi / 4
+	i := int(math.Round(math.Atan2(east, north)/eighth)+8) % 8
+	return [...]string{"north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"}[i]
+}

@@ -1,0 +1,46 @@
+package yard_test
+
+import (
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/practice"
+	"lidmark/domain/yard"
+)
+
+func TestHowAStandIsCarried(t *testing.T) {
+	from := yard.Stand{Letter: "L", At: at(1, 1), Turn: 350}
+	for _, tt := range []struct {
+		to   yard.Stand
+		want string
+	}{
+		{yard.Stand{Letter: "L", At: at(4, 5), Turn: 350}, "carry stand L 5.0 m north-east"},
+		{yard.Stand{Letter: "L", At: at(1, 1), Turn: 35}, "turn stand L 45° clockwise"},
+		{yard.Stand{Letter: "L", At: at(1, -2), Turn: 340}, "carry stand L 3.0 m south, turn it 10° anticlockwise"},
+		{yard.Stand{Letter: "L", At: at(1.01, 1), Turn: 350.4}, "set stand L as it is planned"},
+	} {
+		if got := from.To(tt.to); got != tt.want {
+			t.Errorf("%q, want %q", got, tt.want)
+		}
+	}
+}
+
+func TestChanges(t *testing.T) {
+	now, _ := some(at(0, 0), at(0.7, 0), at(9, 0))
+	now.Stands[0].Letter, now.Stands[1].Letter, now.Stands[2].Letter = "A", "B", "C"
+	try := now.Moved(yard.Pick{booktest.Stand("1")}, 3, 0).Painted([]book.NucID{booktest.Nuc("2")}, yard.Mark{Shape: "disc", Colour: "blue"})
+	drift := func(l yard.Layout) map[book.NucID]float64 {
+		return yard.HomingOf(l.Doors(yard.Spacing{Block: 0.3, Row: 1}), yard.WorkerKernel(practice.Numbers{})).Drift(l)
+	}
+	all := yard.ChangesOf(now, try, drift(now), drift(try))
+	if len(all) != 2 || all[0].Words() != "carry stand B 3.0 m east" || all[1].Words() != "mark a front on stand C" {
+		t.Fatalf("changes %+v", all)
+	}
+	if c := all[0]; !(c.After < c.Before) || !c.Carried() || all[1].Carried() {
+		t.Errorf("drift %v, then %v", c.Before, c.After)
+	}
+	if same := yard.ChangesOf(now, now.Clone(), nil, nil); len(same) != 0 {
+		t.Errorf("nothing changed: %+v", same)
+	}
+}

@@ -1,0 +1,143 @@
+package state_test
+
+import (
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// layingOut is a window that takes what is written, with the layout of the yard Ledge
+// filling the room.
+func layingOut(t testing.TB) *window {
+	w := keeper(t)
+	w.press("Z", state.Alt)
+	if !w.OnLayout() {
+		t.Fatalf("no layout is worked at: %s", w.Note.Text)
+	}
+	return w
+}
+
+func (w *window) standOf(letter string) book.StandSet {
+	for _, s := range w.Laying.Try.Stands {
+		if s.Letter == letter {
+			return book.StandSet{Stand: s.ID, At: s.At, Turn: s.Turn}
+		}
+	}
+	w.t.Fatalf("no stand %s", letter)
+	return book.StandSet{}
+}
+
+// drag drags a stand of the try-out by so many dp.
+func (w *window) dragStand(letter string, by scene.Point) {
+	id := w.standOf(letter)
+	tag := scene.Tag{Ref: state.TriedStand(id.Stand)}
+	at := w.LayingCamera(w.LayingAreas().Try).Screen(state.OnGround(id.At))
+	w.send(state.Pressed{At: at, Tag: tag})
+	w.send(state.Moved{At: at.Add(by.Mul(0.5)), Tag: tag})
+	w.send(state.Moved{At: at.Add(by), Tag: tag})
+	w.send(state.Released{At: at.Add(by), Tag: tag})
+}
+
+func TestAStandIsDraggedInATryOut(t *testing.T) {
+	w := layingOut(t)
+	before := w.standOf("B")
+	first := w.LayoutSheet()
+	if first == nil || !first.Whole || len(first.Changes) != 0 {
+		t.Fatalf("at first %+v", first)
+	}
+	by := w.LayingCamera(w.LayingAreas().Try).Length(3)
+	w.dragStand("B", scene.Point{X: by})
+	after := w.standOf("B")
+	if dx := after.At.X - before.At.X; dx < 2.7 || dx > 3.3 || after.At.X != 0.5*float64(int(2*after.At.X)) {
+		t.Errorf("stand B went from %v to %v, want 3 m east on the grid of half a metre", before.At, after.At)
+	}
+	if sheet := w.LayoutSheet(); len(sheet.Changes) != 1 || sheet.Carried != 4 || sheet.Minutes <= 0 || sheet.Try.Cost == sheet.Now.Cost || !sheet.Whole {
+		t.Errorf("after the drag %+v", sheet)
+	}
+	if got := w.Present().View.Stand(before.Stand).At; got != before.At {
+		t.Errorf("the real stand moved to %v", got)
+	}
+	if w.press("Z", state.Ctrl); w.standOf("B") != before {
+		t.Errorf("stepped back, B stands at %v", w.standOf("B").At)
+	}
+	if w.press("Y", state.Ctrl); w.standOf("B") != after {
+		t.Errorf("stepped on, B stands at %v", w.standOf("B").At)
+	}
+}
+
+// A drag let go with Escape leaves the try-out as it was.
+func TestADragOfAStandIsPutBack(t *testing.T) {
+	w := layingOut(t)
+	before := w.standOf("B")
+	tag := scene.Tag{Ref: state.TriedStand(before.Stand)}
+	at := w.LayingCamera(w.LayingAreas().Try).Screen(state.OnGround(before.At))
+	w.send(state.Pressed{At: at, Tag: tag}).send(state.Moved{At: at.Add(scene.Point{X: 50}), Tag: tag})
+	if w.standOf("B") == before {
+		t.Fatal("it does not follow the pointer")
+	}
+	if w.press("Escape"); w.standOf("B") != before {
+		t.Error("Escape does not put it back")
+	}
+}
+
+func TestPickedStandsAreEdited(t *testing.T) {
+	w := layingOut(t)
+	a, b := w.standOf("A"), w.standOf("B")
+	w.tap(state.TriedStand(a.Stand), 0).tap(state.TriedStand(b.Stand), state.Ctrl)
+	if len(w.Laying.Pick) != 2 {
+		t.Fatalf("%d stands are picked", len(w.Laying.Pick))
+	}
+	w.press("]").press("Right")
+	if got := w.standOf("A"); got.Turn != a.Turn+15 || got.At.X != a.At.X+0.5 {
+		t.Errorf("A turned to %v at %v", got.Turn, got.At)
+	}
+	stands := len(w.Laying.Try.Stands)
+	if w.press("D"); len(w.Laying.Try.Stands) != stands+2 || len(w.Laying.Pick) != 2 {
+		t.Errorf("doubled: %d stands, %d picked", len(w.Laying.Try.Stands), len(w.Laying.Pick))
+	}
+	w.press("M").press("H")
+	if sheet := w.LayoutSheet(); len(sheet.Changes) != 4 {
+		t.Errorf("%d changes", len(sheet.Changes))
+	}
+}
+
+func TestATryOutIsMadeThePlan(t *testing.T) {
+	w := layingOut(t)
+	b := w.standOf("B")
+	w.tap(state.TriedStand(b.Stand), 0).press("]")
+	w.run("plan layout").settle()
+	plan, ok := w.Present().View.PlannedLayout(w.Laying.Yard)
+	if !ok || len(plan.Stands) != 1 || plan.Stands[0].Turn != b.Turn+15 || plan.From < today {
+		t.Errorf("the plan %+v, %t", plan, ok)
+	}
+	if got := w.Present().View.Stand(b.Stand).Turn; got != b.Turn {
+		t.Errorf("the stand itself is turned already, by %v", got)
+	}
+	w.run("drop layout").settle()
+	if _, ok := w.Present().View.PlannedLayout(w.Laying.Yard); ok {
+		t.Error("thrown away, and still the plan")
+	}
+}
+
+func TestWhereAStandIsCanBeTyped(t *testing.T) {
+	w := layingOut(t)
+	b := w.standOf("B")
+	w.tap(state.TriedStand(b.Stand), 0)
+	typed := func(field, text string) {
+		w.tap(state.FieldNamed(field), 0).write(text).press("Return")
+	}
+	typed(state.LayoutEast, "12,75")
+	typed(state.LayoutNorth, "-3")
+	typed(state.LayoutTurn, "405")
+	if got := w.standOf("B"); got.At != (book.Point{X: 12.75, Y: -3}) || got.Turn != 45 {
+		t.Errorf("typed, and it stands at %v turned %v", got.At, got.Turn)
+	}
+	if typed(state.LayoutEast, "far"); w.Note.Text == "" || w.standOf("B").At.X != 12.75 {
+		t.Errorf("%q, and it stands at %v", w.Note.Text, w.standOf("B").At)
+	}
+	if typed(state.LayoutName, "turned and spread"); w.Laying.Name != "turned and spread" {
+		t.Errorf("it is called %q", w.Laying.Name)
+	}
+}

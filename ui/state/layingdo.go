@@ -1,0 +1,246 @@
+package state
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/yard"
+)
+
+// layoutCommands are what is done with a try-out of a layout.
+var layoutCommands = []Command{
+	{Name: "layout", Does: "lay the yard out: a try-out beside it", Word: "Lay it out", Keys: "Alt+Z", Why: noLayout, Do: pure(State.toLayout)},
+	{Name: "turn left", Does: "turn the picked stands by 15° to the left", Word: "Turn left", Keys: "[", Why: noPick, Do: turning(-15)},
+	{Name: "turn right", Does: "turn the picked stands by 15° to the right", Word: "Turn right", Keys: "]", Why: noPick, Do: turning(15)},
+	{Name: "swing", Does: "turn the picked stands together by 15°", Word: "Swing", Keys: "W", Why: noPicks, Do: editing(func(l *Laying) yard.Layout { return l.Try.Swung(l.Pick, 15) })},
+	{Name: "line up", Does: "set the picked stands in a line", Word: "Line up", Keys: "L", Why: noPicks, Do: editing(func(l *Laying) yard.Layout { return l.Try.Lined(l.Pick) })},
+	{Name: "spread", Does: "spread the picked stands evenly", Word: "Spread", Keys: "S", Why: noPicks, Do: editing(func(l *Laying) yard.Layout { return l.Try.Spread(l.Pick) })},
+	{Name: "bend", Does: "bend the picked stands into an arc", Word: "Arc", Keys: "A", Why: noPicks, Do: editing(bent)},
+	{Name: "double", Does: "set as many new stands beside the picked ones", Word: "Double", Keys: "D", Why: noPick, Do: pure(State.doubled)},
+	{Name: "hold", Does: "the picked stands stay where they are; again: they may move", Word: "Hold", Keys: "H", Why: noPick, Do: pure(State.heldFast)},
+	{Name: "mark fronts", Does: "mark the fronts on the picked stands by turns", Word: "Mark fronts", Keys: "M", Why: noPick, Do: editing(marked)},
+	{Name: "grid", Does: "stands snap to half a metre, or stand anywhere", Word: "Snap", Keys: "G", Why: noTryOut, Do: pure(State.gridded)},
+	{Name: "as it stands", Does: "begin the try-out anew from the yard as it stands", Word: "As it stands", Why: noTryOut, Do: pure(State.tryAnew)},
+	{Name: "keep layout", Does: "keep the try-out", Word: "Keep the try-out", Keys: "Ctrl+S", Why: noKeepLayout, Do: State.layoutKept},
+	{Name: "plan layout", Does: "make the try-out the plan of the yard", Word: "Make it the plan", Why: noKeepLayout, Do: State.layoutPlanned},
+	{Name: "drop layout", Does: "throw the try-out away", Word: "Throw it away", Why: noDropLayout, Do: State.layoutDropped},
+}
+
+func noTryOut(s State) string {
+	if why := noBook(s); why != "" {
+		return why
+	}
+	if !s.OnLayout() {
+		return "lay a yard out first with Alt+Z"
+	}
+	return ""
+}
+
+func noPick(s State) string {
+	if why := noTryOut(s); why != "" {
+		return why
+	}
+	if len(s.Laying.Pick) == 0 {
+		return "pick a stand of the try-out first"
+	}
+	return ""
+}
+
+func noPicks(s State) string {
+	if why := noPick(s); why != "" {
+		return why
+	}
+	if len(s.Laying.Pick) < 2 {
+		return "pick two stands or more"
+	}
+	return ""
+}
+
+// noStepBack says why no step of the try-out can be taken back, noStepOn why none
+// can be done again.
+func noStepBack(s State) string {
+	if len(s.Laying.past) == 0 {
+		return "nothing was changed in the try-out yet"
+	}
+	return ""
+}
+
+func noStepOn(s State) string {
+	if len(s.Laying.ahead) == 0 {
+		return "no step of the try-out was taken back"
+	}
+	return ""
+}
+
+func noKeepLayout(s State) string {
+	if why := noTryOut(s); why != "" {
+		return why
+	}
+	if why := noPen(s); why != "" {
+		return why
+	}
+	if t := s.LayoutSheet(); t == nil || len(t.Changes) == 0 {
+		return "the try-out is the yard as it stands: change something first"
+	}
+	return ""
+}
+
+func noDropLayout(s State) string {
+	if why := noTryOut(s); why != "" {
+		return why
+	}
+	if s.Laying.ID.IsZero() {
+		return "the try-out was never kept"
+	}
+	return noPen(s)
+}
+
+// editing is a command that changes how the picked stands stand.
+func editing(change func(*Laying) yard.Layout) func(State) (State, []Effect) {
+	return pure(func(s State) State { return s.stoodSo(change(s.Laying)) })
+}
+
+func turning(degrees float64) func(State) (State, []Effect) {
+	return editing(func(l *Laying) yard.Layout { return l.Try.Turned(l.Pick, degrees) })
+}
+
+// bent is the picked stands in an arc that is a fifth of its chord deep.
+func bent(l *Laying) yard.Layout {
+	a, b, _ := l.Try.Ends(l.Pick)
+	return l.Try.Arced(l.Pick, math.Hypot(a.X-b.X, a.Y-b.Y)/5)
+}
+
+// The marks that fronts get by turns: shapes and colours that bees tell apart.
+var frontMarks = []yard.Mark{
+	{Shape: "disc", Colour: "blue"},
+	{Shape: "bar", Colour: "white"},
+	{Shape: "cross", Colour: "yellow"},
+	{Shape: "disc", Colour: "black"},
+	{Shape: "bar", Colour: "blue"},
+	{Shape: "cross", Colour: "white"},
+	{Shape: "disc", Colour: "yellow"},
+	{Shape: "bar", Colour: "black"},
+}
+
+// marked is the fronts on the picked stands marked by turns, so that no neighbours
+// on a stand are alike.
+func marked(l *Laying) yard.Layout {
+	next, i := l.Try, 0
+	for _, st := range l.Try.Stands {
+		if !l.has(st.ID) {
+			continue
+		}
+		for _, n := range st.Nucs {
+			next = next.Painted([]book.NucID{n.ID}, frontMarks[i%len(frontMarks)])
+			i++
+		}
+	}
+	return next
+}
+
+func (l *Laying) all() (ids []book.StandID) {
+	for _, st := range l.Try.Stands {
+		ids = append(ids, st.ID)
+	}
+	return ids
+}
+
+// heldFast fixes the picked stands, or frees them where all are fixed.
+func (s State) heldFast() State {
+	l := s.Laying
+	free := false
+	for _, st := range l.Try.Stands {
+		free = free || l.has(st.ID) && !st.Fixed
+	}
+	return s.stoodSo(l.Try.Held(l.Pick, free))
+}
+
+func (s State) gridded() State {
+	return s.laid(func(l *Laying) {
+		if l.Grid > 0 {
+			l.Grid = 0
+		} else {
+			l.Grid = layoutGrid
+		}
+	})
+}
+
+// doubled sets new stands beside the picked ones, and picks those.
+func (s State) doubled() State {
+	const beside = 2 // m to the south, so that one walks between
+	ids := s.Pen.IDs
+	ids.Deed()
+	number := 0
+	name := func() (book.StandID, string) {
+		for {
+			number++
+			if letter := "S" + strconv.Itoa(number); !s.Laying.named(letter) {
+				return book.StandID(ids.Next()), letter
+			}
+		}
+	}
+	were := len(s.Laying.Try.Stands)
+	s = s.stoodSo(s.Laying.Try.Doubled(s.Laying.Pick, 0, -beside, name))
+	s.Pen.IDs = ids
+	return s.picked(false, s.Laying.all()[were:]...)
+}
+
+func (l *Laying) named(letter string) bool {
+	for _, st := range l.Try.Stands {
+		if strings.EqualFold(st.Letter, letter) {
+			return true
+		}
+	}
+	return false
+}
+
+func (s State) tryAnew() State { return s.stoodSo(yard.Of(s.Present().View, s.Laying.Yard)) }
+
+// nudged moves the picked stands with the arrows: a step of the grid, or a
+// centimetre where there is none.
+func (s State) nudged(key string) State {
+	step := max(s.Laying.Grid, 0.1)
+	by, ok := map[string][2]float64{"Left": {-step, 0}, "Right": {step, 0}, "Up": {0, step}, "Down": {0, -step}}[key]
+	if !ok || len(s.Laying.Pick) == 0 {
+		return s
+	}
+	return s.stoodSo(s.Laying.Try.Moved(s.Laying.Pick, by[0], by[1]))
+}
+
+// layoutKept writes the try-out down.
+func (s State) layoutKept() (State, []Effect) {
+	s, fact := s.keptLayout()
+	return s.write(fmt.Sprintf("try-out %q kept", s.Laying.Name), calendar.Instantly(s.Now), fact)
+}
+
+// keptLayout is the try-out as a fact, with an id if it has none yet.
+func (s State) keptLayout() (State, book.LayoutTried) {
+	if s.Laying.ID.IsZero() {
+		s.Pen.IDs.Deed()
+		id := book.LayoutID(s.Pen.IDs.Next())
+		s = s.laid(func(l *Laying) { l.ID = id })
+	}
+	l := s.Laying
+	return s, l.Try.TriedAs(l.ID, l.Name, yard.Of(s.Present().View, l.Yard))
+}
+
+// layoutPlanned writes it down as the plan of the yard, from the day on which no
+// virgin of it flies.
+func (s State) layoutPlanned() (State, []Effect) {
+	from := s.LayoutSheet().Safe
+	s, fact := s.keptLayout()
+	return s.write(
+		fmt.Sprintf("try-out %q made the plan from %s", s.Laying.Name, from.Short()), calendar.Instantly(s.Now),
+		fact, book.LayoutPlanned{Layout: fact.Layout, Yard: fact.Yard, From: from},
+	)
+}
+
+func (s State) layoutDropped() (State, []Effect) {
+	l := s.Laying
+	s = s.tryAnew().laid(func(l *Laying) { l.ID = book.LayoutID{} })
+	return s.write(fmt.Sprintf("try-out %q thrown away", l.Name), calendar.Instantly(s.Now), book.LayoutDropped{Layout: l.ID, Yard: l.Yard})
+}

@@ -1,0 +1,183 @@
+package state
+
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+	"lidmark/domain/rules"
+	"lidmark/domain/yard"
+)
+
+// LayoutSheet is what a try-out comes to beside the yard as it stands.
+type LayoutSheet struct {
+	Now, Try LayoutSide
+	Full     bool          // no virgin is to fly: reckoned as if one flew from each nuc
+	Changes  []yard.Change // what the try-out changes, by stand
+	Carried  int           // nucs carried or turned
+	Fronts   int           // to be marked anew
+	Minutes  float64       // that carrying and marking take
+	Safe     calendar.Day  // from which no virgin of a carried nuc flies
+	Flying   []*Nuc        // carried nucs whose virgins fly now
+	Whole    bool          // sun, round and faults are reckoned too
+	Compared *yard.Compared
+}
+
+// LayoutSide is one of the two layouts with its figures.
+type LayoutSide struct {
+	Layout   yard.Layout // with what its nucs hold
+	Cost     yard.Cost
+	Sunny    int     // entrances in the sun by the hour they should be
+	Round    float64 // m, from the vehicle past all stands and back
+	Arrows   []yard.Arrow
+	Findings []yard.Finding
+}
+
+// leastArrow is the share of a nuc's workers from which on an arrow is drawn.
+const leastArrow = 0.02
+
+// layoutKey names what a sheet is of.
+type layoutKey struct {
+	of   *Reading
+	with *Laying
+}
+
+// laidOut is what is known of the try-out.
+type laidOut struct {
+	sheet   *LayoutSheet
+	is      layoutKey // of the sheet
+	asked   layoutKey // what is compared, or was
+	reading *Reading  // of now
+	yard    book.YardID
+	now     LayoutSide
+	drift   map[book.NucID]float64
+}
+
+// LayoutSheet is what the try-out comes to; nil where none is worked at.
+func (s State) LayoutSheet() *LayoutSheet {
+	if !s.OnLayout() {
+		return nil
+	}
+	return s.laidOut.sheet
+}
+
+// layingOut is the window after a message with the figures of the try-out: at once,
+// while a stand is dragged without what takes longer; the comparison is asked for.
+func (s State) layingOut() (State, []Effect) {
+	if !s.OnLayout() {
+		return s, nil
+	}
+	key := layoutKey{s.Present(), s.Laying}
+	dragged := s.Drag.Kind == TriedDrag
+	if key == s.laidOut.is && (s.laidOut.sheet.Whole || dragged) {
+		return s, nil
+	}
+	s.laidOut = s.laidOut.reckon(key, !dragged)
+	if dragged || key == s.laidOut.asked {
+		return s, nil
+	}
+	s.laidOut.asked = key
+	return s, []Effect{CompareLayouts{key, s.laidOut.sheet.Now.Layout, s.laidOut.sheet.Try.Layout, s.Present().Numbers()}}
+}
+
+func (o laidOut) reckon(key layoutKey, whole bool) laidOut {
+	r, l := key.of, key.with
+	n := r.Numbers()
+	ground := yard.GroundOf(r.View.Yard(l.Yard))
+	sheet := &LayoutSheet{Whole: whole}
+	holding := func(y yard.Layout) yard.Layout { return y.With(r.Course.Holding) }
+	if o.reading != r || o.yard != l.Yard {
+		o.reading, o.yard = r, l.Yard
+		o.now = sideOf(holding(yard.Of(r.View, l.Yard)), n)
+		o.now.whole(ground, r.Day, n)
+		o.drift = driftOf(o.now.Layout, n)
+	}
+	sheet.Now = o.now
+	try := holding(l.Try)
+	if sheet.Full = sheet.Now.Cost.Virgins < 1; sheet.Full {
+		sheet.Now = o.now.full(n)
+		try = try.Full()
+	}
+	sheet.Try = sideOf(try, n)
+	if whole {
+		sheet.Try.whole(ground, r.Day, n)
+	}
+	sheet.Changes = yard.ChangesOf(sheet.Now.Layout, sheet.Try.Layout, o.drift, driftOf(try, n))
+	sheet.work(r, n)
+	o.sheet, o.is = sheet, key
+	return o
+}
+
+func sideOf(l yard.Layout, n practice.Numbers) LayoutSide {
+	return LayoutSide{Layout: l, Cost: yard.CostOf(l, n), Arrows: yard.Arrows(l, n, leastArrow)}
+}
+
+// full is the side as if a virgin flew from each nuc.
+func (a LayoutSide) full(n practice.Numbers) LayoutSide {
+	a.Layout = a.Layout.Full()
+	a.Cost = yard.CostOf(a.Layout, n)
+	return a
+}
+
+// whole reckons what takes longer: sun, round and faults.
+func (a *LayoutSide) whole(g yard.Ground, d calendar.Day, n practice.Numbers) {
+	a.Sunny = yard.SunnyFronts(a.Layout, g, d, n)
+	_, a.Round = yard.RoundOf(a.Layout, g)
+	a.Findings = yard.Findings(a.Layout, g, d, n)
+}
+
+func driftOf(l yard.Layout, n practice.Numbers) map[book.NucID]float64 {
+	return yard.HomingOf(l.Doors(yard.SpacingOf(n)), yard.WorkerKernel(n)).Drift(l)
+}
+
+// work counts what there is to carry and to mark, and whose virgins fly.
+func (t *LayoutSheet) work(r *Reading, n practice.Numbers) {
+	t.Safe = r.Day
+	for _, c := range t.Changes {
+		t.Fronts += c.Fronts
+		if !c.Carried() || c.Was == nil {
+			continue
+		}
+		t.Carried += len(c.Is.Nucs)
+		for _, nuc := range c.Is.Nucs {
+			if day, flies := rules.FliesUntil(r.Course, r.View.Nuc(nuc.ID)); flies {
+				t.Flying = append(t.Flying, r.Nuc(nuc.ID))
+				t.Safe = max(t.Safe, day)
+			}
+		}
+	}
+	t.Minutes = float64(t.Carried)*n.Get(practice.MinutesCarryStand) + float64(t.Fronts)*n.Get(practice.MinutesPaintFront)
+}
+
+// CompareLayouts asks for a try-out held against the yard as it stands under all
+// that is not known; what [CompareLayouts.Reckon] gives comes back.
+type CompareLayouts struct {
+	key      layoutKey
+	now, try yard.Layout
+	numbers  practice.Numbers
+}
+
+func (CompareLayouts) effect() {}
+
+// LayoutsCompared brings a comparison.
+type LayoutsCompared struct {
+	key  layoutKey
+	told yard.Compared
+}
+
+func (LayoutsCompared) msg() {}
+
+// Reckon compares. It may run beside the window.
+func (e CompareLayouts) Reckon() LayoutsCompared {
+	return LayoutsCompared{e.key, yard.Compare(e.now, e.try, e.numbers)}
+}
+
+// layoutsTaken is the window with a comparison that came back, of the try-out as it
+// is.
+func (s State) layoutsTaken(m LayoutsCompared) State {
+	if s.laidOut.sheet != nil && m.key == s.laidOut.is {
+		sheet := *s.laidOut.sheet
+		sheet.Compared = &m.told
+		s.laidOut.sheet = &sheet
+	}
+	return s
+}

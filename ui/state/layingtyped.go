@@ -1,0 +1,74 @@
+package state
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/domain/yard"
+)
+
+// The fields of a try-out, for where precision matters: where the picked stand is, m
+// from the yard's origin, how the picked stands are turned, degrees from north, and
+// what the try-out is called. Enter takes what was typed.
+const (
+	LayoutField = "layout:" // all of them begin so
+	LayoutEast  = LayoutField + "east"
+	LayoutNorth = LayoutField + "north"
+	LayoutTurn  = LayoutField + "turn"
+	LayoutName  = LayoutField + "name"
+)
+
+// layoutTyped is the window with what was typed into a field of the try-out taken.
+func (s State) layoutTyped(name string) State {
+	typed := s.Typed(name)
+	if !s.OnLayout() || typed == "" {
+		return s
+	}
+	if name == LayoutName {
+		return s.laid(func(l *Laying) { l.Name = typed }).WithField(name, Field{})
+	}
+	v, err := strconv.ParseFloat(strings.NewReplacer(",", ".", "−", "-", "°", "", "m", "").Replace(typed), 64)
+	if why := noPick(s); why != "" || err != nil || !(v > -10_000 && v < 10_000) {
+		s.Note = Note{Text: layoutRefusal(name, typed, why)}
+		return s
+	}
+	s = s.WithField(name, Field{})
+	if name == LayoutTurn {
+		return s.stoodSo(s.Laying.Try.Faced(s.Laying.Pick, v))
+	}
+	first, _ := s.PickedStand()
+	at := first.At
+	to := book.Point{X: v, Y: at.Y}
+	if name == LayoutNorth {
+		to = book.Point{X: at.X, Y: v}
+	}
+	return s.stoodSo(s.Laying.Try.Moved(s.Laying.Pick, to.X-at.X, to.Y-at.Y))
+}
+
+func layoutRefusal(name, typed, why string) string {
+	if why != "" {
+		return why
+	}
+	if name == LayoutTurn {
+		return fmt.Sprintf("%q is no bearing: write degrees, such as 45", typed)
+	}
+	return fmt.Sprintf("%q is no distance: write metres from the origin, such as 12.5", typed)
+}
+
+// PickedStand is the first picked stand of the try-out, and how many are picked.
+func (s State) PickedStand() (first yard.Stand, n int) {
+	if !s.OnLayout() {
+		return first, 0
+	}
+	for _, st := range s.Laying.Try.Stands {
+		if s.Laying.has(st.ID) {
+			if n == 0 {
+				first = st
+			}
+			n++
+		}
+	}
+	return first, n
+}
