@@ -2,6 +2,7 @@ package state
 
 import (
 	"cmp"
+	"math"
 	"slices"
 	"strings"
 
@@ -11,13 +12,14 @@ import (
 
 // Measures of the list of Review, dp.
 const (
-	ReviewRowHeight = 54.0
-	ReviewTall      = 80.0 // in a narrow pane, where a row has lines one above the other
-	ReviewHead      = 66.0
-	ReviewFoot      = 52.0
+	ReviewRowHeight = 54.0 // at the least
+	ReviewTall      = 74.0 // in a narrow pane, where a row has lines one above the other
+	ReviewHead      = 50.0 // above the key to the strips
+	ReviewFoot      = 52.0 // with the buttons
 
-	reviewNarrow = 640.0
-	reviewLow    = 260.0 // a pane lower has neither foot nor key
+	reviewNarrow  = 640.0
+	reviewLow     = 260.0 // a pane lower has neither foot nor key
+	reviewButtons = 300.0 // of the foot's width
 )
 
 // ReviewPane says where the list of Review lies in its pane.
@@ -26,22 +28,96 @@ type ReviewPane struct {
 	Row, Foot float64 // heights
 	Body      scene.Area
 	Offset    float64
+	Columns   ReviewColumns
+	Legend    [][]ChancePart // the key to the strips
+	Signs     [][]ReviewSign // the key to the signs
+	Above     bool           // it stands above the buttons: beside them is no room
 }
 
-// ReviewPane is the list in the layout l.
+// ReviewColumns say where the columns of the list lie; what has no room is 0.
+type ReviewColumns struct {
+	Lid, Name, Seen float64
+	Strip           scene.Area // of a row: Y from the middle
+	Act, ActTo      float64
+	Yield, YieldTo  float64 // the scale
+	Loses, To       float64
+}
+
+// ReviewPane is the list in the layout l. Its rows fill it: none is cut at an end.
 func (s State) ReviewPane(l Layout) ReviewPane {
-	p := ReviewPane{Narrow: l.Main.W < reviewNarrow, Row: ReviewRowHeight, Foot: ReviewFoot, Body: l.Main}
-	head := ReviewHead
+	p := ReviewPane{Narrow: l.Main.W < reviewNarrow, Row: ReviewRowHeight, Body: l.Main}
+	p.Columns = s.reviewColumns(l.Main, p.Narrow)
 	if p.Narrow {
-		p.Row, head = ReviewTall, HeadHeight+24
+		p.Row = ReviewTall
 	}
-	if l.Main.H < reviewLow {
-		head, p.Foot = HeadHeight, 0
+	head := HeadHeight
+	if sheet, _ := s.ReviewSheet(); l.Main.H >= reviewLow && sheet != nil {
+		head, p.Foot = p.keys(sheet)
 	}
 	p.Body.Y += head
 	p.Body.H = max(0, l.Main.H-head-p.Foot)
-	p.Offset = min(s.Scroll[ReviewPlace], s.reviewMost(p))
+	if rows := math.Floor(p.Body.H / p.Row); rows > 0 {
+		p.Row = p.Body.H / rows
+	}
+	p.Offset = min(p.Row*math.Round(s.Scroll[ReviewPlace]/p.Row), s.reviewMost(p))
 	return p
+}
+
+// keys sets the keys of the list, and gives the heights of its head and its foot.
+func (p *ReviewPane) keys(sheet *ReviewSheet) (head, foot float64) {
+	inner := p.Body.W - 2*Edge
+	key := inner
+	if !p.Narrow {
+		key = p.Columns.Yield - 16 - p.Columns.Strip.X
+	}
+	p.Legend = sheet.LegendRows(key)
+	head = ReviewHead + PartRow*float64(max(1, len(p.Legend)))
+	if !p.Narrow { // the first row of two stands beside the order
+		head -= PartRow * float64(min(1, max(0, len(p.Legend)-1)))
+	}
+	p.Signs, foot = sheet.SignRows(!p.Narrow, inner-reviewButtons), ReviewFoot
+	if p.Above = len(p.Signs) > 1; p.Above {
+		p.Signs = sheet.SignRows(!p.Narrow, inner)
+		foot += SignRow * float64(len(p.Signs))
+	}
+	return head, foot
+}
+
+func (s State) reviewColumns(a scene.Area, narrow bool) (c ReviewColumns) {
+	const roomy, loses = 1080.0, 76.0
+	c.Lid, c.Name, c.To = a.X+42, a.X+70, a.Right()-Edge
+	left := c.Name + s.reviewNames() + 10
+	if narrow {
+		c.Strip = scene.Area{X: left, Y: 14, W: c.To - left, H: 14}
+		c.Act, c.ActTo = left+24, c.To-46
+		return c
+	}
+	end := c.To
+	if a.W >= roomy {
+		c.Loses = c.To
+		end -= loses
+	}
+	free := end - left
+	c.Seen = left
+	c.Strip = scene.Area{X: left + free*0.215, Y: -6, W: free * 0.255, H: 22}
+	c.Act = c.Strip.Right() + 26
+	c.Yield = left + free*0.81
+	c.ActTo = c.Yield - 18
+	c.YieldTo = end - 34
+	return c
+}
+
+// ReviewName is the size of names in the list.
+const ReviewName = 16.0
+
+// reviewNames is how wide the widest name of the list is, within bounds.
+func (s State) reviewNames() (w float64) {
+	const least, most = 32.0, 96.0
+	sheet, _ := s.ReviewSheet()
+	if sheet == nil {
+		return least
+	}
+	return min(max(least, sheet.wide), most)
 }
 
 func (s State) reviewMost(p ReviewPane) float64 {

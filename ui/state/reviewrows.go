@@ -10,17 +10,19 @@ import (
 	"lidmark/domain/course"
 	"lidmark/domain/review"
 	"lidmark/domain/rules"
+	"lidmark/ui/scene"
 )
 
 // ReviewSheet is a review as the room lists it. It does not change.
 type ReviewSheet struct {
 	*review.Review
-	Base review.Hand // what the book says is in hand
-	key  reviewKey
-	rows []ReviewRow // folded, the worst first
-	at   map[book.NucID]int
-	sees [7]bool              // parts of strips that are in the list
-	does map[review.Kind]bool // what is done in it
+	Base  review.Hand // what the book says is in hand
+	key   reviewKey
+	rows  []ReviewRow // folded, the worst first
+	at    map[book.NucID]int
+	sees  [7]bool             // parts of strips that are in the list
+	shows map[ReviewSign]bool // signs of what is done in it
+	wide  float64             // of the widest name, dp
 
 	listed func(reviewList) []ReviewRow
 }
@@ -39,15 +41,17 @@ type ReviewRow struct {
 }
 
 // sheetOf lists a review. Nucs of which one thing is as good as certain, and with
-// which the same is done, share a line; what was decided goes to the end.
+// which the same is done for the same reason, share a line; what was decided goes to the
+// end.
 func sheetOf(r *review.Review, base review.Hand, key reviewKey) *ReviewSheet {
-	sheet := &ReviewSheet{Review: r, Base: base, key: key, at: make(map[book.NucID]int, len(r.Nucs)), does: map[review.Kind]bool{}}
+	sheet := &ReviewSheet{Review: r, Base: base, key: key, at: make(map[book.NucID]int, len(r.Nucs)), shows: map[ReviewSign]bool{}}
 	sheet.listed = lately(sheet.list)
 	folds := map[string]int{}
 	var decided []ReviewRow
 	for i, n := range r.Nucs {
 		sheet.at[n.Nuc.Nuc] = i
 		if n.Decide || n.Decided {
+			sheet.wide = max(sheet.wide, Reckoner{}.Width(n.NucNamed.Name, ReviewName, scene.Bold))
 			sheet.notes(n, n.Ways[r.This.Chosen[i]])
 		}
 		switch {
@@ -61,7 +65,7 @@ func sheetOf(r *review.Review, base review.Hand, key reviewKey) *ReviewSheet {
 			continue
 		}
 		use := n.Ways[r.This.Chosen[i]]
-		fold := fmt.Sprint(surest(n.Chances), " ", use.Kind, " ", use.Ware, " ", n.Yard, ";")
+		fold := fmt.Sprint("\n", surest(n.Chances), " ", n.Yard, " ", r.Title(use), " ", n.Why, "\n") // in Open no key is part of another
 		at, ok := folds[fold]
 		if !ok {
 			at = len(sheet.rows)
@@ -73,27 +77,6 @@ func sheetOf(r *review.Review, base review.Hand, key reviewKey) *ReviewSheet {
 	sheet.rows = append(sheet.rows, decided...)
 	return sheet
 }
-
-// notes keeps what a row of the list shows.
-func (r *ReviewSheet) notes(n review.Nuc, w review.Way) {
-	for k, part := range ChanceParts(n.Chances) {
-		r.sees[k] = r.sees[k] || part.P >= ChanceShown
-	}
-	r.does[w.Kind] = true
-}
-
-// Legend are the parts of strips that are in the list.
-func (r *ReviewSheet) Legend() (parts []ChancePart) {
-	for k, part := range ChanceParts(course.Chances{}) {
-		if r.sees[k] {
-			parts = append(parts, part)
-		}
-	}
-	return parts
-}
-
-// Does tells whether some row of the list has a way of a kind.
-func (r *ReviewSheet) Does(k review.Kind) bool { return r.does[k] }
 
 // ChanceShown is the chance from which a part of a strip is drawn.
 const ChanceShown = 0.004

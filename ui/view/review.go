@@ -2,7 +2,6 @@ package view
 
 import (
 	"slices"
-	"strings"
 
 	"lidmark/domain/review"
 	"lidmark/ui/scene"
@@ -15,15 +14,6 @@ type reviewDraw struct {
 	state.ReviewPane
 	all *state.ReviewSheet
 	r   *state.Reading
-	at  reviewColumns
-}
-
-// reviewColumns say where the columns of the list lie; what has no room is 0.
-type reviewColumns struct {
-	lid, name, seen    float64
-	strip              scene.Area // of a row: Y from the middle
-	act, actTo         float64
-	yield, yieldTo, to float64
 }
 
 // review draws the room Review: the nucs that need a decision, and beside them what
@@ -36,7 +26,6 @@ func (p *sheet) review() {
 		p.reviewNone(a)
 	} else {
 		d := reviewDraw{sheet: p, ReviewPane: p.s.ReviewPane(p.l), all: sheet, r: p.s.Reading()}
-		d.at = d.columns(a)
 		d.list(a, now)
 	}
 	p.card()
@@ -54,38 +43,8 @@ func (p *sheet) reviewNone(a scene.Area) {
 	p.hint(scene.Area{X: x, Y: y + 8, W: w, H: a.Bottom() - y})
 }
 
-func (d *reviewDraw) columns(a scene.Area) (c reviewColumns) {
-	c.lid, c.name, c.to = a.X+42, a.X+70, a.Right()-state.Edge
-	left := c.name + d.nameWidth() + 10
-	if d.Narrow {
-		c.strip = scene.Area{X: left, Y: 14, W: c.to - left, H: 14}
-		c.act, c.actTo = left+24, c.to-46
-		return c
-	}
-	free := c.to - left
-	c.seen = left
-	c.strip = scene.Area{X: left + free*0.235, Y: -6, W: free * 0.285, H: 22}
-	c.act = c.strip.Right() + 26
-	c.yield = left + free*0.815
-	c.actTo = c.yield - 18
-	c.yieldTo = c.to - 34
-	return c
-}
-
-// nameWidth is how wide the widest name in sight is, within bounds.
-func (d *reviewDraw) nameWidth() (w float64) {
-	const least, most = 32.0, 96.0
-	w = least
-	d.inSight(func(row state.ReviewRow, _ scene.Area) {
-		if row.Fold == "" {
-			w = max(w, d.width(d.all.Nucs[row.Nucs[0]].NucNamed.Name, reviewName))
-		}
-	})
-	return min(w, most)
-}
-
 // reviewName is the look of names.
-var reviewName = ink(16).bold()
+var reviewName = ink(state.ReviewName).bold()
 
 // inSight goes through the rows that show.
 func (d *reviewDraw) inSight(draw func(state.ReviewRow, scene.Area)) {
@@ -124,52 +83,95 @@ func (d *reviewDraw) allWell(a scene.Area) {
 }
 
 // title says how many nucs need a decision, and that it is being reckoned anew.
-func (d *reviewDraw) title(now bool) string {
+func (d *reviewDraw) title(now bool, room float64) string {
 	n := d.all.Decisions(d.s.Filled())
-	verb := "need you to decide, worst first"
-	if n == 1 {
-		verb = "needs you to decide"
-	}
-	said := plural(n, "nuc", "nucs") + " " + verb
-	if n == 0 {
-		said = "No nuc needs you to decide"
-	}
+	end := ""
 	if !now {
-		said += " · reckoning …"
+		end = " · reckoning …"
 	}
-	return said
+	all := []string{plural(n, "nuc", "nucs") + " need you to decide, worst first", plural(n, "nuc", "nucs") + " to decide, worst first", plural(n, "nuc", "nucs") + " to decide"}
+	switch n {
+	case 0:
+		all = []string{"No nuc needs you to decide"}
+	case 1:
+		all = []string{"1 nuc needs you to decide", "1 nuc to decide"}
+	}
+	for _, said := range all {
+		if d.width(said+end, reviewTitle) <= room {
+			return said + end
+		}
+	}
+	return all[len(all)-1] + end
+}
+
+// reviewTitle is the look of the title, orderSays what "worst first" means.
+var reviewTitle = ink(16).semi()
+
+const (
+	orderSays  = "worst: leaving it loses most, in queens"
+	orderShort = "by queens lost if left"
+	orderWhy   = "What leaving a nuc loses against its best way, in queens: one ready to be caught counts most, one who lays later less, her own less still; what it costs is taken off"
+)
+
+// order says what the order of the list is.
+func (d *reviewDraw) order(x, y, to float64) {
+	if len(d.s.ReviewRows()) < 2 {
+		return
+	}
+	d.fit(x, y, d.firstFitting(to-x, orderSays, orderShort), ink2(13), to)
+	d.hit(scene.Area{X: x, Y: y - 14, W: max(0, to-x), H: 18}, scene.Ref{Kind: state.PaneRef, ID: "review", Part: "order"}, orderWhy)
 }
 
 // head names the list and its columns, with the key to the strips.
 func (d *reviewDraw) head(a scene.Area, now bool) {
-	c := d.at
-	if d.Narrow {
-		d.fit(a.X+state.Edge, a.Y+24, d.title(now), ink(16).semi(), c.to)
-		if d.Foot > 0 {
-			d.legend(a.X+state.Edge, a.Y+46, c.to)
-		}
-		d.rule(a.X+state.Edge, d.Body.Y-1, c.to, d.Body.Y-1, scene.Ink)
-		return
+	x, c := a.X+state.Edge, d.Columns
+	d.rule(x, d.Body.Y-1, c.To, d.Body.Y-1, scene.Ink)
+	switch {
+	case d.Foot == 0: // no room for the names of columns
+		d.fit(x, a.Y+23, d.title(now, c.To-x), reviewTitle, c.To)
+	case d.Narrow:
+		d.fit(x, a.Y+22, d.title(now, c.To-x), reviewTitle, c.To)
+		yield := "laying by " + shortDay(d.all.By) + ", of 100"
+		to := c.To - d.width(yield, ink2(13)) - 12
+		d.order(x, a.Y+42, to)
+		d.right(c.To, a.Y+42, yield, ink2(13))
+		d.legend(x)
+	default:
+		to := c.Strip.X - 12
+		d.fit(x, a.Y+22, d.title(now, to-x), reviewTitle, to)
+		d.order(x, a.Y+42, to)
+		d.columnHeads(a.Y + 22)
+		d.legend(c.Strip.X)
 	}
-	title := d.title(now)
-	if d.Foot == 0 { // no room for the names of columns
-		d.fit(a.X+state.Edge, a.Y+23, title, ink(16).semi(), c.to)
-		d.rule(a.X+state.Edge, d.Body.Y-1, c.to, d.Body.Y-1, scene.Ink)
-		return
+}
+
+// columnHeads names the columns of a wide list.
+func (d *reviewDraw) columnHeads(y float64) {
+	c, low := d.Columns, d.Body.Y-8
+	d.fit(c.Seen, low, "last seen", ink2(13), c.Strip.X-12)
+	d.fit(c.Strip.X, y, "what it holds "+d.when()+", chance in %", ink2(13), c.Act-8)
+	end := c.To
+	if c.Loses > 0 {
+		d.right(c.Loses, y, "leaving it", ink2(13))
+		d.right(c.Loses, low, "loses", ink2(13))
+		end = c.YieldTo + 34
 	}
-	if d.width(title, ink(16).semi()) > c.strip.X-12-a.X-state.Edge {
-		title = strings.Replace(title, "need you to decide", "to decide", 1)
-	}
-	d.fit(a.X+state.Edge, a.Y+26, title, ink(16).semi(), c.strip.X-12)
-	d.text(c.seen, a.Y+54, "last seen", ink2(13))
-	d.fit(c.strip.X, a.Y+26, "what it holds "+d.when()+", chance in %", ink2(13), c.act-8)
-	d.fit(c.act, a.Y+26, "best with what you have", ink2(13), c.actTo)
-	d.right(c.to, a.Y+26, "laying by "+shortDay(d.all.By)+", of 100, if", ink2(13))
-	d.legend(c.strip.X, a.Y+54, c.yield-16)
+	yield := d.firstFitting(end-c.Act-100, "laying by "+shortDay(d.all.By)+", of 100, if", "laying, of 100, if")
+	d.right(end, y, yield, ink2(13))
+	d.fit(c.Act, y, "best with what you have", ink2(13), end-d.width(yield, ink2(13))-12)
 	for _, v := range []float64{0, 50, 100} {
-		d.centre(d.yieldX(v/100), a.Y+54, thousands(int(v)), ink2(12))
+		d.centre(d.yieldX(v/100), low, thousands(int(v)), ink2(12))
 	}
-	d.rule(a.X+state.Edge, d.Body.Y-1, c.to, d.Body.Y-1, scene.Ink)
+}
+
+// firstFitting is the first of some words that have room, else the last.
+func (d *reviewDraw) firstFitting(room float64, all ...string) string {
+	for _, said := range all {
+		if d.width(said, ink2(13)) <= room {
+			return said
+		}
+	}
+	return all[len(all)-1]
 }
 
 func (d *reviewDraw) when() string {
@@ -179,18 +181,14 @@ func (d *reviewDraw) when() string {
 	return "today"
 }
 
-// legend is the key to the strips.
-func (d *reviewDraw) legend(x, y, to float64) {
-	box, gap := 14.0, 8.0
-	if d.Narrow {
-		box, gap = 12, 6
-	}
-	for _, part := range d.all.Legend() {
-		if x+box+3+d.width(part.Word, ink(12)) > to {
-			return
+// legend is the key to the strips, its last row above the list.
+func (d *reviewDraw) legend(left float64) {
+	for i, row := range d.Legend {
+		x, y := left, d.Body.Y-8-state.PartRow*float64(len(d.Legend)-1-i)
+		for _, part := range row {
+			d.part(part.Look, scene.Area{X: x, Y: y - 11, W: state.PartBox, H: 13})
+			x = d.text(x+state.PartBox+3, y, part.Word, ink(state.PartSize)) + state.PartGap
 		}
-		d.part(part.Look, scene.Area{X: x, Y: y - 11, W: box, H: 13})
-		x = d.text(x+box+3, y, part.Word, ink(12)) + gap
 	}
 }
 
@@ -206,12 +204,12 @@ func (d *reviewDraw) grid() {
 
 // yieldX is where a chance lies on the scale.
 func (d *reviewDraw) yieldX(p float64) float64 {
-	return d.at.yield + p*(d.at.yieldTo-d.at.yield)
+	return d.Columns.Yield + p*(d.Columns.YieldTo-d.Columns.Yield)
 }
 
 // foot says what the signs mean, and has the buttons.
 func (d *reviewDraw) foot(a scene.Area) {
-	middle := a.Y + a.H/2
+	middle := a.Bottom() - state.ReviewFoot/2
 	d.rule(a.X, a.Y, a.Right(), a.Y, scene.Rule)
 	x := a.Right() - state.Edge + 10
 	for i, b := range d.footButtons() {
@@ -219,7 +217,13 @@ func (d *reviewDraw) foot(a scene.Area) {
 		x -= w + 10
 		d.wideButton(scene.Area{X: x, Y: middle - 17, W: w, H: 34}, b.word, b.command, i == 0)
 	}
-	d.signs(a.X+state.Edge, middle, x-12)
+	for i, row := range d.Signs {
+		y := middle
+		if d.Above {
+			y = a.Y + 6 + state.SignRow*(float64(i)+0.5)
+		}
+		d.signs(row, a.X+state.Edge, y, x-12)
+	}
 }
 
 // footButtons are the foot's, from the right, the main one first: of several
@@ -237,46 +241,22 @@ func (d *reviewDraw) footButtons() []footButton {
 
 type footButton struct{ word, command string }
 
-// signs is the key to the signs of the list.
-func (d *reviewDraw) signs(x, y, to float64) {
-	for _, s := range d.signWords() {
-		if x+22+d.width(s.word, ink2(13)) > to {
-			return
-		}
-		d.waySign(s.way, d.all.Hand, at(x+9, y), 8, scene.Panel)
-		x = d.text(x+22, y+5, s.word, ink2(13)) + 14
+// signs is a row of the key to the signs of the list.
+func (d *reviewDraw) signs(row []state.ReviewSign, x, y, to float64) {
+	for _, s := range row {
+		d.waySign(d.wayOf(s), d.all.Hand, at(x+9, y), 8, scene.Panel)
+		x = d.text(x+state.SignBox, y+5, s.Word(), ink2(state.SignSize)) + state.SignGap
 	}
-	if more := "large: best with what you have"; x+10+d.width(more, ink2(13)) <= to {
+	if more := "large: best with what you have"; !d.Narrow && !d.Above && x+10+d.width(more, ink2(13)) <= to {
 		d.text(x+10, y+5, more, ink2(13))
 	}
 }
 
-type signWord struct {
-	way  review.Way
-	word string
-}
-
-// signWords are the signs of the scale, then those of what else is done in the list.
-func (d *reviewDraw) signWords() []signWord {
-	all := []signWord{{review.Way{}, "leave"}}
-	for _, virgin := range []bool{false, true} {
-		word := map[bool]string{false: "cell", true: "virgin"}[virgin]
-		if at := slices.IndexFunc(d.all.Hand.Wares, func(w review.Ware) bool { return w.Virgin == virgin }); at >= 0 {
-			all = append(all, signWord{review.Way{Kind: review.GiveCell, Ware: at + 1}, word})
-		}
+// wayOf is a way with a sign.
+func (d *reviewDraw) wayOf(s state.ReviewSign) review.Way {
+	w := review.Way{Kind: s.Kind}
+	if s.Kind == review.GiveCell {
+		w.Ware = 1 + slices.IndexFunc(d.all.Hand.Wares, func(w review.Ware) bool { return w.Virgin == s.Virgin })
 	}
-	all = append(all, signWord{review.Way{Kind: review.LookFirst}, "look first"})
-	for _, s := range []signWord{
-		{review.Way{Kind: review.Feed}, "feed"},
-		{review.Way{Kind: review.Narrow}, "narrow entrance"},
-		{review.Way{Kind: review.AddBees}, "add bees"},
-		{review.Way{Kind: review.ShakeOut}, "shake out"},
-		{review.Way{Kind: review.Unite}, "unite"},
-		{review.Way{Kind: review.GiveBrood}, "give brood"},
-	} {
-		if d.all.Does(s.way.Kind) {
-			all = append(all, s)
-		}
-	}
-	return all
+	return w
 }

@@ -166,3 +166,62 @@ func TestChosenNucsAreAcceptedByTheMainButton(t *testing.T) {
 		t.Errorf("%d nucs are chosen, and no button says %q", s.ReviewMarked(), want)
 	}
 }
+
+// TestNoSignCoversAnother: on the scale of a row each sign stands clear of the others.
+func TestNoSignCoversAnother(t *testing.T) {
+	for _, size := range [][3]float64{{1280, 800, 1}, {1920, 1080, 1}, {1920, 1080, 1.5}} {
+		s := reviewing(reviews(t)["review"], state.Resized{Width: size[0], Height: size[1]})
+		s.Text = size[2]
+		signs := 0
+		for range 8 {
+			rows := map[string][]scene.Area{}
+			for _, p := range walk(t, window(s), s.Size()) {
+				r, ok := p.mark.(scene.Rect)
+				if ok && (strings.HasPrefix(r.Ref.Part, "yield") || r.Ref.Part == "taken") {
+					rows[r.Ref.Kind+r.Ref.ID] = append(rows[r.Ref.Kind+r.Ref.ID], r.Area)
+				}
+			}
+			for id, all := range rows {
+				for i, a := range all {
+					signs++
+					for _, b := range all[i+1:] {
+						if cut := a.Inset(1).Intersect(b.Inset(1)); cut.W > 0 && cut.H > 0 {
+							t.Errorf("at %v in %s: %v and %v", size, id, a, b)
+						}
+					}
+				}
+			}
+			s = pressed(s, "PageDown")
+		}
+		if signs < 60 {
+			t.Errorf("at %v only %d signs", size, signs)
+		}
+	}
+}
+
+// TestReviewSaysItsOrder, and why a way with fewer laying queens is worth more, in wide and
+// narrow windows; its title is never cut.
+func TestReviewSaysItsOrder(t *testing.T) {
+	for _, size := range [][3]float64{{1280, 800, 1}, {1280, 800, 1.5}, {1920, 1080, 1}} {
+		s := reviewing(reviews(t)["review"], state.Resized{Width: size[0], Height: size[1]})
+		s.Text = size[2]
+		var all strings.Builder
+		for range 20 {
+			for _, x := range texts(t, window(s), s.Size()) {
+				all.WriteString(x.Text.Text + "\n")
+				if strings.Contains(x.Text.Text, "nucs") && strings.Contains(x.Text.Text, "decide") && strings.HasSuffix(x.Text.Text, "…") {
+					t.Errorf("at %v the title is cut: %q", size, x.Text.Text)
+				}
+			}
+			s = pressed(s, "PageDown")
+		}
+		if said := all.String(); !strings.Contains(said, "worst: leaving it loses most, in queens\n") && !strings.Contains(said, "by queens lost if left\n") {
+			t.Errorf("at %v nothing says what the order is", size)
+		}
+		for _, want := range []string{"laying workers", "feed", "own queen counts 0.6"} {
+			if !strings.Contains(all.String(), want) {
+				t.Errorf("at %v nothing says %q", size, want)
+			}
+		}
+	}
+}

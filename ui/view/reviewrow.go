@@ -28,25 +28,41 @@ func (d *reviewDraw) row(row state.ReviewRow, a scene.Area) {
 	ground := d.rowGround(row, a, ref)
 	w, own := d.s.ReviewWay(i)
 	plan, decided := d.s.ReviewDecided(i)
-	d.who(row, n, a)
+	said := whatSaid{Way: w, own: own}
+	if !decided {
+		said.note = d.all.Outweighs(rn, w)
+	}
+	d.who(row, n, a, said)
 	d.strip(rn.Chances, d.stripArea(a), ref, d.evidence(n))
 	switch {
 	case decided:
 		d.decided(plan, a)
 	default:
-		d.what(row, w, own, a, ground, ref)
+		d.what(row, said, a, ground, ref)
 	}
 	switch {
 	case decided:
 	case d.Narrow:
-		d.right(d.at.to, a.Y+22, percent(w.Lays), ink(14).bold())
+		d.right(d.Columns.To, a.Y+22, percent(w.Lays), ink(14).bold())
 	default:
 		d.yields(rn, w, a, ground, ref)
+		d.loses(rn, a, ref)
 	}
 }
 
+// loses writes what leaving a nuc loses: the order of the list.
+func (d *reviewDraw) loses(n review.Nuc, a scene.Area, ref scene.Ref) {
+	if d.Columns.Loses == 0 {
+		return
+	}
+	said := fmt.Sprintf("%.2f", n.Loses)
+	left := d.right(d.Columns.Loses, a.Y+a.H/2+5, said, ink(14))
+	ref.Part = "loses"
+	d.hit(scene.Area{X: left, Y: a.Y + 2, W: d.Columns.Loses - left, H: a.H - 4}, ref, "leaving it loses "+d.all.Worth(n.Loses)+" against: "+d.all.Title(n.Ways[n.Best]))
+}
+
 func (d *reviewDraw) stripArea(a scene.Area) scene.Area {
-	s := d.at.strip
+	s := d.Columns.Strip
 	s.Y += a.Y + a.H/2
 	if d.Narrow {
 		s.Y = a.Bottom() - 8 - s.H
@@ -64,72 +80,91 @@ func (d *reviewDraw) rowGround(row state.ReviewRow, a scene.Area, ref scene.Ref)
 	case d.s.Hover.Ref.Kind == ref.Kind && d.s.Hover.Ref.ID == ref.ID:
 		box.Stroke = stroke(scene.Ink2, 1.5)
 	}
-	d.rule(a.X+state.Edge, a.Bottom()-1, d.at.to, a.Bottom()-1, scene.Hair)
+	d.rule(a.X+state.Edge, a.Bottom()-1, d.Columns.To, a.Bottom()-1, scene.Hair)
 	d.add(box)
 	return ground
 }
 
 // who draws the lid, the name, and what was seen last; of like nucs their names.
-func (d *reviewDraw) who(row state.ReviewRow, n *state.Nuc, a scene.Area) {
+func (d *reviewDraw) who(row state.ReviewRow, n *state.Nuc, a scene.Area, w whatSaid) {
 	middle := a.Y + a.H/2
 	if d.Narrow {
 		middle = a.Y + a.H/2 - 6
 	}
 	if row.Fold != "" {
-		d.whoAll(row, n, a, middle)
+		d.whoAll(row, n, a, middle, w)
 		return
 	}
-	l := d.lidOf(n, at(d.at.lid, middle), 36)
+	l := d.lidOf(n, at(d.Columns.Lid, middle), 36)
 	l.NeedsYou, l.Selected, l.Hover = false, false, false
 	if row.Within {
 		l.At.X += 6
 		l.Size = 28
 	}
 	d.add(l)
-	d.fit(d.at.name, middle+6, n.Name, reviewName, d.at.name+100)
+	d.fit(d.Columns.Name, middle+6, n.Name, reviewName, d.Columns.Name+100)
 	when, words := d.seenOf(n)
 	ref := n.Tag().Ref
 	ref.Part = "seen"
 	if d.Narrow {
-		said := dotted(when, words)
-		d.fit(d.at.act-24, a.Y+39, said, ink2(13), d.at.to)
-		d.hit(scene.Area{X: d.at.act - 24, Y: a.Y + 28, W: d.at.to - d.at.act + 24, H: 14}, ref, said)
+		if d.twoLines(w) {
+			return
+		}
+		said := dotted(w.note, dotted(when, words))
+		d.fit(d.Columns.Act-24, a.Y+39, said, ink2(13), d.Columns.To)
+		d.hit(scene.Area{X: d.Columns.Act - 24, Y: a.Y + 28, W: d.Columns.To - d.Columns.Act + 24, H: 14}, ref, said)
 		return
 	}
-	to := d.at.strip.X - 14
-	d.fit(d.at.seen, middle-4, when, ink2(13), to)
-	f := ink(14)
-	if d.width(words, f) > to-d.at.seen {
-		f = ink(13)
+	to := d.Columns.Strip.X - 14
+	d.seen(when, words, middle, to)
+	d.hit(scene.Area{X: d.Columns.Seen, Y: a.Y + 2, W: to - d.Columns.Seen, H: a.H - 4}, ref, when+": "+words)
+}
+
+// seen writes when a nuc was seen last, and in up to two lines what was seen.
+func (d *reviewDraw) seen(when, words string, middle, to float64) {
+	x := d.Columns.Seen
+	if d.width(words, ink(14)) <= to-x {
+		d.fit(x, middle-4, when, ink2(13), to)
+		d.fit(x, middle+14, words, ink(14), to)
+		return
 	}
-	d.fit(d.at.seen, middle+14, words, f, to)
-	d.hit(scene.Area{X: d.at.seen, Y: a.Y + 2, W: to - d.at.seen, H: a.H - 4}, ref, when+": "+words)
+	lines := scene.Wrap(d.measure, d.say(words), 13, scene.Regular, to-x)
+	if len(lines) > 2 {
+		lines = []string{lines[0], lines[1] + " …"}
+	}
+	y := middle + 12 - 8*float64(len(lines))
+	d.fit(x, y-8, when, ink2(13), to)
+	for _, l := range lines {
+		y += 8
+		d.fit(x, y, l, ink(13), to)
+		y += 8
+	}
 }
 
 // whoAll draws who share a line.
-func (d *reviewDraw) whoAll(row state.ReviewRow, n *state.Nuc, a scene.Area, middle float64) {
+func (d *reviewDraw) whoAll(row state.ReviewRow, n *state.Nuc, a scene.Area, middle float64, w whatSaid) {
 	x := a.X + 22
 	tip := []scene.Point{at(x, middle-5), at(x+6, middle), at(x, middle+5)}
 	if d.s.ReviewOpen(row.Fold) {
 		tip = []scene.Point{at(x-2, middle-3), at(x+8, middle-3), at(x+3, middle+4)}
 	}
 	d.add(scene.Poly{Points: tip, Fill: scene.Ink2})
-	l := small(d.lidOf(n, at(d.at.lid+4, middle), 26))
+	l := small(d.lidOf(n, at(d.Columns.Lid+4, middle), 26))
 	l.Tag = scene.Tag{}
 	d.add(l)
 	names := make([]string, len(row.Nucs))
 	for i, k := range row.Nucs {
 		names[i] = d.all.Nucs[k].NucNamed.Name
 	}
-	to := d.at.strip.X - 14
+	to := d.Columns.Strip.X - 14
 	if d.Narrow {
-		said := state.Names(state.Runs(names), func(text string) bool { return d.width(text, ink2(13)) <= d.at.to-d.at.act-80 })
-		d.fit(d.at.act-24, a.Y+39, plural(len(names), "nuc", "nucs")+" alike: "+said, ink2(13), d.at.to)
+		said := state.Names(state.Runs(names), func(text string) bool { return d.width(text, ink2(13)) <= d.Columns.To-d.Columns.Act-80 })
+		d.fit(d.Columns.Act-24, a.Y+39, dotted(w.note, plural(len(names), "nuc", "nucs")+" alike: "+said), ink2(13), d.Columns.To)
 		return
 	}
-	said := state.Names(state.Runs(names), func(text string) bool { return d.width(text, reviewName) <= to-d.at.name })
-	d.fit(d.at.name, middle-2, said, reviewName, to)
-	d.fit(d.at.name, middle+16, plural(len(names), "nuc", "nucs")+" alike, as good as certain", ink2(13), to)
+	said := state.Names(state.Runs(names), func(text string) bool { return d.width(text, reviewName) <= to-d.Columns.Name })
+	d.fit(d.Columns.Name, middle-2, said, reviewName, to)
+	d.fit(d.Columns.Name, middle+16, plural(len(names), "nuc", "nucs")+" alike, as good as certain", ink2(13), to)
 }
 
 // seenOf is what was seen last of a nuc, or done where nobody looked since, and when.
@@ -169,46 +204,88 @@ func (d *reviewDraw) evidence(n *state.Nuc) string {
 	return "; " + all[len(all)-1].Words
 }
 
-// what writes what is best done, in up to three lines about the middle.
-func (d *reviewDraw) what(row state.ReviewRow, w review.Way, own bool, a scene.Area, ground scene.Role, ref scene.Ref) {
-	f := ink(14).semi()
-	if own {
-		f = f.as(scene.Pen)
+// whatSaid is what is best done with a nuc: the way, whether the keeper took it, and what
+// makes it worth more where that does not show.
+type whatSaid struct {
+	review.Way
+	own  bool
+	note string
+}
+
+// what writes what is best done, in up to three lines about the middle, and below them
+// why it is worth more.
+func (d *reviewDraw) what(row state.ReviewRow, w whatSaid, a scene.Area, ground scene.Role, ref scene.Ref) {
+	c := d.Columns
+	x, room, middle := c.Act+26, c.ActTo-c.Act-26, a.Y+a.H/2
+	sign := at(c.Act+9, middle)
+	if d.Narrow { // what was seen stands below, or a second line
+		x, room, middle = c.Act, c.ActTo-c.Act, a.Y+17
+		sign = at(x-14, middle)
 	}
-	said := d.all.Title(w)
-	middle, room := a.Y+a.H/2, d.at.actTo-d.at.act-26
-	x := d.at.act + 26
-	if d.Narrow {
-		middle, x, room = a.Y+17, d.at.act, d.at.actTo-d.at.act
-		d.waySign(w, d.all.Hand, at(x-14, middle), 9, ground)
-	} else {
-		d.waySign(w, d.all.Hand, at(d.at.act+9, middle), 9, ground)
+	d.waySign(w.Way, d.all.Hand, sign, 9, ground)
+	f, lines := d.whatLines(w, room)
+	if d.Narrow && len(lines) > 1 {
+		middle += 8
 	}
-	lines := scene.Wrap(d.measure, d.say(said), f.size, f.weight, room)
+	pitch := 17.0
 	if len(lines) > 2 {
-		f.size = 13
-		lines = scene.Wrap(d.measure, d.say(said), f.size, f.weight, room)
+		pitch = 15
 	}
-	most, pitch := 3, 17.0
-	if d.Narrow { // one line: what was seen stands below
-		most = 1
+	high := pitch * float64(len(lines)-1)
+	if w.note != "" && !d.Narrow {
+		high += pitch
 	}
-	y := middle + 5 - pitch*float64(min(len(lines), most)-1)/2
-	for i, l := range lines[:min(len(lines), most)] {
-		if i == most-1 && len(lines) > most {
-			l += " …"
-		}
+	y := middle + 5 - high/2
+	for _, l := range lines {
 		d.fit(x, y, l, f, x+room)
 		y += pitch
 	}
+	if !d.Narrow {
+		d.fit(x, y, w.note, ink2(13), x+room)
+	}
 	ref.Part = "what"
-	d.hit(scene.Area{X: d.at.act, Y: a.Y + 2, W: max(0, d.at.actTo-d.at.act), H: a.H - 4}, ref, d.reason(row, w))
+	d.hit(scene.Area{X: c.Act, Y: a.Y + 2, W: max(0, c.ActTo-c.Act), H: a.H - 4}, ref, d.reason(row, w.Way))
+}
+
+// twoLines tells whether what is best done takes two lines of a narrow list, so that what
+// was seen has no room.
+func (d *reviewDraw) twoLines(w whatSaid) bool {
+	_, lines := d.whatLines(w, d.Columns.ActTo-d.Columns.Act)
+	return len(lines) > 1
+}
+
+// whatLines are the lines of what is best done, as many as there is room for.
+func (d *reviewDraw) whatLines(w whatSaid, room float64) (f font, lines []string) {
+	f = ink(14).semi()
+	if w.own {
+		f = f.as(scene.Pen)
+	}
+	said, most := d.say(d.all.Title(w.Way)), 3
+	switch {
+	case d.Narrow, w.note != "":
+		most = 2
+	}
+	if lines = scene.Wrap(d.measure, said, f.size, f.weight, room); len(lines) > 2 || len(lines) > most {
+		f.size = 13
+		lines = scene.Wrap(d.measure, said, f.size, f.weight, room)
+	}
+	if len(lines) > most {
+		lines = lines[:most]
+		lines[most-1] += " …"
+	}
+	return f, lines
 }
 
 // reason is why a way is best, for who asks.
 func (d *reviewDraw) reason(row state.ReviewRow, w review.Way) string {
 	n := d.all.Nucs[row.Nucs[0]]
 	said := d.all.Title(w)
+	if n.Why != "" {
+		said += "; " + n.Why
+	}
+	if why := d.all.Outweighs(n, w); why != "" {
+		said += "; " + why
+	}
 	if len(w.Warned) > 0 {
 		said += "; " + w.Warned[0].Why
 	}
@@ -221,7 +298,7 @@ func (d *reviewDraw) reason(row state.ReviewRow, w review.Way) string {
 // decided writes what was decided, with a tick.
 func (d *reviewDraw) decided(plan book.Planned, a scene.Area) {
 	middle := a.Y + a.H/2
-	x, to := d.at.act, d.at.actTo
+	x, to := d.Columns.Act, d.Columns.ActTo
 	if d.Narrow {
 		d.add(scene.Poly{Open: true, Points: []scene.Point{at(x-19, a.Y+17), at(x-14, a.Y+22), at(x-6, a.Y+11)}, Stroke: scene.Stroke{Role: scene.Good, Width: 2, Round: true}})
 		d.fit(x, a.Y+22, sentence(d.decidedWords(plan))+", decided for "+plan.Day.Short(), ink2(14), to)
@@ -241,52 +318,94 @@ func (d *reviewDraw) decidedWords(plan book.Planned) string {
 }
 
 // yields draws what each way would yield on a scale: the best of each sign, and
-// large the one that is taken.
+// large the one that is taken. Where two would cover one another, one stands above or
+// below the line, at its place on the scale.
 func (d *reviewDraw) yields(n review.Nuc, taken review.Way, a scene.Area, ground scene.Role, ref scene.Ref) {
 	middle := a.Y + a.H/2
+	mine := tokenOf(taken, d.all.Hand)
 	best := d.bestOf(n)
-	best[tokenOf(taken, d.all.Hand)] = &taken
+	best[mine] = &taken
 	low, high := 1.0, 0.0
 	for _, w := range best {
 		if w != nil {
 			low, high = min(low, w.Lays), max(high, w.Lays)
 		}
 	}
-	d.add(scene.Line{From: at(d.yieldX(low), middle), To: at(d.yieldX(high), middle), Stroke: stroke(scene.Rule, 2)})
+	x := d.yieldX(taken.Lays)
+	if d.yieldX(high)-d.yieldX(low) > 1 {
+		d.add(scene.Line{From: at(d.yieldX(low), middle), To: at(d.yieldX(high), middle), Stroke: stroke(scene.Rule, 2)})
+	}
+	stands := signLanes{}
+	stands.put(x, takenSign)
 	for t, w := range best {
-		if w != nil && token(t) != tokenOf(taken, d.all.Hand) && !d.under(*w, taken) {
-			if token(t) == lookToken {
-				d.add(scene.Circle{At: at(d.yieldX(w.Lays), middle), Radius: 8, Fill: ground})
-			}
-			d.waySign(*w, d.all.Hand, at(d.yieldX(w.Lays), middle), 8, ground)
-			ref.Part = "yield" + strconv.Itoa(t)
-			d.hit(scene.Around(at(d.yieldX(w.Lays), middle), 20), ref, percent(w.Lays)+" of 100 laying by "+d.all.By.Short()+" if: "+d.all.Title(*w))
+		if w == nil || token(t) == mine {
+			continue
+		}
+		to := at(d.yieldX(w.Lays), middle+stands.put(d.yieldX(w.Lays), lesserSign))
+		if to.Y != middle {
+			d.rule(to.X, min(to.Y, middle), to.X, max(to.Y, middle), scene.Rule)
+		}
+		d.over(*w, to, lesserSign, ground)
+		ref.Part = "yield" + strconv.Itoa(t)
+		d.hit(scene.Around(to, 2*lesserSign), ref, percent(w.Lays)+" of 100 laying by "+d.all.By.Short()+" if: "+d.all.Title(*w))
+	}
+	d.over(taken, at(x, middle), takenSign, ground)
+	ref.Part = "taken"
+	d.hit(scene.Around(at(x, middle), 2*takenSign), ref, percent(taken.Lays)+" of 100 laying by "+d.all.By.Short()+": "+d.all.Title(taken))
+	label := x + takenSign + 4
+	for label = max(label, 0); stands.meets(label, label+18); label++ {
+	}
+	d.text(min(label, d.Columns.YieldTo+16), middle+5, percent(taken.Lays), ink(14).bold())
+}
+
+// over draws the sign of a way where nothing shows through.
+func (d *reviewDraw) over(w review.Way, c scene.Point, r float64, ground scene.Role) {
+	if t := tokenOf(w, d.all.Hand); t == lookToken || t == otherToken { // drawn in lines
+		d.add(scene.Circle{At: c, Radius: r, Fill: ground})
+	}
+	d.waySign(w, d.all.Hand, c, r, ground)
+}
+
+// The sizes of signs on the scale, from the middle to the top, dp.
+const (
+	takenSign  = 10.0
+	lesserSign = 7.5
+	laneHigh   = 18.0
+)
+
+// signLanes are where signs stand in a row: on the line, above and below it.
+type signLanes [3][][2]float64
+
+// put finds the lane for a sign, and gives how far from the line it lies.
+func (l *signLanes) put(x, r float64) (y float64) {
+	off := [3]float64{0, -laneHigh, laneHigh}
+	for i := range l {
+		if !l.inLane(i, x-r, x+r) {
+			l[i] = append(l[i], [2]float64{x - r, x + r})
+			return off[i]
 		}
 	}
-	x := d.yieldX(taken.Lays)
-	if t := tokenOf(taken, d.all.Hand); t == lookToken || t == otherToken { // drawn in lines: nothing shows through
-		d.add(scene.Circle{At: at(x, middle), Radius: 12, Fill: ground})
+	return 0
+}
+
+// meets tells whether something stands on the line between two places.
+func (l *signLanes) meets(from, to float64) bool { return l.inLane(0, from, to) }
+
+func (l *signLanes) inLane(i int, from, to float64) bool {
+	for _, at := range l[i] {
+		if from < at[1] && at[0] < to {
+			return true
+		}
 	}
-	d.waySign(taken, d.all.Hand, at(x, middle), 11, ground)
-	ref.Part = "taken"
-	d.hit(scene.Around(at(x, middle), 24), ref, percent(taken.Lays)+" of 100 laying by "+d.all.By.Short()+": "+d.all.Title(taken))
-	d.text(min(max(x, d.yieldX(high))+14, d.at.to-18), middle+5, percent(taken.Lays), ink(14).bold())
+	return false
 }
 
-// under tells whether the sign of a way would stick out from under that of the
-// taken one, which is drawn in lines.
-func (d *reviewDraw) under(w, taken review.Way) bool {
-	const near = 14
-	t := tokenOf(taken, d.all.Hand)
-	return (t == lookToken || t == otherToken) && math.Abs(d.yieldX(w.Lays)-d.yieldX(taken.Lays)) < near
-}
-
-// bestOf are the best ways by their signs, of what is in hand.
+// bestOf are the best ways by their signs, of what is in hand and may be done.
 func (d *reviewDraw) bestOf(n review.Nuc) (best [otherToken + 1]*review.Way) {
 	for i := range n.Ways {
 		w := &n.Ways[i]
 		t := tokenOf(*w, d.all.Hand)
-		if t == otherToken || w.Gives() && d.all.Hand.Wares[w.Ware-1].Many == 0 {
+		if t == otherToken || w.Barred || w.Gives() && d.all.Hand.Wares[w.Ware-1].Many == 0 {
 			continue
 		}
 		if best[t] == nil || w.Worth > best[t].Worth {

@@ -84,13 +84,17 @@ func (p *sheet) strip(c course.Chances, a scene.Area, ref scene.Ref, more string
 		}
 	}
 	const least, shown = state.ChanceShown, 22.0
-	x := a.X
+	x, before := a.X, 0.0
 	for i, part := range parts {
 		w := a.W * part.P
 		if part.P < least {
 			continue
 		}
-		p.part(part.Look, scene.Area{X: x, Y: a.Y, W: w, H: a.H})
+		p.rect(scene.Area{X: x, Y: a.Y, W: w, H: a.H}, partLooks[part.Look].like.Fill())
+		if before >= partLeast && w >= partLeast { // beside a narrower one a line would be all that is seen of it
+			p.rule(x, a.Y, x, a.Y+a.H, scene.Ink)
+		}
+		before = w
 		if w >= shown {
 			f := ink(13)
 			if i == most {
@@ -102,4 +106,5 @@ func (p *sheet) strip(c course.Chances, a scene.Area, ref scene.Ref, more string
 		p.hit(scene.Area{X: x, Y: a.Y - 14, W: max(w, 6), H: a.H + 14}, ref, percent(part.P)+" % "+part.Says+more)
 		x += w
 	}
+	p.add(scene.Rect{Area: a, Stroke: stroke(scene.Ink, 1)})
 }
