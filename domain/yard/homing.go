@@ -192,7 +192,7 @@ func (h *Homing) ties(all []near, last float64) (n int) {
 // neighbours are the doors around one, the nearest first; enough of them.
 func (h *Homing) neighbours(i int) []near {
 	most := beyond * h.kernel.Reach
-	for r := gridSide / 2; ; r *= 2 {
+	for r := max(gridSide/2, h.far[i]); ; r *= 2 {
 		r = min(r, most)
 		h.found = h.found[:0]
 		h.grid.within(h.doors[i].At, r+2*tie, func(j int, d float64) {
