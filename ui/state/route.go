@@ -26,7 +26,7 @@ const (
 	TickBox = 20.0 // the side of the box of a line
 
 	axisUsual  = 700.0 // a pane narrower has a slim axis of windows,
-	axisLeast  = 600.0 // and narrower than this none
+	axisLeast  = 540.0 // and narrower than this none
 	oneLineAll = 560.0 // and narrower than this no task on one line
 	headLeast  = 280.0 // a pane lower has no heads of columns
 )

@@ -23,8 +23,8 @@ type strip struct {
 	flyHigh float64
 	work    float64 // line on which the minutes of work stand
 	high    float64
-	most    float64      // minutes that fill the row of work
-	told    bool         // somebody said when people are free
+	most    float64    // minutes that fill the row of work
+	told    bool       // somebody said when people are free
 	nowAt   scene.Area // where the word "now" stands on another day than today
 	flagAt  scene.Area // where the flag stands
 	font    float64

@@ -23,8 +23,10 @@ func todayIn(t testing.TB, width, height float64) state.State {
 // TestWindowsOfTasksAreDrawn: also in a window of 1280 by 800 each task that has a
 // beginning has its words and its window; only the desk knows work without.
 func TestWindowsOfTasksAreDrawn(t *testing.T) {
-	for _, size := range [][2]float64{{1280, 4000}, {1440, 4000}, {1920, 4000}} {
-		s := todayIn(t, size[0], size[1])
+	for _, size := range [][3]float64{{1280, 4000, 1}, {1440, 4000, 1}, {1920, 4000, 1}, {1280, 6000, 1.5}} {
+		s := open(t)
+		s.Room, s.Text = state.Today, size[2]
+		s, _ = state.Update(s, state.Resized{Width: size[0], Height: size[1]})
 		r := s.Route(s.Layout())
 		if !r.Axis {
 			t.Fatalf("%.0f wide: no axis", size[0])
@@ -40,6 +42,10 @@ func TestWindowsOfTasksAreDrawn(t *testing.T) {
 			case scene.Line:
 				if m.From.Y == m.To.Y && m.Stroke.Width == 2 && m.To.X-m.From.X > 0 {
 					bars[m.From.Y] = true
+				}
+			case scene.Poly: // all of it lies beyond the axis
+				if len(m.Points) == 3 && m.Fill != scene.Panel {
+					bars[m.Points[1].Y] = true
 				}
 			}
 		}
@@ -59,6 +65,51 @@ func TestWindowsOfTasksAreDrawn(t *testing.T) {
 		if tasks < 10 {
 			t.Errorf("%d tasks begin on a day", tasks)
 		}
+	}
+}
+
+// TestWhatLiesBeyondTheAxisPointsThere: the best day of a task is a ring on its day, and
+// where that lies beyond the axis a tip at the end of it that points there, never a ring.
+func TestWhatLiesBeyondTheAxisPointsThere(t *testing.T) {
+	rings, tips := 0, 0
+	for d := range 12 {
+		s := todayIn(t, 1440, 4000)
+		s.Day = today - 3 + calendar.Day(d)
+		r, rt := s.Reading(), s.Route(s.Layout())
+		top := s.Layout().Main.Y + rt.Hard + rt.Head
+		ring, hollow := map[float64]bool{}, map[float64]bool{}
+		for _, p := range walk(t, window(s), s.Size()) {
+			switch m := p.mark.(type) {
+			case scene.Circle:
+				ring[m.At.Y] = ring[m.At.Y] || m.Radius == 4.2
+			case scene.Poly:
+				if len(m.Points) == 3 && m.Fill == scene.Panel && m.Stroke.Width == 1.6 {
+					hollow[m.Points[1].Y] = true
+				}
+			}
+		}
+		for i, stop := range s.Page() {
+			for j, l := range stop.Lines {
+				if l.Done || l.Best.IsZero() || l.By.IsZero() {
+					continue
+				}
+				y := top + rt.Stops[i].Tasks[j].Y + 15
+				day, first := r.DayOf(l.Best), r.Day-3
+				switch beyond := day < first || day >= first+10; {
+				case beyond && ring[y]:
+					t.Errorf("%v: %q has a ring for %v", s.Day, l.Title, day)
+				case !beyond && hollow[y]:
+					t.Errorf("%v: %q points beyond the axis to %v", s.Day, l.Title, day)
+				case hollow[y]:
+					tips++
+				case ring[y]:
+					rings++
+				}
+			}
+		}
+	}
+	if rings < 20 || tips < 3 {
+		t.Errorf("%d rings and %d tips are drawn", rings, tips)
 	}
 }
 
