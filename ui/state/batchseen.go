@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/course"
 	"lidmark/domain/practice"
 )
 
@@ -65,6 +66,29 @@ func (r *Reading) emerged(b *book.Batch) string {
 			said += "; "
 		}
 		said += fmt.Sprintf("%d %s", c.n, c.word)
+	}
+	return said
+}
+
+// CellsNow says before a batch emerges how many of its capped cells live, and where
+// they are: "20 cells: 18 in nucs, 2 caged"; "" where they were not counted, or are out.
+func (r *Reading) CellsNow(b *book.Batch) string {
+	if !b.Capped.Counted() || !r.Course.Emerges(b.Batch).After(r.View.On()) {
+		return ""
+	}
+	said, parts := course.Count(b.Living(), "cell"), 0
+	for _, c := range []struct {
+		n    int
+		word string
+	}{{FateOf(b)[0].N, "in nucs"}, {len(b.Caged), "caged"}, {b.OnTheWay(), "on the way"}, {b.Left(), "together"}, {b.Out, "out"}} {
+		if c.n == 0 {
+			continue
+		}
+		sign := ", "
+		if parts == 0 {
+			sign = ": "
+		}
+		said, parts = said+fmt.Sprintf("%s%d %s", sign, c.n, c.word), parts+1
 	}
 	return said
 }

@@ -1,7 +1,9 @@
 package state_test
 
 import (
+	"fmt"
 	"slices"
+	"strings"
 	"testing"
 
 	"lidmark/domain/book"
@@ -50,5 +52,40 @@ func TestTheClockOfABatchIsInOrderOfTime(t *testing.T) {
 				t.Errorf("batch %d: %+v", b.Number, steps)
 			}
 		}
+	}
+}
+
+// TestCellsNowAddUp: before a batch emerges its room counts the cells that live, and
+// says where each of them is; once it is out it counts none.
+func TestCellsNowAddUp(t *testing.T) {
+	w := keeper(t)
+	said := 0
+	for day := calendar.Day(-20); day <= 0; day++ {
+		w.Day = w.Today() + day
+		r := w.Reading()
+		for _, b := range r.Batches() {
+			now := r.CellsNow(b)
+			if now == "" {
+				continue
+			}
+			said++
+			if r.Course.Emerges(b.Batch).Before(r.View.On()) {
+				t.Errorf("%v, batch %d is out: %q", w.Day, b.Number, now)
+			}
+			var all, sum int
+			head, parts, _ := strings.Cut(now, ": ")
+			fmt.Sscanf(head, "%d", &all)
+			for part := range strings.SplitSeq(parts, ", ") {
+				n := 0
+				fmt.Sscanf(part, "%d", &n)
+				sum += n
+			}
+			if all != b.Living() || sum != all {
+				t.Errorf("%v, batch %d: %q, %d live", w.Day, b.Number, now, b.Living())
+			}
+		}
+	}
+	if said < 5 {
+		t.Fatalf("only %d batches have capped cells", said)
 	}
 }

@@ -27,6 +27,13 @@ const (
 	ClockHead = 62.0   // from the top of the clock to its first step
 	BatchWide = 1160.0 // from where on the columns of a batch stand side by side
 
+	BatchButtons = 104.0 // below its nucs
+	BatchSplit   = 0.56  // of a narrow room is the clock's
+	BatchLidWide = 48.0  // a lid of its nucs with its air, at least
+	BatchLidHigh = 56.0  // with its name
+	batchNucs    = 96.0  // the head of its nucs, and air
+	batchNeed    = 20.0  // a line about one that needs the keeper
+
 	clockRow  = 26.0 // a step of the clock, at least
 	seenBelow = 18.0 // what was seen of it, below it
 
@@ -52,7 +59,11 @@ func (s State) FillHeight(l Layout) (all, shown float64) {
 		id, _ := s.FillOf.Batch()
 		r := s.Reading()
 		if b := r.View.Batch(id); !b.At.IsZero() {
-			return l.ClockRow()*float64(len(r.ClockOf(b))) + s.BatchBelow(l, b), l.Main.H - BatchHead - l.BatchStream() - ClockHead
+			room := l.Main.H - BatchHead - l.BatchStream()
+			shown = room - ClockHead
+			clock := l.ClockRow()*float64(len(r.ClockOf(b))) + s.BatchBelow(l, b)
+			nucs := s.BatchNucsHigh(l, b) - (room - BatchButtons)
+			return shown + max(0, clock-shown, nucs), shown // the two columns scroll together
 		}
 	}
 	return 0, 0
@@ -84,6 +95,29 @@ func (s State) BatchBelow(l Layout, b *book.Batch) float64 {
 	}
 	h += line * float64(len(conditions)+2)
 	return h + 2*line*float64(len(r.Comes(b)))
+}
+
+// BatchNucsHigh is how high the lids of a batch's nucs are, with what comes where that
+// stands below them, if they scroll; 0 where they have room.
+func (s State) BatchNucsHigh(l Layout, b *book.Batch) float64 {
+	const line = 48.0 // of what comes, with the most that it can need
+	r := s.Reading()
+	w, high := CardWidth, batchNucs
+	if l.Main.W < BatchWide {
+		w = l.Main.W * (1 - BatchSplit)
+	} else if comes := len(r.Comes(b)); comes > 0 {
+		high += 36 + line*float64(comes)
+	}
+	nucs, need := r.NucsOf(b.Batch), 0
+	for _, n := range nucs {
+		need += boolInt(n.NeedsYou)
+	}
+	per := max(1, int((w-2*Edge)/BatchLidWide))
+	high += BatchLidHigh*float64((len(nucs)+per-1)/per) + batchNeed*float64(min(need, 2))
+	if high <= l.Main.H-BatchHead-l.BatchStream()-BatchButtons {
+		return 0
+	}
+	return high
 }
 
 // BatchLog is how many of the last readings of the incubator stand below the clock.

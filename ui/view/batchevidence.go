@@ -54,7 +54,11 @@ func (d batchDraw) flying(x, y, w float64) float64 {
 	}
 	emerged := d.r.DayOf(d.r.Course.Emerges(d.b.Batch))
 	old := emerged + calendar.Day(math.Ceil(d.r.Numbers().Duration(practice.FirstMatingFlightFrom).Hours()/24))
-	d.fit(x, y, "Flying hours a day since they emerged", ink2(13), x+w)
+	since := "Flying hours a day since they emerged"
+	if emerges := d.r.Course.Emerges(d.b.Batch); emerges.After(d.r.View.On()) {
+		since = "Flying hours a day; they emerge about " + d.r.DayOf(emerges).Short()
+	}
+	d.fit(x, y, since, ink2(13), x+w)
 	base, k := y+high+24, w/days
 	c := cardDraw{sheet: d.sheet, r: d.r}
 	yard := d.yard()
@@ -80,7 +84,10 @@ func (d batchDraw) flying(x, y, w float64) float64 {
 		d.fit(at+3, base-high, "old enough", ink2(12), x+w)
 	}
 	said := "none of them was old enough to fly yet"
-	if d.r.Day >= old {
+	switch {
+	case d.r.Course.Emerges(d.b.Batch).After(d.r.View.On()):
+		said = "none has emerged yet"
+	case d.r.Day >= old:
 		said = fmt.Sprintf("%.0f h on %s since they were old enough", sum, plural(fit, "day", "days"))
 	}
 	d.fit(x, base+38, said, ink(13), x+w)
@@ -109,7 +116,7 @@ func (d batchDraw) holds(x, y, w float64) float64 {
 	if len(nucs) == 0 {
 		return y
 	}
-	y = d.section(x, y, w, "Most probably", "by the calendar")
+	y = d.section(x, y, w, "Most probably", plural(len(nucs), "nuc", "nucs")+", by the calendar")
 	count := map[book.Condition]int{}
 	for _, n := range nucs {
 		count[n.Presumed.Condition]++

@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -12,23 +13,33 @@ import (
 
 // Measures of the pane of a batch's nucs, dp.
 const (
-	batchLid     = 36.0
-	batchLidWide = 48.0 // a lid with its air, at least
-	batchLidHigh = 56.0 // with its name
-	batchButtons = 104.0
-	batchDays    = 86.0 // the days of what comes
+	batchLid  = 36.0
+	batchDays = 86.0 // the days of what comes
 )
 
-// inNucs draws the lids of its nucs, what comes, and the buttons.
+// inNucs draws the lids of its nucs, what comes, and the buttons. Where there is no room
+// for all they scroll; in a narrow room what comes stands below the clock.
 func (d batchDraw) inNucs(a scene.Area) {
-	x, w, bottom := a.X+state.Edge, a.W-2*state.Edge, a.Bottom()-batchButtons
-	comes := 0.0
-	if d.l.Main.W >= state.BatchWide { // else it stands below the clock
-		comes = min(d.comesHigh(w), (bottom-a.Y)/2)
-	}
-	y := d.batchLids(scene.Area{X: x, Y: a.Y, W: w, H: bottom - a.Y - comes})
-	if comes > 0 {
-		d.comes(scene.Area{X: x, Y: y + 6, W: w, H: bottom - y - 6})
+	x, w, bottom := a.X+state.Edge, a.W-2*state.Edge, a.Bottom()-state.BatchButtons
+	if high := d.s.BatchNucsHigh(d.l, d.b); high > 0 {
+		body := scene.Area{X: a.X, Y: a.Y, W: a.W, H: bottom - a.Y}
+		offset := min(d.s.FillOffset(d.l), max(0, high-body.H))
+		d.wholeLines(body, func() {
+			y := d.batchLids(scene.Area{X: x, Y: a.Y - offset, W: w, H: high}, body)
+			if d.l.Main.W >= state.BatchWide {
+				d.comes(scene.Area{X: x, Y: y + 6, W: w, H: math.Inf(1)})
+			}
+		})
+		d.scrollBar(body, offset, high)
+	} else {
+		comes := 0.0
+		if d.l.Main.W >= state.BatchWide {
+			comes = d.comesHigh(w)
+		}
+		lids := scene.Area{X: x, Y: a.Y, W: w, H: bottom - a.Y - comes}
+		if y := d.batchLids(lids, a); comes > 0 {
+			d.comes(scene.Area{X: x, Y: y + 6, W: w, H: bottom - y - 6})
+		}
 	}
 	d.rule(x, bottom, x+w, bottom, scene.Hair)
 	work := d.s.BatchWork()
@@ -37,9 +48,23 @@ func (d batchDraw) inNucs(a scene.Area) {
 	d.button(end+8, bottom+56, "Wallet card", "print wallet", false)
 }
 
+// lidSize is how large so many lids can be where there is that much room: as large as
+// the table of the yard has them at most.
+func (d batchDraw) lidSize(n int, a scene.Area) (size, wide, high float64) {
+	const name, head = state.BatchLidHigh - batchLid, 76.0
+	for _, size := range []float64{56, 48, 44} {
+		wide = size + state.BatchLidWide - batchLid
+		per := max(1, int(a.W/wide))
+		if head+(size+name)*float64((n+per-1)/per) <= a.H {
+			return size, wide, size + name
+		}
+	}
+	return batchLid, state.BatchLidWide, state.BatchLidHigh
+}
+
 // batchLids draws the lids of its nucs, as many as there is room for, and gives
-// where they end.
-func (d batchDraw) batchLids(a scene.Area) float64 {
+// where they end. Rows that what shows of them would cut are left out.
+func (d batchDraw) batchLids(a, shows scene.Area) float64 {
 	nucs, y := d.r.NucsOf(d.b.Batch), a.Y+28
 	if len(nucs) == 0 {
 		d.text(a.X, y, "Its nucs", ink(14).semi())
@@ -53,20 +78,27 @@ func (d batchDraw) batchLids(a scene.Area) float64 {
 	need = need[:min(len(need), 2)]
 	bottom := a.Bottom()
 	a.H -= 20 * float64(len(need))
-	per := max(1, int(a.W/batchLidWide))
+	size, wide, high := d.lidSize(len(nucs), a)
+	if a.Bottom() > shows.Bottom() { // they scroll
+		size, wide, high = batchLid, state.BatchLidWide, state.BatchLidHigh
+	}
+	per := max(1, int(a.W/wide))
 	pitch, rows := a.W/float64(per), (len(nucs)+per-1)/per
-	if most := max(1, int((a.H-76)/batchLidHigh)); rows > most {
+	if most := max(1, int((a.H-76)/high)); rows > most {
 		rows = most
 	}
 	shown := nucs[:min(len(nucs), per*rows)]
 	for i, n := range shown {
-		o := at(a.X+pitch/2+float64(i%per)*pitch, y+36+float64(i/per)*batchLidHigh)
-		l := d.lidOf(n, o, batchLid)
+		o := at(a.X+pitch/2+float64(i%per)*pitch, y+18+size/2+float64(i/per)*high)
+		if o.Y-size/2 < shows.Y || o.Y+size/2+18 > shows.Bottom() {
+			continue
+		}
+		l := d.lidOf(n, o, size)
 		l.Selected = false // all of them are the batch's
 		d.add(l)
-		d.centre(o.X, o.Y+33, scene.Shorten(d.measure, n.Name, 12.5, scene.Medium, pitch-4), ink(12.5).medium())
+		d.centre(o.X, o.Y+size/2+15, scene.Shorten(d.measure, n.Name, 12.5, scene.Medium, pitch-4), ink(12.5).medium())
 	}
-	y += 24 + batchLidHigh*float64(rows)
+	y += 24 + high*float64(rows)
 	x := a.X
 	if more := len(nucs) - len(shown); more > 0 {
 		x = d.text(a.X, y+10, fmt.Sprintf("and %d more", more), ink2(13)) + 16

@@ -63,9 +63,20 @@ func (d batchDraw) called(a scene.Area) {
 	from := len(d.marks)
 	x := d.text(a.X, a.Y+27, fmt.Sprintf("Batch %d", d.b.Number), ink(20).bold())
 	x = d.fit(x+12, a.Y+27, d.b.Line, ink2(16), a.Right())
+	x = d.fit(x+16, a.Y+27, d.counted(), ink2(14), a.Right())
+	paper := scene.Rect{Area: scene.Area{X: a.X - 4, Y: a.Y + 6, W: x - a.X + 8, H: a.H - 14}, Fill: scene.Ground}
+	d.marks = slices.Insert(d.marks, from, scene.Mark(paper))
+}
+
+// counted says how many were grafted and what became of them.
+func (d batchDraw) counted() string {
+	now := d.r.CellsNow(d.b)
+	if now != "" {
+		return d.sinceGraft(now)
+	}
 	said := fmt.Sprintf("grafted %s", d.b.At.In(d.r.View.Zone()))
-	if now := d.countsNow(); now != "" {
-		said = now
+	if now = d.stageNow(); now != "" && d.b.Larvae > 0 {
+		said = d.sinceGraft(now)
 	}
 	if left := d.b.Left(); left > 0 {
 		said += fmt.Sprintf("; %s still together", plural(left, "cell", "cells"))
@@ -73,17 +84,22 @@ func (d batchDraw) called(a scene.Area) {
 	if way := d.b.OnTheWay(); way > 0 {
 		said += fmt.Sprintf("; %s on the way", plural(way, "cell", "cells"))
 	}
-	x = d.fit(x+16, a.Y+27, said, ink2(14), a.Right())
-	paper := scene.Rect{Area: scene.Area{X: a.X - 4, Y: a.Y + 6, W: x - a.X + 8, H: a.H - 14}, Fill: scene.Ground}
-	d.marks = slices.Insert(d.marks, from, scene.Mark(paper))
+	return said
 }
 
-// countsNow says how many were grafted and what became of them by now, or by the day
-// looked at: what the stream shows there.
-func (d batchDraw) countsNow() string {
-	said, on := "", d.r.View.On()
+// sinceGraft sets what is now, or on the day looked at, beside what was grafted.
+func (d batchDraw) sinceGraft(now string) string {
+	when := ", now"
+	if !d.r.UnderWay {
+		when = "; " + d.r.Day.Short() + ":"
+	}
+	return fmt.Sprintf("%d grafted%s %s", d.b.Larvae, when, now)
+}
+
+// stageNow is what the stream shows now, or on the day looked at: how many, and of what.
+func (d batchDraw) stageNow() (said string) {
 	for _, g := range streamOf(d.s.Present(), d.b).stages {
-		if g.at.After(on) {
+		if g.at.After(d.r.View.On()) {
 			break
 		}
 		said = thousands(int(math.Round(g.n))) + " " + g.word
@@ -91,14 +107,7 @@ func (d batchDraw) countsNow() string {
 			said += " expected"
 		}
 	}
-	if said == "" || d.b.Larvae == 0 {
-		return ""
-	}
-	when := ", now"
-	if !d.r.UnderWay {
-		when = "; " + d.r.Day.Short() + ":"
-	}
-	return fmt.Sprintf("%d grafted%s %s", d.b.Larvae, when, said)
+	return said
 }
 
 // streamOn draws the batch's stream under the days of the ribbon, in an area of
@@ -151,7 +160,7 @@ func (g *lane) highest(x float64) (most float64) {
 // clock with the nucs below it.
 func (d batchDraw) columns(a scene.Area) {
 	if a.W < state.BatchWide {
-		clock, rest := scene.Area{X: a.X, Y: a.Y, W: a.W * 0.56, H: a.H}, scene.Area{X: a.X + a.W*0.56, Y: a.Y, W: a.W * 0.44, H: a.H}
+		clock, rest := scene.Area{X: a.X, Y: a.Y, W: a.W * state.BatchSplit, H: a.H}, scene.Area{X: a.X + a.W*state.BatchSplit, Y: a.Y, W: a.W * (1 - state.BatchSplit), H: a.H}
 		d.clock(clock)
 		d.inNucs(rest)
 		d.rule(rest.X, a.Y, rest.X, a.Bottom(), scene.Rule)
@@ -188,8 +197,8 @@ func (d batchDraw) clock(a scene.Area) {
 	if below > 0 {
 		high = d.l.ClockRow()
 	}
-	high = min(high, max(40, d.l.ClockRow()))
-	offset := d.s.FillOffset(d.l)
+	high = min(high, max(56, d.l.ClockRow()))
+	offset := min(d.s.FillOffset(d.l), max(0, high*float64(len(steps))+below-body.H))
 	d.wholeLines(body, func() {
 		y -= offset
 		for _, s := range steps {

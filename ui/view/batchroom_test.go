@@ -1,0 +1,63 @@
+package view_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"lidmark/ui/state"
+)
+
+// TestNothingHasEmergedBeforeItEmerges: until then the room of a batch counts its cells
+// as the book does, and nothing in it speaks of what has emerged.
+func TestNothingHasEmergedBeforeItEmerges(t *testing.T) {
+	s, told := open(t), 0
+	for _, b := range s.Reading().Batches() {
+		now := s.Reading().CellsNow(b)
+		if now == "" {
+			continue
+		}
+		told++
+		one := s
+		one.Selection = state.Select(b.Batch.Subject())
+		one, _ = state.Update(one, state.Ran{Command: "batch room"})
+		var said []string
+		for _, w := range texts(t, window(one), one.Size()) {
+			said = append(said, w.Text.Text)
+		}
+		all := strings.Join(said, "\n")
+		if !strings.Contains(all, fmt.Sprintf("%d grafted, now %s", b.Larvae, now)) {
+			t.Errorf("batch %d is not counted as %q:\n%s", b.Number, now, all)
+		}
+		if strings.Contains(all, "since they emerged") || strings.Contains(all, "virgins under a day") {
+			t.Errorf("batch %d has emerged:\n%s", b.Number, all)
+		}
+	}
+	if told == 0 {
+		t.Fatal("the demo season has no batch with capped cells")
+	}
+}
+
+// TestAllNucsOfABatchCanBeReached in every size: where the room is low its lids scroll,
+// and none of them is cut.
+func TestAllNucsOfABatchCanBeReached(t *testing.T) {
+	s := filled(t, "batch room")
+	id, _ := s.FillOf.Batch()
+	for _, size := range [][3]float64{{800, 560, 1}, {1280, 800, 1}, {1280, 800, 1.5}, {1440, 900, 1}, {1920, 1080, 1}} {
+		s.Width, s.Height, s.Text, s.Scroll = size[0], size[1], size[2], nil
+		found := map[string]bool{}
+		for range 60 {
+			for name, all := range lids(t, s, s.Layout().Main) {
+				for _, l := range all {
+					found[name] = found[name] || l.At.X > s.Layout().Main.X+s.Layout().Main.W/2
+				}
+			}
+			s, _ = state.Update(s, state.Wheeled{At: s.Layout().Main.Centre(), DY: 20})
+		}
+		for _, n := range s.Reading().NucsOf(id) {
+			if !found[n.Name] {
+				t.Errorf("%v: %s of %d is never in sight", size, n.Name, len(s.Reading().NucsOf(id)))
+			}
+		}
+	}
+}
