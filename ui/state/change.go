@@ -80,6 +80,8 @@ func (s State) leave() State {
 		s.Menu = NoMenu
 	case s.Sheet:
 		s.Sheet = false
+	case s.Drawing.What != 0:
+		s.Drawing = Drawing{}
 	case s.Fill != NoFill:
 		s = s.givenBack() // what lies behind it is out of sight
 	case s.Focus != scene.Ref{}:

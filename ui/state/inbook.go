@@ -43,6 +43,8 @@ type InBook struct {
 
 	Laying *Laying // the try-out of a layout that is worked at, or was; nil: none
 
+	Drawing Drawing // what is being drawn on its ground
+
 	Start Start  // a new book while it is begun
 	Bring *Bring // the list that is brought; nil: none
 }

@@ -2,6 +2,7 @@ package state
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 	"strings"
 
@@ -26,11 +27,14 @@ func (s State) layoutTyped(name string) State {
 	if !s.OnLayout() || typed == "" {
 		return s
 	}
-	if name == LayoutName {
+	switch name {
+	case DrawHeight, DrawWidth, DrawLabel:
+		return s // taken when the drawing is done
+	case LayoutName:
 		return s.laid(func(l *Laying) { l.Name = typed }).WithField(name, Field{})
 	}
-	v, err := strconv.ParseFloat(strings.NewReplacer(",", ".", "−", "-", "°", "", "m", "").Replace(typed), 64)
-	if why := noPick(s); why != "" || err != nil || !(v > -10_000 && v < 10_000) {
+	v, ok := measureOf(typed)
+	if why := noPick(s); why != "" || !ok {
 		s.Note = Note{Text: layoutRefusal(name, typed, why)}
 		return s
 	}
@@ -72,3 +76,24 @@ func (s State) PickedStand() (first yard.Stand, n int) {
 	}
 	return first, n
 }
+
+// measureOf is a typed distance or bearing.
+func measureOf(typed string) (v float64, ok bool) {
+	v, err := strconv.ParseFloat(strings.NewReplacer(",", ".", "−", "-", "°", "", "m", "").Replace(typed), 64)
+	return v, err == nil && v > -10_000 && v < 10_000
+}
+
+// metresOf is a typed height or width.
+func metresOf(typed string) (v float64, ok bool) {
+	v, ok = measureOf(typed)
+	return v, ok && v >= 0 && v <= 1000
+}
+
+// degreesOf is a typed bearing, 0 up to 360.
+func degreesOf(typed string) (v float64, ok bool) {
+	v, ok = measureOf(typed)
+	return v, ok && v >= 0 && v <= 360
+}
+
+// decimetres: nobody clicks more exactly.
+func decimetres(x float64) float64 { return math.Round(10*x) / 10 }

@@ -214,6 +214,9 @@ func (s State) released(m Released) (State, []Effect) {
 			s.Note = Note{Text: why}
 			return s, nil
 		}
+		if s.OnLayout() && s.Drawing.What != 0 && inTry(d.Tag.Ref) {
+			return s.groundClicked(d.From)
+		}
 		if next, effects, took := s.clickedTwice(d, m); took {
 			return next, effects
 		}
