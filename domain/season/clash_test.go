@@ -210,3 +210,34 @@ func BenchmarkClashes(b *testing.B) {
 		season.Clashes(plannerOf(pen))
 	}
 }
+
+// A batch tried on another day clashes as it would were it planned there; the board
+// stays as it is.
+func TestABatchIsTriedElsewhere(t *testing.T) {
+	d := day(t, "2027-05-01")
+	w := world{nucs: 60, starters: 3, finishers: 4}
+	p := planned(w.pen(), d, d)
+	board := season.NewBoard(plannerOf(p))
+	for by := range calendar.Day(12) {
+		var moved book.BatchPlanned
+		for b := range p.View(morning).Plans() {
+			moved = b.BatchPlanned
+		}
+		moved.Day += by
+		tried := board.If(moved)
+		next := planned(w.pen(), d, d)
+		next.Write(moved)
+		there := season.Clashes(plannerOf(next))
+		if len(tried) != len(there) {
+			t.Fatalf("%d days on: tried %v, planned %v", by, kindsOf(tried), kindsOf(there))
+		}
+		for i, c := range tried {
+			if o := there[i]; c.Kind != o.Kind || c.From != o.From || c.To != o.To || c.Want != o.Want || c.Have != o.Have || c.Why != o.Why {
+				t.Errorf("%d days on: tried %+v, planned %+v", by, c, o)
+			}
+		}
+	}
+	if again := board.Clashes(); len(again) != 4 {
+		t.Errorf("the board is changed: %v", kindsOf(again))
+	}
+}

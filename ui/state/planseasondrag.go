@@ -22,6 +22,24 @@ func (s State) seasonLanes(high float64) int {
 	return min(s.laneCountAll(), max(1, int((high-StripHeight)*share/LaneHeight)))
 }
 
+// ClashMark is a clash at the lane of one of its batches.
+type ClashMark struct {
+	Ref      scene.Ref
+	From, To calendar.Day
+	Says     string
+	Chosen   bool
+}
+
+// ClashMarks are the clashes of a batch.
+func (s State) ClashMarks(of book.BatchID) (all []ClashMark) {
+	for i, c := range s.SeasonClashes() {
+		if slices.Contains(c.Batches, of) {
+			all = append(all, ClashMark{ClashOf(i), c.From, c.To, c.Kind.String() + "  " + c.Why, i == s.ChosenClash()})
+		}
+	}
+	return all
+}
+
 // flagOf is the open order that a scene names.
 func (s State) flagOf(r scene.Ref) (*book.Order, bool) {
 	var sub book.Subject

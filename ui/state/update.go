@@ -85,6 +85,24 @@ func (s State) update(m Msg) (State, []Effect) {
 		s.Licences, s.Version = m.All, m.Version
 	case TookIn:
 		return s.tookIn(m), nil
+	case LayoutsCompared:
+		return s.layoutsTaken(m), nil
+	case Working:
+		s.Busy = &Busy{m.Words, m.Share}
+	case Worked:
+		s.Busy, s.Note = nil, m.Note
+		if m.Show != "" {
+			return s, []Effect{ShowFile{m.Show}}
+		}
+	default:
+		return s.reckonedBeside(m)
+	}
+	return s, nil
+}
+
+// reckonedBeside is the window with what was reckoned beside it.
+func (s State) reckonedBeside(m Msg) (State, []Effect) {
+	switch m := m.(type) {
 	case Reviewed:
 		return s.reviewTaken(m), nil
 	case PlanReckoned:
@@ -95,15 +113,6 @@ func (s State) update(m Msg) (State, []Effect) {
 		return s.seasonTaken(m), nil
 	case SeasonFound:
 		return s.datesTaken(m), nil
-	case LayoutsCompared:
-		return s.layoutsTaken(m), nil
-	case Working:
-		s.Busy = &Busy{m.Words, m.Share}
-	case Worked:
-		s.Busy, s.Note = nil, m.Note
-		if m.Show != "" {
-			return s, []Effect{ShowFile{m.Show}}
-		}
 	}
 	return s, nil
 }

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"lidmark/domain/book"
-	"lidmark/domain/season"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -19,30 +18,25 @@ func (d seasonDraw) clashesInTime() {
 	for _, b := range d.s.PlannedLanes(d.l) {
 		ids = append(ids, b.Batch)
 	}
-	for i, c := range d.s.SeasonClashes() {
-		for lane, id := range ids {
-			for _, of := range c.Batches {
-				if of == id {
-					d.clashInTime(i, c, laneArea(d.l.Lanes, lane))
-				}
-			}
+	for lane, id := range ids {
+		for _, m := range d.s.ClashMarks(id) {
+			d.clashInTime(m, laneArea(d.l.Lanes, lane))
 		}
 	}
 }
 
-func (d seasonDraw) clashInTime(i int, c season.Clash, lane scene.Area) {
+func (d seasonDraw) clashInTime(m state.ClashMark, lane scene.Area) {
 	r := d.l.Ribbon
-	x, to := max(r.X, r.Left(c.From)), min(lane.Right(), r.Left(c.To+1))
+	x, to := max(r.X, r.Left(m.From)), min(lane.Right(), r.Left(m.To+1))
 	if to <= x {
 		return
 	}
 	a := scene.Area{X: x, Y: lane.Bottom() - 3, W: max(to-x, 6), H: 2}
-	ref := state.ClashOf(i)
-	if d.s.ChosenClash() == i || d.hovers(ref) {
+	if m.Chosen || d.hovers(m.Ref) {
 		a.Y, a.H = a.Y-1.5, 4
 	}
 	d.rect(a, scene.Act)
-	d.hit(scene.Area{X: a.X, Y: lane.Bottom() - 8, W: a.W, H: 8}, ref, c.Kind.String()+"  "+c.Why)
+	d.hit(scene.Area{X: a.X, Y: lane.Bottom() - 8, W: a.W, H: 8}, m.Ref, m.Says)
 }
 
 // strip draws the orders on the days on which they are due, each a flag that can be
