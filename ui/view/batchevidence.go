@@ -54,11 +54,12 @@ func (d batchDraw) flying(x, y, w float64) float64 {
 	}
 	emerged := d.r.DayOf(d.r.Course.Emerges(d.b.Batch))
 	old := emerged + calendar.Day(math.Ceil(d.r.Numbers().Duration(practice.FirstMatingFlightFrom).Hours()/24))
-	since := "Flying hours a day since they emerged"
+	since := []string{"Flying hours a day since they emerged"}
 	if emerges := d.r.Course.Emerges(d.b.Batch); emerges.After(d.r.View.On()) {
-		since = "Flying hours a day; they emerge about " + d.r.DayOf(emerges).Short()
+		day := d.r.DayOf(emerges).Short()
+		since = []string{"Flying hours a day; they emerge about " + day, "Flying hours; they emerge " + day}
 	}
-	d.fit(x, y, since, ink2(13), x+w)
+	d.widest(x, y, x+w, ink2(13), append(since, "Flying hours a day")...)
 	base, k := y+high+24, w/days
 	c := cardDraw{sheet: d.sheet, r: d.r}
 	yard := d.yard()

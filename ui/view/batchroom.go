@@ -178,7 +178,8 @@ func (d batchDraw) columns(a scene.Area) {
 func (d batchDraw) clock(a scene.Area) {
 	x, to := a.X+state.Edge, a.Right()-state.Edge
 	hours, cal := x+max(a.W*0.31, 210), x+max(a.W*0.33, 218)
-	seen := x + a.W*0.64
+	const calendar = 156.0 // "by Wed 25 Nov 18:18"
+	seen := min(x+a.W*0.64, cal+calendar)
 	if d.l.SeenBelow() {
 		seen = to
 	}
