@@ -8,6 +8,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
+	"lidmark/domain/handover"
 )
 
 func claimCommand(a *app) *cobra.Command {
@@ -25,14 +26,17 @@ func claimCommand(a *app) *cobra.Command {
 			return err
 		}
 		n, err := strconv.Atoi(args[1])
-		if err != nil || n < 1 || n > o.Queens {
-			return fmt.Errorf("claim of %q queens: order %s is for %d", args[1], o.Number, o.Queens)
+		if err != nil || n < 1 {
+			return fmt.Errorf("claim of %q queens: write a number from 1 on", args[1])
 		}
 		claim := book.Claimed{Order: o.Order, Queens: n}
 		if claim.Of, err = f.claimed(o, n, queens); err != nil {
 			return err
 		}
 		if err := sayWhy(&claim, how, args[2:]); err != nil {
+			return err
+		}
+		if err := handover.CheckClaim(d.view(), claim); err != nil {
 			return err
 		}
 		return d.write(claim)

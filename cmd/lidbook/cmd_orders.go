@@ -8,8 +8,8 @@ import (
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
-	"lidmark/domain/calendar"
 	"lidmark/domain/course"
+	"lidmark/domain/handover"
 	"lidmark/domain/rules"
 )
 
@@ -147,14 +147,9 @@ func shapeOfOrdered(v *book.View, q *book.Queen) orderedShape {
 // by the order's day.
 func catches(v *book.View, o *book.Order) []catchShape {
 	all := []catchShape{}
-	c := course.New(v)
-	for n := range v.Nucs() {
-		p, line := c.Of(n), v.LineIn(n)
-		if p.Calendar != book.GoodBrood || p.ReadyAt.IsZero() || calendar.DayOf(p.ReadyAt, v.Zone()) > o.By || !o.TakesNuc(n, line) {
-			continue
-		}
-		y := v.Yard(n.Yard)
-		all = append(all, catchShape{n.Name, y.Name, line, stamp(p.ReadyAt, v.Zone()), y.Standstill != nil})
+	for _, q := range handover.Catchable(course.New(v), o) {
+		n := v.Nuc(q.Nuc)
+		all = append(all, catchShape{n.Name, v.Yard(n.Yard).Name, q.Line, stamp(q.Ready.Start(v.Zone()), v.Zone()), q.Closed != ""})
 	}
 	return all
 }

@@ -30,7 +30,10 @@ type servedShape struct {
 	Warning  string       `json:"warning,omitempty"`
 	Gets     []givenShape `json:"gets"`
 	Short    int          `json:"short"`
+	Lost     bool         `json:"cannotBeKept,omitempty"`
 	Since    string       `json:"shortSince,omitempty"`
+	Planned  int          `json:"planned,omitempty"`
+	GraftBy  string       `json:"graftBy,omitempty"`
 	Next     string       `json:"missingBy,omitempty"`
 	Chance   float64      `json:"missingChance,omitempty"`
 	Most     float64      `json:"mostChance,omitempty"`
@@ -73,7 +76,7 @@ func shapeOfServed(v *book.View, o handover.Served) servedShape {
 	s := servedShape{
 		Order: o.Order.Number, Customer: o.Order.Customer, Open: o.Order.Open(), Line: o.Order.Line, Sent: o.Order.Sent,
 		On: o.On.String(), Arrive: o.Arrive.String(), Catch: o.Catch.String(), Warning: o.Warning, Gets: []givenShape{}, Short: o.Short,
-		Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
+		Lost: o.Lost, Planned: o.Planned, GraftBy: o.GraftBy.String(), Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
 	}
 	for _, g := range o.Queens {
 		s.Gets = append(s.Gets, shapeOfGiven(v, g))

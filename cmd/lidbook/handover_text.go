@@ -94,11 +94,15 @@ func (a *app) printShort(o servedShape) {
 	if o.Short == 0 {
 		return
 	}
-	short := fmt.Sprintf("  short by %d%s since %s", o.Short, prefixed(" ", o.Line), shortDay(o.Since))
-	switch {
+	short := fmt.Sprintf("  short by %d%s%s", o.Short, prefixed(" ", o.Line), prefixed(" since ", shortDay(o.Since)))
+	switch coming := o.Next != "" && o.Next <= o.On; { // days in JSON sort as they follow
+	case !o.Lost && !coming && o.Planned >= o.Short:
+		a.line("%s: planned", short)
+	case !o.Lost && !coming:
+		a.line("%s, %d planned: graft by %s, see lidbook wish", short, o.Planned, shortDay(o.GraftBy))
 	case o.Next == "":
 		a.line("%s: ring %s today; what stands in nucs gives them with %s at most, so graft: see lidbook wish", short, o.Customer, odds(o.Most))
-	case o.Next > o.On: // days in JSON sort as they follow
+	case !coming:
 		a.line("%s: ring %s today; %d more by %s, %s", short, o.Customer, o.Short, shortDay(o.Next), odds(o.Chance))
 	default:
 		a.line("%s: still to be expected in time, by %s, %s", short, shortDay(o.Next), odds(o.Chance))

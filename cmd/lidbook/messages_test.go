@@ -171,6 +171,7 @@ order 12 --customer Club --queens 4 --until 2027-06-20
 order 13 --customer Club
 bank S2 'Rook 1'
 claim 12 9 dead
+claim 12 nine dead
 kin Nobody
 kin S2
 kin 'Rook 1' --yard Nowhere

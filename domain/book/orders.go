@@ -34,7 +34,13 @@ func (o *Order) Takes(line string) bool {
 // TakesNuc tells whether the queen of a nuc, of the line that was given it, will do
 // for the order. One whose descent is doubtful will do only where any line does.
 func (o *Order) TakesNuc(n *Nuc, line string) bool {
-	return o.Line == "" || n.Holds.Descent != DescentDoubtful && o.Takes(line)
+	return o.TakesSure(line, n.Holds.Descent != DescentDoubtful)
+}
+
+// TakesSure tells whether a queen of a line will do for the order; one of whom it is
+// not sure that she is of it only where any line does.
+func (o *Order) TakesSure(line string, sure bool) bool {
+	return o.Line == "" || sure && o.Takes(line)
 }
 
 // LineIn is the line of the queen of a nuc: her own, else that of her batch.

@@ -59,6 +59,18 @@ func stock(c *course.Course) (all []Queen) {
 	return all
 }
 
+// Catchable are the queens who have proven themselves in nucs, are of a line that will
+// do for an order and may go by its day, in walking order; those whose yard is on
+// standstill with the reason, see [Queen.Closed].
+func Catchable(c *course.Course, o *book.Order) (all []Queen) {
+	for n := range c.View().Nucs() {
+		if q, ok := laying(c, n); ok && q.Ready <= o.By && o.TakesSure(q.Line, q.Sure) {
+			all = append(all, q)
+		}
+	}
+	return all
+}
+
 func caged(v *book.View, q *book.Queen) Queen {
 	_, bank := q.Where.Colony()
 	day := q.Since.Day(v.Zone())

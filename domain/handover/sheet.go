@@ -25,6 +25,10 @@ type Served struct {
 	Short  int  // queens that are missing
 	Next   Next // when they are to be expected; zero while none are missing
 
+	Planned int          // of those missing, queens that batches planned or grafted for it are meant to give it in time
+	GraftBy calendar.Day // last day of a graft that can be in time, by the calendar
+	Lost    bool         // neither what stands in nucs nor what is planned keeps it, and no graft is in time any more
+
 	rank int // among the orders
 }
 
@@ -50,6 +54,7 @@ func New(c *course.Course) *Sheet {
 	kinds := kindsOf(stock(c))
 	s.deal(kinds, v)
 	s.expect(c)
+	s.plan(v)
 	return s
 }
 
@@ -146,7 +151,7 @@ func costOf(q Queen, s Served, today calendar.Day, n practice.Numbers) float64 {
 	switch {
 	case q.Closed != "", q.Ready > s.from(q), q.keeps(n) < s.On:
 		return math.Inf(1)
-	case o.Line != "" && (!q.Sure || !o.Takes(q.Line)):
+	case !o.TakesSure(q.Line, q.Sure):
 		return math.Inf(1)
 	case q.Mark.Clipped && !o.Clipped, q.Mark.Disc != "" && !o.Disc && o.Marked:
 		return math.Inf(1) // what is clipped is not made whole, nor a disc made paint

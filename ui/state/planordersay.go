@@ -40,9 +40,9 @@ func (p *OrderSheet) Short(o handover.Served) string {
 	return says
 }
 
-// InVain tells whether what an order misses is not to be expected in time: its
+// InVain tells whether what an order misses cannot be there in time any more: its
 // customer waits in vain until somebody rings.
-func InVain(o handover.Served) bool { return o.Short > 0 && (o.Next.Day.IsZero() || o.Next.Day > o.On) }
+func InVain(o handover.Served) bool { return o.Lost }
 
 // Ring is what a customer is to be told of the queens that are missing; "" where none
 // are.
@@ -52,9 +52,14 @@ func Ring(o handover.Served) string {
 		more += " " + o.Order.Line
 	}
 	whom := "Ring " + cmp.Or(o.Order.Customer, "the customer") + " today: "
+	coming := !o.Next.Day.IsZero() && o.Next.Day <= o.On
 	switch next := o.Next; {
 	case o.Short == 0:
 		return ""
+	case !o.Lost && !coming && o.Planned >= o.Short:
+		return "Planned: " + more
+	case !o.Lost && !coming:
+		return fmt.Sprintf("%d of %s planned: graft by %s", o.Planned, more, o.GraftBy.Short())
 	case next.Day.IsZero():
 		return whom + "what stands in nucs gives " + more + " with " + ofHundred(next.Most) + " at most, so plan a graft"
 	case next.Day > o.On:

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
+	"lidmark/domain/handover"
 )
 
 var ofOrder = []book.Kind{book.KindOrder}
@@ -88,9 +89,6 @@ func claimed(_ State, a *Answers) []book.Fact {
 	if f.How == 0 && f.Why == "" {
 		a.Wrong("how", "choose one, or write what is said of it")
 	}
-	if f.Queens > o.Queens {
-		a.Wrong("queens", "order %s is for %s: write no more", o.Number, counted(o.Queens, "queen"))
-	}
 	for _, label := range a.Cages("cages", 0) {
 		if q, went := a.went(o, label); went {
 			f.Of = append(f.Of, q)
@@ -100,6 +98,9 @@ func claimed(_ State, a *Answers) []book.Fact {
 	}
 	if len(f.Of) > f.Queens {
 		a.Wrong("cages", "%s for %s: write no more", counted(len(f.Of), "cage"), counted(f.Queens, "queen"))
+	}
+	if err := handover.CheckClaim(a.View, f); err != nil {
+		a.Wrong("queens", "%v", err)
 	}
 	return fact(f)
 }

@@ -1,0 +1,42 @@
+package handover_test
+
+import (
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/course"
+	"lidmark/domain/handover"
+)
+
+// Who can be caught for an order is asked in one place: of its line, ready by its day in
+// her yard's own days, her nuc past the wait after a treatment; a standstill is told.
+func TestWhoCanBeCaughtForAnOrder(t *testing.T) {
+	home, by := booktest.Yard("home"), day(t, "2027-05-20")
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"})
+	proven(p, "Rook", 2)
+	proven(p, "Linnet", 1)
+	p.At("2027-05-10 08:00").Write(order("1", 5, "Rook", by))
+	names := func() (all []string) {
+		v := p.View("2027-05-17 08:00")
+		for _, q := range handover.Catchable(course.New(v), v.Order(booktest.Order("1"))) {
+			name := v.Nuc(q.Nuc).Name
+			if q.Closed != "" {
+				name += " closed"
+			}
+			all = append(all, name)
+		}
+		return all
+	}
+	if got := names(); len(got) != 2 || got[0] != "R1" || got[1] != "R2" {
+		t.Errorf("can be caught: %v, want R1 and R2", got)
+	}
+	p.At("2027-05-14 12:00").Write(book.Treated{Of: booktest.Nuc("Rook0").Subject(), With: "acid", Wait: 30})
+	if got := names(); len(got) != 1 || got[0] != "R2" {
+		t.Errorf("R1 waits after a treatment, can be caught: %v", got)
+	}
+	p.At("2027-05-15 12:00").Write(book.DiseaseSuspected{Of: home.Subject(), What: "foulbrood"})
+	if got := names(); len(got) != 1 || got[0] != "R2 closed" {
+		t.Errorf("on standstill can be caught: %v", got)
+	}
+}

@@ -1,0 +1,63 @@
+package handover
+
+import (
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+// plan says of every order that misses queens what is planned for it, until when a
+// graft can be in time, and whether it cannot be kept any more. A batch that serves
+// several orders gives them its queens in their order.
+func (s *Sheet) plan(v *book.View) {
+	takes := calendar.Day(v.Numbers().Days(practice.GraftToEmerge) + v.Numbers().Days(practice.LeastAgeAtHandOver))
+	batches := plannedBatches(v)
+	for i := range s.Orders {
+		o := &s.Orders[i]
+		if o.Short == 0 {
+			continue
+		}
+		o.GraftBy = o.On - takes
+		for b := range batches {
+			if batches[b].grafted <= o.GraftBy && slices.Contains(batches[b].orders, o.Order.Order) {
+				n := min(o.Short-o.Planned, batches[b].queens)
+				o.Planned, batches[b].queens = o.Planned+n, batches[b].queens-n
+			}
+		}
+		coming := !o.Next.Day.IsZero() && o.Next.Day <= o.On
+		o.Lost = !coming && o.Planned < o.Short && o.GraftBy <= v.Today()
+	}
+}
+
+// plannedBatch is a batch with the queens that it is meant to give to orders.
+type plannedBatch struct {
+	grafted calendar.Day
+	queens  int
+	orders  []book.OrderID
+}
+
+// plannedBatches are those planned and not overdue, and those grafted whose cells are
+// still to be given: once they are, their nucs tell what is to be expected.
+func plannedBatches(v *book.View) (all []plannedBatch) {
+	for b := range v.Plans() {
+		if b.Day >= v.Today() {
+			all = append(all, plannedBatch{b.Day, meant(b.BatchPlanned), b.Orders})
+		}
+	}
+	for b := range v.Batches() {
+		if was, _ := v.BatchPlan(b.Batch); len(was.Orders) > 0 && b.Unplaced() > 0 {
+			all = append(all, plannedBatch{b.At.Day(v.Zone()), min(meant(was.BatchPlanned), b.Unplaced()), was.Orders})
+		}
+	}
+	return all
+}
+
+// meant are the queens that a batch was planned for, or as many as it has nucs.
+func meant(b book.BatchPlanned) int {
+	if b.Queens > 0 {
+		return b.Queens
+	}
+	return b.Nucs
+}

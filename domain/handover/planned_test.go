@@ -1,0 +1,66 @@
+package handover_test
+
+import (
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/handover"
+)
+
+// An order due far ahead is not short while a graft for it can still be in time, nor
+// while one is planned that gives all; it is from the day on which neither is so.
+func TestShortOnlyWhenNothingKeepsIt(t *testing.T) {
+	by, b := day(t, "2027-07-20"), booktest.Batch("b")
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
+	p.At("2027-05-01 08:00").Write(order("1", 12, "Rook", by))
+	at := func(on string) (handover.Served, calendar.Day) {
+		v := p.View(on)
+		s := handover.New(course.New(v))
+		return s.Orders[0], handover.ShortSince(v, s)[booktest.Order("1")]
+	}
+	o, since := at("2027-05-10 08:00")
+	if o.Short != 12 || o.Lost || since != 0 || o.GraftBy <= day(t, "2027-05-10") || o.GraftBy >= by-28 {
+		t.Errorf("ten weeks ahead: %+v, short since %s", o, since)
+	}
+	last := o.GraftBy
+	p.At("2027-05-20 08:00").Write(book.BatchPlanned{Batch: b, Day: last, Larvae: 40, Nucs: 20, Queens: 12, Orders: []book.OrderID{booktest.Order("1")}})
+	if o, since := at(last.String() + " 08:00"); o.Lost || o.Planned != 12 || since != 0 {
+		t.Errorf("the graft is for today: %+v, short since %s", o, since)
+	}
+	// Nobody grafted: from the end of that day on it cannot be kept.
+	if o, since := at((last + 5).String() + " 08:00"); !o.Lost || o.Planned != 0 || since != last {
+		t.Errorf("five days after the graft that was not made: %+v, short since %s, want %s", o, since, last)
+	}
+	if o, since := at((last + 25).String() + " 08:00"); !o.Lost || since != 0 {
+		t.Errorf("25 days after: lost %v, short since %s, which is not known so far back", o.Lost, since)
+	}
+}
+
+// A batch planned for fewer queens than an order misses keeps a part of it, one
+// grafted for it as many as it has cells; of two orders the first is served first.
+func TestWhatIsPlannedForOrders(t *testing.T) {
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
+	p.At("2027-04-10 08:00").Write(order("1", 5, "Rook", day(t, "2027-06-20")), order("2", 5, "", day(t, "2027-06-20")))
+	both := []book.OrderID{booktest.Order("1"), booktest.Order("2")}
+	p.At("2027-04-11 08:00").Write(
+		book.BatchPlanned{Batch: booktest.Batch("a"), Day: day(t, "2027-05-03"), Larvae: 20, Nucs: 7, Orders: both},
+		book.BatchPlanned{Batch: booktest.Batch("late"), Day: day(t, "2027-06-01"), Larvae: 20, Queens: 20, Orders: both},
+	)
+	planned := func(on string) (got [2]int) {
+		for i, o := range handover.New(course.New(p.View(on))).Orders {
+			got[i] = o.Planned
+		}
+		return got
+	}
+	if got := planned("2027-04-12 08:00"); got != [2]int{5, 2} {
+		t.Errorf("planned %v, want 5 and 2", got)
+	}
+	p.At("2027-05-03 12:00").Write(book.Grafted{Batch: booktest.Batch("a"), Number: 7, Line: "Rook", Larvae: 20})
+	p.At("2027-05-04 12:00").Write(book.TakeCounted{Batch: booktest.Batch("a"), Accepted: 4})
+	if got := planned("2027-05-05 08:00"); got != [2]int{4, 0} {
+		t.Errorf("grafted, four taken: planned %v, want 4 and 0", got)
+	}
+}
