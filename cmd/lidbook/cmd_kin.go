@@ -1,8 +1,10 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -22,6 +24,7 @@ type kinShape struct {
 	Drones  []kinDroneShape `json:"droneColonies"`
 	Unnamed []string        `json:"droneColoniesWithoutQueen"`
 	Numbers []kinNumber     `json:"numbers"`
+	Others  []kinShape      `json:"otherYards,omitempty"` // in which they mate too
 }
 
 // kinDroneShape is a drone colony and how close it is, in JSON.
@@ -53,14 +56,21 @@ func kinCommand(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		y, err := f.homeOr(a.flags.yard)
+		var said book.YardID
+		if a.flags.yard != "" {
+			y, err := f.yard(a.flags.yard)
+			if err != nil {
+				return err
+			}
+			said = y.Yard
+		}
+		s, err := kinIn(v, mother, pedigree.MatingYards(v, said))
 		if err != nil {
 			return err
 		}
-		s := kinOf(v, mother, y)
 		return a.show(s, func() { a.printKin(s) })
 	}), queenNames)
-	c.Flags().StringVar(&a.flags.yard, "yard", "", "mated in this `YARD` (else the home yard)")
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "mated in this `YARD` (else where nucs stand)")
 	return c
 }
 
@@ -78,6 +88,20 @@ func (f finder) mother(name string) (book.QueenID, error) {
 		return book.QueenID{}, fmt.Errorf("nobody said which queen is in %s: say it with lidbook add colony %q --queen NAME", c.Name, c.Name)
 	}
 	return c.Queen, nil
+}
+
+// kinIn is what kinship costs in the yards in which daughters mate, the dearest first.
+func kinIn(v *book.View, mother book.QueenID, yards []book.YardID) (s kinShape, err error) {
+	if len(yards) == 0 {
+		return s, fmt.Errorf("no yard in the book: add one with lidbook add yard")
+	}
+	var all []kinShape
+	for _, y := range yards {
+		all = append(all, kinOf(v, mother, v.Yard(y)))
+	}
+	slices.SortStableFunc(all, func(a, b kinShape) int { return cmp.Compare(b.Lost, a.Lost) })
+	s, s.Others = all[0], all[1:]
+	return s, nil
 }
 
 func kinOf(v *book.View, mother book.QueenID, y *book.Yard) kinShape {
@@ -108,6 +132,15 @@ func kinOf(v *book.View, mother book.QueenID, y *book.Yard) kinShape {
 func thousandth(x float64) float64 { return math.Round(1000*x) / 1000 }
 
 func (a *app) printKin(s kinShape) {
+	for _, y := range append([]kinShape{s}, s.Others...) {
+		a.printKinIn(y)
+	}
+	for _, n := range s.Numbers {
+		a.line("  %s: %s; %s", n.title, figure(n.Value), n.Source)
+	}
+}
+
+func (a *app) printKinIn(s kinShape) {
 	warn := ""
 	if s.Warned {
 		warn = "; graft from another line, or have them mate where other drones fly"
@@ -124,9 +157,6 @@ func (a *app) printKin(s kinShape) {
 		rows = append(rows, []string{"  " + name, "", "nobody said which queen is in it; it counts as none"})
 	}
 	a.table(rows)
-	for _, n := range s.Numbers {
-		a.line("  %s: %s; %s", n.title, figure(n.Value), n.Source)
-	}
 }
 
 func kinWords(kinship float64) string {

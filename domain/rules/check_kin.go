@@ -2,9 +2,7 @@ package rules
 
 import (
 	"fmt"
-	"slices"
 
-	"lidmark/domain/book"
 	"lidmark/domain/pedigree"
 	"lidmark/domain/practice"
 )
@@ -15,7 +13,7 @@ func (c *checker) kin(i Graft) {
 	if i.Mother.IsZero() {
 		return
 	}
-	for _, yard := range c.matingYards(i.Yard) {
+	for _, yard := range pedigree.MatingYards(c.view, i.Yard) {
 		lost := pedigree.Daughters(c.view, i.Mother, yard, c.numbers)
 		if lost.Kinship == 0 || lost.Share < c.numbers.Get(practice.BroodLostWarned) {
 			continue
@@ -27,21 +25,4 @@ func (c *checker) kin(i Graft) {
 			practice.BroodLostWarned, practice.SexAlleles, practice.MatesOfQueen,
 		)
 	}
-}
-
-// matingYards is the yard that was said, else those in which nucs stand, else the
-// home yard.
-func (c *checker) matingYards(said book.YardID) (all []book.YardID) {
-	if !said.IsZero() {
-		return []book.YardID{said}
-	}
-	for n := range c.view.Nucs() {
-		if !n.Yard.IsZero() && !slices.Contains(all, n.Yard) {
-			all = append(all, n.Yard)
-		}
-	}
-	if home := c.view.HomeYard(); len(all) == 0 && home != nil {
-		all = append(all, home.Yard)
-	}
-	return all
 }

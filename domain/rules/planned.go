@@ -36,14 +36,35 @@ func (p *pass) plannedSteps() {
 
 func (p *pass) plannedBatch(planner *plan.Planner, b book.BatchPlan) {
 	l, size := planner.LadderOf(b), planner.SizeOf(b)
-	y := p.home()
-	planned := b.At.Day(y.zone)
+	planned := b.At.Day(p.home().zone)
 	for _, r := range readies {
+		y := p.stepYard(b, r.step)
 		rung := l.Rung(r.step)
 		if b.Made(r.step.Readied()) || rung.By < planned && r.step != plan.GraftLarvae {
 			continue // it was too late for it when the plan was made
 		}
 		p.add(y, p.plannedStep(y, b, l, r.step, r.do, takes(planner.Minutes(l, size), r.step)))
+	}
+}
+
+// stepYard is the yard in which a step of a planned batch happens, whose zone its day
+// has: at home up to the ripe cells, where drone colonies stand the drone comb, and from
+// the nucs on where they stand.
+func (p *pass) stepYard(b book.BatchPlan, step plan.Step) *yardCase {
+	switch {
+	case b.Yard.IsZero():
+		return p.home()
+	case step == plan.DroneComb:
+		for c := range p.view.Colonies() {
+			if c.Is(book.DroneSource) && c.Yard == b.Yard {
+				return p.yard(b.Yard)
+			}
+		}
+		return p.home()
+	case step >= plan.MakeUpNucs:
+		return p.yard(b.Yard)
+	default:
+		return p.home()
 	}
 }
 
@@ -110,9 +131,9 @@ func (p *pass) plannedDeadlines() (all []Deadline) {
 }
 
 func (p *pass) stepsAhead(l plan.Ladder, b book.BatchPlan) (all []Deadline) {
-	y := p.home()
 	of := b.Batch.Subject()
 	for _, r := range l.Rungs {
+		y := p.stepYard(b, r.Step)
 		if r.Step == plan.FeedStarter || r.Step == plan.Fly {
 			continue
 		}

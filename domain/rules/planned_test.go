@@ -3,6 +3,8 @@ package rules_test
 import (
 	"strings"
 	"testing"
+	"time"
+	_ "time/tzdata"
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
@@ -119,5 +121,30 @@ func TestAGraftBesideThePlan(t *testing.T) {
 	}
 	if !warned("another") || warned("next") {
 		t.Errorf("another graft: warned %v; the planned one: %v", warned("another"), warned("next"))
+	}
+}
+
+// Each step of a planned batch is in the yard where it happens, and its day that of the
+// yard: the nucs are made up far away, the rest is done at home.
+func TestPlannedStepsAreWhereTheyHappen(t *testing.T) {
+	home, far := booktest.Yard("home"), booktest.Yard("far")
+	p := (&booktest.Pen{}).At("2027-03-01 12:00").Write(
+		book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"},
+		book.YardDescribed{Yard: far, Name: "Far", Zone: "America/New_York"},
+		book.BatchPlanned{Batch: booktest.Batch("next"), Day: calendar.Date(2027, 4, 19), Minute: 15 * 60, Larvae: 96, Nucs: 64, Yard: far, Queens: 40, By: calendar.Date(2027, 6, 14)},
+	)
+	berth := p.View("2027-04-18 08:00")
+	for what, want := range map[string]book.YardID{"drone comb in": home, "set up starters": home, "graft": home, "make up nucs": far} {
+		if f, there := stepsOf(berth)[what]; there && f.Yard != want {
+			t.Errorf("%s is in the yard %s, want %s", what, berth.Yard(f.Yard).Name, berth.Yard(want).Name)
+		}
+	}
+	up, there := stepsOf(berth)["make up nucs"]
+	if zone, err := time.LoadLocation("America/New_York"); err != nil || !there || up.From.In(zone).Hour() != 0 {
+		t.Errorf("the nucs are made up from %s, want the beginning of a day of their yard (%v)", up.From, err)
+	}
+	p.At("2027-03-02 12:00").Write(book.ColonyDescribed{Colony: booktest.Colony("D1"), Name: "D1", Yard: far, Roles: []book.Role{book.DroneSource}})
+	if f := stepsOf(p.View("2027-03-10 08:00"))["drone comb in"]; f.Yard != far {
+		t.Errorf("the drone comb goes into the yard %q, the drone colony stands far away", p.View("2027-03-10 08:00").Yard(f.Yard).Name)
 	}
 }
