@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"math"
 	"testing"
 	"time"
 
@@ -9,6 +10,7 @@ import (
 	"lidmark/domain/course"
 	"lidmark/domain/demo"
 	"lidmark/domain/plan"
+	"lidmark/domain/practice"
 )
 
 // nobody is a book in which nothing is written.
@@ -131,7 +133,27 @@ func TestLaterIsNeverLessReady(t *testing.T) {
 		}
 		was = now
 	}
-	if was != laid.Ever() {
+	if math.Abs(was-laid.Ever()) > 1e-9 {
 		t.Errorf("in the end %.4f are ready of %.4f", was, laid.Ever())
+	}
+}
+
+// Who emerges early lays early: on the days when it hangs on both whether she is
+// ready, more are than if the one said nothing of the other.
+func TestReadyAsksBothOfTheSameQueen(t *testing.T) {
+	p, n := nobody(t, "2027-03-16"), practice.Numbers{}
+	laid := p.Ladder(p.GraftAt(day(t, "2027-04-19")), 96, book.YardID{}).Laid
+	after, age := calendar.Day(n.Days(practice.ReadyAfterFirstEgg)), calendar.Day(n.Days(practice.LeastAgeAtHandOver))
+	more := 0
+	for d := day(t, "2027-05-20"); d < day(t, "2027-07-01"); d++ {
+		apart := laid.By(d-after) * laid.Out().By(d-age)
+		if ready := laid.Ready(d); ready < apart-1e-12 || ready > min(laid.By(d-after), laid.Out().By(d-age))+1e-12 {
+			t.Errorf("%s: %.4f ready, %.4f if both were independent", d, ready, apart)
+		} else if ready > apart+1e-4 {
+			more++
+		}
+	}
+	if more == 0 {
+		t.Error("on no day are more ready than if both were independent")
 	}
 }

@@ -14,10 +14,11 @@ import (
 type Laid struct {
 	out   Out
 	from  calendar.Day
-	on    []float64 // a first egg, by day
-	fair  float64   // who ever lays where every day is a flying day
-	after int       // days from the first egg to ready
-	age   int       // least age of a queen who is handed over, in days
+	on    []float64   // a first egg, by day
+	born  [][]float64 // the same by the day on which her cell emerged, as out has them
+	fair  float64     // who ever lays where every day is a flying day
+	after int         // days from the first egg to ready
+	age   int         // least age of a queen who is handed over, in days
 }
 
 // laidAhead is how many days after the first emergence are followed: whoever has
@@ -64,11 +65,14 @@ func laidOf(c *course.Course, yard book.YardID, o Out, n practice.Numbers) Laid 
 	at := c.SpotIn(yard)
 	usual := func(d calendar.Day) *course.Day { return c.Step(at, d) }
 	for i, share := range o.Share {
+		born := make([]float64, laidAhead)
 		follow(c.Model(), o.From+calendar.Day(i), share, usual, func(d calendar.Day, first float64) {
 			if at := int(d - l.from); at < len(l.on) {
 				l.on[at] += first
+				born[at] += first
 			}
 		})
+		l.born = append(l.born, born)
 	}
 	fine := c.Model().Day(n.Get(practice.FitHoursPlus), 1)
 	always := func(calendar.Day) *course.Day { return fine }
@@ -108,27 +112,29 @@ func (l Laid) Out() Out { return l.out }
 func (l Laid) Ever() float64 { return l.By(l.from + laidAhead) }
 
 // By is the chance that she has laid by the end of a day.
-func (l Laid) By(d calendar.Day) (sum float64) {
-	for i := 0; i < len(l.on) && l.from+calendar.Day(i) <= d; i++ {
-		sum += l.on[i]
-	}
-	return sum
-}
+func (l Laid) By(d calendar.Day) float64 { return upTo(l.on, int(d-l.from)) }
 
 // Day is the day by which a share of those who ever lay have laid.
 func (l Laid) Day(share float64) calendar.Day { return reaches(l.from, l.on, share*l.Ever()) }
 
 // Ready is the chance that she is ready to hand over by the end of a day: so long
-// after her first egg that her brood is capped and seen, and old enough.
-func (l Laid) Ready(d calendar.Day) float64 {
-	laid := d - calendar.Day(l.after)
-	var sum float64
-	for i, share := range l.out.Share {
+// after her first egg that her brood is capped and seen, and old enough. Who emerges
+// early lays early too, so both are asked of those of one day together.
+func (l Laid) Ready(d calendar.Day) (sum float64) {
+	for i, born := range l.born {
 		if out := l.out.From + calendar.Day(i); out+calendar.Day(l.age) <= d {
-			sum += share
+			sum += upTo(born, int(d-calendar.Day(l.after)-l.from))
 		}
 	}
-	return l.By(laid) * sum
+	return sum
+}
+
+// upTo is the sum of chances by day up to one.
+func upTo(on []float64, last int) (sum float64) {
+	for _, p := range on[:min(len(on), max(0, last+1))] {
+		sum += p
+	}
+	return sum
 }
 
 // ReadyDay is the day by which a share of those who ever lay are ready.
