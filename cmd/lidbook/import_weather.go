@@ -23,7 +23,7 @@ func importWeather(a *app) *cobra.Command {
 	c := a.writing(&cobra.Command{
 		Use:   "weather FILE",
 		Short: "Take in weather by the hour or by the day: a table (CSV, XLSX), or a forecast saved as JSON",
-		Long: "Reads a series of weather and says what it understood before anything is written.\nDays from today on are kept as forecast. Hours and days that are missing are\ntold with their dates. What the columns mean is guessed from their\n" +
+		Long: "Reads a series of weather and says what it understood before anything is written.\nDays after today are kept as forecast. Hours and days that are missing are\ntold with their dates. What the columns mean is guessed from their\n" +
 			"headings; what you say with --columns is remembered for files with the same headings.\nColumns: " + weatherColumnWords() + ".",
 		Example: "  lidbook import weather mast.csv --yard \"Far Hill\"\n  lidbook import weather forecast.json --yes\n  lidbook import weather log.csv --columns \"time,temperature °F,ignored,wind mph,at 2 m\"",
 		Args:    cobra.ExactArgs(1),

@@ -40,6 +40,10 @@ type WeatherNormal struct {
 func (f WeatherHours) about(add func(Subject))  { add(f.Yard.Subject()) }
 func (f WeatherNormal) about(add func(Subject)) { add(f.Yard.Subject()) }
 
+// Foretold tells whether what is told of a day, on another day, is a forecast: a day
+// to come is, today counts as seen, be it typed or taken in from a file.
+func Foretold(day, today calendar.Day) bool { return day > today }
+
 // takeWeather keeps what was seen before what was only forecast. Of two that
 // were told alike the later counts, by the hour or not.
 func (y *Yard) takeWeather(f WeatherSeen, on calendar.Day) {

@@ -20,7 +20,7 @@ func Weather(signs string, day, today calendar.Day, yard book.YardID) ([]book.Fa
 	column := 0
 	for _, r := range signs {
 		column++
-		f := book.WeatherSeen{Yard: yard, Day: day, Forecast: day > today}
+		f := book.WeatherSeen{Yard: yard, Day: day, Forecast: book.Foretold(day, today)}
 		switch {
 		case r == ' ':
 			continue

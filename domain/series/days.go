@@ -14,7 +14,7 @@ import (
 )
 
 // Where is what a series is of: the yard, its zone, and the day on which it is
-// taken in. Days before that are seen, it and later ones foretold. Rows of a
+// taken in: see [book.Foretold]. Rows of a
 // number in Skip are left out.
 type Where struct {
 	Yard  book.YardID

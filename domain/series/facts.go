@@ -31,13 +31,13 @@ func (t *taking) series() (s Series) {
 
 func (t *taking) seenDay(d calendar.Day, s *slot) book.WeatherSeen {
 	return book.WeatherSeen{
-		Yard: t.Yard, Day: d, Forecast: d >= t.Today,
+		Yard: t.Yard, Day: d, Forecast: book.Foretold(d, t.Today),
 		Low: s.mean(Low, tenths), High: s.mean(High, tenths), Wind: s.mean(Wind, tenths), Rain: s.mean(Rain, tenths), Sky: s.sky(),
 	}
 }
 
 func (t *taking) hours(d calendar.Day, told *day) book.WeatherHours {
-	f := book.WeatherHours{Yard: t.Yard, Day: d, Forecast: d >= t.Today}
+	f := book.WeatherHours{Yard: t.Yard, Day: d, Forecast: book.Foretold(d, t.Today)}
 	for _, s := range told.slots[:told.last+1] {
 		f.Celsius = append(f.Celsius, s.mean(Temperature, tenths))
 		f.Wind = append(f.Wind, s.mean(Wind, tenths))

@@ -107,7 +107,7 @@ func (t *taking) of(d calendar.Day, hour int) string {
 	if hour >= 0 {
 		words += d.Start(t.Zone).Add(time.Duration(hour) * time.Hour).In(t.Zone).Format(" 15 h")
 	}
-	if d >= t.Today {
+	if book.Foretold(d, t.Today) {
 		return "forecast, " + words
 	}
 	return words

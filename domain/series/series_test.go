@@ -13,6 +13,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
+	"lidmark/domain/line"
 	"lidmark/domain/roll"
 	"lidmark/domain/series"
 )
@@ -88,14 +89,14 @@ func TestGapsMakeUpTheRest(t *testing.T) {
 
 // Every row says what becomes of it, in metric units; what is to come is forecast.
 func TestRowsSayWhatTheyBecome(t *testing.T) {
-	f := file("when,t,w,r,c\n2027-05-19 14:00,68,10,0.1,25\n2027-05-20 14:00,,,,\n2027-05-20 15:00,x,,,")
+	f := file("when,t,w,r,c\n2027-05-19 14:00,68,10,0.1,25\n2027-05-20 14:00,,,,\n2027-05-20 15:00,x,,,\n2027-05-21 14:00,,,,")
 	c, err := series.ParseChoice("time,temperature °F,wind mph,rain inch,cloud %")
 	if err != nil {
 		t.Fatal(err)
 	}
 	at := here(t)
 	r := f.Read(c, at)
-	for i, want := range []string{"Wed 19 May 14 h: 20 °C, wind 4.5 m/s, rain 2.5 mm, cloud 25 %", "forecast, Thu 20 May 14 h: nothing told", ""} {
+	for i, want := range []string{"Wed 19 May 14 h: 20 °C, wind 4.5 m/s, rain 2.5 mm, cloud 25 %", "Thu 20 May 14 h: nothing told", "", "forecast, Fri 21 May 14 h: nothing told"} {
 		if r.Rows[i].Words != want {
 			t.Errorf("row %d: %q, want %q", i, r.Rows[i].Words, want)
 		}
@@ -170,6 +171,23 @@ func BenchmarkRead(b *testing.B) {
 	for b.Loop() {
 		if r := f.Read(series.Guess(f.Headings), at); len(r.Facts) < 365 {
 			b.Fatal(len(r.Facts))
+		}
+	}
+}
+
+// What is typed and what is taken in from a file are of one mind about which days are
+// seen and which are foretold.
+func TestTodayIsSeenHoweverItIsTold(t *testing.T) {
+	at := here(t)
+	for d, foretold := range map[calendar.Day]bool{at.Today - 1: false, at.Today: false, at.Today + 1: true} {
+		typed, err := line.Weather("+", d, at.Today, at.Yard)
+		if err != nil {
+			t.Fatal(err)
+		}
+		daily, hourly := read(t, "day,low\n"+d.String()+",4"), read(t, "when,temperature\n"+d.String()+" 14:00,20")
+		got := []bool{typed[0].(book.WeatherSeen).Forecast, daily.Facts[0].(book.WeatherSeen).Forecast, hourly.Facts[0].(book.WeatherHours).Forecast}
+		if !slices.Equal(got, []bool{foretold, foretold, foretold}) {
+			t.Errorf("%s: typed, by the day, by the hour: foretold %v, want %v", d, got, foretold)
 		}
 	}
 }

@@ -21,7 +21,7 @@ var weatherRecords = []Record{
 		Facts: func(s State, a *Answers) []book.Fact {
 			f := book.WeatherSeen{Yard: a.Yard(), Day: a.NeededDay("day"), Wind: a.Amount("wind"), Rain: a.Amount("rain"), Sky: a.share("sun")}
 			f.Low, f.High = a.warmths()
-			f.Forecast = f.Day > s.Today()
+			f.Forecast = book.Foretold(f.Day, s.Today())
 			return fact(f)
 		},
 	},

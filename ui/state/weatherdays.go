@@ -16,7 +16,7 @@ var weatherDays = Record{
 	Facts: func(s State, a *Answers) (facts []book.Fact) {
 		for d := s.Today() - daysBehind; d <= s.Today()+daysAhead; d++ {
 			if f, said := a.dayTyped(d); said {
-				f.Forecast = d > s.Today()
+				f.Forecast = book.Foretold(d, s.Today())
 				facts = append(facts, f)
 			}
 		}
