@@ -24,6 +24,8 @@ const (
 	listNarrow  = 84.0
 	listWide    = 168.0
 	listWords   = 0.36 // of the width is for what a row becomes, at least
+	listBelow   = 1000 // a table narrower has that below the cells of each row
+	listHidden  = 184  // beside the columns of such a table: how many more there are
 	listMeasure = 200  // so many rows say how wide a column is
 )
 
@@ -33,7 +35,9 @@ type ListLayout struct {
 	Table    scene.Area // its rows in sight, below the heads
 	Columns  []ListPlace
 	Words    float64 // where what a row becomes begins
+	Below    bool    // it stands below the cells of each row
 	FirstRow int     // the first row in sight, from 0
+	Offset   float64 // how far the rows are moved up: whole rows only
 	More     int     // columns that lie beyond the right
 
 	rows int
@@ -104,6 +108,7 @@ func (s State) ListLayout() ListLayout {
 	}
 	y := l.Page.Y + top + ListHead
 	l.Table = scene.Area{X: Edge, Y: y, W: w.W - 2*Edge, H: max(2*ListRow, l.Page.Bottom()-foot-y)}
+	l.Below = l.Table.W < listBelow
 	l.place(s.Bring)
 	l.stretch(s)
 	return l
@@ -113,6 +118,9 @@ func (s State) ListLayout() ListLayout {
 func (l *ListLayout) place(b *Bring) {
 	x := l.Table.X + ListNumber
 	end := l.Table.X + l.Table.W*(1-listWords)
+	if l.Below {
+		end = l.Table.Right() - listHidden
+	}
 	widths := b.widths()
 	for i := b.First; i < len(widths); i++ {
 		if x+widths[i] > end && i > b.First {

@@ -20,7 +20,7 @@ const (
 // tallRow is a row of a list that is higher than others: what is wrong with it
 // stands below its cells.
 type tallRow struct {
-	row, lines int
+	row, lines int // more than other rows have
 	above      int // lines of all such rows before it
 }
 
@@ -33,33 +33,47 @@ func (l *ListLayout) stretch(s State) {
 	above := 0
 	for _, i := range s.Bring.wrong {
 		said := s.Units.Say(MistakesOf(s.Bring.Result.Rows[i]))
-		if (Reckoner{}).Width(said, 14, scene.Regular) <= beside {
+		if !l.Below && (Reckoner{}).Width(said, 14, scene.Regular) <= beside {
 			continue
 		}
-		n := linesOf(said, 14, below)
-		l.tall = append(l.tall, tallRow{i, n, above})
-		above += n
+		if n := linesOf(said, 14, below) - boolInt(l.Below); n > 0 {
+			l.tall = append(l.tall, tallRow{i, n, above})
+			above += n
+		}
 	}
-	l.FirstRow = max(0, sort.Search(l.rows, func(i int) bool { return l.Top(i) > s.Scroll[FillPlace] })-1)
+	l.FirstRow = max(0, min(l.rows-1, sort.Search(l.rows, func(i int) bool { return l.Top(i) >= s.Scroll[FillPlace] })))
+	l.Offset = l.Top(l.FirstRow)
 }
 
 // Top is where a row begins, from the top of the first; of the row behind the
 // last, where the last ends.
 func (l ListLayout) Top(row int) float64 {
-	at := float64(row) * ListRow
+	at := float64(row) * (ListRow + ListLine*float64(boolInt(l.Below)))
 	if i := sort.Search(len(l.tall), func(i int) bool { return l.tall[i].row >= row }); i > 0 {
 		at += ListLine * float64(l.tall[i-1].above+l.tall[i-1].lines)
 	}
 	return at
 }
 
+// Behind is the first row below those in sight, which all are whole; the first one is
+// in sight even where it is not.
+func (l ListLayout) Behind() int {
+	fits := func(i int) bool { return l.Top(i+1)-l.Offset <= l.Table.H }
+	row := min(l.FirstRow+1, l.rows)
+	for row < l.rows && fits(row) {
+		row++
+	}
+	return row
+}
+
 // Lines is how many lines stand below the cells of a row.
 func (l ListLayout) Lines(row int) int {
+	below := boolInt(l.Below)
 	i := sort.Search(len(l.tall), func(i int) bool { return l.tall[i].row >= row })
 	if i == len(l.tall) || l.tall[i].row != row {
-		return 0
+		return below
 	}
-	return l.tall[i].lines
+	return l.tall[i].lines + below
 }
 
 // wrongRows are the places of the rows with a mistake that are not left out.

@@ -45,7 +45,7 @@ func (s State) numberWords() []NumberWord {
 		}
 		all = append(all, NumberWord{Word: fmt.Sprintf("%s %d", g, n), Ref: scene.Ref{Kind: GroupRef, ID: g.String()}, On: s.Group == g})
 	}
-	return append(all, NumberWord{Word: "Units, weeks, text, paper", Ref: CommandOf("settings"), On: s.Number == 0})
+	return append(all, NumberWord{Word: "This machine", Ref: CommandOf("settings"), On: s.Number == 0})
 }
 
 // Measures of the words below the list, dp.

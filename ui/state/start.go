@@ -97,7 +97,7 @@ func (s State) toSteps() State {
 // toStep is the window at a step, the keys going to its first field.
 func (s State) toStep(step Step) State {
 	s.Start.Step, s.Start.Tried = step, false
-	s = s.scrolled(FillPlace, -s.Scroll[FillPlace])
+	s = s.scrolled(FillPlace, -s.Scroll[FillPlace]).scrolled(ClockPlace, -s.Scroll[ClockPlace])
 	switch step {
 	case BoxStep:
 		return s.toField(rowField(s.Start.Row, "names"))

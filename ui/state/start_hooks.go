@@ -53,16 +53,24 @@ func (s State) choseAtStart(m Chose) (State, []Effect) {
 
 // keyPage gives a key to a page, and tells whether it took it.
 func (s State) keyPage(m Keyed) (State, bool) {
+	if s.Fill == StartFill && s.Start.Step == BatchStep && m.Mods == 0 {
+		switch page := 4 * ClockRow; m.Key {
+		case "PageDown":
+			return s.clockScrolled(page), true
+		case "PageUp":
+			return s.clockScrolled(-page), true
+		}
+	}
 	if s.Fill != ListFill || s.Bring == nil || s.Asked != nil {
 		return s, false
 	}
 	l := s.ListLayout()
-	rows := float64(int(l.Table.H/ListRow)) * ListRow
+	rows := l.Top(l.Behind()) - l.Offset
 	switch {
 	case m.Key == "Escape" && s.Bring.Open > 0:
 		return s.columnShut(), true
 	case m.Key == "PageDown":
-		return s.listScrolled(rows), true
+		return s.listScrolled(l.Offset + rows - s.Scroll[FillPlace]), true
 	case m.Key == "PageUp":
 		return s.listScrolled(-rows), true
 	case s.Focus.Kind == ColumnRef && arrows[m.Key] != 0 && m.Mods == 0:
@@ -79,12 +87,48 @@ func (s State) wheeledPage(m Wheeled) State {
 		}
 		return s.listScrolled(m.DY)
 	}
+	if s.Fill == StartFill && s.Start.Step == BatchStep && m.At.X > s.StepFields() {
+		return s.clockScrolled(m.DY)
+	}
 	s = s.scrolled(FillPlace, m.DY)
 	return s.scrolled(FillPlace, min(0, s.pageMost()-s.Scroll[FillPlace]))
 }
 
+// ClockRow is how high a day is in what follows from a first batch, dp.
+const ClockRow = 28.0
+
+// clockScrolled is the window with what follows from a first batch scrolled.
+func (s State) clockScrolled(d float64) State {
+	most := ClockRow * float64(len(s.FirstClock()))
+	return s.scrolled(ClockPlace, min(max(0, s.Scroll[ClockPlace]+d), most)-s.Scroll[ClockPlace])
+}
+
+// FirstClock is what follows from the first batch of a new book, or from the example
+// that stands there.
+func (s State) FirstClock() (steps []ClockStep) {
+	f := s.Founding()
+	r := State{Book: f.Book, Now: s.Now, Prefs: s.Prefs}.Present()
+	for _, c := range r.ClockOf(r.View.Batch(f.Batch)) {
+		if !c.Now && c.Word != "Graft" {
+			steps = append(steps, c)
+		}
+	}
+	return steps
+}
+
+// StepFields is how wide the fields of a step are, dp; the picture of what comes of
+// them stands beside, where there is room for it.
+func (s State) StepFields() float64 {
+	const picture, least, most, share = 760.0, 440.0, 640.0, 0.46
+	w := s.Size().W
+	if w < picture {
+		return w
+	}
+	return min(max(w*share, least), most)
+}
+
 // StepsHigh is how high the fields of a step are at most, dp.
-const StepsHigh = 470.0
+const StepsHigh = 560.0
 
 // pageMost is how far the steps can be scrolled.
 func (s State) pageMost() float64 {

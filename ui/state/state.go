@@ -156,6 +156,7 @@ const (
 	PlanPlace
 	OrdersPlace
 	SeasonPlace
+	ClockPlace // what follows from the first batch of a new book
 )
 
 // Today is the day of the clock in the zone of the book's home yard.

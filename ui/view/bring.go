@@ -42,7 +42,7 @@ func (p *sheet) bringList() {
 	d.said(scene.Area{X: x, Y: y + 20, W: d.l.Page.W - 2*state.Edge, H: d.l.Table.Y - state.ListHead - y - 20})
 	d.heads()
 	d.clipped(d.l.Table, scene.Tag{}, d.rows)
-	d.scrollBar(scene.Area{X: d.l.Table.X, Y: d.l.Table.Y, W: d.l.Table.W + state.Edge - 4, H: d.l.Table.H}, d.s.Scroll[state.FillPlace], d.l.Top(len(d.b.Result.Rows)))
+	d.scrollBar(scene.Area{X: d.l.Table.X, Y: d.l.Table.Y, W: d.l.Table.W + state.Edge - 4, H: d.l.Table.H}, d.l.Offset, d.l.Top(len(d.b.Result.Rows)))
 	d.foot()
 	d.meanings()
 }
@@ -57,7 +57,11 @@ func (d *bringDraw) heads() {
 		d.fit(end+6, top+12, d.b.HeadingOf(c.Column), ink2(12), c.X+c.W-4)
 		d.meaning(scene.Area{X: c.X, Y: top + 18, W: c.W - 6, H: 30}, c.Column)
 	}
-	d.text(d.l.Words, top+12, "what each row becomes", ink2(12))
+	becomes := "what each row becomes"
+	if d.l.Below {
+		becomes = "below: " + becomes
+	}
+	d.text(d.l.Words, top+12, becomes, ink2(12))
 	if n := len(d.l.Columns); d.l.More > 0 && n > 0 {
 		d.hidden(d.l.Words, top+38, plural(d.l.More, "more column", "more columns")+" to the right", d.l.Columns[n-1].Column+1)
 	}
@@ -128,6 +132,12 @@ func (d *bringDraw) foot() {
 		d.wrap(x, y+3, words, look, to-16-x, 3)
 		return
 	}
+	d.state(x, to-16, y, beside)
+}
+
+// state says from x to end whether the list can be kept, on as many lines as the foot
+// has room for.
+func (d *bringDraw) state(x, end, y float64, beside bool) {
 	said, f := "", ink2(14)
 	c, _ := state.CommandNamed("keep list")
 	switch said = c.Reason(d.s); {
@@ -139,7 +149,14 @@ func (d *bringDraw) foot() {
 			said += ". " + d.b.Series.Fit
 		}
 	}
-	d.right(to-16, y+22, scene.Shorten(d.measure, d.say(sentence(said)), f.size, f.weight, to-16-x), f)
+	if said = d.say(sentence(said)); d.width(said, f) <= end-x {
+		d.right(end, y+22, said, f)
+		return
+	}
+	f.size = 13
+	const most = 3
+	lines := scene.Wrap(d.measure, said, f.size, f.weight, end-x)
+	d.wrap(x, y+22-9*float64(min(len(lines), most)-1), said, f, end-x, most)
 }
 
 // asksFor says what is asked on the page.

@@ -8,11 +8,11 @@ import (
 	"lidmark/ui/state"
 )
 
-// rows draw the rows of the list in sight.
+// rows draw the rows of the list in sight, each of them whole.
 func (d *bringDraw) rows() {
 	all := d.b.Result.Rows
-	top := d.l.Table.Y - d.s.Scroll[state.FillPlace]
-	for i := d.l.FirstRow; i < len(all) && top+d.l.Top(i) < d.l.Table.Bottom(); i++ {
+	top := d.l.Table.Y - d.l.Offset
+	for i := d.l.FirstRow; i < d.l.Behind(); i++ {
 		d.row(i, all[i], scene.Area{X: d.l.Table.X, Y: top + d.l.Top(i), W: d.l.Table.W, H: d.l.Top(i+1) - d.l.Top(i)})
 	}
 }
@@ -52,26 +52,25 @@ func (d *bringDraw) row(i int, row roll.RowRead, a scene.Area) {
 }
 
 // becomes writes what becomes of a row; what is wrong with it is never cut, and
-// stands below the row where it has no room beside the tick.
+// stands below the cells where it has no room beside the tick.
 func (d *bringDraw) becomes(i int, row roll.RowRead, a scene.Area, base float64) {
 	to := a.Right() - 8
 	if len(row.Mistakes) > 0 || row.Skipped {
 		to = d.tick(row, to, a) - 12
 	}
+	said, f := row.Words, ink(14)
 	switch {
 	case row.Skipped:
-		d.fit(d.l.Words, base, "left out", ink2(14), to)
+		said, f = "left out", ink2(14)
 	case len(row.Mistakes) > 0:
-		said, f := sentence(state.MistakesOf(row)), ink(14).as(scene.Act)
-		if n := d.l.Lines(i); n > 0 {
-			x := a.X + state.ListNumber + 8
-			d.wrap(x, base+state.ListLine+1, said, f, a.Right()-8-x, n)
-			return
-		}
-		d.fit(d.l.Words, base, said, f, to)
-	default:
-		d.fit(d.l.Words, base, row.Words, ink(14), to)
+		said, f = sentence(state.MistakesOf(row)), ink(14).as(scene.Act)
 	}
+	if n := d.l.Lines(i); n > 0 {
+		x := a.X + state.ListNumber + 8
+		d.wrap(x, base+state.ListLine+1, said, f, a.Right()-8-x, n)
+		return
+	}
+	d.fit(d.l.Words, base, said, f, to)
 }
 
 // tick draws the tick that leaves a row out, and gives where it begins.

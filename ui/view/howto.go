@@ -10,7 +10,7 @@ import (
 // Least sizes of the pane in which the parts of the lid are named about it, dp.
 const (
 	howToWide = 600.0
-	howToHigh = 600.0
+	howToHigh = 530.0
 )
 
 // howToRead explains the lid: its parts about a large one, then every letter
@@ -44,33 +44,35 @@ func largeLid(c scene.Point, size float64) scene.Lid {
 }
 
 // note is what a part of the lid means, and where that part is and its words
-// stand, in sizes of the lid from its middle.
+// stand, in sizes of the lid from its middle; and all of it in short.
 type note struct {
 	part        scene.Point
 	y           float64
 	title, text string
+	short       string
 	onLeft      bool
 }
 
 var lidNotes = []note{
-	{at(0.10, -0.455), -0.55, "edge: the clock", "57 % of the time used", false},
-	{at(0.24, 0.1), 0, "hatched: not seen yet", "solid: somebody saw it", false},
-	{at(-0.40, -0.43), -0.45, "corner: needs you", "always with a reason", true},
-	{at(-0.06, -0.02), 0, "V: virgin", "the condition", true},
-	{at(-0.42, 0.40), 0.4, "your paint strokes", "two: watch", true},
+	{at(0.10, -0.455), -0.55, "edge: the clock", "57 % of the time used", "edge: the clock, 57 % used", false},
+	{at(0.24, 0.1), 0, "hatched: not seen yet", "solid: somebody saw it", "hatched: not seen yet", false},
+	{at(-0.40, -0.43), -0.45, "corner: needs you", "always with a reason", "corner: needs you, and why", true},
+	{at(-0.06, -0.02), 0, "V: virgin", "the condition", "V: virgin, the condition", true},
+	{at(-0.42, 0.40), 0.4, "your paint strokes", "two: watch", "your paint strokes, two: watch", true},
 }
 
 // lidEntrance is the part below the lid, and what it means.
-var lidEntrance = note{part: at(0.12, 0.43), title: "notch: the entrance", text: "here to the south"}
+var lidEntrance = note{part: at(0.12, 0.43), title: "notch: the entrance", text: "here to the south", short: "notch: the entrance, to the south"}
 
 // lidFoot is what is said below the letters of a lid that further is how it gets.
 func lidFoot(further string) string {
-	return "The further along, the " + further + ". Cut corners: trouble. The same letters on the sheet. The typed line has letters of its own."
+	return "The further along, the " + further + ". Cut corners: trouble. The same letters stand on the sheet and, small, in the typed line."
 }
 
 // Measures of the lid and its numbered list in a small pane, dp.
 const (
 	compactLid  = 92.0
+	compactSide = 22.0 // beside the lid, for the numbers
 	compactRow  = 20.0
 	compactHead = 34.0
 )
@@ -81,9 +83,10 @@ func (p *sheet) compact(a scene.Area) {
 	y := a.Y + compactHead
 	if a.H >= p.compactHigh(a.W)-compactFoot {
 		p.text(a.X, y, "How to read a lid", ink(17).semi())
-		c := at(a.X+compactLid/2+6, y+26+compactLid/2)
+		c := at(a.X+compactSide+compactLid/2, y+26+compactLid/2)
 		p.add(largeLid(c, compactLid))
-		y = max(p.compactNotes(c, scene.Area{X: a.X + compactLid + 28, Y: y + 32, W: a.W - compactLid - 28}), y+26+compactLid) + 18
+		p.compactNumbers(c)
+		y = max(p.compactNotes(scene.Area{X: a.X + compactNotesAt, Y: y + 32, W: a.W - compactNotesAt}), y+26+compactLid+compactSide) + 18
 	}
 	y = p.letterList(scene.Area{X: a.X, Y: y - 18, W: a.W})
 	if a.H >= p.compactHigh(a.W) {
@@ -91,16 +94,36 @@ func (p *sheet) compact(a scene.Area) {
 	}
 }
 
-// compactNotes numbers the parts of a lid and says beside it what they mean, and gives
-// where the next thing begins.
-func (p *sheet) compactNotes(lid scene.Point, a scene.Area) float64 {
+// compactNotesAt is from the side of a small pane to the words beside the lid, dp.
+const compactNotesAt = compactLid + 2*compactSide + 14
+
+// compactNumbers number the parts of a lid beside it, with a line to each: upon it they
+// would hide what they stand for.
+func (p *sheet) compactNumbers(lid scene.Point) {
+	for i, n := range allNotes() {
+		part := lid.Add(n.part.Mul(compactLid))
+		number, end := lid.Add(at(compactLid/2+14, n.y*compactLid)), at(-6, 0)
+		switch {
+		case n == lidEntrance:
+			number, end = lid.Add(at(n.part.X*compactLid, compactLid/2+20)), at(0, -9)
+		case n.onLeft:
+			number.X, end.X = lid.X-compactLid/2-16, 6
+		}
+		p.add(scene.Line{From: part, To: number.Add(end), Stroke: stroke(scene.Ink, 1)}, scene.Circle{At: part, Radius: 2.2, Fill: scene.Ink})
+		p.centre(number.X, number.Y+4.5, strconv.Itoa(i+1), ink(13).semi())
+	}
+}
+
+// allNotes are the parts of a lid in the order of their numbers.
+func allNotes() []note { return append(slices.Clone(lidNotes), lidEntrance) }
+
+// compactNotes say what the numbered parts of a lid mean, and give where the next
+// thing begins.
+func (p *sheet) compactNotes(a scene.Area) float64 {
 	y := a.Y
-	for i, n := range append(slices.Clone(lidNotes), lidEntrance) {
-		part, number := lid.Add(n.part.Mul(compactLid)), strconv.Itoa(i+1)
-		p.add(scene.Circle{At: part, Radius: 8, Fill: scene.Panel, Stroke: stroke(scene.Ink, 1)})
-		p.centre(part.X, part.Y+4, number, ink(12).semi())
-		p.text(a.X, y, number, ink(13).semi())
-		y = p.wrap(a.X+16, y, n.title+"; "+n.text, ink(13), a.W-16, 2) + compactRow - scene.LineHeight(13)
+	for i, n := range allNotes() {
+		p.text(a.X, y, strconv.Itoa(i+1), ink(13).semi())
+		y = p.wrap(a.X+16, y, n.short, ink(13), a.W-16, 2) + compactRow - scene.LineHeight(13)
 	}
 	return y
 }
@@ -112,8 +135,8 @@ const compactFoot = 84.0
 func (p *sheet) compactHigh(w float64) float64 {
 	alone := *p
 	alone.marks = nil
-	notes := alone.compactNotes(scene.Point{}, scene.Area{W: w - compactLid - 28})
-	return compactHead + max(notes+32, compactLid+26) + p.lettersHigh(w) + compactFoot
+	notes := alone.compactNotes(scene.Area{W: w - compactNotesAt})
+	return compactHead + max(notes+32, compactLid+26+compactSide) + p.lettersHigh(w) + compactFoot
 }
 
 // letterRow is how high a row of the list of letters is, and letterLids how wide its

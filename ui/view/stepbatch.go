@@ -37,7 +37,7 @@ func (d *stepDraw) pictureBatch(a scene.Area) {
 		})
 		q.add(scene.Rect{Area: scene.Area{X: a.X, Y: y, W: a.W, H: 34 + laneTall}, Stroke: stroke(scene.Rule, 1)})
 	})
-	d.clock(scene.Area{X: a.X, Y: l.Lanes.Bottom() + 18, W: a.W, H: a.Bottom() - l.Lanes.Bottom() - 18}, r.ClockOf(b), zone)
+	d.clock(scene.Area{X: a.X, Y: l.Lanes.Bottom() + 18, W: a.W, H: a.Bottom() - l.Lanes.Bottom() - 18}, zone)
 }
 
 const laneTall = 96.0
@@ -55,7 +55,7 @@ func (p *sheet) laneDays(r state.Ribbon, y, high float64) {
 				p.text(x+4, y+14, month.String(), ink(12).semi())
 			}
 		}
-		if day.Weekday() == time.Monday {
+		if half := 8.0; day.Weekday() == time.Monday && r.At(day)-half >= r.Left(r.First) {
 			p.centre(r.At(day), y+29, fmt.Sprint(number), ink2(12))
 		}
 		if day == p.s.Today() {
@@ -65,30 +65,51 @@ func (p *sheet) laneDays(r state.Ribbon, y, high float64) {
 }
 
 // clock writes the steps of a batch that a keeper plans by, the hard hour so
-// that it is not missed.
-func (d *stepDraw) clock(a scene.Area, steps []state.ClockStep, zone *time.Location) {
-	const row = 28.0
-	y := a.Y + 18
-	d.text(a.X, y, "What follows from it", ink(16).semi())
-	y += 10
+// that it is not missed. Where not all have room they scroll, each of them whole.
+func (d *stepDraw) clock(a scene.Area, zone *time.Location) {
+	d.text(a.X, a.Y+18, "What follows from it", ink(16).semi())
+	body := scene.Area{X: a.X, Y: a.Y + 28, W: a.W, H: a.H - 28 - 6}
+	steps := d.s.FirstClock()
+	tops := []float64{0}
 	for _, c := range steps {
-		if c.Now || c.Word == "Graft" {
-			continue
-		}
-		if y += row; y > a.Bottom()-6 {
-			break
-		}
-		when, word := ink(14), strings.ToLower(c.Word[:1])+c.Word[1:]
-		if c.Hard {
-			when = when.semi().as(scene.Act)
-			word = "cells out of the builder, before the first virgin walks"
-		}
-		at := calendar.DayOf(c.At, zone).Short()
-		if c.By {
-			at = "by " + calendar.Instantly(c.At).In(zone)
-		}
-		d.fit(a.X, y, at, when, a.X+150)
-		y = d.wrap(a.X+158, y, word, when, a.Right()-a.X-158, 2) - scene.LineHeight(14)
-		d.rule(a.X, y+9, a.Right(), y+9, scene.Hair)
+		_, words := d.clockWords(c, a.W)
+		tops = append(tops, tops[len(tops)-1]+state.ClockRow+scene.LineHeight(14)*float64(len(words)-1))
 	}
+	all := tops[len(steps)]
+	from := 0
+	for up := min(d.s.Scroll[state.ClockPlace], all-body.H); from < len(steps)-1 && tops[from] < up; {
+		from++
+	}
+	for i := from; i < len(steps) && tops[i+1]-tops[from] <= body.H; i++ {
+		d.clockRow(steps[i], zone, scene.Area{X: a.X, Y: body.Y + tops[i] - tops[from], W: a.W, H: tops[i+1] - tops[i]})
+	}
+	body.W += 20
+	d.scrollBar(body, tops[from], all)
+}
+
+// clockDays is how wide the days of a clock are, dp.
+const clockDays = 158.0
+
+// clockWords are what a step of a clock says, in lines, and how that is written.
+func (d *stepDraw) clockWords(c state.ClockStep, w float64) (font, []string) {
+	f, word := ink(14), strings.ToLower(c.Word[:1])+c.Word[1:]
+	if c.Hard {
+		f, word = f.semi().as(scene.Act), "cells out of the builder, before the first virgin walks"
+	}
+	return f, scene.Wrap(d.measure, word, f.size, f.weight, w-clockDays)
+}
+
+// clockRow writes a step of a clock.
+func (d *stepDraw) clockRow(c state.ClockStep, zone *time.Location, a scene.Area) {
+	at := calendar.DayOf(c.At, zone).Short()
+	if c.By {
+		at = "by " + calendar.Instantly(c.At).In(zone)
+	}
+	f, words := d.clockWords(c, a.W)
+	y := a.Y + state.ClockRow
+	d.fit(a.X, y-9, at, f, a.X+clockDays-8)
+	for i, line := range words {
+		d.text(a.X+clockDays, y-9+float64(i)*scene.LineHeight(14), line, f)
+	}
+	d.rule(a.X, a.Bottom(), a.Right(), a.Bottom(), scene.Hair)
 }

@@ -52,7 +52,7 @@ func (d *stepDraw) openRow(row int) {
 	x := d.x + per + 28
 	d.fit(x, d.y+12, "Kind of box", ink2(14), d.x+d.w)
 	d.choices(x, d.y+stepLabel+2, d.x+d.w-x, field("kind"), boxKinds())
-	d.fit(x, d.y+stepLabel+fieldHeight+14, d.kindSays(row), ink2(13), d.x+d.w)
+	d.said(x, d.y+stepLabel+fieldHeight+14, d.kindSays(row), ink2(13), d.x+d.w-x)
 	d.next()
 	if d.s.Typed(field("kind")) == state.OwnKind {
 		x := d.ask(d.x, stepField{label: "Sides of comb in a nuc", name: field("sides"), empty: "6", note: "Both sides of a comb count", w: 160})
@@ -90,13 +90,14 @@ const (
 
 // faces draws a rose for each nuc of a box: where its entrance faces.
 func (d *stepDraw) faces(row int) {
-	d.fit(d.x, d.y+12, "Where the entrances face", ink2(14), d.x+d.w)
-	d.y += stepLabel
 	faces := d.s.Faces(row)
 	size, pitch := roseSize, d.w/float64(len(faces))
 	if d.low || pitch < roseSize {
 		size = roseLow
 	}
+	d.whole(scene.Area{X: d.x, Y: d.y, W: d.w, H: stepLabel + size})
+	d.fit(d.x, d.y+12, "Where the entrances face", ink2(14), d.x+d.w)
+	d.y += stepLabel
 	pitch = min(size+24, pitch)
 	for i, face := range faces {
 		c := at(d.x+size/2+float64(i)*pitch, d.y+size/2)

@@ -27,9 +27,9 @@ func (d *stepDraw) yardFields() {
 // peopleFields ask for people and when they are free.
 func (d *stepDraw) peopleFields() {
 	for i, name := range d.s.People() {
-		label, empty, note := "Your name, and when you are free", "Ida Mon-Fri 18:30-20:30 Sat-Sun 8:00-18:00", "Days and hours can be left out"
+		label, empty, note := "Your name, and when you are free", "Ida Mon-Fri 18:30-20:30 Sat-Sun 8:00-18:00", "A name alone will do, or like Ida Mon-Fri 18:30-20:30 Sat 8:00-12:00"
 		if i > 0 {
-			label, empty, note = "Somebody else", "", ""
+			label, empty, note = "Somebody else", "Jon Sat 9:00-13:00", ""
 		}
 		d.ask(d.x, stepField{label: label, name: name, empty: empty, note: note, w: d.w})
 		d.next()

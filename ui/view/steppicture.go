@@ -111,8 +111,9 @@ func (d *stepDraw) pictureBoxes(a scene.Area) {
 	d.inert(s, l, func(q *sheet) {
 		g := ground{sheet: q, frame: l.MapFrame(), yard: r.View.HomeYard(), r: r}
 		g.camera = scene.Fit(r.Sight(g.yard.YardDescribed.Yard), g.frame)
-		if float64(mostPlaces(r))*mapLid*1.2 > g.frame.W {
-			g.camera = g.camera.Zoom(g.frame.Centre(), 0.45) // smaller lids
+		const air, least = 1.2, 0.45
+		if row := float64(mostPlaces(r)) * mapLid * air; row > g.frame.W {
+			g.camera = g.camera.Zoom(g.frame.Centre(), max(least, g.frame.W/row)) // smaller lids
 		}
 		q.clipped(g.frame, scene.Tag{}, g.draw)
 		q.add(scene.Rect{Area: g.frame, Stroke: stroke(scene.Ink2, 1)})

@@ -18,15 +18,14 @@ var stepWords = [state.StepCount]struct{ word, title, text string }{
 
 // Measures of the steps, dp.
 const (
-	stepFoot   = 62.0 // the buttons below the fields
-	stepLeast  = 440.0
-	stepMost   = 640.0
-	stepLabel  = 20.0  // from a label's baseline to its field
-	stepAsk    = 75.0  // a label, its field and what is said below it
-	stepAir    = 15.0  // between two of those, where there is room
-	stepPicOut = 760.0 // the width from which the picture stands beside the fields
-	stepWide   = 440.0 // the width below which only the step of now has its word
-	stepsHigh  = 600.0 // the height below which all stands closer
+	stepFoot  = 62.0 // the buttons below the fields
+	stepLeast = 440.0
+	stepLabel = 20.0  // from a label's baseline to its field
+	stepAsk   = 75.0  // a label, its field and what is said below it
+	stepAir   = 15.0  // between two of those, where there is room
+	stepNoted = 11.0  // else below what is said there
+	stepWide  = 440.0 // the width below which only the step of now has its word
+	stepsHigh = 600.0 // the height below which all stands closer
 )
 
 // stepDraw is a step being drawn: its fields from the top down.
@@ -34,18 +33,17 @@ type stepDraw struct {
 	*sheet
 	f       *state.Founding
 	x, y, w float64
-	low     bool // there is little room
+	low     bool    // there is little room
+	below   float64 // what is said below a field of this line is so much higher
 }
 
 // steps draws the steps of a new book: what is asked, and beside it what comes
 // of it.
 func (p *sheet) steps() {
 	body := scene.Area{Y: p.l.Rooms.Bottom(), W: p.l.Window.W, H: p.l.Foot.Y - p.l.Rooms.Bottom()}
-	left, right := body, scene.Area{}
-	if body.W >= stepPicOut {
-		left.W = min(max(body.W*0.46, stepLeast), stepMost)
-		right = scene.Area{X: left.Right(), Y: body.Y, W: body.W - left.W, H: body.H}
-	}
+	left := body
+	left.W = p.s.StepFields()
+	right := scene.Area{X: left.Right(), Y: body.Y, W: body.W - left.W, H: body.H}
 	d := &stepDraw{sheet: p, f: p.s.Founding(), x: left.X + max(24, min(64, (left.W-stepLeast)*0.35)), y: left.Y}
 	d.w, d.low = min(left.Right()-d.x-24, 540), left.H < stepsHigh
 	p.rect(left, scene.Panel)
@@ -76,7 +74,7 @@ func (d *stepDraw) page(a scene.Area) {
 		up = min(max(d.s.Scroll[state.FillPlace], focus.Bottom()+ahead-a.Bottom()), over)
 		marks = draw(up)
 	}
-	d.marks = append(before, scene.Pane{Clip: a, Marks: marks})
+	d.marks = append(before, scene.Pane{Clip: wholeWithin(marks, a), Marks: marks})
 	d.scrollBar(a, up, d.y+up-top)
 }
 
@@ -105,10 +103,8 @@ func (d *stepDraw) head() {
 		x = end + 24
 	}
 	s := stepWords[d.s.Start.Step]
-	if d.low {
-		d.y = y + 42
-		d.fit(d.x, d.y, s.title, ink(20).semi(), d.x+d.w)
-		d.y += 26
+	if d.low { // the word of the step says nearly what its title does
+		d.y = d.wrap(d.x, y+32, s.text, ink2(14), d.w, 3) + 4
 		return
 	}
 	d.y = y + 56
@@ -161,18 +157,28 @@ type stepField struct {
 // ask draws a field at x below the place reached, without moving that, and gives
 // where the next thing beside it begins.
 func (d *stepDraw) ask(x float64, a stepField) float64 {
+	d.add(scene.Rect{Area: scene.Area{X: x, Y: d.y, W: a.w, H: stepLabel + fieldHeight}, Radius: 4, Tag: scene.Tag{Ref: state.FieldNamed(a.name)}})
 	d.fit(x, d.y+12, a.label, ink2(14), x+a.w+40)
 	wrong := d.wrongShown(a.name)
 	d.input(scene.Area{X: x, Y: d.y + stepLabel, W: a.w, H: fieldHeight}, a.name, fieldLook{size: 16, weight: scene.Medium, empty: a.empty, wrong: wrong != ""})
 	y, f, said := d.y+stepLabel+fieldHeight+14, ink2(13), a.note
-	switch {
-	case wrong != "":
+	if wrong != "" {
 		f, said = ink(13).as(scene.Act), sentence(wrong)
-	case d.low && d.s.InField() != a.name:
-		said = "" // there is little room: said where it is needed
 	}
-	d.fit(x, y, said, f, max(x+a.w, d.x+d.w*boolFloat(wrong != "")))
+	d.said(x, y, said, f, a.w)
 	return x + a.w + 20
+}
+
+// said writes below a field, on as many lines as it needs.
+func (d *stepDraw) said(x, y float64, said string, f font, w float64) {
+	if said == "" {
+		return
+	}
+	more := d.wrap(x, y, said, f, w, whole) - y - scene.LineHeight(f.size)
+	if d.low {
+		more += stepNoted
+	}
+	d.below = max(d.below, more)
 }
 
 func boolFloat(b bool) float64 {
@@ -184,10 +190,11 @@ func boolFloat(b bool) float64 {
 
 // next goes on below a line of fields.
 func (d *stepDraw) next() {
-	d.y += stepAsk
+	d.y += stepAsk + d.below
 	if !d.low {
 		d.y += stepAir
 	}
+	d.below = 0
 }
 
 // wrongShown is what is wrong with a field, once it was left or was to be taken:

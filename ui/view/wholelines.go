@@ -15,39 +15,61 @@ func (p *sheet) wholeLines(a scene.Area, draw func()) {
 	p.marks[last] = pane
 }
 
-// wholeWithin is what is left of an area without the lines and the buttons that its
-// edges cut.
+// wholeRef is the kind of a ref of what is shown whole or not at all.
+const wholeRef = "whole"
+
+// whole marks an area that is shown whole or not at all where it scrolls.
+func (p *sheet) whole(a scene.Area) { p.hit(a, scene.Ref{Kind: wholeRef}, "") }
+
+// wholeWithin is what is left of an area without the lines, fields and buttons that
+// its edges cut. What lies beside one that was left out may be cut by the new edge, so
+// it is done again until nothing is.
 func wholeWithin(marks []scene.Mark, a scene.Area) scene.Area {
-	const above, below = 0.95, 0.3 // of the size of a letter, from its baseline
+	in := a
+	for {
+		less := uncut(marks, in)
+		switch {
+		case less.H <= 0:
+			return a // a single line is better cut than gone
+		case less == in:
+			return in
+		}
+		in = less
+	}
+}
+
+// uncut is an area without what its edges cut.
+func uncut(marks []scene.Mark, a scene.Area) scene.Area {
 	top, bottom := a.Y, a.Bottom()
 	for _, m := range marks {
-		var from, to float64
-		switch m := m.(type) {
-		case scene.Text:
-			if m.At.X < a.X || m.At.X > a.Right() {
-				continue
-			}
-			from, to = m.At.Y-above*m.Size, m.At.Y+below*m.Size
-			if m.Middle {
-				from, to = m.At.Y-0.6*m.Size, m.At.Y+0.6*m.Size
-			}
-		case scene.Rect:
-			if m.Radius != buttonRadius || m.Ref.Kind != state.CommandRef {
-				continue
-			}
-			from, to = m.Area.Y-1, m.Area.Bottom()+1
-		default:
-			continue
-		}
-		if from < a.Y && to > a.Y {
+		from, to, ok := upright(m, a)
+		if ok && from < a.Y && to > a.Y {
 			top = max(top, to)
 		}
-		if from < a.Bottom() && to > a.Bottom() {
+		if ok && from < a.Bottom() && to > a.Bottom() {
 			bottom = min(bottom, from)
 		}
 	}
-	if bottom <= top {
-		return a // a single line is better cut than gone
-	}
 	return scene.Area{X: a.X, Y: top, W: a.W, H: bottom - top}
+}
+
+// upright is from where to where a mark reaches that must not be cut: a line of text,
+// a button, a field, an answer.
+func upright(m scene.Mark, a scene.Area) (from, to float64, ok bool) {
+	const above, below = 0.95, 0.3 // of the size of a letter, from its baseline
+	switch m := m.(type) {
+	case scene.Text:
+		if m.Text == "" || m.At.X < a.X || m.At.X > a.Right() {
+			return 0, 0, false
+		}
+		if m.Middle {
+			return m.At.Y - 0.6*m.Size, m.At.Y + 0.6*m.Size, true
+		}
+		return m.At.Y - above*m.Size, m.At.Y + below*m.Size, true
+	case scene.Rect:
+		button := m.Radius == buttonRadius && m.Ref.Kind == state.CommandRef
+		asks := m.Radius > 0 && (m.Ref.Kind == state.FieldRef || m.Ref.Kind == state.ChoiceRef)
+		return m.Area.Y - 1, m.Area.Bottom() + 1, button || asks || m.Ref.Kind == wholeRef
+	}
+	return 0, 0, false
 }
