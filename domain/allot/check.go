@@ -10,14 +10,26 @@ const (
 	mostMinutes = 1e6
 )
 
+// SupplyError tells that a supply, counted from 1, holds fewer than none or more than
+// can be dealt out. Who knows what the supply is can say it in his own words.
+type SupplyError struct{ Supply, Holds int }
+
+// MostHeld is as many as a supply can hold.
+const MostHeld = math.MaxInt32
+
+// Error is the fault in the words of the problem.
+func (e SupplyError) Error() string {
+	return fmt.Sprintf("supply %d holds %d: give 0 to %d", e.Supply, e.Holds, MostHeld)
+}
+
 // check says what is wrong with a problem, and where.
 func (p Problem) check() error {
 	if !(p.Minutes >= 0) || math.IsInf(p.Minutes, 0) {
 		return fmt.Errorf("the limit of minutes is %v: give 0 for none, or minutes", p.Minutes)
 	}
 	for i, n := range p.Supply {
-		if n < 0 || n > math.MaxInt32 {
-			return fmt.Errorf("supply %d holds %d: give 0 to %d", i+1, n, math.MaxInt32)
+		if n < 0 || n > MostHeld {
+			return SupplyError{i + 1, n}
 		}
 	}
 	for i, ways := range p.Ways {

@@ -13,7 +13,7 @@ import (
 func TestBeyondAllSenseIsSaid(t *testing.T) {
 	j := judged(pen(t, signs("+", 30)), "2027-05-10 09:00")
 	r := review.Of(j, handOf(math.MaxInt32+1), review.Usual(j.Course().View()))
-	if why := r.This.Refused; !strings.HasPrefix(why, "The best use of what is in hand cannot be reckoned: supply 1") || !strings.HasSuffix(why, ".") {
+	if why := r.This.Refused; !strings.HasPrefix(why, "The best use of what is in hand cannot be reckoned: 2147483648 ") || !strings.Contains(why, "cells") || strings.Contains(why, "supply") || !strings.HasSuffix(why, ".") {
 		t.Errorf("refused: %q", why)
 	}
 	for i, j := range r.This.Chosen {

@@ -1,6 +1,7 @@
 package review
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 
@@ -91,6 +92,19 @@ func (r *Review) takes(w Way) int {
 	}
 }
 
+// refused is why the solver takes no problem, in the words of what is in hand.
+func (r *Review) refused(err error) string {
+	var held allot.SupplyError
+	switch {
+	case !errors.As(err, &held):
+		return err.Error()
+	case held.Supply <= len(r.Hand.Wares):
+		return fmt.Sprintf("%s in hand, write %d at most", r.Hand.Wares[held.Supply-1].counted(held.Holds), allot.MostHeld)
+	default:
+		return fmt.Sprintf("%d cups of bees in hand, write %d at most", held.Holds, allot.MostHeld)
+	}
+}
+
 // best is the best use of what is in hand. What the solver refuses, an amount
 // beyond all sense, is said, and then nothing is done.
 func (r *Review) best() Use {
@@ -98,7 +112,7 @@ func (r *Review) best() Use {
 	u := Use{Chosen: make([]int, len(r.Nucs))}
 	a, err := allot.Best(p)
 	if err != nil {
-		u.Refused = fmt.Sprintf("The best use of what is in hand cannot be reckoned: %v.", err)
+		u.Refused = fmt.Sprintf("The best use of what is in hand cannot be reckoned: %s.", r.refused(err))
 		return u
 	}
 	for i, j := range a.Chosen {
