@@ -166,7 +166,7 @@ var yardRows = []Number{
 	},
 	{
 		Key: LayoutPays, Name: "layout_pays", Title: "A stand is left as it is for a gain under", Unit: Queens,
-		Default: 0.01, Min: 0, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: "layouts searched for",
+		Default: 0.005, Min: 0, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: "layouts searched for",
 	},
 	{
 		Key: LayoutTurnStep, Name: "layout_turn_step", Title: "Stands are turned by", Unit: Degree,

@@ -21,7 +21,7 @@ func (p *plot) settle() error {
 		i := len(p.begun.Stands) - more + k
 		p.begun.Stands[i].At = p.aside(k) // out of the way of those before it
 	}
-	t := newTrial(p, p.begun)
+	t := newTrial(p, p.begun, nil)
 	for k := range more {
 		i := len(p.begun.Stands) - more + k
 		if !t.settle(i) {

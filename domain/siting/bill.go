@@ -13,7 +13,7 @@ type Bill struct {
 	Lost    float64 // virgins who end where a queen is
 	Stay    float64 // virgins who end at a wrong door and stay there
 	Drift   float64 // workers at a wrong door, 0 to 1, the mean of the nucs
-	Round   float64 // m, walked along the round that a search keeps to
+	Round   float64 // m, walked past all stands and back
 	Carried int     // nucs that are carried
 	Turned  int     // nucs that are turned where they stand
 	Painted int     // fronts that are painted
@@ -43,13 +43,18 @@ func (p *plot) bill(l yard.Layout, order []int, n practice.Numbers) Bill {
 	for i := range l.Stands {
 		p.work(&b, i, &l.Stands[i])
 	}
-	at := p.task.From
-	for _, i := range order {
-		b.Round, at = b.Round+far(at, l.Stands[i].At), l.Stands[i].At
-	}
-	b.Round += far(at, p.task.From)
+	b.Round = p.length(l, order)
 	b.Queens += b.Minutes*pr.Minute + pr.Rounds*pr.metres(b.Round)
 	return b
+}
+
+// length is how long the walk is in metres.
+func (p *plot) length(l yard.Layout, order []int) (sum float64) {
+	at := p.task.From
+	for _, i := range order {
+		sum, at = sum+far(at, l.Stands[i].At), l.Stands[i].At
+	}
+	return sum + far(at, p.task.From)
 }
 
 // work adds what it takes to set a stand as it is to be.

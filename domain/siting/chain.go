@@ -17,6 +17,7 @@ type chain struct {
 	hot    float64 // queens: what is still risked in the beginning
 
 	best  float64
+	order []int        // in which the best is walked
 	kept  *yard.Layout // the best, where it is not the present one with since taken back
 	since []change     // what takes the changes since the best back, in order
 	now   []change     // memory that is used again
@@ -24,7 +25,7 @@ type chain struct {
 }
 
 func newChain(p *plot, seed, of int) *chain {
-	t := newTrial(p, p.begun)
+	t := newTrial(p, p.begun, p.walk(p.begun))
 	c := &chain{trial: t, chance: rand.New(rand.NewPCG(p.task.Seed, uint64(seed))), of: of, best: t.queens}
 	c.warm()
 	return c
@@ -33,8 +34,8 @@ func newChain(p *plot, seed, of int) *chain {
 // warmTries is how many changes are looked at to know what one costs.
 const warmTries = 200
 
-// warm sets what is risked: what a change costs in the mean, a tenth of it in work is
-// soon undone.
+// warm sets what is risked in the beginning: a tenth of what a change costs in the
+// mean, for most that cost more make no sense at all.
 func (c *chain) warm() {
 	r := rand.New(rand.NewPCG(c.trial.task.Seed, math.MaxUint64))
 	sum, n := 0.0, 0
@@ -47,9 +48,10 @@ func (c *chain) warm() {
 			c.undo()
 		}
 	}
-	c.hot = sum / float64(max(1, n))
+	const risked = 0.1
+	c.hot = risked * sum / float64(max(1, n))
 	c.trial.resum()
-	c.best = c.trial.queens
+	c.best, c.order = c.trial.queens, c.trial.order
 }
 
 // try does a proposed change that keeps the rules.
@@ -88,9 +90,11 @@ func (c *chain) undo() {
 // run goes on with some tries.
 func (c *chain) run(tries int) {
 	for range tries {
-		was := c.trial.queens
-		heat := c.heat()
-		c.tries++
+		if c.tries++; c.tries%max(1, c.of/walksAnew) == 0 {
+			c.trial.walkAnew()
+			c.keep(nil)
+		}
+		was, heat := c.trial.queens, c.heat()
 		if !c.try(c.chance) {
 			continue
 		}
@@ -98,10 +102,13 @@ func (c *chain) run(tries int) {
 			c.undo()
 			continue
 		}
-		c.keep()
+		c.keep(c.back)
 	}
 	c.trial.resum()
 }
+
+// walksAnew is how often a chain looks for a shorter walk.
+const walksAnew = 40
 
 // coldest is what is risked in the end, against the beginning.
 const coldest = 1e-3
@@ -114,15 +121,15 @@ func (c *chain) heat() float64 {
 const tiny = 1e-9
 
 // keep notes the layout where it is the best so far, else how to come back to it.
-func (c *chain) keep() {
+func (c *chain) keep(back []change) {
 	if c.trial.queens < c.best-tiny {
-		c.best, c.kept, c.since = c.trial.queens, nil, c.since[:0]
+		c.best, c.order, c.kept, c.since = c.trial.queens, c.trial.order, nil, c.since[:0]
 		return
 	}
 	if c.kept != nil {
 		return
 	}
-	if c.since = append(c.since, c.back...); len(c.since) > 4*len(c.trial.loss)+64 {
+	if c.since = append(c.since, back...); len(c.since) > 4*len(c.trial.loss)+64 {
 		l := c.bestSoFar()
 		c.kept, c.since = &l, c.since[:0]
 	}

@@ -4,4 +4,7 @@ package siting
 func (s *Search) Kept() float64 { return s.best().best }
 
 // FullOfKept is the same reckoned anew.
-func (s *Search) FullOfKept() float64 { return s.Bill(s.best().bestSoFar()).Queens }
+func (s *Search) FullOfKept() float64 {
+	c := s.best()
+	return s.plot.bill(c.bestSoFar(), c.order, s.plot.numbers).Queens
+}

@@ -8,8 +8,8 @@ import (
 	"lidmark/domain/yard"
 )
 
-// plot is what all chains of a search share: the task, how the boxes stand, with
-// the added ones, and in which order the stands are walked.
+// plot is what all chains of a search share: the task, and how the boxes stand, with
+// the added ones.
 type plot struct {
 	task    Task
 	numbers practice.Numbers
@@ -17,7 +17,6 @@ type plot struct {
 	was     yard.Layout
 	begun   yard.Layout // was, with a place for each added stand
 	stood   []yard.Door // the entrances of was
-	order   []int       // stands as they are walked
 	turns   []int       // stands that may be turned
 	moves   []int       // stands that may be carried
 	paints  [][2]int    // stand and nuc of the fronts that may be painted
@@ -58,8 +57,11 @@ func (p *plot) mayChange(i int) {
 // fresh tells whether a stand is added: it stands nowhere yet.
 func (p *plot) fresh(stand int) bool { return stand >= len(p.task.Layout.Stands) }
 
-// walk finds the order in which the stands are walked.
-func (p *plot) walk() { p.order, _ = yard.Round(p.begun, p.task.From) }
+// walk is the order in which the stands of a layout are walked.
+func (p *plot) walk(l yard.Layout) []int {
+	order, _ := yard.Round(l, p.task.From)
+	return order
+}
 
 // has tells whether a stand may be put at a point.
 func (p *plot) has(at book.Point) bool {

@@ -6,7 +6,9 @@ func (t *trial) prune() {
 	for again := true; again; {
 		again = false
 		for i := range t.layout.Stands {
-			again = t.spare(t.undone(i), t.task.Least) || again
+			if !t.fresh(i) {
+				again = t.spare(t.undone(i), t.task.Least) || again
+			}
 			for _, part := range t.undone(i) {
 				again = t.spare([]change{part}, 0) || again
 			}

@@ -28,7 +28,6 @@ func New(t Task, n practice.Numbers) (*Search, error) {
 	if err := p.settle(); err != nil {
 		return nil, err
 	}
-	p.walk()
 	s := &Search{plot: p, chains: make([]*chain, chainsUsed)}
 	spread.Singly(len(s.chains), func(i int) { s.chains[i] = newChain(p, i, t.Tries/chainsUsed) })
 	s.now = s.Bill(p.begun)
@@ -61,7 +60,7 @@ func (s *Search) Of() (sum int) {
 }
 
 // Bill reckons what a layout of the same boxes costs, anew and in full.
-func (s *Search) Bill(l yard.Layout) Bill { return s.plot.bill(l, s.plot.order, s.plot.numbers) }
+func (s *Search) Bill(l yard.Layout) Bill { return s.plot.bill(l, s.plot.walk(l), s.plot.numbers) }
 
 // Found is the best layout so far.
 type Found struct {
@@ -75,9 +74,12 @@ type Found struct {
 
 // Best is the best layout so far, without the changes that gain too little.
 func (s *Search) Best() Found {
-	t := newTrial(s.plot, s.best().bestSoFar())
+	best := s.best()
+	t := newTrial(s.plot, best.bestSoFar(), best.order)
+	t.walkAnew()
 	t.prune()
-	f := Found{Layout: t.layout, Was: s.now, Now: s.Bill(t.layout), Tries: s.Tries(), Of: s.Of()}
+	t.walkAnew()
+	f := Found{Layout: t.layout, Was: s.now, Now: s.plot.bill(t.layout, t.order, s.plot.numbers), Tries: s.Tries(), Of: s.Of()}
 	f.Steps, f.Left = t.steps()
 	return f
 }

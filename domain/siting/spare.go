@@ -43,7 +43,7 @@ func joined(names []string) string {
 // weighed: may tells which can be done without; nil: any.
 func Spare(l yard.Layout, many int, may func(book.NucID) bool, n practice.Numbers) (all []Spared) {
 	p := newPlot(Task{Layout: l, Prices: PricesOf(n)}, n)
-	t := newTrial(p, p.was)
+	t := newTrial(p, p.was, nil)
 	gone := map[int]bool{}
 	for range many {
 		best, door := Spared{}, -1

@@ -31,7 +31,7 @@ type Step struct {
 // steps are the changes by rows and like stands, what gains most first, and the
 // letters of the stands that could be changed and are left.
 func (t *trial) steps() (all []Step, left []string) {
-	begun := newTrial(t.plot, t.begun)
+	begun := newTrial(t.plot, t.begun, nil)
 	may := t.mayBe()
 	groups, keys := map[string][]int{}, []string{}
 	for i := range t.layout.Stands {

@@ -10,6 +10,7 @@ import (
 type trial struct {
 	*plot
 	layout           yard.Layout
+	order            []int // stands as they are walked; it is not changed, but another taken
 	virgins, workers *yard.Homing
 	first            []int     // by stand: its first door
 	loss, drift      []float64 // by door, in queens
@@ -22,10 +23,12 @@ type trial struct {
 	doors          []yard.Door
 }
 
-func newTrial(p *plot, l yard.Layout) *trial {
+// newTrial is a layout whose stands are walked in an order; none: the walk is not
+// counted.
+func newTrial(p *plot, l yard.Layout, order []int) *trial {
 	doors := l.Doors(p.apart)
 	t := &trial{
-		plot: p, layout: l.Clone(), loss: make([]float64, len(doors)), drift: make([]float64, len(doors)),
+		plot: p, layout: l.Clone(), order: order, loss: make([]float64, len(doors)), drift: make([]float64, len(doors)),
 		virgins: yard.HomingOf(doors, yard.VirginKernel(p.numbers)), workers: yard.HomingOf(l.Doors(p.apart), yard.WorkerKernel(p.numbers)),
 		effort: make([]float64, len(l.Stands)), used: make([]int, len(p.task.Marks)),
 	}
@@ -40,6 +43,15 @@ func newTrial(p *plot, l yard.Layout) *trial {
 	t.link()
 	t.resum()
 	return t
+}
+
+// walkAnew takes a shorter order of the walk where there is one.
+func (t *trial) walkAnew() {
+	if order := t.walk(t.layout); t.length(t.layout, order) < t.length(t.layout, t.order)-tiny {
+		t.order = order
+		t.link()
+		t.resum()
+	}
 }
 
 // link makes a chain of the walk.
