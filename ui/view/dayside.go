@@ -2,9 +2,7 @@ package view
 
 import (
 	"fmt"
-	"strings"
 
-	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -41,9 +39,9 @@ func (p *sheet) daySide(a scene.Area) {
 			y += lessHigh // the kit begins there whatever they say
 			if y+rainHigh+rainLeast < body {
 				if len(plan.Stops) > 0 {
-					p.rain(scene.Area{X: x, Y: y - 39, W: w, H: rainHigh - 6})
+					p.rain(scene.Area{X: x, Y: y - 24, W: w, H: rainHigh - 6})
 				}
-				y += rainHigh
+				y += rainHigh + 13
 			}
 			below := kitLeast
 			if kit.Y > 0 {
@@ -142,16 +140,22 @@ func hoursWord(n int) string {
 	return fmt.Sprintf("%d hours", n)
 }
 
-// caution writes at the foot of an area, if it has room, what must not be
-// forgotten, and gives where it begins.
+// caution writes at the foot of an area what must not be forgotten, in few words where
+// the kit needs the room, and gives where it begins.
 func (p *sheet) caution(a scene.Area) float64 {
-	const said, foot = "Stings can kill. Phone charged and within reach; whoever comes along knows the plan.", 6.0
-	high := scene.LineHeight(13) * float64(len(scene.Wrap(p.measure, said, 13, scene.Regular, a.W)))
-	if high+foot+120 > a.H {
+	const said, short, foot, kit = "Stings can kill. Phone charged and within reach; whoever comes along knows the plan.", "Stings can kill: phone within reach", 6.0, 120.0
+	lines := scene.Wrap(p.measure, said, 13, scene.Regular, a.W)
+	if scene.LineHeight(13)*float64(len(lines))+foot+kit > a.H {
+		lines = []string{short}
+	}
+	high := scene.LineHeight(13) * float64(len(lines))
+	if high+foot > a.H {
 		return a.Bottom() - foot
 	}
 	top := a.Bottom() - foot - high
-	p.wrap(a.X, top+13, said, ink2(13), a.W, 4)
+	for i, line := range lines {
+		p.fit(a.X, top+13+float64(i)*scene.LineHeight(13), line, ink2(13), a.Right())
+	}
 	return top - 12
 }
 
@@ -238,35 +242,4 @@ func (p *sheet) timeBar(a scene.Area) {
 	p.text(a.X, a.Y+36, t.home, ink2(13))
 	edge := a.X + free*k
 	p.add(scene.Line{From: at(edge, a.Y-4), To: at(edge, a.Bottom()+6), Stroke: stroke(scene.Ink, 2)})
-}
-
-// kit draws what to pack, one line each, as far as there is room.
-func (p *sheet) kit(all []rules.KitLine, a scene.Area) {
-	if len(all) == 0 {
-		return
-	}
-	amounts, wide := make([]string, len(all)), 42.0
-	for i, k := range all {
-		amounts[i] = strings.TrimSpace(figure(k.Amount) + " " + k.Unit)
-		wide = max(wide, p.width(amounts[i], ink(16).semi()))
-	}
-	y := a.Y
-	if y+37 > a.Bottom() {
-		return
-	}
-	p.text(a.X, y, "Kit to pack", ink(16).semi())
-	y += 10
-	for i, k := range all {
-		y += 27
-		if y+37 > a.Bottom() && i < len(all)-1 {
-			p.text(a.X, y, fmt.Sprintf("and %d more", len(all)-i), ink2(13))
-			return
-		}
-		p.right(a.X+wide, y, amounts[i], ink(16).semi())
-		x := p.fit(a.X+wide+12, y, k.Goods, ink(14), a.Right())
-		if a.Right()-x > 40 {
-			p.fit(x+8, y, k.Note, ink2(13), a.Right())
-		}
-		p.rule(a.X, y+8, a.Right(), y+8, scene.Hair)
-	}
 }

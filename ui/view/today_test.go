@@ -189,3 +189,41 @@ func TestTheFlagSaysTheDayWhileItIsDragged(t *testing.T) {
 		t.Error("the flag does not say how far ahead the day lies")
 	}
 }
+
+// TestTheKitIsWholeWhereItHasRoom: in the pane of the day the lines of the kit stand
+// whole, all of them where they have room, and no two texts of the pane overlap.
+func TestTheKitIsWholeWhereItHasRoom(t *testing.T) {
+	for _, size := range [][2]float64{{1280, 800}, {1440, 900}, {1920, 1080}} {
+		whole := 0
+		for d := range 12 {
+			s := todayIn(t, size[0], size[1])
+			s.Day = today - 3 + calendar.Day(d)
+			side := s.Layout().Side
+			var all []written
+			more := false
+			for _, w := range texts(t, window(s), s.Size()) {
+				if !side.Contains(w.At) || w.Text.Text == "" {
+					continue
+				}
+				all = append(all, w)
+				more = more || strings.HasPrefix(w.Text.Text, "and ") && strings.HasSuffix(w.Text.Text, " more")
+			}
+			for i, a := range all {
+				for _, b := range all[i+1:] {
+					if cut := a.box.Intersect(b.box); cut.W > 0.01 && cut.H > 0.01 {
+						t.Errorf("%v, %v: %q and %q overlap", size, s.Day, a.Text.Text, b.Text.Text)
+					}
+				}
+			}
+			if !more {
+				whole++
+			}
+			if !slices.ContainsFunc(all, func(w written) bool { return strings.HasPrefix(w.Text.Text, "Stings can kill") }) {
+				t.Errorf("%v, %v: nothing says that stings can kill", size, s.Day)
+			}
+		}
+		if size[1] > 1000 && whole < 12 {
+			t.Errorf("%v: the kit is whole on %d of 12 days", size, whole)
+		}
+	}
+}
