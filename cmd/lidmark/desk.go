@@ -83,6 +83,8 @@ func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
 		d.work(tell, func(ctx context.Context, tell func(state.Msg)) { d.openBook(ctx, e.Path, tell) })
 	case state.ReadList:
 		d.work(tell, func(_ context.Context, tell func(state.Msg)) { tell(readList(e)) })
+	case state.ReadPhoto:
+		d.work(tell, func(_ context.Context, tell func(state.Msg)) { tell(readPhoto(e)) })
 	case state.ReadWeather:
 		d.work(tell, func(_ context.Context, tell func(state.Msg)) { tell(d.readWeather(e)) })
 	case state.KeepColumns:

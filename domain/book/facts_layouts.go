@@ -9,12 +9,15 @@ type WindSaid struct {
 	From float64 `json:"fromDeg"`
 }
 
-// GroundPictured lays a photograph of the ground under a yard's map: a JPEG, with
-// its lower left corner at a point, its side turned clockwise from east by Turn
-// degrees, and so many metres to a pixel. One without a picture takes it away.
+// GroundPictured lays a photograph of the ground under a yard's map: a JPEG so many
+// pixels wide and high, with its lower left corner at a point, its lower side turned
+// clockwise from east by Turn degrees, and so many metres to a pixel. One without a
+// picture takes it away.
 type GroundPictured struct {
 	Yard  YardID  `json:"yard"`
 	JPEG  []byte  `json:"jpeg,omitempty"`
+	Wide  int     `json:"widePixels,omitzero"`
+	High  int     `json:"highPixels,omitzero"`
 	At    Point   `json:"at"`
 	Turn  float64 `json:"turnDeg,omitzero"`
 	Scale float64 `json:"metresPerPixel,omitzero"`

@@ -202,6 +202,8 @@ var ranges = map[string]span{
 	"ground pictured: at.y":           metres,
 	"ground pictured: turnDeg":        degrees,
 	"ground pictured: metresPerPixel": {0, 100, "m to a pixel"},
+	"ground pictured: widePixels":     {0, 20_000, "pixels wide"},
+	"ground pictured: highPixels":     {0, 20_000, "pixels high"},
 	"layout tried: stands.at.x":       metres,
 	"layout tried: stands.at.y":       metres,
 	"layout tried: stands.turnDeg":    degrees,

@@ -13,6 +13,7 @@ type Painter struct {
 	masks   map[maskKey]*mask
 	sprites sprites
 	tools   tools
+	photos  photos
 	last    painted
 }
 
@@ -64,6 +65,8 @@ func (g *brush) marks(marks []scene.Mark) {
 			g.icon(&m)
 		case scene.Lid:
 			g.lid(&m)
+		case scene.Photo:
+			g.photo(&m)
 		case scene.Pane:
 			g.pane(&m)
 		}

@@ -136,6 +136,9 @@ func alike(a, b scene.Mark) bool {
 	case scene.Poly:
 		b, ok := b.(scene.Poly)
 		return ok && a.Open == b.Open && a.Fill == b.Fill && a.Hatch == b.Hatch && a.Stroke == b.Stroke && slices.Equal(a.Points, b.Points)
+	case scene.Photo:
+		b, ok := b.(scene.Photo)
+		return ok && sameBytes(a.JPEG, b.JPEG) && a.At == b.At && a.Side == b.Side && a.Up == b.Up && a.Clear == b.Clear
 	case scene.Pane:
 		b, ok := b.(scene.Pane)
 		return ok && a.Clip == b.Clip && a.Camera == b.Camera
@@ -166,6 +169,8 @@ func (g *brush) bounds(m scene.Mark) image.Rectangle {
 			r = r.Union(g.textBounds(&label))
 		}
 		return r
+	case scene.Photo:
+		return g.around(hull(g.photoCorners(&m)), 0)
 	case scene.Pane:
 		return g.paneClip(&m)
 	}

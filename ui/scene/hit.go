@@ -105,6 +105,12 @@ func (l Lid) hit(p Point, c Camera) bool {
 	return l.extent(c).Contains(l.At.Add(Point{d.X*cos - d.Y*sin, d.X*sin + d.Y*cos}))
 }
 
+func (f Photo) corners() []Point {
+	return []Point{f.At, f.At.Add(f.Side), f.At.Add(f.Side).Add(f.Up), f.At.Add(f.Up)}
+}
+func (f Photo) extent(Camera) Area         { return hull(f.corners()) }
+func (f Photo) hit(p Point, _ Camera) bool { return within(p, f.corners()) }
+
 func (p Pane) extent(Camera) Area         { return p.Clip }
 func (p Pane) hit(q Point, _ Camera) bool { return p.Clip.Contains(q) }
 

@@ -1,7 +1,7 @@
 package scene
 
 // Mark is one thing painted. The set is closed: [Rect], [Line], [Poly],
-// [Circle], [Text], [Icon], [Lid] and [Pane].
+// [Circle], [Text], [Icon], [Lid], [Photo] and [Pane].
 type Mark interface {
 	tag() Tag                   // what the mark stands for
 	extent(c Camera) Area       // the smallest area around it that counts for hits
@@ -94,6 +94,16 @@ type Icon struct {
 	Size   float64 // dp: 20, 24 or 32
 	Symbol Symbol
 	Role   Role
+	Tag
+}
+
+// Photo is a photograph: a JPEG with its lower left corner at At, its lower edge
+// along Side and its left edge along Up. What lies below shows through by Clear, 0
+// to 1. The bytes are never changed; a JPEG that cannot be read paints nothing.
+type Photo struct {
+	JPEG         []byte
+	At, Side, Up Point
+	Clear        float64
 	Tag
 }
 

@@ -127,6 +127,8 @@ func (s State) choseForBook(m Chose) (State, []Effect) {
 	switch {
 	case m.For == "take in weather":
 		return s.choseWeather(m.Path)
+	case m.For == "lay photograph":
+		return s, []Effect{ReadPhoto{m.Path}}
 	case m.For == "copy to":
 		return s, []Effect{CopyBook{withEnding(m.Path, BookExtension)}}
 	case strings.HasPrefix(m.For, "restore "):

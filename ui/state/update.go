@@ -85,6 +85,8 @@ func (s State) update(m Msg) (State, []Effect) {
 		s.Licences, s.Version = m.All, m.Version
 	case TookIn:
 		return s.tookIn(m), nil
+	case PhotoRead:
+		return s.photoRead(m)
 	case LayoutsCompared:
 		return s.layoutsTaken(m), nil
 	case Working:
