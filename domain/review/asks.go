@@ -12,8 +12,8 @@ type asks struct {
 	queen, feed *rules.Finding
 }
 
-// asked are the findings that Review goes by, by nuc: of those about its queen the
-// heaviest, which stands first.
+// asked are the findings that Review goes by, by nuc. Of its queen the rules say one
+// thing, or what was decided.
 func asked(found []rules.Finding) map[book.NucID]asks {
 	all := map[book.NucID]asks{}
 	for i := range found {
@@ -27,9 +27,7 @@ func asked(found []rules.Finding) map[book.NucID]asks {
 		case rules.Light:
 			a.feed = f
 		case rules.Queenless, rules.LookEggs, rules.Late, rules.DroneLayer, rules.LayingWorkers, rules.Decided:
-			if a.queen == nil {
-				a.queen = f
-			}
+			a.queen = f
 		default:
 			continue
 		}
@@ -78,7 +76,7 @@ func (t times) of(w Way) time.Time {
 
 // duskOf is the hour of today before which the box of a way is not opened; zero: at any.
 func (k *nucCase) duskOf(w Way) time.Time {
-	if w.Kind == Leave || w.Kind == Narrow || w.On != k.today {
+	if w.Kind == Leave || w.Kind == Narrow {
 		return time.Time{}
 	}
 	if all := k.times.dusk[k.nuc.Yard]; len(all) > w.Ware {

@@ -44,6 +44,8 @@ func (k *nucCase) bars(w Way, looks bool) (why rules.Reason, bars bool) {
 	switch {
 	case k.opensLong(w):
 		return robbersAbout(k.numbers), true
+	case k.few && w.Kind == GiveBrood:
+		return k.tooFew(), true
 	case !w.Gives():
 		return why, false
 	case w.Meets > evens:

@@ -227,10 +227,9 @@ func (k *nucCase) care() {
 	}
 }
 
-// mended tells whether a cup of bees is enough for a nuc that has too few to be given
-// anything.
+// mended tells whether with another cup of bees a nuc has enough to be given something.
 func (k *nucCase) mended() bool {
-	return !k.few || (k.cups+1)*k.numbers.Get(practice.BeesPerCup) >= k.need*k.numbers.Get(practice.AddBeesUnder)
+	return (k.cups+1)*k.numbers.Get(practice.BeesPerCup) >= k.need*k.numbers.Get(practice.AddBeesUnder)
 }
 
 // feeds says how it is fed, in the words of the rules.

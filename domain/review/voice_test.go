@@ -48,6 +48,8 @@ func TestOneVoice(t *testing.T) {
 		"W1": "Look whether it lives, then feed fondant, at dusk, 20:00",
 		"N1": "Look for eggs by Wed 12 May",
 		"D2": "Look: no worker brood → shake it out",
+		"Q1": "Narrow the entrance",
+		"K2": "Leave to Wed 19 May",
 	} {
 		if got := r.Title(ways[name]); got != want {
 			t.Errorf("%s: %q, want %q", name, got, want)
