@@ -28,8 +28,15 @@ func (p *sheet) courseLegend(x, y, w float64, parts []state.CoursePart) float64 
 			at, y = x, y+legendLine
 		}
 		e.draw(scene.Area{X: at, Y: y - 12, W: legendSwatch, H: legendSwatch})
-		p.fit(at+legendSwatch+6, y, e.word, f, x+w)
+		if at == x && wide > w { // large text on a narrow card
+			y = p.wrap(x+legendSwatch+6, y, e.word, f, w-legendSwatch-6, whole) + legendLine - scene.LineHeight(f.size)
+			continue
+		}
+		p.text(at+legendSwatch+6, y, e.word, f)
 		at += wide + legendAir
+	}
+	if at == x {
+		return y // a row was begun and has nothing
 	}
 	return y + legendLine
 }
