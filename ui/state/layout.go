@@ -209,6 +209,9 @@ func (s State) laneCount(l Layout, y float64) int {
 	}
 	high := l.Foot.Y - y
 	room := int(max(high-panesLeast, high*lanesShare) / LaneHeight)
+	if s.Pane == Map { // it fills the room to be seen large
+		room = int((high - panesLeast) / LaneHeight)
+	}
 	if l.Window.W < oneLane {
 		room = min(room, 1)
 	}

@@ -25,7 +25,8 @@ func Runs(names []string) []Run {
 			runs, i = append(runs, Run{names[i], 1}), i+1
 			continue
 		}
-		runs, i = append(runs, Run{names[i] + "–" + names[j-1], j - i}), j
+		last := names[j-1] // "Upper orchard Q1–Q4": the words before the last are the same
+		runs, i = append(runs, Run{names[i] + "–" + last[strings.LastIndex(last, " ")+1:], j - i}), j
 	}
 	return runs
 }

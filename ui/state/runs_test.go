@@ -85,3 +85,12 @@ func TestRunsOfOtherNames(t *testing.T) {
 		}
 	}
 }
+
+// TestLongNamesMakeShortRanges: what names of more than one word have in common is said
+// once.
+func TestLongNamesMakeShortRanges(t *testing.T) {
+	runs := state.Runs([]string{"Upper orchard Q1", "Upper orchard Q2", "Upper orchard Q3", "Upper orchard R1"})
+	if len(runs) != 2 || runs[0].Text != "Upper orchard Q1–Q3" || runs[0].Count != 3 {
+		t.Errorf("the names are written as %v", runs)
+	}
+}

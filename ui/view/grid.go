@@ -109,7 +109,7 @@ func (p *sheet) gridLid(n *state.Nuc, top scene.Point, g state.Grid, shown bool)
 	case l.Faded:
 		f = f.as(scene.Ink3)
 	}
-	p.centre(top.X, top.Y+g.Lid+19, scene.Shorten(p.measure, n.Name, f.size, f.weight, p.l.Pitch-4), f)
+	p.centre(top.X, top.Y+g.Lid+19, p.shortName(n.Name, f, p.l.Pitch-4), f)
 }
 
 // scrollBar shows how much of a pane is in sight; nothing when all is.

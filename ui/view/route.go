@@ -306,7 +306,7 @@ func (r routeDraw) who(t rules.Task, y, to float64) float64 {
 		x = r.lids(t, y, to-r.width(all, f)-10)
 	}
 	said := state.Names(names, func(text string) bool { return r.width(text, f) <= to-x-10 })
-	return r.text(x, y+5, sentence(said), r.toned(f)) + 10
+	return r.text(x, y+5, r.shortName(sentence(said), r.toned(f), to-x-10), r.toned(f)) + 10
 }
 
 // lids draws the signs of what a task is about, as many as end before to but

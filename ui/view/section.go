@@ -17,8 +17,11 @@ func (p *sheet) folder(x, y float64, sec *state.Section) float64 {
 	}
 	p.add(scene.Poly{Points: tip, Fill: scene.Ink2})
 	p.hit(scene.Around(at(x+4.5, y), leastTarget), scene.Ref{Kind: state.FoldRef, ID: sec.Key}, word+" "+sec.Word)
-	return x + 16
+	return x + folderWide
 }
+
+// folderWide is from the sign that folds a section to its word, dp.
+const folderWide = 16.0
 
 // sectionWord writes the word of a section no further than to, so that a click
 // selects its nucs, and gives where it ends.

@@ -22,7 +22,7 @@ type column struct {
 
 var columns = []column{
 	{head: "nuc", by: state.ByName, cell: (*tableDraw).nuc},
-	{head: "holds", by: state.ByHolds, width: 132, wide: 146, cell: (*tableDraw).holds},
+	{head: "holds", by: state.ByHolds, width: 146, cell: (*tableDraw).holds},
 	{head: "place", by: state.ByPlace, width: 56, least: tableWidest, cell: (*tableDraw).place},
 	{head: "batch", by: state.ByBatchNumber, width: 84, least: 640, cell: (*tableDraw).batch},
 	{head: "age, d", by: state.ByAge, width: 54, wide: 58, right: true, least: 720, cell: (*tableDraw).age},
@@ -45,7 +45,7 @@ const (
 )
 
 // Widths of the column of names, dp.
-const namesLeast, namesMost = 54.0, 110.0
+const namesLeast, namesMost, namesWide = 54.0, 110.0, 180.0
 
 // tableDraw is the table being drawn.
 type tableDraw struct {
@@ -151,7 +151,11 @@ func (t *tableDraw) namesWidth(nucs []*state.Nuc) float64 {
 			long = n.Name
 		}
 	}
-	return min(max(t.width(long, ink(14).bold())+14, namesLeast), namesMost)
+	most := namesMost
+	if t.area.W >= tableWide {
+		most = namesWide
+	}
+	return min(max(t.width(long, ink(14).bold())+14, namesLeast), most)
 }
 
 func (t *tableDraw) heads(y float64) {
@@ -206,8 +210,12 @@ func (t *tableDraw) rows(rows []state.TableLine, nucs int) {
 	}
 	t.scrollBar(scene.Area{X: t.area.X, Y: t.area.Y + state.TableHead, W: t.area.W, H: float64(fit) * state.TableRow},
 		float64(first)*state.TableRow, float64(len(rows))*state.TableRow)
-	if nucs == 0 && t.filtering() {
+	switch {
+	case nucs == 0 && t.filtering():
 		t.fit(t.area.X+state.Edge, y+20, "Nothing matches; Esc shows all", ink2(14), t.area.Right()-state.Edge)
+	case nucs == 0:
+		t.noNucs(scene.Area{X: t.area.X, Y: t.area.Y + state.TableHead, W: t.area.W, H: t.area.H - state.TableHead})
+		return
 	}
 	t.foot(fit, len(rows), nucs)
 }

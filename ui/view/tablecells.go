@@ -20,7 +20,10 @@ func (t *tableDraw) number(a scene.Area, text string, f font) {
 	t.right(a.Right()-14, a.Y+a.H/2+5, text, f)
 }
 
-func (t *tableDraw) nuc(n *state.Nuc, a scene.Area) { t.say(a, n.Name, ink(14).bold()) }
+func (t *tableDraw) nuc(n *state.Nuc, a scene.Area) {
+	f := ink(14).bold()
+	t.say(a, t.shortName(n.Name, f, a.W-10), f)
+}
 
 func (t *tableDraw) holds(n *state.Nuc, a scene.Area) {
 	t.add(small(t.lidOf(n, at(a.X+12, a.Y+a.H/2), 23)))

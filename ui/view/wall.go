@@ -20,6 +20,9 @@ func (p *sheet) wall(a scene.Area) {
 				p.wallPart(w, &w.Parts[i], body)
 			}
 		})
+		if len(nucs) == 0 {
+			p.noNucs(body)
+		}
 		p.scrollBar(body, w.Offset, w.All)
 		p.rule(a.X, body.Bottom(), a.Right(), body.Bottom(), scene.Hair)
 		p.legend(scene.Area{X: a.X + state.Edge, Y: body.Bottom(), W: a.W - 2*state.Edge, H: w.Legend})
@@ -34,17 +37,23 @@ func (p *sheet) wallPart(w state.LidWall, part *state.WallPart, a scene.Area) {
 		return
 	}
 	p.rule(a.X+state.Edge, top+4, a.Right()-state.Edge, top+4, scene.Hair)
-	x := p.folder(a.X+state.Edge, top+18, &part.Section)
-	if part.Folded {
+	x, headed := a.X+state.Edge+folderWide, lineWithin(top+23, a)
+	if headed {
+		p.folder(a.X+state.Edge, top+18, &part.Section)
+	}
+	switch {
+	case part.Folded && !headed:
+		return
+	case part.Folded:
 		end := p.sectionWord(x, top+23, &part.Section, a.X+a.W/2)
 		p.text(end+12, top+23, sectionCount(&part.Section), ink2(13))
 		p.wallNeed(part, top+23, a)
 		return
 	}
-	y := p.wallWords(part, x, top+23)
+	y := p.wallWords(part, x, top+23, a)
 	if state.WallCounts(a.W) > 0 {
 		p.wallNeed(part, top+23, a)
-	} else if part.Need > 0 {
+	} else if part.Need > 0 && lineWithin(y, a) {
 		tone, _ := p.alarm()
 		p.fit(x, y, needWords(part.Need, p.s), ink(13).semi().as(tone), x+state.WallWide)
 	}
@@ -53,16 +62,26 @@ func (p *sheet) wallPart(w state.LidWall, part *state.WallPart, a scene.Area) {
 
 // wallWords writes the name of a section and how many nucs it has before its lids, each
 // over two lines where it is long, and gives the baseline of the next line.
-func (p *sheet) wallWords(part *state.WallPart, x, y float64) float64 {
+func (p *sheet) wallWords(part *state.WallPart, x, y float64, a scene.Area) float64 {
 	for _, said := range p.twoAtMost(sentence(part.Word), ink(14).semi()) {
-		p.sectionLine(x, y, said, &part.Section, x+state.WallWide)
+		if lineWithin(y, a) {
+			p.sectionLine(x, y, said, &part.Section, x+state.WallWide)
+		}
 		y += state.WallRow
 	}
 	for _, said := range p.twoAtMost(sectionCount(&part.Section), ink2(13)) {
-		p.fit(x, y, said, ink2(13), x+state.WallWide)
+		if lineWithin(y, a) {
+			p.fit(x, y, said, ink2(13), x+state.WallWide)
+		}
 		y += state.WallRow
 	}
 	return y
+}
+
+// lineWithin tells whether a line of text with its baseline at y lies wholly in an area.
+func lineWithin(y float64, a scene.Area) bool {
+	const above, below = 12.0, 5.0
+	return y-above >= a.Y && y+below <= a.Bottom()
 }
 
 // twoAtMost is a text in two lines at most; the second holds all that is left.
@@ -76,13 +95,20 @@ func (p *sheet) twoAtMost(text string, f font) []string {
 
 // wallNeed writes at the right how many nucs of a section need the keeper.
 func (p *sheet) wallNeed(part *state.WallPart, y float64, a scene.Area) {
-	if part.Need > 0 {
+	if part.Need > 0 && lineWithin(y, a) {
 		tone, _ := p.alarm()
 		p.right(a.Right()-state.Edge, y, needWords(part.Need, p.s), ink(13).semi().as(tone))
 	}
 }
 
-// wallLids draws the lids of a section from the point o on, those that are in
+// noNucs says in an area that no nuc stands there, and what to do first.
+func (p *sheet) noNucs(a scene.Area) {
+	x := a.X + state.Edge
+	p.fit(x, a.Y+30, "No nuc stands here", ink2(14), a.Right()-state.Edge)
+	p.hint(scene.Area{X: x, Y: a.Y + 46, W: a.W - 2*state.Edge, H: a.H - 46})
+}
+
+// wallLids draws the lids of a section from the point o on, those that are wholly in
 // sight in a.
 func (p *sheet) wallLids(w state.LidWall, nucs []*state.Nuc, o scene.Point, a scene.Area) {
 	size, perRow, pitch := w.Lid, w.PerRow, w.Pitch()
@@ -91,7 +117,10 @@ func (p *sheet) wallLids(w state.LidWall, nucs []*state.Nuc, o scene.Point, a sc
 	for i := first; i < len(nucs); i++ {
 		row, column := i/perRow, i%perRow
 		c := o.Add(at(float64(column)*pitch+float64(column/8)*state.WallGroup, float64(row)*pitch))
-		if c.Y > a.Bottom()+size {
+		if c.Y-size/2 < a.Y {
+			continue
+		}
+		if c.Y+size/2 > a.Bottom() {
 			break
 		}
 		l := p.lidOf(nucs[i], c, size)
