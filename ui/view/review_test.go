@@ -225,3 +225,17 @@ func TestReviewSaysItsOrder(t *testing.T) {
 		}
 	}
 }
+
+// TestTheLastLookIsTold also where a queen was caught before it.
+func TestTheLastLookIsTold(t *testing.T) {
+	s := reviewing(reviews(t)["review"], state.Resized{Width: 1920, Height: 1080})
+	for range 20 {
+		for _, p := range walk(t, window(s), s.Size()) {
+			if r, ok := p.mark.(scene.Rect); ok && r.Ref.Part == "seen" && strings.Contains(r.Reason, "own cells seen") {
+				return
+			}
+		}
+		s = pressed(s, "PageDown")
+	}
+	t.Error("own cells that were seen after a catch are not told")
+}

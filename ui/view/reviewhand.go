@@ -185,6 +185,8 @@ func (c *cardDraw) use(sheet *state.ReviewSheet, h handed, a scene.Area) {
 // useNote is what comes before something is given.
 func useNote(w review.Way) string {
 	switch {
+	case w.OwnFirst:
+		return "after a look"
 	case w.If() != "":
 		return w.If()
 	case w.Kind == review.BreakDown:

@@ -162,10 +162,10 @@ func (d *reviewDraw) seenOf(n *state.Nuc) (when, words string) {
 	if n.Presumed.Age > 0 && !n.Presumed.Emerged.IsZero() {
 		age = fmt.Sprintf("queen %d d old", n.Presumed.Age)
 	}
-	if caught(n) {
+	look, ok := n.LastLook()
+	if caught(n) && !(ok && n.Caught[len(n.Caught)-1].At.Before(look.At)) {
 		return dotted(shortDay(d.r.DayOf(n.Caught[len(n.Caught)-1].At.Instant)), age), "queen caught, brood left"
 	}
-	look, ok := n.LastLook()
 	if ok && !look.At.Before(n.Holds.Given) && !look.At.Before(n.Queenless) && !look.At.Before(n.MadeUp) {
 		return dotted(shortDay(d.r.DayOf(look.At.Instant)), age), wordsOn(d.r, look.Looked, n.Nuc.Nuc.Subject())
 	}

@@ -44,7 +44,8 @@ func (d *reviewDraw) yields(n review.Nuc, taken review.Way, a scene.Area, ground
 	ref.Part = "taken"
 	d.hit(scene.Around(at(x, middle), 2*takenSign), ref, percent(taken.Lays)+" of 100 laying by "+d.all.By.Short()+": "+d.all.Title(taken))
 	label := x + takenSign + 4
-	for label = max(label, 0); stands.meets(label, label+18); label++ {
+	for stands.meets(label-4, label+18) {
+		label++
 	}
 	d.text(min(label, d.Columns.YieldTo+16), middle+5, percent(taken.Lays), ink(14).bold())
 }
