@@ -1,6 +1,8 @@
 package handover_test
 
 import (
+	"fmt"
+	"slices"
 	"testing"
 	"time"
 
@@ -77,5 +79,39 @@ func TestSinceWhenShort(t *testing.T) {
 	}
 	if got := since("2027-05-12 08:00"); !got.IsZero() {
 		t.Errorf("short since %s, nothing is missing yet", got)
+	}
+}
+
+// Claims of every kind, of two batches and of queens caught at two ages a week apart:
+// each is counted in its own column and row, rows by their number.
+func TestClaimsOfEveryKind(t *testing.T) {
+	order := booktest.Order("40")
+	p := (&booktest.Pen{}).At("2026-05-01 08:00").Write(
+		book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"},
+		book.Grafted{Batch: booktest.Batch("late"), Number: 7, Line: "Rook", Larvae: 20},
+		book.Grafted{Batch: booktest.Batch("soon"), Number: 2, Line: "Rook", Larvae: 20},
+		book.OrderTaken{Order: order, Number: "40", Customer: "Mill", Queens: 8, By: calendar.Date(2026, time.June, 30)},
+	)
+	kinds := []book.ClaimKind{book.DeadOnArrival, book.NotAccepted, book.SoonSuperseded, 0}
+	for i := range 8 {
+		nuc, queen := booktest.Nuc(fmt.Sprint(i)), booktest.Queen(fmt.Sprint(i))
+		p.At("2026-05-11 12:00").Write(book.NucNamed{Nuc: nuc, Name: fmt.Sprint("A", i), Sides: 6}, book.CellGiven{Nuc: nuc, Batch: booktest.Batch([]string{"late", "soon"}[i%2])})
+		p.At([]string{"2026-06-10 12:00", "2026-06-18 12:00"}[i%2]).Write(book.QueenCaught{Nuc: nuc, Queen: queen})
+		p.At("2026-06-20 12:00").Write(book.QueenHandedOver{Queen: queen, Order: order})
+		if i%2 == 0 {
+			p.At("2026-06-25 12:00").Write(book.Claimed{Order: order, Queens: 1, How: kinds[i/2], Why: "said", Of: []book.QueenID{queen}})
+		}
+	}
+	p.At("2026-06-26 12:00").Write(book.Claimed{Order: order, Queens: 2, Why: "nobody said which"})
+	c := handover.ClaimsOf(p.View("2026-07-01 08:00"))
+	each := func(group int) handover.ClaimRow {
+		return handover.ClaimRow{Group: group, Out: 4, Dead: 1, NotAccepted: 1, Superseded: 1, Unsaid: 1}
+	}
+	if want := []handover.ClaimRow{{Group: 2, Out: 4}, each(7)}; !slices.Equal(c.ByBatch, want) || c.ByBatch[1].All() != 4 || c.Unnamed != 2 {
+		t.Errorf("by batch %+v, %d unnamed, want %+v", c.ByBatch, c.Unnamed, want)
+	}
+	// Grafted on 1 May they emerged on the 13th: caught at 28 and at 36 days.
+	if want := []handover.ClaimRow{each(28), {Group: 35, Out: 4}}; !slices.Equal(c.ByAge, want) {
+		t.Errorf("by age %+v, want %+v", c.ByAge, want)
 	}
 }

@@ -80,7 +80,7 @@ func (s *Sheet) next(i int, all []coming, n practice.Numbers) Next {
 
 // shares tells whether two orders may want the same queen.
 func shares(a, b *book.Order) bool {
-	if a.Line == "" || b.Line == "" || a.Takes(b.Line) || b.Takes(a.Line) {
+	if a.Takes(b.Line) || b.Takes(a.Line) {
 		return true
 	}
 	return slices.ContainsFunc(a.Substitute, b.Takes)

@@ -2,6 +2,7 @@ package series_test
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -189,5 +190,33 @@ func TestTodayIsSeenHoweverItIsTold(t *testing.T) {
 		if !slices.Equal(got, []bool{foretold, foretold, foretold}) {
 			t.Errorf("%s: typed, by the day, by the hour: foretold %v, want %v", d, got, foretold)
 		}
+	}
+}
+
+// What is told within an hour is taken together: temperatures as their mean, rain as its
+// sum, and the sun before what the clouds leave of it; in tenths and hundredths.
+func TestAnHourOfSeveralRows(t *testing.T) {
+	r := read(t, "when,temperature (°C),rain (mm),cloud (%),sun (%)\n"+
+		"2027-05-15 10:00,10.04,0.2,20,\n2027-05-15 10:20,11.1,0.4,30,\n2027-05-15 11:00,12.5,0,90,71.4\n2027-05-15 11:30,12.5,0,90,71.4\n")
+	if len(r.Facts) != 1 {
+		t.Fatalf("%d facts: %+v", len(r.Facts), r.Facts)
+	}
+	f := r.Facts[0].(book.WeatherHours)
+	for name, c := range map[string]struct {
+		of   []book.Amount
+		want [2]float64
+	}{
+		"temperature": {f.Celsius, [2]float64{10.6, 12.5}},
+		"rain":        {f.Rain, [2]float64{0.6, 0}},
+		"sky":         {f.Sky, [2]float64{0.75, 0.71}},
+	} {
+		for i, want := range c.want {
+			if got, said := c.of[10+i].Get(); !said || math.Abs(got-want) > 1e-9 {
+				t.Errorf("%s at %d h: %v, want %v", name, 10+i, got, want)
+			}
+		}
+	}
+	if len(f.Wind) != 0 {
+		t.Errorf("wind that nobody told: %v", f.Wind)
 	}
 }
