@@ -43,6 +43,7 @@ var rooms = map[string]func(*state.State){
 	"lids":    func(s *state.State) { s.Room, s.Pane = state.Yard, state.Lids },
 	"wall":    func(s *state.State) { s.Room, s.Pane = state.Yard, state.Wall },
 	"table":   func(s *state.State) { s.Room, s.Pane = state.Yard, state.Table },
+	"layout":  layout,
 	"record":  func(s *state.State) { *s, _ = state.Update(*s, state.Ran{Command: "type it in"}) },
 	"numbers": ran("numbers"),
 	"plan":    ran("plan"),
@@ -78,6 +79,8 @@ func send(s *state.State, m state.Msg) {
 		case state.ReckonOrders:
 			send(s, e.Reckon())
 		case state.ReckonSeason:
+			send(s, e.Reckon())
+		case state.CompareLayouts:
 			send(s, e.Reckon())
 		}
 	}

@@ -143,6 +143,9 @@ func (s State) triedClicked(r scene.Ref, mods Mods) State {
 	if !s.OnLayout() {
 		return s
 	}
+	if s.Measuring() {
+		return s.measuredTo(s.onTry(s.Pointer))
+	}
 	if id, ok := standOf(r); ok {
 		return s.picked(mods.Has(Ctrl) || mods.Has(Shift), id)
 	}

@@ -24,6 +24,7 @@ var layoutCommands = []Command{
 	{Name: "hold", Does: "the picked stands stay where they are; again: they may move", Word: "Hold", Keys: "H", Why: noPick, Do: pure(State.heldFast)},
 	{Name: "mark fronts", Does: "mark the fronts on the picked stands by turns", Word: "Mark fronts", Keys: "M", Why: noPick, Do: editing(marked)},
 	{Name: "grid", Does: "stands snap to half a metre, or stand anywhere", Word: "Snap", Keys: "G", Why: noTryOut, Do: pure(State.gridded)},
+	{Name: "measure", Does: "measure: two clicks give metres and the bearing", Word: "Measure", Keys: "R", Why: noTryOut, Do: pure(State.rulered)},
 	{Name: "as it stands", Does: "begin the try-out anew from the yard as it stands", Word: "As it stands", Why: noTryOut, Do: pure(State.tryAnew)},
 	{Name: "keep layout", Does: "keep the try-out", Word: "Keep the try-out", Keys: "Ctrl+S", Why: noKeepLayout, Do: State.layoutKept},
 	{Name: "plan layout", Does: "make the try-out the plan of the yard", Word: "Make it the plan", Why: noKeepLayout, Do: State.layoutPlanned},

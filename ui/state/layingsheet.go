@@ -1,11 +1,14 @@
 package state
 
 import (
+	"time"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 	"lidmark/domain/yard"
+	"lidmark/ui/scene"
 )
 
 // LayoutSheet is what a try-out comes to beside the yard as it stands.
@@ -20,6 +23,9 @@ type LayoutSheet struct {
 	Flying   []*Nuc        // carried nucs whose virgins fly now
 	Whole    bool          // sun, round and faults are reckoned too
 	Compared *yard.Compared
+	Kept     []KeptLayout  // the try-outs that were kept, but this one
+	Shades   []yard.Shadow // on the ground, at the hour ShadesAt
+	ShadesAt time.Time
 }
 
 // LayoutSide is one of the two layouts with its figures.
@@ -30,6 +36,13 @@ type LayoutSide struct {
 	Round    float64 // m, from the vehicle past all stands and back
 	Arrows   []yard.Arrow
 	Findings []yard.Finding
+	Standing []Standing
+}
+
+// KeptLayout is a try-out that was kept, with its figures.
+type KeptLayout struct {
+	book.Layout
+	LayoutSide
 }
 
 // leastArrow is the share of a nuc's workers from which on an arrow is drawn.
@@ -50,6 +63,8 @@ type laidOut struct {
 	yard    book.YardID
 	now     LayoutSide
 	drift   map[book.NucID]float64
+	shades  []yard.Shadow
+	at      time.Time // of the shades
 }
 
 // LayoutSheet is what the try-out comes to; nil where none is worked at.
@@ -89,8 +104,11 @@ func (o laidOut) reckon(key layoutKey, whole bool) laidOut {
 		o.reading, o.yard = r, l.Yard
 		o.now = sideOf(holding(yard.Of(r.View, l.Yard)), n)
 		o.now.whole(ground, r.Day, n)
+		o.now.Standing = r.standingOf(o.now.Layout, func(book.StandID) scene.Ref { return TodayGround })
 		o.drift = driftOf(o.now.Layout, n)
+		o.shades, o.at = shadesBy(ground, r.Day, r.View.Zone(), n)
 	}
+	sheet.Shades, sheet.ShadesAt = o.shades, o.at
 	sheet.Now = o.now
 	try := holding(l.Try)
 	if sheet.Full = sheet.Now.Cost.Virgins < 1; sheet.Full {
@@ -98,6 +116,7 @@ func (o laidOut) reckon(key layoutKey, whole bool) laidOut {
 		try = try.Full()
 	}
 	sheet.Try = sideOf(try, n)
+	sheet.Try.Standing = r.standingOf(try, TriedStand)
 	if whole {
 		sheet.Try.whole(ground, r.Day, n)
 	}

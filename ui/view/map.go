@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"lidmark/domain/book"
+	"lidmark/domain/yard"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -17,10 +18,13 @@ type ground struct {
 	camera  scene.Camera
 	yard    *book.Yard
 	r       *state.Reading
-	figures bool   // lids are large enough for figures
-	hollow  bool   // lids are too small for the hatch of what nobody saw
-	taken   claims // where lids, names and colonies lie: no name goes there
-	drawn   claims // where the ground is drawn: the name of a stand goes there in need
+	stand   []state.Standing                           // what stands there
+	wear    func(n *state.Nuc, on *spot, l *scene.Lid) // what a lid has otherwise; nil: nothing
+	dark    []yard.Shadow                              // nil: as on a usual morning
+	figures bool                                       // lids are large enough for figures
+	hollow  bool                                       // lids are too small for the hatch of what nobody saw
+	taken   claims                                     // where lids, names and colonies lie: no name goes there
+	drawn   claims                                     // where the ground is drawn: the name of a stand goes there in need
 }
 
 // mapPane draws a yard's ground with all that stands on it, its scale and the
@@ -30,7 +34,8 @@ func (p *sheet) mapPane(a scene.Area) {
 		p.rect(a, scene.Ground)
 		p.mapHead(a)
 		r := p.s.Reading()
-		g := ground{sheet: p, frame: p.l.MapFrame(), camera: p.s.MapCamera(), yard: r.View.Yard(p.s.MapYard()), r: r}
+		y := p.s.MapYard()
+		g := ground{sheet: p, frame: p.l.MapFrame(), camera: p.s.MapCamera(), yard: r.View.Yard(y), r: r, stand: r.Standing(y)}
 		ref := scene.Ref{Kind: state.PaneRef, ID: state.MapGround}
 		p.clipped(g.frame, scene.Tag{Ref: ref}, g.draw)
 		p.add(scene.Rect{Area: g.frame, Stroke: stroke(scene.Ink2, 1)})
@@ -77,18 +82,28 @@ func (p *sheet) layersEnd(a scene.Area) float64 {
 
 // draw draws the ground, then what stands on it, then names.
 func (g *ground) draw() {
-	g.taken.frame, g.drawn.frame = g.frame, g.frame
-	g.rect(g.frame, scene.Map)
-	g.crosses()
-	for _, draw := range []func(book.FeatureDrawn){g.shadow, g.feature} {
-		for _, f := range g.yard.Features {
-			draw(f)
-		}
-	}
+	g.drawGround()
 	g.colonies()
 	stands := g.stands()
 	g.standNames(stands)
 	g.featureNames()
+}
+
+// drawGround draws what lies and stands around the boxes.
+func (g *ground) drawGround() {
+	g.taken.frame, g.drawn.frame = g.frame, g.frame
+	g.rect(g.frame, scene.Map)
+	g.crosses()
+	shade := g.shadow
+	if g.dark != nil {
+		shade = func(book.FeatureDrawn) {}
+		g.shadows()
+	}
+	for _, draw := range []func(book.FeatureDrawn){shade, g.feature} {
+		for _, f := range g.yard.Features {
+			draw(f)
+		}
+	}
 }
 
 // crosses marks the ground every ten metres, or more where those would lie too
@@ -144,7 +159,7 @@ func (g *ground) margin(a scene.Area) {
 
 // largerWords say that lids are drawn larger than they are.
 func (g *ground) largerWords() []string {
-	if len(g.r.Standing(g.yard.Yard)) == 0 {
+	if len(g.stand) == 0 {
 		return nil
 	}
 	return []string{"lids larger than true"}

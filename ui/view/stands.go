@@ -36,7 +36,7 @@ const (
 
 // stands draws the stands in sight with their lids and gives them.
 func (g *ground) stands() []spot {
-	all := g.r.Standing(g.yard.Yard)
+	all := g.stand
 	most := g.mostLid()
 	spots := make([]spot, 0, len(all))
 	nucs := 0
@@ -44,8 +44,7 @@ func (g *ground) stands() []spot {
 		most, g.hollow = min(most, mapLidFull-0.5), true
 	}
 	for i := range all {
-		s := spot{Standing: &all[i], at: g.camera.Screen(all[i].On)}
-		s.lid = g.lidOn(s.Standing, most)
+		s := g.spotOf(&all[i], most)
 		if scene.Around(s.at, 2*s.reach()+mapLidMost).Overlaps(g.frame) {
 			spots, nucs = append(spots, s), nucs+len(s.Nucs)
 		}
@@ -56,6 +55,10 @@ func (g *ground) stands() []spot {
 	}
 	g.nucs(spots, nucs)
 	return spots
+}
+
+func (g *ground) spotOf(s *state.Standing, most float64) spot {
+	return spot{s, g.camera.Screen(s.On), g.lidOn(s, most)}
 }
 
 // leastLid is how large the smallest lid of a yard is: where it has no room for a
@@ -109,7 +112,7 @@ func (g *ground) nucs(spots []spot, n int) {
 // chosen in a frame.
 func (g *ground) cells(s *spot, filter state.Filter) {
 	for _, n := range s.Nucs {
-		c := s.at.Add(turned(offset(n, s), s.Turn))
+		c := s.at.Add(turned(offset(n.Place, s), s.Turn))
 		tag := n.Tag()
 		l := scene.Lid{At: c, Size: s.lid, Hover: g.hovered(n, tag.Ref), Selected: g.s.Selection.Has(n.Nuc.Nuc.Subject()) || g.batchChosen(n)}
 		if frame, ok := frameOf(l); ok {
@@ -255,14 +258,17 @@ func (g *ground) plate(s *spot) {
 // mapLid is a lid on its place of a stand, turned with it. Its clock shows
 // when most of the time is used, and in the layer of what is due.
 func (g *ground) mapLid(n *state.Nuc, s *spot) scene.Lid {
-	l := g.lidOf(n, s.at.Add(turned(offset(n, s), s.Turn)), s.lid)
-	l.Turn = s.Turn
+	l := g.lidOf(n, s.at.Add(turned(offset(n.Place, s), s.Turn)), s.lid)
+	l.Turn, l.Entrance = s.Turn, n.NucNamed.Entrance+s.Turn
 	l.Timed = l.Timed && (l.Used > clockShows || g.s.Layer == state.ByDue)
 	if s.lid < 24 {
 		l.Paint = scene.NoPaint
 	}
 	g.layered(n, &l)
 	l.NoRim = !l.Timed
+	if g.wear != nil {
+		g.wear(n, s, &l)
+	}
 	return l
 }
 
@@ -270,15 +276,15 @@ func (g *ground) mapLid(n *state.Nuc, s *spot) scene.Lid {
 const clockShows = 0.85
 
 // offset is where a lid lies from the middle of its stand before it is turned.
-func offset(n *state.Nuc, s *spot) scene.Point {
+func offset(place int, s *spot) scene.Point {
 	switch {
-	case s.Places <= 1 || n.Place < 1:
+	case s.Places <= 1 || place < 1:
 		return scene.Point{}
 	case !s.Row():
 		k := (s.lid + s.gap()) / 2
-		return [4]scene.Point{at(-k, -k), at(k, -k), at(-k, k), at(k, k)}[(n.Place-1)%4]
+		return [4]scene.Point{at(-k, -k), at(k, -k), at(-k, k), at(k, k)}[(place-1)%4]
 	default:
-		return at((float64(n.Place)-float64(s.Places+1)/2)*(s.lid+s.gap()), 0)
+		return at((float64(place)-float64(s.Places+1)/2)*(s.lid+s.gap()), 0)
 	}
 }
 

@@ -58,6 +58,8 @@ func (p *sheet) filled() {
 		p.batchRoom()
 	case state.CourseFill:
 		p.courseRoom()
+	case state.LayoutFill:
+		p.layoutRoom()
 	case state.StartFill:
 		p.steps()
 	case state.ListFill:
