@@ -30,7 +30,8 @@ func jsonCommand(a *app) *cobra.Command {
 	}
 }
 
-// printShape prints the names and types of a shape, those inside deeper.
+// printShape prints the names and types of a shape, those inside deeper; those of a
+// shape within its like stand there already.
 func (a *app) printShape(t reflect.Type, indent string) {
 	for t.Kind() == reflect.Slice || t.Kind() == reflect.Pointer {
 		t = t.Elem()
@@ -54,7 +55,9 @@ func (a *app) printShape(t reflect.Type, indent string) {
 			continue
 		}
 		a.line("%s%s: %sobjects", indent, name, many)
-		a.printShape(inner, indent+"  ")
+		if inner != t {
+			a.printShape(inner, indent+"  ")
+		}
 	}
 }
 

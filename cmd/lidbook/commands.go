@@ -20,7 +20,7 @@ func groups() []group {
 			todayCommand, needsCommand, nucCommand, nucsCommand, batchCommand,
 			batchesCommand, clockCommand, lateCommand, mayCommand, queenCommand,
 			reviewCommand, courseCommand, strengthCommand, enoughCommand,
-			colonyCommand, traceCommand, ordersCommand, handOverCommand, wishCommand, seasonCommand, planCommand, soldCommand, claimsCommand, kinCommand, dayCommand, closeCommand, linesCommand, groundCommand, roundCommand,
+			colonyCommand, traceCommand, ordersCommand, handOverCommand, wishCommand, seasonCommand, planCommand, soldCommand, claimsCommand, kinCommand, dayCommand, closeCommand, linesCommand, groundCommand, roundCommand, layoutCommand,
 			numbersCommand, pictureCommand, printCommand, lettersCommand,
 		}},
 		{"do", "To write down:", []func(*app) *cobra.Command{
@@ -58,6 +58,7 @@ var shapes = map[string]any{
 	"kin":           kinShape{},
 	"sold":          []goneShape{},
 	"late":          []lateShape{},
+	"layout":        layoutShape{},
 	"may":           []verdictShape{},
 	"needs":         []findingShape{},
 	"nuc":           nucShape{},

@@ -262,6 +262,9 @@ ground in walk.gpx --lat 50.1 --lon 8.3 --points tree
 ground in walk.gpx --lat 50.1 --lon 12.3 --points tree
 ground in walk.gpx --lat 50.1 --lon 8.2 --points tree
 ground out - --coarse --no-positions
+layout --improve paint
+layout --improve turn --mark "blue disc"
+layout --improve turn --mark "some blue disc"
 
 # refused
 write 'A3 q e'

@@ -4,7 +4,21 @@ import (
 	"math/rand/v2"
 
 	"lidmark/domain/book"
+	"lidmark/domain/yard"
 )
+
+// Singles are single boxes that are to be added, each on a stand of its own with an id
+// and a letter as given in turn. A virgin is to fly from each, and each has a queen
+// where a stranger comes, as in [yard.Layout.Full].
+func Singles(many int, name func() (book.StandID, string)) (stands []yard.Stand) {
+	for range many {
+		s := yard.Stand{Places: 1}
+		s.ID, s.Letter = name()
+		s.Nucs = []yard.Nuc{{Name: s.Letter, Place: 1, Virgins: 1, Queenright: 1}}
+		stands = append(stands, s)
+	}
+	return stands
+}
 
 // placesTried is how many places are looked at for a stand that is added.
 const placesTried = 500

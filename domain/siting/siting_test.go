@@ -268,6 +268,38 @@ func TestStepsSayWhatChangesAndWhatItGains(t *testing.T) {
 	}
 }
 
+func TestNames(t *testing.T) {
+	for want, letters := range map[string]string{
+		"": "", "A": "A", "A, B": "A B", "N1, N2": "N1 N2", "A, N1–N3, N5, P1–P3": "A N1 N2 N3 N5 P1 P2 P3", "N9–N11": "N9 N10 N11", "N1, N01": "N1 N01",
+	} {
+		if got := siting.Names(strings.Fields(letters)); got != want {
+			t.Errorf("%s: %q, want %q", letters, got, want)
+		}
+	}
+}
+
+// What is done is said in a sentence.
+func TestStepWords(t *testing.T) {
+	for _, tt := range []struct {
+		step         siting.Step
+		title, words string
+	}{
+		{
+			siting.Step{Row: "N", Letters: []string{"N1", "N2"}, Nucs: 2, Carried: 2, Nearest: 2, Furthest: 4.25, Painted: 1, DriftWas: 0.16, Drift: 0.06},
+			"Row N, 2 singles", "all carried 2.0 to 4.2 m, 1 front marked anew; drift 16 → 6 of 100",
+		},
+		{
+			siting.Step{Letters: []string{"B", "D"}, Nucs: 8, Turned: 4, Degrees: 315, DriftWas: 0.1, Drift: 0.09},
+			"Stands B, D", "4 of 8 turned by 45° anticlockwise; drift 10 → 9 of 100",
+		},
+		{siting.Step{Letters: []string{"P7"}, Added: true, Nucs: 1, Drift: 0.02}, "New stand P7", "drift 2 of 100"},
+	} {
+		if tt.step.Title() != tt.title || tt.step.Words() != tt.words {
+			t.Errorf("%q: %q", tt.step.Title(), tt.step.Words())
+		}
+	}
+}
+
 // Of four boxes three stand close; the one in the middle is one too many, and going
 // through all of them says so too.
 func TestOneTooMany(t *testing.T) {

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"math"
 	"slices"
-	"strings"
 
 	"lidmark/domain/yard"
 )
@@ -93,8 +92,8 @@ func (t *trial) group(stand int) string {
 
 // row is the letter that the stands of a row share: they are named by it and a figure.
 func row(s *yard.Stand) string {
-	if stem := strings.TrimRight(s.Letter, "0123456789"); stem != s.Letter {
-		return stem
+	if row := stem(s.Letter); row != s.Letter {
+		return row
 	}
 	return ""
 }

@@ -2,6 +2,7 @@ package siting
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 )
 
@@ -11,7 +12,7 @@ func (s Step) Title() string {
 	case s.Added && len(s.Letters) == 1:
 		return "New stand " + s.Letters[0]
 	case s.Added:
-		return "New stands " + strings.Join(s.Letters, ", ")
+		return "New stands " + Names(s.Letters)
 	case s.Row != "" && len(s.Letters) == s.Nucs:
 		return fmt.Sprintf("Row %s, %s", s.Row, counted(s.Nucs, "single"))
 	case s.Row != "":
@@ -19,8 +20,37 @@ func (s Step) Title() string {
 	case len(s.Letters) == 1:
 		return "Stand " + s.Letters[0]
 	}
-	return "Stands " + strings.Join(s.Letters, ", ")
+	return "Stands " + Names(s.Letters)
 }
+
+// Names are letters of stands in a few words, with those of a row that follow each
+// other as "N1–N8".
+func Names(letters []string) string {
+	var out []string
+	for i := 0; i < len(letters); {
+		k := i + 1
+		for k < len(letters) && follows(letters[k-1], letters[k]) {
+			k++
+		}
+		if k-i > 2 {
+			out = append(out, letters[i]+"–"+letters[k-1])
+		} else {
+			out = append(out, letters[i:k]...)
+		}
+		i = k
+	}
+	return strings.Join(out, ", ")
+}
+
+// follows tells whether a letter of a row is the next after another.
+func follows(a, b string) bool {
+	stemA, stemB := stem(a), stem(b)
+	n, err := strconv.Atoi(a[len(stemA):])
+	return err == nil && stemA == stemB && b[len(stemB):] == strconv.Itoa(n+1)
+}
+
+// stem is a letter without the figure of a row.
+func stem(letter string) string { return strings.TrimRight(letter, "0123456789") }
 
 // Words say what is done, and what it does to drift.
 func (s Step) Words() string {

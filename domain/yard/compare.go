@@ -2,6 +2,7 @@ package yard
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 
@@ -28,6 +29,17 @@ func (d Difference) Said() int {
 		return -1
 	}
 	return 0
+}
+
+// Words say whether there is less or more of it, and in how many trials.
+func (d Difference) Words() string {
+	switch d.Said() {
+	case 1:
+		return fmt.Sprintf("less in %.0f of 100 trials", 100*d.Better)
+	case -1:
+		return fmt.Sprintf("more in %.0f of 100 trials", 100*d.Worse)
+	}
+	return "no difference; what there is is smaller than its error"
 }
 
 // Compared is how two layouts differ.

@@ -69,6 +69,17 @@ func TestArrows(t *testing.T) {
 func TestCompare(t *testing.T) {
 	n := practice.Numbers{}
 	close, wide, wider := flying(1, twenty(0.5)...), flying(1, twenty(5)...), flying(1, twenty(5.2)...)
+	for _, tt := range []struct {
+		was, now yard.Layout
+		words    string
+	}{
+		{close, wide, "less in 100 of 100 trials"}, {wide, close, "more in 100 of 100 trials"},
+		{wide, wider, "no difference; what there is is smaller than its error"},
+	} {
+		if got := yard.Compare(tt.was, tt.now, n).Lost.Words(); got != tt.words {
+			t.Errorf("%q, want %q", got, tt.words)
+		}
+	}
 	if c := yard.Compare(close, close, n); c.Lost.Said() != 0 || c.Lost.Mean != 0 || c.Drift.High != 0 {
 		t.Errorf("a layout differs from itself: %+v", c)
 	}

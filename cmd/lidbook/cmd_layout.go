@@ -1,0 +1,123 @@
+package main
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+	"lidmark/domain/siting"
+	"lidmark/domain/yard"
+)
+
+// layoutFlags are what is asked of a layout.
+type layoutFlags struct {
+	improve          string
+	marks            []string
+	add, less, tries int
+	seed             int
+}
+
+func layoutCommand(a *app) *cobra.Command {
+	var f layoutFlags
+	c := a.reading(&cobra.Command{
+		Use:   "layout",
+		Short: "What it costs how the boxes of a yard stand, and how they would stand better",
+		Long: "Reckons the virgins who end at a wrong door and are lost, and the workers who drift.\nWith --improve it looks for a better layout, with --add for places for more single\nboxes, with --less for boxes that are too many. Nothing is written: a layout is made\n" +
+			"the plan in the window. The same seed finds the same.",
+		Example: "  lidbook layout\n  lidbook layout --improve turn --mark \"8 blue disc\" --mark \"8 yellow bar\"\n  lidbook layout --improve move --tries 50000 --seed 2",
+		Args:    cobra.NoArgs,
+	}, func(_ *cobra.Command, v *book.View, _ []string) error {
+		y, err := finder{View: v}.homeOr(a.flags.yard)
+		if err != nil {
+			return err
+		}
+		s, l := shapeOfLayout(v, y)
+		if s.Better, err = f.better(v, y, l); err != nil {
+			return err
+		}
+		for _, spared := range siting.Spare(l, f.less, nil, v.Numbers()) {
+			s.TooMany = append(s.TooMany, tooManyShape{spared.Name, spared.Words(), round(spared.Gain)})
+		}
+		return a.show(s, func() { a.printLayout(s) })
+	})
+	fl := c.Flags()
+	fl.StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
+	fl.StringVar(&f.improve, "improve", "", "look for a better layout: turn (stands are turned, fronts marked) or move (and carried) `HOW`")
+	fl.StringArrayVar(&f.marks, "mark", nil, "a front `MARK` to hand and for how many: \"8 blue disc\"; can be said again")
+	amount(c, &f.add, "add", 0, "find places for so many single `BOXES` more")
+	amount(c, &f.less, "less", 0, "tell which `BOXES` are too many, so many")
+	amount(c, &f.tries, "tries", 0, "try so many `LAYOUTS` (else 2000 a box)")
+	amount(c, &f.seed, "seed", 0, "begin the search by another `NUMBER`")
+	return c
+}
+
+// better looks for a better layout, where that is asked for.
+func (f layoutFlags) better(v *book.View, y *book.Yard, l yard.Layout) (*betterShape, error) {
+	task, err := f.task(v, y, l)
+	if err != nil || task == nil {
+		return nil, err
+	}
+	if f.tries > 0 {
+		task.Tries = f.tries
+	}
+	task.Seed = uint64(f.seed)
+	s, err := siting.New(*task, v.Numbers())
+	if err != nil {
+		return nil, err
+	}
+	for s.Step(10_000) {
+		continue
+	}
+	return shapeOfBetter(v, l, s.Best()), nil
+}
+
+func (f layoutFlags) task(v *book.View, y *book.Yard, l yard.Layout) (*siting.Task, error) {
+	marks, err := stocks(f.marks)
+	if err != nil {
+		return nil, err
+	}
+	g, n := yard.GroundOf(y), v.Numbers()
+	var t siting.Task
+	switch {
+	case f.improve == "" && f.add == 0:
+		return nil, nil
+	case f.improve == "":
+		t = siting.Adding(l, nil, marks, g, n)
+	case f.improve == "turn":
+		t = siting.TurnAndPaint(l, marks, g, n)
+	case f.improve == "move":
+		t = siting.Moving(l, nil, marks, g, n)
+	default:
+		return nil, fmt.Errorf("--improve %s: say turn or move", f.improve)
+	}
+	t.Add = added(f.add)
+	return &t, nil
+}
+
+// added are single boxes more, without names in the book.
+func added(many int) []yard.Stand {
+	k := 0
+	return siting.Singles(many, func() (book.StandID, string) {
+		k++
+		return book.StandID{}, fmt.Sprintf("new %d", k)
+	})
+}
+
+// stocks are marks to hand as they are typed: how many, the colour, the shape.
+func stocks(typed []string) (marks []siting.Stock, err error) {
+	for _, text := range typed {
+		words := strings.Fields(text)
+		if len(words) != 3 {
+			return nil, fmt.Errorf("--mark %q: say how many, the colour and the shape, as in \"8 blue disc\"", text)
+		}
+		count, err := strconv.Atoi(words[0])
+		if err != nil || count < 1 {
+			return nil, fmt.Errorf("--mark %q: %q is no number of marks; say how many first, as in \"8 blue disc\"", text, words[0])
+		}
+		marks = append(marks, siting.Stock{Mark: yard.Mark{Colour: words[1], Shape: words[2]}, Count: count})
+	}
+	return marks, nil
+}
