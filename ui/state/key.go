@@ -42,7 +42,7 @@ func (s State) key(m Keyed) (State, []Effect) {
 	if m.Key == " " {
 		m.Key = "Space"
 	}
-	if _, runs := byKey[m.name()]; runs {
+	if s.Goto != "" && slices.ContainsFunc(byKey[m.name()], func(i int) bool { return commands[i].Reason(s) == "" }) {
 		s.Goto = ""
 	}
 	return keyed(s.keysFreed(m), m)

@@ -28,7 +28,7 @@ var keyGroups = []keyGroup{
 	{"What fills the room", []string{"late day", "batch room", "course room", "layout"}, nil},
 	{"A try-out of a layout", []string{
 		"turn left", "turn right", "swing", "line up", "spread", "bend", "double", "hold", "mark fronts", "grid", "measure", "keep layout", "finish drawing", "point back", "wipe feature",
-	}, []Command{{Keys: "Up", Does: "the picked stands one step to the north; Down, Left, Right likewise"}}},
+	}, []Command{{Keys: "Up", Does: "move the picked stands; other arrows"}}},
 	{"The walk, typed in the evening", []string{
 		"type it in", "morning", "midday", "afternoon", "evening", "all nucs", "reader", "strike row", "close walk",
 	}, nil},

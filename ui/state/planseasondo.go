@@ -18,8 +18,8 @@ const (
 
 // seasonCommands are the commands of the page of the season.
 var seasonCommands = []Command{
-	{Name: "season", Does: "the season: all planned batches and their clashes", Keys: "Alt+Shift+S", Word: "Season", Why: noBook, Do: pure(State.toSeason)},
-	{Name: "find dates", Does: "find dates for all orders that need a graft", Keys: "Ctrl+D", Word: "Find dates", Why: noDates, Do: findDates},
+	{Name: "season", Does: "the season: batches and clashes", Keys: "Alt+Shift+S", Word: "Season", Why: noBook, Do: pure(State.toSeason)},
+	{Name: "find dates", Does: "find dates for open orders", Keys: "Ctrl+D", Word: "Find dates", Why: noDates, Do: findDates},
 	{Name: "stop dates", Does: "stop and keep the best so far, like Esc", Word: "Stop", Why: notFinding, Do: datesStopped},
 	{Name: "plan dates", Does: "make the dates the plan", Keys: "Ctrl+Enter", Word: "Make it the plan", Why: noDatesPlanned, Do: datesPlanned},
 	{Name: "forget dates", Does: "forget the dates", Word: "Forget them", Why: noDatesFound, Do: pure(func(s State) State { s.seasoned.dates = nil; return s })},
