@@ -22,6 +22,7 @@ type desk struct {
 	reviews              worker // the last review asked for is the one that matters
 	orders               worker // so is the last sheet of the orders
 	seasons              worker // and the last of the season
+	layouts              worker // and the last comparison of layouts
 	keeps                keeper
 	openings             int // of books so far; counted by long work alone
 
@@ -70,6 +71,15 @@ func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
 	case state.SearchSeason:
 		d.work(tell, func(ctx context.Context, tell func(state.Msg)) {
 			tell(e.Search(func(m state.SeasonFound) bool { tell(m); return ctx.Err() == nil }))
+		})
+	case state.CompareLayouts:
+		d.layouts.drop()
+		d.layouts.give(func() { tell(e.Reckon()) })
+	case state.SpareLayout:
+		d.layouts.give(func() { tell(e.Reckon()) })
+	case state.SearchLayout:
+		d.work(tell, func(ctx context.Context, tell func(state.Msg)) {
+			tell(e.Search(func(m state.LayoutFound) bool { tell(m); return ctx.Err() == nil }))
 		})
 	case state.KeepPrefs:
 		d.keeps.keep(d.prefsFile(), e.Prefs)

@@ -76,6 +76,7 @@ func situations(t *testing.T) (all []situation) {
 	add("the season, dates found", datesFound(seasonal(t)))
 	formed := datesFound(seasonal(t))
 	add("the season, dates found and a form", formed.run("note"))
+	all = append(all, layouts(t)...)
 	add("Review, not reckoned yet", start(t).run("review"))
 	add("Review", reviewer(t))
 	add("Review, a nuc decided for", decidedFirst(reviewer(t)))

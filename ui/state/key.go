@@ -112,6 +112,10 @@ func (s State) keyFocus(m Keyed) (next State, effects []Effect, took bool) {
 		if next, took = s.keyOrders(m); took {
 			return next, nil, true
 		}
+	case s.OnLayout():
+		if next, effects, took = s.keyLaying(m); took {
+			return next, effects, true
+		}
 	case s.OnSeason():
 		if next, effects, took = s.keySeason(m); took {
 			return next, effects, true

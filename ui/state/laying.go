@@ -164,7 +164,7 @@ func TriedStand(id book.StandID) scene.Ref { return scene.Ref{Kind: TriedRef, ID
 // triesClicked takes up a try-out that was kept.
 func (s State) triesClicked(r scene.Ref) State {
 	var id book.LayoutID
-	if err := id.UnmarshalText([]byte(r.ID)); err != nil || !s.OnLayout() {
+	if err := id.UnmarshalText([]byte(r.ID)); err != nil || !s.OnLayout() || noEdit(s) != "" {
 		return s
 	}
 	v := s.Present().View

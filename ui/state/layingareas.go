@@ -93,7 +93,7 @@ func (s State) onTry(p scene.Point) book.Point {
 
 // triedHeld is the window as a stand of the try-out is taken hold of.
 func (s State) triedHeld() State {
-	if _, ok := standOf(s.Drag.Tag.Ref); !ok || !s.OnLayout() || s.Drawing.What != 0 {
+	if _, ok := standOf(s.Drag.Tag.Ref); !ok || !s.OnLayout() || s.Measuring() || noEdit(s) != "" || s.Drawing.What != 0 {
 		s.Drag.Kind = Held
 		return s
 	}

@@ -25,7 +25,14 @@ var layoutCommands = []Command{
 	{Name: "mark fronts", Does: "mark the fronts on picked stands", Word: "Mark fronts", Keys: "M", Why: noPick, Do: editing(marked)},
 	{Name: "grid", Does: "stands snap to half metres, or not", Word: "Snap", Keys: "G", Why: noTryOut, Do: pure(State.gridded)},
 	{Name: "measure", Does: "measure: two clicks", Word: "Measure", Keys: "R", Why: noTryOut, Do: pure(State.rulered)},
-	{Name: "as it stands", Does: "begin the try-out anew from the yard as it stands", Word: "As it stands", Why: noTryOut, Do: pure(State.tryAnew)},
+	{Name: "as it stands", Does: "begin the try-out anew from the yard as it stands", Word: "As it stands", Why: noEdit, Do: pure(State.tryAnew)},
+	{Name: "turn layout", Does: "improve: turn and mark only", Word: "Turn and mark", Keys: "I", Why: noSearch, Do: searching(turnMode)},
+	{Name: "move layout", Does: "improve: move stands as well", Word: "Move", Keys: "O", Why: noSearch, Do: searching(moveMode)},
+	{Name: "more boxes", Does: "find places for more boxes", Word: "More boxes", Keys: "N", Why: noMoreBoxes, Do: searching(moreMode)},
+	{Name: "too many", Does: "which nuc is one too many", Word: "One too many", Keys: "K", Why: noEdit, Do: spared},
+	{Name: "search further", Does: "look for a better one further", Word: "Search further", Keys: "J", Why: noSearch, Do: State.searchedOn},
+	{Name: "stop layout", Does: "stop and keep the best so far, like Esc", Word: "Stop", Why: notLooking, Do: layoutStopped},
+	{Name: "new layout", Does: "another try-out, begun as this one is", Word: "Another", Why: noEdit, Do: pure(State.triedAnother)},
 	{Name: "keep layout", Does: "keep the try-out", Word: "Keep the try-out", Keys: "Ctrl+S", Why: noKeepLayout, Do: State.layoutKept},
 	{Name: "plan layout", Does: "make the try-out the plan of the yard", Word: "Make it the plan", Why: noKeepLayout, Do: State.layoutPlanned},
 	{Name: "drop layout", Does: "throw the try-out away", Word: "Throw it away", Why: noDropLayout, Do: State.layoutDropped},
@@ -41,8 +48,19 @@ func noTryOut(s State) string {
 	return ""
 }
 
-func noPick(s State) string {
+// noEdit says why the try-out cannot be changed.
+func noEdit(s State) string {
 	if why := noTryOut(s); why != "" {
+		return why
+	}
+	if s.laidOut.search.Looking() {
+		return "a better layout is being looked for: stop with Esc"
+	}
+	return ""
+}
+
+func noPick(s State) string {
+	if why := noEdit(s); why != "" {
 		return why
 	}
 	if len(s.Laying.Pick) == 0 {
@@ -64,6 +82,9 @@ func noPicks(s State) string {
 // noStepBack says why no step of the try-out can be taken back, noStepOn why none
 // can be done again.
 func noStepBack(s State) string {
+	if why := noEdit(s); why != "" {
+		return why
+	}
 	if len(s.Laying.past) == 0 {
 		return "nothing was changed in the try-out yet"
 	}
@@ -71,14 +92,48 @@ func noStepBack(s State) string {
 }
 
 func noStepOn(s State) string {
+	if why := noEdit(s); why != "" {
+		return why
+	}
 	if len(s.Laying.ahead) == 0 {
 		return "no step of the try-out was taken back"
 	}
 	return ""
 }
 
-func noKeepLayout(s State) string {
+// noSearch says why no better layout can be looked for.
+func noSearch(s State) string {
+	if why := noEdit(s); why != "" {
+		return why
+	}
+	if s.Busy != nil {
+		return "something is under way: wait for it, or stop it in the foot"
+	}
+	return ""
+}
+
+func noMoreBoxes(s State) string {
+	if why := noSearch(s); why != "" {
+		return why
+	}
+	if _, ok := s.MoreCount(); !ok {
+		return fmt.Sprintf("more boxes: write 1 to %d", moreMost)
+	}
+	return ""
+}
+
+func notLooking(s State) string {
 	if why := noTryOut(s); why != "" {
+		return why
+	}
+	if !s.laidOut.search.Looking() {
+		return "no layout is being looked for"
+	}
+	return ""
+}
+
+func noKeepLayout(s State) string {
+	if why := noEdit(s); why != "" {
 		return why
 	}
 	if why := noPen(s); why != "" {
@@ -91,7 +146,7 @@ func noKeepLayout(s State) string {
 }
 
 func noDropLayout(s State) string {
-	if why := noTryOut(s); why != "" {
+	if why := noEdit(s); why != "" {
 		return why
 	}
 	if s.Laying.ID.IsZero() {
@@ -200,6 +255,12 @@ func (l *Laying) named(letter string) bool {
 }
 
 func (s State) tryAnew() State { return s.stoodSo(yard.Of(s.Present().View, s.Laying.Yard)) }
+
+// triedAnother is the window with another try-out, which begins as this one is.
+func (s State) triedAnother() State {
+	name := freeName(append(s.Present().View.Layouts(s.Laying.Yard), book.Layout{LayoutTried: book.LayoutTried{Name: s.Laying.Name}}))
+	return s.laid(func(l *Laying) { l.ID, l.Name = book.LayoutID{}, name })
+}
 
 // nudged moves the picked stands with the arrows: a step of the grid, or a
 // centimetre where there is none.

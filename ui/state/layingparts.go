@@ -31,10 +31,29 @@ func (s State) LayoutParts() (all []LayoutPart) {
 			"Drag a stand on the right-hand map, or pick some with a band and use the words above. The real yard stays as it is.",
 		}})
 	}
-	all = append(all, t.changed()...)
+	all = append(all, s.tooMany()...)
+	if f := s.laidOut.search; f.Looking() {
+		all[0] = LayoutPart{Title: "Looking for a better layout", Lines: []string{f.searchSays()}, Ruled: true}
+	}
+	all = append(all, s.changedParts(t)...)
 	all = append(all, s.waits(t)...)
 	all = append(all, sureness(t)...)
 	return append(all, faults(t)...)
+}
+
+// changedParts are the changes, in the words of the search where that made all of them.
+func (s State) changedParts(t *LayoutSheet) (all []LayoutPart) {
+	f := s.laidOut.search
+	if !f.shown(s.Laying.Try) || !f.fresh {
+		return t.changed()
+	}
+	for _, step := range f.Steps {
+		all = append(all, LayoutPart{Title: step.Title(), Lines: []string{step.Words()}, Ruled: true})
+	}
+	if len(f.Left) > 0 {
+		all = append(all, LayoutPart{Title: "Left as they are", Lines: []string{strings.Join(f.Left, ", ") + ": too little to gain"}, Ruled: true})
+	}
+	return all
 }
 
 // changed are the changes of the try-out by row, or by what is done with stands.

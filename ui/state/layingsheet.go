@@ -39,19 +39,25 @@ type LayoutSide struct {
 	Standing []Standing
 }
 
-// KeptLayout is a try-out that was kept, with its figures.
-type KeptLayout struct {
-	book.Layout
-	LayoutSide
-}
-
 // leastArrow is the share of a nuc's workers from which on an arrow is drawn.
 const leastArrow = 0.02
 
-// layoutKey names what a sheet is of.
+// layoutKey names what a sheet is of: a changed layout has other stands.
 type layoutKey struct {
-	of   *Reading
-	with *Laying
+	of     *Reading
+	yard   book.YardID
+	tries  book.LayoutID
+	stands *yard.Stand
+	many   int
+}
+
+func (s State) layoutKey() layoutKey {
+	l := s.Laying
+	k := layoutKey{of: s.Present(), yard: l.Yard, tries: l.ID, many: len(l.Try.Stands)}
+	if k.many > 0 {
+		k.stands = &l.Try.Stands[0]
+	}
+	return k
 }
 
 // laidOut is what is known of the try-out.
@@ -63,8 +69,13 @@ type laidOut struct {
 	yard    book.YardID
 	now     LayoutSide
 	drift   map[book.NucID]float64
+	kept    []KeptLayout
 	shades  []yard.Shadow
 	at      time.Time // of the shades
+
+	search   *LayoutSearch
+	searches int
+	spared   *LayoutSpared
 }
 
 // LayoutSheet is what the try-out comes to; nil where none is worked at.
@@ -81,12 +92,12 @@ func (s State) layingOut() (State, []Effect) {
 	if !s.OnLayout() {
 		return s, nil
 	}
-	key := layoutKey{s.Present(), s.Laying}
-	dragged := s.Drag.Kind == TriedDrag
+	key := s.layoutKey()
+	dragged := s.Drag.Kind == TriedDrag || s.laidOut.search.Looking()
 	if key == s.laidOut.is && (s.laidOut.sheet.Whole || dragged) {
 		return s, nil
 	}
-	s.laidOut = s.laidOut.reckon(key, !dragged)
+	s.laidOut = s.laidOut.reckon(key, s.Laying, !dragged)
 	if dragged || key == s.laidOut.asked {
 		return s, nil
 	}
@@ -94,8 +105,8 @@ func (s State) layingOut() (State, []Effect) {
 	return s, []Effect{CompareLayouts{key, s.laidOut.sheet.Now.Layout, s.laidOut.sheet.Try.Layout, s.Present().Numbers()}}
 }
 
-func (o laidOut) reckon(key layoutKey, whole bool) laidOut {
-	r, l := key.of, key.with
+func (o laidOut) reckon(key layoutKey, l *Laying, whole bool) laidOut {
+	r := key.of
 	n := r.Numbers()
 	ground := yard.GroundOf(r.View.Yard(l.Yard))
 	sheet := &LayoutSheet{Whole: whole}
@@ -106,6 +117,7 @@ func (o laidOut) reckon(key layoutKey, whole bool) laidOut {
 		o.now.whole(ground, r.Day, n)
 		o.now.Standing = r.standingOf(o.now.Layout, func(book.StandID) scene.Ref { return TodayGround })
 		o.drift = driftOf(o.now.Layout, n)
+		o.kept = keptOf(r, l.Yard, ground)
 		o.shades, o.at = shadesBy(ground, r.Day, r.View.Zone(), n)
 	}
 	sheet.Shades, sheet.ShadesAt = o.shades, o.at
@@ -114,6 +126,11 @@ func (o laidOut) reckon(key layoutKey, whole bool) laidOut {
 	if sheet.Full = sheet.Now.Cost.Virgins < 1; sheet.Full {
 		sheet.Now = o.now.full(n)
 		try = try.Full()
+	}
+	for _, k := range o.kept {
+		if k.Layout.Layout != l.ID {
+			sheet.Kept = append(sheet.Kept, k.as(sheet.Full, n))
+		}
 	}
 	sheet.Try = sideOf(try, n)
 	sheet.Try.Standing = r.standingOf(try, TriedStand)

@@ -24,7 +24,7 @@ const (
 // layoutTyped is the window with what was typed into a field of the try-out taken.
 func (s State) layoutTyped(name string) State {
 	typed := s.Typed(name)
-	if !s.OnLayout() || typed == "" {
+	if !s.OnLayout() || typed == "" || noEdit(s) != "" {
 		return s
 	}
 	switch name {

@@ -63,6 +63,8 @@ func (s State) enterIn(name string) (State, []Effect) {
 		return s.walkEntered()
 	case strings.HasPrefix(name, FormField) && s.Form != nil:
 		return s.submit()
+	case name == LayoutMore:
+		return run(s, "more boxes")
 	case strings.HasPrefix(name, LayoutField):
 		return s.layoutTyped(name), nil
 	case startField(name) || listField(name):

@@ -113,6 +113,10 @@ func (s State) reckonedBeside(m Msg) (State, []Effect) {
 		return s.ordersTaken(m)
 	case SeasonReckoned:
 		return s.seasonTaken(m), nil
+	case LayoutFound:
+		return s.layoutTaken(m), nil
+	case LayoutSpared:
+		return s.sparedTaken(m), nil
 	case SeasonFound:
 		return s.datesTaken(m), nil
 	}

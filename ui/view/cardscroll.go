@@ -17,6 +17,10 @@ func CardMost(s state.State, m scene.Measurer) float64 {
 	if s.Book == nil || p.l.Card.Empty() {
 		return 0
 	}
+	if p.s.OnLayout() && p.s.Form == nil {
+		_, most := p.layoutScroll()
+		return most
+	}
 	if p.s.Fill == state.LateFill && p.s.Form == nil {
 		_, most := p.triageScroll()
 		return most
@@ -35,6 +39,10 @@ func CardAt(s state.State, m scene.Measurer) float64 {
 	}
 	if s.Book == nil || p.l.Card.Empty() {
 		return 0
+	}
+	if p.s.OnLayout() && p.s.Form == nil {
+		offset, _ := p.layoutScroll()
+		return offset
 	}
 	if p.s.Fill == state.LateFill && p.s.Form == nil {
 		offset, _ := p.triageScroll()

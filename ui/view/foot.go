@@ -117,8 +117,8 @@ func (p *sheet) undoWords(x, y float64) float64 {
 	const before = 36 + 28 // the dot, and the air behind what is saved
 	room := max(0, x-before-p.width(p.saved(), ink2(13)))
 	fitted := func(words string) string { return scene.Shorten(p.measure, words, 13, scene.Regular, room) }
-	if done := p.s.Pen.Done; len(done) > 0 {
-		words := fitted("undo: " + done[len(done)-1].Words)
+	if last, ok := p.s.UndoWords(); ok {
+		words := fitted("undo: " + last)
 		from := x - p.width(words, ink(13))
 		p.link(from, y, words, ink(13), "undo", false)
 		return from

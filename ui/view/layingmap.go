@@ -64,7 +64,7 @@ func frontsOf(l yard.Layout) map[book.NucID]front {
 // drift, and what is picked.
 func (m *layoutMap) draw() {
 	m.drawGround()
-	m.largest()
+	m.sized()
 	if m.tried {
 		m.picks()
 		m.wasThere()
@@ -79,10 +79,15 @@ func (m *layoutMap) draw() {
 	}
 }
 
-// largest is how large lids get where a yard has room for them all.
-func (m *layoutMap) largest() {
-	if m.leastLid(m.stand, m.most) < mapLidFull {
-		m.most = min(m.most, mapLidFull-0.5)
+// sized makes lids in both maps as large as those of the yard as it stands: a try-out in
+// which stands come close shows them overlap, and no lid shrinks while one is dragged.
+func (m *layoutMap) sized() {
+	least := m.leastLid(m.s.LayoutSheet().Now.Standing, m.most)
+	if least < mapLidFull {
+		m.most, m.hollow = min(m.most, mapLidFull-0.5), true
+	}
+	if m.tried {
+		m.least = min(least, m.most)
 	}
 }
 

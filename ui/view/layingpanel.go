@@ -1,6 +1,8 @@
 package view
 
 import (
+	"fmt"
+
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -20,7 +22,8 @@ func (d *layingDraw) panel() {
 	d.panelFoot(body.Bottom())
 }
 
-const panelFootHigh = 146.0
+// panelFootHigh is how high the foot of the panel is, dp.
+const panelFootHigh = 198.0
 
 func (d *layingDraw) panelBody() scene.Area {
 	a := d.Panel
@@ -39,39 +42,141 @@ func (d *layingDraw) panelScroll() (offset, most float64) {
 	return min(d.s.Scroll[state.CardPlace], most), most
 }
 
+// layoutScroll is how far the panel of a layout is scrolled, and can be.
+func (p *sheet) layoutScroll() (offset, most float64) {
+	is := p.s.LayoutSheet()
+	d := &layingDraw{sheet: p, is: is, LayingAreas: p.s.LayingAreas()}
+	if is == nil || d.Panel.Empty() {
+		return 0, 0
+	}
+	return d.panelScroll()
+}
+
 // panelParts writes the parts from y on and gives where they end.
 func (d *layingDraw) panelParts(y float64) float64 {
 	x, w := d.Panel.X+state.Edge, d.Panel.W-2*state.Edge
+	y = d.pickedFields(x, y+8, w) + 24
 	for i, part := range d.s.LayoutParts() {
+		f, below := ink(14).semi(), 20.0
 		switch {
 		case i == 0:
-			d.fit(x, y+32, part.Title, ink(16).semi(), x+w)
-			y += 60
+			f, below = ink(16).semi(), 24
 		case part.Alarm:
 			tone, _ := d.alarm()
-			d.fit(x, y, part.Title, ink(14).semi().as(tone), x+w)
-			y += 20
-		default:
-			d.fit(x, y, part.Title, ink(14).semi(), x+w)
-			y += 20
+			f = f.as(tone)
 		}
+		d.wrap(x, y, part.Title, f, w, 2)
+		y += below + float64(len(scene.Wrap(d.measure, d.say(part.Title), f.size, f.weight, w))-1)*scene.LineHeight(f.size)
 		for _, line := range part.Lines {
-			y = d.wrap(x, y, line, ink2(13.5), w, 9)
+			y = d.wrap(x, y, line, ink2(13.5), w, 12)
 		}
 		if part.Ruled {
-			y += 4
-			d.rule(x, y-8, x+w, y-8, scene.Hair)
+			d.rule(x, y-6, x+w, y-6, scene.Hair)
+			y += 6
 		}
-		y += 12
+		y += 10
+	}
+	return d.tries(x, y, w)
+}
+
+// pickedFields draws where the picked stand is and how it is turned, to be typed.
+func (d *layingDraw) pickedFields(x, y, w float64) float64 {
+	first, n := d.s.PickedStand()
+	if n == 0 {
+		return y
+	}
+	title := "Stand " + first.Letter
+	if n > 1 {
+		title = fmt.Sprintf("%d stands, the first is %s", n, first.Letter)
+	}
+	if first.Fixed {
+		title += ", held where it is"
+	}
+	d.fit(x, y+16, title, ink(14).semi().as(scene.Pen), x+w)
+	const gap = 10.0
+	wide := (w - 2*gap) / 3
+	for i, f := range []struct{ name, word, now, says string }{
+		{state.LayoutEast, "east, m", fmt.Sprintf("%.1f", first.At.X), "metres to the east of the yard’s origin; Enter moves"},
+		{state.LayoutNorth, "north, m", fmt.Sprintf("%.1f", first.At.Y), "metres to the north of the yard’s origin; Enter moves"},
+		{state.LayoutTurn, "turned, °", fmt.Sprintf("%.0f", first.Turn), "degrees clockwise from north; Enter turns"},
+	} {
+		left := x + float64(i)*(wide+gap)
+		d.text(left, y+36, f.word, ink2(12))
+		d.input(scene.Area{X: left, Y: y + 42, W: wide, H: 30}, f.name, fieldLook{size: 14, empty: f.now, reason: f.says})
+	}
+	d.rule(x, y+86, x+w, y+86, scene.Hair)
+	return y + 86
+}
+
+// tries draws the name of the try-out, to be typed, and the ones that were kept.
+func (d *layingDraw) tries(x, y, w float64) float64 {
+	end := d.text(x, y+6, "Name of the try-out", ink(14).semi())
+	d.link(max(end+16, x+w-d.width("begin another", ink(13.5))), y+6, "begin another", ink(13.5).as(scene.Pen), "new layout", false)
+	d.input(scene.Area{X: x, Y: y + 18, W: w, H: 30}, state.LayoutName, fieldLook{size: 14, empty: d.s.Laying.Name, reason: "what this try-out is called; Enter names it"})
+	y += 60
+	for _, l := range d.s.TriesLines() {
+		row := scene.Area{X: x - 6, Y: y - 4, W: w + 12, H: 40}
+		r := scene.Rect{Area: row, Radius: buttonRadius, Tag: scene.Tag{Ref: l.Ref, Reason: "take it up, beside the yard as it stands"}}
+		if d.hovers(l.Ref) {
+			r.Fill = scene.Sunk
+		}
+		d.add(r)
+		d.fit(x, y+12, l.Name, ink(14).as(scene.Pen), x+w)
+		d.fit(x, y+29, l.Says, ink2(12.5), x+w)
+		y += 44
 	}
 	return y
 }
 
-// panelFoot draws what is done with the try-out.
+// panelFoot draws how it can be made better, and what is done with the try-out.
 func (d *layingDraw) panelFoot(y float64) {
 	x, w := d.Panel.X+state.Edge, d.Panel.W-2*state.Edge
 	d.rule(x, y, x+w, y, scene.Hair)
+	if f := d.s.LayoutSearch(); f.Looking() {
+		d.looking(f, scene.Area{X: x, Y: y + 12, W: w, H: panelFootHigh})
+		return
+	}
+	d.improve(x, y+10, w)
+	y += 82
+	d.rule(x, y, x+w, y, scene.Hair)
 	d.button(x, y+12, d.s.LayoutPlanWord(), "plan layout", true)
-	end := d.button(x, y+54, "Keep", "keep layout", false)
-	d.button(end+8, y+54, "Throw away", "drop layout", false)
+	x = d.button(x, y+56, "Search further", "search further", false) + 8
+	x = d.button(x, y+56, "Keep", "keep layout", false) + 8
+	d.button(x, y+56, "Drop", "drop layout", false)
+}
+
+// improve draws what may be looked for: words that begin it, each with its key.
+func (d *layingDraw) improve(x, y, w float64) {
+	half := (w - 8) / 2
+	d.choice(scene.Area{X: x, Y: y, W: half, H: 30}, "Turn and mark", "turn layout")
+	d.choice(scene.Area{X: x + half + 8, Y: y, W: half, H: 30}, "Move", "move layout")
+	const field = 44.0
+	d.input(scene.Area{X: x, Y: y + 36, W: field, H: 30}, state.LayoutMore, fieldLook{size: 14, empty: "12", wrong: !d.s.MoreRight(), reason: "for how many more boxes places are to be found"})
+	d.choice(scene.Area{X: x + field + 6, Y: y + 36, W: half - field - 6, H: 30}, "more boxes", "more boxes")
+	d.choice(scene.Area{X: x + half + 8, Y: y + 36, W: half, H: 30}, "One too many", "too many")
+}
+
+// choice is a small button with its key.
+func (d *layingDraw) choice(a scene.Area, word, command string) {
+	d.wideButton(a, "", command, false)
+	c, _ := state.CommandNamed(command)
+	f := ink(13.5).medium()
+	if c.Reason(d.s) != "" {
+		f = f.as(scene.Ink3)
+	}
+	key := firstKey(c.Keys)
+	end := d.fit(a.X+10, a.Y+20, word, f, a.Right()-8)
+	if end+6+d.width(key, ink2(12)) < a.Right()-6 {
+		d.right(a.Right()-10, a.Y+20, key, ink2(12))
+	}
+}
+
+// looking draws how far a search is, and what stops it.
+func (d *layingDraw) looking(f *state.LayoutSearch, a scene.Area) {
+	bar := scene.Area{X: a.X, Y: a.Y + 4, W: a.W, H: 5}
+	d.rect(bar, scene.Sunk)
+	bar.W *= float64(f.Tries) / float64(max(1, f.Of))
+	d.rect(bar, scene.Pen)
+	d.wrap(a.X, a.Y+30, "The best so far is on the map. Esc stops and keeps it; undo takes it back.", ink2(13), a.W, 3)
+	d.button(a.X, a.Y+70, "Stop", "stop layout", true)
 }

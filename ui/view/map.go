@@ -20,6 +20,7 @@ type ground struct {
 	r       *state.Reading
 	stand   []state.Standing                           // what stands there
 	wear    func(n *state.Nuc, on *spot, l *scene.Lid) // what a lid has otherwise; nil: nothing
+	least   float64                                    // no lid is smaller, dp
 	dark    []yard.Shadow                              // nil: as on a usual morning
 	figures bool                                       // lids are large enough for figures
 	hollow  bool                                       // lids are too small for the hatch of what nobody saw
