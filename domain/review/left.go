@@ -23,14 +23,17 @@ type Left struct {
 // Left tells what the best use leaves in hand, or lacks, ware by ware. What is given
 // only where a look finds no queen is left until then: a cell of it is caged as the
 // others are, so that the cages are those that the day's work packs.
-func (r *Review) Left() (all []Left) {
+func (r *Review) Left() []Left { return r.left }
+
+// leaves reckons what is left, once for a use: it goes through all nucs.
+func (r *Review) leaves() (all []Left) {
 	left, looks := make([]int, len(r.Hand.Wares)), make([]int, len(r.Hand.Wares))
 	for i, w := range r.Hand.Wares {
 		left[i] = w.Many
 	}
 	for i, j := range r.This.Chosen {
 		n := &r.Nucs[i]
-		switch w := n.Ways[j]; {
+		switch w := &n.Ways[j]; {
 		case n.Decided:
 			if ware := r.wareOf(n.Plan); n.looks && ware >= 0 {
 				left[ware]++

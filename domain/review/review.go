@@ -47,6 +47,7 @@ type Review struct {
 	view    *book.View
 	course  *course.Course
 	taken   map[int]int // by nuc, the way taken whatever the best use says
+	left    []Left
 }
 
 // Usual is the day by which queens are wanted while the keeper names none.

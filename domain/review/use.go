@@ -41,6 +41,7 @@ func (r *Review) uses() {
 	for _, u := range []*Use{&r.This, &r.Order, &r.None} {
 		r.sum(u)
 	}
+	r.left = r.leaves()
 }
 
 // problem is the review as the solver takes it. Supplies are the wares, then

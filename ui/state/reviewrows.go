@@ -176,7 +176,7 @@ func (s State) ReviewWay(i int) (w review.Way, own bool) {
 
 // Way is [State.ReviewWay], asked of many.
 func (r *ReviewSheet) Way(i int, set Reviewing) (w review.Way, own bool) {
-	n := r.Nucs[i]
+	n := &r.Nucs[i]
 	if chosen, ok := set.Ways[n.Nuc.Nuc]; ok {
 		if at := slices.IndexFunc(n.Ways, func(w review.Way) bool { return r.ChoiceOf(w) == chosen }); at >= 0 {
 			return n.Ways[at], true

@@ -107,9 +107,12 @@ func (c *cardDraw) given(sheet *state.ReviewSheet) (all []handed) {
 		}
 		return 0
 	}
-	for i, n := range sheet.Nucs {
-		if w, _ := sheet.Way(i, c.s.Reviewing); w.Gives() && !n.Decided {
-			all = append(all, handed{n, w})
+	for i := range sheet.Nucs {
+		if sheet.Nucs[i].Decided {
+			continue
+		}
+		if w, _ := sheet.Way(i, c.s.Reviewing); w.Gives() {
+			all = append(all, handed{sheet.Nucs[i], w})
 		}
 	}
 	slices.SortStableFunc(all, func(a, b handed) int {
