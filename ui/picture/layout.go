@@ -1,27 +1,52 @@
 package picture
 
-import "lidmark/ui/state"
+import (
+	"lidmark/domain/book"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
 
-// layoutTries is how many times a search tells of itself before the picture takes what
-// is found.
-const layoutTries = 12
-
-// layout is a try-out beside the yard, found by moving, turning and marking.
+// layout is a try-out beside the yard: fronts are marked as a search found it, and the
+// single boxes of each row are set in a zigzag.
 func layout(s *state.State) {
 	send(s, state.Ran{Command: "layout"})
-	next, effects := state.Update(*s, state.Ran{Command: "move layout"})
+	next, effects := state.Update(*s, state.Ran{Command: "turn layout"})
 	*s = next
 	for _, e := range effects {
 		if e, ok := e.(state.SearchLayout); ok {
-			told := 0
-			send(s, e.Search(func(state.LayoutFound) bool { told++; return told < layoutTries }))
+			send(s, e.Search(func(state.LayoutFound) bool { return true }))
 		}
 	}
 	if !s.OnLayout() {
 		return
 	}
+	var aside, turned []book.StandID
+	for i, st := range s.Laying.Try.Stands {
+		switch {
+		case st.Places == 1 && i%2 == 1:
+			aside = append(aside, st.ID)
+		case st.Places > 1 && i%2 == 1:
+			turned = append(turned, st.ID)
+		}
+	}
+	done(s, turned, state.Ran{Command: "turn right"}, state.Ran{Command: "turn right"}, state.Ran{Command: "turn right"})
+	done(s, aside, state.Keyed{Key: "Right"}, state.Keyed{Key: "Right"}, state.Keyed{Key: "Right"}, state.Keyed{Key: "Up"}, state.Keyed{Key: "Up"}, state.Keyed{Key: "Up"})
 	*s = typed(*s, state.LayoutName, "turned and spread")
 	send(s, state.Keyed{Key: "Return"})
 	send(s, state.Keyed{Key: "Escape"})
-	send(s, state.Ticked{Now: s.Now})
+	send(s, state.Keyed{Key: "Escape"})
+}
+
+// done picks stands of the try-out and does something with them.
+func done(s *state.State, stands []book.StandID, does ...state.Msg) {
+	mods := state.Mods(0)
+	for _, id := range stands {
+		tag := scene.Tag{Ref: state.TriedStand(id)}
+		send(s, state.Pressed{Tag: tag, Mods: mods})
+		send(s, state.Released{Tag: tag, Mods: mods})
+		mods = state.Ctrl
+	}
+	for _, m := range does {
+		send(s, m)
+	}
 }

@@ -39,8 +39,8 @@ func noLayout(s State) string {
 	if why := noBook(s); why != "" {
 		return why
 	}
-	if y := s.MapYard(); y.IsZero() || len(s.Reading().Standing(y)) == 0 {
-		return "a yard needs stands first"
+	if s.MapYard().IsZero() {
+		return "describe a yard first"
 	}
 	return ""
 }

@@ -2,6 +2,7 @@ package state
 
 import (
 	"math"
+	"slices"
 
 	"lidmark/domain/book"
 	"lidmark/domain/yard"
@@ -24,11 +25,16 @@ type LayingAreas struct {
 const (
 	layingHead    = 38.0 // above a map: its title
 	layingTools   = 44.0
+	layingTools2  = 72.0  // in two rows
+	layingToolRow = 900.0 // from so wide on they stand in one
 	layingFigures = 236.0
 	layingMapLow  = 300.0
 	layingBoth    = 860.0 // from so wide on both maps stand side by side
 	layingGap     = 14.0
 )
+
+// emptySight is how far around its origin a yard shows on whose ground nothing is, m.
+const emptySight = 15.0
 
 // LayingAreas are where the parts of a layout stand.
 func (s State) LayingAreas() (a LayingAreas) {
@@ -42,7 +48,11 @@ func (s State) LayingAreas() (a LayingAreas) {
 			return a
 		}
 	}
-	a.Tools, main = cutTop(main, layingTools)
+	tools := layingTools
+	if main.W < layingToolRow {
+		tools = layingTools2
+	}
+	a.Tools, main = cutTop(main, tools)
 	if main.H-layingFigures >= layingMapLow {
 		main.H -= layingFigures
 		a.Figures = scene.Area{X: main.X, Y: main.Bottom(), W: main.W, H: layingFigures}
@@ -77,6 +87,9 @@ func (s State) layingSight() scene.Area {
 		try = d.Try
 	}
 	sight := s.Present().Ground(s.Laying.Yard)
+	if sight.Empty() {
+		sight = scene.Between(scene.Point{X: -emptySight, Y: -emptySight}, scene.Point{X: emptySight, Y: emptySight})
+	}
 	points := []scene.Point{{X: sight.X, Y: sight.Y}, {X: sight.Right(), Y: sight.Bottom()}}
 	for _, st := range try.Stands {
 		p := OnGround(st.At)
@@ -102,12 +115,7 @@ func (s State) triedHeld() State {
 }
 
 func (l *Laying) has(id book.StandID) bool {
-	for _, p := range l.Pick {
-		if p == id {
-			return true
-		}
-	}
-	return false
+	return slices.Contains(l.Pick, id)
 }
 
 // triedDragged is the window with the picked stands as far from where they were as

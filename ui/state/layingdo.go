@@ -230,19 +230,25 @@ func (s State) doubled() State {
 	const beside = 2 // m to the south, so that one walks between
 	ids := s.Pen.IDs
 	ids.Deed()
-	number := 0
-	name := func() (book.StandID, string) {
-		for {
-			number++
-			if letter := "S" + strconv.Itoa(number); !s.Laying.named(letter) {
-				return book.StandID(ids.Next()), letter
-			}
-		}
-	}
+	letters := s.Laying.freeLetters()
+	name := func() (book.StandID, string) { return book.StandID(ids.Next()), letters() }
 	were := len(s.Laying.Try.Stands)
 	s = s.stoodSo(s.Laying.Try.Doubled(s.Laying.Pick, 0, -beside, name))
 	s.Pen.IDs = ids
 	return s.picked(false, s.Laying.all()[were:]...)
+}
+
+// freeLetters gives names for new stands in turn, none of which a stand has.
+func (l *Laying) freeLetters() func() string {
+	number := 0
+	return func() string {
+		for {
+			number++
+			if letter := "S" + strconv.Itoa(number); !l.named(letter) {
+				return letter
+			}
+		}
+	}
 }
 
 func (l *Laying) named(letter string) bool {

@@ -3,6 +3,8 @@ package state
 import (
 	"fmt"
 	"math"
+	"strconv"
+	"strings"
 
 	"lidmark/domain/practice"
 )
@@ -16,12 +18,15 @@ type LayoutFigure struct {
 	Ends      string
 	Kept      []string  // of the try-outs that were kept
 	KeptAt    []float64 // where they lie
+	Says      string    // where it comes from
+	NoNow     bool      // no nuc stands today that it could be of
 	Reckoning bool      // it waits until a stand is let go
 }
 
 // figured is a row of the figures: what it takes of a layout and how that is said.
 type figured struct {
 	word  string
+	from  string
 	of    func(*LayoutSheet, practice.Numbers) float64 // the figure in the word
 	take  func(*LayoutSide) float64
 	say   string
@@ -32,12 +37,12 @@ type figured struct {
 }
 
 var figuredRows = []figured{
-	{word: "Bees that drift to another nuc", take: func(a *LayoutSide) float64 { return a.Cost.Drift }, say: "%.1f %%", times: 100, least: 0.05},
-	{word: "Virgins lost on return, of %.0f", of: flying, take: func(a *LayoutSide) float64 { return a.Cost.Lost }, say: "%.1f", least: 1},
-	{word: "Entrances alike within %g m", of: byNumber(practice.AlikeApart), take: func(a *LayoutSide) float64 { return float64(a.Cost.Alike) }, say: "%.0f", least: 10},
-	{word: "Sun on the entrance by %02.0f:00", of: byNumber(practice.SunOnFrontBy), take: sunShare, say: "%.0f %%", times: 100, whole: true, share: true},
-	{word: "Walk past all stands and back", take: func(a *LayoutSide) float64 { return a.Round }, say: "%.0f m", whole: true, least: 50},
-	{word: "Robbers drawn by strong colonies", take: func(a *LayoutSide) float64 { return a.Cost.Pull }, say: "%.2f", least: 0.1},
+	{word: "Bees that drift to another nuc", from: "by distance, facing, marks and bees of the doors near; held against published drift of 5 to 22 %", take: func(a *LayoutSide) float64 { return a.Cost.Drift }, say: "%.1f %%", times: 100, least: 0.05},
+	{word: "Virgins lost on return, of %.0f", from: "who end at a wrong door where a queen is; published: 4 of 100 astray in pairs 2 to 5 m apart", of: flying, take: func(a *LayoutSide) float64 { return a.Cost.Lost }, say: "%.1f", least: 1},
+	{word: "Entrances alike within %g m", from: "entrances with a look-alike near: the same mark, less than a right angle apart", of: byNumber(practice.AlikeApart), take: func(a *LayoutSide) float64 { return float64(a.Cost.Alike) }, say: "%.0f", least: 10},
+	{word: "Sun on the entrance by %02.0f:00", from: "by the sun of the day and what is drawn on the ground", of: byNumber(practice.SunOnFrontBy), take: sunShare, say: "%.0f %%", times: 100, whole: true, share: true},
+	{word: "Walk past all stands and back", from: "a short round from where the vehicle stands", take: func(a *LayoutSide) float64 { return a.Round }, say: "%.0f m", whole: true, least: 50},
+	{word: "Pull of strong colonies", from: "what the full-size colonies near add to the exposure of a nuc to robbers, their mean; 0 is none", take: func(a *LayoutSide) float64 { return a.Cost.Pull }, say: "%.2f", least: 0.1},
 }
 
 func flying(t *LayoutSheet, _ practice.Numbers) float64 { return t.Try.Cost.Virgins }
@@ -60,7 +65,32 @@ func (f figured) says(v float64) string {
 	if f.times > 0 {
 		v *= f.times
 	}
-	return fmt.Sprintf(f.say, v)
+	return thousandsApart(fmt.Sprintf(f.say, v))
+}
+
+// thousandsApart is a figure with a space before its thousands.
+func thousandsApart(words string) string {
+	whole := strings.IndexFunc(words, func(r rune) bool { return r < '0' || r > '9' })
+	if whole < 0 {
+		whole = len(words)
+	}
+	if whole > 3 {
+		return words[:whole-3] + " " + words[whole-3:]
+	}
+	return words
+}
+
+// end is the worse end of the row's line.
+func (f figured) end(v float64) string {
+	_, unit, spaced := strings.Cut(f.say, " ")
+	if f.times > 0 {
+		v *= f.times
+	}
+	words := thousandsApart(strconv.FormatFloat(math.Round(1000*v)/1000, 'f', -1, 64))
+	if spaced {
+		words += " " + strings.ReplaceAll(unit, "%%", "%")
+	}
+	return words
 }
 
 // LayoutFigures are the figures of the yard as it stands, of the try-out and of those
@@ -72,7 +102,7 @@ func (s State) LayoutFigures() (all []LayoutFigure) {
 	}
 	n := s.Present().Numbers()
 	for _, row := range figuredRows {
-		f := LayoutFigure{Word: row.name(t, n), Now: row.says(row.take(&t.Now)), Try: row.says(row.take(&t.Try)), Reckoning: row.whole && !t.Whole}
+		f := LayoutFigure{Says: row.from, Word: row.name(t, n), Now: row.says(row.take(&t.Now)), Try: row.says(row.take(&t.Try)), Reckoning: row.whole && !t.Whole}
 		most := max(row.least, row.take(&t.Now), row.take(&t.Try))
 		for i := range t.Kept {
 			most = max(most, row.take(&t.Kept[i].LayoutSide))
@@ -84,7 +114,7 @@ func (s State) LayoutFigures() (all []LayoutFigure) {
 			}
 			return row.take(a) / most
 		}
-		f.At, f.Ends = [2]float64{at(&t.Now), at(&t.Try)}, "0–"+row.says(most)
+		f.At, f.Ends = [2]float64{at(&t.Now), at(&t.Try)}, "0–"+row.end(most)
 		if row.share {
 			f.Ends = "100–0 %"
 		}
@@ -94,13 +124,21 @@ func (s State) LayoutFigures() (all []LayoutFigure) {
 		if f.Reckoning {
 			f.Try = "…"
 		}
+		if f.NoNow = t.Now.Layout.Nucs() == 0; f.NoNow {
+			f.Now = "–"
+		}
 		all = append(all, f)
 	}
 	return all
 }
 
-// roundUp is the next figure of one or two digits that ends in 0 or 5.
+// roundUp is the next round figure.
 func roundUp(v float64) float64 {
-	step := math.Pow(10, math.Floor(math.Log10(v))) / 2
-	return math.Ceil(v/step-1e-9) * step
+	step := math.Pow(10, math.Floor(math.Log10(v)+1e-9))
+	for _, k := range []float64{1, 1.5, 2, 3, 4, 5, 6, 8} {
+		if v <= k*step*(1+1e-9) {
+			return k * step
+		}
+	}
+	return 10 * step
 }

@@ -38,17 +38,12 @@ func (s State) MoreRight() bool { _, ok := s.MoreCount(); return ok }
 func (s State) moreBoxes() (State, []yard.Stand) {
 	count, _ := s.MoreCount()
 	s.Pen.IDs.Deed()
-	more := make([]yard.Stand, 0, count)
-	for number := 1; len(more) < count; number++ {
-		letter := "S" + strconv.Itoa(number)
-		if s.Laying.named(letter) {
-			continue
-		}
-		more = append(more, yard.Stand{
-			ID: book.StandID(s.Pen.IDs.Next()), Letter: letter, Places: 1,
-			Nucs: []yard.Nuc{{ID: book.NucID(s.Pen.IDs.Next()), Name: letter, Virgins: 1, Queenright: 1}},
-		})
+	ids, letters := s.Pen.IDs, s.Laying.freeLetters()
+	more := siting.Singles(count, func() (book.StandID, string) { return book.StandID(ids.Next()), letters() })
+	for i := range more {
+		more[i].Nucs[0].ID = book.NucID(ids.Next())
 	}
+	s.Pen.IDs = ids
 	return s, more
 }
 

@@ -25,6 +25,12 @@ func (s State) LayoutParts() (all []LayoutPart) {
 		return nil
 	}
 	all = append(all, LayoutPart{Title: "What the try-out changes"})
+	if len(t.Try.Layout.Stands) == 0 {
+		all[0].Title = "No stand yet"
+		return append(all, LayoutPart{Lines: []string{
+			"Draw what is on the ground first: boundary, hedge, water, where the vehicle stands. Then write below how many boxes there are to be, and press “more boxes”: places are found for them.",
+		}})
+	}
 	if len(t.Changes) == 0 {
 		all[0].Title = "A try-out beside the yard"
 		all = append(all, LayoutPart{Title: "Nothing is changed yet", Lines: []string{
@@ -51,9 +57,18 @@ func (s State) changedParts(t *LayoutSheet) (all []LayoutPart) {
 		all = append(all, LayoutPart{Title: step.Title(), Lines: []string{step.Words()}, Ruled: true})
 	}
 	if len(f.Left) > 0 {
-		all = append(all, LayoutPart{Title: "Left as they are", Lines: []string{strings.Join(f.Left, ", ") + ": too little to gain"}, Ruled: true})
+		all = append(all, LayoutPart{Title: "Left as they are", Lines: []string{inRuns(f.Left) + ": too little to gain"}, Ruled: true})
 	}
 	return all
+}
+
+// inRuns are letters of stands, those in a row written as one.
+func inRuns(letters []string) string {
+	var words []string
+	for _, r := range Runs(letters) {
+		words = append(words, r.Text)
+	}
+	return strings.Join(words, ", ")
 }
 
 // changed are the changes of the try-out by row, or by what is done with stands.
@@ -115,7 +130,7 @@ func (g changeGroup) title() string {
 	if len(g) == 1 {
 		return "Stand " + letters[0]
 	}
-	return "Stands " + strings.Join(letters, ", ")
+	return "Stands " + inRuns(letters)
 }
 
 func (g changeGroup) words() string {

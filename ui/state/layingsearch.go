@@ -168,6 +168,9 @@ func layoutStopped(s State) (State, []Effect) {
 // searchSays is how far the search is, and what it gains.
 func (f *LayoutSearch) searchSays() string {
 	words := fmt.Sprintf("%d of %d tries", f.Tries, f.Of)
+	if f.Of >= 10_000 {
+		words = fmt.Sprintf("%d of %d thousand tries", f.Tries/1000, f.Of/1000)
+	}
 	if f.Known {
 		words += fmt.Sprintf("; drift %.1f → %.1f of 100, virgins lost %.1f → %.1f", 100*f.Was.Drift, 100*f.Now.Drift, f.Was.Lost, f.Now.Lost)
 	}

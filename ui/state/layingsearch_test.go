@@ -4,8 +4,11 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
 	"lidmark/domain/yard"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -22,8 +25,15 @@ func layouts(t *testing.T) []situation {
 	}
 	wrong := layingOut(t)
 	wrong.State = wrong.WithField(state.LayoutMore, state.FieldOf("many"))
+	photo := layingOut(t).send(state.PhotoRead{Name: "yard.jpg", JPEG: []byte{0xff, 0xd8}, Wide: 200, High: 100}).settle()
+	measured := photo.State
+	ruled := *measured.Laying
+	ruled.Ruler = []book.Point{{X: 4, Y: 5}, {X: 14, Y: 5}}
+	measured.Laying = &ruled
 	return []situation{
 		{"a layout", layingOut(t).State},
+		{"a layout on a photograph", photo.State},
+		{"a layout on a photograph, measured", measured},
 		{"a layout, a stand picked", picked("A").State},
 		{"a layout, two stands picked", picked("A", "B").press("]").State},
 		{"a layout, a better one looked for", layingOut(t).run("move layout").State},
@@ -201,5 +211,25 @@ func TestKeptTryOutsAreCompared(t *testing.T) {
 	}
 	if w.tap(lines[0].Ref, 0); w.Laying.Name != name || len(w.LayoutSheet().Changes) != 1 {
 		t.Errorf("taken up %q with %d changes", w.Laying.Name, len(w.LayoutSheet().Changes))
+	}
+}
+
+// A yard of which nothing but its name is known is laid out from nothing.
+func TestANewYardIsLaidOut(t *testing.T) {
+	at := calendar.Instantly(now)
+	b := &state.Book{Name: "new", Season: book.NewSeason(time.LoadLocation, []book.Entry{{At: at, Written: now, Fact: book.YardDescribed{Yard: booktest.Yard("1"), Name: "New field"}}})}
+	w := &window{t: t, State: state.State{Now: now, Width: 1440, Height: 900}}
+	w.send(state.Opened{Book: b}).run("yard").run("layout")
+	if !w.OnLayout() || len(w.LayoutParts()) == 0 || w.LayingCamera(w.LayingAreas().Try).Length(1) < 5 {
+		t.Fatalf("nothing to begin with: %s", w.Note.Text)
+	}
+	w.findLayout("more boxes", toTheEnd)
+	if sheet := w.LayoutSheet(); len(w.Laying.Try.Stands) != 12 || sheet.Try.Cost.Nucs != 12 || sheet.Compared != nil {
+		t.Errorf("%d stands, %+v", len(w.Laying.Try.Stands), sheet.Try.Cost)
+	}
+	for _, f := range w.LayoutFigures() {
+		if !f.NoNow || f.Now != "–" {
+			t.Errorf("%s today: %s", f.Word, f.Now)
+		}
 	}
 }

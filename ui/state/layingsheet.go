@@ -14,6 +14,7 @@ import (
 // LayoutSheet is what a try-out comes to beside the yard as it stands.
 type LayoutSheet struct {
 	Now, Try LayoutSide
+	Since    calendar.Day  // when a stand was last set otherwise; zero: none stands
 	Full     bool          // no virgin is to fly: reckoned as if one flew from each nuc
 	Changes  []yard.Change // what the try-out changes, by stand
 	Carried  int           // nucs carried or turned
@@ -69,6 +70,8 @@ type laidOut struct {
 	yard    book.YardID
 	now     LayoutSide
 	drift   map[book.NucID]float64
+	holds   map[book.NucID]yard.Holding
+	since   calendar.Day
 	kept    []KeptLayout
 	shades  []yard.Shadow
 	at      time.Time // of the shades
@@ -110,18 +113,22 @@ func (o laidOut) reckon(key layoutKey, l *Laying, whole bool) laidOut {
 	n := r.Numbers()
 	ground := yard.GroundOf(r.View.Yard(l.Yard))
 	sheet := &LayoutSheet{Whole: whole}
-	holding := func(y yard.Layout) yard.Layout { return y.With(r.Course.Holding) }
+	holding := func(y yard.Layout) yard.Layout {
+		return y.With(func(id book.NucID) yard.Holding { return o.holds[id] })
+	}
 	if o.reading != r || o.yard != l.Yard {
 		o.reading, o.yard = r, l.Yard
+		o.holds = holdsOf(r, l.Yard)
 		o.now = sideOf(holding(yard.Of(r.View, l.Yard)), n)
 		o.now.whole(ground, r.Day, n)
 		o.now.Standing = r.standingOf(o.now.Layout, func(book.StandID) scene.Ref { return TodayGround })
 		o.drift = driftOf(o.now.Layout, n)
+		o.since = sinceWhen(r, o.now.Layout)
 		o.kept = keptOf(r, l.Yard, ground)
 		o.shades, o.at = shadesBy(ground, r.Day, r.View.Zone(), n)
 	}
 	sheet.Shades, sheet.ShadesAt = o.shades, o.at
-	sheet.Now = o.now
+	sheet.Now, sheet.Since = o.now, o.since
 	try := holding(l.Try)
 	if sheet.Full = sheet.Now.Cost.Virgins < 1; sheet.Full {
 		sheet.Now = o.now.full(n)
@@ -141,6 +148,15 @@ func (o laidOut) reckon(key layoutKey, l *Laying, whole bool) laidOut {
 	sheet.work(r, n)
 	o.sheet, o.is = sheet, key
 	return o
+}
+
+// holdsOf is what is in the nucs of a yard, as far as homing goes.
+func holdsOf(r *Reading, id book.YardID) map[book.NucID]yard.Holding {
+	holds := map[book.NucID]yard.Holding{}
+	for _, n := range r.In(id) {
+		holds[n.Nuc.Nuc] = r.Course.Holding(n.Nuc.Nuc)
+	}
+	return holds
 }
 
 func sideOf(l yard.Layout, n practice.Numbers) LayoutSide {

@@ -37,6 +37,18 @@ func (r *Reading) standingOf(l yard.Layout, ref func(book.StandID) scene.Ref) []
 	return all
 }
 
+// sinceWhen is the day on which a stand of a layout was last set otherwise.
+func sinceWhen(r *Reading, l yard.Layout) (since calendar.Day) {
+	for i := range l.Stands {
+		for e := range r.View.Lines(l.Stands[i].ID.Subject()) {
+			if _, set := e.Fact.(book.StandSet); set {
+				since = max(since, calendar.DayOf(e.At.Instant, r.View.Zone()))
+			}
+		}
+	}
+	return since
+}
+
 // standSays is a stand in a few words.
 func standSays(st *yard.Stand) string {
 	words := fmt.Sprintf("%s  at %.1f m east, %.1f m north; turned %.0f°", st.Letter, st.At.X, st.At.Y, st.Turn)

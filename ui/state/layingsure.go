@@ -26,13 +26,13 @@ func (s State) waits(t *LayoutSheet) []LayoutPart {
 
 // sureness says whether the try-out differs by more than is known.
 func sureness(t *LayoutSheet) []LayoutPart {
-	if len(t.Changes) == 0 {
+	if len(t.Changes) == 0 || t.Now.Layout.Nucs() == 0 {
 		return nil
 	}
 	part := LayoutPart{Title: "How sure"}
 	switch c := t.Compared; {
 	case c == nil:
-		part.Lines = []string{"being compared …"}
+		part.Lines = []string{"being compared, a moment"}
 	default:
 		part.Lines = []string{"Drift: " + differs(c.Drift), "Virgins lost: " + differs(c.Lost), "Drift is from distance, facing, marks and bees, with published rates; how much each counts is little known."}
 	}

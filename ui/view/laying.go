@@ -64,7 +64,11 @@ func (d *layingDraw) layingTurns() {
 func (d *layingDraw) todayHead(a scene.Area) {
 	y := a.Y - 14
 	x := d.text(a.X+10, y, "Today’s layout", ink(15).semi()) + 12
-	x = d.fit(x, y, plural(d.is.Now.Layout.Nucs(), "nuc", "nucs"), ink2(13), a.Right())
+	words := plural(d.is.Now.Layout.Nucs(), "nuc", "nucs")
+	if !d.is.Since.IsZero() {
+		words = "since " + shortDay(d.is.Since) + ", " + words
+	}
+	x = d.fit(x, y, words, ink2(13), a.Right())
 	d.arrowLegend(x+16, y, a.Right())
 }
 
@@ -73,19 +77,16 @@ func (d *layingDraw) arrowLegend(from, y, to float64) {
 	least, most := 1.0, 0.0
 	for _, side := range []*state.LayoutSide{&d.is.Now, &d.is.Try} {
 		for _, a := range side.Arrows {
-			if !between(a) {
-				continue
-			}
 			least, most = min(least, a.Share), max(most, a.Share)
 		}
 	}
-	words := fmt.Sprintf("drift between stands, %.0f to %.0f %%", 100*least, 100*most)
 	if most == 0 {
-		words = "no drift between stands over 2 %"
+		return
 	}
+	words := fmt.Sprintf("drift, %.0f to %.0f %% of returning bees", 100*least, 100*most)
 	const shaft = 26.0
 	if from+shaft+8+d.width(words, ink2(13)) > to {
-		words = "drift"
+		words = fmt.Sprintf("drift, %.0f to %.0f %%", 100*least, 100*most)
 	}
 	x := to - d.width(words, ink2(13))
 	if x-shaft-8 < from {
@@ -116,6 +117,9 @@ func (d *layingDraw) movedWords() string {
 		return plural(d.is.Fronts, "front", "fronts") + " marked"
 	case len(d.is.Changes) > 0:
 		return plural(len(d.is.Changes), "stand", "stands") + " more"
+	}
+	if len(d.is.Try.Layout.Stands) == 0 {
+		return ""
 	}
 	return "as it stands: drag a stand"
 }

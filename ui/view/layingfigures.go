@@ -80,6 +80,7 @@ func (d *layingDraw) figures(a scene.Area) {
 
 func (d *layingDraw) figure(row scene.Area, f state.LayoutFigure, c figureColumns) {
 	d.rule(row.X, row.Y, row.Right(), row.Y, scene.Hair)
+	d.hit(row, scene.Ref{Kind: state.FigureRef, ID: f.Word}, f.Word+"  "+f.Says)
 	y := row.Y + row.H/2 + 5
 	d.fit(row.X, y, f.Word, ink(14), c.now-52)
 	d.right(c.now, y, f.Now, ink(14).semi())
@@ -98,6 +99,10 @@ func (d *layingDraw) figure(row scene.Area, f state.LayoutFigure, c figureColumn
 		d.add(scene.Circle{At: spot(f.KeptAt[i]), Radius: 3.5, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1.2)})
 	}
 	now := spot(f.At[0])
+	if f.NoNow {
+		d.add(scene.Circle{At: spot(f.At[1]), Radius: 5.5, Fill: scene.Pen})
+		return
+	}
 	if f.Reckoning {
 		d.add(scene.Circle{At: now, Radius: 5.2, Fill: scene.Panel, Stroke: stroke(scene.Ink, 2)})
 		return
@@ -119,7 +124,7 @@ func (d *layingDraw) costs(a scene.Area) {
 		y += 24
 	}
 	for _, caution := range d.s.LayoutCautions() {
-		y = d.wrap(a.X, y+2, caution, ink2(12.5), a.W, 3)
+		y = d.wrap(a.X, y+2, caution, ink2(12.5), a.W, 4)
 	}
 }
 
@@ -134,9 +139,17 @@ func (d *layingDraw) costRows() [][2]string {
 	if d.is.Fronts > 0 {
 		rows = append(rows, [2]string{"to mark", plural(d.is.Fronts, "front", "fronts")})
 	}
-	rows = append(rows, [2]string{"work", minutes(d.is.Minutes)})
+	if d.is.Minutes > 0 {
+		rows = append(rows, [2]string{"work", minutes(d.is.Minutes)})
+	}
 	if d.is.Whole {
-		rows = append(rows, [2]string{"walk a round", fmt.Sprintf("%.0f → %.0f m", d.is.Now.Round, d.is.Try.Round)})
+		walk := fmt.Sprintf("%.0f → %.0f m", d.is.Now.Round, d.is.Try.Round)
+		if d.is.Now.Round == 0 {
+			walk = fmt.Sprintf("%.0f m", d.is.Try.Round)
+		} else if fmt.Sprintf("%.0f", d.is.Now.Round) == fmt.Sprintf("%.0f", d.is.Try.Round) {
+			walk = fmt.Sprintf("%.0f m, as today", d.is.Try.Round)
+		}
+		rows = append(rows, [2]string{"walk a round", walk})
 	}
 	return rows
 }

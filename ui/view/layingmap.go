@@ -1,8 +1,8 @@
 package view
 
 import (
+	"fmt"
 	"math"
-	"slices"
 
 	"lidmark/domain/book"
 	"lidmark/domain/yard"
@@ -64,7 +64,7 @@ func frontsOf(l yard.Layout) map[book.NucID]front {
 // drift, and what is picked.
 func (m *layoutMap) draw() {
 	m.drawGround()
-	m.sized()
+	m.settleSizes()
 	if m.tried {
 		m.picks()
 		m.wasThere()
@@ -74,20 +74,33 @@ func (m *layoutMap) draw() {
 	m.bare(spots)
 	m.arrows()
 	m.standNames(spots)
+	m.scale()
 	if m.tried {
 		m.ruler()
 	}
 }
 
-// sized makes lids in both maps as large as those of the yard as it stands: a try-out in
-// which stands come close shows them overlap, and no lid shrinks while one is dragged.
-func (m *layoutMap) sized() {
-	least := m.leastLid(m.s.LayoutSheet().Now.Standing, m.most)
+// settleSizes makes lids in both maps as large as those of the yard as it stands: where
+// stands come close in a try-out they overlap, and no lid shrinks while one is dragged.
+func (m *layoutMap) settleSizes() {
+	now := m.s.LayoutSheet().Now.Standing
+	least := m.leastLid(now, m.most)
 	if least < mapLidFull {
 		m.most, m.hollow = min(m.most, mapLidFull-0.5), true
 	}
-	if m.tried {
-		m.least = min(least, m.most)
+	if !m.tried {
+		return
+	}
+	sizes := make(map[book.StandID]float64, len(now))
+	for i := range now {
+		sizes[now[i].Stand.Stand] = m.lidOn(&now[i], m.most)
+	}
+	least = min(least, m.most)
+	m.sized = func(s *state.Standing) (float64, bool) {
+		if lid, ok := sizes[s.Stand.Stand]; ok {
+			return lid, true
+		}
+		return least, len(sizes) > 0
 	}
 }
 
@@ -106,7 +119,7 @@ func (m *layoutMap) bare(spots []spot) {
 		if s.Places > 1 || len(s.Nucs) > 0 {
 			continue
 		}
-		box := scene.Around(s.at, max(s.lid, mapLidLeast))
+		box := scene.Around(s.at, min(max(s.lid, mapLidLeast), mapLid))
 		m.add(scene.Rect{Area: box, Radius: 3, Fill: scene.Panel, Stroke: scene.Stroke{Role: scene.Ink2, Width: 1.2, Dash: [2]float64{3, 2}}, Tag: scene.Tag{Ref: s.Ref, Reason: s.Says}})
 		m.take(box)
 	}
@@ -166,44 +179,82 @@ func (m *layoutMap) doorAt(door yard.Door) (c scene.Point, reach float64) {
 	}
 	s := m.spotOf(&m.stand[door.Stand], m.most)
 	place := m.side.Layout.Stands[door.Stand].Nucs[door.Nuc].Place
-	return s.at.Add(turned(offset(place, &s), s.Turn)), s.lid * 0.3
+	return s.at.Add(turned(offset(place, &s), s.Turn)), s.lid * 0.4
 }
 
-// arrows draws the ways that bees take to a wrong door, the wider the more do. Those
-// within a stand would hide its lids: they show where the stand is picked or large.
+// scale draws how long some metres are, where north is, and at what hour the shadows
+// lie so, in a corner where nothing is.
+func (m *layoutMap) scale() {
+	metres := scaleMetres(m.camera)
+	long, f := m.camera.Length(metres), ink2(12)
+	words := fmt.Sprintf("%.0f m", metres)
+	if len(m.dark) > 0 {
+		words += ", shadows at " + m.s.LayoutSheet().ShadesAt.Format("15:04")
+	}
+	wide := 28 + long + 6 + m.width(words, f)
+	for _, x := range []float64{m.frame.X + 12, m.frame.Right() - 12 - wide} {
+		for _, y := range []float64{m.frame.Bottom() - 14, m.frame.Y + 22} {
+			if m.free(scene.Area{X: x - 6, Y: y - 14, W: wide + 10, H: 24}) {
+				m.scaleAt(x, y, long, words, f)
+				return
+			}
+		}
+	}
+}
+
+func (m *layoutMap) scaleAt(x, y, long float64, words string, f font) {
+	m.north(at(x+4, y-3))
+	x += 28
+	m.rule(x, y, x+long, y, scene.Ink2)
+	m.rule(x, y-4, x, y+1, scene.Ink2)
+	m.rule(x+long, y-4, x+long, y+1, scene.Ink2)
+	m.text(x+long+6, y+3, words, f)
+}
+
+// arrows draws the ways that bees take to a wrong door, the wider the more do.
 func (m *layoutMap) arrows() {
 	for _, a := range m.side.Arrows {
-		if !between(a) && !m.inside(a.From) {
-			continue
-		}
 		from, near := m.doorAt(a.From)
 		to, far := m.doorAt(a.To)
-		m.arrow(from, to, near, far, a.Share)
+		if m.shown(a) {
+			m.arrow(from, to, near, far, a.Share, between(a))
+		}
 	}
 }
 
 // between tells whether bees go from one stand to another.
 func between(a yard.Arrow) bool { return a.To.Colony || a.From.Stand != a.To.Stand }
 
-// insideLid is the least lid of a stand whose own arrows show, dp.
-const insideLid = 36.0
+// insideLid is the least lid of a stand on which every way shows, dp: on smaller ones
+// those across its middle would hide the lids.
+const insideLid = 34.0
 
-func (m *layoutMap) inside(door yard.Door) bool {
-	s := m.spotOf(&m.stand[door.Stand], m.most)
-	return s.lid >= insideLid || slices.Contains(m.s.Laying.Pick, s.Stand.Stand)
+// shown tells whether a way is drawn: from stand to stand, or to the next place of one.
+func (m *layoutMap) shown(a yard.Arrow) bool {
+	if between(a) {
+		return true
+	}
+	s := m.spotOf(&m.stand[a.From.Stand], m.most)
+	nucs := m.side.Layout.Stands[a.From.Stand].Nucs
+	from, to := offset(nucs[a.From.Nuc].Place, &s), offset(nucs[a.To.Nuc].Place, &s)
+	beside := math.Hypot(from.X-to.X, from.Y-to.Y) < 1.3*(s.lid+s.gap())
+	return beside && s.lid >= mapLidRead || s.lid >= insideLid
 }
 
 // arrow draws one of them, bent to its left so that it is told from a line of the
 // ground.
-func (m *layoutMap) arrow(from, to scene.Point, near, far, share float64) {
+func (m *layoutMap) arrow(from, to scene.Point, near, far, share float64, bent bool) {
 	way := to.Sub(from)
 	long := math.Hypot(way.X, way.Y)
-	if long < near+far+4 {
+	if long < near+far+2 {
 		return
 	}
 	along := way.Mul(1 / long)
 	from, to = from.Add(along.Mul(near)), to.Sub(along.Mul(far))
 	bend := at(-along.Y, along.X).Mul(-min(0.18*long, 26))
+	if !bent {
+		bend = scene.Point{}
+	}
 	middle := from.Add(to).Mul(0.5).Add(bend)
 	const steps = 10
 	curve := make([]scene.Point, 0, steps+1)
@@ -219,10 +270,18 @@ func (p *sheet) shaft(curve []scene.Point, width float64) {
 	to := curve[len(curve)-1]
 	back := to.Sub(curve[len(curve)-2])
 	back = back.Mul(1 / max(0.01, math.Hypot(back.X, back.Y)))
-	tip := 3 + 2*width
+	first := to.Sub(curve[0])
+	tip := min(3+2*width, 0.7*math.Hypot(first.X, first.Y))
+	neck := tip * 0.7
+	for len(curve) > 2 {
+		if d := to.Sub(curve[len(curve)-2]); math.Hypot(d.X, d.Y) > neck {
+			break
+		}
+		curve = append(curve[:len(curve)-2], to)
+	}
 	base := to.Sub(back.Mul(tip))
 	side := at(-back.Y, back.X).Mul(tip * 0.5)
-	curve[len(curve)-1] = to.Sub(back.Mul(tip * 0.7))
+	curve[len(curve)-1] = to.Sub(back.Mul(neck))
 	p.add(scene.Poly{Points: curve, Open: true, Stroke: stroke(scene.Act, width)},
 		scene.Poly{Points: []scene.Point{to, base.Add(side), base.Sub(side)}, Fill: scene.Act})
 }

@@ -74,9 +74,38 @@ func (d *layingDraw) panelParts(y float64) float64 {
 			d.rule(x, y-6, x+w, y-6, scene.Hair)
 			y += 6
 		}
-		y += 10
+		if y += 10; i == 0 && d.Figures.Empty() {
+			y = d.figureRows(x, y, w)
+		}
 	}
 	return d.tries(x, y, w)
+}
+
+// figureRows writes the figures where they have no room below the maps.
+func (d *layingDraw) figureRows(x, y, w float64) float64 {
+	title := "Figures, today → try-out"
+	if d.is.Full {
+		title = "Figures, as if a virgin flew from each"
+	}
+	d.fit(x, y, title, ink(14).semi(), x+w)
+	y += 21
+	for _, f := range d.s.LayoutFigures() {
+		values := f.Now + " → " + f.Try
+		if f.Now == f.Try {
+			values = f.Now
+		}
+		wide := d.width(values, ink(13.5))
+		if d.width(f.Word, ink2(13.5)) > w-wide-8 {
+			d.fit(x, y, f.Word, ink2(13.5), x+w)
+			y += 19
+		} else {
+			d.text(x, y, f.Word, ink2(13.5))
+		}
+		d.right(x+w, y, values, ink(13.5))
+		y += 19
+	}
+	d.rule(x, y-6, x+w, y-6, scene.Hair)
+	return y + 16
 }
 
 // pickedFields draws where the picked stand is and how it is turned, to be typed.
@@ -140,20 +169,29 @@ func (d *layingDraw) panelFoot(y float64) {
 	y += 82
 	d.rule(x, y, x+w, y, scene.Hair)
 	d.button(x, y+12, d.s.LayoutPlanWord(), "plan layout", true)
-	x = d.button(x, y+56, "Search further", "search further", false) + 8
-	x = d.button(x, y+56, "Keep", "keep layout", false) + 8
-	d.button(x, y+56, "Drop", "drop layout", false)
+	const gap = 6.0
+	x = d.button(x, y+56, "Keep", "keep layout", false) + gap
+	x = d.button(x, y+56, "Throw away", "drop layout", false) + gap
+	d.button(x, y+56, "Further", "search further", false)
 }
 
 // improve draws what may be looked for: words that begin it, each with its key.
 func (d *layingDraw) improve(x, y, w float64) {
 	half := (w - 8) / 2
 	d.choice(scene.Area{X: x, Y: y, W: half, H: 30}, "Turn and mark", "turn layout")
-	d.choice(scene.Area{X: x + half + 8, Y: y, W: half, H: 30}, "Move", "move layout")
+	d.choice(scene.Area{X: x + half + 8, Y: y, W: half, H: 30}, "Move stands", "move layout")
 	const field = 44.0
 	d.input(scene.Area{X: x, Y: y + 36, W: field, H: 30}, state.LayoutMore, fieldLook{size: 14, empty: "12", wrong: !d.s.MoreRight(), reason: "for how many more boxes places are to be found"})
-	d.choice(scene.Area{X: x + field + 6, Y: y + 36, W: half - field - 6, H: 30}, "more boxes", "more boxes")
+	d.choice(scene.Area{X: x + field + 6, Y: y + 36, W: half - field - 6, H: 30}, d.moreWord(half-field-6), "more boxes")
 	d.choice(scene.Area{X: x + half + 8, Y: y + 36, W: half, H: 30}, "One too many", "too many")
+}
+
+// moreWord is what is on the button for more boxes, by its width.
+func (d *layingDraw) moreWord(w float64) string {
+	if d.width("more boxes", ink(13.5).medium())+20 > w {
+		return "more"
+	}
+	return "more boxes"
 }
 
 // choice is a small button with its key.

@@ -1,6 +1,8 @@
 package view
 
 import (
+	"math"
+
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -21,18 +23,21 @@ var layingTools = []struct{ word, command string }{
 	{"As it stands", "as it stands"},
 }
 
+// toolsApart is from one row of tools to the next, dp.
+const toolsApart = 28.0
+
 // tools draws what is done with the picked stands, each with its key where there is room.
 func (d *layingDraw) tools(a scene.Area) {
 	d.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Hair)
 	keys, gap := true, 18.0
 	room := a.W - 2*state.Edge
-	if d.toolsWidth(keys, gap) > room {
+	if rows := 1 + math.Floor((a.H-2*toolsApart+12)/toolsApart); d.toolsWidth(keys, gap)*1.1 > room*rows {
 		keys, gap = false, 14
 	}
 	x, y := a.X+state.Edge, a.Y+27
 	for _, t := range layingTools {
 		if x+d.toolWidth(t.word, t.command, keys) > a.Right()-state.Edge+2 {
-			return
+			x, y = a.X+state.Edge, y+toolsApart
 		}
 		x = d.tool(x, y, t.word, t.command, keys) + gap
 	}

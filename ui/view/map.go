@@ -20,7 +20,7 @@ type ground struct {
 	r       *state.Reading
 	stand   []state.Standing                           // what stands there
 	wear    func(n *state.Nuc, on *spot, l *scene.Lid) // what a lid has otherwise; nil: nothing
-	least   float64                                    // no lid is smaller, dp
+	sized   func(*state.Standing) (float64, bool)      // how large its lids are, where that is settled; nil: nowhere
 	dark    []yard.Shadow                              // nil: as on a usual morning
 	figures bool                                       // lids are large enough for figures
 	hollow  bool                                       // lids are too small for the hatch of what nobody saw
@@ -63,6 +63,10 @@ func (p *sheet) mapHead(a scene.Area) {
 			p.filterField(field, "any word, stand, batch or letter")
 		}
 		return
+	}
+	if word := "lay it out"; to-x > 2*p.width(word, ink(13)) {
+		to = p.right(to, y, word, ink(13).as(scene.Pen)) - 14
+		p.command(target(scene.Area{X: to + 10, Y: y - 14, W: p.width(word, ink(13)) + 8, H: 20}), "layout")
 	}
 	if p.s.Filled().IsZero() {
 		p.fit(x, y, p.s.Reading().View.Yard(p.s.MapYard()).Name, ink2(13), to-10)

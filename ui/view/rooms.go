@@ -120,6 +120,9 @@ func (p *sheet) yardChoice(from, to float64) {
 // yardName is the name of the yard shown in the room.
 func (p *sheet) yardName() string {
 	yard := p.s.Filled()
+	if p.s.OnLayout() {
+		yard = p.s.Laying.Yard
+	}
 	if !yard.IsZero() {
 		return p.s.Reading().View.Yard(yard).Name
 	}

@@ -72,7 +72,12 @@ func (g *ground) leastLid(all []state.Standing, most float64) float64 {
 }
 
 func (g *ground) lidOn(s *state.Standing, most float64) float64 {
-	return max(g.least, lidSize(s, g.camera.Length(s.Apart), g.camera.Length(state.PlaceApart), most))
+	if g.sized != nil {
+		if lid, ok := g.sized(s); ok {
+			return lid
+		}
+	}
+	return lidSize(s, g.camera.Length(s.Apart), g.camera.Length(state.PlaceApart), most)
 }
 
 // nucs draws the nucs of the stands, n of them: first the frames of those chosen,
