@@ -65,10 +65,10 @@ var plan = []layer{
 	}, why: "a book on disk does not know how it is judged or shown"},
 
 	{dir: "ui/scene", pure: true, why: "marks in world units suit any painter, and a painter needs no domain"},
-	{dir: "ui/state", ours: append(rooms("calendar practice unit spread bee book weather yard course strength plan season line roll series founding rules review handover crew"), "ui/scene"), pure: true, why: "the window as values knows cameras and what is hit, but no view, painter or toolkit"},
-	{dir: "ui/view", ours: append(rooms("calendar practice bee book course strength plan season line roll series founding rules review handover"), "ui/scene", "ui/state"), pure: true, why: "a view is State in, Scene out"},
+	{dir: "ui/state", ours: append(rooms("calendar practice unit spread bee book weather yard siting course strength plan season line roll series founding rules review handover crew"), "ui/scene"), pure: true, why: "the window as values knows cameras and what is hit, but no view, painter or toolkit"},
+	{dir: "ui/view", ours: append(rooms("calendar practice bee book yard course strength plan line roll series founding rules review handover"), "ui/scene", "ui/state"), pure: true, why: "a view is State in, Scene out"},
 	{dir: "ui/paint", ours: []string{"ui/scene", "assets"}, libs: []string{"golang.org/x/image"}, why: "pixels come from a Scene alone"},
-	{dir: "ui/picture", ours: append(rooms("calendar roll series"), "ui/state", "ui/view", "ui/paint"), why: "a picture of the window needs no window"},
+	{dir: "ui/picture", ours: append(rooms("book calendar roll series"), "ui/scene", "ui/state", "ui/view", "ui/paint"), why: "a picture of the window needs no window"},
 	{dir: "ui/paper", ours: append(rooms("calendar bee book line rules plan handover crew"), "ui/scene", "ui/state", "ui/paint", "assets"), libs: []string{
 		"codeberg.org/go-pdf/fpdf", "github.com/boombuler/barcode", "golang.org/x/image", "golang.org/x/text",
 	}, why: "what is printed comes from a Reading, like the panes"},

@@ -20,6 +20,7 @@ type Laying struct {
 	Pick   yard.Pick   // the stands that are worked at
 	Grid   float64     // m to which a dragged stand snaps; 0: none
 	Camera scene.Camera
+	Ground bool         // the tools are those of the ground, not of the stands
 	Ruler  []book.Point // what is measured: none, from, from and to
 
 	past, ahead []yard.Layout // to step back and forth
@@ -176,11 +177,15 @@ func (s State) triesClicked(r scene.Ref) State {
 	return s
 }
 
+// onStands tells whether the stands of a try-out are worked at, not the ground, which is
+// written into the book as it is drawn.
+func (s State) onStands() bool { return s.OnLayout() && !s.Laying.Ground }
+
 // onTry says why a command cannot run that does one thing in a try-out and another
 // elsewhere; onTryDo runs it.
 func onTry(in, elsewhere func(State) string) func(State) string {
 	return func(s State) string {
-		if s.OnLayout() {
+		if s.onStands() {
 			return in(s)
 		}
 		return elsewhere(s)
@@ -189,7 +194,7 @@ func onTry(in, elsewhere func(State) string) func(State) string {
 
 func onTryDo(in func(State) State, elsewhere func(State) (State, []Effect)) func(State) (State, []Effect) {
 	return func(s State) (State, []Effect) {
-		if s.OnLayout() {
+		if s.onStands() {
 			return in(s), nil
 		}
 		return elsewhere(s)

@@ -25,6 +25,7 @@ var layoutCommands = []Command{
 	{Name: "mark fronts", Does: "mark the fronts on picked stands", Word: "Mark fronts", Keys: "M", Why: noPick, Do: editing(marked)},
 	{Name: "grid", Does: "stands snap to half metres, or not", Word: "Snap", Keys: "G", Why: noTryOut, Do: pure(State.gridded)},
 	{Name: "measure", Does: "measure: two clicks", Word: "Measure", Keys: "R", Why: noTryOut, Do: pure(State.rulered)},
+	{Name: "ground tools", Does: "draw the ground, or set stands", Word: "Ground", Keys: "T", Why: noTryOut, Do: pure(State.groundTools)},
 	{Name: "as it stands", Does: "begin the try-out anew from the yard as it stands", Word: "As it stands", Why: noEdit, Do: pure(State.tryAnew)},
 	{Name: "turn layout", Does: "improve: turn and mark only", Word: "Turn and mark", Keys: "I", Why: noSearch, Do: searching(turnMode)},
 	{Name: "move layout", Does: "improve: move stands as well", Word: "Move", Keys: "O", Why: noSearch, Do: searching(moveMode)},

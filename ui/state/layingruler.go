@@ -4,6 +4,7 @@ import "lidmark/domain/book"
 
 // rulered is the window with measuring begun, or left.
 func (s State) rulered() State {
+	s.Drawing = Drawing{}
 	return s.laid(func(l *Laying) {
 		if l.Ruler != nil {
 			l.Ruler = nil

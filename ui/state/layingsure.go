@@ -84,5 +84,8 @@ func (s State) LayoutPlanWord() string {
 
 // ToolOn tells whether a tool of the try-out is on.
 func (s State) ToolOn(command string) bool {
+	if s.Drawing.What != 0 && command == "draw "+toolOf(s.Drawing.What).word {
+		return true
+	}
 	return command == "grid" && s.OnLayout() && s.Laying.Grid > 0 || command == "measure" && s.Measuring()
 }

@@ -9,7 +9,7 @@ import (
 // UndoWords are what undo would take back: the last step of the try-out while one is
 // worked at, else the last deed; ok is false where there is none.
 func (s State) UndoWords() (words string, ok bool) {
-	if s.OnLayout() {
+	if s.onStands() {
 		if len(s.Laying.past) == 0 {
 			return "", false
 		}

@@ -76,7 +76,7 @@ func TestALayoutIsWholeAtEverySize(t *testing.T) {
 		}
 		s.Part = state.MainPart
 		tools := s.LayingAreas().Tools
-		for _, command := range []string{"turn left", "turn right", "swing", "line up", "spread", "bend", "double", "hold", "mark fronts", "grid", "measure", "as it stands"} {
+		for _, command := range []string{"turn left", "turn right", "swing", "line up", "spread", "bend", "double", "hold", "mark fronts", "grid", "measure", "as it stands", "ground tools"} {
 			a, ok := window(s).Where(state.CommandOf(command))
 			if !ok || a.H < 28 || !tools.Inset(-6).Contains(a.Centre()) || a.Right() > tools.Right()+8 {
 				t.Errorf("%v: the tool %q lies at %v, tools at %v", size, command, a, tools)

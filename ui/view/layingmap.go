@@ -13,10 +13,11 @@ import (
 // layoutMap is one of the two maps of a layout being drawn.
 type layoutMap struct {
 	*ground
-	side  *state.LayoutSide
-	front map[book.NucID]front
-	most  float64 // the largest a lid gets
-	tried bool    // it is the try-out
+	side   *state.LayoutSide
+	front  map[book.NucID]front
+	most   float64 // the largest a lid gets
+	chosen state.Selection
+	tried  bool // it is the try-out
 }
 
 // layoutMap draws a layout of the yard in a frame.
@@ -27,7 +28,7 @@ func (d *layingDraw) layoutMap(frame scene.Area, side *state.LayoutSide, tried b
 		sheet: &alone, frame: frame, camera: d.s.LayingCamera(frame), yard: d.reading.View.Yard(d.s.Laying.Yard),
 		r: d.reading, stand: side.Standing, dark: d.is.Shades,
 	}
-	m := &layoutMap{ground: g, side: side, front: frontsOf(side.Layout), most: g.mostLid(), tried: tried}
+	m := &layoutMap{ground: g, side: side, front: frontsOf(side.Layout), most: g.mostLid(), tried: tried, chosen: d.s.Selection}
 	g.wear = m.worn
 	tag := scene.Tag{Ref: state.TodayGround}
 	if tried {
@@ -64,6 +65,9 @@ func frontsOf(l yard.Layout) map[book.NucID]front {
 // drift, and what is picked.
 func (m *layoutMap) draw() {
 	m.drawGround()
+	if m.tried {
+		m.features()
+	}
 	m.settleSizes()
 	if m.tried {
 		m.picks()
@@ -76,6 +80,7 @@ func (m *layoutMap) draw() {
 	m.standNames(spots)
 	m.scale()
 	if m.tried {
+		m.drawing()
 		m.ruler()
 	}
 }

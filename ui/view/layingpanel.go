@@ -55,6 +55,9 @@ func (p *sheet) layoutScroll() (offset, most float64) {
 // panelParts writes the parts from y on and gives where they end.
 func (d *layingDraw) panelParts(y float64) float64 {
 	x, w := d.Panel.X+state.Edge, d.Panel.W-2*state.Edge
+	if d.s.Laying.Ground {
+		y = d.groundParts(x, y+12, w)
+	}
 	y = d.pickedFields(x, y+8, w) + 24
 	for i, part := range d.s.LayoutParts() {
 		f, below := ink(14).semi(), 20.0

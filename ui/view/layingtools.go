@@ -7,8 +7,19 @@ import (
 	"lidmark/ui/state"
 )
 
+// layingTool is a command above the maps, with its word.
+type layingTool struct{ word, command string }
+
+// kit are the tools that are out.
+func (d *layingDraw) kit() []layingTool {
+	if d.s.Laying.Ground {
+		return groundTools
+	}
+	return layingTools
+}
+
 // layingTools are the commands above the maps, with their words.
-var layingTools = []struct{ word, command string }{
+var layingTools = []layingTool{
 	{"Turn left", "turn left"},
 	{"Right", "turn right"},
 	{"Swing", "swing"},
@@ -21,6 +32,7 @@ var layingTools = []struct{ word, command string }{
 	{"Snap", "grid"},
 	{"Measure", "measure"},
 	{"As it stands", "as it stands"},
+	{"Ground", "ground tools"},
 }
 
 // toolsApart is from one row of tools to the next, dp.
@@ -35,7 +47,7 @@ func (d *layingDraw) tools(a scene.Area) {
 		keys, gap = false, 14
 	}
 	x, y := a.X+state.Edge, a.Y+27
-	for _, t := range layingTools {
+	for _, t := range d.kit() {
 		if x+d.toolWidth(t.word, t.command, keys) > a.Right()-state.Edge+2 {
 			x, y = a.X+state.Edge, y+toolsApart
 		}
@@ -44,7 +56,7 @@ func (d *layingDraw) tools(a scene.Area) {
 }
 
 func (d *layingDraw) toolsWidth(keys bool, gap float64) (w float64) {
-	for _, t := range layingTools {
+	for _, t := range d.kit() {
 		w += d.toolWidth(t.word, t.command, keys) + gap
 	}
 	return w - gap

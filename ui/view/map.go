@@ -98,6 +98,9 @@ func (g *ground) draw() {
 func (g *ground) drawGround() {
 	g.taken.frame, g.drawn.frame = g.frame, g.frame
 	g.rect(g.frame, scene.Map)
+	if photo := g.yard.Picture; len(photo.JPEG) > 0 {
+		g.add(state.PhotoOf(photo, g.camera))
+	}
 	g.crosses()
 	shade := g.shadow
 	if g.dark != nil {

@@ -1,0 +1,116 @@
+package view
+
+import (
+	"lidmark/domain/book"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// groundTools are the tools of the ground, with their words.
+var groundTools = []layingTool{
+	{"Boundary", "draw boundary"},
+	{"Hedge", "draw hedge"},
+	{"Wall", "draw wall"},
+	{"Tree", "draw tree"},
+	{"Water", "draw water"},
+	{"Track", "draw track"},
+	{"Vehicle", "draw vehicle spot"},
+	{"Dwelling", "draw dwelling"},
+	{"Cold hollow", "draw cold hollow"},
+	{"Photograph …", "lay photograph"},
+	{"Measure", "measure"},
+	{"Stands", "ground tools"},
+}
+
+// drawing draws what is being drawn on the ground: its points, and a line to the pointer.
+func (m *layoutMap) drawing() {
+	points := make([]scene.Point, 0, len(m.s.Drawn())+1)
+	for _, p := range m.s.Drawn() {
+		points = append(points, m.camera.Screen(state.OnGround(p)))
+	}
+	if len(points) == 0 {
+		return
+	}
+	line := points
+	if m.frame.Contains(m.s.Pointer) {
+		line = append(line, m.s.Pointer)
+	}
+	m.add(scene.Poly{Points: line, Open: true, Stroke: scene.Stroke{Role: scene.Pen, Width: 2, Dash: [2]float64{6, 3}}})
+	for _, p := range points {
+		m.add(scene.Circle{At: p, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Pen, 2)})
+	}
+}
+
+// features makes what is drawn on the ground something that can be chosen, while the
+// tools of the ground are out; what is chosen has a line in the pen's colour.
+func (m *layoutMap) features() {
+	if !m.s.Laying.Ground || m.s.Drawing.What != 0 {
+		return
+	}
+	for _, f := range m.yard.Features {
+		points := m.points(f)
+		if len(points) == 0 {
+			continue
+		}
+		chosen := scene.Stroke{}
+		if m.chosen.Has(f.Feature.Subject()) {
+			chosen = stroke(scene.Pen, 3)
+		}
+		tag := scene.Tag{Ref: state.RefOf(f.Feature.Subject()), Reason: f.What.String() + "  " + f.Label}
+		if len(points) == 1 {
+			size := max(leastTarget, m.camera.Length(max(f.Width, 1)))
+			if f.What == book.VehicleSpot {
+				size = max(leastTarget, m.camera.Length(2.2))
+			}
+			m.add(scene.Circle{At: points[0], Radius: size / 2, Stroke: chosen, Tag: tag})
+			continue
+		}
+		m.add(scene.Poly{Points: points, Open: true, Stroke: chosen, Tag: tag})
+		for _, c := range along(points, leastTarget/2) {
+			m.add(scene.Rect{Area: scene.Around(c, leastTarget/2), Tag: tag})
+		}
+	}
+}
+
+// groundParts writes what is asked of the ground, and what can be done there.
+func (d *layingDraw) groundParts(x, y, w float64) float64 {
+	title := "The ground"
+	if what := d.s.DrawWord(); what != "" {
+		title = "Drawing: " + what
+	}
+	d.fit(x, y+16, title, ink(16).semi().as(scene.Pen), x+w)
+	y = d.wrap(x, y+40, d.s.GroundSays(), ink2(13.5), w, 6) + 4
+	for _, ask := range d.s.GroundAsks() {
+		y = d.groundAsk(ask, x, y, w)
+	}
+	for _, b := range d.groundButtons() {
+		if c, _ := state.CommandNamed(b[1]); c.Reason(d.s) == "" || b[1] == "finish drawing" && d.s.DrawWord() != "" {
+			x = d.button(x, y, b[0], b[1], false) + 8
+		}
+	}
+	return y + 52
+}
+
+func (d *layingDraw) groundButtons() [][2]string {
+	wipe := "Wipe it off"
+	if what := d.s.GroundChosen(); what != "" {
+		wipe = "Wipe off " + what
+	}
+	return [][2]string{{"Done", "finish drawing"}, {"Point back", "point back"}, {wipe, "wipe feature"}, {"Take the photograph off", "take photograph off"}}
+}
+
+// groundAsk draws a field of the ground with its word before it, and what takes it.
+func (d *layingDraw) groundAsk(ask state.GroundAsk, x, y, w float64) float64 {
+	const word, field, high = 132.0, 74.0, 38.0
+	d.fit(x, y+20, ask.Word, ink(14), x+word-6)
+	wide := field
+	if ask.Unit == "" {
+		wide = w - word
+	}
+	d.input(scene.Area{X: x + word, Y: y, W: wide, H: 30}, ask.Field, fieldLook{size: 14, empty: ask.Now})
+	end := d.text(x+word+wide+6, y+20, ask.Unit, ink2(13))
+	if ask.Command != "" {
+		d.choice(scene.Area{X: end + 10, Y: y, W: max(0, x+w-end-10), H: 30}, ask.Does, ask.Command)
+	}
+	return y + high
+}
