@@ -49,7 +49,7 @@ func (s State) LayingAreas() (a LayingAreas) {
 		}
 	}
 	tools := layingTools
-	if main.W < layingToolRow {
+	if main.W < layingToolRow && main.H > layingMapLow {
 		tools = layingTools2
 	}
 	a.Tools, main = cutTop(main, tools)

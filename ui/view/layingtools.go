@@ -50,6 +50,9 @@ func (d *layingDraw) tools(a scene.Area) {
 	for _, t := range d.kit() {
 		if x+d.toolWidth(t.word, t.command, keys) > a.Right()-state.Edge+2 {
 			x, y = a.X+state.Edge, y+toolsApart
+			if y > a.Bottom() {
+				return // a low window leaves them to their keys
+			}
 		}
 		x = d.tool(x, y, t.word, t.command, keys) + gap
 	}
