@@ -69,7 +69,7 @@ var plan = []layer{
 	{dir: "ui/view", ours: append(rooms("calendar practice bee book yard course strength plan line roll series founding rules review handover"), "ui/scene", "ui/state"), pure: true, why: "a view is State in, Scene out"},
 	{dir: "ui/paint", ours: []string{"ui/scene", "assets"}, libs: []string{"golang.org/x/image"}, why: "pixels come from a Scene alone"},
 	{dir: "ui/picture", ours: append(rooms("book calendar roll series"), "ui/scene", "ui/state", "ui/view", "ui/paint"), why: "a picture of the window needs no window"},
-	{dir: "ui/paper", ours: append(rooms("calendar bee book line rules plan handover crew"), "ui/scene", "ui/state", "ui/paint", "assets"), libs: []string{
+	{dir: "ui/paper", ours: append(rooms("calendar practice unit bee book yard line rules plan handover crew"), "ui/scene", "ui/state", "ui/paint", "assets"), libs: []string{
 		"codeberg.org/go-pdf/fpdf", "github.com/boombuler/barcode", "golang.org/x/image", "golang.org/x/text",
 	}, why: "what is printed comes from a Reading, like the panes"},
 	{dir: "ui/window", ours: []string{"ui/scene", "ui/state", "ui/view", "ui/paint", "assets"}, libs: []string{fyne}, why: "the window hosts Scenes and sends Msg; books and files are handed to it by cmd"},

@@ -60,7 +60,7 @@ func pagesWord(n int) string {
 
 // options are how the keeper wants papers.
 func (d *desk) options(e state.Print) paper.Options {
-	o := paper.Options{Large: e.Large, Say: e.Units.Say, Book: e.Book, Printed: d.clock()}
+	o := paper.Options{Large: e.Large, Say: e.Units.Say, Units: e.Units, Book: e.Book, Printed: d.clock()}
 	if e.Letter {
 		o.Page = paper.Letter
 	}
@@ -88,6 +88,8 @@ func writePaper(ctx context.Context, w io.Writer, e state.Print, o paper.Options
 		return paper.Cages(ctx, w, e.Reading, e.Order, 0, o)
 	case state.CrewPaper:
 		return crewPaper(ctx, w, e, o)
+	case state.LayoutPaper:
+		return paper.Layout(ctx, w, e.Reading, e.Layout, o)
 	default:
 		return paper.Route(ctx, w, e.Reading, e.Yard, o)
 	}

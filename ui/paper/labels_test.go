@@ -12,6 +12,8 @@ import (
 	"github.com/makiuchi-d/gozxing"
 	"github.com/makiuchi-d/gozxing/qrcode"
 
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
 	"lidmark/ui/paper"
 	"lidmark/ui/state"
 )
@@ -62,6 +64,54 @@ func TestCodesReadBack(t *testing.T) {
 	}
 }
 
+// TestFrontsReadBack: the code on every front's label holds the id of the nuc that is
+// named on it, its mark stands there in words, and the marks of a layout take the place
+// of those the book has. No colour is printed.
+func TestFrontsReadBack(t *testing.T) {
+	r := demoDay(t)
+	first := r.Nucs[0].Nuc.Nuc
+	others := []book.FrontMarked{{Nuc: first, Shape: "cross", Colour: "yellow"}}
+	for page, s := range sheets {
+		var out bytes.Buffer
+		if _, err := paper.Fronts(t.Context(), &out, r, every, others, 0, paper.Options{Page: page}); err != nil {
+			t.Fatal(err)
+		}
+		p, at := read(t, out.Bytes())[0], 0
+		for _, n := range r.Nucs {
+			f := n.Front
+			if n.Nuc.Nuc == first {
+				f = others[0]
+			}
+			if f.Shape+f.Colour == "" || at == s.columns*s.rows {
+				continue
+			}
+			a := bar{s.left + float64(at%s.columns)*s.pitch, s.top + float64(at/s.columns)*s.h, s.w, s.h}
+			at++
+			if got, want := decode(t, p, a), "urn:uuid:"+n.Nuc.Nuc.String(); got != want {
+				t.Errorf("the code of %s reads %q, want %q", n.Name, got, want)
+			}
+			if words := f.Colour + " " + f.Shape; !p.has(a, n.Name) || !p.has(a, words) {
+				t.Errorf("the label of %s has not its name and %q", n.Name, words)
+			}
+		}
+		if at < 10 {
+			t.Errorf("%d fronts have labels", at)
+		}
+		for _, ink := range p.inks {
+			if strings.HasSuffix(ink, " rg") {
+				t.Fatalf("a front has the colour %q", ink)
+			}
+		}
+	}
+	bare := reading(&booktest.Pen{Zone: zone, Writer: "Ida", Entries: hill().Entries[:9]}, "2027-05-11 06:40")
+	if _, err := paper.Fronts(t.Context(), &bytes.Buffer{}, bare, every, nil, 0, paper.Options{}); err == nil {
+		t.Error("fronts without marks have labels")
+	}
+	if _, err := paper.Fronts(t.Context(), &bytes.Buffer{}, r, every, nil, 99, paper.Options{}); err == nil || !strings.Contains(err.Error(), "skip 0 to 23") {
+		t.Errorf("skip 99: %v", err)
+	}
+}
+
 // has tells whether a text begins in a label.
 func (p printed) has(a bar, text string) bool {
 	for _, w := range p.texts {
@@ -72,10 +122,22 @@ func (p printed) has(a bar, text string) bool {
 	return false
 }
 
-// decode reads the code on a label, drawn at 12 dots a millimetre.
+// decode reads the code on a label as a camera does: seen at one size or another.
 func decode(t *testing.T, p printed, a bar) string {
 	t.Helper()
-	const dots = 12.0
+	var err error
+	for _, dots := range []float64{12, 16, 20} {
+		var read string
+		if read, err = decodeAt(p, a, dots); err == nil {
+			return read
+		}
+	}
+	t.Fatalf("label at %.0f, %.0f: %v", a.x, a.y, err)
+	return ""
+}
+
+// decodeAt reads the code on a label, drawn at so many dots a millimetre.
+func decodeAt(p printed, a bar, dots float64) (string, error) {
 	img := image.NewGray(image.Rect(0, 0, int(a.w*dots), int(a.h*dots)))
 	draw.Draw(img, img.Bounds(), image.NewUniform(color.White), image.Point{}, draw.Src)
 	at := func(mm float64) int { return int(math.Round(mm * dots)) }
@@ -87,13 +149,13 @@ func decode(t *testing.T, p printed, a bar) string {
 	}
 	bits, err := gozxing.NewBinaryBitmapFromImage(img)
 	if err != nil {
-		t.Fatal(err)
+		return "", err
 	}
 	code, err := qrcode.NewQRCodeReader().Decode(bits, map[gozxing.DecodeHintType]any{gozxing.DecodeHintType_TRY_HARDER: true})
 	if err != nil {
-		t.Fatalf("label at %.0f, %.0f: %v", a.x, a.y, err)
+		return "", err
 	}
-	return code.GetText()
+	return code.GetText(), nil
 }
 
 // TestUsedUpLabelsStayFree: the first ones are skipped, and as many pages are

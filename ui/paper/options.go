@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strings"
 	"time"
+
+	"lidmark/domain/unit"
 )
 
 // Options are how a paper is printed. The zero Options are A4 in usual size
@@ -15,7 +17,8 @@ type Options struct {
 	Book    string    // what the foot calls the book
 	Printed time.Time // when it is printed; zero: the foot does not say
 
-	Say func(string) string // says a text in the keeper's units; nil: in metric ones
+	Say   func(string) string // says a text in the keeper's units; nil: in metric ones
+	Units unit.System         // of what is measured out: scale bars and tapes
 }
 
 // large is how much larger large print is.

@@ -71,7 +71,7 @@ func TestAllStandsOnThePage(t *testing.T) {
 	r := demoDay(t)
 	for name, o := range choices() {
 		for _, p := range papers() {
-			if o.Large && (p.name == "labels" || p.name == "cages") {
+			if o.Large && slices.Contains([]string{"labels", "cages", "fronts"}, p.name) {
 				continue // they are of one size
 			}
 			for i, page := range p.pages(t, r, o) {
@@ -107,7 +107,7 @@ func TestFormats(t *testing.T) {
 }
 
 // TestPure: black and white only means just that; else greys are used, and
-// colours on labels alone.
+// colours on labels and for marks on a plan alone.
 func TestPure(t *testing.T) {
 	r := demoDay(t)
 	blackAndWhite := []string{"0.000 g", "1.000 g", "0.000 G", "1.000 G"}
@@ -122,7 +122,7 @@ func TestPure(t *testing.T) {
 		coloured := slices.ContainsFunc(p.pages(t, r, paper.Options{}), func(page printed) bool {
 			return slices.ContainsFunc(page.inks, func(ink string) bool { return strings.HasSuffix(ink, " rg") })
 		})
-		if coloured != (p.name == "labels" || p.name == "cages") {
+		if coloured != slices.Contains([]string{"labels", "cages", "layout"}, p.name) {
 			t.Errorf("%s has colours: %v", p.name, coloured)
 		}
 	}
@@ -180,8 +180,11 @@ func TestAnotherProgramReadsIt(t *testing.T) {
 			t.Errorf("%s: %s", p.name, out)
 		}
 		want := "Hill"
-		if p.name == "cages" {
+		switch p.name {
+		case "cages":
 			want = "order 71"
+		case "fronts":
+			want = "yellow disc"
 		}
 		out, err := exec.Command("pdftotext", "-layout", file, "-").Output()
 		if err != nil || !strings.Contains(string(out), want) {

@@ -22,6 +22,8 @@ type printed struct {
 	bars   []bar    // rectangles filled with black
 	inks   []string // every colour told
 	frames []bar    // rectangles of thin lines, to write into
+
+	corners [][2]float64 // points through which lines go, mm
 }
 
 // word is a piece of text and where it begins, mm from the upper left corner.
@@ -94,6 +96,10 @@ func page(body []byte, w, h float64) printed {
 			p.inks = append(p.inks, string(line))
 			if s := string(f[len(f)-1]); s == "g" || s == "rg" {
 				dark = string(line) == "0.000 g"
+			}
+		case "m", "l":
+			if len(f) == 3 {
+				p.corners = append(p.corners, [2]float64{number(f[0]) / millimetre, h - number(f[1])/millimetre})
 			}
 		case "w":
 			width = number(f[0]) / millimetre

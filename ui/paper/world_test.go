@@ -14,6 +14,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/crew"
 	"lidmark/domain/demo"
+	"lidmark/domain/yard"
 	"lidmark/ui/paper"
 	"lidmark/ui/state"
 )
@@ -185,7 +186,23 @@ func papers() []paperOf {
 			}
 			return paper.Crew(ctx, w, r, day, o)
 		}},
+		{"layout", func(ctx context.Context, w io.Writer, r *state.Reading, o paper.Options) (int, error) {
+			return paper.Layout(ctx, w, r, tried(r), o)
+		}},
+		{"fronts", func(ctx context.Context, w io.Writer, r *state.Reading, o paper.Options) (int, error) {
+			return paper.Fronts(ctx, w, r, every, nil, 0, o)
+		}},
 	}
+}
+
+// tried is a layout of the first yard in which nucs stand: its first stand carried.
+func tried(r *state.Reading) state.Laid {
+	for y := range r.View.Yards() {
+		if now := yard.Of(r.View, y.Yard); now.Nucs() > 0 {
+			return state.Laid{Yard: y.Yard, Name: "carried", Try: now.Moved(yard.Pick{now.Stands[0].ID}, 2, 1), From: r.Day}
+		}
+	}
+	return state.Laid{}
 }
 
 // hillOf is the small book as a paper wants it: what is about plans, with some.

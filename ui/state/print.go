@@ -20,6 +20,7 @@ const (
 	BuyingPaper              // what is to be bought for all planned batches
 	CagesPaper               // labels for the cages of the queens that orders get
 	CrewPaper                // a sheet for each person, and what waits
+	LayoutPaper              // a layout: plan to scale, what is carried, staking out
 )
 
 // Print is the effect that prints a paper and shows it. Its end comes back as
@@ -32,6 +33,7 @@ type Print struct {
 	Yard    book.YardID
 	Batches []book.BatchID
 	Order   book.OrderID // whose cages are labelled; zero: those of all
+	Layout  Laid         // of [LayoutPaper]
 	Hours   int          // nobody has more on the day; 0: each as is told
 	Less    Less         // how much less time there is on the day
 	Large   bool
@@ -54,6 +56,7 @@ var printCommands = []Command{
 	{Name: "print buying", Does: "print the buying list of all planned batches", Word: "Buying list", Why: noBuying, Do: printed(BuyingPaper)},
 	{Name: "print cages", Does: "print labels for the cages of ordered queens", Word: "Cage labels", Why: noCages, Do: printed(CagesPaper)},
 	{Name: "print crew", Does: "print a sheet for each person, and what waits", Word: "Print a sheet each", Why: noCrew, Do: printed(CrewPaper)},
+	{Name: "print layout", Does: "print the try-out: plan, what is carried, staking out", Word: "Print the layout", Why: noLayoutPrint, Do: State.printLayout},
 }
 
 func noPrint(s State) string {
@@ -154,6 +157,8 @@ func (s State) printBatch() book.BatchID {
 func (s State) shownPaper() Paper {
 	_, batch := s.Selection.Last().Batch()
 	switch {
+	case s.OnLayout():
+		return LayoutPaper
 	case s.Fill == LateFill, s.Fill == BatchFill, batch:
 		return BatchPaper
 	case s.Room == Yard:
@@ -171,9 +176,12 @@ func printed(p Paper) func(State) (State, []Effect) {
 }
 
 // paperNames are what the papers are called while they are made.
-var paperNames = [...]string{"Route", "Yard sheet", "Batch sheet", "Wallet card", "Labels", "Week", "Plan", "Buying list", "Cage labels", "Sheets"}
+var paperNames = [...]string{"Route", "Yard sheet", "Batch sheet", "Wallet card", "Labels", "Week", "Plan", "Buying list", "Cage labels", "Sheets", "Layout"}
 
 func (s State) print(p Paper) (State, []Effect) {
+	if p == LayoutPaper {
+		return s.printLayout()
+	}
 	r := s.Reading()
 	e := Print{
 		Paper: p, Name: paperNames[p] + " " + r.Day.Short(), Reading: r, Book: s.Book.Name, Yard: s.Filled(),

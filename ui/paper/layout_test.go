@@ -1,0 +1,255 @@
+package paper_test
+
+import (
+	"bytes"
+	"context"
+	"io"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/unit"
+	"lidmark/domain/yard"
+	"lidmark/ui/paper"
+	"lidmark/ui/state"
+)
+
+// laidOut is the small book with a ground drawn, and a try-out of it: A is carried and
+// turned, N1 carried, a new stand is set up, and a front gets another mark. The virgin
+// of A1 flies.
+func laidOut() (*state.Reading, state.Laid) {
+	p := hill()
+	home := booktest.Yard("Hill")
+	p.At("2027-05-09 10:00").Write(
+		book.FeatureDrawn{Feature: booktest.Feature("edge"), Yard: home, What: book.Boundary, Points: []book.Point{{X: -4, Y: -3}, {X: 16, Y: -3}, {X: 16, Y: 14}, {X: -4, Y: 14}}},
+		book.FeatureDrawn{Feature: booktest.Feature("hedge"), Yard: home, What: book.Hedge, Points: []book.Point{{X: -3, Y: 13}, {X: 12, Y: 13}}, Height: 2, Width: 1},
+		book.FeatureDrawn{Feature: booktest.Feature("plum"), Yard: home, What: book.Tree, Points: []book.Point{{X: 13, Y: 6}}, Width: 4, Label: "old plum"},
+		book.FeatureDrawn{Feature: booktest.Feature("car"), Yard: home, What: book.VehicleSpot, Points: []book.Point{{X: -2, Y: -2}}},
+	)
+	r := reading(p, "2027-05-14 06:40")
+	now := yard.Of(r.View, home)
+	try := now.Moved(yard.Pick{booktest.Stand("A")}, 1.5, -2).Turned(yard.Pick{booktest.Stand("A")}, 90)
+	try = try.Moved(yard.Pick{booktest.Stand("N1")}, -3, 1)
+	try = try.Painted([]book.NucID{booktest.Nuc("N2")}, yard.Mark{Shape: "bar", Colour: "blue"})
+	try.Stands = append(try.Stands, yard.Stand{ID: booktest.Stand("new"), Letter: "S1", At: book.Point{X: 11, Y: 2}, Places: 1})
+	return r, state.Laid{Yard: home, Name: "turned", Try: try, From: today + 4}
+}
+
+func layoutPages(t testing.TB, r *state.Reading, laid state.Laid, o paper.Options) []printed {
+	t.Helper()
+	var out bytes.Buffer
+	n, err := paper.Layout(t.Context(), &out, r, laid, o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	pages := read(t, out.Bytes())
+	if n != len(pages) {
+		t.Errorf("%d pages, said %d", len(pages), n)
+	}
+	return pages
+}
+
+// has tells whether a page's lines go through a point, to a hundredth of a millimetre
+// and what is rounded in the file.
+func (p printed) goesThrough(x, y float64) bool {
+	return slices.ContainsFunc(p.corners, func(c [2]float64) bool { return math.Hypot(c[0]-x, c[1]-y) < 0.02 })
+}
+
+// barOf is where the scale bar is: the black part from 0 on, by its height.
+func scaleBar(t testing.TB, p printed) bar {
+	t.Helper()
+	for _, w := range p.texts {
+		if w.text == "metres" || w.text == "feet" {
+			for _, b := range p.bars {
+				if math.Abs(b.y+b.h-w.y) < 0.1*math.Max(1, b.h) && b.x < w.x {
+					return b
+				}
+			}
+		}
+	}
+	t.Fatal("no scale bar")
+	return bar{}
+}
+
+// TestPlanIsToScale: a metre on the plan is as long as the scale says, in large print,
+// in both formats and units: between the middles of the stands' boxes, and on the bar.
+func TestPlanIsToScale(t *testing.T) {
+	r, laid := laidOut()
+	for name, o := range choices() {
+		for _, units := range []unit.System{unit.Metric, unit.US} {
+			o.Units, o.Say = units, units.Say
+			laid.Scale = 250
+			p := layoutPages(t, r, laid, o)[0]
+			k := 1000 / laid.Scale
+			b := scaleBar(t, p)
+			one := 2.0 * k // m
+			if units == unit.US {
+				one = 10 * 0.3048 * k
+			}
+			if math.Abs(b.w-one) > 0.02 {
+				t.Errorf("%s, %v: the first part of the bar is %.2f mm, want %.2f", name, units, b.w, one)
+			}
+			// The dashed square of the new stand, which has no box, and the box on N1.
+			found := 0
+			for _, c := range p.corners {
+				dx, dy := (6-3-11)*k, -(3-2)*k // from the empty place of S1 to N1 on the page
+				if p.goesThrough(c[0]+dx, c[1]+dy) {
+					found++
+				}
+			}
+			if found < 4 {
+				t.Errorf("%s, %v: %d corners of N1 and S1 lie as far apart as 1:250 has it", name, units, found)
+			}
+		}
+	}
+}
+
+// TestScaleThatFits: without a wish it is round and the plan is on one page; a larger
+// one takes more pages, and one that takes too many is refused with one that fits.
+func TestScaleThatFits(t *testing.T) {
+	r, laid := laidOut()
+	p := layoutPages(t, r, laid, paper.Options{})[0]
+	if !slices.ContainsFunc(p.texts, func(w word) bool { return w.text == "1:200" }) {
+		t.Errorf("a yard of 20 by 17 m is not drawn 1:200: %v", p.lines())
+	}
+	laid.Scale = 50
+	pages := layoutPages(t, r, laid, paper.Options{})
+	if text := all(pages); !strings.Contains(text, "sheet 1 of 6, 1:50") || !strings.Contains(text, "How the sheets of 1:50 lie.") {
+		t.Errorf("no sheets and key in\n%s", text)
+	}
+	far := laid
+	far.Try = laid.Try.Moved(yard.Pick{booktest.Stand("A")}, 200, 300)
+	far.Scale = 20
+	_, err := paper.Layout(t.Context(), &bytes.Buffer{}, r, far, paper.Options{})
+	if err == nil || !strings.Contains(err.Error(), "choose a smaller scale; 1:2000 fits on one") {
+		t.Errorf("too many sheets: %v", err)
+	}
+}
+
+// TestSheetsMeet: the crosses by which a sheet is laid onto the next lie on the same
+// ground on both.
+func TestSheetsMeet(t *testing.T) {
+	r, laid := laidOut()
+	laid.Scale = 50
+	pages := layoutPages(t, r, laid, paper.Options{})
+	first, second := pages[1], pages[2]
+	to := func(p printed, sheet string) word {
+		for _, w := range p.texts {
+			if w.text == sheet {
+				return w
+			}
+		}
+		t.Fatalf("no %s in %v", sheet, p.lines())
+		return word{}
+	}
+	right, left := to(first, "sheet 2"), to(second, "sheet 1")
+	// The frame is 189 mm wide on A4; 10 mm of it both have.
+	if d := right.x - left.x; math.Abs(d-(189-10)) > 0.1 || math.Abs(right.y-left.y) > 0.01 {
+		t.Errorf("the sheets lie %.2f mm apart, want 179", d)
+	}
+}
+
+// TestTapesOnPaper: the lengths that are printed lead to the stands, whatever the
+// points: read from the paper, the circles about P and Q cross within 2 cm of the stand
+// on the side that is told.
+func TestTapesOnPaper(t *testing.T) {
+	r, laid := laidOut()
+	rapid.Check(t, func(t *rapid.T) {
+		l := laid
+		l.Pegs = []yard.Peg{
+			{Name: "stone", At: book.Point{X: rapid.Float64Range(-20, 0).Draw(t, "x"), Y: rapid.Float64Range(-20, 20).Draw(t, "y")}},
+			{Name: "post", At: book.Point{X: rapid.Float64Range(5, 30).Draw(t, "x2"), Y: rapid.Float64Range(-20, 20).Draw(t, "y2")}},
+		}
+		var out bytes.Buffer
+		if _, err := paper.Layout(context.Background(), &out, r, l, paper.Options{}); err != nil {
+			t.Fatal(err)
+		}
+		for letter, found := range tapesRead(read(t, out.Bytes()), l.Pegs) {
+			i := slices.IndexFunc(l.Try.Stands, func(s yard.Stand) bool { return s.Letter == letter })
+			at := l.Try.Stands[i].At
+			if d := math.Hypot(found.X-at.X, found.Y-at.Y); !(d < 0.02) {
+				t.Errorf("the tapes to %s meet %.3f m from it", letter, d)
+			}
+		}
+	})
+}
+
+// tapesRead are the stands as the first table of two tapes has them.
+func tapesRead(pages []printed, pegs []yard.Peg) map[string]book.Point {
+	at := map[string]book.Point{}
+	tables := 0
+	for line := range strings.Lines(all(pages)) {
+		f := strings.Split(strings.TrimSpace(line), "  ")
+		if strings.HasPrefix(line, "Staking out with") {
+			tables++
+		}
+		if tables > 1 {
+			break
+		}
+		if len(f) != 5 || !strings.HasSuffix(f[1], " m") || f[3] != "left" && f[3] != "right" {
+			continue
+		}
+		a, _ := strconv.ParseFloat(strings.TrimSuffix(f[1], " m"), 64)
+		b, _ := strconv.ParseFloat(strings.TrimSuffix(f[2], " m"), 64)
+		p, q := pegs[0].At, pegs[1].At
+		base := math.Hypot(q.X-p.X, q.Y-p.Y)
+		along := (a*a - b*b + base*base) / (2 * base)
+		off := math.Sqrt(max(a*a-along*along, 0))
+		if f[3] == "right" {
+			off = -off
+		}
+		ux, uy := (q.X-p.X)/base, (q.Y-p.Y)/base
+		at[f[0]] = book.Point{X: p.X + along*ux - off*uy, Y: p.Y + along*uy + off*ux}
+	}
+	return at
+}
+
+// TestCarryingList: who is carried, how far and where, and who waits until when.
+func TestCarryingList(t *testing.T) {
+	r, laid := laidOut()
+	text := all(layoutPages(t, r, laid, paper.Options{}))
+	for _, want := range []string{
+		"Carry stand A 2.5 m south-east, turn it", "90° clockwise",
+		"Carry stand N1 3.2 m west", "Set up stand S1", "N2  none  blue bar",
+		"from Sat 15 May", "wait until Sat 22 May: the", "virgins of A1, A2 fly", "Stands are lifted by two.", "No vehicle moves",
+	} {
+		if !strings.Contains(text, want) {
+			t.Errorf("no %q in\n%s", want, text)
+		}
+	}
+	us := all(layoutPages(t, r, laid, paper.Options{Units: unit.US, Say: unit.US.Say}))
+	for _, want := range []string{"Carry stand A 8.2 ft south-east", " ft ", " in  left", "feet"} {
+		if !strings.Contains(us, want) {
+			t.Errorf("no %q in\n%s", want, us)
+		}
+	}
+}
+
+// TestNothingToMeasureFrom: without a drawn point the tapes begin at stands that stay;
+// where none does, it is said what to draw.
+func TestNothingToMeasureFrom(t *testing.T) {
+	r := reading(hill(), "2027-05-14 06:40")
+	now := yard.Of(r.View, booktest.Yard("Hill"))
+	laid := state.Laid{Yard: booktest.Yard("Hill"), Try: now.Moved(yard.Pick{booktest.Stand("A")}, 5, -4.5)}
+	if text := all(layoutPages(t, r, laid, paper.Options{})); !strings.Contains(text, "P is middle of stand N1") {
+		t.Errorf("the tapes begin nowhere:\n%s", text)
+	}
+	laid.Try = now
+	if text := all(layoutPages(t, r, laid, paper.Options{})); !strings.Contains(text, "Draw the boundary, a wall or a tree") {
+		t.Errorf("nobody is told what to draw:\n%s", text)
+	}
+	laid.Pegs = []yard.Peg{{Name: "a"}, {Name: "b", At: book.Point{X: 0.5}}}
+	if _, err := paper.Layout(t.Context(), io.Discard, r, laid, paper.Options{}); err == nil || !strings.Contains(err.Error(), "a and b lie less than 1 m apart") {
+		t.Errorf("tapes from one point: %v", err)
+	}
+	laid.Try.Stands = nil
+	if _, err := paper.Layout(t.Context(), io.Discard, r, laid, paper.Options{}); err == nil || !strings.Contains(err.Error(), "no stand is in Hill") {
+		t.Errorf("an empty layout: %v", err)
+	}
+}

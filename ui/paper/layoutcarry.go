@@ -1,0 +1,137 @@
+package paper
+
+import (
+	"cmp"
+	"context"
+	"slices"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+	"lidmark/domain/rules"
+	"lidmark/domain/yard"
+)
+
+// carry is a stand to be carried, turned or set up, and from when that may be.
+type carry struct {
+	yard.Change
+	from calendar.Day // not before this day
+	held []string     // the nucs whose virgins fly until then
+}
+
+// carries are the stands to be carried, those that wait last, else in the order of a
+// short walk.
+func (d *layoutSheet) carries() (all []carry) {
+	first := max(d.laid.From, d.Day)
+	for _, c := range d.changes {
+		if !c.Carried() {
+			continue
+		}
+		k := carry{Change: c, from: first}
+		for _, n := range c.Is.Nucs {
+			if c.Was == nil || n.ID.IsZero() {
+				continue
+			}
+			if day, flies := rules.FliesUntil(d.Course, d.View.Nuc(n.ID)); flies && day > first {
+				k.held = append(k.held, n.Name)
+				k.from = max(k.from, day)
+			}
+		}
+		all = append(all, k)
+	}
+	walk, _ := yard.RoundOf(d.laid.Try, d.ground)
+	rank := map[book.StandID]int{}
+	for i, s := range walk {
+		rank[d.laid.Try.Stands[s].ID] = i
+	}
+	slices.SortStableFunc(all, func(a, b carry) int {
+		return cmp.Or(cmp.Compare(a.from, b.from), cmp.Compare(rank[a.Is.ID], rank[b.Is.ID]))
+	})
+	return all
+}
+
+// carrying draws the carrying list.
+func (d *layoutSheet) carrying(ctx context.Context) error {
+	all := d.carries()
+	if len(all) == 0 {
+		return nil
+	}
+	nucs := 0
+	for _, c := range all {
+		nucs += len(c.Is.Nucs)
+	}
+	t := list{d.flow, []column{{"stand", 12, false}, {"boxes on it", 24, false}, {"what is done", 40, false}, {"when", 26, false}}, true, nil}
+	if err := t.part(ctx, "To carry and turn", "after dusk, entrances shut; "+minutes(float64(nucs)*d.numbers.Get(practice.MinutesCarryStand))+" in all"); err != nil {
+		return err
+	}
+	for _, c := range all {
+		l := listLine{look: plain(9), cells: []string{c.Is.Letter, names(c.Is.Nucs), sentence(c.Words()), "from " + c.from.Short()}}
+		if len(c.held) > 0 {
+			l.look = semi(9)
+			l.cells[3] = "wait until " + c.from.Short() + ": " + virgins(c.held)
+		}
+		if err := t.put(ctx, l); err != nil {
+			return err
+		}
+	}
+	d.y += 1.6
+	for _, said := range []string{
+		"A virgin who flies does not find her box again after a move of less than 5 km. Never carry or turn over midday.",
+		"Stands are lifted by two. Bees sting more after dusk: veil and gloves. No vehicle moves while somebody carries.",
+		caution,
+	} {
+		if _, err := d.need(ctx, 5); err != nil {
+			return err
+		}
+		d.remark(said, soft(8.25), d.right())
+	}
+	return nil
+}
+
+// virgins says whose virgins fly.
+func virgins(of []string) string {
+	if len(of) == 1 {
+		return "the virgin of " + of[0] + " flies"
+	}
+	return "the virgins of " + strings.Join(of, ", ") + " fly"
+}
+
+// names are the names of boxes.
+func names(nucs []yard.Nuc) string {
+	var all []string
+	for _, n := range nucs {
+		all = append(all, n.Name)
+	}
+	return strings.Join(all, ", ")
+}
+
+// fronts draws the list of the fronts to be marked.
+func (d *layoutSheet) fronts(ctx context.Context) error {
+	was := map[book.NucID]yard.Mark{}
+	for _, s := range d.now.Stands {
+		for _, n := range s.Nucs {
+			was[n.ID] = n.Mark
+		}
+	}
+	t := list{d.flow, []column{{"stand", 12, false}, {"nuc", 20, false}, {"mark today", 34, false}, {"mark to be painted or hung", 34, false}}, true, nil}
+	begun := false
+	for _, s := range d.laid.Try.Stands {
+		for _, n := range s.Nucs {
+			m, there := was[n.ID]
+			if m == n.Mark || !there && n.Mark == (yard.Mark{}) {
+				continue
+			}
+			if !begun {
+				begun = true
+				if err := t.part(ctx, "Fronts to mark", "best when nobody flies; the old mark goes"); err != nil {
+					return err
+				}
+			}
+			if err := t.put(ctx, listLine{look: plain(9), cells: []string{s.Letter, n.Name, markWords(m), markWords(n.Mark)}}); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
