@@ -94,6 +94,11 @@ func (f wishFlags) wish(v *book.View, yard string) (w plan.Wish, err error) {
 	if w.Graft, err = wishedDay(v, "graft", f.graft); err != nil {
 		return w, err
 	}
+	if w.Line != "" {
+		if w.Line, err = (finder{View: v}).breederLine(w.Line); err != nil {
+			return w, err
+		}
+	}
 	if yard != "" {
 		y, err := finder{View: v}.yard(yard)
 		if err != nil {

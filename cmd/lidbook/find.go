@@ -86,6 +86,25 @@ func (f finder) person(name string) (*book.Person, error) {
 	return one("person", name, f.People(), func(p *book.Person) string { return p.Name })
 }
 
+// breederLine is a line of a breeder's, written as it is in the book.
+func (f finder) breederLine(name string) (string, error) {
+	var there []string
+	for c := range f.Colonies() {
+		switch {
+		case !c.Is(book.Breeder) || c.Line == "":
+		case strings.EqualFold(c.Line, name):
+			return c.Line, nil
+		case !slices.Contains(there, c.Line):
+			there = append(there, c.Line)
+		}
+	}
+	if len(there) == 0 {
+		return "", fmt.Errorf("--line %s: no breeder's line is in the book; leave --line out, or write one down: lidbook add colony NAME --role breeder --line %[1]s", name)
+	}
+	slices.Sort(there)
+	return "", fmt.Errorf("--line %s: no breeder is of that line; write one of %s, or leave it out", name, shortList(there))
+}
+
 func (f finder) order(number string) (*book.Order, error) {
 	number = plainOrder(number)
 	return one("order", number, f.Orders(), func(o *book.Order) string { return o.Number })

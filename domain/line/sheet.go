@@ -58,7 +58,7 @@ func ticked(f rules.Finding, id book.NucID) []book.Fact {
 	case rules.ActAddBees:
 		return []book.Fact{book.BeesAdded{Nuc: id, Cups: f.Amount}}
 	case rules.ActNarrowEntrance, rules.ActOpenEntrance:
-		return []book.Fact{book.EntranceSet{Nuc: id, Area: f.Amount}}
+		return []book.Fact{book.EntranceSet{Nuc: id, Area: f.AmountOf(id)}}
 	}
 	return nil
 }

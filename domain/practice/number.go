@@ -153,7 +153,7 @@ func (g Group) String() string {
 	case Planning:
 		return "Plans"
 	case MatingYard:
-		return "Mating yard"
+		return "Yard"
 	}
 	return ""
 }

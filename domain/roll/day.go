@@ -172,6 +172,8 @@ func (d date) never(text string) fault {
 	switch month := time.Month(d.month); {
 	case calendar.MostDays(month) == 0 || d.day == 0:
 		return faulty(likeDays, "%s is no day of the calendar", text)
+	case d.day > calendar.MostDays(month) && month == time.February:
+		return faulty("write a day that there is", "%s: February has 28 days, 29 in a leap year", text)
 	case d.day > calendar.MostDays(month):
 		return faulty("write a day that there is", "%s: %s has %d days", text, month, calendar.MostDays(month))
 	}

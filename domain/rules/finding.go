@@ -37,23 +37,32 @@ type Finding struct {
 	Of       book.Subject   // what it is about
 	Also     []book.Subject // what else it is about: the other batch, the nucs of a yard's line
 	Yard     book.YardID
-	Act      Act       // what is to be done
-	Then     Act       // what is done at once after it; none
-	OwnFirst bool      // nothing is given before a look for a virgin of the nuc's own
-	Takes    float64   // minutes, where the act does not say how many
-	Amount   float64   // how many cells, cups or litres that takes, or how many cm² are left open; 0 where none
-	Since    time.Time // since when it is so; zero: does not matter
-	From     time.Time // the window: first day or hour
-	Best     time.Time // best day or hour
-	By       time.Time // last day or hour
-	Hard     bool      // By is a deadline of nature, to the hour; else By means a day
-	What     string    // what is the matter
-	Why      string    // the reason, with figures
-	Do       string    // what to do
-	Sure     string    // how sure that is
+	Act      Act                    // what is to be done
+	Then     Act                    // what is done at once after it; none
+	OwnFirst bool                   // nothing is given before a look for a virgin of the nuc's own
+	Takes    float64                // minutes, where the act does not say how many
+	Amount   float64                // how many cells, cups or litres that takes, or how many cm² are left open; 0 where none
+	Each     map[book.NucID]float64 // the amounts of nucs of which Amount is not that; nil: it is that of all
+	Since    time.Time              // since when it is so; zero: does not matter
+	From     time.Time              // the window: first day or hour
+	Best     time.Time              // best day or hour
+	By       time.Time              // last day or hour
+	Hard     bool                   // By is a deadline of nature, to the hour; else By means a day
+	What     string                 // what is the matter
+	Why      string                 // the reason, with figures
+	Do       string                 // what to do
+	Sure     string                 // how sure that is
 	Used     []practice.Key
 	PutOff   calendar.Day // put off until this day; zero: not
 	CellBy   time.Time    // the hard hour of the cell that it clears the nuc for; zero: of none
+}
+
+// AmountOf is the amount that a nuc takes which the finding is about.
+func (f Finding) AmountOf(id book.NucID) float64 {
+	if own, ok := f.Each[id]; ok {
+		return own
+	}
+	return f.Amount
 }
 
 // NeedsYou tells whether the finding marks its subject as needing the keeper.

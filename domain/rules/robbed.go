@@ -71,7 +71,7 @@ func (p *pass) yardRobbed(y *yardCase) {
 		}
 	}
 	f.Amount = p.door(usualGuard)
-	f.Also = p.openSince(y, f.Since)
+	f.Also, f.Each = p.openSince(y, f.Since)
 	if len(f.Also) == 0 {
 		f.Act, f.Do = ActNone, "Open nothing there"
 	}
@@ -100,12 +100,15 @@ func (y *yardCase) starves(f Finding) bool {
 }
 
 // openSince are the nucs of a yard whose entrance was left as it is since robbers
-// came, without those that robbers were seen at: they are a line of their own.
-func (p *pass) openSince(y *yardCase, since time.Time) (open []book.Subject) {
+// came, without those that robbers were seen at: they are a line of their own; and how
+// wide an entrance the bees of each can guard, cm².
+func (p *pass) openSince(y *yardCase, since time.Time) (open []book.Subject, doors map[book.NucID]float64) {
+	doors = map[book.NucID]float64{}
 	for i := range p.nucs {
 		if n := &p.nucs[i]; n.yard == y && n.RobbedAt.IsZero() && !n.shutSince(calendar.Instantly(since)) {
 			open = append(open, n.subject())
+			doors[n.Nuc.Nuc] = p.door(n.doorBees())
 		}
 	}
-	return open
+	return open, doors
 }

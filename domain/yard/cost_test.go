@@ -73,7 +73,8 @@ func TestCompare(t *testing.T) {
 		was, now yard.Layout
 		words    string
 	}{
-		{close, wide, "less in 100 of 100 trials"}, {wide, close, "more in 100 of 100 trials"},
+		{close, wide, "less in 100 of 100 trials"},
+		{wide, close, "more in 100 of 100 trials"},
 		{wide, wider, "no difference; what there is is smaller than its error"},
 	} {
 		if got := yard.Compare(tt.was, tt.now, n).Lost.Words(); got != tt.words {

@@ -1,8 +1,12 @@
 package yard_test
 
 import (
+	"encoding/csv"
 	"math"
+	"os"
 	"slices"
+	"strconv"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -56,6 +60,41 @@ func TestHomingKeepsThePublishedAnchors(t *testing.T) {
 		got := yard.HomingOf(tt.doors, tt.kernel).Wrong(tt.of)
 		if math.Abs(got-tt.want) > 5e-5 || got < tt.low || got > tt.top {
 			t.Errorf("%s: wrong door %.4f; worked by hand %.4f, published %.2f to %.2f", tt.name, got, tt.want, tt.low, tt.top)
+		}
+	}
+}
+
+// The published middles that the anchors are of stand in a table that was written
+// without the kernel: per cent, by source and layout.
+func TestTheAnchorsAreThePublishedOnes(t *testing.T) {
+	f, err := os.Open("testdata/drift.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	rows, err := csv.NewReader(f).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	anchors := []struct {
+		source, layout string
+		value          string
+		got            float64
+		off            float64 // how far the kernel may be from it
+	}{
+		{"Pfeiffer & Crailsheim 1998", "rows", "22", yard.HomingOf(row(21, 0.7), workers).Wrong(10), 0.05},
+		{"Perez-Sato, Hughes", "pairs of hives 2 m", "4", yard.HomingOf(row(2, 2), virgins).Wrong(0), 0.03},
+		{"Perez-Sato et al. 2008", "pairs of hives 5 m", "4", yard.HomingOf(row(2, 5), virgins).Wrong(0), 0.03},
+	}
+	for _, a := range anchors {
+		i := slices.IndexFunc(rows, func(r []string) bool {
+			return strings.HasPrefix(r[0], a.source) && strings.HasPrefix(r[1], a.layout)
+		})
+		if i < 0 || rows[i][4] != a.value {
+			t.Fatalf("%s, %s: no such row with %s", a.source, a.layout, a.value)
+		}
+		if want, _ := strconv.ParseFloat(rows[i][4], 64); math.Abs(a.got-want/100) > a.off {
+			t.Errorf("%s, %s: %.3f, published %s of 100", a.source, a.layout, a.got, a.value)
 		}
 	}
 }

@@ -3,6 +3,7 @@ package paper_test
 import (
 	"bytes"
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -215,6 +216,22 @@ func TestMarksOfCages(t *testing.T) {
 	}
 }
 
+// columnOf is what stands below a heading, flush with it, on the pages of a title.
+func columnOf(pages []printed, title, heading string) (column printed) {
+	for _, p := range pages {
+		if !strings.HasPrefix(p.texts[0].text, title) {
+			continue
+		}
+		i := slices.IndexFunc(p.texts, func(w word) bool { return w.text == heading })
+		for _, w := range p.texts {
+			if i >= 0 && math.Abs(w.x-p.texts[i].x) < 1 {
+				column.texts = append(column.texts, w)
+			}
+		}
+	}
+	return column
+}
+
 // TestEachNucIsOnOneSheet: what is done stands on one person's sheet, what waits on
 // the last page, with the day until which it can.
 func TestEachNucIsOnOneSheet(t *testing.T) {
@@ -239,8 +256,9 @@ func TestEachNucIsOnOneSheet(t *testing.T) {
 		}
 	}
 	last := under("What waits")
+	costs := spoken([]printed{columnOf(pages, "What waits", "what waiting costs")})
 	for _, w := range day.Waits {
-		if !strings.Contains(last, strings.Fields(w.Task.Title)[0]) || !strings.Contains(last, w.Price.Why) {
+		if !strings.Contains(last, strings.Fields(w.Task.Title)[0]) || !strings.Contains(costs, w.Price.Why) {
 			t.Errorf("%q is not told to wait:\n%s", w.Task.Title, last)
 		}
 		if by := calendar.DayOf(w.Task.By, zone); !w.Task.By.IsZero() && by > r.Day && !strings.Contains(last, by.Short()[:3]) {

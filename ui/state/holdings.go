@@ -2,13 +2,14 @@ package state
 
 import (
 	"iter"
+	"slices"
 	"strconv"
 )
 
 // Holding is how many of something the book holds.
 type Holding struct{ Word, Figure string }
 
-// Holdings say what the open book holds.
+// Holdings say what the open book holds, and nothing of what it has none of.
 func (s State) Holdings() []Holding {
 	r := s.Present()
 	v := r.View
@@ -21,6 +22,7 @@ func (s State) Holdings() []Holding {
 		{"people", figures(length(v.People()))},
 		{"orders", figures(length(v.Orders()))},
 	}
+	all = slices.DeleteFunc(all, func(h Holding) bool { return h.Figure == "0" })
 	for e := range s.Book.Season.Entries() {
 		return append(all, Holding{"begun", e.At.Instant.In(v.Zone()).Format("2 Jan 2006")})
 	}

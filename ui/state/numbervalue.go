@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -35,7 +36,7 @@ func (s State) NumberUnit(k practice.Key) string {
 // figures.
 func (s State) NumberSaid(k practice.Key, v float64) string {
 	n := practice.Of(k)
-	was := v
+	set, was := v, v
 	switch {
 	case n.Unit == practice.Share || n.Unit == practice.SharePerDay:
 		v, was = v*100, v*100
@@ -45,7 +46,11 @@ func (s State) NumberSaid(k practice.Key, v float64) string {
 		v, _ = s.Units.Of(v, string(n.Unit))
 	}
 	const places = 1e4
-	if v != was {
+	switch {
+	case v == was:
+	case slices.Contains([]float64{n.Default, n.Min, n.Max}, set):
+		v, _ = strconv.ParseFloat(strconv.FormatFloat(v, 'g', 3, 64), 64) // nobody typed it in these units
+	default:
 		v = unit.Short(v)
 	}
 	return strings.Replace(strconv.FormatFloat(math.Round(v*places)/places, 'f', -1, 64), "-", "−", 1)

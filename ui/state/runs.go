@@ -46,7 +46,8 @@ func numbered(name string) (letter string, number int, ok bool) {
 }
 
 // Names writes runs as far as they fit, and then how many names there are
-// besides. The first run is always written.
+// besides. The first run is always written, with a plus where not even the words
+// for the others fit.
 func Names(runs []Run, fits func(string) bool) string {
 	all := 0
 	for _, r := range runs {
@@ -60,9 +61,12 @@ func Names(runs []Run, fits func(string) bool) string {
 		if count < all {
 			said = append(said, fmt.Sprintf("and %d more", all-count))
 		}
-		if text := strings.Join(said, " "); k == 1 || fits(text) {
+		if text := strings.Join(said, " "); fits(text) || all == count && k == 1 {
 			return text
 		}
 	}
-	return ""
+	if len(runs) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%s +%d", runs[0].Text, all-runs[0].Count)
 }

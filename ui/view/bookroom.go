@@ -2,7 +2,6 @@ package view
 
 import (
 	"cmp"
-	"math"
 
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -17,8 +16,12 @@ func (p *sheet) about() {
 		left.W = page.X
 		p.clipped(left, scene.Tag{}, func() {
 			p.rect(left, scene.Panel)
-			c := &cardDraw{sheet: p, r: p.s.Present(), x: left.X + 30, w: left.W - 60, y: left.Y + 44}
-			c.bookFacts(left.Bottom())
+			c := p.factsIn(left)
+			c.bookFacts()
+			c.y += 50
+			if p.cautionsBeside() {
+				c.cautions()
+			}
 		})
 		p.rule(left.Right(), left.Y, left.Right(), left.Bottom(), scene.Rule)
 	}
@@ -28,8 +31,26 @@ func (p *sheet) about() {
 	if offset > 0 {
 		c, _ = p.drawnPage(page, offset)
 	}
-	p.add(scene.Pane{Clip: page, Marks: c.withStops(page)})
+	p.add(scene.Pane{Clip: wholeWithin(c.marks, page), Marks: c.withStops(page)})
 	p.scrollBar(page, offset, all)
+}
+
+// factsIn is where the facts of the book are drawn in the pane beside its page.
+func (p *sheet) factsIn(left scene.Area) *cardDraw {
+	return &cardDraw{sheet: p, r: p.s.Present(), x: left.X + 30, w: left.W - 60, y: left.Y + 44}
+}
+
+// cautionsBeside tells whether the cautions have room below the facts; where they have
+// none they stand first on the page, for they never give way.
+func (p *sheet) cautionsBeside() bool {
+	body, page := p.bookAreas()
+	alone := *p
+	alone.marks = nil
+	c := alone.factsIn(scene.Area{X: body.X, Y: body.Y, W: page.X, H: body.H})
+	c.bookFacts()
+	c.y += 50
+	c.cautions()
+	return !p.l.Over && c.y-14 <= body.Bottom()
 }
 
 // bookAreas are the room Book and its page.
@@ -51,17 +72,21 @@ func (p *sheet) drawnPage(page scene.Area, offset float64) (c *cardDraw, all flo
 	alone.marks = nil
 	margin := min(30, page.W*0.05)
 	c = &cardDraw{sheet: &alone, r: p.s.Present(), x: page.X + margin, w: min(page.W-2*margin, 640), y: page.Y + 34 - offset}
+	if !p.cautionsBeside() {
+		c.cautionsFirst()
+	}
 	switch p.s.BookPage {
 	case state.LidPage:
+		top := c.y - 34
 		high := max(page.H, alone.howToHigh(page.W))
-		alone.howToRead(scene.Area{X: page.X, Y: page.Y - offset, W: page.W, H: high})
-		return c, high
+		alone.howToRead(scene.Area{X: page.X, Y: top, W: page.W, H: high})
+		return c, high + top + offset - page.Y
 	case state.LicencePage:
 		c.licences()
 	default:
 		if p.l.Over {
-			c.bookFacts(math.Inf(1))
-			c.y += 16
+			c.bookFacts()
+			c.y += 66
 		}
 		c.filePage()
 	}
@@ -103,9 +128,9 @@ func (p *sheet) pages(a scene.Area) {
 	p.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Hair)
 }
 
-// bookFacts says what the open book holds; the cautions where there is room for
-// them above bottom.
-func (c *cardDraw) bookFacts(bottom float64) {
+// bookFacts says what the open book holds, and in one that has just begun what to do
+// next.
+func (c *cardDraw) bookFacts() {
 	b := c.s.Book
 	name := ink(26).semi()
 	if c.width(b.Name, name) > c.w {
@@ -119,6 +144,16 @@ func (c *cardDraw) bookFacts(bottom float64) {
 	for _, f := range c.s.Holdings() {
 		c.count(f.Word, f.Figure, ink(14).semi())
 	}
+	if next := c.s.Next(); next.Words != "" {
+		c.heading("What to do next")
+		c.para(next.Words, ink(14), whole)
+		for i, name := range next.Commands {
+			command, _ := state.CommandNamed(name)
+			c.button(c.x, c.y+2, command.Word, name, i == 0)
+			c.y += 42
+		}
+		c.y += 10
+	}
 	if b.ReadOnly != "" {
 		c.heading("Reading only")
 		c.para(sentence(b.ReadOnly), ink(14), 5)
@@ -131,10 +166,26 @@ func (c *cardDraw) bookFacts(bottom float64) {
 		}
 		c.button(x, c.y-4, "Another book", "other book", false)
 	}
-	c.y += 50
-	if c.y+150 < bottom {
-		c.heading("Cautions")
-		c.para("Stings can kill. Anyone who works bees should know the signs of a severe reaction and have a plan and a telephone within reach.", ink(14), 4)
-		c.para("What is by the calendar is reckoned from stated numbers, not promised. Moving, selling, treating and feeding follow the local authority and the label.", ink2(13), 5)
-	}
+}
+
+// What the program warns of, wherever a book is open.
+const (
+	cautionStings  = "Stings can kill. Anyone who works bees should know the signs of a severe reaction and have a plan and a telephone within reach."
+	cautionChances = "What is by the calendar is reckoned from stated numbers, not promised. Moving, selling, treating and feeding follow the local authority and the label."
+)
+
+// cautions draws the cautions below the facts.
+func (c *cardDraw) cautions() {
+	c.heading("Cautions")
+	c.para(cautionStings, ink(14), whole)
+	c.para(cautionChances, ink2(13), whole)
+}
+
+// cautionsFirst draws them at the top of a page.
+func (c *cardDraw) cautionsFirst() {
+	c.para(cautionStings, ink(14), whole)
+	c.para(cautionChances, ink2(13), whole)
+	c.y += 4
+	c.rule(c.x, c.y-8, c.x+c.w, c.y-8, scene.Hair)
+	c.y += 24
 }

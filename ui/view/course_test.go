@@ -163,7 +163,7 @@ func TestOnlyTheCalendarSpeaks(t *testing.T) {
 func TestALayerSaysHowSure(t *testing.T) {
 	s := open(t)
 	s.Room, s.Layer, s.Width, s.Height = state.Yard, state.BySureness, 2600, 1600
-	s.Day = today - 7 // cells given lately are sure
+	s.Day = today - 3 // cells given lately are sure
 	for _, pane := range []state.Pane{state.Map, state.Lids, state.Wall} {
 		s.Pane = pane
 		hatched := map[uint8]int{}

@@ -19,7 +19,9 @@ func (p *sheet) grid(a scene.Area) {
 		p.clipped(lids, scene.Tag{}, func() { p.gridRows(g, lids) })
 		p.scrollBar(lids, min(g.Offset, max(0, g.All-g.Height)), g.All)
 		if len(g.Rows) == 0 {
-			p.fit(a.X+state.Edge, lids.Y+30, "No nuc stands here", ink2(14), a.Right())
+			x := a.X + state.Edge
+			p.fit(x, lids.Y+30, "No nuc stands here", ink2(14), a.Right())
+			p.hint(scene.Area{X: x, Y: lids.Y + 46, W: a.W - 2*state.Edge, H: lids.H - 46})
 		}
 		if g.Legend > 0 {
 			p.rule(a.X, lids.Bottom()+2, a.Right(), lids.Bottom()+2, scene.Hair)

@@ -338,3 +338,19 @@ func TestEveryStandHasItsLetter(t *testing.T) {
 		t.Errorf("only %d letters and names were looked for", wanted)
 	}
 }
+
+// TestTheMapAloneIsLarge: in a window of 1280 by 800 the lanes leave a map that fills the
+// room most of the height, and its lids are large enough for a hatch.
+func TestTheMapAloneIsLarge(t *testing.T) {
+	s := open(t)
+	s.Room, s.Pane = state.Yard, state.Map
+	s, _ = state.Update(s, state.Resized{Width: 1280, Height: 800})
+	if l := s.Layout(); l.Lanes.Empty() || l.MapFrame().H < 450 {
+		t.Errorf("lanes %v, map %v", l.Lanes, l.MapFrame())
+	}
+	for name, all := range lids(t, s, s.Layout().MapFrame()) {
+		if all[0].Size < 20 {
+			t.Errorf("the lid of %s is %.1f dp", name, all[0].Size)
+		}
+	}
+}

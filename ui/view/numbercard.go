@@ -19,13 +19,10 @@ func (c *cardDraw) besideNumbers() {
 }
 
 // numberButtons put at the foot what can be done with the number chosen, and why
-// what is typed cannot be used. Where nothing can be written in the book one
-// reason holds for all, and the foot of the window says it.
+// what is typed cannot be used.
 func (c *cardDraw) numberButtons() {
 	use, back := button{"Use it from now on", "set number", true}, button{"Back to the default", "number back", false}
 	switch set, _ := state.CommandNamed(use.command); {
-	case c.s.Book != nil && c.s.Book.ReadOnly != "":
-		return
 	case set.Reason(c.s) == "":
 		c.foot.can = append(c.foot.can, use)
 	default:

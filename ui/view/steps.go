@@ -74,7 +74,8 @@ func (d *stepDraw) page(a scene.Area) {
 		up = min(max(d.s.Scroll[state.FillPlace], focus.Bottom()+ahead-a.Bottom()), over)
 		marks = draw(up)
 	}
-	d.marks = append(before, scene.Pane{Clip: wholeWithin(marks, a), Marks: marks})
+	in := wholeWithin(marks, a)
+	d.marks = append(before, scene.Pane{Clip: in, Marks: hittable(marks, in)})
 	d.scrollBar(a, up, d.y+up-top)
 }
 

@@ -1,6 +1,8 @@
 package view
 
 import (
+	"slices"
+
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -54,10 +56,12 @@ func uncut(marks []scene.Mark, a scene.Area) scene.Area {
 }
 
 // upright is from where to where a mark reaches that must not be cut: a line of text,
-// a button, a field, an answer.
+// a lid, a button, a field, an answer.
 func upright(m scene.Mark, a scene.Area) (from, to float64, ok bool) {
 	const above, below = 0.95, 0.3 // of the size of a letter, from its baseline
 	switch m := m.(type) {
+	case scene.Lid:
+		return m.At.Y - m.Size/2, m.At.Y + m.Size/2, true
 	case scene.Text:
 		if m.Text == "" || m.At.X < a.X || m.At.X > a.Right() {
 			return 0, 0, false
@@ -72,4 +76,13 @@ func upright(m scene.Mark, a scene.Area) (from, to float64, ok bool) {
 		return m.Area.Y - 1, m.Area.Bottom() + 1, button || asks || m.Ref.Kind == wholeRef
 	}
 	return 0, 0, false
+}
+
+// hittable are marks without those that stand for something and of which less than
+// half is in sight: nobody can hit a sliver.
+func hittable(marks []scene.Mark, in scene.Area) []scene.Mark {
+	return slices.DeleteFunc(slices.Clone(marks), func(m scene.Mark) bool {
+		r, ok := m.(scene.Rect)
+		return ok && r.Ref.Kind == state.StepRef && r.Area.Intersect(in).H < r.Area.H/2
+	})
 }
