@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"slices"
 
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -172,10 +173,22 @@ func (d *layingDraw) panelFoot(y float64) {
 	y += 82
 	d.rule(x, y, x+w, y, scene.Hair)
 	d.button(x, y+12, d.s.LayoutPlanWord(), "plan layout", true)
-	const gap = 6.0
-	x = d.button(x, y+56, "Keep", "keep layout", false) + gap
-	x = d.button(x, y+56, "Throw away", "drop layout", false) + gap
-	d.button(x, y+56, "Further", "search further", false)
+	d.smallButtons(x, y+56, x+w)
+}
+
+// smallButtons draws what else is done with a try-out, as much as there is room for;
+// the rest has keys. What was never kept cannot be thrown away.
+func (d *layingDraw) smallButtons(x, y, to float64) {
+	words := []struct{ word, command string }{{"Keep", "keep layout"}, {"Print", "print layout"}, {"Drop", "drop layout"}, {"Further", "search further"}}
+	if d.s.Laying.ID.IsZero() {
+		words = slices.Delete(words, 2, 3)
+	}
+	for _, b := range words {
+		if x+d.width(b.word, ink(14).medium())+28 > to {
+			return
+		}
+		x = d.button(x, y, b.word, b.command, false) + 6
+	}
 }
 
 // improve draws what may be looked for: words that begin it, each with its key.
