@@ -45,7 +45,7 @@ func (n *number[T]) String() string {
 // Set reads the number.
 func (n *number[T]) Set(text string) error {
 	var zero T
-	x, err := strconv.ParseFloat(strings.Replace(text, ",", ".", 1), 64)
+	x, err := strconv.ParseFloat(strings.Replace(strings.TrimSpace(text), ",", ".", 1), 64)
 	_, whole := any(zero).(int)
 	switch {
 	case err != nil || math.IsNaN(x) || math.IsInf(x, 0), whole && x != math.Trunc(x):

@@ -44,7 +44,7 @@ func (a *app) execute(args []string) error {
 	out := &screen{to: a.out}
 	a.out, a.errs = out, &screen{to: a.errs}
 	root := a.root()
-	root.SetArgs(args)
+	root.SetArgs(noFlags(args))
 	c, err := root.ExecuteC()
 	if err != nil && !a.began {
 		err = &usageError{err: err}

@@ -44,7 +44,7 @@ func groundCommand(a *app) *cobra.Command {
 	c := a.reading(&cobra.Command{
 		Use:     "ground",
 		Short:   "What is drawn of a yard, and what is wrong with how its boxes stand on it",
-		Example: "  lidbook ground --yard \"Far Hill\"\n  lidbook ground in walk.gpx --lines boundary\n  lidbook ground out hill.geojson --coarse",
+		Example: "  lidbook ground --yard \"Far Hill\"\n  lidbook ground draw hedge 0,20 30,20 --height 2.5\n  lidbook ground in walk.gpx --lines boundary\n  lidbook ground out hill.geojson --coarse",
 		Args:    cobra.NoArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
 		y, err := finder{View: v}.homeOr(a.flags.yard)
@@ -57,6 +57,7 @@ func groundCommand(a *app) *cobra.Command {
 	})
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
 	c.AddCommand(groundIn(a), groundOut(a))
+	c.AddCommand(groundDrawing(a)...)
 	return c
 }
 
@@ -80,7 +81,7 @@ func groundOf(v *book.View, y *book.Yard, found []yard.Finding) groundShape {
 
 func (a *app) printGround(g groundShape, found []yard.Finding, n practice.Numbers) {
 	if len(g.Features) == 0 {
-		a.line("nothing is drawn in %s: draw it in the window, or take it in with lidbook ground in", g.Yard)
+		a.line("nothing is drawn in %s: draw it in the window or with lidbook ground draw, or take it in with lidbook ground in", g.Yard)
 	}
 	var table [][]string
 	for _, f := range g.Features {

@@ -25,8 +25,8 @@ func layoutCommand(a *app) *cobra.Command {
 	c := a.reading(&cobra.Command{
 		Use:   "layout",
 		Short: "What it costs how the boxes of a yard stand, and how they would stand better",
-		Long: "Reckons the virgins who end at a wrong door and are lost, and the workers who drift.\nWith --improve it looks for a better layout, with --add for places for more single\nboxes, with --less for boxes that are too many. Nothing is written: a layout is made\n" +
-			"the plan in the window. The same seed finds the same.",
+		Long: "Reckons the virgins who end at a wrong door and are lost, and the workers who drift.\nWith --improve it looks for a better layout, with --add for places for more single\nboxes, with --less for boxes that are too many. Nothing is written: lidbook layout try\n" +
+			"keeps what is found, lidbook layout plan makes it the plan. The same seed finds the same.",
 		Example: "  lidbook layout\n  lidbook layout --improve turn --mark \"8 blue disc\" --mark \"8 yellow bar\"\n  lidbook layout --improve move --tries 50000 --seed 2",
 		Args:    cobra.NoArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
@@ -35,6 +35,7 @@ func layoutCommand(a *app) *cobra.Command {
 			return err
 		}
 		s, l := shapeOfLayout(v, y)
+		s.TryOuts = triesOf(v, y)
 		if s.Better, err = f.better(v, y, l); err != nil {
 			return err
 		}
@@ -43,38 +44,29 @@ func layoutCommand(a *app) *cobra.Command {
 		}
 		return a.show(s, func() { a.printLayout(s) })
 	})
-	fl := c.Flags()
-	fl.StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
-	fl.StringVar(&f.improve, "improve", "", "look for a better layout: turn (stands are turned, fronts marked) or move (and carried) `HOW`")
-	fl.StringArrayVar(&f.marks, "mark", nil, "a front `MARK` to hand and for how many: \"8 blue disc\"; can be said again")
-	amount(c, &f.add, "add", 0, "find places for so many single `BOXES` more")
+	f.search(c)
 	amount(c, &f.less, "less", 0, "tell which `BOXES` are too many, so many")
-	amount(c, &f.tries, "tries", 0, "try so many `LAYOUTS` (else 2000 a box)")
-	amount(c, &f.seed, "seed", 0, "begin the search by another `NUMBER`")
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
+	c.AddCommand(layoutTry(a), layoutSet(a), layoutPlan(a), layoutDrop(a), layoutCompare(a))
 	return c
 }
 
 // better looks for a better layout, where that is asked for.
 func (f layoutFlags) better(v *book.View, y *book.Yard, l yard.Layout) (*betterShape, error) {
-	task, err := f.task(v, y, l)
+	task, err := f.task(v, y, l, unnamed())
 	if err != nil || task == nil {
 		return nil, err
 	}
-	if f.tries > 0 {
-		task.Tries = f.tries
-	}
-	task.Seed = uint64(f.seed)
-	s, err := siting.New(*task, v.Numbers())
+	found, err := f.found(*task, v)
 	if err != nil {
 		return nil, err
 	}
-	for s.Step(10_000) {
-		continue
-	}
-	return shapeOfBetter(v, l, s.Best()), nil
+	return shapeOfBetter(v, l, found), nil
 }
 
-func (f layoutFlags) task(v *book.View, y *book.Yard, l yard.Layout) (*siting.Task, error) {
+// task is what is to be looked for, nil where nothing is; name names boxes that are
+// added.
+func (f layoutFlags) task(v *book.View, y *book.Yard, l yard.Layout, name func() (book.StandID, string)) (*siting.Task, error) {
 	marks, err := stocks(f.marks)
 	if err != nil {
 		return nil, err
@@ -93,17 +85,17 @@ func (f layoutFlags) task(v *book.View, y *book.Yard, l yard.Layout) (*siting.Ta
 	default:
 		return nil, fmt.Errorf("--improve %s: say turn or move", f.improve)
 	}
-	t.Add = added(f.add)
+	t.Add = siting.Singles(f.add, name)
 	return &t, nil
 }
 
-// added are single boxes more, without names in the book.
-func added(many int) []yard.Stand {
+// unnamed names boxes that are added without being kept.
+func unnamed() func() (book.StandID, string) {
 	k := 0
-	return siting.Singles(many, func() (book.StandID, string) {
+	return func() (book.StandID, string) {
 		k++
 		return book.StandID{}, fmt.Sprintf("new %d", k)
-	})
+	}
 }
 
 // stocks are marks to hand as they are typed: how many, the colour, the shape.

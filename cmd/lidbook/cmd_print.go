@@ -20,13 +20,13 @@ func printCommand(a *app) *cobra.Command {
 	var file, page string
 	var p printing
 	c := a.reading(&cobra.Command{
-		Use:   "print PAPER [BATCH|ORDER ...]",
+		Use:   "print PAPER [BATCH|ORDER|LAYOUT ...]",
 		Short: "Sheets, cards and labels as PDF: the route, the week, a plan",
 		Long: "Writes a paper as a PDF file:\n\n" + papersTold() +
 			"\nLabels are for sheets of 3 by 8 (A4, 70 by 37 mm) or 3 by 10 (letter, 2.625 by\n1 inch): print them in full size, not fitted to the page.",
 		Example: "  lidbook print route -o today.pdf\n  lidbook print dense -o yard.pdf --yard \"Home Yard\" --on tomorrow --large\n  lidbook print batch 4 -o batch4.pdf\n" +
 			"  lidbook print labels -o labels.pdf --page letter --skip 6\n  lidbook print plan 2027-04-19 -o plan.pdf\n  lidbook print cages 12 -o cages.pdf\n" +
-			"  lidbook print crew -o sheets.pdf --hours 4 --vans 2",
+			"  lidbook print crew -o sheets.pdf --hours 4 --vans 2\n  lidbook print layout \"by the hedge\" -o layout.pdf --scale 1:100 --peg \"boundary 1\" --peg \"old plum\"",
 		Args:      cobra.MinimumNArgs(1),
 		ValidArgs: paperNames(),
 	}, func(c *cobra.Command, v *book.View, args []string) error {
@@ -43,6 +43,7 @@ func printCommand(a *app) *cobra.Command {
 	})
 	f := c.Flags()
 	f.StringVarP(&file, "out", "o", "", "write to `FILE`")
+	f.StringVar(&file, "to", "", "the same as -o `FILE`")
 	f.StringVar(&a.flags.yard, "yard", "", "only this `YARD`")
 	f.StringVar(&page, "page", "a4", "the `PAGE`: "+strings.Join(paper.Pages(), " or "))
 	f.BoolVar(&p.Large, "large", false, "large print")
@@ -51,7 +52,9 @@ func printCommand(a *app) *cobra.Command {
 	amount(c, &p.crew.hours, "hours", 0, "crew: nobody has more than so many `HOURS`")
 	amount(c, &p.crew.vans, "vans", 1, "crew: with so many vans")
 	f.StringSliceVar(&p.crew.without, "without", nil, "crew: these `PEOPLE` are away")
-	hideFlags(c, "json", "known")
+	f.StringVar(&p.laid.scale, "scale", "", "layout: to this `SCALE`, like 1:100 (else the largest round one that fits on a page)")
+	f.StringArrayVar(&p.laid.pegs, "peg", nil, "layout: a `POINT` at which a tape begins, a name like \"boundary 1\" or x,y; said twice (else the best two)")
+	hideFlags(c, "json", "known", "to")
 	return c
 }
 

@@ -33,12 +33,9 @@ func (o *originFlags) of(c *cobra.Command, y *book.Yard) (geofile.Origin, error)
 		at = geofile.Origin{Lat: o.lat, Lon: o.lon}
 	}
 	if at == (geofile.Origin{}) {
-		return at, fmt.Errorf("the book does not say where %s lies: say it with --lat and --lon", y.Name)
+		return at, fmt.Errorf("the book does not say where %s lies: write it down with lidbook yard place, or say it with --lat and --lon", y.Name)
 	}
-	if at.Lat < -90 || at.Lat > 90 || at.Lon < -180 || at.Lon > 180 {
-		return at, fmt.Errorf("latitude %g, longitude %g is no place: they go from -90 to 90 and from -180 to 180", at.Lat, at.Lon)
-	}
-	return at, nil
+	return at, onEarth(book.YardDescribed{Lat: at.Lat, Lon: at.Lon})
 }
 
 func groundOut(a *app) *cobra.Command {

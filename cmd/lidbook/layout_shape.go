@@ -22,6 +22,7 @@ type layoutShape struct {
 	Round   float64        `json:"roundM"`
 	Better  *betterShape   `json:"better,omitempty"`
 	TooMany []tooManyShape `json:"tooMany,omitempty"`
+	TryOuts []tryShape     `json:"tryOuts"`
 }
 
 // betterShape is a layout that was found, in JSON.

@@ -9,6 +9,7 @@ import (
 func (a *app) printLayout(s layoutShape) {
 	if s.Nucs == 0 && s.Better == nil {
 		a.line("%s: no nuc stands there; say another yard with --yard", s.Yard)
+		a.printTries(s.TryOuts)
 		return
 	}
 	a.line("%s: %s, drift %.1f of 100, %s alike, round %.0f m", s.Yard, plural(s.Nucs, "nuc"), 100*s.Drift, plural(s.Alike, "entrance"), s.Round)
@@ -17,6 +18,7 @@ func (a *app) printLayout(s layoutShape) {
 	} else {
 		a.line("%.1f virgins to fly: %.1f at a wrong door, %.1f of them lost", s.Virgins, s.Wrong, s.Lost)
 	}
+	a.printTries(s.TryOuts)
 	if s.Better != nil {
 		a.printBetter(*s.Better)
 	}
@@ -60,4 +62,15 @@ func (b betterShape) before() string {
 		return "now"
 	}
 	return "first places"
+}
+
+// printTries lists the try-outs that are kept.
+func (a *app) printTries(all []tryShape) {
+	for _, t := range all {
+		plan := ""
+		if t.From != "" {
+			plan = "; the plan from " + shortDay(t.From)
+		}
+		a.line("try-out %s: %s otherwise, %s marked otherwise%s", t.Name, plural(t.Stands, "stand"), plural(t.Fronts, "front"), plan)
+	}
 }

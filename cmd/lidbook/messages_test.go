@@ -36,6 +36,14 @@ write --yes 'A3 q e'
 plan batch --on 2027-06-01 --larvae 20 --line Linnet
 plan batch --on 2027-06-08 --larvae 20 --line Linnet
 hours Jon 2027-06-02 8-12
+add yard 'Bare Hill'
+add boxes Y7 --yard Hill
+ground draw hedge 0,9 9,9 --label long
+ground draw hedge 0,8 9,8
+ground draw hedge 0,7 9,7
+layout try 'by the hedge'
+layout try second
+layout try empty --yard 'Bare Hill'
 `
 
 // wrong are commands that each provoke a message, by what is wrong.
@@ -265,6 +273,43 @@ ground out - --coarse --no-positions
 layout --improve paint
 layout --improve turn --mark "blue disc"
 layout --improve turn --mark "some blue disc"
+ground draw moat 1,1
+ground draw hedge 1,1
+ground draw hedge 1;1 2,2
+ground draw hedge 1,1 20000,2
+ground wipe hedge
+ground wipe wall
+ground wipe hedge --yard 'Far Hill'
+ground wind 400
+yard place north 8
+yard place 95 8
+
+# layouts
+layout set A --turn 9
+layout set A --turn 9 --yard 'Far Hill'
+layout compare nosuch
+layout plan second
+layout plan second --from someday
+layout try ''
+layout try second
+layout try third --improve turn --tries 20 --yard 'Far Hill'
+layout set A --in second
+layout set A --in second --at here
+layout set A --in second --mark blue
+layout set A --in second --turn 9 --places 4
+layout set Q --in second --turn 9
+layout set Q --in second --turn 9 --places 4
+layout set A Q --in second --at 1,1 --places 4
+layout set A Y --in second --at 1,1
+layout set Q --turn 9 --yard 'Bare Hill'
+print layout one two -o a.pdf
+print layout --scale 1:x -o a.pdf
+print layout --peg 'long 1' -o a.pdf
+print layout --peg 'long 1' --peg post -o a.pdf
+print layout --peg 1,1 --peg post -o a.pdf --yard 'Far Hill'
+print layout --peg 1,1 --peg 1.2,1 -o a.pdf
+print layout -o a.pdf --yard 'Bare Hill'
+print fronts -o a.pdf
 
 # refused
 write 'A3 q e'

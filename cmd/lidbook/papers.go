@@ -21,6 +21,7 @@ type printing struct {
 	order   book.OrderID
 	skip    int
 	crew    crewFlags
+	laid    layoutPaper
 }
 
 // paperRow is a paper that can be printed.
@@ -60,6 +61,12 @@ var papers = []paperRow{
 		return paper.Cages(ctx, w, p.reading, p.order, p.skip, p.Options)
 	}},
 	{"crew", "a short day: a sheet for each person, and what waits", nil, sheetEach},
+	{"layout", "a layout: plan to scale, what is carried, staking out", oneLayout, func(ctx context.Context, w io.Writer, p printing) (int, error) {
+		return paper.Layout(ctx, w, p.reading, p.laid.Laid, p.Options)
+	}},
+	{"fronts", "labels for fronts, with the mark as an outline and the QR code", anyFronts, func(ctx context.Context, w io.Writer, p printing) (int, error) {
+		return paper.Fronts(ctx, w, p.reading, p.yard, p.laid.fronts, p.skip, p.Options)
+	}},
 }
 
 // paperNames are the names of all papers.

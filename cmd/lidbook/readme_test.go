@@ -104,7 +104,7 @@ func TestExamplesAreUnderstood(t *testing.T) {
 			example, _, _ = strings.Cut(example, " < ")
 			example, _, _ = strings.Cut(example, " > ")
 			root := (&app{now: time.Now(), env: os.Getenv}).root()
-			found, args, err := root.Find(typed(example))
+			found, args, err := root.Find(noFlags(typed(example)))
 			if err == nil {
 				err = found.ParseFlags(args)
 			}
