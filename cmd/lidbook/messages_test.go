@@ -197,6 +197,8 @@ order 13 --customer Club --queens 4 --until 2027-06-20 --journey 99
 note A3 text --by Nobody
 strike ffffffff
 strike 0
+wish --queens 5 --until 2027-07-20 --line Nosuch
+wish --queens 5 --until 2027-07-20 --line Nosuch --demo
 
 # amounts
 graft --larvae 0
