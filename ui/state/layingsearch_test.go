@@ -30,8 +30,13 @@ func layouts(t *testing.T) []situation {
 	ruled := *measured.Laying
 	ruled.Ruler = []book.Point{{X: 4, Y: 5}, {X: 14, Y: 5}}
 	measured.Laying = &ruled
+	bare := layingOut(t).State
+	none := *bare.Laying
+	none.Try.Stands = nil
+	bare.Laying = &none
 	return []situation{
 		{"a layout", layingOut(t).State},
+		{"a layout without a stand", bare},
 		{"a layout on a photograph", photo.State},
 		{"a layout on a photograph, measured", measured},
 		{"a layout, a stand picked", picked("A").State},

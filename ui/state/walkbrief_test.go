@@ -3,6 +3,10 @@ package state_test
 import (
 	"strings"
 	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/line"
+	"lidmark/domain/rules"
 )
 
 // TestAnEntranceIsSaidOnceInTheWalk: rows below one that says how wide say no more than
@@ -31,7 +35,30 @@ func TestAnEntranceIsSaidOnceInTheWalk(t *testing.T) {
 			}
 		}
 	}
-	if brief < 10 || full == 0 || full > 5 {
+	if brief < 10 || full == 0 { // each entrance has the width of its own nuc
 		t.Errorf("said in full %d times, briefly %d times", full, brief)
+	}
+}
+
+// TestAnEntranceHasOneWidth: what the sheet of the day says of a nuc's entrance is what is
+// said of the nuc by itself.
+func TestAnEntranceHasOneWidth(t *testing.T) {
+	v := start(t).Present().View
+	sheet, both := line.Sheet(rules.Day(v, v.Today())), 0
+	for _, f := range rules.Findings(v) {
+		id, ok := f.Of.Nuc()
+		if !ok || f.Rule != rules.Robbers || f.Amount == 0 {
+			continue
+		}
+		for _, fact := range sheet(id) {
+			if set, is := fact.(book.EntranceSet); is && set.Area != 0 {
+				if both++; set.Area != f.Amount {
+					t.Errorf("%s: by itself to %.1f cm², on the sheet to %.1f cm²", v.Nuc(id).Name, f.Amount, set.Area)
+				}
+			}
+		}
+	}
+	if both < 2 {
+		t.Errorf("%d nucs are said to be narrowed by both, want more", both)
 	}
 }
