@@ -59,7 +59,7 @@ var plan = []layer{
 	{dir: "domain/founding", ours: rooms("calendar book rules line"), pure: true, why: "what a book begins with is typed, and becomes facts of the book"},
 	{dir: "domain/demo", ours: rooms("calendar practice bee book rules"), pure: true, why: "the demo season is made of entries like any book"},
 
-	{dir: "storage", ours: rooms("calendar book plan roll series"), libs: []string{
+	{dir: "storage", ours: rooms("calendar book yard plan roll series"), libs: []string{
 		"modernc.org/sqlite", "github.com/google/uuid", "github.com/gofrs/flock", "github.com/natefinch/atomic", "github.com/arran4/golang-ical",
 		"github.com/xuri/excelize/v2", "golang.org/x/text", "golang.org/x/image", "github.com/paulmach/orb",
 	}, why: "a book on disk does not know how it is judged or shown"},

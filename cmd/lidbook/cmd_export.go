@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/course"
 	"lidmark/domain/plan"
+	"lidmark/domain/yard"
 	"lidmark/storage"
 	"lidmark/storage/jsonl"
 	"lidmark/storage/table"
@@ -16,14 +17,20 @@ import (
 
 func exportCommand(a *app) *cobra.Command {
 	var to string
+	var places positionFlags
 	c := a.reading(&cobra.Command{
-		Use:       "export jsonl|nucs|batches|looks|plans|plan|orders [BATCH]",
+		Use:       "export jsonl|nucs|batches|looks|plans|plan|orders|layout [BATCH|LAYOUT]",
 		Short:     "The book in open forms: all entries as JSON Lines, or a table as CSV or XLSX",
-		Example:   "  lidbook export jsonl --to hill.jsonl\n  lidbook export nucs > nucs.csv\n  lidbook export looks --to looks.xlsx\n  lidbook export plan 2027-04-19 --to plan.xlsx",
+		Long:      "Where yards lie and what stands where is in the entries, in a layout and in lidbook ground out;\nwith --coarse only to about a kilometre, with --no-positions not at all. No other table, paper\nor calendar says where on Earth a yard lies. What somebody typed as a note stays as it is.",
+		Example:   "  lidbook export jsonl --to hill.jsonl\n  lidbook export nucs > nucs.csv\n  lidbook export looks --to looks.xlsx\n  lidbook export plan 2027-04-19 --to plan.xlsx\n  lidbook export layout \"by the hedge\" --to layout.csv\n  lidbook export jsonl --no-positions --to hill.jsonl",
 		Args:      cobra.RangeArgs(1, 2),
-		ValidArgs: []string{"jsonl", "nucs", "batches", "looks", "plans", "plan", "orders"},
+		ValidArgs: []string{"jsonl", "nucs", "batches", "looks", "plans", "plan", "orders", "layout"},
 	}, func(_ *cobra.Command, v *book.View, args []string) error {
-		write, err := exporter(v, args, to)
+		how, err := places.of()
+		if err != nil {
+			return err
+		}
+		write, err := a.exporter(v, args, to, how)
 		if err != nil {
 			return err
 		}
@@ -33,15 +40,17 @@ func exportCommand(a *app) *cobra.Command {
 		return storage.WriteFile(to, write)
 	})
 	c.Flags().StringVar(&to, "to", "", "write to `FILE` instead of here; a table as a workbook if it ends in .xlsx")
+	places.flags(c)
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "layout: of this `YARD` (else the home yard)")
 	return c
 }
 
 // exporter writes the season in a form, to a file of a name or here for none.
 // JSON Lines have every entry, whatever day is looked at; tables are as of that
 // day.
-func exporter(v *book.View, args []string, to string) (func(io.Writer) error, error) {
+func (a *app) exporter(v *book.View, args []string, to string, how book.Positions) (func(io.Writer) error, error) {
 	form := args[0]
-	if len(args) > 1 && form != "plan" {
+	if len(args) > 1 && form != "plan" && form != "layout" {
 		return nil, &usageError{err: fmt.Errorf("export %s: it takes no batch", form)}
 	}
 	switch form {
@@ -49,14 +58,17 @@ func exporter(v *book.View, args []string, to string) (func(io.Writer) error, er
 		all, err := plannedOf(v, args[1:])
 		return func(w io.Writer) error { return table.Plan(v, all...).WriteAs(to, form, w) }, err
 	case "jsonl":
-		return func(w io.Writer) error { return jsonl.WriteSeason(w, v.Season()) }, nil
+		return func(w io.Writer) error { return jsonl.WriteSeason(w, v.Season(), how) }, nil
+	case "layout":
+		made, err := a.layoutTable(v, args[1:], how)
+		return func(w io.Writer) error { return made.WriteAs(to, form, w) }, err
 	}
 	tables := map[string]func(*book.View) table.Table{
 		"nucs": table.Nucs, "batches": table.Batches, "looks": table.Looks, "plans": table.Plans, "orders": table.Orders,
 	}
 	made, ok := tables[form]
 	if !ok {
-		return nil, &usageError{err: fmt.Errorf("export %q: choose jsonl, nucs, batches, looks, plans, plan or orders", form)}
+		return nil, &usageError{err: fmt.Errorf("export %q: choose jsonl, nucs, batches, looks, plans, plan, orders or layout", form)}
 	}
 	return func(w io.Writer) error { return made(v).WriteAs(to, form, w) }, nil
 }
@@ -76,4 +88,20 @@ func plannedOf(v *book.View, names []string) (all []plan.Planned, err error) {
 		all = append(all, p.Planned(b))
 	}
 	return all, nil
+}
+
+// layoutTable is the table of the try-out of a name; without one of the yard's plan,
+// else of how the yard stands.
+func (a *app) layoutTable(v *book.View, names []string, how book.Positions) (t table.Table, err error) {
+	f := finder{View: v}
+	y, err := f.homeOr(a.flags.yard)
+	if err != nil {
+		return t, err
+	}
+	kept, err := f.keptOrStanding(y, names)
+	if err != nil {
+		return t, err
+	}
+	now := yard.Of(v, y.Yard)
+	return table.Layout(now, now.Try(kept.LayoutTried), how), nil
 }

@@ -11,6 +11,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/line"
+	"lidmark/domain/yard"
 	"lidmark/storage"
 	"lidmark/storage/geofile"
 )
@@ -40,7 +41,8 @@ func (o *originFlags) of(c *cobra.Command, y *book.Yard) (geofile.Origin, error)
 
 func groundOut(a *app) *cobra.Command {
 	var origin originFlags
-	var coarse, without bool
+	var places positionFlags
+	var try string
 	c := a.reading(&cobra.Command{
 		Use:     "out FILE",
 		Short:   "Write what is drawn of a yard, and its stands, as GeoJSON",
@@ -52,22 +54,17 @@ func groundOut(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		how := geofile.Exact
-		switch {
-		case coarse && without:
-			return &usageError{err: errors.New("--coarse and --no-positions: choose one")}
-		case coarse:
-			how = geofile.Coarse
-		case without:
-			how = geofile.Without
-		}
-		at, err := origin.of(c, y)
-		if err != nil && !without {
+		how, err := places.of()
+		if err != nil {
 			return err
 		}
-		s := geofile.Sheet{Features: y.Features}
-		for stand := range v.Stands(y.Yard) {
-			s.Stands = append(s.Stands, stand.StandSet)
+		at, err := origin.of(c, y)
+		if err != nil && how != book.Nowhere {
+			return err
+		}
+		s, err := sheetOf(v, y, try)
+		if err != nil {
+			return err
 		}
 		write := func(w io.Writer) error { return geofile.Write(w, s, at, how) }
 		if args[0] == "-" {
@@ -76,10 +73,26 @@ func groundOut(a *app) *cobra.Command {
 		return storage.WriteFile(args[0], write)
 	})
 	origin.flags(c)
-	c.Flags().BoolVar(&coarse, "coarse", false, "tell only roughly where the yard lies, to about a kilometre")
-	c.Flags().BoolVar(&without, "no-positions", false, "leave all places out")
+	places.flags(c)
+	c.Flags().StringVar(&try, "layout", "", "the stands as the try-out of this `NAME` has them")
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "of this `YARD` (else the home yard)")
 	return c
+}
+
+// sheetOf is what is drawn of a yard, with its stands as they stand or as a try-out has
+// them.
+func sheetOf(v *book.View, y *book.Yard, try string) (s geofile.Sheet, err error) {
+	s.Features = y.Features
+	var kept book.Layout
+	if try != "" {
+		if kept, err = (finder{View: v}).tryOut(y, try); err != nil {
+			return s, err
+		}
+	}
+	for _, stand := range yard.Of(v, y.Yard).Try(kept.LayoutTried).Stands {
+		s.Stands = append(s.Stands, book.StandSet{Stand: stand.ID, Yard: y.Yard, Letter: stand.Letter, At: stand.At, Turn: stand.Turn, Places: stand.Places, Round: stand.Round})
+	}
+	return s, nil
 }
 
 // inFlags say how a file of a yard's ground is meant.

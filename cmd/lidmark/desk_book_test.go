@@ -156,7 +156,7 @@ func TestTakingInJSONLines(t *testing.T) {
 	before := w.entries()
 	_, entries := otherHand(t)
 	var lines bytes.Buffer
-	check(t, jsonl.WriteSeason(&lines, book.NewSeason(time.LoadLocation, append(founding(), entries...))))
+	check(t, jsonl.WriteSeason(&lines, book.NewSeason(time.LoadLocation, append(founding(), entries...)), book.Exactly))
 	good := filepath.Join(t.TempDir(), "good.jsonl")
 	check(t, os.WriteFile(good, lines.Bytes(), 0o666))
 	lines.WriteString("{\"id\": \"not an entry\"}\n")

@@ -24,7 +24,7 @@ func TestPapersAreShown(t *testing.T) {
 		t.Fatal("the demo season has no batch")
 	}
 	w.state.Selection = state.Select(batches[0].Batch.Subject())
-	for _, command := range []string{"print layout", "print route", "print dense", "print labels", "print batch", "print wallet", "print week", "print cages", "print crew"} {
+	for _, command := range []string{"print route", "print dense", "print labels", "print batch", "print wallet", "print week", "print cages", "print crew", "print layout"} {
 		if command == "print layout" {
 			w.run("layout")
 			w.settle()

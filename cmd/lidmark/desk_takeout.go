@@ -51,7 +51,7 @@ func (d *desk) written(w io.Writer, e state.TakeOut, season *book.Season) error 
 		now := season.At(d.clock())
 		return ics.Write(w, events(now), now.Zone(), now.On())
 	default:
-		return jsonl.WriteSeason(w, season)
+		return jsonl.WriteSeason(w, season, book.Exactly)
 	}
 }
 

@@ -42,7 +42,7 @@ func sample() geofile.Sheet {
 	}
 }
 
-func write(t interface{ Fatal(...any) }, s geofile.Sheet, o geofile.Origin, p geofile.Positions) string {
+func write(t interface{ Fatal(...any) }, s geofile.Sheet, o geofile.Origin, p book.Positions) string {
 	var b bytes.Buffer
 	if err := geofile.Write(&b, s, o, p); err != nil {
 		t.Fatal(err)
@@ -52,7 +52,7 @@ func write(t interface{ Fatal(...any) }, s geofile.Sheet, o geofile.Origin, p ge
 
 func TestGeoJSONReads(t *testing.T) {
 	const file = "testdata/yard.geojson"
-	got := write(t, sample(), hill, geofile.Exact)
+	got := write(t, sample(), hill, book.Exactly)
 	if *update {
 		if err := os.WriteFile(file, []byte(got), 0o644); err != nil {
 			t.Fatal(err)
@@ -95,7 +95,7 @@ func TestWhatIsWrittenReadsBack(t *testing.T) {
 			},
 			Stands: []book.StandSet{{Stand: booktest.Stand("A"), Letter: "A", At: book.Point{X: x, Y: y}, Turn: w, Places: 4}},
 		}
-		for _, p := range []geofile.Positions{geofile.Exact, geofile.Coarse} {
+		for _, p := range []book.Positions{book.Exactly, book.Roughly} {
 			got, err := geofile.Read("f", strings.NewReader(write(t, s, o, p)), geofile.Options{Origin: o})
 			if err != nil || !within(got.Sheet, s) {
 				t.Fatalf("%v: %v\n%s", p, err, cmp.Diff(s, got.Sheet))
@@ -129,15 +129,15 @@ func TestTheSameFeature(t *testing.T) {
 // Coarse tells no position nearer than the grid allows, Without none at all.
 func TestPositionsThatAreNotTold(t *testing.T) {
 	o := geofile.Origin{Lat: 50.1043, Lon: 8.2031}
-	coarse := write(t, sample(), o, geofile.Coarse)
+	coarse := write(t, sample(), o, book.Roughly)
 	if strings.Contains(coarse, "50.1043") || strings.Contains(coarse, "8.2031") || !strings.Contains(coarse, "50.1,") && !strings.Contains(coarse, "50.1]") {
 		t.Error(coarse)
 	}
 	moved := geofile.Origin{Lat: 50.1021, Lon: 8.2043}
-	if other := write(t, sample(), moved, geofile.Coarse); other != coarse {
+	if other := write(t, sample(), moved, book.Roughly); other != coarse {
 		t.Error("two yards in one square of the grid are told apart")
 	}
-	without := write(t, sample(), o, geofile.Without)
+	without := write(t, sample(), o, book.Nowhere)
 	if strings.Contains(without, "coordinates") || strings.Contains(without, "50.1") {
 		t.Error(without)
 	}
@@ -235,7 +235,7 @@ func TestFarIsAskedAbout(t *testing.T) {
 	if _, err := geofile.Read("f", strings.NewReader(next), geofile.Options{Origin: hill, Far: true}); err != nil {
 		t.Error(err)
 	}
-	coarse := write(t, sample(), geofile.Origin{Lat: 51, Lon: 8}, geofile.Coarse)
+	coarse := write(t, sample(), geofile.Origin{Lat: 51, Lon: 8}, book.Roughly)
 	if _, err := geofile.Read("f", strings.NewReader(coarse), geofile.Options{Origin: hill}); !errors.As(err, &far) {
 		t.Errorf("a coarse file of another yard: %v", err)
 	}
@@ -271,8 +271,8 @@ func FuzzRead(f *testing.F) {
 		}
 		f.Add(content)
 	}
-	f.Add([]byte(write(f, sample(), hill, geofile.Coarse)))
-	f.Add([]byte(write(f, sample(), geofile.Origin{Lat: 90}, geofile.Exact)))
+	f.Add([]byte(write(f, sample(), hill, book.Roughly)))
+	f.Add([]byte(write(f, sample(), geofile.Origin{Lat: 90}, book.Exactly)))
 	f.Add([]byte(collection(`{"type":"MultiPolygon","coordinates":[[[[8.2,50.1],[8.201,50.1],[8.2,50.101],[8.2,50.1]]]]}`)))
 	f.Fuzz(func(t *testing.T, content []byte) {
 		o := geofile.Options{Origin: hill, Lines: book.Boundary, Points: book.Tree, Far: true}
@@ -280,7 +280,7 @@ func FuzzRead(f *testing.F) {
 		if err != nil {
 			return
 		}
-		again, err := geofile.Read("f", strings.NewReader(write(t, got.Sheet, hill, geofile.Exact)), o)
+		again, err := geofile.Read("f", strings.NewReader(write(t, got.Sheet, hill, book.Exactly)), o)
 		if err != nil && !strings.Contains(err.Error(), "crosses itself") { // by the last millimetre
 			t.Fatalf("what was taken is refused when written: %v", err)
 		}

@@ -18,26 +18,10 @@ type Sheet struct {
 	Stands   []book.StandSet
 }
 
-// Positions is how exactly a file tells where a yard lies.
-type Positions int
-
-// The ways to tell it. Coarse moves the whole yard to the nearest point of a grid of
-// about a kilometre: what stands where in it stays as it is, and reading it back for
-// the same yard gives the same metres. Without leaves all places out.
-const (
-	Exact Positions = iota
-	Coarse
-	Without
-)
-
-// coarse is the step of the grid in degrees of latitude, 1.1 km.
-const coarse = 0.01
-
 // snapped is the nearest point of the coarse grid.
 func snapped(o Origin) Origin {
-	lat := math.Round(o.Lat/coarse) * coarse
-	step := coarse / max(math.Cos(lat*math.Pi/180), coarse)
-	return Origin{Lat: lat, Lon: math.Round(o.Lon/step) * step}
+	lat, lon := book.Rough(o.Lat, o.Lon)
+	return Origin{Lat: lat, Lon: lon}
 }
 
 type outFeature struct {
@@ -67,11 +51,12 @@ type properties struct {
 const standKind = "stand"
 
 // Write writes a sheet as GeoJSON, a feature a line. Positions are rounded to a
-// hundred-millionth of a degree, a millimetre.
-func Write(w io.Writer, s Sheet, o Origin, p Positions) error {
+// hundred-millionth of a degree, a millimetre. Roughly moves the whole yard, and
+// reading that back for the same yard gives the same metres.
+func Write(w io.Writer, s Sheet, o Origin, p book.Positions) error {
 	out := bufio.NewWriter(w)
 	out.WriteString(`{"type":"FeatureCollection",`)
-	if p == Coarse {
+	if p == book.Roughly {
 		o = snapped(o)
 		origin, _ := json.Marshal(position(PlaneAt(o), book.Point{})) // two numbers
 		out.WriteString(`"coarse":true,"origin":` + string(origin) + `,`)
@@ -80,7 +65,7 @@ func Write(w io.Writer, s Sheet, o Origin, p Positions) error {
 	plane := PlaneAt(o)
 	all := features(s, plane)
 	for i := range all {
-		if p == Without {
+		if p == book.Nowhere {
 			all[i].Geometry = nil
 		}
 		line, err := json.Marshal(all[i])

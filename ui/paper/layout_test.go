@@ -253,3 +253,15 @@ func TestNothingToMeasureFrom(t *testing.T) {
 		t.Errorf("an empty layout: %v", err)
 	}
 }
+
+// TestNoPaperTellsWhereOnEarth: no paper has the degrees of the yard.
+func TestNoPaperTellsWhereOnEarth(t *testing.T) {
+	p := kitchen()
+	p.At("2027-05-09 10:00").Write(book.YardDescribed{Yard: booktest.Yard("Hill"), Name: "Hill", Home: true, Zone: "Europe/Berlin", Lat: 47.12345, Lon: 8.65432})
+	r := reading(p, "2027-05-11 06:40")
+	for _, p := range papers() {
+		if text := all(p.pages(t, r, paper.Options{})); strings.Contains(text, "47.1") || strings.Contains(text, "8.65") {
+			t.Errorf("%s tells where the yard lies:\n%s", p.name, text)
+		}
+	}
+}
