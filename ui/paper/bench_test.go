@@ -149,3 +149,16 @@ func BenchmarkBareSquares(b *testing.B) {
 		}
 	}
 }
+
+// BenchmarkLayout prints the layout of 1,000 nucs, 250 stands. Its floor
+// is BenchmarkBareTable.
+func BenchmarkLayout(b *testing.B) {
+	r := busy(b, 1000)
+	laid := tried(r)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := paper.Layout(context.Background(), io.Discard, r, laid, paper.Options{}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

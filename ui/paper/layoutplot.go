@@ -103,7 +103,7 @@ func (p plot) stand(s *yard.Stand) {
 	}
 }
 
-// nuc draws a box: its notch the entrance, its mark before it.
+// nuc draws a box: its notch the entrance, its mark behind that.
 func (p plot) nuc(s *yard.Stand, n *yard.Nuc) {
 	const leastNotch, leastMark = 0.75, 1.8 // mm
 	c, b := p.at(s.On(n.Place, p.apart)), n.Bearing+s.Turn
@@ -114,11 +114,9 @@ func (p plot) nuc(s *yard.Stand, n *yard.Nuc) {
 	if p.side < leastMark {
 		return
 	}
-	r := min(p.side*0.24, 1.7)
-	at := turned([]scene.Point{{Y: -p.side/2 - r*1.5}}, b, c)[0]
-	if p.front(book.FrontMarked{Shape: n.Mark.Shape, Colour: n.Mark.Colour}, at, r) {
-		p.take(scene.Around(at, 2.2*r))
-	}
+	r := p.side * 0.2
+	at := turned([]scene.Point{{Y: p.side * 0.22}}, b, c)[0]
+	p.front(book.FrontMarked{Shape: n.Mark.Shape, Colour: n.Mark.Colour}, at, r)
 }
 
 // outline draws the frame of a stand of several places.
@@ -168,6 +166,9 @@ func (p plot) hiveSide() float64 { return max(p.side*1.5, leastSign) }
 // small.
 func (p plot) letters() {
 	for _, s := range p.laid.Try.Stands {
+		if !p.area.Contains(p.at(s.At)) {
+			continue
+		}
 		l, half := bold(9), p.side*0.6
 		if s.Places > 1 {
 			half = p.side + p.apart.Block*p.k/2
