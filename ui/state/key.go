@@ -2,6 +2,7 @@ package state
 
 import (
 	"slices"
+	"strings"
 	"unicode"
 
 	"lidmark/ui/scene"
@@ -41,6 +42,9 @@ func (s State) key(m Keyed) (State, []Effect) {
 	}
 	if m.Key == " " {
 		m.Key = "Space"
+	}
+	if s.OnLayout() && len(m.Key) == 1 {
+		m.Key = strings.ToUpper(m.Key) // its letters are keys, and come as they are written
 	}
 	if s.Goto != "" && slices.ContainsFunc(byKey[m.name()], func(i int) bool { return commands[i].Reason(s) == "" }) {
 		s.Goto = ""

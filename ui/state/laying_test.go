@@ -103,6 +103,29 @@ func TestPickedStandsAreEdited(t *testing.T) {
 	}
 }
 
+// Letters come as they are written: small, unless they are held with Shift.
+func TestSmallLettersAreKeysOfATryOut(t *testing.T) {
+	w := layingOut(t)
+	typed := func(text string) { // a character, and the key it is
+		for _, r := range text {
+			w.write(string(r)).press(string(r))
+		}
+	}
+	w.tap(state.TriedStand(w.standOf("B").Stand), 0)
+	stands := len(w.Laying.Try.Stands)
+	if typed("d"); len(w.Laying.Try.Stands) != stands+1 {
+		t.Error("d doubles nothing")
+	}
+	if typed("g"); w.Laying.Grid != 0 {
+		t.Error("g does not take the grid away")
+	}
+	w.tap(state.FieldNamed(state.LayoutName), 0)
+	typed("wide gap")
+	if got := w.Typed(state.LayoutName); got != "wide gap" || len(w.Laying.Try.Stands) != stands+1 || w.Laying.Grid != 0 {
+		t.Errorf("typed into a field: %q, %d stands", got, len(w.Laying.Try.Stands))
+	}
+}
+
 func TestATryOutIsMadeThePlan(t *testing.T) {
 	w := layingOut(t)
 	b := w.standOf("B")
