@@ -42,6 +42,7 @@ type reviewNucShape struct {
 	Decide bool           `json:"decide"`
 	Sure   bool           `json:"sure"`
 	Why    string         `json:"why,omitempty"`
+	Spot   string         `json:"spot,omitempty"`
 	Loses  float64        `json:"loses"`
 	Holds  course.Chances `json:"chances"`
 	Best   int            `json:"best"`
@@ -87,7 +88,7 @@ func shapeOfReview(v *book.View, r *review.Review, places []int) reviewShape {
 	for _, i := range places {
 		n := r.Nucs[i]
 		row := reviewNucShape{
-			Nuc: thingOf(v, n.NucNamed.Nuc.Subject()), Yard: v.Yard(n.Yard).Name, Decide: n.Decide, Sure: n.Sure, Why: n.Why,
+			Nuc: thingOf(v, n.NucNamed.Nuc.Subject()), Yard: v.Yard(n.Yard).Name, Decide: n.Decide, Sure: n.Sure, Why: n.Why, Spot: r.Spot(n, n.Ways[n.Best]),
 			Loses: round(n.Loses), Holds: n.Chances, Best: n.Best, Chosen: r.This.Chosen[i], Ways: []optionShape{},
 		}
 		for _, w := range n.Ways {

@@ -66,6 +66,9 @@ func (a *app) printWays(r *review.Review, places []int) {
 	for _, i := range places {
 		n := r.Nucs[i]
 		a.line("%s  %s", n.Name, chanceWords(n.Chances))
+		if spot := r.Spot(n, n.Ways[n.Best]); spot != "" {
+			a.line("  %s", spot)
+		}
 		for j, w := range n.Ways {
 			mark := ""
 			if j == n.Best {

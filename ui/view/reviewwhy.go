@@ -38,7 +38,7 @@ func (c *cardDraw) reviewWhy(sheet *state.ReviewSheet, i int) {
 		c.para(e.Day.Short()+", "+e.Words, ink(13), 4)
 	}
 	c.ways(sheet, i)
-	c.worthOf(sheet, taken)
+	c.worthOf(sheet, n, taken)
 	accept := button{"Accept", "accept", true}
 	if a, _ := state.CommandNamed("accept"); a.Reason(c.s) != "" && decided {
 		accept = button{"Take it back", "take back", false}
@@ -83,7 +83,7 @@ func (c *cardDraw) ways(sheet *state.ReviewSheet, i int) {
 }
 
 // worthOf says what the worth of a way is made of, and which numbers it rests on.
-func (c *cardDraw) worthOf(sheet *state.ReviewSheet, w review.Way) {
+func (c *cardDraw) worthOf(sheet *state.ReviewSheet, n review.Nuc, w review.Way) {
 	c.heading("Worth " + sheet.Worth(w.Worth))
 	var used []practice.Key
 	for _, s := range sheet.Why(w) {
@@ -95,6 +95,10 @@ func (c *cardDraw) worthOf(sheet *state.ReviewSheet, w review.Way) {
 		c.right(c.x+c.w, c.y, figure, ink(13).semi())
 		c.y = c.wrap(c.x, c.y, s.Words, ink(13), c.w-lead, 4) + 3
 		used = append(used, s.Used...)
+	}
+	if spot := sheet.Spot(n, w); spot != "" {
+		c.y = c.wrap(c.x, c.y, spot, ink2(13), c.w, 4) + 3
+		used = append(used, review.SpotRests()...)
 	}
 	slices.Sort(used)
 	c.heading("Numbers it rests on")
