@@ -193,8 +193,20 @@ func (g *brush) front(at scene.Point, r float64, f scene.Front) {
 		box(1.1, 0.5)
 	case scene.Post:
 		box(0.5, 1.1)
+	case scene.Cross:
+		g.shape(g.cross(at, r), true, f.Role, scene.Hatch{}, s)
 	case scene.Ring:
 		g.circle(at, r*0.75, scene.Panel, solid(scene.Ink, s.Width*0.8+r*0.5))
 		g.circle(at, r*0.75, scene.None, solid(f.Role, r*0.42))
 	}
+}
+
+// cross is the outline of an upright cross about the point at, its arms as long as r.
+func (g *brush) cross(at scene.Point, r float64) (outline []scene.Point) {
+	const arm = 0.38
+	a, l := arm*r, 1.05*r
+	for _, c := range [12][2]float64{{-a, -l}, {a, -l}, {a, -a}, {l, -a}, {l, a}, {a, a}, {a, l}, {-a, l}, {-a, a}, {-l, a}, {-l, -a}, {-a, -a}} {
+		outline = append(outline, g.device(at.Add(scene.Point{X: c[0], Y: c[1]})))
+	}
+	return outline
 }

@@ -157,6 +157,7 @@ func fronts(s *scene.Scene) {
 		{Shape: scene.Square, Role: scene.Black},
 		{Shape: scene.Ring, Role: scene.Sky},
 		{Shape: scene.Post, Role: scene.Yellow},
+		{Shape: scene.Cross, Role: scene.White},
 	} {
 		x := 640 + float64(i)*58
 		s.Add(

@@ -60,6 +60,7 @@ const (
 	LevelBar
 	Post
 	Ring
+	Cross
 )
 
 // Front is a mark painted on a nuc's front so that its queen finds home.

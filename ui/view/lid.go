@@ -64,6 +64,7 @@ func frontMark(n *state.Nuc) scene.Front {
 var (
 	shapes = map[string]scene.Shape{
 		"disc": scene.Disc, "square": scene.Square, "triangle": scene.Triangle, "bar": scene.LevelBar, "post": scene.Post, "ring": scene.Ring,
+		"cross": scene.Cross,
 	}
 	colours = map[string]scene.Role{
 		"white": scene.White, "yellow": scene.Yellow, "red": scene.Red, "green": scene.Green,
