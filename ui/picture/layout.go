@@ -1,10 +1,16 @@
 package picture
 
 import (
+	"slices"
+	"strings"
+
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
+
+// steps are how far every second box of a row is set aside, in steps of the map.
+const steps = 5
 
 // layout is a try-out beside the yard: fronts are marked as a search found it, and the
 // single boxes of each row are set in a zigzag.
@@ -20,17 +26,20 @@ func layout(s *state.State) {
 	if !s.OnLayout() {
 		return
 	}
-	var aside, turned []book.StandID
+	var left, up, turned []book.StandID
 	for i, st := range s.Laying.Try.Stands {
 		switch {
+		case st.Places == 1 && i%2 == 1 && strings.HasPrefix(st.Letter, "N"):
+			left = append(left, st.ID)
 		case st.Places == 1 && i%2 == 1:
-			aside = append(aside, st.ID)
+			up = append(up, st.ID)
 		case st.Places > 1 && i%2 == 1:
 			turned = append(turned, st.ID)
 		}
 	}
 	done(s, turned, state.Ran{Command: "turn right"}, state.Ran{Command: "turn right"}, state.Ran{Command: "turn right"})
-	done(s, aside, state.Keyed{Key: "Right"}, state.Keyed{Key: "Right"}, state.Keyed{Key: "Right"}, state.Keyed{Key: "Up"}, state.Keyed{Key: "Up"}, state.Keyed{Key: "Up"})
+	done(s, left, slices.Repeat([]state.Msg{state.Keyed{Key: "Left"}}, steps)...)
+	done(s, up, slices.Repeat([]state.Msg{state.Keyed{Key: "Up"}}, steps)...)
 	*s = typed(*s, state.LayoutName, "turned and spread")
 	send(s, state.Keyed{Key: "Return"})
 	send(s, state.Keyed{Key: "Escape"})

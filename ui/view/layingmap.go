@@ -174,6 +174,7 @@ func (m *layoutMap) wasThere() {
 		a, b := m.camera.Screen(from), m.camera.Screen(m.stand[i].On)
 		m.add(scene.Line{From: a, To: b, Stroke: scene.Stroke{Role: scene.Pen, Width: 1.4, Dash: [2]float64{2, 3}}},
 			scene.Circle{At: a, Radius: 3.2, Fill: scene.Pen})
+		m.take(scene.Around(a, 7))
 	}
 }
 
