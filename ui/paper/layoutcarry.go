@@ -3,6 +3,7 @@ package paper
 import (
 	"cmp"
 	"context"
+	"fmt"
 	"slices"
 	"strings"
 
@@ -11,6 +12,7 @@ import (
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 	"lidmark/domain/yard"
+	"lidmark/ui/state"
 )
 
 // carry is a stand to be carried, turned or set up, and from when that may be.
@@ -77,8 +79,8 @@ func (d *layoutSheet) carrying(ctx context.Context) error {
 	}
 	d.y += 1.6
 	for _, said := range []string{
-		"A virgin who flies does not find her box again after a move of less than 5 km. Never carry or turn over midday.",
-		"Stands are lifted by two. Bees sting more after dusk: veil and gloves. No vehicle moves while somebody carries.",
+		fmt.Sprintf("A virgin who flies does not find her box again after a move of less than %g km. Never carry or turn over midday.", d.numbers.Get(practice.MoveDistanceLeast)),
+		state.CarryCaution,
 		caution,
 	} {
 		if _, err := d.need(ctx, 5); err != nil {

@@ -3,6 +3,7 @@ package state
 import (
 	"fmt"
 
+	"lidmark/domain/practice"
 	"lidmark/domain/yard"
 )
 
@@ -20,7 +21,7 @@ func (s State) waits(t *LayoutSheet) []LayoutPart {
 		who, them = fmt.Sprintf("%d virgins of moved nucs fly now", n), "them"
 	}
 	return []LayoutPart{{Title: "Wait with it", Alarm: true, Lines: []string{fmt.Sprintf(
-		"%s: a move of less than 5 km loses %s. Safe from %s. Until then turn nothing and carry nothing, least of all over midday.", who, them, t.Safe.Short(),
+		"%s: a move of less than %g km loses %s. Safe from %s. Until then turn nothing and carry nothing, least of all over midday.", who, s.Present().Numbers().Get(practice.MoveDistanceLeast), them, t.Safe.Short(),
 	)}}}
 }
 
@@ -64,13 +65,16 @@ func faults(t *LayoutSheet) []LayoutPart {
 	return []LayoutPart{part}
 }
 
+// CarryCaution is what hurts whoever carries boxes; practice, no source.
+const CarryCaution = "Stands are lifted by two. Bees sting more after dusk: veil and gloves. No vehicle moves while somebody carries."
+
 // LayoutCautions are what hurts whoever carries the boxes out.
 func (s State) LayoutCautions() []string {
 	t := s.LayoutSheet()
 	if t == nil || t.Carried == 0 {
 		return nil
 	}
-	return []string{"Stands are lifted by two. Bees sting more after dusk: veil and gloves. No vehicle moves while somebody carries."}
+	return []string{CarryCaution}
 }
 
 // LayoutPlanWord is what is on the button that makes the try-out the plan.
