@@ -105,10 +105,20 @@ func wayClicked(s State, r scene.Ref, _ Mods) (State, []Effect) {
 	return s.wayTaken(i), nil
 }
 
-// keyFill gives a key to the late day or the batch that fills the room: the arrows go
-// through the ways out, a page down or up moves all that does not fit.
+// keyFill gives a key to the late day, the batch or the course that fills the room: the
+// arrows go through the ways out, a page down or up moves all that does not fit. Beside a
+// course a page goes to the next nuc, so there the arrows move it.
 func (s State) keyFill(m Keyed) (State, bool) {
 	switch {
+	case s.Fill == CourseFill:
+		by, moves := map[string]float64{"Down": 1, "Up": -1}[m.Key]
+		if !moves {
+			return s, false
+		}
+		l := s.Layout()
+		all, shown := s.FillHeight(l)
+		at := s.FillOffset(l)
+		return s.scrolled(FillPlace, min(max(at+by*LateRow, 0), max(all-shown, 0))-s.Scroll[FillPlace]), true
 	case m.Key == "PageDown" || m.Key == "PageUp":
 		return s.pagedFill(m), true
 	case s.Fill == LateFill && arrows[m.Key] != 0:

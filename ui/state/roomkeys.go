@@ -3,7 +3,7 @@ package state
 // keyRoom gives a key to the room My numbers or Book, or to what fills a room, which
 // have no nucs to go through, and tells whether that took it.
 func (s State) keyRoom(m Keyed) (State, bool) {
-	if s.Book != nil && s.Form == nil && m.Mods == 0 && (s.Fill == LateFill || s.Fill == BatchFill) {
+	if s.Book != nil && s.Form == nil && m.Mods == 0 && (s.Fill == LateFill || s.Fill == BatchFill || s.Fill == CourseFill) {
 		return s.keyFill(m)
 	}
 	if s.OnLayout() && s.Form == nil && m.Mods == 0 && arrows[m.Key] != 0 {

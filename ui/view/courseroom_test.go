@@ -138,3 +138,26 @@ func TestAllOfACourseCanBeReached(t *testing.T) {
 	}
 	t.Errorf("the look of %v cannot be scrolled to", looks[0].Day)
 }
+
+// TestArrowsMoveTheCourse: what is below the window comes by the keyboard, to its end and
+// no further, and back.
+func TestArrowsMoveTheCourse(t *testing.T) {
+	s := filled(t, "course room")
+	s, _ = state.Update(s, state.Resized{Width: 800, Height: 560})
+	key := func(key string) {
+		for range 200 {
+			s, _ = state.Update(s, state.Keyed{Key: key})
+		}
+	}
+	all, shown := s.FillHeight(s.Layout())
+	if all <= shown {
+		t.Fatalf("%.0f high in %.0f: nothing to move", all, shown)
+	}
+	nuc := s.CourseNuc()
+	if key("Down"); s.FillOffset(s.Layout()) != all-shown || s.CourseNuc() != nuc {
+		t.Errorf("at the end: %.0f, want %.0f", s.FillOffset(s.Layout()), all-shown)
+	}
+	if key("Up"); s.FillOffset(s.Layout()) != 0 {
+		t.Errorf("back at the top: %.0f", s.FillOffset(s.Layout()))
+	}
+}
