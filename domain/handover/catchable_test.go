@@ -40,3 +40,21 @@ func TestWhoCanBeCaughtForAnOrder(t *testing.T) {
 		t.Errorf("on standstill can be caught: %v", got)
 	}
 }
+
+// A queen who was caught before the suspicion stays in her cage, and the order she was
+// for says so.
+func TestACagedQueenStaysOnAStandstill(t *testing.T) {
+	home, by := booktest.Yard("home"), day(t, "2027-05-20")
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"})
+	proven(p, "Rook", 2)
+	p.At("2027-05-10 08:00").Write(order("1", 2, "Rook", by))
+	served := func() handover.Served { return handover.New(course.New(p.View("2027-05-17 08:00"))).Orders[0] }
+	p.At("2027-05-17 07:00").Write(book.QueenCaught{Nuc: booktest.Nuc("Rook0"), Queen: booktest.Queen("caught"), Label: "7"})
+	if got := served(); len(got.Queens) != 2 || got.Warning != "" {
+		t.Fatalf("before the suspicion %d queens are dealt out, %q", len(got.Queens), got.Warning)
+	}
+	p.At("2027-05-17 07:30").Write(book.DiseaseSuspected{Of: home.Subject(), What: "foul brood"})
+	if got := served(); len(got.Queens) != 0 || got.Short != 2 || got.Warning != "2 who would do may not go: caught in a yard on standstill: foul brood suspected" {
+		t.Errorf("on standstill %d queens are dealt out, %d short: %q", len(got.Queens), got.Short, got.Warning)
+	}
+}

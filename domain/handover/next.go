@@ -110,7 +110,7 @@ func comings(c *course.Course) (all []coming) {
 	v, n := c.View(), c.View().Numbers()
 	all = []coming{}
 	for nuc := range v.Nucs() {
-		if _, proven := laying(c, nuc); proven || closed(v, nuc) != "" {
+		if _, proven := laying(c, nuc); proven || closed(v, nuc.Yard) != "" {
 			continue
 		}
 		p, h := c.Of(nuc), c.Held(nuc)

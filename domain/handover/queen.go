@@ -76,7 +76,7 @@ func caged(v *book.View, q *book.Queen) Queen {
 	day := q.Since.Day(v.Zone())
 	return Queen{
 		ID: q.Queen, Bank: bank, Line: q.Line, Sure: q.Descent != book.DescentDoubtful,
-		Ready: day, Caged: day, Mark: q.Mark, Label: q.Label,
+		Ready: day, Caged: day, Mark: q.Mark, Label: q.Label, Closed: closedCage(v, q),
 	}
 }
 
@@ -90,7 +90,7 @@ func laying(c *course.Course, n *book.Nuc) (Queen, bool) {
 	v, zone := c.View(), c.Zone(n.Yard)
 	q := Queen{
 		ID: n.Holds.Queen, Nuc: n.Nuc, Line: v.LineIn(n), Sure: n.Holds.Descent != book.DescentDoubtful,
-		Ready: calendar.DayOf(p.ReadyAt, zone), Closed: closed(v, n),
+		Ready: calendar.DayOf(p.ReadyAt, zone), Closed: closed(v, n.Yard),
 	}
 	if !p.Emerged.IsZero() {
 		q.Born = calendar.DayOf(p.Emerged, zone)
@@ -104,8 +104,20 @@ func laying(c *course.Course, n *book.Nuc) (Queen, bool) {
 	return q, true
 }
 
-func closed(v *book.View, n *book.Nuc) string {
-	if s := v.Yard(n.Yard).Standstill; s != nil {
+// closedCage is why a caged queen stays: the yard of the nuc that she was caught in, or
+// of the colony that she hangs in, is on standstill.
+func closedCage(v *book.View, q *book.Queen) string {
+	if s := v.Yard(v.Nuc(q.From).Yard).Standstill; s != nil && !q.From.IsZero() {
+		return "caught in a yard on standstill: " + s.What + " suspected"
+	}
+	if bank, ok := q.Where.Colony(); ok {
+		return closed(v, v.Colony(bank).Yard)
+	}
+	return ""
+}
+
+func closed(v *book.View, yard book.YardID) string {
+	if s := v.Yard(yard).Standstill; s != nil {
 		return "its yard is on standstill: " + s.What + " suspected"
 	}
 	return ""

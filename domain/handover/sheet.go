@@ -2,6 +2,7 @@ package handover
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 
@@ -114,9 +115,34 @@ func (s *Sheet) deal(kinds []kind, v *book.View) {
 		}
 		slices.SortStableFunc(o.Queens, func(a, b Given) int { return cmp.Compare(order(a), order(b)) })
 	}
+	for i := range s.Orders {
+		s.Orders[i].sayStay(kinds, v)
+	}
 	for _, k := range kinds {
 		s.Left = append(s.Left, k.queens...)
 	}
+}
+
+// sayStay warns where queens are missing while some who would do stay where they are.
+func (s *Served) sayStay(kinds []kind, v *book.View) {
+	stay, why := 0, ""
+	for _, k := range kinds {
+		if len(k.queens) == 0 || k.like.closed == "" {
+			continue
+		}
+		free := k.queens[0]
+		free.Closed = ""
+		if !math.IsInf(costOf(free, *s, v.Today(), v.Numbers()), 1) {
+			stay, why = stay+len(k.queens), cmp.Or(why, k.like.closed)
+		}
+	}
+	if s.Short == 0 || stay == 0 {
+		return
+	}
+	if s.Warning != "" {
+		s.Warning += "; "
+	}
+	s.Warning += fmt.Sprintf("%d who would do may not go: %s", stay, why)
 }
 
 // order puts the caged before the others.

@@ -38,10 +38,13 @@ func (k *nucCase) bar() {
 // bars tells whether a way is barred, and why, where that is not said of it already:
 // it opens a box long while robbers are about; a queen who would tear down what it gives
 // is more likely than not there, or may be, and a look could tell; too few bees are left
-// to keep it warm; its cell would be kept past the hard hour.
+// to keep it warm; its cell would be kept past the hard hour; a standstill keeps its bees
+// apart.
 func (k *nucCase) bars(w Way, looks bool) (why rules.Reason, bars bool) {
 	straight := w.Kind == GiveCell || w.Kind == PutInVirgin || w.Kind == BreakDown
 	switch {
+	case (w.Kind == Unite || w.Kind == ShakeOut) && k.view.Yard(k.nuc.Yard).Standstill != nil:
+		return rules.Reason{Why: "a disease is suspected in its yard: no bees are put together that were apart", Do: "Wait until the suspicion has ended"}, true
 	case k.opensLong(w):
 		return robbersAbout(k.numbers), true
 	case k.few && w.Kind == GiveBrood:

@@ -198,3 +198,25 @@ func TestDwindledIsWeak(t *testing.T) {
 		}
 	}
 }
+
+// TestBeesStayApartOnAStandstill: no union and no shaking out is ever the best, and each
+// says why.
+func TestBeesStayApartOnAStandstill(t *testing.T) {
+	p := pair(t)
+	p.At("2027-05-26 08:00").Write(book.DiseaseSuspected{Of: yard.Subject(), What: "foul brood"})
+	r := reviewed(p, "2027-05-26 10:00", 0)
+	n := r.Nucs[place(t, r, "A1")]
+	found := 0
+	for _, w := range n.Ways {
+		if w.Kind != review.Unite && w.Kind != review.ShakeOut {
+			continue
+		}
+		found++
+		if !w.Barred || !strings.Contains(why(w), "suspected") {
+			t.Errorf("%s: barred %v, %s", r.Title(w), w.Barred, why(w))
+		}
+	}
+	if found < 2 {
+		t.Errorf("%d such ways: %s", found, told(r, n))
+	}
+}

@@ -46,6 +46,9 @@ func (p *pass) putInWhere(h *held) string {
 			return "Put in the oldest virgins, the first into " + n.Name
 		}
 	}
+	if from.Standstill != nil {
+		return "No nuc is free for the oldest virgins, and none is made up on a standstill: cull them"
+	}
 	return "No nuc is free for the oldest virgins: make up a nuc, or cull them"
 }
 

@@ -200,6 +200,7 @@ func (i HandOver) check(c *checker) {
 		c.treatedIn(from)
 	}
 	if bank, ok := q.Where.Colony(); ok {
+		c.standstill(c.view.Colony(bank).Yard, "Hand her over")
 		c.treated(q.Where, c.view.Colony(bank).Yard, c.view.Colony(bank).Treated)
 	}
 }

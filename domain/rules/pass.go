@@ -111,6 +111,7 @@ func (p *pass) addTo(n *nucCase, f Finding) { p.noteOf(n, p.pressed(n.yard, f)) 
 
 // noteOf is note for a finding about a nuc.
 func (p *pass) noteOf(n *nucCase, f Finding) {
+	n.apart(&f)
 	if f.Rule.settles() && p.planStands(n.Nuc, n.yard.today) {
 		f.Act, f.Amount = ActNone, 0 // the plan is the task
 	}

@@ -26,6 +26,9 @@ func (p *pass) droneLayer(n *nucCase) {
 	}
 	if n.has.TooFew(p.numbers) {
 		f.Do = "Take out the drone layer; too few bees for a cell: shake out or unite"
+		if n.still() {
+			f.Do = "Take out the drone layer; too few bees for a cell, and nothing is united on a standstill"
+		}
 		f.Used = append(f.Used, practice.AddBeesUnder)
 	}
 	p.addTo(n, f)
@@ -44,7 +47,10 @@ func (p *pass) layingWorkers(n *nucCase) {
 	}
 	if !n.holds.Seen {
 		f.Act, f.What = ActLookInside, "laying workers are to be expected"
-		f.Do = "Look for many eggs in a cell before anything is given; unite or shake out"
+		f.Do = "Look for many eggs in a cell before anything is given"
+		if !n.still() {
+			f.Do += "; unite or shake out"
+		}
 	}
 	p.addTo(n, f)
 }
@@ -84,6 +90,11 @@ func (p *pass) queenless(n *nucCase) {
 		f.Act, f.Do = ActUnite, "No cell at hand: give a virgin, or unite it"
 		if n.bars != nil {
 			f.Why += fmt.Sprintf("; %s is on standstill, the cells of %s stay there", n.bars.yard.yard.Name, batchWord(n.bars.Batch))
+		}
+		if n.still() {
+			f.Act, f.Do = ActGiveCell, "Give a virgin; no cell at hand"
+			n.lookFirst(&f, "give a virgin")
+			break
 		}
 		n.lookFirst(&f, "give a virgin, or unite it")
 	}

@@ -68,9 +68,15 @@ func (p *pass) lookedTooLate(n *nucCase, f *Finding) {
 		return
 	}
 	day := n.yard.day(looked)
-	f.Do = "Look; without worker brood take her out, then give a cell or unite"
-	if n.has.TooFew(p.numbers) {
+	switch few := n.has.TooFew(p.numbers); {
+	case n.still() && few:
+		f.Do = "Look; without worker brood take her out, too few bees for a cell, and nothing is united on a standstill"
+	case n.still():
+		f.Do = "Look; without worker brood take her out, then give a cell"
+	case few:
 		f.Do = "Look; without worker brood shake out or unite, too few bees for a cell"
+	default:
+		f.Do = "Look; without worker brood take her out, then give a cell or unite"
 	}
 	f.Why += ", no eggs on " + day.Short()
 	f.From, f.Best, f.By = course.Days(day, day, day+p.days(practice.LookAgainBy), n.yard.zone)
