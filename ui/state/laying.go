@@ -18,6 +18,7 @@ type Laying struct {
 	Name   string
 	Try    yard.Layout // without what the nucs hold
 	Pick   yard.Pick   // the stands that are worked at
+	Nuc    book.NucID  // the one nuc of the picked stand that is; zero: all of its
 	Grid   float64     // m to which a dragged stand snaps; 0: none
 	Camera scene.Camera
 	Ground bool         // the tools are those of the ground, not of the stands
@@ -135,11 +136,11 @@ func (s State) picked(add bool, ids ...book.StandID) State {
 				pick = append(pick, id)
 			}
 		}
-		l.Pick = pick
+		l.Pick, l.Nuc = pick, book.NucID{}
 	})
 }
 
-// triedClicked picks a stand of the try-out.
+// triedClicked picks a stand of the try-out, and clicked again the nuc that lies there.
 func (s State) triedClicked(r scene.Ref, mods Mods) State {
 	if !s.OnLayout() {
 		return s
@@ -147,10 +148,24 @@ func (s State) triedClicked(r scene.Ref, mods Mods) State {
 	if s.Measuring() {
 		return s.measuredTo(s.onTry(s.Pointer))
 	}
-	if id, ok := standOf(r); ok {
-		return s.picked(mods.Has(Ctrl) || mods.Has(Shift), id)
+	id, ok := standOf(r)
+	if !ok {
+		return s.picked(false)
 	}
-	return s.picked(false)
+	was := s.Laying
+	s = s.picked(mods.Has(Ctrl) || mods.Has(Shift), id)
+	if again := slices.Equal(was.Pick, s.Laying.Pick); again && was.Nuc.IsZero() {
+		return s.laid(func(l *Laying) { l.Nuc = nucOf(r) })
+	}
+	return s
+}
+
+// nucOf is the nuc that a ref of the try-out names; zero for none.
+func nucOf(r scene.Ref) (id book.NucID) {
+	if id.UnmarshalText([]byte(r.Part)) != nil {
+		return book.NucID{}
+	}
+	return id
 }
 
 // standOf is the stand that a ref of the try-out names.
@@ -161,6 +176,11 @@ func standOf(r scene.Ref) (id book.StandID, ok bool) {
 
 // TriedStand names a stand of the try-out in a scene.
 func TriedStand(id book.StandID) scene.Ref { return scene.Ref{Kind: TriedRef, ID: id.String()} }
+
+// TriedNuc names a nuc on a stand of the try-out in a scene.
+func TriedNuc(on book.StandID, id book.NucID) scene.Ref {
+	return scene.Ref{Kind: TriedRef, ID: on.String(), Part: id.String()}
+}
 
 // triesClicked takes up a try-out that was kept.
 func (s State) triesClicked(r scene.Ref) State {

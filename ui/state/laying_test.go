@@ -164,3 +164,27 @@ func TestWhereAStandIsCanBeTyped(t *testing.T) {
 		t.Errorf("it is called %q", w.Laying.Name)
 	}
 }
+
+// A box takes hold of its stand; clicked again it is picked itself, and once more its
+// stand is.
+func TestABoxIsPickedByASecondClick(t *testing.T) {
+	w := layingOut(t)
+	b := w.standOf("B")
+	var nuc book.NucID
+	for _, st := range w.Laying.Try.Stands {
+		if st.ID == b.Stand {
+			nuc = st.Nucs[1].ID
+		}
+	}
+	box := state.TriedNuc(b.Stand, nuc)
+	for i, want := range []book.NucID{{}, nuc, {}} {
+		if w.tap(box, 0); len(w.Laying.Pick) != 1 || w.Laying.Pick[0] != b.Stand || w.Laying.Nuc != want {
+			t.Errorf("click %d picks %v, and of it %v", i+1, w.Laying.Pick, w.Laying.Nuc)
+		}
+	}
+	tag, at := scene.Tag{Ref: box}, w.LayingCamera(w.LayingAreas().Try).Screen(state.OnGround(b.At))
+	w.send(state.Pressed{At: at, Tag: tag}, state.Moved{At: at.Add(scene.Point{X: 60}), Tag: tag}, state.Released{At: at.Add(scene.Point{X: 60}), Tag: tag})
+	if w.standOf("B").At.X <= b.At.X {
+		t.Error("dragged by a box, the stand stays")
+	}
+}

@@ -38,7 +38,7 @@ func TestBothLayoutsAreSeen(t *testing.T) {
 			}
 			if areas.Try.Contains(m.At) {
 				try++
-				if m.Ref == state.TriedStand(s.Laying.Try.Stands[0].ID) {
+				if m.Ref.ID == state.TriedStand(s.Laying.Try.Stands[0].ID).ID {
 					turned++
 					if m.Turn != s.Laying.Try.Stands[0].Turn {
 						t.Errorf("a lid of the turned stand is turned by %v", m.Turn)
@@ -98,5 +98,30 @@ func TestFiguresWithoutRoomStandInThePanel(t *testing.T) {
 	}
 	if !said {
 		t.Error("nobody says how many bees drift")
+	}
+}
+
+// However small the boxes are drawn, each takes hold of its stand.
+func TestABoxPicksItsStand(t *testing.T) {
+	for _, scale := range []float64{1.0 / 4, 1.0 / 2, 1, 3} {
+		s := filled(t, "layout")
+		try := s.LayingAreas().Try
+		s.Laying.Camera = s.LayingCamera(try).Zoom(try.Centre(), scale)
+		sc, seen := window(s), 0
+		for _, st := range s.Laying.Try.Stands {
+			for _, n := range st.Nucs {
+				box, ok := sc.Where(state.TriedNuc(st.ID, n.ID))
+				if !ok || !try.Contains(box.Centre()) {
+					continue
+				}
+				seen++
+				if got, _ := sc.At(box.Centre()); got.Ref.Kind != state.TriedRef {
+					t.Errorf("scale %v: in the middle of %s lies %v", scale, n.Name, got.Ref)
+				}
+			}
+		}
+		if seen == 0 {
+			t.Errorf("scale %v: no box is seen", scale)
+		}
 	}
 }

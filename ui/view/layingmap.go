@@ -115,6 +115,10 @@ func (m *layoutMap) worn(n *state.Nuc, on *spot, l *scene.Lid) {
 	l.Front = scene.Front{Shape: shapes[f.nuc.Mark.Shape], Role: colours[f.nuc.Mark.Colour]}
 	l.NeedsYou, l.Paint, l.Timed, l.NoRim, l.Selected, l.Hover = false, scene.NoPaint, false, true, false, false
 	l.Tag = scene.Tag{Ref: on.Ref, Reason: state.FrontSays(f.stand, f.nuc)}
+	if m.tried {
+		l.Ref = state.TriedNuc(f.stand.ID, f.nuc.ID)
+		l.Selected = f.nuc.ID == m.s.Laying.Nuc
+	}
 }
 
 // bare draws stands on which no nuc stands yet.

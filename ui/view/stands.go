@@ -120,6 +120,10 @@ func (g *ground) cells(s *spot, filter state.Filter) {
 		c := s.at.Add(turned(offset(n.Place, s), s.Turn))
 		tag := n.Tag()
 		l := scene.Lid{At: c, Size: s.lid, Hover: g.hovered(n, tag.Ref), Selected: g.s.Selection.Has(n.Nuc.Nuc.Subject()) || g.batchChosen(n)}
+		if g.wear != nil {
+			g.wear(n, s, &l)
+			tag = l.Tag
+		}
 		if frame, ok := frameOf(l); ok {
 			g.add(frame)
 		}
