@@ -32,7 +32,8 @@ func TestNucs(t *testing.T) {
 func TestRow(t *testing.T) {
 	for text, want := range map[string]string{
 		"A1-A3, B4": "A1 A2 A3 B4", "AA9–11": "AA9 AA10 AA11", "": "",
-		"A1 B2": "A1 B2", "a1-a3, b4": "A1 A2 A3 B4",
+		"A1 B2": "A1 B2", "a1-a3, b4": "A1 A2 A3 B4", "A1-B2": "A1 A2 B1 B2", "H1-P1": "H1 J1 K1 L1 M1 N1 P1",
+		"AZ3-BB4": "AZ3 AZ4 BA3 BA4 BB3 BB4", "Z1-Z2": "Z1 Z2",
 	} {
 		got, err := line.Row(text)
 		if err != nil || strings.Join(got, " ") != want {
@@ -40,12 +41,28 @@ func TestRow(t *testing.T) {
 		}
 	}
 	for text, want := range map[string]string{
-		"A3-A1": "column 1: a row goes up and has one letter; write it like A1-A12",
-		"O1":    "column 1: names have no I and no O; choose another letter, they look like 1 and 0",
-		"1a":    "column 1: no name of a nuc; write a name or a row, like A3 or A1-A12",
+		"A3-A1":    "column 1: A3-A1 does not go up; write it like A1-A12, or A1-R4 for four places on each stand",
+		"B1-A4":    "column 1: B1-A4 does not go up; write it like A1-A12, or A1-R4 for four places on each stand",
+		"A1-AB4":   "column 1: A1-AB4 does not go up; write it like A1-A12, or A1-R4 for four places on each stand",
+		"B2 O1":    "column 4: O1: names have no I and no O; choose another letter, they look like 1 and 0",
+		"A1-O4":    "column 1: A1-O4: names have no I and no O; choose another letter, they look like 1 and 0",
+		"A1-B9999": "column 1: A1-B9999 are more than 9999 names; write fewer",
+		"1-64":     "column 1: no name of a nuc; write the letter of its stand, then its place, like A3 or A1-A12",
+		"1a":       "column 1: no name of a nuc; write the letter of its stand, then its place, like A3 or A1-A12",
 	} {
 		if _, err := line.Row(text); err == nil || err.Error() != want {
 			t.Errorf("Row(%q) = %v, want %s", text, err, want)
 		}
+	}
+}
+
+// TestRowOfStands: sixteen stands of four, in one row of seven characters.
+func TestRowOfStands(t *testing.T) {
+	got, err := line.Row("A1-R4")
+	if err != nil || len(got) != 64 || got[0] != "A1" || got[32] != "J1" || got[63] != "R4" {
+		t.Errorf("%d names, %v: %v", len(got), err, got)
+	}
+	if got, err := line.Row("A1-ZZ1"); err == nil {
+		t.Errorf("%d names from A to ZZ", len(got))
 	}
 }

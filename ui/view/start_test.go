@@ -65,3 +65,20 @@ func TestThePageOfLettersShowsThemAll(t *testing.T) {
 		}
 	}
 }
+
+// TestTheYardIsSeenBeforeItIsBegun: beside the names of the boxes every nuc has its lid.
+func TestTheYardIsSeenBeforeItIsBegun(t *testing.T) {
+	for names, nucs := range map[string]int{"A1-A12, B1-B8": 20, "A1-K1": 10, "A1-R4": 64} {
+		h := nothingOpen(t).write("2").write("Meadow").press("Enter").write(names)
+		frame := scene.Area{X: h.StepFields(), W: h.Size().W - h.StepFields(), H: h.Size().H}
+		lids := 0
+		for _, p := range walk(t, window(h.State), h.Size()) {
+			if l, ok := p.mark.(scene.Lid); ok && frame.Contains(l.At) && p.clip.Contains(l.At) {
+				lids++
+			}
+		}
+		if lids < nucs || lids > nucs+1 { // and that of the legend
+			t.Errorf("%s: %d lids are drawn for %d nucs", names, lids, nucs)
+		}
+	}
+}

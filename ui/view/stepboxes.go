@@ -45,7 +45,7 @@ func (d *stepDraw) shutRow(row int) {
 // openRow draws what is asked of a row of boxes.
 func (d *stepDraw) openRow(row int) {
 	field := func(of string) string { return d.s.RowField(row, of) }
-	d.ask(d.x, stepField{label: "Names of the nucs, as they stand", name: field("names"), empty: "A1-A12, B1-B6", w: d.w})
+	d.ask(d.x, stepField{label: "Names of the nucs, as they stand", name: field("names"), empty: "A1-A12, B1-B6 or A1-R4", w: d.w})
 	d.next()
 	const per = 104.0
 	d.ask(d.x, stepField{label: "Nucs in a box", name: field("per"), w: per})

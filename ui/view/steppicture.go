@@ -109,8 +109,10 @@ func (d *stepDraw) pictureBoxes(a scene.Area) {
 	l.Turns, l.Main = scene.Area{}, scene.Area{}
 	l.Map = scene.Area{X: a.X - state.MapSide, Y: y - 4 - state.MapHead, W: a.W + 2*state.MapSide, H: a.Bottom() - y + state.MapHead + 24}
 	d.inert(s, l, func(q *sheet) {
-		g := ground{sheet: q, frame: l.MapFrame(), yard: r.View.HomeYard(), r: r}
-		g.camera = scene.Fit(r.Sight(g.yard.YardDescribed.Yard), g.frame)
+		home := r.View.HomeYard()
+		yard := home.YardDescribed.Yard
+		g := ground{sheet: q, frame: l.MapFrame(), yard: home, r: r, stand: r.Standing(yard)}
+		g.camera = scene.Fit(r.Sight(yard), g.frame)
 		const air, least = 1.2, 0.45
 		if row := float64(mostPlaces(r)) * mapLid * air; row > g.frame.W {
 			g.camera = g.camera.Zoom(g.frame.Centre(), max(least, g.frame.W/row)) // smaller lids

@@ -11,7 +11,7 @@ import (
 // in a sentence what it is for.
 var stepWords = [state.StepCount]struct{ word, title, text string }{
 	{"The yard", "The yard, and where it lies", "The place tells sun and shade on the map. It never leaves this computer."},
-	{"The boxes", "Boxes and entrances", "One letter a stand, then its places: A1-A12 are twelve nucs on stand A."},
+	{"The boxes", "Boxes and entrances", "A letter for each stand, but I and O, then its places: A1-A12 are twelve nucs on stand A, A1-R4 four on each of sixteen stands."},
 	{"People", "People and free hours", "Work is laid into the hours in which somebody is free. Whoever stands first writes in the book."},
 	{"First batch", "The first batch", "From the hour of the graft runs the clock that every deadline hangs on."},
 }
