@@ -98,7 +98,7 @@ func (c Command) done(s State) (State, []Effect) {
 	if c.Reason(s) != "" {
 		return s, nil
 	}
-	next, effects := c.Do(s)
+	next, effects := c.Do(s.layingNamed())
 	if then := next.then; then != "" {
 		next.then = ""
 		after, more := run(next, then)

@@ -188,3 +188,31 @@ func TestABoxIsPickedByASecondClick(t *testing.T) {
 		t.Error("dragged by a box, the stand stays")
 	}
 }
+
+// Tab takes a field over as Enter does, and what is typed for one stand is no other's.
+func TestAFieldThatIsLeftIsTaken(t *testing.T) {
+	w := layingOut(t)
+	a, b := w.standOf("A"), w.standOf("B")
+	stops := []scene.Ref{state.FieldNamed(state.LayoutEast), state.FieldNamed(state.LayoutNorth), state.FieldNamed(state.LayoutTurn)}
+	tab := func() { w.send(state.Keyed{Key: "Tab", Stops: stops}) }
+	w.tap(state.TriedStand(b.Stand), 0).tap(stops[0], 0).write("4")
+	tab()
+	w.write("−13.5")
+	tab()
+	if got := w.standOf("B").At; got != (book.Point{X: 4, Y: -13.5}) || w.Typed(state.LayoutEast)+w.Typed(state.LayoutNorth) != "" {
+		t.Errorf("typed with Tab between, B stands at %v, and left is %q", got, w.Typed(state.LayoutEast)+w.Typed(state.LayoutNorth))
+	}
+	w.write("4").tap(state.TriedStand(a.Stand), 0)
+	if w.Typed(state.LayoutTurn) != "" || w.standOf("A") != a || w.standOf("B").Turn != b.Turn {
+		t.Errorf("typed for B, and then of A %q: A %+v", w.Typed(state.LayoutTurn), w.standOf("A"))
+	}
+	w.tap(stops[0], 0).write("far")
+	tab()
+	if w.Note.Text == "" || w.standOf("A") != a || w.Typed(state.LayoutEast) != "far" {
+		t.Errorf("no distance: %q", w.Note.Text)
+	}
+	w.run("turn right").tap(state.FieldNamed(state.LayoutName), 0).write("by the hedge")
+	if w.run("keep layout").settle(); w.Present().View.Layouts(w.Laying.Yard)[0].Name != "by the hedge" {
+		t.Errorf("a try-out is kept as %q", w.Present().View.Layouts(w.Laying.Yard)[0].Name)
+	}
+}

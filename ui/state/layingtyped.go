@@ -3,6 +3,7 @@ package state
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -12,7 +13,7 @@ import (
 
 // The fields of a try-out, for where precision matters: where the picked stand is, m
 // from the yard's origin, how the picked stands are turned, degrees from north, and
-// what the try-out is called. Enter takes what was typed.
+// what the try-out is called. Enter takes what was typed, and leaving the field does.
 const (
 	LayoutField = "layout:" // all of them begin so
 	LayoutEast  = LayoutField + "east"
@@ -20,6 +21,38 @@ const (
 	LayoutTurn  = LayoutField + "turn"
 	LayoutName  = LayoutField + "name"
 )
+
+// ofPick are the fields that say how the picked stands are.
+var ofPick = []string{LayoutEast, LayoutNorth, LayoutTurn}
+
+// layingTyped is the window after a message with what was typed of the picked stands
+// taken where its field was left, and thrown away where others are picked.
+func (s State) layingTyped(before State) State {
+	if !s.OnLayout() || !before.OnLayout() {
+		return s
+	}
+	if !slices.Equal(s.Laying.Pick, before.Laying.Pick) || s.Laying.Nuc != before.Laying.Nuc {
+		for _, name := range ofPick {
+			if s.Field(name) != (Field{}) {
+				s = s.WithField(name, Field{})
+			}
+		}
+		return s
+	}
+	if left := before.InField(); left != s.InField() && (left == LayoutName || slices.Contains(ofPick, left)) {
+		return s.layoutTyped(left)
+	}
+	return s
+}
+
+// layingNamed is the window with the name taken that is being typed, before a command
+// does anything with the try-out.
+func (s State) layingNamed() State {
+	if s.InField() == LayoutName {
+		return s.layoutTyped(LayoutName)
+	}
+	return s
+}
 
 // layoutTyped is the window with what was typed into a field of the try-out taken.
 func (s State) layoutTyped(name string) State {

@@ -23,7 +23,7 @@ func Update(s State, m Msg) (State, []Effect) {
 	more = append(more, asks...)
 	next, asks = next.seasoning()
 	more = append(more, asks...)
-	next, asks = next.layingOut()
+	next, asks = next.layingTyped(s).layingOut()
 	more = append(more, asks...)
 	next, effects = next.walked(s).turnedPage().carded(s), append(effects, more...)
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
