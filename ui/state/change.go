@@ -81,7 +81,7 @@ func (s State) leave() State {
 	case s.Sheet:
 		s.Sheet = false
 	case s.Drawing.What != 0:
-		s.Drawing = Drawing{}
+		s = s.drawingDropped()
 	case s.Fill != NoFill:
 		s = s.givenBack() // what lies behind it is out of sight
 	case s.Focus != scene.Ref{}:

@@ -2,6 +2,7 @@ package state
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"lidmark/domain/book"
@@ -16,131 +17,15 @@ type Drawing struct {
 	Points []book.Point
 }
 
-// tool is how a kind of feature is drawn: its key, whether it is one point, and the
-// usual height and width in metres, which the keeper may type otherwise.
-type tool struct {
-	what          book.FeatureKind
-	word          string
-	point         bool
-	least         int // points
-	height, width float64
-	closed        bool // an outline: its last point is its first
-}
-
-// tools are what is drawn, in the order of the toolbar. Usual heights and widths are
-// common practice, no source; the keeper measures.
-var tools = []tool{
-	{what: book.Boundary, word: "boundary", least: 3, closed: true},
-	{what: book.Hedge, word: "hedge", least: 2, height: 2, width: 1},
-	{what: book.Wall, word: "wall", least: 2, height: 1, width: 0.5},
-	{what: book.Tree, word: "tree", point: true, least: 1, height: 6, width: 4},
-	{what: book.Water, word: "water", least: 2, width: 1.5},
-	{what: book.Track, word: "track", least: 2, width: 2.5},
-	{what: book.VehicleSpot, word: "vehicle spot", point: true, least: 1},
-	{what: book.Dwelling, word: "dwelling", least: 3, height: 5, closed: true},
-	{what: book.ColdHollow, word: "cold hollow", least: 3, closed: true},
-}
-
-func toolOf(k book.FeatureKind) tool {
-	for _, t := range tools {
-		if t.what == k {
-			return t
-		}
+// drawingBegun is the window with something to be drawn; what was drawn before is
+// written if it is whole. The same again puts the tool down.
+func (s State) drawingBegun(k book.FeatureKind) (State, []Effect) {
+	same := s.Drawing.What == k
+	s, effects := s.drawingLeft()
+	if same {
+		return s, effects
 	}
-	return tool{}
-}
-
-// The fields of what is drawn: m of height, m of width, and its name. The wind's is
-// the bearing from which it mostly blows.
-const (
-	DrawHeight = LayoutField + "height"
-	DrawWidth  = LayoutField + "width"
-	DrawLabel  = LayoutField + "label"
-	DrawWind   = LayoutField + "wind"
-)
-
-// drawCommands draw the ground.
-var drawCommands = allDraws()
-
-func allDraws() (all []Command) {
-	for _, t := range tools {
-		all = append(all, Command{
-			Name: "draw " + t.word, Does: "draw " + article(t.word) + " on the ground", Word: strings.ToUpper(t.word[:1]) + t.word[1:], Why: noDraw,
-			Do: pure(func(s State) State { return s.drawingBegun(t.what) }),
-		})
-	}
-	return append(all,
-		Command{Name: "finish drawing", Does: "write down what was drawn", Word: "Done", Keys: "F", Why: noFinish, Do: State.drawn},
-		Command{Name: "point back", Does: "take the last point back", Word: "Point back", Keys: "BackSpace", Why: noPoint, Do: pure(State.pointBack)},
-		Command{Name: "wipe feature", Does: "wipe the chosen thing off the ground", Word: "Wipe it off", Keys: "Delete", Why: noFeature, Do: State.wiped},
-		Command{Name: "set wind", Does: "say from where the wind mostly blows", Word: "Set", Why: noWind, Do: State.windSaid},
-	)
-}
-
-func article(word string) string {
-	if strings.ContainsRune("aeiou", rune(word[0])) {
-		return "an " + word
-	}
-	return "a " + word
-}
-
-func noDraw(s State) string {
-	if why := noTryOut(s); why != "" {
-		return why
-	}
-	return noPen(s)
-}
-
-func noFinish(s State) string {
-	switch why := noDraw(s); {
-	case why != "":
-		return why
-	case s.Drawing.What == 0:
-		return "choose what to draw first"
-	case len(s.Drawing.Points) < toolOf(s.Drawing.What).least:
-		return fmt.Sprintf("%s takes %d points at least: click on the ground", article(s.Drawing.What.String()), toolOf(s.Drawing.What).least)
-	}
-	return ""
-}
-
-func noPoint(s State) string {
-	if why := noTryOut(s); why != "" {
-		return why
-	}
-	if len(s.Drawing.Points) == 0 {
-		return "no point is drawn"
-	}
-	return ""
-}
-
-func noFeature(s State) string {
-	if why := noDraw(s); why != "" {
-		return why
-	}
-	if _, ok := s.featureChosen(); !ok {
-		return "choose what is drawn on the ground first"
-	}
-	return ""
-}
-
-func noWind(s State) string {
-	if why := noDraw(s); why != "" {
-		return why
-	}
-	if _, ok := degreesOf(s.Typed(DrawWind)); !ok {
-		return "write the bearing from which it blows, degrees from north: 240"
-	}
-	return ""
-}
-
-// drawingBegun is the window with something to be drawn; the same again puts the tool
-// down.
-func (s State) drawingBegun(k book.FeatureKind) State {
-	if s.Drawing.What == k {
-		s.Drawing = Drawing{}
-		return s
-	}
-	s.Drawing = Drawing{What: k}
+	s.Drawing, s.Selection = Drawing{What: k}, Selection{}
 	t := toolOf(k)
 	for field, usual := range map[string]float64{DrawHeight: t.height, DrawWidth: t.width} {
 		text := ""
@@ -149,12 +34,38 @@ func (s State) drawingBegun(k book.FeatureKind) State {
 		}
 		s = s.WithField(field, FieldOf(text))
 	}
-	return s.picked(false)
+	return s.picked(false).stilled(), effects
+}
+
+// drawingLeft puts the tool down and writes what is drawn if it is whole; else it says
+// that it is not kept.
+func (s State) drawingLeft() (State, []Effect) {
+	var effects []Effect
+	if noFinish(s) == "" {
+		s, effects = s.drawn()
+	}
+	return s.drawingDropped(), effects
+}
+
+// drawingDropped puts the tool down; what is drawn so far is not kept, which is said.
+func (s State) drawingDropped() State {
+	if n := len(s.Drawing.Points); n > 0 {
+		s.Note = Note{Text: fmt.Sprintf("%s of %s not kept", s.DrawWord(), pointsWord(n))}
+	}
+	s.Drawing = Drawing{}
+	for _, name := range []string{DrawPoint, DrawHeight, DrawWidth, DrawLabel} {
+		if s.InField() == name {
+			s.Focus = scene.Ref{}
+		}
+		s = s.WithField(name, Field{})
+	}
+	return s
 }
 
 // DrawAsks are the fields that what is drawn has.
-func (s State) DrawAsks() (fields []string) {
-	t := toolOf(s.Drawing.What)
+func (s State) DrawAsks() []string { return toolOf(s.Drawing.What).asks() }
+
+func (t tool) asks() (fields []string) {
 	if t.height > 0 {
 		fields = append(fields, DrawHeight)
 	}
@@ -164,16 +75,59 @@ func (s State) DrawAsks() (fields []string) {
 	return append(fields, DrawLabel)
 }
 
-// groundClicked adds a point to what is drawn: a tree and the vehicle are done with
-// one.
+// groundClicked adds a point to what is drawn.
 func (s State) groundClicked(at scene.Point) (State, []Effect) {
 	p := s.onTry(at)
-	points := append(s.Drawing.Points[:len(s.Drawing.Points):len(s.Drawing.Points)], book.Point{X: decimetres(p.X), Y: decimetres(p.Y)})
-	s.Drawing.Points = points
-	if toolOf(s.Drawing.What).point {
-		return s.drawn()
+	return s.pointAdded(book.Point{X: decimetres(p.X), Y: decimetres(p.Y)})
+}
+
+// pointAdded adds a point to what is drawn. A tree or a vehicle has one: the next
+// begins another, and the one before is written.
+func (s State) pointAdded(p book.Point) (State, []Effect) {
+	var effects []Effect
+	if toolOf(s.Drawing.What).point && len(s.Drawing.Points) > 0 {
+		s, effects = s.drawn()
 	}
-	return s, nil
+	s.Drawing.Points = append(s.Drawing.Points[:len(s.Drawing.Points):len(s.Drawing.Points)], p)
+	return s, effects
+}
+
+// pointTyped adds the point that is typed, and brings it into sight.
+func (s State) pointTyped() (State, []Effect) {
+	p, _ := pointOf(s.Typed(DrawPoint))
+	s, effects := s.WithField(DrawPoint, Field{}).pointAdded(p)
+	try := s.LayingAreas().Try
+	c := s.LayingCamera(try)
+	if on := OnGround(p); !try.Contains(c.Screen(on)) {
+		sight := c.WorldArea(try)
+		c = scene.Fit(around([]scene.Point{{X: sight.X, Y: sight.Y}, {X: sight.Right(), Y: sight.Bottom()}, on}, sightMargin), try)
+		s = s.laid(func(l *Laying) { l.Camera = c })
+	}
+	return s.focused(FieldNamed(DrawPoint)), effects
+}
+
+// pointOf is a typed point, m to the east and to the north: "12 4.5", "12,4.5" or with
+// decimal commas "12,5 4,5".
+func pointOf(typed string) (p book.Point, ok bool) {
+	parts := strings.FieldsFunc(typed, func(r rune) bool { return r == ' ' || r == ';' })
+	if len(parts) == 1 {
+		parts = strings.Split(parts[0], ",")
+	}
+	if len(parts) != 2 {
+		return p, false
+	}
+	x, east := measureOf(strings.TrimSuffix(parts[0], ","))
+	y, north := measureOf(parts[1])
+	return book.Point{X: x, Y: y}, east && north
+}
+
+// enterDrawing is what Enter does in a field of what is drawn: a typed point is added,
+// else it is done.
+func (s State) enterDrawing() (State, []Effect) {
+	if s.Typed(DrawPoint) != "" {
+		return run(s, "add point")
+	}
+	return run(s, "finish drawing")
 }
 
 // drawn writes down what was drawn, and keeps the tool for the next.
@@ -202,25 +156,33 @@ func (s State) pointBack() State {
 	return s
 }
 
-// featureChosen is the feature of the yard that is selected.
-func (s State) featureChosen() (book.FeatureDrawn, bool) {
-	id := s.Selection.Last()
-	for _, f := range s.Present().View.Yard(s.Laying.Yard).Features {
-		if f.Feature.Subject() == id && !id.IsZero() {
-			return f, true
-		}
+// stilled is the window with the map of the try-out looked at as it is now, however
+// what is drawn grows; released it shows all again, unless it was moved by hand.
+func (s State) stilled() State {
+	if s.Laying.Camera != (scene.Camera{}) {
+		return s
 	}
-	return book.FeatureDrawn{}, false
+	c := s.LayingCamera(s.LayingAreas().Try)
+	return s.laid(func(l *Laying) { l.Camera, l.Still = c, true })
 }
 
-func (s State) wiped() (State, []Effect) {
-	f, _ := s.featureChosen()
-	s.Selection = Selection{}
-	return s.write(strings.TrimSpace(f.What.String()+" "+f.Label)+" wiped off the ground", calendar.Instantly(s.Now), book.FeatureDrawn{Feature: f.Feature, Yard: f.Yard, What: f.What})
+func (s State) unstilled() State {
+	if !s.Laying.Still {
+		return s
+	}
+	return s.laid(func(l *Laying) { l.Camera, l.Still = scene.Camera{}, false })
 }
 
-func (s State) windSaid() (State, []Effect) {
-	from, _ := degreesOf(s.Typed(DrawWind))
-	s = s.WithField(DrawWind, Field{})
-	return s.write(fmt.Sprintf("wind mostly from %.0f°", from), calendar.Instantly(s.Now), book.WindSaid{Yard: s.Laying.Yard, From: from})
+// DrawPointer is where the pointer is on the ground while something is drawn there, and
+// how far that is from the last point, m; not ok where it is elsewhere.
+func (s State) DrawPointer() (at book.Point, long float64, ok bool) {
+	if !s.OnLayout() || s.Drawing.What == 0 || !s.LayingAreas().Try.Contains(s.Pointer) {
+		return at, 0, false
+	}
+	at = s.onTry(s.Pointer)
+	if n := len(s.Drawing.Points); n > 0 {
+		last := s.Drawing.Points[n-1]
+		long = math.Hypot(at.X-last.X, at.Y-last.Y)
+	}
+	return at, long, true
 }

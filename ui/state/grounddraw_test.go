@@ -1,6 +1,9 @@
 package state_test
 
 import (
+	"math"
+	"slices"
+	"strings"
 	"testing"
 
 	"lidmark/domain/book"
@@ -58,5 +61,97 @@ func TestTheGroundIsDrawn(t *testing.T) {
 	w.tap(state.FieldNamed(state.DrawWind), 0).write("240").run("set wind").settle()
 	if wind := w.Present().View.Yard(w.Laying.Yard).Wind; wind.Value != 240 {
 		t.Errorf("the wind %+v", wind)
+	}
+}
+
+// TestAnotherToolWritesWhatIsWhole: nothing that is drawn is thrown away unsaid.
+func TestAnotherToolWritesWhatIsWhole(t *testing.T) {
+	w := layingOut(t).press("T")
+	were := len(w.features())
+	outline := func() { w.run("draw boundary").onGround(0, 0).onGround(30, 0).onGround(30, 20) }
+	for _, next := range []string{"draw hedge", "draw boundary", "measure", "ground tools"} {
+		outline()
+		if w.run(next).settle(); len(w.features()) != were+1 {
+			t.Errorf("%s: %d features, want %d: %s", next, len(w.features()), were+1, w.Note.Text)
+		}
+		were = len(w.features())
+	}
+	w.run("draw tree").onGround(1, 1).onGround(2, 2).press("T").settle()
+	if got := len(w.features()); got != were+2 {
+		t.Errorf("two trees, and %d features more", got-were)
+	}
+	w.run("draw hedge").onGround(1, 1).run("draw wall")
+	if !strings.Contains(w.Note.Text, "hedge of one point") || len(w.Drawing.Points) != 0 {
+		t.Errorf("a hedge of one point is left: %q", w.Note.Text)
+	}
+	outline()
+	if w.press("Escape"); !strings.Contains(w.Note.Text, "not kept") || w.Drawing.What != 0 {
+		t.Errorf("Esc says %q", w.Note.Text)
+	}
+}
+
+func TestEnterIsDone(t *testing.T) {
+	w := layingOut(t).press("T").run("draw hedge").onGround(3, 4).onGround(9, 4)
+	were := len(w.features())
+	if w.press("Return").settle(); len(w.features()) != were+1 {
+		t.Error("Enter does not write the hedge")
+	}
+	w.onGround(3, 6).onGround(9, 6).tap(state.FieldNamed(state.DrawLabel), 0).write("thorn")
+	if w.press("Return").settle(); w.features()[were+1].Label != "thorn" {
+		t.Error("Enter in a field does not write the hedge")
+	}
+}
+
+// TestPointsAreTyped: a figure begins the field of the next point; a point far away comes
+// into sight.
+func TestPointsAreTyped(t *testing.T) {
+	w := layingOut(t).press("T").run("draw boundary")
+	were := len(w.features())
+	for _, p := range []string{"0 0", "50,0", "50,0 35,5", "-0,5; 35.5"} {
+		w.write(p).press("Enter")
+	}
+	if in := w.LayingAreas().Try; !in.Contains(w.LayingCamera(in).Screen(state.OnGround(book.Point{X: 50, Y: 35.5}))) {
+		t.Error("what was typed is out of sight")
+	}
+	w.press("Enter").settle()
+	want := []book.Point{{}, {X: 50}, {X: 50, Y: 35.5}, {X: -0.5, Y: 35.5}, {}}
+	if all := w.features(); len(all) != were+1 || !slices.Equal(all[were].Points, want) {
+		t.Fatalf("%d features more, %s", len(all)-were, w.Note.Text)
+	}
+	for _, typed := range []string{"12", "a b", "1 2 3", "1,2,3"} {
+		w.tap(state.FieldNamed(state.DrawPoint), 0).press("A", state.Ctrl).write(typed).press("Enter")
+		if !strings.Contains(w.Note.Text, "12 4.5") || len(w.Drawing.Points) != 0 {
+			t.Errorf("%q: %q", typed, w.Note.Text)
+		}
+	}
+}
+
+// TestTheGroundStaysWhileItIsDrawn: a click goes where the keeper points, however much
+// was drawn before.
+func TestTheGroundStaysWhileItIsDrawn(t *testing.T) {
+	w := layingOut(t)
+	try := w.LayingAreas().Try
+	all := w.LayingCamera(try)
+	edge := try.Inset(2) // the ground shown grows with what is drawn at its edge
+	w.press("T").run("draw boundary")
+	for _, p := range []scene.Point{{X: edge.X, Y: edge.Y}, {X: edge.Right(), Y: edge.Y}, edge.Centre()} {
+		on := all.World(p)
+		w.onGround(on.X, -on.Y)
+	}
+	w.press("Enter").settle()
+	if got := w.LayingCamera(try); got != all {
+		t.Errorf("the map went from %v to %v, its frame from %v to %v", all, got, try, w.LayingAreas().Try)
+	}
+	if w.press("T"); w.LayingCamera(try) == all {
+		t.Error("what was drawn does not come into sight with the tools of the stands")
+	}
+}
+
+func TestThePointerIsToldOnTheGround(t *testing.T) {
+	w := layingOut(t).press("T").run("draw hedge").onGround(3, 4)
+	w.send(state.Moved{At: w.LayingCamera(w.LayingAreas().Try).Screen(state.OnGround(book.Point{X: 6, Y: 8}))})
+	at, long, ok := w.DrawPointer()
+	if !ok || math.Abs(at.X-6) > 0.01 || math.Abs(at.Y-8) > 0.01 || math.Abs(long-5) > 0.05 {
+		t.Errorf("%v, %.2f m long, %v", at, long, ok)
 	}
 }

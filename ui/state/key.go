@@ -232,6 +232,8 @@ func (s State) wrote(r rune) (State, []Effect) {
 		return s, nil
 	case s.Room == Numbers && s.Number != 0 && (unicode.IsDigit(r) || r == '-'):
 		return s.WithField(NumberField, FieldOf(string(r))).focused(FieldNamed(NumberField)), nil
+	case s.OnLayout() && s.Drawing.What != 0 && (unicode.IsDigit(r) || r == '-'):
+		return s.WithField(DrawPoint, FieldOf(string(r))).focused(FieldNamed(DrawPoint)), nil
 	case s.OnLayout():
 		return s, nil // its letters are keys
 	case s.OnOrders() && s.Form == nil:

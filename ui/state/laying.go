@@ -21,6 +21,7 @@ type Laying struct {
 	Nuc    book.NucID  // the one nuc of the picked stand that is; zero: all of its
 	Grid   float64     // m to which a dragged stand snaps; 0: none
 	Camera scene.Camera
+	Still  bool         // the camera is kept while the ground is drawn, though nobody moved it
 	Ground bool         // the tools are those of the ground, not of the stands
 	Ruler  []book.Point // what is measured: none, from, from and to
 

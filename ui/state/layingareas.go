@@ -178,7 +178,7 @@ var TryGround = scene.Ref{Kind: PaneRef, ID: "try-out"}
 // at.
 func (s State) panned(c scene.Camera) State {
 	if s.OnLayout() {
-		return s.laid(func(l *Laying) { l.Camera = c })
+		return s.laid(func(l *Laying) { l.Camera, l.Still = c, false })
 	}
 	return s.looking(c)
 }
@@ -190,5 +190,5 @@ func (s State) wheeledTry(m Wheeled) State {
 		factor = 1 / zoomStep
 	}
 	c := s.LayingCamera(s.LayingAreas().Try).Zoom(m.At, factor)
-	return s.laid(func(l *Laying) { l.Camera = c })
+	return s.laid(func(l *Laying) { l.Camera, l.Still = c, false })
 }

@@ -13,7 +13,7 @@ func TestUndoWithTheToolsOfTheGround(t *testing.T) {
 	w := layingOut(t)
 	w.tap(state.TriedStand(w.standOf("A").Stand), 0).press("]").press("T")
 	were := len(w.features())
-	w.run("draw tree").onGround(20, 20).settle()
+	w.run("draw tree").onGround(20, 20).press("Enter").settle()
 	if words, ok := w.UndoWords(); !ok || !strings.Contains(words, "tree") {
 		t.Errorf("undo says %q", words)
 	}
@@ -41,7 +41,7 @@ func TestWhatTheGroundAsks(t *testing.T) {
 		t.Errorf("asked at first: %v", got)
 	}
 	w.run("draw hedge")
-	if got := fields(); len(got) != 3 || w.DrawWord() != "hedge" || !w.ToolOn("draw hedge") || w.ToolOn("draw wall") {
+	if got := fields(); len(got) != 4 || w.DrawWord() != "hedge" || !w.ToolOn("draw hedge") || w.ToolOn("draw wall") {
 		t.Errorf("asked of a hedge: %v", got)
 	}
 	w.press("T")

@@ -3,9 +3,13 @@ package state
 import "lidmark/ui/scene"
 
 // keyLaying gives a key to the try-out, and tells whether that took it: Esc leaves what
-// is being typed, looked for, measured or picked before it leaves the room.
+// is being typed, looked for, measured or picked before it leaves the room. Enter is done
+// with what is drawn.
 func (s State) keyLaying(m Keyed) (State, []Effect, bool) {
 	switch {
+	case m.Key == "Enter" && m.Mods == 0 && s.Drawing.What != 0 && s.Focus == scene.Ref{}:
+		next, effects := run(s, "finish drawing")
+		return next, effects, true
 	case m.Key != "Escape" || m.Mods != 0 || s.Form != nil || s.Drag.Kind != NoDrag || s.Keys || s.Menu != NoMenu || s.Drawing.What != 0:
 		return s, nil, false
 	case s.Focus != scene.Ref{}:
@@ -17,7 +21,8 @@ func (s State) keyLaying(m Keyed) (State, []Effect, bool) {
 		next, effects := layoutStopped(s)
 		return next, effects, true
 	case s.Measuring():
-		s = s.rulered()
+		next, effects := s.rulered()
+		return next, effects, true
 	case len(s.Laying.Pick) > 0:
 		s = s.picked(false)
 	default:

@@ -3,15 +3,15 @@ package state
 import "lidmark/domain/book"
 
 // rulered is the window with measuring begun, or left.
-func (s State) rulered() State {
-	s.Drawing = Drawing{}
+func (s State) rulered() (State, []Effect) {
+	s, effects := s.drawingLeft()
 	return s.laid(func(l *Laying) {
 		if l.Ruler != nil {
 			l.Ruler = nil
 		} else {
 			l.Ruler = []book.Point{}
 		}
-	})
+	}), effects
 }
 
 // Measuring tells whether clicks on the try-out measure.

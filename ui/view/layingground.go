@@ -22,25 +22,6 @@ var groundTools = []layingTool{
 	{"Stands", "ground tools"},
 }
 
-// drawing draws what is being drawn on the ground: its points, and a line to the pointer.
-func (m *layoutMap) drawing() {
-	points := make([]scene.Point, 0, len(m.s.Drawn())+1)
-	for _, p := range m.s.Drawn() {
-		points = append(points, m.camera.Screen(state.OnGround(p)))
-	}
-	if len(points) == 0 {
-		return
-	}
-	line := points
-	if m.frame.Contains(m.s.Pointer) {
-		line = append(line, m.s.Pointer)
-	}
-	m.add(scene.Poly{Points: line, Open: true, Stroke: scene.Stroke{Role: scene.Pen, Width: 2, Dash: [2]float64{6, 3}}})
-	for _, p := range points {
-		m.add(scene.Circle{At: p, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Pen, 2)})
-	}
-}
-
 // features makes what is drawn on the ground something that can be chosen, while the
 // tools of the ground are out; what is chosen has a line in the pen's colour.
 func (m *layoutMap) features() {
@@ -107,7 +88,7 @@ func (d *layingDraw) groundAsk(ask state.GroundAsk, x, y, w float64) float64 {
 	if ask.Unit == "" {
 		wide = w - word
 	}
-	d.input(scene.Area{X: x + word, Y: y, W: wide, H: 30}, ask.Field, fieldLook{size: 14, empty: ask.Now})
+	d.input(scene.Area{X: x + word, Y: y, W: wide, H: 30}, ask.Field, fieldLook{size: 14, empty: ask.Now, reason: ask.Says})
 	end := d.text(x+word+wide+6, y+20, ask.Unit, ink2(13))
 	if ask.Command != "" {
 		d.choice(scene.Area{X: end + 10, Y: y, W: max(0, x+w-end-10), H: 30}, ask.Does, ask.Command)
