@@ -19,7 +19,7 @@ type wishShape struct {
 	InTime   bool           `json:"inTime"`
 	Nearest  string         `json:"inTimeFor"`
 	Chance   float64        `json:"chance"`
-	Expected float64        `json:"expected"`
+	Expected int            `json:"expected"`
 	Limit    string         `json:"limit,omitempty"`
 	Most     int            `json:"mostThatCanBePromised,omitempty"`
 	Enough   int            `json:"nucsEnough,omitempty"`
@@ -100,7 +100,7 @@ type minutesShape struct {
 func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	s := wishShape{
 		Queens: a.Queens, By: a.By.String(), Laying: a.Laying, Sure: a.Sure, Line: a.Line, Yard: p.View().Yard(a.Yard).Name, Larvae: a.Larvae, Nucs: a.Nucs,
-		Free: a.Free, InTime: a.InTime, Nearest: a.Nearest.String(), Chance: thousandth(a.Chance), Expected: round(a.Chances.Mean()),
+		Free: a.Free, InTime: a.InTime, Nearest: a.Nearest.String(), Chance: thousandth(a.Chance), Expected: a.Chances.Quantile(0.5),
 		Promises: []promiseShape{}, Raises: []raiseShape{}, Late: []lateGraft{}, Grafts: []graftShape{}, Days: []minutesShape{},
 	}
 	if a.Sizing.Limit != plan.NoLimit {

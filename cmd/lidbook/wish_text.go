@@ -156,7 +156,7 @@ func (a *app) printSure(s wishShape) {
 	for _, l := range s.Late {
 		late = append(late, fmt.Sprintf("%s: %s", plural(l.Days, "day"), odds(l.Chance)))
 	}
-	a.facts("may be promised", list(promises), "to be expected", plural(int(s.Expected+0.5), "queen"), "raises it most", strings.Join(raises, ", "), "grafted late", strings.Join(late, ", "))
+	a.facts("may be promised", list(promises), "most probably", plural(s.Expected, "queen"), "raises it most", strings.Join(raises, ", "), "grafted late", strings.Join(late, ", "))
 }
 
 // printWishDays prints the minutes by day.

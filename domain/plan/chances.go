@@ -110,6 +110,9 @@ type Stage struct {
 	Chances Chances
 }
 
+// Likely is what there is most probably: as often more as fewer.
+func (s Stage) Likely() int { return s.Chances.Quantile(0.5) }
+
 // Low is what there is at least, nine times in ten.
 func (s Stage) Low() int { return s.Chances.Quantile(0.1) }
 

@@ -12,6 +12,7 @@ type Planned struct {
 	ShortCups  float64 // cups of bees that nobody can give
 	ShortCombs float64 // combs of brood that nobody can give
 	Minutes    []Minutes
+	Stages     []Stage // how many are left after each link
 	Chances    Chances // of how many queens there are by its day; of how many ever, where it has none
 }
 
@@ -25,7 +26,8 @@ func (p *Planner) Planned(b book.BatchPlan) Planned {
 	if !b.By.IsZero() {
 		graft.Late = 1 - d.Ladder.Laid.InTime(b.By, b.Laying)
 	}
-	d.Chances = rates.Queens(graft)
+	d.Stages = rates.Along(graft)
+	d.Chances = d.Stages[len(d.Stages)-1].Chances
 	return d
 }
 

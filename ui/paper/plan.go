@@ -197,7 +197,7 @@ func (d planSheet) sure(ctx context.Context) error {
 			return err
 		}
 	}
-	return t.put(ctx, listLine{look: plain(9), cells: []string{"to be expected", plural(int(d.of.Chances.Mean()+0.5), "queen", "queens"), ""}})
+	return t.put(ctx, listLine{look: plain(9), cells: []string{"most probably", plural(d.of.Chances.Quantile(0.5), "queen", "queens"), ""}})
 }
 
 // odds are a chance in words that promise nothing for certain.

@@ -13,7 +13,6 @@ import (
 // planned, or on the one to which it is just being moved.
 type PlannedLane struct {
 	plan.Planned
-	Stages  []plan.Stage // how many are left after each link
 	Was     calendar.Day // the day of the graft on the plan
 	Chance  float64      // of the queens that are wanted by their day; of one queen, where none are told
 	Before  float64      // that chance on the day that is planned
@@ -46,9 +45,6 @@ func (r *Reading) readLane(k plannedKey) PlannedLane {
 		b.Day, b.Minute = k.day, 0
 	}
 	l.Planned = r.planner().Planned(b)
-	rates := plan.RatesOf(r.View)
-	rates.Laying, rates.Virgins = b.Laying, b.Virgins
-	l.Stages = rates.Along(plan.Graft{Larvae: b.Larvae, Nucs: b.Nucs})
 	l.Chance = l.Chances.AtLeast(max(1, b.Queens))
 	return l
 }

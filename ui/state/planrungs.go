@@ -3,6 +3,8 @@ package state
 import (
 	"fmt"
 	"math"
+	"slices"
+	"strconv"
 	"strings"
 	"time"
 
@@ -37,7 +39,7 @@ func (s State) PlanRungs(graft int) (all []PlanRung) {
 	if sheet == nil || graft >= len(sheet.Batches) {
 		return nil
 	}
-	t := rungTeller{s: s, sheet: sheet, b: sheet.Batches[graft], numbers: s.Present().Numbers(), zone: s.Present().View.Zone()}
+	t := rungTeller{s: s, sheet: sheet, b: sheet.Batches[graft], stages: sheet.Stages[graft], numbers: s.Present().Numbers(), zone: s.Present().View.Zone()}
 	for _, step := range ladderSteps {
 		r := PlanRung{Rung: t.b.Rung(step), Name: rungNames[step]}
 		r.Amount, r.Why = t.words(step)
@@ -64,6 +66,7 @@ type rungTeller struct {
 	s       State
 	sheet   *PlanSheet
 	b       plan.Batch
+	stages  []plan.Stage
 	numbers practice.Numbers
 	zone    *time.Location
 }
@@ -77,7 +80,7 @@ func (t rungTeller) words(step plan.Step) (amount, why string) {
 	case plan.Fly:
 		return t.flights()
 	case plan.Emerge:
-		return whole(float64(t.given()) * t.share(plan.EmergedOfRipe)), "from " + t.b.Clock.FirstOut(0.1).In(t.zone).Format("2 Jan 15:04")
+		return strconv.Itoa(t.likely(plan.EmergedOfRipe)), "from " + t.b.Clock.FirstOut(0.1).In(t.zone).Format("2 Jan 15:04")
 	case plan.GiveCells:
 		return counted(t.given(), "cell"), "hard: before " + t.b.Rung(step).Hard.In(t.zone).Format("Mon 2 Jan 15:04") + t.cellsLate()
 	case plan.MakeUpNucs:
@@ -94,15 +97,16 @@ func (t rungTeller) words(step plan.Step) (amount, why string) {
 func (t rungTeller) rearing(step plan.Step) (amount, why string) {
 	switch step {
 	case plan.CountCapped:
-		if t.b.Size.Nucs > 0 && t.b.Cells > float64(t.b.Size.Nucs) {
-			return whole(t.b.Cells), fmt.Sprintf("choose the best %d", t.b.Size.Nucs)
+		capped := t.likely(plan.RipeOfTaken)
+		if t.b.Size.Nucs > 0 && capped > t.b.Size.Nucs {
+			return strconv.Itoa(capped), fmt.Sprintf("choose the best %d", t.b.Size.Nucs)
 		}
-		return whole(t.b.Cells), "hands off from the next day"
+		return strconv.Itoa(capped), "hands off from the next day"
 	case plan.CountTake:
-		if low := t.low(plan.Taken); low > 1 {
+		if low := t.after(plan.Taken).Low(); low > 1 {
 			why = fmt.Sprintf("graft again if under %d", low)
 		}
-		return fmt.Sprintf("%s of %d", whole(t.b.Takes), t.sheet.Larvae), why
+		return fmt.Sprintf("%d of %d", t.likely(plan.Taken), t.sheet.Larvae), why
 	case plan.GraftLarvae:
 		return fmt.Sprintf("%s, %s", larvaeWord(t.sheet.Larvae), counted(int(t.need(plan.Finishers)), "finisher")), t.b.Ladder.Graft.In(t.zone).Format("Mon 2 January 15:04") + t.dayLate()
 	case plan.SetUpStarter:
@@ -156,26 +160,18 @@ func (t rungTeller) flights() (amount, why string) {
 }
 
 // given is how many cells are given: one a nuc.
-func (t rungTeller) given() int { return int(math.Min(float64(t.b.Size.Nucs), t.b.Cells) + 0.5) }
+func (t rungTeller) given() int { return t.likely(plan.Placed) }
 
-// share is the rate of a link of the chain.
-func (t rungTeller) share(l plan.Link) float64 {
-	for _, st := range t.sheet.Stages {
-		if st.Link == l {
-			return st.Share
-		}
-	}
-	return 1
-}
+// likely is how many most probably come through a link of the chain.
+func (t rungTeller) likely(l plan.Link) int { return t.after(l).Likely() }
 
-// low is how many come through a link at least, nine times in ten.
-func (t rungTeller) low(l plan.Link) int {
-	for _, st := range t.sheet.Stages {
-		if st.Link == l {
-			return st.Low()
-		}
+// after is what is left after a link of the chain.
+func (t rungTeller) after(l plan.Link) plan.Stage {
+	i := slices.IndexFunc(t.stages, func(st plan.Stage) bool { return st.Link == l })
+	if i < 0 {
+		return plan.Stage{}
 	}
-	return 0
+	return t.stages[i]
 }
 
 func (t rungTeller) need(g plan.Good) float64 {
@@ -201,8 +197,6 @@ func larvaeWord(n int) string {
 	}
 	return fmt.Sprintf("%d larvae", n)
 }
-
-func whole(v float64) string { return fmt.Sprintf("%.0f", v) }
 
 // Needs told: what, how much, what is there.
 

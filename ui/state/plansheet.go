@@ -9,9 +9,9 @@ import (
 // PlanSheet is a wish with all that was found: dates, amounts, how sure, and why.
 type PlanSheet struct {
 	plan.Answer
-	Needs  []plan.Need // of all its grafts
-	Days   []PlanDay   // minutes by day, from the first that has any
-	Stages []plan.Stage
+	Needs  []plan.Need    // of all its grafts
+	Days   []PlanDay      // minutes by day, from the first that has any
+	Stages [][]plan.Stage // of each graft, after each link of its chain
 	Raises []plan.Raise
 	Two    float64      // the chance with two grafts of that size a week apart; 0 where the wish has two
 	Nucs2  int          // nucs that are free for the first of those
@@ -57,8 +57,8 @@ func planSheetOf(key planKey) *PlanSheet {
 func answered(p *plan.Planner, key planKey) *PlanSheet {
 	s := &PlanSheet{Answer: p.Answer(key.wish), key: key}
 	first := s.Batches[0]
-	s.Stages = s.Rates.Along(first.Graft)
 	for _, b := range s.Batches {
+		s.Stages = append(s.Stages, s.Rates.Along(b.Graft))
 		s.Needs = addNeeds(s.Needs, p.Needs(b.Ladder, b.Size))
 	}
 	s.LayBy = first.Laid.Day(laysBy)

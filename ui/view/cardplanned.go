@@ -55,7 +55,7 @@ func (c *cardDraw) wanted(l state.PlannedLane) {
 	c.count("larvae", thousands(l.Larvae), figures)
 	c.count("nucs", thousands(l.Nucs), figures)
 	last := l.Stages[len(l.Stages)-1]
-	c.count("queens, 10–90 %", fmt.Sprintf("%.0f (%d–%d)", last.Chances.Mean(), last.Low(), last.High()), figures)
+	c.count("queens, 10–90 %", fmt.Sprintf("%d (%d–%d)", last.Likely(), last.Low(), last.High()), figures)
 	if l.Queens > 0 && l.By != 0 {
 		c.count(fmt.Sprintf("%d by %s", l.Queens, l.By.Short()), ofHundred(l.Chance), figures)
 		c.count("the graft a day later", ofHundred(c.s.DayLater(l.BatchPlan)), figures)

@@ -96,12 +96,20 @@ func plannedStream(b state.PlannedLane) stream {
 		plan.LayingOfAccepted: {on(plan.LookForEggs), look(scene.Laying, "laying", "laying queens")},
 		plan.GoodOfLaying:     {on(plan.Ready), look(scene.GoodBrood, "ready", "queens ready to hand over")},
 	}
+	if b.Laying {
+		from[plan.InTime] = from[plan.LayingOfAccepted]
+	} else {
+		from[plan.InTime] = from[plan.GoodOfLaying]
+	}
 	for _, link := range b.Stages {
 		l, shown := from[link.Link]
 		if !shown {
 			continue
 		}
-		n := link.Chances.Mean()
+		n := float64(link.Likely())
+		if link.Link == plan.InTime { // those who come too late are not told beside them
+			s.stages = s.stages[:len(s.stages)-1]
+		}
 		s.stages = append(s.stages, stage{
 			at: l.at, n: n, fill: l.fill, line: l.line, label: l.label(n), word: l.is,
 			low: float64(link.Low()), high: math.Max(n, float64(link.High())),

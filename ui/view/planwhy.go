@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"strconv"
 
 	"lidmark/domain/plan"
 	"lidmark/ui/scene"
@@ -12,7 +13,7 @@ import (
 // that go without saying.
 var stageNames = map[plan.Link]string{
 	plan.Grafted: "grafted", plan.Taken: "take", plan.RipeOfTaken: "capped, ripe", plan.Placed: "given, one a nuc",
-	plan.CellAccepted: "emerged, accepted", plan.VirginAccepted: "accepted", plan.LayingOfAccepted: "laying", plan.InTime: "good, in time",
+	plan.EmergedOfRipe: "emerged", plan.LayingOfAccepted: "accepted, laying", plan.InTime: "good, in time",
 }
 
 // why draws the chain from the larvae to the queens: how many are left after each
@@ -45,7 +46,7 @@ func (d *planDraw) why(a scene.Area) {
 // not.
 func (d *planDraw) told() (told []plan.Stage) {
 	share := 1.0
-	for _, s := range d.all.Stages {
+	for _, s := range d.all.Stages[0] {
 		share *= s.Share
 		if stageNames[s.Link] != "" {
 			s.Share = share
@@ -64,7 +65,7 @@ func (d *planDraw) stageLine(s plan.Stage, last bool, a scene.Area) {
 	if s.Link != plan.Grafted && s.Link != plan.Placed {
 		d.text(x+6, a.Y+12, fmt.Sprintf("× %.0f %%", 100*s.Share), ink2(12.5))
 	}
-	says := fmt.Sprintf("%.0f", s.Chances.Mean())
+	says := strconv.Itoa(s.Likely())
 	if s.Link != plan.Grafted {
 		says += fmt.Sprintf(" (%d–%d)", s.Low(), s.High())
 	}
@@ -74,7 +75,7 @@ func (d *planDraw) stageLine(s plan.Stage, last bool, a scene.Area) {
 	if last {
 		role = scene.Good
 	}
-	d.rect(scene.Area{X: a.X, Y: y, W: k * s.Chances.Mean(), H: high}, role)
+	d.rect(scene.Area{X: a.X, Y: y, W: k * float64(s.Likely()), H: high}, role)
 	if s.Link != plan.Grafted {
 		d.add(scene.Line{From: at(a.X+k*float64(s.Low()), y+high/2), To: at(a.X+k*float64(s.High()), y+high/2), Stroke: stroke(scene.Ink, 1.6)})
 	}
