@@ -2,6 +2,7 @@ package state
 
 import (
 	"bytes"
+	"cmp"
 	"maps"
 	"slices"
 
@@ -26,6 +27,8 @@ type Draft struct {
 	FillOf book.Subject      `json:"fillOf,omitzero"`
 	Unsaid []Unsaid          `json:"unwritten,omitzero"` // what the book has not taken
 	Told   []Told            `json:"told,omitzero"`
+
+	Tries []book.LayoutTried `json:"tryOuts,omitzero"` // of layouts, as they are and the book does not have them
 }
 
 // Unsaid is a deed that the book has not taken.
@@ -38,7 +41,7 @@ type Unsaid struct {
 }
 
 // IsZero tells whether there is nothing to keep.
-func (d Draft) IsZero() bool { return !d.waits() && len(d.Told) == 0 }
+func (d Draft) IsZero() bool { return !d.waits() && len(d.Told) == 0 && len(d.Tries) == 0 }
 
 // waits tells whether something was not written.
 func (d Draft) waits() bool { return len(d.Fields) > 0 || d.Form != "" || len(d.Unsaid) > 0 }
@@ -67,7 +70,7 @@ func (d Draft) Without(has func(book.EntryID) bool) Draft {
 
 // Draft is what is typed and not written.
 func (s State) Draft() Draft {
-	d := Draft{Path: s.Book.Path, Focus: s.InField(), Of: subjects(s.Selection), Room: s.Room, Fill: s.Fill, FillOf: s.FillOf, Told: s.told()}
+	d := Draft{Path: s.Book.Path, Focus: s.InField(), Of: subjects(s.Selection), Room: s.Room, Fill: s.Fill, FillOf: s.FillOf, Told: s.told(), Tries: s.triesUnkept()}
 	if s.paged() {
 		d.Fill = NoFill // it is about another book
 	}
@@ -101,7 +104,7 @@ func (s State) typedSince(before State) bool {
 		return false
 	}
 	sameText := func(f, g Field) bool { return f.Text == g.Text }
-	return !maps.EqualFunc(s.Fields, before.Fields, sameText) || !s.Form.same(before.Form) ||
+	return !maps.EqualFunc(s.Fields, before.Fields, sameText) || !s.Form.same(before.Form) || s.triedSince(before) ||
 		!slices.EqualFunc(s.Pen.Failed, before.Pen.Failed, sameDeed) || !slices.EqualFunc(s.Pen.Sent, before.Pen.Sent, sameDeed)
 }
 
@@ -129,7 +132,8 @@ func (s State) drafted(d Draft) State {
 	if d.IsZero() {
 		return s
 	}
-	if s = s.toldBefore(d.Told); !d.waits() {
+	s, tried := s.toldBefore(d.Told).triedBefore(d.Tries)
+	if s.Note.Text = cmp.Or(tried, s.Note.Text); !d.waits() {
 		return s
 	}
 	known := s.Reading().Known
@@ -153,6 +157,9 @@ func (s State) drafted(d Draft) State {
 		s.Pen.Why = "the program ended before the book had it"
 	}
 	s.Note = Note{Text: "what was typed and not written is here again"}
+	if tried != "" {
+		s.Note.Text += "; " + tried
+	}
 	if selected := s.Selection; d.Fill == RecordFill && d.Room == Today {
 		s = s.walkBack(d)
 		s.Selection = selected

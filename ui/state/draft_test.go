@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"lidmark/domain/book"
+	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
 
@@ -250,5 +251,52 @@ func TestAHalfTypedNumberIsKeptWithItsName(t *testing.T) {
 	got := w.back(all[len(all)-1])
 	if got.Number == 0 || got.Number != w.Number || got.Typed(state.NumberField) != "18" || got.InField() != state.NumberField {
 		t.Errorf("back is %v with %q, the keys go to %q", got.Number, got.Typed(state.NumberField), got.InField())
+	}
+}
+
+// A try-out that nobody kept is there again when the program ended, however it ended.
+func TestATryOutIsInTheDraft(t *testing.T) {
+	w := onFile(t)
+	w.press("Z", state.Alt)
+	before := len(w.drafts())
+	w.dragStand("B", scene.Point{X: 80})
+	w.tap(state.TriedStand(w.standOf("A").Stand), 0).press("]")
+	all := w.drafts()[before:]
+	if len(all) != 2 {
+		t.Fatalf("a drag and a turn made %d drafts", len(all))
+	}
+	got := w.back(all[1])
+	if !strings.Contains(got.Note.Text, "not kept yet, is here again") {
+		t.Errorf("the foot says %q", got.Note.Text)
+	}
+	got.press("Z", state.Alt)
+	for _, letter := range []string{"A", "B"} {
+		if got.standOf(letter) != w.standOf(letter) {
+			t.Errorf("%s is here again as %+v, and was %+v", letter, got.standOf(letter), w.standOf(letter))
+		}
+	}
+	if got.press("Z", state.Ctrl).press("Z", state.Ctrl); got.LayoutSheet() == nil {
+		t.Error("the room is left")
+	}
+}
+
+// What is kept is in the book, and in no draft.
+func TestAKeptTryOutIsInNoDraft(t *testing.T) {
+	w := layingOut(t)
+	b := *w.Book
+	b.Path = "/books/hill.lidmark"
+	w.Book, w.Pen.Writer = &b, "Ida"
+	w.tap(state.TriedStand(w.standOf("A").Stand), 0).press("]")
+	if w.Draft().IsZero() {
+		t.Fatal("not kept, and in no draft")
+	}
+	if w.run("keep layout").settle(); !w.Draft().IsZero() {
+		t.Errorf("kept, and in the draft: %+v", w.Draft().Tries)
+	}
+	if w.press("]"); len(w.Draft().Tries) != 1 {
+		t.Error("kept and turned further, it is in no draft")
+	}
+	if w.press("Z", state.Ctrl); !w.Draft().IsZero() {
+		t.Error("as it was kept, it is in the draft")
 	}
 }

@@ -41,7 +41,8 @@ type InBook struct {
 	Reviewing Reviewing // what is set in Review
 	Planning  Planning  // what is set in Plan
 
-	Laying *Laying // the try-out of a layout that is worked at, or was; nil: none
+	Laying *Laying                 // the try-out of a layout that is worked at, or was; nil: none
+	Laid   map[book.YardID]*Laying // those that were worked at in other yards
 
 	Drawing Drawing // what is being drawn on its ground
 

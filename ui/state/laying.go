@@ -54,7 +54,10 @@ func (s State) toLayout() State {
 	y := s.MapYard()
 	s = s.entered(Yard)
 	if s.Laying == nil || s.Laying.Yard != y {
-		s.Laying = s.tryOf(y)
+		s = s.laidAside()
+		if s.Laying = s.Laid[y]; s.Laying == nil {
+			s.Laying = s.tryOf(y)
+		}
 	}
 	s.Fill, s.FillOf, s.Selection = LayoutFill, y.Subject(), Selection{}
 	return s
