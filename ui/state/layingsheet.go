@@ -143,6 +143,8 @@ func (o laidOut) reckon(key layoutKey, l *Laying, whole bool) laidOut {
 	sheet.Try.Standing = r.standingOf(try, TriedStand)
 	if whole {
 		sheet.Try.whole(ground, r.Day, n)
+	} else if o.sheet != nil {
+		sheet.Try.apartAs(o.sheet.Try.Standing)
 	}
 	sheet.Changes = yard.ChangesOf(sheet.Now.Layout, sheet.Try.Layout, o.drift, driftOf(try, n))
 	sheet.work(r, n)
@@ -175,6 +177,19 @@ func (a *LayoutSide) whole(g yard.Ground, d calendar.Day, n practice.Numbers) {
 	a.Sunny = yard.SunnyFronts(a.Layout, g, d, n)
 	_, a.Round = yard.RoundOf(a.Layout, g)
 	a.Findings = yard.Findings(a.Layout, g, d, n)
+}
+
+// apartAs keeps how far stands lay apart, while one is dragged: no lid is to jump.
+func (a *LayoutSide) apartAs(before []Standing) {
+	apart := make(map[book.StandID]float64, len(before))
+	for i := range before {
+		apart[before[i].Stand.Stand] = before[i].Apart
+	}
+	for i := range a.Standing {
+		if was, stood := apart[a.Standing[i].Stand.Stand]; stood {
+			a.Standing[i].Apart = was
+		}
+	}
 }
 
 func driftOf(l yard.Layout, n practice.Numbers) map[book.NucID]float64 {

@@ -2,7 +2,9 @@ package view
 
 import (
 	"fmt"
+	"slices"
 
+	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -10,7 +12,8 @@ import (
 // layingDraw is a layout that is worked at being drawn.
 type layingDraw struct {
 	*sheet
-	is *state.LayoutSheet
+	is     *state.LayoutSheet
+	steady map[book.StandID]int // the side of each stand on which its letter lies
 	state.LayingAreas
 }
 
@@ -22,7 +25,7 @@ func (p *sheet) layoutRoom() {
 		p.days()
 		return
 	}
-	d := &layingDraw{sheet: p, is: is, LayingAreas: p.s.LayingAreas()}
+	d := &layingDraw{sheet: p, is: is, steady: map[book.StandID]int{}, LayingAreas: p.s.LayingAreas()}
 	p.rect(p.l.Main, scene.Ground)
 	if !d.Turns.Empty() {
 		d.layingTurns()
@@ -46,9 +49,21 @@ func (d *layingDraw) maps() {
 	if !d.Now.Empty() {
 		d.todayHead(d.Now)
 		d.layoutMap(d.Now, &d.is.Now, false)
+	} else {
+		d.lettersToday()
 	}
 	d.tryHead(d.Try)
 	d.layoutMap(d.Try, &d.is.Try, true)
+}
+
+// lettersToday finds the sides of the letters as the map of today has them, where it has
+// no room itself.
+func (d *layingDraw) lettersToday() {
+	unseen := *d.sheet
+	unseen.marks = nil
+	only := *d
+	only.sheet = &unseen
+	only.layoutMap(d.Try, &d.is.Now, false)
 }
 
 // layingTurns gives the turn to the maps or to what the try-out changes.
@@ -75,18 +90,20 @@ func (d *layingDraw) todayHead(a scene.Area) {
 // arrowLegend says what an arrow is, up to a right edge, where there is room.
 func (d *layingDraw) arrowLegend(from, y, to float64) {
 	least, most := 1.0, 0.0
-	for _, side := range []*state.LayoutSide{&d.is.Now, &d.is.Try} {
-		for _, a := range side.Arrows {
-			least, most = min(least, a.Share), max(most, a.Share)
-		}
+	for _, a := range slices.Concat(d.is.Now.Arrows, d.is.Try.Arrows) {
+		least, most = min(least, a.Share), max(most, a.Share)
 	}
 	if most == 0 {
 		return
 	}
-	words := fmt.Sprintf("drift, %.0f to %.0f %% of returning bees", 100*least, 100*most)
+	short := fmt.Sprintf("drift, %.0f to %.0f %%", 100*least, 100*most)
+	if one := fmt.Sprintf("drift, %.0f %%", 100*most); one == fmt.Sprintf("drift, %.0f %%", 100*least) {
+		short = one
+	}
+	words := short + " of returning bees"
 	const shaft = 26.0
 	if from+shaft+8+d.width(words, ink2(13)) > to {
-		words = fmt.Sprintf("drift, %.0f to %.0f %%", 100*least, 100*most)
+		words = short
 	}
 	x := to - d.width(words, ink2(13))
 	if x-shaft-8 < from {
@@ -101,10 +118,15 @@ func (d *layingDraw) tryHead(a scene.Area) {
 	y := a.Y - 14
 	x := d.fit(a.X+10, y, "Try-out “"+d.s.Laying.Name+"”", ink(15).semi().as(scene.Pen), a.Right()) + 12
 	x = d.fit(x, y, d.movedWords(), ink2(13), a.Right())
-	const word = "where it stands today"
-	if left := a.Right() - d.width(word, ink2(13)); left-14 > x+12 && d.is.Carried > 0 {
-		d.text(left, y, word, ink2(13))
-		d.add(scene.Circle{At: at(left-9, y-4.5), Radius: 3.2, Fill: scene.Pen})
+	if d.is.Carried == 0 {
+		return
+	}
+	for _, word := range []string{"where it stands today", "place today", "today"} {
+		if left := a.Right() - d.width(word, ink2(13)); left-14 > x+12 {
+			d.text(left, y, word, ink2(13))
+			d.add(scene.Circle{At: at(left-9, y-4.5), Radius: 3.2, Fill: scene.Pen})
+			return
+		}
 	}
 }
 

@@ -1,8 +1,7 @@
 package view
 
 import (
-	"fmt"
-	"math"
+	"slices"
 
 	"lidmark/domain/book"
 	"lidmark/domain/yard"
@@ -17,7 +16,8 @@ type layoutMap struct {
 	front  map[book.NucID]front
 	most   float64 // the largest a lid gets
 	chosen state.Selection
-	tried  bool // it is the try-out
+	tried  bool       // it is the try-out
+	marked []wornMark // on the lids that are drawn
 }
 
 // layoutMap draws a layout of the yard in a frame.
@@ -29,7 +29,7 @@ func (d *layingDraw) layoutMap(frame scene.Area, side *state.LayoutSide, tried b
 		r: d.reading, stand: side.Standing, dark: d.is.Shades,
 	}
 	m := &layoutMap{ground: g, side: side, front: frontsOf(side.Layout), most: g.mostLid(), tried: tried, chosen: d.s.Selection}
-	g.wear = m.worn
+	g.wear, g.steady = m.worn, d.steady
 	tag := scene.Tag{Ref: state.TodayGround}
 	if tried {
 		tag.Ref = state.TryGround
@@ -62,7 +62,7 @@ func frontsOf(l yard.Layout) map[book.NucID]front {
 }
 
 // draw draws the ground, what stands on it, where it stands today, the ways bees
-// drift, and what is picked.
+// drift, the marks on fronts, and what is picked.
 func (m *layoutMap) draw() {
 	m.drawGround()
 	if m.tried {
@@ -77,42 +77,39 @@ func (m *layoutMap) draw() {
 	spots := m.stands()
 	m.bare(spots)
 	m.arrows()
+	m.frontMarks()
 	m.standNames(spots)
 	m.scale()
 	if m.tried {
+		m.pointedAt()
 		m.drawing()
 		m.ruler()
 	}
 }
 
-// settleSizes makes lids in both maps as large as those of the yard as it stands: where
-// stands come close in a try-out they overlap, and no lid shrinks while one is dragged.
-func (m *layoutMap) settleSizes() {
-	now := m.s.LayoutSheet().Now.Standing
-	least := m.leastLid(now, m.most)
-	if least < mapLidFull {
-		m.most, m.hollow = min(m.most, mapLidFull-0.5), true
-	}
+// stands draws the stands in sight and gives them, those that are picked last: they lie
+// over what they are set down on.
+func (m *layoutMap) stands() []spot {
+	spots := m.inSight(m.most)
 	if !m.tried {
-		return
+		m.put(spots)
+		return spots
 	}
-	sizes := make(map[book.StandID]float64, len(now))
-	for i := range now {
-		sizes[now[i].Stand.Stand] = m.lidOn(&now[i], m.most)
+	picked := func(s spot) bool { return slices.Contains(m.s.Laying.Pick, s.Stand.Stand) }
+	slices.SortStableFunc(spots, func(a, b spot) int { return -book.TrueFirst(picked(a), picked(b)) })
+	first := slices.IndexFunc(spots, picked)
+	if first < 0 {
+		first = len(spots)
 	}
-	least = min(least, m.most)
-	m.sized = func(s *state.Standing) (float64, bool) {
-		if lid, ok := sizes[s.Stand.Stand]; ok {
-			return lid, true
-		}
-		return least, len(sizes) > 0
-	}
+	m.put(spots[:first])
+	m.put(spots[first:])
+	return spots
 }
 
 // worn makes a lid what the layout shows of its nuc: its front mark, and no work.
 func (m *layoutMap) worn(n *state.Nuc, on *spot, l *scene.Lid) {
 	f := m.front[n.Nuc.Nuc]
-	l.Front = scene.Front{Shape: shapes[f.nuc.Mark.Shape], Role: colours[f.nuc.Mark.Colour]}
+	m.marked = append(m.marked, wornMark{l.At, l.Size, scene.Front{Shape: shapes[f.nuc.Mark.Shape], Role: colours[f.nuc.Mark.Colour]}})
 	l.NeedsYou, l.Paint, l.Timed, l.NoRim, l.Selected, l.Hover = false, scene.NoPaint, false, true, false, false
 	l.Tag = scene.Tag{Ref: on.Ref, Reason: state.FrontSays(f.stand, f.nuc)}
 	if m.tried {
@@ -149,6 +146,11 @@ func (m *layoutMap) picks() {
 }
 
 func (m *layoutMap) pick(s *spot) {
+	m.add(scene.Poly{Points: s.frame(), Fill: scene.PenTint, Stroke: stroke(scene.Pen, 2.5)})
+}
+
+// frame is a line around a stand.
+func (s *spot) frame() []scene.Point {
 	const air = 4.0
 	w, h := s.lid/2+air, s.lid/2+air
 	if s.Places > 1 {
@@ -159,7 +161,18 @@ func (m *layoutMap) pick(s *spot) {
 	for i := range corners {
 		corners[i] = s.at.Add(turned(corners[i], s.Turn))
 	}
-	m.add(scene.Poly{Points: corners, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 2.5)})
+	return corners
+}
+
+// pointedAt draws a thin ring around the stand that the pointer is over.
+func (m *layoutMap) pointedAt() {
+	over := m.s.Hover.Ref
+	for i := range m.stand {
+		if ref := m.stand[i].Ref; over.Kind == ref.Kind && over.ID == ref.ID {
+			s := m.spotOf(&m.stand[i], m.most)
+			m.add(scene.Poly{Points: s.frame(), Stroke: stroke(scene.Ink2, 1.5)})
+		}
+	}
 }
 
 // wasThere draws a dot where each stand that is moved stands today, and a dotted line
@@ -191,110 +204,3 @@ func (m *layoutMap) doorAt(door yard.Door) (c scene.Point, reach float64) {
 	place := m.side.Layout.Stands[door.Stand].Nucs[door.Nuc].Place
 	return s.at.Add(turned(offset(place, &s), s.Turn)), s.lid * 0.4
 }
-
-// scale draws how long some metres are, where north is, and at what hour the shadows
-// lie so, in a corner where nothing is.
-func (m *layoutMap) scale() {
-	metres := scaleMetres(m.camera)
-	long, f := m.camera.Length(metres), ink2(12)
-	words := fmt.Sprintf("%.0f m", metres)
-	if len(m.dark) > 0 {
-		words += ", shadows at " + m.s.LayoutSheet().ShadesAt.Format("15:04")
-	}
-	wide := 28 + long + 6 + m.width(words, f)
-	for _, x := range []float64{m.frame.X + 12, m.frame.Right() - 12 - wide} {
-		for _, y := range []float64{m.frame.Bottom() - 14, m.frame.Y + 22} {
-			if m.free(scene.Area{X: x - 6, Y: y - 14, W: wide + 10, H: 24}) {
-				m.scaleAt(x, y, long, words, f)
-				return
-			}
-		}
-	}
-}
-
-func (m *layoutMap) scaleAt(x, y, long float64, words string, f font) {
-	m.north(at(x+4, y-3))
-	x += 28
-	m.rule(x, y, x+long, y, scene.Ink2)
-	m.rule(x, y-4, x, y+1, scene.Ink2)
-	m.rule(x+long, y-4, x+long, y+1, scene.Ink2)
-	m.text(x+long+6, y+3, words, f)
-}
-
-// arrows draws the ways that bees take to a wrong door, the wider the more do.
-func (m *layoutMap) arrows() {
-	for _, a := range m.side.Arrows {
-		from, near := m.doorAt(a.From)
-		to, far := m.doorAt(a.To)
-		if m.shown(a) {
-			m.arrow(from, to, near, far, a.Share, between(a))
-		}
-	}
-}
-
-// between tells whether bees go from one stand to another.
-func between(a yard.Arrow) bool { return a.To.Colony || a.From.Stand != a.To.Stand }
-
-// insideLid is the least lid of a stand on which every way shows, dp: on smaller ones
-// those across its middle would hide the lids.
-const insideLid = 34.0
-
-// shown tells whether a way is drawn: from stand to stand, or to the next place of one.
-func (m *layoutMap) shown(a yard.Arrow) bool {
-	if between(a) {
-		return true
-	}
-	s := m.spotOf(&m.stand[a.From.Stand], m.most)
-	nucs := m.side.Layout.Stands[a.From.Stand].Nucs
-	from, to := offset(nucs[a.From.Nuc].Place, &s), offset(nucs[a.To.Nuc].Place, &s)
-	beside := math.Hypot(from.X-to.X, from.Y-to.Y) < 1.3*(s.lid+s.gap())
-	return beside && s.lid >= mapLidRead || s.lid >= insideLid
-}
-
-// arrow draws one of them, bent to its left so that it is told from a line of the
-// ground.
-func (m *layoutMap) arrow(from, to scene.Point, near, far, share float64, bent bool) {
-	way := to.Sub(from)
-	long := math.Hypot(way.X, way.Y)
-	if long < near+far+2 {
-		return
-	}
-	along := way.Mul(1 / long)
-	from, to = from.Add(along.Mul(near)), to.Sub(along.Mul(far))
-	bend := at(-along.Y, along.X).Mul(-min(0.18*long, 26))
-	if !bent {
-		bend = scene.Point{}
-	}
-	middle := from.Add(to).Mul(0.5).Add(bend)
-	const steps = 10
-	curve := make([]scene.Point, 0, steps+1)
-	for i := range steps + 1 {
-		t := float64(i) / steps
-		curve = append(curve, from.Mul((1-t)*(1-t)).Add(middle.Mul(2*t*(1-t))).Add(to.Mul(t*t)))
-	}
-	m.shaft(curve, arrowWidth(share))
-}
-
-// shaft draws a line with a tip at its end.
-func (p *sheet) shaft(curve []scene.Point, width float64) {
-	to := curve[len(curve)-1]
-	back := to.Sub(curve[len(curve)-2])
-	back = back.Mul(1 / max(0.01, math.Hypot(back.X, back.Y)))
-	first := to.Sub(curve[0])
-	tip := min(3+2*width, 0.7*math.Hypot(first.X, first.Y))
-	neck := tip * 0.7
-	for len(curve) > 2 {
-		if d := to.Sub(curve[len(curve)-2]); math.Hypot(d.X, d.Y) > neck {
-			break
-		}
-		curve = append(curve[:len(curve)-2], to)
-	}
-	base := to.Sub(back.Mul(tip))
-	side := at(-back.Y, back.X).Mul(tip * 0.5)
-	curve[len(curve)-1] = to.Sub(back.Mul(neck))
-	p.add(scene.Poly{Points: curve, Open: true, Stroke: stroke(scene.Act, width)},
-		scene.Poly{Points: []scene.Point{to, base.Add(side), base.Sub(side)}, Fill: scene.Act})
-}
-
-// arrowWidth is how wide the arrow of a share of bees is, dp.
-func arrowWidth(share float64) float64 { return min(1+30*share, 4.5) }

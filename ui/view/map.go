@@ -21,6 +21,7 @@ type ground struct {
 	stand   []state.Standing                           // what stands there
 	wear    func(n *state.Nuc, on *spot, l *scene.Lid) // what a lid has otherwise; nil: nothing
 	sized   func(*state.Standing) (float64, bool)      // how large its lids are, where that is settled; nil: nowhere
+	steady  map[book.StandID]int                       // on which side letters are to lie, and lay; nil: where most have room
 	dark    []yard.Shadow                              // nil: as on a usual morning
 	figures bool                                       // lids are large enough for figures
 	hollow  bool                                       // lids are too small for the hatch of what nobody saw

@@ -94,22 +94,83 @@ func (g *ground) standNames(spots []spot) {
 const plateNamed = 18.0
 
 // letters writes the letters of stands that are no rows, all on the side where most
-// have room, the others where they have it.
+// have room, the others where they have it; on a map with steady sides where they lay.
 func (g *ground) letters(homes *claims, stands []*spot, f font) {
-	const sides, close = 4, 5.0
-	places := func(s *spot) []scene.Point {
-		w, reach := g.width(s.Letter, f), s.lid+s.gap()/2+4
-		return append(around(s.at, reach-close, w), around(s.at, reach, w)...)
+	best := g.bestSide(homes, stands, f)
+	for _, s := range stands {
+		all := g.letterPlaces(s, f)
+		order := []int{best}
+		if side, lay := g.steady[s.Stand.Stand]; lay {
+			order[0] = side
+		}
+		for i := range all {
+			order = append(order, i)
+		}
+		order = slices.DeleteFunc(order, func(i int) bool {
+			return !g.own(homes, s, all[i], f) || g.steady != nil && i%(2*letterSides) >= letterSides && !s.askew()
+		})
+		at := func(i int) scene.Area { return nameBox(all[i], g.width(s.Letter, f), f) }
+		i := slices.IndexFunc(order, func(i int) bool { return g.free(at(i)) })
+		within := s.lid >= mapLidLeast
+		if i < 0 && (g.steady == nil || !within) {
+			i = slices.IndexFunc(order, func(i int) bool { return g.clear(at(i)) })
+		}
+		switch {
+		case i >= 0:
+			box := g.write(s.Letter, f, all[order[i]])
+			g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
+			if _, lay := g.steady[s.Stand.Stand]; g.steady != nil && !lay {
+				g.steady[s.Stand.Stand] = order[i]
+			}
+		case within:
+			g.letterWithin(s, f)
+		}
 	}
-	own := func(s *spot, c scene.Point) bool {
-		return len(nearest(homes, s, g.width(s.Letter, f), f.size, []scene.Point{c})) > 0
+}
+
+// askew tells whether a stand stands on its corner, so that beside it there is room above
+// and below.
+func (s *spot) askew() bool {
+	const slant = 20
+	by := math.Abs(math.Remainder(s.Turn, 90))
+	return by > slant
+}
+
+// letterSides are how many sides of a stand its letter may lie on: close to it, not at a
+// corner.
+const letterSides = 4
+
+// letterPlaces are where the letter of a stand may lie: close to it, left, right, below
+// and above, then at its corners; then the same a little further off.
+func (g *ground) letterPlaces(s *spot, f font) []scene.Point {
+	const close = 5.0
+	w, reach := g.width(s.Letter, f), s.lid+s.gap()/2+4
+	return append(around(s.at, reach-close, w), around(s.at, reach, w)...)
+}
+
+// letterApart is how much nearer a letter is to its own stand than to another where stands
+// are tried, dp.
+const letterApart = 3.0
+
+// own tells whether a letter there is that of its own stand and no other's.
+func (g *ground) own(homes *claims, s *spot, c scene.Point, f font) bool {
+	w := g.width(s.Letter, f)
+	if g.steady != nil {
+		w += 2 * letterApart // in a try-out stands may stand anywhere
 	}
-	room := func(s *spot, c scene.Point) bool { return g.free(nameBox(c, g.width(s.Letter, f), f)) && own(s, c) }
-	best, most := 0, -1
-	for i := range 4 * sides {
+	return len(nearest(homes, s, w, f.size, []scene.Point{c})) > 0
+}
+
+// bestSide is the side on which most stands have room for their letter.
+func (g *ground) bestSide(homes *claims, stands []*spot, f font) (best int) {
+	most := -1
+	for i := range 4 * letterSides {
 		n := 0
 		for _, s := range stands {
-			if i%(2*sides) < sides && room(s, places(s)[i]) {
+			if i%(2*letterSides) >= letterSides {
+				continue
+			}
+			if c := g.letterPlaces(s, f)[i]; g.free(nameBox(c, g.width(s.Letter, f), f)) && g.own(homes, s, c, f) {
 				n++
 			}
 		}
@@ -117,15 +178,7 @@ func (g *ground) letters(homes *claims, stands []*spot, f font) {
 			best, most = i, n
 		}
 	}
-	for _, s := range stands {
-		all := places(s)
-		all = slices.DeleteFunc(append([]scene.Point{all[best]}, all...), func(c scene.Point) bool { return !own(s, c) })
-		if box, ok := g.needed(s.Letter, f, all); ok {
-			g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
-		} else if s.lid >= mapLidLeast {
-			g.letterWithin(s, f)
-		}
-	}
+	return best
 }
 
 // letterWithin writes the letter of a stand between its four lids: beside it there is no

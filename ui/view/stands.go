@@ -36,25 +36,38 @@ const (
 
 // stands draws the stands in sight with their lids and gives them.
 func (g *ground) stands() []spot {
-	all := g.stand
 	most := g.mostLid()
-	spots := make([]spot, 0, len(all))
-	nucs := 0
-	if g.leastLid(all, most) < mapLidFull {
+	if g.leastLid(g.stand, most) < mapLidFull {
 		most, g.hollow = min(most, mapLidFull-0.5), true
 	}
-	for i := range all {
-		s := g.spotOf(&all[i], most)
+	spots := g.inSight(most)
+	g.put(spots)
+	return spots
+}
+
+// inSight are the stands in sight, with lids of a size at most.
+func (g *ground) inSight(most float64) []spot {
+	spots := make([]spot, 0, len(g.stand))
+	for i := range g.stand {
+		s := g.spotOf(&g.stand[i], most)
 		if scene.Around(s.at, 2*s.reach()+mapLidMost).Overlaps(g.frame) {
-			spots, nucs = append(spots, s), nucs+len(s.Nucs)
+			spots = append(spots, s)
 		}
+	}
+	return spots
+}
+
+// put draws stands: their plates, then the lids.
+func (g *ground) put(spots []spot) {
+	nucs := 0
+	for i := range spots {
+		nucs += len(spots[i].Nucs)
 	}
 	g.marks = slices.Grow(g.marks, len(spots)+nucs+64)
 	for i := range spots {
 		g.plate(&spots[i])
 	}
 	g.nucs(spots, nucs)
-	return spots
 }
 
 func (g *ground) spotOf(s *state.Standing, most float64) spot {
