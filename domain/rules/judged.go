@@ -65,6 +65,14 @@ func (j *Judged) Kit(stops []Stop, d calendar.Day) []KitLine {
 	return j.pass.kit(work, d)
 }
 
+// ToCage is how many of a batch's cells, as far as was counted, no nuc is ready for;
+// 0 where there are nucs for all, or none of its cells is at hand.
+func (j *Judged) ToCage(b book.BatchID) int {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	return max(0, j.pass.toCage(Finding{Of: b.Subject()}))
+}
+
 // Work is the minutes of work of each day from one to another, without
 // driving: everything on its best day, and what is past that today.
 func (j *Judged) Work(from, to calendar.Day) map[calendar.Day]float64 {

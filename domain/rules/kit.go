@@ -37,7 +37,7 @@ func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
 	cells := 0
 	for _, b := range k.batches(p.view) {
 		of := batchWord(p.view.Batch(b.batch))
-		if c := p.caseOf(b.batch); c != nil && uncounted(c.Batch) {
+		if c := p.caseOf(b.batch); c != nil && Uncounted(c.Batch) {
 			b.given, of = min(b.given, p.ripe(c)), fmt.Sprintf("%s, about: %d grafted, not counted", of, c.Larvae)
 		}
 		cells += b.given

@@ -60,7 +60,7 @@ func LateDay(v *book.View, id book.BatchID, next time.Time) (LateCard, bool) {
 	}
 	ready := readyNucs(v, id)
 	card := LateDayOf(b.Bee(ripe(b, v.Numbers())), v.On(), next, len(ready), v.Numbers())
-	if uncounted(b) {
+	if Uncounted(b) {
 		card.Grafted = b.Unplaced()
 	}
 	clock := b.Clock(v.Numbers())

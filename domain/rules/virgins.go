@@ -37,7 +37,8 @@ func (p *pass) virginsTime(n *nucCase) {
 	}
 	f.From, f.Best, f.By = course.Days(from, out+p.days(practice.VirginLate), n.yard.day(n.holds.TooLateAt)-1, n.yard.zone)
 	if !p.now.Before(n.holds.TooLateAt) {
-		f.What, f.Act = "too late to mate", ActTakeOutQueen
+		f.What, f.Act = "too late to mate", ActLookInside // she is not taken out unlooked
+		f.Takes = ActTakeOutQueen.Minutes(p.numbers, false)
 		f.Do = "Look; without eggs take her out, or unite"
 		f.Why = fmt.Sprintf("%s old, emerged %s", count(n.holds.Age, "day"), out.Short())
 		p.lookedTooLate(n, &f)

@@ -213,7 +213,7 @@ type doneWork struct {
 }
 
 // doneOf is what is done of a line, and whether any of it is: work that is not
-// open any more at things of which something was written on the day. What was
+// open any more at things of which it was written on the day that it was done. What was
 // told by a line before is left out: once its first thing was gone the same work
 // stood under another name.
 func (r *Reading) doneOf(l PageLine, open map[work]bool, told map[doneWork]bool) (PageLine, bool) {
@@ -227,7 +227,7 @@ func (r *Reading) doneOf(l PageLine, open map[work]bool, told map[doneWork]bool)
 		if until := r.offUntil(l, sub); until != 0 {
 			off = until.Short()
 			of = append(of, sub)
-		} else if r.wroteOf(sub) {
+		} else if r.did(l.Act, sub) {
 			of = append(of, sub)
 		} else {
 			continue
@@ -257,7 +257,7 @@ func (r *Reading) offUntil(l PageLine, sub book.Subject) calendar.Day {
 	return 0
 }
 
-// wroteOf tells whether something of a thing was written on the day.
-func (r *Reading) wroteOf(sub book.Subject) bool {
-	return len(r.View.LinesSince(sub, r.Day.Start(r.View.Zone()))) > 0
+// did tells whether it was written on the day that an act was done at a thing.
+func (r *Reading) did(act rules.Act, sub book.Subject) bool {
+	return slices.ContainsFunc(r.View.LinesSince(sub, r.Day.Start(r.View.Zone())), func(e *book.Entry) bool { return act.Did(e.Fact) })
 }

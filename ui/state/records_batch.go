@@ -196,14 +196,31 @@ func counts(_ State, a *Answers) (all []book.Fact) {
 }
 
 func askCages(s State) []Ask {
-	left, what := s.batchOn().Unplaced(), "virgins"
-	if s.Fill == LateFill {
-		what = "cells"
+	n, what := s.toCage()
+	cages := ""
+	if n > 0 {
+		cages = s.nextCages(n)
 	}
 	return []Ask{
-		askWords("cages", "Numbers of the cages", s.nextCages(left), "1-5, 7: one for each"),
+		askWords("cages", "Numbers of the cages", cages, "1-5, 7: one for each"),
 		{Name: "what", Label: "They are", Kind: Choice, First: what, Options: []Option{{"virgins", "virgins"}, {"cells", "cells about to emerge"}}},
 		askOne("bank", "Into bank", "", s.colonies(book.Bank)),
+	}
+}
+
+// toCage is how many of a batch are caged, and as what: before its virgins are out the
+// cells that no nuc is ready for, on a late day all; the one virgin who walks; later all.
+func (s State) toCage() (n int, what string) {
+	b, r := s.batchOn(), s.Present()
+	switch out := r.Course.Emerges(b.Batch); {
+	case s.Fill == LateFill:
+		return b.Unplaced(), "cells"
+	case !out.After(s.Now):
+		return b.Unplaced(), "virgins"
+	case !b.Walking.IsZero():
+		return 1, "virgins"
+	default:
+		return r.judged.ToCage(b.Batch), "cells"
 	}
 }
 

@@ -177,8 +177,8 @@ func (s State) asPlanned(l PageLine, except []book.NucID) (facts []book.Fact) {
 			facts = append(facts, done)
 		}
 		at, _ := f.Of.Nuc()
-		if done, ok := rules.LaidOut(s.Reading().View, f); ok && !slices.Contains(except, at) {
-			facts = append(facts, done)
+		if !slices.Contains(except, at) {
+			facts = append(facts, rules.LaidOut(s.Reading().View, f)...)
 		}
 	}
 	return facts
@@ -216,7 +216,7 @@ func (s State) lineRecord(l PageLine) (State, []Effect) {
 	s.Selection = Select(l.Of...)
 	s.DayPage.line = nameOf(l.Task)
 	id, isNuc := l.Of[0].Nuc()
-	rec := recordOf(l)
+	rec := s.recordOf(l)
 	if isNuc && len(l.Of) == 1 && (rec == "look" || rec == "") && noPen(s) == "" {
 		name := LineField(book.NucID(id))
 		s.Sheet = s.Layout().Over
@@ -243,8 +243,11 @@ func (s State) lineRecord(l PageLine) (State, []Effect) {
 }
 
 // recordOf is the record for the work of a line.
-func recordOf(l PageLine) string {
+func (s State) recordOf(l PageLine) string {
 	kind := l.Of[0].Kind
+	if id, ok := l.Of[0].Batch(); ok && l.Act == rules.ActCollectCells && rules.Uncounted(s.Reading().View.Batch(id)) {
+		return "count" // it comes first
+	}
 	for _, rec := range records {
 		if slices.Contains(rec.For, l.Act) && slices.Contains(rec.Of, kind) {
 			return rec.Name
