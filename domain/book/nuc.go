@@ -26,7 +26,8 @@ type Nuc struct {
 	Bees      Reading // sides of comb with bees, as last said
 	Stores    Reading // 0 none to 3 full, as last said
 	Temper    Reading
-	Entrance  Reading // open area in cm²
+	Entrance  Reading         // open area in cm²
+	ShutIn    calendar.Moment // since when bees made up shut in are so; zero: they are not, or were let out
 	Fed       Feed
 	Treated   Treatment
 	Paint     Stroke

@@ -33,7 +33,7 @@ func (n *nucFold) takeDescription(e *Entry) {
 	case NucPlaced:
 		n.Yard, n.Stand, n.Place = f.Yard, f.Stand, f.Place
 	case EntranceSet:
-		n.Entrance = Reading{f.Area, e.At}
+		n.Entrance, n.ShutIn = Reading{f.Area, e.At}, calendar.Moment{}
 	case FrontMarked:
 		n.Front = f
 	case LidPainted:
@@ -117,6 +117,9 @@ func (n *nucFold) madeUp(e *Entry, f NucMadeUp) {
 	n.Looks, n.Bees, n.Stores, n.Temper = n.Looks[:0], Reading{}, Reading{}, Reading{}
 	n.Brood, n.OwnCells, n.RobbedAt = OtherBrood{}, OwnCells{}, calendar.Moment{}
 	n.Treated = Treatment{}
+	if n.ShutIn = (calendar.Moment{}); f.Shut {
+		n.ShutIn = e.At
+	}
 	n.otherBrood(e.At, f.Open > 0, f.Capped > 0)
 }
 
@@ -131,7 +134,7 @@ func (n *nucFold) live(at calendar.Moment) {
 
 func (n *nucFold) empty(at calendar.Moment, how string) {
 	n.Holds = Holding{Condition: Empty, Since: at, Seen: true}
-	n.Queenless, n.RobbedAt, n.Treated = calendar.Moment{}, calendar.Moment{}, Treatment{}
+	n.Queenless, n.RobbedAt, n.Treated, n.ShutIn = calendar.Moment{}, calendar.Moment{}, Treatment{}, calendar.Moment{}
 	n.Ended, n.EndedBy = at, how
 }
 

@@ -27,10 +27,12 @@ func (v *valley) makeUpOn(n *nuc, day int) {
 	case n.yard == moor && ok:
 		door = wideDoor
 	}
-	v.note(n, v.in(day, calendar.Evening),
-		book.NucMadeUp{Nuc: n.id, Cups: m.cups, Capped: m.capped, Open: m.open, Food: food, Shut: m.open == 0, From: v.source(n)},
-		book.EntranceSet{Nuc: n.id, Area: door},
-	)
+	shut, opened := m.open == 0, day
+	if shut {
+		opened++ // in the evening of the next day
+	}
+	v.note(n, v.in(day, calendar.Evening), book.NucMadeUp{Nuc: n.id, Cups: m.cups, Capped: m.capped, Open: m.open, Food: food, Shut: shut, From: v.source(n)})
+	v.note(n, v.in(opened, calendar.Evening), book.EntranceSet{Nuc: n.id, Area: door})
 }
 
 // littleFood lasts a nuc of half combs about ten days, in g.

@@ -25,12 +25,14 @@ const (
 	RobbedLookBy
 	Dusk
 	ShutInMost
+	LetOutFrom
+	LetOutBy
 )
 
 // The minutes a task takes, when alarms ring, and how far ahead and back the
 // book is asked.
 const (
-	MinutesLook Key = iota + ShutInMost + 1
+	MinutesLook Key = iota + LetOutBy + 1
 	MinutesLookFrameNuc
 	MinutesGiveCell
 	MinutesPutInVirgin

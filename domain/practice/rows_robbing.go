@@ -98,4 +98,12 @@ var robbingRows = []Number{
 		Key: ShutInMost, Name: "shut_in_most", Title: "Bees shut in at most", Unit: Hour,
 		Default: 24, Min: 6, Max: 96, Source: noSource, Confidence: CommonPractice, Used: "entrances that are shut",
 	},
+	{
+		Key: LetOutFrom, Name: "let_out_from", Title: "Made up shut in: let out after", Unit: Hour,
+		Default: 24, Min: 12, Max: 96, Source: noSource, Confidence: CommonPractice, Used: "nucs made up shut in",
+	},
+	{
+		Key: LetOutBy, Name: "let_out_by", Title: "Made up shut in: let out within", Unit: Hour,
+		Default: 72, Min: 24, Max: 120, Source: noSource, Confidence: CommonPractice, Used: "nucs made up shut in",
+	},
 }
