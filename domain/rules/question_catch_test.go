@@ -24,7 +24,7 @@ func TestCellBesideAQueenSeen(t *testing.T) {
 		{"3", nil},
 	} {
 		p := pen(t)
-		p.At("2027-05-10 18:00").Write(madeUp("A1")...)
+		p.At("2027-04-20 18:00").Write(madeUp("A1")...)
 		s := p.View("2027-05-15 23:00").Season()
 		all := ask(t, "answer "+c.key, s, at, []book.Fact{look, cell}, asks, c.key, c.want)
 		n := s.With(all...).At(at).Nuc(a1)

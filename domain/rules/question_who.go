@@ -18,6 +18,9 @@ func anotherQueen(v *book.View, f book.Looked) (Question, bool) {
 	if n.Holds.Condition.Queenright() {
 		return virginInstead(v, n, f, now)
 	}
+	if n.Holds.Condition == book.NoQueen && now.Queenright() {
+		return nobodyToLay(v, n)
+	}
 	if n.Holds.Condition != book.Cell && n.Holds.Condition != book.Virgin || n.Holds.Batch.IsZero() {
 		return Question{}, false
 	}
@@ -30,6 +33,24 @@ func anotherQueen(v *book.View, f book.Looked) (Question, bool) {
 	default:
 		return Question{}, false
 	}
+}
+
+// nobodyToLay asks who lays in a nuc that was given nothing since it lost its queen,
+// before one that it could have raised itself can.
+func nobodyToLay(v *book.View, n *book.Nuc) (Question, bool) {
+	own := v.Numbers().Duration(practice.OwnQueenEmerges) + v.Numbers().Duration(practice.FirstMatingFlightFrom)
+	from := n.Queenless.Instant.Add(own)
+	if n.Queenless.IsZero() || !v.On().Before(from) {
+		return Question{}, false
+	}
+	return Question{
+		Asks: fmt.Sprintf("%s: a queen lays; the book has none there since %s, and one of its own lays from %s at the earliest. Which is right?",
+			n.Name, n.Queenless.Day(v.Zone()).Short(), calendar.DayOf(from, v.Zone()).Short()),
+		Answers: []Answer{
+			{Key: "1", Words: "she is there: a stray, or one that nobody knew of"},
+			{Key: "2", Words: "typed wrong or wrong nuc, leave this line", Leave: true},
+		},
+	}, true
 }
 
 // walksFrom is the earliest instant at which a queen given to a nuc can walk: the

@@ -103,3 +103,18 @@ func TestTheOneBeforeIsGoneNotTheCell(t *testing.T) {
 }
 
 func inMay(d int) time.Time { return time.Date(2027, time.May, d, 16, 0, 0, 0, time.UTC) }
+
+// TestNobodyToLayIsAskedFor: eggs six days after the only queen was caught are somebody
+// else's, or another nuc's; three weeks after they may be of one it raised itself.
+func TestNobodyToLayIsAskedFor(t *testing.T) {
+	p := pen(t)
+	p.At("2027-05-01 18:00").Write(madeUp("B1")...)
+	p.At("2027-05-10 10:00").Write(look("B1", book.Looked{Eggs: book.SingleEggs}))
+	p.At("2027-05-12 10:00").Write(book.QueenCaught{Nuc: booktest.Nuc("B1"), Queen: booktest.Queen("caught")})
+	s := p.View("2027-05-13 11:00").Season()
+	lays := look("B1", book.Looked{Queen: book.QueenSeen, Eggs: book.SingleEggs})
+	const asks = "B1: a queen lays; the book has none there since Wed 12 May, and one of its own lays from Fri 28 May at the earliest. Which is right?"
+	ask(t, "she is there", s, inMay(18), []book.Fact{lays}, asks, "1", []book.Fact{lays})
+	ask(t, "typed wrong", s, inMay(18), []book.Fact{lays}, asks, "2", nil)
+	ask(t, "one of its own", s, inMay(31), []book.Fact{lays}, "", "", []book.Fact{lays})
+}
