@@ -22,6 +22,7 @@ type nucCase struct {
 	has   strength.State
 	cell  *batchCase // the batch that has a cell for it
 	waits *batchCase // the batch whose cells it waits for
+	spare *batchCase // the batch of a cell to spare for it: it has a queen by the calendar, and most probably none
 	bars  *batchCase // the batch whose cells may not leave their yard for it
 	order bool       // an open order wants its queen
 
@@ -34,6 +35,7 @@ type nucCase struct {
 type ruled struct {
 	row int
 	*Finding
+	asked Act // what it asks for where the keeper decided: then that is the task
 }
 
 func (p *pass) findNucs(was *pass) {

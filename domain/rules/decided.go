@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -45,6 +46,23 @@ func (p *pass) planStands(n *book.Nuc, today calendar.Day) bool {
 func (p *pass) decided(n *nucCase) {
 	if p.planStands(n.Nuc, n.yard.today) {
 		p.noteOf(n, p.pressed(n.yard, p.planned(n.Nuc, n.yard)))
+	}
+}
+
+// atOdds has what was decided for a nuc and what the rules now ask of it speak with one
+// voice: the decision is the task, and says what they would have done instead.
+func (p *pass) atOdds(n *nucCase) {
+	at := slices.IndexFunc(n.found, func(r ruled) bool { return r.Rule == Decided })
+	if at < 0 {
+		return
+	}
+	plan := n.found[at].Finding
+	for _, r := range n.found {
+		if r.asked == ActNone || r.asked == plan.Act || r.asked == plan.Then || r.From.After(p.now) || r.Do == plan.Do {
+			continue
+		}
+		plan.Why += "; by the rules now: " + unsentence(r.Do)
+		r.Do = "Decided otherwise: " + unsentence(plan.Do)
 	}
 }
 

@@ -153,7 +153,8 @@ func readyNucs(v *book.View, id book.BatchID) (ready []book.NucID) {
 	for i := range p.nucs {
 		n := &p.nucs[i]
 		other := n.cell != nil && n.cell.Batch.Batch != id || n.waits != nil && n.waits.Batch.Batch != id
-		if p.takesCell(n) && !other && !stays(yard, n.Yard) {
+		takes := p.takesCell(n) || n.spare != nil && n.spare.Batch.Batch == id && n.lookedToday()
+		if takes && !other && !stays(yard, n.Yard) {
 			ready = append(ready, n.Nuc.Nuc)
 		}
 	}

@@ -50,6 +50,7 @@ func newPass(v *book.View, was *pass) *pass {
 	p.findNucs(was)
 	p.findBatches()
 	p.shareNucs()
+	p.shareSpare()
 	p.shareQueens()
 	return p
 }
@@ -112,10 +113,11 @@ func (p *pass) addTo(n *nucCase, f Finding) { p.noteOf(n, p.pressed(n.yard, f)) 
 // noteOf is note for a finding about a nuc.
 func (p *pass) noteOf(n *nucCase, f Finding) {
 	n.apart(&f)
+	asked := ActNone
 	if f.Rule.settles() && p.planStands(n.Nuc, n.yard.today) {
-		f.Act, f.Amount = ActNone, 0 // the plan is the task
+		asked, f.Act, f.Amount = f.Act, ActNone, 0 // the plan is the task
 	}
-	n.found = append(n.found, ruled{n.row, p.noted(n.yard, f)})
+	n.found = append(n.found, ruled{n.row, p.noted(n.yard, f), asked})
 }
 
 func (p *pass) pressed(y *yardCase, f Finding) Finding {

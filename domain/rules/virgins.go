@@ -124,6 +124,7 @@ func (p *pass) late(n *nucCase) {
 	f.Used = append(f.Used, practice.LookAgainFrom, practice.LookAgainBy)
 	p.ownQueen(n, &f)
 	n.weather(&f)
+	n.spareCell(&f)
 	p.addTo(n, f)
 }
 

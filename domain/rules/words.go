@@ -65,3 +65,12 @@ func sentence(s string) string {
 	}
 	return string(unicode.ToUpper(first)) + s[n:]
 }
+
+// unsentence is a sentence that goes on behind other words.
+func unsentence(s string) string {
+	first, n := utf8.DecodeRuneInString(s)
+	if n == 0 {
+		return ""
+	}
+	return string(unicode.ToLower(first)) + s[n:]
+}
