@@ -104,7 +104,7 @@ func (d *desk) layoutTry(f layoutFlags, name string) error {
 		try = found.Layout
 	}
 	t := try.TriedAs(book.LayoutID(d.ids.Next()), name, now)
-	if task != nil && len(t.Stands)+len(t.Fronts) == 0 {
+	if task != nil && t.Nothing() {
 		return fmt.Errorf("nothing was found that pays: no try-out is kept; look longer with --tries, or say with --mark which marks are to hand")
 	}
 	if err := d.write(t); err != nil {
@@ -177,7 +177,7 @@ func (d *desk) layoutPlan(name, from string) error {
 			return fmt.Errorf("--from: %w", err)
 		}
 	}
-	if stands, fronts := f.Left(l); len(stands)+len(fronts) == 0 {
+	if f.Left(l).Nothing() {
 		return fmt.Errorf("try-out %s is the yard as it stands: change something first with lidbook layout set", l.Name)
 	}
 	if err := d.write(book.LayoutPlanned{Layout: l.Layout, Yard: y.Yard, From: day}); err != nil {

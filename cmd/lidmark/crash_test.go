@@ -11,6 +11,8 @@ import (
 	"testing"
 	"time"
 
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
 	"lidmark/storage"
 	"lidmark/ui/state"
 )
@@ -21,6 +23,7 @@ import (
 func init() {
 	children["type without end"] = typeWithoutEnd
 	children["send and die"] = sendAndDie
+	children["lay out without end"] = tryWithoutEnd
 }
 
 // typist is a window in a process of its own, which has no test to fail.
@@ -178,4 +181,46 @@ func TestADamagedDraftIsLaidAside(t *testing.T) {
 	if _, err := os.Stat(d.draftFile(path) + ".damaged"); err != nil {
 		t.Error(errors.Join(errors.New("it is not kept aside"), err))
 	}
+}
+
+// tryWithoutEnd turns a stand of a try-out again and again, and prints how far it was
+// turned when that was on disk.
+func tryWithoutEnd(args []string) error {
+	w := typist(args[0], args[1], 2*time.Millisecond, func(d *desk, file string, err error) {
+		var draft state.Draft
+		if _, failed := kept(file, &draft); err != nil || failed != nil || file == d.prefsFile() || len(draft.Tries) == 0 {
+			return
+		}
+		fmt.Println(draft.Tries[0].Stands[0].Turn)
+	})
+	w.run("layout")
+	w.send(state.Keyed{Key: "A", Mods: state.Ctrl})
+	for {
+		w.run("turn right")
+		w.settle()
+	}
+}
+
+// A try-out that nobody kept is there again when the program was killed, and the foot
+// says so.
+func TestKilledWhileLayingOut(t *testing.T) {
+	folder, path := t.TempDir(), filepath.Join(t.TempDir(), "hill"+storage.Extension)
+	p := booktest.Pen{Writer: "Ida", Entries: founding()}
+	p.At("2027-04-01 08:05").Write(book.StandSet{Stand: booktest.Stand("A"), Yard: booktest.Yard("hill"), Letter: "A", Places: 4})
+	b, err := storage.CreateWith(path, p.Entries...)
+	check(t, err)
+	check(t, b.Close())
+	c := children.Play(t, "lay out without end", folder, path)
+	for range 4 {
+		c.Line()
+	}
+	told := c.Kill()
+	w := newWorld(t, folder)
+	w.opens(path)
+	w.says("not kept yet, is here again")
+	w.run("layout")
+	if st := w.state.Laying.Try.Stands[0]; st.Turn == w.state.LayoutSheet().Now.Layout.Stands[0].Turn {
+		t.Errorf("stand %s is back as it stands, turned %v; told was %v", st.Letter, st.Turn, told)
+	}
+	whole(t, path)
 }

@@ -24,14 +24,22 @@ type GroundPictured struct {
 }
 
 // LayoutTried keeps a try-out of how the boxes of a yard might stand: the stands
-// that are new or stand otherwise than they do, and the front marks that are
-// others. A later one of the layout takes its place.
+// that are new or stand otherwise than they do, the front marks that are others, and
+// the boxes that face elsewhere. A later one of the layout takes its place.
 type LayoutTried struct {
 	Layout LayoutID      `json:"layout"`
 	Yard   YardID        `json:"yard"`
 	Name   string        `json:"name"`
 	Stands []StandSet    `json:"stands,omitempty"`
 	Fronts []FrontMarked `json:"fronts,omitempty"`
+	Faces  []NucFaced    `json:"faces,omitempty"`
+}
+
+// NucFaced is which way the box of a nuc is to face in a try-out: the bearing of its
+// entrance while its stand is not turned, as in [NucNamed].
+type NucFaced struct {
+	Nuc      NucID   `json:"nuc"`
+	Entrance float64 `json:"entranceDeg"`
 }
 
 // LayoutPlanned makes a try-out the plan of its yard, to be carried out from a day

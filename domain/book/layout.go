@@ -69,17 +69,31 @@ func (v *View) PlannedLayout(yard YardID) (l Layout, ok bool) {
 }
 
 // Left is what of the layout is not so yet in the book: stands that stand
-// otherwise, and fronts with another mark.
-func (v *View) Left(l Layout) (stands []StandSet, fronts []FrontMarked) {
+// otherwise, fronts with another mark, and boxes that face elsewhere.
+func (v *View) Left(l Layout) (left LayoutTried) {
 	for _, s := range l.Stands {
 		if v.Stand(s.Stand).StandSet != s {
-			stands = append(stands, s)
+			left.Stands = append(left.Stands, s)
 		}
 	}
 	for _, f := range l.Fronts {
 		if v.Nuc(f.Nuc).Front != f {
-			fronts = append(fronts, f)
+			left.Fronts = append(left.Fronts, f)
 		}
 	}
-	return stands, fronts
+	for _, f := range l.Faces {
+		if v.Nuc(f.Nuc).NucNamed.Entrance != f.Entrance {
+			left.Faces = append(left.Faces, f)
+		}
+	}
+	return left
+}
+
+// Nothing tells whether a try-out changes nothing.
+func (t LayoutTried) Nothing() bool { return len(t.Stands)+len(t.Fronts)+len(t.Faces) == 0 }
+
+// Same tells whether two try-outs change the same in the same way, whatever they are
+// called.
+func (t LayoutTried) Same(o LayoutTried) bool {
+	return slices.Equal(t.Stands, o.Stands) && slices.Equal(t.Fronts, o.Fronts) && slices.Equal(t.Faces, o.Faces)
 }

@@ -17,10 +17,11 @@ func TestLayouts(t *testing.T) {
 		set          = book.StandSet{Stand: a, Yard: hill, Letter: "A", Places: 4}
 		moved        = book.StandSet{Stand: a, Yard: hill, Letter: "A", Places: 4, Turn: 45}
 		blue         = book.FrontMarked{Nuc: a1, Shape: "disc", Colour: "blue"}
+		east         = book.NucFaced{Nuc: a1, Entrance: 90}
 	)
 	p := (&booktest.Pen{}).At("2027-05-01 08:00").Write(
 		book.YardDescribed{Yard: hill, Name: "Hill", Zone: "UTC"}, set, book.NucNamed{Nuc: a1, Name: "A1"},
-		book.LayoutTried{Layout: turned, Yard: hill, Name: "turned", Stands: []book.StandSet{moved}, Fronts: []book.FrontMarked{blue}},
+		book.LayoutTried{Layout: turned, Yard: hill, Name: "turned", Stands: []book.StandSet{moved}, Fronts: []book.FrontMarked{blue}, Faces: []book.NucFaced{east}},
 		book.LayoutTried{Layout: more, Yard: hill, Name: "twelve more"},
 	)
 	names := func(on string) (all []string) {
@@ -41,12 +42,12 @@ func TestLayouts(t *testing.T) {
 	if !ok || plan.Name != "turned" || plan.From != calendar.Date(2027, 5, 20) {
 		t.Fatalf("planned %v, %t", plan, ok)
 	}
-	if stands, fronts := v.Left(plan); !slices.Equal(stands, []book.StandSet{moved}) || !slices.Equal(fronts, []book.FrontMarked{blue}) {
-		t.Errorf("left to do: %v, %v", stands, fronts)
+	if left := v.Left(plan); !slices.Equal(left.Stands, []book.StandSet{moved}) || !slices.Equal(left.Fronts, []book.FrontMarked{blue}) || !slices.Equal(left.Faces, []book.NucFaced{east}) {
+		t.Errorf("left to do: %+v", left)
 	}
-	p.At("2027-05-20 21:00").Write(moved, blue)
-	if stands, fronts := p.View("2027-05-21 08:00").Left(plan); len(stands)+len(fronts) > 0 {
-		t.Errorf("done, and left to do: %v, %v", stands, fronts)
+	p.At("2027-05-20 21:00").Write(moved, blue, book.NucNamed{Nuc: a1, Name: "A1", Entrance: 90})
+	if left := p.View("2027-05-21 08:00").Left(plan); !left.Nothing() {
+		t.Errorf("done, and left to do: %+v", left)
 	}
 	p.At("2027-05-22 08:00").Write(book.LayoutDropped{Layout: turned, Yard: hill})
 	if _, ok := p.View("2027-05-23 08:00").PlannedLayout(hill); ok || !slices.Equal(names("2027-05-23 08:00"), []string{"twelve more"}) {

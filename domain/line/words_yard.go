@@ -36,7 +36,7 @@ func (t teller) place(f book.Fact) string {
 func (t teller) layout(f book.Fact) string {
 	switch f := f.(type) {
 	case book.LayoutTried:
-		return commas("try-out"+unless(" ", f.Name)+" kept"+t.at("for", f.Yard.Subject()), ifSaid(len(f.Stands) > 0, count(float64(len(f.Stands)), "stand")+" moved or turned"), ifSaid(len(f.Fronts) > 0, count(float64(len(f.Fronts)), "front")+" painted"))
+		return commas("try-out"+unless(" ", f.Name)+" kept"+t.at("for", f.Yard.Subject()), ifSaid(len(f.Stands) > 0, count(float64(len(f.Stands)), "stand")+" moved or turned"), ifSaid(len(f.Fronts) > 0, count(float64(len(f.Fronts)), "front")+" painted"), ifSaid(len(f.Faces) > 0, count(float64(len(f.Faces)), "entrance")+" turned"))
 	case book.LayoutPlanned:
 		return t.called("try-out", f.Layout.Subject()) + " made the plan" + t.at("of", f.Yard.Subject()) + " from " + f.From.Short()
 	case book.LayoutDropped:

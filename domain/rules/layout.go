@@ -19,17 +19,18 @@ func (p *pass) layoutSteps(y *yardCase) {
 	if !ok {
 		return
 	}
-	stands, fronts := p.view.Left(plan)
+	left := p.view.Left(plan)
 	on := map[book.StandID][]*book.Nuc{}
-	if len(stands) > 0 {
+	if len(left.Stands) > 0 {
 		on = p.onStands(y.id)
 	}
-	for _, to := range stands {
+	for _, to := range left.Stands {
 		if nucs := on[to.Stand]; len(nucs) > 0 {
-			p.add(y, p.standMoves(y, plan, to, nucs))
+			p.add(y, p.standMoves(y, plan, to, nucs, facesOn(p.view, left, to.Stand)))
 		}
 	}
-	for _, f := range fronts {
+	p.boxesTurn(y, plan, left)
+	for _, f := range left.Fronts {
 		if n := p.view.Nuc(f.Nuc); n.Yard == y.id {
 			p.add(y, p.frontMarks(y, plan, n, f))
 		}
@@ -48,7 +49,7 @@ func (p *pass) onStands(in book.YardID) map[book.StandID][]*book.Nuc {
 
 // standMoves is a stand that is to stand elsewhere or turned. It is told at its first
 // nuc, since that is where the keeper goes.
-func (p *pass) standMoves(y *yardCase, plan book.Layout, to book.StandSet, nucs []*book.Nuc) Finding {
+func (p *pass) standMoves(y *yardCase, plan book.Layout, to book.StandSet, nucs []*book.Nuc, faces []book.NucFaced) Finding {
 	from, held := p.flown(plan.From, nucs)
 	dusk := p.clock(practice.Dusk, max(from, y.today), y.zone)
 	f := Finding{
@@ -64,6 +65,11 @@ func (p *pass) standMoves(y *yardCase, plan book.Layout, to book.StandSet, nucs 
 	}
 	if held != "" {
 		f.Why += "; " + held
+	}
+	if len(faces) > 0 {
+		f.Do += "; then " + facesSaid(p.view, to.Turn, faces)
+		f.Takes += p.numbers.Get(practice.MinutesTurnNuc) * float64(len(faces))
+		f.Used = append(f.Used, practice.MinutesTurnNuc)
 	}
 	return f
 }
@@ -108,29 +114,35 @@ func (p *pass) frontMarks(y *yardCase, plan book.Layout, n *book.Nuc, to book.Fr
 }
 
 // LaidOut is what is written when a task of the planned layout is done at a nuc:
-// its stand as planned, or the mark of its front; ok is false for other tasks.
-func LaidOut(v *book.View, f Finding) (fact book.Fact, ok bool) {
+// its stand as planned and the boxes turned on it, or the mark of its front; none for
+// other tasks.
+func LaidOut(v *book.View, f Finding) (facts []book.Fact) {
 	id, is := f.Of.Nuc()
 	if f.Rule != LayoutStep || !is {
-		return nil, false
+		return nil
 	}
 	plan, ok := v.PlannedLayout(f.Yard)
 	if !ok {
-		return nil, false
+		return nil
 	}
-	stands, fronts := v.Left(plan)
+	left := v.Left(plan)
 	if f.Act == ActPaintFront {
-		for _, front := range fronts {
+		for _, front := range left.Fronts {
 			if front.Nuc == id {
-				return front, true
+				facts = append(facts, front)
 			}
 		}
-		return nil, false
+		return facts
 	}
-	for _, s := range stands {
+	for _, s := range left.Stands {
 		if s.Stand == v.Nuc(id).Stand {
-			return s, true
+			facts = append(facts, s)
 		}
 	}
-	return nil, false
+	for _, to := range facesOn(v, left, v.Nuc(id).Stand) {
+		named := v.Nuc(to.Nuc).NucNamed
+		named.Entrance = to.Entrance
+		facts = append(facts, named)
+	}
+	return facts
 }

@@ -3,6 +3,7 @@ package yard
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"lidmark/domain/book"
@@ -12,6 +13,7 @@ import (
 type Change struct {
 	Was, Is       *Stand  // Was is nil for a new one
 	Fronts        int     // of its nucs that get another mark
+	Turned        int     // of its nucs whose boxes face elsewhere on the stand
 	Before, After float64 // workers of its nucs at a wrong door, 0 to 1, their mean
 }
 
@@ -26,10 +28,21 @@ func (c Change) Words() string {
 	case c.Carried():
 		return c.Was.To(*c.Is)
 	}
-	if c.Fronts == 1 {
-		return "mark a front on stand " + c.Is.Letter
+	var words []string
+	if c.Turned > 0 {
+		words = append(words, "turn "+some(c.Turned, "a box", "boxes"))
 	}
-	return fmt.Sprintf("mark %d fronts on stand %s", c.Fronts, c.Is.Letter)
+	if c.Fronts > 0 {
+		words = append(words, "mark "+some(c.Fronts, "a front", "fronts"))
+	}
+	return strings.Join(words, ", ") + " on stand " + c.Is.Letter
+}
+
+func some(n int, one, several string) string {
+	if n == 1 {
+		return one
+	}
+	return fmt.Sprintf("%d %s", n, several)
 }
 
 // ChangesOf are the stands that a try-out changes, as they stand in it. Drift are
@@ -44,15 +57,30 @@ func ChangesOf(now, try Layout, before, after map[book.NucID]float64) (all []Cha
 		for _, n := range c.Is.Nucs {
 			c.Before += before[n.ID] / float64(len(c.Is.Nucs))
 			c.After += after[n.ID] / float64(len(c.Is.Nucs))
-			if o := now.nuc(n.ID); o != nil && o.Mark != n.Mark {
+			o := now.nuc(n.ID)
+			if o != nil && o.Mark != n.Mark {
 				c.Fronts++
 			}
+			if o != nil && o.Bearing != n.Bearing {
+				c.Turned++
+			}
 		}
-		if c.Carried() || c.Fronts > 0 {
+		if c.Carried() || c.Fronts+c.Turned > 0 {
 			all = append(all, c)
 		}
 	}
 	return all
+}
+
+// Alike tells whether all stands stand so in another layout: to a millimetre and a
+// hundredth of a degree, which nobody sees, held and marked as here.
+func (l Layout) Alike(o Layout) bool {
+	const metres, degrees = 0.001, 0.01
+	return slices.EqualFunc(l.Stands, o.Stands, func(a, b Stand) bool {
+		return a.ID == b.ID && a.Letter == b.Letter && a.Places == b.Places && a.Fixed == b.Fixed &&
+			distance(a.At, b.At) < metres && math.Abs(math.Remainder(a.Turn-b.Turn, 360)) < degrees &&
+			slices.EqualFunc(a.Nucs, b.Nucs, func(m, n Nuc) bool { return m.ID == n.ID && m.Place == n.Place && m.Bearing == n.Bearing && m.Mark == n.Mark })
+	})
 }
 
 // Drift is the chance of a wrong door for the workers of each nuc.
@@ -100,7 +128,5 @@ func (s Stand) To(o Stand) string {
 
 // compassWord is the way of a move.
 func compassWord(east, north float64) string {
-	const eighth = math.Pi / 4
-	i := int(math.Round(math.Atan2(east, north)/eighth)+8) % 8
-	return [...]string{"north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"}[i]
+	return Compass(math.Atan2(east, north) * 180 / math.Pi)
 }

@@ -41,6 +41,7 @@ type Nuc struct {
 	Bees       float64
 	Virgins    float64
 	Queenright float64
+	Shared     bool // its box holds other nucs: it cannot be turned without them
 }
 
 // Colony is a full-size colony near the nucs, with its bees, 0 where nobody knows.

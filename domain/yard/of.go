@@ -19,7 +19,7 @@ func Of(v *book.View, id book.YardID) Layout {
 	}
 	for n := range v.Nucs() {
 		if i, ok := at[n.Stand]; ok && n.Yard == id {
-			l.Stands[i].Nucs = append(l.Stands[i].Nucs, nucOf(n))
+			l.Stands[i].Nucs = append(l.Stands[i].Nucs, nucOf(v, n))
 		}
 	}
 	for i := range l.Stands {
@@ -33,8 +33,11 @@ func Of(v *book.View, id book.YardID) Layout {
 	return l
 }
 
-func nucOf(n *book.Nuc) Nuc {
-	return Nuc{ID: n.Nuc, Name: n.Name, Place: n.Place, Bearing: n.NucNamed.Entrance, Mark: MarkOf(n.Front)}
+func nucOf(v *book.View, n *book.Nuc) Nuc {
+	return Nuc{
+		ID: n.Nuc, Name: n.Name, Place: n.Place, Bearing: n.NucNamed.Entrance, Mark: MarkOf(n.Front),
+		Shared: !n.Box.IsZero() && v.Box(n.Box).Nucs > 1,
+	}
 }
 
 // Still tells whether a layout read by [Of] is how a yard stands at another view.
@@ -65,7 +68,7 @@ func (l Layout) sameNucs(v *book.View) bool {
 		for stand < len(l.Stands) && nuc == len(l.Stands[stand].Nucs) {
 			stand, nuc = stand+1, 0
 		}
-		if stand == len(l.Stands) || l.Stands[stand].ID != n.Stand || l.Stands[stand].Nucs[nuc] != nucOf(n) {
+		if stand == len(l.Stands) || l.Stands[stand].ID != n.Stand || l.Stands[stand].Nucs[nuc] != nucOf(v, n) {
 			return false
 		}
 		nuc++
@@ -115,7 +118,7 @@ func (l Layout) Full() Layout {
 }
 
 // Try is the layout with a try-out laid over it: stands that stand otherwise or are
-// new, and fronts with other marks.
+// new, fronts with other marks, and boxes that face elsewhere.
 func (l Layout) Try(t book.LayoutTried) Layout {
 	l = l.Clone()
 	for _, s := range t.Stands {
@@ -130,6 +133,11 @@ func (l Layout) Try(t book.LayoutTried) Layout {
 	for _, f := range t.Fronts {
 		if n := l.nuc(f.Nuc); n != nil {
 			n.Mark = MarkOf(f)
+		}
+	}
+	for _, f := range t.Faces {
+		if n := l.nuc(f.Nuc); n != nil {
+			n.Bearing = f.Entrance
 		}
 	}
 	return l
@@ -150,11 +158,11 @@ func (l Layout) nuc(id book.NucID) *Nuc {
 func (l Layout) TriedAs(id book.LayoutID, name string, now Layout) book.LayoutTried {
 	t := book.LayoutTried{Layout: id, Yard: l.Yard, Name: name}
 	was := map[book.StandID]Stand{}
-	marks := map[book.NucID]Mark{}
+	nucs := map[book.NucID]Nuc{}
 	for _, s := range now.Stands {
 		was[s.ID] = s
 		for _, n := range s.Nucs {
-			marks[n.ID] = n.Mark
+			nucs[n.ID] = n
 		}
 	}
 	for _, s := range l.Stands {
@@ -162,8 +170,12 @@ func (l Layout) TriedAs(id book.LayoutID, name string, now Layout) book.LayoutTr
 			t.Stands = append(t.Stands, book.StandSet{Stand: s.ID, Yard: l.Yard, Letter: s.Letter, At: s.At, Turn: s.Turn, Places: s.Places, Round: s.Round})
 		}
 		for _, n := range s.Nucs {
-			if m, known := marks[n.ID]; known && m != n.Mark {
+			o, known := nucs[n.ID]
+			if known && o.Mark != n.Mark {
 				t.Fronts = append(t.Fronts, book.FrontMarked{Nuc: n.ID, Shape: n.Mark.Shape, Colour: n.Mark.Colour})
+			}
+			if known && o.Bearing != n.Bearing {
+				t.Faces = append(t.Faces, book.NucFaced{Nuc: n.ID, Entrance: n.Bearing})
 			}
 		}
 	}

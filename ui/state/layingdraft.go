@@ -21,7 +21,7 @@ func (l *Laying) unkept(v *book.View) (t book.LayoutTried, ok bool) {
 			kept = now.Try(k.LayoutTried).TriedAs(l.ID, k.Name, now)
 		}
 	}
-	same := t.Name == kept.Name && slices.Equal(t.Stands, kept.Stands) && slices.Equal(t.Fronts, kept.Fronts)
+	same := t.Name == kept.Name && t.Same(kept)
 	return t, !same
 }
 

@@ -1,0 +1,5 @@
+-- Version 6: which way the boxes of a try-out face.
+--
+-- A fact of the kind 'layout tried' may say with "faces" which nucs are turned where
+-- they stand. The version alone changes, so that a program which would drop that says
+-- that it does not know the book.
