@@ -197,10 +197,19 @@ func (k *nucCase) queenless() {
 	default:
 		return
 	}
-	k.add(Way{Kind: ShakeOut, On: k.today}, 0)
+	k.add(k.shakeOut(), 0)
 	if k.holds.Calendar == book.LayingWorkers {
 		k.fill(ShakeOut)
 	}
+}
+
+// shakeOut is to shake a nuc out; where the rules ask to unite it that does as well.
+func (k *nucCase) shakeOut() Way {
+	w := Way{Kind: ShakeOut, On: k.today}
+	if k.ask.queen != nil && k.ask.queen.Act == rules.ActUnite {
+		w.Do = "Unite it, or shake it out"
+	}
+	return w
 }
 
 // fill are ways that begin with new bees.

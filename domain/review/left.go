@@ -18,6 +18,7 @@ type Left struct {
 	Looks int       // so many of them go along caged, to be given where a look finds no queen
 	By    time.Time // from then on cells may not be together any more; zero: not known
 	Late  bool      // that has passed
+	Bank  string    // what the rules ask of virgins caged so long already, a sentence; "": nothing
 }
 
 // Left tells what the best use leaves in hand, or lacks, ware by ware. What is given
@@ -50,13 +51,31 @@ func (r *Review) leaves() (all []Left) {
 			continue
 		}
 		l := Left{Ware: i, Many: many, Looks: looks[i]}
-		if w := r.Hand.Wares[i]; !w.Virgin && w.Batch != (book.BatchID{}) {
+		w := r.Hand.Wares[i]
+		if w.Virgin {
+			l.Bank = r.bank(w)
+		}
+		if !w.Virgin && w.Batch != (book.BatchID{}) {
 			l.By = r.course.Clock(w.Batch).Hard()
 			l.Late = !r.view.On().Before(l.By)
 		}
 		all = append(all, l)
 	}
 	return all
+}
+
+// bank is what the rules ask of virgins who have been caged for as many days as they keep
+// well, and by when; "" while nothing.
+func (r *Review) bank(w Ware) string {
+	for _, f := range r.banks {
+		oldest := func(q book.QueenID) bool {
+			return slices.Contains(f.Also, q.Subject()) && r.view.Queen(q).Since.Instant.Equal(f.Since)
+		}
+		if !f.From.After(r.view.On()) && f.PutOff.IsZero() && slices.ContainsFunc(w.Queens, oldest) {
+			return f.Do + ", by " + calendar.DayOf(f.By, r.view.Zone()).Short()
+		}
+	}
+	return ""
 }
 
 // wareOf is the ware that a decision gives; below 0 where none is in hand.
@@ -83,8 +102,10 @@ func (r *Review) LeftWords(l Left) string {
 	}
 	said := "Left: " + w.counted(l.Many) + ": "
 	switch {
+	case w.Virgin && l.Bank != "":
+		return strings.TrimSuffix(said, ": ") + ". " + l.Bank
 	case w.Virgin && l.Looks > 0:
-		return said + fmt.Sprintf("stay caged; %d go along for looks that find no eggs", l.Looks)
+		return said + "stay caged; " + l.along()
 	case w.Virgin:
 		return said + "stay caged"
 	case l.Late:
@@ -97,7 +118,7 @@ func (r *Review) LeftWords(l Left) string {
 	}
 	them := "them"
 	if l.Looks > 0 {
-		said += fmt.Sprintf("; %d go along for looks that find no eggs", l.Looks)
+		said += "; " + l.along()
 		them = fmt.Sprintf("the other %d", l.Many-l.Looks)
 	}
 	switch {
@@ -108,6 +129,14 @@ func (r *Review) LeftWords(l Left) string {
 	default:
 		return said + "; or give " + them + " to others"
 	}
+}
+
+// along says how many go along for looks.
+func (l Left) along() string {
+	if l.Looks == 1 {
+		return "1 goes along for a look that finds no eggs"
+	}
+	return fmt.Sprintf("%d go along for looks that find no eggs", l.Looks)
 }
 
 // counted is so many of a ware: "2 cells of batch 5".

@@ -48,6 +48,7 @@ type Review struct {
 	course  *course.Course
 	taken   map[int]int // by nuc, the way taken whatever the best use says
 	left    []Left
+	banks   []rules.Finding // about virgins in cages
 }
 
 // Usual is the day by which queens are wanted while the keeper names none.
@@ -62,6 +63,11 @@ func Of(j *rules.Judged, hand Hand, by calendar.Day) *Review {
 	by = max(by, v.Today()+1)
 	k := newReckoner(j, hand, by)
 	r := &Review{Day: v.Today(), By: by, Hand: hand, numbers: k.numbers, view: v, course: j.Course()}
+	for _, f := range j.Findings() {
+		if f.Rule == rules.BankVirgins {
+			r.banks = append(r.banks, f)
+		}
+	}
 	cases, empty := k.cases()
 	r.Empty = empty
 	spread.Over(len(cases), func(i int) { cases[i].gather() })

@@ -55,7 +55,7 @@ func title(w Way, hand Hand, v *book.View) string {
 			text += " on " + (w.On + 1).Short()
 		}
 	case ShakeOut:
-		text = "Shake it out"
+		text = cmp.Or(w.Do, "Shake it out")
 		if w.Unsure {
 			text = "Look: no worker brood → shake it out"
 		}
