@@ -84,7 +84,7 @@ func (c cage) code() string {
 func (s *sheet) cage(r *state.Reading, c cage, a scene.Area) error {
 	l := labelled[s.Page]
 	side := min(a.H-2*l.codeTop, cageCode)
-	if err := s.qrCode(c.code(), a.X+l.margin, a.Y+(a.H-side)/2, side); err != nil {
+	if _, err := s.qrCode(c.code(), a.X+l.margin, a.Y+(a.H-side)/2, side); err != nil {
 		return err
 	}
 	x, to := a.X+l.margin+side+1, a.Right()-l.margin

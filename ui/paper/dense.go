@@ -80,22 +80,19 @@ const side = 10.0
 // head draws the head of a page: yard and day, who writes when, how to read a
 // square.
 func (d yardSheet) head(more bool) {
-	writes := "By: ______________   morning   midday   afternoon"
-	title := d.yard.Name + ", " + longDay(d.Day)
+	const writes = "By: ______________   morning   midday   afternoon"
+	day, to := longDay(d.Day), d.right()-d.width(writes, soft(8.6))-4
 	if more {
-		title += ", continued"
+		day += ", continued"
 	}
-	low := bold(15.5)
-	room := d.right() - d.left() - d.width(writes, soft(8.6)) - 4
-	if d.width(title, low) > room {
+	if d.left()+d.width(d.yard.Name+", "+day, bold(15.5)) > to {
 		d.ends(d.right(), d.top()+2.6, writes, soft(8.6))
 		d.y += 3.4
-		room = d.right() - d.left()
+		to = d.right()
 	} else {
 		d.ends(d.right(), d.y+5.4, writes, soft(8.6))
 	}
-	d.fit(d.left(), d.y+6.2, title, low, d.left()+room)
-	d.y += 7.8
+	d.dated(d.yard.Name, day, to)
 	n := len(d.In(d.yard.Yard))
 	d.remark(fmt.Sprintf("Yard sheet: %s, a square of %.0f mm each, stands as they stand. Write only what differs.", plural(n, "nuc", "nucs"), side*d.zoom), soft(8.6), d.right())
 	d.y += 1.6

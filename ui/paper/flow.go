@@ -76,9 +76,31 @@ func (f *flow) heading(title string, to float64) {
 	f.y = f.lines(f.left(), f.y+6.2, f.wrap(title, h, to-f.left(), 3), h) - h.leading() + 1.6
 }
 
+// dated writes a title of a name and a day. The day is whole whatever the name: it has a
+// line of its own where the name leaves no room.
+func (f *flow) dated(name, day string, to float64) {
+	h, less, w := bold(15.5), bold(13.2), to-f.left()
+	if title := name + ", " + day; f.width(title, h) > w && f.width(title, less) <= w {
+		h = less
+	}
+	lines := f.wrap(name+",", h, w, 2)
+	if last := len(lines) - 1; f.width(lines[last]+" "+day, h) <= w {
+		lines[last] += " " + day
+	} else {
+		lines = append(lines, day)
+	}
+	f.y = f.lines(f.left(), f.y+6.2, lines, h) - h.leading() + 1.6
+}
+
 // again writes the title of the paper over a further page.
-func (f *flow) again() {
-	f.fit(f.left(), f.y+4.6, f.title+", continued", semi(10.5), f.right())
+func (f *flow) again() { f.againOf(f.title, "") }
+
+// againOf writes over a further page what it is of. The name is shortened where it is
+// too long, never the rest.
+func (f *flow) againOf(name, rest string) {
+	l := semi(10.5)
+	rest += ", continued"
+	f.text(f.left(), f.y+4.6, f.shorten(name, l, f.right()-f.left()-f.width(rest, l))+rest, l)
 	f.y += 7
 }
 

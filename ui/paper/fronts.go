@@ -69,7 +69,7 @@ func frontsOf(r *state.Reading, yard book.YardID, others []book.FrontMarked) (ma
 func (s *sheet) frontLabel(r *state.Reading, f book.FrontMarked, a scene.Area) error {
 	l, n := labelled[s.Page], r.Nuc(f.Nuc)
 	code := a.H - 2*l.codeTop
-	if err := s.qrCode("urn:uuid:"+f.Nuc.String(), a.Right()-l.margin-code, a.Y+l.codeTop, code); err != nil {
+	if _, err := s.qrCode("urn:uuid:"+f.Nuc.String(), a.Right()-l.margin-code, a.Y+l.codeTop, code); err != nil {
 		return err
 	}
 	x, to := a.X+l.margin, a.Right()-l.margin-code-1

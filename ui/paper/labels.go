@@ -70,29 +70,30 @@ func (s *sheet) place(i int) scene.Area {
 func (s *sheet) label(r *state.Reading, n *state.Nuc, a scene.Area) error {
 	l := labelled[s.Page]
 	code := a.H - 2*l.codeTop
-	if err := s.qrCode("urn:uuid:"+n.Nuc.Nuc.String(), a.X+l.margin, a.Y+l.codeTop, code); err != nil {
+	ink, err := s.qrCode("urn:uuid:"+n.Nuc.Nuc.String(), a.X+l.margin, a.Y+l.codeTop, code)
+	if err != nil {
 		return err
 	}
-	x, to := a.X+l.margin+code+1, a.Right()-l.margin
-	size, y := s.largest(n.Name, to-x, a.H*0.35), a.Y+a.H*0.41
-	if s.width(n.Name, bold(size)) <= to-x {
-		s.text(x, y, n.Name, bold(size))
+	x, to, line := a.X+l.margin+code+1, a.Right()-l.margin, a.H*0.125
+	said := plain(min(9, line*0.78/point))
+	const lines = 3                                                 // box, front, yard
+	room := ink.H - lines*line - said.size*point*capital - line*0.2 // the last for the tail of a Q
+	if size := s.largest(n.Name, to-x, room); s.width(n.Name, bold(size)) <= to-x {
+		s.text(x, ink.Y+size*point*capital, n.Name, bold(size))
 	} else {
-		s.lines(x, a.Y+a.H*0.26, s.broken(n.Name, bold(size), to-x, to-x), bold(size))
+		s.lines(x, ink.Y+size*point*capital, s.broken(n.Name, bold(size), to-x, to-x), bold(size))
 	}
-	line := a.H * 0.14
-	y += line * 1.2 // below the tail of a Q
-	said := plain(min(9, line*0.72/point))
+	y := ink.Bottom()
+	s.fit(x, y, r.View.Yard(n.Yard).Name, look{size: said.size, tone: grey}, to)
+	y = s.frontLine(n, x, y-line, to, line, said)
 	if box := r.View.Box(n.Box).Number; !n.Box.IsZero() && box != "" {
 		s.fit(x, y, "box "+box, semi(said.size), to)
-		y += line
 	}
-	y = s.frontLine(n, x, y, to, line, said)
-	s.fit(x, y, r.View.Yard(n.Yard).Name, look{size: said.size, tone: grey}, to)
 	return nil
 }
 
-// frontLine draws the mark on the nuc's front, if there is one, with its words.
+// frontLine draws the mark on the nuc's front, if there is one, with its words, and
+// gives where the line above it stands.
 func (s *sheet) frontLine(n *state.Nuc, x, y, to, line float64, said look) float64 {
 	mark := n.Front
 	if mark.Shape == "" {
@@ -103,7 +104,7 @@ func (s *sheet) frontLine(n *state.Nuc, x, y, to, line float64, said look) float
 		at += r*2.4 + 1.2
 	}
 	s.fit(at, y, strings.TrimSpace(mark.Colour+" "+mark.Shape), said, to)
-	return y + line
+	return y - line
 }
 
 // largest is the size in which a name fits into a width and a height, pt; the

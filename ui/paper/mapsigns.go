@@ -17,6 +17,14 @@ func (m smallMap) vehicle() (scene.Point, bool) {
 	return scene.Point{}, false
 }
 
+// vehicleName writes what the vehicle's spot is.
+func (m smallMap) vehicleName() {
+	if c, ok := m.vehicle(); ok {
+		l := soft(7.4)
+		m.clear(c.X-m.width("vehicle", l)/2, c.Y+3.2, "vehicle", l)
+	}
+}
+
 // arrow draws an arrow on the middle of a piece that has room for one.
 func (m smallMap) arrow(from, to scene.Point) {
 	const least, size = 6.0, 1.3

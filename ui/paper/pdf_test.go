@@ -26,10 +26,12 @@ type printed struct {
 	corners [][2]float64 // points through which lines go, mm
 }
 
-// word is a piece of text and where it begins, mm from the upper left corner.
+// word is a piece of text and where it begins, mm from the upper left corner, and the
+// size of its type, mm.
 type word struct {
 	x, y float64
 	text string
+	size float64
 }
 
 // bar is a rectangle, mm.
@@ -39,6 +41,7 @@ type bar struct{ x, y, w, h float64 }
 var (
 	mediaBox = regexp.MustCompile(`/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]`)
 	stream   = regexp.MustCompile(`<</Filter /FlateDecode /Length (\d+)>>\nstream\n`)
+	fontSize = regexp.MustCompile(`^BT /F\w+ ([\d.]+) Tf ET$`)
 	text     = regexp.MustCompile(`(?s)^BT (-?[\d.]+) (-?[\d.]+) Td \(((?:\\.|[^\\)])*)\) Tj ET\n`)
 )
 
@@ -78,15 +81,18 @@ func size(t rapid.TB, pdf []byte) (w, h float64) {
 // page reads the commands of a page, one a line; a text may hold line breaks.
 func page(body []byte, w, h float64) printed {
 	p := printed{w: w, h: h}
-	dark, width := false, 0.0
+	dark, width, size := false, 0.0, 0.0
 	for len(body) > 0 {
 		if m := text.FindSubmatch(body); m != nil {
-			p.texts = append(p.texts, word{number(m[1]) / millimetre, h - number(m[2])/millimetre, unicode(m[3])})
+			p.texts = append(p.texts, word{number(m[1]) / millimetre, h - number(m[2])/millimetre, unicode(m[3]), size})
 			body = body[len(m[0]):]
 			continue
 		}
 		line, rest, _ := bytes.Cut(body, []byte("\n"))
 		body = rest
+		if m := fontSize.FindSubmatch(line); m != nil {
+			size = number(m[1]) / millimetre
+		}
 		f := bytes.Fields(line)
 		if len(f) == 0 {
 			continue

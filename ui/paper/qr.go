@@ -10,11 +10,12 @@ import (
 )
 
 // qrCode draws a text as a QR code (ISO/IEC 18004) of a side, its quiet zone of
-// four modules included. It is of level M: some 15 % of it may be lost.
-func (s *sheet) qrCode(text string, x, y, side float64) error {
+// four modules included, and tells where its ink is. It is of level M: some 15 % of it
+// may be lost.
+func (s *sheet) qrCode(text string, x, y, side float64) (ink scene.Area, err error) {
 	code, err := qr.Encode(text, qr.M, qr.Auto)
 	if err != nil {
-		return fmt.Errorf("code of %q: %w", text, err)
+		return ink, fmt.Errorf("code of %q: %w", text, err)
 	}
 	const quiet = 4
 	n := code.Bounds().Dx()
@@ -34,5 +35,5 @@ func (s *sheet) qrCode(text string, x, y, side float64) error {
 			}
 		}
 	}
-	return nil
+	return scene.Area{X: x, Y: y, W: side, H: side}.Inset(quiet * module), nil
 }

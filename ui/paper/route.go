@@ -32,7 +32,7 @@ func Route(ctx context.Context, w io.Writer, r *state.Reading, yard book.YardID,
 	d.head(f)
 	f.tableHead(t)
 	f.over = func() {
-		f.again()
+		d.again(f)
 		f.tableHead(t)
 	}
 	if err := d.draw(ctx, f, t); err != nil {
@@ -68,16 +68,33 @@ func (d dayRoute) yards() (all []book.YardID) {
 	return all
 }
 
-// title names the yard, if there is only one, and the day.
-func (d dayRoute) title() string {
+// where is the yard of the sheet, if there is only one.
+func (d dayRoute) where() string {
 	where := d.yard
 	if all := d.yards(); where.IsZero() && len(all) == 1 {
 		where = all[0]
 	}
 	if where.IsZero() {
-		return longDay(d.Day)
+		return ""
 	}
-	return d.View.Yard(where).Name + ", " + longDay(d.Day)
+	return d.View.Yard(where).Name
+}
+
+// title names the yard, if there is only one, and the day.
+func (d dayRoute) title() string {
+	if where := d.where(); where != "" {
+		return where + ", " + longDay(d.Day)
+	}
+	return longDay(d.Day)
+}
+
+// again writes over a further page where and when.
+func (d dayRoute) again(f *flow) {
+	if where := d.where(); where != "" {
+		f.againOf(where, ", "+longDay(d.Day))
+		return
+	}
+	f.again()
 }
 
 // widest is the widest name of the day.

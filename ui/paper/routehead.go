@@ -27,7 +27,11 @@ func (d dayRoute) head(f *flow) {
 	if one {
 		to -= wide + 4
 	}
-	f.heading(f.title, to)
+	if where := d.where(); where != "" {
+		f.dated(where, longDay(d.Day), to)
+	} else {
+		f.heading(f.title, to)
+	}
 	d.summary(f, to)
 	for _, h := range d.plan.Hard {
 		f.hard(d.Reading, h, to)

@@ -19,7 +19,7 @@ type table struct {
 	text  float64 // x of what to do at a named thing
 	by    float64 // x where the last day ends
 	cells float64 // x of the first cell to write into
-	right float64 // x where a block's last day ends
+	right float64 // x where a block's text ends
 }
 
 // Measures of a row, mm.
@@ -85,28 +85,14 @@ func (f *flow) drawRow(r *state.Reading, d drawnRow, t table) {
 	f.rule(a.Bottom(), stroke{hair, 0.15})
 }
 
+// byFoot is how far above the foot of a row its last day stands, mm.
+const byFoot = 1.6
+
 func (f *flow) rowText(d drawnRow, a scene.Area, t table) {
 	text := lookDo.leading()*float64(len(d.do)) + lookWhy.leading()*float64(len(d.why))
-	y := a.Y + (a.H-text)/2 + lookDo.size*point*0.95
-	by := func(i int) {
-		if i == d.byOnLine {
-			to := t.by
-			if d.of() {
-				to = t.right
-			}
-			f.ends(to, y, d.by, lookBy(d.hard))
-		}
-	}
-	for i, l := range d.do {
-		f.text(d.x, y, l, lookDo)
-		by(i)
-		y += lookDo.leading()
-	}
-	for i, l := range d.why {
-		f.text(d.x, y, l, lookWhy)
-		by(len(d.do) + i)
-		y += lookWhy.leading()
-	}
+	y := f.lines(d.x, a.Y+(a.H-text)/2+lookDo.size*point*0.95, d.do, lookDo)
+	f.lines(d.x, y, d.why, lookWhy)
+	f.ends(t.by, a.Bottom()-byFoot, d.by, lookBy(d.hard))
 }
 
 // rowCells draws what is to be written into: a cell a letter, or one for all.

@@ -19,28 +19,35 @@ func lookBy(hard bool) look {
 // drawnRow is a row laid out: its lines of text, and how high it is.
 type drawnRow struct {
 	row
-	x        float64 // where its text begins
-	do, why  []string
-	high     float64
-	byOnLine int // the line of text, from 0, that has room for the last day
+	x       float64 // where its text begins
+	do, why []string
+	high    float64
 }
 
-// lay lays a row out.
+// lay lays a row out. The last day stands at its foot, in the column of last days of
+// all rows: the last line of text leaves room for it.
 func (s *sheet) lay(w row, t table) drawnRow {
 	d := drawnRow{row: w, x: t.text}
 	if w.nuc == nil && w.colony == "" {
 		d.x = t.name - 7.3
 	}
-	room := t.by - d.x
+	room, foot := t.by-d.x, t.by-d.x
 	if w.of() {
 		room = t.right - d.x
+	}
+	if d.by != "" {
+		foot -= s.width(d.by, lookBy(d.hard)) + 2
 	}
 	d.do = s.wrap(cmp.Or(w.do, "See to it"), lookDo, room, 3)
 	d.why = s.wrap(w.why, lookWhy, room, 3)
 	if len(d.why) > 1 && w.again {
 		d.why = []string{"as above"}
 	}
-	d.placeBy(s, room)
+	if len(d.why) > 0 {
+		d.why = s.shortLast(d.why, lookWhy, foot)
+	} else {
+		d.do = s.shortLast(d.do, lookDo, foot)
+	}
 	d.high = 2.2 + lookDo.leading()*float64(len(d.do)) + lookWhy.leading()*float64(len(d.why))
 	if !w.of() {
 		d.high = max(rowLeast, d.high)
@@ -48,17 +55,8 @@ func (s *sheet) lay(w row, t table) drawnRow {
 	return d
 }
 
-// placeBy finds the line that has room for the last day: the last one of what
-// to do or of why, else one of its own.
-func (d *drawnRow) placeBy(s *sheet, room float64) {
-	by := s.width(d.by, lookBy(d.hard)) + 2
-	last := len(d.do) - 1
-	switch {
-	case d.by == "" || s.width(d.do[last], lookDo)+by <= room:
-		d.byOnLine = last
-		return
-	case len(d.why) == 0 || s.width(d.why[len(d.why)-1], lookWhy)+by > room:
-		d.why = append(d.why, "")
-	}
-	d.byOnLine = last + len(d.why)
+// shortLast are lines whose last one is broken where it is wider than w.
+func (s *sheet) shortLast(lines []string, l look, w float64) []string {
+	last := len(lines) - 1
+	return append(lines[:last:last], s.wrap(lines[last], l, w, 2)...)
 }

@@ -143,7 +143,8 @@ func nameRuns(r *state.Reading, t rules.Task) string {
 	return strings.Join(words, " ")
 }
 
-// by is a last day or hour in words: "by Thu", hard "by Wed 06:00".
+// by is a last day or hour in words: "by Thu", hard "by Wed 06:00", on the day itself
+// "today".
 func (s *sheet) by(r *state.Reading, t time.Time, hard bool) string {
 	if t.IsZero() {
 		return ""
@@ -151,7 +152,11 @@ func (s *sheet) by(r *state.Reading, t time.Time, hard bool) string {
 	day := r.DayOf(t)
 	away := day.Sub(r.Day)
 	when := day.Short()[:3]
-	switch {
+	switch past := t.Before(r.View.On()); {
+	case away == 0 && !past && (!hard || s.endOfDay(t)):
+		return "today"
+	case away == 0:
+		when = t.In(s.zone).Format("15:04")
 	case hard && away <= 6 && away >= -6:
 		when = s.soon(t)
 	case hard:

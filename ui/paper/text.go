@@ -21,6 +21,9 @@ func soft(size float64) look  { return look{size: size, tone: grey} }
 // point is a point of type in millimetres.
 const point = 25.4 / 72
 
+// capital is how high a capital is, of the size of type.
+const capital = 0.7
+
 // Width is how wide a line of text is, mm; size is in points.
 func (s *sheet) Width(text string, size float64, weight scene.Weight) float64 {
 	f := s.face(weight)
@@ -72,6 +75,14 @@ func (s *sheet) text(x, y float64, text string, f look) float64 {
 	s.filling(c) // letters are filled
 	s.pdf.Text(x*s.zoom, y*s.zoom, set)
 	return x + s.width(text, f)
+}
+
+// clear writes a line on white, so that no stroke below runs through it.
+func (s *sheet) clear(x, y float64, text string, f look) {
+	const air = 0.3 // mm
+	high := f.size * point * capital
+	s.rect(scene.Area{X: x, Y: y - high, W: s.width(text, f), H: high}.Inset(-air), 0, white, stroke{})
+	s.text(x, y, text, f)
 }
 
 // ends writes a line that ends at x and gives where it begins.

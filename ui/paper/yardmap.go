@@ -36,6 +36,7 @@ func (f *flow) yardMap(d dayRoute, yard book.YardID, a scene.Area) {
 		}
 		m.way()
 		m.stands()
+		m.vehicleName()
 		m.north(m.emptiest(a))
 	})
 	f.rect(a, 0, none, stroke{black, 0.3})
@@ -75,7 +76,6 @@ func (m smallMap) feature(g book.FeatureDrawn) {
 	case book.VehicleSpot:
 		c := points[0]
 		m.circle(c, 0.7, black, stroke{})
-		m.centre(c.X, c.Y+3.2, "vehicle", soft(7.4))
 	case book.Dwelling:
 		m.polygon(points, band, stroke{grey, 0.25})
 	case book.ColdHollow:
@@ -121,12 +121,12 @@ func (m smallMap) stands() {
 // rowLetter writes the letter of a row of single boxes above its first one, or
 // beside it where the row runs up or down.
 func (m smallMap) rowLetter(letter string, row []scene.Point) {
-	c := row[0]
+	c, w := row[0], m.width(letter, bold(7.8))
 	if d := row[len(row)-1].Sub(c); math.Abs(d.Y) > math.Abs(d.X) {
-		m.ends(c.X-1.5, c.Y+1, letter, bold(7.8))
+		m.clear(c.X-1.5-w, c.Y+1, letter, bold(7.8))
 		return
 	}
-	m.centre(c.X, c.Y-1.5, letter, bold(7.8))
+	m.clear(c.X-w/2, c.Y-1.5, letter, bold(7.8))
 }
 
 // way draws the walk with an arrow on every longer piece.
