@@ -181,7 +181,7 @@ func (w When) Moment(now time.Time, zone *time.Location) calendar.Moment {
 
 // Instant is the instant that a question about a day is asked for: the time
 // that was said; of a day gone by its end, so that all of it counts; of today
-// now; of a day to come its beginning.
+// now; of a day to come its noon.
 func (w When) Instant(now time.Time, zone *time.Location) time.Time {
 	switch today := calendar.DayOf(now, zone); {
 	case !w.At.IsZero():
@@ -191,6 +191,9 @@ func (w When) Instant(now time.Time, zone *time.Location) time.Time {
 	case w.Day == today:
 		return now
 	default:
-		return w.Day.Start(zone)
+		return w.Day.At(noon, 0, zone)
 	}
 }
+
+// noon is the hour at which a day to come is read.
+const noon = 12

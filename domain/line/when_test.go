@@ -33,7 +33,7 @@ func TestParseWhen(t *testing.T) {
 		{"sunday am", "Sun 9 May, morning", "Sun 9 May 09:00"},
 		{"Tue 7:30", "Tue 11 May 07:30", "Tue 11 May 07:30"},
 		{"THU Night", "Thu 13 May, night", "Thu 13 May 23:00"},
-		{"+3", "Tue 18 May", "Tue 18 May 00:00"},
+		{"+3", "Tue 18 May", "Tue 18 May 12:00"},
 		{"-1", "Fri 14 May", "Fri 14 May 23:59"},
 		{"-9 18:00", "Thu 6 May 18:00", "Thu 6 May 18:00"},
 		{"tomorrow noon", "Sun 16 May, midday", "Sun 16 May 13:00"},

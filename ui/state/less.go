@@ -262,7 +262,7 @@ const evening = 18
 func (r *Reading) lastChance(part rules.Part) (last rules.Task, ok bool) {
 	for _, s := range part.Stops {
 		for _, t := range s.Tasks {
-			if t.Hard && !t.PastDue(r.View.On()) && (!ok || t.By.Before(last.By)) {
+			if t.Hard && !t.PastDue(r.View.On()) && t.By.Before(r.Plan().Soon) && (!ok || t.By.Before(last.By)) {
 				last, ok = t, true
 			}
 		}

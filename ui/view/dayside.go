@@ -97,7 +97,15 @@ func (p *sheet) lessButtons(x, y, w float64) {
 		word = "Only " + hoursWord(h) + " each"
 	}
 	y = p.lessButton(scene.Area{X: x, Y: y, W: w}, word, hours, "only hours", less.Hours > 0, 1) + 8
-	p.lessButton(scene.Area{X: x, Y: y, W: w}, "Nobody comes today", state.Less{Nobody: true}, "nobody comes", less.Nobody, 2)
+	p.lessButton(scene.Area{X: x, Y: y, W: w}, p.nobodyWord(), state.Less{Nobody: true}, "nobody comes", less.Nobody, 2)
+}
+
+// nobodyWord names the day on which nobody comes: the one looked at.
+func (p *sheet) nobodyWord() string {
+	if p.s.Away() {
+		return "Nobody comes on " + p.s.Looked().Short()
+	}
+	return "Nobody comes today"
 }
 
 // lessButton draws one of them: a word, and what it means below. While it holds

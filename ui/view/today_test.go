@@ -155,6 +155,9 @@ func TestTheDaysPaneKeepsItsPlaces(t *testing.T) {
 			l := s.Layout()
 			for _, w := range texts(t, window(s), s.Size()) {
 				said := w.Text.Text
+				if said == "Nobody comes on "+s.Day.Short() {
+					said = "Nobody comes today"
+				}
 				if !l.Side.Contains(w.At) || !slices.Contains([]string{"I have only two hours", "Nobody comes today", "Kit to pack"}, said) {
 					continue
 				}
