@@ -22,7 +22,11 @@ func (p *sheet) foot() {
 		return
 	}
 	b := p.s.Book
-	end := p.undoWords(p.keysHint(y)-28, y)
+	need := 0.0 // a refusal is read whole: all else gives way to it
+	if p.s.Note.Bad {
+		need = 24 + p.width(p.s.Note.Text, ink(13))
+	}
+	end := p.undoWords(p.keysHint(y)-28, y, need)
 	p.add(scene.Circle{At: at(24, a.Y+a.H/2), Radius: 4, Fill: p.savedRole()})
 	f := ink2(13)
 	if len(p.s.Pen.Failed) > 0 {
@@ -37,11 +41,14 @@ func (p *sheet) foot() {
 		p.link(x+16, y, "let it go", ink(13).as(scene.Pen), "let go", false)
 		return
 	}
-	if x+24+p.width(b.Name, ink2(13)) > end-20 {
+	if x+24+p.width(b.Name, ink2(13))+need > end-20 {
+		if p.s.Note.Bad {
+			p.noted(x+24, y, end-20)
+		}
 		return // the words of the undo never give way: the book's name does
 	}
 	x = p.text(x+24, y, b.Name, ink2(13))
-	if b.ReadOnly == "" && x+24 < end-160 {
+	if b.ReadOnly == "" && x+24+need < end-160 {
 		x = p.link(x+24, y, p.writtenBy(), ink2(13), "writer", false)
 	}
 	p.noted(x+24, y, end-20)
@@ -112,10 +119,13 @@ func (p *sheet) keysHint(y float64) float64 {
 }
 
 // undoWords writes up to x what undo would take back, or else the last entry, and
-// gives where that begins.
-func (p *sheet) undoWords(x, y float64) float64 {
-	const before = 36 + 28 // the dot, and the air behind what is saved
-	room := max(0, x-before-p.width(p.saved(), ink2(13)))
+// gives where that begins. So much room is kept before it.
+func (p *sheet) undoWords(x, y, keep float64) float64 {
+	const before, least = 36 + 28, 90 // the dot, and the air behind what is saved
+	room := max(0, x-before-p.width(p.saved(), ink2(13))-keep)
+	if keep > 0 && room < least {
+		return x
+	}
 	fitted := func(words string) string { return scene.Shorten(p.measure, words, 13, scene.Regular, room) }
 	if last, ok := p.s.UndoWords(); ok {
 		words := fitted("undo: " + last)

@@ -58,7 +58,7 @@ func (d lateDraw) way(i int, w bee.WayOut, row scene.Area, g wayPlaces) {
 	switch {
 	case i == 0:
 		tone = scene.Good
-	case w.Way == bee.Wait:
+	case w.Way == bee.Wait && !d.s.Away(): // a day ahead alarms nobody
 		tone = scene.Act
 	}
 	box := scene.Rect{Area: scene.Area{X: row.X + 8, Y: row.Y + 1, W: row.W - 16, H: row.H - 2}, Radius: 5, Tag: scene.Tag{Ref: state.WayOf(i)}}
@@ -75,12 +75,26 @@ func (d lateDraw) way(i int, w bee.WayOut, row scene.Area, g wayPlaces) {
 	d.text(g.x, y, letter(i), ink(15).bold())
 	from := d.right(g.kept, y, d.Kept[i].String(), ink(15).semi())
 	d.fit(g.x+24, y, sentence(w.Way.String()), f, from-10)
-	d.fit(g.x+24, y+16, d.Note(i), ink2(13), g.bar.X+60) // below the figures: it has their room
+	d.wayNote(i, w, at(g.x+24, y+16), g)
 	d.takenBar(d.Taken[i], g.bar, y-5, tone)
 	d.right(g.work, y, fmt.Sprintf("%.0f", w.Work.Minutes()), ink(14))
 	if g.costs > 0 {
 		d.fit(g.costs, y, d.cost(i, w), ink2(13), g.to)
 	}
+}
+
+// wayNote writes what a way comes to below its figures, whose room it has, and what it
+// costs where that has no column.
+func (d lateDraw) wayNote(i int, w bee.WayOut, o scene.Point, g wayPlaces) {
+	end := d.fit(o.X, o.Y, d.Note(i), ink2(13), g.bar.X+60)
+	if g.costs > 0 {
+		return
+	}
+	cost := d.cost(i, w)
+	if w.Way == bee.Wait {
+		cost += " lost"
+	}
+	d.widest(end+12, o.Y, g.to, ink2(13), cost, "")
 }
 
 // takenBar draws from how many to how many are accepted: a bar on a hairline that

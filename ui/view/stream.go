@@ -152,12 +152,32 @@ func (f *flow) inTheBuilder() {
 		f.counted(b.Taken.At.Instant, b.Taken.N, raw)
 	} else {
 		f.expected(f.after(b.At.Instant, practice.AcceptedCheck), practice.Take, raw)
+		f.atLeast(max(b.Capped.N, f.ripe()))
 	}
-	if b.Capped.Counted() {
-		f.counted(b.Capped.At.Instant, b.Capped.N, look(scene.Cell, "capped", "capped cells"))
-	} else {
-		f.expected(f.after(b.At.Instant, practice.GraftToCapped), practice.RipeOfTakes, look(scene.Cell, "capped", "capped cells"))
+	capped := look(scene.Cell, "capped", "capped cells")
+	switch {
+	case b.Capped.Counted():
+		f.counted(b.Capped.At.Instant, b.Capped.N, capped)
+	case b.Ripe.Counted():
+		f.counted(b.Ripe.At.Instant, f.ripe(), capped)
+	default:
+		f.expected(f.after(b.At.Instant, practice.GraftToCapped), practice.RipeOfTakes, capped)
 	}
+}
+
+// ripe is how many cells the ripe ones were when they were counted, those given before
+// among them; 0 where nobody counted.
+func (f *flow) ripe() int {
+	if !f.b.Ripe.Counted() {
+		return 0
+	}
+	return max(f.b.Ripe.N, f.b.Living())
+}
+
+// atLeast is what the last stage must have been, since so many were counted after it.
+func (f *flow) atLeast(counted int) {
+	s, n := &f.s.stages[len(f.s.stages)-1], float64(counted)
+	s.n, s.low, s.high = max(s.n, n), max(s.low, n), max(s.high, n)
 }
 
 // inNucs are the stages from the emergence on.
@@ -175,6 +195,9 @@ func (f *flow) inNucs(emerges time.Time) {
 // living is how many of the last stage's cells can emerge: what was culled, dropped
 // or found dead since cannot.
 func (f *flow) living() float64 {
+	if f.b.Ripe.Counted() && !f.b.Capped.Counted() {
+		return float64(f.b.Living())
+	}
 	return max(0, f.last()-float64(f.b.Cells()-f.b.Living()))
 }
 

@@ -66,6 +66,31 @@ func TestAGraftIsExpectedByTheRates(t *testing.T) {
 	}
 }
 
+// TestRipeCellsAreCounted: where nobody counted the take nor the capped cells, the ripe
+// ones that were counted are what the rest is expected of, given or not.
+func TestRipeCellsAreCounted(t *testing.T) {
+	day := calendar.Date(2027, time.May, 11)
+	id, nuc := book.BatchID{2}, book.NucID{3}
+	at := func(d calendar.Day) calendar.Moment { return calendar.On(d, calendar.Morning, time.UTC) }
+	season := book.NewSeason(nil, []book.Entry{
+		{ID: book.EntryID{1}, At: at(day - 11), Fact: book.Grafted{Batch: id, Number: 1, Larvae: 24}},
+		{ID: book.EntryID{2}, At: at(day - 1), Fact: book.RipeCounted{Batch: id, Ripe: 22}},
+		{ID: book.EntryID{3}, At: at(day), Fact: book.NucMadeUp{Nuc: nuc, Cups: 3}},
+		{ID: book.EntryID{4}, At: at(day), Fact: book.CellGiven{Nuc: nuc, Batch: id}},
+	})
+	r := (&state.Book{Season: season}).On(day.At(12, 0, time.UTC), day)
+	stages := streamOf(r, r.Batches()[0]).stages
+	if got := stages[2]; got.n != 22 || !got.counted {
+		t.Errorf("capped: %v counted %v, want 22 counted", got.n, got.counted)
+	}
+	if got := stages[1]; got.n < 22 || got.counted {
+		t.Errorf("taken: %v counted %v, want 22 at least and not counted", got.n, got.counted)
+	}
+	if got, want := stages[3].n, 22*r.Numbers().Get(practice.EmergedOfCells); math.Abs(got-want) > 1e-9 {
+		t.Errorf("%v emerge, want %v", got, want)
+	}
+}
+
 // TestTheFanIsThatOfTheLinks reckons the chain of a graft of 60 by independent
 // arithmetic: every number of larvae with its chance, link by link, where the
 // luck of a batch is two equally likely rates about the mean. Mean and variance
