@@ -185,7 +185,7 @@ func TestEveryRecordOfABatchIsWritten(t *testing.T) {
 	w.fill("along", "what=cells", "count=10").kept()
 	w.fill("back", "what=cells", "count=2").kept()
 	w.fill("dropped", "what=cells", "count=1").kept()
-	w.fill("cage", "cages=61-63,70", "bank=S11").kept()
+	w.fill("cage", "cages=61-63,70", "what=virgins", "bank=S11").kept()
 	w.fill("count", "out=2", "dead=1").kept()
 	got := b()
 	if got.Taken.N != 26 || got.Capped.N != 24 || got.Ripe.N != 23 || got.Culled != 1 || len(got.Signs) != 1 || !got.Incubate ||
