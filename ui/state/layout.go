@@ -205,7 +205,7 @@ func (s State) laneCount(l Layout, y float64) int {
 		return 0
 	}
 	if s.Room == Plan {
-		return s.planLanes(l.Foot.Y-y) * boolInt(s.onWish())
+		return s.planLanes(l, l.Foot.Y-y) * boolInt(s.onWish())
 	}
 	high := l.Foot.Y - y
 	room := int(max(high-panesLeast, high*lanesShare) / LaneHeight)

@@ -21,6 +21,7 @@ type Planning struct {
 	Batch    book.BatchID // the planned batch that is being changed; none: a new one
 	Tries    []PlanTry    // kept to be compared
 	Dates    bool         // other days for the graft stand beside
+	Amounts  int          // which page of the amounts is shown, from 0, where not all have room
 }
 
 // PlanTry is a wish that was kept beside others, with what came of it.

@@ -100,7 +100,8 @@ func (s State) OrderLines(width float64) []OrderLine {
 			p.order(o)
 		}
 		if len(p.sheet.Orders) == 0 {
-			p.said("No order is open", false)
+			p.y = 8
+			p.said("No order is open. Write one down with New order in the card beside: who waits, for how many queens, by when.", false)
 		}
 		p.left()
 	}

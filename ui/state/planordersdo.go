@@ -20,6 +20,19 @@ var orderCommands = []Command{
 func (s State) toOrders() State {
 	s = s.entered(Plan)
 	s.Planning.Page = OrdersPage
+	return s.orderBeside()
+}
+
+// orderBeside is the window with an order selected, whose card stands beside: the one
+// that was, else the first that is open. Without any, nothing is.
+func (s State) orderBeside() State {
+	if s.Selection.Last().Kind == book.KindOrder {
+		return s
+	}
+	s.Selection, s.Trail = Selection{}, nil
+	if open := s.OpenOrders(); len(open) > 0 {
+		s.Selection = Select(open[0].Order.Subject())
+	}
 	return s
 }
 

@@ -2,6 +2,7 @@ package state
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"lidmark/domain/calendar"
@@ -99,12 +100,12 @@ func (s State) otherClicked(day string) State {
 	return s.graftOn(d)
 }
 
-// datesShown is the window with other days for the graft beside, the keys on the
-// first of them, or without.
+// datesShown is the window with other days for the graft beside, the keys on the one
+// that is chosen, or without.
 func (s State) datesShown() State {
 	s.Planning.Dates = !s.Planning.Dates
-	if sheet, _ := s.PlanSheet(); s.Planning.Dates && len(sheet.Others) > 0 {
-		s.Focus = OtherOf(sheet.Others[0].Day)
+	if sheet, _ := s.PlanSheet(); s.Planning.Dates {
+		s.Focus = OtherOf(sheet.Batches[0].Day)
 	}
 	return s
 }
@@ -115,11 +116,12 @@ func (s State) otherBeside(by int) State {
 	if sheet == nil {
 		return s
 	}
-	for i, o := range sheet.Others {
-		if at := i + by; OtherOf(o.Day) == s.Focus && at >= 0 && at < len(sheet.Others) {
-			s.Focus = OtherOf(sheet.Others[at].Day)
-			break
-		}
+	days := []calendar.Day{sheet.Batches[0].Day}
+	for _, o := range sheet.Others {
+		days = append(days, o.Day)
 	}
+	slices.Sort(days)
+	i := slices.IndexFunc(days, func(d calendar.Day) bool { return OtherOf(d) == s.Focus })
+	s.Focus = OtherOf(days[min(max(i+by, 0), len(days)-1)])
 	return s
 }

@@ -1,6 +1,9 @@
 package state
 
 import (
+	"slices"
+
+	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 )
@@ -34,7 +37,7 @@ const (
 	partsLeast   = 246.0
 	bodyLeast    = 190.0  // where less is left below the wish, that scrolls as well
 	PlanWide     = 1200.0 // from here on the parts stand side by side
-	amountsTall  = 330.0
+	amountsTall  = 420.0
 	sureTall     = 300.0
 	whyTall      = 380.0
 	keptShare    = 0.35 // of the ladder's width
@@ -116,11 +119,23 @@ func (s State) keptLines() (n int) {
 // tryRows is how many figures of a try-out are compared.
 const tryRows = 7
 
-// planLanes is how many lanes of planned batches stand above the wish, where there is
-// so much height: one, and two where that leaves the parts in sight.
-func (s State) planLanes(high float64) int {
-	const two = WishHeight + 2*ladderHead + LadderRungs*rungLeast + partsLeast + 2*LaneHeight
-	return min(len(s.PlannedBatches()), 1+boolInt(high >= two))
+// planLanes is how many lanes of planned batches stand above the wish: two at most, and
+// none that takes the parts beside each other their room. So the room stays as it is
+// when a wish is made the plan.
+func (s State) planLanes(l Layout, high float64) int {
+	const beside, most = WishHeight + 2*ladderHead + LadderRungs*rungLeast + partsLeast, 2
+	if l.Window.W < PlanWide {
+		return 0
+	}
+	return min(len(s.PlannedBatches()), max(0, min(most, int((high-beside)/LaneHeight))))
+}
+
+// PlannedUnseen are the planned batches that have no lane in sight.
+func (s State) PlannedUnseen(l Layout) []book.BatchPlan {
+	shown := s.PlannedLanes(l)
+	return slices.DeleteFunc(slices.Clone(s.PlannedBatches()), func(b book.BatchPlan) bool {
+		return slices.ContainsFunc(shown, func(p PlannedLane) bool { return p.Batch == b.Batch })
+	})
 }
 
 // planColumn is the least width of a part, dp.

@@ -16,8 +16,9 @@ import (
 // PlanRung is a step of the ladder as it is told: what, how many, and why then.
 type PlanRung struct {
 	plan.Rung
-	Name, Amount, Why string
-	Pressing          bool // nobody is free for it before its hard hour
+	Name, Amount string
+	Why          []string // clauses, the first one first: a later one is said where it has room
+	Pressing     bool     // nobody is free for it before its hard hour
 }
 
 // ladderSteps are the steps that the ladder shows; the others stand in their words.
@@ -42,19 +43,23 @@ func (s State) PlanRungs(graft int) (all []PlanRung) {
 	t := rungTeller{s: s, sheet: sheet, b: sheet.Batches[graft], stages: sheet.Stages[graft], numbers: s.Present().Numbers(), zone: s.Present().View.Zone()}
 	for _, step := range ladderSteps {
 		r := PlanRung{Rung: t.b.Rung(step), Name: rungNames[step]}
-		r.Amount, r.Why = t.words(step)
+		amount, why := t.words(step)
+		r.Amount, r.Why = amount, strings.Split(why, clauses)
 		switch {
 		case r.NobodyFree:
-			r.Why, r.Pressing = "nobody is free then", true
+			r.Why, r.Pressing = []string{"nobody is free then"}, true
 		case step == plan.DroneComb && r.By <= s.Today():
-			r.Why, r.Pressing = "too late since "+dayMonth(r.By)+": only drones that are there already fly on "+dayMonth(t.b.Rung(plan.Fly).From), true
+			r.Why, r.Pressing = []string{"too late since " + dayMonth(r.By) + ": only drones that are there already fly on " + dayMonth(t.b.Rung(plan.Fly).From)}, true
 		case step.Done() && r.By < s.Today():
-			r.Why, r.Pressing = "was due by "+dayMonth(r.By), true
+			r.Why, r.Pressing = []string{"was due by " + dayMonth(r.By)}, true
 		}
 		all = append(all, r)
 	}
 	return all
 }
+
+// clauses part what is said of a step.
+const clauses = "; "
 
 // dayMonth is a day without its weekday.
 func dayMonth(d calendar.Day) string {
@@ -196,45 +201,6 @@ func larvaeWord(n int) string {
 		return "1 larva"
 	}
 	return fmt.Sprintf("%d larvae", n)
-}
-
-// Needs told: what, how much, what is there.
-
-// PlanAmount is one line of the amounts.
-type PlanAmount struct {
-	Name, Value, Have string
-	Short             bool
-	Used              []practice.Key
-}
-
-// PlanAmounts are what the wish eats, as lines.
-func (s State) PlanAmounts() (all []PlanAmount) {
-	sheet, _ := s.PlanSheet()
-	if sheet == nil {
-		return nil
-	}
-	for _, n := range sheet.Needs {
-		a := PlanAmount{Name: n.Good.String(), Value: strings.TrimSpace(figure(n.Amount) + " " + n.Unit()), Used: n.Good.Used()}
-		switch {
-		case n.Known && n.Short() > 0:
-			a.Have, a.Short = fmt.Sprintf("have %s, %s short", figure(n.Have), figure(n.Short())), true
-		case n.Known:
-			a.Have = "have " + figure(n.Have)
-		case n.OrderBy != 0:
-			a.Have = "order by " + orderBy(n.OrderBy, s.Today())
-		default:
-			a.Have = "from " + n.From.Short()
-		}
-		all = append(all, a)
-	}
-	return all
-}
-
-func orderBy(d, today calendar.Day) string {
-	if d <= today {
-		return "today"
-	}
-	return d.Short()
 }
 
 // figure is an amount with one decimal where it is small and not whole, and in

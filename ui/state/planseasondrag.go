@@ -16,10 +16,11 @@ const FlagRef = "flag"
 // FlagOf names an order there.
 func FlagOf(id book.OrderID) scene.Ref { return scene.Ref{Kind: FlagRef, ID: id.Subject().String()} }
 
-// seasonLanes is how many lanes stand above the clashes.
+// seasonLanes is how many lanes stand above the clashes: all there may be, as long as
+// the first clash with its ways out stays in sight.
 func (s State) seasonLanes(high float64) int {
-	const share = 0.42
-	return min(s.laneCountAll(), max(1, int((high-StripHeight)*share/LaneHeight)))
+	const clash = 200.0
+	return min(s.laneCountAll(), mostLanes, max(1, int((high-StripHeight-clash)/LaneHeight)))
 }
 
 // ClashMark is a clash at the lane of one of its batches.

@@ -110,6 +110,8 @@ func (s State) clashesSaid(n, now int) string {
 	switch {
 	case s.Drag.Kind == PlannedDrag && s.Drag.far():
 		return fmt.Sprintf("So moved: %s, now %d", words, now)
+	case n == 0 && s.laneCountAll() == 0:
+		return "No batch is under way or planned: plan one in Wish, Alt+P"
 	case n == 0:
 		return "No two batches want the same"
 	}
@@ -166,7 +168,11 @@ func (p *seasonLines) owed(s State, all []season.Promise) {
 	switch {
 	case len(all) == 0:
 		p.y = 8
-		p.said(SeasonLine{Cells: []string{"No order needs a graft: what is ready, to be expected or planned is enough"}}, p.width)
+		none := "No order needs a graft: what is ready, to be expected or planned is enough"
+		if len(s.OpenOrders()) == 0 {
+			none = "No order is open: write one down in Orders, Alt+S"
+		}
+		p.said(SeasonLine{Cells: []string{none}}, p.width)
 		return
 	case words != "":
 	case len(all) == 1:

@@ -1,6 +1,9 @@
 package state
 
 import (
+	"cmp"
+	"slices"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
@@ -171,21 +174,43 @@ func (s *PlanSheet) Hours() (h float64) {
 func (s *PlanSheet) OverDays() (n int, told bool) {
 	for _, d := range s.Days {
 		told = told || d.Told
-		n += boolInt(d.Told && d.Wish > 0 && d.Book+d.Wish > d.Free)
+		n += boolInt(d.Over())
 	}
 	return n, told
 }
 
+// Over tells whether the day is longer with the wish than the time there is.
+func (d PlanDay) Over() bool { return d.Told && d.Wish > 0 && d.Book+d.Wish > d.Free }
+
+// Peaks are the places of the longest days of the wish, three at most, each so many days
+// from the next at least.
+func (s *PlanSheet) Peaks(apart int) (at []int) {
+	const most, share = 3, 0.4
+	all := func(i int) float64 { return s.Days[i].Book + s.Days[i].Wish }
+	order := make([]int, len(s.Days))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(all(b), all(a)) })
+	for _, i := range order {
+		near := slices.ContainsFunc(at, func(j int) bool { return max(i-j, j-i) < apart })
+		if len(at) == most || all(i) < share*all(order[0]) {
+			break
+		}
+		if !near && s.Days[i].Wish > 0 {
+			at = append(at, i)
+		}
+	}
+	return at
+}
+
 // MostMinutes is how many minutes a drawing of the days has room for: the longest
-// day, and the time there is where that is not far above.
+// day, and the time there is as far as that is not far above.
 func (s *PlanSheet) MostMinutes() float64 {
-	const least, far = 60, 2
+	const least, far = 60, 1.5
 	longest, free := 0.0, 0.0
 	for _, d := range s.Days {
 		longest, free = max(longest, d.Book+d.Wish), max(free, d.Free*float64(boolInt(d.Told)))
 	}
-	if free <= far*longest {
-		longest = max(longest, free)
-	}
-	return max(least, longest)
+	return max(least, longest, min(free, far*longest))
 }

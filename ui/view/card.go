@@ -111,6 +111,11 @@ func (c *cardDraw) wayBack() {
 // nothing draws the card when nothing is selected: on Today the batch whose
 // hard deadline is past, else the yard shown.
 func (c *cardDraw) nothing() {
+	if c.s.OnOrders() {
+		c.noOrder()
+		c.buttons(button{"New order", "new order", true})
+		return
+	}
 	if c.s.Room == state.Today {
 		for _, f := range c.r.Plan().Hard {
 			if id, ok := f.Of.Batch(); ok {

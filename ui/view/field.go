@@ -50,10 +50,11 @@ func (p *sheet) fieldText(a scene.Area, name string, f state.Field, look fieldLo
 	if f.Text == "" && !on {
 		p.fit(x, base, look.empty, font{look.size, scene.Regular, scene.Ink3}, a.Right())
 	}
-	p.add(scene.Text{At: at(x, base), Text: f.Text, Size: look.size, Weight: look.weight, Role: scene.Ink})
 	if !on {
+		p.add(scene.Text{At: at(x, base), Text: scene.Shorten(p.measure, f.Text, look.size, look.weight, a.W), Size: look.size, Weight: look.weight, Role: scene.Ink})
 		return
 	}
+	p.add(scene.Text{At: at(x, base), Text: f.Text, Size: look.size, Weight: look.weight, Role: scene.Ink})
 	p.rect(scene.Area{X: x + until(caret), Y: base - look.size*0.95, W: 1.6, H: look.size * 1.25}, scene.Pen)
 	for i := range letters { // a click puts the caret before or behind the letter it is on
 		left, right := x+until(i), x+until(i+1)

@@ -39,18 +39,22 @@ func laneArea(a scene.Area, i int) scene.Area {
 // hiddenLanes says beside the names how many batches lie above and below, and
 // leads there.
 func (p *sheet) hiddenLanes(a scene.Area) {
+	x := p.l.Ribbon.X - 12
 	if p.l.Narrow {
-		return
+		x = a.Right() - 22
 	}
 	above, below := p.s.LanesHidden(p.l)
-	p.hiddenLane(above, at(p.l.Ribbon.X-12, a.Y+14), -4, "lanes up")
-	p.hiddenLane(below, at(p.l.Ribbon.X-12, a.Bottom()-12), 4, "lanes down")
+	p.hiddenLane(above, at(x, a.Y+14), -4, "lanes up")
+	p.hiddenLane(below, at(x, a.Bottom()-12), 4, "lanes down")
 }
 
 // hiddenLane is one of them: a figure and a tip that is so high.
 func (p *sheet) hiddenLane(n int, c scene.Point, tip float64, command string) {
 	if n == 0 {
 		return
+	}
+	if w := p.width("+"+thousands(n), ink(12).semi()); p.l.Narrow { // there it lies over the stream
+		p.rect(scene.Area{X: c.X - 14 - w, Y: c.Y - 9, W: w + 24, H: 18}, scene.Ground)
 	}
 	p.add(scene.Poly{Points: []scene.Point{c.Add(at(-5, -tip/2)), c.Add(at(5, -tip/2)), c.Add(at(0, tip))}, Fill: scene.Ink})
 	from := p.right(c.X-8, c.Y+4.5, "+"+thousands(n), ink(12).semi())
@@ -63,12 +67,14 @@ type lane struct {
 	*sheet
 	stream
 	name   string // "Batch 4"
+	number string // what of the name stays where there is no room
 	ref    scene.Ref
 	area   scene.Area
 	r      *state.Reading
 	ribbon state.Ribbon
 	zone   *time.Location
 	now    float64
+	top    float64 // above the stream, for what batches want at once
 	middle float64
 	k      float64 // dp a queen
 	ground scene.Role
@@ -79,6 +85,7 @@ func (p *sheet) lane(b *book.Batch, a scene.Area) {
 	r := p.s.Present()
 	g := p.laneOf(streamOf(r, b), a)
 	g.name, g.ref = fmt.Sprintf("Batch %d", b.Number), state.RefOf(b.Batch.Subject())
+	g.number = g.name
 	p.hit(a, g.ref, strings.TrimRight(g.name+"  "+b.Line, " "))
 	days := scene.Area{X: g.ribbon.X, Y: a.Y, W: a.W - g.ribbon.X, H: a.H}
 	p.clipped(days, scene.Tag{}, func() {
@@ -94,8 +101,12 @@ func (p *sheet) lane(b *book.Batch, a scene.Area) {
 // laneOf is a lane that is begun: its ground, which tells what is selected.
 func (p *sheet) laneOf(f stream, a scene.Area) lane {
 	r := p.s.Present()
-	g := lane{sheet: p, stream: f, r: r, area: a, ribbon: p.l.Ribbon, zone: r.View.Zone(), middle: a.Y + a.H/2 - 6, ground: scene.Ground}
-	g.k = (a.H - 15) / max(34, float64(f.Larvae))
+	g := lane{sheet: p, stream: f, r: r, area: a, ribbon: p.l.Ribbon, zone: r.View.Zone(), ground: scene.Ground}
+	if p.s.OnSeason() {
+		g.top = clashStrip
+	}
+	g.middle = a.Y + (g.top+a.H-12)/2
+	g.k = (a.H - g.top - 15) / max(34, float64(f.Larvae))
 	g.now = instantX(g.ribbon, r.View.On(), g.zone)
 	if p.s.Selection.Has(f.Batch.Batch.Subject()) {
 		g.ground = scene.PenTint
@@ -105,11 +116,19 @@ func (p *sheet) laneOf(f stream, a scene.Area) lane {
 }
 
 // title writes the batch's number and line before its stream, or, where the
-// ribbon has no room for names, over it.
+// ribbon has no room for names, as much of them as stands before the stream, over
+// the frame of today; where the stream begins at the side it is the number alone.
 func (g *lane) title() {
 	if g.l.Narrow {
-		g.rect(scene.Area{X: 10, Y: g.middle - 10, W: g.width(g.name, ink(13).semi()) + 12, H: 14}, g.ground)
-		g.text(16, g.middle+1, g.name, ink(13).semi())
+		f, room := ink(13).semi(), 0.0
+		if len(g.stages) > 0 {
+			room = g.x(g.stages[0].at) - 24
+		}
+		name := scene.Shorten(g.measure, g.say(g.name), f.size, f.weight, max(room, g.width(g.number, f)))
+		g.names = append(g.names, func() {
+			g.rect(scene.Area{X: 10, Y: g.middle - 10, W: g.width(name, f) + 12, H: 14}, g.ground)
+			g.text(16, g.middle+1, name, f)
+		})
 		return
 	}
 	g.fit(16, g.middle, g.name, ink(13).semi(), g.ribbon.X-6)
@@ -159,7 +178,7 @@ func (g *lane) mark(i int, m state.LaneMark) {
 	if m.Hard || m.Clash {
 		role, width = scene.Act, 2.4
 	}
-	top, bottom := g.area.Y+3, g.middle+(g.middle-g.area.Y)-3
+	top, bottom := g.area.Y+g.top+3, g.area.Bottom()-15
 	if m.Clash {
 		c := at(x, g.area.Bottom()-9)
 		g.add(scene.Poly{Points: []scene.Point{c.Add(at(-6, 0)), c.Add(at(0, -6)), c.Add(at(6, 0)), c.Add(at(0, 6))}, Fill: scene.Panel, Stroke: stroke(role, 1.8)},

@@ -17,6 +17,7 @@ import (
 func (p *sheet) plannedLane(b state.PlannedLane, a scene.Area) {
 	g := p.laneOf(plannedStream(b), a)
 	g.name, g.ref = "Planned", b.Ref()
+	g.number = g.name
 	if p.l.Narrow {
 		g.name += " " + plannedName(b)
 	}
@@ -61,12 +62,18 @@ func moveSays(b state.PlannedLane) string {
 	return fmt.Sprintf("%s: %s, before %.0f", says, ofHundred(b.Chance), 100*b.Before)
 }
 
-// plannedSays is a planned batch in one line.
-func plannedSays(b state.PlannedLane) string {
+// plannedGraft is the graft of a planned batch in one line.
+func plannedGraft(b state.PlannedLane) string {
 	says := fmt.Sprintf("graft %s, %d larvae, %d nucs", b.Day.Short(), b.Larvae, b.Nucs)
 	if b.Line != "" {
 		says += ", " + b.Line
 	}
+	return says
+}
+
+// plannedSays is a planned batch in one line.
+func plannedSays(b state.PlannedLane) string {
+	says := plannedGraft(b)
 	if b.Queens > 0 && b.By != 0 {
 		says += fmt.Sprintf("; %d queens by %s: %s", b.Queens, b.By.Short(), ofHundred(b.Chance))
 	}

@@ -35,7 +35,7 @@ func (p *sheet) plan() {
 			d.wish()
 		}
 		if d.all == nil {
-			d.wrap(d.Body.X+state.Edge, d.Ladder.Y+30, "reckoning dates and amounts …", ink(15), d.Body.W-2*state.Edge, 2)
+			d.noAnswer()
 			return
 		}
 		d.ladder()
@@ -51,6 +51,21 @@ func (p *sheet) plan() {
 	p.days()
 }
 
+// noAnswer says why there is no answer: it is on its way, or the wish cannot be read;
+// then the button stands in its place, dashed.
+func (d *planDraw) noAnswer() {
+	x, w := d.Body.X+state.Edge, d.Body.W-2*state.Edge
+	_, wrong := d.s.Wish()
+	if wrong.Field == "" {
+		d.wrap(x, d.Ladder.Y+30, "reckoning dates and amounts …", ink(15), w, 2)
+		return
+	}
+	d.wrap(x, d.Ladder.Y+30, "Dates and amounts stand here as soon as the wish can be read: "+wrong.Why, ink(15), w, 4)
+	if !d.stacks() {
+		d.planButtons(d.Parts[3])
+	}
+}
+
 // partHead writes the head of a part, with a line about it below, and gives where
 // its body begins.
 func (d *planDraw) partHead(a scene.Area, head, says string) float64 {
@@ -59,8 +74,11 @@ func (d *planDraw) partHead(a scene.Area, head, says string) float64 {
 		return a.Y + 36
 	}
 	d.fit(a.X+state.Edge, a.Y+42, says, ink2(13), a.Right()-8)
-	return a.Y + 54
+	return a.Y + partHeads
 }
+
+// partHeads is how high the head of a part and the line about it are, dp.
+const partHeads = 54.0
 
 // ofHundred is a chance in the keeper's words.
 func ofHundred(chance float64) string {
@@ -77,13 +95,18 @@ func ofHundred(chance float64) string {
 // amounts lists what the wish eats, and what of it is there.
 func (d *planDraw) amounts(a scene.Area) {
 	y := d.partHead(a, "Amounts", "")
-	lines := d.s.PlanAmounts()
-	row := min(22, max(15, (a.Bottom()-y-8)/float64(max(1, len(lines)))))
+	const least, most = 24.0, 28.0
+	lines, more := d.s.PlanAmountsIn(int((a.Bottom() - y - 8) / least))
+	row := min(most, max(least, (a.Bottom()-y-8)/float64(max(1, len(lines)+1))))
 	x, to := a.X+state.Edge, a.Right()-14
 	value := x + min(200, (to-x)*0.56)
 	for _, n := range lines {
 		d.amountLine(n, scene.Area{X: x, Y: y, W: to - x, H: row}, value)
 		y += row
+	}
+	if more > 0 {
+		d.link(x, y+row/2+5, plural(more, "more amount", "more amounts"), ink(13.5).as(scene.Pen), "more amounts", false)
+		return
 	}
 	if y+15 < a.Bottom()-8 {
 		d.givers(x, y+15, to, a.Bottom())
@@ -92,7 +115,7 @@ func (d *planDraw) amounts(a scene.Area) {
 
 func (d *planDraw) amountLine(n state.PlanAmount, a scene.Area, value float64) {
 	y := a.Y + a.H/2 + 4
-	size := min(14, a.H-2.5)
+	const size = 14
 	begins := d.right(value, y, n.Value, ink(size).semi())
 	d.fit(a.X, y, n.Name, ink(size), begins-8)
 	f := ink2(13)

@@ -112,7 +112,7 @@ func TestFiguresOfAPlanSayTheirSources(t *testing.T) {
 			said[r.Ref.ID] = r.Reason
 		}
 	}
-	for _, of := range []string{"take", "starters", "graft", "mating flights", "laying"} {
+	for _, of := range []string{"take", "starters", "graft", "mating flights", "accepted, laying"} {
 		if says := said[of]; !strings.Contains(says, ", ") || len(says) < 20 {
 			t.Errorf("%s says %q", of, says)
 		}

@@ -2,7 +2,6 @@ package view
 
 import (
 	"fmt"
-	"strings"
 
 	"lidmark/domain/plan"
 	"lidmark/ui/scene"
@@ -15,8 +14,14 @@ func (d *planDraw) answer(a scene.Area) {
 	if a.H > 90 && a.X > d.Wish.X {
 		d.rule(a.X, a.Y+14, a.X, a.Bottom()-14, scene.Rule)
 	}
+	room := to
+	if d.stacks() { // the button at the foot of the room is far below
+		const wide, high = 156.0, 30.0
+		d.wideButton(scene.Area{X: to - wide, Y: a.Y + 8, W: wide, H: high}, d.planWord(), "plan it", true)
+		room -= wide + 8
+	}
 	if _, wrong := d.s.Wish(); wrong.Field != "" {
-		d.wrap(x, a.Y+30, sentence(wrong.Why), ink(14).as(scene.Act), to-x, 4)
+		d.wrap(x, a.Y+30, sentence(wrong.Why), ink(14).as(scene.Act), room-x, 4)
 		return
 	}
 	if d.all == nil {
@@ -31,20 +36,12 @@ func (d *planDraw) answer(a scene.Area) {
 		f, says = f.as(scene.Ink3), says.as(scene.Ink3)
 	}
 	end := d.text(x, a.Y+30, n+ofHundred(d.all.Chance), f)
-	room := to
-	if a.X == d.Wish.X {
-		room -= 164
-	}
 	d.before(end+12, a.Y+30, room)
 	if words, late := d.answerSays(); late {
-		d.wrap(x, a.Y+50, words, ink(13).as(scene.Act), room-x, 2)
+		d.wrap(x, a.Y+50, words, ink(13).as(scene.Act), to-x, 2)
 	} else {
-		d.fit(x, a.Y+50, words, says, room)
-		d.fit(x, a.Y+67, d.outOfReach(), says, room)
-	}
-	if a.X == d.Wish.X { // the button at the foot of the room is far below
-		const wide, high = 156.0, 34.0
-		d.wideButton(scene.Area{X: to - wide, Y: a.Y + 12, W: wide, H: high}, d.planWord(), "plan it", true)
+		d.fit(x, a.Y+50, words, says, to)
+		d.fit(x, a.Y+67, d.outOfReach(), says, to)
 	}
 	d.turns(x, a.Y+88, to)
 }
@@ -112,9 +109,6 @@ func (d *planDraw) turns(x, y, to float64) {
 	}
 	if !d.s.Planning.Batch.IsZero() {
 		words = [][2]string{{"another batch", "new plan"}, {"take it off the plan", "drop plan"}, {"keep beside", "keep try"}, {back, "forwards"}}
-	}
-	if d.stacks() && d.Wish.W >= state.PlanWide {
-		words = append([][2]string{{strings.ToLower(d.planWord()[:1]) + d.planWord()[1:], "plan it"}}, words...)
 	}
 	for _, w := range words {
 		if x+d.width(w[0], pen) > to {

@@ -9,23 +9,26 @@ import (
 )
 
 // keptShown tells whether anything stands beside the ladder.
-func (d *planDraw) keptShown() bool { return len(d.s.Planning.Tries) > 0 && !d.stacks() }
+func (d *planDraw) keptShown() bool {
+	return !d.stacks() && len(d.s.Planning.Tries)+len(d.s.PlannedUnseen(d.l)) > 0
+}
 
 // stacks tells whether the parts stand below each other.
 func (d *planDraw) stacks() bool { return d.Kept.Y >= d.Ladder.Bottom() || d.Kept.Empty() }
 
-// besideLadder compares what was kept. Where the parts stand below each other it
-// lists what is on the plan as well, which has no lanes there.
+// besideLadder compares what was kept, and lists what is on the plan and has no lane:
+// beside the steps only where nothing was kept.
 func (d *planDraw) besideLadder() {
 	box := d.Kept
 	if box.Empty() {
 		return
 	}
 	y := box.Y + 16
-	if planned := d.s.PlannedBatches(); d.stacks() && len(planned) > 0 {
+	tries, now := d.s.PlanTries()
+	if planned := d.s.PlannedUnseen(d.l); len(planned) > 0 && (d.stacks() || len(tries) == 0) {
 		y = d.plannedLines(planned, box, y)
 	}
-	if tries, now := d.s.PlanTries(); len(tries) > 0 {
+	if len(tries) > 0 {
 		d.tries(tries, now, scene.Area{X: box.X, Y: y, W: box.W, H: box.Bottom() - y})
 	}
 }
@@ -50,9 +53,17 @@ func (d *planDraw) besideLine(box scene.Area, y float64, words, figure string, r
 func (d *planDraw) plannedLines(planned []book.BatchPlan, box scene.Area, y float64) float64 {
 	d.text(box.X, y, "On the plan", ink(14).semi())
 	y += 21
-	for _, b := range planned {
+	for i, b := range planned {
+		if more := len(planned) - i; more > 1 && y+20 > box.Bottom()-4 {
+			d.link(box.X, y, fmt.Sprintf("%d more: season", more), ink(13).as(scene.Pen), "season", false)
+			return y + 34
+		}
 		lane := d.s.PlannedLane(b)
-		d.besideLine(box, y, plannedSays(lane), "", lane.Ref(), b.Batch == d.s.Planning.Batch)
+		figure := ""
+		if lane.Queens > 0 && lane.By != 0 {
+			figure = ofHundred(lane.Chance)
+		}
+		d.besideLine(box, y, plannedGraft(lane), figure, lane.Ref(), b.Batch == d.s.Planning.Batch)
 		y += 20
 	}
 	return y + 14

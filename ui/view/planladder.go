@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"strings"
 
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
@@ -150,7 +151,7 @@ func days(from, to calendar.Day) string {
 // there is more room.
 func (d *planDraw) rungWords(r state.PlanRung, bar scene.Area, y float64) {
 	name, amount, why := ink(14).semi(), ink(14), ink2(13)
-	if r.Pressing {
+	if r.Pressing || !r.Hard.IsZero() {
 		why = why.as(scene.Act)
 	}
 	const gap, apart = 9.0, 14.0
@@ -165,17 +166,32 @@ func (d *planDraw) rungWords(r state.PlanRung, bar scene.Area, y float64) {
 	}
 	left, right := bar.X-gap-from, to-bar.Right()-gap
 	y += 5
-	if whole := wide + apart + d.width(r.Why, why); left >= whole || right < whole && (left >= wide || left > right) {
+	whole, first := wide+apart+d.width(strings.Join(r.Why, "; "), why), wide+apart+d.width(r.Why[0], why)
+	if !r.Hard.IsZero() && r.Amount != "" && max(left, right) < first { // the hard hour never gives way
+		r.Amount = ""
+		d.rungWords(r, bar, y-5)
+		return
+	}
+	if left >= whole || right < whole && (left >= first || right < first && (left >= wide || left > right)) {
 		x := d.right(bar.X-gap, y, r.Amount, amount)
 		x = d.right(x-gap+1, y, scene.Shorten(d.measure, r.Name, name.size, name.weight, max(0, x-gap+1-from)), name)
-		d.rightFit(x-apart, y, r.Why, why, from)
+		d.rightFit(x-apart, y, d.clauses(r.Why, why, x-apart-from), why, from)
 		return
 	}
 	x := d.fit(bar.Right()+gap, y, r.Name, name, to)
 	x = d.fit(x+gap-1, y, r.Amount, amount, to)
 	if to-x > apart+60 {
-		d.fit(x+apart, y, r.Why, why, to)
+		d.fit(x+apart, y, d.clauses(r.Why, why, to-x-apart), why, to)
 	}
+}
+
+// clauses are as many of some clauses as have room, the first one in any case.
+func (d *planDraw) clauses(all []string, f font, room float64) string {
+	n := len(all)
+	for n > 1 && d.width(strings.Join(all[:n], "; "), f) > room {
+		n--
+	}
+	return strings.Join(all[:n], "; ")
 }
 
 // rightFit writes up to x, shortened where it would begin before from, and not at all

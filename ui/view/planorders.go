@@ -210,3 +210,13 @@ func (w *wishLine) toOrders(line float64) {
 		}
 	}
 }
+
+// noOrder is the head of the card beside the orders while none is selected.
+func (c *cardDraw) noOrder() {
+	title, says := "No order is open", "Here stands who gets which queen, once somebody waits for some."
+	if len(c.s.OpenOrders()) > 0 {
+		title, says = "No order is selected", "Choose one in the list: who goes to it stands here."
+	}
+	c.titled(title)
+	c.para(says, ink2(14), whole)
+}

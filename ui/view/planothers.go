@@ -9,10 +9,13 @@ import (
 // is in the way; the day chosen stands among them.
 func (d *planDraw) others(a scene.Area) {
 	x, w := a.X+state.Edge, a.W-2*state.Edge
-	y := d.partHead(a, "Other days for the graft", "the same amounts for "+d.all.By.Short())
-	foot := d.planButtons(a)
-	rows := len(d.all.Others) + 1
-	row := max(26, min(42, (foot-y)/float64(rows)))
+	foot, says := d.planButtons(a), "the same amounts for "+d.all.By.Short()
+	rows := float64(len(d.all.Others) + 1)
+	if foot-a.Y-partHeads < rows*twoLines {
+		says = "" // the wish says the day
+	}
+	y := d.partHead(a, "Other days for the graft", says)
+	row := max(26, min(42, (foot-y)/rows))
 	chosen, told := d.all.Batches[0].Day, false
 	for _, o := range d.all.Others {
 		if !told && o.Day > chosen {
@@ -30,24 +33,28 @@ func (d *planDraw) others(a scene.Area) {
 }
 
 // twoLines is from which height on a day has two lines, dp.
-const twoLines = 36.0
+const twoLines = 33.0
 
 // lastSaid is the last graft of the season that makes sense.
 func (d *planDraw) lastSaid() string {
 	if d.all.Last == 0 {
-		return "last graft of the season: tell the usual weather first"
+		return "last graft: tell the usual weather first"
 	}
-	return "last graft that makes sense: about " + d.all.Last.Short()
+	return "last graft that makes sense: " + d.all.Last.Short()
 }
 
 // chosenDay writes the day of the answer between the others, and gives where the next
 // one begins.
 func (d *planDraw) chosenDay(x, y, w, row float64) float64 {
-	d.add(scene.Rect{Area: scene.Area{X: x - 6, Y: y, W: w + 12, H: row - 2}, Radius: 5, Fill: scene.PenTint})
-	d.right(x+w, y+16, ofHundred(d.all.Chance), ink(14).semi())
-	d.text(x, y+16, d.all.Batches[0].Day.Short(), ink(14).semi())
+	day := d.all.Batches[0].Day
+	d.add(scene.Rect{
+		Area: scene.Area{X: x - 6, Y: y, W: w + 12, H: row - 2}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5),
+		Tag: scene.Tag{Ref: state.OtherOf(day), Reason: "as it stands"},
+	})
+	d.right(x+w, y+14, ofHundred(d.all.Chance), ink(14).semi())
+	d.text(x, y+14, day.Short(), ink(14).semi())
 	if row >= twoLines {
-		d.fit(x, y+32, "as it stands, in time for "+d.all.Nearest.Short(), ink2(12.5), x+w)
+		d.fit(x, y+28, "as it stands, in time for "+d.all.Nearest.Short(), ink2(12.5), x+w)
 	}
 	return y + row
 }
@@ -60,16 +67,16 @@ func (d *planDraw) otherDay(o state.PlanOther, a scene.Area) {
 	}
 	d.add(r)
 	x, to := a.X+6, a.Right()-6
-	end := d.right(to, a.Y+16, ofHundred(o.Chance), ink(14).semi())
-	name := d.text(x, a.Y+16, o.Day.Short(), ink(14).semi())
+	end := d.right(to, a.Y+14, ofHundred(o.Chance), ink(14).semi())
+	name := d.text(x, a.Y+14, o.Day.Short(), ink(14).semi())
 	says, f := "in time for "+o.Ready.Short(), ink2(12.5)
 	if o.Clash != "" {
 		says, f = o.Clash, f.as(scene.Act)
 	}
 	if a.H < twoLines-2 {
-		d.fit(name+10, a.Y+16, says, f, end-8)
+		d.fit(name+10, a.Y+14, says, f, end-8)
 		return
 	}
-	d.fit(name+10, a.Y+16, o.Free, ink2(12.5), end-8)
-	d.fit(x, a.Y+32, says, f, to)
+	d.fit(name+10, a.Y+14, o.Free, ink2(12.5), end-8)
+	d.fit(x, a.Y+28, says, f, to)
 }

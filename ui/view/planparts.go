@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 	"strings"
+	"time"
 
 	"lidmark/domain/practice"
 	"lidmark/ui/scene"
@@ -26,17 +27,19 @@ func (d *planDraw) sure(a scene.Area) {
 	bin := int(math.Ceil(9 / scale))
 	wanted := x + min(w, scale*float64(d.all.Queens))
 	d.rect(scene.Area{X: wanted, Y: y, W: x + w - wanted, H: foot - y - 22}, scene.Sunk)
-	high := map[int]int{}
+	high := map[int]int{} // by bins, of which one begins at the wish
 	tallest := 1
 	all := d.all.Chances.Trials(trials)
+	binOf := func(n int) int { return int(math.Floor(float64(n-d.all.Queens) / float64(bin))) }
 	for _, n := range all {
-		high[n/bin]++
-		tallest = max(tallest, high[n/bin])
+		high[binOf(n)]++
+		tallest = max(tallest, high[binOf(n)])
 	}
+	middle := func(k int) float64 { return x + (float64(d.all.Queens+k*bin)+float64(bin)/2)*scale }
 	pitch := min(9, (foot-y-44)/float64(tallest))
 	at0 := map[int]int{}
 	for _, n := range all {
-		k := n / bin
+		k := binOf(n)
 		role := scene.Bar
 		if n >= d.all.Queens {
 			role = scene.Good
@@ -45,19 +48,40 @@ func (d *planDraw) sure(a scene.Area) {
 			at0[k]++
 			continue // more than can be told apart
 		}
-		d.add(scene.Circle{At: at(x+(float64(k*bin)+float64(bin)/2)*scale, foot-28-pitch*float64(at0[k])), Radius: min(4, max(1.3, pitch*0.45)), Fill: role})
+		d.add(scene.Circle{At: at(middle(k), foot-28-pitch*float64(at0[k])), Radius: min(4, max(1.3, pitch*0.45)), Fill: role})
 		at0[k]++
 	}
 	d.rule(x, foot-22, x+w, foot-22, scene.Ink3)
 	d.add(scene.Line{From: at(wanted, y), To: at(wanted, foot-22), Stroke: stroke(scene.Pen, 1.6)})
 	d.sureWords(x, w, y, wanted)
-	if failed := high[0]; failed >= 3 && failed < trials/2 && d.all.InTime && d.all.Queens > 8*bin {
-		d.text(x+float64(bin)*scale+4, foot-30, fmt.Sprintf("%d grafts fail", failed), ink2(12))
-	}
+	d.failing(high, binOf(0), middle, foot-28, pitch, wanted)
 	for n := 0; n <= most; n += tickOf(most) {
 		d.centre(x+scale*float64(n), foot-8, fmt.Sprint(n), ink2(12))
 	}
 	d.promises(x, w, foot)
+}
+
+// failing says beside the dots at none how many grafts fail, low where no dots are, and
+// not at all where there are some up to the head.
+func (d *planDraw) failing(high map[int]int, none int, middle func(int) float64, y, pitch, wanted float64) {
+	failed, f := high[none], ink2(12)
+	says := fmt.Sprintf("%d grafts fail", failed)
+	x := middle(none) + 9
+	to := x + d.width(says, f) + 4
+	if failed < 3 || failed >= trials/2 || !d.all.InTime || to > wanted {
+		return
+	}
+	above := 0
+	for k := none + 1; middle(k)-5 < to; k++ {
+		above = max(above, high[k])
+	}
+	if above >= failed { // it would not be told any more of which dots it speaks
+		return
+	}
+	if above > 0 {
+		y -= pitch*float64(above) + 3
+	}
+	d.text(x, y, says, f)
 }
 
 // tickOf is how far apart figures stand on an axis up to most.
@@ -109,10 +133,11 @@ func (d *planDraw) minutes(a scene.Area) {
 	x, w := a.X+state.Edge+26, a.W-2*state.Edge-26
 	foot := a.Bottom() - 44
 	most := d.all.MostMinutes()
-	k, column := (foot-y-10)/most, w/float64(len(days))
+	k, column := (foot-y-18)/most, w/float64(len(days))
 	for i, day := range days {
 		d.minuteBar(day, scene.Area{X: x + float64(i)*column, Y: foot, W: column, H: k}, y)
 	}
+	d.peaks(scene.Area{X: x, Y: foot, W: column, H: k})
 	for m := minuteTick(most); m <= most; m += minuteTick(most) {
 		d.right(x-6, foot-m*k+4, fmt.Sprintf("%.0f", m), ink2(12))
 		d.rule(x-4, foot-m*k, x, foot-m*k, scene.Ink3)
@@ -125,7 +150,7 @@ func (d *planDraw) minutes(a scene.Area) {
 		}
 	}
 	legend := "pale: work in the book"
-	if slices.ContainsFunc(days, func(day state.PlanDay) bool { return day.Told && day.Free > 0 && day.Free <= most }) {
+	if slices.ContainsFunc(days, func(day state.PlanDay) bool { return day.Told && day.Free > 0 }) {
 		legend = "line: the time you have; pale: in the book"
 	}
 	d.fit(a.X+state.Edge, foot+34, legend, ink2(12.5), a.Right()-8)
@@ -159,7 +184,7 @@ func (d *planDraw) hoursSaid() string {
 // minuteBar is one day: its place and, as its height, the dp of a minute.
 func (d *planDraw) minuteBar(day state.PlanDay, a scene.Area, top float64) {
 	k := a.H
-	if day.Told && day.Rests {
+	if w := day.Day.Weekday(); day.Told && day.Rests || w == time.Saturday || w == time.Sunday {
 		d.rect(scene.Area{X: a.X, Y: top, W: a.W, H: a.Y - top}, scene.Sunk)
 	}
 	bar := func(from, to float64, role scene.Role) {
@@ -170,17 +195,31 @@ func (d *planDraw) minuteBar(day state.PlanDay, a scene.Area, top float64) {
 	all := day.Book + day.Wish
 	bar(0, day.Book, scene.Rule)
 	bar(day.Book, all, scene.Ink2)
-	if day.Told && all > day.Free && day.Wish > 0 {
+	if day.Over() {
 		bar(max(day.Free, day.Book), all, scene.Act)
 	}
-	if day.Told && !day.Rests && day.Free*k <= a.Y-top {
-		d.rule(a.X, a.Y-day.Free*k, a.Right(), a.Y-day.Free*k, scene.Ink3)
+	if day.Told && !day.Rests { // more than is drawn lies along the top
+		y := max(top+1, a.Y-day.Free*k)
+		d.rule(a.X, y, a.Right(), y, scene.Ink3)
 	}
 	reason := fmt.Sprintf("%s: %.0f min of this plan, %.0f in the book", day.Day.Short(), day.Wish, day.Book)
 	if day.Told {
 		reason += fmt.Sprintf(", %.0f free", day.Free)
 	}
 	d.hit(scene.Area{X: a.X, Y: top, W: a.W, H: a.Y - top}, scene.Ref{Kind: state.FigureRef, ID: day.Day.String()}, reason)
+}
+
+// peaks writes the minutes of the longest days above their bars; in an area as that of
+// [planDraw.minuteBar], of the first day.
+func (d *planDraw) peaks(a scene.Area) {
+	for _, i := range d.all.Peaks(int(math.Ceil(30 / a.W))) {
+		day, f := d.all.Days[i], ink2(12).semi()
+		if day.Over() {
+			f = f.as(scene.Act)
+		}
+		all := day.Book + day.Wish
+		d.centre(a.X+(float64(i)+0.5)*a.W, a.Y-all*a.H-4, fmt.Sprintf("%.0f", all), f)
+	}
 }
 
 // numbersSaid names the numbers on which something stands, each with where it comes

@@ -8,8 +8,11 @@ import (
 	"lidmark/ui/state"
 )
 
-// clashesInTime marks at the foot of each lane the days on which its batch wants what
-// others want; those of the clash that is chosen are thick.
+// clashStrip is how high the strip above a stream is in which clashes lie, dp.
+const clashStrip = 4.0
+
+// clashesInTime marks above each stream the days on which its batch wants what others
+// want; those of the clash that is chosen are thick.
 func (d seasonDraw) clashesInTime() {
 	var ids []book.BatchID
 	for _, b := range d.s.Lanes(d.l) {
@@ -31,12 +34,12 @@ func (d seasonDraw) clashInTime(m state.ClashMark, lane scene.Area) {
 	if to <= x {
 		return
 	}
-	a := scene.Area{X: x, Y: lane.Bottom() - 3, W: max(to-x, 6), H: 2}
+	a := scene.Area{X: x, Y: lane.Y + 1, W: max(to-x, 6), H: 2}
 	if m.Chosen || d.hovers(m.Ref) {
-		a.Y, a.H = a.Y-1.5, 4
+		a.Y, a.H = lane.Y, clashStrip
 	}
 	d.rect(a, scene.Act)
-	d.hit(scene.Area{X: a.X, Y: lane.Bottom() - 8, W: a.W, H: 8}, m.Ref, m.Says)
+	d.hit(scene.Area{X: a.X, Y: lane.Y, W: a.W, H: 2 * clashStrip}, m.Ref, m.Says)
 }
 
 // strip draws the orders on the days on which they are due, each a flag that can be

@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"lidmark/domain/plan"
@@ -27,12 +28,7 @@ func (d *planDraw) why(a scene.Area) {
 	y := d.partHead(a, "Why "+plural(d.all.Larvae, "larva", "larvae"), "")
 	d.right(a.Right()-state.Edge, a.Y+24, "likely (10–90 %)", ink2(12.5))
 	foot := d.planButtons(a)
-	told := d.told()
-	raises := d.raisesHeight()
-	row := min(32, (foot-y-raises)/float64(max(1, len(told))))
-	if row < 26 {
-		raises, row = 0, min(32, (foot-y)/float64(max(1, len(told))))
-	}
+	told, row, raises := d.stageRows(foot - y)
 	for i, s := range told {
 		d.stageLine(s, i == len(told)-1, scene.Area{X: a.X + state.Edge, Y: y, W: a.W - 2*state.Edge, H: row})
 		y += row
@@ -42,13 +38,33 @@ func (d *planDraw) why(a scene.Area) {
 	}
 }
 
-// told are the stages that are told, with the rates of those before them that are
-// not.
-func (d *planDraw) told() (told []plan.Stage) {
+// leastStage is how high a stage is at least, dp: under it the bars touch the letters.
+const leastStage = 24.0
+
+// untold are the stages that are left out where there is little room, the first of them
+// first: what goes without saying, or is said in the ladder.
+var untold = []plan.Link{plan.Grafted, plan.Placed, plan.RipeOfTaken, plan.Taken}
+
+// stageRows are the stages that have room, how high each is, and what is left below for
+// what raises the chance.
+func (d *planDraw) stageRows(room float64) (told []plan.Stage, row, raises float64) {
+	told, raises = d.told(nil), d.raisesHeight()
+	if row = min(32, (room-raises)/float64(len(told))); row >= 26 {
+		return told, row, raises
+	}
+	for i := 0; i < len(untold) && room/float64(len(told)) < leastStage; i++ {
+		told = d.told(untold[:i+1])
+	}
+	return told, min(32, room/float64(len(told))), 0
+}
+
+// told are the stages that are told but for some, with the rates of those before them
+// that are not.
+func (d *planDraw) told(but []plan.Link) (told []plan.Stage) {
 	share := 1.0
 	for _, s := range d.all.Stages[0] {
 		share *= s.Share
-		if stageNames[s.Link] != "" {
+		if stageNames[s.Link] != "" && !slices.Contains(but, s.Link) {
 			s.Share = share
 			told, share = append(told, s), 1
 		}
@@ -71,7 +87,7 @@ func (d *planDraw) stageLine(s plan.Stage, last bool, a scene.Area) {
 	}
 	d.right(a.Right(), a.Y+12, says, ink(13).semi())
 	k := a.W / float64(max(1, d.all.Larvae))
-	y, high, role := a.Y+16, min(5, max(3, a.H-17)), scene.Bar
+	y, high, role := a.Y+16.5, min(5, a.H-20), scene.Bar
 	if last {
 		role = scene.Good
 	}
@@ -120,8 +136,11 @@ func (d *planDraw) planButtons(a scene.Area) float64 {
 		return y - 16 - float64(lines)*scene.LineHeight(13)
 	}
 	says := fmt.Sprintf("A day late: %s; cells a day late: %.0f lost", ofHundred(d.all.ADay), d.all.Late)
-	if d.s.Planning.Dates {
+	switch {
+	case d.s.Planning.Dates:
 		says = sentence(d.lastSaid())
+	case a.H < 300: // the ladder says it too
+		return y - 8
 	}
 	end := d.fit(x, y-12, says, ink2(12.5), x+w)
 	if d.s.Planning.Dates {
@@ -142,7 +161,7 @@ func (d *planDraw) planWord() string {
 // is on its way.
 func (d *planDraw) refusal() string {
 	c, _ := state.CommandNamed("plan it")
-	if !d.now {
+	if _, wrong := d.s.Wish(); !d.now && wrong.Field == "" {
 		return ""
 	}
 	return sentence(c.Reason(d.s))
