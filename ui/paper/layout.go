@@ -56,6 +56,9 @@ func layoutTitle(laid state.Laid, in string) string {
 	if laid.Name == "" {
 		return "Layout of " + in
 	}
+	if laid.From.IsZero() {
+		return fmt.Sprintf("Try-out “%s” of %s", laid.Name, in)
+	}
 	return fmt.Sprintf("Layout “%s” of %s", laid.Name, in)
 }
 
@@ -92,7 +95,7 @@ func (d *layoutSheet) stands(ctx context.Context) error {
 	}
 	for i := range d.laid.Try.Stands {
 		s := &d.laid.Try.Stands[i]
-		first := []string{s.Letter, fmt.Sprintf("%.0f°", s.Turn)}
+		first := []string{s.Letter, fmt.Sprintf("%.0f°", yard.Bearing(s.Turn))}
 		if len(s.Nucs) == 0 {
 			if err := t.put(ctx, listLine{look: plain(9), cells: append(first, "", "no box", "", "")}); err != nil {
 				return err

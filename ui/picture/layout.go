@@ -23,7 +23,8 @@ func layout(s *state.State) {
 			send(s, e.Search(func(state.LayoutFound) bool { return true }))
 		}
 	}
-	if !s.OnLayout() {
+	if !s.OnLayout() || len(s.Laying.Try.Stands) == 0 {
+		s.Note = state.Note{}
 		return
 	}
 	var left, up, turned []book.StandID
@@ -42,12 +43,16 @@ func layout(s *state.State) {
 	done(s, up, slices.Repeat([]state.Msg{state.Keyed{Key: "Up"}}, steps)...)
 	*s = typed(*s, state.LayoutName, "turned and spread")
 	send(s, state.Keyed{Key: "Return"})
-	send(s, state.Keyed{Key: "Escape"})
-	send(s, state.Keyed{Key: "Escape"})
+	for s.Focus != (scene.Ref{}) || len(s.Laying.Pick) > 0 {
+		send(s, state.Keyed{Key: "Escape"})
+	}
 }
 
 // done picks stands of the try-out and does something with them.
 func done(s *state.State, stands []book.StandID, does ...state.Msg) {
+	if len(stands) == 0 {
+		return
+	}
 	mods := state.Mods(0)
 	for _, id := range stands {
 		tag := scene.Tag{Ref: state.TriedStand(id)}

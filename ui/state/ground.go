@@ -206,11 +206,19 @@ func (s State) zoomed(p scene.Point, factor float64) State {
 }
 
 func zoom(factor float64) func(State) (State, []Effect) {
-	return pure(func(s State) State { return s.zoomed(s.Layout().MapFrame().Centre(), factor) })
+	return pure(func(s State) State {
+		if s.OnLayout() {
+			return s.zoomedTry(s.LayingAreas().Try.Centre(), factor)
+		}
+		return s.zoomed(s.Layout().MapFrame().Centre(), factor)
+	})
 }
 
 // fitted is the map back at the whole yard.
 func (s State) fitted() State {
+	if s.OnLayout() {
+		return s.laid(func(l *Laying) { l.Camera, l.Still = scene.Camera{}, false })
+	}
 	s.Map = maps.Clone(s.Map)
 	delete(s.Map, s.MapYard())
 	return s

@@ -78,7 +78,7 @@ func (s State) tryOf(y book.YardID) *Laying {
 
 // freeName is a name that no try-out of the yard has.
 func freeName(kept []book.Layout) string {
-	for i := len(kept) + 1; ; i++ {
+	for i := 1; ; i++ {
 		name := fmt.Sprintf("try-out %d", i)
 		if !slices.ContainsFunc(kept, func(l book.Layout) bool { return l.Name == name }) {
 			return name
@@ -91,6 +91,7 @@ func (s State) OnLayout() bool { return s.Book != nil && s.Fill == LayoutFill &&
 
 // stoodSo is the window with a changed try-out, which can be stepped back from.
 func (s State) stoodSo(next yard.Layout) State {
+	s.Note = Note{} // what was refused before is past
 	l := *s.Laying
 	l.past, l.ahead = append(l.past[:len(l.past):len(l.past)], l.Try), nil
 	l.Try = next
@@ -205,17 +206,7 @@ func (s State) triesClicked(r scene.Ref) State {
 // written into the book as it is drawn.
 func (s State) onStands() bool { return s.OnLayout() && !s.Laying.Ground }
 
-// onTry says why a command cannot run that does one thing in a try-out and another
-// elsewhere; onTryDo runs it.
-func onTry(in, elsewhere func(State) string) func(State) string {
-	return func(s State) string {
-		if s.onStands() {
-			return in(s)
-		}
-		return elsewhere(s)
-	}
-}
-
+// onTryDo is a command that does one thing in a try-out and another elsewhere.
 func onTryDo(in func(State) State, elsewhere func(State) (State, []Effect)) func(State) (State, []Effect) {
 	return func(s State) (State, []Effect) {
 		if s.onStands() {

@@ -189,6 +189,11 @@ func (s State) wheeledTry(m Wheeled) State {
 	if m.DY > 0 {
 		factor = 1 / zoomStep
 	}
-	c := s.LayingCamera(s.LayingAreas().Try).Zoom(m.At, factor)
+	s.Hover = scene.Tag{} // the map goes away under it
+	return s.zoomedTry(m.At, factor)
+}
+
+func (s State) zoomedTry(at scene.Point, factor float64) State {
+	c := s.LayingCamera(s.LayingAreas().Try).Zoom(at, factor)
 	return s.laid(func(l *Laying) { l.Camera, l.Still = c, false })
 }

@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
-	"lidmark/domain/calendar"
 	"lidmark/domain/yard"
 )
 
@@ -16,13 +15,13 @@ var layoutCommands = []Command{
 	{Name: "layout", Does: "lay the yard out: a try-out beside it", Word: "Lay it out", Keys: "Alt+Z", Why: noLayout, Do: pure(State.toLayout)},
 	{Name: "turn left", Does: "turn the picked stands 15° left", Word: "Turn left", Keys: "[", Why: noPick, Do: turning(-15)},
 	{Name: "turn right", Does: "turn the picked stands 15° right", Word: "Turn right", Keys: "]", Why: noPick, Do: turning(15)},
-	{Name: "swing", Does: "turn the picked stands together by 15°", Word: "Swing", Keys: "W", Why: noPicks, Do: editing(func(l *Laying) yard.Layout { return l.Try.Swung(l.Pick, 15) })},
-	{Name: "line up", Does: "set the picked stands in a line", Word: "Line up", Keys: "L", Why: noPicks, Do: editing(func(l *Laying) yard.Layout { return l.Try.Lined(l.Pick) })},
-	{Name: "spread", Does: "spread the picked stands evenly", Word: "Spread", Keys: "S", Why: noPicks, Do: editing(func(l *Laying) yard.Layout { return l.Try.Spread(l.Pick) })},
-	{Name: "bend", Does: "bend the picked stands into an arc", Word: "Arc", Keys: "A", Why: noPicks, Do: editing(bent)},
-	{Name: "double", Does: "new stands beside the picked ones", Word: "Double", Keys: "D", Why: noPick, Do: pure(State.doubled)},
+	{Name: "swing", Does: "turn the picked stands together by 15°", Word: "Swing", Keys: "W", Why: noPicks, Do: editing("that changes nothing", func(l *Laying) yard.Layout { return l.Try.Swung(l.Pick, 15) })},
+	{Name: "line up", Does: "set the picked stands in a line", Word: "Line up", Keys: "L", Why: noPicks, Do: editing("they stand in a line already", func(l *Laying) yard.Layout { return l.Try.Lined(l.Pick) })},
+	{Name: "spread", Does: "spread the picked stands evenly", Word: "Spread", Keys: "S", Why: noPicks, Do: editing("they stand evenly already", func(l *Laying) yard.Layout { return l.Try.Spread(l.Pick) })},
+	{Name: "bend", Does: "bend the picked stands into an arc", Word: "Arc", Keys: "A", Why: noPicks, Do: editing("they stand in that arc already", bent)},
+	{Name: "double", Does: "new stands beside the picked ones", Word: "New beside", Keys: "D", Why: noPick, Do: pure(State.doubled)},
 	{Name: "hold", Does: "hold the picked stands; again: free", Word: "Hold", Keys: "H", Why: noPick, Do: pure(State.heldFast)},
-	{Name: "mark fronts", Does: "mark the fronts on picked stands", Word: "Mark fronts", Keys: "M", Why: noPick, Do: editing(marked)},
+	{Name: "mark fronts", Does: "mark the fronts on picked stands", Word: "Mark fronts", Keys: "M", Why: noPick, Do: editing("they are marked so already", marked)},
 	{Name: "grid", Does: "stands snap to half metres, or not", Word: "Snap", Keys: "G", Why: noTryOut, Do: pure(State.gridded)},
 	{Name: "measure", Does: "measure: two clicks", Word: "Measure", Keys: "R", Why: noTryOut, Do: State.rulered},
 	{Name: "ground tools", Does: "draw the ground, or set stands", Word: "Ground", Keys: "T", Why: noTryOut, Do: State.groundTools},
@@ -35,7 +34,7 @@ var layoutCommands = []Command{
 	{Name: "stop layout", Does: "stop and keep the best so far, like Esc", Word: "Stop", Why: notLooking, Do: layoutStopped},
 	{Name: "new layout", Does: "another try-out, begun as this one is", Word: "Another", Why: noEdit, Do: pure(State.triedAnother)},
 	{Name: "keep layout", Does: "keep the try-out", Word: "Keep the try-out", Keys: "Ctrl+S", Why: noKeepLayout, Do: State.layoutKept},
-	{Name: "plan layout", Does: "make the try-out the plan of the yard", Word: "Make it the plan", Why: noKeepLayout, Do: State.layoutPlanned},
+	{Name: "plan layout", Does: "make the try-out the plan of the yard", Word: "Make it the plan", Why: noPlanLayout, Do: State.layoutPlanned},
 	{Name: "drop layout", Does: "throw the try-out away", Word: "Throw it away", Why: noDropLayout, Do: State.layoutDropped},
 }
 
@@ -143,26 +142,47 @@ func noKeepLayout(s State) string {
 	if t := s.LayoutSheet(); t == nil || len(t.Changes) == 0 {
 		return "the try-out is the yard as it stands: change something first"
 	}
+	if s.unchanged() {
+		return "it is kept as it stands"
+	}
 	return ""
+}
+
+func noPlanLayout(s State) string {
+	if why := noKeepLayout(s); why != "" && !s.unchanged() {
+		return why
+	}
+	if t := s.LayoutSheet(); s.unchanged() && t.InBook.Planned() && t.InBook.From >= t.Safe {
+		return "it is the plan from " + t.InBook.From.Short() + " already"
+	}
+	return noPen(s)
 }
 
 func noDropLayout(s State) string {
 	if why := noEdit(s); why != "" {
 		return why
 	}
-	if s.Laying.ID.IsZero() {
+	if s.LayoutSheet().InBook == nil {
 		return "the try-out was never kept"
 	}
 	return noPen(s)
 }
 
-// editing is a command that changes how the picked stands stand.
-func editing(change func(*Laying) yard.Layout) func(State) (State, []Effect) {
-	return pure(func(s State) State { return s.stoodSo(change(s.Laying)) })
+// editing is a command that changes how the picked stands stand; already says that they
+// stand so.
+func editing(already string, change func(*Laying) yard.Layout) func(State) (State, []Effect) {
+	return pure(func(s State) State {
+		next := change(s.Laying)
+		if s.Laying.Try.Alike(next) {
+			s.Note = Note{Text: already}
+			return s
+		}
+		return s.stoodSo(next)
+	})
 }
 
 func turning(degrees float64) func(State) (State, []Effect) {
-	return editing(func(l *Laying) yard.Layout { return l.Try.Turned(l.Pick, degrees) })
+	return editing("that changes nothing", func(l *Laying) yard.Layout { return l.Try.Turned(l.Pick, degrees) })
 }
 
 // bent is the picked stands in an arc that is a fifth of its chord deep.
@@ -228,15 +248,43 @@ func (s State) gridded() State {
 
 // doubled sets new stands beside the picked ones, and picks those.
 func (s State) doubled() State {
-	const beside = 2 // m to the south, so that one walks between
+	east, north := s.Laying.roomBeside()
 	ids := s.Pen.IDs
 	ids.Deed()
 	letters := s.Laying.freeLetters()
 	name := func() (book.StandID, string) { return book.StandID(ids.Next()), letters() }
 	were := len(s.Laying.Try.Stands)
-	s = s.stoodSo(s.Laying.Try.Doubled(s.Laying.Pick, 0, -beside, name))
+	s = s.stoodSo(s.Laying.Try.Doubled(s.Laying.Pick, east, north, name))
 	s.Pen.IDs = ids
 	return s.picked(false, s.Laying.all()[were:]...)
+}
+
+// roomBeside is how far beside the picked stands, m, as many new ones lie on nothing that
+// stands: to the south, where that is free.
+func (l *Laying) roomBeside() (east, north float64) {
+	const (
+		beside = 2   // so that one walks between
+		clear  = 1.4 // from middle to middle
+		most   = 10  // of such steps
+	)
+	free := func(east, north float64) bool {
+		for _, a := range l.Try.Stands {
+			for _, b := range l.Try.Stands {
+				if l.has(a.ID) && math.Hypot(a.At.X+east-b.At.X, a.At.Y+north-b.At.Y) < clear {
+					return false
+				}
+			}
+		}
+		return true
+	}
+	for step := 1.0; step <= most; step++ {
+		for _, way := range [][2]float64{{0, -1}, {0, 1}, {1, 0}, {-1, 0}} {
+			if east, north = beside*step*way[0], beside*step*way[1]; free(east, north) {
+				return east, north
+			}
+		}
+	}
+	return 0, -beside
 }
 
 // freeLetters gives names for new stands in turn, none of which a stand has.
@@ -283,7 +331,7 @@ func (s State) nudged(key string) State {
 // layoutKept writes the try-out down.
 func (s State) layoutKept() (State, []Effect) {
 	s, fact := s.keptLayout()
-	return s.write(fmt.Sprintf("try-out %q kept", s.Laying.Name), calendar.Instantly(s.Now), fact)
+	return s.layoutWritten("kept try-out “"+s.Laying.Name+"”", fact)
 }
 
 // keptLayout is the try-out as a fact, with an id if it has none yet.
@@ -302,8 +350,8 @@ func (s State) keptLayout() (State, book.LayoutTried) {
 func (s State) layoutPlanned() (State, []Effect) {
 	from := s.LayoutSheet().Safe
 	s, fact := s.keptLayout()
-	return s.write(
-		fmt.Sprintf("try-out %q made the plan from %s", s.Laying.Name, from.Short()), calendar.Instantly(s.Now),
+	return s.layoutWritten(
+		"made “"+s.Laying.Name+"” the plan from "+from.Short(),
 		fact, book.LayoutPlanned{Layout: fact.Layout, Yard: fact.Yard, From: from},
 	)
 }
@@ -311,5 +359,5 @@ func (s State) layoutPlanned() (State, []Effect) {
 func (s State) layoutDropped() (State, []Effect) {
 	l := s.Laying
 	s = s.tryAnew().laid(func(l *Laying) { l.ID = book.LayoutID{} })
-	return s.write(fmt.Sprintf("try-out %q thrown away", l.Name), calendar.Instantly(s.Now), book.LayoutDropped{Layout: l.ID, Yard: l.Yard})
+	return s.layoutWritten("threw away try-out “"+l.Name+"”", book.LayoutDropped{Layout: l.ID, Yard: l.Yard})
 }

@@ -31,6 +31,9 @@ func (s State) LayoutParts() (all []LayoutPart) {
 			"Draw what is on the ground first: boundary, hedge, water, where the vehicle stands. Then write below how many boxes there are to be, and press “more boxes”: places are found for them.",
 		}})
 	}
+	if says := s.LayoutStatus(); says != "" {
+		all[0].Lines = []string{says}
+	}
 	if len(t.Changes) == 0 {
 		all[0].Title = "A try-out beside the yard"
 		all = append(all, LayoutPart{Title: "Nothing is changed yet", Lines: []string{

@@ -25,6 +25,8 @@ type LayoutSheet struct {
 	Whole    bool          // sun, round and faults are reckoned too
 	Compared *yard.Compared
 	Kept     []KeptLayout  // the try-outs that were kept, but this one
+	InBook   *book.Layout  // the try-out as the book has it; nil: it has not
+	AsInBook bool          // all stands as the book has it
 	Shades   []yard.Shadow // on the ground, at the hour ShadesAt
 	ShadesAt time.Time
 }
@@ -79,6 +81,7 @@ type laidOut struct {
 	search   *LayoutSearch
 	searches int
 	spared   *LayoutSpared
+	written  asWritten
 }
 
 // LayoutSheet is what the try-out comes to; nil where none is worked at.
@@ -146,6 +149,7 @@ func (o laidOut) reckon(key layoutKey, l *Laying, whole bool) laidOut {
 	} else if o.sheet != nil {
 		sheet.Try.apartAs(o.sheet.Try.Standing)
 	}
+	sheet.InBook, sheet.AsInBook = l.inBook(r.View, o.now.Layout)
 	sheet.Changes = yard.ChangesOf(sheet.Now.Layout, sheet.Try.Layout, o.drift, driftOf(try, n))
 	sheet.work(r, n)
 	o.sheet, o.is = sheet, key

@@ -51,7 +51,7 @@ func sinceWhen(r *Reading, l yard.Layout) (since calendar.Day) {
 
 // standSays is a stand in a few words.
 func standSays(st *yard.Stand) string {
-	words := fmt.Sprintf("%s  at %.1f m east, %.1f m north; turned %.0f°", st.Letter, st.At.X, st.At.Y, st.Turn)
+	words := fmt.Sprintf("%s  at %.1f m east, %.1f m north; turned %.0f°", st.Letter, st.At.X, st.At.Y, yard.Bearing(st.Turn))
 	if st.Fixed {
 		words += "; it stays where it is"
 	}
@@ -64,7 +64,7 @@ func FrontSays(st *yard.Stand, n *yard.Nuc) string {
 	if mark == "" {
 		mark = "no front mark"
 	}
-	return fmt.Sprintf("%s  entrance %.0f°, %s", n.Name, wrapped(n.Bearing+st.Turn), mark)
+	return fmt.Sprintf("%s  entrance %.0f°, %s", n.Name, yard.Bearing(n.Bearing+st.Turn), mark)
 }
 
 func wrapped(degrees float64) float64 {

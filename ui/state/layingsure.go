@@ -83,6 +83,9 @@ func (s State) LayoutPlanWord() string {
 	if t == nil || len(t.Changes) == 0 {
 		return "Make it the plan"
 	}
+	if s.unchanged() && t.InBook.Planned() && t.InBook.From >= t.Safe {
+		return "The plan from " + t.InBook.From.Short()
+	}
 	return "Make it the plan for " + t.Safe.Short()
 }
 

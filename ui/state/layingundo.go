@@ -9,7 +9,7 @@ import (
 // UndoWords are what undo would take back: the last step of the try-out while one is
 // worked at, else the last deed; ok is false where there is none.
 func (s State) UndoWords() (words string, ok bool) {
-	if s.onStands() {
+	if s.onStands() && !s.asWrote(s.Pen.Done) {
 		if len(s.Laying.past) == 0 {
 			return "", false
 		}
@@ -23,12 +23,30 @@ func (s State) UndoWords() (words string, ok bool) {
 
 // lastStep is the last step of the try-out in words.
 func (l *Laying) lastStep() string {
-	changes := yard.ChangesOf(l.past[len(l.past)-1], l.Try, nil, nil)
+	before := l.past[len(l.past)-1]
+	changes := yard.ChangesOf(before, l.Try, nil, nil)
 	switch len(changes) {
 	case 0:
-		return "what is held"
+		return heldWords(before, l.Try)
 	case 1:
 		return changes[0].Words()
 	}
 	return fmt.Sprintf("%d stands changed", len(changes))
+}
+
+// heldWords say which stands are held in a layout and were free before, or the other way
+// round.
+func heldWords(before, l yard.Layout) string {
+	word, letters := "hold", []string{}
+	for i := range min(len(l.Stands), len(before.Stands)) {
+		if st := l.Stands[i]; st.Fixed != before.Stands[i].Fixed {
+			if letters = append(letters, st.Letter); !st.Fixed {
+				word = "free"
+			}
+		}
+	}
+	if len(letters) == 1 {
+		return word + " stand " + letters[0]
+	}
+	return word + " stands " + inRuns(letters)
 }

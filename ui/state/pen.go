@@ -8,8 +8,8 @@ import (
 
 // penCommands are the commands that write, or take back what was written.
 var penCommands = []Command{
-	{Name: "undo", Does: "undo what was written last", Keys: "Ctrl+Z", Why: onTry(noStepBack, nothingDone), Do: onTryDo(State.steppedBack, undo)},
-	{Name: "redo", Does: "redo it", Keys: "Ctrl+Y Ctrl+Shift+Z", Why: onTry(noStepOn, nothingUndone), Do: onTryDo(State.steppedOn, redo)},
+	{Name: "undo", Does: "undo what was written last", Keys: "Ctrl+Z", Why: noUndo, Do: undoLast},
+	{Name: "redo", Does: "redo it", Keys: "Ctrl+Y Ctrl+Shift+Z", Why: noRedo, Do: redoLast},
 	{Name: "again", Does: "write again what was not written", Word: "Try again", Why: nothingFailed, Do: again},
 	{Name: "let go", Does: "drop what was not written", Word: "Let it go", Why: nothingFailed, Do: pure(letGo)},
 	{Name: "write", Does: "write what the form says", Word: "Write", Keys: "Ctrl+Enter", Why: noForm, Do: State.submit},

@@ -21,10 +21,8 @@ type Laid struct {
 func (s State) printLayout() (State, []Effect) {
 	l := s.Laying
 	laid := Laid{Yard: l.Yard, Name: l.Name, Try: l.Try}
-	for _, kept := range s.Present().View.Layouts(l.Yard) {
-		if kept.Layout == l.ID {
-			laid.From = kept.From
-		}
+	if s.unchanged() {
+		laid.From = s.LayoutSheet().InBook.From
 	}
 	e := Print{
 		Paper: LayoutPaper, Name: paperNames[LayoutPaper] + " " + s.Present().Day.Short(), Reading: s.Present(), Book: s.Book.Name, Yard: l.Yard,

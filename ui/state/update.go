@@ -25,6 +25,9 @@ func Update(s State, m Msg) (State, []Effect) {
 	more = append(more, asks...)
 	next, asks = next.layingTyped(s).layingOut()
 	more = append(more, asks...)
+	if next.OnLayout() != s.OnLayout() && next.Note == s.Note {
+		next.Note = Note{} // it was about the room that is left
+	}
 	next, effects = next.walked(s).turnedPage().carded(s), append(effects, more...)
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
 		next = next.scrolled(CardPlace, -off)

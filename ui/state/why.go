@@ -35,7 +35,8 @@ func noneNeeds(s State) string {
 }
 
 func noMap(s State) string {
-	if s.Book == nil || s.Layout().Map.Empty() {
+	tried := s.OnLayout() && !s.LayingAreas().Try.Empty()
+	if s.Book == nil || !tried && s.Layout().Map.Empty() {
 		return "no map is shown"
 	}
 	return ""

@@ -128,28 +128,28 @@ func (d *layingDraw) costs(a scene.Area) {
 	}
 }
 
+// costRows are what it costs in words, the same rows whatever is changed: while a better
+// layout is looked for none goes.
 func (d *layingDraw) costRows() [][2]string {
-	if len(d.is.Changes) == 0 {
-		return [][2]string{{"moves", "none yet"}}
-	}
-	var rows [][2]string
+	rows := [][2]string{{"moves", "none"}, {"to mark", "none"}, {"work", "none"}, {"walk a round", "…"}}
 	if d.is.Carried > 0 {
-		rows = append(rows, [2]string{"moves", plural(d.is.Carried, "nuc", "nucs") + ", after dusk"})
+		rows[0][1] = plural(d.is.Carried, "nuc", "nucs") + ", after dusk"
 	}
 	if d.is.Fronts > 0 {
-		rows = append(rows, [2]string{"to mark", plural(d.is.Fronts, "front", "fronts")})
+		rows[1][1] = plural(d.is.Fronts, "front", "fronts")
 	}
 	if d.is.Minutes > 0 {
-		rows = append(rows, [2]string{"work", minutes(d.is.Minutes)})
+		rows[2][1] = minutes(d.is.Minutes)
 	}
-	if d.is.Whole {
-		walk := fmt.Sprintf("%.0f → %.0f m", d.is.Now.Round, d.is.Try.Round)
-		if d.is.Now.Round == 0 {
-			walk = fmt.Sprintf("%.0f m", d.is.Try.Round)
-		} else if fmt.Sprintf("%.0f", d.is.Now.Round) == fmt.Sprintf("%.0f", d.is.Try.Round) {
-			walk = fmt.Sprintf("%.0f m, as today", d.is.Try.Round)
+	if now, try := fmt.Sprintf("%.0f", d.is.Now.Round), fmt.Sprintf("%.0f m", d.is.Try.Round); d.is.Whole {
+		switch {
+		case d.is.Now.Round == 0:
+			rows[3][1] = try
+		case now+" m" == try:
+			rows[3][1] = try + ", as today"
+		default:
+			rows[3][1] = now + " → " + try
 		}
-		rows = append(rows, [2]string{"walk a round", walk})
 	}
 	return rows
 }

@@ -175,7 +175,7 @@ func TestAMapOfALayoutHasItsScale(t *testing.T) {
 			if metres.MatchString(w.Text.Text) {
 				scales[w.clip]++
 			}
-			dots += map[bool]int{true: 1}[strings.HasSuffix(w.Text.Text, "today") && w.At.Y < a.Try.Y && w.At.X > a.Try.X && w.At.X < a.Try.Right()]
+			dots += map[bool]int{true: 1}[strings.HasSuffix(w.Text.Text, "today") && w.At.Y > a.Tools.Bottom() && w.At.Y < a.Try.Y && w.At.X > a.Try.X && w.At.X < a.Try.Right()]
 		}
 		if scales[a.Try] != 1 || !a.Now.Empty() && scales[a.Now] != 1 || dots != 1 {
 			t.Errorf("%v: scales %v, %d words for the dots", size, scales, dots)

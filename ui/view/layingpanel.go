@@ -2,8 +2,8 @@ package view
 
 import (
 	"fmt"
-	"slices"
 
+	"lidmark/domain/yard"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -131,7 +131,7 @@ func (d *layingDraw) pickedFields(x, y, w float64) float64 {
 	for i, f := range []struct{ name, word, now, says string }{
 		{state.LayoutEast, "east, m", fmt.Sprintf("%.1f", first.At.X), "metres to the east of the yard’s origin; Enter moves"},
 		{state.LayoutNorth, "north, m", fmt.Sprintf("%.1f", first.At.Y), "metres to the north of the yard’s origin; Enter moves"},
-		{state.LayoutTurn, "turned, °", fmt.Sprintf("%.0f", first.Turn), "degrees clockwise from north; Enter turns"},
+		{state.LayoutTurn, "turned, °", fmt.Sprintf("%.0f", yard.Bearing(first.Turn)), "degrees clockwise from north; Enter turns"},
 	} {
 		left := x + float64(i)*(wide+gap)
 		d.text(left, y+36, f.word, ink2(12))
@@ -177,12 +177,9 @@ func (d *layingDraw) panelFoot(y float64) {
 }
 
 // smallButtons draws what else is done with a try-out, as much as there is room for;
-// the rest has keys. What was never kept cannot be thrown away.
+// the rest has keys. Each keeps its place, whether it can be done or not.
 func (d *layingDraw) smallButtons(x, y, to float64) {
-	words := []struct{ word, command string }{{"Keep", "keep layout"}, {"Print", "print layout"}, {"Drop", "drop layout"}, {"Further", "search further"}}
-	if d.s.Laying.ID.IsZero() {
-		words = slices.Delete(words, 2, 3)
-	}
+	words := []struct{ word, command string }{{"Keep", "keep layout"}, {"Print", "print layout"}, {"Further", "search further"}, {"Drop", "drop layout"}}
 	for _, b := range words {
 		if x+d.width(b.word, ink(14).medium())+28 > to {
 			return

@@ -26,7 +26,7 @@ var layingTools = []layingTool{
 	{"Line up", "line up"},
 	{"Spread", "spread"},
 	{"Arc", "bend"},
-	{"Double", "double"},
+	{"New beside", "double"},
 	{"Hold", "hold"},
 	{"Mark fronts", "mark fronts"},
 	{"Snap", "grid"},

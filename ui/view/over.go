@@ -28,7 +28,11 @@ func (p *sheet) tip() {
 	w := min(p.width(p.say(reason), f), tipWidth)
 	lines := min(len(scene.Wrap(p.measure, p.say(reason), f.size, f.weight, w+1)), tipLines)
 	o := p.s.Pointer.Add(at(14, 20))
-	box := scene.Area{X: min(o.X, p.l.Window.W-w-24), Y: o.Y, W: w + 16, H: 26 + float64(lines-1)*scene.LineHeight(f.size)}
+	right := p.l.Window.W
+	if p.s.OnLayout() && p.l.Main.Contains(p.s.Pointer) && w+24 < p.l.Main.W {
+		right = p.l.Main.Right() // the card says what the try-out changes
+	}
+	box := scene.Area{X: min(o.X, right-w-24), Y: o.Y, W: w + 16, H: 26 + float64(lines-1)*scene.LineHeight(f.size)}
 	if box.Bottom() > p.l.Window.H {
 		box.Y = p.s.Pointer.Y - 10 - box.H
 	}
