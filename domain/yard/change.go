@@ -79,7 +79,9 @@ func (l Layout) Alike(o Layout) bool {
 	return slices.EqualFunc(l.Stands, o.Stands, func(a, b Stand) bool {
 		return a.ID == b.ID && a.Letter == b.Letter && a.Places == b.Places && a.Fixed == b.Fixed &&
 			distance(a.At, b.At) < metres && math.Abs(math.Remainder(a.Turn-b.Turn, 360)) < degrees &&
-			slices.EqualFunc(a.Nucs, b.Nucs, func(m, n Nuc) bool { return m.ID == n.ID && m.Place == n.Place && m.Bearing == n.Bearing && m.Mark == n.Mark })
+			slices.EqualFunc(a.Nucs, b.Nucs, func(m, n Nuc) bool {
+				return m.ID == n.ID && m.Place == n.Place && m.Bearing == n.Bearing && m.Mark == n.Mark
+			})
 	})
 }
 
