@@ -108,11 +108,11 @@ func TestThereIsAlwaysALine(t *testing.T) {
 	if w.Walk.Done != 12 || w.Walk.Nucs != 12 {
 		t.Errorf("%d of %d", w.Walk.Done, w.Walk.Nucs)
 	}
-	w.types("A3 e s5")
+	w.types("A3 e0 s5")
 	if now, _ := w.Walk.Row(); !now.Any() || !w.rowInSight() || w.Typed("walk.line") != "" {
 		t.Errorf("after a line the walk stands at %+v", now)
 	}
-	if typed := func(r state.WalkRow) bool { return r.Title == "A3" && r.Typed == "e s5" }; !slices.ContainsFunc(w.Walk.Rows, typed) {
+	if typed := func(r state.WalkRow) bool { return r.Title == "A3" && r.Typed == "e0 s5" }; !slices.ContainsFunc(w.Walk.Rows, typed) {
 		t.Error("A3 has no row of what was typed")
 	}
 	w.write("A5 e").press("Up").press("Down")
