@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -196,47 +195,17 @@ func kindOf(to *book.FeatureKind, word string) error {
 }
 
 // drawn are the facts of a sheet that the book does not hold yet.
-func (d *desk) drawn(s geofile.Sheet, y *book.Yard) (facts []book.Fact) {
-	was := map[book.FeatureID]book.FeatureDrawn{}
-	for _, f := range y.Features {
-		was[f.Feature] = f
-	}
-	for _, f := range s.Features {
-		f.Yard = y.Yard
-		if f.Feature.IsZero() {
-			f.Feature = book.FeatureID(d.ids.Next())
-		}
-		if !geofile.SameFeature(was[f.Feature], f) {
-			facts = append(facts, f)
-		}
-	}
-	for _, f := range s.Stands {
-		if f, news := d.standOf(f, y); news {
-			facts = append(facts, f)
+func (d *desk) drawn(s geofile.Sheet, y *book.Yard) []book.Fact {
+	facts := geofile.News(s, d.view(), y.Yard)
+	for i, f := range facts {
+		switch f := f.(type) {
+		case book.FeatureDrawn:
+			f.Feature = cmp.Or(f.Feature, book.FeatureID(d.ids.Next()))
+			facts[i] = f
+		case book.StandSet:
+			f.Stand = cmp.Or(f.Stand, book.StandID(d.ids.Next()))
+			facts[i] = f
 		}
 	}
 	return facts
-}
-
-// standOf is a stand of a file as the book would hold it, and whether that is news:
-// one known by its letter alone keeps all but its place.
-func (d *desk) standOf(f book.StandSet, y *book.Yard) (set book.StandSet, news bool) {
-	f.Yard = y.Yard
-	for s := range d.view().Stands(y.Yard) {
-		at := f.At
-		if geofile.SamePlace(s.At, at) {
-			at = s.At
-		}
-		switch set := f; {
-		case f.Stand.IsZero() && strings.EqualFold(s.Letter, f.Letter):
-			set = s.StandSet
-			set.At = at
-			return set, set != s.StandSet
-		case s.StandSet.Stand == f.Stand && !f.Stand.IsZero():
-			set.At = at
-			return set, set != s.StandSet
-		}
-	}
-	f.Stand = cmp.Or(f.Stand, book.StandID(d.ids.Next()))
-	return f, true
 }

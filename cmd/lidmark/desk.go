@@ -93,6 +93,8 @@ func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
 		d.work(tell, func(ctx context.Context, tell func(state.Msg)) { d.openBook(ctx, e.Path, tell) })
 	case state.ReadList:
 		d.work(tell, func(_ context.Context, tell func(state.Msg)) { tell(readList(e)) })
+	case state.ReadGround:
+		d.work(tell, func(_ context.Context, tell func(state.Msg)) { tell(d.readGround(e)) })
 	case state.ReadPhoto:
 		d.work(tell, func(_ context.Context, tell func(state.Msg)) { tell(readPhoto(e)) })
 	case state.ReadWeather:

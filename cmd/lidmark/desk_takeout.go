@@ -8,6 +8,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
 	"lidmark/storage"
+	"lidmark/storage/geofile"
 	"lidmark/storage/ics"
 	"lidmark/storage/jsonl"
 	"lidmark/storage/table"
@@ -50,6 +51,12 @@ func (d *desk) written(w io.Writer, e state.TakeOut, season *book.Season) error 
 	case state.CalendarFile:
 		now := season.At(d.clock())
 		return ics.Write(w, events(now), now.Zone(), now.On())
+	case state.GroundFile:
+		origin, err := originOf(v, e.Yard)
+		if err != nil {
+			return err
+		}
+		return geofile.Write(w, geofile.SheetOf(v, e.Yard), origin, book.Exactly)
 	default:
 		return jsonl.WriteSeason(w, season, book.Exactly)
 	}

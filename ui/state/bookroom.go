@@ -15,7 +15,7 @@ var bookCommands = append([]Command{
 	{Name: "copy now", Does: "make a checked copy now", Word: "Copy now", Why: noFile, Do: func(s State) (State, []Effect) { return s, []Effect{CopyBook{}} }},
 	{Name: "copy to", Does: "make a checked copy elsewhere, on a stick", Word: "Copy elsewhere", Why: noFile, Do: copyTo},
 	{Name: "check book", Does: "read the whole book and say what is wrong with it", Word: "Check the book", Why: noFile, Do: func(s State) (State, []Effect) { return s, []Effect{CheckBook{}} }},
-	{Name: "take in", Does: "take in another book, entries as JSON Lines, or a list (CSV, XLSX)", Word: "Take in a file", Why: noTakingIn, Do: chooseTakenIn},
+	{Name: "take in", Does: "take in another book, entries as JSON Lines, a list (CSV, XLSX), or a ground (GeoJSON, GPX)", Word: "Take in a file", Why: noTakingIn, Do: chooseTakenIn},
 	{Name: "take in weather", Does: "take in weather by the hour or by the day: a table (CSV, XLSX), or a forecast saved as JSON", Word: "Take in a weather file", Why: noPen, Do: chooseWeather},
 }, takeOutCommands()...)
 
@@ -86,7 +86,7 @@ func copyTo(s State) (State, []Effect) {
 }
 
 func chooseTakenIn(s State) (State, []Effect) {
-	return s, []Effect{ChooseFile{For: "take in", Kinds: []string{".lidmark", ".jsonl", ".csv", ".xlsx"}}}
+	return s, []Effect{ChooseFile{For: "take in", Kinds: []string{".lidmark", ".jsonl", ".csv", ".xlsx", ".geojson", ".gpx"}}}
 }
 
 // restored asks into which file a new book is made of the copy at a path: by its
@@ -127,6 +127,8 @@ func (s State) choseForBook(m Chose) (State, []Effect) {
 	switch {
 	case m.For == "take in weather":
 		return s.choseWeather(m.Path)
+	case m.For == "take in ground", (m.For == "take in" || m.For == "drop") && isGround(m.Path):
+		return s.choseGround(m.Path)
 	case m.For == "lay photograph":
 		return s, []Effect{ReadPhoto{m.Path}}
 	case m.For == "copy to":
@@ -144,7 +146,7 @@ func (s State) choseForBook(m Chose) (State, []Effect) {
 	}
 	for i, f := range openForms {
 		if m.For == f.command {
-			return s, []Effect{TakeOut{OpenForm(i), withEnding(m.Path, f.endings()...), s.Reading().View.On()}}
+			return s, []Effect{TakeOut{OpenForm(i), withEnding(m.Path, f.endings()...), s.Reading().View.On(), s.MapYard()}}
 		}
 	}
 	return s.choseAtStart(m)

@@ -24,6 +24,7 @@ type (
 		Form OpenForm
 		Path string
 		On   time.Time
+		Yard book.YardID // whose ground it is
 	}
 	// CheckBook reads the whole book and tells what is wrong with it.
 	CheckBook struct{}
@@ -75,8 +76,8 @@ type Licence struct{ Of, Terms, Text string }
 // OpenForm is an open form in which the book leaves.
 type OpenForm uint8
 
-// The open forms: all entries as JSON Lines, tables as CSV, and deadlines as a
-// calendar file.
+// The open forms: all entries as JSON Lines, tables as CSV, deadlines as a
+// calendar file, and a yard's ground as GeoJSON.
 const (
 	AllEntries OpenForm = iota
 	NucTable
@@ -85,6 +86,7 @@ const (
 	PlanTable
 	OrderTable
 	CalendarFile
+	GroundFile
 )
 
 // openForm is an open form: the name of its command, what it is, and how its file
@@ -109,6 +111,7 @@ var openForms = [...]openForm{
 	PlanTable:    {"take out plans", "the planned batches, as a table (CSV or XLSX)", ".csv"},
 	OrderTable:   {"take out orders", "the orders, as a table (CSV or XLSX)", ".csv"},
 	CalendarFile: {"take out calendar", "deadlines with alarms, as a calendar file (iCalendar)", ".ics"},
+	GroundFile:   {"take out ground", "the ground of the yard on the map and its stands, as GeoJSON", ".geojson"},
 }
 
 // BookPage is what stands beside the facts of the book.

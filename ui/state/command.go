@@ -44,7 +44,7 @@ var byName, byKey = index()
 
 // allCommands are the rows of all tables, one behind the other.
 func allCommands() []Command {
-	all := slices.Concat(windowCommands, headsCommands, reachCommands, layoutCommands, drawCommands, photoCommands, planCommands, seasonCommands, orderCommands, reviewCommands, numberCommands, bookCommands, startCommands, listCommands, penCommands, cardCommands, recordCommands, tickCommands, lessCommands, crewCommands, lateCommands, printCommands, nextCommands)
+	all := slices.Concat(windowCommands, headsCommands, reachCommands, layoutCommands, drawCommands, photoCommands, groundFileCommands, planCommands, seasonCommands, orderCommands, reviewCommands, numberCommands, bookCommands, startCommands, listCommands, penCommands, cardCommands, recordCommands, tickCommands, lessCommands, crewCommands, lateCommands, printCommands, nextCommands)
 	for _, rec := range records {
 		all = append(all, rec.command())
 	}

@@ -155,3 +155,20 @@ func TestThePointerIsToldOnTheGround(t *testing.T) {
 		t.Errorf("%v, %.2f m long, %v", at, long, ok)
 	}
 }
+
+func TestTheWindIsSaidByItsName(t *testing.T) {
+	w := layingOut(t).press("T")
+	for typed, want := range map[string]float64{"W": 270, "nne": 22.5, "240": 240, "0": 0} {
+		w.tap(state.FieldNamed(state.DrawWind), 0).write(typed).press("Enter").settle()
+		if wind := w.Present().View.Yard(w.Laying.Yard).Wind; wind.Value != want || w.Typed(state.DrawWind) != "" {
+			t.Errorf("%q: wind %+v, %q", typed, wind, w.Note.Text)
+		}
+	}
+	w.tap(state.FieldNamed(state.DrawWind), 0).write("up")
+	if asks := w.GroundAsks(); !strings.Contains(asks[0].Wrong, "such as W") {
+		t.Errorf("%q is taken: %+v", "up", asks[0])
+	}
+	if w.press("Enter"); !strings.Contains(w.Note.Text, "such as W") {
+		t.Errorf("it says %q", w.Note.Text)
+	}
+}

@@ -44,7 +44,8 @@ type InBook struct {
 	Laying *Laying                 // the try-out of a layout that is worked at, or was; nil: none
 	Laid   map[book.YardID]*Laying // those that were worked at in other yards
 
-	Drawing Drawing // what is being drawn on its ground
+	Drawing Drawing     // what is being drawn on its ground
+	Brought *GroundRead // what a file has of it, looked at before it is kept; nil: none
 
 	Start Start  // a new book while it is begun
 	Bring *Bring // the list that is brought; nil: none

@@ -10,7 +10,7 @@ import (
 // stands, or the other way round.
 func (s State) groundTools() (State, []Effect) {
 	s, effects := s.drawingLeft()
-	s.Selection = Selection{}
+	s.Selection, s.Brought = Selection{}, nil
 	s = s.laid(func(l *Laying) { l.Ground = !l.Ground })
 	if s.Laying.Ground {
 		return s.stilled(), effects
@@ -26,6 +26,8 @@ type GroundAsk struct {
 	Now           string // what stands there while nothing is typed
 	Command, Does string
 	Says          string // what to type
+	Wrong         string // why what is typed cannot be taken
+	Short         bool   // the field is short though it has no unit
 }
 
 // DrawWord is what is being drawn; "" where nothing is.
@@ -54,9 +56,12 @@ func (s State) GroundAsks() (asks []GroundAsk) {
 		}
 		return asks
 	}
-	wind := GroundAsk{Word: "wind mostly from", Unit: "°", Field: DrawWind, Command: "set wind", Does: "Set"}
+	wind := GroundAsk{Word: "wind mostly from", Field: DrawWind, Command: "set wind", Does: "Set", Short: true, Says: "from where it mostly blows: W, SSW, or degrees from north such as 240"}
 	if from := s.Present().View.Yard(s.Laying.Yard).Wind; from.Said() {
-		wind.Now = fmt.Sprintf("%.0f", from.Value)
+		wind.Now = windWords(from.Value)
+	}
+	if s.Typed(DrawWind) != "" {
+		wind.Wrong = noWind(s)
 	}
 	asks = append(asks, wind)
 	if len(s.groundPhoto().JPEG) > 0 {

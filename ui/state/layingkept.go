@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
 	"lidmark/domain/yard"
 	"lidmark/ui/scene"
@@ -17,11 +18,11 @@ type KeptLayout struct {
 
 // keptOf are the try-outs of a yard that were kept, with what is held against others:
 // not with what is wrong with how they stand.
-func keptOf(r *Reading, id book.YardID, g yard.Ground) (all []KeptLayout) {
+func keptOf(r *Reading, id book.YardID, g yard.Ground, sun calendar.Day) (all []KeptLayout) {
 	n, now := r.Numbers(), yard.Of(r.View, id)
 	for _, l := range r.View.Layouts(id) {
 		side := sideOf(now.Try(l.LayoutTried).With(r.Course.Holding), n)
-		side.Sunny = yard.SunnyFronts(side.Layout, g, r.Day, n)
+		side.Sunny = yard.SunnyFronts(side.Layout, g, sun, n)
 		_, side.Round = yard.RoundOf(side.Layout, g)
 		all = append(all, KeptLayout{l, side})
 	}

@@ -17,6 +17,8 @@ func (s State) keyLaying(m Keyed) (State, []Effect, bool) {
 			s = s.WithField(s.InField(), Field{})
 		}
 		s.Focus = scene.Ref{}
+	case s.Brought != nil:
+		s = s.groundLeft()
 	case s.laidOut.search.Looking():
 		next, effects := layoutStopped(s)
 		return next, effects, true

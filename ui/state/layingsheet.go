@@ -29,6 +29,7 @@ type LayoutSheet struct {
 	AsInBook bool          // all stands as the book has it
 	Shades   []yard.Shadow // on the ground, at the hour ShadesAt
 	ShadesAt time.Time
+	SunDay   calendar.Day  // whose sun and shade are reckoned
 }
 
 // LayoutSide is one of the two layouts with its figures.
@@ -76,6 +77,7 @@ type laidOut struct {
 	since   calendar.Day
 	kept    []KeptLayout
 	shades  []yard.Shadow
+	sun     calendar.Day
 	at      time.Time // of the shades
 
 	search   *LayoutSearch
@@ -123,14 +125,15 @@ func (o laidOut) reckon(key layoutKey, l *Laying, whole bool) laidOut {
 		o.reading, o.yard = r, l.Yard
 		o.holds = holdsOf(r, l.Yard)
 		o.now = sideOf(holding(yard.Of(r.View, l.Yard)), n)
-		o.now.whole(ground, r.Day, n)
+		o.sun = yard.SunDay(r.View, r.View.Yard(l.Yard), r.Day)
+		o.now.whole(ground, o.sun, n)
 		o.now.Standing = r.standingOf(o.now.Layout, func(book.StandID) scene.Ref { return TodayGround })
 		o.drift = driftOf(o.now.Layout, n)
 		o.since = sinceWhen(r, o.now.Layout)
-		o.kept = keptOf(r, l.Yard, ground)
-		o.shades, o.at = shadesBy(ground, r.Day, r.View.Zone(), n)
+		o.kept = keptOf(r, l.Yard, ground, o.sun)
+		o.shades, o.at = shadesBy(ground, o.sun, r.View.Zone(), n)
 	}
-	sheet.Shades, sheet.ShadesAt = o.shades, o.at
+	sheet.Shades, sheet.ShadesAt, sheet.SunDay = o.shades, o.at, o.sun
 	sheet.Now, sheet.Since = o.now, o.since
 	try := holding(l.Try)
 	if sheet.Full = sheet.Now.Cost.Virgins < 1; sheet.Full {
@@ -145,7 +148,7 @@ func (o laidOut) reckon(key layoutKey, l *Laying, whole bool) laidOut {
 	sheet.Try = sideOf(try, n)
 	sheet.Try.Standing = r.standingOf(try, TriedStand)
 	if whole {
-		sheet.Try.whole(ground, r.Day, n)
+		sheet.Try.whole(ground, o.sun, n)
 	} else if o.sheet != nil {
 		sheet.Try.apartAs(o.sheet.Try.Standing)
 	}

@@ -62,6 +62,7 @@ func faults(t *LayoutSheet) []LayoutPart {
 		part.Title = "Faults of the places"
 		part.Lines = append(part.Lines, "• "+g.Words())
 	}
+	part.Lines = append(part.Lines, "Sun and shade are those of "+t.SunDay.Short()+".")
 	return []LayoutPart{part}
 }
 

@@ -90,6 +90,8 @@ func (s State) update(m Msg) (State, []Effect) {
 		return s.tookIn(m), nil
 	case PhotoRead:
 		return s.photoRead(m)
+	case GroundRead:
+		return s.groundRead(m), nil
 	case LayoutsCompared:
 		return s.layoutsTaken(m), nil
 	case Working:

@@ -19,14 +19,14 @@ func (c *cardDraw) filePage() {
 	c.y += 34
 	c.text(c.x, c.y, "Take in", ink(16).semi())
 	c.y += 20
-	c.para("Another book with the work of somebody else, entries as JSON Lines, or a list of your own (CSV, XLSX). Taken in twice changes nothing. Or drag the file onto the window", ink2(14), 6)
+	c.para("Another book with the work of somebody else, entries as JSON Lines, a list of your own (CSV, XLSX), or the ground of a yard (GeoJSON, GPX). Taken in twice changes nothing. Or drag the file onto the window", ink2(14), 6)
 	c.y += 4
-	c.bookButtons("take in", "take in weather")
+	c.bookButtons("take in", "take in weather", "take in ground")
 	c.y += 20
 	c.text(c.x, c.y, "Take out", ink(16).semi())
 	c.y += 20
 	c.para("A table is a workbook where you let its name end in .xlsx, else it is CSV", ink2(14), 3)
-	for _, name := range []string{"take out entries", "take out nucs", "take out batches", "take out looks", "take out calendar"} {
+	for _, name := range []string{"take out entries", "take out nucs", "take out batches", "take out looks", "take out calendar", "take out ground"} {
 		c.takeOut(name)
 	}
 }

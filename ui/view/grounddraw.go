@@ -10,6 +10,7 @@ import (
 // drawing draws what is being drawn on the ground: its points, and a line to the pointer
 // with its length and where that is.
 func (m *layoutMap) drawing() {
+	m.brought()
 	points := make([]scene.Point, 0, len(m.s.Drawn())+1)
 	for _, p := range m.s.Drawn() {
 		points = append(points, m.camera.Screen(state.OnGround(p)))

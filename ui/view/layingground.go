@@ -18,6 +18,8 @@ var groundTools = []layingTool{
 	{"Dwelling", "draw dwelling"},
 	{"Cold hollow", "draw cold hollow"},
 	{"Photograph …", "lay photograph"},
+	{"From a file …", "take in ground"},
+	{"To a file …", "take out ground"},
 	{"Measure", "measure"},
 	{"Stands", "ground tools"},
 }
@@ -55,6 +57,9 @@ func (m *layoutMap) features() {
 
 // groundParts writes what is asked of the ground, and what can be done there.
 func (d *layingDraw) groundParts(x, y, w float64) float64 {
+	if g := d.s.GroundBrought(); g != nil {
+		return d.broughtParts(g, x, y, w)
+	}
 	title := "The ground"
 	if what := d.s.DrawWord(); what != "" {
 		title = "Drawing: " + what
@@ -85,13 +90,16 @@ func (d *layingDraw) groundAsk(ask state.GroundAsk, x, y, w float64) float64 {
 	const word, field, high = 132.0, 74.0, 38.0
 	d.fit(x, y+20, ask.Word, ink(14), x+word-6)
 	wide := field
-	if ask.Unit == "" {
+	if ask.Unit == "" && !ask.Short {
 		wide = w - word
 	}
-	d.input(scene.Area{X: x + word, Y: y, W: wide, H: 30}, ask.Field, fieldLook{size: 14, empty: ask.Now, reason: ask.Says})
+	d.input(scene.Area{X: x + word, Y: y, W: wide, H: 30}, ask.Field, fieldLook{size: 14, empty: ask.Now, reason: ask.Says, wrong: ask.Wrong != ""})
 	end := d.text(x+word+wide+6, y+20, ask.Unit, ink2(13))
 	if ask.Command != "" {
 		d.choice(scene.Area{X: end + 10, Y: y, W: max(0, x+w-end-10), H: 30}, ask.Does, ask.Command)
+	}
+	if ask.Wrong != "" {
+		return d.wrap(x, y+high+12, sentence(ask.Wrong), ink(13).as(scene.Act), w, 2) + 4
 	}
 	return y + high
 }

@@ -15,7 +15,7 @@ func (m *layoutMap) scale() {
 	long, f := m.camera.Length(metres), ink2(12)
 	words := []string{fmt.Sprintf("%.0f m", metres)}
 	if len(m.dark) > 0 {
-		words = []string{words[0] + ", shadows at " + m.s.LayoutSheet().ShadesAt.Format("15:04"), words[0]}
+		words = []string{words[0] + ", shadows of " + m.s.LayoutSheet().SunDay.Short() + ", " + m.s.LayoutSheet().ShadesAt.Format("15:04"), words[0]}
 	}
 	at := func(a scene.Area, words string) {
 		if !m.free(a) {

@@ -67,8 +67,8 @@ func (w *Window) showFile(path string) {
 const bookExtension = ".lidmark"
 
 // listExtensions are how files end that bring entries into a book; a saved
-// forecast ends in .json.
-var listExtensions = []string{".csv", ".xlsx", ".jsonl", ".json"}
+// forecast ends in .json, a ground in .geojson or .gpx.
+var listExtensions = []string{".csv", ".xlsx", ".jsonl", ".json", ".geojson", ".gpx"}
 
 // dropped opens the book that was dragged onto the window, or brings the list or
 // the weather.
@@ -84,6 +84,6 @@ func (w *Window) dropped(_ fyne.Position, files []fyne.URI) {
 	case slices.Contains(listExtensions, ending):
 		w.send(state.Chose{For: "drop", Path: path})
 	default:
-		w.complain(filepath.Base(path) + " is neither a book nor a list nor weather; drop a file that ends in " + bookExtension + ", .csv, .xlsx, .json or .jsonl")
+		w.complain(filepath.Base(path) + " is neither a book nor a list, weather or a ground; drop a file that ends in " + bookExtension + ", .csv, .xlsx, .json, .jsonl, .geojson or .gpx")
 	}
 }
