@@ -41,7 +41,7 @@ func exportCommand(a *app) *cobra.Command {
 	})
 	c.Flags().StringVar(&to, "to", "", "write to `FILE` instead of here; a table as a workbook if it ends in .xlsx")
 	places.flags(c)
-	c.Flags().StringVar(&a.flags.yard, "yard", "", "layout: of this `YARD` (else the home yard)")
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "layout: of this `YARD` (else the home yard, or the only one with stands)")
 	return c
 }
 
@@ -94,7 +94,7 @@ func plannedOf(v *book.View, names []string) (all []plan.Planned, err error) {
 // else of how the yard stands.
 func (a *app) layoutTable(v *book.View, names []string, how book.Positions) (t table.Table, err error) {
 	f := finder{View: v}
-	y, err := f.homeOr(a.flags.yard)
+	y, err := f.laidOr(a.flags.yard)
 	if err != nil {
 		return t, err
 	}

@@ -48,6 +48,9 @@ func groundCommand(a *app) *cobra.Command {
 		Args:    cobra.NoArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
 		y, err := finder{View: v}.homeOr(a.flags.yard)
+		if err == nil && len(y.Features) == 0 {
+			y, err = finder{View: v}.laidOr(a.flags.yard)
+		}
 		if err != nil {
 			return err
 		}
@@ -55,7 +58,7 @@ func groundCommand(a *app) *cobra.Command {
 		g := groundOf(v, y, found)
 		return a.show(g, func() { a.printGround(g, found, v.Numbers()) })
 	})
-	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard, or the only one with stands)")
 	c.AddCommand(groundIn(a), groundOut(a))
 	c.AddCommand(groundDrawing(a)...)
 	return c

@@ -30,7 +30,7 @@ func layoutCommand(a *app) *cobra.Command {
 		Example: "  lidbook layout\n  lidbook layout --improve turn --mark \"8 blue disc\" --mark \"8 yellow bar\"\n  lidbook layout --improve move --tries 50000 --seed 2",
 		Args:    cobra.NoArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
-		y, err := finder{View: v}.homeOr(a.flags.yard)
+		y, err := finder{View: v}.laidOr(a.flags.yard)
 		if err != nil {
 			return err
 		}
@@ -46,7 +46,7 @@ func layoutCommand(a *app) *cobra.Command {
 	})
 	f.search(c)
 	amount(c, &f.less, "less", 0, "tell which `BOXES` are too many, so many")
-	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard, or the only one with stands)")
 	c.AddCommand(layoutTry(a), layoutSet(a), layoutPlan(a), layoutDrop(a), layoutCompare(a))
 	return c
 }

@@ -22,7 +22,7 @@ func roundCommand(a *app) *cobra.Command {
 		Short: "A short walking round past all stands of a yard, from the vehicle and back",
 		Args:  cobra.NoArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
-		y, err := finder{View: v}.homeOr(a.flags.yard)
+		y, err := finder{View: v}.laidOr(a.flags.yard)
 		if err != nil {
 			return err
 		}
@@ -37,6 +37,6 @@ func roundCommand(a *app) *cobra.Command {
 			a.line("%s", strings.Join(s.Stands, " "))
 		})
 	})
-	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard, or the only one with stands)")
 	return c
 }

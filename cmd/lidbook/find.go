@@ -78,6 +78,37 @@ func (f finder) homeOr(name string) (*book.Yard, error) {
 	return nil, fmt.Errorf("no yard in the book: add one with lidbook add yard")
 }
 
+// laidOr is the yard of a name. Without one it is the home yard if something stands
+// there, else the only yard where something does; of several one must be named.
+func (f finder) laidOr(name string) (*book.Yard, error) {
+	y, err := f.homeOr(name)
+	if err != nil || name != "" || f.laid(y) {
+		return y, err
+	}
+	var there []*book.Yard
+	var names []string
+	for other := range f.Yards() {
+		if f.laid(other) {
+			there, names = append(there, other), append(names, other.Name)
+		}
+	}
+	switch len(there) {
+	case 0:
+		return y, nil
+	case 1:
+		return there[0], nil
+	}
+	return nil, fmt.Errorf("no stand is in %s: say with --yard which yard you mean, %s", y.Name, shortList(names))
+}
+
+// laid tells whether stands are in a yard, or try-outs of it are kept.
+func (f finder) laid(y *book.Yard) bool {
+	for range f.Stands(y.Yard) {
+		return true
+	}
+	return len(f.Layouts(y.Yard)) > 0
+}
+
 func (f finder) colony(name string) (*book.Colony, error) {
 	return one("colony", name, f.Colonies(), func(c *book.Colony) string { return c.Name })
 }

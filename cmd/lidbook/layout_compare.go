@@ -47,7 +47,7 @@ func layoutCompare(a *app) *cobra.Command {
 		Example: "  lidbook layout compare\n  lidbook layout compare \"by the hedge\" turned --json",
 	}, func(_ *cobra.Command, v *book.View, names []string) error {
 		f := finder{View: v}
-		y, err := f.homeOr(a.flags.yard)
+		y, err := f.laidOr(a.flags.yard)
 		if err != nil {
 			return err
 		}
@@ -65,7 +65,7 @@ func layoutCompare(a *app) *cobra.Command {
 		s := comparedOf(v, y, tries)
 		return a.show(s, func() { a.printCompared(s) })
 	})
-	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard, or the only one with stands)")
 	return c
 }
 

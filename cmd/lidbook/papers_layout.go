@@ -26,12 +26,12 @@ func oneLayout(p *printing, f finder, names []string) error {
 	if len(names) > 1 {
 		return &usageError{err: errors.New("print layout: name one try-out, or none for the plan of the yard")}
 	}
-	y := f.HomeYard()
-	if !p.yard.IsZero() {
-		y = f.Yard(p.yard)
+	y, err := f.Yard(p.yard), error(nil)
+	if p.yard.IsZero() {
+		y, err = f.laidOr("")
 	}
-	if y == nil {
-		return errors.New("no yard in the book: add one with lidbook add yard")
+	if err != nil {
+		return err
 	}
 	kept, err := f.keptOrStanding(y, names)
 	if err != nil {
