@@ -14,7 +14,9 @@ type Fault int
 
 // The faults, those that cost queens first.
 const (
-	LooksAlike     Fault = iota + 1 // a look-alike within the least distance
+	OnAnother      Fault = iota + 1 // its boxes stand in those of another stand
+	OnFeature                       // a box stands in a hedge, a wall, water or a house
+	LooksAlike                      // a look-alike within the least distance
 	RedOnBlack                      // a front that differs from one near it by red and black alone
 	MarkTooSmall                    // the mark that tells two fronts apart is not seen from one to the other
 	NearAlike                       // a look-alike nearer than is advised
@@ -33,7 +35,7 @@ const (
 )
 
 var faultWords = [...]string{
-	"", "looks alike", "red on black", "mark too small", "near a look-alike", "near a strong colony", "in the wind",
+	"", "on another stand", "where no box can stand", "looks alike", "red on black", "mark too small", "near a look-alike", "near a strong colony", "in the wind",
 	"in a cold hollow", "sun at noon", "no morning sun", "near a dwelling", "near a track", "near the boundary",
 	"outside the boundary", "far from water", "far from the vehicle", "out of reach",
 }
@@ -90,6 +92,10 @@ func (f Finding) ofStand() string {
 		return fmt.Sprintf(": %s is %.1f m away, keep %g m", what, f.Figure, f.Limit)
 	}
 	switch f.Fault {
+	case OnAnother:
+		return ": its boxes stand in those of " + f.Other + "; move one"
+	case OnFeature:
+		return ": a box stands in " + f.Other + "; move it"
 	case NearStrong:
 		return distance("colony " + f.Other)
 	case NearDwelling, NearTrack:

@@ -29,6 +29,8 @@ func Gathered(all []Finding) (groups []Gathering) {
 
 // gathered say what is wrong with several at once; L is the limit.
 var gathered = [...]string{
+	OnAnother:      "stands have boxes in those of another",
+	OnFeature:      "stands have a box in a hedge, a wall, water or a house",
 	LooksAlike:     "nucs look like another nearer than L m",
 	RedOnBlack:     "nucs differ from the next by red and black alone, which bees see as one",
 	MarkTooSmall:   "nucs have marks that bees see too late to tell them from the next",

@@ -19,7 +19,7 @@ func Findings(l Layout, g Ground, d calendar.Day, n practice.Numbers) []Finding 
 		}
 	}
 	for i := range l.Stands {
-		j.stand(&l.Stands[i])
+		j.stand(i)
 	}
 	j.reach()
 	return sorted(j.found, l)

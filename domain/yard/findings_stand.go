@@ -5,14 +5,16 @@ import (
 	"lidmark/domain/practice"
 )
 
-func (j *judge) stand(s *Stand) {
+func (j *judge) stand(i int) {
+	s := &j.layout.Stands[i]
 	find := func(fault Fault, other string, figure float64, key practice.Key) {
 		j.add(Finding{Fault: fault, Stand: s.ID, Name: s.Letter, Other: other, At: s.At, Figure: figure}, key)
 	}
+	j.taken(i, find)
 	j.strong(s, find)
 	j.bounds(s, find)
 	j.services(s, find)
-	if j.within(s, book.ColdHollow) == 0 {
+	if j.lies(j.places(s), book.ColdHollow, 0) {
 		find(InHollow, "", 0, 0)
 	}
 	if j.light.Noon(s.At) {
@@ -65,17 +67,16 @@ func (j *judge) bounds(s *Stand, find finds) {
 			find(b.fault, b.name, d, b.key)
 		}
 	}
-	drawn, inside, edge := false, false, 0.0
+	drawn, edge := false, 0.0
 	for _, f := range j.ground.shapes(book.Boundary) {
 		if d := f.edge(of(s.At)); !drawn || d < edge {
 			edge = d
 		}
 		drawn = true
-		inside = inside || !f.area || f.holds(of(s.At))
 	}
-	switch {
-	case drawn && !inside:
-		find(OutsideBounds, "", edge, 0)
+	switch beyond, is := j.outside(s); {
+	case is:
+		find(OutsideBounds, "", beyond, 0)
 	case drawn && edge < j.numbers.Get(practice.SetbackBoundary):
 		find(NearBoundary, "", edge, practice.SetbackBoundary)
 	}

@@ -1,6 +1,7 @@
 package yard_test
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -89,6 +90,9 @@ func TestFindingsOfAStand(t *testing.T) {
 		"boundary":         {one(a), kind(bounds(2.9)), "A near the boundary"},
 		"boundary, far":    {one(a), kind(bounds(3.1)), ""},
 		"outside":          {one(a), kind(bounds(-1)), "A outside the boundary"},
+		"in a hedge":       {one(a), kind(feature(book.Hedge, 1, 0, -0.1, -9, -0.1, 9)), "A where no box can stand"},
+		"beside a hedge":   {one(a), kind(feature(book.Hedge, 1, 0, -0.2, -9, -0.2, 9)), ""},
+		"in water":         {one(a), kind(feature(book.Water, 0, 0, -2, -2, 2, -2, 2, 2, -2, 2, -2, -2)), "A where no box can stand; A1 out of reach"},
 		"hollow":           {one(a), kind(feature(book.ColdHollow, 0, 0, -2, -2, 2, -2, 2, 2, -2, 2)), "A in a cold hollow"},
 		"beside a hollow":  {one(a), kind(feature(book.ColdHollow, 0, 0, 1, -2, 2, -2, 2, 2, 1, 2)), ""},
 		"water":            {one(a), kind(feature(book.Water, 0, 0, 401, 0)), "A far from water"},
@@ -166,7 +170,7 @@ func TestHowFarMarksAreSeen(t *testing.T) {
 // half a metre does not. The middle of a tight block of boxes cannot be reached.
 func TestStandsOutOfReach(t *testing.T) {
 	for gap, want := range map[float64]string{0: "A1 out of reach", 0.5: "A1 out of reach", 1: ""} {
-		hedge := feature(book.Hedge, 0, 0, gap/2, -5, 5, -5, 5, 5, -5, 5, -5, -5, -gap/2, -5)
+		hedge := feature(book.Hedge, 0, 0.01, gap/2, -5, 5, -5, 5, 5, -5, 5, -5, -5, -gap/2, -5)
 		g := kind(hedge, feature(book.VehicleSpot, 0, 0, 0, -12))
 		l := yard.Layout{Stands: []yard.Stand{single("A", 0, 0, 90, yard.Mark{})}}
 		if got := strings.Join(faults(yard.Findings(l, g, summer, practice.Numbers{})), "; "); got != want {
@@ -285,5 +289,41 @@ func TestSunnyFronts(t *testing.T) {
 	l := yard.Layout{Stands: []yard.Stand{single("A", 0, 0, 90, yard.Mark{}), single("B", 9, 0, 270, yard.Mark{})}}
 	if got := yard.SunnyFronts(l, kind(), summer, practice.Numbers{}); got != 1 {
 		t.Errorf("%d entrances in the morning sun, want 1", got)
+	}
+}
+
+// TestAWholeStandIsJudged: not its middle alone, but each of its boxes; and no stand
+// stands in another.
+func TestAWholeStandIsJudged(t *testing.T) {
+	four := func(letter string, x float64) yard.Stand {
+		s := yard.Stand{ID: booktest.Stand(letter), Letter: letter, At: book.Point{X: x}, Places: 4}
+		for i := range 4 {
+			name := fmt.Sprint(letter, i+1)
+			s.Nucs = append(s.Nucs, yard.Nuc{ID: booktest.Nuc(name), Name: name, Place: i + 1, Bearing: 90 * float64(i)})
+		}
+		return s
+	}
+	at := func(x float64, k book.FeatureKind) yard.Ground { // to the east of x
+		return kind(feature(k, 0, 0, x, -9, 40, -9, 40, 9, x, 9, x, -9))
+	}
+	for name, c := range map[string]struct {
+		l    yard.Layout
+		g    yard.Ground
+		want yard.Fault
+		none bool
+	}{
+		"a box in the hollow":  {yard.Layout{Stands: []yard.Stand{four("A", 0)}}, at(0.1, book.ColdHollow), yard.InHollow, false},
+		"beside the hollow":    {yard.Layout{Stands: []yard.Stand{four("A", 0)}}, at(2, book.ColdHollow), yard.InHollow, true},
+		"a box in water":       {yard.Layout{Stands: []yard.Stand{four("A", 0)}}, at(0.1, book.Water), yard.OnFeature, false},
+		"a box outside":        {yard.Layout{Stands: []yard.Stand{four("A", 0.5)}}, at(0.4, book.Boundary), yard.OutsideBounds, false},
+		"on another":           {yard.Layout{Stands: []yard.Stand{four("A", 0), four("B", 0.1)}}, kind(), yard.OnAnother, false},
+		"half on another":      {yard.Layout{Stands: []yard.Stand{four("A", 0), four("B", 0.4)}}, kind(), yard.OnAnother, false},
+		"clear of the other":   {yard.Layout{Stands: []yard.Stand{four("A", 0), four("B", 3)}}, kind(), yard.OnAnother, true},
+		"all within its bound": {yard.Layout{Stands: []yard.Stand{four("A", 9)}}, at(0, book.Boundary), yard.OutsideBounds, true},
+	} {
+		found := slices.ContainsFunc(yard.Findings(c.l, c.g, summer, practice.Numbers{}), func(f yard.Finding) bool { return f.Fault == c.want })
+		if found == c.none {
+			t.Errorf("%s: found %v", name, found)
+		}
 	}
 }

@@ -22,13 +22,18 @@ type shape struct {
 // outlined are the features that are outlines however they are drawn.
 var outlined = []book.FeatureKind{book.Boundary, book.Dwelling, book.ColdHollow}
 
+// rows are the features that are lines with a width: one that comes back to where it
+// began goes round a place, and is an outline only where it has no width.
+var rows = []book.FeatureKind{book.Hedge, book.Wall, book.Track}
+
 func shapeOf(f *book.FeatureDrawn) shape {
 	s := shape{FeatureDrawn: f, line: make(orb.LineString, len(f.Points)), half: max(f.Width, 0) / 2}
 	for i, p := range f.Points {
 		s.line[i] = of(p)
 	}
 	n := len(s.line)
-	closed := n > 3 && s.line[0] == s.line[n-1]
+	ring := f.Width > 0 && slices.Contains(rows, f.What) // it goes round what lies in it
+	closed := n > 3 && s.line[0] == s.line[n-1] && !ring
 	if s.area = closed || n > 2 && slices.Contains(outlined, f.What); s.area && !closed {
 		s.line = append(s.line, s.line[0])
 	}
