@@ -27,7 +27,7 @@ var keyGroups = []keyGroup{
 	{"Review", []string{"accept", "accept all"}, []Command{{Keys: "Right", Does: "why, the other ways; Left: back"}}},
 	{"What fills the room", []string{"late day", "batch room", "course room", "layout"}, nil},
 	{"A try-out of a layout", []string{
-		"turn left", "turn right", "swing", "line up", "spread", "bend", "double", "hold", "mark fronts", "grid", "measure", "ground tools",
+		"turn left", "turn right", "swing", "line up", "spread", "bend", "double", "face out", "hold", "mark fronts", "grid", "measure", "ground tools",
 		"turn layout", "move layout", "more boxes", "too many", "search further", "keep layout", "finish drawing", "point back", "wipe feature",
 	}, []Command{{Keys: "Up", Does: "move the picked stands; other arrows"}}},
 	{"The walk, typed in the evening", []string{

@@ -1,6 +1,8 @@
 package state_test
 
 import (
+	"slices"
+	"strings"
 	"testing"
 
 	"lidmark/domain/book"
@@ -214,5 +216,53 @@ func TestAFieldThatIsLeftIsTaken(t *testing.T) {
 	w.run("turn right").tap(state.FieldNamed(state.LayoutName), 0).write("by the hedge")
 	if w.run("keep layout").settle(); w.Present().View.Layouts(w.Laying.Yard)[0].Name != "by the hedge" {
 		t.Errorf("a try-out is kept as %q", w.Present().View.Layouts(w.Laying.Yard)[0].Name)
+	}
+}
+
+// Entrances are typed for all boxes on a stand, for one nuc, or turned outwards; stands
+// are set in rows in one step.
+func TestEntrancesAndRowsAreTyped(t *testing.T) {
+	w := layingOut(t)
+	b := w.standOf("B")
+	w.tap(state.TriedStand(b.Stand), 0)
+	typed := func(field, text string) { w.tap(state.FieldNamed(field), 0).write(text).press("Return") }
+	faces := func() []float64 {
+		st, _ := w.PickedStand()
+		var all []float64
+		for i := range st.Nucs {
+			all = append(all, st.Faces(&st.Nucs[i]))
+		}
+		return all
+	}
+	before := w.LayoutSheet().Try.Cost.Drift
+	for text, want := range map[string][]float64{"S": {180, 180, 180, 180}, "N E": {0, 90, 0, 90}} {
+		if typed(state.LayoutFaces, text); !slices.Equal(faces(), want) {
+			t.Errorf("typed %q they face %v", text, faces())
+		}
+	}
+	typed(state.LayoutFaces, "S")
+	if sheet := w.LayoutSheet(); w.FacesSaid() != "S" || len(sheet.Changes) != 1 || sheet.Changes[0].Turned == 0 || sheet.Try.Cost.Drift <= before {
+		t.Errorf("all one way: %q, %+v, drift %v and was %v", w.FacesSaid(), sheet.Changes, sheet.Try.Cost.Drift, before)
+	}
+	if w.run("face out"); !slices.Equal(faces(), []float64{b.Turn + 360, b.Turn + 90, b.Turn + 270, b.Turn + 180}) {
+		t.Errorf("outwards on a stand turned %v they face %v", b.Turn, faces())
+	}
+	st, _ := w.PickedStand()
+	w.tap(state.TriedNuc(b.Stand, st.Nucs[1].ID), 0)
+	if typed(state.LayoutFaces, "225"); faces()[1] != 225 || faces()[0] == 225 || w.FacesSaid() != "SW" {
+		t.Errorf("one alone: they face %v", faces())
+	}
+	if typed(state.LayoutFaces, "up"); w.Note.Text == "" {
+		t.Error("up is a bearing")
+	}
+	w.press("Escape").press("Escape").press("A", state.Ctrl)
+	n := len(w.Laying.Try.Stands)
+	typed(state.LayoutRows, "8 × 8, 6 m, 5 m")
+	first, second := w.Laying.Try.Stands[0], w.Laying.Try.Stands[1]
+	if n > 64 || second.At != (book.Point{X: first.At.X + 6, Y: first.At.Y}) {
+		t.Errorf("in rows the second of %d stands at %v, the first at %v", n, second.At, first.At)
+	}
+	if typed(state.LayoutRows, "1 × 2, 6"); !strings.Contains(w.Note.Text, "places") {
+		t.Errorf("%d stands in two places: %q", n, w.Note.Text)
 	}
 }

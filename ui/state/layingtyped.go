@@ -23,7 +23,7 @@ const (
 )
 
 // ofPick are the fields that say how the picked stands are.
-var ofPick = []string{LayoutEast, LayoutNorth, LayoutTurn}
+var ofPick = []string{LayoutEast, LayoutNorth, LayoutTurn, LayoutFaces, LayoutRows}
 
 // layingTyped is the window after a message with what was typed of the picked stands
 // taken where its field was left, and thrown away where others are picked.
@@ -65,6 +65,11 @@ func (s State) layoutTyped(name string) State {
 		return s // taken when the drawing is done
 	case LayoutName:
 		return s.laid(func(l *Laying) { l.Name = typed }).WithField(name, Field{})
+	}
+	if picked := noPick(s) == ""; picked && name == LayoutFaces {
+		return s.facesTyped(typed)
+	} else if picked && name == LayoutRows {
+		return s.rowsTyped(typed)
 	}
 	v, ok := measureOf(typed)
 	if why := noPick(s); why != "" || !ok {

@@ -137,8 +137,27 @@ func (d *layingDraw) pickedFields(x, y, w float64) float64 {
 		d.text(left, y+36, f.word, ink2(12))
 		d.input(scene.Area{X: left, Y: y + 42, W: wide, H: 30}, f.name, fieldLook{size: 14, empty: f.now, reason: f.says})
 	}
-	d.rule(x, y+86, x+w, y+86, scene.Hair)
-	return y + 86
+	y = d.facesField(x, y+82, w, n)
+	d.rule(x, y, x+w, y, scene.Hair)
+	return y
+}
+
+// facesField draws which way the boxes on the picked stands face, and the rows in which
+// several stands are set, to be typed.
+func (d *layingDraw) facesField(x, y, w float64, picked int) float64 {
+	word := "entrances face"
+	if !d.s.Laying.Nuc.IsZero() {
+		word = "the entrance of the nuc faces"
+	}
+	d.text(x, y+12, word, ink2(12))
+	d.link(x+w-d.width("outwards", ink(13.5)), y+12, "outwards", ink(13.5).as(scene.Pen), "face out", false)
+	d.input(scene.Area{X: x, Y: y + 18, W: w, H: 30}, state.LayoutFaces, fieldLook{size: 14, empty: d.s.FacesSaid(), reason: "S, or N E W S by place, or degrees, or out; Enter turns the boxes on their places"})
+	if y += 62; picked < 2 {
+		return y
+	}
+	d.text(x, y+8, "in rows, from where the first stands", ink2(12))
+	d.input(scene.Area{X: x, Y: y + 14, W: w, H: 30}, state.LayoutRows, fieldLook{size: 14, empty: "4 × 4, 6 m, 5 m", reason: "rows × stands in a row, metres apart along and down; Enter sets them so"})
+	return y + 58
 }
 
 // tries draws the name of the try-out, to be typed, and the ones that were kept.
