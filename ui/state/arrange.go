@@ -101,9 +101,9 @@ type LidWall struct {
 	PerRow int
 	Lid    float64 // size of a lid: as large as all have room for, from 16 to 36
 	Offset float64
-	Height float64 // of the lids' part of the pane
-	Legend float64 // of what lies below them
-	All    float64 // height of all rows
+	Height float64    // of the lids' part of the pane
+	Legend SignLegend // what lies below them
+	All    float64    // height of all rows
 }
 
 // WallPart is one section of the wall.
@@ -141,21 +141,29 @@ func (w LidWall) Pitch() float64 { return w.Lid + WallGap }
 
 // Wall is the wall of lids in the layout l.
 func (s State) Wall(l Layout) LidWall {
+	w := s.wall(l, s.rowLegend(l.Main))
+	if w.All > w.Height && s.folds(l.Main) {
+		w = s.wall(l, folded())
+	}
+	w.Offset = min(s.Scroll[WallPlace], max(0, w.All-w.Height))
+	return w
+}
+
+// wall is the wall above a legend.
+func (s State) wall(l Layout, legend SignLegend) (w LidWall) {
 	const least, most, step = 16.0, 36.0, 2.0
 	sections := s.Sections()
-	w, legend := LidWall{}, s.legendHeight(l.Main)
 	words := make([]float64, len(sections))
 	for i := range sections {
 		words[i] = wallWords(&sections[i], l.Main.W)
 	}
 	for lid := most; lid >= least; lid -= step {
-		w = LidWall{Lid: lid, Legend: legend, Height: max(0, l.Main.H-WallHead-legend)}
+		w = LidWall{Lid: lid, Legend: legend, Height: max(0, l.Main.H-WallHead-legend.Height)}
 		w.lay(sections, words, l.Main.W)
 		if w.All <= w.Height {
 			break
 		}
 	}
-	w.Offset = min(s.Scroll[WallPlace], max(0, w.All-w.Height))
 	return w
 }
 

@@ -15,7 +15,7 @@ type Grid struct {
 	Lid    float64    // size of a lid
 	Field  scene.Area // where the field of the filter lies; empty without a filter
 	Head   float64    // height of what lies above the lids
-	Legend float64    // and of what lies below them
+	Legend SignLegend // what lies below them
 	Offset float64    // how far it is scrolled: a row begins at the top
 	Height float64    // of the lids' part of the pane
 	All    float64    // height of all rows
@@ -23,14 +23,14 @@ type Grid struct {
 
 // Measures of the grid, dp: names stand under the lids.
 const (
-	gridLidLeast  = 38.0
+	gridLidLeast  = 35.0
 	gridLidMost   = 48.0
 	gridLidGap    = 17.0 // from lid to lid in a row, at least
 	gridNameLeast = 24.0 // what a row is higher than its lids: a name, and the frame of the lid below
 	gridNameMost  = 26.0
-	gridYard      = 34.0 // the head of a yard
+	gridYard      = 30.0 // the head of a yard
 	gridHead      = 36.0
-	gridHeadTurns = 8.0 // the head is that of the parts that take turns
+	gridHeadTurns = 4.0 // the head is that of the parts that take turns
 	gridField     = 34.0
 	gridLeast     = 150.0 // a pane lower than this has no legend
 
@@ -47,7 +47,7 @@ func (s State) Grid(l Layout) Grid {
 	rows := s.Reading().rows(rowsKey{sectionsKey{yard: s.Filled(), by: s.Heads, week: s.Week}, s.foldedKeys(), l.Columns})
 	g := Grid{Rows: slices.Clone(rows), Head: gridHead}
 	if l.Main.H >= gridLeast && len(rows) > 0 {
-		g.Legend = s.gridLegend(l.Main)
+		g.Legend = s.columnLegend(l.Main)
 	}
 	if !l.Turns.Empty() {
 		g.Head = gridHeadTurns
@@ -55,7 +55,18 @@ func (s State) Grid(l Layout) Grid {
 	if s.Typing || s.Filter != "" {
 		g.field(l)
 	}
-	g.Height = max(0, l.Main.H-g.Head-g.Legend)
+	g.lay(l)
+	if g.All > g.Height && g.Legend.Height > 0 && s.folds(l.Main) {
+		g.Legend = folded()
+		g.lay(l)
+	}
+	g.Offset = g.rowFrom(min(s.Scroll[GridPlace], g.most()))
+	return g
+}
+
+// lay lays the rows one below the other.
+func (g *Grid) lay(l Layout) {
+	g.Height, g.All = max(0, l.Main.H-g.Head-g.Legend.Height), 0
 	g.sizeLids(l.Pitch)
 	for i := range g.Rows {
 		g.Rows[i].Y, g.Rows[i].H = g.All, g.Row
@@ -64,8 +75,6 @@ func (s State) Grid(l Layout) Grid {
 		}
 		g.All += g.Rows[i].H
 	}
-	g.Offset = g.rowFrom(min(s.Scroll[GridPlace], g.most()))
-	return g
 }
 
 // field places the field of the filter.

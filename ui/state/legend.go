@@ -1,6 +1,7 @@
 package state
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strconv"
@@ -20,6 +21,7 @@ const (
 	CaughtSign
 	StrokeSign
 	RobbersSign
+	FoldSign // opens the legend, or folds it on one line
 )
 
 // LegendEntry is one sign with what it means; of conditions and of what needs the
@@ -30,14 +32,23 @@ type LegendEntry struct {
 	Stroke    book.Stroke
 	N         int
 	Words     string
+	Most      int    // how many it may count on any day
+	Longest   string // of what it says on any day; "" where that is always Words
 }
 
 // Counts tells whether the entry says how many there are.
 func (e LegendEntry) Counts() bool { return e.Sign == ConditionSign || e.Sign == NeedSign }
 
-// Width is about how wide an entry is, dp.
+// Widest is the entry as it is on the day on which it is widest.
+func (e LegendEntry) Widest() LegendEntry {
+	e.N, e.Words = max(e.N, e.Most), cmp.Or(e.Longest, e.Words)
+	return e
+}
+
+// Width is about how wide an entry is on the day on which it is widest, dp.
 func (e LegendEntry) Width() float64 {
 	const sign, air = 26.0, 5.0
+	e = e.Widest()
 	w := sign + Reckoner{}.Width(e.Words, legendSize, scene.Regular)
 	if e.Counts() {
 		w += air + Reckoner{}.Width(strconv.Itoa(e.N), legendSize, scene.SemiBold)
@@ -50,23 +61,27 @@ const (
 	LegendRow  = 20.0
 	LegendGap  = 14.0 // between two entries of a row
 	legendSize = 13.0
-	legendPad  = 12.0 // above and below together
+	legendPad  = 10.0 // above and below together
 	legendMost = 0.4  // of the height of a pane, but one row in any
 
-	legendColumns = 4
-	legendSlack   = 24.0  // by which letters are narrower than reckoned
-	legendTall    = 420.0 // a pane lower than this has no columns of all signs
+	legendOpen = 0.6   // of its height, where the keeper opened it in a low pane
+	legendTall = 420.0 // a pane lower than this has it on one line
+
+	legendColumns = 4 // at most; where these have no room one less
+	legendApart   = 8.0
+	legendSlack   = 24.0 // by which letters are narrower than reckoned
 )
 
 // FullLegend are all conditions, also those that no nuc is in, and what every book has
 // besides: each keeps its place in the columns on every day. More are the signs below
 // them.
 func (s State) FullLegend(yard book.YardID) (all, more []LegendEntry) {
-	t := s.Reading().tally(yard)
+	t, most := s.Reading().tally(yard), len(s.Reading().In(yard))
 	for _, c := range book.Conditions() {
-		all = append(all, LegendEntry{Condition: c, N: t.holds[c], Words: c.String()})
+		all = append(all, LegendEntry{Condition: c, N: t.holds[c], Words: c.String(), Most: most})
 	}
-	all = append(all, LegendEntry{Sign: UnseenSign, Words: s.UnseenWord()}, LegendEntry{Sign: NeedSign, N: t.need, Words: s.NeedVerb(t.need)})
+	all = append(all, LegendEntry{Sign: UnseenSign, Words: s.UnseenWord()},
+		LegendEntry{Sign: NeedSign, N: t.need, Words: s.NeedVerb(t.need), Most: most, Longest: willNeed})
 	return all, s.moreSigns(t)
 }
 
@@ -103,11 +118,14 @@ func (s State) UnseenWord() string {
 	return "not seen yet"
 }
 
+// willNeed is the longest word for what needs the keeper.
+const willNeed = "will need you"
+
 // NeedVerb is the word for so many that need the keeper on the day looked at.
 func (s State) NeedVerb(n int) string {
 	switch {
 	case s.Ahead():
-		return "will need you"
+		return willNeed
 	case s.Away():
 		return "needed you"
 	case n == 1:
@@ -117,44 +135,113 @@ func (s State) NeedVerb(n int) string {
 	}
 }
 
-// gridLegend is how high the legend below the lids is in a pane.
-func (s State) gridLegend(pane scene.Area) float64 {
-	all, more := s.FullLegend(s.Filled())
-	var widths [legendColumns]float64
-	for i, e := range all {
-		widths[i%legendColumns] = max(widths[i%legendColumns], e.Width())
-	}
-	wide := 0.0
-	for _, w := range widths {
-		wide += w
-	}
-	if pane.H < legendTall || wide > pane.W-2*Edge+legendSlack {
-		return s.legendHeight(pane)
-	}
-	return legendPad + LegendRow*float64((len(all)+legendColumns-1)/legendColumns+boolInt(len(more) > 0))
+// OpenLegend is the legend of a low pane that the keeper opened.
+func (s State) OpenLegend(yard book.YardID) []LegendEntry {
+	return append(s.Legend(yard), LegendEntry{Sign: FoldSign, Words: "on one line"})
 }
 
-// legendHeight is how high the legend of what is shown is in a pane, in rows one after
-// another.
-func (s State) legendHeight(pane scene.Area) float64 {
-	rows := len(LegendRows(s.Legend(s.Filled()), pane.W-2*Edge, LegendEntry.Width))
-	most := max(1, math.Floor(pane.H*legendMost/LegendRow))
-	return legendPad + LegendRow*min(float64(rows), most)
-}
-
-// LegendRows parts entries of a width each into rows: each stands in the first row
-// that has room for it.
-func LegendRows(all []LegendEntry, room float64, width func(LegendEntry) float64) (rows [][]LegendEntry) {
-	var ends []float64
+// FoldedLegend is a legend on one line: what there is and what needs the keeper, in
+// short words, then the way to all signs.
+func (s State) FoldedLegend(yard book.YardID) (signs, last []LegendEntry) {
+	short := map[book.Condition]string{book.Due: "due", book.GoodBrood: "brood"}
+	all, _ := s.FullLegend(yard)
 	for _, e := range all {
-		w := width(e)
-		i := slices.IndexFunc(ends, func(end float64) bool { return end+w <= room })
-		if i < 0 {
-			i = len(rows)
-			rows, ends = append(rows, nil), append(ends, 0)
+		switch {
+		case e.Sign == NeedSign:
+			last = append(last, e, LegendEntry{Sign: FoldSign, Words: "all signs"})
+		case e.Sign == ConditionSign && e.Condition != book.Empty && e.N > 0:
+			e.Words = cmp.Or(short[e.Condition], e.Words)
+			signs = append(signs, e)
 		}
-		rows[i] = append(rows[i], e)
-		ends[i] += w + LegendGap
+	}
+	return signs, last
+}
+
+// SignLegend is the legend below the lids: how high, and in how many columns; without
+// any it is in rows one after another, folded on one line.
+type SignLegend struct {
+	Height  float64
+	Columns int
+	Folded  bool
+	Open    bool // in a low pane, by the keeper
+}
+
+// columnLegend is the legend of what is shown in columns below the lids of a pane, where
+// these have room.
+func (s State) columnLegend(pane scene.Area) SignLegend {
+	all, more := s.FullLegend(s.Filled())
+	n := columnsIn(all, pane.W-2*Edge+legendSlack)
+	if n == 0 || s.lowLegend(pane) {
+		return s.rowLegend(pane)
+	}
+	return SignLegend{Columns: n, Height: legendHeight((len(all)+n-1)/n + boolInt(len(more) > 0))}
+}
+
+// rowLegend is the legend of what is shown in rows one after another.
+func (s State) rowLegend(pane scene.Area) SignLegend {
+	l, share, signs := SignLegend{Open: s.lowLegend(pane) && s.Signs}, legendMost, s.Legend(s.Filled())
+	if l.Open {
+		share, signs = legendOpen, s.OpenLegend(s.Filled())
+	}
+	rows := len(LegendRows(signs, pane.W-2*Edge, LegendEntry.Width))
+	l.Height = legendHeight(min(rows, max(1, int(pane.H*share/LegendRow))))
+	return l
+}
+
+// lowLegend tells whether a pane is low for its legend: then it may fold.
+func (s State) lowLegend(pane scene.Area) bool {
+	rows := len(LegendRows(s.Legend(s.Filled()), pane.W-2*Edge, LegendEntry.Width))
+	return pane.H < legendTall || float64(rows)*LegendRow > pane.H*legendMost
+}
+
+// folds tells whether the legend is on one line below lids that have no room else.
+func (s State) folds(pane scene.Area) bool { return s.lowLegend(pane) && !s.Signs }
+
+// folded is the legend on one line.
+func folded() SignLegend { return SignLegend{Folded: true, Height: legendHeight(1)} }
+
+func legendHeight(rows int) float64 { return legendPad + LegendRow*float64(rows) }
+
+// columnsIn is in how many columns entries fit into a width; 0 where these are too few.
+func columnsIn(all []LegendEntry, room float64) int {
+	for n := legendColumns; n >= legendColumns-1; n-- {
+		wide := legendApart * float64(n-1)
+		for _, w := range LegendWidths(all, n, LegendEntry.Width) {
+			wide += w
+		}
+		if wide <= room {
+			return n
+		}
+	}
+	return 0
+}
+
+// LegendWidths are how wide the columns are that entries of a width each stand in.
+func LegendWidths(all []LegendEntry, columns int, width func(LegendEntry) float64) []float64 {
+	widths := make([]float64, columns)
+	for i, e := range all {
+		widths[i%columns] = max(widths[i%columns], width(e))
+	}
+	return widths
+}
+
+// LegendRows parts entries of a width each into rows, one after another; the keeper's
+// strokes stand together.
+func LegendRows(all []LegendEntry, room float64, width func(LegendEntry) float64) (rows [][]LegendEntry) {
+	end := math.Inf(1)
+	for i, e := range all {
+		wide := width(e)
+		if e.Sign == StrokeSign && all[i-1].Sign != StrokeSign {
+			for _, next := range all[i+1:] {
+				wide += float64(boolInt(next.Sign == StrokeSign)) * (LegendGap + width(next))
+			}
+		}
+		if end+wide > room {
+			rows, end = append(rows, nil), 0
+		}
+		last := len(rows) - 1
+		rows[last] = append(rows[last], e)
+		end += width(e) + LegendGap
 	}
 	return rows
 }

@@ -187,4 +187,5 @@ var headsCommands = []Command{
 	{Name: "heads condition", Does: "by condition", Why: noLids, Do: standUnder(ConditionHeads)},
 	{Name: "fold", Does: "fold or unfold the chosen one's head", Keys: "Alt+F", Why: noChosenHead, Do: pure(State.foldChosen)},
 	{Name: "fold all", Does: "fold or unfold all heads", Keys: "Alt+Shift+F", Why: noHeads, Do: pure(State.foldAll)},
+	{Name: "signs", Does: "all signs of a low legend, or one line", Why: noLids, Do: pure(func(s State) State { s.Signs = !s.Signs; return s })},
 }

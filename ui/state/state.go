@@ -23,6 +23,7 @@ type State struct {
 	Layer   Layer
 	Sort    Sort
 	Heads   Heads // under which heads the nucs of Yard stand
+	Signs   bool  // the legend says all signs where it has one line
 	Menu    Menu  // the list that is open
 	MenuRow int   // which of its rows is marked
 	Keys    bool  // the sheet of keys is open

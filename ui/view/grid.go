@@ -11,7 +11,11 @@ func (p *sheet) grid(a scene.Area) {
 		g := p.s.Grid(p.l)
 		lids := scene.Area{X: a.X, Y: a.Y + g.Head, W: a.W, H: g.Height}
 		if p.l.Turns.Empty() {
-			p.forms(a, g.Field.Empty() || g.Field.Y >= a.Y+20)
+			to := p.forms(a)
+			end := p.fit(a.X+state.Edge, a.Y+22, "Nucs", ink(14).semi(), to)
+			if g.Field.Empty() || g.Field.Y >= a.Y+20 {
+				p.headsMenu(end+12, a.Y+22, to)
+			}
 		}
 		if !g.Field.Empty() {
 			p.filterField(g.Field, "any word, stand, batch or letter")
@@ -23,9 +27,9 @@ func (p *sheet) grid(a scene.Area) {
 			p.fit(x, lids.Y+30, "No nuc stands here", ink2(14), a.Right())
 			p.hint(scene.Area{X: x, Y: lids.Y + 46, W: a.W - 2*state.Edge, H: lids.H - 46})
 		}
-		if g.Legend > 0 {
+		if g.Legend.Height > 0 {
 			p.rule(a.X, lids.Bottom()+2, a.Right(), lids.Bottom()+2, scene.Hair)
-			p.gridLegend(scene.Area{X: a.X + state.Edge, Y: lids.Bottom() + 2, W: a.W - 2*state.Edge, H: g.Legend - 2})
+			p.signLegend(scene.Area{X: a.X + state.Edge, Y: lids.Bottom() + 2, W: a.W - 2*state.Edge, H: g.Legend.Height - 2}, g.Legend)
 		}
 	})
 	if a.X > 0 {
@@ -50,9 +54,9 @@ func (p *sheet) splitter() {
 	p.hit(a, ref, "drag to divide; a double click puts it back")
 }
 
-// forms draws the head of the lids: the title, what they stand together by where
-// that has room, and the forms that Yard can take.
-func (p *sheet) forms(a scene.Area, heads bool) {
+// forms draws the forms that Yard can take in the head of the lids, and gives up to
+// where it is free.
+func (p *sheet) forms(a scene.Area) float64 {
 	x := a.Right() - state.Edge
 	y := a.Y + 22
 	for _, form := range []struct {
@@ -71,9 +75,7 @@ func (p *sheet) forms(a scene.Area, heads bool) {
 		p.link(from, y, form.word, ink2(13), form.word, on)
 		x = from - 16
 	}
-	if end := p.fit(a.X+state.Edge, y, "Nucs", ink(14).semi(), x); heads {
-		p.headsMenu(end+12, y, x)
-	}
+	return x
 }
 
 // gridRows draws the rows that are in sight.

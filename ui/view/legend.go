@@ -8,51 +8,58 @@ import (
 	"lidmark/ui/state"
 )
 
-// gridLegend says what the signs on the lids mean: all in columns where these have
-// room, so that each keeps its place on every day, else what there is.
-func (p *sheet) gridLegend(a scene.Area) {
-	all, more := p.s.FullLegend(p.s.Filled())
-	rows := (len(all) + 3) / 4
-	if len(more) > 0 {
-		rows++
-	}
-	widths := p.columnWidths(all)
-	gap := (a.W - widths[0] - widths[1] - widths[2] - widths[3]) / 3
-	if a.H < state.LegendRow*float64(rows) || gap < -8 {
-		p.legend(a)
-		return
-	}
-	quarter := slices.Max(widths[:])+6 <= a.W/4
-	y := a.Y + (a.H-state.LegendRow*float64(rows-1))/2
-	x := a.X
-	for i, e := range all {
-		wide := widths[i%4] + gap
-		if quarter {
-			wide = a.W / 4
-		}
-		if i%4 == 0 {
-			x = a.X
-		}
-		p.legendEntry(e, at(x, y+float64(i/4)*state.LegendRow), x+wide-min(4, max(0, gap)))
-		x += wide
-	}
-	if len(more) > 0 {
-		p.legendRow(more, at(a.X, y+float64(rows-1)*state.LegendRow), a.Right())
+// signLegend says what the signs on the lids mean, laid as l says.
+func (p *sheet) signLegend(a scene.Area, l state.SignLegend) {
+	switch {
+	case l.Folded:
+		p.foldedLegend(a)
+	case l.Columns > 0:
+		p.columnLegend(a, l.Columns)
+	default:
+		p.legend(a, l)
 	}
 }
 
-// columnWidths are how wide the four columns of a full legend are.
-func (p *sheet) columnWidths(all []state.LegendEntry) (widths [4]float64) {
+// columnLegend has all signs in columns that keep their places on every day.
+func (p *sheet) columnLegend(a scene.Area, columns int) {
+	all, more := p.s.FullLegend(p.s.Filled())
+	rows := (len(all) + columns - 1) / columns
+	y := a.Y + (a.H-state.LegendRow*float64(rows-1+min(1, len(more))))/2
+	widths := state.LegendWidths(all, columns, p.widestSign)
+	even, gap := p.evenColumns(widths, a.W)
+	x := a.X
 	for i, e := range all {
-		widths[i%4] = max(widths[i%4], p.legendWidth(e))
+		wide := widths[i%columns] + gap
+		if even {
+			wide = a.W / float64(columns)
+		}
+		if i%columns == 0 {
+			x = a.X
+		}
+		p.legendEntry(e, at(x, y+float64(i/columns)*state.LegendRow), x+wide-min(4, max(0, gap)))
+		x += wide
 	}
-	return widths
+	p.legendRow(more, at(a.X, y+float64(rows)*state.LegendRow), a.Right())
+}
+
+// evenColumns tells whether columns of these widths may all be equally wide, and how far
+// they else lie apart.
+func (p *sheet) evenColumns(widths []float64, room float64) (even bool, gap float64) {
+	const apart = 6.0
+	gap = room
+	for _, w := range widths {
+		gap -= w
+	}
+	return slices.Max(widths)+apart <= room/float64(len(widths)), gap / float64(len(widths)-1)
 }
 
 // legend says what the signs on the lids shown mean, in rows one after another.
-func (p *sheet) legend(a scene.Area) {
+func (p *sheet) legend(a scene.Area, l state.SignLegend) {
 	all := p.s.Legend(p.s.Filled())
-	rows := state.LegendRows(all, a.W, p.legendWidth)
+	if l.Open {
+		all = p.s.OpenLegend(p.s.Filled())
+	}
+	rows := state.LegendRows(all, a.W, p.widestSign)
 	most := max(1, int(a.H/state.LegendRow))
 	rows = rows[:min(len(rows), most)]
 	y := a.Y + (a.H-state.LegendRow*float64(len(rows)-1))/2
@@ -61,6 +68,33 @@ func (p *sheet) legend(a scene.Area) {
 		y += state.LegendRow
 	}
 }
+
+// foldedLegend is a legend on one line: as many of its signs as have room, and behind
+// them what needs the keeper and the way to all.
+func (p *sheet) foldedLegend(a scene.Area) {
+	signs, last := p.s.FoldedLegend(p.s.Filled())
+	room := a.W
+	for _, e := range last {
+		room -= p.legendWidth(e) + foldedGap
+	}
+	var row []state.LegendEntry
+	for _, e := range signs {
+		if w := p.legendWidth(e); w <= room {
+			row, room = append(row, e), room-w-foldedGap
+		}
+	}
+	o := at(a.X, a.Y+a.H/2)
+	for i, e := range append(row, last...) {
+		if i == len(row)+len(last)-1 {
+			o.X = a.Right() - p.legendWidth(e)
+		}
+		p.legendEntry(e, o, a.Right())
+		o.X += p.legendWidth(e) + foldedGap
+	}
+}
+
+// foldedGap is how far apart the signs on one line stand.
+const foldedGap = 12.0
 
 // lineLegend is a legend in one row, with as much as fits: troubles before the rest,
 // and nothing of boxes that are empty, nor of what no nuc is in.
@@ -75,7 +109,7 @@ func (p *sheet) lineLegend(a scene.Area, yard book.YardID) {
 			rest = append(rest, e)
 		}
 	}
-	if rows := state.LegendRows(append(first, rest...), a.W, p.legendWidth); len(rows) > 0 {
+	if rows := state.LegendRows(append(first, rest...), a.W, p.widestSign); len(rows) > 0 {
 		p.legendRow(rows[0], at(a.X, a.Y), a.Right())
 	}
 }
@@ -84,15 +118,21 @@ func (p *sheet) lineLegend(a scene.Area, yard book.YardID) {
 func (p *sheet) legendRow(row []state.LegendEntry, o scene.Point, to float64) {
 	for _, e := range row {
 		p.legendEntry(e, o, to)
-		o.X += p.legendWidth(e) + state.LegendGap
+		o.X += p.widestSign(e) + state.LegendGap
 	}
 }
 
 // legendText is from a sign of the legend to its words, dp; its lids are so large.
 const legendText, legendLid = 21.0, 16.0
 
+// widestSign is how wide an entry of the legend is on the day on which it is widest.
+func (p *sheet) widestSign(e state.LegendEntry) float64 { return p.legendWidth(e.Widest()) }
+
 // legendWidth is how wide an entry of the legend is.
 func (p *sheet) legendWidth(e state.LegendEntry) float64 {
+	if e.Sign == state.FoldSign {
+		return p.width(e.Words, ink(13))
+	}
 	w := legendText + p.width(e.Words, ink2(13))
 	if e.Counts() {
 		w += 5 + p.width(thousands(e.N), ink(13).semi())
@@ -102,6 +142,10 @@ func (p *sheet) legendWidth(e state.LegendEntry) float64 {
 
 // legendEntry draws a sign and says what it means.
 func (p *sheet) legendEntry(e state.LegendEntry, o scene.Point, to float64) {
+	if e.Sign == state.FoldSign {
+		p.link(o.X, o.Y+4.5, e.Words, ink(13).as(scene.Pen), "signs", false)
+		return
+	}
 	p.legendSign(e, o)
 	x := o.X + legendText
 	if e.Counts() {

@@ -15,7 +15,11 @@ func (p *sheet) menu() {
 	case p.s.Menu == state.WriterMenu:
 		p.writerMenu(items)
 	case p.s.Menu == state.HeadsMenu && !p.l.Main.Empty():
-		p.list(at(p.l.Main.X+230, p.l.Main.Y+state.HeadHeight), items)
+		o := at(p.l.Main.X+230, p.l.Main.Y+state.HeadHeight)
+		if a, ok := p.stands(state.CommandOf("heads")); ok {
+			o = at(max(a.Right(), p.menuWidth(items)), a.Bottom()+4)
+		}
+		p.list(o, items)
 	case p.s.Menu == state.LayerMenu && !p.l.Map.Empty():
 		p.list(at(p.layersEnd(p.l.Map)+6, p.l.Map.Y+state.HeadHeight), items)
 	}
@@ -25,10 +29,7 @@ func (p *sheet) menu() {
 // the foot; above them, where something waits for it, that it is asked who writes.
 func (p *sheet) writerMenu(items []state.MenuItem) {
 	h := menuRow*float64(len(items)) + menuAir
-	a, ok := p.inPane(state.CommandOf("writer"))
-	if !ok {
-		a, ok = scene.Scene{Marks: p.marks}.Where(state.CommandOf("writer"))
-	}
+	a, ok := p.stands(state.CommandOf("writer"))
 	if !ok {
 		a = scene.Area{X: state.Edge, Y: p.l.Foot.Y}
 	}
@@ -48,6 +49,14 @@ func (p *sheet) writerMenu(items []state.MenuItem) {
 
 // whoWrites is asked once, before the first thing is written.
 const whoWrites = "Who writes? Asked once"
+
+// stands is where something stands for ref, in a pane of the room or on the sheet.
+func (p *sheet) stands(ref scene.Ref) (scene.Area, bool) {
+	if a, ok := p.inPane(ref); ok {
+		return a, true
+	}
+	return scene.Scene{Marks: p.marks}.Where(ref)
+}
 
 // inPane is where something stands for ref in a pane of the room.
 func (p *sheet) inPane(ref scene.Ref) (scene.Area, bool) {

@@ -40,11 +40,14 @@ func (p *sheet) turns() {
 		parts[2].word, parts[2].command, parts[2].part = "Batches", "part lanes", state.LanePart
 	}
 	x := a.X + state.Edge
-	if p.s.Room == state.Yard && p.s.Part == state.MainPart {
-		p.forms(scene.Area{X: a.Right(), Y: a.Y, H: a.H}, false)
-	}
 	for _, part := range parts {
 		x = p.link(x, a.Y+22, part.word, ink2(14), part.command, p.s.Turn() == part.part) + 20
+	}
+	if p.s.Room == state.Yard && p.s.Part == state.MainPart {
+		to := p.forms(scene.Area{X: a.Right(), Y: a.Y, H: a.H})
+		if p.s.Turn() == state.MainPart {
+			p.headsMenu(x, a.Y+22, to)
+		}
 	}
 }
 

@@ -25,7 +25,7 @@ func (p *sheet) wall(a scene.Area) {
 		}
 		p.scrollBar(body, w.Offset, w.All)
 		p.rule(a.X, body.Bottom(), a.Right(), body.Bottom(), scene.Hair)
-		p.legend(scene.Area{X: a.X + state.Edge, Y: body.Bottom(), W: a.W - 2*state.Edge, H: w.Legend})
+		p.signLegend(scene.Area{X: a.X + state.Edge, Y: body.Bottom(), W: a.W - 2*state.Edge, H: w.Legend.Height}, w.Legend)
 	})
 }
 

@@ -364,7 +364,7 @@ func TestCountsOfTheLegendAddUp(t *testing.T) {
 	sum, after := 0, false
 	for _, w := range texts(t, view.Window(s, state.Reckoner{}), s.Size()) {
 		var n int
-		if _, err := fmt.Sscanf(w.Text.Text, "%d", &n); err == nil && w.Size == 13 && w.Weight == scene.SemiBold && w.box.Y > s.Layout().Main.Bottom()-s.Grid(s.Layout()).Legend && s.Layout().Main.Contains(w.At) {
+		if _, err := fmt.Sscanf(w.Text.Text, "%d", &n); err == nil && w.Size == 13 && w.Weight == scene.SemiBold && w.box.Y > s.Layout().Main.Bottom()-s.Grid(s.Layout()).Legend.Height && s.Layout().Main.Contains(w.At) {
 			sum += n
 			after = true
 		}
