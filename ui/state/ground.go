@@ -117,9 +117,9 @@ func (r *Reading) readSight(yard book.YardID) scene.Area {
 
 // stood are the ends of all stands of a yard, and its colonies.
 func (r *Reading) stood(yard book.YardID) (points []scene.Point) {
-	for s := range r.View.Stands(yard) {
-		half := rowEnd(s)
-		points = append(points, OnGround(s.At).Add(half), OnGround(s.At).Sub(half))
+	for _, s := range r.Standing(yard) {
+		half := s.rowEnd()
+		points = append(points, s.On.Add(half), s.On.Sub(half))
 	}
 	for _, c := range r.Colonies(yard) {
 		points = append(points, OnGround(c.At))
@@ -127,13 +127,14 @@ func (r *Reading) stood(yard book.YardID) (points []scene.Point) {
 	return points
 }
 
-// rowEnd is where the row of a stand's places ends, from its middle, m.
-func rowEnd(s *book.Stand) scene.Point {
-	if !isRow(s) {
+// rowEnd is where the row of a stand's places in use ends, from its middle, m.
+func (s *Standing) rowEnd() scene.Point {
+	if !s.Row() {
 		return scene.Point{}
 	}
+	first, last := s.InUse()
 	sin, cos := math.Sincos(s.Turn * math.Pi / 180)
-	return scene.Point{X: cos, Y: sin}.Mul(float64(s.Places) * PlaceApart / 2)
+	return scene.Point{X: cos, Y: sin}.Mul(float64(last-first+1) * PlaceApart / 2)
 }
 
 // around is the least area around points with a margin; without any it is empty.

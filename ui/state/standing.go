@@ -23,6 +23,23 @@ type Standing struct {
 // Row tells whether the places of the stand are a row, not a square of four.
 func (s *Standing) Row() bool { return isRow(s.Stand) }
 
+// InUse are the first and the last place of a stand on which a nuc stands; all of its
+// places where none does, or where they are no row.
+func (s *Standing) InUse() (first, last int) {
+	if s.Row() {
+		for _, n := range s.Nucs {
+			if n.Place > 0 && (first == 0 || n.Place < first) {
+				first = n.Place
+			}
+			last = max(last, n.Place)
+		}
+	}
+	if first == 0 {
+		return 1, s.Places
+	}
+	return first, last
+}
+
 func isRow(s *book.Stand) bool { return s.Places > block }
 
 // Standing are the stands of a yard.

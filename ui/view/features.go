@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"lidmark/domain/book"
@@ -144,7 +145,10 @@ func (g *ground) featureNames() {
 		if f.What == book.Water {
 			font = font.as(scene.WaterLine)
 		}
-		g.name(label, font, g.besides(f))
+		const air = 3.0 // plates are turned, and what touches is read together
+		g.name(label, font, slices.DeleteFunc(g.besides(f), func(c scene.Point) bool {
+			return !g.taken.free(nameBox(c, g.width(label, font), font).Inset(-air))
+		}))
 	}
 }
 

@@ -111,7 +111,7 @@ func (g *ground) letters(homes *claims, stands []*spot, f font) {
 		})
 		at := func(i int) scene.Area { return nameBox(all[i], g.width(s.Letter, f), f) }
 		i := slices.IndexFunc(order, func(i int) bool { return g.free(at(i)) })
-		within := s.lid >= mapLidLeast
+		within := s.lid >= letterLid || g.steady != nil && s.lid >= mapLidLeast
 		if i < 0 && (g.steady == nil || !within) {
 			i = slices.IndexFunc(order, func(i int) bool { return g.clear(at(i)) })
 		}
@@ -135,6 +135,9 @@ func (s *spot) askew() bool {
 	by := math.Abs(math.Remainder(s.Turn, 90))
 	return by > slant
 }
+
+// letterLid is how large lids are at least between which a letter hides none of theirs, dp.
+const letterLid = 24.0
 
 // letterSides are how many sides of a stand its letter may lie on: close to it, not at a
 // corner.

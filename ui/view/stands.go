@@ -13,6 +13,8 @@ type spot struct {
 	*state.Standing
 	at  scene.Point
 	lid float64
+
+	first, last int // the places of a row that are drawn
 }
 
 // Sizes of lids on the map, dp.
@@ -71,7 +73,8 @@ func (g *ground) put(spots []spot) {
 }
 
 func (g *ground) spotOf(s *state.Standing, most float64) spot {
-	return spot{s, g.camera.Screen(s.On), g.lidOn(s, most)}
+	first, last := s.InUse()
+	return spot{s, g.camera.Screen(s.On), g.lidOn(s, most), first, last}
 }
 
 // leastLid is how large the smallest lid of a yard is: where it has no room for a
@@ -183,7 +186,7 @@ func (g *ground) cell(n *state.Nuc, a scene.Area, tag scene.Tag, faded bool) sce
 	case n.Presumed.Seen && !g.r.Ahead && holds.Fill() != scene.None:
 		r.Fill = holds.Fill()
 	}
-	if a.W < mapCellEdged && r.Fill != scene.Paper && r.Fill != scene.None {
+	if a.W < mapCellEdged && r.Fill != scene.Paper && r.Fill != scene.None && r.Fill != scene.NoQueen.Fill() {
 		r.Stroke = scene.Stroke{} // it would leave nothing of the fill
 	}
 	return r
@@ -240,7 +243,7 @@ func (s *spot) gap() float64 { return min(lidGap, s.lid*lidGapLeast) }
 func (s *spot) half() (w, h float64) {
 	h = s.lid + s.gap()/2 + 3
 	if s.Row() {
-		return (s.lid+s.gap())*float64(s.Places)/2 + 3, s.lid/2 + 3
+		return (s.lid+s.gap())*float64(s.last-s.first+1)/2 + 3, s.lid/2 + 3
 	}
 	return h, h
 }
@@ -306,7 +309,7 @@ func offset(place int, s *spot) scene.Point {
 		k := (s.lid + s.gap()) / 2
 		return [4]scene.Point{at(-k, -k), at(k, -k), at(-k, k), at(k, k)}[(place-1)%4]
 	default:
-		return at((float64(place)-float64(s.Places+1)/2)*(s.lid+s.gap()), 0)
+		return at((float64(place)-float64(s.first+s.last)/2)*(s.lid+s.gap()), 0)
 	}
 }
 
