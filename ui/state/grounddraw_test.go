@@ -18,6 +18,11 @@ func (w *window) onGround(x, y float64) *window {
 	return w.send(state.Moved{At: at, Tag: tag}).send(state.Pressed{At: at, Tag: tag}).send(state.Released{At: at, Tag: tag})
 }
 
+// broughtGround looks at a file of a ground that the book has all of.
+func (w *window) broughtGround() *window {
+	return w.send(state.GroundRead{ReadGround: state.ReadGround{Path: "hill.geojson", Yard: w.Laying.Yard}})
+}
+
 func (w *window) features() []book.FeatureDrawn {
 	return w.Present().View.Yard(w.Laying.Yard).Features
 }

@@ -45,6 +45,7 @@ func layouts(t *testing.T) []situation {
 		{"a layout, more boxes that are no number", wrong.State},
 		{"a layout, work under way", layingOut(t).send(state.Working{Words: "copying hill", Share: 0.4}).State},
 		{"a layout that was kept", picked("A").press("]").run("keep layout").settle().State},
+		{"a layout, a ground that the book has", layingOut(t).broughtGround().State},
 		{"a layout, a hedge to be drawn", layingOut(t).run("draw hedge").State},
 		{"a layout, its last step taken back", picked("A").press("]").press("Z", state.Ctrl).State},
 	}
@@ -236,5 +237,14 @@ func TestANewYardIsLaidOut(t *testing.T) {
 		if !f.NoNow || f.Now != "–" {
 			t.Errorf("%s today: %s", f.Word, f.Now)
 		}
+	}
+}
+
+// A search that finds nothing says so.
+func TestASearchThatFindsNothingSaysSo(t *testing.T) {
+	w := layingOut(t)
+	w.press("A", state.Ctrl).press("H")
+	if w.findLayout("turn layout", toTheEnd); !strings.Contains(w.Note.Text, "nothing better found") {
+		t.Errorf("all stands are held, and the foot says %q", w.Note.Text)
 	}
 }

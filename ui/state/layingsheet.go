@@ -29,7 +29,7 @@ type LayoutSheet struct {
 	AsInBook bool          // all stands as the book has it
 	Shades   []yard.Shadow // on the ground, at the hour ShadesAt
 	ShadesAt time.Time
-	SunDay   calendar.Day  // whose sun and shade are reckoned
+	SunDay   calendar.Day // whose sun and shade are reckoned
 }
 
 // LayoutSide is one of the two layouts with its figures.
@@ -205,21 +205,23 @@ func driftOf(l yard.Layout, n practice.Numbers) map[book.NucID]float64 {
 
 // work counts what there is to carry and to mark, and whose virgins fly.
 func (t *LayoutSheet) work(r *Reading, n practice.Numbers) {
-	t.Safe = r.Day
+	t.Safe, t.Minutes = r.Day, 0
 	for _, c := range t.Changes {
 		t.Fronts += c.Fronts
-		if !c.Carried() || c.Was == nil {
-			continue
+		moved := c.Moved()
+		t.Carried += len(moved)
+		if c.Carried() {
+			t.Minutes += float64(len(moved)) * n.Get(practice.MinutesCarryStand)
 		}
-		t.Carried += len(c.Is.Nucs)
-		for _, nuc := range c.Is.Nucs {
+		t.Minutes += float64(c.Turned) * n.Get(practice.MinutesTurnNuc)
+		for _, nuc := range moved {
 			if day, flies := rules.FliesUntil(r.Course, r.View.Nuc(nuc.ID)); flies {
 				t.Flying = append(t.Flying, r.Nuc(nuc.ID))
 				t.Safe = max(t.Safe, day)
 			}
 		}
 	}
-	t.Minutes = float64(t.Carried)*n.Get(practice.MinutesCarryStand) + float64(t.Fronts)*n.Get(practice.MinutesPaintFront)
+	t.Minutes += float64(t.Fronts) * n.Get(practice.MinutesPaintFront)
 }
 
 // CompareLayouts asks for a try-out held against the yard as it stands under all

@@ -11,6 +11,7 @@ import (
 // with its length and where that is.
 func (m *layoutMap) drawing() {
 	m.brought()
+	m.origin()
 	points := make([]scene.Point, 0, len(m.s.Drawn())+1)
 	for _, p := range m.s.Drawn() {
 		points = append(points, m.camera.Screen(state.OnGround(p)))
@@ -37,6 +38,18 @@ func (m *layoutMap) drawing() {
 		}
 		m.noteAt(m.camera.Screen(state.OnGround(to)), words)
 	}
+}
+
+// origin marks the place from which metres count, while the ground is drawn.
+func (m *layoutMap) origin() {
+	c := m.camera.Screen(scene.Point{})
+	if !m.s.Laying.Ground || !m.frame.Contains(c) {
+		return
+	}
+	const arm = 8.0
+	m.rule(c.X-arm, c.Y, c.X+arm, c.Y, scene.Pen)
+	m.rule(c.X, c.Y-arm, c.X, c.Y+arm, scene.Pen)
+	m.text(c.X+5, c.Y-5, "0,0", ink(12).semi().as(scene.Pen))
 }
 
 func penDash(width float64) scene.Stroke {

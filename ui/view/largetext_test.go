@@ -107,7 +107,7 @@ func TestAPageOfAListPassesNoRow(t *testing.T) {
 func TestTheStepsOfABookLoseNothing(t *testing.T) {
 	want := [state.StepCount][]string{
 		{"computer.", "What the yard is called", "South is negative", "The file in which the book is kept"},
-		{"One letter a stand", "6 sides of 2 dm²", "Where the entrances face", "Other boxes as well"},
+		{"A letter for each stand", "6 sides of 2 dm²", "Where the entrances face", "Other boxes as well"},
 		{"Whoever stands first", "or like Ida Mon-Fri 18:30-20:30", "Your name", "A week"},
 		{"deadline", "12 to 24 h is usual", "Line of the mother", "take", "emerge", "too late if no eggs yet"},
 	}

@@ -90,6 +90,9 @@ func (d *layingDraw) groundAsk(ask state.GroundAsk, x, y, w float64) float64 {
 	const word, field, high = 132.0, 74.0, 38.0
 	d.fit(x, y+20, ask.Word, ink(14), x+word-6)
 	wide := field
+	if ask.Field == state.DrawPoint { // two figures
+		wide += 28
+	}
 	if ask.Unit == "" && !ask.Short {
 		wide = w - word
 	}
