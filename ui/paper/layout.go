@@ -50,6 +50,7 @@ type layoutSheet struct {
 	changes []yard.Change
 	pegs    []tapes
 	numbers practice.Numbers
+	marked  bool // the plan last drawn is large enough for the marks of fronts
 }
 
 func layoutTitle(laid state.Laid, in string) string {
@@ -90,6 +91,10 @@ func (d *layoutSheet) head() {
 // stands lists every box with where it faces and its mark.
 func (d *layoutSheet) stands(ctx context.Context) error {
 	t := list{d.flow, []column{{"stand", 14, false}, {"turned", 12, true}, {"place", 9, true}, {"nuc", 18, false}, {"entrance faces", 24, false}, {"mark on the front", 26, false}}, true, nil}
+	const head, least = 16, 14 // mm
+	if _, err := d.need(ctx, head+max(least, d.together(t, listLine{look: plain(9)}, len(d.laid.Try.Stands[0].Nucs)))); err != nil {
+		return err
+	}
 	if err := t.part(ctx, "Stands and boxes", "bearings are clockwise from true north: allow for the declination of your compass"); err != nil {
 		return err
 	}
@@ -103,14 +108,27 @@ func (d *layoutSheet) stands(ctx context.Context) error {
 		}
 		for k := range s.Nucs {
 			n := &s.Nucs[k]
-			cells := append(first, fmt.Sprint(n.Place), n.Name, yard.Facing(n.Bearing+s.Turn), markWords(n.Mark))
-			if err := t.put(ctx, listLine{look: plain(9), cells: cells}); err != nil {
+			l := listLine{look: plain(9), cells: append(first, fmt.Sprint(n.Place), n.Name, yard.Facing(n.Bearing+s.Turn), markWords(n.Mark))}
+			first = []string{"", ""}
+			if k == 0 {
+				l.below = d.together(t, l, len(s.Nucs)-1)
+			}
+			if err := t.put(ctx, l); err != nil {
 				return err
 			}
-			first = []string{"", ""}
 		}
 	}
 	return nil
+}
+
+// together is the room that so many more lines like one take, which stay on its page
+// with it; none for a stand that would fill half a page.
+func (d *layoutSheet) together(t list, l listLine, more int) float64 {
+	high, _ := t.high(l)
+	if rest := high * float64(more); rest < (d.bottom()-d.top())/2 {
+		return rest
+	}
+	return 0
 }
 
 // markWords are a front mark in words.

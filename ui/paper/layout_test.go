@@ -265,3 +265,87 @@ func TestNoPaperTellsWhereOnEarth(t *testing.T) {
 		}
 	}
 }
+
+// TestAStandStaysTogether: no page of the list of stands begins within a stand.
+func TestAStandStaysTogether(t *testing.T) {
+	r := demoDay(t)
+	for y := range r.View.Yards() {
+		now := yard.Of(r.View, y.Yard)
+		if len(now.Stands) == 0 {
+			continue
+		}
+		for name, o := range choices() {
+			for i, p := range layoutPages(t, r, state.Laid{Yard: y.Yard, Try: now.Try(book.LayoutTried{})}, o) {
+				lines := p.lines()
+				heads := slices.IndexFunc(lines, func(l string) bool { return strings.HasPrefix(l, "stand  turned") })
+				if heads < 0 || i == 0 {
+					continue
+				}
+				if first := strings.Split(lines[heads+1], "  "); !strings.HasSuffix(first[1], "°") {
+					t.Errorf("%s, %s, page %d begins within a stand: %v", y.Name, name, i+1, first)
+				}
+			}
+		}
+	}
+}
+
+// TestMarksAreDrawnWhereTheyCanBeTold: marks are in the boxes, and promised by the key,
+// only where they are large enough; else it is said where they are.
+func TestMarksAreDrawnWhereTheyCanBeTold(t *testing.T) {
+	r, laid := laidOut()
+	painted := func(page printed) bool {
+		return slices.ContainsFunc(page.inks, func(ink string) bool { return strings.HasSuffix(ink, " rg") })
+	}
+	for scale, told := range map[float64]bool{500: false, 50: true} {
+		laid.Scale = scale
+		some := false
+		for i, page := range layoutPages(t, r, laid, paper.Options{}) {
+			key := strings.Join(page.lines(), "\n")
+			if painted(page) && !strings.Contains(key, "box with entrance and mark") {
+				t.Errorf("1:%g, page %d has marks that its key does not promise", scale, i+1)
+			}
+			if !painted(page) && i == 0 && !strings.Contains(key, "its mark is in the list") {
+				t.Errorf("1:%g: nobody is told where the marks are", scale)
+			}
+			some = some || painted(page)
+		}
+		if some != told {
+			t.Errorf("1:%g has marks: %v", scale, some)
+		}
+		if slices.ContainsFunc(layoutPages(t, r, laid, paper.Options{Pure: true}), painted) {
+			t.Errorf("1:%g: marks in black and white have a colour", scale)
+		}
+	}
+}
+
+// TestNamesKeepOffTheGround: what is drawn on the ground is named beside it: no name
+// stands across the circle of a tree or the line of the boundary.
+func TestNamesKeepOffTheGround(t *testing.T) {
+	r, laid := laidOut()
+	laid.Scale = 200
+	p := layoutPages(t, r, laid, paper.Options{})[0]
+	const k = 1000 / 200.0
+	i := slices.IndexFunc(p.texts, func(w word) bool { return w.text == "old plum" })
+	if i < 0 {
+		t.Fatalf("old plum is not named: %v", p.lines())
+	}
+	plum := p.texts[i]
+	wide := 0.5 * plum.size * float64(len(plum.text)) // about
+	found := false
+	for _, c := range p.corners { // the boundary's corner in the north-east, from which the tree is measured
+		if !p.goesThrough(c[0]-20*k, c[1]) || !p.goesThrough(c[0], c[1]+17*k) {
+			continue
+		}
+		found = true
+		tree := [2]float64{c[0] - 3*k, c[1] + 8*k}
+		for at := 0.0; at <= wide; at += 0.5 {
+			if x, y := plum.x+at, plum.y-plum.size*0.35; math.Hypot(x-tree[0], y-tree[1]) < 2*k || math.Abs(x-c[0]) < 0.2 {
+				t.Errorf("old plum stands at %.1f, %.1f across its circle about %.1f or the boundary", x, y, tree)
+				break
+			}
+		}
+	}
+	if !found {
+		t.Error("no corner of the boundary")
+	}
+}

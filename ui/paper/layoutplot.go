@@ -26,6 +26,10 @@ type plot struct {
 // the scale has it however large its signs are.
 const leastSign = 2.0
 
+// leastMarked is how large the sign of a box must be for bar, disc and cross in it to be
+// told apart, mm.
+const leastMarked = 2.8
+
 func (d *layoutSheet) plot(a scene.Area, low book.Point, scale float64) plot {
 	k := d.perMetre(scale)
 	wide, apart := d.numbers.Get(practice.BoxWide)*k, yard.SpacingOf(d.numbers)
@@ -34,6 +38,7 @@ func (d *layoutSheet) plot(a scene.Area, low book.Point, scale float64) plot {
 		wide = least
 		apart.Block = max(apart.Block, 1.1*least/k)
 	}
+	d.marked = wide >= leastMarked
 	return plot{d, a, low, k, wide, apart, &[]scene.Area{}}
 }
 
@@ -72,6 +77,7 @@ func (p plot) draw() {
 			p.hive(c)
 		}
 		p.tapesFrom()
+		p.linesTaken()
 		p.letters()
 		for _, c := range p.laid.Try.Colonies {
 			p.name(p.at(c.At), p.hiveSide()/2, c.Name, soft(7.4))
@@ -105,17 +111,17 @@ func (p plot) stand(s *yard.Stand) {
 
 // nuc draws a box: its notch the entrance, its mark behind that.
 func (p plot) nuc(s *yard.Stand, n *yard.Nuc) {
-	const leastNotch, leastMark = 0.75, 1.8 // mm
+	const leastNotch = 0.75 // mm
 	c, b := p.at(s.On(n.Place, p.apart)), n.Bearing+s.Turn
 	p.polygon(turned(squared(p.side/2), b, c), white, stroke{black, 0.3})
 	in := max(p.side*0.42, leastNotch)
 	p.polygon(turned([]scene.Point{{X: -in * 0.62, Y: -p.side / 2}, {X: in * 0.62, Y: -p.side / 2}, {Y: -p.side/2 + in}}, b, c), black, stroke{})
 	p.take(scene.Around(c, p.side*1.1))
-	if p.side < leastMark {
+	if p.side < leastMarked {
 		return
 	}
-	r := p.side * 0.2
-	at := turned([]scene.Point{{Y: p.side * 0.22}}, b, c)[0]
+	r := p.side * 0.25
+	at := turned([]scene.Point{{Y: p.side * 0.2}}, b, c)[0]
 	p.front(book.FrontMarked{Shape: n.Mark.Shape, Colour: n.Mark.Colour}, at, r)
 }
 
@@ -183,11 +189,17 @@ func (p plot) letters() {
 // name writes a name about a point where nothing else is; where there is no room, it
 // stands to the right.
 func (p plot) name(c scene.Point, half float64, text string, l look) {
+	const near = 2.6 // mm: what stands further off might be another's
+	p.nameWithin(near, c, half, text, l)
+}
+
+// nameWithin is the same for a name that may stand so far off, mm.
+func (p plot) nameWithin(reach float64, c scene.Point, half float64, text string, l look) {
 	w, h := p.width(text, l), l.size*point*0.8
 	gap := half + 0.8
 	var places []scene.Area
-	for far := gap; far < gap+2.6; far++ {
-		for _, to := range []scene.Point{{X: far}, {X: -w / 2, Y: -far - h}, {X: -far - w}, {X: -w / 2, Y: far}, {X: far * 0.8, Y: -far*0.8 - h}, {X: far * 0.8, Y: far * 0.8}} {
+	for far := gap; far < gap+reach; far++ {
+		for _, to := range []scene.Point{{X: far}, {X: -w / 2, Y: -far - h}, {X: -far - w}, {X: -w / 2, Y: far}, {X: far * 0.8, Y: -far*0.8 - h}, {X: far * 0.8, Y: far * 0.8}, {X: half - w, Y: -far - h}, {X: half - w, Y: far}, {X: -half, Y: -far - h}, {X: -half, Y: far}} {
 			if to.Y == 0 {
 				to.Y = -h / 2
 			}

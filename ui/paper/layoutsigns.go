@@ -56,6 +56,43 @@ func (p plot) spread(f book.FeatureDrawn, at []scene.Point) {
 	}
 }
 
+// linesTaken keeps names off the lines of what is drawn on the ground.
+func (p plot) linesTaken() {
+	for _, f := range p.in.Features {
+		var at []scene.Point
+		for _, q := range f.Points {
+			at = append(at, p.at(q))
+		}
+		wide := 0.6
+		switch f.What {
+		case book.Tree:
+			at = round(1)
+			for i := range at {
+				at[i] = p.at(f.Points[0]).Add(at[i].Mul(max(f.Width*p.k/2, 1)))
+			}
+			at = closed(at)
+		case book.Hedge, book.Wall, book.Track, book.Water:
+			wide = max(f.Width*p.k, 1.2)
+		default:
+			at = closed(at)
+		}
+		p.takeAlong(at, wide)
+	}
+}
+
+// takeAlong takes squares of a side along a line.
+func (p plot) takeAlong(at []scene.Point, side float64) {
+	for i := 1; i < len(at); i++ {
+		d := at[i].Sub(at[i-1])
+		n := math.Ceil(math.Hypot(d.X, d.Y) / side)
+		for k := 0.0; k <= n && n > 0; k++ {
+			if c := at[i-1].Add(d.Mul(k / n)); p.area.Contains(c) {
+				p.take(scene.Around(c, side))
+			}
+		}
+	}
+}
+
 // featureName writes what something on the ground is where there is room beside its
 // middle.
 func (p plot) featureName(f book.FeatureDrawn) {
@@ -74,8 +111,14 @@ func (p plot) featureName(f book.FeatureDrawn) {
 	if shown.Empty() {
 		return
 	}
-	c := shown.Centre()
-	p.name(c, 0.6, said, soft(7.4))
+	half := 0.6
+	switch f.What {
+	case book.Tree:
+		half = max(f.Width*p.k/2, 1)
+	case book.VehicleSpot:
+		half = 1
+	}
+	p.nameWithin(9, shown.Centre(), half, said, soft(7.4))
 }
 
 // tapesFrom draws the points at which the tapes begin, with their letters.
@@ -154,7 +197,7 @@ func (d *layoutSheet) signs(y float64) {
 	c := scene.Point{X: x + side/2, Y: y - 1.1}
 	d.polygon(turned(squared(side/2), 0, c), white, stroke{black, 0.3})
 	d.polygon([]scene.Point{{X: c.X - 0.9, Y: c.Y - side/2}, {X: c.X + 0.9, Y: c.Y - side/2}, {X: c.X, Y: c.Y - side/2 + 1.4}}, black, stroke{})
-	x = d.text(x+side+1.4, y, "box with entrance and mark", soft(8)) + 5
+	x = d.text(x+side+1.4, y, d.boxSign(), soft(8)) + 5
 	c.X = x + side/2
 	d.path(closed(squaredAt(c, side/2)), stroke{pale, 0.25}, 0.9, 0.7)
 	x = d.text(x+side+1.4, y, "stands there today, or no box", soft(8)) + 5
@@ -166,6 +209,14 @@ func (d *layoutSheet) signs(y float64) {
 	d.line(c.X-1.5, c.Y, c.X+1.5, c.Y, stroke{black, 0.25})
 	d.line(c.X, c.Y-1.5, c.X, c.Y+1.5, stroke{black, 0.25})
 	d.fit(x+4.4, y, "tapes begin here", soft(8), d.right())
+}
+
+// boxSign says what is drawn of a box: its mark only where it can be told.
+func (d *layoutSheet) boxSign() string {
+	if d.marked {
+		return "box with entrance and mark"
+	}
+	return "box with entrance; its mark is in the list"
 }
 
 func squaredAt(c scene.Point, half float64) []scene.Point { return turned(squared(half), 0, c) }
