@@ -20,6 +20,21 @@ type Change struct {
 // Carried tells whether the stand is moved or turned, or new.
 func (c Change) Carried() bool { return c.Was == nil || c.Was.At != c.Is.At || c.Was.Turn != c.Is.Turn }
 
+// Moved are the nucs that bees have to find anew: all where the stand is moved or
+// turned, else those whose boxes are; none on a new stand.
+func (c Change) Moved() (nucs []Nuc) {
+	if c.Was == nil {
+		return nil
+	}
+	for _, n := range c.Is.Nucs {
+		was := Layout{Stands: []Stand{*c.Was}}.nuc(n.ID)
+		if c.Carried() || was != nil && was.Bearing != n.Bearing {
+			nucs = append(nucs, n)
+		}
+	}
+	return nucs
+}
+
 // Words are what is done with the stand.
 func (c Change) Words() string {
 	switch {

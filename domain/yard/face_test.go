@@ -59,7 +59,7 @@ func TestFacesAreTriedAndKept(t *testing.T) {
 		t.Errorf("taken up again they face %v", got)
 	}
 	c := yard.ChangesOf(now, try, nil, nil)
-	if len(c) != 1 || c[0].Turned != 3 || c[0].Carried() || c[0].Words() != "turn 3 boxes on stand A" {
+	if len(c) != 1 || c[0].Turned != 3 || len(c[0].Moved()) != 3 || c[0].Carried() || c[0].Words() != "turn 3 boxes on stand A" {
 		t.Errorf("the changes are %+v", c)
 	}
 }

@@ -241,7 +241,7 @@ func TestEntrancesAndRowsAreTyped(t *testing.T) {
 		}
 	}
 	typed(state.LayoutFaces, "S")
-	if sheet := w.LayoutSheet(); w.FacesSaid() != "S" || len(sheet.Changes) != 1 || sheet.Changes[0].Turned == 0 || sheet.Try.Cost.Drift <= before {
+	if sheet := w.LayoutSheet(); w.FacesSaid() != "S" || len(sheet.Changes) != 1 || sheet.Changes[0].Turned == 0 || sheet.Minutes == 0 || sheet.Carried != sheet.Changes[0].Turned || sheet.Try.Cost.Drift <= before {
 		t.Errorf("all one way: %q, %+v, drift %v and was %v", w.FacesSaid(), sheet.Changes, sheet.Try.Cost.Drift, before)
 	}
 	if w.run("face out"); !slices.Equal(faces(), []float64{b.Turn + 360, b.Turn + 90, b.Turn + 270, b.Turn + 180}) {

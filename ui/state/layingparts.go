@@ -103,6 +103,8 @@ func done(c yard.Change) string {
 		return "carried"
 	case c.Was.Turn != c.Is.Turn:
 		return "turned"
+	case c.Turned > 0:
+		return "boxes turned"
 	}
 	return "marked"
 }
@@ -158,6 +160,9 @@ func (g changeGroup) words() string {
 // withoutStand is what is done with a stand whose letter was said.
 func withoutStand(c yard.Change) string {
 	words := strings.NewReplacer(" stand "+c.Is.Letter, "", " on stand "+c.Is.Letter, "").Replace(c.Words())
+	if c.Carried() && c.Was != nil && c.Turned > 0 {
+		words += fmt.Sprintf(", %s turned", boxes(c.Turned))
+	}
 	if c.Carried() && c.Was != nil && c.Fronts > 0 {
 		words += fmt.Sprintf(", %s marked anew", counted(c.Fronts, "front"))
 	}
@@ -165,9 +170,9 @@ func withoutStand(c yard.Change) string {
 }
 
 func (g changeGroup) several() (words []string) {
-	carried, turned, fronts, least, most := 0, 0, 0, 0.0, 0.0
+	carried, turned, onPlace, fronts, least, most := 0, 0, 0, 0, 0.0, 0.0
 	for _, c := range g {
-		fronts += c.Fronts
+		fronts, onPlace = fronts+c.Fronts, onPlace+c.Turned
 		switch d := carriedFar(c); {
 		case c.Was == nil:
 		case d > 0:
@@ -186,6 +191,9 @@ func (g changeGroup) several() (words []string) {
 	if turned > 0 {
 		words = append(words, fmt.Sprintf("%d turned%s", turned, g.angle()))
 	}
+	if onPlace > 0 {
+		words = append(words, boxes(onPlace)+" turned")
+	}
 	if fronts > 0 {
 		words = append(words, counted(fronts, "front")+" marked anew")
 	}
@@ -193,6 +201,14 @@ func (g changeGroup) several() (words []string) {
 		words = append(words, "set up")
 	}
 	return words
+}
+
+// boxes are boxes that are turned on their places.
+func boxes(n int) string {
+	if n == 1 {
+		return "1 box"
+	}
+	return fmt.Sprintf("%d boxes", n)
 }
 
 // carriedFar is how far a stand is carried, m.

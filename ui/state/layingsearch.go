@@ -146,6 +146,8 @@ func (s State) layoutTaken(m LayoutFound) State {
 	}
 	if f.Why != "" {
 		s.Note = Note{Text: f.Why}
+	} else if f.Done && len(f.Steps) == 0 {
+		s.Note = Note{Text: fmt.Sprintf("nothing better found in %d tries: what there is to gain does not pay its work", f.Tries)}
 	}
 	s.laidOut.search = &f
 	if !f.Known {
