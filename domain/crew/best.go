@@ -29,12 +29,7 @@ func (c *chooser) run() {
 	for _, t := range c.p.Teams {
 		c.most = max(c.most, c.steps(t, 0))
 	}
-	for i, s := range c.p.Sites {
-		if len(s.Jobs) > 0 {
-			c.sites = append(c.sites, i)
-			c.gains = append(c.gains, gainOf(s.Jobs, c.most))
-		}
-	}
+	c.weigh()
 	switch {
 	case len(c.p.Teams) == 0:
 	case len(c.sites) <= MostSites:
@@ -43,6 +38,20 @@ func (c *chooser) run() {
 	default:
 		c.choice.Exact = len(c.p.Teams) == 1
 		c.inTurn()
+	}
+}
+
+// weigh reckons what can be saved in each site with work, by the steps that it takes.
+func (c *chooser) weigh() {
+	for i, s := range c.p.Sites {
+		if len(s.Jobs) == 0 {
+			continue
+		}
+		most := c.most
+		if s.Most > 0 {
+			most = min(most, stepsDown(s.Most))
+		}
+		c.sites, c.gains = append(c.sites, i), append(c.gains, gainOf(s.Jobs, most))
 	}
 }
 
@@ -83,7 +92,8 @@ func (c *chooser) deal() {
 		took[i] = make([]uint, sets)
 		for set := range sets {
 			next[set] = best[set]
-			for part := set; part != 0; part = (part - 1) & set {
+			may := set & c.mayVisit(i)
+			for part := may; part != 0; part = (part - 1) & may {
 				if w := best[set&^part].plus(c.alone(t, part)); w.compare(next[set]) > 0 {
 					next[set], took[i][set] = w, part
 				}
@@ -97,6 +107,16 @@ func (c *chooser) deal() {
 		c.take(i, c.joint(part), c.drive(part))
 		set &^= part
 	}
+}
+
+// mayVisit are the yards that a team can be at at their hours.
+func (c *chooser) mayVisit(team int) (set uint) {
+	for i, site := range c.sites {
+		if c.p.Sites[site].may(team) {
+			set |= 1 << i
+		}
+	}
+	return set
 }
 
 // alone is what a team saves that visits all yards of a set.

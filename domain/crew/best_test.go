@@ -17,6 +17,12 @@ func drawn(t *rapid.T, teams int) Problem {
 				Hard: rapid.IntRange(0, 4).Draw(t, "hard") == 0,
 			})
 		}
+		if rapid.IntRange(0, 3).Draw(t, "at an hour") == 0 {
+			s.Most = float64(rapid.IntRange(0, 20).Draw(t, "most")) / 2
+			for range teams {
+				s.Not = append(s.Not, rapid.Bool().Draw(t, "cannot"))
+			}
+		}
 		p.Sites = append(p.Sites, s)
 	}
 	for range teams {
@@ -31,13 +37,17 @@ func saved(p Problem, team [][]int) (w worth, holds bool) {
 	for k, t := range p.Teams {
 		var work, drive float64
 		for i, s := range p.Sites {
-			there := false
+			there, here := false, 0.0
 			for j, job := range s.Jobs {
 				if team[i][j] == k+1 {
 					there = true
-					work += job.Minutes
+					here += job.Minutes
 					w = w.plus(worthOf(job))
 				}
+			}
+			work += here
+			if there && (len(s.Not) > k && s.Not[k] || s.Most > 0 && here > s.Most+1e-9) {
+				return w, false
 			}
 			if there {
 				drive += 2 * s.Far
@@ -142,12 +152,8 @@ func TestInTurnIsTheSameForOneTeam(t *testing.T) {
 		for _, s := range p.Sites {
 			c.choice.Team = append(c.choice.Team, make([]int, len(s.Jobs)))
 		}
-		for i, s := range p.Sites {
-			if len(s.Jobs) > 0 {
-				c.sites = append(c.sites, i)
-				c.gains = append(c.gains, gainOf(s.Jobs, c.steps(p.Teams[0], 0)))
-			}
-		}
+		c.most = c.steps(p.Teams[0], 0)
+		c.weigh()
 		c.inTurn()
 		got, holds := saved(p, c.choice.Team)
 		best, err := Best(p)

@@ -2,6 +2,7 @@ package crew
 
 import (
 	"cmp"
+	"math"
 	"slices"
 	"time"
 
@@ -51,14 +52,14 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 	plan := j.Day(d)
 	work, rounds := workOf(j, plan)
 	var p Problem
+	p.Teams, hands = hands.manned()
 	for i, r := range rounds {
-		s := Site{Far: j.Course().View().Yard(r.yard).Drive}
+		s := hands.at(r, j.Course().View().Yard(r.yard).Drive)
 		for _, w := range work[i] {
 			s.Jobs = append(s.Jobs, Job{w.Minutes, w.Price.Queens, w.Hard})
 		}
 		p.Sites = append(p.Sites, s)
 	}
-	p.Teams, hands = hands.manned()
 	choice, err := Best(p)
 	if err != nil {
 		return Day{}, err
@@ -84,6 +85,29 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 type round struct {
 	yard book.YardID
 	dusk time.Time
+}
+
+// at is the site of a round: what waits for dusk is done by those who are free so late,
+// the way home within their time. Where several could go, it is as much work as those
+// have time for who have most of it.
+func (h Hands) at(r round, far float64) Site {
+	s := Site{Far: far}
+	if r.dusk.IsZero() {
+		return s
+	}
+	left := make([]float64, len(h)) // minutes of work at the site, by team
+	for i, team := range h {
+		least := math.Inf(1) // who shares a van comes home with it
+		for _, hand := range team {
+			least = min(least, hand.after(r.dusk)-far)
+		}
+		left[i] = max(0, least) * float64(len(team))
+		s.Most = max(s.Most, left[i])
+	}
+	for _, minutes := range left {
+		s.Not = append(s.Not, minutes == 0 || minutes < s.Most)
+	}
+	return s
 }
 
 // workOf is the work of a plan, a piece for every nuc, by round in the order of the

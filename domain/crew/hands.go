@@ -3,16 +3,26 @@ package crew
 import (
 	"cmp"
 	"slices"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 )
 
-// Hand is a person who is there, and for how many minutes.
+// Hand is a person who is there, for how many minutes, and until when.
 type Hand struct {
 	Person  book.PersonID
 	Name    string
 	Minutes float64
+	Until   time.Time // zero: nobody told
+}
+
+// after is how many minutes a person is there from an instant on, home again within.
+func (h Hand) after(t time.Time) float64 {
+	if h.Until.IsZero() {
+		return h.Minutes
+	}
+	return min(h.Minutes, max(0, h.Until.Sub(t).Minutes()))
 }
 
 // Hands are who drives with whom.
@@ -34,7 +44,11 @@ func HandsOf(v *book.View, d calendar.Day, vans int, hours float64, away ...book
 			minutes = min(minutes, hours*60)
 		}
 		if minutes > 0 && !slices.Contains(away, p.Person) {
-			all = append(all, Hand{p.Person, p.Name, minutes})
+			h := Hand{Person: p.Person, Name: p.Name, Minutes: minutes}
+			if told {
+				_, h.Until = p.FreeOn(d).Between(d, v.Zone())
+			}
+			all = append(all, h)
 		}
 	}
 	slices.SortStableFunc(all, func(a, b Hand) int { return cmp.Compare(b.Minutes, a.Minutes) })

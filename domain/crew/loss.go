@@ -2,11 +2,11 @@ package crew
 
 import (
 	"fmt"
-	"math"
 	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/handover"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 )
@@ -25,13 +25,40 @@ type pricer struct {
 	next    time.Time
 	days    float64
 	late    map[book.BatchID]float64 // the share of the cells together that waiting costs
+	given   map[book.BatchID]int     // of the cells together, those that nucs of the plan are given
+
+	promised map[book.NucID]*book.Order // to orders due before then
 }
 
 func newPricer(j *rules.Judged, plan rules.DayPlan) *pricer {
 	v := j.Course().View()
-	p := &pricer{judged: j, view: v, numbers: v.Numbers(), next: plan.Soon, late: map[book.BatchID]float64{}}
-	p.days = max(1, math.Ceil(p.next.Sub(plan.At).Hours()/24))
+	p := &pricer{judged: j, view: v, numbers: v.Numbers(), next: plan.Soon, late: map[book.BatchID]float64{}, given: map[book.BatchID]int{}}
+	for _, stop := range plan.Stops {
+		for _, t := range stop.Tasks {
+			for _, s := range t.Of {
+				if _, nuc := s.Nuc(); nuc && t.Act == rules.ActGiveCell {
+					p.given[batchOf(t)]++
+				}
+			}
+		}
+	}
+	p.days = max(0, p.next.Sub(plan.At).Hours()/24)
+	p.promised = promisedBy(j, calendar.DayOf(p.next, v.Zone()))
 	return p
+}
+
+// promisedBy are the nucs whose queens go to orders that are due before a day, with
+// which order it is.
+func promisedBy(j *rules.Judged, next calendar.Day) map[book.NucID]*book.Order {
+	promised := map[book.NucID]*book.Order{}
+	for _, o := range handover.New(j.Course()).Orders {
+		for _, g := range o.Queens {
+			if o.Order.By < next && !g.Nuc.IsZero() {
+				promised[g.Nuc] = o.Order
+			}
+		}
+	}
+	return promised
 }
 
 // of prices a task at one of its subjects. What costs nothing that is known still
@@ -56,15 +83,15 @@ func (p *pricer) act(t rules.Task, s book.Subject) Price {
 	case rules.ActLookForEggs, rules.ActLookForBrood, rules.ActLookInside:
 		return p.look(s)
 	case rules.ActCatchQueen:
-		return p.catch()
+		return p.catch(s)
 	case rules.ActBreakDownCells:
 		return p.ends(t, p.numbers.Get(practice.OwnCellsDestroy)*p.queen(), "own cells walk before")
 	case rules.ActSearchBrood:
 		return p.ends(t, p.queen(), "a virgin may walk before, and cost the batch")
 	case rules.ActAddBees, rules.ActCheckBees:
-		return p.share(p.numbers.Get(practice.WeakLost), p.numbers.Get(practice.StrengthAhead), "weak: %.0f of 100 such nucs are lost in %.0f d")
+		return p.share(p.numbers.Get(practice.WeakLost), p.numbers.Get(practice.StrengthAhead), "weak: %.0f of 100 such nucs are lost in %.1f d")
 	case rules.ActFeed:
-		return p.share(p.numbers.Get(practice.LightLost), p.numbers.Get(practice.LightBelow), "light: %.0f of 100 such nucs are lost in %.0f d")
+		return p.share(p.numbers.Get(practice.LightLost), p.numbers.Get(practice.LightBelow), "light: %.0f of 100 such nucs are lost in %.1f d")
 	case rules.ActNarrowEntrance:
 		return p.robbers(s)
 	case rules.ActTakeOutQueen, rules.ActShakeOut, rules.ActUnite:
@@ -79,7 +106,8 @@ func (p *pricer) queen() float64 {
 	return p.numbers.Get(practice.AcceptCell) * p.numbers.Get(practice.LayingOfAccepted)
 }
 
-// cells: what is together is lost by the batch's clock; a nuc stands idle besides.
+// cells: what is together is lost by the batch's clock; a nuc stands idle besides. A
+// cell that a nuc is given is priced there, and not once more where all are collected.
 func (p *pricer) cells(t rules.Task, s book.Subject) Price {
 	id := batchOf(t)
 	lost, known := p.late[id]
@@ -99,7 +127,7 @@ func (p *pricer) cells(t rules.Task, s book.Subject) Price {
 		return price
 	}
 	if b, ok := s.Batch(); ok {
-		price.Queens *= float64(p.view.Batch(b).Unplaced())
+		price.Queens *= float64(max(0, p.view.Batch(b).Unplaced()-p.given[b]))
 	}
 	return price
 }
@@ -129,13 +157,13 @@ func (p *pricer) look(s book.Subject) Price {
 	c := h.Chances()
 	empty := c.Queenless() + c.DroneLayer
 	price := p.idle(empty)
-	price.Why = fmt.Sprintf("no queen, or a drone layer: %.0f of 100, and stands idle for %.0f d more", 100*empty, p.days)
+	price.Why = fmt.Sprintf("no queen, or a drone layer: %.0f of 100, and stands idle for %.1f d more", 100*empty, p.days)
 	return price
 }
 
 // idle is what a nuc costs that stands idle, with a chance.
 func (p *pricer) idle(chance float64) Price {
-	return Price{chance * p.days * p.numbers.Get(practice.WorthNucDay), fmt.Sprintf("stands idle for %.0f d more", p.days)}
+	return Price{chance * p.days * p.numbers.Get(practice.WorthNucDay), fmt.Sprintf("stands idle for %.1f d more", p.days)}
 }
 
 // share is what a nuc costs that is lost with a chance over some days.
@@ -162,16 +190,14 @@ func (p *pricer) robbers(s book.Subject) Price {
 	return Price{lost, fmt.Sprintf("%s, and %.0f of 100 robbed ones are lost", why, 100*p.numbers.Get(practice.RobbedLost))}
 }
 
-// catch: a queen who is not caught is missing at an order that is due before
-// somebody comes again; else she waits where she is.
-func (p *pricer) catch() Price {
-	next := calendar.DayOf(p.next, p.view.Zone())
-	for o := range p.view.Orders() {
-		if o.Open() > 0 && o.By < next {
-			return Price{1, fmt.Sprintf("order %s is due %s", o.Number, o.By.Short())}
-		}
+// catch: a queen who is not caught is missing at the order that she is for, if that is
+// due before somebody comes again; else she waits where she is.
+func (p *pricer) catch(s book.Subject) Price {
+	id, _ := s.Nuc()
+	if o := p.promised[book.NucID(id)]; o != nil {
+		return Price{1, fmt.Sprintf("order %s is due %s", o.Number, o.By.Short())}
 	}
-	return Price{Why: "no order is due before that: she waits in her nuc"}
+	return Price{Why: "no order that she is for is due before that: she waits in her nuc"}
 }
 
 // ends is a price that is due when the work's last hour is before somebody comes

@@ -18,7 +18,12 @@ type Job struct {
 type Site struct {
 	Far  float64
 	Jobs []Job
+	Most float64 // minutes of work there, all who come together; 0: as much as they have time for
+	Not  []bool  // by team: those who cannot be there at that hour; none: all can
 }
+
+// may tells whether a team can be at the site at its hour.
+func (s Site) may(team int) bool { return team >= len(s.Not) || !s.Not[team] }
 
 // Team is who drives together: the minutes each of them has, driving included.
 // They work a yard side by side, and who shares a van comes home with it: all are away

@@ -44,7 +44,7 @@ func (c *chooser) visit(team int, t Team, free []bool) {
 	var best company
 	var tables []visits
 	for _, now := range t.companies() {
-		tried := c.tables(now, free)
+		tried := c.tables(team, now, free)
 		if tables == nil || last(tried).compare(last(tables)) > 0 {
 			best, tables = now, tried
 		}
@@ -62,16 +62,16 @@ func last(tables []visits) worth {
 
 // tables are the best visits of a company by the yards it may go to: a way that is
 // driven takes as many steps as there are people.
-func (c *chooser) tables(who company, free []bool) []visits {
+func (c *chooser) tables(team int, who company, free []bool) []visits {
 	tables := make([]visits, len(c.sites)+1)
 	tables[0] = visits{best: make([]worth, who.steps+1)}
 	for i, g := range c.gains {
 		was := tables[i].best
 		next := visits{append([]worth(nil), was...), make([]int, who.steps+1)}
-		way := c.way(who, i)
+		way, may := c.way(who, i), free[i] && c.p.Sites[c.sites[i]].may(team)
 		for s := range next.takes {
 			next.takes[s] = -1
-			for w := 0; free[i] && w < len(g.best) && s-way-w >= 0; w++ {
+			for w := 0; may && w < len(g.best) && s-way-w >= 0; w++ {
 				if now := was[s-way-w].plus(g.best[w]); now.compare(next.best[s]) > 0 {
 					next.best[s], next.takes[s] = now, w
 				}

@@ -1,0 +1,129 @@
+package crew_test
+
+import (
+	"math"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/crew"
+	"lidmark/domain/practice"
+	"lidmark/domain/rules"
+)
+
+// waiting are the prices of all that waits when nobody comes, by what is done.
+func waiting(t *testing.T, p *booktest.Pen, at string) (day crew.Day, of func(rules.Act) []crew.Work) {
+	t.Helper()
+	v := p.View(at)
+	day, err := crew.Plan(rules.Judge(v), v.Today(), nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return day, func(act rules.Act) (all []crew.Work) {
+		for _, w := range day.Waits {
+			if w.Task.Act == act {
+				all = append(all, w)
+			}
+		}
+		return all
+	}
+}
+
+// A cell that a nuc waits for is priced at that nuc, with the days the nuc stands idle,
+// and not once more where all are collected.
+func TestCellsArePricedOnce(t *testing.T) {
+	home := booktest.Yard("home")
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"})
+	for _, name := range []string{"A1", "A2"} {
+		n := booktest.Nuc(name)
+		p.At("2027-05-09 18:00").Write(book.NucNamed{Nuc: n, Name: name, Sides: 6}, book.NucPlaced{Nuc: n, Yard: home}, book.NucMadeUp{Nuc: n, Cups: 4, Food: 900})
+	}
+	id := booktest.Batch("b")
+	p.At("2027-05-01 08:00").Write(book.Grafted{Batch: id, Number: 4, Larvae: 10, LarvaAge: 18})
+	p.At("2027-05-10 08:00").Write(book.RipeCounted{Batch: id, Ripe: 5})
+	day, of := waiting(t, p, "2027-05-11 09:00")
+	give, collect := of(rules.ActGiveCell), of(rules.ActCollectCells)
+	if len(give) != 2 || len(collect) != 1 {
+		t.Fatalf("%d cells to give, %d to collect", len(give), len(collect))
+	}
+	idle := day.Next.Sub(p.View("2027-05-11 09:00").On()).Hours() / 24 * (practice.Numbers{}).Get(practice.WorthNucDay)
+	lost := give[0].Price.Queens - idle
+	if lost <= 0 || math.Abs(collect[0].Price.Queens-3*lost) > 1e-9 {
+		t.Errorf("a cell given costs %.4f besides %.4f of standing idle, the other three %.4f", lost, idle, collect[0].Price.Queens)
+	}
+}
+
+// A queen who is caught for nobody may wait; one who goes to an order that is due before
+// somebody comes again may not.
+func TestACatchIsPricedByItsOrder(t *testing.T) {
+	price := func(by string) (all []float64) {
+		home := booktest.Yard("home")
+		p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"})
+		for _, name := range []string{"A1", "A2", "A3"} {
+			n := booktest.Nuc(name)
+			p.At("2027-04-20 18:00").Write(book.NucNamed{Nuc: n, Name: name, Sides: 6, Side: 2}, book.NucPlaced{Nuc: n, Yard: home}, book.NucMadeUp{Nuc: n, Cups: 4, Food: 900})
+			p.At("2027-05-08 10:00").Write(book.Looked{Nuc: n, Eggs: book.SingleEggs, Queen: book.QueenSeen})
+			p.At("2027-05-22 10:00").Write(book.Looked{Nuc: n, Queen: book.QueenSeen, Brood: book.Said(4), Eggs: book.SingleEggs})
+		}
+		due := p.View("2027-05-25 09:00").Today()
+		if by == "later" {
+			due += 9
+		}
+		p.At("2027-05-20 08:00").Write(book.OrderTaken{Order: booktest.Order("1"), Number: "1", Customer: "Corin", Queens: 1, By: due})
+		_, of := waiting(t, p, "2027-05-25 09:00")
+		for _, w := range of(rules.ActCatchQueen) {
+			all = append(all, w.Price.Queens)
+		}
+		return all
+	}
+	sum := func(all []float64) (s float64) {
+		for _, q := range all {
+			s += q
+		}
+		return s
+	}
+	if now := price("today"); len(now) == 0 || math.Abs(sum(now)-1) > 0.01 {
+		t.Errorf("one queen is due today, and the catches cost %v", now)
+	}
+	if later := price("later"); sum(later) > 0.01 {
+		t.Errorf("nothing is due before somebody comes again, and the catches cost %v", later)
+	}
+}
+
+// Who is not free so late does no work that waits for dusk, nor more than his time
+// allows with the way home; without hours told nobody is kept from it.
+func TestDuskIsForThoseWhoAreFreeSoLate(t *testing.T) {
+	v := robbed().View("2027-06-02 17:10")
+	dusk := v.Today().At(20, 0, v.Zone())
+	for name, c := range map[string]struct {
+		hands crew.Hands
+		want  bool
+	}{
+		"nobody told": {crew.Hands{{{Name: "Ida", Minutes: 600}}}, true},
+		"until ten":   {crew.Hands{{{Name: "Ida", Minutes: 600, Until: dusk.Add(2 * 3600e9)}}}, true},
+		"until six":   {crew.Hands{{{Name: "Ida", Minutes: 600, Until: dusk.Add(-2 * 3600e9)}}}, false},
+		"no way home": {crew.Hands{{{Name: "Ida", Minutes: 600, Until: dusk.Add(15 * 60e9)}}}, false},
+		"the other": {crew.Hands{
+			{{Name: "Ida", Minutes: 600, Until: dusk.Add(-2 * 3600e9)}}, {{Name: "Emil", Minutes: 400, Until: dusk.Add(2 * 3600e9)}},
+		}, true},
+	} {
+		day, err := crew.Plan(rules.Judge(v), v.Today(), c.hands)
+		if err != nil {
+			t.Fatal(err)
+		}
+		done := false
+		for i, s := range day.Sheets {
+			for _, visit := range s.Visits {
+				if !visit.Dusk.IsZero() {
+					done = true
+					if len(c.hands) > 1 && s.Name != "Emil" {
+						t.Errorf("%s: %s goes at dusk, sheet %d", name, s.Name, i)
+					}
+				}
+			}
+		}
+		if done != c.want {
+			t.Errorf("%s: done at dusk %v, want %v", name, done, c.want)
+		}
+	}
+}
