@@ -50,7 +50,7 @@ func (s State) GroundSays() string {
 // GroundAsks are the fields of what is drawn, of the wind and of the photograph.
 func (s State) GroundAsks() (asks []GroundAsk) {
 	if s.Drawing.What != 0 {
-		asks = append(asks, GroundAsk{Word: "next point", Unit: "m", Field: DrawPoint, Now: s.pointerWords(), Command: "add point", Does: "Add", Says: "metres to the east and to the north of 0,0, such as 12 4.5; Enter adds the point"})
+		asks = append(asks, GroundAsk{Word: "next point, m", Short: true, Field: DrawPoint, Now: s.pointerWords(), Command: "add point", Does: "Add", Says: "metres to the east and to the north of 0,0, such as 12 4.5; Enter adds the point"})
 		for _, f := range s.DrawAsks() {
 			asks = append(asks, s.drawAsk(f, s.Drawing.What))
 		}
