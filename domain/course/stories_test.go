@@ -45,7 +45,7 @@ func between(t *testing.T, what string, got, low, high float64) {
 	}
 }
 
-// TestOwnQueen is story S2: caught on 10 May, eggs left, a cell the same hour,
+// TestOwnQueen: caught on 10 May, eggs left, a cell the same hour,
 // three flying hours every day; on 26 May no queen and no eggs. Its shares are
 // rough arithmetic; ours stay within a few points of them.
 func TestOwnQueen(t *testing.T) {
@@ -76,7 +76,7 @@ func TestOwnQueen(t *testing.T) {
 	between(t, "laying", c.Lays(), 0.95, 1)
 }
 
-// TestColdWeek is story S6: 30 virgins emerged 12 May; five flying days, nine
+// TestColdWeek: 30 virgins emerged 12 May; five flying days, nine
 // without flight, then flying days. No eggs on day 14 are no reason for a cell.
 func TestColdWeek(t *testing.T) {
 	for _, row := range []struct {

@@ -13,7 +13,7 @@ import (
 	"lidmark/domain/rules"
 )
 
-// Story S7: four helpers of 450 min, one of whom does not come; 320 min of ripe
+// Four helpers of 450 min, one of whom does not come; 320 min of ripe
 // cells and 480 of catches cannot wait, drives 200; 800 min of looks. Then 350 of
 // 1350 min are left for looks: 175 of them, those with most chance of being empty.
 func TestAHandIsMissing(t *testing.T) {
@@ -181,7 +181,7 @@ func BenchmarkPlanOfTheDemo(b *testing.B) {
 	}
 }
 
-// S7 in full: 840 jobs in six yards, three helpers in two vans.
+// 840 jobs in six yards, three helpers in two vans.
 func BenchmarkAHandIsMissing(b *testing.B) {
 	p := crew.Problem{Teams: []crew.Team{{Minutes: []float64{450, 450}}, {Minutes: []float64{450}}}}
 	for y := range 6 {

@@ -38,7 +38,7 @@ func order(number string, queens int, line string, by calendar.Day, substitute .
 	return book.OrderTaken{Priority: int(number[0] - '0'), Order: booktest.Order(number), Number: number, Customer: "Customer " + number, Queens: queens, Line: line, Substitute: substitute, By: by}
 }
 
-// Story S8: nine Rook and fifteen Linnet are ready on 20 May; A wants twelve Rook
+// Nine Rook and fifteen Linnet are ready on 20 May; A wants twelve Rook
 // and nothing else, B ten of any line, C six Rook or Linnet, in this order.
 func TestWhoGetsWhich(t *testing.T) {
 	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})

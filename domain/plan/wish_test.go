@@ -22,7 +22,7 @@ func yardOf(nucs int) *booktest.Pen {
 
 func plannerOf(p *booktest.Pen, on string) *plan.Planner { return plan.New(course.New(p.View(on))) }
 
-// Story S4: 64 nucs, forty queens ready by a day in fair weather. 96 larvae are
+// 64 nucs, forty queens ready by a day in fair weather. 96 larvae are
 // about as sure as a promise two times in three, and no number of larvae of one
 // graft is nine times in ten: one in twelve fails outright.
 func TestAWishIsAnswered(t *testing.T) {

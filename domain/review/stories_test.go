@@ -67,7 +67,7 @@ func only(t *testing.T, r *review.Review) review.Nuc {
 	return r.Nucs[0]
 }
 
-// ownQueen is story S2: caught on 10 May, eggs left, a cell the same hour.
+// ownQueen was caught on 10 May, eggs left, a cell the same hour.
 func ownQueen(t *testing.T) *booktest.Pen {
 	p := pen(t, signs("+", 60))
 	p.At("2027-04-01 09:00").Write(book.NucMadeUp{Nuc: a1, Cups: 3}, book.QueenPutIn{To: a1.Subject(), Queen: booktest.Queen("old")})
@@ -110,7 +110,7 @@ func TestNoOwnQueen(t *testing.T) {
 	}
 }
 
-// TestColdWeek is story S6: a virgin of 12 May and nine days without flight. No
+// TestColdWeek: a virgin of 12 May and nine days without flight. No
 // cell is spent where most are still to come, nor after a fine fortnight while she is
 // more likely there than not; once eggs are missed again, one is.
 func TestColdWeek(t *testing.T) {

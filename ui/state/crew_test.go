@@ -13,7 +13,7 @@ import (
 	"lidmark/ui/state"
 )
 
-// shorthanded is a window on story S7, a quarter as large: on a Tuesday morning four
+// shorthanded is a window on a day short of hands: on a Tuesday morning four
 // come for an hour and a half; cells that cannot wait until Wednesday noon, and work that
 // can, half an hour's drive away there and back.
 func shorthanded(t testing.TB) *window {
@@ -70,7 +70,7 @@ func pieces(page []state.PageStop) (done, waits int) {
 	return done, waits
 }
 
-// Story S7: one of four does not come. All cells are given, each of the three has a
+// One of four does not come. All cells are given, each of the three has a
 // sheet within his time, and what waits are pieces that can, at a price with its reason.
 func TestAHandIsMissing(t *testing.T) {
 	w := shorthanded(t)

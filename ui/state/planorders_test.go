@@ -13,7 +13,7 @@ import (
 	"lidmark/ui/state"
 )
 
-// allocated is a window on story S8: nine Rook and fifteen Linnet who have proven
+// allocated is a window on nine Rook and fifteen Linnet who have proven
 // themselves, three more Rook who lay since a week, and three orders for 20 May.
 func allocated(t testing.TB) *window {
 	home, by := booktest.Yard("home"), calendar.Date(2027, time.May, 20)
@@ -65,7 +65,7 @@ func (w *window) ofOrder(number string) []state.OrderLine {
 	return all[from:to]
 }
 
-// Story S8: A gets nine Rook and is three short, B ten Linnet, C five Linnet and is
+// A gets nine Rook and is three short, B ten Linnet, C five Linnet and is
 // one short; A is to be rung with a day and a chance, and nothing is left over.
 func TestOrdersAreServed(t *testing.T) {
 	w := allocated(t)
