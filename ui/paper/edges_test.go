@@ -102,3 +102,38 @@ func TestLabelsKeepOffTheEdge(t *testing.T) {
 		}
 	}
 }
+
+// TestNothingIsCutThatIsToBeDone: on the sheet of a day nothing loses its end, however
+// large the print: neither what to pack nor why something is done.
+func TestNothingIsCutThatIsToBeDone(t *testing.T) {
+	r := demoDay(t)
+	for name, o := range choices() {
+		for i, page := range routeOf(t, r, o) {
+			for _, w := range page.texts {
+				if strings.HasSuffix(w.text, "…") {
+					t.Errorf("%s, page %d: %q is cut", name, i+1, w.text)
+				}
+			}
+		}
+	}
+}
+
+// TestADayBeginsWithItsWork: no day of a week stands at the foot of a page with all of
+// its work on the next.
+func TestADayBeginsWithItsWork(t *testing.T) {
+	for _, p := range papers() {
+		if p.name != "week" {
+			continue
+		}
+		for name, o := range choices() {
+			for i, page := range p.pages(t, demoDay(t), o) {
+				lines := page.lines()
+				for k, l := range lines {
+					if head := strings.Contains(l, "free ") && strings.Contains(l, "day "); head && k+1 < len(lines) && strings.Contains(lines[k+1], "page ") {
+						t.Errorf("%s, page %d ends with the heading %q", name, i+1, l)
+					}
+				}
+			}
+		}
+	}
+}

@@ -116,9 +116,16 @@ func (f *flow) section(ctx context.Context, title, note string, least float64) e
 		return err
 	}
 	f.y += 2.4
-	end := f.text(f.left(), f.y+4.6, title, bold(10.5))
-	f.fit(end+3, f.y+4.6, note, soft(8.25), f.right())
+	l := soft(8.25)
+	end := f.text(f.left(), f.y+4.6, title, bold(10.5)) + 3
+	fits := end+f.width(note, l) <= f.right()
+	if fits {
+		f.text(end, f.y+4.6, note, l)
+	}
 	f.y += 6
 	f.rule(f.y, stroke{black, 0.35})
+	if !fits {
+		f.remark(note, l, f.right())
+	}
 	return nil
 }

@@ -118,6 +118,11 @@ func (d dayRoute) waits(f *flow, to float64) {
 	}
 }
 
+// packed says what to pack, and how much.
+func packed(k rules.KitLine) string {
+	return strings.TrimSpace(figure(k.Amount) + " " + strings.TrimSpace(k.Unit+" "+k.Goods))
+}
+
 // kit draws what to pack, each with a box to tick, in columns.
 func (d dayRoute) kit(f *flow, to float64) {
 	if len(d.plan.Kit) == 0 {
@@ -129,7 +134,12 @@ func (d dayRoute) kit(f *flow, to float64) {
 	}
 	f.text(f.left(), f.y+4.6, title, bold(9.8))
 	f.y += 6.4
-	per := max(1, int((to-f.left())/38))
+	const box, gap = 4.6, 1.5 // mm: before what is said, and after it
+	widest := 38 - box - gap
+	for _, k := range d.plan.Kit {
+		widest = max(widest, f.width(packed(k), plain(9)))
+	}
+	per := max(1, int((to-f.left())/(box+widest+gap)))
 	pitch := (to - f.left()) / float64(per)
 	for i, k := range d.plan.Kit {
 		if i%per == 0 && i > 0 {
@@ -137,8 +147,7 @@ func (d dayRoute) kit(f *flow, to float64) {
 		}
 		x := f.left() + float64(i%per)*pitch
 		f.tick(x, f.y, 3.3)
-		said := strings.TrimSpace(figure(k.Amount) + " " + strings.TrimSpace(k.Unit+" "+k.Goods))
-		end := f.fit(x+4.6, f.y+2.8, said, plain(9), x+pitch-1.5)
+		end := f.fit(x+box, f.y+2.8, packed(k), plain(9), x+pitch-gap)
 		if note := fmt.Sprint(k.Note); note != "" && end+2+f.width(note, soft(7.6)) < x+pitch-1.5 {
 			f.text(end+1.4, f.y+2.8, note, soft(7.6))
 		}

@@ -38,8 +38,8 @@ func (s *sheet) lay(w row, t table) drawnRow {
 	if d.by != "" {
 		foot -= s.width(d.by, lookBy(d.hard)) + 2
 	}
-	d.do = s.wrap(cmp.Or(w.do, "See to it"), lookDo, room, 3)
-	d.why = s.wrap(w.why, lookWhy, room, 3)
+	d.do = s.wrap(cmp.Or(w.do, "See to it"), lookDo, room, 4)
+	d.why = s.wrap(w.why, lookWhy, room, 5)
 	if len(d.why) > 1 && w.again {
 		d.why = []string{"as above"}
 	}
@@ -55,8 +55,13 @@ func (s *sheet) lay(w row, t table) drawnRow {
 	return d
 }
 
-// shortLast are lines whose last one is broken where it is wider than w.
+// shortLast are lines whose last one is broken in two where it is wider than w, or
+// followed by an empty one where two are too few.
 func (s *sheet) shortLast(lines []string, l look, w float64) []string {
+	const most = 3
 	last := len(lines) - 1
-	return append(lines[:last:last], s.wrap(lines[last], l, w, 2)...)
+	if parts := s.wrap(lines[last], l, w, most); len(parts) < most {
+		return append(lines[:last:last], parts...)
+	}
+	return append(lines, "")
 }

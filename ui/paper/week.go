@@ -96,7 +96,7 @@ func (d weekSheet) put(ctx context.Context, l listLine) error {
 
 // dayHead draws the heading of a day: its minutes against the free ones.
 func (d weekSheet) dayHead(ctx context.Context, plan rules.DayPlan) error {
-	const high, first = 6.4, 14.0
+	const high, first = 6.4, 24.0 // mm: a hard hour, a yard, and the first of its work
 	if _, err := d.need(ctx, high+first); err != nil {
 		return err
 	}
