@@ -128,7 +128,7 @@ func TestWrongNamesTheField(t *testing.T) {
 		`since "2028-01-01": write a day gone by, like 2027-04-01`:                                                        func(b *founding.Book) { b.Since = "2028-01-01" },
 		`boxes "A4-A5": A4 is there already`:                                                                              row(founding.Row{Names: "A4-A5", PerBox: 1}),
 		`boxes "D1,D1": D1 is there already`:                                                                              row(founding.Row{Names: "D1,D1", PerBox: 1}),
-		`boxes "O1": column 1: O1: names have no I and no O; choose another letter, they look like 1 and 0`:                   row(founding.Row{Names: "O1", PerBox: 1}),
+		`boxes "O1": column 1: O1: names have no I and no O; choose another letter, they look like 1 and 0`:               row(founding.Row{Names: "O1", PerBox: 1}),
 		`boxes ",": no name of a nuc, write a row like A1-A12`:                                                            row(founding.Row{Names: ",", PerBox: 1}),
 		`boxes "D1": 0 nucs in a box: at least 1`:                                                                         row(founding.Row{Names: "D1"}),
 		`boxes "D1": 99 nucs in a box: write 1 to 24`:                                                                     row(founding.Row{Names: "D1", PerBox: 99}),

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"lidmark/domain/book"
@@ -62,6 +63,10 @@ func (p *pass) standMoves(y *yardCase, plan book.Layout, to book.StandSet, nucs 
 	}
 	for _, n := range nucs[1:] {
 		f.Also = append(f.Also, n.Nuc.Subject())
+	}
+	if !slices.ContainsFunc(nucs, func(n *book.Nuc) bool { return !n.MadeUp.IsZero() || n.Holds.Condition != book.Empty }) {
+		f.What, f.Do = "stand "+to.Letter+" is to be set up", "Set up stand "+to.Letter+" as the plan has it"
+		f.From, f.Best = from.Start(y.zone), from.Start(y.zone)
 	}
 	if held != "" {
 		f.Why += "; " + held

@@ -11,7 +11,7 @@ import (
 
 // Change is a stand that stands otherwise in a try-out than it does, or is new.
 type Change struct {
-	Was, Is       *Stand  // Was is nil for a new one
+	Was, Is       *Stand  // Was is nil for a new one, and for one whose nucs were never made up
 	Fronts        int     // of its nucs that get another mark
 	Turned        int     // of its nucs whose boxes face elsewhere on the stand
 	Before, After float64 // workers of its nucs at a wrong door, 0 to 1, their mean
@@ -33,6 +33,17 @@ func (c Change) Moved() (nucs []Nuc) {
 		}
 	}
 	return nucs
+}
+
+// idle tells whether nucs stand on the stand, none of which was ever made up.
+func (s *Stand) idle() bool {
+	return len(s.Nucs) > 0 && !slices.ContainsFunc(s.Nucs, func(n Nuc) bool { return !n.Idle })
+}
+
+// Idle tells whether a layout is drawn and not set up yet: none of its nucs was ever
+// made up.
+func (l Layout) Idle() bool {
+	return l.Nucs() > 0 && !slices.ContainsFunc(l.Stands, func(s Stand) bool { return len(s.Nucs) > 0 && !s.idle() })
 }
 
 // Words are what is done with the stand.
@@ -69,6 +80,9 @@ func ChangesOf(now, try Layout, before, after map[book.NucID]float64) (all []Cha
 	}
 	for i := range try.Stands {
 		c := Change{Was: was[try.Stands[i].ID], Is: &try.Stands[i]}
+		if c.Was != nil && c.Carried() && c.Was.idle() {
+			c.Was = nil // where it was drawn nothing stands yet
+		}
 		for _, n := range c.Is.Nucs {
 			c.Before += before[n.ID] / float64(len(c.Is.Nucs))
 			c.After += after[n.ID] / float64(len(c.Is.Nucs))

@@ -44,3 +44,21 @@ func TestChanges(t *testing.T) {
 		t.Errorf("nothing changed: %+v", same)
 	}
 }
+
+// A stand whose nucs were never made up is set up, not carried: nobody took it anywhere
+// yet. Once one of them was made up it is carried.
+func TestWhatWasNeverSetUpIsNotCarried(t *testing.T) {
+	now := yard.Layout{Stands: []yard.Stand{single("A", 0, 0, 90, yard.Mark{}), single("B", 2, 0, 90, yard.Mark{})}}
+	now.Stands[0].Nucs[0].Idle = true
+	try := now.Moved(yard.Pick{booktest.Stand("A"), booktest.Stand("B")}, 5, 0)
+	all := yard.ChangesOf(now, try, nil, nil)
+	if len(all) != 2 || all[0].Was != nil || len(all[0].Moved()) != 0 || all[0].Words() != "set up stand A" || all[1].Was == nil || len(all[1].Moved()) != 1 {
+		t.Errorf("changes: %+v", all)
+	}
+	if all := yard.ChangesOf(now, now, nil, nil); len(all) != 0 {
+		t.Errorf("nothing changed: %+v", all)
+	}
+	if now.Idle() {
+		t.Error("a yard with a nuc that was made up is not set up yet")
+	}
+}

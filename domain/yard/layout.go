@@ -42,6 +42,7 @@ type Nuc struct {
 	Virgins    float64
 	Queenright float64
 	Shared     bool // its box holds other nucs: it cannot be turned without them
+	Idle       bool // it was never made up: nobody carries anything to stand it elsewhere
 }
 
 // Colony is a full-size colony near the nucs, with its bees, 0 where nobody knows.

@@ -37,6 +37,7 @@ func nucOf(v *book.View, n *book.Nuc) Nuc {
 	return Nuc{
 		ID: n.Nuc, Name: n.Name, Place: n.Place, Bearing: n.NucNamed.Entrance, Mark: MarkOf(n.Front),
 		Shared: !n.Box.IsZero() && v.Box(n.Box).Nucs > 1,
+		Idle:   n.MadeUp.IsZero() && n.Holds.Condition == book.Empty,
 	}
 }
 

@@ -33,8 +33,8 @@ func TestOfReadsTheBook(t *testing.T) {
 		Yard: hill,
 		Stands: []yard.Stand{
 			{ID: booktest.Stand("A"), Letter: "A", At: book.Point{X: 9, Y: 38}, Turn: 4, Places: 4, Nucs: []yard.Nuc{
-				{ID: booktest.Nuc("A1"), Name: "A1", Place: 1, Mark: yard.Mark{Shape: "disc", Colour: "blue"}},
-				{ID: booktest.Nuc("A2"), Name: "A2", Place: 2, Bearing: 90},
+				{ID: booktest.Nuc("A1"), Name: "A1", Place: 1, Mark: yard.Mark{Shape: "disc", Colour: "blue"}, Idle: true},
+				{ID: booktest.Nuc("A2"), Name: "A2", Place: 2, Bearing: 90, Idle: true},
 			}},
 			{ID: booktest.Stand("B"), Letter: "B", At: book.Point{X: 17, Y: 39}, Places: 1},
 		},

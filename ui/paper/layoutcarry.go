@@ -64,7 +64,11 @@ func (d *layoutSheet) carrying(ctx context.Context) error {
 		nucs += len(c.Is.Nucs)
 	}
 	t := list{d.flow, []column{{"stand", 12, false}, {"boxes on it", 24, false}, {"what is done", 40, false}, {"when", 26, false}}, true, nil}
-	if err := t.part(ctx, "To carry and turn", "after dusk, entrances shut; "+minutes(float64(nucs)*d.numbers.Get(practice.MinutesCarryStand))+" in all"); err != nil {
+	title, when := "To carry and turn", "after dusk, entrances shut; "
+	if !slices.ContainsFunc(all, func(c carry) bool { return c.Was != nil }) {
+		title, when = "To set up", ""
+	}
+	if err := t.part(ctx, title, when+minutes(float64(nucs)*d.numbers.Get(practice.MinutesCarryStand))+" in all"); err != nil {
 		return err
 	}
 	for _, c := range all {

@@ -20,7 +20,7 @@ var layoutCommands = []Command{
 	{Name: "spread", Does: "spread the picked stands evenly", Word: "Spread", Keys: "S", Why: noPicks, Do: editing("they stand evenly already", func(l *Laying) yard.Layout { return l.Try.Spread(l.Pick) })},
 	{Name: "bend", Does: "bend the picked stands into an arc", Word: "Arc", Keys: "A", Why: noPicks, Do: editing("they stand in that arc already", bent)},
 	{Name: "double", Does: "new stands beside the picked ones", Word: "New beside", Keys: "D", Why: noPick, Do: pure(State.doubled)},
-	{Name: "face out", Does: "turn the boxes on picked stands outwards", Word: "Outwards", Keys: "E", Why: noPick, Do: pure(State.facedOut)},
+	{Name: "face out", Does: "boxes of picked stands face outwards", Word: "Outwards", Keys: "E", Why: noPick, Do: pure(State.facedOut)},
 	{Name: "hold", Does: "hold the picked stands; again: free", Word: "Hold", Keys: "H", Why: noPick, Do: pure(State.heldFast)},
 	{Name: "mark fronts", Does: "mark the fronts on picked stands", Word: "Mark fronts", Keys: "M", Why: noPick, Do: editing("they are marked so already", marked)},
 	{Name: "grid", Does: "stands snap to half metres, or not", Word: "Snap", Keys: "G", Why: noTryOut, Do: pure(State.gridded)},

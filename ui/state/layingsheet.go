@@ -18,6 +18,7 @@ type LayoutSheet struct {
 	Full     bool          // no virgin is to fly: reckoned as if one flew from each nuc
 	Changes  []yard.Change // what the try-out changes, by stand
 	Carried  int           // nucs carried or turned
+	SetUp    int           // nucs on stands to be set up
 	Fronts   int           // to be marked anew
 	Minutes  float64       // that carrying and marking take
 	Safe     calendar.Day  // from which no virgin of a carried nuc flies
@@ -210,6 +211,9 @@ func (t *LayoutSheet) work(r *Reading, n practice.Numbers) {
 		t.Fronts += c.Fronts
 		moved := c.Moved()
 		t.Carried += len(moved)
+		if c.Was == nil {
+			t.SetUp += len(c.Is.Nucs)
+		}
 		if c.Carried() {
 			t.Minutes += float64(len(moved)) * n.Get(practice.MinutesCarryStand)
 		}

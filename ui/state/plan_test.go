@@ -165,7 +165,8 @@ func TestADragKeepsTheAmounts(t *testing.T) {
 func TestOtherDates(t *testing.T) {
 	w := planner(t).press("D", state.Ctrl)
 	others, by := w.answer().Others, w.answer().By
-	if !w.Planning.Dates || len(others) < 2 || w.Focus != state.OtherOf(others[0].Day) {
+	chosen := w.answer().Batches[0].Day
+	if !w.Planning.Dates || len(others) < 2 || w.Focus != state.OtherOf(chosen) {
 		t.Fatalf("%d other days, the keys are on %v", len(others), w.Focus)
 	}
 	for i, o := range others {
@@ -173,8 +174,14 @@ func TestOtherDates(t *testing.T) {
 			t.Errorf("%d: %+v", i, o)
 		}
 	}
-	w.press("Down").press("Return").settled()
-	if got := w.answer(); got.Batches[0].Day != others[1].Day || got.By != by || w.Planning.By != by {
+	later := others[len(others)-1].Day // the next one, if any is
+	for _, o := range others {
+		if o.Day > chosen {
+			later = min(later, o.Day)
+		}
+	}
+	w.press(map[bool]string{true: "Down", false: "Up"}[later > chosen]).press("Return").settled()
+	if got := w.answer(); got.Batches[0].Day != later || got.By != by || w.Planning.By != by {
 		t.Errorf("taken: graft %s by %s", got.Batches[0].Day, got.By)
 	}
 	w.run("any day").settled()

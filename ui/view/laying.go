@@ -78,9 +78,13 @@ func (d *layingDraw) layingTurns() {
 // todayHead is the title over the yard as it stands, with what an arrow is.
 func (d *layingDraw) todayHead(a scene.Area) {
 	y := a.Y - 14
-	x := d.text(a.X+10, y, "Today’s layout", ink(15).semi()) + 12
+	title, idle := "Today’s layout", d.is.Now.Layout.Idle()
+	if idle {
+		title = "Not set up yet"
+	}
+	x := d.text(a.X+10, y, title, ink(15).semi()) + 12
 	words := plural(d.is.Now.Layout.Nucs(), "nuc", "nucs")
-	if !d.is.Since.IsZero() {
+	if !d.is.Since.IsZero() && !idle {
 		words = "since " + shortDay(d.is.Since) + ", " + words
 	}
 	x = d.fit(x, y, words, ink2(13), a.Right())
@@ -135,6 +139,8 @@ func (d *layingDraw) movedWords() string {
 	switch {
 	case d.is.Carried > 0:
 		return plural(d.is.Carried, "nuc", "nucs") + " moved"
+	case d.is.SetUp > 0:
+		return plural(d.is.SetUp, "nuc", "nucs") + " to set up"
 	case d.is.Fronts > 0:
 		return plural(d.is.Fronts, "front", "fronts") + " marked"
 	case len(d.is.Changes) > 0:

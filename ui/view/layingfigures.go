@@ -135,6 +135,9 @@ func (d *layingDraw) costRows() [][2]string {
 	if d.is.Carried > 0 {
 		rows[0][1] = plural(d.is.Carried, "nuc", "nucs") + ", after dusk"
 	}
+	if d.is.SetUp > 0 && d.is.Carried == 0 {
+		rows[0] = [2]string{"to set up", plural(d.is.SetUp, "nuc", "nucs")}
+	}
 	if d.is.Fronts > 0 {
 		rows[1][1] = plural(d.is.Fronts, "front", "fronts")
 	}
