@@ -74,10 +74,9 @@ type Named struct {
 func (c Chances) Told() (told []Named) {
 	for _, n := range []Named{
 		{"laying", c.Lays()},
-		{"not laying yet", c.Mated + c.Virgin},
+		{"not laying yet", c.Mated + c.OwnMated + c.Virgin},
 		{"cell", c.Cell},
-		{"own cell", c.OwnCell},
-		{"own queen to come", c.OwnVirgin + c.OwnMated},
+		{"own virgin or cell", c.OwnCell + c.OwnVirgin},
 		{"no queen", c.None},
 		{"drone layer", c.DroneLayer},
 		{"laying workers", c.LayingWorkers},

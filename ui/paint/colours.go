@@ -47,8 +47,6 @@ var lightConditions = map[scene.Condition][3]uint32{
 	scene.LayingWorkers: {0xD55E00, 0xB84300, 0x0B1013},
 	scene.Robbed:        {0xD55E00, 0xB84300, 0x0B1013},
 	scene.Mated:         {0xBDE3D4, 0x007A59, 0x161D21},
-	scene.OwnQueen:      {0xCC79A7, 0x9B4878, 0x161D21},
-	scene.ManyEggs:      {0x8F3D00, 0x8F3D00, 0xFFFFFF},
 }
 
 // darkSheet holds the dark theme's colours of sheet, text, signs and maps.
@@ -96,8 +94,6 @@ var darkConditions = map[scene.Condition][3]uint32{
 	scene.LayingWorkers: {0xEC6420, 0xFF9A5C, 0x0B1013},
 	scene.Robbed:        {0xEC6420, 0xFF9A5C, 0x0B1013},
 	scene.Mated:         {0x1F5A49, 0x35BF93, 0xFFFFFF},
-	scene.OwnQueen:      {0xB9789F, 0xC988AC, 0x0B1013},
-	scene.ManyEggs:      {0xFFB380, 0xFFB380, 0x0B1013},
 }
 
 // paints holds the colours of paint and front marks, the same in every theme.

@@ -108,7 +108,7 @@ func TestMarksStandOut(t *testing.T) {
 			}
 		}
 		for _, ground := range grounds {
-			for _, c := range append(scene.Conditions(), scene.Mated, scene.OwnQueen, scene.ManyEggs) {
+			for _, c := range append(scene.Conditions(), scene.Mated) {
 				check(c.Line(), ground)
 			}
 		}

@@ -3,8 +3,8 @@ package scene
 // Condition is what a nuc is drawn as. The zero Condition is Empty.
 type Condition uint8
 
-// The ten conditions of a lid, the last three of them troubles, and those that
-// stand in strips only.
+// The ten conditions of a lid, the last three of them troubles, and the one
+// that stands in strips only.
 const (
 	Empty          Condition = iota
 	NoQueen                  // nobody lays and nobody will
@@ -17,8 +17,6 @@ const (
 	LayingWorkers            // many eggs a cell
 	Robbed                   // robbed out
 	Mated                    // mated, not laying yet: strips only
-	OwnQueen                 // a queen of the nuc's own to come, beside a cell given: strips only
-	ManyEggs                 // laying workers beside a drone layer: strips only
 	conditionCount           // how many there are
 )
 
@@ -35,8 +33,6 @@ var names = [conditionCount]struct{ letter, word string }{
 	LayingWorkers: {"W", "laying workers"},
 	Robbed:        {"R", "robbed"},
 	Mated:         {"", "mated, not laying yet"},
-	OwnQueen:      {"", "own queen to come"},
-	ManyEggs:      {"W", "laying workers"},
 }
 
 // Conditions returns the ten conditions of a lid, in the order of a legend.

@@ -24,7 +24,7 @@ const (
 	MatedPart
 	VirginPart
 	CellPart
-	OwnPart // a queen of the nuc's own, from her cell until she lays
+	OwnPart // a queen of the nuc's own, from her cell until she mated
 	NonePart
 	DronePart
 	WorkersPart
@@ -38,7 +38,7 @@ func (p CoursePart) String() string {
 		MatedPart:   "mated, not laying yet",
 		VirginPart:  "virgin",
 		CellPart:    "cell",
-		OwnPart:     "own queen to come",
+		OwnPart:     "own virgin or cell",
 		NonePart:    "no queen",
 		DronePart:   "drone layer",
 		WorkersPart: "laying workers",
@@ -48,10 +48,10 @@ func (p CoursePart) String() string {
 func coursePartsOf(c course.Chances) CourseParts {
 	return CourseParts{
 		LayingPart:  c.Lays(),
-		MatedPart:   c.Mated,
+		MatedPart:   c.Mated + c.OwnMated,
 		VirginPart:  c.Virgin,
 		CellPart:    c.Cell,
-		OwnPart:     c.OwnCell + c.OwnVirgin + c.OwnMated,
+		OwnPart:     c.OwnCell + c.OwnVirgin,
 		NonePart:    c.None,
 		DronePart:   c.DroneLayer,
 		WorkersPart: c.LayingWorkers,

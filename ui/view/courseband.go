@@ -135,21 +135,25 @@ func (g courseBand) band(part state.CoursePart, days []state.CourseDay, ahead bo
 		y = g.y(low)
 		points[4*n-1-2*i], points[4*n-2-2*i] = at(x, y), at(end, y)
 	}
-	look := partLooks[part].like
-	poly := scene.Poly{Points: points, Fill: look.Fill(), Stroke: stroke(scene.Ink, 0.8)}
+	look := partLooks[part]
+	poly := scene.Poly{Points: points, Fill: look.like.Fill(), Hatch: look.hatch, Stroke: stroke(scene.Ink, 0.8)}
 	if ahead {
 		poly.Fill, poly.Hatch, poly.Stroke = scene.Panel, notYet(look), stroke(scene.Ink2, 0.8)
 	}
 	g.add(poly)
 }
 
-// notYet is the hatch of a condition that is only expected; where there is no queen
-// the paper stays bare.
-func notYet(c scene.Condition) scene.Hatch {
-	if c == scene.NoQueen {
+// notYet is the hatch of a part that is only expected: its own, or else lines that rise;
+// where there is no queen the paper stays bare.
+func notYet(l partLook) scene.Hatch {
+	h := scene.Hatch{Role: l.like.Line(), Pitch: 5, Weight: 1.3}
+	switch {
+	case l.like == scene.NoQueen:
 		return scene.Hatch{}
+	case l.hatch.Role != scene.None:
+		h.Pitch, h.Falling = l.hatch.Pitch, true
 	}
-	return scene.Hatch{Role: c.Line(), Pitch: 5, Weight: 1.3}
+	return h
 }
 
 // ahead is the first day of which nothing is known yet.
@@ -180,15 +184,15 @@ func (g courseBand) letter(part state.CoursePart) {
 	if from < 0 {
 		return
 	}
-	d := g.shown[from].Day
-	f := ink(size).bold()
+	d, look := g.shown[from].Day, partLooks[part]
+	f, plate := ink(size).bold(), scene.Panel
 	if d < g.ahead() {
-		f = f.as(partLooks[part].like.Letter())
+		f, plate = f.as(look.like.Letter()), look.like.Fill()
 	}
 	o := at(g.x(d)+float64(wide)*g.column/2, g.y(middle))
-	if d >= g.ahead() {
+	if d >= g.ahead() || look.hatch.Role != scene.None {
 		w := g.width(text, f) + 6
-		g.rect(scene.Area{X: o.X - w/2, Y: o.Y - size*0.6, W: w, H: size * 1.2}, scene.Panel)
+		g.rect(scene.Area{X: o.X - w/2, Y: o.Y - size*0.6, W: w, H: size * 1.2}, plate)
 	}
 	g.add(scene.Text{At: o, Text: text, Size: f.size, Weight: f.weight, Role: f.role, Anchor: scene.Centre, Middle: true})
 }

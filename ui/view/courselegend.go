@@ -47,7 +47,7 @@ func (p *sheet) courseEntries(parts []state.CoursePart) (all []courseEntry) {
 		add(part.String(), func(o scene.Area) { p.swatch(o, part) })
 	}
 	add("hatched: not yet, if nobody looks", func(o scene.Area) {
-		p.add(scene.Rect{Area: o, Fill: scene.Panel, Hatch: notYet(scene.Laying), Stroke: stroke(scene.Ink2, 1)})
+		p.add(scene.Rect{Area: o, Fill: scene.Panel, Hatch: notYet(partLooks[state.LayingPart]), Stroke: stroke(scene.Ink2, 1)})
 	})
 	add("a look", func(o scene.Area) {
 		p.add(scene.Poly{Points: []scene.Point{at(o.X+3, o.Y+3), at(o.X+12, o.Y+3), at(o.X+7.5, o.Y+12)}, Fill: scene.Ink})

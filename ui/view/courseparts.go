@@ -5,23 +5,34 @@ import (
 	"lidmark/ui/state"
 )
 
-// partLook is how a part of a strip or band looks: the fill of its condition, always solid,
-// for a hatch says "not seen yet"; and its letter.
+// partLook is how a part of a strip or band looks: the fill of its condition; its letter;
+// and, where another part has the same fill or one as light, lines across it. Those fall to
+// the right, for lines that rise, on paper, say "not seen yet".
 type partLook struct {
 	like   scene.Condition
 	letter string // "" where no lid has one for it
+	hatch  scene.Hatch
 }
 
-// partLooks are the looks of the parts. No two are filled alike.
+// partLooks are the looks of the parts. No two are alike, in grey neither.
 var partLooks = [...]partLook{
-	state.LayingPart:  {scene.Laying, scene.Laying.Sign()},
+	state.LayingPart:  {like: scene.Laying, letter: scene.Laying.Sign()},
 	state.MatedPart:   {like: scene.Mated},
-	state.VirginPart:  {scene.Virgin, scene.Virgin.Sign()},
-	state.CellPart:    {scene.Cell, scene.Cell.Sign()},
-	state.OwnPart:     {like: scene.OwnQueen},
-	state.NonePart:    {scene.NoQueen, scene.NoQueen.Sign()},
-	state.DronePart:   {scene.DroneLayer, scene.DroneLayer.Sign()},
-	state.WorkersPart: {scene.ManyEggs, scene.ManyEggs.Sign()},
+	state.VirginPart:  {like: scene.Virgin, letter: scene.Virgin.Sign()},
+	state.CellPart:    {like: scene.Cell, letter: scene.Cell.Sign()},
+	state.OwnPart:     {like: scene.Cell, hatch: falling(scene.Cell.Line(), 6, 1.5)},
+	state.NonePart:    {like: scene.NoQueen, letter: scene.NoQueen.Sign()},
+	state.DronePart:   {like: scene.DroneLayer, letter: scene.DroneLayer.Sign(), hatch: falling(scene.DroneLayer.Letter(), 6, 1.3)},
+	state.WorkersPart: {like: scene.LayingWorkers, letter: scene.LayingWorkers.Sign(), hatch: falling(scene.LayingWorkers.Letter(), 3.6, 1.8)},
+}
+
+func falling(role scene.Role, pitch, weight float64) scene.Hatch {
+	return scene.Hatch{Role: role, Pitch: pitch, Weight: weight, Falling: true}
+}
+
+// in is an area that looks so, without an outline.
+func (l partLook) in(a scene.Area) scene.Rect {
+	return scene.Rect{Area: a, Fill: l.like.Fill(), Hatch: l.hatch}
 }
 
 // partLeast is how wide a part of a strip is at least, dp: one that is narrower would
@@ -33,20 +44,23 @@ const partLeast = 5.0
 func (p *sheet) partsStrip(a scene.Area, parts state.CourseParts) {
 	drawn, rest := parts.Drawn(partLeast / a.W)
 	x := a.X
-	part := func(share float64, fill scene.Role) {
+	part := func(share float64, look scene.Rect) {
 		if share > 0 {
-			w := share * a.W
-			p.add(scene.Rect{Area: scene.Area{X: x, Y: a.Y, W: w, H: a.H}, Fill: fill, Stroke: stroke(scene.Ink, 1)})
-			x += w
+			look.Area = scene.Area{X: x, Y: a.Y, W: share * a.W, H: a.H}
+			look.Stroke = stroke(scene.Ink, 1)
+			p.add(look)
+			x += look.W
 		}
 	}
 	for i, share := range drawn {
-		part(share, partLooks[i].like.Fill())
+		part(share, partLooks[i].in(a))
 	}
-	part(rest, scene.Rule)
+	part(rest, scene.Rect{Fill: scene.Rule})
 }
 
 // swatch draws a part's look in a small square.
 func (p *sheet) swatch(a scene.Area, part state.CoursePart) {
-	p.add(scene.Rect{Area: a, Fill: partLooks[part].like.Fill(), Stroke: stroke(scene.Ink, 1)})
+	box := partLooks[part].in(a)
+	box.Stroke = stroke(scene.Ink, 1)
+	p.add(box)
 }

@@ -21,7 +21,7 @@ func TestDaysAheadAreNotYet(t *testing.T) {
 			if !ok || len(m.Points) < 8 || m.Stroke.Width != 0.8 {
 				continue
 			}
-			if m.Hatch != (scene.Hatch{}) || m.Fill == scene.Panel {
+			if m.Hatch != (scene.Hatch{}) && !m.Hatch.Falling || m.Fill == scene.Panel {
 				ahead++
 				if m.Fill != scene.Panel {
 					t.Errorf("%s: a day ahead is filled with %v", name, m.Fill)

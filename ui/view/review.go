@@ -186,7 +186,7 @@ func (d *reviewDraw) legend(left float64) {
 	for i, row := range d.Legend {
 		x, y := left, d.Body.Y-8-state.PartRow*float64(len(d.Legend)-1-i)
 		for _, part := range row {
-			d.part(part.Look, scene.Area{X: x, Y: y - 11, W: state.PartBox, H: 13})
+			d.swatch(scene.Area{X: x, Y: y - 11, W: state.PartBox, H: 13}, part.Look)
 			x = d.text(x+state.PartBox+3, y, part.Word, ink(state.PartSize)) + state.PartGap
 		}
 	}

@@ -68,11 +68,6 @@ func (p *sheet) waySign(w review.Way, hand review.Hand, c scene.Point, r float64
 	p.add(scene.Icon{At: c, Size: 2.2 * r, Symbol: wayIcons[w.Kind], Role: scene.Ink})
 }
 
-// part fills a part of a strip, with its outline.
-func (p *sheet) part(part state.CoursePart, a scene.Area) {
-	p.add(scene.Rect{Area: a, Fill: partLooks[part].like.Fill(), Stroke: stroke(scene.Ink, 1)})
-}
-
 // strip draws what a nuc may hold, in whole per cent where there is room; hovering a
 // part says it.
 func (p *sheet) strip(c course.Chances, a scene.Area, ref scene.Ref, more string) {
@@ -90,7 +85,7 @@ func (p *sheet) strip(c course.Chances, a scene.Area, ref scene.Ref, more string
 		if part.P < least {
 			continue
 		}
-		p.rect(scene.Area{X: x, Y: a.Y, W: w, H: a.H}, partLooks[part.Look].like.Fill())
+		p.add(partLooks[part.Look].in(scene.Area{X: x, Y: a.Y, W: w, H: a.H}))
 		if before >= partLeast && w >= partLeast { // beside a narrower one a line would be all that is seen of it
 			p.rule(x, a.Y, x, a.Y+a.H, scene.Ink)
 		}
