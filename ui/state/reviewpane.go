@@ -101,8 +101,8 @@ func (s State) reviewColumns(a scene.Area, narrow bool) (c ReviewColumns) {
 	c.Seen = left
 	c.Strip = scene.Area{X: left + free*0.215, Y: -6, W: free * 0.255, H: 22}
 	c.Act = c.Strip.Right() + 26
-	c.Yield = left + free*0.81
-	c.ActTo = c.Yield - 18
+	c.ActTo = left + free*0.81 - 18
+	c.Yield = c.ActTo + 26 // a figure has room before the scale's 0
 	c.YieldTo = end - 34
 	return c
 }

@@ -239,3 +239,69 @@ func TestTheLastLookIsTold(t *testing.T) {
 	}
 	t.Error("own cells that were seen after a catch are not told")
 }
+
+// TestAFigureStandsAtItsOwnSign: the figure of the way taken lies nearer to its sign than
+// to any other, covers none, and does not lie on the line between them; on days ahead too.
+func TestAFigureStandsAtItsOwnSign(t *testing.T) {
+	for _, size := range [][3]float64{{1280, 800, 1}, {1440, 900, 1}, {1920, 1080, 1}, {1920, 1080, 1.5}} {
+		s := reviewing(reviews(t)["review"], state.Resized{Width: size[0], Height: size[1]})
+		s.Text = size[2]
+		figures := 0
+		for day := range 9 {
+			seen := reviewing(s, state.Ran{Command: "review"})
+			for range 6 {
+				figures += figuresAtSigns(t, fmt.Sprint(size, " day ", day), seen)
+				seen = pressed(seen, "PageDown")
+			}
+			s = pressed(s, ".")
+		}
+		if figures < 100 {
+			t.Errorf("at %v only %d figures", size, figures)
+		}
+	}
+}
+
+func figuresAtSigns(t *testing.T, when string, s state.State) (figures int) {
+	t.Helper()
+	c := s.ReviewPane(s.Layout()).Columns
+	signs := map[string]scene.Area{}
+	var lines []scene.Area
+	for _, p := range walk(t, window(s), s.Size()) {
+		switch m := p.mark.(type) {
+		case scene.Rect:
+			if strings.HasPrefix(m.Ref.Part, "yield") || m.Ref.Part == "taken" {
+				signs[m.Ref.Kind+m.Ref.ID+" "+m.Ref.Part] = m.Area.Inset(2)
+			}
+		case scene.Line:
+			if m.From.Y == m.To.Y && m.From.X >= c.Yield && m.To.X <= c.YieldTo {
+				lines = append(lines, scene.Area{X: m.From.X, Y: m.From.Y - 1, W: m.To.X - m.From.X, H: 2})
+			}
+		}
+	}
+	for _, w := range texts(t, window(s), s.Size()) {
+		if w.Weight != scene.Bold || w.box.X < c.ActTo || w.box.Right() > c.To || w.box.Intersect(w.clip).H < w.box.H-1 {
+			continue
+		}
+		figures++
+		nearest, least := "", 1e9
+		for name, sign := range signs {
+			if sign.Inset(1).Overlaps(w.box.Inset(1)) {
+				t.Errorf("%s: %q covers %s", when, w.Text.Text, name)
+			}
+			dx := max(0, sign.X-w.box.Right(), w.box.X-sign.Right())
+			dy := max(0, sign.Y-w.box.Bottom(), w.box.Y-sign.Bottom())
+			if dx+dy < least {
+				nearest, least = name, dx+dy
+			}
+		}
+		if !strings.HasSuffix(nearest, " taken") || least > 8 {
+			t.Errorf("%s: %q stands %.0f from %s", when, w.Text.Text, least, nearest)
+		}
+		for _, l := range lines {
+			if l.Overlaps(w.box.Inset(1)) {
+				t.Errorf("%s: %q lies on a line", when, w.Text.Text)
+			}
+		}
+	}
+	return figures
+}

@@ -43,11 +43,27 @@ func (d *reviewDraw) yields(n review.Nuc, taken review.Way, a scene.Area, ground
 	d.over(taken, at(x, middle), takenSign, ground)
 	ref.Part = "taken"
 	d.hit(scene.Around(at(x, middle), 2*takenSign), ref, percent(taken.Lays)+" of 100 laying by "+d.all.By.Short()+": "+d.all.Title(taken))
-	label := x + takenSign + 4
-	for stands.meets(label-4, label+18) {
-		label++
+	stands.joined(d.yieldX(low), d.yieldX(high))
+	d.figure(percent(taken.Lays), at(x, middle), stands)
+}
+
+// figure writes how many of 100 lay by the way taken, at its own sign: on the side away
+// from the line, or above or below it.
+func (d *reviewDraw) figure(said string, sign scene.Point, stands signLanes) {
+	const gap = takenSign + 4
+	f := ink(14).bold()
+	w := d.width(said, f)
+	right, left, over := sign.X+gap, sign.X-gap-w, sign.X-w/2
+	switch end := d.Columns.YieldTo + 34; {
+	case right+w <= end && !stands.meets(0, right, right+w):
+		d.text(right, sign.Y+5, said, f)
+	case left >= d.Columns.ActTo+2 && !stands.meets(0, left, left+w):
+		d.text(left, sign.Y+5, said, f)
+	case !stands.meets(1, over, over+w):
+		d.text(over, sign.Y-13, said, f)
+	default:
+		d.text(over, sign.Y+23, said, f)
 	}
-	d.text(min(label, d.Columns.YieldTo+16), middle+5, percent(taken.Lays), ink(14).bold())
 }
 
 // over draws the sign of a way where nothing shows through.
@@ -72,7 +88,7 @@ type signLanes [3][][2]float64
 func (l *signLanes) put(x, r float64) (y float64) {
 	off := [3]float64{0, -laneHigh, laneHigh}
 	for i := range l {
-		if !l.inLane(i, x-r, x+r) {
+		if !l.meets(i, x-r, x+r) {
 			l[i] = append(l[i], [2]float64{x - r, x + r})
 			return off[i]
 		}
@@ -80,11 +96,12 @@ func (l *signLanes) put(x, r float64) (y float64) {
 	return 0
 }
 
-// meets tells whether something stands on the line between two places.
-func (l *signLanes) meets(from, to float64) bool { return l.inLane(0, from, to) }
+// joined takes up the line from the lowest sign to the highest.
+func (l *signLanes) joined(low, high float64) { l[0] = append(l[0], [2]float64{low, high}) }
 
-func (l *signLanes) inLane(i int, from, to float64) bool {
-	for _, at := range l[i] {
+// meets tells whether something stands in a lane between two places.
+func (l *signLanes) meets(lane int, from, to float64) bool {
+	for _, at := range l[lane] {
 		if from < at[1] && at[0] < to {
 			return true
 		}
