@@ -19,7 +19,9 @@ type Bill struct {
 	Painted int     // fronts that are painted
 	Metres  float64 // that nucs are carried, in all
 	Minutes float64 // of work to get there
-	Queens  float64 // all of it
+	Queens  float64 // all of it but faults
+	Faults  Faults  // which come before all that
+	Worth   float64 // what is searched: the queens and what the faults weigh
 }
 
 // bill reckons a layout anew, against how the boxes stood, walked in an order.
@@ -42,9 +44,11 @@ func (p *plot) bill(l yard.Layout, order []int, n practice.Numbers) Bill {
 	b.Drift /= float64(max(1, l.Nucs()))
 	for i := range l.Stands {
 		p.work(&b, i, &l.Stands[i])
+		b.Faults.add(p.faultsAt(&l.Stands[i]))
 	}
 	b.Round = p.length(l, order)
 	b.Queens += b.Minutes*pr.Minute + pr.Rounds*pr.metres(b.Round)
+	b.Worth = b.Queens + p.weight(b.Faults)
 	return b
 }
 

@@ -20,6 +20,7 @@ type plot struct {
 	turns   []int       // stands that may be turned
 	moves   []int       // stands that may be carried
 	paints  [][2]int    // stand and nuc of the fronts that may be painted
+	noRoom  float64     // what a stand where no box may stand weighs, in queens
 }
 
 func newPlot(t Task, n practice.Numbers) *plot {
@@ -30,6 +31,7 @@ func newPlot(t Task, n practice.Numbers) *plot {
 	}
 	p.was = p.was.Clone()
 	p.stood = p.was.Doors(p.apart)
+	p.noRoom = p.beyondAll()
 	for i := range p.was.Stands {
 		p.mayChange(i)
 	}

@@ -13,6 +13,7 @@ type Prices struct {
 	Paint  float64 // minutes to mark a front
 	Walk   float64 // m walked in a minute
 	Rounds float64 // how often the yard is walked round while the layout stands
+	Wind   float64 // a front in the wind that nothing shelters
 }
 
 // PricesOf takes the prices from a keeper's numbers: a virgin lost is a queen lost,
@@ -22,8 +23,13 @@ func PricesOf(n practice.Numbers) Prices {
 		Lost: 1, Stays: n.Get(practice.VirginStays), Drift: n.Get(practice.PriceCup), Minute: n.Get(practice.WorthMinute),
 		Carry: n.Get(practice.MinutesCarryStand), Turn: n.Get(practice.MinutesTurnNuc), Paint: n.Get(practice.MinutesPaintFront),
 		Walk: n.Get(practice.LoadedWalk) * secondsAMinute, Rounds: n.Get(practice.LayoutRounds),
+		Wind: windy,
 	}
 }
+
+// windy is what a front in the wind weighs, in queens: enough that none is turned into it
+// for next to nothing. Common practice, no source.
+const windy = 0.05
 
 const secondsAMinute = 60
 

@@ -6,7 +6,7 @@ import "lidmark/domain/book"
 // no box of it is nearer to one of another stand than may be, or than it was.
 func (t *trial) fits(stand int) bool {
 	s := &t.layout.Stands[stand]
-	if !t.roomy(stand, s.At) {
+	if t.faults[stand].NoRoom > 0 && !t.stayed(stand, s.At) {
 		return false
 	}
 	ok := true
@@ -24,7 +24,12 @@ func (t *trial) fits(stand int) bool {
 
 // roomy tells whether a stand may be put at a point; where it was it may stay.
 func (t *trial) roomy(stand int, at book.Point) bool {
-	return !t.fresh(stand) && at == t.was.Stands[stand].At || t.has(at)
+	return t.stayed(stand, at) || t.has(at)
+}
+
+// stayed tells whether a point is where a stand was.
+func (t *trial) stayed(stand int, at book.Point) bool {
+	return !t.fresh(stand) && at == t.was.Stands[stand].At
 }
 
 // least is how near two doors may be.

@@ -21,13 +21,15 @@ type Step struct {
 	Turned   int      // nucs, where they stand
 	Degrees  float64  // by which all of them are turned, clockwise; 0: by different angles
 	Painted  int      // fronts
+	Mended   int      // stands that stood where no box may stand, and do no more
+	Windy    int      // fewer fronts in the wind
 
 	DriftWas, Drift float64 // workers at a wrong door, 0 to 1, the mean of the nucs
 	LostWas, Lost   float64 // virgins
-	Gain            float64 // queens, work paid: what it would cost to leave these as they were
+	Gain            float64 // queens, work paid: what it would cost to leave these as they were, faults apart
 }
 
-// steps are the changes by rows and like stands, what gains most first, and the
+// steps are the changes by rows and like stands, what mends places first, then what gains most, and the
 // letters of the stands that could be changed and are left.
 func (t *trial) steps() (all []Step, left []string) {
 	begun := newTrial(t.plot, t.begun, nil)
@@ -49,7 +51,7 @@ func (t *trial) steps() (all []Step, left []string) {
 	for _, k := range keys {
 		all = append(all, t.step(begun, groups[k]))
 	}
-	slices.SortStableFunc(all, func(a, b Step) int { return cmp.Compare(b.Gain, a.Gain) })
+	slices.SortStableFunc(all, func(a, b Step) int { return cmp.Or(cmp.Compare(b.Mended, a.Mended), cmp.Compare(b.Gain, a.Gain)) })
 	return all, left
 }
 
@@ -123,9 +125,11 @@ func (t *trial) step(begun *trial, stands []int) Step {
 	if len(turns) > 0 && slices.Max(turns) == slices.Min(turns) {
 		st.Degrees = turns[0]
 	}
-	was := t.queens
+	was, now := t.queens, t.faultsOf(stands)
 	again := t.applyAll(back)
-	st.Gain = t.queens - was
+	before := t.faultsOf(stands)
+	st.Mended, st.Windy = before.NoRoom-now.NoRoom, before.Windy-now.Windy
+	st.Gain = t.queens - was - (t.weight(before) - t.weight(now))
 	t.applyAll(again)
 	return st
 }

@@ -19,6 +19,7 @@ type Task struct {
 	Move  bool      // stands may be carried
 
 	Room      func(book.Point) bool // where the middle of a stand may be put; nil: anywhere
+	Wind      yard.Wind             // a front that faces it without shelter stands badly
 	Low, High book.Point            // corners of the ground on which places are looked for
 	Apart     float64               // m between boxes of different stands, so that somebody can walk there
 	From      book.Point            // where the walking round begins
@@ -68,7 +69,7 @@ const triesUsual = 2000
 func task(l yard.Layout, g yard.Ground, n practice.Numbers) Task {
 	room := g.Room(n)
 	t := Task{
-		Layout: l, Room: room.Has, Apart: n.Get(practice.WalkwayLeast) + n.Get(practice.BoxWide),
+		Layout: l, Room: room.Has, Wind: g.Breeze(n), Apart: n.Get(practice.WalkwayLeast) + n.Get(practice.BoxWide),
 		Prices: PricesOf(n), Least: n.Get(practice.LayoutPays), Tries: triesUsual * max(1, l.Nucs()),
 	}
 	low, high, drawn := room.Bounds()

@@ -15,9 +15,10 @@ type trial struct {
 	first            []int     // by stand: its first door
 	loss, drift      []float64 // by door, in queens
 	effort           []float64 // by stand, in queens
+	faults           []Faults  // by stand
 	before, after    []int     // by stand: its neighbours in the walk, -1 where it begins and ends
 	used             []int     // by mark to hand: fronts that are painted with it
-	queens           float64
+	queens           float64   // with what the faults weigh
 
 	which, changed []int // memory that is used again
 	doors          []yard.Door
@@ -30,7 +31,7 @@ func newTrial(p *plot, l yard.Layout, order []int) *trial {
 	t := &trial{
 		plot: p, layout: l.Clone(), order: order, loss: make([]float64, len(doors)), drift: make([]float64, len(doors)),
 		virgins: yard.HomingOf(doors, yard.VirginKernel(p.numbers)), workers: yard.HomingOf(l.Doors(p.apart), yard.WorkerKernel(p.numbers)),
-		effort: make([]float64, len(l.Stands)), used: make([]int, len(p.task.Marks)),
+		effort: make([]float64, len(l.Stands)), faults: make([]Faults, len(l.Stands)), used: make([]int, len(p.task.Marks)),
 	}
 	at := 0
 	for i := range l.Stands {
@@ -76,7 +77,8 @@ func (t *trial) resum() {
 	}
 	for i := range t.effort {
 		t.effort[i] = t.effortAt(i)
-		t.queens += t.effort[i]
+		t.faults[i] = t.faultsAt(&t.layout.Stands[i])
+		t.queens += t.effort[i] + t.weight(t.faults[i])
 	}
 	if len(t.order) > 0 {
 		for _, i := range t.order {
@@ -134,9 +136,10 @@ func (t *trial) legs(stand int) float64 {
 // put sets a stand elsewhere or turns it.
 func (t *trial) put(stand int, at book.Point, turn float64) {
 	s := &t.layout.Stands[stand]
-	t.queens -= t.legs(stand)
+	t.queens -= t.legs(stand) + t.weight(t.faults[stand])
 	s.At, s.Turn = at, turn
-	t.queens += t.legs(stand)
+	t.faults[stand] = t.faultsAt(s)
+	t.queens += t.legs(stand) + t.weight(t.faults[stand])
 	t.which = t.which[:0]
 	for k := range s.Nucs {
 		t.which = append(t.which, t.first[stand]+k)

@@ -56,13 +56,16 @@ func stem(letter string) string { return strings.TrimRight(letter, "0123456789")
 func (s Step) Words() string {
 	var does []string
 	if s.Carried > 0 {
-		does = append(does, fmt.Sprintf("%s carried %s", s.some(s.Carried), s.metres()))
+		does = append(does, fmt.Sprintf("%s carried %s%s", s.some(s.Carried), s.metres(), s.mended()))
 	}
 	if s.Turned > 0 {
 		does = append(does, s.some(s.Turned)+" turned"+s.angle())
 	}
 	if s.Painted > 0 {
 		does = append(does, counted(s.Painted, "front")+" marked anew")
+	}
+	if s.Windy > 0 {
+		does = append(does, counted(s.Windy, "front")+" out of the wind")
 	}
 	if s.Added {
 		return strings.Join(append(does, fmt.Sprintf("drift %.0f of 100", 100*s.Drift)), ", ")
@@ -86,6 +89,17 @@ func (s Step) metres() string {
 		return near + " to " + far + " m"
 	}
 	return fmt.Sprintf("%.1f m", s.Furthest)
+}
+
+// mended says that stands come to where boxes may stand.
+func (s Step) mended() string {
+	switch {
+	case s.Mended == 0:
+		return ""
+	case s.Mended == len(s.Letters):
+		return " to where boxes may stand"
+	}
+	return fmt.Sprintf(", %s to where boxes may stand", counted(s.Mended, "stand"))
 }
 
 func (s Step) angle() string {

@@ -59,6 +59,9 @@ func (s *squares) ring(p Point, r int, yield func(i int32)) {
 	}
 }
 
+// reach is the ring to which all lies that is nearer than the far corner of another.
+func reach(r int) int { return int(math.Ceil(float64(r+1) * math.Sqrt2)) }
+
 // nearest are the k other points nearest to each, the nearest first, by the
 // caller's distance among those near in the plane.
 func nearest(at []Point, k int, distance func(i, j int) float64) [][]int32 {
@@ -74,7 +77,7 @@ func nearest(at []Point, k int, distance func(i, j int) float64) [][]int32 {
 				}
 			})
 			if enough < 0 && len(all) >= k {
-				enough = r + 1 // what is nearer than the corner of its ring lies in the next one
+				enough = reach(r)
 			}
 		}
 		slices.SortFunc(all, func(a, b int32) int {
@@ -113,7 +116,7 @@ func (s *squares) next(i int32, near [][]int32, seen []bool, distance func(i, j 
 			}
 		})
 		if enough < 0 && best >= 0 {
-			enough = r + 1
+			enough = reach(r)
 		}
 	}
 	return best

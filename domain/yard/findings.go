@@ -11,7 +11,7 @@ import (
 // of a day. What is not drawn and what nobody said is not judged: no water, no
 // vehicle spot, no wind.
 func Findings(l Layout, g Ground, d calendar.Day, n practice.Numbers) []Finding {
-	j := judge{layout: l, ground: &g, numbers: n, doors: l.Doors(SpacingOf(n)), light: g.LightOn(d)}
+	j := judge{layout: l, ground: &g, numbers: n, doors: l.Doors(SpacingOf(n)), light: g.LightOn(d), wind: g.Breeze(n)}
 	j.near = gridOf(j.doors)
 	for i := range j.doors {
 		if !j.doors[i].Colony {
@@ -38,6 +38,7 @@ type judge struct {
 	doors   []Door
 	near    *grid
 	light   Light
+	wind    Wind
 	found   []Finding
 }
 
@@ -63,9 +64,8 @@ func (j *judge) name(door int) string {
 
 func (j *judge) door(i int) {
 	j.fronts(i)
-	wind := j.ground.Wind
 	d := &j.doors[i]
-	if off := between(d.Bearing, wind.Value); wind.Said() && off < j.numbers.Get(practice.WindOnFront) && !j.sheltered(d.At) {
+	if off, is := j.wind.On(d.At, d.Bearing); is {
 		j.add(j.nuc(i, InTheWind, "", off), practice.WindOnFront)
 	}
 }

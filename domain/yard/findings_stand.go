@@ -99,15 +99,3 @@ func (j *judge) reach() {
 		j.add(j.nuc(i, OutOfReach, "", 0), practice.WalkwayLeast)
 	}
 }
-
-// sheltered tells whether a hedge, a wall or a dwelling stands before the wind, no
-// further than so many times its height.
-func (j *judge) sheltered(p book.Point) bool {
-	for _, s := range j.ground.shapes(book.Hedge, book.Wall, book.Dwelling) {
-		reach := s.Height * j.numbers.Get(practice.ShelterReach)
-		if reach > 0 && s.meets(of(p), towards(of(p), j.ground.Wind.Value, reach)) {
-			return true
-		}
-	}
-	return false
-}
