@@ -343,15 +343,34 @@ func (g *lane) labels() {
 }
 
 // label writes below the stream if there is room, and tells whether it did. It keeps
-// its place on every day and lies on a ground of its own over the handle.
+// its place whatever day is looked at and lies on a ground of its own over the handle.
 func (g *lane) label(x, y float64, text string) bool {
-	box := scene.Area{X: x - 4, Y: y - 10, W: g.width(text, ink2(12)) + 8, H: 12}
-	if x < g.ribbon.X || box.Right() > g.area.Right() || !g.room(box) {
-		return false
+	w := g.width(text, ink2(12))
+	for _, x := range g.besideToday(x, w) {
+		box := scene.Area{X: x - 4, Y: y - 10, W: w + 8, H: 12}
+		if x < g.ribbon.X || box.Right() > g.area.Right() || !g.room(box) {
+			continue
+		}
+		g.rect(scene.Area{X: x - 2, Y: y - 11, W: box.W - 4, H: 14}, g.ground)
+		g.text(x, y, text, ink2(12))
+		return true
 	}
-	g.rect(scene.Area{X: x - 2, Y: y - 11, W: box.W - 4, H: 14}, g.ground)
-	g.text(x, y, text, ink2(12))
-	return true
+	return false
+}
+
+// besideToday are the places where what is so wide and would begin at x leaves the frame
+// of today whole, the nearest first.
+func (g *lane) besideToday(x, w float64) []float64 {
+	const air = 6.0
+	frame := g.ribbon.Left(g.s.Today())
+	before, after := frame-air-w, frame+g.ribbon.Column+air
+	switch {
+	case x <= before || x >= after:
+		return []float64{x}
+	case x-before < after-x:
+		return []float64{before, after}
+	}
+	return []float64{after, before}
 }
 
 // room takes a box unless it touches one that is taken.
@@ -370,13 +389,14 @@ func (g *lane) flights(y float64) {
 	from, to := g.x(g.flightFrom), g.x(g.flightBy)
 	word := "mating flights"
 	w := g.width(word, ink3(12))
-	if from < g.ribbon.X || to > g.area.Right() || to-from < w+16 || !g.room(scene.Area{X: from - 2, Y: y - 10, W: to - from + 4, H: 12}) {
+	at := slices.DeleteFunc(g.besideToday((from+to-w)/2, w), func(x float64) bool { return x < from+8 || x+w > to-8 })
+	if from < g.ribbon.X || to > g.area.Right() || len(at) == 0 || !g.room(scene.Area{X: from - 2, Y: y - 10, W: to - from + 4, H: 12}) {
 		return
 	}
-	middle := (from + to) / 2
-	g.rect(scene.Area{X: middle - w/2 - 2, Y: y - 11, W: w + 4, H: 14}, g.ground)
-	g.centre(middle, y, word, ink3(12))
-	for _, l := range [][4]float64{{from, y - 4, middle - w/2 - 6, y - 4}, {middle + w/2 + 6, y - 4, to, y - 4}, {from, y - 8, from, y}, {to, y - 8, to, y}} {
+	x := at[0]
+	g.rect(scene.Area{X: x - 2, Y: y - 11, W: w + 4, H: 14}, g.ground)
+	g.text(x, y, word, ink3(12))
+	for _, l := range [][4]float64{{from, y - 4, x - 6, y - 4}, {x + w + 6, y - 4, to, y - 4}, {from, y - 8, from, y}, {to, y - 8, to, y}} {
 		g.rule(l[0], l[1], l[2], l[3], scene.Ink3)
 	}
 }

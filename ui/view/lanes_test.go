@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -32,6 +33,40 @@ func TestWhatNobodyCountedIsHatched(t *testing.T) {
 		}
 		if found[true] != solid || found[false] != 1-solid {
 			t.Errorf("counted %v: %d pieces of the capped cells are solid, %d hatched", counted, found[true], found[false])
+		}
+	}
+}
+
+// TestTheFrameOfTodayIsWhole: no label of a lane or of a batch's stream lies on the frame
+// of today, in whatever size and on whatever day it is.
+func TestTheFrameOfTodayIsWhole(t *testing.T) {
+	base := open(t)
+	room := filled(t, "batch room")
+	for _, size := range [][3]float64{{1280, 800, 1}, {1280, 800, 1.5}, {1440, 900, 1}, {1920, 1080, 1}, {1920, 1080, 1.5}} {
+		for on := range calendar.Day(12) {
+			for name, s := range map[string]state.State{"yard": base, "batch": room} {
+				s.Now = (today + on).At(10, 0, zone)
+				s.Width, s.Height, s.Text = size[0], size[1], size[2]
+				l := s.Layout()
+				within := l.Lanes
+				if name == "batch" {
+					within = scene.Area{X: l.Main.X, Y: l.Main.Y + state.BatchHead, W: l.Main.W, H: l.BatchStream()}
+				}
+				frame := scene.Area{X: l.Ribbon.Left(s.Today()) - 1, Y: within.Y, W: l.Ribbon.Column + 2, H: within.H}
+				labels := 0
+				for _, w := range texts(t, window(s), s.Size()) {
+					if !within.Contains(w.At) || w.At.X < l.Ribbon.X || w.Text.Size != 12 {
+						continue
+					}
+					labels++
+					if w.box.Overlaps(frame) {
+						t.Errorf("%s, %v, %v: %q %v lies on the frame %v", name, size, s.Today(), w.Text.Text, w.box, frame)
+					}
+				}
+				if labels < 2 && !within.Empty() {
+					t.Errorf("%s, %v, %v: %d labels", name, size, s.Today(), labels)
+				}
+			}
 		}
 	}
 }

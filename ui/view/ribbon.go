@@ -54,8 +54,8 @@ func (p *sheet) ribbon() {
 func (g *strip) place() {
 	body := g.H - 36
 	g.names, g.font = g.Y+30, 12
-	g.fly, g.flyHigh = g.Y+36+body*0.36, body*0.34
-	g.work, g.high = g.Y+36+body*0.76, body*0.30
+	g.fly, g.flyHigh = math.Floor(g.Y+36+body*0.36), body*0.34
+	g.work, g.high = math.Floor(g.Y+36+body*0.76), body*0.30
 	if g.l.Narrow {
 		g.fly, g.flyHigh = g.Bottom()-7, 17
 		g.work, g.high = g.fly, 19
@@ -77,6 +77,9 @@ func (g *strip) mostMinutes() float64 {
 	}
 	return most * 1.1
 }
+
+// leastBar is how high any work stands above its line, dp.
+const leastBar = 2.0
 
 // leastMinutes keeps the bars of a quiet time low.
 const leastMinutes = 240.0
@@ -189,6 +192,9 @@ func (g *strip) minutes(d calendar.Day) {
 	bar := scene.Area{X: g.Left(d) + g.Column*0.22, W: g.Column * 0.56, H: min(w.Minutes, g.most) * k}
 	if g.l.Narrow {
 		bar.X, bar.W = g.Left(d)+g.Column*0.52, g.Column*0.3
+	}
+	if w.Minutes > 0 {
+		bar.H = max(bar.H, leastBar)
 	}
 	bar.Y = g.work - bar.H
 	switch {

@@ -2,6 +2,7 @@ package view_test
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -252,5 +253,38 @@ func TestTheFocusRingLiesBelowWhatLiesOver(t *testing.T) {
 	s.Keys = true
 	if ring, over := ringed(s); ring > over || over < 0 {
 		t.Errorf("the ring is mark %d, the sheet of keys %d", ring, over)
+	}
+}
+
+// TestLittleWorkStandsOnItsLine: also a day of few minutes has a bar that is seen, above
+// the line and not below it.
+func TestLittleWorkStandsOnItsLine(t *testing.T) {
+	for _, size := range [][3]float64{{1280, 800, 1}, {1920, 1080, 1.5}, {1440, 900, 1}, {1920, 1080, 1}} {
+		s := open(t)
+		s.Width, s.Height, s.Text = size[0], size[1], size[2]
+		g, bars, little, lines := s.Layout().Ribbon, []scene.Area{}, 0, map[float64]bool{}
+		for _, p := range walk(t, window(s), s.Size()) {
+			switch m := p.mark.(type) {
+			case scene.Rect:
+				if g.Contains(m.Centre()) && (m.Fill == scene.Rule || m.Fill == scene.Ink2) && math.Abs(m.W-g.Column*0.56) < 0.01 && m.H > 0 {
+					bars = append(bars, m.Area)
+				}
+			case scene.Line:
+				if m.From.Y == m.To.Y && m.Stroke.Role == scene.Rule {
+					lines[m.From.Y] = true
+				}
+			}
+		}
+		for _, bar := range bars {
+			if bar.H < 2 || bar.Bottom() != math.Floor(bar.Bottom()) || !lines[bar.Bottom()] {
+				t.Errorf("%v: the bar %v does not stand on its line", size, bar)
+			}
+			if bar.H == 2 {
+				little++
+			}
+		}
+		if len(bars) < 10 || little == 0 {
+			t.Errorf("%v: %d bars, %d of them of little work", size, len(bars), little)
+		}
 	}
 }
