@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
+	"lidmark/domain/practice"
 )
 
 // Change is a stand that stands otherwise in a try-out than it does, or is new.
@@ -26,9 +27,33 @@ func (c Change) Moved() (nucs []Nuc) {
 	if c.Was == nil {
 		return nil
 	}
+	if c.Carried() {
+		return c.Is.Nucs
+	}
+	return c.Faced()
+}
+
+// Minutes is what it takes to carry the stand and to turn boxes on it, without the
+// marks; what stands there for the first time is set up, which is not counted.
+func (c Change) Minutes(n practice.Numbers) (sum float64) {
+	if c.Was == nil {
+		return 0
+	}
+	if c.Carried() {
+		sum = float64(len(c.Is.Nucs)) * n.Get(practice.MinutesCarryStand)
+	}
+	return sum + float64(c.Turned)*n.Get(practice.MinutesTurnNuc)
+}
+
+// Faced are the nucs whose boxes are turned on the stand; all where it is new.
+func (c Change) Faced() (nucs []Nuc) {
 	for _, n := range c.Is.Nucs {
+		if c.Was == nil {
+			nucs = append(nucs, n)
+			continue
+		}
 		was := Layout{Stands: []Stand{*c.Was}}.nuc(n.ID)
-		if c.Carried() || was != nil && was.Bearing != n.Bearing {
+		if was != nil && was.Bearing != n.Bearing {
 			nucs = append(nucs, n)
 		}
 	}

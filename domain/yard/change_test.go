@@ -26,6 +26,46 @@ func TestHowAStandIsCarried(t *testing.T) {
 	}
 }
 
+// The minutes are those of carrying and of turning; a stand that is new takes none.
+func TestMinutesOfAChange(t *testing.T) {
+	n := practice.Numbers{}
+	carry, turn := n.Get(practice.MinutesCarryStand), n.Get(practice.MinutesTurnNuc)
+	now, _ := some(at(0, 0), at(0.7, 0), at(9, 0))
+	one := yard.Pick{now.Stands[0].ID}
+	for _, tt := range []struct {
+		try  yard.Layout
+		want float64
+	}{
+		{now.Facing(one, 90), turn},
+		{now.Moved(one, 3, 0), carry},
+		{now.Facing(one, 90).Moved(one, 3, 0), carry + turn},
+		{now.Turned(one, 90), carry},
+		{now.Doubled(one, 5, 5, func() (book.StandID, string) { return booktest.Stand("new"), "D" }), 0},
+	} {
+		all := yard.ChangesOf(now, tt.try, nil, nil)
+		if len(all) != 1 || all[0].Minutes(n) != tt.want {
+			t.Errorf("%+v, want %v min", all, tt.want)
+		}
+	}
+}
+
+// Which way boxes face is said by the letters of the compass, once where all face alike.
+func TestFacesWords(t *testing.T) {
+	s := yard.Stand{Turn: 45, Places: 4, Nucs: []yard.Nuc{{Name: "A1"}, {Name: "A2", Bearing: 100}, {Name: "A3", Bearing: 315}}}
+	if got := s.FacesWords(s.Nucs); got != "A1 faces NE, A2 faces 145°, A3 faces N" {
+		t.Error(got)
+	}
+	for i := range s.Nucs {
+		s.Nucs[i].Bearing = 90
+	}
+	if got := s.FacesWords(s.Nucs); got != "all face SE" {
+		t.Error(got)
+	}
+	if got := s.FacesWords(s.Nucs[:1]); got != "A1 faces SE" {
+		t.Error(got)
+	}
+}
+
 func TestChanges(t *testing.T) {
 	now, _ := some(at(0, 0), at(0.7, 0), at(9, 0))
 	now.Stands[0].Letter, now.Stands[1].Letter, now.Stands[2].Letter = "A", "B", "C"

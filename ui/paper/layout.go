@@ -67,15 +67,20 @@ func layoutTitle(laid state.Laid, in string) string {
 func (d *layoutSheet) head() {
 	d.heading(d.title, d.right())
 	said := []string{plural(len(d.laid.Try.Stands), "stand", "stands") + ", " + plural(d.laid.Try.Nucs(), "nuc", "nucs")}
-	carried, fronts := 0, 0
+	carried, turned, fronts := 0, 0, 0
 	for _, c := range d.changes {
 		fronts += c.Fronts
 		if c.Carried() {
 			carried++
+		} else {
+			turned += c.Turned
 		}
 	}
 	if carried > 0 {
 		said = append(said, plural(carried, "stand", "stands")+" to carry, turn or set up")
+	}
+	if turned > 0 {
+		said = append(said, plural(turned, "box", "boxes")+" to turn in place")
 	}
 	if fronts > 0 {
 		said = append(said, plural(fronts, "front", "fronts")+" to mark")

@@ -192,7 +192,7 @@ func tapesRead(pages []printed, pegs []yard.Peg) map[string]book.Point {
 		if tables > 1 {
 			break
 		}
-		if len(f) != 5 || !strings.HasSuffix(f[1], " m") || f[3] != "left" && f[3] != "right" {
+		if len(f) < 5 || !strings.HasSuffix(f[1], " m") || f[3] != "left" && f[3] != "right" {
 			continue
 		}
 		a, _ := strconv.ParseFloat(strings.TrimSuffix(f[1], " m"), 64)
@@ -228,6 +228,42 @@ func TestCarryingList(t *testing.T) {
 		if !strings.Contains(us, want) {
 			t.Errorf("no %q in\n%s", want, us)
 		}
+	}
+}
+
+// TestTurnedBoxesAreListed: where boxes are turned on their places, on stands that stay
+// and on those that are carried, it is said which faces where, its minutes are counted,
+// and those from which a virgin flies wait.
+func TestTurnedBoxesAreListed(t *testing.T) {
+	r, laid := laidOut()
+	now := yard.Of(r.View, laid.Yard)
+	laid.Try = now.FacingOne(booktest.Nuc("A2"), 90)
+	text := all(layoutPages(t, r, laid, paper.Options{}))
+	for _, want := range []string{"1 box to turn in place", "To carry and turn", "Turn on the stand: A2 faces E", "wait until Sat 22 May: the virgin", "of A2 flies"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("no %q in\n%s", want, text)
+		}
+	}
+	laid.Try = laid.Try.Moved(yard.Pick{booktest.Stand("A")}, 1.5, -2).FacingOne(booktest.Nuc("A1"), 225)
+	if text := all(layoutPages(t, r, laid, paper.Options{})); !strings.Contains(text, "south-east; A1 faces SW") || !strings.Contains(text, "A2 faces E") || !strings.Contains(text, "left  0°  A1 SW, A2 E, A3 N") {
+		t.Errorf("a carried stand does not say which way its boxes face:\n%s", text)
+	}
+}
+
+// TestStakingSaysWhereTheEntranceFaces: beside the tapes of a single box stands where its
+// entrance faces, not how its stand is turned.
+func TestStakingSaysWhereTheEntranceFaces(t *testing.T) {
+	r, laid := laidOut()
+	laid.Try = yard.Of(r.View, laid.Yard)
+	laid.Try = laid.Try.Facing(yard.Pick{booktest.Stand("N1")}, 180).Facing(yard.Pick{booktest.Stand("A")}, 90)
+	text := all(layoutPages(t, r, laid, paper.Options{}))
+	for line := range strings.Lines(text) {
+		if f := strings.Split(strings.TrimSpace(line), "  "); len(f) == 5 && f[0] == "N1" && f[3] == "right" && f[4] != "180° south" {
+			t.Errorf("N1 is staked out %q", f[4])
+		}
+	}
+	if !strings.Contains(text, "  right  180° south") || !strings.Contains(text, "  left  0°  all 90° east") {
+		t.Errorf("nobody is told where entrances face:\n%s", text)
 	}
 }
 

@@ -15,24 +15,24 @@ import (
 	"lidmark/ui/state"
 )
 
-// carry is a stand to be carried, turned or set up, and from when that may be.
+// carry is a stand to be carried, turned or set up, or on which boxes are turned, and from when that may be.
 type carry struct {
 	yard.Change
 	from calendar.Day // not before this day
 	held []string     // the nucs whose virgins fly until then
 }
 
-// carries are the stands to be carried, those that wait last, else in the order of a
+// carries are the stands at which is carried or turned, those that wait last, else in the order of a
 // short walk.
 func (d *layoutSheet) carries() (all []carry) {
 	first := max(d.laid.From, d.Day)
 	for _, c := range d.changes {
-		if !c.Carried() {
+		if !c.Carried() && c.Turned == 0 {
 			continue
 		}
 		k := carry{Change: c, from: first}
-		for _, n := range c.Is.Nucs {
-			if c.Was == nil || n.ID.IsZero() {
+		for _, n := range c.Moved() {
+			if n.ID.IsZero() {
 				continue
 			}
 			if day, flies := rules.FliesUntil(d.Course, d.View.Nuc(n.ID)); flies && day > first {
@@ -53,26 +53,38 @@ func (d *layoutSheet) carries() (all []carry) {
 	return all
 }
 
+// does is what is done with the stand and with boxes on it, and which way they face then.
+func (c carry) does() string {
+	faced := c.Faced()
+	switch {
+	case len(faced) == 0:
+		return c.Words()
+	case !c.Carried():
+		return "turn on the stand: " + c.Is.FacesWords(faced)
+	}
+	return c.Words() + "; " + c.Is.FacesWords(faced)
+}
+
 // carrying draws the carrying list.
 func (d *layoutSheet) carrying(ctx context.Context) error {
 	all := d.carries()
 	if len(all) == 0 {
 		return nil
 	}
-	nucs := 0
+	work := 0.0
 	for _, c := range all {
-		nucs += len(c.Is.Nucs)
+		work += c.Minutes(d.numbers)
 	}
 	t := list{d.flow, []column{{"stand", 12, false}, {"boxes on it", 24, false}, {"what is done", 40, false}, {"when", 26, false}}, true, nil}
-	title, when := "To carry and turn", "after dusk, entrances shut; "
+	title, when := "To carry and turn", "after dusk, entrances shut; "+minutes(work)+" in all"
 	if !slices.ContainsFunc(all, func(c carry) bool { return c.Was != nil }) {
 		title, when = "To set up", ""
 	}
-	if err := t.part(ctx, title, when+minutes(float64(nucs)*d.numbers.Get(practice.MinutesCarryStand))+" in all"); err != nil {
+	if err := t.part(ctx, title, when); err != nil {
 		return err
 	}
 	for _, c := range all {
-		l := listLine{look: plain(9), cells: []string{c.Is.Letter, names(c.Is.Nucs), sentence(c.Words()), "from " + c.from.Short()}}
+		l := listLine{look: plain(9), cells: []string{c.Is.Letter, names(c.Is.Nucs), sentence(c.does()), "from " + c.from.Short()}}
 		if len(c.held) > 0 {
 			l.look = semi(9)
 			l.cells[3] = "wait until " + c.from.Short() + ": " + virgins(c.held)

@@ -144,15 +144,38 @@ func (d *layoutSheet) stakingFrom(ctx context.Context, t tapes) error {
 	d.remark(fmt.Sprintf("%s is %s, %s is %s. They lie %s apart: measure that first. If it differs, the ground is drawn wrong.", p, t.a.Name, q, t.b.Name, base), semi(9), d.right())
 	d.remark(fmt.Sprintf("Hold one tape at %s, one at %s. Where the two lengths meet is the middle of the stand, left or right of the way from %s to %s. The longest tape is %s. Tapes that would meet flatter than 30° are left out.", p, q, p, q, d.tape(longest)), soft(8.25), d.right())
 	d.y += 1
-	l := list{d.flow, []column{{"stand", 18, false}, {"from " + p, 24, true}, {"from " + q, 24, true}, {"side", 24, false}, {"turned to", 30, false}}, true, nil}
+	l := list{d.flow, []column{{"stand", 18, false}, {"from " + p, 22, true}, {"from " + q, 22, true}, {"side", 14, false}, {"turned", 14, true}, {"entrances face", 36, false}}, true, nil}
 	l.heads()
 	for _, s := range t.stands {
 		k := yard.StakeOf(s.At, t.a.At, t.b.At)
-		if err := l.put(ctx, listLine{look: plain(9.6), cells: []string{s.Letter, d.tape(k.A), d.tape(k.B), k.Side(), yard.Facing(s.Turn)}}); err != nil {
+		if err := l.put(ctx, listLine{look: plain(9.6), cells: append([]string{s.Letter, d.tape(k.A), d.tape(k.B), k.Side()}, turnedCells(&s)...)}); err != nil {
 			return err
 		}
 	}
 	return nil
+}
+
+// turnedCells are how a stand is turned and which way the entrances on it face; of one
+// box the entrance alone.
+func turnedCells(s *yard.Stand) []string {
+	turned := fmt.Sprintf("%.0f°", yard.Bearing(s.Turn))
+	if len(s.Nucs) == 0 {
+		return []string{turned, "no box"}
+	}
+	var each []string
+	same := true
+	for i := range s.Nucs {
+		n := &s.Nucs[i]
+		each = append(each, n.Name+" "+yard.Letters(s.Faces(n)))
+		same = same && yard.Bearing(s.Faces(n)) == yard.Bearing(s.Faces(&s.Nucs[0]))
+	}
+	switch {
+	case s.Places <= 1 && len(s.Nucs) == 1:
+		return []string{"", yard.Facing(s.Faces(&s.Nucs[0]))}
+	case same:
+		return []string{turned, "all " + yard.Facing(s.Faces(&s.Nucs[0]))}
+	}
+	return []string{turned, strings.Join(each, ", ")}
 }
 
 // tape is a length as it is read on a tape: to the centimetre, or to a quarter of an

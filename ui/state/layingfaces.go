@@ -1,7 +1,6 @@
 package state
 
 import (
-	"fmt"
 	"strings"
 
 	"lidmark/domain/founding"
@@ -53,7 +52,7 @@ func (s State) FacesSaid() string {
 	for i := range st.Nucs {
 		n := &st.Nucs[i]
 		if s.Laying.Nuc.IsZero() || n.ID == s.Laying.Nuc {
-			words = append(words, facesShort(st.Faces(n)))
+			words = append(words, yard.Letters(st.Faces(n)))
 			same = same && words[0] == words[len(words)-1]
 		}
 	}
@@ -61,15 +60,6 @@ func (s State) FacesSaid() string {
 		return words[0]
 	}
 	return strings.Join(words, " ")
-}
-
-// facesShort is a bearing by the letters of the compass, or in degrees between them.
-func facesShort(bearing float64) string {
-	b := yard.Bearing(bearing)
-	if eighth := 360.0 / float64(len(Compass)); b == eighth*float64(int(b/eighth)) {
-		return Compass[int(b/eighth)]
-	}
-	return fmt.Sprintf("%.0f°", b)
 }
 
 // rowsTyped is the window with the picked stands in rows, from where the first of them

@@ -214,10 +214,7 @@ func (t *LayoutSheet) work(r *Reading, n practice.Numbers) {
 		if c.Was == nil {
 			t.SetUp += len(c.Is.Nucs)
 		}
-		if c.Carried() {
-			t.Minutes += float64(len(moved)) * n.Get(practice.MinutesCarryStand)
-		}
-		t.Minutes += float64(c.Turned) * n.Get(practice.MinutesTurnNuc)
+		t.Minutes += c.Minutes(n)
 		for _, nuc := range moved {
 			if day, flies := rules.FliesUntil(r.Course, r.View.Nuc(nuc.ID)); flies {
 				t.Flying = append(t.Flying, r.Nuc(nuc.ID))
