@@ -31,7 +31,7 @@ var keyGroups = []keyGroup{
 		"turn layout", "move layout", "more boxes", "too many", "search further", "keep layout", "finish drawing", "point back", "wipe feature",
 	}, []Command{{Keys: "Up", Does: "move the picked stands; other arrows"}}},
 	{"The walk, typed in the evening", []string{
-		"type it in", "morning", "midday", "afternoon", "evening", "all nucs", "reader", "strike row", "close walk",
+		"type it in", "morning", "midday", "afternoon", "evening", "all nucs", "reader", "letters", "strike row", "close walk",
 	}, nil},
 	{"Forms", []string{"write"}, nil},
 	{"Before a book is open", []string{"demo", "start book", "choose list", "open"}, nil},

@@ -27,6 +27,8 @@ type Layout struct {
 	Pitch   float64 // from lid to lid in a row of the grid
 	Narrow  bool    // parts take turns, the ribbon has two rows
 	Over    bool    // the card lies over the pane
+
+	lettersGone bool // the list of letters of the walk has no room of its own
 }
 
 // Ribbon is the strip of days.
@@ -157,7 +159,10 @@ func (l *Layout) panes(s State, rest scene.Area) {
 
 // card takes the card off the right side, or lays it over the pane.
 func (l *Layout) card(s State, rest scene.Area) scene.Area {
-	if s.Fill == RecordFill && l.Window.W < lettersLeast && s.Form == nil {
+	if l.lettersGone = s.Fill == RecordFill && l.Window.W < lettersLeast && s.Form == nil; l.lettersGone {
+		if s.Sheet {
+			l.Card = lettersSheet(rest)
+		}
 		return rest // the list of letters goes first
 	}
 	width := CardWidth

@@ -216,3 +216,27 @@ func BenchmarkOpenTheWalk(b *testing.B) {
 		state.Update(s, state.Ran{Command: "type it in"})
 	}
 }
+
+// TestTheLettersAreNeverOutOfReach: where they have no room beside the rows they are opened
+// over them, the line is still typed into, and Esc closes them before it leaves the walk.
+func TestTheLettersAreNeverOutOfReach(t *testing.T) {
+	w := start(t).send(state.Resized{Width: 1280, Height: 800}).run("type it in")
+	if c, _ := state.CommandNamed("letters"); w.WalkPane(w.Layout()).Letters.Empty() || c.Reason(w.State) == "" {
+		t.Error("the letters do not stand beside the rows")
+	}
+	for _, size := range [][3]float64{{1280, 800, 1.5}, {900, 700, 1}, {800, 560, 1}, {800, 560, 1.5}} {
+		w := start(t).send(state.Resized{Width: size[0], Height: size[1]}).run("type it in")
+		w.Text = size[2]
+		if !w.WalkPane(w.Layout()).Letters.Empty() {
+			t.Fatalf("at %v the letters have room", size)
+		}
+		rows := w.WalkPane(w.Layout()).Body
+		w.send(state.Keyed{Key: "L", Mods: state.Alt | state.Shift}).write("n")
+		if p := w.WalkPane(w.Layout()); p.Letters.Empty() || p.Body != rows || w.Typed(state.WalkField) != "n" {
+			t.Errorf("at %v the letters lie at %v, the rows at %v, and %q is typed", size, p.Letters, p.Body, w.Typed(state.WalkField))
+		}
+		if w.press("Escape"); w.Walk == nil || !w.WalkPane(w.Layout()).Letters.Empty() {
+			t.Errorf("at %v Esc does not close the letters alone", size)
+		}
+	}
+}

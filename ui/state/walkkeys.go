@@ -14,6 +14,7 @@ var recordCommands = []Command{
 	{Name: "evening", Does: "it was in the evening", Word: "evening", Keys: "Alt+E", Why: notWalking, Do: parted(calendar.Evening)},
 	{Name: "all nucs", Does: "a row for every nuc, or the day's", Word: "all nucs", Keys: "Alt+W", Why: notWalking, Do: pure(State.allNucs)},
 	{Name: "reader", Does: "choose who reads aloud", Keys: "Alt+Q", Why: notWalking, Do: pure(State.nextReader)},
+	{Name: "letters", Does: "the letters of the line, over the rows", Word: "letters", Keys: "Alt+Shift+L", Why: lettersBeside, Do: pure(State.lettersTurned)},
 	{Name: "next row", Does: "next row", Why: notWalking, Do: rowStep(+1)},
 	{Name: "row before", Does: "row before", Why: notWalking, Do: rowStep(-1)},
 	{Name: "strike row", Does: "strike what is written in the row", Word: "strike", Keys: "Alt+X", Why: nothingTyped, Do: rowStruck},

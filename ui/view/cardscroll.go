@@ -17,6 +17,9 @@ func CardMost(s state.State, m scene.Measurer) float64 {
 	if s.Book == nil || p.l.Card.Empty() {
 		return 0
 	}
+	if p.s.Walk != nil && p.s.Form == nil {
+		return p.lettersIn(p.l.Card).most()
+	}
 	if p.s.OnLayout() && p.s.Form == nil {
 		_, most := p.layoutScroll()
 		return most
@@ -39,6 +42,9 @@ func CardAt(s state.State, m scene.Measurer) float64 {
 	}
 	if s.Book == nil || p.l.Card.Empty() {
 		return 0
+	}
+	if p.s.Walk != nil && p.s.Form == nil {
+		return p.lettersIn(p.l.Card).offset()
 	}
 	if p.s.OnLayout() && p.s.Form == nil {
 		offset, _ := p.layoutScroll()

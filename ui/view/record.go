@@ -33,7 +33,7 @@ func (p *sheet) record() {
 	case p.s.Form != nil:
 		p.card()
 	case !d.Letters.Empty():
-		p.clipped(d.Letters, scene.Tag{}, func() { p.lineLetters(d.Letters) })
+		p.clipped(d.Letters, scene.Tag{Ref: scene.Ref{Kind: "card"}}, func() { p.lineLetters(d.Letters) })
 		p.rule(d.Letters.X, d.Letters.Y, d.Letters.X, d.Letters.Bottom(), scene.Rule)
 	}
 	p.days()
@@ -103,8 +103,12 @@ func (d recordDraw) names(y float64) {
 		d.text(d.Plan, y, "planned", ink2(13))
 	}
 	d.text(d.Typed, y, "typed", ink2(13))
-	d.text(d.Back, y, "reads back", ink2(13))
+	back := d.text(d.Back, y, "reads back", ink2(13))
 	d.centre(d.After, y, "lid", ink2(13))
+	if d.l.LettersGone() {
+		word := d.firstFitting(d.After-34-20-back, "letters  Alt+Shift+L", "letters")
+		d.link(d.After-34-d.width(word, ink(13)), y, word, ink(13).as(scene.Pen), "letters", false)
+	}
 }
 
 // chip draws a part of the day, and gives where it ends.

@@ -8,6 +8,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
+	"lidmark/ui/view"
 
 	"pgregory.net/rapid"
 )
@@ -286,4 +287,29 @@ func TestNoRowOfTheWalkIsCut(t *testing.T) {
 			}
 		}
 	})
+}
+
+// TestAllLettersCanBeRead: where the list has no room beside the rows, a link in the head
+// opens it over them, and each letter stands there, or comes with the wheel.
+func TestAllLettersCanBeRead(t *testing.T) {
+	for _, size := range [][3]float64{{1280, 800, 1.5}, {900, 900, 1}, {800, 560, 1}, {800, 560, 1.5}} {
+		s := walking(t)
+		s, _ = state.Update(s, state.Resized{Width: size[0], Height: size[1]})
+		s.Text = size[2]
+		link, ok := window(s).Where(state.CommandOf("letters"))
+		if !ok || !s.WalkPane(s.Layout()).Head.Contains(link.Centre()) {
+			t.Fatalf("at %v nothing in the head opens the letters", size)
+		}
+		s, _ = state.Update(s, state.Ran{Command: "letters"})
+		said := ""
+		for range 40 {
+			said += allTexts(t, s)
+			s, _ = state.Update(s, state.Wheeled{At: s.Layout().Card.Centre(), DY: 40, CardMost: view.CardMost(s, typewriter{}), CardAt: view.CardAt(s, typewriter{})})
+		}
+		for _, want := range []string{"The letters", "queen seen", "cell of batch 3 given", "settled, watch, act", "a note in your words", "back to the rows"} {
+			if !strings.Contains(said, want+"\n") {
+				t.Errorf("at %v nowhere stands %q", size, want)
+			}
+		}
+	}
 }

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
-	"lidmark/domain/line"
 	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -183,98 +182,4 @@ func (d recordDraw) openWords() string {
 	}
 	add(state.TwinNucs(d.w.Twins), "nuc typed twice", "nucs typed twice")
 	return strings.Join(said, ", ")
-}
-
-// lineLetters draws the list of the letters of the line.
-func (p *sheet) lineLetters(a scene.Area) {
-	const signs, least, airy, usual, foot = 78.0, 19.0, 20.5, 23.0, 34.0
-	p.rect(a, scene.Ground)
-	x, w := a.X+state.Edge, a.W-2*state.Edge
-	end := p.text(x, a.Y+28, "The letters", ink(16).semi())
-	if said := "the same on the sheet"; end+p.width(said, ink2(13))+12 < x+w {
-		p.right(x+w, a.Y+28, said, ink2(13))
-	}
-	const said = "Any order, with or without spaces. A capital and a number start the next nuc. A record is never refused; where it does not fit the book, one question."
-	note := 26 + scene.LineHeight(13)*float64(len(scene.Wrap(p.measure, said, 13, scene.Regular, w)))
-	all, rows := line.LettersIn(p.s.Units), 1
-	for i := range all {
-		all[i] = inShort(all[i])
-		rows += len(p.letterWords(all[i], w-signs-signGap))
-	}
-	room := a.H - 34 - foot
-	noted := (room-note)/float64(rows) >= airy
-	if noted {
-		room -= note
-	}
-	pitch := min(usual, max(least, room/float64(rows)))
-	y := a.Y + 34
-	for _, l := range all {
-		if y += pitch; y > a.Bottom()-foot {
-			return
-		}
-		y = p.lineLetter(l, x, y, w, signs, pitch)
-		p.rule(x, y+6, x+w, y+6, scene.Hair)
-	}
-	if noted {
-		p.wrap(x, y+26, said, ink2(13), w, 6)
-	}
-	p.fit(x, a.Bottom()-14, "Enter  go on     Page Down  skip     Esc  leave", ink2(13), x+w)
-}
-
-// inShort is a row of the list as it stands in a narrow column: signs that run on
-// as "h0–h3", and what may stand behind an @ among its words.
-func inShort(l line.Letter) line.Letter {
-	signs := strings.Fields(l.Sign)
-	last := len(signs) - 1
-	switch {
-	case last > 1 && strings.HasPrefix(l.Sign, "@"):
-		return line.Letter{Sign: "@", Words: strings.ReplaceAll(strings.Join(signs, " "), "@", "")}
-	case last > 1 && len(signs[0]) == 2 && len(signs[last]) == 2 && int(signs[last][1]-signs[0][1]) == last:
-		l.Sign = signs[0] + "–" + signs[last]
-	}
-	return l
-}
-
-// signGap is from a letter of the line to what it says, dp.
-const signGap = 14.0
-
-// letterWords are what a letter says, in lines no wider than room: parted between the
-// things that it says.
-func (p *sheet) letterWords(l line.Letter, room float64) (lines []string) {
-	if p.width(l.Words, ink(14)) <= room {
-		return []string{l.Words}
-	}
-	for i, said := range strings.Split(l.Words, "; ") {
-		if i == 0 {
-			lines = append(lines, said)
-			continue
-		}
-		last := &lines[len(lines)-1]
-		if longer := *last + "; " + said; p.width(longer, ink(14)) <= room {
-			*last = longer
-			continue
-		}
-		*last += ";"
-		lines = append(lines, said)
-	}
-	return lines
-}
-
-// lineLetter writes a sign and what it says, and gives the baseline of its last line;
-// a long sign stands on a line of its own.
-func (p *sheet) lineLetter(l line.Letter, x, y, w, signs, pitch float64) float64 {
-	f := ink(14).semi()
-	if p.width(l.Sign, f) > signs {
-		p.fit(x, y, l.Sign, f, x+w)
-		y += pitch
-	} else {
-		p.right(x+signs, y, l.Sign, f)
-	}
-	for i, said := range p.letterWords(l, w-signs-signGap) {
-		if i > 0 {
-			y += pitch
-		}
-		p.fit(x+signs+signGap, y, said, ink(14), x+w)
-	}
-	return y
 }

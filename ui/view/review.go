@@ -165,9 +165,9 @@ func (d *reviewDraw) columnHeads(y float64) {
 }
 
 // firstFitting is the first of some words that have room, else the last.
-func (d *reviewDraw) firstFitting(room float64, all ...string) string {
+func (p *sheet) firstFitting(room float64, all ...string) string {
 	for _, said := range all {
-		if d.width(said, ink2(13)) <= room {
+		if p.width(said, ink2(13)) <= room {
 			return said
 		}
 	}
