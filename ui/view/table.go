@@ -1,6 +1,7 @@
 package view
 
 import (
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -13,8 +14,8 @@ import (
 type column struct {
 	head  string
 	by    state.Column
-	width float64 // 0: as wide as its content, or what is left
-	wide  float64 // in a wide pane; 0: the same
+	slim  float64 // how wide it is at least
+	width float64 // and where there is room; 0: as wide as its content, or what is left
 	right bool
 	least float64 // the width of the pane below which it is left out
 	cell  func(t *tableDraw, n *state.Nuc, a scene.Area)
@@ -22,27 +23,34 @@ type column struct {
 
 var columns = []column{
 	{head: "nuc", by: state.ByName, cell: (*tableDraw).nuc},
-	{head: "holds", by: state.ByHolds, width: 146, cell: (*tableDraw).holds},
-	{head: "place", by: state.ByPlace, width: 56, least: tableWidest, cell: (*tableDraw).place},
-	{head: "batch", by: state.ByBatchNumber, width: 84, least: 640, cell: (*tableDraw).batch},
-	{head: "age, d", by: state.ByAge, width: 54, wide: 58, right: true, least: 720, cell: (*tableDraw).age},
-	{head: "last seen", by: state.BySeen, least: 860, cell: (*tableDraw).seen},
-	{head: "due", by: state.ByDueDay, width: 128, wide: 184, least: 460, cell: (*tableDraw).due},
-	{head: "days to due", by: state.ByDueDay, width: 50, right: true, least: 400, cell: (*tableDraw).days},
-	{head: "most probably", by: state.ByHolds, width: 102, least: tableWide, cell: (*tableDraw).probably},
-	{head: "bees", by: state.ByBees, width: 46, right: true, least: tableFull, cell: (*tableDraw).bees},
-	{head: "stores", by: state.ByStores, width: 54, right: true, least: tableFull, cell: (*tableDraw).stores},
+	{head: "holds", by: state.ByHolds, slim: 132, width: 146, cell: (*tableDraw).holds},
+	{head: "place", by: state.ByPlace, slim: 42, width: 56, least: tableFull, cell: (*tableDraw).place},
+	{head: "batch", by: state.ByBatchNumber, slim: 44, width: 84, least: 640, cell: (*tableDraw).batch},
+	{head: "age, d", by: state.ByAge, slim: 50, width: 58, right: true, least: 720, cell: (*tableDraw).age},
+	{head: "last seen", by: state.BySeen, least: tableSeen, cell: (*tableDraw).seen},
+	{head: "due", by: state.ByDueDay, slim: 150, width: 184, least: 460, cell: (*tableDraw).due},
+	{head: "days to due", by: state.ByDueDay, slim: 42, width: 50, right: true, least: 400, cell: (*tableDraw).days},
+	{head: "most probably", by: state.ByHolds, slim: 74, width: 102, least: tableSeen, cell: (*tableDraw).probably},
+	{head: "bees", by: state.ByBees, slim: 44, width: 46, right: true, least: tableFull, cell: (*tableDraw).bees},
+	{head: "stores", by: state.ByStores, slim: 50, width: 54, right: true, least: tableFull, cell: (*tableDraw).stores},
 	{head: "needs you: why", by: state.ByNeed, cell: (*tableDraw).need},
 }
 
-// Widths of a pane, dp: from tableWide on columns take their full width, under
-// tableFull, which is a window under 1200, some are left out. The place, which the
-// name of a nuc mostly tells, has its column from tableWidest on.
+// given are the columns that give way where there is no room for all, the first first:
+// the name of a nuc mostly tells its place, and what was seen last its bees and stores.
+var given = []state.Column{state.ByPlace, state.ByStores, state.ByBees}
+
+// Widths of a pane, dp: under tableFull, which is a window under 1200, place, bees and
+// stores have no columns; under tableSeen what was seen last and the chances have none.
 const (
-	tableWidest = 1300.0
-	tableWide   = 1000.0
-	tableFull   = 862.0
+	tableWide = 1000.0
+	tableFull = 862.0
+	tableSeen = 820.0
 )
+
+// Last seen and needs you are so wide at least; what is free is theirs up to the usual,
+// before others have more than slim columns.
+const seenLeast, seenUsual, needLeast, needUsual = 102.0, 130.0, 118.0, 140.0
 
 // Widths of the column of names, dp.
 const namesLeast, namesMost, namesWide = 54.0, 110.0, 180.0
@@ -53,6 +61,8 @@ type tableDraw struct {
 	area  scene.Area
 	r     *state.Reading
 	names float64 // width of the column of names
+	shown []column
+	ease  float64 // how much of the way from slim to full width the columns have, 0 to 1
 }
 
 // table draws the nucs as rows with columns that can be sorted.
@@ -62,6 +72,7 @@ func (p *sheet) table(a scene.Area) {
 		p.rect(a, scene.Panel)
 		nucs := p.s.Shown()
 		t.names = t.namesWidth(nucs)
+		t.choose()
 		p.formHead(a, plural(len(nucs), "nuc", "nucs"), "filter: type any word, stand, batch or letter")
 		t.heads(a.Y + 60)
 		t.rows(p.s.Listing(), len(nucs))
@@ -104,26 +115,48 @@ func (p *sheet) allForms(a scene.Area) float64 {
 	return x + 16
 }
 
-// shownColumns are the columns for which the pane is wide enough. What is free is
-// for why a nuc needs the keeper, once there is room for what was seen last.
-func (t *tableDraw) shownColumns(draw func(c column, x, w float64)) {
-	const seen, needLeast = 150.0, 140.0
-	free := t.area.W - 2*state.Edge
-	for _, c := range columns {
-		if t.area.W >= c.least {
-			free -= t.columnWidth(c)
+// choose takes the columns for which the pane is wide enough, and how wide they are.
+func (t *tableDraw) choose() {
+	t.shown = slices.DeleteFunc(slices.Clone(columns), func(c column) bool { return t.area.W < c.least })
+	free, more := t.room()
+	for _, by := range given {
+		if free >= 0 {
+			break
+		}
+		t.shown = slices.DeleteFunc(t.shown, func(c column) bool { return c.by == by })
+		free, more = t.room()
+	}
+	t.ease = max(0, min(1, (free+seenLeast-seenUsual+needLeast-needUsual)/more))
+}
+
+// room is how much is free when all columns are slim, and how much more they would take.
+func (t *tableDraw) room() (free, more float64) {
+	free = t.area.W - 2*state.Edge - t.names - needLeast
+	for _, c := range t.shown {
+		free, more = free-c.slim, more+c.width-c.slim
+		if c.by == state.BySeen {
+			free -= seenLeast
 		}
 	}
+	return free, more
+}
+
+// columns draws them from the left. What is free is for why a nuc needs the keeper, once
+// there is room for what was seen last.
+func (t *tableDraw) columns(draw func(c column, x, w float64)) {
+	free := t.area.W - 2*state.Edge
+	for _, c := range t.shown {
+		free -= t.columnWidth(c)
+	}
 	x := t.area.X + state.Edge
-	for i, c := range columns {
-		if t.area.W < c.least {
-			continue
-		}
+	for _, c := range t.shown {
 		w := t.columnWidth(c)
-		switch {
-		case c.by == state.BySeen:
-			w = max(min(seen, free-needLeast), min(free/2, 2*seen))
-		case i == len(columns)-1:
+		switch c.by {
+		case state.BySeen:
+			if w = free - needLeast; w > seenUsual {
+				w = max(seenUsual, min(free/2, 2*seenUsual))
+			}
+		case state.ByNeed:
 			w = t.area.Right() - state.Edge - x
 		}
 		draw(c, x, w)
@@ -133,14 +166,10 @@ func (t *tableDraw) shownColumns(draw func(c column, x, w float64)) {
 
 // columnWidth is how wide a column is that does not take what is free.
 func (t *tableDraw) columnWidth(c column) float64 {
-	switch {
-	case c.by == state.ByName:
+	if c.by == state.ByName {
 		return t.names
-	case t.area.W >= tableWide:
-		return max(c.width, c.wide)
-	default:
-		return c.width
 	}
+	return c.slim + t.ease*(c.width-c.slim)
 }
 
 // namesWidth is how wide the names are, as far as there is room for them.
@@ -159,7 +188,7 @@ func (t *tableDraw) namesWidth(nucs []*state.Nuc) float64 {
 }
 
 func (t *tableDraw) heads(y float64) {
-	t.shownColumns(func(c column, x, w float64) {
+	t.columns(func(c column, x, w float64) {
 		f := ink2(13)
 		on := t.s.Sort.By == c.by && c.head != "days to due" && c.head != "most probably"
 		if on {
@@ -172,7 +201,7 @@ func (t *tableDraw) heads(y float64) {
 		head := c.head
 		if t.width(head, f) > w-20 {
 			head, _, _ = strings.Cut(head, ":")
-			head = strings.TrimSuffix(head, " to due")
+			head = strings.TrimPrefix(strings.TrimSuffix(head, " to due"), "most ")
 		}
 		head = scene.Shorten(t.measure, head, f.size, f.weight, w-4)
 		if c.right {
@@ -253,7 +282,7 @@ func (t *tableDraw) row(n *state.Nuc, a scene.Area) {
 		row = scene.Rect{Area: scene.Area{X: a.X - 12, Y: a.Y + 1, W: a.W + 24, H: a.H - 2}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5), Tag: tag}
 	}
 	t.add(row)
-	t.shownColumns(func(c column, x, w float64) {
+	t.columns(func(c column, x, w float64) {
 		c.cell(t, n, scene.Area{X: x, Y: a.Y, W: w, H: a.H})
 	})
 	t.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Hair)

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"lidmark/domain/book"
 	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -29,7 +30,9 @@ func (t *tableDraw) holds(n *state.Nuc, a scene.Area) {
 	t.add(small(t.lidOf(n, at(a.X+12, a.Y+a.H/2), 23)))
 	word := n.Presumed.Condition.String()
 	if caught(n) {
-		word = "no queen, caught"
+		if word = "no queen, caught"; t.width(word, ink(13)) > a.W-36 {
+			word = "queen caught"
+		}
 	}
 	t.fit(a.X+30, a.Y+a.H/2+5, word, ink(13), a.Right()-6)
 }
@@ -51,7 +54,11 @@ func (t *tableDraw) batch(n *state.Nuc, a scene.Area) {
 		return
 	}
 	b := t.r.View.Batch(n.Holds.Batch)
-	t.say(a, dotted(strconv.Itoa(b.Number), b.Line), ink(13))
+	word := dotted(strconv.Itoa(b.Number), b.Line)
+	if t.slim(a, word) {
+		word = strconv.Itoa(b.Number)
+	}
+	t.say(a, word, ink(13))
 }
 
 func (t *tableDraw) age(n *state.Nuc, a scene.Area) {
@@ -62,36 +69,48 @@ func (t *tableDraw) age(n *state.Nuc, a scene.Area) {
 	t.number(a, strconv.Itoa(n.Presumed.Age), ink(13))
 }
 
+// slim tells whether a text has no room in a cell.
+func (t *tableDraw) slim(a scene.Area, text string) bool { return t.width(text, ink(13)) > a.W-10 }
+
+// seen writes what was seen last, without what has a column of its own.
 func (t *tableDraw) seen(n *state.Nuc, a scene.Area) {
 	look, ok := n.LastLook()
 	if !ok {
 		return
 	}
-	day, said := shortDay(t.r.DayOf(look.At.Instant))+"  ", codes(t.r, look.Looked)
-	if seen, _, noted := strings.Cut(said, " \""); noted && t.width(day+said, ink2(13)) > a.W-10 {
+	for _, c := range t.shown {
+		switch c.by {
+		case state.ByBees:
+			look.Sides = book.Amount{}
+		case state.ByStores:
+			look.Stores = book.Amount{}
+		}
+	}
+	day, said := shortDay(t.r.DayOf(look.At.Instant))+"  ", " "+codes(t.r, look.Looked)
+	if seen, _, noted := strings.Cut(said, " \""); noted && t.slim(a, day+said) {
 		said = seen // the words are on the card
 	}
-	t.say(a, day+said, ink2(13))
+	t.say(a, day+strings.TrimPrefix(said, " "), ink2(13))
 }
 
-// due writes the work that comes first and its day: the best one, or, past
-// due, the last one.
+// due writes the work that comes first and its day, where both have room: the best
+// one, or, past due, the last one.
 func (t *tableDraw) due(n *state.Nuc, a scene.Area) {
 	if n.Due == nil {
 		return
 	}
-	end := a.Right() - 4
-	if t.area.W >= tableWide {
-		day := shortDay(n.DueDay)
-		switch {
-		case n.PastDue() > 0:
-			day = shortDay(t.r.DayOf(n.Due.By))
-		case n.DueDay < t.r.Day:
-			day = "since " + day
-		}
-		end = t.right(a.Right()-8, a.Y+a.H/2+5, day, ink2(13)) - 8
+	day := shortDay(n.DueDay)
+	switch {
+	case n.PastDue() > 0:
+		day = shortDay(t.r.DayOf(n.Due.By))
+	case n.DueDay < t.r.Day:
+		day = "since " + day
 	}
-	t.fit(a.X, a.Y+a.H/2+5, n.Due.Act.String(), ink(13), end)
+	word, y, end := n.Due.Act.String(), a.Y+a.H/2+5, a.Right()-4
+	if a.X+t.width(word, ink(13))+8 <= a.Right()-8-t.width(day, ink2(13)) {
+		end = t.right(a.Right()-8, y, day, ink2(13)) - 8
+	}
+	t.fit(a.X, y, word, ink(13), end)
 }
 
 func (t *tableDraw) days(n *state.Nuc, a scene.Area) {

@@ -1,0 +1,83 @@
+package view_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// TestTheTableHasItsColumns: in a window of 1200 and more the table has all columns as far
+// as there is room, and place, stores and bees give way first; the day of what is due, the
+// chances and what was seen last stay.
+func TestTheTableHasItsColumns(t *testing.T) {
+	all := []string{"nuc", "holds", "place", "batch", "age, d", "last seen", "due", "days", "probably", "bees", "stores", "needs you"}
+	for _, c := range []struct {
+		width, height, text float64
+		without             []string
+	}{
+		{1920, 1080, 1, nil},
+		{1440, 900, 1, nil},
+		{1280, 800, 1, nil},
+		{1920, 1080, 1.5, nil},
+		{1200, 800, 1, []string{"place", "stores"}},
+		{1180, 800, 1, []string{"place", "stores", "bees"}},
+	} {
+		s := open(t)
+		s.Room, s.Pane, s.Width, s.Height, s.Text = state.Yard, state.Table, c.width, c.height, c.text
+		main := s.Layout().Main
+		var heads []string
+		dates, due := 0, scene.Area{}
+		for _, w := range texts(t, window(s), s.Size()) {
+			switch {
+			case !main.Contains(w.At):
+			case w.At.Y == main.Y+60:
+				word := strings.TrimPrefix(strings.TrimSuffix(w.Text.Text, ": why"), "most ")
+				heads = append(heads, strings.TrimSuffix(word, " to due"))
+				if word == "due" {
+					due = w.box
+				}
+			case w.At.X > due.Right() && w.At.X < due.X+200 && strings.HasSuffix(w.Text.Text, " May"):
+				dates++
+			}
+		}
+		want := slices.DeleteFunc(slices.Clone(all), func(head string) bool { return slices.Contains(c.without, head) })
+		if !slices.Equal(heads, want) {
+			t.Errorf("%v at %v: the heads are %q, want %q", c.width, c.text, heads, want)
+		}
+		if dates < 8 {
+			t.Errorf("%v at %v: %d of what is due have a day", c.width, c.text, dates)
+		}
+	}
+}
+
+// TestWhatWasSeenLastIsWhole: since the table leaves out what has columns of its own, few
+// looks have a code that is cut, in slim columns a fifth.
+func TestWhatWasSeenLastIsWhole(t *testing.T) {
+	for _, width := range []float64{1280, 1440, 1920} {
+		s := open(t)
+		s.Room, s.Pane, s.Width, s.Height = state.Yard, state.Table, width, 4000
+		main := s.Layout().Main
+		from, to := 0.0, 0.0
+		rows, cut := 0, 0
+		for _, w := range texts(t, window(s), s.Size()) {
+			switch {
+			case !main.Contains(w.At):
+			case w.Text.Text == "last seen":
+				from = w.At.X
+			case w.Text.Text == "due" && w.At.Y == main.Y+60:
+				to = w.At.X
+			case w.At.X == from && w.At.Y > main.Y+60:
+				rows++
+				if strings.HasSuffix(w.Text.Text, "…") || w.box.Right() > to {
+					cut++
+				}
+			}
+		}
+		if rows < 50 || width >= 1440 && cut > rows/20 || cut > rows/5 {
+			t.Errorf("%v: %d of %d rows are cut", width, cut, rows)
+		}
+	}
+}
