@@ -234,7 +234,7 @@ func (d batchDraw) step(s state.ClockStep, row scene.Area, at [4]float64) {
 	word := ink(14).medium()
 	switch {
 	case s.Now:
-		d.add(scene.Rect{Area: scene.Area{X: row.X + 8, Y: row.Y + 1, W: row.W - 16, H: row.H - 2}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5)})
+		d.add(scene.Rect{Area: scene.Area{X: row.X + 8, Y: row.Y + 1, W: row.W - 8 - besideBar, H: row.H - 2}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5)})
 		word, when = ink(14).semi(), ink(14)
 	case s.Hard && !d.r.Ahead:
 		word, when = ink(14).semi(), ink(14).semi().as(scene.Act)

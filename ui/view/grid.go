@@ -116,6 +116,10 @@ func (p *sheet) gridLid(n *state.Nuc, top scene.Point, g state.Grid, shown bool)
 	p.centre(top.X, top.Y+g.Lid+19, p.shortName(n.Name, f, p.l.Pitch-4), f)
 }
 
+// besideBar is from the right side of a pane to where the frame of a row ends: 4 dp
+// before the scroll bar.
+const besideBar = 13.0
+
 // scrollBar shows how much of a pane is in sight; nothing when all is.
 func (p *sheet) scrollBar(a scene.Area, offset, all float64) {
 	if all <= a.H || a.H <= 0 {

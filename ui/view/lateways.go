@@ -61,7 +61,7 @@ func (d lateDraw) way(i int, w bee.WayOut, row scene.Area, g wayPlaces) {
 	case w.Way == bee.Wait && !d.s.Away(): // a day ahead alarms nobody
 		tone = scene.Act
 	}
-	box := scene.Rect{Area: scene.Area{X: row.X + 8, Y: row.Y + 1, W: row.W - 16, H: row.H - 2}, Radius: 5, Tag: scene.Tag{Ref: state.WayOf(i)}}
+	box := scene.Rect{Area: scene.Area{X: row.X + 8, Y: row.Y + 1, W: row.W - 8 - besideBar, H: row.H - 2}, Radius: 5, Tag: scene.Tag{Ref: state.WayOf(i)}}
 	if i == d.WayTaken(d.s) {
 		box.Fill, box.Stroke, f = scene.PenTint, stroke(scene.Pen, 1.5), ink(14).semi()
 	} else {

@@ -21,7 +21,7 @@ const (
 // current draws the row that is typed into: the field with what its letters mean,
 // what it reads back as, what follows, and the lid as it would become.
 func (d recordDraw) current(row state.WalkRow, a scene.Area) {
-	frame := scene.Rect{Area: scene.Area{X: a.X + 8, Y: a.Y + 2, W: a.W - 16, H: a.H - 4}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5)}
+	frame := scene.Rect{Area: scene.Area{X: a.X + 8, Y: a.Y + 2, W: a.W - 8 - besideBar, H: a.H - 4}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5)}
 	asked, asks := d.question()
 	if asks {
 		frame.Fill, frame.Stroke = scene.ActTint, stroke(scene.Act, 1.5)

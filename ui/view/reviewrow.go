@@ -61,7 +61,7 @@ func (d *reviewDraw) stripArea(a scene.Area) scene.Area {
 
 // rowGround draws what a row lies on, and gives its role.
 func (d *reviewDraw) rowGround(row state.ReviewRow, a scene.Area, ref scene.Ref) scene.Role {
-	box := scene.Rect{Area: scene.Area{X: a.X + 8, Y: a.Y + 1, W: a.W - 20, H: a.H - 3}, Radius: 5, Tag: scene.Tag{Ref: ref}}
+	box := scene.Rect{Area: scene.Area{X: a.X + 8, Y: a.Y + 1, W: a.W - 8 - besideBar, H: a.H - 3}, Radius: 5, Tag: scene.Tag{Ref: ref}}
 	ground := scene.Panel
 	switch {
 	case d.s.ReviewTakes(row):

@@ -279,7 +279,7 @@ func (t *tableDraw) row(n *state.Nuc, a scene.Area) {
 		row.Fill = scene.Sunk
 	}
 	if t.s.Selection.Has(subject) {
-		row = scene.Rect{Area: scene.Area{X: a.X - 12, Y: a.Y + 1, W: a.W + 24, H: a.H - 2}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5), Tag: tag}
+		row = scene.Rect{Area: scene.Area{X: a.X - 12, Y: a.Y + 1, W: a.W + 12 + state.Edge - besideBar, H: a.H - 2}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5), Tag: tag}
 	}
 	t.add(row)
 	t.columns(func(c column, x, w float64) {
