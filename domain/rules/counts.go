@@ -124,7 +124,7 @@ func (p *pass) gapAsks(n *nucCase) {
 		}
 		p.addTo(n, Finding{
 			Rule: GapAsks, Severity: Pressing, Of: n.subject(), Since: g.At.Instant, From: g.At.Instant,
-			What: "the book does not fit",
+			What: "not as the book says",
 			Why:  fmt.Sprintf("%s, %s", g.What, n.yard.of(g.At).Short()),
 			Do:   "Say whether the old queen is gone, not known when",
 			Sure: sureRecorded,

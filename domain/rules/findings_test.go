@@ -336,7 +336,7 @@ var table = []found{
 	{rules.GapAsks, "cell into a laying nuc", func(p *booktest.Pen) {
 		layingOn1June(p)
 		p.At("2027-06-05 18:00").Write(cells(4, "A1")...)
-	}, "2027-06-05 20:00", rules.Pressing, "the book does not fit"},
+	}, "2027-06-05 20:00", rules.Pressing, "not as the book says"},
 	{rules.SameNucs, "two ripe batches, two nucs", func(p *booktest.Pen) {
 		p.At("2027-05-05 18:00").Write(graft(4, 2))
 		p.At("2027-05-06 18:00").Write(graft(5, 2))

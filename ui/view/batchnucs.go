@@ -49,13 +49,13 @@ func (d batchDraw) inNucs(a scene.Area) {
 }
 
 // lidSize is how large so many lids can be where there is that much room: as large as
-// the table of the yard has them at most.
+// the table of the yard has them at most, while six or all stand in a row.
 func (d batchDraw) lidSize(n int, a scene.Area) (size, wide, high float64) {
-	const name, head = state.BatchLidHigh - batchLid, 76.0
+	const name, head, inRow = state.BatchLidHigh - batchLid, 76.0, 6
 	for _, size := range []float64{56, 48, 44} {
 		wide = size + state.BatchLidWide - batchLid
 		per := max(1, int(a.W/wide))
-		if head+(size+name)*float64((n+per-1)/per) <= a.H {
+		if per >= min(n, inRow) && head+(size+name)*float64((n+per-1)/per) <= a.H {
 			return size, wide, size + name
 		}
 	}
@@ -110,7 +110,7 @@ func (d batchDraw) batchLids(a, shows scene.Area) float64 {
 	}
 	for _, n := range need {
 		d.corner(at(x, y), 11)
-		d.fit(x+16, y+10, n.Name+" "+strings.Join(whys(n), "; "), ink(13), a.Right())
+		d.fit(x+16, y+10, n.Name+": "+strings.Join(whys(n), "; "), ink(13), a.Right())
 		y += 20
 	}
 	return y

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
 
@@ -57,6 +58,30 @@ func TestAllNucsOfABatchCanBeReached(t *testing.T) {
 		for _, n := range s.Reading().NucsOf(id) {
 			if !found[n.Name] {
 				t.Errorf("%v: %s of %d is never in sight", size, n.Name, len(s.Reading().NucsOf(id)))
+			}
+		}
+	}
+}
+
+// TestSixLidsOfABatchStandInARow: in a large window as well its nucs are seen at once, six
+// a row, and what is the matter with one reads as a sentence.
+func TestSixLidsOfABatchStandInARow(t *testing.T) {
+	for _, size := range [][2]float64{{1440, 900}, {1920, 1080}} {
+		s := filled(t, "batch room")
+		s.Width, s.Height = size[0], size[1]
+		main, rows, all := s.Layout().Main, map[float64]int{}, 0
+		for _, p := range walk(t, window(s), s.Size()) {
+			if l, ok := p.mark.(scene.Lid); ok && l.At.X > main.Right()-state.CardWidth {
+				rows[l.At.Y]++
+				all++
+			}
+		}
+		if len(rows) == 0 || len(rows) != (all+5)/6 {
+			t.Errorf("%v: %d lids stand in %d rows", size, all, len(rows))
+		}
+		for _, w := range texts(t, window(s), s.Size()) {
+			if strings.Contains(w.Text.Text, "does not fit") {
+				t.Errorf("%v: %q", size, w.Text.Text)
 			}
 		}
 	}
