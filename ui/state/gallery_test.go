@@ -118,6 +118,7 @@ func situations(t *testing.T) (all []situation) {
 	add("a step of a planned batch", plannedStep(withMore(start(t), book.BatchPlanned{Batch: booktest.Batch("next"), Day: today + 4, Larvae: 20, Nucs: 10})))
 	add("no hour left", hours(start(t).run("only hours"), 30, "hour less"))
 	add("a day of hours", hours(start(t).run("only hours"), 30, "hour more"))
+	add("a day and night of hours", hours(withMore(start(t), nightsToo(start(t))...).run("only hours"), 30, "hour more"))
 	add("rain all day", hours(start(t).run("rain until"), 30, "rain longer"))
 	add("rain in the morning", hours(start(t).run("rain until"), 30, "rain shorter"))
 	listed := bookless().send(state.ListRead{Path: "/a.csv", List: roll.List{File: "a.csv", Encodings: make([]roll.Encoding, 2)}})
@@ -161,6 +162,14 @@ func withMore(w *window, facts ...book.Fact) *window {
 func daysOff(w *window) (all []book.Fact) {
 	for p := range w.Reading().View.People() {
 		all = append(all, book.HoursOn{Person: p.Person, Day: today})
+	}
+	return all
+}
+
+// nightsToo makes everybody free today from ten to ten.
+func nightsToo(w *window) (all []book.Fact) {
+	for p := range w.Reading().View.People() {
+		all = append(all, book.HoursOn{Person: p.Person, Day: today, FreeHours: book.FreeHours{From: 10 * 60, Until: 22 * 60}})
 	}
 	return all
 }

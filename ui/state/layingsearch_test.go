@@ -45,6 +45,7 @@ func layouts(t *testing.T) []situation {
 		{"a layout, more boxes that are no number", wrong.State},
 		{"a layout, work under way", layingOut(t).send(state.Working{Words: "copying hill", Share: 0.4}).State},
 		{"a layout that was kept", picked("A").press("]").run("keep layout").settle().State},
+		{"a layout that is the plan", picked("A").press("]").run("plan layout").settle().State},
 		{"a layout, a ground that the book has", layingOut(t).broughtGround().State},
 		{"a layout, a hedge to be drawn", layingOut(t).run("draw hedge").State},
 		{"a layout, its last step taken back", picked("A").press("]").press("Z", state.Ctrl).State},

@@ -2,44 +2,40 @@ package state
 
 import "lidmark/ui/scene"
 
-// Reckoner tells how wide text is without a typeface, which state has none of: a
-// little wider than it will be, by five widths of letters. The view measures
-// what it draws; this only says how much room to keep.
+// Reckoner tells how wide text is without a typeface, which state has none of: by the
+// widths of its letters, which are written down. The view measures what it draws; this
+// says how much room to keep.
 type Reckoner struct{}
 
-// Width is about the width of a line of text, dp.
+// Width is the width of a line of text, dp, or a hair more: pairs of letters that the
+// painter sets closer are not reckoned with.
 func (Reckoner) Width(text string, size float64, weight scene.Weight) float64 {
-	const heavier = 1.04
-	sum := 0.0
+	sum := 0
 	for _, r := range text {
-		sum += letterWide(r)
+		sum += letterWide(r, weight)
 	}
-	if weight == scene.SemiBold || weight == scene.Bold {
-		sum *= heavier
-	}
-	return sum * size
+	const thousandths, hair = 1000, 1.003
+	return float64(sum) * size * hair / thousandths
 }
 
-// letterWide is how wide a letter is, in sizes of its text.
-func letterWide(r rune) float64 {
-	switch r {
-	case ' ', '\'', ',', '.', 'i', 'j', 'l':
-		return 0.28
-	case '!', ':', ';', '(', ')', '[', ']', '{', '}', '|', 'f', 't', 'r', '-', '/', 'I', '"':
-		return 0.39
-	case 'M', 'W', 'm', 'w', '@', '%', '…', '→', '—':
-		return 0.97
+// letterWide is how wide a letter is, in thousandths of the size of its text.
+func letterWide(r rune, weight scene.Weight) int {
+	const space, latin, others, capital, foreign = 0x20, 0x100, 0x2000, 700, 1000
+	if int(weight) >= len(advances) {
+		weight = scene.Medium // the slanted cut is no wider
 	}
-	const ascii, small, digit, capital, foreign = 0x7f, 0.57, 0.6, 0.7, 1.0
 	switch {
-	case r > ascii && r >= 0x2000:
-		return foreign
-	case 'A' <= r && r <= 'Z' || r == '#' || r == '&':
+	case r < space:
+		return 0
+	case r < latin:
+		return int(advances[weight][r-space])
+	case r < others:
 		return capital
-	case 'a' <= r && r <= 'z':
-		return small
 	}
-	return digit
+	if w, ok := signs[r]; ok {
+		return int(w)
+	}
+	return foreign
 }
 
 // linesOf is how many lines a text fills at most, in so much room.

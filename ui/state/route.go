@@ -173,7 +173,7 @@ func (r *Reading) taskHeight(t rules.Task, p routePane) float64 {
 	if title+routeGap+why <= room {
 		return RouteLine + RouteMore
 	}
-	return RouteLine + RouteMore*float64(linesOf(t.Title, titleSize, room)+linesOf(t.Why, whySize, room))
+	return RouteLine + RouteMore*float64(titleLines(t, room)+linesOf(t.Why, whySize, room))
 }
 
 // unnamedLines are how many lines beyond the first a task takes that names nobody:
@@ -182,7 +182,12 @@ func unnamedLines(t rules.Task, room, lid, beside float64) float64 {
 	if t.By.IsZero() && t.From.IsZero() {
 		beside = room - boxRoom
 	}
-	return float64(linesOf(t.Title, titleSize, beside-lid) - 1 + max(1, linesOf(t.Why, whySize, room)))
+	return float64(titleLines(t, beside-lid) - 1 + max(1, linesOf(t.Why, whySize, room)))
+}
+
+// titleLines are how many lines what to do fills in so much room.
+func titleLines(t rules.Task, room float64) int {
+	return len(scene.Wrap(Reckoner{}, t.Title, titleSize, scene.Medium, room))
 }
 
 // TaskNames are the names of what a task is about, in its order. A batch,
