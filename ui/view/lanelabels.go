@@ -1,0 +1,78 @@
+package view
+
+import (
+	"slices"
+
+	"lidmark/ui/scene"
+)
+
+// labels writes the counts below the stream, where they do not touch, and the
+// window of the mating flights.
+func (g *lane) labels() {
+	y := g.area.Bottom() - 5
+	for i, s := range g.stages {
+		if s.label != "" && g.until(i) > g.ribbon.X+8 {
+			g.label(max(g.x(s.at), g.ribbon.X)+3, y, s.label)
+		}
+	}
+	g.flights(y)
+}
+
+// label writes below the stream if there is room, and tells whether it did. It keeps
+// its place whatever day is looked at and lies on a ground of its own over the handle.
+func (g *lane) label(x, y float64, text string) bool {
+	w := g.width(text, ink2(12))
+	for _, x := range g.besideToday(x, w) {
+		box := scene.Area{X: x - 4, Y: y - 10, W: w + 8, H: 12}
+		if x < g.ribbon.X || box.Right() > g.area.Right() || !g.room(box) {
+			continue
+		}
+		g.rect(scene.Area{X: x - 2, Y: y - 11, W: box.W - 4, H: 14}, g.ground)
+		g.text(x, y, text, ink2(12))
+		return true
+	}
+	return false
+}
+
+// besideToday are the places where what is so wide and would begin at x leaves the frame
+// of today whole, the nearest first.
+func (g *lane) besideToday(x, w float64) []float64 {
+	const air = 6.0
+	frame := g.ribbon.Left(g.s.Today())
+	before, after := frame-air-w, frame+g.ribbon.Column+air
+	switch {
+	case x <= before || x >= after:
+		return []float64{x}
+	case x-before < after-x:
+		return []float64{before, after}
+	}
+	return []float64{after, before}
+}
+
+// room takes a box unless it touches one that is taken.
+func (g *lane) room(box scene.Area) bool {
+	for _, t := range g.taken {
+		if t.Overlaps(box) {
+			return false
+		}
+	}
+	g.taken = append(g.taken, box)
+	return true
+}
+
+// flights draws the window of the mating flights between what is written.
+func (g *lane) flights(y float64) {
+	from, to := g.x(g.flightFrom), g.x(g.flightBy)
+	word := "mating flights"
+	w := g.width(word, ink3(12))
+	at := slices.DeleteFunc(g.besideToday((from+to-w)/2, w), func(x float64) bool { return x < from+8 || x+w > to-8 })
+	if from < g.ribbon.X || to > g.area.Right() || len(at) == 0 || !g.room(scene.Area{X: from - 2, Y: y - 10, W: to - from + 4, H: 12}) {
+		return
+	}
+	x := at[0]
+	g.rect(scene.Area{X: x - 2, Y: y - 11, W: w + 4, H: 14}, g.ground)
+	g.text(x, y, word, ink3(12))
+	for _, l := range [][4]float64{{from, y - 4, x - 6, y - 4}, {x + w + 6, y - 4, to, y - 4}, {from, y - 8, from, y}, {to, y - 8, to, y}} {
+		g.rule(l[0], l[1], l[2], l[3], scene.Ink3)
+	}
+}
