@@ -15,6 +15,7 @@ func TestFacing(t *testing.T) {
 		}
 	}
 }
+
 func TestBearing(t *testing.T) {
 	for degrees, want := range map[float64]float64{-3: 357, 345: 345, 359.6: 0, 360: 0, -0.2: 0, 725: 5} {
 		if got := yard.Bearing(degrees); got != want {
