@@ -62,3 +62,22 @@ func TestAnEntranceHasOneWidth(t *testing.T) {
 		t.Errorf("%d nucs are said to be narrowed by both, want more", both)
 	}
 }
+
+// TestAPlanIsSaidInTheOrderOfWork: own cells are broken down before a cell is given, and
+// the entrance is set last.
+func TestAPlanIsSaidInTheOrderOfWork(t *testing.T) {
+	w := start(t).run("type it in")
+	both := 0
+	for _, row := range w.Walk.Rows {
+		down, cell, entrance := strings.Index(row.Planned, "break down own cells"), strings.Index(row.Planned, "cell from batch"), strings.Index(row.Planned, "entrance to")
+		if cell >= 0 && (down >= 0 && down > cell || entrance >= 0 && entrance < cell) {
+			t.Errorf("%s: %q", row.Title, row.Planned)
+		}
+		if down >= 0 && cell >= 0 {
+			both++
+		}
+	}
+	if both == 0 {
+		t.Error("nowhere are own cells broken down before a cell")
+	}
+}

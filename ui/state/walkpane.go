@@ -19,7 +19,7 @@ type WalkPane struct {
 	Tall             float64 // its height
 	WalkColumns
 	asking []int // rows with a question below them, which are higher
-	long   []int // rows with a second line, which are higher
+	long   []int // rows with a second line, which are higher; those with a third stand twice
 }
 
 // WalkColumns are where the columns of the walk begin: name, what was planned, typed
@@ -86,16 +86,24 @@ func (s State) WalkPane(l Layout) WalkPane {
 
 // longRows are the rows that say more than a line holds.
 func (s State) longRows(p WalkPane) (long []int) {
-	plan, over := "", false // many rows in a row plan the same
+	const most = 3
+	plan, over := "", 0 // many rows in a row plan the same
 	for i := range s.Walk.Rows {
 		row := &s.Walk.Rows[i]
 		if i == p.Current {
 			continue
 		}
 		if p.Planned && row.Brief != plan {
-			plan, over = row.Brief, s.wider(row.Brief, WalkSize, scene.Regular, p.Typed-12-p.Plan)
+			plan, over = row.Brief, len(scene.Wrap(Reckoner{}, s.Units.Say(row.Brief), WalkSize, scene.Regular, p.Typed-12-p.Plan))-1
 		}
-		if p.Planned && over && row.Brief != "" || !row.Open() && s.longWritten(row, p) {
+		more := 0
+		if p.Planned && row.Brief != "" {
+			more = min(over, most)
+		}
+		if !row.Open() && s.longWritten(row, p) {
+			more = max(more, 1)
+		}
+		for range more {
 			long = append(long, i)
 		}
 	}
@@ -154,10 +162,11 @@ func (p WalkPane) Y(row int) float64 {
 	return y
 }
 
-// Long tells whether a row has a second line.
-func (p WalkPane) Long(row int) bool {
-	_, long := slices.BinarySearch(p.long, row)
-	return long
+// More is how many lines a row has below its first.
+func (p WalkPane) More(row int) int {
+	from, _ := slices.BinarySearch(p.long, row)
+	to, _ := slices.BinarySearch(p.long, row+1)
+	return to - from
 }
 
 // H is how high a row is.

@@ -1,6 +1,7 @@
 package state
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -30,7 +31,9 @@ func (w *Walk) plansOf(p rules.DayPlan) map[book.NucID]string {
 	ticked := map[book.NucID]bool{}
 	for _, n := range w.Before.In(w.Yard) {
 		id := n.Nuc.Nuc
-		for _, f := range sheet(id) {
+		facts := slices.Clone(sheet(id))
+		slices.SortStableFunc(facts, func(a, b book.Fact) int { return cmp.Compare(workOrder(a), workOrder(b)) })
+		for _, f := range facts {
 			plans[id], ticked[id] = listed(plans[id], w.planned(f)), true
 		}
 	}
@@ -47,6 +50,23 @@ func (w *Walk) plansOf(p rules.DayPlan) map[book.NucID]string {
 		}
 	}
 	return plans
+}
+
+// workOrder is when a fact of the sheet is done at a nuc: own cells are broken down
+// before a cell is given, which they would tear, and the entrance is set at the end.
+func workOrder(f book.Fact) int {
+	switch f.(type) {
+	case book.BeesAdded:
+		return 1
+	case book.CellGiven:
+		return 2
+	case book.Fed:
+		return 3
+	case book.EntranceSet:
+		return 4
+	default:
+		return 0
+	}
 }
 
 // unsaid are acts that are not done at the nuc, or that can be ticked off.

@@ -15,7 +15,7 @@ type recordDraw struct {
 	state.WalkPane
 	w    *state.Walk
 	area scene.Area
-	long bool // the row being drawn has a second line
+	more int // lines that the row being drawn has below its first
 }
 
 // record draws the walk of a day: its rows, one of them typed into, the closing
@@ -151,7 +151,7 @@ func (d recordDraw) rows() {
 		case row.Y < a.Y-1 || row.Bottom() > a.Bottom()+1:
 			continue // whole rows only
 		default:
-			d.long = d.Long(i)
+			d.more = d.More(i)
 			d.row(d.w.Rows[i], row)
 		}
 		d.rule(a.X+state.Edge, row.Bottom(), a.Right()-state.Edge, row.Bottom(), scene.Hair)

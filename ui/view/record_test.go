@@ -313,3 +313,22 @@ func TestAllLettersCanBeRead(t *testing.T) {
 		}
 	}
 }
+
+// TestAPlanIsNeverCut: what was planned stands whole in its row, in every window that has
+// its column.
+func TestAPlanIsNeverCut(t *testing.T) {
+	for _, size := range [][3]float64{{1280, 800, 1}, {1280, 800, 1.5}, {1440, 900, 1}, {1920, 1080, 1.5}} {
+		s := walking(t)
+		s, _ = state.Update(s, state.Resized{Width: size[0], Height: size[1]})
+		s.Text = size[2]
+		for range 70 {
+			p := s.WalkPane(s.Layout())
+			for _, w := range texts(t, view.Window(s, state.Reckoner{}), s.Size()) {
+				if w.clip == p.Body && w.At.X == p.Plan && strings.HasSuffix(w.Text.Text, "…") {
+					t.Fatalf("at %v the plan %q is cut", size, w.Text.Text)
+				}
+			}
+			s, _ = key(s, "PageDown")
+		}
+	}
+}

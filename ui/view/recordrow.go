@@ -82,7 +82,19 @@ func (d recordDraw) subject(row state.WalkRow, y float64) {
 	if d.Planned && row.RowName == d.w.At {
 		d.wrap(d.Plan, y+5, row.Planned, ink2(14), d.Typed-16-d.Plan, 4)
 	} else if d.Planned {
-		d.twoLines(d.Plan, y, row.Brief, ink2(state.WalkSize), d.Typed-12)
+		d.plan(row.Brief, y)
+	}
+}
+
+// plan writes what was planned, in as many lines as the row has.
+func (d recordDraw) plan(words string, y float64) {
+	f, end := ink2(state.WalkSize), d.Typed-12
+	lines := scene.Wrap(d.measure, d.say(words), f.size, f.weight, end-d.Plan)
+	for i, said := range lines[:min(len(lines), d.more+1)] {
+		if i == d.more {
+			said = strings.Join(lines[i:], " ")
+		}
+		d.fit(d.Plan, y+5+float64(i)*state.WalkMore, said, f, end)
 	}
 }
 
@@ -114,7 +126,7 @@ func (d recordDraw) readBack(row state.WalkRow, y float64) {
 // twoLines writes a text about y, on two lines where one is too short for it and the
 // row has a second one.
 func (d recordDraw) twoLines(x, y float64, words string, f font, end float64) {
-	if !d.long || x+d.width(words, f) <= end {
+	if d.more == 0 || x+d.width(words, f) <= end {
 		d.fit(x, y+5, words, f, end)
 		return
 	}
