@@ -33,6 +33,7 @@ type standingShape struct {
 	Round     float64 `json:"roundM"`
 	Findings  int     `json:"findings"`
 	Stands    int     `json:"standsCarried"`
+	Turned    int     `json:"boxesTurned"`
 	Fronts    int     `json:"frontsMarked"`
 	Minutes   float64 `json:"minutes"`
 	LostSaid  string  `json:"virginsLostSaid,omitempty"`
@@ -100,17 +101,18 @@ func comparedOf(v *book.View, y *book.Yard, tries []book.Layout) comparedShape {
 	return s
 }
 
-// work counts what there is to carry and to mark.
+// work counts what there is to carry, to turn and to mark.
 func (s *standingShape) work(changes []yard.Change, n practice.Numbers) {
-	nucs := 0
+	minutes := 0.0
 	for _, c := range changes {
 		s.Fronts += c.Fronts
+		s.Turned += c.Turned
 		if c.Carried() {
 			s.Stands++
-			nucs += len(c.Is.Nucs)
 		}
+		minutes += c.Minutes(n)
 	}
-	s.Minutes = round(float64(nucs)*n.Get(practice.MinutesCarryStand) + float64(s.Fronts)*n.Get(practice.MinutesPaintFront))
+	s.Minutes = round(minutes + float64(s.Fronts)*n.Get(practice.MinutesPaintFront))
 }
 
 func (a *app) printCompared(s comparedShape) {
@@ -133,6 +135,7 @@ func (a *app) printCompared(s comparedShape) {
 		{"round, m", func(l standingShape) string { return fmt.Sprintf("%.0f", l.Round) }},
 		{"faults", func(l standingShape) string { return fmt.Sprint(l.Findings) }},
 		{"stands carried, turned", func(l standingShape) string { return fmt.Sprint(l.Stands) }},
+		{"boxes turned", func(l standingShape) string { return fmt.Sprint(l.Turned) }},
 		{"fronts marked", func(l standingShape) string { return fmt.Sprint(l.Fronts) }},
 		{"work, min", func(l standingShape) string { return fmt.Sprintf("%.0f", l.Minutes) }},
 	} {

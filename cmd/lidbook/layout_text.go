@@ -45,6 +45,9 @@ func (a *app) printBetter(b betterShape) {
 		gain := ""
 		if b.Lost != "" {
 			gain = fmt.Sprintf("; gains %.2f queens", s.Gain)
+			if s.Gain < 0 {
+				gain = fmt.Sprintf("; costs %.2f queens", -s.Gain)
+			}
 		}
 		a.line("%s: %s%s", s.Title, s.Words, gain)
 	}

@@ -141,6 +141,9 @@ func (d *desk) sayChanges(now yard.Layout, t book.LayoutTried) {
 		if c.Was == nil {
 			words += fmt.Sprintf(" at %g,%g", round(c.Is.At.X), round(c.Is.At.Y))
 		}
+		if faced := c.Faced(); c.Was != nil && len(faced) > 0 {
+			words += ": " + c.Is.FacesWords(faced)
+		}
 		d.line("  %s", words)
 	}
 }

@@ -297,6 +297,9 @@ layout try second
 layout try third --improve turn --tries 20 --yard 'Far Hill'
 layout set A --in second
 layout set A --in second --at here
+layout set A --in second --facing up
+layout set A --in second --rows many
+layout set A Y --in second --rows '1 x 1, 6 m'
 layout set A --in second --mark blue
 layout set A --in second --turn 9 --places 4
 layout set Q --in second --turn 9
