@@ -207,6 +207,7 @@ var ranges = map[string]span{
 	"layout tried: stands.at.x":       metres,
 	"layout tried: stands.at.y":       metres,
 	"layout tried: stands.turnDeg":    degrees,
+	"layout tried: faces.entranceDeg": degrees,
 	"layout tried: stands.places":     places,
 	"feature drawn: points.x":         metres,
 	"feature drawn: points.y":         metres,

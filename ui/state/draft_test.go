@@ -283,9 +283,7 @@ func TestATryOutIsInTheDraft(t *testing.T) {
 // What is kept is in the book, and in no draft.
 func TestAKeptTryOutIsInNoDraft(t *testing.T) {
 	w := layingOut(t)
-	b := *w.Book
-	b.Path = "/books/hill.lidmark"
-	w.Book, w.Pen.Writer = &b, "Ida"
+	w.Book, w.Pen.Writer = &state.Book{Season: w.Book.Season, Name: w.Book.Name, Path: "/books/hill.lidmark"}, "Ida"
 	w.tap(state.TriedStand(w.standOf("A").Stand), 0).press("]")
 	if w.Draft().IsZero() {
 		t.Fatal("not kept, and in no draft")
