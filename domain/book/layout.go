@@ -90,10 +90,10 @@ func (v *View) Left(l Layout) (left LayoutTried) {
 }
 
 // Nothing tells whether a try-out changes nothing.
-func (t LayoutTried) Nothing() bool { return len(t.Stands)+len(t.Fronts)+len(t.Faces) == 0 }
+func (f LayoutTried) Nothing() bool { return len(f.Stands)+len(f.Fronts)+len(f.Faces) == 0 }
 
 // Same tells whether two try-outs change the same in the same way, whatever they are
 // called.
-func (t LayoutTried) Same(o LayoutTried) bool {
-	return slices.Equal(t.Stands, o.Stands) && slices.Equal(t.Fronts, o.Fronts) && slices.Equal(t.Faces, o.Faces)
+func (f LayoutTried) Same(o LayoutTried) bool {
+	return slices.Equal(f.Stands, o.Stands) && slices.Equal(f.Fronts, o.Fronts) && slices.Equal(f.Faces, o.Faces)
 }

@@ -301,13 +301,13 @@ func TestAllLettersCanBeRead(t *testing.T) {
 			t.Fatalf("at %v nothing in the head opens the letters", size)
 		}
 		s, _ = state.Update(s, state.Ran{Command: "letters"})
-		said := ""
+		var said strings.Builder
 		for range 40 {
-			said += allTexts(t, s)
+			said.WriteString(allTexts(t, s))
 			s, _ = state.Update(s, state.Wheeled{At: s.Layout().Card.Centre(), DY: 40, CardMost: view.CardMost(s, typewriter{}), CardAt: view.CardAt(s, typewriter{})})
 		}
 		for _, want := range []string{"The letters", "queen seen", "cell of batch 3 given", "settled, watch, act", "a note in your words", "back to the rows"} {
-			if !strings.Contains(said, want+"\n") {
+			if !strings.Contains(said.String(), want+"\n") {
 				t.Errorf("at %v nowhere stands %q", size, want)
 			}
 		}
