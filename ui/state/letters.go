@@ -14,8 +14,11 @@ func (Reckoner) Width(text string, size float64, weight scene.Weight) float64 {
 	for _, r := range text {
 		sum += letterWide(r, weight)
 	}
-	const thousandths, hair = 1000, 1.003
-	return float64(sum) * size * hair / thousandths
+	if sum == 0 {
+		return 0
+	}
+	const thousandths, hair, pair = 1000, 1.01, 70 // a few pairs are set wider
+	return (float64(sum)*hair + pair) * size / thousandths
 }
 
 // letterWide is how wide a letter is, in thousandths of the size of its text.

@@ -3,6 +3,7 @@ package state
 import (
 	"slices"
 	"sort"
+	"strings"
 
 	"lidmark/ui/scene"
 )
@@ -84,6 +85,36 @@ func (s State) WalkPane(l Layout) WalkPane {
 	return p
 }
 
+// moreLines are how many lines beyond the first a plan takes in so much room, as
+// [scene.Wrap] breaks it. No list of them is made, since each letter asks.
+func (s State) moreLines(plan string, room float64) (lines int) {
+	if !s.wider(plan, WalkSize, scene.Regular, room) {
+		return 0
+	}
+	plan = s.Units.Say(plan)
+	wide := func(from, to int) bool { return (Reckoner{}).Width(plan[from:to], WalkSize, scene.Regular) > room }
+	start, at := 0, 0
+	for at < len(plan) {
+		end := wordEnd(plan, at)
+		if strings.Trim(plan[at:end], "0123456789.") == "" && end < len(plan) && !wide(at, wordEnd(plan, end+1)) {
+			end = wordEnd(plan, end+1) // a figure stays with the word behind it
+		}
+		if at > start && wide(start, end) {
+			lines, start = lines+1, at
+		}
+		at = end + 1
+	}
+	return lines
+}
+
+// wordEnd is where the word that begins at a place of a text ends.
+func wordEnd(text string, at int) int {
+	if i := strings.IndexByte(text[min(at, len(text)):], ' '); i >= 0 {
+		return at + i
+	}
+	return len(text)
+}
+
 // longRows are the rows that say more than a line holds.
 func (s State) longRows(p WalkPane) (long []int) {
 	const most = 3
@@ -94,7 +125,7 @@ func (s State) longRows(p WalkPane) (long []int) {
 			continue
 		}
 		if p.Planned && row.Brief != plan {
-			plan, over = row.Brief, len(scene.Wrap(Reckoner{}, s.Units.Say(row.Brief), WalkSize, scene.Regular, p.Typed-12-p.Plan))-1
+			plan, over = row.Brief, s.moreLines(row.Brief, p.Typed-12-p.Plan)
 		}
 		more := 0
 		if p.Planned && row.Brief != "" {

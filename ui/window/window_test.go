@@ -210,7 +210,7 @@ func TestWhatIsDroppedIsOpenedBroughtOrAnswered(t *testing.T) {
 	w := opened(t)
 	w.asked()
 	for names, want := range map[string]string{
-		"letter.txt": "letter.txt is neither a book nor a list nor weather", "a.lidmark": "", "A.LIDMARK": "",
+		"letter.txt": "letter.txt is neither a book nor a list, weather or a ground", "a.lidmark": "", "A.LIDMARK": "",
 		"nucs.csv": "", "nucs.XLSX": "", "forecast.JSON": "", "a.lidmark b.lidmark": "drop one file at a time", "": "drop one file at a time",
 	} {
 		w.send(state.Worked{})
