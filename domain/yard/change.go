@@ -33,14 +33,14 @@ func (c Change) Moved() (nucs []Nuc) {
 	return c.Faced()
 }
 
-// Minutes is what it takes to carry the stand and to turn boxes on it, without the
-// marks; what stands there for the first time is set up, which is not counted.
+// Minutes is what it takes to carry the stand, or to set it up, and to turn boxes on it,
+// without the marks.
 func (c Change) Minutes(n practice.Numbers) (sum float64) {
-	if c.Was == nil {
-		return 0
-	}
 	if c.Carried() {
 		sum = float64(len(c.Is.Nucs)) * n.Get(practice.MinutesCarryStand)
+	}
+	if c.Was == nil {
+		return sum // its boxes are set as they are to face
 	}
 	return sum + float64(c.Turned)*n.Get(practice.MinutesTurnNuc)
 }

@@ -52,26 +52,57 @@ func pegsOf(name string, at []book.Point) (all []Peg) {
 	return all
 }
 
-// PegsFor are the two pegs from which the stands of a layout are best staked out: of
-// those from which most stands can be, the two that are furthest apart; ok is false
-// where no stand can be staked out from any two.
-func PegsFor(l Layout, pegs []Peg) (a, b Peg, ok bool) {
+// PegsFor are the two pegs of a ground from which the stands of a layout are best staked
+// out: of those from which most stands can be, with tapes of usual length that go through
+// no hedge, wall or house, the two whose distance is nearest to a good base. Where no
+// stand can be found so, any tape will do; ok is false where none helps.
+func PegsFor(l Layout, g *Ground, pegs []Peg) (a, b Peg, ok bool) {
 	pegs = outermost(pegs)
-	most, far := 0, 0.0
+	reach, between := make([][]bool, len(pegs)), g.shapes(book.Hedge, book.Wall, book.Dwelling)
+	for i, p := range pegs {
+		reach[i] = make([]bool, len(l.Stands))
+		for k := range l.Stands {
+			reach[i][k] = distance(p.At, l.Stands[k].At) <= tapeMost && unbarred(p.At, l.Stands[k].At, between)
+		}
+	}
+	if a, b, ok = pegsFor(l, pegs, func(i, k int) bool { return reach[i][k] }); ok {
+		return a, b, ok
+	}
+	return pegsFor(l, pegs, func(int, int) bool { return true })
+}
+
+// A tape is seldom longer than so many metres, and a base about as long suits it; both
+// common practice, no source.
+const tapeMost, goodBase = 50.0, 45.0
+
+func pegsFor(l Layout, pegs []Peg, reaches func(peg, stand int) bool) (a, b Peg, ok bool) {
+	most, best := 0, 0.0
 	for i := range pegs {
-		for _, q := range pegs[i+1:] {
-			n, d := 0, distance(pegs[i].At, q.At)
+		for j := i + 1; j < len(pegs); j++ {
+			n, base := 0, -math.Abs(distance(pegs[i].At, pegs[j].At)-goodBase)
 			for k := range l.Stands {
-				if !StakeOf(l.Stands[k].At, pegs[i].At, q.At).Flat() {
+				if reaches(i, k) && reaches(j, k) && !StakeOf(l.Stands[k].At, pegs[i].At, pegs[j].At).Flat() {
 					n++
 				}
 			}
-			if n > most || n == most && d > far {
-				a, b, most, far = pegs[i], q, n, d
+			if n > most || n == most && base > best {
+				a, b, most, best = pegs[i], pegs[j], n, base
 			}
 		}
 	}
 	return a, b, most > 0
+}
+
+// unbarred tells whether a tape from a peg to a stand goes through none of some shapes. The
+// peg may be a corner of one: the first metre is not asked.
+func unbarred(peg, at book.Point, between []shape) bool {
+	const beside = 1.2
+	far := distance(peg, at)
+	if far <= beside {
+		return true
+	}
+	from := book.Point{X: peg.X + (at.X-peg.X)*beside/far, Y: peg.Y + (at.Y-peg.Y)*beside/far}
+	return !slices.ContainsFunc(between, func(s shape) bool { return s.meets(of(from), of(at)) })
 }
 
 // pegsTried is how many pegs are tried in pairs at most.

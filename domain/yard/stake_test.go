@@ -96,7 +96,7 @@ func TestPegs(t *testing.T) {
 		}
 	}
 	row := yard.Layout{Stands: []yard.Stand{{At: book.Point{X: 5, Y: 5}}, {At: book.Point{X: 10, Y: 5}}, {At: book.Point{X: 15, Y: 5}}}}
-	a, b, ok := yard.PegsFor(row, g.Pegs())
+	a, b, ok := yard.PegsFor(row, &g, g.Pegs())
 	if !ok {
 		t.Fatal("no two corners do for a row between them")
 	}
@@ -105,7 +105,7 @@ func TestPegs(t *testing.T) {
 			t.Errorf("from %s and %s the tapes meet too flat at %+v", a.Name, b.Name, s.At)
 		}
 	}
-	if _, _, ok := yard.PegsFor(row, g.Pegs()[:1]); ok {
+	if _, _, ok := yard.PegsFor(row, &g, g.Pegs()[:1]); ok {
 		t.Error("two tapes begin at one peg")
 	}
 }
@@ -119,7 +119,7 @@ func TestManyPegs(t *testing.T) {
 		pegs = append(pegs, yard.Peg{At: book.Point{X: 30 * cos, Y: 30 * sin}})
 	}
 	l := yard.Layout{Stands: []yard.Stand{{At: book.Point{X: 1, Y: 20}}, {At: book.Point{X: -4, Y: 18}}}}
-	a, b, ok := yard.PegsFor(l, pegs)
+	a, b, ok := yard.PegsFor(l, &yard.Ground{}, pegs)
 	if d := apart(a.At, b.At); !ok || d < 40 {
 		t.Errorf("the tapes begin %.1f m apart", d)
 	}

@@ -33,7 +33,9 @@ func (d *layoutSheet) extent() box {
 		b.around(s.At, margin)
 	}
 	for _, s := range d.now.Stands {
-		b.around(s.At, margin)
+		if !d.now.Idle() { // else it was drawn there and never stood
+			b.around(s.At, margin)
+		}
 	}
 	for _, t := range d.pegs {
 		b.around(t.a.At, margin)

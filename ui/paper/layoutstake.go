@@ -33,7 +33,7 @@ func (d *layoutSheet) pegged() (all []tapes, err error) {
 	drawn := d.ground.Pegs()
 	for _, pegs := range [][]yard.Peg{drawn, append(drawn, d.staying()...)} {
 		for len(left) > 0 && len(all) < pairs {
-			a, b, ok := yard.PegsFor(yard.Layout{Stands: left}, pegs)
+			a, b, ok := yard.PegsFor(yard.Layout{Stands: left}, &d.ground, pegs)
 			if !ok {
 				break
 			}

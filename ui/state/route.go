@@ -2,6 +2,7 @@ package state
 
 import (
 	"strings"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/rules"
@@ -144,7 +145,6 @@ const (
 	routeGap   = 10.0           // between two things that a task says
 	lidRoom    = 34.0
 	boxRoom    = 80.0  // of minutes and box beside the first line
-	byRoom     = 112.0 // of "by Wed 06:00" or "since 18 Nov" and the gap before it
 	namesRoom  = 150.0 // of names before they are cut to "and 9 more"
 )
 
@@ -158,10 +158,7 @@ func (r *Reading) taskHeight(t rules.Task, p routePane) float64 {
 	} else if len(t.Of) > 0 && t.Of[0].Kind == book.KindColony {
 		names = lidRoom
 	}
-	by := 0.0
-	if !t.By.IsZero() || !t.From.IsZero() {
-		by = byRoom
-	}
+	by := r.byRoom(t)
 	title, why := m.Width(t.Title, titleSize, scene.Medium), m.Width(t.Why, whySize, scene.Regular)
 	if one := routeInset + names + title + 2*routeGap + why + by; p.w >= oneLineAll && one <= p.w-p.end {
 		return RouteLine
@@ -174,6 +171,29 @@ func (r *Reading) taskHeight(t rules.Task, p routePane) float64 {
 		return RouteLine + RouteMore
 	}
 	return RouteLine + RouteMore*float64(titleLines(t, room)+linesOf(t.Why, whySize, room))
+}
+
+// byRoom is the room of the last day or hour of a task, or since when it is to be done,
+// and of the gap before it.
+func (r *Reading) byRoom(t rules.Task) float64 {
+	const near = 6 // days, within which the weekday says which
+	at, said := t.By, "past Wed"
+	if at.IsZero() {
+		at, said = t.From, "since Wed"
+	}
+	if at.IsZero() {
+		return 0
+	}
+	days := r.DayOf(at).Sub(r.Day)
+	switch {
+	case t.Hard && !t.By.IsZero() && !t.By.Before(r.View.On()):
+		if said = "by Wed"; r.DayOf(t.By.Add(time.Second)) == r.DayOf(t.By) {
+			said = "by Wed 00:00" // it does not end with the day
+		}
+	case days > near || days < -near:
+		said = "since 00 Nov"
+	}
+	return Reckoner{}.Width(said, whySize, scene.SemiBold) + routeGap
 }
 
 // unnamedLines are how many lines beyond the first a task takes that names nobody:

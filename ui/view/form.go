@@ -237,18 +237,23 @@ func (p *sheet) answers(all []state.Option, left, y, room, pitch float64) scene.
 		if x > left && x+p.answerWidth(o) > left+room {
 			x, y = left, y+pitch
 		}
-		x = p.answerKey(x, y, o) + answerGap
+		x = p.answerKey(x, y, left+room, o) + answerGap
 	}
 	return at(x, y)
 }
 
-// answerKey draws an answer with the key that gives it, and gives where it ends.
-func (p *sheet) answerKey(x, y float64, o state.Option) float64 {
+// answerKey draws an answer with the key that gives it, no further than to, and gives
+// where it ends; the pointer reads it whole.
+func (p *sheet) answerKey(x, y, to float64, o state.Option) float64 {
 	key := scene.Rect{Area: scene.Area{X: x, Y: y, W: 22, H: 24}, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Act, 1)}
 	key.Tag = scene.Tag{Ref: scene.Ref{Kind: state.AnswerRef, ID: o.Value}}
 	p.add(key)
 	p.centre(x+11, y+17, o.Value, ink(14).bold().as(scene.Act))
-	end := p.text(x+30, y+17, strings.TrimSpace(o.Word), ink(14))
-	p.hit(scene.Area{X: x + 22, Y: y, W: end - x - 22, H: 24}, key.Ref, "")
+	word, said := strings.TrimSpace(o.Word), ""
+	if x+30+p.width(word, ink(14)) > to {
+		said = word
+	}
+	end := p.fit(x+30, y+17, word, ink(14), to)
+	p.hit(scene.Area{X: x + 22, Y: y, W: end - x - 22, H: 24}, key.Ref, said)
 	return end
 }

@@ -179,7 +179,11 @@ func (m *layoutMap) pointedAt() {
 // from there.
 func (m *layoutMap) wasThere() {
 	was := map[book.StandID]scene.Point{}
-	now := m.s.LayoutSheet().Now.Standing
+	sheet := m.s.LayoutSheet()
+	if sheet.Now.Layout.Idle() {
+		return // nothing stands there yet
+	}
+	now := sheet.Now.Standing
 	for i := range now {
 		was[now[i].Stand.Stand] = now[i].On
 	}
