@@ -268,7 +268,8 @@ func TestRowsOfTheWalkAreOfOneSize(t *testing.T) {
 	}
 }
 
-// TestNoRowOfTheWalkIsCut: a row stands whole or not at all.
+// TestNoRowOfTheWalkIsCut: a row stands whole or not at all, where text is as wide as rows
+// are reckoned for.
 func TestNoRowOfTheWalkIsCut(t *testing.T) {
 	base := walking(t)
 	rapid.Check(t, func(rt *rapid.T) {
@@ -278,8 +279,8 @@ func TestNoRowOfTheWalkIsCut(t *testing.T) {
 		}
 		s.Scroll = map[state.Place]float64{state.RecordPlace: rapid.Float64Range(0, 900).Draw(rt, "scroll")}
 		p := s.WalkPane(s.Layout())
-		field, _ := window(s).Where(state.FieldNamed(state.WalkField))
-		for _, w := range texts(t, window(s), s.Size()) {
+		field, _ := view.Window(s, state.Reckoner{}).Where(state.FieldNamed(state.WalkField))
+		for _, w := range texts(t, view.Window(s, state.Reckoner{}), s.Size()) {
 			typed := w.At.Y > field.Y-12 && w.At.Y < field.Y+p.Tall // its row is in sight once it is typed into
 			seen := !w.clip.Intersect(w.box).Empty()
 			if w.clip == p.Body && seen && !typed && (w.box.Y < w.clip.Y-1 || w.box.Bottom() > w.clip.Bottom()+1) {
