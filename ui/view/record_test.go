@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"lidmark/domain/book"
+	"lidmark/ui/paint"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 	"lidmark/ui/view"
@@ -268,10 +269,14 @@ func TestRowsOfTheWalkAreOfOneSize(t *testing.T) {
 	}
 }
 
-// TestNoRowOfTheWalkIsCut: a row stands whole or not at all, where text is as wide as rows
-// are reckoned for.
+// TestNoRowOfTheWalkIsCut: a row stands whole or not at all, by the painter's own
+// widths.
 func TestNoRowOfTheWalkIsCut(t *testing.T) {
 	base := walking(t)
+	painter, err := paint.New()
+	if err != nil {
+		t.Fatal(err)
+	}
 	rapid.Check(t, func(rt *rapid.T) {
 		s := typedAnyhow(rt, base)
 		if s.Walk == nil {
@@ -279,8 +284,8 @@ func TestNoRowOfTheWalkIsCut(t *testing.T) {
 		}
 		s.Scroll = map[state.Place]float64{state.RecordPlace: rapid.Float64Range(0, 900).Draw(rt, "scroll")}
 		p := s.WalkPane(s.Layout())
-		field, _ := view.Window(s, state.Reckoner{}).Where(state.FieldNamed(state.WalkField))
-		for _, w := range texts(t, view.Window(s, state.Reckoner{}), s.Size()) {
+		field, _ := view.Window(s, painter).Where(state.FieldNamed(state.WalkField))
+		for _, w := range texts(t, view.Window(s, painter), s.Size()) {
 			typed := w.At.Y > field.Y-12 && w.At.Y < field.Y+p.Tall // its row is in sight once it is typed into
 			seen := !w.clip.Intersect(w.box).Empty()
 			if w.clip == p.Body && seen && !typed && (w.box.Y < w.clip.Y-1 || w.box.Bottom() > w.clip.Bottom()+1) {
