@@ -18,28 +18,17 @@ import (
 // has. It tells how many pages it has.
 func Fronts(ctx context.Context, w io.Writer, r *state.Reading, yard book.YardID, others []book.FrontMarked, skip int, o Options) (pages int, err error) {
 	marked := frontsOf(r, yard, others)
-	per := LabelsPerPage(o.Page)
 	switch {
 	case len(r.In(yard)) == 0:
 		return 0, noNucs(r, yard)
 	case len(marked) == 0:
 		return 0, fmt.Errorf("no front has a mark: mark some first, or name a layout that marks them")
-	case skip < 0 || skip >= per:
-		return 0, fmt.Errorf("skip %d labels: a page has %d, skip 0 to %d", skip, per, per-1)
 	}
 	o.Large = false
 	s := newSheet("Front labels", r, o)
-	for i, f := range marked {
-		at := skip + i
-		if at%per == 0 || i == 0 {
-			if err := ctx.Err(); err != nil {
-				return 0, err
-			}
-			s.page()
-		}
-		if err := s.frontLabel(r, f, s.place(at%per)); err != nil {
-			return 0, err
-		}
+	err = s.labels(ctx, len(marked), skip, func(i int, a scene.Area) error { return s.frontLabel(r, marked[i], a) })
+	if err != nil {
+		return 0, err
 	}
 	return s.finish(w)
 }

@@ -33,28 +33,38 @@ func LabelsPerPage(p Page) int { return labelled[p].columns * labelled[p].rows }
 // print changes nothing. It tells how many pages it has.
 func Labels(ctx context.Context, w io.Writer, r *state.Reading, yard book.YardID, skip int, o Options) (pages int, err error) {
 	nucs := r.In(yard)
-	per := LabelsPerPage(o.Page)
-	switch {
-	case len(nucs) == 0:
+	if len(nucs) == 0 {
 		return 0, noNucs(r, yard)
-	case skip < 0 || skip >= per:
-		return 0, fmt.Errorf("skip %d labels: a page has %d, skip 0 to %d", skip, per, per-1)
 	}
 	o.Large = false
 	s := newSheet("Labels", r, o)
-	for i, n := range nucs {
+	err = s.labels(ctx, len(nucs), skip, func(i int, a scene.Area) error { return s.label(r, nucs[i], a) })
+	if err != nil {
+		return 0, err
+	}
+	return s.finish(w)
+}
+
+// labels draws so many labels on as many pages as they need, behind those of the first
+// page that are used up.
+func (s *sheet) labels(ctx context.Context, n, skip int, draw func(i int, a scene.Area) error) error {
+	per := LabelsPerPage(s.Page)
+	if skip < 0 || skip >= per {
+		return fmt.Errorf("skip %d labels: a page has %d, skip 0 to %d", skip, per, per-1)
+	}
+	for i := range n {
 		at := skip + i
 		if at%per == 0 || i == 0 {
 			if err := ctx.Err(); err != nil {
-				return 0, err
+				return err
 			}
 			s.page()
 		}
-		if err := s.label(r, n, s.place(at%per)); err != nil {
-			return 0, err
+		if err := draw(i, s.place(at%per)); err != nil {
+			return err
 		}
 	}
-	return s.finish(w)
+	return nil
 }
 
 // place is where a label lies.
