@@ -124,7 +124,25 @@ func (g *ground) letters(homes *claims, stands []*spot, f font) {
 			}
 		case within:
 			g.letterWithin(s, f)
+		default:
+			g.smallLetter(homes, s)
 		}
+	}
+}
+
+// smallLetter writes the letter of a stand where all is full: as small as text may be
+// beside it, and where nothing is free there amid its lids.
+func (g *ground) smallLetter(homes *claims, s *spot) {
+	f := ink(12).bold()
+	for _, to := range g.letterPlaces(s, f) {
+		if box := nameBox(to, g.width(s.Letter, f), f); g.own(homes, s, to, f) && g.clear(box) {
+			g.write(s.Letter, f, to)
+			g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
+			return
+		}
+	}
+	if s.lid >= mapLidLeast {
+		g.letterWithin(s, f)
 	}
 }
 
