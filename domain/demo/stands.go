@@ -48,8 +48,8 @@ type rowOfBoxes struct {
 }
 
 var rows = []rowOfBoxes{
-	{standRow{"N", ledge, 51, 41, 0, "east row", single, 2, "???ee?eet-eeae-e"}, .25, -2.35, 2, []float64{20, -35, 70, -10, 55}},
-	{standRow{"P", ledge, 16, 7.5, 0, "beck arc", single, 2, "eeieete-ee-e"}, 2.55, 0, -2.4, []float64{10, -25, 40, 0, -45, 30}},
+	{standRow{"N", ledge, 51, 41, 0, "east row", single, 2, "???ee?eet-eeaeie"}, .25, -2.35, 2, []float64{20, -35, 70, -10, 55}},
+	{standRow{"P", ledge, 16, 7.5, 0, "beck arc", single, 2, "eeieeteieeie"}, 2.55, 0, -2.4, []float64{10, -25, 40, 0, -45, 30}},
 	{standRow{"Y", moor, 5, 11, 0, "pine row", single, 4, "cccccccccccc"}, 2.5, .2, 1.5, []float64{0, 45, -45, 90}},
 	{standRow{"Z", moor, 15, 5.5, 0, "gorse arc", mini, 5, "ssssssseeeee"}, 2.1, 0, -2, []float64{-20, 30, 65, -60}},
 }
