@@ -146,6 +146,12 @@ func (d *reviewDraw) whoAll(row state.ReviewRow, n *state.Nuc, a scene.Area, mid
 		names[i] = d.all.Nucs[k].NucNamed.Name
 	}
 	to := d.Columns.Strip.X - 14
+	if d.Narrow && d.twoLines(w) { // what is done has the room below the strip
+		to := d.Columns.Strip.X - 6
+		said := state.Names(state.Runs(names), func(text string) bool { return d.width(text, ink2(13)) <= to-d.Columns.Name })
+		d.fit(d.Columns.Name, middle+6, said, ink2(13), to)
+		return
+	}
 	if d.Narrow {
 		said := state.Names(state.Runs(names), func(text string) bool { return d.width(text, ink2(13)) <= d.Columns.To-d.Columns.Act-80 })
 		d.fit(d.Columns.Act-24, a.Y+39, dotted(w.note, plural(len(names), "nuc", "nucs")+" alike: "+said), ink2(13), d.Columns.To)
