@@ -208,6 +208,10 @@ var table = []found{
 		p.At("2027-06-11 18:00").Write(look("A1", book.Looked{Brood: book.Said(3)}))
 	}, "2027-06-13 09:00", rules.Ahead, "ready to hand over"},
 	{rules.Full, "laying for a week", layingOn1June, "2027-06-08 09:00", rules.Open, "small combs fill up"},
+	{rules.Full, "laying for a week, too few bees to keep brood", func(p *booktest.Pen) {
+		layingOn1June(p)
+		p.At("2027-06-07 18:00").Write(look("A1", book.Looked{Sides: book.Said(0.5)}))
+	}, "2027-06-08 09:00", 0, ""},
 	{
 		rules.CheckBees, "bees of a far yard", func(p *booktest.Pen) { p.At("2027-05-01 18:00").Write(madeUp("A1")...) },
 		"2027-05-02 09:00", 0, "",

@@ -58,7 +58,7 @@ func (p *pass) ready(n *nucCase) {
 		f.Why += fmt.Sprintf("; treated with %s on %s", t.With, n.yard.of(t.At).Short())
 	case n.order:
 		f.Act, f.Do = ActCatchQueen, "Catch her, cage and mark her"
-		if p.smallCombs(n) {
+		if p.smallCombs(n) && !n.has.WeakThen() {
 			f.By = p.endOfDay(n.yard, (n.yard.of(n.Holds.FirstEggs) + p.days(practice.FullBy)).Start(n.yard.zone))
 			f.Why += "; small combs fill up"
 			if f.PastDue(p.now) {
@@ -95,9 +95,10 @@ func fullFrom(full, today calendar.Day) string {
 // round100 is a number of cells as it may be said.
 func round100(cells float64) float64 { return math.Round(cells/100) * 100 }
 
-// full: small combs are laid up within days to two weeks.
+// full: small combs are laid up within days to two weeks, by a queen whose bees
+// are enough to keep that brood.
 func (p *pass) full(n *nucCase) {
-	if !n.Condition().Queenright() || !p.smallCombs(n) {
+	if !n.Condition().Queenright() || !p.smallCombs(n) || n.has.WeakThen() {
 		return
 	}
 	eggs := n.yard.of(n.Holds.FirstEggs)
