@@ -56,6 +56,9 @@ func TestNoEggsOneOrder(t *testing.T) {
 	}
 	told := 0
 	for _, f := range j.Findings() {
+		if f.Of == g1.Subject() && f.Rule == rules.VirginsTime {
+			t.Errorf("beside it the day says %q by %v", f.Do, f.By)
+		}
 		if f.Of == g1.Subject() && f.Rule == rules.Late {
 			if told++; f.Act != rules.ActGiveCell || f.Do != "Give a cell of batch 5" || f.From.After(v.On()) {
 				t.Errorf("the day: %q from %v", f.Do, f.From)

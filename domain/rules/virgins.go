@@ -17,9 +17,10 @@ func (n *nucCase) awaited() bool {
 }
 
 // virginsTime: watched from about two weeks of age, late over three, too late
-// to mate from about four.
+// to mate from about four. Where a cell is to spare for her nuc no later day is told
+// beside it.
 func (p *pass) virginsTime(n *nucCase) {
-	if !n.awaited() || n.holds.Calendar == book.Cell {
+	if !n.awaited() || n.holds.Calendar == book.Cell || n.spare != nil {
 		return
 	}
 	out := n.yard.day(n.holds.Emerged)
