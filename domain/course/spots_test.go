@@ -55,6 +55,50 @@ func TestABadSpotCosts(t *testing.T) {
 	}
 }
 
+// What is usual in a yard is the mean over its doors: of two look-alikes at 1.2 and two
+// alone at 0.6 it is 0.9, of the look-alikes alone 1.2; a colony's door is none of them.
+func TestTheMiddlingSpot(t *testing.T) {
+	mean := func(write func(*booktest.Pen)) float64 {
+		p := spotted(t, true)
+		p.At("2027-06-08 09:00")
+		write(p)
+		return course.New(p.View("2027-06-08 12:00")).SpotIn(yard).Loss
+	}
+	if got := mean(func(p *booktest.Pen) {
+		s, n := booktest.Stand("C1"), booktest.Nuc("C1")
+		p.Write(book.StandSet{Stand: s, Yard: yard, Letter: "C1", At: book.Point{X: 60}, Places: 1},
+			book.NucNamed{Nuc: n, Name: "C1", Sides: 6, Side: 2}, book.NucPlaced{Nuc: n, Yard: yard, Stand: s, Place: 1},
+			book.ColonyDescribed{Colony: booktest.Colony("far"), Name: "far", Yard: yard, At: book.Point{X: 90}})
+	}); got != 0.9 {
+		t.Errorf("two among look-alikes and two alone: %v, by hand (1.2 + 1.2 + 0.6 + 0.6) / 4 = 0.9", got)
+	}
+	if got := mean(func(p *booktest.Pen) { p.Write(book.NucPlaced{Nuc: booktest.Nuc("B1"), Yard: booktest.Yard("elsewhere")}) }); got != 1.2 {
+		t.Errorf("two look-alikes and nobody else: %v, want 1.2", got)
+	}
+}
+
+// Whoever told from where the wind blows, drew a tree or laid a photograph under the
+// map has drawn the ground: each alone makes its layout count.
+func TestWhatMakesALayoutCount(t *testing.T) {
+	for name, fact := range map[string]book.Fact{
+		"nothing":      nil,
+		"the wind":     book.WindSaid{Yard: yard, From: 270},
+		"a tree":       book.FeatureDrawn{Feature: booktest.Feature("thorn"), Yard: yard, What: book.Tree, Points: []book.Point{{X: 30}}, Height: 5},
+		"a photograph": book.GroundPictured{Yard: yard, JPEG: []byte{1}, Scale: 20},
+	} {
+		p := spotted(t, false)
+		want := 1.0
+		if fact != nil {
+			p.At("2027-06-08 09:00").Write(fact)
+			want = 1.2
+		}
+		v := p.View("2027-06-08 12:00")
+		if got := course.New(v).SpotOf(v.Nuc(booktest.Nuc("A1"))).Loss; got != want {
+			t.Errorf("with %s drawn: loss %v, want %v", name, got, want)
+		}
+	}
+}
+
 // A course that goes on from another's takes over its yards, and sees a box that was
 // moved meanwhile.
 func TestSpotsGoOn(t *testing.T) {

@@ -71,6 +71,29 @@ func TestStakes(t *testing.T) {
 	}
 }
 
+// TestHowFlatTapesMayMeet: in an angle of 30° they still find the point, as there a
+// centimetre of a tape moves it by two, 1/sin 30°; in a flatter one, or one as near to
+// 180°, they do not.
+func TestHowFlatTapesMayMeet(t *testing.T) {
+	meet := func(angle float64) yard.Stake {
+		sin, cos := math.Sincos(angle * math.Pi / 180)
+		return yard.StakeOf(book.Point{}, book.Point{X: 10}, book.Point{X: 10 * cos, Y: 10 * sin})
+	}
+	for angle, flat := range map[float64]bool{29.9: true, 30.1: false, 149.9: false, 150.1: true} {
+		if s := meet(angle); s.Flat() != flat {
+			t.Errorf("tapes that meet in %g°: %+v, flat %v", angle, s, s.Flat())
+		}
+	}
+	for _, angle := range []float64{30.1, 90, 149.9} {
+		sin, cos := math.Sincos(angle * math.Pi / 180)
+		b := book.Point{X: 10 * cos, Y: 10 * sin}
+		s := meet(angle)
+		if d := apart(met(book.Point{X: 10}, b, s.A+0.01, s.B, s.Left), book.Point{}); d > 0.0205 {
+			t.Errorf("a centimetre of a tape moves a point at %g° by %.4f m", angle, d)
+		}
+	}
+}
+
 // TestPegs: corners have numbers, an outline drawn closed no corner twice, two of a
 // kind differ, and what has no sharp point is no peg.
 func TestPegs(t *testing.T) {
