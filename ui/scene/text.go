@@ -68,8 +68,8 @@ func Shorten(m Measurer, text string, size float64, weight Weight, width float64
 }
 
 // Wrap returns text in lines no wider than width, broken between words, but
-// behind a figure only where it and the next word do not fit into one line:
-// "24 Apr", "3 cells". A word wider than width stands alone in its line, and no
+// behind a figure or the weekday before it only where they and the next word do not
+// fit into one line: "3 cells", "Sat 24 Apr". A word wider than width stands alone in its line, and no
 // other word is left alone in the last line where the one above can spare one.
 // Empty text has no lines.
 func Wrap(m Measurer, text string, size float64, weight Weight, width float64) []string {
@@ -102,17 +102,35 @@ func Wrap(m Measurer, text string, size float64, weight Weight, width float64) [
 	return append(lines, line)
 }
 
-// bound joins figures to the words behind them where both fit into a line.
+// bound joins figures to the words behind them, and weekdays to the date behind them,
+// where these fit into a line.
 func bound(m Measurer, words []string, size float64, weight Weight, width float64) []string {
 	var joined []string
 	for i := 0; i < len(words); i++ {
 		word := words[i]
-		if i+1 < len(words) && strings.Trim(word, "0123456789.") == "" {
+		if i+1 < len(words) && isFigure(word) {
 			if both := word + " " + words[i+1]; m.Width(both, size, weight) <= width {
 				word, i = both, i+1
+			}
+		}
+		if n := len(joined) - 1; n >= 0 && isWeekday(joined[n]) && isFigure(word[:1]) {
+			if both := joined[n] + " " + word; m.Width(both, size, weight) <= width {
+				joined[n] = both
+				continue
 			}
 		}
 		joined = append(joined, word)
 	}
 	return joined
+}
+
+func isFigure(word string) bool { return strings.Trim(word, "0123456789.") == "" }
+
+func isWeekday(word string) bool {
+	switch word {
+	case "Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun":
+		return true
+	default:
+		return false
+	}
 }

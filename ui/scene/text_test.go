@@ -40,12 +40,16 @@ func TestShorten(t *testing.T) {
 
 func TestWrap(t *testing.T) {
 	got := scene.Wrap(even{}, "look for eggs Mon 17 May", 10, scene.Regular, 50)
-	if want := []string{"look for", "eggs Mon", "17 May"}; !slices.Equal(got, want) {
+	if want := []string{"look for", "eggs", "Mon 17 May"}; !slices.Equal(got, want) {
 		t.Errorf("Wrap = %q, want %q", got, want)
 	}
 	got = scene.Wrap(even{}, "take out the queen Sat 24 Apr", 10, scene.Regular, 125)
-	if want := []string{"take out the queen Sat", "24 Apr"}; !slices.Equal(got, want) {
+	if want := []string{"take out the queen", "Sat 24 Apr"}; !slices.Equal(got, want) {
 		t.Errorf("Wrap = %q, want %q: a day is not parted", got, want)
+	}
+	got = scene.Wrap(even{}, "look on Sat 24 Apr", 10, scene.Regular, 45)
+	if want := []string{"look on", "Sat", "24 Apr"}; !slices.Equal(got, want) {
+		t.Errorf("Wrap = %q, want %q: the weekday has no room beside its date", got, want)
 	}
 	got = scene.Wrap(even{}, "on 24 midsummer", 10, scene.Regular, 50)
 	if want := []string{"on 24", "midsummer"}; !slices.Equal(got, want) {
