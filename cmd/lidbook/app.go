@@ -124,12 +124,20 @@ func (a *app) begin() error {
 	if text == "" {
 		return nil
 	}
-	now, err := time.Parse(time.RFC3339, text)
+	now, err := instant(text)
 	if err != nil {
-		return &usageError{err: fmt.Errorf("--now %q: write an instant like 2027-05-15T20:00:00+02:00", text)}
+		return &usageError{err: fmt.Errorf("--now %q: write an instant like 2027-05-15T20:00:00+02:00, or \"2027-05-15 20:00\" by this machine's clock", text)}
 	}
 	a.now = now
 	return nil
+}
+
+// instant reads a time with its zone, or one of this machine's zone.
+func instant(text string) (time.Time, error) {
+	if at, err := time.ParseInLocation("2006-01-02 15:04", text, time.Local); err == nil {
+		return at, nil
+	}
+	return time.Parse(time.RFC3339, text)
 }
 
 const rootHelp = `Lidbook keeps a book of queen rearing: batches, nucs, queens, and what was
