@@ -72,7 +72,9 @@ func TestTheMiddlingSpot(t *testing.T) {
 	}); got != 0.9 {
 		t.Errorf("two among look-alikes and two alone: %v, by hand (1.2 + 1.2 + 0.6 + 0.6) / 4 = 0.9", got)
 	}
-	if got := mean(func(p *booktest.Pen) { p.Write(book.NucPlaced{Nuc: booktest.Nuc("B1"), Yard: booktest.Yard("elsewhere")}) }); got != 1.2 {
+	if got := mean(func(p *booktest.Pen) {
+		p.Write(book.NucPlaced{Nuc: booktest.Nuc("B1"), Yard: booktest.Yard("elsewhere")})
+	}); got != 1.2 {
 		t.Errorf("two look-alikes and nobody else: %v, want 1.2", got)
 	}
 }

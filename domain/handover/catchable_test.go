@@ -5,6 +5,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/handover"
 )
@@ -56,5 +57,33 @@ func TestACagedQueenStaysOnAStandstill(t *testing.T) {
 	p.At("2027-05-17 07:30").Write(book.DiseaseSuspected{Of: home.Subject(), What: "foul brood"})
 	if got := served(); len(got.Queens) != 0 || got.Short != 2 || got.Warning != "2 who would do may not go: caught in a yard on standstill: foul brood suspected" {
 		t.Errorf("on standstill %d queens are dealt out, %d short: %q", len(got.Queens), got.Short, got.Warning)
+	}
+}
+
+// TestHowLongACageKeepsHer: a mated queen in a bank goes to an order until the 45th day in
+// her cage (Büchler et al. 2013, J. Apic. Res. 52(1): banked for one to two months), and
+// one in a cage by herself until the third (common practice, no source); the day after
+// the order has nobody.
+func TestHowLongACageKeepsHer(t *testing.T) {
+	for _, c := range []struct {
+		bank bool
+		days calendar.Day
+	}{{true, 45}, {false, 3}} {
+		for late := range calendar.Day(2) {
+			p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(
+				book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"},
+				book.ColonyDescribed{Colony: booktest.Colony("K"), Name: "K", Yard: booktest.Yard("home")})
+			proven(p, "Rook", 1)
+			caught := day(t, "2027-05-17")
+			p.At("2027-05-17 07:00").Write(book.QueenCaught{Nuc: booktest.Nuc("Rook0"), Queen: booktest.Queen("caught"), Label: "7"})
+			if c.bank {
+				p.At("2027-05-17 07:30").Write(book.QueenBanked{Queen: booktest.Queen("caught"), Bank: booktest.Colony("K")})
+			}
+			p.At("2027-05-17 07:40").Write(order("1", 1, "Rook", caught+c.days+late))
+			got := handover.New(course.New(p.View("2027-05-17 08:00"))).Orders[0]
+			if want := 1 - int(late); len(got.Queens) != want {
+				t.Errorf("in a bank %v, %d days in the cage: %d queens, want %d", c.bank, c.days+late, len(got.Queens), want)
+			}
+		}
 	}
 }

@@ -34,6 +34,13 @@ func TestShortOnlyWhenNothingKeepsIt(t *testing.T) {
 	if o, since := at((last + 5).String() + " 08:00"); !o.Lost || o.Planned != 0 || since != last {
 		t.Errorf("five days after the graft that was not made: %+v, short since %s, want %s", o, since, last)
 	}
+	// Two weeks are looked back: the day before it, on which it was not so, is seen for
+	// thirteen days, and on the fourteenth nobody knows since when.
+	for days, want := range map[calendar.Day]calendar.Day{1: last, 13: last, 14: 0} {
+		if o, since := at((last + days).String() + " 08:00"); !o.Lost || since != want {
+			t.Errorf("%d days after: lost %v, short since %s, want %s", days, o.Lost, since, want)
+		}
+	}
 	if o, since := at((last + 25).String() + " 08:00"); !o.Lost || since != 0 {
 		t.Errorf("25 days after: lost %v, short since %s, which is not known so far back", o.Lost, since)
 	}
