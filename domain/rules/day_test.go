@@ -47,6 +47,46 @@ func TestOneLineForAYard(t *testing.T) {
 	}
 }
 
+// TestMostOfAYard: of four nucs two are told of by themselves, three in one line.
+func TestMostOfAYard(t *testing.T) {
+	for wide, lines := range map[int]int{2: 2, 3: 1, 4: 1} {
+		p := pen(t)
+		p.At("2027-05-20 18:00").Write(book.ForageSeen{Yard: atFar, Forage: book.InDearth})
+		names := []string{"A1", "A2", "B1", "B2"}
+		p.Write(madeUp(names...)...)
+		for _, name := range names[:wide] {
+			p.Write(book.EntranceSet{Nuc: booktest.Nuc(name), Area: 4})
+		}
+		found := of(p.View("2027-05-20 20:00"), rules.Robbers)
+		if len(found) != lines || (found[0].Of == atFar.Subject()) != (lines == 1) {
+			t.Errorf("%d of four with a wide entrance: %d lines, the first of %v; want %d", wide, len(found), found[0].Of, lines)
+		}
+	}
+}
+
+// TestRobbersNotSeenYet: where robbing is likely the entrance is narrowed the same day,
+// where it is possible within the two days in which fliers settle.
+func TestRobbersNotSeenYet(t *testing.T) {
+	seen := map[string]bool{}
+	for area := 1.5; area < 9; area += 0.5 {
+		p := pen(t)
+		p.At("2027-05-20 18:00").Write(book.ForageSeen{Yard: atFar, Forage: book.InDearth})
+		p.Write(madeUp("A1")...)
+		p.Write(book.EntranceSet{Nuc: a1, Area: area}, book.Fed{To: a1.Subject(), Litres: 0.3})
+		v := p.View("2027-05-20 20:00")
+		for _, f := range of(v, rules.Robbers) {
+			seen[f.What] = true
+			want := map[string]calendar.Day{"robbing likely": v.Today(), "robbing possible": v.Today() + 2}[f.What]
+			if by := calendar.DayOf(f.By, p.Zone); by != want {
+				t.Errorf("%g cm²: %s by %s, want %s", area, f.What, by, want)
+			}
+		}
+	}
+	if len(seen) != 2 {
+		t.Errorf("of all entrances only %v is told", seen)
+	}
+}
+
 // TestOwnCellsThenCell: what is done at one nuc in one go is one line.
 func TestOwnCellsThenCell(t *testing.T) {
 	p := pen(t)

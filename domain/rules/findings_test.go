@@ -346,6 +346,15 @@ var table = []found{
 		p.At("2027-05-06 18:00").Write(graft(5, 2))
 		p.At("2027-05-12 18:00").Write(madeUp("A1", "A2")...)
 	}, "2027-05-14 12:00", rules.Open, "batch 4 and batch 5 want the same nucs"},
+	{rules.SameNucs, "two ripe batches, no nuc: there is nothing to want", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 2))
+		p.At("2027-05-06 18:00").Write(graft(5, 2))
+	}, "2027-05-14 12:00", 0, ""},
+	{rules.SameNucs, "nucs for both", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 2))
+		p.At("2027-05-06 18:00").Write(graft(5, 2))
+		p.At("2027-05-12 18:00").Write(madeUp("A1", "A2", "A3", "A4")...)
+	}, "2027-05-14 12:00", 0, ""},
 	{rules.SameFinisher, "both in S1", func(p *booktest.Pen) {
 		p.At("2027-05-05 18:00").Write(graft(4, 2))
 		p.At("2027-05-06 18:00").Write(book.CellsMoved{Batch: batch(4), To: booktest.Colony("S1")}, graft(5, 2))
