@@ -80,7 +80,7 @@ func ordersCommand(a *app) *cobra.Command {
 		var rows [][]string
 		for o := range v.Orders() {
 			list = append(list, shapeOfOrder(o))
-			rows = append(rows, []string{"order " + o.Number, o.Customer, fmt.Sprintf("%d of %d open", o.Open(), o.Queens), o.Line, "by " + o.By.Short()})
+			rows = append(rows, []string{"order " + o.Number, o.Customer, fmt.Sprintf("%d of %d open", o.Open(), o.Queens), lineWords(o.Line, o.Substitute), "by " + o.By.Short()})
 		}
 		return a.show(list, func() { a.table(rows) })
 	})
@@ -156,7 +156,7 @@ func catches(v *book.View, o *book.Order) []catchShape {
 
 func (a *app) printOrder(v *book.View, o *book.Order, c orderCard) {
 	a.line("order %s  %s, %s, %d open, by %s", o.Number, o.Customer, plural(o.Queens, "queen"), o.Open(), dayOf(v, o.By.Start(v.Zone())))
-	a.facts("line", o.Line+prefixed(" or ", list(o.Substitute)), "wanted", wantedWords(o))
+	a.facts("line", lineWords(o.Line, o.Substitute), "wanted", wantedWords(o))
 	a.orderedRows(v, "handed over:", c.Went)
 	a.orderedRows(v, "caged, will do:", c.Caged)
 	a.orderedRows(v, "caged too long by then:", c.Long)
@@ -222,4 +222,9 @@ func (a *app) orderedRows(v *book.View, head string, all []orderedShape) {
 		})
 	}
 	a.table(rows)
+}
+
+// lineWords is the line that is wanted, and those that will do as well.
+func lineWords(wanted string, instead []string) string {
+	return strings.Join(append([]string{wanted}, instead...), " or ")
 }

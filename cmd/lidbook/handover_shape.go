@@ -23,6 +23,7 @@ type servedShape struct {
 	Customer string       `json:"customer"`
 	Open     int          `json:"open"`
 	Line     string       `json:"line,omitempty"`
+	Instead  []string     `json:"substitutes,omitempty"`
 	Sent     bool         `json:"sent"`
 	On       string       `json:"on"`
 	Arrive   string       `json:"there"`
@@ -74,7 +75,7 @@ func shapeOfSheet(v *book.View, sheet *handover.Sheet) sheetShape {
 
 func shapeOfServed(v *book.View, o handover.Served) servedShape {
 	s := servedShape{
-		Order: o.Order.Number, Customer: o.Order.Customer, Open: o.Order.Open(), Line: o.Order.Line, Sent: o.Order.Sent,
+		Order: o.Order.Number, Customer: o.Order.Customer, Open: o.Order.Open(), Line: o.Order.Line, Instead: o.Order.Substitute, Sent: o.Order.Sent,
 		On: o.On.String(), Arrive: o.Arrive.String(), Catch: o.Catch.String(), Warning: o.Warning, Gets: []givenShape{}, Short: o.Short,
 		Lost: o.Lost, Planned: o.Planned, GraftBy: o.GraftBy.String(), Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
 	}

@@ -47,7 +47,7 @@ func (a *app) printServed(v *book.View, o servedShape) {
 	if o.Sent {
 		how = "sent " + shortDay(o.On) + ", there " + shortDay(o.Arrive)
 	}
-	a.line("order %s  %s, %s open%s; %s", o.Order, o.Customer, plural(o.Open, "queen"), prefixed(", ", o.Line), how)
+	a.line("order %s  %s, %s open%s; %s", o.Order, o.Customer, plural(o.Open, "queen"), prefixed(", ", lineWords(o.Line, o.Instead)), how)
 	if o.Warning != "" {
 		a.line("  mind: %s", o.Warning)
 	}
@@ -94,7 +94,7 @@ func (a *app) printShort(o servedShape) {
 	if o.Short == 0 {
 		return
 	}
-	short := fmt.Sprintf("  short by %d%s%s", o.Short, prefixed(" ", o.Line), prefixed(" since ", shortDay(o.Since)))
+	short := fmt.Sprintf("  short by %d%s%s", o.Short, prefixed(" ", lineWords(o.Line, o.Instead)), prefixed(" since ", shortDay(o.Since)))
 	switch coming := o.Next != "" && o.Next <= o.On; { // days in JSON sort as they follow
 	case !o.Lost && !coming && o.Planned >= o.Short:
 		a.line("%s: planned", short)
