@@ -103,6 +103,18 @@ func (r *Reading) readGround(yard book.YardID) scene.Area {
 	return around(points, 0)
 }
 
+// Drawn is the area of a yard from edge to edge of what is drawn in it, in the metres of
+// [OnGround].
+func (r *Reading) Drawn(yard book.YardID) scene.Area {
+	var points []scene.Point
+	for _, f := range r.View.Yard(yard).Features {
+		for _, p := range f.Points {
+			points = append(points, OnGround(p))
+		}
+	}
+	return around(points, 0)
+}
+
 // Sight is what the map of a yard shows at first: all that stands in it, or where
 // nothing does, all that is drawn.
 func (r *Reading) Sight(yard book.YardID) scene.Area { return r.sight(yard) }

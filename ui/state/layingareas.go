@@ -27,7 +27,8 @@ const (
 	layingTools   = 44.0
 	layingTools2  = 72.0  // in two rows
 	layingToolRow = 900.0 // from so wide on they stand in one
-	layingFigures = 236.0
+	layingFigures = 220.0
+	layingScale   = 24.0 // under a map: its scale
 	layingMapLow  = 300.0
 	layingBoth    = 860.0 // from so wide on both maps stand side by side
 	layingGap     = 14.0
@@ -57,7 +58,7 @@ func (s State) LayingAreas() (a LayingAreas) {
 		main.H -= layingFigures
 		a.Figures = scene.Area{X: main.X, Y: main.Bottom(), W: main.W, H: layingFigures}
 	}
-	frame := scene.Area{X: main.X + MapSide, Y: main.Y + layingHead, W: main.W - 2*MapSide, H: max(0, main.H-layingHead-8)}
+	frame := scene.Area{X: main.X + MapSide, Y: main.Y + layingHead, W: main.W - 2*MapSide, H: max(0, main.H-layingHead-layingScale)}
 	if main.W < layingBoth {
 		a.Try = frame
 		return a

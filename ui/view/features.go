@@ -57,11 +57,11 @@ func (g *ground) feature(f book.FeatureDrawn) {
 	case book.Hedge:
 		g.hedge(points, g.camera.Length(max(f.Width, 1)))
 	case book.Water:
-		g.water(points, g.camera.Length(max(f.Width, 1)))
+		g.water(f, points, g.camera.Length(max(f.Width, 1)))
 	case book.Track:
-		g.track(points, g.camera.Length(max(f.Width, 2)))
+		g.track(f, points, g.camera.Length(max(f.Width, 2)))
 	case book.Wall:
-		g.keep(points, 6)
+		g.keep(smooth(points), 6)
 		g.add(scene.Poly{Points: points, Open: true, Stroke: stroke(scene.Ink3, max(2, g.camera.Length(f.Width)*0.5))})
 	case book.VehicleSpot:
 		spot := g.vehicle(points[0])
@@ -95,27 +95,27 @@ func (g *ground) tree(c scene.Point, r float64) {
 // hedge draws a row of bushes along the points.
 func (g *ground) hedge(points []scene.Point, width float64) {
 	step := max(4, width*0.85)
-	g.keep(points, step+4)
+	g.keep(smooth(points), step+4)
 	for _, c := range along(smooth(points), step) {
 		g.add(scene.Circle{At: c, Radius: step * 0.62, Fill: scene.Tree, Stroke: stroke(scene.Hedge, 1.1)})
 	}
 }
 
-func (g *ground) water(points []scene.Point, width float64) {
+func (g *ground) water(f book.FeatureDrawn, points []scene.Point, width float64) {
 	if len(points) == 1 {
 		g.add(scene.Circle{At: points[0], Radius: width / 2, Fill: scene.Water, Stroke: stroke(scene.WaterLine, 1.4)})
 		return
 	}
-	bank := smooth(points)
-	g.keep(points, width+4)
+	bank := g.runningOn(f, smooth(points))
+	g.keep(bank, width+2*nameAir)
 	g.add(scene.Poly{Points: bank, Open: true, Stroke: scene.Stroke{Role: scene.WaterLine, Width: width + 3}},
 		scene.Poly{Points: bank, Open: true, Stroke: scene.Stroke{Role: scene.Water, Width: width}})
 }
 
 // track draws the two wheel lines of a track.
-func (g *ground) track(points []scene.Point, width float64) {
-	way := smooth(points)
-	g.keep(points, width+3)
+func (g *ground) track(f book.FeatureDrawn, points []scene.Point, width float64) {
+	way := g.runningOn(f, smooth(points))
+	g.keep(way, width+3*nameAir)
 	for _, side := range []float64{-0.5, 0.5} {
 		g.add(scene.Poly{Points: beside(way, side*width), Open: true, Stroke: scene.Stroke{Role: scene.Track, Width: 1.6, Dash: [2]float64{7, 4}}})
 	}
@@ -126,9 +126,33 @@ const nameAir = 4.0
 
 // keep keeps names off a line of the given width.
 func (g *ground) keep(points []scene.Point, width float64) {
-	for _, c := range along(smooth(points), max(width, 6)) {
+	for _, c := range append(along(points, max(width, 6)), points[len(points)-1]) {
 		g.drawn.take(scene.Around(c, width))
 	}
+}
+
+// edgeNear is how near to the edge of all that is drawn a brook or a track ends that goes
+// on beyond it, m.
+const edgeNear = 1.5
+
+// runningOn is the line of a brook or a track on the screen, led on out of the frame from
+// an end that lies at the edge of what is drawn of the yard: it is not the brook that ends
+// there.
+func (g *ground) runningOn(f book.FeatureDrawn, line []scene.Point) []scene.Point {
+	last := len(line) - 1
+	if last < 1 || line[0] == line[last] {
+		return line
+	}
+	inside := g.r.Drawn(g.yard.Yard).Inset(edgeNear)
+	on := func(drawn book.Point, end, before scene.Point) []scene.Point {
+		way := end.Sub(before)
+		long := math.Hypot(way.X, way.Y)
+		if long == 0 || inside.Contains(state.OnGround(drawn)) {
+			return nil
+		}
+		return []scene.Point{end.Add(way.Mul((g.frame.W + g.frame.H) / long))}
+	}
+	return slices.Concat(on(f.Points[0], line[0], line[1]), line, on(f.Points[len(f.Points)-1], line[last], line[last-1]))
 }
 
 // featureNames writes the names of what is drawn, where they hide nothing.

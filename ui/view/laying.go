@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"slices"
 
-	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -13,7 +12,7 @@ import (
 type layingDraw struct {
 	*sheet
 	is     *state.LayoutSheet
-	steady map[book.StandID]int // the side of each stand on which its letter lies
+	steady steadyLetters // where the letters of its stands lie
 	state.LayingAreas
 }
 
@@ -25,7 +24,7 @@ func (p *sheet) layoutRoom() {
 		p.days()
 		return
 	}
-	d := &layingDraw{sheet: p, is: is, steady: map[book.StandID]int{}, LayingAreas: p.s.LayingAreas()}
+	d := &layingDraw{sheet: p, is: is, LayingAreas: p.s.LayingAreas()}
 	p.rect(p.l.Main, scene.Ground)
 	if !d.Turns.Empty() {
 		d.layingTurns()

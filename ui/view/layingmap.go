@@ -29,7 +29,7 @@ func (d *layingDraw) layoutMap(frame scene.Area, side *state.LayoutSide, tried b
 		r: d.reading, stand: side.Standing, dark: d.is.Shades,
 	}
 	m := &layoutMap{ground: g, side: side, front: frontsOf(side.Layout), most: g.mostLid(), tried: tried, chosen: d.s.Selection}
-	g.wear, g.steady = m.worn, d.steady
+	g.wear, g.steady = m.worn, &d.steady
 	tag := scene.Tag{Ref: state.TodayGround}
 	if tried {
 		tag.Ref = state.TryGround
@@ -42,6 +42,7 @@ func (d *layingDraw) layoutMap(frame scene.Area, side *state.LayoutSide, tried b
 		edge = stroke(scene.Pen, 1)
 	}
 	d.add(scene.Rect{Area: frame, Stroke: edge})
+	d.layingScale(frame)
 }
 
 // front is a nuc of a layout and its stand.
@@ -79,7 +80,6 @@ func (m *layoutMap) draw() {
 	m.arrows()
 	m.frontMarks()
 	m.standNames(spots)
-	m.scale()
 	if m.tried {
 		m.pointedAt()
 		m.drawing()

@@ -163,7 +163,32 @@ func TestLettersOfATryOutAreSteady(t *testing.T) {
 	}
 }
 
-// Scale and north are on each map, what a dot is over the try-out, whatever the size.
+// The letters of all stands of four lie amid their lids, or all beside their stands, in
+// both maps.
+func TestLettersOfALayoutLieAlike(t *testing.T) {
+	amid := map[bool]int{} // windows in which they do
+	for _, size := range layoutSizes {
+		s := filled(t, "layout")
+		s.Width, s.Height, s.Text = size[0], size[1], size[2]
+		lay := map[bool]int{}
+		a := s.LayingAreas()
+		for _, w := range texts(t, window(s), s.Size()) {
+			if letter := w.Text.Text; (w.clip == a.Try || w.clip == a.Now) && len(letter) == 1 && letter[0] >= 'A' && letter[0] <= 'M' {
+				lay[w.Text.Middle]++
+			}
+		}
+		if len(lay) != 1 || lay[true]+lay[false] < 12 {
+			t.Errorf("%v: %d letters lie amid the lids, %d beside", size, lay[true], lay[false])
+		}
+		amid[lay[true] > 0]++
+	}
+	if len(amid) != 2 {
+		t.Errorf("no size of window has room beside, or all have: %v", amid)
+	}
+}
+
+// Scale and north are under each map, where they hide nothing of its ground, what a dot is
+// over the try-out, whatever the size.
 func TestAMapOfALayoutHasItsScale(t *testing.T) {
 	metres := regexp.MustCompile(`^\d+ m`)
 	for _, size := range layoutSizes {
@@ -172,8 +197,11 @@ func TestAMapOfALayoutHasItsScale(t *testing.T) {
 		a := s.LayingAreas()
 		scales, dots := map[scene.Area]int{}, 0
 		for _, w := range texts(t, window(s), s.Size()) {
-			if metres.MatchString(w.Text.Text) {
-				scales[w.clip]++
+			for _, frame := range []scene.Area{a.Now, a.Try} {
+				under := scene.Area{X: frame.X, Y: frame.Bottom(), W: frame.W, H: 24}
+				if metres.MatchString(w.Text.Text) && !frame.Empty() && (under.Contains(w.At) || frame.Contains(w.At)) {
+					scales[frame] += map[bool]int{true: 1, false: 100}[under.Contains(w.At)]
+				}
 			}
 			dots += map[bool]int{true: 1}[strings.HasSuffix(w.Text.Text, "today") && w.At.Y > a.Tools.Bottom() && w.At.Y < a.Try.Y && w.At.X > a.Try.X && w.At.X < a.Try.Right()]
 		}

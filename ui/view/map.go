@@ -21,7 +21,7 @@ type ground struct {
 	stand   []state.Standing                           // what stands there
 	wear    func(n *state.Nuc, on *spot, l *scene.Lid) // what a lid has otherwise; nil: nothing
 	sized   func(*state.Standing) (float64, bool)      // how large its lids are, where that is settled; nil: nowhere
-	steady  map[book.StandID]int                       // on which side letters are to lie, and lay; nil: where most have room
+	steady  *steadyLetters                             // where letters are to lie, and lay; nil: where most have room
 	dark    []yard.Shadow                              // nil: as on a usual morning
 	figures bool                                       // lids are large enough for figures
 	hollow  bool                                       // lids are too small for the hatch of what nobody saw
@@ -189,12 +189,12 @@ func (g *ground) wind() (float64, bool) {
 	return g.yard.Weather[g.r.Day].Wind.Get()
 }
 
-func (g *ground) north(c scene.Point) {
+func (p *sheet) north(c scene.Point) {
 	const h = 22.0
 	tip, notch := at(c.X, c.Y-h/2), at(c.X, c.Y+h/2-6)
-	g.add(scene.Poly{Points: []scene.Point{tip, at(c.X+6, c.Y+h/2), notch}, Fill: scene.Ink},
+	p.add(scene.Poly{Points: []scene.Point{tip, at(c.X+6, c.Y+h/2), notch}, Fill: scene.Ink},
 		scene.Poly{Points: []scene.Point{tip, at(c.X-6, c.Y+h/2), notch}, Stroke: stroke(scene.Ink, 1)})
-	g.text(c.X+9, c.Y+4, "N", ink(12).semi())
+	p.text(c.X+9, c.Y+4, "N", ink(12).semi())
 }
 
 // reasonLine says what the pointer is over, below the map.

@@ -94,40 +94,64 @@ func (g *ground) standNames(spots []spot) {
 const plateNamed = 18.0
 
 // letters writes the letters of stands that are no rows, all on the side where most
-// have room, the others where they have it; on a map with steady sides where they lay.
+// have room, the others where they have it; on maps that are compared as [steadyLetters]
+// have it.
 func (g *ground) letters(homes *claims, stands []*spot, f font) {
 	best := g.bestSide(homes, stands, f)
-	for _, s := range stands {
-		all := g.letterPlaces(s, f)
-		order := []int{best}
-		if side, lay := g.steady[s.Stand.Stand]; lay {
-			order[0] = side
-		}
-		for i := range all {
-			order = append(order, i)
-		}
-		order = slices.DeleteFunc(order, func(i int) bool {
-			return !g.own(homes, s, all[i], f) || g.steady != nil && i%(2*letterSides) >= letterSides && !s.askew()
-		})
-		at := func(i int) scene.Area { return nameBox(all[i], g.width(s.Letter, f), f) }
-		i := slices.IndexFunc(order, func(i int) bool { return g.free(at(i)) })
-		within := s.lid >= letterLid || g.steady != nil && s.lid >= mapLidLeast
-		if i < 0 && (g.steady == nil || !within) {
-			i = slices.IndexFunc(order, func(i int) bool { return g.clear(at(i)) })
-		}
-		switch {
-		case i >= 0:
-			box := g.write(s.Letter, f, all[order[i]])
-			g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
-			if _, lay := g.steady[s.Stand.Stand]; g.steady != nil && !lay {
-				g.steady[s.Stand.Stand] = order[i]
-			}
-		case within:
+	if g.steady.settle(func() bool { return g.roomForAll(homes, stands, f) }) {
+		for _, s := range stands {
 			g.letterWithin(s, f)
-		default:
-			g.smallLetter(homes, s)
+		}
+		return
+	}
+	for _, s := range stands {
+		g.letter(homes, s, f, best)
+	}
+}
+
+// letter writes the letter of a stand beside it, on the side where it lay or on the best
+// that has room; amid its lids or small where none has.
+func (g *ground) letter(homes *claims, s *spot, f font, best int) {
+	all := g.letterPlaces(s, f)
+	order := append([]int{g.steady.side(s, best)}, g.sides(homes, s, f)...)
+	order = slices.DeleteFunc(order, func(i int) bool { return !g.own(homes, s, all[i], f) })
+	at := func(i int) scene.Area { return nameBox(all[i], g.width(s.Letter, f), f) }
+	i := slices.IndexFunc(order, func(i int) bool { return g.free(at(i)) })
+	if i < 0 {
+		i = slices.IndexFunc(order, func(i int) bool { return g.clear(at(i)) })
+	}
+	switch {
+	case i >= 0:
+		box := g.write(s.Letter, f, all[order[i]])
+		g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
+		g.steady.lies(s, order[i])
+	case s.lid >= letterLid:
+		g.letterWithin(s, f)
+	default:
+		g.smallLetter(homes, s)
+	}
+}
+
+// sides are those of a stand's places for its letter that are its own. On maps that are
+// compared one at a corner is for a stand on its corner alone.
+func (g *ground) sides(homes *claims, s *spot, f font) (own []int) {
+	for i, c := range g.letterPlaces(s, f) {
+		if corner := i%(2*letterSides) >= letterSides; (!corner || g.steady == nil || s.askew()) && g.own(homes, s, c, f) {
+			own = append(own, i)
 		}
 	}
+	return own
+}
+
+// roomForAll tells whether each of the stands has room for its letter beside it, or is too
+// small for one amid its lids.
+func (g *ground) roomForAll(homes *claims, stands []*spot, f font) bool {
+	return !slices.ContainsFunc(stands, func(s *spot) bool {
+		places := g.letterPlaces(s, f)
+		return s.lid >= mapLidLeast && !slices.ContainsFunc(g.sides(homes, s, f), func(i int) bool {
+			return g.free(nameBox(places[i], g.width(s.Letter, f), f))
+		})
+	})
 }
 
 // smallLetter writes the letter of a stand where all is full: as small as text may be
