@@ -105,3 +105,26 @@ func TestCopyReplacesNothing(t *testing.T) {
 	journaltest.Same(t, c, some)
 	sane(t, c)
 }
+
+// TestACopyThatLacksEntriesIsNone: a copy that reads back sound and has fewer entries than
+// the book is taken away again, and none stands under its name. Here another program has
+// put a view in the place of the table, which gives one entry twice under the book's own
+// name.
+func TestACopyThatLacksEntriesIsNone(t *testing.T) {
+	path := written(t)
+	raw(t, path, `DROP TRIGGER entry_is_never_changed; DROP TRIGGER entry_is_never_deleted;
+		ALTER TABLE entry RENAME TO entries;
+		CREATE VIEW entry AS SELECT * FROM entries
+		UNION ALL SELECT entries.* FROM entries, pragma_database_list WHERE id = 1 AND file LIKE '%summer.lidmark'`)
+	b, err := Open(path, Options{})
+	check(t, err)
+	defer func() { check(t, b.Close()) }()
+	to := filepath.Join(t.TempDir(), "copy.lidmark")
+	const want = "the copy has 200 of 201 entries"
+	if err := b.Copy(t.Context(), to); err == nil || !strings.Contains(err.Error(), want) {
+		t.Errorf("got %v, want %q", err, want)
+	}
+	if got := listed(t, filepath.Dir(to)); got != "" {
+		t.Errorf("there is left: %s", got)
+	}
+}

@@ -6,6 +6,8 @@ import (
 	"strconv"
 	"strings"
 	"time"
+	"unicode"
+	"unicode/utf8"
 
 	"github.com/gofrs/flock"
 )
@@ -80,7 +82,7 @@ func readHolder(file string) (Holder, error) {
 	text := make([]byte, 512)
 	n, _ := f.ReadAt(text, holderStart)
 	fields := strings.Split(strings.TrimSpace(string(text[:n])), "\t")
-	if len(fields) != 3 {
+	if len(fields) != 3 || !utf8.ValidString(fields[1]) || strings.ContainsFunc(fields[1], unicode.IsControl) {
 		return Holder{}, fmt.Errorf("lock file: nobody is named")
 	}
 	pid, err := strconv.Atoi(fields[0])

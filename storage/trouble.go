@@ -132,7 +132,10 @@ func troubleOf(err error) Trouble {
 }
 
 // sqliteTroubles are the primary result codes that tell a trouble of the file.
+// What is asked of SQLite is always the same, so that what it cannot make sense of
+// is the file.
 var sqliteTroubles = map[int]Trouble{
+	lib.SQLITE_ERROR:    Damaged,
 	lib.SQLITE_BUSY:     Locked,
 	lib.SQLITE_LOCKED:   Locked,
 	lib.SQLITE_READONLY: ReadOnlyFolder,
