@@ -3,6 +3,7 @@ package state
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -145,6 +146,9 @@ func noKeepLayout(s State) string {
 	}
 	if s.unchanged() {
 		return "it is kept as it stands"
+	}
+	if slices.ContainsFunc(s.LayoutSheet().Kept, func(k KeptLayout) bool { return strings.EqualFold(k.Name, s.Laying.Name) }) {
+		return "another try-out is called “" + s.Laying.Name + "”: choose a name that none has"
 	}
 	return ""
 }
@@ -329,15 +333,28 @@ func (s State) nudged(key string) State {
 	return s.stoodSo(s.Laying.Try.Moved(s.Laying.Pick, by[0], by[1]))
 }
 
-// layoutKept writes the try-out down.
+// layoutKept writes the try-out down; under another name than it was kept beside the one
+// that has that name.
 func (s State) layoutKept() (State, []Effect) {
+	words := "kept try-out “" + s.Laying.Name + "”"
+	if old := s.renamed(); old != "" {
+		words += " beside “" + old + "”"
+	}
 	s, fact := s.keptLayout()
-	return s.layoutWritten("kept try-out “"+s.Laying.Name+"”", fact)
+	return s.layoutWritten(words, fact)
 }
 
-// keptLayout is the try-out as a fact, with an id if it has none yet.
+// renamed is the name under which the book has the try-out, where that is another one.
+func (s State) renamed() string {
+	if t := s.LayoutSheet(); t != nil && t.InBook != nil && t.InBook.Name != s.Laying.Name {
+		return t.InBook.Name
+	}
+	return ""
+}
+
+// keptLayout is the try-out as a fact, with an id if under this name it has none yet.
 func (s State) keptLayout() (State, book.LayoutTried) {
-	if s.Laying.ID.IsZero() {
+	if s.Laying.ID.IsZero() || s.renamed() != "" {
 		s.Pen.IDs.Deed()
 		id := book.LayoutID(s.Pen.IDs.Next())
 		s = s.laid(func(l *Laying) { l.ID = id })
@@ -358,7 +375,7 @@ func (s State) layoutPlanned() (State, []Effect) {
 }
 
 func (s State) layoutDropped() (State, []Effect) {
-	l := s.Laying
+	l, name := s.Laying, s.LayoutSheet().InBook.Name
 	s = s.tryAnew().laid(func(l *Laying) { l.ID = book.LayoutID{} })
-	return s.layoutWritten("threw away try-out “"+l.Name+"”", book.LayoutDropped{Layout: l.ID, Yard: l.Yard})
+	return s.layoutWritten("threw away try-out “"+name+"”", book.LayoutDropped{Layout: l.ID, Yard: l.Yard})
 }

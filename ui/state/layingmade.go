@@ -91,6 +91,8 @@ func (s State) LayoutStatus() string {
 		return "The plan from " + t.InBook.From.Short()
 	case s.unchanged():
 		return "Kept, not yet the plan"
+	case s.renamed() != "":
+		return "Not kept under this name; “" + s.renamed() + "” stays as it was kept"
 	case t.InBook.Planned():
 		return "Changed since it was made the plan from " + t.InBook.From.Short()
 	}

@@ -80,6 +80,32 @@ func TestATryOutKeptIsSaid(t *testing.T) {
 	}
 }
 
+// A try-out that was kept and is called otherwise is kept beside it: both are there, and
+// no two have one name.
+func TestAnotherNameKeepsBoth(t *testing.T) {
+	w := layingOut(t)
+	call := func(name string) { w.tap(state.FieldNamed(state.LayoutName), 0).write(name).press("Enter") }
+	names := func() (all []string) {
+		for _, l := range w.Present().View.Layouts(w.Laying.Yard) {
+			all = append(all, l.Name)
+		}
+		return all
+	}
+	w.tap(state.TriedStand(w.standOf("A").Stand), 0).press("]").run("keep layout").settle()
+	call("by the hedge")
+	if says := w.LayoutStatus(); says != "Not kept under this name; “try-out 1” stays as it was kept" {
+		t.Errorf("called otherwise: %q", says)
+	}
+	w.run("keep layout").settle()
+	if all := names(); !slices.Equal(all, []string{"by the hedge", "try-out 1"}) || w.undoSays() != "kept try-out “by the hedge” beside “try-out 1”" {
+		t.Errorf("kept are %q, undo %q", all, w.undoSays())
+	}
+	call("try-out 1")
+	if c, _ := state.CommandNamed("keep layout"); c.Reason(w.State) != "another try-out is called “try-out 1”: choose a name that none has" {
+		t.Errorf("under a name that another has: %q", c.Reason(w.State))
+	}
+}
+
 // What changes nothing is no step, and each step is named.
 func TestStepsOfATryOutAreNamed(t *testing.T) {
 	w := layingOut(t)

@@ -34,6 +34,8 @@ func layouts(t *testing.T) []situation {
 	none := *bare.Laying
 	none.Try.Stands = nil
 	bare.Laying = &none
+	another := picked("A").press("]").run("keep layout").settle().run("new layout")
+	another.tap(state.FieldNamed(state.LayoutName), 0).write("try-out 1").press("Enter")
 	return []situation{
 		{"a layout", layingOut(t).State},
 		{"a layout without a stand", bare},
@@ -45,6 +47,7 @@ func layouts(t *testing.T) []situation {
 		{"a layout, more boxes that are no number", wrong.State},
 		{"a layout, work under way", layingOut(t).send(state.Working{Words: "copying hill", Share: 0.4}).State},
 		{"a layout that was kept", picked("A").press("]").run("keep layout").settle().State},
+		{"a layout called as another is", another.State},
 		{"a layout that is the plan", picked("A").press("]").run("plan layout").settle().State},
 		{"a layout, a ground that the book has", layingOut(t).broughtGround().State},
 		{"a layout, a hedge to be drawn", layingOut(t).run("draw hedge").State},
