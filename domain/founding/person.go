@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 	"time"
+	"unicode"
 
 	"lidmark/domain/book"
 )
@@ -26,8 +27,19 @@ func Person(text string, id book.PersonID) (book.PersonDescribed, error) {
 	case at == 0:
 		return book.PersonDescribed{}, fmt.Errorf("a person needs a name, write it like Ida")
 	}
+	for i, w := range words[:at] {
+		if isHours(w) || i == 0 && !hasLetter(w) {
+			return book.PersonDescribed{}, fmt.Errorf("%q is no name: write a name, then the weekdays with their hours, like Ida Mon-Fri 18:30-20:30", w)
+		}
+	}
 	return book.PersonDescribed{Person: id, Name: strings.Join(words[:at], " "), Free: free}, nil
 }
+
+// isHours tells whether a word of figures is meant as hours of a day, like "-9" and
+// "18:00-20:00".
+func isHours(word string) bool { return !hasLetter(word) && strings.ContainsAny(word, ":-–0123456789") }
+
+func hasLetter(word string) bool { return strings.ContainsFunc(word, unicode.IsLetter) }
 
 // FreeHours reads the hours in which somebody is free, by weekday: "Mon-Fri
 // 18:30-20:30 Sat and Sun 8-18". No text is no hours told.

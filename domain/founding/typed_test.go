@@ -60,7 +60,7 @@ func TestPerson(t *testing.T) {
 	if p.Free[time.Monday] != want || p.Free[time.Friday] != want || p.Free[time.Sunday].Minutes() != 16*60 {
 		t.Errorf("free hours = %v", p.Free)
 	}
-	for _, text := range []string{"", " , ", "Ida Mon", "Ida Mon-Fri soon", "Ida Mon 20:00-18:00", "Ida Mon 8:00-9:00 later 9:00-10:00"} {
+	for _, text := range []string{"", " , ", "Ida Mon", "Ida Mon-Fri soon", "Ida Mon 20:00-18:00", "Ida Mon 8:00-9:00 later 9:00-10:00", "-9 18:00", "Ida 18:30-20:30", "Ida 9", "9 Mon 8-9", "Ida -"} {
 		if p, err := founding.Person(text, id); err == nil {
 			t.Errorf("Person(%q) = %+v, want an error", text, p)
 		}

@@ -55,18 +55,30 @@ const (
 	numberWordGap = 16.0
 )
 
-// flow lays words into rows as wide as an area, from 0 down, and tells how high
-// they are with air above and below.
+// flow lays words into as few rows as an area needs, all about as long, so that no
+// word is left alone in the last, from 0 down. It tells how high they are with air
+// above and below.
 func flow(all []NumberWord, a scene.Area) float64 {
-	x, y := a.X+Edge, numberWordAir
+	const less = 8.0
+	to := a.Right() - Edge
+	high := flowTo(all, a.X+Edge, to)
+	for flowTo(all, a.X+Edge, to-less) == high && to > a.X+less {
+		to -= less
+	}
+	return flowTo(all, a.X+Edge, to)
+}
+
+// flowTo lays words into rows between two edges.
+func flowTo(all []NumberWord, from, to float64) float64 {
+	x, y := from, numberWordAir
 	for i := range all {
 		weight := scene.SemiBold
 		if all[i].Ref == (scene.Ref{}) {
 			weight = scene.Regular
 		}
 		w := Reckoner{}.Width(all[i].Word, 13, weight)
-		if x+w > a.Right()-Edge && x > a.X+Edge {
-			x, y = a.X+Edge, y+numberWordRow
+		if x+w > to && x > from {
+			x, y = from, y+numberWordRow
 		}
 		all[i].Area = scene.Area{X: x, Y: y, W: w, H: numberWordRow}
 		x += w + numberWordGap

@@ -20,13 +20,12 @@ func (p *sheet) daySide(a scene.Area) {
 		plan := p.s.Reading().Plan()
 		y := a.Y + 30
 		p.fit(x, y, longDay(p.s.Looked()), ink(20).semi(), a.Right()-8)
-		said, more := p.workWords()
 		y += 30
-		p.fit(x, y, said, ink(14), x+all)
-		p.fit(x, y+scene.LineHeight(13), more, ink2(13), x+all) // its line is kept on every day
+		p.fit(x, y, p.workWords(), ink(14), x+all)
+		p.moreWords(x, y+scene.LineHeight(13)+2, x+w) // its line is kept on every day
 		top := y + scene.LineHeight(13) + 14
 		p.timeBar(scene.Area{X: x, Y: top, W: w, H: 16})
-		y = top + 16 + 60
+		y = top + 16 + 44
 		body := a.Bottom() - sideFoot
 		kit := scene.Area{X: x, W: w}
 		if beside := x + w + 1.5*state.Edge; a.Right()-beside > w*0.75 {
@@ -172,12 +171,24 @@ type dayTime struct {
 	done, left, free float64
 	told             bool
 	home             string
+	underWay         bool
 }
+
+// all is the time there is, with what is done.
+func (t dayTime) all() float64 {
+	if t.underWay {
+		return t.free + t.done // the time there is, is what is left of it
+	}
+	return t.free
+}
+
+// over is what of the work the day has no time for.
+func (t dayTime) over() float64 { return max(0, t.done+t.left-t.all()) }
 
 func (p *sheet) dayTime() dayTime {
 	r := p.s.Reading()
 	plan := r.Plan()
-	t := dayTime{done: r.DoneMinutes(), left: plan.Minutes, free: plan.Free, told: plan.Told}
+	t := dayTime{done: r.DoneMinutes(), left: plan.Minutes, free: plan.Free, told: plan.Told, underWay: r.UnderWay}
 	home := plan.Home
 	if less := p.s.DayPage.Less; less.On() {
 		t.done, t.told = 0, true
@@ -192,25 +203,68 @@ func (p *sheet) dayTime() dayTime {
 	return t
 }
 
-// workWords says how long the day's work is and how much time there is, and in a
-// second line what is done of it, or ahead what of it is best done on this day, as
-// the ribbon shows it.
-func (p *sheet) workWords() (said, more string) {
+// workWords says how long the day's work is and how much time there is.
+func (p *sheet) workWords() string {
 	t := p.dayTime()
 	if p.s.DayPage.Less.Nobody {
-		return minutes(t.left) + " of work cannot wait", "and nobody comes"
+		return minutes(t.left) + " of work cannot wait"
 	}
-	said = minutes(t.left) + " of work"
+	said := minutes(t.left) + " of work"
 	if t.done > 0 {
-		said, more = minutes(t.left)+" left", minutes(t.done)+" done"
+		said = minutes(t.left) + " left"
 	}
-	if over := p.s.Reading().HoursOver() && !p.s.DayPage.Less.On(); t.told && !over { // that none is left stands below the bar
+	if over := p.s.Reading().HoursOver() && !p.s.DayPage.Less.On(); t.told && !over { // that none is left stands above the bar
 		said += ", " + minutes(t.free) + " of time"
 	}
-	if p.s.Ahead() {
-		more = minutes(p.s.Present().WorkOn(p.s.Looked()).Minutes) + " best on this day, the rest left over"
+	return said
+}
+
+// moreWords says what is done of the work and when it ends, or ahead what of it is best
+// done on that day, as the ribbon shows it; and at the right what there is no time for.
+func (p *sheet) moreWords(x, y, to float64) {
+	t := p.dayTime()
+	if t.told {
+		tone, _ := p.alarm()
+		to = p.right(to, y, p.overWords(t), ink(13).semi().as(tone)) - 8
 	}
-	return said, more
+	done := ""
+	if t.done > 0 {
+		done = minutes(t.done) + " done"
+	}
+	both := done + ", " + t.home
+	if done == "" || t.home == "" {
+		both = done + t.home
+	}
+	says := []string{both, t.home, done}
+	switch {
+	case p.s.DayPage.Less.Nobody:
+		says = []string{"and nobody comes"}
+	case p.s.Ahead():
+		best := minutes(p.s.Present().WorkOn(p.s.Looked()).Minutes) + " best on this day"
+		says = []string{best + ", the rest left over", best}
+	}
+	for _, said := range says {
+		if p.width(said, ink2(13)) <= to-x {
+			p.text(x, y, said, ink2(13))
+			return
+		}
+	}
+}
+
+// overWords says how much of the work the day has no time for.
+func (p *sheet) overWords(t dayTime) string {
+	switch over := t.over(); {
+	case p.s.Reading().HoursOver() && !p.s.DayPage.Less.On():
+		return "no time left today"
+	case t.free == 0 && p.s.DayPage.Less.Nobody:
+		return ""
+	case t.free == 0:
+		return "nobody is free"
+	case over > 0:
+		return minutes(over) + " over"
+	default:
+		return ""
+	}
 }
 
 // timeBar draws what is done, what is left and the time there is, where somebody
@@ -221,33 +275,17 @@ func (p *sheet) timeBar(a scene.Area) {
 		return
 	}
 	tone, tint := p.alarm()
-	all, free := t.done+t.left, t.free
-	if p.s.Reading().UnderWay {
-		free += t.done // the time there is, is what is left of it
-	}
+	all, free := t.done+t.left, t.all()
 	k := a.W / max(all, free, 1)
 	p.add(scene.Rect{Area: a, Fill: scene.Off})
 	p.rect(scene.Area{X: a.X, Y: a.Y, W: min(all, free) * k, H: a.H}, scene.Ink2)
-	over := max(0, all-free)
-	if over > 0 {
+	if over := t.over(); over > 0 {
 		p.add(scene.Rect{
 			Area: scene.Area{X: a.X + free*k, Y: a.Y, W: over * k, H: a.H}, Fill: tint,
 			Hatch: scene.Hatch{Role: tone, Pitch: 5, Weight: 1.4}, Stroke: stroke(tone, 1.01),
 		})
 	}
 	p.rect(scene.Area{X: a.X, Y: a.Y, W: t.done * k, H: a.H}, scene.Good)
-	word := minutes(over) + " over"
-	if over == 0 {
-		word = ""
-	}
-	switch {
-	case p.s.Reading().HoursOver() && !p.s.DayPage.Less.On():
-		word = "no time left today"
-	case t.free == 0:
-		word = "nobody is free"
-	}
-	p.right(a.Right(), a.Y+36, word, ink(13).semi().as(tone))
-	p.text(a.X, a.Y+36, t.home, ink2(13))
 	edge := a.X + free*k
 	p.add(scene.Line{From: at(edge, a.Y-4), To: at(edge, a.Bottom()+6), Stroke: stroke(scene.Ink, 2)})
 }

@@ -49,10 +49,10 @@ func (d lateDraw) curves(a scene.Area) {
 	d.curveNames(g, a.X+wide)
 }
 
-// night shades the hours of the dark. When the sun sets in a yard is not known;
-// 21 to 5 is common practice, no source.
+// night shades the hours of the dark, and thickens the axis there: the shade is pale.
+// When the sun sets in a yard is not known; 21 to 5 is common practice, no source.
 func (d lateDraw) night(g hourPlot) {
-	const dusk, dark = 21, 8
+	const dusk, dark, thick = 21, 8, 4
 	day := d.r().DayOf(d.Now) - 1
 	for ; ; day++ {
 		from := day.At(dusk, 0, d.zone)
@@ -65,26 +65,31 @@ func (d lateDraw) night(g hourPlot) {
 		}
 		box := scene.Area{X: g.x(a), Y: g.Y, W: g.x(b) - g.x(a), H: g.H}
 		d.add(scene.Rect{Area: box, Fill: scene.Sunk, Clear: 0.45})
+		d.rect(scene.Area{X: box.X, Y: box.Bottom() - thick, W: box.W, H: thick}, scene.Bar)
 		d.nightWord(g, box)
 	}
 }
 
 // nightWord names the night at its foot, beside the lines of the hours.
 func (d lateDraw) nightWord(g hourPlot, box scene.Area) {
-	const word = "night"
+	const word, near = "night", 3.0
 	w := d.width(word, ink2(12))
 	lines := []time.Time{d.First, d.Next}
 	for i := range calendar.Day(3) {
 		lines = append(lines, (d.r().DayOf(d.Now) + i).Start(d.zone))
 	}
-	for _, x := range []float64{box.X + 8, box.Centre().X - w/2, box.Right() - w - 8} {
-		clear := x >= box.X+4 && x+w <= box.Right()-4
+	from := []float64{box.X + 8, box.X + near, box.Right() - w - 8}
+	for _, t := range lines {
+		from = append(from, g.x(t.Sub(d.Now).Hours())+near+1)
+	}
+	for _, x := range from {
+		clear := x >= box.X+near && x+w <= box.Right()-near
 		for _, t := range lines {
 			at := g.x(t.Sub(d.Now).Hours())
-			clear = clear && (at < x-4 || at > x+w+4)
+			clear = clear && (at < x-near || at > x+w+near)
 		}
 		if clear {
-			d.text(x, g.Bottom()-8, word, ink2(12))
+			d.text(x, g.Bottom()-10, word, ink2(12))
 			return
 		}
 	}
@@ -132,7 +137,7 @@ func (d lateDraw) grid(g hourPlot) {
 }
 
 // band draws how far the curve of doing nothing moves if the clock of the whole
-// batch is off by its usual error.
+// batch is off by its usual error. Its edge is drawn, for its fill is pale.
 func (d lateDraw) band(g hourPlot) {
 	i := slices.IndexFunc(d.Curves, func(c rules.LateCurve) bool { return c.Way == bee.Wait })
 	if i < 0 {
@@ -145,7 +150,7 @@ func (d lateDraw) band(g hourPlot) {
 		low = append(low, at(g.x(float64(h)), g.y(state.KeptAt(kept, float64(h)+d.Spread))))
 	}
 	slices.Reverse(low)
-	d.add(scene.Poly{Points: append(up, low...), Fill: scene.Sunk})
+	d.add(scene.Poly{Points: append(up, low...), Fill: scene.Sunk, Stroke: stroke(scene.Bar, 1)})
 }
 
 // curve draws one way out.

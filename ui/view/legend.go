@@ -100,9 +100,14 @@ const foldedGap = 12.0
 // and nothing of boxes that are empty, nor of what no nuc is in.
 func (p *sheet) lineLegend(a scene.Area, yard book.YardID) {
 	var first, rest []state.LegendEntry
-	for _, e := range p.s.Legend(yard) {
+	all := p.s.Legend(yard)
+	held := slices.ContainsFunc(all, func(e state.LegendEntry) bool {
+		return e.Sign == state.ConditionSign && e.Condition != book.Empty && e.N > 0
+	})
+	for _, e := range all {
 		switch {
 		case e.Sign == state.ConditionSign && e.Condition == book.Empty, e.Counts() && e.N == 0:
+		case e.Sign == state.UnseenSign && !held: // an empty nuc has no hatch
 		case e.Sign == state.NeedSign, e.Sign == state.ConditionSign && e.Condition.Trouble():
 			first = append(first, e)
 		default:

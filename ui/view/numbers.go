@@ -53,7 +53,8 @@ func (p *sheet) numbers() {
 	p.clipped(body, scene.Tag{}, func() {
 		for i, n := range lines {
 			row := scene.Area{X: a.X, Y: body.Y + float64(i)*state.NumberRow - offset, W: a.W, H: state.NumberRow}
-			if row.Bottom() > body.Y && row.Y < body.Bottom() {
+			alone := n.Head != "" && row.Bottom()+row.H > body.Bottom()+1 // its first number is not in sight
+			if row.Bottom() > body.Y && row.Y < body.Bottom() && !alone {
 				p.numberLine(n, row, c)
 			}
 		}

@@ -42,24 +42,24 @@ func (d *stepDraw) pictureBatch(a scene.Area) {
 
 const laneTall = 96.0
 
-// laneDays draws the days above a lane: months, Mondays, today.
+// laneDays draws the days above a lane: today, months, Mondays. No line crosses the
+// row of dates, where days are narrower than their numbers.
 func (p *sheet) laneDays(r state.Ribbon, y, high float64) {
+	const dates, below = 18.0, 34.0
+	today := scene.Area{X: r.Left(p.s.Today()), Y: y + below, W: r.Column, H: high - below}
+	p.rect(today, scene.Sunk)
 	for day := r.First; day <= r.Last(); day++ {
 		_, month, number := day.Date()
 		x := r.Left(day)
-		if number == 1 || day == r.First {
-			if number == 1 {
-				p.rule(x, y, x, y+high, scene.Rule)
-			}
-			if r.Last().Sub(day) > 6 && !(day == r.First && number > 24) {
-				p.text(x+4, y+14, month.String(), ink(12).semi())
-			}
+		if number == 1 {
+			p.rule(x, y, x, y+dates, scene.Rule)
+			p.rule(x, y+below, x, y+high, scene.Rule)
+		}
+		if (number == 1 || day == r.First && number <= 24) && r.Last().Sub(day) > 6 {
+			p.text(x+4, y+14, month.String(), ink(12).semi())
 		}
 		if half := 8.0; day.Weekday() == time.Monday && r.At(day)-half >= r.Left(r.First) {
 			p.centre(r.At(day), y+29, fmt.Sprint(number), ink2(12))
-		}
-		if day == p.s.Today() {
-			p.rect(scene.Area{X: x, Y: y + 18, W: r.Column, H: high - 18}, scene.Sunk)
 		}
 	}
 }

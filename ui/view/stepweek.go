@@ -21,25 +21,32 @@ func (d *stepDraw) pictureWeek(a scene.Area) {
 	const names = 44.0
 	grid := scene.Area{X: a.X + names, Y: y + 26, W: a.W - names, H: min(a.Bottom()-y-26-40-24*float64(len(people)), 480)}
 	hour := grid.H / (weekTill - weekFrom)
-	d.add(scene.Rect{Area: grid, Fill: scene.Panel, Stroke: stroke(scene.Rule, 1)})
+	wide := grid.W / 7
+	days := make([]scene.Area, 7)
+	d.rect(grid, scene.Panel)
+	for i := range days {
+		days[i] = scene.Area{X: grid.X + float64(i)*wide, Y: grid.Y, W: wide, H: grid.H}
+		if day := d.weekday(i); day == time.Saturday || day == time.Sunday {
+			d.rect(days[i], scene.Ground)
+		}
+	}
 	for h := weekFrom; h <= weekTill; h += 2 {
 		at := grid.Y + float64(h-weekFrom)*hour
 		d.rule(grid.X, at, grid.Right(), at, scene.Hair)
 		d.right(grid.X-8, at+4, fmt.Sprintf("%d:00", h), ink2(12))
 	}
-	wide := grid.W / 7
-	for i := range 7 {
-		day := (d.s.Week.Day() + time.Weekday(i)) % 7
-		column := scene.Area{X: grid.X + float64(i)*wide, Y: grid.Y, W: wide, H: grid.H}
-		if day == time.Saturday || day == time.Sunday {
-			d.rect(column.Inset(1), scene.Ground)
-		}
+	d.add(scene.Rect{Area: grid, Stroke: stroke(scene.Rule, 1)})
+	for i, column := range days {
+		day := d.weekday(i)
 		d.rule(column.X, grid.Y, column.X, grid.Bottom(), scene.Rule)
 		d.centre(column.Centre().X, grid.Y-9, day.String()[:3], ink(13).medium())
 		d.freeOn(column, people, day, hour)
 	}
 	d.weekNames(scene.Area{X: grid.X, Y: grid.Bottom() + 28, W: grid.W}, people)
 }
+
+// weekday is the day in a column of the week.
+func (d *stepDraw) weekday(i int) time.Weekday { return (d.s.Week.Day() + time.Weekday(i)) % 7 }
 
 // freeOn draws the free hours of a day of the week, a bar for each person.
 func (d *stepDraw) freeOn(column scene.Area, people []*book.Person, day time.Weekday, hour float64) {
