@@ -20,7 +20,7 @@ func addYard(a *app) *cobra.Command {
 		Args:    cobra.ExactArgs(1),
 	}, func(d *desk, f finder, args []string) error {
 		if _, err := f.yard(args[0]); err == nil {
-			return fmt.Errorf("yard %s is there already", args[0])
+			return fmt.Errorf("yard %s is there already: write another name", args[0])
 		}
 		y.Yard, y.Name = book.YardID(d.ids.Next()), args[0]
 		y.Zone = cmp.Or(y.Zone, d.zone.String())

@@ -33,7 +33,7 @@ func claimCommand(a *app) *cobra.Command {
 		if claim.Of, err = f.claimed(o, n, queens); err != nil {
 			return err
 		}
-		if err := sayWhy(&claim, how, args[2:]); err != nil {
+		if err := sayWhy(&claim, o.Number, how, args[2:]); err != nil {
 			return err
 		}
 		if err := handover.CheckClaim(d.view(), claim); err != nil {
@@ -48,7 +48,7 @@ func claimCommand(a *app) *cobra.Command {
 
 // sayWhy puts the kind of a claim and what is said of it into it; words that name
 // a kind are the kind.
-func sayWhy(claim *book.Claimed, how string, why []string) error {
+func sayWhy(claim *book.Claimed, order, how string, why []string) error {
 	if how != "" {
 		if err := claim.How.UnmarshalText([]byte(how)); err != nil {
 			return fmt.Errorf("--how: %w", err)
@@ -56,7 +56,7 @@ func sayWhy(claim *book.Claimed, how string, why []string) error {
 	}
 	switch {
 	case len(why) == 0 && how == "":
-		return fmt.Errorf("say why, or with --how what kind of claim it is")
+		return fmt.Errorf("claim on order %s: nothing says what was wrong, write why, like \"dead in the cage\", or with --how what kind of claim it is", order)
 	case len(why) > 0 && (how != "" || claim.How.UnmarshalText([]byte(why[0])) != nil):
 		claim.Why = why[0]
 	}
@@ -66,7 +66,7 @@ func sayWhy(claim *book.Claimed, how string, why []string) error {
 // claimed are the queens of names, which went with an order; no more than n.
 func (f finder) claimed(o *book.Order, n int, names []string) (all []book.QueenID, err error) {
 	if len(names) > n {
-		return nil, fmt.Errorf("%s named in a claim of %d", plural(len(names), "queen"), n)
+		return nil, fmt.Errorf("claim of %s: %d are named with --queen, name no more than are claimed", plural(n, "queen"), len(names))
 	}
 	for _, name := range names {
 		q, err := f.queen(name)
@@ -74,7 +74,7 @@ func (f finder) claimed(o *book.Order, n int, names []string) (all []book.QueenI
 			return nil, err
 		}
 		if !slices.Contains(o.Handed, q.Queen) {
-			return nil, fmt.Errorf("queen %s did not go with order %s", name, o.Number)
+			return nil, fmt.Errorf("queen %s did not go with order %s: name one who did, see them with lidbook sold, or leave --queen out", name, o.Number)
 		}
 		all = append(all, q.Queen)
 	}

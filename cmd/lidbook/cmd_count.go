@@ -27,7 +27,7 @@ func countCommand(a *app) *cobra.Command {
 				facts = append(facts, f)
 			}
 			if n < 0 || n > b.Larvae {
-				err = fmt.Errorf("--%s %d: batch %d had %s", flag, n, b.Number, plural(b.Larvae, "larva"))
+				err = fmt.Errorf("--%s %d: batch %d had %s, write 0 to %d", flag, n, b.Number, plural(b.Larvae, "larva"), b.Larvae)
 			}
 		}
 		add("take", take, book.TakeCounted{Batch: b.Batch, Accepted: take})

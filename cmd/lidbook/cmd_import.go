@@ -107,7 +107,7 @@ func openText(path string) (*os.File, error) {
 
 func unread(path string, err error) error {
 	if errors.Is(err, fs.ErrNotExist) {
-		return fmt.Errorf("%s: there is no such file", path)
+		return fmt.Errorf("%s: there is no such file, check the name and its folder", path)
 	}
 	return fmt.Errorf("%s: it cannot be read (%w): check that its disk is there and that you may read it", path, errors.Unwrap(err))
 }

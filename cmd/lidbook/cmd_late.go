@@ -96,7 +96,7 @@ func (a *app) lateOfBook(v *book.View, args []string, next string) error {
 		}
 		card, ok := rules.LateDay(v, b.Batch, at)
 		if !ok {
-			return fmt.Errorf("batch %d has no cells together or on the way", b.Number)
+			return fmt.Errorf("batch %d has no cells together or on the way: name one that has, or none for all of them", b.Number)
 		}
 		cards = append(cards, card)
 	} else {

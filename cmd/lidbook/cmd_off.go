@@ -30,7 +30,7 @@ func offCommand(a *app) *cobra.Command {
 		case err2 != nil:
 			return err2
 		case to < from:
-			return fmt.Errorf("%s is before %s", to, from)
+			return fmt.Errorf("off from %s to %s: the last day is before the first, write the first one first", from, to)
 		}
 		return d.write(book.DaysOff{Person: p.Person, From: from, To: to})
 	})

@@ -8,15 +8,20 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/line"
+	"lidmark/domain/rules"
 )
 
 // yardOnly is the yard of a subject that must be one.
-func yardOnly(of book.Subject) (book.YardID, error) {
+func yardOnly(v *book.View, of book.Subject) (book.YardID, error) {
 	y, ok := of.Yard()
-	if !ok {
-		return y, fmt.Errorf("name a yard")
+	if ok {
+		return y, nil
 	}
-	return y, nil
+	var there []string
+	for yard := range v.Yards() {
+		there = append(there, yard.Name)
+	}
+	return y, fmt.Errorf("%s is no yard: name one, the book has %s", rules.Name(v, of), shortList(there))
 }
 
 func inspectedCommand(a *app) *cobra.Command {
@@ -25,8 +30,8 @@ func inspectedCommand(a *app) *cobra.Command {
 		Short:   "Write down that an inspector saw a yard",
 		Example: "  lidbook inspected \"Home Yard\" \"nothing found\"",
 		Args:    cobra.MinimumNArgs(2),
-	}, 1, func(_ *desk, of book.Subject, args []string) (book.Fact, error) {
-		y, err := yardOnly(of)
+	}, 1, func(d *desk, of book.Subject, args []string) (book.Fact, error) {
+		y, err := yardOnly(d.viewThen(), of)
 		return book.Inspected{Yard: y, Result: args[0]}, err
 	})
 }
@@ -38,7 +43,7 @@ func paperCommand(a *app) *cobra.Command {
 		Example: "  lidbook paper \"Home Yard\" \"health certificate\" 2027-07-31",
 		Args:    cobra.MinimumNArgs(3),
 	}, 2, func(d *desk, of book.Subject, args []string) (book.Fact, error) {
-		y, err := yardOnly(of)
+		y, err := yardOnly(d.viewThen(), of)
 		if err != nil {
 			return nil, err
 		}

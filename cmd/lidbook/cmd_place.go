@@ -48,19 +48,19 @@ func placeCommand(a *app) *cobra.Command {
 
 // onStand finds the stand and place that are named.
 func onStand(f finder, p *book.NucPlaced, args []string) error {
-	switch len(args) {
-	case 0:
+	if len(args) == 0 {
 		return nil
-	case 1:
-		return fmt.Errorf("stand %s: which place on it?", args[0])
 	}
 	s, err := one("stand", args[0], f.Stands(p.Yard), func(s *book.Stand) string { return s.Letter })
 	if err != nil {
 		return err
 	}
+	if len(args) == 1 {
+		return fmt.Errorf("stand %s: nothing says which place on it, write one of 1 to %d behind it", s.Letter, s.Places)
+	}
 	place, err := strconv.Atoi(args[1])
 	if err != nil || place < 1 || place > s.Places {
-		return fmt.Errorf("place %q: stand %s has places 1 to %d", args[1], s.Letter, s.Places)
+		return fmt.Errorf("place %q: stand %s has places 1 to %d, write one of them", args[1], s.Letter, s.Places)
 	}
 	p.Stand, p.Place = s.Stand, place
 	return nil

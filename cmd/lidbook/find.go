@@ -46,9 +46,9 @@ func one[T any](what, name string, all iter.Seq[T], called func(T) string) (foun
 	case n == 1:
 		return found, nil
 	case n > 1:
-		return found, fmt.Errorf("%d %ss are called %s", n, what, name)
+		return found, fmt.Errorf("%d %ss are called %s: give one of them another name first", n, what, name)
 	case len(there) == 0:
-		return found, fmt.Errorf("no %s %q: there is none in the book on that day", what, name)
+		return found, fmt.Errorf("no %s %q: there is none in the book on that day, choose a later one or add it first", what, name)
 	default:
 		return found, fmt.Errorf("no %s %q: the book has %s", what, name, shortList(there))
 	}

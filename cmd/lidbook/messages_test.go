@@ -172,6 +172,7 @@ add person 'Ida Mon 20:00-18:00'
 add person ''
 add yard Third --zone Local
 place A3 B
+place A3 A
 place A3 A 99
 inspected A3 fine
 putoff A3 'no such rule' +1

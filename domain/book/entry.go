@@ -30,7 +30,7 @@ func (id EntryID) MarshalText() ([]byte, error) { return uuid.UUID(id).MarshalTe
 func (id *EntryID) UnmarshalText(b []byte) error {
 	u, err := uuid.ParseBytes(b)
 	if err != nil {
-		return fmt.Errorf("entry id %q: not a UUID", b)
+		return fmt.Errorf("entry id %q: not a UUID, write one like 01a4ce1c-8580-7000-800e-000000000004", b)
 	}
 	*id = EntryID(u)
 	return nil

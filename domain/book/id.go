@@ -121,7 +121,7 @@ func (id *ID[K]) UnmarshalText(b []byte) error {
 	}
 	u, err := uuid.ParseBytes(b)
 	if err != nil {
-		return fmt.Errorf("id %q: not a UUID", b)
+		return fmt.Errorf("id %q: not a UUID, write one like 01a4ce1c-8580-7000-800e-000000000004", b)
 	}
 	*id = ID[K](u)
 	return nil

@@ -106,7 +106,7 @@ func TestARowJoinsWhatIsThere(t *testing.T) {
 			t.Errorf("nuc %d is not %s:\n%q", at, want, all)
 		}
 	}
-	if facts, err := (founding.Row{Names: "A1", PerBox: 1}).Facts(ids, v.HomeYard().YardDescribed.Yard, v); err == nil || err.Error() != "A1 is there already" {
+	if facts, err := (founding.Row{Names: "A1", PerBox: 1}).Facts(ids, v.HomeYard().YardDescribed.Yard, v); err == nil || err.Error() != "A1 is there already: write another name, or leave it out" {
 		t.Errorf("A1 twice = %v, %v", facts, err)
 	}
 	if _, err := (founding.Row{Names: "A1", PerBox: 1}).Facts(ids, book.YardID{1}, v); err != nil {
@@ -126,8 +126,8 @@ func TestWrongNamesTheField(t *testing.T) {
 		`zone "": no such time zone, write one like Europe/Berlin`:                                                        func(b *founding.Book) { b.Zone = "" },
 		`zone "Local": no such time zone, write one like Europe/Berlin`:                                                   func(b *founding.Book) { b.Zone = "Local" },
 		`since "2028-01-01": write a day gone by, like 2027-04-01`:                                                        func(b *founding.Book) { b.Since = "2028-01-01" },
-		`boxes "A4-A5": A4 is there already`:                                                                              row(founding.Row{Names: "A4-A5", PerBox: 1}),
-		`boxes "D1,D1": D1 is there already`:                                                                              row(founding.Row{Names: "D1,D1", PerBox: 1}),
+		`boxes "A4-A5": A4 is there already: write another name, or leave it out`:                                         row(founding.Row{Names: "A4-A5", PerBox: 1}),
+		`boxes "D1,D1": D1 is there already: write another name, or leave it out`:                                         row(founding.Row{Names: "D1,D1", PerBox: 1}),
 		`boxes "O1": column 1: O1: names have no I and no O; choose another letter, they look like 1 and 0`:               row(founding.Row{Names: "O1", PerBox: 1}),
 		`boxes ",": no name of a nuc, write a row like A1-A12`:                                                            row(founding.Row{Names: ",", PerBox: 1}),
 		`boxes "D1": 0 nucs in a box: at least 1`:                                                                         row(founding.Row{Names: "D1"}),

@@ -64,7 +64,7 @@ func (g *ground) fill(s onStand, r Row) (facts []book.Fact, err error) {
 	for i, place := range s.places {
 		name := s.letter + strconv.Itoa(place)
 		if !g.take(name) {
-			return nil, fmt.Errorf("%s is there already", name)
+			return nil, fmt.Errorf("%s is there already: write another name, or leave it out", name)
 		}
 		if i%r.PerBox == 0 {
 			box = book.BoxID(g.ids.Next())

@@ -124,7 +124,7 @@ func TestEveryLineIsChecked(t *testing.T) {
 		{change("robbed", "rained"), `a.jsonl:2: kind "rained": this version knows no such fact`},
 		{change(`"nuc"`, `"nux"`), `a.jsonl:2: robbed: json: unknown field "nux"`},
 		{change(`"kind"`, `"kin"`), `a.jsonl:2: unknown field "kin"`},
-		{change(id, "7"), `a.jsonl:2: entry id "7": not a UUID`},
+		{change(id, "7"), `a.jsonl:2: entry id "7": not a UUID, write one like 01a4ce1c-8580-7000-800e-000000000004`},
 		{change(`"kind"`, "\"writer\":\"\xff\",\"kind\""), "a.jsonl:2: column 117: this is no UTF-8 text; save the file as UTF-8"},
 		{change(`"kind"`, `"writer":"\ud800","kind"`), "a.jsonl:2: column 117: half a character; its other half is missing, write it whole"},
 		{change(`"kind"`, `"writer":7,"kind"`), "a.jsonl:2: field writer: a number does not fit here; write it as in the lines that are read"},

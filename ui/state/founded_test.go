@@ -92,7 +92,7 @@ func TestStepsSayWhatIsWrong(t *testing.T) {
 		{state.StartLat, "north", "write degrees, like 54.6"},
 		{state.StartLat, "48", ""}, // the other one is wrong then
 		{state.StartLon, "", ""},
-		{"start.row0.names", "A1-A4, A4", "A4 is there already"},
+		{"start.row0.names", "A1-A4, A4", "A4 is there already: write another name, or leave it out"},
 		{"start.row0.per", "two", "write a whole number, 1 or more"},
 		{"start.person0", "Ida Mon", "free hours of Mon: add them, like Mon 18:30-20:30"},
 		{state.StartGrafted, "yesterday", "say the hour as well, the clock runs by the hour: yesterday 18:00"},

@@ -146,7 +146,7 @@ func colonyDescribed(anew bool) func(State, *Answers) []book.Fact {
 		}
 		for c := range a.View.Colonies() {
 			if c.Name == f.Name && c.Colony != f.Colony {
-				a.Wrong("name", "colony %s is there already", f.Name)
+				a.Wrong("name", "colony %s is there already: write another name", f.Name)
 			}
 		}
 		return fact(f)

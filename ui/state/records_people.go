@@ -24,7 +24,7 @@ var peopleRecords = []Record{
 				f.To = f.From
 			}
 			if f.To < f.From {
-				a.Wrong("to", "%s is before %s", f.To.Short(), f.From.Short())
+				a.Wrong("to", "%s is before %s: write the last day off, or leave it blank", f.To.Short(), f.From.Short())
 			}
 			return fact(f)
 		},
@@ -79,7 +79,7 @@ func personDescribed(anew bool) func(State, *Answers) []book.Fact {
 		}
 		for p := range a.View.People() {
 			if p.Name == f.Name && p.Person != f.Person {
-				a.Wrong("name", "%s is there already", f.Name)
+				a.Wrong("name", "%s is there already: write another name", f.Name)
 			}
 		}
 		return fact(f)

@@ -41,7 +41,7 @@ func placed(_ State, a *Answers) []book.Fact {
 		st := a.View.Stand(book.StandID(stand.UUID))
 		f.Stand, f.Yard, f.Place = st.Stand, st.Yard, a.Count("place")
 		if f.Place < 1 || f.Place > st.Places {
-			a.Wrong("place", "stand %s has places 1 to %d", st.Letter, st.Places)
+			a.Wrong("place", "stand %s has places 1 to %d: write one of them", st.Letter, st.Places)
 		}
 	}
 	return fact(f)
@@ -66,7 +66,7 @@ func nucNamed(_ State, a *Answers) []book.Fact {
 	f.Name, f.Sides, f.Side = a.Needed("name"), a.Count("sides"), a.Figure("area")
 	for _, n := range a.View.NucNamed(f.Name) {
 		if n.Nuc != id && n.Yard == a.View.Nuc(id).Yard {
-			a.Wrong("name", "%s is there already", f.Name)
+			a.Wrong("name", "%s is there already: write another name", f.Name)
 		}
 	}
 	facing, err := founding.ParseFacing(a.Text("facing"))
@@ -157,7 +157,7 @@ func yardDescribed(anew bool) func(State, *Answers) []book.Fact {
 		f.Name, f.Drive, f.Zone, f.Lat, f.Lon = a.Needed("name"), a.Figure("drive"), a.Needed("zone"), a.Figure("lat"), a.Figure("lon")
 		for y := range a.View.Yards() {
 			if y.Name == f.Name && y.Yard != f.Yard {
-				a.Wrong("name", "yard %s is there already", f.Name)
+				a.Wrong("name", "yard %s is there already: write another name", f.Name)
 			}
 		}
 		if !s.zoneKnown(f) {
