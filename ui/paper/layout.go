@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"lidmark/domain/book"
@@ -28,9 +29,18 @@ func Layout(ctx context.Context, w io.Writer, r *state.Reading, laid state.Laid,
 		return 0, err
 	}
 	d.over = d.again
+	along := d.along()
+	d.lie(along)
 	d.begin()
 	d.head()
-	for _, part := range []func(context.Context) error{d.plan, d.carrying, d.fronts, d.staking, d.stands} {
+	if err := d.plan(ctx); err != nil {
+		return 0, err
+	}
+	if along { // lists stand on upright pages
+		d.lie(false)
+		d.y = d.bottom()
+	}
+	for _, part := range []func(context.Context) error{d.carrying, d.fronts, d.staking, d.stands} {
 		if err := part(ctx); err != nil {
 			return 0, err
 		}
@@ -76,7 +86,10 @@ func (d *layoutSheet) head() {
 			turned += c.Turned
 		}
 	}
-	if carried > 0 {
+	switch {
+	case d.anew():
+		said = append(said, "all to set up")
+	case carried > 0:
 		said = append(said, plural(carried, "stand", "stands")+" to carry, turn or set up")
 	}
 	if turned > 0 {
@@ -93,47 +106,79 @@ func (d *layoutSheet) head() {
 	d.y += 1.6
 }
 
-// stands lists every box with where it faces and its mark.
+// anew tells whether all stands are to be set up: the yard is a new one.
+func (d *layoutSheet) anew() bool {
+	return len(d.changes) == len(d.laid.Try.Stands) && !slices.ContainsFunc(d.changes, func(c yard.Change) bool { return c.Was != nil })
+}
+
+// stands lists every stand with its boxes, where they face and their marks.
 func (d *layoutSheet) stands(ctx context.Context) error {
-	t := list{d.flow, []column{{"stand", 14, false}, {"turned", 12, true}, {"place", 9, true}, {"nuc", 18, false}, {"entrance faces", 24, false}, {"mark on the front", 26, false}}, true, nil}
-	const head, least = 16, 14 // mm
-	if _, err := d.need(ctx, head+max(least, d.together(t, listLine{look: plain(9)}, len(d.laid.Try.Stands[0].Nucs)))); err != nil {
+	t := list{d.flow, []column{{"stand", 11, false}, {"turned", 13, true}, {"boxes, and where their entrances face", 50, false}, {"mark on the front", 38, false}}, true, nil}
+	var lines []listLine
+	for i := range d.laid.Try.Stands {
+		s := &d.laid.Try.Stands[i]
+		first := []string{s.Letter, fmt.Sprintf("%.0f°", yard.Bearing(s.Turn))}
+		if len(s.Nucs) == 0 {
+			lines = append(lines, listLine{look: plain(9), cells: append(first, "no box", "")})
+		}
+		for nucs := range slices.Chunk(s.Nucs, rowOfNucs) {
+			marks := each(nucs, func(n *yard.Nuc) string { return markWords(n.Mark) })
+			lines = append(lines, listLine{look: plain(9), cells: append(first, facesOf(s, nucs), marks)})
+			first = []string{"", ""}
+		}
+	}
+	const head = 16 // mm
+	first, _ := t.high(lines[0])
+	if _, err := d.need(ctx, head+first); err != nil {
 		return err
 	}
 	if err := t.part(ctx, "Stands and boxes", "bearings are clockwise from true north: allow for the declination of your compass"); err != nil {
 		return err
 	}
-	for i := range d.laid.Try.Stands {
-		s := &d.laid.Try.Stands[i]
-		first := []string{s.Letter, fmt.Sprintf("%.0f°", yard.Bearing(s.Turn))}
-		if len(s.Nucs) == 0 {
-			if err := t.put(ctx, listLine{look: plain(9), cells: append(first, "", "no box", "", "")}); err != nil {
-				return err
-			}
-		}
-		for k := range s.Nucs {
-			n := &s.Nucs[k]
-			l := listLine{look: plain(9), cells: append(first, fmt.Sprint(n.Place), n.Name, yard.Facing(n.Bearing+s.Turn), markWords(n.Mark))}
-			first = []string{"", ""}
-			if k == 0 {
-				l.below = d.together(t, l, len(s.Nucs)-1)
-			}
-			if err := t.put(ctx, l); err != nil {
-				return err
-			}
+	for _, l := range lines {
+		if err := t.put(ctx, l); err != nil {
+			return err
 		}
 	}
 	return nil
 }
 
-// together is the room that so many more lines like one take, which stay on its page
-// with it; none for a stand that would fill half a page.
-func (d *layoutSheet) together(t list, l listLine, more int) float64 {
-	high, _ := t.high(l)
-	if rest := high * float64(more); rest < (d.bottom()-d.top())/2 {
-		return rest
+// facesOf are boxes on a stand and which way they face.
+func facesOf(s *yard.Stand, nucs []yard.Nuc) string {
+	if facing := func(n *yard.Nuc) string { return yard.Facing(s.Faces(n)) }; sameOf(nucs, facing) {
+		return names(nucs) + ": " + facing(&nucs[0])
 	}
-	return 0
+	return each(nucs, func(n *yard.Nuc) string { return yard.Letters(s.Faces(n)) })
+}
+
+// rowOfNucs is of how many nucs a line tells at most: of a stand that has more there are
+// several.
+const rowOfNucs = 16
+
+// each says something of each nuc, once of those that have it alike: "A1, A2 blue disc;
+// A3 none"; where all have, that alone.
+func each(nucs []yard.Nuc, say func(*yard.Nuc) string) string {
+	if sameOf(nucs, say) {
+		return say(&nucs[0])
+	}
+	var words []string
+	of := map[string][]string{}
+	for i := range nucs {
+		word := say(&nucs[i])
+		if of[word] == nil {
+			words = append(words, word)
+		}
+		of[word] = append(of[word], nucs[i].Name)
+	}
+	for i, word := range words {
+		words[i] = strings.Join(of[word], ", ") + " " + word
+	}
+	return strings.Join(words, "; ")
+}
+
+// sameOf tells whether the same is said of all nucs.
+func sameOf(nucs []yard.Nuc, say func(*yard.Nuc) string) bool {
+	return !slices.ContainsFunc(nucs, func(n yard.Nuc) bool { return say(&n) != say(&nucs[0]) })
 }
 
 // markWords are a front mark in words.

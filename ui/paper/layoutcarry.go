@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"context"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -68,7 +69,7 @@ func (c carry) does() string {
 // carrying draws the carrying list.
 func (d *layoutSheet) carrying(ctx context.Context) error {
 	all := d.carries()
-	if len(all) == 0 {
+	if len(all) == 0 || d.anew() { // of a new yard the list of stands says all
 		return nil
 	}
 	work := 0.0
@@ -77,8 +78,9 @@ func (d *layoutSheet) carrying(ctx context.Context) error {
 	}
 	t := list{d.flow, []column{{"stand", 12, false}, {"boxes on it", 24, false}, {"what is done", 40, false}, {"when", 26, false}}, true, nil}
 	title, when := "To carry and turn", "after dusk, entrances shut; "+minutes(work)+" in all"
+	said := []string{fmt.Sprintf("A virgin who flies does not find her box again after a move of less than %g km. Never carry or turn over midday.", d.numbers.Get(practice.MoveDistanceLeast)), state.CarryCaution, caution}
 	if !slices.ContainsFunc(all, func(c carry) bool { return c.Was != nil }) {
-		title, when = "To set up", ""
+		title, when, said = "To set up", "", []string{caution}
 	}
 	if err := t.part(ctx, title, when); err != nil {
 		return err
@@ -94,15 +96,11 @@ func (d *layoutSheet) carrying(ctx context.Context) error {
 		}
 	}
 	d.y += 1.6
-	for _, said := range []string{
-		fmt.Sprintf("A virgin who flies does not find her box again after a move of less than %g km. Never carry or turn over midday.", d.numbers.Get(practice.MoveDistanceLeast)),
-		state.CarryCaution,
-		caution,
-	} {
+	for _, words := range said {
 		if _, err := d.need(ctx, 5); err != nil {
 			return err
 		}
-		d.remark(said, soft(8.25), d.right())
+		d.remark(words, soft(8.25), d.right())
 	}
 	return nil
 }
@@ -124,29 +122,34 @@ func names(nucs []yard.Nuc) string {
 	return strings.Join(all, ", ")
 }
 
-// fronts draws the list of the fronts to be marked.
+// fronts draws the list of the fronts to be marked, stand by stand. In a new yard the list
+// of stands says all marks.
 func (d *layoutSheet) fronts(ctx context.Context) error {
+	if d.anew() {
+		return nil
+	}
 	was := map[book.NucID]yard.Mark{}
 	for _, s := range d.now.Stands {
 		for _, n := range s.Nucs {
 			was[n.ID] = n.Mark
 		}
 	}
-	t := list{d.flow, []column{{"stand", 12, false}, {"nuc", 20, false}, {"mark today", 34, false}, {"mark to be painted or hung", 34, false}}, true, nil}
-	begun := false
+	note, begun := "best when nobody flies", false
+	if slices.ContainsFunc(slices.Collect(maps.Values(was)), func(m yard.Mark) bool { return m != yard.Mark{} }) {
+		note += "; the old mark goes"
+	}
+	t := list{d.flow, []column{{"stand", 10, false}, {"nucs", 24, false}, {"mark today", 34, false}, {"mark to be painted or hung", 34, false}}, true, nil}
 	for _, s := range d.laid.Try.Stands {
-		for _, n := range s.Nucs {
-			m, there := was[n.ID]
-			if m == n.Mark || !there && n.Mark == (yard.Mark{}) {
-				continue
-			}
+		marked := slices.DeleteFunc(slices.Clone(s.Nucs), func(n yard.Nuc) bool { return was[n.ID] == n.Mark })
+		for nucs := range slices.Chunk(marked, rowOfNucs) {
 			if !begun {
 				begun = true
-				if err := t.part(ctx, "Fronts to mark", "best when nobody flies; the old mark goes"); err != nil {
+				if err := t.part(ctx, "Fronts to mark", note); err != nil {
 					return err
 				}
 			}
-			if err := t.put(ctx, listLine{look: plain(9), cells: []string{s.Letter, n.Name, markWords(m), markWords(n.Mark)}}); err != nil {
+			today := each(nucs, func(n *yard.Nuc) string { return markWords(was[n.ID]) })
+			if err := t.put(ctx, listLine{look: plain(9), cells: []string{s.Letter, names(nucs), today, each(nucs, func(n *yard.Nuc) string { return markWords(n.Mark) })}}); err != nil {
 				return err
 			}
 		}

@@ -61,11 +61,11 @@ func (d *layoutSheet) extent() box {
 	return b
 }
 
-// roundScale is the next of 1, 2, 2.5, 5 and their tens from a least scale on, at
-// most 1:20.
+// roundScale is the next of the scales of rulers, 1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 7.5 and
+// their tens, from a least scale on, at most 1:20.
 func roundScale(least float64) float64 {
 	for ten := 10.0; ; ten *= 10 {
-		for _, k := range []float64{1, 2, 2.5, 5} {
+		for _, k := range []float64{1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 7.5} {
 			if s := k * ten; s >= max(least, leastScale) {
 				return s
 			}
@@ -97,6 +97,31 @@ const (
 func (s *sheet) planArea(y float64) scene.Area {
 	return scene.Area{X: s.left(), Y: y, W: s.right() - s.left(), H: s.bottom() - y - planFoot}
 }
+
+// planHead is about how high the head over a plan is, mm.
+const planHead = 16.0
+
+// along tells whether the plan is drawn larger, or on fewer sheets, on pages that lie
+// along than on upright ones.
+func (d *layoutSheet) along() bool {
+	b := d.extent()
+	as := func(along bool) float64 {
+		d.lie(along)
+		a := d.planArea(d.top() + planHead)
+		fits := d.fitting(b, a)
+		if d.laid.Scale == 0 || fits <= d.laid.Scale {
+			return max(fits, d.laid.Scale) // on one page
+		}
+		t := d.tiling(b, d.laid.Scale)
+		return float64(t.across*t.up) * tilesApart
+	}
+	up, along := as(false), as(true)
+	d.lie(false)
+	return along < up
+}
+
+// tilesApart makes a plan on several sheets less liked than one on one, whatever its scale.
+const tilesApart = 1e9
 
 // plan draws the plan, on one page or on several.
 func (d *layoutSheet) plan(ctx context.Context) error {
@@ -155,11 +180,16 @@ func sheets(stretch, length float64) int {
 	return max(1, int(math.Ceil((stretch-overlap)/(length-overlap))))
 }
 
+// tiling is how ground lies on sheets at a scale, without where it begins.
+func (d *layoutSheet) tiling(b box, scale float64) tiling {
+	a, k := d.planArea(d.top()+tilesTop), d.perMetre(scale)
+	return tiling{across: sheets(b.w()*k, a.W), up: sheets(b.h()*k, a.H), area: a, k: k}
+}
+
 // tiles draws the key and the sheets of a plan that is larger than a page.
 func (d *layoutSheet) tiles(ctx context.Context, b box, key scene.Area, scale, fits float64) error {
-	a := d.planArea(d.top() + tilesTop)
-	k := d.perMetre(scale)
-	t := tiling{across: sheets(b.w()*k, a.W), up: sheets(b.h()*k, a.H), area: a, k: k}
+	t := d.tiling(b, scale)
+	a, k := t.area, t.k
 	if n := t.across * t.up; n > tilesMost {
 		return fmt.Errorf("1:%g takes %d sheets: choose a smaller scale; 1:%g fits on one", scale, n, fits)
 	}

@@ -111,22 +111,38 @@ func (d *layoutSheet) staking(ctx context.Context) error {
 			return err
 		}
 	}
-	var none []string
+	var none []yard.Stand
 	for _, s := range d.staked() {
 		if !slices.ContainsFunc(d.pegs, func(t tapes) bool {
 			return slices.ContainsFunc(t.stands, func(o yard.Stand) bool { return o.Letter == s.Letter })
 		}) {
-			none = append(none, s.Letter)
+			none = append(none, s)
 		}
 	}
 	if len(none) == 0 {
 		return nil
 	}
-	if err := d.section(ctx, "Not to be found with tapes", "", 12); err != nil {
+	if err := d.section(ctx, "Not to be found with tapes", "", 26); err != nil {
 		return err
 	}
-	d.remark(fmt.Sprintf("The tapes would meet too flat, or nothing fixed is drawn to measure from: %s. Draw the boundary, a wall or a tree, or name two other points.", strings.Join(none, ", ")), plain(9), d.right())
+	d.remark("The tapes would meet too flat, or nothing fixed is drawn to measure from. Draw the boundary, a wall or a tree, or name two other points. "+d.eastAndNorth(), plain(9), d.right())
+	l := list{d.flow, append([]column{{"stand", 18, false}}, whereColumns...), true, nil}
+	l.heads()
+	for i := range none {
+		if err := l.put(ctx, listLine{look: plain(9.6), cells: append([]string{none[i].Letter}, d.whereCells(&none[i])...)}); err != nil {
+			return err
+		}
+	}
 	return nil
+}
+
+// eastAndNorth says what the figures of the two columns are.
+func (d *layoutSheet) eastAndNorth() string {
+	word := "metres"
+	if d.Units == unit.US {
+		word = "feet"
+	}
+	return "East and north are " + word + " from the yard’s origin."
 }
 
 func (d *layoutSheet) stakingFrom(ctx context.Context, t tapes) error {
@@ -142,17 +158,30 @@ func (d *layoutSheet) stakingFrom(ctx context.Context, t tapes) error {
 	}
 	d.y += 0.8
 	d.remark(fmt.Sprintf("%s is %s, %s is %s. They lie %s apart: measure that first. If it differs, the ground is drawn wrong.", p, t.a.Name, q, t.b.Name, base), semi(9), d.right())
-	d.remark(fmt.Sprintf("Hold one tape at %s, one at %s. Where the two lengths meet is the middle of the stand, left or right of the way from %s to %s. The longest tape is %s. Tapes that would meet flatter than 30° are left out.", p, q, p, q, d.tape(longest)), soft(8.25), d.right())
+	d.remark(fmt.Sprintf("Hold one tape at %s, one at %s. Where the two lengths meet is the middle of the stand, left or right of the way from %s to %s. The longest tape is %s. Tapes that would meet flatter than 30° are left out. ", p, q, p, q, d.tape(longest))+d.eastAndNorth(), soft(8.25), d.right())
 	d.y += 1
-	l := list{d.flow, []column{{"stand", 18, false}, {"from " + p, 22, true}, {"from " + q, 22, true}, {"side", 14, false}, {"turned", 14, true}, {"entrances face", 36, false}}, true, nil}
+	l := list{d.flow, []column{{"stand", 13, false}, {"from " + p, 20, true}, {"from " + q, 20, true}, {"side", 12, false}}, true, nil}
+	l.columns = append(l.columns, whereColumns...)
 	l.heads()
 	for _, s := range t.stands {
 		k := yard.StakeOf(s.At, t.a.At, t.b.At)
-		if err := l.put(ctx, listLine{look: plain(9.6), cells: append([]string{s.Letter, d.tape(k.A), d.tape(k.B), k.Side()}, turnedCells(&s)...)}); err != nil {
+		if err := l.put(ctx, listLine{look: plain(9.6), cells: append([]string{s.Letter, d.tape(k.A), d.tape(k.B), k.Side()}, d.whereCells(&s)...)}); err != nil {
 			return err
 		}
 	}
 	return nil
+}
+
+// whereColumns say how a stand is turned, where its entrances face, and where its middle is
+// from the yard's origin.
+var whereColumns = []column{{"turned", 14, true}, {"entrances face", 36, false}, {"east", 16, true}, {"north", 16, true}}
+
+func (d *layoutSheet) whereCells(s *yard.Stand) []string {
+	one := 1.0
+	if d.Units == unit.US {
+		one = metresInFoot
+	}
+	return append(turnedCells(s), fmt.Sprintf("%.2f", s.At.X/one), fmt.Sprintf("%.2f", s.At.Y/one))
 }
 
 // turnedCells are how a stand is turned and which way the entrances on it face; of one

@@ -50,8 +50,10 @@ const millimetre = 72 / 25.4
 // read reads the pages of a document.
 func read(t rapid.TB, pdf []byte) (pages []printed) {
 	t.Helper()
-	w, h := size(t, pdf)
+	before := 0
 	for _, at := range stream.FindAllSubmatchIndex(pdf, -1) {
+		w, h := size(t, pdf, before, at[0])
+		before = at[1]
 		n, _ := strconv.Atoi(string(pdf[at[2]:at[3]]))
 		z, err := zlib.NewReader(bytes.NewReader(pdf[at[1] : at[1]+n]))
 		if err != nil {
@@ -69,9 +71,14 @@ func read(t rapid.TB, pdf []byte) (pages []printed) {
 	return pages
 }
 
-func size(t rapid.TB, pdf []byte) (w, h float64) {
+// size is the format of the page that is told of in this part of a document: its own, else
+// that of the document, which is told last.
+func size(t rapid.TB, pdf []byte, from, to int) (w, h float64) {
 	t.Helper()
-	m := mediaBox.FindSubmatch(pdf)
+	m := mediaBox.FindSubmatch(pdf[from:to])
+	if all := mediaBox.FindAllSubmatch(pdf, -1); m == nil && len(all) > 0 {
+		m = all[len(all)-1]
+	}
 	if m == nil {
 		t.Fatal("the document tells no format")
 	}

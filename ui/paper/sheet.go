@@ -19,7 +19,8 @@ type sheet struct {
 	zone  *time.Location
 	title string
 	zoom  float64
-	w, h  float64 // of the page
+	w, h  float64   // of the page
+	wide  []float64 // of each page that was begun
 	faces [len(cuts)]*face
 	now   pen // as the page has it
 	lacks bool
@@ -76,8 +77,20 @@ func (s *sheet) bottom() float64 { return s.h - marginBottom/s.zoom }
 
 // page begins a page.
 func (s *sheet) page() {
-	s.pdf.AddPage()
+	way, format := "P", formats[s.Page]
+	if s.w > s.h {
+		way = "L"
+	}
+	s.pdf.AddPageFormat(way, fpdf.SizeType{Wd: format.w, Ht: format.h})
+	s.wide = append(s.wide, s.w)
 	s.forget()
+}
+
+// lie lays the pages that are begun from now on upright or along.
+func (s *sheet) lie(along bool) {
+	if along != (s.w > s.h) {
+		s.w, s.h = s.h, s.w
+	}
 }
 
 // forget makes sure that font and colours are told anew.
@@ -107,9 +120,10 @@ func (s *sheet) foot() {
 	if s.lacks {
 		left += " · " + string(missing) + " is a character that the typeface lacks"
 	}
-	n, y := s.pdf.PageCount(), s.h-footLine/s.zoom
+	n, y := s.pdf.PageCount(), s.h-footLine/s.zoom // of the last page: the library measures from its foot
 	for i := range n {
 		s.pdf.SetPage(i + 1)
+		s.w = s.wide[i]
 		s.forget()
 		page := fmt.Sprintf("page %d of %d", i+1, n)
 		to := s.ends(s.right(), y, page, soft(8))
