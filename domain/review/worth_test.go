@@ -42,17 +42,22 @@ func wayOf(t *testing.T, r *review.Review, n review.Nuc, k review.Kind) review.W
 }
 
 // TestHowManyStarve, by hand: of nucs three days without food half are lost, of those that
-// are so for two days two thirds of the half, and of none whose food lasts until somebody
+// are so for two days two thirds of the half, for one a third, and of none whose food lasts until somebody
 // comes, on 1 June. Past the last look it is the day of the review. Where it is weak
 // besides, seven of ten are left of the half. Feeding loses none for want of food.
 func TestHowManyStarve(t *testing.T) {
-	for _, c := range []struct{ at, out, lost string }{
-		{"2027-05-24 18:00", "it lasts until Sat 29 May, and is not light yet", ""},
-		{"2027-05-25 18:00", "Sat 29 May: three days until 1 June", "without food until somebody comes again: 50 of 100"},
-		{"2027-05-30 18:00", "Sun 30 May: two days until 1 June", "without food until somebody comes again: 33 of 100"},
-		{"2027-06-05 18:00", "Sun 30 May: a month until the day of the review", "weak: 65 of 100"},
+	for _, c := range []struct {
+		stores        float64
+		at, out, lost string
+	}{
+		{0.25, "2027-05-24 18:00", "it lasts until Sat 29 May, and is not light yet", ""},
+		{0.25, "2027-05-25 18:00", "Sat 29 May: three days until 1 June", "without food until somebody comes again: 50 of 100"},
+		{0.3, "2027-05-27 18:00", "Mon 31 May: one day until 1 June", "without food until somebody comes again: 17 of 100"},
+		{0.25, "2027-05-30 18:00", "Sun 30 May: two days until 1 June", "without food until somebody comes again: 33 of 100"},
+		{0.25, "2027-06-05 18:00", "Sun 30 May: a month until the day of the review", "weak: 65 of 100"},
+		{0.4, "2027-06-05 18:00", "a few days from then: weeks until the day of the review", "weak: 65 of 100"},
 	} {
-		r, n := fed(t, 0.25, c.at)
+		r, n := fed(t, c.stores, c.at)
 		lost, any := sumOf(r, n.Ways[0], "such nucs are lost")
 		if any != (c.lost != "") || !strings.HasPrefix(lost.Words, c.lost) {
 			t.Errorf("%s, food out on %s: %q, want %q", c.at, c.out, lost.Words, c.lost)
