@@ -28,6 +28,7 @@ type desk struct {
 
 	mu   sync.Mutex
 	open *opened            // the book that is open, or nil
+	next *time.Timer        // reads the days beside the one shown, or nil
 	stop context.CancelFunc // stops the long work under way, or nil
 	tell func(state.Msg)    // whom to tell that something cannot be kept
 	told map[string]bool    // of which file it was told
@@ -40,6 +41,19 @@ type desk struct {
 // pause is how long typing is gathered before its draft is written: what the
 // death of the program can cost.
 const pause = 250 * time.Millisecond
+
+// settles is how long the keeper stays on a day before those beside it are read: the
+// day itself is read and drawn first.
+const settles = 200 * time.Millisecond
+
+func (d *desk) readBeside(e state.ReadBeside) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if d.next != nil {
+		d.next.Stop()
+	}
+	d.next = time.AfterFunc(settles, e.Read)
+}
 
 func newDesk(folder string, clock func() time.Time) *desk {
 	d := &desk{clock: clock, folder: folder, tell: func(state.Msg) {}, told: map[string]bool{}}
@@ -68,6 +82,8 @@ func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
 	case state.ReckonSeason:
 		d.seasons.drop()
 		d.seasons.give(func() { tell(e.Reckon()) })
+	case state.ReadBeside:
+		d.readBeside(e)
 	case state.SearchSeason:
 		d.work(tell, func(ctx context.Context, tell func(state.Msg)) {
 			tell(e.Search(func(m state.SeasonFound) bool { tell(m); return ctx.Err() == nil }))

@@ -23,7 +23,7 @@ func Update(s State, m Msg) (State, []Effect) {
 	next, asks = next.seasoning()
 	more = append(more, asks...)
 	next, asks = next.layingTyped(s).layingOut()
-	more = append(more, asks...)
+	more = append(append(more, asks...), next.beside(s)...)
 	if next.OnLayout() != s.OnLayout() && next.Note == s.Note {
 		next.Note = Note{} // it was about the room that is left
 	}

@@ -69,6 +69,28 @@ func BenchmarkDayChange(b *testing.B) {
 	}
 }
 
+// BenchmarkDayBeside draws the window on a day that was read meanwhile, as when the
+// keeper looked at the one before for a moment; its floor is BenchmarkSameDay.
+func BenchmarkDayBeside(b *testing.B) {
+	s := yardstick(b)
+	s, _ = state.Update(s, state.Opened{Book: s.Book})
+	window(s)
+	for b.Loop() {
+		b.StopTimer()
+		var effects []state.Effect
+		s, effects = state.Update(s, state.Ran{Command: "day on"})
+		window(s)
+		for _, e := range effects {
+			if e, ok := e.(state.ReadBeside); ok {
+				e.Read()
+			}
+		}
+		b.StartTimer()
+		s, _ = state.Update(s, state.Ran{Command: "day on"})
+		window(s)
+	}
+}
+
 // BenchmarkSameDay draws the window again, as when the pointer moves.
 func BenchmarkSameDay(b *testing.B) {
 	for _, pane := range []state.Pane{state.Split, state.Wall, state.Table} {
