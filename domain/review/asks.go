@@ -10,6 +10,7 @@ import (
 // asks is what the rules ask of a nuc: Review says the same, for the same reason.
 type asks struct {
 	queen, feed *rules.Finding
+	late        *rules.Finding // a virgin who can mate no more
 }
 
 // asked are the findings that Review goes by, by nuc. Of its queen the rules say one
@@ -26,6 +27,8 @@ func asked(found []rules.Finding) map[book.NucID]asks {
 		switch f.Rule {
 		case rules.Light:
 			a.feed = f
+		case rules.VirginsTime:
+			a.late = f
 		case rules.Queenless, rules.LookEggs, rules.Late, rules.DroneLayer, rules.LayingWorkers, rules.Decided:
 			a.queen = f
 		default:

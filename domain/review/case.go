@@ -171,7 +171,7 @@ func (k *nucCase) prepared() {
 		k.add(Way{Kind: TakeOut, On: k.today, Unsure: late}, 0)
 	}
 	if late && k.few && !k.robbed[k.nuc.Yard] {
-		k.add(Way{Kind: ShakeOut, On: k.today, Unsure: true}, 0)
+		k.add(k.shakeOut(Way{Unsure: true}), 0)
 	}
 	for i := range k.hand.Wares {
 		if takeOut {
@@ -197,17 +197,26 @@ func (k *nucCase) queenless() {
 	default:
 		return
 	}
-	k.add(k.shakeOut(), 0)
+	k.add(k.shakeOut(Way{}), 0)
 	if k.holds.Calendar == book.LayingWorkers {
 		k.fill(ShakeOut)
 	}
 }
 
-// shakeOut is to shake a nuc out; where the rules ask to unite it that does as well.
-func (k *nucCase) shakeOut() Way {
-	w := Way{Kind: ShakeOut, On: k.today}
-	if k.ask.queen != nil && k.ask.queen.Act == rules.ActUnite {
+// shakeOut is to shake a nuc out, in the words of the rules where they ask for it; where
+// they ask to unite it that does as well.
+func (k *nucCase) shakeOut(w Way) Way {
+	w.Kind, w.On = ShakeOut, k.today
+	f := k.ask.queen
+	if w.Unsure && !k.holds.NoEggsOn.Before(k.holds.TooLateAt) {
+		f = k.ask.late
+	}
+	switch {
+	case f == nil:
+	case f.Act == rules.ActUnite:
 		w.Do = "Unite it, or shake it out"
+	case f.Act == rules.ActShakeOut, f.Rule == rules.DroneLayer && k.few, w.Unsure:
+		w.Do = f.Do
 	}
 	return w
 }

@@ -49,18 +49,18 @@ func title(w Way, hand Hand, v *book.View) string {
 	case TakeOut:
 		text = "Take her out, " + given
 		if w.Unsure {
-			text = "Look: no worker brood → take her out, " + given
+			text = "Look; without worker brood take her out, " + given
 		}
 		if w.Gives() {
 			text += " on " + (w.On + 1).Short()
 		}
 	case ShakeOut:
-		text = cmp.Or(w.Do, "Shake it out")
+		text = cmp.Or(w.Do, "Shake out")
 		if w.Unsure {
-			text = "Look: no worker brood → shake it out"
+			text = cmp.Or(w.Do, "Look; without worker brood shake out")
 		}
 		if w.Gives() {
-			text += ", make up anew, " + given
+			text += ", make up again, " + given
 		}
 	case MakeUp:
 		text = "Make it up, " + given
@@ -120,25 +120,6 @@ func (w Way) If() string {
 		return "if no opened cell and no eggs"
 	default:
 		return "if no eggs"
-	}
-}
-
-// Outweighs says what makes a way with fewer laying queens than leaving it worth more: a
-// queen of the nuc's own raising counts less, one caught counts as well, or its bees and
-// its box go elsewhere. Else it is "".
-func (r *Review) Outweighs(n Nuc, w Way) string {
-	left, own := n.Ways[0], r.numbers.Get(practice.WorthOwnQueen)
-	switch gain := w.Worth - left.Worth; {
-	case percent(w.Lays) >= percent(left.Lays) || gain <= 0:
-		return ""
-	case w.Kind == Catch:
-		return "she counts as well"
-	case (1-own)*(left.Doubtful-w.Doubtful) >= gain:
-		return fmt.Sprintf("own queen counts %g", own)
-	case w.Kind == ShakeOut || w.Kind == Unite:
-		return "its bees and box are worth more"
-	default:
-		return ""
 	}
 }
 
