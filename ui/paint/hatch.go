@@ -2,30 +2,28 @@ package paint
 
 import (
 	"math"
-	"slices"
 
 	"lidmark/ui/scene"
 )
 
-// hatch adds lines of the given width at 45 degrees to p, cut to the polygon.
-// One of them goes through origin, the others pitch apart. Those that pass by
-// clip are left out.
+// hatch adds lines of the given width at 45 degrees to p, cut to the polygon: each is the
+// part of it that lies in the line. One of them goes through origin, the others pitch
+// apart. Those that pass by clip are left out.
 func (p *path) hatch(polygon []scene.Point, clip scene.Area, origin scene.Point, pitch, width float64, falling bool) {
 	q := math.Sqrt(0.5)
-	along, across := scene.Point{X: q, Y: -q}, scene.Point{X: q, Y: q}
+	across := scene.Point{X: q, Y: q}
 	if falling {
-		along, across = across, scene.Point{X: -q, Y: q}
+		across = scene.Point{X: -q, Y: q}
 	}
 	lo, hi := span(polygon, origin, across)
 	first, last := span(cornersOf(clip), origin, across)
-	lo, hi = max(lo, first-pitch), min(hi, last+pitch)
-	var cuts []float64
+	lo, hi = max(lo, first)-width/2, min(hi, last)+width/2
+	var above, within []scene.Point
 	for k := math.Ceil(lo/pitch) * pitch; k < hi; k += pitch {
-		from := origin.Add(across.Mul(k))
-		cuts = crossings(cuts[:0], polygon, from, along)
-		for i := 0; i+1 < len(cuts); i += 2 {
-			ends := [2]scene.Point{from.Add(along.Mul(cuts[i])), from.Add(along.Mul(cuts[i+1]))}
-			p.stroke(ends[:], width, false, false)
+		above = beyond(above[:0], polygon, origin.Add(across.Mul(k-width/2)), across)
+		within = beyond(within[:0], above, origin.Add(across.Mul(k+width/2)), across.Mul(-1))
+		if len(within) > 2 {
+			p.contour(within)
 		}
 	}
 }
@@ -40,22 +38,20 @@ func span(points []scene.Point, origin, d scene.Point) (lo, hi float64) {
 	return lo, hi
 }
 
-// crossings appends to cuts how far along the ray from p in direction d the
-// edges of the polygon are met, nearest first.
-func crossings(cuts []float64, polygon []scene.Point, p, d scene.Point) []float64 {
+// beyond appends to part what of a polygon lies beyond the straight line through p that
+// the direction d crosses upright.
+func beyond(part, polygon []scene.Point, p, d scene.Point) []scene.Point {
 	for i, a := range polygon {
-		e := polygon[(i+1)%len(polygon)].Sub(a)
-		den := outer(d, e)
-		if math.Abs(den) < 1e-9 {
-			continue
+		b := polygon[(i+1)%len(polygon)]
+		ka, kb := inner(a.Sub(p), d), inner(b.Sub(p), d)
+		if ka >= 0 {
+			part = append(part, a)
 		}
-		w := a.Sub(p)
-		if u := outer(w, d) / den; u >= 0 && u < 1 {
-			cuts = append(cuts, outer(w, e)/den)
+		if (ka < 0) != (kb < 0) {
+			part = append(part, a.Add(b.Sub(a).Mul(ka/(ka-kb))))
 		}
 	}
-	slices.Sort(cuts)
-	return cuts
+	return part
 }
 
 // inner returns the inner product of a and b.

@@ -44,6 +44,7 @@ type Hatch struct {
 	Pitch   float64 // distance from line to line, dp
 	Weight  float64 // width of each, dp
 	Falling bool    // falling to the right instead
+	Crossed bool    // with others across them
 }
 
 // Rect is an upright rectangle: fill, then hatch, then stroke. The stroke lies

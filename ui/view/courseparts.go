@@ -7,7 +7,7 @@ import (
 
 // partLook is how a part of a strip or band looks: the fill of its condition; its letter;
 // and, where another part has the same fill or one as light, lines across it. Those fall to
-// the right, for lines that rise, on paper, say "not seen yet".
+// the right, or cross, for lines that rise alone, on paper, say "not seen yet".
 type partLook struct {
 	like   scene.Condition
 	letter string // "" where no lid has one for it
@@ -23,11 +23,15 @@ var partLooks = [...]partLook{
 	state.OwnPart:     {like: scene.Cell, hatch: falling(scene.Cell.Line(), 6, 1.5)},
 	state.NonePart:    {like: scene.NoQueen, letter: scene.NoQueen.Sign()},
 	state.DronePart:   {like: scene.DroneLayer, letter: scene.DroneLayer.Sign(), hatch: falling(scene.DroneLayer.Letter(), 6, 1.3)},
-	state.WorkersPart: {like: scene.LayingWorkers, letter: scene.LayingWorkers.Sign(), hatch: falling(scene.LayingWorkers.Letter(), 3.6, 1.8)},
+	state.WorkersPart: {like: scene.LayingWorkers, letter: scene.LayingWorkers.Sign(), hatch: crossed(scene.LayingWorkers.Letter(), 4.6, 1.2)},
 }
 
 func falling(role scene.Role, pitch, weight float64) scene.Hatch {
 	return scene.Hatch{Role: role, Pitch: pitch, Weight: weight, Falling: true}
+}
+
+func crossed(role scene.Role, pitch, weight float64) scene.Hatch {
+	return scene.Hatch{Role: role, Pitch: pitch, Weight: weight, Falling: true, Crossed: true}
 }
 
 // in is an area that looks so, without an outline.
