@@ -66,6 +66,7 @@ func allDraws() (all []Command) {
 		Command{Name: "add point", Does: "", Word: "Add", Why: noTyped, Do: State.pointTyped},
 		Command{Name: "point back", Does: "take the last point back", Word: "Point back", Keys: "BackSpace", Why: noPoint, Do: pure(State.pointBack)},
 		Command{Name: "wipe feature", Does: "wipe the chosen thing off the ground", Word: "Wipe it off", Keys: "Delete", Why: noFeature, Do: State.wiped},
+		Command{Name: "change feature", Does: "change the chosen thing on the ground", Word: "Change", Why: noChange, Do: State.changedFeature},
 		Command{Name: "set wind", Does: "say from where the wind mostly blows", Word: "Set", Why: noWind, Do: State.windSaid},
 	)
 }

@@ -36,8 +36,10 @@ func (s State) DrawWord() string { return toolOf(s.Drawing.What).word }
 // GroundSays is what to do with the tool of the ground that is taken up.
 func (s State) GroundSays() string {
 	switch t := toolOf(s.Drawing.What); {
+	case t.what == 0 && s.GroundChosen() != "":
+		return "Chosen: " + s.GroundChosen() + ". Write what is to be otherwise, then Enter; undo takes it back."
 	case t.what == 0:
-		return "Choose above what to draw, then click on the right-hand map. What is drawn goes into the book; undo takes it back."
+		return "Choose above what to draw, then click on the right-hand map; or click on what is drawn there to change it. It goes into the book; undo takes it back."
 	case t.point:
 		return "Click where its middle is and say its measures; Enter or the next click writes it down. Esc puts the tool down."
 	case t.least == 1:
@@ -55,6 +57,9 @@ func (s State) GroundAsks() (asks []GroundAsk) {
 			asks = append(asks, s.drawAsk(f, s.Drawing.What))
 		}
 		return asks
+	}
+	if f, ok := s.featureChosen(); ok {
+		asks = s.featureAsks(f)
 	}
 	wind := GroundAsk{Word: "wind mostly from", Field: DrawWind, Command: "set wind", Does: "Set", Short: true, Says: "from where it mostly blows: W, SSW, or degrees from north such as 240"}
 	if from := s.Present().View.Yard(s.Laying.Yard).Wind; from.Said() {

@@ -36,6 +36,14 @@ func layouts(t *testing.T) []situation {
 	bare.Laying = &none
 	another := picked("A").press("]").run("keep layout").settle().run("new layout")
 	another.tap(state.FieldNamed(state.LayoutName), 0).write("try-out 1").press("Enter")
+	tree := func(typed string, fields ...string) *window {
+		w := layingOut(t).press("T").run("draw tree").onGround(20, 20).press("Enter").settle().run("draw tree")
+		w.Selection = state.Select(w.features()[len(w.features())-1].Feature.Subject())
+		for _, name := range fields {
+			w.State = w.WithField(name, state.FieldOf(typed))
+		}
+		return w
+	}
 	return []situation{
 		{"a layout", layingOut(t).State},
 		{"a layout without a stand", bare},
@@ -51,6 +59,10 @@ func layouts(t *testing.T) []situation {
 		{"a layout that is the plan", picked("A").press("]").run("plan layout").settle().State},
 		{"a layout, a ground that the book has", layingOut(t).broughtGround().State},
 		{"a layout, a hedge to be drawn", layingOut(t).run("draw hedge").State},
+		{"a layout, a tree chosen", tree("").State},
+		{"a layout, a tree that is to be high", tree("high", state.DrawHeight).State},
+		{"a layout, a tree that is to be anywhere", tree("far", state.FeatureMove).State},
+		{"a layout, a boundary with a point anywhere", tree("9: 1 2", state.FeaturePoint).State},
 		{"a layout, its last step taken back", picked("A").press("]").press("Z", state.Ctrl).State},
 	}
 }

@@ -31,6 +31,9 @@ func (s State) layingTyped(before State) State {
 	if !s.OnLayout() || !before.OnLayout() {
 		return s
 	}
+	if s.Laying.Ground && s.Drawing.What == 0 && before.Selection.Last() != s.Selection.Last() {
+		s = s.featureForgotten()
+	}
 	if !slices.Equal(s.Laying.Pick, before.Laying.Pick) || s.Laying.Nuc != before.Laying.Nuc {
 		for _, name := range ofPick {
 			if s.Field(name) != (Field{}) {

@@ -65,6 +65,8 @@ func (s State) enterIn(name string) (State, []Effect) {
 		return s.submit()
 	case name == LayoutMore:
 		return run(s, "more boxes")
+	case featureField(name) && s.Drawing.What == 0:
+		return run(s, "change feature")
 	case name == DrawWind:
 		return run(s, "set wind")
 	case strings.HasPrefix(name, LayoutField) && s.Drawing.What != 0:

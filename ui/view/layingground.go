@@ -1,6 +1,8 @@
 package view
 
 import (
+	"fmt"
+
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -52,6 +54,20 @@ func (m *layoutMap) features() {
 		for _, c := range along(points, leastTarget/2) {
 			m.add(scene.Rect{Area: scene.Around(c, leastTarget/2), Tag: tag})
 		}
+		if chosen.Width > 0 {
+			m.numbered(points)
+		}
+	}
+}
+
+// numbered writes the numbers of the points of what is chosen; an outline ends where it
+// begins.
+func (m *layoutMap) numbered(points []scene.Point) {
+	for i, p := range points {
+		m.add(scene.Circle{At: p, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Pen, 2)})
+		if i == 0 || p != points[0] {
+			m.text(p.X+7, p.Y-5, fmt.Sprint(i+1), ink(12).semi().as(scene.Pen))
+		}
 	}
 }
 
@@ -90,7 +106,8 @@ func (d *layingDraw) groundAsk(ask state.GroundAsk, x, y, w float64) float64 {
 	const word, field, high = 132.0, 74.0, 38.0
 	d.fit(x, y+20, ask.Word, ink(14), x+word-6)
 	wide := field
-	if ask.Field == state.DrawPoint { // two figures
+	switch ask.Field {
+	case state.DrawPoint, state.FeatureMove, state.FeaturePoint: // several figures
 		wide += 28
 	}
 	if ask.Unit == "" && !ask.Short {
