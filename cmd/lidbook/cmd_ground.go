@@ -56,7 +56,7 @@ func groundCommand(a *app) *cobra.Command {
 		}
 		found := yard.Findings(yard.Of(v, y.Yard), yard.GroundOf(y), v.Today(), v.Numbers())
 		g := groundOf(v, y, found)
-		return a.show(g, func() { a.printGround(g, found, v.Numbers()) })
+		return a.show(g, func() { a.printGround(g, namesDrawn(y.Features), found, v.Numbers()) })
 	})
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard, or the only one with stands)")
 	c.AddCommand(groundIn(a), groundOut(a))
@@ -82,17 +82,22 @@ func groundOf(v *book.View, y *book.Yard, found []yard.Finding) groundShape {
 	return s
 }
 
-func (a *app) printGround(g groundShape, found []yard.Finding, n practice.Numbers) {
+func (a *app) printGround(g groundShape, names []string, found []yard.Finding, n practice.Numbers) {
 	if len(g.Features) == 0 {
 		a.line("nothing is drawn in %s: draw it in the window or with lidbook ground draw, or take it in with lidbook ground in", g.Yard)
 	}
 	var table [][]string
-	for _, f := range g.Features {
-		size := ""
+	for i, f := range g.Features {
+		kind, label, size := f.Kind, f.Label, ""
+		if label == "" {
+			kind = names[i] // with its number among those that are called alike
+		} else {
+			label = names[i]
+		}
 		if f.Height > 0 {
 			size = fmt.Sprintf("%g m high", f.Height)
 		}
-		table = append(table, []string{f.Kind, f.Label, plural(f.Points, "point"), size})
+		table = append(table, []string{kind, label, plural(f.Points, "point"), size})
 	}
 	a.table(table)
 	if g.Nucs > 0 {

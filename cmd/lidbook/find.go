@@ -79,7 +79,8 @@ func (f finder) homeOr(name string) (*book.Yard, error) {
 }
 
 // laidOr is the yard of a name. Without one it is the home yard if something stands
-// there, else the only yard where something does; of several one must be named.
+// there, else the only yard where something does; of several the only one of which try-outs
+// are kept, else one must be named.
 func (f finder) laidOr(name string) (*book.Yard, error) {
 	y, err := f.homeOr(name)
 	if err != nil || name != "" || f.laid(y) {
@@ -97,6 +98,10 @@ func (f finder) laidOr(name string) (*book.Yard, error) {
 		return y, nil
 	case 1:
 		return there[0], nil
+	}
+	untried := func(y *book.Yard) bool { return len(f.Layouts(y.Yard)) == 0 }
+	if tried := slices.DeleteFunc(slices.Clone(there), untried); len(tried) == 1 {
+		return tried[0], nil
 	}
 	return nil, fmt.Errorf("no stand is in %s: say with --yard which yard you mean, %s", y.Name, shortList(names))
 }

@@ -66,7 +66,7 @@ func groundWipe(a *app) *cobra.Command {
 	c := a.writing(&cobra.Command{
 		Use:     "wipe NAME",
 		Short:   "Wipe something off a yard's ground, by its label or kind",
-		Example: "  lidbook ground wipe \"old plum\"\n  lidbook ground wipe hedge",
+		Example: "  lidbook ground wipe \"old plum\"\n  lidbook ground wipe hedge\n  lidbook ground wipe \"hedge 2\"",
 		Args:    cobra.ExactArgs(1),
 	}, func(d *desk, _ *cobra.Command, args []string) error {
 		y, err := finder{View: d.view()}.homeOr(d.flags.yard)
@@ -84,8 +84,14 @@ func groundWipe(a *app) *cobra.Command {
 	return c
 }
 
-// featureOf is what is drawn of a yard under a label, or the only one of a kind.
+// featureOf is what is drawn of a yard under a label, or the only one of a kind; of several
+// that are called alike the one of a number, "hedge 2", counted as they were drawn.
 func featureOf(y *book.Yard, name string) (book.FeatureDrawn, error) {
+	for i, called := range namesDrawn(y.Features) {
+		if strings.EqualFold(called, name) {
+			return y.Features[i], nil
+		}
+	}
 	for _, labelled := range []bool{true, false} {
 		of := func(f book.FeatureDrawn) bool {
 			return labelled && strings.EqualFold(f.Label, name) || !labelled && strings.EqualFold(f.What.String(), name)
@@ -93,7 +99,7 @@ func featureOf(y *book.Yard, name string) (book.FeatureDrawn, error) {
 		switch i := slices.IndexFunc(y.Features, of); {
 		case i < 0:
 		case slices.ContainsFunc(y.Features[i+1:], of):
-			return book.FeatureDrawn{}, fmt.Errorf("%q: several are drawn in %s; in the window one is chosen by a click", name, y.Name)
+			return book.FeatureDrawn{}, fmt.Errorf("%q: several are drawn in %s: say which by its number, as lidbook ground lists them, like \"%s 2\"", name, y.Name, name)
 		default:
 			return y.Features[i], nil
 		}
@@ -101,13 +107,27 @@ func featureOf(y *book.Yard, name string) (book.FeatureDrawn, error) {
 	if len(y.Features) == 0 {
 		return book.FeatureDrawn{}, fmt.Errorf("nothing is drawn in %s: draw it with lidbook ground draw", y.Name)
 	}
-	var there []string
-	for _, f := range y.Features {
-		if there = append(there, f.Label); f.Label == "" {
-			there[len(there)-1] = f.What.String()
+	return book.FeatureDrawn{}, fmt.Errorf("no %q is drawn in %s: there is %s", name, y.Name, shortList(namesDrawn(y.Features)))
+}
+
+// namesDrawn are what features are called, by label or kind; those that are called alike
+// are numbered.
+func namesDrawn(all []book.FeatureDrawn) []string {
+	names, times := make([]string, len(all)), map[string]int{}
+	for i, f := range all {
+		if names[i] = f.Label; f.Label == "" {
+			names[i] = f.What.String()
+		}
+		times[strings.ToLower(names[i])]++
+	}
+	seen := map[string]int{}
+	for i, name := range names {
+		if key := strings.ToLower(name); times[key] > 1 {
+			seen[key]++
+			names[i] = fmt.Sprintf("%s %d", name, seen[key])
 		}
 	}
-	return book.FeatureDrawn{}, fmt.Errorf("no %q is drawn in %s: there is %s", name, y.Name, shortList(there))
+	return names
 }
 
 func groundWind(a *app) *cobra.Command {
