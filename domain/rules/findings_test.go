@@ -347,8 +347,10 @@ var table = []found{
 		p.At("2027-05-12 18:00").Write(madeUp("A1", "A2")...)
 	}, "2027-05-14 12:00", rules.Open, "batch 4 and batch 5 want the same nucs"},
 	{rules.SameNucs, "two ripe batches, no nuc: there is nothing to want", func(p *booktest.Pen) {
-		p.At("2027-05-05 18:00").Write(graft(4, 2))
+		p.At("2027-05-05 18:00").Write(graft(4, 3))
 		p.At("2027-05-06 18:00").Write(graft(5, 2))
+		p.At("2027-05-12 18:00").Write(madeUp("A1")...)
+		p.At("2027-05-14 11:00").Write(cells(4, "A1")...)
 	}, "2027-05-14 12:00", 0, ""},
 	{rules.SameNucs, "nucs for both", func(p *booktest.Pen) {
 		p.At("2027-05-05 18:00").Write(graft(4, 2))
