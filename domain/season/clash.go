@@ -2,6 +2,8 @@ package season
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 	"time"
 
 	"lidmark/domain/book"
@@ -49,14 +51,19 @@ func (k Kind) Unit() string { return kinds[k].unit }
 
 // amount is so much in its unit.
 func (k Kind) amount(n float64) string {
-	switch {
-	case n == 1:
-		return "1 " + kinds[k].one
-	case k == BeesShort:
-		return fmt.Sprintf("%.1f %s", n, k.Unit())
-	default:
-		return fmt.Sprintf("%.0f %s", n, k.Unit())
+	if k == BeesShort {
+		return k.of("%.1f %s", n)
 	}
+	return k.of("%.0f %s", n)
+}
+
+// of writes so much and its unit.
+func (k Kind) of(format string, n float64) string {
+	unit := k.Unit()
+	if n == 1 {
+		format, unit = strings.Replace(format, "%.1f", "%.0f", 1), kinds[k].one
+	}
+	return fmt.Sprintf(format, n, unit)
 }
 
 // Clash is what batches want at once and cannot all have.
@@ -68,8 +75,25 @@ type Clash struct {
 	Want, Have float64 // at the worst, in the unit of its kind
 	Why        string  // a sentence
 	Ways       []Way   // out, those that cost least first
+	Days       []Days  // on which each of the batches wants it; none: all of them from From to To
 
 	hard time.Time // by which cells must be out that nobody is free to give
+}
+
+// Days are those from one day to another, both included.
+type Days struct{ From, To calendar.Day }
+
+// DaysOf are the days of the clash on which a batch wants what others want; none of a batch
+// that is not in it.
+func (c Clash) DaysOf(batch book.BatchID) (d Days, is bool) {
+	i := slices.Index(c.Batches, batch)
+	switch {
+	case i < 0:
+		return Days{}, false
+	case i < len(c.Days):
+		return c.Days[i], true
+	}
+	return Days{c.From, c.To}, true
 }
 
 // Short is how much is missing, in the unit of its kind.

@@ -72,19 +72,20 @@ func (a *account) flying(all []*load) (found []Clash) {
 		run.To, run.Want = d, max(run.Want, want)
 	}
 	for i := range found {
-		found[i].Batches = flyers(found[i], all)
+		found[i].Batches, found[i].Days = flyers(found[i], all)
 	}
 	return found
 }
 
-// flyers are the batches whose virgins fly within a clash.
-func flyers(c Clash, all []*load) (batches []book.BatchID) {
+// flyers are the batches whose virgins fly within a clash, each with the days of it on
+// which they do.
+func flyers(c Clash, all []*load) (batches []book.BatchID, days []Days) {
 	for _, l := range all {
 		if fly := l.ladder.Rung(plan.Fly); l.virgins > 0 && fly.From <= c.To && c.From <= fly.By {
-			batches = append(batches, l.id)
+			batches, days = append(batches, l.id), append(days, Days{max(c.From, fly.From), min(c.To, fly.By)})
 		}
 	}
-	return batches
+	return batches, days
 }
 
 // ripe tells whether drones are ripe and not too old when the virgins of a batch

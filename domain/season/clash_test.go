@@ -3,6 +3,7 @@ package season_test
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"testing"
 
 	"lidmark/domain/book"
@@ -181,6 +182,37 @@ func TestDrones(t *testing.T) {
 	pen.At("2027-03-05 12:00").Write(book.BatchReadied{Batch: booktest.Batch("one"), Step: book.DroneCombIn})
 	old := season.Clashes(plannerOf(graft(day(t, "2027-05-10"), 40)))
 	if c := clash(t, old, season.DronesOld); c.Want <= 0 {
+		t.Errorf("%s", c.Why)
+	}
+}
+
+// Each batch has the days of the clash on which its own virgins fly: those of two grafts
+// three weeks apart share none.
+func TestDaysOfEachBatch(t *testing.T) {
+	pen := world{nucs: 100}.pen()
+	pen.Write(book.ColonyDescribed{Colony: booktest.Colony("D1"), Name: "D1", Yard: booktest.Yard("home"), Roles: []book.Role{book.DroneSource}})
+	one, two := booktest.Batch("one"), booktest.Batch("two")
+	pen.Write(book.BatchPlanned{Batch: one, Day: day(t, "2027-05-01"), Larvae: 40, Nucs: 30, Yard: booktest.Yard("home")},
+		book.BatchPlanned{Batch: two, Day: day(t, "2027-05-08"), Larvae: 40, Nucs: 30, Yard: booktest.Yard("home")})
+	c := clash(t, season.Clashes(plannerOf(pen)), season.DronesShort)
+	a, inA := c.DaysOf(one)
+	b, inB := c.DaysOf(two)
+	if !inA || !inB || a.From != c.From || b.To != c.To || a.To >= b.To || b.From <= a.From {
+		t.Errorf("%v: %v and %v of %v to %v", c.Batches, a, b, c.From, c.To)
+	}
+	if _, in := c.DaysOf(booktest.Batch("three")); in {
+		t.Error("a batch that is not in the clash has days of it")
+	}
+}
+
+// Cells that nobody gave by their hour emerge all the same: their virgins want drones.
+func TestCellsThatAreLateFly(t *testing.T) {
+	pen := world{nucs: 40}.pen()
+	pen.Write(book.ColonyDescribed{Colony: booktest.Colony("D1"), Name: "D1", Yard: booktest.Yard("home"), Roles: []book.Role{book.DroneSource}})
+	late := booktest.Batch("late")
+	pen.At("2027-03-20 09:00").Write(book.Grafted{Batch: late, Number: 1, Larvae: 30})
+	c := clash(t, season.Clashes(plannerOf(pen)), season.DronesShort)
+	if _, in := c.DaysOf(late); !in || !strings.HasPrefix(c.Why, "Up to 30 virgins") {
 		t.Errorf("%s", c.Why)
 	}
 }

@@ -72,6 +72,9 @@ func graftedOf(p *plan.Planner, b *book.Batch) (standing, bool) {
 	}
 	s.size = p.SizeOf(book.BatchPlan{BatchPlanned: book.BatchPlanned{Larvae: b.Larvae, Nucs: waiting, Line: b.Line, Yard: yard}})
 	s.virgins = waiting + len(b.Given)
+	if waiting == 0 && l.Rung(plan.Fly).By >= v.Today() { // past their hour they emerge where they are, and fly if they are given a nuc
+		s.virgins += b.Left()
+	}
 	if b.Taken.Counted() {
 		s.size.Takes = float64(b.Taken.N)
 	}

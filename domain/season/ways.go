@@ -53,7 +53,7 @@ func (c Clash) more() string {
 	n := math.Ceil(c.Short())
 	switch c.Kind {
 	case NucsShort, StartersShort, FinishersShort, DronesShort, BroodShort:
-		return "more of them: " + c.amount(n)
+		return c.of("%.0f more %s", n)
 	case BeesShort:
 		return c.amount(c.Short()) + " from elsewhere"
 	case MinutesOver:

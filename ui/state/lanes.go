@@ -10,7 +10,7 @@ import (
 )
 
 // laneRows is how many lanes there is room for.
-func (l Layout) laneRows() int { return int(l.Lanes.H / LaneHeight) }
+func (l Layout) laneRows() int { return int(l.Lanes.H / l.Lane) }
 
 // Lanes are the batches whose lanes are in sight. Unless they were scrolled
 // they begin with the first one whose queens are not all expected to lay, but

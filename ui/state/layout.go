@@ -13,7 +13,7 @@ type Layout struct {
 	Window scene.Area
 	Rooms  scene.Area
 	Ribbon Ribbon
-	Lanes  scene.Area // all visible lanes, each LaneHeight high
+	Lanes  scene.Area // all visible lanes, each Lane high
 	Strip  scene.Area // the orders in time, on the page of the season
 	Band   scene.Area // "You are looking at …"
 	Foot   scene.Area
@@ -23,6 +23,7 @@ type Layout struct {
 	Map    scene.Area
 	Side   scene.Area // kit and minutes of Today
 
+	Lane    float64 // how high a lane is
 	Columns int     // lids in a row of the grid
 	Pitch   float64 // from lid to lid in a row of the grid
 	Narrow  bool    // parts take turns, the ribbon has two rows
@@ -89,13 +90,17 @@ func (s State) Layout() Layout {
 	l := Layout{Window: w, Narrow: w.W < turns, Over: w.W < cardOver}
 	l.Rooms = scene.Area{W: w.W, H: RoomsHeight}
 	l.Foot = scene.Area{Y: w.H - FootHeight, W: w.W, H: FootHeight}
+	l.Lane = LaneHeight
 	y := l.Rooms.Bottom()
 	if s.ribboned() {
 		l.Ribbon = s.ribbon(l, y)
 		y = l.Ribbon.Bottom()
 	}
+	if s.OnSeason() {
+		l.Lane = s.seasonLane(l, l.Foot.Y-y)
+	}
 	if n := s.laneCount(l, y); n > 0 {
-		l.Lanes = scene.Area{Y: y, W: w.W, H: float64(n) * LaneHeight}
+		l.Lanes = scene.Area{Y: y, W: w.W, H: float64(n) * l.Lane}
 		y = l.Lanes.Bottom()
 	}
 	if s.OnSeason() {
@@ -204,7 +209,7 @@ func (l *Layout) takeTurns(s State) {
 // laneCount is how many lanes there is room for above the panes.
 func (s State) laneCount(l Layout, y float64) int {
 	if s.OnSeason() {
-		return s.seasonLanes(l.Foot.Y - y)
+		return s.seasonLanes(l, l.Foot.Y-y)
 	}
 	if s.Book == nil || l.Narrow || s.Fill != NoFill || s.Room != Plan && (s.Room != Yard || s.Pane > Lids) {
 		return 0

@@ -157,8 +157,8 @@ func (p PlanPane) most() float64 { return max(0, p.Tall-p.Body.H) }
 // planSpan is the days that the ribbon shows in the room Plan: from some before
 // today, or the first step, to the day queens are wanted.
 func (s State) planSpan() (first, last calendar.Day) {
-	const before, after = 4, 3
-	first, last = s.Today()-before, s.Today()+wishAhead
+	const after = 3
+	last = s.Today() + wishAhead
 	if sheet, _ := s.PlanSheet(); sheet != nil {
 		last = sheet.By + after
 		for _, b := range sheet.Batches {
@@ -167,5 +167,18 @@ func (s State) planSpan() (first, last calendar.Day) {
 			}
 		}
 	}
-	return first, last
+	return s.Today() - s.daysBefore(last), last
+}
+
+// daysBefore is how many days before today the ribbon shows there, up to a last one: in a
+// narrow window, where names stand over the days, as many as have room for one.
+func (s State) daysBefore(last calendar.Day) (n calendar.Day) {
+	const usual, most, name = 4, 14, 84.0
+	width := s.Size().W
+	if width >= turns {
+		return usual
+	}
+	for n = usual; n < most && float64(n)*(width-labelNarrow)/float64(last.Sub(s.Today())+int(n)+1) < name-labelNarrow; n++ {
+	}
+	return n
 }

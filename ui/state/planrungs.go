@@ -146,8 +146,15 @@ func (t rungTeller) cellsLate() string {
 
 func (t rungTeller) ready() (amount, why string) {
 	c := t.sheet.Chances
+	if !t.sheet.InTime && !t.s.Planning.Forwards {
+		return "too late for " + t.sheet.By.Short(), t.readyWhy()
+	}
 	amount = fmt.Sprintf("most probably %d (%d–%d)", c.Quantile(0.5), c.Quantile(0.1), c.Quantile(0.9))
-	return amount, fmt.Sprintf("%.0f d old by choice, %.0f d after first eggs", t.numbers.Get(practice.LeastAgeAtHandOver), t.numbers.Get(practice.ReadyAfterFirstEgg))
+	return amount, t.readyWhy()
+}
+
+func (t rungTeller) readyWhy() string {
+	return fmt.Sprintf("%.0f d old by choice, %.0f d after first eggs", t.numbers.Get(practice.LeastAgeAtHandOver), t.numbers.Get(practice.ReadyAfterFirstEgg))
 }
 
 // flights tell of the days on which the queens can fly, by the yard's weather.

@@ -174,8 +174,8 @@ func (s State) OpenOrders() (all []*book.Order) {
 // seasonSpan is the days that the ribbon shows on the page of the season: up to the
 // last queens that are planned, owed or found.
 func (s State) seasonSpan() (first, last calendar.Day) {
-	const before, after = 4, 3
-	first, last = s.Today()-before, s.Today()+wishAhead
+	const after = 3
+	last = s.Today() + wishAhead
 	r := s.Present()
 	for _, b := range s.PlannedBatches() {
 		last = max(last, r.lane(plannedKey{b.Batch, b.Day}).Ladder.Rung(plan.Ready).By+after)
@@ -183,5 +183,5 @@ func (s State) seasonSpan() (first, last calendar.Day) {
 	for _, o := range s.OpenOrders() {
 		last = max(last, o.By+after)
 	}
-	return first, last
+	return s.Today() - s.daysBefore(last), last
 }

@@ -2,6 +2,7 @@ package state
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"lidmark/domain/book"
@@ -18,15 +19,29 @@ func FlagOf(id book.OrderID) scene.Ref { return scene.Ref{Kind: FlagRef, ID: id.
 
 // seasonLanes is how many lanes stand above the clashes: all there may be, as long as
 // the first clash with its ways out stays in sight.
-func (s State) seasonLanes(high float64) int {
-	const clash = 200.0
-	return min(s.laneCountAll(), mostLanes, max(1, int((high-StripHeight-clash)/LaneHeight)))
+func (s State) seasonLanes(l Layout, high float64) int {
+	return min(s.laneCountAll(), mostLanes, max(1, int((high-seasonBelow)/l.Lane)))
 }
+
+// seasonLane is how high a lane is there: higher than elsewhere where all have room so,
+// for clashes stand in a line of their own above the stream.
+func (s State) seasonLane(l Layout, high float64) float64 {
+	const most = LaneHeight + 14
+	if l.Narrow {
+		return LaneHeight
+	}
+	n := min(s.laneCountAll(), mostLanes)
+	return min(most, max(LaneHeight, math.Floor((high-seasonBelow)/float64(max(1, n)))))
+}
+
+// seasonBelow is what the orders in time and the first clash with its ways out take, dp.
+const seasonBelow = StripHeight + 200.0
 
 // ClashMark is a clash at the lane of one of its batches.
 type ClashMark struct {
 	Ref      scene.Ref
-	From, To calendar.Day
+	From, To calendar.Day // on which the batch wants what others want
+	Name     string       // "too few nucs"
 	Says     string
 	Chosen   bool
 }
@@ -34,8 +49,8 @@ type ClashMark struct {
 // ClashMarks are the clashes of a batch.
 func (s State) ClashMarks(of book.BatchID) (all []ClashMark) {
 	for i, c := range s.SeasonClashes() {
-		if slices.Contains(c.Batches, of) {
-			all = append(all, ClashMark{ClashOf(i), c.From, c.To, c.Kind.String() + "  " + c.Why, i == s.ChosenClash()})
+		if days, is := c.DaysOf(of); is {
+			all = append(all, ClashMark{ClashOf(i), days.From, days.To, c.Kind.String(), c.Kind.String() + "  " + c.Why, i == s.ChosenClash()})
 		}
 	}
 	return all

@@ -46,6 +46,7 @@ type SeasonPane struct {
 const (
 	StripHeight = 36.0 // of the orders in time
 	seasonAsk   = 52.0
+	seasonFoot  = 8.0
 	fewWays     = 2 // told of a clash that is not chosen
 )
 
@@ -54,7 +55,7 @@ func (s State) SeasonPane(l Layout) (p SeasonPane) {
 	p.Head, p.Body = cutTop(l.Main, PlanHead)
 	p.Lines = s.SeasonLines(p.Body.W - 2*Edge)
 	if n := len(p.Lines); n > 0 {
-		p.Tall = p.Lines[n-1].Y + p.Lines[n-1].H + ordersFoot
+		p.Tall = p.Lines[n-1].Y + p.Lines[n-1].H + seasonFoot
 	}
 	p.Offset = min(s.Scroll[SeasonPlace], p.most())
 	return p
@@ -78,8 +79,10 @@ func (p *seasonLines) title(words string) {
 	p.add(SeasonLine{SeasonLook: SeasonTitle, Cells: []string{words}}, orderTitle)
 }
 
-func (p *seasonLines) said(l SeasonLine, width float64) {
-	p.add(l, 8+orderSaid*float64(linesOf(l.Cells[0], titleSize, width)))
+// said adds a sentence, as high as its lines are in letters of a weight.
+func (p *seasonLines) said(l SeasonLine, weight scene.Weight, width float64) {
+	lines := len(scene.Wrap(Reckoner{}, l.Cells[0], titleSize, weight, width))
+	p.add(l, 8+orderSaid*float64(lines))
 }
 
 // SeasonLines are the lines of the page: the dates for what is owed, then what batches
@@ -121,7 +124,7 @@ func (s State) clashesSaid(n, now int) string {
 // clash writes what batches want at once, and the ways out: all of the one that is
 // chosen, each with its figure.
 func (p *seasonLines) clash(i int, c season.Clash, chosen bool) {
-	p.said(SeasonLine{SeasonLook: SeasonClash, Cells: []string{c.Why}, Alarm: true, Ref: ClashOf(i)}, p.width-wayIndent)
+	p.said(SeasonLine{SeasonLook: SeasonClash, Cells: []string{c.Why}, Alarm: true, Ref: ClashOf(i)}, scene.SemiBold, p.width-ClashIndent)
 	for j, w := range c.Ways {
 		if !chosen && j == fewWays {
 			break
@@ -137,8 +140,8 @@ func (p *seasonLines) clash(i int, c season.Clash, chosen bool) {
 	}
 }
 
-// wayIndent is how far ways out stand in, dp.
-const wayIndent = 14.0
+// ClashIndent is how far the words of a clash and its ways out stand in, dp.
+const ClashIndent = 20.0
 
 // waySaid is what a way does to the promise, and whether the others still clash.
 func waySaid(w season.Way) string {
@@ -172,7 +175,7 @@ func (p *seasonLines) owed(s State, all []season.Promise) {
 		if len(s.OpenOrders()) == 0 {
 			none = "No order is open: write one down in Orders, Alt+S"
 		}
-		p.said(SeasonLine{Cells: []string{none}}, p.width)
+		p.said(SeasonLine{Cells: []string{none}}, scene.Regular, p.width)
 		return
 	case words != "":
 	case len(all) == 1:
@@ -218,7 +221,7 @@ func (s State) datesSaid() string {
 // dates writes the grafts that are found, what they keep, and what they do not.
 func (p *seasonLines) dates(s State, d *SeasonDates) {
 	for _, short := range d.Short {
-		p.said(SeasonLine{Cells: []string{short.Why}, Alarm: true}, p.width)
+		p.said(SeasonLine{Cells: []string{short.Why}, Alarm: true}, scene.Regular, p.width)
 	}
 	v := s.Present().View
 	for _, b := range d.Batches {

@@ -6,32 +6,45 @@ import (
 	"lidmark/ui/scene"
 )
 
-// labels writes the counts below the stream, where they do not touch, and the
-// window of the mating flights.
+// labels writes the counts below the stream, each under its part, where they do not touch,
+// and the window of the mating flights.
 func (g *lane) labels() {
 	y := g.area.Bottom() - 5
 	for i, s := range g.stages {
-		if s.label != "" && g.until(i) > g.ribbon.X+8 {
-			g.label(max(g.x(s.at), g.ribbon.X)+3, y, s.label)
+		if from, to := max(g.x(s.at), g.ribbon.X), g.looksUntil(i); s.label != "" && to > g.ribbon.X+8 {
+			g.label(from, to, y, s.label)
 		}
 	}
 	g.flights(y)
 }
 
-// label writes below the stream if there is room, and tells whether it did. It keeps
-// its place whatever day is looked at and lies on a ground of its own over the handle.
-func (g *lane) label(x, y float64, text string) bool {
-	w := g.width(text, ink2(12))
-	for _, x := range g.besideToday(x, w) {
-		box := scene.Area{X: x - 4, Y: y - 10, W: w + 8, H: 12}
-		if x < g.ribbon.X || box.Right() > g.area.Right() || !g.room(box) {
-			continue
-		}
-		g.rect(scene.Area{X: x - 2, Y: y - 11, W: box.W - 4, H: 14}, g.ground)
-		g.text(x, y, text, ink2(12))
-		return true
+// looksUntil is where the part of the stream that looks like a stage ends.
+func (g *lane) looksUntil(i int) float64 {
+	for i+1 < len(g.stages) && g.stages[i+1].label == "" && g.stages[i+1].fill == g.stages[i].fill {
+		i++
 	}
-	return false
+	return g.until(i)
+}
+
+// label writes below the stream what is said of a part of it: from where that begins, or
+// behind the frame of today where all of it still stands under the part; else not at all,
+// for under another part it would be read as that one's. It keeps its place whatever day
+// is looked at and lies on a ground of its own over the handle.
+func (g *lane) label(from, until, y float64, text string) {
+	const in = 3.0
+	w := g.width(text, ink2(12))
+	beside := g.besideToday(from+in, w)
+	x, room := slices.Min(beside), from+w/2
+	if x < from {
+		x = slices.Max(beside)
+		room = x + w
+	}
+	box := scene.Area{X: x - 4, Y: y - 10, W: w + 8, H: 12}
+	if room > until || x < g.ribbon.X || box.Right() > g.area.Right() || !g.room(box) {
+		return
+	}
+	g.rect(scene.Area{X: x - 2, Y: y - 11, W: box.W - 4, H: 14}, g.ground)
+	g.text(x, y, text, ink2(12))
 }
 
 // besideToday are the places where what is so wide and would begin at x leaves the frame

@@ -19,21 +19,22 @@ func (p *sheet) lanes() {
 	p.clipped(a, scene.Tag{}, func() {
 		p.rect(a, scene.Ground)
 		for i, b := range p.s.Lanes(p.l) {
-			p.lane(b, laneArea(a, i))
+			p.lane(b, p.laneArea(i))
 		}
 		for i, b := range p.s.PlannedLanes(p.l) {
-			p.plannedLane(b, laneArea(a, i+len(p.s.Lanes(p.l))))
+			p.plannedLane(b, p.laneArea(i+len(p.s.Lanes(p.l))))
 		}
 	})
 	p.hiddenLanes(a)
 	above, below := p.s.LanesHidden(p.l)
-	p.scrollBar(a, state.LaneHeight*float64(above), a.H+state.LaneHeight*float64(above+below))
+	p.scrollBar(a, p.l.Lane*float64(above), a.H+p.l.Lane*float64(above+below))
 	p.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Rule)
 }
 
 // laneArea is where a lane in sight lies.
-func laneArea(a scene.Area, i int) scene.Area {
-	return scene.Area{X: a.X, Y: a.Y + float64(i)*state.LaneHeight, W: a.W, H: state.LaneHeight}
+func (p *sheet) laneArea(i int) scene.Area {
+	a := p.l.Lanes
+	return scene.Area{X: a.X, Y: a.Y + float64(i)*p.l.Lane, W: a.W, H: p.l.Lane}
 }
 
 // hiddenLanes says beside the names how many batches lie above and below, and
@@ -67,14 +68,13 @@ type lane struct {
 	*sheet
 	stream
 	name   string // "Batch 4"
-	number string // what of the name stays where there is no room
 	ref    scene.Ref
 	area   scene.Area
 	r      *state.Reading
 	ribbon state.Ribbon
 	zone   *time.Location
 	now    float64
-	top    float64 // above the stream, for what batches want at once
+	top    float64 // above the stream, for the name or what batches want at once
 	middle float64
 	k      float64 // dp a queen
 	ground scene.Role
@@ -85,7 +85,6 @@ func (p *sheet) lane(b *book.Batch, a scene.Area) {
 	r := p.s.Present()
 	g := p.laneOf(streamOf(r, b), a)
 	g.name, g.ref = fmt.Sprintf("Batch %d", b.Number), state.RefOf(b.Batch.Subject())
-	g.number = g.name
 	p.hit(a, g.ref, strings.TrimRight(g.name+"  "+b.Line, " "))
 	days := scene.Area{X: g.ribbon.X, Y: a.Y, W: a.W - g.ribbon.X, H: a.H}
 	p.clipped(days, scene.Tag{}, func() {
@@ -102,8 +101,8 @@ func (p *sheet) lane(b *book.Batch, a scene.Area) {
 func (p *sheet) laneOf(f stream, a scene.Area) lane {
 	r := p.s.Present()
 	g := lane{sheet: p, stream: f, r: r, area: a, ribbon: p.l.Ribbon, zone: r.View.Zone(), ground: scene.Ground}
-	if p.s.OnSeason() {
-		g.top = clashStrip
+	if p.s.OnSeason() || p.l.Narrow {
+		g.top = laneTop
 	}
 	g.middle = a.Y + (g.top+a.H-12)/2
 	g.k = (a.H - g.top - 15) / max(34, float64(f.Larvae))
@@ -113,26 +112,6 @@ func (p *sheet) laneOf(f stream, a scene.Area) lane {
 		p.rect(a, g.ground)
 	}
 	return g
-}
-
-// title writes the batch's number and line before its stream, or, where the
-// ribbon has no room for names, as much of them as stands before the stream, over
-// the frame of today; where the stream begins at the side it is the number alone.
-func (g *lane) title() {
-	if g.l.Narrow {
-		f, room := ink(13).semi(), 0.0
-		if len(g.stages) > 0 {
-			room = g.x(g.stages[0].at) - 24
-		}
-		name := scene.Shorten(g.measure, g.say(g.name), f.size, f.weight, max(room, g.width(g.number, f)))
-		g.names = append(g.names, func() {
-			g.rect(scene.Area{X: 10, Y: g.middle - 10, W: g.width(name, f) + 12, H: 14}, g.ground)
-			g.text(16, g.middle+1, name, f)
-		})
-		return
-	}
-	g.fit(16, g.middle, g.name, ink(13).semi(), g.ribbon.X-6)
-	g.fit(16, g.middle+15, g.Line, ink2(12), g.ribbon.X-6)
 }
 
 // written is what stands over the stream: the counts, and the marks, which none

@@ -17,10 +17,6 @@ import (
 func (p *sheet) plannedLane(b state.PlannedLane, a scene.Area) {
 	g := p.laneOf(plannedStream(b), a)
 	g.name, g.ref = "Planned", b.Ref()
-	g.number = g.name
-	if p.l.Narrow {
-		g.name += " " + plannedName(b)
-	}
 	p.add(scene.Rect{Area: a, Tag: scene.Tag{Ref: g.ref, Reason: "Planned  drag it to another day; " + plannedSays(b)}})
 	days := scene.Area{X: g.ribbon.X, Y: a.Y, W: a.W - g.ribbon.X, H: a.H}
 	p.clipped(days, scene.Tag{}, func() {

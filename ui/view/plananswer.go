@@ -35,10 +35,17 @@ func (d *planDraw) answer(a scene.Area) {
 	if !d.now {
 		f, says = f.as(scene.Ink3), says.as(scene.Ink3)
 	}
-	end := d.text(x, a.Y+30, n+ofHundred(d.all.Chance), f)
+	head := n + ofHundred(d.all.Chance)
+	if !d.all.InTime && !d.s.Planning.Forwards {
+		head = "Not possible by " + d.all.By.Short()
+	}
+	end := d.text(x, a.Y+30, head, f)
 	d.before(end+12, a.Y+30, room)
 	if words, late := d.answerSays(); late {
 		d.wrap(x, a.Y+50, words, ink(13).as(scene.Act), to-x, 2)
+		if !d.s.Planning.Forwards {
+			d.fit(x, a.Y+67, d.noEarlier(), says, to)
+		}
 	} else {
 		d.fit(x, a.Y+50, words, says, to)
 		d.fit(x, a.Y+67, d.outOfReach(), says, to)
@@ -64,8 +71,16 @@ func (d *planDraw) answerSays() (says string, late bool) {
 	case d.s.Planning.Forwards:
 		return fmt.Sprintf("Grafted on %s nine in ten are %s by %s, later than %s", shortDay(d.all.Batches[0].Day), d.goal(), d.all.Nearest.Short(), shortDay(d.all.By)), true
 	default:
-		return fmt.Sprintf("No graft from tomorrow on is in time for %s: the nearest is %s", d.all.By.Short(), d.all.Nearest.Short()), true
+		return fmt.Sprintf("The nearest day is %s, grafted on %s", d.all.Nearest.Short(), d.all.Batches[0].Day.Short()), true
 	}
+}
+
+// noEarlier says why no graft before that of the nearest day is possible.
+func (d *planDraw) noEarlier() string {
+	if d.all.Batches[0].Day > d.s.Today()+1 {
+		return "steps of an earlier graft are past"
+	}
+	return "grafted tomorrow: none is earlier"
 }
 
 // outOfReach says why no number of larvae makes it as sure as it is wished.

@@ -13,6 +13,14 @@ func (d *planDraw) keptShown() bool {
 	return !d.stacks() && len(d.s.Planning.Tries)+len(d.s.PlannedUnseen(d.l)) > 0
 }
 
+// keptBottom is where what stands beside the ladder ends.
+func (d *planDraw) keptBottom() float64 {
+	if planned := len(d.s.PlannedUnseen(d.l)); len(d.s.Planning.Tries) == 0 && planned > 0 {
+		return min(d.Kept.Bottom(), d.Kept.Y+46+20*float64(planned))
+	}
+	return d.Kept.Bottom()
+}
+
 // stacks tells whether the parts stand below each other.
 func (d *planDraw) stacks() bool { return d.Kept.Y >= d.Ladder.Bottom() || d.Kept.Empty() }
 

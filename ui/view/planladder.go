@@ -58,8 +58,11 @@ func (d *planDraw) most() (graft int) {
 
 func (d *planDraw) ladderHead(a scene.Area) {
 	head := "Backwards from " + d.all.By.Short()
-	if d.s.Planning.Forwards {
+	switch {
+	case d.s.Planning.Forwards:
 		head = "Forwards from " + d.all.Batches[0].Day.Short()
+	case !d.all.InTime:
+		head = "The nearest: " + d.all.Nearest.Short()
 	}
 	d.fit(a.X+state.Edge, a.Y+24, head, ink(14).semi(), a.X+headWide)
 	d.fit(a.X+state.Edge, a.Y+42, "drag a step: all follow", ink2(13), a.X+headWide)
@@ -85,7 +88,7 @@ func (d *planDraw) rungs(graft int, all []state.PlanRung) {
 // rungBar is where a step's bar lies.
 func (d *planDraw) rungBar(r state.PlanRung, y float64) scene.Area {
 	rb := d.l.Ribbon
-	x, to := rb.Left(r.From), rb.Left(r.By+1)
+	x, to := max(rb.X, rb.Left(r.From)), max(rb.X, rb.Left(r.By+1))
 	return scene.Area{X: x, Y: y - 7, W: max(rb.Column, to-x), H: 14}
 }
 
@@ -133,6 +136,12 @@ func (d *planDraw) bar(r state.PlanRung, bar scene.Area, graft int) {
 	ref := scene.Ref{Kind: state.RungRef, ID: r.Step.String(), Part: string(rune('0' + graft))}
 	b.Tag = scene.Tag{Ref: ref, Reason: fmt.Sprintf("%s: %s; %s", r.Name, days(r.From, r.By), d.numbersSaid(r.Step.Used()))}
 	d.hoverRing(bar, ref)
+	if d.l.Ribbon.First > r.By { // all of it lies before the days that are shown
+		c := at(bar.X, bar.Centre().Y)
+		d.add(scene.Poly{Points: []scene.Point{c, c.Add(at(9, -6)), c.Add(at(9, 6))}, Fill: b.Stroke.Role})
+		d.hit(bar, ref, b.Tag.Reason)
+		return
+	}
 	d.add(b)
 	if !r.Hard.IsZero() {
 		d.rect(scene.Area{X: bar.Right() - 3, Y: bar.Y - 3, W: 4, H: bar.H + 6}, scene.Act)
@@ -161,7 +170,7 @@ func (d *planDraw) rungWords(r state.PlanRung, bar scene.Area, y float64) {
 		from = d.Ladder.X + headWide + 10
 	}
 	to := d.Ladder.Right() - 14
-	if y > d.Kept.Y && d.keptShown() {
+	if y > d.Kept.Y && y < d.keptBottom() && d.keptShown() {
 		to = d.Kept.X - 14
 	}
 	left, right := bar.X-gap-from, to-bar.Right()-gap
@@ -175,13 +184,16 @@ func (d *planDraw) rungWords(r state.PlanRung, bar scene.Area, y float64) {
 	if left >= whole || right < whole && (left >= first || right < first && (left >= wide || left > right)) {
 		x := d.right(bar.X-gap, y, r.Amount, amount)
 		x = d.right(x-gap+1, y, scene.Shorten(d.measure, r.Name, name.size, name.weight, max(0, x-gap+1-from)), name)
-		d.rightFit(x-apart, y, d.clauses(r.Why, why, x-apart-from), why, from)
+		if says := d.clauses(r.Why, why, x-apart-from); why.role == scene.Act || d.width(says, why) <= x-apart-from {
+			d.rightFit(x-apart, y, says, why, from)
+		}
 		return
 	}
 	x := d.fit(bar.Right()+gap, y, r.Name, name, to)
 	x = d.fit(x+gap-1, y, r.Amount, amount, to)
-	if to-x > apart+60 {
-		d.fit(x+apart, y, d.clauses(r.Why, why, to-x-apart), why, to)
+	says := d.clauses(r.Why, why, to-x-apart)
+	if why.role == scene.Act && to-x > apart+60 || d.width(says, why) <= to-x-apart { // what does not press gives way whole
+		d.fit(x+apart, y, says, why, to)
 	}
 }
 

@@ -137,7 +137,6 @@ func (d *planDraw) minutes(a scene.Area) {
 	for i, day := range days {
 		d.minuteBar(day, scene.Area{X: x + float64(i)*column, Y: foot, W: column, H: k}, y)
 	}
-	d.peaks(scene.Area{X: x, Y: foot, W: column, H: k})
 	for m := minuteTick(most); m <= most; m += minuteTick(most) {
 		d.right(x-6, foot-m*k+4, fmt.Sprintf("%.0f", m), ink2(12))
 		d.rule(x-4, foot-m*k, x, foot-m*k, scene.Ink3)
@@ -149,11 +148,38 @@ func (d *planDraw) minutes(a scene.Area) {
 			d.centre(x+(float64(i)+0.5)*column, foot+16, fmt.Sprint(n), ink2(12))
 		}
 	}
-	legend := "pale: work in the book"
-	if slices.ContainsFunc(days, func(day state.PlanDay) bool { return day.Told && day.Free > 0 }) {
-		legend = "line: the time you have; pale: in the book"
+	first := scene.Area{X: x, Y: foot, W: column, H: k}
+	d.timeThere(first, y)
+	d.peaks(first)
+	d.minutesLegend(scene.Area{X: a.X + state.Edge, Y: foot + 34, W: a.W - state.Edge - 8})
+}
+
+// timeThere draws the time there is as one line over the days, in an area as that of
+// [planDraw.minuteBar], of the first day. More than is drawn lies along the top.
+func (d *planDraw) timeThere(a scene.Area, top float64) {
+	var line []scene.Point
+	for i, day := range d.all.Days {
+		if day.Told {
+			x, y := a.X+float64(i)*a.W, max(top+1.5, a.Y-day.Free*a.H)
+			line = append(line, at(x, y), at(x+a.W, y))
+		}
 	}
-	d.fit(a.X+state.Edge, foot+34, legend, ink2(12.5), a.Right()-8)
+	if len(line) > 0 {
+		d.add(scene.Poly{Points: line, Open: true, Stroke: stroke(scene.Ink, 1.5)})
+	}
+}
+
+// minutesLegend shows what line and pale bars are, as far as there are any.
+func (d *planDraw) minutesLegend(a scene.Area) {
+	x, f := a.X, ink2(12.5)
+	if slices.ContainsFunc(d.all.Days, func(day state.PlanDay) bool { return day.Told }) {
+		d.add(scene.Line{From: at(x, a.Y-4), To: at(x+18, a.Y-4), Stroke: stroke(scene.Ink, 1.5)})
+		x = d.fit(x+24, a.Y, "time you have", f, a.Right()) + 16
+	}
+	if slices.ContainsFunc(d.all.Days, func(day state.PlanDay) bool { return day.Book > 0 }) {
+		d.rect(scene.Area{X: x, Y: a.Y - 9, W: 8, H: 10}, scene.Rule)
+		d.fit(x+14, a.Y, "in the book", f, a.Right())
+	}
 }
 
 // minuteTick is how far apart figures stand on an axis of minutes.
@@ -198,10 +224,6 @@ func (d *planDraw) minuteBar(day state.PlanDay, a scene.Area, top float64) {
 	if day.Over() {
 		bar(max(day.Free, day.Book), all, scene.Act)
 	}
-	if day.Told && !day.Rests { // more than is drawn lies along the top
-		y := max(top+1, a.Y-day.Free*k)
-		d.rule(a.X, y, a.Right(), y, scene.Ink3)
-	}
 	reason := fmt.Sprintf("%s: %.0f min of this plan, %.0f in the book", day.Day.Short(), day.Wish, day.Book)
 	if day.Told {
 		reason += fmt.Sprintf(", %.0f free", day.Free)
@@ -218,7 +240,10 @@ func (d *planDraw) peaks(a scene.Area) {
 			f = f.as(scene.Act)
 		}
 		all := day.Book + day.Wish
-		d.centre(a.X+(float64(i)+0.5)*a.W, a.Y-all*a.H-4, fmt.Sprintf("%.0f", all), f)
+		x, y, says := a.X+(float64(i)+0.5)*a.W, a.Y-all*a.H-4, fmt.Sprintf("%.0f", all)
+		w := d.width(says, f)
+		d.rect(scene.Area{X: x - w/2 - 2, Y: y - 11, W: w + 4, H: 13}, scene.Panel) // over the line of the time there is
+		d.centre(x, y, says, f)
 	}
 }
 

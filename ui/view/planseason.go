@@ -73,7 +73,7 @@ func (d seasonDraw) line(l state.SeasonLine, row scene.Area) {
 	case state.SeasonClash:
 		d.chosenLine(l, row, "its batches; 1, 2, 3 take its ways out")
 		d.sign(at(row.X+5, row.Y+14))
-		d.wrap(row.X+indent+6, row.Y+18, l.Cells[0], ink(14).semi(), row.W-indent, 4)
+		d.wrap(row.X+state.ClashIndent, row.Y+18, l.Cells[0], ink(14).semi(), row.W-state.ClashIndent, 4)
 	case state.SeasonWay:
 		d.way(l, row)
 	case state.SeasonAsk:
@@ -116,12 +116,12 @@ func (d seasonDraw) way(l state.SeasonLine, row scene.Area) {
 		d.add(scene.Rect{Area: key, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1), Tag: scene.Tag{Ref: l.Ref, Reason: "write it down so  " + strconv.Itoa(l.Digit)}})
 		d.centre(key.Centre().X, y, strconv.Itoa(l.Digit), ink(13).semi())
 	}
-	x += 32
 	says, f := l.Cells[1], ink2(13.5)
 	if l.Ref == (scene.Ref{}) {
 		d.fit(x, y, l.Cells[0], ink(14), row.Right())
 		return
 	}
+	x += 32
 	to := d.right(row.Right(), y, scene.Shorten(d.measure, d.say(says), f.size, f.weight, (row.Right()-x)*0.5), f)
 	d.fit(x, y, l.Cells[0], ink(14).as(scene.Pen), to-14)
 	d.rule(row.X+indent, row.Bottom()-0.5, row.Right(), row.Bottom()-0.5, scene.Hair)

@@ -3,44 +3,9 @@ package view
 import (
 	"fmt"
 
-	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
-
-// clashStrip is how high the strip above a stream is in which clashes lie, dp.
-const clashStrip = 4.0
-
-// clashesInTime marks above each stream the days on which its batch wants what others
-// want; those of the clash that is chosen are thick.
-func (d seasonDraw) clashesInTime() {
-	var ids []book.BatchID
-	for _, b := range d.s.Lanes(d.l) {
-		ids = append(ids, b.Batch)
-	}
-	for _, b := range d.s.PlannedLanes(d.l) {
-		ids = append(ids, b.Batch)
-	}
-	for lane, id := range ids {
-		for _, m := range d.s.ClashMarks(id) {
-			d.clashInTime(m, laneArea(d.l.Lanes, lane))
-		}
-	}
-}
-
-func (d seasonDraw) clashInTime(m state.ClashMark, lane scene.Area) {
-	r := d.l.Ribbon
-	x, to := max(r.X, r.Left(m.From)), min(lane.Right(), r.Left(m.To+1))
-	if to <= x {
-		return
-	}
-	a := scene.Area{X: x, Y: lane.Y + 1, W: max(to-x, 6), H: 2}
-	if m.Chosen || d.hovers(m.Ref) {
-		a.Y, a.H = lane.Y, clashStrip
-	}
-	d.rect(a, scene.Act)
-	d.hit(scene.Area{X: a.X, Y: lane.Y, W: a.W, H: 2 * clashStrip}, m.Ref, m.Says)
-}
 
 // strip draws the orders on the days on which they are due, each a flag that can be
 // dragged, and the days of grafts that are found.

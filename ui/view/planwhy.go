@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strconv"
 
@@ -25,18 +26,44 @@ func (d *planDraw) why(a scene.Area) {
 		d.others(a)
 		return
 	}
-	y := d.partHead(a, "Why "+plural(d.all.Larvae, "larva", "larvae"), "")
-	d.right(a.Right()-state.Edge, a.Y+24, "likely (10–90 %)", ink2(12.5))
+	y := d.whyHead(a)
 	foot := d.planButtons(a)
 	told, row, raises := d.stageRows(foot - y)
 	for i, s := range told {
-		d.stageLine(s, i == len(told)-1, scene.Area{X: a.X + state.Edge, Y: y, W: a.W - 2*state.Edge, H: row})
+		from := d.all.Stages[0][0]
+		if i > 0 {
+			from = told[i-1]
+		}
+		d.stageLine(from, s, i == len(told)-1, scene.Area{X: a.X + state.Edge, Y: y, W: a.W - 2*state.Edge, H: row})
 		y += row
 	}
 	if raises > 0 {
 		d.raises(a.X+state.Edge, y, a.Right()-state.Edge)
 	}
 }
+
+// whyHead writes the head of the chain and what its figures and ticks are, and gives where
+// its body begins.
+func (d *planDraw) whyHead(a scene.Area) float64 {
+	d.partHead(a, "Why "+plural(d.all.Larvae, "larva", "larvae"), "")
+	ranges, wanted, f := "likely (10–90 %)", fmt.Sprintf("%d wanted", d.all.Queens), ink(12.5).semi().as(scene.Pen)
+	x, to := a.X+state.Edge+d.width("Why "+plural(d.all.Larvae, "larva", "larvae"), ink(15).semi())+9, a.Right()-state.Edge
+	words := 6 + d.width(wanted, f) + 6
+	if x+words+d.width(ranges, ink2(12.5)) > to {
+		ranges = "(10–90 %)"
+	}
+	if from := d.right(to, a.Y+24, ranges, ink2(12.5)); x+words <= from {
+		d.rect(scene.Area{X: x, Y: a.Y + 13, W: 1.6, H: 12}, scene.Pen)
+		d.text(x+6, a.Y+24, wanted, f)
+	}
+	if a.H < whyLow {
+		return a.Y + 32
+	}
+	return a.Y + 36
+}
+
+// whyLow is under which height of the part its rows want all the room there is, dp.
+const whyLow = 300.0
 
 // leastStage is how high a stage is at least, dp: under it the bars touch the letters.
 const leastStage = 24.0
@@ -58,36 +85,61 @@ func (d *planDraw) stageRows(room float64) (told []plan.Stage, row, raises float
 	return told, min(32, room/float64(len(told))), 0
 }
 
-// told are the stages that are told but for some, with the rates of those before them
-// that are not.
+// told are the stages that are told but for some.
 func (d *planDraw) told(but []plan.Link) (told []plan.Stage) {
-	share := 1.0
 	for _, s := range d.all.Stages[0] {
-		share *= s.Share
 		if stageNames[s.Link] != "" && !slices.Contains(but, s.Link) {
-			s.Share = share
-			told, share = append(told, s), 1
+			told = append(told, s)
 		}
 	}
 	return told
 }
 
-func (d *planDraw) stageLine(s plan.Stage, last bool, a scene.Area) {
+// stageSays is what stands behind the name of a stage: of those of the one before how many
+// come through, so that the figures multiply to each other; of the graft how many fail.
+func (d *planDraw) stageSays(from, s plan.Stage) string {
+	switch n, of := s.Likely(), from.Likely(); {
+	case s.Link == plan.Grafted:
+		works := slices.IndexFunc(d.all.Stages[0], func(st plan.Stage) bool { return st.Link == plan.GraftWorks })
+		if works < 0 || d.all.Stages[0][works].Share > 0.995 {
+			return ""
+		}
+		return fmt.Sprintf("%.0f of 100 grafts fail", 100*(1-d.all.Stages[0][works].Share))
+	case s.Link == plan.Placed || of == 0:
+		return ""
+	default:
+		return "× " + percentOf(n, of) + " %"
+	}
+}
+
+// percentOf is a part of a whole in per cent, with as many decimals as it takes to come
+// from the one to the other.
+func percentOf(n, of int) string {
+	for decimals := range 2 {
+		says := strconv.FormatFloat(100*float64(n)/float64(of), 'f', decimals, 64)
+		if p, err := strconv.ParseFloat(says, 64); err == nil && math.Round(p*float64(of)/100) == float64(n) {
+			return says
+		}
+	}
+	return strconv.FormatFloat(100*float64(n)/float64(of), 'f', 2, 64)
+}
+
+func (d *planDraw) stageLine(from, s plan.Stage, last bool, a scene.Area) {
 	name, f := stageNames[s.Link], ink(13.5)
 	if last {
 		f = f.semi()
 	}
 	x := d.text(a.X, a.Y+12, name, f)
-	if s.Link != plan.Grafted && s.Link != plan.Placed {
-		d.text(x+6, a.Y+12, fmt.Sprintf("× %.0f %%", 100*s.Share), ink2(12.5))
+	if says := d.stageSays(from, s); says != "" {
+		d.text(x+6, a.Y+12, says, ink2(12.5))
 	}
 	says := strconv.Itoa(s.Likely())
 	if s.Link != plan.Grafted {
 		says += fmt.Sprintf(" (%d–%d)", s.Low(), s.High())
 	}
 	d.right(a.Right(), a.Y+12, says, ink(13).semi())
-	k := a.W / float64(max(1, d.all.Larvae))
-	y, high, role := a.Y+16.5, min(5, a.H-20), scene.Bar
+	k := a.W / float64(max(1, d.all.Larvae, d.all.Queens))
+	y, high, role := a.Y+min(18.5, a.H-6.5), min(5, a.H-20), scene.Bar
 	if last {
 		role = scene.Good
 	}
@@ -123,6 +175,9 @@ func (d *planDraw) raises(x, y, to float64) {
 func (d *planDraw) planButtons(a scene.Area) float64 {
 	x, w := a.X+state.Edge, a.W-2*state.Edge
 	y := a.Bottom() - 46
+	if a.H < whyLow {
+		y += 4
+	}
 	other := "Other dates"
 	if d.s.Planning.Dates {
 		other = "Why"
@@ -139,8 +194,8 @@ func (d *planDraw) planButtons(a scene.Area) float64 {
 	switch {
 	case d.s.Planning.Dates:
 		says = sentence(d.lastSaid())
-	case a.H < 300: // the ladder says it too
-		return y - 8
+	case a.H < whyLow: // the ladder says it too
+		return y - 4
 	}
 	end := d.fit(x, y-12, says, ink2(12.5), x+w)
 	if d.s.Planning.Dates {

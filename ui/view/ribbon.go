@@ -25,7 +25,6 @@ type strip struct {
 	high    float64
 	most    float64    // minutes that fill the row of work
 	told    bool       // somebody said when people are free
-	nowAt   scene.Area // where the word "now" stands on another day than today
 	flagAt  scene.Area // where the flag stands
 	font    float64
 }
@@ -36,7 +35,7 @@ func (p *sheet) ribbon() {
 	g.place()
 	g.told = g.r.View.HoursTold()
 	g.most = g.mostMinutes()
-	g.nowAt, g.flagAt = p.nowPlace(), p.flag().area
+	g.flagAt = p.flag().area
 	p.rect(g.Area, scene.Panel)
 	p.clipped(g.Area, scene.Tag{}, func() {
 		for d := g.First; d <= g.Last(); d++ {
@@ -131,18 +130,27 @@ func (g *strip) day(d calendar.Day) {
 // beside that of "now": not under the flag, which names a month itself, nor where it has
 // no room before the next month.
 func (g *strip) month(d calendar.Day) {
+	_, m, _ := d.Date()
+	if at := g.monthPlace(d); !at.Empty() && (at.X >= g.flagAt.Right()+4 || g.flagAt.X-4 >= at.Right()) {
+		g.text(at.X, g.Y+14, m.String(), monthFont)
+	}
+}
+
+var monthFont = ink(12.5).semi()
+
+// monthPlace is where the name of the month of d stands from that day on; nowhere if it has
+// no room before the next month.
+func (p *sheet) monthPlace(d calendar.Day) scene.Area {
+	r, now := p.l.Ribbon, p.nowPlace()
 	year, m, _ := d.Date()
-	f := ink(12.5).semi()
-	x, w := g.Left(d)+4, g.width(m.String(), f)
-	if x < g.nowAt.Right()+4 && g.nowAt.X-4 < x+w {
-		x = g.nowAt.Right() + 6
+	a := scene.Area{X: r.Left(d) + 4, Y: r.Y + 1, W: p.width(m.String(), monthFont), H: flagHigh}
+	if a.X < now.Right()+4 && now.X-4 < a.Right() {
+		a.X = now.Right() + 6
 	}
-	if x < g.flagAt.Right()+4 && g.flagAt.X-4 < x+w {
-		return
+	if a.Right() > min(r.W, r.Left(calendar.Date(year, m+1, 1)))-2 {
+		return scene.Area{}
 	}
-	if x+w <= min(g.W, g.Left(calendar.Date(year, m+1, 1)))-2 {
-		g.text(x, g.Y+14, m.String(), f)
-	}
+	return a
 }
 
 // numbered tells whether a day shows its number: in slender columns only the

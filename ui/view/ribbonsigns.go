@@ -57,7 +57,8 @@ type dayFlag struct {
 }
 
 // flag is the flag over the day looked at. For a day out of sight it stands at
-// the end of the ribbon that is nearer to it.
+// the end of the ribbon that is nearer to it. It leaves the first name of a month free
+// where it still reaches its day so.
 func (p *sheet) flag() dayFlag {
 	r, d := p.l.Ribbon, p.s.Looked()
 	f := dayFlag{word: d.Short()}
@@ -76,6 +77,9 @@ func (p *sheet) flag() dayFlag {
 	}
 	w := p.width(f.word, flagFont) + 16
 	f.area = scene.Area{X: min(max(x-w/2, 4), r.W-w-4), Y: r.Y + 1, W: w, H: flagHigh}
+	if month := p.monthPlace(r.First); !month.Empty() && f.outside == 0 && month.Right()+6 <= r.Left(d) {
+		f.area.X = max(f.area.X, month.Right()+6)
+	}
 	return f
 }
 
@@ -89,7 +93,7 @@ func (p *sheet) handle() {
 	if !p.l.Lanes.Empty() && p.l.Turns.Empty() {
 		bottom = p.l.Lanes.Bottom() - 1
 	}
-	if p.s.Fill == state.BatchFill && !p.l.Narrow {
+	if p.s.Fill == state.BatchFill {
 		bottom = p.l.Main.Y + state.BatchHead + p.l.BatchStream() - 1
 	}
 	flag := p.flag()
