@@ -37,7 +37,9 @@ func Person(text string, id book.PersonID) (book.PersonDescribed, error) {
 
 // isHours tells whether a word of figures is meant as hours of a day, like "-9" and
 // "18:00-20:00".
-func isHours(word string) bool { return !hasLetter(word) && strings.ContainsAny(word, ":-–0123456789") }
+func isHours(word string) bool {
+	return !hasLetter(word) && strings.ContainsAny(word, ":-–0123456789")
+}
 
 func hasLetter(word string) bool { return strings.ContainsFunc(word, unicode.IsLetter) }
 

@@ -1,6 +1,8 @@
 package state
 
 import (
+	"slices"
+
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
 )
@@ -44,7 +46,24 @@ func (s State) toBatchRoom() State {
 	batch := s.chosenBatch().Subject()
 	s = s.entered(Yard)
 	s.Fill, s.FillOf, s.Selection = BatchFill, batch, Select(batch)
-	return s
+	return s.scrolled(FillPlace, s.clockNow()-s.Scroll[FillPlace])
+}
+
+// clockNow is how far the clock of the batch in the room is scrolled so that now stands
+// in it below a few steps that are past: not at all where it is in sight anyway.
+func (s State) clockNow() float64 {
+	const past = 2
+	id, _ := s.FillOf.Batch()
+	b := s.Reading().View.Batch(id)
+	if b.At.IsZero() {
+		return 0
+	}
+	l, steps := s.Layout(), s.Reading().ClockOf(b)
+	now := slices.IndexFunc(steps, func(step ClockStep) bool { return step.Now })
+	if _, shown := s.FillHeight(l); l.ClockHigh(steps[:now+1]) <= shown {
+		return 0
+	}
+	return l.ClockHigh(steps[:max(0, now-past)])
 }
 
 func noFill(s State) string {

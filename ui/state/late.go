@@ -32,7 +32,13 @@ const (
 	BatchLidWide = 48.0  // a lid of its nucs with its air, at least
 	BatchLidHigh = 56.0  // with its name
 	batchNucs    = 96.0  // the head of its nucs, and air
-	batchNeed    = 20.0  // a line about one that needs the keeper
+
+	BatchSmall     = 24.0 // a lid where the room is low, so that all are in sight,
+	BatchSmallWide = 37.0 // with its air
+	BatchSmallHigh = 44.0 // and its name,
+	BatchSmallHead = 52.0 // below a low head
+
+	batchNeed = 20.0 // a line about one that needs the keeper
 
 	clockRow  = 26.0 // a step of the clock, at least
 	seenBelow = 18.0 // what was seen of it, below it
@@ -61,7 +67,7 @@ func (s State) FillHeight(l Layout) (all, shown float64) {
 		if b := r.View.Batch(id); !b.At.IsZero() {
 			room := l.Main.H - BatchHead - l.BatchStream()
 			shown = room - ClockHead
-			clock := l.ClockRow()*float64(len(r.ClockOf(b))) + s.BatchBelow(l, b)
+			clock := l.ClockHigh(r.ClockOf(b)) + s.BatchBelow(l, b)
 			nucs := s.BatchNucsHigh(l, b) - (room - BatchButtons)
 			return shown + max(0, clock-shown, nucs), shown // the two columns scroll together
 		}
@@ -78,6 +84,23 @@ func (l Layout) ClockRow() float64 {
 		return clockRow + seenBelow
 	}
 	return clockRow
+}
+
+// StepHigh is how high a step of the clock is, at least: one of which nothing was seen
+// has nothing below it.
+func (l Layout) StepHigh(step ClockStep) float64 {
+	if step.Seen == "" {
+		return clockRow
+	}
+	return l.ClockRow()
+}
+
+// ClockHigh is how high steps of a clock are together, at least.
+func (l Layout) ClockHigh(steps []ClockStep) (high float64) {
+	for _, step := range steps {
+		high += l.StepHigh(step)
+	}
+	return high
 }
 
 // BatchBelow is how high the evidence of a batch and what comes are, where they
@@ -114,10 +137,21 @@ func (s State) BatchNucsHigh(l Layout, b *book.Batch) float64 {
 	}
 	per := max(1, int((w-2*Edge)/BatchLidWide))
 	high += BatchLidHigh*float64((len(nucs)+per-1)/per) + batchNeed*float64(min(need, 2))
-	if high <= l.Main.H-BatchHead-l.BatchStream()-BatchButtons {
+	if high <= l.Main.H-BatchHead-l.BatchStream()-BatchButtons || s.SmallLids(l, b) {
 		return 0
 	}
 	return high
+}
+
+// SmallLids tells whether the nucs of a batch are all in sight in a small room where
+// their lids are small. Where larger ones have room it is not asked.
+func (s State) SmallLids(l Layout, b *book.Batch) bool {
+	if l.Main.W >= BatchWide {
+		return false
+	}
+	n, per := len(s.Reading().NucsOf(b.Batch)), max(1, int((l.Main.W*(1-BatchSplit)-2*Edge)/BatchSmallWide))
+	room := l.Main.H - BatchHead - l.BatchStream() - BatchButtons - BatchSmallHead
+	return BatchSmallHigh*float64((n+per-1)/per) <= room
 }
 
 // BatchLog is how many of the last readings of the incubator stand below the clock.

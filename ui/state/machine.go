@@ -3,6 +3,7 @@ package state
 import (
 	"strings"
 	"time"
+	"unicode"
 
 	"lidmark/domain/book"
 )
@@ -28,12 +29,9 @@ const BookExtension = ".lidmark"
 
 // bookFile is where a book of a yard is kept, unless the keeper says otherwise.
 func (m Machine) bookFile(yard string) string {
-	name := strings.Map(func(r rune) rune {
-		if strings.ContainsRune(`/\:*?"<>|`, r) {
-			return '-' // what no file may be called everywhere
-		}
-		return r
-	}, strings.ToLower(strings.Join(strings.Fields(yard), "-")))
+	name := strings.Join(strings.FieldsFunc(strings.ToLower(yard), func(r rune) bool {
+		return unicode.IsSpace(r) || strings.ContainsRune(`/\:*?"<>|,;'’-`, r) // some may be in no file's name everywhere
+	}), "-")
 	if name = strings.Trim(name, ".-"); name == "" {
 		name = "book"
 	}

@@ -137,15 +137,17 @@ func (r *Reading) readHeights(p routePane) (h routeHeights) {
 	return h
 }
 
+// LidRoom is what is kept for a lid before what a task says, dp.
+const LidRoom = 34.0
+
 // Sizes of what a task says, and the room beside it, dp.
 const (
 	titleSize, whySize = 14.0, 13.0
 
 	routeInset = RouteText + 10 // where a task's words begin
 	routeGap   = 10.0           // between two things that a task says
-	lidRoom    = 34.0
-	boxRoom    = 80.0  // of minutes and box beside the first line
-	namesRoom  = 150.0 // of names before they are cut to "and 9 more"
+	boxRoom    = 80.0           // of minutes and box beside the first line
+	namesRoom  = 150.0          // of names before they are cut to "and 9 more"
 )
 
 // taskHeight is how high a task is in a pane: one line where all of it has room there, else who and when above what to
@@ -154,17 +156,17 @@ func (r *Reading) taskHeight(t rules.Task, p routePane) float64 {
 	m := Reckoner{}
 	names := 0.0
 	if said := Names(r.TaskNames(t), func(string) bool { return true }); said != "" {
-		names = min(m.Width(said, titleSize, scene.Bold), namesRoom) + lidRoom + routeGap
+		names = min(m.Width(said, titleSize, scene.Bold), namesRoom) + LidRoom + routeGap
 	} else if len(t.Of) > 0 && t.Of[0].Kind == book.KindColony {
-		names = lidRoom
+		names = LidRoom
 	}
-	by := r.byRoom(t)
+	by := r.ByRoom(t)
 	title, why := m.Width(t.Title, titleSize, scene.Medium), m.Width(t.Why, whySize, scene.Regular)
 	if one := routeInset + names + title + 2*routeGap + why + by; p.w >= oneLineAll && one <= p.w-p.end {
 		return RouteLine
 	}
 	room := p.w - routeInset - Edge
-	if names <= lidRoom {
+	if names <= LidRoom {
 		return RouteLine + RouteMore*unnamedLines(t, room, names, p.w-p.end-routeInset-by)
 	}
 	if title+routeGap+why <= room {
@@ -173,9 +175,9 @@ func (r *Reading) taskHeight(t rules.Task, p routePane) float64 {
 	return RouteLine + RouteMore*float64(titleLines(t, room)+linesOf(t.Why, whySize, room))
 }
 
-// byRoom is the room of the last day or hour of a task, or since when it is to be done,
+// ByRoom is the room of the last day or hour of a task, or since when it is to be done,
 // and of the gap before it.
-func (r *Reading) byRoom(t rules.Task) float64 {
+func (r *Reading) ByRoom(t rules.Task) float64 {
 	const near = 6 // days, within which the weekday says which
 	at, said := t.By, "past Wed"
 	if at.IsZero() {

@@ -36,6 +36,7 @@ func (d batchDraw) addReading(to, y float64, word string) {
 
 // section begins a part of the evidence.
 func (d batchDraw) section(x, y, w float64, title, right string) float64 {
+	d.whole(scene.Area{X: x, Y: y, W: w, H: 54}) // with the line below it
 	d.rule(x, y, x+w, y, scene.Hair)
 	d.text(x, y+24, title, ink(14).semi())
 	d.right(x+w, y+24, right, ink2(13))

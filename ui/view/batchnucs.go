@@ -62,6 +62,14 @@ func (d batchDraw) lidSize(n int, a scene.Area) (size, wide, high float64) {
 	return batchLid, state.BatchLidWide, state.BatchLidHigh
 }
 
+// lidRows are how many lids stand in a row, and in how many rows all of them.
+type lidRows struct{ inRow, rows int }
+
+func lidRowsOf(n int, w, wide float64) lidRows {
+	per := max(1, int(w/wide))
+	return lidRows{per, (n + per - 1) / per}
+}
+
 // batchLids draws the lids of its nucs, as many as there is room for, and gives
 // where they end. Rows that what shows of them would cut are left out.
 func (d batchDraw) batchLids(a, shows scene.Area) float64 {
@@ -82,14 +90,16 @@ func (d batchDraw) batchLids(a, shows scene.Area) float64 {
 	if a.Bottom() > shows.Bottom() { // they scroll
 		size, wide, high = batchLid, state.BatchLidWide, state.BatchLidHigh
 	}
-	per := max(1, int(a.W/wide))
-	pitch, rows := a.W/float64(per), (len(nucs)+per-1)/per
-	if most := max(1, int((a.H-76)/high)); rows > most {
-		rows = most
+	per, most := lidRowsOf(len(nucs), a.W, wide), max(1, int((a.H-76)/high))
+	if per.rows > most && d.s.SmallLids(d.l, d.b) {
+		size, high, need = state.BatchSmall, state.BatchSmallHigh, nil // the corner says who needs you
+		per = lidRowsOf(len(nucs), a.W, state.BatchSmallWide)
+		most = per.rows
 	}
-	shown := nucs[:min(len(nucs), per*rows)]
+	pitch, rows := a.W/float64(per.inRow), min(per.rows, most)
+	shown := nucs[:min(len(nucs), per.inRow*rows)]
 	for i, n := range shown {
-		o := at(a.X+pitch/2+float64(i%per)*pitch, y+18+size/2+float64(i/per)*high)
+		o := at(a.X+pitch/2+float64(i%per.inRow)*pitch, y+18+size/2+float64(i/per.inRow)*high)
 		if o.Y-size/2 < shows.Y || o.Y+size/2+18 > shows.Bottom() {
 			continue
 		}

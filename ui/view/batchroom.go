@@ -195,22 +195,27 @@ func (d batchDraw) clock(a scene.Area) {
 	steps := d.r.ClockOf(d.b)
 	body := scene.Area{X: a.X, Y: y, W: a.W, H: a.Bottom() - y}
 	high, below := max(d.l.ClockRow(), (body.H-10)/float64(len(steps))), d.s.BatchBelow(d.l, d.b)
-	if below > 0 {
-		high = d.l.ClockRow()
-	}
 	high = min(high, max(56, d.l.ClockRow()))
-	offset := min(d.s.FillOffset(d.l), max(0, high*float64(len(steps))+below-body.H))
+	all := high * float64(len(steps))
+	if below > 0 {
+		all = d.l.ClockHigh(steps) + below
+	}
+	offset := min(d.s.FillOffset(d.l), max(0, all-body.H))
 	d.wholeLines(body, func() {
 		y -= offset
 		for _, s := range steps {
-			d.step(s, scene.Area{X: a.X, Y: y, W: a.W, H: high}, [4]float64{x, hours, cal, seen})
-			y += high
+			tall := high
+			if below > 0 {
+				tall = d.l.StepHigh(s)
+			}
+			d.step(s, scene.Area{X: a.X, Y: y, W: a.W, H: tall}, [4]float64{x, hours, cal, seen})
+			y += tall
 		}
 		if below > 0 {
 			d.below(x, y, to-x)
 		}
 	})
-	d.scrollBar(body, offset, high*float64(len(steps))+below)
+	d.scrollBar(body, offset, all)
 }
 
 // below draws the evidence and what comes below the clock.
@@ -226,7 +231,7 @@ func (d batchDraw) below(x, y, w float64) {
 // step draws one step of the clock.
 func (d batchDraw) step(s state.ClockStep, row scene.Area, at [4]float64) {
 	base, to := row.Y+row.H/2+5, row.Right()-state.Edge
-	if d.l.SeenBelow() {
+	if d.l.SeenBelow() && s.Seen != "" {
 		base -= 8
 		d.fit(at[0], base+18, s.Seen, ink2(13), to)
 	}

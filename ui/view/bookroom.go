@@ -160,7 +160,8 @@ func (c *cardDraw) bookFacts() {
 		c.button(c.x, c.y+2, "Another book", "other book", false)
 	} else {
 		c.heading("Who writes here")
-		x := c.button(c.x, c.y-4, sentence(c.writtenBy()), "writer", false) + 8
+		who := scene.Shorten(c.measure, sentence(c.writtenBy()), 14, scene.Medium, c.w-28)
+		x := c.button(c.x, c.y-4, who, "writer", false) + 8
 		if x+c.width("Another book", ink(14).medium())+28 > c.x+c.w {
 			x, c.y = c.x, c.y+42
 		}

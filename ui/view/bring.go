@@ -123,7 +123,8 @@ func (d *bringDraw) foot() {
 	x := d.button(page.X+state.Edge, y, "Back", "give back", false) + 12
 	if d.b.Result.Counts.Mistaken > 0 {
 		x = d.button(x, y, "Next mistake", "next mistake", false) + 12
-		if page.W >= 900 {
+		const said = 180.0 // of what stands beside the buttons
+		if again := d.width("Read it again", ink(14).medium()) + 28; x+again+said <= to {
 			x = d.button(x, y, "Read it again", "list again", false) + 12
 		}
 	}

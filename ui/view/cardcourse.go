@@ -64,6 +64,7 @@ const (
 // chart draws the bands of a nuc by day.
 func (c *cardDraw) chart(n *state.Nuc, of *state.NucCourse) {
 	a := scene.Area{X: c.x, Y: c.y - 12, W: c.w, H: bandHeight(bands, bandFly)}
+	c.whole(scene.Area{X: a.X, Y: a.Y, W: a.W, H: 40}) // no sliver of it
 	c.newBand(c.r, n, a, bandFly).draw()
 	c.y = c.courseLegend(c.x, a.Bottom()+17, c.w, of.Parts()) + 4
 }

@@ -83,7 +83,7 @@ func (c *cardDraw) withStops(body scene.Area) []scene.Mark {
 	var above, below []scene.Mark
 	for _, m := range c.marks {
 		r, ok := m.(scene.Rect)
-		if !ok || r.Ref == (scene.Ref{}) {
+		if !ok || r.Ref == (scene.Ref{}) || r.Ref.Kind == wholeRef {
 			continue
 		}
 		edge := scene.Rect{Area: scene.Area{X: body.X + body.W/2, Y: body.Y + body.H/2}, Tag: scene.Tag{Ref: r.Ref}}

@@ -14,8 +14,10 @@ func (c *cardDraw) hair() {
 
 // heading begins a section.
 func (c *cardDraw) heading(text string) {
+	top := c.y
 	c.hair()
 	c.y = c.wrap(c.x, c.y, text, ink(14).semi(), c.w, 2) - scene.LineHeight(14) + 22
+	c.whole(scene.Area{X: c.x, Y: top, W: c.w, H: c.y + 4 - top}) // with the line below it
 }
 
 // field writes a name and what it is, over at most so many lines.

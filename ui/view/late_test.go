@@ -199,3 +199,31 @@ func TestBothHoursOfTheLateDayAreNamed(t *testing.T) {
 		}
 	}
 }
+
+// TestPaleBandsHaveAnEdge: what only a pale fill shows on a late day has an edge or a bar
+// in a colour that stands out from the panel, as the tests of the theme hold it.
+func TestPaleBandsHaveAnEdge(t *testing.T) {
+	s := filled(t, "late day")
+	main, bands, nights, bars := s.Layout().Main, 0, 0, 0
+	for _, p := range walk(t, window(s), s.Size()) {
+		switch m := p.mark.(type) {
+		case scene.Poly:
+			if m.Fill == scene.Sunk {
+				bands++
+				if m.Stroke.Role != scene.Bar || m.Stroke.Width < 1 {
+					t.Errorf("the band has the edge %+v", m.Stroke)
+				}
+			}
+		case scene.Rect:
+			if m.Fill == scene.Sunk && m.Clear > 0 && main.Contains(m.Centre()) {
+				nights++
+			}
+			if m.Fill == scene.Bar && m.H == 4 && main.Contains(m.Centre()) {
+				bars++
+			}
+		}
+	}
+	if bands != 1 || nights == 0 || bars != nights {
+		t.Errorf("%d bands, %d nights with %d bars", bands, nights, bars)
+	}
+}

@@ -188,15 +188,20 @@ func (r routeDraw) folded(t rules.Task, y float64, lines int) {
 		r.what(t, left, second, right)
 		return
 	}
-	said := scene.Wrap(r.measure, r.say(t.Title), taskFont.size, taskFont.weight, right-left)
+	said := r.broken(t.Title, taskFont, right-left)
 	next := r.wrapped(left, second, t.Title, r.toned(taskFont), right-left, lines)
 	r.wrapped(left, next, t.Why, whyFont, right-left, lines-len(said))
+}
+
+// broken is a text in lines as its row is reckoned, so that none of them stays empty.
+func (r routeDraw) broken(text string, f font, width float64) []string {
+	return scene.Wrap(state.Reckoner{}, r.say(text), f.size, f.weight, width)
 }
 
 // wrapped writes lines a further line of a task apart, and gives where the next
 // one would stand.
 func (r routeDraw) wrapped(x, y float64, text string, f font, width float64, most int) float64 {
-	lines := scene.Wrap(r.measure, r.say(text), f.size, f.weight, width)
+	lines := r.broken(text, f, width)
 	for i, l := range lines {
 		if i >= most {
 			break
@@ -217,10 +222,15 @@ func (r routeDraw) unnamed(t rules.Task, y float64, lines int) {
 	left, right := r.line+20, r.area.Right()-state.Edge
 	x, end := r.lids(t, y, 0), right-least
 	if said, _ := r.byWords(t); said != "" {
-		end = r.by(t, y) - 10
+		r.by(t, y)
+		end = r.area.Right() - r.End - r.r.ByRoom(t)
 	}
-	taken := len(scene.Wrap(r.measure, r.say(t.Title), taskFont.size, taskFont.weight, end-x))
-	next := r.wrapped(x, y+5, t.Title, r.toned(taskFont), end-x, lines) + 1
+	room := end - left
+	if x > left {
+		room -= state.LidRoom
+	}
+	taken := len(r.broken(t.Title, taskFont, room))
+	next := r.wrapped(x, y+5, t.Title, r.toned(taskFont), room, lines) + 1
 	r.wrapped(left, next, t.Why, whyFont, right-left, lines+1-taken)
 }
 
