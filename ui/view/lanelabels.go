@@ -12,7 +12,7 @@ func (g *lane) labels() {
 	y := g.area.Bottom() - 5
 	for i, s := range g.stages {
 		if from, to := max(g.x(s.at), g.ribbon.X), g.looksUntil(i); s.label != "" && to > g.ribbon.X+8 {
-			g.label(from, to, y, s.label)
+			g.label(from, to, y, s.label, i+1 == len(g.stages))
 		}
 	}
 	g.flights(y)
@@ -28,13 +28,16 @@ func (g *lane) looksUntil(i int) float64 {
 
 // label writes below the stream what is said of a part of it: from where that begins, or
 // behind the frame of today where all of it still stands under the part; else not at all,
-// for under another part it would be read as that one's. It keeps its place whatever day
+// for under another part it would be read as that one's: behind the last there is none. It keeps its place whatever day
 // is looked at and lies on a ground of its own over the handle.
-func (g *lane) label(from, until, y float64, text string) {
+func (g *lane) label(from, until, y float64, text string, last bool) {
 	const in = 3.0
 	w := g.width(text, ink2(12))
 	beside := g.besideToday(from+in, w)
 	x, room := slices.Min(beside), from+w/2
+	if last {
+		room = from
+	}
 	if x < from {
 		x = slices.Max(beside)
 		room = x + w

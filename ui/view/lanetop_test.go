@@ -53,7 +53,7 @@ func TestClashesBelongToTheirRows(t *testing.T) {
 	}
 }
 
-// A label of a stream begins where its part does, or all of it stands under a part of that
+// A label of a stream begins where its part does, and goes on under no other but a little, or all of it stands under a part of that
 // look; none is cut, and a name lies over no stream.
 func TestLabelsStandUnderTheirParts(t *testing.T) {
 	for _, size := range seasonSizes {
@@ -118,8 +118,9 @@ func around(points []scene.Point) scene.Area {
 func standsUnder(parts []streamPart, words scene.Area, from float64) bool {
 	return slices.ContainsFunc(parts, func(p streamPart) bool {
 		begins := max(p.box.X, from)
-		to := p.box.Right()
+		to, last := p.box.Right(), true
 		for _, q := range parts {
+			last = last && q.box.Right() <= p.box.Right()
 			if q.role == p.role && q.box.X <= to+1 {
 				to = max(to, q.box.Right())
 			}
@@ -127,6 +128,6 @@ func standsUnder(parts []streamPart, words scene.Area, from float64) bool {
 		if words.X < begins-1 || words.X > to {
 			return false
 		}
-		return words.X < begins+5 && (words.X+words.Right())/2 <= to+4 || words.Right() <= to+1
+		return words.X < begins+5 && (last || (words.X+words.Right())/2 <= to+4) || words.Right() <= to+1
 	})
 }
