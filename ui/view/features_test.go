@@ -4,20 +4,18 @@ import (
 	"testing"
 
 	"lidmark/ui/scene"
-	"lidmark/ui/state"
 )
 
 // A brook and a track that end at the edge of what is drawn go on beyond it, out of the
 // frame; one that ends amid the ground ends there.
 func TestABrookGoesOnBeyondTheGround(t *testing.T) {
-	s := open(t)
-	s.Width, s.Height, s.Pane = 1280, 800, state.Map
-	frame := s.Layout().MapFrame()
+	s := filled(t, "layout")
+	frame := s.LayingAreas().Try
 	out := func(p scene.Point) bool { return !frame.Contains(p) }
 	water, tracks := 0, 0
 	for _, p := range walk(t, window(s), s.Size()) {
 		m, ok := p.mark.(scene.Poly)
-		if !ok || p.clip != frame {
+		if !ok || p.clip != frame || len(m.Points) == 0 {
 			continue
 		}
 		switch first, last := m.Points[0], m.Points[len(m.Points)-1]; m.Stroke.Role {
