@@ -1,11 +1,8 @@
 package state
 
 import (
-	"math"
 	"slices"
 	"strings"
-
-	"lidmark/ui/scene"
 )
 
 // Row is a row of lids as they stand: a nil is a gap. A row without lids is
@@ -93,120 +90,6 @@ func (a *arranger) stand(nucs []*Nuc) {
 	if len(nucs) > block {
 		a.at = a.columns
 	}
-}
-
-// LidWall is the wall of lids now: rows of small lids, section by section.
-type LidWall struct {
-	Parts  []WallPart
-	PerRow int
-	Lid    float64 // size of a lid: as large as all have room for, from 16 to 36
-	Offset float64
-	Height float64    // of the lids' part of the pane
-	Legend SignLegend // what lies below them
-	All    float64    // height of all rows
-}
-
-// WallPart is one section of the wall.
-type WallPart struct {
-	Section
-	Y, H float64 // where it begins below the top of the wall, and how high it is
-}
-
-// Measures of the wall, dp.
-const (
-	WallGap     = 3.5                   // from lid to lid
-	WallGroup   = 7.0                   // gap after eight lids
-	WallNames   = 150.0                 // where the lids begin
-	WallWide    = WallNames - Edge - 32 // the words before them
-	WallRow     = 18.0                  // a line of these
-	WallHead    = 46.0
-	wallGap     = 18.0
-	wallFolded  = 36.0
-	wallLeast   = 44.0
-	wallCount   = 110.0
-	wallSlender = 620.0
-)
-
-// WallCounts is what a wall of some width keeps free for the counts at the
-// right; in a slender one they stand under the names.
-func WallCounts(width float64) float64 {
-	if width < wallSlender {
-		return 0
-	}
-	return wallCount
-}
-
-// Pitch is how far apart the middles of lids lie.
-func (w LidWall) Pitch() float64 { return w.Lid + WallGap }
-
-// Wall is the wall of lids in the layout l.
-func (s State) Wall(l Layout) LidWall {
-	w := s.wall(l, s.rowLegend(l.Main))
-	if w.All > w.Height && s.folds(l.Main) {
-		w = s.wall(l, folded())
-	}
-	w.Offset = min(s.Scroll[WallPlace], max(0, w.All-w.Height))
-	return w
-}
-
-// wall is the wall above a legend.
-func (s State) wall(l Layout, legend SignLegend) (w LidWall) {
-	const least, most, step = 16.0, 36.0, 2.0
-	sections := s.Sections()
-	words := make([]float64, len(sections))
-	for i := range sections {
-		words[i] = wallWords(&sections[i], l.Main.W)
-	}
-	for lid := most; lid >= least; lid -= step {
-		w = LidWall{Lid: lid, Legend: legend, Height: max(0, l.Main.H-WallHead-legend.Height)}
-		w.lay(sections, words, l.Main.W)
-		if w.All <= w.Height {
-			break
-		}
-	}
-	return w
-}
-
-// lay lays the sections one below the other in a pane so wide, each at least as high
-// as its words.
-func (w *LidWall) lay(sections []Section, words []float64, width float64) {
-	room := width - WallNames - WallCounts(width)
-	const least, step = 8, 4
-	w.PerRow = least
-	for wide := func(n int) float64 { return float64(n)*w.Pitch() + float64((n-1)/8)*WallGroup }; wide(w.PerRow+step) <= room; {
-		w.PerRow += step
-	}
-	for i, sec := range sections {
-		h := max(math.Ceil(float64(len(sec.Nucs))/float64(w.PerRow))*w.Pitch(), wallLeast, words[i]) + wallGap
-		if sec.Folded {
-			h = wallFolded
-		}
-		w.Parts = append(w.Parts, WallPart{sec, w.All, h})
-		w.All += h
-	}
-}
-
-// wallWords is how high the words before the lids of a section are: its name and its
-// count in up to two lines each, and in a slender wall how many need the keeper.
-func wallWords(sec *Section, width float64) float64 {
-	lines := wallLines(sec.Word, 14)
-	if sec.Note == "" {
-		lines++
-	} else {
-		lines += wallLines(sec.Note+", "+counted(len(sec.Nucs), "nuc"), 13)
-	}
-	if sec.Need > 0 && WallCounts(width) == 0 {
-		lines++
-	}
-	return WallRow * float64(lines)
-}
-
-// wallLines is how many lines before the lids a text takes, two at most.
-func wallLines(text string, size float64) int {
-	if (Reckoner{}).Width(text, size, scene.SemiBold) <= WallWide {
-		return 1
-	}
-	return min(2, linesOf(text, size, WallWide))
 }
 
 // Heights of the table's rows and head, dp.

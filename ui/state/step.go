@@ -223,7 +223,7 @@ func (s State) revealed() State {
 		w := s.Wall(l)
 		for _, part := range w.Parts {
 			if i := slices.Index(part.Nucs, n); i >= 0 && !part.Folded {
-				return s.within(WallPlace, w.Offset, part.Y+float64(i/w.PerRow)*w.Pitch(), w.Pitch()+wallGap, w.Height)
+				return s.within(WallPlace, w.Offset, part.Y+float64(i/w.PerRow)*w.Down, w.Down+wallGap, w.Height)
 			}
 		}
 	case Table:

@@ -106,14 +106,7 @@ func (p *sheet) gridLid(n *state.Nuc, top scene.Point, g state.Grid, shown bool)
 	l.Faded = !shown
 	l.Focus = p.s.RingAt(n.Nuc.Nuc.Subject())
 	p.add(l)
-	f := ink(13).medium()
-	switch {
-	case l.Selected:
-		f = f.semi()
-	case l.Faded:
-		f = f.as(scene.Ink3)
-	}
-	p.centre(top.X, top.Y+g.Lid+19, p.shortName(n.Name, f, p.l.Pitch-4), f)
+	p.lidName(n, at(top.X, top.Y+g.Lid+19), l, p.l.Pitch-4)
 }
 
 // besideBar is from the right side of a pane to where the frame of a row ends: 4 dp

@@ -111,21 +111,39 @@ func (p *sheet) noNucs(a scene.Area) {
 // wallLids draws the lids of a section from the point o on, those that are wholly in
 // sight in a.
 func (p *sheet) wallLids(w state.LidWall, nucs []*state.Nuc, o scene.Point, a scene.Area) {
-	size, perRow, pitch := w.Lid, w.PerRow, w.Pitch()
+	size, perRow, high := w.Lid, w.PerRow, w.Lid
+	if w.Named {
+		high = w.Down - 4
+	}
 	filter := state.FilterBy(p.s.Filter)
-	first := max(0, int((a.Y-size-o.Y)/pitch)) * perRow
+	first := max(0, int((a.Y-size-o.Y)/w.Down)) * perRow
 	for i := first; i < len(nucs); i++ {
 		row, column := i/perRow, i%perRow
-		c := o.Add(at(float64(column)*pitch+float64(column/8)*state.WallGroup, float64(row)*pitch))
+		c := o.Add(at(float64(column)*w.Across+float64(column/8)*state.WallGroup, float64(row)*w.Down))
 		if c.Y-size/2 < a.Y {
 			continue
 		}
-		if c.Y+size/2 > a.Bottom() {
+		if c.Y-size/2+high > a.Bottom() {
 			break
 		}
 		l := p.lidOf(nucs[i], c, size)
 		l.Faded = !filter.Shows(nucs[i])
 		l.Focus = p.s.RingAt(nucs[i].Nuc.Nuc.Subject())
 		p.add(l)
+		if w.Named {
+			p.lidName(nucs[i], at(c.X, c.Y+size/2+15), l, w.Across-4)
+		}
 	}
+}
+
+// lidName writes the name of a nuc under its lid, about a point.
+func (p *sheet) lidName(n *state.Nuc, o scene.Point, l scene.Lid, room float64) {
+	f := ink(state.WallName).medium()
+	switch {
+	case l.Selected:
+		f = f.semi()
+	case l.Faded:
+		f = f.as(scene.Ink3)
+	}
+	p.centre(o.X, o.Y, p.shortName(n.Name, f, room), f)
 }
