@@ -13,8 +13,11 @@ import (
 // Measures of the list of Review, dp.
 const (
 	ReviewRowHeight = 54.0 // at the least
-	ReviewTall      = 74.0 // in a narrow pane, where a row has lines one above the other
-	ReviewHead      = 50.0 // above the key to the strips
+	ReviewHead      = 56.0 // above the key to the strips
+	ReviewLine      = 17.0 // a line of a row
+	ReviewStrip     = 45.0 // in a narrow pane: from the last line down to the end of the row, with the strip and its figures
+	ReviewFirst     = 22.0 // and from its beginning to the first line
+	ReviewAct       = 26.0 // of a sign, before what is best done, where a list is not narrow
 	ReviewFoot      = 52.0 // with the buttons
 
 	reviewNarrow  = 640.0
@@ -45,13 +48,12 @@ type ReviewColumns struct {
 
 // ReviewPane is the list in the layout l. Its rows fill it: none is cut at an end.
 func (s State) ReviewPane(l Layout) ReviewPane {
-	p := ReviewPane{Narrow: l.Main.W < reviewNarrow, Row: ReviewRowHeight, Body: l.Main}
+	p := ReviewPane{Narrow: l.Main.W < reviewNarrow, Body: l.Main}
 	p.Columns = s.reviewColumns(l.Main, p.Narrow)
-	if p.Narrow {
-		p.Row = ReviewTall
-	}
+	sheet, _ := s.ReviewSheet()
+	p.Row = p.rowHigh(sheet)
 	head := HeadHeight
-	if sheet, _ := s.ReviewSheet(); l.Main.H >= reviewLow && sheet != nil {
+	if l.Main.H >= reviewLow && sheet != nil {
 		head, p.Foot = p.keys(sheet)
 	}
 	p.Body.Y += head
@@ -63,6 +65,55 @@ func (s State) ReviewPane(l Layout) ReviewPane {
 	return p
 }
 
+// rowHigh is how high a row is at the least: the longest words of what is best done, with
+// what makes it worth more, have room in it; in a narrow list one line more.
+func (p *ReviewPane) rowHigh(sheet *ReviewSheet) float64 {
+	lines := 1
+	if sheet != nil {
+		for _, said := range sheet.longest {
+			lines = max(lines, len(p.Said(Reckoner{}, said, 0)))
+		}
+	}
+	if p.Narrow {
+		return ReviewFirst + ReviewLine*float64(lines) + ReviewStrip
+	}
+	return max(ReviewRowHeight, ReviewLine*float64(lines)+8)
+}
+
+// ReviewSaid is what is best done with a nuc in words, and what makes it worth more where
+// that does not show; or a line of these.
+type ReviewSaid struct{ Do, Note string }
+
+// Sizes of what a row of the list says.
+const (
+	ReviewDoSize   = 14.0
+	ReviewNoteSize = 13.0
+	ReviewNoteGap  = 12.0 // from what is done to the note behind it
+)
+
+// Said are the lines of what is best done: the note stands below where a row has room for
+// so many lines, else behind the last of them.
+func (p *ReviewPane) Said(m scene.Measurer, said ReviewSaid, room int) (lines []ReviewSaid) {
+	wide := p.Columns.ActTo - p.Columns.Act
+	if !p.Narrow {
+		wide -= ReviewAct
+	}
+	for _, l := range scene.Wrap(m, said.Do, ReviewDoSize, scene.SemiBold, wide) {
+		lines = append(lines, ReviewSaid{Do: l})
+	}
+	if said.Note == "" {
+		return lines
+	}
+	if last := &lines[len(lines)-1]; len(lines) >= room && m.Width(last.Do, ReviewDoSize, scene.SemiBold)+ReviewNoteGap+m.Width(said.Note, ReviewNoteSize, scene.Regular) <= wide {
+		last.Note = said.Note
+		return lines
+	}
+	for _, l := range scene.Wrap(m, said.Note, ReviewNoteSize, scene.Regular, wide) {
+		lines = append(lines, ReviewSaid{Note: l})
+	}
+	return lines
+}
+
 // keys sets the keys of the list, and gives the heights of its head and its foot.
 func (p *ReviewPane) keys(sheet *ReviewSheet) (head, foot float64) {
 	inner := p.Body.W - 2*Edge
@@ -71,10 +122,11 @@ func (p *ReviewPane) keys(sheet *ReviewSheet) (head, foot float64) {
 		key = p.Columns.Yield - 16 - p.Columns.Strip.X
 	}
 	p.Legend = sheet.LegendRows(key)
-	head = ReviewHead + PartRow*float64(max(1, len(p.Legend)))
+	rows := len(p.Legend)
 	if !p.Narrow { // the first row of two stands beside the order
-		head -= PartRow * float64(min(1, max(0, len(p.Legend)-1)))
+		rows--
 	}
+	head = ReviewHead + PartRow*float64(max(1, rows))
 	p.Signs, foot = sheet.SignRows(!p.Narrow, inner-reviewButtons), ReviewFoot
 	if p.Above = len(p.Signs) > 1; p.Above {
 		p.Signs = sheet.SignRows(!p.Narrow, inner)
@@ -85,6 +137,7 @@ func (p *ReviewPane) keys(sheet *ReviewSheet) (head, foot float64) {
 
 func (s State) reviewColumns(a scene.Area, narrow bool) (c ReviewColumns) {
 	const roomy, loses = 1080.0, 76.0
+	strip, wide, act := 0.225, 0.18, 0.815
 	c.Lid, c.Name, c.To = a.X+42, a.X+70, a.Right()-Edge
 	left := c.Name + s.reviewNames() + 10
 	if narrow {
@@ -96,12 +149,13 @@ func (s State) reviewColumns(a scene.Area, narrow bool) (c ReviewColumns) {
 	if a.W >= roomy {
 		c.Loses = c.To
 		end -= loses
+		strip, wide, act = 0.215, 0.255, 0.81
 	}
 	free := end - left
 	c.Seen = left
-	c.Strip = scene.Area{X: left + free*0.215, Y: -6, W: free * 0.255, H: 22}
+	c.Strip = scene.Area{X: left + free*strip, Y: -6, W: free * wide, H: 22}
 	c.Act = c.Strip.Right() + 26
-	c.ActTo = left + free*0.81 - 18
+	c.ActTo = left + free*act - 18
 	c.Yield = c.ActTo + 26 // a figure has room before the scale's 0
 	c.YieldTo = end - 34
 	return c

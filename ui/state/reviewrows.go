@@ -24,6 +24,8 @@ type ReviewSheet struct {
 	shows map[ReviewSign]bool // signs of what is done in it
 	wide  float64             // of the widest name, dp
 
+	longest [2]ReviewSaid // the longest words without and with a note
+
 	listed func(reviewList) []ReviewRow
 }
 

@@ -26,6 +26,7 @@ func (r *ReviewSheet) notes(n review.Nuc, w review.Way) {
 	for k, part := range ChanceParts(n.Chances) {
 		r.sees[k] = r.sees[k] || part.P >= ChanceShown
 	}
+	r.lengthens(ReviewSaid{Do: r.Title(w), Note: r.Outweighs(n, w)})
 	sign := ReviewSign{Kind: w.Kind}
 	switch {
 	case w.Kind == review.LookFirst:
@@ -33,6 +34,19 @@ func (r *ReviewSheet) notes(n review.Nuc, w review.Way) {
 		sign = ReviewSign{Kind: review.GiveCell, Virgin: r.Hand.Wares[w.Ware-1].Virgin}
 	}
 	r.shows[sign] = true
+}
+
+// lengthens keeps what is said where nothing longer is known: of what has a note, and of
+// what has none.
+func (r *ReviewSheet) lengthens(said ReviewSaid) {
+	wide := func(s ReviewSaid) float64 {
+		return Reckoner{}.Width(s.Do, ReviewDoSize, scene.SemiBold) + Reckoner{}.Width(s.Note, ReviewNoteSize, scene.Regular)
+	}
+	for i, longest := range r.longest {
+		if (i == 0) == (said.Note == "") && wide(said) > wide(longest) {
+			r.longest[i] = said
+		}
+	}
 }
 
 // Legend are the parts of strips that are in the list.
@@ -101,8 +115,23 @@ func (r *ReviewSheet) SignRows(scale bool, w float64) [][]ReviewSign {
 	})
 }
 
-// rowsOf deals things out into rows no wider than w; a row has one at the least.
-func rowsOf[T any](all []T, w float64, wide func(T) float64) (rows [][]T) {
+// rowsOf deals things out into rows no wider than w; a row has one at the least. Rows are
+// as even as they can be: none has one thing alone if the one above can spare another.
+func rowsOf[T any](all []T, w float64, wide func(T) float64) [][]T {
+	rows := filled(all, w, wide)
+	const step = 8.0
+	for less := w - step; less > 0; less -= step {
+		even := filled(all, less, wide)
+		if len(even) > len(rows) {
+			break
+		}
+		rows = even
+	}
+	return rows
+}
+
+// filled are rows of things, each as full as it can be.
+func filled[T any](all []T, w float64, wide func(T) float64) (rows [][]T) {
 	left := 0.0
 	for _, a := range all {
 		need := wide(a)

@@ -149,14 +149,15 @@ func (d *reviewDraw) head(a scene.Area, now bool) {
 func (d *reviewDraw) columnHeads(y float64) {
 	c, low := d.Columns, d.Body.Y-8
 	d.fit(c.Seen, low, "last seen", ink2(13), c.Strip.X-12)
-	d.fit(c.Strip.X, y, "what it holds "+d.when()+", chance in %", ink2(13), c.Act-8)
+	holds := d.firstFitting(c.Act-8-c.Strip.X, "what it holds "+d.when()+", chance in %", "holds "+d.when()+", chance in %", "chances "+d.when()+", in %", "chances in %")
+	d.fit(c.Strip.X, y, holds, ink2(13), c.Act-8)
 	end := c.To
 	if c.Loses > 0 {
 		d.right(c.Loses, y, "leaving it", ink2(13))
 		d.right(c.Loses, low, "loses", ink2(13))
 		end = c.YieldTo + 34
 	}
-	yield := d.firstFitting(end-c.Act-100, "laying by "+shortDay(d.all.By)+", of 100, if", "laying, of 100, if")
+	yield := d.firstFitting(end-c.Act-100, "laying by "+shortDay(d.all.By)+", of 100", "laying, of 100")
 	d.right(end, y, yield, ink2(13))
 	d.fit(c.Act, y, "best with what you have", ink2(13), end-d.width(yield, ink2(13))-12)
 	for _, v := range []float64{0, 50, 100} {

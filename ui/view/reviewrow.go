@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/review"
@@ -77,9 +78,6 @@ func (d *reviewDraw) rowGround(row state.ReviewRow, a scene.Area, ref scene.Ref)
 // who draws the lid, the name, and what was seen last; of like nucs their names.
 func (d *reviewDraw) who(row state.ReviewRow, n *state.Nuc, a scene.Area, w whatSaid) {
 	middle := a.Y + a.H/2
-	if d.Narrow {
-		middle = a.Y + a.H/2 - 6
-	}
 	if row.Fold != "" {
 		d.whoAll(row, n, a, middle, w)
 		return
@@ -96,37 +94,59 @@ func (d *reviewDraw) who(row state.ReviewRow, n *state.Nuc, a scene.Area, w what
 	ref := n.Tag().Ref
 	ref.Part = "seen"
 	if d.Narrow {
-		if d.twoLines(w) {
-			return
+		if y, ok := d.below(w, a); ok {
+			d.text(d.Columns.Act, y, d.phrases(when, words, d.Columns.To-d.Columns.Act), ink2(13))
+			d.hit(scene.Area{X: d.Columns.Act, Y: y - 11, W: d.Columns.To - d.Columns.Act, H: 14}, ref, dotted(when, words))
 		}
-		said := dotted(w.note, dotted(when, words))
-		d.fit(d.Columns.Act-24, a.Y+39, said, ink2(13), d.Columns.To)
-		d.hit(scene.Area{X: d.Columns.Act - 24, Y: a.Y + 28, W: d.Columns.To - d.Columns.Act + 24, H: 14}, ref, said)
 		return
 	}
 	to := d.Columns.Strip.X - 14
-	d.seen(when, words, middle, to)
+	d.seen(when, words, a, to)
 	d.hit(scene.Area{X: d.Columns.Seen, Y: a.Y + 2, W: to - d.Columns.Seen, H: a.H - 4}, ref, when+": "+words)
 }
 
-// seen writes when a nuc was seen last, and in up to two lines what was seen.
-func (d *reviewDraw) seen(when, words string, middle, to float64) {
-	x := d.Columns.Seen
-	if d.width(words, ink(14)) <= to-x {
-		d.fit(x, middle-4, when, ink2(13), to)
-		d.fit(x, middle+14, words, ink(14), to)
-		return
+// below is where a line below what is best done stands in a narrow list, if there is room
+// for one.
+func (d *reviewDraw) below(w whatSaid, a scene.Area) (y float64, ok bool) {
+	lines := len(d.whatLines(w, a))
+	return a.Y + state.ReviewFirst + state.ReviewLine*float64(lines), lines < d.rowLines(a)
+}
+
+// phrases is when a nuc was seen, and of what was seen as many phrases as have room.
+func (d *reviewDraw) phrases(when, words string, room float64) string {
+	for said := words; ; {
+		if all := dotted(when, said); d.width(all, ink2(13)) <= room {
+			return all
+		}
+		cut := strings.LastIndex(said, ", ")
+		if cut < 0 {
+			return when
+		}
+		said = said[:cut]
 	}
+}
+
+// seen writes when a nuc was seen last, and what was seen, as many of its phrases as have
+// room below.
+func (d *reviewDraw) seen(when, words string, a scene.Area, to float64) {
+	const pitch = 16.0
+	x, most := d.Columns.Seen, max(1, int((a.H-6)/pitch)-1)
 	lines := scene.Wrap(d.measure, d.say(words), 13, scene.Regular, to-x)
-	if len(lines) > 2 {
-		lines = []string{lines[0], lines[1] + " …"}
+	for len(lines) > most {
+		cut := strings.LastIndex(words, ", ")
+		if cut < 0 {
+			lines = lines[:most]
+			lines[most-1] += " …"
+			break
+		}
+		words = words[:cut]
+		lines = scene.Wrap(d.measure, d.say(words), 13, scene.Regular, to-x)
 	}
-	y := middle + 12 - 8*float64(len(lines))
-	d.fit(x, y-8, when, ink2(13), to)
+	y := a.Y + a.H/2 + 5 - pitch/2*float64(len(lines))
+	d.fit(x, y, when, ink2(13), to)
 	for _, l := range lines {
-		y += 8
+		y += pitch
 		d.fit(x, y, l, ink(13), to)
-		y += 8
 	}
 }
 
@@ -146,15 +166,17 @@ func (d *reviewDraw) whoAll(row state.ReviewRow, n *state.Nuc, a scene.Area, mid
 		names[i] = d.all.Nucs[k].NucNamed.Name
 	}
 	to := d.Columns.Strip.X - 14
-	if d.Narrow && d.twoLines(w) { // what is done has the room below the strip
-		to := d.Columns.Strip.X - 6
+	if d.Narrow {
+		if y, ok := d.below(w, a); ok {
+			lead := plural(len(names), "nuc", "nucs") + " alike: "
+			room := d.Columns.To - d.Columns.Act
+			said := state.Names(state.Runs(names), func(text string) bool { return d.width(lead+text, ink2(13)) <= room })
+			d.fit(d.Columns.Act, y, lead+said, ink2(13), d.Columns.To)
+			return
+		}
+		to := d.Columns.Strip.X - 6 // what is done has the room below the strip
 		said := state.Names(state.Runs(names), func(text string) bool { return d.width(text, ink2(13)) <= to-d.Columns.Name })
 		d.fit(d.Columns.Name, middle+6, said, ink2(13), to)
-		return
-	}
-	if d.Narrow {
-		said := state.Names(state.Runs(names), func(text string) bool { return d.width(text, ink2(13)) <= d.Columns.To-d.Columns.Act-80 })
-		d.fit(d.Columns.Act-24, a.Y+39, dotted(w.note, plural(len(names), "nuc", "nucs")+" alike: "+said), ink2(13), d.Columns.To)
 		return
 	}
 	said := state.Names(state.Runs(names), func(text string) bool { return d.width(text, reviewName) <= to-d.Columns.Name })
@@ -207,68 +229,57 @@ type whatSaid struct {
 	note string
 }
 
-// what writes what is best done, in up to three lines about the middle, and below them
-// why it is worth more.
+// what writes what is best done and why it is worth more, about the middle of a row, or
+// from its beginning where the list is narrow.
 func (d *reviewDraw) what(row state.ReviewRow, w whatSaid, a scene.Area, ground scene.Role, ref scene.Ref) {
-	c := d.Columns
-	x, room, middle := c.Act+26, c.ActTo-c.Act-26, a.Y+a.H/2
-	sign := at(c.Act+9, middle)
-	if d.Narrow { // what was seen stands below, or a second line
-		x, room, middle = c.Act, c.ActTo-c.Act, a.Y+17
-		sign = at(x-14, middle)
+	c, f := d.Columns, ink(state.ReviewDoSize).semi()
+	if w.own {
+		f = f.as(scene.Pen)
+	}
+	lines := d.whatLines(w, a)
+	x, to := c.Act+state.ReviewAct, c.ActTo
+	sign, y := at(c.Act+9, a.Y+a.H/2), a.Y+a.H/2+5-state.ReviewLine*float64(len(lines)-1)/2
+	if d.Narrow {
+		x, y = c.Act, a.Y+state.ReviewFirst
+		sign = at(x-14, y-5)
 	}
 	d.waySign(w.Way, d.all.Hand, sign, 9, ground)
-	f, lines := d.whatLines(w, room)
-	if d.Narrow && len(lines) > 1 {
-		middle += 8
-	}
-	pitch := 17.0
-	if len(lines) > 2 {
-		pitch = 15
-	}
-	high := pitch * float64(len(lines)-1)
-	if w.note != "" && !d.Narrow {
-		high += pitch
-	}
-	y := middle + 5 - high/2
 	for _, l := range lines {
-		d.fit(x, y, l, f, x+room)
-		y += pitch
-	}
-	if !d.Narrow {
-		d.fit(x, y, w.note, ink2(13), x+room)
+		end := x
+		if l.Do != "" {
+			end = d.fit(x, y, l.Do, f, to) + state.ReviewNoteGap
+		}
+		if l.Note != "" {
+			d.fit(end, y, l.Note, ink2(state.ReviewNoteSize), to)
+		}
+		y += state.ReviewLine
 	}
 	ref.Part = "what"
 	d.hit(scene.Area{X: c.Act, Y: a.Y + 2, W: max(0, c.ActTo-c.Act), H: a.H - 4}, ref, d.reason(row, w.Way))
 }
 
-// twoLines tells whether what is best done takes two lines of a narrow list, so that what
-// was seen has no room.
-func (d *reviewDraw) twoLines(w whatSaid) bool {
-	_, lines := d.whatLines(w, d.Columns.ActTo-d.Columns.Act)
-	return len(lines) > 1
-}
-
-// whatLines are the lines of what is best done, as many as there is room for.
-func (d *reviewDraw) whatLines(w whatSaid, room float64) (f font, lines []string) {
-	f = ink(14).semi()
-	if w.own {
-		f = f.as(scene.Pen)
+// whatLines are the lines of what is best done and why; a row has room for them but where
+// the keeper's units make them longer, or the way is another than the list knows.
+func (d *reviewDraw) whatLines(w whatSaid, a scene.Area) []state.ReviewSaid {
+	most, below := d.rowLines(a), 0
+	if d.Narrow { // what was seen stands there
+		below = 1
 	}
-	said, most := d.say(d.all.Title(w.Way)), 3
-	switch {
-	case d.Narrow, w.note != "":
-		most = 2
-	}
-	if lines = scene.Wrap(d.measure, said, f.size, f.weight, room); len(lines) > 2 || len(lines) > most {
-		f.size = 13
-		lines = scene.Wrap(d.measure, said, f.size, f.weight, room)
-	}
+	lines := d.Said(d.measure, state.ReviewSaid{Do: d.say(d.all.Title(w.Way)), Note: d.say(w.note)}, most-below)
 	if len(lines) > most {
 		lines = lines[:most]
-		lines[most-1] += " …"
+		lines[most-1].Do += " …"
 	}
-	return f, lines
+	return lines
+}
+
+// rowLines is for how many lines a row has room.
+func (d *reviewDraw) rowLines(a scene.Area) int {
+	room := a.H - 4
+	if d.Narrow {
+		room = a.H - state.ReviewFirst - state.ReviewStrip + state.ReviewLine
+	}
+	return max(1, int(room/state.ReviewLine+0.01))
 }
 
 // reason is why a way is best, for who asks.
