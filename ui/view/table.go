@@ -50,7 +50,7 @@ const (
 
 // Last seen and needs you are so wide at least; what is free is theirs up to the usual,
 // before others have more than slim columns.
-const seenLeast, seenUsual, needLeast, needUsual = 102.0, 130.0, 118.0, 140.0
+const seenLeast, seenUsual, needLeast, needUsual = 118.0, 140.0, 176.0, 200.0
 
 // Widths of the column of names, dp.
 const namesLeast, namesMost, namesWide = 54.0, 110.0, 180.0
@@ -91,7 +91,8 @@ func (p *sheet) formHead(a scene.Area, title, hint string) {
 		x = p.headsMenu(end+14, a.Y+25, to-2*least) + 24
 	}
 	if to-x >= least {
-		p.filterField(scene.Area{X: x, Y: a.Y + 6, W: min(most, to-x), H: leastTarget}, hint)
+		field := scene.Area{X: x, Y: a.Y + 6, W: min(most, to-x), H: leastTarget}
+		p.filterField(field, p.firstFitting(field.W-30, hint, "filter: type any word", "filter"))
 	}
 }
 

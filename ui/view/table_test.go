@@ -10,7 +10,7 @@ import (
 )
 
 // TestTheTableHasItsColumns: in a window of 1200 and more the table has all columns as far
-// as there is room, and place, stores and bees give way first; the day of what is due, the
+// as there is room beside two reasons in whole words, and place, stores and bees give way first; the day of what is due, the
 // chances and what was seen last stay.
 func TestTheTableHasItsColumns(t *testing.T) {
 	all := []string{"nuc", "holds", "place", "batch", "age, d", "last seen", "due", "days", "probably", "bees", "stores", "needs you"}
@@ -20,9 +20,9 @@ func TestTheTableHasItsColumns(t *testing.T) {
 	}{
 		{1920, 1080, 1, nil},
 		{1440, 900, 1, nil},
-		{1280, 800, 1, nil},
-		{1920, 1080, 1.5, nil},
-		{1200, 800, 1, []string{"place", "stores"}},
+		{1280, 800, 1, []string{"place", "stores"}},
+		{1920, 1080, 1.5, []string{"place", "stores"}},
+		{1200, 800, 1, []string{"place", "stores", "bees"}},
 		{1180, 800, 1, []string{"place", "stores", "bees"}},
 	} {
 		s := open(t)
@@ -78,6 +78,42 @@ func TestWhatWasSeenLastIsWhole(t *testing.T) {
 		}
 		if rows < 50 || width >= 1440 && cut > rows/20 || cut > rows/5 {
 			t.Errorf("%v: %d of %d rows are cut", width, cut, rows)
+		}
+	}
+}
+
+// TestReasonsAreWhole: no reason is cut within a word, nor counted where it has no room,
+// and one that is left out is told to the pointer.
+func TestReasonsAreWhole(t *testing.T) {
+	for _, c := range [][3]float64{{1280, 800, 1}, {1280, 800, 1.5}, {1920, 1080, 1}} {
+		s := open(t)
+		s.Room, s.Pane, s.Width, s.Height, s.Text = state.Yard, state.Table, c[0], 4000, c[2]
+		main := s.Layout().Main
+		words := map[string]bool{}
+		for _, p := range walk(t, window(s), s.Size()) {
+			if r, ok := p.mark.(scene.Rect); ok && strings.Contains(r.Reason, ": ") {
+				for _, w := range strings.Fields(strings.NewReplacer(";", "", ",", "").Replace(r.Reason)) {
+					words[w] = true
+				}
+			}
+		}
+		left, rows := 0.0, 0
+		for _, w := range texts(t, window(s), s.Size()) {
+			switch {
+			case !main.Contains(w.At):
+			case strings.HasPrefix(w.Text.Text, "needs you"):
+				left = w.At.X
+			case left > 0 && w.At.X == left+16:
+				rows++
+				said, cut := strings.CutSuffix(w.Text.Text, " …")
+				all := strings.Fields(strings.NewReplacer(";", "", ",", "").Replace(said))
+				if strings.Contains(said, "+") || strings.HasSuffix(said, "…") || cut && !words[all[len(all)-1]] {
+					t.Errorf("%v: %q", c, w.Text.Text)
+				}
+			}
+		}
+		if rows < 30 {
+			t.Errorf("%v: %d rows have a reason", c, rows)
 		}
 	}
 }

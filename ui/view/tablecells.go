@@ -90,7 +90,7 @@ func (t *tableDraw) seen(n *state.Nuc, a scene.Area) {
 	if seen, _, noted := strings.Cut(said, " \""); noted && t.slim(a, day+said) {
 		said = seen // the words are on the card
 	}
-	t.say(a, day+strings.TrimPrefix(said, " "), ink2(13))
+	t.say(a, t.whole(day+strings.TrimPrefix(said, " "), ink2(13), a.W-10), ink2(13))
 }
 
 // due writes the work that comes first and its day, where both have room: the best
@@ -160,14 +160,27 @@ func (t *tableDraw) need(n *state.Nuc, a scene.Area) {
 		return
 	}
 	t.corner(at(a.X, a.Y+a.H/2-6), 11)
-	t.fit(a.X+16, a.Y+a.H/2+5, t.whole(whys(n), a.W-16), ink(13), a.Right())
+	all := strings.Join(whys(n), "; ")
+	said := t.whole(all, ink(13), a.W-16)
+	t.fit(a.X+16, a.Y+a.H/2+5, said, ink(13), a.Right())
+	if said != all {
+		t.hit(a, n.Tag().Ref, n.Name+": "+all)
+	}
 }
 
-// whole are as many of the reasons as have room, and how many more there are.
-func (t *tableDraw) whole(whys []string, room float64) string {
-	said := strings.Join(whys, "; ")
-	for n := len(whys) - 1; n > 0 && t.width(said, ink(13)) > room; n-- {
-		said = strings.Join(whys[:n], "; ") + "; +" + strconv.Itoa(len(whys)-n)
+// whole is as much of a text as has room, in whole parts, else in whole words.
+func (t *tableDraw) whole(text string, f font, room float64) string {
+	said := text
+	for t.width(said, f) > room {
+		said = strings.TrimSuffix(said, " …")
+		cut := strings.LastIndex(said, "; ")
+		if cut < 0 {
+			cut = strings.LastIndex(strings.TrimRight(said, " "), " ")
+		}
+		if cut <= 0 {
+			return said
+		}
+		said = strings.TrimRight(said[:cut], " ,") + " …"
 	}
 	return said
 }
