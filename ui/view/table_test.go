@@ -92,7 +92,7 @@ func TestReasonsAreWhole(t *testing.T) {
 		words := map[string]bool{}
 		for _, p := range walk(t, window(s), s.Size()) {
 			if r, ok := p.mark.(scene.Rect); ok && strings.Contains(r.Reason, ": ") {
-				for _, w := range strings.Fields(strings.NewReplacer(";", "", ",", "").Replace(r.Reason)) {
+				for w := range strings.FieldsSeq(strings.NewReplacer(";", "", ",", "").Replace(r.Reason)) {
 					words[w] = true
 				}
 			}
