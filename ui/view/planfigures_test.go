@@ -107,10 +107,11 @@ func TestAWishTooNearGetsTheNearestDay(t *testing.T) {
 	for _, day := range []string{"+20", "+43"} {
 		s := planning(wished(inPlan(t), state.WishDay, day), state.Resized{Width: 1280, Height: 800})
 		sheet, _ := s.PlanSheet()
-		said := ""
+		var all []string
 		for _, w := range texts(t, window(s), s.Size()) {
-			said += w.Text.Text + "\n"
+			all = append(all, w.Text.Text)
 		}
+		said := strings.Join(all, "\n")
 		if sheet.InTime || sheet.Nearest <= sheet.By || !strings.Contains(said, "Not possible by "+sheet.By.Short()) || !strings.Contains(said, "The nearest day is "+sheet.Nearest.Short()) || strings.Contains(said, "was due") {
 			t.Errorf("by %v, nearest %v, in time %v:\n%s", sheet.By, sheet.Nearest, sheet.InTime, said)
 		}
