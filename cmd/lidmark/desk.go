@@ -42,19 +42,6 @@ type desk struct {
 // death of the program can cost.
 const pause = 250 * time.Millisecond
 
-// settles is how long the keeper stays on a day before those beside it are read: the
-// day itself is read and drawn first.
-const settles = 200 * time.Millisecond
-
-func (d *desk) readBeside(e state.ReadBeside) {
-	d.mu.Lock()
-	defer d.mu.Unlock()
-	if d.next != nil {
-		d.next.Stop()
-	}
-	d.next = time.AfterFunc(settles, e.Read)
-}
-
 func newDesk(folder string, clock func() time.Time) *desk {
 	d := &desk{clock: clock, folder: folder, tell: func(state.Msg) {}, told: map[string]bool{}}
 	d.keeps = keeper{pause: pause, wrote: d.wasKept}
@@ -64,39 +51,12 @@ func newDesk(folder string, clock func() time.Time) *desk {
 // Do takes on an effect.
 func (d *desk) Do(s state.State, e state.Effect, tell func(state.Msg)) {
 	d.tells(tell)
-	if d.doBook(e, tell) {
+	if d.doBook(e, tell) || d.doReckon(e, tell) {
 		return
 	}
 	switch e := e.(type) {
 	case state.Write:
 		d.writes.give(func() { d.write(s, e.Deed, tell) })
-	case state.ReckonReview:
-		d.reviews.drop()
-		d.reviews.give(func() { tell(e.Reckon()) })
-	case state.ReckonPlan:
-		d.reviews.drop()
-		d.reviews.give(func() { tell(e.Reckon()) })
-	case state.ReckonOrders:
-		d.orders.drop()
-		d.orders.give(func() { tell(e.Reckon()) })
-	case state.ReckonSeason:
-		d.seasons.drop()
-		d.seasons.give(func() { tell(e.Reckon()) })
-	case state.ReadBeside:
-		d.readBeside(e)
-	case state.SearchSeason:
-		d.work(tell, func(ctx context.Context, tell func(state.Msg)) {
-			tell(e.Search(func(m state.SeasonFound) bool { tell(m); return ctx.Err() == nil }))
-		})
-	case state.CompareLayouts:
-		d.layouts.drop()
-		d.layouts.give(func() { tell(e.Reckon()) })
-	case state.SpareLayout:
-		d.layouts.give(func() { tell(e.Reckon()) })
-	case state.SearchLayout:
-		d.work(tell, func(ctx context.Context, tell func(state.Msg)) {
-			tell(e.Search(func(m state.LayoutFound) bool { tell(m); return ctx.Err() == nil }))
-		})
 	case state.KeepPrefs:
 		d.keeps.keep(d.prefsFile(), e.Prefs)
 	case state.KeepDraft:
