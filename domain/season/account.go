@@ -17,7 +17,6 @@ type load struct {
 	kilograms float64 // of bees for its nucs
 	combs     float64 // of brood for them
 	comb      calendar.Day
-	inTime    bool // its drone comb can be in by its last day, or is
 }
 
 // account is what the batches of a book take of what there is. It is reckoned anew
@@ -79,17 +78,15 @@ func (a *account) like(was *load, s standing) *load {
 // withComb says when the drone comb of a batch goes in: when it did, else on its
 // best day, else today; that of a grafted one is taken to have been in.
 func (a *account) withComb(l *load) *load {
-	rung := l.ladder.Rung(plan.DroneComb)
-	l.comb, l.inTime = rung.Best, true
+	l.comb = l.ladder.Rung(plan.DroneComb).Best
 	if l.grafted {
 		return l
 	}
 	if in := a.combIn(l.id); in != 0 {
-		l.comb, l.inTime = in, in <= rung.By
+		l.comb = in
 		return l
 	}
 	l.comb = max(l.comb, a.today)
-	l.inTime = l.comb <= rung.By
 	return l
 }
 

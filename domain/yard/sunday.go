@@ -5,6 +5,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 )
 
 // The mating season of the northern half of the Earth, from the first day to the last,
@@ -14,9 +15,6 @@ const (
 	seasonMiddle         = time.June
 	seasonMiddleDay      = 15
 	halfYear             = 6 // months
-	// graftToFlight is days from a graft to the mating flights: 12 to emergence, and
-	// about a week until she flies. Common practice, no source.
-	graftToFlight = 20
 )
 
 // SunDay is the day whose sun and shade matter for a yard that is looked at on day d,
@@ -27,8 +25,10 @@ func SunDay(v *book.View, y *book.Yard, d calendar.Day) calendar.Day {
 	if inSeason(y, d) {
 		return d
 	}
+	n := v.Numbers()
+	flies := n.Duration(practice.GraftToEmerge) + n.Duration(practice.FirstMatingFlight)
 	for p := range v.Plans() {
-		if flight := p.Day + graftToFlight; flight >= d && inSeason(y, flight) {
+		if flight := p.Day + calendar.Day(flies.Hours()/24); flight >= d && inSeason(y, flight) {
 			return flight
 		}
 	}
