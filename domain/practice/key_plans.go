@@ -184,6 +184,7 @@ const (
 	LayoutRounds
 	LayoutPays
 	LayoutTurnStep
+	LayoutWind
 
 	keyCount
 )

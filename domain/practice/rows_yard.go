@@ -172,6 +172,10 @@ var yardRows = []Number{
 		Key: LayoutTurnStep, Name: "layout_turn_step", Title: "Stands are turned by", Unit: Degree,
 		Default: 45, Min: 5, Max: 180, Source: noSource, Confidence: CommonPractice, Used: "layouts searched for",
 	},
+	{
+		Key: LayoutWind, Name: "layout_wind", Title: "A front in the wind weighs", Unit: Queens,
+		Default: 0.05, Min: 0, Max: 1, Source: "enough that none is turned into it for next to nothing; " + noSource, Confidence: CommonPractice, Used: "layouts searched for",
+	},
 }
 
 // giurfa1996 is of coloured discs that bees were taught.

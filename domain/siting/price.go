@@ -23,13 +23,9 @@ func PricesOf(n practice.Numbers) Prices {
 		Lost: 1, Stays: n.Get(practice.VirginStays), Drift: n.Get(practice.PriceCup), Minute: n.Get(practice.WorthMinute),
 		Carry: n.Get(practice.MinutesCarryStand), Turn: n.Get(practice.MinutesTurnNuc), Paint: n.Get(practice.MinutesPaintFront),
 		Walk: n.Get(practice.LoadedWalk) * secondsAMinute, Rounds: n.Get(practice.LayoutRounds),
-		Wind: windy,
+		Wind: n.Get(practice.LayoutWind),
 	}
 }
-
-// windy is what a front in the wind weighs, in queens: enough that none is turned into it
-// for next to nothing. Common practice, no source.
-const windy = 0.05
 
 const secondsAMinute = 60
 

@@ -41,6 +41,11 @@ func ParseRows(text string) (r Rows, err error) {
 	return r, nil
 }
 
+// String is how the stands are set, in words.
+func (r Rows) String() string {
+	return fmt.Sprintf("rows from north to south: %d, each of %d from west to east; %g m apart in a row, %g m from row to row", r.Rows, r.InRow, r.Along, r.Down)
+}
+
 // Rowed is the layout with the picked stands in rows, in the order in which it has
 // them; the north-western one stands at a point. It fails where there are more stands
 // than places.

@@ -259,6 +259,9 @@ func TestEntrancesAndRowsAreTyped(t *testing.T) {
 	n := len(w.Laying.Try.Stands)
 	typed(state.LayoutRows, "8 × 8, 6 m, 5 m")
 	first, second := w.Laying.Try.Stands[0], w.Laying.Try.Stands[1]
+	if want := "rows from north to south: 8, each of 8 from west to east; 6 m apart in a row, 5 m from row to row"; w.Note.Text != want {
+		t.Errorf("rows are read back as %q, want %q", w.Note.Text, want)
+	}
 	if n > 64 || second.At != (book.Point{X: first.At.X + 6, Y: first.At.Y}) {
 		t.Errorf("in rows the second of %d stands at %v, the first at %v", n, second.At, first.At)
 	}

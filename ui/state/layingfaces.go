@@ -75,5 +75,7 @@ func (s State) rowsTyped(typed string) State {
 		s.Note = Note{Text: err.Error()}
 		return s
 	}
-	return s.WithField(LayoutRows, Field{}).stoodSo(next)
+	s = s.WithField(LayoutRows, Field{}).stoodSo(next)
+	s.Note = Note{Text: rows.String()}
+	return s
 }

@@ -155,8 +155,8 @@ func (d *layingDraw) facesField(x, y, w float64, picked int) float64 {
 	if y += 62; picked < 2 {
 		return y
 	}
-	d.text(x, y+8, "in rows, from where the first stands", ink2(12))
-	d.input(scene.Area{X: x, Y: y + 14, W: w, H: 30}, state.LayoutRows, fieldLook{size: 14, empty: "4 × 4, 6 m, 5 m", reason: "rows × stands in a row, metres apart along and down; Enter sets them so"})
+	d.text(x, y+8, "rows × in a row, m along, m from row to row", ink2(12))
+	d.input(scene.Area{X: x, Y: y + 14, W: w, H: 30}, state.LayoutRows, fieldLook{size: 14, empty: "4 × 4, 6 m, 5 m", reason: "from where the first stands, rows from north to south, each from west to east; Enter sets them so"})
 	return y + 58
 }
 
