@@ -1,7 +1,6 @@
 """Small assignments with their least and most total, made once.
 
-    apt-get install python3-scipy
-    /usr/bin/python3 assignments.py > assignments.csv
+    python3 assignments.py > assignments.csv
 
 The figures are drawn here with the generator x -> x * 6364136223846793005 +
 1442695040888963407 mod 2**64 from x = 2027; a number below n is (x >> 33) % n of

@@ -1,9 +1,8 @@
 """Answers of a general solver to the cases of cases.csv, made once.
 
-    apt-get install python3-scipy
-    /usr/bin/python3 reference.py < cases.csv > reference.csv
+    python3 reference.py < cases.csv > reference.csv
 
-Made with SciPy 1.10.1 on Python 3.11 (Debian 12): scipy.optimize.milp, which
+Made with SciPy 1.10.1 on Python 3.11: scipy.optimize.milp, which
 calls HiGHS (branch and cut), relative gap 0; where every subject has one way
 a supply and nothing limits minutes, linear_sum_assignment besides.
 
