@@ -56,7 +56,7 @@ func orderCommand(a *app) *cobra.Command {
 	fl.BoolVar(&o.Clipped, "clipped", false, "with a clipped wing")
 	fl.BoolVar(&o.Sent, "sent", false, "sent by post or courier (else fetched)")
 	amount(c, &o.Journey, "journey", 0, "`DAYS` on the way, if sent (else as in your numbers)")
-	signed(c, &o.Priority, "priority", "a smaller one is served first")
+	signed(c, &o.Priority, "priority", "a smaller one is served first; without: by date, after those with one")
 	fl.StringVar(&closed, "close", "", "close the order, and `WHY`")
 	return c
 }

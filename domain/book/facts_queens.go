@@ -118,9 +118,9 @@ type QueenEnded struct {
 
 // OrderTaken takes an order: its number, for whom, how many queens of which
 // line, between which days, and whether other lines will do. A smaller
-// Priority is served first; the book's order decides between equals. Marked asks
-// for paint, Disc for a numbered disc. Sent queens go by post or courier, so many
-// days on the way (0: as usual); others are fetched.
+// Priority is served first, 0 (none) after all others; between equals the earlier By,
+// then the book's order. Marked asks for paint, Disc for a numbered disc. Sent queens
+// go by post or courier, so many days on the way (0: as usual); others are fetched.
 type OrderTaken struct {
 	Order      OrderID      `json:"order"`
 	Number     string       `json:"number"`

@@ -3,6 +3,7 @@ package book
 import (
 	"cmp"
 	"iter"
+	"math"
 	"slices"
 
 	"lidmark/domain/calendar"
@@ -51,14 +52,18 @@ func (v *View) LineIn(n *Nuc) string {
 // Order is the order of an id.
 func (v *View) Order(id OrderID) *Order { return v.orders.get(id, v.foldOrder) }
 
-// Orders yields the orders that were taken: by priority, then by the day they are due.
+// Orders yields the orders that were taken, the one served first before the others: by
+// priority, those without one after all that have one; then by the day they are due.
 func (v *View) Orders() iter.Seq[*Order] {
 	all := slices.DeleteFunc(collect(v, KindOrder, v.Order), func(o *Order) bool { return o.Taken.IsZero() })
 	slices.SortFunc(all, func(a, b *Order) int {
-		return cmp.Or(cmp.Compare(a.Priority, b.Priority), cmp.Compare(a.By, b.By), a.Order.compare(b.Order))
+		return cmp.Or(cmp.Compare(a.turn(), b.turn()), cmp.Compare(a.By, b.By), a.Order.compare(b.Order))
 	})
 	return slices.Values(all)
 }
+
+// turn is the priority of an order; none is after all.
+func (o *Order) turn() int { return cmp.Or(o.Priority, math.MaxInt) }
 
 func (v *View) foldOrder(id OrderID) *Order {
 	begin := Order{OrderTaken: OrderTaken{Order: id}}

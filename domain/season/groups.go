@@ -31,7 +31,8 @@ func (w Wanted) groups() (all []group) {
 }
 
 // byDay are the promises by their day, the order in which queens are dealt out; of
-// one day the surest first, then the one with the most queens.
+// one day the surest first, then orders as they are served, then the wish of the most
+// queens.
 func (w Wanted) byDay() []int {
 	order := make([]int, len(w.Promises))
 	for i := range order {
@@ -39,7 +40,10 @@ func (w Wanted) byDay() []int {
 	}
 	slices.SortStableFunc(order, func(a, b int) int {
 		p, q := w.Promises[a], w.Promises[b]
-		return cmp.Or(cmp.Compare(p.By, q.By), cmp.Compare(q.Sure, p.Sure), cmp.Compare(q.Queens, p.Queens))
+		if c := cmp.Or(cmp.Compare(p.By, q.By), cmp.Compare(q.Sure, p.Sure), cmp.Compare(p.wish(), q.wish())); c != 0 || p.wish() == 0 {
+			return c
+		}
+		return cmp.Compare(q.Queens, p.Queens)
 	})
 	return order
 }

@@ -27,13 +27,21 @@ func (p Promise) Title() string {
 	return "wish of " + p.By.Short()
 }
 
+// wish is 1 for a promise without an order, 0 for an order's.
+func (p Promise) wish() int {
+	if p.Order.IsZero() {
+		return 1
+	}
+	return 0
+}
+
 // takes tells whether a line will do.
 func (p Promise) takes(line string) bool {
 	return len(p.Lines) == 0 || slices.Contains(p.Lines, line)
 }
 
 // Promises are the orders for which a graft is needed, by the day on which their
-// queens leave: what is missing of them when all who are ready are dealt out, where
+// queens leave, those of one day as they are served: what is missing of them when all who are ready are dealt out, where
 // what stands in nucs is not to be expected in time and no planned batch is for it.
 func Promises(v *book.View, sheet *handover.Sheet) []Promise {
 	planned := map[book.OrderID]bool{}

@@ -219,6 +219,28 @@ func TestOrdersArePromises(t *testing.T) {
 	}
 }
 
+// Of two orders of one day of which nucs are enough for one, the one that is served first
+// is kept, whichever was taken first.
+func TestTheOrderServedFirstIsKept(t *testing.T) {
+	by := day(t, "2027-06-16")
+	for _, first := range []string{"1", "2"} {
+		pen := world{nucs: 40, starters: 3, finishers: 6}.pen()
+		for _, number := range []string{"1", "2"} {
+			o := book.OrderTaken{Order: booktest.Order(number), Number: number, Queens: 8, By: by}
+			if number == first {
+				o.Priority = 7 // the other has none
+			}
+			pen.Write(o)
+		}
+		v := pen.View(morning)
+		w := season.Wanted{Promises: season.Promises(v, handover.New(course.New(v)))}
+		f := season.Search(plannerOf(pen), w, nil)
+		if len(f.Kept) != 1 || len(f.Short) != 1 || f.Promises[f.Kept[0].Promise].Order != booktest.Order(first) {
+			t.Errorf("order %s is served first: kept %+v, short %+v", first, f.Kept, f.Short)
+		}
+	}
+}
+
 // The floor of the first answer is a ladder for each day and yard, 1.6 ms each; of
 // the rest the sizes of each group of promises.
 func BenchmarkFirstAnswer(b *testing.B) {

@@ -141,7 +141,7 @@ func askOrder(s State) []Ask {
 		day("by", "By", by), day("from", "Not before", from),
 		askSome("queen", "They are to be", wanted(o), labels("marked", "with disc", "clipped", "sent")),
 		journey,
-		{Name: "first", Label: "Served before others", Kind: Figure, First: strconv.Itoa(o.Priority), Note: "a smaller number is served first"},
+		{Name: "first", Label: "Served before others", Kind: Figure, First: someOf(o.Priority), Note: "a smaller number is served first; left blank: by date, after those with one"},
 	}
 }
 
