@@ -36,14 +36,14 @@ func mayCommand(a *app) *cobra.Command {
 			return err
 		}
 		verdicts := []verdictShape{}
-		refused := 0
+		refused, judged := 0, rules.Judge(v)
 		for _, text := range args {
-			l, err := line.Parse(text, line.Context{View: v, Now: v.On(), Yard: f.in, Planned: line.Sheet(rules.Day(v, v.Today()))})
+			l, err := line.Parse(text, line.Context{View: v, Now: v.On(), Yard: f.in, Planned: line.Sheet(judged.Day(v.Today()))})
 			if err != nil {
 				return err
 			}
 			for _, fact := range l.Facts() {
-				s := verdictOf(v, fact)
+				s := verdictOf(v, judged, fact)
 				refused += len(s.Refused)
 				verdicts = append(verdicts, s)
 			}
@@ -60,13 +60,13 @@ func mayCommand(a *app) *cobra.Command {
 	return c
 }
 
-func verdictOf(v *book.View, fact book.Fact) verdictShape {
+func verdictOf(v *book.View, judged *rules.Judged, fact book.Fact) verdictShape {
 	s := verdictShape{Plan: line.Words(fact, line.In(v)), OK: true, Refused: []reasonShape{}, Warned: []reasonShape{}}
 	plan := rules.PlanOf(v, fact)
 	if plan == nil {
 		return s
 	}
-	verdict := rules.Check(v, plan)
+	verdict := judged.May(plan)
 	s.OK = verdict.OK()
 	for _, r := range verdict.Refused {
 		s.Refused = append(s.Refused, reasonShape{r.Why, r.Do})

@@ -141,9 +141,17 @@ func (c *checker) reigned(id book.NucID, what string) {
 		c.warn(n.Name+" holds a queen already: "+p.Why, "Look first: "+what+" beside her would be lost")
 	case h.Condition == book.NoQueen:
 		c.alone(n, what)
+		c.torn(n)
 	}
 	if !p.OwnFrom.IsZero() && !c.now.Before(p.OwnFrom) && h.Condition == book.NoQueen {
 		c.warn(n.Name+" may have raised a queen of its own: "+p.Why, "Look for an opened own cell first", practice.OwnQueenEmerges)
+	}
+}
+
+// torn: where the last cell was torn a virgin of the nuc's own may walk.
+func (c *checker) torn(n *book.Nuc) {
+	if seen, ok := tornSince(n); ok {
+		c.warn("a virgin of its own may be there: the last cell was torn at the side, seen "+c.day(seen.Instant, n.Yard).Short(), "Look first: she would tear the next")
 	}
 }
 

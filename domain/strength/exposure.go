@@ -164,9 +164,9 @@ func (y *Yard) reason(c Cause, n *book.Nuc, s State) string {
 	case WideDoor:
 		area, bees := y.door(n, s)
 		if s.WeakThen() {
-			return fmt.Sprintf("weak, %.0f bees", round(bees))
+			return "weak, " + y.guards(s, bees)
 		}
-		return fmt.Sprintf("entrance %.1f cm² for %.0f bees", area, round(bees))
+		return fmt.Sprintf("entrance %.1f cm² for %s", area, y.guards(s, bees))
 	case NoQueen:
 		return "no queen"
 	case Syrup:
@@ -185,7 +185,17 @@ func (y *Yard) reason(c Cause, n *book.Nuc, s State) string {
 	}
 }
 
-// door weighs the entrance against the bees who guard it, as many as were last
+// guards are the bees at the entrance in words, with the day on which there were so
+// many where by reckoning there are fewer, or more, today.
+func (y *Yard) guards(s State, bees float64) string {
+	words := fmt.Sprintf("%.0f bees", round(bees))
+	if s.BeesKnown && round(s.Bees) != round(bees) {
+		words += " on " + s.BeesFrom.Day(y.zone).Short()
+	}
+	return words
+}
+
+// wideDoor weighs the entrance against the bees who guard it, as many as were last
 // seen or put in: nobody shall be alarmed by reckoning alone.
 func (y *Yard) wideDoor(n *book.Nuc, s State) float64 {
 	area, bees := y.door(n, s)

@@ -3,6 +3,7 @@ package strength_test
 import (
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -84,4 +85,41 @@ func TestARemedyHelps(t *testing.T) {
 			t.Fatalf("foretold %.6f, done %.6f", e.After, done)
 		}
 	})
+}
+
+// TestFoodAfterRobbers: what robbers left nobody knows until somebody looks or feeds.
+func TestFoodAfterRobbers(t *testing.T) {
+	at := func(hour string, then ...book.Fact) strength.State {
+		p := pen().At("2027-05-08 18:00").Write(book.NucMadeUp{Nuc: a1, Cups: 3, Food: 400, From: booktest.Colony("S1")})
+		p.At("2027-05-10 18:00").Write(book.Robbed{Nuc: a1})
+		p.At("2027-05-10 19:00").Write(then...)
+		s, _, _ := state(p, hour)
+		return s
+	}
+	if s := at("2027-05-10 17:00"); !s.FoodKnown || s.Food < 300 {
+		t.Errorf("before the robbers %.0f g, known %v, want what it was given", s.Food, s.FoodKnown)
+	}
+	if s := at("2027-05-11 18:00"); s.FoodKnown || s.FoodDays != 0 || !s.BeesKnown {
+		t.Errorf("food for %.1f days, known %v, want that nobody knows", s.FoodDays, s.FoodKnown)
+	}
+	if s := at("2027-05-10 20:00", book.Fed{To: a1.Subject(), Fondant: 250}); !s.FoodKnown || math.Abs(s.Food-225) > 0.01 {
+		t.Errorf("fed since: %.1f g, known %v, want 225 g", s.Food, s.FoodKnown)
+	}
+	if s := at("2027-05-10 20:00", book.Looked{Nuc: a1, Stores: book.Said(0)}); !s.FoodKnown || s.Food != 0 {
+		t.Errorf("looked at since: %.1f g, known %v, want none", s.Food, s.FoodKnown)
+	}
+}
+
+// TestGuardsAsOfTheirDay: where bees dwindled by reckoning since they were put in, the
+// reason says of which day its figure is.
+func TestGuardsAsOfTheirDay(t *testing.T) {
+	p := pen().At("2027-05-01 18:00").Write(book.NucMadeUp{Nuc: a1, Cups: 1, From: booktest.Colony("S1")},
+		book.EntranceSet{Nuc: a1, Area: 8}, book.ForageSeen{Yard: yard, Forage: book.InFlow})
+	s, y, n := state(p, "2027-05-20 18:00")
+	if s.Bees > s.BeesThen-100 {
+		t.Fatalf("%.0f bees of %.0f: nothing dwindled", s.Bees, s.BeesThen)
+	}
+	if e := y.Exposure(n, s); e.Heaviest != strength.WideDoor || !strings.HasSuffix(e.Reason, " on Sat 1 May") {
+		t.Errorf("%q, want the day of the figure", e.Reason)
+	}
 }

@@ -29,6 +29,8 @@ func (r *reckoning) take(e *book.Entry) {
 		r.look(e, f)
 	case book.Fed:
 		r.feed(f)
+	case book.Robbed:
+		r.Food, r.FoodKnown, r.FoodOut = 0, false, 0 // what they left, only a look tells
 	case book.United:
 		if f.Nuc == me {
 			r.end()
