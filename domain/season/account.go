@@ -142,9 +142,9 @@ func (a *account) clashes(all []*load) (found []Clash) {
 	}
 	for _, l := range all {
 		found = append(found, a.hours(l)...)
-		found = append(found, a.bees(l, all)...)
 		found = append(found, a.ripe(l, all)...)
 	}
+	found = append(found, a.nucs(all)...)
 	found = append(found, a.flying(all)...)
 	found = append(found, a.over(all)...)
 	found = slices.DeleteFunc(found, func(c Clash) bool { return c.To < a.today })

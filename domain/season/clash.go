@@ -96,6 +96,14 @@ func (c Clash) DaysOf(batch book.BatchID) (d Days, is bool) {
 	return Days{c.From, c.To}, true
 }
 
+// within are those of some days that are the clash's own.
+func (c Clash) within(from, to calendar.Day) Days { return Days{max(c.From, from), min(c.To, to)} }
+
+// meets tells whether two clashes are about the same and have a day in common.
+func (c Clash) meets(o Clash) bool {
+	return c.Kind == o.Kind && c.Yard == o.Yard && c.From <= o.To && o.From <= c.To
+}
+
 // Short is how much is missing, in the unit of its kind.
 func (c Clash) Short() float64 { return c.Want - c.Have }
 

@@ -2,6 +2,7 @@ package season
 
 import (
 	"math"
+	"slices"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -15,19 +16,34 @@ const week = 7
 // little is an amount of bees or brood that nobody weighs.
 const little = 0.01
 
-// bees are the bees and combs that colonies cannot give in the week to the day on
-// which the nucs of a batch are made up.
-func (a *account) bees(l *load, all []*load) (found []Clash) {
-	on := l.ladder.Rung(plan.MakeUpNucs).Best
-	if l.kilograms == 0 && l.combs == 0 {
-		return nil
+// makeUp is the day on which the nucs of a batch are made up.
+func (l *load) makeUp() calendar.Day { return l.ladder.Rung(plan.MakeUpNucs).Best }
+
+// nucs are the bees and combs that colonies cannot give in the week to a day on which
+// nucs are made up.
+func (a *account) nucs(all []*load) (found []Clash) {
+	var days []calendar.Day
+	for _, l := range all {
+		if l.kilograms+l.combs > 0 {
+			days = append(days, l.makeUp())
+		}
 	}
+	slices.Sort(days)
+	for _, on := range slices.Compact(days) {
+		found = append(found, a.nucsTo(on, all)...)
+	}
+	return found
+}
+
+// nucsTo are those of the week to a day. Each batch wants its own on the day on which
+// its nucs are made up, which may be before the clash.
+func (a *account) nucsTo(on calendar.Day, all []*load) (found []Clash) {
 	var kg, combs float64
-	var batches []book.BatchID
-	for _, other := range all {
-		if d := other.ladder.Rung(plan.MakeUpNucs).Best; on-week < d && d <= on && other.kilograms+other.combs > 0 {
-			kg, combs = kg+other.kilograms, combs+other.combs
-			batches = append(batches, other.id)
+	short := Clash{From: on, To: on}
+	for _, l := range all {
+		if d := l.makeUp(); on-week < d && d <= on && l.kilograms+l.combs > 0 {
+			kg, combs = kg+l.kilograms, combs+l.combs
+			short.Batches, short.Days = append(short.Batches, l.id), append(short.Days, Days{d, d})
 		}
 	}
 	haveKg, haveCombs := a.gives(on)
@@ -35,10 +51,12 @@ func (a *account) bees(l *load, all []*load) (found []Clash) {
 		return nil // the book tells of no colony that gives, or all rest
 	}
 	if kg > haveKg+little {
-		found = append(found, Clash{Kind: BeesShort, Batches: batches, From: on, To: on, Want: kg, Have: haveKg})
+		short.Kind, short.Want, short.Have = BeesShort, kg, haveKg
+		found = append(found, short)
 	}
 	if combs > haveCombs+little {
-		found = append(found, Clash{Kind: BroodShort, Batches: batches, From: on, To: on, Want: combs, Have: haveCombs})
+		short.Kind, short.Want, short.Have = BroodShort, combs, haveCombs
+		found = append(found, short)
 	}
 	return found
 }
@@ -82,7 +100,7 @@ func (a *account) flying(all []*load) (found []Clash) {
 func flyers(c Clash, all []*load) (batches []book.BatchID, days []Days) {
 	for _, l := range all {
 		if fly := l.ladder.Rung(plan.Fly); l.virgins > 0 && fly.From <= c.To && c.From <= fly.By {
-			batches, days = append(batches, l.id), append(days, Days{max(c.From, fly.From), min(c.To, fly.By)})
+			batches, days = append(batches, l.id), append(days, c.within(fly.From, fly.By))
 		}
 	}
 	return batches, days

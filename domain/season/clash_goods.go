@@ -8,7 +8,7 @@ import (
 )
 
 // goods are the days on which there is less than nothing left of a good, each row
-// of such days as one clash.
+// of such days as one clash; two grafts are one a day.
 func (a *account) goods(all []*load) (found []Clash) {
 	for good := range a.ground.left {
 		if good == a.ground.besides(minutes) {
@@ -21,7 +21,7 @@ func (a *account) goods(all []*load) (found []Clash) {
 				run = nil
 				continue
 			}
-			if run == nil {
+			if run == nil || run.Kind == TwoGrafts {
 				found = append(found, a.good(good, d))
 				run = &found[len(found)-1]
 			}
@@ -72,13 +72,14 @@ func (a *account) wanted(good int, d calendar.Day, all []*load) (sum float64) {
 	return sum
 }
 
-// name names the batches of a clash over a good.
+// name names the batches of a clash over a good, each with the days of it on which it
+// wants some.
 func (a *account) name(c *Clash, all []*load) {
 	good := a.goodOf(*c)
 	for _, l := range all {
 		for _, t := range l.takes {
 			if t.good == good && t.amount > 0 && t.from <= c.To && c.From <= t.to {
-				c.Batches = append(c.Batches, l.id)
+				c.Batches, c.Days = append(c.Batches, l.id), append(c.Days, c.within(t.from, t.to))
 				break
 			}
 		}

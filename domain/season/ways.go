@@ -32,7 +32,7 @@ type trial struct {
 // graft least.
 func (t *trial) ways(c Clash) (all []Way) {
 	for at, l := range t.loads {
-		if !l.grafted && slices.Contains(c.Batches, l.id) {
+		if !l.grafted && c.has(l.id) {
 			all = append(all, t.moves(c, at)...)
 			all = append(all, t.fewer(c, at)...)
 			all = append(all, t.elsewhere(c, at)...)
@@ -200,14 +200,14 @@ func sameOrder(a, b book.BatchPlan) bool {
 	return slices.ContainsFunc(a.Orders, func(o book.OrderID) bool { return slices.Contains(b.Orders, o) })
 }
 
-// outOf tells whether a batch is out of a clash and of no kind there is more to miss,
-// and how much the others of the clash still miss.
+// outOf tells whether a batch is out of a clash and in no new one of its kind, and of no
+// kind there is more to miss; and how much the others of the clash still miss.
 func outOf(c Clash, id book.BatchID, before, after []Clash) (left float64, ok bool) {
 	for _, now := range after {
-		if now.Kind == c.Kind && now.Yard == c.Yard && now.From <= c.To && c.From <= now.To && shares(now, c) {
-			if slices.Contains(now.Batches, id) {
-				return 0, false
-			}
+		if now.has(id) && now.Kind == c.Kind && (now.meets(c) || now.isNew(id, before)) {
+			return 0, false
+		}
+		if now.meets(c) && shares(now, c) {
 			left = max(left, now.Short())
 		}
 	}
@@ -220,9 +220,14 @@ func outOf(c Clash, id book.BatchID, before, after []Clash) (left float64, ok bo
 	return left, true
 }
 
-func shares(a, b Clash) bool {
-	return slices.ContainsFunc(a.Batches, func(id book.BatchID) bool { return slices.Contains(b.Batches, id) })
+func (c Clash) has(id book.BatchID) bool { return slices.Contains(c.Batches, id) }
+
+// isNew tells whether a batch was in no such clash on these days.
+func (c Clash) isNew(id book.BatchID, before []Clash) bool {
+	return !slices.ContainsFunc(before, func(was Clash) bool { return was.has(id) && was.meets(c) })
 }
+
+func shares(a, b Clash) bool { return slices.ContainsFunc(a.Batches, b.has) }
 
 // weights are how much is missing of each kind, over the days; a clash of hours
 // counts as one.
