@@ -40,7 +40,11 @@ func (a *app) printBetter(b betterShape) {
 		{"drift, of 100", fmt.Sprintf("%.1f", 100*b.Was.Drift), fmt.Sprintf("%.1f", 100*b.Now.Drift)},
 		{"round, m", fmt.Sprintf("%.0f", b.Was.Round), fmt.Sprintf("%.0f", b.Now.Round)},
 	})
-	a.line("work: %s carried, %d turned, %s marked, %.0f min", plural(b.Now.Carried, "nuc"), b.Now.Turned, plural(b.Now.Painted, "front"), b.Now.Minutes)
+	work := fmt.Sprintf("%.0f min", b.Now.Minutes)
+	if b.Now.Minutes == 0 {
+		work = "no more than setting it up"
+	}
+	a.line("work: %s carried, %d turned, %s marked, %s", plural(b.Now.Carried, "nuc"), b.Now.Turned, plural(b.Now.Painted, "front"), work)
 	for _, s := range b.Steps {
 		gain := ""
 		if b.Lost != "" {

@@ -64,9 +64,13 @@ func (p *plot) length(l yard.Layout, order []int) (sum float64) {
 // work adds what it takes to set a stand as it is to be.
 func (p *plot) work(b *Bill, i int, s *yard.Stand) {
 	pr, was := &p.task.Prices, &p.was.Stands[i]
-	nucs := max(1, len(s.Nucs))
+	nucs, painted, faced := max(1, len(s.Nucs)), otherwise(s, was, markOf), otherwise(s, was, bearingOf)
+	b.Painted += painted
+	if p.free(i) {
+		return
+	}
+	b.Turned += faced
 	switch {
-	case p.fresh(i):
 	case s.At != was.At:
 		b.Carried += nucs
 		d := float64(nucs) * far(s.At, was.At)
@@ -79,12 +83,20 @@ func (p *plot) work(b *Bill, i int, s *yard.Stand) {
 		b.Turned += nucs
 		b.Minutes += float64(nucs) * pr.Turn
 	}
+	b.Minutes += float64(painted)*pr.Paint + float64(faced)*pr.Turn
+}
+
+// otherwise is of how many nucs on a stand something is otherwise than it was.
+func otherwise[T comparable](s, was *yard.Stand, of func(*yard.Nuc) T) (n int) {
 	for k := range s.Nucs {
-		if s.Nucs[k].Mark != was.Nucs[k].Mark {
-			b.Painted++
-			b.Minutes += pr.Paint
+		if of(&s.Nucs[k]) != of(&was.Nucs[k]) {
+			n++
 		}
 	}
+	return n
 }
+
+func markOf(n *yard.Nuc) yard.Mark  { return n.Mark }
+func bearingOf(n *yard.Nuc) float64 { return n.Bearing }
 
 func far(a, b book.Point) float64 { return math.Hypot(a.X-b.X, a.Y-b.Y) }

@@ -25,7 +25,8 @@ type chain struct {
 }
 
 func newChain(p *plot, seed, of int) *chain {
-	t := newTrial(p, p.begun, p.walk(p.begun))
+	begun := p.start(seed)
+	t := newTrial(p, begun, p.walk(begun))
 	c := &chain{trial: t, chance: rand.New(rand.NewPCG(p.task.Seed, uint64(seed))), of: of, best: t.queens}
 	c.warm()
 	return c

@@ -9,13 +9,23 @@ import (
 )
 
 // change is one thing done to a layout: a stand set elsewhere or turned, or, where
-// there is a nuc, its front painted.
+// there is a nuc, its front painted or its box turned on its place.
 type change struct {
-	stand int
-	nuc   int // -1: the stand itself
-	at    book.Point
-	turn  float64
-	mark  yard.Mark
+	stand   int
+	nuc     int // -1: the stand itself
+	at      book.Point
+	turn    float64
+	mark    yard.Mark
+	bearing float64
+}
+
+// marked is the change that gives a front a mark; faced turns a box on its place.
+func (t *trial) marked(stand, nuc int, m yard.Mark) change {
+	return change{stand: stand, nuc: nuc, mark: m, bearing: t.layout.Stands[stand].Nucs[nuc].Bearing}
+}
+
+func (t *trial) faced(stand, nuc int, bearing float64) change {
+	return change{stand: stand, nuc: nuc, mark: t.layout.Stands[stand].Nucs[nuc].Mark, bearing: bearing}
 }
 
 // apply does a change and gives the one that takes it back.
@@ -26,8 +36,9 @@ func (t *trial) apply(c change) (back change) {
 		t.put(c.stand, c.at, c.turn)
 		return back
 	}
-	back = change{stand: c.stand, nuc: c.nuc, mark: s.Nucs[c.nuc].Mark}
-	t.paint(c.stand, c.nuc, c.mark)
+	n := &s.Nucs[c.nuc]
+	back = change{stand: c.stand, nuc: c.nuc, mark: n.Mark, bearing: n.Bearing}
+	t.set(c.stand, c.nuc, c.mark, c.bearing)
 	return back
 }
 
@@ -37,7 +48,7 @@ func (t *trial) nothing(c change) bool {
 	if c.nuc < 0 {
 		return s.At == c.at && s.Turn == c.turn
 	}
-	return s.Nucs[c.nuc].Mark == c.mark
+	return s.Nucs[c.nuc].Mark == c.mark && s.Nucs[c.nuc].Bearing == c.bearing
 }
 
 // on does a change to a layout alone.
@@ -45,22 +56,25 @@ func (c change) on(l yard.Layout) {
 	if s := &l.Stands[c.stand]; c.nuc < 0 {
 		s.At, s.Turn = c.at, c.turn
 	} else {
-		s.Nucs[c.nuc].Mark = c.mark
+		s.Nucs[c.nuc].Mark, s.Nucs[c.nuc].Bearing = c.mark, c.bearing
 	}
 }
 
-// deal proposes one or two changes to be done together: a turn, a mark, two marks or
-// two stands exchanged, a stand carried.
+// deal proposes changes to be done together: a turn, a mark, two marks or two stands
+// exchanged, a stand carried, a box or all of a stand turned on their places.
 func (t *trial) deal(r *rand.Rand, to []change) []change {
-	n := len(t.turns) + len(t.paints) + 2*len(t.moves)
+	turns, paints, faces := len(t.turns), len(t.paints), len(t.faces)
+	n := turns + paints + faces + 2*len(t.moves)
 	if n == 0 {
 		return to
 	}
 	switch k := r.IntN(n); {
-	case k < len(t.turns):
+	case k < turns:
 		return append(to, t.turned(r, t.turns[k]))
-	case k < len(t.turns)+len(t.paints):
-		return t.painted(r, t.paints[k-len(t.turns)], to)
+	case k < turns+paints:
+		return t.painted(r, t.paints[k-turns], to)
+	case k < turns+paints+faces:
+		return t.turnedOn(r, t.faces[k-turns-paints], to)
 	}
 	stand := t.moves[r.IntN(len(t.moves))]
 	if other := t.moves[r.IntN(len(t.moves))]; r.IntN(4) == 0 && other != stand {
@@ -83,14 +97,14 @@ const circle = 360
 
 // painted is a front with a mark to hand, or as it was, or two that exchange theirs.
 func (t *trial) painted(r *rand.Rand, at [2]int, to []change) []change {
-	c := change{stand: at[0], nuc: at[1], mark: t.was.Stands[at[0]].Nucs[at[1]].Mark}
+	c := t.marked(at[0], at[1], t.was.Stands[at[0]].Nucs[at[1]].Mark)
 	switch k := r.IntN(len(t.task.Marks) + 2); {
 	case k < len(t.task.Marks):
 		c.mark = t.task.Marks[k].Mark
 	case k == len(t.task.Marks):
 		o := t.paints[r.IntN(len(t.paints))]
 		c.mark = t.layout.Stands[o[0]].Nucs[o[1]].Mark
-		to = append(to, change{stand: o[0], nuc: o[1], mark: t.layout.Stands[at[0]].Nucs[at[1]].Mark})
+		to = append(to, t.marked(o[0], o[1], t.layout.Stands[at[0]].Nucs[at[1]].Mark))
 	}
 	return append(to, c)
 }

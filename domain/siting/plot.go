@@ -19,6 +19,7 @@ type plot struct {
 	stood   []yard.Door // the entrances of was
 	turns   []int       // stands that may be turned
 	moves   []int       // stands that may be carried
+	faces   [][2]int    // stand and nuc of the boxes that may be turned on their places
 	paints  [][2]int    // stand and nuc of the fronts that may be painted
 	noRoom  float64     // what a stand where no box may stand weighs, in queens
 }
@@ -49,6 +50,11 @@ func (p *plot) mayChange(i int) {
 	if p.task.Move {
 		p.moves = append(p.moves, i)
 	}
+	for k := range s.Nucs {
+		if p.task.Face && s.Places > 1 && !s.Nucs[k].Shared {
+			p.faces = append(p.faces, [2]int{i, k})
+		}
+	}
 	if len(p.task.Marks) > 0 {
 		for k := range s.Nucs {
 			p.paints = append(p.paints, [2]int{i, k})
@@ -58,6 +64,10 @@ func (p *plot) mayChange(i int) {
 
 // fresh tells whether a stand is added: it stands nowhere yet.
 func (p *plot) fresh(stand int) bool { return stand >= len(p.task.Layout.Stands) }
+
+// free tells whether a stand is still to be set up: however it is to stand, nobody has
+// more work with it.
+func (p *plot) free(stand int) bool { return p.fresh(stand) || p.was.Stands[stand].Idle() }
 
 // walk is the order in which the stands of a layout are walked.
 func (p *plot) walk(l yard.Layout) []int {

@@ -1,12 +1,13 @@
 package siting
 
 // prune takes back what does not pay: all that was done to a stand where that gains
-// less than the task's least, and of the rest each part that gains nothing.
+// less than the task's least, and of the rest each part that gains nothing. Nothing is
+// disturbed where a stand is still to be set up: there any gain will do.
 func (t *trial) prune() {
 	for again := true; again; {
 		again = false
 		for i := range t.layout.Stands {
-			if !t.fresh(i) {
+			if !t.free(i) {
 				again = t.spare(t.undone(i), t.task.Least) || again
 			}
 			for _, part := range t.undone(i) {
@@ -25,7 +26,10 @@ func (t *trial) undone(stand int) (all []change) {
 	}
 	for k := range s.Nucs {
 		if s.Nucs[k].Mark != was.Nucs[k].Mark {
-			all = append(all, change{stand: stand, nuc: k, mark: was.Nucs[k].Mark})
+			all = append(all, t.marked(stand, k, was.Nucs[k].Mark))
+		}
+		if s.Nucs[k].Bearing != was.Nucs[k].Bearing {
+			all = append(all, t.faced(stand, k, was.Nucs[k].Bearing))
 		}
 	}
 	return all

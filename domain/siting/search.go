@@ -13,6 +13,7 @@ type Search struct {
 	plot   *plot
 	chains []*chain
 	now    Bill // how the boxes stand
+	out    Bill // with all boxes turned outwards, as they stand and are marked
 }
 
 // chainsUsed is how many chains run, whatever the processors: the same on any machine.
@@ -31,6 +32,7 @@ func New(t Task, n practice.Numbers) (*Search, error) {
 	s := &Search{plot: p, chains: make([]*chain, chainsUsed)}
 	spread.Singly(len(s.chains), func(i int) { s.chains[i] = newChain(p, i, t.Tries/chainsUsed) })
 	s.now = s.Bill(p.begun)
+	s.out = s.Bill(p.outwards(p.begun))
 	return s, nil
 }
 
@@ -66,6 +68,7 @@ func (s *Search) Bill(l yard.Layout) Bill { return s.plot.bill(l, s.plot.walk(l)
 type Found struct {
 	Layout   yard.Layout
 	Was, Now Bill // added stands stand in Was where the search began to look for places
+	Outwards Bill // of Was with each box that may be turned on its place facing its own side
 	Tries    int
 	Of       int
 	Steps    []Step   // what changes, with what it gains
@@ -79,7 +82,7 @@ func (s *Search) Best() Found {
 	t.walkAnew()
 	t.prune()
 	t.walkAnew()
-	f := Found{Layout: t.layout, Was: s.now, Now: s.plot.bill(t.layout, t.order, s.plot.numbers), Tries: s.Tries(), Of: s.Of()}
+	f := Found{Layout: t.layout, Was: s.now, Outwards: s.out, Now: s.plot.bill(t.layout, t.order, s.plot.numbers), Tries: s.Tries(), Of: s.Of()}
 	f.Steps, f.Left = t.steps()
 	return f
 }

@@ -78,7 +78,7 @@ func (t *trial) nuc(door int) *yard.Nuc {
 func (t *trial) away(door, place int) {
 	d := t.virgins.Doors()[door]
 	d.At = t.aside(place)
-	t.set([]int{door}, []yard.Door{d})
+	t.hold([]int{door}, []yard.Door{d})
 }
 
 // besideMost is how many nucs are named.
@@ -102,7 +102,7 @@ func (t *trial) without(door int) Spared {
 		gains[k].queens -= after.queens
 		s.Lost, s.Drift, s.Gain = s.Lost+gains[k].lost, s.Drift+gains[k].drift, s.Gain+gains[k].queens
 	}
-	t.set([]int{door}, []yard.Door{as})
+	t.hold([]int{door}, []yard.Door{as})
 	slices.SortStableFunc(gains, func(a, b figures) int { return cmp.Compare(b.queens, a.queens) })
 	for _, g := range gains[:min(besideMost, len(gains))] {
 		if g.queens > tiny {

@@ -20,6 +20,7 @@ type Step struct {
 	Furthest float64  // m, the most
 	Turned   int      // nucs, where they stand
 	Degrees  float64  // by which all of them are turned, clockwise; 0: by different angles
+	Faced    int      // boxes turned on their places, where the stand stays as it is
 	Painted  int      // fronts
 	Mended   int      // stands that stood where no box may stand, and do no more
 	Windy    int      // fewer fronts in the wind
@@ -80,11 +81,12 @@ func (t *trial) group(stand int) string {
 	case s.Turn != was.Turn:
 		done = "turned"
 	}
-	for k := range s.Nucs {
-		if s.Nucs[k].Mark != was.Nucs[k].Mark {
-			done += " painted"
-			break
-		}
+	faced := otherwise(s, was, bearingOf)
+	if done == "" && faced > 0 {
+		done = "faced"
+	}
+	if otherwise(s, was, markOf) > 0 {
+		done += " painted"
 	}
 	if row := row(s); row != "" && done != "" && !t.fresh(stand) {
 		return "row " + row
@@ -137,11 +139,8 @@ func (t *trial) step(begun *trial, stands []int) Step {
 // tell adds what is done to a stand, and the angle by which it is turned.
 func (t *trial) tell(st *Step, stand int, turns []float64) []float64 {
 	s, was := &t.layout.Stands[stand], &t.was.Stands[stand]
-	for k := range s.Nucs {
-		if s.Nucs[k].Mark != was.Nucs[k].Mark {
-			st.Painted++
-		}
-	}
+	st.Painted += otherwise(s, was, markOf)
+	faced := otherwise(s, was, bearingOf)
 	switch {
 	case t.fresh(stand):
 	case s.At != was.At:
@@ -154,6 +153,8 @@ func (t *trial) tell(st *Step, stand int, turns []float64) []float64 {
 	case s.Turn != was.Turn:
 		st.Turned += len(s.Nucs)
 		turns = append(turns, math.Mod(s.Turn-was.Turn+2*circle, circle))
+	case faced > 0:
+		st.Faced += faced
 	}
 	return turns
 }

@@ -15,6 +15,7 @@ type Task struct {
 
 	Only  yard.Pick // the stands that may be changed besides added ones; none: all
 	Turn  float64   // degrees by which stands are turned; 0: not
+	Face  bool      // boxes on stands of several are turned on their places, see [yard.Stand.FreeSides]
 	Marks []Stock   // marks to hand; none: no front is painted
 	Move  bool      // stands may be carried
 
@@ -39,7 +40,7 @@ type Stock struct {
 // TurnAndPaint is the task to improve a layout where it stands.
 func TurnAndPaint(l yard.Layout, marks []Stock, g yard.Ground, n practice.Numbers) Task {
 	t := task(l, g, n)
-	t.Turn, t.Marks = n.Get(practice.LayoutTurnStep), marks
+	t.Turn, t.Face, t.Marks = n.Get(practice.LayoutTurnStep), true, marks
 	return t
 }
 

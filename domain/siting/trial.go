@@ -147,11 +147,18 @@ func (t *trial) put(stand int, at book.Point, turn float64) {
 	t.again(stand)
 }
 
-// paint marks a front.
-func (t *trial) paint(stand, nuc int, m yard.Mark) {
+// set marks a front and turns its box on its place.
+func (t *trial) set(stand, nuc int, m yard.Mark, bearing float64) {
+	n := &t.layout.Stands[stand].Nucs[nuc]
 	t.count(stand, nuc, -1)
-	t.layout.Stands[stand].Nucs[nuc].Mark = m
+	turned := n.Bearing != bearing
+	n.Mark, n.Bearing = m, bearing
 	t.count(stand, nuc, 1)
+	if turned { // it may face the wind now
+		t.queens -= t.weight(t.faults[stand])
+		t.faults[stand] = t.faultsAt(&t.layout.Stands[stand])
+		t.queens += t.weight(t.faults[stand])
+	}
 	t.which = append(t.which[:0], t.first[stand]+nuc)
 	t.again(stand)
 }
@@ -176,14 +183,14 @@ func (t *trial) again(stand int) {
 	for _, i := range t.which {
 		t.doors = append(t.doors, t.layout.Door(stand, i-t.first[stand], t.apart))
 	}
-	t.set(t.which, t.doors)
+	t.hold(t.which, t.doors)
 	t.queens -= t.effort[stand]
 	t.effort[stand] = t.effortAt(stand)
 	t.queens += t.effort[stand]
 }
 
-// set puts doors anew.
-func (t *trial) set(which []int, to []yard.Door) {
+// hold puts doors anew.
+func (t *trial) hold(which []int, to []yard.Door) {
 	t.changed = t.virgins.SetAll(which, to, t.changed)
 	for _, i := range t.changed {
 		t.queens -= t.loss[i]

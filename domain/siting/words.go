@@ -61,6 +61,9 @@ func (s Step) Words() string {
 	if s.Turned > 0 {
 		does = append(does, s.some(s.Turned)+" turned"+s.angle())
 	}
+	if s.Faced > 0 {
+		does = append(does, s.some(s.Faced)+" turned on the stand")
+	}
 	if s.Painted > 0 {
 		does = append(does, counted(s.Painted, "front")+" marked anew")
 	}

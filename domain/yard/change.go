@@ -60,15 +60,15 @@ func (c Change) Faced() (nucs []Nuc) {
 	return nucs
 }
 
-// idle tells whether nucs stand on the stand, none of which was ever made up.
-func (s *Stand) idle() bool {
+// Idle tells whether nucs stand on the stand, none of which was ever made up.
+func (s *Stand) Idle() bool {
 	return len(s.Nucs) > 0 && !slices.ContainsFunc(s.Nucs, func(n Nuc) bool { return !n.Idle })
 }
 
 // Idle tells whether a layout is drawn and not set up yet: none of its nucs was ever
 // made up.
 func (l Layout) Idle() bool {
-	return l.Nucs() > 0 && !slices.ContainsFunc(l.Stands, func(s Stand) bool { return len(s.Nucs) > 0 && !s.idle() })
+	return l.Nucs() > 0 && !slices.ContainsFunc(l.Stands, func(s Stand) bool { return len(s.Nucs) > 0 && !s.Idle() })
 }
 
 // Words are what is done with the stand.
@@ -96,18 +96,44 @@ func some(n int, one, several string) string {
 	return fmt.Sprintf("%d %s", n, several)
 }
 
-// ChangesOf are the stands that a try-out changes, as they stand in it. Drift are
+// ChangesOf are the stands at which a try-out gives something to do, as they stand in
+// it. What was drawn and never set up is to be set up, wherever it was drawn; of a yard
+// in which nothing is set up that goes for all of it, once anything is changed. Drift are
 // chances of a wrong door by nuc, of the layout as it is and of the try-out.
 func ChangesOf(now, try Layout, before, after map[book.NucID]float64) (all []Change) {
+	anew, any := now.Idle(), false
+	for _, c := range beside(now, try, before, after) {
+		changed := c.changed()
+		if any = any || changed; !changed && !anew {
+			continue
+		}
+		if c.Was != nil && c.Was.Idle() {
+			c.Was = nil // where it was drawn nothing stands yet
+		}
+		all = append(all, c)
+	}
+	if !any {
+		return nil
+	}
+	return all
+}
+
+// StepsOf are the stands that stand otherwise in a layout than in another, set up or not.
+func StepsOf(before, after Layout) []Change {
+	return slices.DeleteFunc(beside(before, after, nil, nil), func(c Change) bool { return !c.changed() })
+}
+
+// changed tells whether anything is done at the stand.
+func (c Change) changed() bool { return c.Carried() || c.Fronts+c.Turned > 0 }
+
+// beside are all stands of a layout beside themselves in another.
+func beside(now, try Layout, before, after map[book.NucID]float64) (all []Change) {
 	was := map[book.StandID]*Stand{}
 	for i := range now.Stands {
 		was[now.Stands[i].ID] = &now.Stands[i]
 	}
 	for i := range try.Stands {
 		c := Change{Was: was[try.Stands[i].ID], Is: &try.Stands[i]}
-		if c.Was != nil && c.Carried() && c.Was.idle() {
-			c.Was = nil // where it was drawn nothing stands yet
-		}
 		for _, n := range c.Is.Nucs {
 			c.Before += before[n.ID] / float64(len(c.Is.Nucs))
 			c.After += after[n.ID] / float64(len(c.Is.Nucs))
@@ -119,9 +145,7 @@ func ChangesOf(now, try Layout, before, after map[book.NucID]float64) (all []Cha
 				c.Turned++
 			}
 		}
-		if c.Carried() || c.Fronts+c.Turned > 0 {
-			all = append(all, c)
-		}
+		all = append(all, c)
 	}
 	return all
 }

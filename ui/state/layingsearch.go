@@ -147,7 +147,7 @@ func (s State) layoutTaken(m LayoutFound) State {
 	if f.Why != "" {
 		s.Note = Note{Text: f.Why}
 	} else if f.Done && len(f.Steps) == 0 {
-		s.Note = Note{Text: fmt.Sprintf("nothing better found in %d tries: what there is to gain does not pay its work", f.Tries)}
+		s.Note = Note{Text: fmt.Sprintf("nothing better found in %d tries: %s", f.Tries, f.forbids())}
 	}
 	s.laidOut.search = &f
 	if !f.Known {
@@ -158,6 +158,15 @@ func (s State) layoutTaken(m LayoutFound) State {
 		return s
 	}
 	return s.stoodSo(f.Layout)
+}
+
+// forbids says what keeps a better layout from being one.
+func (f *LayoutSearch) forbids() string {
+	out, now := f.Outwards, f.Now
+	if windy := out.Faults.Windy - now.Faults.Windy; windy > 0 && out.Queens < now.Queens {
+		return fmt.Sprintf("boxes turned outwards would lose %.1f virgins instead of %.1f, but set %s in the wind, which weighs more", out.Lost, now.Lost, counted(windy, "front"))
+	}
+	return "what there is to gain does not pay its work"
 }
 
 // layoutStopped is the window while a search is stopped: the best so far stays.

@@ -24,7 +24,7 @@ func (s State) UndoWords() (words string, ok bool) {
 // lastStep is the last step of the try-out in words.
 func (l *Laying) lastStep() string {
 	before := l.past[len(l.past)-1]
-	changes := yard.ChangesOf(before, l.Try, nil, nil)
+	changes := yard.StepsOf(before, l.Try)
 	switch len(changes) {
 	case 0:
 		return heldWords(before, l.Try)
