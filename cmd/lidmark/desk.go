@@ -23,6 +23,7 @@ type desk struct {
 	orders               worker // so is the last sheet of the orders
 	seasons              worker // and the last of the season
 	layouts              worker // and the last comparison of layouts
+	beside               worker // and the last days beside the one shown
 	keeps                keeper
 	openings             int // of books so far; counted by long work alone
 

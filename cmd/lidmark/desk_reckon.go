@@ -54,5 +54,8 @@ func (d *desk) readBeside(e state.ReadBeside) {
 	if d.next != nil {
 		d.next.Stop()
 	}
-	d.next = time.AfterFunc(settles, e.Read)
+	d.next = time.AfterFunc(settles, func() {
+		d.beside.drop()
+		d.beside.give(e.Read)
+	})
 }

@@ -23,6 +23,9 @@ func Judge(v *book.View) *Judged { return judge(v, nil) }
 // Again is [Judge] of a view of the same instant, when some lines were written
 // since: it costs the nucs that these reach.
 func (j *Judged) Again(v *book.View) *Judged {
+	if !j.pass.now.Equal(v.On()) {
+		return judge(v, j.pass) // of another instant only the course is gone on from, which may be asked meanwhile
+	}
 	j.mu.Lock()
 	defer j.mu.Unlock()
 	return judge(v, j.pass)

@@ -6,15 +6,15 @@ import "lidmark/domain/calendar"
 // them: reading is what another day of a large book costs, and the keeper looks at one
 // before the next. Of several that wait only the last is wanted.
 type ReadBeside struct {
+	Days [2]calendar.Day // the one to which the keeper is under way first
 	of   State
-	days [2]calendar.Day
 }
 
 func (ReadBeside) effect() {}
 
 // Read reads the days, which the book then has at hand. It may run beside the window.
 func (e ReadBeside) Read() {
-	for _, d := range e.days {
+	for _, d := range e.Days {
 		e.of.readOn(d)
 	}
 }
@@ -29,12 +29,13 @@ func (s State) beside(was State) []Effect {
 		return nil
 	}
 	day, before := s.Looked(), was.Looked()
-	if s.Book == was.Book && day == before {
+	dropped := was.Drag.Kind == DayDrag // the handle of the ribbon, where it was let go
+	if s.Book == was.Book && day == before && !dropped {
 		return nil
 	}
 	way := calendar.Day(1)
 	if day < before {
 		way = -1
 	}
-	return []Effect{ReadBeside{s, [2]calendar.Day{day + way, day - way}}}
+	return []Effect{ReadBeside{[2]calendar.Day{day + way, day - way}, s}}
 }

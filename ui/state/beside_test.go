@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
 	"lidmark/ui/state"
 )
 
@@ -29,8 +30,15 @@ func TestDaysBeside(t *testing.T) {
 		if !ok {
 			continue
 		}
+		if day := s.Looked(); ask.Days != [2]calendar.Day{day + 1, day - 1} {
+			t.Errorf("on %v the days %v are asked for", day, ask.Days)
+		}
 		s.Reading() // as the window does
 		ask.Read()
+		back, effects := state.Update(s, state.Ran{Command: "day back"})
+		if ask, _ := besideOf(effects); ask.Days != [2]calendar.Day{back.Looked() - 1, back.Looked() + 1} {
+			t.Errorf("going back to %v the days %v are asked for", back.Looked(), ask.Days)
+		}
 		for _, by := range []string{"day on", "day back", "day back"} {
 			s, _ = state.Update(s, state.Ran{Command: by})
 			if cost := mallocs(func() { s.Reading() }); cost > 100 {

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"lidmark/ui/scene"
 )
@@ -48,6 +49,9 @@ func (s State) key(m Keyed) (State, []Effect) {
 	}
 	if s.Goto != "" && slices.ContainsFunc(byKey[m.name()], func(i int) bool { return commands[i].Reason(s) == "" }) {
 		s.Goto = ""
+	}
+	if s.Form != nil && m.Mods&(Ctrl|Alt) == 0 && utf8.RuneCountInString(m.Key) == 1 {
+		return s, nil // a character is for the form, or for the line that it gives way to
 	}
 	return keyed(s.keysFreed(m), m)
 }
@@ -223,6 +227,8 @@ func (s State) wrote(r rune) (State, []Effect) {
 		return s.wroteField(string(r)).changed(s.InField()), nil
 	case s.typesAmount(r):
 		return s.amountTyped(r), nil
+	case s.Form != nil:
+		return s.wroteBesideForm(r), nil
 	case s.Typing:
 		if s.Marked {
 			s.Filter = ""
@@ -250,6 +256,20 @@ func (s State) wrote(r rune) (State, []Effect) {
 		return s.lineBegun(r), nil
 	}
 	return s.gone(), nil
+}
+
+// wroteBesideForm is the window after a character that no question of the form takes: a
+// form in which nothing was answered gives way to the line, any other keeps the keys, so
+// that what is read back is what will be written.
+func (s State) wroteBesideForm(r rune) State {
+	answered := func(a Ask) bool { return s.Field(FormField+a.Name).Text != s.first(a) }
+	if s.Form.Begun || slices.ContainsFunc(s.Form.Asks, answered) {
+		return s
+	}
+	if begun := s.formDone().lineBegun(r); begun.InField() != "" {
+		return begun
+	}
+	return s
 }
 
 // enterFocus does what Enter means where the keys go: in a field it goes on.

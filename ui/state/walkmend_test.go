@@ -4,6 +4,9 @@ import (
 	"strings"
 	"testing"
 
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
 	"lidmark/ui/state"
 )
 
@@ -157,5 +160,15 @@ func TestARowStruckIsTypedAnew(t *testing.T) {
 	}
 	if w.types("s4"); w.row("C7").Typed != "s4" {
 		t.Errorf("C7 says %q", w.row("C7").Typed)
+	}
+}
+
+// TestADecisionIsNoRow: what was decided for a nuc today is work to come, not what
+// somebody wrote of it: its row stays open.
+func TestADecisionIsNoRow(t *testing.T) {
+	pen := yardOfTheEvening()
+	pen.Write(book.Planned{Nuc: booktest.Nuc("B2"), What: book.PlanGiveCell, Day: calendar.Date(2027, 5, 15), Batch: booktest.Batch("4")})
+	if row := inTheEvening(t, pen).row("B2"); !row.Open() || row.Typed != "" || row.Planned == "" {
+		t.Errorf("open %v, typed %q, planned %q", row.Open(), row.Typed, row.Planned)
 	}
 }

@@ -8,7 +8,7 @@ import (
 )
 
 // others makes the rows of what the book has of the day besides, a row for each
-// nuc and writer.
+// nuc and writer. What was decided for a nuc is no row: it is work to come.
 func (m rowMaker) others() {
 	type key struct {
 		nuc book.NucID
@@ -18,7 +18,7 @@ func (m rowMaker) others() {
 	rows, writers := map[key]*WalkRow{}, map[book.NucID]int{}
 	for e := range m.view.OfDay(m.Day) {
 		nuc := nucIn(e.Fact)
-		if nuc.IsZero() || m.told[e.ID] {
+		if _, decided := e.Fact.(book.Planned); decided || nuc.IsZero() || m.told[e.ID] {
 			continue
 		}
 		k := key{nuc, e.Writer}
