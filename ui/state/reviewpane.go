@@ -12,14 +12,17 @@ import (
 
 // Measures of the list of Review, dp.
 const (
-	ReviewRowHeight = 54.0 // at the least
+	ReviewRowHeight = 58.0 // of three lines: when a nuc was seen, and what was seen over two
 	ReviewHead      = 56.0 // above the key to the strips
 	ReviewLine      = 17.0 // a line of a row
-	ReviewStrip     = 45.0 // in a narrow pane: from the last line down to the end of the row, with the strip and its figures
-	ReviewFirst     = 22.0 // and from its beginning to the first line
+	ReviewStrip     = 43.0 // in a narrow pane: from the last line down to the end of the row, with the strip and its figures
+	ReviewUnder     = 6.0  // of these below the strip
+	ReviewFirst     = 19.0 // and from the beginning of the row to its first line
 	ReviewAct       = 26.0 // of a sign, before what is best done, where a list is not narrow
 	ReviewFoot      = 52.0 // with the buttons
 
+	reviewAir     = 7.0 // above and below the lines of a row
+	reviewLines   = 2   // of a narrow row at the least, and one for what was seen
 	reviewNarrow  = 640.0
 	reviewLow     = 260.0 // a pane lower has neither foot nor key
 	reviewButtons = 300.0 // of the foot's width
@@ -40,13 +43,14 @@ type ReviewPane struct {
 // ReviewColumns say where the columns of the list lie; what has no room is 0.
 type ReviewColumns struct {
 	Lid, Name, Seen float64
-	Strip           scene.Area // of a row: Y from the middle
+	Strip           scene.Area // of a row: Y from the middle; in a narrow list it lies under the words
 	Act, ActTo      float64
 	Yield, YieldTo  float64 // the scale
 	Loses, To       float64
 }
 
-// ReviewPane is the list in the layout l. Its rows fill it: none is cut at an end.
+// ReviewPane is the list in the layout l. Its rows are as high as what they say, and all
+// alike; it shows whole ones: none is cut at an end.
 func (s State) ReviewPane(l Layout) ReviewPane {
 	p := ReviewPane{Narrow: l.Main.W < reviewNarrow, Body: l.Main}
 	p.Columns = s.reviewColumns(l.Main, p.Narrow)
@@ -59,7 +63,7 @@ func (s State) ReviewPane(l Layout) ReviewPane {
 	p.Body.Y += head
 	p.Body.H = max(0, l.Main.H-head-p.Foot)
 	if rows := math.Floor(p.Body.H / p.Row); rows > 0 {
-		p.Row = p.Body.H / rows
+		p.Body.H = p.Row * rows
 	}
 	p.Offset = min(p.Row*math.Round(s.Scroll[ReviewPlace]/p.Row), s.reviewMost(p))
 	return p
@@ -69,6 +73,9 @@ func (s State) ReviewPane(l Layout) ReviewPane {
 // what makes it worth more, have room in it; in a narrow list one line more.
 func (p *ReviewPane) rowHigh(sheet *ReviewSheet) float64 {
 	lines := 1
+	if p.Narrow {
+		lines = reviewLines
+	}
 	if sheet != nil {
 		for _, said := range sheet.longest {
 			lines = max(lines, len(p.Said(Reckoner{}, said, 0)))
@@ -77,7 +84,7 @@ func (p *ReviewPane) rowHigh(sheet *ReviewSheet) float64 {
 	if p.Narrow {
 		return ReviewFirst + ReviewLine*float64(lines) + ReviewStrip
 	}
-	return max(ReviewRowHeight, ReviewLine*float64(lines)+8)
+	return max(ReviewRowHeight, ReviewLine*float64(lines)+reviewAir)
 }
 
 // ReviewSaid is what is best done with a nuc in words, and what makes it worth more where
@@ -139,9 +146,9 @@ func (s State) reviewColumns(a scene.Area, narrow bool) (c ReviewColumns) {
 	const roomy, loses = 1080.0, 76.0
 	strip, wide, act := 0.225, 0.18, 0.815
 	c.Lid, c.Name, c.To = a.X+42, a.X+70, a.Right()-Edge
-	left := c.Name + s.reviewNames() + 10
+	left := c.Name + s.reviewNames(narrow) + 10
 	if narrow {
-		c.Strip = scene.Area{X: left, Y: 14, W: c.To - left, H: 14}
+		c.Strip = scene.Area{X: left, W: c.To - left, H: 14}
 		c.Act, c.ActTo = left+24, c.To-46
 		return c
 	}
@@ -164,14 +171,39 @@ func (s State) reviewColumns(a scene.Area, narrow bool) (c ReviewColumns) {
 // ReviewName is the size of names in the list.
 const ReviewName = 16.0
 
-// reviewNames is how wide the widest name of the list is, within bounds.
-func (s State) reviewNames() (w float64) {
-	const least, most = 32.0, 96.0
+// reviewNames is how wide the widest name of the list is, within bounds; in a narrow list
+// the names of like nucs too, which else go on behind it.
+func (s State) reviewNames(narrow bool) (w float64) {
+	const least = 32.0
 	sheet, _ := s.ReviewSheet()
 	if sheet == nil {
 		return least
 	}
-	return min(max(least, sheet.wide), most)
+	w = max(least, sheet.wide)
+	if narrow {
+		w = max(w, sheet.folds)
+	}
+	return min(w, reviewNamesMost)
+}
+
+const reviewNamesMost = 96.0
+
+// Together are the names of like nucs on one line, as far as they fit, else how many they
+// are.
+func (r *ReviewSheet) Together(row ReviewRow, fits func(string) bool) string {
+	if said := r.Alike(row, func(string) bool { return true }); fits(said) {
+		return said
+	}
+	return counted(len(row.Nucs), "nuc")
+}
+
+// Alike are the names of like nucs as far as they fit, and how many there are besides.
+func (r *ReviewSheet) Alike(row ReviewRow, fits func(string) bool) string {
+	names := make([]string, len(row.Nucs))
+	for i, k := range row.Nucs {
+		names[i] = r.Nucs[k].NucNamed.Name
+	}
+	return Names(Runs(names), fits)
 }
 
 func (s State) reviewMost(p ReviewPane) float64 {

@@ -8,7 +8,34 @@ import (
 	"lidmark/ui/state"
 )
 
-// TestNoRowIsCut: the rows of Review fill its list at every size and wherever the wheel
+// TestRowsAreAsHighAsTheirWords: the rows of Review have no spare, also where few have
+// room, so that they are alike with the band over the room's head and without it; a
+// narrow one with large text still shows two.
+func TestRowsAreAsHighAsTheirWords(t *testing.T) {
+	for _, c := range []struct {
+		width, height, text, row float64
+		least                    int
+	}{{1280, 800, 1, 58, 8}, {1920, 1080, 1, 58, 12}, {1920, 1080, 1.5, 58, 6}, {1280, 800, 1.5, 0, 2}} {
+		w := reviewer(t)
+		w.send(state.Resized{Width: c.width, Height: c.height})
+		w.Text = c.text
+		for day := range 22 {
+			p := w.ReviewPane(w.Layout())
+			if rows := int(p.Body.H/p.Row + 0.5); rows < c.least || c.row > 0 && p.Row != c.row {
+				t.Errorf("at %v on day %d %d rows show, each %v high", c, day, rows, p.Row)
+			}
+			if low := w.Layout().Main.Bottom() - p.Foot - p.Body.Bottom(); low < 0 || low >= p.Row {
+				t.Errorf("at %v on day %d %v is left below the rows, each %v high", c, day, low, p.Row)
+			}
+			w.send(state.Keyed{Key: "."}).settled()
+		}
+		if !w.Away() {
+			t.Fatal("the day stays")
+		}
+	}
+}
+
+// TestNoRowIsCut: the list of Review shows whole rows at every size and wherever the wheel
 // leaves it: none is cut at an end.
 func TestNoRowIsCut(t *testing.T) {
 	w := reviewer(t)

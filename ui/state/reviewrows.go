@@ -23,6 +23,7 @@ type ReviewSheet struct {
 	sees  [7]bool             // parts of strips that are in the list
 	shows map[ReviewSign]bool // signs of what is done in it
 	wide  float64             // of the widest name, dp
+	folds float64             // of the widest [ReviewSheet.Together], dp
 
 	longest [2]ReviewSaid // the longest words without and with a note
 
@@ -48,7 +49,7 @@ type ReviewRow struct {
 func sheetOf(r *review.Review, base review.Hand, key reviewKey) *ReviewSheet {
 	sheet := &ReviewSheet{Review: r, Base: base, key: key, at: make(map[book.NucID]int, len(r.Nucs)), shows: map[ReviewSign]bool{}}
 	sheet.listed = lately(sheet.list)
-	folds := map[string]int{}
+	lines := map[string]int{}
 	var decided []ReviewRow
 	for i, n := range r.Nucs {
 		sheet.at[n.Nuc.Nuc] = i
@@ -68,13 +69,19 @@ func sheetOf(r *review.Review, base review.Hand, key reviewKey) *ReviewSheet {
 		}
 		use := n.Ways[r.This.Chosen[i]]
 		fold := fmt.Sprint("\n", surest(n.Chances), " ", n.Yard, " ", r.Title(use), " ", n.Why, "\n") // in Open no key is part of another
-		at, ok := folds[fold]
+		at, ok := lines[fold]
 		if !ok {
 			at = len(sheet.rows)
-			folds[fold] = at
+			lines[fold] = at
 			sheet.rows = append(sheet.rows, ReviewRow{Fold: fold})
 		}
 		sheet.rows[at].Nucs = append(sheet.rows[at].Nucs, i)
+	}
+	wide := func(said string) float64 { return Reckoner{}.Width(said, ReviewName, scene.Bold) }
+	for _, row := range sheet.rows {
+		if len(row.Nucs) > 1 {
+			sheet.folds = max(sheet.folds, wide(sheet.Together(row, func(said string) bool { return wide(said) <= reviewNamesMost })))
+		}
 	}
 	sheet.rows = append(sheet.rows, decided...)
 	return sheet

@@ -71,7 +71,19 @@ func (d *reviewDraw) list(a scene.Area, now bool) {
 		d.scrollBar(d.Body, d.Offset, d.Row*float64(len(d.s.ReviewRows())))
 	})
 	if d.Foot > 0 {
-		d.foot(scene.Area{X: a.X, Y: d.Body.Bottom(), W: a.W, H: d.Foot})
+		foot := scene.Area{X: a.X, Y: a.Bottom() - d.Foot, W: a.W, H: d.Foot}
+		d.inSightOf(foot.Y)
+		d.foot(foot)
+	}
+}
+
+// inSightOf says below the last whole row how many there are, where there is room above
+// the foot.
+func (d *reviewDraw) inSightOf(foot float64) {
+	const least = 22.0
+	rows, seen := len(d.s.ReviewRows()), int(d.Body.H/d.Row+0.5)
+	if room := foot - d.Body.Bottom(); room >= least && rows > seen {
+		d.fit(d.Body.X+state.Edge, d.Body.Bottom()+room/2+4.5, thousands(seen)+" of "+plural(rows, "row", "rows")+" in sight", ink2(13), d.Columns.To)
 	}
 }
 
@@ -135,7 +147,7 @@ func (d *reviewDraw) head(a scene.Area, now bool) {
 		to := c.To - d.width(yield, ink2(13)) - 12
 		d.order(x, a.Y+42, to)
 		d.right(c.To, a.Y+42, yield, ink2(13))
-		d.legend(x)
+		d.legend(d.lead(x))
 	default:
 		to := c.Strip.X - 12
 		d.fit(x, a.Y+22, d.title(now, to-x), reviewTitle, to)
@@ -149,8 +161,8 @@ func (d *reviewDraw) head(a scene.Area, now bool) {
 func (d *reviewDraw) columnHeads(y float64) {
 	c, low := d.Columns, d.Body.Y-8
 	d.fit(c.Seen, low, "last seen", ink2(13), c.Strip.X-12)
-	holds := d.firstFitting(c.Act-8-c.Strip.X, "what it holds "+d.when()+", chance in %", "holds "+d.when()+", chance in %", "chances "+d.when()+", in %", "chances in %")
-	d.fit(c.Strip.X, y, holds, ink2(13), c.Act-8)
+	const apart = 16.0
+	d.fit(c.Strip.X, y, d.chances(c.Act-apart-c.Strip.X), ink2(13), c.Act-apart)
 	end := c.To
 	if c.Loses > 0 {
 		d.right(c.Loses, y, "leaving it", ink2(13))
@@ -180,6 +192,31 @@ func (d *reviewDraw) when() string {
 		return "on " + shortDay(d.r.Day)
 	}
 	return "today"
+}
+
+// chances names what the strips show, in a width.
+func (d *reviewDraw) chances(room float64) string {
+	return d.firstFitting(room, "chances "+d.when()+", in %", "chances in %")
+}
+
+// lead writes before the key of a narrow list what its strips show, where there is room,
+// and gives where the key begins.
+func (d *reviewDraw) lead(x float64) float64 {
+	const apart = 16.0
+	wide := 0.0
+	for _, row := range d.Legend {
+		end := 0.0
+		for _, part := range row {
+			end += state.PartBox + 3 + d.width(part.Word, ink(state.PartSize)) + state.PartGap
+		}
+		wide = max(wide, end)
+	}
+	room := d.Columns.To - x - wide - apart
+	said := d.chances(room)
+	if d.width(said, ink2(13)) > room {
+		return x
+	}
+	return d.text(x, d.Body.Y-8-state.PartRow*float64(len(d.Legend)-1), said, ink2(13)) + apart
 }
 
 // legend is the key to the strips, its last row above the list.

@@ -226,6 +226,46 @@ func TestReviewSaysItsOrder(t *testing.T) {
 	}
 }
 
+// TestAStripLiesUnderItsWords in a narrow list, on days ahead too, each row has a name
+// beside its lid, like nucs too, and the head says what the strips show.
+func TestAStripLiesUnderItsWords(t *testing.T) {
+	s := reviewing(reviews(t)["review"], state.Resized{Width: 1280, Height: 800})
+	s.Text = 1.5
+	for day := range 22 {
+		p := s.ReviewPane(s.Layout())
+		all := texts(t, window(s), s.Size())
+		strips, names, heads := 0, 0, 0
+		for _, w := range all {
+			switch {
+			case strings.HasPrefix(w.Text.Text, "chances ") && w.box.Right() < p.Columns.To:
+				heads++
+			case w.At.X == p.Columns.Name && w.Weight == scene.Bold && p.Body.Contains(w.At):
+				names++
+			}
+		}
+		for _, m := range walk(t, window(s), s.Size()) {
+			r, ok := m.mark.(scene.Rect)
+			if !ok || r.Area != (scene.Area{X: p.Columns.Strip.X, Y: r.Y, W: p.Columns.Strip.W, H: p.Columns.Strip.H}) || !p.Body.Contains(r.Centre()) {
+				continue
+			}
+			strips++
+			last := 0.0
+			for _, w := range all {
+				if w.At.X >= p.Columns.Act && w.Size >= 13 && w.At.Y < r.Y-10 {
+					last = max(last, w.At.Y)
+				}
+			}
+			if over := r.Y - last; over > 26 {
+				t.Errorf("day %d: the strip at %v lies %v below its words", day, r.Y, over)
+			}
+		}
+		if rows := int(p.Body.H/p.Row + 0.5); strips != rows || names != rows || heads != 1 {
+			t.Errorf("day %d: %d strips, %d names in %d rows, %d heads", day, strips, names, rows, heads)
+		}
+		s = reviewing(pressed(s, "."), state.Ran{Command: "review"})
+	}
+}
+
 // TestTheLastLookIsTold also where a queen was caught before it.
 func TestTheLastLookIsTold(t *testing.T) {
 	s := reviewing(reviews(t)["review"], state.Resized{Width: 1920, Height: 1080})

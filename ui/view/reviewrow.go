@@ -33,8 +33,12 @@ func (d *reviewDraw) row(row state.ReviewRow, a scene.Area) {
 	if !decided {
 		said.note = d.all.Outweighs(rn, w)
 	}
+	said.lines = d.whatLines(said, a)
+	if decided {
+		said.lines = said.lines[:1]
+	}
 	d.who(row, n, a, said)
-	d.strip(rn.Chances, d.stripArea(a), ref, d.evidence(n))
+	d.strip(rn.Chances, d.stripArea(a, said), ref, d.evidence(n))
 	switch {
 	case decided:
 		d.decided(plan, a)
@@ -44,19 +48,25 @@ func (d *reviewDraw) row(row state.ReviewRow, a scene.Area) {
 	switch {
 	case decided:
 	case d.Narrow:
-		d.right(d.Columns.To, a.Y+22, percent(w.Lays), ink(14).bold())
+		d.right(d.Columns.To, a.Y+state.ReviewFirst, percent(w.Lays), ink(14).bold())
 	default:
 		d.yields(rn, w, a, ground, ref)
 		d.loses(rn, a, ref)
 	}
 }
 
-func (d *reviewDraw) stripArea(a scene.Area) scene.Area {
+// stripArea is where the strip of a row lies: in a narrow list under its last line.
+func (d *reviewDraw) stripArea(a scene.Area, w whatSaid) scene.Area {
 	s := d.Columns.Strip
-	s.Y += a.Y + a.H/2
-	if d.Narrow {
-		s.Y = a.Bottom() - 8 - s.H
+	if !d.Narrow {
+		s.Y += a.Y + a.H/2
+		return s
 	}
+	last, ok := d.below(w, a)
+	if !ok {
+		last -= state.ReviewLine
+	}
+	s.Y = last + state.ReviewStrip - state.ReviewUnder - s.H
 	return s
 }
 
@@ -108,7 +118,7 @@ func (d *reviewDraw) who(row state.ReviewRow, n *state.Nuc, a scene.Area, w what
 // below is where a line below what is best done stands in a narrow list, if there is room
 // for one.
 func (d *reviewDraw) below(w whatSaid, a scene.Area) (y float64, ok bool) {
-	lines := len(d.whatLines(w, a))
+	lines := len(w.lines)
 	return a.Y + state.ReviewFirst + state.ReviewLine*float64(lines), lines < d.rowLines(a)
 }
 
@@ -161,27 +171,38 @@ func (d *reviewDraw) whoAll(row state.ReviewRow, n *state.Nuc, a scene.Area, mid
 	l := small(d.lidOf(n, at(d.Columns.Lid+4, middle), 26))
 	l.Tag = scene.Tag{}
 	d.add(l)
-	names := make([]string, len(row.Nucs))
-	for i, k := range row.Nucs {
-		names[i] = d.all.Nucs[k].NucNamed.Name
-	}
-	to := d.Columns.Strip.X - 14
 	if d.Narrow {
-		if y, ok := d.below(w, a); ok {
-			lead := plural(len(names), "nuc", "nucs") + " alike: "
-			room := d.Columns.To - d.Columns.Act
-			said := state.Names(state.Runs(names), func(text string) bool { return d.width(lead+text, ink2(13)) <= room })
-			d.fit(d.Columns.Act, y, lead+said, ink2(13), d.Columns.To)
-			return
-		}
-		to := d.Columns.Strip.X - 6 // what is done has the room below the strip
-		said := state.Names(state.Runs(names), func(text string) bool { return d.width(text, ink2(13)) <= to-d.Columns.Name })
-		d.fit(d.Columns.Name, middle+6, said, ink2(13), to)
+		d.togetherNarrow(row, a, middle, w)
 		return
 	}
-	said := state.Names(state.Runs(names), func(text string) bool { return d.width(text, reviewName) <= to-d.Columns.Name })
+	to := d.Columns.Strip.X - 14
+	said := d.all.Alike(row, func(text string) bool { return d.width(text, reviewName) <= to-d.Columns.Name })
 	d.fit(d.Columns.Name, middle-2, said, reviewName, to)
-	d.fit(d.Columns.Name, middle+16, plural(len(names), "nuc", "nucs")+" alike, as good as certain", ink2(13), to)
+	d.fit(d.Columns.Name, middle+16, alike(row), ink2(13), to)
+}
+
+// alike says that a row is of like nucs.
+func alike(row state.ReviewRow) string {
+	return plural(len(row.Nucs), "nuc", "nucs") + " alike, as good as certain"
+}
+
+// togetherNarrow names like nucs beside their lid, and those that have no room there in
+// the line below what is best done.
+func (d *reviewDraw) togetherNarrow(row state.ReviewRow, a scene.Area, middle float64, w whatSaid) {
+	to := d.Columns.Strip.X - 6
+	beside := d.all.Together(row, func(said string) bool { return d.width(said, reviewName) <= to-d.Columns.Name })
+	d.fit(d.Columns.Name, middle+6, beside, reviewName, to)
+	y, ok := d.below(w, a)
+	if !ok {
+		return
+	}
+	said := alike(row)
+	if beside == plural(len(row.Nucs), "nuc", "nucs") {
+		said = "alike: " + d.all.Alike(row, func(text string) bool {
+			return d.width("alike: "+text, ink2(13)) <= d.Columns.To-d.Columns.Act
+		})
+	}
+	d.fit(d.Columns.Act, y, said, ink2(13), d.Columns.To)
 }
 
 // seenOf is what was seen last of a nuc, or done where nobody looked since, and when.
@@ -221,12 +242,14 @@ func (d *reviewDraw) evidence(n *state.Nuc) string {
 	return "; " + all[len(all)-1].Words
 }
 
-// whatSaid is what is best done with a nuc: the way, whether the keeper took it, and what
-// makes it worth more where that does not show.
+// whatSaid is what is best done with a nuc: the way, whether the keeper took it, what
+// makes it worth more where that does not show, and the lines that say it.
 type whatSaid struct {
 	review.Way
 	own  bool
 	note string
+
+	lines []state.ReviewSaid
 }
 
 // what writes what is best done and why it is worth more, about the middle of a row, or
@@ -236,7 +259,7 @@ func (d *reviewDraw) what(row state.ReviewRow, w whatSaid, a scene.Area, ground 
 	if w.own {
 		f = f.as(scene.Pen)
 	}
-	lines := d.whatLines(w, a)
+	lines := w.lines
 	x, to := c.Act+state.ReviewAct, c.ActTo
 	sign, y := at(c.Act+9, a.Y+a.H/2), a.Y+a.H/2+5-state.ReviewLine*float64(len(lines)-1)/2
 	if d.Narrow {
@@ -306,8 +329,9 @@ func (d *reviewDraw) decided(plan book.Planned, a scene.Area) {
 	middle := a.Y + a.H/2
 	x, to := d.Columns.Act, d.Columns.ActTo
 	if d.Narrow {
-		d.add(scene.Poly{Open: true, Points: []scene.Point{at(x-19, a.Y+17), at(x-14, a.Y+22), at(x-6, a.Y+11)}, Stroke: scene.Stroke{Role: scene.Good, Width: 2, Round: true}})
-		d.fit(x, a.Y+22, sentence(d.decidedWords(plan))+", decided for "+plan.Day.Short(), ink2(14), to)
+		y := a.Y + state.ReviewFirst
+		d.add(scene.Poly{Open: true, Points: []scene.Point{at(x-19, y-5), at(x-14, y), at(x-6, y-11)}, Stroke: scene.Stroke{Role: scene.Good, Width: 2, Round: true}})
+		d.fit(x, y, sentence(d.decidedWords(plan))+", decided for "+plan.Day.Short(), ink2(14), to)
 		return
 	}
 	d.add(scene.Poly{Open: true, Points: []scene.Point{at(x+3, middle), at(x+8, middle+5), at(x+16, middle-6)}, Stroke: scene.Stroke{Role: scene.Good, Width: 2, Round: true}})
