@@ -1,6 +1,7 @@
 package handover
 
 import (
+	"math"
 	"slices"
 
 	"lidmark/domain/book"
@@ -21,12 +22,12 @@ type Next struct {
 // nextAhead is how many days ahead of an order's day more queens are looked for.
 const nextAhead = 45
 
-// coming is a nuc whose queen has not proven herself yet.
+// coming is a nuc whose queen has not proven herself yet, or has and is not ready.
 type coming struct {
 	line  string
-	sure  float64 // that she is the one who was given, if one lays
-	eggs  *course.Eggs
-	old   calendar.Day // from when she is old enough
+	sure  float64      // that she is the one who was given, if one lays
+	eggs  *course.Eggs // nil: she is proven
+	old   calendar.Day // not ready before: too young, too few days since eggs seen, or a wait after a treatment
 	after int
 }
 
@@ -35,7 +36,10 @@ func (k coming) by(d calendar.Day, named bool) float64 {
 	if d < k.old {
 		return 0
 	}
-	chance := k.eggs.By(d - calendar.Day(k.after))
+	chance := 1.0
+	if k.eggs != nil {
+		chance = k.eggs.By(d - calendar.Day(k.after))
+	}
 	if named {
 		chance *= k.sure
 	}
@@ -54,13 +58,13 @@ func (s *Sheet) expect(c *course.Course) {
 		if all == nil {
 			all = comings(c)
 		}
-		o.Next = s.next(i, all, c.View().Numbers())
+		o.Next = s.next(i, slices.Concat(all, s.waiting(*o, c.View())), c.View())
 	}
 }
 
-// next looks for the day. Orders before it that miss queens it could take count
-// as wanting them first.
-func (s *Sheet) next(i int, all []coming, n practice.Numbers) Next {
+// next looks for the day: who goes on it must be ready when she is caught. Orders before
+// it that miss queens it could take count as wanting them first.
+func (s *Sheet) next(i int, all []coming, v *book.View) Next {
 	o, wanted := s.Orders[i].Order, s.Orders[i].Short
 	for _, before := range s.Orders[:i] {
 		if before.Short > 0 && shares(before.Order, o) {
@@ -69,9 +73,9 @@ func (s *Sheet) next(i int, all []coming, n practice.Numbers) Next {
 	}
 	var best Next
 	for d := s.Orders[i].On; d <= s.Orders[i].On+nextAhead; d++ {
-		chance := atLeast(wanted, all, o, d)
+		chance := atLeast(wanted, all, o, catchDay(v, Day{On: d}).Catch)
 		best.Most = max(best.Most, chance)
-		if chance >= n.Get(practice.NextSure) {
+		if chance >= v.Numbers().Get(practice.NextSure) {
 			return Next{Day: d, Chance: chance, Most: chance}
 		}
 	}
@@ -105,6 +109,19 @@ func atLeast(wanted int, all []coming, o *book.Order, d calendar.Day) float64 {
 	return p[wanted]
 }
 
+// waiting are those who are proven, in nucs and for nobody yet, and would do for an order
+// but for their day: each is ready from it on.
+func (s *Sheet) waiting(o Served, v *book.View) (all []coming) {
+	for _, q := range s.Left {
+		ready := q
+		ready.Ready = 0
+		if !q.Nuc.IsZero() && !math.IsInf(costOf(ready, o, v.Today(), v.Numbers()), 1) {
+			all = append(all, coming{line: q.Line, sure: 1, old: q.Ready}) // where it matters that she is of her line, costOf asks it
+		}
+	}
+	return all
+}
+
 // comings are the nucs with a queen on the way who is not proven.
 func comings(c *course.Course) (all []coming) {
 	v, n := c.View(), c.View().Numbers()
@@ -124,8 +141,22 @@ func comings(c *course.Course) (all []coming) {
 		}
 		all = append(all, coming{
 			line: v.LineIn(nuc), sure: sure, eggs: c.Eggs(nuc), after: n.Days(practice.ReadyAfterFirstEgg),
-			old: calendar.DayOf(p.Emerged, c.Zone(nuc.Yard)) + calendar.Day(n.Days(practice.LeastAgeAtHandOver)),
+			old: notBefore(c, nuc, p),
 		})
 	}
 	return all
+}
+
+// notBefore is the first day on which the queen of a nuc can be ready: of age, where eggs
+// were seen as long after them as her card says, and past the wait after a treatment.
+func notBefore(c *course.Course, nuc *book.Nuc, p course.Presumption) calendar.Day {
+	v, zone := c.View(), c.Zone(nuc.Yard)
+	d := calendar.DayOf(p.Emerged, zone) + calendar.Day(v.Numbers().Days(practice.LeastAgeAtHandOver))
+	if !p.ReadyAt.IsZero() {
+		d = max(d, calendar.DayOf(p.ReadyAt, zone))
+	}
+	if nuc.Treated.Waits(v.Today(), zone) {
+		d = max(d, nuc.Treated.Until(zone))
+	}
+	return d
 }

@@ -106,3 +106,37 @@ func TestTheDayQueensAreSent(t *testing.T) {
 		t.Errorf("sent %s, the 19th is too hot; want Mon 17 May", got.On)
 	}
 }
+
+// Who is to be expected in time is ready by the day on which she must be caught, as her
+// card says; else the customer is to be rung, with the day on which she will be.
+func TestWhoIsExpectedIsReadyByThen(t *testing.T) {
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
+	proven(p, "Rook", 9)
+	later := booktest.Batch("later")
+	p.At("2027-04-03 15:00").Write(book.Grafted{Batch: later, Number: 9, Line: "Rook", Larvae: 20})
+	for i := range 6 {
+		n := booktest.Nuc(fmt.Sprint("later", i))
+		p.At("2027-04-10 12:00").Write(book.NucNamed{Nuc: n, Name: fmt.Sprintf("L%d", i+1), Sides: 6}, book.NucPlaced{Nuc: n, Yard: booktest.Yard("home")})
+		p.At("2027-04-13 12:00").Write(book.CellGiven{Nuc: n, Batch: later})
+		p.At("2027-05-13 12:00").Write(book.Looked{Nuc: n, Queen: book.QueenSeen, Eggs: book.SingleEggs})
+	}
+	p.At("2027-05-14 08:00").Write(order("1", 12, "Rook", day(t, "2027-05-20")))
+	next := func(on string) handover.Next {
+		o := handover.New(course.New(p.View(on + " 08:00"))).Orders[0]
+		if o.Short != 3 || !o.Lost {
+			t.Errorf("%s: short of %d, lost %v; want 3, and nothing in time", on, o.Short, o.Lost)
+		}
+		return o.Next
+	}
+	ready := day(t, "2027-05-25") // 12 days after the eggs that were seen
+	if got := next("2027-05-19"); got.Day != ready || got.Chance < 0.85 {
+		t.Errorf("three more by %s with %.2f, want %s", got.Day, got.Chance, ready)
+	}
+	// Proven and not ready, they are still waited for.
+	for i := range 6 {
+		p.At("2027-05-22 09:00").Write(book.Looked{Nuc: booktest.Nuc(fmt.Sprint("later", i)), Queen: book.QueenSeen, Brood: book.Said(2), Eggs: book.NoEggs})
+	}
+	if got := next("2027-05-23"); got.Day < day(t, "2027-05-23") || got.Day > ready {
+		t.Errorf("with capped brood seen, three more by %s; want %s at the latest", got.Day, ready)
+	}
+}
