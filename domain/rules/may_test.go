@@ -50,22 +50,22 @@ func ofRobbers(all []rules.Reason) string {
 }
 
 // TestMayBeforeTheHardHour: cells that must be out before dusk do not wait for it: batch
-// 4 is due on the afternoon of 14 May, or a day later, and robbers came that morning.
+// 4 is due on the afternoon of 15 May, or a day later, and robbers came that morning.
 func TestMayBeforeTheHardHour(t *testing.T) {
-	for hard, row := range map[string]struct{ refused, warned string }{
-		"2027-05-05 08:00": {"", "robbers in the yard, and it cannot wait until dusk"},
+	for grafted, row := range map[string]struct{ refused, warned string }{
+		"2027-05-05 01:00": {"", "robbers in the yard, and it cannot wait until dusk"},
 		"2027-05-06 08:00": {"robbers in the yard, open nothing before dusk, 20:00", ""},
 	} {
 		p := pen(t)
-		p.At(hard).Write(graft(4, 2))
+		p.At(grafted).Write(graft(4, 2))
 		p.At("2027-05-13 18:00").Write(madeUp("A1", "B1")...)
-		v := p.At("2027-05-14 09:00").Write(book.Robbed{Nuc: a1}).View("2027-05-14 09:10")
+		v := p.At("2027-05-15 09:00").Write(book.Robbed{Nuc: a1}).View("2027-05-15 09:10")
 		verdict := rules.Judge(v).May(rules.GiveCell{Nuc: booktest.Nuc("B1"), Batch: batch(4)})
 		if got := ofRobbers(verdict.Refused); got != row.refused {
-			t.Errorf("grafted %s: refused %q, want %q", hard, got, row.refused)
+			t.Errorf("grafted %s: refused %q, want %q", grafted, got, row.refused)
 		}
 		if got := ofRobbers(verdict.Warned); got != row.warned {
-			t.Errorf("grafted %s: warned of %q, want %q", hard, got, row.warned)
+			t.Errorf("grafted %s: warned of %q, want %q", grafted, got, row.warned)
 		}
 	}
 }
