@@ -13,7 +13,14 @@ func (a *app) printWish(v *book.View, s wishShape) {
 	if s.Laying {
 		ready = "laying"
 	}
-	a.line("%s%s %s by %s: %d larvae%s, %d nucs in %s; %s", plural(s.Queens, "queen"), prefixed(" ", s.Line), ready, shortDay(s.By), s.Larvae, eachGraft(len(s.Grafts)), s.Nucs, s.Yard, odds(s.Chance))
+	wanted := fmt.Sprintf("%s%s %s by %s", plural(s.Queens, "queen"), prefixed(" ", s.Line), ready, shortDay(s.By))
+	takes := fmt.Sprintf("%d larvae%s, %d nucs in %s", s.Larvae, eachGraft(len(s.Grafts)), s.Nucs, s.Yard)
+	if s.Chance < 0.5 { // less likely than not
+		a.line("%s: hardly, %s; %s most probably give %d", wanted, odds(s.Chance), takes, s.Expected)
+	} else {
+		a.line("%s: %s; %s", wanted, takes, odds(s.Chance))
+	}
+	a.line("  of a new graft alone; who gets the queens that are ready or on the way: lidbook handover")
 	if !s.InTime {
 		a.line("  not in time: its queens are to be expected by %s", shortDay(s.Nearest))
 	}
