@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strings"
 
 	"lidmark/domain/book"
 )
@@ -53,13 +54,23 @@ func sound(ctx context.Context, db *sql.DB) error {
 			return err
 		}
 		if said != "ok" {
-			return damage{errors.New(said)}
+			return damage{errors.New(finding(said))}
 		}
 	}
 	if err := rows.Err(); err != nil {
 		return err
 	}
 	return checkForeignKeys(ctx, db)
+}
+
+// finding is the first of what SQLite found, in a line, and how much more there is: it lists
+// all in one text under a heading.
+func finding(said string) string {
+	first, more, _ := strings.Cut(strings.TrimPrefix(said, "*** in database main ***\n"), "\n")
+	if more == "" {
+		return first
+	}
+	return fmt.Sprintf("%s, and %d more", first, 1+strings.Count(more, "\n"))
 }
 
 // verifyEntries walks the entries and the table about beside each other, both
