@@ -32,8 +32,8 @@ const (
 	wishNarrower = 700.0 // and a third
 	headTall     = 44.0
 	rungMost     = 26.0
-	rungLeast    = 21.0
-	ladderHead   = 10.0
+	rungLeast    = 19.1
+	LadderEdge   = 6.0 // above its steps, and below them
 	partsLeast   = 246.0
 	bodyLeast    = 190.0  // where less is left below the wish, that scrolls as well
 	PlanWide     = 1200.0 // from here on the parts stand side by side
@@ -46,25 +46,27 @@ const (
 )
 
 // PlanPane is how the room is divided. In a wide window all is in sight; else parts
-// stand below each other and scroll, in a low one the wish with them.
+// stand below each other and scroll, in a low one the wish with them. The day looked at
+// changes nothing of it: steps are as high as if the band, and the lane of a planned batch,
+// were always there, and what these take the parts give.
 func (s State) PlanPane(l Layout) (p PlanPane) {
 	wish, wide := WishHeight, l.Main.W >= PlanWide
 	if !wide {
 		wish = wishTall + wishLine*float64(boolInt(l.Main.W < wishNarrow)+boolInt(l.Main.W < wishNarrower))
 	}
 	p.Wish, p.Body = cutTop(l.Main, wish)
-	rest := p.Body
-	if p.Body.H < bodyLeast {
+	rest, whole := p.Body, p.Body.H+l.Band.H
+	if whole < bodyLeast {
 		p.Body, rest.Y = l.Main, l.Main.Y+wish
 		p.Wish.H = wish
 	}
-	p.Rung = min(rungMost, max(rungLeast, (rest.H-2*ladderHead-partsLeast)/LadderRungs))
-	p.Ladder = scene.Area{X: rest.X, Y: rest.Y, W: rest.W, H: ladderHead*2 + LadderRungs*p.Rung}
-	if wide && rest.H >= p.Ladder.H+partsLeast {
+	p.Rung = min(rungMost, max(rungLeast, (whole+l.Lanes.H-s.planOver(l)-2*LadderEdge-partsLeast)/LadderRungs))
+	p.Ladder = scene.Area{X: rest.X, Y: rest.Y, W: rest.W, H: LadderEdge*2 + LadderRungs*p.Rung}
+	if wide && whole >= p.Ladder.H+partsLeast+BandHeight {
 		p.beside(rest)
 		return p
 	}
-	p.Rung, p.Head, p.Ladder.H = rungMost, headTall, headTall+ladderHead*2+LadderRungs*rungMost
+	p.Rung, p.Head, p.Ladder.H = rungMost, headTall, headTall+LadderEdge*2+LadderRungs*rungMost
 	p.stacked(rest, s.keptLines())
 	p.Offset = min(s.Scroll[PlanPlace], p.most())
 	p.shift(-p.Offset)
@@ -79,7 +81,7 @@ func (p *PlanPane) beside(rest scene.Area) {
 		p.Parts[i] = a
 		a.X += a.W
 	}
-	l, above := p.Ladder, ladderHead+keptRungs*p.Rung
+	l, above := p.Ladder, LadderEdge+keptRungs*p.Rung
 	p.Kept = scene.Area{X: l.X + l.W*(1-keptShare), Y: l.Y + above, W: l.W*keptShare - Edge, H: l.H - above - 4}
 	p.Tall = p.Body.H
 }
@@ -123,11 +125,23 @@ const tryRows = 7
 // none that takes the parts beside each other their room. So the room stays as it is
 // when a wish is made the plan.
 func (s State) planLanes(l Layout, high float64) int {
-	const beside, most = WishHeight + 2*ladderHead + LadderRungs*rungLeast + partsLeast, 2
+	return min(len(s.PlannedBatches()), planLanesMost(l, high))
+}
+
+// planLanesMost is how many lanes have room there.
+func planLanesMost(l Layout, high float64) int {
+	const beside, most = WishHeight + 2*LadderEdge + LadderRungs*rungLeast + partsLeast + BandHeight, 2
 	if l.Window.W < PlanWide {
 		return 0
 	}
-	return min(len(s.PlannedBatches()), max(0, min(most, int((high-beside)/LaneHeight))))
+	return max(0, min(most, int((high-beside)/LaneHeight)))
+}
+
+// planOver is what band and lanes over the wish take where they are there: the lane of one
+// batch also while none is planned.
+func (s State) planOver(l Layout) float64 {
+	most := planLanesMost(l, l.Main.H+l.Band.H+l.Lanes.H)
+	return BandHeight + LaneHeight*float64(min(most, max(1, len(s.PlannedBatches()))))
 }
 
 // PlannedUnseen are the planned batches that have no lane in sight.
@@ -170,15 +184,16 @@ func (s State) planSpan() (first, last calendar.Day) {
 	return s.Today() - s.daysBefore(last), last
 }
 
-// daysBefore is how many days before today the ribbon shows there, up to a last one: in a
-// narrow window, where names stand over the days, as many as have room for one.
+// daysBefore is how many days before today the ribbon shows there, up to a last one: as
+// many as have room for the name of a month and "now", or, in a narrow window, where names
+// stand over the days, for one of those.
 func (s State) daysBefore(last calendar.Day) (n calendar.Day) {
-	const usual, most, name = 4, 14, 84.0
-	width := s.Size().W
-	if width >= turns {
-		return usual
+	const usual, most, name = 4, 14, 69.0
+	width, from := s.Size().W, labelWidth
+	if width < turns {
+		from = labelNarrow
 	}
-	for n = usual; n < most && float64(n)*(width-labelNarrow)/float64(last.Sub(s.Today())+int(n)+1) < name-labelNarrow; n++ {
+	for n = usual; n < most && float64(n)*(width-from)/float64(last.Sub(s.Today())+int(n)+1) < name; n++ {
 	}
 	return n
 }

@@ -15,10 +15,10 @@ func (d *planDraw) answer(a scene.Area) {
 		d.rule(a.X, a.Y+14, a.X, a.Bottom()-14, scene.Rule)
 	}
 	room := to
-	if d.stacks() { // the button at the foot of the room is far below
-		const wide, high = 156.0, 30.0
-		d.wideButton(scene.Area{X: to - wide, Y: a.Y + 8, W: wide, H: high}, d.planWord(), "plan it", true)
-		room -= wide + 8
+	if d.stacks() { // the button at the foot of the room is far below; beside this one nothing is said
+		const high = 34.0
+		d.wideButton(scene.Area{X: to - answerButton, Y: a.Y + 12, W: answerButton, H: high}, d.planWord(), "plan it", true)
+		room -= answerButton + 16
 	}
 	if _, wrong := d.s.Wish(); wrong.Field != "" {
 		d.wrap(x, a.Y+30, sentence(wrong.Why), ink(14).as(scene.Act), room-x, 4)
@@ -41,14 +41,14 @@ func (d *planDraw) answer(a scene.Area) {
 	}
 	end := d.text(x, a.Y+30, head, f)
 	d.before(end+12, a.Y+30, room)
-	if words, late := d.answerSays(); late {
-		d.wrap(x, a.Y+50, words, ink(13).as(scene.Act), to-x, 2)
+	if words, late := d.answerSays(room - x); late {
+		d.wrap(x, a.Y+50, words, ink(13).as(scene.Act), room-x, 2)
 		if !d.s.Planning.Forwards {
-			d.fit(x, a.Y+67, d.noEarlier(), says, to)
+			d.fit(x, a.Y+67, d.noEarlier(), says, room)
 		}
 	} else {
-		d.fit(x, a.Y+50, words, says, to)
-		d.fit(x, a.Y+67, d.outOfReach(), says, to)
+		d.fit(x, a.Y+50, words, says, room)
+		d.fit(x, a.Y+67, d.outOfReach(), says, room)
 	}
 	d.turns(x, a.Y+88, to)
 }
@@ -62,12 +62,17 @@ func (d *planDraw) before(x, y, to float64) {
 	d.fit(x, y, fmt.Sprintf("on the plan %s: %.0f", shortDay(b.Day), 100*d.s.PlannedLane(b).Before), ink(14).as(scene.Pen), to)
 }
 
-// answerSays is the answer in a sentence, and whether no graft is in time.
-func (d *planDraw) answerSays() (says string, late bool) {
-	graft := longDay(d.all.Batches[0].Day)
+// answerButton is how wide the button is that stands beside the answer, dp.
+const answerButton = 156.0
+
+// answerSays is the answer in a sentence that has room, and whether no graft is in time.
+func (d *planDraw) answerSays(room float64) (says string, late bool) {
+	graft, by := d.all.Batches[0].Day, d.goal()+" by "+shortDay(d.all.By)
 	switch {
 	case d.all.InTime:
-		return fmt.Sprintf("graft %s, laying by %s, %s by %s", graft, shortDay(d.all.LayBy), d.goal(), shortDay(d.all.By)), false
+		laying := "laying by " + shortDay(d.all.LayBy)
+		return d.firstFitting(room, fmt.Sprintf("graft %s, %s, %s", longDay(graft), laying, by),
+			fmt.Sprintf("graft %s, %s, %s", graft.Short(), laying, by), fmt.Sprintf("graft %s, %s", graft.Short(), by)), false
 	case d.s.Planning.Forwards:
 		return fmt.Sprintf("Grafted on %s nine in ten are %s by %s, later than %s", shortDay(d.all.Batches[0].Day), d.goal(), d.all.Nearest.Short(), shortDay(d.all.By)), true
 	default:

@@ -72,7 +72,9 @@ func (d *planDraw) ladderHead(a scene.Area) {
 // dp of them, where it stands beside them.
 const headWide, headTall = 240.0, 58.0
 
-func (d *planDraw) rungY(i int) float64 { return d.Ladder.Y + d.Head + 10 + (float64(i)+0.5)*d.Rung }
+func (d *planDraw) rungY(i int) float64 {
+	return d.Ladder.Y + d.Head + state.LadderEdge + (float64(i)+0.5)*d.Rung
+}
 
 // rungs draws the steps of one graft.
 func (d *planDraw) rungs(graft int, all []state.PlanRung) {

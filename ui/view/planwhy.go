@@ -174,10 +174,7 @@ func (d *planDraw) raises(x, y, to float64) {
 // gives where they begin.
 func (d *planDraw) planButtons(a scene.Area) float64 {
 	x, w := a.X+state.Edge, a.W-2*state.Edge
-	y := a.Bottom() - 46
-	if a.H < whyLow {
-		y += 4
-	}
+	y := a.Bottom() - 42
 	other := "Other dates"
 	if d.s.Planning.Dates {
 		other = "Why"

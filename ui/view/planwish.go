@@ -16,8 +16,12 @@ func (d *planDraw) wish() {
 	w := wishLine{d: d, x: a.X + state.Edge, left: a.X + state.Edge, y: a.Y + 12, to: a.Right() - state.Edge}
 	wide := a.W >= state.PlanWide
 	if wide {
-		w.to = a.Right() - planAnswer
-		d.answer(scene.Area{X: w.to + 20, Y: a.Y, W: planAnswer - 20, H: a.H})
+		answer := planAnswer
+		if d.stacks() { // the button stands beside it
+			answer += 72
+		}
+		w.to = a.Right() - answer
+		d.answer(scene.Area{X: w.to + 20, Y: a.Y, W: answer - 20, H: a.H})
 	}
 	below := answerTall
 	if wide {
