@@ -1,6 +1,8 @@
 package view
 
 import (
+	"slices"
+
 	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -68,7 +70,7 @@ func (p *sheet) clashBars(of book.BatchID, lane scene.Area) (bars []scene.Area) 
 }
 
 // clashesInTime marks above each stream the days on which its batch wants what others
-// want, and names each clash once; that of the chosen one is thick.
+// want, and names the clash; that of the chosen one is thick.
 func (d seasonDraw) clashesInTime() {
 	var ids []book.BatchID
 	for _, b := range d.s.Lanes(d.l) {
@@ -83,22 +85,43 @@ func (d seasonDraw) clashesInTime() {
 	}
 }
 
-// clashesOf draws the bars of one batch, and names those that are not named yet: the chosen
-// one first.
+// clashesOf draws the bars of one batch, and names those that have room: the chosen one
+// first, then those that no lane above names. A name lies on a ground of its own over the
+// handle, and stands once beside bars of the same days.
 func (d seasonDraw) clashesOf(id book.BatchID, lane scene.Area, named map[scene.Ref]bool) {
 	marks, bars := d.s.ClashMarks(id), d.clashBars(id, lane)
-	taken := bars
+	taken, ground := slices.Clone(bars), scene.Ground
+	if d.s.Selection.Has(id.Subject()) {
+		ground = scene.PenTint
+	}
+	order := make([]int, len(marks))
 	for i, m := range marks {
+		order[i] = i
 		d.clashInTime(m, bars[i])
 	}
-	for _, chosen := range []bool{true, false} {
-		for i, m := range marks {
-			if words, ok := d.clashNamed(m, bars[i], lane, taken); m.Chosen == chosen && ok && !named[m.Ref] {
-				d.text(words.X, lane.Y+laneTop-2.5, m.Name, clashFont)
-				named[m.Ref], taken = true, append(taken, words)
-			}
+	slices.SortStableFunc(order, func(i, j int) int { return clashRank(marks[i], named) - clashRank(marks[j], named) })
+	said := map[string]scene.Area{} // the bar beside which a name stands
+	for _, i := range order {
+		name := marks[i].Name
+		words, ok := d.clashNamed(marks[i], bars[i], lane, taken)
+		if by, is := said[name]; !ok || is && bars[i].X < by.Right() && by.X < bars[i].Right() {
+			continue
 		}
+		d.rect(scene.Area{X: words.X - 2, Y: words.Y - 1, W: words.W + 4, H: words.H}, ground)
+		d.text(words.X, lane.Y+laneTop-2.5, name, clashFont)
+		said[name], named[marks[i].Ref], taken = bars[i], true, append(taken, words)
 	}
+}
+
+// clashRank is how early a clash is named in a lane.
+func clashRank(m state.ClashMark, named map[scene.Ref]bool) int {
+	switch {
+	case m.Chosen:
+		return 0
+	case !named[m.Ref]:
+		return 1
+	}
+	return 2
 }
 
 func (d seasonDraw) clashInTime(m state.ClashMark, bar scene.Area) {

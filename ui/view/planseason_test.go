@@ -89,3 +89,22 @@ func TestSeasonSaysWhatItKnows(t *testing.T) {
 		t.Errorf("%d clashes are marked in the lanes, %d of %d orders have a flag", marked, flags, len(s.OpenOrders()))
 	}
 }
+
+// With three months in sight the ribbon still names the first one, beside "now" or the flag.
+func TestTheFirstMonthIsNamedOverALongSeason(t *testing.T) {
+	s := inSeason(t)
+	for _, size := range planSizes {
+		for _, ahead := range []calendar.Day{0, 9} {
+			s := planOn(s, size, ahead)
+			months := ""
+			for _, w := range texts(t, window(s), s.Size()) {
+				if s.Layout().Ribbon.Contains(w.At) && w.Text.Size == 12.5 {
+					months += w.Text.Text + " "
+				}
+			}
+			if !strings.HasPrefix(months, "May ") {
+				t.Errorf("%v, %d days ahead: the ribbon names %q", size, ahead, months)
+			}
+		}
+	}
+}
