@@ -42,8 +42,9 @@ func (d ordersDraw) head() {
 	if w < least {
 		return
 	}
+	hint := d.firstFitting((w-20)*13/14, "whom did I hand over? customer, disc, line, year", "whom? customer, disc, line, year", "whom did I hand over?", "whom?")
 	d.input(scene.Area{X: a.Right() - state.Edge - w, Y: a.Y + 8, W: w, H: 32}, state.SearchField, fieldLook{
-		size: 14, empty: "whom did I hand over? customer, disc, line, year", reason: "just type; Down goes to what is found",
+		size: 14, empty: hint, reason: "just type; Down goes to what is found",
 	})
 }
 
