@@ -14,14 +14,17 @@ type Peg struct {
 	At   book.Point
 }
 
-// pegged are the features whose points are seen on the ground to a hand's breadth.
-var pegged = []book.FeatureKind{book.Boundary, book.Wall, book.Dwelling, book.Tree, book.Hedge, book.Water, book.VehicleSpot}
+// pegged are the features whose points are seen on the ground to a hand's breadth and
+// can be walked to.
+var pegged = []book.FeatureKind{book.Boundary, book.Wall, book.Dwelling, book.Tree, book.Hedge}
 
 // Pegs are the points of a ground at which tapes can begin: corners and ends of what
 // is drawn, and what stands at a point, by the label or kind of the feature and, where
-// it has several, the number of the point, such as "boundary 3".
+// it has several, the number of the point, such as "boundary 3". None lies in water or
+// at its edge.
 func (g *Ground) Pegs() (all []Peg) {
-	named := map[string]int{}
+	const dry = 0.5 // m from water
+	named, water := map[string]int{}, g.shapes(book.Water)
 	for i := range g.Features {
 		f := &g.Features[i]
 		if !slices.Contains(pegged, f.What) || len(f.Points) == 0 {
@@ -36,7 +39,9 @@ func (g *Ground) Pegs() (all []Peg) {
 		}
 		all = append(all, pegsOf(name, f.Points)...)
 	}
-	return all
+	return slices.DeleteFunc(all, func(p Peg) bool {
+		return slices.ContainsFunc(water, func(s shape) bool { return s.away(of(p.At)) < dry })
+	})
 }
 
 func pegsOf(name string, at []book.Point) (all []Peg) {

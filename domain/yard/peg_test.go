@@ -1,6 +1,7 @@
 package yard_test
 
 import (
+	"strings"
 	"testing"
 
 	"lidmark/domain/book"
@@ -31,5 +32,24 @@ func TestTapesGoThroughNoHedge(t *testing.T) {
 	behind := yard.Ground{Features: []book.FeatureDrawn{hedge, house}}
 	if _, _, ok := yard.PegsFor(l, &behind, behind.Pegs()); !ok {
 		t.Error("where nothing else is drawn no tape is told")
+	}
+}
+
+// TestNoTapeBeginsInWater: corners of the boundary that a brook runs over are left out,
+// and so are the brook's own ends; a wall's end at some distance is taken.
+func TestNoTapeBeginsInWater(t *testing.T) {
+	g := yard.Ground{Features: []book.FeatureDrawn{
+		feature(book.Boundary, 0, 0, 0, 0, 60, 0, 60, 40, 0, 40, 0, 0),
+		feature(book.Water, 0, 2, 0, 1, 60, 1),
+		feature(book.Water, 0, 0, 20, 20, 24, 20, 24, 24, 20, 24, 20, 20),
+		feature(book.Tree, 0, 6, 22, 22),
+		feature(book.Wall, 1, 0.4, 2, 3, 20, 3),
+	}}
+	var names []string
+	for _, p := range g.Pegs() {
+		names = append(names, p.Name)
+	}
+	if got := strings.Join(names, ", "); got != "boundary 3, boundary 4, wall 1, wall 2" {
+		t.Error(got)
 	}
 }
