@@ -34,6 +34,7 @@ type LegendEntry struct {
 	Words     string
 	Most      int    // how many it may count on any day
 	Longest   string // of what it says on any day; "" where that is always Words
+	Hollow    bool   // of what nobody saw: small lids have no hatch
 }
 
 // Counts tells whether the entry says how many there are.
@@ -89,7 +90,11 @@ func (s State) FullLegend(yard book.YardID) (all, more []LegendEntry) {
 // mean, in rows one after another: what needs the keeper first, all conditions, also
 // those that no nuc is in, so that each keeps its place on every day, then the others.
 func (s State) Legend(yard book.YardID) []LegendEntry {
-	all, more := s.FullLegend(yard)
+	return inRows(s.FullLegend(yard))
+}
+
+// inRows puts what needs the keeper first.
+func inRows(all, more []LegendEntry) []LegendEntry {
 	last := len(all) - 1
 	return slices.Concat(all[last:], all[:last], more)
 }
@@ -137,8 +142,11 @@ func (s State) NeedVerb(n int) string {
 
 // OpenLegend is the legend of a low pane that the keeper opened.
 func (s State) OpenLegend(yard book.YardID) []LegendEntry {
-	return append(s.Legend(yard), LegendEntry{Sign: FoldSign, Words: "on one line"})
+	return append(s.Legend(yard), onOneLine)
 }
+
+// onOneLine folds a legend.
+var onOneLine = LegendEntry{Sign: FoldSign, Words: "on one line"}
 
 // FoldedLegend is a legend on one line: what there is and what needs the keeper, in
 // short words, then the way to all signs.
@@ -163,7 +171,36 @@ type SignLegend struct {
 	Height  float64
 	Columns int
 	Folded  bool
+	Low     bool // it takes much of its pane: it may fold
 	Open    bool // in a low pane, by the keeper
+	Wall    bool // it lies below the wall: lids may be too small for a hatch
+	Hollow  bool // and are
+}
+
+// SignsOf are the entries of a legend in rows.
+func (s State) SignsOf(l SignLegend) []LegendEntry {
+	all := s.Legend(s.Filled())
+	if l.Open {
+		all = s.OpenLegend(s.Filled())
+	}
+	if l.Wall {
+		return hollowed(all, l.Hollow)
+	}
+	return all
+}
+
+// hollowed are signs that leave room for what small lids have for a hatch, or have it.
+func hollowed(all []LegendEntry, small bool) []LegendEntry {
+	const hollow = "hollow: not seen yet"
+	for i := range all {
+		if e := &all[i]; e.Sign == UnseenSign {
+			e.Longest, e.Hollow = hollow, small
+			if small {
+				e.Words = hollow
+			}
+		}
+	}
+	return all
 }
 
 // columnLegend is the legend of what is shown in columns below the lids of a pane, where
@@ -179,9 +216,14 @@ func (s State) columnLegend(pane scene.Area) SignLegend {
 
 // rowLegend is the legend of what is shown in rows one after another.
 func (s State) rowLegend(pane scene.Area) SignLegend {
-	l, share, signs := SignLegend{Open: s.lowLegend(pane) && s.Signs}, legendMost, s.Legend(s.Filled())
-	if l.Open {
-		share, signs = legendOpen, s.OpenLegend(s.Filled())
+	return s.rowsLegend(pane, s.Legend(s.Filled()))
+}
+
+// rowsLegend is a legend of signs in rows.
+func (s State) rowsLegend(pane scene.Area, signs []LegendEntry) SignLegend {
+	l, share := SignLegend{Low: lowFor(pane, signs)}, legendMost
+	if l.Open = l.Low && s.Signs; l.Open {
+		share, signs = legendOpen, append(signs, onOneLine)
 	}
 	rows := len(LegendRows(signs, pane.W-2*Edge, LegendEntry.Width))
 	l.Height = legendHeight(min(rows, max(1, int(pane.H*share/LegendRow))))
@@ -190,7 +232,12 @@ func (s State) rowLegend(pane scene.Area) SignLegend {
 
 // lowLegend tells whether a pane is low for its legend: then it may fold.
 func (s State) lowLegend(pane scene.Area) bool {
-	rows := len(LegendRows(s.Legend(s.Filled()), pane.W-2*Edge, LegendEntry.Width))
+	return lowFor(pane, s.Legend(s.Filled()))
+}
+
+// lowFor tells whether a pane is low for a legend of signs.
+func lowFor(pane scene.Area, signs []LegendEntry) bool {
+	rows := len(LegendRows(signs, pane.W-2*Edge, LegendEntry.Width))
 	return pane.H < legendTall || float64(rows)*LegendRow > pane.H*legendMost
 }
 

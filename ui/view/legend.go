@@ -55,11 +55,7 @@ func (p *sheet) evenColumns(widths []float64, room float64) (even bool, gap floa
 
 // legend says what the signs on the lids shown mean, in rows one after another.
 func (p *sheet) legend(a scene.Area, l state.SignLegend) {
-	all := p.s.Legend(p.s.Filled())
-	if l.Open {
-		all = p.s.OpenLegend(p.s.Filled())
-	}
-	rows := state.LegendRows(all, a.W, p.widestSign)
+	rows := state.LegendRows(p.s.SignsOf(l), a.W, p.widestSign)
 	most := max(1, int(a.H/state.LegendRow))
 	rows = rows[:min(len(rows), most)]
 	y := a.Y + (a.H-state.LegendRow*float64(len(rows)-1))/2
@@ -173,6 +169,9 @@ func (p *sheet) legendSign(e state.LegendEntry, o scene.Point) {
 		return
 	case state.UnseenSign:
 		l.Size, l.Condition, l.Seen, l.Blank = 20, scene.Virgin, false, true
+		if e.Hollow {
+			l.Size = legendLid
+		}
 	case state.CaughtSign:
 		l.Condition, l.Caught = scene.NoQueen, true
 	case state.StrokeSign:

@@ -53,9 +53,15 @@ func (p *sheet) wallPart(w state.LidWall, part *state.WallPart, a scene.Area) {
 	y := p.wallWords(part, x, top+23, a)
 	if state.WallCounts(a.W) > 0 {
 		p.wallNeed(part, top+23, a)
-	} else if part.Need > 0 && lineWithin(y, a) {
+	} else if part.Need > 0 {
 		tone, _ := p.alarm()
-		p.fit(x, y, needWords(part.Need, p.s), ink(13).semi().as(tone), x+state.WallWide)
+		f := ink(13).semi().as(tone)
+		for _, said := range p.needLines(part.Need, f) {
+			if lineWithin(y, a) {
+				p.fit(x, y, said, f, x+state.WallWide)
+			}
+			y += state.WallRow
+		}
 	}
 	p.wallLids(w, part.Nucs, at(a.X+state.WallNames-10+w.Lid/2, top+8+w.Lid/2), a)
 }
@@ -76,6 +82,14 @@ func (p *sheet) wallWords(part *state.WallPart, x, y float64, a scene.Area) floa
 		y += state.WallRow
 	}
 	return y
+}
+
+// needLines say how many need the keeper, the number over its words where they are long.
+func (p *sheet) needLines(n int, f font) []string {
+	if said := needWords(n, p.s); p.width(said, f) <= state.WallWide {
+		return []string{said}
+	}
+	return []string{thousands(n), needVerb(n, p.s)}
 }
 
 // lineWithin tells whether a line of text with its baseline at y lies wholly in an area.
