@@ -168,14 +168,15 @@ func (s State) MapCamera() scene.Camera {
 	if c, ok := s.Map[yard]; ok {
 		return c
 	}
-	return s.Reading().fit(yard, s.Layout().MapFrame())
+	return s.fit(yard, s.Layout().MapFrame())
 }
 
 // fit is the camera that shows a yard in a frame, with all that is drawn in it: but for
 // what is drawn so far off that what stands would be less than half as large.
-func (r *Reading) fit(yard book.YardID, frame scene.Area) scene.Camera {
+func (s State) fit(yard book.YardID, frame scene.Area) scene.Camera {
 	const half = 0.5
-	all, stood := scene.Fit(r.Ground(yard), frame), scene.Fit(r.Sight(yard), frame)
+	ground, sight := s.Reading().Ground(yard), s.Reading().Sight(yard)
+	all, stood := s.steady(ground, sight, frame), s.steady(sight, sight, frame)
 	if all.Scale >= half*stood.Scale {
 		return all
 	}

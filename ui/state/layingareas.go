@@ -28,7 +28,9 @@ const (
 	layingTools2  = 72.0  // in two rows
 	layingToolRow = 900.0 // from so wide on they stand in one
 	layingFigures = 220.0
-	layingScale   = 24.0 // under a map: its scale
+	layingFigLow  = 190.0 // in a low window
+	layingFigPart = 0.33  // of the height that the figures take at most
+	layingScale   = 24.0  // under a map: its scale
 	layingMapLow  = 300.0
 	layingBoth    = 860.0 // from so wide on both maps stand side by side
 	layingGap     = 14.0
@@ -49,14 +51,15 @@ func (s State) LayingAreas() (a LayingAreas) {
 			return a
 		}
 	}
-	tools := layingTools
-	if main.W < layingToolRow && main.H > layingMapLow {
+	tools, low := layingTools, s.underBand(main).H // what has room has it on every day
+	if main.W < layingToolRow && low > layingMapLow {
 		tools = layingTools2
 	}
 	a.Tools, main = cutTop(main, tools)
-	if main.H-layingFigures >= layingMapLow {
-		main.H -= layingFigures
-		a.Figures = scene.Area{X: main.X, Y: main.Bottom(), W: main.W, H: layingFigures}
+	figures := min(max(layingFigLow, layingFigPart*(low-tools)), layingFigures)
+	if low-tools-figures >= layingMapLow {
+		main.H -= figures
+		a.Figures = scene.Area{X: main.X, Y: main.Bottom(), W: main.W, H: figures}
 	}
 	frame := scene.Area{X: main.X + MapSide, Y: main.Y + layingHead, W: main.W - 2*MapSide, H: max(0, main.H-layingHead-layingScale)}
 	if main.W < layingBoth {
@@ -75,28 +78,33 @@ func (s State) LayingCamera(frame scene.Area) scene.Camera {
 	try := s.LayingAreas().Try
 	c := s.Laying.Camera
 	if c == (scene.Camera{}) {
-		return scene.Fit(s.layingSight(), frame)
+		all, stood := s.layingSight()
+		return s.steady(all, stood, frame)
 	}
 	return scene.Camera{Scale: c.Scale, Shift: c.Shift.Add(scene.Point{X: frame.X - try.X, Y: frame.Y - try.Y})}
 }
 
-// layingSight is all that stands or is drawn, now and in the try-out. While a stand
-// is dragged the ground stays where it is.
-func (s State) layingSight() scene.Area {
+// layingSight is all that stands or is drawn, now and in the try-out, and what of it
+// stands. While a stand is dragged the ground stays where it is.
+func (s State) layingSight() (all, stood scene.Area) {
 	try := s.Laying.Try
 	if d := s.Drag.Laying; d != nil {
 		try = d.Try
 	}
-	sight := s.Present().Ground(s.Laying.Yard)
-	if sight.Empty() {
-		sight = scene.Between(scene.Point{X: -emptySight, Y: -emptySight}, scene.Point{X: emptySight, Y: emptySight})
+	all, stood = s.Present().Ground(s.Laying.Yard), s.Present().Sight(s.Laying.Yard)
+	if all.Empty() {
+		all = scene.Between(scene.Point{X: -emptySight, Y: -emptySight}, scene.Point{X: emptySight, Y: emptySight})
 	}
-	points := []scene.Point{{X: sight.X, Y: sight.Y}, {X: sight.Right(), Y: sight.Bottom()}}
+	points := []scene.Point{{X: all.X, Y: all.Y}, {X: all.Right(), Y: all.Bottom()}}
+	tried := make([]scene.Point, 0, 2*len(try.Stands)+2)
+	if !stood.Empty() {
+		tried = append(tried, scene.Point{X: stood.X, Y: stood.Y}, scene.Point{X: stood.Right(), Y: stood.Bottom()})
+	}
 	for _, st := range try.Stands {
 		p := OnGround(st.At)
-		points = append(points, p.Sub(scene.Point{X: sightMargin, Y: sightMargin}), p.Add(scene.Point{X: sightMargin, Y: sightMargin}))
+		tried = append(tried, p.Sub(scene.Point{X: sightMargin, Y: sightMargin}), p.Add(scene.Point{X: sightMargin, Y: sightMargin}))
 	}
-	return around(points, 0)
+	return around(append(points, tried...), 0), around(tried, 0)
 }
 
 // onTry is the point of the ground under a point of the try-out's frame.

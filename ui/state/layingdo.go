@@ -167,10 +167,13 @@ func noDropLayout(s State) string {
 	if why := noEdit(s); why != "" {
 		return why
 	}
+	if why := noPen(s); why != "" {
+		return why
+	}
 	if s.LayoutSheet().InBook == nil {
 		return "the try-out was never kept"
 	}
-	return noPen(s)
+	return ""
 }
 
 // editing is a command that changes how the picked stands stand; already says that they

@@ -13,6 +13,7 @@ import (
 // lies between the best and the worst that its line shows.
 type LayoutFigure struct {
 	Word      string
+	Short     string // the word where there is little room
 	Now, Try  string
 	At        [2]float64 // of today's layout and the try-out, 0 the best end, 1 the worst
 	Ends      string
@@ -26,6 +27,7 @@ type LayoutFigure struct {
 // figured is a row of the figures: what it takes of a layout and how that is said.
 type figured struct {
 	word  string
+	short string
 	from  string
 	of    func(*LayoutSheet, practice.Numbers) float64 // the figure in the word
 	take  func(*LayoutSide) float64
@@ -37,12 +39,12 @@ type figured struct {
 }
 
 var figuredRows = []figured{
-	{word: "Bees that drift to another nuc", from: "by distance, facing, marks and bees of the doors near; held against published drift of 5 to 22 %", take: func(a *LayoutSide) float64 { return a.Cost.Drift }, say: "%.1f %%", times: 100, least: 0.05},
-	{word: "Virgins lost on return, of %.0f", from: "who end at a wrong door where a queen is; published: 4 of 100 astray in pairs 2 to 5 m apart", of: flying, take: func(a *LayoutSide) float64 { return a.Cost.Lost }, say: "%.1f", least: 1},
-	{word: "Entrances alike within %g m", from: "entrances with a look-alike near: the same mark, less than a right angle apart", of: byNumber(practice.AlikeApart), take: func(a *LayoutSide) float64 { return float64(a.Cost.Alike) }, say: "%.0f", least: 10},
-	{word: "Sun on the entrance by %02.0f:00", from: "by the sun of the day and what is drawn on the ground", of: byNumber(practice.SunOnFrontBy), take: sunShare, say: "%.0f %%", times: 100, whole: true, share: true},
-	{word: "Walk past all stands and back", from: "a short round from where the vehicle stands", take: func(a *LayoutSide) float64 { return a.Round }, say: "%.0f m", whole: true, least: 50},
-	{word: "Pull of strong colonies", from: "what the full-size colonies near add to the exposure of a nuc to robbers, their mean; 0 is none", take: func(a *LayoutSide) float64 { return a.Cost.Pull }, say: "%.2f", least: 0.1},
+	{word: "Bees that drift to another nuc", short: "Bees that drift", from: "by distance, facing, marks and bees of the doors near; held against published drift of 5 to 22 %", take: func(a *LayoutSide) float64 { return a.Cost.Drift }, say: "%.1f %%", times: 100, least: 0.05},
+	{word: "Virgins lost on return, of %.0f", short: "Virgins lost, of %.0f", from: "who end at a wrong door where a queen is; published: 4 of 100 astray in pairs 2 to 5 m apart", of: flying, take: func(a *LayoutSide) float64 { return a.Cost.Lost }, say: "%.1f", least: 1},
+	{word: "Entrances alike within %g m", short: "Alike within %g m", from: "entrances with a look-alike near: the same mark, less than a right angle apart", of: byNumber(practice.AlikeApart), take: func(a *LayoutSide) float64 { return float64(a.Cost.Alike) }, say: "%.0f", least: 10},
+	{word: "Sun on the entrance by %02.0f:00", short: "In the sun by %02.0f:00", from: "by the sun of the day and what is drawn on the ground", of: byNumber(practice.SunOnFrontBy), take: sunShare, say: "%.0f %%", times: 100, whole: true, share: true},
+	{word: "Walk past all stands and back", short: "Walk past all", from: "a short round from where the vehicle stands", take: func(a *LayoutSide) float64 { return a.Round }, say: "%.0f m", whole: true, least: 50},
+	{word: "Pull of strong colonies", short: "Pull of colonies", from: "what the full-size colonies near add to the exposure of a nuc to robbers, their mean; 0 is none", take: func(a *LayoutSide) float64 { return a.Cost.Pull }, say: "%.2f", least: 0.1},
 }
 
 func flying(t *LayoutSheet, _ practice.Numbers) float64 { return t.Try.Cost.Virgins }
@@ -53,12 +55,12 @@ func byNumber(k practice.Key) func(*LayoutSheet, practice.Numbers) float64 {
 
 func sunShare(a *LayoutSide) float64 { return float64(a.Sunny) / float64(max(1, a.Cost.Nucs)) }
 
-// name is what the row says of a sheet.
-func (f figured) name(t *LayoutSheet, n practice.Numbers) string {
+// name is what the row says of a sheet, in its word or its short one.
+func (f figured) name(word string, t *LayoutSheet, n practice.Numbers) string {
 	if f.of == nil {
-		return f.word
+		return word
 	}
-	return fmt.Sprintf(f.word, f.of(t, n))
+	return fmt.Sprintf(word, f.of(t, n))
 }
 
 func (f figured) says(v float64) string {
@@ -102,7 +104,7 @@ func (s State) LayoutFigures() (all []LayoutFigure) {
 	}
 	n := s.Present().Numbers()
 	for _, row := range figuredRows {
-		f := LayoutFigure{Says: row.from, Word: row.name(t, n), Now: row.says(row.take(&t.Now)), Try: row.says(row.take(&t.Try)), Reckoning: row.whole && !t.Whole}
+		f := LayoutFigure{Says: row.from, Word: row.name(row.word, t, n), Short: row.name(row.short, t, n), Now: row.says(row.take(&t.Now)), Try: row.says(row.take(&t.Try)), Reckoning: row.whole && !t.Whole}
 		most := max(row.least, row.take(&t.Now), row.take(&t.Try))
 		for i := range t.Kept {
 			most = max(most, row.take(&t.Kept[i].LayoutSide))

@@ -13,16 +13,25 @@ func (s State) waits(t *LayoutSheet) []LayoutPart {
 		return nil
 	}
 	if len(t.Flying) == 0 {
-		return []LayoutPart{{Title: "No need to wait", Lines: []string{"No virgin of a moved nuc flies now. Move after dusk, when all bees are in, and never over midday."}}}
+		return []LayoutPart{{Title: "No need to wait", Lines: []string{"No virgin of a moved nuc flies " + s.flightDay() + ". Move after dusk, when all bees are in, and never over midday."}}}
 	}
-	who := "1 virgin of a moved nuc flies now"
+	who := "1 virgin of a moved nuc flies"
 	them := "her"
 	if n := len(t.Flying); n > 1 {
-		who, them = fmt.Sprintf("%d virgins of moved nucs fly now", n), "them"
+		who, them = fmt.Sprintf("%d virgins of moved nucs fly", n), "them"
 	}
 	return []LayoutPart{{Title: "Wait with it", Alarm: true, Lines: []string{fmt.Sprintf(
-		"%s: a move of less than %g km loses %s. Safe from %s. Until then turn nothing and carry nothing, least of all over midday.", who, s.Present().Numbers().Get(practice.MoveDistanceLeast), them, t.Safe.Short(),
+		"%s %s: a move of less than %g km loses %s. Safe from %s. Until then turn nothing and carry nothing, least of all over midday.", who, s.flightDay(), s.Present().Numbers().Get(practice.MoveDistanceLeast), them, t.Safe.Short(),
 	)}}}
+}
+
+// flightDay is the day on which virgins are counted that fly: what is carried is carried
+// now, whatever day is looked at.
+func (s State) flightDay() string {
+	if !s.Away() {
+		return "now"
+	}
+	return "on " + s.Today().Short()
 }
 
 // sureness says whether the try-out differs by more than is known.

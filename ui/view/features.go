@@ -171,9 +171,50 @@ func (g *ground) featureNames() {
 		}
 		const air = 3.0 // plates are turned, and what touches is read together
 		g.name(label, font, slices.DeleteFunc(g.besides(f), func(c scene.Point) bool {
-			return !g.taken.free(nameBox(c, g.width(label, font), font).Inset(-air))
+			box := nameBox(c, g.width(label, font), font)
+			return !g.taken.free(box.Inset(-air)) || !g.near(f, box)
 		}))
 	}
+}
+
+// near tells whether a name there is read as that of a feature: close to what is drawn of
+// it, and no stand or other feature lies nearer.
+func (g *ground) near(f book.FeatureDrawn, box scene.Area) bool {
+	const close = 12.0
+	own := g.off(f, box)
+	if own > close || !g.taken.free(box.Inset(-own)) {
+		return false
+	}
+	return !slices.ContainsFunc(g.yard.Features, func(other book.FeatureDrawn) bool {
+		return other.Feature != f.Feature && other.What != book.Boundary && g.off(other, box) < own
+	})
+}
+
+// off is how far an area lies from what is drawn of a feature, dp.
+func (g *ground) off(f book.FeatureDrawn, box scene.Area) float64 {
+	points := g.points(f)
+	if len(points) == 0 {
+		return math.Inf(1)
+	}
+	wide := g.camera.Length(max(f.Width, 1))
+	switch f.What {
+	case book.VehicleSpot:
+		return apart(box, g.vehicle(points[0]))
+	case book.Dwelling, book.ColdHollow:
+		if box.Overlaps(boundsOf(points)) {
+			return 0
+		}
+	case book.Tree:
+		wide *= 0.85
+	}
+	if len(points) > 1 {
+		points = along(smooth(points), leastTarget/4)
+	}
+	off := math.Inf(1)
+	for _, p := range points {
+		off = min(off, apart(box, scene.Area{X: p.X, Y: p.Y})-wide/2)
+	}
+	return max(0, off)
 }
 
 // besides are the places where the name of a feature may stand: inside what
@@ -197,7 +238,7 @@ func (g *ground) besides(f book.FeatureDrawn) []scene.Point {
 			}
 		}
 	case book.Dwelling, book.ColdHollow:
-		middle = centre(points)
+		middle = boundsOf(points).Centre()
 		places = append(places, middle.Add(at(0, 4)))
 	}
 	for _, c := range []scene.Point{middle, points[0], points[len(points)-1]} {
@@ -210,11 +251,11 @@ func (g *ground) besides(f book.FeatureDrawn) []scene.Point {
 	return places
 }
 
-// centre is the middle of the smallest box around the points.
-func centre(points []scene.Point) scene.Point {
+// boundsOf is the smallest area around the points.
+func boundsOf(points []scene.Point) scene.Area {
 	lo, hi := points[0], points[0]
 	for _, p := range points {
 		lo, hi = at(min(lo.X, p.X), min(lo.Y, p.Y)), at(max(hi.X, p.X), max(hi.Y, p.Y))
 	}
-	return lo.Add(hi).Mul(0.5)
+	return scene.Between(lo, hi)
 }

@@ -12,11 +12,18 @@ func (m *layoutMap) arrows() {
 	for _, a := range m.side.Arrows {
 		from, near := m.doorAt(a.From)
 		to, far := m.doorAt(a.To)
+		if !between(a) && m.spotOf(&m.stand[a.From.Stand], m.most).lid < letterLid {
+			near, far = near*insideReach, far*insideReach
+		}
 		if m.shown(a) {
 			m.arrow(from, to, near, far, a.Share, between(a))
 		}
 	}
 }
+
+// insideReach is how much nearer to the middles of small lids a way between two of them
+// begins and ends: the gap alone has no room for its tip.
+const insideReach = 0.7
 
 // between tells whether bees go from one stand to another.
 func between(a yard.Arrow) bool { return a.To.Colony || a.From.Stand != a.To.Stand }

@@ -23,12 +23,9 @@ func (d *layingDraw) panel() {
 	d.panelFoot(body.Bottom())
 }
 
-// panelFootHigh is how high the foot of the panel is, dp.
-const panelFootHigh = 198.0
-
 func (d *layingDraw) panelBody() scene.Area {
 	a := d.Panel
-	a.X, a.W, a.H = a.X+1, a.W-1, max(0, a.H-panelFootHigh)
+	a.X, a.W, a.H = a.X+1, a.W-1, max(0, a.H-d.panelFootHigh())
 	return a
 }
 
@@ -98,13 +95,11 @@ func (d *layingDraw) figureRows(x, y, w float64) float64 {
 		if f.Now == f.Try {
 			values = f.Now
 		}
-		wide := d.width(values, ink(13.5))
-		if d.width(f.Word, ink2(13.5)) > w-wide-8 {
-			d.fit(x, y, f.Word, ink2(13.5), x+w)
-			y += 19
-		} else {
-			d.text(x, y, f.Word, ink2(13.5))
+		word := f.Word
+		if d.width(word, ink2(13.5)) > w-8-d.width(values, ink(13.5)) {
+			word = f.Short
 		}
+		d.fit(x, y, word, ink2(13.5), x+w-8-d.width(values, ink(13.5)))
 		d.right(x+w, y, values, ink(13.5))
 		y += 19
 	}
@@ -185,25 +180,17 @@ func (d *layingDraw) panelFoot(y float64) {
 	x, w := d.Panel.X+state.Edge, d.Panel.W-2*state.Edge
 	d.rule(x, y, x+w, y, scene.Hair)
 	if f := d.s.LayoutSearch(); f.Looking() {
-		d.looking(f, scene.Area{X: x, Y: y + 12, W: w, H: panelFootHigh})
+		d.looking(f, scene.Area{X: x, Y: y + 12, W: w, H: d.panelFootHigh()})
 		return
 	}
 	d.improve(x, y+10, w)
 	y += 82
 	d.rule(x, y, x+w, y, scene.Hair)
 	d.button(x, y+12, d.s.LayoutPlanWord(), "plan layout", true)
-	d.smallButtons(x, y+56, x+w)
-}
-
-// smallButtons draws what else is done with a try-out, as much as there is room for;
-// the rest has keys. Each keeps its place, whether it can be done or not.
-func (d *layingDraw) smallButtons(x, y, to float64) {
-	words := []struct{ word, command string }{{"Keep", "keep layout"}, {"Print", "print layout"}, {"Further", "search further"}, {"Drop", "drop layout"}}
-	for _, b := range words {
-		if x+d.width(b.word, ink(14).medium())+28 > to {
-			return
-		}
-		x = d.button(x, y, b.word, b.command, false) + 6
+	d.smallButtons(x, y+54, w)
+	y += 108
+	for _, why := range d.whyNot() {
+		y = d.wrap(x, y, why, footWhy, w, 2)
 	}
 }
 
@@ -212,18 +199,15 @@ func (d *layingDraw) improve(x, y, w float64) {
 	half := (w - 8) / 2
 	d.choice(scene.Area{X: x, Y: y, W: half, H: 30}, "Turn and mark", "turn layout")
 	d.choice(scene.Area{X: x + half + 8, Y: y, W: half, H: 30}, "Move stands", "move layout")
-	const field = 44.0
-	d.input(scene.Area{X: x, Y: y + 36, W: field, H: 30}, state.LayoutMore, fieldLook{size: 14, empty: "12", wrong: !d.s.MoreRight(), reason: "for how many more boxes places are to be found"})
-	d.choice(scene.Area{X: x + field + 6, Y: y + 36, W: half - field - 6, H: 30}, d.moreWord(half-field-6), "more boxes")
-	d.choice(scene.Area{X: x + half + 8, Y: y + 36, W: half, H: 30}, "One too many", "too many")
-}
-
-// moreWord is what is on the button for more boxes, by its width.
-func (d *layingDraw) moreWord(w float64) string {
-	if d.width("more boxes", ink(13.5).medium())+20 > w {
-		return "more"
+	field, more := 44.0, d.width("more boxes", ink(13.5).medium())+20
+	if field+6+more > half {
+		field = 40
 	}
-	return "more boxes"
+	more = max(more, half-field-6)
+	too := x + field + 6 + more + 8
+	d.input(scene.Area{X: x, Y: y + 36, W: field, H: 30}, state.LayoutMore, fieldLook{size: 14, empty: "12", wrong: !d.s.MoreRight(), reason: "for how many more boxes places are to be found"})
+	d.choice(scene.Area{X: x + field + 6, Y: y + 36, W: more, H: 30}, "more boxes", "more boxes")
+	d.choice(scene.Area{X: too, Y: y + 36, W: x + w - too, H: 30}, "One too many", "too many")
 }
 
 // choice is a small button with its key.

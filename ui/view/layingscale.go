@@ -20,6 +20,6 @@ func (d *layingDraw) layingScale(frame scene.Area) {
 	d.rule(x+long, y-tick, x+long, y+1, scene.Ink2)
 	x = d.text(x+long+6, y+3, fmt.Sprintf("%.0f m", metres), f)
 	if len(d.is.Shades) > 0 {
-		d.fit(x+20, y+3, "shadows of "+d.is.SunDay.Short()+", "+d.is.ShadesAt.Format("15:04"), f, frame.Right())
+		d.fit(x+20, y+3, "shadows on "+d.is.SunDay.Short()+", "+d.is.ShadesAt.Format("15:04"), f, frame.Right())
 	}
 }

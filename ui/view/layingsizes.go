@@ -12,8 +12,8 @@ func (m *layoutMap) settleSizes() {
 	now, least := m.s.LayoutSheet().Now.Standing, m.most
 	var sizes [kindsOfStand]float64
 	for k := range sizes {
-		if sizes[k] = m.alike(now, k); sizes[k] == 0 {
-			sizes[k] = m.alike(m.stand, k)
+		if sizes[k] = alikeLids(now, k, m.room); sizes[k] == 0 {
+			sizes[k] = alikeLids(m.stand, k, m.room)
 		}
 		if sizes[k] > 0 {
 			least = min(least, sizes[k])
@@ -22,30 +22,35 @@ func (m *layoutMap) settleSizes() {
 	if least < mapLidFull {
 		m.most, m.hollow = min(m.most, mapLidFull-0.5), true
 	}
-	m.sized = func(s *state.Standing) (float64, bool) { return min(sizes[kindOf(s)], m.room(s)), true }
+	m.sized = func(s *state.Standing) float64 { return min(sizes[kindOf(s)], m.room(s)) }
 }
 
 // kindsOfStand are single boxes, stands of four and rows.
-const kindsOfStand = 3
+const (
+	kindOfOne = iota
+	kindOfFour
+	kindOfRow
+	kindsOfStand
+)
 
 func kindOf(s *state.Standing) int {
 	switch {
 	case s.Places <= 1:
-		return 0
+		return kindOfOne
 	case s.Row():
-		return 2
+		return kindOfRow
 	}
-	return 1
+	return kindOfFour
 }
 
-// alike is how large the lids of a kind are: as the closest leave room for, but no few
-// that stand very close make all others small.
-func (m *layoutMap) alike(all []state.Standing, kind int) float64 {
+// alikeLids is how large the lids of a kind are: as the closest leave room for, but no
+// few that stand very close make all others small.
+func alikeLids(all []state.Standing, kind int, room func(*state.Standing) float64) float64 {
 	const few = 0.75 // of the usual
 	var rooms []float64
 	for i := range all {
 		if kindOf(&all[i]) == kind {
-			rooms = append(rooms, m.room(&all[i]))
+			rooms = append(rooms, room(&all[i]))
 		}
 	}
 	if len(rooms) == 0 {
@@ -56,11 +61,14 @@ func (m *layoutMap) alike(all []state.Standing, kind int) float64 {
 }
 
 // room is how large the lids of a stand may be that reach no neighbour. Stands may be
-// turned, and single boxes are not to lap over one another.
+// turned, and single boxes are not to lap over one another, but for a little where they
+// would have no letter otherwise.
 func (m *layoutMap) room(s *state.Standing) float64 {
 	apart := m.camera.Length(s.Apart) * 0.97
 	lid := lidSize(s, m.camera.Length(s.Apart), m.camera.Length(state.PlaceApart), m.most)
 	switch {
+	case s.Places <= 1 && apart >= mapLidClose:
+		lid = min(lid, max(apart, mapLidLeast))
 	case s.Places <= 1:
 		lid = min(lid, apart)
 	case !s.Row() && lid <= mapLidLeast:

@@ -20,7 +20,7 @@ type ground struct {
 	r       *state.Reading
 	stand   []state.Standing                           // what stands there
 	wear    func(n *state.Nuc, on *spot, l *scene.Lid) // what a lid has otherwise; nil: nothing
-	sized   func(*state.Standing) (float64, bool)      // how large its lids are, where that is settled; nil: nowhere
+	sized   func(*state.Standing) float64              // how large its lids are, once that is settled
 	steady  *steadyLetters                             // where letters are to lie, and lay; nil: where most have room
 	dark    []yard.Shadow                              // nil: as on a usual morning
 	figures bool                                       // lids are large enough for figures

@@ -23,15 +23,16 @@ func (s mapSign) used() bool { return s.entry == nil || !s.entry.Counts() || s.e
 
 // legendBeside explains all that stands on the map in columns beside it: also the
 // conditions that no nuc is in, so that each keeps its place, as long as all has room.
+// The order is the same on every day.
 func (g *ground) legendBeside(a scene.Area) {
 	const pad = 14.0
 	signs := g.mapSigns()
 	columns := int(a.W/state.MapLegendColumn + 0.5)
 	fit := max(2, int((a.H-pad)/state.MapLegendLeast))
+	slices.SortStableFunc(signs, func(a, b mapSign) int { return cmp.Compare(a.rank(), b.rank()) })
 	left := 0
 	if most := columns * fit; len(signs) > most {
 		signs = slices.DeleteFunc(signs, func(s mapSign) bool { return !s.used() })
-		slices.SortStableFunc(signs, func(a, b mapSign) int { return cmp.Compare(a.rank(), b.rank()) })
 		if len(signs) > most {
 			left = len(signs) - most + 1
 			signs = append(signs[:most-1:most-1], mapSign{words: fmt.Sprintf("%d more below the lids", left)})

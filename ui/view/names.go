@@ -61,10 +61,16 @@ func (g *ground) clear(box scene.Area) bool {
 // standNames writes the letters of stands and the names of single boxes and
 // colonies. A letter that is clicked takes its nucs.
 func (g *ground) standNames(spots []spot) {
-	letter, small := ink(14).bold(), ink(12).semi()
+	letter := ink(14).bold()
 	homes := claims{frame: g.frame}
 	for i := range spots {
 		homes.take(spots[i].home())
+	}
+	for _, c := range g.r.Colonies(g.yard.Yard) {
+		homes.take(scene.Around(g.camera.Screen(state.OnGround(c.At)), colonySide))
+	}
+	if g.steady == nil {
+		g.singleNames(&homes, spots) // there are fewer places for the ends of a row than for a letter
 	}
 	var squares []*spot
 	for i := range spots {
@@ -82,13 +88,13 @@ func (g *ground) standNames(spots []spot) {
 		}
 	}
 	g.letters(&homes, squares, letter)
-	for _, c := range g.r.Colonies(g.yard.Yard) {
-		g.needed(c.Name, small, aboutColony(g.camera.Screen(state.OnGround(c.At)), g.width(c.Name, small)))
-	}
-	for _, row := range rowsOf(spots, g.frame) {
-		g.rowNames(&homes, row, small)
+	if g.steady != nil {
+		g.singleNames(&homes, spots)
 	}
 }
+
+// colonySide is the side of a colony on the map, dp.
+const colonySide = 22.0
 
 // plateNamed is the least plate of a stand that has its letter, dp.
 const plateNamed = 18.0
@@ -186,11 +192,23 @@ const letterLid = 24.0
 const letterSides = 4
 
 // letterPlaces are where the letter of a stand may lie: close to it, left, right, below
-// and above, then at its corners; then the same a little further off.
+// and above, then at its corners; then the same a little further off, and last beside one
+// of its lids.
 func (g *ground) letterPlaces(s *spot, f font) []scene.Point {
 	const close = 5.0
 	w, reach := g.width(s.Letter, f), s.lid+s.gap()/2+4
-	return append(around(s.at, reach-close, w), around(s.at, reach, w)...)
+	places := append(around(s.at, reach-close, w), around(s.at, reach, w)...)
+	if g.steady != nil {
+		return places // where stands are compared a letter keeps to the middle of a side
+	}
+	for _, c := range around(s.at, reach-close, w)[:letterSides] {
+		aside := at(s.lid/2, 0)
+		if math.Abs(c.X-s.at.X) > math.Abs(c.Y-s.at.Y) {
+			aside = at(0, s.lid/2)
+		}
+		places = append(places, c.Sub(aside), c.Add(aside))
+	}
+	return places
 }
 
 // letterApart is how much nearer a letter is to its own stand than to another where stands
@@ -285,66 +303,6 @@ func apart(a, b scene.Area) float64 {
 	dx := max(0, a.X-b.Right(), b.X-a.Right())
 	dy := max(0, a.Y-b.Bottom(), b.Y-a.Bottom())
 	return math.Hypot(dx, dy)
-}
-
-// rowsOf are the single boxes in sight that are large enough for a name, those
-// together whose names begin alike.
-func rowsOf(spots []spot, frame scene.Area) (rows [][]*spot) {
-	at := map[string]int{}
-	for i := range spots {
-		s := &spots[i]
-		if s.Places > 1 || s.lid < mapLidLeast || !frame.Contains(s.at) {
-			continue
-		}
-		word := strings.TrimRight(s.Letter, "0123456789")
-		k, known := at[word]
-		if !known {
-			k = len(rows)
-			at[word], rows = k, append(rows, nil)
-		}
-		rows[k] = append(rows[k], s)
-	}
-	return rows
-}
-
-// rowNames writes the names of a row: all on one side of it, else each left or right
-// of its own box, else those of its ends alone. At a corner a name would be read as
-// that of the next box.
-func (g *ground) rowNames(homes *claims, row []*spot, f font) {
-	const sides, besides = 4, 2
-	for side := range sides {
-		if g.named(homes, row, f, side, side+1) {
-			return
-		}
-	}
-	if !g.named(homes, row, f, 0, besides) {
-		for _, s := range []*spot{row[0], row[len(row)-1]} {
-			g.named(homes, []*spot{s}, f, 0, 2*sides)
-		}
-	}
-}
-
-// named writes the names of all boxes of a row at one of their places from the
-// first to the last, or none.
-func (g *ground) named(homes *claims, row []*spot, f font, first, last int) bool {
-	var boxes []scene.Area
-	for _, s := range row {
-		w := g.width(s.Letter, f)
-		places := nearest(homes, s, w, f.size, around(s.at, s.lid/2, w)[first:last])
-		i := slices.IndexFunc(places, func(c scene.Point) bool {
-			box := nameBox(c, w, f)
-			return g.free(box) && !slices.ContainsFunc(boxes, box.Overlaps)
-		})
-		if i < 0 {
-			return false
-		}
-		boxes = append(boxes, nameBox(places[i], w, f))
-	}
-	for i, s := range row {
-		g.take(boxes[i])
-		g.centre(boxes[i].Centre().X, boxes[i].Y+f.size*0.78, s.Letter, f)
-	}
-	return true
 }
 
 // nameBox is what a name w wide keeps free about the middle of its baseline.

@@ -39,12 +39,33 @@ const (
 // stands draws the stands in sight with their lids and gives them.
 func (g *ground) stands() []spot {
 	most := g.mostLid()
+	g.sizeAlike(most)
 	if g.leastLid(g.stand, most) < mapLidFull {
 		most, g.hollow = min(most, mapLidFull-0.5), true
+		g.sizeAlike(most)
 	}
 	spots := g.inSight(most)
 	g.put(spots)
 	return spots
+}
+
+// letterRoom is how much of its room a small lid of a stand of four has, so that the letter
+// of the stand has some beside it.
+const letterRoom = 0.9
+
+// sizeAlike makes all lids of a kind alike, of a size at most; where stands come closer
+// than that their lids are smaller.
+func (g *ground) sizeAlike(most float64) {
+	room := func(s *state.Standing) float64 {
+		return lidSize(s, g.camera.Length(s.Apart), g.camera.Length(state.PlaceApart), most)
+	}
+	var sizes [kindsOfStand]float64
+	for k := range sizes {
+		if sizes[k] = alikeLids(g.stand, k, room); k == kindOfFour && sizes[k] < mapLidFull {
+			sizes[k] = min(sizes[k], max(mapLidLeast, sizes[k]*letterRoom))
+		}
+	}
+	g.sized = func(s *state.Standing) float64 { return min(sizes[kindOf(s)], room(s)) }
 }
 
 // inSight are the stands in sight, with lids of a size at most.
@@ -87,14 +108,7 @@ func (g *ground) leastLid(all []state.Standing, most float64) float64 {
 	return least
 }
 
-func (g *ground) lidOn(s *state.Standing, most float64) float64 {
-	if g.sized != nil {
-		if lid, ok := g.sized(s); ok {
-			return lid
-		}
-	}
-	return lidSize(s, g.camera.Length(s.Apart), g.camera.Length(state.PlaceApart), most)
-}
+func (g *ground) lidOn(s *state.Standing, most float64) float64 { return min(g.sized(s), most) }
 
 // nucs draws the nucs of the stands, n of them: first the frames of those chosen,
 // so that they cover no neighbour, then the lids.
@@ -194,7 +208,7 @@ func (g *ground) cell(n *state.Nuc, a scene.Area, tag scene.Tag, faded bool) sce
 
 // mostLid is the largest a lid gets at this zoom.
 func (g *ground) mostLid() float64 {
-	zoom := g.camera.Scale / scene.Fit(g.r.Sight(g.yard.Yard), g.frame).Scale
+	zoom := g.camera.Scale / scene.Fit(g.r.Sight(g.yard.Yard), g.s.NoBand(g.frame)).Scale
 	return min(max(mapLid*math.Sqrt(zoom), mapLidFull), mapLidMost)
 }
 
