@@ -1,6 +1,7 @@
 package siting
 
 import (
+	"fmt"
 	"math/rand/v2"
 
 	"lidmark/domain/book"
@@ -10,14 +11,40 @@ import (
 // Singles are single boxes that are to be added, each on a stand of its own with an id
 // and a letter as given in turn. A virgin is to fly from each, and each has a queen
 // where a stranger comes, as in [yard.Layout.Full].
-func Singles(many int, name func() (book.StandID, string)) (stands []yard.Stand) {
-	for range many {
-		s := yard.Stand{Places: 1}
+func Singles(many int, name func() (book.StandID, string)) []yard.Stand {
+	return Stands(many, 1, name)
+}
+
+// Stands are so many boxes that are to be added as [Singles] are, with at most each of
+// them on a stand, where they face outwards.
+func Stands(many, each int, name func() (book.StandID, string)) (stands []yard.Stand) {
+	for ; many > 0; many -= each {
+		s := yard.Stand{Places: each}
 		s.ID, s.Letter = name()
-		s.Nucs = []yard.Nuc{{Name: s.Letter, Place: 1, Virgins: 1, Queenright: 1}}
+		for place := 1; place <= min(each, many); place++ {
+			n := yard.Nuc{Name: s.Letter, Place: place, Virgins: 1, Queenright: 1}
+			if each > 1 {
+				n.Name, n.Bearing = fmt.Sprintf("%s-%d", s.Letter, place), s.FreeSides(place)[0]
+			}
+			s.Nucs = append(s.Nucs, n)
+		}
 		stands = append(stands, s)
 	}
 	return stands
+}
+
+// OnAStand is how many boxes most stands of a layout have; 1 where none has any.
+func OnAStand(l yard.Layout) int {
+	best, stands := 1, map[int]int{}
+	for i := range l.Stands {
+		if n := len(l.Stands[i].Nucs); n > 0 {
+			stands[n]++
+			if most := stands[best]; stands[n] > most || stands[n] == most && n > best {
+				best = n
+			}
+		}
+	}
+	return best
 }
 
 // placesTried is how many places are looked at for a stand that is added.

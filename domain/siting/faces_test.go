@@ -2,6 +2,7 @@ package siting_test
 
 import (
 	"fmt"
+	"math"
 	"strings"
 	"testing"
 
@@ -101,3 +102,45 @@ func TestBoxesTurnedOnTheirPlacesAreTold(t *testing.T) {
 		}
 	}
 }
+
+// Of more boxes as many stand on a stand as most stands have, one where there is none; no
+// box of a stand that is added stands under a tree, beside the vehicle or in water, though
+// that is most of the ground.
+func TestMoreBoxesStandAsTheOthersWhereTheyMay(t *testing.T) {
+	g := yard.Ground{Features: []book.FeatureDrawn{
+		{What: book.Boundary, Points: []book.Point{at(0, 0), at(24, 0), at(24, 24), at(0, 24)}},
+		{What: book.Tree, Points: []book.Point{at(8, 8)}, Width: 8, Height: 6},
+		{What: book.VehicleSpot, Points: []book.Point{at(16, 16)}},
+		{What: book.Water, Points: []book.Point{at(0, 18), at(24, 18)}, Width: 1},
+	}}
+	l := fours(2, true)
+	l.Stands[0].At, l.Stands[1].At = at(8, 8), at(18, 5) // one stands under the tree, and may
+	if siting.OnAStand(l) != 4 || siting.OnAStand(yard.Layout{}) != 1 {
+		t.Fatalf("%d boxes on a stand, %d where there is none", siting.OnAStand(l), siting.OnAStand(yard.Layout{}))
+	}
+	k := 0
+	more := siting.Stands(10, siting.OnAStand(l), func() (book.StandID, string) {
+		k++
+		return id(fmt.Sprint("new", k)), fmt.Sprint("S", k)
+	})
+	if len(more) != 3 || len(more[2].Nucs) != 2 || more[2].Places != 4 {
+		t.Fatalf("ten boxes by fours are %+v", more)
+	}
+	task := siting.Adding(l, more, nil, g, usual)
+	task.Tries = 4000
+	f := search(t, task)
+	if f.Layout.Stands[0].At != l.Stands[0].At {
+		t.Error("the stand under the tree was carried")
+	}
+	for _, s := range f.Layout.Stands[2:] {
+		for _, n := range s.Nucs {
+			p := s.On(n.Place, yard.SpacingOf(usual))
+			if math.Hypot(p.X-8, p.Y-8) < 4.125 || math.Hypot(p.X-16, p.Y-16) < 2 || math.Abs(p.Y-18) < 0.625 || !inside(p) {
+				t.Errorf("%s stands at %v", n.Name, p)
+			}
+		}
+	}
+}
+
+// inside: the boundary of 24 by 24 m, with the setback of 3 m.
+func inside(p book.Point) bool { return p.X >= 3 && p.X <= 21 && p.Y >= 3 && p.Y <= 21 }

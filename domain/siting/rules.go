@@ -1,12 +1,17 @@
 package siting
 
-import "lidmark/domain/book"
+import (
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/yard"
+)
 
 // fits tells whether a stand may stand as it does: where it was put there is room, and
 // no box of it is nearer to one of another stand than may be, or than it was.
 func (t *trial) fits(stand int) bool {
 	s := &t.layout.Stands[stand]
-	if t.faults[stand].NoRoom > 0 && !t.stayed(stand, s.At) {
+	if !t.stayed(stand, s.At) && (t.faults[stand].NoRoom > 0 || !t.open(s)) {
 		return false
 	}
 	ok := true
@@ -20,6 +25,11 @@ func (t *trial) fits(stand int) bool {
 		})
 	}
 	return ok
+}
+
+// open tells whether all boxes of a stand may be put where they are.
+func (t *trial) open(s *yard.Stand) bool {
+	return t.task.Open == nil || !slices.ContainsFunc(s.Nucs, func(n yard.Nuc) bool { return !t.task.Open(s.On(n.Place, t.apart)) })
 }
 
 // roomy tells whether a stand may be put at a point; where it was it may stay.

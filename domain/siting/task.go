@@ -20,6 +20,7 @@ type Task struct {
 	Move  bool      // stands may be carried
 
 	Room      func(book.Point) bool // where the middle of a stand may be put; nil: anywhere
+	Open      func(book.Point) bool // where a box of a stand may be put that did not stand there; nil: anywhere
 	Wind      yard.Wind             // a front that faces it without shelter stands badly
 	Low, High book.Point            // corners of the ground on which places are looked for
 	Apart     float64               // m between boxes of different stands, so that somebody can walk there
@@ -68,9 +69,9 @@ func Adding(l yard.Layout, more []yard.Stand, marks []Stock, g yard.Ground, n pr
 const triesUsual = 2000
 
 func task(l yard.Layout, g yard.Ground, n practice.Numbers) Task {
-	room := g.Room(n)
+	room, open := g.Room(n), g.Open(n)
 	t := Task{
-		Layout: l, Room: room.Has, Wind: g.Breeze(n), Apart: n.Get(practice.WalkwayLeast) + n.Get(practice.BoxWide),
+		Layout: l, Room: room.Has, Open: open.Has, Wind: g.Breeze(n), Apart: n.Get(practice.WalkwayLeast) + n.Get(practice.BoxWide),
 		Prices: PricesOf(n), Least: n.Get(practice.LayoutPays), Tries: triesUsual * max(1, l.Nucs()),
 	}
 	low, high, drawn := room.Bounds()

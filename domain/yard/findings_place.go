@@ -25,15 +25,22 @@ func (j *judge) taken(i int, find finds) {
 	if other := j.lappedBy(i, at, wide); other != "" {
 		find(OnAnother, other, 0, 0)
 	}
-	for _, k := range []struct {
-		what book.FeatureKind
-		name string
-	}{{book.Hedge, "a hedge"}, {book.Wall, "a wall"}, {book.Water, "water"}, {book.Dwelling, "a house"}} {
-		if j.lies(at, k.what, 0.9*wide/2) { // boxes may touch
+	for _, k := range solid {
+		if j.lies(at, k.what, j.touching()) {
 			find(OnFeature, k.name, 0, 0)
 		}
 	}
 }
+
+// solid is in what no box can stand.
+var solid = []struct {
+	what book.FeatureKind
+	name string
+}{{book.Hedge, "a hedge"}, {book.Wall, "a wall"}, {book.Water, "water"}, {book.Dwelling, "a house"}}
+
+// touching is how far in metres the middle of a box is from what it just touches, which
+// it may.
+func (j *judge) touching() float64 { return 0.9 * j.numbers.Get(practice.BoxWide) / 2 }
 
 // lappedBy is the letter of a stand whose boxes stand in those of another; "" for none.
 func (j *judge) lappedBy(stand int, at []book.Point, wide float64) (letter string) {

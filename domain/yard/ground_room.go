@@ -49,6 +49,23 @@ func (g *Ground) Room(n practice.Numbers) Room {
 	return r
 }
 
+// besideVehicle is how many metres boxes are kept from where the vehicle stands: half of
+// its width and a door that opens; common practice, no source.
+const besideVehicle = 2.0
+
+// Open is where on the ground a box is put that does not stand there yet: where there is
+// [Ground.Room], under no tree and clear of where the vehicle stands.
+func (g *Ground) Open(n practice.Numbers) Room {
+	r := g.Room(n)
+	for _, s := range g.shapes(book.Tree) {
+		r.clear = append(r.clear, clearing{s, n.Get(practice.BoxWide) / 2})
+	}
+	for _, s := range g.shapes(book.VehicleSpot) {
+		r.clear = append(r.clear, clearing{s, besideVehicle})
+	}
+	return r
+}
+
 // Has tells whether a box may be put at a point.
 func (r Room) Has(at book.Point) bool {
 	p := of(at)

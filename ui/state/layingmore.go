@@ -34,14 +34,17 @@ func (s State) MoreCount() (n int, ok bool) {
 // MoreRight tells whether what stands in that field is a number of boxes.
 func (s State) MoreRight() bool { _, ok := s.MoreCount(); return ok }
 
-// moreBoxes are stands of a single new box each, from which a virgin is to fly.
+// moreBoxes are stands of new boxes, as many on each as most stands have, from each of which
+// a virgin is to fly.
 func (s State) moreBoxes() (State, []yard.Stand) {
 	count, _ := s.MoreCount()
 	s.Pen.IDs.Deed()
 	ids, letters := s.Pen.IDs, s.Laying.freeLetters()
-	more := siting.Singles(count, func() (book.StandID, string) { return book.StandID(ids.Next()), letters() })
+	more := siting.Stands(count, siting.OnAStand(s.Laying.Try), func() (book.StandID, string) { return book.StandID(ids.Next()), letters() })
 	for i := range more {
-		more[i].Nucs[0].ID = book.NucID(ids.Next())
+		for k := range more[i].Nucs {
+			more[i].Nucs[k].ID = book.NucID(ids.Next())
+		}
 	}
 	s.Pen.IDs = ids
 	return s, more
