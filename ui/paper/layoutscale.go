@@ -24,7 +24,8 @@ func (b *box) w() float64 { return b.high.X - b.low.X }
 func (b *box) h() float64 { return b.high.Y - b.low.Y }
 
 // extent is the ground that the plan shows: all stands as they stand and will, the
-// boundary, the points of the tapes, and of what else is drawn what lies near.
+// boundary, the points of the tapes, and of what else is drawn what lies near, as wide as
+// it is.
 func (d *layoutSheet) extent() box {
 	const margin, near = 0.8, 5.0 // m
 	first := d.laid.Try.Stands[0].At
@@ -54,7 +55,7 @@ func (d *layoutSheet) extent() box {
 	for _, f := range d.in.Features {
 		for _, p := range f.Points {
 			if p.X > within.low.X && p.X < within.high.X && p.Y > within.low.Y && p.Y < within.high.Y {
-				b.around(p, margin)
+				b.around(p, margin+f.Width/2)
 			}
 		}
 	}

@@ -23,6 +23,8 @@ type printed struct {
 	inks   []string // every colour told
 	frames []bar    // rectangles of thin lines, to write into
 
+	outlines []bar // rectangles of a line only
+
 	corners [][2]float64 // points through which lines go, mm
 }
 
@@ -116,6 +118,10 @@ func page(body []byte, w, h float64) printed {
 			}
 		case "w":
 			width = number(f[0]) / millimetre
+		case "S":
+			if len(f) == 6 && string(f[4]) == "re" {
+				p.outlines = append(p.outlines, bar{number(f[0]) / millimetre, h - number(f[1])/millimetre, number(f[2]) / millimetre, -number(f[3]) / millimetre})
+			}
 		case "B":
 			if thin := width > 0.2 && width < 0.36; thin && len(f) == 6 && string(f[4]) == "re" {
 				if b := (bar{number(f[0]) / millimetre, h - number(f[1])/millimetre, number(f[2]) / millimetre, -number(f[3]) / millimetre}); b.w > 6 {
