@@ -65,21 +65,15 @@ func (p CourseParts) Percent(of CoursePart) int { return percent(p[of]) }
 func (p CourseParts) Shown(of CoursePart) bool { return p.Percent(of) > 0 }
 
 // Drawn are the parts as a strip shows them in which a part has at least a share of its
-// width: what is less stands together at the end as the rest, or with the greatest part
-// where it is no more than that itself. Parts and rest sum to what the parts did.
-func (p CourseParts) Drawn(least float64) (parts CourseParts, rest float64) {
+// width: what is less stands with the greatest. They sum to what the parts did.
+func (p CourseParts) Drawn(least float64) (parts CourseParts) {
 	for i, share := range p {
-		if share >= least {
-			parts[i] = share
-		} else {
-			rest += share
+		if share < least {
+			i = int(p.Most())
 		}
+		parts[i] += share
 	}
-	if rest < least {
-		parts[p.Most()] += rest
-		rest = 0
-	}
-	return parts, rest
+	return parts
 }
 
 // Most is the most probable part.

@@ -43,23 +43,18 @@ func (l partLook) in(a scene.Area) scene.Rect {
 // be all outline.
 const partLeast = 5.0
 
-// partsStrip draws chances as a strip. What is too little to be seen stands together at
-// its end, in no colour.
+// partsStrip draws chances as a strip. What is too little to be seen stands with the
+// greatest part: its word says how much it is.
 func (p *sheet) partsStrip(a scene.Area, parts state.CourseParts) {
-	drawn, rest := parts.Drawn(partLeast / a.W)
 	x := a.X
-	part := func(share float64, look scene.Rect) {
+	for i, share := range parts.Drawn(partLeast / a.W) {
 		if share > 0 {
-			look.Area = scene.Area{X: x, Y: a.Y, W: share * a.W, H: a.H}
-			look.Stroke = stroke(scene.Ink, 1)
-			p.add(look)
-			x += look.W
+			part := partLooks[i].in(scene.Area{X: x, Y: a.Y, W: share * a.W, H: a.H})
+			part.Stroke = stroke(scene.Ink, 1)
+			p.add(part)
+			x += part.W
 		}
 	}
-	for i, share := range drawn {
-		part(share, partLooks[i].in(a))
-	}
-	part(rest, scene.Rect{Fill: scene.Rule})
 }
 
 // swatch draws a part's look in a small square.

@@ -117,3 +117,36 @@ func TestReasonsAreWhole(t *testing.T) {
 		}
 	}
 }
+
+// TestWhatIsDueHasItsDay: on days ahead too, each work in the table has its day, and its
+// words are not cut.
+func TestWhatIsDueHasItsDay(t *testing.T) {
+	for _, c := range [][3]float64{{1200, 4000, 1}, {1280, 4000, 1}, {1280, 4000, 1.5}, {1920, 4000, 1}} {
+		s := open(t)
+		s.Room, s.Pane, s.Width, s.Height, s.Text = state.Yard, state.Table, c[0], c[1], c[2]
+		for day := range 22 {
+			main := s.Layout().Main
+			from, to, works, days := 0.0, 0.0, 0, 0
+			for _, w := range texts(t, window(s), s.Size()) {
+				switch head := w.At.Y == main.Y+60; {
+				case !main.Contains(w.At):
+				case head && w.Text.Text == "due":
+					from = w.At.X
+				case head && strings.HasPrefix(w.Text.Text, "days"):
+					to = w.box.Right() - 10
+				case head || from == 0 || w.At.X < from:
+				case w.At.X == from:
+					if works++; strings.HasSuffix(w.Text.Text, "…") {
+						t.Errorf("%v day %d: %q", c, day, w.Text.Text)
+					}
+				case w.At.X < to && slices.Contains([]string{"Apr", "May", "Jun", "Jul"}, w.Text.Text[max(0, len(w.Text.Text)-3):]):
+					days++
+				}
+			}
+			if works < 20 || days != works {
+				t.Errorf("%v day %d: %d works have %d days", c, day, works, days)
+			}
+			s = pressed(s, ".")
+		}
+	}
+}

@@ -93,24 +93,44 @@ func (t *tableDraw) seen(n *state.Nuc, a scene.Area) {
 	t.say(a, t.whole(day+strings.TrimPrefix(said, " "), ink2(13), a.W-10), ink2(13))
 }
 
-// due writes the work that comes first and its day, where both have room: the best
-// one, or, past due, the last one.
+// due writes the work that comes first and its day: the best one, or, past due, the last
+// one. Where both have no room the words are short.
 func (t *tableDraw) due(n *state.Nuc, a scene.Area) {
 	if n.Due == nil {
 		return
 	}
-	day := shortDay(n.DueDay)
+	days := []string{shortDay(n.DueDay)}
 	switch {
 	case n.PastDue() > 0:
-		day = shortDay(t.r.DayOf(n.Due.By))
+		days[0] = shortDay(t.r.DayOf(n.Due.By))
 	case n.DueDay < t.r.Day:
-		day = "since " + day
+		days = []string{"since " + days[0], days[0]}
 	}
-	word, y, end := n.Due.Act.String(), a.Y+a.H/2+5, a.Right()-4
-	if a.X+t.width(word, ink(13))+8 <= a.Right()-8-t.width(day, ink2(13)) {
-		end = t.right(a.Right()-8, y, day, ink2(13)) - 8
+	const apart = 8.0
+	y, to := a.Y+a.H/2+5, a.Right()-apart
+	for i, day := range days {
+		room := to - t.width(day, ink2(13)) - apart - a.X
+		said := t.firstFitting(room, actWords(n.Due.Act)...)
+		if i == len(days)-1 || t.width(said, ink(13)) <= room {
+			t.fit(a.X, y, said, ink(13), a.X+room)
+			t.right(to, y, day, ink2(13))
+			return
+		}
 	}
-	t.fit(a.X, y, word, ink(13), end)
+}
+
+// actWords say what is to be done, in ever fewer words.
+func actWords(act rules.Act) []string {
+	word := act.String()
+	fewer := strings.NewReplacer("look for capped", "capped", "the ", "", "own ", "", "coming ", "").Replace(word)
+	least, ok := map[rules.Act]string{
+		rules.ActLookForEggs: "for eggs", rules.ActBreakDownCells: "break down", rules.ActNarrowEntrance: "narrow", rules.ActTakeOutQueen: "take her out", rules.ActCollectCells: "collect cells",
+		rules.ActOpenEntrance: "open", rules.ActMakeReady: "make ready", rules.ActKeep: "keep",
+	}[act]
+	if !ok {
+		least = fewer
+	}
+	return []string{word, fewer, least}
 }
 
 func (t *tableDraw) days(n *state.Nuc, a scene.Area) {
