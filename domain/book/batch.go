@@ -205,6 +205,9 @@ func (b *Batch) takeCells(e *Entry) {
 	case EmergedCounted:
 		b.Out += f.Out
 		b.Dead += f.Dead
+		if f.Out > 0 && b.Walking.IsZero() {
+			b.Walking = e.At
+		}
 	case Dropped:
 		if f.What == Cells {
 			b.Lost += f.Count

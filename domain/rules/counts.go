@@ -3,6 +3,7 @@ package rules
 import (
 	"cmp"
 	"fmt"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -66,6 +67,9 @@ func (p *pass) lostBatch(b *batchCase) {
 		return
 	}
 	half := p.course.Emerges(b.Batch.Batch)
+	if b.stale && p.nucsSeen(b, half) {
+		return // nobody is in those cells any more, and what came of the others is known
+	}
 	f := Finding{
 		Rule: Counts, Severity: Pressing, Of: b.Batch.Batch.Subject(), Act: ActCountAgain, Amount: float64(b.left),
 		Since: half, From: half, Best: half, By: p.endOfDay(b.yard, half),
@@ -75,6 +79,19 @@ func (p *pass) lostBatch(b *batchCase) {
 		Sure: sureCalendar, Used: []practice.Key{practice.QueenEmerges, practice.GraceOfFirstVirgin},
 	}
 	p.note(b.yard, f)
+}
+
+// nucsSeen tells whether each nuc that was given of a batch was looked into since an
+// instant, or is in another life; false where none was given any.
+func (p *pass) nucsSeen(b *batchCase, since time.Time) bool {
+	for _, g := range b.Given {
+		n := p.view.Nuc(g.Nuc)
+		l, looked := n.LastLook()
+		if n.Condition() != book.Empty && !g.At.Before(n.MadeUp) && (!looked || l.At.Instant.Before(since)) {
+			return false
+		}
+	}
+	return len(b.Given) > 0
 }
 
 // twice: offered as one strike.

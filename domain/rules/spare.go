@@ -62,6 +62,9 @@ func (n *nucCase) spareCell(f *Finding) {
 	}
 	f.Amount, f.Also = 1, []book.Subject{b.Batch.Batch.Subject()}
 	f.From, f.Best, f.By, f.Hard = n.holds.NoEggsOn, b.best, b.hard, true
+	if looked := n.holds.NoEggsOn; looked.After(b.hard) { // nothing is past due before it was known
+		f.Best, f.By, f.Hard = looked, looked, false
+	}
 	f.Why += ": most probably no queen, and a cell is to spare"
 	f.Used = append(f.Used, practice.AcceptCell)
 }

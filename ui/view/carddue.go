@@ -19,7 +19,10 @@ func (c *cardDraw) dueField(n *state.Nuc) {
 		return
 	}
 	bold, act, day := ink(14).semi(), f.Act.String(), n.DueDay.Short()
-	if n.DueDay < c.r.Day {
+	switch days := c.r.PastDue(*f); {
+	case days > 0: // its days past due are counted from its last one
+		day = "by " + c.r.DayOf(f.By).Short()
+	case n.DueDay < c.r.Day:
 		day = "since " + day
 	}
 	if one := act + " " + day; c.width(one, bold) <= c.w-fieldNames {

@@ -7,6 +7,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/course"
+	"lidmark/domain/rules"
 	"lidmark/ui/state"
 )
 
@@ -20,6 +21,7 @@ func (c *cardDraw) nuc(n *state.Nuc) {
 	c.add(l)
 	holds, how := c.holds(n)
 	c.title(n.Name+"  "+holds, how, linked{text: c.stands(n)}, c.motherLine(n), linked{text: c.age(n)})
+	c.yardRobbed(n)
 	c.lastSeen(n)
 	c.dueField(n)
 	if !n.NeedsYou { // else why it does comes first
@@ -35,6 +37,18 @@ func (c *cardDraw) nuc(n *state.Nuc) {
 		c.foot.typed = true
 		if c.foot.shut == "" && c.s.Typed(c.s.CardField()) != "" {
 			c.foot.said = 2
+		}
+	}
+}
+
+// yardRobbed writes of robbers in the nuc's yard before all else: no work of its own is
+// done while they are about.
+func (c *cardDraw) yardRobbed(n *state.Nuc) {
+	yard := n.Yard.Subject()
+	for _, f := range c.r.About(yard) {
+		if f.Rule == rules.BeingRobbed && f.Of == yard {
+			c.finding(f)
+			c.y += 4
 		}
 	}
 }
