@@ -9,6 +9,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/founding"
+	"lidmark/domain/yard"
 )
 
 func addBoxes(a *app) *cobra.Command {
@@ -36,6 +37,9 @@ func addBoxes(a *app) *cobra.Command {
 			return err
 		}
 		d.line("added: %s in %s", strings.Join(args, ", "), y.Name)
+		for _, words := range yard.Misplaced(yard.OfFacts(facts), yard.GroundOf(y), f.View.Numbers()) {
+			d.line("  mind: %s", words)
+		}
 		return nil
 	})
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")

@@ -22,6 +22,7 @@ type Answers struct {
 	s     State
 	ids   book.IDs
 	minds []string
+	back  []string // what is read back in place of the facts, where they are too many to be read
 	loses bool // one of them is a loss
 }
 

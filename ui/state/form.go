@@ -131,6 +131,9 @@ func (s State) FormSays() (says FormSays) {
 			says.Refused = true
 		}
 	}
+	if a.back != nil {
+		says.Back = a.back
+	}
 	says.Minds = slices.Concat(a.minds, against.words())
 	return says
 }

@@ -53,9 +53,9 @@ func noLayout(s State) string {
 func (s State) toLayout() State {
 	y := s.MapYard()
 	s = s.entered(Yard)
-	if s.Laying == nil || s.Laying.Yard != y {
+	if s.Laying == nil || s.Laying.Yard != y || s.Laying.empty() {
 		s = s.laidAside()
-		if s.Laying = s.Laid[y]; s.Laying == nil {
+		if s.Laying = s.Laid[y]; s.Laying.empty() {
 			s.Laying = s.tryOf(y)
 		}
 	}

@@ -39,6 +39,12 @@ func (s State) laidAside() State {
 	return s
 }
 
+// empty tells whether nothing stands in a try-out and nothing was done in it: it is then
+// as if it had never been begun.
+func (l *Laying) empty() bool {
+	return l == nil || len(l.Try.Stands)+len(l.past)+len(l.ahead) == 0 && l.ID.IsZero()
+}
+
 // triesUnkept are the try-outs that the book does not have as they are, by yard.
 func (s State) triesUnkept() (all []book.LayoutTried) {
 	for _, l := range s.laidAside().Laid {

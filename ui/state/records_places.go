@@ -2,11 +2,15 @@ package state
 
 import (
 	"cmp"
+	"fmt"
+	"slices"
 	"strconv"
+	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/founding"
+	"lidmark/domain/yard"
 )
 
 // Where a nuc stands and what it is.
@@ -127,8 +131,34 @@ func boxesAdded(_ State, a *Answers) []book.Fact {
 	facts, err := row.Facts(&a.ids, a.Yard(), a.View)
 	if err != nil {
 		a.Wrong("names", "%v", err)
+		return nil
+	}
+	a.back = boxesBack(facts)
+	for _, words := range yard.Misplaced(yard.OfFacts(facts), yard.GroundOf(a.View.Yard(a.Yard())), a.View.Numbers()) {
+		a.Mind("%s", words)
 	}
 	return facts
+}
+
+// boxesBack reads boxes that are added back: how many nucs on which stands.
+func boxesBack(facts []book.Fact) []string {
+	nucs, built, letters := 0, 0, []string{}
+	for _, f := range facts {
+		switch f := f.(type) {
+		case book.BoxBuilt:
+			built++
+		case book.NucNamed:
+			nucs++
+			if letter := strings.TrimRight(f.Name, "0123456789"); !slices.Contains(letters, letter) {
+				letters = append(letters, letter)
+			}
+		}
+	}
+	words := counted(nucs, "nuc")
+	if built < nucs {
+		words += " in " + boxes(built)
+	}
+	return []string{fmt.Sprintf("%s on %s: %s", words, counted(len(letters), "stand"), inRuns(letters))}
 }
 
 func askYard(s State) []Ask {
