@@ -31,7 +31,7 @@ func (p *pass) virginsTime(n *nucCase) {
 	f := Finding{
 		Rule: VirginsTime, Of: n.subject(), Since: n.holds.Emerged,
 		What: fmt.Sprintf("%s old and not seen laying", count(n.holds.Age, "day")),
-		Why:  fmt.Sprintf("emerged %s; queens mate within about three weeks, from %s it is too late", out.Short(), n.yard.day(n.holds.TooLateAt).Short()),
+		Why:  fmt.Sprintf("emerged %s; late from %d days, too late to mate from %d (%s)", out.Short(), p.days(practice.VirginLate), p.days(practice.VirginTooLate), n.yard.day(n.holds.TooLateAt).Short()),
 		Do:   "Look, then leave her or give a new cell",
 		Sure: sureCalendar,
 		Used: []practice.Key{practice.VirginWatch, practice.VirginLate, practice.VirginTooLate},
