@@ -23,7 +23,7 @@ type Answers struct {
 	ids   book.IDs
 	minds []string
 	back  []string // what is read back in place of the facts, where they are too many to be read
-	loses bool // one of them is a loss
+	loses bool     // one of them is a loss
 }
 
 // Mind notes what the keeper should know before it is written; it does not keep

@@ -33,7 +33,9 @@ func TestAnEmptyTryOutBeginsFromTheYard(t *testing.T) {
 	if len(says.Back) != 1 || says.Back[0] != "8 nucs on 2 stands: A, B" {
 		t.Errorf("read back: %q", says.Back)
 	}
-	if !slices.ContainsFunc(says.Minds, func(s string) bool { return strings.Contains(s, "in water: B") || strings.Contains(s, "outside the boundary: B") }) {
+	if !slices.ContainsFunc(says.Minds, func(s string) bool {
+		return strings.Contains(s, "in water: B") || strings.Contains(s, "outside the boundary: B")
+	}) {
 		t.Errorf("minded: %q; stands %+v", says.Minds, says.Facts)
 	}
 	w.kept()
