@@ -52,8 +52,9 @@ type Holding struct {
 	Given     calendar.Moment // when the cell or queen was given
 	Batch     BatchID
 	Queen     QueenID
-	Emerged   time.Time // when she walked, if that was seen or is known otherwise
-	FirstEggs calendar.Moment
+	Emerged   time.Time       // when she walked, if that was seen or is known otherwise
+	FirstEggs calendar.Moment // her first eggs, at the latest: when eggs were seen, or so long before her brood was
+	EggsBy    Brooded         // the brood that dates FirstEggs; the zero Brooded: eggs were seen then
 	Descent   Descent
 }
 

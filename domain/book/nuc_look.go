@@ -67,9 +67,9 @@ func (n *nucFold) sawQueen(l Look) {
 	case l.DroneBrood && !l.Brood.Some():
 		n.become(DroneLayer, l.At)
 	case n.herBrood(l):
-		n.lays(GoodBrood, l.At)
+		n.lays(GoodBrood, l)
 	case n.herEggs(l):
-		n.lays(Laying, l.At)
+		n.lays(Laying, l)
 	case l.Queen == VirginSeen:
 		n.become(Virgin, l.At)
 	case l.Queen == QueenSeen:
@@ -148,16 +148,17 @@ func (n *nucFold) become(c Condition, at calendar.Moment) {
 	n.Holds.Condition, n.Holds.Since = c, at
 }
 
-func (n *nucFold) lays(c Condition, at calendar.Moment) {
-	if n.Holds.FirstEggs.IsZero() {
-		n.Holds.FirstEggs = at
-		n.Holds.Descent = n.descent(at.Instant)
+func (n *nucFold) lays(c Condition, l Look) {
+	first := n.Holds.FirstEggs.IsZero()
+	n.dateEggs(l)
+	if first {
+		n.Holds.Descent = n.descent(n.Holds.FirstEggs.Instant)
 	}
 	n.Queenless = calendar.Moment{}
 	if n.Holds.Condition == GoodBrood {
 		c = GoodBrood
 	}
-	n.become(c, at)
+	n.become(c, l.At)
 }
 
 // descent is sure when eggs came before a queen of the nuc's own raising could

@@ -88,7 +88,8 @@ func (a asked) noQueen() Presumption {
 func (a asked) laying() Presumption {
 	p := a.recorded()
 	eggs := a.day(a.nuc.Holds.FirstEggs.Instant)
-	p.Why = "laying, eggs seen " + eggs.Short()
+	seen := a.nuc.Holds.EggsSeen(a.zone)
+	p.Why = "laying, " + seen
 	a.age(&p)
 	ready := eggs + a.days(practice.ReadyAfterFirstEgg)
 	if !p.Emerged.IsZero() {
@@ -102,7 +103,7 @@ func (a asked) laying() Presumption {
 		return p
 	case a.today >= capped:
 		p.Condition, p.Seen, p.Since = book.GoodBrood, false, a.start(capped)
-		p.Why = fmt.Sprintf("good brood by the calendar, eggs seen %s", eggs.Short())
+		p.Why = "good brood by the calendar, " + seen
 	}
 	best := max(capped, eggs+a.days(practice.ReadyAfterFirstEgg))
 	a.lookOn(&p, capped, best, max(best, eggs+a.days(practice.FullBy)))

@@ -130,7 +130,7 @@ func (c *checker) reigned(id book.NucID, what string) {
 	case h.Condition == book.Empty:
 		c.refuse(n.Name+" is empty", "Make it up first")
 	case h.Condition.Queenright():
-		c.refuse(fmt.Sprintf("%s has a laying queen, eggs seen %s; %s would be lost", n.Name, c.day(h.FirstEggs.Instant, n.Yard).Short(), what),
+		c.refuse(fmt.Sprintf("%s has a laying queen, %s; %s would be lost", n.Name, h.EggsSeen(c.course.Zone(n.Yard)), what),
 			fmt.Sprintf("Catch her, then wait %g h", c.numbers.Get(practice.NoCellWithin)), practice.NoCellWithin)
 	case h.Condition == book.DroneLayer:
 		c.refuse(fmt.Sprintf("%s has a drone layer; %s would be lost", n.Name, what),

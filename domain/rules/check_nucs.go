@@ -73,7 +73,7 @@ func (i Catch) check(c *checker) {
 		return
 	}
 	if h.Condition == book.Laying {
-		c.warn(fmt.Sprintf("%s is not proven: no capped worker brood seen, eggs seen %s", n.Name, c.day(h.FirstEggs.Instant, n.Yard).Short()),
+		c.warn(fmt.Sprintf("%s is not proven: no capped worker brood seen, %s", n.Name, h.EggsSeen(c.course.Zone(n.Yard))),
 			"Look for capped worker brood from "+c.day(p.LookFrom, n.Yard).Short(), practice.EggToCappedWorkerBrood)
 	}
 	if least := c.days(practice.LeastAgeAtHandOver); !p.Emerged.IsZero() && p.Age < int(least) {

@@ -15,12 +15,11 @@ func (p *pass) lookAgain(n *nucCase) {
 	if n.Condition() != book.Laying {
 		return
 	}
-	eggs := n.yard.of(n.Holds.FirstEggs)
 	f := Finding{
 		Rule: LookAgain, Of: n.subject(), Act: ActLookForBrood, Since: n.Holds.FirstEggs.Instant,
 		From: n.holds.LookFrom, Best: n.holds.LookBest, By: n.holds.LookBy,
 		What: "not proven yet",
-		Why:  fmt.Sprintf("eggs seen %s, capped worker brood from %s", eggs.Short(), n.yard.day(n.holds.LookFrom).Short()),
+		Why:  fmt.Sprintf("%s, capped worker brood from %s", n.Holds.EggsSeen(n.yard.zone), n.yard.day(n.holds.LookFrom).Short()),
 		Do:   "Look for capped worker brood",
 		Sure: sureCalendar,
 		Used: []practice.Key{practice.EggToCappedWorkerBrood, practice.ReadyAfterFirstEgg},
@@ -36,7 +35,7 @@ func (p *pass) ready(n *nucCase) {
 	if n.Condition() != book.GoodBrood || n.holds.ReadyAt.IsZero() {
 		return
 	}
-	why := "capped worker brood seen " + n.yard.of(n.Holds.Since).Short()
+	why := n.proven()
 	if !n.holds.Emerged.IsZero() {
 		why += fmt.Sprintf(", %s old", count(n.holds.Age, "day"))
 	}
@@ -67,6 +66,20 @@ func (p *pass) ready(n *nucCase) {
 		}
 	}
 	p.addTo(n, f)
+}
+
+// proven says by what a queen has proven herself, and what dates her first eggs where
+// nobody saw them.
+func (n *nucCase) proven() string {
+	h := n.Holds
+	switch seen := "capped worker brood seen " + n.yard.of(h.Since).Short(); {
+	case h.EggsBy == (book.Brooded{}):
+		return seen
+	case h.EggsBy.Capped && h.EggsBy.Seen == h.Since:
+		return h.EggsSeen(n.yard.zone)
+	default:
+		return seen + ", " + h.EggsSeen(n.yard.zone)
+	}
 }
 
 // canBeCaught tells whether a nuc's queen is ready and may leave its yard.

@@ -85,7 +85,7 @@ func virginInstead(v *book.View, n *book.Nuc, f book.Looked, now book.Condition)
 	hers := f
 	hers.Queen = book.QueenSeen
 	return Question{
-		Asks: fmt.Sprintf("%s: a virgin was seen; the book has a laying queen there, eggs seen %s. Which is right?", n.Name, n.Holds.FirstEggs.Day(v.Zone()).Short()),
+		Asks: fmt.Sprintf("%s: a virgin was seen; the book has a laying queen there, %s. Which is right?", n.Name, n.Holds.EggsSeen(v.Zone())),
 		Answers: []Answer{
 			{Key: "1", Words: "the laying queen is gone, not known when", Before: []book.Fact{book.QueenGone{Nuc: f.Nuc}}},
 			{Key: "2", Words: "it is the laying queen", Instead: []book.Fact{hers}},

@@ -55,11 +55,19 @@ func (p *pass) begunLate(n *nucCase, f *Finding) {
 		return
 	}
 	age := int(first.Sub(n.holds.Emerged).Hours() / 24)
-	f.Why += fmt.Sprintf("; she began late, first eggs seen at %s, and from %d it is too late to mate: doubtful", count(age, "day"), p.numbers.Days(practice.VirginTooLate))
+	f.Why += fmt.Sprintf("; she began late, first eggs %s at %s, and from %d it is too late to mate: doubtful", howDated(n.Holds.EggsBy), count(age, "day"), p.numbers.Days(practice.VirginTooLate))
 	if n.Holds.Condition == book.Laying {
 		f.Do += ": see good brood before you trust her"
 	}
 	f.Used = append(f.Used, practice.VirginTooLate)
+}
+
+// howDated tells first eggs that were seen from those that brood dates.
+func howDated(by book.Brooded) string {
+	if by == (book.Brooded{}) {
+		return "seen"
+	}
+	return "by her brood"
 }
 
 // lookedTooLate: a look that found no eggs when it was too late to mate has
