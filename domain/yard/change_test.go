@@ -102,3 +102,29 @@ func TestWhatWasNeverSetUpIsNotCarried(t *testing.T) {
 		t.Error("a yard with a nuc that was made up is not set up yet")
 	}
 }
+
+// Of a yard in which nothing is set up all stands are to be set up once anything is
+// changed, also those that stay where they were drawn; a step of the try-out is told as it
+// is.
+func TestAllOfANewYardIsToSetUp(t *testing.T) {
+	now := yard.Layout{Stands: []yard.Stand{single("A", 0, 0, 90, yard.Mark{}), single("B", 2, 0, 90, yard.Mark{}), single("C", 4, 0, 90, yard.Mark{})}}
+	for i := range now.Stands {
+		now.Stands[i].Nucs[0].Idle = true
+	}
+	try := now.Facing(yard.Pick{booktest.Stand("A")}, 180).Moved(yard.Pick{booktest.Stand("B")}, 0, 3)
+	all := yard.ChangesOf(now, try, nil, nil)
+	if len(all) != 3 {
+		t.Fatalf("changes: %+v", all)
+	}
+	for _, c := range all {
+		if c.Was != nil || len(c.Moved()) != 0 || c.Words() != "set up stand "+c.Is.Letter {
+			t.Errorf("%s: %+v", c.Words(), c)
+		}
+	}
+	if all := yard.ChangesOf(now, now.Clone(), nil, nil); len(all) != 0 {
+		t.Errorf("nothing changed: %+v", all)
+	}
+	if steps := yard.StepsOf(now, try); len(steps) != 2 || steps[0].Words() != "turn a box on stand A" || steps[1].Words() != "carry stand B 3.0 m north" {
+		t.Errorf("steps: %+v", steps)
+	}
+}
