@@ -19,12 +19,15 @@ type crewShape struct {
 	Waits  []crewWaitShape  `json:"waits"`
 	Loss   float64          `json:"waitingLoses"`
 	Exact  bool             `json:"proven"`
+	Over   float64          `json:"overMinutes"`
+	Ring   []string         `json:"ring"` // who is free and could be asked, where nobody comes
 }
 
 // crewSheetShape is a person's day in JSON.
 type crewSheetShape struct {
 	Person  string           `json:"person"`
 	Van     int              `json:"van"`
+	From    string           `json:"from,omitempty"`
 	Free    float64          `json:"freeMinutes"`
 	Working float64          `json:"workingMinutes"`
 	Driving float64          `json:"drivingMinutes"`
@@ -98,27 +101,31 @@ func (f crewFlags) hands(v *book.View) (crew.Hands, error) {
 		away = append(away, p.Person)
 	}
 	hands := crew.HandsOf(v, v.Today(), f.vans, f.hours, away...)
-	if hands.Minutes() > 0 {
+	switch {
+	case hands.Minutes() > 0:
 		return hands, nil
+	case !v.HoursTold() && len(away) == 0:
+		return nil, fmt.Errorf("nobody's free hours are known: say with --hours how many there are, or with lidbook hours PERSON %s 8-12", v.Today())
 	}
-	day := v.Today()
-	if !v.HoursTold() {
-		return nil, fmt.Errorf("nobody's free hours are known: say with --hours how many there are, or with lidbook hours PERSON %s 8-12", day)
-	}
-	return nil, fmt.Errorf("nobody is free on %s: say otherwise with lidbook hours PERSON %s 8-12", day.Short(), day)
+	return nil, nil // nobody comes: all of it waits
 }
 
 func shapeOfCrew(v *book.View, d crew.Day) crewShape {
 	s := crewShape{
 		Day: d.On.String(), Next: stamp(d.Next, v.Zone()), Hard: round(d.Must), Sheets: []crewSheetShape{}, Waits: []crewWaitShape{},
-		Loss: thousandth(d.Loss), Exact: d.Exact,
+		Loss: thousandth(d.Loss), Exact: d.Exact, Over: round(d.Over), Ring: []string{},
 	}
 	for _, sheet := range d.Sheets {
-		one := crewSheetShape{sheet.Name, sheet.Team, sheet.Minutes, round(sheet.Working), round(sheet.Driving), []crewVisitShape{}}
+		one := crewSheetShape{sheet.Name, sheet.Van, stamp(sheet.From, v.Zone()), sheet.Minutes, round(sheet.Working), round(sheet.Driving), []crewVisitShape{}}
 		for _, visit := range sheet.Visits {
 			one.Visits = append(one.Visits, crewVisitShape{v.Yard(visit.Yard).Name, stamp(visit.Dusk, v.Zone()), crewWork(v, visit.Work)})
 		}
 		s.Sheets = append(s.Sheets, one)
+	}
+	if len(d.Sheets) == 0 {
+		for _, h := range crew.Ring(v, d.On) {
+			s.Ring = append(s.Ring, fmt.Sprintf("%s, free %s–%s", h.Name, h.From.In(v.Zone()).Format("15:04"), h.Until.In(v.Zone()).Format("15:04")))
+		}
 	}
 	for _, w := range d.Waits {
 		s.Waits = append(s.Waits, crewWaitShape{crewWork(v, []crew.Work{w})[0], thousandth(w.Price.Queens), w.Price.Why})

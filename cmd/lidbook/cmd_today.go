@@ -131,6 +131,9 @@ func (a *app) printDay(v *book.View, p rules.DayPlan) {
 	if p.Over() > 0 {
 		time += fmt.Sprintf(", %.0f min over", p.Over())
 	}
+	if p.Late > 0 {
+		time += afterThat(p.Last, v)
+	}
 	a.line("%s: %.0f min of work%s", fullDay(a.now.In(v.Zone()), p.Day), p.Minutes, time)
 	for _, f := range p.Hard {
 		a.line("Hard, by %s: %s. %s", hour(f.By, v.Zone()), f.What, f.Do)

@@ -3,15 +3,24 @@ package main
 import (
 	"cmp"
 	"fmt"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/crew"
 )
 
 func (a *app) printCrew(v *book.View, d crew.Day, s crewShape) {
-	a.line("%s: %.0f min with a hard end; somebody can come again %s", fullDay(a.now.In(v.Zone()), d.On), s.Hard, hour(d.Next, v.Zone()))
-	for _, sheet := range s.Sheets {
-		a.line("%s, van %d: %.0f min of work and %.0f of driving, of %.0f", sheet.Person, sheet.Van, sheet.Working, sheet.Driving, sheet.Free)
+	over := ""
+	if d.Over > 0 {
+		over = fmt.Sprintf(", %.0f min over%s", d.Over, afterThat(d.Last, v))
+	}
+	a.line("%s: %.0f min with a hard end%s; somebody can come again %s", fullDay(a.now.In(v.Zone()), d.On), s.Hard, over, hour(d.Next, v.Zone()))
+	if len(d.Sheets) == 0 {
+		a.line("Nobody comes: nothing is done, all of it waits")
+		a.printRing(s, d)
+	}
+	for i, sheet := range s.Sheets {
+		a.line("%s, van %d%s: %.0f min of work and %.0f of driving, of %.0f", sheet.Person, sheet.Van, fromWord(v, d.Sheets[i].From), sheet.Working, sheet.Driving, sheet.Free)
 		for _, visit := range sheet.Visits {
 			a.line("  %s%s", cmp.Or(visit.Yard, "at the desk"), prefixed(", at dusk, ", hourOf(v, visit.Dusk)))
 			var rows [][]string
@@ -26,6 +35,29 @@ func (a *app) printCrew(v *book.View, d crew.Day, s crewShape) {
 		a.line("Many yards and vans: each van takes its best one after the other, another way may cost less.")
 	}
 	a.line("Stings can kill: take a telephone along, and tell somebody where you are.")
+}
+
+// fromWord is since when somebody is there; "" where nobody told.
+func fromWord(v *book.View, t time.Time) string {
+	if t.IsZero() {
+		return ""
+	}
+	return t.In(v.Zone()).Format(", from 15:04")
+}
+
+// afterThat says that nobody is free any more.
+func afterThat(last time.Time, v *book.View) string {
+	return ": nobody is free after " + last.In(v.Zone()).Format("15:04")
+}
+
+// printRing prints whom to ring when nobody comes.
+func (a *app) printRing(s crewShape, d crew.Day) {
+	for _, who := range s.Ring {
+		a.line("  ring %s", who)
+	}
+	if len(s.Ring) == 0 {
+		a.line("  nobody has free hours on %s: say otherwise with lidbook hours PERSON %s 8-12", d.On.Short(), d.On)
+	}
 }
 
 // printWaits prints what waits: like work of one price and reason in one row.

@@ -93,7 +93,7 @@ func (c *chooser) deal() {
 		for set := range sets {
 			next[set] = best[set]
 			may := set & c.mayVisit(i)
-			for part := may; part != 0; part = (part - 1) & may {
+			for part := -may & may; part != 0; part = (part - may) & may { // a later team takes as few as will do
 				if w := best[set&^part].plus(c.alone(t, part)); w.compare(next[set]) > 0 {
 					next[set], took[i][set] = w, part
 				}

@@ -30,7 +30,8 @@ type Visit struct {
 // Sheet is a person's day.
 type Sheet struct {
 	Hand
-	Team    int // who drives together
+	Van     int // counted from 1
+	Team    int // who drives together: of a van those who have it one after the other are several
 	Visits  []Visit
 	Working float64 // minutes
 	Driving float64 // minutes
@@ -41,20 +42,26 @@ type Day struct {
 	On     calendar.Day
 	Next   time.Time // when somebody can come again
 	Sheets []Sheet
-	Waits  []Work  // what waits, dearest first
-	Loss   float64 // in queens, of all that waits
-	Must   float64 // minutes of what has a hard end, without the ways
-	Exact  bool    // no other choice costs less
+	Waits  []Work    // what waits, dearest first
+	Loss   float64   // in queens, of all that waits
+	Must   float64   // minutes of what has a hard end, without the ways
+	Exact  bool      // no other choice costs less
+	Over   float64   // minutes of what is done at dusk and waits, since nobody is free long enough then
+	Last   time.Time // until when anybody who is there is free; zero: nobody told
 }
 
 // Plan chooses what is done on a day with some hands, and deals it out to them.
 func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 	plan := j.Day(d)
-	work, rounds := workOf(j, plan)
+	price := newPricer(j, plan)
+	work, rounds := price.workOf(plan)
 	var p Problem
 	p.Teams, hands = hands.manned()
 	for i, r := range rounds {
 		s := hands.at(r, j.Course().View().Yard(r.yard).Drive)
+		if r.load || slices.ContainsFunc(work[i], func(w Work) bool { return w.Task.Findings[0].Emergency() }) {
+			s.Not = hands.later(p.Teams, s.Far)
+		}
 		for _, w := range work[i] {
 			s.Jobs = append(s.Jobs, Job{w.Minutes, w.Price.Queens, w.Hard})
 		}
@@ -64,17 +71,25 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 	if err != nil {
 		return Day{}, err
 	}
-	day := Day{On: d, Next: plan.Soon, Exact: choice.Exact}
-	for i := range rounds {
+	day := Day{On: d, Next: plan.Soon, Exact: choice.Exact, Last: hands.last()}
+	for i, r := range rounds {
 		for k, w := range work[i] {
 			if w.Hard {
 				day.Must += w.Minutes
 			}
 			if choice.Team[i][k] == 0 {
 				day.Waits = append(day.Waits, w)
-				day.Loss += w.Price.Queens
+				if !r.dusk.IsZero() && !day.Last.IsZero() {
+					day.Over += w.Minutes
+				}
 			}
 		}
+	}
+	price.leave(day.Waits)
+	for i := range day.Waits {
+		w := &day.Waits[i]
+		w.Price = price.of(w.Task, w.Of)
+		day.Loss += w.Price.Queens
 	}
 	slices.SortStableFunc(day.Waits, func(a, b Work) int { return cmp.Compare(b.Price.Queens, a.Price.Queens) })
 	day.Sheets = sheets(hands, p, choice, work, rounds)
@@ -85,6 +100,7 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 type round struct {
 	yard book.YardID
 	dusk time.Time
+	load bool // at home, before the way to robbers
 }
 
 // at is the site of a round: what waits for dusk is done by those who are free so late,
@@ -110,12 +126,31 @@ func (h Hands) at(r round, far float64) Site {
 	return s
 }
 
+// later are the teams that do not go where robbers are: they set out when another one
+// that has time for the way is there already.
+func (h Hands) later(teams []Team, far float64) []bool {
+	var first time.Time
+	may := func(i int) bool {
+		_, each := teams[i].riders(2 * far)
+		return each > 0
+	}
+	for i := range h {
+		if at := start(h[i]); may(i) && (first.IsZero() || at.Before(first)) {
+			first = at
+		}
+	}
+	not := make([]bool, len(h))
+	for i := range h {
+		not[i] = may(i) && start(h[i]).After(first)
+	}
+	return not
+}
+
 // workOf is the work of a plan, a piece for every nuc, by round in the order of the
 // route.
-func workOf(j *rules.Judged, plan rules.DayPlan) (work [][]Work, rounds []round) {
-	price := newPricer(j, plan)
+func (p *pricer) workOf(plan rules.DayPlan) (work [][]Work, rounds []round) {
 	for _, stop := range plan.Stops {
-		r := round{stop.Yard, stop.Dusk}
+		r := round{stop.Yard, stop.Dusk, stop.Load}
 		i := slices.Index(rounds, r)
 		if i < 0 {
 			i = len(rounds)
@@ -124,8 +159,7 @@ func workOf(j *rules.Judged, plan rules.DayPlan) (work [][]Work, rounds []round)
 		for _, t := range stop.Tasks {
 			for _, s := range t.Of {
 				work[i] = append(work[i], Work{
-					Task: t, Of: s, Minutes: t.Minutes / float64(len(t.Of)), Price: price.of(t, s),
-					Hard: t.Hard && t.By.Before(plan.Soon) || t.Findings[0].Emergency(),
+					Task: t, Of: s, Minutes: t.Minutes / float64(len(t.Of)), Price: p.of(t, s), Hard: p.hard(t, s),
 				})
 			}
 		}
@@ -139,7 +173,7 @@ func sheets(hands Hands, p Problem, choice Choice, work [][]Work, rounds []round
 	for team, people := range hands {
 		first := len(all)
 		for _, h := range people {
-			all = append(all, Sheet{Hand: h, Team: team + 1})
+			all = append(all, Sheet{Hand: h, Van: h.van, Team: team + 1})
 		}
 		drive := 0.0
 		for i := range rounds {

@@ -101,7 +101,7 @@ func (j *joint) with(site int, g *yardGain, most int) *joint {
 	n := min(len(j.best)+len(g.best)-1, most+1)
 	both := &joint{best: make([]worth, n), yard: g, site: site, takes: make([]int, n), rest: j}
 	for s := range both.best {
-		both.best[s], both.takes[s] = j.at(s), 0
+		both.best[s] = j.at(s).plus(g.best[0]) // what takes no time is done by who is there
 		for t := 1; t <= min(s, len(g.best)-1); t++ {
 			if w := j.at(s - t).plus(g.best[t]); w.compare(both.best[s]) > 0 {
 				both.best[s], both.takes[s] = w, t

@@ -9,18 +9,23 @@ import (
 	"lidmark/domain/calendar"
 )
 
-// Hand is a person who is there, for how many minutes, and until when.
+// Hand is a person who is there, for how many minutes, from when and until when.
 type Hand struct {
 	Person  book.PersonID
 	Name    string
 	Minutes float64
+	From    time.Time // zero: nobody told
 	Until   time.Time // zero: nobody told
+	van     int       // counted from 1
 }
 
 // after is how many minutes a person is there from an instant on, home again within.
 func (h Hand) after(t time.Time) float64 {
 	if h.Until.IsZero() {
 		return h.Minutes
+	}
+	if t.Before(h.From) {
+		t = h.From
 	}
 	return min(h.Minutes, max(0, h.Until.Sub(t).Minutes()))
 }
@@ -46,7 +51,7 @@ func HandsOf(v *book.View, d calendar.Day, vans int, hours float64, away ...book
 		if minutes > 0 && !slices.Contains(away, p.Person) {
 			h := Hand{Person: p.Person, Name: p.Name, Minutes: minutes}
 			if told {
-				_, h.Until = p.FreeOn(d).Between(d, v.Zone())
+				h.From, h.Until = p.FreeOn(d).Between(d, v.Zone())
 			}
 			all = append(all, h)
 		}
@@ -71,19 +76,49 @@ func (h Hands) Minutes() (sum float64) {
 }
 
 // manned are the teams with anybody in them, and who that is, those with most time
-// first.
+// first: of each van those who have it one after the other.
 func (h Hands) manned() (teams []Team, hands Hands) {
+	van := 0
 	for _, people := range h {
 		if len(people) == 0 {
 			continue
 		}
-		people = slices.Clone(people)
-		slices.SortStableFunc(people, func(a, b Hand) int { return cmp.Compare(b.Minutes, a.Minutes) })
-		var t Team
-		for _, hand := range people {
-			t.Minutes = append(t.Minutes, hand.Minutes)
+		van++
+		for _, shift := range shiftsOf(people) {
+			var t Team
+			for i := range shift {
+				shift[i].van = van
+				t.Minutes = append(t.Minutes, shift[i].Minutes)
+			}
+			teams, hands = append(teams, t), append(hands, shift)
 		}
-		teams, hands = append(teams, t), append(hands, people)
 	}
 	return teams, hands
 }
+
+// last is until when anybody is there; zero where nobody told.
+func (h Hands) last() (last time.Time) {
+	for _, team := range h {
+		for _, hand := range team {
+			if hand.Until.After(last) {
+				last = hand.Until
+			}
+		}
+	}
+	return last
+}
+
+// Ring are the people who are free on a day, with their hours: whom to ask when nobody
+// comes.
+func Ring(v *book.View, d calendar.Day) (all []Hand) {
+	if !v.HoursTold() {
+		return nil
+	}
+	for _, team := range HandsOf(v, d, 1, 0) {
+		all = append(all, team...)
+	}
+	return all
+}
+
+// start is when a team sets out; zero where nobody told.
+func start(people []Hand) time.Time { return people[0].From }

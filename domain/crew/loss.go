@@ -26,19 +26,21 @@ type pricer struct {
 	days    float64
 	late    map[book.BatchID]float64 // the share of the cells together that waiting costs
 	given   map[book.BatchID]int     // of the cells together, those that nucs of the plan are given
+	caged   map[book.BatchID]bool    // the cells together are collected: what no nuc is given goes into a cage
 
-	promised map[book.NucID]*book.Order // to orders due before then
+	promised map[book.NucID]handover.Served // to orders whose queens are caught before then
 }
 
 func newPricer(j *rules.Judged, plan rules.DayPlan) *pricer {
 	v := j.Course().View()
-	p := &pricer{judged: j, view: v, numbers: v.Numbers(), next: plan.Soon, late: map[book.BatchID]float64{}, given: map[book.BatchID]int{}}
+	p := &pricer{judged: j, view: v, numbers: v.Numbers(), next: plan.Soon, late: map[book.BatchID]float64{}, given: map[book.BatchID]int{}, caged: map[book.BatchID]bool{}}
 	for _, stop := range plan.Stops {
 		for _, t := range stop.Tasks {
-			for _, s := range t.Of {
-				if _, nuc := s.Nuc(); nuc && t.Act == rules.ActGiveCell {
-					p.given[batchOf(t)]++
-				}
+			switch t.Act {
+			case rules.ActGiveCell:
+				p.given[batchOf(t)] += len(t.Of)
+			case rules.ActCollectCells:
+				p.caged[batchOf(t)] = true
 			}
 		}
 	}
@@ -47,18 +49,26 @@ func newPricer(j *rules.Judged, plan rules.DayPlan) *pricer {
 	return p
 }
 
-// promisedBy are the nucs whose queens go to orders that are due before a day, with
-// which order it is.
-func promisedBy(j *rules.Judged, next calendar.Day) map[book.NucID]*book.Order {
-	promised := map[book.NucID]*book.Order{}
+// promisedBy are the nucs whose queens are caught for an order before a day, with the
+// order: a courier who takes them tomorrow is late for nobody who caught them today.
+func promisedBy(j *rules.Judged, next calendar.Day) map[book.NucID]handover.Served {
+	promised := map[book.NucID]handover.Served{}
 	for _, o := range handover.New(j.Course()).Orders {
 		for _, g := range o.Queens {
-			if o.Order.By < next && !g.Nuc.IsZero() {
-				promised[g.Nuc] = o.Order
+			if o.Catch < next && !g.Nuc.IsZero() {
+				promised[g.Nuc] = o
 			}
 		}
 	}
 	return promised
+}
+
+// hard tells whether a task at one of its subjects cannot wait until somebody comes
+// again: so it has a hard end before, or robbers are at work, or she leaves before.
+func (p *pricer) hard(t rules.Task, s book.Subject) bool {
+	id, _ := s.Nuc()
+	_, promised := p.promised[book.NucID(id)]
+	return t.Hard && t.By.Before(p.next) || t.Findings[0].Emergency() || t.Act == rules.ActCatchQueen && promised
 }
 
 // of prices a task at one of its subjects. What costs nothing that is known still
@@ -106,8 +116,9 @@ func (p *pricer) queen() float64 {
 	return p.numbers.Get(practice.AcceptCell) * p.numbers.Get(practice.LayingOfAccepted)
 }
 
-// cells: what is together is lost by the batch's clock; a nuc stands idle besides. A
-// cell that a nuc is given is priced there, and not once more where all are collected.
+// cells: what is together is lost by the batch's clock, all of it, if nobody collects it.
+// Once it is collected the cell that a nuc is not given goes into a cage: the nuc gets a
+// virgin later, whom fewer take in, and stands idle besides.
 func (p *pricer) cells(t rules.Task, s book.Subject) Price {
 	id := batchOf(t)
 	lost, known := p.late[id]
@@ -122,14 +133,40 @@ func (p *pricer) cells(t rules.Task, s book.Subject) Price {
 		p.late[id] = lost
 	}
 	price := Price{lost * p.queen(), fmt.Sprintf("%.0f of 100 cells are lost by then", 100*lost)}
-	if _, nuc := s.Nuc(); nuc {
+	_, nuc := s.Nuc()
+	if nuc && p.caged[id] {
+		price = p.cage()
+	}
+	if nuc {
 		price.Queens += p.idle(1).Queens
 		return price
 	}
 	if b, ok := s.Batch(); ok {
-		price.Queens *= float64(max(0, p.view.Batch(b).Unplaced()-p.given[b]))
+		n := p.view.Batch(b).Unplaced()
+		if !p.caged[b] {
+			n -= p.given[b] // they are priced at their nucs
+		}
+		price.Queens *= float64(max(0, n))
 	}
 	return price
+}
+
+// cage is what a cell costs that goes into a cage, and its virgin to a nuc later.
+func (p *pricer) cage() Price {
+	cell, virgin := p.numbers.Get(practice.AcceptCell), p.numbers.Get(practice.AcceptVirginDaysOld)
+	return Price{
+		max(0, cell-virgin) * p.numbers.Get(practice.LayingOfAccepted),
+		fmt.Sprintf("its cell is caged: later %.0f of 100 virgins are accepted, of cells %.0f", 100*virgin, 100*cell),
+	}
+}
+
+// leave takes back that the cells of a batch are collected.
+func (p *pricer) leave(all []Work) {
+	for _, w := range all {
+		if w.Task.Act == rules.ActCollectCells {
+			delete(p.caged, batchOf(w.Task))
+		}
+	}
 }
 
 // batchOf is the batch whose cells a task is about.
@@ -190,14 +227,18 @@ func (p *pricer) robbers(s book.Subject) Price {
 	return Price{lost, fmt.Sprintf("%s, and %.0f of 100 robbed ones are lost", why, 100*p.numbers.Get(practice.RobbedLost))}
 }
 
-// catch: a queen who is not caught is missing at the order that she is for, if that is
-// due before somebody comes again; else she waits where she is.
+// catch: a queen who is not caught is missing at the order that she is for, if she is to
+// be caught for it before somebody comes again; else she waits where she is.
 func (p *pricer) catch(s book.Subject) Price {
 	id, _ := s.Nuc()
-	if o := p.promised[book.NucID(id)]; o != nil {
-		return Price{1, fmt.Sprintf("order %s is due %s", o.Number, o.By.Short())}
+	if o, ok := p.promised[book.NucID(id)]; ok {
+		leaves := "is fetched"
+		if o.Order.Sent {
+			leaves = "is sent"
+		}
+		return Price{1, fmt.Sprintf("order %s %s %s", o.Order.Number, leaves, o.On.Short())}
 	}
-	return Price{Why: "no order that she is for is due before that: she waits in her nuc"}
+	return Price{Why: "no order needs her caught before that: she waits in her nuc"}
 }
 
 // ends is a price that is due when the work's last hour is before somebody comes

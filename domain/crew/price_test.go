@@ -3,6 +3,7 @@ package crew_test
 import (
 	"math"
 	"testing"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
@@ -125,5 +126,95 @@ func TestDuskIsForThoseWhoAreFreeSoLate(t *testing.T) {
 		if done != c.want {
 			t.Errorf("%s: done at dusk %v, want %v", name, done, c.want)
 		}
+	}
+}
+
+// A courier who takes them tomorrow has them caught today, and so has a customer who
+// fetches them before somebody is free again: it has a hard end.
+func TestAQueenForTomorrowIsCaughtToday(t *testing.T) {
+	for _, sent := range []bool{true, false} {
+		home := booktest.Yard("home")
+		p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"})
+		free := [7]book.FreeHours{}
+		free[time.Tuesday] = book.FreeHours{From: 8 * 60, Until: 16 * 60}
+		p.Write(book.PersonDescribed{Person: booktest.Person("Ida"), Name: "Ida", Free: free})
+		n := booktest.Nuc("A1")
+		p.At("2027-04-20 18:00").Write(book.NucNamed{Nuc: n, Name: "A1", Sides: 6, Side: 2}, book.NucPlaced{Nuc: n, Yard: home}, book.NucMadeUp{Nuc: n, Cups: 4, Food: 900})
+		p.At("2027-05-08 10:00").Write(book.Looked{Nuc: n, Eggs: book.SingleEggs, Queen: book.QueenSeen})
+		p.At("2027-05-22 10:00").Write(book.Looked{Nuc: n, Queen: book.QueenSeen, Brood: book.Said(4), Eggs: book.SingleEggs})
+		today := p.View("2027-05-25 07:00").Today()
+		p.At("2027-05-20 08:00").Write(book.OrderTaken{Order: booktest.Order("1"), Number: "1", Customer: "Corin", Queens: 1, By: today + 1, Sent: sent})
+		_, of := waiting(t, p, "2027-05-25 07:00")
+		catches := of(rules.ActCatchQueen)
+		if len(catches) != 1 || !catches[0].Hard || math.Abs(catches[0].Price.Queens-1) > 1e-9 {
+			t.Errorf("sent %v: %+v", sent, catches)
+		}
+	}
+}
+
+// Once the cells are collected, what waits with a cell costs what a cage costs: the nuc
+// takes a virgin in later, and no cell is lost.
+func TestWhatWaitsWithACellIsCaged(t *testing.T) {
+	v := func() *book.View {
+		home, far := booktest.Yard("home"), booktest.Yard("far")
+		p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(
+			book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"}, book.YardDescribed{Yard: far, Name: "Far", Zone: "UTC", Drive: 60},
+		)
+		n, id := booktest.Nuc("A1"), booktest.Batch("b")
+		p.At("2027-05-09 18:00").Write(book.NucNamed{Nuc: n, Name: "A1", Sides: 6}, book.NucPlaced{Nuc: n, Yard: far}, book.NucMadeUp{Nuc: n, Cups: 4, Food: 900})
+		p.At("2027-05-01 08:00").Write(book.Grafted{Batch: id, Number: 4, Larvae: 10, LarvaAge: 18})
+		p.At("2027-05-10 08:00").Write(book.RipeCounted{Batch: id, Ripe: 5})
+		return p.View("2027-05-11 09:00")
+	}()
+	day, err := crew.Plan(rules.Judge(v), v.Today(), crew.Hands{{{Name: "Ida", Minutes: 60}}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	n := practice.Numbers{}
+	want := (n.Get(practice.AcceptCell)-n.Get(practice.AcceptVirginDaysOld))*n.Get(practice.LayingOfAccepted) + day.Next.Sub(v.On()).Hours()/24*n.Get(practice.WorthNucDay)
+	given := 0
+	for _, w := range day.Waits {
+		switch w.Task.Act {
+		case rules.ActCollectCells:
+			t.Error("the cells are left together")
+		case rules.ActGiveCell:
+			if given++; math.Abs(w.Price.Queens-want) > 1e-9 {
+				t.Errorf("%.4f queens, want %.4f: %s", w.Price.Queens, want, w.Price.Why)
+			}
+		}
+	}
+	if given != 1 {
+		t.Errorf("%d cells wait", given)
+	}
+}
+
+// On the demo, one van: the robbed nuc is the first work in a yard that is driven to, on
+// the sheet of her who is there first, and the whole yard with it.
+func TestRobbersComeFirst(t *testing.T) {
+	j, on := demoDay(t)
+	v := j.Course().View()
+	day, err := crew.Plan(j, on, crew.HandsOf(v, on, 1, 0))
+	if err != nil {
+		t.Fatal(err)
+	}
+	seen := 0
+	for i, s := range day.Sheets {
+		for _, visit := range s.Visits {
+			for k, w := range visit.Work {
+				if !w.Task.Findings[0].Emergency() {
+					continue
+				}
+				id, nuc := w.Of.Nuc()
+				if seen++; seen == 1 && (k != 0 || !nuc || v.Nuc(id).RobbedAt.IsZero()) {
+					t.Errorf("first of the robbed yard is %s", w.Task.Title)
+				}
+				if i != 0 || s.From.After(day.Sheets[len(day.Sheets)-1].From) {
+					t.Errorf("robbers are on the sheet of %s, from %v", s.Name, s.From)
+				}
+			}
+		}
+	}
+	if seen == 0 {
+		t.Error("no robbers on any sheet")
 	}
 }

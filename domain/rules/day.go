@@ -23,15 +23,17 @@ type DayPlan struct {
 	Free    float64   // minutes that all people together are free
 	Told    bool      // somebody said when people are free
 	Home    time.Time // when that one person is home again; zero: nobody is free
+	Late    float64   // minutes by which what waits for dusk ends after all free hours, however many do it
+	Last    time.Time // until when anybody is free; zero: nobody told, or nobody is free
 }
 
-// Over is by how many minutes the work is longer than the time there is; none
-// when nobody knows how much there is.
+// Over is by how many minutes the work is longer than the time there is, or ends after
+// it; none when nobody knows how much there is.
 func (p DayPlan) Over() float64 {
 	if !p.Told {
 		return 0
 	}
-	return max(0, p.Minutes-p.Free)
+	return max(0, p.Minutes-p.Free, p.Late)
 }
 
 // Stop is one place of the route: a yard, a round within it, or the desk.
@@ -39,6 +41,7 @@ type Stop struct {
 	Yard  book.YardID
 	Round string
 	Dusk  time.Time // robbers are about and its boxes are not opened before; zero: at any hour
+	Load  bool      // at home, before the way to where robbers are at work: what is kept warm and goes along
 	Start time.Time // when it begins if one person does it all without rest; zero: nobody is free
 	Drive float64   // minutes driven to reach it
 	Far   float64   // minutes its yard is away from home
@@ -79,6 +82,12 @@ func (t Task) PastDue(now time.Time) bool { return !t.By.IsZero() && now.After(t
 
 // emergency tells whether robbers are at work.
 func (t Task) emergency() bool { return t.Findings[0].Emergency() }
+
+// robbed tells whether it is about the nuc itself that robbers are at.
+func (t Task) robbed() bool {
+	_, nuc := t.Findings[0].Of.Nuc()
+	return nuc && t.emergency()
+}
 
 // Day is the work of a day as a route; see [Judged.Day].
 func Day(v *book.View, d calendar.Day) DayPlan { return Judge(v).Day(d) }
@@ -209,6 +218,54 @@ func (p *pass) time(plan *DayPlan) {
 	plan.Driving += p.view.Yard(yard).Drive
 	plan.Minutes += plan.Driving
 	plan.Home = begin(plan.Stops, firstFree(p.view, plan.Day))
+	p.lateAtDusk(plan)
+}
+
+// lateAtDusk says until when anybody is free, and by how many minutes what waits for dusk ends
+// later: as many of those who are free so late do it side by side as are home soonest.
+func (p *pass) lateAtDusk(plan *DayPlan) {
+	var free []time.Time
+	for who := range p.view.People() {
+		if h := who.FreeOn(plan.Day); h.Minutes() > 0 {
+			_, until := h.Between(plan.Day, p.zone)
+			free = append(free, until)
+		}
+	}
+	if len(free) == 0 {
+		return
+	}
+	slices.SortFunc(free, func(a, b time.Time) int { return b.Compare(a) })
+	plan.Last = free[0]
+	dusk, work, way := afterDusk(plan.Stops)
+	if dusk.IsZero() {
+		return
+	}
+	over := way + work - plan.Last.Sub(dusk).Minutes()
+	for i, until := range free {
+		over = min(over, way+work/float64(i+1)-until.Sub(dusk).Minutes())
+	}
+	plan.Late = max(0, over)
+}
+
+// afterDusk is when what waits for dusk begins, how long it takes, and the ways from its
+// first yard on until home.
+func afterDusk(stops []Stop) (dusk time.Time, work, way float64) {
+	far := 0.0
+	for _, s := range stops {
+		if s.Dusk.IsZero() {
+			continue
+		}
+		if dusk.IsZero() {
+			dusk = s.Dusk
+		} else {
+			way += s.Drive
+		}
+		far = s.Far
+		for _, t := range s.Tasks {
+			work += t.Minutes
+		}
+	}
+	return dusk, work, way + far
 }
 
 // begin says of stops when each begins if one sets out at an instant, which may be
@@ -231,9 +288,13 @@ func begin(stops []Stop, at time.Time) (home time.Time) {
 
 // route puts the work into stops: robbers first, then home, then the yards with a hard
 // deadline, then the others; within a yard by rounds in walking order. What waits for
-// dusk comes behind them, and the work at the desk last.
+// dusk comes behind them, and the work at the desk last. Before the way to robbers only
+// ripe cells that are overdue are taken along: they are lost by the hour, and lie at the
+// door that one leaves by.
 func (p *pass) route(work []Finding, d calendar.Day) []Stop {
 	r := router{pass: p, day: d, rank: p.ranks(), stops: map[stopKey]*Stop{}}
+	home := r.home().id
+	r.alarm = slices.ContainsFunc(work, func(f Finding) bool { return f.Emergency() && f.Yard != home })
 	for _, f := range work {
 		r.add(f)
 	}
@@ -247,7 +308,8 @@ func (p *pass) route(work []Finding, d calendar.Day) []Stop {
 	return stops
 }
 
-// compareTasks puts robbers first, hard deadlines next, then walking order.
+// compareTasks puts robbers first, and of it the nuc that is robbed; hard deadlines next,
+// then walking order.
 func (r *router) compareTasks(a, b Task) int {
-	return cmp.Or(book.TrueFirst(a.emergency(), b.emergency()), book.TrueFirst(a.Hard, b.Hard), cmp.Compare(r.rank.of[a.Of[0]], r.rank.of[b.Of[0]]), cmp.Compare(a.Act, b.Act))
+	return cmp.Or(book.TrueFirst(a.emergency(), b.emergency()), book.TrueFirst(a.robbed(), b.robbed()), book.TrueFirst(a.Hard, b.Hard), cmp.Compare(r.rank.of[a.Of[0]], r.rank.of[b.Of[0]]), cmp.Compare(a.Act, b.Act))
 }

@@ -42,6 +42,9 @@ func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
 		}
 		cells += b.given
 		line(float64(b.given), "ripe cell", "ripe cells", of+", kept warm")
+		if cages := b.collected - b.given + b.perhaps; b.perhaps > 0 && cages > 0 {
+			of += fmt.Sprintf(", %d in case of eggs", min(b.perhaps, cages)) // its cell is counted above too
+		}
 		line(float64(b.collected-b.given+b.perhaps), "cage for cells", "cages for cells", of)
 	}
 	line(float64(cells), "cell protector", "cell protectors", "")

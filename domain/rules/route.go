@@ -37,6 +37,7 @@ type stopKey struct {
 	yard  book.YardID
 	round string
 	dusk  bool
+	load  bool
 }
 
 // place is the stop at any hour.
@@ -50,6 +51,7 @@ type router struct {
 	*pass
 	day   calendar.Day
 	rank  ranks
+	alarm bool // robbers are at work in a yard that is driven to
 	stops map[stopKey]*Stop
 }
 
@@ -58,7 +60,7 @@ type router struct {
 func (r *router) add(f Finding) {
 	of := slices.Clone(f.Subjects())
 	dusk := r.untilDusk(f, r.day)
-	k := stopKey{f.Yard, r.round(of[0]), !dusk.IsZero()}
+	k := stopKey{yard: f.Yard, round: r.round(of[0]), dusk: !dusk.IsZero()}
 	switch {
 	case f.Act == ActSeeToPapers, f.Rule == Twice:
 		k = stopKey{round: AtDesk}
@@ -68,8 +70,9 @@ func (r *router) add(f Finding) {
 	if f.Emergency() {
 		k.round = ""
 	}
+	k.load = r.alarm && k.yard == r.home().id && f.Act == ActCollectCells && !f.By.IsZero() && r.now.After(f.By)
 	if r.stops[k] == nil {
-		r.stops[k] = &Stop{Yard: k.yard, Round: k.round, Dusk: dusk}
+		r.stops[k] = &Stop{Yard: k.yard, Round: k.round, Dusk: dusk, Load: k.load}
 	}
 	r.stops[k].Tasks = append(r.stops[k].Tasks, Task{
 		Act: f.Act, Title: f.Do, Why: f.Why, Of: of, From: f.From, Best: f.Best, By: f.By, Hard: f.Hard,
@@ -144,7 +147,7 @@ func (r *router) keys() []stopKey {
 	home := r.home().id
 	for k, s := range r.stops {
 		robbed[k] = slices.ContainsFunc(s.Tasks, Task.emergency)
-		packs[k] = k.yard == home && slices.ContainsFunc(s.Tasks, func(t Task) bool { return t.Act == ActCollectCells && t.PastDue(r.now) })
+		packs[k] = k.load || !r.alarm && k.yard == home && slices.ContainsFunc(s.Tasks, func(t Task) bool { return t.Act == ActCollectCells && t.PastDue(r.now) })
 		hard[k.yard] = hard[k.yard] || slices.ContainsFunc(s.Tasks, func(t Task) bool { return t.Hard })
 	}
 	keys := slices.Collect(maps.Keys(r.stops))

@@ -58,7 +58,10 @@ func (d crewSheet) fresh(title string) {
 // person draws the sheet of a person.
 func (d crewSheet) person(ctx context.Context, p crew.Sheet) error {
 	d.fresh(p.Name + ", " + longDay(d.day.On))
-	said := fmt.Sprintf("Van %d", p.Team)
+	said := fmt.Sprintf("Van %d", p.Van)
+	if from := d.from(p); from != "" {
+		said += ", from " + from
+	}
 	if with := d.with(p); with != "" {
 		said += ", with " + with
 	}
@@ -85,6 +88,14 @@ func (d crewSheet) person(ctx context.Context, p crew.Sheet) error {
 	d.y += 2
 	d.remark(caution, soft(8.25), d.right())
 	return nil
+}
+
+// from is when somebody sets out; "" where nobody told.
+func (d crewSheet) from(p crew.Sheet) string {
+	if p.From.IsZero() {
+		return ""
+	}
+	return p.From.In(d.View.Zone()).Format("15:04")
 }
 
 // with are those who drive along.

@@ -68,7 +68,7 @@ func (s State) Hands() (all []Hand) {
 // who could do it.
 type crewed struct {
 	day   crew.Day
-	stops []PageStop // the day dealt out; none where nobody comes
+	stops []PageStop // the day dealt out; where nobody comes all of it waits
 	ok    bool
 }
 
@@ -88,8 +88,8 @@ func (r *Reading) readCrew(l Less) crewed {
 		return crewed{}
 	}
 	day, err := crew.Plan(r.judged, r.Day, hands)
-	if err != nil || l.Nobody {
-		return crewed{day: day, ok: err == nil}
+	if err != nil {
+		return crewed{}
 	}
 	return crewed{day, r.dealt(day, l), true}
 }
@@ -125,6 +125,7 @@ func (r *Reading) whatIsLeft(hands crew.Hands, l Less) {
 	for _, team := range hands {
 		for i := range team {
 			from := r.begins(team[i].Person, l)
+			team[i].From = from
 			if _, until := r.View.Person(team[i].Person).FreeOn(r.Day).Between(r.Day, r.View.Zone()); r.View.HoursTold() {
 				team[i].Minutes = min(team[i].Minutes, max(0, until.Sub(from).Minutes()))
 			}
@@ -148,6 +149,15 @@ func (r *Reading) begins(id book.PersonID, l Less) time.Time {
 		return dry
 	}
 	return from
+}
+
+// setsOut is when somebody with a sheet begins: with those who ride along, when the van
+// is there.
+func (r *Reading) setsOut(h crew.Hand, l Less) time.Time {
+	if from := r.begins(h.Person, l); h.From.Before(from) {
+		return from
+	}
+	return h.From
 }
 
 // dry is when the rain of the day is over; zero where there is none.
@@ -229,6 +239,23 @@ func (r *Reading) PriceSaid(l Less) string {
 		return ""
 	}
 	return "What waits costs " + queensSaid(day.Loss) + ", until " + r.hourOf(day.Next)
+}
+
+// WaitsSaid is what all that waits costs, and whom to ring where nobody comes.
+func (r *Reading) WaitsSaid(l Less) string {
+	said := r.PriceSaid(l)
+	day, ok := r.Crew(l)
+	if !ok || said == "" || len(day.Sheets) > 0 {
+		return said
+	}
+	var names []string
+	for _, h := range crew.Ring(r.View, r.Day) {
+		names = append(names, fmt.Sprintf("%s %s–%s", h.Name, h.From.In(r.View.Zone()).Format("15:04"), h.Until.In(r.View.Zone()).Format("15:04")))
+	}
+	if len(names) == 0 {
+		return said + "; nobody has free hours"
+	}
+	return said + "; ring " + strings.Join(names, ", ")
 }
 
 // crewSays says how much of the day's work is done in less time, how much waits and at

@@ -33,7 +33,7 @@ func (r *Reading) dealt(day crew.Day, l Less) (stops []PageStop) {
 		}
 	}
 	sheets := slices.Clone(day.Sheets)
-	slices.SortStableFunc(sheets, func(a, b crew.Sheet) int { return r.begins(a.Person, l).Compare(r.begins(b.Person, l)) })
+	slices.SortStableFunc(sheets, func(a, b crew.Sheet) int { return r.setsOut(a.Hand, l).Compare(r.setsOut(b.Hand, l)) })
 	for _, sheet := range sheets {
 		stops = append(stops, c.sheet(sheet)...)
 	}
@@ -52,7 +52,7 @@ func withDone(dealt, page []PageStop) []PageStop {
 		if len(stop.Lines) == 0 {
 			continue
 		}
-		i := slices.IndexFunc(all, func(s PageStop) bool { return !s.Waits() && s.Yard == stop.Yard && s.Round == stop.Round })
+		i := slices.IndexFunc(all, func(s PageStop) bool { return !s.Waits() && s.at(stop) })
 		if i < 0 {
 			stop.Start, stop.Drive = time.Time{}, 0
 			all = slices.Insert(all, 0, stop)
@@ -65,7 +65,7 @@ func withDone(dealt, page []PageStop) []PageStop {
 
 // sheet is the stops of one person, in the order in which they are driven and walked.
 func (c *crewPager) sheet(p crew.Sheet) (stops []PageStop) {
-	at, back := c.begins(p.Person, c.less), 0.0
+	at, back := c.setsOut(p.Hand, c.less), 0.0
 	for _, v := range p.Visits {
 		far := c.View.Yard(v.Yard).Drive
 		drive := back + far
@@ -211,7 +211,7 @@ func findingsOf(all []rules.Finding, in map[book.Subject]bool) (kept []rules.Fin
 // crewStops are the stops of a day with the hands there are, as the kit is packed for
 // them.
 func (r *Reading) crewStops(l Less) (stops []rules.Stop, ok bool) {
-	if c := r.crew(l); c.ok && !l.Nobody {
+	if c := r.crew(l); c.ok {
 		for _, stop := range c.stops {
 			if stop.Waits() {
 				continue

@@ -56,6 +56,11 @@ func nameOf(t rules.Task) lineName {
 	return n
 }
 
+// at tells whether two stops are the same one of the route.
+func (s PageStop) at(t PageStop) bool {
+	return s.Yard == t.Yard && s.Round == t.Round && s.Load == t.Load
+}
+
 // Page is the day's route with what was done of it.
 func (s State) Page() []PageStop {
 	r := s.Reading()
@@ -111,7 +116,7 @@ func newStops(all, now []PageStop) []PageStop {
 	next := slices.Clone(all)
 	at := -1
 	for _, stop := range now {
-		i := slices.IndexFunc(next, func(old PageStop) bool { return old.Yard == stop.Yard && old.Round == stop.Round })
+		i := slices.IndexFunc(next, func(old PageStop) bool { return old.at(stop) })
 		if i < 0 {
 			at++
 			next = slices.Insert(next, at, stop)
@@ -179,7 +184,7 @@ func (s State) pageNow(p DayPage) (page []PageStop) {
 	told := map[doneWork]bool{}
 	for _, stop := range p.all {
 		var left []PageLine
-		if i := slices.IndexFunc(plan, func(now PageStop) bool { return now.Yard == stop.Yard && now.Round == stop.Round }); i >= 0 {
+		if i := slices.IndexFunc(plan, func(now PageStop) bool { return now.at(stop) }); i >= 0 {
 			left = plan[i].Lines
 		} else {
 			stop.Start, stop.Drive = time.Time{}, 0 // nobody has to go there any more

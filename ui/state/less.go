@@ -135,7 +135,7 @@ func (r *Reading) readPart(l Less) rules.Part {
 
 // lessPage is a page with what there is time for, and behind it what waits.
 func (s State) lessPage(p DayPage, page []PageStop) (less []PageStop) {
-	if c := p.of.crew(p.Less); c.ok && !p.Less.Nobody {
+	if c := p.of.crew(p.Less); c.ok {
 		return withDone(c.stops, page)
 	}
 	part := p.of.Part(p.Less)

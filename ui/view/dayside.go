@@ -69,6 +69,10 @@ func (p *sheet) sideButtons(x, y, w float64) {
 		p.button(x, y+10, "Type it in", "type it in", false)
 		return
 	}
+	if p.s.DayPage.Less.Nobody { // no round, and no sheets
+		p.button(x, y+10, "As planned", "as planned", true)
+		return
+	}
 	if p.s.DayPage.Less.On() && len(p.s.Hands()) > 0 {
 		end := p.button(x, y+10, "Make it the day", "make the day", true) + 8
 		if end+p.width("A sheet each", ink(14).medium())+28 <= x+w+8 {
@@ -169,6 +173,7 @@ func (p *sheet) caution(a scene.Area) float64 {
 // dayTime are the minutes of a day: done, left to do, and the time for it.
 type dayTime struct {
 	done, left, free float64
+	late             float64 // by which the last of it ends after all free hours
 	told             bool
 	home             string
 	underWay         bool
@@ -182,16 +187,16 @@ func (t dayTime) all() float64 {
 	return t.free
 }
 
-// over is what of the work the day has no time for.
-func (t dayTime) over() float64 { return max(0, t.done+t.left-t.all()) }
+// over is what of the work the day has no time for, or has none at its hour.
+func (t dayTime) over() float64 { return max(0, t.done+t.left-t.all(), t.late) }
 
 func (p *sheet) dayTime() dayTime {
 	r := p.s.Reading()
 	plan := r.Plan()
-	t := dayTime{done: r.DoneMinutes(), left: plan.Minutes, free: plan.Free, told: plan.Told, underWay: r.UnderWay}
+	t := dayTime{done: r.DoneMinutes(), left: plan.Minutes, free: plan.Free, told: plan.Told, underWay: r.UnderWay, late: plan.Late}
 	home := plan.Home
 	if less := p.s.DayPage.Less; less.On() {
-		t.done, t.told = 0, true
+		t.done, t.told, t.late = 0, true, 0
 		t.left, t.free, home = r.LessTime(less)
 	}
 	if p.s.Ahead() {
@@ -279,7 +284,7 @@ func (p *sheet) timeBar(a scene.Area) {
 	k := a.W / max(all, free, 1)
 	p.add(scene.Rect{Area: a, Fill: scene.Off})
 	p.rect(scene.Area{X: a.X, Y: a.Y, W: min(all, free) * k, H: a.H}, scene.Ink2)
-	if over := t.over(); over > 0 {
+	if over := all - free; over > 0 {
 		p.add(scene.Rect{
 			Area: scene.Area{X: a.X + free*k, Y: a.Y, W: over * k, H: a.H}, Fill: tint,
 			Hatch: scene.Hatch{Role: tone, Pitch: 5, Weight: 1.4}, Stroke: stroke(tone, 1.01),

@@ -90,7 +90,7 @@ func (r routeDraw) stop(s state.PageStop, y float64) {
 	if s.Waits() {
 		r.rule(r.area.X+state.Edge, y, r.area.Right()-state.Edge, y, scene.Rule)
 		head := "Can wait"
-		if said := r.r.PriceSaid(r.s.DayPage.Less); said != "" && !r.s.DayPage.Less.Nobody {
+		if said := r.r.WaitsSaid(r.s.DayPage.Less); said != "" {
 			head = said
 		}
 		r.fit(r.line+18, y+20, head, ink(15).semi(), r.area.Right()-state.Edge)
