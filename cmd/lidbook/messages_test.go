@@ -186,7 +186,6 @@ kin S2
 kin 'Rook 1' --yard Nowhere
 day --without Nobody
 day --on 2027-05-02
-day --on 2027-06-01
 handover Nobody
 handover 7 --demo
 review --accept all --demo

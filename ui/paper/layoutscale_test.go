@@ -124,9 +124,16 @@ func TestWhatLiesNearIsOnThePlan(t *testing.T) {
 		x, y, wide float64
 		near       bool
 	}{
-		{20, 5, 1, true}, {20, 5, 12, true}, {-8, 5, 12, true}, {6, 18, 12, true}, {6, -7, 12, true}, {14, 5, 12, true},
-		{21.7, 5, 10, true}, {21.9, 5, 10, false}, // the yard with its margin ends at 16.8
-		{45, 5, 1, false}, {6, -40, 1, false},
+		{20, 5, 1, true},
+		{20, 5, 12, true},
+		{-8, 5, 12, true},
+		{6, 18, 12, true},
+		{6, -7, 12, true},
+		{14, 5, 12, true},
+		{21.7, 5, 10, true},
+		{21.9, 5, 10, false}, // the yard with its margin ends at 16.8
+		{45, 5, 1, false},
+		{6, -40, 1, false},
 	} {
 		r, laid := withA(book.ColdHollow, c.x, c.y, c.wide)
 		scale, p := scaleOf(r, laid)

@@ -207,7 +207,11 @@ func (d *layingDraw) improve(x, y, w float64) {
 	too := x + field + 6 + more + 8
 	d.input(scene.Area{X: x, Y: y + 36, W: field, H: 30}, state.LayoutMore, fieldLook{size: 14, empty: "12", wrong: !d.s.MoreRight(), reason: "for how many more boxes places are to be found"})
 	d.choice(scene.Area{X: x + field + 6, Y: y + 36, W: more, H: 30}, "more boxes", "more boxes")
-	d.choice(scene.Area{X: too, Y: y + 36, W: x + w - too, H: 30}, "One too many", "too many")
+	one := "One too many"
+	if d.width(one, ink(13.5).medium()) > x+w-too-18 {
+		one = "Too many"
+	}
+	d.choice(scene.Area{X: too, Y: y + 36, W: x + w - too, H: 30}, one, "too many")
 }
 
 // choice is a small button with its key.

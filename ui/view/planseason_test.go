@@ -96,14 +96,14 @@ func TestTheFirstMonthIsNamedOverALongSeason(t *testing.T) {
 	for _, size := range planSizes {
 		for _, ahead := range []calendar.Day{0, 9} {
 			s := planOn(s, size, ahead)
-			months := ""
+			var months strings.Builder
 			for _, w := range texts(t, window(s), s.Size()) {
 				if s.Layout().Ribbon.Contains(w.At) && w.Text.Size == 12.5 {
-					months += w.Text.Text + " "
+					months.WriteString(w.Text.Text + " ")
 				}
 			}
-			if !strings.HasPrefix(months, "May ") {
-				t.Errorf("%v, %d days ahead: the ribbon names %q", size, ahead, months)
+			if !strings.HasPrefix(months.String(), "May ") {
+				t.Errorf("%v, %d days ahead: the ribbon names %q", size, ahead, months.String())
 			}
 		}
 	}
