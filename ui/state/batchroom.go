@@ -60,11 +60,18 @@ func (s State) clockNow() float64 {
 	}
 	l, steps := s.Layout(), s.Reading().ClockOf(b)
 	now := slices.IndexFunc(steps, func(step ClockStep) bool { return step.Now })
-	if _, shown := s.FillHeight(l); l.ClockHigh(steps[:now+1]) <= shown {
+	if l.ClockHigh(steps[:now+1]) <= l.clockShown() {
 		return 0
 	}
 	return l.ClockHigh(steps[:max(0, now-past)])
 }
+
+// clockShown is how much of the clock of the batch that fills the room is in sight.
+func (l Layout) clockShown() float64 { return l.Main.H - BatchHead - l.BatchStream() - ClockHead }
+
+// NucsOffset is how far the nucs beside the clock are scrolled: they follow it from
+// where it begins, so that they begin at their head.
+func (s State) NucsOffset(l Layout) float64 { return max(0, s.FillOffset(l)-s.clockNow()) }
 
 func noFill(s State) string {
 	if s.Fill == NoFill {

@@ -65,10 +65,12 @@ func (s State) FillHeight(l Layout) (all, shown float64) {
 		id, _ := s.FillOf.Batch()
 		r := s.Reading()
 		if b := r.View.Batch(id); !b.At.IsZero() {
-			room := l.Main.H - BatchHead - l.BatchStream()
-			shown = room - ClockHead
+			shown = l.clockShown()
 			clock := l.ClockHigh(r.ClockOf(b)) + s.BatchBelow(l, b)
-			nucs := s.BatchNucsHigh(l, b) - (room - BatchButtons)
+			nucs := s.BatchNucsHigh(l, b) - (shown + ClockHead - BatchButtons)
+			if nucs > 0 {
+				nucs += s.clockNow()
+			}
 			return shown + max(0, clock-shown, nucs), shown // the two columns scroll together
 		}
 	}

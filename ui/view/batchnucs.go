@@ -23,7 +23,7 @@ func (d batchDraw) inNucs(a scene.Area) {
 	x, w, bottom := a.X+state.Edge, a.W-2*state.Edge, a.Bottom()-state.BatchButtons
 	if high := d.s.BatchNucsHigh(d.l, d.b); high > 0 {
 		body := scene.Area{X: a.X, Y: a.Y, W: a.W, H: bottom - a.Y}
-		offset := min(d.s.FillOffset(d.l), max(0, high-body.H))
+		offset := min(d.s.NucsOffset(d.l), max(0, high-body.H))
 		d.wholeLines(body, func() {
 			y := d.batchLids(scene.Area{X: x, Y: a.Y - offset, W: w, H: high}, body)
 			if d.l.Main.W >= state.BatchWide {

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -82,6 +83,26 @@ func TestSixLidsOfABatchStandInARow(t *testing.T) {
 		for _, w := range texts(t, window(s), s.Size()) {
 			if strings.Contains(w.Text.Text, "does not fit") {
 				t.Errorf("%v: %q", size, w.Text.Text)
+			}
+		}
+	}
+}
+
+// TestTheNucsOfABatchBeginAtTheirHead on any day, though its clock begins at now.
+func TestTheNucsOfABatchBeginAtTheirHead(t *testing.T) {
+	begun := filled(t, "batch room")
+	for _, size := range [][3]float64{{1280, 800, 1}, {1280, 800, 1.5}, {1920, 1080, 1.5}} {
+		for _, ahead := range []calendar.Day{0, 9, 21} {
+			s := begun
+			s.Width, s.Height, s.Text, s.Fill, s.Day = size[0], size[1], size[2], state.NoFill, s.Today()+ahead
+			s.Selection = state.Select(begun.FillOf)
+			s, _ = state.Update(s, state.Ran{Command: "batch room"})
+			head := false
+			for _, w := range texts(t, window(s), s.Size()) {
+				head = head || strings.HasPrefix(w.Text.Text, "Its nucs") && w.box.Y >= w.clip.Y
+			}
+			if !head {
+				t.Errorf("%v, %d days ahead: the head of its nucs is out of sight", size, ahead)
 			}
 		}
 	}
