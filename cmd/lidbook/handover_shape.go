@@ -24,6 +24,7 @@ type servedShape struct {
 	Open     int          `json:"open"`
 	Line     string       `json:"line,omitempty"`
 	Instead  []string     `json:"substitutes,omitempty"`
+	Late     int          `json:"daysLate,omitempty"`
 	Sent     bool         `json:"sent"`
 	On       string       `json:"on"`
 	Arrive   string       `json:"there"`
@@ -78,6 +79,9 @@ func shapeOfServed(v *book.View, o handover.Served) servedShape {
 		Order: o.Order.Number, Customer: o.Order.Customer, Open: o.Order.Open(), Line: o.Order.Line, Instead: o.Order.Substitute, Sent: o.Order.Sent,
 		On: o.On.String(), Arrive: o.Arrive.String(), Catch: o.Catch.String(), Warning: o.Warning, Gets: []givenShape{}, Short: o.Short,
 		Lost: o.Lost, Planned: o.Planned, GraftBy: o.GraftBy.String(), Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
+	}
+	if by := o.Order.By; by != 0 {
+		s.Late = max(0, v.Today().Sub(by))
 	}
 	for _, g := range o.Queens {
 		s.Gets = append(s.Gets, shapeOfGiven(v, g))

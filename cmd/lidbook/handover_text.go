@@ -48,6 +48,9 @@ func (a *app) printServed(v *book.View, o servedShape) {
 		how = "sent " + shortDay(o.On) + ", there " + shortDay(o.Arrive)
 	}
 	a.line("order %s  %s, %s open%s; %s", o.Order, o.Customer, plural(o.Open, "queen"), prefixed(", ", lineWords(o.Line, o.Instead)), how)
+	if o.Late > 0 {
+		a.line("  %s late: ring %s", plural(o.Late, "day"), o.Customer)
+	}
 	if o.Warning != "" {
 		a.line("  mind: %s", o.Warning)
 	}
@@ -104,6 +107,8 @@ func (a *app) printShort(o servedShape) {
 		a.line("%s: ring %s today; what stands in nucs gives them with %s at most, so graft: see lidbook wish", short, o.Customer, odds(o.Most))
 	case !coming:
 		a.line("%s: ring %s today; %d more by %s, %s", short, o.Customer, o.Short, shortDay(o.Next), odds(o.Chance))
+	case o.Late > 0:
+		a.line("%s: still to be expected by %s, %s", short, shortDay(o.Next), odds(o.Chance))
 	default:
 		a.line("%s: still to be expected in time, by %s, %s", short, shortDay(o.Next), odds(o.Chance))
 	}

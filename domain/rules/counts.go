@@ -67,7 +67,7 @@ func (p *pass) lostBatch(b *batchCase) {
 		return
 	}
 	half := p.course.Emerges(b.Batch.Batch)
-	if b.stale && p.nucsSeen(b, half) {
+	if b.stale && (!p.now.Before(half.Add(p.numbers.Duration(practice.VirginTooLate))) || p.nucsSeen(b, half)) {
 		return // nobody is in those cells any more, and what came of the others is known
 	}
 	f := Finding{

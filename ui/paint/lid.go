@@ -61,7 +61,7 @@ func (g *lidBrush) whole() {
 	if !g.Blank && g.Size >= 12 {
 		g.lettered()
 	}
-	if g.Paint != scene.NoPaint && g.Size >= 24 {
+	if g.Paint != scene.NoPaint && g.Size >= scene.LidStroked {
 		g.strokes()
 	}
 	if g.NeedsYou {

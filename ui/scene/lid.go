@@ -1,5 +1,8 @@
 package scene
 
+// LidStroked is the size of a lid from which the keeper's strokes are drawn on it.
+const LidStroked = 16.0
+
 // Lid is the drawing of a nuc: letter and fill tell its condition, the rim how
 // much of the time to its next deadline is used, the notch where its entrance
 // looks, the corners what needs the keeper. It is comparable.

@@ -25,6 +25,7 @@ type ground struct {
 	dark    []yard.Shadow                              // nil: as on a usual morning
 	figures bool                                       // lids are large enough for figures
 	hollow  bool                                       // lids are too small for the hatch of what nobody saw
+	bare    bool                                       // all are too small for the keeper's strokes
 	taken   claims                                     // where lids, names and colonies lie: no name goes there
 	drawn   claims                                     // where the ground is drawn: the name of a stand goes there in need
 }

@@ -113,6 +113,9 @@ func (g *ground) mapSigns() (signs []mapSign) {
 	}
 	all, more := g.s.FullLegend(g.yard.YardDescribed.Yard)
 	for _, e := range append(all, more...) {
+		if e.Sign == state.StrokeSign && g.bare {
+			continue
+		}
 		if g.s.Layer == state.ByCondition || e.Sign != state.NeedSign && e.Sign != state.StrokeSign {
 			signs = append(signs, mapSign{entry: &e})
 		}

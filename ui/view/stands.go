@@ -45,6 +45,7 @@ func (g *ground) stands() []spot {
 		g.sizeAlike(most)
 	}
 	spots := g.inSight(most)
+	g.bare = !slices.ContainsFunc(g.stand, func(s state.Standing) bool { return g.sized(&s) >= scene.LidStroked })
 	g.put(spots)
 	return spots
 }
