@@ -130,6 +130,21 @@ func TestHandsRideTogether(t *testing.T) {
 	}
 }
 
+// TestHandsOfADayUnderWay: of the hours of today those count that are left.
+func TestHandsOfADayUnderWay(t *testing.T) {
+	j, on := demoDay(t)
+	v := j.Course().View()
+	for _, c := range []struct {
+		hour, minute int
+		want         float64 // Tilda is free from 14:00 to 18:00, Runa from 17:00 to 20:30
+	}{{9, 0, 450}, {15, 0, 180 + 210}, {18, 30, 120}, {21, 0, 0}} {
+		now := v.Season().At(on.At(c.hour, c.minute, v.Zone()))
+		if got := crew.HandsOf(now, on, 1, 0).Minutes(); math.Abs(got-c.want) > 1e-9 {
+			t.Errorf("at %02d:%02d they have %v min, want %v", c.hour, c.minute, got, c.want)
+		}
+	}
+}
+
 // robbed is a yard 20 minutes away, one nuc of which is robbed in the afternoon while
 // another has no food.
 func robbed() *booktest.Pen {

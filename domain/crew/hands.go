@@ -30,12 +30,21 @@ func (h Hand) after(t time.Time) float64 {
 	return min(h.Minutes, max(0, h.Until.Sub(t).Minutes()))
 }
 
+// leftAt is the person with the hours that are left at an instant.
+func (h Hand) leftAt(now time.Time) Hand {
+	if h.From.Before(now) {
+		h.From, h.Minutes = now, min(h.Minutes, max(0, h.Until.Sub(now).Minutes()))
+	}
+	return h
+}
+
 // Hands are who drives with whom.
 type Hands [][]Hand
 
 // HandsOf are the people who are free on a day, those with most time first, dealt
 // out among so many vans, one at least: each is as full as the next, and who has like
-// time rides together, since a van brings all home at once. With hours above 0 nobody has more than that, and where nobody's free hours are told each has
+// time rides together, since a van brings all home at once. Of a day under way they have the hours
+// that are left. With hours above 0 nobody has more than that, and where nobody's free hours are told each has
 // that; who is away has none.
 func HandsOf(v *book.View, d calendar.Day, vans int, hours float64, away ...book.PersonID) Hands {
 	var all []Hand
@@ -52,8 +61,11 @@ func HandsOf(v *book.View, d calendar.Day, vans int, hours float64, away ...book
 			h := Hand{Person: p.Person, Name: p.Name, Minutes: minutes}
 			if told {
 				h.From, h.Until = p.FreeOn(d).Between(d, v.Zone())
+				h = h.leftAt(v.On())
 			}
-			all = append(all, h)
+			if h.Minutes > 0 {
+				all = append(all, h)
+			}
 		}
 	}
 	slices.SortStableFunc(all, func(a, b Hand) int { return cmp.Compare(b.Minutes, a.Minutes) })
