@@ -73,7 +73,7 @@ func (a *app) printGraft(v *book.View, g graftShape) {
 	a.table(rows)
 	rows = [][]string{{"  it takes", "", "on", "there is", "", ""}}
 	for _, n := range g.Needs {
-		rows = append(rows, needRow(n))
+		rows = append(rows, needRow(v, n))
 	}
 	a.table(rows)
 	var gives []string
@@ -87,6 +87,9 @@ func rungNote(v *book.View, r stepShape) string {
 	note := ""
 	if r.Hard != "" {
 		note = "hard, by " + hourOf(v, r.Hard)
+	}
+	if r.By != "" && r.By < v.Today().String() { // days in JSON sort as they follow
+		note = strings.TrimPrefix(note+", past: not to be done any more", ", ")
 	}
 	if r.Nobody {
 		note = strings.TrimPrefix(note+", nobody is free", ", ")
@@ -103,7 +106,7 @@ func hourOf(v *book.View, s string) string {
 	return hour(t, v.Zone())
 }
 
-func needRow(n needShape) []string {
+func needRow(v *book.View, n needShape) []string {
 	have, short, order := "", "", ""
 	if n.Have != nil {
 		have = figure(*n.Have)
@@ -113,6 +116,9 @@ func needRow(n needShape) []string {
 	}
 	if n.OrderBy != "" {
 		order = "order by " + shortDay(n.OrderBy)
+		if n.OrderBy < v.Today().String() {
+			order = "order at once, it was due " + shortDay(n.OrderBy)
+		}
 	}
 	return []string{"  " + n.What, strings.TrimSpace(needed(n.Amount) + " " + n.Unit), shortDay(n.From), have, short, order}
 }
