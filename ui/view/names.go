@@ -281,7 +281,7 @@ func (s *spot) home() scene.Area {
 func nearest(homes *claims, s *spot, width, size float64, places []scene.Point) []scene.Point {
 	clear := 0.2
 	if s.Places > 1 {
-		clear = 2 // its lids reach less far than it may
+		clear = size * 0.5 // else it reads as that of the stand on its other side
 	}
 	own := s.home()
 	return slices.DeleteFunc(places, func(c scene.Point) bool {
