@@ -17,7 +17,7 @@ func (a *app) printCrew(v *book.View, d crew.Day, s crewShape) {
 	a.line("%s: %.0f min with a hard end%s; somebody can come again %s", fullDay(a.now.In(v.Zone()), d.On), s.Hard, over, hour(d.Next, v.Zone()))
 	if len(d.Sheets) == 0 {
 		a.line("Nobody comes: nothing is done, all of it waits")
-		a.printRing(s, d)
+		a.printRing(v, s, d)
 	}
 	for i, sheet := range s.Sheets {
 		a.line("%s, van %d%s: %.0f min of work and %.0f of driving, of %.0f", sheet.Person, sheet.Van, fromWord(v, d.Sheets[i].From), sheet.Working, sheet.Driving, sheet.Free)
@@ -51,11 +51,14 @@ func afterThat(last time.Time, v *book.View) string {
 }
 
 // printRing prints whom to ring when nobody comes.
-func (a *app) printRing(s crewShape, d crew.Day) {
+func (a *app) printRing(v *book.View, s crewShape, d crew.Day) {
 	for _, who := range s.Ring {
 		a.line("  ring %s", who)
 	}
-	if len(s.Ring) == 0 {
+	switch {
+	case crew.Over(v, d.On):
+		a.line("  the free hours of %s are over", d.On.Short())
+	case len(s.Ring) == 0:
 		a.line("  nobody has free hours on %s: say otherwise with lidbook hours PERSON %s 8-12", d.On.Short(), d.On)
 	}
 }

@@ -142,6 +142,9 @@ func TestHandsOfADayUnderWay(t *testing.T) {
 		if got := crew.HandsOf(now, on, 1, 0).Minutes(); math.Abs(got-c.want) > 1e-9 {
 			t.Errorf("at %02d:%02d they have %v min, want %v", c.hour, c.minute, got, c.want)
 		}
+		if over := crew.Over(now, on); over != (c.want == 0) {
+			t.Errorf("at %02d:%02d the hours are over: %v", c.hour, c.minute, over)
+		}
 	}
 }
 

@@ -30,6 +30,9 @@ func (h Hand) after(t time.Time) float64 {
 	return min(h.Minutes, max(0, h.Until.Sub(t).Minutes()))
 }
 
+// Over tells whether people were free on a day, and none of them is any more.
+func Over(v *book.View, d calendar.Day) bool { return v.MinutesFree(d) > 0 && len(Ring(v, d)) == 0 }
+
 // leftAt is the person with the hours that are left at an instant.
 func (h Hand) leftAt(now time.Time) Hand {
 	if h.From.Before(now) {

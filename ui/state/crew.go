@@ -252,7 +252,10 @@ func (r *Reading) WaitsSaid(l Less) string {
 	for _, h := range crew.Ring(r.View, r.Day) {
 		names = append(names, fmt.Sprintf("%s %s–%s", h.Name, h.From.In(r.View.Zone()).Format("15:04"), h.Until.In(r.View.Zone()).Format("15:04")))
 	}
-	if len(names) == 0 {
+	switch {
+	case crew.Over(r.View, r.Day):
+		return said + "; the free hours are over"
+	case len(names) == 0:
 		return said + "; nobody has free hours"
 	}
 	return said + "; ring " + strings.Join(names, ", ")
