@@ -12,17 +12,13 @@ import (
 func (d *desk) doReckon(e state.Effect, tell func(state.Msg)) bool {
 	switch e := e.(type) {
 	case state.ReckonReview:
-		d.reviews.drop()
-		d.reviews.give(func() { tell(e.Reckon()) })
+		d.reviews.giveLast(func() { tell(e.Reckon()) })
 	case state.ReckonPlan:
-		d.reviews.drop()
-		d.reviews.give(func() { tell(e.Reckon()) })
+		d.reviews.giveLast(func() { tell(e.Reckon()) })
 	case state.ReckonOrders:
-		d.orders.drop()
-		d.orders.give(func() { tell(e.Reckon()) })
+		d.orders.giveLast(func() { tell(e.Reckon()) })
 	case state.ReckonSeason:
-		d.seasons.drop()
-		d.seasons.give(func() { tell(e.Reckon()) })
+		d.seasons.giveLast(func() { tell(e.Reckon()) })
 	case state.ReadBeside:
 		d.readBeside(e)
 	case state.SearchSeason:
@@ -30,8 +26,7 @@ func (d *desk) doReckon(e state.Effect, tell func(state.Msg)) bool {
 			tell(e.Search(func(m state.SeasonFound) bool { tell(m); return ctx.Err() == nil }))
 		})
 	case state.CompareLayouts:
-		d.layouts.drop()
-		d.layouts.give(func() { tell(e.Reckon()) })
+		d.layouts.giveLast(func() { tell(e.Reckon()) })
 	case state.SpareLayout:
 		d.layouts.give(func() { tell(e.Reckon()) })
 	case state.SearchLayout:
@@ -55,7 +50,6 @@ func (d *desk) readBeside(e state.ReadBeside) {
 		d.next.Stop()
 	}
 	d.next = time.AfterFunc(settles, func() {
-		d.beside.drop()
-		d.beside.give(e.Read)
+		d.beside.giveLast(e.Read)
 	})
 }

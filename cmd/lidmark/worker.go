@@ -47,6 +47,13 @@ func (w *worker) drop() {
 	w.jobs = nil
 }
 
+// giveLast adds a job in place of those that were not begun: of these only the last is
+// wanted.
+func (w *worker) giveLast(job func()) {
+	w.drop()
+	w.give(job)
+}
+
 // wait returns when all jobs given so far are done, and this one.
 func (w *worker) wait(job func()) {
 	done := make(chan struct{})

@@ -1,9 +1,8 @@
 package season
 
 import (
-	"fmt"
 	"slices"
-	"strings"
+	"strconv"
 	"time"
 
 	"lidmark/domain/book"
@@ -51,19 +50,20 @@ func (k Kind) Unit() string { return kinds[k].unit }
 
 // amount is so much in its unit.
 func (k Kind) amount(n float64) string {
-	if k == BeesShort {
-		return k.of("%.1f %s", n)
+	places := 0
+	if k == BeesShort && n != 1 {
+		places = 1
 	}
-	return k.of("%.0f %s", n)
+	return k.said(n, places, " ")
 }
 
-// of writes so much and its unit.
-func (k Kind) of(format string, n float64) string {
+// said is so much, to so many decimal places, what stands between, and its unit.
+func (k Kind) said(n float64, places int, between string) string {
 	unit := k.Unit()
 	if n == 1 {
-		format, unit = strings.Replace(format, "%.1f", "%.0f", 1), kinds[k].one
+		unit = kinds[k].one
 	}
-	return fmt.Sprintf(format, n, unit)
+	return strconv.FormatFloat(n, 'f', places, 64) + between + unit
 }
 
 // Clash is what batches want at once and cannot all have.

@@ -53,7 +53,7 @@ func (c Clash) more() string {
 	n := math.Ceil(c.Short())
 	switch c.Kind {
 	case NucsShort, StartersShort, FinishersShort, DronesShort, BroodShort:
-		return c.of("%.0f more %s", n)
+		return c.said(n, 0, " more ")
 	case BeesShort:
 		return c.amount(c.Short()) + " from elsewhere"
 	case MinutesOver:
