@@ -52,6 +52,7 @@ type lateGraft struct {
 // graftShape is one graft of a wish, in JSON.
 type graftShape struct {
 	Graft      string      `json:"graft"`
+	Nucs       int         `json:"nucs"`
 	Steps      []stepShape `json:"steps"`
 	Needs      []needShape `json:"needs"`
 	Gives      []giftShape `json:"gives"`
@@ -132,7 +133,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 
 func shapeOfGraft(p *plan.Planner, b plan.Batch) graftShape {
 	zone := p.View().Zone()
-	s := graftShape{Graft: stamp(b.Ladder.Graft, zone), Steps: []stepShape{}, Needs: []needShape{}, Gives: []giftShape{}}
+	s := graftShape{Graft: stamp(b.Ladder.Graft, zone), Nucs: b.Size.Nucs, Steps: []stepShape{}, Needs: []needShape{}, Gives: []giftShape{}}
 	for _, r := range b.Rungs {
 		s.Steps = append(s.Steps, stepShape{r.Step.String(), r.From.String(), r.Best.String(), r.By.String(), stamp(r.Hard, zone), r.NobodyFree})
 	}

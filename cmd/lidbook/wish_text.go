@@ -43,7 +43,7 @@ func (a *app) printWish(v *book.View, s wishShape) {
 // are those of all grafts, so that only a single one is told of them.
 func planCommandOf(s wishShape, g graftShape) string {
 	day, _, _ := strings.Cut(g.Graft, "T")
-	c := fmt.Sprintf("lidbook plan batch --on %s --larvae %d --nucs %d --yard %q", day, s.Larvae, s.Nucs, s.Yard)
+	c := fmt.Sprintf("lidbook plan batch --on %s --larvae %d --nucs %d --yard %q", day, s.Larvae, g.Nucs, s.Yard)
 	if s.Line != "" {
 		c += fmt.Sprintf(" --line %q", s.Line)
 	}

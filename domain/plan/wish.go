@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"cmp"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
@@ -38,7 +40,7 @@ type Answer struct {
 	Wish    // with all that was found
 	Rates   Rates
 	Batches []Batch // in the order of their grafts
-	Free    int     // nucs that are free when the first cells are given
+	Free    int     // nucs that are free for one of its grafts: when the cells of the first are given, or later
 	InTime  bool    // some graft day is in time; else Batches are of the first day there is, and Nearest says what they are in time for
 	Nearest calendar.Day
 	Sizing  Sizing  // of one graft; why no number of larvae is enough, and what comes nearest
@@ -61,9 +63,26 @@ func (p *Planner) Answer(w Wish) Answer {
 		ladders = append(ladders, p.Ladder(p.GraftAt(day), cellsGuess(w), w.Yard))
 	}
 	ladders = append(ladders, last)
-	a.Free = p.Free(w.Yard, ladders[0].Rung(MakeUpNucs).Best, last.Rung(Ready).By, w.Not)
 	p.size(&a, ladders)
 	return a
+}
+
+// place gives each graft the nucs that are free for its cells and for no earlier
+// graft's, as many as the keeper means to use. Those he has beyond that are there for
+// the first.
+func (p *Planner) place(a *Answer, ladders []Ladder, grafts []Graft) {
+	left, until := a.Nucs, ladders[len(ladders)-1].Rung(Ready).By
+	for i, l := range ladders {
+		free := p.Free(a.Yard, l.Rung(MakeUpNucs).Best, until, a.Not)
+		grafts[i].Nucs = max(0, free-a.Free)
+		if a.Nucs > 0 {
+			grafts[i].Nucs = min(grafts[i].Nucs, left)
+		}
+		left -= grafts[i].Nucs
+		a.Free = max(a.Free, free)
+	}
+	grafts[0].Nucs += max(0, left)
+	a.Nucs = cmp.Or(a.Nucs, a.Free)
 }
 
 // filled is a wish with what is usual for what is left open.
@@ -134,13 +153,10 @@ func (p *Planner) inTimeFor(l Ladder, laying bool) calendar.Day {
 // size finds how many larvae, and what comes of them.
 func (p *Planner) size(a *Answer, ladders []Ladder) {
 	z := sizing{a: a, open: a.Nucs == 0, grafts: make([]Graft, len(ladders)), known: map[amount]Chances{}}
-	if z.open {
-		a.Nucs = a.Free
-	}
 	for i, l := range ladders {
 		z.grafts[i].Late = 1 - l.Laid.InTime(a.By, a.Laying)
 	}
-	z.grafts[0].Nucs = a.Nucs
+	p.place(a, ladders, z.grafts)
 	if a.Larvae == 0 {
 		z.find()
 	}
@@ -152,8 +168,9 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 	if a.Sizing.Limit != NoLimit {
 		a.Sizing.Most = a.Chances.Promise(a.Sure) // by the day, and with all grafts
 	}
-	left := float64(a.Nucs)
+	left := 0.0
 	for i, l := range ladders {
+		left += float64(z.grafts[i].Nucs)
 		s := p.sizeOf(a, z.grafts[i], left)
 		left = max(0, left-float64(s.Nucs))
 		a.Batches = append(a.Batches, Batch{l, z.grafts[i], s})

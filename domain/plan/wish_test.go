@@ -108,3 +108,29 @@ func BenchmarkAnswerOfSeveral(b *testing.B) {
 		})
 	}
 }
+
+// Nucs whose queens are ready between two grafts are there for the second, whose cells
+// they get; the first has those that are free for its own.
+func TestALaterGraftHasNucsThatComeFree(t *testing.T) {
+	pen := yardOf(64)
+	for i := range 24 {
+		pen.At("2027-05-10 12:00").Write(book.Looked{Nuc: booktest.Nuc(fmt.Sprint(i)), Eggs: book.SingleEggs})
+	}
+	p := plannerOf(pen, "2027-05-11 08:00")
+	w := plan.Wish{Queens: 40, By: day(t, "2027-07-30"), Graft: day(t, "2027-05-12"), Larvae: 96, Grafts: 2}
+	a := p.Answer(w)
+	if a.Free != 64 || a.Nucs != 64 || a.Batches[0].Graft.Nucs != 40 || a.Batches[1].Graft.Nucs != 24 {
+		t.Fatalf("%d free, %d used: %d for the first and %d more for the second", a.Free, a.Nucs, a.Batches[0].Graft.Nucs, a.Batches[1].Graft.Nucs)
+	}
+	if a.Batches[0].Size.Nucs > 40 || a.Batches[0].Size.Nucs+a.Batches[1].Size.Nucs > 64 {
+		t.Errorf("%d and %d nucs are made up of 40 and 24 more", a.Batches[0].Size.Nucs, a.Batches[1].Size.Nucs)
+	}
+	again := p.Answer(a.Wish)
+	if again.Chance != a.Chance {
+		t.Errorf("asked again with what was found: %.3f, then %.3f", a.Chance, again.Chance)
+	}
+	w.Nucs = 40
+	if few := p.Answer(w); few.Chance >= a.Chance {
+		t.Errorf("40 nucs: %.3f; with 24 more for the second: %.3f", few.Chance, a.Chance)
+	}
+}
