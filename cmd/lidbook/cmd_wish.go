@@ -35,7 +35,7 @@ func wishCommand(a *app) *cobra.Command {
 			return err
 		}
 		p := plan.New(course.New(v))
-		s := shapeOfWish(p, p.Answer(w))
+		s := shapeOfWish(p, p.Possible(w))
 		return a.show(s, func() { a.printWish(v, s) })
 	})
 	fl := c.Flags()

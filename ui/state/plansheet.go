@@ -58,7 +58,7 @@ func planSheetOf(key planKey) *PlanSheet {
 // answered is an answer with what follows from it, without what else could be done:
 // quick enough to follow a drag.
 func answered(p *plan.Planner, key planKey) *PlanSheet {
-	s := &PlanSheet{Answer: possible(p, key.wish, key.of.Day), key: key}
+	s := &PlanSheet{Answer: p.Possible(key.wish), key: key}
 	first := s.Batches[0]
 	for _, b := range s.Batches {
 		s.Stages = append(s.Stages, s.Rates.Along(b.Graft))
@@ -68,37 +68,6 @@ func answered(p *plan.Planner, key planKey) *PlanSheet {
 	s.days(p, key.of)
 	s.bees(p)
 	return s
-}
-
-// possible is the answer to a wish. Where it would graft so soon that a step before that is
-// past, it is that of the first graft that has them all, and the wish is not in time if that
-// is too late. A graft of which the keeper says the day, and one that is planned, stay.
-func possible(p *plan.Planner, w plan.Wish, today calendar.Day) plan.Answer {
-	a := p.Answer(w)
-	if w.Graft != 0 || !w.Not.IsZero() {
-		return a
-	}
-	const rounds = 3 // a later graft may have a longer way before it, by a day
-	for range rounds {
-		late := missed(a.Batches[0].Ladder, today)
-		if late == 0 {
-			break
-		}
-		w.Graft = a.Batches[0].Day + late
-		a = p.Answer(w)
-	}
-	return a
-}
-
-// missed is by how many days steps of a ladder are past. Drones may be there without a comb
-// of their own.
-func missed(l plan.Ladder, today calendar.Day) (days calendar.Day) {
-	for _, r := range l.Rungs {
-		if r.Step.Done() && r.Step != plan.DroneComb {
-			days = max(days, today-r.By)
-		}
-	}
-	return days
 }
 
 // readLastGraft is the last graft of the season that makes sense in a yard; 0 where

@@ -1,0 +1,34 @@
+package plan
+
+import "lidmark/domain/calendar"
+
+// Possible is [Planner.Answer] where it would graft so soon that a step before that is
+// past: of the first graft that has them all. The wish is not in time if that is too
+// late. A graft of which the keeper says the day, and one that is planned, stay.
+func (p *Planner) Possible(w Wish) Answer {
+	a := p.Answer(w)
+	if w.Graft != 0 || !w.Not.IsZero() {
+		return a
+	}
+	const rounds = 3 // a later graft may have a longer way before it, by a day
+	for range rounds {
+		late := missed(a.Batches[0].Ladder, p.view.Today())
+		if late == 0 {
+			break
+		}
+		w.Graft = a.Batches[0].Day + late
+		a = p.Answer(w)
+	}
+	return a
+}
+
+// missed is by how many days steps of a ladder are past. Drones may be there without a
+// comb of their own.
+func missed(l Ladder, today calendar.Day) (days calendar.Day) {
+	for _, r := range l.Rungs {
+		if r.Step.Done() && r.Step != DroneComb {
+			days = max(days, today-r.By)
+		}
+	}
+	return days
+}
