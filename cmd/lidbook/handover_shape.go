@@ -53,6 +53,10 @@ type givenShape struct {
 	Substitute bool   `json:"substitute,omitempty"`
 	Mark       string `json:"mark,omitempty"`
 	Ready      string `json:"readyFrom"`
+	Catch      string `json:"catchBy,omitempty"`
+	ToBank     bool   `json:"thenToBank,omitempty"`
+	Room       bool   `json:"giveRoom,omitempty"`
+	How        string `json:"how,omitempty"` // what is to be done with her, in words
 }
 
 // leftOfLine are the queens of a line whom nobody ordered, in JSON.
@@ -92,7 +96,7 @@ func shapeOfServed(v *book.View, o handover.Served) servedShape {
 func shapeOfGiven(v *book.View, g handover.Given) givenShape {
 	s := givenShape{
 		Cage: g.Label, Bank: g.Bank, Caged: g.Caged.String(), Line: g.Line, Substitute: g.Substitute, Ready: g.Ready.String(),
-		Mark: markWords(&book.Queen{Mark: g.Mark}),
+		Mark: markWords(&book.Queen{Mark: g.Mark}), Catch: g.By.String(), ToBank: g.ToBank, Room: g.Room, How: g.Words(),
 	}
 	if !g.ID.IsZero() {
 		s.Queen = rules.Name(v, g.ID.Subject())

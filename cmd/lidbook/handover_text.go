@@ -69,7 +69,7 @@ func (a *app) printServed(v *book.View, o servedShape) {
 
 // like tells whether two queens in nucs stand in one row.
 func (g givenShape) like(h givenShape) bool {
-	return g.Nuc != "" && h.Nuc != "" && g.Yard == h.Yard && g.Line == h.Line && g.Mark == "" && h.Mark == ""
+	return g.Nuc != "" && h.Nuc != "" && g.Yard == h.Yard && g.Line == h.Line && g.Mark == "" && h.Mark == "" && g.How == h.How
 }
 
 func givenRow(o servedShape, all []givenShape) []string {
@@ -83,13 +83,13 @@ func givenRow(o servedShape, all []givenShape) []string {
 		if g.Bank {
 			where = "in a bank since " + shortDay(g.Caged)
 		}
-		return []string{"  " + g.Queen, line, g.Mark, where}
+		return []string{"  " + g.Queen, line, g.Mark, where + prefixed(", ", g.How)}
 	}
 	var nucs []string
 	for _, one := range all {
 		nucs = append(nucs, one.Nuc)
 	}
-	return []string{"  " + runs(nucs) + prefixed(" in ", g.Yard), line, g.Mark, "catch " + shortDay(o.Catch)}
+	return []string{"  " + runs(nucs) + prefixed(" in ", g.Yard), line, g.Mark, g.How}
 }
 
 // printShort says what is missing, since when, and what to tell the customer.

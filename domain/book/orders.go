@@ -32,12 +32,6 @@ func (o *Order) Takes(line string) bool {
 	return o.Line == "" || o.Line == line || slices.Contains(o.Substitute, line)
 }
 
-// TakesNuc tells whether the queen of a nuc, of the line that was given it, will do
-// for the order. One whose descent is doubtful will do only where any line does.
-func (o *Order) TakesNuc(n *Nuc, line string) bool {
-	return o.TakesSure(line, n.Holds.Descent != DescentDoubtful)
-}
-
 // TakesSure tells whether a queen of a line will do for the order; one of whom it is
 // not sure that she is of it only where any line does.
 func (o *Order) TakesSure(line string, sure bool) bool {

@@ -28,7 +28,7 @@ type pricer struct {
 	given   map[book.BatchID]int     // of the cells together, those that nucs of the plan are given
 	caged   map[book.BatchID]bool    // the cells together are collected: what no nuc is given goes into a cage
 
-	promised map[book.NucID]handover.Served // to orders whose queens are caught before then
+	promised map[book.NucID]caught
 }
 
 func newPricer(j *rules.Judged, plan rules.DayPlan) *pricer {
@@ -49,14 +49,20 @@ func newPricer(j *rules.Judged, plan rules.DayPlan) *pricer {
 	return p
 }
 
-// promisedBy are the nucs whose queens are caught for an order before a day, with the
-// order: a courier who takes them tomorrow is late for nobody who caught them today.
-func promisedBy(j *rules.Judged, next calendar.Day) map[book.NucID]handover.Served {
-	promised := map[book.NucID]handover.Served{}
-	for _, o := range handover.New(j.Course()).Orders {
+// caught is a queen in a nuc, and the order that she is caught for.
+type caught struct {
+	handover.Given
+	order handover.Served
+	leave bool // she leaves before somebody comes again: a courier who takes her tomorrow is late for nobody who caught her today
+}
+
+// promisedBy are the nucs whose queens are caught for an order before a day.
+func promisedBy(j *rules.Judged, next calendar.Day) map[book.NucID]caught {
+	promised := map[book.NucID]caught{}
+	for _, o := range handover.Deal(j.Course()).Orders {
 		for _, g := range o.Queens {
-			if o.Catch < next && !g.Nuc.IsZero() {
-				promised[g.Nuc] = o
+			if g.By < next && !g.Nuc.IsZero() {
+				promised[g.Nuc] = caught{g, o, o.Catch < next}
 			}
 		}
 	}
@@ -67,8 +73,8 @@ func promisedBy(j *rules.Judged, next calendar.Day) map[book.NucID]handover.Serv
 // again: so it has a hard end before, or robbers are at work, or she leaves before.
 func (p *pricer) hard(t rules.Task, s book.Subject) bool {
 	id, _ := s.Nuc()
-	_, promised := p.promised[book.NucID(id)]
-	return t.Hard && t.By.Before(p.next) || t.Findings[0].Emergency() || t.Act == rules.ActCatchQueen && promised
+	leaves := p.promised[book.NucID(id)].leave
+	return t.Hard && t.By.Before(p.next) || t.Findings[0].Emergency() || t.Act == rules.ActCatchQueen && leaves
 }
 
 // of prices a task at one of its subjects. What costs nothing that is known still
@@ -228,17 +234,22 @@ func (p *pricer) robbers(s book.Subject) Price {
 }
 
 // catch: a queen who is not caught is missing at the order that she is for, if she is to
-// be caught for it before somebody comes again; else she waits where she is.
+// be caught for it before somebody comes again; else she waits where she is, on small
+// combs that are full with a comb or room the longer.
 func (p *pricer) catch(s book.Subject) Price {
 	id, _ := s.Nuc()
-	if o, ok := p.promised[book.NucID(id)]; ok {
-		leaves := "is fetched"
-		if o.Order.Sent {
-			leaves = "is sent"
-		}
-		return Price{1, fmt.Sprintf("order %s %s %s", o.Order.Number, leaves, o.On.Short())}
+	o, promised := p.promised[book.NucID(id)]
+	switch {
+	case !promised:
+		return Price{Why: "no order needs her caught before that: she waits in her nuc"}
+	case !o.leave:
+		return Price{Why: fmt.Sprintf("her combs are full: give her a comb or room, order %s takes her %s", o.order.Order.Number, o.order.On.Short())}
 	}
-	return Price{Why: "no order needs her caught before that: she waits in her nuc"}
+	leaves := "is fetched"
+	if o.order.Order.Sent {
+		leaves = "is sent"
+	}
+	return Price{1, fmt.Sprintf("order %s %s %s", o.order.Order.Number, leaves, o.order.On.Short())}
 }
 
 // ends is a price that is due when the work's last hour is before somebody comes

@@ -7,7 +7,6 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
-	"lidmark/domain/practice"
 )
 
 // Queen is one who can be handed over: in a cage or bank, or in a nuc in which she
@@ -24,18 +23,9 @@ type Queen struct {
 	Label  string // of her cage
 	Born   calendar.Day
 	Closed string // why she may not leave her yard now; "": she may
-}
 
-// keeps is the last day on which a queen may go: a cage does not keep her for ever.
-func (q Queen) keeps(n practice.Numbers) calendar.Day {
-	switch {
-	case q.Caged.IsZero():
-		return forever
-	case q.Bank:
-		return q.Caged + calendar.Day(n.Days(practice.MatedBankMost))
-	default:
-		return q.Caged + calendar.Day(n.Days(practice.CagedMost))
-	}
+	keeps calendar.Day // the last day on which she may go: a cage does not keep her for ever
+	full  calendar.Day // the last day on which her small combs have room, unless her bees are few; zero: they are not small
 }
 
 // forever is a day beyond all plans.
@@ -45,9 +35,10 @@ const forever = calendar.Day(1 << 30)
 // nucs, with the day from which each may go; in walking order, the caged first.
 func stock(c *course.Course) (all []Queen) {
 	v := c.View()
+	keeps := Keeps(v)
 	for q := range v.Queens() {
 		if q.Caged() && !q.Virgin {
-			all = append(all, caged(v, q))
+			all = append(all, caged(v, q, keeps(q)))
 		}
 	}
 	slices.SortStableFunc(all, func(a, b Queen) int { return cmp.Compare(a.Caged, b.Caged) })
@@ -71,12 +62,12 @@ func Catchable(c *course.Course, o *book.Order) (all []Queen) {
 	return all
 }
 
-func caged(v *book.View, q *book.Queen) Queen {
+func caged(v *book.View, q *book.Queen, keeps calendar.Day) Queen {
 	_, bank := q.Where.Colony()
 	day := q.Since.Day(v.Zone())
 	return Queen{
 		ID: q.Queen, Bank: bank, Line: q.Line, Sure: q.Descent != book.DescentDoubtful,
-		Ready: day, Caged: day, Mark: q.Mark, Label: q.Label, Closed: closedCage(v, q),
+		Ready: day, Caged: day, Mark: q.Mark, Label: q.Label, Closed: closedCage(v, q), keeps: keeps,
 	}
 }
 
@@ -90,7 +81,7 @@ func laying(c *course.Course, n *book.Nuc) (Queen, bool) {
 	v, zone := c.View(), c.Zone(n.Yard)
 	q := Queen{
 		ID: n.Holds.Queen, Nuc: n.Nuc, Line: v.LineIn(n), Sure: n.Holds.Descent != book.DescentDoubtful,
-		Ready: calendar.DayOf(p.ReadyAt, zone), Closed: closed(v, n.Yard),
+		Ready: calendar.DayOf(p.ReadyAt, zone), Closed: closed(v, n.Yard), keeps: forever, full: fullBy(v, n, zone),
 	}
 	if !p.Emerged.IsZero() {
 		q.Born = calendar.DayOf(p.Emerged, zone)

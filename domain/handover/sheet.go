@@ -36,15 +36,26 @@ type Served struct {
 // Given is a queen who goes to an order.
 type Given struct {
 	Queen
+	Catching
 	Substitute bool // she is of another line, which the order takes too
 }
 
 // New deals out the queens of a view: each order, by its priority and day, gets as
 // many as can be found for it without taking one from an order before it; among
 // such dealings the one that gives everybody his own line, then caged queens first,
-// those longest in the cage. That is exact, not a rule of thumb. One whose descent
-// is doubtful goes only where any line will do.
+// those longest in the cage, and of those in nucs such to the later orders as have room
+// so long. That is exact, not a rule of thumb. One whose descent is doubtful goes only
+// where any line will do.
 func New(c *course.Course) *Sheet {
+	s := Deal(c)
+	s.expect(c)
+	s.plan(c.View())
+	return s
+}
+
+// Deal is [New] without a word on when those that are missing are to be expected, or
+// what is planned for them.
+func Deal(c *course.Course) *Sheet {
 	v := c.View()
 	s := &Sheet{}
 	for o := range v.Orders() {
@@ -52,10 +63,8 @@ func New(c *course.Course) *Sheet {
 			s.Orders = append(s.Orders, Served{Order: o, Day: dayOf(v, o), rank: len(s.Orders)})
 		}
 	}
-	kinds := kindsOf(stock(c))
-	s.deal(kinds, v)
-	s.expect(c)
-	s.plan(v)
+	s.deal(kindsOf(stock(c)), v)
+	s.catch(c)
 	return s
 }
 
@@ -68,12 +77,12 @@ type kind struct {
 type likeness struct {
 	line, closed       string
 	sure, bank         bool
-	ready, caged       calendar.Day
+	ready, caged, full calendar.Day
 	clipped, disc, dot bool
 }
 
 func (q Queen) likeness() likeness {
-	return likeness{q.Line, q.Closed, q.Sure, q.Bank, q.Ready, q.Caged, q.Mark.Clipped, q.Mark.Disc != "", q.Mark.Colour != ""}
+	return likeness{q.Line, q.Closed, q.Sure, q.Bank, q.Ready, q.Caged, q.full, q.Mark.Clipped, q.Mark.Disc != "", q.Mark.Colour != ""}
 }
 
 func kindsOf(all []Queen) (kinds []kind) {
@@ -108,7 +117,7 @@ func (s *Sheet) deal(kinds []kind, v *book.View) {
 		o.Short = want[i]
 		for k, n := range m.deal[i] {
 			for _, q := range kinds[k].queens[:n] {
-				o.Queens = append(o.Queens, Given{q, o.Order.Line != "" && q.Line != o.Order.Line})
+				o.Queens = append(o.Queens, Given{Queen: q, Substitute: o.Order.Line != "" && q.Line != o.Order.Line})
 			}
 			kinds[k].queens = kinds[k].queens[n:]
 			o.Short -= n
@@ -155,12 +164,14 @@ func order(g Given) int {
 
 // the costs by which one dealing is better than another: a queen of another line
 // weighs more than any days in a cage, and one in a cage goes before one in a nuc, to
-// the first order that takes her. Paint that is wished for and missing costs little.
+// the first order that takes her. Paint that is wished for and missing costs little, days
+// on combs that are full less still.
 const (
 	ofSubstitute = 100000
 	inNuc        = 1000
 	aDayCaged    = 2
 	unmarked     = 1
+	aDayFull     = 0.01
 )
 
 // from is the day by which a queen must be ready: one in a nuc when she is caught.
@@ -175,7 +186,7 @@ func (s Served) from(q Queen) calendar.Day {
 func costOf(q Queen, s Served, today calendar.Day, n practice.Numbers) float64 {
 	o := s.Order
 	switch {
-	case q.Closed != "", q.Ready > s.from(q), q.keeps(n) < s.On:
+	case q.Closed != "", q.Ready > s.from(q), q.keeps < s.On:
 		return math.Inf(1)
 	case !o.TakesSure(q.Line, q.Sure):
 		return math.Inf(1)
@@ -188,6 +199,9 @@ func costOf(q Queen, s Served, today calendar.Day, n practice.Numbers) float64 {
 	}
 	if o.Marked && q.Mark.Colour == "" && q.Mark.Disc == "" {
 		cost += unmarked
+	}
+	if q.full != 0 {
+		cost += aDayFull * float64(max(0, s.Catch-q.full))
 	}
 	if q.Caged.IsZero() {
 		return cost + inNuc/float64(s.rank+1)

@@ -24,7 +24,7 @@ type nucCase struct {
 	waits *batchCase // the batch whose cells it waits for
 	spare *batchCase // the batch of a cell to spare for it: it has a queen by the calendar, and most probably none
 	bars  *batchCase // the batch whose cells may not leave their yard for it
-	order bool       // an open order wants its queen
+	order promise    // of its queen to an open order
 
 	was   *nucCase // the earlier case it goes on from, while a pass is made
 	row   int      // of the table, whose turn it is

@@ -28,9 +28,9 @@ func (p *pass) lookAgain(n *nucCase) {
 	p.addTo(n, f)
 }
 
-// ready: proven, laying long enough, and of age. She is caught when an order
-// wants her, unless nothing may leave the yard. She can stay, and so is never past
-// due, but on small combs that are full while somebody waits for her.
+// ready: proven, laying long enough, and of age. She is caught for an order, unless
+// nothing may leave the yard. She can stay, and so is never past due, but on small combs
+// that are full while she could hang in a bank.
 func (p *pass) ready(n *nucCase) {
 	if n.Condition() != book.GoodBrood || n.holds.ReadyAt.IsZero() {
 		return
@@ -55,15 +55,8 @@ func (p *pass) ready(n *nucCase) {
 	case waits:
 		f.Do = "No catch before " + t.Until(n.yard.zone).Short() + ", unless the label allows it"
 		f.Why += fmt.Sprintf("; treated with %s on %s", t.With, n.yard.of(t.At).Short())
-	case n.order:
-		f.Act, f.Do = ActCatchQueen, "Catch her, cage and mark her"
-		if p.smallCombs(n) && !n.has.WeakThen() {
-			f.By = p.endOfDay(n.yard, (n.yard.of(n.Holds.FirstEggs) + p.days(practice.FullBy)).Start(n.yard.zone))
-			f.Why += "; small combs fill up"
-			if f.PastDue(p.now) {
-				f.What = "ready, combs full"
-			}
-		}
+	case n.promised():
+		p.catchFor(n, &f)
 	}
 	p.addTo(n, f)
 }
@@ -82,11 +75,37 @@ func (n *nucCase) proven() string {
 	}
 }
 
-// canBeCaught tells whether a nuc's queen is ready and may leave its yard.
-func (p *pass) canBeCaught(n *nucCase) bool {
-	ready := n.Condition() == book.GoodBrood && !n.holds.ReadyAt.IsZero() && p.open(n.holds.ReadyAt) == Open
-	_, waits := n.treated()
-	return ready && n.yard.yard.Standstill == nil && !waits
+// catchFor: who goes to an order is caught on the day that the sheet of the orders names,
+// as few days before she leaves as a cage keeps her; until then she lays where she is. On
+// small combs that fill up before, she is caught while they have room, and hangs in a
+// bank; where she cannot be caged so long she gets room.
+func (p *pass) catchFor(n *nucCase, f *Finding) {
+	o := n.order
+	f.Act, f.Do = ActCatchQueen, "Catch her, cage and mark her"
+	f.Used = append(f.Used, practice.CagedMost)
+	from, best, by := max(o.From, n.yard.day(f.From)), o.By, o.By
+	if o.Full != 0 && !o.Room {
+		by = max(o.Full, n.yard.day(f.From))
+		best = min(best, by)
+		f.Why += "; small combs fill up"
+		f.Used = append(f.Used, practice.FullBy)
+	}
+	f.From, f.Best, f.By = course.Days(min(from, best), best, by, n.yard.zone)
+	if f.By = p.endOfDay(n.yard, f.By); o.Full != 0 && f.PastDue(p.now) {
+		f.What = "ready, combs full"
+	}
+	f.Why += "; " + o.words()
+	if o.ToBank {
+		f.Used = append(f.Used, practice.MatedBankMost)
+	}
+}
+
+// words say for which order she is, and where she is until then.
+func (o promise) words() string {
+	if o.ToBank {
+		return "banked for order " + o.order
+	}
+	return "for order " + o.order + ", " + o.on.Short()
 }
 
 // fullCombs tells whether a nuc sits on combs of full size.
@@ -122,6 +141,9 @@ func (p *pass) full(n *nucCase) {
 		Do:   "Catch her, take a comb of brood, or add room",
 		Sure: sureCalendar,
 		Used: []practice.Key{practice.FullFrom, practice.FullBy, practice.FullCombSide},
+	}
+	if n.order.Room {
+		f.Do = "Take a comb of brood or add room: she is caught " + n.order.By.Short() + " for order " + n.order.order
 	}
 	from, by := eggs+p.days(practice.FullFrom), eggs+p.days(practice.FullBy)
 	best := by

@@ -104,7 +104,7 @@ func TestAnOrderWantsItsLine(t *testing.T) {
 		p.At("2027-06-13 18:00").Write(row.order)
 		if row.caged != "" {
 			q := booktest.Queen("caged")
-			p.At("2027-06-14 10:00").Write(book.QueenDescribed{Queen: q, Line: row.caged}, book.QueenCaught{Nuc: booktest.Nuc("B1"), Queen: q, Label: "1"})
+			p.At("2027-06-14 10:00").Write(book.QueenDescribed{Queen: q, Line: row.caged, Descent: book.DescentSure}, book.QueenCaught{Nuc: booktest.Nuc("B1"), Queen: q, Label: "1"})
 		}
 		caught := false
 		for _, f := range of(p.View("2027-06-17 09:00"), rules.Ready) {

@@ -1,30 +1,46 @@
 package rules
 
-import "lidmark/domain/book"
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/handover"
+)
 
-// shareQueens marks, in walking order, ready queens for the open orders that want
-// them: the first order by priority and day first, each beyond the caged queens that
-// will do for it. A caged queen goes for one order only.
+// promise is the order that a nuc's queen goes to, and how she is caught for it. Zero: to
+// none.
+type promise struct {
+	handover.Catching
+	order string       // its number
+	on    calendar.Day // when she leaves the keeper's hands
+}
+
+// shareQueens tells the nucs whose queens go to open orders how each is caught for hers,
+// as the sheet of the orders deals them out: what is due today and what is promised
+// are one thing.
 func (p *pass) shareQueens() {
-	caged, taken := matedCaged(p.view), map[book.QueenID]bool{}
-	for o := range p.view.Orders() {
-		wanted := o.Open()
-		if wanted == 0 {
-			continue
-		}
-		fit, _ := cagedFor(p.view, o, caged)
-		for _, q := range fit {
-			if wanted > 0 && !taken[q.Queen] {
-				taken[q.Queen] = true
-				wanted--
-			}
-		}
-		for i := range p.nucs {
-			n := &p.nucs[i]
-			if wanted > 0 && !n.order && p.canBeCaught(n) && o.TakesNuc(n.Nuc, p.view.LineIn(n.Nuc)) {
-				n.order = true
-				wanted--
-			}
+	if !p.owed() {
+		return
+	}
+	of := map[book.NucID]promise{}
+	for _, o := range handover.Deal(p.course).Orders {
+		for _, q := range o.Queens {
+			of[q.Nuc] = promise{q.Catching, o.Order.Number, o.On}
 		}
 	}
+	for i := range p.nucs {
+		p.nucs[i].order = of[p.nucs[i].Nuc.Nuc]
+	}
 }
+
+// owed tells whether an order is open.
+func (p *pass) owed() bool {
+	for o := range p.view.Orders() {
+		if o.Open() > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// promised tells whether an order takes her.
+func (n *nucCase) promised() bool { return n.order.By != 0 }

@@ -122,7 +122,7 @@ func (c cage) caught(r *state.Reading) string {
 		}
 		return strings.TrimSpace("caught " + day.Short()[weekday:] + label(c.Label))
 	}
-	return "catch " + c.of.Catch.Short()[weekday:] + ", " + r.View.Nuc(c.Nuc).Name
+	return "catch " + c.By.Short()[weekday:] + ", " + r.View.Nuc(c.Nuc).Name
 }
 
 func label(cage string) string {

@@ -44,6 +44,9 @@ func (p *OrderSheet) Short(o handover.Served) string {
 // customer waits in vain until somebody rings.
 func InVain(o handover.Served) bool { return o.Lost }
 
+// ringFirst begins what a customer is to be told.
+const ringFirst = "Ring "
+
 // Ring is what a customer is to be told of the queens that are missing; "" where none
 // are.
 func Ring(o handover.Served) string {
@@ -51,7 +54,7 @@ func Ring(o handover.Served) string {
 	if o.Order.Line != "" {
 		more += " " + o.Order.Line
 	}
-	whom := "Ring " + cmp.Or(o.Order.Customer, "the customer") + " today: "
+	whom := ringFirst + cmp.Or(o.Order.Customer, "the customer") + " today: "
 	coming := !o.Next.Day.IsZero() && o.Next.Day <= o.On
 	switch next := o.Next; {
 	case o.Short == 0:
@@ -110,8 +113,11 @@ func (r *Reading) ServedQueens(o handover.Served) (all []ServedQueen) {
 			one.When = "in a bank since " + q.Caged.Short()
 		case q.Nuc.IsZero():
 			one.When = "caged since " + q.Caged.Short()
-		default:
-			one.When = "catch " + o.Catch.Short()
+		}
+		if how := q.Words(); one.When == "" {
+			one.When = how
+		} else if how != "" {
+			one.When += ", " + how
 		}
 		all = append(all, one)
 	}
