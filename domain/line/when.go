@@ -18,8 +18,8 @@ type When struct {
 	Part calendar.Part // of the day, where that was said; At is the hour that stands for it
 }
 
-// ParseWhen reads "2027-05-15", "2027-05-15 18:00", "yesterday evening", "+3",
-// "sat", "29 Apr 18:00", "29.4.": days are counted from today, and the name of a
+// ParseWhen reads "2027-05-15", "2027-05-15 18:00", "yesterday evening", "3 days ago",
+// "+3", "sat", "29 Apr 18:00", "29.4.": days are counted from today, and the name of a
 // weekday, or a day and month without a year, is the nearest such day gone by, or
 // today. "4/5" can be two days and is none. Its error says how to write it.
 func ParseWhen(text string, today calendar.Day, zone *time.Location) (When, error) {
@@ -63,6 +63,11 @@ func dayAndTime(text string) (day, clock string) {
 	n := min(1, len(words))
 	if len(words) > 1 && isDate(words[0]+" "+words[1]) {
 		n = 2
+	}
+	if len(words) >= agoWords {
+		if _, ok := ago(strings.Join(words[:agoWords], " ")); ok {
+			n = agoWords
+		}
 	}
 	return strings.Join(words[:n], " "), strings.ToLower(strings.Join(words[n:], " "))
 }
@@ -144,6 +149,9 @@ func parseDay(word string, today calendar.Day, way direction) (calendar.Day, err
 		if d := today + n*calendar.Day(way); begins(d.Weekday().String(), word) {
 			return d, nil
 		}
+	}
+	if days, ok := ago(word); ok {
+		return inBooks(word, today-days)
 	}
 	if day, month, ok := splitDate(word); ok {
 		return nearest(word, day, month, today, way)

@@ -28,6 +28,11 @@ func TestParseWhen(t *testing.T) {
 		{"Today", "Sat 15 May 20:00", "Sat 15 May 20:00"},
 		{"yesterday 18:00", "Fri 14 May 18:00", "Fri 14 May 18:00"},
 		{"yesterday evening", "Fri 14 May, evening", "Fri 14 May 19:00"},
+		{"3 days ago", "Wed 12 May", "Wed 12 May 23:59"},
+		{"3 Days ago 18:00", "Wed 12 May 18:00", "Wed 12 May 18:00"},
+		{"1 day ago evening", "Fri 14 May, evening", "Fri 14 May 19:00"},
+		{"a week ago 7:30", "Sat 8 May 07:30", "Sat 8 May 07:30"},
+		{"2 weeks ago", "Sat 1 May", "Sat 1 May 23:59"},
 		{"fri", "Fri 14 May", "Fri 14 May 23:59"},
 		{"sat", "Sat 15 May 20:00", "Sat 15 May 20:00"},
 		{"sunday am", "Sun 9 May, morning", "Sun 9 May 09:00"},
@@ -84,7 +89,7 @@ func TestParseWhenRefuses(t *testing.T) {
 			t.Errorf("ParseWhen(%q): %v, want %s", text, err, want)
 		}
 	}
-	for _, text := range []string{"", "someday", "fr", "2027-02-30", "today 25:00", "5/5/2027", "T", "+", "+99999999999", "0 May", "May", "5 Ma", "5.", "Apr Apr", "29 Apr 2027"} {
+	for _, text := range []string{"", "someday", "fr", "2027-02-30", "today 25:00", "5/5/2027", "T", "+", "+99999999999", "0 May", "May", "5 Ma", "5.", "Apr Apr", "29 Apr 2027", "0 days ago", "-3 days ago", "three days ago", "3 days", "days ago", "3 months ago"} {
 		if _, err := line.ParseWhen(text, today, berlin); err == nil {
 			t.Errorf("ParseWhen(%q): no error", text)
 		}
@@ -122,7 +127,7 @@ func TestParseNext(t *testing.T) {
 // What is read as a time lies on the day that was read with it, and what is to
 // come lies ahead.
 func FuzzParseWhen(f *testing.F) {
-	for _, s := range []string{"2027-05-15 18:00", "sat evening", "+3", "-9 18:00", "2026-10-25 02:30 second", "2027-05-05T18:00", "T", "-", "tomorrow noon", "29 Apr 18:00", "April 29", "29.4. 18:00", "29 Feb", "4/5", "31.6."} {
+	for _, s := range []string{"2027-05-15 18:00", "sat evening", "+3", "-9 18:00", "2026-10-25 02:30 second", "2027-05-05T18:00", "T", "-", "tomorrow noon", "29 Apr 18:00", "April 29", "29.4. 18:00", "29 Feb", "4/5", "31.6.", "3 days ago", "a week ago 18:00", "0 days ago", "99 weeks ago evening"} {
 		f.Add(s)
 	}
 	zone := in(f, "Europe/Berlin")

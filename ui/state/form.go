@@ -90,7 +90,7 @@ func (rec Record) asks(s State) []Ask {
 	if rec.Asks != nil {
 		all = slices.Clone(rec.Asks(s))
 	}
-	when := Ask{Name: WhenField, Label: "When", First: "now", Note: "now, yesterday evening, sat 14:00, " + s.Today().String()}
+	when := Ask{Name: WhenField, Label: "When", First: "now", Note: "now, yesterday evening, 3 days ago, sat 14:00, " + s.Today().String()}
 	if s.Away() && !s.Ahead() {
 		when.First = s.Looked().String()
 	}

@@ -46,7 +46,7 @@ func TestWhatTheStepsLetThroughMakesSense(t *testing.T) {
 			"start.row0.area":  {"2", "3,5"},
 			"start.person0":    {"Ida", "Ida Mon-Fri 18:30-20:30"},
 			state.StartBatch:   {"graft", "graft", "none"},
-			state.StartGrafted: {"yesterday 18:00", "yesterday evening", "2027-04-28 17:00"},
+			state.StartGrafted: {"yesterday 18:00", "yesterday evening", "3 days ago 18:00", "2027-04-28 17:00"},
 			state.StartLarvae:  {"24", "1"},
 			state.StartAge:     {"", "18", "20 h"},
 			state.StartLine:    {"", "Plover"},

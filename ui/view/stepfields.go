@@ -43,7 +43,7 @@ func (d *stepDraw) batchFields() {
 		d.wrap(d.x, d.y+12, "Write the graft down on its evening: the book then says what has to be done, and by which hour. What you see beside this is an example.", ink2(15), d.w, 5)
 		return
 	}
-	d.ask(d.x, stepField{label: "When it was grafted", name: state.StartGrafted, empty: "yesterday 18:00", note: "yesterday 18:00, sat 14:30, 2027-05-08 17:00", w: d.w})
+	d.ask(d.x, stepField{label: "When it was grafted", name: state.StartGrafted, empty: "yesterday 18:00", note: "yesterday 18:00, 3 days ago 17:00, sat 14:30, 2027-05-08 17:00", w: d.w})
 	d.next()
 	half := (d.w - 20) / 2
 	x := d.ask(d.x, stepField{label: "Larvae", name: state.StartLarvae, empty: "30", w: half})
