@@ -156,18 +156,31 @@ func (i AddBees) check(c *checker) {
 
 func (i OpenNuc) check(c *checker) {
 	n := c.view.Nuc(i.Nuc)
-	zone := c.course.Zone(n.Yard)
-	h := c.now.In(zone)
+	c.flies(n)
+	c.cold(n.Yard)
+	c.dearth(n.Yard, i.Minutes)
+}
+
+// mayFly tells whether a nuc's virgin may be out now.
+func (c *checker) mayFly(n *book.Nuc) bool {
+	h := c.now.In(c.course.Zone(n.Yard))
 	clock := float64(h.Hour()) + float64(h.Minute())/60
-	from, until := c.numbers.Get(practice.QuietHoursFrom), c.numbers.Get(practice.QuietHoursUntil)
 	p := c.course.Of(n)
-	flies := (p.Calendar == book.Virgin || p.Calendar == book.Due) && p.Age >= int(c.days(practice.VirginMayFlyFrom))
-	if flies && from <= clock && clock < until {
-		c.warn(fmt.Sprintf("a virgin of %s may be out on a flight between %g and %g h", count(p.Age, "day"), from, until),
+	old := (p.Calendar == book.Virgin || p.Calendar == book.Due) && p.Age >= int(c.days(practice.VirginMayFlyFrom))
+	return old && c.numbers.Get(practice.QuietHoursFrom) <= clock && clock < c.numbers.Get(practice.QuietHoursUntil)
+}
+
+// flies warns of opening a nuc in the hours in which its virgin may be out.
+func (c *checker) flies(n *book.Nuc) {
+	if c.mayFly(n) {
+		c.warn(fmt.Sprintf("a virgin of %s may be out on a flight between %g and %g h", count(c.course.Of(n).Age, "day"), c.numbers.Get(practice.QuietHoursFrom), c.numbers.Get(practice.QuietHoursUntil)),
 			"Look in the morning or the evening", practice.QuietHoursFrom, practice.QuietHoursUntil, practice.VirginMayFlyFrom)
 	}
-	c.cold(n.Yard)
-	if most := c.numbers.Get(practice.OpenInDearthMost); c.view.Yard(n.Yard).Forage == book.InDearth && i.Minutes > most {
+}
+
+// dearth warns of a box that is open for long where robbers would come.
+func (c *checker) dearth(yard book.YardID, long float64) {
+	if most := c.numbers.Get(practice.OpenInDearthMost); c.view.Yard(yard).Forage == book.InDearth && long > most {
 		c.warn(fmt.Sprintf("open for more than %g min in dearth calls robbers", most), "Open early or late, and not longer", practice.OpenInDearthMost)
 	}
 }

@@ -1,6 +1,8 @@
 package rules
 
 import (
+	"slices"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
@@ -13,6 +15,7 @@ func (j *Judged) May(plan Intent) Verdict {
 	verdict := j.Check(plan)
 	j.mu.Lock()
 	defer j.mu.Unlock()
+	j.ownCells(plan, &verdict)
 	told := map[book.YardID]bool{}
 	for _, f := range j.pass.opening(plan) {
 		y := j.pass.yard(f.Yard)
@@ -23,6 +26,30 @@ func (j *Judged) May(plan Intent) Verdict {
 		j.pass.mayAmongRobbers(f, &verdict)
 	}
 	return verdict
+}
+
+// ownCells minds own cells that the work of the day has broken down before: they would
+// cost what is given, or the bees of two nucs a queen.
+func (j *Judged) ownCells(plan Intent, verdict *Verdict) {
+	for _, f := range j.found {
+		if f.Rule == OwnCells && !j.pass.now.Before(f.From) && slices.Contains(filled(plan), f.Of) {
+			verdict.Warned = append(verdict.Warned, Reason{Name(j.pass.view, f.Of) + ": " + f.What + ", " + f.Why, f.Do + " first", f.Used})
+		}
+	}
+}
+
+// filled are the nucs into which a plan puts a queen, a cell or another nuc's bees.
+func filled(plan Intent) []book.Subject {
+	switch i := plan.(type) {
+	case GiveCell:
+		return []book.Subject{i.Nuc.Subject()}
+	case PutInVirgin:
+		return []book.Subject{i.Nuc.Subject()}
+	case Unite:
+		return []book.Subject{i.Nuc.Subject(), i.With}
+	default:
+		return nil
+	}
 }
 
 // mayAmongRobbers refuses what would open a box among robbers before dusk, and minds it
@@ -69,6 +96,12 @@ func (p *pass) opening(plan Intent) []Finding {
 		return at(ActAddBees, i.Nuc)
 	case OpenNuc:
 		return at(ActLookInside, i.Nuc)
+	case Unite:
+		nucs := []book.NucID{i.Nuc}
+		if id, ok := i.With.Nuc(); ok {
+			nucs = append(nucs, id)
+		}
+		return at(ActUnite, nucs...)
 	case GiveFeed:
 		f := at(ActFeed, i.Nuc)
 		if out := p.yard(f[0].Yard).strength.Of(p.view.Nuc(i.Nuc)); out.Light(p.numbers) {

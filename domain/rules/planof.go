@@ -49,6 +49,8 @@ func planOfNuc(v *book.View, fact book.Fact) Intent {
 		return AddBees{Nuc: f.Nuc, Cups: f.Cups, From: f.From}
 	case book.Looked:
 		return OpenNuc{Nuc: f.Nuc, Minutes: ActLookInside.Minutes(v.Numbers(), fullCombs(v.Nuc(f.Nuc), v.Numbers()))}
+	case book.United:
+		return Unite{f.Nuc, f.With}
 	case book.Fed:
 		if id, ok := f.To.Nuc(); ok {
 			return GiveFeed{Nuc: id, Litres: f.Litres}
