@@ -3,6 +3,8 @@ package state
 import (
 	"strings"
 	"unicode"
+
+	"lidmark/domain/line"
 )
 
 // Field is a piece of text that the keeper types: its text, where the caret
@@ -23,6 +25,19 @@ func FieldOf(text string) Field {
 // marked is the field with all of its text marked, so that typing replaces it.
 func (f Field) marked() Field {
 	f.Mark, f.Caret = 0, len([]rune(f.Text))
+	return f
+}
+
+// faulty is the field with the word marked at which the first mistake stands, from there
+// on; all of it where no place is to blame.
+func (f Field) faulty(all line.Mistakes) Field {
+	letters := []rune(f.Text)
+	if len(all) == 0 || all[0].Column > len(letters)+1 {
+		return f.marked()
+	}
+	f.Mark = max(0, all[0].Column-1)
+	for f.Caret = f.Mark; f.Caret < len(letters) && letters[f.Caret] != ' '; f.Caret++ {
+	}
 	return f
 }
 

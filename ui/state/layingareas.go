@@ -198,7 +198,6 @@ func (s State) wheeledTry(m Wheeled) State {
 	if m.DY > 0 {
 		factor = 1 / zoomStep
 	}
-	s.Hover = scene.Tag{} // the map goes away under it
 	return s.zoomedTry(m.At, factor)
 }
 

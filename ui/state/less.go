@@ -32,43 +32,14 @@ func (s State) HoursLeft() int {
 	return usualLess
 }
 
-// usualRain is the hour until which it rains when that is said first; it ends between
-// the others.
-const usualRain, soonestRain, latestRain = 15, 8, 20
-
-// rain is the hour until which it rains: as said, else the usual one.
-func (l Less) rain() int {
-	if l.From > 0 {
-		return l.From
-	}
-	return usualRain
-}
-
-// RainUntil is the hour until which "it rains" means: as said, else three.
-func (s State) RainUntil() int { return s.DayPage.Less.rain() }
-
-func mostRain(s State) string {
-	if s.RainUntil() >= latestRain {
-		return "that is the evening: nobody comes today"
-	}
-	return noHands(s)
-}
-
-func leastRain(s State) string {
-	if s.RainUntil() <= soonestRain {
-		return "that is the morning: the day as it was planned"
-	}
-	return noHands(s)
-}
-
 // lessCommands say that there is less time today.
 var lessCommands = []Command{
 	{Name: "only hours", Does: "only so many hours: what must be done", Keys: "Alt+H", Why: noLess, Do: lessen(func(l Less, h int) Less { l.Hours, l.Nobody = h*boolInt(l.Hours == 0), false; return l })},
 	{Name: "hour more", Does: "an hour more", Word: "An hour more", Why: mostHours, Do: lessen(func(l Less, h int) Less { l.Hours, l.Nobody = h+1, false; return l })},
 	{Name: "hour less", Does: "an hour less", Word: "An hour less", Why: leastHours, Do: lessen(func(l Less, h int) Less { l.Hours, l.Nobody = h-1, false; return l })},
-	{Name: "rain until", Does: "it rains first: the day begins later", Keys: "Alt+Shift+R", Why: noHands, Do: lessen(func(l Less, _ int) Less { l.From, l.Nobody = usualRain*boolInt(l.From == 0), false; return l })},
-	{Name: "rain longer", Does: "it rains an hour longer", Word: "An hour longer", Why: mostRain, Do: lessen(func(l Less, _ int) Less { l.From, l.Nobody = l.rain()+1, false; return l })},
-	{Name: "rain shorter", Does: "it rains an hour less", Word: "An hour less", Why: leastRain, Do: lessen(func(l Less, _ int) Less { l.From, l.Nobody = l.rain()-1, false; return l })},
+	{Name: "rain until", Does: "it rains first: the day begins later", Keys: "Alt+Shift+R", Why: noRain, Do: rained(func(s State) int { return s.RainUntil() * boolInt(!s.Rains()) })},
+	{Name: "rain longer", Does: "it rains an hour longer", Word: "An hour longer", Why: mostRain, Do: rained(func(s State) int { return s.RainUntil() + 1 })},
+	{Name: "rain shorter", Does: "it rains an hour less", Word: "An hour less", Why: leastRain, Do: rained(func(s State) int { return s.RainUntil() - 1 })},
 	{Name: "nobody comes", Does: "nobody comes: what is lost, what waits", Keys: "Alt+0", Why: noLess, Do: lessen(func(l Less, _ int) Less { return Less{Nobody: !l.Nobody} })},
 }
 

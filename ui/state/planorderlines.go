@@ -111,7 +111,7 @@ func (s State) OrderLines(width float64) []OrderLine {
 
 // order writes an order and who goes to it.
 func (p *orderPage) order(o handover.Served) {
-	short, alarm := cmp.Or(p.sheet.Short(o), "all there"), InVain(o)
+	short, alarm := p.sheet.stands(o), InVain(o)
 	name := "Order " + o.Order.Number
 	if o.Order.Customer != "" {
 		name += ", " + o.Order.Customer
@@ -120,7 +120,7 @@ func (p *orderPage) order(o handover.Served) {
 	if m := (Reckoner{}); m.Width(name, orderSize, scene.SemiBold)+m.Width(wants, titleSize, scene.Regular)+m.Width(short, titleSize, scene.SemiBold)+2*Edge > p.width {
 		wants, below = "", wants
 	}
-	p.add(OrderLine{OrderLook: OrderHead, Cells: []string{name, wants, short}, Alarm: alarm, To: o.Order.Order.Subject()}, orderTitle)
+	p.add(OrderLine{OrderLook: OrderHead, Cells: []string{name, wants, short}, Alarm: alarm || p.sheet.Late(o) != "", To: o.Order.Order.Subject()}, orderTitle)
 	p.said(below, false)
 	if o.Warning != "" {
 		p.said("Mind: "+o.Warning, true)

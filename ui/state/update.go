@@ -24,8 +24,8 @@ func Update(s State, m Msg) (State, []Effect) {
 	more = append(more, asks...)
 	next, asks = next.layingTyped(s).layingOut()
 	more = append(append(more, asks...), next.beside(s)...)
-	if next.OnLayout() != s.OnLayout() && next.Note == s.Note {
-		next.Note = Note{} // it was about the room that is left
+	if next.Note == s.Note && next.elsewhere(s) {
+		next.Note = Note{} // it was about what is left
 	}
 	next, effects = next.walked(s).turnedPage().carded(s), append(effects, more...)
 	if off := next.Scroll[CardPlace]; off != 0 && !next.sameCard(s) {
@@ -38,6 +38,12 @@ func Update(s State, m Msg) (State, []Effect) {
 		effects = append(effects, KeepDraft{next.Draft()})
 	}
 	return next, effects
+}
+
+// elsewhere tells whether the keeper has gone on to something else than in s.
+func (s State) elsewhere(before State) bool {
+	return s.OnLayout() != before.OnLayout() || s.Room != before.Room || s.Fill != before.Fill || s.FillOf != before.FillOf ||
+		s.Planning.Page != before.Planning.Page || s.Looked() != before.Looked() || s.Selection.Last() != before.Selection.Last()
 }
 
 // sameCard tells whether the card of s is about what that of t is about.
@@ -67,13 +73,17 @@ func (s State) update(m Msg) (State, []Effect) {
 	case Released:
 		return s.released(m)
 	case Wheeled:
-		return s.wheeled(m), nil
+		next := s.wheeled(m)
+		next.Hover = scene.Tag{} // what it told of went away under it
+		return next, nil
 	case Keyed:
 		s.Hover = scene.Tag{} // what the keys do may have moved it away
 		return s.key(m)
 	case Wrote:
+		s.Hover = scene.Tag{}
 		return s.wrote(m.Rune)
 	case Ran:
+		s.Hover = scene.Tag{}
 		return run(s, m.Command)
 	case Pasted:
 		return s.pasted(m.Text), nil

@@ -44,7 +44,7 @@ func (s State) tickedTo(now time.Time) State {
 	if s.Walk != nil && s.Day.IsZero() && s.Walk.Day != s.Today() {
 		s = s.on(s.Walk.Day)
 	}
-	return s
+	return s.dried()
 }
 
 // unwalked is the window after a walk: with it end the question that waits in it,

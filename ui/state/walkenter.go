@@ -9,7 +9,7 @@ import (
 
 // walkEntered is the window after Enter in the line of the walk: it writes and
 // goes on, unless the line makes no sense or one question is to be answered. A
-// line that makes no sense is marked, so that what is typed next takes its place;
+// word that makes no sense is marked, so that what is typed next takes its place;
 // Enter again leaves it in its row, unwritten, and goes on.
 func (s State) walkEntered() (State, []Effect) {
 	text := s.Typed(WalkField)
@@ -24,7 +24,7 @@ func (s State) walkEntered() (State, []Effect) {
 	case !t.OK() && s.Walk.Refused == text:
 		return s.rowOpened(s.Walk.nextOpen(row.RowName)), nil
 	case !t.OK():
-		s = s.WithField(WalkField, s.Field(WalkField).marked())
+		s = s.WithField(WalkField, s.Field(WalkField).faulty(t.Mistakes))
 		return s.withWalk(func(w *Walk) { w.Refused = text }), nil
 	case s.typedTwice(typedRows(text, t.Line)):
 		s.Asked = &Asked{Twice: text, Asks: "Typed twice?", Answers: []Option{{"1", "no, both are right"}, {"2", "strike this one"}}}

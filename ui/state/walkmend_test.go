@@ -172,3 +172,12 @@ func TestADecisionIsNoRow(t *testing.T) {
 		t.Errorf("open %v, typed %q, planned %q", row.Open(), row.Typed, row.Planned)
 	}
 }
+
+// TestTheWordAtFaultIsReplaced: of a line in which one word makes no sense Enter marks that
+// word alone; what is typed next leaves the others.
+func TestTheWordAtFaultIsReplaced(t *testing.T) {
+	w := inTheEvening(t, yardOfTheEvening()).types("q zz e")
+	if w.write("b4"); w.Typed(state.WalkField) != "q b4 e" {
+		t.Errorf("the line says %q", w.Typed(state.WalkField))
+	}
+}

@@ -124,11 +124,11 @@ func (s State) longRows(p WalkPane) (long []int) {
 		if i == p.Current {
 			continue
 		}
-		if p.Planned && row.Brief != plan {
-			plan, over = row.Brief, s.moreLines(row.Brief, p.Typed-12-p.Plan)
+		if p.Planned && row.Planned != plan {
+			plan, over = row.Planned, s.moreLines(row.Planned, p.Typed-12-p.Plan)
 		}
 		more := 0
-		if p.Planned && row.Brief != "" {
+		if p.Planned && row.Planned != "" {
 			more = min(over, most)
 		}
 		if !row.Open() && s.longWritten(row, p) {

@@ -76,9 +76,6 @@ var unsaid = []rules.Act{
 	rules.ActNarrowEntrance, rules.ActOpenEntrance,
 }
 
-// What is planned for an entrance: shut, or how wide.
-const entranceShut, entranceTo = "shut the entrance", "entrance to "
-
 // planned is what a fact of the sheet asks for, in few words.
 func (w *Walk) planned(f book.Fact) string {
 	switch f := f.(type) {
@@ -90,9 +87,9 @@ func (w *Walk) planned(f book.Fact) string {
 		return fmt.Sprintf("add %g cups", f.Cups)
 	case book.EntranceSet:
 		if f.Area == 0 {
-			return entranceShut
+			return "shut the entrance"
 		}
-		return fmt.Sprintf("%s%.1f cm²", entranceTo, f.Area)
+		return fmt.Sprintf("entrance to %.1f cm²", f.Area)
 	default:
 		return rules.ActBreakDownCells.String()
 	}

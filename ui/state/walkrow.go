@@ -22,7 +22,6 @@ type WalkRow struct {
 	Title   string       // the name of its nuc, or of the first and last of several
 	Nucs    []book.NucID // of which it tells
 	Planned string
-	Brief   string // what was planned, an entrance that the row above has too in one word
 	Typed   string // as it was typed; "" while it is open
 	Back    string // read back in plain words
 	By      string // who wrote it, where somebody else did

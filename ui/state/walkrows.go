@@ -41,7 +41,6 @@ func (w *Walk) rows(pen Pen, now time.Time) []WalkRow {
 	}
 	m.others()
 	rows := m.ordered()
-	briefPlans(rows)
 	for i, row := range rows {
 		if row.Asks && !row.Failed {
 			rows[i].Passed = w.askedAgain(row, pen, now, nil).Passed

@@ -93,6 +93,7 @@ func (s State) written(m Written) (State, []Effect) {
 		s.Pen = s.Pen.turned(d)
 	} else {
 		s.Pen.Done, s.Pen.Undone = append(slices.Clip(s.Pen.Done), d), nil
+		return s.grown(m.Book).yardShown(s.Book, d), nil
 	}
 	return s.grown(m.Book), nil
 }
@@ -104,6 +105,17 @@ func (s State) grown(b *Book) State {
 	}
 	s.Book = b
 	s.Selection = s.Selection.kept(s.Reading().Known)
+	return s
+}
+
+// yardShown is the window with the yard shown that a deed brought into the book.
+func (s State) yardShown(before *Book, d Deed) State {
+	for _, e := range d.Entries {
+		if f, ok := e.Fact.(book.YardDescribed); ok && !before.On(s.Now, s.Today()).Known(f.Yard.Subject()) && s.Present().Known(f.Yard.Subject()) {
+			s = s.shows(f.Yard)
+			s.Selection = Select(f.Yard.Subject())
+		}
+	}
 	return s
 }
 

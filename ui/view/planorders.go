@@ -169,6 +169,9 @@ func (d ordersDraw) cells(l state.OrderLine, row scene.Area, y float64, f font) 
 // that is known.
 func (c *cardDraw) served(o handover.Served) {
 	c.field("When", state.ServedDay(o), ink(14), whole)
+	if sheet := c.s.OrderSheet(); sheet != nil {
+		c.para(sentence(sheet.LateRing(o)), ink(14).semi().as(scene.Act), whole)
+	}
 	c.para(sentence(o.Warning), ink(14).as(scene.Act), whole)
 	if sheet := c.s.OrderSheet(); o.Short > 0 && sheet != nil {
 		f := ink(14)

@@ -82,7 +82,7 @@ func (d recordDraw) subject(row state.WalkRow, y float64) {
 	if d.Planned && row.RowName == d.w.At {
 		d.wrap(d.Plan, y+5, row.Planned, ink2(14), d.Typed-16-d.Plan, 4)
 	} else if d.Planned {
-		d.plan(row.Brief, y)
+		d.plan(row.Planned, y)
 	}
 }
 
