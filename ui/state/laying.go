@@ -26,6 +26,7 @@ type Laying struct {
 	Ruler  []book.Point // what is measured: none, from, from and to
 
 	past, ahead []yard.Layout // to step back and forth
+	left        *Laying       // the try-out that was not kept as another was taken up; nil: none
 }
 
 // Kinds of a [scene.Ref] in the try-out.
@@ -99,10 +100,15 @@ func (s State) stoodSo(next yard.Layout) State {
 	return s
 }
 
-// steppedBack takes back the last change of the try-out; steppedOn does it again.
+// steppedBack takes back the last change of the try-out, before all of them that it was
+// taken up; steppedOn does it again.
 func (s State) steppedBack() State {
 	l := *s.Laying
 	last := len(l.past) - 1
+	if last < 0 && l.left != nil {
+		s.Laying = l.left
+		return s
+	}
 	l.ahead = append(l.ahead[:len(l.ahead):len(l.ahead)], l.Try)
 	l.Try, l.past = l.past[last], l.past[:last]
 	s.Laying = &l
@@ -196,7 +202,13 @@ func (s State) triesClicked(r scene.Ref) State {
 	v := s.Present().View
 	for _, kept := range v.Layouts(s.Laying.Yard) {
 		if kept.Layout == id {
-			s.Laying = &Laying{Yard: kept.Yard, ID: id, Name: kept.Name, Try: yard.Of(v, kept.Yard).Try(kept.LayoutTried), Grid: s.Laying.Grid, Camera: s.Laying.Camera}
+			next := &Laying{Yard: kept.Yard, ID: id, Name: kept.Name, Try: yard.Of(v, kept.Yard).Try(kept.LayoutTried), Grid: s.Laying.Grid, Camera: s.Laying.Camera, left: s.Laying.left}
+			if _, unkept := s.Laying.unkept(v); unkept {
+				next.left = s.Laying
+				s.Note = Note{Text: fmt.Sprintf("%s is not kept: undo takes it up again", quoted(s.Laying.Name))}
+			}
+			s.Laying = next
+			break
 		}
 	}
 	return s

@@ -87,7 +87,7 @@ func noStepBack(s State) string {
 	if why := noEdit(s); why != "" {
 		return why
 	}
-	if len(s.Laying.past) == 0 {
+	if !s.Laying.canStepBack() {
 		return "nothing was changed in the try-out yet"
 	}
 	return ""

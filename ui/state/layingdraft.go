@@ -48,11 +48,14 @@ func (l *Laying) empty() bool {
 // triesUnkept are the try-outs that the book does not have as they are, by yard.
 func (s State) triesUnkept() (all []book.LayoutTried) {
 	for _, l := range s.laidAside().Laid {
-		if t, unkept := l.unkept(s.Present().View); unkept {
-			all = append(all, t)
+		for ; l != nil; l = l.left {
+			if t, unkept := l.unkept(s.Present().View); unkept {
+				all = append(all, t)
+			}
 		}
 	}
-	slices.SortFunc(all, func(a, b book.LayoutTried) int { return bytes.Compare(a.Yard[:], b.Yard[:]) })
+	slices.Reverse(all) // the one that is worked at last
+	slices.SortStableFunc(all, func(a, b book.LayoutTried) int { return bytes.Compare(a.Yard[:], b.Yard[:]) })
 	return all
 }
 
@@ -90,8 +93,12 @@ func (s State) triedBefore(all []book.LayoutTried) (next State, said string) {
 		if !slices.ContainsFunc(v.Layouts(t.Yard), func(l book.Layout) bool { return l.Layout == t.Layout }) {
 			t.Layout = book.LayoutID{}
 		}
+		next := &Laying{Yard: t.Yard, ID: t.Layout, Name: t.Name, Try: yard.Of(v, t.Yard).Try(t), Grid: layoutGrid}
+		if s.Laying != nil && s.Laying.Yard == t.Yard {
+			next.left = s.Laying
+		}
 		s = s.laidAside()
-		s.Laying = &Laying{Yard: t.Yard, ID: t.Layout, Name: t.Name, Try: yard.Of(v, t.Yard).Try(t), Grid: layoutGrid}
+		s.Laying = next
 		said = fmt.Sprintf("try-out %q of %s, not kept yet, is here again: Alt+Z", t.Name, v.Yard(t.Yard).Name)
 	}
 	return s, said

@@ -10,7 +10,7 @@ import (
 // worked at, else the last deed; ok is false where there is none.
 func (s State) UndoWords() (words string, ok bool) {
 	if s.onStands() && !s.asWrote(s.Pen.Done) {
-		if len(s.Laying.past) == 0 {
+		if !s.Laying.canStepBack() {
 			return "", false
 		}
 		return s.Laying.lastStep() + " in the try-out", true
@@ -21,8 +21,17 @@ func (s State) UndoWords() (words string, ok bool) {
 	return "", false
 }
 
+// canStepBack tells whether a step of the try-out, or that it was taken up, can be undone.
+func (l *Laying) canStepBack() bool { return len(l.past) > 0 || l.left != nil }
+
+// quoted is the name of a try-out within a sentence.
+func quoted(name string) string { return "“" + name + "”" }
+
 // lastStep is the last step of the try-out in words.
 func (l *Laying) lastStep() string {
+	if len(l.past) == 0 {
+		return "take up " + quoted(l.Name)
+	}
 	before := l.past[len(l.past)-1]
 	changes := yard.StepsOf(before, l.Try)
 	switch len(changes) {
