@@ -19,6 +19,7 @@ type ClockStep struct {
 	By       bool      // it is a last hour: "by"
 	Hard     bool      // past it queens are lost
 	Now      bool      // not a step, but the hour of the clock
+	ByDay    bool      // it happens by daylight, on that day or later: no hour is told
 	Seen     string    // what was counted or seen, and when
 	Key      practice.Key
 }
@@ -51,6 +52,9 @@ func (r *Reading) ClockOf(b *book.Batch) []ClockStep {
 		ClockStep{Word: "Ready to hand over", At: after(eggs, practice.ReadyAfterFirstEgg), Key: practice.ReadyAfterFirstEgg},
 		ClockStep{Word: "Too late if no eggs yet", At: after(emerges, practice.VirginTooLate), Key: practice.VirginTooLate},
 	)
+	for i := range steps { // from the flights on
+		steps[i].ByDay = steps[i].At.After(emerges)
+	}
 	return withNow(steps, ClockStep{Word: r.nowWord(), At: r.View.On(), Now: true})
 }
 

@@ -30,13 +30,28 @@ func noBatchChosen(s State) string {
 	return ""
 }
 
-// chosenBatch is the batch selected, or that of the chosen nuc.
+// chosenBatch is the batch selected, or that of the chosen nuc; while nothing is
+// chosen, the one whose card shows.
 func (s State) chosenBatch() book.BatchID {
 	if id, ok := s.Selection.Last().Batch(); ok {
 		return id
 	}
 	if n := s.chosen(); n != nil {
 		return n.Holds.Batch
+	}
+	return s.CardBatch()
+}
+
+// CardBatch is the batch whose card shows while nothing is chosen: on Today the one
+// whose hard hour comes first; zero for none.
+func (s State) CardBatch() book.BatchID {
+	if s.Room != Today || s.Selection.Len() > 0 || s.Book == nil {
+		return book.BatchID{}
+	}
+	for _, f := range s.Reading().Plan().Hard {
+		if id, ok := f.Of.Batch(); ok {
+			return id
+		}
 	}
 	return book.BatchID{}
 }

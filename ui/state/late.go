@@ -27,7 +27,7 @@ const (
 	ClockHead = 62.0   // from the top of the clock to its first step
 	BatchWide = 1160.0 // from where on the columns of a batch stand side by side
 
-	BatchButtons = 104.0 // below its nucs
+	batchButtons = 104.0 // below its nucs
 	BatchSplit   = 0.56  // of a narrow room is the clock's
 	BatchLidWide = 48.0  // a lid of its nucs with its air, at least
 	BatchLidHigh = 56.0  // with its name
@@ -45,6 +45,8 @@ const (
 
 	batchStream = 132.0 // at least, where the room is not low
 	mostStream  = 200.0
+
+	RefusedLine = 22.0 // why buttons cannot be used, above them
 
 	lateWays   = 36.0 // the heads of the ways out
 	lateFoot   = 56.0
@@ -67,7 +69,7 @@ func (s State) FillHeight(l Layout) (all, shown float64) {
 		if b := r.View.Batch(id); !b.At.IsZero() {
 			shown = l.clockShown()
 			clock := l.ClockHigh(r.ClockOf(b)) + s.BatchBelow(l, b)
-			nucs := s.BatchNucsHigh(l, b) - (shown + ClockHead - BatchButtons)
+			nucs := s.BatchNucsHigh(l, b) - (shown + ClockHead - s.BatchButtons())
 			if nucs > 0 {
 				nucs += s.clockNow()
 			}
@@ -139,10 +141,20 @@ func (s State) BatchNucsHigh(l Layout, b *book.Batch) float64 {
 	}
 	per := max(1, int((w-2*Edge)/BatchLidWide))
 	high += BatchLidHigh*float64((len(nucs)+per-1)/per) + batchNeed*float64(min(need, 2))
-	if high <= l.Main.H-BatchHead-l.BatchStream()-BatchButtons || s.SmallLids(l, b) {
+	if high <= l.Main.H-BatchHead-l.BatchStream()-s.BatchButtons() || s.SmallLids(l, b) {
 		return 0
 	}
 	return high
+}
+
+// BatchButtons is how high the buttons below the nucs of a batch are, with why the first
+// of them cannot be used.
+func (s State) BatchButtons() float64 {
+	why := map[string]func(State) string{"late day": noLate, "batch work": noBatchWork, "batch nucs": noBatchNucs}
+	if why[s.BatchWork().Command](s) != "" {
+		return batchButtons + RefusedLine
+	}
+	return batchButtons
 }
 
 // SmallLids tells whether the nucs of a batch are all in sight in a small room where
@@ -152,7 +164,7 @@ func (s State) SmallLids(l Layout, b *book.Batch) bool {
 		return false
 	}
 	n, per := len(s.Reading().NucsOf(b.Batch)), max(1, int((l.Main.W*(1-BatchSplit)-2*Edge)/BatchSmallWide))
-	room := l.Main.H - BatchHead - l.BatchStream() - BatchButtons - BatchSmallHead
+	room := l.Main.H - BatchHead - l.BatchStream() - s.BatchButtons() - BatchSmallHead
 	return BatchSmallHigh*float64((n+per-1)/per) <= room
 }
 
@@ -207,7 +219,7 @@ func (s Span) String() string {
 }
 
 // Late is the late day of a batch; false when its cells are not together, or
-// their hard hour is far.
+// their hard hour is far, or so long past that they are out.
 func (r *Reading) Late(batch book.BatchID) (Late, bool) {
 	l := r.late(batch)
 	return l, l.Cells > 0
@@ -218,7 +230,7 @@ func (r *Reading) readLate(batch book.BatchID) Late {
 		return Late{}
 	}
 	card, ok := rules.LateDay(r.View, batch, rules.NextFree(r.View))
-	if !ok {
+	if !ok || len(card.Ways) == 0 { // they are out: nothing is left to choose
 		return Late{}
 	}
 	off := r.Numbers().Duration(practice.SharedShiftSpread)

@@ -87,6 +87,9 @@ type TickWords struct {
 	Cannot bool // nothing can be written; the words say why
 }
 
+// NoTicks says why no box can be ticked on the day looked at; "" when they can.
+func (s State) NoTicks() string { return noPen(s) }
+
 // TickSays says what the box of a line does.
 func (s State) TickSays(l PageLine) TickWords {
 	if why := noPen(s); why != "" {

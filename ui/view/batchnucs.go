@@ -20,7 +20,7 @@ const (
 // inNucs draws the lids of its nucs, what comes, and the buttons. Where there is no room
 // for all they scroll; in a narrow room what comes stands below the clock.
 func (d batchDraw) inNucs(a scene.Area) {
-	x, w, bottom := a.X+state.Edge, a.W-2*state.Edge, a.Bottom()-state.BatchButtons
+	x, w, bottom := a.X+state.Edge, a.W-2*state.Edge, a.Bottom()-d.s.BatchButtons()
 	if high := d.s.BatchNucsHigh(d.l, d.b); high > 0 {
 		body := scene.Area{X: a.X, Y: a.Y, W: a.W, H: bottom - a.Y}
 		offset := min(d.s.NucsOffset(d.l), max(0, high-body.H))
@@ -43,6 +43,10 @@ func (d batchDraw) inNucs(a scene.Area) {
 	}
 	d.rule(x, bottom, x+w, bottom, scene.Hair)
 	work := d.s.BatchWork()
+	if shut := d.refused(w, button{sentence(work.Word), work.Command, true}); shut != "" {
+		d.fit(x, bottom+20, shut, ink2(13), x+w)
+		bottom += state.RefusedLine
+	}
 	d.button(x, bottom+12, sentence(work.Word), work.Command, true)
 	end := d.button(x, bottom+56, "Print its sheet", "print batch", false)
 	d.button(end+8, bottom+56, "Wallet card", "print wallet", false)

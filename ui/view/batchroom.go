@@ -46,26 +46,42 @@ func (p *sheet) batchRoom() {
 	p.days()
 }
 
-// title names the batch and gives the room back.
+// title names the batch and gives the room back, both over the frame of the day, which
+// runs through the days below them.
 func (d batchDraw) title(a scene.Area) {
 	d.rect(a, scene.Ground)
 	to := a.Right() - state.Edge
-	from := d.right(to, a.Y+27, "Esc", ink2(12)) - 10
-	word := "back to the yard"
-	from -= d.width(word, ink(14).semi())
-	d.link(from, a.Y+27, word, ink(14).semi().as(scene.Pen), "give back", false)
-	d.names = append(d.names, func() { d.called(scene.Area{X: a.X + state.Edge, Y: a.Y, W: from - 20 - a.X - state.Edge, H: a.H}) })
+	from := to - d.width("Esc", ink2(12)) - 10 - d.width(backWord, ink(14).semi())
+	d.names = append(d.names, func() {
+		d.onPaper(scene.Area{X: from, Y: a.Y, W: to - from, H: a.H}, func() float64 { return d.back(from, to, a.Y+27) })
+		called := scene.Area{X: a.X + state.Edge, Y: a.Y, W: from - 20 - a.X - state.Edge, H: a.H}
+		d.onPaper(called, func() float64 { return d.called(called) })
+	})
 }
 
-// called writes the batch's name, line and counts over the frame of the day, which
-// runs through the days below them.
-func (d batchDraw) called(a scene.Area) {
-	from := len(d.marks)
+const backWord = "back to the yard"
+
+// back writes the way back to the yard, with its key at the end.
+func (d batchDraw) back(from, to, y float64) float64 {
+	d.link(from, y, backWord, ink(14).semi().as(scene.Pen), "give back", false)
+	d.right(to, y, "Esc", ink2(12))
+	return to
+}
+
+// onPaper writes words that begin at the left of an area, and lays paper under them as far
+// as they go.
+func (d batchDraw) onPaper(a scene.Area, write func() float64) {
+	at := len(d.marks)
+	end := write()
+	paper := scene.Rect{Area: scene.Area{X: a.X - 4, Y: a.Y, W: end - a.X + 8, H: a.H - 8}, Fill: scene.Ground}
+	d.marks = slices.Insert(d.marks, at, scene.Mark(paper))
+}
+
+// called writes the batch's name, line and counts, and gives where they end.
+func (d batchDraw) called(a scene.Area) float64 {
 	x := d.text(a.X, a.Y+27, fmt.Sprintf("Batch %d", d.b.Number), ink(20).bold())
 	x = d.fit(x+12, a.Y+27, d.b.Line, ink2(16), a.Right())
-	x = d.fit(x+16, a.Y+27, d.counted(), ink2(14), a.Right())
-	paper := scene.Rect{Area: scene.Area{X: a.X - 4, Y: a.Y + 6, W: x - a.X + 8, H: a.H - 14}, Fill: scene.Ground}
-	d.marks = slices.Insert(d.marks, from, scene.Mark(paper))
+	return d.fit(x+16, a.Y+27, d.counted(), ink2(14), a.Right())
 }
 
 // counted says how many were grafted and what became of them.
@@ -281,7 +297,7 @@ func (d batchDraw) whenOf(s state.ClockStep) string {
 		return shortDay(d.r.DayOf(s.At)) + " to " + shortDay(d.r.DayOf(s.Till))
 	case s.By:
 		return "by " + hour(s.At, zone)
-	case s.At.Sub(d.r.View.On()).Abs() > toTheMinute:
+	case s.ByDay, s.At.Sub(d.r.View.On()).Abs() > toTheMinute:
 		return d.r.DayOf(s.At).Short()
 	}
 	return hour(s.At, zone)

@@ -2,6 +2,7 @@ package view_test
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -105,5 +106,34 @@ func TestTheNucsOfABatchBeginAtTheirHead(t *testing.T) {
 				t.Errorf("%v, %d days ahead: the head of its nucs is out of sight", size, ahead)
 			}
 		}
+	}
+}
+
+// TestWhatIsDoneByDaylightHasNoHour: on whatever day a batch is looked at, its clock says
+// flights and all that follows by the day; a virgin flies at no quarter to midnight.
+func TestWhatIsDoneByDaylightHasNoHour(t *testing.T) {
+	s := filled(t, "batch room")
+	s.Width, s.Height = 1280, 800
+	hour := regexp.MustCompile(`\d\d:\d\d`)
+	said := 0
+	for by := calendar.Day(1); by <= 30; by++ {
+		s.Day = today + by
+		all := texts(t, window(s), s.Size())
+		for _, w := range all {
+			if w.Text.Text != "First mating flights" && w.Text.Text != "Look for eggs from" && w.Text.Text != "Ready to hand over" {
+				continue
+			}
+			for _, beside := range all {
+				if beside.At.Y == w.At.Y && beside.At.X > w.At.X {
+					said++
+					if hour.MatchString(beside.Text.Text) {
+						t.Errorf("%v: %s %s", s.Day, w.Text.Text, beside.Text.Text)
+					}
+				}
+			}
+		}
+	}
+	if said == 0 {
+		t.Error("the clock says no days")
 	}
 }

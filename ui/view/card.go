@@ -116,13 +116,9 @@ func (c *cardDraw) nothing() {
 		c.buttons(button{"New order", "new order", true})
 		return
 	}
-	if c.s.Room == state.Today {
-		for _, f := range c.r.Plan().Hard {
-			if id, ok := f.Of.Batch(); ok {
-				c.batch(c.r.View.Batch(id))
-				return
-			}
-		}
+	if id := c.s.CardBatch(); !id.IsZero() {
+		c.batch(c.r.View.Batch(id))
+		return
 	}
 	c.yardShown()
 }

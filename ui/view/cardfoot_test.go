@@ -79,24 +79,35 @@ func TestALookIsSaidWhole(t *testing.T) {
 }
 
 // TestTheFrameOfTheDayCutsNoTitle: what the title of a batch says stands on paper of
-// its own over the frame.
+// its own over the frame, and so does the way back to the yard.
 func TestTheFrameOfTheDayCutsNoTitle(t *testing.T) {
 	s := filled(t, "batch room")
 	s.Width, s.Height = 1280, 800
-	said := -1
-	for i, p := range walk(t, window(s), s.Size()) {
+	late := s
+	late.Day, late.Text = today+21, 1.5
+	for _, one := range []state.State{s, late} {
+		framed(t, one)
+	}
+}
+
+func framed(t *testing.T, s state.State) {
+	t.Helper()
+	said, frame := 0, 0
+	for _, p := range walk(t, window(s), s.Size()) {
 		switch m := p.mark.(type) {
 		case scene.Text:
-			if strings.Contains(m.Text, "grafted, now") {
-				said = i
+			if strings.Contains(m.Text, "grafted, now") || strings.HasPrefix(m.Text, "Batch ") || m.Text == "back to the yard" {
+				said++
 			}
 		case scene.Rect:
-			if said >= 0 && m.Fill == scene.None && m.Stroke.Width == 2 && m.H > 100 {
-				t.Error("the frame of the day is drawn over the title")
+			if m.Fill == scene.None && m.Stroke.Width == 2 && m.H > 100 {
+				if frame++; said > 0 {
+					t.Error("the frame of the day is drawn over the title")
+				}
 			}
 		}
 	}
-	if said < 0 {
-		t.Error("the title says nothing of what was grafted")
+	if said < 2 || frame == 0 {
+		t.Errorf("the title says %d of its texts, with %d frames", said, frame)
 	}
 }

@@ -79,6 +79,12 @@ func (c *cardDraw) inRows() {
 		most = 2
 	}
 	f, x := &c.foot, 0.0
+	if f.saysWhy() && f.kept == most { // no room to say why beside buttons that cannot be used
+		f.can = slices.DeleteFunc(f.can, func(b button) bool {
+			command, _ := state.CommandNamed(b.command)
+			return command.Reason(c.s) != ""
+		})
+	}
 	shown := 0
 	for _, b := range f.can {
 		w := c.buttonWidth(b)

@@ -7,8 +7,8 @@ import (
 	"lidmark/ui/state"
 )
 
-// sideFoot is the height kept for the buttons at the foot of the day's pane, dp.
-const sideFoot = 58.0
+// sideFootHigh is the height kept for the buttons at the foot of the day's pane, dp.
+const sideFootHigh = 58.0
 
 // daySide draws the minutes of the day against the time there is, what to do
 // with less, the kit to pack, the caution and the buttons.
@@ -26,7 +26,11 @@ func (p *sheet) daySide(a scene.Area) {
 		top := y + scene.LineHeight(13) + 14
 		p.timeBar(scene.Area{X: x, Y: top, W: w, H: 16})
 		y = top + 16 + 44
-		body := a.Bottom() - sideFoot
+		body, foot := a.Bottom()-sideFootHigh, 0.0
+		if shut := p.refused(all, p.sideFoot(all)...); shut != "" {
+			p.fit(x, body+2, shut, ink2(13), x+all)
+			foot += state.RefusedLine
+		}
 		kit := scene.Area{X: x, W: w}
 		if beside := x + w + 1.5*state.Edge; a.Right()-beside > w*0.75 {
 			kit = scene.Area{X: beside, Y: top + 8, W: min(w, a.Right()-beside-state.Edge/2)}
@@ -40,8 +44,9 @@ func (p *sheet) daySide(a scene.Area) {
 				if len(plan.Stops) > 0 {
 					p.rain(scene.Area{X: x, Y: y - 24, W: w, H: rainHigh - 6})
 				}
-				y += rainHigh + 13
+				y += rainHigh
 			}
+			y += 13
 			below := kitLeast
 			if kit.Y > 0 {
 				below = 0
@@ -51,9 +56,12 @@ func (p *sheet) daySide(a scene.Area) {
 		if kit.Y == 0 {
 			kit.Y = y
 		}
-		kit.H = p.caution(scene.Area{X: x, Y: y - 20, W: all, H: body - y + 20}) - kit.Y
+		kit.H = p.caution(scene.Area{X: x, Y: y - 20, W: all, H: body - foot - y + 20}) - kit.Y
 		p.kit(p.s.Reading().Kit(p.s.DayPage.Less), kit)
-		p.sideButtons(x, body, all) // last: Tab goes from the top down
+		end := x
+		for _, b := range p.sideFoot(all) { // last: Tab goes from the top down
+			end = p.button(end, a.Bottom()-sideFootHigh+10, b.word, b.command, b.main) + 8
+		}
 	})
 	p.rule(a.Right()-1, a.Y, a.Right()-1, a.Bottom(), scene.Rule)
 }
@@ -61,29 +69,27 @@ func (p *sheet) daySide(a scene.Area) {
 // kitLeast is the height kept for the kit below who comes, dp.
 const kitLeast = 100.0
 
-// sideButtons draws the buttons at the pane's foot. The sheet is the main one where
-// there is something to print.
-func (p *sheet) sideButtons(x, y, w float64) {
-	plan := p.s.Reading().Plan()
-	if len(plan.Stops)+len(plan.Waits) == 0 {
-		p.button(x, y+10, "Type it in", "type it in", false)
-		return
+// sideFoot are the buttons at the pane's foot that have room. The sheet is the main one
+// where there is something to print.
+func (p *sheet) sideFoot(room float64) []button {
+	plan, typed := p.s.Reading().Plan(), button{"Type it in", "type it in", false}
+	all := []button{{"Print the sheet", "print route", true}, typed}
+	switch {
+	case len(plan.Stops)+len(plan.Waits) == 0:
+		all = []button{typed}
+	case p.s.DayPage.Less.Nobody: // no round, and no sheets
+		all = []button{{"As planned", "as planned", true}}
+	case p.s.DayPage.Less.On() && len(p.s.Hands()) > 0:
+		all = []button{{"Make it the day", "make the day", true}, {"A sheet each", "print crew", false}}
 	}
-	if p.s.DayPage.Less.Nobody { // no round, and no sheets
-		p.button(x, y+10, "As planned", "as planned", true)
-		return
+	wide := 0.0
+	for _, b := range all {
+		wide += p.width(b.word, ink(14).medium()) + 28 + 8
 	}
-	if p.s.DayPage.Less.On() && len(p.s.Hands()) > 0 {
-		end := p.button(x, y+10, "Make it the day", "make the day", true) + 8
-		if end+p.width("A sheet each", ink(14).medium())+28 <= x+w+8 {
-			p.button(end, y+10, "A sheet each", "print crew", false)
-		}
-		return
+	if wide > room+16 {
+		all = all[:1]
 	}
-	end := p.button(x, y+10, "Print the sheet", "print route", true)
-	if next := end + 8; next+p.width("Type it in", ink(14).medium())+28 <= x+w+8 {
-		p.button(next, y+10, "Type it in", "type it in", false)
-	}
+	return all
 }
 
 // lessHigh is from the first of the buttons for less time to what stands below them:

@@ -78,7 +78,8 @@ func (g *lane) room(box scene.Area) bool {
 
 // flights draws the window of the mating flights between what is written.
 func (g *lane) flights(y float64) {
-	from, to := g.x(g.flightFrom), g.x(g.flightBy)
+	const air = 6.0 // to the words of the stage before
+	from, to := g.x(g.flightFrom)+air, g.x(g.flightBy)
 	word := "mating flights"
 	w := g.width(word, ink3(12))
 	at := slices.DeleteFunc(g.besideToday((from+to-w)/2, w), func(x float64) bool { return x < from+8 || x+w > to-8 })

@@ -23,12 +23,22 @@ func (d lateDraw) triage(a scene.Area, late bool) {
 	}
 	y += triageCounts
 	d.rule(x, y, x+w, y, scene.Hair)
-	work := d.s.LateWork()
-	end := d.button(x, y+12, sentence(work.Word), work.Command, true)
-	d.button(end+8, y+12, "A virgin walked", "virgin walked", false)
-	end = d.button(x, y+54, "Cage cells", "cage cells", false)
+	records := d.triageRecords()
+	if shut := d.refused(w, records...); shut != "" {
+		d.fit(x, y+20, shut, ink2(13), x+w)
+		y += state.RefusedLine
+	}
+	end := d.button(x, y+12, records[0].word, records[0].command, true)
+	d.button(end+8, y+12, records[1].word, records[1].command, false)
+	end = d.button(x, y+54, records[2].word, records[2].command, false)
 	end = d.button(end+8, y+54, "Print", "print batch", false)
 	d.button(end+8, y+54, "Back", "give back", false)
+}
+
+// triageRecords are the buttons that write something down.
+func (p *sheet) triageRecords() []button {
+	work := p.s.LateWork()
+	return []button{{sentence(work.Word), work.Command, true}, {"A virgin walked", "virgin walked", false}, {"Cage cells", "cage cells", false}}
 }
 
 // triageCounts is how high the counts are, dp.
@@ -38,7 +48,11 @@ const triageCounts = 96.0
 func (p *sheet) triageBody() scene.Area {
 	a := p.l.Card
 	a.X, a.W = a.X+1, a.W-1
-	a.H = max(0, a.H-triageCounts-98)
+	high := triageCounts + 98
+	if p.refused(a.W, p.triageRecords()...) != "" {
+		high += state.RefusedLine
+	}
+	a.H = max(0, a.H-high)
 	return a
 }
 

@@ -48,13 +48,22 @@ func (p *sheet) route(a scene.Area) {
 
 // head draws the names of the columns.
 func (r routeDraw) head(y float64) {
-	r.text(r.area.X+state.Edge, y+22, "Route", ink(14).semi())
+	end := r.text(r.area.X+state.Edge, y+22, "Route", ink(14).semi())
 	r.right(r.minutesTo(), y+22, "min", ink2(12))
-	if !r.Axis || len(r.Stops) == 0 {
-		return
+	names := r.end
+	if r.Axis && len(r.Stops) > 0 {
+		names = r.axisHead(y)
 	}
+	if shut := r.s.NoTicks(); shut != "" && len(r.Stops) > 0 { // why the boxes are dashed
+		r.widest(end+14, y+22, names-14, ink2(12), sentence(shut), sentence(clause(shut)), "")
+	}
+}
+
+// axisHead names the windows and numbers the days of their axis, and gives where that
+// begins.
+func (r routeDraw) axisHead(y float64) float64 {
 	_, month, _ := r.r.Day.Date()
-	r.right(r.end, y+22, "from, best, by; "+month.String()[:3], ink2(12))
+	begins := r.right(r.end, y+22, "from, best, by; "+month.String()[:3], ink2(12))
 	for i := 0; i <= axisDays-1; i += axisBefore {
 		d := r.r.Day + calendar.Day(i-axisBefore)
 		_, _, number := d.Date()
@@ -64,6 +73,7 @@ func (r routeDraw) head(y float64) {
 		}
 		r.centre(r.axis.x+(float64(i)+0.5)*r.axis.w/axisDays, y+22, fmt.Sprint(number), f)
 	}
+	return begins
 }
 
 // known draws what is no work but to be known: standstills, and what waits after a

@@ -42,7 +42,7 @@ func streamOf(r *state.Reading, b *book.Batch) stream {
 	f := flow{r: r, b: b, now: r.View.On(), zone: r.View.Zone(), numbers: r.Numbers(), s: stream{Batch: b}}
 	f.inTheBuilder()
 	emerges := r.Course.Emerges(b.Batch)
-	f.s.flightFrom = f.after(emerges, practice.FirstMatingFlightFrom)
+	f.s.flightFrom = r.DayOf(f.after(emerges, practice.FirstMatingFlightFrom)).Start(f.zone) // they fly by daylight
 	f.s.flightBy = f.after(emerges, practice.FirstMatingFlightBy)
 	f.s.eggsFrom, f.s.eggsBy = f.after(emerges, practice.LookForEggsFrom), f.after(emerges, practice.FirstEggsNineInTenBy)
 	f.inNucs(emerges)
