@@ -42,6 +42,9 @@ func (t *trial) ways(c Clash) (all []Way) {
 		return cmp.Or(cmp.Compare(a.Left, b.Left), cmp.Compare(math.Round(100*a.Loss()), math.Round(100*b.Loss())), cmp.Compare(max(a.Days, -a.Days), max(b.Days, -b.Days)))
 	})
 	all = all[:min(len(all), waysMost)]
+	if c.Kind == DronesShort {
+		return append(all, t.moreDrones(c)...)
+	}
 	if what := c.more(); what != "" {
 		all = append(all, Way{What: what})
 	}
@@ -52,7 +55,7 @@ func (t *trial) ways(c Clash) (all []Way) {
 func (c Clash) more() string {
 	n := math.Ceil(c.Short())
 	switch c.Kind {
-	case NucsShort, StartersShort, FinishersShort, DronesShort, BroodShort:
+	case NucsShort, StartersShort, FinishersShort, BroodShort:
 		return c.said(n, 0, " more ")
 	case BeesShort:
 		return c.amount(c.Short()) + " from elsewhere"
