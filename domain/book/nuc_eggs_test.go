@@ -45,3 +45,31 @@ func TestBroodDatesTheFirstEggs(t *testing.T) {
 		}
 	}
 }
+
+// TestBroodSeen: capped worker brood is told by the last look that saw it, not by the
+// first; of one that has not proven herself by none.
+func TestBroodSeen(t *testing.T) {
+	var p booktest.Pen
+	n := booktest.Nuc("A1")
+	p.At("2027-05-01 18:00").Write(book.NucNamed{Nuc: n, Name: "A1"}, book.NucMadeUp{Nuc: n, Cups: 3})
+	p.At("2027-06-01 18:00").Write(book.Looked{Nuc: n, Eggs: book.SingleEggs})
+	for _, row := range []struct {
+		at    string
+		brood float64
+		want  string
+	}{
+		{"2027-06-05 18:00", 0, "0001-01-01"},
+		{"2027-06-12 18:00", 2, "2027-06-12"},
+		{"2027-06-20 18:00", 3, "2027-06-20"},
+		{"2027-06-27 18:00", 0, "2027-06-20"},
+	} {
+		l := book.Looked{Nuc: n, Eggs: book.SingleEggs}
+		if row.brood > 0 {
+			l.Brood = book.Said(row.brood)
+		}
+		p.At(row.at).Write(l)
+		if got := p.View(row.at).Nuc(n).BroodSeen().Instant.Format("2006-01-02"); got != row.want {
+			t.Errorf("%s: seen %s, want %s", row.at, got, row.want)
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package book
 
 import (
+	"slices"
 	"time"
 
 	"lidmark/domain/calendar"
@@ -77,6 +78,23 @@ func (n *nucFold) sawQueen(l Look) {
 	case l.Queen == NoneSeen && n.provesNone(l):
 		n.become(NoQueen, l.At)
 	}
+}
+
+// BroodSeen is when capped worker brood of the queen who has proven herself was seen
+// last; when she did where no later look says so. It is zero for any other nuc.
+func (n *Nuc) BroodSeen() calendar.Moment {
+	if n.Holds.Condition != GoodBrood {
+		return calendar.Moment{}
+	}
+	for _, l := range slices.Backward(n.Looks) {
+		if l.At.Before(n.Holds.Since) {
+			break
+		}
+		if l.Brood.Some() {
+			return l.At
+		}
+	}
+	return n.Holds.Since
 }
 
 // sawSomeQueen: a queen without a word on eggs is at least a virgin, and

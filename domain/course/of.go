@@ -99,7 +99,7 @@ func (a asked) laying() Presumption {
 	capped := eggs + a.days(practice.EggToCappedWorkerBrood)
 	switch {
 	case p.Condition == book.GoodBrood:
-		p.Why = "good brood, seen " + a.day(p.Since).Short()
+		p.Why = "good brood, seen " + a.nuc.BroodSeen().Day(a.zone).Short()
 		return p
 	case a.today >= capped:
 		p.Condition, p.Seen, p.Since = book.GoodBrood, false, a.start(capped)

@@ -64,11 +64,11 @@ func (p *pass) ready(n *nucCase) {
 // proven says by what a queen has proven herself, and what dates her first eggs where
 // nobody saw them.
 func (n *nucCase) proven() string {
-	h := n.Holds
-	switch seen := "capped worker brood seen " + n.yard.of(h.Since).Short(); {
+	h, last := n.Holds, n.BroodSeen()
+	switch seen := "capped worker brood seen " + n.yard.of(last).Short(); {
 	case h.EggsBy == (book.Brooded{}):
 		return seen
-	case h.EggsBy.Capped && h.EggsBy.Seen == h.Since:
+	case h.EggsBy.Capped && h.EggsBy.Seen == last:
 		return h.EggsSeen(n.yard.zone)
 	default:
 		return seen + ", " + h.EggsSeen(n.yard.zone)
