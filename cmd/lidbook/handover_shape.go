@@ -34,6 +34,7 @@ type servedShape struct {
 	Short    int          `json:"short"`
 	Lost     bool         `json:"cannotBeKept,omitempty"`
 	Since    string       `json:"shortSince,omitempty"`
+	Coming   int          `json:"comingInTime,omitempty"`
 	Planned  int          `json:"planned,omitempty"`
 	GraftBy  string       `json:"graftBy,omitempty"`
 	Next     string       `json:"missingBy,omitempty"`
@@ -82,7 +83,7 @@ func shapeOfServed(v *book.View, o handover.Served) servedShape {
 	s := servedShape{
 		Order: o.Order.Number, Customer: o.Order.Customer, Open: o.Order.Open(), Line: o.Order.Line, Instead: o.Order.Substitute, Sent: o.Order.Sent,
 		On: o.On.String(), Arrive: o.Arrive.String(), Catch: o.Catch.String(), Warning: o.Warning, Gets: []givenShape{}, Short: o.Short,
-		Lost: o.Lost, Planned: o.Planned, GraftBy: o.GraftBy.String(), Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
+		Lost: o.Lost, Coming: o.Coming, Planned: o.Planned, GraftBy: o.GraftBy.String(), Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
 	}
 	if by := o.Order.By; by != 0 {
 		s.Late = max(0, v.Today().Sub(by))

@@ -99,6 +99,10 @@ func (a *app) printShort(o servedShape) {
 	}
 	short := fmt.Sprintf("  short by %d%s%s", o.Short, prefixed(" ", lineWords(o.Line, o.Instead)), prefixed(" since ", shortDay(o.Since)))
 	switch coming := o.Next != "" && o.Next <= o.On; { // days in JSON sort as they follow
+	case !o.Lost && !coming && o.Coming > 0 && o.Coming+o.Planned >= o.Short:
+		a.line("%s: %d still to be expected in time, %d planned", short, o.Coming, o.Planned)
+	case !o.Lost && !coming && o.Coming > 0:
+		a.line("%s, %d still to be expected in time, %d planned: graft for %d by %s, see lidbook wish", short, o.Coming, o.Planned, o.Short-o.Coming-o.Planned, shortDay(o.GraftBy))
 	case !o.Lost && !coming && o.Planned >= o.Short:
 		a.line("%s: planned", short)
 	case !o.Lost && !coming:

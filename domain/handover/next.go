@@ -58,28 +58,34 @@ func (s *Sheet) expect(c *course.Course) {
 		if all == nil {
 			all = comings(c)
 		}
-		o.Next = s.next(i, slices.Concat(all, s.waiting(*o, c.View())), c.View())
+		o.Next, o.Coming = s.next(i, slices.Concat(all, s.waiting(*o, c.View())), c.View())
 	}
 }
 
-// next looks for the day: who goes on it must be ready when she is caught. Orders before
-// it that miss queens it could take count as wanting them first.
-func (s *Sheet) next(i int, all []coming, v *book.View) Next {
+// next looks for the day, and for how many are there by the order's own: who goes on a
+// day must be ready when she is caught. Orders before it that miss queens it could take
+// count as wanting them first.
+func (s *Sheet) next(i int, all []coming, v *book.View) (best Next, inTime int) {
 	o, wanted := s.Orders[i].Order, s.Orders[i].Short
 	for _, before := range s.Orders[:i] {
 		if before.Short > 0 && shares(before.Order, o) {
 			wanted += before.Short
 		}
 	}
-	var best Next
+	sure := v.Numbers().Get(practice.NextSure)
+	for inTime = s.Orders[i].Short; inTime > 0; inTime-- {
+		if atLeast(wanted-s.Orders[i].Short+inTime, all, o, s.Orders[i].Catch) >= sure {
+			break
+		}
+	}
 	for d := s.Orders[i].On; d <= s.Orders[i].On+nextAhead; d++ {
 		chance := atLeast(wanted, all, o, catchDay(v, Day{On: d}).Catch)
 		best.Most = max(best.Most, chance)
-		if chance >= v.Numbers().Get(practice.NextSure) {
-			return Next{Day: d, Chance: chance, Most: chance}
+		if chance >= sure {
+			return Next{Day: d, Chance: chance, Most: chance}, inTime
 		}
 	}
-	return best
+	return best, inTime
 }
 
 // shares tells whether two orders may want the same queen.

@@ -22,12 +22,11 @@ func (s *Sheet) plan(v *book.View) {
 		o.GraftBy = o.On - takes
 		for b := range batches {
 			if batches[b].grafted <= o.GraftBy && slices.Contains(batches[b].orders, o.Order.Order) {
-				n := min(o.Short-o.Planned, batches[b].queens)
+				n := min(o.Short-o.Coming-o.Planned, batches[b].queens)
 				o.Planned, batches[b].queens = o.Planned+n, batches[b].queens-n
 			}
 		}
-		coming := !o.Next.Day.IsZero() && o.Next.Day <= o.On
-		o.Lost = !coming && o.Planned < o.Short && o.GraftBy <= v.Today()
+		o.Lost = o.Coming+o.Planned < o.Short && o.GraftBy <= v.Today()
 	}
 }
 

@@ -1,6 +1,7 @@
 package handover_test
 
 import (
+	"fmt"
 	"testing"
 
 	"lidmark/domain/book"
@@ -69,5 +70,28 @@ func TestWhatIsPlannedForOrders(t *testing.T) {
 	p.At("2027-05-04 12:00").Write(book.TakeCounted{Batch: booktest.Batch("a"), Accepted: 4})
 	if got := planned("2027-05-05 08:00"); got != [2]int{4, 0} {
 		t.Errorf("grafted, four taken: planned %v, want 4 and 0", got)
+	}
+}
+
+// By hand: six Rook in nucs lay and will be ready in May; an order before wants four Rook
+// by then, so two are left for the five of 20 July, and a graft is for three.
+func TestWhoStandsInNucsIsNotGraftedFor(t *testing.T) {
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
+	later := booktest.Batch("later")
+	p.At("2027-04-03 15:00").Write(book.Grafted{Batch: later, Number: 9, Line: "Rook", Larvae: 20})
+	for i := range 6 {
+		n := booktest.Nuc(fmt.Sprint("later", i))
+		p.At("2027-04-10 12:00").Write(book.NucNamed{Nuc: n, Name: fmt.Sprintf("L%d", i+1), Sides: 6}, book.NucPlaced{Nuc: n, Yard: booktest.Yard("home")})
+		p.At("2027-04-13 12:00").Write(book.CellGiven{Nuc: n, Batch: later})
+		p.At("2027-05-13 12:00").Write(book.Looked{Nuc: n, Queen: book.QueenSeen, Eggs: book.SingleEggs})
+	}
+	p.At("2027-05-14 08:00").Write(order("1", 4, "Rook", day(t, "2027-05-20")), order("2", 5, "Rook", day(t, "2027-07-20")))
+	of := func() handover.Served { return handover.New(course.New(p.View("2027-05-18 08:00"))).Orders[1] }
+	if o := of(); o.Short != 5 || o.Coming != 2 || o.Planned != 0 || o.Lost {
+		t.Errorf("short of %d, %d to be expected, %d planned, lost %v; want 5, 2, 0", o.Short, o.Coming, o.Planned, o.Lost)
+	}
+	p.At("2027-05-15 08:00").Write(book.BatchPlanned{Batch: booktest.Batch("b"), Day: day(t, "2027-05-20"), Larvae: 20, Nucs: 10, Orders: []book.OrderID{booktest.Order("2")}})
+	if o := of(); o.Coming != 2 || o.Planned != 3 || o.Lost {
+		t.Errorf("%d to be expected, %d planned; want 2 and 3", o.Coming, o.Planned)
 	}
 }

@@ -26,7 +26,8 @@ type Served struct {
 	Short  int  // queens that are missing
 	Next   Next // when they are to be expected; zero while none are missing
 
-	Planned int          // of those missing, queens that batches planned or grafted for it are meant to give it in time
+	Coming  int          // of those missing, queens who stand in nucs and are to be expected in time
+	Planned int          // of the others, queens that batches planned or grafted for it are meant to give it in time
 	GraftBy calendar.Day // last day of a graft that can be in time, by the calendar
 	Lost    bool         // neither what stands in nucs nor what is planned keeps it, and no graft is in time any more
 

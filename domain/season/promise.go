@@ -41,8 +41,9 @@ func (p Promise) takes(line string) bool {
 }
 
 // Promises are the orders for which a graft is needed, by the day on which their
-// queens leave, those of one day as they are served: what is missing of them when all who are ready are dealt out, where
-// what stands in nucs is not to be expected in time and no planned batch is for it.
+// queens leave, those of one day as they are served: what is missing of them when all who
+// are ready are dealt out, less what stands in nucs and is to be expected in time, where no
+// planned batch is for it.
 func Promises(v *book.View, sheet *handover.Sheet) []Promise {
 	planned := map[book.OrderID]bool{}
 	for b := range v.Plans() {
@@ -52,8 +53,7 @@ func Promises(v *book.View, sheet *handover.Sheet) []Promise {
 	}
 	var all []Promise
 	for _, s := range sheet.Orders {
-		coming := s.Next.Day > 0 && s.Next.Day <= s.On
-		if s.Short > 0 && !coming && !planned[s.Order.Order] {
+		if s.Short > s.Coming && !planned[s.Order.Order] {
 			all = append(all, promiseOf(s))
 		}
 	}
@@ -62,7 +62,7 @@ func Promises(v *book.View, sheet *handover.Sheet) []Promise {
 }
 
 func promiseOf(s handover.Served) Promise {
-	p := Promise{Order: s.Order.Order, Name: "order " + s.Order.Number, Queens: s.Short, By: s.On}
+	p := Promise{Order: s.Order.Order, Name: "order " + s.Order.Number, Queens: s.Short - s.Coming, By: s.On}
 	if s.Order.Line != "" {
 		p.Lines = append([]string{s.Order.Line}, s.Order.Substitute...)
 	}

@@ -59,8 +59,10 @@ func Ring(o handover.Served) string {
 	switch next := o.Next; {
 	case o.Short == 0:
 		return ""
-	case !o.Lost && !coming && o.Planned >= o.Short:
-		return "Planned: " + more
+	case !o.Lost && !coming && o.Coming > 0 && o.Coming+o.Planned < o.Short:
+		return fmt.Sprintf("%d of %s to be expected in time, %d planned: graft for %d by %s", o.Coming, more, o.Planned, o.Short-o.Coming-o.Planned, o.GraftBy.Short())
+	case !o.Lost && !coming && o.Coming+o.Planned >= o.Short:
+		return onPlan(o) + more
 	case !o.Lost && !coming:
 		return fmt.Sprintf("%d of %s planned: graft by %s", o.Planned, more, o.GraftBy.Short())
 	case next.Day.IsZero():
@@ -70,6 +72,14 @@ func Ring(o handover.Served) string {
 	default:
 		return "Still to be expected in time: " + more + " by " + next.Day.Short() + ", " + ofHundred(next.Chance)
 	}
+}
+
+// onPlan begins what is said of queens who are on the plan, or stand in nucs.
+func onPlan(o handover.Served) string {
+	if o.Coming > 0 {
+		return fmt.Sprintf("Planned, %d of them to be expected from nucs: ", o.Coming)
+	}
+	return "Planned: "
 }
 
 // ofHundred is a chance in the keeper's words.
