@@ -87,7 +87,8 @@ func (a *app) printClock(c bee.Clock, n practice.Numbers, zone *time.Location) {
 		rows = append(rows, []string{"  " + stepWords(w.Step), (graft + calendar.Day(w.Best)).Short(), strconv.Itoa(w.Best), fromTo(w)})
 	}
 	a.table(rows)
-	a.line("  cells out, hard by  %s; a day in hand until %s", hour(c.Hard(), zone), hour(c.Best(), zone))
+	a.line("  cells out, best by  %s", hour(c.Best(), zone))
+	a.line("  cells out, hard by  %s", hour(c.Hard(), zone))
 	a.line("  first virgin out    1 in 100 by %s, 10 in 100 by %s, even chance %s", hour(c.FirstOut(0.01), zone), hour(c.FirstOut(0.1), zone), hour(c.Even(), zone))
 	a.line("  half of them out    %s", hour(c.Middle(), zone))
 	if c.Doubted() {

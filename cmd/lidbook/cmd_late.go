@@ -25,6 +25,7 @@ type lateShape struct {
 	First   string        `json:"firstOut50pc"`
 	Middle  string        `json:"halfOut"`
 	Walking bool          `json:"virginWalks"`
+	Already float64       `json:"lostAlready"` // where nobody looked whether one is out
 	Losses  []lossShape   `json:"losses"`
 	Ways    []wayShape    `json:"ways"`
 	Triage  []triageShape `json:"triage"`
@@ -64,7 +65,7 @@ func lateCommand(a *app) *cobra.Command {
 		Use:   "late [BATCH]",
 		Short: "A late day: what waiting costs, and the ways out side by side",
 		Long: "Ripe cells are together and cannot all be placed now. Tells what is expected to\nbe lost by when, and what each way out is worth: place what fits, cage, wait.\n\n" +
-			"With a book, for the batch named or for all whose cells are together; with\n--graft, without any book, from the hard line on unless --on says otherwise.",
+			"With a book, for the batch named or for all whose cells are together; with\n--graft, without any book, from the hard hour on unless --on says otherwise.",
 		Example: "  lidbook late 4 --next \"mon 18:00\"\n  lidbook late --graft \"2027-05-05 18:00\" --cells 24 --zone Europe/Berlin --next \"2027-05-17 18:00\" --fit 10",
 		Args:    cobra.MaximumNArgs(1),
 	}
@@ -167,7 +168,7 @@ func (a *app) lateOfGraft(g graft, next string, fit int) error {
 func shapeOfLate(c rules.LateCard, zone *time.Location) lateShape {
 	s := lateShape{
 		Batch: c.Number, Now: stamp(c.Now, zone), Next: stamp(c.Next, zone), Cells: c.Cells, Fit: c.Fit,
-		Hard: stamp(c.Hard, zone), First: stamp(c.First, zone), Middle: stamp(c.Middle, zone), Walking: c.Walking,
+		Hard: stamp(c.Hard, zone), First: stamp(c.First, zone), Middle: stamp(c.Middle, zone), Walking: c.Walking, Already: round(c.Already),
 	}
 	for _, l := range c.Losses {
 		s.Losses = append(s.Losses, lossShape{stamp(l.By, zone), round(l.Lost)})
@@ -194,24 +195,10 @@ func (a *app) printLate(c rules.LateCard, zone *time.Location) {
 		a.line("  A virgin is out. Box open, in this order, within the hour:")
 		a.printTriage(c)
 	}
-	a.line("  hard line %s; first virgin, even chance, %s; half out %s", hour(c.Hard, zone), hour(c.First, zone), hour(c.Middle, zone))
+	a.line("  hard by %s; first virgin, even chance, %s; half out %s", hour(c.Hard, zone), hour(c.First, zone), hour(c.Middle, zone))
 	a.line("  %s", c.HardMeans())
-	a.line("  expected lost if nothing is done:")
-	var rows [][]string
-	for _, l := range c.Losses {
-		rows = append(rows, []string{"    by " + hour(l.By, zone), fmt.Sprintf("about %.0f of %d", l.Lost, c.Cells)})
-	}
-	a.table(rows)
-	a.line("  ways out until %s, best first; what is together and alive then is given or caged then:", hour(c.Next, zone))
-	rows = [][]string{{"    way", "lost", "kept", "accepted", "minutes"}}
-	for _, w := range c.Ways {
-		way := w.Way.String()
-		if w.LastResort {
-			way += " (last resort)"
-		}
-		rows = append(rows, []string{"    " + way, fmt.Sprintf("%.1f", w.Lost), fmt.Sprintf("%.1f", w.Kept), fmt.Sprintf("%.1f", w.Accepted), fmt.Sprintf("%.0f", w.Work.Minutes())})
-	}
-	a.table(rows)
+	a.printLosses(c, zone)
+	a.printLateWays(c, zone)
 	if !c.Walking {
 		a.line("  If a virgin has walked:")
 		a.printTriage(c)
@@ -222,4 +209,41 @@ func (a *app) printTriage(c rules.LateCard) {
 	for i, t := range c.Triage {
 		a.line("    %d %s: %s; %s", i+1, t.Seen, t.Means, t.Do)
 	}
+}
+
+// printLosses says what is lost already, and what waiting on costs.
+func (a *app) printLosses(c rules.LateCard, zone *time.Location) {
+	already := c.AlreadySays()
+	switch {
+	case len(c.Ways) == 0:
+		a.line("  lost already: %s; nobody would find none out", already)
+		return
+	case already != "" && !c.Walking:
+		a.line("  lost already unless none is out: %s", already)
+		a.line("  expected lost if none is out and nothing is done:")
+	default:
+		a.line("  expected lost if nothing is done:")
+	}
+	var rows [][]string
+	for _, l := range c.Losses {
+		rows = append(rows, []string{"    by " + hour(l.By, zone), fmt.Sprintf("about %.0f of %d", l.Lost, c.Cells)})
+	}
+	a.table(rows)
+}
+
+// printLateWays puts the ways out side by side.
+func (a *app) printLateWays(c rules.LateCard, zone *time.Location) {
+	if len(c.Ways) == 0 {
+		return
+	}
+	a.line("  ways out until %s, best first; what is together and alive then is given or caged then:", hour(c.Next, zone))
+	rows := [][]string{{"    way", "lost", "kept", "accepted", "minutes"}}
+	for _, w := range c.Ways {
+		way := w.Way.String()
+		if w.LastResort {
+			way += " (last resort)"
+		}
+		rows = append(rows, []string{"    " + way, fmt.Sprintf("%.1f", w.Lost), fmt.Sprintf("%.1f", w.Kept), fmt.Sprintf("%.1f", w.Accepted), fmt.Sprintf("%.0f", w.Work.Minutes())})
+	}
+	a.table(rows)
 }

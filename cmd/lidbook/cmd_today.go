@@ -136,7 +136,7 @@ func (a *app) printDay(v *book.View, p rules.DayPlan) {
 	}
 	a.line("%s: %.0f min of work%s", fullDay(a.now.In(v.Zone()), p.Day), p.Minutes, time)
 	for _, f := range p.Hard {
-		a.line("Hard, by %s: %s. %s", hour(f.By, v.Zone()), f.What, f.Do)
+		a.line("Hard by %s: %s. %s", hour(f.By, v.Zone()), f.What, f.Do)
 	}
 	for _, w := range p.Waits {
 		a.line("%s: %s; %s", names(v, w.Of), w.Title, w.Why)

@@ -86,7 +86,7 @@ func (a *app) printGraft(v *book.View, g graftShape) {
 func rungNote(v *book.View, r stepShape) string {
 	note := ""
 	if r.Hard != "" {
-		note = "hard, by " + hourOf(v, r.Hard)
+		note = "hard by " + hourOf(v, r.Hard)
 	}
 	if r.By != "" && r.By < v.Today().String() { // days in JSON sort as they follow
 		note = strings.TrimPrefix(note+", past: not to be done any more", ", ")

@@ -72,7 +72,11 @@ func (r *Review) bank(w Ware) string {
 			return slices.Contains(f.Also, q.Subject()) && r.view.Queen(q).Since.Instant.Equal(f.Since)
 		}
 		if !f.From.After(r.view.On()) && f.PutOff.IsZero() && slices.ContainsFunc(w.Queens, oldest) {
-			return f.Do + ", by " + calendar.DayOf(f.By, r.view.Zone()).Short()
+			by := ", by "
+			if f.PastDue(r.view.On()) {
+				by = "; past since "
+			}
+			return f.Do + by + calendar.DayOf(f.By, r.view.Zone()).Short()
 		}
 	}
 	return ""

@@ -96,6 +96,12 @@ func TestVirginsKeptTooLong(t *testing.T) {
 	if !said || asked == "" {
 		t.Errorf("nothing is said of them: %v, %q", said, asked)
 	}
+	later, _ := on(t, 21)
+	for _, l := range later.Left() {
+		if words := later.LeftWords(l); strings.Contains(words, "by Wed 12 May") || strings.Contains(words, "batch 3") && !strings.HasSuffix(words, asked+"; past since Wed 12 May") {
+			t.Errorf("three weeks later: %q", words)
+		}
+	}
 }
 
 // TestUniteIsOneWord: where the rules would have a nuc united Review does not speak of

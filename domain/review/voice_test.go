@@ -14,13 +14,16 @@ import (
 
 // morning is the demo season under review on a spring morning on which the hard hour of
 // 25 cells has gone and robbers are about in one yard.
-func morning(t *testing.T) (*review.Review, *rules.Judged) {
+func morning(t *testing.T) (*review.Review, *rules.Judged) { return on(t, 0) }
+
+// on is that season so many days later, with nothing done.
+func on(t *testing.T, days calendar.Day) (*review.Review, *rules.Judged) {
 	zone, err := time.LoadLocation("Europe/Berlin")
 	if err != nil {
 		t.Fatal(err)
 	}
 	day := calendar.Date(2027, time.May, 11)
-	j := rules.Judge(book.NewSeason(time.LoadLocation, demo.Season(day, zone)).At(day.At(7, 30, zone)))
+	j := rules.Judge(book.NewSeason(time.LoadLocation, demo.Season(day, zone)).At((day + days).At(7, 30, zone)))
 	return review.Of(j, review.InHand(j.Course()), review.Usual(j.Course().View())), j
 }
 

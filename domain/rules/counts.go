@@ -74,7 +74,7 @@ func (p *pass) lostBatch(b *batchCase) {
 		Rule: Counts, Severity: Pressing, Of: b.Batch.Batch.Subject(), Act: ActCountAgain, Amount: float64(b.left),
 		Since: half, From: half, Best: half, By: p.endOfDay(b.yard, half),
 		What: fmt.Sprintf("%s of %s lost?", count(b.left, "cell"), batchWord(b.Batch)),
-		Why:  fmt.Sprintf("out, dead or culled? half emerged by %s, and the first one out opens the others", hour(half, b.yard.zone)),
+		Why:  fmt.Sprintf("out, dead or culled? half out by %s, and the first one out opens the others", hour(half, b.yard.zone)),
 		Do:   fmt.Sprintf("Look at each cell of %s, write it down", batchWord(b.Batch)),
 		Sure: sureCalendar, Used: []practice.Key{practice.QueenEmerges, practice.GraceOfFirstVirgin},
 	}

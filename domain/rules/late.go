@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"time"
 
@@ -27,9 +28,10 @@ type LateCard struct {
 	Chance  float64      // that the first has walked
 	First   time.Time    // by then the first virgin has walked with an even chance
 	Middle  time.Time    // half of the cells are out by then
-	Losses  []Loss       // in the order of time
-	Ways    []bee.WayOut
-	Walking bool // a virgin was seen out: the triage comes first
+	Already float64      // destroyed by Now, as expected where nobody looked whether one is out
+	Losses  []Loss       // in the order of time, from Now on where a look finds none out
+	Ways    []bee.WayOut // none once it is beyond belief that a look finds none out
+	Walking bool         // a virgin was seen out: the triage comes first
 	Triage  [6]bee.TriageStep
 	Used    []practice.Key
 }
@@ -83,10 +85,20 @@ func (c LateCard) CellWords() string {
 	return fmt.Sprintf("about %s (%d as grafted, not counted)", count(c.Cells, "cell"), c.Grafted)
 }
 
+// CellCount is CellWords without what was grafted.
+func (c LateCard) CellCount() string {
+	if c.Grafted == 0 {
+		return count(c.Cells, "cell")
+	}
+	return "about " + count(c.Cells, "cell")
+}
+
 // LateDayOf is the card of a batch that need be in no book: what waiting from
 // now until next costs when fit nucs take a cell now. It is told for a keeper who
 // stands before the box and finds none out, unless one was seen out: then what
-// is together now is all alive.
+// is together now is all alive. What is lost already if he did not look is told
+// besides; once nobody would believe that none is out there are no ways out, only
+// the triage.
 func LateDayOf(b bee.Batch, now, next time.Time, fit int, n practice.Numbers) LateCard {
 	clock, looked := b.Clock(n), noneOut(b, now).Clock(n)
 	card := LateCard{
@@ -98,12 +110,16 @@ func LateDayOf(b bee.Batch, now, next time.Time, fit int, n practice.Numbers) La
 			practice.AcceptCell, practice.AcceptVirginDaysOld, practice.AcceptVirginUnderDay, practice.LastResortWarmth,
 		},
 	}
-	loose := looked.Loose()
+	if !loose(b) && looked.FirstBy(now) > 0 { // the clock takes no such look for true
+		card.Ways = nil
+	}
+	card.Already = clock.Loose().Lost(now)
+	lost := looked.Loose().Lost
 	for _, wait := range []time.Duration{0, n.Duration(practice.LateLossFirst), n.Duration(practice.LateLossSecond)} {
 		at := now.Add(wait)
-		card.Losses = append(card.Losses, Loss{at, loose.Lost(at)})
+		card.Losses = append(card.Losses, Loss{at, lost(at)})
 	}
-	card.Losses = append(card.Losses, Loss{next, loose.Lost(next)})
+	card.Losses = append(card.Losses, Loss{next, lost(next)})
 	slices.SortStableFunc(card.Losses, func(a, b Loss) int { return a.By.Compare(b.By) })
 	card.Losses = slices.CompactFunc(card.Losses, func(a, b Loss) bool { return sameMinute(a.By, b.By) })
 	return card
@@ -117,11 +133,25 @@ func sameMinute(a, b time.Time) bool {
 // noneOut is a batch of which somebody saw at an instant that none was out; one
 // of which a virgin was seen out is as it was.
 func noneOut(b bee.Batch, at time.Time) bee.Batch {
-	if slices.ContainsFunc(b.Seen, func(e bee.Evidence) bool { return e.Sign == bee.OneOut }) {
+	if loose(b) {
 		return b
 	}
 	b.Seen = append(slices.Clip(b.Seen), bee.Evidence{At: at, Sign: bee.NoneOut})
 	return b
+}
+
+// loose tells whether somebody saw a virgin of a batch out.
+func loose(b bee.Batch) bool {
+	return slices.ContainsFunc(b.Seen, func(e bee.Evidence) bool { return e.Sign == bee.OneOut })
+}
+
+// AlreadySays says what is lost already where nobody looked; "" while that is
+// under half a cell.
+func (c LateCard) AlreadySays() string {
+	if math.Round(c.Already) < 1 {
+		return ""
+	}
+	return fmt.Sprintf("about %.0f of %d", c.Already, c.Cells)
 }
 
 // LateCurve is a way out hour by hour.

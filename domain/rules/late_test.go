@@ -126,3 +126,31 @@ func TestCellsOnTheWayKeepTheirHardHour(t *testing.T) {
 		}
 	}
 }
+
+// TestWhatWaitedIsLostAlready: past the hour at which a virgin walks, waiting has cost
+// cells before anybody looks, and days later nobody believes a look that finds none out:
+// then there are no ways out.
+func TestWhatWaitedIsLostAlready(t *testing.T) {
+	p := pen(t)
+	id := batch(4)
+	p.At("2027-05-05 18:00").Write(book.Grafted{Batch: id, Number: 4, Larvae: 24})
+	p.At("2027-05-10 18:00").Write(book.CappedCounted{Batch: id, Capped: 24})
+	was := 0.0
+	for _, at := range []string{"2027-05-15 20:00", "2027-05-17 12:00", "2027-05-18 18:00", "2027-05-27 12:00"} {
+		v := p.View(at)
+		card, ok := rules.LateDay(v, id, time.Time{})
+		if !ok || card.Already < was || card.Already > 24 {
+			t.Fatalf("%s: %v, %g of 24 are lost already, %g before", at, ok, card.Already, was)
+		}
+		was = card.Already
+		if said := card.AlreadySays(); (said == "") != (card.Already < 0.5) {
+			t.Errorf("%s: %q is said of %g", at, said, card.Already)
+		}
+		if late := v.On().After(card.Middle.Add(7 * 24 * time.Hour)); (len(card.Ways) == 0) != late {
+			t.Errorf("%s: %d ways out", at, len(card.Ways))
+		}
+	}
+	if was < 12 {
+		t.Errorf("of 24 cells that nobody took apart %g are lost in the end", was)
+	}
+}

@@ -40,7 +40,7 @@ func (s *sheet) steps(r *state.Reading, b *book.Batch) (days []step, hours []bat
 	}
 	clock := r.Course.Clock(b.Batch)
 	hours = []batchHour{
-		{"cells out, best by", "best out by", clock.Best(), false},
+		{"cells out, best by", "best by", clock.Best(), false},
 		{"cells out, hard by", "hard by", clock.Hard(), true},
 		{"a virgin walks, 1 in 100", "virgin, 1 in 100", clock.FirstOut(0.01), false},
 		{"a virgin walks, even chance", "even chance", clock.Even(), false},

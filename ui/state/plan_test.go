@@ -1,10 +1,12 @@
 package state_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
 	"lidmark/domain/book"
+	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -263,5 +265,53 @@ func TestTheWishComesBackIntoSight(t *testing.T) {
 	w.tap(state.FieldNamed(state.WishNucs), 0)
 	if y := w.PlanPane(l).Wish.Y; y != l.Main.Y {
 		t.Errorf("the wish lies at %.0f while one types into it", y)
+	}
+}
+
+// TestTheFirstBarBeginsWithItsWords: the day from which cells emerge is the first of
+// their bar.
+func TestTheFirstBarBeginsWithItsWords(t *testing.T) {
+	w := planner(t)
+	w.answer()
+	for _, r := range w.PlanRungs(0) {
+		if r.Step != plan.Emerge {
+			continue
+		}
+		_, month, day := r.From.Date()
+		if want := fmt.Sprintf("from %d %s ", day, month.String()[:3]); !strings.HasPrefix(r.Why[0], want) {
+			t.Errorf("the bar begins %s, the words say %q", want, r.Why[0])
+		}
+		return
+	}
+	t.Error("no step says when they emerge")
+}
+
+// TestTodayIsSaidOfTodayOnly: what is ordered at once has its date while another day is
+// looked at.
+func TestTodayIsSaidOfTodayOnly(t *testing.T) {
+	w := planner(t)
+	w.answer()
+	orders := func() (all []string) {
+		for _, a := range w.PlanAmounts() {
+			if strings.HasPrefix(a.Have, "order by ") {
+				all = append(all, a.Have)
+			}
+		}
+		return all
+	}
+	now := orders()
+	w.Day = today + 9
+	ahead := orders()
+	if len(now) == 0 || len(now) != len(ahead) {
+		t.Fatalf("to order: %q, on a day ahead %q", now, ahead)
+	}
+	for i, said := range ahead {
+		want := now[i]
+		if want == "order by today" {
+			want = "order by " + today.Short()
+		}
+		if said != want {
+			t.Errorf("on a day ahead %q, want %q", said, want)
+		}
 	}
 }

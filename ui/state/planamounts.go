@@ -31,7 +31,7 @@ func (s State) PlanAmounts() (all []PlanAmount) {
 		case n.Known:
 			a.Have = "have " + figure(n.Have)
 		case n.OrderBy != 0:
-			a.Have = "order by " + orderBy(n.OrderBy, s.Today())
+			a.Have = "order by " + s.orderBy(n.OrderBy)
 		default:
 			a.Have = "from " + n.From.Short()
 		}
@@ -40,11 +40,13 @@ func (s State) PlanAmounts() (all []PlanAmount) {
 	return all
 }
 
-func orderBy(d, today calendar.Day) string {
-	if d <= today {
+// orderBy is the day by which something is ordered, at the earliest today: on another
+// day than that it has its date.
+func (s State) orderBy(d calendar.Day) string {
+	if d <= s.Today() && !s.Away() {
 		return "today"
 	}
-	return d.Short()
+	return max(d, s.Today()).Short()
 }
 
 // PlanAmountsIn are the amounts of which so many lines have room, and how many more

@@ -45,6 +45,9 @@ func (s State) PlanRungs(graft int) (all []PlanRung) {
 		r := PlanRung{Rung: t.b.Rung(step), Name: rungNames[step]}
 		amount, why := t.words(step)
 		r.Amount, r.Why = amount, strings.Split(why, clauses)
+		if step == plan.Emerge { // the bar begins where the words do
+			r.From = min(r.From, calendar.DayOf(t.emergeFrom(), t.zone))
+		}
 		switch {
 		case r.NobodyFree:
 			r.Why, r.Pressing = []string{"nobody is free then"}, true
@@ -85,7 +88,7 @@ func (t rungTeller) words(step plan.Step) (amount, why string) {
 	case plan.Fly:
 		return t.flights()
 	case plan.Emerge:
-		return strconv.Itoa(t.likely(plan.EmergedOfRipe)), "from " + t.b.Clock.FirstOut(0.1).In(t.zone).Format("2 Jan 15:04")
+		return strconv.Itoa(t.likely(plan.EmergedOfRipe)), "from " + t.emergeFrom().In(t.zone).Format("2 Jan 15:04")
 	case plan.GiveCells:
 		return counted(t.given(), "cell"), "hard: before " + t.b.Rung(step).Hard.In(t.zone).Format("Mon 2 Jan 15:04") + t.cellsLate()
 	case plan.MakeUpNucs:
@@ -97,6 +100,9 @@ func (t rungTeller) words(step plan.Step) (amount, why string) {
 	}
 	return t.rearing(step)
 }
+
+// emergeFrom is the hour by which the first is out in one of ten such batches.
+func (t rungTeller) emergeFrom() time.Time { return t.b.Clock.FirstOut(0.1) }
 
 // rearing are the words of the steps until the cells are ripe.
 func (t rungTeller) rearing(step plan.Step) (amount, why string) {

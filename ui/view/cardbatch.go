@@ -99,10 +99,10 @@ func (c *cardDraw) clock(b *book.Batch) {
 	rows := []struct {
 		name string
 		at   time.Time
-	}{{"best out by", clock.Best()}, {"hard, by", clock.Hard()}, {"half emerged by", emerges}}
+	}{{"best by", clock.Best()}, {"hard by", clock.Hard()}, {"half out by", emerges}}
 	for _, row := range rows {
 		f := ink(14)
-		if row.name == "hard, by" && !c.r.Ahead {
+		if row.name == "hard by" && !c.r.Ahead {
 			f = f.semi().as(scene.Act)
 		}
 		c.count(row.name, hour(row.at, zone), f)
@@ -132,6 +132,9 @@ func (c *cardDraw) late(b *book.Batch) bool {
 	}
 	c.y -= 8
 	c.heading(lossHead(card.Cells))
+	if already := card.AlreadySays(); already != "" {
+		c.count("already, unless none is out", already, ink(14).semi())
+	}
 	losses := slices.SortedFunc(slices.Values(card.Losses), func(a, b rules.Loss) int { return a.By.Compare(b.By) })
 	for _, l := range losses {
 		if l.By.After(now) {

@@ -50,7 +50,7 @@ func (c *cardDraw) dueField(n *state.Nuc) {
 // window is from when and until when something is to be done.
 func (c *cardDraw) window(f rules.Finding) string {
 	if f.Hard {
-		return "hard, by " + hour(f.By, c.r.View.Zone())
+		return "hard by " + hour(f.By, c.r.View.Zone())
 	}
 	from, by := c.r.DayOf(f.From), c.r.DayOf(f.By)
 	switch {

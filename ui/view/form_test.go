@@ -64,7 +64,7 @@ func TestTheNextHardLineIsSaid(t *testing.T) {
 	for d := today - 10; d < today; d++ {
 		s.Day = d
 		for _, w := range texts(t, window(s), s.Size()) {
-			if strings.HasPrefix(w.Text.Text, "Next hard line by ") {
+			if strings.HasPrefix(w.Text.Text, "Next, hard by ") {
 				said++
 			}
 		}

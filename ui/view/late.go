@@ -51,20 +51,39 @@ func (d lateDraw) strip(a scene.Area) {
 	tone, tint := d.alarm()
 	d.rect(a, tint)
 	d.rect(scene.Area{X: a.X, Y: a.Y, W: 6, H: a.H}, tone)
-	said := fmt.Sprintf("It is %s and %s of batch %d must be out", d.Now.In(d.zone).Format("15:04"), d.CellWords(), d.Number)
+	x, to := a.X+state.Edge, a.Right()-state.Edge
+	said, hours := d.mustBeOut(d.CellWords()), d.stripHours()
+	if y := a.Y + 28; x+d.width(said, ink(16).bold())+16+d.width(hours[0], ink(14)) <= to {
+		d.text(d.text(x, y, said, ink(16).bold().as(tone))+16, y, hours[0], ink(14))
+		return
+	}
+	if x+d.width(said, ink(16).bold()) > to {
+		said = d.mustBeOut(d.CellCount())
+	}
+	d.fit(x, a.Y+19, said, ink(16).bold().as(tone), to)
+	d.widest(x, a.Y+37, to, ink(13), hours...)
+}
+
+// mustBeOut says what must be out, at which hour it is.
+func (d lateDraw) mustBeOut(cells string) string {
+	return fmt.Sprintf("It is %s and %s of batch %d must be out", d.Now.In(d.zone).Format("15:04"), cells, d.Number)
+}
+
+// stripHours say the hours of the batch, what is lost already and how many nucs are
+// ready, the longest first.
+func (d lateDraw) stripHours() []string {
 	hard := "hard by "
 	if d.Hard.Before(d.Now) {
 		hard = "the hard hour was "
 	}
-	hours := fmt.Sprintf("%s%s, half out by %s", hard, weekdayHour(d.Hard, d.zone), weekdayHour(d.Middle, d.zone))
-	x, to := a.X+state.Edge, a.Right()-state.Edge
-	more := hours + ". " + readyWords(d.Fit) + "."
-	if y := a.Y + 28; x+d.width(said, ink(16).bold())+16+d.width(more, ink(14)) <= to {
-		d.text(d.text(x, y, said, ink(16).bold().as(tone))+16, y, more, ink(14))
-		return
+	hard += weekdayHour(d.Hard, d.zone)
+	hours := fmt.Sprintf("%s, half out by %s", hard, weekdayHour(d.Middle, d.zone))
+	all := []string{hours + ". " + readyWords(d.Fit) + ".", fmt.Sprintf("%s; ready: %s", hours, plural(d.Fit, "nuc", "nucs")), hours}
+	if already := d.AlreadySays(); already != "" {
+		lost := "; " + already + " lost already unless none is out"
+		all = []string{hours + lost + ". " + readyWords(d.Fit) + ".", hours + lost, hard + lost, already + " lost already unless none is out", hours}
 	}
-	d.fit(x, a.Y+19, said, ink(16).bold().as(tone), to)
-	d.widest(x, a.Y+37, to, ink(13), more, fmt.Sprintf("%s; ready: %s", hours, plural(d.Fit, "nuc", "nucs")), hours)
+	return all
 }
 
 // readyWords says how many nucs take a cell now.

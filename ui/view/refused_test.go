@@ -27,9 +27,8 @@ func daysAhead(base state.State, size [3]float64) (all []state.State) {
 // a room, on today and on days ahead: not only beside the pointer.
 func TestARefusedButtonSaysWhy(t *testing.T) {
 	base := map[string]state.State{"batch": filled(t, "batch room"), "late": filled(t, "late day")}
-	for _, room := range []string{"go today", "go plan", "go review"} {
-		base[room], _ = state.Update(open(t), state.Ran{Command: room})
-	}
+	base["today"], _ = state.Update(open(t), state.Ran{Command: "today"})
+	base["plan"], base["review"] = planning(open(t), state.Ran{Command: "plan"}), reviewing(open(t), state.Ran{Command: "review"})
 	refused := 0
 	for name, s := range base {
 		for _, size := range [][3]float64{{1280, 800, 1}, {1280, 800, 1.5}, {1920, 1080, 1}} {

@@ -101,12 +101,13 @@ func (d *reviewDraw) title(now bool, room float64) string {
 	if !now {
 		end = " · reckoning …"
 	}
-	all := []string{plural(n, "nuc", "nucs") + " need you to decide, worst first", plural(n, "nuc", "nucs") + " to decide, worst first", plural(n, "nuc", "nucs") + " to decide"}
+	nucs, need := plural(n, "nuc", "nucs"), d.s.NeedVerb(n)
+	all := []string{nucs + " " + need + " to decide, worst first", nucs + " to decide, worst first", nucs + " to decide"}
 	switch n {
 	case 0:
-		all = []string{"No nuc needs you to decide"}
+		all = []string{"No nuc " + d.s.NeedVerb(1) + " to decide"}
 	case 1:
-		all = []string{"1 nuc needs you to decide", "1 nuc to decide"}
+		all = []string{"1 nuc " + need + " to decide", "1 nuc to decide"}
 	}
 	for _, said := range all {
 		if d.width(said+end, reviewTitle) <= room {

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -344,4 +345,21 @@ func figuresAtSigns(t *testing.T, when string, s state.State) (figures int) {
 		}
 	}
 	return figures
+}
+
+// TestReviewSaysNeedAsOtherRooms: on a day ahead nucs will need a decision, as they will
+// need the keeper on the card of the yard.
+func TestReviewSaysNeedAsOtherRooms(t *testing.T) {
+	for by, want := range map[calendar.Day]string{0: " need you to decide", 9: " will need you to decide"} {
+		s := open(t)
+		s.Width, s.Height, s.Text, s.Day = 1280, 1600, 1.5, today+by
+		s = reviewing(s, state.Ran{Command: "review"})
+		found := false
+		for _, w := range texts(t, window(s), s.Size()) {
+			found = found || strings.Contains(w.Text.Text, " nucs"+want)
+		}
+		if !found {
+			t.Errorf("%d days ahead nothing says %q", by, want)
+		}
+	}
 }

@@ -38,9 +38,9 @@ func (c *cardDraw) hand(sheet *state.ReviewSheet) {
 		if c.s.Away() {
 			f = f.as(scene.Ink2)
 		}
-		said := "cells emerge from " + hour(out, c.r.View.Zone())
+		said := "a virgin may walk from " + hour(out, c.r.View.Zone())
 		if out.Before(c.r.View.On()) {
-			said = "cells may be out since " + hour(out, c.r.View.Zone())
+			said = "a virgin may have walked since " + hour(out, c.r.View.Zone())
 		}
 		c.para(said, f, 2)
 	}

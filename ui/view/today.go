@@ -43,11 +43,13 @@ func (p *sheet) turns() {
 	for _, part := range parts {
 		x = p.link(x, a.Y+22, part.word, ink2(14), part.command, p.s.Turn() == part.part) + 20
 	}
+	if p.l.MapTurns() {
+		p.turnHead(x, a)
+		return
+	}
 	if p.s.Room == state.Yard && p.s.Part == state.MainPart {
 		to := p.forms(scene.Area{X: a.Right(), Y: a.Y, H: a.H})
-		if p.s.Turn() == state.MainPart {
-			p.headsMenu(x, a.Y+22, to)
-		}
+		p.headsMenu(x, a.Y+22, to)
 	}
 }
 
@@ -73,7 +75,7 @@ func (p *sheet) hardStrip(hard []rules.Finding, a scene.Area) {
 	p.rect(a, tint)
 	p.rect(scene.Area{X: a.X, Y: a.Y, W: 6, H: a.H}, tone)
 	f := hard[0]
-	word := "Hard, by "
+	word := "Hard by "
 	switch {
 	case f.PastDue(r.View.On()) && r.Ahead:
 		word = "Would be past since "
@@ -132,7 +134,7 @@ func (p *sheet) noHard() string {
 		}
 	}
 	if f, ok := p.nextHard(); ok {
-		return "Next hard line by " + hour(f.By, p.s.Reading().View.Zone()) + ": " + f.What
+		return "Next, hard by " + hour(f.By, p.s.Reading().View.Zone()) + ": " + f.What
 	}
 	return "No hard deadline until " + p.nextNoon()
 }
