@@ -76,25 +76,6 @@ func doneAsWritten(s State, a *Answers) (all []book.Fact) {
 	return all
 }
 
-// refusedPlan says why the rules refuse to do at the chosen nuc now what a record
-// tells of; several nucs are judged one by one in the form.
-func refusedPlan(plan func(State, *Nuc) rules.Intent) func(State) string {
-	return func(s State) string {
-		n := s.chosen()
-		if n == nil || s.Selection.Len() > 1 {
-			return ""
-		}
-		if of := s.Present().Nuc(n.Nuc.Nuc); of != nil {
-			n = of
-		}
-		verdict := s.Present().judged.Check(plan(s, n))
-		if verdict.OK() {
-			return ""
-		}
-		return because(verdict.Refused[0])
-	}
-}
-
 // chosenFits is a record that fits when one of the nucs selected is so; of other
 // things it always does.
 func chosenFits(fits func(*Nuc) bool) func(State) bool {
