@@ -62,12 +62,12 @@ func TestANewYardIsTwoPages(t *testing.T) {
 			t.Errorf("%q in\n%s", never, text)
 		}
 	}
-	for _, want := range []string{"all to set up; 64 fronts to mark", "left  0°  R1 N, R2 E, R3 S, R4 W  29.00  5.50", "R  0°  R1 N; R2 E; R3 S; R4 W  yellow disc", "East and north are metres from the yard’s origin."} {
+	for _, want := range []string{"all to set up; 64 fronts to mark", "left  0°  R1 N, R2 E, R3 S, R4 W  29.00  5.50", "R  0°  R1 N; R2 E; R3 S; R4 W  yellow disc", "East and north are metres from the yard's origin."} {
 		if !strings.Contains(text, want) {
 			t.Errorf("no %q in\n%s", want, text)
 		}
 	}
-	if us := all(layoutPages(t, r, laid, paper.Options{Units: unit.US, Say: unit.US.Say})); !strings.Contains(us, "95.14  18.04") || !strings.Contains(us, "feet from the yard’s origin") {
+	if us := all(layoutPages(t, r, laid, paper.Options{Units: unit.US, Say: unit.US.Say})); !strings.Contains(us, "95.14  18.04") || !strings.Contains(us, "feet from the yard's origin") {
 		t.Errorf("no feet east and north in\n%s", us) // 29 and 5.5 m
 	}
 	laid.Scale = 500

@@ -142,7 +142,7 @@ func (d *layoutSheet) eastAndNorth() string {
 	if d.Units == unit.US {
 		word = "feet"
 	}
-	return "East and north are " + word + " from the yard’s origin."
+	return "East and north are " + word + " from the yard's origin."
 }
 
 func (d *layoutSheet) stakingFrom(ctx context.Context, t tapes) error {

@@ -77,7 +77,7 @@ func (d *layingDraw) layingTurns() {
 // todayHead is the title over the yard as it stands, with what an arrow is.
 func (d *layingDraw) todayHead(a scene.Area) {
 	y := a.Y - 14
-	title, idle := "Today’s layout", d.is.Now.Layout.Idle()
+	title, idle := "Today's layout", d.is.Now.Layout.Idle()
 	if idle {
 		title = "Not set up yet"
 	}

@@ -116,7 +116,11 @@ func (d *layingDraw) groundAsk(ask state.GroundAsk, x, y, w float64) float64 {
 	d.input(scene.Area{X: x + word, Y: y, W: wide, H: 30}, ask.Field, fieldLook{size: 14, empty: ask.Now, reason: ask.Says, wrong: ask.Wrong != ""})
 	end := d.text(x+word+wide+6, y+20, ask.Unit, ink2(13))
 	if ask.Command != "" {
-		d.choice(scene.Area{X: end + 10, Y: y, W: max(0, x+w-end-10), H: 30}, ask.Does, ask.Command)
+		left := end + 10
+		if x+w-left < d.width(ask.Does, ink(13.5).medium())+18 { // below, rather than cut
+			left, y = x+word, y+high
+		}
+		d.choice(scene.Area{X: left, Y: y, W: max(0, x+w-left), H: 30}, ask.Does, ask.Command)
 	}
 	if ask.Wrong != "" {
 		return d.wrap(x, y+high+12, sentence(ask.Wrong), ink(13).as(scene.Act), w, 2) + 4

@@ -124,8 +124,8 @@ func (d *layingDraw) pickedFields(x, y, w float64) float64 {
 	const gap = 10.0
 	wide := (w - 2*gap) / 3
 	for i, f := range []struct{ name, word, now, says string }{
-		{state.LayoutEast, "east, m", fmt.Sprintf("%.1f", first.At.X), "metres to the east of the yard’s origin; Enter moves"},
-		{state.LayoutNorth, "north, m", fmt.Sprintf("%.1f", first.At.Y), "metres to the north of the yard’s origin; Enter moves"},
+		{state.LayoutEast, "east, m", fmt.Sprintf("%.1f", first.At.X), "metres to the east of the yard's origin; Enter moves"},
+		{state.LayoutNorth, "north, m", fmt.Sprintf("%.1f", first.At.Y), "metres to the north of the yard's origin; Enter moves"},
 		{state.LayoutTurn, "turned, °", fmt.Sprintf("%.0f", yard.Bearing(first.Turn)), "degrees clockwise from north; Enter turns"},
 	} {
 		left := x + float64(i)*(wide+gap)
