@@ -41,7 +41,7 @@ func exportCommand(a *app) *cobra.Command {
 	})
 	c.Flags().StringVar(&to, "to", "", "write to `FILE` instead of here; a table as a workbook if it ends in .xlsx")
 	places.flags(c)
-	c.Flags().StringVar(&a.flags.yard, "yard", "", "layout: of this `YARD` (else the home yard, or the only one with stands)")
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "layout: of this `YARD` (else the home yard, or the first with stands)")
 	return c
 }
 
@@ -98,6 +98,7 @@ func (a *app) layoutTable(v *book.View, names []string, how book.Positions) (t t
 	if err != nil {
 		return t, err
 	}
+	a.sayYard(v, y)
 	kept, err := f.keptOrStanding(y, names)
 	if err != nil {
 		return t, err

@@ -54,11 +54,12 @@ func groundCommand(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
+		a.sayYard(v, y)
 		found := yard.Findings(yard.Of(v, y.Yard), yard.GroundOf(y), v.Today(), v.Numbers())
 		g := groundOf(v, y, found)
 		return a.show(g, func() { a.printGround(g, namesDrawn(y.Features), found, v.Numbers()) })
 	})
-	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard, or the only one with stands)")
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard, or the first with stands)")
 	c.AddCommand(groundIn(a), groundOut(a))
 	c.AddCommand(groundDrawing(a)...)
 	return c

@@ -34,6 +34,7 @@ func layoutCommand(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
+		a.sayYard(v, y)
 		s, l := shapeOfLayout(v, y)
 		s.TryOuts = triesOf(v, y)
 		if s.Better, err = f.better(v, y, l); err != nil {
@@ -46,7 +47,7 @@ func layoutCommand(a *app) *cobra.Command {
 	})
 	f.search(c)
 	amount(c, &f.less, "less", 0, "tell which `BOXES` are too many, so many")
-	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard, or the only one with stands)")
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard, or the first with stands)")
 	c.AddCommand(layoutTry(a), layoutSet(a), layoutPlan(a), layoutDrop(a), layoutCompare(a))
 	return c
 }

@@ -26,6 +26,7 @@ func roundCommand(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
+		a.sayYard(v, y)
 		l := yard.Of(v, y.Yard)
 		stands, metres := yard.RoundOf(l, yard.GroundOf(y))
 		s := roundShape{Yard: y.Name, Metres: metres, Stands: []string{}}
@@ -37,6 +38,6 @@ func roundCommand(a *app) *cobra.Command {
 			a.line("%s", strings.Join(s.Stands, " "))
 		})
 	})
-	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard, or the only one with stands)")
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard, or the first with stands)")
 	return c
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"iter"
@@ -79,31 +80,42 @@ func (f finder) homeOr(name string) (*book.Yard, error) {
 }
 
 // laidOr is the yard of a name. Without one it is the home yard if something stands
-// there, else the only yard where something does; of several the only one of which try-outs
-// are kept, else one must be named.
+// there, else of the yards where something does the first of which try-outs are kept, else
+// the first by name.
 func (f finder) laidOr(name string) (*book.Yard, error) {
 	y, err := f.homeOr(name)
 	if err != nil || name != "" || f.laid(y) {
 		return y, err
 	}
-	var there []*book.Yard
-	var names []string
-	for other := range f.Yards() {
-		if f.laid(other) {
-			there, names = append(there, other), append(names, other.Name)
+	there := f.yardsLaid()
+	if i := slices.IndexFunc(there, func(y *book.Yard) bool { return len(f.Layouts(y.Yard)) > 0 }); i >= 0 {
+		return there[i], nil
+	}
+	return cmp.Or(append(there, y)...), nil
+}
+
+// yardsLaid are the yards in which something stands, the home yard first, then by name.
+func (f finder) yardsLaid() (there []*book.Yard) {
+	for y := range f.Yards() {
+		if f.laid(y) {
+			there = append(there, y)
 		}
 	}
-	switch len(there) {
-	case 0:
-		return y, nil
-	case 1:
-		return there[0], nil
+	return there
+}
+
+// sayYard tells on the side which yard was taken, where none was named and others would
+// have done as well.
+func (a *app) sayYard(v *book.View, y *book.Yard) {
+	others := slices.DeleteFunc(finder{View: v}.yardsLaid(), func(o *book.Yard) bool { return o.Yard == y.Yard })
+	if a.flags.yard != "" || len(others) == 0 || y.Home {
+		return
 	}
-	untried := func(y *book.Yard) bool { return len(f.Layouts(y.Yard)) == 0 }
-	if tried := slices.DeleteFunc(slices.Clone(there), untried); len(tried) == 1 {
-		return tried[0], nil
+	names := make([]string, len(others))
+	for i, o := range others {
+		names[i] = o.Name
 	}
-	return nil, fmt.Errorf("no stand is in %s: say with --yard which yard you mean, %s", y.Name, shortList(names))
+	fmt.Fprintf(a.errs, "%s is shown; --yard names another: %s\n", y.Name, shortList(names))
 }
 
 // laid tells whether stands are in a yard, or try-outs of it are kept.

@@ -52,6 +52,7 @@ func layoutCompare(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
+		a.sayYard(v, y)
 		var tries []book.Layout
 		for _, name := range names {
 			l, err := f.tryOut(y, name)
@@ -66,7 +67,7 @@ func layoutCompare(a *app) *cobra.Command {
 		s := comparedOf(v, y, tries)
 		return a.show(s, func() { a.printCompared(s) })
 	})
-	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard, or the only one with stands)")
+	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard, or the first with stands)")
 	return c
 }
 

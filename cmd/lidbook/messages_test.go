@@ -51,6 +51,8 @@ const wrong = `
 # not understood
 frobnicate
 todya
+day --hours 25
+day --vans 101
 nuc
 suspect
 nuc A3 A4
@@ -308,7 +310,6 @@ layout set A Q --in second --at 1,1 --places 4
 layout set A Y --in second --at 1,1
 layout set Q --turn 9 --yard 'Bare Hill'
 print layout one two -o a.pdf
-round --demo
 print layout --scale 1:x -o a.pdf
 print layout --peg 'long 1' -o a.pdf
 print layout --peg 'long 1' --peg post -o a.pdf
