@@ -61,6 +61,7 @@ type crewFlags struct {
 	hours   float64
 	vans    int
 	without []string
+	given   func(flag string) bool // whether it was said
 }
 
 func dayCommand(a *app) *cobra.Command {
@@ -70,9 +71,10 @@ func dayCommand(a *app) *cobra.Command {
 		Short: "A short day: what is done, by whom, what waits, and what the waiting costs",
 		Long: "Chooses from the day's work what is done with the hands, hours and vans there are,\nso that what waits costs fewest queens; work with a hard end comes first, and the\n" +
 			"way to a yard and home counts. Each person gets a sheet. Below stands what waits,\ndearest first, and why.",
-		Example: "  lidbook day\n  lidbook day --hours 4 --without Jon\n  lidbook day --on tomorrow --vans 2",
+		Example: "  lidbook day\n  lidbook day --hours 4 --without Jon\n  lidbook day --on tomorrow --vans 2\n  lidbook day --hours 0",
 		Args:    cobra.NoArgs,
-	}, func(_ *cobra.Command, v *book.View, _ []string) error {
+	}, func(c *cobra.Command, v *book.View, _ []string) error {
+		f.given = c.Flags().Changed
 		hands, err := f.hands(v)
 		if err != nil {
 			return err
@@ -84,14 +86,34 @@ func dayCommand(a *app) *cobra.Command {
 		s := shapeOfCrew(v, day)
 		return a.show(s, func() { a.printCrew(v, day, s) })
 	})
-	amount(c, &f.hours, "hours", 0, "nobody has more than so many `HOURS`, the way counted")
-	amount(c, &f.vans, "vans", 1, "with so many vans")
+	amount(c, &f.hours, "hours", 0, "nobody has more than so many `HOURS`, the way counted; 0: nobody works")
+	amount(c, &f.vans, "vans", 1, "with so many vans; 0: only what can be walked to")
 	c.Flags().StringSliceVar(&f.without, "without", nil, "these `PEOPLE` are away")
 	return c
 }
 
+// the most that anybody can mean; common practice, no source.
+const (
+	hoursOfADay = 24
+	mostVans    = 100
+)
+
+// check refuses hours that no day has, and vans that nobody has.
+func (f crewFlags) check() error {
+	switch {
+	case f.hours > hoursOfADay:
+		return &usageError{err: fmt.Errorf("--hours: %g are more than a day has, write %d or less", f.hours, hoursOfADay)}
+	case f.vans > mostVans:
+		return &usageError{err: fmt.Errorf("--vans: %d are more than anybody drives, write %d or less", f.vans, mostVans)}
+	}
+	return nil
+}
+
 // hands are those who are there.
 func (f crewFlags) hands(v *book.View) (crew.Hands, error) {
+	if err := f.check(); err != nil {
+		return nil, err
+	}
 	var away []book.PersonID
 	for _, name := range f.without {
 		p, err := finder{View: v}.person(name)
@@ -101,7 +123,12 @@ func (f crewFlags) hands(v *book.View) (crew.Hands, error) {
 		away = append(away, p.Person)
 	}
 	hands := crew.HandsOf(v, v.Today(), f.vans, f.hours, away...)
+	if f.vans == 0 {
+		hands = hands.OnFoot()
+	}
 	switch {
+	case f.given("hours") && f.hours == 0:
+		return nil, nil
 	case hands.Minutes() > 0:
 		return hands, nil
 	case !v.HoursTold() && len(away) == 0:

@@ -37,6 +37,7 @@ func printCommand(a *app) *cobra.Command {
 		if file == "" {
 			return &usageError{err: fmt.Errorf("say with -o which file to write, like -o %s.pdf", args[0])}
 		}
+		p.crew.given = c.Flags().Changed
 		p.Book, p.Printed = a.bookName(), a.now
 		p.reading = (&state.Book{Season: v.Season()}).On(a.now, v.Today())
 		return a.print(c.Context(), p, args, file)
@@ -49,8 +50,8 @@ func printCommand(a *app) *cobra.Command {
 	f.BoolVar(&p.Large, "large", false, "large print")
 	f.BoolVar(&p.Pure, "pure", false, "black and white only, no grey and no colour")
 	amount(c, &p.skip, "skip", 0, "labels: how many of the first sheet are used up")
-	amount(c, &p.crew.hours, "hours", 0, "crew: nobody has more than so many `HOURS`")
-	amount(c, &p.crew.vans, "vans", 1, "crew: with so many vans")
+	amount(c, &p.crew.hours, "hours", 0, "crew: nobody has more than so many `HOURS`; 0: nobody works")
+	amount(c, &p.crew.vans, "vans", 1, "crew: with so many vans; 0: only what can be walked to")
 	f.StringSliceVar(&p.crew.without, "without", nil, "crew: these `PEOPLE` are away")
 	f.StringVar(&p.laid.scale, "scale", "", "layout: to this `SCALE`, like 1:100 (else the largest round one that fits on a page)")
 	f.StringArrayVar(&p.laid.pegs, "peg", nil, "layout: a `POINT` at which a tape begins, a name like \"boundary 1\" or x,y; said twice (else the best two)")

@@ -20,7 +20,7 @@ func (a *app) printCrew(v *book.View, d crew.Day, s crewShape) {
 		a.printRing(v, s, d)
 	}
 	for i, sheet := range s.Sheets {
-		a.line("%s, van %d%s: %.0f min of work and %.0f of driving, of %.0f", sheet.Person, sheet.Van, fromWord(v, d.Sheets[i].From), sheet.Working, sheet.Driving, sheet.Free)
+		a.line("%s, %s%s: %.0f min of work and %.0f of driving, of %.0f", sheet.Person, vanWord(sheet.Van), fromWord(v, d.Sheets[i].From), sheet.Working, sheet.Driving, sheet.Free)
 		for _, visit := range sheet.Visits {
 			a.line("  %s%s", cmp.Or(visit.Yard, "at the desk"), prefixed(", at dusk, ", hourOf(v, visit.Dusk)))
 			var rows [][]string
@@ -32,9 +32,17 @@ func (a *app) printCrew(v *book.View, d crew.Day, s crewShape) {
 	}
 	a.printWaits(v, d)
 	if !s.Exact {
-		a.line("Many yards and vans: each van takes its best one after the other, another way may cost less.")
+		a.line("Another way may cost less: each van takes its best one after the other, and no piece of work is cut in two.")
 	}
 	a.line("Stings can kill: take a telephone along, and tell somebody where you are.")
+}
+
+// vanWord is in which van somebody drives.
+func vanWord(van int) string {
+	if van == 0 {
+		return "on foot"
+	}
+	return fmt.Sprintf("van %d", van)
 }
 
 // fromWord is since when somebody is there; "" where nobody told.

@@ -71,7 +71,8 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 	if err != nil {
 		return Day{}, err
 	}
-	day := Day{On: d, Next: plan.Soon, Exact: choice.Exact, Last: hands.last()}
+	outs, whole := deal(hands, p, choice.Team, work, rounds)
+	day := Day{On: d, Next: plan.Soon, Exact: choice.Exact && whole, Last: hands.last()}
 	for i, r := range rounds {
 		for k, w := range work[i] {
 			if w.Hard {
@@ -85,6 +86,7 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 			}
 		}
 	}
+	day.Exact = day.Exact || len(day.Waits) == 0
 	price.leave(day.Waits)
 	for i := range day.Waits {
 		w := &day.Waits[i]
@@ -92,7 +94,7 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 		day.Loss += w.Price.Queens
 	}
 	slices.SortStableFunc(day.Waits, func(a, b Work) int { return cmp.Compare(b.Price.Queens, a.Price.Queens) })
-	day.Sheets = sheets(hands, p, choice, work, rounds)
+	day.Sheets = sheets(outs, work, rounds)
 	return day, nil
 }
 
@@ -109,6 +111,9 @@ type round struct {
 func (h Hands) at(r round, far float64) Site {
 	s := Site{Far: far}
 	if r.dusk.IsZero() {
+		for i := range h {
+			s.Not = append(s.Not, h.tooFar(i, far))
+		}
 		return s
 	}
 	left := make([]float64, len(h)) // minutes of work at the site, by team
@@ -120,11 +125,14 @@ func (h Hands) at(r round, far float64) Site {
 		left[i] = max(0, least) * float64(len(team))
 		s.Most = max(s.Most, left[i])
 	}
-	for _, minutes := range left {
-		s.Not = append(s.Not, minutes == 0 || minutes < s.Most)
+	for i, minutes := range left {
+		s.Not = append(s.Not, minutes == 0 || minutes < s.Most || h.tooFar(i, far))
 	}
 	return s
 }
+
+// tooFar tells whether a team has no van for a way.
+func (h Hands) tooFar(team int, far float64) bool { return far > 0 && h[team][0].walks }
 
 // later are the teams that do not go where robbers are: they set out when another one
 // that has time for the way is there already.
@@ -132,7 +140,7 @@ func (h Hands) later(teams []Team, far float64) []bool {
 	var first time.Time
 	may := func(i int) bool {
 		_, each := teams[i].riders(2 * far)
-		return each > 0
+		return each > 0 && !h.tooFar(i, far)
 	}
 	for i := range h {
 		if at := start(h[i]); may(i) && (first.IsZero() || at.Before(first)) {
@@ -141,7 +149,7 @@ func (h Hands) later(teams []Team, far float64) []bool {
 	}
 	not := make([]bool, len(h))
 	for i := range h {
-		not[i] = may(i) && start(h[i]).After(first)
+		not[i] = h.tooFar(i, far) || may(i) && start(h[i]).After(first)
 	}
 	return not
 }
@@ -167,60 +175,66 @@ func (p *pricer) workOf(plan rules.DayPlan) (work [][]Work, rounds []round) {
 	return work, rounds
 }
 
-// sheets deals the work of a team out to those of its people who ride: each walks a
-// part of every yard.
-func sheets(hands Hands, p Problem, choice Choice, work [][]Work, rounds []round) (all []Sheet) {
-	for team, people := range hands {
-		first := len(all)
-		for _, h := range people {
-			all = append(all, Sheet{Hand: h, Van: h.van, Team: team + 1})
-		}
-		drive := 0.0
-		for i := range rounds {
-			if len(chosen(work[i], choice.Team[i], team+1)) > 0 {
-				drive += 2 * p.Sites[i].Far
+// deal says who of each team does what, by the clock, and whether nothing better can be
+// done; of those who walk each by himself nobody knows. What a team has no time for waits;
+// chosen says so then.
+func deal(hands Hands, p Problem, chosen [][]int, work [][]Work, rounds []round) (all []outing, whole bool) {
+	whole = true
+	for i, people := range hands {
+		out := outings{people, p.Sites, rounds, work, chosen, i + 1}.best()
+		for r, by := range out.by {
+			for k, who := range by {
+				switch {
+				case who > 0:
+					chosen[r][k] = i + 1
+				case chosen[r][k] == i+1:
+					chosen[r][k] = 0
+				}
 			}
 		}
-		riders, _ := p.Teams[team].riders(drive)
-		mine := all[first : first+riders]
-		for i := range mine {
-			mine[i].Driving = drive
-		}
-		for i, r := range rounds {
-			share(chosen(work[i], choice.Team[i], team+1), r, mine)
+		whole = whole && out.whole && (len(hands) == 1 || !people[0].walks)
+		all = append(all, out)
+	}
+	return all, whole
+}
+
+// sheets are the days of all people, those of a team who do not ride as teams of their own.
+func sheets(outs []outing, work [][]Work, rounds []round) (all []Sheet) {
+	alone := len(outs)
+	for team, out := range outs {
+		for i, h := range out.people {
+			s := Sheet{Hand: h, Van: h.van, Team: team + 1}
+			if i < out.ride {
+				s.Driving = out.drive
+			} else {
+				alone++
+				s.Team = alone
+			}
+			for r, by := range out.by {
+				s.visit(rounds[r], doneBy(work[r], by, i+1))
+			}
+			all = append(all, s)
 		}
 	}
 	return all
 }
 
-func chosen(work []Work, by []int, team int) (done []Work) {
+func doneBy(work []Work, by []int, who int) (done []Work) {
 	for i, w := range work {
-		if by[i] == team {
+		if by[i] == who {
 			done = append(done, w)
 		}
 	}
 	return done
 }
 
-// share parts a round's work, in walking order, among people who are there as long as
-// each other. No piece of work is cut in two, so that one may be at it half a piece
-// longer.
-func share(done []Work, r round, people []Sheet) {
-	var all float64
-	for _, w := range done {
-		all += w.Minutes
+// visit writes down what somebody does in a round.
+func (s *Sheet) visit(r round, done []Work) {
+	if len(done) == 0 {
+		return
 	}
-	i, gone := 0, 0.0
-	for k := range people {
-		until := all * float64(k+1) / float64(len(people))
-		visit := Visit{Yard: r.yard, Dusk: r.dusk}
-		for ; i < len(done) && (k == len(people)-1 || gone+done[i].Minutes/2 < until); i++ {
-			visit.Work = append(visit.Work, done[i])
-			gone += done[i].Minutes
-			people[k].Working += done[i].Minutes
-		}
-		if len(visit.Work) > 0 {
-			people[k].Visits = append(people[k].Visits, visit)
-		}
+	s.Visits = append(s.Visits, Visit{Yard: r.yard, Dusk: r.dusk, Work: done})
+	for _, w := range done {
+		s.Working += w.Minutes
 	}
 }

@@ -17,6 +17,7 @@ type Hand struct {
 	From    time.Time // zero: nobody told
 	Until   time.Time // zero: nobody told
 	van     int       // counted from 1
+	walks   bool      // nobody drives: only what lies at home is done
 }
 
 // after is how many minutes a person is there from an instant on, home again within.
@@ -80,6 +81,17 @@ func HandsOf(v *book.View, d calendar.Day, vans int, hours float64, away ...book
 	return teams
 }
 
+// OnFoot are the same people with no van: each by himself does what can be walked to.
+func (h Hands) OnFoot() (all Hands) {
+	for _, team := range h {
+		for _, hand := range team {
+			hand.walks = true
+			all = append(all, []Hand{hand})
+		}
+	}
+	return all
+}
+
 // Minutes are the minutes all hands have together.
 func (h Hands) Minutes() (sum float64) {
 	for _, team := range h {
@@ -102,7 +114,9 @@ func (h Hands) manned() (teams []Team, hands Hands) {
 		for _, shift := range shiftsOf(people) {
 			var t Team
 			for i := range shift {
-				shift[i].van = van
+				if shift[i].van = van; shift[i].walks {
+					shift[i].van = 0
+				}
 				t.Minutes = append(t.Minutes, shift[i].Minutes)
 			}
 			teams, hands = append(teams, t), append(hands, shift)

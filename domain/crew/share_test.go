@@ -2,20 +2,29 @@ package crew
 
 import (
 	"math"
+	"slices"
 	"testing"
 )
 
 // A yard's work is parted evenly among those who ride.
 func TestAYardIsPartedEvenly(t *testing.T) {
-	people := []Sheet{{}, {}, {}}
-	var done []Work
+	var site Site
 	for range 100 {
-		done = append(done, Work{Minutes: 1})
+		site.Jobs = append(site.Jobs, Job{Minutes: 1})
 	}
-	share(done, round{}, people)
-	for i, p := range people {
-		if math.Abs(p.Working-100.0/3) > 1 {
-			t.Errorf("person %d works %v of 100 min", i+1, p.Working)
+	people := []Hand{{Minutes: 60}, {Minutes: 60}, {Minutes: 60}}
+	o := outings{people, []Site{site}, []round{{}}, [][]Work{make([]Work, 100)}, [][]int{slices.Repeat([]int{1}, 100)}, 1}
+	out, fits := o.side(o.pieces(func(piece) bool { return true }), 3)
+	working := map[int]float64{}
+	for i, who := range out.by[0] {
+		working[who]++
+		if i > 0 && who < out.by[0][i-1] {
+			t.Errorf("piece %d goes back to person %d", i, who)
+		}
+	}
+	for i := range people {
+		if !fits || math.Abs(working[i+1]-100.0/3) > 1 {
+			t.Errorf("person %d works %v of 100 min, fits %v", i+1, working[i+1], fits)
 		}
 	}
 }

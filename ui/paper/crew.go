@@ -58,7 +58,10 @@ func (d crewSheet) fresh(title string) {
 // person draws the sheet of a person.
 func (d crewSheet) person(ctx context.Context, p crew.Sheet) error {
 	d.fresh(p.Name + ", " + longDay(d.day.On))
-	said := fmt.Sprintf("Van %d", p.Van)
+	said := "On foot"
+	if p.Van > 0 {
+		said = fmt.Sprintf("Van %d", p.Van)
+	}
 	if from := d.from(p); from != "" {
 		said += ", from " + from
 	}
@@ -200,7 +203,7 @@ func (d crewSheet) waits(ctx context.Context) error {
 		}
 	}
 	if !d.day.Exact {
-		d.remark("Many yards and vans: each van takes its best one after the other, another way may cost less.", soft(8.25), d.right())
+		d.remark("Another way may cost less: each van takes its best one after the other, and no piece of work is cut in two.", soft(8.25), d.right())
 	}
 	return nil
 }
