@@ -53,6 +53,7 @@ type lateGraft struct {
 type graftShape struct {
 	Graft      string      `json:"graft"`
 	Nucs       int         `json:"nucs"`
+	MadeUp     int         `json:"nucsMadeUp"` // of them; the others are alive and keep their bees
 	Steps      []stepShape `json:"steps"`
 	Needs      []needShape `json:"needs"`
 	Gives      []giftShape `json:"gives"`
@@ -133,7 +134,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 
 func shapeOfGraft(p *plan.Planner, b plan.Batch) graftShape {
 	zone := p.View().Zone()
-	s := graftShape{Graft: stamp(b.Ladder.Graft, zone), Nucs: b.Size.Nucs, Steps: []stepShape{}, Needs: []needShape{}, Gives: []giftShape{}}
+	s := graftShape{Graft: stamp(b.Ladder.Graft, zone), Nucs: b.Size.Nucs, MadeUp: p.MadeUp(b.Ladder, b.Size).Nucs, Steps: []stepShape{}, Needs: []needShape{}, Gives: []giftShape{}}
 	for _, r := range b.Rungs {
 		s.Steps = append(s.Steps, stepShape{r.Step.String(), r.From.String(), r.Best.String(), r.By.String(), stamp(r.Hard, zone), r.NobodyFree})
 	}

@@ -80,7 +80,15 @@ func (a *app) printGraft(v *book.View, g graftShape) {
 	for _, gift := range g.Gives {
 		gives = append(gives, giftWords(gift))
 	}
-	a.facts("bees and brood from", list(gives), "nobody can give", shortGift(g), "cells given a day late", fmt.Sprintf("%.0f lost", g.CellsLate))
+	a.facts("to make up", madeUpWords(g), "bees and brood from", list(gives), "nobody can give", shortGift(g), "cells given a day late", fmt.Sprintf("%.0f lost", g.CellsLate))
+}
+
+// madeUpWords say how many nucs are made up; "" where all are.
+func madeUpWords(g graftShape) string {
+	if g.MadeUp == g.Nucs {
+		return ""
+	}
+	return fmt.Sprintf("%d of %s, the others are alive and keep their bees", g.MadeUp, plural(g.Nucs, "nuc"))
 }
 
 func rungNote(v *book.View, r stepShape) string {

@@ -15,19 +15,19 @@ func (p *Planner) Free(yard book.YardID, from, to calendar.Day, but book.BatchID
 			free++
 		}
 	}
-	return max(0, free-p.wanted(yard, from, to, but))
+	return max(0, free-p.wanted(yard, from, to, func(b book.BatchPlan) bool { return b.Batch != but }))
 }
 
-// wanted is how many nucs of a yard planned batches want at once at most, from one
-// day to another.
-func (p *Planner) wanted(yard book.YardID, from, to calendar.Day, but book.BatchID) (most int) {
+// wanted is how many nucs of a yard some of the planned batches want at once at most, from
+// one day to another.
+func (p *Planner) wanted(yard book.YardID, from, to calendar.Day, by func(book.BatchPlan) bool) (most int) {
 	type span struct {
 		from, to calendar.Day
 		nucs     int
 	}
 	var all []span
 	for b := range p.view.Plans() {
-		if b.Batch != but && b.Yard == yard {
+		if b.Yard == yard && by(b) {
 			l := p.LadderOf(b)
 			all = append(all, span{l.Rung(MakeUpNucs).Best, l.Rung(Ready).By, b.Nucs})
 		}

@@ -58,15 +58,25 @@ func (w *want) rears(id book.ColonyID, from, to calendar.Day) bool {
 }
 
 // nucs are the nucs of the yard that are free when cells are given: empty, or
-// with a queen who is ready by then.
+// with a queen who is ready by then. Those that are alive and keep their bees come first,
+// and those that batches grafted before want at that time are left to them.
 func (w *want) nucs() []*book.Nuc {
 	var free []*book.Nuc
+	up := w.l.Rung(MakeUpNucs).Best
 	for n := range w.view.Nucs() {
-		if n.Yard == w.s.Yard && w.freeFrom(n) <= w.l.Rung(MakeUpNucs).Best {
+		if n.Yard == w.s.Yard && w.freeFrom(n) <= up {
 			free = append(free, n)
 		}
 	}
-	return free
+	slices.SortStableFunc(free, func(a, b *book.Nuc) int { return book.TrueFirst(keepsBees(a), keepsBees(b)) })
+	before := w.wanted(w.s.Yard, up, w.l.Rung(Ready).By, func(b book.BatchPlan) bool { return b.Day < w.l.Day })
+	return free[min(before, len(free)):]
+}
+
+// keepsBees tells whether a nuc is alive: it gets its next cell as it stands. One with laying
+// workers is shaken out, one that is robbed hardly lasts.
+func keepsBees(n *book.Nuc) bool {
+	return n.EndedBy == "" && !n.MadeUp.IsZero() && n.Condition() != book.LayingWorkers && n.Condition() != book.BeingRobbed
 }
 
 // freeFrom is the day from which a nuc can take the next cell, as the calendar
@@ -90,35 +100,73 @@ type MakeUp struct {
 	Cups      float64 // of bees
 	Kilograms float64 // the same
 	Combs     float64 // of brood
+	Nucs      int     // so many of them; the others are alive and keep their bees
+	Minutes   float64 // of the keeper's
 }
 
 // MakeUps are what the nucs of a yard are made up with on the day that a ladder has
 // for it, by how many there are, from none to most: of those the book knows, by their
-// wood and comb; of more, as of the usual one. A nuc that is alive keeps its bees.
+// wood and comb; of more, as of the usual one. A nuc that is alive keeps its bees: it takes
+// none, and no food nor time, and those come first.
+// They are shared and must not be changed.
 func (p *Planner) MakeUps(l Ladder, yard book.YardID, most int) []MakeUp {
+	key := madeKey{yard, l.Day, l.Rung(MakeUpNucs).Best, l.Rung(Ready).By}
+	p.mu.Lock()
+	all := p.made[key]
+	p.mu.Unlock()
+	if most >= len(all) {
+		all = p.makeUps(l, yard, max(most, 2*len(all)))
+		p.mu.Lock()
+		p.made[key] = all
+		p.mu.Unlock()
+	}
+	return all[:most+1]
+}
+
+// madeKey is all on which what nucs are made up with stands, besides the view.
+type madeKey struct {
+	yard              book.YardID
+	graft, up, wanted calendar.Day
+}
+
+func (p *Planner) makeUps(l Ladder, yard book.YardID, most int) []MakeUp {
 	w := want{p, l, Size{Yard: yard}, nil}
 	known := w.nucs()
 	in := strength.NewYard(w.view, yard, w.course.Zone(yard))
 	night := strength.NightOf(w.view.Yard(yard), l.Rung(MakeUpNucs).Best, w.numbers)
 	stay := in.Stay(1, book.Subject{}, true)
-	cups := func(thin bool) float64 { return math.Ceil(strength.Need(night, thin, w.numbers) / stay) }
 	all := make([]MakeUp, most+1)
 	for i := range most {
-		m := all[i]
+		all[i+1] = all[i]
 		switch {
 		case i >= len(known):
-			m.Cups += cups(false)
-		case known[i].EndedBy == "" && !known[i].MadeUp.IsZero():
-		case known[i].Side >= w.numbers.Get(practice.FullCombSide):
-			m.Combs += w.numbers.Get(practice.BroodCombsPerNuc)
-			m.Cups += cups(false)
-		default:
-			m.Cups += cups(w.view.Box(known[i].Box).Thin)
+			all[i+1].add(p.numbers, math.Ceil(strength.Need(night, false, p.numbers)/stay), false)
+		case !keepsBees(known[i]):
+			full := known[i].Side >= p.numbers.Get(practice.FullCombSide)
+			thin := !full && p.view.Box(known[i].Box).Thin
+			all[i+1].add(p.numbers, math.Ceil(strength.Need(night, thin, p.numbers)/stay), full)
 		}
-		m.Kilograms = strength.LoadOf(m.Cups, w.numbers).Kilograms
-		all[i+1] = m
 	}
 	return all
+}
+
+// add counts one nuc more that is made up, with so many cups, on full combs or not.
+func (m *MakeUp) add(n practice.Numbers, cups float64, full bool) {
+	minutes := practice.MinutesMakeUp
+	if full {
+		m.Combs += n.Get(practice.BroodCombsPerNuc)
+		minutes = practice.MinutesMakeUpFrameNuc
+	}
+	m.Nucs++
+	m.Cups += cups
+	m.Kilograms = strength.LoadOf(m.Cups, n).Kilograms
+	m.Minutes += n.Get(minutes)
+}
+
+// MadeUp is what the nucs of a batch of a size are made up with.
+func (p *Planner) MadeUp(l Ladder, s Size) MakeUp {
+	nucs := max(0, s.Nucs)
+	return p.MakeUps(l, s.Yard, nucs)[nucs]
 }
 
 // Giver is a colony and what it can give on a day; nothing while it rests.

@@ -42,13 +42,14 @@ type Planner struct {
 	mu      sync.Mutex
 	sizes   map[sizeKey]Size // as far as they were asked for
 	ladders map[ladderKey]Ladder
+	made    map[madeKey][]MakeUp
 }
 
 // New is a planner over what a course knows.
 func New(c *course.Course) *Planner {
 	return &Planner{
 		view: c.View(), course: c, numbers: c.View().Numbers(),
-		sizes: map[sizeKey]Size{}, ladders: map[ladderKey]Ladder{},
+		sizes: map[sizeKey]Size{}, ladders: map[ladderKey]Ladder{}, made: map[madeKey][]MakeUp{},
 		rates: sync.OnceValue(func() Rates { return RatesOf(c.View()) }),
 	}
 }

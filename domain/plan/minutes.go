@@ -15,7 +15,8 @@ type Minutes struct {
 }
 
 // Minutes are the keeper's minutes for a batch of a size, step by step, without
-// the driving. Nucs are looked at for eggs twice, as [Ladder] says when.
+// the driving. Nucs that are alive and keep their bees are not made up; see
+// [Planner.MakeUps]. Nucs are looked at for eggs twice, as [Ladder] says when.
 func (p *Planner) Minutes(l Ladder, s Size) (all []Minutes) {
 	per := func(k practice.Key, times float64) float64 { return p.numbers.Get(k) * times }
 	starters := math.Ceil(float64(s.Larvae) / p.numbers.Get(practice.CellsPerStarter))
@@ -34,7 +35,7 @@ func (p *Planner) Minutes(l Ladder, s Size) (all []Minutes) {
 	add(ToFinisher, per(practice.MinutesFeedRearer, finishers))
 	add(CountTake, per(practice.MinutesCheckTake, finishers))
 	add(CountCapped, per(practice.MinutesCheckTake, finishers))
-	add(MakeUpNucs, per(practice.MinutesMakeUp, float64(s.Nucs)))
+	add(MakeUpNucs, p.MadeUp(l, s).Minutes)
 	add(GiveCells, per(practice.MinutesGiveCell, given))
 	add(LookForEggs, per(practice.MinutesLook, given))
 	again := Minutes{LookForEggs, l.Rung(LookForEggs).Best + p.days(practice.LookAgainFrom), per(practice.MinutesLook, max(0, given-s.Queens))}

@@ -88,10 +88,10 @@ func (w *want) rearing() {
 // mating is what it takes from the nucs on.
 func (w *want) mating() {
 	w.add(Nucs, float64(w.s.Nucs), MakeUpNucs, Ready).have(float64(w.Free(w.s.Yard, w.l.Rung(MakeUpNucs).Best, w.l.Rung(Ready).By, w.s.Not)))
-	made := w.MakeUps(w.l, w.s.Yard, max(0, w.s.Nucs))[max(0, w.s.Nucs)]
+	made := w.MadeUp(w.l, w.s)
 	w.add(CupsOfBees, made.Cups, MakeUpNucs, MakeUpNucs)
 	w.add(KilogramsOfBees, made.Kilograms, MakeUpNucs, MakeUpNucs).have(w.give(w.l.Rung(MakeUpNucs).Best))
 	w.add(BroodCombs, made.Combs, MakeUpNucs, MakeUpNucs)
-	w.add(FoodForNucs, float64(w.s.Nucs)*w.numbers.Get(practice.FoodPerNuc), MakeUpNucs, LookForEggs)
+	w.add(FoodForNucs, float64(made.Nucs)*w.numbers.Get(practice.FoodPerNuc), MakeUpNucs, LookForEggs)
 	w.add(Cages, math.Ceil(w.s.Queens), Ready, Ready)
 }

@@ -8,6 +8,7 @@ import (
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/course"
 	"lidmark/domain/plan"
+	"lidmark/domain/practice"
 )
 
 func needs(p *plan.Planner, l plan.Ladder, s plan.Size) map[plan.Good]plan.Need {
@@ -104,5 +105,72 @@ func TestMinutesStandOnTheBestDays(t *testing.T) {
 	// by hand: 80 + 20 + 15 + 120 + 48 + 20 + 40 + 40 + 256 + 64 + 128 + 48 + 160
 	if math.Abs(sum-1039) > 1e-9 {
 		t.Errorf("%v minutes in all, 1039 by hand", sum)
+	}
+}
+
+// TestNucsThatKeepTheirBees: of five nucs two are alive and free by then, one is alive and
+// holds a cell, two are empty, one of them on full combs: a batch of four makes up the two
+// empty ones, by hand 2 × 2 cups (the usual night), 4 + 10 min, half a kilogram of food
+// each, and of six two more such as the book does not know.
+func TestNucsThatKeepTheirBees(t *testing.T) {
+	home := booktest.Yard("home")
+	p := (&booktest.Pen{}).At("2027-03-01 18:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"})
+	for i, side := range []float64{2, 2, 2, 2, 9} {
+		n := booktest.Nuc(string(rune('A' + i)))
+		p.At("2027-03-01 18:00").Write(book.NucNamed{Nuc: n, Name: string(rune('A' + i)), Sides: 6, Side: side}, book.NucPlaced{Nuc: n, Yard: home})
+		if i == 1 || i == 2 || i == 3 {
+			p.At("2027-03-20 18:00").Write(book.NucMadeUp{Nuc: n, Cups: 3})
+		}
+	}
+	p.At("2027-03-21 18:00").Write(book.Grafted{Batch: booktest.Batch("b"), Number: 1, Larvae: 10})
+	p.At("2027-04-27 18:00").Write(book.CellGiven{Nuc: booktest.Nuc("D"), Batch: booktest.Batch("b")})
+	pl := plan.New(course.New(p.View("2027-04-28 08:00")))
+	l := pl.Ladder(pl.GraftAt(day(t, "2027-05-05")), 10, home)
+	n := pl.View().Numbers()
+	mini, frame, food := n.Get(practice.MinutesMakeUp), n.Get(practice.MinutesMakeUpFrameNuc), n.Get(practice.FoodPerNuc)
+	all := pl.MakeUps(l, home, 6)
+	cups := all[6].Cups - all[5].Cups // of one that the book does not know
+	for nucs, want := range map[int]plan.MakeUp{
+		0: {}, 2: {}, 3: {Nucs: 1, Cups: cups, Minutes: mini},
+		4: {Nucs: 2, Cups: 2 * cups, Minutes: mini + frame, Combs: n.Get(practice.BroodCombsPerNuc)},
+		6: {Nucs: 4, Cups: 4 * cups, Minutes: 3*mini + frame, Combs: n.Get(practice.BroodCombsPerNuc)},
+	} {
+		got := all[nucs]
+		got.Kilograms = 0
+		if got != want || cups <= 0 {
+			t.Errorf("%d nucs: %+v, want %+v", nucs, got, want)
+		}
+		size := plan.Size{Larvae: 10, Nucs: nucs, Takes: 8, Cells: 7, Queens: 3, Yard: home}
+		if got := needs(pl, l, size)[plan.FoodForNucs].Amount; math.Abs(got-food*float64(want.Nucs)) > 1e-9 {
+			t.Errorf("%d nucs: %v kg of food, want %v for each of %d", nucs, got, food, want.Nucs)
+		}
+		minutes := 0.0
+		for _, m := range pl.Minutes(l, size) {
+			if m.Step == plan.MakeUpNucs {
+				minutes += m.Minutes
+			}
+		}
+		if math.Abs(minutes-want.Minutes) > 1e-9 {
+			t.Errorf("%d nucs: %v min, want %v", nucs, minutes, want.Minutes)
+		}
+	}
+}
+
+// TestNucsAreLeftToTheBatchBefore: the living nuc that a planned batch wants at the same
+// time is not counted for a later one as well.
+func TestNucsAreLeftToTheBatchBefore(t *testing.T) {
+	home := booktest.Yard("home")
+	p := (&booktest.Pen{}).At("2027-03-01 18:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"},
+		book.NucNamed{Nuc: booktest.Nuc("A"), Name: "A", Sides: 6, Side: 2}, book.NucPlaced{Nuc: booktest.Nuc("A"), Yard: home}, book.NucMadeUp{Nuc: booktest.Nuc("A"), Cups: 3})
+	made := func(graft string) int {
+		pl := plan.New(course.New(p.View("2027-04-28 08:00")))
+		return pl.MakeUps(pl.Ladder(pl.GraftAt(day(t, graft)), 10, home), home, 1)[1].Nucs
+	}
+	if got := made("2027-05-12"); got != 0 {
+		t.Errorf("a nuc that is alive is made up: %d", got)
+	}
+	p.At("2027-04-20 18:00").Write(book.BatchPlanned{Batch: booktest.Batch("b"), Day: day(t, "2027-05-05"), Larvae: 10, Nucs: 1, Yard: home})
+	if before, after := made("2027-05-03"), made("2027-05-12"); before != 0 || after != 1 {
+		t.Errorf("%d are made up for the batch before, %d for the one after", before, after)
 	}
 }
