@@ -56,6 +56,13 @@ func nameOf(t rules.Task) lineName {
 	return n
 }
 
+// goesOn tells whether a line is what an earlier one has become: under its name, or the
+// same work of which the first things are done.
+func (l PageLine) goesOn(now PageLine) bool {
+	was, is := nameOf(l.Task), nameOf(now.Task)
+	return was == is || was.act == is.act && was.title == is.title && slices.Contains(l.Of, is.first)
+}
+
 // at tells whether two stops are the same one of the route.
 func (s PageStop) at(t PageStop) bool {
 	return s.Yard == t.Yard && s.Round == t.Round && s.Load == t.Load
@@ -132,7 +139,7 @@ func newLines(all, now []PageLine) []PageLine {
 	next := slices.Clone(all)
 	at := -1
 	for _, l := range now {
-		i := slices.IndexFunc(next, func(old PageLine) bool { return nameOf(old.Task) == nameOf(l.Task) })
+		i := slices.IndexFunc(next, func(old PageLine) bool { return old.goesOn(l) })
 		if i < 0 {
 			at++
 			next = slices.Insert(next, at, l)
@@ -195,7 +202,7 @@ func (s State) pageNow(p DayPage) (page []PageStop) {
 			if done, ok := r.doneOf(l, open, told); ok {
 				stop.Lines = append(stop.Lines, done)
 			}
-			if i := slices.IndexFunc(left, func(now PageLine) bool { return nameOf(now.Task) == nameOf(l.Task) }); i >= 0 {
+			if i := slices.IndexFunc(left, func(now PageLine) bool { return l.goesOn(now) }); i >= 0 {
 				stop.Lines = append(stop.Lines, left[i])
 				left = slices.Concat(left[:i], left[i+1:])
 			}
