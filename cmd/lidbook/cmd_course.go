@@ -89,10 +89,28 @@ func (a *app) printCourse(v *book.View, n *book.Nuc, s courseShape) {
 	if s.Half != "" {
 		a.line("  she lays one day with %.0f %%; of those who do, half have by %s, nine in ten by %s", 100*s.Ever, shortDay(s.Half), shortDay(s.Nine))
 	}
+	if missed := missedOn(course.New(v), n); len(missed) > 0 {
+		a.line("  so the eggs were there and not seen on %s: a look misses them %.0f times of 100 by your numbers", list(missed), 100*(1-v.Numbers().Get(practice.SeesEggs)))
+	}
 	a.facts("look from", stampedDay(v, s.LookFrom), "best", stampedDay(v, s.LookBest), "by", stampedDay(v, s.LookBy), "waiting is not worth a nuc's day from", shortDay(s.NotWorth))
 	for _, e := range s.Evidence {
 		a.line("  %s: %s", shortDay(e.Day), e.Words)
 	}
+}
+
+// missedOn are the days of looks that found no eggs although half of such queens lay by
+// then, by all that was seen since.
+func missedOn(c *course.Course, n *book.Nuc) (days []string) {
+	eggs := c.Eggs(n)
+	if eggs.Ever() < hardlyEver {
+		return nil
+	}
+	for _, e := range c.Evidence(n) {
+		if e.Sight.Eggs == book.NoEggs && e.Day > eggs.Day(0.5) && n.Holds.Condition.Queenright() {
+			days = append(days, e.Day.Short())
+		}
+	}
+	return days
 }
 
 // courseRows are the days of a course: every second one up to today, every fourth
