@@ -149,7 +149,10 @@ func (p *pass) full(n *nucCase) {
 	best := by
 	if full := n.has.Ahead.Full; full != 0 {
 		best = min(max(full, from), by)
-		f.What, f.Sure = fullFrom(full, n.yard.today), sureReckoned
+		f.Sure = sureReckoned
+		if full <= by { // a day behind the last one that is told would be a second one
+			f.What = fullFrom(full, n.yard.today)
+		}
 		f.Why += fmt.Sprintf("; brood in %s of %s cells", whole(round100(n.has.Brood)), whole(round100(n.has.Comb)))
 		f.Used = append(f.Used, practice.QueenLays, practice.BroodPerBee, practice.BroodShareOfComb)
 	}

@@ -1,6 +1,7 @@
 package state
 
 import (
+	"math"
 	"slices"
 
 	"lidmark/domain/book"
@@ -30,7 +31,7 @@ const (
 	wishLine     = 44.0  // one more line of the wish
 	wishNarrow   = 780.0 // below, the wish needs a second line
 	wishNarrower = 700.0 // and a third
-	headTall     = 44.0
+	headTall     = 28.0  // a line above the steps, in a narrow window
 	rungMost     = 26.0
 	rungLeast    = 19.1
 	LadderEdge   = 6.0 // above its steps, and below them
@@ -66,11 +67,19 @@ func (s State) PlanPane(l Layout) (p PlanPane) {
 		p.beside(rest)
 		return p
 	}
-	p.Rung, p.Head, p.Ladder.H = rungMost, headTall, headTall+LadderEdge*2+LadderRungs*rungMost
+	p.Head = headTall
+	p.Rung = rungOf(whole - headTall - LadderEdge)
+	p.Ladder.H = headTall + LadderEdge*2 + LadderRungs*p.Rung
 	p.stacked(rest, s.keptLines())
 	p.Offset = min(s.Scroll[PlanPlace], p.most())
 	p.shift(-p.Offset)
 	return p
+}
+
+// rungOf is how high steps are of which as many as can be are in sight, each whole.
+func rungOf(room float64) float64 {
+	shown := min(LadderRungs, max(1, math.Floor(room/rungLeast)))
+	return min(rungMost, max(rungLeast, room/shown))
 }
 
 // beside puts the parts side by side below the ladder.

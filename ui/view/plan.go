@@ -30,7 +30,7 @@ func (p *sheet) plan() {
 	d := planDraw{sheet: p, PlanPane: p.s.PlanPane(p.l)}
 	d.all, d.now = p.s.PlanSheet()
 	p.rect(p.l.Main, scene.Panel)
-	p.clipped(d.Body, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: "plan"}}, func() {
+	p.wholeTexts(d.Body, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: "plan"}}, func() {
 		if d.Body.Y == p.l.Main.Y {
 			d.wish()
 		}

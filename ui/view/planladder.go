@@ -64,8 +64,14 @@ func (d *planDraw) ladderHead(a scene.Area) {
 	case !d.all.InTime:
 		head = "The nearest: " + d.all.Nearest.Short()
 	}
+	const hint = "drag a step: all follow"
+	if d.Head > 0 {
+		x := d.fit(a.X+state.Edge, a.Y+20, head, ink(14).semi(), a.Right()-state.Edge)
+		d.widest(x+14, a.Y+20, a.Right()-state.Edge, ink2(13), hint, "")
+		return
+	}
 	d.fit(a.X+state.Edge, a.Y+24, head, ink(14).semi(), a.X+headWide)
-	d.fit(a.X+state.Edge, a.Y+42, "drag a step: all follow", ink2(13), a.X+headWide)
+	d.fit(a.X+state.Edge, a.Y+42, hint, ink2(13), a.X+headWide)
 }
 
 // headWide is what the head of the ladder takes of the first lines, headTall how many

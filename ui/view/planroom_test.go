@@ -150,3 +150,24 @@ func TestALongLineEndsBeforeItsStream(t *testing.T) {
 		}
 	}
 }
+
+// TestFromReadyToGraftAtFirstSight: in a small window with large text the steps from the
+// hand-over back to the graft are in sight, and no line of text is cut at an edge.
+func TestFromReadyToGraftAtFirstSight(t *testing.T) {
+	s := planning(open(t), state.Ran{Command: "plan"})
+	s.Width, s.Height, s.Text = 1280, 800, 1.5
+	p := s.PlanPane(s.Layout())
+	const upToGraft = 9
+	if end := p.Ladder.Y + p.Head + state.LadderEdge + upToGraft*p.Rung; end > p.Body.Bottom()+0.01 {
+		t.Errorf("the graft ends at %.1f, the room at %.1f", end, p.Body.Bottom())
+	}
+	for scrolled := 0.0; scrolled < 200; scrolled += 7 {
+		s.Scroll = map[state.Place]float64{state.PlanPlace: scrolled}
+		body := s.PlanPane(s.Layout()).Body
+		for _, w := range texts(t, window(s), s.Size()) {
+			if top, bottom := w.At.Y-0.95*w.Size, w.At.Y+0.3*w.Size; w.clip == body && w.Text.Text != "" && !w.Middle && (top < body.Y && bottom > body.Y || top < body.Bottom() && bottom > body.Bottom()) {
+				t.Errorf("scrolled by %.0f %q is cut", scrolled, w.Text.Text)
+			}
+		}
+	}
+}

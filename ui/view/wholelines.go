@@ -17,6 +17,20 @@ func (p *sheet) wholeLines(a scene.Area, draw func()) {
 	p.marks[last] = pane
 }
 
+// wholeTexts draws into an area that scrolls, without the lines of text that an edge of it
+// would cut: what lies beside them goes on to the edge.
+func (p *sheet) wholeTexts(a scene.Area, tag scene.Tag, draw func()) {
+	p.clipped(a, tag, draw)
+	last := len(p.marks) - 1
+	pane := p.marks[last].(scene.Pane)
+	pane.Marks = slices.DeleteFunc(slices.Clone(pane.Marks), func(m scene.Mark) bool {
+		text, ok := m.(scene.Text)
+		from, to, upright := upright(text, a)
+		return ok && upright && (from < a.Y && to > a.Y || from < a.Bottom() && to > a.Bottom())
+	})
+	p.marks[last] = pane
+}
+
 // wholeRef is the kind of a ref of what is shown whole or not at all.
 const wholeRef = "whole"
 
