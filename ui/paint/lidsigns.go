@@ -109,16 +109,20 @@ var codes = [...][][2]scene.Point{
 
 // strokes paints the keeper's strokes at the lower left, cased with paper.
 func (g *lidBrush) strokes() {
+	const lidLeastStroked = 16
 	brush := g.Brush
 	if brush == scene.None {
 		brush = scene.Ink
 	}
-	width := max(2, g.Size*0.055)
+	width, casing, long := max(2, g.Size*0.055), max(2.4, g.Size*0.07), g.Size*0.2
 	at := g.at(-0.36, 0.36)
-	for _, s := range [2]scene.Stroke{solid(scene.Paper, width+max(2.4, g.Size*0.07)), solid(brush, width)} {
+	if g.Size < lidLeastStroked { // or they would cover the letter
+		width, casing, long, at = 1.5, 1.5, g.Size*0.16, g.at(-0.44, 0.44)
+	}
+	for _, s := range [2]scene.Stroke{solid(scene.Paper, width+casing), solid(brush, width)} {
 		s.Round = true
 		for _, q := range codes[g.Paint] {
-			g.line(at.Add(q[0].Mul(g.Size*0.2)), at.Add(q[1].Mul(g.Size*0.2)), s)
+			g.line(at.Add(q[0].Mul(long)), at.Add(q[1].Mul(long)), s)
 		}
 	}
 }

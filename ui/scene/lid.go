@@ -1,7 +1,7 @@
 package scene
 
 // LidStroked is the size of a lid from which the keeper's strokes are drawn on it.
-const LidStroked = 16.0
+const LidStroked = 14.0
 
 // Lid is the drawing of a nuc: letter and fill tell its condition, the rim how
 // much of the time to its next deadline is used, the notch where its entrance

@@ -40,7 +40,7 @@ const (
 // columns; empty where lids explain them, or there is no room. It depends on no day: the
 // ground beside it stays where it is.
 func (l Layout) MapLegend() scene.Area {
-	if l.Map.W < mapLegendFrom || !l.Main.Empty() || l.Ribbon.Empty() { // a picture of a new yard has no days
+	if l.MapTurns() || l.Map.W < mapLegendFrom || !l.Main.Empty() || l.Ribbon.Empty() { // a picture of a new yard has no days
 		return scene.Area{}
 	}
 	a := scene.Area{Y: l.Map.Y + MapHead, H: max(0, l.Map.H-MapHead-mapLine), W: MapLegendColumn}
@@ -51,8 +51,23 @@ func (l Layout) MapLegend() scene.Area {
 	return a
 }
 
-// MapFrame is where the ground shows in the map's pane.
+// MapTurns tells whether the map has its turn: its head is that of the turns, and one row
+// below it holds both the signs and what is pointed at.
+func (l Layout) MapTurns() bool { return !l.Turns.Empty() && !l.Map.Empty() }
+
+// MapRow is the row below a map that has its turn.
+func (l Layout) MapRow() scene.Area {
+	_, row := cutTop(l.Map, l.Map.H-mapLine)
+	return row
+}
+
+// MapFrame is where the ground shows in the map's pane: all of it where the map has its
+// turn.
 func (l Layout) MapFrame() scene.Area {
+	if l.MapTurns() {
+		frame, _ := cutTop(l.Map, max(0, l.Map.H-mapLine))
+		return frame
+	}
 	return scene.Area{
 		X: l.Map.X + MapSide, Y: l.Map.Y + MapHead,
 		W: max(0, l.Map.W-2*MapSide-l.MapLegend().W), H: max(0, l.Map.H-MapHead-MapFoot),
@@ -176,7 +191,11 @@ func (s State) MapCamera() scene.Camera {
 func (s State) fit(yard book.YardID, frame scene.Area) scene.Camera {
 	const half = 0.5
 	ground, sight := s.Reading().Ground(yard), s.Reading().Sight(yard)
-	all, stood := s.steady(ground, sight, frame), s.steady(sight, sight, frame)
+	kept := sight
+	if s.Layout().MapTurns() {
+		kept = ground // it is small: what the band cut would be much of it
+	}
+	all, stood := s.steady(ground, kept, frame), s.steady(sight, sight, frame)
 	if all.Scale >= half*stood.Scale {
 		return all
 	}

@@ -176,6 +176,14 @@ func noLids(s State) string {
 	return ""
 }
 
+// noSigns is why a legend cannot be opened, nor folded: no row that holds it.
+func noSigns(s State) string {
+	if s.Room == Yard && s.Book != nil && s.Layout().MapTurns() {
+		return ""
+	}
+	return noLids(s)
+}
+
 // headsCommands put the nucs of Yard under heads, and fold those.
 var headsCommands = []Command{
 	{Name: "heads", Does: "what nucs stand together by", Keys: "Alt+G", Why: noLids, Do: menu(HeadsMenu)},
@@ -187,5 +195,5 @@ var headsCommands = []Command{
 	{Name: "heads condition", Does: "by condition", Why: noLids, Do: standUnder(ConditionHeads)},
 	{Name: "fold", Does: "fold or unfold the chosen one's head", Keys: "Alt+F", Why: noChosenHead, Do: pure(State.foldChosen)},
 	{Name: "fold all", Does: "fold or unfold all heads", Keys: "Alt+Shift+F", Why: noHeads, Do: pure(State.foldAll)},
-	{Name: "signs", Does: "all signs of a low legend, or one line", Why: noLids, Do: pure(func(s State) State { s.Signs = !s.Signs; return s })},
+	{Name: "signs", Does: "all signs of a low legend, or one line", Why: noSigns, Do: pure(func(s State) State { s.Signs = !s.Signs; return s })},
 }

@@ -150,7 +150,7 @@ func (g *ground) runningOn(f book.FeatureDrawn, line []scene.Point) []scene.Poin
 		if long == 0 || inside.Contains(state.OnGround(drawn)) {
 			return nil
 		}
-		return []scene.Point{end.Add(way.Mul((g.frame.W + g.frame.H) / long))}
+		return []scene.Point{end.Add(way.Mul((g.frame.W + g.s.NoBand(g.frame).H) / long))} // as far on every day
 	}
 	return slices.Concat(on(f.Points[0], line[0], line[1]), line, on(f.Points[len(f.Points)-1], line[last], line[last-1]))
 }

@@ -184,17 +184,13 @@ func (g *ground) figureWord(word string) string {
 	return "zoom in to see figures"
 }
 
-// conditionLegend names the conditions where no lids beside the map do.
+// conditionLegend says what the lids beside the map do not.
 func (g *ground) conditionLegend(x, y, to float64) {
-	if !g.l.Main.Empty() {
-		words := g.largerWords()
-		if g.hollow {
-			words = append([]string{"hollow: " + g.s.UnseenWord()}, words...)
-		}
-		g.legendWords(x, y, to, words...)
-		return
+	words := g.largerWords()
+	if g.hollow {
+		words = append([]string{"hollow: " + g.s.UnseenWord()}, words...)
 	}
-	g.lineLegend(scene.Area{X: x, Y: y - 4.5, W: to - x, H: 20}, g.yard.YardDescribed.Yard)
+	g.legendWords(x, y, to, words...)
 }
 
 // legendWords writes as many of the words as fit, up to to.

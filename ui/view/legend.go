@@ -12,7 +12,7 @@ import (
 func (p *sheet) signLegend(a scene.Area, l state.SignLegend) {
 	switch {
 	case l.Folded:
-		p.foldedLegend(a)
+		p.foldedLegend(a, p.s.Filled())
 	case l.Columns > 0:
 		p.columnLegend(a, l.Columns)
 	default:
@@ -67,8 +67,8 @@ func (p *sheet) legend(a scene.Area, l state.SignLegend) {
 
 // foldedLegend is a legend on one line: as many of its signs as have room, and behind
 // them what needs the keeper and the way to all.
-func (p *sheet) foldedLegend(a scene.Area) {
-	signs, last := p.s.FoldedLegend(p.s.Filled())
+func (p *sheet) foldedLegend(a scene.Area, yard book.YardID) {
+	signs, last := p.s.FoldedLegend(yard)
 	room := a.W
 	for _, e := range last {
 		room -= p.legendWidth(e) + foldedGap
@@ -91,29 +91,6 @@ func (p *sheet) foldedLegend(a scene.Area) {
 
 // foldedGap is how far apart the signs on one line stand.
 const foldedGap = 12.0
-
-// lineLegend is a legend in one row, with as much as fits: troubles before the rest,
-// and nothing of boxes that are empty, nor of what no nuc is in.
-func (p *sheet) lineLegend(a scene.Area, yard book.YardID) {
-	var first, rest []state.LegendEntry
-	all := p.s.Legend(yard)
-	held := slices.ContainsFunc(all, func(e state.LegendEntry) bool {
-		return e.Sign == state.ConditionSign && e.Condition != book.Empty && e.N > 0
-	})
-	for _, e := range all {
-		switch {
-		case e.Sign == state.ConditionSign && e.Condition == book.Empty, e.Counts() && e.N == 0:
-		case e.Sign == state.UnseenSign && !held: // an empty nuc has no hatch
-		case e.Sign == state.NeedSign, e.Sign == state.ConditionSign && e.Condition.Trouble():
-			first = append(first, e)
-		default:
-			rest = append(rest, e)
-		}
-	}
-	if rows := state.LegendRows(append(first, rest...), a.W, p.widestSign); len(rows) > 0 {
-		p.legendRow(rows[0], at(a.X, a.Y), a.Right())
-	}
-}
 
 // legendRow writes entries from o on, no further than to.
 func (p *sheet) legendRow(row []state.LegendEntry, o scene.Point, to float64) {

@@ -35,12 +35,19 @@ type ground struct {
 func (p *sheet) mapPane(a scene.Area) {
 	p.clipped(a, scene.Tag{}, func() {
 		p.rect(a, scene.Ground)
-		p.mapHead(a)
+		if !p.l.MapTurns() {
+			p.mapHead(a)
+		}
 		r := p.s.Reading()
 		y := p.s.MapYard()
 		g := ground{sheet: p, frame: p.l.MapFrame(), camera: p.s.MapCamera(), yard: r.View.Yard(y), r: r, stand: r.Standing(y)}
 		ref := scene.Ref{Kind: state.PaneRef, ID: state.MapGround}
 		p.clipped(g.frame, scene.Tag{Ref: ref}, g.draw)
+		p.hollow = g.hollow && p.l.Main.Empty()
+		if p.l.MapTurns() {
+			g.mapRow(p.l.MapRow())
+			return
+		}
 		p.add(scene.Rect{Area: g.frame, Stroke: stroke(scene.Ink2, 1)})
 		g.margin(a)
 		p.reasonLine(a)
@@ -50,10 +57,8 @@ func (p *sheet) mapPane(a scene.Area) {
 // mapHead draws the map's title, its layers, and where it fills the room the
 // field of the filter and the way to the other forms.
 func (p *sheet) mapHead(a scene.Area) {
-	y, x := a.Y+22, a.X+state.Edge
-	if p.l.Turns.Empty() {
-		x = p.text(x, y, "Map", ink(14).semi()) + 10
-	}
+	y := a.Y + 22
+	x := p.text(a.X+state.Edge, y, "Map", ink(14).semi()) + 10
 	to := p.layersEnd(a)
 	if p.mapForms() {
 		p.allForms(scene.Area{X: a.X, Y: a.Y - 3, W: a.W, H: a.H})
@@ -67,8 +72,7 @@ func (p *sheet) mapHead(a scene.Area) {
 		return
 	}
 	if word := "lay it out"; to-x > 2*p.width(word, ink(13)) {
-		to = p.right(to, y, word, ink(13).as(scene.Pen)) - 14
-		p.command(target(scene.Area{X: to + 10, Y: y - 14, W: p.width(word, ink(13)) + 8, H: 20}), "layout")
+		to = p.layItOut(to, y, word)
 	}
 	if p.s.Filled().IsZero() {
 		p.fit(x, y, p.s.Reading().View.Yard(p.s.MapYard()).Name, ink2(13), to-10)
@@ -92,6 +96,9 @@ func (g *ground) draw() {
 	g.drawGround()
 	g.colonies()
 	stands := g.stands()
+	if g.l.MapTurns() {
+		g.northAndScale()
+	}
 	g.standNames(stands)
 	g.featureNames()
 }
@@ -143,15 +150,8 @@ func (g *ground) margin(a scene.Area) {
 	y := a.Bottom() - 50
 	g.north(at(a.X+22, y+1))
 	metres := scaleMetres(g.camera)
-	long := g.camera.Length(metres)
-	x := a.X + 52
-	for i := range 4 {
-		fill := scene.Panel
-		if i%2 == 0 {
-			fill = scene.Ink
-		}
-		g.add(scene.Rect{Area: scene.Area{X: x + float64(i)*long/4, Y: y + 3, W: long / 4, H: 5}, Fill: fill, Stroke: stroke(scene.Ink, 1)})
-	}
+	x, long := a.X+52, g.camera.Length(metres)
+	g.scaleBar(at(x, y+3), long)
 	g.centre(x, y-2, "0", ink2(12))
 	g.centre(x+long, y-2, fmt.Sprintf("%.0f m", metres), ink2(12))
 	end := x + long + 26
@@ -165,6 +165,17 @@ func (g *ground) margin(a scene.Area) {
 		return
 	}
 	g.layerLegend(end, y+9, a.Right()-14)
+}
+
+// scaleBar draws from o on how long some metres are.
+func (g *ground) scaleBar(o scene.Point, long float64) {
+	for i := range 4 {
+		fill := scene.Panel
+		if i%2 == 0 {
+			fill = scene.Ink
+		}
+		g.add(scene.Rect{Area: scene.Area{X: o.X + float64(i)*long/4, Y: o.Y, W: long / 4, H: 5}, Fill: fill, Stroke: stroke(scene.Ink, 1)})
+	}
 }
 
 // largerWords say that lids are drawn larger than they are.
@@ -210,9 +221,14 @@ func (p *sheet) reasonLine(a scene.Area) {
 		p.fit(x, y+21, "Point at a nuc, and here is what there is to know of it", ink3(13), a.Right()-14)
 		return
 	}
+	p.reason(x, y+21, a.Right()-14)
+}
+
+// reason says what the pointer is over, from x on no further than to.
+func (p *sheet) reason(x, y, to float64) {
 	name, rest := cutName(p.s.Hover.Reason)
 	if name != "" {
-		x = p.text(x, y+21, name, ink(14).bold()) + 8
+		x = p.text(x, y, name, ink(14).bold()) + 8
 	}
-	p.fit(x, y+21, rest, ink(14), a.Right()-14)
+	p.fit(x, y, rest, ink(14), to)
 }

@@ -116,25 +116,27 @@ func (g *ground) letters(homes *claims, stands []*spot, f font) {
 }
 
 // letter writes the letter of a stand beside it, on the side where it lay or on the best
-// that has room; amid its lids or small where none has.
+// that has room; small, on what is drawn of the ground or amid its lids where none has.
 func (g *ground) letter(homes *claims, s *spot, f font, best int) {
 	all := g.letterPlaces(s, f)
 	order := append([]int{g.steady.side(s, best)}, g.sides(homes, s, f)...)
 	order = slices.DeleteFunc(order, func(i int) bool { return !g.own(homes, s, all[i], f) })
 	at := func(i int) scene.Area { return nameBox(all[i], g.width(s.Letter, f), f) }
 	i := slices.IndexFunc(order, func(i int) bool { return g.free(at(i)) })
+	small := i < 0 && g.steady == nil && g.smallLetter(homes, s, g.free)
 	if i < 0 {
 		i = slices.IndexFunc(order, func(i int) bool { return g.clear(at(i)) })
 	}
 	switch {
+	case small:
 	case i >= 0:
 		box := g.write(s.Letter, f, all[order[i]])
 		g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
 		g.steady.lies(s, order[i])
 	case s.lid >= letterLid:
 		g.letterWithin(s, f)
-	default:
-		g.smallLetter(homes, s)
+	case !g.smallLetter(homes, s, g.clear) && s.lid >= mapLidLeast:
+		g.letterWithin(s, f)
 	}
 }
 
@@ -160,20 +162,19 @@ func (g *ground) roomForAll(homes *claims, stands []*spot, f font) bool {
 	})
 }
 
-// smallLetter writes the letter of a stand where all is full: as small as text may be
-// beside it, and where nothing is free there amid its lids.
-func (g *ground) smallLetter(homes *claims, s *spot) {
+// smallLetter writes the letter of a stand as small as text may be beside it, where its
+// place has room, and tells whether it did.
+func (g *ground) smallLetter(homes *claims, s *spot, room func(scene.Area) bool) bool {
 	f := ink(12).bold()
-	for _, to := range g.letterPlaces(s, f) {
-		if box := nameBox(to, g.width(s.Letter, f), f); g.own(homes, s, to, f) && g.clear(box) {
+	close := around(s.at, s.lid+s.gap()/2-0.4, g.width(s.Letter, f))[:letterSides]
+	for _, to := range append(close, g.letterPlaces(s, f)...) {
+		if box := nameBox(to, g.width(s.Letter, f), f); g.own(homes, s, to, f) && room(box) {
 			g.write(s.Letter, f, to)
 			g.hit(scene.Around(box.Centre(), leastTarget), s.Ref, s.Says)
-			return
+			return true
 		}
 	}
-	if s.lid >= mapLidLeast {
-		g.letterWithin(s, f)
-	}
+	return false
 }
 
 // askew tells whether a stand stands on its corner, so that beside it there is room above

@@ -157,20 +157,29 @@ func (p *sheet) band() {
 	p.command(scene.Area{X: from - 8, Y: a.Y, W: a.Right() - from + 8, H: a.H}, "now")
 	d := p.s.Looked()
 	day := fmt.Sprintf("%s, %s", d.Short(), daysAway(d.Sub(p.s.Today())))
-	how := "Everything below is as it was recorded by the end of that day."
-	switch {
-	case !p.s.Away():
-		how = "Everything below is as it is now."
-	case p.s.AsThen():
-		how = "Everything below is as it was known then, at the end of that day."
-	case p.s.Ahead():
-		how = "Everything hatched below is by the calendar, not seen yet."
-	}
-	for _, said := range []string{"You are looking at " + day + ". " + how, "You are looking at " + day, day} {
+	how, short := p.bandWords()
+	for _, said := range []string{"You are looking at " + day + ". " + how, "You are looking at " + day + ". " + short, "You are looking at " + day, day} {
 		if p.width(said, f) <= from-24-state.Edge {
 			p.text(state.Edge, y, said, f)
 			return
 		}
 	}
 	p.fit(state.Edge, y, day, f, from-24)
+}
+
+// bandWords say how what is below the band is known, and the same shorter.
+func (p *sheet) bandWords() (how, short string) {
+	switch {
+	case !p.s.Away():
+		short = "as it is now."
+	case p.s.AsThen():
+		short = "as it was known then, at the end of that day."
+	case p.s.Ahead() && p.hollow:
+		return "Everything hollow below is by the calendar, not seen yet.", "Hollow is by the calendar, not seen yet."
+	case p.s.Ahead():
+		return "Everything hatched below is by the calendar, not seen yet.", "Hatched is by the calendar, not seen yet."
+	default:
+		short = "as it was recorded by the end of that day."
+	}
+	return "Everything below is " + short, "All is " + short
 }

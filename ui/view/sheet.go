@@ -16,6 +16,7 @@ type sheet struct {
 	s          state.State
 	l          state.Layout
 	filterAt   scene.Area // where the field of the filter lies, where it is shown
+	hollow     bool       // what nobody saw is hollow on the lids of the room, too small for a hatch
 	names      []func()   // what is written over the handle of the day
 }
 

@@ -12,6 +12,7 @@ import (
 func (p *sheet) wall(a scene.Area) {
 	p.clipped(a, scene.Tag{Ref: scene.Ref{Kind: state.PaneRef, ID: state.WallGround}}, func() {
 		w := p.s.Wall(p.l)
+		p.hollow = w.Legend.Hollow
 		nucs := p.s.Reading().In(p.s.Filled())
 		p.formHead(a, plural(len(nucs), "nuc", "nucs"), "filter: the others turn pale")
 		body := scene.Area{X: a.X, Y: a.Y + state.WallHead, W: a.W, H: w.Height}
