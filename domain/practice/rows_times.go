@@ -24,7 +24,7 @@ var timeRows = []Number{
 	},
 	{
 		Key: MinutesEmergenceCheck, Name: "minutes_emergence_check", Title: "See whether a cell has emerged", Unit: Minute,
-		Default: 1, Min: 0.25, Max: 10, Source: timeSource, Confidence: CommonPractice, Used: ForReference,
+		Default: 1, Min: 0.25, Max: 10, Source: timeSource, Confidence: CommonPractice, Used: "minutes a day",
 	},
 	{
 		Key: MinutesMakeUp, Name: "minutes_make_up", Title: "Make up a mini nuc", Unit: Minute,

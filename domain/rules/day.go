@@ -7,6 +7,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 )
 
 // DayPlan is a day's work as a route.
@@ -112,6 +113,7 @@ func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
 	}
 	slices.SortStableFunc(plan.Hard, func(a, b Finding) int { return a.By.Compare(b.By) })
 	p.amongRobbers(work, d)
+	p.timeToCage(work)
 	plan.Kit = p.kit(work, d)
 	plan.Waits = p.waits(found)
 	plan.Stops = p.route(work, d)
@@ -166,6 +168,8 @@ func (p *pass) minutes(f Finding) float64 {
 	}
 	per := f.Act.Minutes(p.numbers, p.fullCombs(f.Of)) + f.Then.Minutes(p.numbers, false)
 	switch {
+	case f.Rule == VirginWalks: // she is caught, and every cell is looked at
+		return p.numbers.Get(practice.MinutesCatch) + p.numbers.Get(practice.MinutesEmergenceCheck)*f.Amount + per*float64(max(0, p.toCage(f)))
 	case f.Act == ActCollectCells:
 		return per * float64(max(0, p.toCage(f)))
 	case f.Act == ActNarrowEntrance:

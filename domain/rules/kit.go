@@ -3,6 +3,7 @@ package rules
 import (
 	"cmp"
 	"fmt"
+	"math"
 	"slices"
 
 	"lidmark/domain/bee"
@@ -21,10 +22,7 @@ type KitLine struct {
 
 // kit sums what the work of a day needs.
 func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
-	k := kitSum{reducers: map[book.Subject]bool{}}
-	for _, f := range work {
-		k.add(f)
-	}
+	k := p.sum(work)
 	var lines []KitLine
 	line := func(amount float64, one, many, note string) {
 		switch {
@@ -38,17 +36,22 @@ func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
 	for _, b := range k.batches(p.view) {
 		of := batchWord(p.view.Batch(b.batch))
 		if c := p.caseOf(b.batch); c != nil && Uncounted(c.Batch) {
-			b.given, of = min(b.given, p.ripe(c)), fmt.Sprintf("%s, about: %d grafted, not counted", of, c.Larvae)
+			of = fmt.Sprintf("%s, about: %d grafted, not counted", of, c.Larvae)
 		}
 		cells += b.given
 		line(float64(b.given), "ripe cell", "ripe cells", of+", kept warm")
-		if cages := b.collected - b.given + b.perhaps; b.perhaps > 0 && cages > 0 {
-			of += fmt.Sprintf(", %d in case of eggs", min(b.perhaps, cages)) // its cell is counted above too
+		if b.perhaps > 0 && b.cages() > 0 {
+			of += fmt.Sprintf(", %d in case of eggs", min(b.perhaps, b.cages())) // its cell is counted above too
 		}
-		line(float64(b.collected-b.given+b.perhaps), "cage for cells", "cages for cells", of)
+		line(float64(b.cages()), "cage for cells", "cages for cells", of)
 	}
 	line(float64(cells), "cell protector", "cell protectors", "")
-	line(k.cups, "cup of bees", "cups of bees", fmt.Sprintf("%.1f l", k.cups*p.numbers.Get(practice.CupOfBees)))
+	spare := max(0, math.Ceil(k.spare-hardlyAny))
+	note := fmt.Sprintf("%.1f l", (k.cups+spare)*p.numbers.Get(practice.CupOfBees))
+	if spare > 0 {
+		note += fmt.Sprintf(", %.0f in case there are few", spare)
+	}
+	line(k.cups+spare, "cup of bees", "cups of bees", note)
 	if k.syrup > 0 {
 		lines = append(lines, KitLine{k.syrup, "l", "syrup", feeds(k.feeds)})
 	}
@@ -61,6 +64,45 @@ func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
 	}
 	line(float64(min(k.shaken, 1)), "sheet to shake out on", "", "")
 	return lines
+}
+
+// hardlyAny is the chance of wanting a cup for which nobody packs one. Common practice, no
+// source.
+const hardlyAny = 0.05
+
+// sum adds up what is packed for some work.
+func (p *pass) sum(work []Finding) kitSum {
+	k := kitSum{reducers: map[book.Subject]bool{}}
+	checked := map[book.NucID]bool{}
+	for _, f := range work {
+		k.add(f)
+		if id, ok := f.Of.Nuc(); ok && f.Act == ActCheckBees {
+			checked[book.NucID(id)] = true
+		}
+	}
+	for i := range p.nucs {
+		n := &p.nucs[i]
+		if checked[n.Nuc.Nuc] {
+			k.spare += n.has.Few()
+		}
+	}
+	for i := range k.sums {
+		if c := p.caseOf(k.sums[i].batch); c != nil && Uncounted(c.Batch) {
+			k.sums[i].given = min(k.sums[i].given, p.ripe(c))
+		}
+	}
+	return k
+}
+
+// timeToCage gives the collecting of a batch the time for the cells that go into cages by
+// the work of the day: those as well that a nuc is ready for and not given.
+func (p *pass) timeToCage(work []Finding) {
+	k := p.sum(work)
+	for i := range work {
+		if id, ok := work[i].Of.Batch(); ok && work[i].Rule == CellsOut && work[i].Act == ActCollectCells {
+			work[i].Takes = ActCollectCells.Minutes(p.numbers, false) * float64(max(0, k.batch(id).cages()))
+		}
+	}
 }
 
 func feeds(n int) string {
@@ -76,9 +118,13 @@ type batchSum struct {
 	perhaps          int // of those given: in cages until a look finds no eggs
 }
 
+// cages are those for cells that no nuc is given, and that perhaps none is.
+func (b batchSum) cages() int { return b.collected - b.given + b.perhaps }
+
 type kitSum struct {
 	sums                  []batchSum
 	cups, syrup           float64
+	spare                 float64 // cups to be expected where bees are checked
 	feeds, fondant        int
 	reducers              map[book.Subject]bool // each nuc once, for however many reasons
 	cages, caught, shaken int

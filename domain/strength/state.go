@@ -42,6 +42,22 @@ type Dates struct {
 	WeakNeed          float64 // what the night of that day needs
 }
 
+// Few is the chance that a look finds fewer bees than the night needs, by the error of what
+// they are reckoned from: 0 to 1; 0 where nobody knows how many there are.
+func (s State) Few() float64 {
+	switch spread := s.Error * s.Bees; {
+	case !s.BeesKnown:
+		return 0
+	case spread <= 0:
+		if s.Bees < s.Need {
+			return 1
+		}
+		return 0
+	default:
+		return math.Erfc((s.Bees-s.Need)/spread/math.Sqrt2) / 2
+	}
+}
+
 // Weak tells whether the bees are fewer than the night needs, beyond the error
 // of a look.
 func (s State) Weak() bool { return s.BeesKnown && s.Bees < s.Enough }
