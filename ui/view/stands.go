@@ -312,11 +312,11 @@ func (g *ground) mapLid(n *state.Nuc, s *spot) scene.Lid {
 	return l
 }
 
-// stroked is the size of a lid from which the map shows the keeper's strokes: where it has
-// its turn no lids beside it do.
+// stroked is the size of a lid from which the map shows the keeper's strokes: where it
+// stands alone no lids beside it do.
 func (g *ground) stroked() float64 {
 	const beside = 24.0
-	if g.l.MapTurns() {
+	if g.l.Main.Empty() {
 		return scene.LidStroked
 	}
 	return beside
