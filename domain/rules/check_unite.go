@@ -28,7 +28,10 @@ func (i Unite) check(c *checker) {
 		c.opened(n)
 		return
 	}
-	id, _ := i.With.Nuc()
+	id, said := i.With.Nuc()
+	if !said {
+		return // the form asks for it
+	}
 	other := c.view.Nuc(id)
 	switch {
 	case id == i.Nuc:

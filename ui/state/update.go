@@ -10,6 +10,7 @@ import (
 // of something else begins at its top.
 func Update(s State, m Msg) (State, []Effect) {
 	next, effects := s.update(m)
+	next = next.unpointed(m)
 	next, more := next.penNamed()
 	if next.Room != s.Room || next.Fill != s.Fill {
 		next.Typing = next.Typing && next.Room == Yard && next.Fill == NoFill
@@ -38,6 +39,16 @@ func Update(s State, m Msg) (State, []Effect) {
 		effects = append(effects, KeepDraft{next.Draft()})
 	}
 	return next, effects
+}
+
+// unpointed is the window with nothing pointed at where a message may have moved away
+// what was.
+func (s State) unpointed(m Msg) State {
+	switch m.(type) {
+	case Wheeled, Keyed, Wrote, Ran:
+		s.Hover = scene.Tag{}
+	}
+	return s
 }
 
 // elsewhere tells whether the keeper has gone on to something else than in s.
@@ -73,17 +84,12 @@ func (s State) update(m Msg) (State, []Effect) {
 	case Released:
 		return s.released(m)
 	case Wheeled:
-		next := s.wheeled(m)
-		next.Hover = scene.Tag{} // what it told of went away under it
-		return next, nil
+		return s.wheeled(m), nil
 	case Keyed:
-		s.Hover = scene.Tag{} // what the keys do may have moved it away
 		return s.key(m)
 	case Wrote:
-		s.Hover = scene.Tag{}
 		return s.wrote(m.Rune)
 	case Ran:
-		s.Hover = scene.Tag{}
 		return run(s, m.Command)
 	case Pasted:
 		return s.pasted(m.Text), nil
