@@ -130,7 +130,7 @@ func (d ordersDraw) orderHead(l state.OrderLine, row scene.Area) {
 
 // orderColumns are where the columns of lines begin, as shares of their width.
 var orderColumns = map[state.OrderLook][]float64{
-	state.OrderQueen:  {0, 0.16, 0.46, 0.66},
+	state.OrderQueen:  {0, 0.14, 0.32, 0.45},
 	state.OrderGone:   {0, 0.14, 0.34, 0.49, 0.74, 0.8, 0.89},
 	state.OrderClaims: {0, 0.2, 0.34, 0.45, 0.6, 0.73, 0.88},
 }
