@@ -109,7 +109,7 @@ func TestACardTellsOnlyOfThePresentQueen(t *testing.T) {
 	for name, want := range map[string]struct{ says, not string }{
 		"E1": {"E1  cell, given", "Last seen"},        // looked at last before the cell came
 		"K1": {"cell open 6 May", "virgin, seen"},     // only her cell was seen
-		"A1": {"13 days past due", "By the calendar"}, // larvae seen 17 Apr: combs full two weeks after 14 Apr
+		"A1": {"10 days past due", "By the calendar"}, // larvae seen 17 Apr: combs full two weeks after 14 Apr, of age to be caught 1 May
 	} {
 		s.Selection = state.Select(nucNamed(t, s, name).Nuc.Nuc.Subject())
 		all := strings.Join(cardTexts(t, s), "\n")

@@ -46,12 +46,20 @@ const (
 
 // layerChoice writes the layer shown, which opens the list of layers.
 func (p *sheet) layerChoice(x, y float64) float64 {
-	i := slices.IndexFunc(state.MapLayers, func(l state.MapLayer) bool { return l.Layer == p.s.Layer })
 	p.add(scene.Poly{Points: []scene.Point{at(x-9, y-8), at(x, y-8), at(x-4.5, y-2)}, Fill: scene.Ink2})
-	from := p.right(x-15, y, state.MapLayers[i].Word, ink(13).semi())
+	from := p.right(x-15, y, p.layerWord(), ink(13).semi())
 	p.command(target(scene.Area{X: from - 6, Y: y - 14, W: x - from + 12, H: 20}), "layers")
 	return from - 16
 }
+
+// layerWord names the layer of the map.
+func (p *sheet) layerWord() string {
+	i := slices.IndexFunc(state.MapLayers, func(l state.MapLayer) bool { return l.Layer == p.s.Layer })
+	return state.MapLayers[i].Word
+}
+
+// choiceWidth is how wide the list of layers is while it is closed.
+func (p *sheet) choiceWidth() float64 { return 15 + p.width(p.layerWord(), ink(13).semi()) + 16 }
 
 // layered makes a lid what the layer shows of its nuc.
 func (g *ground) layered(n *state.Nuc, l *scene.Lid) {

@@ -11,13 +11,15 @@ import (
 // turnHead writes what else the head of the turns has room for while the map has its
 // turn: its layers, the way to lay out the yard, and the yard's name or the filter's field.
 func (p *sheet) turnHead(x float64, a scene.Area) {
-	y, to := a.Y+22, p.layers(p.layersEnd(a), a.Y+22, x+20)
+	y, end := a.Y+22, p.layersEnd(a)
 	if p.filtering() {
-		if field := (scene.Area{X: x, Y: a.Y + 3, W: to - 10 - x, H: leastTarget}); field.W >= 80 {
-			p.filterField(field, "any word, stand, batch or letter")
-			return
+		if end-x > leastFilter+p.choiceWidth() {
+			end = p.layers(end, y, x+20) - 10
 		}
+		p.filterField(scene.Area{X: x, Y: a.Y + 3, W: end - x, H: leastTarget}, "any word, stand, batch or letter")
+		return
 	}
+	to := p.layers(end, y, x+20)
 	if word := "lay it out"; to-x > p.width(word, ink(13))+14 {
 		to = p.layItOut(to, y, word)
 	}
@@ -25,6 +27,9 @@ func (p *sheet) turnHead(x float64, a scene.Area) {
 		p.fitWhole(x, y, p.s.Reading().View.Yard(p.s.MapYard()).Name, ink2(13), to)
 	}
 }
+
+// leastFilter is the width, dp, below which the filter's field takes the room of the layers.
+const leastFilter = 110.0
 
 // layItOut writes the way to the layout of the yard, up to x, and gives where it begins.
 func (p *sheet) layItOut(x, y float64, word string) float64 {
