@@ -40,39 +40,47 @@ func rowsOf(spots []spot, frame scene.Area) (rows [][]*spot) {
 }
 
 // rowNames writes the names of a row: all on one side of it, else each left or right
-// of its own box, else those of its ends alone, both or neither. At a corner a name would be read as
-// that of the next box.
+// of its own box, else those of its ends alone, both or neither: in need on what is drawn
+// of the ground, last at a corner, where a name may be read as that of the next box.
 func (g *ground) rowNames(homes *claims, row []*spot, f font) {
 	const sides, besides = 4, 2
 	for side := range sides {
-		if g.named(homes, row, f, side, side+1) {
+		if g.named(homes, row, f, side, side+1, g.free) {
 			return
 		}
 	}
-	if !g.named(homes, row, f, 0, besides) {
-		g.named(homes, []*spot{row[0], row[len(row)-1]}, f, 0, 2*sides)
+	ends := []*spot{row[0], row[len(row)-1]}
+	if g.named(homes, row, f, 0, besides, g.free) || g.named(homes, ends, f, 0, sides, g.clear) {
+		return
 	}
+	g.named(homes, ends, f, 0, 2*sides, g.clear)
 }
 
 // named writes the names of all boxes of a row at one of their places from the
-// first to the last, or none.
-func (g *ground) named(homes *claims, row []*spot, f font, first, last int) bool {
+// first to the last that hides nothing, else where there is room, or none.
+func (g *ground) named(homes *claims, row []*spot, f font, from, to int, room func(scene.Area) bool) bool {
 	var boxes []scene.Area
+	var on []scene.Point
 	for _, s := range row {
 		w := g.width(s.Letter, f)
-		places := nearest(homes, s, w, f.size, around(s.at, s.lid/2, w)[first:last])
-		i := slices.IndexFunc(places, func(c scene.Point) bool {
-			box := nameBox(c, w, f)
-			return g.free(box) && !slices.ContainsFunc(boxes, box.Overlaps)
-		})
+		places := nearest(homes, s, w, f.size, around(s.at, s.lid/2, w)[from:to])
+		first := func(has func(scene.Area) bool) int {
+			return slices.IndexFunc(places, func(c scene.Point) bool {
+				box := nameBox(c, w, f)
+				return has(box) && !slices.ContainsFunc(boxes, box.Overlaps)
+			})
+		}
+		i := first(g.free)
+		if i < 0 {
+			i = first(room)
+		}
 		if i < 0 {
 			return false
 		}
-		boxes = append(boxes, nameBox(places[i], w, f))
+		on, boxes = append(on, places[i]), append(boxes, nameBox(places[i], w, f))
 	}
 	for i, s := range row {
-		g.take(boxes[i])
-		g.centre(boxes[i].Centre().X, boxes[i].Y+f.size*0.78, s.Letter, f)
+		g.write(s.Letter, f, on[i])
 	}
 	return true
 }
