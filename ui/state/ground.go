@@ -18,8 +18,10 @@ const (
 	MapHead = HeadHeight
 	MapFoot = 66.0
 	mapLine = 32.0 // the line of reason, in the foot
-	// How much shows around what is drawn in a yard, and around what stands in it, m.
+	// How much shows around what is drawn in a yard, at least, and around what stands in
+	// it, m.
 	groundMargin = 1.0
+	wholeMargin  = 0.2
 	sightMargin  = 3.0
 	// PlaceApart is how far apart the places of a row are drawn at first, m, since
 	// nobody measured them.
@@ -101,7 +103,11 @@ func (r *Reading) largestYard() (largest book.YardID) {
 // the metres of [OnGround].
 func (r *Reading) Ground(yard book.YardID) scene.Area { return r.ground(yard) }
 
-func (r *Reading) readGround(yard book.YardID) scene.Area {
+func (r *Reading) readGround(yard book.YardID) scene.Area { return r.within(yard, groundMargin) }
+
+// within is the area of a yard around all that stands in it, and what is drawn in it with
+// a margin.
+func (r *Reading) within(yard book.YardID, margin float64) scene.Area {
 	var points []scene.Point
 	reaches := func(p scene.Point, far float64) {
 		d := scene.Point{X: far, Y: far}
@@ -112,7 +118,7 @@ func (r *Reading) readGround(yard book.YardID) scene.Area {
 	}
 	for _, f := range r.View.Yard(yard).Features {
 		for _, p := range f.Points {
-			reaches(OnGround(p), f.Width/2+groundMargin)
+			reaches(OnGround(p), f.Width/2+margin)
 		}
 	}
 	return around(points, 0)
@@ -191,11 +197,7 @@ func (s State) MapCamera() scene.Camera {
 func (s State) fit(yard book.YardID, frame scene.Area) scene.Camera {
 	const half = 0.5
 	ground, sight := s.Reading().Ground(yard), s.Reading().Sight(yard)
-	kept := sight
-	if s.Layout().MapTurns() {
-		kept = ground // it is small: what the band cut would be much of it
-	}
-	all, stood := s.steady(ground, kept, frame), s.steady(sight, sight, frame)
+	all, stood := s.steady(ground, s.Reading().within(yard, wholeMargin), frame), s.steady(sight, sight, frame)
 	if all.Scale >= half*stood.Scale {
 		return all
 	}

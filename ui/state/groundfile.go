@@ -158,7 +158,7 @@ func (s State) groundRead(m GroundRead) State {
 	if s.Laying.Camera != (scene.Camera{}) { // it was moved by hand
 		return s
 	}
-	sight, _ := s.layingSight()
+	sight := s.layingSight(groundMargin)
 	points := []scene.Point{{X: sight.X, Y: sight.Y}, {X: sight.Right(), Y: sight.Bottom()}}
 	for _, f := range m.Facts {
 		for _, p := range pointsOf(f) {

@@ -72,7 +72,7 @@ func (s State) photoRead(m PhotoRead) (State, []Effect) {
 	case !s.OnLayout() || m.Wide == 0:
 		return s, nil
 	}
-	sight, _ := s.layingSight()
+	sight := s.layingSight(groundMargin)
 	return s.write("photograph "+m.Name+" laid under the map", calendar.Instantly(s.Now), book.GroundPictured{
 		Yard: s.Laying.Yard, JPEG: m.JPEG, Wide: m.Wide, High: m.High,
 		At: book.Point{X: sight.X, Y: -sight.Bottom()}, Scale: sight.W / float64(m.Wide),

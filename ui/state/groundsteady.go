@@ -18,18 +18,12 @@ func (s State) underBand(a scene.Area) scene.Area {
 	return a
 }
 
-// steady is the camera that shows all of a ground in a frame, the same on every day: the
-// band over the room may cut what lies above what stands, and moves nothing.
-func (s State) steady(all, stood, frame scene.Area) scene.Camera {
+// steady is the camera that shows all of a ground in a frame, the same on every day: with
+// the band over the room what is in it, without the margin around that, lies whole below
+// the band, and without the band it lies there too.
+func (s State) steady(all, whole, frame scene.Area) scene.Camera {
 	open, low := s.NoBand(frame), s.underBand(frame)
-	kept := all
-	if !stood.Empty() {
-		kept.Y, kept.H = stood.Y, all.Bottom()-stood.Y
-	}
-	c := scene.Fit(all, open)
-	if k := scene.Fit(kept, low).Scale; k < c.Scale {
-		c = scene.Camera{Scale: k, Shift: open.Centre().Sub(all.Centre().Mul(k))}
-	}
-	covered := low.Y - c.ScreenArea(kept).Y
-	return c.Pan(scene.Point{Y: max(0, covered)})
+	c := scene.Camera{Scale: min(scene.Fit(all, open).Scale, scene.Fit(whole, low).Scale)}
+	c.Shift = open.Centre().Sub(all.Centre().Mul(c.Scale))
+	return c.Pan(scene.Point{Y: max(0, low.Y-c.ScreenArea(whole).Y)})
 }

@@ -78,33 +78,29 @@ func (s State) LayingCamera(frame scene.Area) scene.Camera {
 	try := s.LayingAreas().Try
 	c := s.Laying.Camera
 	if c == (scene.Camera{}) {
-		all, stood := s.layingSight()
-		return s.steady(all, stood, frame)
+		return s.steady(s.layingSight(groundMargin), s.layingSight(wholeMargin), frame)
 	}
 	return scene.Camera{Scale: c.Scale, Shift: c.Shift.Add(scene.Point{X: frame.X - try.X, Y: frame.Y - try.Y})}
 }
 
-// layingSight is all that stands or is drawn, now and in the try-out, and what of it
-// stands. While a stand is dragged the ground stays where it is.
-func (s State) layingSight() (all, stood scene.Area) {
+// layingSight is all that stands, now and in the try-out, and what is drawn with a margin.
+// While a stand is dragged the ground stays where it is.
+func (s State) layingSight(margin float64) scene.Area {
 	try := s.Laying.Try
 	if d := s.Drag.Laying; d != nil {
 		try = d.Try
 	}
-	all, stood = s.Present().Ground(s.Laying.Yard), s.Present().Sight(s.Laying.Yard)
+	all := s.Present().within(s.Laying.Yard, margin)
 	if all.Empty() {
 		all = scene.Between(scene.Point{X: -emptySight, Y: -emptySight}, scene.Point{X: emptySight, Y: emptySight})
 	}
-	points := []scene.Point{{X: all.X, Y: all.Y}, {X: all.Right(), Y: all.Bottom()}}
-	tried := make([]scene.Point, 0, 2*len(try.Stands)+2)
-	if !stood.Empty() {
-		tried = append(tried, scene.Point{X: stood.X, Y: stood.Y}, scene.Point{X: stood.Right(), Y: stood.Bottom()})
-	}
+	far := scene.Point{X: sightMargin, Y: sightMargin}
+	points := append(make([]scene.Point, 0, 2*len(try.Stands)+2), scene.Point{X: all.X, Y: all.Y}, scene.Point{X: all.Right(), Y: all.Bottom()})
 	for _, st := range try.Stands {
 		p := OnGround(st.At)
-		tried = append(tried, p.Sub(scene.Point{X: sightMargin, Y: sightMargin}), p.Add(scene.Point{X: sightMargin, Y: sightMargin}))
+		points = append(points, p.Sub(far), p.Add(far))
 	}
-	return around(append(points, tried...), 0), around(tried, 0)
+	return around(points, 0)
 }
 
 // onTry is the point of the ground under a point of the try-out's frame.

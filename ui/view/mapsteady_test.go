@@ -143,3 +143,37 @@ func TestWordsOnAMapBelongToSomething(t *testing.T) {
 		}
 	}
 }
+
+// All that is drawn in a yard, from edge to edge, is in sight on every day, with the band
+// over the room and without it.
+func TestTheBandCutsNothingOffAMap(t *testing.T) {
+	layout, yard := filled(t, "layout"), open(t)
+	yard.Room, yard.Pane = state.Yard, state.Map
+	yard.Yards[state.Yard] = ledge(yard)
+	for name, base := range map[string]state.State{"layout": layout, "map": yard} {
+		for _, size := range layoutSizes {
+			base.Width, base.Height, base.Text = size[0], size[1], size[2]
+			for _, days := range daysOn {
+				s := lookedOn(base, days)
+				frame, camera := s.Layout().MapFrame(), s.MapCamera()
+				if name == "layout" {
+					frame = s.LayingAreas().Try
+					camera = s.LayingCamera(frame)
+				}
+				if frame.Empty() {
+					continue
+				}
+				drawn := camera.ScreenArea(s.Reading().Drawn(ledge(s)))
+				if drawn.Y < frame.Y || drawn.Bottom() > frame.Bottom() {
+					t.Errorf("%s %v, %d days on: what is drawn reaches from %.1f to %.1f, the map from %.1f to %.1f",
+						name, size, days, drawn.Y, drawn.Bottom(), frame.Y, frame.Bottom())
+				}
+				for _, p := range walk(t, window(s), s.Size()) {
+					if m, ok := p.mark.(scene.Circle); ok && p.clip == frame && m.Stroke.Role == scene.Hedge && m.At.Y-m.Radius < frame.Y {
+						t.Fatalf("%s %v, %d days on: the hedge at %v is cut", name, size, days, m.At)
+					}
+				}
+			}
+		}
+	}
+}
