@@ -62,22 +62,10 @@ func (s *Sheet) expect(c *course.Course) {
 	}
 }
 
-// next looks for the day, and for how many are there by the order's own: who goes on a
-// day must be ready when she is caught. Orders before it that miss queens it could take
-// count as wanting them first.
+// next looks for the day, and for how many are there by the order's own.
 func (s *Sheet) next(i int, all []coming, v *book.View) (best Next, inTime int) {
-	o, wanted := s.Orders[i].Order, s.Orders[i].Short
-	for _, before := range s.Orders[:i] {
-		if before.Short > 0 && shares(before.Order, o) {
-			wanted += before.Short
-		}
-	}
-	sure := v.Numbers().Get(practice.NextSure)
-	for inTime = s.Orders[i].Short; inTime > 0; inTime-- {
-		if atLeast(wanted-s.Orders[i].Short+inTime, all, o, s.Orders[i].Catch) >= sure {
-			break
-		}
-	}
+	o, wanted, sure := s.Orders[i].Order, s.before(i)+s.Orders[i].Short, v.Numbers().Get(practice.NextSure)
+	inTime = s.inTime(i, all, sure)
 	for d := s.Orders[i].On; d <= s.Orders[i].On+nextAhead; d++ {
 		chance := atLeast(wanted, all, o, catchDay(v, Day{On: d}).Catch)
 		best.Most = max(best.Most, chance)
@@ -86,6 +74,29 @@ func (s *Sheet) next(i int, all []coming, v *book.View) (best Next, inTime int) 
 		}
 	}
 	return best, inTime
+}
+
+// inTime is how many of those that an order misses are ready by its day with a chance: who
+// goes on a day must be ready when she is caught.
+func (s *Sheet) inTime(i int, all []coming, sure float64) int {
+	o, before := s.Orders[i], s.before(i)
+	for n := o.Short; n > 0; n-- {
+		if atLeast(before+n, all, o.Order, o.Catch) >= sure {
+			return n
+		}
+	}
+	return 0
+}
+
+// before is how many queens the orders before one miss that it could take: they count as
+// wanting them first.
+func (s *Sheet) before(i int) (missing int) {
+	for _, o := range s.Orders[:i] {
+		if o.Short > 0 && shares(o.Order, s.Orders[i].Order) {
+			missing += o.Short
+		}
+	}
+	return missing
 }
 
 // shares tells whether two orders may want the same queen.

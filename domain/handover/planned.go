@@ -12,14 +12,13 @@ import (
 // graft can be in time, and whether it cannot be kept any more. A batch that serves
 // several orders gives them its queens in their order.
 func (s *Sheet) plan(v *book.View) {
-	takes := calendar.Day(v.Numbers().Days(practice.GraftToEmerge) + v.Numbers().Days(practice.LeastAgeAtHandOver))
 	batches := plannedBatches(v)
 	for i := range s.Orders {
 		o := &s.Orders[i]
 		if o.Short == 0 {
 			continue
 		}
-		o.GraftBy = o.On - takes
+		o.GraftBy = o.graftBy(v.Numbers())
 		for b := range batches {
 			if batches[b].grafted <= o.GraftBy && slices.Contains(batches[b].orders, o.Order.Order) {
 				n := min(o.Short-o.Coming-o.Planned, batches[b].queens)
@@ -28,6 +27,11 @@ func (s *Sheet) plan(v *book.View) {
 		}
 		o.Lost = o.Coming+o.Planned < o.Short && o.GraftBy <= v.Today()
 	}
+}
+
+// graftBy is the last day of a graft that can be in time for an order, by the calendar.
+func (s Served) graftBy(n practice.Numbers) calendar.Day {
+	return s.On - calendar.Day(n.Days(practice.GraftToEmerge)+n.Days(practice.LeastAgeAtHandOver))
 }
 
 // plannedBatch is a batch with the queens that it is meant to give to orders.

@@ -45,8 +45,9 @@ type Given struct {
 // many as can be found for it without taking one from an order before it; among
 // such dealings the one that gives everybody his own line, then caged queens first,
 // those longest in the cage, and of those in nucs such to the later orders as have room
-// so long. That is exact, not a rule of thumb. One whose descent is doubtful goes only
-// where any line will do.
+// so long. An order for which others are surely ready by its day waits for those, told
+// with [Served.Coming], where one after it would go short without. That is exact, not a
+// rule of thumb. One whose descent is doubtful goes only where any line will do.
 func New(c *course.Course) *Sheet {
 	s := Deal(c)
 	s.expect(c)
@@ -64,7 +65,7 @@ func Deal(c *course.Course) *Sheet {
 			s.Orders = append(s.Orders, Served{Order: o, Day: dayOf(v, o), rank: len(s.Orders)})
 		}
 	}
-	s.deal(kindsOf(stock(c)), v)
+	s.deal(kindsOf(stock(c)), c)
 	s.catch(c)
 	return s
 }
@@ -101,27 +102,26 @@ func kindsOf(all []Queen) (kinds []kind) {
 	return kinds
 }
 
-func (s *Sheet) deal(kinds []kind, v *book.View) {
-	want, have, cost := make([]int, len(s.Orders)), make([]int, len(kinds)), make([][]float64, len(s.Orders))
+func (s *Sheet) deal(kinds []kind, c *course.Course) {
+	v := c.View()
+	want, now := make([]int, len(s.Orders)), goods{make([]int, len(kinds)), make([][]float64, len(s.Orders))}
 	for i, k := range kinds {
-		have[i] = len(k.queens)
+		now.have[i] = len(k.queens)
 	}
 	for i, o := range s.Orders {
 		want[i] = o.Order.Open()
 		for _, k := range kinds {
-			cost[i] = append(cost[i], costOf(k.queens[0], o, v.Today(), v.Numbers()))
+			now.cost[i] = append(now.cost[i], costOf(k.queens[0], o, v.Today(), v.Numbers()))
 		}
 	}
-	m := matched(want, have, cost)
+	m := s.wait(want, now, c)
 	for i := range s.Orders {
 		o := &s.Orders[i]
-		o.Short = want[i]
 		for k, n := range m.deal[i] {
 			for _, q := range kinds[k].queens[:n] {
 				o.Queens = append(o.Queens, Given{Queen: q, Substitute: o.Order.Line != "" && q.Line != o.Order.Line})
 			}
 			kinds[k].queens = kinds[k].queens[n:]
-			o.Short -= n
 		}
 		slices.SortStableFunc(o.Queens, func(a, b Given) int { return cmp.Compare(order(a), order(b)) })
 	}
@@ -173,6 +173,8 @@ const (
 	aDayCaged    = 2
 	unmarked     = 1
 	aDayFull     = 0.01
+
+	aWhole = 1 << 14 // parts of one
 )
 
 // from is the day by which a queen must be ready: one in a nuc when she is caught.
@@ -205,7 +207,10 @@ func costOf(q Queen, s Served, today calendar.Day, n practice.Numbers) float64 {
 		cost += aDayFull * float64(max(0, s.Catch-q.full))
 	}
 	if q.Caged.IsZero() {
-		return cost + inNuc/float64(s.rank+1)
+		return exactly(cost + inNuc/float64(s.rank+1))
 	}
-	return cost - aDayCaged*float64(today.Sub(q.Caged))/float64(s.rank+1)
+	return exactly(cost - aDayCaged*float64(today.Sub(q.Caged))/float64(s.rank+1))
 }
+
+// exactly rounds a cost so that sums of costs are exact, and no order of adding matters.
+func exactly(cost float64) float64 { return math.Round(cost*aWhole) / aWhole }
