@@ -8,6 +8,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/review"
+	"lidmark/domain/rules"
 )
 
 // pair is two nucs side by side: A1 without a queen, B1 with a laying one.
@@ -55,6 +56,33 @@ func TestAUnionByHandLeavesTheNeighbourAlone(t *testing.T) {
 	with.With = a1
 	if r.Taking(map[book.NucID]review.Choice{a1: with}).Taken(a) {
 		t.Error("a union with itself is taken")
+	}
+}
+
+// TestNoUnionIsProposedThatTheRulesRefuse: bees without a queen may join a neighbour who
+// lays, a drone layer may not before she is taken out.
+func TestNoUnionIsProposedThatTheRulesRefuse(t *testing.T) {
+	p := pair(t)
+	unions := func(at string) (with []string) {
+		j := judged(p, at)
+		r := review.Of(j, review.InHand(j.Course()), review.Usual(j.Course().View()))
+		for _, w := range r.Nucs[place(t, r, "A1")].Ways {
+			if w.Kind != review.Unite {
+				continue
+			}
+			with = append(with, j.Course().View().Nuc(w.With).Name)
+			if v := j.Check(rules.Unite{Nuc: a1, With: w.With.Subject()}); !v.OK() {
+				t.Errorf("%s: united with %s, refused: %s", at, with, v.Refused[0].Why)
+			}
+		}
+		return with
+	}
+	if got := unions("2027-05-26 10:00"); len(got) != 1 || got[0] != "B1" {
+		t.Errorf("without a queen it is united with %v, want B1", got)
+	}
+	p.At("2027-06-20 09:00").Write(book.Looked{Nuc: booktest.Nuc("B1"), Eggs: book.SingleEggs, Queen: book.QueenSeen, Brood: book.Said(3)}, book.Looked{Nuc: a1, DroneBrood: true, Eggs: book.SingleEggs, Queen: book.QueenSeen})
+	if got := unions("2027-06-20 10:00"); len(got) != 0 {
+		t.Errorf("with a drone layer it is united with %v", got)
 	}
 }
 

@@ -35,8 +35,15 @@ func (k *nucCase) hopeless() bool {
 	return k.held.From != 0 && (k.holds.Calendar == book.NoQueen || k.holds.Calendar == book.DroneLayer)
 }
 
+// joins tells whether a nuc may be united with a neighbour that has a queen, or one to come.
 func (k *nucCase) joins(n *nucCase) bool {
-	return n.held.From != 0 && !rules.PlanStands(n.nuc, k.today, k.numbers) && n.nuc.Yard == k.nuc.Yard && n.nuc.RobbedAt.IsZero() && (n.awaited() || n.nuc.Holds.Condition.Queenright())
+	return n.held.From != 0 && !rules.PlanStands(n.nuc, k.today, k.numbers) && n.nuc.Yard == k.nuc.Yard && n.nuc.RobbedAt.IsZero() && (n.awaited() || n.nuc.Holds.Condition.Queenright()) && k.mayJoin(n)
+}
+
+// mayJoin tells whether the rules allow it, but for what bars it until a day and is told
+// there.
+func (k *nucCase) mayJoin(n *nucCase) bool {
+	return k.view.Yard(k.nuc.Yard).Standstill != nil || k.judged.Check(rules.Unite{Nuc: k.nuc.Nuc, With: n.nuc.Nuc.Subject()}).OK()
 }
 
 // uniteWith adds the bees to a neighbour's: they are kept as its own are.
