@@ -79,13 +79,12 @@ func (s *Sheet) next(i int, all []coming, v *book.View) (best Next, inTime int) 
 // inTime is how many of those that an order misses are ready by its day with a chance: who
 // goes on a day must be ready when she is caught.
 func (s *Sheet) inTime(i int, all []coming, sure float64) int {
-	o, before := s.Orders[i], s.before(i)
-	for n := o.Short; n > 0; n-- {
-		if atLeast(before+n, all, o.Order, o.Catch) >= sure {
-			return n
-		}
+	o := s.Orders[i]
+	if o.Short == 0 {
+		return 0
 	}
-	return 0
+	before := s.before(i)
+	return max(0, most(before+o.Short, all, o.Order, o.Catch, sure)-before)
 }
 
 // before is how many queens the orders before one miss that it could take: they count as
@@ -110,20 +109,39 @@ func shares(a, b *book.Order) bool {
 // atLeast is the chance that so many of the coming queens that will do for an order
 // are ready by a day: the sum over independent nucs, exactly.
 func atLeast(wanted int, all []coming, o *book.Order, d calendar.Day) float64 {
-	p := make([]float64, wanted+1) // of 0, 1 … and of wanted or more
+	return chances(wanted, all, o, d)[wanted]
+}
+
+// most is how many of them, of so many, are ready by a day with a chance.
+func most(wanted int, all []coming, o *book.Order, d calendar.Day, sure float64) int {
+	p, chance := chances(wanted, all, o, d), 0.0
+	for n := wanted; n > 0; n-- {
+		if chance += p[n]; chance >= sure {
+			return n
+		}
+	}
+	return 0
+}
+
+// chances are those that 0, 1 … and so many or more of them are ready by a day.
+func chances(wanted int, all []coming, o *book.Order, d calendar.Day) []float64 {
+	p := make([]float64, wanted+1)
 	p[0] = 1
 	for _, k := range all {
 		if !o.Takes(k.line) {
 			continue
 		}
 		q := k.by(d, o.Line != "")
+		if q == 0 {
+			continue
+		}
 		p[wanted] += p[wanted-1] * q
 		for n := wanted - 1; n > 0; n-- {
 			p[n] += (p[n-1] - p[n]) * q
 		}
 		p[0] *= 1 - q
 	}
-	return p[wanted]
+	return p
 }
 
 // waiting are those who are proven, in nucs and for nobody yet, and would do for an order

@@ -159,11 +159,7 @@ func (s *Sheet) surely(all []coming, sure float64) (by []soon) {
 	for _, line := range lines {
 		o, before := &book.Order{OrderTaken: book.OrderTaken{Line: line}}, 0
 		for _, d := range days {
-			n := before
-			for n < len(of[line]) && atLeast(n+1, of[line], o, d) >= sure {
-				n++
-			}
-			if n > before {
+			if n := most(len(of[line]), of[line], o, d, sure); n > before {
 				by, before = append(by, soon{line, d, n - before}), n
 			}
 		}
