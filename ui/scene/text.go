@@ -92,7 +92,7 @@ func Wrap(m Measurer, text string, size float64, weight Weight, width float64) [
 		return lines
 	}
 	const spare = 3 // words in the line above
-	if words == 1 && above >= spare && !strings.Contains(line, " ") {
+	if words == 1 && above >= spare && single(line) {
 		last := all[len(all)-2]
 		if both := last + " " + line; m.Width(both, size, weight) <= width {
 			line = both
@@ -122,6 +122,12 @@ func bound(m Measurer, words []string, size float64, weight Weight, width float6
 		joined = append(joined, word)
 	}
 	return joined
+}
+
+// single tells whether a text is one word to the eye, as a share is: "1 %".
+func single(text string) bool {
+	_, behind, two := strings.Cut(text, " ")
+	return !two || strings.HasPrefix(behind, "%")
 }
 
 func isFigure(word string) bool { return strings.Trim(word, "0123456789.") == "" }

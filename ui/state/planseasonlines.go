@@ -86,13 +86,15 @@ func (p *seasonLines) said(l SeasonLine, weight scene.Weight, width float64) {
 }
 
 // SeasonLines are the lines of the page: the dates for what is owed, then what batches
-// want at once with the ways out.
+// want at once with the ways out, and last that nothing is owed.
 func (s State) SeasonLines(width float64) []SeasonLine {
 	p, sheet := seasonLines{width: width}, s.SeasonSheet()
 	if sheet == nil {
 		return nil
 	}
-	p.owed(s, sheet.Promises)
+	if len(sheet.Promises) > 0 {
+		p.owed(s, sheet.Promises)
+	}
 	if d := s.SeasonDates(); d != nil && d.Known {
 		p.dates(s, d)
 	}
@@ -100,6 +102,9 @@ func (s State) SeasonLines(width float64) []SeasonLine {
 	p.title(s.clashesSaid(len(all), len(sheet.Clashes)))
 	for i, c := range all {
 		p.clash(i, c, i == s.ChosenClash())
+	}
+	if len(sheet.Promises) == 0 { // clashes have their ways out in sight before what needs nothing
+		p.owed(s, nil)
 	}
 	return p.all
 }
@@ -170,7 +175,6 @@ func (p *seasonLines) owed(s State, all []season.Promise) {
 	words := s.datesSaid()
 	switch {
 	case len(all) == 0:
-		p.y = 8
 		none := "No order needs a graft: what is ready, to be expected or planned is enough"
 		if len(s.OpenOrders()) == 0 {
 			none = "No order is open: write one down in Orders, Alt+S"

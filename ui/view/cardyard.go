@@ -97,7 +97,7 @@ func (c *cardDraw) pastDue(nucs []*state.Nuc) {
 		c.text(c.x, c.y, word, ink(14))
 		c.rect(scene.Area{X: c.x + 116, Y: c.y - 11, W: float64(days[i]) / float64(most) * (c.w - 170), H: 12}, role)
 		c.right(c.x+c.w, c.y, thousands(days[i]), ink(14).semi())
-		c.y += 24
+		c.y += 22
 	}
 }
 

@@ -23,6 +23,15 @@ type hourPlot struct {
 func (g hourPlot) x(hour float64) float64 { return g.X + g.W*hour/g.hours }
 func (g hourPlot) y(n float64) float64    { return g.Bottom() - g.H*n/g.cells }
 
+// ticks are the numbers of cells that have lines, all of them and from none on.
+func (g hourPlot) ticks() []float64 {
+	step, all := max(1, int(g.cells/4)), []float64{g.cells}
+	for n := 0.0; g.y(n)-g.y(g.cells) > 16; n += float64(step) {
+		all = append(all, n)
+	}
+	return all
+}
+
 // curves draws what is left of the cells by the hour, a curve a way, with the
 // words why it comes so soon beside them.
 func (d lateDraw) curves(a scene.Area) {
@@ -89,10 +98,22 @@ func (d lateDraw) nightWord(g hourPlot, box scene.Area) {
 			clear = clear && (at < x-near || at > x+w+near)
 		}
 		if clear {
-			d.text(x, g.Bottom()-10, word, ink2(12))
+			d.text(x, d.nightLine(g), word, ink2(12))
 			return
 		}
 	}
+}
+
+// nightLine is the lowest baseline on which a word stands between two lines of the cells.
+func (d lateDraw) nightLine(g hourPlot) float64 {
+	const foot, over, below, step = 10.0, 11.0, 4.0, 1.0
+	ticks := g.ticks()
+	for y := g.Bottom() - foot; y-over > g.Y; y -= step {
+		if !slices.ContainsFunc(ticks, func(n float64) bool { return g.y(n) > y-over && g.y(n) < y+below }) {
+			return y
+		}
+	}
+	return g.Bottom() - foot
 }
 
 // r is the reading of the book.
@@ -101,12 +122,7 @@ func (d lateDraw) r() *state.Reading { return d.s.Reading() }
 // grid draws the axes: cells upwards, from none to all there are; the hours of
 // the day along.
 func (d lateDraw) grid(g hourPlot) {
-	step := max(1, int(g.cells/4))
-	ticks := []float64{g.cells}
-	for n := 0.0; g.y(n)-g.y(g.cells) > 16; n += float64(step) {
-		ticks = append(ticks, n)
-	}
-	for _, n := range ticks {
+	for _, n := range g.ticks() {
 		d.rule(g.X, g.y(n), g.Right(), g.y(n), scene.Hair)
 		d.right(g.X-8, g.y(n)+4.5, fmt.Sprint(n), ink2(12))
 	}

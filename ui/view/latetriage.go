@@ -84,6 +84,7 @@ func (d lateDraw) triageSteps(y float64) float64 {
 		y += 24
 	}
 	for i, step := range bee.Triage() {
+		begins := y
 		d.text(x, y+20, fmt.Sprint(i+1), ink(20))
 		wide := w - 28
 		if triageIcons[i] != scene.NoIcon {
@@ -92,6 +93,7 @@ func (d lateDraw) triageSteps(y float64) float64 {
 		}
 		top := d.wrap(x+28, y+14, sentence(step.Seen), ink(14).semi(), wide, 3)
 		y = d.wrap(x+28, top, step.Means+": "+step.Do, ink2(13), wide, 5) - 4
+		d.whole(scene.Area{X: x, Y: begins, W: w, H: y - begins})
 		d.rule(x, y, x+w, y, scene.Hair)
 		y += 4
 	}

@@ -40,6 +40,9 @@ func (d *planDraw) ladder() {
 		}
 	})
 	for i, r := range ladders[d.most()] {
+		if d.rungCut(i) {
+			continue
+		}
 		d.rungWords(r, d.span(ladders, i), d.rungY(i))
 	}
 	d.besideLadder()
@@ -82,9 +85,20 @@ func (d *planDraw) rungY(i int) float64 {
 	return d.Ladder.Y + d.Head + state.LadderEdge + (float64(i)+0.5)*d.Rung
 }
 
+// rungCut tells whether an edge of what scrolls would cut a step: then neither its bar nor
+// its words stand there.
+func (d *planDraw) rungCut(i int) bool {
+	const reach = 10.0 // of a bar's hard end, and of words, from their middle
+	top, foot := d.rungY(i)-reach, d.rungY(i)+reach
+	return top < d.Body.Y && foot > d.Body.Y || top < d.Body.Bottom() && foot > d.Body.Bottom()
+}
+
 // rungs draws the steps of one graft.
 func (d *planDraw) rungs(graft int, all []state.PlanRung) {
 	for i, r := range all {
+		if d.rungCut(i) {
+			continue
+		}
 		bar := d.rungBar(r, d.rungY(i))
 		if i > 0 && r.Step != plan.DroneComb {
 			d.stair(bar, d.rungBar(all[i-1], d.rungY(i-1)))

@@ -26,7 +26,6 @@ type strip struct {
 	most    float64    // minutes that fill the row of work
 	told    bool       // somebody said when people are free
 	flagAt  scene.Area // where the flag stands
-	font    float64
 }
 
 // ribbon draws the days: flying hours, work against time, deadlines.
@@ -52,7 +51,7 @@ func (p *sheet) ribbon() {
 // place sets the rows of the ribbon; in a narrow window there are two.
 func (g *strip) place() {
 	body := g.H - 36
-	g.names, g.font = g.Y+30, 12
+	g.names = g.Y + daysLine
 	g.fly, g.flyHigh = math.Floor(g.Y+36+body*0.36), body*0.34
 	g.work, g.high = math.Floor(g.Y+36+body*0.76), body*0.30
 	if g.l.Narrow {
@@ -111,13 +110,7 @@ func (g *strip) day(d calendar.Day) {
 		g.rule(x, g.Y+20, x, g.Bottom(), scene.Hair)
 	}
 	if g.numbered(d) {
-		f := ink(g.font)
-		if d.Weekday() == g.s.Week.Day() {
-			f = f.medium()
-		} else if w := d.Weekday(); w == time.Saturday || w == time.Sunday {
-			f = f.as(scene.Ink2)
-		}
-		g.centre(g.At(d), g.names, strconv.Itoa(number), f)
+		g.centre(g.At(d), g.names, strconv.Itoa(number), g.numberFont(d))
 	}
 	if !g.empty() {
 		g.flying(d)
@@ -151,17 +144,6 @@ func (p *sheet) monthPlace(d calendar.Day) scene.Area {
 		return scene.Area{}
 	}
 	return a
-}
-
-// numbered tells whether a day shows its number: in slender columns only the
-// first, third and fifth of a week.
-func (g *strip) numbered(d calendar.Day) bool {
-	if g.Column >= 18 || d == g.today {
-		return true
-	}
-	inWeek := 7 - state.NextWeek(d, g.s.Week.Day()).Sub(d)
-	away := d.Sub(g.today)
-	return (inWeek == 0 || inWeek == 2 || inWeek == 4) && away != 1 && away != -1
 }
 
 // flying draws the hours fit for mating flights: seen solid, forecast lighter,

@@ -103,7 +103,8 @@ func (p *sheet) handle() {
 		p.nowLine(r.Y+1, bottom)
 	}
 	if flag.outside == 0 {
-		frame := scene.Area{X: r.Left(d), Y: r.Y + 1, W: r.Column, H: bottom - r.Y - 1}
+		left, right := p.frameSides()
+		frame := scene.Area{X: left, Y: r.Y + 1, W: right - left, H: bottom - r.Y - 1}
 		p.add(scene.Rect{Area: frame, Radius: 3, Stroke: stroke(role, 2)})
 	}
 	p.add(scene.Rect{Area: flag.area, Radius: 3, Fill: role, Tag: scene.Tag{
@@ -118,7 +119,7 @@ func (p *sheet) nowLine(top, bottom float64) {
 	if x < p.l.Ribbon.X || x > p.l.Ribbon.Right() {
 		return
 	}
-	p.add(scene.Line{From: at(x, top), To: at(x, bottom), Stroke: scene.Stroke{Role: scene.Ink, Width: 1.4, Dash: [2]float64{2, 3}}})
+	p.dotted(x, top, bottom)
 	if word := p.nowWord(); !word.Empty() {
 		p.text(word.X, top+14, "now", nowFont)
 	}

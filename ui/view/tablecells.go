@@ -1,7 +1,6 @@
 package view
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
@@ -180,8 +179,9 @@ func (t *tableDraw) need(n *state.Nuc, a scene.Area) {
 		return
 	}
 	t.corner(at(a.X, a.Y+a.H/2-6), 11)
-	all := strings.Join(whys(n), "; ")
-	said := t.whole(all, ink(13), a.W-16)
+	why := reasons(n)
+	all := strings.Join(why, "; ")
+	said := t.whole(t.firstFitting(a.W-16, all, fewerWords.Replace(all)), ink(13), a.W-16)
 	t.fit(a.X+16, a.Y+a.H/2+5, said, ink(13), a.Right())
 	if said != all {
 		t.hit(a, n.Tag().Ref, n.Name+": "+all)
@@ -204,26 +204,3 @@ func (t *tableDraw) whole(text string, f font, room float64) string {
 	}
 	return said
 }
-
-// whys are what is the matter with a nuc that needs the keeper, each in few words.
-func whys(n *state.Nuc) (all []string) {
-	for _, f := range n.Findings {
-		if f.NeedsYou() {
-			all = append(all, shortWhat(f))
-		}
-	}
-	return all
-}
-
-// shortWhat is what is the matter without its day and figures.
-func shortWhat(f rules.Finding) string {
-	what := f.What
-	if head, _, ok := strings.Cut(what, ":"); ok && head != "robbers" {
-		what = head
-	}
-	return withoutDay.ReplaceAllString(what, "")
-}
-
-// withoutDay is a day in a text, with what leads to it: " since Mon 3 May",
-// "26 Apr ".
-var withoutDay = regexp.MustCompile(`( (seen|since|on))?,? (Mon|Tue|Wed|Thu|Fri|Sat|Sun) \d{1,2} [A-Z][a-z]{2}|^\d{1,2} [A-Z][a-z]{2} `)
