@@ -27,12 +27,16 @@ func (g *lidBrush) lettered() {
 	}
 	switch g.Condition {
 	case scene.Empty:
-		g.circle(scene.Point{Y: y}, max(1.2, g.Size*0.05), g.Condition.Line(), scene.Stroke{})
+		g.circle(g.away.Add(scene.Point{Y: y}), max(1.2, g.Size*0.05), g.Condition.Line(), scene.Stroke{})
 	case scene.NoQueen:
 		if g.Caught {
 			y -= g.half * 0.10
 		}
-		g.path.round(g.deviceArea(scene.Area{X: -size * 0.28, Y: y - size*0.075, W: size * 0.56, H: size * 0.15}), 0, false)
+		x := g.away.X
+		if g.NeedsYou && g.Size < roomy { // the corner is on its left
+			x = max(x, g.Size*0.06)
+		}
+		g.path.round(g.deviceArea(scene.Area{X: x - size*0.28, Y: y + g.away.Y - size*0.075, W: size * 0.56, H: size * 0.15}), 0, false)
 		g.fill(colour)
 	default:
 		g.word(sign, y, size, scene.Bold, colour)
@@ -49,6 +53,8 @@ func letterSize(size float64, named bool) float64 {
 		return size * 0.34
 	case named:
 		return size * 0.30
+	case size < 15:
+		return size * 0.56
 	case size < 20:
 		return size * 0.62
 	case size < 34:
@@ -75,20 +81,20 @@ func (g *lidBrush) named(colour color.RGBA) {
 
 // plate paints a piece of paper about the lid's middle line at height y.
 func (g *lidBrush) plate(y, w, h, radius float64) {
-	g.path.round(g.deviceArea(scene.Area{X: -w / 2, Y: y - h/2, W: w, H: h}), radius*g.scale, false)
+	g.path.round(g.deviceArea(scene.Area{X: g.away.X - w/2, Y: g.away.Y + y - h/2, W: w, H: h}), radius*g.scale, false)
 	g.fill(g.theme.Colour(scene.Paper))
 }
 
 // word paints text in the lid's middle line with the middle of its capitals at
 // height y, to a fraction of a pixel, as sprites are painted once. On a small lid
-// it gives way to the corner.
+// it gives way to corner and notch.
 func (g *lidBrush) word(text string, y, size float64, weight scene.Weight, c color.RGBA) {
 	f := g.painter.faces[weight]
 	aside := 0.0
 	if g.NeedsYou && small(g.Lid) {
 		aside = min(1, g.Size*0.06)
 	}
-	at := g.device(scene.Point{X: aside - f.width(text)*size/2, Y: aside + y + size*0.352})
+	at := g.device(scene.Point{X: g.away.X + aside - f.width(text)*size/2, Y: g.away.Y + aside + y + size*0.352})
 	em, last := size*g.scale, rune(0)
 	for _, r := range text {
 		at.X += f.kern(last, r) * em
@@ -107,17 +113,19 @@ var codes = [...][][2]scene.Point{
 	scene.ActSoon: {{{X: -0.65, Y: 0.65}, {X: 0.65, Y: -0.65}}, {{X: -0.65, Y: -0.65}, {X: 0.65, Y: 0.65}}},
 }
 
-// strokes paints the keeper's strokes at the lower left, cased with paper.
+// strokes paints the keeper's strokes at the lower left, cased with paper: outside a
+// small lid, or they would cover the letter.
 func (g *lidBrush) strokes() {
-	const lidLeastStroked = 16
 	brush := g.Brush
 	if brush == scene.None {
 		brush = scene.Ink
 	}
 	width, casing, long := max(2, g.Size*0.055), max(2.4, g.Size*0.07), g.Size*0.2
 	at := g.at(-0.36, 0.36)
-	if g.Size < lidLeastStroked { // or they would cover the letter
-		width, casing, long, at = 1.5, 1.5, g.Size*0.16, g.at(-0.44, 0.44)
+	if g.Size < roomy {
+		width, casing, long = min(width, g.Size*0.11), 1.5, max(g.Size*0.17, 2.6)
+		far := (g.edgeAt(225) + 0.72*long) / math.Sqrt2
+		at = scene.Point{X: -far, Y: far}
 	}
 	for _, s := range [2]scene.Stroke{solid(scene.Paper, width+casing), solid(brush, width)} {
 		s.Round = true

@@ -15,10 +15,11 @@ type body struct {
 	inward   scene.Point   // the way from the entrance to the centre, of length 1
 	diagonal bool          // the entrance sits on a corner of an unturned lid
 	notch    float64       // width of the notch
+	away     scene.Point   // how far the letter gives way to the notch of a small lid
 }
 
 // newBody returns the outline of l. What depends on size has a border at 20 dp,
-// below which everything is plainer, and at 15 dp.
+// below which everything is plainer, and at 15 and 24 dp.
 func newBody(l *scene.Lid) body {
 	s := l.Size
 	b := body{half: s/2 - inset(l)*s}
@@ -27,22 +28,26 @@ func newBody(l *scene.Lid) body {
 		corner = 0.36
 	}
 	b.square = square(b.half, b.half*corner, l.Turn, l.Condition.Trouble())
-	width, depth := 0.36, 0.24
-	switch {
+	width, depth, away := 0.30, 0.26, 0.0
+	switch { // of a small lid the notch is shallow: it would run into the letter
+	case s < 15:
+		width, depth, away = 0.38, 0.30, 0.065
 	case small(l):
-		if s < 15 {
-			depth = 0.42
-		}
-	default:
-		width, depth = 0.30, 0.26
+		width, depth, away = 0.36, 0.24, 0.04
+	case s < roomy:
+		depth, away = 0.22, 0.04
 	}
 	b.notch = b.half * 2 * width
 	sin, cos := math.Sincos(l.Entrance * math.Pi / 180)
 	b.inward = scene.Point{X: -sin, Y: cos}
+	b.away = b.inward.Mul(away * s)
 	b.diagonal = l.Turn == 0 && math.Abs(sin) > 0.38 && math.Abs(cos) > 0.38
 	b.notched = b.cut(l.Entrance, depth*b.half)
 	return b
 }
+
+// roomy is the size in dp below which letter and strokes keep off notch and body.
+const roomy = 24.0
 
 // small reports whether the lid is so small that it has neither rim nor hatch.
 func small(l *scene.Lid) bool { return l.Size < 20 }
@@ -56,6 +61,12 @@ func inset(l *scene.Lid) float64 {
 		return 0.10
 	}
 	return 0.13
+}
+
+// edgeAt returns how far from the centre the square's edge is at a bearing, in degrees.
+func (b *body) edgeAt(bearing float64) float64 {
+	p := walk(b.square, bearing)[0]
+	return math.Hypot(p.X, p.Y)
 }
 
 // cut returns the square without the notch: the line from one side of the

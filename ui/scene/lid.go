@@ -1,6 +1,7 @@
 package scene
 
-// LidStroked is the size of a lid from which the keeper's strokes are drawn on it.
+// LidStroked is the size of a lid, dp, from which the keeper's strokes are drawn on it,
+// wherever it lies.
 const LidStroked = 14.0
 
 // Lid is the drawing of a nuc: letter and fill tell its condition, the rim how
@@ -28,7 +29,7 @@ type Lid struct {
 	Wash     Role // its fill in the place of the condition's, for layers of a map
 
 	Name  string // inside from 64 dp, else under the lid
-	Paint Paint  // the keeper's strokes, lower left (from 24 dp)
+	Paint Paint  // the keeper's strokes, lower left (from LidStroked)
 	Brush Role   // their colour; None stands for Ink
 	Front Front  // the mark on the nuc's front, upper right (from 20 dp)
 
