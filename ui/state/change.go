@@ -78,6 +78,8 @@ func (s State) leave() State {
 		s.Keys = false
 	case s.Menu != NoMenu:
 		s.Menu = NoMenu
+	case s.SignsTold():
+		s.Told = false
 	case s.Sheet:
 		s.Sheet = false
 	case s.Drawing.What != 0:
@@ -109,7 +111,7 @@ func (s State) turned(by int) State {
 
 // inTurn is the window with a part having the turn.
 func (s State) inTurn(p Part) State {
-	s.Part = p
+	s.Part, s.Told = p, false
 	if s.Room == Yard && s.Pane == Map && p == MainPart {
 		s.Pane = Split // the map has the turn no longer
 	}

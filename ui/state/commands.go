@@ -98,6 +98,7 @@ func (s State) entered(r Room) State {
 		s = s.formLeft()
 	}
 	s.Room, s.Part, s.Menu, s.Keys, s.Fill, s.Asked = r, MainPart, NoMenu, false, NoFill, nil
+	s.Told = false
 	s.Focus, s.Typing = scene.Ref{}, false
 	return s
 }
@@ -124,10 +125,10 @@ func menu(m Menu) func(State) (State, []Effect) {
 // divide gives the room Yard one form, or map and lids if it has it.
 func divide(p Pane) func(State) (State, []Effect) {
 	return pure(func(s State) State {
-		if s.Room == Yard && s.Pane == p {
+		if s.Room == Yard && s.Pane == p && s.Part == MainPart {
 			p = Split
 		}
-		s.Room, s.Pane, s.Part = Yard, p, MainPart
+		s.Room, s.Pane, s.Part, s.Told = Yard, p, MainPart, false
 		return s
 	})
 }

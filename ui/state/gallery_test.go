@@ -81,6 +81,7 @@ func situations(t *testing.T) (all []situation) {
 	add("Review", reviewer(t))
 	add("Review, a nuc decided for", decidedFirst(reviewer(t)))
 	add("Review, yesterday", reviewer(t).press(",").settled().press("Down"))
+	add("Review, tomorrow", reviewer(t).press(".").settled().press("Down"))
 	add("Review, changed and not reckoned yet", reviewer(t).run("one by one").run("review amounts").press("Right"))
 	add("Review, a form", reviewer(t).run("one by one").run("note"))
 	add("Review of an empty nuc", nothingToReview(t))

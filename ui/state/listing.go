@@ -195,5 +195,30 @@ var headsCommands = []Command{
 	{Name: "heads condition", Does: "by condition", Why: noLids, Do: standUnder(ConditionHeads)},
 	{Name: "fold", Does: "fold or unfold the chosen one's head", Keys: "Alt+F", Why: noChosenHead, Do: pure(State.foldChosen)},
 	{Name: "fold all", Does: "fold or unfold all heads", Keys: "Alt+Shift+F", Why: noHeads, Do: pure(State.foldAll)},
-	{Name: "signs", Does: "all signs of a low legend, or one line", Why: noSigns, Do: pure(func(s State) State { s.Signs = !s.Signs; return s })},
+	{Name: "signs", Does: "all signs and what they mean", Why: noSigns, Do: pure(State.signsTurned)},
+}
+
+// signsTurned is the window with all signs told, or not any more: on a small map in a list
+// over it, which has nothing to do with the legend of the lids.
+func (s State) signsTurned() State {
+	if s.Layout().MapTurns() {
+		s.Told, s.Menu = !s.Told, NoMenu
+	} else {
+		s.Signs = !s.Signs
+	}
+	return s
+}
+
+// SignsTold tells whether the list of all signs lies over a small map.
+func (s State) SignsTold() bool { return s.Told && s.Room == Yard && s.Layout().MapTurns() }
+
+// SignsRef is what stands for the list of all signs over a small map.
+var SignsRef = scene.Ref{Kind: "note", ID: "signs"}
+
+// signsLeft is the window without the list of all signs, unless r is of it.
+func (s State) signsLeft(r scene.Ref) State {
+	if r != SignsRef && r != CommandOf("signs") {
+		s.Told = false
+	}
+	return s
 }

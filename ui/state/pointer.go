@@ -30,6 +30,7 @@ func (s State) moved(m Moved) State {
 
 func (s State) pressed(m Pressed) State {
 	s.Hover.Reason = "" // it covers what was pressed: said again once the pointer moves
+	s = s.signsLeft(m.Tag.Ref)
 	if s.Book == nil || s.Keys || s.Menu != NoMenu {
 		s.Drag = Drag{Kind: Held, From: m.At, To: m.At, Tag: m.Tag}
 		return s

@@ -181,10 +181,15 @@ func noPen(s State) string {
 
 // Shut says why nothing can be written on the day looked at; "" when it can.
 func (s State) Shut() string {
-	switch {
-	case s.AsThen():
+	if s.AsThen() {
 		return "the day is shown as it was known then; Alt+J shows what is known now"
-	case s.Ahead():
+	}
+	return s.notCome()
+}
+
+// notCome says why nothing can be done on a day that is ahead; "" on another.
+func (s State) notCome() string {
+	if s.Ahead() {
 		return "that day has not come: go back to now with Home"
 	}
 	return ""

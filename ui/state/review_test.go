@@ -384,3 +384,43 @@ func nothingToReview(t testing.TB) *window {
 	w := &window{t: t, State: state.State{Now: now, Width: 1440, Height: 900}}
 	return w.send(state.Opened{Book: &state.Book{Season: book.NewSeason(time.LoadLocation, p.Entries), Name: "new"}}).run("review").settled()
 }
+
+// TestNothingIsDecidedOnADayAhead: on a day that has not come no command and no key of
+// Review decides, begins to decide or changes what is in hand; back at now the list is as
+// it was.
+func TestNothingIsDecidedOnADayAhead(t *testing.T) {
+	const reason = "that day has not come"
+	for _, days := range []int{9, 21} {
+		w := reviewer(t)
+		before := w.undecided()
+		w.run("review amounts").settled()
+		at := w.Focus
+		for range days {
+			w.run("day on").settled()
+		}
+		if !w.Ahead() || w.undecided() == 0 {
+			t.Fatalf("%d days on nothing needs a decision", days)
+		}
+		w.State.Focus = at
+		for _, does := range []func(){
+			func() { w.press("Right") }, func() { w.press("7") }, func() { w.digits("7") },
+			func() { w.run("accept all") }, func() { w.press("Enter", state.Ctrl) },
+			func() { w.run("one by one") }, func() { w.run("review amounts") },
+			func() { w.State.Focus = scene.Ref{}; w.press("Down").press("Enter") }, func() { w.run("accept") },
+		} {
+			side := w.Reviewing.Side
+			does()
+			if w.settled(); len(w.Reviewing.Amounts) > 0 || w.decided() > 0 || w.Reviewing.Side != side {
+				t.Fatalf("%d days on %d are decided, in hand is %v, the side %d: %q", days, w.decided(), w.Reviewing.Amounts, w.Reviewing.Side, w.Note.Text)
+			}
+		}
+		for _, name := range []string{"accept", "accept all", "one by one", "review amounts"} {
+			if c, _ := state.CommandNamed(name); !strings.Contains(c.Reason(w.State), reason) {
+				t.Errorf("%d days on %q is refused with %q", days, name, c.Reason(w.State))
+			}
+		}
+		if w.run("now").settled(); w.undecided() != before {
+			t.Errorf("back at now %d are undecided, and were %d", w.undecided(), before)
+		}
+	}
+}

@@ -17,7 +17,7 @@ var reviewCommands = []Command{
 	{Name: "accept all", Does: "accept all", Keys: "Ctrl+Enter", Word: "Accept all", Why: noAcceptAll, Do: acceptAll},
 	{Name: "one by one", Does: "Review: one by one, the worst first", Word: "One by one", Why: noneToDecide, Do: pure(State.oneByOne)},
 	{Name: "review why", Does: "why, and the other ways", Word: "Why", Why: noReviewNuc, Do: side(WhySide)},
-	{Name: "review amounts", Does: "change what is in hand", Word: "Change by hand", Why: noReview, Do: pure(State.toAmounts)},
+	{Name: "review amounts", Does: "change what is in hand", Word: "Change by hand", Why: noAmounts, Do: pure(State.toAmounts)},
 	{Name: "review hand", Does: "what is in hand, and its best use", Word: "Best use", Why: noReview, Do: side(HandSide)},
 	{Name: "as in book", Does: "in hand as the book has it", Word: "As in the book", Why: notChanged, Do: pure(State.asInBook)},
 	{Name: "take back", Does: "take the decision back", Word: "Take it back", Why: notDecided, Do: takeBack},
@@ -65,7 +65,16 @@ func noneToDecide(s State) string {
 	if len(s.reviewOpen(1)) == 0 {
 		return "nothing needs a decision"
 	}
-	return ""
+	return s.notCome()
+}
+
+// noAmounts says why what is in hand cannot be changed: nobody knows yet what will be on
+// a day ahead.
+func noAmounts(s State) string {
+	if why := noReview(s); why != "" {
+		return why
+	}
+	return s.notCome()
 }
 
 func noReviewNuc(s State) string {
@@ -98,14 +107,16 @@ func notDecided(s State) string {
 	return noDecisions(s)
 }
 
-// noDecisions says why no decision can be written: what is ahead can be planned,
-// what has gone cannot.
+// noDecisions says why no decision can be written: it is written of the day looked at,
+// which can neither have gone nor be ahead.
 func noDecisions(s State) string {
 	switch {
 	case s.Book.ReadOnly != "":
 		return s.Book.ReadOnly
 	case s.Form != nil:
 		return "leave the form first with Esc"
+	case s.Ahead():
+		return s.notCome()
 	case s.Looked() < s.Today():
 		return "that day has gone: go back to now with Home"
 	case s.Unsaved():

@@ -115,6 +115,10 @@ const mostAmount = 9999
 
 // amountSet is the window with an amount set.
 func (s State) amountSet(name string, v int) State {
+	if why := noAmounts(s); why != "" {
+		s.Note = Note{Text: why, Bad: true}
+		return s
+	}
 	next := maps.Clone(s.Reviewing.Amounts)
 	if next == nil {
 		next = map[string]int{}
@@ -130,6 +134,10 @@ func (s State) amountSet(name string, v int) State {
 // tomorrow, nor beyond the season.
 func (s State) wantedBy(days int) State {
 	const ahead = 120
+	if why := noAmounts(s); why != "" {
+		s.Note = Note{Text: why, Bad: true}
+		return s
+	}
 	sheet, _ := s.ReviewSheet()
 	by := s.Reviewing.By
 	if by.IsZero() {

@@ -24,6 +24,7 @@ type State struct {
 	Sort    Sort
 	Heads   Heads // under which heads the nucs of Yard stand
 	Signs   bool  // the legend says all signs where it has one line
+	Told    bool  // a small map tells all its signs in a list over its foot
 	Menu    Menu  // the list that is open
 	MenuRow int   // which of its rows is marked
 	Keys    bool  // the sheet of keys is open

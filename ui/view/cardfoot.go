@@ -95,12 +95,16 @@ func (c *cardDraw) drawButtons() {
 		}
 		y += footRow
 	}
-	if c.foot.kept > len(c.foot.rows) && c.foot.saysWhy() {
+	if c.foot.refused == nil && c.foot.kept > len(c.foot.rows) && c.foot.saysWhy() {
 		c.wrap(c.x, y+13, sentence(c.foot.shut), ink2(13), c.w, 2)
 	}
 	if b := c.foot.refused; b != nil {
 		x := c.button(c.x, y, b.word, b.command, false) + 10
 		command, _ := state.CommandNamed(b.command)
-		c.wrap(x, y+13, command.Reason(c.s), ink2(13), c.x+c.w-x, 2)
+		why := command.Reason(c.s)
+		if len(scene.Wrap(c.measure, c.say(why), 13, scene.Regular, c.x+c.w-x)) > 2 {
+			why = clause(why)
+		}
+		c.wrap(x, y+13, sentence(why), ink2(13), c.x+c.w-x, 2)
 	}
 }

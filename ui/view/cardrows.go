@@ -79,11 +79,8 @@ func (c *cardDraw) inRows() {
 		most = 2
 	}
 	f, x := &c.foot, 0.0
-	if f.saysWhy() && f.kept == most { // no room to say why beside buttons that cannot be used
-		f.can = slices.DeleteFunc(f.can, func(b button) bool {
-			command, _ := state.CommandNamed(b.command)
-			return command.Reason(c.s) != ""
-		})
+	if f.saysWhy() && f.kept == most {
+		c.oneRefused()
 	}
 	shown := 0
 	for _, b := range f.can {
@@ -109,6 +106,20 @@ func (c *cardDraw) inRows() {
 		*last = (*last)[:len(*last)-1]
 	}
 	*last = append(*last, more)
+}
+
+// oneRefused leaves of the buttons that cannot be used, where there is one row, the
+// likeliest with the reason beside it, unless others can be used: then those.
+func (c *cardDraw) oneRefused() {
+	refused := func(b button) bool {
+		command, _ := state.CommandNamed(b.command)
+		return command.Reason(c.s) != ""
+	}
+	i := slices.IndexFunc(c.foot.can, func(b button) bool { return b.command == c.s.Main() })
+	if all := c.foot.can; !slices.ContainsFunc(all, func(b button) bool { return !refused(b) }) && len(all) > 0 {
+		c.foot.refused = &all[max(0, i)]
+	}
+	c.foot.can = slices.DeleteFunc(slices.Clone(c.foot.can), refused)
 }
 
 func (c *cardDraw) buttonWidth(b button) float64 { return c.width(b.word, ink(14).medium()) + 28 }

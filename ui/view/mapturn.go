@@ -46,9 +46,13 @@ func (p *sheet) fitWhole(x, y float64, text string, f font, to float64) {
 }
 
 // mapRow is the one row below a map that has its turn: the signs on the map, or while
-// something on it is pointed at what there is to know of that.
+// something on it is pointed at what there is to know of that. The list of all signs stays
+// over the map meanwhile.
 func (g *ground) mapRow(a scene.Area) {
 	g.rule(a.X, a.Y, a.Right(), a.Y, scene.Hair)
+	if g.s.SignsTold() {
+		g.allSigns(scene.Area{X: a.X + state.Edge, Y: a.Y, W: a.W - 2*state.Edge, H: a.H})
+	}
 	if g.s.Hover.Reason == "" || g.s.Hover.Ref.Kind == state.CommandRef {
 		if !g.hintLine(a.X+state.Edge, a.Y+21, a.Right()-14) {
 			g.rowLegend(scene.Area{X: a.X + state.Edge, Y: a.Y, W: a.W - 2*state.Edge, H: a.H})
@@ -60,9 +64,6 @@ func (g *ground) mapRow(a scene.Area) {
 
 // rowLegend explains the map on one line, with the way to all signs where that is more.
 func (g *ground) rowLegend(a scene.Area) {
-	if g.s.Signs {
-		g.allSigns(a)
-	}
 	if g.s.Layer == state.ByCondition {
 		g.foldedLegend(a, g.yard.YardDescribed.Yard)
 		return
@@ -95,21 +96,34 @@ func (g *ground) signWidth(s mapSign) float64 {
 
 // allSigns lists all signs on the map over its foot, above the row a: nothing else moves.
 func (g *ground) allSigns(a scene.Area) {
-	const pad, gap = 8.0, 14.0
+	const pad, gap, shut = 8.0, 14.0, 26.0
 	signs := g.mapSigns()
 	wide := 0.0
 	for _, s := range signs {
 		wide = max(wide, g.signWidth(s)+gap)
 	}
-	columns := max(1, int((a.W-2*pad+gap)/wide))
+	columns := max(1, int((a.W-2*pad+gap-shut)/wide))
 	rows := (len(signs) + columns - 1) / columns
 	h := min(float64(rows)*state.LegendRow+2*pad, g.frame.H)
 	list := scene.Area{X: a.X, Y: a.Y - h, W: a.W, H: h}
-	g.add(scene.Rect{Area: list, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1), Tag: scene.Tag{Ref: state.CommandOf("signs")}})
+	g.add(scene.Rect{Area: list, Radius: 4, Fill: scene.Panel, Stroke: stroke(scene.Ink2, 1), Tag: scene.Tag{Ref: state.SignsRef}})
+	g.closeSign(at(list.Right()-pad-7, list.Y+pad+7))
 	for i, s := range signs {
 		o := at(list.X+pad+float64(i/rows)*wide, list.Y+pad+(float64(i%rows)+0.5)*state.LegendRow)
 		g.mapSign(s, o, o.X+wide-gap)
 	}
+}
+
+// closeSign draws a cross about c that closes the list of all signs.
+func (g *ground) closeSign(c scene.Point) {
+	const k = 5.0
+	tag := scene.Tag{Ref: state.CommandOf("signs"), Reason: "close; Esc"}
+	box := scene.Around(c, leastTarget)
+	g.hoverRing(scene.Around(c, 20), tag.Ref)
+	for _, y := range []float64{-k, k} {
+		g.add(scene.Line{From: c.Add(at(-k, y)), To: c.Add(at(k, -y)), Stroke: stroke(scene.Ink, 1.8)})
+	}
+	g.add(scene.Rect{Area: box, Tag: tag})
 }
 
 // northAndScale writes north and the scale on the map in a corner at its foot where they

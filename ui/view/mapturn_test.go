@@ -74,8 +74,8 @@ func TestASmallMapTellsItsSigns(t *testing.T) {
 	s := turnedMap(t, state.ByCondition)
 	frame := s.Layout().MapFrame()
 	s = clickedOn(t, s, "all signs")
-	if !s.Signs || s.Layout().MapFrame() != frame {
-		t.Fatalf("the list is open %t, the map at %v, and was at %v", s.Signs, s.Layout().MapFrame(), frame)
+	if !s.SignsTold() || s.Layout().MapFrame() != frame {
+		t.Fatalf("the list is open %t, the map at %v, and was at %v", s.SignsTold(), s.Layout().MapFrame(), frame)
 	}
 	said := map[string]bool{}
 	for _, w := range texts(t, window(s), s.Size()) {
@@ -108,5 +108,36 @@ func TestASmallMapTellsItsSigns(t *testing.T) {
 		if row.Contains(w.At) && w.Text.Text == "all signs" && s.Hover.Reason != "" {
 			t.Error("the row tells signs while a nuc is pointed at")
 		}
+	}
+}
+
+// TestTheListOfSignsCloses: Esc closes the list of all signs before it leaves anything
+// else, and so does a press outside it and a menu; it stays while a nuc is pointed at, and
+// opens no legend of the lids.
+func TestTheListOfSignsCloses(t *testing.T) {
+	open := clickedOn(t, turnedMap(t, state.ByCondition), "all signs")
+	n := open.Reading().Nucs[0]
+	open.Selection = state.Select(n.Nuc.Nuc.Subject())
+	hovered, _ := state.Update(open, state.Moved{At: open.Layout().MapFrame().Centre(), Tag: n.Tag()})
+	if !hovered.SignsTold() || open.Signs {
+		t.Errorf("with a nuc pointed at it is open %t, the legend of the lids %t", hovered.SignsTold(), open.Signs)
+	}
+	for how, m := range map[string]state.Msg{
+		"Esc": state.Keyed{Key: "Escape"}, "a menu": state.Ran{Command: "layers"},
+		"a press outside": state.Pressed{At: open.Layout().MapFrame().Centre(), Tag: n.Tag()},
+		"its sign":        state.Ran{Command: "signs"}, "another part": state.Ran{Command: "part main"},
+	} {
+		shut, _ := state.Update(open, m)
+		if shut.Told || shut.Selection.Len() != 1 {
+			t.Errorf("after %s it is open %t, %d selected", how, shut.Told, shut.Selection.Len())
+		}
+	}
+	inside, _ := state.Update(open, state.Pressed{Tag: scene.Tag{Ref: state.SignsRef}})
+	if !inside.SignsTold() {
+		t.Error("a press on it closes it")
+	}
+	lanes, _ := state.Update(open, state.Ran{Command: "part lanes"})
+	if again, _ := state.Update(lanes, state.Ran{Command: "map"}); !again.Layout().MapTurns() {
+		t.Error("Alt+1 does not lead from the batches to the map")
 	}
 }

@@ -249,12 +249,18 @@ func (d *reviewDraw) yieldX(p float64) float64 {
 // foot says what the signs mean, and has the buttons.
 func (d *reviewDraw) foot(a scene.Area) {
 	middle := a.Bottom() - state.ReviewFoot/2
+	if d.s.Away() && !d.Above { // the reason stands above the buttons
+		middle = a.Bottom() - 2 - 34.0/2
+	}
 	d.rule(a.X, a.Y, a.Right(), a.Y, scene.Rule)
 	x := a.Right() - state.Edge + 10
 	for i, b := range d.footButtons() {
 		w := d.width(b.word, ink(14).medium()) + 28
 		x -= w + 10
 		d.wideButton(scene.Area{X: x, Y: middle - 17, W: w, H: 34}, b.word, b.command, i == 0)
+	}
+	if d.s.Away() {
+		d.shut(a, middle, x-2)
 	}
 	for i, row := range d.Signs {
 		y := middle
@@ -263,6 +269,26 @@ func (d *reviewDraw) foot(a scene.Area) {
 		}
 		d.signs(row, a.X+state.Edge, y, x-12)
 	}
+}
+
+// shut says why the buttons cannot be used on the day looked at: above them, or where the
+// key to the signs stands there beside them, on two lines at most.
+func (d *reviewDraw) shut(a scene.Area, middle, to float64) {
+	var all []button
+	for _, b := range d.footButtons() {
+		all = append(all, button{b.word, b.command, false})
+	}
+	reasons, _, free := d.reasons(all)
+	if free || len(reasons) == 0 {
+		return
+	}
+	said, x := sentence(reasons[0]), a.X+state.Edge
+	if !d.Above {
+		d.right(a.Right()-state.Edge, a.Y+13, said, ink2(13))
+		return
+	}
+	lines := min(2, len(scene.Wrap(d.measure, d.say(said), 13, scene.Regular, to-x)))
+	d.wrap(x, middle+4.5-scene.LineHeight(13)/2*float64(lines-1), said, ink2(13), to-x, lines)
 }
 
 // footButtons are the foot's, from the right, the main one first: of several

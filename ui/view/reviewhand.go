@@ -21,7 +21,7 @@ func (c *cardDraw) besideReview() {
 	c.y += 8
 	i, chosen := c.s.ReviewChosen()
 	switch {
-	case c.s.Reviewing.Side == state.AmountSide:
+	case c.s.Reviewing.Side == state.AmountSide && !c.s.Ahead():
 		c.amounts()
 	case c.s.Reviewing.Side == state.WhySide && chosen:
 		c.reviewWhy(sheet, i)
@@ -48,10 +48,20 @@ func (c *cardDraw) hand(sheet *state.ReviewSheet) {
 	c.left(sheet)
 	c.sums(sheet)
 	c.oneMore(sheet)
-	c.foot.can = append(c.foot.can, button{"Change by hand", "review amounts", false})
+	c.canOrWhy(button{"Change by hand", "review amounts", false})
 	if _, ok := c.s.ReviewChosen(); ok {
 		c.foot.can = append(c.foot.can, button{"Why", "review why", false})
 	}
+}
+
+// canOrWhy puts a button at the foot, on another day than today with the reason beside it
+// where it cannot be used then.
+func (c *cardDraw) canOrWhy(b button) {
+	if command, _ := state.CommandNamed(b.command); c.s.Away() && command.Reason(c.s) != "" {
+		c.foot.refused = &b
+		return
+	}
+	c.foot.can = append(c.foot.can, b)
 }
 
 // handWords say what is in hand.

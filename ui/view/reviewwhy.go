@@ -43,7 +43,8 @@ func (c *cardDraw) reviewWhy(sheet *state.ReviewSheet, i int) {
 	if a, _ := state.CommandNamed("accept"); a.Reason(c.s) != "" && decided {
 		accept = button{"Take it back", "take back", false}
 	}
-	c.foot.can = append(c.foot.can, accept, button{"Best use", "review hand", false})
+	c.canOrWhy(accept)
+	c.foot.can = append(c.foot.can, button{"Best use", "review hand", false})
 }
 
 // ways lists what can be done with a nuc, the most worth first; the one that is
