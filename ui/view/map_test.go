@@ -441,3 +441,37 @@ func TestTheMapAloneIsLarge(t *testing.T) {
 		}
 	}
 }
+
+// One rule says which lids of a map have the keeper's strokes, whether lids lie beside it
+// or not, and its legend tells just those that are drawn.
+func TestStrokesOnAMapHaveOneRule(t *testing.T) {
+	base := open(t)
+	base.Room = state.Yard
+	base.Yards[state.Yard] = ledge(base)
+	for _, pane := range []state.Pane{state.Map, state.Lids} {
+		base.Pane = pane
+		for _, size := range layoutSizes[2:] {
+			base.Width, base.Height, base.Text = size[0], size[1], size[2]
+			s := lookedOn(base, 0)
+			frame, want, drawn := s.Layout().MapFrame(), 0, 0
+			for _, n := range s.Reading().In(ledge(s)) {
+				if n.Paint != book.NoStroke {
+					want++
+				}
+			}
+			for _, p := range walk(t, window(s), s.Size()) {
+				if m, ok := p.mark.(scene.Lid); ok && p.clip == frame {
+					if m.Paint != scene.NoPaint {
+						drawn++
+					}
+					if m.Size < scene.LidStroked {
+						want = drawn
+					}
+				}
+			}
+			if !frame.Empty() && want != drawn {
+				t.Errorf("%v %v: %d of %d lids with strokes show them", pane, size, drawn, want)
+			}
+		}
+	}
+}

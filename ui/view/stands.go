@@ -45,7 +45,7 @@ func (g *ground) stands() []spot {
 		g.sizeAlike(most)
 	}
 	spots := g.inSight(most)
-	g.bare = !slices.ContainsFunc(g.stand, func(s state.Standing) bool { return g.sized(&s) >= g.stroked() })
+	g.bare = !slices.ContainsFunc(g.stand, func(s state.Standing) bool { return g.sized(&s) >= scene.LidStroked })
 	g.put(spots)
 	return spots
 }
@@ -301,25 +301,12 @@ func (g *ground) mapLid(n *state.Nuc, s *spot) scene.Lid {
 	l := g.lidOf(n, s.at.Add(turned(offset(n.Place, s), s.Turn)), s.lid)
 	l.Turn, l.Entrance = s.Turn, n.NucNamed.Entrance+s.Turn
 	l.Timed = l.Timed && (l.Used > clockShows || g.s.Layer == state.ByDue)
-	if s.lid < g.stroked() {
-		l.Paint = scene.NoPaint
-	}
 	g.layered(n, &l)
 	l.NoRim = !l.Timed
 	if g.wear != nil {
 		g.wear(n, s, &l)
 	}
 	return l
-}
-
-// stroked is the size of a lid from which the map shows the keeper's strokes: where it
-// stands alone no lids beside it do.
-func (g *ground) stroked() float64 {
-	const beside = 24.0
-	if g.l.Main.Empty() {
-		return scene.LidStroked
-	}
-	return beside
 }
 
 // clockShows is the share of the time used from which the map shows a clock.
