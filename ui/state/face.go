@@ -1,8 +1,10 @@
 package state
 
 import (
+	"strings"
 	"sync"
 
+	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 )
 
@@ -31,12 +33,28 @@ func (n *Nuc) Tag() scene.Tag { f := n.shown(); return scene.Tag{Ref: f.ref, Rea
 // Turn is how far the nuc is turned with its stand, degrees clockwise.
 func (n *Nuc) Turn() float64 { return n.shown().turn }
 
-// matter is what is the matter with the nuc, or why it is taken for what it is.
+// matter is why the nuc needs the keeper, with what to do and by when, or else why it is
+// taken for what it is.
 func (n *Nuc) matter() string {
 	for _, f := range n.Findings {
 		if f.NeedsYou() {
-			return f.What
+			why, _, _ := strings.Cut(f.Why, "; ")
+			why, _, _ = strings.Cut(why, ": ")
+			return why + "; " + n.reading.doBy(f)
 		}
 	}
 	return n.Presumed.Why
+}
+
+// doBy is what to do about a finding, and by when: by a day, or where nature sets the
+// hour by that.
+func (r *Reading) doBy(f rules.Finding) string {
+	by, do := f.By.In(r.View.Zone()), strings.ToLower(f.Do[:min(1, len(f.Do))])+f.Do[min(1, len(f.Do)):]
+	switch {
+	case f.By.IsZero() || strings.Contains(do, " by "):
+		return do
+	case f.Hard:
+		return do + " by " + by.Format("Mon 2 Jan 15:04")
+	}
+	return do + " by " + by.Format("Mon 2 Jan")
 }

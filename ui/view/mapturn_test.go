@@ -141,3 +141,13 @@ func TestTheListOfSignsCloses(t *testing.T) {
 		t.Error("Alt+1 does not lead from the batches to the map")
 	}
 }
+
+// TestTheLineSaysWhatToDo: of a nuc that needs the keeper the line says why, what to do
+// and by when, and does not only repeat its lid.
+func TestTheLineSaysWhatToDo(t *testing.T) {
+	for _, n := range turnedMap(t, state.ByCondition).Reading().Nucs {
+		if want := "N3  17 days old by the calendar, due for a look; look for eggs by Wed 12 May"; n.Name == "N3" && n.Tag().Reason != want {
+			t.Errorf("the line says %q, want %q", n.Tag().Reason, want)
+		}
+	}
+}
