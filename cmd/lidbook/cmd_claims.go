@@ -75,7 +75,7 @@ func (a *app) printClaims(s claimsShape) {
 	}
 	a.table(rows)
 	if s.Unnamed > 0 {
-		a.line("%d more claimed, nobody said which: say it with lidbook claim ORDER QUEENS --queen NAME", s.Unnamed)
+		a.line("%d more claimed, nobody said which: strike that line (lidbook lines --ids, lidbook strike ID) and claim anew with --queen NAME --how KIND", s.Unnamed)
 	}
 }
 

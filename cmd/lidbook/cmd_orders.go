@@ -172,10 +172,21 @@ func (a *app) printOrder(v *book.View, o *book.Order, c orderCard) {
 		rows = append(rows, []string{"    " + n.Nuc, n.Yard, n.Line, readyWords(v, n.Ready), still})
 	}
 	a.table(rows)
-	if c.Open > 0 && len(c.Caged)+len(c.Catch) < c.Open {
-		a.line("  %d will do by then, %d are owed", len(c.Caged)+len(c.Catch), c.Open)
+	if c.Open > 0 {
+		a.printDealt(v, o)
 	}
 	a.printHistory(v, o.Order.Subject())
+}
+
+// printDealt says how many queens the sheet of all orders deals to one, and what it is
+// short of.
+func (a *app) printDealt(v *book.View, o *book.Order) {
+	for _, dealt := range handover.New(course.New(v)).Orders {
+		if dealt.Order.Order == o.Order {
+			a.line("  %d of %d are there for it, see lidbook handover", len(dealt.Queens), o.Open())
+			a.printShort(shapeOfServed(v, dealt))
+		}
+	}
 }
 
 // wantedWords are how the queens of an order are wanted.

@@ -58,7 +58,7 @@ func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
 	line(float64(k.fondant), "portion of fondant", "portions of fondant", "")
 	line(float64(len(k.reducers)), "entrance reducer", "entrance reducers", "")
 	line(float64(k.cages), "queen cage", "queen cages", "")
-	if k.caught > 0 {
+	if k.marks > 0 {
 		year, _, _ := d.Date()
 		line(1, "marking pen", "", bee.MarkColour(year).String())
 	}
@@ -76,8 +76,12 @@ func (p *pass) sum(work []Finding) kitSum {
 	checked := map[book.NucID]bool{}
 	for _, f := range work {
 		k.add(f)
-		if id, ok := f.Of.Nuc(); ok && f.Act == ActCheckBees {
-			checked[book.NucID(id)] = true
+		switch id, ok := f.Of.Nuc(); {
+		case !ok:
+		case f.Act == ActCheckBees:
+			checked[id] = true
+		case f.Act == ActCatchQueen && p.marked(p.view.Nuc(id)) == "":
+			k.marks++
 		}
 	}
 	for i := range p.nucs {
@@ -122,12 +126,12 @@ type batchSum struct {
 func (b batchSum) cages() int { return b.collected - b.given + b.perhaps }
 
 type kitSum struct {
-	sums                  []batchSum
-	cups, syrup           float64
-	spare                 float64 // cups to be expected where bees are checked
-	feeds, fondant        int
-	reducers              map[book.Subject]bool // each nuc once, for however many reasons
-	cages, caught, shaken int
+	sums                 []batchSum
+	cups, syrup          float64
+	spare                float64 // cups to be expected where bees are checked
+	feeds, fondant       int
+	reducers             map[book.Subject]bool // each nuc once, for however many reasons
+	cages, marks, shaken int
 }
 
 func (k *kitSum) batch(id book.BatchID) *batchSum {
@@ -169,7 +173,6 @@ func (k *kitSum) add(f Finding) {
 		}
 	case ActCatchQueen:
 		k.cages++
-		k.caught++
 	case ActShakeOut:
 		k.shaken++
 	}

@@ -82,6 +82,9 @@ func (n *nucCase) proven() string {
 func (p *pass) catchFor(n *nucCase, f *Finding) {
 	o := n.order
 	f.Act, f.Do = ActCatchQueen, "Catch her, cage and mark her"
+	if mark := p.marked(n.Nuc); mark != "" {
+		f.Do = "Catch and cage her, " + mark
+	}
 	f.Used = append(f.Used, practice.CagedMost)
 	from, best, by := max(o.From, n.yard.day(f.From)), o.By, o.By
 	if o.Full != 0 && !o.Room {
@@ -97,6 +100,22 @@ func (p *pass) catchFor(n *nucCase, f *Finding) {
 	f.Why += "; " + o.words()
 	if o.ToBank {
 		f.Used = append(f.Used, practice.MatedBankMost)
+	}
+}
+
+// marked says by what mark a nuc's queen is known; "" if by none.
+func (p *pass) marked(n *book.Nuc) string {
+	var mark book.QueenMarked
+	if id := n.Holds.Queen; !id.IsZero() {
+		mark = p.view.Queen(id).Mark
+	}
+	switch {
+	case mark.Colour != "":
+		return "marked " + mark.Colour
+	case mark.Disc != "":
+		return "with disc " + mark.Disc
+	default:
+		return ""
 	}
 }
 
