@@ -70,6 +70,9 @@ func (a *app) view(s *book.Season) (*book.View, error) {
 			return nil, fmt.Errorf("--on: %w", err)
 		}
 		on = w.Instant(a.now, zone)
+		if w.At.IsZero() && w.Day > calendar.DayOf(a.now, zone) && a.flags.known == "" {
+			return s.Ahead(on), nil
+		}
 	}
 	if a.flags.known != "" {
 		w, err := line.ParseWhen(a.flags.known, calendar.DayOf(a.now, zone), zone)

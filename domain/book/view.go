@@ -19,6 +19,7 @@ type View struct {
 	season *Season
 	on     time.Time
 	known  time.Time
+	ahead  bool // of a day ahead, as a whole
 	struck *struck
 
 	numbers func() practice.Numbers
@@ -53,6 +54,22 @@ func (s *Season) AsKnown(on, known time.Time) *View {
 	v.rows = sync.OnceValue(v.orderStands)
 	v.names = sync.OnceValue(v.nameNucs)
 	return v
+}
+
+// Ahead is the season at an instant of a day ahead, read for the whole of that day.
+func (s *Season) Ahead(on time.Time) *View {
+	v := s.At(on)
+	v.ahead = true
+	return v
+}
+
+// Begun is the instant up to which the hours of the view's day are over: its own; zero
+// where it is of a day ahead as a whole, see [Season.Ahead].
+func (v *View) Begun() time.Time {
+	if v.ahead {
+		return time.Time{}
+	}
+	return v.on
 }
 
 // On is the instant the view is of.

@@ -17,7 +17,7 @@ type Work struct {
 	Of      book.Subject
 	Minutes float64
 	Price   Price // of letting it wait
-	Hard    bool  // it has a hard end before somebody can come again
+	Hard    bool  // it has a hard end before noon of the next day, or before somebody can come again if that is later; or the food is out
 }
 
 // Visit is what one person does in a yard on one round, in walking order.
@@ -72,7 +72,7 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 		return Day{}, err
 	}
 	outs, whole := deal(hands, p, choice.Team, work, rounds)
-	day := Day{On: d, Next: plan.Soon, Exact: choice.Exact && whole, Last: hands.last()}
+	day := Day{On: d, Next: plan.Next, Exact: choice.Exact && whole, Last: hands.last()}
 	for i, r := range rounds {
 		for k, w := range work[i] {
 			if w.Hard {
@@ -202,7 +202,11 @@ func deal(hands Hands, p Problem, chosen [][]int, work [][]Work, rounds []round)
 func sheets(outs []outing, work [][]Work, rounds []round) (all []Sheet) {
 	alone := len(outs)
 	for team, out := range outs {
+		setOut(out.people[:out.ride])
 		for i, h := range out.people {
+			if i >= out.ride || out.drive == 0 {
+				h = h.byHimself()
+			}
 			s := Sheet{Hand: h, Van: h.van, Team: team + 1}
 			if i < out.ride {
 				s.Driving = out.drive

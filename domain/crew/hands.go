@@ -18,6 +18,17 @@ type Hand struct {
 	Until   time.Time // zero: nobody told
 	van     int       // counted from 1
 	walks   bool      // nobody drives: only what lies at home is done
+	own     time.Time // From, waiting for nobody and no van
+	alone   float64   // Minutes from then on; 0: he waits for nobody
+	there   time.Time // when the van is there; zero: from the first
+}
+
+// byHimself is a person who does not ride, and waits for nobody who does.
+func (h Hand) byHimself() Hand {
+	if h.alone > 0 {
+		h.From, h.Minutes = h.own, h.alone
+	}
+	return h
 }
 
 // after is how many minutes a person is there from an instant on, home again within.
@@ -40,6 +51,25 @@ func (h Hand) leftAt(now time.Time) Hand {
 		h.From, h.Minutes = now, min(h.Minutes, max(0, h.Until.Sub(now).Minutes()))
 	}
 	return h
+}
+
+// setOut lets those who ride set out when all of them are free and the van is there:
+// they wait for nobody who stays.
+func setOut(riders []Hand) {
+	var from time.Time
+	for _, h := range riders {
+		if h.alone == 0 {
+			return
+		}
+		for _, t := range []time.Time{h.own, h.there} {
+			if t.After(from) {
+				from = t
+			}
+		}
+	}
+	for i := range riders {
+		riders[i].From = from
+	}
 }
 
 // Hands are who drives with whom.
@@ -65,7 +95,7 @@ func HandsOf(v *book.View, d calendar.Day, vans int, hours float64, away ...book
 			h := Hand{Person: p.Person, Name: p.Name, Minutes: minutes}
 			if told {
 				h.From, h.Until = p.FreeOn(d).Between(d, v.Zone())
-				h = h.leftAt(v.On())
+				h = h.leftAt(v.Begun())
 			}
 			if h.Minutes > 0 {
 				all = append(all, h)

@@ -22,7 +22,8 @@ type pricer struct {
 	judged  *rules.Judged
 	view    *book.View
 	numbers practice.Numbers
-	next    time.Time
+	next    time.Time // when somebody can come again
+	soon    time.Time // what has a hard end before it cannot wait
 	days    float64
 	late    map[book.BatchID]float64 // the share of the cells together that waiting costs
 	given   map[book.BatchID]int     // of the cells together, those that nucs of the plan are given
@@ -33,7 +34,7 @@ type pricer struct {
 
 func newPricer(j *rules.Judged, plan rules.DayPlan) *pricer {
 	v := j.Course().View()
-	p := &pricer{judged: j, view: v, numbers: v.Numbers(), next: plan.Soon, late: map[book.BatchID]float64{}, given: map[book.BatchID]int{}, caged: map[book.BatchID]bool{}}
+	p := &pricer{judged: j, view: v, numbers: v.Numbers(), next: plan.Next, soon: plan.Soon, late: map[book.BatchID]float64{}, given: map[book.BatchID]int{}, caged: map[book.BatchID]bool{}}
 	for _, stop := range plan.Stops {
 		for _, t := range stop.Tasks {
 			switch t.Act {
@@ -70,11 +71,15 @@ func promisedBy(j *rules.Judged, next calendar.Day) map[book.NucID]caught {
 }
 
 // hard tells whether a task at one of its subjects cannot wait until somebody comes
-// again: so it has a hard end before, or robbers are at work, or she leaves before.
+// again: so it has a hard end before or soon after, or robbers are at work, or she leaves
+// before, or the food is out.
 func (p *pricer) hard(t rules.Task, s book.Subject) bool {
 	id, _ := s.Nuc()
 	leaves := p.promised[book.NucID(id)].leave
-	return t.Hard && t.By.Before(p.next) || t.Findings[0].Emergency() || t.Act == rules.ActCatchQueen && leaves
+	if t.Act == rules.ActFeed && p.isOut(s) {
+		return true
+	}
+	return t.Hard && t.By.Before(p.soon) || t.Findings[0].Emergency() || t.Act == rules.ActCatchQueen && leaves
 }
 
 // of prices a task at one of its subjects. What costs nothing that is known still
@@ -107,7 +112,7 @@ func (p *pricer) act(t rules.Task, s book.Subject) Price {
 	case rules.ActAddBees, rules.ActCheckBees:
 		return p.share(p.numbers.Get(practice.WeakLost), p.numbers.Get(practice.StrengthAhead), "weak: %.0f of 100 such nucs are lost in %.1f d")
 	case rules.ActFeed:
-		return p.share(p.numbers.Get(practice.LightLost), p.numbers.Get(practice.LightBelow), "light: %.0f of 100 such nucs are lost in %.1f d")
+		return p.food(s)
 	case rules.ActNarrowEntrance:
 		return p.robbers(s)
 	case rules.ActTakeOutQueen, rules.ActShakeOut, rules.ActUnite:

@@ -172,7 +172,7 @@ func (o outings) clock(ride int, drive float64) *clock {
 		if i < ride {
 			c.left = min(c.left, h.Minutes-drive)
 		} else {
-			c.home = append(c.home, h.Minutes)
+			c.home = append(c.home, h.byHimself().Minutes)
 		}
 	}
 	for i := range o.sites {

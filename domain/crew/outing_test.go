@@ -94,7 +94,8 @@ func TestNobodyIsAwayLongerThanHeHasTime(t *testing.T) {
 }
 
 // TestAnHourIsAnHour: of two with an hour each one drives to the robbers, and the other
-// collects the cells at home, for which there is no time beside the way.
+// collects the cells at home, for which there is no time beside the way; she who is free
+// at two drives then, and waits for nobody.
 func TestAnHourIsAnHour(t *testing.T) {
 	start := calendar.Date(2027, time.May, 11)
 	v := book.NewSeason(time.LoadLocation, demo.Season(start, time.UTC)).At(start.At(7, 30, time.UTC))
@@ -108,8 +109,13 @@ func TestAnHourIsAnHour(t *testing.T) {
 		if minutes > 60+1e-6 || math.Abs(s.Minutes-60) > 1e-9 {
 			t.Errorf("%s is away %.1f of %.1f min", s.Name, minutes, s.Minutes)
 		}
+		hour := 17
 		if s.Driving > 0 {
 			drives++
+			hour = 14
+		}
+		if s.From.Hour() != hour {
+			t.Errorf("%s begins at %v, want %d", s.Name, s.From, hour)
 		}
 		for _, visit := range s.Visits {
 			for _, w := range visit.Work {

@@ -75,8 +75,9 @@ func (t turns) into(best *map[time.Time]turns) {
 
 // together are people who set out when the last of them is free and the van is there,
 // those with most time first.
-func together(people []Hand, from time.Time) []Hand {
+func together(people []Hand, free time.Time) []Hand {
 	people = slices.Clone(people)
+	from := free
 	for _, h := range people {
 		if h.Minutes > 0 && h.From.After(from) {
 			from = h.From
@@ -84,6 +85,7 @@ func together(people []Hand, from time.Time) []Hand {
 	}
 	for i := range people {
 		h := &people[i]
+		h.own, h.alone, h.there = h.From, h.Minutes, free
 		h.From, h.Minutes = from, h.after(from)
 	}
 	return byMinutes(people)

@@ -14,7 +14,8 @@ import (
 type DayPlan struct {
 	Day     calendar.Day
 	At      time.Time // the instant at which the plan is made
-	Soon    time.Time // noon of the next day, or when somebody is free next after this day if that is later: what has a hard end before it cannot wait
+	Next    time.Time // when somebody is free next after this day; noon of the next day where nobody is known to be
+	Soon    time.Time // noon of the next day, or Next if that is later: what has a hard end before it cannot wait
 	Hard    []Finding // cells and brood with a hard deadline on the day, before Soon, or past; the first one first
 	Waits   []Task    // on standstills and after treatments, as they stand at the view's instant: no work, but to be known
 	Stops   []Stop    // in the order they are driven and walked
@@ -95,8 +96,11 @@ func Day(v *book.View, d calendar.Day) DayPlan { return Judge(v).Day(d) }
 
 func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
 	plan := DayPlan{Day: d, At: p.now, Soon: (d + 1).At(noon, 0, p.zone), Free: float64(p.view.MinutesFree(d)), Told: p.view.HoursTold()}
-	if next := freeAfter(p.view, d); next.After(plan.Soon) {
-		plan.Soon = next
+	if plan.Next = freeAfter(p.view, d); plan.Next.IsZero() {
+		plan.Next = plan.Soon
+	}
+	if plan.Next.After(plan.Soon) {
+		plan.Soon = plan.Next
 	}
 	due := d.Start(p.zone)
 	var work []Finding

@@ -87,6 +87,9 @@ func (s sight) view(of *book.Season) *book.View {
 	if s.then {
 		return of.AsKnown(s.at, s.at)
 	}
+	if s.ahead {
+		return of.Ahead(s.at)
+	}
 	return of.At(s.at)
 }
 
