@@ -49,7 +49,7 @@ func (p *pass) findNucs(was *pass) {
 		}
 		y := p.yard(n.Yard)
 		if !n.RobbedAt.IsZero() {
-			y.shutUntil = max(y.shutUntil, p.robbingOver(y.of(n.RobbedAt)))
+			y.shutUntil = max(y.shutUntil, p.openFrom(y, y.of(n.RobbedAt)))
 		}
 		p.nucs = append(p.nucs, nucCase{Nuc: n, yard: y, holds: &p.presumed[i]})
 	}

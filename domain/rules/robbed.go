@@ -40,10 +40,21 @@ func (n *nucCase) shutSince(robbed calendar.Moment) bool {
 	return n.Entrance.Said() && !n.Entrance.At.Before(robbed)
 }
 
-// robbingOver is the day from which a yard in which robbers were seen on a day
-// may be opened again.
+// robbingOver is the day from which robbers who were seen on a day have most probably
+// gone.
 func (p *pass) robbingOver(seen calendar.Day) calendar.Day {
 	return seen + p.days(practice.RobbingLasts)
+}
+
+// openFrom is the day from which a yard in which robbers were seen on a day is opened at
+// any hour again. In dearth they come back to what they know: it stays as it is until
+// somebody has looked into the nuc, or should have; common practice, no source.
+func (p *pass) openFrom(y *yardCase, seen calendar.Day) calendar.Day {
+	over := p.robbingOver(seen)
+	if y.yard.Forage == book.InDearth {
+		over = max(over, seen+p.days(practice.RobbedLookBy))
+	}
+	return over
 }
 
 // yardRobbed: robbers at one nuc are at the next one soon.
@@ -63,7 +74,7 @@ func (p *pass) yardRobbed(y *yardCase) {
 		if n.yard != y {
 			continue
 		}
-		if at := n.RobbedAt; !at.IsZero() && y.today < p.robbingOver(y.of(at)) {
+		if at := n.RobbedAt; !at.IsZero() && y.today < p.openFrom(y, y.of(at)) {
 			robbed = append(robbed, n.Nuc.Nuc)
 			if f.Since.IsZero() || at.Instant.Before(f.Since) {
 				f.Since = at.Instant

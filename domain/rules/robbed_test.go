@@ -72,6 +72,37 @@ func TestRobbingEnds(t *testing.T) {
 	}
 }
 
+// TestRobbersStayInDearth: in dearth the yard is kept as it is until the robbed nuc was
+// looked into, or should have been; that look itself is at dusk.
+func TestRobbersStayInDearth(t *testing.T) {
+	for _, c := range []struct {
+		name         string
+		dearth, look bool
+		want         bool // on the day after robbers have gone elsewhere the yard is still shut
+	}{{"dearth", true, false, true}, {"dearth, looked into", true, true, false}, {"no dearth", false, false, false}} {
+		p := robbedWithWork(t)
+		if c.dearth {
+			p.At("2027-06-01 08:00").Write(book.ForageSeen{Yard: atFar, Forage: book.InDearth})
+		}
+		if c.look {
+			p.At("2027-06-03 20:10").Write(book.Looked{Nuc: a1, Sides: book.Said(3)})
+		}
+		v := p.View("2027-06-04 09:00")
+		shut := false
+		for _, f := range of(v, rules.BeingRobbed) {
+			shut = shut || f.Of == atFar.Subject() && f.Emergency()
+		}
+		if shut != c.want {
+			t.Errorf("%s: the yard is shut: %v", c.name, shut)
+		}
+		for _, task := range tasks(rules.Day(v, v.Today()).Stops) {
+			if task.Act == rules.ActLookInside && strings.Contains(task.Title, "at dusk") != c.want {
+				t.Errorf("%s: %q", c.name, task.Title)
+			}
+		}
+	}
+}
+
 // TestNarrowedIsDone: once every entrance is shut or narrowed robbers are still
 // to be known of, and there is nothing left to do about them.
 func TestNarrowedIsDone(t *testing.T) {
