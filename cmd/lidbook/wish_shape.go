@@ -23,6 +23,8 @@ type wishShape struct {
 	Limit    string         `json:"limit,omitempty"`
 	Most     int            `json:"mostThatCanBePromised,omitempty"`
 	Enough   int            `json:"nucsEnough,omitempty"`
+	Insured  float64        `json:"chanceOneAndInsurance,omitempty"` // of one graft for all nucs, the others only if it fails
+	For      int            `json:"larvaeOfOne,omitempty"`           // of that one
 	Promises []promiseShape `json:"promises"`
 	Raises   []raiseShape   `json:"raises"`
 	Late     []lateGraft    `json:"graftedLate"`
@@ -107,6 +109,9 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	}
 	if a.Sizing.Limit != plan.NoLimit {
 		s.Limit, s.Most, s.Enough = a.Sizing.Limit.String(), a.Sizing.Most, a.Sizing.Nucs
+		if second := a.Sizing.Second.AtLeast(a.Queens); len(a.Batches) > 1 && second > a.Chance {
+			s.Insured, s.For = thousandth(second), a.Sizing.Larvae
+		}
 	}
 	for _, one := range a.Chances.Promises() {
 		s.Promises = append(s.Promises, promiseShape{one.Sure, one.Queens})
@@ -115,7 +120,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	for _, b := range a.Batches {
 		grafts = append(grafts, b.Graft)
 		s.Grafts = append(s.Grafts, shapeOfGraft(p, b))
-		for _, m := range p.Minutes(b.Ladder, b.Size) {
+		for _, m := range p.Ahead(b.Ladder, b.Size) {
 			s.Days = append(s.Days, minutesShape{m.Day.String(), m.Step.String(), round(m.Minutes)})
 		}
 	}

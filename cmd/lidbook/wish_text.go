@@ -30,9 +30,17 @@ func (a *app) printWish(v *book.View, s wishShape) {
 	if s.Limit != "" {
 		a.line("  %s; %d can be promised so surely%s", s.Limit, s.Most, enoughNucs(s.Enough))
 	}
+	if s.Insured > 0 {
+		a.line("  surer is one graft of %d larvae for all the nucs, and another only if the first fails, once you have counted its take: %s", s.For, odds(s.Insured))
+	}
 	for _, g := range s.Grafts {
 		a.printGraft(v, g)
-		a.line("  put it on the plan: %s", planCommandOf(s, g))
+		switch {
+		case g.Nucs > 0:
+			a.line("  put it on the plan: %s", planCommandOf(s, g))
+		case s.Nucs > 0:
+			a.line("  no nuc is its own: graft it only if the others fail, when you have counted their take")
+		}
 	}
 	a.printSure(s)
 	a.printWishDays(s)
@@ -48,7 +56,11 @@ func planCommandOf(s wishShape, g graftShape) string {
 		c += fmt.Sprintf(" --line %q", s.Line)
 	}
 	if len(s.Grafts) == 1 {
-		c += fmt.Sprintf(" --queens %d --until %s", s.Queens, s.By)
+		by := s.By
+		if !s.InTime {
+			by = s.Nearest
+		}
+		c += fmt.Sprintf(" --queens %d --until %s", s.Queens, by)
 	}
 	if s.Laying {
 		c += " --laying"
@@ -100,7 +112,11 @@ func rungNote(v *book.View, r stepShape) string {
 		note = strings.TrimPrefix(note+", past: not to be done any more", ", ")
 	}
 	if r.Nobody {
-		note = strings.TrimPrefix(note+", nobody is free", ", ")
+		free := ", nobody is free"
+		if r.Hard != "" {
+			free += " before then"
+		}
+		note = strings.TrimPrefix(note+free, ", ")
 	}
 	return note
 }

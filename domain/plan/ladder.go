@@ -136,6 +136,7 @@ func (p *Planner) untilCells(l *Ladder, z zoned) {
 	give.By = z.day(give.Hard)
 	give.Best = min(give.Best, lastMorning(give.Hard, z))
 	give.From = min(give.From, give.Best)
+	give.Best = p.whenFree(*give, z)
 	l.set(MakeUpNucs, give.Best-p.days(practice.NucsMadeUpEarliest), give.Best-p.days(practice.NucsMadeUpBefore), give.Best-p.days(practice.NucsMadeUpBefore))
 }
 
@@ -187,18 +188,40 @@ func (p *Planner) free(l *Ladder, z zoned) {
 	}
 }
 
+// whenFree is the best day of a step with a hard hour: the day on which somebody is free
+// before that hour, or the last such day before it in its window. Where there is none, or
+// nobody told hours, it stays.
+func (p *Planner) whenFree(r Rung, z zoned) calendar.Day {
+	if p.view.HoursTold() {
+		for d := r.Best; d >= r.From; d-- {
+			if p.freeOn(d, r.Hard, z) {
+				return d
+			}
+		}
+	}
+	return r.Best
+}
+
 // someoneFree tells whether somebody is free in a window, before its hard hour
 // where it has one.
 func (p *Planner) someoneFree(r Rung, z zoned) bool {
 	for d := r.From; d <= r.By; d++ {
-		for who := range p.view.People() {
-			free := who.FreeOn(d)
-			if free.Minutes() == 0 {
-				continue
-			}
-			if from, _ := free.Between(d, z.zone); r.Hard.IsZero() || from.Before(r.Hard) {
-				return true
-			}
+		if p.freeOn(d, r.Hard, z) {
+			return true
+		}
+	}
+	return false
+}
+
+// freeOn tells whether somebody is free on a day, before a hard hour where there is one.
+func (p *Planner) freeOn(d calendar.Day, hard time.Time, z zoned) bool {
+	for who := range p.view.People() {
+		free := who.FreeOn(d)
+		if free.Minutes() == 0 {
+			continue
+		}
+		if from, _ := free.Between(d, z.zone); hard.IsZero() || from.Before(hard) {
+			return true
 		}
 	}
 	return false

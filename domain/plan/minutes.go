@@ -45,3 +45,16 @@ func (p *Planner) Minutes(l Ladder, s Size) (all []Minutes) {
 	add(Ready, per(practice.MinutesCatch, s.Queens))
 	return all
 }
+
+// Ahead are those of [Planner.Minutes] that can still be done: what was best done before
+// today and still may is for today, what is past is left out.
+func (p *Planner) Ahead(l Ladder, s Size) (all []Minutes) {
+	today := p.view.Today()
+	for _, m := range p.Minutes(l, s) {
+		if r := l.Rung(m.Step); max(r.By, m.Day) >= today {
+			m.Day = max(m.Day, today)
+			all = append(all, m)
+		}
+	}
+	return all
+}

@@ -15,6 +15,7 @@ import (
 type Size struct {
 	Larvae, Nucs         int
 	Takes, Cells, Queens float64
+	Caged                int // queens for whom there is a cage, whenever they come; 0: Queens
 	Line                 string
 	Yard                 book.YardID
 	Not                  book.BatchID // the planned batch it is: what that wants is its own
@@ -93,5 +94,5 @@ func (w *want) mating() {
 	w.add(KilogramsOfBees, made.Kilograms, MakeUpNucs, MakeUpNucs).have(w.give(w.l.Rung(MakeUpNucs).Best))
 	w.add(BroodCombs, made.Combs, MakeUpNucs, MakeUpNucs)
 	w.add(FoodForNucs, float64(made.Nucs)*w.numbers.Get(practice.FoodPerNuc), MakeUpNucs, LookForEggs)
-	w.add(Cages, math.Ceil(w.s.Queens), Ready, Ready)
+	w.add(Cages, max(math.Ceil(w.s.Queens), float64(w.s.Caged)), Ready, Ready)
 }

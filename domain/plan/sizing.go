@@ -6,6 +6,7 @@ import "cmp"
 type sizing struct {
 	a      *Answer
 	open   bool // nobody said how many nucs
+	first  int  // nucs that the first graft could have
 	grafts []Graft
 	known  map[amount]Chances // what was reckoned
 }
@@ -59,7 +60,30 @@ func (z sizing) find() {
 		a.Larvae, a.Sizing.Limit = enough, NoLimit
 	case a.Sizing.Limit == NoLimit:
 		a.Sizing.Limit = LateLimit // they would be enough without the day
+	case len(z.grafts) > 1:
+		a.Larvae = cmp.Or(a.Rates.filling(z.share()), a.Larvae)
+		a.Sizing.Nucs = 0 // that was found for one graft
+		a.Sizing.Second = z.second()
 	}
+}
+
+// second are the chances where the first graft fills all nucs that are free for it, and
+// the others, as large, have what it leaves and what comes free later.
+func (z sizing) second() Chances {
+	grafts := make([]Graft, len(z.grafts))
+	for i, g := range z.grafts {
+		grafts[i] = Graft{Larvae: z.a.Sizing.Larvae, Late: g.Late}
+	}
+	grafts[0].Nucs, grafts[len(grafts)-1].Nucs = z.first, z.a.Nucs-z.first
+	return z.a.Rates.Queens(grafts...)
+}
+
+// share is the most nucs that one of the grafts has of its own.
+func (z sizing) share() (most int) {
+	for _, g := range z.grafts {
+		most = max(most, g.Nucs)
+	}
+	return most
 }
 
 // fewest is the least number of larvae a graft that is enough, by so many; 0 where

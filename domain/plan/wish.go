@@ -2,6 +2,7 @@ package plan
 
 import (
 	"cmp"
+	"math"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -67,22 +68,26 @@ func (p *Planner) Answer(w Wish) Answer {
 	return a
 }
 
-// place gives each graft the nucs that are free for its cells and for no earlier
-// graft's, as many as the keeper means to use. Those he has beyond that are there for
-// the first.
-func (p *Planner) place(a *Answer, ladders []Ladder, grafts []Graft) {
-	left, until := a.Nucs, ladders[len(ladders)-1].Rung(Ready).By
+// place parts the nucs that the keeper means to use among the grafts: as evenly as their
+// coming free allows, so that a later graft has some besides those which earlier ones
+// leave. Those he has beyond what is free are there for all. First is how many the first
+// graft could have.
+func (p *Planner) place(a *Answer, ladders []Ladder, grafts []Graft) (first int) {
+	until := ladders[len(ladders)-1].Rung(Ready).By
+	free := make([]int, len(ladders))
 	for i, l := range ladders {
-		free := p.Free(a.Yard, l.Rung(MakeUpNucs).Best, until, a.Not)
-		grafts[i].Nucs = max(0, free-a.Free)
-		if a.Nucs > 0 {
-			grafts[i].Nucs = min(grafts[i].Nucs, left)
-		}
-		left -= grafts[i].Nucs
-		a.Free = max(a.Free, free)
+		free[i] = p.Free(a.Yard, l.Rung(MakeUpNucs).Best, until, a.Not)
+		a.Free = max(a.Free, free[i])
 	}
-	grafts[0].Nucs += max(0, left)
 	a.Nucs = cmp.Or(a.Nucs, a.Free)
+	more, left, there := max(0, a.Nucs-a.Free), a.Nucs, 0
+	for i := range grafts {
+		there = max(there, free[i]+more)
+		share := (left + len(grafts) - i - 1) / (len(grafts) - i)
+		grafts[i].Nucs = min(share, max(0, there-(a.Nucs-left)))
+		left -= grafts[i].Nucs
+	}
+	return min(a.Nucs, free[0]+more)
 }
 
 // filled is a wish with what is usual for what is left open.
@@ -116,8 +121,8 @@ func (p *Planner) yardOfMostNucs() (most book.YardID) {
 }
 
 // cellsGuess is how many cells a batch is taken to have for its clock while its
-// size is not known: twice what is wished for. The hard hour moves by little.
-func cellsGuess(w Wish) int { return max(2*w.Queens, w.Larvae, 1) }
+// size is not known: twice what is wished for. Once it is, its ladder is [Planner.Sized].
+func cellsGuess(w Wish) int { return cmp.Or(w.Larvae, max(2*w.Queens, 1)) }
 
 // last is the ladder of the last graft: as long after the day that was said for the
 // first as the grafts between need, else the latest in time.
@@ -156,7 +161,7 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 	for i, l := range ladders {
 		z.grafts[i].Late = 1 - l.Laid.InTime(a.By, a.Laying)
 	}
-	p.place(a, ladders, z.grafts)
+	z.first = p.place(a, ladders, z.grafts)
 	if a.Larvae == 0 {
 		z.find()
 	}
@@ -173,7 +178,7 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 		left += float64(z.grafts[i].Nucs)
 		s := p.sizeOf(a, z.grafts[i], left)
 		left = max(0, left-float64(s.Nucs))
-		a.Batches = append(a.Batches, Batch{l, z.grafts[i], s})
+		a.Batches = append(a.Batches, Batch{p.Sized(l, max(1, a.Larvae), a.Yard), z.grafts[i], s})
 	}
 }
 
@@ -193,5 +198,8 @@ func (p *Planner) sizeOf(a *Answer, g Graft, left float64) Size {
 	if a.Grafts > 1 {
 		s.Nucs = min(s.Nucs, int(s.Cells+1))
 	}
+	ever := a.Rates.Along(Graft{Larvae: g.Larvae, Nucs: s.Nucs}) // who comes too late is caged as well
+	last := ever[len(ever)-1]
+	s.Caged = max(int(math.Ceil(last.Chances.Mean())), last.Likely())
 	return s
 }

@@ -110,7 +110,7 @@ func BenchmarkAnswerOfSeveral(b *testing.B) {
 }
 
 // Nucs whose queens are ready between two grafts are there for the second, whose cells
-// they get; the first has those that are free for its own.
+// they get; each of the two has half of all.
 func TestALaterGraftHasNucsThatComeFree(t *testing.T) {
 	pen := yardOf(64)
 	for i := range 24 {
@@ -119,11 +119,11 @@ func TestALaterGraftHasNucsThatComeFree(t *testing.T) {
 	p := plannerOf(pen, "2027-05-11 08:00")
 	w := plan.Wish{Queens: 40, By: day(t, "2027-07-30"), Graft: day(t, "2027-05-12"), Larvae: 96, Grafts: 2}
 	a := p.Answer(w)
-	if a.Free != 64 || a.Nucs != 64 || a.Batches[0].Graft.Nucs != 40 || a.Batches[1].Graft.Nucs != 24 {
+	if a.Free != 64 || a.Nucs != 64 || a.Batches[0].Graft.Nucs != 32 || a.Batches[1].Graft.Nucs != 32 {
 		t.Fatalf("%d free, %d used: %d for the first and %d more for the second", a.Free, a.Nucs, a.Batches[0].Graft.Nucs, a.Batches[1].Graft.Nucs)
 	}
-	if a.Batches[0].Size.Nucs > 40 || a.Batches[0].Size.Nucs+a.Batches[1].Size.Nucs > 64 {
-		t.Errorf("%d and %d nucs are made up of 40 and 24 more", a.Batches[0].Size.Nucs, a.Batches[1].Size.Nucs)
+	if a.Batches[0].Size.Nucs > 32 || a.Batches[0].Size.Nucs+a.Batches[1].Size.Nucs > 64 {
+		t.Errorf("%d and %d nucs are made up of 32 and 32 more", a.Batches[0].Size.Nucs, a.Batches[1].Size.Nucs)
 	}
 	again := p.Answer(a.Wish)
 	if again.Chance != a.Chance {
@@ -132,5 +132,55 @@ func TestALaterGraftHasNucsThatComeFree(t *testing.T) {
 	w.Nucs = 40
 	if few := p.Answer(w); few.Chance >= a.Chance {
 		t.Errorf("40 nucs: %.3f; with 24 more for the second: %.3f", few.Chance, a.Chance)
+	}
+}
+
+// Few nucs are shared: each of some grafts has nucs of its own, and larvae for no more
+// than those; what no nuc is free for sooner is left to the later ones.
+func TestGraftsShareTheNucs(t *testing.T) {
+	p := plannerOf(yardOf(64), "2027-03-16 08:00")
+	one := p.Answer(plan.Wish{Queens: 45, By: day(t, "2027-06-14")})
+	a := p.Answer(plan.Wish{Queens: 45, By: day(t, "2027-06-14"), Grafts: 2})
+	if a.Batches[0].Size.Nucs != 32 || a.Batches[1].Size.Nucs != 32 || a.Sizing.Limit == plan.NoLimit {
+		t.Fatalf("%d and %d nucs of 64, %s", a.Batches[0].Size.Nucs, a.Batches[1].Size.Nucs, a.Sizing.Limit)
+	}
+	if a.Larvae*3 > one.Larvae*2 {
+		t.Errorf("%d larvae each time for 32 nucs, %d for 64", a.Larvae, one.Larvae)
+	}
+	pen := yardOf(64)
+	for i := range 54 {
+		pen.At("2027-05-10 12:00").Write(book.Looked{Nuc: booktest.Nuc(fmt.Sprint(i)), Eggs: book.SingleEggs})
+	}
+	b := plannerOf(pen, "2027-05-11 08:00").Answer(plan.Wish{Queens: 40, By: day(t, "2027-07-30"), Graft: day(t, "2027-05-12"), Grafts: 2})
+	if b.Batches[0].Graft.Nucs != 10 || b.Batches[1].Graft.Nucs != 54 {
+		t.Errorf("10 are free for the first, which has %d, the second %d", b.Batches[0].Graft.Nucs, b.Batches[1].Graft.Nucs)
+	}
+}
+
+// The hard hour of an answer is that of the larvae found: the plan that is made of it has
+// the same.
+func TestAnAnswerAndItsPlanHaveOneHardHour(t *testing.T) {
+	pen := yardOf(64)
+	a := plannerOf(pen, "2027-03-16 08:00").Answer(plan.Wish{Queens: 40, By: day(t, "2027-06-14")})
+	b := book.BatchPlanned{Batch: booktest.Batch("first"), Day: a.Batches[0].Day, Larvae: a.Larvae, Nucs: a.Nucs, Yard: booktest.Yard("home")}
+	pen.At("2027-03-16 07:00").Write(b)
+	p := plannerOf(pen, "2027-03-16 08:00")
+	for planned := range p.View().Plans() {
+		if got, want := p.LadderOf(planned).Clock.Hard(), a.Batches[0].Clock.Hard(); !got.Equal(want) {
+			t.Errorf("hard by %s as planned, %s as wished", got, want)
+		}
+		if got, want := p.SizeOf(planned).Caged, a.Batches[0].Size.Caged; got != want || got < a.Chances.Quantile(0.5) {
+			t.Errorf("%d cages as planned, %d as wished, %d queens most probably", got, want, a.Chances.Quantile(0.5))
+		}
+	}
+}
+
+// What is past is no work any more.
+func TestWorkAheadHasNoPast(t *testing.T) {
+	p := plannerOf(yardOf(64), "2027-05-11 08:00")
+	b := p.Answer(plan.Wish{Queens: 40, By: day(t, "2027-07-30"), Graft: day(t, "2027-05-15")}).Batches[0]
+	all, ahead := p.Minutes(b.Ladder, b.Size), p.Ahead(b.Ladder, b.Size)
+	if all[0].Step != plan.DroneComb || ahead[0].Step != plan.Confine || len(ahead) != len(all)-1 {
+		t.Errorf("%d steps from %s, ahead %d from %s", len(all), all[0].Step, len(ahead), ahead[0].Step)
 	}
 }

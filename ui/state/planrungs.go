@@ -50,7 +50,7 @@ func (s State) PlanRungs(graft int) (all []PlanRung) {
 		}
 		switch {
 		case r.NobodyFree:
-			r.Why, r.Pressing = []string{"nobody is free then"}, true
+			r.Why, r.Pressing = []string{nobodyFree(r.Rung, t.zone)}, true
 		case step == plan.DroneComb && r.By <= s.Today():
 			r.Why, r.Pressing = []string{"too late since " + dayMonth(r.By) + ": only drones that are there already fly on " + dayMonth(t.b.Rung(plan.Fly).From)}, true
 		case step.Done() && r.By < s.Today():
@@ -59,6 +59,14 @@ func (s State) PlanRungs(graft int) (all []PlanRung) {
 		all = append(all, r)
 	}
 	return all
+}
+
+// nobodyFree says that nobody is free for a step, before its hard hour where it has one.
+func nobodyFree(r plan.Rung, zone *time.Location) string {
+	if r.Hard.IsZero() {
+		return "nobody is free then"
+	}
+	return "nobody is free before " + r.Hard.In(zone).Format("Mon 2 Jan 15:04")
 }
 
 // clauses part what is said of a step.

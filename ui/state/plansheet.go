@@ -13,7 +13,8 @@ import (
 type PlanSheet struct {
 	plan.Answer
 	Needs  []plan.Need    // of all its grafts
-	Days   []PlanDay      // minutes by day, from the first that has any
+	Days   []PlanDay      // minutes by day, from the first that has any but for drone combs
+	Work   float64        // minutes of the wish from today on, those for drone combs too
 	Stages [][]plan.Stage // of each graft, after each link of its chain
 	Raises []plan.Raise
 	Two    float64      // the chance with two grafts of that size a week apart; 0 where the wish has two
@@ -131,10 +132,11 @@ func (s *PlanSheet) late(p *plan.Planner) {
 // days are the minutes of the wish beside those of the book.
 func (s *PlanSheet) days(p *plan.Planner, r *Reading) {
 	wish := map[calendar.Day]float64{}
-	from, to := calendar.Day(1<<30), s.By
+	from, to := s.By, s.By
 	for _, b := range s.Batches {
-		for _, m := range p.Minutes(b.Ladder, b.Size) {
+		for _, m := range p.Ahead(b.Ladder, b.Size) {
 			wish[m.Day] += m.Minutes
+			s.Work += m.Minutes
 			if m.Step != plan.DroneComb {
 				from = min(from, m.Day)
 			}
@@ -161,13 +163,8 @@ func (s *PlanSheet) bees(p *plan.Planner) {
 	s.Givers, s.Short, _ = p.Gifts(s.Batches[0].Rung(plan.MakeUpNucs).Best, cups, combs)
 }
 
-// Hours are the keeper's hours for the wish.
-func (s *PlanSheet) Hours() (h float64) {
-	for _, d := range s.Days {
-		h += d.Wish / 60
-	}
-	return h
-}
+// Hours are the keeper's hours for the wish, as far as its work can still be done.
+func (s *PlanSheet) Hours() float64 { return s.Work / 60 }
 
 // OverDays is on how many days of the wish its work and that of the book is longer
 // than the time there is; told is false where nobody said what time there is.
