@@ -71,7 +71,7 @@ func (m *layoutMap) room(s *state.Standing) float64 {
 		lid = min(lid, max(apart, mapLidLeast))
 	case s.Places <= 1:
 		lid = min(lid, apart)
-	case !s.Row() && lid <= mapLidLeast:
+	case !s.Row() && lid <= mapLidLeast && apart/standWide < mapLidClose:
 		lid = min(lid, apart/standWide)
 	}
 	return max(lid, mapCell)
