@@ -5,7 +5,6 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/practice"
-	"lidmark/domain/strength"
 )
 
 // food: a nuc that is light is lost with the days, one whose food is out far sooner. By
@@ -24,8 +23,12 @@ func (p *pricer) food(s book.Subject) Price {
 // without is for how many days a nuc is without food when somebody comes again; 0 where it
 // has some, or nobody knows.
 func (p *pricer) without(s book.Subject) float64 {
-	n, has := p.has(s)
-	switch {
+	id, ok := s.Nuc()
+	if !ok {
+		return 0
+	}
+	n := p.view.Nuc(id)
+	switch has := p.judged.Strength(n.Yard).Of(n); {
 	case !has.FoodKnown:
 		return 0
 	case has.FoodOut != 0:
@@ -37,16 +40,11 @@ func (p *pricer) without(s book.Subject) float64 {
 
 // isOut tells whether the food of a nuc is out.
 func (p *pricer) isOut(s book.Subject) bool {
-	_, has := p.has(s)
-	return has.FoodKnown && has.FoodOut != 0
-}
-
-// has is a nuc and what it has.
-func (p *pricer) has(s book.Subject) (*book.Nuc, strength.State) {
 	id, ok := s.Nuc()
 	if !ok {
-		return nil, strength.State{}
+		return false
 	}
 	n := p.view.Nuc(id)
-	return n, p.judged.Strength(n.Yard).Of(n)
+	has := p.judged.Strength(n.Yard).Of(n)
+	return has.FoodKnown && has.FoodOut != 0
 }
