@@ -123,7 +123,7 @@ func TestLikeNucsStandInABlock(t *testing.T) {
 		t.Fatalf("no task is for five nucs of one reason, but for %d", most)
 	}
 	pages := routeOf(t, r, paper.Options{})
-	for _, title := range []string{"Look for eggs", "Catch her, cage and mark her"} {
+	for _, title := range []string{"Look for eggs", "Catch and cage her, marked yellow"} {
 		if n := count(pages, title); n < want[title] || n > want[title]+len(pages)-1 || n == 0 {
 			t.Errorf("%q is said %d times on %d pages, want %d", title, n, len(pages), want[title])
 		}
