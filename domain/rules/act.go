@@ -32,6 +32,7 @@ const (
 	ActGraft
 	ActCarryStand
 	ActPaintFront
+	ActHandOver
 )
 
 // acts are the words of an act and the minutes it takes at a nuc or colony,
@@ -65,6 +66,7 @@ var acts = [...]struct {
 	ActGraft:          {"graft", 0, 0},
 	ActCarryStand:     {"carry and turn", practice.MinutesCarryStand, practice.MinutesCarryStand},
 	ActPaintFront:     {"mark the front", practice.MinutesPaintFront, practice.MinutesPaintFront},
+	ActHandOver:       {"hand over", 0, 0},
 }
 
 // String is the act in words.
@@ -73,7 +75,7 @@ func (a Act) String() string { return acts[a].word }
 // opens tells whether a box is opened for it.
 func (a Act) opens() bool {
 	switch a {
-	case ActNone, ActCollectCells, ActNarrowEntrance, ActSeeToBank, ActSeeToPapers, ActCountAgain, ActKeep, ActOpenEntrance, ActMakeReady, ActGraft, ActCarryStand, ActPaintFront:
+	case ActNone, ActCollectCells, ActNarrowEntrance, ActSeeToBank, ActSeeToPapers, ActCountAgain, ActKeep, ActOpenEntrance, ActMakeReady, ActGraft, ActCarryStand, ActPaintFront, ActHandOver:
 		return false
 	default:
 		return true

@@ -12,10 +12,11 @@ import (
 	"lidmark/domain/practice"
 )
 
-// Deadline is a mark in the calendar: a hard hour, or an event of a batch.
+// Deadline is a mark in the calendar: a hard hour, an event of a batch, or the day
+// on which the queens of an order leave.
 type Deadline struct {
 	ID     string       // stable from day to day and in every copy of the book
-	Of     book.Subject // the batch, colony or yard
+	Of     book.Subject // the batch, colony, yard or order
 	Yard   book.YardID
 	Day    calendar.Day
 	At     time.Time // the hour, when Hard; else the start of Day
@@ -43,6 +44,7 @@ func (p *pass) deadlines(found []Finding) []Deadline {
 		}
 	}
 	all = append(all, p.plannedDeadlines()...)
+	all = append(all, p.leavingDeadlines()...)
 	slices.SortStableFunc(all, func(a, b Deadline) int {
 		return cmp.Or(cmp.Compare(a.Day, b.Day), a.At.Compare(b.At), cmp.Compare(a.ID, b.ID))
 	})

@@ -26,6 +26,7 @@ var deedsOf = map[Act][]book.Fact{
 	ActTakeOutQueen:   {book.QueenCaught{}, book.QueenGone{}, book.United{}, book.ShakenOut{}},
 	ActShakeOut:       {book.United{}, book.ShakenOut{}},
 	ActCatchQueen:     {book.QueenCaught{}},
+	ActHandOver:       {book.QueenHandedOver{}, book.OrderClosed{}},
 	ActUnite:          slices.Concat(given, []book.Fact{book.United{}, book.ShakenOut{}, book.BeesAdded{}, book.BroodGiven{}}),
 }
 

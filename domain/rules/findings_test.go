@@ -3,6 +3,7 @@ package rules_test
 import (
 	"slices"
 	"testing"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
@@ -41,6 +42,14 @@ func layingOn1June(p *booktest.Pen) {
 	p.At("2027-06-01 18:00").Write(look("A1", book.Looked{Eggs: book.SingleEggs}))
 }
 
+// fetched is an order of two queens for Sun 16 May of which one is in a cage.
+func fetched(p *booktest.Pen) {
+	p.At("2027-05-12 18:00").Write(
+		book.OrderTaken{Order: booktest.Order("31"), Number: "31", Customer: "Corin A.", Queens: 2, By: calendar.Date(2027, 5, 16)},
+		book.QueenDescribed{Queen: booktest.Queen("b"), Born: time.Date(2026, 6, 1, 0, 0, 0, 0, time.UTC)},
+		book.QueenCaught{Nuc: a1, Queen: booktest.Queen("b"), Label: "23"})
+}
+
 var table = []found{
 	{
 		rules.CellsOut, "ripe cells, day before the best hour", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) },
@@ -53,6 +62,17 @@ var table = []found{
 	{rules.PlannedStep, "a graft ahead, four days before", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(book.BatchPlanned{Batch: batch(9), Day: calendar.Date(2027, 5, 20), Larvae: 48, Nucs: 30})
 	}, "2027-05-16 09:00", rules.Open, "planned: confine the breeder"},
+	{rules.Leaving, "fetched, the day before", fetched, "2027-05-15 09:00", rules.Ahead, "2 queens to be fetched by Corin A."},
+	{rules.Leaving, "fetched, on its day", fetched, "2027-05-16 09:00", rules.Open, "2 queens to be fetched by Corin A."},
+	{rules.Leaving, "fetched, a day late", fetched, "2027-05-17 09:00", rules.Pressing, "2 queens to be fetched by Corin A."},
+	{rules.Leaving, "closed", func(p *booktest.Pen) {
+		fetched(p)
+		p.Write(book.OrderClosed{Order: booktest.Order("31")})
+	}, "2027-05-16 09:00", 0, ""},
+	{rules.Leaving, "sent, two days on the way", func(p *booktest.Pen) {
+		fetched(p)
+		p.Write(book.OrderTaken{Order: booktest.Order("31"), Number: "31", Customer: "Corin A.", Queens: 2, By: calendar.Date(2027, 5, 16), Sent: true, Journey: 2})
+	}, "2027-05-14 09:00", rules.Open, "2 queens to be sent to Corin A."},
 	{rules.LayoutStep, "a front to be marked", func(p *booktest.Pen) {
 		p.At("2027-05-13 18:00").Write(madeUp("A1")...)
 		p.At("2027-05-13 19:00").Write(

@@ -84,10 +84,10 @@ func (j *Judged) Work(from, to calendar.Day) map[calendar.Day]float64 {
 	return j.pass.work(j.found, from, to)
 }
 
-// Deadlines are the hard deadlines and the batch events from one day to
-// another, both included, in the order of time, those that are done marked so.
-// Hard ones that are not have alarms: the last free evening before, and the
-// morning of the day.
+// Deadlines are the hard deadlines, the batch events and the days on which queens
+// leave for open orders from one day to another, both included, in the order of time,
+// those that are done marked so. Hard ones that are not, and days on which queens leave,
+// have alarms: the last free evening before, and the morning of the day.
 func (j *Judged) Deadlines(from, to calendar.Day) []Deadline {
 	j.mu.Lock()
 	defer j.mu.Unlock()

@@ -8,7 +8,8 @@ import (
 )
 
 // Name is what the keeper calls a subject: a nuc, colony or yard by its name,
-// a batch by its number or the day for which it is planned, a queen by her name, disc or cage.
+// a batch by its number or the day for which it is planned, a queen by her name, disc or
+// cage, an order by its number.
 func Name(v *book.View, s book.Subject) string {
 	if id, ok := s.Nuc(); ok {
 		return cmp.Or(v.Nuc(id).Name, "a nuc without a name")
@@ -24,6 +25,9 @@ func Name(v *book.View, s book.Subject) string {
 	}
 	if id, ok := s.Queen(); ok {
 		return queenName(v.Queen(id))
+	}
+	if id, ok := s.Order(); ok {
+		return "order " + v.Order(id).Number
 	}
 	return s.Kind.String()
 }

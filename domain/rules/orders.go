@@ -22,7 +22,8 @@ func (p *pass) shareQueens() {
 		return
 	}
 	of := map[book.NucID]promise{}
-	for _, o := range handover.Deal(p.course).Orders {
+	p.sheet = handover.Deal(p.course)
+	for _, o := range p.sheet.Orders {
 		for _, q := range o.Queens {
 			of[q.Nuc] = promise{q.Catching, o.Order.Number, o.On}
 		}

@@ -8,6 +8,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
+	"lidmark/domain/handover"
 	"lidmark/domain/practice"
 	"lidmark/domain/spread"
 	"lidmark/domain/strength"
@@ -35,6 +36,8 @@ type pass struct {
 	found   []*Finding
 	packs   *book.Yard // the home yard, from which bees and cells are taken along
 
+	sheet *handover.Sheet // who gets which queen; of nobody while no order is open
+
 	presumed []course.Presumption // of all nucs, in walking order
 }
 
@@ -44,7 +47,7 @@ func newPass(v *book.View, was *pass) *pass {
 	p := &pass{
 		view: v, course: courseAfter(v, was), numbers: v.Numbers(),
 		now: v.On(), zone: v.Zone(), today: v.Today(),
-		yards: map[book.YardID]*yardCase{},
+		yards: map[book.YardID]*yardCase{}, sheet: &handover.Sheet{},
 	}
 	p.putOff, p.packs = p.allPutOff(), p.home().yard
 	p.findNucs(was)

@@ -66,6 +66,7 @@ func table() []row {
 		{rule: SameNucs, doc: "two batches want the same nucs", season: (*pass).sameNucs},
 		{rule: SameFinisher, doc: "two batches want the same colony", season: (*pass).sameFinisher},
 		{rule: SameDay, doc: "two batches want the same day and it is too short", season: (*pass).sameDay},
+		{rule: Leaving, doc: "the queens of an order leave the keeper's hands", season: (*pass).leaving},
 		{rule: PlannedStep, doc: "a step that makes ready for a planned batch", season: (*pass).plannedSteps},
 		{rule: LayoutStep, doc: "the layout that is the plan asks for it", yard: (*pass).layoutSteps},
 		{rule: NoHands, doc: "nobody is free before a hard deadline", season: (*pass).noHands},
@@ -107,6 +108,7 @@ const (
 	SameNucs       Rule = "two batches want the same nucs"
 	SameFinisher   Rule = "two batches want the same colony"
 	SameDay        Rule = "two batches want the same day"
+	Leaving        Rule = "queens leave"
 	PlannedStep    Rule = "planned step"
 	LayoutStep     Rule = "layout"
 	NoHands        Rule = "nobody is free"

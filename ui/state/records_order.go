@@ -7,13 +7,14 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/handover"
+	"lidmark/domain/rules"
 )
 
 var ofOrder = []book.Kind{book.KindOrder}
 
 // orderRecords are what can be written down of an order for queens.
 var orderRecords = []Record{
-	{Name: "serve order", Word: "Hand queens over", Of: ofOrder, Main: true, Fits: orderOpen, Asks: askServe, Facts: orderServed},
+	{Name: "serve order", Word: "Hand queens over", Of: ofOrder, For: []rules.Act{rules.ActHandOver}, Main: true, Fits: orderOpen, Asks: askServe, Facts: orderServed},
 	{
 		Name: "claim", Word: "Queens claimed", Of: ofOrder,
 		Asks: askClaim, Facts: claimed,

@@ -1,0 +1,120 @@
+package rules
+
+import (
+	"cmp"
+	"fmt"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/handover"
+	"lidmark/domain/practice"
+)
+
+// leaving: the queens of an open order leave the keeper's hands on a day.
+func (p *pass) leaving() {
+	for _, o := range p.sheet.Orders {
+		y, on := p.home(), p.leaves(o)
+		f := Finding{
+			Rule: Leaving, Of: o.Order.Order.Subject(), Act: ActHandOver, Amount: float64(o.Order.Open()), Since: o.Order.Taken.Instant,
+			What: leavingWhat(o), Do: handOut(o) + ": " + p.dealt(o), Why: leavingWhy(o, on), Sure: sureRecorded,
+		}
+		if o.Order.Sent {
+			f.Used = []practice.Key{practice.JourneyUsual, practice.SentFrom, practice.SentUntil, practice.HeatStop}
+		}
+		f.From, f.Best, f.By = course.Days(on, on, on, y.zone)
+		p.add(y, f)
+	}
+}
+
+// leavingDeadlines are the days on which the queens of open orders leave, with alarms.
+func (p *pass) leavingDeadlines() (all []Deadline) {
+	y := p.home()
+	for _, o := range p.sheet.Orders {
+		of, on := o.Order.Order.Subject(), p.leaves(o)
+		all = append(all, Deadline{
+			ID: fmt.Sprintf("%s %s", of, Leaving), Of: of, Yard: y.id, Day: on, At: on.Start(y.zone), Done: on < y.today,
+			What: fmt.Sprintf("%s: %s, %s", sentence(p.name(of)), leavingWhat(o), p.dealt(o)), Do: leavingWhy(o, on), Alarms: p.alarms(y, on.At(noon, 0, y.zone)),
+		})
+	}
+	return all
+}
+
+// leaves is the day on which an order's queens leave, or on which they should have.
+func (p *pass) leaves(o handover.Served) calendar.Day {
+	if o.Order.By.IsZero() {
+		return o.On
+	}
+	return min(o.On, o.Order.By-o.Arrive+o.On)
+}
+
+// leavingWhat is how many queens go to whom.
+func leavingWhat(o handover.Served) string {
+	gets := "fetched by"
+	if o.Order.Sent {
+		gets = "sent to"
+	}
+	return fmt.Sprintf("%s to be %s %s", count(o.Order.Open(), "queen"), gets, customer(o.Order))
+}
+
+// handOut is what is to be done for an order.
+func handOut(o handover.Served) string {
+	do := "Hand %s over to %s"
+	if o.Order.Sent {
+		do = "Send %s to %s"
+	}
+	return fmt.Sprintf(do, count(o.Order.Open(), "queen"), customer(o.Order))
+}
+
+func customer(o *book.Order) string { return cmp.Or(o.Customer, "the customer") }
+
+// leavingWhy is when the queens leave, and what speaks against it.
+func leavingWhy(o handover.Served, on calendar.Day) string {
+	why := "promised by " + o.Order.By.Short()
+	if o.Order.Sent {
+		why = fmt.Sprintf("sent %s, %s on the way, promised by %s", on.Short(), count(int(o.Arrive-o.On), "day"), o.Order.By.Short())
+	}
+	if o.Warning != "" {
+		why += "; " + o.Warning
+	}
+	return why
+}
+
+// dealt are the queens that an order gets in words: in which cages they are, and in which
+// nucs, and how many are missing.
+func (p *pass) dealt(o handover.Served) string {
+	var cages, nucs []string
+	bare := 0
+	for _, q := range o.Queens {
+		switch {
+		case !q.Nuc.IsZero():
+			nucs = append(nucs, p.name(q.Nuc.Subject()))
+		case q.Label != "":
+			cages = append(cages, q.Label)
+		default:
+			bare++
+		}
+	}
+	var all []string
+	if len(cages) > 0 {
+		all = append(all, plural(cages, "cage")+" "+strings.Join(cages, " "))
+	}
+	if bare > 0 {
+		all = append(all, count(bare, "cage")+" without a number")
+	}
+	if len(nucs) > 0 {
+		all = append(all, "from "+strings.Join(nucs, " "))
+	}
+	if o.Short > 0 {
+		all = append(all, fmt.Sprintf("short by %d", o.Short))
+	}
+	return strings.Join(all, ", ")
+}
+
+func plural(of []string, thing string) string {
+	if len(of) == 1 {
+		return thing
+	}
+	return thing + "s"
+}

@@ -1,0 +1,69 @@
+package rules_test
+
+import (
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+)
+
+// TestQueensLeaveOnADay: the day on which an order is fetched is in the calendar, with the
+// same id and alarms before it, until its queens are handed over.
+func TestQueensLeaveOnADay(t *testing.T) {
+	p := pen(t)
+	fetched(p)
+	leaving := func(at string) (all []rules.Deadline) {
+		for _, d := range rules.Deadlines(p.View(at), calendar.Date(2027, 5, 1), calendar.Date(2027, 5, 31)) {
+			if id, ok := d.Of.Order(); ok && id == booktest.Order("31") {
+				all = append(all, d)
+			}
+		}
+		return all
+	}
+	first, again := leaving("2027-05-13 09:00"), leaving("2027-05-15 09:00")
+	if len(first) != 1 || len(again) != 1 || first[0].ID != again[0].ID {
+		t.Fatalf("%+v, then %+v, want one of one id", first, again)
+	}
+	d := first[0]
+	if d.Day != calendar.Date(2027, 5, 16) || d.What != "Order 31: 2 queens to be fetched by Corin A., cage 23, short by 1" {
+		t.Errorf("%s on %s", d.What, d.Day)
+	}
+	if len(d.Alarms) != 2 || calendar.DayOf(d.Alarms[0], p.View("2027-05-13 09:00").Zone()) >= d.Day {
+		t.Errorf("alarms %v, want two, one before the day", d.Alarms)
+	}
+	if late := leaving("2027-05-18 09:00"); len(late) != 1 || late[0].Day != d.Day {
+		t.Errorf("two days late: %+v, want it on its day", late)
+	}
+	p.At("2027-05-16 10:00").Write(
+		book.QueenHandedOver{Queen: booktest.Queen("b"), Order: booktest.Order("31")},
+		book.OrderClosed{Order: booktest.Order("31")})
+	if all := leaving("2027-05-16 11:00"); len(all) > 0 {
+		t.Errorf("handed over, and still %+v", all)
+	}
+}
+
+// TestALateOrderStaysOnItsDay: an order that was to be sent is late from the day on which
+// it had to go, not from the day on which it had to arrive.
+func TestALateOrderStaysOnItsDay(t *testing.T) {
+	p := pen(t)
+	p.At("2027-05-01 18:00").Write(book.OrderTaken{
+		Order: booktest.Order("31"), Number: "31", Queens: 2, By: calendar.Date(2027, 5, 20), Sent: true, Journey: 2,
+	})
+	for _, row := range []struct {
+		at   string
+		want calendar.Day
+	}{{"2027-05-10 09:00", calendar.Date(2027, 5, 18)}, {"2027-05-19 09:00", calendar.Date(2027, 5, 18)}} {
+		v := p.View(row.at)
+		f := of(v, rules.Leaving)
+		if len(f) != 1 || calendar.DayOf(f[0].By, v.Zone()) != row.want {
+			t.Fatalf("on %s: %+v, want it by %s", row.at, f, row.want)
+		}
+	}
+	v := p.View("2027-05-19 09:00")
+	plan := rules.Day(v, v.Today())
+	if len(plan.Stops) != 1 || len(plan.Stops[0].Tasks) != 1 || plan.Stops[0].Tasks[0].Act != rules.ActHandOver || plan.Minutes != 0 {
+		t.Errorf("a day late the plan is %+v, want it to be sent, without minutes", plan)
+	}
+}
