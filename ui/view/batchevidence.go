@@ -15,6 +15,10 @@ import (
 // evidence draws what is known of the batch: flying hours since her queens were
 // old enough, what they most probably are, the links so far, the incubator.
 func (d batchDraw) evidence(a scene.Area) {
+	d.wholeLines(a, func() { d.evidenceIn(a) })
+}
+
+func (d batchDraw) evidenceIn(a scene.Area) {
 	x, w, y := a.X+state.Edge, a.W-2*state.Edge, a.Y+28
 	d.text(x, y, "Evidence", ink(14).semi())
 	y = d.flying(x, y+22, w)
