@@ -103,13 +103,13 @@ func addNeeds(all, more []plan.Need) []plan.Need {
 	return all
 }
 
-// two is the same wish with two grafts a week apart, each as large as the one.
+// two is the same wish with two grafts a week apart.
 func (s *PlanSheet) two(p *plan.Planner) {
 	if s.Wish.Grafts > 1 {
 		return
 	}
 	w := s.key.wish
-	w.Grafts, w.Larvae = 2, s.Larvae
+	w.Grafts = 2
 	two := p.Answer(w)
 	s.Two, s.Nucs2 = two.Chance, two.Free
 }
