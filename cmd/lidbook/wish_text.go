@@ -14,7 +14,7 @@ func (a *app) printWish(v *book.View, s wishShape) {
 		ready = "laying"
 	}
 	wanted := fmt.Sprintf("%s%s %s by %s", plural(s.Queens, "queen"), prefixed(" ", s.Line), ready, shortDay(s.By))
-	takes := fmt.Sprintf("%d larvae%s, %d nucs in %s", s.Larvae, eachGraft(len(s.Grafts)), s.Nucs, s.Yard)
+	takes := fmt.Sprintf("%d larvae%s, %s in %s", s.Larvae, eachGraft(len(s.Grafts)), plural(s.Nucs, "nuc"), s.Yard)
 	if s.Chance < 0.5 { // less likely than not
 		a.line("%s: hardly, %s; %s most probably give %d", wanted, odds(s.Chance), takes, s.Expected)
 	} else {

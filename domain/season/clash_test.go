@@ -120,6 +120,21 @@ func TestWaysOutLeadOut(t *testing.T) {
 	}
 }
 
+// With 45 nucs for two batches of 40, five would be left to one that owes 15 queens: that
+// is no way out, but its promise given up.
+func TestAPromiseGivenUpIsNoWayOut(t *testing.T) {
+	d := day(t, "2027-05-01")
+	c := clash(t, season.Clashes(plannerOf(planned(world{nucs: 45, starters: 9, finishers: 9}.pen(), d, d))), season.NucsShort)
+	if len(c.Ways) == 0 {
+		t.Fatal("no way out is told")
+	}
+	for _, w := range c.Ways {
+		if w.Wished && w.After < 0.05 {
+			t.Errorf("%s: the promise is kept with %.3f, before with %.3f", w.What, w.After, w.Before)
+		}
+	}
+}
+
 // Of three batches on one day one way alone is never enough: it leaves what the two
 // others miss.
 func TestAWayThatIsNotEnough(t *testing.T) {

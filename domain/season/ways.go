@@ -151,8 +151,8 @@ func (t *trial) elsewhere(c Clash, at int) (all []Way) {
 	return all
 }
 
-// try plans a batch otherwise; ok is true when it is out of the clash then and
-// nothing else is worse.
+// try plans a batch otherwise; ok is true when it is out of the clash then, nothing else
+// is worse, and the promise is not given up.
 func (t *trial) try(c Clash, at int, b book.BatchPlan) (w Way, ok bool) {
 	was := t.loads[at]
 	ladder := t.ladderOf(b)
@@ -167,8 +167,12 @@ func (t *trial) try(c Clash, at int, b book.BatchPlan) (w Way, ok bool) {
 	if w.Wished {
 		w.Before, w.After = t.chance(was, t.loads), t.chance(then, loads)
 	}
-	return w, true
+	return w, !w.Wished || w.After >= givenUp
 }
+
+// givenUp is the chance of a promise below which it is given up: who plans so has no way
+// out of the clash, but one order less. Common practice, no source.
+const givenUp = 0.05
 
 // ladderOf is the ladder of a plan; those of the usual hour are kept.
 func (t *trial) ladderOf(b book.BatchPlan) plan.Ladder {
