@@ -116,7 +116,7 @@ func (s State) nextLayer() State {
 func menu(m Menu) func(State) (State, []Effect) {
 	return pure(func(s State) State {
 		if s.Menu == m {
-			m = NoMenu
+			return s.menuOpened(NoMenu)
 		}
 		return s.menuOpened(m)
 	})
@@ -125,10 +125,11 @@ func menu(m Menu) func(State) (State, []Effect) {
 // divide gives the room Yard one form, or map and lids if it has it.
 func divide(p Pane) func(State) (State, []Effect) {
 	return pure(func(s State) State {
+		form := p
 		if s.Room == Yard && s.Pane == p && s.Part == MainPart {
-			p = Split
+			form = Split
 		}
-		s.Room, s.Pane, s.Part, s.Told = Yard, p, MainPart, false
+		s.Room, s.Pane, s.Part, s.Told = Yard, form, MainPart, false
 		return s
 	})
 }

@@ -144,7 +144,16 @@ func (s State) BatchNucsHigh(l Layout, b *book.Batch) float64 {
 	if high <= l.Main.H-BatchHead-l.BatchStream()-s.BatchButtons() || s.SmallLids(l, b) {
 		return 0
 	}
+	if l.Main.W < BatchWide { // they are as small as where all are in sight
+		return batchNucs + BatchSmallHigh*l.smallRows(len(nucs))
+	}
 	return high
+}
+
+// smallRows is in how many rows so many nucs of a batch stand where their lids are small.
+func (l Layout) smallRows(nucs int) float64 {
+	per := max(1, int((l.Main.W*(1-BatchSplit)-2*Edge)/BatchSmallWide))
+	return float64((nucs + per - 1) / per)
 }
 
 // BatchButtons is how high the buttons below the nucs of a batch are, with why the first
@@ -163,9 +172,8 @@ func (s State) SmallLids(l Layout, b *book.Batch) bool {
 	if l.Main.W >= BatchWide {
 		return false
 	}
-	n, per := len(s.Reading().NucsOf(b.Batch)), max(1, int((l.Main.W*(1-BatchSplit)-2*Edge)/BatchSmallWide))
 	room := l.Main.H - BatchHead - l.BatchStream() - s.BatchButtons() - BatchSmallHead
-	return BatchSmallHigh*float64((n+per-1)/per) <= room
+	return BatchSmallHigh*l.smallRows(len(s.Reading().NucsOf(b.Batch))) <= room
 }
 
 // BatchLog is how many of the last readings of the incubator stand below the clock.

@@ -93,6 +93,9 @@ func (d batchDraw) batchLids(a, shows scene.Area) float64 {
 	size, wide, high := d.lidSize(len(nucs), a)
 	if a.Bottom() > shows.Bottom() { // they scroll
 		size, wide, high = batchLid, state.BatchLidWide, state.BatchLidHigh
+		if d.l.Main.W < state.BatchWide {
+			size, wide, high, need = state.BatchSmall, state.BatchSmallWide, state.BatchSmallHigh, nil
+		}
 	}
 	per, most := lidRowsOf(len(nucs), a.W, wide), max(1, int((a.H-76)/high))
 	if per.rows > most && d.s.SmallLids(d.l, d.b) {

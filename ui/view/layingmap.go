@@ -24,9 +24,10 @@ type layoutMap struct {
 func (d *layingDraw) layoutMap(frame scene.Area, side *state.LayoutSide, tried bool) {
 	alone := *d.sheet
 	alone.s.Layer, alone.s.Filter, alone.s.Selection, alone.away = state.ByCondition, "", state.Selection{}, false
+	alone.reading = d.s.Present() // a layout is judged as of today
 	g := &ground{
 		sheet: &alone, frame: frame, camera: d.s.LayingCamera(frame), yard: d.reading.View.Yard(d.s.Laying.Yard),
-		r: d.reading, stand: side.Standing, dark: d.is.Shades,
+		r: alone.reading, stand: side.Standing, dark: d.is.Shades,
 	}
 	m := &layoutMap{ground: g, side: side, front: frontsOf(side.Layout), most: g.mostLid(), tried: tried, chosen: d.s.Selection}
 	g.wear, g.steady = m.worn, &d.steady

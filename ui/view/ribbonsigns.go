@@ -173,6 +173,8 @@ func (p *sheet) bandWords() (how, short string) {
 	switch {
 	case !p.s.Away():
 		short = "as it is now."
+	case p.s.OnLayout():
+		return "A layout is drawn and judged as of today.", "The layout is as of today."
 	case p.s.AsThen():
 		short = "as it was known then, at the end of that day."
 	case p.s.Ahead() && p.hollow:
