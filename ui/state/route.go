@@ -199,24 +199,12 @@ func (r *Reading) ByRoom(t rules.Task) float64 {
 }
 
 // unnamedLines are how many lines beyond the first a task takes that names nobody:
-// what to do begins on the first one, before when; what follows has the whole width.
+// what to do begins on the first one, before when; why has the whole width.
 func unnamedLines(t rules.Task, room, lid, beside float64) float64 {
 	if t.By.IsZero() && t.From.IsZero() {
 		beside = room - boxRoom
 	}
-	return float64(len(BesideFirst(t.Title, beside-lid, room-lid)) - 1 + max(1, linesOf(t.Why, whySize, room)))
-}
-
-// BesideFirst breaks what to do into lines of which the first one has something beside it
-// and so less room than the others.
-func BesideFirst(title string, first, room float64) []string {
-	lines := scene.Wrap(Reckoner{}, title, titleSize, scene.Medium, first)
-	if len(lines) < 2 {
-		return lines
-	}
-	words := strings.Fields(title)
-	rest := strings.Join(words[len(strings.Fields(lines[0])):], " ")
-	return append(lines[:1], scene.Wrap(Reckoner{}, rest, titleSize, scene.Medium, room)...)
+	return float64(titleLines(t, beside-lid) - 1 + max(1, linesOf(t.Why, whySize, room)))
 }
 
 // titleLines are how many lines what to do fills in so much room.

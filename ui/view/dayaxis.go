@@ -20,11 +20,6 @@ const (
 	axisMinutes = 58.0 // the column of minutes, and the gap before the axis
 )
 
-// dayBar is from where to where the day looked at lies.
-func (r routeDraw) dayBar() scene.Area {
-	return scene.Area{X: r.axis.x + axisBefore*r.axis.w/axisDays, W: r.axis.w / axisDays}
-}
-
 // at is where a day lies; beyond the axis it is its end.
 func (g dayAxis) at(days float64) float64 {
 	return g.x + min(max(days-g.first, 0), axisDays)*g.w/axisDays

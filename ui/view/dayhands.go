@@ -48,24 +48,6 @@ func (p *sheet) handRows(w float64) float64 {
 	return float64(min(rows, most))
 }
 
-// handsUnused is how much of the rows kept for all people those who may come on the day
-// leave empty, with the air below them.
-func (p *sheet) handsUnused(w float64) float64 {
-	const air = 6.0
-	if p.s.DayPage.Less.On() {
-		return 0
-	}
-	rows, x := 0.0, w
-	for _, h := range p.s.Hands() {
-		wide := min(p.width(handWord(h), ink(13.5))+22, w)
-		if x+wide > w {
-			rows, x = rows+1, 0
-		}
-		x += wide + handGap
-	}
-	return max(0, p.handRows(w)-rows)*handRow + air
-}
-
 // handsThere draws those who may come, as many as have room.
 func (p *sheet) handsThere(all []state.Hand, a scene.Area) {
 	p.fit(a.X, a.Y+12, "Who comes", ink2(13), a.Right())

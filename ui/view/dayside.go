@@ -26,7 +26,7 @@ func (p *sheet) daySide(a scene.Area) {
 		top := y + scene.LineHeight(13) + 14
 		p.timeBar(scene.Area{X: x, Y: top, W: w, H: 16})
 		y = top + 16 + 44
-		body, foot, unused := a.Bottom()-sideFootHigh, 0.0, 0.0
+		body, foot := a.Bottom()-sideFootHigh, 0.0
 		if shut := p.refused(all, p.sideFoot(all)...); shut != "" {
 			p.fit(x, body+2, shut, ink2(13), x+all)
 			foot += state.RefusedLine
@@ -51,23 +51,16 @@ func (p *sheet) daySide(a scene.Area) {
 			if kit.Y > 0 {
 				below = 0
 			}
-			hands := p.hands(scene.Area{X: x, Y: y - 36, W: w, H: body - y + 36 - below})
-			if y += hands; hands > 0 {
-				unused = p.handsUnused(w)
-			}
+			y += p.hands(scene.Area{X: x, Y: y - 36, W: w, H: body - y + 36 - below})
 		}
 		if kit.Y == 0 {
 			kit.Y = y
 		}
-		end := p.caution(scene.Area{X: x, Y: y - 20, W: all, H: body - foot - y + 20})
-		pack := p.s.Reading().Kit(p.s.DayPage.Less)
-		if kit.Y == y && kit.Y+kitHead+6+kitLow*float64(len(pack)-1) > end {
-			kit.Y -= unused // better moved than cut
-		}
-		kit.H = end - kit.Y
-		p.kit(pack, kit)
+		kit.H = p.caution(scene.Area{X: x, Y: y - 20, W: all, H: body - foot - y + 20}) - kit.Y
+		p.kit(p.s.Reading().Kit(p.s.DayPage.Less), kit)
+		end := x
 		for _, b := range p.sideFoot(all) { // last: Tab goes from the top down
-			x = p.button(x, a.Bottom()-sideFootHigh+10, b.word, b.command, b.main) + 8
+			end = p.button(end, a.Bottom()-sideFootHigh+10, b.word, b.command, b.main) + 8
 		}
 	})
 	p.rule(a.Right()-1, a.Y, a.Right()-1, a.Bottom(), scene.Rule)

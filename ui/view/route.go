@@ -19,12 +19,11 @@ type routeDraw struct {
 	r      *state.Reading
 	area   scene.Area
 	axis   dayAxis
-	line   float64    // x of the route's line
-	end    float64    // where what stands before windows and minutes ends
-	row    int        // of the next line
-	chosen int        // the line that is chosen; below 0 for none
-	pale   bool       // what is drawn waits for another day
-	ground scene.Role // of the line that is drawn
+	line   float64 // x of the route's line
+	end    float64 // where what stands before windows and minutes ends
+	row    int     // of the next line
+	chosen int     // the line that is chosen; below 0 for none
+	pale   bool    // what is drawn waits for another day
 }
 
 // route draws the day's work as a line with stops, each task with its window.
@@ -90,9 +89,8 @@ func (r routeDraw) known(top float64, a scene.Area) {
 			continue
 		}
 		box := scene.Rect{Area: row, Tag: scene.Tag{Ref: state.RefOf(t.Of[0]), Reason: t.Why}}
-		r.ground = scene.Panel
 		if r.hovers(box.Ref) {
-			box.Radius, box.Fill, r.ground = 5, scene.Sunk, scene.Sunk
+			box.Radius, box.Fill = 5, scene.Sunk
 		}
 		r.add(box)
 		r.task(state.PageLine{Task: t}, row)
@@ -141,9 +139,6 @@ func (r routeDraw) entry(l state.PageLine, row scene.Area) {
 			rect.Radius, rect.Fill = 5, scene.Sunk
 		}
 	}
-	if r.ground = rect.Fill; r.ground == scene.None {
-		r.ground = scene.Panel
-	}
 	r.add(rect)
 	if !l.Waits {
 		r.add(scene.Line{From: at(r.line, y), To: at(r.line+9, y), Stroke: stroke(scene.Ink, 2)})
@@ -190,6 +185,70 @@ func (r routeDraw) toned(f font) font {
 
 // taskFont is the look of what to do, whyFont of why.
 var taskFont, whyFont = ink(14).medium(), ink2(13)
+
+// folded draws a task over more than one line: who and when above what and why.
+func (r routeDraw) folded(t rules.Task, y float64, lines int) {
+	if len(r.r.TaskNames(t)) == 0 {
+		r.unnamed(t, y, lines)
+		return
+	}
+	left, right, second := r.line+20, r.area.Right()-state.Edge, y+5+state.RouteMore+1
+	r.who(t, y, r.by(t, y)-10)
+	if lines == 1 {
+		r.what(t, left, second, right)
+		return
+	}
+	said := r.broken(t.Title, taskFont, right-left)
+	next := r.wrapped(left, second, t.Title, r.toned(taskFont), right-left, lines)
+	r.wrapped(left, next, t.Why, whyFont, right-left, lines-len(said))
+}
+
+// broken is a text in lines as its row is reckoned, so that none of them stays empty.
+func (r routeDraw) broken(text string, f font, width float64) []string {
+	return scene.Wrap(state.Reckoner{}, r.say(text), f.size, f.weight, width)
+}
+
+// wrapped writes lines a further line of a task apart, and gives where the next
+// one would stand.
+func (r routeDraw) wrapped(x, y float64, text string, f font, width float64, most int) float64 {
+	lines := r.broken(text, f, width)
+	for i, l := range lines {
+		if i >= most {
+			break
+		}
+		if i == most-1 && len(lines) > most {
+			l += " …"
+		}
+		r.fit(x, y, l, f, x+width)
+		y += state.RouteMore
+	}
+	return y
+}
+
+// unnamed draws a task over more than one line that names nobody: what to do
+// begins on the first one, before when; why stands below.
+func (r routeDraw) unnamed(t rules.Task, y float64, lines int) {
+	const least = 80.0 // of the columns of minutes and boxes
+	left, right := r.line+20, r.area.Right()-state.Edge
+	x, end := r.lids(t, y, 0), right-least
+	if said, _ := r.byWords(t); said != "" {
+		r.by(t, y)
+		end = r.area.Right() - r.End - r.r.ByRoom(t)
+	}
+	room := end - left
+	if x > left {
+		room -= state.LidRoom
+	}
+	taken := len(r.broken(t.Title, taskFont, room))
+	next := r.wrapped(x, y+5, t.Title, r.toned(taskFont), room, lines) + 1
+	r.wrapped(left, next, t.Why, whyFont, right-left, lines+1-taken)
+}
+
+// what writes what to do and, as far as there is room, why.
+func (r routeDraw) what(t rules.Task, x, y, end float64) {
+	x = r.fit(x, y, t.Title, r.toned(taskFont), end)
+	r.fit(x+10, y, t.Why, whyFont, end)
+}
 
 // byWords are the last day or hour of a task, and their look; of one that has none
 // since when it is to be done.

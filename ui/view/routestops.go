@@ -26,9 +26,7 @@ func (r routeDraw) stops(page []state.PageStop, a scene.Area) {
 	}
 	r.clipped(a, scene.Tag{}, func() {
 		if r.Axis {
-			bar := r.dayBar()
-			bar.Y, bar.H = a.Y, a.H
-			r.rect(bar, scene.Sunk)
+			r.rect(scene.Area{X: r.axis.x + axisBefore*r.axis.w/axisDays, Y: a.Y, W: r.axis.w / axisDays, H: a.H}, scene.Sunk)
 		}
 		r.add(scene.Line{From: at(r.line, top+r.Stops[0].Y+15), To: at(r.line, end+8), Stroke: stroke(scene.Ink, 3)})
 	})
