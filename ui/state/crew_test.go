@@ -100,7 +100,7 @@ func TestAHandIsMissing(t *testing.T) {
 	if minutes["Dot"] != 0 {
 		t.Errorf("Dot is away and works %.0f min", minutes["Dot"])
 	}
-	if said := w.Reading().PriceSaid(w.DayPage.Less); !strings.Contains(said, "until Wed 12:00") {
+	if said := w.Reading().PriceSaid(w.DayPage.Less); !strings.Contains(said, "until Wed 08:00") {
 		t.Errorf("all that waits: %q", said)
 	}
 	if w.tap(state.AwayOf(booktest.Person("Dot")), 0); w.DayPage.Less.On() {

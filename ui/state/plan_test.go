@@ -105,10 +105,10 @@ func TestTriesAreCompared(t *testing.T) {
 	one := w.Planning.Tries[0]
 	w.run("two grafts").settled().run("keep try")
 	two := w.Planning.Tries[1]
-	if kept, now := w.PlanTries(); len(kept) != 2 || now == nil || *now != two || two.Promise < one.Promise || two.Hours <= one.Hours {
+	if kept, now := w.PlanTries(); len(kept) != 2 || now == nil || *now != two || two.Promise == one.Promise || two.Hours <= one.Hours {
 		t.Errorf("kept %d; now %+v", len(kept), now)
 	}
-	if two.Chance <= one.Chance || two.Larvae <= one.Larvae {
+	if two.Chance >= one.Chance || two.Larvae <= one.Larvae { // two small grafts where nucs are few
 		t.Errorf("one graft %+v, two %+v", one, two)
 	}
 	tag := scene.Tag{Ref: scene.Ref{Kind: state.TryRef, ID: "0"}}

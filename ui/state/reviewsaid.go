@@ -1,6 +1,10 @@
 package state
 
-import "lidmark/ui/scene"
+import (
+	"strings"
+
+	"lidmark/ui/scene"
+)
 
 // ReviewSaid is what is best done with a nuc in words, and what makes it worth more where
 // that does not show; or a line of these.
@@ -20,7 +24,11 @@ func (p *ReviewPane) Said(m scene.Measurer, said ReviewSaid, room int) (lines []
 	if !p.Narrow {
 		wide -= ReviewAct
 	}
-	for _, l := range scene.Wrap(m, said.Do, ReviewDoSize, scene.SemiBold, wide) {
+	do := said.Do
+	if before, _, hour := strings.Cut(do, ", at dusk, "); hour && p.Narrow {
+		do = before + ", at dusk" // the hour stands in the day's work
+	}
+	for _, l := range scene.Wrap(m, do, ReviewDoSize, scene.SemiBold, wide) {
 		lines = append(lines, ReviewSaid{Do: l})
 	}
 	if said.Note == "" {
