@@ -17,8 +17,7 @@ type PlanSheet struct {
 	Work   float64        // minutes of the wish from today on, those for drone combs too
 	Stages [][]plan.Stage // of each graft, after each link of its chain
 	Raises []plan.Raise
-	Two    float64      // the chance with two grafts of that size a week apart; 0 where the wish has two
-	Nucs2  int          // nucs that are free for the first of those
+	Two    float64      // the chance with two grafts a week apart; 0 where the wish has two
 	LayBy  calendar.Day // nine in ten of those who ever lay do so by then
 	ADay   float64      // the chance when the graft is a day late
 	Late   float64      // cells of the first batch lost when they are given a day late
@@ -110,8 +109,7 @@ func (s *PlanSheet) two(p *plan.Planner) {
 	}
 	w := s.key.wish
 	w.Grafts = 2
-	two := p.Answer(w)
-	s.Two, s.Nucs2 = two.Chance, two.Free
+	s.Two = p.Answer(w).Chance
 }
 
 // fixed is the wish with its amounts as they were found, for a graft on a day.

@@ -115,9 +115,6 @@ func (d *planDraw) turns(x, y, to float64) {
 		if d.all.Two > 0 {
 			two += ": " + ofHundred(d.all.Two)
 		}
-		if d.all.Two < d.all.Chance && d.all.Nucs2 < d.all.Nucs {
-			two = fmt.Sprintf("two batches: %s, %d nucs free", ofHundred(d.all.Two), d.all.Nucs2)
-		}
 	}
 	back := "from a graft"
 	if d.s.Planning.Forwards {
