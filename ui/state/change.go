@@ -79,7 +79,7 @@ func (s State) leave() State {
 	case s.Menu != NoMenu:
 		s.Menu = NoMenu
 	case s.SignsTold():
-		s.Told = false
+		s.AllSigns = false
 	case s.Sheet:
 		s.Sheet = false
 	case s.Drawing.What != 0:
@@ -111,7 +111,7 @@ func (s State) turned(by int) State {
 
 // inTurn is the window with a part having the turn.
 func (s State) inTurn(p Part) State {
-	s.Part, s.Told = p, false
+	s.Part, s.AllSigns = p, false
 	if s.Room == Yard && s.Pane == Map && p == MainPart {
 		s.Pane = Split // the map has the turn no longer
 	}

@@ -98,7 +98,7 @@ func (s State) entered(r Room) State {
 		s = s.formLeft()
 	}
 	s.Room, s.Part, s.Menu, s.Keys, s.Fill, s.Asked = r, MainPart, NoMenu, false, NoFill, nil
-	s.Told = false
+	s.AllSigns = false
 	s.Focus, s.Typing = scene.Ref{}, false
 	return s
 }
@@ -129,7 +129,7 @@ func divide(p Pane) func(State) (State, []Effect) {
 		if s.Room == Yard && s.Pane == p && s.Part == MainPart {
 			form = Split
 		}
-		s.Room, s.Pane, s.Part, s.Told = Yard, form, MainPart, false
+		s.Room, s.Pane, s.Part, s.AllSigns = Yard, form, MainPart, false
 		return s
 	})
 }

@@ -49,7 +49,7 @@ func (n *Nuc) matter() string {
 // doBy is what to do about a finding, and by when: by a day, or where nature sets the
 // hour by that.
 func (r *Reading) doBy(f rules.Finding) string {
-	by, do := f.By.In(r.View.Zone()), strings.ToLower(f.Do[:min(1, len(f.Do))])+f.Do[min(1, len(f.Do)):]
+	by, do := f.By.In(r.View.Zone()), WithinSentence(f.Do)
 	switch {
 	case f.By.IsZero() || strings.Contains(do, " by "):
 		return do

@@ -202,7 +202,7 @@ var headsCommands = []Command{
 // over it, which has nothing to do with the legend of the lids.
 func (s State) signsTurned() State {
 	if s.Layout().MapTurns() {
-		s.Told, s.Menu = !s.Told, NoMenu
+		s.AllSigns, s.Menu = !s.AllSigns, NoMenu
 	} else {
 		s.Signs = !s.Signs
 	}
@@ -210,7 +210,7 @@ func (s State) signsTurned() State {
 }
 
 // SignsTold tells whether the list of all signs lies over a small map.
-func (s State) SignsTold() bool { return s.Told && s.Room == Yard && s.Layout().MapTurns() }
+func (s State) SignsTold() bool { return s.AllSigns && s.Room == Yard && s.Layout().MapTurns() }
 
 // SignsRef is what stands for the list of all signs over a small map.
 var SignsRef = scene.Ref{Kind: "note", ID: "signs"}
@@ -218,7 +218,7 @@ var SignsRef = scene.Ref{Kind: "note", ID: "signs"}
 // signsLeft is the window without the list of all signs, unless r is of it.
 func (s State) signsLeft(r scene.Ref) State {
 	if r != SignsRef && r != CommandOf("signs") {
-		s.Told = false
+		s.AllSigns = false
 	}
 	return s
 }

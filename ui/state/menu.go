@@ -71,7 +71,7 @@ func (s State) yardItems() []MenuItem {
 
 // menuOpened is the window with a menu open, the row marked that is chosen.
 func (s State) menuOpened(m Menu) State {
-	s.Menu, s.Told = m, s.Told && m == NoMenu
+	s.Menu, s.AllSigns = m, s.AllSigns && m == NoMenu
 	s.MenuRow = max(0, slices.IndexFunc(s.MenuItems(), func(it MenuItem) bool { return it.On }))
 	return s
 }

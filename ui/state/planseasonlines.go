@@ -193,6 +193,12 @@ func (p *seasonLines) owed(s State, all []season.Promise) {
 // sentenceOf begins a text as a sentence.
 func sentenceOf(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
 
+// WithinSentence is a text as it stands within a sentence: it begins small.
+func WithinSentence(text string) string {
+	first := min(1, len(text))
+	return strings.ToLower(text[:first]) + text[first:]
+}
+
 // datesSaid is how far the search is, and how good what it found.
 func (s State) datesSaid() string {
 	d := s.SeasonDates()

@@ -17,18 +17,18 @@ type State struct {
 	Day  calendar.Day
 	Then bool // a day past is shown as it was known at its end
 
-	Room    Room
-	Pane    Pane // how Yard is divided
-	Part    Part // which part has the turn where there is no room for all
-	Layer   Layer
-	Sort    Sort
-	Heads   Heads // under which heads the nucs of Yard stand
-	Signs   bool  // the legend says all signs where it has one line
-	Told    bool  // a small map tells all its signs in a list over its foot
-	Menu    Menu  // the list that is open
-	MenuRow int   // which of its rows is marked
-	Keys    bool  // the sheet of keys is open
-	Sheet   bool  // the card lies over the pane, where it has no room beside it
+	Room     Room
+	Pane     Pane // how Yard is divided
+	Part     Part // which part has the turn where there is no room for all
+	Layer    Layer
+	Sort     Sort
+	Heads    Heads // under which heads the nucs of Yard stand
+	Signs    bool  // the legend says all signs where it has one line
+	AllSigns bool  // a small map tells all its signs in a list over its foot
+	Menu     Menu  // the list that is open
+	MenuRow  int   // which of its rows is marked
+	Keys     bool  // the sheet of keys is open
+	Sheet    bool  // the card lies over the pane, where it has no room beside it
 
 	Hover   scene.Tag // what the pointer is over
 	Pointer scene.Point

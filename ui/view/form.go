@@ -173,7 +173,7 @@ func (c *cardDraw) missing(says state.FormSays) string {
 	var labels []string
 	for _, a := range c.s.Form.Asks {
 		if says.Answers.Mistakes[a.Name] != "" {
-			labels = append(labels, strings.ToLower(a.Label[:1])+a.Label[1:])
+			labels = append(labels, state.WithinSentence(a.Label))
 		}
 	}
 	return sentence(strings.Join(labels, ", "))

@@ -17,7 +17,7 @@ func TestTheLegendExplainsEverySignOnLids(t *testing.T) {
 	for _, pane := range []state.Pane{state.Wall, state.Lids, state.Split, state.Map} {
 		for _, size := range [][3]float64{{800, 560, 1}, {1100, 700, 1}, {1280, 800, 1}, {1280, 800, 1.5}, {1920, 1080, 1}} {
 			s := open(t)
-			s.Room, s.Pane, s.Text, s.Signs, s.Told = state.Yard, pane, size[2], true, true
+			s.Room, s.Pane, s.Text, s.Signs, s.AllSigns = state.Yard, pane, size[2], true, true
 			s, _ = state.Update(s, state.Resized{Width: size[0], Height: size[1]})
 			l := s.Layout()
 			of := l.Main
@@ -61,7 +61,7 @@ func TestTheLegendKeepsItsPlaces(t *testing.T) {
 	for _, pane := range []state.Pane{state.Wall, state.Lids, state.Split, state.Map} {
 		for i := range sizes[1:] {
 			s := sized(open(t), i+1)
-			s.Room, s.Pane, s.Signs, s.Told = state.Yard, pane, true, true
+			s.Room, s.Pane, s.Signs, s.AllSigns = state.Yard, pane, true, true
 			if pane == state.Map && s.Text > 1.5 {
 				continue // what has no room is told below the lids
 			}

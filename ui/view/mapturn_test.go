@@ -128,8 +128,8 @@ func TestTheListOfSignsCloses(t *testing.T) {
 		"its sign":        state.Ran{Command: "signs"}, "another part": state.Ran{Command: "part main"},
 	} {
 		shut, _ := state.Update(open, m)
-		if shut.Told || shut.Selection.Len() != 1 {
-			t.Errorf("after %s it is open %t, %d selected", how, shut.Told, shut.Selection.Len())
+		if shut.AllSigns || shut.Selection.Len() != 1 {
+			t.Errorf("after %s it is open %t, %d selected", how, shut.AllSigns, shut.Selection.Len())
 		}
 	}
 	inside, _ := state.Update(open, state.Pressed{Tag: scene.Tag{Ref: state.SignsRef}})

@@ -2,7 +2,6 @@ package view
 
 import (
 	"fmt"
-	"strings"
 	"time"
 
 	"lidmark/domain/calendar"
@@ -92,7 +91,7 @@ const clockDays = 158.0
 
 // clockWords are what a step of a clock says, in lines, and how that is written.
 func (d *stepDraw) clockWords(c state.ClockStep, w float64) (font, []string) {
-	f, word := ink(14), strings.ToLower(c.Word[:1])+c.Word[1:]
+	f, word := ink(14), state.WithinSentence(c.Word)
 	if c.Hard {
 		f, word = f.semi().as(scene.Act), "cells out of the builder, before the first virgin walks"
 	}
