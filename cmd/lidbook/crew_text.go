@@ -120,5 +120,5 @@ func workOf(all []thing) string {
 	for i, t := range all {
 		names[i] = t.Name
 	}
-	return runs(names)
+	return book.Together(names)
 }

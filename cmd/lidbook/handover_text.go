@@ -21,7 +21,7 @@ func (a *app) printSheet(v *book.View, s sheetShape) {
 	if len(s.Left) > 0 {
 		var rows [][]string
 		for _, l := range s.Left {
-			rows = append(rows, []string{"  " + l.Line, plural(l.Queens, "queen"), prefixed("in ", list(compact("cages "+strings.Join(l.Cages, " "), len(l.Cages), "nucs "+runs(l.Nucs), len(l.Nucs))))})
+			rows = append(rows, []string{"  " + l.Line, plural(l.Queens, "queen"), prefixed("in ", list(compact("cages "+strings.Join(l.Cages, " "), len(l.Cages), "nucs "+book.Together(l.Nucs), len(l.Nucs))))})
 		}
 		a.line("for nobody yet:")
 		a.table(rows)
@@ -89,7 +89,7 @@ func givenRow(o servedShape, all []givenShape) []string {
 	for _, one := range all {
 		nucs = append(nucs, one.Nuc)
 	}
-	return []string{"  " + runs(nucs) + prefixed(" in ", g.Yard), line, g.Mark, g.How}
+	return []string{"  " + book.Together(nucs) + prefixed(" in ", g.Yard), line, g.Mark, g.How}
 }
 
 // printShort says what is missing, since when, and what to tell the customer.

@@ -11,7 +11,6 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
-	"lidmark/ui/state"
 )
 
 // show prints a value as JSON when that was asked for, else as text.
@@ -142,12 +141,7 @@ func names(v *book.View, all []book.Subject) string {
 	for i, s := range all {
 		list[i] = rules.Name(v, s)
 	}
-	return runs(list)
-}
-
-// runs are names in a row, those that follow each other as one run.
-func runs(names []string) string {
-	return state.Names(state.Runs(names), func(string) bool { return true })
+	return book.Together(list)
 }
 
 // list joins words as one says them: "3", "3 and 4", "3, 4 and 5".

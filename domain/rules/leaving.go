@@ -104,7 +104,7 @@ func (p *pass) dealt(o handover.Served) string {
 		all = append(all, count(bare, "cage")+" without a number")
 	}
 	if len(nucs) > 0 {
-		all = append(all, "from "+strings.Join(nucs, " "))
+		all = append(all, "from "+book.Together(nucs))
 	}
 	if o.Short > 0 {
 		all = append(all, fmt.Sprintf("short by %d", o.Short))

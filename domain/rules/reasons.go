@@ -49,7 +49,7 @@ func (r *reasons) say(v *book.View) string {
 		for k, s := range why.of {
 			names[k] = Name(v, s)
 		}
-		words[i] = strings.Join(names, " ") + ": " + why.why
+		words[i] = book.Together(names) + ": " + why.why
 	}
 	if r.rest > 0 {
 		words = append(words, fmt.Sprintf("%s more, each its own reason", count(r.rest, "nuc")))

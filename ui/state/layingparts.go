@@ -6,6 +6,7 @@ import (
 	"strings"
 	"unicode"
 
+	"lidmark/domain/book"
 	"lidmark/domain/yard"
 )
 
@@ -68,7 +69,7 @@ func (s State) changedParts(t *LayoutSheet) (all []LayoutPart) {
 // inRuns are letters of stands, those in a row written as one.
 func inRuns(letters []string) string {
 	var words []string
-	for _, r := range Runs(letters) {
+	for _, r := range book.Runs(letters) {
 		words = append(words, r.Text)
 	}
 	return strings.Join(words, ", ")

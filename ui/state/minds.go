@@ -76,7 +76,7 @@ func (o mindOf) words(of int) string {
 	case n == of:
 		return "all " + strconv.Itoa(n) + ": " + o.told()
 	default:
-		return Names(Runs(o.names), func(said string) bool { return utf8.RuneCountInString(said) <= most }) + ": " + o.told()
+		return book.Names(book.Runs(o.names), func(said string) bool { return utf8.RuneCountInString(said) <= most }) + ": " + o.told()
 	}
 }
 

@@ -172,7 +172,7 @@ func (p *orderPage) left() {
 		for _, q := range l.all {
 			names = append(names, p.r.whereQueen(q))
 		}
-		runs := Names(Runs(names), func(said string) bool { return len(said) < mostLeft })
+		runs := book.Names(book.Runs(names), func(said string) bool { return len(said) < mostLeft })
 		p.add(OrderLine{OrderLook: OrderLeft, Cells: []string{cmp.Or(l.line, "line not known"), strconv.Itoa(len(l.all)), runs}, Left: i + 1}, orderLine)
 	}
 }

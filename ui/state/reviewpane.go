@@ -169,7 +169,7 @@ func (r *ReviewSheet) Alike(row ReviewRow, fits func(string) bool) string {
 	for i, k := range row.Nucs {
 		names[i] = r.Nucs[k].NucNamed.Name
 	}
-	return Names(Runs(names), fits)
+	return book.Names(book.Runs(names), fits)
 }
 
 func (s State) reviewMost(p ReviewPane) float64 {

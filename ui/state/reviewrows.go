@@ -246,7 +246,7 @@ func (r *ReviewSheet) BeesWords() string {
 	if cups == 0 {
 		return "type the cups you have"
 	}
-	names := Names(Runs(from), func(string) bool { return true })
+	names := book.Together(from)
 	return fmt.Sprintf("%s can give %s this week: type the cups you take", names, course.Count(cups, "cup"))
 }
 

@@ -155,7 +155,7 @@ const (
 func (r *Reading) taskHeight(t rules.Task, p routePane) float64 {
 	m := Reckoner{}
 	names := 0.0
-	if said := Names(r.TaskNames(t), func(string) bool { return true }); said != "" {
+	if said := book.Names(r.TaskNames(t), func(string) bool { return true }); said != "" {
 		names = min(m.Width(said, titleSize, scene.Bold), namesRoom) + LidRoom + routeGap
 	} else if len(t.Of) > 0 && t.Of[0].Kind == book.KindColony {
 		names = LidRoom
@@ -214,7 +214,7 @@ func titleLines(t rules.Task, room float64) int {
 
 // TaskNames are the names of what a task is about, in its order. A batch,
 // colony or yard that its title names is left out.
-func (r *Reading) TaskNames(t rules.Task) []Run {
+func (r *Reading) TaskNames(t rules.Task) []book.Run {
 	names := make([]string, 0, len(t.Of))
 	for _, s := range t.Of {
 		name := rules.Name(r.View, s)
@@ -222,7 +222,7 @@ func (r *Reading) TaskNames(t rules.Task) []Run {
 			names = append(names, name)
 		}
 	}
-	return Runs(names)
+	return book.Runs(names)
 }
 
 // RouteHeight is how high the day's route is with all its stops and tasks, and

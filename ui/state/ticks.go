@@ -191,7 +191,7 @@ func (s State) asPlanned(l PageLine, except []book.NucID) (facts []book.Fact) {
 func (s State) lineWords(l PageLine) string {
 	const few = 24
 	r := s.Reading()
-	names := Names(r.TaskNames(l.Task), func(said string) bool { return len(said) <= few })
+	names := book.Names(r.TaskNames(l.Task), func(said string) bool { return len(said) <= few })
 	if names == "" {
 		return l.Title
 	}

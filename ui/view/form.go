@@ -3,6 +3,7 @@ package view
 import (
 	"strings"
 
+	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -38,7 +39,7 @@ func (c *cardDraw) formOf(of state.Selection) string {
 		}
 	}
 	if len(nucs) > 0 {
-		return state.Names(state.Runs(nucs), func(text string) bool { return c.width(text, ink2(14)) < c.w*1.6 })
+		return book.Names(book.Runs(nucs), func(text string) bool { return c.width(text, ink2(14)) < c.w*1.6 })
 	}
 	if last := of.Last(); !last.IsZero() {
 		return sentence(nameOf(c.r.View, last))

@@ -319,13 +319,13 @@ func (r routeDraw) who(t rules.Task, y, to float64) float64 {
 	if t.Of[0].Kind == book.KindYard {
 		f = ink2(14) // bold it would be another stop
 	}
-	all := state.Names(names, func(string) bool { return true })
-	least := state.Names(names, func(string) bool { return false })
+	all := book.Names(names, func(string) bool { return true })
+	least := book.Names(names, func(string) bool { return false })
 	x := r.line + 20
 	if x+lidPitch+r.width(least, f)+10 <= to { // in the narrowest panes names come before lids
 		x = r.lids(t, y, to-r.width(all, f)-10)
 	}
-	said := state.Names(names, func(text string) bool { return r.width(text, f) <= to-x-10 })
+	said := book.Names(names, func(text string) bool { return r.width(text, f) <= to-x-10 })
 	return r.text(x, y+5, r.shortName(sentence(said), r.toned(f), to-x-10), r.toned(f)) + 10
 }
 

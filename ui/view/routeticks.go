@@ -3,6 +3,7 @@ package view
 import (
 	"strings"
 
+	"lidmark/domain/book"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -57,7 +58,7 @@ func (r routeDraw) done(l state.PageLine, y float64) {
 		end = r.right(to, y+5, "put off to "+l.Off, ink2(13)) - 10
 	}
 	x := r.lids(l.Task, y, r.line+150)
-	names := state.Names(r.r.TaskNames(l.Task), func(said string) bool { return r.width(said, f) < (end-x)/2 })
+	names := book.Names(r.r.TaskNames(l.Task), func(said string) bool { return r.width(said, f) < (end-x)/2 })
 	said := strings.TrimSpace(sentence(names) + "  " + l.Title)
 	to := r.fit(x, y+5, said, f, end)
 	if l.Off == "" {

@@ -1,4 +1,4 @@
-package state
+package book
 
 import (
 	"fmt"
@@ -43,6 +43,11 @@ func numbered(name string) (letter string, number int, ok bool) {
 	letter = strings.TrimRight(name, "0123456789")
 	number, err := strconv.Atoi(name[len(letter):])
 	return letter, number, err == nil && letter+strconv.Itoa(number) == name
+}
+
+// Together writes all names in their order, ranges as one: "N1–N8 P2".
+func Together(names []string) string {
+	return Names(Runs(names), func(string) bool { return true })
 }
 
 // Names writes runs as far as they fit, and then how many names there are

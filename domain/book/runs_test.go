@@ -1,4 +1,4 @@
-package state_test
+package book_test
 
 import (
 	"fmt"
@@ -7,7 +7,7 @@ import (
 	"strings"
 	"testing"
 
-	"lidmark/ui/state"
+	"lidmark/domain/book"
 
 	"pgregory.net/rapid"
 )
@@ -41,7 +41,7 @@ func TestRangesNameExactlyTheNucs(t *testing.T) {
 			}
 		}
 		var said []string
-		for _, run := range state.Runs(names) {
+		for _, run := range book.Runs(names) {
 			these := spelt(t, run.Text)
 			if len(these) != run.Count {
 				t.Fatalf("%q counts %d", run.Text, run.Count)
@@ -52,7 +52,7 @@ func TestRangesNameExactlyTheNucs(t *testing.T) {
 			t.Fatalf("%v is written as %v", names, said)
 		}
 		width := rapid.IntRange(0, 80).Draw(t, "room")
-		short := state.Names(state.Runs(names), func(s string) bool { return len(s) <= width })
+		short := book.Names(book.Runs(names), func(s string) bool { return len(s) <= width })
 		list, rest, _ := strings.Cut(short, " and ")
 		if before, plus, is := strings.Cut(short, " +"); is {
 			list, rest = before, plus+" more"
@@ -80,7 +80,7 @@ func TestRunsOfOtherNames(t *testing.T) {
 		{"N3 N2 N1", "N3 N2 N1"},
 	} {
 		var got []string
-		for _, r := range state.Runs(strings.Fields(c.names)) {
+		for _, r := range book.Runs(strings.Fields(c.names)) {
 			got = append(got, r.Text)
 		}
 		if strings.Join(got, " ") != c.want {
@@ -92,7 +92,7 @@ func TestRunsOfOtherNames(t *testing.T) {
 // TestLongNamesMakeShortRanges: what names of more than one word have in common is said
 // once.
 func TestLongNamesMakeShortRanges(t *testing.T) {
-	runs := state.Runs([]string{"Upper orchard Q1", "Upper orchard Q2", "Upper orchard Q3", "Upper orchard R1"})
+	runs := book.Runs([]string{"Upper orchard Q1", "Upper orchard Q2", "Upper orchard Q3", "Upper orchard R1"})
 	if len(runs) != 2 || runs[0].Text != "Upper orchard Q1–Q3" || runs[0].Count != 3 {
 		t.Errorf("the names are written as %v", runs)
 	}
