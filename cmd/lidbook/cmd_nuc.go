@@ -24,6 +24,7 @@ type nucShape struct {
 	LookBy        string         `json:"lookBy,omitempty"`
 	TooLate       string         `json:"tooLateToMate,omitempty"`
 	Ready         string         `json:"readyFrom,omitempty"`
+	ReadyOnce     string         `json:"readyOnce,omitempty"` // what has to be seen before
 	Stroke        string         `json:"stroke,omitempty"`
 	Needs         []findingShape `json:"needs"`
 	History       []lineShape    `json:"history"`
@@ -64,9 +65,9 @@ func nucCard(v *book.View, n *book.Nuc, p course.Presumption, found []rules.Find
 	zone := v.Zone()
 	s := nucShape{
 		nucRow: rowOfNuc(v, n, p, anyNeeds(found)), Why: p.Why, QueenlessFrom: stamp(n.Queenless.Instant, zone), Emerged: stamp(p.Emerged, zone),
-		FirstEggs: stamp(n.Holds.FirstEggs.Instant, zone), Descent: n.Holds.Descent.String(),
+		FirstEggs: stamp(n.Holds.FirstEggs.Instant, zone), Descent: v.DescentIn(n).String(),
 		LookFrom: stamp(p.LookFrom, zone), LookBest: stamp(p.LookBest, zone), LookBy: stamp(p.LookBy, zone),
-		TooLate: stamp(p.TooLateAt, zone), Ready: stamp(p.ReadyAt, zone), Stroke: strokeWord(n.Paint),
+		TooLate: stamp(p.TooLateAt, zone), Ready: stamp(p.ReadyAt, zone), ReadyOnce: p.ReadyOnce(), Stroke: strokeWord(n.Paint),
 		Needs: []findingShape{}, History: history(v, n.NucNamed.Nuc.Subject()),
 	}
 	for _, f := range found {
@@ -76,6 +77,14 @@ func nucCard(v *book.View, n *book.Nuc, p course.Presumption, found []rules.Find
 		s.Gaps = append(s.Gaps, g.What)
 	}
 	return s
+}
+
+// descentWords say what a doubtful descent keeps a queen from.
+func descentWords(d book.Descent) string {
+	if d == book.DescentDoubtful {
+		return "doubtful, for no order that asks for a line"
+	}
+	return d.String()
 }
 
 func strokeWord(s book.Stroke) string {
@@ -92,7 +101,7 @@ func (a *app) printNuc(v *book.View, n *book.Nuc, p course.Presumption, found []
 	a.line("  %s", headOf(p))
 	a.facts(
 		emergeWord(v, p), hour(p.Emerged, zone), "look", span(v, p.LookFrom, p.LookBest, p.LookBy), "too late to mate", dayOf(v, p.TooLateAt),
-		"first eggs", dayOf(v, n.Holds.FirstEggs.Instant), "descent", n.Holds.Descent.String(), "ready to hand over from", dayOf(v, p.ReadyAt),
+		"first eggs", dayOf(v, n.Holds.FirstEggs.Instant), "descent", descentWords(v.DescentIn(n)), "ready to hand over from", dayOf(v, p.ReadyAt)+prefixed(", ", p.ReadyOnce()),
 		"bees", readingWords(v, n.Bees, "on "+sidesWord(n.Bees.Value)), "stores", readingWords(v, n.Stores, "%v of 3"), "lid", strokeWord(n.Paint),
 	)
 	for _, g := range n.Gaps {

@@ -43,6 +43,12 @@ func (v *View) LineIn(n *Nuc) string {
 	return cmp.Or(v.Queen(n.Holds.Queen).Line, v.Batch(n.Holds.Batch).Line)
 }
 
+// DescentIn is how sure it is whose daughter the queen of a nuc is: doubtful where the
+// nuc's history makes it so, or her own record.
+func (v *View) DescentIn(n *Nuc) Descent {
+	return max(n.Holds.Descent, v.Queen(n.Holds.Queen).Descent)
+}
+
 // Order is the order of an id.
 func (v *View) Order(id OrderID) *Order { return v.orders.get(id, v.foldOrder) }
 

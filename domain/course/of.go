@@ -94,7 +94,9 @@ func (a asked) laying() Presumption {
 	ready := eggs + a.days(practice.ReadyAfterFirstEgg)
 	if !p.Emerged.IsZero() {
 		ready = max(ready, a.day(p.Emerged)+a.days(practice.LeastAgeAtHandOver))
+		p.BegunLate = a.nuc.Holds.FirstEggs.Instant.Sub(p.Emerged) >= a.numbers.Duration(practice.VirginTooLate)
 	}
+	p.Proven = a.nuc.Holds.Condition == book.GoodBrood
 	p.ReadyAt = a.start(ready)
 	capped := eggs + a.days(practice.EggToCappedWorkerBrood)
 	switch {

@@ -30,6 +30,21 @@ type Presumption struct {
 
 	OwnFrom         time.Time // a virgin the nuc raised itself can be out from here; zero: no brood was left to raise one
 	LayingWorkersAt time.Time // laying workers are to be expected from here
-	ReadyAt         time.Time // a laying queen is ready to be handed over from here
+	ReadyAt         time.Time // a laying queen is ready to be handed over from here, once she is proven
+	Proven          bool      // her capped worker brood was seen
+	BegunLate       bool      // her first eggs came when she was too old to mate: doubtful until she is proven
 	Why             string    // one line in the keeper's words
+}
+
+// ReadyOnce says what has to be seen of a laying queen before she is ready; "" where it
+// was, or where none lays.
+func (p Presumption) ReadyOnce() string {
+	switch {
+	case p.ReadyAt.IsZero() || p.Proven:
+		return ""
+	case p.BegunLate:
+		return "doubtful until her capped worker brood is seen"
+	default:
+		return "once her capped worker brood is seen"
+	}
 }

@@ -32,6 +32,20 @@ func TestWhoCanBeCaughtForAnOrder(t *testing.T) {
 	if got := names(); len(got) != 2 || got[0] != "R1" || got[1] != "R2" {
 		t.Errorf("can be caught: %v, want R1 and R2", got)
 	}
+	p.At("2027-05-13 12:00").Write(order("2", 1, "", by))
+	if sheet := handover.Deal(course.New(p.View("2027-05-17 08:00"))); len(sheet.Orders[0].Queens) != 2 {
+		t.Fatalf("of her line: %+v", sheet.Orders)
+	}
+	her := booktest.Queen("R2's")
+	p.At("2027-05-13 13:00").Write(book.QueenMarked{Queen: her, Nuc: booktest.Nuc("Rook1")}, book.QueenDescribed{Queen: her, Line: "Rook", Descent: book.DescentDoubtful})
+	if got := names(); len(got) != 1 || got[0] != "R1" {
+		t.Errorf("R2's descent is told to be doubtful, can be caught: %v", got)
+	}
+	sheet := handover.Deal(course.New(p.View("2027-05-17 08:00")))
+	if of := sheet.Orders[0]; len(of.Queens) != 1 || of.Short != 4 {
+		t.Errorf("doubtful for an order of her line: %+v", of)
+	}
+	p.At("2027-05-13 14:00").Write(book.QueenDescribed{Queen: her, Line: "Rook", Descent: book.DescentSure})
 	p.At("2027-05-14 12:00").Write(book.Treated{Of: booktest.Nuc("Rook0").Subject(), With: "acid", Wait: 30})
 	if got := names(); len(got) != 1 || got[0] != "R2" {
 		t.Errorf("R1 waits after a treatment, can be caught: %v", got)

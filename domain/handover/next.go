@@ -171,7 +171,7 @@ func comings(c *course.Course) (all []coming) {
 		}
 		chances := h.Chances()
 		sure := chances.Sure()
-		if nuc.Holds.Descent == book.DescentDoubtful {
+		if v.DescentIn(nuc) == book.DescentDoubtful {
 			sure = 0
 		}
 		all = append(all, coming{

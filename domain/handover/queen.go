@@ -80,7 +80,7 @@ func laying(c *course.Course, n *book.Nuc) (Queen, bool) {
 	}
 	v, zone := c.View(), c.Zone(n.Yard)
 	q := Queen{
-		ID: n.Holds.Queen, Nuc: n.Nuc, Line: v.LineIn(n), Sure: n.Holds.Descent != book.DescentDoubtful,
+		ID: n.Holds.Queen, Nuc: n.Nuc, Line: v.LineIn(n), Sure: v.DescentIn(n) != book.DescentDoubtful,
 		Ready: calendar.DayOf(p.ReadyAt, zone), Closed: closed(v, n.Yard), keeps: forever, full: fullBy(v, n, zone),
 	}
 	if !p.Emerged.IsZero() {

@@ -54,7 +54,7 @@ func (c carried) of(p *pass, n *nucCase) *nucCase {
 	if was == nil || was.Nuc != n.Nuc || !c.same[n.yard] || !c.sameGivers(p, n) || !c.sameBatch(p, n) {
 		return nil
 	}
-	if *p.view.Box(n.Box) != *c.pass.view.Box(n.Box) || p.course.SpotOf(n.Nuc) != c.pass.course.SpotOf(n.Nuc) {
+	if *p.view.Box(n.Box) != *c.pass.view.Box(n.Box) || p.course.SpotOf(n.Nuc) != c.pass.course.SpotOf(n.Nuc) || p.view.DescentIn(n.Nuc) != c.pass.view.DescentIn(n.Nuc) {
 		return nil
 	}
 	return was

@@ -111,6 +111,7 @@ func compareJudged(t *rapid.T, want, got *rules.Judged, d calendar.Day) {
 // that has no new line itself.
 func TestAgainElsewhere(t *testing.T) {
 	giver, taker, laying := booktest.Nuc("A1"), booktest.Nuc("A2"), booktest.Nuc("A3")
+	marked := booktest.Nuc("A4")
 	near, far := booktest.Yard("near"), booktest.Yard("far")
 	pen := &booktest.Pen{}
 	pen.At("2027-05-01 08:00").Write(
@@ -118,10 +119,11 @@ func TestAgainElsewhere(t *testing.T) {
 		book.YardDescribed{Yard: far, Name: "Far", Lat: 51, Lon: 8, Zone: "UTC"},
 		book.NucPlaced{Nuc: giver, Yard: near}, book.NucPlaced{Nuc: taker, Yard: near}, book.NucPlaced{Nuc: laying, Yard: near},
 		book.NucMadeUp{Nuc: giver, Cups: 3}, book.NucMadeUp{Nuc: taker, Cups: 0.5},
-		book.QueenPutIn{To: laying.Subject()})
+		book.QueenPutIn{To: laying.Subject()},
+		book.NucPlaced{Nuc: marked, Yard: near}, book.NucMadeUp{Nuc: marked, Cups: 3}, book.QueenPutIn{To: marked.Subject(), Queen: booktest.Queen("marked")})
 	pen.At("2027-05-20 08:00").Write(
 		book.BeesAdded{Nuc: taker, Cups: 0.5, From: giver.Subject()},
-		book.Looked{Nuc: laying, Brood: book.Said(3)})
+		book.Looked{Nuc: laying, Brood: book.Said(3)}, book.Looked{Nuc: marked, Brood: book.Said(3)})
 	season := book.NewSeason(booktest.Zones, pen.Entries)
 	on := time.Date(2027, time.May, 21, 8, 0, 0, 0, time.UTC)
 	was := rules.Judge(season.At(on))
@@ -131,7 +133,8 @@ func TestAgainElsewhere(t *testing.T) {
 		fact book.Fact
 	}{
 		{"the nuc that gave it bees stands far away", taker, book.NucPlaced{Nuc: giver, Yard: far}},
-		{"an order wants its queen", laying, book.OrderTaken{Order: booktest.Order("1"), Queens: 1}},
+		{"an order wants its queen", laying, book.OrderTaken{Order: booktest.Order("1"), Queens: 2}},
+		{"her descent is told to be doubtful", marked, book.QueenDescribed{Queen: booktest.Queen("marked"), Descent: book.DescentDoubtful}},
 		{"its yard was treated", laying, book.Treated{Of: near.Subject(), With: "formic acid", Wait: 40}},
 		{"its yard is on a standstill", laying, book.DiseaseSuspected{Of: giver.Subject(), What: "foulbrood"}},
 	} {

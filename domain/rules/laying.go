@@ -48,6 +48,10 @@ func (p *pass) ready(n *nucCase) {
 	}
 	t, waits := n.treated()
 	p.begunLate(n, &f)
+	if p.view.DescentIn(n.Nuc) == book.DescentDoubtful {
+		f.Do = "Catch her when an order that takes any line wants her"
+		f.Why += "; her descent is doubtful: for no order that asks for a line"
+	}
 	switch s := n.yard.yard.Standstill; {
 	case s != nil:
 		f.Do = "No catch while the yard is on standstill"
@@ -161,7 +165,10 @@ func (p *pass) full(n *nucCase) {
 		Sure: sureCalendar,
 		Used: []practice.Key{practice.FullFrom, practice.FullBy, practice.FullCombSide},
 	}
-	if n.order.Room {
+	switch {
+	case !n.holds.Proven:
+		f.Do = "Catch her once she is proven, take a comb of brood, or add room"
+	case n.order.Room:
 		f.Do = "Take a comb of brood or add room: she is caught " + n.order.By.Short() + " for order " + n.order.order
 	}
 	from, by := eggs+p.days(practice.FullFrom), eggs+p.days(practice.FullBy)

@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
+	"lidmark/domain/course"
 	"lidmark/domain/rules"
 )
 
@@ -73,6 +74,51 @@ func TestALateBeginnerIsDoubtful(t *testing.T) {
 		if len(found) != 1 || strings.Contains(found[0].Why, "she began late, first eggs seen at 30 days") != doubtful || strings.Contains(found[0].Do, "see good brood") != doubtful {
 			t.Errorf("eggs %s: %+v", at, found)
 		}
+	}
+}
+
+// TestALateBeginnerIsProvenFirst: who is doubted is not offered as ready before her brood
+// has proven her, and is doubted no more once it has; nor is she to be caught before for
+// her full combs.
+func TestALateBeginnerIsProvenFirst(t *testing.T) {
+	p := pen(t)
+	celled(p)
+	p.At("2027-06-17 18:00").Write(look("A1", book.Looked{Eggs: book.SingleEggs}))
+	v := p.View("2027-06-29 09:00")
+	if got := course.ByCalendar(v, v.Nuc(a1)); !got.BegunLate || got.Proven || got.ReadyOnce() != "doubtful until her capped worker brood is seen" {
+		t.Errorf("before her brood is seen: late %v, proven %v, ready %q", got.BegunLate, got.Proven, got.ReadyOnce())
+	}
+	if found := of(v, rules.Ready); len(found) != 0 {
+		t.Errorf("offered before she is proven: %+v", found)
+	}
+	if found := of(v, rules.Full); len(found) != 1 || found[0].Do != "Catch her once she is proven, take a comb of brood, or add room" {
+		t.Errorf("on full combs: %+v", found)
+	}
+	p.At("2027-06-29 18:00").Write(look("A1", book.Looked{Brood: book.Said(3)}))
+	v = p.View("2027-06-30 09:00")
+	if once := course.ByCalendar(v, v.Nuc(a1)).ReadyOnce(); once != "" {
+		t.Errorf("proven, and ready %q", once)
+	}
+	found := of(v, rules.Ready)
+	if len(found) != 1 || !strings.HasSuffix(found[0].Why, "her worker brood proves that she did") || strings.Contains(found[0].Why, "doubtful") {
+		t.Errorf("proven: %+v", found)
+	}
+}
+
+// TestADoubtfulDescentIsSaid: a ready queen of whom it is not sure whose daughter she is
+// is offered for orders of any line alone, whether her nuc's history or her record makes it so.
+func TestADoubtfulDescentIsSaid(t *testing.T) {
+	p := pen(t)
+	layingOn1June(p)
+	p.At("2027-06-11 18:00").Write(look("A1", book.Looked{Brood: book.Said(3)}))
+	if found := of(p.View("2027-06-15 09:00"), rules.Ready); len(found) != 1 || found[0].Do != "Catch her when an order wants her" {
+		t.Fatalf("%+v", found)
+	}
+	her := booktest.Queen("her")
+	p.At("2027-06-11 18:05").Write(book.QueenMarked{Queen: her, Nuc: a1, Colour: "white"}, book.QueenDescribed{Queen: her, Descent: book.DescentDoubtful})
+	found := of(p.View("2027-06-15 09:00"), rules.Ready)
+	if len(found) != 1 || found[0].Do != "Catch her when an order that takes any line wants her" || !strings.HasSuffix(found[0].Why, "for no order that asks for a line") {
+		t.Errorf("%+v", found)
 	}
 }
 

@@ -48,15 +48,17 @@ func (p *pass) virginsTime(n *nucCase) {
 }
 
 // begunLate: eggs from a queen who was too old to mate by then are to be trusted only
-// when there is good brood of them.
+// when there is good brood of them, which proves that she did.
 func (p *pass) begunLate(n *nucCase, f *Finding) {
-	first, late := n.Holds.FirstEggs.Instant, p.numbers.Duration(practice.VirginTooLate)
-	if n.holds.Emerged.IsZero() || first.IsZero() || first.Sub(n.holds.Emerged) < late {
+	if !n.holds.BegunLate {
 		return
 	}
-	age := int(first.Sub(n.holds.Emerged).Hours() / 24)
-	f.Why += fmt.Sprintf("; she began late, first eggs %s at %s, and from %d it is too late to mate: doubtful", howDated(n.Holds.EggsBy), count(age, "day"), p.numbers.Days(practice.VirginTooLate))
-	if n.Holds.Condition == book.Laying {
+	age := int(n.Holds.FirstEggs.Instant.Sub(n.holds.Emerged).Hours() / 24)
+	f.Why += fmt.Sprintf("; she began late, first eggs %s at %s, and from %d it is too late to mate: ", howDated(n.Holds.EggsBy), count(age, "day"), p.numbers.Days(practice.VirginTooLate))
+	if n.holds.Proven {
+		f.Why += "her worker brood proves that she did"
+	} else {
+		f.Why += "doubtful"
 		f.Do += ": see good brood before you trust her"
 	}
 	f.Used = append(f.Used, practice.VirginTooLate)

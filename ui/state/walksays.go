@@ -52,7 +52,7 @@ func next(n *Nuc) string {
 	v := n.reading.View
 	day := func(t time.Time) string { return calendar.DayOf(t, v.Yard(n.Yard).Zone).Short() }
 	switch {
-	case p.Calendar == book.Laying && !p.LookBest.IsZero():
+	case (p.Calendar == book.Laying || p.ReadyOnce() != "") && !p.LookBest.IsZero():
 		return "look for capped brood " + day(p.LookBest)
 	case p.Calendar == book.GoodBrood && p.ReadyAt.After(v.On()):
 		return "ready to hand over from " + day(p.ReadyAt)

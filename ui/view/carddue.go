@@ -79,6 +79,10 @@ func (c *cardDraw) calendar(n *state.Nuc) {
 	if d := c.r.CourseOf(n.Nuc.Nuc).WaitUntil; !d.IsZero() {
 		waits = d.Start(c.r.Course.Zone(n.Yard))
 	}
+	ready := "ready to hand over"
+	if once := p.ReadyOnce(); once != "" {
+		ready += ", " + once
+	}
 	var rows []event
 	for _, e := range []event{
 		{p.Emerged, "emerged", "emerges"},
@@ -88,7 +92,7 @@ func (c *cardDraw) calendar(n *state.Nuc) {
 		{waits, "waiting no longer pays", "waiting no longer pays"},
 		{p.TooLateAt, "too late to mate", "too late to mate"},
 		{p.LayingWorkersAt, "laying workers to be expected", "laying workers to be expected"},
-		{p.ReadyAt, "ready to hand over", "ready to hand over"},
+		{p.ReadyAt, ready, ready},
 	} {
 		if !e.at.IsZero() {
 			rows = append(rows, e)
