@@ -51,14 +51,14 @@ func (t *trial) ways(c Clash) (all []Way) {
 	return all
 }
 
-// more is more of what is short.
+// more is more of what is short, and the day by which it is there.
 func (c Clash) more() string {
-	n := math.Ceil(c.Short())
+	n, by := math.Ceil(c.Short()), ", there by "+c.From.Short()
 	switch c.Kind {
 	case NucsShort, StartersShort, FinishersShort, BroodShort:
-		return c.said(n, 0, " more ")
+		return c.said(n, 0, " more ") + by
 	case BeesShort:
-		return c.amount(c.Short()) + " from elsewhere"
+		return c.amount(c.Short()) + " from elsewhere" + by
 	case MinutesOver:
 		return c.amount(n) + " of help on " + c.From.Short()
 	default:
