@@ -55,6 +55,15 @@ func (j *Judged) Day(d calendar.Day) DayPlan {
 	return j.pass.plan(j.found, d)
 }
 
+// BestOn is the work that is best done on a day: of the days from the view's own on each
+// thing on one, while [Judged.Day] of the view's day has all that is open.
+func (j *Judged) BestOn(d calendar.Day) DayPlan {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	best := slices.DeleteFunc(slices.Clone(j.found), func(f Finding) bool { return j.pass.workDay(f) > d })
+	return j.pass.plan(best, d)
+}
+
 // Kit sums what the work of some stops of a day needs.
 func (j *Judged) Kit(stops []Stop, d calendar.Day) []KitLine {
 	j.mu.Lock()

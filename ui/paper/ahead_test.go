@@ -42,7 +42,7 @@ func TestTheWeekHasAllWork(t *testing.T) {
 			if count(pages, fmt.Sprintf("%s %d %s", d.Weekday(), day, month)) != 1 {
 				t.Errorf("%s: %s has no head", name, d.Short())
 			}
-			for _, stop := range r.Judged().Day(d).Stops {
+			for _, stop := range r.Judged().BestOn(d).Stops {
 				for _, task := range stop.Tasks {
 					words := strings.Fields(task.Title)
 					if !strings.Contains(spoken(pages), words[0]) {
@@ -54,6 +54,42 @@ func TestTheWeekHasAllWork(t *testing.T) {
 		if text := all(pages); strings.Contains(text, "…") {
 			t.Errorf("%s: something is cut\n%s", name, text)
 		}
+	}
+}
+
+// TestEachTaskStandsOnTheWeekOnce: what is open already and best done on a later day of the
+// week is the work of that day alone, and all that is open within the week is of one.
+func TestEachTaskStandsOnTheWeekOnce(t *testing.T) {
+	r := demoDay(t)
+	days, open := map[string]int{}, 0
+	for d := r.Day; d < r.Day+7; d++ {
+		for _, stop := range r.Judged().BestOn(d).Stops {
+			for _, task := range stop.Tasks {
+				for _, f := range task.Findings {
+					days[fmt.Sprint(f.Rule, f.Of, f.Subjects(), f.By)]++
+				}
+			}
+		}
+	}
+	for key, n := range days {
+		if n != 1 {
+			t.Errorf("%s stands there %d times", key, n)
+		}
+	}
+	for _, stop := range r.Judged().Day(r.Day).Stops {
+		for _, task := range stop.Tasks {
+			for _, f := range task.Findings {
+				if r.DayOf(f.Best) > r.Day && r.DayOf(f.Best) < r.Day+7 {
+					open++
+				}
+				if r.DayOf(f.Best) < r.Day+7 && days[fmt.Sprint(f.Rule, f.Of, f.Subjects(), f.By)] == 0 {
+					t.Errorf("%s of %v stands nowhere", f.Rule, f.Of)
+				}
+			}
+		}
+	}
+	if open == 0 {
+		t.Error("nothing is open that is best done on a later day: nothing was tested")
 	}
 }
 

@@ -46,12 +46,13 @@ type weekSheet struct {
 	marks []rules.Deadline
 }
 
-// planOn is the work of a day, of the day read what is left of it.
+// planOn is what is best done on a day, of the day read what is left of it.
 func (d weekSheet) planOn(on calendar.Day) rules.DayPlan {
-	if on == d.Day {
-		return d.Plan()
+	plan := d.Judged().BestOn(on)
+	if on == d.Day && d.UnderWay {
+		return plan.Left(d.View)
 	}
-	return d.Judged().Day(on)
+	return plan
 }
 
 // day draws a day.
