@@ -16,6 +16,7 @@ import (
 type wishFlags struct {
 	plan.Wish
 	by, graft string
+	larvae    string // of each graft, or one by one
 	percent   float64
 }
 
@@ -27,7 +28,8 @@ func wishCommand(a *app) *cobra.Command {
 		Long: "Turns a wish into dates and amounts: the latest graft in time, larvae, nucs, bees,\nfood and minutes by day, and how sure the promise is. With --graft it tells what\n" +
 			"becomes of a graft. What is left out is found. Nothing is written; lidbook plan\nbatch puts it on the plan.",
 		Example: "  lidbook wish --queens 40 --until 2027-05-31 --line Rook\n  lidbook wish --queens 40 --until 31.5 --nucs 64 --laying --sure 90\n" +
-			"  lidbook wish --queens 20 --graft 2027-04-19 --larvae 48",
+			"  lidbook wish --queens 20 --graft 2027-04-19 --larvae 48\n" +
+			"  lidbook wish --queens 40 --graft 2027-05-03 --larvae 80,60 --apart 7 --nucs 72 --laying --until 30.6",
 		Args: cobra.NoArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
 		w, err := f.wish(v, a.flags.yard)
@@ -45,7 +47,7 @@ func wishCommand(a *app) *cobra.Command {
 	fl.BoolVar(&f.Laying, "laying", false, "they only have to lay by then, not to be ready")
 	fl.StringVar(&f.Line, "line", "", "mother `LINE`")
 	amount(c, &f.Nucs, "nucs", 0, "so many nucs (else all that are free)")
-	amount(c, &f.Larvae, "larvae", 0, "so many larvae a graft (else as many as it needs)")
+	fl.StringVar(&f.larvae, "larvae", "", "so many `LARVAE` a graft, or one by one: 80,60 are two grafts (else as many as it needs)")
 	amount(c, &f.Grafts, "grafts", 0, "in so many grafts (else one)")
 	amount(c, &f.Apart, "apart", 0, "grafts so many `DAYS` apart (else a week)")
 	amount(c, &f.percent, "sure", 0, "how sure you want to be, in per cent (else as in your numbers)")
@@ -58,7 +60,6 @@ const (
 	mostWishedQueens = 1000
 	mostWishedNucs   = 1000
 	mostWishedLarvae = 2000
-	mostWishedGrafts = 8
 	mostWishedAhead  = 400 // days
 )
 
@@ -71,8 +72,7 @@ func (f wishFlags) wish(v *book.View, yard string) (w plan.Wish, err error) {
 	}{
 		{"queens", w.Queens, mostWishedQueens},
 		{"nucs", w.Nucs, mostWishedNucs},
-		{"larvae", w.Larvae, mostWishedLarvae},
-		{"grafts", w.Grafts, mostWishedGrafts},
+		{"grafts", w.Grafts, plan.MostGrafts},
 		{"apart", w.Apart, 60},
 	} {
 		if most.is > most.most {
@@ -88,6 +88,9 @@ func (f wishFlags) wish(v *book.View, yard string) (w plan.Wish, err error) {
 		return w, fmt.Errorf("--sure %g: write per cent under 100, nothing is certain", f.percent)
 	}
 	w.Sure = f.percent / 100
+	if w, err = f.withLarvae(w); err != nil {
+		return w, err
+	}
 	if w.By, err = wishedDay(v, "until", f.by); err != nil {
 		return w, err
 	}
@@ -107,6 +110,26 @@ func (f wishFlags) wish(v *book.View, yard string) (w plan.Wish, err error) {
 		w.Yard = y.Yard
 	}
 	return w, nil
+}
+
+// withLarvae is a wish with the larvae that are said.
+func (f wishFlags) withLarvae(w plan.Wish) (plan.Wish, error) {
+	if f.larvae == "" {
+		return w, nil
+	}
+	all, ok := plan.ReadLarvae(f.larvae)
+	if !ok {
+		return w, fmt.Errorf("--larvae %s: write how many larvae each graft has, as in 48, or one graft after the other, as in 80,60; %d grafts at most", f.larvae, plan.MostGrafts)
+	}
+	for _, n := range all {
+		if n < 1 || n > mostWishedLarvae {
+			return w, fmt.Errorf("--larvae %s: write 1 to %d a graft", f.larvae, mostWishedLarvae)
+		}
+	}
+	if said := max(1, w.Grafts); len(all) > 1 && w.Grafts != 0 && said != len(all) {
+		return w, fmt.Errorf("--larvae %s: these are %d grafts, and --grafts says %d: leave --grafts out", f.larvae, len(all), said)
+	}
+	return w.WithLarvae(all...), nil
 }
 
 // wishedDay reads a day to come; "" is none.

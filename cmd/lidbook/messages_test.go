@@ -139,6 +139,9 @@ wish --queens 40 --until yesterday
 wish --queens 40 --until 2047-05-31
 wish --queens 4000 --until +60
 wish --queens 40 --until +60 --sure 100
+wish --queens 40 --until +60 --larvae eighty
+wish --queens 40 --until +60 --larvae 80,3000
+wish --queens 40 --until +60 --larvae 80,60 --grafts 3
 wish --queens 40 --graft 2026-05-31
 wish --queens 40 --until +60 --yard Nowhere
 calendar --days 99999999 a.ics

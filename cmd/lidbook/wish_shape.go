@@ -13,7 +13,7 @@ type wishShape struct {
 	Sure     float64        `json:"sure"`
 	Line     string         `json:"line,omitempty"`
 	Yard     string         `json:"yard"`
-	Larvae   int            `json:"larvae"`
+	Larvae   int            `json:"larvae"` // of each graft, or of the first
 	Nucs     int            `json:"nucs"`
 	Free     int            `json:"nucsFree"`
 	InTime   bool           `json:"inTime"`
@@ -27,6 +27,7 @@ type wishShape struct {
 	For      int            `json:"larvaeOfOne,omitempty"`           // of that one
 	Promises []promiseShape `json:"promises"`
 	Raises   []raiseShape   `json:"raises"`
+	Dearest  *costShape     `json:"costsMost,omitempty"`
 	Late     []lateGraft    `json:"graftedLate"`
 	Grafts   []graftShape   `json:"grafts"`
 	Days     []minutesShape `json:"minutes"`
@@ -45,6 +46,14 @@ type raiseShape struct {
 	Gain   float64 `json:"gain"`
 }
 
+// costShape is the misfortune that costs most, in JSON: how many could be promised as
+// surely as is wished without it, and with it.
+type costShape struct {
+	What    string `json:"what"`
+	Without int    `json:"promisedWithout"`
+	With    int    `json:"promised"`
+}
+
 // lateGraft is the chance when the grafts are some days late, in JSON.
 type lateGraft struct {
 	Days   int     `json:"daysLate"`
@@ -54,6 +63,7 @@ type lateGraft struct {
 // graftShape is one graft of a wish, in JSON.
 type graftShape struct {
 	Graft      string      `json:"graft"`
+	Larvae     int         `json:"larvae"`
 	Nucs       int         `json:"nucs"`
 	MadeUp     int         `json:"nucsMadeUp"` // of them; the others are alive and keep their bees
 	Steps      []stepShape `json:"steps"`
@@ -109,9 +119,9 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	}
 	if a.Sizing.Limit != plan.NoLimit {
 		s.Limit, s.Most, s.Enough = a.Sizing.Limit.String(), a.Sizing.Most, a.Sizing.Nucs
-		if second := a.Sizing.Second.AtLeast(a.Queens); len(a.Batches) > 1 && second > a.Chance {
-			s.Insured, s.For = thousandth(second), a.Sizing.Larvae
-		}
+	}
+	if insured := a.Insured(); insured > 0 {
+		s.Insured, s.For = thousandth(insured), a.Sizing.Larvae
 	}
 	for _, one := range a.Chances.Promises() {
 		s.Promises = append(s.Promises, promiseShape{one.Sure, one.Queens})
@@ -128,6 +138,9 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	for _, r := range a.Rates.Raises(a.Queens, last.Late, grafts...) {
 		s.Raises = append(s.Raises, raiseShape{r.Change.String(), thousandth(r.Chance), thousandth(r.Gain)})
 	}
+	if c, ok := a.Rates.Dearest(a.Sure, grafts...); ok {
+		s.Dearest = &costShape{c.String(), c.Without, c.With}
+	}
 	const lateDays = 3
 	for late := 1; late <= lateDays; late++ {
 		w := a.Wish
@@ -139,7 +152,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 
 func shapeOfGraft(p *plan.Planner, b plan.Batch) graftShape {
 	zone := p.View().Zone()
-	s := graftShape{Graft: stamp(b.Ladder.Graft, zone), Nucs: b.Size.Nucs, MadeUp: p.MadeUp(b.Ladder, b.Size).Nucs, Steps: []stepShape{}, Needs: []needShape{}, Gives: []giftShape{}}
+	s := graftShape{Graft: stamp(b.Ladder.Graft, zone), Larvae: b.Graft.Larvae, Nucs: b.Size.Nucs, MadeUp: p.MadeUp(b.Ladder, b.Size).Nucs, Steps: []stepShape{}, Needs: []needShape{}, Gives: []giftShape{}}
 	for _, r := range b.Rungs {
 		s.Steps = append(s.Steps, stepShape{r.Step.String(), r.From.String(), r.Best.String(), r.By.String(), stamp(r.Hard, zone), r.NobodyFree})
 	}

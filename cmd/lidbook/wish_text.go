@@ -2,10 +2,12 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/plan"
 )
 
 func (a *app) printWish(v *book.View, s wishShape) {
@@ -14,7 +16,7 @@ func (a *app) printWish(v *book.View, s wishShape) {
 		ready = "laying"
 	}
 	wanted := fmt.Sprintf("%s%s %s by %s", plural(s.Queens, "queen"), prefixed(" ", s.Line), ready, shortDay(s.By))
-	takes := fmt.Sprintf("%d larvae%s, %s in %s", s.Larvae, eachGraft(len(s.Grafts)), plural(s.Nucs, "nuc"), s.Yard)
+	takes := fmt.Sprintf("%s, %s in %s", larvaeWords(s.Grafts), plural(s.Nucs, "nuc"), s.Yard)
 	if s.Chance < 0.5 { // less likely than not
 		a.line("%s: hardly, %s; %s most probably give %d", wanted, odds(s.Chance), takes, s.Expected)
 	} else {
@@ -51,7 +53,7 @@ func (a *app) printWish(v *book.View, s wishShape) {
 // are those of all grafts, so that only a single one is told of them.
 func planCommandOf(s wishShape, g graftShape) string {
 	day, _, _ := strings.Cut(g.Graft, "T")
-	c := fmt.Sprintf("lidbook plan batch --on %s --larvae %d --nucs %d --yard %q", day, s.Larvae, g.Nucs, s.Yard)
+	c := fmt.Sprintf("lidbook plan batch --on %s --larvae %d --nucs %d --yard %q", day, g.Larvae, g.Nucs, s.Yard)
 	if s.Line != "" {
 		c += fmt.Sprintf(" --line %q", s.Line)
 	}
@@ -193,7 +195,7 @@ func (a *app) printSure(s wishShape) {
 	for _, l := range s.Late {
 		late = append(late, fmt.Sprintf("%s: %s", plural(l.Days, "day"), odds(l.Chance)))
 	}
-	a.facts("may be promised", list(promises), "most probably", plural(s.Expected, "queen"), "raises it most", strings.Join(raises, ", "), "grafted late", strings.Join(late, ", "))
+	a.facts("may be promised", list(promises), "most probably", plural(s.Expected, "queen"), "costs most", costWords(s), "raises it most", strings.Join(raises, ", "), "grafted late", strings.Join(late, ", "))
 }
 
 // printWishDays prints the minutes by day.
@@ -207,10 +209,26 @@ func (a *app) printWishDays(s wishShape) {
 	a.table(rows)
 }
 
-// eachGraft says that larvae are counted by the graft, where there are several.
-func eachGraft(grafts int) string {
-	if grafts > 1 {
-		return " each time"
+// larvaeWords say how many larvae are grafted: one by one where grafts differ.
+func larvaeWords(grafts []graftShape) string {
+	var all []int
+	for _, g := range grafts {
+		all = append(all, g.Larvae)
 	}
-	return ""
+	switch {
+	case len(slices.Compact(slices.Clone(all))) > 1:
+		return plan.LarvaeSaid(all) + " larvae"
+	case len(all) > 1:
+		return fmt.Sprintf("%d larvae each time", all[0])
+	default:
+		return fmt.Sprintf("%d larvae", all[0])
+	}
+}
+
+// costWords say which misfortune costs most, and how much; "" where none costs a queen.
+func costWords(s wishShape) string {
+	if s.Dearest == nil {
+		return ""
+	}
+	return fmt.Sprintf("%s; without that %d with %s, not %d", s.Dearest.What, s.Dearest.Without, odds(s.Sure), s.Dearest.With)
 }

@@ -40,29 +40,6 @@ func TestAPromiseOf40(t *testing.T) {
 	if n := r.Queens(one).Promise(0.90); n < 18 || n > 22 {
 		t.Errorf("%d may be promised at 90 %% by an empty book, want about 20", n)
 	}
-	if first := dearest(known, one); first != plan.GraftWorks {
-		t.Errorf("the one in ten worst is owed first to %q, want the graft", first)
-	}
-}
-
-// dearest is the link whose failures cost most of the promise: that without which
-// the most can be promised at 90 %.
-func dearest(r plan.Rates, g plan.Graft) (worst plan.Link) {
-	most := r.Queens(g).Promise(0.90)
-	for l := plan.GraftWorks; l <= plan.GoodOfLaying; l++ {
-		if r.Link[l].Default == 0 {
-			continue
-		}
-		sure := r
-		sure.Link[l] = fixed(sure.Link[l].Mean())
-		if l == plan.GraftWorks {
-			sure.Link[l] = fixed(1)
-		}
-		if n := sure.Queens(g).Promise(0.90); n > most {
-			most, worst = n, l
-		}
-	}
-	return worst
 }
 
 // Promises fall with the certainty that is wanted.

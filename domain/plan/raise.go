@@ -27,7 +27,7 @@ const (
 )
 
 var changes = [...]string{
-	"", "12 more larvae", "8 more nucs", "a second graft of half the size", "virgins for cells",
+	"", "12 more larvae", "8 more nucs", "one more graft of half the size", "virgins for cells",
 	"take up by 5 points", "mating up by 5 points",
 }
 

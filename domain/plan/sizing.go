@@ -25,10 +25,10 @@ func (z sizing) with(larvae int) Chances {
 	return c
 }
 
-// each sets the grafts to so many larvae.
+// each sets the grafts to so many larvae, but for those of which others are said.
 func (z sizing) each(larvae int) []Graft {
 	for i := range z.grafts {
-		z.grafts[i].Larvae = larvae
+		z.grafts[i].Larvae = z.a.larvaeOf(i, larvae)
 	}
 	return z.grafts
 }
@@ -63,16 +63,16 @@ func (z sizing) find() {
 	case len(z.grafts) > 1:
 		a.Larvae = cmp.Or(a.Rates.filling(z.share()), a.Larvae)
 		a.Sizing.Nucs = 0 // that was found for one graft
-		a.Sizing.Second = z.second()
+		a.Sizing.Second = z.second(a.Sizing.Larvae)
 	}
 }
 
 // second are the chances where the first graft fills all nucs that are free for it, and
 // the others, as large, have what it leaves and what comes free later.
-func (z sizing) second() Chances {
+func (z sizing) second(larvae int) Chances {
 	grafts := make([]Graft, len(z.grafts))
 	for i, g := range z.grafts {
-		grafts[i] = Graft{Larvae: z.a.Sizing.Larvae, Late: g.Late}
+		grafts[i] = Graft{Larvae: larvae, Late: g.Late}
 	}
 	grafts[0].Nucs, grafts[len(grafts)-1].Nucs = z.first, z.a.Nucs-z.first
 	return z.a.Rates.Queens(grafts...)

@@ -21,7 +21,8 @@ type Wish struct {
 	Line   string
 	Yard   book.YardID
 	Nucs   int
-	Larvae int          // of each graft
+	Larvae int          // of each graft; of the first one where Then says others
+	Then   Later        // larvae of the later grafts, where they are said one by one
 	Graft  calendar.Day // of the first one
 	Grafts int          // how many, a number of days apart; 0 and 1: one
 	Apart  int          // days; 0: a week
@@ -70,8 +71,9 @@ func (p *Planner) Answer(w Wish) Answer {
 
 // place parts the nucs that the keeper means to use among the grafts: as evenly as their
 // coming free allows, so that a later graft has some besides those which earlier ones
-// leave. Those he has beyond what is free are there for all. First is how many the first
-// graft could have.
+// leave. Where he says the larvae graft by graft, each in its turn has a nuc for each of
+// them, as far as there are any. Those he has beyond what is free are there for all.
+// First is how many the first graft could have.
 func (p *Planner) place(a *Answer, ladders []Ladder, grafts []Graft) (first int) {
 	until := ladders[len(ladders)-1].Rung(Ready).By
 	free := make([]int, len(ladders))
@@ -84,10 +86,24 @@ func (p *Planner) place(a *Answer, ladders []Ladder, grafts []Graft) (first int)
 	for i := range grafts {
 		there = max(there, free[i]+more)
 		share := (left + len(grafts) - i - 1) / (len(grafts) - i)
+		if a.oneByOne() {
+			share = min(left, a.larvaeOf(i, a.Larvae))
+		}
 		grafts[i].Nucs = min(share, max(0, there-(a.Nucs-left)))
 		left -= grafts[i].Nucs
 	}
 	return min(a.Nucs, free[0]+more)
+}
+
+// Insured is how sure it would be if one graft of Sizing.Larvae had all nucs, and the
+// others were grafted only where it fails; 0 where that is no surer than the grafts as
+// they are, or these are as sure as is wished.
+func (a Answer) Insured() float64 {
+	second := a.Sizing.Second.AtLeast(a.Queens)
+	if len(a.Batches) < 2 || !a.InTime || a.oneByOne() || a.Chance >= a.Sure-rounding || second <= a.Chance {
+		return 0
+	}
+	return second
 }
 
 // filled is a wish with what is usual for what is left open.
@@ -162,8 +178,11 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 		z.grafts[i].Late = 1 - l.Laid.InTime(a.By, a.Laying)
 	}
 	z.first = p.place(a, ladders, z.grafts)
-	if a.Larvae == 0 {
+	switch {
+	case a.Larvae == 0:
 		z.find()
+	case len(ladders) > 1 && !a.oneByOne():
+		a.Sizing.Larvae, a.Sizing.Second = a.Larvae, z.second(a.Larvae)
 	}
 	if z.open && a.Sizing.Limit == NoLimit && len(z.grafts) == 1 {
 		z.fewestNucs()
@@ -178,7 +197,7 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 		left += float64(z.grafts[i].Nucs)
 		s := p.sizeOf(a, z.grafts[i], left)
 		left = max(0, left-float64(s.Nucs))
-		a.Batches = append(a.Batches, Batch{p.Sized(l, max(1, a.Larvae), a.Yard), z.grafts[i], s})
+		a.Batches = append(a.Batches, Batch{p.Sized(l, max(1, s.Larvae), a.Yard), z.grafts[i], s})
 	}
 }
 

@@ -157,6 +157,60 @@ func TestGraftsShareTheNucs(t *testing.T) {
 	}
 }
 
+// Grafts may be of unlike size: each in its turn has nucs for all its larvae, and what the
+// first leaves is the second's. Each has the hard hour of its own cells.
+func TestGraftsOfUnlikeSize(t *testing.T) {
+	p := plannerOf(yardOf(72), "2027-03-16 08:00")
+	w := plan.Wish{Queens: 40, By: day(t, "2027-07-30"), Graft: day(t, "2027-05-03"), Laying: true}.WithLarvae(80, 60)
+	a := p.Answer(w)
+	if got := a.Grafted(); len(got) != 2 || got[0] != 80 || got[1] != 60 || a.Batches[1].Day.Sub(a.Batches[0].Day) != 7 {
+		t.Fatalf("%v larvae are grafted", got)
+	}
+	first, second := a.Batches[0], a.Batches[1]
+	if first.Graft.Nucs != 72 || second.Graft.Nucs != 0 || first.Size.Nucs <= second.Size.Nucs || first.Size.Nucs+second.Size.Nucs > 72 {
+		t.Errorf("%d nucs and %d more, %d and %d made up of 72", first.Graft.Nucs, second.Graft.Nucs, first.Size.Nucs, second.Size.Nucs)
+	}
+	near(t, "chance", a.Chance, a.Rates.Queens(
+		plan.Graft{Larvae: 80, Nucs: 72, Late: first.Late}, plan.Graft{Larvae: 60, Late: second.Late}).AtLeast(40), 1e-12)
+	if again := p.Answer(a.Wish); again.Chance != a.Chance {
+		t.Errorf("asked again with what was found: %.3f, then %.3f", a.Chance, again.Chance)
+	}
+	if alone := p.Answer(w.WithLarvae(60)).Batches[0].Clock.Hard(); !alone.Before(a.Batches[0].Clock.Hard().AddDate(0, 0, 1)) || !alone.After(a.Batches[0].Clock.Hard()) {
+		t.Errorf("80 larvae are hard by %s, 60 by %s", a.Batches[0].Clock.Hard(), alone)
+	}
+	w.Nucs = 200
+	if many := p.Answer(w); many.Batches[0].Graft.Nucs != 80 || many.Batches[1].Graft.Nucs != 60 {
+		t.Errorf("of 200 nucs %d and %d", many.Batches[0].Graft.Nucs, many.Batches[1].Graft.Nucs)
+	}
+}
+
+// Where nucs are few one graft for all of them, and another only if it fails, is surer
+// than two that share them; nothing is said of it where it is not, or they are enough.
+func TestOneGraftAndInsurance(t *testing.T) {
+	p := plannerOf(yardOf(72), "2027-03-16 08:00")
+	w := plan.Wish{Queens: 40, By: day(t, "2027-07-30"), Grafts: 2, Laying: true}
+	for name, w := range map[string]plan.Wish{"found": w, "70 each": w.WithLarvae(70)} {
+		w.Grafts = 2
+		a := p.Answer(w)
+		got := a.Insured()
+		if got <= a.Chance || got >= 1 {
+			t.Errorf("%s: %.3f with two that share the nucs, %.3f with one and insurance", name, a.Chance, got)
+		}
+		n := a.Sizing.Larvae
+		near(t, name, got, a.Rates.Queens(
+			plan.Graft{Larvae: n, Nucs: 72, Late: a.Batches[0].Late}, plan.Graft{Larvae: n, Late: a.Batches[1].Late}).AtLeast(40), 1e-12)
+	}
+	few := w
+	few.Queens, few.Sure = 5, 0.6
+	early := w
+	early.By = day(t, "2027-04-10")
+	for name, w := range map[string]plan.Wish{"sure enough": few, "one graft": {Queens: 40, By: w.By}, "one by one": w.WithLarvae(80, 60), "not in time": early} {
+		if got := p.Answer(w).Insured(); got != 0 {
+			t.Errorf("%s: insurance is told, %.3f", name, got)
+		}
+	}
+}
+
 // The hard hour of an answer is that of the larvae found: the plan that is made of it has
 // the same.
 func TestAnAnswerAndItsPlanHaveOneHardHour(t *testing.T) {
