@@ -28,6 +28,17 @@ func (a asked) lead(p *Presumption) {
 	}
 }
 
+// Wanting tells whether a cell to spare is kept for a nuc in which a queen is awaited: once
+// a look found no eggs, where most probably nobody is. Where none was made, where no laying
+// queen is more probable than not, and nobody would be if it found none.
+func (c Chances) Wanting(looked bool) bool {
+	if looked {
+		return c.None > evens
+	}
+	lays := c.Lays()
+	return lays <= evens && c.None > evens*(1-lays)
+}
+
 // lead is the condition that is more probable than not, where it is another than
 // the calendar's.
 func (c Chances) lead(calendar book.Condition) book.Condition {

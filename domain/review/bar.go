@@ -57,6 +57,8 @@ func (k *nucCase) bars(w Way, looks bool) (why rules.Reason, bars bool) {
 		return k.tooFew(), true
 	case k.keptTooLong(w):
 		return k.tooLate(w), true
+	case w.Kind == LookFirst && !w.Own && !w.OwnFirst && k.awaited() && !k.held.Chances().Wanting(!k.holds.NoEggsOn.IsZero()):
+		return rules.Reason{Why: "most probably she lays, or is still to: what goes along would come back", Do: "Look first", Used: []practice.Key{practice.LookForEggsChance}}, true
 	case straight && k.ask.ownFirst():
 		return rules.Reason{Why: k.ask.queen.Why, Do: k.ask.queen.Do, Used: k.ask.queen.Used}, true
 	default:

@@ -89,6 +89,47 @@ func TestOneVoice(t *testing.T) {
 	}
 }
 
+// TestCellsGoToTheSameNucs: the best use gives cells, at once or after a look, to those nucs
+// to which the day's work gives them, and the kit has as many; before a look that finds no
+// eggs only where no laying queen is more probable than not.
+func TestCellsGoToTheSameNucs(t *testing.T) {
+	looks := 0
+	for _, d := range []calendar.Day{-2, -1, 0, 1, 8, 9} {
+		r, j := on(t, d)
+		work := map[string]bool{}
+		for _, f := range findingsOf(j.Day(r.Day)) {
+			if id, isNuc := f.Of.Nuc(); isNuc && (f.Act == rules.ActGiveCell || f.Then == rules.ActGiveCell) {
+				work[j.Course().View().Nuc(id).Name] = true
+				if f.Rule == rules.LookEggs {
+					looks++
+				}
+			}
+		}
+		if kit := kit(j, "ripe cell") + kit(j, "ripe cells"); len(work) == 0 || kit != float64(len(work)) {
+			t.Errorf("%s: cells for %d nucs, %g in the kit", r.Day.Short(), len(work), kit)
+		}
+		for i, n := range r.Nucs {
+			w := n.Ways[r.This.Chosen[i]]
+			if gives := w.Gives() && !r.Hand.Wares[w.Ware-1].Virgin; gives != work[n.Name] {
+				t.Errorf("%s, %s: the day gives a cell: %v; Review: %s", r.Day.Short(), n.Name, work[n.Name], r.Title(w))
+			}
+		}
+	}
+	if looks == 0 {
+		t.Error("no first look has a cell go along: nothing was tested of that")
+	}
+}
+
+// findingsOf are what the tasks of a day answer.
+func findingsOf(day rules.DayPlan) (all []rules.Finding) {
+	for _, s := range day.Stops {
+		for _, task := range s.Tasks {
+			all = append(all, task.Findings...)
+		}
+	}
+	return all
+}
+
 // TestCagesAgree: as many cells are caged as the late day and the day's kit have it, now
 // and once all is accepted, and none is kept past its hard hour.
 func TestCagesAgree(t *testing.T) {
@@ -113,7 +154,7 @@ func TestCagesAgree(t *testing.T) {
 	for _, l := range r.Left() {
 		said.WriteString(r.LeftWords(l) + "\n")
 	}
-	if want := "Left: 9 cells of batch 5: cage each now; 2 go along for looks that find no eggs; give the other 7 to others, or make up some of 10 empty nucs with bees\n"; !strings.Contains(said.String(), want) {
+	if want := "Left: 9 cells of batch 5: cage each now; 1 goes along for a look that finds no eggs; give the other 8 to others, or make up some of 10 empty nucs with bees\n"; !strings.Contains(said.String(), want) {
 		t.Errorf("said %q", said.String())
 	}
 	j = rules.Judge(accepted(t, v, r))

@@ -7,11 +7,9 @@ import (
 	"lidmark/domain/practice"
 )
 
-// evens is the chance from which a thing is more likely than not.
-const evens = 0.5
-
 // shareSpare keeps cells that no queenless nuc wants for nucs in which a look found no
-// eggs and most probably nobody is: her time is not over, but the cell's is.
+// eggs and most probably nobody is, or is due and would most probably find nobody if it
+// found none: her time is not over, but the cell's is.
 func (p *pass) shareSpare() {
 	for _, b := range p.batches {
 		spare := b.left - b.ready
@@ -20,7 +18,7 @@ func (p *pass) shareSpare() {
 			if spare <= 0 || b.over || p.now.Before(p.from(b)) {
 				break
 			}
-			if n.spare != nil || stays(b.yard.yard, n.Yard) || !p.mostlyNone(n) {
+			if n.spare != nil || stays(b.yard.yard, n.Yard) || !p.wanting(n) {
 				continue
 			}
 			n.spare = b
@@ -32,17 +30,18 @@ func (p *pass) shareSpare() {
 	}
 }
 
-// mostlyNone tells whether a nuc in which a queen is awaited that no look has seen
-// laying most probably holds none, and could keep a cell warm.
-func (p *pass) mostlyNone(n *nucCase) bool {
+// wanting tells whether a nuc in which a queen is awaited that no look has seen
+// laying wants a cell to spare, and could keep it warm.
+func (p *pass) wanting(n *nucCase) bool {
 	h := n.holds
+	looked := !h.NoEggsOn.IsZero()
 	switch {
-	case !n.awaited() || h.NoEggsOn.IsZero() || !p.now.Before(h.TooLateAt):
+	case !n.awaited() || !p.now.Before(h.TooLateAt), !looked && (h.LookFrom.IsZero() || p.now.Before(h.LookFrom)):
 		return false
 	case !h.OwnFrom.IsZero() && !p.now.Before(h.OwnFrom), n.has.TooFew(p.numbers), n.yard.shutUntil > n.yard.today, p.planStands(n.Nuc, n.yard.today):
 		return false
 	}
-	return p.course.Held(n.Nuc).Chances().None > evens
+	return p.course.Held(n.Nuc).Chances().Wanting(looked)
 }
 
 // lookedToday tells whether no eggs were found on the day: another look would tell no more.
@@ -61,10 +60,14 @@ func (n *nucCase) spareCell(f *Finding) {
 		f.Act, f.Then, f.Do = ActLookForEggs, ActGiveCell, fmt.Sprintf(plans[book.PlanLookOrGive].do, give)
 	}
 	f.Amount, f.Also = 1, []book.Subject{b.Batch.Batch.Subject()}
-	f.From, f.Best, f.By, f.Hard = n.holds.NoEggsOn, b.best, b.hard, true
-	if looked := n.holds.NoEggsOn; looked.After(b.hard) { // nothing is past due before it was known
-		f.Best, f.By, f.Hard = looked, looked, false
+	known, why := n.holds.NoEggsOn, ": most probably no queen, and a cell is to spare"
+	if known.IsZero() {
+		known, why = n.holds.LookFrom, "; most probably no queen if it finds no eggs, and a cell is to spare"
 	}
-	f.Why += ": most probably no queen, and a cell is to spare"
+	f.From, f.Best, f.By, f.Hard = known, b.best, b.hard, true
+	if known.After(b.hard) { // nothing is past due before it was known
+		f.Best, f.By, f.Hard = known, known, false
+	}
+	f.Why += why
 	f.Used = append(f.Used, practice.AcceptCell)
 }

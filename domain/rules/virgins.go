@@ -108,6 +108,7 @@ func (p *pass) lookEggs(n *nucCase) {
 	}
 	f.Why = n.holds.Why
 	n.weather(&f)
+	n.spareCell(&f)
 	p.addTo(n, f)
 }
 
