@@ -71,5 +71,6 @@ func (d *desk) handOver(h handOverFlags, names []string) error {
 		h.Queen = q.Queen
 		facts = append(facts, h.QueenHandedOver)
 	}
+	d.minds(d.plansOf(facts)...)
 	return d.write(facts...)
 }

@@ -54,8 +54,11 @@ type GiveFeed struct {
 	Litres float64
 }
 
-// HandOver means to let a queen go.
-type HandOver struct{ Queen book.QueenID }
+// HandOver means to let a queen go, for an order or for none.
+type HandOver struct {
+	Queen book.QueenID
+	Order book.OrderID
+}
 
 func (c *checker) days(k practice.Key) calendar.Day { return calendar.Day(c.numbers.Days(k)) }
 
@@ -207,6 +210,7 @@ func (i HandOver) check(c *checker) {
 		c.refuse(queenName(q)+" is no longer in hand", "Take another queen")
 		return
 	}
+	i.forOrder(c, q)
 	if !q.From.IsZero() {
 		from := c.view.Nuc(q.From)
 		c.standstill(from.Yard, "Hand her over")
@@ -215,5 +219,19 @@ func (i HandOver) check(c *checker) {
 	if bank, ok := q.Where.Colony(); ok {
 		c.standstill(c.view.Colony(bank).Yard, "Hand her over")
 		c.treated(q.Where, c.view.Colony(bank).Yard, c.view.Colony(bank).Treated)
+	}
+}
+
+// forOrder warns of a queen who is not what her order asks for.
+func (i HandOver) forOrder(c *checker, q *book.Queen) {
+	o := c.view.Order(i.Order)
+	switch sure := q.Descent != book.DescentDoubtful; {
+	case i.Order.IsZero() || o.TakesSure(q.Line, sure):
+	case o.Takes(q.Line):
+		c.warn(fmt.Sprintf("%s is of doubtful descent; order %s is for line %s", queenName(q), o.Number, o.Line), "Take one whose descent is sure")
+	case q.Line == "":
+		c.warn(fmt.Sprintf("nobody knows of which line %s is; order %s is for line %s", queenName(q), o.Number, o.Line), "Take one of that line")
+	default:
+		c.warn(fmt.Sprintf("%s is of line %s; order %s is for line %s", queenName(q), q.Line, o.Number, o.Line), "Take one of that line")
 	}
 }

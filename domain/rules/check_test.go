@@ -218,12 +218,34 @@ var plans = []planned{
 		warned: "K1 was treated with thymol on Sun 20 Jun; its label asks to wait 1 day", do: "Wait until Mon 21 Jun, unless the label allows it",
 	},
 	{
+		name: "a queen of another line for an order", write: queenForRook("Linnet", book.DescentSure), at: "2027-06-20 19:00",
+		plan:   rules.HandOver{Queen: booktest.Queen("a"), Order: booktest.Order("12")},
+		warned: "the queen in cage 7 is of line Linnet; order 12 is for line Rook", do: "Take one of that line",
+	},
+	{
+		name: "a queen of doubtful descent for an order of her line", write: queenForRook("Rook", book.DescentDoubtful), at: "2027-06-20 19:00",
+		plan:   rules.HandOver{Queen: booktest.Queen("a"), Order: booktest.Order("12")},
+		warned: "the queen in cage 7 is of doubtful descent; order 12 is for line Rook", do: "Take one whose descent is sure",
+	},
+	{
+		name: "a queen of the line of her order", write: queenForRook("Rook", book.DescentSure), at: "2027-06-20 19:00",
+		plan: rules.HandOver{Queen: booktest.Queen("a"), Order: booktest.Order("12")},
+	},
+	{
 		name: "a queen handed over twice", write: func(p *booktest.Pen) {
 			caughtOn20June(p)
 			p.Write(book.QueenHandedOver{Queen: booktest.Queen("a"), To: "a neighbour"})
 		}, at: "2027-06-21 18:00", plan: rules.HandOver{Queen: booktest.Queen("a")},
 		refused: "the queen in cage 7 is no longer in hand", do: "Take another queen",
 	},
+}
+
+// queenForRook is a queen in a cage, of a line and descent, beside an order for line Rook.
+func queenForRook(line string, descent book.Descent) func(*booktest.Pen) {
+	return func(p *booktest.Pen) {
+		caughtOn20June(p)
+		p.Write(book.QueenDescribed{Queen: booktest.Queen("a"), Line: line, Descent: descent}, book.OrderTaken{Order: booktest.Order("12"), Number: "12", Queens: 1, Line: "Rook"})
+	}
 }
 
 func TestCheck(t *testing.T) {

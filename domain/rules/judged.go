@@ -7,6 +7,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
+	"lidmark/domain/handover"
 )
 
 // Judged is a view as the rules judge it: one pass of them answers whatever is
@@ -63,6 +64,10 @@ func (j *Judged) BestOn(d calendar.Day) DayPlan {
 	best := slices.DeleteFunc(slices.Clone(j.found), func(f Finding) bool { return j.pass.workDay(f) > d })
 	return j.pass.plan(best, d)
 }
+
+// Dealt is who gets which queen of the orders that are open, see [handover.Deal]. It is
+// shared and must not be changed.
+func (j *Judged) Dealt() *handover.Sheet { return j.pass.sheet }
 
 // Kit sums what the work of some stops of a day needs.
 func (j *Judged) Kit(stops []Stop, d calendar.Day) []KitLine {

@@ -23,7 +23,7 @@ func PlanOf(v *book.View, fact book.Fact) Intent {
 	case book.QueenCaught:
 		return Catch{Nuc: f.Nuc, AsVirgin: f.Culled || v.Nuc(f.Nuc).Holds.Condition == book.Virgin}
 	case book.QueenHandedOver:
-		return HandOver{Queen: f.Queen}
+		return HandOver{f.Queen, f.Order}
 	default:
 		return planOfNuc(v, fact)
 	}

@@ -119,6 +119,28 @@ func TestThroughTheOrdersByKeys(t *testing.T) {
 	}
 }
 
+// The form for handing over proposes the cages dealt to its order, though those of another
+// come first in the book; and that of a queen the order she is dealt to.
+func TestTheFormProposesWhoWasDealt(t *testing.T) {
+	w := allocated(t)
+	w.take(w.sub("A1"), w.sub("A2")).fill("catch", "cages=41-42").kept()
+	w.take(w.sub("B1"), w.sub("B2")).fill("catch", "cages=43-44").kept()
+	for number, want := range map[string]string{"1": "41,42", "2": "43,44", "3": ""} {
+		if got := w.take(booktest.Order(number).Subject()).fill("serve order").Typed(state.FormField + "cages"); got != want {
+			t.Errorf("order %s: %q is proposed, want %q", number, got, want)
+		}
+	}
+	for q := range w.view().Queens() {
+		want := booktest.Order("1").Subject().String()
+		if q.Line == "Linnet" {
+			want = booktest.Order("2").Subject().String()
+		}
+		if got := w.take(q.Queen.Subject()).fill("hand over").Typed(state.FormField + "order"); got != want {
+			t.Errorf("the queen in cage %s: %q is proposed, want %q", q.Label, got, want)
+		}
+	}
+}
+
 // Two claimed as dead are owed again and lower nothing else; who was handed over is
 // found by typing, and leads to her card.
 func TestClaimedAndFoundAgain(t *testing.T) {

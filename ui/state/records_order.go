@@ -1,6 +1,7 @@
 package state
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -41,21 +42,36 @@ func orderOpen(s State) bool      { return s.orderOn().Open() > 0 }
 func orderNotClosed(s State) bool { return !s.orderOn().Closed }
 
 func askServe(s State) []Ask {
-	var cages []string
-	v, o := s.Present().View, s.orderOn()
-	for q := range v.Queens() {
-		if q.Caged() && !q.Virgin && q.Label != "" && o.Takes(q.Line) {
-			cages = append(cages, q.Label)
+	dealt, others := s.cagesFor(s.orderOn())
+	var said []string
+	if len(dealt) > 0 {
+		said = append(said, "dealt to it are "+strings.Join(dealt, ", "))
+	}
+	if len(others) > 0 {
+		said = append(said, "others that will do are in "+strings.Join(others, ", "))
+	}
+	note := cmp.Or(strings.Join(said, "; "), "no mated queen that will do sits in a cage")
+	return []Ask{askWords("cages", "Numbers of their cages", strings.Join(dealt, ","), note), askYes("with", "With attendants")}
+}
+
+// cagesFor are the cages whose queens are dealt to an order, and those of others who will
+// do for it.
+func (s State) cagesFor(o *book.Order) (dealt, others []string) {
+	of := s.Present()
+	given := map[book.QueenID]bool{}
+	for _, served := range of.Judged().Dealt().Orders {
+		for _, q := range served.Queens {
+			if served.Order.Order == o.Order && q.Nuc.IsZero() && q.Label != "" {
+				dealt, given[q.ID] = append(dealt, q.Label), true
+			}
 		}
 	}
-	note := "no mated queen that will do sits in a cage"
-	if len(cages) > 0 {
-		note = "mated queens that will do are in " + strings.Join(cages, ", ")
+	for q := range of.View.Queens() {
+		if q.Caged() && !q.Virgin && q.Label != "" && !given[q.Queen] && o.TakesSure(q.Line, q.Descent != book.DescentDoubtful) {
+			others = append(others, q.Label)
+		}
 	}
-	if len(cages) > o.Open() {
-		cages = cages[:o.Open()]
-	}
-	return []Ask{askWords("cages", "Numbers of their cages", strings.Join(cages, ","), note), askYes("with", "With attendants")}
+	return dealt, others
 }
 
 func orderServed(_ State, a *Answers) (all []book.Fact) {
@@ -63,9 +79,6 @@ func orderServed(_ State, a *Answers) (all []book.Fact) {
 	a.Needed("cages")
 	for _, label := range a.Cages("cages", 0) {
 		q := a.caged("cages", label)
-		if queen := a.View.Queen(q); !q.IsZero() && !o.Takes(queen.Line) {
-			a.Mind("cage %s holds a queen of line %s; order %s is for %s", label, queen.Line, o.Number, o.Line)
-		}
 		all = append(all, book.QueenHandedOver{Queen: q, Order: o.Order, With: a.Yes("with")})
 	}
 	if len(all) > o.Open() {

@@ -1,6 +1,7 @@
 package state
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -152,9 +153,21 @@ func (s State) openOrders() []Option {
 	})
 }
 
+// dealtTo is the order to which the queen selected is dealt; "" for none.
+func (s State) dealtTo() string {
+	for _, served := range s.Present().Judged().Dealt().Orders {
+		for _, q := range served.Queens {
+			if id, ok := s.Selection.Last().Queen(); ok && q.ID == id {
+				return served.Order.Order.Subject().String()
+			}
+		}
+	}
+	return ""
+}
+
 func askHandOver(s State) []Ask {
 	return []Ask{
-		askOne("order", "For order", firstOf(s.openOrders()), s.openOrders()),
+		askOne("order", "For order", cmp.Or(s.dealtTo(), firstOf(s.openOrders())), s.openOrders()),
 		askWords("to", "To whom, without an order", "", ""),
 		askYes("with", "With attendants"),
 	}
