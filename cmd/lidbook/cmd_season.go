@@ -2,6 +2,7 @@ package main
 
 import (
 	"cmp"
+	"context"
 	"fmt"
 
 	"github.com/spf13/cobra"
@@ -28,11 +29,11 @@ func seasonCommand(a *app) *cobra.Command {
 			"batches that keep all open orders with the least work, beside those that are\nplanned; with --keep it puts them on the plan.",
 		Example: "  lidbook season\n  lidbook season --search --minutes 300\n  lidbook season --search --keep",
 		Args:    cobra.NoArgs,
-	}, func(_ *cobra.Command, v *book.View, _ []string) error {
+	}, func(c *cobra.Command, v *book.View, _ []string) error {
 		p := plan.New(course.New(v))
 		s := seasonShape{Clashes: shapesOfClashes(v, season.Clashes(p))}
 		if f.search {
-			found := searchedShape(v, season.Search(p, f.wanted(v), nil))
+			found := searchedShape(v, a.search(c.Context(), p, f.wanted(v)))
 			s.Search = &found
 		}
 		return a.show(s, func() { a.printSeason(s) })
@@ -46,7 +47,7 @@ func seasonCommand(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		return cmp.Or(d.keepSeason(f), d.close())
+		return cmp.Or(d.keepSeason(c.Context(), f), d.close())
 	}
 	fl := c.Flags()
 	fl.BoolVar(&f.search, "search", false, "look for the batches that keep all open orders")
@@ -60,9 +61,9 @@ func (f seasonFlags) wanted(v *book.View) season.Wanted {
 }
 
 // keepSeason puts what is found on the plan, as one deed.
-func (d *desk) keepSeason(f seasonFlags) error {
+func (d *desk) keepSeason(ctx context.Context, f seasonFlags) error {
 	v := d.view()
-	found := season.Search(plan.New(course.New(v)), f.wanted(v), nil)
+	found := d.search(ctx, plan.New(course.New(v)), f.wanted(v))
 	var facts []book.Fact
 	for i := range found.Batches {
 		facts = append(facts, found.Plan(i, book.BatchID(d.ids.Next())))

@@ -177,7 +177,25 @@ func TestWhatCannotBeKept(t *testing.T) {
 				t.Errorf("%s: all were said to be possible by %s", c.name, short.Day)
 			}
 		}
+		if more, known := c.world.with(short.Lacks); known {
+			if g := season.Search(plannerOf(more.pen()), season.Wanted{Promises: []season.Promise{c.promise}}, nil); len(g.Short) > 0 {
+				t.Errorf("%s: %+v more were said to do: %s", c.name, short.Lacks, g.Short[0].Why)
+			}
+		}
 	}
+}
+
+// with is the world with so much more of what it lacks; false where that is no number
+// of things.
+func (w world) with(lacks []season.Lack) (world, bool) {
+	for _, l := range lacks {
+		of := map[season.Limit]*int{season.NucsLimit: &w.nucs, season.StartersLimit: &w.starters, season.FinishersLimit: &w.finishers, season.DronesLimit: &w.drones}[l.Limit]
+		if of == nil {
+			return w, false
+		}
+		*of += int(l.More)
+	}
+	return w, len(lacks) > 0
 }
 
 // Nobody works on any day but one on which no graft is in time.

@@ -44,6 +44,8 @@ func (l Limit) String() string { return limits[l] }
 type Short struct {
 	Promise int
 	Limits  []Limit      // one, or those that stand in the way of the cheapest graft together
+	Lacks   []Lack       // by limit: how much more would do for the graft of a day; none where no graft would
+	Graft   calendar.Day // of that graft
 	Queens  int          // most that can be there by its day, as surely; 0: none
 	Day     calendar.Day // first day by which all can be; 0: none within a month and a half
 	Why     string       // a sentence
@@ -56,7 +58,8 @@ const laterMost = 45
 // there is room for.
 func (s *search) shortOf(promise int) Short {
 	p := s.wanted.Promises[promise]
-	sh := Short{Promise: promise, Limits: s.limitsOf(promise)}
+	sh := Short{Promise: promise}
+	s.limitsOf(promise, &sh)
 	sh.Queens = sort.Search(p.Queens-1, func(i int) bool { return !s.fits(promise, i+1, p.By) })
 	for by := p.By + 1; by <= p.By+laterMost; by++ {
 		if s.fits(promise, p.Queens, by) {
@@ -64,7 +67,7 @@ func (s *search) shortOf(promise int) Short {
 			break
 		}
 	}
-	sh.Why = fmt.Sprintf("%s%s cannot be kept whole: %s%s.", strings.ToUpper(p.Title()[:1]), p.Title()[1:], limitWords(sh.Limits), sh.nearest(p))
+	sh.Why = fmt.Sprintf("%s%s cannot be kept whole: %s%s%s.", strings.ToUpper(p.Title()[:1]), p.Title()[1:], limitWords(sh.Limits), wouldDo(sh.Lacks, sh.Graft), sh.nearest(p))
 	return sh
 }
 
@@ -74,9 +77,9 @@ func (s Short) nearest(p Promise) (told string) {
 		told = fmt.Sprintf("; %d of %d can be there by %s", s.Queens, p.Queens, p.By.Short())
 	}
 	if s.Day > 0 {
-		told += "; all of them by " + s.Day.Short()
+		return told + "; all of them by " + s.Day.Short()
 	}
-	return told
+	return told + "; nor all of them by " + (p.By + laterMost).Short()
 }
 
 // fits tells whether there is room for so many queens by a day.
@@ -85,40 +88,53 @@ func (s *search) fits(promise, queens int, by calendar.Day) bool {
 	s.wanted.Promises[promise].Queens, s.wanted.Promises[promise].By = queens, by
 	ways := s.options(group{promises: []int{promise}})
 	s.wanted.Promises[promise] = was
-	return s.room(ways, none)
+	return s.room(ways, none) != none
 }
 
-// room tells whether there is room for one of some ways, if a good is no matter.
-func (s *search) room(ways []option, but int) bool {
-	for _, way := range ways {
+// room is the first of some ways that there is room for, if a good is no matter; else
+// [none].
+func (s *search) room(ways []option, but int) int {
+	for i, way := range ways {
 		if s.ground.take(way, but) == none {
 			s.ground.put(way, -1)
-			return true
+			return i
 		}
 	}
-	return false
+	return none
 }
 
-// limitsOf are what stands in the way of a promise: one good, if more of it alone
-// were enough, else all that the cheapest graft misses.
-func (s *search) limitsOf(promise int) (all []Limit) {
+// limitsOf tells what stands in the way of a promise: one good, if more of it alone
+// were enough, else all that the cheapest graft misses; and how much more would do.
+func (s *search) limitsOf(promise int, sh *Short) {
 	ways := s.ways(s.alone(promise))
 	if len(ways) == 0 {
-		return []Limit{s.impossible(promise)}
+		sh.Limits = []Limit{s.impossible(promise)}
+		return
 	}
 	for good := range s.ground.left {
-		if s.room(ways, good) {
-			return []Limit{s.limitBy(good)}
+		if i := s.room(ways, good); i != none {
+			s.lacks(ways[i], []int{good}, sh)
+			return
 		}
 	}
+	var missed []int
 	s.ground.put(ways[0], 1)
 	for good := range s.ground.left {
 		if s.ground.misses(ways[0], good) {
-			all = append(all, s.limitBy(good))
+			missed = append(missed, good)
 		}
 	}
 	s.ground.put(ways[0], -1)
-	return all
+	s.lacks(ways[0], missed, sh)
+}
+
+// lacks tells which goods a way misses, and how much of each.
+func (s *search) lacks(way option, goods []int, sh *Short) {
+	sh.Graft = way.days[0]
+	for _, good := range goods {
+		lack := s.lack(way, good)
+		sh.Limits, sh.Lacks = append(sh.Limits, lack.Limit), append(sh.Lacks, lack)
+	}
 }
 
 func limitWords(all []Limit) string {

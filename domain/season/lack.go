@@ -1,0 +1,76 @@
+package season
+
+import (
+	"fmt"
+	"math"
+
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+// Lack is how much more there would have to be of what stands in the way of a promise.
+type Lack struct {
+	Limit
+	More float64 // in the unit of its kind; 0 where more of it is no way, as of days without a graft
+}
+
+// kindOf is the kind of clash in whose unit a limit is told.
+var kindOf = map[Limit]Kind{
+	NucsLimit: NucsShort, StartersLimit: StartersShort, FinishersLimit: FinishersShort, MinutesLimit: MinutesOver,
+	BeesLimit: BeesShort, BroodLimit: BroodShort, DronesLimit: DronesShort,
+}
+
+// lack is how much of a good a way takes beyond what there is, on its worst day.
+func (s *search) lack(o option, good int) Lack {
+	limit := s.limitBy(good)
+	if kindOf[limit] == 0 {
+		return Lack{Limit: limit}
+	}
+	worst := int32(0)
+	s.ground.put(o, 1)
+	for _, b := range o.of {
+		if b == nil {
+			break
+		}
+		for _, t := range b.takes {
+			if t.good != good {
+				continue
+			}
+			for _, left := range s.ground.days(t) {
+				worst = min(worst, left)
+			}
+		}
+	}
+	s.ground.put(o, -1)
+	return Lack{limit, math.Ceil(float64(-worst) / s.ground.unit(limit))}
+}
+
+// unit is how many of the whole numbers in which a good is reckoned make one of the
+// unit in which it is told.
+func (g *ground) unit(l Limit) float64 {
+	switch l {
+	case MinutesLimit:
+		return 10
+	case BeesLimit, BroodLimit:
+		return parts
+	case DronesLimit:
+		return g.numbers.Get(practice.QueensPerDroneColony)
+	default:
+		return 1
+	}
+}
+
+// wouldDo is with how much more a graft of a day would do; "" where nothing that can be had is.
+func wouldDo(all []Lack, graft calendar.Day) string {
+	var more []string
+	for _, l := range all {
+		if l.More == 0 {
+			return ""
+		}
+		more = append(more, kindOf[l.Limit].said(l.More, 0, " more "))
+	}
+	if len(more) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("; with %s a graft of %s would do", joined(more), graft.Short())
+}
