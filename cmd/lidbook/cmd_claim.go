@@ -39,11 +39,23 @@ func claimCommand(a *app) *cobra.Command {
 		if err := handover.CheckClaim(d.view(), claim); err != nil {
 			return err
 		}
-		return d.write(claim)
+		if err := d.write(claim); err != nil {
+			return err
+		}
+		d.owes(o.Order)
+		return nil
 	})
 	c.Flags().StringVar(&how, "how", "", "\"dead on arrival\", \"not accepted\" or superseded: the `KIND` of claim")
 	c.Flags().StringSliceVar(&queens, "queen", nil, "the very `QUEENS`")
 	return c
+}
+
+// owes says how many queens an order is owed after a claim, and by when.
+func (d *desk) owes(id book.OrderID) {
+	v := d.view()
+	if o := v.Order(id); o.Open() > 0 {
+		d.line("order %s: %s owed%s", o.Number, plural(o.Open(), "queen"), prefixed(" by ", dayOf(v, o.By.Start(v.Zone()))))
+	}
 }
 
 // sayWhy puts the kind of a claim and what is said of it into it; words that name

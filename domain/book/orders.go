@@ -10,13 +10,15 @@ import (
 	"lidmark/domain/practice"
 )
 
-// Order is what the book says of an order for queens.
+// Order is what the book says of an order for queens. Where all its queens went before
+// some were claimed, and its day had come, By is the day by which those are replaced.
 type Order struct {
 	OrderTaken
-	Taken   calendar.Moment
-	Handed  []QueenID // queens handed over for it
-	Claimed int       // queens claimed as dead or not accepted
-	Closed  bool
+	Taken    calendar.Moment
+	Handed   []QueenID       // queens handed over for it
+	Claimed  int             // queens claimed as dead or not accepted
+	Reopened calendar.Moment // by a claim that gave it another day; zero: by none, or its day was said anew since
+	Closed   bool
 }
 
 // Open is the number of queens still owed, claims included.
@@ -67,7 +69,17 @@ func (o *Order) turn() int { return cmp.Or(o.Priority, math.MaxInt) }
 
 func (v *View) foldOrder(id OrderID) *Order {
 	begin := Order{OrderTaken: OrderTaken{Order: id}}
-	return v.season.folded.orders.get(id, v.lines(id.Subject()), practice.Numbers{}, begin)
+	o := v.season.folded.orders.get(id, v.lines(id.Subject()), practice.Numbers{}, begin)
+	if o.Reopened.IsZero() {
+		return o
+	}
+	next := o.again()
+	if on := o.Reopened.Day(v.Zone()); !o.By.IsZero() && on >= o.By {
+		next.By = on + calendar.Day(v.Numbers().Days(practice.ReplacedWithin))
+	} else {
+		next.Reopened = calendar.Moment{}
+	}
+	return &next
 }
 
 func (o *Order) again() Order {
@@ -79,12 +91,15 @@ func (o *Order) again() Order {
 func (o *Order) take(e *Entry) {
 	switch f := e.Fact.(type) {
 	case OrderTaken:
-		o.OrderTaken, o.Taken = f, e.At
+		o.OrderTaken, o.Taken, o.Reopened = f, e.At, calendar.Moment{}
 	case OrderClosed:
 		o.Closed = true
 	case QueenHandedOver:
 		o.Handed = append(o.Handed, f.Queen)
 	case Claimed:
+		if o.Queens+o.Claimed <= len(o.Handed) { // closed or not: all went, and more are owed now
+			o.Reopened, o.Closed = e.At, false
+		}
 		o.Claimed += f.Queens
 	}
 }

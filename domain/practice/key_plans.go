@@ -119,6 +119,7 @@ const (
 	BroodLostWarned
 	CagedMost
 	JourneyUsual
+	ReplacedWithin
 	SentFrom
 	SentUntil
 	HeatStop

@@ -133,6 +133,10 @@ var planRows = []Number{
 		Default: 1, Min: 0, Max: 7, Source: noSource, Confidence: CommonPractice, Used: "orders, who gets which queen",
 	},
 	{
+		Key: ReplacedWithin, Name: "replaced_within", Title: "Queens claimed are replaced within", Unit: Day,
+		Default: 14, Min: 1, Max: 90, Source: noSource, Confidence: CommonPractice, Used: "orders, who gets which queen",
+	},
+	{
 		Key: SentFrom, Name: "sent_from", Title: "Queens are sent from the day of the week, Monday 1", Unit: WeekdayNumber,
 		Default: 1, Min: 1, Max: 7, Source: "early in the week, so that none wait over Sunday; " + noSource, Confidence: CommonPractice, Used: "orders, who gets which queen",
 	},

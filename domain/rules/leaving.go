@@ -18,7 +18,7 @@ func (p *pass) leaving() {
 		y, on := p.home(), p.leaves(o)
 		f := Finding{
 			Rule: Leaving, Of: o.Order.Order.Subject(), Act: ActHandOver, Amount: float64(o.Order.Open()), Since: o.Order.Taken.Instant,
-			What: leavingWhat(o), Do: handOut(o) + ": " + p.dealt(o), Why: leavingWhy(o, on), Sure: sureRecorded,
+			What: leavingWhat(o), Do: handOut(o) + ": " + p.dealt(o), Why: p.leavingWhy(o, on), Sure: sureRecorded,
 		}
 		if o.Order.Sent {
 			f.Used = []practice.Key{practice.JourneyUsual, practice.SentFrom, practice.SentUntil, practice.HeatStop}
@@ -34,12 +34,15 @@ func (p *pass) leavingDeadlines() (all []Deadline) {
 	for _, o := range p.sheet.Orders {
 		of, on := o.Order.Order.Subject(), p.leaves(o)
 		all = append(all, Deadline{
-			ID: fmt.Sprintf("%s %s", of, Leaving), Of: of, Yard: y.id, Day: on, At: on.Start(y.zone), Done: on < y.today,
-			What: fmt.Sprintf("%s: %s, %s", sentence(p.name(of)), leavingWhat(o), p.dealt(o)), Do: leavingWhy(o, on), Alarms: p.alarms(y, on.At(noon, 0, y.zone)),
+			ID: leavingID(of), Of: of, Yard: y.id, Day: on, At: on.Start(y.zone), Done: on < y.today,
+			What: fmt.Sprintf("%s: %s, %s", sentence(p.name(of)), leavingWhat(o), p.dealt(o)), Do: p.leavingWhy(o, on), Alarms: p.alarms(y, on.At(noon, 0, y.zone)),
 		})
 	}
 	return all
 }
+
+// leavingID names the event of an order for good.
+func leavingID(of book.Subject) string { return fmt.Sprintf("%s %s", of, Leaving) }
 
 // leaves is the day on which an order's queens leave, or on which they should have.
 func (p *pass) leaves(o handover.Served) calendar.Day {
@@ -70,10 +73,13 @@ func handOut(o handover.Served) string {
 func customer(o *book.Order) string { return cmp.Or(o.Customer, "the customer") }
 
 // leavingWhy is when the queens leave, and what speaks against it.
-func leavingWhy(o handover.Served, on calendar.Day) string {
+func (p *pass) leavingWhy(o handover.Served, on calendar.Day) string {
 	why := "promised by " + o.Order.By.Short()
+	if claim := o.Order.Reopened; !claim.IsZero() {
+		why = fmt.Sprintf("claimed %s, to be replaced by %s", claim.Day(p.home().zone).Short(), o.Order.By.Short())
+	}
 	if o.Order.Sent {
-		why = fmt.Sprintf("sent %s, %s on the way, promised by %s", on.Short(), count(int(o.Arrive-o.On), "day"), o.Order.By.Short())
+		why = fmt.Sprintf("sent %s, %s on the way, %s", on.Short(), count(int(o.Arrive-o.On), "day"), why)
 	}
 	if o.Warning != "" {
 		why += "; " + o.Warning

@@ -44,6 +44,22 @@ func TestQueensLeaveOnADay(t *testing.T) {
 	}
 }
 
+// TestWhatIsClaimedIsNotPastDue: two who came dead after the order's day are to be handed
+// over by a new day, which the rule names with the claim.
+func TestWhatIsClaimedIsNotPastDue(t *testing.T) {
+	p := pen(t)
+	fetched(p)
+	p.At("2027-05-16 10:00").Write(
+		book.QueenHandedOver{Queen: booktest.Queen("b"), Order: booktest.Order("31")},
+		book.QueenHandedOver{Queen: booktest.Queen("c"), Order: booktest.Order("31")})
+	p.At("2027-05-25 09:00").Write(book.Claimed{Order: booktest.Order("31"), Queens: 2, How: book.DeadOnArrival})
+	v := p.View("2027-05-26 09:00")
+	f := of(v, rules.Leaving)
+	if len(f) != 1 || f[0].PastDue(v.On()) || f[0].Why != "claimed Tue 25 May, to be replaced by Tue 8 Jun" || calendar.DayOf(f[0].By, v.Zone()) != calendar.Date(2027, 6, 8) {
+		t.Errorf("%+v", f)
+	}
+}
+
 // TestALateOrderStaysOnItsDay: an order that was to be sent is late from the day on which
 // it had to go, not from the day on which it had to arrive.
 func TestALateOrderStaysOnItsDay(t *testing.T) {
