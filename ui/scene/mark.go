@@ -27,6 +27,12 @@ type Ref struct {
 	Part string // which part of it, where a thing has parts
 }
 
+// Whole names the thing of which r may be a part.
+func (r Ref) Whole() Ref {
+	r.Part = ""
+	return r
+}
+
 // Stroke is a line's look. A Stroke without a role paints nothing. A width of
 // exactly 1 is a hairline: upright and level ones, and the edges of a [Rect],
 // are laid on whole pixels.

@@ -30,6 +30,12 @@ func PlannedOf(id book.BatchID) scene.Ref {
 	return scene.Ref{Kind: PlannedRef, ID: id.Subject().String()}
 }
 
+// dragsPlanned tells whether the lane of a planned batch is dragged, by whatever part of
+// it was taken hold of.
+func (s State) dragsPlanned(id book.BatchID) bool {
+	return s.Drag.Kind == PlannedDrag && s.Drag.Tag.Ref.Whole() == PlannedOf(id) && s.Drag.far()
+}
+
 // plannedKey is a planned batch on a day.
 type plannedKey struct {
 	batch book.BatchID
@@ -63,7 +69,7 @@ func (s State) plannedOf(r scene.Ref) (book.BatchPlan, bool) {
 func (s State) PlannedLane(b book.BatchPlan) PlannedLane {
 	r, day := s.Present(), s.plannedDay(b)
 	l := r.lane(plannedKey{b.Batch, day})
-	l.Before, l.Dragged = l.Chance, s.Drag.Kind == PlannedDrag && s.Drag.Tag.Ref == l.Ref() && s.Drag.far()
+	l.Before, l.Dragged = l.Chance, s.dragsPlanned(b.Batch)
 	if l.Moved() {
 		l.Before = r.lane(plannedKey{b.Batch, b.Day}).Chance
 	}
@@ -88,7 +94,7 @@ func (s State) stepMoves(id book.BatchID) string {
 
 // plannedDay is the day on which a planned batch is shown.
 func (s State) plannedDay(b book.BatchPlan) calendar.Day {
-	if s.Drag.Kind == PlannedDrag && s.Drag.Tag.Ref == PlannedOf(b.Batch) && s.Drag.far() {
+	if s.dragsPlanned(b.Batch) {
 		return max(s.Today()+1, b.Day+calendar.Day(s.dragDays()))
 	}
 	if s.onWish() && s.Planning.Batch == b.Batch {
