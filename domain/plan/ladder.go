@@ -43,13 +43,14 @@ type Planner struct {
 	sizes   map[sizeKey]Size // as far as they were asked for
 	ladders map[ladderKey]Ladder
 	made    map[madeKey][]MakeUp
+	laid    map[laidKey]Laid
 }
 
 // New is a planner over what a course knows.
 func New(c *course.Course) *Planner {
 	return &Planner{
 		view: c.View(), course: c, numbers: c.View().Numbers(),
-		sizes: map[sizeKey]Size{}, ladders: map[ladderKey]Ladder{}, made: map[madeKey][]MakeUp{},
+		sizes: map[sizeKey]Size{}, ladders: map[ladderKey]Ladder{}, made: map[madeKey][]MakeUp{}, laid: map[laidKey]Laid{},
 		rates: sync.OnceValue(func() Rates { return RatesOf(c.View()) }),
 	}
 }
@@ -87,11 +88,10 @@ const usualGraftHour = 15
 // queens fly from a yard.
 func (p *Planner) Ladder(graft time.Time, cells int, yard book.YardID) Ladder {
 	z := zoned{p.course.Zone(yard)}
-	one := bee.Batch{Graft: graft, Cells: 1}.Clock(p.numbers)
 	l := Ladder{
 		Graft: graft, Day: z.day(graft),
 		Clock: bee.Batch{Graft: graft, Cells: cells}.Clock(p.numbers),
-		Laid:  laidOf(p.course, yard, outOf(one, z), p.numbers),
+		Laid:  p.laidOf(graft, yard),
 	}
 	l.Rungs = make([]Rung, Ready)
 	for s := range l.Rungs {

@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"time"
+
 	"lidmark/domain/bee"
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -55,6 +57,29 @@ func outOf(c bee.Clock, view zoned) Out {
 
 // outAround is how many days before and after the middle cells may emerge.
 const outAround = 4
+
+// laidOf is when the queens of a graft lay, remembered: who looks for a day asks the same
+// graft again.
+func (p *Planner) laidOf(graft time.Time, yard book.YardID) Laid {
+	key := laidKey{graft.Unix(), yard}
+	p.mu.Lock()
+	l, known := p.laid[key]
+	p.mu.Unlock()
+	if !known {
+		one := bee.Batch{Graft: graft, Cells: 1}.Clock(p.numbers)
+		l = laidOf(p.course, yard, outOf(one, zoned{p.course.Zone(yard)}), p.numbers)
+		p.mu.Lock()
+		p.laid[key] = l
+		p.mu.Unlock()
+	}
+	return l
+}
+
+// laidKey is all on which it stands when queens lay, besides the view.
+type laidKey struct {
+	graft int64
+	yard  book.YardID
+}
 
 // laidOf follows the queens of cells that emerge so, in a yard.
 func laidOf(c *course.Course, yard book.YardID, o Out, n practice.Numbers) Laid {
@@ -145,6 +170,10 @@ func (l Laid) ReadyDay(share float64) calendar.Day {
 	}
 	return d
 }
+
+// Ends is the part of the queens whom the keeper's rates let lay who ever do: what the
+// yard's weather leaves of them.
+func (l Laid) Ends() float64 { return l.InTime(l.from+laidAhead, true) }
 
 // InTime is the part of the queens whom the keeper's rates let lay who do so, or
 // are ready, by a day: one in fair weather and good time. The rates tell how many

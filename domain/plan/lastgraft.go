@@ -36,9 +36,23 @@ func (p *Planner) LastGraft(yard book.YardID, from calendar.Day) (last calendar.
 	return 0, false
 }
 
+// Soonest is the first day from one on, on which a graft makes sense in a yard: see
+// [Planner.LastGraft]. Where none does in the year ahead it is the day itself.
+func (p *Planner) Soonest(yard book.YardID, from calendar.Day) calendar.Day {
+	for d := from; d <= from+lastAhead; d += lastStep {
+		if p.lets(yard, d) < makesSense {
+			continue
+		}
+		for d > from && p.lets(yard, d-1) >= makesSense {
+			d--
+		}
+		return d
+	}
+	return from
+}
+
 // lets is the share of those who would lay in fair weather that the weather of a
 // yard lets lay, of the queens of a graft on a day.
 func (p *Planner) lets(yard book.YardID, graft calendar.Day) float64 {
-	l := p.Ladder(p.GraftAt(graft), 1, yard).Laid
-	return l.InTime(l.from+laidAhead, true)
+	return p.laidOf(p.GraftAt(graft), yard).Ends()
 }

@@ -10,6 +10,7 @@ func (p *Planner) Possible(w Wish) Answer {
 	if w.Graft != 0 || !w.Not.IsZero() {
 		return a
 	}
+	passed := a.Passed
 	const rounds = 3 // a later graft may have a longer way before it, by a day
 	for range rounds {
 		late := missed(a.Batches[0].Ladder, p.view.Today())
@@ -18,6 +19,7 @@ func (p *Planner) Possible(w Wish) Answer {
 		}
 		w.Graft = a.Batches[0].Day + late
 		a = p.Answer(w)
+		a.Passed = passed
 	}
 	return a
 }

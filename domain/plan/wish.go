@@ -41,9 +41,10 @@ type Batch struct {
 type Answer struct {
 	Wish    // with all that was found
 	Rates   Rates
-	Batches []Batch // in the order of their grafts
-	Free    int     // nucs that are free for one of its grafts: when the cells of the first are given, or later
-	InTime  bool    // some graft day is in time; else Batches are of the first day there is, and Nearest says what they are in time for
+	Batches []Batch      // in the order of their grafts
+	Free    int          // nucs that are free for one of its grafts: when the cells of the first are given, or later
+	InTime  bool         // some graft day is in time; else Batches are of the first day there is that makes sense, and Nearest says what they are in time for
+	Passed  calendar.Day // see [Back]
 	Nearest calendar.Day
 	Sizing  Sizing  // of one graft; why no number of larvae is enough, and what comes nearest
 	Chances Chances // of how many queens are there by the day
@@ -155,11 +156,8 @@ func (p *Planner) last(a *Answer) Ladder {
 		return l
 	}
 	l, ok := p.Backward(a.By, a.Laying, cellsGuess(a.Wish), a.Yard, first)
-	if !ok {
-		l = p.Ladder(p.GraftAt(first), cellsGuess(a.Wish), a.Yard)
-	}
-	a.InTime, a.Nearest, a.Graft = ok, p.inTimeFor(l, a.Laying), l.Day-before
-	return l
+	a.InTime, a.Nearest, a.Graft, a.Passed = ok, p.inTimeFor(l.Ladder, a.Laying), l.Day-before, l.Passed
+	return l.Ladder
 }
 
 // inTimeFor is the first day by which the queens of a ladder are in time.
