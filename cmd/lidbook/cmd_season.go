@@ -9,7 +9,6 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/course"
-	"lidmark/domain/handover"
 	"lidmark/domain/plan"
 	"lidmark/domain/season"
 )
@@ -33,7 +32,7 @@ func seasonCommand(a *app) *cobra.Command {
 		p := plan.New(course.New(v))
 		s := seasonShape{Clashes: shapesOfClashes(v, season.Clashes(p))}
 		if f.search {
-			found := searchedShape(v, a.search(c.Context(), p, f.wanted(v)))
+			_, found := a.search(c.Context(), p, float64(f.minutes))
 			s.Search = &found
 		}
 		return a.show(s, func() { a.printSeason(s) })
@@ -56,19 +55,14 @@ func seasonCommand(a *app) *cobra.Command {
 	return c
 }
 
-func (f seasonFlags) wanted(v *book.View) season.Wanted {
-	return season.Wanted{Promises: season.Promises(v, handover.New(course.New(v))), Minutes: float64(f.minutes)}
-}
-
 // keepSeason puts what is found on the plan, as one deed.
 func (d *desk) keepSeason(ctx context.Context, f seasonFlags) error {
-	v := d.view()
-	found := d.search(ctx, plan.New(course.New(v)), f.wanted(v))
+	found, shape := d.search(ctx, plan.New(course.New(d.view())), float64(f.minutes))
 	var facts []book.Fact
 	for i := range found.Batches {
 		facts = append(facts, found.Plan(i, book.BatchID(d.ids.Next())))
 	}
-	d.printSearch(searchedShape(v, found))
+	d.printSearch(shape)
 	if len(facts) == 0 {
 		return nil
 	}
@@ -100,6 +94,13 @@ func (a *app) printSeason(s seasonShape) {
 }
 
 func (a *app) printSearch(s searchShape) {
+	for _, p := range s.Planned {
+		a.line("%s", p.Said)
+	}
+	if len(s.Promises) == 0 && len(s.Planned) > 0 {
+		a.line("no other order needs a graft")
+		return
+	}
 	if len(s.Promises) == 0 {
 		a.line("no order needs a graft: what is ready, to be expected or planned is enough")
 		return

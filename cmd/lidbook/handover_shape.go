@@ -5,8 +5,11 @@ import (
 	"slices"
 
 	"lidmark/domain/book"
+	"lidmark/domain/course"
 	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 	"lidmark/domain/rules"
+	"lidmark/domain/season"
 )
 
 // sheetShape is who gets which queen, in JSON.
@@ -36,6 +39,7 @@ type servedShape struct {
 	Since    string       `json:"shortSince,omitempty"`
 	Coming   int          `json:"comingInTime,omitempty"`
 	Planned  int          `json:"planned,omitempty"`
+	Sure     *float64     `json:"plannedChance,omitempty"`
 	GraftBy  string       `json:"graftBy,omitempty"`
 	Next     string       `json:"missingBy,omitempty"`
 	Chance   float64      `json:"missingChance,omitempty"`
@@ -70,13 +74,25 @@ type leftOfLine struct {
 
 func shapeOfSheet(v *book.View, sheet *handover.Sheet) sheetShape {
 	s := sheetShape{Day: v.Today().String(), Orders: []servedShape{}, Left: leftByLine(v, sheet.Left), Caution: soldCaution}
-	since := handover.ShortSince(v, sheet)
+	since, sure := handover.ShortSince(v, sheet), plannedChances(v, sheet)
 	for _, o := range sheet.Orders {
 		one := shapeOfServed(v, o)
 		one.Since = since[o.Order.Order].String()
+		if p, ok := sure[o.Order.Order]; ok {
+			one.Sure = &p
+		}
 		s.Orders = append(s.Orders, one)
 	}
 	return s
+}
+
+// plannedChances are how sure the orders are that wait for planned batches.
+func plannedChances(v *book.View, sheet *handover.Sheet) map[book.OrderID]float64 {
+	sure := map[book.OrderID]float64{}
+	for _, e := range season.EntrustedTo(plan.New(course.New(v)), sheet) {
+		sure[e.Order] = thousandth(e.Chance)
+	}
+	return sure
 }
 
 func shapeOfServed(v *book.View, o handover.Served) servedShape {

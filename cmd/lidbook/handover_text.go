@@ -92,6 +92,14 @@ func givenRow(o servedShape, all []givenShape) []string {
 	return []string{"  " + book.Together(nucs) + prefixed(" in ", g.Yard), line, g.Mark, g.How}
 }
 
+// sureOf is how sure the planned batches are of what is missing; "" where that is not known.
+func sureOf(o servedShape) string {
+	if o.Sure == nil {
+		return ""
+	}
+	return odds(*o.Sure)
+}
+
 // printShort says what is missing, since when, and what to tell the customer.
 func (a *app) printShort(o servedShape) {
 	if o.Short == 0 {
@@ -104,7 +112,7 @@ func (a *app) printShort(o servedShape) {
 	case !o.Lost && !coming && o.Coming > 0:
 		a.line("%s, %d still to be expected in time, %d planned: graft for %d by %s, see lidbook wish", short, o.Coming, o.Planned, o.Short-o.Coming-o.Planned, shortDay(o.GraftBy))
 	case !o.Lost && !coming && o.Planned >= o.Short:
-		a.line("%s: planned", short)
+		a.line("%s: planned%s", short, prefixed(", ", sureOf(o)))
 	case !o.Lost && !coming:
 		a.line("%s, %d planned: graft by %s, see lidbook wish", short, o.Planned, shortDay(o.GraftBy))
 	case o.Next == "":

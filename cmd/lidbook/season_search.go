@@ -7,6 +7,8 @@ import (
 	"os/signal"
 	"time"
 
+	"lidmark/domain/course"
+	"lidmark/domain/handover"
 	"lidmark/domain/plan"
 	"lidmark/domain/season"
 )
@@ -14,19 +16,26 @@ import (
 // tellEvery is how often a long search says how far it is.
 const tellEvery = 2 * time.Second
 
-// search looks for batches. What takes long is told on standard error as it goes, and
-// interrupting it takes what is found by then.
-func (a *app) search(ctx context.Context, p *plan.Planner, w season.Wanted) season.Found {
+// search looks for the batches that keep all orders, with so many minutes a day at most.
+// What takes long is told on standard error as it goes, and interrupting it takes what is
+// found by then.
+func (a *app) search(ctx context.Context, p *plan.Planner, minutes float64) (season.Found, searchShape) {
 	ctx, stop := signal.NotifyContext(ctx, os.Interrupt)
 	defer stop()
+	sheet := handover.New(course.New(p.View()))
 	told := time.Now()
-	return season.Search(p, w, func(far season.Progress) bool {
+	found := season.Search(p, season.Wanted{Promises: season.Promises(p.View(), sheet), Minutes: minutes}, func(far season.Progress) bool {
 		if time.Since(told) >= tellEvery {
 			told = time.Now()
 			fmt.Fprintln(a.errs, searchedSoFar(far))
 		}
 		return ctx.Err() == nil
 	})
+	shape := searchedShape(p.View(), found)
+	for _, e := range season.EntrustedTo(p, sheet) {
+		shape.Planned = append(shape.Planned, entrustedShape{e.Title(), e.Queens, e.By.String(), round(e.Chance), e.Said()})
+	}
+	return found, shape
 }
 
 // searchedSoFar is how far a search is in a line.

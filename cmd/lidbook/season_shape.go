@@ -35,13 +35,23 @@ type wayOutShape struct {
 
 // searchShape is what was found in JSON.
 type searchShape struct {
-	Batches  []foundShape  `json:"batches"`
-	Promises []statedShape `json:"promises"`
-	Minutes  float64       `json:"minutes"`
-	Short    int           `json:"queensShort"`
-	Least    int           `json:"leastShort"` // in any plan
-	Bound    float64       `json:"leastMinutes"`
-	Exact    bool          `json:"best"`
+	Batches  []foundShape     `json:"batches"`
+	Promises []statedShape    `json:"promises"`
+	Planned  []entrustedShape `json:"planned,omitempty"`
+	Minutes  float64          `json:"minutes"`
+	Short    int              `json:"queensShort"`
+	Least    int              `json:"leastShort"` // in any plan
+	Bound    float64          `json:"leastMinutes"`
+	Exact    bool             `json:"best"`
+}
+
+// entrustedShape is an order that waits for planned batches, in JSON.
+type entrustedShape struct {
+	Name   string  `json:"name"`
+	Queens int     `json:"queens"`
+	By     string  `json:"by"`
+	Chance float64 `json:"sure"`
+	Said   string  `json:"said"`
 }
 
 // foundShape is a batch that was found, in JSON.

@@ -7,6 +7,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 )
@@ -30,6 +31,9 @@ type pricer struct {
 	caged   map[book.BatchID]bool    // the cells together are collected: what no nuc is given goes into a cage
 
 	promised map[book.NucID]caught
+
+	planner *plan.Planner // nil: no planned step was priced yet
+	rates   plan.Rates
 }
 
 func newPricer(j *rules.Judged, plan rules.DayPlan) *pricer {
@@ -117,6 +121,8 @@ func (p *pricer) act(t rules.Task, s book.Subject) Price {
 		return p.robbers(s)
 	case rules.ActTakeOutQueen, rules.ActShakeOut, rules.ActUnite:
 		return p.idle(1)
+	case rules.ActGraft, rules.ActMakeReady:
+		return p.planned(t, s)
 	default:
 		return Price{}
 	}

@@ -2,6 +2,7 @@ package season_test
 
 import (
 	"fmt"
+	"math"
 	"reflect"
 	"slices"
 	"testing"
@@ -234,6 +235,32 @@ func TestOrdersArePromises(t *testing.T) {
 	want := []season.Promise{{Order: booktest.Order("1"), Name: "order 1", Queens: 5, Lines: []string{"Rook", "Plover"}, By: by - 2}}
 	if !reflect.DeepEqual(got, want) {
 		t.Errorf("%+v, want %+v", got, want)
+	}
+}
+
+// What an order waits for on the plan is as sure as a wish for the same graft; one that
+// is served after another waits for the queens of both.
+func TestHowSureAPlannedOrderIs(t *testing.T) {
+	pen := world{nucs: 60}.pen()
+	by := day(t, "2027-06-16")
+	pen.Write(
+		book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 5, By: by},
+		book.OrderTaken{Order: booktest.Order("2"), Number: "2", Queens: 4, By: by + 1},
+		book.OrderTaken{Order: booktest.Order("3"), Number: "3", Queens: 4, By: by + 2},
+		book.BatchPlanned{Batch: booktest.Batch("b"), Day: by - 50, Larvae: 24, Nucs: 12, Orders: []book.OrderID{booktest.Order("1"), booktest.Order("2")}},
+	)
+	p := plannerOf(pen)
+	all := season.EntrustedTo(p, handover.New(course.New(p.View())))
+	if len(all) != 2 {
+		t.Fatalf("%+v", all)
+	}
+	for i, queens := range []int{5, 9} {
+		b := slices.Collect(p.View().Plans())[0]
+		late := 1 - p.LadderOf(b).Laid.InTime(all[i].By, false)
+		want := plan.RatesOf(p.View()).Queens(plan.Graft{Larvae: 24, Nucs: 12, Late: late}).AtLeast(queens)
+		if got := all[i].Chance; math.Abs(got-want) > 1e-12 || got <= 0 || got >= 1 || all[i].Unsure() != (want < 0.9) {
+			t.Errorf("order %d: %v, want %v", i+1, got, want)
+		}
 	}
 }
 

@@ -17,10 +17,10 @@ func (p *OrderSheet) Late(o handover.Served) string {
 	return counted(today.Sub(by), "day") + " late"
 }
 
-// LateRing is [OrderSheet.Late] with whom to ring, unless [Ring] says that already.
+// LateRing is [OrderSheet.Late] with whom to ring, unless [OrderSheet.Ring] says that already.
 func (p *OrderSheet) LateRing(o handover.Served) string {
 	late := p.Late(o)
-	if late == "" || strings.HasPrefix(Ring(o), ringFirst) {
+	if late == "" || strings.HasPrefix(missing(o), ringFirst) {
 		return late
 	}
 	return late + ": ring " + cmp.Or(o.Order.Customer, "the customer")

@@ -4,6 +4,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/handover"
+	"lidmark/domain/season"
 )
 
 // PlanPage is a page of the room Plan. The zero PlanPage is the wish.
@@ -22,6 +23,7 @@ type OrderSheet struct {
 	Since  map[book.OrderID]calendar.Day // since when an order is short; nil while that is reckoned
 	Gone   []handover.Gone               // all who were handed over, the last ones first
 	Claims handover.Claims
+	Waits  []season.Entrusted // the orders that wait for planned batches
 
 	of *Reading
 }
@@ -56,7 +58,13 @@ func (e ReckonOrders) Reckon() OrdersReckoned {
 	}
 	return OrdersReckoned{&OrderSheet{
 		Sheet: handover.New(e.of.Course), Gone: handover.HandedOver(v, ""), Claims: handover.ClaimsOf(v), of: e.of,
-	}}
+	}}.waiting()
+}
+
+// waiting is what was reckoned with how sure the planned batches are.
+func (o OrdersReckoned) waiting() OrdersReckoned {
+	o.sheet.Waits = season.EntrustedTo(o.sheet.of.planner(), o.sheet.Sheet)
+	return o
 }
 
 // ordering is the window with the sheet asked for that the page of the orders or the

@@ -47,9 +47,20 @@ func InVain(o handover.Served) bool { return o.Lost }
 // ringFirst begins what a customer is to be told.
 const ringFirst = "Ring "
 
-// Ring is what a customer is to be told of the queens that are missing; "" where none
-// are.
-func Ring(o handover.Served) string {
+// Ring is what a customer is to be told of the queens that are missing, and how sure
+// what is planned for them is; "" where none are.
+func (p *OrderSheet) Ring(o handover.Served) string {
+	said := missing(o)
+	for _, e := range p.Waits {
+		if e.Order == o.Order.Order && !strings.HasPrefix(said, ringFirst) {
+			return said + "; the plan gives them " + ofHundred(e.Chance) + " times"
+		}
+	}
+	return said
+}
+
+// missing is what is to be told of the queens that are missing.
+func missing(o handover.Served) string {
 	more := fmt.Sprintf("%d more", o.Short)
 	if o.Order.Line != "" {
 		more += " " + o.Order.Line

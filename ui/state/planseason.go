@@ -17,6 +17,7 @@ import (
 type SeasonSheet struct {
 	Clashes  []season.Clash
 	Promises []season.Promise
+	Waits    []season.Entrusted // the orders that wait for planned batches
 
 	of    *Reading
 	board *season.Board // for drags; the window's alone
@@ -52,9 +53,10 @@ func (SeasonReckoned) msg() {}
 
 // Reckon finds the clashes and their ways out. It may run beside the window.
 func (e ReckonSeason) Reckon() SeasonReckoned {
-	board := season.NewBoard(e.of.planner())
+	planner, dealt := e.of.planner(), handover.New(e.of.Course)
+	board := season.NewBoard(planner)
 	return SeasonReckoned{&SeasonSheet{
-		Clashes: board.Clashes(), Promises: season.Promises(e.of.View, handover.New(e.of.Course)), of: e.of, board: board,
+		Clashes: board.Clashes(), Promises: season.Promises(e.of.View, dealt), Waits: season.EntrustedTo(planner, dealt), of: e.of, board: board,
 	}}
 }
 

@@ -95,6 +95,11 @@ func (s State) SeasonLines(width float64) []SeasonLine {
 	if len(sheet.Promises) > 0 {
 		p.owed(s, sheet.Promises)
 	}
+	for _, e := range sheet.Waits {
+		if e.Unsure() {
+			p.said(SeasonLine{Cells: []string{e.Said()}, Alarm: true}, scene.Regular, p.width)
+		}
+	}
 	if d := s.SeasonDates(); d != nil && d.Known {
 		p.dates(s, d)
 	}

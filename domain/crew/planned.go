@@ -1,0 +1,43 @@
+package crew
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+	"lidmark/domain/rules"
+)
+
+// planned is what a step of a planned batch costs that waits beyond its last day: the
+// graft is as many days later, and fewer of the queens that it is for are there in time.
+func (p *pricer) planned(t rules.Task, s book.Subject) Price {
+	id, _ := s.Batch()
+	b, ok := p.view.BatchPlan(id)
+	if !ok || b.Queens == 0 || b.By == 0 {
+		return Price{}
+	}
+	if p.planner == nil {
+		p.planner, p.rates = plan.New(p.judged.Course()), plan.RatesOf(p.view)
+	}
+	by := calendar.DayOf(t.By, p.view.Zone())
+	next := calendar.DayOf(p.next, p.view.Zone())
+	if next <= by {
+		return Price{}
+	}
+	now, later := p.inTime(b, p.view.Today()-by), p.inTime(b, next-by)
+	queens := 0.0
+	for n := 1; n <= b.Queens; n++ {
+		queens += now.AtLeast(n) - later.AtLeast(n)
+	}
+	return Price{max(0, queens), fmt.Sprintf("%d queens by %s: %.0f of 100 done today, %.0f then", b.Queens, b.By.Short(), 100*now.AtLeast(b.Queens), 100*later.AtLeast(b.Queens))}
+}
+
+// inTime are the chances of the queens of a planned batch that are there in time when its
+// graft is so many days late.
+func (p *pricer) inTime(b book.BatchPlan, late calendar.Day) plan.Chances {
+	b.Day += max(0, late)
+	r := p.rates
+	r.Laying, r.Virgins = b.Laying, b.Virgins
+	return r.Queens(plan.Graft{Larvae: b.Larvae, Nucs: b.Nucs, Late: 1 - p.planner.LadderOf(b).Laid.InTime(b.By, b.Laying)})
+}

@@ -1,0 +1,57 @@
+package crew_test
+
+import (
+	"fmt"
+	"testing"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+)
+
+// grafting is a book in which a graft for 20 queens by the 20th of June is planned.
+func grafting(on calendar.Day) *booktest.Pen {
+	home := booktest.Yard("home")
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"})
+	for i := range 36 {
+		name := fmt.Sprintf("A%d", i+1)
+		p.Write(book.NucNamed{Nuc: booktest.Nuc(name), Name: name, Sides: 6}, book.NucPlaced{Nuc: booktest.Nuc(name), Yard: home})
+	}
+	return p.Write(book.BatchPlanned{
+		Batch: booktest.Batch("b"), Day: on, Minute: 15 * 60, Yard: home, Larvae: 63, Nucs: 36, Queens: 20, By: calendar.Date(2027, time.June, 20),
+	})
+}
+
+// A graft that waits for another day costs the queens who come too late by then: many
+// where the promise hangs on the day, none to speak of where there is time.
+func TestAPlannedGraftIsPricedByItsPromise(t *testing.T) {
+	price := func(day int) float64 {
+		on := calendar.Date(2027, time.May, day)
+		_, of := waiting(t, grafting(on), on.String()+" 07:00")
+		grafts := of(rules.ActGraft)
+		if len(grafts) != 1 {
+			t.Fatalf("%d grafts wait on %s", len(grafts), on)
+		}
+		return grafts[0].Price.Queens
+	}
+	if early, edge := price(1), price(10); early > 0.1 || edge < 5 {
+		t.Errorf("a day later costs %.2f queens where there is time, %.2f where there is none", early, edge)
+	}
+}
+
+// What makes ready for a graft and can be done tomorrow as well costs nothing today.
+func TestWhatMakesReadyAndCanWaitCostsNothing(t *testing.T) {
+	p := grafting(calendar.Date(2027, time.May, 10))
+	_, of := waiting(t, p, "2027-05-06 07:00")
+	all := of(rules.ActMakeReady)
+	if len(all) == 0 {
+		t.Fatal("nothing makes ready")
+	}
+	for _, w := range all {
+		if waits := w.Task.By.After(p.View("2027-05-08 00:00").On()); waits && w.Price.Queens > 0.01 {
+			t.Errorf("%s by %v costs %.2f queens", w.Task.Title, w.Task.By, w.Price.Queens)
+		}
+	}
+}

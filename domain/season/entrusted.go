@@ -1,0 +1,77 @@
+package season
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"lidmark/domain/book"
+	"lidmark/domain/handover"
+	"lidmark/domain/plan"
+	"lidmark/domain/practice"
+)
+
+// Entrusted is an order that waits for planned batches, and how sure these are.
+type Entrusted struct {
+	Promise
+	Chance float64 // that they give what is missing of it in time, and of the orders before it that wait for them too
+}
+
+// Unsure tells whether the order is less sure than is wished.
+func (e Entrusted) Unsure() bool { return e.Chance < e.Sure-even }
+
+// Said is how sure the order is, in a sentence.
+func (e Entrusted) Said() string {
+	said := fmt.Sprintf("%s%s waits for what is planned: %d queens by %s, %.0f of 100 sure", strings.ToUpper(e.Title()[:1]), e.Title()[1:], e.Queens, e.By.Short(), 100*e.Chance)
+	if e.Unsure() {
+		said += fmt.Sprintf(", %.0f wished: graft more for it, or promise fewer", 100*e.Sure)
+	}
+	return said + "."
+}
+
+// EntrustedTo are the orders that wait for planned batches, as they are served. Orders
+// for which a batch is grafted already are left out: its counts and nucs tell of them.
+func EntrustedTo(p *plan.Planner, sheet *handover.Sheet) (all []Entrusted) {
+	plans, rates := slices.Collect(p.View().Plans()), plan.RatesOf(p.View())
+	for i, o := range sheet.Orders {
+		grafts := graftsFor(p, plans, o)
+		if o.Short <= o.Coming || len(grafts) == 0 || graftedFor(p.View(), o.Order.Order) {
+			continue
+		}
+		queens := o.Short - o.Coming
+		for _, before := range sheet.Orders[:i] {
+			if waitsWith(plans, before.Order.Order, o.Order.Order) {
+				queens += before.Short - before.Coming
+			}
+		}
+		pr := promiseOf(o)
+		pr.Sure = p.View().Numbers().Get(practice.PlanSure)
+		all = append(all, Entrusted{pr, rates.Queens(grafts...).AtLeast(queens)})
+	}
+	return all
+}
+
+// graftsFor are the planned batches that an order waits for, as grafts for its day.
+func graftsFor(p *plan.Planner, plans []book.BatchPlan, o handover.Served) (all []plan.Graft) {
+	for _, b := range plans {
+		if slices.Contains(b.Orders, o.Order.Order) {
+			all = append(all, plan.Graft{Larvae: b.Larvae, Nucs: b.Nucs, Late: 1 - p.LadderOf(b).Laid.InTime(o.On, false)})
+		}
+	}
+	return all
+}
+
+// graftedFor tells whether a batch that was planned for an order is grafted.
+func graftedFor(v *book.View, order book.OrderID) bool {
+	for b := range v.Batches() {
+		if was, _ := v.BatchPlan(b.Batch); slices.Contains(was.Orders, order) {
+			return true
+		}
+	}
+	return false
+}
+
+// waitsWith tells whether two orders wait for one batch.
+func waitsWith(plans []book.BatchPlan, a, b book.OrderID) bool {
+	return slices.ContainsFunc(plans, func(p book.BatchPlan) bool { return slices.Contains(p.Orders, a) && slices.Contains(p.Orders, b) })
+}
