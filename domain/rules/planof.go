@@ -11,9 +11,9 @@ func PlanOf(v *book.View, fact book.Fact) Intent {
 	switch f := fact.(type) {
 	case book.Grafted:
 		p, planned := v.BatchPlan(f.Batch)
-		return Graft{f.LarvaAge, motherOf(v, f.Mother, f.Breeder), p.Yard, !planned}
+		return Graft{f.LarvaAge, motherOf(v, f.Mother, f.Breeder, f.Line), p.Yard, !planned}
 	case book.BatchPlanned:
-		return Graft{Mother: motherOf(v, f.Mother, f.Breeder), Yard: f.Yard}
+		return Graft{Mother: motherOf(v, f.Mother, f.Breeder, f.Line), Yard: f.Yard}
 	case book.CellsMoved:
 		return MoveCells{Batch: f.Batch}
 	case book.CellGiven:
@@ -29,13 +29,27 @@ func PlanOf(v *book.View, fact book.Fact) Intent {
 	}
 }
 
-// motherOf is whose larvae are grafted: the queen that was said, else the
-// breeder's.
-func motherOf(v *book.View, said book.QueenID, breeder book.ColonyID) book.QueenID {
-	if said.IsZero() && !breeder.IsZero() {
+// motherOf is whose larvae are grafted: the queen that was said, else the breeder's, else
+// that of the only breeder of the line; none where several are kept.
+func motherOf(v *book.View, said book.QueenID, breeder book.ColonyID, line string) (mother book.QueenID) {
+	switch {
+	case !said.IsZero():
+		return said
+	case !breeder.IsZero():
 		return v.Colony(breeder).Queen
+	case line == "":
+		return mother
 	}
-	return said
+	found := 0
+	for c := range v.Colonies() {
+		if c.Is(book.Breeder) && c.Line == line {
+			found, mother = found+1, c.Queen
+		}
+	}
+	if found > 1 {
+		return book.QueenID{}
+	}
+	return mother
 }
 
 // planOfNuc is a doing at a nuc as a plan.

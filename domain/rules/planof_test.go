@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
 	"lidmark/domain/rules"
 )
 
@@ -70,5 +71,29 @@ func TestPlanOfALookTakesTime(t *testing.T) {
 	plan := rules.PlanOf(p.View("2027-05-26 18:00"), book.Looked{Nuc: a1})
 	if open, is := plan.(rules.OpenNuc); !is || open.Minutes != 2 {
 		t.Errorf("%+v, want a nuc opened for 2 minutes", plan)
+	}
+}
+
+// Who says only the line of a graft means its breeder, where one is kept.
+func TestPlanOfALineIsItsBreeder(t *testing.T) {
+	p := pen(t)
+	rook, other := booktest.Queen("Rook 12"), booktest.Queen("Rook 14")
+	breeder := func(name string, queen book.QueenID) book.ColonyDescribed {
+		return book.ColonyDescribed{Colony: booktest.Colony(name), Name: name, Line: "Rook", Queen: queen, Roles: []book.Role{book.Breeder}}
+	}
+	p.At("2027-04-02 08:00").Write(breeder("B1", rook))
+	mother := func(fact book.Fact) book.QueenID { return rules.PlanOf(p.View("2027-05-26 18:00"), fact).(rules.Graft).Mother }
+	if got := mother(book.BatchPlanned{Line: "Rook"}); got != rook {
+		t.Errorf("planned of the line: %v", got)
+	}
+	if got := mother(book.Grafted{Line: "Rook"}); got != rook {
+		t.Errorf("grafted of the line: %v", got)
+	}
+	if got := mother(book.Grafted{Line: "Linnet"}); !got.IsZero() {
+		t.Errorf("of a line without a breeder: %v", got)
+	}
+	p.Write(breeder("B2", other))
+	if got := mother(book.Grafted{Line: "Rook"}); !got.IsZero() {
+		t.Errorf("of a line with two breeders: %v", got)
 	}
 }
