@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -57,6 +58,24 @@ func TestTheAnswerFollowsTheFields(t *testing.T) {
 	}
 	if _, now := w.PlanSheet(); now {
 		t.Error("an answer is told as that of a wish that cannot be read")
+	}
+}
+
+// On a day ahead, or one that has gone, nothing becomes the plan and nothing is taken off it:
+// the buttons say why.
+func TestNoPlanIsMadeOnAnotherDay(t *testing.T) {
+	w := planner(t).run("plan it").settled()
+	for by, want := range map[calendar.Day]string{9: "that day has not come: go back to now with Home", -2: "that day has gone: go back to now with Home"} {
+		w.Day = w.Today() + by
+		w.settled()
+		for _, name := range []string{"plan it", "drop plan"} {
+			if c, _ := state.CommandNamed(name); c.Reason(w.State) != want {
+				t.Errorf("%s, %d days on: %q, want %q", name, by, c.Reason(w.State), want)
+			}
+		}
+		if before := len(w.PlannedBatches()); before != 1 || len(w.run("plan it").settled().PlannedBatches()) != before {
+			t.Errorf("%d days on something was planned", by)
+		}
 	}
 }
 

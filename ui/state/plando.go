@@ -45,7 +45,7 @@ var planCommands = []Command{
 		id, _ := s.Selection.Last().Batch()
 		return s.entered(Plan).planLoaded(id)
 	})},
-	{Name: "drop plan", Does: "take this batch off the plan", Word: "Take it off the plan", Why: noPlanChosen, Do: dropPlan},
+	{Name: "drop plan", Does: "take this batch off the plan", Word: "Take it off the plan", Why: noDropPlan, Do: dropPlan},
 }
 
 // toPlan is the window in the room Plan, the keys on the first figure of the wish.

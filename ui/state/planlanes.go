@@ -178,6 +178,8 @@ func (s State) noMove() string {
 	switch {
 	case s.Book.ReadOnly != "":
 		return s.Book.ReadOnly
+	case s.notToday() != "":
+		return s.notToday()
 	case s.Unsaved():
 		return "what was written last is on its way, a moment"
 	}

@@ -115,6 +115,13 @@ func (s State) plannedChosen() bool {
 }
 
 // noPlanChosen says why there is no planned batch to do something with.
+func noDropPlan(s State) string {
+	if why := noPlanChosen(s); why != "" {
+		return why
+	}
+	return s.notToday()
+}
+
 func noPlanChosen(s State) string {
 	if why := noBook(s); why != "" {
 		return why

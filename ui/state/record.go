@@ -187,6 +187,15 @@ func (s State) Shut() string {
 	return s.notCome()
 }
 
+// notToday says why nothing can be decided or planned on the day looked at: it is ahead, or
+// has gone; "" on today.
+func (s State) notToday() string {
+	if s.Looked() < s.Today() {
+		return "that day has gone: go back to now with Home"
+	}
+	return s.notCome()
+}
+
 // notCome says why nothing can be done on a day that is ahead; "" on another.
 func (s State) notCome() string {
 	if s.Ahead() {

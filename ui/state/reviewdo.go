@@ -115,10 +115,8 @@ func noDecisions(s State) string {
 		return s.Book.ReadOnly
 	case s.Form != nil:
 		return "leave the form first with Esc"
-	case s.Ahead():
-		return s.notCome()
-	case s.Looked() < s.Today():
-		return "that day has gone: go back to now with Home"
+	case s.notToday() != "":
+		return s.notToday()
 	case s.Unsaved():
 		return "what was written last is on its way, a moment"
 	}

@@ -86,6 +86,9 @@ func (c *cardDraw) orderDue(o *book.Order) string {
 	if !o.From.IsZero() && o.From > c.r.Day {
 		said = "from " + o.From.Short() + ", " + said
 	}
+	if !o.Reopened.IsZero() {
+		said = "to be replaced " + said + "; claimed " + o.Reopened.Day(c.r.View.Zone()).Short()
+	}
 	return said
 }
 

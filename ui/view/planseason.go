@@ -147,13 +147,16 @@ func (d seasonDraw) columns(cells []string, shares []float64, row scene.Area, y 
 // with dates what makes them the plan; and how far it is.
 func (d seasonDraw) ask(l state.SeasonLine, row scene.Area) {
 	x, y := row.X, row.Y+8
-	dates := d.s.SeasonDates()
+	dates, said, f := d.s.SeasonDates(), l.Cells[0], ink(14)
 	switch {
 	case dates != nil && dates.Looking():
 		x = d.button(x, y, "Stop", "stop dates", false) + 14
 	case dates != nil && len(dates.Batches) > 0:
 		x = d.button(x, y, "Make it the plan", "plan dates", true) + 8
 		x = d.button(x, y, "Forget", "forget dates", false) + 14
+		if why := d.refused(2*(row.Right()-x), button{"Make it the plan", "plan dates", true}); why != "" {
+			said, f = why, f.as(scene.Act)
+		}
 	default:
 		x = d.button(x, y, "Find dates", "find dates", true) + 14
 		x = d.text(x, y+22, "at most", ink2(14)) + 8
@@ -162,8 +165,7 @@ func (d seasonDraw) ask(l state.SeasonLine, row scene.Area) {
 		x = d.fit(x+72, y+22, "min a day", ink2(14), row.Right()) + 14
 	}
 	d.progress(dates, scene.Area{X: row.X, Y: row.Bottom() - 4, W: row.W, H: 3})
-	said := l.Cells[0]
-	d.wrap(x, y+lineUp(d.lines2(said, row.Right()-x)), said, ink(14), row.Right()-x, 2)
+	d.wrap(x, y+lineUp(d.lines2(said, row.Right()-x)), said, f, row.Right()-x, 2)
 }
 
 // lineUp is where the first of one or two lines beside a button stands.
