@@ -18,7 +18,7 @@ func calendarCommand(a *app) *cobra.Command {
 	c := a.reading(&cobra.Command{
 		Use:     "calendar FILE.ics",
 		Short:   "Hard deadlines and batch events as a calendar file with alarms",
-		Long:    "Writes an iCalendar file. Events keep their ids: read in again, a calendar moves\nthem and doubles none. Hard deadlines ring the last free evening before and in the\nmorning.",
+		Long:    "Writes an iCalendar file. Events keep their ids: read in again, a calendar moves\nthem, doubles none, and strikes those of a plan that was dropped. Hard deadlines ring the last free evening before and in the\nmorning.",
 		Example: "  lidbook calendar batches.ics",
 		Args:    cobra.ExactArgs(1),
 	}, func(_ *cobra.Command, v *book.View, args []string) error {
@@ -28,17 +28,29 @@ func calendarCommand(a *app) *cobra.Command {
 		}
 		from := v.Today()
 		events := []ics.Event{}
-		for _, d := range rules.Deadlines(v, from, from+calendar.Day(days)) {
-			dl := ics.Deadline{ID: d.ID, Day: d.Day, At: d.At, Hard: d.Hard, What: d.What, Do: d.Do, Alarms: d.Alarms}
+		off := 0
+		for _, d := range rules.Judge(v).Calendar(from, from+calendar.Day(days)) {
+			dl := ics.Deadline{ID: d.ID, Day: d.Day, At: d.At, Hard: d.Hard, Off: d.Off, What: d.What, Do: d.Do, Alarms: d.Alarms, Lines: v.Season().Len()}
 			events = append(events, dl.Event(v.Zone()))
+			if d.Off {
+				off++
+			}
 		}
 		err := storage.WriteFile(args[0], func(w io.Writer) error { return ics.Write(w, events, v.Zone(), a.now) })
 		if err != nil {
 			return err
 		}
-		a.line("%s: %s until %s", args[0], plural(len(events), "event"), dayOf(v, (from+calendar.Day(days)).Start(v.Zone())))
+		a.line("%s: %s until %s%s", args[0], plural(len(events)-off, "event"), dayOf(v, (from+calendar.Day(days)).Start(v.Zone())), struckOut(off))
 		return nil
 	})
 	amount(c, &days, "days", 60, "how many days ahead")
 	return c
+}
+
+// struckOut is how many events of an earlier file stand no more, in words.
+func struckOut(off int) string {
+	if off == 0 {
+		return ""
+	}
+	return fmt.Sprintf("; %d of before struck", off)
 }

@@ -62,10 +62,10 @@ func (d *desk) written(w io.Writer, e state.TakeOut, season *book.Season) error 
 	}
 }
 
-// events are the deadlines of the days ahead.
+// events are the deadlines of the days ahead, and what of an earlier file stands no more.
 func events(v *book.View) (all []ics.Event) {
-	for _, dl := range rules.Deadlines(v, v.Today(), v.Today()+calendar.Day(calendarDays)) {
-		mark := ics.Deadline{ID: dl.ID, Day: dl.Day, At: dl.At, Hard: dl.Hard, What: dl.What, Do: dl.Do, Alarms: dl.Alarms}
+	for _, dl := range rules.Judge(v).Calendar(v.Today(), v.Today()+calendar.Day(calendarDays)) {
+		mark := ics.Deadline{ID: dl.ID, Day: dl.Day, At: dl.At, Hard: dl.Hard, Off: dl.Off, What: dl.What, Do: dl.Do, Alarms: dl.Alarms, Lines: v.Season().Len()}
 		all = append(all, mark.Event(v.Zone()))
 	}
 	return all

@@ -174,6 +174,10 @@ func (v *View) History(of Subject) iter.Seq[Line] {
 	}
 }
 
+// Subjects yields all of a kind that the book has a line about, struck or not, at whatever
+// instant.
+func (v *View) Subjects(kind Kind) iter.Seq[Subject] { return slices.Values(v.season.kinds[kind]) }
+
 // Last is the entry that was written last, of those that count; an undo would
 // strike it. Strikes themselves are passed over.
 func (v *View) Last() (Entry, bool) {

@@ -22,6 +22,7 @@ type Deadline struct {
 	At     time.Time // the hour, when Hard; else the start of Day
 	Hard   bool
 	Done   bool // nothing of it is left to do, or its day is past
+	Off    bool // it does not stand any more: a calendar that has it strikes it
 	What   string
 	Do     string
 	Alarms []time.Time // in the order of time
@@ -37,6 +38,7 @@ func (p *pass) deadlines(found []Finding) []Deadline {
 		c := p.batch(b)
 		all = append(all, p.events(c)...)
 		all = append(all, p.cellsDeadline(c))
+		all = append(all, p.stepsOn(c)...)
 	}
 	for _, f := range found {
 		if f.Hard && f.Rule == WildCells && f.PutOff.IsZero() {

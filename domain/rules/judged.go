@@ -107,3 +107,13 @@ func (j *Judged) Deadlines(from, to calendar.Day) []Deadline {
 	defer j.mu.Unlock()
 	return slices.DeleteFunc(j.pass.deadlines(j.found), func(d Deadline) bool { return d.Day < from || to < d.Day })
 }
+
+// Calendar are the deadlines of days as a calendar takes them in that has those of an
+// earlier file: besides [Judged.Deadlines] those that were told of these days and now
+// have one outside of them, and, Off, those that do not stand any more: steps of plans
+// that were moved, dropped or struck, and orders for which nothing is owed.
+func (j *Judged) Calendar(from, to calendar.Day) []Deadline {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	return j.pass.calendarOf(j.pass.deadlines(j.found), from, to)
+}

@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 	"lidmark/domain/spread"
 	"lidmark/domain/strength"
@@ -34,7 +35,8 @@ type pass struct {
 	batches []*batchCase // with cells still together, the first to emerge first
 	putOff  map[putOffKey]calendar.Day
 	found   []*Finding
-	packs   *book.Yard // the home yard, from which bees and cells are taken along
+	packs   *book.Yard    // the home yard, from which bees and cells are taken along
+	planner *plan.Planner // draws the ladders of batches; nil: none was asked for
 
 	sheet *handover.Sheet // who gets which queen; of nobody while no order is open
 

@@ -2,7 +2,6 @@ package rules
 
 import (
 	"fmt"
-	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/plan"
@@ -25,12 +24,8 @@ var readies = [...]struct {
 // plannedSteps are the steps of the planned batches that make ready for them, as
 // work on their days. Once it is grafted the batch's own rules tell.
 func (p *pass) plannedSteps() {
-	var planner *plan.Planner
 	for b := range p.view.Plans() {
-		if planner == nil {
-			planner = plan.New(p.course)
-		}
-		p.plannedBatch(planner, b)
+		p.plannedBatch(p.ladders(), b)
 	}
 }
 
@@ -114,41 +109,6 @@ func wished(b book.BatchPlan) string {
 		return ""
 	}
 	return fmt.Sprintf(", %s by %s", count(b.Queens, "queen"), b.By.Short())
-}
-
-// plannedDeadlines are the steps of the planned batches as events: those that make
-// ready, the graft, and what follows it, the hour at which its cells must be out
-// with alarms.
-func (p *pass) plannedDeadlines() (all []Deadline) {
-	var planner *plan.Planner
-	for b := range p.view.Plans() {
-		if planner == nil {
-			planner = plan.New(p.course)
-		}
-		all = append(all, p.stepsAhead(planner.LadderOf(b), b)...)
-	}
-	return all
-}
-
-func (p *pass) stepsAhead(l plan.Ladder, b book.BatchPlan) (all []Deadline) {
-	of := b.Batch.Subject()
-	for _, r := range l.Rungs {
-		y := p.stepYard(b, r.Step)
-		if r.Step == plan.FeedStarter || r.Step == plan.Fly {
-			continue
-		}
-		d := Deadline{
-			ID: fmt.Sprintf("%s planned %s", of, r.Step), Of: of, Yard: b.Yard, Day: r.Best, At: r.Best.Start(y.zone),
-			Done: r.Best < y.today || b.Made(r.Step.Readied()),
-			What: sentence(strings.TrimSpace("planned" + forLine(b.Line) + ": " + r.Step.String())), Do: "As planned",
-		}
-		if !r.Hard.IsZero() {
-			d.Hard, d.At, d.Day = true, r.Hard, y.day(r.Hard)
-			d.What, d.Alarms = fmt.Sprintf("planned%s: ripe cells must be out", forLine(b.Line)), p.alarms(y, r.Hard)
-		}
-		all = append(all, d)
-	}
-	return all
 }
 
 // Readies is the step that a planned task makes ready, for whoever ticks it off; ok

@@ -106,6 +106,47 @@ func TestPlannedEventsKeepTheirNames(t *testing.T) {
 	}
 }
 
+// Grafted a day early and by hand, a planned batch goes on under the names it had; with
+// nothing of it alive its later days are off.
+func TestEventsGoOnWithTheGraft(t *testing.T) {
+	p := graftAhead()
+	events := func(on string) (stand, off map[string]calendar.Day) {
+		stand, off = map[string]calendar.Day{}, map[string]calendar.Day{}
+		for _, d := range rules.Judge(p.View(on)).Calendar(calendar.Date(2027, 4, 18), calendar.Date(2027, 12, 31)) {
+			of := stand
+			if d.Off {
+				of = off
+			}
+			if _, twice := of[d.ID]; twice {
+				t.Errorf("%s stands there twice", d.ID)
+			}
+			of[d.ID] = d.Day
+		}
+		return stand, off
+	}
+	planned, off := events("2027-04-17 08:00")
+	if len(off) != 0 {
+		t.Errorf("as planned, and off: %v", off)
+	}
+	p.At("2027-04-18 15:00").Write(book.Grafted{Batch: booktest.Batch("next"), Number: 7, Larvae: 90})
+	grafted, off := events("2027-04-18 16:00")
+	for id, day := range planned {
+		if got, there := grafted[id]; !there || got != day-1 {
+			t.Errorf("grafted a day early, %s is on %s, planned for %s", id, got, day)
+		}
+	}
+	if len(off) != 0 {
+		t.Errorf("grafted, and off: %v", off)
+	}
+	p.At("2027-04-20 15:00").Write(book.CellsCulled{Batch: booktest.Batch("next"), Cells: 90})
+	_, off = events("2027-04-20 16:00")
+	for _, step := range []string{"make up nucs", "look for eggs", "ready"} {
+		if _, is := off["batch:"+booktest.Batch("next").String()+" planned "+step]; !is {
+			t.Errorf("no cell is left, and %s is not off", step)
+		}
+	}
+}
+
 // A graft that is written down as another than the planned one is asked about; as
 // the planned one it is not.
 func TestAGraftBesideThePlan(t *testing.T) {

@@ -13,9 +13,11 @@ type Deadline struct {
 	Day    calendar.Day
 	At     time.Time // the hour, when Hard
 	Hard   bool
+	Off    bool // it does not stand any more
 	What   string
 	Do     string
 	Alarms []time.Time
+	Lines  int // of the book it follows from: the more, the later it was said
 }
 
 // How an hour is shown: calendars show what takes time, and an hour is said to
@@ -28,7 +30,10 @@ const (
 // Event is the deadline as an event: one of a whole day, or of the quarter of an
 // hour before the hour, which stands in its title in the time of zone.
 func (d Deadline) Event(zone *time.Location) Event {
-	e := Event{ID: d.ID, Title: d.What, Text: d.Do, Alarms: d.Alarms, Hard: d.Hard}
+	e := Event{ID: d.ID, Title: d.What, Text: d.Do, Alarms: d.Alarms, Hard: d.Hard, Off: d.Off, Sequence: d.Lines}
+	if d.Off {
+		e.Title, e.Text = "Off: "+d.What, ""
+	}
 	if !d.Hard {
 		e.Day = d.Day
 		return e

@@ -26,6 +26,9 @@ type Event struct {
 	Text   string
 	Alarms []time.Time // when to remind
 	Hard   bool        // it cannot be put off: first priority, and shown as busy
+	Off    bool        // it is cancelled: a calendar that has it strikes it
+
+	Sequence int // rises with every change of the event: a calendar keeps the later one
 }
 
 const (
@@ -114,6 +117,10 @@ func span(events []Event) (from, to time.Time, timed bool) {
 func (e Event) component(zone *time.Location, stamp time.Time) *ical.VEvent {
 	v := ical.NewEvent(clean(e.ID))
 	v.SetDtStampTime(stamp)
+	v.SetSequence(e.Sequence)
+	if e.Off {
+		v.SetStatus(ical.ObjectStatusCancelled)
+	}
 	if e.Day.IsZero() {
 		setTime(v, ical.ComponentPropertyDtStart, e.Start, zone)
 		if !e.End.IsZero() {

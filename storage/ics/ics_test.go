@@ -106,6 +106,32 @@ func sameTime(t *testing.T, get func(*time.Location) (time.Time, error), want ti
 	}
 }
 
+// TestAnEventThatIsOff: it keeps its id and day, says that it is cancelled, and is a later
+// edition of the one that a calendar has.
+func TestAnEventThatIsOff(t *testing.T) {
+	d := ics.Deadline{ID: "graft", Day: calendar.Date(2027, 5, 15), What: "Planned: graft", Do: "As planned", Lines: 7}
+	off := d
+	off.Off, off.Lines = true, 9
+	edition := func(d ics.Deadline) independent.Event {
+		return read(t, written(t, []ics.Event{d.Event(nil)}, nil)).Events()[0]
+	}
+	was, now := edition(d), edition(off)
+	for name, want := range map[string][2]string{
+		"UID": {"graft", "graft"}, "DTSTART": {"20270515", "20270515"}, "SEQUENCE": {"7", "9"}, "STATUS": {"", "CANCELLED"},
+		"SUMMARY": {"Planned: graft", "Off: Planned: graft"}, "DESCRIPTION": {"As planned", ""},
+	} {
+		for i, e := range []independent.Event{was, now} {
+			got := ""
+			if p := e.Props.Get(name); p != nil {
+				got = p.Value
+			}
+			if got != want[i] {
+				t.Errorf("%s is %q, want %q", name, got, want[i])
+			}
+		}
+	}
+}
+
 func TestLinesAreAsTheStandardWants(t *testing.T) {
 	rapid.Check(t, func(r *rapid.T) {
 		e := ics.Event{ID: "1", Title: rapid.String().Draw(r, "title"), Text: rapid.String().Draw(r, "text") + strings.Repeat("ü", 200), Day: 20000}

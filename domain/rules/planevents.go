@@ -1,0 +1,147 @@
+package rules
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
+)
+
+// goesOn are the steps of a planned batch that the grafted one has too, by what they
+// are called there: so each is one event from the plan to the queens.
+var goesOn = map[plan.Step]string{
+	plan.ToFinisher: bee.ToFinisher.String(), plan.CountTake: bee.CountTake.String(), plan.CountCapped: bee.CellsCapped.String(),
+	plan.GiveCells: string(CellsOut), plan.Emerge: bee.Emergence.String(),
+}
+
+// stepID names the event of a step of a batch for good.
+func stepID(of book.Subject, s plan.Step) string {
+	if name := goesOn[s]; name != "" {
+		return fmt.Sprintf("%s %s", of, name)
+	}
+	return fmt.Sprintf("%s planned %s", of, s)
+}
+
+// eventless are the steps that are no event: too small, or the bees' own.
+func eventless(s plan.Step) bool { return s == plan.FeedStarter || s == plan.Fly }
+
+// plannedDeadlines are the steps of the planned batches as events: those that make
+// ready, the graft, and what follows it, the hour at which its cells must be out
+// with alarms.
+func (p *pass) plannedDeadlines() (all []Deadline) {
+	for b := range p.view.Plans() {
+		all = append(all, p.stepsAhead(p.ladders().LadderOf(b), b)...)
+	}
+	return all
+}
+
+// ladders is the planner that draws the ladders of the pass's batches.
+func (p *pass) ladders() *plan.Planner {
+	if p.planner == nil {
+		p.planner = plan.New(p.course)
+	}
+	return p.planner
+}
+
+func (p *pass) stepsAhead(l plan.Ladder, b book.BatchPlan) (all []Deadline) {
+	for _, r := range l.Rungs {
+		if eventless(r.Step) {
+			continue
+		}
+		d, y := p.rungDeadline(r, b)
+		d.What, d.Do = sentence(strings.TrimSpace("planned"+forLine(b.Line)+": "+r.Step.String())), "As planned"
+		if !r.Hard.IsZero() {
+			d.Hard, d.At, d.Day = true, r.Hard, y.day(r.Hard)
+			d.What, d.Alarms = fmt.Sprintf("planned%s: ripe cells must be out", forLine(b.Line)), p.alarms(y, r.Hard)
+		}
+		all = append(all, d)
+	}
+	return all
+}
+
+func (p *pass) rungDeadline(r plan.Rung, b book.BatchPlan) (Deadline, *yardCase) {
+	y, of := p.stepYard(b, r.Step), b.Batch.Subject()
+	return Deadline{
+		ID: stepID(of, r.Step), Of: of, Yard: b.Yard, Day: r.Best, At: r.Best.Start(y.zone),
+		Done: r.Best < y.today || b.Made(r.Step.Readied()),
+	}, y
+}
+
+// stepsOn are the steps of a grafted batch that only its plan told: they go on from the
+// hour of the graft, as long as one of its cells or queens may live.
+func (p *pass) stepsOn(c *batchCase) (all []Deadline) {
+	b, _ := p.view.BatchPlan(c.Batch.Batch)
+	if b.At.IsZero() || c.Living() == 0 {
+		return nil
+	}
+	at := c.At.Instant.In(p.zone)
+	b.Day, b.Minute, b.Larvae = c.graft, at.Hour()*60+at.Minute(), c.Larvae
+	for _, r := range p.ladders().LadderOf(b).Rungs {
+		if eventless(r.Step) || goesOn[r.Step] != "" {
+			continue
+		}
+		d, _ := p.rungDeadline(r, b)
+		d.Done = d.Done || r.Step <= plan.GraftLarvae || r.Step == plan.MakeUpNucs && c.left == 0
+		d.What = fmt.Sprintf("%s: %s", sentence(batchWord(c.Batch)), r.Step)
+		all = append(all, d)
+	}
+	return all
+}
+
+// calendarOf are the deadlines of days and what an earlier file may have told of these
+// days and is not so any more: on another day now, or off.
+func (p *pass) calendarOf(all []Deadline, from, to calendar.Day) (out []Deadline) {
+	within := func(d Deadline) bool { return from <= d.Day && d.Day <= to }
+	now := map[string]Deadline{}
+	for _, d := range all {
+		now[d.ID] = d
+		if within(d) {
+			out = append(out, d)
+		}
+	}
+	told := map[string]bool{}
+	for _, was := range p.toldBefore() {
+		d, stands := now[was.ID]
+		if told[was.ID] || !within(was) || stands && within(d) {
+			continue
+		}
+		told[was.ID] = true
+		if !stands {
+			d = was
+			d.Hard, d.Done, d.Off, d.Alarms = false, true, true, nil
+		}
+		out = append(out, d)
+	}
+	return out
+}
+
+// toldBefore are the events of all plans of batches and the days of all orders that the
+// book ever had, struck ones too, the last word on each first.
+func (p *pass) toldBefore() (all []Deadline) {
+	for _, kind := range []book.Kind{book.KindBatch, book.KindOrder} {
+		for of := range p.view.Subjects(kind) {
+			for l := range p.view.History(of) {
+				all = append(all, p.toldBy(l.Fact)...)
+			}
+		}
+	}
+	slices.Reverse(all)
+	return all
+}
+
+func (p *pass) toldBy(f book.Fact) []Deadline {
+	switch f := f.(type) {
+	case book.BatchPlanned:
+		b := book.BatchPlan{BatchPlanned: f}
+		return p.stepsAhead(p.ladders().LadderOf(b), b)
+	case book.OrderTaken:
+		of := f.Order.Subject()
+		return []Deadline{{ID: leavingID(of), Of: of, Day: f.By, At: f.By.Start(p.zone), What: sentence(p.name(of))}}
+	default:
+		return nil
+	}
+}
