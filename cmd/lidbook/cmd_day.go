@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"time"
 
 	"github.com/spf13/cobra"
 
@@ -20,6 +21,7 @@ type crewShape struct {
 	Loss   float64          `json:"waitingLoses"`
 	Exact  bool             `json:"proven"`
 	Over   float64          `json:"overMinutes"`
+	InRain []string         `json:"cannotWaitForTheRain,omitempty"`
 	Ring   []string         `json:"ring"` // who is free and could be asked, where nobody comes
 }
 
@@ -61,6 +63,7 @@ type crewFlags struct {
 	hours   float64
 	vans    int
 	without []string
+	rain    string                 // until what hour
 	given   func(flag string) bool // whether it was said
 }
 
@@ -71,7 +74,7 @@ func dayCommand(a *app) *cobra.Command {
 		Short: "A short day: what is done, by whom, what waits, and what the waiting costs",
 		Long: "Chooses from the day's work what is done with the hands, hours and vans there are,\nso that what waits costs fewest queens; work with a hard end comes first, and the\n" +
 			"way to a yard and home counts. Each person gets a sheet. Below stands what waits,\ndearest first, and why.",
-		Example: "  lidbook day\n  lidbook day --hours 4 --without Jon\n  lidbook day --on tomorrow --vans 2\n  lidbook day --hours 0",
+		Example: "  lidbook day\n  lidbook day --hours 4 --without Jon\n  lidbook day --on tomorrow --vans 2\n  lidbook day --rain-until 15:00\n  lidbook day --hours 0",
 		Args:    cobra.NoArgs,
 	}, func(c *cobra.Command, v *book.View, _ []string) error {
 		f.given = c.Flags().Changed
@@ -79,16 +82,25 @@ func dayCommand(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		day, err := crew.Plan(rules.Judge(v), v.Today(), hands)
+		dry, err := f.dry(v)
+		if err != nil {
+			return err
+		}
+		j := rules.Judge(v)
+		day, err := crew.Plan(j, v.Today(), hands.After(dry))
 		if err != nil {
 			return err
 		}
 		s := shapeOfCrew(v, day)
+		for _, t := range crew.InRain(j.Day(v.Today()), v.On(), dry) {
+			s.InRain = append(s.InRain, fmt.Sprintf("%s, by %s", t.Title, hour(t.By, v.Zone())))
+		}
 		return a.show(s, func() { a.printCrew(v, day, s) })
 	})
 	amount(c, &f.hours, "hours", 0, "nobody has more than so many `HOURS`, the way counted; 0: nobody works")
 	amount(c, &f.vans, "vans", 1, "with so many vans; 0: only what can be walked to")
 	c.Flags().StringSliceVar(&f.without, "without", nil, "these `PEOPLE` are away")
+	c.Flags().StringVar(&f.rain, "rain-until", "", "nothing is done before this `HOUR`, as 15:00")
 	return c
 }
 
@@ -107,6 +119,18 @@ func (f crewFlags) check() error {
 		return &usageError{err: fmt.Errorf("--vans: %d are more than anybody drives, write %d or less", f.vans, mostVans)}
 	}
 	return nil
+}
+
+// dry is the hour at which the rain is over; zero where there is none.
+func (f crewFlags) dry(v *book.View) (time.Time, error) {
+	if f.rain == "" {
+		return time.Time{}, nil
+	}
+	at, err := time.ParseInLocation("15:04", f.rain, v.Zone())
+	if err != nil {
+		return at, &usageError{err: fmt.Errorf("--rain-until: %q is no hour, write one as 15:00", f.rain)}
+	}
+	return v.Today().At(at.Hour(), at.Minute(), v.Zone()), nil
 }
 
 // hands are those who are there.

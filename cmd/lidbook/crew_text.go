@@ -15,6 +15,9 @@ func (a *app) printCrew(v *book.View, d crew.Day, s crewShape) {
 		over = fmt.Sprintf(", %.0f min over%s", d.Over, afterThat(d.Last, v))
 	}
 	a.line("%s: %.0f min with a hard end%s; somebody can come again %s", fullDay(a.now.In(v.Zone()), d.On), s.Hard, over, hour(d.Next, v.Zone()))
+	for _, work := range s.InRain {
+		a.line("Cannot wait for the rain to end: %s", work)
+	}
 	if len(d.Sheets) == 0 {
 		a.line("Nobody comes: nothing is done, all of it waits")
 		a.printRing(v, s, d)

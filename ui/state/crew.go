@@ -171,19 +171,11 @@ func (r *Reading) dry(l Less) time.Time {
 // beforeRain says what has a hard end before the rain is over, the first of it: it is
 // done in the rain, or lost.
 func (r *Reading) beforeRain(l Less) string {
-	dry, n, first := r.dry(l), 0, rules.Task{}
-	for _, stop := range r.Plan().Stops {
-		for _, t := range stop.Tasks {
-			if t.Hard && !t.By.IsZero() && t.By.Before(dry) && !t.PastDue(r.View.On()) {
-				if n++; n == 1 || t.By.Before(first.By) {
-					first = t
-				}
-			}
-		}
-	}
-	if n == 0 {
+	all := crew.InRain(r.Plan(), r.View.On(), r.dry(l))
+	if len(all) == 0 {
 		return ""
 	}
+	first := slices.MinFunc(all, func(a, b rules.Task) int { return a.By.Compare(b.By) })
 	return fmt.Sprintf("cannot wait for it: %s by %s; ", first.Act, r.hourOf(first.By))
 }
 
