@@ -64,8 +64,8 @@ func (w Wish) Said() (all []int) {
 	return slices.Insert(all, 0, w.Larvae)
 }
 
-// oneByOne tells whether the keeper said the larvae graft by graft.
-func (w Wish) oneByOne() bool { return w.Then != Later{} }
+// OneByOne tells whether the keeper said the larvae graft by graft.
+func (w Wish) OneByOne() bool { return w.Then != Later{} }
 
 // larvaeOf is how many larvae a graft has, the first one being 0, where each has so many
 // of which nobody said another number.

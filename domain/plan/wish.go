@@ -87,7 +87,7 @@ func (p *Planner) place(a *Answer, ladders []Ladder, grafts []Graft) (first int)
 	for i := range grafts {
 		there = max(there, free[i]+more)
 		share := (left + len(grafts) - i - 1) / (len(grafts) - i)
-		if a.oneByOne() {
+		if a.OneByOne() {
 			share = min(left, a.larvaeOf(i, a.Larvae))
 		}
 		grafts[i].Nucs = min(share, max(0, there-(a.Nucs-left)))
@@ -101,7 +101,7 @@ func (p *Planner) place(a *Answer, ladders []Ladder, grafts []Graft) (first int)
 // they are, or these are as sure as is wished.
 func (a Answer) Insured() float64 {
 	second := a.Sizing.Second.AtLeast(a.Queens)
-	if len(a.Batches) < 2 || !a.InTime || a.oneByOne() || a.Chance >= a.Sure-rounding || second <= a.Chance {
+	if len(a.Batches) < 2 || !a.InTime || a.OneByOne() || a.Chance >= a.Sure-rounding || second <= a.Chance {
 		return 0
 	}
 	return second
@@ -179,7 +179,7 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 	switch {
 	case a.Larvae == 0:
 		z.find()
-	case len(ladders) > 1 && !a.oneByOne():
+	case len(ladders) > 1 && !a.OneByOne():
 		a.Sizing.Larvae, a.Sizing.Second = a.Larvae, z.second(a.Larvae)
 	}
 	if z.open && a.Sizing.Limit == NoLimit && len(z.grafts) == 1 {

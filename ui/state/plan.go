@@ -38,9 +38,13 @@ type PlanTry struct {
 
 // tryOf is what is kept of an answer.
 func tryOf(p *PlanSheet) PlanTry {
+	larvae := 0
+	for _, n := range p.Grafted() {
+		larvae += n
+	}
 	return PlanTry{
 		Wish: p.key.wish, Graft: p.Batches[0].Day, By: p.By, Chance: p.Chance, Promise: p.Chances.Promise(promised),
-		Larvae: p.Larvae * len(p.Batches), Nucs: p.Nucs, Hours: p.Hours(),
+		Larvae: larvae, Nucs: p.Nucs, Hours: p.Hours(),
 	}
 }
 

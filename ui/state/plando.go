@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 )
 
@@ -68,11 +69,15 @@ func (s State) turnedAround() State {
 	return s.toWish(WishDay, dayTyped(day))
 }
 
+// grafts is the window with two grafts in place of one, or one in place of several: of
+// larvae that were said one by one the first are left.
 func (s State) grafts() State {
-	if s.Planning.Grafts > 1 {
+	w, _ := s.Wish()
+	if w.OneByOne() {
+		s = s.toWish(WishLarvae, openTyped(w.Larvae))
+	}
+	if s.Planning.Grafts = 2; w.Grafts > 1 {
 		s.Planning.Grafts = 0
-	} else {
-		s.Planning.Grafts = 2
 	}
 	return s
 }
@@ -119,13 +124,16 @@ func (s State) tryTaken(i int) State {
 	}
 	w := s.Planning.Tries[i].Wish
 	s.Planning.Forwards, s.Planning.Laying, s.Planning.Grafts, s.Planning.Batch = w.Graft != 0, w.Laying, w.Grafts, w.Not
+	if w.OneByOne() {
+		s.Planning.Grafts = 0 // its larvae say how many
+	}
 	day := w.By
 	if s.Planning.By = 0; w.Graft != 0 {
 		s.Planning.By, day = w.By, w.Graft
 	}
 	s.Yards[Plan] = w.Yard
 	return s.toWish(WishQueens, strconv.Itoa(w.Queens)).toWish(WishDay, dayTyped(day)).toWish(WishLine, w.Line).
-		toWish(WishNucs, openTyped(w.Nucs)).toWish(WishLarvae, openTyped(w.Larvae)).toWish(WishSure, openTyped(int(w.Sure*100+0.5)))
+		toWish(WishNucs, openTyped(w.Nucs)).toWish(WishLarvae, plan.LarvaeSaid(w.Said())).toWish(WishSure, openTyped(int(w.Sure*100+0.5)))
 }
 
 // openTyped is a number that may be left out, as it stands in its field.

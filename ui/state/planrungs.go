@@ -125,9 +125,9 @@ func (t rungTeller) rearing(step plan.Step) (amount, why string) {
 		if low := t.after(plan.Taken).Low(); low > 1 {
 			why = fmt.Sprintf("graft again if under %d", low)
 		}
-		return fmt.Sprintf("%d of %d", t.likely(plan.Taken), t.sheet.Larvae), why
+		return fmt.Sprintf("%d of %d", t.likely(plan.Taken), t.b.Graft.Larvae), why
 	case plan.GraftLarvae:
-		return fmt.Sprintf("%s, %s", larvaeWord(t.sheet.Larvae), counted(int(t.need(plan.Finishers)), "finisher")), t.b.Ladder.Graft.In(t.zone).Format("Mon 2 January 15:04") + t.dayLate()
+		return fmt.Sprintf("%s, %s", larvaeWord(t.b.Graft.Larvae), counted(int(t.need(plan.Finishers)), "finisher")), t.b.Ladder.Graft.In(t.zone).Format("Mon 2 January 15:04") + t.dayLate()
 	case plan.SetUpStarter:
 		return fmt.Sprintf("%d, with %.1f kg of bees each", int(t.need(plan.Starters)), t.numbers.Get(practice.StarterBees)), "feed from " + t.b.Rung(plan.FeedStarter).Best.Short()
 	case plan.Confine:

@@ -12,6 +12,7 @@ import (
 // PlanSheet is a wish with all that was found: dates, amounts, how sure, and why.
 type PlanSheet struct {
 	plan.Answer
+	Costs  plan.Cost      // the misfortune that costs most; of no link where none costs a queen
 	Needs  []plan.Need    // of all its grafts
 	Days   []PlanDay      // minutes by day, from the first that has any but for drone combs
 	Work   float64        // minutes of the wish from today on, those for drone combs too
@@ -48,6 +49,9 @@ func planSheetOf(key planKey) *PlanSheet {
 	}
 	late := s.Batches[len(s.Batches)-1].Late
 	s.Raises = s.Rates.Raises(s.Queens, late, grafts...)
+	if c, ok := s.Rates.Dearest(s.Sure, grafts...); ok {
+		s.Costs = c
+	}
 	s.two(p)
 	s.late(p)
 	s.others(p)

@@ -41,7 +41,7 @@ const (
 func (s State) Wish() (w plan.Wish, wrong WishWrong) {
 	r := wishReader{s: s}
 	w.Queens = r.count(WishQueens, 1, mostQueens, "queens")
-	w.Nucs, w.Larvae = r.open(WishNucs, mostNucs, "nucs"), r.open(WishLarvae, mostLarvae, "larvae")
+	w.Nucs = r.open(WishNucs, mostNucs, "nucs")
 	w.Sure = float64(r.open(WishSure, 99, "of 100")) / 100
 	day := r.day(WishDay)
 	if s.Planning.Forwards {
@@ -54,7 +54,7 @@ func (s State) Wish() (w plan.Wish, wrong WishWrong) {
 	if s.Planning.Grafts > 1 {
 		w.Grafts = s.Planning.Grafts
 	}
-	return w, r.wrong
+	return w.WithLarvae(r.larvae()...), r.wrong
 }
 
 type wishReader struct {
@@ -87,6 +87,20 @@ func (r *wishReader) open(field string, most int, of string) int {
 		r.mind(field, "say how many %s, 1 to %d, or leave it blank", of, most)
 	}
 	return n
+}
+
+// larvae are how many each graft has, or one after the other; none where that is left out.
+func (r *wishReader) larvae() []int {
+	text := r.s.Typed(WishLarvae)
+	if text == "" {
+		return nil
+	}
+	all, ok := plan.ReadLarvae(text)
+	if !ok || slices.ContainsFunc(all, func(n int) bool { return n < 1 || n > mostLarvae }) {
+		r.mind(WishLarvae, "say how many larvae, 1 to %d, one graft after the other as in 80 + 60, or leave it blank", mostLarvae)
+		return nil
+	}
+	return all
 }
 
 func (r *wishReader) day(field string) calendar.Day {
@@ -177,6 +191,13 @@ func (s State) wishStepped(field string, by int) State {
 		return s.toWish(field, dayTyped(max(day+calendar.Day(by), s.Today()+1)))
 	case WishLine:
 		return s.toWish(field, stepIn(append([]string{""}, s.breederLines()...), s.Typed(field), by))
+	}
+	if w, _ := s.Wish(); field == WishLarvae && w.OneByOne() {
+		all := w.Said()
+		for i := range all {
+			all[i] = max(1, all[i]+by*wishStep[field])
+		}
+		return s.toWish(field, plan.LarvaeSaid(all))
 	}
 	n, err := strconv.Atoi(s.Typed(field))
 	if err != nil {

@@ -19,7 +19,7 @@ func planIt(s State) (State, []Effect) {
 		at := b.Ladder.Graft.In(s.Present().View.Zone())
 		facts = append(facts, book.BatchPlanned{
 			Batch: id, Day: b.Day, Minute: at.Hour()*60 + at.Minute(), Line: sheet.Line, Breeder: s.breederOf(sheet.Line), Yard: sheet.Yard,
-			Larvae: sheet.Larvae, Nucs: graftNucs(sheet, i), Queens: graftQueens(sheet, i), By: sheet.By, Laying: sheet.Laying, Sure: sheet.Sure, Orders: s.ordersFor(sheet),
+			Larvae: b.Graft.Larvae, Nucs: graftNucs(sheet, i), Queens: graftQueens(sheet, i), By: sheet.By, Laying: sheet.Laying, Sure: sheet.Sure, Orders: s.ordersFor(sheet),
 		})
 	}
 	s.Pen.IDs = ids

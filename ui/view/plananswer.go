@@ -27,15 +27,11 @@ func (d *planDraw) answer(a scene.Area) {
 	if d.all == nil {
 		return
 	}
-	n := "One batch: "
-	if len(d.all.Batches) > 1 {
-		n = "Two batches: "
-	}
 	f, says := ink(17).semi(), ink2(13)
 	if !d.now {
 		f, says = f.as(scene.Ink3), says.as(scene.Ink3)
 	}
-	head := n + ofHundred(d.all.Chance)
+	head := d.batches() + ": " + ofHundred(d.all.Chance)
 	if !d.all.InTime && !d.s.Planning.Forwards {
 		head = "Not possible by " + d.all.By.Short()
 	}
@@ -48,7 +44,7 @@ func (d *planDraw) answer(a scene.Area) {
 		}
 	} else {
 		d.fit(x, a.Y+50, words, says, room)
-		d.fit(x, a.Y+67, d.outOfReach(), says, room)
+		d.fit(x, a.Y+67, d.reach(room-x), says, room)
 	}
 	d.turns(x, a.Y+88, to)
 }
@@ -86,6 +82,30 @@ func (d *planDraw) noEarlier() string {
 		return "steps of an earlier graft are past"
 	}
 	return "grafted tomorrow: none is earlier"
+}
+
+// batches says how many batches the answer has.
+func (d *planDraw) batches() string {
+	switch n := len(d.all.Batches); n {
+	case 1:
+		return "One batch"
+	case 2:
+		return "Two batches"
+	default:
+		return fmt.Sprintf("%d batches", n)
+	}
+}
+
+// reach is what would be surer than several batches as they are, as far as it has room,
+// else why the wish is out of reach.
+func (d *planDraw) reach(room float64) string {
+	sure := d.all.Insured()
+	if sure == 0 {
+		return d.outOfReach()
+	}
+	one := fmt.Sprintf("one of %s for all nucs", plural(d.all.Sizing.Larvae, "larva", "larvae"))
+	return d.firstFitting(room, fmt.Sprintf("surer: %s, another only if it fails: %s", one, ofHundred(sure)),
+		fmt.Sprintf("surer: one for all nucs, another only if it fails: %s", ofHundred(sure)), fmt.Sprintf("surer one, another if it fails: %s", ofHundred(sure)))
 }
 
 // outOfReach says why no number of larvae makes it as sure as it is wished.

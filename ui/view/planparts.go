@@ -113,6 +113,9 @@ func (d *planDraw) sureWords(x, w, y, wanted float64) {
 func (d *planDraw) promises(x, w, y float64) {
 	d.rule(x, y, x+w, y, scene.Hair)
 	d.text(x, y+24, "May promise", ink(13.5).semi())
+	if says := d.costsSaid(); says != "" {
+		d.hit(scene.Area{X: x, Y: y + 6, W: w, H: 42}, scene.Ref{Kind: state.FigureRef, ID: "promise"}, says)
+	}
 	words := []string{"at 90 %", "at 75 %", "at 50 %"}
 	column := (w - 96) / 3
 	for i, p := range d.all.Chances.Promises() {

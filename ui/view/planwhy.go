@@ -38,21 +38,26 @@ func (d *planDraw) why(a scene.Area) {
 		y += row
 	}
 	if raises > 0 {
-		d.raises(a.X+state.Edge, y, a.Right()-state.Edge)
+		y = d.raises(a.X+state.Edge, y, a.Right()-state.Edge)
+		d.costs(scene.Area{X: a.X + state.Edge, Y: y, W: a.W - 2*state.Edge, H: foot - y})
 	}
 }
 
 // whyHead writes the head of the chain and what its figures and ticks are, and gives where
 // its body begins.
 func (d *planDraw) whyHead(a scene.Area) float64 {
-	d.partHead(a, "Why "+plural(d.all.Larvae, "larva", "larvae"), "")
+	head := "Why " + plural(d.all.Larvae, "larva", "larvae")
+	if d.several() {
+		head = "Why the first " + plural(d.all.Larvae, "larva", "larvae")
+	}
+	d.partHead(a, head, "")
 	ranges, wanted, f := "likely (10–90 %)", fmt.Sprintf("%d wanted", d.all.Queens), ink(12.5).semi().as(scene.Pen)
-	x, to := a.X+state.Edge+d.width("Why "+plural(d.all.Larvae, "larva", "larvae"), ink(15).semi())+9, a.Right()-state.Edge
+	x, to := a.X+state.Edge+d.width(head, ink(15).semi())+9, a.Right()-state.Edge
 	words := 6 + d.width(wanted, f) + 6
 	if x+words+d.width(ranges, ink2(12.5)) > to {
 		ranges = "(10–90 %)"
 	}
-	if from := d.right(to, a.Y+24, ranges, ink2(12.5)); x+words <= from {
+	if from := d.right(to, a.Y+24, ranges, ink2(12.5)); x+words <= from && !d.several() {
 		d.rect(scene.Area{X: x, Y: a.Y + 13, W: 1.6, H: 12}, scene.Pen)
 		d.text(x+6, a.Y+24, wanted, f)
 	}
@@ -61,6 +66,10 @@ func (d *planDraw) whyHead(a scene.Area) float64 {
 	}
 	return a.Y + 36
 }
+
+// several tells whether the chain is that of the first graft of some: what is wanted is
+// of all of them then.
+func (d *planDraw) several() bool { return len(d.all.Batches) > 1 }
 
 // whyLow is under which height of the part its rows want all the room there is, dp.
 const whyLow = 300.0
@@ -138,7 +147,11 @@ func (d *planDraw) stageLine(from, s plan.Stage, last bool, a scene.Area) {
 		says += fmt.Sprintf(" (%d–%d)", s.Low(), s.High())
 	}
 	d.right(a.Right(), a.Y+12, says, ink(13).semi())
-	k := a.W / float64(max(1, d.all.Larvae, d.all.Queens))
+	most := d.all.Larvae
+	if !d.several() {
+		most = max(most, d.all.Queens)
+	}
+	k := a.W / float64(max(1, most))
 	y, high, role := a.Y+min(18.5, a.H-6.5), min(5, a.H-20), scene.Bar
 	if last {
 		role = scene.Good
@@ -147,7 +160,9 @@ func (d *planDraw) stageLine(from, s plan.Stage, last bool, a scene.Area) {
 	if s.Link != plan.Grafted {
 		d.add(scene.Line{From: at(a.X+k*float64(s.Low()), y+high/2), To: at(a.X+k*float64(s.High()), y+high/2), Stroke: stroke(scene.Ink, 1.6)})
 	}
-	d.rect(scene.Area{X: a.X + k*float64(d.all.Queens) - 0.8, Y: y - 1, W: 1.6, H: high + 2}, scene.Pen)
+	if !d.several() {
+		d.rect(scene.Area{X: a.X + k*float64(d.all.Queens) - 0.8, Y: y - 1, W: 1.6, H: high + 2}, scene.Pen)
+	}
 	d.hit(scene.Area{X: a.X, Y: a.Y, W: a.W, H: a.H}, scene.Ref{Kind: state.FigureRef, ID: name}, name+"  "+d.numbersSaid(s.Link.Used()))
 }
 
@@ -156,18 +171,38 @@ const raisesShown = 3
 
 func (d *planDraw) raisesHeight() float64 { return 26 + 18*raisesShown }
 
-// raises are the changes that make it surer, the best first.
-func (d *planDraw) raises(x, y, to float64) {
+// raises are the changes that make it surer, the best first; it gives where they end.
+func (d *planDraw) raises(x, y, to float64) float64 {
 	d.text(x, y+16, "What would raise it", ink(13.5).semi())
 	y += 16
 	for i, r := range d.all.Raises {
 		if i == raisesShown || r.Gain < 0.005 {
-			return
+			break
 		}
 		y += 18
 		end := d.right(to, y, ofHundred(r.Chance), ink(13).semi())
 		d.fit(x, y, r.Change.String(), ink2(13), end-8)
 	}
+	return y
+}
+
+// costs says which misfortune costs most of what can be promised, where it has room.
+func (d *planDraw) costs(a scene.Area) {
+	const above = 24.0
+	says, f := d.costsSaid(), ink2(13)
+	lines := d.lines(says, f, a.W)
+	if says != "" && above+float64(lines-1)*scene.LineHeight(f.size) <= a.H-6 {
+		d.wrap(a.X, a.Y+above, says, f, a.W, lines)
+	}
+}
+
+// costsSaid is which misfortune costs most, and how much; "" where none costs a queen.
+func (d *planDraw) costsSaid() string {
+	c := d.all.Costs
+	if c.Fails() == "" {
+		return ""
+	}
+	return fmt.Sprintf("Costs most: %s; without that %d at %.0f %%, not %d", c, c.Without, 100*d.all.Sure, c.With)
 }
 
 // planButtons are at the foot of the part, and above them what a day late costs; it

@@ -105,6 +105,9 @@ func (w *wishLine) field(name, empty string, size, high float64) {
 		return
 	}
 	look := fieldLook{size: size, weight: scene.SemiBold, empty: empty, wrong: wrong.Field == name, reason: "typed, or one more and less with Up and Down"}
+	if name == state.WishLarvae {
+		look.reason = "typed, 80 + 60 for two grafts a week apart, or a few more and less with Up and Down"
+	}
 	w.d.input(scene.Area{X: w.x, Y: w.y, W: wide, H: high}, name, look)
 	w.x += wide + 10
 }
@@ -175,8 +178,18 @@ func (w *wishLine) closer() {
 	w.field(state.WishNucs, found(nucs, "all"), 14, 28)
 	w.word("nucs, grafting", f, line)
 	w.field(state.WishLarvae, found(larvae, "enough"), 14, 28)
-	w.word("larvae, to be sure", f, line)
+	w.word(w.larvaeWord()+", to be sure", f, line)
 	w.field(state.WishSure, found(sure, "90"), 14, 28)
 	w.word("times of 100", f, line)
 	w.toOrders(line)
+}
+
+// larvaeWord is what stands behind the larvae: one number is that of each of several grafts.
+func (w *wishLine) larvaeWord() string {
+	if s := w.d.s; s.Planning.Grafts > 1 {
+		if wish, _ := s.Wish(); !wish.OneByOne() {
+			return "larvae each"
+		}
+	}
+	return "larvae"
 }

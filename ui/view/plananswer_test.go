@@ -1,0 +1,65 @@
+package view_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// saidIn is all that stands in the window, a text a line.
+func saidIn(t testing.TB, s state.State) string {
+	var all []string
+	for _, w := range texts(t, window(s), s.Size()) {
+		all = append(all, w.Text.Text)
+	}
+	return strings.Join(all, "\n")
+}
+
+// Two batches that share few nucs say that one and another if it fails is surer, and how
+// sure; one batch, and batches said one by one, do not.
+func TestInsuranceIsToldOfTwoBatches(t *testing.T) {
+	two := inPlan(t, "two grafts")
+	for _, size := range [][3]float64{{1280, 800, 1}, {1280, 800, 1.5}, {1920, 1080, 1}, {1920, 1080, 1.5}, {800, 560, 1}} {
+		s := planning(two, state.Resized{Width: size[0], Height: size[1]})
+		s.Text = size[2]
+		sheet, _ := s.PlanSheet()
+		sure := fmt.Sprintf("%.0f of 100", 100*sheet.Insured())
+		if said := saidIn(t, s); sheet.Insured() <= sheet.Chance || !strings.Contains(said, "if it fails: "+sure) || !strings.Contains(said, "surer") {
+			t.Errorf("%v: insured %.3f, as it is %.3f:\n%s", size, sheet.Insured(), sheet.Chance, said)
+		}
+	}
+	if said := saidIn(t, two); !strings.Contains(said, "Why the first ") || strings.Contains(said, "wanted") {
+		t.Errorf("the chain of one of two batches is told as that of the wish:\n%s", said)
+	}
+	for name, s := range map[string]state.State{"one": inPlan(t), "one by one": wished(inPlan(t), state.WishLarvae, "80 + 60")} {
+		if said := saidIn(t, s); strings.Contains(said, "if it fails") {
+			t.Errorf("%s: insurance is told:\n%s", name, said)
+		}
+	}
+}
+
+// What costs most stands under what would raise it where there is room, and is said of
+// the promise by the pointer in every window.
+func TestWhatCostsMostIsSaid(t *testing.T) {
+	for _, size := range [][3]float64{{1280, 800, 1}, {1920, 1080, 1}, {1920, 1080, 1.5}} {
+		s := planning(inPlan(t), state.Resized{Width: size[0], Height: size[1]})
+		s.Text = size[2]
+		sheet, _ := s.PlanSheet()
+		want := fmt.Sprintf("Costs most: %s; without that %d at 90 %%, not %d", sheet.Costs, sheet.Costs.Without, sheet.Costs.With)
+		reason := ""
+		for _, p := range walk(t, window(s), s.Size()) {
+			if r, ok := p.mark.(scene.Rect); ok && r.Ref.ID == "promise" {
+				reason = r.Reason
+			}
+		}
+		if sheet.Costs.With != sheet.Chances.Promise(0.9) || reason != want {
+			t.Errorf("%v: the promise says %q, want %q", size, reason, want)
+		}
+		if said := saidIn(t, s); size[0] == 1920 && size[2] == 1 && !strings.Contains(said, "Costs most: ") {
+			t.Errorf("%v: what costs most is not told:\n%s", size, said)
+		}
+	}
+}
