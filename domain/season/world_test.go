@@ -56,7 +56,10 @@ func day(t testing.TB, s string) calendar.Day {
 
 // big is a season of forty orders for queens of four lines, from 2,500 nucs in
 // three yards.
-func big(t testing.TB) (*plan.Planner, season.Wanted) {
+func big(t testing.TB) (*plan.Planner, season.Wanted) { return plannerOf(bigPen()), orders(t) }
+
+// bigPen are the nucs and colonies of it.
+func bigPen() *booktest.Pen {
 	p := (&booktest.Pen{}).At("2027-03-01 12:00")
 	for y := range 3 {
 		yard := booktest.Yard(fmt.Sprint("yard ", y))
@@ -74,7 +77,11 @@ func big(t testing.TB) (*plan.Planner, season.Wanted) {
 		name := fmt.Sprintf("S%d", i)
 		p.Write(book.ColonyDescribed{Colony: booktest.Colony(name), Name: name, Yard: booktest.Yard("yard 0"), Roles: []book.Role{r}, Thousands: 40})
 	}
-	var w season.Wanted
+	return p
+}
+
+// orders are the forty orders of it.
+func orders(t testing.TB) (w season.Wanted) {
 	first := day(t, "2027-05-25")
 	for i := range 40 {
 		w.Promises = append(w.Promises, season.Promise{
@@ -82,5 +89,5 @@ func big(t testing.TB) (*plan.Planner, season.Wanted) {
 			By: first + calendar.Day(i*2), Sure: []float64{0.8, 0.9, 0.75}[i%3],
 		})
 	}
-	return plannerOf(p), w
+	return w
 }
