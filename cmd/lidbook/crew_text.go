@@ -23,6 +23,10 @@ func (a *app) printCrew(v *book.View, d crew.Day, s crewShape) {
 		a.printRing(v, s, d)
 	}
 	for i, sheet := range s.Sheets {
+		if len(sheet.Visits) == 0 {
+			a.line("%s is free: nothing is left to do in %.0f min", sheet.Person, sheet.Free)
+			continue
+		}
 		a.line("%s, %s%s: %.0f min of work and %.0f of driving, of %.0f", sheet.Person, vanWord(sheet.Van), fromWord(v, d.Sheets[i].From), sheet.Working, sheet.Driving, sheet.Free)
 		for _, visit := range sheet.Visits {
 			a.line("  %s%s", cmp.Or(visit.Yard, "at the desk"), prefixed(", at dusk, ", hourOf(v, visit.Dusk)))
