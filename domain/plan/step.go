@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"lidmark/domain/bee"
 	"lidmark/domain/book"
 	"lidmark/domain/practice"
 )
@@ -64,6 +65,9 @@ var numbersOf = map[Step][]practice.Key{
 	LookForEggs:  {practice.LookForEggsFrom, practice.LookForEggsChance, practice.MatedPerHour},
 	Ready:        {practice.ReadyAfterFirstEggFrom, practice.ReadyAfterFirstEgg, practice.LeastAgeAtHandOver},
 }
+
+// StepOf is the step that a window of a batch's table is here; 0 for what is none.
+func StepOf(s bee.Step) Step { return stepOf[s] }
 
 // Used are the numbers on which the days of the step stand.
 func (s Step) Used() []practice.Key { return numbersOf[s] }

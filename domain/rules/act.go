@@ -33,6 +33,8 @@ const (
 	ActCarryStand
 	ActPaintFront
 	ActHandOver
+	ActMoveCells
+	ActCountCells
 )
 
 // acts are the words of an act and the minutes it takes at a nuc or colony,
@@ -67,6 +69,8 @@ var acts = [...]struct {
 	ActCarryStand:     {"carry and turn", practice.MinutesCarryStand, practice.MinutesCarryStand},
 	ActPaintFront:     {"mark the front", practice.MinutesPaintFront, practice.MinutesPaintFront},
 	ActHandOver:       {"hand over", 0, 0},
+	ActMoveCells:      {"move cells", practice.MinutesFeedRearer, practice.MinutesFeedRearer},
+	ActCountCells:     {"count cells", practice.MinutesCheckTake, practice.MinutesCheckTake},
 }
 
 // String is the act in words.

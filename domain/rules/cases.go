@@ -129,11 +129,19 @@ func lastOut(half calendar.Day, n practice.Numbers) calendar.Day {
 
 // where is the yard of the colony that has the cells, or home.
 func (p *pass) where(b *book.Batch) *yardCase {
-	at := cmp.Or(b.Finisher, b.Starter)
-	if at.IsZero() || b.Incubate {
-		return p.home()
+	if at := rearer(b); !at.IsZero() {
+		return p.yard(p.view.Colony(at).Yard)
 	}
-	return p.yard(p.view.Colony(at).Yard)
+	return p.home()
+}
+
+// rearer is the colony that has the cells; zero where nobody said, or they are in the
+// incubator.
+func rearer(b *book.Batch) book.ColonyID {
+	if b.Incubate {
+		return book.ColonyID{}
+	}
+	return cmp.Or(b.Finisher, b.Starter)
 }
 
 // from is the first day on which the cells can go into nucs.

@@ -91,24 +91,11 @@ func (p *pass) events(b *batchCase) []Deadline {
 		all = append(all, Deadline{
 			ID: fmt.Sprintf("%s %s", b.Batch.Batch.Subject(), w.Step), Of: b.Batch.Batch.Subject(), Yard: b.yard.id,
 			Day: day, At: day.Start(b.yard.zone),
-			Done: day < b.yard.today || b.done(w.Step),
+			Done: day < b.yard.today || p.settled(b, w.Step),
 			What: fmt.Sprintf("%s: %s", sentence(batchWord(b.Batch)), w.Step), Do: p.stepDo(b, w),
 		})
 	}
 	return all
-}
-
-func (b *batchCase) done(s bee.Step) bool {
-	switch s {
-	case bee.ToFinisher:
-		return !b.Moved.IsZero()
-	case bee.CountTake:
-		return b.Taken.Counted()
-	case bee.CellsCapped:
-		return b.Capped.Counted()
-	default:
-		return b.left == 0
-	}
 }
 
 // stepDo is the window of a step in words. Cells have no day after their hard

@@ -27,6 +27,8 @@ var deedsOf = map[Act][]book.Fact{
 	ActShakeOut:       {book.United{}, book.ShakenOut{}},
 	ActCatchQueen:     {book.QueenCaught{}},
 	ActHandOver:       {book.QueenHandedOver{}, book.OrderClosed{}},
+	ActMoveCells:      {book.CellsMoved{}},
+	ActCountCells:     {book.TakeCounted{}, book.CappedCounted{}, book.RipeCounted{}},
 	ActUnite:          slices.Concat(given, []book.Fact{book.United{}, book.ShakenOut{}, book.BeesAdded{}, book.BroodGiven{}}),
 }
 

@@ -25,6 +25,10 @@ func TestWhatWasDone(t *testing.T) {
 		{rules.ActCatchQueen, book.Looked{}, false},
 		{rules.ActCollectCells, book.TakeCounted{}, false},
 		{rules.ActCollectCells, book.VirginCaged{}, true},
+		{rules.ActMoveCells, book.CellsMoved{}, true},
+		{rules.ActMoveCells, book.TakeCounted{}, false},
+		{rules.ActCountCells, book.CappedCounted{}, true},
+		{rules.ActCountCells, book.CellsMoved{}, false},
 		{rules.ActSeeToPapers, book.PaperHeld{}, true},
 	} {
 		if got := c.act.Did(c.fact); got != c.did {

@@ -59,6 +59,22 @@ var table = []found{
 		rules.CellsOut, "past the best hour", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) },
 		"2027-05-15 09:00", rules.Pressing, "24 cells of batch 4 must be out (as grafted; about 18 live)",
 	},
+	{
+		rules.MoveToFinisher, "the day after the graft", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) },
+		"2027-05-06 09:00", rules.Open, "cells of batch 4 go to a finisher",
+	},
+	{
+		rules.CountTake, "the day after the graft", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) },
+		"2027-05-06 09:00", rules.Open, "the take of batch 4 to be counted",
+	},
+	{
+		rules.CountTake, "a day late", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) },
+		"2027-05-07 09:00", rules.Pressing, "the take of batch 4 to be counted",
+	},
+	{
+		rules.CountCapped, "the first day", func(p *booktest.Pen) { p.At("2027-05-05 18:00").Write(graft(4, 24)) },
+		"2027-05-09 09:00", rules.Open, "the capped cells of batch 4 to be counted",
+	},
 	{rules.PlannedStep, "a graft ahead, four days before", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(book.BatchPlanned{Batch: batch(9), Day: calendar.Date(2027, 5, 20), Larvae: 48, Nucs: 30})
 	}, "2027-05-16 09:00", rules.Open, "planned: confine the breeder"},

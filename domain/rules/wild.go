@@ -33,7 +33,7 @@ func (p *pass) wildInColonies() {
 // rears tells whether cells of a batch hang in a colony, whatever it is kept for.
 func (p *pass) rears(id book.ColonyID) bool {
 	for _, b := range p.batches {
-		if !b.Incubate && (b.Finisher == id || b.Finisher.IsZero() && b.Starter == id) {
+		if rearer(b.Batch) == id {
 			return true
 		}
 	}

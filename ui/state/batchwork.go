@@ -83,9 +83,6 @@ func (s State) dueAtBatch() (word string, at []book.Subject, record string) {
 			return c.short(), c.Of, rec
 		}
 	}
-	if uncounted := r.uncounted(b); uncounted != "" {
-		return uncounted, []book.Subject{s.FillOf}, "count"
-	}
 	return "", nil, ""
 }
 
@@ -96,27 +93,6 @@ func (c Coming) short() string {
 		return word
 	}
 	return fmt.Sprintf("%s, %d nucs", word, len(c.Of))
-}
-
-// uncounted is the count that was to be made last at cells that are together; ""
-// when it was made, or they emerge already.
-func (r *Reading) uncounted(b *book.Batch) string {
-	on := r.View.On()
-	if b.Left() == 0 || on.After(r.Course.Emerges(b.Batch)) {
-		return ""
-	}
-	due := func(word string) bool {
-		return slices.ContainsFunc(r.ClockOf(b), func(c ClockStep) bool { return c.Word == word && !c.At.After(on) })
-	}
-	switch {
-	case b.Capped.Counted():
-		return ""
-	case due("Capped"):
-		return "count the capped cells"
-	case due("Take") && !b.Taken.Counted():
-		return "count the take"
-	}
-	return ""
 }
 
 // recordFor is the record that writes an act down of things of a kind; "" for none.

@@ -17,7 +17,7 @@ var batchRecords = []Record{
 		Name: "graft", Word: "Write down a graft", Of: []book.Kind{book.NoKind, book.KindYard, book.KindColony, book.KindBatch}, Hour: true,
 		Fits: breederOrYard, Asks: askGraft, Facts: grafted,
 	},
-	{Name: "count", Word: "Count it", Of: ofBatch, Main: true, Asks: askCounts, Facts: counts},
+	{Name: "count", Word: "Count it", Of: ofBatch, For: []rules.Act{rules.ActCountCells}, Main: true, Asks: askCounts, Facts: counts},
 	{
 		Name: "sign", Word: "Seen on its cells", Of: ofBatch, Hour: true,
 		Asks: askSign,
@@ -28,7 +28,10 @@ var batchRecords = []Record{
 		},
 	},
 	{Name: "cage", Word: "Cage them", Of: ofBatch, For: []rules.Act{rules.ActCollectCells}, Fits: cellsLeft, Asks: askCages, Facts: virginsCaged},
-	{Name: "move cells", Word: "Move its cells", Of: ofBatch, Hour: true, Fits: cellsLeft, Asks: askMoveCells, Facts: cellsMoved},
+	{
+		Name: "move cells", Word: "Move its cells", Of: ofBatch, For: []rules.Act{rules.ActMoveCells}, Hour: true,
+		Fits: cellsLeft, Asks: askMoveCells, Facts: cellsMoved,
+	},
 	{
 		Name: "read incubator", Word: "Read the incubator", Of: ofBatch, Hour: true, Fits: cellsLeft,
 		Asks: func(s State) []Ask {
@@ -270,7 +273,22 @@ func askMoveCells(s State) []Ask {
 	to := append([]Option{{intoIncubator, "the incubator"}}, s.colonies(book.Finisher)...)
 	warm := askFigure("celsius", "Warmth of the incubator", "°C", s.warmth())
 	warm.Note = "only for the incubator"
-	return []Ask{askOne("to", "Into", intoIncubator, to), warm}
+	return []Ask{askOne("to", "Into", s.movesTo(), to), warm}
+}
+
+// movesTo is where the cells of the batch that is selected go next: to the finisher that
+// their task names, to one that is to be chosen, or into the incubator.
+func (s State) movesTo() string {
+	for _, f := range s.Present().About(s.Selection.Last()) {
+		if f.Act != rules.ActMoveCells {
+			continue
+		}
+		if moved, named := rules.Moves(f); named {
+			return moved.To.Subject().String()
+		}
+		return ""
+	}
+	return intoIncubator
 }
 
 func cellsMoved(_ State, a *Answers) []book.Fact {

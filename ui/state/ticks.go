@@ -172,12 +172,15 @@ func noLineOff(s State) string {
 	return ""
 }
 
-// asPlanned are the steps of planned batches that a line does, and what it carries
-// out of a planned layout, except at some nucs.
+// asPlanned are the steps of planned batches that a line does, the cells that it moves,
+// and what it carries out of a planned layout, except at some nucs.
 func (s State) asPlanned(l PageLine, except []book.NucID) (facts []book.Fact) {
 	for _, f := range l.Findings {
 		if done, ok := rules.Readies(f); ok {
 			facts = append(facts, done)
+		}
+		if moved, ok := rules.Moves(f); ok {
+			facts = append(facts, moved)
 		}
 		at, _ := f.Of.Nuc()
 		if !slices.Contains(except, at) {

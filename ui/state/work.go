@@ -3,6 +3,7 @@ package state
 import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 )
@@ -75,7 +76,7 @@ func (r *Reading) readWork() map[calendar.Day]Work {
 func (r *Reading) done(d calendar.Day) (minutes float64) {
 	numbers := r.Numbers()
 	for e := range r.View.OfDay(d) {
-		if key, pieces := minutesOf(e.Fact); key != 0 {
+		if key, pieces := minutesOf(e.Fact, numbers); key != 0 {
 			minutes += numbers.Get(key) * pieces
 		}
 	}
@@ -83,7 +84,7 @@ func (r *Reading) done(d calendar.Day) (minutes float64) {
 }
 
 // minutesOf is which number says how long an entry's work took, and how often.
-func minutesOf(f book.Fact) (key practice.Key, pieces float64) {
+func minutesOf(f book.Fact, n practice.Numbers) (key practice.Key, pieces float64) {
 	switch f := f.(type) {
 	case book.Looked:
 		return practice.MinutesLook, 1
@@ -101,6 +102,12 @@ func minutesOf(f book.Fact) (key practice.Key, pieces float64) {
 		return practice.MinutesCatch, 1
 	case book.Grafted:
 		return practice.MinutesGraftLarva, float64(f.Larvae)
+	case book.CellsMoved:
+		return practice.MinutesFeedRearer, 1
+	case book.TakeCounted:
+		return practice.MinutesCheckTake, plan.FinishersFor(float64(f.Accepted), n)
+	case book.CappedCounted:
+		return practice.MinutesCheckTake, plan.FinishersFor(float64(f.Capped), n)
 	default:
 		return careOf(f), 1
 	}
