@@ -112,7 +112,10 @@ func (r *Reading) hands(l Less) (crew.Hands, bool) {
 	if hours == 0 && !r.View.HoursTold() {
 		hours = usualLess
 	}
-	hands := crew.HandsOf(r.View, r.Day, l.Vans, hours, away...)
+	hands := crew.HandsOf(r.View, r.Day, l.vans(), hours, away...)
+	if l.OnFoot {
+		hands = hands.OnFoot()
+	}
 	if r.UnderWay && l.Hours == 0 || l.From > 0 {
 		r.whatIsLeft(hands, l)
 	}

@@ -174,6 +174,18 @@ func TestAVanLess(t *testing.T) {
 	if again, _ := pieces(w.Page()); again != one {
 		t.Errorf("%d done in one van, before %d", again, one)
 	}
+	w.run("van less")
+	if walked, _ := pieces(w.Page()); walked > one {
+		t.Errorf("%d done on foot, in a van %d", walked, one)
+	}
+	for _, stop := range w.Page() {
+		yard := w.Reading().View.Yard(stop.Yard)
+		for _, l := range stop.Lines {
+			if yard.Drive > 0 && !l.Done && !l.Waits {
+				t.Errorf("on foot to %s: %s", yard.Name, l.Title)
+			}
+		}
+	}
 	if w.run("as planned"); w.DayPage.Less.On() {
 		t.Error("the day is not as it was planned")
 	}

@@ -23,8 +23,15 @@ var crewCommands = []Command{
 // window who comes is out of sight.
 func vans(more int) func(State) (State, []Effect) {
 	return pure(func(s State) State {
-		s = s.lessened(func(l Less, _ int) Less { l.Vans = max(1, max(1, l.Vans)+more); return l })
-		s.Note = Note{Text: "all drive in " + counted(s.DayPage.Less.Vans, "van")}
+		s = s.lessened(func(l Less, _ int) Less {
+			l.Vans = max(0, l.vans()+more)
+			l.OnFoot = l.Vans == 0
+			return l
+		})
+		s.Note = Note{Text: "all drive in " + s.DayPage.Less.VansSaid()}
+		if s.DayPage.Less.OnFoot {
+			s.Note.Text = "nobody drives: only what can be walked to"
+		}
 		return s
 	})
 }
@@ -47,7 +54,7 @@ func mostVans(s State) string {
 	for _, h := range s.Hands() {
 		there += boolInt(!h.Away)
 	}
-	if max(1, s.DayPage.Less.Vans) >= there {
+	if s.DayPage.Less.vans() >= max(1, there) {
 		return "each has a van already"
 	}
 	return ""
@@ -57,8 +64,8 @@ func leastVans(s State) string {
 	if why := noHands(s); why != "" {
 		return why
 	}
-	if s.DayPage.Less.Vans <= 1 {
-		return "all drive in one van already"
+	if s.DayPage.Less.OnFoot {
+		return "there is no van already"
 	}
 	return ""
 }

@@ -78,4 +78,13 @@ func TestVansByKeys(t *testing.T) {
 	if w.press("Down", state.Alt|state.Shift); w.DayPage.Less.Vans != 1 || w.Note.Text != "all drive in 1 van" {
 		t.Errorf("%d vans, says %q", w.DayPage.Less.Vans, w.Note.Text)
 	}
+	if w.press("Down", state.Alt|state.Shift); !w.DayPage.Less.OnFoot || w.Note.Text != "nobody drives: only what can be walked to" {
+		t.Errorf("on foot %v, says %q", w.DayPage.Less.OnFoot, w.Note.Text)
+	}
+	if w.press("Down", state.Alt|state.Shift); !strings.HasSuffix(w.Note.Text, "there is no van already") {
+		t.Errorf("says %q", w.Note.Text)
+	}
+	if w.press("Up", state.Alt|state.Shift); w.DayPage.Less.OnFoot || w.DayPage.Less.VansSaid() != "1 van" {
+		t.Errorf("%+v", w.DayPage.Less)
+	}
 }

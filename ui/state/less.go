@@ -14,11 +14,23 @@ type Less struct {
 	Nobody bool   // nobody comes
 	Away   Absent // who does not come
 	Vans   int    // in how many people drive, where that was said; 0: one
+	OnFoot bool   // there is none: only what can be walked to is done
 	From   int    // the hour from which on there can be worked, after rain; 0: as planned
 }
 
 // On tells whether there is less time.
 func (l Less) On() bool { return l != Less{} }
+
+// vans is in how many people drive.
+func (l Less) vans() int { return max(1, l.Vans) * boolInt(!l.OnFoot) }
+
+// VansSaid is in how many people drive in words.
+func (l Less) VansSaid() string {
+	if l.OnFoot {
+		return "no van"
+	}
+	return counted(l.vans(), "van")
+}
 
 // usualLess and mostLess are how many hours are left when it is said first, and
 // at most.

@@ -100,9 +100,9 @@ func (p *sheet) hand(h state.Hand, word string, a scene.Area) {
 func (p *sheet) lessFoot(a scene.Area, people int) float64 {
 	y := a.Y + 18
 	less := p.s.DayPage.Less
-	if people > 1 && !less.Nobody {
+	if people > 0 && !less.Nobody {
 		p.wideButton(scene.Area{X: a.X, Y: y - 16, W: 28, H: 26}, "−", "van less", false)
-		end := p.text(a.X+38, y+2, plural(max(1, less.Vans), "van", "vans"), ink(14))
+		end := p.text(a.X+38, y+2, less.VansSaid(), ink(14))
 		p.wideButton(scene.Area{X: end + 10, Y: y - 16, W: 28, H: 26}, "+", "van more", false)
 	}
 	p.link(a.Right()-p.width("as planned", ink(13.5)), y+2, "as planned", ink(13.5).as(scene.Pen), "as planned", false)
