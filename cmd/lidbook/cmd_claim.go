@@ -80,8 +80,17 @@ func (f finder) claimed(o *book.Order, n int, names []string) (all []book.QueenI
 	if len(names) > n {
 		return nil, fmt.Errorf("claim of %s: %d are named with --queen, name no more than are claimed", plural(n, "queen"), len(names))
 	}
+	var others []book.QueenID
+	for q := range f.Queens() {
+		if !slices.Contains(o.Handed, q.Queen) {
+			others = append(others, q.Queen)
+		}
+	}
 	for _, name := range names {
-		q, err := f.queen(name)
+		q, err := f.queen(name, others...)
+		if err != nil { // of whoever else it may be said
+			q, err = f.queen(name)
+		}
 		if err != nil {
 			return nil, err
 		}

@@ -2,12 +2,15 @@ package main
 
 import (
 	"cmp"
+	"fmt"
+	"strings"
 
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
 	"lidmark/domain/course"
 	"lidmark/domain/handover"
+	"lidmark/domain/rules"
 )
 
 // handOverFlags are what is said of queens who were handed over.
@@ -22,8 +25,8 @@ func handOverCommand(a *app) *cobra.Command {
 		Use:   "handover [QUEEN...]",
 		Short: "Who gets which queen and what is missing; with names, write down that they were handed over",
 		Long: "Deals the caged queens, and those who have proven themselves in nucs, out to the\nopen orders, by priority and day: who gets whom, when they are sent or fetched and\n" +
-			"caught, what is missing and since when, and by when it is to be expected. With\nthe names of queens it writes down that they were handed over.",
-		Example: "  lidbook handover\n  lidbook handover 7 8 --order 12 --attendants\n  lidbook handover \"Rook 3\" --to \"a neighbour\"",
+			"caught, what is missing and since when, and by when it is to be expected. With\nthe names of queens, of the cages they are in or the nucs they were caught from,\nit writes down that they were handed over.",
+		Example: "  lidbook handover\n  lidbook handover 7 8 --order 12 --attendants\n  lidbook handover A1-A9 --order 12\n  lidbook handover \"Rook 3\" --to \"a neighbour\"",
 		Args:    cobra.ArbitraryArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
 		sheet := handover.New(course.New(v))
@@ -63,14 +66,34 @@ func (d *desk) handOver(h handOverFlags, names []string) error {
 		h.Order = o.Order
 	}
 	var facts []book.Fact
-	for _, name := range names {
-		q, err := f.queen(name)
+	var went []book.QueenID
+	for _, name := range f.oneByOne(names) {
+		q, err := f.queen(name, went...)
+		if err == nil && !q.InHand() && strings.EqualFold(plainQueen(name), caughtFrom(f.View, q)) {
+			err = fmt.Errorf("%s: %s is no longer in hand, and no other from there sits in a cage; see lidbook handover", name, rules.Name(f.View, q.Queen.Subject()))
+		}
 		if err != nil {
 			return err
 		}
-		h.Queen = q.Queen
+		h.Queen, went = q.Queen, append(went, q.Queen)
 		facts = append(facts, h.QueenHandedOver)
 	}
 	d.minds(d.plansOf(facts)...)
 	return d.write(facts...)
+}
+
+// oneByOne are names of queens, those of nucs in a row, A1-A9, each by itself.
+func (f finder) oneByOne(names []string) (all []string) {
+	for _, name := range names {
+		_, err := f.queen(name)
+		nucs, no := f.nucs(name)
+		if err == nil || no != nil {
+			all = append(all, name)
+			continue
+		}
+		for _, id := range nucs {
+			all = append(all, f.Nuc(id).Name)
+		}
+	}
+	return all
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"lidmark/domain/book"
@@ -10,37 +11,57 @@ import (
 // queenSign is one way in which queens are told apart.
 type queenSign struct {
 	what string // as a list of those there is headed
-	of   func(*book.Queen) string
+	of   func(*book.View, *book.Queen) string
+	last bool // of several it is the one who came last
 }
 
 // queenSigns are the ways in the order in which they are asked: what the
 // keeper can still hold in the hand comes before what was sold or is dead.
 var queenSigns = []queenSign{
-	{"named", func(q *book.Queen) string { return q.Name }},
-	{"in cage", inHand(func(q *book.Queen) string { return q.Label })},
-	{"with disc", inHand(func(q *book.Queen) string { return q.Mark.Disc })},
-	{"once in cage", func(q *book.Queen) string { return q.Label }},
-	{"once with disc", func(q *book.Queen) string { return q.Mark.Disc }},
+	{"named", func(_ *book.View, q *book.Queen) string { return q.Name }, false},
+	{"in cage", inHand(cageNumber), false},
+	{"with disc", inHand(disc), false},
+	{"caged from", inHand(caughtFrom), true},
+	{"once in cage", cageNumber, true},
+	{"once with disc", disc, true},
+	{"once caught from", caughtFrom, true},
 }
 
-func inHand(sign func(*book.Queen) string) func(*book.Queen) string {
-	return func(q *book.Queen) string {
+// handSigns is how many of the signs are of queens in the hand.
+const handSigns = 4
+
+func cageNumber(_ *book.View, q *book.Queen) string { return q.Label }
+
+func disc(_ *book.View, q *book.Queen) string { return q.Mark.Disc }
+
+// caughtFrom is the nuc from which a queen was caught who has no other sign, and is in
+// none again.
+func caughtFrom(v *book.View, q *book.Queen) string {
+	if q.Label != "" || q.InHand() && !q.Caged() {
+		return ""
+	}
+	return v.Nuc(q.From).Name
+}
+
+func inHand(sign func(*book.View, *book.Queen) string) func(*book.View, *book.Queen) string {
+	return func(v *book.View, q *book.Queen) string {
 		if !q.InHand() {
 			return ""
 		}
-		return sign(q)
+		return sign(v, q)
 	}
 }
 
-// queen finds a queen by her name, the number of her cage, or her disc. A
-// number that several had who are gone is the last one's.
-func (f finder) queen(name string) (*book.Queen, error) {
+// queen finds a queen by her name, the number of her cage, her disc, or the nuc she was
+// caught from; but those are passed over. A number that several had who are gone, and a
+// nuc from which several were caught, are the last one's.
+func (f finder) queen(name string, but ...book.QueenID) (*book.Queen, error) {
 	typed := plainQueen(name)
-	for i, sign := range queenSigns {
+	for _, sign := range queenSigns {
 		var last *book.Queen
 		n := 0
 		for q := range f.Queens() {
-			if !strings.EqualFold(sign.of(q), typed) {
+			if !strings.EqualFold(sign.of(f.View, q), typed) || slices.Contains(but, q.Queen) {
 				continue
 			}
 			n++
@@ -48,8 +69,8 @@ func (f finder) queen(name string) (*book.Queen, error) {
 				last = q
 			}
 		}
-		switch gone := i >= 3; {
-		case n == 1, n > 1 && gone:
+		switch {
+		case n == 1, n > 1 && sign.last:
 			return last, nil
 		case n > 1:
 			return nil, fmt.Errorf("%d queens are %s %s: name her otherwise", n, sign.what, typed)
@@ -61,9 +82,10 @@ func (f finder) queen(name string) (*book.Queen, error) {
 // plainQueen is a typed name without the words that cards put before it.
 func plainQueen(name string) string {
 	name = strings.TrimSpace(name)
-	for _, word := range []string{"the queen in cage ", "queen ", "cage ", "disc "} {
+	for _, word := range []string{"the queen in cage ", "the queen caught from ", "queen ", "cage ", "disc ", "from "} {
 		if len(name) > len(word) && strings.EqualFold(name[:len(word)], word) {
-			return name[len(word):]
+			name, _, _ = strings.Cut(name[len(word):], " on ")
+			return name
 		}
 	}
 	return name
@@ -73,10 +95,10 @@ func plainQueen(name string) string {
 // told.
 func (f finder) noQueen(name string) error {
 	var there []string
-	for _, sign := range queenSigns[:3] {
+	for _, sign := range queenSigns[:handSigns] {
 		var names []string
 		for q := range f.Queens() {
-			if s := sign.of(q); s != "" && q.InHand() {
+			if s := sign.of(f.View, q); s != "" && q.InHand() {
 				names = append(names, s)
 			}
 		}

@@ -333,6 +333,7 @@ var unprovoked = map[string]string{
 	"go on with a copy, they stand in":              "a broken book",
 	"the questions were left, no book was begun":    "a dialogue, in TestDialogue",
 	"combs %q: write a kind like mini":              "a dialogue, in TestDialogue",
+	"and no other from there sits in a cage":        "queens caught without a number, in testdata",
 	"nothing is written yet that could be struck":   "a book without entries",
 	"what was written last is a yard":               "a book just begun, in testdata",
 	"a yard needs a name":                           "a dialogue asks for it",

@@ -1,6 +1,7 @@
 package handover
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -43,9 +44,10 @@ func CheckClaim(v *book.View, claim book.Claimed) error {
 	}
 	already := claimed(v)
 	for _, id := range claim.Of {
-		name := v.Queen(id).Name
-		if label := v.Queen(id).Label; name == "" {
-			name = "in cage " + label
+		q := v.Queen(id)
+		name := cmp.Or(q.Name, v.CatchWords(q))
+		if q.Name == "" && q.Label != "" {
+			name = "in cage " + q.Label
 		}
 		if _, twice := already[id]; twice {
 			return fmt.Errorf("the queen %s is claimed already: a queen is claimed once", name)

@@ -27,7 +27,7 @@ func In(v *book.View) Names {
 			return batchName(v, id)
 		case book.KindQueen:
 			id, _ := s.Queen()
-			return queenName(v.Queen(id))
+			return queenName(v, v.Queen(id))
 		case book.KindYard:
 			id, _ := s.Yard()
 			return v.Yard(id).Name
@@ -65,9 +65,15 @@ func batchName(v *book.View, id book.BatchID) string {
 	return ""
 }
 
-func queenName(q *book.Queen) string {
-	if q.Name != "" && !q.Virgin {
+// queenName is a queen's name, else the number of her cage, else the nuc she was caught
+// from.
+func queenName(v *book.View, q *book.Queen) string {
+	switch {
+	case q.Name != "" && !q.Virgin:
 		return q.Name
+	case q.Label == "" && !q.From.IsZero():
+		return "from " + v.Nuc(q.From).Name
+	default:
+		return q.Label
 	}
-	return q.Label
 }

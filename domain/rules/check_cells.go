@@ -75,7 +75,7 @@ func (i PutInVirgin) check(c *checker) {
 	c.reigned(i.Nuc, "a virgin")
 	q := c.view.Queen(i.Queen)
 	if !i.Queen.IsZero() && !q.InHand() {
-		c.refuse(queenName(q)+" is no longer in hand", "Take another virgin")
+		c.refuse(queenName(c.view, q)+" is no longer in hand", "Take another virgin")
 	}
 	batch := i.Batch
 	if batch.IsZero() {

@@ -207,7 +207,7 @@ func (i GiveFeed) check(c *checker) {
 func (i HandOver) check(c *checker) {
 	q := c.view.Queen(i.Queen)
 	if !q.InHand() {
-		c.refuse(queenName(q)+" is no longer in hand", "Take another queen")
+		c.refuse(queenName(c.view, q)+" is no longer in hand", "Take another queen")
 		return
 	}
 	i.forOrder(c, q)
@@ -228,10 +228,10 @@ func (i HandOver) forOrder(c *checker, q *book.Queen) {
 	switch sure := q.Descent != book.DescentDoubtful; {
 	case i.Order.IsZero() || o.TakesSure(q.Line, sure):
 	case o.Takes(q.Line):
-		c.warn(fmt.Sprintf("%s is of doubtful descent; order %s is for line %s", queenName(q), o.Number, o.Line), "Take one whose descent is sure")
+		c.warn(fmt.Sprintf("%s is of doubtful descent; order %s is for line %s", queenName(c.view, q), o.Number, o.Line), "Take one whose descent is sure")
 	case q.Line == "":
-		c.warn(fmt.Sprintf("nobody knows of which line %s is; order %s is for line %s", queenName(q), o.Number, o.Line), "Take one of that line")
+		c.warn(fmt.Sprintf("nobody knows of which line %s is; order %s is for line %s", queenName(c.view, q), o.Number, o.Line), "Take one of that line")
 	default:
-		c.warn(fmt.Sprintf("%s is of line %s; order %s is for line %s", queenName(q), q.Line, o.Number, o.Line), "Take one of that line")
+		c.warn(fmt.Sprintf("%s is of line %s; order %s is for line %s", queenName(c.view, q), q.Line, o.Number, o.Line), "Take one of that line")
 	}
 }

@@ -134,7 +134,7 @@ func (p *pass) givesWord(plan book.Planned) string {
 	}
 	switch {
 	case !plan.Queen.IsZero():
-		return "put in " + queenName(p.view.Queen(plan.Queen))
+		return "put in " + queenName(p.view, p.view.Queen(plan.Queen))
 	case plan.Virgin:
 		return "put in a virgin" + of
 	case plan.Batch.IsZero():

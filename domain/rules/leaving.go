@@ -90,8 +90,7 @@ func (p *pass) leavingWhy(o handover.Served, on calendar.Day) string {
 // dealt are the queens that an order gets in words: in which cages they are, and in which
 // nucs, and how many are missing.
 func (p *pass) dealt(o handover.Served) string {
-	var cages, nucs []string
-	bare := 0
+	var cages, bare, nucs []string
 	for _, q := range o.Queens {
 		switch {
 		case !q.Nuc.IsZero():
@@ -99,15 +98,15 @@ func (p *pass) dealt(o handover.Served) string {
 		case q.Label != "":
 			cages = append(cages, q.Label)
 		default:
-			bare++
+			bare = append(bare, p.view.CageOf(p.view.Queen(q.ID)))
 		}
 	}
 	var all []string
 	if len(cages) > 0 {
 		all = append(all, plural(cages, "cage")+" "+strings.Join(cages, " "))
 	}
-	if bare > 0 {
-		all = append(all, count(bare, "cage")+" without a number")
+	if len(bare) > 0 {
+		all = append(all, "caged from "+book.Together(bare))
 	}
 	if len(nucs) > 0 {
 		all = append(all, "from "+book.Together(nucs))

@@ -24,7 +24,7 @@ func Name(v *book.View, s book.Subject) string {
 		return batchName(v, id)
 	}
 	if id, ok := s.Queen(); ok {
-		return queenName(v.Queen(id))
+		return queenName(v, v.Queen(id))
 	}
 	if id, ok := s.Order(); ok {
 		return "order " + v.Order(id).Number
@@ -40,7 +40,7 @@ func batchName(v *book.View, id book.BatchID) string {
 	return batchWord(b)
 }
 
-func queenName(q *book.Queen) string {
+func queenName(v *book.View, q *book.Queen) string {
 	switch {
 	case q.Name != "":
 		return q.Name
@@ -48,6 +48,8 @@ func queenName(q *book.Queen) string {
 		return fmt.Sprintf("queen %s %s", q.Mark.Colour, q.Mark.Disc)
 	case q.Label != "":
 		return "the queen in cage " + q.Label
+	case !q.Caught.IsZero():
+		return "the queen " + v.CatchWords(q)
 	default:
 		return "a queen without a name"
 	}

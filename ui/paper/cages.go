@@ -120,16 +120,21 @@ func (c cage) caught(r *state.Reading) string {
 		if !q.Caught.IsZero() {
 			day = q.Caught.Day(r.View.Zone())
 		}
-		return strings.TrimSpace("caught " + day.Short()[weekday:] + label(c.Label))
+		return "caught " + day.Short()[weekday:] + label(c.Label, r.View.Nuc(q.From).Name)
 	}
 	return "catch " + c.By.Short()[weekday:] + ", " + r.View.Nuc(c.Nuc).Name
 }
 
-func label(cage string) string {
-	if cage == "" {
+// label is the number of her cage, else the nuc she was caught from.
+func label(cage, nuc string) string {
+	switch {
+	case cage != "":
+		return ", cage " + cage
+	case nuc != "":
+		return ", from " + nuc
+	default:
 		return ""
 	}
-	return ", cage " + cage
 }
 
 // marked draws the colour of her year, and what is on her.

@@ -29,7 +29,7 @@ func (s State) FilterThings() (all []book.Subject) {
 	for q := range v.Queens() {
 		cage := ""
 		if q.Caged() {
-			cage = "cage " + q.Label
+			cage = "cage " + v.CageOf(q)
 		}
 		add(q.Queen.Subject(), "queen", q.Name, q.Label, cage, "disc "+q.Mark.Disc)
 	}

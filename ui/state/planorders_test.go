@@ -141,6 +141,41 @@ func TestTheFormProposesWhoWasDealt(t *testing.T) {
 	}
 }
 
+// Queens caught into cages without a number are told by the nucs they came out of: the
+// form proposes them so, takes them so, in a row as well, and a claim finds them again.
+func TestCagesWithoutANumber(t *testing.T) {
+	w := allocated(t)
+	w.take(w.sub("B1"), w.sub("B2"), w.sub("B3")).fill("catch", "cages=").kept()
+	order := booktest.Order("2")
+	if got := w.take(order.Subject()).fill("serve order").Typed(state.FormField + "cages"); got != "B1,B2,B3" {
+		t.Errorf("%q is proposed, want the three nucs", got)
+	}
+	w.take(order.Subject()).fill("serve order", "cages=b3").kept()
+	w.take(order.Subject()).fill("serve order", "cages=B1-B2").kept()
+	went := w.view().Order(order).Handed
+	if len(went) != 3 || w.view().Nuc(w.view().Queen(went[0]).From).Name != "B3" {
+		t.Fatalf("handed over are %d, the first from %s", len(went), w.view().Nuc(w.view().Queen(went[0]).From).Name)
+	}
+	w.take(order.Subject()).fill("serve order", "cages=B1")
+	if says := w.FormSays().Answers.Mistakes["cages"]; !strings.Contains(says, "no queen is in cage B1") {
+		t.Errorf("handed over again she says %q", says)
+	}
+	w.take(order.Subject()).fill("claim", "queens=1", "how=dead on arrival", "cages=B2").kept()
+	claims := slices.Collect(w.view().History(order.Subject()))
+	claim, is := claims[len(claims)-1].Fact.(book.Claimed)
+	if !is || len(claim.Of) != 1 || w.view().Nuc(w.view().Queen(claim.Of[0]).From).Name != "B2" {
+		t.Errorf("claimed is %+v", claim)
+	}
+	w.press("S", state.Alt).settled().write("farm b").settled()
+	said := ""
+	for _, l := range w.orderLines() {
+		said += fmt.Sprintln(l)
+	}
+	if !strings.Contains(said, "caught from B3 on ") {
+		t.Errorf("who went is not told by her nuc: %s", said)
+	}
+}
+
 // Two claimed as dead are owed again and lower nothing else; who was handed over is
 // found by typing, and leads to her card.
 func TestClaimedAndFoundAgain(t *testing.T) {

@@ -8,6 +8,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/handover"
+	"lidmark/domain/line"
 	"lidmark/domain/rules"
 )
 
@@ -41,6 +42,9 @@ func (s State) orderOn() *book.Order {
 func orderOpen(s State) bool      { return s.orderOn().Open() > 0 }
 func orderNotClosed(s State) bool { return !s.orderOn().Closed }
 
+// theirCages asks for queens by their cages; one without a number is that of a nuc.
+const theirCages = "Their cages, or nucs they are from"
+
 func askServe(s State) []Ask {
 	dealt, others := s.cagesFor(s.orderOn())
 	var said []string
@@ -51,7 +55,7 @@ func askServe(s State) []Ask {
 		said = append(said, "others that will do are in "+strings.Join(others, ", "))
 	}
 	note := cmp.Or(strings.Join(said, "; "), "no mated queen that will do sits in a cage")
-	return []Ask{askWords("cages", "Numbers of their cages", strings.Join(dealt, ","), note), askYes("with", "With attendants")}
+	return []Ask{askWords("cages", theirCages, strings.Join(dealt, ","), note), askYes("with", "With attendants")}
 }
 
 // cagesFor are the cages whose queens are dealt to an order, and those of others who will
@@ -61,14 +65,14 @@ func (s State) cagesFor(o *book.Order) (dealt, others []string) {
 	given := map[book.QueenID]bool{}
 	for _, served := range of.Judged().Dealt().Orders {
 		for _, q := range served.Queens {
-			if served.Order.Order == o.Order && q.Nuc.IsZero() && q.Label != "" {
-				dealt, given[q.ID] = append(dealt, q.Label), true
+			if served.Order.Order == o.Order && q.Nuc.IsZero() {
+				dealt, given[q.ID] = append(dealt, of.View.CageOf(of.View.Queen(q.ID))), true
 			}
 		}
 	}
 	for q := range of.View.Queens() {
-		if q.Caged() && !q.Virgin && q.Label != "" && !given[q.Queen] && o.TakesSure(q.Line, q.Descent != book.DescentDoubtful) {
-			others = append(others, q.Label)
+		if q.Caged() && !q.Virgin && !given[q.Queen] && o.TakesSure(q.Line, q.Descent != book.DescentDoubtful) {
+			others = append(others, of.View.CageOf(q))
 		}
 	}
 	return dealt, others
@@ -77,8 +81,10 @@ func (s State) cagesFor(o *book.Order) (dealt, others []string) {
 func orderServed(_ State, a *Answers) (all []book.Fact) {
 	o := a.order()
 	a.Needed("cages")
-	for _, label := range a.Cages("cages", 0) {
-		q := a.caged("cages", label)
+	var went []book.QueenID
+	for _, cage := range a.cagesOrNucs("cages") {
+		q := a.caged("cages", cage, went...)
+		went = append(went, q)
 		all = append(all, book.QueenHandedOver{Queen: q, Order: o.Order, With: a.Yes("with")})
 	}
 	if len(all) > o.Open() {
@@ -87,11 +93,31 @@ func orderServed(_ State, a *Answers) (all []book.Fact) {
 	return all
 }
 
+// cagesOrNucs are the cages of queens, by their numbers or the nucs they came out of.
+func (a *Answers) cagesOrNucs(name string) (all []string) {
+	for part := range strings.SplitSeq(a.Text(name), ",") {
+		part = strings.TrimSpace(strings.TrimPrefix(strings.TrimSpace(part), "from "))
+		labels, noCages := line.Cages(part)
+		nucs, noNucs := line.Nucs(part, line.Context{View: a.View})
+		switch {
+		case noCages == nil:
+			all = append(all, labels...)
+		case noNucs == nil:
+			for _, id := range nucs {
+				all = append(all, a.View.Nuc(id).Name)
+			}
+		case part != "":
+			all = append(all, part)
+		}
+	}
+	return all
+}
+
 func askClaim(State) []Ask {
 	return []Ask{
 		askFigure("queens", "How many queens", "", 1),
 		askOne("how", "What is wrong with them", "", vocabulary(book.DeadOnArrival, book.NotAccepted, book.SoonSuperseded)),
-		askWords("cages", "Numbers of the cages they went in", "", "left blank: nobody knows which"),
+		askWords("cages", "Cages they went in, or nucs they are from", "", "left blank: nobody knows which"),
 		askWords("why", "What is said of it", "", "needed where none of these is wrong"),
 	}
 }
@@ -103,11 +129,11 @@ func claimed(_ State, a *Answers) []book.Fact {
 	if f.How == 0 && f.Why == "" {
 		a.Wrong("how", "choose one, or write what is said of it")
 	}
-	for _, label := range a.Cages("cages", 0) {
-		if q, went := a.went(o, label); went {
+	for _, cage := range a.cagesOrNucs("cages") {
+		if q, went := a.went(o, cage, f.Of); went {
 			f.Of = append(f.Of, q)
 		} else {
-			a.Wrong("cages", "no queen in cage %s went with order %s", label, o.Number)
+			a.Wrong("cages", "no queen in cage %s went with order %s", cage, o.Number)
 		}
 	}
 	if len(f.Of) > f.Queens {
@@ -119,10 +145,10 @@ func claimed(_ State, a *Answers) []book.Fact {
 	return fact(f)
 }
 
-// went is the queen who went with an order in a cage, the last one in it.
-func (a *Answers) went(o *book.Order, label string) (queen book.QueenID, ok bool) {
+// went is the queen who went with an order in a cage, the last one in it but those.
+func (a *Answers) went(o *book.Order, cage string, but []book.QueenID) (queen book.QueenID, ok bool) {
 	for _, id := range o.Handed {
-		if a.View.Queen(id).Label == label {
+		if strings.EqualFold(a.View.CageOf(a.View.Queen(id)), cage) && !slices.Contains(but, id) {
 			queen, ok = id, true
 		}
 	}

@@ -105,7 +105,7 @@ func (s State) queens(are func(*book.Queen) bool) []Option {
 	}
 	slices.SortStableFunc(all, func(a, b *book.Queen) int { return a.Since.Instant.Compare(b.Since.Instant) })
 	return things(slices.Values(all), func(q *book.Queen) (book.Subject, string) {
-		word := strings.TrimPrefix(rules.Name(v, q.Queen.Subject()), "the queen in ")
+		word := strings.TrimPrefix(strings.TrimPrefix(rules.Name(v, q.Queen.Subject()), "the queen in "), "the queen ")
 		if q.Line != "" {
 			word += ", " + q.Line
 		}
@@ -113,19 +113,15 @@ func (s State) queens(are func(*book.Queen) bool) []Option {
 	})
 }
 
-// caged is the queen in the hand whose cage has a number.
-func (a *Answers) caged(name, cage string) book.QueenID {
-	var last *book.Queen
-	for q := range a.View.Queens() {
-		if q.Label == cage && q.Caged() && (last == nil || last.Since.Before(q.Since)) {
-			last = q
-		}
-	}
-	if last == nil {
+// caged is the queen in the hand whose cage has a number, or, without one, came out of a
+// nuc; but those are passed over.
+func (a *Answers) caged(name, cage string, but ...book.QueenID) book.QueenID {
+	q := a.View.CagedAs(cage, but...)
+	if q == nil {
 		a.Wrong(name, "no queen is in cage %s: write down first where she was caught", cage)
 		return book.QueenID{}
 	}
-	return last.Queen
+	return q.Queen
 }
 
 // nextCages are the numbers of cages for so many more queens: on from the

@@ -22,7 +22,7 @@ func nameOf(v *book.View, s book.Subject) string {
 		return s.Kind.String() + " " + name
 	case book.KindQueen:
 		if q := v.Queen(book.QueenID(s.UUID)); q.Name == "" || q.Virgin {
-			return queenCalled(q)
+			return queenCalled(v, q)
 		}
 	}
 	if name == "" {

@@ -10,7 +10,7 @@ import (
 )
 
 // queenCalled is what a queen is called on a card.
-func queenCalled(q *book.Queen) string {
+func queenCalled(v *book.View, q *book.Queen) string {
 	switch {
 	case q.Name != "" && !q.Virgin:
 		return q.Name
@@ -20,6 +20,8 @@ func queenCalled(q *book.Queen) string {
 		return "virgin " + q.Label
 	case q.Label != "":
 		return "cage " + q.Label
+	case !q.Caught.IsZero():
+		return "queen " + v.CatchWords(q)
 	}
 	return "a queen without a name"
 }
@@ -44,7 +46,7 @@ func (c *cardDraw) queen(q *book.Queen) {
 		c.rect(scene.Area{X: o.X - 17, Y: o.Y - 11, W: 34, H: 22}, scene.Panel)
 		c.centre(o.X, o.Y+5.5, q.Mark.Disc, ink(15).bold())
 	}
-	c.title(sentence(queenCalled(q)), "", linked{text: c.queenState(q)}, linked{text: q.Line}, c.to(q.Batch.Subject()))
+	c.title(sentence(queenCalled(c.r.View, q)), "", linked{text: c.queenState(q)}, linked{text: q.Line}, c.to(q.Batch.Subject()))
 	c.queenLife(q)
 	for _, f := range c.r.About(q.Queen.Subject()) {
 		c.finding(f)
