@@ -52,7 +52,7 @@ var plan = []layer{
 	{dir: "domain/rules", ours: rooms("calendar practice bee spread book weather yard course strength pedigree plan handover"), pure: true, why: "rules judge the book and the course and know nothing that shows them"},
 	{dir: "domain/review", ours: rooms("calendar practice spread book course strength plan rules allot"), pure: true, why: "what an action is worth follows from the course and the rules, not from how it is shown"},
 	{dir: "domain/season", ours: rooms("calendar practice book plan handover"), pure: true, why: "batches are fitted to each other by what each of them takes, as the plan of one has it"},
-	{dir: "domain/crew", ours: rooms("calendar practice book rules handover"), pure: true, why: "what waits on a short day follows from the course, the rules and who is promised, not from how it is shown"},
+	{dir: "domain/crew", ours: rooms("calendar practice book plan rules handover"), pure: true, why: "what waits on a short day follows from the course, the rules, the plan and who is promised, not from how it is shown"},
 	{dir: "domain/line", ours: rooms("calendar unit book rules"), pure: true, why: "a typed line becomes facts of the book"},
 	{dir: "domain/roll", ours: rooms("calendar practice spread bee book rules line"), pure: true, why: "a keeper's list becomes facts of the book, wherever it was read"},
 	{dir: "domain/series", ours: rooms("calendar book weather roll"), pure: true, why: "a series of weather becomes facts of the book, wherever it was read"},
