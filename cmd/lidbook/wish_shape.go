@@ -25,6 +25,9 @@ type wishShape struct {
 	Enough   int            `json:"nucsEnough,omitempty"`
 	Insured  float64        `json:"chanceOneAndInsurance,omitempty"` // of one graft for all nucs, the others only if it fails
 	For      int            `json:"larvaeOfOne,omitempty"`           // of that one
+	Minds    []mindShape    `json:"minds"`
+	Passed   string         `json:"graftPassedOver,omitempty"` // in time by its days, and the weather lets too few lay
+	Last     string         `json:"lastGraft,omitempty"`       // of the season, that makes sense
 	Promises []promiseShape `json:"promises"`
 	Raises   []raiseShape   `json:"raises"`
 	Dearest  *costShape     `json:"costsMost,omitempty"`
@@ -72,6 +75,7 @@ type graftShape struct {
 	ShortCups  float64     `json:"shortCups"`
 	ShortCombs float64     `json:"shortCombs"`
 	CellsLate  float64     `json:"cellsLostGivenADayLate"`
+	wishDates
 }
 
 // stepShape is a step of a batch with its days, in JSON.
@@ -115,7 +119,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	s := wishShape{
 		Queens: a.Queens, By: a.By.String(), Laying: a.Laying, Sure: a.Sure, Line: a.Line, Yard: p.View().Yard(a.Yard).Name, Larvae: a.Larvae, Nucs: a.Nucs,
 		Free: a.Free, InTime: a.InTime, Nearest: a.Nearest.String(), Chance: thousandth(a.Chance), Expected: a.Chances.Quantile(0.5),
-		Promises: []promiseShape{}, Raises: []raiseShape{}, Late: []lateGraft{}, Grafts: []graftShape{}, Days: []minutesShape{},
+		Passed: a.Passed.String(), Minds: []mindShape{}, Promises: []promiseShape{}, Raises: []raiseShape{}, Late: []lateGraft{}, Grafts: []graftShape{}, Days: []minutesShape{},
 	}
 	if a.Sizing.Limit != plan.NoLimit {
 		s.Limit, s.Most, s.Enough = a.Sizing.Limit.String(), a.Sizing.Most, a.Sizing.Nucs
@@ -130,11 +134,18 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	for _, b := range a.Batches {
 		grafts = append(grafts, b.Graft)
 		s.Grafts = append(s.Grafts, shapeOfGraft(p, b))
+		s.Grafts[len(s.Grafts)-1].wishDates = datesOf(p, b, a.Yard)
 		for _, m := range p.Ahead(b.Ladder, b.Size) {
 			s.Days = append(s.Days, minutesShape{m.Day.String(), m.Step.String(), round(m.Minutes)})
 		}
 	}
 	last := a.Batches[len(a.Batches)-1]
+	if day, ok := p.LastOf(a.Yard, last.Day); ok {
+		s.Last = day.String()
+	}
+	for _, m := range p.Minds(a) {
+		s.Minds = append(s.Minds, mindShape{m.Why, m.Do})
+	}
 	for _, r := range a.Rates.Raises(a.Queens, last.Late, grafts...) {
 		s.Raises = append(s.Raises, raiseShape{r.Change.String(), thousandth(r.Chance), thousandth(r.Gain)})
 	}

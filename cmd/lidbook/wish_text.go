@@ -26,6 +26,7 @@ func (a *app) printWish(v *book.View, s wishShape) {
 	if !s.InTime {
 		a.line("  not in time: its queens are to be expected by %s", shortDay(s.Nearest))
 	}
+	a.printMinds(s)
 	if s.Nucs == 0 {
 		a.line("  no nuc of %s is free then: say with --nucs how many there will be, or choose another day or --yard", s.Yard)
 	}
@@ -85,6 +86,7 @@ func (a *app) printGraft(v *book.View, g graftShape) {
 		rows = append(rows, []string{"  " + r.Step, shortDay(r.Best), shortDay(r.From), shortDay(r.By), rungNote(v, r)})
 	}
 	a.table(rows)
+	a.facts("nine in ten of those who lay do", fmt.Sprintf("by %s, and are ready by %s", shortDay(g.LayBy), shortDay(g.ReadyBy)), "they fly", g.Flights.words())
 	rows = [][]string{{"  it takes", "", "on", "there is", "", ""}}
 	for _, n := range g.Needs {
 		rows = append(rows, needRow(v, n))
@@ -195,7 +197,7 @@ func (a *app) printSure(s wishShape) {
 	for _, l := range s.Late {
 		late = append(late, fmt.Sprintf("%s: %s", plural(l.Days, "day"), odds(l.Chance)))
 	}
-	a.facts("may be promised", list(promises), "most probably", plural(s.Expected, "queen"), "costs most", costWords(s), "raises it most", strings.Join(raises, ", "), "grafted late", strings.Join(late, ", "))
+	a.facts("may be promised", list(promises), "most probably", plural(s.Expected, "queen"), "costs most", costWords(s), "raises it most", strings.Join(raises, ", "), "grafted late", strings.Join(late, ", "), "last graft that makes sense", lastWords(s))
 }
 
 // printWishDays prints the minutes by day.

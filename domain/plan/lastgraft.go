@@ -22,7 +22,7 @@ const makesSense = 0.5
 // all do: the book then knows of no weather that ends a season.
 func (p *Planner) LastGraft(yard book.YardID, from calendar.Day) (last calendar.Day, ok bool) {
 	sense := func(d calendar.Day) bool { return p.lets(yard, d) >= makesSense }
-	for d := from; d <= from+lastAhead; d += lastStep {
+	for d := from; d <= from+lastAhead; d += lastStep - d%lastStep { // the same days from wherever it begins: they are remembered
 		switch {
 		case sense(d):
 			last, ok = d, true

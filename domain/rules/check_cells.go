@@ -30,7 +30,8 @@ type Graft struct {
 	LarvaAge float64
 	Mother   book.QueenID
 	Yard     book.YardID
-	Unasked  bool // it is done, and not as one that was planned
+	On       calendar.Day // planned for a day to come
+	Unasked  bool         // it is done, and not as one that was planned
 }
 
 // MoveCells means to handle the cells of a batch.
@@ -94,6 +95,7 @@ func (i PutInVirgin) check(c *checker) {
 
 func (i Graft) check(c *checker) {
 	c.kin(i)
+	c.outOfSeason(i)
 	if i.Unasked {
 		c.plannedGraft()
 	}

@@ -1,5 +1,7 @@
 package rules
 
+import "lidmark/domain/plan"
+
 // nearPlan is within how many days a graft may be the one that is planned. It is a
 // convention of the question, not of the trade.
 const nearPlan = 4
@@ -11,5 +13,15 @@ func (c *checker) plannedGraft() {
 		if away := b.Day.Sub(c.view.Today()); -nearPlan <= away && away <= nearPlan {
 			c.warn("a graft is planned for "+b.Day.Short()+forLine(b.Line), "Write this graft down as the planned one, or take that off the plan")
 		}
+	}
+}
+
+// outOfSeason warns of a graft that is planned for a day on which none makes sense.
+func (c *checker) outOfSeason(i Graft) {
+	if i.On.IsZero() || i.Yard.IsZero() {
+		return
+	}
+	if m, ok := plan.New(c.course).OutOfSeason(i.Yard, i.On); ok {
+		c.warn(m.Why, m.Do)
 	}
 }

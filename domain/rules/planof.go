@@ -11,9 +11,9 @@ func PlanOf(v *book.View, fact book.Fact) Intent {
 	switch f := fact.(type) {
 	case book.Grafted:
 		p, planned := v.BatchPlan(f.Batch)
-		return Graft{f.LarvaAge, motherOf(v, f.Mother, f.Breeder, f.Line), p.Yard, !planned}
+		return Graft{LarvaAge: f.LarvaAge, Mother: motherOf(v, f.Mother, f.Breeder, f.Line), Yard: p.Yard, Unasked: !planned}
 	case book.BatchPlanned:
-		return Graft{Mother: motherOf(v, f.Mother, f.Breeder, f.Line), Yard: f.Yard}
+		return Graft{Mother: motherOf(v, f.Mother, f.Breeder, f.Line), Yard: f.Yard, On: f.Day}
 	case book.CellsMoved:
 		return MoveCells{Batch: f.Batch}
 	case book.CellGiven:

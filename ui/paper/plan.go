@@ -22,12 +22,14 @@ func Plan(ctx context.Context, w io.Writer, r *state.Reading, id book.BatchID, o
 	if !ok {
 		return 0, fmt.Errorf("no such batch is planned on %s: name one that is planned and not grafted, or take an earlier day", r.Day.Short())
 	}
-	p := plan.New(r.Course).Planned(b)
+	planner := plan.New(r.Course)
+	p := planner.Planned(b)
 	s := newSheet(planTitle(p), r, o)
 	d := planSheet{Reading: r, flow: &flow{sheet: s}, of: p}
 	d.over = d.again
 	d.begin()
 	d.head()
+	d.minded(planner)
 	for _, part := range []func(context.Context) error{d.ladder, d.sure, d.amounts, d.givers, d.minutesByDay} {
 		if err := part(ctx); err != nil {
 			return 0, err
@@ -87,6 +89,19 @@ func (d planSheet) head() {
 	a.Y, a.H = a.Y+0.6, a.H-1.4
 	d.barred(a)
 	d.lines(a.X+4.6, a.Y+4.4, said, bold(10.5))
+}
+
+// minded says by which weather the queens fly, which graft is the last one of the season
+// that makes sense, and what is to be minded.
+func (d planSheet) minded(p *plan.Planner) {
+	said := "The queens fly from " + fromTo(d.of.Ladder.Rung(plan.Fly).From, d.of.Ladder.Rung(plan.Fly).By) + ": " + p.Flown(d.of.Ladder, d.of.Yard).String() + "."
+	if last, ok := p.LastOf(d.of.Yard, d.of.Day); ok {
+		said += " Last graft of the season that makes sense: " + longDay(last) + "."
+	}
+	d.remark(said, soft(8.6), d.right())
+	for _, m := range p.MindsOf(d.of.Ladder, d.of.Yard) {
+		d.remark("Mind: "+m.Why+". "+m.Do, semi(8.6), d.right())
+	}
 }
 
 // wanted is the size of the batch, and what it is for.
@@ -289,19 +304,24 @@ func (d planSheet) givers(ctx context.Context) error {
 // minutesByDay draws the keeper's minutes.
 func (d planSheet) minutesByDay(ctx context.Context) error {
 	t := list{d.flow, []column{{"day", 20, false}, {"step", 40, false}, {"minutes", 16, true}, {"free that day", 24, true}}, true, nil}
-	all := 0.0
+	all, on := 0.0, map[calendar.Day]float64{}
 	for _, m := range d.of.Minutes {
 		all += m.Minutes
+		on[m.Day] += m.Minutes
 	}
 	if err := t.part(ctx, "Minutes by day", fmt.Sprintf("%.1f h in all, without the driving", all/60)); err != nil {
 		return err
 	}
 	for _, m := range slices.SortedStableFunc(slices.Values(d.of.Minutes), func(a, b plan.Minutes) int { return cmp.Compare(a.Day, b.Day) }) {
-		free := ""
+		free, look := "", plain(9)
 		if d.View.HoursTold() {
-			free = minutes(float64(d.View.MinutesFree(m.Day)))
+			there := float64(d.View.MinutesFree(m.Day))
+			free = minutes(there)
+			if on[m.Day] > there {
+				free, look = free+", over", semi(9)
+			}
 		}
-		if err := t.put(ctx, listLine{look: plain(9), cells: []string{m.Day.Short(), sentence(m.Step.String()), minutes(m.Minutes), free}, done: d.of.Made(m.Step.Readied())}); err != nil {
+		if err := t.put(ctx, listLine{look: look, cells: []string{m.Day.Short(), sentence(m.Step.String()), minutes(m.Minutes), free}, done: d.of.Made(m.Step.Readied())}); err != nil {
 			return err
 		}
 	}

@@ -173,16 +173,8 @@ func (t rungTeller) readyWhy() string {
 
 // flights tell of the days on which the queens can fly, by the yard's weather.
 func (t rungTeller) flights() (amount, why string) {
-	r, y := t.b.Rung(plan.Fly), t.s.Present().Course.Weather(t.sheet.Yard)
-	hours, usual := 0.0, 0
-	for d := r.From; d <= r.By; d++ {
-		f := y.Day(d)
-		hours += f.Hours
-		if f.Layer.String() != "seen" {
-			usual++
-		}
-	}
-	return fmt.Sprintf("about %.0f fit hours in %d days", hours, r.By.Sub(r.From)+1), "by the usual weather"
+	f := t.s.Present().planner().Flown(t.b.Ladder, t.sheet.Yard)
+	return fmt.Sprintf("about %.0f fit hours in %d days", f.Hours, f.Days()), f.String()
 }
 
 // given is how many cells are given: one a nuc.

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"slices"
 
-	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 )
@@ -26,6 +25,7 @@ type PlanSheet struct {
 	Short  float64      // cups of bees that nobody can give
 	Others []PlanOther  // other days for the graft
 	Last   calendar.Day // last graft of the season that makes sense; 0: not known
+	Minds  []plan.Mind
 
 	key planKey
 }
@@ -55,7 +55,8 @@ func planSheetOf(key planKey) *PlanSheet {
 	s.two(p)
 	s.late(p)
 	s.others(p)
-	s.Last = key.of.lastDay(s.Yard)
+	s.Last, _ = p.LastOf(s.Yard, s.Batches[len(s.Batches)-1].Day)
+	s.Minds = p.Minds(s.Answer)
 	return s
 }
 
@@ -72,13 +73,6 @@ func answered(p *plan.Planner, key planKey) *PlanSheet {
 	s.days(p, key.of)
 	s.bees(p)
 	return s
-}
-
-// readLastGraft is the last graft of the season that makes sense in a yard; 0 where
-// that is not known.
-func (r *Reading) readLastGraft(yard book.YardID) calendar.Day {
-	last, _ := r.planner().LastGraft(yard, r.View.Today()+1)
-	return last
 }
 
 // laysBy is the share of queens by whose day of laying a batch is said to lay.

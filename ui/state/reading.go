@@ -38,7 +38,6 @@ type Reading struct {
 	planned  func() []book.BatchPlan
 	planner  func() *plan.Planner
 	lane     func(plannedKey) PlannedLane
-	lastDay  func(book.YardID) calendar.Day
 	workdays func() map[calendar.Day]Work
 	dayPlan  func() rules.DayPlan
 	page     func() []PageStop
@@ -120,7 +119,7 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(r.Plan()) })
 	r.dayPlan = sync.OnceValue(r.readPlan)
 	r.planner = sync.OnceValue(func() *plan.Planner { return plan.New(r.Course) })
-	r.lane, r.lastDay = memo(r.readLane), memo(r.readLastGraft)
+	r.lane = memo(r.readLane)
 	return r
 }
 

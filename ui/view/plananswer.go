@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"strings"
 
 	"lidmark/domain/plan"
 	"lidmark/ui/scene"
@@ -40,11 +41,11 @@ func (d *planDraw) answer(a scene.Area) {
 	if words, late := d.answerSays(room - x); late {
 		d.wrap(x, a.Y+50, words, ink(13).as(scene.Act), room-x, 2)
 		if !d.s.Planning.Forwards {
-			d.fit(x, a.Y+67, d.noEarlier(), says, room)
+			d.minded(x, a.Y+67, d.noEarlier(), says, room)
 		}
 	} else {
 		d.fit(x, a.Y+50, words, says, room)
-		d.fit(x, a.Y+67, d.reach(room-x), says, room)
+		d.minded(x, a.Y+67, d.reach(room-x), says, room)
 	}
 	d.turns(x, a.Y+88, to)
 }
@@ -56,6 +57,23 @@ func (d *planDraw) before(x, y, to float64) {
 		return
 	}
 	d.fit(x, y, fmt.Sprintf("on the plan %s: %.0f", shortDay(b.Day), 100*d.s.PlannedLane(b).Before), ink(14).as(scene.Pen), to)
+}
+
+// minded writes a line, and where there is none what is to be minded of the answer; all of
+// that is told where somebody points at it.
+func (d *planDraw) minded(x, y float64, line string, f font, to float64) {
+	var all []string
+	for _, m := range d.all.Minds {
+		all = append(all, sentence(strings.TrimSuffix(m.Why+". "+m.Do, ". ")))
+	}
+	if line == "" && len(all) > 0 {
+		line, f = all[0], f.as(scene.Act)
+	}
+	end := d.fit(x, y, line, f, to)
+	if len(all) == 0 {
+		return
+	}
+	d.hit(scene.Area{X: x, Y: y - 14, W: end - x, H: 18}, scene.Ref{Kind: state.FigureRef, ID: "minds"}, strings.Join(all, ". "))
 }
 
 // answerButton is how wide the button is that stands beside the answer, dp.
@@ -78,7 +96,10 @@ func (d *planDraw) answerSays(room float64) (says string, late bool) {
 
 // noEarlier says why no graft before that of the nearest day is possible.
 func (d *planDraw) noEarlier() string {
-	if d.all.Batches[0].Day > d.s.Today()+1 {
+	switch {
+	case len(d.all.Minds) > 0 && d.all.Minds[0].Season:
+		return "" // that is the reason
+	case d.all.Batches[0].Day > d.s.Today()+1:
 		return "steps of an earlier graft are past"
 	}
 	return "grafted tomorrow: none is earlier"

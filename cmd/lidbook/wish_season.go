@@ -1,0 +1,68 @@
+package main
+
+import (
+	"fmt"
+
+	"lidmark/domain/book"
+	"lidmark/domain/plan"
+)
+
+// mindShape is something to be minded, in JSON, and what to do about it.
+type mindShape struct {
+	Why string `json:"why"`
+	Do  string `json:"do,omitempty"`
+}
+
+// wishDates are by when the queens of a graft lay and are ready, and by which weather
+// they fly, in JSON.
+type wishDates struct {
+	LayBy   string      `json:"nineInTenLayBy"`
+	ReadyBy string      `json:"nineInTenReadyBy"`
+	Flights flightsOfIt `json:"flights"`
+}
+
+// flightsOfIt are the days on which the queens of a graft fly, by where their weather
+// comes from, in JSON.
+type flightsOfIt struct {
+	From     string  `json:"from"`
+	To       string  `json:"to"`
+	Hours    float64 `json:"fitHours"`
+	Seen     int     `json:"daysSeen"`
+	Foretold int     `json:"daysForecast"`
+	Usual    int     `json:"daysTypical"`
+	Assumed  int     `json:"daysAssumed"`
+	says     string
+}
+
+func datesOf(p *plan.Planner, b plan.Batch, yard book.YardID) wishDates {
+	const nine = 0.9 // in ten
+	r, f := b.Rung(plan.Fly), p.Flown(b.Ladder, yard)
+	return wishDates{
+		LayBy: b.Laid.Day(nine).String(), ReadyBy: b.Laid.ReadyDay(nine).String(),
+		Flights: flightsOfIt{r.From.String(), r.By.String(), round(f.Hours), f.Seen, f.Foretold, f.Usual, f.Assumed, f.String()},
+	}
+}
+
+// words say when they fly, and by which weather that was reckoned.
+func (f flightsOfIt) words() string {
+	return fmt.Sprintf("%s to %s, about %.0f fit hours; %s", shortDay(f.From), shortDay(f.To), f.Hours, f.says)
+}
+
+// printMinds prints what is to be minded of a wish.
+func (a *app) printMinds(s wishShape) {
+	for _, m := range s.Minds {
+		words := m.Why
+		if m.Do != "" {
+			words += ". " + m.Do
+		}
+		a.line("  mind: %s", words)
+	}
+}
+
+// lastWords say which graft is the last one of the season that makes sense.
+func lastWords(s wishShape) string {
+	if s.Last == "" {
+		return "not known, tell the usual weather first: lidbook weather normal"
+	}
+	return shortDay(s.Last) + ", after it the usual weather lets fewer than half lay"
+}

@@ -1,0 +1,103 @@
+package plan
+
+import (
+	"fmt"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// Mind is something to be minded of a graft, and what to do about it; Do may be empty.
+type Mind struct {
+	Why, Do string
+	Season  bool // it is about the season, not about what nobody told
+}
+
+// keptLong is from how many days on, between the day by which queens are there and the
+// day for which they are wished, it is told that nobody reckons what is lost meanwhile.
+// Common practice, no source.
+const keptLong = 30
+
+// Minds are what is to be minded of an answer: why it grafts so early, or not before
+// spring, weather that nobody told, and the season.
+func (p *Planner) Minds(a Answer) (all []Mind) {
+	first := a.Batches[0]
+	switch {
+	case !a.InTime && a.Graft > a.From && p.lets(a.Yard, a.From) < makesSense:
+		all = append(all, Mind{
+			Why: fmt.Sprintf("no graft from %s on makes sense before %s: the yard's weather lets fewer than half of the queens lay who would in fair weather", p.said(a.From), p.said(first.Day)),
+			Do:  "Take queens of an earlier graft, or another day", Season: true,
+		})
+	case a.InTime && a.Passed != 0:
+		all = append(all, Mind{
+			Why: fmt.Sprintf("grafted so early for the weather: %s is the latest day in time, and of its queens who would lay in fair weather %s do", p.said(a.Passed), ofHundred(p.lets(a.Yard, a.Passed))), Season: true,
+		})
+	}
+	for _, b := range a.Batches {
+		for _, m := range p.MindsOf(b.Ladder, a.Yard) {
+			if !slices.Contains(all, m) {
+				all = append(all, m)
+			}
+		}
+	}
+	if there := p.inTimeFor(a.Batches[len(a.Batches)-1].Ladder, a.Laying); a.InTime && a.By.Sub(there) >= keptLong {
+		all = append(all, Mind{Why: fmt.Sprintf("nine in ten are there by %s: what is lost of them until %s is not reckoned", p.said(there), p.said(a.By)), Season: true})
+	}
+	return all
+}
+
+// MindsOf are what is to be minded of one graft: that it comes when the weather lets too
+// few of its queens lay, and weather that nobody told.
+func (p *Planner) MindsOf(l Ladder, yard book.YardID) (all []Mind) {
+	if m, ok := p.OutOfSeason(yard, l.Day); ok {
+		all = append(all, m)
+	}
+	if m, ok := p.Flown(l, yard).untold(); ok {
+		all = append(all, m)
+	}
+	return all
+}
+
+// OutOfSeason is what is to be minded of a graft on a day, where the yard's weather lets
+// fewer than half lay of those who would in fair weather.
+func (p *Planner) OutOfSeason(yard book.YardID, graft calendar.Day) (m Mind, ok bool) {
+	share := p.lets(yard, graft)
+	if share >= makesSense {
+		return m, false
+	}
+	m.Season = true
+	m.Why = fmt.Sprintf("grafted on %s %s of the queens lay who would in fair weather", p.said(graft), ofHundred(share))
+	if last, ok := p.LastOf(yard, graft); ok && last < graft {
+		m.Why += "; the last graft that makes sense is on " + p.said(last)
+	}
+	if next := p.Soonest(yard, graft); next > graft {
+		m.Do = "Graft from " + p.said(next) + " on"
+	}
+	return m, true
+}
+
+// LastOf is [Planner.LastGraft] of the season in which a graft is, or of the one before.
+func (p *Planner) LastOf(yard book.YardID, graft calendar.Day) (last calendar.Day, ok bool) {
+	if p.lets(yard, graft) >= makesSense {
+		return p.LastGraft(yard, graft)
+	}
+	return p.LastGraft(yard, min(graft, p.view.Today()+1))
+}
+
+// said is a day for a reader, with its year where that is not the one of today.
+func (p *Planner) said(d calendar.Day) string {
+	year, _, _ := d.Date()
+	if now, _, _ := p.view.Today().Date(); year == now {
+		return d.Short()
+	}
+	return fmt.Sprintf("%s %d", d.Short(), year)
+}
+
+// ofHundred is a share in words that promise nothing for certain.
+func ofHundred(share float64) string {
+	if share < 0.01 {
+		return "under 1 of 100"
+	}
+	return fmt.Sprintf("%.0f of 100", 100*share)
+}

@@ -1,0 +1,38 @@
+package rules_test
+
+import (
+	"strings"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+)
+
+// A graft planned for a day on which the yard's weather lets hardly any queen lay is warned
+// of; in summer, and where nobody said the yard, it is not.
+func TestAGraftOutOfSeasonIsWarned(t *testing.T) {
+	home, p := booktest.Yard("home"), &booktest.Pen{}
+	p.At("2027-04-01 12:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"})
+	for m, high := range []float64{2, 4, 9, 14, 19, 22, 24, 24, 19, 13, 7, 3} {
+		p.Write(book.WeatherNormal{Yard: home, Month: m + 1, Low: book.Said(high - 9), High: book.Said(high), Rainy: book.Said(0.3)})
+	}
+	v := p.View("2027-05-05 18:00")
+	for _, c := range []struct {
+		planned book.BatchPlanned
+		warned  bool
+	}{
+		{book.BatchPlanned{Yard: home, Day: calendar.Date(2027, 11, 10), Larvae: 20}, true},
+		{book.BatchPlanned{Yard: home, Day: calendar.Date(2027, 6, 10), Larvae: 20}, false},
+		{book.BatchPlanned{Day: calendar.Date(2027, 11, 10), Larvae: 20}, false},
+	} {
+		got := rules.Check(v, rules.PlanOf(v, c.planned)).Warned
+		if (len(got) > 0) != c.warned {
+			t.Errorf("planned for %s: %+v", c.planned.Day, got)
+		}
+		if c.warned && !strings.Contains(got[0].Why, "the last graft that makes sense is on") {
+			t.Errorf("%+v", got)
+		}
+	}
+}
