@@ -33,7 +33,10 @@ type wishShape struct {
 	Dearest  *costShape     `json:"costsMost,omitempty"`
 	Late     []lateGraft    `json:"graftedLate"`
 	Grafts   []graftShape   `json:"grafts"`
+	Cup      cupShape       `json:"cup"`                     // of bees
+	Together []needShape    `json:"needsTogether,omitempty"` // of several grafts
 	Days     []minutesShape `json:"minutes"`
+	People   []dayPartShape `json:"byPerson"` // none where nobody's hours are known
 }
 
 // promiseShape is how many queens may be promised with a certainty, in JSON.
@@ -71,9 +74,12 @@ type graftShape struct {
 	MadeUp     int         `json:"nucsMadeUp"` // of them; the others are alive and keep their bees
 	Steps      []stepShape `json:"steps"`
 	Needs      []needShape `json:"needs"`
-	Gives      []giftShape `json:"gives"`
+	Gives      []giftShape `json:"gives"` // for its nucs
 	ShortCups  float64     `json:"shortCups"`
 	ShortCombs float64     `json:"shortCombs"`
+	Rests      []restShape `json:"rests"`      // who gives none for them
+	Starters   []giftShape `json:"startersOf"` // who gives the bees of its starters
+	ShortBees  float64     `json:"startersShortCups"`
 	CellsLate  float64     `json:"cellsLostGivenADayLate"`
 	wishDates
 }
@@ -91,14 +97,27 @@ type stepShape struct {
 // needShape is an amount that a batch needs, in JSON; have is there where the book
 // knows.
 type needShape struct {
-	What    string   `json:"what"`
-	Amount  float64  `json:"amount"`
-	Unit    string   `json:"unit,omitempty"`
-	From    string   `json:"from"`
-	To      string   `json:"to"`
-	OrderBy string   `json:"orderBy,omitempty"`
-	Have    *float64 `json:"have,omitempty"`
-	Short   float64  `json:"short"`
+	What    string      `json:"what"`
+	Amount  float64     `json:"amount"`
+	Unit    string      `json:"unit,omitempty"`
+	From    string      `json:"from"`
+	To      string      `json:"to"`
+	OrderBy string      `json:"orderBy,omitempty"`
+	Have    *float64    `json:"have,omitempty"`
+	Short   float64     `json:"short"`
+	Kinds   []kindShape `json:"kinds,omitempty"` // of nucs and of combs, where there are several
+}
+
+// kindShape is so much of a kind, in JSON.
+type kindShape struct {
+	Kind   string  `json:"kind"`
+	Amount float64 `json:"amount"`
+}
+
+// cupShape is the keeper's cup of bees, in JSON.
+type cupShape struct {
+	Litres float64 `json:"litres"`
+	Grams  float64 `json:"grams"`
 }
 
 // giftShape is what one colony gives, in JSON.
@@ -106,6 +125,13 @@ type giftShape struct {
 	Colony string  `json:"colony"`
 	Cups   float64 `json:"cups"`
 	Combs  float64 `json:"combs"`
+	Drones bool    `json:"droneColony,omitempty"` // it gives for want of others
+}
+
+// restShape is a colony that gives nothing, as it gave within the week, in JSON.
+type restShape struct {
+	Colony string `json:"colony"`
+	Until  string `json:"until"`
 }
 
 // minutesShape is the keeper's time for a step, in JSON.
@@ -113,6 +139,33 @@ type minutesShape struct {
 	Day     string  `json:"day"`
 	Step    string  `json:"step"`
 	Minutes float64 `json:"minutes"`
+}
+
+// dayPartShape is the work of a day by person, in JSON.
+type dayPartShape struct {
+	Day     string      `json:"day"`
+	Minutes float64     `json:"minutes"`
+	People  []partShape `json:"people"`
+	Over    float64     `json:"overMinutes"` // that nobody has
+}
+
+// partShape is one person's part of it, in JSON.
+type partShape struct {
+	Name    string  `json:"name"`
+	Minutes float64 `json:"minutes"`
+	Free    float64 `json:"freeMinutes"`
+}
+
+func shapeOfParts(days []plan.DayParts) []dayPartShape {
+	all := []dayPartShape{}
+	for _, d := range days {
+		s := dayPartShape{d.Day.String(), round(d.Minutes), []partShape{}, round(d.Over)}
+		for _, t := range d.Parts {
+			s.People = append(s.People, partShape{t.Who.Name, round(t.Minutes), t.Free})
+		}
+		all = append(all, s)
+	}
+	return all
 }
 
 func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
@@ -131,13 +184,22 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 		s.Promises = append(s.Promises, promiseShape{one.Sure, one.Queens})
 	}
 	var grafts []plan.Graft
-	for _, b := range a.Batches {
+	needs, given := p.NeedsOf(a.Wanting()...), p.Given(a.Wanting()...)
+	var ahead []plan.Minutes
+	for i, b := range a.Batches {
 		grafts = append(grafts, b.Graft)
-		s.Grafts = append(s.Grafts, shapeOfGraft(p, b))
+		s.Grafts = append(s.Grafts, shapeOfGraft(p, b, needs[i], given[i]))
 		s.Grafts[len(s.Grafts)-1].wishDates = datesOf(p, b, a.Yard)
 		for _, m := range p.Ahead(b.Ladder, b.Size) {
+			ahead = append(ahead, m)
 			s.Days = append(s.Days, minutesShape{m.Day.String(), m.Step.String(), round(m.Minutes)})
 		}
+	}
+	cup := plan.CupOf(p.View().Numbers())
+	s.Cup = cupShape{thousandth(cup.Litres), round(cup.Grams)}
+	s.People = shapeOfParts(p.ByPerson(ahead))
+	if len(a.Batches) > 1 {
+		s.Together = shapeOfNeeds(plan.Together(needs...))
 	}
 	last := a.Batches[len(a.Batches)-1]
 	if day, ok := p.LastOf(a.Yard, last.Day); ok {
@@ -161,34 +223,51 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	return s
 }
 
-func shapeOfGraft(p *plan.Planner, b plan.Batch) graftShape {
+func shapeOfGraft(p *plan.Planner, b plan.Batch, needs []plan.Need, given []plan.Given) graftShape {
 	zone := p.View().Zone()
-	s := graftShape{Graft: stamp(b.Ladder.Graft, zone), Larvae: b.Graft.Larvae, Nucs: b.Size.Nucs, MadeUp: p.MadeUp(b.Ladder, b.Size).Nucs, Steps: []stepShape{}, Needs: []needShape{}, Gives: []giftShape{}}
+	s := graftShape{Graft: stamp(b.Ladder.Graft, zone), Larvae: b.Graft.Larvae, Nucs: b.Size.Nucs, MadeUp: p.MadeUp(b.Ladder, b.Size).Nucs, Steps: []stepShape{}}
 	for _, r := range b.Rungs {
 		s.Steps = append(s.Steps, stepShape{r.Step.String(), r.From.String(), r.Best.String(), r.By.String(), stamp(r.Hard, zone), r.NobodyFree})
 	}
-	var cups, combs float64
-	for _, n := range p.Needs(b.Ladder, b.Size) {
+	s.Needs = shapeOfNeeds(needs)
+	s.gives(given)
+	s.CellsLate = round(b.Clock.Loose().Lost(p.GraftAt(b.Rung(plan.GiveCells).Best + 1)))
+	return s
+}
+
+func shapeOfNeeds(needs []plan.Need) []needShape {
+	all := []needShape{}
+	for _, n := range needs {
 		one := needShape{
 			What: n.String(), Amount: round(n.Amount), Unit: n.Unit(), From: n.From.String(), To: n.To.String(), OrderBy: n.OrderBy.String(), Short: round(n.Short()),
+		}
+		for _, k := range n.Kinds {
+			one.Kinds = append(one.Kinds, kindShape{k.Kind, round(k.Amount)})
 		}
 		if n.Known {
 			have := round(n.Have)
 			one.Have = &have
 		}
-		s.Needs = append(s.Needs, one)
-		switch n.Good {
-		case plan.CupsOfBees:
-			cups = n.Amount
-		case plan.BroodCombs:
-			combs = n.Amount
+		all = append(all, one)
+	}
+	return all
+}
+
+// gives tells who gives for its starters and its nucs.
+func (s *graftShape) gives(given []plan.Given) {
+	s.Gives, s.Rests, s.Starters = []giftShape{}, []restShape{}, []giftShape{}
+	for _, g := range given {
+		all := []giftShape{}
+		for _, one := range g.Gifts {
+			all = append(all, giftShape{one.Colony.Name, round(one.Cups), round(one.Combs), one.OfDrones()})
+		}
+		if g.For == plan.SetUpStarter {
+			s.Starters, s.ShortBees = all, round(g.ShortCups)
+			continue
+		}
+		s.Gives, s.ShortCups, s.ShortCombs = all, round(g.ShortCups), round(g.ShortCombs)
+		for _, r := range g.Rest {
+			s.Rests = append(s.Rests, restShape{r.Colony.Name, r.Rests.String()})
 		}
 	}
-	all, shortCups, shortCombs := p.Gifts(b.Rung(plan.MakeUpNucs).Best, cups, combs)
-	for _, g := range all {
-		s.Gives = append(s.Gives, giftShape{g.Colony.Name, round(g.Cups), round(g.Combs)})
-	}
-	s.ShortCups, s.ShortCombs = round(shortCups), round(shortCombs)
-	s.CellsLate = round(b.Clock.Loose().Lost(p.GraftAt(b.Rung(plan.GiveCells).Best + 1)))
-	return s
 }

@@ -45,8 +45,10 @@ func (a *app) printWish(v *book.View, s wishShape) {
 			a.line("  no nuc is its own: graft it only if the others fail, when you have counted their take")
 		}
 	}
+	a.printNeeds(v, "together they take", s.Together)
 	a.printSure(s)
 	a.printWishDays(s)
+	a.printByPerson(s.People)
 	a.line("%s", soldCaution)
 }
 
@@ -87,16 +89,54 @@ func (a *app) printGraft(v *book.View, g graftShape) {
 	}
 	a.table(rows)
 	a.facts("nine in ten of those who lay do", fmt.Sprintf("by %s, and are ready by %s", shortDay(g.LayBy), shortDay(g.ReadyBy)), "they fly", g.Flights.words())
-	rows = [][]string{{"  it takes", "", "on", "there is", "", ""}}
-	for _, n := range g.Needs {
-		rows = append(rows, needRow(v, n))
+	a.printNeeds(v, "it takes", g.Needs)
+	a.facts("to make up", madeUpWords(g), "bees for starters from", giftsWords(g.Starters), "nobody can give for them", shortGift(g.ShortBees, 0),
+		"bees and brood from", giftsWords(g.Gives), "nobody can give", shortGift(g.ShortCups, g.ShortCombs), "gives none", restWords(g.Rests),
+		"cells given a day late", fmt.Sprintf("%.0f lost", g.CellsLate))
+}
+
+func giftsWords(all []giftShape) string {
+	var words []string
+	for _, g := range all {
+		words = append(words, giftWords(g))
+	}
+	return list(words)
+}
+
+// restWords say who gives nothing, and until when.
+func restWords(all []restShape) string {
+	var words []string
+	for _, r := range all {
+		words = append(words, r.Colony+" rests until "+shortDay(r.Until))
+	}
+	return list(words)
+}
+
+// printNeeds prints amounts and what there is of them; nothing where there are none.
+func (a *app) printNeeds(v *book.View, head string, needs []needShape) {
+	if len(needs) == 0 {
+		return
+	}
+	rows := [][]string{{"  " + head, "", "on", "there is", "", ""}}
+	var cup string
+	kinds := map[string]string{}
+	for _, n := range needs {
+		rows, kinds[n.What] = append(rows, needRow(v, n)), kindWords(n)
+		if n.What == plan.CupsOfBees.String() {
+			cup = plan.CupOf(v.Numbers()).String()
+		}
 	}
 	a.table(rows)
-	var gives []string
-	for _, gift := range g.Gives {
-		gives = append(gives, giftWords(gift))
+	a.facts("nucs by kind", kinds[plan.Nucs.String()], "combs of brood by kind", kinds[plan.BroodCombs.String()], "a cup is", cup)
+}
+
+// kindWords say how much of each kind an amount is; "" where there is one.
+func kindWords(n needShape) string {
+	var all []string
+	for _, k := range n.Kinds {
+		all = append(all, figure(k.Amount)+" "+k.Kind)
 	}
-	a.facts("to make up", madeUpWords(g), "bees and brood from", list(gives), "nobody can give", shortGift(g), "cells given a day late", fmt.Sprintf("%.0f lost", g.CellsLate))
+	return strings.Join(all, ", ")
 }
 
 // madeUpWords say how many nucs are made up; "" where all are.
@@ -160,10 +200,14 @@ func needed(amount float64) string {
 }
 
 func giftWords(g giftShape) string {
-	words := fmt.Sprintf("%s %.1f cups", g.Colony, g.Cups)
+	name := g.Colony
+	if g.Drones {
+		name += " (drone colony, for want of others)"
+	}
+	words := fmt.Sprintf("%s %.1f cups", name, g.Cups)
 	switch {
 	case g.Cups == 0:
-		return fmt.Sprintf("%s %.1f combs", g.Colony, g.Combs)
+		return fmt.Sprintf("%s %.1f combs", name, g.Combs)
 	case g.Combs > 0:
 		words += fmt.Sprintf(" and %.1f combs", g.Combs)
 	}
@@ -171,13 +215,13 @@ func giftWords(g giftShape) string {
 }
 
 // shortGift is what of the bees and brood no colony can give.
-func shortGift(g graftShape) string {
+func shortGift(cups, combs float64) string {
 	var all []string
-	if g.ShortCups > 0 {
-		all = append(all, fmt.Sprintf("%.1f cups", g.ShortCups))
+	if cups > 0 {
+		all = append(all, fmt.Sprintf("%.1f cups", cups))
 	}
-	if g.ShortCombs > 0 {
-		all = append(all, fmt.Sprintf("%.1f combs", g.ShortCombs))
+	if combs > 0 {
+		all = append(all, fmt.Sprintf("%.1f combs", combs))
 	}
 	return list(all)
 }
@@ -208,6 +252,27 @@ func (a *app) printWishDays(s wishShape) {
 		rows = append(rows, []string{"  " + shortDay(m.Day), m.Step, fmt.Sprintf("%.0f min", m.Minutes)})
 	}
 	a.line("%.1f h of work, without the driving:", all/60)
+	a.table(rows)
+}
+
+// printByPerson prints who has time for the minutes of each day, and what is over.
+func (a *app) printByPerson(days []dayPartShape) {
+	if len(days) == 0 {
+		return
+	}
+	var rows [][]string
+	for _, d := range days {
+		var who []string
+		for _, t := range d.People {
+			who = append(who, fmt.Sprintf("%s %.0f", t.Name, t.Minutes))
+		}
+		over := ""
+		if d.Over >= 1 {
+			over = fmt.Sprintf("%.0f min nobody has time for", d.Over)
+		}
+		rows = append(rows, []string{"  " + shortDay(d.Day), fmt.Sprintf("%.0f min", d.Minutes), list(who), over})
+	}
+	a.line("by person, whoever has most time that day first:")
 	a.table(rows)
 }
 

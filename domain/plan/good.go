@@ -40,9 +40,9 @@ var goods = [...]goodRow{
 	Finishers:       {"finishers", "", false, []practice.Key{practice.CellsPerFinisher}},
 	NursesOfCells:   {"nurse bees", "", false, []practice.Key{practice.NursesPerCell}},
 	Nucs:            {"nucs", "", false, nil},
-	CupsOfBees:      {"cups of bees", "", false, []practice.Key{practice.BeesPerCup, practice.NeedAt14C}},
+	CupsOfBees:      {"cups of bees", "", false, []practice.Key{practice.BeesPerCup, practice.CupOfBees, practice.NeedAt14C}},
 	KilogramsOfBees: {"bees for nucs", "kg", false, []practice.Key{practice.BeesPerKilogram, practice.ColonyGives}},
-	BroodCombs:      {"combs of brood", "", false, []practice.Key{practice.BroodCombsPerNuc, practice.CombsPerColonyWeek}},
+	BroodCombs:      {"combs of brood", "", false, []practice.Key{practice.BroodCombsPerNuc, practice.HalfCombsPerNuc, practice.HalfCombSide, practice.CombsPerColonyWeek}},
 	FoodForNucs:     {"food for nucs", "kg", true, []practice.Key{practice.FoodPerNuc}},
 	Cages:           {"queen cages", "", true, nil},
 }

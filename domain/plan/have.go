@@ -1,10 +1,8 @@
 package plan
 
 import (
-	"cmp"
 	"math"
 	"slices"
-	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -23,10 +21,11 @@ func (w *want) breeders() (n float64) {
 	return n
 }
 
-// of are the colonies of a role.
-func (w *want) of(r book.Role) (n float64) {
+// drones are the drone colonies that stand in the yard or so near that their drones fly there.
+func (w *want) drones() (n float64) {
+	yard := w.view.Yard(w.s.Yard)
 	for c := range w.view.Colonies() {
-		if c.Is(r) {
+		if c.Is(book.DroneSource) && strength.Near(yard, w.view.Yard(c.Yard), w.numbers) {
 			n++
 		}
 	}
@@ -99,7 +98,9 @@ func (p *Planner) freeFrom(n *book.Nuc) calendar.Day {
 type MakeUp struct {
 	Cups      float64 // of bees
 	Kilograms float64 // the same
-	Combs     float64 // of brood
+	Combs     float64 // of brood, in full ones: two halves are one
+	All, Made ByKind  // the nucs, and those of them that are made up, by kind
+	Halves    float64 // half combs of brood among Combs
 	Nucs      int     // so many of them; the others are alive and keep their bees
 	Minutes   float64 // of the keeper's
 }
@@ -130,7 +131,7 @@ type madeKey struct {
 }
 
 func (p *Planner) makeUps(l Ladder, yard book.YardID, most int) []MakeUp {
-	w := want{p, l, Size{Yard: yard}, nil}
+	w := want{Planner: p, l: l, s: Size{Yard: yard}}
 	known := w.nucs()
 	in := strength.NewYard(w.view, yard, w.course.Zone(yard))
 	night := strength.NightOf(w.view.Yard(yard), l.Rung(MakeUpNucs).Best, w.numbers)
@@ -138,25 +139,33 @@ func (p *Planner) makeUps(l Ladder, yard book.YardID, most int) []MakeUp {
 	all := make([]MakeUp, most+1)
 	for i := range most {
 		all[i+1] = all[i]
+		if i < len(known) {
+			all[i+1].All[p.kindOf(known[i])]++
+		}
 		switch {
 		case i >= len(known):
-			all[i+1].add(p.numbers, math.Ceil(strength.Need(night, false, p.numbers)/stay), false)
+			all[i+1].add(p.numbers, math.Ceil(strength.Need(night, false, p.numbers)/stay), MiniNuc)
 		case !keepsBees(known[i]):
-			full := known[i].Side >= p.numbers.Get(practice.FullCombSide)
-			thin := !full && p.view.Box(known[i].Box).Thin
-			all[i+1].add(p.numbers, math.Ceil(strength.Need(night, thin, p.numbers)/stay), full)
+			kind := p.kindOf(known[i])
+			thin := kind != FullNuc && p.view.Box(known[i].Box).Thin
+			all[i+1].add(p.numbers, math.Ceil(strength.Need(night, thin, p.numbers)/stay), kind)
 		}
 	}
 	return all
 }
 
-// add counts one nuc more that is made up, with so many cups, on full combs or not.
-func (m *MakeUp) add(n practice.Numbers, cups float64, full bool) {
+// add counts one nuc more of a kind that is made up, with so many cups.
+func (m *MakeUp) add(n practice.Numbers, cups float64, kind NucKind) {
 	minutes := practice.MinutesMakeUp
-	if full {
+	switch kind {
+	case FullNuc:
 		m.Combs += n.Get(practice.BroodCombsPerNuc)
 		minutes = practice.MinutesMakeUpFrameNuc
+	case HalfNuc:
+		m.Halves += n.Get(practice.HalfCombsPerNuc)
+		m.Combs += n.Get(practice.HalfCombsPerNuc) / halvesOfComb
 	}
+	m.Made[kind]++
 	m.Nucs++
 	m.Cups += cups
 	m.Kilograms = strength.LoadOf(m.Cups, n).Kilograms
@@ -167,72 +176,4 @@ func (m *MakeUp) add(n practice.Numbers, cups float64, full bool) {
 func (p *Planner) MadeUp(l Ladder, s Size) MakeUp {
 	nucs := max(0, s.Nucs)
 	return p.MakeUps(l, s.Yard, nucs)[nucs]
-}
-
-// Giver is a colony and what it can give on a day; nothing while it rests.
-type Giver struct {
-	Colony    *book.Colony
-	Kilograms float64      // of bees
-	Combs     float64      // of brood
-	Rests     calendar.Day // until when it rests from what it gave; zero: it does not
-}
-
-// hardlyAny is less than anybody weighs out: what is left of floats.
-const hardlyAny = 1e-9
-
-// week is the span over which a colony gives only so much.
-const week = 7
-
-// Givers are the colonies that give bees and brood on a day, those that can give
-// most first. What they gave within a week is taken off; a breeder, starter,
-// finisher and bank gives none.
-func (p *Planner) Givers(on calendar.Day) []Giver { return givers(p.view, p.numbers, on) }
-
-// Givers are those of a view; see [Planner.Givers].
-func Givers(v *book.View, on calendar.Day) []Giver { return givers(v, v.Numbers(), on) }
-
-func givers(v *book.View, n practice.Numbers, on calendar.Day) []Giver {
-	var all []Giver
-	for c := range v.Colonies() {
-		if gives(c) {
-			all = append(all, giver(c, n, on, v.Zone()))
-		}
-	}
-	slices.SortStableFunc(all, func(a, b Giver) int { return cmp.Compare(b.Kilograms, a.Kilograms) })
-	return all
-}
-
-func gives(c *book.Colony) bool {
-	return !slices.ContainsFunc([]book.Role{book.Breeder, book.Starter, book.Finisher, book.CellBuilder, book.Bank}, c.Is)
-}
-
-// giver is what a colony gives on a day: what a strong one gives in a week, no
-// more than the bees it can spare, less what it gave.
-func giver(c *book.Colony, n practice.Numbers, on calendar.Day, zone *time.Location) Giver {
-	g := Giver{Colony: c, Kilograms: n.Get(practice.ColonyGives), Combs: n.Get(practice.CombsPerColonyWeek)}
-	if c.Thousands > 0 {
-		spare := max(0, c.Thousands*1000-n.Get(practice.LeaveInColony))
-		g.Kilograms = min(g.Kilograms, spare/n.Get(practice.BeesPerKilogram))
-	}
-	var last calendar.Day
-	for _, t := range c.Gave {
-		if d := t.At.Day(zone); d > on-week {
-			g.Kilograms -= t.Cups * n.Get(practice.BeesPerCup) / n.Get(practice.BeesPerKilogram)
-			g.Combs -= t.Combs
-			last = max(last, d)
-		}
-	}
-	g.Kilograms, g.Combs = max(0, g.Kilograms), max(0, g.Combs)
-	if last != 0 && (g.Kilograms == 0 || g.Combs < hardlyAny) {
-		g.Rests = last + week
-	}
-	return g
-}
-
-// give is all the bees, in kilograms, that colonies can give on a day.
-func (w *want) give(on calendar.Day) (kg float64) {
-	for _, g := range w.Givers(on) {
-		kg += g.Kilograms
-	}
-	return kg
 }

@@ -19,7 +19,7 @@ type Minutes struct {
 // [Planner.MakeUps]. Nucs are looked at for eggs twice, as [Ladder] says when.
 func (p *Planner) Minutes(l Ladder, s Size) (all []Minutes) {
 	per := func(k practice.Key, times float64) float64 { return p.numbers.Get(k) * times }
-	starters := math.Ceil(float64(s.Larvae) / p.numbers.Get(practice.CellsPerStarter))
+	starters := p.starters(s)
 	finishers := math.Ceil(s.Takes / p.numbers.Get(practice.CellsPerFinisher))
 	given := min(float64(s.Nucs), s.Cells)
 	add := func(step Step, minutes float64) {

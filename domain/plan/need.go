@@ -29,6 +29,7 @@ type Need struct {
 	OrderBy  calendar.Day // last day to order it; zero: it is not bought
 	Have     float64      // what the book knows of; meaningless unless Known
 	Known    bool
+	Kinds    []OfKind // of nucs and of combs of brood, where there are several kinds
 }
 
 // Short is how much is missing of what is needed; none where nobody knows.
@@ -41,8 +42,18 @@ func (n Need) Short() float64 {
 
 // Needs are all that a batch of a size on a ladder eats, in the order of [Good].
 // What is needed of nothing is left out.
-func (p *Planner) Needs(l Ladder, s Size) []Need {
-	w := want{p, l, s, nil}
+func (p *Planner) Needs(l Ladder, s Size) []Need { return p.NeedsOf(Wanting{l, s})[0] }
+
+// NeedsOf are those of several batches, each beside the others of them.
+func (p *Planner) NeedsOf(of ...Wanting) [][]Need {
+	all := make([][]Need, len(of))
+	for i, given := range p.Given(of...) {
+		all[i] = p.needs(want{Planner: p, l: of[i].Ladder, s: of[i].Size, given: given})
+	}
+	return all
+}
+
+func (p *Planner) needs(w want) []Need {
 	w.rearing()
 	w.mating()
 	slices.SortStableFunc(w.all, func(a, b Need) int { return int(a.Good) - int(b.Good) })
@@ -54,6 +65,18 @@ type want struct {
 	l   Ladder
 	s   Size
 	all []Need
+
+	given []Given
+}
+
+// from is what colonies give for one of its steps.
+func (w *want) from(step Step) (g Given) {
+	for _, g := range w.given {
+		if g.For == step {
+			return g
+		}
+	}
+	return g
 }
 
 func (w *want) add(g Good, amount float64, from, to Step) *Need {
@@ -70,12 +93,13 @@ func (n *Need) have(amount float64) { n.Have, n.Known = amount, true }
 // rearing is what it takes until there are ripe cells.
 func (w *want) rearing() {
 	n := w.numbers
-	starters := math.Ceil(float64(w.s.Larvae) / n.Get(practice.CellsPerStarter))
+	starters := w.starters(w.s)
 	finishers := math.Ceil(w.s.Takes / n.Get(practice.CellsPerFinisher))
 	w.add(BreederOfLine, 1, Confine, GraftLarvae).have(w.breeders())
 	w.add(CellCups, float64(w.s.Larvae), GraftLarvae, CountCapped)
 	w.add(Starters, starters, SetUpStarter, ToFinisher).have(w.idle(book.Starter, SetUpStarter, ToFinisher))
-	w.add(StarterBees, starters*n.Get(practice.StarterBees), SetUpStarter, SetUpStarter)
+	bees := w.from(SetUpStarter)
+	w.add(StarterBees, starters*n.Get(practice.StarterBees), SetUpStarter, SetUpStarter).have(bees.Kilograms)
 	w.add(Finishers, finishers, ToFinisher, CountCapped).have(w.idle(book.Finisher, ToFinisher, CountCapped))
 	w.add(NursesOfCells, w.s.Takes*n.Get(practice.NursesPerCell), ToFinisher, CountCapped)
 	start, capped := w.l.Rung(FeedStarter).Best, w.l.Rung(CountCapped).Best
@@ -83,16 +107,21 @@ func (w *want) rearing() {
 	litres := perDay * (starters*float64(w.l.Rung(ToFinisher).Best-start) + finishers*float64(capped-w.l.Rung(ToFinisher).Best))
 	w.add(RearerFeed, litres, FeedStarter, CountCapped)
 	drones := max(n.Get(practice.DroneColonies), math.Ceil(float64(w.s.Nucs)/n.Get(practice.QueensPerDroneColony)))
-	w.add(DroneColonies, drones, DroneComb, Fly).have(w.of(book.DroneSource))
+	w.add(DroneColonies, drones, DroneComb, Fly).have(w.drones())
 }
 
 // mating is what it takes from the nucs on.
 func (w *want) mating() {
-	w.add(Nucs, float64(w.s.Nucs), MakeUpNucs, Ready).have(float64(w.Free(w.s.Yard, w.l.Rung(MakeUpNucs).Best, w.l.Rung(Ready).By, w.s.Not)))
+	nucs := w.add(Nucs, float64(w.s.Nucs), MakeUpNucs, Ready)
+	nucs.have(float64(w.Free(w.s.Yard, w.l.Rung(MakeUpNucs).Best, w.l.Rung(Ready).By, w.s.Not)))
 	made := w.MadeUp(w.l, w.s)
+	nucs.Kinds = kindsOf(made.All)
+	given := w.from(MakeUpNucs)
 	w.add(CupsOfBees, made.Cups, MakeUpNucs, MakeUpNucs)
-	w.add(KilogramsOfBees, made.Kilograms, MakeUpNucs, MakeUpNucs).have(w.give(w.l.Rung(MakeUpNucs).Best))
-	w.add(BroodCombs, made.Combs, MakeUpNucs, MakeUpNucs)
+	w.add(KilogramsOfBees, made.Kilograms, MakeUpNucs, MakeUpNucs).have(given.Kilograms)
+	combs := w.add(BroodCombs, made.Combs, MakeUpNucs, MakeUpNucs)
+	combs.have(given.Combs)
+	combs.Kinds = made.combsByKind()
 	w.add(FoodForNucs, float64(made.Nucs)*w.numbers.Get(practice.FoodPerNuc), MakeUpNucs, LookForEggs)
 	w.add(Cages, max(math.Ceil(w.s.Queens), float64(w.s.Caged)), Ready, Ready)
 }

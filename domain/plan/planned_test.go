@@ -65,9 +65,11 @@ func TestAPlannedBatchAddsUp(t *testing.T) {
 	p := twoAhead()
 	for b := range p.View().Plans() {
 		d := p.Planned(b)
-		gives := d.ShortCups
-		for _, g := range d.Gifts {
-			gives += g.Cups
+		gives := 0.0
+		for _, g := range d.Given {
+			if _, cups := cupsOf(g); g.For == plan.MakeUpNucs {
+				gives = g.ShortCups + cups
+			}
 		}
 		for _, n := range d.Needs {
 			if n.Good == plan.CupsOfBees && math.Abs(n.Amount-gives) > 1e-9 {

@@ -103,6 +103,8 @@ const (
 	QueensPerDroneColony
 	CombsPerColonyWeek
 	BroodCombsPerNuc
+	HalfCombSide
+	HalfCombsPerNuc
 	FoodPerNuc
 	BuyAhead
 	LeaveInColony

@@ -69,6 +69,14 @@ var planRows = []Number{
 		Default: 1, Min: 0.25, Max: 3, Source: "one of brood, two of food, Alley 1903", Confidence: Taught, Used: "plan of a batch",
 	},
 	{
+		Key: HalfCombSide, Name: "half_comb_side", Title: "A side counts as half a full one from", Unit: Dm2,
+		Default: 3, Min: 2, Max: 5, Source: "halved frames have 2.6 to 5, mini combs 1 to 2.2; " + noSource, Confidence: CommonPractice, Used: "plan of a batch",
+	},
+	{
+		Key: HalfCombsPerNuc, Name: "half_combs_per_nuc", Title: "Half combs of brood a nuc on half combs gets", Unit: Combs,
+		Default: 1, Min: 0, Max: 4, Source: "as a nuc on full combs gets one; " + noSource, Confidence: CommonPractice, Used: "plan of a batch",
+	},
+	{
 		Key: FoodPerNuc, Name: "food_per_nuc", Title: "Food a mini nuc is set up with", Unit: Kilogram,
 		Default: 0.6, Min: 0.1, Max: 3, Source: "for two weeks and more at 15 g a day and 1000 bees, with a reserve; " + noSource, Confidence: CommonPractice, Used: "plan of a batch",
 	},

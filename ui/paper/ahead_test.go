@@ -137,8 +137,13 @@ func TestThePlanSheetHasAllOfThePlan(t *testing.T) {
 	for _, n := range p.Needs {
 		want = append(want, strings.ToUpper(n.String()[:1])+n.String()[1:])
 	}
-	for _, g := range p.Gifts {
-		want = append(want, g.Colony.Name)
+	for _, given := range p.Given {
+		for _, g := range given.Gifts {
+			want = append(want, g.Colony.Name)
+		}
+		for _, g := range given.Rest {
+			want = append(want, g.Colony.Name+" rests until "+g.Rests.Short())
+		}
 	}
 	for _, m := range p.Minutes {
 		want = append(want, fmt.Sprintf("%.0f min", m.Minutes))

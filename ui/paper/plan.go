@@ -30,7 +30,7 @@ func Plan(ctx context.Context, w io.Writer, r *state.Reading, id book.BatchID, o
 	d.begin()
 	d.head()
 	d.minded(planner)
-	for _, part := range []func(context.Context) error{d.ladder, d.sure, d.amounts, d.givers, d.minutesByDay} {
+	for _, part := range []func(context.Context) error{d.ladder, d.sure, d.amounts, d.givers, d.minutesByDay, d.byPerson} {
 		if err := part(ctx); err != nil {
 			return 0, err
 		}
@@ -240,8 +240,21 @@ func (d planSheet) amounts(ctx context.Context) error {
 		if err := t.put(ctx, l); err != nil {
 			return err
 		}
+		if said := d.besides(n); said != "" {
+			if err := t.put(ctx, listLine{look: soft(9), cells: []string{"", "", "", said}, bare: true}); err != nil {
+				return err
+			}
+		}
 	}
 	return nil
+}
+
+// besides is what else is to be known of a need: its kinds, or what a cup is.
+func (d planSheet) besides(n plan.Need) string {
+	if n.Good == plan.CupsOfBees {
+		return "a cup is " + plan.CupOf(d.View.Numbers()).String()
+	}
+	return n.KindsSaid()
 }
 
 // there is what of a need is there, or by when it is ordered.
@@ -273,32 +286,6 @@ func amount(v float64, unit string) string {
 		return strings.TrimSpace(fmt.Sprintf("%d %03d %s", n/1000, n%1000, unit))
 	}
 	return strings.TrimSpace(figure(v) + " " + unit)
-}
-
-// givers draws who gives the bees and brood of the nucs.
-func (d planSheet) givers(ctx context.Context) error {
-	if len(d.of.Gifts) == 0 && d.of.ShortCups == 0 && d.of.ShortCombs == 0 {
-		return nil
-	}
-	t := list{d.flow, []column{{"colony", 40, false}, {"cups of bees", 20, true}, {"combs of brood", 20, true}, {"", 20, false}}, true, nil}
-	if err := t.part(ctx, "Who gives bees and brood", "on "+d.of.Ladder.Rung(plan.MakeUpNucs).Best.Short()); err != nil {
-		return err
-	}
-	given := func(v float64) string {
-		if v < 0.05 {
-			return ""
-		}
-		return figure(v)
-	}
-	for _, g := range d.of.Gifts {
-		if err := t.put(ctx, listLine{look: plain(9), cells: []string{g.Colony.Name, given(g.Cups), given(g.Combs), ""}}); err != nil {
-			return err
-		}
-	}
-	if given(d.of.ShortCups)+given(d.of.ShortCombs) == "" {
-		return nil
-	}
-	return t.put(ctx, listLine{look: semi(9), cells: []string{"nobody can give", given(d.of.ShortCups), given(d.of.ShortCombs), ""}, bare: true})
 }
 
 // minutesByDay draws the keeper's minutes.

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
 
@@ -34,6 +35,12 @@ func (s State) PlanAmounts() (all []PlanAmount) {
 			a.Have = "order by " + s.orderBy(n.OrderBy)
 		default:
 			a.Have = "from " + n.From.Short()
+		}
+		if n.Good == plan.CupsOfBees {
+			a.Have += ", a cup is " + plan.CupOf(s.Present().Numbers()).String()
+		}
+		if kinds := n.KindsSaid(); kinds != "" {
+			a.Have += ": " + kinds
 		}
 		all = append(all, a)
 	}

@@ -53,7 +53,7 @@ func (s *PlanSheet) clash(p *plan.Planner, a plan.Answer) string {
 	if a.Free < s.Nucs && a.Free < s.Free {
 		all = append(all, fmt.Sprintf("%d nucs free", a.Free))
 	}
-	for _, n := range p.Needs(b.Ladder, b.Size) {
+	for _, n := range plan.Together(p.NeedsOf(a.Wanting()...)...) {
 		if more := n.Short() - s.shortOf(n.Good); n.Known && n.Good != plan.Nucs && more >= 1 {
 			all = append(all, fmt.Sprintf("%s %s more short", figure(more), n.Good))
 		}

@@ -11,20 +11,21 @@ import (
 // PlanSheet is a wish with all that was found: dates, amounts, how sure, and why.
 type PlanSheet struct {
 	plan.Answer
-	Costs  plan.Cost      // the misfortune that costs most; of no link where none costs a queen
-	Needs  []plan.Need    // of all its grafts
-	Days   []PlanDay      // minutes by day, from the first that has any but for drone combs
-	Work   float64        // minutes of the wish from today on, those for drone combs too
-	Stages [][]plan.Stage // of each graft, after each link of its chain
+	Costs  plan.Cost            // the misfortune that costs most; of no link where none costs a queen
+	Needs  []plan.Need          // of all its grafts
+	Days   []PlanDay            // minutes by day, from the first that has any but for drone combs
+	Work   float64              // minutes of the wish from today on, those for drone combs too
+	People []plan.PersonMinutes // who has time for how much of that; none where no hours are known
+	Over   float64              // minutes of it that nobody has time for
+	Stages [][]plan.Stage       // of each graft, after each link of its chain
 	Raises []plan.Raise
-	Two    float64      // the chance with two grafts a week apart; 0 where the wish has two
-	LayBy  calendar.Day // nine in ten of those who ever lay do so by then
-	ADay   float64      // the chance when the graft is a day late
-	Late   float64      // cells of the first batch lost when they are given a day late
-	Givers []plan.Gift
-	Short  float64      // cups of bees that nobody can give
-	Others []PlanOther  // other days for the graft
-	Last   calendar.Day // last graft of the season that makes sense; 0: not known
+	Two    float64        // the chance with two grafts a week apart; 0 where the wish has two
+	LayBy  calendar.Day   // nine in ten of those who ever lay do so by then
+	ADay   float64        // the chance when the graft is a day late
+	Late   float64        // cells of the first batch lost when they are given a day late
+	Given  [][]plan.Given // who gives bees and brood, of each graft
+	Others []PlanOther    // other days for the graft
+	Last   calendar.Day   // last graft of the season that makes sense; 0: not known
 	Minds  []plan.Mind
 
 	key planKey
@@ -67,38 +68,16 @@ func answered(p *plan.Planner, key planKey) *PlanSheet {
 	first := s.Batches[0]
 	for _, b := range s.Batches {
 		s.Stages = append(s.Stages, s.Rates.Along(b.Graft))
-		s.Needs = addNeeds(s.Needs, p.Needs(b.Ladder, b.Size))
 	}
 	s.LayBy = first.Laid.Day(laysBy)
 	s.days(p, key.of)
-	s.bees(p)
+	s.Needs = plan.Together(p.NeedsOf(s.Wanting()...)...)
+	s.Given = p.Given(s.Wanting()...)
 	return s
 }
 
 // laysBy is the share of queens by whose day of laying a batch is said to lay.
 const laysBy = 0.9
-
-// addNeeds adds up what several grafts need; what is used again counts once, as
-// much as the largest of them takes.
-func addNeeds(all, more []plan.Need) []plan.Need {
-	for _, n := range more {
-		at := -1
-		for i := range all {
-			if all[i].Good == n.Good {
-				at = i
-			}
-		}
-		switch {
-		case at < 0:
-			all = append(all, n)
-		case n.Again():
-			all[at].Amount = max(all[at].Amount, n.Amount)
-		default:
-			all[at].Amount += n.Amount
-		}
-	}
-	return all
-}
 
 // two is the same wish with two grafts a week apart.
 func (s *PlanSheet) two(p *plan.Planner) {
@@ -128,9 +107,11 @@ func (s *PlanSheet) late(p *plan.Planner) {
 // days are the minutes of the wish beside those of the book.
 func (s *PlanSheet) days(p *plan.Planner, r *Reading) {
 	wish := map[calendar.Day]float64{}
+	var all []plan.Minutes
 	from, to := s.By, s.By
 	for _, b := range s.Batches {
 		for _, m := range p.Ahead(b.Ladder, b.Size) {
+			all = append(all, m)
 			wish[m.Day] += m.Minutes
 			s.Work += m.Minutes
 			if m.Step != plan.DroneComb {
@@ -139,24 +120,11 @@ func (s *PlanSheet) days(p *plan.Planner, r *Reading) {
 			to = max(to, m.Day)
 		}
 	}
+	s.People, s.Over = plan.PeopleOf(p.ByPerson(all))
 	for d := from; d <= to; d++ {
 		w := r.WorkOn(d)
 		s.Days = append(s.Days, PlanDay{Day: d, Book: w.Minutes, Wish: wish[d], Free: w.Free, Told: r.View.HoursTold(), Rests: w.Free == 0})
 	}
-}
-
-// bees says who gives the bees of the first batch's nucs.
-func (s *PlanSheet) bees(p *plan.Planner) {
-	var cups, combs float64
-	for _, n := range p.Needs(s.Batches[0].Ladder, s.Batches[0].Size) {
-		switch n.Good {
-		case plan.CupsOfBees:
-			cups = n.Amount
-		case plan.BroodCombs:
-			combs = n.Amount
-		}
-	}
-	s.Givers, s.Short, _ = p.Gifts(s.Batches[0].Rung(plan.MakeUpNucs).Best, cups, combs)
 }
 
 // Hours are the keeper's hours for the wish, as far as its work can still be done.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -127,18 +128,42 @@ func (d *planDraw) amountLine(n state.PlanAmount, a scene.Area, value float64) {
 	d.hit(a, scene.Ref{Kind: state.FigureRef, ID: n.Name}, n.Name+"  "+d.numbersSaid(n.Used))
 }
 
-// givers names the colonies that give the bees of the nucs.
+// givers names the colonies that give the bees of the nucs, graft by graft, and who rests.
 func (d *planDraw) givers(x, y, to, bottom float64) {
-	if len(d.all.Givers) == 0 || y > bottom-8 {
-		return
+	for i, given := range d.all.Given {
+		on := ""
+		if len(d.all.Given) > 1 {
+			on = " of graft " + d.all.Batches[i].Day.Short()
+		}
+		for _, g := range given {
+			if y > bottom-8 {
+				return
+			}
+			y = d.wrap(x, y+4, givenSaid(g, on), ink2(13), to-x, max(1, int((bottom-y)/18)))
+		}
 	}
-	var names []string
-	for _, g := range d.all.Givers {
-		names = append(names, fmt.Sprintf("%s %.0f", g.Colony.Name, g.Cups))
+}
+
+// givenSaid says who gives the bees for starters or nucs.
+func givenSaid(g plan.Given, on string) string {
+	of := map[plan.Step]string{plan.SetUpStarter: "starters", plan.MakeUpNucs: "nucs"}
+	var names, rest []string
+	for _, gift := range g.Gifts {
+		name := fmt.Sprintf("%s %.0f", gift.Colony.Name, gift.Cups)
+		if gift.OfDrones() {
+			name += " (drone colony)"
+		}
+		names = append(names, name)
 	}
-	says := "Cups of bees from " + strings.Join(names, ", ")
-	if d.all.Short >= 1 {
-		says += fmt.Sprintf("; %.0f nobody can give", d.all.Short)
+	says := "Cups of bees for " + of[g.For] + on + " from " + strings.Join(names, ", ")
+	if len(names) == 0 {
+		says = "Nobody can give bees for " + of[g.For] + on
 	}
-	d.wrap(x, y+4, says, ink2(13), to-x, max(1, int((bottom-y)/18)))
+	if len(names) > 0 && g.ShortCups >= 1 {
+		says += fmt.Sprintf("; %.0f nobody can give", g.ShortCups)
+	}
+	for _, r := range g.Rest {
+		rest = append(rest, r.Colony.Name+" rests until "+r.Rests.Short())
+	}
+	return strings.Join(append([]string{says}, rest...), "; ")
 }

@@ -132,7 +132,7 @@ func (d *planDraw) minutes(a scene.Area) {
 	if len(days) == 0 {
 		return
 	}
-	y := d.partHead(a, "Minutes a day, "+shortDay(days[0].Day)+" to "+shortDay(days[len(days)-1].Day), d.hoursSaid())
+	y := d.partHead(a, "Minutes a day, "+shortDay(days[0].Day)+" to "+shortDay(days[len(days)-1].Day), d.whoBeside(d.hoursSaid(), a.W-state.Edge-8))
 	x, w := a.X+state.Edge+26, a.W-2*state.Edge-26
 	foot := a.Bottom() - 44
 	most := d.all.MostMinutes()
@@ -208,6 +208,24 @@ func (d *planDraw) hoursSaid() string {
 	default:
 		return fmt.Sprintf("%s; too long on %d days", says, over)
 	}
+}
+
+// whoBeside says besides who has how much of the hours, where there is room.
+func (d *planDraw) whoBeside(says string, width float64) string {
+	if len(d.all.People) == 0 {
+		return says
+	}
+	var all []string
+	for _, who := range d.all.People {
+		all = append(all, fmt.Sprintf("%s %.0f h", who.Name, who.Minutes/60))
+	}
+	if d.all.Over >= 30 {
+		all = append(all, fmt.Sprintf("nobody %.0f h", d.all.Over/60))
+	}
+	if long := says + "; " + strings.Join(all, ", "); d.width(d.say(long), ink2(13)) <= width {
+		return long
+	}
+	return says
 }
 
 // minuteBar is one day: its place and, as its height, the dp of a minute.

@@ -1,0 +1,100 @@
+package plan
+
+import (
+	"math"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+// Wanting is a batch that wants bees and brood of colonies.
+type Wanting struct {
+	Ladder
+	Size
+}
+
+// Wanting are the batches of an answer that want something of colonies.
+func (a Answer) Wanting() []Wanting {
+	all := make([]Wanting, len(a.Batches))
+	for i, b := range a.Batches {
+		all[i] = Wanting{b.Ladder, b.Size}
+	}
+	return all
+}
+
+// ask is what a batch asks of colonies on a day.
+type ask struct {
+	step             Step
+	day              calendar.Day
+	kilograms, combs float64
+	turn             int // among those of a day: as batches are planned, then what is only wished
+	of               int // which of those it is asked for; -1: of the book
+}
+
+// asks are those of some batches, and of those of the book that these are not.
+func (p *Planner) asks(of []Wanting) (all []ask) {
+	turn, own := 0, map[book.BatchID]int{}
+	for _, w := range of {
+		own[w.Not] = -1
+	}
+	for _, b := range p.asking() {
+		turn++
+		if _, is := own[b.Not]; is {
+			own[b.Not] = turn
+			continue
+		}
+		all = append(all, p.asked(b, turn, -1)...)
+	}
+	for i, w := range of {
+		t := own[w.Not]
+		if t < 0 || w.Not.IsZero() {
+			turn++
+			t = turn
+		}
+		all = append(all, p.asked(w, t, i)...)
+	}
+	return all
+}
+
+// asked is what a batch asks for its starters and its nucs, as far as that is not done.
+func (p *Planner) asked(w Wanting, turn, of int) (all []ask) {
+	add := func(step Step, kilograms, combs float64) {
+		r := w.Rung(step)
+		if kilograms+combs > 0 && (of >= 0 || r.By >= p.view.Today()) {
+			all = append(all, ask{step, r.Best, kilograms, combs, turn, of})
+		}
+	}
+	add(SetUpStarter, p.starters(w.Size)*p.numbers.Get(practice.StarterBees), 0)
+	made := p.MadeUp(w.Ladder, w.Size)
+	add(MakeUpNucs, made.Kilograms, made.Combs)
+	return all
+}
+
+// starters are the starters of a batch of a size.
+func (p *Planner) starters(s Size) float64 {
+	return math.Ceil(float64(s.Larvae) / p.numbers.Get(practice.CellsPerStarter))
+}
+
+// asking are the batches of the book that want bees yet: those grafted, whose nucs are
+// to be made up, then those planned, each without the steps that are done.
+func (p *Planner) asking() (all []Wanting) {
+	for b := range p.view.Batches() {
+		was, _ := p.view.BatchPlan(b.Batch)
+		if nucs := min(b.Left(), was.Nucs-len(b.Given)); nucs > 0 && !was.Made(book.NucsReady) {
+			l := p.Ladder(b.At.Instant, max(1, b.Cells()), was.Yard)
+			all = append(all, Wanting{l, Size{Nucs: nucs, Yard: was.Yard, Not: b.Batch}})
+		}
+	}
+	for b := range p.view.Plans() {
+		s := Size{Larvae: b.Larvae, Nucs: b.Nucs, Yard: b.Yard, Not: b.Batch}
+		if b.Made(book.StarterSetUp) {
+			s.Larvae = 0
+		}
+		if b.Made(book.NucsReady) {
+			s.Nucs = 0
+		}
+		all = append(all, Wanting{p.LadderOf(b), s})
+	}
+	return all
+}
