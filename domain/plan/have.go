@@ -99,7 +99,7 @@ type MakeUp struct {
 	Cups      float64 // of bees
 	Kilograms float64 // the same
 	Combs     float64 // of brood, in full ones: two halves are one
-	All, Made ByKind  // the nucs, and those of them that are made up, by kind
+	All       ByKind  // the nucs by kind, as far as the book knows them
 	Halves    float64 // half combs of brood among Combs
 	Nucs      int     // so many of them; the others are alive and keep their bees
 	Minutes   float64 // of the keeper's
@@ -165,7 +165,6 @@ func (m *MakeUp) add(n practice.Numbers, cups float64, kind NucKind) {
 		m.Halves += n.Get(practice.HalfCombsPerNuc)
 		m.Combs += n.Get(practice.HalfCombsPerNuc) / halvesOfComb
 	}
-	m.Made[kind]++
 	m.Nucs++
 	m.Cups += cups
 	m.Kilograms = strength.LoadOf(m.Cups, n).Kilograms
