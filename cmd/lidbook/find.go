@@ -289,13 +289,20 @@ func (f finder) anything(name string) (book.Subject, error) {
 	if y, err := f.yard(name); err == nil {
 		return y.Yard.Subject(), nil
 	}
-	if q, err := f.queen(name); err == nil {
+	if q, err := f.queenBy(ownSigns(), name); err == nil {
 		return q.Queen.Subject(), nil
 	}
 	if orders := f.customer(name); len(orders) == 1 {
 		return orders[0].Order.Subject(), nil
 	}
-	return f.unit(name)
+	unit, err := f.unit(name)
+	if err == nil {
+		return unit, nil // who says A1 means the nuc before the queen who was caught there
+	}
+	if q, err := f.queen(name); err == nil {
+		return q.Queen.Subject(), nil
+	}
+	return unit, err
 }
 
 func plainOrder(name string) string { return strings.TrimPrefix(name, "order ") }

@@ -13,18 +13,24 @@ type queenSign struct {
 	what string // as a list of those there is headed
 	of   func(*book.View, *book.Queen) string
 	last bool // of several it is the one who came last
+	nuc  bool // it is a nuc's name
 }
 
 // queenSigns are the ways in the order in which they are asked: what the
 // keeper can still hold in the hand comes before what was sold or is dead.
 var queenSigns = []queenSign{
-	{"named", func(_ *book.View, q *book.Queen) string { return q.Name }, false},
-	{"in cage", inHand(cageNumber), false},
-	{"with disc", inHand(disc), false},
-	{"caged from", inHand(caughtFrom), true},
-	{"once in cage", cageNumber, true},
-	{"once with disc", disc, true},
-	{"once caught from", caughtFrom, true},
+	{what: "named", of: func(_ *book.View, q *book.Queen) string { return q.Name }},
+	{what: "in cage", of: inHand(cageNumber)},
+	{what: "with disc", of: inHand(disc)},
+	{what: "caged from", of: inHand(caughtFrom), last: true, nuc: true},
+	{what: "once in cage", of: cageNumber, last: true},
+	{what: "once with disc", of: disc, last: true},
+	{what: "once caught from", of: caughtFrom, last: true, nuc: true},
+}
+
+// ownSigns are the ways but those by a nuc's name.
+func ownSigns() []queenSign {
+	return slices.DeleteFunc(slices.Clone(queenSigns), func(s queenSign) bool { return s.nuc })
 }
 
 // handSigns is how many of the signs are of queens in the hand.
@@ -56,8 +62,12 @@ func inHand(sign func(*book.View, *book.Queen) string) func(*book.View, *book.Qu
 // caught from; but those are passed over. A number that several had who are gone, and a
 // nuc from which several were caught, are the last one's.
 func (f finder) queen(name string, but ...book.QueenID) (*book.Queen, error) {
+	return f.queenBy(queenSigns, name, but...)
+}
+
+func (f finder) queenBy(signs []queenSign, name string, but ...book.QueenID) (*book.Queen, error) {
 	typed := plainQueen(name)
-	for _, sign := range queenSigns {
+	for _, sign := range signs {
 		var last *book.Queen
 		n := 0
 		for q := range f.Queens() {
