@@ -8,6 +8,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/handover"
 	"lidmark/domain/rules"
@@ -80,7 +81,7 @@ func ordersCommand(a *app) *cobra.Command {
 		var rows [][]string
 		for o := range v.Orders() {
 			list = append(list, shapeOfOrder(o))
-			rows = append(rows, []string{"order " + o.Number, o.Customer, fmt.Sprintf("%d of %d open", o.Open(), o.Queens), lineWords(o.Line, o.Substitute), "by " + o.By.Short()})
+			rows = append(rows, []string{"order " + o.Number, o.Customer, fmt.Sprintf("%d of %d open", o.Open(), o.Queens), lineWords(o.Line, o.Substitute), windowWords(o), priorityWords(o)})
 		}
 		return a.show(list, func() { a.table(rows) })
 	})
@@ -156,7 +157,7 @@ func catches(v *book.View, o *book.Order) []catchShape {
 
 func (a *app) printOrder(v *book.View, o *book.Order, c orderCard) {
 	a.line("order %s  %s, %s, %d open, by %s", o.Number, o.Customer, plural(o.Queens, "queen"), o.Open(), dayOf(v, o.By.Start(v.Zone())))
-	a.facts("line", lineWords(o.Line, o.Substitute), "wanted", wantedWords(o))
+	a.facts("line", lineWords(o.Line, o.Substitute), "wanted", wantedWords(o), "not before", dayWords(v, o.From), "served", priorityWords(o))
 	a.orderedRows(v, "handed over:", c.Went)
 	a.orderedRows(v, "caged, will do:", c.Caged)
 	a.orderedRows(v, "caged too long by then:", c.Long)
@@ -187,6 +188,29 @@ func (a *app) printDealt(v *book.View, o *book.Order) {
 			a.printShort(shapeOfServed(v, dealt))
 		}
 	}
+}
+
+// windowWords are the days between which the queens of an order are wanted.
+func windowWords(o *book.Order) string {
+	if o.From.IsZero() {
+		return "by " + o.By.Short()
+	}
+	return o.From.Short() + " to " + o.By.Short()
+}
+
+func dayWords(v *book.View, d calendar.Day) string {
+	if d.IsZero() {
+		return ""
+	}
+	return dayOf(v, d.Start(v.Zone()))
+}
+
+// priorityWords are the turn in which an order is served, where one was said.
+func priorityWords(o *book.Order) string {
+	if o.Priority == 0 {
+		return ""
+	}
+	return fmt.Sprintf("with priority %d", o.Priority)
 }
 
 // wantedWords are how the queens of an order are wanted.

@@ -31,6 +31,8 @@ graft --larvae 5 --on '2027-05-06 18:00' --batch 7
 count 7 --culled 5
 move 2 incubator
 order 12 --customer Club --queens 4 --until 2027-06-20
+order 14 --customer Anna --queens 1 --until 2027-06-20
+order 14 --close 'called off'
 makeup A3 --cups 3 --on 2027-05-01
 write --yes 'A3 q e'
 plan batch --on 2027-06-01 --larvae 20 --line Linnet
@@ -52,6 +54,7 @@ const wrong = `
 frobnicate
 todya
 day --hours 25
+day --rain-until three
 day --vans 101
 nuc
 suspect
@@ -181,7 +184,10 @@ place A3 A
 place A3 A 99
 inspected A3 fine
 putoff A3 'no such rule' +1
-order 12 --customer Club --queens 4 --until 2027-06-20
+order 12
+order 12 --customer Anna --queens 4 --until 2027-06-20
+order 12 --from 2027-07-01
+order 14 --queens 2
 order 13 --customer Club
 bank S2 'Rook 1'
 claim 12 9 dead

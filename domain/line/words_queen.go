@@ -43,8 +43,8 @@ func (t teller) described(f book.QueenDescribed) string {
 func (t teller) order(f book.Fact) string {
 	switch f := f.(type) {
 	case book.OrderTaken:
-		return commas(fmt.Sprintf("order %s: %s", f.Number, counted(f.Queens, "queen", "queens"))+unless(" ", f.Line)+unless(" or ", list(f.Substitute))+unless(" for ", f.Customer), unless("by ", f.By.Short()), ifSaid(f.Marked, "marked"), ifSaid(f.Disc, "with disc"), ifSaid(f.Clipped, "clipped"),
-			ifSaid(f.Sent, "sent"), ifSaid(f.Journey > 0, count(float64(f.Journey), "day")+" on the way"))
+		return commas(fmt.Sprintf("order %s: %s", f.Number, counted(f.Queens, "queen", "queens"))+unless(" ", f.Line)+unless(" or ", list(f.Substitute))+unless(" for ", f.Customer), unless("not before ", f.From.Short()), unless("by ", f.By.Short()), ifSaid(f.Marked, "marked"), ifSaid(f.Disc, "with disc"), ifSaid(f.Clipped, "clipped"),
+			ifSaid(f.Sent, "sent"), ifSaid(f.Journey > 0, count(float64(f.Journey), "day")+" on the way"), ifSaid(f.Priority != 0, fmt.Sprintf("priority %d", f.Priority)))
 	case book.OrderClosed:
 		return t.called("order", f.Order.Subject()) + " closed" + unless(": ", f.Why)
 	case book.Claimed:

@@ -97,8 +97,8 @@ func TestWords(t *testing.T) {
 		{book.HoursOn{Day: calendar.Date(2027, 5, 11), FreeHours: book.FreeHours{From: 480, Until: 720}}, "free on Tue 11 May 08:00-12:00", "free on Tue 11 May 08:00-12:00", "", book.Subject{}},
 		{book.HoursOn{Day: calendar.Date(2027, 5, 11)}, "not free on Tue 11 May", "not free on Tue 11 May", "", book.Subject{}},
 		{
-			book.OrderTaken{Number: "12", Queens: 6, Line: "Rook", Customer: "Club", By: calendar.Date(2027, 6, 20), Disc: true, Clipped: true, Sent: true, Journey: 2},
-			"order 12: 6 queens Rook for Club, by Sun 20 Jun, with disc, clipped, sent, 2 days on the way", "order 12: 6 queens Rook for Club, by Sun 20 Jun, with disc, clipped, sent, 2 days on the way", "",
+			book.OrderTaken{Number: "12", Queens: 6, Line: "Rook", Customer: "Club", From: calendar.Date(2027, 6, 1), By: calendar.Date(2027, 6, 20), Priority: -1, Disc: true, Clipped: true, Sent: true, Journey: 2},
+			"order 12: 6 queens Rook for Club, not before Tue 1 Jun, by Sun 20 Jun, with disc, clipped, sent, 2 days on the way, priority -1", "order 12: 6 queens Rook for Club, not before Tue 1 Jun, by Sun 20 Jun, with disc, clipped, sent, 2 days on the way, priority -1", "",
 			book.Subject{},
 		},
 		{book.Claimed{Queens: 2, How: book.DeadOnArrival, Of: []book.QueenID{booktest.Queen("v1")}, Why: "hot van"}, "2 queens claimed: dead on arrival, queen 1, hot van", "2 queens claimed: dead on arrival, queen 1, hot van", "", book.Subject{}},

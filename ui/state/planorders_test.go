@@ -167,12 +167,12 @@ func TestCagesWithoutANumber(t *testing.T) {
 		t.Errorf("claimed is %+v", claim)
 	}
 	w.press("S", state.Alt).settled().write("farm b").settled()
-	said := ""
+	var said strings.Builder
 	for _, l := range w.orderLines() {
-		said += fmt.Sprintln(l)
+		said.WriteString(fmt.Sprintln(l))
 	}
-	if !strings.Contains(said, "caught from B3 on ") {
-		t.Errorf("who went is not told by her nuc: %s", said)
+	if !strings.Contains(said.String(), "caught from B3 on ") {
+		t.Errorf("who went is not told by her nuc: %s", said.String())
 	}
 }
 

@@ -27,6 +27,9 @@ func (c *cardDraw) order(o *book.Order) {
 	}
 	c.field("Line", line, ink(14), whole)
 	c.field("They are", orderWords(o), ink(14), whole)
+	if o.Priority != 0 {
+		c.field("Priority", strconv.Itoa(o.Priority), ink(14), 1)
+	}
 	if !o.Taken.IsZero() {
 		c.field("Taken", o.Taken.Day(c.r.View.Zone()).Short(), ink(14), 1)
 	}
@@ -83,7 +86,7 @@ func (c *cardDraw) orderDue(o *book.Order) string {
 		return "by no day"
 	}
 	said := "by " + o.By.Short() + ", " + daysAway(o.By.Sub(c.r.Day))
-	if !o.From.IsZero() && o.From > c.r.Day {
+	if !o.From.IsZero() {
 		said = "from " + o.From.Short() + ", " + said
 	}
 	if !o.Reopened.IsZero() {
