@@ -20,7 +20,7 @@ func groups() []group {
 			todayCommand, needsCommand, nucCommand, nucsCommand, batchCommand,
 			batchesCommand, clockCommand, lateCommand, mayCommand, queenCommand,
 			reviewCommand, courseCommand, strengthCommand, enoughCommand,
-			colonyCommand, traceCommand, ordersCommand, handOverCommand, wishCommand, seasonCommand, planCommand, soldCommand, claimsCommand, kinCommand, dayCommand, closeCommand, linesCommand, groundCommand, roundCommand, layoutCommand,
+			colonyCommand, traceCommand, ordersCommand, handOverCommand, wishCommand, turnCommand, seasonCommand, planCommand, soldCommand, claimsCommand, kinCommand, dayCommand, closeCommand, linesCommand, groundCommand, roundCommand, layoutCommand,
 			numbersCommand, pictureCommand, printCommand, lettersCommand,
 		}},
 		{"do", "To write down:", []func(*app) *cobra.Command{
@@ -78,6 +78,7 @@ var shapes = map[string]any{
 	"enough":         enoughShape{},
 	"today":          dayShape{},
 	"trace":          traceShape{},
+	"turn":           turnShape{},
 	"weather":        []flightShape{},
 	"wish":           wishShape{},
 	"season":         seasonShape{},

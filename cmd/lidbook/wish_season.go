@@ -31,7 +31,7 @@ type flightsOfIt struct {
 	Foretold int     `json:"daysForecast"`
 	Usual    int     `json:"daysTypical"`
 	Assumed  int     `json:"daysAssumed"`
-	says     string
+	Says     string  `json:"weather"`
 }
 
 func datesOf(p *plan.Planner, b plan.Batch, yard book.YardID) wishDates {
@@ -45,7 +45,7 @@ func datesOf(p *plan.Planner, b plan.Batch, yard book.YardID) wishDates {
 
 // words say when they fly, and by which weather that was reckoned.
 func (f flightsOfIt) words() string {
-	return fmt.Sprintf("%s to %s, about %.0f fit hours; %s", shortDay(f.From), shortDay(f.To), f.Hours, f.says)
+	return fmt.Sprintf("%s to %s, about %.0f fit hours; %s", shortDay(f.From), shortDay(f.To), f.Hours, f.Says)
 }
 
 // printMinds prints what is to be minded of a wish.

@@ -1,0 +1,105 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"lidmark/domain/book"
+	"lidmark/domain/course"
+	"lidmark/domain/plan"
+)
+
+// turnShape is what a nuc gives in a season by the age at which its queens are caught, in
+// JSON.
+type turnShape struct {
+	Yard  string       `json:"yard"`
+	First string       `json:"first"` // cell
+	Last  string       `json:"last"`  // day on which a queen is wanted
+	Gap   int          `json:"gapDays"`
+	Drive int          `json:"visitEveryDays"`
+	Ages  []yieldShape `json:"ages"`
+}
+
+// yieldShape is what one nuc gives as a mean over many, in JSON.
+type yieldShape struct {
+	Catch     int     `json:"caughtAtDays"`
+	Cells     float64 `json:"cells"`
+	Queens    float64 `json:"queens"`
+	Living    float64 `json:"aliveAfter15Weeks"`
+	Share     float64 `json:"shareAlive"`
+	Published bool    `json:"sharePublished"` // else it is the keeper's number alone
+}
+
+func turnCommand(a *app) *cobra.Command {
+	var t plan.Turn
+	var from, until string
+	c := a.reading(&cobra.Command{
+		Use:   "turn",
+		Short: "The turn of a nuc: what one gives in a season, by the age at which its queens are caught",
+		Long: "A nuc is given a cell, its queen is caught once she is old enough and has laid, and the\nnext cell follows after a gap. Caught early a nuc gives more queens, and fewer of them\nlive: this tells both, per nuc, by the keeper's own rates. Without --from and --until\n" +
+			"it is the season that the usual weather leaves, from tomorrow on.",
+		Example: "  lidbook turn\n  lidbook turn --gap 2 --visit 7\n  lidbook turn --from 2027-05-01 --until 2027-08-31 --json",
+		Args:    cobra.NoArgs,
+	}, func(_ *cobra.Command, v *book.View, _ []string) error {
+		y, err := finder{View: v}.homeOr(a.flags.yard)
+		if err != nil {
+			return err
+		}
+		if t.First, err = wishedDay(v, "from", from); err != nil {
+			return err
+		}
+		if t.Last, err = wishedDay(v, "until", until); err != nil {
+			return err
+		}
+		if t, err = plan.New(course.New(v)).Season(y.Yard, t); err != nil {
+			return fmt.Errorf("%w: say with --until by which day the last queen is wanted, or tell the usual weather (lidbook weather normal)", err)
+		}
+		s := turnShape{Yard: y.Name, First: t.First.String(), Last: t.Last.String(), Gap: t.Gap, Drive: max(1, t.Drive), Ages: []yieldShape{}}
+		for _, one := range plan.RatesOf(v).Yields(t, v.Numbers()) {
+			s.Ages = append(s.Ages, yieldShape{one.Catch, round(one.Cells), round(one.Queens), round(one.Living), thousandth(one.Share), one.Known})
+		}
+		return a.show(s, func() { a.printTurn(s) })
+	})
+	f := c.Flags()
+	amount(c, &t.Gap, "gap", 0, "so many `DAYS` from a catch to the next cell")
+	amount(c, &t.Drive, "visit", 1, "you come every so many `DAYS`")
+	f.StringVar(&from, "from", "", "the first cells are given on this `DAY` (else as soon as a graft makes sense)")
+	f.StringVar(&until, "until", "", "the last queens are wanted by this `DAY` (else when those of the season's last graft are ready)")
+	f.StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
+	return c
+}
+
+func (a *app) printTurn(s turnShape) {
+	a.line("A nuc of %s, cells from %s, queens until %s, the next cell %s, a visit %s", s.Yard, shortDay(s.First), shortDay(s.Last), gapWords(s.Gap), everyWords(s.Drive))
+	rows := [][]string{{"  caught at", "cells", "queens", "alive after 15 weeks", "", ""}}
+	most, living := s.Ages[0], s.Ages[0]
+	for _, y := range s.Ages {
+		of := "your number, none is published"
+		if y.Published {
+			of = "published"
+		}
+		rows = append(rows, []string{fmt.Sprintf("  %d d", y.Catch), fmt.Sprintf("%.1f", y.Cells), fmt.Sprintf("%.1f", y.Queens), fmt.Sprintf("%.1f", y.Living), fmt.Sprintf("%.0f of 100", 100*y.Share), of})
+		if y.Queens > most.Queens {
+			most = y
+		}
+		if y.Living > living.Living {
+			living = y
+		}
+	}
+	a.table(rows)
+	a.line("  most queens: caught at %d d; most that live: caught at %d d", most.Catch, living.Catch)
+	a.line("  means per nuc by your rates; survival: lidbook numbers lives_caught_at_%d", living.Catch)
+}
+
+func gapWords(days int) string {
+	if days == 0 {
+		return "at the catch"
+	}
+	return plural(days, "day") + " after the catch"
+}
+
+func everyWords(days int) string {
+	return strings.Replace("every "+plural(days, "day"), "every 1 day", "every day", 1)
+}
