@@ -2,6 +2,7 @@ package season
 
 import (
 	"fmt"
+	"math"
 	"sort"
 	"strings"
 
@@ -111,11 +112,9 @@ func (s *search) limitsOf(promise int, sh *Short) {
 		sh.Limits = []Limit{s.impossible(promise)}
 		return
 	}
-	for good := range s.ground.left {
-		if i := s.room(ways, good); i != none {
-			s.lacks(ways[i], []int{good}, sh)
-			return
-		}
+	if way, good := s.nearly(ways); good != none {
+		s.lacks(way, []int{good}, sh)
+		return
 	}
 	var missed []int
 	s.ground.put(ways[0], 1)
@@ -126,6 +125,24 @@ func (s *search) limitsOf(promise int, sh *Short) {
 	}
 	s.ground.put(ways[0], -1)
 	s.lacks(ways[0], missed, sh)
+}
+
+// nearly is the way that one good alone stands in the way of, and the good: of several
+// that of which least more would do. It is [none] where no one good is enough.
+func (s *search) nearly(ways []option) (way option, good int) {
+	good = none
+	least := math.Inf(1)
+	for g := range s.ground.left {
+		for _, w := range ways {
+			if s.room([]option{w}, g) == none {
+				continue
+			}
+			if more := s.lack(w, g).More; good == none || more > 0 && more < least {
+				way, good, least = w, g, more
+			}
+		}
+	}
+	return way, good
 }
 
 // lacks tells which goods a way misses, and how much of each.

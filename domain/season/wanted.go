@@ -21,7 +21,7 @@ type Wanted struct {
 
 	// What is tried. Conventions of the search: a wider one takes longer.
 	Window int   // days of a graft for each promise and yard, the latest first; 0: 21
-	Larvae []int // sizes of a graft; none: 12, 24 … 240
+	Larvae []int // sizes of a graft; none: 12, 16 … 48, 60 … 240
 	Sizes  int   // sizes of one graft of a day, the least work first; 0: 3
 	Near   int   // days between promises that one batch may serve; 0: 21
 
@@ -30,8 +30,16 @@ type Wanted struct {
 	Seed   uint64 // of the chance in the rounds: the same seed gives the same answer
 }
 
-// bar is a bar of cell cups, the step in which grafts grow.
+// bar is a bar of cell cups, the step in which large grafts grow; small ones grow by a
+// third of it, since a finisher's room may lie between two bars.
 const bar = 12
+
+func step(larvae int) int {
+	if larvae < 4*bar {
+		return bar / 3
+	}
+	return bar
+}
 
 // filled is what is wanted with what is usual for what is left open.
 func (w Wanted) filled(p *plan.Planner) Wanted {
@@ -43,7 +51,7 @@ func (w Wanted) filled(p *plan.Planner) Wanted {
 	w.Rounds = cmp.Or(w.Rounds, 500)
 	w.Nodes = cmp.Or(w.Nodes, 200_000)
 	if len(w.Larvae) == 0 {
-		for n := bar; n <= 20*bar; n += bar {
+		for n := bar; n <= 20*bar; n += step(n) {
 			w.Larvae = append(w.Larvae, n)
 		}
 	}
