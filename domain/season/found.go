@@ -2,6 +2,7 @@ package season
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 
@@ -79,6 +80,7 @@ func (s *search) found(exact bool) Found {
 		s.tell(&f, p)
 	}
 	f.sort()
+	f.passedOver()
 	if f.Least, f.Bound = s.bound(); exact {
 		_, f.Least = f.Queens()
 		f.Bound = f.Minutes
@@ -138,6 +140,24 @@ func (s *search) chanceOf(promise int, way option, ladders []plan.Ladder, queens
 		all = append(all, plan.Graft{Larvae: way.larvae, Nucs: way.nucs, Late: 1 - l.Laid.InTime(p.By, p.Laying)})
 	}
 	return s.odds.ratesFor(p.Laying).Queens(all...).AtLeast(queens)
+}
+
+// passedOver says of a promise that is not kept for which orders it is passed over that
+// are served after it: the search weighs queens alike, whosever they are.
+func (f *Found) passedOver() {
+	for i := range f.Short {
+		s := &f.Short[i]
+		turn := f.Promises[s.Promise].Turn
+		var after []string
+		for _, k := range f.Kept {
+			if p := f.Promises[k.Promise]; turn > 0 && p.Turn > turn {
+				after = append(after, p.Title())
+			}
+		}
+		if len(after) > 0 {
+			s.Why += fmt.Sprintf(" It is served before %s all the same: what these grafts give goes to it first.", joined(after))
+		}
+	}
 }
 
 // sort puts batches by the day of their graft, promises by their number.

@@ -17,6 +17,7 @@ type Promise struct {
 	By     calendar.Day // on which they leave
 	Laying bool         // laying by then; else ready to hand over
 	Sure   float64      // wished certainty, 0 to 1; 0: the keeper's number
+	Turn   int          // in which its order is served when queens are dealt out, from 1; 0: not known
 }
 
 // Title is what the promise is called.
@@ -52,9 +53,11 @@ func Promises(v *book.View, sheet *handover.Sheet) []Promise {
 		}
 	}
 	var all []Promise
-	for _, s := range sheet.Orders {
+	for i, s := range sheet.Orders {
 		if s.Short > s.Coming && !planned[s.Order.Order] {
-			all = append(all, promiseOf(s))
+			p := promiseOf(s)
+			p.Turn = i + 1
+			all = append(all, p)
 		}
 	}
 	slices.SortStableFunc(all, func(a, b Promise) int { return int(a.By) - int(b.By) })

@@ -5,6 +5,7 @@ import (
 	"math"
 	"reflect"
 	"slices"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -232,7 +233,7 @@ func TestOrdersArePromises(t *testing.T) {
 	)
 	v := pen.View(morning)
 	got := season.Promises(v, handover.New(course.New(v)))
-	want := []season.Promise{{Order: booktest.Order("1"), Name: "order 1", Queens: 5, Lines: []string{"Rook", "Plover"}, By: by - 2}}
+	want := []season.Promise{{Order: booktest.Order("1"), Name: "order 1", Queens: 5, Lines: []string{"Rook", "Plover"}, By: by - 2, Turn: 2}}
 	if !reflect.DeepEqual(got, want) {
 		t.Errorf("%+v, want %+v", got, want)
 	}
@@ -283,6 +284,21 @@ func TestTheOrderServedFirstIsKept(t *testing.T) {
 		if len(f.Kept) != 1 || len(f.Short) != 1 || f.Promises[f.Kept[0].Promise].Order != booktest.Order(first) {
 			t.Errorf("order %s is served first: kept %+v, short %+v", first, f.Kept, f.Short)
 		}
+	}
+}
+
+// What is passed over says so where it is served before what is kept.
+func TestWhatIsPassedOverSaysSo(t *testing.T) {
+	pen := world{nucs: 20, starters: 3, finishers: 6}.pen()
+	by := day(t, "2027-06-16")
+	pen.Write(
+		book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 30, By: by, Priority: 1},
+		book.OrderTaken{Order: booktest.Order("2"), Number: "2", Queens: 6, By: by},
+	)
+	v := pen.View(morning)
+	f := season.Search(plannerOf(pen), season.Wanted{Promises: season.Promises(v, handover.New(course.New(v)))}, nil)
+	if len(f.Short) != 1 || len(f.Kept) != 1 || !strings.Contains(f.Short[0].Why, "It is served before order 2 all the same") {
+		t.Errorf("kept %+v, short %+v", f.Kept, f.Short)
 	}
 }
 
