@@ -289,10 +289,10 @@ func TestTheOrderServedFirstIsKept(t *testing.T) {
 
 // What is passed over says so where it is served before what is kept.
 func TestWhatIsPassedOverSaysSo(t *testing.T) {
-	pen := world{nucs: 20, starters: 3, finishers: 6}.pen()
+	pen := world{nucs: 40, starters: 3, finishers: 6}.pen()
 	by := day(t, "2027-06-16")
 	pen.Write(
-		book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 30, By: by, Priority: 1},
+		book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 60, By: by, Priority: 1},
 		book.OrderTaken{Order: booktest.Order("2"), Number: "2", Queens: 6, By: by},
 	)
 	v := pen.View(morning)
