@@ -123,6 +123,9 @@ func (p *pricer) act(t rules.Task, s book.Subject) Price {
 		return p.idle(1)
 	case rules.ActGraft, rules.ActMakeReady:
 		return p.planned(t, s)
+	case rules.ActMakeUp:
+		caged := p.cage()
+		return p.ends(t, t.Findings[0].Amount*caged.Queens, caged.Why)
 	case rules.ActCountCells:
 		return Price{Why: "nobody knows how many cells live; no queen is lost by that"}
 	default:

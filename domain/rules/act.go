@@ -35,6 +35,7 @@ const (
 	ActHandOver
 	ActMoveCells
 	ActCountCells
+	ActMakeUp
 )
 
 // acts are the words of an act and the minutes it takes at a nuc or colony,
@@ -71,6 +72,7 @@ var acts = [...]struct {
 	ActHandOver:       {"hand over", 0, 0},
 	ActMoveCells:      {"move cells", practice.MinutesFeedRearer, practice.MinutesFeedRearer},
 	ActCountCells:     {"count cells", practice.MinutesCheckTake, practice.MinutesCheckTake},
+	ActMakeUp:         {"make up nucs", 0, 0},
 }
 
 // String is the act in words.
@@ -79,7 +81,7 @@ func (a Act) String() string { return acts[a].word }
 // opens tells whether a box is opened for it.
 func (a Act) opens() bool {
 	switch a {
-	case ActNone, ActCollectCells, ActNarrowEntrance, ActSeeToBank, ActSeeToPapers, ActCountAgain, ActKeep, ActOpenEntrance, ActMakeReady, ActGraft, ActCarryStand, ActPaintFront, ActHandOver:
+	case ActNone, ActCollectCells, ActNarrowEntrance, ActSeeToBank, ActSeeToPapers, ActCountAgain, ActKeep, ActOpenEntrance, ActMakeReady, ActGraft, ActCarryStand, ActPaintFront, ActHandOver, ActMakeUp:
 		return false
 	default:
 		return true

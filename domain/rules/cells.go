@@ -122,25 +122,3 @@ func triage() string {
 	}
 	return strings.Join(words, "; ")
 }
-
-// nobodyReady: more cells than nucs.
-func (p *pass) nobodyReady(b *batchCase) {
-	short := p.ripe(b) - b.ready
-	capped := (b.graft + p.days(practice.GraftToCapped)).Start(b.yard.zone)
-	if b.over || !b.Walking.IsZero() || short <= 0 || p.now.Before(capped) {
-		return
-	}
-	f := Finding{
-		Rule: NobodyReady, Of: b.Batch.Batch.Subject(), Amount: float64(short),
-		From: capped, Best: b.best, By: b.hard, Hard: true,
-		What: fmt.Sprintf("%s of %s, %s ready for them", p.ripeWords(b), batchWord(b.Batch), count(b.ready, "nuc")),
-		Why:  fmt.Sprintf("half emerge by %s", hour(p.course.Emerges(b.Batch.Batch), b.yard.zone)),
-		Do:   fmt.Sprintf("Make up %s, or have %s at hand", count(short, "nuc"), count(short, "cage")),
-		Sure: sureRecorded,
-		Used: []practice.Key{practice.QueenEmerges, practice.HardChance, practice.HardMargin},
-	}
-	if b.yard.yard.Standstill != nil {
-		f.Why += fmt.Sprintf("; %s is on standstill, they stay there", b.yard.yard.Name)
-	}
-	p.add(b.yard, f)
-}

@@ -29,6 +29,7 @@ var deedsOf = map[Act][]book.Fact{
 	ActHandOver:       {book.QueenHandedOver{}, book.OrderClosed{}},
 	ActMoveCells:      {book.CellsMoved{}},
 	ActCountCells:     {book.TakeCounted{}, book.CappedCounted{}, book.RipeCounted{}},
+	ActMakeUp:         {book.NucMadeUp{}},
 	ActUnite:          slices.Concat(given, []book.Fact{book.United{}, book.ShakenOut{}, book.BeesAdded{}, book.BroodGiven{}}),
 }
 

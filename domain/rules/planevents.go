@@ -74,12 +74,10 @@ func (p *pass) rungDeadline(r plan.Rung, b book.BatchPlan) (Deadline, *yardCase)
 // stepsOn are the steps of a grafted batch that only its plan told: they go on from the
 // hour of the graft, as long as one of its cells or queens may live.
 func (p *pass) stepsOn(c *batchCase) (all []Deadline) {
-	b, _ := p.view.BatchPlan(c.Batch.Batch)
+	b := p.asGrafted(c)
 	if b.At.IsZero() || c.Living() == 0 {
 		return nil
 	}
-	at := c.At.Instant.In(p.zone)
-	b.Day, b.Minute, b.Larvae = c.graft, at.Hour()*60+at.Minute(), c.Larvae
 	for _, r := range p.ladders().LadderOf(b).Rungs {
 		if eventless(r.Step) || goesOn[r.Step] != "" {
 			continue

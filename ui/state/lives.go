@@ -45,10 +45,10 @@ func (r *Reading) readLives(batch book.BatchID) Lives {
 	return all
 }
 
-// WithoutNuc is how many cells of a batch no nuc is ready for, once they are capped.
+// WithoutNuc is how many cells of a batch no nuc is ready for, once nucs are made up for them.
 func (r *Reading) WithoutNuc(batch book.BatchID) int {
 	for _, f := range r.Findings {
-		if f.Rule == rules.NobodyReady && f.Of == batch.Subject() {
+		if f.Rule == rules.NobodyReady && f.Of == batch.Subject() && f.Severity != rules.Ahead {
 			return int(f.Amount)
 		}
 	}

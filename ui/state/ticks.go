@@ -219,6 +219,10 @@ func (s State) pageMoment() calendar.Moment {
 // its nuc, or of several nucs the rows of the walk, else the form of the record
 // that is for this work.
 func (s State) lineRecord(l PageLine) (State, []Effect) {
+	if l.Act == rules.ActMakeUp {
+		s.then = "next nucs" // the empty boxes, of which it says which were made up
+		return s, nil
+	}
 	s.Selection = Select(l.Of...)
 	s.DayPage.line = nameOf(l.Task)
 	id, isNuc := l.Of[0].Nuc()
