@@ -7,6 +7,8 @@ import (
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
+	"lidmark/domain/course"
+	"lidmark/domain/plan"
 )
 
 // planShape is a planned batch in JSON.
@@ -23,7 +25,8 @@ type planShape struct {
 	Queens  int      `json:"queens,omitempty"`
 	By      string   `json:"by,omitempty"`
 	Laying  bool     `json:"layingBy,omitempty"`
-	Sure    float64  `json:"sure,omitempty"`
+	Sure    float64  `json:"sureWished,omitempty"`
+	Chance  *float64 `json:"sureReckoned,omitempty"`
 	Orders  []string `json:"orders"`
 	Why     string   `json:"why,omitempty"`
 	Planned string   `json:"planned"`
@@ -40,9 +43,15 @@ func planCommand(a *app) *cobra.Command {
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
 		list := []planShape{}
 		var rows [][]string
+		planner := plan.New(course.New(v))
 		for p := range v.Plans() {
 			s := shapeOfPlan(v, p)
-			list, rows = append(list, s), append(rows, planRow(p, s))
+			w, told := planner.Wished(p)
+			sure := ""
+			if told {
+				sure, s.Chance = w.Short(), new(round(w.Chance))
+			}
+			list, rows = append(list, s), append(rows, planRow(p, s, sure))
 		}
 		return a.show(list, func() {
 			if len(rows) == 0 {
@@ -69,17 +78,14 @@ func shapeOfPlan(v *book.View, p book.BatchPlan) planShape {
 	return s
 }
 
-func planRow(p book.BatchPlan, s planShape) []string {
+func planRow(p book.BatchPlan, s planShape, sure string) []string {
 	ready := " ready by "
 	if p.Laying {
 		ready = " laying by "
 	}
-	wish, sure, nucs := "", "", ""
+	wish, nucs := "", ""
 	if p.Queens > 0 {
 		wish = plural(p.Queens, "queen") + prefixed(ready, p.By.Short())
-	}
-	if p.Sure > 0 {
-		sure = fmt.Sprintf("%.0f %% sure", 100*p.Sure)
 	}
 	if p.Nucs > 0 {
 		nucs = plural(p.Nucs, "nuc") + prefixed(" in ", s.Yard)

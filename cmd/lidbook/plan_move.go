@@ -10,6 +10,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/line"
+	"lidmark/domain/rules"
 )
 
 func planMoveCommand(a *app) *cobra.Command {
@@ -30,7 +31,11 @@ func planMoveCommand(a *app) *cobra.Command {
 		}
 		f := p.BatchPlanned
 		f.Day, f.Minute, f.Why = day, cmp.Or(minute, f.Minute), cmp.Or(why, f.Why)
-		return d.write(f)
+		if err := d.write(f); err != nil {
+			return err
+		}
+		d.minds(rules.PlanOf(d.view(), f))
+		return nil
 	})
 	c.Flags().StringVar(&why, "why", "", "`WHY`")
 	return c

@@ -33,7 +33,6 @@ type pricer struct {
 	promised map[book.NucID]caught
 
 	planner *plan.Planner // nil: no planned step was priced yet
-	rates   plan.Rates
 }
 
 func newPricer(j *rules.Judged, plan rules.DayPlan) *pricer {

@@ -18,7 +18,7 @@ func (p *pricer) planned(t rules.Task, s book.Subject) Price {
 		return Price{}
 	}
 	if p.planner == nil {
-		p.planner, p.rates = plan.New(p.judged.Course()), plan.RatesOf(p.view)
+		p.planner = plan.New(p.judged.Course())
 	}
 	by := calendar.DayOf(t.By, p.view.Zone())
 	next := calendar.DayOf(p.next, p.view.Zone())
@@ -37,7 +37,5 @@ func (p *pricer) planned(t rules.Task, s book.Subject) Price {
 // graft is so many days late.
 func (p *pricer) inTime(b book.BatchPlan, late calendar.Day) plan.Chances {
 	b.Day += max(0, late)
-	r := p.rates
-	r.Laying, r.Virgins = b.Laying, b.Virgins
-	return r.Queens(plan.Graft{Larvae: b.Larvae, Nucs: b.Nucs, Late: 1 - p.planner.LadderOf(b).Laid.InTime(b.By, b.Laying)})
+	return p.planner.Gives(b)
 }

@@ -22,7 +22,7 @@ func (t teller) wished(f book.BatchPlanned) string {
 		ready = " laying by "
 	}
 	queens := ifSaid(f.Queens > 0, counted(f.Queens, "queen", "queens"))
-	return commas(or(queens, ifSaid(!f.By.IsZero(), "queens"))+unless(ready, f.By.Short()), ifSaid(f.Sure > 0, fmt.Sprintf("%.0f %% sure", 100*f.Sure)), unless("for order ", namesOf(t, f.Orders)))
+	return commas(or(queens, ifSaid(!f.By.IsZero(), "queens"))+unless(ready, f.By.Short()), ifSaid(f.Sure > 0, fmt.Sprintf("wished %.0f of 100", 100*f.Sure)), unless("for order ", namesOf(t, f.Orders)))
 }
 
 // namesOf are the names of things, those that have one.

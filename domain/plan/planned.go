@@ -1,6 +1,9 @@
 package plan
 
-import "lidmark/domain/book"
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
 
 // Planned is a planned batch with all that follows from it.
 type Planned struct {
@@ -21,12 +24,39 @@ func (p *Planner) Planned(b book.BatchPlan) Planned {
 	d.Needs, d.Minutes = p.Needs(d.Ladder, d.Size), p.Minutes(d.Ladder, d.Size)
 	d.ByPerson = p.ByPerson(d.Minutes)
 	d.Given = p.Given(Wanting{d.Ladder, d.Size})[0]
-	rates, graft := RatesOf(p.view), Graft{Larvae: b.Larvae, Nucs: b.Nucs}
-	rates.Laying, rates.Virgins = b.Laying, b.Virgins
-	if !b.By.IsZero() {
-		graft.Late = 1 - d.Ladder.Laid.InTime(b.By, b.Laying)
-	}
-	d.Stages = rates.Along(graft)
+	d.Stages = p.ratesFor(b).Along(p.GraftFor(b, b.By, b.Laying))
 	d.Chances = d.Stages[len(d.Stages)-1].Chances
 	return d
+}
+
+// GraftFor is the graft of a planned batch for queens who are ready by a day, or lay by
+// then; ever, for the zero day.
+func (p *Planner) GraftFor(b book.BatchPlan, by calendar.Day, laying bool) Graft {
+	g := Graft{Larvae: b.Larvae, Nucs: b.Nucs}
+	if !by.IsZero() {
+		g.Late = 1 - p.LadderOf(b).Laid.InTime(by, laying)
+	}
+	return g
+}
+
+// Gives are the chances of how many queens a planned batch gives by its day; of how many
+// ever, where it has none.
+func (p *Planner) Gives(b book.BatchPlan) Chances {
+	return p.ratesFor(b).Queens(p.GraftFor(b, b.By, b.Laying))
+}
+
+// Sure is the chance that a planned batch gives its queens by its day; 0 where it is not
+// told how many.
+func (p *Planner) Sure(b book.BatchPlan) float64 {
+	if b.Queens == 0 {
+		return 0
+	}
+	return p.Gives(b).AtLeast(b.Queens)
+}
+
+// ratesFor are the keeper's rates for what a planned batch gives, and what is counted of it.
+func (p *Planner) ratesFor(b book.BatchPlan) Rates {
+	r := p.rates()
+	r.Laying, r.Virgins = b.Laying, b.Virgins
+	return r
 }

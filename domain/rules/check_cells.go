@@ -30,8 +30,9 @@ type Graft struct {
 	LarvaAge float64
 	Mother   book.QueenID
 	Yard     book.YardID
-	On       calendar.Day // planned for a day to come
-	Unasked  bool         // it is done, and not as one that was planned
+	On       calendar.Day   // planned for a day to come
+	Unasked  bool           // it is done, and not as one that was planned
+	Plan     book.BatchPlan // what was, or is, planned of it, as it is grafted; zero: nothing
 }
 
 // MoveCells means to handle the cells of a batch.
@@ -96,6 +97,7 @@ func (i PutInVirgin) check(c *checker) {
 func (i Graft) check(c *checker) {
 	c.kin(i)
 	c.outOfSeason(i)
+	c.unsure(i.Plan)
 	if i.Unasked {
 		c.plannedGraft()
 	}

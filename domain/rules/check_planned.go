@@ -1,6 +1,9 @@
 package rules
 
-import "lidmark/domain/plan"
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/plan"
+)
 
 // nearPlan is within how many days a graft may be the one that is planned. It is a
 // convention of the question, not of the trade.
@@ -23,5 +26,12 @@ func (c *checker) outOfSeason(i Graft) {
 	}
 	if m, ok := plan.New(c.course).OutOfSeason(i.Yard, i.On); ok {
 		c.warn(m.Why, m.Do)
+	}
+}
+
+// unsure warns of a planned batch that gives its queens less surely than is wished.
+func (c *checker) unsure(b book.BatchPlan) {
+	if w, ok := plan.New(c.course).Wished(b); ok && w.Unsure() {
+		c.warn(w.Said(), w.Do())
 	}
 }

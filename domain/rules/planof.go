@@ -2,6 +2,7 @@ package rules
 
 import (
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 )
 
 // PlanOf is a fact as a plan to be judged by [Check] before it is done: a cell
@@ -11,9 +12,9 @@ func PlanOf(v *book.View, fact book.Fact) Intent {
 	switch f := fact.(type) {
 	case book.Grafted:
 		p, planned := v.BatchPlan(f.Batch)
-		return Graft{LarvaAge: f.LarvaAge, Mother: motherOf(v, f.Mother, f.Breeder, f.Line), Yard: p.Yard, Unasked: !planned}
+		return Graft{LarvaAge: f.LarvaAge, Mother: motherOf(v, f.Mother, f.Breeder, f.Line), Yard: p.Yard, Unasked: !planned, Plan: graftedAs(v, p, f)}
 	case book.BatchPlanned:
-		return Graft{Mother: motherOf(v, f.Mother, f.Breeder, f.Line), Yard: f.Yard, On: f.Day}
+		return Graft{Mother: motherOf(v, f.Mother, f.Breeder, f.Line), Yard: f.Yard, On: f.Day, Plan: book.BatchPlan{BatchPlanned: f}}
 	case book.CellsMoved:
 		return MoveCells{Batch: f.Batch}
 	case book.CellGiven:
@@ -27,6 +28,18 @@ func PlanOf(v *book.View, fact book.Fact) Intent {
 	default:
 		return planOfNuc(v, fact)
 	}
+}
+
+// graftedAs is a planned batch as it was grafted: so many larvae, at its hour where it is
+// written down, else now.
+func graftedAs(v *book.View, p book.BatchPlan, f book.Grafted) book.BatchPlan {
+	at := v.Batch(f.Batch).At.Instant
+	if at.IsZero() {
+		at = v.On()
+	}
+	at = at.In(v.Zone())
+	p.Day, p.Minute, p.Larvae = calendar.DayOf(at, v.Zone()), at.Hour()*60+at.Minute(), f.Larvae
+	return p
 }
 
 // motherOf is whose larvae are grafted: the queen that was said, else the breeder's, else

@@ -55,7 +55,7 @@ func EntrustedTo(p *plan.Planner, sheet *handover.Sheet) (all []Entrusted) {
 func graftsFor(p *plan.Planner, plans []book.BatchPlan, o handover.Served) (all []plan.Graft) {
 	for _, b := range plans {
 		if slices.Contains(b.Orders, o.Order.Order) {
-			all = append(all, plan.Graft{Larvae: b.Larvae, Nucs: b.Nucs, Late: 1 - p.LadderOf(b).Laid.InTime(o.On, false)})
+			all = append(all, p.GraftFor(b, o.On, false))
 		}
 	}
 	return all
@@ -74,4 +74,25 @@ func graftedFor(v *book.View, order book.OrderID) bool {
 // waitsWith tells whether two orders wait for one batch.
 func waitsWith(plans []book.BatchPlan, a, b book.OrderID) bool {
 	return slices.ContainsFunc(plans, func(p book.BatchPlan) bool { return slices.Contains(p.Orders, a) && slices.Contains(p.Orders, b) })
+}
+
+// Unordered are the planned batches for which no order waits, and how sure the queens are
+// that are wished of them by a day.
+func Unordered(p *plan.Planner) (all []plan.Wished) {
+	for b := range p.View().Plans() {
+		if w, ok := p.Wished(b); ok && len(b.Orders) == 0 {
+			all = append(all, w)
+		}
+	}
+	return all
+}
+
+// Sentence is how sure a planned batch is, and what to do where that is not enough.
+func Sentence(w plan.Wished) string {
+	said := w.Said()
+	said = strings.ToUpper(said[:1]) + said[1:]
+	if w.Unsure() {
+		said += ": graft earlier or more, or promise fewer"
+	}
+	return said + "."
 }

@@ -19,6 +19,8 @@ type SeasonSheet struct {
 	Promises []season.Promise
 	Waits    []season.Entrusted // the orders that wait for planned batches
 
+	Unordered []plan.Wished // the planned batches for which no order waits
+
 	of    *Reading
 	board *season.Board // for drags; the window's alone
 }
@@ -56,7 +58,8 @@ func (e ReckonSeason) Reckon() SeasonReckoned {
 	planner, dealt := e.of.planner(), handover.New(e.of.Course)
 	board := season.NewBoard(planner)
 	return SeasonReckoned{&SeasonSheet{
-		Clashes: board.Clashes(), Promises: season.Promises(e.of.View, dealt), Waits: season.EntrustedTo(planner, dealt), of: e.of, board: board,
+		Clashes: board.Clashes(), Promises: season.Promises(e.of.View, dealt), Waits: season.EntrustedTo(planner, dealt),
+		Unordered: season.Unordered(planner), of: e.of, board: board,
 	}}
 }
 

@@ -7,7 +7,6 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 )
 
@@ -121,12 +120,8 @@ func (s State) orderFlag(o *book.Order) OrderFlag {
 
 // chanceBy is the chance of the queens of a planned batch by another day.
 func (s State) chanceBy(b book.BatchPlan, day calendar.Day) float64 {
-	r := s.Present()
-	l := r.lane(plannedKey{b.Batch, b.Day})
-	rates := plan.RatesOf(r.View)
-	rates.Laying, rates.Virgins = b.Laying, b.Virgins
-	late := 1 - l.Ladder.Laid.InTime(day, b.Laying)
-	return rates.Queens(plan.Graft{Larvae: b.Larvae, Nucs: b.Nucs, Late: late}).AtLeast(max(1, b.Queens))
+	b.By = day
+	return s.Present().planner().Gives(b).AtLeast(max(1, b.Queens))
 }
 
 // orderDay is the day on which an order is shown.

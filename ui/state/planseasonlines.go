@@ -100,6 +100,11 @@ func (s State) SeasonLines(width float64) []SeasonLine {
 			p.said(SeasonLine{Cells: []string{e.Said()}, Alarm: true}, scene.Regular, p.width)
 		}
 	}
+	for _, w := range sheet.Unordered {
+		if w.Unsure() {
+			p.said(SeasonLine{Cells: []string{season.Sentence(w)}, Alarm: true}, scene.Regular, p.width)
+		}
+	}
 	if d := s.SeasonDates(); d != nil && d.Known {
 		p.dates(s, d)
 	}
