@@ -2,8 +2,10 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 )
 
@@ -24,12 +26,39 @@ var readies = [...]struct {
 // plannedSteps are the steps of the planned batches that make ready for them, as
 // work on their days. Once it is grafted the batch's own rules tell.
 func (p *pass) plannedSteps() {
+	combs := p.combsIn()
 	for b := range p.view.Plans() {
-		p.plannedBatch(p.ladders(), b)
+		p.plannedBatch(p.ladders(), b, combs)
 	}
 }
 
-func (p *pass) plannedBatch(planner *plan.Planner, b book.BatchPlan) {
+// combsIn are the days on which drone comb went in, by the yard its drones fly in.
+func (p *pass) combsIn() map[book.YardID][]calendar.Day {
+	in := map[book.YardID][]calendar.Day{}
+	for _, sub := range slices.Collect(p.view.Subjects(book.KindBatch)) {
+		id, _ := sub.Batch()
+		if d := plan.CombIn(p.view, id); d != 0 {
+			b, _ := p.view.BatchPlan(id)
+			in[b.Yard] = append(in[b.Yard], d)
+		}
+	}
+	return in
+}
+
+// wantsComb tells whether drone comb is to be hung in for a batch: it is not too late for
+// ripe drones, and no comb of another batch serves its virgins too. What is hung in for it
+// is one of the combs then.
+func (p *pass) wantsComb(b book.BatchPlan, l plan.Ladder, combs map[book.YardID][]calendar.Day) bool {
+	planner := p.ladders()
+	serves := func(in calendar.Day) bool { return planner.CombServes(in, l) }
+	if planner.CombTooLate(p.today, l) || slices.ContainsFunc(combs[b.Yard], serves) {
+		return false
+	}
+	combs[b.Yard] = append(combs[b.Yard], max(l.Rung(plan.DroneComb).By, p.today)) // by then it hangs, and serves for longest
+	return true
+}
+
+func (p *pass) plannedBatch(planner *plan.Planner, b book.BatchPlan, combs map[book.YardID][]calendar.Day) {
 	l, size := planner.LadderOf(b), planner.SizeOf(b)
 	planned := b.At.Day(p.home().zone)
 	for _, r := range readies {
@@ -37,6 +66,9 @@ func (p *pass) plannedBatch(planner *plan.Planner, b book.BatchPlan) {
 		rung := l.Rung(r.step)
 		if b.Made(r.step.Readied()) || rung.By < planned && r.step != plan.GraftLarvae {
 			continue // it was too late for it when the plan was made
+		}
+		if r.step == plan.DroneComb && !p.wantsComb(b, l, combs) {
+			continue
 		}
 		p.add(y, p.plannedStep(y, b, l, r.step, r.do, takes(planner.Minutes(l, size), r.step)))
 	}
@@ -88,7 +120,11 @@ func (p *pass) plannedStep(y *yardCase, b book.BatchPlan, l plan.Ladder, step pl
 	}
 	if late := p.today.Sub(rung.By); late > 0 {
 		f.Severity = Pressing
-		f.Why += fmt.Sprintf("; %s late: the queens are ready so much later, or move the plan", count(late, "day"))
+		costs := "the queens are ready so much later"
+		if step == plan.DroneComb {
+			costs = "its drones are not ripe for the first flights"
+		}
+		f.Why += fmt.Sprintf("; %s late: %s, or move the plan", count(late, "day"), costs)
 	}
 	return f
 }

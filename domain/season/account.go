@@ -82,23 +82,12 @@ func (a *account) withComb(l *load) *load {
 	if l.grafted {
 		return l
 	}
-	if in := a.combIn(l.id); in != 0 {
+	if in := plan.CombIn(a.planner.View(), l.id); in != 0 {
 		l.comb = in
 		return l
 	}
 	l.comb = max(l.comb, a.today)
 	return l
-}
-
-// combIn is the day on which the comb of a batch went in; 0: it did not yet.
-func (a *account) combIn(id book.BatchID) (in calendar.Day) {
-	v := a.planner.View()
-	for _, e := range v.LinesSince(id.Subject(), v.On().AddDate(-1, 0, 0)) {
-		if f, ok := e.Fact.(book.BatchReadied); ok && f.Step == book.DroneCombIn {
-			in = e.At.Day(v.Zone())
-		}
-	}
-	return in
 }
 
 // freeOn are the minutes that people are free on a day.

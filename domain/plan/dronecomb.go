@@ -1,0 +1,42 @@
+package plan
+
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+// CombIn is the day within the last year on which the drone comb of a batch went in; 0:
+// it did not yet.
+func CombIn(v *book.View, id book.BatchID) (in calendar.Day) {
+	for _, e := range v.LinesSince(id.Subject(), v.On().AddDate(-1, 0, 0)) {
+		if f, ok := e.Fact.(book.BatchReadied); ok && f.Step == book.DroneCombIn {
+			in = e.At.Day(v.Zone())
+		}
+	}
+	return in
+}
+
+// CombServes tells whether drones of a comb that goes in on a day are ripe, and not too
+// old, when the virgins of a batch begin to fly.
+func (p *Planner) CombServes(in calendar.Day, l Ladder) bool {
+	fly := l.Rung(Fly).From
+	return in+p.days(practice.DroneRipe) <= fly && fly <= in+p.days(practice.DroneEmerges)+p.days(practice.DroneBestUntil)
+}
+
+// CombTooLate tells whether a comb that goes in on a day gives no ripe drones before the
+// virgins of a batch have flown.
+func (p *Planner) CombTooLate(in calendar.Day, l Ladder) bool {
+	return in+p.days(practice.DroneRipe) > l.Rung(Fly).By
+}
+
+// combs are how many drone combs are hung in for a yard: one for each of its drone
+// colonies, as far as they are wanted; as many as are wanted where the book knows none.
+func (p *Planner) combs(yard book.YardID) float64 {
+	wanted := p.numbers.Get(practice.DroneColonies)
+	w := want{Planner: p, s: Size{Yard: yard}}
+	if have := w.drones(); have > 0 {
+		return min(have, wanted)
+	}
+	return wanted
+}
