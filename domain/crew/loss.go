@@ -77,6 +77,9 @@ func promisedBy(j *rules.Judged, next calendar.Day) map[book.NucID]caught {
 // again: so it has a hard end before or soon after, or robbers are at work, or she leaves
 // before, or the food is out.
 func (p *pricer) hard(t rules.Task, s book.Subject) bool {
+	if t.Act == rules.ActMakeUp {
+		return false // cages do for the cells: what those cost is its price
+	}
 	id, _ := s.Nuc()
 	leaves := p.promised[book.NucID(id)].leave
 	if t.Act == rules.ActFeed && p.isOut(s) {
