@@ -224,14 +224,39 @@ func (i HandOver) check(c *checker) {
 
 // forOrder warns of a queen who is not what her order asks for.
 func (i HandOver) forOrder(c *checker, q *book.Queen) {
+	if i.Order.IsZero() {
+		return
+	}
 	o := c.view.Order(i.Order)
+	i.owed(c, o)
+	i.asMarked(c, o, q.Mark)
 	switch sure := q.Descent != book.DescentDoubtful; {
-	case i.Order.IsZero() || o.TakesSure(q.Line, sure):
+	case o.TakesSure(q.Line, sure):
 	case o.Takes(q.Line):
 		c.warn(fmt.Sprintf("%s is of doubtful descent; order %s is for line %s", queenName(c.view, q), o.Number, o.Line), "Take one whose descent is sure")
 	case q.Line == "":
 		c.warn(fmt.Sprintf("nobody knows of which line %s is; order %s is for line %s", queenName(c.view, q), o.Number, o.Line), "Take one of that line")
 	default:
 		c.warn(fmt.Sprintf("%s is of line %s; order %s is for line %s", queenName(c.view, q), q.Line, o.Number, o.Line), "Take one of that line")
+	}
+}
+
+// owed warns of one queen more than an order is owed.
+func (i HandOver) owed(c *checker, o *book.Order) {
+	switch {
+	case o.Closed:
+		c.warn(fmt.Sprintf("order %s is closed", o.Number), "Look for whom she is meant")
+	case o.Open() == 0:
+		c.warn(fmt.Sprintf("order %s has all its queens", o.Number), "Look for whom she is meant")
+	}
+}
+
+// asMarked warns of a queen without the mark that her order wants.
+func (i HandOver) asMarked(c *checker, o *book.Order, m book.QueenMarked) {
+	switch {
+	case o.Disc && m.Disc == "":
+		c.warn(fmt.Sprintf("order %s wants queens with a disc; no disc of hers is in the book", o.Number), "Mark her first, or write down her disc")
+	case o.Marked && m.Colour == "" && m.Disc == "":
+		c.warn(fmt.Sprintf("order %s wants marked queens; no mark of hers is in the book", o.Number), "Mark her first, or write down her mark")
 	}
 }

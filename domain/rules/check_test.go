@@ -232,12 +232,41 @@ var plans = []planned{
 		plan: rules.HandOver{Queen: booktest.Queen("a"), Order: booktest.Order("12")},
 	},
 	{
+		name: "a queen without a mark for an order of marked ones", write: queenForMarked(book.QueenMarked{}), at: "2027-06-20 19:00",
+		plan:   rules.HandOver{Queen: booktest.Queen("a"), Order: booktest.Order("40")},
+		warned: "order 40 wants marked queens; no mark of hers is in the book", do: "Mark her first, or write down her mark",
+	},
+	{
+		name: "a marked queen for an order of marked ones", write: queenForMarked(book.QueenMarked{Queen: booktest.Queen("a"), Colour: "yellow"}), at: "2027-06-20 19:00",
+		plan: rules.HandOver{Queen: booktest.Queen("a"), Order: booktest.Order("40")},
+	},
+	{
+		name: "a queen for an order that has all", write: func(p *booktest.Pen) {
+			queenForMarked(book.QueenMarked{Queen: booktest.Queen("a"), Colour: "yellow"})(p)
+			p.Write(book.QueenHandedOver{Queen: booktest.Queen("b"), Order: booktest.Order("40")})
+		}, at: "2027-06-20 19:00",
+		plan:   rules.HandOver{Queen: booktest.Queen("a"), Order: booktest.Order("40")},
+		warned: "order 40 has all its queens", do: "Look for whom she is meant",
+	},
+	{
 		name: "a queen handed over twice", write: func(p *booktest.Pen) {
 			caughtOn20June(p)
 			p.Write(book.QueenHandedOver{Queen: booktest.Queen("a"), To: "a neighbour"})
 		}, at: "2027-06-21 18:00", plan: rules.HandOver{Queen: booktest.Queen("a")},
 		refused: "the queen in cage 7 is no longer in hand", do: "Take another queen",
 	},
+}
+
+// queenForMarked is a queen caught, marked so where the mark is hers, and an order of one
+// marked queen.
+func queenForMarked(m book.QueenMarked) func(*booktest.Pen) {
+	return func(p *booktest.Pen) {
+		caughtOn20June(p)
+		p.Write(book.OrderTaken{Order: booktest.Order("40"), Number: "40", Queens: 1, By: calendar.Date(2027, 6, 28), Marked: true})
+		if !m.Queen.IsZero() {
+			p.Write(m)
+		}
+	}
 }
 
 // queenForRook is a queen in a cage, of a line and descent, beside an order for line Rook.

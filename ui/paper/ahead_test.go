@@ -238,8 +238,8 @@ func TestCagesReadBack(t *testing.T) {
 	}
 }
 
-// TestMarksOfCages: a mark that is on her is told, else the colour of her year, and
-// what the order wants.
+// TestMarksOfCages: a mark that is on her is told, else that she is to be marked as
+// the order wants it.
 func TestMarksOfCages(t *testing.T) {
 	r := reading(kitchen(), "2027-05-11 06:40")
 	var out bytes.Buffer
@@ -247,7 +247,7 @@ func TestMarksOfCages(t *testing.T) {
 		t.Fatal(err)
 	}
 	text := all(read(t, out.Bytes()))
-	for _, want := range []string{"yellow disc 14", "caught 9 May, cage 3", "yellow disc: ____", "catch 20 May, A3"} { // 2027 is yellow
+	for _, want := range []string{"yellow disc 14", "caught 9 May, cage 3", "mark yellow, disc: ____", "catch 20 May, A3"} { // 2027 is yellow
 		if !strings.Contains(text, want) {
 			t.Errorf("%q is missing in\n%s", want, text)
 		}

@@ -137,16 +137,19 @@ func label(cage, nuc string) string {
 	}
 }
 
-// marked draws the colour of her year, and what is on her.
+// marked draws the colour that is on her, if there is one, and her mark in words.
 func (s *sheet) marked(r *state.Reading, c cage, x, y, to float64, said look) {
 	colour, words := c.mark(r)
 	radius := said.size * point * 0.42
-	s.painted(round(1), scene.Point{X: x + radius, Y: y - said.size*point*0.34}, radius, colour)
-	s.fit(x+2*radius+1.1, y, words, said, to)
+	if colour != "" {
+		s.painted(round(1), scene.Point{X: x + radius, Y: y - said.size*point*0.34}, radius, colour)
+		x += 2*radius + 1.1
+	}
+	s.fit(x, y, words, said, to)
 }
 
-// mark is her colour, and her mark in words: what is on her, else what the order
-// wants.
+// mark is the colour that the book has of her, and her mark in words: what is on her,
+// and what is yet to be done as the order wants it.
 func (c cage) mark(r *state.Reading) (colour, words string) {
 	year := c.year(r)
 	of := bee.MarkColour(year).String()
@@ -159,11 +162,11 @@ func (c cage) mark(r *state.Reading) (colour, words string) {
 	case m.Colour != "":
 		colour, words = m.Colour, fmt.Sprintf("%s, %d", m.Colour, year)
 	case o.Disc:
-		colour, words = of, of+" disc: ____"
+		words = "mark " + of + ", disc: ____"
 	case o.Marked:
-		colour, words = of, fmt.Sprintf("mark %s, %d", of, year)
+		words = fmt.Sprintf("to be marked %s, %d", of, year)
 	default:
-		colour, words = of, fmt.Sprintf("%d, not marked", year)
+		words = fmt.Sprintf("%d, not marked", year)
 	}
 	if c.Mark.Clipped {
 		words += ", clipped"
