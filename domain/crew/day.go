@@ -57,6 +57,7 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 	work, rounds := price.workOf(plan)
 	var p Problem
 	p.Teams, hands = hands.manned()
+	bundles, of := Problem{Teams: p.Teams}, make([][]int, len(rounds))
 	for i, r := range rounds {
 		s := hands.at(r, j.Course().View().Yard(r.yard).Drive)
 		if r.load || slices.ContainsFunc(work[i], func(w Work) bool { return w.Task.Findings[0].Emergency() }) {
@@ -66,10 +67,15 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 			s.Jobs = append(s.Jobs, Job{w.Minutes, w.Price.Queens, w.Hard})
 		}
 		p.Sites = append(p.Sites, s)
+		s.Jobs, of[i] = bundled(work[i])
+		bundles.Sites = append(bundles.Sites, s)
 	}
-	choice, err := Best(p)
+	choice, err := Best(bundles)
 	if err != nil {
 		return Day{}, err
+	}
+	for i, teams := range choice.Team {
+		choice.Team[i] = unbundled(teams, of[i])
 	}
 	outs, whole := deal(hands, p, choice.Team, work, rounds)
 	day := Day{On: d, Next: plan.Next, Exact: choice.Exact && whole, Last: hands.last()}

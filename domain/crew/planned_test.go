@@ -8,6 +8,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
+	"lidmark/domain/crew"
 	"lidmark/domain/rules"
 )
 
@@ -52,6 +53,37 @@ func TestWhatMakesReadyAndCanWaitCostsNothing(t *testing.T) {
 	for _, w := range all {
 		if waits := w.Task.By.After(p.View("2027-05-08 00:00").On()); waits && w.Price.Queens > 0.01 {
 			t.Errorf("%s by %v costs %.2f queens", w.Task.Title, w.Task.By, w.Price.Queens)
+		}
+	}
+}
+
+// Nobody grafts into starters that nobody set up: with no time for both, both wait.
+func TestAGraftWaitsForWhatMakesItReady(t *testing.T) {
+	p := grafting(calendar.Date(2027, time.May, 10))
+	v := p.View("2027-05-10 07:00")
+	for _, minutes := range []float64{20, 40, 60, 80, 100, 120, 240} {
+		day, err := crew.Plan(rules.Judge(v), v.Today(), crew.Hands{{{Name: "Ida", Minutes: minutes}}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		done, waits := map[rules.Act]int{}, map[rules.Act]int{}
+		for _, s := range day.Sheets {
+			for _, visit := range s.Visits {
+				for _, w := range visit.Work {
+					done[w.Task.Act]++
+				}
+			}
+		}
+		for _, w := range day.Waits {
+			if f := w.Task.Findings[0]; f.What != "planned: drone comb in" && f.What != "planned: make up nucs" {
+				waits[w.Task.Act]++
+			}
+		}
+		if done[rules.ActGraft] > 0 && waits[rules.ActMakeReady] > 0 {
+			t.Errorf("%v min: grafted, and %d steps before it wait", minutes, waits[rules.ActMakeReady])
+		}
+		if minutes == 240 && done[rules.ActGraft] == 0 {
+			t.Error("time for all, and nobody grafts")
 		}
 	}
 }
