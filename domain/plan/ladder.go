@@ -98,7 +98,7 @@ func (p *Planner) Ladder(graft time.Time, cells int, yard book.YardID) Ladder {
 		l.Rungs[s].Step = Step(s + 1)
 	}
 	p.beforeGraft(&l)
-	p.untilCells(&l, z)
+	p.untilCells(&l, z, p.givingOf(cells))
 	p.afterCells(&l, z)
 	p.free(&l, z)
 	return l
@@ -124,8 +124,9 @@ func (p *Planner) beforeGraft(l *Ladder) {
 }
 
 // untilCells are the steps from the graft until its cells are given. The clock
-// has the last hour of them; its best one is no later than the table's day.
-func (p *Planner) untilCells(l *Ladder, z zoned) {
+// has the last hour of them; its best one is no later than the table's day, and one on
+// which somebody has the minutes that giving them takes.
+func (p *Planner) untilCells(l *Ladder, z zoned, minutes float64) {
 	for _, w := range bee.Windows(p.numbers) {
 		if s := stepOf[w.Step]; s != 0 {
 			l.set(s, l.Day+calendar.Day(w.From), l.Day+calendar.Day(w.Best), l.Day+calendar.Day(w.By))
@@ -136,7 +137,7 @@ func (p *Planner) untilCells(l *Ladder, z zoned) {
 	give.By = z.day(give.Hard)
 	give.Best = min(give.Best, lastMorning(give.Hard, z))
 	give.From = min(give.From, give.Best)
-	give.Best = p.whenFree(*give, z)
+	give.Best = p.whenFree(*give, z, minutes)
 	l.set(MakeUpNucs, give.Best-p.days(practice.NucsMadeUpEarliest), give.Best-p.days(practice.NucsMadeUpBefore), give.Best-p.days(practice.NucsMadeUpBefore))
 }
 
@@ -188,13 +189,23 @@ func (p *Planner) free(l *Ladder, z zoned) {
 	}
 }
 
-// whenFree is the best day of a step with a hard hour: the day on which somebody is free
-// before that hour, or the last such day before it in its window. Where there is none, or
-// nobody told hours, it stays.
-func (p *Planner) whenFree(r Rung, z zoned) calendar.Day {
-	if p.view.HoursTold() {
+// givingOf are the minutes for which the ripe cells of so many larvae are given.
+func (p *Planner) givingOf(larvae int) float64 {
+	ripe := float64(larvae) * p.numbers.Get(practice.Take) * p.numbers.Get(practice.RipeOfTakes)
+	return ripe * p.numbers.Get(practice.MinutesGiveCell)
+}
+
+// whenFree is the best day of a step with a hard hour: the day on which people are free
+// so many minutes before that hour, or the last such day before it in its window. Where
+// there is none it is one on which somebody is free at all; where there is none either,
+// or nobody told hours, it stays.
+func (p *Planner) whenFree(r Rung, z zoned, minutes float64) calendar.Day {
+	if !p.view.HoursTold() {
+		return r.Best
+	}
+	for _, least := range [...]float64{minutes, 0} {
 		for d := r.Best; d >= r.From; d-- {
-			if p.freeOn(d, r.Hard, z) {
+			if p.freeOn(d, r.Hard, z, least) {
 				return d
 			}
 		}
@@ -206,23 +217,27 @@ func (p *Planner) whenFree(r Rung, z zoned) calendar.Day {
 // where it has one.
 func (p *Planner) someoneFree(r Rung, z zoned) bool {
 	for d := r.From; d <= r.By; d++ {
-		if p.freeOn(d, r.Hard, z) {
+		if p.freeOn(d, r.Hard, z, 0) {
 			return true
 		}
 	}
 	return false
 }
 
-// freeOn tells whether somebody is free on a day, before a hard hour where there is one.
-func (p *Planner) freeOn(d calendar.Day, hard time.Time, z zoned) bool {
+// freeOn tells whether people together are free so many minutes on a day, and at all,
+// before a hard hour where there is one.
+func (p *Planner) freeOn(d calendar.Day, hard time.Time, z zoned, minutes float64) bool {
+	free := 0.0
 	for who := range p.view.People() {
-		free := who.FreeOn(d)
-		if free.Minutes() == 0 {
+		hours := who.FreeOn(d)
+		if hours.Minutes() == 0 {
 			continue
 		}
-		if from, _ := free.Between(d, z.zone); hard.IsZero() || from.Before(hard) {
-			return true
+		from, until := hours.Between(d, z.zone)
+		if !hard.IsZero() && hard.Before(until) {
+			until = hard
 		}
+		free += max(0, until.Sub(from).Minutes())
 	}
-	return false
+	return free > 0 && free >= minutes
 }

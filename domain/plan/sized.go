@@ -17,7 +17,7 @@ func (p *Planner) Sized(l Ladder, cells int, yard book.YardID) Ladder {
 	for i := range l.Rungs {
 		l.Rungs[i].NobodyFree = false
 	}
-	p.untilCells(&l, z)
+	p.untilCells(&l, z, p.givingOf(cells))
 	p.free(&l, z)
 	return l
 }
