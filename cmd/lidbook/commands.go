@@ -27,7 +27,7 @@ func groups() []group {
 			goodsCommand("along", "Write down what was taken along to the yard", func(g goods) book.Fact { return book.TakenAlong(g) }),
 			goodsCommand("back", "Write down what was brought back unused", func(g goods) book.Fact { return book.BroughtBack(g) }),
 			goodsCommand("dropped", "Write down what was dropped or crushed", func(g goods) book.Fact { return book.Dropped(g) }),
-			graftCommand, countCommand, signCommand, moveCommand, cageCommand,
+			readyCommand, graftCommand, countCommand, signCommand, moveCommand, cageCommand,
 			makeUpCommand, placeCommand, entranceCommand, frontCommand, robbedCommand,
 			broodCommand, searchCommand, feedCommand, weatherCommand, forageCommand,
 			markCommand, bankCommand, putInCommand, endedCommand, testedCommand,

@@ -134,6 +134,7 @@ plan move 2027-06-19 +3
 export nucs 4
 export plan 2027-06-19
 plan drop Linnet
+ready 2027-06-19 paint
 graft --plan 2027-06-19
 wish --queens 40
 wish --until +60

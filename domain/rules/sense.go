@@ -40,7 +40,7 @@ func Sense(v *book.View, now time.Time, e book.Entry) error {
 	case book.BatchDropped:
 		return notGrafted(v, f.Batch)
 	case book.BatchReadied:
-		return notGrafted(v, f.Batch)
+		return readied(v, f)
 	case book.HoursOn:
 		if f.Day.IsZero() {
 			return errors.New("the hours are of no day: say of which")
@@ -99,11 +99,26 @@ func notGrafted(v *book.View, id book.BatchID) error {
 	return nil
 }
 
+// readied: a step makes ready for a batch that is planned; nucs are made up for one that is
+// grafted too.
+func readied(v *book.View, f book.BatchReadied) error {
+	if _, planned := v.BatchPlan(f.Batch); planned {
+		return nil
+	}
+	if v.Batch(f.Batch).At.IsZero() {
+		return errors.New("the batch is not on the plan: plan its graft first")
+	}
+	if f.Step == book.NucsReady {
+		return nil
+	}
+	return notGrafted(v, f.Batch)
+}
+
 // founds tells whether a fact brings a nuc or a batch into the book, or speaks of
 // a batch to come.
 func founds(f book.Fact) bool {
 	switch f.(type) {
-	case book.NucNamed, book.Grafted, book.BatchPlanned, book.BatchDropped:
+	case book.NucNamed, book.Grafted, book.BatchPlanned, book.BatchDropped, book.BatchReadied:
 		return true
 	default:
 		return false
