@@ -82,7 +82,9 @@ func TestPlanOfALineIsItsBreeder(t *testing.T) {
 		return book.ColonyDescribed{Colony: booktest.Colony(name), Name: name, Line: "Rook", Queen: queen, Roles: []book.Role{book.Breeder}}
 	}
 	p.At("2027-04-02 08:00").Write(breeder("B1", rook))
-	mother := func(fact book.Fact) book.QueenID { return rules.PlanOf(p.View("2027-05-26 18:00"), fact).(rules.Graft).Mother }
+	mother := func(fact book.Fact) book.QueenID {
+		return rules.PlanOf(p.View("2027-05-26 18:00"), fact).(rules.Graft).Mother
+	}
 	if got := mother(book.BatchPlanned{Line: "Rook"}); got != rook {
 		t.Errorf("planned of the line: %v", got)
 	}
