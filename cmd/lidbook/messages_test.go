@@ -55,6 +55,7 @@ frobnicate
 todya
 day --hours 25
 day --rain-until three
+turn
 day --vans 101
 nuc
 suspect
