@@ -16,9 +16,12 @@ func (d *planDraw) answer(a scene.Area) {
 		d.rule(a.X, a.Y+14, a.X, a.Bottom()-14, scene.Rule)
 	}
 	room := to
-	if d.stacks() { // the button at the foot of the room is far below; beside this one nothing is said
+	if d.stacks() { // the button at the foot of the room is far below
 		const high = 34.0
 		d.wideButton(scene.Area{X: to - answerButton, Y: a.Y + 12, W: answerButton, H: high}, d.planWord(), "plan it", true)
+		if _, wrong := d.s.Wish(); wrong.Field == "" { // else it is said at length in place of the answer
+			d.fit(to-answerButton, a.Y+12+high+17, clause(d.refusal()), ink2(13), to)
+		}
 		room -= answerButton + 16
 	}
 	if _, wrong := d.s.Wish(); wrong.Field != "" {
