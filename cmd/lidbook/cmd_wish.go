@@ -10,6 +10,7 @@ import (
 	"lidmark/domain/course"
 	"lidmark/domain/line"
 	"lidmark/domain/plan"
+	"lidmark/domain/rules"
 )
 
 // wishFlags are what is wished for.
@@ -37,7 +38,11 @@ func wishCommand(a *app) *cobra.Command {
 			return err
 		}
 		p := plan.New(course.New(v))
-		s := shapeOfWish(p, p.Possible(w))
+		answer := p.Possible(w)
+		s := shapeOfWish(p, answer)
+		for _, r := range rules.Check(v, rules.PlanOf(v, book.BatchPlanned{Line: answer.Line, Yard: answer.Yard})).Warned {
+			s.Minds = append(s.Minds, mindShape{r.Why, r.Do}) // of kin, where the line is said
+		}
 		return a.show(s, func() { a.printWish(v, s) })
 	})
 	fl := c.Flags()
