@@ -28,6 +28,9 @@ func (a *app) printCrew(v *book.View, d crew.Day, s crewShape) {
 			continue
 		}
 		a.line("%s, %s%s: %.0f min of work and %.0f of driving, of %.0f", sheet.Person, vanWord(sheet.Van), fromWord(v, d.Sheets[i].From), sheet.Working, sheet.Driving, sheet.Free)
+		if p, ok := d.Sheets[i].Pressed(v.On()); ok {
+			a.line("  %.0f min must be done by %s, and %.0f are there until then: begin sooner, or cage the cells", p.Work, hour(p.By, v.Zone()), p.There)
+		}
 		for _, visit := range sheet.Visits {
 			a.line("  %s%s", cmp.Or(visit.Yard, "at the desk"), prefixed(", at dusk, ", hourOf(v, visit.Dusk)))
 			var rows [][]string
