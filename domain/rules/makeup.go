@@ -51,8 +51,12 @@ func (p *pass) toMakeUp(b *batchCase) int {
 	if of.Made(book.NucsReady) && b.ready > 0 {
 		return 0
 	}
-	return want - b.ready
+	return min(want-b.ready, mostMadeUp)
 }
+
+// mostMadeUp is how many nucs are reckoned for one batch at most: beyond lies a fault of
+// typing. Common practice, no source.
+const mostMadeUp = 10_000
 
 // makeUp makes the finding work of the day before the cells are given, in the yard it
 // returns. Nucs whose queens are ready by then are not made up: they get the next cell.

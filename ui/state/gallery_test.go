@@ -44,6 +44,7 @@ func situations(t *testing.T) (all []situation) {
 	}
 	add("all its boxes", boxes)
 	add("a demo", start(t))
+	add("a demo, no van", start(t).run("van less"))
 	add("a demo, Yard", start(t).run("yard"))
 	add("a nuc chosen", start(t).run("yard").write("A1"))
 	add("a nuc with a virgin chosen", chosenBy(start(t).run("yard"), func(n *state.Nuc) bool { return n.Due != nil && n.DueDay != today }))
