@@ -30,7 +30,7 @@ func (p *pricer) planned(t rules.Task, s book.Subject) Price {
 	for n := 1; n <= b.Queens; n++ {
 		queens += now.AtLeast(n) - later.AtLeast(n)
 	}
-	return Price{max(0, queens), fmt.Sprintf("%d queens by %s: %.0f of 100 done today, %.0f then", b.Queens, b.By.Short(), 100*now.AtLeast(b.Queens), 100*later.AtLeast(b.Queens))}
+	return Price{max(0, queens), fmt.Sprintf("%d queens by %s: %s done today, %s then", b.Queens, b.By.Short(), plan.OfHundred(now.AtLeast(b.Queens)), plan.OfHundred(later.AtLeast(b.Queens)))}
 }
 
 // inTime are the chances of the queens of a planned batch that are there in time when its

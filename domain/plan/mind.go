@@ -31,7 +31,7 @@ func (p *Planner) Minds(a Answer) (all []Mind) {
 		})
 	case a.InTime && a.Passed != 0:
 		all = append(all, Mind{
-			Why: fmt.Sprintf("grafted so early for the weather: %s is the latest day in time, and of its queens who would lay in fair weather %s do", p.said(a.Passed), ofHundred(p.lets(a.Yard, a.Passed))), Season: true,
+			Why: fmt.Sprintf("grafted so early for the weather: %s is the latest day in time, and of its queens who would lay in fair weather %s do", p.said(a.Passed), OfHundred(p.lets(a.Yard, a.Passed))), Season: true,
 		})
 	}
 	for _, b := range a.Batches {
@@ -67,7 +67,7 @@ func (p *Planner) OutOfSeason(yard book.YardID, graft calendar.Day) (m Mind, ok 
 		return m, false
 	}
 	m.Season = true
-	m.Why = fmt.Sprintf("grafted on %s %s of the queens lay who would in fair weather", p.said(graft), ofHundred(share))
+	m.Why = fmt.Sprintf("grafted on %s %s of the queens lay who would in fair weather", p.said(graft), OfHundred(share))
 	if last, ok := p.LastOf(yard, graft); ok && last < graft {
 		m.Why += "; the last graft that makes sense is on " + p.said(last)
 	}
@@ -94,8 +94,8 @@ func (p *Planner) said(d calendar.Day) string {
 	return fmt.Sprintf("%s %d", d.Short(), year)
 }
 
-// ofHundred is a share in words that promise nothing for certain.
-func ofHundred(share float64) string {
+// OfHundred is a share in words that promise nothing for certain.
+func OfHundred(share float64) string {
 	if share < 0.01 {
 		return "under 1 of 100"
 	}

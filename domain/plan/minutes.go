@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"math"
 
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
@@ -20,7 +19,7 @@ type Minutes struct {
 func (p *Planner) Minutes(l Ladder, s Size) (all []Minutes) {
 	per := func(k practice.Key, times float64) float64 { return p.numbers.Get(k) * times }
 	starters := p.starters(s)
-	finishers := math.Ceil(s.Takes / p.numbers.Get(practice.CellsPerFinisher))
+	finishers := FinishersFor(s.Takes, p.numbers)
 	given := min(float64(s.Nucs), s.Cells)
 	add := func(step Step, minutes float64) {
 		if minutes > 0 {

@@ -94,7 +94,7 @@ func (n *Need) have(amount float64) { n.Have, n.Known = amount, true }
 func (w *want) rearing() {
 	n := w.numbers
 	starters := w.starters(w.s)
-	finishers := math.Ceil(w.s.Takes / n.Get(practice.CellsPerFinisher))
+	finishers := FinishersFor(w.s.Takes, n)
 	w.add(BreederOfLine, 1, Confine, GraftLarvae).have(w.breeders())
 	w.add(CellCups, float64(w.s.Larvae), GraftLarvae, CountCapped)
 	w.add(Starters, starters, SetUpStarter, ToFinisher).have(w.idle(book.Starter, SetUpStarter, ToFinisher))

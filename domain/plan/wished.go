@@ -28,7 +28,11 @@ func (p *Planner) Wished(b book.BatchPlan) (w Wished, ok bool) {
 }
 
 // Unsure tells whether they are less sure than is wished, as far as a reader is told.
-func (w Wished) Unsure() bool { return math.Round(100*w.Chance) < math.Round(100*w.Sure) }
+func (w Wished) Unsure() bool { return Unsure(w.Chance, w.Sure) }
+
+// Unsure tells whether a chance is less than is wished, as far as a reader is told: both
+// in whole hundredths.
+func Unsure(chance, wished float64) bool { return math.Round(100*chance) < math.Round(100*wished) }
 
 // Said is how sure they are, in a sentence without a full stop.
 func (w Wished) Said() string {
@@ -36,7 +40,7 @@ func (w Wished) Said() string {
 	if w.Queens == 1 {
 		one = "queen"
 	}
-	said := fmt.Sprintf("the graft of %s gives its %d %s by %s %s", w.days[0], w.Queens, one, w.days[1], ofHundred(w.Chance))
+	said := fmt.Sprintf("the graft of %s gives its %d %s by %s %s", w.days[0], w.Queens, one, w.days[1], OfHundred(w.Chance))
 	if w.Unsure() {
 		said += fmt.Sprintf(", %.0f wished", 100*w.Sure)
 	}
@@ -46,7 +50,7 @@ func (w Wished) Said() string {
 // Short is both in few words: "wished 90 of 100, reckoned 60".
 func (w Wished) Short() string {
 	if w.BatchPlan.Sure == 0 {
-		return "reckoned " + ofHundred(w.Chance)
+		return "reckoned " + OfHundred(w.Chance)
 	}
 	reckoned := fmt.Sprintf("%.0f", 100*w.Chance)
 	if w.Chance < 0.01 {

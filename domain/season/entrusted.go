@@ -17,17 +17,20 @@ type Entrusted struct {
 	Chance float64 // that they give what is missing of it in time, and of the orders before it that wait for them too
 }
 
-// Unsure tells whether the order is less sure than is wished.
-func (e Entrusted) Unsure() bool { return e.Chance < e.Sure-even }
+// Unsure tells whether the order is less sure than is wished, as far as a reader is told.
+func (e Entrusted) Unsure() bool { return plan.Unsure(e.Chance, e.Sure) }
 
 // Said is how sure the order is, in a sentence.
 func (e Entrusted) Said() string {
-	said := fmt.Sprintf("%s%s waits for what is planned: %d queens by %s, %.0f of 100 sure", strings.ToUpper(e.Title()[:1]), e.Title()[1:], e.Queens, e.By.Short(), 100*e.Chance)
+	said := fmt.Sprintf("%s waits for what is planned: %d queens by %s, %s sure", sentence(e.Title()), e.Queens, e.By.Short(), plan.OfHundred(e.Chance))
 	if e.Unsure() {
 		said += fmt.Sprintf(", %.0f wished: graft more for it, or promise fewer", 100*e.Sure)
 	}
 	return said + "."
 }
+
+// sentence begins a text as a sentence.
+func sentence(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
 
 // EntrustedTo are the orders that wait for planned batches, as they are served. Orders
 // for which a batch is grafted already are left out: its counts and nucs tell of them.
@@ -89,8 +92,7 @@ func Unordered(p *plan.Planner) (all []plan.Wished) {
 
 // Sentence is how sure a planned batch is, and what to do where that is not enough.
 func Sentence(w plan.Wished) string {
-	said := w.Said()
-	said = strings.ToUpper(said[:1]) + said[1:]
+	said := sentence(w.Said())
 	if w.Unsure() {
 		said += ": graft earlier or more, or promise fewer"
 	}

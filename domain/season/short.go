@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"sort"
-	"strings"
 
 	"lidmark/domain/calendar"
 )
@@ -68,7 +67,7 @@ func (s *search) shortOf(promise int) Short {
 			break
 		}
 	}
-	sh.Why = fmt.Sprintf("%s%s cannot be kept whole: %s%s%s.", strings.ToUpper(p.Title()[:1]), p.Title()[1:], limitWords(sh.Limits), wouldDo(sh.Lacks, sh.Graft), sh.nearest(p))
+	sh.Why = fmt.Sprintf("%s cannot be kept whole: %s%s%s.", sentence(p.Title()), limitWords(sh.Limits), wouldDo(sh.Lacks, sh.Graft), sh.nearest(p))
 	return sh
 }
 

@@ -31,7 +31,7 @@ func (g *ground) rearing(l plan.Ladder, s plan.Size) []span {
 	turn := calendar.Day(n.Days(practice.FinisherTurn))
 	return []span{
 		{g.besides(starters), up, move - 1, int32(math.Ceil(float64(s.Larvae) / n.Get(practice.CellsPerStarter)))},
-		{g.besides(finishers), move, move + turn - 1, int32(math.Ceil(s.Takes / n.Get(practice.CellsPerFinisher)))},
+		{g.besides(finishers), move, move + turn - 1, int32(plan.FinishersFor(s.Takes, n))},
 	}
 }
 

@@ -116,51 +116,8 @@ func (r *Reading) hands(l Less) (crew.Hands, bool) {
 	if l.OnFoot {
 		hands = hands.OnFoot()
 	}
-	if r.UnderWay && l.Hours == 0 || l.From > 0 {
-		r.whatIsLeft(hands, l)
-	}
+	hands = hands.After(r.dry(l))
 	return hands, hands.Minutes() > 0 || len(away) > 0
-}
-
-// whatIsLeft takes off everybody's minutes what of them has gone by, or goes by in the
-// rain. Where nobody's free hours are told there is no end to reckon from.
-func (r *Reading) whatIsLeft(hands crew.Hands, l Less) {
-	for _, team := range hands {
-		for i := range team {
-			from := r.begins(team[i].Person, l)
-			team[i].From = from
-			if _, until := r.View.Person(team[i].Person).FreeOn(r.Day).Between(r.Day, r.View.Zone()); r.View.HoursTold() {
-				team[i].Minutes = min(team[i].Minutes, max(0, until.Sub(from).Minutes()))
-			}
-		}
-	}
-}
-
-// begins is when somebody begins on the day: with his free hours, or now where they
-// have begun, or after the rain; zero where nobody told any of it.
-func (r *Reading) begins(id book.PersonID, l Less) time.Time {
-	dry := r.dry(l)
-	free := r.View.Person(id).FreeOn(r.Day)
-	if free.Minutes() == 0 {
-		return dry
-	}
-	from, _ := free.Between(r.Day, r.View.Zone())
-	if now := r.View.On(); r.UnderWay && now.After(from) {
-		from = now
-	}
-	if dry.After(from) {
-		return dry
-	}
-	return from
-}
-
-// setsOut is when somebody with a sheet begins: with those who ride along, when the van
-// is there.
-func (r *Reading) setsOut(h crew.Hand, l Less) time.Time {
-	if from := r.begins(h.Person, l); h.From.Before(from) {
-		return from
-	}
-	return h.From
 }
 
 // dry is when the rain of the day is over; zero where there is none.

@@ -33,7 +33,7 @@ func (r *Reading) dealt(day crew.Day, l Less) (stops []PageStop) {
 		}
 	}
 	sheets := slices.Clone(day.Sheets)
-	slices.SortStableFunc(sheets, func(a, b crew.Sheet) int { return r.setsOut(a.Hand, l).Compare(r.setsOut(b.Hand, l)) })
+	slices.SortStableFunc(sheets, func(a, b crew.Sheet) int { return a.From.Compare(b.From) })
 	for _, sheet := range sheets {
 		stops = append(stops, c.sheet(sheet)...)
 	}
@@ -65,7 +65,7 @@ func withDone(dealt, page []PageStop) []PageStop {
 
 // sheet is the stops of one person, in the order in which they are driven and walked.
 func (c *crewPager) sheet(p crew.Sheet) (stops []PageStop) {
-	at, back := c.setsOut(p.Hand, c.less), 0.0
+	at, back := p.From, 0.0
 	for _, v := range p.Visits {
 		far := c.View.Yard(v.Yard).Drive
 		drive := back + far
