@@ -1,7 +1,6 @@
 package plan
 
 import (
-
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
 )
