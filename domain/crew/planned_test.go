@@ -66,14 +66,7 @@ func TestAGraftWaitsForWhatMakesItReady(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		done, waits := map[rules.Act]int{}, map[rules.Act]int{}
-		for _, s := range day.Sheets {
-			for _, visit := range s.Visits {
-				for _, w := range visit.Work {
-					done[w.Task.Act]++
-				}
-			}
-		}
+		done, waits := doneBy(day), map[rules.Act]int{}
 		for _, w := range day.Waits {
 			if f := w.Task.Findings[0]; f.What != "planned: drone comb in" && f.What != "planned: make up nucs" {
 				waits[w.Task.Act]++

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"math"
+	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/practice"
@@ -25,6 +26,17 @@ func (p *Planner) Wished(b book.BatchPlan) (w Wished, ok bool) {
 		return w, false
 	}
 	return Wished{b, cmp.Or(b.Sure, p.numbers.Get(practice.PlanSure)), p.Sure(b), [2]string{p.said(b.Day), p.said(b.By)}}, true
+}
+
+// Unordered are the planned batches for which no order waits, and how sure the queens are
+// that are wished of them by a day.
+func (p *Planner) Unordered() (all []Wished) {
+	for b := range p.view.Plans() {
+		if w, ok := p.Wished(b); ok && len(b.Orders) == 0 {
+			all = append(all, w)
+		}
+	}
+	return all
 }
 
 // Unsure tells whether they are less sure than is wished, as far as a reader is told.
@@ -57,6 +69,16 @@ func (w Wished) Short() string {
 		reckoned = "under 1"
 	}
 	return fmt.Sprintf("wished %.0f of 100, reckoned %s", 100*w.BatchPlan.Sure, reckoned)
+}
+
+// Sentence is all of it: how sure they are, and what to do where that is not enough.
+func (w Wished) Sentence() string {
+	said := w.Said()
+	said = strings.ToUpper(said[:1]) + said[1:] + "."
+	if w.Unsure() {
+		said += " " + w.Do() + "."
+	}
+	return said
 }
 
 // Do is what to do where they are not sure enough.

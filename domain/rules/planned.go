@@ -28,7 +28,7 @@ var readies = [...]struct {
 func (p *pass) plannedSteps() {
 	combs := p.combsIn()
 	for b := range p.view.Plans() {
-		p.plannedBatch(p.ladders(), b, combs)
+		p.plannedBatch(b, combs)
 	}
 }
 
@@ -58,7 +58,8 @@ func (p *pass) wantsComb(b book.BatchPlan, l plan.Ladder, combs map[book.YardID]
 	return true
 }
 
-func (p *pass) plannedBatch(planner *plan.Planner, b book.BatchPlan, combs map[book.YardID][]calendar.Day) {
+func (p *pass) plannedBatch(b book.BatchPlan, combs map[book.YardID][]calendar.Day) {
+	planner := p.ladders()
 	l, size := planner.LadderOf(b), planner.SizeOf(b)
 	planned := b.At.Day(p.home().zone)
 	for _, r := range readies {

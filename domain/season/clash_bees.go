@@ -118,11 +118,10 @@ func (a *account) ripe(l *load, all []*load) []Clash {
 	fades := emerges + a.days(practice.DroneBestUntil)
 	next, last := calendar.Day(math.MaxInt32), calendar.Day(0)
 	for _, other := range all {
-		ripe, old := other.comb+ripens, other.comb+fades
-		if ripe <= fly.From && fly.From <= old {
+		if a.planner.CombServes(other.comb, l.ladder) {
 			return nil
 		}
-		if ripe > fly.From {
+		if ripe, old := other.comb+ripens, other.comb+fades; ripe > fly.From {
 			next = min(next, ripe)
 		} else {
 			last = max(last, old)

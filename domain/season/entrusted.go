@@ -78,23 +78,3 @@ func graftedFor(v *book.View, order book.OrderID) bool {
 func waitsWith(plans []book.BatchPlan, a, b book.OrderID) bool {
 	return slices.ContainsFunc(plans, func(p book.BatchPlan) bool { return slices.Contains(p.Orders, a) && slices.Contains(p.Orders, b) })
 }
-
-// Unordered are the planned batches for which no order waits, and how sure the queens are
-// that are wished of them by a day.
-func Unordered(p *plan.Planner) (all []plan.Wished) {
-	for b := range p.View().Plans() {
-		if w, ok := p.Wished(b); ok && len(b.Orders) == 0 {
-			all = append(all, w)
-		}
-	}
-	return all
-}
-
-// Sentence is how sure a planned batch is, and what to do where that is not enough.
-func Sentence(w plan.Wished) string {
-	said := sentence(w.Said())
-	if w.Unsure() {
-		said += ": graft earlier or more, or promise fewer"
-	}
-	return said + "."
-}

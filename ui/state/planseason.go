@@ -59,7 +59,7 @@ func (e ReckonSeason) Reckon() SeasonReckoned {
 	board := season.NewBoard(planner)
 	return SeasonReckoned{&SeasonSheet{
 		Clashes: board.Clashes(), Promises: season.Promises(e.of.View, dealt), Waits: season.EntrustedTo(planner, dealt),
-		Unordered: season.Unordered(planner), of: e.of, board: board,
+		Unordered: planner.Unordered(), of: e.of, board: board,
 	}}
 }
 

@@ -102,7 +102,7 @@ func (s State) SeasonLines(width float64) []SeasonLine {
 	}
 	for _, w := range sheet.Unordered {
 		if w.Unsure() {
-			p.said(SeasonLine{Cells: []string{season.Sentence(w)}, Alarm: true}, scene.Regular, p.width)
+			p.said(SeasonLine{Cells: []string{w.Sentence()}, Alarm: true}, scene.Regular, p.width)
 		}
 	}
 	if d := s.SeasonDates(); d != nil && d.Known {
