@@ -29,6 +29,7 @@ type wishShape struct {
 	Passed   string         `json:"graftPassedOver,omitempty"` // in time by its days, and the weather lets too few lay
 	Last     string         `json:"lastGraft,omitempty"`       // of the season, that makes sense
 	Promises []promiseShape `json:"promises"`
+	ByLarvae []larvaeShape  `json:"byLarvae"` // none where larvae are said graft by graft
 	Raises   []raiseShape   `json:"raises"`
 	Dearest  *costShape     `json:"costsMost,omitempty"`
 	Late     []lateGraft    `json:"graftedLate"`
@@ -174,6 +175,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 		Free: a.Free, InTime: a.InTime, Nearest: a.Nearest.String(), Chance: thousandth(a.Chance), Expected: a.Chances.Quantile(0.5),
 		Passed: a.Passed.String(), Minds: []mindShape{}, Promises: []promiseShape{}, Raises: []raiseShape{}, Late: []lateGraft{}, Grafts: []graftShape{}, Days: []minutesShape{},
 	}
+	s.ByLarvae = shapeByLarvae(a)
 	if a.Sizing.Limit != plan.NoLimit {
 		s.Limit, s.Most, s.Enough = a.Sizing.Limit.String(), a.Sizing.Most, a.Sizing.Nucs
 	}

@@ -46,6 +46,7 @@ func (a *app) printWish(v *book.View, s wishShape) {
 		}
 	}
 	a.printNeeds(v, "together they take", s.Together)
+	a.printByLarvae(s)
 	a.printSure(s)
 	a.printWishDays(s)
 	a.printByPerson(s.People)
