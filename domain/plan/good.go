@@ -16,6 +16,7 @@ const (
 	RearerFeed
 	Finishers
 	NursesOfCells
+	InIncubator
 	Nucs
 	CupsOfBees
 	KilogramsOfBees
@@ -39,6 +40,7 @@ var goods = [...]goodRow{
 	RearerFeed:      {"syrup for rearing", "l", true, []practice.Key{practice.FeedPerRearer, practice.FeedStarterBefore}},
 	Finishers:       {"finishers", "", false, []practice.Key{practice.CellsPerFinisher}},
 	NursesOfCells:   {"nurse bees", "", false, []practice.Key{practice.NursesPerCell}},
+	InIncubator:     {"incubator places", "", false, []practice.Key{practice.IncubatorPlaces, practice.GraftToCapped, practice.CellsIn}},
 	Nucs:            {"nucs", "", false, nil},
 	CupsOfBees:      {"cups of bees", "", false, []practice.Key{practice.BeesPerCup, practice.CupOfBees, practice.NeedAt14C}},
 	KilogramsOfBees: {"bees for nucs", "kg", false, []practice.Key{practice.BeesPerKilogram, practice.ColonyGives}},
@@ -63,7 +65,7 @@ func (g Good) Used() []practice.Key { return goods[g].used }
 // rear, and the breeder.
 func (g Good) Again() bool {
 	switch g {
-	case DroneColonies, BreederOfLine, Starters, Finishers, Nucs:
+	case DroneColonies, BreederOfLine, Starters, Finishers, InIncubator, Nucs:
 		return true
 	default:
 		return false

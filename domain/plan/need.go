@@ -15,7 +15,9 @@ import (
 type Size struct {
 	Larvae, Nucs         int
 	Takes, Cells, Queens float64
-	Caged                int // queens for whom there is a cage, whenever they come; 0: Queens
+	Caged                int  // queens for whom there is a cage, whenever they come; 0: Queens
+	Incubated            int  // capped cells that ripen in the keeper's incubator; 0: in their finisher
+	Virgins              bool // the nucs are given virgins, who emerge in cages
 	Line                 string
 	Yard                 book.YardID
 	Not                  book.BatchID // the planned batch it is: what that wants is its own
@@ -102,6 +104,7 @@ func (w *want) rearing() {
 	w.add(StarterBees, starters*n.Get(practice.StarterBees), SetUpStarter, SetUpStarter).have(bees.Kilograms)
 	w.add(Finishers, finishers, ToFinisher, CountCapped).have(w.idle(book.Finisher, ToFinisher, CountCapped))
 	w.add(NursesOfCells, w.s.Takes*n.Get(practice.NursesPerCell), ToFinisher, CountCapped)
+	w.incubator()
 	start, capped := w.l.Rung(FeedStarter).Best, w.l.Rung(CountCapped).Best
 	perDay := n.Get(practice.FeedPerRearer)
 	litres := perDay * (starters*float64(w.l.Rung(ToFinisher).Best-start) + finishers*float64(capped-w.l.Rung(ToFinisher).Best))

@@ -3,7 +3,7 @@ package plan
 import "lidmark/domain/calendar"
 
 // Together are the needs of several batches as those of one. What is used up is added
-// up; of nucs, starters and finishers it is as many as are wanted at once; the breeder
+// up; of nucs, starters, finishers and places in the incubator it is as many as are wanted at once; the breeder
 // and the drone colonies serve all. What there is of a good is there once for all of them.
 func Together(batches ...[]Need) (all []Need) {
 	of := map[Good][]Need{}
@@ -39,7 +39,7 @@ func together(needs []Need) Need {
 		}
 	}
 	switch {
-	case t.Good == Nucs || t.Good == Starters || t.Good == Finishers:
+	case t.Good == Nucs || t.Good == Starters || t.Good == Finishers || t.Good == InIncubator:
 		t.Amount, t.Have = atOnce(needs), most
 	case t.Again():
 		t.Have = most

@@ -212,6 +212,7 @@ func (p *Planner) sizeOf(a *Answer, g Graft, left float64) Size {
 		}
 		s.Queens = stage.Chances.Mean() // after the last of them
 	}
+	s.Incubated, s.Virgins = p.incubated(s.Cells), a.Rates.Virgins
 	if a.Grafts > 1 {
 		s.Nucs = min(s.Nucs, int(s.Cells+1))
 	}

@@ -97,6 +97,7 @@ const (
 	CellsPerStarter
 	CellsPerFinisher
 	FinisherTurn
+	IncubatorPlaces
 	StarterBees
 	NursesPerCell
 	FeedPerRearer

@@ -45,6 +45,10 @@ var planRows = []Number{
 		Default: 5, Min: 3, Max: 12, Source: "when the cells are capped; " + noSource, Confidence: CommonPractice, Used: "plan of a season",
 	},
 	{
+		Key: IncubatorPlaces, Name: "incubator_places", Title: "Capped cells your incubator holds, 0 without one", Unit: Cells,
+		Default: 0, Min: 0, Max: 2000, Source: "your own, by what stands in your shed; without one the cells ripen in their finisher", Confidence: CommonPractice, Used: "plan of a batch, plan of a season",
+	},
+	{
 		Key: StarterBees, Name: "starter_bees", Title: "Bees for a starter", Unit: Kilogram,
 		Default: 1.2, Min: 0.5, Max: 3, Source: "1 to 1.5 kg in a teaching page; 2 to 3 lb in slides", Confidence: Taught, Used: "plan of a batch",
 	},

@@ -168,7 +168,7 @@ func (b *brute) over(c choice, used map[use]int) bool {
 	}
 	have := map[string]int{
 		"nucs": b.world.nucs, "starters": b.world.starters, "finishers": b.world.finishers, "grafts": 1, "minutes": int(10 * b.wanted.Minutes),
-		"bees": int(1000 * (kilograms + 0.01)), "virgins": 25 * b.world.drones,
+		"bees": int(1000 * (kilograms + 0.01)), "virgins": 25 * b.world.drones, "incubator": b.world.places,
 	}
 	for u, n := range c.uses {
 		if n > 0 && used[u]+n > have[u.good] {
@@ -264,6 +264,9 @@ func (b *brute) graft(c *choice, d calendar.Day, larvae, nucs int) {
 	put("nucs", l.Rung(plan.MakeUpNucs).Best, l.Rung(plan.Ready).By, float64(nucs))
 	put("starters", l.Rung(plan.SetUpStarter).Best, move, float64(larvae)/n.Get(practice.CellsPerStarter))
 	put("finishers", move, move+calendar.Day(n.Days(practice.FinisherTurn)), s.Takes/n.Get(practice.CellsPerFinisher))
+	if b.world.places > 0 {
+		put("incubator", l.Rung(plan.CountCapped).Best, l.Rung(plan.GiveCells).Best, s.Cells)
+	}
 	up := l.Rung(plan.MakeUpNucs).Best
 	if b.world.givers+b.world.drones > 0 {
 		put("bees", up, up+7, 1000*b.bees(l, s))
@@ -306,6 +309,7 @@ func tiny(t *rapid.T) (world, season.Wanted) {
 	w := world{
 		nucs: rapid.IntRange(8, 50).Draw(t, "nucs"), starters: rapid.IntRange(1, 2).Draw(t, "starters"), finishers: rapid.IntRange(1, 3).Draw(t, "finishers"),
 		givers: rapid.SampledFrom([]int{0, 0, 2, 5}).Draw(t, "givers"), drones: rapid.SampledFrom([]int{0, 0, 1, 2}).Draw(t, "drones"),
+		places: rapid.SampledFrom([]int{0, 0, 10, 24}).Draw(t, "places"),
 	}
 	wanted := season.Wanted{Window: rapid.IntRange(1, 3).Draw(t, "window"), Larvae: []int{12, 24, 36}, Sizes: 100, Near: 60}
 	if rapid.Bool().Draw(t, "hurried") {

@@ -19,6 +19,7 @@ const (
 	NucsShort                      // in a yard
 	StartersShort                  // larvae of all batches at once
 	FinishersShort                 // in their turn
+	IncubatorShort                 // places for capped cells
 	BeesShort                      // for the nucs of a week
 	BroodShort                     // combs, for the nucs of a week
 	DronesShort                    // colonies, for the virgins that fly
@@ -34,6 +35,7 @@ var kinds = [...]struct{ name, unit, one string }{
 	{"too few nucs", "nucs", "nuc"},
 	{"too few starters", "starters", "starter"},
 	{"too few finishers", "finishers", "finisher"},
+	{"too few incubator places", "places in the incubator", "place in the incubator"},
 	{"too few bees", "kg of bees", "kg of bees"},
 	{"too few brood combs", "combs of brood", "comb of brood"},
 	{"too few drone colonies", "drone colonies", "drone colony"},

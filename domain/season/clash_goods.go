@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 )
 
 // goods are the days on which there is less than nothing left of a good, each row
@@ -43,7 +44,7 @@ func (a *account) good(good int, d calendar.Day) Clash {
 	if good < len(a.ground.yards) {
 		return Clash{Kind: NucsShort, Yard: a.ground.yards[good], From: d}
 	}
-	return Clash{Kind: [...]Kind{StartersShort, FinishersShort, TwoGrafts}[good-len(a.ground.yards)], From: d}
+	return Clash{Kind: [...]Kind{StartersShort, FinishersShort, IncubatorShort, TwoGrafts}[good-len(a.ground.yards)], From: d}
 }
 
 // goodOf is the good of a clash.
@@ -53,6 +54,8 @@ func (a *account) goodOf(c Clash) int {
 		return a.ground.besides(starters)
 	case FinishersShort:
 		return a.ground.besides(finishers)
+	case IncubatorShort:
+		return a.ground.besides(incubator)
 	case TwoGrafts:
 		return a.ground.besides(grafts)
 	default:
@@ -90,6 +93,10 @@ func (a *account) name(c *Clash, all []*load) {
 func (a *account) whyGood(c Clash, titles []string) string {
 	if c.Kind == TwoGrafts {
 		return fmt.Sprintf("%s are on one day, %s.", joined(titles), c.From.Short())
+	}
+	if c.Kind == IncubatorShort {
+		return fmt.Sprintf("The incubator holds %.0f; %s %s places for %.0f capped cells%s.",
+			a.ground.numbers.Get(practice.IncubatorPlaces), joined(titles), verb(titles, "wants", "want"), c.Want, between(c.From, c.To))
 	}
 	where := ""
 	if c.Kind == NucsShort {

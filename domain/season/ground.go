@@ -18,7 +18,7 @@ type span struct {
 }
 
 // ground is what batches share, and what is left of each good by day: the nucs of
-// each yard, then starters, finishers, the grafts and the tenths of minutes of a day,
+// each yard, then starters, finishers, places in the incubator, the grafts and the tenths of minutes of a day,
 // then what lives: bees and brood for nucs, and virgins that drones can serve.
 type ground struct {
 	planner *plan.Planner
@@ -40,6 +40,7 @@ type ladderKey struct {
 const (
 	starters = iota
 	finishers
+	incubator // places
 	grafts
 	minutes
 	bees    // grams that colonies give within a week
@@ -74,6 +75,10 @@ func newGround(p *plan.Planner, yards []book.YardID, from, until calendar.Day) *
 	}
 	g.fill(g.besides(starters), g.colonies(book.Starter))
 	g.fill(g.besides(finishers), g.colonies(book.Finisher))
+	g.fill(g.besides(incubator), plenty)
+	if places := g.numbers.Get(practice.IncubatorPlaces); places > 0 {
+		g.fill(g.besides(incubator), int32(places))
+	}
 	for _, good := range []int{grafts, minutes, bees, brood, virgins} {
 		g.fill(g.besides(good), plenty)
 	}

@@ -16,7 +16,7 @@ type Lack struct {
 
 // kindOf is the kind of clash in whose unit a limit is told.
 var kindOf = map[Limit]Kind{
-	NucsLimit: NucsShort, StartersLimit: StartersShort, FinishersLimit: FinishersShort, MinutesLimit: MinutesOver,
+	NucsLimit: NucsShort, StartersLimit: StartersShort, FinishersLimit: FinishersShort, IncubatorLimit: IncubatorShort, MinutesLimit: MinutesOver,
 	BeesLimit: BeesShort, BroodLimit: BroodShort, DronesLimit: DronesShort,
 }
 

@@ -14,7 +14,7 @@ type Limit uint8
 // The limits. TooLate: no graft from the first day on is in time. NobodyThere:
 // nobody is free to graft, or to give the cells. TooUnsure: no size that is tried
 // keeps it as surely as is wished. The others are what is left of nucs, starters,
-// finishers, grafts and minutes of a day, of the bees and the brood that colonies give,
+// finishers, places in the incubator, grafts and minutes of a day, of the bees and the brood that colonies give,
 // and of the virgins that drone colonies serve.
 const (
 	TooLate Limit = iota + 1
@@ -23,6 +23,7 @@ const (
 	NucsLimit
 	StartersLimit
 	FinishersLimit
+	IncubatorLimit
 	GraftsLimit
 	MinutesLimit
 	BeesLimit
@@ -32,7 +33,7 @@ const (
 
 var limits = [...]string{
 	"", "no graft is in time", "nobody is free to graft or to give the cells", "no graft is so sure",
-	"too few nucs are free", "too few starters", "too few finishers", "every day in time has a graft", "too many minutes on a day",
+	"too few nucs are free", "too few starters", "too few finishers", "too few incubator places", "every day in time has a graft", "too many minutes on a day",
 	"the colonies give too few bees", "the colonies give too little brood", "too few drone colonies",
 }
 
@@ -165,7 +166,7 @@ func (s *search) limitBy(good int) Limit {
 	if good < len(s.ground.yards) {
 		return NucsLimit
 	}
-	return [...]Limit{StartersLimit, FinishersLimit, GraftsLimit, MinutesLimit, BeesLimit, BroodLimit, DronesLimit}[good-len(s.ground.yards)]
+	return [...]Limit{StartersLimit, FinishersLimit, IncubatorLimit, GraftsLimit, MinutesLimit, BeesLimit, BroodLimit, DronesLimit}[good-len(s.ground.yards)]
 }
 
 // impossible is why there is no way for a promise, had it the season to itself.

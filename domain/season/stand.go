@@ -79,6 +79,7 @@ func graftedOf(p *plan.Planner, b *book.Batch) (standing, bool) {
 		s.size.Takes = float64(b.Taken.N)
 	}
 	s.size.Cells = min(s.size.Cells, float64(b.Cells()))
+	s.size.Incubated, s.size.Virgins = p.IncubatedOf(b, l, s.size.Cells), was.Virgins
 	return s, true
 }
 

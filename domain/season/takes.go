@@ -15,6 +15,10 @@ func tenths(minutes float64) int32 { return int32(math.Round(10 * minutes)) }
 func (g *ground) takes(l plan.Ladder, s plan.Size) []span {
 	all := []span{{g.besides(grafts), l.Day, l.Day, 1}}
 	all = append(all, g.rearing(l, s)...)
+	if s.Incubated > 0 {
+		from, to := l.Incubates(s)
+		all = append(all, span{g.besides(incubator), from, to, int32(s.Incubated)})
+	}
 	if y := g.yard(s.Yard); y >= 0 {
 		all = append(all, nucsOf(l, s, y))
 	}

@@ -45,6 +45,9 @@ func (t *trial) ways(c Clash) (all []Way) {
 	if c.Kind == DronesShort {
 		return append(all, t.moreDrones(c)...)
 	}
+	if c.Kind == IncubatorShort && t.finishersFree(c) {
+		all = append([]Way{{What: c.leave()}}, all...)
+	}
 	if what := c.more(); what != "" {
 		all = append(all, Way{What: what})
 	}
@@ -55,7 +58,7 @@ func (t *trial) ways(c Clash) (all []Way) {
 func (c Clash) more() string {
 	n, by := math.Ceil(c.Short()), ", there by "+c.From.Short()
 	switch c.Kind {
-	case NucsShort, StartersShort, FinishersShort, BroodShort:
+	case NucsShort, StartersShort, FinishersShort, IncubatorShort, BroodShort:
 		return c.said(n, 0, " more ") + by
 	case BeesShort:
 		return c.amount(c.Short()) + " from elsewhere" + by
@@ -102,7 +105,7 @@ func (t *trial) fewer(c Clash, at int) []Way {
 		b.Nucs -= int(math.Ceil(c.Short()))
 	case BeesShort, BroodShort, DronesShort, MinutesOver:
 		b.Nucs -= int(math.Ceil(float64(b.Nucs) * c.Short() / c.Want))
-	case StartersShort, FinishersShort:
+	case StartersShort, FinishersShort, IncubatorShort:
 		b.Larvae -= int(math.Ceil(float64(b.Larvae) * c.Short() / t.takesOf(at, t.goodOf(c))))
 	default:
 		return nil

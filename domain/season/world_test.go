@@ -12,8 +12,9 @@ import (
 	"lidmark/domain/season"
 )
 
-// world is a book with nucs, and colonies that rear, give and have drones, in one yard.
-type world struct{ nucs, starters, finishers, givers, drones int }
+// world is a book with nucs, and colonies that rear, give and have drones, in one yard, and
+// of so many places in an incubator.
+type world struct{ nucs, starters, finishers, givers, drones, places int }
 
 const morning = "2027-04-01 08:00"
 
@@ -39,6 +40,9 @@ func (w world) pen() *booktest.Pen {
 	}
 	for i := range w.drones {
 		colony(i, book.DroneSource)
+	}
+	if w.places > 0 {
+		p.Write(book.NumberChanged{Number: "incubator_places", Value: float64(w.places)})
 	}
 	return p
 }
