@@ -12,7 +12,7 @@
 // The letters stand in any order, with or without spaces between them, and
 // capital and small letters differ. A name is one or two capitals and a
 // number, without I and O; it begins what is said of the next nuc, and so
-// does a semicolon. Names parted by commas, and rows such as A1-A12, say the
+// does a semicolon. Names separated by commas, and rows such as A1-A12, say the
 // same of several nucs; except leaves some of them out.
 //
 // The longest sign wins: // is one stroke and not two, o0 is "own cells broken

@@ -23,7 +23,7 @@ func Nucs(text string, c Context) ([]book.NucID, error) {
 		p.subject()
 	}
 	if p.blanks(); !p.end() {
-		p.wrong(p.at, "after the names something else follows", "write names parted by commas, like A3, A1-A12")
+		p.wrong(p.at, "after the names something else follows", "write names separated by commas, like A3, A1-A12")
 	}
 	if len(p.mistakes) > 0 {
 		return nil, p.mistakes

@@ -21,7 +21,7 @@ func TestNucs(t *testing.T) {
 	for text, want := range map[string]string{
 		"":     "column 1: no name of a nuc; write a name or a row, like A3 or A1-A12",
 		"C9":   "column 1: no nuc is called C9; mend the name, or add the nuc to the book first",
-		"A1 q": "column 4: after the names something else follows; write names parted by commas, like A3, A1-A12",
+		"A1 q": "column 4: after the names something else follows; write names separated by commas, like A3, A1-A12",
 	} {
 		if _, err := line.Nucs(text, c); err == nil || err.Error() != want {
 			t.Errorf("Nucs(%q) = %v, want %s", text, err, want)

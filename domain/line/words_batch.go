@@ -79,7 +79,7 @@ func (t teller) goods(n int, what book.Goods, batch book.BatchID) string {
 func (t teller) given(f book.Fact) string {
 	switch f := f.(type) {
 	case book.CellGiven:
-		return "cell" + t.at("from", f.Batch.Subject()) + ifSaid(f.Protected, " in a protector") + or(t.at("into", f.Nuc.Subject()), " given")
+		return "cell" + t.at("from", f.Batch.Subject()) + or(t.at("into", f.Nuc.Subject()), " given") + ifSaid(f.Protected, ", in a protector")
 	case book.VirginPutIn:
 		who := t.called("virgin", f.Queen.Subject())
 		if f.Queen.IsZero() {

@@ -32,8 +32,8 @@ func day(t *testing.T, s string) calendar.Day {
 	return d
 }
 
-// The steps of printed calendars, counted from the graft. Cushman & Patterson,
-// "Grafting time table"; Büchler et al. 2013, J Apic Res 52(1), queen rearing
+// The steps of printed calendars, counted from the graft: a teaching page's
+// grafting table; Büchler et al. 2013, J Apic Res 52(1), queen rearing
 // 2/1/4, 2/1/5: confine four days before, feed at least three days before, count
 // the next day, cells in on day 10, emerge on day 12.
 func TestTheLadderKeepsToPrintedCalendars(t *testing.T) {

@@ -51,7 +51,7 @@ const (
 	Score         Unit = "weight"
 	Bees          Unit = "bees"
 	Kilogram      Unit = "kg"
-	EggsPerDay    Unit = "eggs/day"
+	EggsPerDay    Unit = "eggs/d"
 	CellsPerBee   Unit = "cells/bee"
 	BeesPerDm2    Unit = "bees/dm²"
 	CellsPerDm2   Unit = "cells/dm²"
@@ -79,13 +79,13 @@ type Confidence int
 // The degrees of confidence, from the best to the least. Verified was read in
 // the literature named; Derived is arithmetic from verified figures; Taught
 // stands only on a teaching page, slides or a printed table without a study;
-// FromMemory names literature that was not looked up; CommonPractice has no
+// Unchecked names literature in which it was not looked up; CommonPractice has no
 // source but the trade's habit.
 const (
 	Verified Confidence = iota + 1
 	Derived
 	Taught
-	FromMemory
+	Unchecked
 	CommonPractice
 )
 
@@ -98,7 +98,7 @@ func (c Confidence) String() string {
 		return "derived"
 	case Taught:
 		return "teaching page"
-	case FromMemory:
+	case Unchecked:
 		return "not checked against the source"
 	case CommonPractice:
 		return "common practice"

@@ -11,7 +11,7 @@ var batchRows = []Number{
 	{
 		Key: LarvaAgeWarned, Name: "larva_age_warned", Title: "Larvae old from", Unit: Hour,
 		Default: 24, Min: 18, Max: 36, Source: "weight, spermatheca and ovarioles fall with each day: Woyke 1971, J Apic Res 10",
-		Confidence: FromMemory, Used: "warning at the graft",
+		Confidence: Unchecked, Used: "warning at the graft",
 	},
 	{
 		Key: LarvaAgeRefused, Name: "larva_age_refused", Title: "Larvae too old over", Unit: Hour,

@@ -24,7 +24,7 @@ var beeRows = []Number{
 	},
 	{
 		Key: BeesPerSide, Name: "bees_per_side", Title: "Bees on a crowded comb", Unit: BeesPerDm2,
-		Default: 125, Min: 100, Max: 140, Source: combTables + "; about 130, Imdorf et al 1987, Apidologie 18:137-146, title only", Confidence: Taught, Used: "bees from what is seen",
+		Default: 125, Min: 100, Max: 140, Source: combTables + "", Confidence: Taught, Used: "bees from what is seen",
 	},
 	{
 		Key: CombSideArea, Name: "comb_side_area", Title: "A side of comb where nobody said its size", Unit: Dm2,
@@ -105,7 +105,7 @@ var beeRows = []Number{
 	},
 	{
 		Key: CappedEmergesOver, Name: "capped_emerges_over", Title: "Capped brood emerges over", Unit: Day,
-		Default: 12, Min: 11, Max: 12.5, Source: "textbooks", Confidence: FromMemory, Used: "bees to come",
+		Default: 12, Min: 11, Max: 12.5, Source: "textbooks", Confidence: Unchecked, Used: "bees to come",
 	},
 	{
 		Key: QueenLays, Name: "queen_lays", Title: "Eggs a young queen lays in a nuc", Unit: EggsPerDay,
@@ -123,15 +123,15 @@ var beeRows = []Number{
 	},
 	{
 		Key: ForagingFromAge, Name: "foraging_from_age", Title: "Bees forage over, age", Unit: Day,
-		Default: 18, Min: 7, Max: 28, Source: "about 21 d in textbooks, sooner in small units", Confidence: FromMemory, Used: "bees that dwindle",
+		Default: 18, Min: 7, Max: 28, Source: "about 21 d in textbooks, sooner in small units", Confidence: Unchecked, Used: "bees that dwindle",
 	},
 	{
 		Key: WorkerLifeMost, Name: "worker_life_most", Title: "Oldest worker in summer", Unit: Day,
-		Default: 50, Min: 40, Max: 60, Source: "Remolina et al 2007, J Insect Physiol 53:1027, quoted by another", Confidence: Verified, Used: "bees that dwindle",
+		Default: 50, Min: 40, Max: 60, Source: "Remolina et al 2007, J Insect Physiol 53:1027, as another paper quotes it", Confidence: Taught, Used: "bees that dwindle",
 	},
 	{
 		Key: HouseBeeDeaths, Name: "house_bee_deaths", Title: "House bees that die", Unit: SharePerDay,
-		Default: 0.01, Min: 0.003, Max: 0.05, Source: "Schmickl & Crailsheim 2007, Apidologie 38", Confidence: FromMemory, Used: "bees that dwindle",
+		Default: 0.01, Min: 0.003, Max: 0.05, Source: "Schmickl & Crailsheim 2007, Apidologie 38", Confidence: Unchecked, Used: "bees that dwindle",
 	},
 	{
 		Key: ForagerDeaths, Name: "forager_deaths", Title: "Foragers that die on a flying day", Unit: SharePerDay,

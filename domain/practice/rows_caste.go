@@ -8,7 +8,7 @@ const (
 	buechler2013    = "Büchler et al 2013, J Apic Res 52(1), standard methods for rearing queens"
 	perezSato2006   = "Perez-Sato & Ratnieks 2006, Apidologie 37:571"
 	perezSato2008   = "Perez-Sato, Hughes, Couvillon & Ratnieks 2008, Apidologie 39:708"
-	fellMorse1984   = "Fell & Morse 1984, Insectes Soc, read in its abstract"
+	fellMorse1984   = "Fell & Morse 1984, Insectes Soc"
 	noSource        = "no source found"
 	breedersTable   = "breeders' printed rearing tables, which differ by a day or two"
 	schoolSlides    = "slides of a beekeeping course, ± 1 d"

@@ -42,7 +42,7 @@ var cellRows = []Number{
 	},
 	{
 		Key: CellsInBy, Name: "cells_in_by", Title: "Cells into nucs by", Unit: Day,
-		Default: 11, Min: 10, Max: 11, Source: "Info Reines 108 (2014), a breeders' journal, authors not noted", Confidence: Taught, Used: "day for placing cells",
+		Default: 11, Min: 10, Max: 11, Source: "a breeders' journal, 2014", Confidence: Taught, Used: "day for placing cells",
 	},
 	{
 		Key: GraftToEmergeFrom, Name: "graft_to_emerge_from", Title: "Graft to emergence, earliest", Unit: Day,

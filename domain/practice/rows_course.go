@@ -25,7 +25,7 @@ var courseRows = []Number{
 		Source: "crippled or unwilling, or far slower than others; " + noSource, Confidence: CommonPractice, Used: whatNuc,
 	},
 	{Key: MatedPerHour, Name: "mated_per_hour", Title: "Mated in an hour fit to fly", Unit: Share, Default: 0.30, Min: 0.05, Max: 1, Source: fitted, Confidence: Derived, Used: whatNuc},
-	{Key: LostPerHour, Name: "lost_per_hour", Title: "Lost in an hour fit to fly", Unit: Share, Default: 0.033, Min: 0, Max: 0.3, Source: fitted + "; 0.033 a flight in a trial whose authors were not noted", Confidence: Derived, Used: whatNuc},
+	{Key: LostPerHour, Name: "lost_per_hour", Title: "Lost in an hour fit to fly", Unit: Share, Default: 0.033, Min: 0, Max: 0.3, Source: fitted + "; 0.033 a flight is told of one trial, its source not found", Confidence: Derived, Used: whatNuc},
 	{Key: DroneLayerTurns, Name: "drone_layer_turns", Title: "Late virgin turns drone layer, a day", Unit: SharePerDay, Default: 0.10, Min: 0, Max: 0.5, Source: noSource, Confidence: CommonPractice, Used: whatNuc},
 	{Key: LayingEnds, Name: "laying_ends", Title: "Laying queen lost, a day", Unit: SharePerDay, Default: 0.002, Min: 0, Max: 0.05, Source: noSource, Confidence: CommonPractice, Used: whatNuc},
 	{Key: LayingWorkersMean, Name: "laying_workers_mean", Title: "Laying workers, middle day", Unit: Day, Default: 23, Min: 14, Max: 40, Source: "14 to 30 d in keepers' teaching; Miller & Ratnieks 2001, Insectes Soc 48:178-184", Confidence: CommonPractice, Used: whatNuc},
@@ -98,7 +98,7 @@ var courseRows = []Number{
 	},
 	{Key: SeesCellSign, Name: "sees_cell_sign", Title: "Cell tells truly how it went", Unit: Share, Default: 0.9, Min: 0.5, Max: 0.999, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
 	{Key: CellSignElsewhere, Name: "cell_sign_elsewhere", Title: "Cell open at the tip, virgin not taken in", Unit: Share, Default: 0.3, Min: 0.01, Max: 0.9, Source: ofHabit, Confidence: CommonPractice, Used: lookWas},
-	{Key: SeenAmiss, Name: "seen_amiss", Title: "Said and not so", Unit: Share, Default: 0.002, Min: 0.0001, Max: 0.05, Source: "a slip of eye, tongue or pen; " + noSource, Confidence: CommonPractice, Used: lookWas},
+	{Key: SeenAmiss, Name: "seen_amiss", Title: "Said by mistake", Unit: Share, Default: 0.002, Min: 0.0001, Max: 0.05, Source: "a slip of eye, tongue or pen; " + noSource, Confidence: CommonPractice, Used: lookWas},
 	{Key: ThoroughLook, Name: "thorough_look", Title: "A thorough look counts for", Unit: Ratio, Default: 2, Min: 1, Max: 4, Source: "looks; " + noSource, Confidence: CommonPractice, Used: lookWas},
 	{Key: QuickLook, Name: "quick_look", Title: "A glance under the lid counts for", Unit: Ratio, Default: 0.3, Min: 0.05, Max: 1, Source: "looks; " + noSource, Confidence: CommonPractice, Used: lookWas},
 }

@@ -130,7 +130,7 @@ var planRows = []Number{
 	},
 	{
 		Key: SexAlleles, Name: "sex_alleles", Title: "Sex alleles in the drones of strangers", Unit: Alleles,
-		Default: 18, Min: 4, Max: 150, Source: "18.9 in one population, Adams et al 1977, Genetics 86:583-596; far more over continents, Lechner et al 2014, Mol Biol Evol 31:272-287", Confidence: FromMemory, Used: "kinship, brood lost",
+		Default: 18, Min: 4, Max: 150, Source: "18.9 in one population, Adams et al 1977, Genetics 86:583-596; far more over continents, Lechner et al 2014, Mol Biol Evol 31:272-287", Confidence: Unchecked, Used: "kinship, brood lost",
 	},
 	{
 		Key: BroodLostWarned, Name: "brood_lost_warned", Title: "Brood lost to kinship warned from", Unit: Share,

@@ -27,7 +27,7 @@ var queenRows = []Number{
 	},
 	{
 		Key: MatingToFirstEgg, Name: "mating_to_first_egg", Title: "Mating to first egg", Unit: Day,
-		Default: 3, Min: 2, Max: 5, Source: "2.8 to 3.4 d: a trial whose authors and year were not noted", Confidence: Taught, Used: "what a nuc most probably holds",
+		Default: 3, Min: 2, Max: 5, Source: "2.8 to 3.4 d as taught, no study found", Confidence: Taught, Used: "what a nuc most probably holds",
 	},
 	{
 		Key: FirstEggsHalfBy, Name: "first_eggs_half_by", Title: "First eggs: half by", Unit: Day,
@@ -127,7 +127,7 @@ var queenRows = []Number{
 	},
 	{
 		Key: LayingWorkersLatest, Name: "laying_workers_latest", Title: "Laying workers, latest", Unit: Day,
-		Default: 30, Min: 21, Max: 40, Source: "23 to 30 d, Winston 1987, The biology of the honey bee", Confidence: FromMemory, Used: ForReference,
+		Default: 30, Min: 21, Max: 40, Source: "23 to 30 d, Winston 1987, The biology of the honey bee", Confidence: Unchecked, Used: ForReference,
 	},
 	{
 		Key: VirginBankGood, Name: "virgin_bank_good", Title: "Virgins keep well for", Unit: Day,

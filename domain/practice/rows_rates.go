@@ -8,16 +8,16 @@ var rateRows = []Number{
 		Confidence: Verified, Front: true, Used: "expected numbers of a batch ahead",
 	},
 	{
-		Key: RipeOfTakes, Name: "ripe_of_takes", Title: "Ripe of takes", Unit: Share,
+		Key: RipeOfTakes, Name: "ripe_of_takes", Title: "Takes that ripen", Unit: Share,
 		Default: 0.95, Min: 0.3, Max: 1, Source: noSource, Confidence: CommonPractice, Front: true, Used: "expected numbers of a batch ahead",
 	},
 	{
-		Key: EmergedOfCells, Name: "emerged_of_cells", Title: "Emerged of cells given", Unit: Share,
+		Key: EmergedOfCells, Name: "emerged_of_cells", Title: "Cells given that emerge", Unit: Share,
 		Default: 0.95, Min: 0.3, Max: 1, Source: "all of those accepted, Dodologlu & Genc 1997; less in use", Confidence: CommonPractice, Front: true,
 		Used: "expected numbers of a batch ahead",
 	},
 	{
-		Key: LayingOfAccepted, Name: "laying_of_accepted", Title: "Laying of accepted", Unit: Share,
+		Key: LayingOfAccepted, Name: "laying_of_accepted", Title: "Accepted that come to lay", Unit: Share,
 		Default: 0.875, Min: 0.1, Max: 1, Source: "cell to laying 0.70 with a third of the losses in mating, " + perezSato2006, Confidence: Derived,
 		Front: true, Used: "expected numbers of a batch ahead",
 	},
@@ -55,7 +55,7 @@ var rateRows = []Number{
 	},
 	{
 		Key: VirginBankSurvival, Name: "virgin_bank_survival", Title: "Virgins alive in the bank", Unit: Share,
-		Default: 0.77, Min: 0.4, Max: 1, Source: "0.774 in queenless, 0.680 in queenright colonies, 3 to 30 d: a trial whose authors and year were not noted", Confidence: Taught,
+		Default: 0.77, Min: 0.4, Max: 1, Source: "0.774 in queenless, 0.680 in queenright colonies, 3 to 30 d, as taught, no study found", Confidence: Taught,
 		Used: "bank limits",
 	},
 	{

@@ -3,7 +3,7 @@ package practice
 // storeRows are food: what is given, what is there, what is used.
 var storeRows = []Number{
 	{
-		Key: SyrupPerFeed, Name: "syrup_per_feed", Title: "Syrup a nuc and feed", Unit: Litre,
+		Key: SyrupPerFeed, Name: "syrup_per_feed", Title: "Syrup a nuc and feeding", Unit: Litre,
 		Default: 0.3, Min: 0.05, Max: 2, Source: noSource, Confidence: CommonPractice, Front: true, Used: "kit",
 	},
 	{
@@ -20,7 +20,7 @@ var storeRows = []Number{
 	},
 	{
 		Key: SugarPerDay, Name: "sugar_per_day", Title: "Sugar 1000 bees use", Unit: GramPerDay,
-		Default: 15, Min: 5, Max: 40, Source: "10 to 40 mg a bee, Rortais et al 2005", Confidence: FromMemory, Used: "food left",
+		Default: 15, Min: 5, Max: 40, Source: "10 to 40 mg a bee, Rortais et al 2005", Confidence: Unchecked, Used: "food left",
 	},
 	{
 		Key: FlowIncome, Name: "flow_income", Title: "Sugar 1000 bees bring in on a flying day of a flow", Unit: GramPerDay,

@@ -60,7 +60,7 @@ var timeRows = []Number{
 	},
 	{
 		Key: MinutesSearchBrood, Name: "minutes_search_brood", Title: "Search a colony's brood for cells", Unit: Minute,
-		Default: 20, Min: 5, Max: 60, Source: "up to 20 min for a full assessment, Bargen et al, Julius-Kühn-Archiv, year not noted", Confidence: Taught, Used: "minutes a day",
+		Default: 20, Min: 5, Max: 60, Source: "up to 20 min for a full assessment, as taught, no study found", Confidence: Taught, Used: "minutes a day",
 	},
 	{
 		Key: MinutesUnite, Name: "minutes_unite", Title: "Unite two nucs", Unit: Minute,

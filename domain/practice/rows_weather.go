@@ -41,19 +41,19 @@ var weatherRows = []Number{
 	},
 	{
 		Key: FlightFrom, Name: "flight_from", Title: "Flights from, by the sun", Unit: ClockHour,
-		Default: 11, Min: 10, Max: 13, Source: "true solar time, Ruttner 1983", Confidence: FromMemory, Used: "fit hours",
+		Default: 11, Min: 10, Max: 13, Source: "true solar time, Ruttner 1983", Confidence: Unchecked, Used: "fit hours",
 	},
 	{
 		Key: FlightPeakFrom, Name: "flight_peak_from", Title: "Most flights from, by the sun", Unit: ClockHour,
-		Default: 13, Min: 11, Max: 14, Source: "true solar time, Ruttner 1983", Confidence: FromMemory, Used: "fit hours",
+		Default: 13, Min: 11, Max: 14, Source: "true solar time, Ruttner 1983", Confidence: Unchecked, Used: "fit hours",
 	},
 	{
 		Key: FlightPeakUntil, Name: "flight_peak_until", Title: "Most flights until, by the sun", Unit: ClockHour,
-		Default: 15, Min: 14, Max: 17, Source: "true solar time, Ruttner 1983", Confidence: FromMemory, Used: "fit hours",
+		Default: 15, Min: 14, Max: 17, Source: "true solar time, Ruttner 1983", Confidence: Unchecked, Used: "fit hours",
 	},
 	{
 		Key: FlightUntil, Name: "flight_until", Title: "Flights until, by the sun", Unit: ClockHour,
-		Default: 17, Min: 15, Max: 19, Source: "true solar time, Ruttner 1983", Confidence: FromMemory, Used: "fit hours",
+		Default: 17, Min: 15, Max: 19, Source: "true solar time, Ruttner 1983", Confidence: Unchecked, Used: "fit hours",
 	},
 	{
 		Key: FitHoursPlus, Name: "fit_hours_plus", Title: "Flying day (+)", Unit: Hour,

@@ -27,7 +27,7 @@ func (c Choice) String() string {
 	return strings.Join(words, ",")
 }
 
-// ParseChoice reads columns parted by commas, and the height of the wind behind
+// ParseChoice reads columns separated by commas, and the height of the wind behind
 // them where it is not 10 m: "time,temperature °F,wind mph,at 2 m".
 func ParseChoice(text string) (c Choice, err error) {
 	for word := range strings.SplitSeq(text, ",") {

@@ -10,7 +10,7 @@ import (
 )
 
 // A degree of latitude and of longitude in km by latitude, WGS 84, as geodesy tables
-// print it (Snyder 1987, Map Projections, USGS Prof Paper 1395, in kind; from memory).
+// print it (Snyder 1987, Map Projections, USGS Prof Paper 1395, from memory).
 func TestTheLengthOfADegree(t *testing.T) {
 	for lat, km := range map[float64][2]float64{
 		0: {110.574, 111.320}, 15: {110.649, 107.550}, 30: {110.852, 96.486}, 45: {111.132, 78.847}, 60: {111.412, 55.800}, 75: {111.618, 28.902},
