@@ -25,7 +25,7 @@ func seasonCommand(a *app) *cobra.Command {
 		Use:   "season",
 		Short: "What the batches of the season want at once, with ways out; which batches keep all orders",
 		Long: "Tells where batches, planned and grafted, want the same nucs, starters, finishers,\nbees, drones or hours, and the cheapest ways out. With --search it looks for the\n" +
-			"batches that keep all open orders with the least work, beside those that are\nplanned; with --keep it puts them on the plan.",
+			"batches that keep all open orders, those served first before others, with the least\nwork, beside those that are planned; with --keep it puts them on the plan.",
 		Example: "  lidbook season\n  lidbook season --search --minutes 300\n  lidbook season --search --keep",
 		Args:    cobra.NoArgs,
 	}, func(c *cobra.Command, v *book.View, _ []string) error {
@@ -116,7 +116,7 @@ func (a *app) printSearch(s searchShape) {
 			defer a.line("%s", p.Why)
 			continue
 		}
-		rows = append(rows, []string{p.Name, plural(p.Queens, "queen") + " by " + p.By, fmt.Sprintf("%.0f %% sure", 100*p.Chance)})
+		rows = append(rows, []string{p.Name, plural(p.Queens, "queen") + " by " + p.By, cmp.Or(p.Nearly, fmt.Sprintf("%.0f %% sure", 100*p.Chance))})
 	}
 	a.table(rows)
 	a.line("%s, %.0f min of work; %s", plural(len(s.Batches), "graft"), s.Minutes, s.best())

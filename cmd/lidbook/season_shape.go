@@ -71,7 +71,9 @@ type statedShape struct {
 	Queens  int     `json:"queens"`
 	By      string  `json:"by"`
 	Chance  float64 `json:"sure,omitempty"`
+	Nearly  string  `json:"nearlyKept,omitempty"`
 	Why     string  `json:"notKept,omitempty"`
+	Off     int     `json:"short,omitempty"`
 	Most    int     `json:"mostByThen,omitempty"`
 	Nearest string  `json:"allBy,omitempty"`
 }
@@ -108,11 +110,11 @@ func searchedShape(v *book.View, f season.Found) searchShape {
 	}
 	for _, k := range f.Kept {
 		p := f.Promises[k.Promise]
-		s.Promises = append(s.Promises, statedShape{Name: p.Title(), Queens: p.Queens, By: p.By.String(), Chance: round(k.Chance)})
+		s.Promises = append(s.Promises, statedShape{Name: p.Title(), Queens: p.Queens, By: p.By.String(), Chance: round(k.Chance), Nearly: f.Nearly(k)})
 	}
 	for _, short := range f.Short {
 		p := f.Promises[short.Promise]
-		s.Promises = append(s.Promises, statedShape{Name: p.Title(), Queens: p.Queens, By: p.By.String(), Why: short.Why, Most: short.Queens, Nearest: short.Day.String()})
+		s.Promises = append(s.Promises, statedShape{Name: p.Title(), Queens: p.Queens, By: p.By.String(), Chance: round(short.Chance), Why: short.Why, Off: short.Off, Most: short.Queens, Nearest: short.Day.String()})
 	}
 	return s
 }

@@ -19,14 +19,26 @@ import (
 
 // worth is what plans are told apart by: less is better, in this order.
 type worth struct {
-	short   int
-	tenths  int
+	short   [turns]int // by turn
+	tenths  int        // of work, and of what less certainty is made up for
 	grafts  int
 	earlier int // sum of the days of grafts, the other way round
 }
 
+// turns are the priorities 1 and 2, and none.
+const turns = 3
+
+func turnOf(p season.Promise) int { return (p.Priority + turns - 1) % turns }
+
 func (w worth) less(v worth) bool {
-	return slices.Compare([]int{w.short, w.tenths, w.grafts, w.earlier}, []int{v.short, v.tenths, v.grafts, v.earlier}) < 0
+	return slices.Compare(append(w.short[:], w.tenths, w.grafts, w.earlier), append(v.short[:], v.tenths, v.grafts, v.earlier)) < 0
+}
+
+func (w worth) queens() (sum int) {
+	for _, n := range w.short {
+		sum += n
+	}
+	return sum
 }
 
 // before tells whether it is less but for the days, which count down.
@@ -36,7 +48,10 @@ func (w worth) before(v worth) bool {
 }
 
 func (w worth) plus(v worth) worth {
-	return worth{w.short + v.short, w.tenths + v.tenths, w.grafts + v.grafts, w.earlier + v.earlier}
+	for i, n := range v.short {
+		w.short[i] += n
+	}
+	return worth{w.short, w.tenths + v.tenths, w.grafts + v.grafts, w.earlier + v.earlier}
 }
 
 // use is so much of a good on a day.
@@ -87,7 +102,7 @@ func (b *brute) ladder(d calendar.Day, larvae int) plan.Ladder {
 }
 
 func bruteForce(p *plan.Planner, w world, wanted season.Wanted) worth {
-	b := &brute{planner: p, world: w, wanted: wanted, best: worth{short: math.MaxInt}}
+	b := &brute{planner: p, world: w, wanted: wanted, best: worth{short: [turns]int{math.MaxInt}}}
 	b.split(0, make([]int, len(wanted.Promises)))
 	return b.best
 }
@@ -117,7 +132,7 @@ func (b *brute) groups(in []int) {
 		}
 		if g == 0 {
 			for _, m := range members {
-				start.short += m.Queens
+				start.short[turnOf(m)] += m.Queens
 			}
 			continue
 		}
@@ -184,18 +199,54 @@ func (b *brute) choices(members []season.Promise) (all []choice) {
 	slices.SortStableFunc(members, func(p, q season.Promise) int {
 		return cmp.Or(int(p.By-q.By), cmp.Compare(q.Sure, p.Sure), q.Queens-p.Queens)
 	})
-	days := 0
-	for d := members[0].By - 20; d >= b.wanted.From && days < b.wanted.Window; d-- {
-		on := b.onDay(members, d)
-		if len(on) > 0 {
-			days++
+	for _, l := range b.lesser(members) {
+		days := 0
+		for d := members[0].By - 20; d >= b.wanted.From && days < b.wanted.Window; d-- {
+			on := b.onDay(l.members, d, l.two)
+			if len(on) > 0 {
+				days++
+			}
+			for _, c := range on {
+				c.worth = c.plus(l.worth)
+				all = append(all, c)
+			}
 		}
-		all = append(all, on...)
 	}
 	return all
 }
 
-func (b *brute) onDay(members []season.Promise, d calendar.Day) (all []choice) {
+// lesser is what some promises want, and where there is one alone, what it wants less
+// surely and what that costs.
+type lesser struct {
+	members []season.Promise
+	two     bool // grafts will do
+	worth
+}
+
+func (b *brute) lesser(members []season.Promise) []lesser {
+	all := []lesser{{members: members, two: true}}
+	if len(members) > 1 {
+		return all
+	}
+	p := members[0]
+	with := func(sure float64, w worth) {
+		less := p
+		less.Sure = sure
+		all = append(all, lesser{members: []season.Promise{less}, worth: w})
+	}
+	with(p.Sure-0.01, worth{tenths: 300})
+	with(p.Sure-0.02, worth{tenths: 600})
+	for _, part := range []float64{8, 4, 2} {
+		if n := int(math.Ceil(float64(p.Queens) / part)); n < p.Queens {
+			w := worth{}
+			w.short[turnOf(p)] = n
+			with(p.Sure*(1-float64(n)/float64(p.Queens)), w)
+		}
+	}
+	return all
+}
+
+func (b *brute) onDay(members []season.Promise, d calendar.Day, two bool) (all []choice) {
 	laid := b.ladder(d, 1).Laid
 	if 1-laid.InTime(members[0].By, members[0].Laying) > 0.4 {
 		return nil
@@ -208,7 +259,7 @@ func (b *brute) onDay(members []season.Promise, d calendar.Day) (all []choice) {
 		}
 	}
 	r := plan.RatesOf(b.planner.View())
-	for larvae := 24; larvae <= slices.Max(b.wanted.Larvae) && d-7 >= b.wanted.From; larvae += 24 {
+	for larvae := 24; two && larvae <= slices.Max(b.wanted.Larvae) && d-7 >= b.wanted.From; larvae += 24 {
 		nucs := int(math.Ceil(r.Link[plan.Taken].Mean() * r.Link[plan.RipeOfTaken].Mean() * float64(larvae)))
 		g := plan.Graft{Larvae: larvae, Nucs: nucs}
 		if b.keeps(members, laid, 10, g, g) {
@@ -295,8 +346,13 @@ func (b *brute) bees(l plan.Ladder, s plan.Size) (kg float64) {
 
 // worthOf is what an answer of the search is worth.
 func worthOf(f season.Found) (w worth) {
-	_, w.short = f.Queens()
+	for _, s := range f.Short {
+		w.short[turnOf(f.Promises[s.Promise])] += s.Off
+	}
 	w.tenths, w.grafts = int(math.Round(10*f.Minutes)), len(f.Batches)
+	for _, k := range f.Kept {
+		w.tenths += 300 * k.Points
+	}
 	for _, b := range f.Batches {
 		w.earlier -= int(b.Day)
 	}
@@ -323,8 +379,9 @@ func tiny(t *rapid.T) (world, season.Wanted) {
 			by += rapid.IntRange(38, 50).Draw(t, "later") // when the nucs of the first are about to be free
 		}
 		wanted.Promises = append(wanted.Promises, season.Promise{
-			Queens: rapid.IntRange(1, 7).Draw(t, "queens"), By: from + calendar.Day(by), Lines: rapid.SampledFrom([][]string{nil, {"Rook"}, {"Plover"}}).Draw(t, "lines"),
+			Queens: rapid.IntRange(1, 9).Draw(t, "queens"), By: from + calendar.Day(by), Lines: rapid.SampledFrom([][]string{nil, {"Rook"}, {"Plover"}}).Draw(t, "lines"),
 			Sure: rapid.SampledFrom([]float64{0.6, 0.8, 0.9, 0.95}).Draw(t, "sure"), Laying: rapid.Bool().Draw(t, "laying"),
+			Priority: rapid.IntRange(0, turns-1).Draw(t, "priority"),
 		})
 	}
 	return w, wanted
@@ -344,7 +401,7 @@ func TestSmallSeasonsAreExact(t *testing.T) {
 		}
 		// A search that is stopped early says no more than is true.
 		wanted.Nodes, wanted.Rounds = 1, 1
-		if early := season.Search(p, wanted, nil); early.Least > want.short || early.Least == want.short && early.Bound > float64(want.tenths)/10+1e-6 {
+		if early := season.Search(p, wanted, nil); beyond(early) || worthOf(early).less(want) || early.Bound > float64(want.tenths)/10+1e-6 && early.Least == want.queens() {
 			t.Fatalf("bounds %d queens short, %v min; there is %+v", early.Least, early.Bound, want)
 		}
 	})

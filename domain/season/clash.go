@@ -129,7 +129,12 @@ type Way struct {
 	Left          float64           // what the other batches of the clash still miss; 0: it is gone
 	Wished        bool              // queens are wished of the batch by a day: the chances say something
 	Before, After float64           // chances of them
+	Sure          float64           // how sure they are wished
 }
+
+// Lacks is what the way takes from the chance of the batch's promise below what is wished,
+// 0 to 1: a promise that stays as sure as is wished lacks nothing.
+func (w Way) Lacks() float64 { return max(0, min(w.Before, w.Sure)-w.After) }
 
 // Loss is what the way takes from the chance of the batch's promise, 0 to 1.
 func (w Way) Loss() float64 { return max(0, w.Before-w.After) }

@@ -16,14 +16,14 @@ type due struct {
 	sure   float64
 }
 
-// demand is what the promises of a group want of a graft: of the first day first.
-func (s *search) demand(g group, laid plan.Laid) []due {
+// demand is what the promises of a group want of a graft at a level: of the first day first.
+func (s *search) demand(g group, laid plan.Laid, l level) []due {
 	var all []due
 	queens := 0
 	for _, i := range g.promises {
 		p := s.wanted.Promises[i]
 		queens += p.Queens
-		all = append(all, due{queens, latenessOf(laid, p), p.Sure})
+		all = append(all, due{queens, latenessOf(laid, p), l.of(p)})
 	}
 	return all
 }

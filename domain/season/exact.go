@@ -1,9 +1,6 @@
 package season
 
-import (
-	"cmp"
-	"slices"
-)
+import "slices"
 
 // best is the best that was found for some promises.
 type best struct {
@@ -20,7 +17,7 @@ func (s *search) complete(open []int, b *best) {
 		return
 	}
 	if len(open) == 0 {
-		if s.cost < b.cost {
+		if s.cost.less(b.cost) {
 			b.cost, b.found = s.cost, true
 			b.picks = append(b.picks[:0], s.chosen...)
 		}
@@ -30,7 +27,7 @@ func (s *search) complete(open []int, b *best) {
 	for _, g := range s.candidates(open) {
 		saved := s.prices.sum(s.groups[g].promises)
 		for _, way := range s.ways(g) {
-			if s.cost+way.cost+rest-saved >= b.cost {
+			if !s.cost.plus(way.cost).plus(rest).minus(saved).less(b.cost) {
 				break
 			}
 			if s.ground.take(way, none) == none {
@@ -38,7 +35,7 @@ func (s *search) complete(open []int, b *best) {
 			}
 		}
 	}
-	if p := open[0]; s.cost+s.short(p)+rest-s.prices[p] < b.cost {
+	if p := open[0]; s.cost.plus(s.short(p)).plus(rest).minus(s.prices[p]).less(b.cost) {
 		s.descend(pick{group: s.alone(p), given: true}, open, b)
 	}
 }
@@ -58,7 +55,7 @@ func (s *search) candidates(open []int) (all []int) {
 			all = append(all, g)
 		}
 	}
-	beyond := func(g int) cost { return s.ways(g)[0].cost - s.prices.sum(s.groups[g].promises) }
-	slices.SortStableFunc(all, func(a, b int) int { return cmp.Compare(beyond(a), beyond(b)) })
+	beyond := func(g int) cost { return s.ways(g)[0].cost.minus(s.prices.sum(s.groups[g].promises)) }
+	slices.SortStableFunc(all, func(a, b int) int { return beyond(a).compare(beyond(b)) })
 	return all
 }

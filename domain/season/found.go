@@ -16,10 +16,10 @@ type Found struct {
 	Wanted  // with all that was left open
 	Batches []Batch
 	Kept    []Kept
-	Short   []Short // promises that no batch is found for, by their day
+	Short   []Short // promises that are not kept, or far less surely than is wished, by their day
 	Minutes float64 // the keeper's time for the batches
-	Least   int     // queens that any plan is short of, within the limits and what is tried
-	Bound   float64 // no plan that is short of no more than these takes less time; 0: not known yet
+	Least   int     // queens that any plan is short of that serves orders in their turn, within the limits and what is tried
+	Bound   float64 // no such plan that is short of no more, and as sure, takes less time; 0: not known yet
 	Exact   bool    // nothing within the limits and what is tried is better
 }
 
@@ -37,15 +37,26 @@ type Kept struct {
 	Batches []int   // their numbers
 	Queens  int     // that must be there by its day: its own, and those of the promises that its batches serve before
 	Chance  float64 // that they are
+	Points  int     // hundredths by which it is less sure than is wished, which is nearly kept; 0: as sure
 }
 
-// Queens are the queens that are promised and kept, and those that are short.
+// Nearly says how a promise is nearly kept; "" of one that is kept as surely as is wished.
+func (f Found) Nearly(k Kept) string {
+	sure := f.Promises[k.Promise].Sure
+	if !plan.Unsure(k.Chance, sure) {
+		return ""
+	}
+	return fmt.Sprintf("nearly kept: %s sure, %.0f wished", plan.OfHundred(k.Chance), 100*sure)
+}
+
+// Queens are the queens that are promised and kept, and those that are short; of a promise
+// that is kept far less surely than is wished a part is short.
 func (f Found) Queens() (kept, short int) {
 	for _, k := range f.Kept {
 		kept += f.Promises[k.Promise].Queens
 	}
 	for _, s := range f.Short {
-		short += f.Promises[s.Promise].Queens
+		kept, short = kept+f.Promises[s.Promise].Queens-s.Off, short+s.Off
 	}
 	return kept, short
 }
@@ -80,7 +91,7 @@ func (s *search) found(exact bool) Found {
 		s.tell(&f, p)
 	}
 	f.sort()
-	f.passedOver()
+	f.dealtFirst()
 	if f.Least, f.Bound = s.bound(); exact {
 		_, f.Least = f.Queens()
 		f.Bound = f.Minutes
@@ -88,22 +99,44 @@ func (s *search) found(exact bool) Found {
 	return f
 }
 
-// bound is how many queens any plan is short of at least, and the minutes that one
-// takes at least which is short of no more.
+// bound is how many queens any plan is short of at least that serves orders in their turn,
+// and the minutes that one takes at least which is short of no more and as sure. Of turns
+// after one of which it is not known that no fewer can be short nothing is known.
 func (s *search) bound() (short int, minutes float64) {
-	if over := s.least - s.besides; over > 0 {
-		short = int((over + queenShort - 1) / queenShort)
+	least, have := s.least.short, s.cost.short
+	known := s.least.rest <= s.besides
+	if !known {
+		least++
 	}
-	return short, max(0, s.least-queenShort*cost(short)).minutes()
+	for _, w := range s.weights {
+		n := least / w
+		short += int(n)
+		if last := w == 1; n < have/w && !last {
+			return short, 0
+		}
+		least, have = least%w, have%w
+	}
+	if !known {
+		return short, 0
+	}
+	return short, max(0, cost{rest: s.least.rest}.minutes()-s.gaps())
 }
 
-// dearest is no less than what any plan costs besides the queens that are short.
-func (s *search) dearest() (sum cost) {
+// gaps is the certainty that nearly kept promises lack, as minutes of work.
+func (s *search) gaps() (minutes float64) {
+	for _, p := range s.chosen {
+		minutes += p.way.minutes()
+	}
+	return minutes
+}
+
+// dearest is no less than the rest of what any plan costs.
+func (s *search) dearest() (sum int64) {
 	for p := range s.of {
-		var most cost
+		var most int64
 		for _, g := range s.of[p] {
 			for _, way := range s.ways(g) {
-				most = max(most, way.cost)
+				most = max(most, way.cost.rest)
 			}
 		}
 		sum += most
@@ -127,7 +160,12 @@ func (s *search) tell(f *Found, p pick) {
 	queens := 0
 	for _, i := range g.promises {
 		queens += s.wanted.Promises[i].Queens
-		f.Kept = append(f.Kept, Kept{i, numbers, queens, s.chanceOf(i, p.way, ladders, queens)})
+		chance := s.chanceOf(i, p.way, ladders, queens)
+		if p.way.short > 0 {
+			f.Short = append(f.Short, s.lesser(p, numbers, chance))
+			continue
+		}
+		f.Kept = append(f.Kept, Kept{i, numbers, queens, chance, p.way.points})
 	}
 }
 
@@ -142,9 +180,9 @@ func (s *search) chanceOf(promise int, way option, ladders []plan.Ladder, queens
 	return s.odds.ratesFor(p.Laying).Queens(all...).AtLeast(queens)
 }
 
-// passedOver says of a promise that is not kept for which orders it is passed over that
-// are served after it: the search weighs queens alike, whosever they are.
-func (f *Found) passedOver() {
+// dealtFirst says of a promise that is not kept which orders it is served before when
+// queens are dealt out: what their grafts give goes to it first.
+func (f *Found) dealtFirst() {
 	for i := range f.Short {
 		s := &f.Short[i]
 		turn := f.Promises[s.Promise].Turn
@@ -155,7 +193,7 @@ func (f *Found) passedOver() {
 			}
 		}
 		if len(after) > 0 {
-			s.Why += fmt.Sprintf(" It is served before %s all the same: what these grafts give goes to it first.", joined(after))
+			s.Why += fmt.Sprintf(" Until it has its queens, what the grafts for %s give is dealt out to it first.", joined(after))
 		}
 	}
 }
@@ -173,11 +211,17 @@ func (f *Found) sort() {
 	}
 	f.Batches = sorted
 	slices.SortFunc(f.Kept, func(a, b Kept) int { return a.Promise - b.Promise })
-	for i, k := range f.Kept {
-		f.Kept[i].Batches = slices.Clone(k.Batches)
-		for j, was := range k.Batches {
-			f.Kept[i].Batches[j] = now[was]
+	moved := func(batches []int) (all []int) {
+		for _, was := range batches {
+			all = append(all, now[was])
 		}
+		return all
+	}
+	for i, k := range f.Kept {
+		f.Kept[i].Batches = moved(k.Batches)
+	}
+	for i, short := range f.Short {
+		f.Short[i].Batches = moved(short.Batches)
 	}
 	by := func(s Short) calendar.Day { return f.Promises[s.Promise].By }
 	slices.SortStableFunc(f.Short, func(a, b Short) int { return cmp.Compare(by(a), by(b)) })

@@ -23,7 +23,7 @@ func (s *search) round(chance *rand.Rand) {
 	was := s.cost
 	for _, p := range out {
 		open = append(open, s.groups[p.group].promises...)
-		was += s.costOf(p)
+		was = was.plus(s.costOf(p))
 	}
 	slices.SortFunc(open, func(a, b int) int { return slices.Index(order, a) - slices.Index(order, b) })
 	b := best{cost: was}

@@ -1,7 +1,6 @@
 package season
 
 import (
-	"cmp"
 	"slices"
 
 	"lidmark/domain/book"
@@ -22,24 +21,10 @@ type option struct {
 	days   [2]calendar.Day // of the grafts; the second is 0 where one is enough
 	larvae int
 	nucs   int
+	level  // how surely
 	cost   cost
 	of     [2]*batched // what is known of each
 }
-
-// cost is what plans are told apart by, in one number: queens short first, then
-// tenths of minutes, then grafts, then days by which a graft is earlier than the
-// last that could be.
-type cost int64
-
-const (
-	dayCost    cost = 1
-	graftCost  cost = 100_000
-	tenthCost  cost = 1000 * graftCost
-	queenShort cost = 10_000_000 * tenthCost
-)
-
-// minutesOf are the minutes of a cost.
-func (c cost) minutes() float64 { return float64(c%queenShort/tenthCost) / 10 }
 
 // apart is how many days lie between two grafts for the same promises: a habit of
 // the week.
@@ -55,22 +40,24 @@ const (
 // size is a graft of one day that keeps some promises.
 type size struct{ larvae, nucs int }
 
-// options are the ways to keep the promises of a group, the least cost first.
-func (s *search) options(g group) []option {
+// options are the ways to keep the promises of a group at a level, the least cost first.
+func (s *search) options(g group, l level) []option {
 	var all []option
 	for y := range s.ground.yards {
-		all = append(all, s.inYard(g, y)...)
+		all = append(all, s.inYard(g, y, l)...)
 	}
-	slices.SortStableFunc(all, func(a, b option) int { return cmp.Compare(a.cost, b.cost) })
+	slices.SortStableFunc(all, byCost)
 	return all
 }
 
+func byCost(a, b option) int { return a.cost.compare(b.cost) }
+
 // inYard goes back from the last day, until so many days are found.
-func (s *search) inYard(g group, yard int) (all []option) {
+func (s *search) inYard(g group, yard int, l level) (all []option) {
 	by := s.wanted.Promises[g.promises[0]].By
 	found := 0
 	for d := by - s.soonest(g.promises[0]); d >= max(s.wanted.From, by-most) && found < s.wanted.Window; d-- {
-		if on := s.onDay(g, yard, d); len(on) > 0 {
+		if on := s.onDay(g, yard, d, l); len(on) > 0 {
 			all = append(all, on...)
 			found++
 		}
@@ -88,23 +75,24 @@ func (s *search) soonest(promise int) calendar.Day {
 	return max(least, calendar.Day(n.Days(practice.GraftToEmerge)-1+n.Days(practice.LeastAgeAtHandOver)))
 }
 
-// onDay are the ways with the last graft on a day.
-func (s *search) onDay(g group, yard int, d calendar.Day) (all []option) {
+// onDay are the ways with the last graft on a day; those that keep less than is wished have
+// one graft.
+func (s *search) onDay(g group, yard int, d calendar.Day, l level) (all []option) {
 	laid := s.ground.ladder(s.ground.yards[yard], d, 0).Laid
-	demand := s.demand(g, laid)
+	demand := s.demand(g, laid, l)
 	if demand[0].late.late > lateMost {
 		return nil
 	}
 	for _, size := range s.sizes(demand) {
-		if o, ok := s.option(g, yard, [2]calendar.Day{d}, size); ok {
+		if o, ok := s.option(g, yard, [2]calendar.Day{d}, size, l); ok {
 			all = append(all, o)
 		}
 	}
-	slices.SortStableFunc(all, func(a, b option) int { return cmp.Compare(a.cost, b.cost) })
+	slices.SortStableFunc(all, byCost)
 	all = all[:min(len(all), s.wanted.Sizes)]
-	if before := d - apart; before >= s.wanted.From {
+	if before := d - apart; before >= s.wanted.From && l == whole {
 		if size, ok := s.twice(demand); ok {
-			if o, ok := s.option(g, yard, [2]calendar.Day{before, d}, size); ok {
+			if o, ok := s.option(g, yard, [2]calendar.Day{before, d}, size, l); ok {
 				all = append(all, o)
 			}
 		}
@@ -114,15 +102,15 @@ func (s *search) onDay(g group, yard int, d calendar.Day) (all []option) {
 
 // option is a graft of a size, or two of it, with what it takes; ok is false where
 // nobody is free to graft, or to give the cells.
-func (s *search) option(g group, yard int, days [2]calendar.Day, z size) (option, bool) {
-	o := option{yard: yard, days: days, larvae: z.larvae, nucs: z.nucs}
+func (s *search) option(g group, yard int, days [2]calendar.Day, z size, l level) (option, bool) {
+	o := option{yard: yard, days: days, larvae: z.larvae, nucs: z.nucs, level: l, cost: s.costAt(g.promises[0], l)}
 	for i, d := range o.grafts() {
 		b := s.batch(batchKey{yard, d, z})
 		if !b.free {
 			return o, false
 		}
 		o.of[i] = b
-		o.cost += cost(b.work)*tenthCost + graftCost + dayCost*cost(s.latest-d)
+		o.cost.rest += b.work*tenthCost + graftCost + dayCost*int64(s.latest-d)
 	}
 	return o, true
 }

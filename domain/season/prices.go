@@ -19,12 +19,12 @@ func (s *search) pricesOf(chance *rand.Rand) prices {
 	now := make(prices, len(order))
 	for round := range priceRounds {
 		s.raise(now, order)
-		if now.sum(order) > best.sum(order) {
+		if best.sum(order).less(now.sum(order)) {
 			copy(best, now)
 		}
 		chance.Shuffle(len(order), func(i, j int) { order[i], order[j] = order[j], order[i] })
 		for i := range now {
-			now[i] = best[i] / priceCuts * cost(chance.IntN(priceCuts+1))
+			now[i] = best[i].part(int64(chance.IntN(priceCuts+1)), priceCuts)
 		}
 		if round%2 == 0 {
 			s.share(now)
@@ -43,13 +43,13 @@ const (
 // raise raises each price as far as its groups let it.
 func (s *search) raise(now prices, order []int) {
 	for _, p := range order {
-		slack := s.short(p) - now[p]
+		slack := s.short(p).minus(now[p])
 		for _, g := range s.of[p] {
 			if o := s.ways(g); len(o) > 0 {
-				slack = min(slack, o[0].cost-now.sum(s.groups[g].promises))
+				slack = lower(slack, o[0].cost.minus(now.sum(s.groups[g].promises)))
 			}
 		}
-		now[p] += slack
+		now[p] = now[p].plus(slack)
 	}
 }
 
@@ -59,7 +59,7 @@ func (s *search) share(now prices) {
 		now[p] = s.short(p)
 		for _, g := range s.of[p] {
 			if o := s.ways(g); len(o) > 0 {
-				now[p] = min(now[p], o[0].cost/cost(max(1, s.queensOf(g)))*cost(s.wanted.Promises[p].Queens))
+				now[p] = lower(now[p], o[0].cost.part(int64(s.wanted.Promises[p].Queens), int64(max(1, s.queensOf(g)))))
 			}
 		}
 	}
@@ -75,12 +75,12 @@ func (s *search) queensOf(g int) (queens int) {
 
 func (p prices) sum(of []int) (sum cost) {
 	for _, i := range of {
-		sum += p[i]
+		sum = sum.plus(p[i])
 	}
 	return sum
 }
 
 // short is what it costs to be short of a promise.
 func (s *search) short(promise int) cost {
-	return queenShort * cost(s.wanted.Promises[promise].Queens)
+	return cost{short: s.weights[s.turn[promise]] * int64(s.wanted.Promises[promise].Queens)}
 }

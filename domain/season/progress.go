@@ -14,9 +14,9 @@ type Progress struct {
 	Found         func() Found
 }
 
-// Search looks for batches that keep promises: those that are short of the fewest
-// queens, of them those with the least work, of them those with the fewest grafts,
-// of them the latest. Small seasons are searched through; in larger ones the first
+// Search looks for batches that keep promises: those that are short of the fewest queens
+// of the orders served first, then of those served next, and so on; of them those with the
+// least work, of them those with the fewest grafts, of them the latest. Small seasons are searched through; in larger ones the first
 // answer is improved, round by round, until a bound is reached. After each answer
 // and round tell is asked whether to go on; it may be nil. The answer depends on
 // what is asked alone.
@@ -35,10 +35,10 @@ func Search(p *plan.Planner, w Wanted, tell func(Progress) bool) Found {
 	chance := chance(s.wanted.Seed)
 	s.prices = s.pricesOf(chance)
 	s.besides = s.dearest()
-	if s.least = s.prices.sum(s.wanted.byDay()); s.cost > s.least {
+	if s.least = s.prices.sum(s.wanted.byDay()); s.least.less(s.cost) {
 		s.least = s.relax(s.least, s.cost)
 	}
-	exact := s.whole()
+	exact := s.allThrough()
 	for round := 1; round <= s.wanted.Rounds && !exact; round++ {
 		if !tell(s.progress(round, false)) {
 			return s.found(false)
@@ -50,8 +50,8 @@ func Search(p *plan.Planner, w Wanted, tell func(Progress) bool) Found {
 	return s.found(exact)
 }
 
-// whole searches through all there is; it tells whether its steps were enough.
-func (s *search) whole() bool {
+// allThrough searches through all there is; it tells whether its steps were enough.
+func (s *search) allThrough() bool {
 	if s.reached() {
 		return true
 	}
@@ -73,15 +73,16 @@ func (s *search) whole() bool {
 }
 
 // reached tells whether nothing can be better, by the bound.
-func (s *search) reached() bool { return s.cost <= s.least }
+func (s *search) reached() bool { return !s.least.less(s.cost) }
 
 func (s *search) progress(round int, exact bool) Progress {
-	p := Progress{Round: round, Rounds: s.wanted.Rounds, Exact: exact, Minutes: s.cost.minutes(), Found: func() Found { return s.found(exact) }}
+	p := Progress{Round: round, Rounds: s.wanted.Rounds, Exact: exact, Minutes: s.cost.minutes() - s.gaps(), Found: func() Found { return s.found(exact) }}
 	for _, pick := range s.chosen {
 		if pick.given {
 			p.Short += s.wanted.Promises[s.groups[pick.group].promises[0]].Queens
 		} else {
 			p.Batches += len(pick.way.grafts())
+			p.Short += pick.way.short
 		}
 	}
 	p.Least, p.Bound = s.bound()

@@ -18,6 +18,8 @@ type Promise struct {
 	Laying bool         // laying by then; else ready to hand over
 	Sure   float64      // wished certainty, 0 to 1; 0: the keeper's number
 	Turn   int          // in which its order is served when queens are dealt out, from 1; 0: not known
+
+	Priority int // of its order: a smaller one is kept first; 0: none, after all that have one
 }
 
 // Title is what the promise is called.
@@ -65,7 +67,7 @@ func Promises(v *book.View, sheet *handover.Sheet) []Promise {
 }
 
 func promiseOf(s handover.Served) Promise {
-	p := Promise{Order: s.Order.Order, Name: "order " + s.Order.Number, Queens: s.Short - s.Coming, By: s.On}
+	p := Promise{Order: s.Order.Order, Name: "order " + s.Order.Number, Queens: s.Short - s.Coming, By: s.On, Priority: s.Order.Priority}
 	if s.Order.Line != "" {
 		p.Lines = append([]string{s.Order.Line}, s.Order.Substitute...)
 	}

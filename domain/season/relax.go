@@ -39,7 +39,7 @@ func (s *search) relax(least, known cost) cost {
 	r := newRelaxed(s)
 	best, step, waited := 0.0, relaxStep, 0
 	for round := range relaxRounds {
-		if round == relaxVain && best <= float64(least) {
+		if round == relaxVain && best <= least.float() {
 			break
 		}
 		r.charge()
@@ -53,11 +53,14 @@ func (s *search) relax(least, known cost) cost {
 		if waited > relaxWait {
 			step, waited = step/2, 0
 		}
-		if !r.change(prices, step*max(0, float64(known)-value)) {
+		if !r.change(prices, step*max(0, known.float()-value)) {
 			break
 		}
 	}
-	return max(least, cost(best))
+	if found := costOf(best); least.less(found) {
+		return found
+	}
+	return least
 }
 
 // digits is more than sums of so many floats are off by.
@@ -94,7 +97,7 @@ func (r *relaxed) charge() {
 	for g := range r.groups {
 		r.least[g] = math.Inf(1)
 		for i, way := range r.ways(g) {
-			pays := float64(way.cost) + way.of[0].pays
+			pays := way.cost.float() + way.of[0].pays
 			if way.of[1] != nil {
 				pays += way.of[1].pays
 			}
@@ -121,7 +124,7 @@ func (r *relaxed) comesBack() (sum float64) {
 func (r *relaxed) priced() []float64 {
 	prices := make([]float64, len(r.of))
 	for p := range prices {
-		prices[p] = float64(r.short(p))
+		prices[p] = r.short(p).float()
 		for _, g := range r.of[p] {
 			if len(r.ways(g)) > 0 {
 				part := float64(r.wanted.Promises[p].Queens) / float64(max(1, r.queensOf(g)))
@@ -130,7 +133,7 @@ func (r *relaxed) priced() []float64 {
 		}
 	}
 	for _, p := range r.wanted.byDay() {
-		slack := float64(r.short(p)) - prices[p]
+		slack := r.short(p).float() - prices[p]
 		for _, g := range r.of[p] {
 			slack = min(slack, r.slack(g, prices))
 		}
@@ -189,7 +192,7 @@ func (r *relaxed) over(prices []float64) [][]float64 {
 		if served[p] {
 			continue
 		}
-		g, slack := -1, float64(r.short(p))-prices[p]
+		g, slack := -1, r.short(p).float()-prices[p]
 		for _, of := range r.of[p] {
 			open := !slices.ContainsFunc(r.groups[of].promises, func(i int) bool { return served[i] })
 			if s := r.slack(of, prices); open && s < slack {

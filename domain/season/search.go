@@ -19,11 +19,14 @@ type search struct {
 	batches map[batchKey]*batched
 	groups  []group
 	of      [][]int    // by promise: the groups that it is in
-	known   [][]option // by group: its ways, the least cost first; nil: not asked for yet
+	whole   [][]option // by group: its ways that keep all that is wished, the least cost first; nil: not asked for yet
+	known   [][]option // by group: all its ways, likewise
 	prices  prices     // nil: no bound yet
 	have    [][]int32  // what there is of each good by day, nothing chosen yet
+	weights []int64    // by turn, of a queen short; the first served first
+	turn    []int      // by promise
 	least   cost       // no plan costs less; 0: no bound yet
-	besides cost       // no plan costs more, besides the queens that are short
+	besides int64      // no plan costs more, besides the queens that are short
 	chosen  []pick
 	served  []bool // by promise: a chosen group serves it, or it is given up
 	cost    cost   // of all that is chosen and given up
@@ -49,7 +52,8 @@ func newSearch(p *plan.Planner, w Wanted) *search {
 		sized: map[string][]size{}, batches: map[batchKey]*batched{},
 		groups: w.groups(), of: make([][]int, len(w.Promises)), served: make([]bool, len(w.Promises)),
 	}
-	s.known = make([][]option, len(s.groups))
+	s.weights, s.turn = w.turns()
+	s.whole, s.known = make([][]option, len(s.groups)), make([][]option, len(s.groups))
 	for g, group := range s.groups {
 		for _, i := range group.promises {
 			s.of[i] = append(s.of[i], g)
@@ -80,10 +84,26 @@ func (s *search) limit() {
 	}
 }
 
-// ways are the ways of a group, reckoned when they are first asked for.
+// wholeWays are the ways of a group that keep all that is wished, reckoned when they are
+// first asked for.
+func (s *search) wholeWays(g int) []option {
+	if s.whole[g] == nil {
+		s.whole[g] = append([]option{}, s.options(s.groups[g], whole)...)
+	}
+	return s.whole[g]
+}
+
+// ways are the ways of a group; those of a promise by itself may keep less than is wished.
 func (s *search) ways(g int) []option {
 	if s.known[g] == nil {
-		s.known[g] = append([]option{}, s.options(s.groups[g])...)
+		all := slices.Clone(s.wholeWays(g))
+		if of := s.groups[g].promises; len(of) == 1 {
+			for _, l := range s.wanted.Promises[of[0]].levels() {
+				all = append(all, s.options(s.groups[g], l)...)
+			}
+			slices.SortStableFunc(all, byCost)
+		}
+		s.known[g] = all
 	}
 	return s.known[g]
 }
@@ -110,14 +130,14 @@ func (s *search) release(p pick) {
 }
 
 func (s *search) mark(p pick, served bool) {
-	sign := cost(1)
-	if !served {
-		sign = -1
-	}
 	for _, i := range s.groups[p.group].promises {
 		s.served[i] = served
 	}
-	s.cost += sign * s.costOf(p)
+	if served {
+		s.cost = s.cost.plus(s.costOf(p))
+	} else {
+		s.cost = s.cost.minus(s.costOf(p))
+	}
 }
 
 func (s *search) costOf(p pick) cost {
@@ -137,24 +157,30 @@ func (s *search) alone(promise int) int {
 	return -1
 }
 
-// first is the first answer: the promises by their day, each by the cheapest way
-// there is room for, else given up.
+// first is the first answer: the promises in their turn and by their day, each by the
+// cheapest way there is room for that keeps it whole, else by the cheapest there is, else
+// given up.
 func (s *search) first() {
-	for _, p := range s.wanted.byDay() {
-		if !s.served[p] {
-			s.serve(p, s.alone(p))
+	order := s.wanted.byDay()
+	slices.SortStableFunc(order, func(a, b int) int { return s.turn[a] - s.turn[b] })
+	for _, p := range order {
+		g := s.alone(p)
+		if !s.serve(g, s.wholeWays(g)) && !s.serve(g, s.ways(g)) {
+			s.choose(pick{group: g, given: true})
 		}
 	}
 }
 
-func (s *search) serve(promise, group int) {
-	for _, way := range s.ways(group) {
+// serve takes the cheapest of some ways of a group that there is room for; false where there
+// is none.
+func (s *search) serve(group int, ways []option) bool {
+	for _, way := range ways {
 		if s.ground.take(way, none) == none {
 			s.choose(pick{group: group, way: way})
-			return
+			return true
 		}
 	}
-	s.choose(pick{group: s.alone(promise), given: true})
+	return false
 }
 
 // chance is the source of chance of a seed.

@@ -62,7 +62,7 @@ func TestWhatIsFoundHolds(t *testing.T) {
 		stated := map[int]bool{}
 		for _, k := range f.Kept {
 			stated[k.Promise] = true
-			if sure := f.Promises[k.Promise].Sure; k.Chance < sure-1e-9 {
+			if sure := f.Promises[k.Promise].Sure - float64(k.Points)/100; k.Chance < sure-1e-9 || k.Points > 2 {
 				t.Fatalf("promise %d is kept with %v, %v wished", k.Promise, k.Chance, sure)
 			}
 			for _, b := range k.Batches {
@@ -73,7 +73,7 @@ func TestWhatIsFoundHolds(t *testing.T) {
 		}
 		for _, s := range f.Short {
 			stated[s.Promise] = true
-			if p := f.Promises[s.Promise]; s.Queens >= p.Queens || s.Day != 0 && s.Day <= p.By || len(s.Limits) == 0 || s.Why == "" {
+			if p := f.Promises[s.Promise]; s.Queens >= p.Queens || s.Off > p.Queens || len(s.Batches) > 0 && (s.Off == p.Queens || s.Chance < p.Sure*float64(p.Queens-s.Off)/float64(p.Queens)-1e-9) || s.Day != 0 && s.Day <= p.By || len(s.Limits) == 0 || s.Why == "" {
 				t.Fatalf("short: %+v of %+v", s, p)
 			}
 		}
@@ -166,10 +166,10 @@ func TestWhatCannotBeKept(t *testing.T) {
 		if fewer := c.promise; short.Queens > 0 {
 			fewer.Queens = short.Queens
 			if g := season.Search(p, season.Wanted{Promises: []season.Promise{fewer}}, nil); len(g.Short) > 0 {
-				t.Errorf("%s: %d were said to be possible: %s", c.name, short.Queens, g.Short[0].Why)
+				t.Errorf("%s: %d were said to be possible: %v", c.name, short.Queens, g.Short)
 			}
 			fewer.Queens++
-			if g := season.Search(p, season.Wanted{Promises: []season.Promise{fewer}}, nil); len(g.Short) == 0 {
+			if g := season.Search(p, season.Wanted{Promises: []season.Promise{fewer}}, nil); asWished(g) {
 				t.Errorf("%s: %d are possible, said %d", c.name, fewer.Queens, short.Queens)
 			}
 		}
@@ -181,10 +181,15 @@ func TestWhatCannotBeKept(t *testing.T) {
 		}
 		if more, known := c.world.with(short.Lacks); known {
 			if g := season.Search(plannerOf(more.pen()), season.Wanted{Promises: []season.Promise{c.promise}}, nil); len(g.Short) > 0 {
-				t.Errorf("%s: %+v more were said to do: %s", c.name, short.Lacks, g.Short[0].Why)
+				t.Errorf("%s: %+v more were said to do: %v", c.name, short.Lacks, g.Short)
 			}
 		}
 	}
+}
+
+// asWished tells whether all is kept as surely as is wished.
+func asWished(f season.Found) bool {
+	return len(f.Short) == 0 && !slices.ContainsFunc(f.Kept, func(k season.Kept) bool { return k.Points > 0 })
 }
 
 // with is the world with so much more of what it lacks; false where that is no number
@@ -297,8 +302,34 @@ func TestWhatIsPassedOverSaysSo(t *testing.T) {
 	)
 	v := pen.View(morning)
 	f := season.Search(plannerOf(pen), season.Wanted{Promises: season.Promises(v, handover.New(course.New(v)))}, nil)
-	if len(f.Short) != 1 || len(f.Kept) != 1 || !strings.Contains(f.Short[0].Why, "It is served before order 2 all the same") {
+	if len(f.Short) != 1 || len(f.Kept) != 1 || !strings.Contains(f.Short[0].Why, "Until it has its queens, what the grafts for order 2 give is dealt out to it first") {
 		t.Errorf("kept %+v, short %+v", f.Kept, f.Short)
+	}
+}
+
+// With a nuc or two fewer than keep a promise as surely as is wished it is nearly kept and
+// says so; with fewer still it is short by a part, and its graft is found all the same.
+func TestWhatIsNearlyKeptSaysSo(t *testing.T) {
+	nearly, part := 0, 0
+	for nucs := 22; nucs > 14; nucs-- {
+		w := season.Wanted{Window: 1, Larvae: []int{48}, Promises: []season.Promise{{Queens: 10, By: day(t, "2027-06-16"), Sure: 0.8}}}
+		f := season.Search(plannerOf(world{nucs: nucs}.pen()), w, nil)
+		_, short := f.Queens()
+		switch {
+		case len(f.Kept) == 1 && f.Kept[0].Points > 0:
+			nearly++
+			if k := f.Kept[0]; part > 0 || k.Chance >= 0.8 || k.Chance < 0.78 || k.Chance < 0.795 && !strings.HasPrefix(f.Nearly(k), "nearly kept: 7") {
+				t.Errorf("%d nucs: %+v, %q", nucs, k, f.Nearly(k))
+			}
+		case len(f.Short) == 1 && len(f.Batches) == 1:
+			part++
+			if short == 0 || short == 10 || f.Short[0].Chance > 0.78 || !strings.Contains(f.Short[0].Why, ", 80 wished") {
+				t.Errorf("%d nucs: %+v", nucs, f.Short)
+			}
+		}
+	}
+	if nearly == 0 || part == 0 {
+		t.Errorf("%d times nearly kept, %d times in part", nearly, part)
 	}
 }
 

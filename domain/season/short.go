@@ -6,6 +6,7 @@ import (
 	"sort"
 
 	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
 )
 
 // Limit is why a promise cannot be kept.
@@ -40,14 +41,17 @@ var limits = [...]string{
 // String is the reason in the keeper's words.
 func (l Limit) String() string { return limits[l] }
 
-// Short is a promise that no batch is found for, beside the others; why; and what
-// comes nearest.
+// Short is a promise that is not kept, or far less surely than is wished; why, beside the
+// others; and what comes nearest.
 type Short struct {
 	Promise int
 	Limits  []Limit      // one, or those that stand in the way of the cheapest graft together
 	Lacks   []Lack       // by limit: how much more would do for the graft of a day; none where no graft would
 	Graft   calendar.Day // of that graft
-	Queens  int          // most that can be there by its day, as surely; 0: none
+	Off     int          // queens that it counts as short of: all, or fewer where batches keep it less surely
+	Batches []int        // the numbers of these
+	Chance  float64      // that they give all of its queens
+	Queens  int          // most that can be there by its day, as surely as is wished; 0: none
 	Day     calendar.Day // first day by which all can be; 0: none within a month and a half
 	Why     string       // a sentence
 }
@@ -59,7 +63,7 @@ const laterMost = 45
 // there is room for.
 func (s *search) shortOf(promise int) Short {
 	p := s.wanted.Promises[promise]
-	sh := Short{Promise: promise}
+	sh := Short{Promise: promise, Off: p.Queens}
 	s.limitsOf(promise, &sh)
 	sh.Queens = sort.Search(p.Queens-1, func(i int) bool { return !s.fits(promise, i+1, p.By) })
 	for by := p.By + 1; by <= p.By+laterMost; by++ {
@@ -69,6 +73,18 @@ func (s *search) shortOf(promise int) Short {
 		}
 	}
 	sh.Why = fmt.Sprintf("%s cannot be kept whole: %s%s%s.", sentence(p.Title()), limitWords(sh.Limits), wouldDo(sh.Lacks, sh.Graft), sh.nearest(p))
+	return sh
+}
+
+// lesser is what is short where batches keep a promise less surely than is wished, as if
+// they were not there.
+func (s *search) lesser(p pick, batches []int, chance float64) Short {
+	s.ground.put(p.way, -1)
+	sh := s.shortOf(s.groups[p.group].promises[0])
+	s.ground.put(p.way, 1)
+	sh.Off, sh.Batches, sh.Chance = p.way.short, batches, chance
+	of := s.wanted.Promises[sh.Promise]
+	sh.Why += fmt.Sprintf(" Its graft gives all %d with %s, %.0f wished.", of.Queens, plan.OfHundred(chance), 100*of.Sure)
 	return sh
 }
 
@@ -87,7 +103,7 @@ func (s Short) nearest(p Promise) (told string) {
 func (s *search) fits(promise, queens int, by calendar.Day) bool {
 	was := s.wanted.Promises[promise]
 	s.wanted.Promises[promise].Queens, s.wanted.Promises[promise].By = queens, by
-	ways := s.options(group{promises: []int{promise}})
+	ways := s.options(group{promises: []int{promise}}, whole)
 	s.wanted.Promises[promise] = was
 	return s.room(ways, none) != none
 }
@@ -107,7 +123,7 @@ func (s *search) room(ways []option, but int) int {
 // limitsOf tells what stands in the way of a promise: one good, if more of it alone
 // were enough, else all that the cheapest graft misses; and how much more would do.
 func (s *search) limitsOf(promise int, sh *Short) {
-	ways := s.ways(s.alone(promise))
+	ways := s.wholeWays(s.alone(promise))
 	if len(ways) == 0 {
 		sh.Limits = []Limit{s.impossible(promise)}
 		return
@@ -175,7 +191,7 @@ func (s *search) impossible(promise int) Limit {
 	limit := TooLate
 	for _, yard := range s.ground.yards {
 		for d := p.By - least; d >= max(s.wanted.From, p.By-most); d-- {
-			demand := s.demand(group{promises: []int{promise}}, s.ground.ladder(yard, d, 0).Laid)
+			demand := s.demand(group{promises: []int{promise}}, s.ground.ladder(yard, d, 0).Laid, whole)
 			if demand[0].late.late > lateMost {
 				continue
 			}

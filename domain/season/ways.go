@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
+	"lidmark/domain/practice"
 )
 
 // moveMost is how many days a batch is moved at most to get out of a clash, and
@@ -28,8 +29,8 @@ type trial struct {
 }
 
 // ways are the ways out of a clash that were found by trying, those first that leave
-// nothing of it, then those that take least from a promise, then those that move a
-// graft least.
+// nothing of it, then those that leave a promise least below what is wished, then those
+// that take least from it, then those that move a graft least.
 func (t *trial) ways(c Clash) (all []Way) {
 	for at, l := range t.loads {
 		if !l.grafted && c.has(l.id) {
@@ -39,7 +40,8 @@ func (t *trial) ways(c Clash) (all []Way) {
 		}
 	}
 	slices.SortStableFunc(all, func(a, b Way) int {
-		return cmp.Or(cmp.Compare(a.Left, b.Left), cmp.Compare(math.Round(100*a.Loss()), math.Round(100*b.Loss())), cmp.Compare(max(a.Days, -a.Days), max(b.Days, -b.Days)))
+		return cmp.Or(cmp.Compare(a.Left, b.Left), cmp.Compare(math.Round(100*a.Lacks()), math.Round(100*b.Lacks())), cmp.Compare(math.Round(100*a.Loss()), math.Round(100*b.Loss())),
+			cmp.Compare(max(a.Days, -a.Days), max(b.Days, -b.Days)))
 	})
 	all = all[:min(len(all), waysMost)]
 	if c.Kind == DronesShort {
@@ -169,6 +171,7 @@ func (t *trial) try(c Clash, at int, b book.BatchPlan) (w Way, ok bool) {
 	w = Way{Plan: b.BatchPlanned, Left: left, Wished: b.Queens > 0 && b.By != 0}
 	if w.Wished {
 		w.Before, w.After = t.chance(was, t.loads), t.chance(then, loads)
+		w.Sure = cmp.Or(b.Sure, t.ground.numbers.Get(practice.PlanSure))
 	}
 	return w, !w.Wished || w.After >= givenUp
 }
