@@ -20,8 +20,8 @@ func CombIn(v *book.View, id book.BatchID) (in calendar.Day) {
 // CombServes tells whether drones of a comb that goes in on a day are ripe, and not too
 // old, when the virgins of a batch begin to fly.
 func (p *Planner) CombServes(in calendar.Day, l Ladder) bool {
-	fly := l.Rung(Fly).From
-	return in+p.days(practice.DroneRipe) <= fly && fly <= in+p.days(practice.DroneEmerges)+p.days(practice.DroneBestUntil)
+	fly, at := l.Rung(Fly).From, p.DronesOf(in)
+	return at.From <= fly && fly <= at.By
 }
 
 // CombTooLate tells whether a comb that goes in on a day gives no ripe drones before the

@@ -21,16 +21,8 @@ func (w *want) breeders() (n float64) {
 	return n
 }
 
-// drones are the drone colonies that stand in the yard or so near that their drones fly there.
-func (w *want) drones() (n float64) {
-	yard := w.view.Yard(w.s.Yard)
-	for c := range w.view.Colonies() {
-		if c.Is(book.DroneSource) && strength.Near(yard, w.view.Yard(c.Yard), w.numbers) {
-			n++
-		}
-	}
-	return n
-}
+// drones are how many drone colonies there are for the yard.
+func (w *want) drones() float64 { return float64(len(w.DroneColoniesNear(w.s.Yard))) }
 
 // idle are the colonies of a role, cell builders among them, that rear no other
 // batch's cells from one step to another.

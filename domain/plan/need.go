@@ -109,8 +109,7 @@ func (w *want) rearing() {
 	perDay := n.Get(practice.FeedPerRearer)
 	litres := perDay * (starters*float64(w.l.Rung(ToFinisher).Best-start) + finishers*float64(capped-w.l.Rung(ToFinisher).Best))
 	w.add(RearerFeed, litres, FeedStarter, CountCapped)
-	drones := max(n.Get(practice.DroneColonies), math.Ceil(float64(w.s.Nucs)/n.Get(practice.QueensPerDroneColony)))
-	w.add(DroneColonies, drones, DroneComb, Fly).have(w.drones())
+	w.add(DroneColonies, DroneColoniesFor(w.s.Nucs, n), DroneComb, Fly).have(w.drones())
 }
 
 // mating is what it takes from the nucs on.

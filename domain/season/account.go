@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"slices"
 
-	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
@@ -25,8 +24,7 @@ type account struct {
 	planner *plan.Planner
 	ground  *ground // with nothing taken from it
 	today   calendar.Day
-	drones  float64 // colonies; 0: the book knows of none
-	told    bool    // hours are
+	told    bool // hours are
 	free    map[calendar.Day]float64
 	give    map[calendar.Day][2]float64
 }
@@ -39,11 +37,6 @@ func newAccount(p *plan.Planner, all []standing) *account {
 		told: v.HoursTold(), free: map[calendar.Day]float64{}, give: map[calendar.Day][2]float64{},
 	}
 	a.ground.fill(a.ground.besides(grafts), 1)
-	for c := range v.Colonies() {
-		if c.Is(book.DroneSource) {
-			a.drones++
-		}
-	}
 	return a
 }
 
@@ -61,7 +54,8 @@ func (a *account) load(s standing) *load {
 			}
 		}
 	}
-	return a.withComb(l)
+	l.comb = combOf(a.planner, s)
+	return l
 }
 
 // like is what a batch takes when it is planned otherwise: bees and brood as before,
@@ -72,21 +66,7 @@ func (a *account) like(was *load, s standing) *load {
 		part := float64(s.size.Nucs) / float64(was.size.Nucs)
 		l.kilograms, l.combs = was.kilograms*part, was.combs*part
 	}
-	return a.withComb(l)
-}
-
-// withComb says when the drone comb of a batch goes in: when it did, else on its
-// best day, else today; that of a grafted one is taken to have been in.
-func (a *account) withComb(l *load) *load {
-	l.comb = l.ladder.Rung(plan.DroneComb).Best
-	if l.grafted {
-		return l
-	}
-	if in := plan.CombIn(a.planner.View(), l.id); in != 0 {
-		l.comb = in
-		return l
-	}
-	l.comb = max(l.comb, a.today)
+	l.comb = combOf(a.planner, s)
 	return l
 }
 

@@ -7,7 +7,6 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
-	"lidmark/domain/practice"
 )
 
 // week is the span over which a colony gives only so much.
@@ -61,45 +60,39 @@ func (a *account) nucsTo(on calendar.Day, all []*load) (found []Clash) {
 	return found
 }
 
-// flying are the days on which more virgins fly than the drone colonies serve. A
-// book without drone colonies has not told of them.
+// flying are the days on which more virgins fly than the drone colonies near them serve, of
+// yards that share their drones as one clash. A book without drone colonies has not told of
+// them.
 func (a *account) flying(all []*load) (found []Clash) {
-	if a.drones == 0 {
+	if !dronesTold(a.ground.circles) {
 		return nil
 	}
-	virgins := map[calendar.Day]int{}
-	for _, l := range all {
-		for d := l.ladder.Rung(plan.Fly).From; d <= l.ladder.Rung(plan.Fly).By; d++ {
-			virgins[d] += l.virgins
+	for _, c := range a.ground.circles {
+		var run *Clash
+		first := len(found)
+		for _, d := range c.days(a.planner, all) {
+			if d.Wanted <= d.Colonies {
+				run = nil
+				continue
+			}
+			if run == nil || run.To != d.Day-1 {
+				found = append(found, Clash{Kind: DronesShort, Yard: c.home(all), From: d.Day, Have: d.Colonies})
+				run = &found[len(found)-1]
+			}
+			run.To, run.Want = d.Day, max(run.Want, d.Wanted)
 		}
-	}
-	var run *Clash
-	for d := a.today; d <= a.ground.last(); d++ {
-		want := 0.0
-		if virgins[d] > 0 {
-			want = max(a.ground.numbers.Get(practice.DroneColonies), math.Ceil(float64(virgins[d])/a.ground.numbers.Get(practice.QueensPerDroneColony)))
+		for i := first; i < len(found); i++ {
+			found[i].Batches, found[i].Days = flyers(found[i], c, all)
 		}
-		if want <= a.drones {
-			run = nil
-			continue
-		}
-		if run == nil {
-			found = append(found, Clash{Kind: DronesShort, From: d, Have: a.drones})
-			run = &found[len(found)-1]
-		}
-		run.To, run.Want = d, max(run.Want, want)
-	}
-	for i := range found {
-		found[i].Batches, found[i].Days = flyers(found[i], all)
 	}
 	return found
 }
 
-// flyers are the batches whose virgins fly within a clash, each with the days of it on
-// which they do.
-func flyers(c Clash, all []*load) (batches []book.BatchID, days []Days) {
+// flyers are the batches whose virgins fly to the drones of a circle within a clash, each
+// with the days of it on which they do.
+func flyers(c Clash, of circle, all []*load) (batches []book.BatchID, days []Days) {
 	for _, l := range all {
-		if fly := l.ladder.Rung(plan.Fly); l.virgins > 0 && fly.From <= c.To && c.From <= fly.By {
+		if fly := l.ladder.Rung(plan.Fly); l.virgins > 0 && of.has(l.size.Yard) && fly.From <= c.To && c.From <= fly.By {
 			batches, days = append(batches, l.id), append(days, c.within(fly.From, fly.By))
 		}
 	}
@@ -107,24 +100,25 @@ func flyers(c Clash, all []*load) (batches []book.BatchID, days []Days) {
 }
 
 // ripe tells whether drones are ripe and not too old when the virgins of a batch
-// begin to fly: those of its own comb or of any other batch's. Drones of a comb are
-// ripe so long after it went in, and at their best until an age from emergence.
+// begin to fly: those of its own comb or of that of any other batch near it.
 func (a *account) ripe(l *load, all []*load) []Clash {
-	if l.grafted || a.drones == 0 || l.size.Nucs == 0 {
+	if l.grafted || !dronesTold(a.ground.circles) || l.size.Nucs == 0 {
 		return nil
 	}
 	fly := l.ladder.Rung(plan.Fly)
-	ripens, emerges := a.days(practice.DroneRipe), a.days(practice.DroneEmerges)
-	fades := emerges + a.days(practice.DroneBestUntil)
 	next, last := calendar.Day(math.MaxInt32), calendar.Day(0)
+	near := circleOf(a.ground.circles, l.size.Yard)
 	for _, other := range all {
+		if other != l && !near.has(other.size.Yard) {
+			continue
+		}
 		if a.planner.CombServes(other.comb, l.ladder) {
 			return nil
 		}
-		if ripe, old := other.comb+ripens, other.comb+fades; ripe > fly.From {
-			next = min(next, ripe)
+		if at := a.planner.DronesOf(other.comb); at.From > fly.From {
+			next = min(next, at.From)
 		} else {
-			last = max(last, old)
+			last = max(last, at.By)
 		}
 	}
 	c := Clash{Kind: DronesUnripe, Batches: only(l.id), From: fly.From, To: fly.By, Want: float64(next - fly.From)}

@@ -19,11 +19,13 @@ type span struct {
 
 // ground is what batches share, and what is left of each good by day: the nucs of
 // each yard, then starters, finishers, places in the incubator, the grafts and the tenths of minutes of a day,
-// then what lives: bees and brood for nucs, and virgins that drones can serve.
+// then what lives: bees and brood for nucs, and of each circle of yards virgins that its
+// drones can serve.
 type ground struct {
 	planner *plan.Planner
 	numbers practice.Numbers
 	yards   []book.YardID
+	circles []circle
 	first   calendar.Day
 	left    [][]int32 // by good and day
 	ladders map[ladderKey]plan.Ladder
@@ -43,9 +45,8 @@ const (
 	incubator // places
 	grafts
 	minutes
-	bees    // grams that colonies give within a week
-	brood   // thousandths of combs
-	virgins // that fly on a day
+	bees  // grams that colonies give within a week
+	brood // thousandths of combs
 
 	goodsBesides
 )
@@ -62,9 +63,9 @@ const (
 
 // newGround is the ground of some days on which nothing is planned yet.
 func newGround(p *plan.Planner, yards []book.YardID, from, until calendar.Day) *ground {
-	g := &ground{planner: p, numbers: p.View().Numbers(), yards: yards, first: from - reachBefore, ladders: map[ladderKey]plan.Ladder{}}
+	g := &ground{planner: p, numbers: p.View().Numbers(), yards: yards, circles: circlesOf(p), first: from - reachBefore, ladders: map[ladderKey]plan.Ladder{}}
 	days := until.Sub(g.first) + reachAfter
-	for range len(yards) + goodsBesides {
+	for range len(yards) + goodsBesides + len(g.circles) {
 		g.left = append(g.left, make([]int32, max(0, days)))
 	}
 	for i, y := range yards {
@@ -79,13 +80,19 @@ func newGround(p *plan.Planner, yards []book.YardID, from, until calendar.Day) *
 	if places := g.numbers.Get(practice.IncubatorPlaces); places > 0 {
 		g.fill(g.besides(incubator), int32(places))
 	}
-	for _, good := range []int{grafts, minutes, bees, brood, virgins} {
+	for _, good := range []int{grafts, minutes, bees, brood} {
 		g.fill(g.besides(good), plenty)
+	}
+	for i := range g.circles {
+		g.fill(g.virgins(i), plenty)
 	}
 	return g
 }
 
 func (g *ground) besides(good int) int { return len(g.yards) + good }
+
+// virgins is the good of those who fly on a day to the drones of a circle.
+func (g *ground) virgins(circle int) int { return g.besides(goodsBesides) + circle }
 
 func (g *ground) last() calendar.Day { return g.first + calendar.Day(len(g.left[0])) - 1 }
 

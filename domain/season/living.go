@@ -11,9 +11,9 @@ import (
 
 // living is what lives and is short in a search: the bees and combs of brood that
 // colonies give within a week, and the virgins that drone colonies serve. A book that
-// tells of no colony which gives, or of none with drones, has not told how many there
-// are. That drone colonies are fewer than the least for any batch is a clash and no
-// limit: no day and no size mends it.
+// tells of no colony which gives has not told how many there are, nor of drones where it
+// tells of no drone colony near a yard. That drone colonies are fewer than the least for
+// any batch is a clash and no limit: no day and no size mends it.
 type living struct {
 	*ground
 	told bool // some colony gives
@@ -45,14 +45,10 @@ func newLiving(g *ground, most int) *living {
 			g.left[g.besides(brood)][d] = int32(parts * (combs + little))
 		}
 	}
-	drones := 0
-	for c := range g.planner.View().Colonies() {
-		if c.Is(book.DroneSource) {
-			drones++
+	for i, c := range g.circles {
+		if c.colonies > 0 {
+			g.fill(g.virgins(i), int32(c.colonies*g.numbers.Get(practice.QueensPerDroneColony)))
 		}
-	}
-	if drones > 0 {
-		g.fill(g.besides(virgins), int32(float64(drones)*g.numbers.Get(practice.QueensPerDroneColony)))
 	}
 	return l
 }
@@ -61,7 +57,11 @@ func newLiving(g *ground, most int) *living {
 // from colonies for the week from that day on: so long it counts with what others take.
 func (l *living) takes(ladder plan.Ladder, yard book.YardID, nucs, flying int) (all []span) {
 	fly := ladder.Rung(plan.Fly)
-	all = append(all, span{l.besides(virgins), fly.From, fly.By, int32(flying)})
+	for i, c := range l.circles {
+		if c.has(yard) {
+			all = append(all, span{l.virgins(i), fly.From, fly.By, int32(flying)})
+		}
+	}
 	up := ladder.Rung(plan.MakeUpNucs)
 	if !l.told || nucs <= 0 || up.By < l.planner.View().Today() {
 		return all

@@ -182,7 +182,10 @@ func (s *search) limitBy(good int) Limit {
 	if good < len(s.ground.yards) {
 		return NucsLimit
 	}
-	return [...]Limit{StartersLimit, FinishersLimit, IncubatorLimit, GraftsLimit, MinutesLimit, BeesLimit, BroodLimit, DronesLimit}[good-len(s.ground.yards)]
+	if good >= s.ground.virgins(0) {
+		return DronesLimit
+	}
+	return [...]Limit{StartersLimit, FinishersLimit, IncubatorLimit, GraftsLimit, MinutesLimit, BeesLimit, BroodLimit}[good-len(s.ground.yards)]
 }
 
 // impossible is why there is no way for a promise, had it the season to itself.

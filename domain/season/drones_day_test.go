@@ -1,0 +1,132 @@
+package season_test
+
+import (
+	"fmt"
+	"testing"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/demo"
+	"lidmark/domain/plan"
+	"lidmark/domain/practice"
+	"lidmark/domain/season"
+)
+
+// twoYards is a book with nine drone colonies at home and three on a hill some kilometres
+// north of it, and a batch of 40 nucs planned for each.
+func twoYards(t testing.TB, kilometres float64) *plan.Planner {
+	home, hill := booktest.Yard("home"), booktest.Yard("hill")
+	p := (&booktest.Pen{}).At("2027-03-01 12:00").Write(
+		book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC", Lat: 50, Lon: 8},
+		book.YardDescribed{Yard: hill, Name: "Hill", Zone: "UTC", Lat: 50 + kilometres/111.2, Lon: 8}) // a degree of a sphere of 6,371 km
+	for i := range 12 {
+		name, yard := fmt.Sprint("D", i+1), home
+		if i >= 9 {
+			yard = hill
+		}
+		p.Write(book.ColonyDescribed{Colony: booktest.Colony(name), Name: name, Yard: yard, Roles: []book.Role{book.DroneSource}})
+	}
+	for i, y := range []book.YardID{home, hill} {
+		p.Write(book.BatchPlanned{Batch: booktest.Batch(fmt.Sprint(i)), Day: day(t, "2027-06-01") + calendar.Day(i), Larvae: 60, Nucs: 40, Yard: y})
+	}
+	return plannerOf(p)
+}
+
+// By hand: eight colonies are wanted by a yard at least. On a hill 20 km off three are too few
+// for its virgins and nine at home enough for theirs; 4 km off all twelve serve all.
+func TestDronesAreCountedByYard(t *testing.T) {
+	all := ofKind(season.Clashes(twoYards(t, 20)), season.DronesShort)
+	if len(all) != 1 || all[0].Yard != booktest.Yard("hill") || all[0].Want != 8 || all[0].Have != 3 || len(all[0].Batches) != 1 || all[0].Batches[0] != booktest.Batch("1") {
+		t.Errorf("far off: %+v", all)
+	}
+	if all := ofKind(season.Clashes(twoYards(t, 4)), season.DronesShort); len(all) > 0 {
+		t.Errorf("near: %s", all[0].Why)
+	}
+	near := season.DronesByDay(twoYards(t, 4), booktest.Yard("hill"))
+	most := 0
+	for _, d := range near.Days {
+		most = max(most, d.Virgins)
+	}
+	if len(near.Colonies) != 12 || most != 80 {
+		t.Errorf("near: %d colonies for %d virgins, by hand 12 for 80", len(near.Colonies), most)
+	}
+	if far := season.DronesByDay(twoYards(t, 20), booktest.Yard("hill")); len(far.Colonies) != 3 || far.Days[0].Virgins != 40 {
+		t.Errorf("far off: %+v", far)
+	}
+}
+
+// Amounts, clashes and days count one and the same: for the virgins of a day there are as many
+// drone colonies by the amounts of so many nucs in the yard as by the day, and a clash where
+// those are too few, and only there.
+func TestAmountsClashesAndDaysCountTheSameDrones(t *testing.T) {
+	pen := booktest.Pen{Entries: demo.Season(day(t, "2027-05-11"), time.UTC)}
+	for name, p := range map[string]*plan.Planner{
+		"demo": plan.New(course.New(pen.View("2027-05-11 08:00"))), "two yards": twoYards(t, 20), "near yards": twoYards(t, 4),
+	} {
+		asked := 0
+		for y := range p.View().Yards() {
+			asked += sameDrones(t, name, p, y.Yard)
+		}
+		if asked == 0 {
+			t.Errorf("%s: no virgin flies", name)
+		}
+	}
+}
+
+// sameDrones compares them for all days of a yard, and says how many there are.
+func sameDrones(t *testing.T, name string, p *plan.Planner, yard book.YardID) (days int) {
+	clashes := ofKind(season.Clashes(p), season.DronesShort)
+	ladder := p.Ladder(p.GraftAt(p.View().Today()), 1, yard)
+	for _, d := range season.DronesByDay(p, yard).Days {
+		short := false
+		for _, c := range clashes {
+			short = short || p.NearYard(c.Yard, yard) && c.From <= d.Day && d.Day <= c.To && c.Have == d.Colonies && c.Want >= d.Wanted
+		}
+		for _, n := range p.Needs(ladder, plan.Size{Nucs: d.Virgins, Yard: yard}) {
+			if n.Good == plan.DroneColonies && (n.Have != d.Colonies || n.Amount != d.Wanted || short != (n.Short() > 0)) {
+				t.Errorf("%s, %s: amounts %v of %v, by the day %v of %v, a clash: %v", name, d.Day, n.Have, n.Amount, d.Colonies, d.Wanted, short)
+			}
+		}
+		days++
+	}
+	return days
+}
+
+// By hand: comb of 1 April is ripe 40 days later, on 11 May, and its drones are 28 days old
+// 52 days later, on 23 May. Virgins of a graft of 19 April begin to fly before:
+// both ends are told, and when a comb would have to hang for the first day.
+func TestBothEndsOfDrones(t *testing.T) {
+	pen := world{nucs: 40, drones: 9}.pen()
+	pen.Write(book.BatchPlanned{Batch: booktest.Batch("one"), Day: day(t, "2027-04-19"), Larvae: 40, Nucs: 30, Yard: booktest.Yard("home")})
+	p := plannerOf(pen)
+	f := season.DronesByDay(p, booktest.Yard("home"))
+	if len(f.Best) != 1 || f.Best[0] != (season.Days{From: day(t, "2027-05-11"), To: day(t, "2027-05-23")}) {
+		t.Errorf("at their best: %v", f.Best)
+	}
+	b, _ := p.View().BatchPlan(booktest.Batch("one"))
+	fly := p.LadderOf(b).Rung(plan.Fly)
+	if len(f.Days) != fly.By.Sub(fly.From)+1 || f.Short != fly.From || f.CombBy != fly.From-40 {
+		t.Errorf("%d days, short on %s, comb by %s", len(f.Days), f.Short, f.CombBy)
+	}
+	for _, d := range f.Days {
+		want := season.AtTheirBest
+		if d.Day < day(t, "2027-05-11") {
+			want = season.NotRipe
+		}
+		if d.Drones != want || d.Virgins != 30 || d.Enough() != (want == season.AtTheirBest) {
+			t.Errorf("%s: %d virgins, drones %s", d.Day, d.Virgins, d.Drones)
+		}
+	}
+	n := p.View().Numbers()
+	if n.Days(practice.DroneRipe) != 40 || n.Days(practice.DroneEmerges)+n.Days(practice.DroneBestUntil) != 52 {
+		t.Error("the days by hand are not those of the numbers")
+	}
+	pen.Write(book.BatchReadied{Batch: booktest.Batch("one"), Step: book.DroneCombIn})
+	old := season.DronesByDay(plan.New(course.New(pen.View("2027-04-10 08:00"))), booktest.Yard("home"))
+	if len(old.Best) != 1 || old.Short <= old.Best[0].To || old.Days[len(old.Days)-1].Drones != season.PastTheirBest {
+		t.Errorf("comb of March: at their best %v, short from %s", old.Best, old.Short)
+	}
+}
