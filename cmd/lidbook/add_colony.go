@@ -40,7 +40,7 @@ func addColony(a *app) *cobra.Command {
 		return d.write(fact)
 	})
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
-	c.Flags().StringSliceVar(&roles, "role", nil, "what it is kept for: breeder, starter, finisher, \"cell builder\", \"brood source\", \"drone source\", bank")
+	c.Flags().StringSliceVar(&roles, "role", nil, "its `ROLE`, what it is kept for: breeder, starter, finisher, \"cell builder\", \"brood source\", \"drone source\", bank")
 	c.Flags().StringVar(&line, "line", "", "its mother `LINE`")
 	c.Flags().StringVar(&queen, "queen", "", "its queen's `NAME`")
 	amount(c, &thousands, "bees", 0, "bees in thousands")

@@ -51,6 +51,6 @@ func addQueen(a *app) *cobra.Command {
 	c.Flags().StringVar(&batch, "batch", "", "the `NUMBER` of her batch")
 	c.Flags().StringVar(&born, "born", "", "the `DAY` she was born")
 	c.Flags().StringVar(&q.DroneLine, "drone-line", "", "`LINE` of the drones")
-	c.Flags().StringVar(&descent, "descent", "", "sure or doubtful")
+	c.Flags().StringVar(&descent, "descent", "", "her `DESCENT`, sure or doubtful")
 	return c
 }

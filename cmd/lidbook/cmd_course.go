@@ -87,7 +87,7 @@ func (a *app) printCourse(v *book.View, n *book.Nuc, s courseShape) {
 	a.line("%s  %s", n.Name, course.New(v).Of(n).Why)
 	a.table(courseRows(s, v.Today()))
 	if s.Half != "" {
-		a.line("  she lays one day with %.0f %%; of those who do, half have by %s, nine in ten by %s", 100*s.Ever, shortDay(s.Half), shortDay(s.Nine))
+		a.line("  %.0f of 100 such queens come to lay; of those who do, half have by %s, nine in ten by %s", 100*s.Ever, shortDay(s.Half), shortDay(s.Nine))
 	}
 	if missed := missedOn(course.New(v), n); len(missed) > 0 {
 		a.line("  so the eggs were there and not seen on %s: a look misses them %.0f times of 100 by your numbers", list(missed), 100*(1-v.Numbers().Get(practice.SeesEggs)))

@@ -42,6 +42,9 @@ func (a *app) printShape(t reflect.Type, indent string) {
 			continue
 		}
 		name, _, _ := strings.Cut(f.Tag.Get("json"), ",")
+		if name == "-" || !f.IsExported() {
+			continue
+		}
 		inner := f.Type
 		many := ""
 		if inner.Kind() == reflect.Slice {

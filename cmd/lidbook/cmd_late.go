@@ -129,7 +129,7 @@ func parseNext(text string, now time.Time, zone *time.Location) (time.Time, erro
 	return at, nil
 }
 
-// allLate are the cards of batches whose cells are best out by now.
+// allLate are the cards of batches whose hard hour is near or past.
 func allLate(v *book.View, next time.Time) []rules.LateCard {
 	var all []rules.LateCard
 	for b := range v.Batches() {

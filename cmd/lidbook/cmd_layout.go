@@ -24,7 +24,7 @@ func layoutCommand(a *app) *cobra.Command {
 	var f layoutFlags
 	c := a.reading(&cobra.Command{
 		Use:   "layout",
-		Short: "What it costs how the boxes of a yard stand, and how they would stand better",
+		Short: "What the way the boxes of a yard stand costs, and a better one",
 		Long: "Reckons the virgins who end at a wrong door and are lost, and the workers who drift.\nWith --improve it looks for a better layout, with --add for places for more single\nboxes, with --less for boxes that are too many. Nothing is written: lidbook layout try\n" +
 			"keeps what is found, lidbook layout plan makes it the plan. The same seed finds the same.",
 		Example: "  lidbook layout\n  lidbook layout --improve turn --mark \"8 blue disc\" --mark \"8 yellow bar\"\n  lidbook layout --improve move --tries 50000 --seed 2",

@@ -24,7 +24,7 @@ func yardPlace(a *app) *cobra.Command {
 		Use:     "place LAT LON",
 		Short:   "Write down the latitude and longitude of a yard's origin",
 		Long:    "Degrees (WGS 84), north and east positive. The sun, shadows and the ground in GeoJSON and GPX\nare reckoned from them.",
-		Example: "  lidbook yard place 50.1 8.2\n  lidbook yard place -33.9 151.2 --yard \"Far Hill\"",
+		Example: "  lidbook yard place 54.6 15.0\n  lidbook yard place -45.2 -130.5 --yard \"Far Hill\"",
 		Args:    cobra.ExactArgs(2),
 	}, func(d *desk, _ *cobra.Command, args []string) error {
 		y, err := finder{View: d.view()}.homeOr(d.flags.yard)
@@ -35,7 +35,7 @@ func yardPlace(a *app) *cobra.Command {
 		for i, to := range []*float64{&f.Lat, &f.Lon} {
 			n := number[float64]{to: to, signed: true}
 			if err := n.Set(args[i]); err != nil {
-				return fmt.Errorf("%s: write degrees, latitude first, like 50.1 8.2", args[i])
+				return fmt.Errorf("%s: write degrees, latitude first, like 54.6 15.0", args[i])
 			}
 		}
 		if err := onEarth(f); err != nil {

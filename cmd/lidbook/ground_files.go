@@ -106,7 +106,7 @@ func groundIn(a *app) *cobra.Command {
 	c := a.writing(&cobra.Command{
 		Use:   "in FILE",
 		Short: "Take in what is drawn of a yard, and its stands: GeoJSON, or tracks and waypoints of GPX",
-		Long: "Says what it understood before anything is written. What lost its kind on the way is said with\n--lines and --points. A feature of the same id, and a stand of the same id or letter, is moved\n" +
+		Long: "Says what it understood before anything is written. What does not say its kind is said with\n--lines and --points. A feature of the same id, and a stand of the same id or letter, is moved\n" +
 			"to its new place; what is not in the file stays as it is.",
 		Example: "  lidbook ground in hill.geojson\n  lidbook ground in walk.gpx --lines boundary --points stand --yes",
 		Args:    cobra.ExactArgs(1),

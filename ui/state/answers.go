@@ -48,7 +48,7 @@ func (a *Answers) Text(name string) string { return a.s.Typed(FormField + name) 
 func (a *Answers) Needed(name string) string {
 	text := a.Text(name)
 	if text == "" {
-		a.Wrong(name, "say it, it is needed")
+		a.Wrong(name, "needed: say it")
 	}
 	return text
 }

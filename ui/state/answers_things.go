@@ -43,7 +43,7 @@ func (a *Answers) Thing(name string) (sub book.Subject) {
 func (a *Answers) NeededThing(name string) book.Subject {
 	sub := a.Thing(name)
 	if sub.IsZero() {
-		a.Wrong(name, "choose one, it is needed")
+		a.Wrong(name, "needed: choose one")
 	}
 	return sub
 }
@@ -64,7 +64,7 @@ func (a *Answers) Word(name string, into encoding.TextUnmarshaler) {
 // NeededWord is one that must not be left out.
 func (a *Answers) NeededWord(name string, into encoding.TextUnmarshaler) {
 	if !a.Said(name) {
-		a.Wrong(name, "choose one, it is needed")
+		a.Wrong(name, "needed: choose one")
 		return
 	}
 	a.Word(name, into)

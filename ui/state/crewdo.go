@@ -13,7 +13,7 @@ import (
 // crewCommands say who comes on a day, and make it the day.
 var crewCommands = []Command{
 	{Name: "who comes", Does: "choose who does not come", Keys: "Alt+9", Why: noHands, Do: pure(State.toHands)},
-	{Name: "van more", Does: "people drive in a van more", Keys: "Alt+Shift+Up", Word: "A van more", Why: mostVans, Do: vans(1)},
+	{Name: "van more", Does: "one van more to drive in", Keys: "Alt+Shift+Up", Word: "One van more", Why: mostVans, Do: vans(1)},
 	{Name: "van less", Does: "people drive in a van less", Keys: "Alt+Shift+Down", Word: "A van less", Why: leastVans, Do: vans(-1)},
 	{Name: "as planned", Does: "the day as it was planned", Word: "As planned", Why: notLess, Do: lessen(func(Less, int) Less { return Less{} })},
 	{Name: "make the day", Does: "make it the day: put off what waits", Keys: "Ctrl+Enter", Word: "Make it the day", Why: noDayMade, Do: makeDay},
@@ -65,7 +65,7 @@ func leastVans(s State) string {
 		return why
 	}
 	if s.DayPage.Less.OnFoot {
-		return "there is no van already"
+		return "no van is used as it is"
 	}
 	return ""
 }

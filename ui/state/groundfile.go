@@ -60,8 +60,8 @@ func allGroundFiles() []Command {
 		}},
 		{Name: "keep ground", Does: "", Word: "Take it in", Why: noGroundKept, Do: State.groundKept},
 		{Name: "leave ground", Does: "", Word: "Leave it", Why: noGroundRead, Do: pure(State.groundLeft)},
-		{Name: "swap ground", Does: "", Word: "Change them over", Why: noGroundRead, Do: rereading(func(o *GroundOptions) { o.Swap = !o.Swap })},
-		{Name: "far ground", Does: "", Word: "It may be far", Why: noGroundRead, Do: rereading(func(o *GroundOptions) { o.Far = true })},
+		{Name: "swap ground", Does: "", Word: "Swap them", Why: noGroundRead, Do: rereading(func(o *GroundOptions) { o.Swap = !o.Swap })},
+		{Name: "far ground", Does: "", Word: "It is far away", Why: noGroundRead, Do: rereading(func(o *GroundOptions) { o.Far = true })},
 	}
 	for _, k := range lineKinds {
 		all = append(all, Command{Name: "lines are " + k.String(), Does: "", Word: k.String(), Why: noGroundRead, Do: rereading(func(o *GroundOptions) { o.Lines = k })})

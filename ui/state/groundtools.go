@@ -72,6 +72,9 @@ func allDraws() (all []Command) {
 }
 
 func article(word string) string {
+	if word == "water" {
+		return word
+	}
 	if strings.ContainsRune("aeiou", rune(word[0])) {
 		return "an " + word
 	}

@@ -109,7 +109,7 @@ func noSearch(s State) string {
 		return why
 	}
 	if s.Busy != nil {
-		return "something is under way: wait for it, or stop it in the foot"
+		return "something is under way: wait for it, or stop it in the bottom line"
 	}
 	return ""
 }

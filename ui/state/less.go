@@ -90,7 +90,7 @@ func mostHours(s State) string {
 
 func leastHours(s State) string {
 	if s.HoursLeft() <= 1 {
-		return "with less than an hour: nobody comes today"
+		return "less than an hour: choose Nobody comes"
 	}
 	return noLess(s)
 }

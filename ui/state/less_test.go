@@ -56,7 +56,7 @@ func TestHowFewAndHowManyHours(t *testing.T) {
 		why     string
 	}{
 		{"hour more", 12, "that is a day's work"},
-		{"hour less", 1, "with less than an hour: nobody comes today"},
+		{"hour less", 1, "less than an hour: choose Nobody comes"},
 	} {
 		w := onlyOn(t, 8*60).run("only hours")
 		for range 15 {

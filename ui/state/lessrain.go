@@ -36,7 +36,7 @@ func noRain(s State) string {
 
 func mostRain(s State) string {
 	if s.RainUntil() >= latestRain {
-		return "that is the evening: nobody comes today"
+		return "it would rain all day: choose Nobody comes"
 	}
 	return noRain(s)
 }
@@ -46,9 +46,9 @@ func leastRain(s State) string {
 	case s.RainUntil() > first:
 		return noRain(s)
 	case first > soonestRain:
-		return "that is the next hour: the day as it was planned"
+		return "it cannot begin earlier"
 	}
-	return "that is the morning: the day as it was planned"
+	return "it cannot begin earlier"
 }
 
 func rained(until func(State) int) func(State) (State, []Effect) {

@@ -52,7 +52,7 @@ func noDates(s State) string {
 	case s.seasoned.dates != nil && s.seasoned.dates.Looking():
 		return "dates are being found: stop with Esc"
 	case s.Busy != nil:
-		return "something is under way: wait for it, or stop it in the foot"
+		return "something is under way: wait for it, or stop it in the bottom line"
 	case len(sheet.Promises) == 0:
 		return "no order needs a graft"
 	}

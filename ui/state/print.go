@@ -64,7 +64,7 @@ func noPrint(s State) string {
 	case s.Book == nil:
 		return "no book is open; open one with Ctrl+O"
 	case s.Busy != nil:
-		return "something is under way: wait for it, or stop it in the foot"
+		return "something is under way: wait for it, or stop it in the bottom line"
 	}
 	return ""
 }

@@ -40,7 +40,7 @@ const (
 	Words   AskKind = iota // a line of text
 	Figure                 // a number, in the unit of the question
 	Choice                 // one of the options, which are few
-	Some                   // any of the options; the field says them parted by commas
+	Some                   // any of the options; the field says them separated by commas
 	Suggest                // one of many options: its word is typed, or taken from those that fit
 	Yes                    // yes or no; the field says "yes" or nothing
 	NucsOf                 // names of nucs: A1-A12, B4

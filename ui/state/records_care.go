@@ -88,7 +88,7 @@ var careRecords = []Record{
 	{
 		Name: "front", Word: "Mark its front", Of: ofNuc, Many: true,
 		Asks: asks(
-			Ask{Name: "shape", Label: "Shape", Kind: Choice, Options: labels("disc", "square", "triangle", "bar", "post", "ring")},
+			Ask{Name: "shape", Label: "Shape", Kind: Choice, Options: labels("disc", "square", "triangle", "bar", "cross", "post", "ring")},
 			Ask{Name: "colour", Label: "Colour", Kind: Choice, Options: labels("white", "yellow", "red", "green", "blue", "sky", "black", "orange")},
 		),
 		Facts: func(_ State, a *Answers) []book.Fact {

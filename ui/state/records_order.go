@@ -177,7 +177,7 @@ func askOrder(s State) []Ask {
 	return []Ask{
 		askWords("number", "Number", o.Number, ""), askWords("customer", "For whom", o.Customer, ""),
 		askFigure("queens", "Queens", "", float64(o.Queens)), askWords("line", "Line", o.Line, "left blank: any"),
-		askWords("or", "Other lines that will do", strings.Join(o.Substitute, ", "), "parted by commas"),
+		askWords("or", "Other lines that will do", strings.Join(o.Substitute, ", "), "separated by commas"),
 		day("by", "By", by), day("from", "Not before", from),
 		askSome("queen", "They are to be", wanted(o), labels("marked", "with disc", "clipped", "sent")),
 		journey,
@@ -185,7 +185,7 @@ func askOrder(s State) []Ask {
 	}
 }
 
-// wanted is how the queens of an order are to be, parted by commas.
+// wanted is how the queens of an order are to be, separated by commas.
 func wanted(o book.Order) string {
 	var words []string
 	for _, w := range []struct {

@@ -99,7 +99,7 @@ func (c *cardDraw) clock(b *book.Batch) {
 	rows := []struct {
 		name string
 		at   time.Time
-	}{{"best by", clock.Best()}, {"hard by", clock.Hard()}, {"half out by", emerges}}
+	}{{"best by", c.r.BestOut(b)}, {"hard by", clock.Hard()}, {"half out by", emerges}}
 	for _, row := range rows {
 		f := ink(14)
 		if row.name == "hard by" && !c.r.Ahead {
@@ -138,7 +138,7 @@ func (c *cardDraw) late(b *book.Batch) bool {
 	losses := slices.SortedFunc(slices.Values(card.Losses), func(a, b rules.Loss) int { return a.By.Compare(b.By) })
 	for _, l := range losses {
 		if l.By.After(now) {
-			c.count("till "+hour(l.By, c.r.View.Zone()), card.Lost(l.By).String(), ink(14).semi())
+			c.count("until "+hour(l.By, c.r.View.Zone()), card.Lost(l.By).String(), ink(14).semi())
 		}
 	}
 	c.y -= 8
