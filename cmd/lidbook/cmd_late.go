@@ -216,7 +216,7 @@ func (a *app) printLosses(c rules.LateCard, zone *time.Location) {
 	already := c.AlreadySays()
 	switch {
 	case len(c.Ways) == 0:
-		a.line("  lost already: %s; nobody would find none out", already)
+		a.line("  lost already: %s; by now some are surely out", already)
 		return
 	case already != "" && !c.Walking:
 		a.line("  lost already unless none is out: %s", already)

@@ -81,7 +81,7 @@ func TestVansByKeys(t *testing.T) {
 	if w.press("Down", state.Alt|state.Shift); !w.DayPage.Less.OnFoot || w.Note.Text != "nobody drives: only what can be walked to" {
 		t.Errorf("on foot %v, says %q", w.DayPage.Less.OnFoot, w.Note.Text)
 	}
-	if w.press("Down", state.Alt|state.Shift); !strings.HasSuffix(w.Note.Text, "there is no van already") {
+	if w.press("Down", state.Alt|state.Shift); !strings.HasSuffix(w.Note.Text, "no van is used as it is") {
 		t.Errorf("says %q", w.Note.Text)
 	}
 	if w.press("Up", state.Alt|state.Shift); w.DayPage.Less.OnFoot || w.DayPage.Less.VansSaid() != "1 van" {
