@@ -33,6 +33,7 @@ type crewSheetShape struct {
 	Free    float64          `json:"freeMinutes"`
 	Working float64          `json:"workingMinutes"`
 	Driving float64          `json:"drivingMinutes"`
+	Kit     []kitShape       `json:"kit"`
 	Visits  []crewVisitShape `json:"visits"`
 }
 
@@ -91,11 +92,12 @@ func dayCommand(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		s := shapeOfCrew(v, day)
+		kits := day.Kits(j)
+		s := shapeOfCrew(v, day, kits)
 		for _, t := range crew.InRain(j.Day(v.Today()), v.On(), dry) {
 			s.InRain = append(s.InRain, fmt.Sprintf("%s, by %s", t.Title, hour(t.By, v.Zone())))
 		}
-		return a.show(s, func() { a.printCrew(v, day, s) })
+		return a.show(s, func() { a.printCrew(v, day, s, kits) })
 	})
 	amount(c, &f.hours, "hours", 0, "nobody has more than so many `HOURS`, the way counted; 0: nobody works")
 	amount(c, &f.vans, "vans", 1, "with so many vans; 0: only what can be walked to")
@@ -161,13 +163,13 @@ func (f crewFlags) hands(v *book.View) (crew.Hands, error) {
 	return nil, nil // nobody comes: all of it waits
 }
 
-func shapeOfCrew(v *book.View, d crew.Day) crewShape {
+func shapeOfCrew(v *book.View, d crew.Day, kits [][]rules.KitLine) crewShape {
 	s := crewShape{
 		Day: d.On.String(), Next: stamp(d.Next, v.Zone()), Hard: round(d.Must), Sheets: []crewSheetShape{}, Waits: []crewWaitShape{},
 		Loss: thousandth(d.Loss), Exact: d.Exact, Over: round(d.Over), Ring: []string{},
 	}
-	for _, sheet := range d.Sheets {
-		one := crewSheetShape{sheet.Name, sheet.Van, stamp(sheet.From, v.Zone()), sheet.Minutes, round(sheet.Working), round(sheet.Driving), []crewVisitShape{}}
+	for i, sheet := range d.Sheets {
+		one := crewSheetShape{sheet.Name, sheet.Van, stamp(sheet.From, v.Zone()), sheet.Minutes, round(sheet.Working), round(sheet.Driving), shapeOfKit(kits[i]), []crewVisitShape{}}
 		for _, visit := range sheet.Visits {
 			one.Visits = append(one.Visits, crewVisitShape{v.Yard(visit.Yard).Name, stamp(visit.Dusk, v.Zone()), crewWork(v, visit.Work)})
 		}

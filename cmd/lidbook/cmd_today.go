@@ -80,7 +80,7 @@ func todayCommand(a *app) *cobra.Command {
 func shapeOfDay(v *book.View, p rules.DayPlan) dayShape {
 	s := dayShape{
 		Day: p.Day.String(), Minutes: round(p.Minutes), Driving: p.Driving, Free: p.Free, Over: round(p.Over()),
-		Hard: []findingShape{}, Waits: []taskShape{}, Stops: []stopShape{}, Kit: []kitShape{}, Still: stillOf(v),
+		Hard: []findingShape{}, Waits: []taskShape{}, Stops: []stopShape{}, Kit: shapeOfKit(p.Kit), Still: stillOf(v),
 	}
 	for _, f := range p.Hard {
 		s.Hard = append(s.Hard, shapeOf(v, f))
@@ -95,10 +95,15 @@ func shapeOfDay(v *book.View, p rules.DayPlan) dayShape {
 		}
 		s.Stops = append(s.Stops, t)
 	}
-	for _, k := range p.Kit {
-		s.Kit = append(s.Kit, kitShape{k.Amount, k.Unit, k.Goods, k.Note})
-	}
 	return s
+}
+
+func shapeOfKit(kit []rules.KitLine) []kitShape {
+	all := []kitShape{}
+	for _, k := range kit {
+		all = append(all, kitShape{k.Amount, k.Unit, k.Goods, k.Note})
+	}
+	return all
 }
 
 func stillOf(v *book.View) []stillShape {

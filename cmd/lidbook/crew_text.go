@@ -7,9 +7,10 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/crew"
+	"lidmark/domain/rules"
 )
 
-func (a *app) printCrew(v *book.View, d crew.Day, s crewShape) {
+func (a *app) printCrew(v *book.View, d crew.Day, s crewShape, kits [][]rules.KitLine) {
 	over := ""
 	if d.Over > 0 {
 		over = fmt.Sprintf(", %.0f min over%s", d.Over, afterThat(d.Last, v))
@@ -30,6 +31,15 @@ func (a *app) printCrew(v *book.View, d crew.Day, s crewShape) {
 		a.line("%s, %s%s: %.0f min of work and %.0f of driving, of %.0f", sheet.Person, vanWord(sheet.Van), fromWord(v, d.Sheets[i].From), sheet.Working, sheet.Driving, sheet.Free)
 		if p, ok := d.Sheets[i].Pressed(v.On()); ok {
 			a.line("  %.0f min must be done by %s, and %.0f are there until then: begin sooner, or cage the cells", p.Work, hour(p.By, v.Zone()), p.There)
+		}
+		if len(kits[i]) > 0 {
+			a.line("  takes along")
+			var rows [][]string
+			for _, row := range kitRows(kits[i]) {
+				row[0] = "  " + row[0]
+				rows = append(rows, row)
+			}
+			a.table(rows)
 		}
 		for _, visit := range sheet.Visits {
 			a.line("  %s%s", cmp.Or(visit.Yard, "at the desk"), prefixed(", at dusk, ", hourOf(v, visit.Dusk)))

@@ -1,8 +1,6 @@
 package plan
 
 import (
-	"math"
-
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
@@ -73,7 +71,7 @@ func (p *Planner) asked(w Wanting, turn, of int) (all []ask) {
 
 // starters are the starters of a batch of a size.
 func (p *Planner) starters(s Size) float64 {
-	return math.Ceil(float64(s.Larvae) / p.numbers.Get(practice.CellsPerStarter))
+	return StartersFor(s.Larvae, p.numbers)
 }
 
 // asking are the batches of the book that want bees yet: those grafted, whose nucs are

@@ -30,9 +30,9 @@ func (p *Planner) CombTooLate(in calendar.Day, l Ladder) bool {
 	return in+p.days(practice.DroneRipe) > l.Rung(Fly).By
 }
 
-// combs are how many drone combs are hung in for a yard: one for each of its drone
+// DroneCombs are how many drone combs are hung in for a yard: one for each of its drone
 // colonies, as far as they are wanted; as many as are wanted where the book knows none.
-func (p *Planner) combs(yard book.YardID) float64 {
+func (p *Planner) DroneCombs(yard book.YardID) float64 {
 	wanted := p.numbers.Get(practice.DroneColonies)
 	w := want{Planner: p, s: Size{Yard: yard}}
 	if have := w.drones(); have > 0 {

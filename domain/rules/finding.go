@@ -42,6 +42,7 @@ type Finding struct {
 	OwnFirst bool                   // nothing is given before a look for a virgin of the nuc's own
 	Takes    float64                // minutes, where the act does not say how many
 	Amount   float64                // how many cells, cups or litres that takes, or how many cm² are left open; 0 where none
+	Goods    Goods                  // what is packed for it besides
 	Each     map[book.NucID]float64 // the amounts of nucs of which Amount is not that; nil: it is that of all
 	Since    time.Time              // since when it is so; zero: does not matter
 	From     time.Time              // the window: first day or hour

@@ -82,6 +82,14 @@ func (j *Judged) Kit(stops []Stop, d calendar.Day) []KitLine {
 	return j.pass.kit(work, d)
 }
 
+// Kits are what each of several people packs for his part of a day's work, by the findings
+// that it answers. What several need is packed by each of them.
+func (j *Judged) Kits(parts [][]Finding, d calendar.Day) [][]KitLine {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	return j.pass.kitsOf(parts, d)
+}
+
 // ToCage is how many of a batch's cells, as far as was counted, no nuc is ready for;
 // 0 where there are nucs for all, or none of its cells is at hand.
 func (j *Judged) ToCage(b book.BatchID) int {

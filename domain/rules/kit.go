@@ -21,8 +21,10 @@ type KitLine struct {
 }
 
 // kit sums what the work of a day needs.
-func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
-	k := p.sum(work)
+func (p *pass) kit(work []Finding, d calendar.Day) []KitLine { return p.packed(p.sum(work), d) }
+
+// packed are the lines of a sum.
+func (p *pass) packed(k kitSum, d calendar.Day) []KitLine {
 	var lines []KitLine
 	line := func(amount float64, one, many, note string) {
 		switch {
@@ -46,14 +48,17 @@ func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
 		line(float64(b.cages()), "cage for cells", "cages for cells", of)
 	}
 	line(float64(cells), "cell protector", "cell protectors", "")
-	spare := max(0, math.Ceil(k.spare-hardlyAny))
-	note := fmt.Sprintf("%.1f l", (k.cups+spare)*p.numbers.Get(practice.CupOfBees))
+	spare, cups := max(0, math.Ceil(k.spare-hardlyAny)), k.cups+math.Ceil(k.goods.Cups-hardlyAny)
+	note := fmt.Sprintf("%.1f l", (cups+spare)*p.numbers.Get(practice.CupOfBees))
 	if spare > 0 {
 		note += fmt.Sprintf(", %.0f in case there are few", spare)
 	}
-	line(k.cups+spare, "cup of bees", "cups of bees", note)
-	if k.syrup > 0 {
-		lines = append(lines, KitLine{k.syrup, "l", "syrup", feeds(k.feeds)})
+	line(cups+spare, "cup of bees", "cups of bees", note)
+	line(math.Ceil(k.goods.Combs-hardlyAny), "comb of brood", "combs of brood", "full ones, to make up nucs")
+	line(k.goods.DroneCombs, "drone comb", "drone combs", "")
+	line(float64(k.goods.CellCups), "cell cup", "cell cups", "to graft into")
+	if syrup := k.syrup + k.goods.Syrup; syrup > 0 {
+		lines = append(lines, KitLine{syrup, "l", "syrup", feeds(k.feeds)})
 	}
 	line(float64(k.fondant), "portion of fondant", "portions of fondant", "")
 	line(float64(len(k.reducers)), "entrance reducer", "entrance reducers", "")
@@ -69,6 +74,31 @@ func (p *pass) kit(work []Finding, d calendar.Day) []KitLine {
 // hardlyAny is the chance of wanting a cup for which nobody packs one. Common practice, no
 // source.
 const hardlyAny = 0.05
+
+// kitsOf are what each of several people packs for his part of a day's work: cages for
+// cells that nobody is given go with who collects them.
+func (p *pass) kitsOf(parts [][]Finding, d calendar.Day) (kits [][]KitLine) {
+	whole := p.sum(slices.Concat(parts...))
+	for _, work := range parts {
+		k := p.sum(work)
+		for i := range k.sums {
+			k.sums[i].besides(*whole.batch(k.sums[i].batch))
+		}
+		kits = append(kits, p.packed(k, d))
+	}
+	return kits
+}
+
+// besides makes the sum of one person's part of the cells of a batch, of which others do
+// the rest.
+func (b *batchSum) besides(whole batchSum) {
+	switch {
+	case b.collected > 0:
+		b.elsewhere = whole.given - b.given
+	case whole.collected > 0:
+		b.collected = b.given // none but those in case of eggs
+	}
+}
 
 // sum adds up what is packed for some work.
 func (p *pass) sum(work []Finding) kitSum {
@@ -116,14 +146,33 @@ func feeds(n int) string {
 	return ""
 }
 
+// Goods are what a piece of work takes along besides what its act takes at each nuc.
+type Goods struct {
+	Cups       float64 // of bees
+	Combs      float64 // of brood, in full ones
+	DroneCombs float64
+	CellCups   int
+	Syrup      float64 // litres
+}
+
+// add counts the goods of one piece of work more.
+func (g *Goods) add(more Goods) {
+	g.Cups += more.Cups
+	g.Combs += more.Combs
+	g.DroneCombs += more.DroneCombs
+	g.CellCups += more.CellCups
+	g.Syrup += more.Syrup
+}
+
 type batchSum struct {
 	batch            book.BatchID
 	given, collected int
 	perhaps          int // of those given: in cages until a look finds no eggs
+	elsewhere        int // given by others
 }
 
 // cages are those for cells that no nuc is given, and that perhaps none is.
-func (b batchSum) cages() int { return b.collected - b.given + b.perhaps }
+func (b batchSum) cages() int { return b.collected - b.given - b.elsewhere + b.perhaps }
 
 type kitSum struct {
 	sums                 []batchSum
@@ -132,6 +181,7 @@ type kitSum struct {
 	feeds, fondant       int
 	reducers             map[book.Subject]bool // each nuc once, for however many reasons
 	cages, marks, shaken int
+	goods                Goods
 }
 
 func (k *kitSum) batch(id book.BatchID) *batchSum {
@@ -145,6 +195,7 @@ func (k *kitSum) batch(id book.BatchID) *batchSum {
 }
 
 func (k *kitSum) add(f Finding) {
+	k.goods.add(f.Goods)
 	if (f.Act == ActGiveCell || f.Then == ActGiveCell) && len(f.Also) > 0 {
 		if id, ok := f.Also[0].Batch(); ok {
 			sum := k.batch(id)

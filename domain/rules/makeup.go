@@ -70,9 +70,9 @@ func (p *pass) makeUp(f *Finding, b *batchCase, up int) *yardCase {
 	}
 	share := float64(up) / float64(made.Nucs)
 	y, rung := p.yard(of.Yard), l.Rung(plan.MakeUpNucs)
-	f.Act, f.Takes = ActMakeUp, made.Minutes*share
+	f.Act, f.Takes, f.Goods = ActMakeUp, made.Minutes*share, Goods{Cups: math.Ceil(made.Cups * share), Combs: made.Combs * share}
 	f.From, f.Best = rung.From.Start(y.zone), rung.Best.At(noon, 0, y.zone)
-	f.Why = fmt.Sprintf("%s, %s ready for them; %s; made up they take about %s", p.ripeWords(b), count(b.ready, "nuc"), f.Why, count(int(math.Ceil(made.Cups*share)), "cup")+" of bees")
+	f.Why = fmt.Sprintf("%s, %s ready for them; %s; made up they take about %s", p.ripeWords(b), count(b.ready, "nuc"), f.Why, count(int(f.Goods.Cups), "cup")+" of bees")
 	f.Do = fmt.Sprintf("Make up %s for %s", count(up, "nuc"), batchWord(b.Batch))
 	if over := int(f.Amount) - up; over > 0 {
 		f.Do += fmt.Sprintf("; have %s at hand", count(over, "cage"))

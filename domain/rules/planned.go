@@ -7,6 +7,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
+	"lidmark/domain/practice"
 )
 
 // readies are the steps that make ready for a planned batch, and what is done at
@@ -71,7 +72,9 @@ func (p *pass) plannedBatch(b book.BatchPlan, combs map[book.YardID][]calendar.D
 		if r.step == plan.DroneComb && !p.wantsComb(b, l, combs) {
 			continue
 		}
-		p.add(y, p.plannedStep(y, b, l, r.step, r.do, takes(planner.Minutes(l, size), r.step)))
+		f := p.plannedStep(y, b, l, r.step, r.do, takes(planner.Minutes(l, size), r.step))
+		f.Goods = p.goodsOf(b, l, size, r.step)
+		p.add(y, f)
 	}
 }
 
@@ -94,6 +97,23 @@ func (p *pass) stepYard(b book.BatchPlan, step plan.Step) *yardCase {
 	default:
 		return p.home()
 	}
+}
+
+// goodsOf are what a step of a planned batch takes along.
+func (p *pass) goodsOf(b book.BatchPlan, l plan.Ladder, size plan.Size, step plan.Step) (g Goods) {
+	switch step {
+	case plan.DroneComb:
+		g.DroneCombs = p.ladders().DroneCombs(b.Yard)
+	case plan.FeedStarter:
+		days := l.Rung(plan.SetUpStarter).Best - l.Rung(step).Best
+		g.Syrup = plan.StartersFor(b.Larvae, p.numbers) * p.numbers.Get(practice.FeedPerRearer) * float64(max(1, days))
+	case plan.GraftLarvae:
+		g.CellCups = b.Larvae
+	case plan.MakeUpNucs:
+		made := p.ladders().MadeUp(l, size)
+		g.Cups, g.Combs = made.Cups, made.Combs
+	}
+	return g
 }
 
 // takes are the minutes of a step.

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 
 	"lidmark/domain/book"
 	"lidmark/domain/course"
@@ -130,6 +131,22 @@ func (f Finding) Subjects() []book.Subject {
 		return f.Also
 	}
 	return []book.Subject{f.Of}
+}
+
+// FindingsOf are the findings about some subjects, those about several narrowed to them.
+func FindingsOf(all []Finding, in map[book.Subject]bool) (kept []Finding) {
+	for _, f := range all {
+		subjects := f.Subjects()
+		about := slices.DeleteFunc(slices.Clone(subjects), func(s book.Subject) bool { return !in[s] })
+		if len(about) == 0 {
+			continue
+		}
+		if len(subjects) > 1 {
+			f.Also = about
+		}
+		kept = append(kept, f)
+	}
+	return kept
 }
 
 // doorBees are the bees who guard a nuc's entrance, as last seen; where nobody

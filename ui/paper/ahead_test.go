@@ -310,3 +310,49 @@ func TestEachNucIsOnOneSheet(t *testing.T) {
 		t.Errorf("without people: %v", err)
 	}
 }
+
+// TestSheetsOfPeopleTakeAlong: a sheet has what its person takes along, whoever has nothing
+// to do has none and is named on those of the others; where nobody has anything to do, and
+// nothing waits, one page says so.
+func TestSheetsOfPeopleTakeAlong(t *testing.T) {
+	r := demoDay(t)
+	day, err := crew.Plan(r.Judged(), r.Day, crew.HandsOf(r.View, r.Day, 2, 1.5))
+	if err != nil {
+		t.Fatal(err)
+	}
+	working, kits := len(day.Sheets), day.Kits(r.Judged())
+	day.Sheets = append(day.Sheets, crew.Sheet{Hand: crew.Hand{Name: "Zoe K."}})
+	sheets := func(day crew.Day) []printed {
+		var out bytes.Buffer
+		if _, err := paper.Crew(t.Context(), &out, r, day, paper.Options{}); err != nil {
+			t.Fatal(err)
+		}
+		return read(t, out.Bytes())
+	}
+	packed := 0
+	pages := sheets(day)
+	for i, sheet := range day.Sheets[:working] {
+		said := spoken(slices.DeleteFunc(slices.Clone(pages), func(p printed) bool { return !strings.HasPrefix(p.texts[0].text, sheet.Name) }))
+		for _, k := range kits[i] {
+			packed++
+			if !strings.Contains(said, k.Goods) {
+				t.Errorf("the sheet of %s lacks %s", sheet.Name, k.Goods)
+			}
+		}
+		if !strings.Contains(said, "Zoe K. is free") {
+			t.Errorf("the sheet of %s does not say who is free:\n%s", sheet.Name, said)
+		}
+	}
+	if packed == 0 {
+		t.Error("nothing is taken along on any sheet")
+	}
+	for _, p := range pages {
+		if strings.HasPrefix(p.texts[0].text, "Zoe K.") {
+			t.Error("a sheet for who has nothing to do")
+		}
+	}
+	idle := sheets(crew.Day{On: r.Day, Sheets: day.Sheets[working:], Exact: true})
+	if said := spoken(idle); len(idle) != 1 || !strings.Contains(said, "Zoe K. is free") || !strings.Contains(said, "Nothing waits") {
+		t.Errorf("nobody has anything to do: %d pages\n%s", len(idle), said)
+	}
+}

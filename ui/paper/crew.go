@@ -12,19 +12,28 @@ import (
 	"lidmark/ui/state"
 )
 
-// Crew prints a sheet for each person of a day with the hands there are: yards and
-// nucs in walking order, what to do, minutes; and last what waits, and until when.
-// The day is one of the reading's. It tells how many pages it has.
+// Crew prints a sheet for each person who has something to do on a day with the hands
+// there are: what to take along, yards and nucs in walking order, what to do, minutes;
+// and last what waits, and until when. The day is one of the reading's. It tells how many
+// pages it has.
 func Crew(ctx context.Context, w io.Writer, r *state.Reading, day crew.Day, o Options) (pages int, err error) {
 	s := newSheet("Sheets of "+longDay(day.On), r, o)
-	d := crewSheet{Reading: r, flow: &flow{sheet: s}, day: day}
+	d := crewSheet{Reading: r, flow: &flow{sheet: s}, day: day, free: freeSaid(day)}
 	if len(day.Sheets) == 0 {
 		return 0, fmt.Errorf("nobody is there on %s: no sheets to print; say who is free, and when", day.On.Short())
 	}
-	for _, p := range day.Sheets {
-		if err := d.person(ctx, p); err != nil {
+	for i, kit := range day.Kits(r.Judged()) {
+		if len(day.Sheets[i].Visits) == 0 {
+			continue
+		}
+		d.drawn++
+		if err := d.person(ctx, day.Sheets[i], kit); err != nil {
 			return 0, err
 		}
+	}
+	if d.drawn == 0 {
+		d.fresh(longDay(day.On))
+		d.remark(d.free, plain(9.4), d.right())
 	}
 	if err := d.waits(ctx); err != nil {
 		return 0, err
@@ -37,7 +46,24 @@ func Crew(ctx context.Context, w io.Writer, r *state.Reading, day crew.Day, o Op
 type crewSheet struct {
 	*state.Reading
 	*flow
-	day crew.Day
+	day   crew.Day
+	free  string // who has nothing to do
+	drawn int    // so many people have a sheet
+}
+
+// freeSaid says who has nothing to do, for everybody to read; "" where all have.
+func freeSaid(day crew.Day) string {
+	var names []string
+	for _, h := range day.Free() {
+		names = append(names, h.Name)
+	}
+	switch len(names) {
+	case 0:
+		return ""
+	case 1:
+		return names[0] + " is free: there is nothing left for them to do."
+	}
+	return strings.Join(names, ", ") + " are free: there is nothing left for them to do."
 }
 
 // list is the list of the work, below heads.
@@ -55,8 +81,8 @@ func (d crewSheet) fresh(title string) {
 	d.heading(title, d.right())
 }
 
-// person draws the sheet of a person.
-func (d crewSheet) person(ctx context.Context, p crew.Sheet) error {
+// person draws the sheet of a person, with what to take along.
+func (d crewSheet) person(ctx context.Context, p crew.Sheet, kit []rules.KitLine) error {
 	d.fresh(p.Name + ", " + longDay(d.day.On))
 	said := "On foot"
 	if p.Van > 0 {
@@ -74,12 +100,13 @@ func (d crewSheet) person(ctx context.Context, p crew.Sheet) error {
 	}
 	said += ", of " + minutes(p.Minutes)
 	d.remark(said, soft(8.6), d.right())
-	d.y += 2
-	t := d.list()
-	if len(p.Visits) == 0 {
-		d.text(d.left(), d.y+6, "Nothing to do: what there is goes to others, or waits", semi(11))
-		d.y += 9
+	if d.free != "" {
+		d.remark(d.free, soft(8.6), d.right())
 	}
+	d.y++
+	d.kit("Take along", kit, d.right())
+	d.y++
+	t := d.list()
 	for _, v := range p.Visits {
 		if err := d.visit(ctx, t, v); err != nil {
 			return err
@@ -132,7 +159,7 @@ func (d crewSheet) visit(ctx context.Context, t list, v crew.Visit) error {
 		d.y += 5
 		t.heads()
 	}
-	for _, g := range gather(v.Work) {
+	for _, g := range gather(v.Work, sameTask) {
 		if err := t.put(ctx, d.line(g, plain(9.4), d.by(d.Reading, g.task.By, g.hard), some(g.minutes))); err != nil {
 			return err
 		}
@@ -162,12 +189,19 @@ type gang struct {
 	price   crew.Price
 }
 
+// sameTask tells whether a piece of work reads like those of a gang, samePrice whether it
+// waits for the same reason too.
+func sameTask(g gang, w crew.Work) bool {
+	return g.task.Title == w.Task.Title && g.hard == w.Hard && g.task.By.Equal(w.Task.By)
+}
+func samePrice(g gang, w crew.Work) bool { return sameTask(g, w) && g.price.Why == w.Price.Why }
+
 // gather puts like work that follows on each other together.
-func gather(all []crew.Work) (gangs []gang) {
+func gather(all []crew.Work, like func(gang, crew.Work) bool) (gangs []gang) {
 	for _, w := range all {
 		if n := len(gangs); n > 0 {
 			last := &gangs[n-1]
-			if last.task.Title == w.Task.Title && last.hard == w.Hard && last.task.By.Equal(w.Task.By) && last.price.Why == w.Price.Why {
+			if like(*last, w) {
 				last.of, last.minutes, last.price.Queens = append(last.of, w.Of), last.minutes+w.Minutes, last.price.Queens+w.Price.Queens
 				continue
 			}
@@ -181,7 +215,7 @@ func gather(all []crew.Work) (gangs []gang) {
 // a page of its own.
 func (d crewSheet) waits(ctx context.Context) error {
 	title := "What waits, " + longDay(d.day.On)
-	if len(d.day.Sheets) > 1 && len(d.day.Waits) > 0 {
+	if d.drawn > 1 && len(d.day.Waits) > 0 {
 		d.fresh(title)
 	}
 	next := "until somebody can come again, " + d.hour(d.day.Next)
@@ -193,7 +227,7 @@ func (d crewSheet) waits(ctx context.Context) error {
 	if err := t.part(ctx, "Waits", next); err != nil {
 		return err
 	}
-	for _, g := range gather(d.day.Waits) {
+	for _, g := range gather(d.day.Waits, samePrice) {
 		until := strings.TrimPrefix(d.by(d.Reading, g.task.By, g.hard), "by ")
 		if until == "" {
 			until = "no last day"

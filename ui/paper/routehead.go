@@ -123,25 +123,30 @@ func packed(k rules.KitLine) string {
 	return strings.TrimSpace(figure(k.Amount) + " " + strings.TrimSpace(k.Unit+" "+k.Goods))
 }
 
-// kit draws what to pack, each with a box to tick, in columns.
+// kit draws what to pack for the day.
 func (d dayRoute) kit(f *flow, to float64) {
-	if len(d.plan.Kit) == 0 {
-		return
-	}
 	title := "Kit"
 	if len(d.stops) < len(d.plan.Stops) {
 		title = "Kit of the whole day"
+	}
+	f.kit(title, d.plan.Kit, to)
+}
+
+// kit draws what to pack, each with a box to tick, in columns; nothing where there is none.
+func (f *flow) kit(title string, all []rules.KitLine, to float64) {
+	if len(all) == 0 {
+		return
 	}
 	f.text(f.left(), f.y+4.6, title, bold(9.8))
 	f.y += 6.4
 	const box, gap = 4.6, 1.5 // mm: before what is said, and after it
 	widest := 38 - box - gap
-	for _, k := range d.plan.Kit {
+	for _, k := range all {
 		widest = max(widest, f.width(packed(k), plain(9)))
 	}
 	per := max(1, int((to-f.left())/(box+widest+gap)))
 	pitch := (to - f.left()) / float64(per)
-	for i, k := range d.plan.Kit {
+	for i, k := range all {
 		if i%per == 0 && i > 0 {
 			f.y += 5.4
 		}

@@ -160,7 +160,7 @@ func lineOfWork(l PageLine, all []crew.Work, waits bool) PageLine {
 		l.Price += w.Price.Queens * float64(boolInt(waits))
 	}
 	if len(of) < len(l.Of) {
-		l.Of, l.Findings = of, findingsOf(l.Findings, in)
+		l.Of, l.Findings = of, rules.FindingsOf(l.Findings, in)
 	}
 	l.Minutes, l.Waits = minutes, waits
 	if waits {
@@ -189,23 +189,6 @@ func priceWords(price float64, all []crew.Work) string {
 		words += ", the dearest"
 	}
 	return words
-}
-
-// findingsOf are the findings about some subjects, those about several narrowed to
-// them.
-func findingsOf(all []rules.Finding, in map[book.Subject]bool) (kept []rules.Finding) {
-	for _, f := range all {
-		subjects := f.Subjects()
-		about := slices.DeleteFunc(slices.Clone(subjects), func(s book.Subject) bool { return !in[s] })
-		if len(about) == 0 {
-			continue
-		}
-		if len(subjects) > 1 {
-			f.Also = about
-		}
-		kept = append(kept, f)
-	}
-	return kept
 }
 
 // crewStops are the stops of a day with the hands there are, as the kit is packed for
