@@ -2,6 +2,7 @@ package crew
 
 import (
 	"cmp"
+	"maps"
 	"slices"
 	"time"
 )
@@ -19,19 +20,25 @@ func shiftsOf(people []Hand) [][]Hand {
 	best := make([]map[time.Time]turns, len(people)+1) // of the first people, by when the van is home
 	best[0] = map[time.Time]turns{{}: {}}
 	for i := range people {
-		for free, before := range best[i] {
+		for _, before := range bySoonestHome(best[i]) {
 			for j := len(people); j > i; j-- {
-				before.then(people[i:j], free).into(&best[j])
+				before.then(people[i:j], before.home).into(&best[j])
 			}
 		}
 	}
 	var all turns
-	for _, t := range best[len(people)] {
+	for _, t := range bySoonestHome(best[len(people)]) {
 		if t.compare(all) > 0 {
 			all = t
 		}
 	}
 	return all.shifts
+}
+
+// bySoonestHome are turns in an order that stays: of two as good the same one is taken
+// whenever it is asked.
+func bySoonestHome(all map[time.Time]turns) []turns {
+	return slices.SortedFunc(maps.Values(all), func(t, u turns) int { return t.home.Compare(u.home) })
 }
 
 // turns are the companies that have a van one after the other.

@@ -1,6 +1,7 @@
 package crew
 
 import (
+	"reflect"
 	"testing"
 	"time"
 
@@ -71,4 +72,17 @@ func TestShiftsHold(t *testing.T) {
 			t.Fatalf("%d of %d people", n, len(people))
 		}
 	})
+}
+
+// Asked again, the same people ride together at the same hours, where two ways are as good.
+func TestShiftsStay(t *testing.T) {
+	people := []Hand{
+		hand("Ada", 540, 600), hand("Ben", 540, 720), hand("Cay", 720, 960), hand("Dov", 420, 660), hand("Eli", 420, 480),
+	}
+	first := shiftsOf(people)
+	for range 30 {
+		if again := shiftsOf(people); !reflect.DeepEqual(again, first) {
+			t.Fatalf("asked again they ride %v, before %v", again, first)
+		}
+	}
 }
