@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"context"
 	"fmt"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -107,7 +108,7 @@ func (a *app) printSearch(s searchShape) {
 	}
 	var rows [][]string
 	for _, b := range s.Batches {
-		rows = append(rows, []string{"graft " + b.Graft, b.Line, plural(b.Larvae, "larva"), plural(b.Nucs, "nuc") + prefixed(" in ", b.Yard), fmt.Sprintf("%.0f min", b.Minutes), prefixed("for ", list(b.For))})
+		rows = append(rows, []string{"graft " + b.Graft, strings.TrimSpace(b.Line + prefixed(" from ", b.Breeder)), plural(b.Larvae, "larva"), plural(b.Nucs, "nuc") + prefixed(" in ", b.Yard), fmt.Sprintf("%.0f min", b.Minutes), prefixed("for ", list(b.For))})
 	}
 	a.table(rows)
 	rows = nil

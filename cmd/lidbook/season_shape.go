@@ -58,6 +58,7 @@ type entrustedShape struct {
 type foundShape struct {
 	Graft   string   `json:"graftOn"`
 	Line    string   `json:"line,omitempty"`
+	Breeder string   `json:"breeder,omitempty"`
 	Larvae  int      `json:"larvae"`
 	Nucs    int      `json:"nucs"`
 	Yard    string   `json:"yard"`
@@ -103,6 +104,9 @@ func searchedShape(v *book.View, f season.Found) searchShape {
 	_, s.Short = f.Queens()
 	for _, b := range f.Batches {
 		one := foundShape{Graft: b.Day.String(), Line: b.Line, Larvae: b.Larvae, Nucs: b.Nucs, Yard: v.Yard(b.Yard).Name, Minutes: round(b.Minutes), For: []string{}}
+		if b.Breeder != nil {
+			one.Breeder = b.Breeder.Name
+		}
 		for _, i := range b.Promises {
 			one.For = append(one.For, f.Promises[i].Title())
 		}

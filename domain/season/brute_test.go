@@ -136,7 +136,7 @@ func (b *brute) groups(in []int) {
 			}
 			continue
 		}
-		if !oneLine(members) {
+		if !b.oneLine(members) {
 			return
 		}
 		all = append(all, b.choices(members))
@@ -144,15 +144,40 @@ func (b *brute) groups(in []int) {
 	b.pick(all, start, map[use]int{})
 }
 
-// oneLine tells whether one line will do for all; each takes one, or any.
-func oneLine(members []season.Promise) bool {
-	lines := map[string]bool{}
-	for _, m := range members {
-		for _, l := range m.Lines {
-			lines[l] = true
+// oneLine tells whether one line will do for all of which there are larvae; each takes one,
+// several or any.
+func (b *brute) oneLine(members []season.Promise) bool {
+	if !slices.ContainsFunc(members, func(m season.Promise) bool { return len(m.Lines) > 0 }) {
+		return true
+	}
+	return slices.ContainsFunc([]string{"Rook", "Plover"}, func(line string) bool {
+		return (len(b.world.breeders) == 0 || slices.Contains(b.world.breeders, line)) && all(members, line)
+	})
+}
+
+// all tells whether all take a line.
+func all(members []season.Promise, line string) bool {
+	return !slices.ContainsFunc(members, func(m season.Promise) bool { return len(m.Lines) > 0 && !slices.Contains(m.Lines, line) })
+}
+
+// larvaeHold tells whether each graft is of a line that all it serves take, from the one
+// breeder that can be meant.
+func larvaeHold(w world, f season.Found) error {
+	for i, b := range f.Batches {
+		var members []season.Promise
+		for _, p := range b.Promises {
+			members = append(members, f.Promises[p])
+		}
+		planned := f.Plan(i, booktest.Batch("b"))
+		serve := slices.DeleteFunc(slices.Clone(w.breeders), func(line string) bool { return planned.Line != "" && line != planned.Line })
+		switch {
+		case planned.Line != "" && !all(members, planned.Line), planned.Line == "" && slices.ContainsFunc(members, func(m season.Promise) bool { return len(m.Lines) > 0 }):
+			return fmt.Errorf("a graft of %q for %+v", planned.Line, members)
+		case len(w.breeders) > 0 && len(serve) == 0, (len(serve) == 1) != (planned.Breeder != book.ColonyID{}), planned.Breeder.IsZero() != planned.Mother.IsZero():
+			return fmt.Errorf("a graft of %q from %v, breeders of %v", planned.Line, planned.Breeder, w.breeders)
 		}
 	}
-	return len(lines) < 2
+	return nil
 }
 
 func (b *brute) pick(all [][]choice, sum worth, used map[use]int) {
@@ -368,6 +393,7 @@ func tiny(t *rapid.T) (world, season.Wanted) {
 		places: rapid.SampledFrom([]int{0, 0, 10, 24}).Draw(t, "places"),
 	}
 	wanted := season.Wanted{Window: rapid.IntRange(1, 3).Draw(t, "window"), Larvae: []int{12, 24, 36}, Sizes: 100, Near: 60}
+	w.breeders = rapid.SampledFrom([][]string{nil, {"Rook"}, {"Plover", "Rook"}, {"Rook", "Rook"}, {"Plover", "Rook", "Rook"}}).Draw(t, "breeders")
 	if rapid.Bool().Draw(t, "hurried") {
 		wanted.Minutes = float64(rapid.IntRange(60, 200).Draw(t, "minutes"))
 	}
@@ -379,7 +405,7 @@ func tiny(t *rapid.T) (world, season.Wanted) {
 			by += rapid.IntRange(38, 50).Draw(t, "later") // when the nucs of the first are about to be free
 		}
 		wanted.Promises = append(wanted.Promises, season.Promise{
-			Queens: rapid.IntRange(1, 9).Draw(t, "queens"), By: from + calendar.Day(by), Lines: rapid.SampledFrom([][]string{nil, {"Rook"}, {"Plover"}}).Draw(t, "lines"),
+			Queens: rapid.IntRange(1, 9).Draw(t, "queens"), By: from + calendar.Day(by), Lines: rapid.SampledFrom([][]string{nil, {"Rook"}, {"Plover"}, {"Rook", "Plover"}}).Draw(t, "lines"),
 			Sure: rapid.SampledFrom([]float64{0.6, 0.8, 0.9, 0.95}).Draw(t, "sure"), Laying: rapid.Bool().Draw(t, "laying"),
 			Priority: rapid.IntRange(0, turns-1).Draw(t, "priority"),
 		})
@@ -398,6 +424,9 @@ func TestSmallSeasonsAreExact(t *testing.T) {
 		want := bruteForce(p, w, wanted)
 		if got := worthOf(f); got != want {
 			t.Fatalf("found %+v, there is %+v", got, want)
+		}
+		if err := larvaeHold(w, f); err != nil {
+			t.Fatal(err)
 		}
 		// A search that is stopped early says no more than is true.
 		wanted.Nodes, wanted.Rounds = 1, 1

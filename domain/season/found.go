@@ -28,7 +28,8 @@ type Batch struct {
 	plan.Ladder
 	plan.Size
 	Minutes  float64
-	Promises []int // that it serves, by their number in what was wanted
+	Promises []int        // that it serves, by their number in what was wanted
+	Breeder  *book.Colony // from which it is grafted, where only one can be meant; else nil
 }
 
 // Kept is a promise that batches are found for.
@@ -65,6 +66,9 @@ func (f Found) Queens() (kept, short int) {
 func (f Found) Plan(batch int, id book.BatchID) book.BatchPlanned {
 	b := f.Batches[batch]
 	p := book.BatchPlanned{Batch: id, Day: b.Day, Line: b.Line, Yard: b.Yard, Larvae: b.Larvae, Nucs: b.Nucs}
+	if b.Breeder != nil {
+		p.Breeder, p.Mother = b.Breeder.Colony, b.Breeder.Queen
+	}
 	for _, i := range b.Promises {
 		promise := f.Promises[i]
 		p.Queens += promise.Queens
@@ -147,12 +151,13 @@ func (s *search) dearest() (sum int64) {
 // tell adds a pick to an answer.
 func (s *search) tell(f *Found, p pick) {
 	g := s.groups[p.group]
+	line, breeder := s.larvae.from(g.line)
 	var numbers []int
 	var ladders []plan.Ladder
 	for i, d := range p.way.grafts() {
 		yard := s.ground.yards[p.way.yard]
 		l := s.ground.ladder(yard, d, p.way.larvae)
-		b := Batch{Ladder: l, Size: s.sizeOf(yard, g.line, size{p.way.larvae, p.way.nucs}), Minutes: float64(p.way.of[i].work) / 10, Promises: g.promises}
+		b := Batch{Ladder: l, Size: s.sizeOf(yard, line, size{p.way.larvae, p.way.nucs}), Minutes: float64(p.way.of[i].work) / 10, Promises: g.promises, Breeder: breeder}
 		numbers, ladders = append(numbers, len(f.Batches)), append(ladders, l)
 		f.Batches = append(f.Batches, b)
 		f.Minutes = (math.Round(10*f.Minutes) + float64(p.way.of[i].work)) / 10

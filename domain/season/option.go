@@ -43,6 +43,9 @@ type size struct{ larvae, nucs int }
 // options are the ways to keep the promises of a group at a level, the least cost first.
 func (s *search) options(g group, l level) []option {
 	var all []option
+	if !s.larvae.has(g.line) {
+		return nil
+	}
 	for y := range s.ground.yards {
 		all = append(all, s.inYard(g, y, l)...)
 	}

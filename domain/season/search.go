@@ -14,6 +14,7 @@ type search struct {
 	ground  *ground
 	living  *living
 	odds    *odds
+	larvae  larvae
 	latest  calendar.Day // of a graft that could be in time for anything
 	sized   map[string][]size
 	batches map[batchKey]*batched
@@ -48,7 +49,7 @@ func newSearch(p *plan.Planner, w Wanted) *search {
 		last = max(last, pr.By+laterMost)
 	}
 	s := &search{
-		wanted: w, ground: newGround(p, w.Yards, first, last), odds: newOdds(plan.RatesOf(p.View())), latest: last,
+		wanted: w, ground: newGround(p, w.Yards, first, last), odds: newOdds(plan.RatesOf(p.View())), larvae: larvaeOf(p.View()), latest: last,
 		sized: map[string][]size{}, batches: map[batchKey]*batched{},
 		groups: w.groups(), of: make([][]int, len(w.Promises)), served: make([]bool, len(w.Promises)),
 	}

@@ -14,7 +14,7 @@ type Limit uint8
 
 // The limits. TooLate: no graft from the first day on is in time. NobodyThere:
 // nobody is free to graft, or to give the cells. TooUnsure: no size that is tried
-// keeps it as surely as is wished. The others are what is left of nucs, starters,
+// keeps it as surely as is wished. BreedersLimit: of its lines there is no breeder. The others are what is left of nucs, starters,
 // finishers, places in the incubator, grafts and minutes of a day, of the bees and the brood that colonies give,
 // and of the virgins that drone colonies serve.
 const (
@@ -30,12 +30,13 @@ const (
 	BeesLimit
 	BroodLimit
 	DronesLimit
+	BreedersLimit
 )
 
 var limits = [...]string{
 	"", "no graft is in time", "nobody is free to graft or to give the cells", "no graft is so sure",
 	"too few nucs are free", "too few starters", "too few finishers", "too few incubator places", "every day in time has a graft", "too many minutes on a day",
-	"the colonies give too few bees", "the colonies give too little brood", "too few drone colonies",
+	"the colonies give too few bees", "the colonies give too little brood", "too few drone colonies", "no colony is a breeder of its line",
 }
 
 // String is the reason in the keeper's words.
@@ -103,7 +104,7 @@ func (s Short) nearest(p Promise) (told string) {
 func (s *search) fits(promise, queens int, by calendar.Day) bool {
 	was := s.wanted.Promises[promise]
 	s.wanted.Promises[promise].Queens, s.wanted.Promises[promise].By = queens, by
-	ways := s.options(group{promises: []int{promise}}, whole)
+	ways := s.options(s.groups[s.alone(promise)], whole)
 	s.wanted.Promises[promise] = was
 	return s.room(ways, none) != none
 }
@@ -192,6 +193,9 @@ func (s *search) limitBy(good int) Limit {
 func (s *search) impossible(promise int) Limit {
 	p := s.wanted.Promises[promise]
 	limit := TooLate
+	if !s.larvae.has(s.groups[s.alone(promise)].line) {
+		return BreedersLimit
+	}
 	for _, yard := range s.ground.yards {
 		for d := p.By - least; d >= max(s.wanted.From, p.By-most); d-- {
 			demand := s.demand(group{promises: []int{promise}}, s.ground.ladder(yard, d, 0).Laid, whole)

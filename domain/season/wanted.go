@@ -59,7 +59,9 @@ func (w Wanted) filled(p *plan.Planner) Wanted {
 		w.Yards = yardsWithNucs(p.View())
 	}
 	w.Promises = slices.Clone(w.Promises)
+	larvae := larvaeOf(p.View())
 	for i := range w.Promises {
+		w.Promises[i].Lines = larvae.of(w.Promises[i].Lines)
 		w.Promises[i].Sure = cmp.Or(w.Promises[i].Sure, p.View().Numbers().Get(practice.PlanSure))
 	}
 	return w

@@ -14,7 +14,10 @@ import (
 
 // world is a book with nucs, and colonies that rear, give and have drones, in one yard, and
 // of so many places in an incubator.
-type world struct{ nucs, starters, finishers, givers, drones, places int }
+type world struct {
+	nucs, starters, finishers, givers, drones, places int
+	breeders                                          []string // their lines
+}
 
 const morning = "2027-04-01 08:00"
 
@@ -28,6 +31,10 @@ func (w world) pen() *booktest.Pen {
 	colony := func(i int, r book.Role) {
 		name := fmt.Sprintf("%s %d", r, i)
 		p.Write(book.ColonyDescribed{Colony: booktest.Colony(name), Name: name, Yard: home, Roles: []book.Role{r}, Thousands: 40})
+	}
+	for i, line := range w.breeders {
+		name := fmt.Sprint("breeder ", i)
+		p.Write(book.ColonyDescribed{Colony: booktest.Colony(name), Name: name, Yard: home, Roles: []book.Role{book.Breeder}, Line: line, Queen: booktest.Queen(name)})
 	}
 	for i := range w.starters {
 		colony(i, book.Starter)

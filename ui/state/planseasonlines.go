@@ -250,8 +250,12 @@ func (p *seasonLines) dates(s State, d *SeasonDates) {
 		for _, i := range b.Promises {
 			forOrders = append(forOrders, d.Promises[i].Title())
 		}
+		line := b.Line
+		if b.Breeder != nil {
+			line += " (" + b.Breeder.Name + ")"
+		}
 		p.add(SeasonLine{SeasonLook: SeasonGraft, Cells: []string{
-			"graft " + b.Day.Short(), strings.TrimSpace(b.Line + " " + larvaeWord(b.Larvae)), counted(b.Nucs, "nuc") + " in " + v.Yard(b.Yard).Name,
+			"graft " + b.Day.Short(), strings.TrimSpace(line + " " + larvaeWord(b.Larvae)), counted(b.Nucs, "nuc") + " in " + v.Yard(b.Yard).Name,
 			fmt.Sprintf("%.0f min", b.Minutes), "for " + strings.Join(forOrders, ", "),
 		}}, orderLine)
 	}
