@@ -6,8 +6,10 @@ import (
 	"time"
 
 	"lidmark/domain/bee"
+	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/practice"
+	"lidmark/domain/course"
+	"lidmark/domain/plan"
 )
 
 // clockShape is a batch's clock in JSON.
@@ -30,39 +32,40 @@ type windowShape struct {
 	By   string `json:"by"`
 }
 
-func clockOf(c bee.Clock, n practice.Numbers, zone *time.Location) clockShape {
+// timetable is a clock with the days of its steps, which agree with each other, and the
+// hour by which its cells are best out.
+type timetable struct {
+	bee.Clock
+	steps []bee.Window
+	best  time.Time
+	zone  *time.Location
+}
+
+// timetableOf is that of a graft without a book.
+func timetableOf(c bee.Clock, zone *time.Location) timetable {
+	steps := c.Windows(zone)
+	return timetable{c, steps, c.BestOn(calendar.DayOf(c.Graft(), zone)+calendar.Day(steps[bee.CellsIn-1].Best), zone), zone}
+}
+
+// timetableIn is that of a batch of a book, by the hours of its people.
+func timetableIn(v *book.View, b *book.Batch) timetable {
+	c, zone := course.New(v), v.Zone()
+	p := plan.New(c)
+	return timetable{c.Clock(b.Batch), p.Windows(b, zone), p.BestOut(b, zone), zone}
+}
+
+func clockOf(c timetable) clockShape {
 	s := clockShape{
-		Best: stamp(c.Best(), zone), Hard: stamp(c.Hard(), zone), FirstOne: stamp(c.FirstOut(0.01), zone),
-		FirstTen: stamp(c.FirstOut(0.1), zone), FirstMid: stamp(c.Even(), zone), Middle: stamp(c.Middle(), zone), Doubted: c.Doubted(),
+		Best: stamp(c.best, c.zone), Hard: stamp(c.Hard(), c.zone), FirstOne: stamp(c.FirstOut(0.01), c.zone),
+		FirstTen: stamp(c.FirstOut(0.1), c.zone), FirstMid: stamp(c.Even(), c.zone), Middle: stamp(c.Middle(), c.zone), Doubted: c.Doubted(),
 	}
-	graft := calendar.DayOf(c.Graft(), zone)
-	for _, w := range windows(c, n, zone) {
+	graft := calendar.DayOf(c.Graft(), c.zone)
+	for _, w := range c.steps {
 		s.Steps = append(s.Steps, windowShape{
 			w.Step.String(), (graft + calendar.Day(w.From)).String(), (graft + calendar.Day(w.Best)).String(), (graft + calendar.Day(w.By)).String(),
 		})
 	}
 	return s
-}
-
-// windows are the steps of a batch by the day as its own clock bounds them:
-// its cells go into nucs no later than on the day of the hard line, and half of
-// them emerge on one day.
-func windows(c bee.Clock, n practice.Numbers, zone *time.Location) []bee.Window {
-	graft := calendar.DayOf(c.Graft(), zone)
-	all := bee.Windows(n)
-	for i, w := range all {
-		switch w.Step {
-		case bee.CellsIn:
-			w.By = min(w.By, calendar.DayOf(c.Hard(), zone).Sub(graft))
-			w.Best = min(w.Best, w.By)
-			w.From = min(w.From, w.Best)
-		case bee.Emergence:
-			w.Best = calendar.DayOf(c.Middle(), zone).Sub(graft)
-			w.From, w.By = min(w.From, w.Best), max(w.By, w.Best)
-		}
-		all[i] = w
-	}
-	return all
 }
 
 func stepWords(s bee.Step) string {
@@ -80,17 +83,17 @@ func fromTo(w bee.Window) string {
 }
 
 // printClock prints a batch's clock: the steps by the day, then the hard hours.
-func (a *app) printClock(c bee.Clock, n practice.Numbers, zone *time.Location) {
-	graft := calendar.DayOf(c.Graft(), zone)
+func (a *app) printClock(c timetable) {
+	graft := calendar.DayOf(c.Graft(), c.zone)
 	rows := [][]string{{"  days from the graft", "best", "day", "from to"}}
-	for _, w := range windows(c, n, zone) {
+	for _, w := range c.steps {
 		rows = append(rows, []string{"  " + stepWords(w.Step), (graft + calendar.Day(w.Best)).Short(), strconv.Itoa(w.Best), fromTo(w)})
 	}
 	a.table(rows)
-	a.line("  cells out, best by  %s", hour(c.Best(), zone))
-	a.line("  cells out, hard by  %s", hour(c.Hard(), zone))
-	a.line("  first virgin out    1 in 100 by %s, 10 in 100 by %s, even chance %s", hour(c.FirstOut(0.01), zone), hour(c.FirstOut(0.1), zone), hour(c.Even(), zone))
-	a.line("  half of them out    %s", hour(c.Middle(), zone))
+	a.line("  cells out, best by  %s", hour(c.best, c.zone))
+	a.line("  cells out, hard by  %s", hour(c.Hard(), c.zone))
+	a.line("  first virgin out    1 in 100 by %s, 10 in 100 by %s, even chance %s", hour(c.FirstOut(0.01), c.zone), hour(c.FirstOut(0.1), c.zone), hour(c.Even(), c.zone))
+	a.line("  half of them out    %s", hour(c.Middle(), c.zone))
 	if c.Doubted() {
 		a.line("  something seen does not fit this clock: the graft, the warmth or the look is wrong")
 	}

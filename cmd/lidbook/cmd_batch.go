@@ -31,7 +31,7 @@ func batchCommand(a *app) *cobra.Command {
 		}
 		found := about(rules.Findings(v), b.Batch.Subject())
 		s := batchShape{
-			batchRow: rowOfBatch(v, b), Clock: clockOf(b.Clock(v.Numbers()), v.Numbers(), v.Zone()),
+			batchRow: rowOfBatch(v, b), Clock: clockOf(timetableIn(v, b)),
 			Nucs: giftNames(v, b), Needs: []findingShape{}, History: history(v, b.Batch.Subject()),
 		}
 		for _, f := range found {
@@ -52,7 +52,7 @@ func giftNames(v *book.View, b *book.Batch) []string {
 func (a *app) printBatch(v *book.View, b *book.Batch, found []rules.Finding) {
 	a.line("batch %d  grafted %s%s", b.Number, b.At.In(v.Zone()), prefixed("  line ", b.Line))
 	a.line("  %s", strings.Join(countWords(b), ", "))
-	a.printClock(b.Clock(v.Numbers()), v.Numbers(), v.Zone())
+	a.printClock(timetableIn(v, b))
 	if nucs := giftNames(v, b); len(nucs) > 0 {
 		a.line("  in nucs: %s", strings.Join(nucs, " "))
 	}

@@ -81,9 +81,9 @@ func clockCommand(a *app) *cobra.Command {
 				return err
 			}
 			var n practice.Numbers
-			return a.show(clockOf(b.Clock(n), n, zone), func() {
+			return a.show(clockOf(timetableOf(b.Clock(n), zone)), func() {
 				a.line("grafted %s, %s%s", hour(b.Graft, zone), plural(b.Cells, "cell"), ageWords(b, n))
-				a.printClock(b.Clock(n), n, zone)
+				a.printClock(timetableOf(b.Clock(n), zone))
 			})
 		},
 	}

@@ -106,6 +106,6 @@ func fillGraft(g *book.Grafted, f finder, breeder, starter, grafter string) erro
 func (d *desk) clockOf(g book.Grafted) error {
 	v := d.view()
 	d.minds(rules.PlanOf(v, g))
-	d.printClock(v.Batch(g.Batch).Clock(v.Numbers()), v.Numbers(), d.zone)
+	d.printClock(timetableIn(v, v.Batch(g.Batch)))
 	return nil
 }

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"lidmark/domain/bee"
+	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
 )
 
@@ -114,6 +115,50 @@ func TestWindowsFollowTheNumbers(t *testing.T) {
 		if w.Step.String() == "" {
 			t.Errorf("step %d has no words", w.Step)
 		}
+	}
+}
+
+// TestWindowsOfABatchAgree: whatever the hour of the graft, the larvae and their number,
+// no day of one step lies in the days on which cells are left alone, cells are best given
+// on a day with a morning before the hard hour, and an hour to be best out by is on it.
+func TestWindowsOfABatchAgree(t *testing.T) {
+	printed := map[string]bee.Step{"finisher": bee.ToFinisher, "cells in": bee.CellsIn, "emergence": bee.Emergence}
+	rows, met := published(t, "rearing-calendars.csv"), 0
+	for hour := 6; hour <= 20; hour += 2 {
+		for _, cells := range []int{1, 10, 24, 60, 200} {
+			for _, age := range []time.Duration{0, 30 * time.Hour, 54 * time.Hour} {
+				at := time.Date(2027, time.May, 5, hour, 0, 0, 0, time.UTC)
+				c := bee.Batch{Graft: at, Cells: cells, LarvaAge: age}.Clock(defaults)
+				all := c.Windows(time.UTC)
+				for _, w := range all {
+					if w.From > w.Best || w.Best > w.By {
+						t.Fatalf("%d cells of %v at %d: %v from %d, best %d, by %d", cells, age, hour, w.Step, w.From, w.Best, w.By)
+					}
+				}
+				off, in := all[bee.HandsOff-1], all[bee.CellsIn-1]
+				if all[bee.CellsCapped-1].By >= off.From || off.By >= in.From {
+					t.Errorf("%d cells of %v at %d: hands off %d to %d between capped by %d and in from %d", cells, age, hour, off.From, off.By, all[bee.CellsCapped-1].By, in.From)
+				}
+				day := calendar.DayOf(at, time.UTC) + calendar.Day(in.Best)
+				best := c.BestOn(day, time.UTC)
+				if morning := day.At(12, 0, time.UTC); c.Hard().Before(morning) || best.After(c.Hard()) || calendar.DayOf(best, time.UTC) != day {
+					t.Errorf("%d cells of %v at %d: best on %s by %v, hard by %v", cells, age, hour, day.Short(), best, c.Hard())
+				}
+				for _, row := range rows {
+					step, is := printed[row["step"]]
+					if !is || age != 0 || cells != 24 || hour < 14 { // as printed: usual larvae, one frame, in the afternoon
+						continue
+					}
+					met++
+					if from, by := days(t, row["day_from_graft"]); by < all[step-1].From || from > all[step-1].By || step == bee.CellsIn && in.Best != from {
+						t.Errorf("at %d: %v on %d to %d, best %d; printed %d to %d", hour, step, all[step-1].From, all[step-1].By, all[step-1].Best, from, by)
+					}
+				}
+			}
+		}
+	}
+	if met == 0 {
+		t.Error("no printed calendar was met")
 	}
 }
 

@@ -3,8 +3,10 @@ package plan_test
 import (
 	"testing"
 
+	"lidmark/domain/bee"
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 )
 
@@ -30,6 +32,44 @@ func TestCellsAreGivenWhileSomebodyIsFree(t *testing.T) {
 		}
 		if !sunday && !give.NobodyFree {
 			t.Errorf("somebody is said to be free from %s to %s", give.From, give.Hard)
+		}
+	}
+}
+
+// A batch that was grafted at 18:00 on a Wednesday is best out on Saturday the 15th, by the
+// table and by the clock; who is away on that day gives its cells the day before, who is
+// free on Saturday afternoons alone then, and with nobody free the clock's day stays. The
+// plan of such a graft tells the same days.
+func TestALiveBatchIsBestOutWhileSomebodyIsFree(t *testing.T) {
+	const friday, saturday = 5, 6
+	at := func(hours map[int]book.FreeHours) (week [7]book.FreeHours) {
+		for d, h := range hours {
+			week[d] = h
+		}
+		return week
+	}
+	morning, late := book.FreeHours{From: 480, Until: 720}, book.FreeHours{From: 900, Until: 1020}
+	for name, c := range map[string]struct {
+		free [7]book.FreeHours
+		best string
+	}{
+		"saturday":           {at(map[int]book.FreeHours{friday: morning, saturday: morning}), "2027-05-15 12:00"},
+		"friday":             {at(map[int]book.FreeHours{friday: morning}), "2027-05-14 12:00"},
+		"saturday afternoon": {at(map[int]book.FreeHours{1: morning, saturday: late}), "2027-05-15 15:00"},
+		"on the hard hour":   {at(map[int]book.FreeHours{saturday: {From: 1110, Until: 1200}}), "2027-05-15 18:16"},
+		"no hours":           {at(nil), "2027-05-15 12:00"},
+	} {
+		pen := yardOf(8)
+		pen.Write(book.PersonDescribed{Person: booktest.Person("Ida"), Name: "Ida M.", Free: c.free})
+		pen.At("2027-05-05 18:00").Write(book.Grafted{Batch: booktest.Batch("4"), Number: 4, Larvae: 24})
+		p := plannerOf(pen, "2027-05-11 08:00")
+		b, zone := p.View().Batch(booktest.Batch("4")), p.View().Zone()
+		if got := p.BestOut(b, zone).In(zone).Format("2006-01-02 15:04"); got != c.best {
+			t.Errorf("%s: best out by %s, want %s", name, got, c.best)
+		}
+		planned := p.Ladder(b.At.Instant, 24, booktest.Yard("home")).Rung(plan.GiveCells)
+		if in := p.Windows(b, zone)[bee.CellsIn-1]; b.At.Day(zone)+calendar.Day(in.Best) != planned.Best {
+			t.Errorf("%s: best given on day %d, planned for %s", name, in.Best, planned.Best)
 		}
 	}
 }

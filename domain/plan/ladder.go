@@ -123,11 +123,10 @@ func (p *Planner) beforeGraft(l *Ladder) {
 	l.set(GraftLarvae, g, g, g)
 }
 
-// untilCells are the steps from the graft until its cells are given. The clock
-// has the last hour of them; its best one is no later than the table's day, and one on
-// which somebody has the minutes that giving them takes.
+// untilCells are the steps from the graft until its cells are given, by its own clock;
+// they are best given on a day on which somebody has the minutes that giving them takes.
 func (p *Planner) untilCells(l *Ladder, z zoned, minutes float64) {
-	for _, w := range bee.Windows(p.numbers) {
+	for _, w := range l.Clock.Windows(z.zone) {
 		if s := stepOf[w.Step]; s != 0 {
 			l.set(s, l.Day+calendar.Day(w.From), l.Day+calendar.Day(w.Best), l.Day+calendar.Day(w.By))
 		}
@@ -135,20 +134,8 @@ func (p *Planner) untilCells(l *Ladder, z zoned, minutes float64) {
 	give := &l.Rungs[GiveCells-1]
 	give.Hard = l.Clock.Hard()
 	give.By = z.day(give.Hard)
-	give.Best = min(give.Best, lastMorning(give.Hard, z))
-	give.From = min(give.From, give.Best)
 	give.Best = p.whenFree(*give, z, minutes)
 	l.set(MakeUpNucs, give.Best-p.days(practice.NucsMadeUpEarliest), give.Best-p.days(practice.NucsMadeUpBefore), give.Best-p.days(practice.NucsMadeUpBefore))
-}
-
-// lastMorning is the last day on which there is a morning before a hard hour: the
-// day before where that is not after noon.
-func lastMorning(hard time.Time, z zoned) calendar.Day {
-	const noon = 12
-	if d := z.day(hard); !hard.Before(d.At(noon, 0, z.zone)) {
-		return d
-	}
-	return z.day(hard) - 1
 }
 
 // stepOf is what a window of a batch's table is here.
@@ -196,15 +183,21 @@ func (p *Planner) givingOf(larvae int) float64 {
 }
 
 // whenFree is the best day of a step with a hard hour: the day on which people are free
-// so many minutes before that hour, or the last such day before it in its window. Where
-// there is none it is one on which somebody is free at all; where there is none either,
-// or nobody told hours, it stays.
+// so many minutes before that hour, else the last such day before it in its window, else
+// the first after it. Where there is none it is one on which somebody is free at all; where
+// there is none either, or nobody told hours, it stays.
 func (p *Planner) whenFree(r Rung, z zoned, minutes float64) calendar.Day {
 	if !p.view.HoursTold() {
 		return r.Best
 	}
+	from := min(r.Best, max(r.From, p.view.Today()))
 	for _, least := range [...]float64{minutes, 0} {
-		for d := r.Best; d >= r.From; d-- {
+		for d := r.Best; d >= from; d-- {
+			if p.freeOn(d, r.Hard, z, least) {
+				return d
+			}
+		}
+		for d := r.Best + 1; d <= r.By; d++ {
 			if p.freeOn(d, r.Hard, z, least) {
 				return d
 			}

@@ -116,6 +116,9 @@ func (p *pass) batch(b *book.Batch) *batchCase {
 		best: clock.Best(), hard: clock.Hard(),
 		over: !p.now.Before(half), stale: y.today > lastOut(y.day(half), p.numbers),
 	}
+	if !c.stale {
+		c.best = p.ladders().BestOut(b, y.zone)
+	}
 	c.off = p.putOff[putOffKey{CellsOut, b.Batch.Subject()}]
 	c.loose = p.now.After(c.hard) && !p.now.Before(clock.Even())
 	return c

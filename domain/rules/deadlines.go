@@ -80,19 +80,13 @@ func (p *pass) deadline(f Finding) Deadline {
 // events are the steps of a batch by the day.
 func (p *pass) events(b *batchCase) []Deadline {
 	var all []Deadline
-	for _, w := range bee.Windows(p.numbers) {
+	for _, w := range p.ladders().Windows(b.Batch, b.yard.zone) {
 		day := b.graft + calendar.Day(w.Best)
-		switch w.Step {
-		case bee.Emergence:
-			day = b.yard.day(p.course.Emerges(b.Batch.Batch))
-		case bee.CellsIn:
-			day = min(day, b.yard.day(b.hard))
-		}
 		all = append(all, Deadline{
 			ID: fmt.Sprintf("%s %s", b.Batch.Batch.Subject(), w.Step), Of: b.Batch.Batch.Subject(), Yard: b.yard.id,
 			Day: day, At: day.Start(b.yard.zone),
 			Done: day < b.yard.today || p.settled(b, w.Step),
-			What: fmt.Sprintf("%s: %s", sentence(batchWord(b.Batch)), w.Step), Do: p.stepDo(b, w),
+			What: fmt.Sprintf("%s: %s", sentence(batchWord(b.Batch)), w.Step), Do: stepDo(b, w),
 		})
 	}
 	return all
@@ -100,11 +94,11 @@ func (p *pass) events(b *batchCase) []Deadline {
 
 // stepDo is the window of a step in words. Cells have no day after their hard
 // hour.
-func (p *pass) stepDo(b *batchCase, w bee.Window) string {
+func stepDo(b *batchCase, w bee.Window) string {
 	from, by := b.graft+calendar.Day(w.From), b.graft+calendar.Day(w.By)
-	if hard := b.hard; w.Step == bee.CellsIn && b.yard.day(hard) <= by {
-		until := hour(hard, b.yard.zone)
-		if b.yard.day(hard) <= from {
+	if w.Step == bee.CellsIn && b.yard.day(b.hard) <= by {
+		until := hour(b.hard, b.yard.zone)
+		if b.yard.day(b.hard) <= from {
 			return "by " + until
 		}
 		return fmt.Sprintf("from %s to %s", from.Short(), until)

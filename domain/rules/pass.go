@@ -144,13 +144,16 @@ func (p *pass) noted(y *yardCase, f Finding) *Finding {
 	return &f
 }
 
+// press is by its window. What has a hard hour presses once its best one is past, and so
+// long ahead of the hard one as cells are well out.
 func (p *pass) press(f Finding, zone *time.Location) Severity {
 	last := f.By
-	if !f.Best.IsZero() {
-		last = f.Best
-		if !f.Hard {
-			last = (calendar.DayOf(f.Best, zone) + 1).Start(zone)
-		}
+	switch {
+	case f.Best.IsZero():
+	case f.Hard:
+		last = earlier(f.Best, f.By.Add(-p.numbers.Duration(practice.BestAheadOfHard)))
+	default:
+		last = (calendar.DayOf(f.Best, zone) + 1).Start(zone)
 	}
 	switch {
 	case p.now.Before(f.From):

@@ -27,7 +27,7 @@ type batchHour struct {
 // steps are the days of a batch, and its hours.
 func (s *sheet) steps(r *state.Reading, b *book.Batch) (days []step, hours []batchHour) {
 	graft := calendar.DayOf(b.At.Instant, s.zone)
-	for _, w := range bee.Windows(r.Numbers()) {
+	for _, w := range r.Windows(b) {
 		from, best, by := graft+calendar.Day(w.From), graft+calendar.Day(w.Best), graft+calendar.Day(w.By)
 		d := step{w.Step.String(), best.Short(), fmt.Sprintf("day %d", w.Best), done(b, w.Step)}
 		switch {
@@ -40,7 +40,7 @@ func (s *sheet) steps(r *state.Reading, b *book.Batch) (days []step, hours []bat
 	}
 	clock := r.Course.Clock(b.Batch)
 	hours = []batchHour{
-		{"cells out, best by", "best by", clock.Best(), false},
+		{"cells out, best by", "best by", r.BestOut(b), false},
 		{"cells out, hard by", "hard by", clock.Hard(), true},
 		{"a virgin walks, 1 in 100", "virgin, 1 in 100", clock.FirstOut(0.01), false},
 		{"a virgin walks, even chance", "even chance", clock.Even(), false},

@@ -39,10 +39,9 @@ func (r *Reading) ClockOf(b *book.Batch) []ClockStep {
 		{Word: "Take", At: after(graft, practice.AcceptedCheck), Key: practice.AcceptedCheck, Seen: r.counted(b.Taken, "taken")},
 		{Word: "Capped", At: after(graft, practice.GraftToCapped), Key: practice.GraftToCapped, Seen: r.counted(b.Capped, "capped")},
 	}
-	if from, till := r.handsOff(graft); !from.IsZero() {
-		steps = append(steps, ClockStep{Word: "Leave alone", At: from, Till: till})
-	}
+	from, till := r.handsOff(b)
 	steps = append(steps,
+		ClockStep{Word: "Leave alone", At: from, Till: till},
 		ClockStep{Word: "Given to nucs", At: clock.Hard(), By: true, Hard: b.Unplaced() > 0, Seen: r.given(b)},
 		ClockStep{Word: "Emerge", At: emerges, Spread: n.Duration(practice.EmergenceSpread).Hours(), Key: practice.EmergenceSpread, Seen: r.emerged(b)},
 		ClockStep{Word: "First mating flights", At: after(emerges, practice.FirstMatingFlightFrom), Key: practice.FirstMatingFlightFrom},
@@ -81,14 +80,16 @@ func withNow(steps []ClockStep, now ClockStep) []ClockStep {
 	return append(append(all, now), steps[at:]...)
 }
 
+// Windows are the days of a batch, which agree with each other and with the hours of the
+// people.
+func (r *Reading) Windows(b *book.Batch) []bee.Window { return r.planner().Windows(b, r.View.Zone()) }
+
+// BestOut is the instant by which the cells of a batch are best out.
+func (r *Reading) BestOut(b *book.Batch) time.Time { return r.planner().BestOut(b, r.View.Zone()) }
+
 // handsOff is the window in which the cells are left alone.
-func (r *Reading) handsOff(graft time.Time) (from, till time.Time) {
-	for _, w := range bee.Windows(r.Numbers()) {
-		if w.Step == bee.HandsOff {
-			zone := r.View.Zone()
-			day := calendar.DayOf(graft, zone)
-			return (day + calendar.Day(w.From)).Start(zone), (day + calendar.Day(w.By+1)).Start(zone).Add(-time.Second)
-		}
-	}
-	return from, till
+func (r *Reading) handsOff(b *book.Batch) (from, till time.Time) {
+	zone := r.View.Zone()
+	day, w := b.At.Day(zone), r.Windows(b)[bee.HandsOff-1]
+	return (day + calendar.Day(w.From)).Start(zone), (day + calendar.Day(w.By+1)).Start(zone).Add(-time.Second)
 }
