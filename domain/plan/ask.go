@@ -3,7 +3,6 @@ package plan
 import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/practice"
 )
 
 // Wanting is a batch that wants bees and brood of colonies.
@@ -63,7 +62,7 @@ func (p *Planner) asked(w Wanting, turn, of int) (all []ask) {
 			all = append(all, ask{step, r.Best, kilograms, combs, turn, of})
 		}
 	}
-	add(SetUpStarter, p.starters(w.Size)*p.numbers.Get(practice.StarterBees), 0)
+	add(SetUpStarter, p.BeesOfStarters(w.Size), 0)
 	made := p.MadeUp(w.Ladder, w.Size)
 	add(MakeUpNucs, made.Kilograms, made.Combs)
 	return all

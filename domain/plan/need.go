@@ -62,6 +62,12 @@ func (p *Planner) needs(w want) []Need {
 	return slices.DeleteFunc(w.all, func(n Need) bool { return n.Amount <= 0 })
 }
 
+// BeesOfStarters are the kilograms of bees with which the starters of a batch of a size are
+// set up.
+func (p *Planner) BeesOfStarters(s Size) float64 {
+	return p.starters(s) * p.numbers.Get(practice.StarterBees)
+}
+
 type want struct {
 	*Planner
 	l   Ladder
@@ -101,7 +107,7 @@ func (w *want) rearing() {
 	w.add(CellCups, float64(w.s.Larvae), GraftLarvae, CountCapped)
 	w.add(Starters, starters, SetUpStarter, ToFinisher).have(w.idle(book.Starter, SetUpStarter, ToFinisher))
 	bees := w.from(SetUpStarter)
-	w.add(StarterBees, starters*n.Get(practice.StarterBees), SetUpStarter, SetUpStarter).have(bees.Kilograms)
+	w.add(StarterBees, w.BeesOfStarters(w.s), SetUpStarter, SetUpStarter).have(bees.Kilograms)
 	w.add(Finishers, finishers, ToFinisher, CountCapped).have(w.idle(book.Finisher, ToFinisher, CountCapped))
 	w.add(NursesOfCells, w.s.Takes*n.Get(practice.NursesPerCell), ToFinisher, CountCapped)
 	w.incubator()

@@ -12,10 +12,17 @@ import (
 // load is a batch of the book with what it takes.
 type load struct {
 	standing
-	takes     []span
-	kilograms float64 // of bees for its nucs
-	combs     float64 // of brood for them
-	comb      calendar.Day
+	takes []span
+	asks  []ask
+	comb  calendar.Day // the day of its drone comb
+}
+
+// ask is the bees, in kilograms, and the combs of brood that a batch asks of colonies on the
+// day of a step.
+type ask struct {
+	step             plan.Step
+	day              calendar.Day
+	kilograms, combs float64
 }
 
 // account is what the batches of a book take of what there is. It is reckoned anew
@@ -40,31 +47,45 @@ func newAccount(p *plan.Planner, all []standing) *account {
 	return a
 }
 
-// load is what a batch takes. Bees and brood are for the nucs that are still to be
-// made up.
+// load is what a batch takes. Bees and brood are for the starters that are still to be set
+// up, and the nucs that are still to be made up.
 func (a *account) load(s standing) *load {
 	l := &load{standing: s, takes: a.ground.takes(s.ladder, s.size)}
-	if s.ladder.Rung(plan.MakeUpNucs).By >= a.today && s.size.Nucs > 0 {
+	l.asks = a.starterAsk(s)
+	if s.makesUp(a.planner) {
+		nucs := ask{step: plan.MakeUpNucs, day: s.ladder.Rung(plan.MakeUpNucs).Best}
 		for _, n := range a.planner.Needs(s.ladder, s.size) {
 			switch n.Good {
 			case plan.KilogramsOfBees:
-				l.kilograms = n.Amount
+				nucs.kilograms = n.Amount
 			case plan.BroodCombs:
-				l.combs = n.Amount
+				nucs.combs = n.Amount
 			}
 		}
+		l.asks = append(l.asks, nucs)
 	}
 	l.comb = combOf(a.planner, s)
 	return l
 }
 
-// like is what a batch takes when it is planned otherwise: bees and brood as before,
-// by the nuc.
+// starterAsk is what the starters of a batch ask for, where they are still to be set up.
+func (a *account) starterAsk(s standing) []ask {
+	if kg := s.starterBees(a.planner); kg > 0 {
+		return []ask{{plan.SetUpStarter, s.ladder.Rung(plan.SetUpStarter).Best, kg, 0}}
+	}
+	return nil
+}
+
+// like is what a batch takes when it is planned otherwise: bees and brood for nucs as
+// before, by the nuc.
 func (a *account) like(was *load, s standing) *load {
 	l := &load{standing: s, takes: a.ground.takes(s.ladder, s.size)}
-	if was.size.Nucs > 0 {
-		part := float64(s.size.Nucs) / float64(was.size.Nucs)
-		l.kilograms, l.combs = was.kilograms*part, was.combs*part
+	l.asks = a.starterAsk(s)
+	for _, k := range was.asks {
+		if k.step == plan.MakeUpNucs {
+			part := float64(s.size.Nucs) / float64(was.size.Nucs)
+			l.asks = append(l.asks, ask{k.step, s.ladder.Rung(k.step).Best, k.kilograms * part, k.combs * part})
+		}
 	}
 	l.comb = combOf(a.planner, s)
 	return l
@@ -113,7 +134,7 @@ func (a *account) clashes(all []*load) (found []Clash) {
 		found = append(found, a.hours(l)...)
 		found = append(found, a.ripe(l, all)...)
 	}
-	found = append(found, a.nucs(all)...)
+	found = append(found, a.given(all)...)
 	found = append(found, a.flying(all)...)
 	found = append(found, a.over(all)...)
 	found = slices.DeleteFunc(found, func(c Clash) bool { return c.To < a.today })

@@ -345,6 +345,8 @@ func (b *brute) graft(c *choice, d calendar.Day, larvae, nucs int) {
 	}
 	up := l.Rung(plan.MakeUpNucs).Best
 	if b.world.givers+b.world.drones > 0 {
+		set := l.Rung(plan.SetUpStarter).Best
+		put("bees", set, set+7, 1000*1.2*math.Ceil(float64(larvae)/45))
 		put("bees", up, up+7, 1000*b.bees(l, s))
 	}
 	if b.world.drones > 0 {

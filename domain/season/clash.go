@@ -20,7 +20,7 @@ const (
 	StartersShort                  // larvae of all batches at once
 	FinishersShort                 // in their turn
 	IncubatorShort                 // places for capped cells
-	BeesShort                      // for the nucs of a week
+	BeesShort                      // for the starters and nucs of a week
 	BroodShort                     // combs, for the nucs of a week
 	DronesShort                    // colonies, for the virgins that fly
 	DronesUnripe                   // when flights begin

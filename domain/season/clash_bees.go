@@ -15,49 +15,86 @@ const week = 7
 // little is an amount of bees or brood that nobody weighs.
 const little = 0.01
 
-// makeUp is the day on which the nucs of a batch are made up.
-func (l *load) makeUp() calendar.Day { return l.ladder.Rung(plan.MakeUpNucs).Best }
-
-// nucs are the bees and combs that colonies cannot give in the week to a day on which
-// nucs are made up.
-func (a *account) nucs(all []*load) (found []Clash) {
+// given are the bees and combs that colonies cannot give in the week to a day on which
+// starters are set up or nucs made up.
+func (a *account) given(all []*load) (found []Clash) {
 	var days []calendar.Day
 	for _, l := range all {
-		if l.kilograms+l.combs > 0 {
-			days = append(days, l.makeUp())
+		for _, k := range l.asks {
+			days = append(days, k.day)
 		}
 	}
 	slices.Sort(days)
 	for _, on := range slices.Compact(days) {
-		found = append(found, a.nucsTo(on, all)...)
+		found = append(found, a.givenTo(on, all)...)
 	}
 	return found
 }
 
-// nucsTo are those of the week to a day. Each batch wants its own on the day on which
-// its nucs are made up, which may be before the clash.
-func (a *account) nucsTo(on calendar.Day, all []*load) (found []Clash) {
-	var kg, combs float64
-	short := Clash{From: on, To: on}
-	for _, l := range all {
-		if d := l.makeUp(); on-week < d && d <= on && l.kilograms+l.combs > 0 {
-			kg, combs = kg+l.kilograms, combs+l.combs
-			short.Batches, short.Days = append(short.Batches, l.id), append(short.Days, Days{d, d})
-		}
-	}
+// givenTo are those of the week to a day. Each batch wants its own on the day on which
+// its starters are set up, or its nucs made up, which may be before the clash.
+func (a *account) givenTo(on calendar.Day, all []*load) (found []Clash) {
 	haveKg, haveCombs := a.gives(on)
 	if haveKg == 0 && haveCombs == 0 {
 		return nil // the book tells of no colony that gives, or all rest
 	}
-	if kg > haveKg+little {
-		short.Kind, short.Want, short.Have = BeesShort, kg, haveKg
+	if short := wantedIn(BeesShort, on, all); short.Want > haveKg+little {
+		short.Have = haveKg
 		found = append(found, short)
 	}
-	if combs > haveCombs+little {
-		short.Kind, short.Want, short.Have = BroodShort, combs, haveCombs
+	if short := wantedIn(BroodShort, on, all); short.Want > haveCombs+little {
+		short.Have = haveCombs
 		found = append(found, short)
 	}
 	return found
+}
+
+// wantedIn is what batches want of bees or brood in the week to a day, as a clash.
+func wantedIn(kind Kind, on calendar.Day, all []*load) Clash {
+	c := Clash{Kind: kind, From: on, To: on}
+	for _, l := range all {
+		for _, k := range l.asks {
+			amount := k.amount(kind)
+			if amount == 0 || k.day <= on-week || k.day > on {
+				continue
+			}
+			c.Want += amount
+			if n := len(c.Batches); n > 0 && c.Batches[n-1] == l.id {
+				c.Days[n-1] = Days{min(c.Days[n-1].From, k.day), max(c.Days[n-1].To, k.day)}
+				continue
+			}
+			c.Batches, c.Days = append(c.Batches, l.id), append(c.Days, Days{k.day, k.day})
+		}
+	}
+	return c
+}
+
+// amount is what is asked of bees or of brood.
+func (k ask) amount(kind Kind) float64 {
+	if kind == BroodShort {
+		return k.combs
+	}
+	return k.kilograms
+}
+
+// wantedFor says what bees or brood are wanted for in a clash.
+func wantedFor(c Clash, all []*load) string {
+	var starters, nucs bool
+	for _, l := range all {
+		for _, k := range l.asks {
+			if k.amount(c.Kind) > 0 && c.From-week < k.day && k.day <= c.From {
+				starters, nucs = starters || k.step == plan.SetUpStarter, nucs || k.step == plan.MakeUpNucs
+			}
+		}
+	}
+	switch {
+	case starters && nucs:
+		return "starters and nucs"
+	case starters:
+		return "starters"
+	default:
+		return "nucs"
+	}
 }
 
 // flying are the days on which more virgins fly than the drone colonies near them serve, of

@@ -2,6 +2,9 @@ package season_test
 
 import (
 	"fmt"
+	"math"
+	"slices"
+	"strings"
 	"testing"
 
 	"lidmark/domain/book"
@@ -39,17 +42,75 @@ func TestCombsOfAWeek(t *testing.T) {
 	}
 }
 
+// forNucs are those of some clashes that are about nucs alone.
+func forNucs(all []season.Clash) []season.Clash {
+	return slices.DeleteFunc(all, func(c season.Clash) bool { return !strings.Contains(c.Why, " for nucs in ") })
+}
+
+// By hand: a starter wants 1.2 kg of bees, the same colonies give 2.2 kg in a week. Two batches
+// of 40 larvae on one day want 2.4, eight days apart no starter meets another, but the second one
+// the first nucs. A starter that is set up wants none any more.
+func TestStartersWantBeesToo(t *testing.T) {
+	d := day(t, "2027-05-01")
+	told := func(p *plan.Planner) []season.Clash {
+		return slices.DeleteFunc(ofKind(season.Clashes(p), season.BeesShort), func(c season.Clash) bool { return !strings.Contains(c.Why, " for starters") })
+	}
+	all := told(fullCombs(1, d, d))
+	if len(all) != 1 || math.Abs(all[0].Want-2.4) > 1e-9 || math.Abs(all[0].Have-2.2) > 1e-9 || all[0].From != d-1 || len(all[0].Batches) != 2 || !strings.Contains(all[0].Why, "2.4 kg of bees for starters in the week to Fri 30 Apr, the colonies can give 2.2 kg") {
+		t.Errorf("two starters on one day: %+v", all)
+	}
+	if all := told(fullCombs(1, d)); len(all) > 0 {
+		t.Errorf("one starter: %s", all[0].Why)
+	}
+	if all := told(fullCombs(10, d, d+8)); len(all) != 1 || !strings.Contains(all[0].Why, "for starters and nucs in the week to") {
+		t.Errorf("the second starter a day before the first nuc: %+v", all)
+	}
+	pen := world{nucs: 30, givers: 1}.pen()
+	b := book.BatchPlanned{Batch: booktest.Batch("one"), Day: d, Larvae: 40, Nucs: 1, Yard: booktest.Yard("home")}
+	if all := told(plannerOf(pen.Write(b))); len(all) != 1 {
+		t.Errorf("1.2 kg of 1.1: %+v", all)
+	}
+	if all := told(plannerOf(pen.Write(book.BatchReadied{Batch: b.Batch, Step: book.StarterSetUp}))); len(all) > 0 {
+		t.Errorf("set up: %s", all[0].Why)
+	}
+}
+
+// What a batch is short of by the amounts is short in the season too, where it is the only one.
+func TestAmountsAndClashesWantTheSameBees(t *testing.T) {
+	for _, larvae := range []int{40, 100, 300} {
+		pen := world{nucs: 60, givers: 3}.pen()
+		b := book.BatchPlanned{Batch: booktest.Batch("one"), Day: day(t, "2027-05-01"), Larvae: larvae, Nucs: 30, Yard: booktest.Yard("home")}
+		p := plannerOf(pen.Write(b))
+		was, _ := p.View().BatchPlan(b.Batch)
+		want := map[calendar.Day]float64{}
+		for _, n := range p.Needs(p.LadderOf(was), p.SizeOf(was)) {
+			if (n.Good == plan.StarterBees || n.Good == plan.KilogramsOfBees) && n.Short() > 0.01 {
+				want[n.From] = n.Amount
+			}
+		}
+		for _, c := range ofKind(season.Clashes(p), season.BeesShort) {
+			if math.Abs(want[c.From]-c.Want) > 1e-9 {
+				t.Errorf("%d larvae: the season wants %.2f kg on %s, the amounts %.2f", larvae, c.Want, c.From, want[c.From])
+			}
+			delete(want, c.From)
+		}
+		if len(want) > 0 {
+			t.Errorf("%d larvae: the season does not tell of %v", larvae, want)
+		}
+	}
+}
+
 // Two batches made up on one day are one clash of bees and one of brood; made up on two
 // days they are one of each day on which a week is over what colonies give, and each batch
 // wants its own on its own day.
 func TestAWeekIsToldOnceADay(t *testing.T) {
 	d := day(t, "2027-05-01")
 	for _, kind := range []season.Kind{season.BeesShort, season.BroodShort} {
-		all := ofKind(season.Clashes(fullCombs(14, d, d)), kind)
+		all := forNucs(ofKind(season.Clashes(fullCombs(14, d, d)), kind))
 		if len(all) != 1 || len(all[0].Batches) != 2 {
 			t.Errorf("%s on one day: told %d times", kind, len(all))
 		}
-		all = ofKind(season.Clashes(fullCombs(14, d, d+2)), kind)
+		all = forNucs(ofKind(season.Clashes(fullCombs(14, d, d+2)), kind))
 		if len(all) != 2 || len(all[0].Batches) != 1 || len(all[1].Batches) != 2 {
 			t.Fatalf("%s on two days: told %d times", kind, len(all))
 		}

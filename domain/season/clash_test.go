@@ -180,7 +180,7 @@ func TestDrones(t *testing.T) {
 		pen.Write(book.ColonyDescribed{Colony: booktest.Colony(fmt.Sprint(i)), Name: fmt.Sprint(i), Yard: booktest.Yard("home"), Roles: []book.Role{book.DroneSource}})
 	}
 	graft := func(d calendar.Day, nucs int) *booktest.Pen {
-		return pen.Write(book.BatchPlanned{Batch: booktest.Batch("one"), Day: d, Larvae: 500, Nucs: nucs, Yard: booktest.Yard("home")})
+		return pen.Write(book.BatchPlanned{Batch: booktest.Batch("one"), Day: d, Larvae: nucs + 100, Nucs: nucs, Yard: booktest.Yard("home")})
 	}
 	all := season.Clashes(plannerOf(graft(day(t, "2027-04-05"), 400)))
 	if c := clash(t, all, season.DronesShort); c.Want != 16 || c.Have != 7 {

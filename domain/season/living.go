@@ -53,17 +53,23 @@ func newLiving(g *ground, most int) *living {
 	return l
 }
 
-// takes is what a batch takes of what lives. What its nucs are made up with is taken
-// from colonies for the week from that day on: so long it counts with what others take.
-func (l *living) takes(ladder plan.Ladder, yard book.YardID, nucs, flying int) (all []span) {
+// takes is what a batch takes of what lives. What its starters are set up with, and its nucs
+// made up, is taken from colonies for the week from that day on: so long it counts with what
+// others take.
+func (l *living) takes(s standing) (all []span) {
+	ladder, yard, nucs := s.ladder, s.size.Yard, s.size.Nucs
 	fly := ladder.Rung(plan.Fly)
 	for i, c := range l.circles {
 		if c.has(yard) {
-			all = append(all, span{l.virgins(i), fly.From, fly.By, int32(flying)})
+			all = append(all, span{l.virgins(i), fly.From, fly.By, int32(s.virgins)})
 		}
 	}
+	if kg := s.starterBees(l.planner); l.told && kg > 0 {
+		set := ladder.Rung(plan.SetUpStarter).Best
+		all = append(all, span{l.besides(bees), set, set + week - 1, int32(math.Ceil(parts*kg - even))})
+	}
 	up := ladder.Rung(plan.MakeUpNucs)
-	if !l.told || nucs <= 0 || up.By < l.planner.View().Today() {
+	if !l.told || !s.makesUp(l.planner) {
 		return all
 	}
 	made := l.madeUp(ladder, yard, nucs)

@@ -147,8 +147,8 @@ func (s *search) batch(k batchKey) *batched {
 		yard := s.ground.yards[k.yard]
 		l := s.ground.ladder(yard, k.day, k.size.larvae)
 		b = &batched{free: !l.Rung(plan.GraftLarvae).NobodyFree && !l.Rung(plan.GiveCells).NobodyFree}
-		b.takes = s.ground.takes(l, s.sizeOf(yard, "", k.size))
-		b.takes = append(b.takes, s.living.takes(l, yard, k.size.nucs, k.size.nucs)...)
+		size := s.sizeOf(yard, "", k.size)
+		b.takes = append(s.ground.takes(l, size), s.living.takes(standing{ladder: l, size: size, virgins: k.size.nucs})...)
 		b.work = work(b.takes, s.ground.besides(minutes))
 		s.batches[k] = b
 	}

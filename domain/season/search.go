@@ -79,7 +79,7 @@ func (s *search) limit() {
 		for _, t := range g.takes(b.ladder, b.size) {
 			g.add(t)
 		}
-		for _, t := range s.living.takes(b.ladder, b.size.Yard, b.size.Nucs, b.virgins) {
+		for _, t := range s.living.takes(b) {
 			g.add(t)
 		}
 	}

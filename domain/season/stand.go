@@ -38,6 +38,19 @@ func standings(p *plan.Planner) (all []standing) {
 	return all
 }
 
+// starterBees are the kilograms of bees for its starters that are still to be set up.
+func (s standing) starterBees(p *plan.Planner) float64 {
+	if s.grafted || s.planned.Made(book.StarterSetUp) || s.ladder.Rung(plan.SetUpStarter).By < p.View().Today() {
+		return 0
+	}
+	return p.BeesOfStarters(s.size)
+}
+
+// makesUp tells whether nucs are still to be made up for it.
+func (s standing) makesUp(p *plan.Planner) bool {
+	return s.size.Nucs > 0 && !s.planned.Made(book.NucsReady) && s.ladder.Rung(plan.MakeUpNucs).By >= p.View().Today()
+}
+
 // titleOf is what a planned batch is called: it has no number yet.
 func titleOf(b book.BatchPlan) string {
 	if b.Line == "" {

@@ -97,12 +97,13 @@ func TestTheSecondLookHasItsOwnDays(t *testing.T) {
 	}
 }
 
-// TestBeesOfAWeekInASearch: two colonies give 2.2 kg a week, and twelve nucs want 2.0. Of
-// two orders for two lines, each with one day for its graft, the second is kept when its
-// nucs are made up a week after the first ones, and not a day sooner.
+// TestBeesOfAWeekInASearch: two colonies give 2.2 kg a week, twelve nucs want 2.0 and a starter
+// 1.2. Of two orders for two lines, each with one day for its graft, the second is kept when
+// its starter is set up a week after the nucs of the first are made up, which is ten days
+// after the starter of that, and not a day sooner.
 func TestBeesOfAWeekInASearch(t *testing.T) {
 	first := day(t, "2027-06-10")
-	for apart, kept := range map[calendar.Day]int{6: 1, 7: 2} {
+	for apart, kept := range map[calendar.Day]int{6: 1, 7: 1, 16: 1, 17: 2} {
 		var w season.Wanted
 		w.Window, w.Larvae, w.Seed = 1, []int{24}, 1
 		for i, line := range []string{"Rook", "Plover"} {
@@ -110,7 +111,7 @@ func TestBeesOfAWeekInASearch(t *testing.T) {
 		}
 		f := season.Search(plannerOf(world{nucs: 90, givers: 2}.pen()), w, nil)
 		slices.SortFunc(f.Batches, func(a, b season.Batch) int { return a.Day.Sub(b.Day) })
-		if len(f.Kept) != kept || kept == 2 && f.Batches[1].Day-f.Batches[0].Day != 7 {
+		if len(f.Kept) != kept || kept == 2 && f.Batches[1].Day-f.Batches[0].Day != 17 {
 			t.Errorf("%d days apart %d orders are kept by %d batches: %+v", apart, len(f.Kept), len(f.Batches), f.Short)
 		}
 	}

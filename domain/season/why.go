@@ -22,8 +22,8 @@ func (a *account) why(c Clash, all []*load) string {
 	case NobodyFree:
 		return a.whyHours(c, titles[0])
 	case BeesShort, BroodShort:
-		return fmt.Sprintf("%s %s %s for nucs in the week to %s, the colonies can give %s.",
-			joined(titles), verb(titles, "wants", "want"), c.amount(c.Want), c.From.Short(), c.amount(c.Have))
+		return fmt.Sprintf("%s %s %s for %s in the week to %s, the colonies can give %s.",
+			joined(titles), verb(titles, "wants", "want"), c.amount(c.Want), wantedFor(c, in), c.From.Short(), c.amount(c.Have))
 	case DronesShort:
 		return fmt.Sprintf("Up to %d virgins of %s fly%s and want %s, there %s %.0f near %s.",
 			flyingMost(in), joined(titles), between(c.From, c.To), c.amount(c.Want), isAre(c.Have), c.Have, a.planner.View().Yard(c.Yard).Name)
