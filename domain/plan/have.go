@@ -60,8 +60,19 @@ func (w *want) nucs() []*book.Nuc {
 		}
 	}
 	slices.SortStableFunc(free, func(a, b *book.Nuc) int { return book.TrueFirst(keepsBees(a), keepsBees(b)) })
-	before := w.wanted(w.s.Yard, up, w.l.Rung(Ready).By, func(b book.BatchPlan) bool { return b.Day < w.l.Day })
+	before := w.wanted(w.s.Yard, up, w.l.Rung(Ready).By, w.before())
 	return free[min(before, len(free)):]
+}
+
+// before tells, asked in the order of the plans, which of them have their nucs before the
+// batch: those of sooner days, and of its own day those planned before it.
+func (w *want) before() func(book.BatchPlan) bool {
+	passed := false
+	return func(b book.BatchPlan) bool {
+		itself := !w.s.Not.IsZero() && b.Batch == w.s.Not
+		passed = passed || itself
+		return !itself && (b.Day < w.l.Day || b.Day == w.l.Day && !passed)
+	}
 }
 
 // keepsBees tells whether a nuc is alive: it gets its next cell as it stands. One with laying
@@ -97,18 +108,24 @@ type MakeUp struct {
 	Minutes   float64 // of the keeper's
 }
 
-// MakeUps are what the nucs of a yard are made up with on the day that a ladder has
+// MakeUps are what the nucs of a batch that is not in the book are made up with; see
+// [Planner.MadeUp].
+func (p *Planner) MakeUps(l Ladder, yard book.YardID, most int) []MakeUp {
+	return p.madeUps(l, Size{Yard: yard}, most)
+}
+
+// madeUps are what the nucs of a batch are made up with on the day that a ladder has
 // for it, by how many there are, from none to most: of those the book knows, by their
 // wood and comb; of more, as of the usual one. A nuc that is alive keeps its bees: it takes
 // none, and no food nor time, and those come first.
 // They are shared and must not be changed.
-func (p *Planner) MakeUps(l Ladder, yard book.YardID, most int) []MakeUp {
-	key := madeKey{yard, l.Day, l.Rung(MakeUpNucs).Best, l.Rung(Ready).By}
+func (p *Planner) madeUps(l Ladder, s Size, most int) []MakeUp {
+	key := madeKey{s.Yard, s.Not, l.Day, l.Rung(MakeUpNucs).Best, l.Rung(Ready).By}
 	p.mu.Lock()
 	all := p.made[key]
 	p.mu.Unlock()
 	if most >= len(all) {
-		all = p.makeUps(l, yard, max(most, 2*len(all)))
+		all = p.makeUps(l, s, max(most, 2*len(all)))
 		p.mu.Lock()
 		p.made[key] = all
 		p.mu.Unlock()
@@ -119,14 +136,15 @@ func (p *Planner) MakeUps(l Ladder, yard book.YardID, most int) []MakeUp {
 // madeKey is all on which what nucs are made up with stands, besides the view.
 type madeKey struct {
 	yard              book.YardID
+	batch             book.BatchID
 	graft, up, wanted calendar.Day
 }
 
-func (p *Planner) makeUps(l Ladder, yard book.YardID, most int) []MakeUp {
-	w := want{Planner: p, l: l, s: Size{Yard: yard}}
+func (p *Planner) makeUps(l Ladder, s Size, most int) []MakeUp {
+	w := want{Planner: p, l: l, s: s}
 	known := w.nucs()
-	in := strength.NewYard(w.view, yard, w.course.Zone(yard))
-	night := strength.NightOf(w.view.Yard(yard), l.Rung(MakeUpNucs).Best, w.numbers)
+	in := strength.NewYard(w.view, s.Yard, w.course.Zone(s.Yard))
+	night := strength.NightOf(w.view.Yard(s.Yard), l.Rung(MakeUpNucs).Best, w.numbers)
 	stay := in.Stay(1, book.Subject{}, true)
 	all := make([]MakeUp, most+1)
 	for i := range most {
@@ -166,5 +184,5 @@ func (m *MakeUp) add(n practice.Numbers, cups float64, kind NucKind) {
 // MadeUp is what the nucs of a batch of a size are made up with.
 func (p *Planner) MadeUp(l Ladder, s Size) MakeUp {
 	nucs := max(0, s.Nucs)
-	return p.MakeUps(l, s.Yard, nucs)[nucs]
+	return p.madeUps(l, s, nucs)[nucs]
 }

@@ -158,3 +158,37 @@ func TestNucsAreLeftToTheBatchBefore(t *testing.T) {
 		t.Errorf("%d are made up for the batch before, %d for the one after", before, after)
 	}
 }
+
+// TestABatchDoesNotTakeItsOwnNucs: by hand, of four living nucs a batch of four makes up
+// none, on its day and moved to any other; of two batches of one day the one that is planned
+// first has them, and a wish comes after both.
+func TestABatchDoesNotTakeItsOwnNucs(t *testing.T) {
+	home := booktest.Yard("home")
+	p := yardOf(4)
+	for _, n := range []string{"0", "1", "2", "3"} {
+		p.Write(book.NucMadeUp{Nuc: booktest.Nuc(n), Cups: 3})
+	}
+	batch := func(name string) book.BatchPlanned {
+		return book.BatchPlanned{Batch: booktest.Batch(name), Day: day(t, "2027-05-05"), Larvae: 10, Nucs: 4, Yard: home}
+	}
+	p.Write(batch("a"))
+	pl := plannerOf(p, "2027-04-28 08:00")
+	made := func(name string, graft string) int {
+		b, _ := pl.View().BatchPlan(booktest.Batch(name))
+		b.Yard, b.Nucs, b.Larvae, b.Day = home, 4, 10, day(t, graft)
+		return pl.MadeUp(pl.LadderOf(b), pl.SizeOf(b)).Nucs
+	}
+	for _, graft := range []string{"2027-05-04", "2027-05-05", "2027-05-06", "2027-05-20"} {
+		if got := made("a", graft); got != 0 {
+			t.Errorf("grafted on %s %d of its own four are made up", graft, got)
+		}
+	}
+	pl = plannerOf(p.Write(batch("b")), "2027-04-28 08:00")
+	var of []int
+	for b := range pl.View().Plans() {
+		of = append(of, pl.MadeUp(pl.LadderOf(b), pl.SizeOf(b)).Nucs)
+	}
+	if wish := made("none", "2027-05-05"); len(of) != 2 || of[0] != 0 || of[1] != 4 || wish != 4 {
+		t.Errorf("%v are made up for two batches of one day, %d for a wish", of, wish)
+	}
+}
