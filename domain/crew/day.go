@@ -109,6 +109,7 @@ type round struct {
 	yard book.YardID
 	dusk time.Time
 	load bool // at home, before the way to robbers
+	last bool // at home, behind the catch of what is handed over
 }
 
 // at is the site of a round: what waits for dusk is done by those who are free so late,
@@ -164,7 +165,7 @@ func (h Hands) later(teams []Team, far float64) []bool {
 // route.
 func (p *pricer) workOf(plan rules.DayPlan) (work [][]Work, rounds []round) {
 	for _, stop := range plan.Stops {
-		r := round{stop.Yard, stop.Dusk, stop.Load}
+		r := round{stop.Yard, stop.Dusk, stop.Load, stop.Last}
 		i := slices.Index(rounds, r)
 		if i < 0 {
 			i = len(rounds)

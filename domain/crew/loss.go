@@ -85,6 +85,9 @@ func (p *pricer) hard(t rules.Task, s book.Subject) bool {
 	if t.Act == rules.ActFeed && p.isOut(s) {
 		return true
 	}
+	if t.Act == rules.ActHandOver {
+		return t.By.Before(p.next) // who fetches them comes today
+	}
 	return t.Hard && t.By.Before(p.soon) || t.Findings[0].Emergency() || t.Act == rules.ActCatchQueen && leaves
 }
 

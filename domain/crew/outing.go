@@ -214,7 +214,7 @@ var orders = [...]func(a, b Job) int{
 // is some: first those chosen for the team, then what waits where it comes by. A round that
 // is driven to for nothing is left out. Without pieces there is none.
 func (o outings) fill(mine []piece, ride int, order func(a, b Job) int) outing {
-	along := o.along(mine)
+	with := o.carried(mine)
 	for {
 		out := o.empty(ride)
 		out.drive = o.way(mine)
@@ -223,7 +223,7 @@ func (o outings) fill(mine []piece, ride int, order func(a, b Job) int) outing {
 		}
 		c := o.clock(ride, out.drive)
 		for _, p := range o.inTurn(mine, order) {
-			if who := o.place(c, p, along); who > 0 {
+			if who := o.place(c, p, with); who > 0 {
 				out.by[p.round][p.at] = who
 				out.saved = out.saved.plus(worthOf(o.job(p)))
 			}
@@ -256,19 +256,32 @@ func (o outings) inTurn(mine []piece, order func(a, b Job) int) []piece {
 	return all
 }
 
-// along tells whether the van takes cells along that are collected at home before.
-func (o outings) along(mine []piece) bool {
-	return slices.ContainsFunc(mine, func(p piece) bool {
-		w := o.work[p.round][p.at]
-		return o.sites[p.round].Far > 0 && (w.Task.Act == rules.ActGiveCell || w.Task.Findings[0].Then == rules.ActGiveCell)
-	})
+// carried is what a van has with it.
+type carried struct {
+	out  bool // cells, which are collected at home before
+	home bool // queens, who may be handed over at home then
 }
+
+// carried is what the van takes along, and brings home.
+func (o outings) carried(mine []piece) (with carried) {
+	for _, p := range mine {
+		if w := o.work[p.round][p.at]; o.sites[p.round].Far > 0 {
+			with.out = with.out || w.Task.Act == rules.ActGiveCell || w.Task.Findings[0].Then == rules.ActGiveCell
+			with.home = with.home || w.Task.Act == rules.ActCatchQueen
+		}
+	}
+	return with
+}
+
+// waits tells whether a round at home is for those who ride: before they set out, or when
+// they are back.
+func (with carried) waits(r round) bool { return with.out && r.load || with.home && r.last }
 
 // place gives a piece to somebody, counted from 1: to one at home if it is there and the van
 // does not wait for it, else to the one who rides and is free there first; 0: to nobody.
-func (o outings) place(c *clock, p piece, along bool) int {
+func (o outings) place(c *clock, p piece, with carried) int {
 	ride := len(c.at[p.round])
-	if o.atHome(p.round) && !(along && o.rounds[p.round].load) {
+	if o.atHome(p.round) && !with.waits(o.rounds[p.round]) {
 		for i := range c.home {
 			if c.home[i] >= o.job(p).Minutes-hardlyAny {
 				c.home[i] -= o.job(p).Minutes

@@ -53,6 +53,7 @@ const (
 	MinutesGraftLarva
 	MinutesCarryStand
 	MinutesPaintFront
+	MinutesHandOver
 	AlarmEvening
 	AlarmMorning
 	AlarmEveningsBack

@@ -91,6 +91,10 @@ var timeRows = []Number{
 		Default: 2, Min: 0.2, Max: 20, Source: noSource, Confidence: CommonPractice, Used: "tasks",
 	},
 	{
+		Key: MinutesHandOver, Name: "minutes_hand_over", Title: "Hand the queens of an order over, who are in their cages", Unit: Minute,
+		Default: 5, Min: 0, Max: 120, Source: noSource, Confidence: CommonPractice, Used: "minutes a day",
+	},
+	{
 		Key: AlarmEvening, Name: "alarm_evening", Title: "Evening alarm", Unit: ClockHour,
 		Default: 19, Min: 15, Max: 23, Source: noSource, Confidence: CommonPractice, Used: "alarms of hard deadlines",
 	},

@@ -44,6 +44,7 @@ type Stop struct {
 	Round string
 	Dusk  time.Time // robbers are about and its boxes are not opened before; zero: at any hour
 	Load  bool      // at home, before the way to where robbers are at work: what is kept warm and goes along
+	Last  bool      // at home, behind the catch of the very queens that are handed over
 	Start time.Time // when it begins if one person does it all without rest; zero: nobody is free
 	Drive float64   // minutes driven to reach it
 	Far   float64   // minutes its yard is away from home
@@ -303,6 +304,7 @@ func (p *pass) route(work []Finding, d calendar.Day) []Stop {
 	r := router{pass: p, day: d, rank: p.ranks(), stops: map[stopKey]*Stop{}}
 	home := r.home().id
 	r.alarm = slices.ContainsFunc(work, func(f Finding) bool { return f.Emergency() && f.Yard != home })
+	r.catch = r.catches(work)
 	for _, f := range work {
 		r.add(f)
 	}

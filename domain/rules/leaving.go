@@ -18,10 +18,12 @@ func (p *pass) leaving() {
 		y, on := p.home(), p.leaves(o)
 		f := Finding{
 			Rule: Leaving, Of: o.Order.Order.Subject(), Act: ActHandOver, Amount: float64(o.Order.Open()), Since: o.Order.Taken.Instant,
-			What: leavingWhat(o), Do: handOut(o) + ": " + p.dealt(o), Why: p.leavingWhy(o, on), Sure: sureRecorded,
+			Takes: p.numbers.Get(practice.MinutesHandOver) * float64(min(1, len(o.Queens))),
+			What:  leavingWhat(o), Do: handOut(o) + ": " + p.dealt(o), Why: p.leavingWhy(o, on), Sure: sureRecorded,
+			Used: []practice.Key{practice.MinutesHandOver},
 		}
 		if o.Order.Sent {
-			f.Used = []practice.Key{practice.JourneyUsual, practice.SentFrom, practice.SentUntil, practice.HeatStop}
+			f.Used = append(f.Used, practice.JourneyUsual, practice.SentFrom, practice.SentUntil, practice.HeatStop)
 		}
 		f.From, f.Best, f.By = course.Days(on, on, on, y.zone)
 		p.add(y, f)

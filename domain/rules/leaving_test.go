@@ -6,6 +6,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 )
 
@@ -79,7 +80,50 @@ func TestALateOrderStaysOnItsDay(t *testing.T) {
 	}
 	v := p.View("2027-05-19 09:00")
 	plan := rules.Day(v, v.Today())
-	if len(plan.Stops) != 1 || len(plan.Stops[0].Tasks) != 1 || plan.Stops[0].Tasks[0].Act != rules.ActHandOver || plan.Minutes != 0 {
+	if len(plan.Stops) != 1 || len(plan.Stops[0].Tasks) != 1 || plan.Stops[0].Tasks[0].Act != rules.ActHandOver || plan.Minutes != 0 { // no queen is there to be handed over
 		t.Errorf("a day late the plan is %+v, want it to be sent, without minutes", plan)
+	}
+}
+
+// TestQueensAreHandedOverBehindTheirCatch: on the day on which the queen of an order is
+// caught and fetched, handing her over takes its minutes and comes behind the catch, in a
+// yard away, at home or at dusk; one who is caged already is handed over in the yard's turn.
+func TestQueensAreHandedOverBehindTheirCatch(t *testing.T) {
+	for _, away := range []bool{false, true} {
+		p := pen(t)
+		layingOn1June(p)
+		if away {
+			p.At("2027-06-02 08:00").Write(
+				book.YardDescribed{Yard: booktest.Yard("away"), Name: "Away", Zone: "UTC", Drive: 30},
+				book.NucPlaced{Nuc: a1, Yard: booktest.Yard("away")})
+		}
+		p.At("2027-06-11 18:00").Write(look("A1", book.Looked{Brood: book.Said(3)}))
+		p.At("2027-06-12 18:00").Write(book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 1, By: calendar.Date(2027, 6, 20)})
+		v := p.View("2027-06-20 09:00")
+		plan := rules.Day(v, v.Today())
+		catch, handed := -1, -1
+		for i, s := range plan.Stops {
+			for _, task := range s.Tasks {
+				switch task.Act {
+				case rules.ActCatchQueen:
+					catch = i
+				case rules.ActHandOver:
+					handed = i
+					if want := v.Numbers().Get(practice.MinutesHandOver); want == 0 || task.Minutes != want {
+						t.Errorf("away %t: handing an order over takes %g min, want %g", away, task.Minutes, want)
+					}
+				}
+			}
+		}
+		if catch < 0 || handed <= catch {
+			t.Errorf("away %t: caught at stop %d, handed over at stop %d", away, catch, handed)
+		}
+		p.At("2027-06-20 09:30").Write(book.QueenCaught{Nuc: a1, Queen: booktest.Queen("b"), Label: "23"})
+		v = p.View("2027-06-20 10:00")
+		for _, s := range rules.Day(v, v.Today()).Stops {
+			if s.Last {
+				t.Errorf("away %t: caged, and still handed over last", away)
+			}
+		}
 	}
 }

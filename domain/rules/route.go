@@ -38,6 +38,7 @@ type stopKey struct {
 	round string
 	dusk  bool
 	load  bool
+	last  bool
 }
 
 // place is the stop at any hour.
@@ -46,13 +47,49 @@ func (k stopKey) place() stopKey { return stopKey{yard: k.yard, round: k.round} 
 // desk tells whether it is the work at the desk.
 func (k stopKey) desk() bool { return k.yard.IsZero() && k.round == AtDesk }
 
+// turn is when in a day a stop has its turn: what waits for dusk behind the others, and
+// queens are handed over when those who are caught for it are there.
+func (k stopKey) turn(afterDusk bool) int {
+	switch {
+	case k.last && afterDusk:
+		return 3
+	case k.dusk:
+		return 2
+	case k.last:
+		return 1
+	default:
+		return 0
+	}
+}
+
 // router puts findings into the stops of a route.
 type router struct {
 	*pass
 	day   calendar.Day
 	rank  ranks
-	alarm bool // robbers are at work in a yard that is driven to
+	alarm bool                  // robbers are at work in a yard that is driven to
+	catch map[book.Subject]bool // orders whose queens are caught on the day: dusk or not
 	stops map[stopKey]*Stop
+}
+
+// catches are the orders for which queens are caught by the work of a day, and whether
+// that waits for dusk.
+func (r *router) catches(work []Finding) map[book.Subject]bool {
+	caught := map[book.NucID]bool{}
+	for _, f := range work {
+		if id, ok := f.Of.Nuc(); ok && f.Act == ActCatchQueen {
+			caught[id] = !r.untilDusk(f, r.day).IsZero()
+		}
+	}
+	orders := map[book.Subject]bool{}
+	for _, o := range r.sheet.Orders {
+		for _, q := range o.Queens {
+			if dusk, ok := caught[q.Nuc]; ok && !q.Nuc.IsZero() {
+				orders[o.Order.Order.Subject()] = orders[o.Order.Order.Subject()] || dusk
+			}
+		}
+	}
+	return orders
 }
 
 // add makes a finding a task of its stop; one that speaks of several nucs goes
@@ -70,9 +107,12 @@ func (r *router) add(f Finding) {
 	if f.Emergency() {
 		k.round = ""
 	}
+	if _, caught := r.catch[f.Of]; caught && f.Act == ActHandOver {
+		k.last = true
+	}
 	k.load = r.alarm && k.yard == r.home().id && f.Act == ActCollectCells && !f.By.IsZero() && r.now.After(f.By)
 	if r.stops[k] == nil {
-		r.stops[k] = &Stop{Yard: k.yard, Round: k.round, Dusk: dusk, Load: k.load}
+		r.stops[k] = &Stop{Yard: k.yard, Round: k.round, Dusk: dusk, Load: k.load, Last: k.last}
 	}
 	r.stops[k].Tasks = append(r.stops[k].Tasks, Task{
 		Act: f.Act, Title: f.Do, Why: f.Why, Of: of, From: f.From, Best: f.Best, By: f.By, Hard: f.Hard,
@@ -145,6 +185,7 @@ func (r *router) joinAll() {
 func (r *router) keys() []stopKey {
 	hard, robbed, packs := map[book.YardID]bool{}, map[stopKey]bool{}, map[stopKey]bool{}
 	home := r.home().id
+	afterDusk := slices.Contains(slices.Collect(maps.Values(r.catch)), true)
 	for k, s := range r.stops {
 		robbed[k] = slices.ContainsFunc(s.Tasks, Task.emergency)
 		packs[k] = k.load || !r.alarm && k.yard == home && slices.ContainsFunc(s.Tasks, func(t Task) bool { return t.Act == ActCollectCells && t.PastDue(r.now) })
@@ -154,7 +195,7 @@ func (r *router) keys() []stopKey {
 	slices.SortFunc(keys, func(a, b stopKey) int {
 		return cmp.Or(
 			book.TrueFirst(b.desk(), a.desk()),
-			book.TrueFirst(!a.dusk, !b.dusk),
+			cmp.Compare(a.turn(afterDusk), b.turn(afterDusk)),
 			book.TrueFirst(packs[a], packs[b]), // they are overdue, and whoever sets out has them along
 			book.TrueFirst(robbed[a], robbed[b]),
 			book.TrueFirst(a.yard == home, b.yard == home),

@@ -65,7 +65,7 @@ func (l PageLine) goesOn(now PageLine) bool {
 
 // at tells whether two stops are the same one of the route.
 func (s PageStop) at(t PageStop) bool {
-	return s.Yard == t.Yard && s.Round == t.Round && s.Load == t.Load
+	return s.Yard == t.Yard && s.Round == t.Round && s.Load == t.Load && s.Last == t.Last
 }
 
 // Page is the day's route with what was done of it.
