@@ -16,6 +16,7 @@ type wishShape struct {
 	Larvae   int            `json:"larvae"` // of each graft, or of the first
 	Nucs     int            `json:"nucs"`
 	Free     int            `json:"nucsFree"`
+	Turns    int            `json:"nucsServeTimes"` // 1: all grafts share them
 	InTime   bool           `json:"inTime"`
 	Nearest  string         `json:"inTimeFor"`
 	Chance   float64        `json:"chance"`
@@ -172,7 +173,7 @@ func shapeOfParts(days []plan.DayParts) []dayPartShape {
 func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	s := wishShape{
 		Queens: a.Queens, By: a.By.String(), Laying: a.Laying, Sure: a.Sure, Line: a.Line, Yard: p.View().Yard(a.Yard).Name, Larvae: a.Larvae, Nucs: a.Nucs,
-		Free: a.Free, InTime: a.InTime, Nearest: a.Nearest.String(), Chance: thousandth(a.Chance), Expected: a.Chances.Quantile(0.5),
+		Free: a.Free, Turns: a.Turns(), InTime: a.InTime, Nearest: a.Nearest.String(), Chance: thousandth(a.Chance), Expected: a.Chances.Quantile(0.5),
 		Passed: a.Passed.String(), Minds: []mindShape{}, Promises: []promiseShape{}, Raises: []raiseShape{}, Late: []lateGraft{}, Grafts: []graftShape{}, Days: []minutesShape{},
 	}
 	s.ByLarvae = shapeByLarvae(a)

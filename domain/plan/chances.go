@@ -76,13 +76,14 @@ type Graft struct {
 	Larvae int
 	Nucs   int     // that are free for its cells and for no earlier graft's; those which earlier ones leave free are added
 	Late   float64 // share of its queens who come too late for the promise, 0 to 1: see [Laid.InTime]
+	Again  bool    // the queens of all earlier grafts are out of their nucs by then: Nucs are all there are, those come free again among them
 }
 
 // Queens are the chances of how many queens come of some grafts together, in the
 // order in which their cells are ripe. What the keeper's rates are is shared by all
 // of them, luck is each graft's own. Each cell or virgin gets a nuc of her own as
 // long as there are some; a nuc that was given one is taken for all later grafts,
-// also where she fails.
+// also where she fails, up to the next that has the nucs [Graft.Again].
 func (r Rates) Queens(grafts ...Graft) Chances {
 	switch len(grafts) {
 	case 0:

@@ -4,6 +4,7 @@ package plan
 // free at each.
 type backward struct {
 	ways
+	queens [][]complex128 // of a graft, by how many are placed
 	placed []placing
 	states []state // before each graft, and after the last
 
@@ -26,19 +27,27 @@ func (s state) at(free int) complex128 { return s.of[min(free-s.low, len(s.of)-1
 // nothing is what is still to come after the last graft.
 var nothing = state{0, []complex128{1}}
 
-func (p promise) backward() *backward {
-	n := len(p.grafts)
-	b := &backward{ways: p.ways, placed: make([]placing, n), states: make([]state, n+1), last: p.state(n - 1)}
-	for g, graft := range p.grafts {
-		b.states[g] = p.state(g)
-		most := min(p.high[g], graft.Larvae) + 1
+func (w ways) backward() *backward {
+	n := len(w.grafts)
+	b := &backward{ways: w, queens: make([][]complex128, n), placed: make([]placing, n), states: make([]state, n+1), last: w.state(n - 1)}
+	for g, graft := range w.grafts {
+		b.states[g] = w.state(g)
+		most := min(w.high[g], graft.Larvae) + 1
 		b.placed[g].back, b.placed[g].sums = make([]complex128, 0, most), make([]complex128, 0, most+1)
 	}
 	b.states[n] = nothing
 	if n > 1 {
-		b.both, b.one = p.state(n-2), p.state(n-2)
+		b.both, b.one = w.state(n-2), w.state(n-2)
 	}
 	return b
+}
+
+// reared takes one set of the keeper's rates, in which the first graft has this place.
+func (b *backward) reared(k rearing, first int) {
+	for g := range b.placed {
+		b.placed[g].weigh(k.ripe[first+g], k.tail[first+g], b.queens[g])
+	}
+	b.lastTwo()
 }
 
 // state has room for the state before a graft.

@@ -21,9 +21,12 @@ import (
 // shared are the chances of what some grafts give together.
 func (r Rates) shared(grafts []Graft, f fine) []float64 {
 	p := promise{
-		ways:     waysOf(grafts),
 		rearings: r.rearings(grafts, f),
 		works:    r.Link[GraftWorks].known().nodes(f.works), // exact for fewer than 2 × works grafts
+	}
+	for _, turn := range turnsOf(grafts) {
+		p.turns = append(p.turns, waysOf(turn))
+		p.most += p.turns[len(p.turns)-1].most
 	}
 	laying := r.Link[LayingOfAccepted].known().nodes(f.laying)
 	half := (p.most+1)/2 + 1
@@ -88,28 +91,49 @@ func waysOf(grafts []Graft) ways {
 	return w
 }
 
-// promise is some grafts and the rates over which is integrated.
+// promise is some grafts and the rates over which is integrated. Given the rates, what
+// one turn of the nucs gives does not hang on what another gives.
 type promise struct {
-	ways
+	turns    []ways
+	most     int // queens in all
 	rearings []rearing
 	works    []node
+}
+
+// turnsOf are the grafts by the turns in which they have the nucs.
+func turnsOf(grafts []Graft) (turns [][]Graft) {
+	from := 0
+	for g := range grafts {
+		if g > from && grafts[g].Again {
+			turns, from = append(turns, grafts[from:g]), g
+		}
+	}
+	return append(turns, grafts[from:])
 }
 
 // value is the characteristic function of the queens of all grafts at a point of the
 // unit circle, for one share of queens who lay.
 func (p promise) value(laying beta, z complex128) (sum complex128) {
-	queens := make([][]complex128, len(p.grafts))
-	for g, graft := range p.grafts {
-		queens[g] = laying.queens(min(p.high[g], graft.Larvae), (z-1)*complex(1-min(1, graft.Late), 0))
-	}
-	b := p.backward()
-	for _, k := range p.rearings {
-		for g := range b.placed {
-			b.placed[g].weigh(k.ripe[g], k.tail[g], queens[g])
+	var turns []*backward
+	for _, w := range p.turns {
+		b := w.backward()
+		for g, graft := range w.grafts {
+			b.queens[g] = laying.queens(min(w.high[g], graft.Larvae), (z-1)*complex(1-min(1, graft.Late), 0))
 		}
-		b.lastTwo()
+		turns = append(turns, b)
+	}
+	for _, k := range p.rearings {
+		first := 0
+		for _, b := range turns {
+			b.reared(k, first)
+			first += len(b.grafts)
+		}
 		for _, w := range p.works {
-			sum += complex(k.weight*w.weight, 0) * b.value(w.at)
+			of := complex(k.weight*w.weight, 0)
+			for _, b := range turns {
+				of *= b.value(w.at)
+			}
+			sum += of
 		}
 	}
 	return sum

@@ -2,6 +2,7 @@ package plan_test
 
 import (
 	"encoding/csv"
+	"fmt"
 	"math"
 	"math/rand/v2"
 	"os"
@@ -98,8 +99,16 @@ func TestOneLinkIsBinomialOrBetaBinomial(t *testing.T) {
 }
 
 // Each way in which five larvae of two grafts can fare is gone through one by one:
-// taken or not, a nuc while there is one, laying or not.
+// taken or not, a nuc while there is one, laying or not; near each other with the nucs
+// that are left, and so far apart that all nucs are free again.
 func TestTinyGraftsByEveryWayTheyCanGo(t *testing.T) {
+	for _, again := range []bool{false, true} {
+		tinyGrafts(t, again)
+	}
+}
+
+func tinyGrafts(t *testing.T, again bool) {
+	t.Helper()
 	const take, lay, works = 0.7, 0.6, 0.9
 	r := only(plan.Taken, fixed(take))
 	r.Link[plan.LayingOfAccepted], r.Link[plan.GraftWorks] = fixed(lay), fixed(works)
@@ -117,7 +126,10 @@ func TestTinyGraftsByEveryWayTheyCanGo(t *testing.T) {
 		for i := range 5 {
 			taken, lays, second := bit(2+i), bit(7+i), i >= 3
 			p *= chance(taken, take) * chance(lays, lay)
-			if i == 3 {
+			switch {
+			case i == 3 && again:
+				nucs = 1
+			case i == 3:
 				nucs++ // one more stands ready for the second graft
 			}
 			if taken && bit(map[bool]int{false: 0, true: 1}[second]) && nucs > 0 {
@@ -129,9 +141,9 @@ func TestTinyGraftsByEveryWayTheyCanGo(t *testing.T) {
 		}
 		want[queens] += p
 	}
-	got := r.Queens(plan.Graft{Larvae: 3, Nucs: 2}, plan.Graft{Larvae: 2, Nucs: 1})
+	got := r.Queens(plan.Graft{Larvae: 3, Nucs: 2}, plan.Graft{Larvae: 2, Nucs: 1, Again: again})
 	for k, p := range want {
-		near(t, strconv.Itoa(k)+" queens", got.Exactly(k), p, 1e-9)
+		near(t, fmt.Sprintf("%d queens, nucs again %v", k, again), got.Exactly(k), p, 1e-9)
 	}
 }
 
@@ -153,6 +165,9 @@ func simulate(r plan.Rates, chance *rand.Rand, grafts []plan.Graft) (queens int)
 	emerge, cell, virgin, lay := rate(plan.EmergedOfRipe), rate(plan.CellAccepted), rate(plan.VirginAccepted), rate(plan.LayingOfAccepted)
 	nucs := 0
 	for _, g := range grafts {
+		if g.Again {
+			nucs = 0
+		}
 		nucs += g.Nucs
 		if chance.Float64() >= works {
 			continue

@@ -71,7 +71,11 @@ func (r Rates) with(c Change, late float64, grafts []Graft) (Rates, []Graft) {
 	case MoreLarvae:
 		grafts[0].Larvae += larvaeMore
 	case MoreNucs:
-		grafts[0].Nucs += nucsMore
+		for g := range grafts {
+			if g == 0 || grafts[g].Again {
+				grafts[g].Nucs += nucsMore
+			}
+		}
 	case OneMoreGraft:
 		grafts = append(grafts, Graft{Larvae: (grafts[0].Larvae + 1) / 2, Late: late})
 	case VirginsForCells:

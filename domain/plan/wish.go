@@ -84,9 +84,14 @@ func (p *Planner) place(a *Answer, ladders []Ladder, grafts []Graft) (first int)
 	}
 	a.Nucs = cmp.Or(a.Nucs, a.Free)
 	more, left, there := max(0, a.Nucs-a.Free), a.Nucs, 0
+	again(ladders, grafts)
 	for i := range grafts {
 		there = max(there, free[i]+more)
-		share := (left + len(grafts) - i - 1) / (len(grafts) - i)
+		if grafts[i].Again {
+			left = a.Nucs
+		}
+		sharing := len(turnsOf(grafts[i:])[0])
+		share := (left + sharing - 1) / sharing
 		if a.OneByOne() {
 			share = min(left, a.larvaeOf(i, a.Larvae))
 		}
@@ -96,12 +101,30 @@ func (p *Planner) place(a *Answer, ladders []Ladder, grafts []Graft) (first int)
 	return min(a.Nucs, free[0]+more)
 }
 
+// again says of each graft whether the queens of all before it are ready, most probably
+// the last of them too, before nucs are made up for it: so it has all the nucs once more.
+func again(ladders []Ladder, grafts []Graft) {
+	for i := 1; i < len(grafts); i++ {
+		grafts[i].Again = ladders[i-1].Rung(Ready).By <= ladders[i].Rung(MakeUpNucs).Best
+	}
+}
+
+// Turns is how many times its grafts have the nucs, one after the other.
+func (a Answer) Turns() (n int) {
+	for i, b := range a.Batches {
+		if i == 0 || b.Graft.Again {
+			n++
+		}
+	}
+	return n
+}
+
 // Insured is how sure it would be if one graft of Sizing.Larvae had all nucs, and the
 // others were grafted only where it fails; 0 where that is no surer than the grafts as
 // they are, or these are as sure as is wished.
 func (a Answer) Insured() float64 {
 	second := a.Sizing.Second.AtLeast(a.Queens)
-	if len(a.Batches) < 2 || !a.InTime || a.OneByOne() || a.Chance >= a.Sure-rounding || second <= a.Chance {
+	if len(a.Batches) < 2 || a.Turns() > 1 || !a.InTime || a.OneByOne() || a.Chance >= a.Sure-rounding || second <= a.Chance {
 		return 0
 	}
 	return second
@@ -192,6 +215,9 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 	}
 	left := 0.0
 	for i, l := range ladders {
+		if z.grafts[i].Again {
+			left = 0
+		}
 		left += float64(z.grafts[i].Nucs)
 		s := p.sizeOf(a, z.grafts[i], left)
 		left = max(0, left-float64(s.Nucs))

@@ -2,6 +2,7 @@ package plan_test
 
 import (
 	"fmt"
+	"math"
 	"testing"
 
 	"lidmark/domain/book"
@@ -236,5 +237,41 @@ func TestWorkAheadHasNoPast(t *testing.T) {
 	all, ahead := p.Minutes(b.Ladder, b.Size), p.Ahead(b.Ladder, b.Size)
 	if all[0].Step != plan.DroneComb || ahead[0].Step != plan.Confine || len(ahead) != len(all)-1 {
 		t.Errorf("%d steps from %s, ahead %d from %s", len(all), all[0].Step, len(ahead), ahead[0].Step)
+	}
+}
+
+// Forty nucs and two grafts: a week apart they share them, and two months apart, when the
+// queens of the first are out long before the cells of the second, each has all of them.
+// Of fixed shares without luck or failures both grafts fill all nucs then, and as many
+// queens come as of the two of them alone.
+func TestNucsServeTwiceWhereGraftsAreFarApart(t *testing.T) {
+	p := plannerOf(yardOf(40), "2027-03-16 08:00")
+	of := func(apart int) plan.Answer {
+		return p.Answer(plan.Wish{Queens: 40, By: day(t, "2027-08-20"), Graft: day(t, "2027-04-20"), Larvae: 96, Grafts: 2, Apart: apart})
+	}
+	near, far := of(7), of(60)
+	if near.Turns() != 1 || near.Batches[0].Graft.Nucs+near.Batches[1].Graft.Nucs != 40 {
+		t.Errorf("a week apart: %d turns, nucs %d and %d", near.Turns(), near.Batches[0].Graft.Nucs, near.Batches[1].Graft.Nucs)
+	}
+	if far.Turns() != 2 || far.Batches[0].Graft.Nucs != 40 || far.Batches[1].Graft.Nucs != 40 || far.Batches[1].Size.Nucs != 40 || far.Insured() != 0 {
+		t.Errorf("two months apart: %d turns, nucs %d and %d", far.Turns(), far.Batches[0].Graft.Nucs, far.Batches[1].Graft.Nucs)
+	}
+	if far.Chance <= near.Chance || far.Chances.Most() != 80 || near.Chances.Most() != 40 {
+		t.Errorf("chance %v and %v, at most %d and %d", near.Chance, far.Chance, near.Chances.Most(), far.Chances.Most())
+	}
+	r := far.Rates
+	for l := range r.Link {
+		r.Link[l].Weight, r.Link[l].Luck = math.Inf(1), 0
+	}
+	both, one := r.Queens(far.Batches[0].Graft, far.Batches[1].Graft), r.Queens(far.Batches[0].Graft)
+	two := r.Queens(plan.Graft{Larvae: far.Batches[1].Graft.Larvae, Nucs: 40, Late: far.Batches[1].Graft.Late})
+	for n := range 81 {
+		want := 0.0
+		for k := range n + 1 {
+			want += one.Exactly(k) * two.Exactly(n-k)
+		}
+		if got := both.Exactly(n); math.Abs(got-want) > 1e-9 {
+			t.Fatalf("%d queens with %v, of each graft for itself %v", n, got, want)
+		}
 	}
 }
