@@ -26,8 +26,8 @@ func stepID(of book.Subject, s plan.Step) string {
 	return fmt.Sprintf("%s planned %s", of, s)
 }
 
-// eventless are the steps that are no event: too small, or the bees' own.
-func eventless(s plan.Step) bool { return s == plan.FeedStarter || s == plan.Fly }
+// eventless are the steps that are no event: they are the bees' own.
+func eventless(s plan.Step) bool { return s == plan.Fly }
 
 // plannedDeadlines are the steps of the planned batches as events: those that make
 // ready, the graft, and what follows it, the hour at which its cells must be out

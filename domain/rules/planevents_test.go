@@ -1,0 +1,77 @@
+package rules_test
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+)
+
+// TestEveryStepOfTheDayIsAnEvent: of a batch, planned and then grafted, the calendar has an
+// event for every step that any day asks for, and none for two of them.
+func TestEveryStepOfTheDayIsAnEvent(t *testing.T) {
+	home, batch := booktest.Yard("home"), booktest.Batch("b")
+	planned := (&booktest.Pen{}).At("2027-04-01 12:00").Write(
+		book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"},
+		book.BatchPlanned{Batch: batch, Day: calendar.Date(2027, time.May, 5), Minute: 18 * 60, Larvae: 20, Nucs: 8, Yard: home})
+	steps := stepsTold(t, planned, calendar.Date(2027, time.April, 1), calendar.Date(2027, time.May, 5))
+	grafted := planned.At("2027-05-05 18:00").Write(book.Grafted{Batch: batch, Number: 4, Larvae: 20})
+	for event, do := range stepsTold(t, grafted, calendar.Date(2027, time.May, 5)+1, calendar.Date(2027, time.May, 15)) {
+		steps[event] = do
+	}
+	for _, want := range []string{"drone comb", "Confine", "Feed", "Set up", "Graft", "Move", "take", "capped", "ripe cells", "Make up"} {
+		found := false
+		for _, do := range steps {
+			found = found || strings.Contains(do, want)
+		}
+		if !found {
+			t.Errorf("no day asked for %q: %q", want, steps)
+		}
+	}
+}
+
+// eventOf is what the event of a task of a batch is told by, by words of the task.
+var eventOf = map[string]string{
+	"Hang drone comb": "drone comb", "Confine": "confine", "Feed": "feed", "Set up": "set up", "Graft": "graft",
+	"Move": "finisher", "Count the take of": "take", "Count the capped": "capped", "Collect": "must be out", "Count the take first": "must be out",
+	"Make up": "make up",
+}
+
+// stepsTold are the tasks of batches of some days, by the event that the calendar of the
+// day has for each.
+func stepsTold(t *testing.T, p *booktest.Pen, from, to calendar.Day) map[string]string {
+	t.Helper()
+	told := map[string]string{}
+	for day := from; day <= to; day++ {
+		v := p.View(day.String() + " 08:00")
+		events := rules.Deadlines(v, day-60, day+60)
+		for _, stop := range rules.Day(v, v.Today()).Stops {
+			for _, task := range stop.Tasks {
+				if _, is := task.Of[0].Batch(); !is || task.Title == "" {
+					continue
+				}
+				id := ""
+				for start, words := range eventOf {
+					if !strings.HasPrefix(task.Title, start) {
+						continue
+					}
+					for _, d := range events {
+						if d.Of == task.Of[0] && strings.Contains(d.What, words) {
+							id = d.ID
+						}
+					}
+				}
+				if id == "" {
+					t.Errorf("%s: %q is no event of the calendar", day, task.Title)
+					continue
+				}
+				told[id] = task.Title
+			}
+		}
+	}
+	return told
+}
