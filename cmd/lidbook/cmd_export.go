@@ -8,7 +8,9 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/course"
+	"lidmark/domain/handover"
 	"lidmark/domain/plan"
+	"lidmark/domain/season"
 	"lidmark/domain/yard"
 	"lidmark/storage"
 	"lidmark/storage/jsonl"
@@ -17,20 +19,29 @@ import (
 
 func exportCommand(a *app) *cobra.Command {
 	var to string
+	var search bool
 	var places positionFlags
 	c := a.reading(&cobra.Command{
-		Use:       "export jsonl|nucs|batches|looks|plans|plan|orders|layout [BATCH|LAYOUT]",
+		Use:       "export jsonl|nucs|batches|looks|plans|plan|orders|season|handover|claims|layout [BATCH|LAYOUT]",
 		Short:     "The book in open forms: all entries as JSON Lines, or a table as CSV or XLSX",
 		Long:      "Where yards lie and what stands where is in the entries, in a layout and in lidbook ground out;\nwith --coarse only to about a kilometre, with --no-positions not at all. No other table, paper\nor calendar says where on Earth a yard lies. What somebody typed as a note stays as it is.",
-		Example:   "  lidbook export jsonl --to hill.jsonl\n  lidbook export nucs > nucs.csv\n  lidbook export looks --to looks.xlsx\n  lidbook export plan 2027-04-19 --to plan.xlsx\n  lidbook export layout \"by the hedge\" --to layout.csv\n  lidbook export jsonl --no-positions --to hill.jsonl",
+		Example:   "  lidbook export jsonl --to hill.jsonl\n  lidbook export nucs > nucs.csv\n  lidbook export looks --to looks.xlsx\n  lidbook export plan 2027-04-19 --to plan.xlsx\n  lidbook export season --search --to season.xlsx\n  lidbook export layout \"by the hedge\" --to layout.csv\n  lidbook export jsonl --no-positions --to hill.jsonl",
 		Args:      cobra.RangeArgs(1, 2),
-		ValidArgs: []string{"jsonl", "nucs", "batches", "looks", "plans", "plan", "orders", "layout"},
-	}, func(_ *cobra.Command, v *book.View, args []string) error {
+		ValidArgs: []string{"jsonl", "nucs", "batches", "looks", "plans", "plan", "orders", "season", "handover", "claims", "layout"},
+	}, func(c *cobra.Command, v *book.View, args []string) error {
 		how, err := places.of()
 		if err != nil {
 			return err
 		}
-		write, err := a.exporter(v, args, to, how)
+		var found *season.Found
+		if search && args[0] != "season" {
+			return &usageError{err: fmt.Errorf("export %s: it takes no --search; season does", args[0])}
+		}
+		if search {
+			dates, _ := a.search(c.Context(), plan.New(course.New(v)), 0)
+			found = &dates
+		}
+		write, err := a.exporter(v, args, to, how, found)
 		if err != nil {
 			return err
 		}
@@ -40,6 +51,7 @@ func exportCommand(a *app) *cobra.Command {
 		return storage.WriteFile(to, write)
 	})
 	c.Flags().StringVar(&to, "to", "", "write to `FILE` instead of here; a table as a workbook if it ends in .xlsx")
+	c.Flags().BoolVar(&search, "search", false, "season: look for the batches that keep all open orders too")
 	places.flags(c)
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "layout: of this `YARD` (else the home yard, or the first with stands)")
 	return c
@@ -47,8 +59,8 @@ func exportCommand(a *app) *cobra.Command {
 
 // exporter writes the season in a form, to a file of a name or here for none.
 // JSON Lines have every entry, whatever day is looked at; tables are as of that
-// day.
-func (a *app) exporter(v *book.View, args []string, to string, how book.Positions) (func(io.Writer) error, error) {
+// day; that of the season has the dates that were found.
+func (a *app) exporter(v *book.View, args []string, to string, how book.Positions, found *season.Found) (func(io.Writer) error, error) {
 	form := args[0]
 	if len(args) > 1 && form != "plan" && form != "layout" {
 		return nil, &usageError{err: fmt.Errorf("export %s: it takes no batch", form)}
@@ -65,10 +77,13 @@ func (a *app) exporter(v *book.View, args []string, to string, how book.Position
 	}
 	tables := map[string]func(*book.View) table.Table{
 		"nucs": table.Nucs, "batches": table.Batches, "looks": table.Looks, "plans": table.Plans, "orders": table.Orders,
+		"season":   func(v *book.View) table.Table { return seasonTable(v, season.Clashes(plan.New(course.New(v))), found) },
+		"handover": func(v *book.View) table.Table { return handOverTable(v, handover.New(course.New(v))) },
+		"claims":   func(v *book.View) table.Table { return claimsTable(handover.ClaimsOf(v)) },
 	}
 	made, ok := tables[form]
 	if !ok {
-		return nil, &usageError{err: fmt.Errorf("export %q: choose jsonl, nucs, batches, looks, plans, plan, orders or layout", form)}
+		return nil, &usageError{err: fmt.Errorf("export %q: choose jsonl, nucs, batches, looks, plans, plan, orders, season, handover, claims or layout", form)}
 	}
 	return func(w io.Writer) error { return made(v).WriteAs(to, form, w) }, nil
 }

@@ -80,6 +80,7 @@ today --now x
 help nosuch
 json nosuch
 export nosuch
+export orders --search
 clock
 new
 print
