@@ -157,3 +157,17 @@ func (r Rates) Yields(t Turn, n practice.Numbers) []Yield {
 	}
 	return all
 }
+
+// BestTurns are, of some turns, the one that gives most queens, and the one that gives
+// most who live 15 weeks later; of equals the first.
+func BestTurns(all []Yield) (queens, living Yield) {
+	for i, y := range all {
+		if i == 0 || y.Queens > queens.Queens {
+			queens = y
+		}
+		if i == 0 || y.Living > living.Living {
+			living = y
+		}
+	}
+	return queens, living
+}

@@ -106,26 +106,11 @@ func (p *pass) held(virgins bool) []*held {
 			at[q.Where] = h
 			all = append(all, h)
 		}
-		from, by := p.keeps(q)
+		from, by := keeps(p.view, p.course, q)
 		if len(h.queens) == 0 || by < h.by {
 			h.from, h.by = from, by
 		}
 		h.queens = append(h.queens, q)
 	}
 	return all
-}
-
-// keeps is how long a caged queen keeps: the day from which she should be
-// used, and the last one.
-func (p *pass) keeps(q *book.Queen) (from, by calendar.Day) {
-	day := q.Since.Day(p.zone)
-	if !q.Virgin {
-		by = day + p.days(practice.MatedBankMost)
-		return by, by
-	}
-	from, by = day+p.days(practice.VirginBankGood), day+p.days(practice.VirginBankMost)
-	if out := p.course.Emerges(q.Batch); !out.IsZero() {
-		by = min(by, calendar.DayOf(out, p.zone)+p.days(practice.VirginLate))
-	}
-	return min(from, by), by
 }

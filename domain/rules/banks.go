@@ -1,0 +1,92 @@
+package rules
+
+import (
+	"cmp"
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/practice"
+)
+
+// Bank is the caged queens of one kind in one place, and how long they keep.
+type Bank struct {
+	Of      book.Subject // the bank colony; none: cages in the hand
+	Virgins bool         // else they are mated
+	Kept    []Kept       // in the order in which they must be out
+}
+
+// Kept is a caged queen: since when, from which day on she should be used, and the last one.
+type Kept struct {
+	Queen           *book.Queen
+	Since, From, By calendar.Day
+}
+
+// Banks are the caged queens by place and kind: the bank colonies by name, virgins before
+// mated queens, cages in the hand last.
+func Banks(v *book.View, c *course.Course) (all []Bank) {
+	for q := range v.Queens() {
+		if !q.Caged() {
+			continue
+		}
+		i := slices.IndexFunc(all, func(b Bank) bool { return b.Of == q.Where && b.Virgins == q.Virgin })
+		if i < 0 {
+			i, all = len(all), append(all, Bank{Of: q.Where, Virgins: q.Virgin})
+		}
+		from, by := keeps(v, c, q)
+		all[i].Kept = append(all[i].Kept, Kept{q, q.Since.Day(v.Zone()), from, by})
+	}
+	for _, b := range all {
+		slices.SortStableFunc(b.Kept, func(a, b Kept) int { return cmp.Compare(a.By, b.By) })
+	}
+	slices.SortStableFunc(all, func(a, b Bank) int {
+		return cmp.Or(cmp.Compare(bankRank(a), bankRank(b)), cmp.Compare(Name(v, a.Of), Name(v, b.Of)), cmp.Compare(kindRank(a), kindRank(b)))
+	})
+	return all
+}
+
+func bankRank(b Bank) int {
+	if _, hangs := b.Of.Colony(); hangs {
+		return 0
+	}
+	return 1
+}
+
+func kindRank(b Bank) int {
+	if b.Virgins {
+		return 0
+	}
+	return 1
+}
+
+// Since is when the first of them was caged.
+func (b Bank) Since() calendar.Day {
+	first := b.Kept[0].Since
+	for _, k := range b.Kept {
+		first = min(first, k.Since)
+	}
+	return first
+}
+
+// First is the day by which the first of them must be out, Last that of the last one.
+func (b Bank) First() calendar.Day { return b.Kept[0].By }
+
+// Last is the day by which the last of them must be out.
+func (b Bank) Last() calendar.Day { return b.Kept[len(b.Kept)-1].By }
+
+// keeps is how long a caged queen keeps: the day from which she should be used, and the
+// last one.
+func keeps(v *book.View, c *course.Course, q *book.Queen) (from, by calendar.Day) {
+	n, day := v.Numbers(), q.Since.Day(v.Zone())
+	days := func(k practice.Key) calendar.Day { return calendar.Day(n.Days(k)) }
+	if !q.Virgin {
+		by = day + days(practice.MatedBankMost)
+		return by, by
+	}
+	from, by = day+days(practice.VirginBankGood), day+days(practice.VirginBankMost)
+	if out := c.Emerges(q.Batch); !out.IsZero() {
+		by = min(by, calendar.DayOf(out, v.Zone())+days(practice.VirginLate))
+	}
+	return min(from, by), by
+}
