@@ -90,6 +90,7 @@ var clicks = map[string]func(State, scene.Ref, Mods) (State, []Effect){
 	LeftRef:    func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.leftClicked(r), nil },
 	PlannedRef: func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.planClicked(r.ID), nil },
 	OtherRef:   func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.otherClicked(r.ID), nil },
+	LarvaeRef:  func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.larvaeClicked(r.ID), nil },
 	TryRef:     func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.tryClicked(r.ID), nil },
 	TriedRef:   func(s State, r scene.Ref, mods Mods) (State, []Effect) { return s.triedClicked(r, mods), nil },
 	TriesRef:   func(s State, r scene.Ref, _ Mods) (State, []Effect) { return s.triesClicked(r), nil },

@@ -71,7 +71,7 @@ func (s State) InField() string {
 }
 
 // focusable are the kinds of what Tab stops at.
-var focusable = []string{FieldRef, ChoiceRef, CommandRef, SortRef, TaskRef, YardRef, GroupRef, CopyRef, LicenceRef, WriterRef, PaneRef, LinkRef, StrikeRef, RecentRef, StepRef, ColumnRef, WayRef, UseRef, AmountRef, FoldedRef, RungRef, PlannedRef, TryRef, LeftRef, AwayRef, OtherRef, ClashRef, OutRef, FlagRef}
+var focusable = []string{FieldRef, ChoiceRef, CommandRef, SortRef, TaskRef, YardRef, GroupRef, CopyRef, LicenceRef, WriterRef, PaneRef, LinkRef, StrikeRef, RecentRef, StepRef, ColumnRef, WayRef, UseRef, AmountRef, FoldedRef, RungRef, PlannedRef, TryRef, LeftRef, AwayRef, OtherRef, LarvaeRef, ClashRef, OutRef, FlagRef}
 
 // Stops are what Tab and the arrows of a choice go through in a scene, as it is
 // read.

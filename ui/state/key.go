@@ -146,6 +146,8 @@ func (s State) keyFocus(m Keyed) (next State, effects []Effect, took bool) {
 		return s.rungMoved(arrows[m.Key]), nil, true
 	case s.Room == Plan && s.Focus.Kind == OtherRef && m.Mods == 0 && arrows[m.Key] != 0:
 		return s.otherBeside(arrows[m.Key]), nil, true
+	case s.Room == Plan && s.Focus.Kind == LarvaeRef && m.Mods == 0 && arrows[m.Key] != 0:
+		return s.larvaeBeside(arrows[m.Key]), nil, true
 	case s.Focus.Kind == FieldRef && m.Mods&^Alt == 0 && (m.Key == "Up" || m.Key == "Down"):
 		next, took = s.suggests(arrows[m.Key])
 		return next, nil, took

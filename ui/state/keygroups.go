@@ -22,8 +22,8 @@ var keyGroups = []keyGroup{
 		"select", "map", "lids", "wall", "table", "wider map", "wider lids", "next layer", "zoom in", "zoom out", "fit",
 		"heads", "fold", "fold all", "lanes up", "lanes down",
 	}, nil},
-	{"Plan", []string{"orders", "season", "move plan", "plan it", "forwards", "two grafts", "day earlier", "day later", "other dates", "keep try"}, []Command{{Keys: "Up", Does: "one more in the wish; Down: less"}}},
-	{"The season, in Plan", []string{"find dates", "plan dates"}, []Command{{Keys: "1", Does: "take the way out of that figure"}}},
+	{"Plan", []string{"orders", "season", "move plan", "plan it", "forwards", "two grafts", "day earlier", "day later", "other dates", "by larvae", "keep try"}, []Command{{Keys: "Up", Does: "one more in the wish; Down: less"}}},
+	{"The season, in Plan", []string{"turn of a nuc", "find dates", "plan dates"}, []Command{{Keys: "1", Does: "take the way out of that figure"}}},
 	{"Review", []string{"accept", "accept all"}, []Command{{Keys: "Right", Does: "why, the other ways; Left: back"}}},
 	{"What fills the room", []string{"late day", "batch room", "course room", "layout"}, nil},
 	{"A try-out of a layout", []string{

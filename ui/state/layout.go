@@ -15,6 +15,7 @@ type Layout struct {
 	Ribbon Ribbon
 	Lanes  scene.Area // all visible lanes, each Lane high
 	Strip  scene.Area // the orders in time, on the page of the season
+	Banks  scene.Area // the banks below them, where anybody is caged
 	Band   scene.Area // "You are looking at …"
 	Foot   scene.Area
 	Card   scene.Area
@@ -105,7 +106,8 @@ func (s State) Layout() Layout {
 	}
 	if s.OnSeason() {
 		l.Strip = scene.Area{Y: y, W: w.W, H: StripHeight}
-		y = l.Strip.Bottom()
+		l.Banks = scene.Area{Y: l.Strip.Bottom(), W: w.W, H: s.bankLanes(l.Foot.Y - l.Strip.Bottom())}
+		y = l.Banks.Bottom()
 	}
 	if s.bandKept() {
 		l.Band = scene.Area{Y: y, W: w.W, H: BandHeight}

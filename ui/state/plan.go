@@ -21,6 +21,7 @@ type Planning struct {
 	Batch    book.BatchID // the planned batch that is being changed; none: a new one
 	Tries    []PlanTry    // kept to be compared
 	Dates    bool         // other days for the graft stand beside
+	ByLarvae bool         // how sure it is by larvae, in place of a hundred such plans
 	Amounts  int          // which page of the amounts is shown, from 0, where not all have room
 }
 

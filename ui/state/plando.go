@@ -35,11 +35,12 @@ var planCommands = []Command{
 		return s.toWish(WishDay, dayTyped(sheet.Nearest))
 	})},
 	{Name: "other dates", Does: "other days for the graft; again: why", Keys: "Ctrl+D", Word: "Other dates", Why: noAnswer, Do: pure(State.datesShown)},
+	{Name: "by larvae", Does: "how sure by larvae; again: queens", Keys: "Alt+Shift+H", Word: "How sure by larvae", Why: noByLarvae, Do: pure(State.byLarvaeShown)},
 	{Name: "more amounts", Does: "the other amounts", Why: noAnswer, Do: pure(func(s State) State { s.Planning.Amounts++; return s })},
 	{Name: "keep try", Does: "keep it beside, to compare", Keys: "Alt+K", Word: "Keep to compare", Why: noKeep, Do: pure(State.tried)},
 	{Name: "forget tries", Does: "forget what was kept", Word: "Forget them", Why: noTries, Do: pure(func(s State) State { s.Planning.Tries = nil; return s })},
 	{Name: "new plan", Does: "plan another batch", Word: "Another batch", Why: noPlanned, Do: pure(func(s State) State {
-		s.Planning = Planning{Tries: s.Planning.Tries}
+		s.Planning = Planning{Tries: s.Planning.Tries, ByLarvae: s.Planning.ByLarvae}
 		return s.withoutFields("plan.").wishBegun()
 	})},
 	{Name: "move plan", Does: "change this planned batch in Plan", Keys: "Alt+Shift+P", Word: "Move or change it", Why: noPlanChosen, Do: pure(func(s State) State {

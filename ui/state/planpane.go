@@ -97,7 +97,7 @@ func (p *PlanPane) beside(rest scene.Area) {
 
 // stacked puts the parts below each other, two in a row where they have room.
 func (p *PlanPane) stacked(rest scene.Area, kept int) {
-	y, tall := p.Ladder.Bottom(), [4]float64{amountsTall, sureTall, sureTall, whyTall}
+	y, tall := p.Ladder.Bottom(), [4]float64{amountsTall, sureBoth, sureTall, whyTall}
 	half := rest.W / 2
 	for i := range p.Parts {
 		a := scene.Area{X: rest.X, Y: y, W: rest.W, H: tall[i]}

@@ -21,18 +21,27 @@ type SeasonSheet struct {
 
 	Unordered []plan.Wished // the planned batches for which no order waits
 
+	Turn NucTurn // of a nuc
+
 	of    *Reading
+	yard  book.YardID   // of which the turn is; none: the home yard
 	board *season.Board // for drags; the window's alone
 }
 
 // seasoned is what is known of the season.
 type seasoned struct {
 	sheet *SeasonSheet // the last one
-	asked *Reading     // that of the one on its way, or there
+	asked seasonKey    // of the one on its way, or there
 	dates *SeasonDates // found, or being found; nil: not asked for
 	moved seasonMoved
 
 	searches int // how many there were
+}
+
+// seasonKey names what is known of a season: what was read, and the yard that is planned in.
+type seasonKey struct {
+	of   *Reading
+	yard book.YardID
 }
 
 // seasonMoved are the clashes with a batch on the day to which it is being dragged.
@@ -44,7 +53,7 @@ type seasonMoved struct {
 
 // ReckonSeason asks what batches want at once. It takes a moment; what
 // [ReckonSeason.Reckon] gives comes back.
-type ReckonSeason struct{ of *Reading }
+type ReckonSeason struct{ key seasonKey }
 
 func (ReckonSeason) effect() {}
 
@@ -55,11 +64,12 @@ func (SeasonReckoned) msg() {}
 
 // Reckon finds the clashes and their ways out. It may run beside the window.
 func (e ReckonSeason) Reckon() SeasonReckoned {
-	planner, dealt := e.of.planner(), handover.New(e.of.Course)
+	of := e.key.of
+	planner, dealt := of.planner(), handover.New(of.Course)
 	board := season.NewBoard(planner)
 	return SeasonReckoned{&SeasonSheet{
-		Clashes: board.Clashes(), Promises: season.Promises(e.of.View, dealt), Waits: season.EntrustedTo(planner, dealt),
-		Unordered: planner.Unordered(), of: e.of, board: board,
+		Clashes: board.Clashes(), Promises: season.Promises(of.View, dealt), Waits: season.EntrustedTo(planner, dealt),
+		Unordered: planner.Unordered(), Turn: nucTurnOf(of, planner, e.key.yard), of: of, yard: e.key.yard, board: board,
 	}}
 }
 
@@ -91,15 +101,16 @@ func (s State) seasoning() (State, []Effect) {
 		next.Stopped, s.seasoned.dates = true, &next
 		effects = append(effects, StopWork{})
 	}
-	if !s.OnSeason() || s.seasoned.asked == of {
+	key := seasonKey{of, s.Yards[Plan]}
+	if !s.OnSeason() || s.seasoned.asked == key {
 		return s, effects
 	}
-	s.seasoned.asked = of
-	return s, append(effects, ReckonSeason{of})
+	s.seasoned.asked = key
+	return s, append(effects, ReckonSeason{key})
 }
 
 func (s State) seasonTaken(m SeasonReckoned) State {
-	if m.sheet != nil && m.sheet.of == s.seasoned.asked {
+	if m.sheet != nil && (seasonKey{m.sheet.of, m.sheet.yard}) == s.seasoned.asked {
 		s.seasoned.sheet, s.seasoned.moved = m.sheet, seasonMoved{}
 	}
 	return s

@@ -19,6 +19,7 @@ const (
 // seasonCommands are the commands of the page of the season.
 var seasonCommands = []Command{
 	{Name: "season", Does: "the season: batches and clashes", Keys: "Alt+Shift+S", Word: "Season", Why: noBook, Do: pure(State.toSeason)},
+	{Name: "turn of a nuc", Does: "what a nuc gives, by age at the catch", Keys: "Alt+Shift+T", Word: "Turn of a nuc", Why: noBook, Do: pure(State.toTurn)},
 	{Name: "find dates", Does: "find dates for open orders", Keys: "Ctrl+D", Word: "Find dates", Why: noDates, Do: findDates},
 	{Name: "stop dates", Does: "stop and keep the best so far, like Esc", Word: "Stop", Why: notFinding, Do: datesStopped},
 	{Name: "plan dates", Does: "make the dates the plan", Keys: "Ctrl+Enter", Word: "Make it the plan", Why: noDatesPlanned, Do: datesPlanned},

@@ -16,6 +16,7 @@ type SeasonLine struct {
 	Cells []string
 	Alarm bool      // it wants the keeper
 	Ref   scene.Ref // what a click on it is about; none: nothing
+	Best  [2]bool   // of a turn: it gives most queens, and most who live
 	Digit int       // the figure that takes the way; 0: none does now
 	Y, H  float64   // from the top of the page's body
 }
@@ -25,13 +26,16 @@ type SeasonLook uint8
 
 // The kinds of lines.
 const (
-	SeasonSaid  SeasonLook = iota
-	SeasonTitle            // the head of a section
-	SeasonClash            // what batches want at once
-	SeasonWay              // a way out
-	SeasonAsk              // the buttons that find dates
-	SeasonGraft            // a graft that is found
-	SeasonKept             // a promise that it keeps
+	SeasonSaid     SeasonLook = iota
+	SeasonTitle               // the head of a section
+	SeasonClash               // what batches want at once
+	SeasonWay                 // a way out
+	SeasonAsk                 // the buttons that find dates
+	SeasonGraft               // a graft that is found
+	SeasonKept                // a promise that it keeps
+	SeasonTurn                // how a nuc is worked: the fields that say it
+	SeasonTurnHead            // over what a nuc gives
+	SeasonTurnAge             // what it gives, by the age at which its queens are caught
 )
 
 // SeasonPane says where the page of the season lies.
@@ -116,6 +120,9 @@ func (s State) SeasonLines(width float64) []SeasonLine {
 	}
 	if len(sheet.Promises) == 0 { // clashes have their ways out in sight before what needs nothing
 		p.owed(s, nil)
+	}
+	if s.Drag.Kind != PlannedDrag {
+		p.turn(s, sheet.Turn)
 	}
 	return p.all
 }

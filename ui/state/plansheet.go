@@ -11,22 +11,23 @@ import (
 // PlanSheet is a wish with all that was found: dates, amounts, how sure, and why.
 type PlanSheet struct {
 	plan.Answer
-	Costs  plan.Cost            // the misfortune that costs most; of no link where none costs a queen
-	Needs  []plan.Need          // of all its grafts
-	Days   []PlanDay            // minutes by day, from the first that has any but for drone combs
-	Work   float64              // minutes of the wish from today on, those for drone combs too
-	People []plan.PersonMinutes // who has time for how much of that; none where no hours are known
-	Over   float64              // minutes of it that nobody has time for
-	Stages [][]plan.Stage       // of each graft, after each link of its chain
-	Raises []plan.Raise
-	Two    float64        // the chance with two grafts a week apart; 0 where the wish has two
-	LayBy  calendar.Day   // nine in ten of those who ever lay do so by then
-	ADay   float64        // the chance when the graft is a day late
-	Late   float64        // cells of the first batch lost when they are given a day late
-	Given  [][]plan.Given // who gives bees and brood, of each graft
-	Others []PlanOther    // other days for the graft
-	Last   calendar.Day   // last graft of the season that makes sense; 0: not known
-	Minds  []plan.Mind
+	Costs    plan.Cost            // the misfortune that costs most; of no link where none costs a queen
+	Needs    []plan.Need          // of all its grafts
+	Days     []PlanDay            // minutes by day, from the first that has any but for drone combs
+	Work     float64              // minutes of the wish from today on, those for drone combs too
+	People   []plan.PersonMinutes // who has time for how much of that; none where no hours are known
+	Over     float64              // minutes of it that nobody has time for
+	Stages   [][]plan.Stage       // of each graft, after each link of its chain
+	Raises   []plan.Raise
+	ByLarvae []plan.ByLarvae // how sure it is by larvae; none where no number says it
+	Two      float64         // the chance with two grafts a week apart; 0 where the wish has two
+	LayBy    calendar.Day    // nine in ten of those who ever lay do so by then
+	ADay     float64         // the chance when the graft is a day late
+	Late     float64         // cells of the first batch lost when they are given a day late
+	Given    [][]plan.Given  // who gives bees and brood, of each graft
+	Others   []PlanOther     // other days for the graft
+	Last     calendar.Day    // last graft of the season that makes sense; 0: not known
+	Minds    []plan.Mind
 
 	key planKey
 }
@@ -53,6 +54,7 @@ func planSheetOf(key planKey) *PlanSheet {
 	if c, ok := s.Rates.Dearest(s.Sure, grafts...); ok {
 		s.Costs = c
 	}
+	s.ByLarvae = s.Answer.ByLarvae()
 	s.two(p)
 	s.late(p)
 	s.others(p)

@@ -36,6 +36,7 @@ type Reading struct {
 	about    map[book.Subject][]rules.Finding
 	batches  func() []*book.Batch
 	planned  func() []book.BatchPlan
+	banks    func() []rules.Bank // the caged queens
 	planner  func() *plan.Planner
 	lane     func(plannedKey) PlannedLane
 	workdays func() map[calendar.Day]Work
@@ -105,6 +106,7 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	}
 	r.batches = sync.OnceValue(func() []*book.Batch { return slices.Collect(v.Batches()) })
 	r.planned = sync.OnceValue(r.readPlanned)
+	r.banks = sync.OnceValue(r.readBanks)
 	r.workdays = sync.OnceValue(r.readWork)
 	r.ground, r.lives, r.rows = memo(r.readGround), memo(r.readLives), memo(r.readRows)
 	r.part, r.crew, r.page = memo(r.readPart), memo(r.readCrew), sync.OnceValue(r.readPage)

@@ -12,15 +12,15 @@ import (
 	"lidmark/ui/state"
 )
 
-// trials is how many batches stand for all of them.
-const trials = 100
+// trialsTold is how many batches stand for all of them.
+const trialsTold = 100
 
-// sure draws a hundred such batches as dots, each where its number of queens is, and
-// what may be promised.
-func (d *planDraw) sure(a scene.Area) {
-	y := d.partHead(a, "Queens, 100 times this plan", "with batch luck: starter, weather, drones")
+// trials draws a hundred such batches as dots, each where its number of queens is, and
+// what may be promised, under a head.
+func (d *planDraw) trials(a scene.Area, head string) {
+	y := d.partHead(a, head, "with batch luck: starter, weather, drones")
 	x, w := a.X+state.Edge, a.W-2*state.Edge
-	foot := a.Bottom() - 62
+	foot := a.Bottom() - promisesTall
 	there := max(10, d.all.Chances.Most())
 	most := max(there, min(d.all.Queens, there*5/4))
 	scale := w / float64(most)
@@ -29,7 +29,7 @@ func (d *planDraw) sure(a scene.Area) {
 	d.rect(scene.Area{X: wanted, Y: y, W: x + w - wanted, H: foot - y - 22}, scene.Sunk)
 	high := map[int]int{} // by bins, of which one begins at the wish
 	tallest := 1
-	all := d.all.Chances.Trials(trials)
+	all := d.all.Chances.Trials(trialsTold)
 	binOf := func(n int) int { return int(math.Floor(float64(n-d.all.Queens) / float64(bin))) }
 	for _, n := range all {
 		high[binOf(n)]++
@@ -68,7 +68,7 @@ func (d *planDraw) failing(high map[int]int, none int, middle func(int) float64,
 	says := fmt.Sprintf("%d grafts fail", failed)
 	x := middle(none) + 9
 	to := x + d.width(says, f) + 4
-	if failed < 3 || failed >= trials/2 || !d.all.InTime || to > wanted {
+	if failed < 3 || failed >= trialsTold/2 || !d.all.InTime || to > wanted {
 		return
 	}
 	above := 0
@@ -108,6 +108,9 @@ func (d *planDraw) sureWords(x, w, y, wanted float64) {
 		d.text(wanted+7, y+14, kept, f)
 	}
 }
+
+// promisesTall is how high what may be promised is, dp.
+const promisesTall = 62.0
 
 // promises are how many may be promised, by how sure.
 func (d *planDraw) promises(x, w, y float64) {

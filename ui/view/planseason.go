@@ -19,6 +19,9 @@ func (p *sheet) season() {
 	d := seasonDraw{p, p.s.SeasonPane(p.l)}
 	p.rect(p.l.Main, scene.Panel)
 	d.strip(p.l.Strip)
+	if !p.l.Banks.Empty() {
+		d.banks(p.l.Banks)
+	}
 	d.head()
 	if p.s.SeasonSheet() == nil {
 		d.text(d.Body.X+state.Edge, d.Body.Y+30, "reckoning the season …", ink(15))
@@ -39,7 +42,7 @@ func (d seasonDraw) head() {
 	d.rule(a.X, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Rule)
 	from, x := d.planPages(a.X+state.Edge, a.Y+30)+28, a.Right()-state.Edge
 	f := ink(13.5).as(scene.Pen)
-	for _, b := range [][2]string{{"Buying list", "print buying"}, {"Print the week", "print week"}} {
+	for _, b := range [][2]string{{"Buying list", "print buying"}, {"Print the week", "print week"}, {"Turn of a nuc", "turn of a nuc"}} {
 		if x -= d.width(b[0], f); x < from {
 			return
 		}
@@ -53,7 +56,7 @@ func (d seasonDraw) lines() {
 	for _, l := range d.Lines {
 		row := scene.Area{X: d.Body.X + state.Edge, Y: d.Body.Y + l.Y - d.Offset, W: d.Body.W - 2*state.Edge, H: l.H}
 		cut := row.Y < d.Body.Y || row.Bottom() > d.Body.Bottom()
-		if row.Bottom() > d.Body.Y && row.Y < d.Body.Bottom() && !(cut && (l.SeasonLook == state.SeasonWay || l.SeasonLook == state.SeasonAsk)) {
+		if row.Bottom() > d.Body.Y && row.Y < d.Body.Bottom() && !(cut && (l.SeasonLook == state.SeasonWay || l.SeasonLook == state.SeasonAsk || l.SeasonLook == state.SeasonTurn)) {
 			d.line(l, row)
 		}
 	}
@@ -82,6 +85,10 @@ func (d seasonDraw) line(l state.SeasonLine, row scene.Area) {
 		d.columns(l.Cells, []float64{0, 0.17, 0.4, 0.6, 0.7}, row, y)
 	case state.SeasonKept:
 		d.columns(l.Cells, []float64{0, 0.4, 0.7}, row, y)
+	case state.SeasonTurn:
+		d.turn(row)
+	case state.SeasonTurnHead, state.SeasonTurnAge:
+		d.turnAge(l, row, y)
 	}
 }
 

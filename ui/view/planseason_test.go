@@ -40,7 +40,7 @@ func TestSeasonIsReadInEverySize(t *testing.T) {
 	carded := inSeason(t)
 	carded = planning(carded, state.Pressed{}, state.Released{})
 	carded.Selection = state.Select(carded.PlannedBatches()[0].Batch.Subject())
-	looks := map[string]state.State{"demo": planning(open(t), state.Ran{Command: "season"}), "season": inSeason(t), "dates": inSeason(t, "find dates"), "a card": carded}
+	looks := map[string]state.State{"demo": planning(open(t), state.Ran{Command: "season"}), "season": inSeason(t), "dates": inSeason(t, "find dates"), "a turn": planning(inSeason(t).WithField(state.TurnLast, state.FieldOf("31 Aug")), state.Ran{Command: "turn of a nuc"}), "a card": carded}
 	for name, s := range looks {
 		for _, size := range [][3]float64{{1440, 900, 1}, {1280, 800, 1.5}, {1920, 1080, 1}, {800, 560, 1}} {
 			s := planning(s, state.Resized{Width: size[0], Height: size[1]})

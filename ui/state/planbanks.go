@@ -1,0 +1,75 @@
+package state
+
+import (
+	"fmt"
+	"math"
+
+	"lidmark/domain/practice"
+	"lidmark/domain/rules"
+)
+
+// BankHeight is how high the lane of a bank is, dp.
+const BankHeight = 26.0
+
+// banksBelow is what stays below the banks in any case, dp.
+const banksBelow = 160.0
+
+// bankLanes is how high the lanes of the banks are together, in a room: as many of them as
+// leave enough below.
+func (s State) bankLanes(room float64) float64 {
+	return BankHeight * max(0, min(float64(len(s.Banks())), math.Floor((room-banksBelow)/BankHeight)))
+}
+
+// mostBanks is how many banks have lanes: those by their places.
+const mostBanks = 4
+
+// Banks are the caged queens that have lanes on the page of the season: none where nobody
+// is caged.
+func (s State) Banks() []rules.Bank {
+	if !s.OnSeason() {
+		return nil
+	}
+	all := s.Present().banks()
+	return all[:min(len(all), mostBanks)]
+}
+
+func (r *Reading) readBanks() []rules.Bank { return rules.Banks(r.View, r.Course) }
+
+// BankName is where a bank is, in the keeper's words.
+func (s State) BankName(b rules.Bank) string {
+	if _, hangs := b.Of.Colony(); hangs {
+		return rules.Name(s.Present().View, b.Of)
+	}
+	return "cages"
+}
+
+// BankSays is how many queens a bank has, and until when; late where the first of them
+// should be out already.
+func (s State) BankSays(b rules.Bank) (says string, late bool) {
+	says = counted(len(b.Kept), "mated queen")
+	if b.Virgins {
+		says = counted(len(b.Kept), "virgin")
+	}
+	past := 0
+	for _, k := range b.Kept {
+		past += boolInt(k.By < s.Today())
+	}
+	switch {
+	case past == len(b.Kept):
+		return fmt.Sprintf("%s, too long since %s", says, b.Last().Short()), true
+	case past > 0:
+		return fmt.Sprintf("%s, %d of them too long; the next out by %s", says, past, b.Kept[past].By.Short()), true
+	case len(b.Kept) == 1:
+		return fmt.Sprintf("%s, out by %s", says, b.First().Short()), false
+	}
+	return fmt.Sprintf("%s, the first out by %s", says, b.First().Short()), false
+}
+
+// BankWhy is how long the queens of a bank keep, and why.
+func (s State) BankWhy(b rules.Bank) string {
+	n := s.Present().Numbers()
+	if b.Virgins {
+		return fmt.Sprintf("since %s; virgins keep well for %d days, %d at most, and have to mate by %d days of age", b.Since().Short(), n.Days(practice.VirginBankGood), n.Days(practice.VirginBankMost), n.Days(practice.VirginLate))
+	}
+	return fmt.Sprintf("since %s; mated queens keep for %d days at most", b.Since().Short(), n.Days(practice.MatedBankMost))
+}

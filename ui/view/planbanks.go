@@ -1,0 +1,81 @@
+package view
+
+import (
+	"fmt"
+
+	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
+
+// banks draws a lane for each bank: how many queens are caged in it, by day, and until when
+// they keep.
+func (d seasonDraw) banks(a scene.Area) {
+	d.rect(a, scene.Ground)
+	for i, b := range d.s.Banks()[:int(a.H/state.BankHeight+0.5)] {
+		row := scene.Area{X: a.X, Y: a.Y + float64(i)*state.BankHeight, W: a.W, H: state.BankHeight}
+		d.clipped(scene.Area{X: d.l.Ribbon.X, Y: row.Y, W: row.Right() - d.l.Ribbon.X, H: row.H}, scene.Tag{}, func() { d.bank(i, b, row) })
+		if d.l.Ribbon.X >= 100 {
+			d.fit(16, row.Y+17, "bank "+d.s.BankName(b), ink2(13), d.l.Ribbon.X-6)
+		}
+	}
+	d.rule(0, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Rule)
+}
+
+// bank draws one bank in its row: solid up to now, hatched as long as its queens keep, as
+// thick as it has queens.
+func (d seasonDraw) bank(i int, b rules.Bank, row scene.Area) {
+	const thick, middle = 14.0, 13.0
+	r := d.s.Present()
+	now := instantX(d.l.Ribbon, r.View.On(), r.View.Zone())
+	look := scene.Laying
+	if b.Virgins {
+		look = scene.Virgin
+	}
+	says, late := d.s.BankSays(b)
+	why := d.s.BankName(b) + "  " + says + "; " + d.s.BankWhy(b)
+	end := max(b.Last(), d.s.Today()) + 1
+	for day := b.Since(); day < end; {
+		n, to := caged(b, day, d.s.Today()), day+1
+		for to < end && caged(b, to, d.s.Today()) == n {
+			to++
+		}
+		high := thick * float64(n) / float64(len(b.Kept))
+		x, until := d.l.Ribbon.Left(day), d.l.Ribbon.Left(to)
+		known := min(max(x, now), until)
+		bar := scene.Area{X: known, Y: row.Y + middle - high/2, W: until - known, H: high}
+		d.rect(scene.Area{X: x, Y: bar.Y, W: known - x, H: high}, look.Fill())
+		if bar.W > 0 && n > 0 {
+			d.add(scene.Rect{Area: bar, Fill: scene.Panel, Stroke: stroke(look.Line(), 0.8), Hatch: scene.Hatch{Role: look.Line(), Pitch: 5, Weight: 1.3}})
+		}
+		day = to
+	}
+	by := d.l.Ribbon.Left(b.First() + 1)
+	role, f := scene.Ink, ink(12.5)
+	if late {
+		role, f = scene.Act, f.semi().as(scene.Act)
+	}
+	d.add(scene.Line{From: at(by, row.Y+3), To: at(by, row.Y+23), Stroke: stroke(role, 2)})
+	if d.l.Ribbon.X < 100 {
+		says = d.s.BankName(b) + ": " + says
+	}
+	behind := d.l.Ribbon.Left(end) + 10
+	x := max(d.l.Ribbon.X+6, min(behind, row.Right()-d.width(says, f)-8))
+	if x < behind {
+		d.rect(scene.Area{X: x - 4, Y: row.Y + 2, W: d.width(says, f) + 8, H: 22}, scene.Ground)
+	}
+	d.text(x, row.Y+17, says, f)
+	d.hit(row, scene.Ref{Kind: state.FigureRef, ID: fmt.Sprint("bank ", i)}, why)
+}
+
+// caged is how many of a bank are in it on a day: of those who are too long there already
+// all, and ahead those who still keep.
+func caged(b rules.Bank, day, today calendar.Day) (n int) {
+	for _, k := range b.Kept {
+		if k.Since <= day && (day <= today || day <= k.By) {
+			n++
+		}
+	}
+	return n
+}
