@@ -14,6 +14,7 @@ import (
 func (p *pricer) planned(t rules.Task, s book.Subject) Price {
 	id, _ := s.Batch()
 	b, ok := p.view.BatchPlan(id)
+	b = p.stillOwed(b)
 	if !ok || b.Queens == 0 || b.By == 0 {
 		return Price{}
 	}
@@ -31,6 +32,23 @@ func (p *pricer) planned(t rules.Task, s book.Subject) Price {
 		queens += now.AtLeast(n) - later.AtLeast(n)
 	}
 	return Price{max(0, queens), fmt.Sprintf("%d queens by %s: %s done today, %s then", b.Queens, b.By.Short(), plan.OfHundred(now.AtLeast(b.Queens)), plan.OfHundred(later.AtLeast(b.Queens)))}
+}
+
+// stillOwed is a planned batch with what its orders wait for now: the queens that are open
+// of them, by the last day on which these can leave. What is wished without an order stays.
+func (p *pricer) stillOwed(b book.BatchPlan) book.BatchPlan {
+	if len(b.Orders) == 0 {
+		return b
+	}
+	open := 0
+	for _, id := range b.Orders {
+		if o := p.view.Order(id); o.Open() > 0 {
+			open += o.Open()
+			b.By = max(b.By, o.By-calendar.Day(o.Journey))
+		}
+	}
+	b.Queens = min(b.Queens, open)
+	return b
 }
 
 // inTime are the chances of the queens of a planned batch that are there in time when its

@@ -42,6 +42,33 @@ func TestAPlannedGraftIsPricedByItsPromise(t *testing.T) {
 	}
 }
 
+// A queen who is late costs what the orders lose: nothing where their window is still open,
+// and nothing where nobody waits for her any more.
+func TestALateQueenCostsWhatTheOrdersLose(t *testing.T) {
+	on := calendar.Date(2027, time.May, 10)
+	price := func(by calendar.Day, closed bool) float64 {
+		p, order := grafting(on), booktest.Order("1")
+		p.Write(book.OrderTaken{Order: order, Number: "1", Queens: 20, By: by}, book.BatchPlanned{
+			Batch: booktest.Batch("b"), Day: on, Minute: 15 * 60, Yard: booktest.Yard("home"), Larvae: 63, Nucs: 36, Queens: 20, By: calendar.Date(2027, time.June, 20),
+			Orders: []book.OrderID{order},
+		})
+		if closed {
+			p.Write(book.OrderClosed{Order: order})
+		}
+		_, of := waiting(t, p, on.String()+" 07:00")
+		return of(rules.ActGraft)[0].Price.Queens
+	}
+	if edge := price(calendar.Date(2027, time.June, 20), false); edge < 5 {
+		t.Errorf("a day late for an order costs %.2f queens", edge)
+	}
+	if open := price(calendar.Date(2027, time.July, 10), false); open > 0.1 {
+		t.Errorf("a day late within the order's window costs %.2f queens", open)
+	}
+	if nobody := price(calendar.Date(2027, time.June, 20), true); nobody > 0.01 {
+		t.Errorf("a day late for nobody costs %.2f queens", nobody)
+	}
+}
+
 // What makes ready for a graft and can be done tomorrow as well costs nothing today.
 func TestWhatMakesReadyAndCanWaitCostsNothing(t *testing.T) {
 	p := grafting(calendar.Date(2027, time.May, 10))
