@@ -86,6 +86,11 @@ func (b *Batch) Cells() int {
 	}
 }
 
+// Uncounted tells whether nobody counted more of it than its larvae.
+func (b *Batch) Uncounted() bool {
+	return !b.Taken.Counted() && !b.Capped.Counted() && !b.Ripe.Counted()
+}
+
 // Left is how many cells are still together where they ripen: not given, caged,
 // culled, out, dead or dropped, nor on the way.
 func (b *Batch) Left() int { return b.Unplaced() - b.OnTheWay() }

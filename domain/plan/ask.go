@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"slices"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 )
@@ -73,25 +75,18 @@ func (p *Planner) starters(s Size) float64 {
 	return StartersFor(s.Larvae, p.numbers)
 }
 
-// asking are the batches of the book that want bees yet: those grafted, whose nucs are
-// to be made up, then those planned, each without the steps that are done.
-func (p *Planner) asking() (all []Wanting) {
-	for b := range p.view.Batches() {
-		was, _ := p.view.BatchPlan(b.Batch)
-		if nucs := min(b.Left(), was.Nucs-len(b.Given)); nucs > 0 && !was.Made(book.NucsReady) {
-			l := p.Ladder(b.At.Instant, max(1, b.Cells()), was.Yard)
-			all = append(all, Wanting{l, Size{Nucs: nucs, Yard: was.Yard, Not: b.Batch}})
+// asking are the batches of the book that want bees yet, each without the steps that are
+// done.
+func (p *Planner) asking() []Wanting {
+	all := slices.Clone(p.waiting())
+	for i := range all {
+		was, _ := p.view.BatchPlan(all[i].Not)
+		if was.Made(book.StarterSetUp) {
+			all[i].Larvae = 0
 		}
-	}
-	for b := range p.view.Plans() {
-		s := Size{Larvae: b.Larvae, Nucs: b.Nucs, Yard: b.Yard, Not: b.Batch}
-		if b.Made(book.StarterSetUp) {
-			s.Larvae = 0
+		if was.Made(book.NucsReady) {
+			all[i].Nucs = 0
 		}
-		if b.Made(book.NucsReady) {
-			s.Nucs = 0
-		}
-		all = append(all, Wanting{p.LadderOf(b), s})
 	}
 	return all
 }

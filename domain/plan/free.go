@@ -1,13 +1,15 @@
 package plan
 
 import (
+	"time"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 )
 
 // Free are the nucs of a yard that are free on a day, as the calendar has it: empty
-// by then, or with a queen who is ready, and up to another day not wanted by planned
-// batches other than one.
+// by then, or with a queen who is ready, and up to another day not waiting for cells of
+// batches of the book other than one.
 func (p *Planner) Free(yard book.YardID, from, to calendar.Day, but book.BatchID) int {
 	free := 0
 	for n := range p.view.Nucs() {
@@ -15,21 +17,20 @@ func (p *Planner) Free(yard book.YardID, from, to calendar.Day, but book.BatchID
 			free++
 		}
 	}
-	return max(0, free-p.wanted(yard, from, to, func(b book.BatchPlan) bool { return b.Batch != but }))
+	return max(0, free-p.wanted(yard, from, to, func(w Wanting) bool { return but.IsZero() || w.Not != but }))
 }
 
-// wanted is how many nucs of a yard some of the planned batches want at once at most, from
-// one day to another.
-func (p *Planner) wanted(yard book.YardID, from, to calendar.Day, by func(book.BatchPlan) bool) (most int) {
+// wanted is how many nucs of a yard some batches of the book want at once at most, from one
+// day to another.
+func (p *Planner) wanted(yard book.YardID, from, to calendar.Day, by func(Wanting) bool) (most int) {
 	type span struct {
 		from, to calendar.Day
 		nucs     int
 	}
 	var all []span
-	for b := range p.view.Plans() {
-		if b.Yard == yard && by(b) {
-			l := p.LadderOf(b)
-			all = append(all, span{l.Rung(MakeUpNucs).Best, l.Rung(Ready).By, b.Nucs})
+	for _, w := range p.waiting() {
+		if w.Yard == yard && by(w) {
+			all = append(all, span{w.Rung(MakeUpNucs).Best, w.Rung(Ready).By, w.Nucs})
 		}
 	}
 	for _, begins := range all {
@@ -53,12 +54,17 @@ func (p *Planner) LadderOf(b book.BatchPlan) Ladder {
 	if b.Minute > 0 {
 		at = b.Day.At(b.Minute/60, b.Minute%60, p.view.Zone())
 	}
-	key := ladderKey{at.Unix(), max(1, b.Larvae), b.Yard}
+	return p.ladderAt(at, max(1, b.Larvae), b.Yard)
+}
+
+// ladderAt is [Planner.Ladder], kept.
+func (p *Planner) ladderAt(at time.Time, cells int, yard book.YardID) Ladder {
+	key := ladderKey{at.Unix(), cells, yard}
 	p.mu.Lock()
 	l, known := p.ladders[key]
 	p.mu.Unlock()
 	if !known {
-		l = p.Ladder(at, key.cells, b.Yard)
+		l = p.Ladder(at, cells, yard)
 		p.mu.Lock()
 		p.ladders[key] = l
 		p.mu.Unlock()
@@ -66,7 +72,7 @@ func (p *Planner) LadderOf(b book.BatchPlan) Ladder {
 	return l
 }
 
-// ladderKey is all on which the ladder of a planned batch stands, besides the view.
+// ladderKey is all on which the ladder of a batch of the book stands, besides the view.
 type ladderKey struct {
 	graft int64
 	cells int

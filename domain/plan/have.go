@@ -50,7 +50,7 @@ func (w *want) rears(id book.ColonyID, from, to calendar.Day) bool {
 
 // nucs are the nucs of the yard that are free when cells are given: empty, or
 // with a queen who is ready by then. Those that are alive and keep their bees come first,
-// and those that batches grafted before want at that time are left to them.
+// and those that batches before it want at that time are left to them.
 func (w *want) nucs() []*book.Nuc {
 	var free []*book.Nuc
 	up := w.l.Rung(MakeUpNucs).Best
@@ -64,12 +64,12 @@ func (w *want) nucs() []*book.Nuc {
 	return free[min(before, len(free)):]
 }
 
-// before tells, asked in the order of the plans, which of them have their nucs before the
-// batch: those of sooner days, and of its own day those planned before it.
-func (w *want) before() func(book.BatchPlan) bool {
+// before tells, asked in the order of the book, which batches have their nucs before this
+// one: those of sooner days, and of its own day those that come before it.
+func (w *want) before() func(Wanting) bool {
 	passed := false
-	return func(b book.BatchPlan) bool {
-		itself := !w.s.Not.IsZero() && b.Batch == w.s.Not
+	return func(b Wanting) bool {
+		itself := !w.s.Not.IsZero() && b.Not == w.s.Not
 		passed = passed || itself
 		return !itself && (b.Day < w.l.Day || b.Day == w.l.Day && !passed)
 	}
@@ -108,18 +108,12 @@ type MakeUp struct {
 	Minutes   float64 // of the keeper's
 }
 
-// MakeUps are what the nucs of a batch that is not in the book are made up with; see
-// [Planner.MadeUp].
-func (p *Planner) MakeUps(l Ladder, yard book.YardID, most int) []MakeUp {
-	return p.madeUps(l, Size{Yard: yard}, most)
-}
-
-// madeUps are what the nucs of a batch are made up with on the day that a ladder has
+// MakeUps are what the nucs of a batch are made up with on the day that a ladder has
 // for it, by how many there are, from none to most: of those the book knows, by their
 // wood and comb; of more, as of the usual one. A nuc that is alive keeps its bees: it takes
 // none, and no food nor time, and those come first.
 // They are shared and must not be changed.
-func (p *Planner) madeUps(l Ladder, s Size, most int) []MakeUp {
+func (p *Planner) MakeUps(l Ladder, s Size, most int) []MakeUp {
 	key := madeKey{s.Yard, s.Not, l.Day, l.Rung(MakeUpNucs).Best, l.Rung(Ready).By}
 	p.mu.Lock()
 	all := p.made[key]
@@ -184,5 +178,5 @@ func (m *MakeUp) add(n practice.Numbers, cups float64, kind NucKind) {
 // MadeUp is what the nucs of a batch of a size are made up with.
 func (p *Planner) MadeUp(l Ladder, s Size) MakeUp {
 	nucs := max(0, s.Nucs)
-	return p.madeUps(l, s, nucs)[nucs]
+	return p.MakeUps(l, s, nucs)[nucs]
 }

@@ -39,6 +39,7 @@ type Planner struct {
 	course  *course.Course
 	numbers practice.Numbers
 	rates   func() Rates
+	waiting func() []Wanting // the batches of the book for which nucs wait
 	mu      sync.Mutex
 	sizes   map[sizeKey]Size // as far as they were asked for
 	ladders map[ladderKey]Ladder
@@ -48,11 +49,13 @@ type Planner struct {
 
 // New is a planner over what a course knows.
 func New(c *course.Course) *Planner {
-	return &Planner{
+	p := &Planner{
 		view: c.View(), course: c, numbers: c.View().Numbers(),
 		sizes: map[sizeKey]Size{}, ladders: map[ladderKey]Ladder{}, made: map[madeKey][]MakeUp{}, laid: map[laidKey]Laid{},
 		rates: sync.OnceValue(func() Rates { return RatesOf(c.View()) }),
 	}
+	p.waiting = sync.OnceValue(p.allWaiting)
+	return p
 }
 
 // View is the view the planner plans on.

@@ -112,7 +112,7 @@ func TestNucsThatKeepTheirBees(t *testing.T) {
 	l := pl.Ladder(pl.GraftAt(day(t, "2027-05-05")), 10, home)
 	n := pl.View().Numbers()
 	mini, frame, food := n.Get(practice.MinutesMakeUp), n.Get(practice.MinutesMakeUpFrameNuc), n.Get(practice.FoodPerNuc)
-	all := pl.MakeUps(l, home, 6)
+	all := pl.MakeUps(l, plan.Size{Yard: home}, 6)
 	cups := all[6].Cups - all[5].Cups // of one that the book does not know
 	for nucs, want := range map[int]plan.MakeUp{
 		0: {}, 2: {}, 3: {Nucs: 1, Cups: cups, Minutes: mini},
@@ -148,7 +148,7 @@ func TestNucsAreLeftToTheBatchBefore(t *testing.T) {
 		book.NucNamed{Nuc: booktest.Nuc("A"), Name: "A", Sides: 6, Side: 2}, book.NucPlaced{Nuc: booktest.Nuc("A"), Yard: home}, book.NucMadeUp{Nuc: booktest.Nuc("A"), Cups: 3})
 	made := func(graft string) int {
 		pl := plan.New(course.New(p.View("2027-04-28 08:00")))
-		return pl.MakeUps(pl.Ladder(pl.GraftAt(day(t, graft)), 10, home), home, 1)[1].Nucs
+		return pl.MakeUps(pl.Ladder(pl.GraftAt(day(t, graft)), 10, home), plan.Size{Yard: home}, 1)[1].Nucs
 	}
 	if got := made("2027-05-12"); got != 0 {
 		t.Errorf("a nuc that is alive is made up: %d", got)

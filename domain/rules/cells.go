@@ -2,11 +2,10 @@ package rules
 
 import (
 	"fmt"
-	"math"
 	"strings"
 
 	"lidmark/domain/bee"
-	"lidmark/domain/book"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
 
@@ -36,7 +35,7 @@ func (p *pass) cellsOut(b *batchCase) {
 // asFarAsKnown says how many of the cells that must be out live where only the
 // larvae were counted, and how many are on the way.
 func (p *pass) asFarAsKnown(b *batchCase) (words string) {
-	if Uncounted(b.Batch) {
+	if b.Uncounted() {
 		words = fmt.Sprintf(" (as grafted; about %d live)", p.ripe(b))
 	}
 	if way := b.OnTheWay(); way > 0 {
@@ -51,7 +50,7 @@ func (p *pass) collect(b *batchCase) string {
 	switch {
 	case b.Left() == 0:
 		return fmt.Sprintf("Place %s of %s, on the way: into nucs or cages", count(b.left, "cell"), batchWord(b.Batch))
-	case Uncounted(b.Batch):
+	case b.Uncounted():
 		return fmt.Sprintf("Count the take first, then collect about %s of %s: into nucs or cages", ripe, batchWord(b.Batch))
 	default:
 		return fmt.Sprintf("Collect %s of %s: into nucs or cages", ripe, batchWord(b.Batch))
@@ -61,29 +60,13 @@ func (p *pass) collect(b *batchCase) string {
 // ripeWords are the cells to be expected: "24 cells", "about 18 cells (24 as grafted)".
 func (p *pass) ripeWords(b *batchCase) string {
 	words := count(p.ripe(b), "cell")
-	if Uncounted(b.Batch) {
+	if b.Uncounted() {
 		return fmt.Sprintf("about %s (%d as grafted)", words, b.left)
 	}
 	return words
 }
 
-func (p *pass) ripe(b *batchCase) int { return ripe(b.Batch, p.numbers) }
-
-// ripe is how many ripe cells are to be expected of those that can still be given.
-// Once anybody counted that is what the book says; before that it goes by the rates.
-func ripe(b *book.Batch, n practice.Numbers) int {
-	left := b.Unplaced()
-	if !Uncounted(b) {
-		return left
-	}
-	expected := float64(b.Larvae) * n.Get(practice.Take) * n.Get(practice.RipeOfTakes)
-	return min(left, max(1, int(math.Round(expected))-(b.Cells()-left)))
-}
-
-// Uncounted tells whether nobody counted more of a batch than its larvae.
-func Uncounted(b *book.Batch) bool {
-	return !b.Taken.Counted() && !b.Capped.Counted() && !b.Ripe.Counted()
-}
+func (p *pass) ripe(b *batchCase) int { return plan.Ripe(b.Batch, p.numbers) }
 
 // virginWalks: the first virgin out destroys the others.
 func (p *pass) virginWalks(b *batchCase) {

@@ -37,7 +37,7 @@ func (p *pass) packed(k kitSum, d calendar.Day) []KitLine {
 	cells := 0
 	for _, b := range k.batches(p.view) {
 		of := batchWord(p.view.Batch(b.batch))
-		if c := p.caseOf(b.batch); c != nil && Uncounted(c.Batch) {
+		if c := p.caseOf(b.batch); c != nil && c.Uncounted() {
 			of = fmt.Sprintf("%s, about: %d grafted, not counted", of, c.Larvae)
 		}
 		cells += b.given
@@ -121,7 +121,7 @@ func (p *pass) sum(work []Finding) kitSum {
 		}
 	}
 	for i := range k.sums {
-		if c := p.caseOf(k.sums[i].batch); c != nil && Uncounted(c.Batch) {
+		if c := p.caseOf(k.sums[i].batch); c != nil && c.Uncounted() {
 			k.sums[i].given = min(k.sums[i].given, p.ripe(c))
 		}
 	}

@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/bee"
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
 
@@ -61,8 +62,8 @@ func LateDay(v *book.View, id book.BatchID, next time.Time) (LateCard, bool) {
 		next = NextFree(v)
 	}
 	ready := readyNucs(v, id)
-	card := LateDayOf(b.Bee(ripe(b, v.Numbers())), v.On(), next, len(ready), v.Numbers())
-	if Uncounted(b) {
+	card := LateDayOf(b.Bee(plan.Ripe(b, v.Numbers())), v.On(), next, len(ready), v.Numbers())
+	if b.Uncounted() {
 		card.Grafted = b.Unplaced()
 	}
 	clock := b.Clock(v.Numbers())

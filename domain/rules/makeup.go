@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -31,8 +30,8 @@ func (p *pass) nobodyReady(b *batchCase) {
 	if y.yard.Standstill != nil {
 		f.Why += fmt.Sprintf("; %s is on standstill, they stay there", y.yard.Name)
 	}
-	if up := p.toMakeUp(b); up > 0 {
-		y = p.makeUp(&f, b, up)
+	if waits, up := p.toMakeUp(b); up > 0 {
+		y = p.makeUp(&f, b, waits, up)
 	}
 	if f.Act == ActNone && p.now.Before(f.From) {
 		return
@@ -40,18 +39,15 @@ func (p *pass) nobodyReady(b *batchCase) {
 	p.add(y, f)
 }
 
-// toMakeUp is how many nucs are still to be made up for a batch: as many as its plan says,
-// and no more than cells are to be expected; none once the keeper said that they are.
-func (p *pass) toMakeUp(b *batchCase) int {
-	want := p.ripe(b)
-	of, _ := p.view.BatchPlan(b.Batch.Batch)
-	if of.Nucs > 0 {
-		want = min(want, of.Nucs)
+// toMakeUp is how many nucs are still to be made up for a batch of those that wait for its
+// cells; none once the keeper said that they are.
+func (p *pass) toMakeUp(b *batchCase) (waits plan.Wanting, up int) {
+	waits = p.ladders().Waiting(b.Batch)
+	waits.Nucs = min(waits.Nucs, mostMadeUp)
+	if of, _ := p.view.BatchPlan(b.Batch.Batch); of.Made(book.NucsReady) && b.ready > 0 {
+		return waits, 0
 	}
-	if of.Made(book.NucsReady) && b.ready > 0 {
-		return 0
-	}
-	return min(want-b.ready, mostMadeUp)
+	return waits, waits.Nucs - b.ready
 }
 
 // mostMadeUp is how many nucs are reckoned for one batch at most: beyond lies a fault of
@@ -60,16 +56,13 @@ const mostMadeUp = 10_000
 
 // makeUp makes the finding work of the day before the cells are given, in the yard it
 // returns. Nucs whose queens are ready by then are not made up: they get the next cell.
-func (p *pass) makeUp(f *Finding, b *batchCase, up int) *yardCase {
-	of := p.asGrafted(b)
-	of.Yard = cmp.Or(of.Yard, b.yard.id)
-	l := p.ladders().LadderOf(of)
-	made := p.ladders().MadeUp(l, plan.Size{Yard: of.Yard, Nucs: up + p.keptIn(of.Yard)})
+func (p *pass) makeUp(f *Finding, b *batchCase, waits plan.Wanting, up int) *yardCase {
+	made := p.ladders().MadeUp(waits.Ladder, waits.Size)
 	if up = min(up, made.Nucs); up == 0 {
 		return b.yard
 	}
 	share := float64(up) / float64(made.Nucs)
-	y, rung := p.yard(of.Yard), l.Rung(plan.MakeUpNucs)
+	y, rung := p.yard(waits.Yard), waits.Rung(plan.MakeUpNucs)
 	f.Act, f.Takes, f.Goods = ActMakeUp, made.Minutes*share, Goods{Cups: math.Ceil(made.Cups * share), Combs: made.Combs * share}
 	f.From, f.Best = rung.From.Start(y.zone), rung.Best.At(noon, 0, y.zone)
 	f.Why = fmt.Sprintf("%s, %s ready for them; %s; made up they take about %s", p.ripeWords(b), count(b.ready, "nuc"), f.Why, count(int(f.Goods.Cups), "cup")+" of bees")
@@ -79,16 +72,6 @@ func (p *pass) makeUp(f *Finding, b *batchCase, up int) *yardCase {
 	}
 	f.Used = append(f.Used, slices.Concat(plan.MakeUpNucs.Used(), []practice.Key{practice.MinutesMakeUp, practice.MinutesMakeUpFrameNuc})...)
 	return y
-}
-
-// keptIn is how many nucs of a yard are ready, each for some batch.
-func (p *pass) keptIn(yard book.YardID) (n int) {
-	for i := range p.nucs {
-		if c := &p.nucs[i]; c.Yard == yard && (c.cell != nil || c.waits != nil) {
-			n++
-		}
-	}
-	return n
 }
 
 // asGrafted is the plan of a grafted batch, from the hour of its graft on.

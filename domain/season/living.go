@@ -21,10 +21,12 @@ type living struct {
 	most int // nucs of a batch
 }
 
-// madeKey is a yard and the day on which its nucs are made up.
+// madeKey is a batch of the book, or none, with its yard, the day of its graft and the day
+// on which its nucs are made up.
 type madeKey struct {
-	yard book.YardID
-	day  calendar.Day
+	yard      book.YardID
+	batch     book.BatchID
+	graft, up calendar.Day
 }
 
 // Grams are bees, and thousandths combs, in whole numbers: a tenth of what nobody
@@ -57,7 +59,7 @@ func newLiving(g *ground, most int) *living {
 // made up, is taken from colonies for the week from that day on: so long it counts with what
 // others take.
 func (l *living) takes(s standing) (all []span) {
-	ladder, yard, nucs := s.ladder, s.size.Yard, s.size.Nucs
+	ladder, yard := s.ladder, s.size.Yard
 	fly := ladder.Rung(plan.Fly)
 	for i, c := range l.circles {
 		if c.has(yard) {
@@ -72,18 +74,18 @@ func (l *living) takes(s standing) (all []span) {
 	if !l.told || !s.makesUp(l.planner) {
 		return all
 	}
-	made := l.madeUp(ladder, yard, nucs)
+	made := l.madeUp(ladder, s.size)
 	return append(all,
 		span{l.besides(bees), up.Best, up.Best + week - 1, int32(math.Ceil(parts*made.Kilograms - even))},
 		span{l.besides(brood), up.Best, up.Best + week - 1, int32(math.Ceil(parts*made.Combs - even))})
 }
 
-func (l *living) madeUp(ladder plan.Ladder, yard book.YardID, nucs int) plan.MakeUp {
-	key := madeKey{yard, ladder.Rung(plan.MakeUpNucs).Best}
+func (l *living) madeUp(ladder plan.Ladder, s plan.Size) plan.MakeUp {
+	key := madeKey{s.Yard, s.Not, ladder.Day, ladder.Rung(plan.MakeUpNucs).Best}
 	all := l.made[key]
-	if nucs >= len(all) {
-		all = l.planner.MakeUps(ladder, yard, max(nucs, l.most))
+	if s.Nucs >= len(all) {
+		all = l.planner.MakeUps(ladder, s, max(s.Nucs, l.most))
 		l.made[key] = all
 	}
-	return all[nucs]
+	return all[s.Nucs]
 }

@@ -60,30 +60,17 @@ func titleOf(b book.BatchPlan) string {
 }
 
 // graftedOf is a grafted batch. The nucs that were given its cells are taken by
-// what they hold; those that wait for the cells that are left are as planned.
+// what they hold; others wait for the cells that are left.
 func graftedOf(p *plan.Planner, b *book.Batch) (standing, bool) {
 	v := p.View()
 	was, _ := v.BatchPlan(b.Batch)
-	yard := was.Yard
-	if yard.IsZero() {
-		yard = homeOf(v)
-	}
-	for _, g := range b.Given {
-		yard = v.Nuc(g.Nuc).Yard
-	}
-	l := p.Ladder(b.At.Instant, max(1, b.Cells()), yard)
+	waits := p.Waiting(b)
+	l, waiting := waits.Ladder, waits.Nucs
 	if l.Rung(plan.Ready).By < v.Today() {
 		return standing{}, false
 	}
 	s := standing{id: b.Batch, title: fmt.Sprintf("batch %d", b.Number), planned: was, grafted: true, ladder: l}
-	waiting := 0
-	if l.Rung(plan.GiveCells).By >= v.Today() {
-		waiting = b.Left()
-	}
-	if was.Nucs > 0 {
-		waiting = min(waiting, max(0, was.Nucs-len(b.Given)))
-	}
-	s.size = p.SizeOf(book.BatchPlan{BatchPlanned: book.BatchPlanned{Larvae: b.Larvae, Nucs: waiting, Line: b.Line, Yard: yard}})
+	s.size = p.SizeOf(book.BatchPlan{BatchPlanned: book.BatchPlanned{Batch: b.Batch, Larvae: b.Larvae, Nucs: waiting, Line: b.Line, Yard: waits.Yard}})
 	s.virgins = waiting + len(b.Given)
 	if waiting == 0 && l.Rung(plan.Fly).By >= v.Today() { // past their hour they emerge where they are, and fly if they are given a nuc
 		s.virgins += b.Left()

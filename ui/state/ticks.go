@@ -255,7 +255,7 @@ func (s State) lineRecord(l PageLine) (State, []Effect) {
 // recordOf is the record for the work of a line.
 func (s State) recordOf(l PageLine) string {
 	kind := l.Of[0].Kind
-	if id, ok := l.Of[0].Batch(); ok && l.Act == rules.ActCollectCells && rules.Uncounted(s.Reading().View.Batch(id)) {
+	if id, ok := l.Of[0].Batch(); ok && l.Act == rules.ActCollectCells && s.Reading().View.Batch(id).Uncounted() {
 		return "count" // it comes first
 	}
 	for _, rec := range records {

@@ -1,0 +1,64 @@
+package plan
+
+import (
+	"cmp"
+	"math"
+
+	"lidmark/domain/book"
+	"lidmark/domain/practice"
+)
+
+// Ripe is how many ripe cells are to be expected of those of a grafted batch that can still
+// be given. Once anybody counted that is what the book says; before that it goes by the
+// rates.
+func Ripe(b *book.Batch, n practice.Numbers) int {
+	left := b.Unplaced()
+	if !b.Uncounted() {
+		return left
+	}
+	expected := float64(b.Larvae) * n.Get(practice.Take) * n.Get(practice.RipeOfTakes)
+	return min(left, max(1, int(math.Round(expected))-(b.Cells()-left)))
+}
+
+// Waiting is a grafted batch with the nucs that wait for its cells: as many as are planned
+// and not given yet, no more than ripe cells are to be expected, and none once the last day
+// to give them is past. They stand in the yard that was planned, else where its other cells
+// went, else where its cells hang, else at home.
+func (p *Planner) Waiting(b *book.Batch) Wanting {
+	was, _ := p.view.BatchPlan(b.Batch)
+	s := Size{Line: b.Line, Yard: was.Yard, Not: b.Batch}
+	for _, g := range b.Given {
+		s.Yard = cmp.Or(s.Yard, p.view.Nuc(g.Nuc).Yard)
+	}
+	if hangs := cmp.Or(b.Finisher, b.Starter); s.Yard.IsZero() && !b.Incubate && !hangs.IsZero() {
+		s.Yard = p.view.Colony(hangs).Yard
+	}
+	if home := p.view.HomeYard(); s.Yard.IsZero() && home != nil {
+		s.Yard = home.Yard
+	}
+	if z := (zoned{p.course.Zone(s.Yard)}); z.day(p.course.Clock(b.Batch).Hard()) >= p.view.Today() {
+		s.Nucs = Ripe(b, p.numbers)
+	}
+	if was.Nucs > 0 {
+		s.Nucs = min(s.Nucs, max(0, was.Nucs-len(b.Given)))
+	}
+	return Wanting{p.ladderAt(b.At.Instant, max(1, b.Cells()), s.Yard), s}
+}
+
+// allWaiting are the batches of the book for which nucs wait: those grafted, then those
+// planned, in the order of the plans.
+func (p *Planner) allWaiting() (all []Wanting) {
+	out := p.view.Today() - p.days(practice.GraftToEmergeBy)
+	for b := range p.view.Batches() {
+		if b.Unplaced() == 0 || b.At.Day(p.view.Zone()) < out {
+			continue
+		}
+		if w := p.Waiting(b); w.Nucs > 0 {
+			all = append(all, w)
+		}
+	}
+	for b := range p.view.Plans() {
+		all = append(all, Wanting{p.LadderOf(b), Size{Larvae: b.Larvae, Nucs: b.Nucs, Yard: b.Yard, Not: b.Batch}})
+	}
+	return all
+}
