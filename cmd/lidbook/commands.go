@@ -20,7 +20,7 @@ func groups() []group {
 			todayCommand, needsCommand, nucCommand, nucsCommand, batchCommand,
 			batchesCommand, clockCommand, lateCommand, mayCommand, queenCommand,
 			reviewCommand, courseCommand, strengthCommand, enoughCommand,
-			colonyCommand, traceCommand, ordersCommand, handOverCommand, wishCommand, turnCommand, seasonCommand, planCommand, soldCommand, claimsCommand, kinCommand, dayCommand, closeCommand, linesCommand, groundCommand, roundCommand, layoutCommand,
+			colonyCommand, traceCommand, ordersCommand, handOverCommand, wishCommand, turnCommand, dronesCommand, seasonCommand, planCommand, soldCommand, claimsCommand, kinCommand, dayCommand, closeCommand, linesCommand, groundCommand, roundCommand, layoutCommand,
 			numbersCommand, pictureCommand, printCommand, lettersCommand,
 		}},
 		{"do", "To write down:", []func(*app) *cobra.Command{
@@ -75,6 +75,7 @@ var shapes = map[string]any{
 	"round":          roundShape{},
 	"course":         courseShape{},
 	"strength":       []strengthShape{},
+	"drones":         []dronesShape{},
 	"enough":         enoughShape{},
 	"today":          dayShape{},
 	"trace":          traceShape{},

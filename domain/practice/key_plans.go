@@ -103,6 +103,7 @@ const (
 	NursesPerCell
 	FeedPerRearer
 	QueensPerDroneColony
+	DronesPerComb
 	CombsPerColonyWeek
 	BroodCombsPerNuc
 	HalfCombSide

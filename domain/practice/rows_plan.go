@@ -65,6 +65,10 @@ var planRows = []Number{
 		Default: 25, Min: 10, Max: 50, Source: "one drone colony to 25 queens, " + buechler2013 + ", after Tiesler & Englert 1989", Confidence: Verified, Used: "plan of a batch",
 	},
 	{
+		Key: DronesPerComb, Name: "drones_per_comb", Title: "Ripe drones that a drone comb gives", Unit: Drones,
+		Default: 1500, Min: 100, Max: 4000, Source: "1,840 drone cells a side by an estimating frame, not all laid in, not all raised; " + noSource, Confidence: CommonPractice, Used: "drones by day",
+	},
+	{
 		Key: CombsPerColonyWeek, Name: "combs_per_colony_week", Title: "Brood combs a colony gives in a week", Unit: Combs,
 		Default: 2, Min: 0.5, Max: 4, Source: "1 to 3; " + noSource, Confidence: CommonPractice, Used: "plan of a batch",
 	},
