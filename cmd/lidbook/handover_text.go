@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
+	"lidmark/domain/plan"
 )
 
 // soldCaution stands where queens are sold or sent.
@@ -97,7 +98,7 @@ func sureOf(o servedShape) string {
 	if o.Sure == nil {
 		return ""
 	}
-	return odds(*o.Sure)
+	return plan.OfHundred(*o.Sure)
 }
 
 // printShort says what is missing, since when, and what to tell the customer.
@@ -116,24 +117,12 @@ func (a *app) printShort(o servedShape) {
 	case !o.Lost && !coming:
 		a.line("%s, %d planned: graft by %s, see lidbook wish", short, o.Planned, shortDay(o.GraftBy))
 	case o.Next == "":
-		a.line("%s: ring %s today; what stands in nucs gives them with %s at most, so graft: see lidbook wish", short, o.Customer, odds(o.Most))
+		a.line("%s: ring %s today; what stands in nucs gives them with %s at most, so graft: see lidbook wish", short, o.Customer, plan.OfHundred(o.Most))
 	case !coming:
-		a.line("%s: ring %s today; %d more by %s, %s", short, o.Customer, o.Short, shortDay(o.Next), odds(o.Chance))
+		a.line("%s: ring %s today; %d more by %s, %s", short, o.Customer, o.Short, shortDay(o.Next), plan.OfHundred(o.Chance))
 	case o.Late > 0:
-		a.line("%s: still to be expected by %s, %s", short, shortDay(o.Next), odds(o.Chance))
+		a.line("%s: still to be expected by %s, %s", short, shortDay(o.Next), plan.OfHundred(o.Chance))
 	default:
-		a.line("%s: still to be expected in time, by %s, %s", short, shortDay(o.Next), odds(o.Chance))
-	}
-}
-
-// odds are a chance in words that promise nothing for certain.
-func odds(p float64) string {
-	switch {
-	case p > 0.99:
-		return "over 99 of 100"
-	case p < 0.01:
-		return "under 1 of 100"
-	default:
-		return hundred(p) + " of 100"
+		a.line("%s: still to be expected in time, by %s, %s", short, shortDay(o.Next), plan.OfHundred(o.Chance))
 	}
 }

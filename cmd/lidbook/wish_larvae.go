@@ -41,7 +41,7 @@ func (a *app) printByLarvae(s wishShape) {
 		case n.Larvae == s.Larvae:
 			note = "as above"
 		}
-		rows = append(rows, []string{"  " + strconv.Itoa(n.Larvae), odds(n.Chance), strconv.Itoa(n.Nucs), note})
+		rows = append(rows, []string{"  " + strconv.Itoa(n.Larvae), plan.OfHundred(n.Chance), strconv.Itoa(n.Nucs), note})
 	}
 	a.table(rows)
 }

@@ -18,9 +18,9 @@ func (a *app) printWish(v *book.View, s wishShape) {
 	wanted := fmt.Sprintf("%s%s %s by %s", plural(s.Queens, "queen"), prefixed(" ", s.Line), ready, shortDay(s.By))
 	takes := fmt.Sprintf("%s, %s in %s", larvaeWords(s.Grafts), plural(s.Nucs, "nuc"), s.Yard)
 	if s.Chance < 0.5 { // less likely than not
-		a.line("%s: hardly, %s; %s most probably give %d", wanted, odds(s.Chance), takes, s.Expected)
+		a.line("%s: hardly, %s; %s most probably give %d", wanted, plan.OfHundred(s.Chance), takes, s.Expected)
 	} else {
-		a.line("%s: %s; %s", wanted, takes, odds(s.Chance))
+		a.line("%s: %s; %s", wanted, takes, plan.OfHundred(s.Chance))
 	}
 	a.line("  of a new graft alone; who gets the queens that are ready or on the way: lidbook handover")
 	if !s.InTime {
@@ -37,7 +37,7 @@ func (a *app) printWish(v *book.View, s wishShape) {
 		a.line("  the %s serve %s: the queens of one graft are ready before cells of the next go in", plural(s.Nucs, "nuc"), times(s.Turns))
 	}
 	if s.Insured > 0 {
-		a.line("  surer is one graft of %d larvae for all the nucs, and another only if the first fails, once you have counted its take: %s", s.For, odds(s.Insured))
+		a.line("  surer is one graft of %d larvae for all the nucs, and another only if the first fails, once you have counted its take: %s", s.For, plan.OfHundred(s.Insured))
 	}
 	for _, g := range s.Grafts {
 		a.printGraft(v, g)
@@ -242,16 +242,16 @@ func shortGift(cups, combs float64) string {
 func (a *app) printSure(s wishShape) {
 	var promises, raises, late []string
 	for _, p := range s.Promises {
-		promises = append(promises, fmt.Sprintf("%d with %s", p.Queens, odds(p.Sure)))
+		promises = append(promises, fmt.Sprintf("%d with %s", p.Queens, plan.OfHundred(p.Sure)))
 	}
 	const most = 3
 	for i, r := range s.Raises {
 		if i < most && r.Gain >= 0.005 {
-			raises = append(raises, fmt.Sprintf("%s: %s", r.Change, odds(r.Chance)))
+			raises = append(raises, fmt.Sprintf("%s: %s", r.Change, plan.OfHundred(r.Chance)))
 		}
 	}
 	for _, l := range s.Late {
-		late = append(late, fmt.Sprintf("%s: %s", plural(l.Days, "day"), odds(l.Chance)))
+		late = append(late, fmt.Sprintf("%s: %s", plural(l.Days, "day"), plan.OfHundred(l.Chance)))
 	}
 	a.facts("may be promised", list(promises), "most probably", plural(s.Expected, "queen"), "costs most", costWords(s), "raises it most", strings.Join(raises, ", "), "grafted late", strings.Join(late, ", "), "last graft that makes sense", lastWords(s))
 }
@@ -309,5 +309,5 @@ func costWords(s wishShape) string {
 	if s.Dearest == nil {
 		return ""
 	}
-	return fmt.Sprintf("%s; without that %d with %s, not %d", s.Dearest.What, s.Dearest.Without, odds(s.Sure), s.Dearest.With)
+	return fmt.Sprintf("%s; without that %d with %s, not %d", s.Dearest.What, s.Dearest.Without, plan.OfHundred(s.Sure), s.Dearest.With)
 }

@@ -94,10 +94,14 @@ func (p *Planner) said(d calendar.Day) string {
 	return fmt.Sprintf("%s %d", d.Short(), year)
 }
 
-// OfHundred is a share in words that promise nothing for certain.
+// OfHundred is a share in words that promise nothing for certain, neither 0 nor 100.
 func OfHundred(share float64) string {
-	if share < 0.01 {
+	switch said := fmt.Sprintf("%.0f", 100*share); said {
+	case "100":
+		return "over 99 of 100"
+	case "0", "-0":
 		return "under 1 of 100"
+	default:
+		return said + " of 100"
 	}
-	return fmt.Sprintf("%.0f of 100", 100*share)
 }

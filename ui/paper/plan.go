@@ -200,30 +200,19 @@ func (d planSheet) sure(ctx context.Context) error {
 		return err
 	}
 	if d.of.Queens > 0 {
-		said := odds(d.of.Chances.AtLeast(d.of.Queens)) + " that there are " + plural(d.of.Queens, "queen", "queens") + d.until()
+		said := plan.OfHundred(d.of.Chances.AtLeast(d.of.Queens)) + " that there are " + plural(d.of.Queens, "queen", "queens") + d.until()
 		if d.of.Sure > 0 {
-			said += "; wished: " + odds(d.of.Sure)
+			said += "; wished: " + plan.OfHundred(d.of.Sure)
 		}
 		d.remark(said, semi(9), d.right())
 	}
 	t.heads()
 	for _, p := range d.of.Chances.Promises() {
-		if err := t.put(ctx, listLine{look: plain(9), cells: []string{odds(p.Sure), plural(p.Queens, "queen", "queens"), ""}}); err != nil {
+		if err := t.put(ctx, listLine{look: plain(9), cells: []string{plan.OfHundred(p.Sure), plural(p.Queens, "queen", "queens"), ""}}); err != nil {
 			return err
 		}
 	}
 	return t.put(ctx, listLine{look: plain(9), cells: []string{"most probably", plural(d.of.Chances.Quantile(0.5), "queen", "queens"), ""}})
-}
-
-// odds are a chance in words that promise nothing for certain.
-func odds(p float64) string {
-	switch {
-	case p > 0.99:
-		return "over 99 of 100"
-	case p < 0.01:
-		return "under 1 of 100"
-	}
-	return fmt.Sprintf("%.0f of 100", 100*p)
 }
 
 // amounts draws all that the batch takes.

@@ -7,6 +7,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 	"lidmark/domain/rules"
 )
 
@@ -53,7 +54,7 @@ func (p *OrderSheet) Ring(o handover.Served) string {
 	said := missing(o)
 	for _, e := range p.Waits {
 		if e.Order == o.Order.Order && !strings.HasPrefix(said, ringFirst) {
-			return said + "; the plan gives them " + ofHundred(e.Chance) + " times"
+			return said + "; the plan gives them " + plan.OfHundred(e.Chance) + " times"
 		}
 	}
 	return said
@@ -77,11 +78,11 @@ func missing(o handover.Served) string {
 	case !o.Lost && !coming:
 		return fmt.Sprintf("%d of %s planned: graft by %s", o.Planned, more, o.GraftBy.Short())
 	case next.Day.IsZero():
-		return whom + "what stands in nucs gives " + more + " with " + ofHundred(next.Most) + " at most, so plan a graft"
+		return whom + "what stands in nucs gives " + more + " with " + plan.OfHundred(next.Most) + " at most, so plan a graft"
 	case next.Day > o.On:
-		return whom + more + " by " + next.Day.Short() + ", " + ofHundred(next.Chance)
+		return whom + more + " by " + next.Day.Short() + ", " + plan.OfHundred(next.Chance)
 	default:
-		return "Still to be expected in time: " + more + " by " + next.Day.Short() + ", " + ofHundred(next.Chance)
+		return "Still to be expected in time: " + more + " by " + next.Day.Short() + ", " + plan.OfHundred(next.Chance)
 	}
 }
 
@@ -91,18 +92,6 @@ func onPlan(o handover.Served) string {
 		return fmt.Sprintf("Planned, %d of them to be expected from nucs: ", o.Coming)
 	}
 	return "Planned: "
-}
-
-// ofHundred is a chance in the keeper's words.
-func ofHundred(chance float64) string {
-	switch n := percent(chance); n {
-	case 100:
-		return "over 99 of 100"
-	case 0:
-		return "under 1 of 100"
-	default:
-		return fmt.Sprintf("%d of 100", n)
-	}
 }
 
 // holder is where a queen is who can be handed over: her nuc, or she herself.

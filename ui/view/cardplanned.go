@@ -57,11 +57,11 @@ func (c *cardDraw) wanted(l state.PlannedLane) {
 	last := l.Stages[len(l.Stages)-1]
 	c.count("queens, 10–90 %", fmt.Sprintf("%d (%d–%d)", last.Likely(), last.Low(), last.High()), figures)
 	if l.Queens > 0 && l.By != 0 {
-		c.count(fmt.Sprintf("%d by %s, reckoned", l.Queens, l.By.Short()), ofHundred(l.Chance), figures)
+		c.count(fmt.Sprintf("%d by %s, reckoned", l.Queens, l.By.Short()), plan.OfHundred(l.Chance), figures)
 		if l.Sure > 0 {
-			c.count("wished", ofHundred(l.Sure), figures)
+			c.count("wished", plan.OfHundred(l.Sure), figures)
 		}
-		c.count("the graft a day later", ofHundred(c.s.DayLater(l.BatchPlan)), figures)
+		c.count("the graft a day later", plan.OfHundred(c.s.DayLater(l.BatchPlan)), figures)
 	}
 	var names []string
 	for _, id := range l.Orders {

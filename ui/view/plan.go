@@ -81,18 +81,6 @@ func (d *planDraw) partHead(a scene.Area, head, says string) float64 {
 // partHeads is how high the head of a part and the line about it are, dp.
 const partHeads = 54.0
 
-// ofHundred is a chance in the keeper's words.
-func ofHundred(chance float64) string {
-	switch n := int(100*chance + 0.5); n {
-	case 100:
-		return "over 99 of 100"
-	case 0:
-		return "under 1 of 100"
-	default:
-		return fmt.Sprintf("%d of 100", n)
-	}
-}
-
 // amounts lists what the wish eats, and what of it is there.
 func (d *planDraw) amounts(a scene.Area) {
 	y := d.partHead(a, "Amounts", "")

@@ -35,7 +35,7 @@ func (d *planDraw) answer(a scene.Area) {
 	if !d.now {
 		f, says = f.as(scene.Ink3), says.as(scene.Ink3)
 	}
-	head := d.batches() + ": " + ofHundred(d.all.Chance)
+	head := d.batches() + ": " + plan.OfHundred(d.all.Chance)
 	if !d.all.InTime && !d.s.Planning.Forwards {
 		head = "Not possible by " + d.all.By.Short()
 	}
@@ -128,8 +128,8 @@ func (d *planDraw) reach(room float64) string {
 		return d.outOfReach()
 	}
 	one := fmt.Sprintf("one of %s for all nucs", plural(d.all.Sizing.Larvae, "larva", "larvae"))
-	return d.firstFitting(room, fmt.Sprintf("surer: %s, another only if it fails: %s", one, ofHundred(sure)),
-		fmt.Sprintf("surer: one for all nucs, another only if it fails: %s", ofHundred(sure)), fmt.Sprintf("surer one, another if it fails: %s", ofHundred(sure)))
+	return d.firstFitting(room, fmt.Sprintf("surer: %s, another only if it fails: %s", one, plan.OfHundred(sure)),
+		fmt.Sprintf("surer: one for all nucs, another only if it fails: %s", plan.OfHundred(sure)), fmt.Sprintf("surer one, another if it fails: %s", plan.OfHundred(sure)))
 }
 
 // outOfReach says why no number of larvae makes it as sure as it is wished.
@@ -157,7 +157,7 @@ func (d *planDraw) turns(x, y, to float64) {
 	if len(d.all.Batches) == 1 {
 		two = "two batches, a week apart"
 		if d.all.Two > 0 {
-			two += ": " + ofHundred(d.all.Two)
+			two += ": " + plan.OfHundred(d.all.Two)
 		}
 	}
 	back := "from a graft"

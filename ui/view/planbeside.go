@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"lidmark/domain/book"
+	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -69,7 +70,7 @@ func (d *planDraw) plannedLines(planned []book.BatchPlan, box scene.Area, y floa
 		lane := d.s.PlannedLane(b)
 		figure := ""
 		if lane.Queens > 0 && lane.By != 0 {
-			figure = ofHundred(lane.Chance)
+			figure = plan.OfHundred(lane.Chance)
 		}
 		d.besideLine(box, y, plannedGraft(lane), figure, lane.Ref(), b.Batch == d.s.Planning.Batch)
 		y += 20

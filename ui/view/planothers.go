@@ -1,6 +1,7 @@
 package view
 
 import (
+	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -51,7 +52,7 @@ func (d *planDraw) chosenDay(x, y, w, row float64) float64 {
 		Area: scene.Area{X: x - 6, Y: y, W: w + 12, H: row - 2}, Radius: 5, Fill: scene.PenTint, Stroke: stroke(scene.Pen, 1.5),
 		Tag: scene.Tag{Ref: state.OtherOf(day), Reason: "as it stands"},
 	})
-	d.right(x+w, y+14, ofHundred(d.all.Chance), ink(14).semi())
+	d.right(x+w, y+14, plan.OfHundred(d.all.Chance), ink(14).semi())
 	d.text(x, y+14, day.Short(), ink(14).semi())
 	if row >= twoLines {
 		d.fit(x, y+28, "as it stands, in time for "+d.all.Nearest.Short(), ink2(12.5), x+w)
@@ -67,7 +68,7 @@ func (d *planDraw) otherDay(o state.PlanOther, a scene.Area) {
 	}
 	d.add(r)
 	x, to := a.X+6, a.Right()-6
-	end := d.right(to, a.Y+14, ofHundred(o.Chance), ink(14).semi())
+	end := d.right(to, a.Y+14, plan.OfHundred(o.Chance), ink(14).semi())
 	name := d.text(x, a.Y+14, o.Day.Short(), ink(14).semi())
 	says, f := "in time for "+o.Ready.Short(), ink2(12.5)
 	if o.Clash != "" {

@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 
+	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -75,14 +76,14 @@ func flagSays(f state.OrderFlag) string {
 	if f.Moved() {
 		says := f.By.Short() + " → " + f.Day.Short()
 		if f.Planned {
-			says += fmt.Sprintf(": %s, before %.0f", ofHundred(f.Chance), 100*f.Before)
+			says += fmt.Sprintf(": %s, before %.0f", plan.OfHundred(f.Chance), 100*f.Before)
 		}
 		return says
 	}
 	says := fmt.Sprintf("order %s, %s: %s by %s", f.Number, f.Customer, plural(f.Owed, "queen", "queens"), f.By.Short())
 	switch {
 	case f.Planned:
-		says += "; planned: " + ofHundred(f.Chance)
+		says += "; planned: " + plan.OfHundred(f.Chance)
 	case f.Needs:
 		says += "; needs a graft"
 	}

@@ -180,7 +180,7 @@ func (d *planDraw) raises(x, y, to float64) float64 {
 			break
 		}
 		y += 18
-		end := d.right(to, y, ofHundred(r.Chance), ink(13).semi())
+		end := d.right(to, y, plan.OfHundred(r.Chance), ink(13).semi())
 		d.fit(x, y, r.Change.String(), ink2(13), end-8)
 	}
 	return y
@@ -222,7 +222,7 @@ func (d *planDraw) planButtons(a scene.Area) float64 {
 		d.wrap(x, y-10-float64(lines-1)*scene.LineHeight(13), why, ink(13).as(scene.Act), w, lines)
 		return y - 16 - float64(lines)*scene.LineHeight(13)
 	}
-	says := fmt.Sprintf("A day late: %s; cells a day late: %.0f lost", ofHundred(d.all.ADay), d.all.Late)
+	says := fmt.Sprintf("A day late: %s; cells a day late: %.0f lost", plan.OfHundred(d.all.ADay), d.all.Late)
 	switch {
 	case d.s.Planning.Dates:
 		says = sentence(d.lastSaid())
