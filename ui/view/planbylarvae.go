@@ -114,7 +114,7 @@ func (d *planDraw) larvaeBar(n plan.ByLarvae, a scene.Area) {
 
 // larvaeSays is an amount in one line.
 func (d *planDraw) larvaeSays(n plan.ByLarvae) string {
-	says := fmt.Sprintf("%s%s, %s get a cell: %s", plural(n.Larvae, "larva", "larvae"), d.eachGraft(), plural(n.Nucs, "nuc", "nucs"), ofHundred(n.Chance))
+	says := fmt.Sprintf("%s%s, %s get a cell: %s", plural(n.Larvae, "larva", "larvae"), d.eachGraft(), plural(n.Nucs, "nuc", "nucs"), plan.OfHundred(n.Chance))
 	switch {
 	case n.Fewest:
 		return says + "; no fewer are as sure as you wish"
