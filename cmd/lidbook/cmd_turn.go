@@ -54,7 +54,7 @@ func turnCommand(a *app) *cobra.Command {
 			return err
 		}
 		if t, err = plan.New(course.New(v)).Season(y.Yard, t); err != nil {
-			return fmt.Errorf("%w: say with --until by which day the last queen is wanted, or tell the usual weather (lidbook weather normal)", err)
+			return err
 		}
 		s := turnShape{Yard: y.Name, First: t.First.String(), Last: t.Last.String(), Gap: t.Gap, Drive: max(1, t.Drive), Ages: []yieldShape{}}
 		for _, one := range plan.RatesOf(v).Yields(t, v.Numbers()) {

@@ -18,12 +18,12 @@ func (p *Planner) Season(yard book.YardID, t Turn) (Turn, error) {
 	if t.Last == 0 {
 		last, ok := p.LastGraft(yard, from)
 		if !ok {
-			return t, fmt.Errorf("nobody told when the season ends in %s", p.view.Yard(yard).Name)
+			return t, fmt.Errorf("nobody told when the season ends in %s: say by which day the last queen is wanted, or tell the usual weather", p.view.Yard(yard).Name)
 		}
 		t.Last = p.Ladder(p.GraftAt(last), 1, yard).Rung(Ready).By
 	}
 	if t.Last <= t.First {
-		return t, fmt.Errorf("no season is left from %s to %s", t.First.Short(), t.Last.Short())
+		return t, fmt.Errorf("no season is left from %s to %s: say a later day for the last queen, or a sooner one for the first cell", t.First.Short(), t.Last.Short())
 	}
 	return t, nil
 }

@@ -174,7 +174,7 @@ type pair struct {
 	laying       bool
 }
 
-// pairEvery is the step of the sizes and of the lateness of two grafts: they take
+// The steps of the sizes and of the lateness of two grafts, in those of one: they take
 // twenty times as long to reckon as one.
 const (
 	pairBars  = 2 * bar
@@ -182,7 +182,7 @@ const (
 )
 
 // pairNucs is how many nucs each of two grafts has: as many as it has ripe cells
-// when the graft works, and a few more when it does well.
+// when the graft works.
 func (o *odds) pairNucs(larvae int) int {
 	share := o.rates.Link[plan.Taken].Mean() * o.rates.Link[plan.RipeOfTaken].Mean()
 	return int(math.Ceil(share * float64(larvae)))

@@ -104,7 +104,7 @@ func (t rungTeller) words(step plan.Step) (amount, why string) {
 		if cups := int(t.need(plan.CupsOfBees) + 0.5); cups > 0 {
 			amount = fmt.Sprintf("%d, %s of bees", t.b.Size.Nucs, counted(cups, "cup"))
 		}
-		return amount, "24–48 h without a queen"
+		return amount, fmt.Sprintf("%.0f h without a queen first", t.numbers.Get(practice.QueenlessBeforeCell))
 	}
 	return t.rearing(step)
 }
@@ -131,7 +131,7 @@ func (t rungTeller) rearing(step plan.Step) (amount, why string) {
 	case plan.SetUpStarter:
 		return fmt.Sprintf("%d, with %.1f kg of bees each", int(t.need(plan.Starters)), t.numbers.Get(practice.StarterBees)), "feed from " + t.b.Rung(plan.FeedStarter).Best.Short()
 	case plan.Confine:
-		return "on an empty comb", "larvae 12–24 h old on " + t.b.Day.Short()
+		return "on an empty comb", fmt.Sprintf("larvae about %.0f h old on %s", t.numbers.Get(practice.LarvaAgeAtGraft), t.b.Day.Short())
 	case plan.DroneComb:
 		return fmt.Sprintf("%.0f drone colonies", t.need(plan.DroneColonies)), fmt.Sprintf("by %s: %.0f d to ripe drones on %s", t.b.Rung(step).By.Short(), t.numbers.Get(practice.DroneRipe), t.b.Rung(plan.Fly).From.Short())
 	}
