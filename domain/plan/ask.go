@@ -1,8 +1,6 @@
 package plan
 
 import (
-	"slices"
-
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 )
@@ -37,7 +35,7 @@ func (p *Planner) asks(of []Wanting) (all []ask) {
 	for _, w := range of {
 		own[w.Not] = -1
 	}
-	for _, b := range p.asking() {
+	for _, b := range p.waiting() {
 		turn++
 		if _, is := own[b.Not]; is {
 			own[b.Not] = turn
@@ -73,20 +71,4 @@ func (p *Planner) asked(w Wanting, turn, of int) (all []ask) {
 // starters are the starters of a batch of a size.
 func (p *Planner) starters(s Size) float64 {
 	return StartersFor(s.Larvae, p.numbers)
-}
-
-// asking are the batches of the book that want bees yet, each without the steps that are
-// done.
-func (p *Planner) asking() []Wanting {
-	all := slices.Clone(p.waiting())
-	for i := range all {
-		was, _ := p.view.BatchPlan(all[i].Not)
-		if was.Made(book.StarterSetUp) {
-			all[i].Larvae = 0
-		}
-		if was.Made(book.NucsReady) {
-			all[i].Nucs = 0
-		}
-	}
-	return all
 }

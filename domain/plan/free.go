@@ -80,7 +80,7 @@ type ladderKey struct {
 }
 
 // SizeOf is how big a planned batch is meant to be, and what is to be expected of
-// it by the keeper's rates.
+// it by the keeper's rates; what is done for it already it wants no more.
 func (p *Planner) SizeOf(b book.BatchPlan) Size {
 	key := sizeKey{b.Larvae, b.Nucs, b.Virgins, b.Laying}
 	p.mu.Lock()
@@ -95,7 +95,7 @@ func (p *Planner) SizeOf(b book.BatchPlan) Size {
 		p.mu.Unlock()
 	}
 	s.Line, s.Yard, s.Not = b.Line, b.Yard, b.Batch
-	return s
+	return s.without(b)
 }
 
 // sizeKey is all on which what is to be expected of a planned batch stands, besides

@@ -10,12 +10,12 @@ import (
 	"lidmark/domain/practice"
 )
 
-// Giver is a colony and what it can give on a day; nothing while it rests.
+// Giver is a colony and what it can give on a day, less what it gave within a week.
 type Giver struct {
 	Colony    *book.Colony
 	Kilograms float64      // of bees
 	Combs     float64      // of brood
-	Rests     calendar.Day // until when it rests from what it gave; zero: it does not
+	Rests     calendar.Day // until when it has no more bees, or no more brood, to give for what it gave; zero: it has both
 }
 
 // hardlyAny is less than anybody weighs out: what is left of floats.

@@ -175,8 +175,11 @@ func (m *MakeUp) add(n practice.Numbers, cups float64, kind NucKind) {
 	m.Minutes += n.Get(minutes)
 }
 
-// MadeUp is what the nucs of a batch of a size are made up with.
+// MadeUp is what the nucs of a batch of a size are still made up with.
 func (p *Planner) MadeUp(l Ladder, s Size) MakeUp {
+	if s.NucsMade {
+		return MakeUp{}
+	}
 	nucs := max(0, s.Nucs)
 	return p.MakeUps(l, s, nucs)[nucs]
 }

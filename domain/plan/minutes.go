@@ -28,7 +28,9 @@ func (p *Planner) Minutes(l Ladder, s Size) (all []Minutes) {
 	add(DroneComb, per(practice.MinutesDroneComb, p.DroneCombs(s.Yard)))
 	add(Confine, per(practice.MinutesConfine, 1))
 	add(FeedStarter, per(practice.MinutesFeedRearer, starters))
-	add(SetUpStarter, per(practice.MinutesSetUpStarter, starters))
+	if !s.StartersSet {
+		add(SetUpStarter, per(practice.MinutesSetUpStarter, starters))
+	}
 	add(GraftLarvae, per(practice.MinutesGraftLarva, float64(s.Larvae)))
 	add(ToFinisher, per(practice.MinutesFeedRearer, finishers))
 	add(CountTake, per(practice.MinutesCheckTake, finishers))

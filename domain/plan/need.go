@@ -20,7 +20,15 @@ type Size struct {
 	Virgins              bool // the nucs are given virgins, who emerge in cages
 	Line                 string
 	Yard                 book.YardID
-	Not                  book.BatchID // the planned batch it is: what that wants is its own
+	Not                  book.BatchID // the batch of the book it is: what that wants is its own
+	StartersSet          bool         // its starters are set up: they want no bees any more
+	NucsMade             bool         // its nucs are made up: they want none, nor brood, food and time
+}
+
+// without is the size once the steps are done that are done of a plan.
+func (s Size) without(done book.BatchPlan) Size {
+	s.StartersSet, s.NucsMade = done.Made(book.StarterSetUp), done.Made(book.NucsReady)
+	return s
 }
 
 // Need is an amount of a good that a batch needs from one day to another.
@@ -63,8 +71,11 @@ func (p *Planner) needs(w want) []Need {
 }
 
 // BeesOfStarters are the kilograms of bees with which the starters of a batch of a size are
-// set up.
+// still to be set up.
 func (p *Planner) BeesOfStarters(s Size) float64 {
+	if s.StartersSet {
+		return 0
+	}
 	return p.starters(s) * p.numbers.Get(practice.StarterBees)
 }
 

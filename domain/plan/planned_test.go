@@ -87,3 +87,48 @@ func TestAPlannedBatchAddsUp(t *testing.T) {
 		}
 	}
 }
+
+// What is ticked off settles it for the batch itself: starters that are set up want no bees
+// and no time for that, nucs that are made up no bees, brood, food and time, and no food is
+// bought for them.
+func TestStepsDoneWantNothingMore(t *testing.T) {
+	pen := yardOf(20)
+	id := booktest.Batch("b")
+	pen.Write(book.BatchPlanned{Batch: id, Day: day(t, "2027-05-05"), Larvae: 60, Nucs: 20, Yard: booktest.Yard("home")})
+	wants := func() (goods map[plan.Good]bool, minutes map[plan.Step]bool, food bool) {
+		p := plannerOf(pen, "2027-04-28 08:00")
+		b, _ := p.View().BatchPlan(id)
+		d := p.Planned(b)
+		goods, minutes = map[plan.Good]bool{}, map[plan.Step]bool{}
+		for _, n := range d.Needs {
+			goods[n.Good] = true
+		}
+		for _, m := range d.Minutes {
+			minutes[m.Step] = true
+		}
+		for _, buy := range p.Buys() {
+			food = food || buy.Good == plan.FoodForNucs
+		}
+		return goods, minutes, food
+	}
+	for _, c := range []struct {
+		done         book.ReadyStep
+		bees, forNuc bool
+	}{{0, true, true}, {book.StarterSetUp, false, true}, {book.NucsReady, false, false}} {
+		if c.done != 0 {
+			pen.Write(book.BatchReadied{Batch: id, Step: c.done})
+		}
+		goods, minutes, food := wants()
+		if goods[plan.StarterBees] != c.bees || minutes[plan.SetUpStarter] != c.bees || !goods[plan.Starters] {
+			t.Errorf("%q done: bees for starters %v, time %v", c.done, goods[plan.StarterBees], minutes[plan.SetUpStarter])
+		}
+		for _, g := range []plan.Good{plan.CupsOfBees, plan.KilogramsOfBees, plan.FoodForNucs} {
+			if goods[g] != c.forNuc {
+				t.Errorf("%q done: %s %v", c.done, g, goods[g])
+			}
+		}
+		if minutes[plan.MakeUpNucs] != c.forNuc || food != c.forNuc || !goods[plan.Nucs] {
+			t.Errorf("%q done: time for nucs %v, food bought %v", c.done, minutes[plan.MakeUpNucs], food)
+		}
+	}
+}

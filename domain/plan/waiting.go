@@ -26,7 +26,8 @@ func Ripe(b *book.Batch, n practice.Numbers) int {
 // went, else where its cells hang, else at home.
 func (p *Planner) Waiting(b *book.Batch) Wanting {
 	was, _ := p.view.BatchPlan(b.Batch)
-	s := Size{Line: b.Line, Yard: was.Yard, Not: b.Batch}
+	s := Size{Line: b.Line, Yard: was.Yard, Not: b.Batch}.without(was)
+	s.StartersSet = true
 	for _, g := range b.Given {
 		s.Yard = cmp.Or(s.Yard, p.view.Nuc(g.Nuc).Yard)
 	}
@@ -58,7 +59,8 @@ func (p *Planner) allWaiting() (all []Wanting) {
 		}
 	}
 	for b := range p.view.Plans() {
-		all = append(all, Wanting{p.LadderOf(b), Size{Larvae: b.Larvae, Nucs: b.Nucs, Yard: b.Yard, Not: b.Batch}})
+		s := Size{Larvae: b.Larvae, Nucs: b.Nucs, Yard: b.Yard, Not: b.Batch}
+		all = append(all, Wanting{p.LadderOf(b), s.without(b)})
 	}
 	return all
 }

@@ -40,13 +40,14 @@ func (p *pass) nobodyReady(b *batchCase) {
 }
 
 // toMakeUp is how many nucs are still to be made up for a batch of those that wait for its
-// cells; none once the keeper said that they are.
+// cells; none once the keeper said that they are, and some are.
 func (p *pass) toMakeUp(b *batchCase) (waits plan.Wanting, up int) {
 	waits = p.ladders().Waiting(b.Batch)
 	waits.Nucs = min(waits.Nucs, mostMadeUp)
-	if of, _ := p.view.BatchPlan(b.Batch.Batch); of.Made(book.NucsReady) && b.ready > 0 {
+	if waits.NucsMade && b.ready > 0 {
 		return waits, 0
 	}
+	waits.NucsMade = false // said to be, and none is there
 	return waits, waits.Nucs - b.ready
 }
 

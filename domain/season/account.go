@@ -32,6 +32,7 @@ type account struct {
 	ground  *ground // with nothing taken from it
 	today   calendar.Day
 	told    bool // hours are
+	givers  bool // some colony gives bees and brood
 	free    map[calendar.Day]float64
 	give    map[calendar.Day][2]float64
 }
@@ -41,7 +42,7 @@ func newAccount(p *plan.Planner, all []standing) *account {
 	from, until := spanOf(all, v.Today())
 	a := &account{
 		planner: p, today: v.Today(), ground: newGround(p, yardsWithNucs(v), from-moveMost, until+moveMost),
-		told: v.HoursTold(), free: map[calendar.Day]float64{}, give: map[calendar.Day][2]float64{},
+		told: v.HoursTold(), givers: len(p.Givers(v.Today())) > 0, free: map[calendar.Day]float64{}, give: map[calendar.Day][2]float64{},
 	}
 	a.ground.fill(a.ground.besides(grafts), 1)
 	return a

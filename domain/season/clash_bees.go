@@ -16,8 +16,11 @@ const week = 7
 const little = 0.01
 
 // given are the bees and combs that colonies cannot give in the week to a day on which
-// starters are set up or nucs made up.
+// starters are set up or nucs made up; none where the book tells of no colony that gives.
 func (a *account) given(all []*load) (found []Clash) {
+	if !a.givers {
+		return nil
+	}
 	var days []calendar.Day
 	for _, l := range all {
 		for _, k := range l.asks {
@@ -35,9 +38,6 @@ func (a *account) given(all []*load) (found []Clash) {
 // its starters are set up, or its nucs made up, which may be before the clash.
 func (a *account) givenTo(on calendar.Day, all []*load) (found []Clash) {
 	haveKg, haveCombs := a.gives(on)
-	if haveKg == 0 && haveCombs == 0 {
-		return nil // the book tells of no colony that gives, or all rest
-	}
 	if short := wantedIn(BeesShort, on, all); short.Want > haveKg+little {
 		short.Have = haveKg
 		found = append(found, short)

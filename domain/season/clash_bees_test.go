@@ -137,3 +137,32 @@ func TestNoWayOutOfAWeekLeadsIntoIt(t *testing.T) {
 		}
 	}
 }
+
+// A colony that gave all it had within the week is told of as one that gives a little is: a
+// batch that wants bees and brood then cannot have them, in the clashes and in a search.
+func TestARestingColonyGivesNothing(t *testing.T) {
+	d := day(t, "2027-05-01")
+	giver := booktest.Colony("brood source 0").Subject()
+	for cups, has := range map[float64]float64{12: 1.1 - 12*700.0/8300, 14: 0} {
+		pen := world{nucs: 30, givers: 1}.pen()
+		pen.Write(book.BatchPlanned{Batch: booktest.Batch("one"), Day: day(t, "2027-04-05"), Larvae: 40, Nucs: 10, Yard: booktest.Yard("home")})
+		pen.At("2027-03-31 12:00").Write(book.BeesAdded{Nuc: booktest.Nuc("0"), Cups: cups, From: giver}, book.BroodGiven{To: booktest.Nuc("0").Subject(), Combs: 2, From: giver})
+		if c := clash(t, season.Clashes(plannerOf(pen)), season.BeesShort); math.Abs(c.Have-has) > 1e-9 || math.Abs(c.Want-1.2) > 1e-9 {
+			t.Errorf("%v cups gone: %s", cups, c.Why)
+		}
+	}
+	var w season.Wanted
+	w.Window, w.Larvae, w.Promises = 1, []int{24}, []season.Promise{{Name: "order 1", Queens: 3, By: d + 12, Sure: 0.5}}
+	at := season.Search(plannerOf(world{nucs: 30, givers: 4}.pen()), w, nil)
+	if len(at.Kept) != 1 {
+		t.Fatalf("four colonies that give: %+v", at.Short)
+	}
+	pen := world{nucs: 30, givers: 4}.pen().At("2027-03-31 12:00")
+	for i := range 4 {
+		giver := booktest.Colony(fmt.Sprint("brood source ", i)).Subject()
+		pen.Write(book.BeesAdded{Nuc: booktest.Nuc("0"), Cups: 14, From: giver}, book.BroodGiven{To: booktest.Nuc("0").Subject(), Combs: 2, From: giver})
+	}
+	if f := season.Search(plannerOf(pen), w, nil); len(f.Kept) != 0 {
+		t.Errorf("grafted on %s with bees that nobody has", f.Batches[0].Day)
+	}
+}

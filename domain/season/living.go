@@ -36,16 +36,8 @@ const parts = 1000
 // newLiving sets what lives and can be given by day.
 func newLiving(g *ground, most int) *living {
 	l := &living{ground: g, made: map[madeKey][]plan.MakeUp{}, most: most}
-	for d := range g.left[g.besides(bees)] {
-		kilograms, combs := 0.0, 0.0
-		for _, giver := range g.planner.Givers(g.first + calendar.Day(d)) {
-			kilograms, combs = kilograms+giver.Kilograms, combs+giver.Combs
-		}
-		if kilograms+combs > 0 {
-			l.told = true
-			g.left[g.besides(bees)][d] = int32(parts * (kilograms + little))
-			g.left[g.besides(brood)][d] = int32(parts * (combs + little))
-		}
+	if l.told = len(g.planner.Givers(g.first)) > 0; l.told {
+		l.give()
 	}
 	for i, c := range g.circles {
 		if c.colonies > 0 {
@@ -53,6 +45,18 @@ func newLiving(g *ground, most int) *living {
 		}
 	}
 	return l
+}
+
+// give sets what colonies give by day.
+func (l *living) give() {
+	for d := range l.left[l.besides(bees)] {
+		kilograms, combs := 0.0, 0.0
+		for _, giver := range l.planner.Givers(l.first + calendar.Day(d)) {
+			kilograms, combs = kilograms+giver.Kilograms, combs+giver.Combs
+		}
+		l.left[l.besides(bees)][d] = int32(parts * (kilograms + little))
+		l.left[l.besides(brood)][d] = int32(parts * (combs + little))
+	}
 }
 
 // takes is what a batch takes of what lives. What its starters are set up with, and its nucs

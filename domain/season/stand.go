@@ -40,7 +40,7 @@ func standings(p *plan.Planner) (all []standing) {
 
 // starterBees are the kilograms of bees for its starters that are still to be set up.
 func (s standing) starterBees(p *plan.Planner) float64 {
-	if s.grafted || s.planned.Made(book.StarterSetUp) || s.ladder.Rung(plan.SetUpStarter).By < p.View().Today() {
+	if s.ladder.Rung(plan.SetUpStarter).By < p.View().Today() {
 		return 0
 	}
 	return p.BeesOfStarters(s.size)
@@ -48,7 +48,7 @@ func (s standing) starterBees(p *plan.Planner) float64 {
 
 // makesUp tells whether nucs are still to be made up for it.
 func (s standing) makesUp(p *plan.Planner) bool {
-	return s.size.Nucs > 0 && !s.planned.Made(book.NucsReady) && s.ladder.Rung(plan.MakeUpNucs).By >= p.View().Today()
+	return s.size.Nucs > 0 && !s.size.NucsMade && s.ladder.Rung(plan.MakeUpNucs).By >= p.View().Today()
 }
 
 // titleOf is what a planned batch is called: it has no number yet.
@@ -70,7 +70,8 @@ func graftedOf(p *plan.Planner, b *book.Batch) (standing, bool) {
 		return standing{}, false
 	}
 	s := standing{id: b.Batch, title: fmt.Sprintf("batch %d", b.Number), planned: was, grafted: true, ladder: l}
-	s.size = p.SizeOf(book.BatchPlan{BatchPlanned: book.BatchPlanned{Batch: b.Batch, Larvae: b.Larvae, Nucs: waiting, Line: b.Line, Yard: waits.Yard}})
+	s.size = p.SizeOf(book.BatchPlan{Done: was.Done, BatchPlanned: book.BatchPlanned{Batch: b.Batch, Larvae: b.Larvae, Nucs: waiting, Line: b.Line, Yard: waits.Yard}})
+	s.size.StartersSet = true
 	s.virgins = waiting + len(b.Given)
 	if waiting == 0 && l.Rung(plan.Fly).By >= v.Today() { // past their hour they emerge where they are, and fly if they are given a nuc
 		s.virgins += b.Left()
