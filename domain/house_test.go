@@ -39,7 +39,7 @@ var plan = []layer{
 	{dir: "domain/spread", pure: true, why: "it knows processors and nothing of bees"},
 	{dir: "domain/allot", pure: true, why: "it knows numbers and nothing of bees"},
 	{dir: "domain/tour", pure: true, why: "it knows numbers and nothing of bees"},
-	{dir: "domain/bee", ours: rooms("practice"), pure: true, why: "it stands on the ground floor, beside the numbers"},
+	{dir: "domain/bee", ours: rooms("calendar practice"), pure: true, why: "it stands on the ground floor, beside the numbers and the days"},
 	{dir: "domain/book", ours: rooms("calendar practice bee spread"), libs: []string{"github.com/google/uuid"}, pure: true, why: "a record is what was seen, never what follows from it"},
 	{dir: "domain/weather", ours: rooms("calendar practice book"), pure: true, why: "the hours fit to fly follow from what was said of the weather, not from the nucs"},
 	{dir: "domain/yard", ours: rooms("calendar practice tour book weather"), libs: []string{"github.com/paulmach/orb"}, pure: true, why: "how boxes stand is reckoned from the ground and the book, not from what the boxes hold"},
