@@ -29,7 +29,7 @@ func wishCommand(a *app) *cobra.Command {
 		Long: "Turns a wish into dates and amounts: the latest graft in time, larvae, nucs, bees,\nfood and minutes by day, and how sure the promise is. With --graft it tells what\n" +
 			"becomes of a graft. What is left out is found. Nothing is written; lidbook plan\nbatch puts it on the plan.",
 		Example: "  lidbook wish --queens 40 --until 2027-05-31 --line Rook\n  lidbook wish --queens 40 --until 31.5 --nucs 64 --laying --sure 90\n" +
-			"  lidbook wish --queens 20 --graft 2027-04-19 --larvae 48\n" +
+			"  lidbook wish --queens 20 --graft \"2027-04-19 14:00\" --larvae 48\n" +
 			"  lidbook wish --queens 40 --graft 2027-05-03 --larvae 80,60 --apart 7 --nucs 72 --laying --until 30.6",
 		Args: cobra.NoArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
@@ -48,7 +48,7 @@ func wishCommand(a *app) *cobra.Command {
 	fl := c.Flags()
 	amount(c, &f.Queens, "queens", 0, "how many queens")
 	fl.StringVar(&f.by, "until", "", "by this `DAY`")
-	fl.StringVar(&f.graft, "graft", "", "grafted on this `DAY`, the first of several (else the latest in time)")
+	fl.StringVar(&f.graft, "graft", "", "grafted on this `DAY` or \"DAY TIME\", the first of several (else the latest in time)")
 	fl.BoolVar(&f.Laying, "laying", false, "they only have to lay by then, not to be ready")
 	fl.StringVar(&f.Line, "line", "", "mother `LINE`")
 	amount(c, &f.Nucs, "nucs", 0, "so many nucs (else all that are free)")
@@ -99,7 +99,7 @@ func (f wishFlags) wish(v *book.View, yard string) (w plan.Wish, err error) {
 	if w.By, err = wishedDay(v, "until", f.by); err != nil {
 		return w, err
 	}
-	if w.Graft, err = wishedDay(v, "graft", f.graft); err != nil {
+	if w.Graft, w.Minute, err = wishedGraft(v, f.graft); err != nil {
 		return w, err
 	}
 	if w.Line != "" {
@@ -138,6 +138,19 @@ func (f wishFlags) withLarvae(w plan.Wish) (plan.Wish, error) {
 }
 
 // wishedDay reads a day to come; "" is none.
+// wishedGraft reads the day of a graft to come, or the time on it in minutes after
+// midnight.
+func wishedGraft(v *book.View, text string) (d calendar.Day, minute int, err error) {
+	if _, wrong := line.ParseComing(text, v.Today()); text != "" && wrong != nil {
+		if at, wrong := line.ParseNext(text, v.On(), v.Zone()); wrong == nil {
+			at = at.In(v.Zone())
+			text, minute = calendar.DayOf(at, v.Zone()).String(), at.Hour()*60+at.Minute()
+		}
+	}
+	d, err = wishedDay(v, "graft", text)
+	return d, minute, err
+}
+
 func wishedDay(v *book.View, flag, text string) (d calendar.Day, err error) {
 	if text == "" {
 		return 0, nil

@@ -3,6 +3,7 @@ package main
 import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
+	"lidmark/domain/practice"
 )
 
 // wishShape is what becomes of a wish, in JSON. Chances are shares of one.
@@ -39,6 +40,9 @@ type wishShape struct {
 	Together []needShape    `json:"needsTogether,omitempty"` // of several grafts
 	Days     []minutesShape `json:"minutes"`
 	People   []dayPartShape `json:"byPerson"` // none where nobody's hours are known
+
+	hourSaid bool // by the keeper, for the graft
+	agesFor  int  // days of age from which a queen is ready
 }
 
 // promiseShape is how many queens may be promised with a certainty, in JSON.
@@ -71,6 +75,7 @@ type lateGraft struct {
 // graftShape is one graft of a wish, in JSON.
 type graftShape struct {
 	Graft      string      `json:"graft"`
+	Queens     int         `json:"queens"` // of those wished, by its nucs
 	Larvae     int         `json:"larvae"`
 	Nucs       int         `json:"nucs"`
 	MadeUp     int         `json:"nucsMadeUp"` // of them; the others are alive and keep their bees
@@ -177,6 +182,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 		Passed: a.Passed.String(), Minds: []mindShape{}, Promises: []promiseShape{}, Raises: []raiseShape{}, Late: []lateGraft{}, Grafts: []graftShape{}, Days: []minutesShape{},
 	}
 	s.ByLarvae = shapeByLarvae(a)
+	s.hourSaid, s.agesFor = a.Minute > 0, p.View().Numbers().Days(practice.LeastAgeAtHandOver)
 	if a.Sizing.Limit != plan.NoLimit {
 		s.Limit, s.Most, s.Enough = a.Sizing.Limit.String(), a.Sizing.Most, a.Sizing.Nucs
 	}
@@ -198,6 +204,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 			s.Days = append(s.Days, minutesShape{m.Day.String(), m.Step.String(), round(m.Minutes)})
 		}
 	}
+	shareWished(s.Queens, s.Grafts)
 	cup := plan.CupOf(p.View().Numbers())
 	s.Cup = cupShape{thousandth(cup.Litres), round(cup.Grams)}
 	s.People = shapeOfParts(p.ByPerson(ahead))
@@ -224,6 +231,21 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 		s.Late = append(s.Late, lateGraft{late, thousandth(p.Answer(w).Chance)})
 	}
 	return s
+}
+
+// shareWished shares the wished queens out to the grafts by their nucs, so that each plan
+// knows its part and all of them together are the wish.
+func shareWished(queens int, grafts []graftShape) {
+	nucs := 0
+	for _, g := range grafts {
+		nucs += g.Nucs
+	}
+	for i := range grafts {
+		if nucs > 0 {
+			grafts[i].Queens = (queens*grafts[i].Nucs + nucs/2) / nucs
+			queens, nucs = queens-grafts[i].Queens, nucs-grafts[i].Nucs
+		}
+	}
 }
 
 func shapeOfGraft(p *plan.Planner, b plan.Batch, needs []plan.Need, given []plan.Given) graftShape {

@@ -26,6 +26,9 @@ func (a *app) printWish(v *book.View, s wishShape) {
 	if !s.InTime {
 		a.line("  not in time: its queens are to be expected by %s", shortDay(s.Nearest))
 	}
+	if !s.Laying && s.agesFor > 0 {
+		a.line("  ready is from %d days of age on, so all queens of a graft are ready within few days: for an earlier day there is hardly one of them", s.agesFor)
+	}
 	a.printMinds(s)
 	if s.Nucs == 0 {
 		a.line("  no nuc of %s is free then: say with --nucs how many there will be, or choose another day or --yard", s.Yard)
@@ -59,17 +62,20 @@ func (a *app) printWish(v *book.View, s wishShape) {
 // planCommandOf is the command that puts a graft of a wish on the plan. The queens
 // are those of all grafts, so that only a single one is told of them.
 func planCommandOf(s wishShape, g graftShape) string {
-	day, _, _ := strings.Cut(g.Graft, "T")
-	c := fmt.Sprintf("lidbook plan batch --on %s --larvae %d --nucs %d --yard %q", day, g.Larvae, g.Nucs, s.Yard)
+	on, hour, _ := strings.Cut(g.Graft, "T")
+	if s.hourSaid {
+		on = fmt.Sprintf("%q", on+" "+hour[:len("15:04")])
+	}
+	c := fmt.Sprintf("lidbook plan batch --on %s --larvae %d --nucs %d --yard %q", on, g.Larvae, g.Nucs, s.Yard)
 	if s.Line != "" {
 		c += fmt.Sprintf(" --line %q", s.Line)
 	}
-	if len(s.Grafts) == 1 {
+	if g.Queens > 0 {
 		by := s.By
 		if !s.InTime {
 			by = s.Nearest
 		}
-		c += fmt.Sprintf(" --queens %d --until %s", s.Queens, by)
+		c += fmt.Sprintf(" --queens %d --until %s", g.Queens, by)
 	}
 	if s.Laying {
 		c += " --laying"
@@ -94,7 +100,8 @@ func enoughNucs(n int) string {
 
 // printGraft prints the ladder of a graft, and what it eats.
 func (a *app) printGraft(v *book.View, g graftShape) {
-	a.line("graft %s", stampedDay(v, g.Graft))
+	_, hour, _ := strings.Cut(g.Graft, "T")
+	a.line("graft %s %s", stampedDay(v, g.Graft), hour[:len("15:04")])
 	rows := [][]string{{"  step", "best", "from", "to", ""}}
 	for _, r := range g.Steps {
 		rows = append(rows, []string{"  " + r.Step, shortDay(r.Best), shortDay(r.From), shortDay(r.By), rungNote(v, r)})

@@ -3,6 +3,7 @@ package plan
 import (
 	"cmp"
 	"math"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -24,6 +25,7 @@ type Wish struct {
 	Larvae int          // of each graft; of the first one where Then says others
 	Then   Later        // larvae of the later grafts, where they are said one by one
 	Graft  calendar.Day // of the first one
+	Minute int          // after midnight at which each is grafted; 0: as [Planner.GraftAt] has it
 	Grafts int          // how many, a number of days apart; 0 and 1: one
 	Apart  int          // days; 0: a week
 	From   calendar.Day // no graft before; 0: the day after the view's
@@ -63,7 +65,7 @@ func (p *Planner) Answer(w Wish) Answer {
 	var ladders []Ladder
 	for i := max(1, w.Grafts) - 1; i > 0; i-- {
 		day := last.Day - calendar.Day(i*w.Apart)
-		ladders = append(ladders, p.Ladder(p.GraftAt(day), cellsGuess(w), w.Yard))
+		ladders = append(ladders, p.Ladder(p.graftOf(w, day), cellsGuess(w), w.Yard))
 	}
 	ladders = append(ladders, last)
 	p.size(&a, ladders)
@@ -170,7 +172,7 @@ func (p *Planner) last(a *Answer) Ladder {
 	before := calendar.Day((max(1, a.Grafts) - 1) * a.Apart)
 	first := a.From + before
 	if a.Graft != 0 {
-		l := p.Ladder(p.GraftAt(a.Graft+before), cellsGuess(a.Wish), a.Yard)
+		l := p.Ladder(p.graftOf(a.Wish, a.Graft+before), cellsGuess(a.Wish), a.Yard)
 		a.Nearest = p.inTimeFor(l, a.Laying)
 		if a.By == 0 {
 			a.By = a.Nearest
@@ -181,6 +183,14 @@ func (p *Planner) last(a *Answer) Ladder {
 	l, ok := p.Backward(a.By, a.Laying, cellsGuess(a.Wish), a.Yard, first)
 	a.InTime, a.Nearest, a.Graft, a.Passed = ok, p.inTimeFor(l.Ladder, a.Laying), l.Day-before, l.Passed
 	return l.Ladder
+}
+
+// graftOf is the hour of a graft of a wish on a day.
+func (p *Planner) graftOf(w Wish, d calendar.Day) time.Time {
+	if w.Minute > 0 {
+		return d.At(w.Minute/60, w.Minute%60, p.view.Zone())
+	}
+	return p.GraftAt(d)
 }
 
 // inTimeFor is the first day by which the queens of a ladder are in time.

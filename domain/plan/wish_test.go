@@ -275,3 +275,20 @@ func TestNucsServeTwiceWhereGraftsAreFarApart(t *testing.T) {
 		}
 	}
 }
+
+// The hour of a graft that is said moves the hard hour of its cells with it.
+func TestAWishIsGraftedAtItsHour(t *testing.T) {
+	p := plannerOf(yardOf(40), "2027-03-16 08:00")
+	w := plan.Wish{Queens: 10, By: day(t, "2027-08-20"), Graft: day(t, "2027-04-20"), Larvae: 24, Grafts: 2}
+	usual := p.Answer(w)
+	w.Minute = 9*60 + 30
+	for i, b := range p.Answer(w).Batches {
+		was := usual.Batches[i]
+		if got := b.Ladder.Graft.In(p.View().Zone()); got.Hour() != 9 || got.Minute() != 30 || b.Day != was.Day {
+			t.Errorf("grafted %v, want 9:30 on %s", got, was.Day)
+		}
+		if moved := was.Clock.Hard().Sub(b.Clock.Hard()); moved != was.Ladder.Graft.Sub(b.Ladder.Graft) || moved <= 0 {
+			t.Errorf("the hard hour moved by %v", moved)
+		}
+	}
+}
