@@ -36,7 +36,7 @@ func (a *app) search(ctx context.Context, p *plan.Planner, minutes float64) (sea
 		shape.Planned = append(shape.Planned, entrustedShape{e.Title(), e.Queens, e.By.String(), round(e.Chance), e.Said()})
 	}
 	for _, w := range p.Unordered() {
-		shape.Planned = append(shape.Planned, entrustedShape{"graft of " + w.Day.Short(), w.Queens, w.By.String(), round(w.Chance), w.Sentence()})
+		shape.Planned = append(shape.Planned, entrustedShape{"graft of " + w.Day.Short(), w.All, w.By.String(), round(w.Chance), w.Sentence()})
 	}
 	return found, shape
 }

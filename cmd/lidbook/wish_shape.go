@@ -75,7 +75,7 @@ type lateGraft struct {
 // graftShape is one graft of a wish, in JSON.
 type graftShape struct {
 	Graft      string      `json:"graft"`
-	Queens     int         `json:"queens"` // of those wished, by its nucs
+	Queens     int         `json:"queens"` // of those wished, its share
 	Larvae     int         `json:"larvae"`
 	Nucs       int         `json:"nucs"`
 	MadeUp     int         `json:"nucsMadeUp"` // of them; the others are alive and keep their bees
@@ -204,7 +204,9 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 			s.Days = append(s.Days, minutesShape{m.Day.String(), m.Step.String(), round(m.Minutes)})
 		}
 	}
-	shareWished(s.Queens, s.Grafts)
+	for i, b := range p.ToBook(a) {
+		s.Grafts[i].Queens = b.Queens
+	}
 	cup := plan.CupOf(p.View().Numbers())
 	s.Cup = cupShape{thousandth(cup.Litres), round(cup.Grams)}
 	s.People = shapeOfParts(p.ByPerson(ahead))
@@ -231,21 +233,6 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 		s.Late = append(s.Late, lateGraft{late, thousandth(p.Answer(w).Chance)})
 	}
 	return s
-}
-
-// shareWished shares the wished queens out to the grafts by their nucs, so that each plan
-// knows its part and all of them together are the wish.
-func shareWished(queens int, grafts []graftShape) {
-	nucs := 0
-	for _, g := range grafts {
-		nucs += g.Nucs
-	}
-	for i := range grafts {
-		if nucs > 0 {
-			grafts[i].Queens = (queens*grafts[i].Nucs + nucs/2) / nucs
-			queens, nucs = queens-grafts[i].Queens, nucs-grafts[i].Nucs
-		}
-	}
 }
 
 func shapeOfGraft(p *plan.Planner, b plan.Batch, needs []plan.Need, given []plan.Given) graftShape {

@@ -6,7 +6,8 @@ import "lidmark/domain/calendar"
 // midnight, 0 when nobody said; from which breeder and line; so many larvae for so
 // many nucs of a yard, which are given virgins where Virgins is set; to have Queens
 // ready by a day, laying by then where Laying is set, with the wished certainty
-// Sure, 0 to 1; for which orders. A later one of the batch takes its place; the
+// Sure, 0 to 1; for which orders. Of several grafts for one wish each has its share of
+// the queens, and all of them together are wished so surely. A later one of the batch takes its place; the
 // graft makes it a batch.
 type BatchPlanned struct {
 	Batch   BatchID      `json:"batch"`

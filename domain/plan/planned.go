@@ -45,13 +45,24 @@ func (p *Planner) Gives(b book.BatchPlan) Chances {
 	return p.ratesFor(b).Queens(p.GraftFor(b, b.By, b.Laying))
 }
 
-// Sure is the chance that a planned batch gives its queens by its day; 0 where it is not
-// told how many.
+// Sure is the chance that a planned batch, together with the other grafts of its wish, gives
+// the queens that are wished of them by its day; 0 where it is not told how many.
 func (p *Planner) Sure(b book.BatchPlan) float64 {
 	if b.Queens == 0 {
 		return 0
 	}
-	return p.Gives(b).AtLeast(b.Queens)
+	return p.sureOf(p.wish(b))
+}
+
+// sureOf is the chance that the grafts of one wish give their queens, which share their nucs
+// as those of an [Answer] do.
+func (p *Planner) sureOf(of []book.BatchPlan) float64 {
+	grafts, ladders, queens := make([]Graft, len(of)), make([]Ladder, len(of)), 0
+	for i, b := range of {
+		grafts[i], ladders[i], queens = p.GraftFor(b, b.By, b.Laying), p.LadderOf(b), queens+b.Queens
+	}
+	again(ladders, grafts)
+	return p.ratesFor(of[0]).Queens(grafts...).AtLeast(queens)
 }
 
 // ratesFor are the keeper's rates for what a planned batch gives, and what is counted of it.

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"lidmark/domain/book"
@@ -11,12 +12,14 @@ import (
 )
 
 // Wished is a planned batch with how sure its queens are wished by its day, and how sure
-// they are.
+// they are: with several grafts of one wish, those of all of them.
 type Wished struct {
 	book.BatchPlan
 	Sure   float64 // the keeper's number where the plan says none
 	Chance float64
-	days   [2]string // of the graft and of the wish, said
+	All    int      // queens that are wished of all grafts of the wish
+	by     string   // the day of the wish, said
+	grafts []string // the days of its grafts, said
 }
 
 // Wished is how sure the queens of a planned batch are; ok is false where it is not told
@@ -25,14 +28,21 @@ func (p *Planner) Wished(b book.BatchPlan) (w Wished, ok bool) {
 	if b.Queens == 0 || b.By.IsZero() {
 		return w, false
 	}
-	return Wished{b, cmp.Or(b.Sure, p.numbers.Get(practice.PlanSure)), p.Sure(b), [2]string{p.said(b.Day), p.said(b.By)}}, true
+	of := p.wish(b)
+	w = Wished{BatchPlan: b, Sure: cmp.Or(b.Sure, p.numbers.Get(practice.PlanSure)), Chance: p.sureOf(of), by: p.said(b.By)}
+	for _, o := range of {
+		w.All += o.Queens
+		w.grafts = append(w.grafts, p.said(o.Day))
+	}
+	return w, true
 }
 
 // Unordered are the planned batches for which no order waits, and how sure the queens are
-// that are wished of them by a day.
+// that are wished of them by a day; of several grafts of one wish the first stands for all.
 func (p *Planner) Unordered() (all []Wished) {
 	for b := range p.view.Plans() {
-		if w, ok := p.Wished(b); ok && len(b.Orders) == 0 {
+		told := slices.ContainsFunc(all, func(w Wished) bool { return OneWish(w.BatchPlan, b) })
+		if w, ok := p.Wished(b); ok && !told && len(b.Orders) == 0 {
 			all = append(all, w)
 		}
 	}
@@ -49,10 +59,14 @@ func Unsure(chance, wished float64) bool { return math.Round(100*chance) < math.
 // Said is how sure they are, in a sentence without a full stop.
 func (w Wished) Said() string {
 	one := "queens"
-	if w.Queens == 1 {
+	if w.All == 1 {
 		one = "queen"
 	}
-	said := fmt.Sprintf("the graft of %s gives its %d %s by %s %s", w.days[0], w.Queens, one, w.days[1], OfHundred(w.Chance))
+	said := fmt.Sprintf("the graft of %s gives its", w.grafts[0])
+	if last := len(w.grafts) - 1; last > 0 {
+		said = fmt.Sprintf("the grafts of %s and %s together give their", strings.Join(w.grafts[:last], ", "), w.grafts[last])
+	}
+	said += fmt.Sprintf(" %d %s by %s %s", w.All, one, w.by, OfHundred(w.Chance))
 	if w.Unsure() {
 		said += fmt.Sprintf(", %.0f wished", 100*w.Sure)
 	}
@@ -61,14 +75,18 @@ func (w Wished) Said() string {
 
 // Short is both in few words: "wished 90 of 100, reckoned 60".
 func (w Wished) Short() string {
+	together := ""
+	if len(w.grafts) > 1 {
+		together = " together"
+	}
 	if w.BatchPlan.Sure == 0 {
-		return "reckoned " + OfHundred(w.Chance)
+		return "reckoned " + OfHundred(w.Chance) + together
 	}
 	reckoned := fmt.Sprintf("%.0f", 100*w.Chance)
 	if w.Chance < 0.01 {
 		reckoned = "under 1"
 	}
-	return fmt.Sprintf("wished %.0f of 100, reckoned %s", 100*w.BatchPlan.Sure, reckoned)
+	return fmt.Sprintf("wished %.0f of 100, reckoned %s", 100*w.BatchPlan.Sure, reckoned) + together
 }
 
 // Sentence is all of it: how sure they are, and what to do where that is not enough.

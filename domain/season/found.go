@@ -71,13 +71,28 @@ func (f Found) Plan(batch int, id book.BatchID) book.BatchPlanned {
 	}
 	for _, i := range b.Promises {
 		promise := f.Promises[i]
-		p.Queens += promise.Queens
+		p.Queens += f.share(i, batch)
 		p.By, p.Laying, p.Sure = max(p.By, promise.By), promise.Laying, max(p.Sure, promise.Sure)
 		if !promise.Order.IsZero() {
 			p.Orders = append(p.Orders, promise.Order)
 		}
 	}
 	return p
+}
+
+// share is how many of the queens of a promise are a batch's, of those that serve it.
+func (f Found) share(promise, batch int) int {
+	var expected []float64
+	at := 0
+	for i, b := range f.Batches {
+		if i == batch {
+			at = len(expected)
+		}
+		if slices.Contains(b.Promises, promise) {
+			expected = append(expected, b.Queens)
+		}
+	}
+	return plan.Shares(f.Promises[promise].Queens, expected)[at]
 }
 
 // found is what is chosen now, as an answer.

@@ -188,29 +188,27 @@ func (t *trial) ladderOf(b book.BatchPlan) plan.Ladder {
 	return t.ground.ladder(b.Yard, b.Day, max(1, b.Larvae))
 }
 
-// chance is the chance of the queens that are wished of a batch, together with the
-// others that are planned for the same orders.
+// chance is the chance of the queens that are wished of a batch and of the others that are
+// planned for the same wish.
 func (t *trial) chance(l *load, all []*load) float64 {
 	b := l.planned
 	var grafts []plan.Graft
+	queens := 0
 	for _, other := range all {
-		if o := other.planned; other == l || !other.grafted && sameOrder(o, b) {
+		if o := other.planned; other == l || !other.grafted && plan.OneWish(o, b) {
 			grafts = append(grafts, plan.Graft{Larvae: o.Larvae, Nucs: o.Nucs, Late: 1 - other.ladder.Laid.InTime(b.By, b.Laying)})
+			queens += o.Queens
 		}
 	}
-	key := fmt.Sprint(b.Queens, b.Laying, b.Virgins, grafts)
+	key := fmt.Sprint(queens, b.Laying, b.Virgins, grafts)
 	p, ok := t.odds[key]
 	if !ok {
 		r := t.rates
 		r.Laying, r.Virgins = b.Laying, b.Virgins
-		p = r.Queens(grafts...).AtLeast(b.Queens)
+		p = r.Queens(grafts...).AtLeast(queens)
 		t.odds[key] = p
 	}
 	return p
-}
-
-func sameOrder(a, b book.BatchPlan) bool {
-	return slices.ContainsFunc(a.Orders, func(o book.OrderID) bool { return slices.Contains(b.Orders, o) })
 }
 
 // outOf tells whether a batch is out of a clash and in no new one of its kind, and of no

@@ -11,47 +11,18 @@ import (
 func planIt(s State) (State, []Effect) {
 	sheet, _ := s.PlanSheet()
 	ids, facts := s.Pen.IDs, []book.Fact(nil)
-	for i, b := range sheet.Batches {
-		id := s.Planning.Batch
-		if i > 0 || id.IsZero() {
-			id = book.BatchID(ids.Next())
+	for i, b := range s.Present().planner().ToBook(sheet.Answer) {
+		if b.Batch = s.Planning.Batch; i > 0 || b.Batch.IsZero() {
+			b.Batch = book.BatchID(ids.Next())
 		}
-		at := b.Ladder.Graft.In(s.Present().View.Zone())
-		facts = append(facts, book.BatchPlanned{
-			Batch: id, Day: b.Day, Minute: at.Hour()*60 + at.Minute(), Line: sheet.Line, Breeder: s.breederOf(sheet.Line), Yard: sheet.Yard,
-			Larvae: b.Graft.Larvae, Nucs: graftNucs(sheet, i), Queens: graftQueens(sheet, i), By: sheet.By, Laying: sheet.Laying, Sure: sheet.Sure, Orders: s.ordersFor(sheet),
-		})
+		b.Breeder, b.Orders = s.breederOf(sheet.Line), s.ordersFor(sheet)
+		facts = append(facts, b)
 	}
 	s.Pen.IDs = ids
 	first := facts[0].(book.BatchPlanned)
 	words := s.planWords(sheet, first)
 	s.Planning.Batch = first.Batch
 	return s.write(words, calendar.Instantly(s.Now), facts...)
-}
-
-// graftNucs is how many nucs a graft of an answer is planned with.
-func graftNucs(p *PlanSheet, graft int) int {
-	if len(p.Batches) == 1 {
-		return p.Nucs
-	}
-	return p.Batches[graft].Size.Nucs
-}
-
-// graftQueens is how many of the queens wished for are expected of a graft: all of one,
-// of several their shares.
-func graftQueens(p *PlanSheet, graft int) int {
-	all, before := 0.0, 0.0
-	for i, b := range p.Batches {
-		all += b.Size.Queens
-		if i < graft {
-			before = all
-		}
-	}
-	if len(p.Batches) == 1 || all == 0 {
-		return p.Queens
-	}
-	to := before + p.Batches[graft].Size.Queens
-	return int(float64(p.Queens)*to/all+0.5) - int(float64(p.Queens)*before/all+0.5)
 }
 
 // planWords say what was planned, for undo: of a batch that was moved what that costs.
