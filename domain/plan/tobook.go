@@ -67,6 +67,8 @@ func (p *Planner) wish(b book.BatchPlan) (all []book.BatchPlan) {
 			all = append(all, o)
 		}
 	}
-	slices.SortStableFunc(all, func(a, b book.BatchPlan) int { return cmp.Or(cmp.Compare(a.Day, b.Day), cmp.Compare(a.Minute, b.Minute)) })
+	slices.SortStableFunc(all, func(a, b book.BatchPlan) int {
+		return cmp.Or(cmp.Compare(a.Day, b.Day), cmp.Compare(a.Minute, b.Minute))
+	})
 	return all
 }

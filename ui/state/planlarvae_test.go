@@ -1,7 +1,10 @@
 package state_test
 
 import (
+	"math"
 	"slices"
+	"strconv"
+	"strings"
 	"testing"
 
 	"lidmark/domain/plan"
@@ -63,6 +66,34 @@ func TestLarvaeThatCannotBeRead(t *testing.T) {
 		w.typedInto(state.WishLarvae, text)
 		if _, wrong := w.Wish(); wrong.Field != state.WishLarvae {
 			t.Errorf("%q is read: %+v", text, wrong)
+		}
+	}
+}
+
+// Each graft's ladder tells its own amounts: by hand 100 larvae want three starters and 40 one,
+// of 45 each; and the cups of both are those that the amounts tell of both.
+func TestALadderTellsTheAmountsOfItsGraft(t *testing.T) {
+	w := planner(t).typedInto(state.WishLarvae, "100, 40")
+	w.answer()
+	cups := 0
+	for i, want := range []string{"3, with ", "1, with "} {
+		for _, r := range w.PlanRungs(i) {
+			switch r.Step {
+			case plan.SetUpStarter:
+				if !strings.HasPrefix(r.Amount, want) {
+					t.Errorf("graft %d: starters %q, want %q", i+1, r.Amount, want)
+				}
+			case plan.MakeUpNucs:
+				_, says, _ := strings.Cut(r.Amount, ", ")
+				n, _ := strconv.Atoi(strings.Fields(says + " 0")[0])
+				cups += n
+			}
+		}
+	}
+	sheet, _ := w.PlanSheet()
+	for _, n := range sheet.Needs {
+		if n.Good == plan.CupsOfBees && math.Abs(n.Amount-float64(cups)) > 1 {
+			t.Errorf("the ladders tell of %d cups, the amounts of %.1f", cups, n.Amount)
 		}
 	}
 }

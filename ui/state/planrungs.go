@@ -40,7 +40,7 @@ func (s State) PlanRungs(graft int) (all []PlanRung) {
 	if sheet == nil || graft >= len(sheet.Batches) {
 		return nil
 	}
-	t := rungTeller{s: s, sheet: sheet, b: sheet.Batches[graft], stages: sheet.Stages[graft], numbers: s.Present().Numbers(), zone: s.Present().View.Zone()}
+	t := rungTeller{s: s, sheet: sheet, b: sheet.Batches[graft], stages: sheet.Stages[graft], needs: sheet.Each[graft], numbers: s.Present().Numbers(), zone: s.Present().View.Zone()}
 	for _, step := range ladderSteps {
 		r := PlanRung{Rung: t.b.Rung(step), Name: rungNames[step]}
 		amount, why := t.words(step)
@@ -83,6 +83,7 @@ type rungTeller struct {
 	sheet   *PlanSheet
 	b       plan.Batch
 	stages  []plan.Stage
+	needs   []plan.Need // of the graft
 	numbers practice.Numbers
 	zone    *time.Location
 }
@@ -193,20 +194,12 @@ func (t rungTeller) after(l plan.Link) plan.Stage {
 }
 
 func (t rungTeller) need(g plan.Good) float64 {
-	for _, n := range t.sheet.Needs {
+	for _, n := range t.needs {
 		if n.Good == g {
-			return n.Amount / t.times(g)
+			return n.Amount
 		}
 	}
 	return 0
-}
-
-// times is over how many grafts a need was added up.
-func (t rungTeller) times(g plan.Good) float64 {
-	if g.Again() {
-		return 1
-	}
-	return float64(len(t.sheet.Batches))
 }
 
 func larvaeWord(n int) string {

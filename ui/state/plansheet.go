@@ -13,6 +13,7 @@ type PlanSheet struct {
 	plan.Answer
 	Costs    plan.Cost            // the misfortune that costs most; of no link where none costs a queen
 	Needs    []plan.Need          // of all its grafts
+	Each     [][]plan.Need        // of each of them
 	Days     []PlanDay            // minutes by day, from the first that has any but for drone combs
 	Work     float64              // minutes of the wish from today on, those for drone combs too
 	People   []plan.PersonMinutes // who has time for how much of that; none where no hours are known
@@ -73,7 +74,8 @@ func answered(p *plan.Planner, key planKey) *PlanSheet {
 	}
 	s.LayBy = first.Laid.Day(laysBy)
 	s.days(p, key.of)
-	s.Needs = plan.Together(p.NeedsOf(s.Wanting()...)...)
+	s.Each = p.NeedsOf(s.Wanting()...)
+	s.Needs = plan.Together(s.Each...)
 	s.Given = p.Given(s.Wanting()...)
 	return s
 }
