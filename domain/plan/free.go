@@ -54,17 +54,18 @@ func (p *Planner) LadderOf(b book.BatchPlan) Ladder {
 	if b.Minute > 0 {
 		at = b.Day.At(b.Minute/60, b.Minute%60, p.view.Zone())
 	}
-	return p.ladderAt(at, max(1, b.Larvae), b.Yard)
+	larvae := max(1, b.Larvae)
+	return p.ladderAt(at, larvae, p.ripeOf(larvae), b.Yard)
 }
 
-// ladderAt is [Planner.Ladder], kept.
-func (p *Planner) ladderAt(at time.Time, cells int, yard book.YardID) Ladder {
-	key := ladderKey{at.Unix(), cells, yard}
+// ladderAt is the ladder of a batch, kept.
+func (p *Planner) ladderAt(at time.Time, cells int, ripe float64, yard book.YardID) Ladder {
+	key := ladderKey{at.Unix(), cells, ripe, yard}
 	p.mu.Lock()
 	l, known := p.ladders[key]
 	p.mu.Unlock()
 	if !known {
-		l = p.Ladder(at, cells, yard)
+		l = p.ladder(at, cells, ripe, yard)
 		p.mu.Lock()
 		p.ladders[key] = l
 		p.mu.Unlock()
@@ -76,6 +77,7 @@ func (p *Planner) ladderAt(at time.Time, cells int, yard book.YardID) Ladder {
 type ladderKey struct {
 	graft int64
 	cells int
+	ripe  float64 // of them
 	yard  book.YardID
 }
 

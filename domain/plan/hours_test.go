@@ -73,3 +73,29 @@ func TestALiveBatchIsBestOutWhileSomebodyIsFree(t *testing.T) {
 		}
 	}
 }
+
+// By hand: the 90 capped cells of 100 larvae take 90 minutes to give, of which there are 80 on
+// the day that is best; the day before has room. What waits for them is made ready for then.
+func TestCountedCellsAreGivenWhereThereIsTimeForAll(t *testing.T) {
+	for capped, sooner := range map[int]calendar.Day{70: 0, 90: 1} {
+		pen := yardOf(100)
+		week := [7]book.FreeHours{}
+		for d := range week {
+			week[d] = book.FreeHours{From: 480, Until: 720}
+		}
+		pen.Write(book.PersonDescribed{Person: booktest.Person("Ida"), Name: "Ida M.", Free: week})
+		pen.At("2027-05-05 18:00").Write(book.Grafted{Batch: booktest.Batch("4"), Number: 4, Larvae: 100})
+		pen.At("2027-05-10 09:00").Write(book.CappedCounted{Batch: booktest.Batch("4"), Capped: capped})
+		best := plannerOf(pen, "2027-05-11 08:00").Waiting(plannerOf(pen, "2027-05-11 08:00").View().Batch(booktest.Batch("4"))).Rung(plan.GiveCells).Best
+		pen.Write(book.HoursOn{Person: booktest.Person("Ida"), Day: best, FreeHours: book.FreeHours{From: 480, Until: 560}})
+		p := plannerOf(pen, "2027-05-11 08:00")
+		b := p.View().Batch(booktest.Batch("4"))
+		w := p.Waiting(b)
+		if got := w.Rung(plan.GiveCells).Best; got != best-sooner {
+			t.Errorf("%d cells are given on %s, want %d days before %s", capped, got, sooner, best)
+		}
+		if in := p.Windows(b, p.View().Zone())[bee.CellsIn-1]; b.At.Day(p.View().Zone())+calendar.Day(in.Best) != w.Rung(plan.GiveCells).Best {
+			t.Errorf("%d cells: by the batch itself on day %d, as those wait for it on %s", capped, in.Best, w.Rung(plan.GiveCells).Best)
+		}
+	}
+}

@@ -67,7 +67,7 @@ func (w *want) stays() (all []stay) {
 	for b := range w.view.Batches() {
 		was, _ := w.view.BatchPlan(b.Batch)
 		if b.Left() > 0 && b.Batch != w.s.Not {
-			l := w.Ladder(b.At.Instant, max(1, b.Cells()), was.Yard)
+			l := w.Waiting(b).Ladder
 			s := w.SizeOf(book.BatchPlan{BatchPlanned: book.BatchPlanned{Larvae: b.Larvae}})
 			add(l, Size{Incubated: w.IncubatedOf(b, l, s.Cells), Virgins: was.Virgins})
 		}

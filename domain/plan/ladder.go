@@ -87,9 +87,14 @@ func (p *Planner) GraftAt(d calendar.Day) time.Time {
 // a convention of the program: the clock of a batch needs one.
 const usualGraftHour = 15
 
-// Ladder is the ladder of a batch of so many cells grafted at an instant, whose
+// Ladder is the ladder of a batch of so many larvae grafted at an instant, whose
 // queens fly from a yard.
-func (p *Planner) Ladder(graft time.Time, cells int, yard book.YardID) Ladder {
+func (p *Planner) Ladder(graft time.Time, larvae int, yard book.YardID) Ladder {
+	return p.ladder(graft, larvae, p.ripeOf(larvae), yard)
+}
+
+// ladder is the ladder of a batch of so many cells, of which so many are to be given.
+func (p *Planner) ladder(graft time.Time, cells int, ripe float64, yard book.YardID) Ladder {
 	z := zoned{p.course.Zone(yard)}
 	l := Ladder{
 		Graft: graft, Day: z.day(graft),
@@ -101,7 +106,7 @@ func (p *Planner) Ladder(graft time.Time, cells int, yard book.YardID) Ladder {
 		l.Rungs[s].Step = Step(s + 1)
 	}
 	p.beforeGraft(&l)
-	p.untilCells(&l, z, p.givingOf(cells))
+	p.untilCells(&l, z, ripe*p.numbers.Get(practice.MinutesGiveCell))
 	p.afterCells(&l, z)
 	p.free(&l, z)
 	return l
@@ -179,10 +184,9 @@ func (p *Planner) free(l *Ladder, z zoned) {
 	}
 }
 
-// givingOf are the minutes for which the ripe cells of so many larvae are given.
-func (p *Planner) givingOf(larvae int) float64 {
-	ripe := float64(larvae) * p.numbers.Get(practice.Take) * p.numbers.Get(practice.RipeOfTakes)
-	return ripe * p.numbers.Get(practice.MinutesGiveCell)
+// ripeOf are the ripe cells to be expected of so many larvae.
+func (p *Planner) ripeOf(larvae int) float64 {
+	return float64(larvae) * p.numbers.Get(practice.Take) * p.numbers.Get(practice.RipeOfTakes)
 }
 
 // whenFree is the best day of a step with a hard hour: the day on which people are free

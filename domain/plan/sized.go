@@ -6,18 +6,19 @@ import (
 	"lidmark/domain/bee"
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 )
 
-// Sized is a ladder for another number of cells: of more cells one walks sooner.
+// Sized is a ladder for another number of larvae: of more cells one walks sooner.
 // All that stands on the weather stays as it is; that is most of the work of one.
-func (p *Planner) Sized(l Ladder, cells int, yard book.YardID) Ladder {
+func (p *Planner) Sized(l Ladder, larvae int, yard book.YardID) Ladder {
 	z := zoned{p.course.Zone(yard)}
-	l.Clock = bee.Batch{Graft: l.Graft, Cells: cells}.Clock(p.numbers)
+	l.Clock = bee.Batch{Graft: l.Graft, Cells: larvae}.Clock(p.numbers)
 	l.Rungs = slices.Clone(l.Rungs)
 	for i := range l.Rungs {
 		l.Rungs[i].NobodyFree = false
 	}
-	p.untilCells(&l, z, p.givingOf(cells))
+	p.untilCells(&l, z, p.ripeOf(larvae)*p.numbers.Get(practice.MinutesGiveCell))
 	p.free(&l, z)
 	return l
 }

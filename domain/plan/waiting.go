@@ -37,13 +37,14 @@ func (p *Planner) Waiting(b *book.Batch) Wanting {
 	if home := p.view.HomeYard(); s.Yard.IsZero() && home != nil {
 		s.Yard = home.Yard
 	}
+	ripe := Ripe(b, p.numbers)
 	if z := (zoned{p.course.Zone(s.Yard)}); z.day(p.course.Clock(b.Batch).Hard()) >= p.view.Today() {
-		s.Nucs = Ripe(b, p.numbers)
+		s.Nucs = ripe
 	}
 	if was.Nucs > 0 {
 		s.Nucs = min(s.Nucs, max(0, was.Nucs-len(b.Given)))
 	}
-	return Wanting{p.ladderAt(b.At.Instant, max(1, b.Cells()), s.Yard), s}
+	return Wanting{p.ladderAt(b.At.Instant, max(1, b.Cells()), float64(ripe), s.Yard), s}
 }
 
 // allWaiting are the batches of the book for which nucs wait: those grafted, then those
