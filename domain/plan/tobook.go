@@ -17,7 +17,7 @@ func (p *Planner) ToBook(a Answer) []book.BatchPlanned {
 			Day: b.Day, Minute: at.Hour()*60 + at.Minute(), Line: a.Line, Yard: a.Yard, Virgins: a.Rates.Virgins,
 			Larvae: b.Graft.Larvae, Nucs: b.Size.Nucs, By: a.By, Laying: a.Laying, Sure: a.Sure,
 		}
-		expected[i] = b.Size.Queens
+		expected[i] = b.Size.Queens * (1 - b.Late)
 	}
 	if len(all) == 1 {
 		all[0].Nucs = a.Nucs

@@ -236,10 +236,10 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 }
 
 // sizeOf is what is to be expected of one graft, for what it eats, when so many nucs
-// are left for it.
+// are left for it: who comes too late for a wish is caught and caged as well.
 func (p *Planner) sizeOf(a *Answer, g Graft, left float64) Size {
 	s := Size{Larvae: g.Larvae, Nucs: int(left), Line: a.Line, Yard: a.Yard, Not: a.Not}
-	for _, stage := range a.Rates.Along(Graft{Larvae: g.Larvae, Nucs: s.Nucs, Late: g.Late}) {
+	for _, stage := range a.Rates.Along(Graft{Larvae: g.Larvae, Nucs: s.Nucs}) {
 		switch stage.Link {
 		case Taken:
 			s.Takes = stage.Chances.Mean()
@@ -252,7 +252,7 @@ func (p *Planner) sizeOf(a *Answer, g Graft, left float64) Size {
 	if a.Grafts > 1 {
 		s.Nucs = min(s.Nucs, int(s.Cells+1))
 	}
-	ever := a.Rates.Along(Graft{Larvae: g.Larvae, Nucs: s.Nucs}) // who comes too late is caged as well
+	ever := a.Rates.Along(Graft{Larvae: g.Larvae, Nucs: s.Nucs})
 	last := ever[len(ever)-1]
 	s.Caged = max(int(math.Ceil(last.Chances.Mean())), last.Likely())
 	return s

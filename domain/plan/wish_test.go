@@ -227,6 +227,7 @@ func TestAnAnswerAndItsPlanHaveOneHardHour(t *testing.T) {
 		if got, want := p.SizeOf(planned).Caged, a.Batches[0].Size.Caged; got != want || got < a.Chances.Quantile(0.5) {
 			t.Errorf("%d cages as planned, %d as wished, %d queens most probably", got, want, a.Chances.Quantile(0.5))
 		}
+		near(t, "queens as planned and as wished", p.SizeOf(planned).Queens, a.Batches[0].Size.Queens, 1e-9)
 	}
 }
 
