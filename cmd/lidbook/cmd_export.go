@@ -27,7 +27,7 @@ func exportCommand(a *app) *cobra.Command {
 		Long:      "Where yards lie and what stands where is in the entries, in a layout and in lidbook ground out;\nwith --coarse only to about a kilometre, with --no-positions not at all. No other table, paper\nor calendar says where on Earth a yard lies. What somebody typed as a note stays as it is.",
 		Example:   "  lidbook export jsonl --to hill.jsonl\n  lidbook export nucs > nucs.csv\n  lidbook export looks --to looks.xlsx\n  lidbook export plan 2027-04-19 --to plan.xlsx\n  lidbook export season --search --to season.xlsx\n  lidbook export layout \"by the hedge\" --to layout.csv\n  lidbook export jsonl --no-positions --to hill.jsonl",
 		Args:      cobra.RangeArgs(1, 2),
-		ValidArgs: []string{"jsonl", "nucs", "batches", "looks", "plans", "plan", "orders", "season", "handover", "claims", "layout"},
+		ValidArgs: []string{"jsonl", "nucs", "batches", "looks", "plans", "plan", "orders", "season", "handover", "claims", "buying", "layout"},
 	}, func(c *cobra.Command, v *book.View, args []string) error {
 		how, err := places.of()
 		if err != nil {
@@ -80,10 +80,11 @@ func (a *app) exporter(v *book.View, args []string, to string, how book.Position
 		"season":   func(v *book.View) table.Table { return seasonTable(v, season.Clashes(plan.New(course.New(v))), found) },
 		"handover": func(v *book.View) table.Table { return handOverTable(v, handover.New(course.New(v))) },
 		"claims":   func(v *book.View) table.Table { return claimsTable(handover.ClaimsOf(v)) },
+		"buying":   func(v *book.View) table.Table { return buyingTable(plan.New(course.New(v)).Buys()) },
 	}
 	made, ok := tables[form]
 	if !ok {
-		return nil, &usageError{err: fmt.Errorf("export %q: choose jsonl, nucs, batches, looks, plans, plan, orders, season, handover, claims or layout", form)}
+		return nil, &usageError{err: fmt.Errorf("export %q: choose jsonl, nucs, batches, looks, plans, plan, orders, season, handover, claims, buying or layout", form)}
 	}
 	return func(w io.Writer) error { return made(v).WriteAs(to, form, w) }, nil
 }

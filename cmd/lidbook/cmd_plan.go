@@ -13,31 +13,33 @@ import (
 
 // planShape is a planned batch in JSON.
 type planShape struct {
-	ID      string   `json:"id"`
-	Day     string   `json:"graftOn"`
-	Time    string   `json:"time,omitempty"`
-	Line    string   `json:"line,omitempty"`
-	Breeder string   `json:"breeder,omitempty"`
-	Larvae  int      `json:"larvae"`
-	Nucs    int      `json:"nucs,omitempty"`
-	Yard    string   `json:"yard,omitempty"`
-	Virgins bool     `json:"asVirgins,omitempty"`
-	Queens  int      `json:"queens,omitempty"`
-	By      string   `json:"by,omitempty"`
-	Laying  bool     `json:"layingBy,omitempty"`
-	Sure    float64  `json:"sureWished,omitempty"`
-	Chance  *float64 `json:"sureReckoned,omitempty"`
-	Orders  []string `json:"orders"`
-	Why     string   `json:"why,omitempty"`
-	Planned string   `json:"planned"`
+	ID      string      `json:"id"`
+	Day     string      `json:"graftOn"`
+	Time    string      `json:"time,omitempty"`
+	Line    string      `json:"line,omitempty"`
+	Breeder string      `json:"breeder,omitempty"`
+	Larvae  int         `json:"larvae"`
+	Nucs    int         `json:"nucs,omitempty"`
+	Yard    string      `json:"yard,omitempty"`
+	Virgins bool        `json:"asVirgins,omitempty"`
+	Queens  int         `json:"queens,omitempty"`
+	By      string      `json:"by,omitempty"`
+	Laying  bool        `json:"layingBy,omitempty"`
+	Sure    float64     `json:"sureWished,omitempty"`
+	Chance  *float64    `json:"sureReckoned,omitempty"`
+	Orders  []string    `json:"orders"`
+	Why     string      `json:"why,omitempty"`
+	Planned string      `json:"planned"`
+	Needs   []needShape `json:"needs"`
 }
 
 func planCommand(a *app) *cobra.Command {
+	var needs bool
 	c := a.reading(&cobra.Command{
 		Use:   "plan",
 		Short: "Grafts that are planned; plan one, move it, drop it",
-		Long:  "Lists the grafts that are planned. One is called by its day, and by its line\nwhere two are planned for a day.",
-		Example: "  lidbook plan\n  lidbook plan batch --on 2027-04-19 --larvae 96 --nucs 64 --line \"Rook 12\"\n" +
+		Long:  "Lists the grafts that are planned. One is called by its day, and by its line\nwhere two are planned for a day. What each takes is listed with --needs.",
+		Example: "  lidbook plan --needs\n  lidbook plan batch --on 2027-04-19 --larvae 96 --nucs 64 --line \"Rook 12\"\n" +
 			"  lidbook plan move 2027-04-19 2027-04-21\n  lidbook plan drop \"2027-04-21 Rook 12\"",
 		Args: cobra.NoArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
@@ -51,17 +53,29 @@ func planCommand(a *app) *cobra.Command {
 			if told {
 				sure, s.Chance = w.Short(), new(round(w.Chance))
 			}
+			s.Needs = shapeOfNeeds(planner.Needs(planner.LadderOf(p), planner.SizeOf(p)))
 			list, rows = append(list, s), append(rows, planRow(p, s, sure))
 		}
-		return a.show(list, func() {
-			if len(rows) == 0 {
-				a.line("no graft is planned")
-			}
-			a.table(rows)
-		})
+		return a.show(list, func() { a.printPlans(v, list, rows, needs) })
 	})
+	c.Flags().BoolVar(&needs, "needs", false, "with what each of them takes, and what there is of it")
 	c.AddCommand(planBatchCommand(a), planMoveCommand(a), planDropCommand(a))
 	return c
+}
+
+// printPlans prints the planned grafts in rows, with what each takes where that is asked.
+func (a *app) printPlans(v *book.View, list []planShape, rows [][]string, needs bool) {
+	switch {
+	case len(rows) == 0:
+		a.line("no graft is planned")
+	case !needs:
+		a.table(rows)
+	default:
+		for i, row := range rows {
+			a.table([][]string{row})
+			a.printNeeds(v, "it takes", list[i].Needs)
+		}
+	}
 }
 
 func shapeOfPlan(v *book.View, p book.BatchPlan) planShape {

@@ -112,15 +112,19 @@ func (a *app) printSearch(s searchShape) {
 	}
 	a.table(rows)
 	rows = nil
+	var whys []string
 	for _, p := range s.Promises {
 		if p.Why != "" {
-			defer a.line("%s", p.Why)
+			whys = append(whys, p.Why)
 			continue
 		}
 		rows = append(rows, []string{p.Name, plural(p.Queens, "queen") + " by " + p.By, cmp.Or(p.Nearly, fmt.Sprintf("%.0f %% sure", 100*p.Chance))})
 	}
 	a.table(rows)
 	a.line("%s, %.0f min of work; %s", plural(len(s.Batches), "graft"), s.Minutes, s.best())
+	for _, why := range whys {
+		a.line("%s", why)
+	}
 }
 
 // best is how much better another answer could be.

@@ -20,7 +20,7 @@ func groups() []group {
 			todayCommand, needsCommand, nucCommand, nucsCommand, batchCommand,
 			batchesCommand, clockCommand, lateCommand, mayCommand, queenCommand,
 			reviewCommand, courseCommand, strengthCommand, enoughCommand,
-			colonyCommand, traceCommand, ordersCommand, handOverCommand, wishCommand, turnCommand, dronesCommand, seasonCommand, planCommand, soldCommand, claimsCommand, kinCommand, dayCommand, closeCommand, linesCommand, groundCommand, roundCommand, layoutCommand,
+			colonyCommand, traceCommand, ordersCommand, handOverCommand, wishCommand, turnCommand, dronesCommand, seasonCommand, planCommand, buyingCommand, soldCommand, claimsCommand, kinCommand, dayCommand, closeCommand, linesCommand, groundCommand, roundCommand, layoutCommand,
 			numbersCommand, pictureCommand, printCommand, lettersCommand,
 		}},
 		{"do", "To write down:", []func(*app) *cobra.Command{
@@ -49,6 +49,7 @@ const groupKeep = "keep"
 var shapes = map[string]any{
 	"batch":          batchShape{},
 	"batches":        []batchRow{},
+	"buying":         []buyShape{},
 	"clock":          clockShape{},
 	"claims":         claimsShape{},
 	"close":          closeShape{},

@@ -15,7 +15,7 @@ import (
 // reads is how each reading command is asked of the demo season.
 var reads = map[string][]string{
 	"today": nil, "needs": {"--all"}, "nuc": {"A3"}, "nucs": nil, "batch": {"5"}, "batches": nil, "queen": {"Plover 6"},
-	"colony": {"S8"}, "late": nil, "close": {"yesterday"}, "trace": {"S8"}, "numbers": {"--all"}, "plan": nil, "orders": nil, "orders NUMBER": {"31"}, "lines": nil, "weather": nil,
+	"colony": {"S8"}, "late": nil, "close": {"yesterday"}, "trace": {"S8"}, "numbers": {"--all"}, "plan": nil, "buying": nil, "orders": nil, "orders NUMBER": {"31"}, "lines": nil, "weather": nil,
 	"may": {"A1 s5"}, "wish": {"--queens", "20", "--until", "2027-07-20"}, "turn": {"--until", "2027-08-31"}, "drones": nil, "season": {"--search"}, "ground": nil, "round": {"--yard", "Hollin Ledge"}, "layout": {"--yard", "Hollin Ledge", "--improve", "turn", "--tries", "2000", "--less", "1"}, "layout compare": {"compare", "--yard", "Hollin Ledge"}, "handover": nil, "sold": nil, "claims": nil, "kin": {"Plover 6"}, "day": nil, "review": nil, "course": {"A3"}, "strength": nil, "enough": {"--cups", "3", "--nucs", "40", "--thin"}, "clock": {"--graft", "2027-05-05 18:00"},
 }
 

@@ -73,6 +73,8 @@ func TestNoCoordinateStays(t *testing.T) {
 		{"export", "plans"},
 		{"export", "plan"},
 		{"export", "orders"},
+		{"export", "buying"},
+		{"buying"},
 		{"calendar", "out.ics"},
 		{"today"},
 		{"nucs", "--json"},

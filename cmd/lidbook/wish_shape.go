@@ -113,6 +113,9 @@ type needShape struct {
 	Have    *float64    `json:"have,omitempty"`
 	Short   float64     `json:"short"`
 	Kinds   []kindShape `json:"kinds,omitempty"` // of nucs and of combs, where there are several
+
+	kindsSaid string
+	orderBy   calendar.Day // 0: it is not bought
 }
 
 // kindShape is so much of a kind, in JSON.
@@ -252,6 +255,7 @@ func shapeOfNeeds(needs []plan.Need) []needShape {
 	for _, n := range needs {
 		one := needShape{
 			What: n.String(), Amount: round(n.Amount), Unit: n.Unit(), From: n.From.String(), To: n.To.String(), OrderBy: n.OrderBy.String(), Short: round(n.Short()),
+			kindsSaid: n.KindsSaid(), orderBy: n.OrderBy,
 		}
 		for _, k := range n.Kinds {
 			one.Kinds = append(one.Kinds, kindShape{k.Kind, round(k.Amount)})

@@ -140,22 +140,13 @@ func (a *app) printNeeds(v *book.View, head string, needs []needShape) {
 	var cup string
 	kinds := map[string]string{}
 	for _, n := range needs {
-		rows, kinds[n.What] = append(rows, needRow(v, n)), kindWords(n)
+		rows, kinds[n.What] = append(rows, needRow(v, n)), n.kindsSaid
 		if n.What == plan.CupsOfBees.String() {
 			cup = plan.CupOf(v.Numbers()).String()
 		}
 	}
 	a.table(rows)
 	a.facts("nucs by kind", kinds[plan.Nucs.String()], "combs of brood by kind", kinds[plan.BroodCombs.String()], "a cup is", cup)
-}
-
-// kindWords say how much of each kind an amount is; "" where there is one.
-func kindWords(n needShape) string {
-	var all []string
-	for _, k := range n.Kinds {
-		all = append(all, figure(k.Amount)+" "+k.Kind)
-	}
-	return strings.Join(all, ", ")
 }
 
 // madeUpWords say how many nucs are made up; "" where all are.
@@ -194,20 +185,14 @@ func hourOf(v *book.View, s string) string {
 }
 
 func needRow(v *book.View, n needShape) []string {
-	have, short, order := "", "", ""
+	have, short := "", ""
 	if n.Have != nil {
 		have = figure(*n.Have)
 	}
 	if n.Short > 0 {
 		short = "short by " + figure(n.Short)
 	}
-	if n.OrderBy != "" {
-		order = "order by " + shortDay(n.OrderBy)
-		if n.OrderBy < v.Today().String() {
-			order = "order at once, it was due " + shortDay(n.OrderBy)
-		}
-	}
-	return []string{"  " + n.What, strings.TrimSpace(needed(n.Amount) + " " + n.Unit), shortDay(n.From), have, short, order}
+	return []string{"  " + n.What, howMuch(n.Amount, n.Unit), shortDay(n.From), have, short, orderWords(v, n.orderBy)}
 }
 
 // needed is an amount for a reader: thousands of bees need no single ones.
