@@ -129,7 +129,7 @@ func TestFactorsArePublished(t *testing.T) {
 // Every unit in the table of numbers is either the same for both systems or
 // one that is reckoned over.
 func TestUnitsOfTheNumbers(t *testing.T) {
-	same := strings.Fields("h d min o'clock share share/d × weight bees colonies boxes ° eggs/day cells/bee money queens cells combs sides drones alleles")
+	same := strings.Fields("h d min o'clock share share/d × weight bees colonies boxes ° eggs/d cells/bee money queens cells combs sides drones alleles")
 	same = append(same, "day of week")
 	asked := map[string]bool{}
 	for r := range practice.All() {

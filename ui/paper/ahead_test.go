@@ -103,7 +103,7 @@ func TestTheWeekSaysHowMuchIsTooMuch(t *testing.T) {
 	)
 	r := reading(p, "2027-05-11 06:40")
 	text := spoken(paperCalled(t, "week").pages(t, r, paper.Options{}))
-	for _, want := range []string{"90 min; free 60 min 30 min too much", "Wednesday 12 May nobody is free", "Batch of Thu 20 May"} {
+	for _, want := range []string{"90 min; free 60 min 30 min too much", "Wednesday 12 May 5 min nobody is free", "Batch of Thu 20 May"} {
 		if !strings.Contains(text, want) {
 			t.Errorf("%q is missing in\n%s", want, text)
 		}

@@ -62,6 +62,7 @@ func situations(t *testing.T) (all []situation) {
 	add("Plan", planner(t))
 	add("Plan, a day too near", planner(t).typedInto(state.WishDay, "+25"))
 	add("Plan, a graft tomorrow", planner(t).run("forwards").typedInto(state.WishDay, "+1"))
+	add("Plan, grafts said one by one", planner(t).typedInto(state.WishLarvae, "80 + 60"))
 	add("Plan, a yard without nucs", planner(t).inYardOfNone())
 	add("Plan, a planned batch", planner(t).run("plan it").settled())
 	add("Plan, a line of no breeder", planner(t).typedInto(state.WishLine, "Zz"))

@@ -14,7 +14,7 @@ import (
 )
 
 // seasonal is a window on the page of the season: two grafts are planned for one day,
-// one of them for an order; of a line that nobody has yet queens are owed in August.
+// one of them for an order; of a line of which there is only a breeder queens are owed in August.
 func seasonal(t testing.TB) *window {
 	w := &window{t: t, State: open(t)}
 	home := w.Present().View.HomeYard().Yard
@@ -24,7 +24,8 @@ func seasonal(t testing.TB) *window {
 	first.Batch, first.Line, first.Queens, first.By, first.Orders = booktest.Batch("rook"), "Rook", 10, by, []book.OrderID{booktest.Order("41")}
 	second.Batch, second.Line = booktest.Batch("plover"), "Plover"
 	withMore(w, book.OrderTaken{Order: booktest.Order("41"), Number: "41", Customer: "Corin A.", Queens: 10, Line: "Rook", By: by},
-		book.OrderTaken{Order: booktest.Order("42"), Number: "42", Queens: 8, Line: "Linnet", By: calendar.Date(2027, time.August, 6)}, first, second)
+		book.OrderTaken{Order: booktest.Order("42"), Number: "42", Queens: 8, Line: "Linnet", By: calendar.Date(2027, time.August, 6)},
+		book.ColonyDescribed{Colony: booktest.Colony("S40"), Name: "S40", Yard: home, Roles: []book.Role{book.Breeder}, Line: "Linnet"}, first, second)
 	w.send(state.Opened{Book: w.Book}).settled()
 	w.Pen.IDs, w.Pen.Writer = book.NewIDs(now, w.Book.Season, [32]byte{1}), "Ida"
 	w.press("S", state.Alt|state.Shift).settled()
