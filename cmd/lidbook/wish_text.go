@@ -34,7 +34,7 @@ func (a *app) printWish(v *book.View, s wishShape) {
 		a.line("  no nuc of %s is free then: say with --nucs how many there will be, or choose another day or --yard", s.Yard)
 	}
 	if s.Limit != "" {
-		a.line("  %s; %d can be promised so surely%s", s.Limit, s.Most, enoughNucs(s.Enough))
+		a.line("  %s; %d can be promised so surely%s", s.Limit, s.Most, enoughNucs(s))
 	}
 	if s.Turns > 1 {
 		a.line("  the %s serve %s: the queens of one graft are ready before cells of the next go in", plural(s.Nucs, "nuc"), times(s.Turns))
@@ -91,11 +91,17 @@ func times(n int) string {
 	return fmt.Sprintf("%d times", n)
 }
 
-func enoughNucs(n int) string {
-	if n == 0 {
+// enoughNucs say with how many nucs a wish would be sure enough, one that is too late by
+// the nearest day.
+func enoughNucs(s wishShape) string {
+	switch {
+	case s.Enough == 0:
 		return ""
+	case !s.InTime:
+		return fmt.Sprintf("; by %s %d nucs would be enough", shortDay(s.Nearest), s.Enough)
+	default:
+		return fmt.Sprintf("; with %d nucs it would be enough", s.Enough)
 	}
-	return fmt.Sprintf("; with %d nucs it would be enough", n)
 }
 
 // printGraft prints the ladder of a graft, and what it eats.

@@ -65,7 +65,7 @@ type Sizing struct {
 
 	// What comes nearest, where none are enough.
 	Most   int     // most that can be promised with these nucs and this certainty
-	Nucs   int     // fewest nucs with which some number of larvae is enough; 0: no number is enough
+	Nucs   int     // fewest nucs with which some number of larvae is enough; 0: no number is enough. With LateLimit by the nearest day
 	Second Chances // with a second graft as large, for whose cells the nucs are there that the first leaves free: see [Answer.Insured]
 }
 

@@ -1,6 +1,10 @@
 package plan
 
-import "cmp"
+import (
+	"cmp"
+
+	"lidmark/domain/calendar"
+)
 
 // sizing looks for the larvae of each graft of an answer.
 type sizing struct {
@@ -13,6 +17,14 @@ type sizing struct {
 
 // amount is what is tried: larvae of each graft, and nucs.
 type amount struct{ larvae, nucs int }
+
+// by sets by which day the queens of the grafts are wanted.
+func (z *sizing) by(day calendar.Day, ladders []Ladder) {
+	for i, l := range ladders {
+		z.grafts[i].Late = 1 - l.Laid.InTime(day, z.a.Laying)
+	}
+	z.known = map[amount]Chances{}
+}
 
 // with are the chances with so many larvae a graft.
 func (z sizing) with(larvae int) Chances {
@@ -46,10 +58,6 @@ func (z sizing) find() {
 	a := z.a
 	a.Sizing = a.Rates.Larvae(a.Queens, a.Sure, a.Nucs)
 	a.Larvae = a.Sizing.Larvae
-	if !a.InTime {
-		a.Sizing.Limit, a.Sizing.Nucs = LateLimit, 0
-		return
-	}
 	by := 1
 	if len(z.grafts) > 1 {
 		by = bar

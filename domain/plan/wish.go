@@ -202,13 +202,13 @@ func (p *Planner) inTimeFor(l Ladder, laying bool) calendar.Day {
 	}
 }
 
-// size finds how many larvae, and what comes of them.
+// size finds how many larvae, and what comes of them by the day. What is not in time is
+// sized for the nearest day, for which it is offered.
 func (p *Planner) size(a *Answer, ladders []Ladder) {
-	z := sizing{a: a, open: a.Nucs == 0, grafts: make([]Graft, len(ladders)), known: map[amount]Chances{}}
-	for i, l := range ladders {
-		z.grafts[i].Late = 1 - l.Laid.InTime(a.By, a.Laying)
-	}
+	z := sizing{a: a, open: a.Nucs == 0, grafts: make([]Graft, len(ladders))}
+	z.by(a.day(), ladders)
 	z.first = p.place(a, ladders, z.grafts)
+	found := a.Larvae == 0
 	switch {
 	case a.Larvae == 0:
 		z.find()
@@ -218,6 +218,10 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 	if z.open && a.Sizing.Limit == NoLimit && len(z.grafts) == 1 {
 		z.fewestNucs()
 	}
+	if found && !a.InTime {
+		a.Sizing.Limit = LateLimit
+	}
+	z.by(a.By, ladders)
 	a.Chances = z.with(a.Larvae)
 	a.Chance = a.Chances.AtLeast(a.Queens)
 	if a.Sizing.Limit != NoLimit {
@@ -233,6 +237,14 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 		left = max(0, left-float64(s.Nucs))
 		a.Batches = append(a.Batches, Batch{p.Sized(l, max(1, s.Larvae), a.Yard), z.grafts[i], s})
 	}
+}
+
+// day is the day for which a wish is sized: the nearest, where none is in time for its own.
+func (a Answer) day() calendar.Day {
+	if a.InTime {
+		return a.By
+	}
+	return max(a.By, a.Nearest)
 }
 
 // sizeOf is what is to be expected of one graft, for what it eats, when so many nucs

@@ -58,6 +58,28 @@ func TestAnImpossibleDay(t *testing.T) {
 	}
 }
 
+// What is offered where a day is impossible is of the size of a wish for the nearest day: no
+// more nucs than that needs, and where all are too few with how many it would be enough.
+func TestAnImpossibleDayIsSizedForTheNearest(t *testing.T) {
+	p := plannerOf(yardOf(64), "2027-03-16 08:00")
+	for _, queens := range []int{6, 20, 60} {
+		for _, larvae := range []int{0, 60} {
+			late := p.Answer(plan.Wish{Queens: queens, By: day(t, "2027-04-10"), Larvae: larvae})
+			then := p.Answer(plan.Wish{Queens: queens, By: late.Nearest, Larvae: larvae, Graft: late.Batches[0].Day})
+			if late.Nucs != then.Nucs || late.Larvae != then.Larvae || late.Sizing.Nucs != then.Sizing.Nucs {
+				t.Errorf("%d queens: %d larvae, %d nucs, %d enough; by the nearest day %d, %d, %d",
+					queens, late.Larvae, late.Nucs, late.Sizing.Nucs, then.Larvae, then.Nucs, then.Sizing.Nucs)
+			}
+			if queens == 6 && late.Nucs >= 64 || queens == 60 && larvae == 0 && late.Sizing.Nucs <= 64 {
+				t.Errorf("%d queens, %d nucs, %d enough", queens, late.Nucs, late.Sizing.Nucs)
+			}
+			if larvae == 0 && late.Sizing.Limit != plan.LateLimit || late.Chance > 0.01 {
+				t.Errorf("by the day that was wished %.3f, %q", late.Chance, late.Sizing.Limit)
+			}
+		}
+	}
+}
+
 // Forwards from a graft: its queens are ready, nine in ten, by the day it says.
 func TestForwardsFromAGraft(t *testing.T) {
 	p := plannerOf(yardOf(64), "2027-03-16 08:00")
