@@ -1,6 +1,7 @@
 package rules_test
 
 import (
+	"maps"
 	"strings"
 	"testing"
 	"time"
@@ -20,9 +21,7 @@ func TestEveryStepOfTheDayIsAnEvent(t *testing.T) {
 		book.BatchPlanned{Batch: batch, Day: calendar.Date(2027, time.May, 5), Minute: 18 * 60, Larvae: 20, Nucs: 8, Yard: home})
 	steps := stepsTold(t, planned, calendar.Date(2027, time.April, 1), calendar.Date(2027, time.May, 5))
 	grafted := planned.At("2027-05-05 18:00").Write(book.Grafted{Batch: batch, Number: 4, Larvae: 20})
-	for event, do := range stepsTold(t, grafted, calendar.Date(2027, time.May, 5)+1, calendar.Date(2027, time.May, 15)) {
-		steps[event] = do
-	}
+	maps.Copy(steps, stepsTold(t, grafted, calendar.Date(2027, time.May, 5)+1, calendar.Date(2027, time.May, 15)))
 	for _, want := range []string{"drone comb", "Confine", "Feed", "Set up", "Graft", "Move", "take", "capped", "ripe cells", "Make up"} {
 		found := false
 		for _, do := range steps {
