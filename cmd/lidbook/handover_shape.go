@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/handover"
 	"lidmark/domain/plan"
@@ -44,6 +45,9 @@ type servedShape struct {
 	Next     string       `json:"missingBy,omitempty"`
 	Chance   float64      `json:"missingChance,omitempty"`
 	Most     float64      `json:"mostChance,omitempty"`
+
+	stands  string       // how the batches stand that it waits for
+	soonest calendar.Day // by which a graft of tomorrow gives queens
 }
 
 // givenShape is a queen for an order, in JSON.
@@ -74,25 +78,25 @@ type leftOfLine struct {
 
 func shapeOfSheet(v *book.View, sheet *handover.Sheet) sheetShape {
 	s := sheetShape{Day: v.Today().String(), Orders: []servedShape{}, Left: leftByLine(v, sheet.Left), Caution: soldCaution}
-	since, sure := handover.ShortSince(v, sheet), plannedChances(v, sheet)
+	since, waits := handover.ShortSince(v, sheet), waitsOf(v, sheet)
 	for _, o := range sheet.Orders {
 		one := shapeOfServed(v, o)
 		one.Since = since[o.Order.Order].String()
-		if p, ok := sure[o.Order.Order]; ok {
-			one.Sure = &p
+		if e, ok := waits[o.Order.Order]; ok {
+			one.Sure, one.stands = new(thousandth(e.Chance)), e.Stands()
 		}
 		s.Orders = append(s.Orders, one)
 	}
 	return s
 }
 
-// plannedChances are how sure the orders are that wait for planned batches.
-func plannedChances(v *book.View, sheet *handover.Sheet) map[book.OrderID]float64 {
-	sure := map[book.OrderID]float64{}
+// waitsOf are how sure the orders are that wait for batches, planned or grafted.
+func waitsOf(v *book.View, sheet *handover.Sheet) map[book.OrderID]season.Entrusted {
+	waits := map[book.OrderID]season.Entrusted{}
 	for _, e := range season.EntrustedTo(plan.New(course.New(v)), sheet) {
-		sure[e.Order] = thousandth(e.Chance)
+		waits[e.Order] = e
 	}
-	return sure
+	return waits
 }
 
 func shapeOfServed(v *book.View, o handover.Served) servedShape {
@@ -100,6 +104,7 @@ func shapeOfServed(v *book.View, o handover.Served) servedShape {
 		Order: o.Order.Number, Customer: o.Order.Customer, Open: o.Order.Open(), Line: o.Order.Line, Instead: o.Order.Substitute, Sent: o.Order.Sent,
 		On: o.On.String(), Arrive: o.Arrive.String(), Catch: o.Catch.String(), Warning: o.Warning, Gets: []givenShape{}, Short: o.Short,
 		Lost: o.Lost, Coming: o.Coming, Planned: o.Planned, GraftBy: o.GraftBy.String(), Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
+		soonest: v.Today() + 1 + handover.FromGraft(v.Numbers()),
 	}
 	if by := o.Order.By; by != 0 {
 		s.Late = max(0, v.Today().Sub(by))

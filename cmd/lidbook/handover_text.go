@@ -93,12 +93,18 @@ func givenRow(o servedShape, all []givenShape) []string {
 	return []string{"  " + book.Together(nucs) + prefixed(" in ", g.Yard), line, g.Mark, g.How}
 }
 
-// sureOf is how sure the planned batches are of what is missing; "" where that is not known.
-func sureOf(o servedShape) string {
+// awaited says how the batches stand that an order waits for, and how sure they are of what it
+// misses: "grafted, 85 of 100".
+func awaited(o servedShape) string {
 	if o.Sure == nil {
-		return ""
+		return "planned"
 	}
-	return plan.OfHundred(*o.Sure)
+	return o.stands + ", " + plan.OfHundred(*o.Sure)
+}
+
+// graftWords say by when to graft so that an order has what it misses by its day.
+func graftWords(o servedShape) string {
+	return fmt.Sprintf("graft by %s to have %d by %s, see lidbook wish", shortDay(o.GraftBy), o.Short-o.Coming-o.Planned, shortDay(o.On))
 }
 
 // printShort says what is missing, since when, and what to tell the customer.
@@ -109,15 +115,15 @@ func (a *app) printShort(o servedShape) {
 	short := fmt.Sprintf("  short by %d%s%s", o.Short, prefixed(" ", lineWords(o.Line, o.Instead)), prefixed(" since ", shortDay(o.Since)))
 	switch coming := o.Next != "" && o.Next <= o.On; { // days in JSON sort as they follow
 	case !o.Lost && !coming && o.Coming > 0 && o.Coming+o.Planned >= o.Short:
-		a.line("%s: %d still to be expected in time, %d planned", short, o.Coming, o.Planned)
+		a.line("%s: %d still to be expected in time, %d %s", short, o.Coming, o.Planned, awaited(o))
 	case !o.Lost && !coming && o.Coming > 0:
-		a.line("%s, %d still to be expected in time, %d planned: graft for %d by %s, see lidbook wish", short, o.Coming, o.Planned, o.Short-o.Coming-o.Planned, shortDay(o.GraftBy))
+		a.line("%s, %d still to be expected in time, %d planned: %s", short, o.Coming, o.Planned, graftWords(o))
 	case !o.Lost && !coming && o.Planned >= o.Short:
-		a.line("%s: planned%s", short, prefixed(", ", sureOf(o)))
+		a.line("%s: %s", short, awaited(o))
 	case !o.Lost && !coming:
-		a.line("%s, %d planned: graft by %s, see lidbook wish", short, o.Planned, shortDay(o.GraftBy))
+		a.line("%s, %d planned: %s", short, o.Planned, graftWords(o))
 	case o.Next == "":
-		a.line("%s: ring %s today; what stands in nucs gives them with %s at most, so graft: see lidbook wish", short, o.Customer, plan.OfHundred(o.Most))
+		a.line("%s: ring %s today; what stands in nucs gives them with %s at most, so graft, to have %d by %s at the soonest: see lidbook wish", short, o.Customer, plan.OfHundred(o.Most), o.Short, o.soonest.Short())
 	case !coming:
 		a.line("%s: ring %s today; %d more by %s, %s", short, o.Customer, o.Short, shortDay(o.Next), plan.OfHundred(o.Chance))
 	case o.Late > 0:

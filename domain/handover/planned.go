@@ -30,8 +30,12 @@ func (s *Sheet) plan(v *book.View) {
 }
 
 // graftBy is the last day of a graft that can be in time for an order, by the calendar.
-func (s Served) graftBy(n practice.Numbers) calendar.Day {
-	return s.On - calendar.Day(n.Days(practice.GraftToEmerge)+n.Days(practice.LeastAgeAtHandOver))
+func (s Served) graftBy(n practice.Numbers) calendar.Day { return s.On - FromGraft(n) }
+
+// FromGraft is how many days after its graft a queen can be handed over at the soonest, by
+// the calendar.
+func FromGraft(n practice.Numbers) calendar.Day {
+	return calendar.Day(n.Days(practice.GraftToEmerge) + n.Days(practice.LeastAgeAtHandOver))
 }
 
 // plannedBatch is a batch with the queens that it is meant to give to orders.

@@ -11,18 +11,27 @@ import (
 	"lidmark/domain/practice"
 )
 
-// Entrusted is an order that waits for planned batches, and how sure these are.
+// Entrusted is an order that waits for batches that are planned or grafted, and how sure these are.
 type Entrusted struct {
 	Promise
-	Chance float64 // that they give what is missing of it in time, and of the orders before it that wait for them too
+	Chance  float64 // that they give what is missing of it in time, and of the orders before it that wait for them too
+	Grafted bool    // one of them is grafted
 }
 
 // Unsure tells whether the order is less sure than is wished, as far as a reader is told.
 func (e Entrusted) Unsure() bool { return plan.Unsure(e.Chance, e.Sure) }
 
+// Stands is how the batches stand that it waits for, in a word.
+func (e Entrusted) Stands() string {
+	if e.Grafted {
+		return "grafted"
+	}
+	return "planned"
+}
+
 // Said is how sure the order is, in a sentence.
 func (e Entrusted) Said() string {
-	said := fmt.Sprintf("%s waits for what is planned: %d queens by %s, %s sure", sentence(e.Title()), e.Queens, e.By.Short(), plan.OfHundred(e.Chance))
+	said := fmt.Sprintf("%s waits for what is %s: %d queens by %s, %s sure", sentence(e.Title()), e.Stands(), e.Queens, e.By.Short(), plan.OfHundred(e.Chance))
 	if e.Unsure() {
 		said += fmt.Sprintf(", %.0f wished: graft more for it, or promise fewer", 100*e.Sure)
 	}
@@ -32,24 +41,42 @@ func (e Entrusted) Said() string {
 // sentence begins a text as a sentence.
 func sentence(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
 
-// EntrustedTo are the orders that wait for planned batches, as they are served. Orders
-// for which a batch is grafted already are left out: its counts and nucs tell of them.
+// EntrustedTo are the orders that wait for batches, planned or grafted with cells that are
+// still to be given, as they are served. Of cells that are given the nucs tell.
 func EntrustedTo(p *plan.Planner, sheet *handover.Sheet) (all []Entrusted) {
-	plans, rates := slices.Collect(p.View().Plans()), plan.RatesOf(p.View())
+	plans, live := slices.Collect(p.View().Plans()), ungiven(p.View())
+	of := slices.Concat(plans, live)
 	for i, o := range sheet.Orders {
-		grafts := graftsFor(p, plans, o)
-		if o.Short <= o.Coming || len(grafts) == 0 || graftedFor(p.View(), o.Order.Order) {
+		waits := func(b book.BatchPlan) bool { return slices.Contains(b.Orders, o.Order.Order) }
+		grafted := slices.ContainsFunc(live, waits)
+		if o.Short <= o.Coming || !grafted && !slices.ContainsFunc(plans, waits) {
 			continue
 		}
 		queens := o.Short - o.Coming
 		for _, before := range sheet.Orders[:i] {
-			if waitsWith(plans, before.Order.Order, o.Order.Order) {
+			if waitsWith(of, before.Order.Order, o.Order.Order) {
 				queens += before.Short - before.Coming
+			}
+		}
+		chances := plan.RatesOf(p.View()).Queens(graftsFor(p, plans, o)...)
+		for _, b := range live {
+			if waits(b) {
+				chances = chances.With(p.StillGives(p.View().Batch(b.Batch), o.On))
 			}
 		}
 		pr := promiseOf(o)
 		pr.Sure = p.View().Numbers().Get(practice.PlanSure)
-		all = append(all, Entrusted{pr, rates.Queens(grafts...).AtLeast(queens)})
+		all = append(all, Entrusted{pr, chances.AtLeast(queens), grafted})
+	}
+	return all
+}
+
+// ungiven are the plans of the batches that are grafted and of which cells are still to be given.
+func ungiven(v *book.View) (all []book.BatchPlan) {
+	for b := range v.Batches() {
+		if was, _ := v.BatchPlan(b.Batch); len(was.Orders) > 0 && b.Unplaced() > 0 {
+			all = append(all, was)
+		}
 	}
 	return all
 }
@@ -62,16 +89,6 @@ func graftsFor(p *plan.Planner, plans []book.BatchPlan, o handover.Served) (all 
 		}
 	}
 	return all
-}
-
-// graftedFor tells whether a batch that was planned for an order is grafted.
-func graftedFor(v *book.View, order book.OrderID) bool {
-	for b := range v.Batches() {
-		if was, _ := v.BatchPlan(b.Batch); slices.Contains(was.Orders, order) {
-			return true
-		}
-	}
-	return false
 }
 
 // waitsWith tells whether two orders wait for one batch.

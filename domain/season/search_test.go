@@ -270,6 +270,38 @@ func TestHowSureAPlannedOrderIs(t *testing.T) {
 	}
 }
 
+// Grafted, the batch of an order says how sure that is: until its take is counted as the
+// plan did, with few taken less, and one that is planned besides makes it surer.
+func TestHowSureAGraftedOrderIs(t *testing.T) {
+	by, b := day(t, "2027-06-16"), booktest.Batch("b")
+	graft := by - 50
+	sure := func(more bool, taken int) season.Entrusted {
+		pen := world{nucs: 60}.pen()
+		of := []book.OrderID{booktest.Order("1")}
+		pen.Write(book.OrderTaken{Order: of[0], Number: "1", Queens: 5, By: by}, book.BatchPlanned{Batch: b, Day: graft, Larvae: 24, Nucs: 12, Orders: of})
+		if more {
+			pen.Write(book.BatchPlanned{Batch: booktest.Batch("more"), Day: graft + 3, Larvae: 24, Nucs: 12, Orders: of})
+		}
+		pen.At(graft.String() + " 12:00").Write(book.Grafted{Batch: b, Number: 7, Larvae: 24})
+		if taken > 0 {
+			pen.At((graft + 1).String() + " 12:00").Write(book.TakeCounted{Batch: b, Accepted: taken})
+		}
+		p := plan.New(course.New(pen.View((graft + 1).String() + " 18:00")))
+		all := season.EntrustedTo(p, handover.New(course.New(p.View())))
+		if len(all) != 1 || !all[0].Grafted {
+			t.Fatalf("%+v", all)
+		}
+		return all[0]
+	}
+	few, uncounted, many, two := sure(false, 6).Chance, sure(false, 0).Chance, sure(false, 22).Chance, sure(true, 6).Chance
+	if few <= 0 || few >= uncounted || uncounted >= many || many >= 1 || two <= few {
+		t.Errorf("six taken %.3f, not counted %.3f, 22 taken %.3f, six and another graft %.3f", few, uncounted, many, two)
+	}
+	if said := sure(false, 22).Said(); !strings.HasPrefix(said, "Order 1 waits for what is grafted: 5 queens by ") {
+		t.Error(said)
+	}
+}
+
 // Of two orders of one day of which nucs are enough for one, the one that is served first
 // is kept, whichever was taken first.
 func TestTheOrderServedFirstIsKept(t *testing.T) {

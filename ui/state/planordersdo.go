@@ -5,7 +5,6 @@ import (
 	"strconv"
 
 	"lidmark/domain/book"
-	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
 )
 
@@ -75,7 +74,7 @@ func (s State) graftForOrder() State {
 	if slices.Contains(s.breederLines(), o.Line) {
 		line = o.Line
 	}
-	by := max(o.By, s.Today()+calendar.Day(wishSoonest))
+	by := max(o.By, s.wishSoonest())
 	return s.withoutFields("plan.").toWish(WishQueens, strconv.Itoa(short)).toWish(WishDay, dayTyped(by)).toWish(WishLine, line).
 		toField(WishQueens)
 }

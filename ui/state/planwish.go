@@ -9,6 +9,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/handover"
 	"lidmark/domain/line"
 	"lidmark/domain/plan"
 )
@@ -152,9 +153,11 @@ func isWeekday(word string) bool {
 // wishAhead is how many days ahead queens are wished for where no order says.
 const wishAhead = 60
 
-// wishSoonest is how many days a graft takes at least until its queens are ready:
+// wishSoonest is the day by which queens of a graft of tomorrow can be ready at the soonest:
 // an order due before is not what is planned for.
-const wishSoonest = 41
+func (s State) wishSoonest() calendar.Day {
+	return s.Today() + 1 + handover.FromGraft(s.Present().View.Numbers())
+}
 
 // wishBegun is the window with a first wish where none was typed: what is owed for
 // the first order, else forty queens.
@@ -164,7 +167,7 @@ func (s State) wishBegun() State {
 	}
 	queens, by, of := 40, s.Today()+wishAhead, ""
 	for o := range s.Present().View.Orders() {
-		if o.Open() > 0 && o.By >= s.Today()+wishSoonest {
+		if o.Open() > 0 && o.By >= s.wishSoonest() {
 			queens, by, of = o.Open(), o.By, o.Line
 			break
 		}
