@@ -1,8 +1,10 @@
 package state
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
@@ -15,25 +17,29 @@ const BankHeight = 26.0
 const banksBelow = 160.0
 
 // bankLanes is how high the lanes of the banks are together, in a room: as many of them as
-// leave enough below.
+// leave enough below, and one in any case.
 func (s State) bankLanes(room float64) float64 {
-	return BankHeight * max(0, min(float64(len(s.Banks())), math.Floor((room-banksBelow)/BankHeight)))
+	fit := max(1, math.Floor((room-banksBelow)/BankHeight))
+	return BankHeight * min(float64(len(s.Banks())), mostBanks, fit)
 }
 
-// mostBanks is how many banks have lanes: those by their places.
+// mostBanks is how many banks have lanes, of those that there are.
 const mostBanks = 4
 
-// Banks are the caged queens that have lanes on the page of the season: none where nobody
-// is caged.
+// Banks are the caged queens that may have lanes on the page of the season, those first who
+// have to be out first: none where nobody is caged.
 func (s State) Banks() []rules.Bank {
 	if !s.OnSeason() {
 		return nil
 	}
-	all := s.Present().banks()
-	return all[:min(len(all), mostBanks)]
+	return s.Present().banks()
 }
 
-func (r *Reading) readBanks() []rules.Bank { return rules.Banks(r.View, r.Course) }
+func (r *Reading) readBanks() []rules.Bank {
+	all := rules.Banks(r.View, r.Course)
+	slices.SortStableFunc(all, func(a, b rules.Bank) int { return cmp.Compare(a.First(), b.First()) })
+	return all
+}
 
 // BankName is where a bank is, in the keeper's words.
 func (s State) BankName(b rules.Bank) string {

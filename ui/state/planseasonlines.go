@@ -269,7 +269,7 @@ func (p *seasonLines) dates(s State, d *SeasonDates) {
 	for _, k := range d.Kept {
 		o := d.Promises[k.Promise]
 		p.add(SeasonLine{SeasonLook: SeasonKept, Cells: []string{
-			sentenceOf(o.Title()), counted(o.Queens, "queen") + " by " + o.By.Short(), cmp.Or(d.Nearly(k), fmt.Sprintf("%.0f of 100", 100*k.Chance)),
+			sentenceOf(o.Title()), counted(o.Queens, "queen") + " by " + o.By.Short(), cmp.Or(d.Nearly(k), fmt.Sprintf("%.0f of 100 sure", 100*k.Chance)),
 		}}, orderLine)
 	}
 }

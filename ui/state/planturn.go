@@ -126,9 +126,9 @@ func turnCells(y plan.Yield) []string {
 // in the field that is still wanted.
 func (s State) toTurn() State {
 	s = s.toSeason()
-	field := TurnGap
-	if sheet := s.SeasonSheet(); sheet != nil && sheet.Turn.Last == 0 && s.Typed(TurnLast) == "" {
-		field = TurnLast
+	field := TurnLast
+	if sheet := s.SeasonSheet(); s.Typed(TurnLast) != "" || sheet != nil && sheet.Turn.Last != 0 {
+		field = TurnGap
 	}
 	at := 1e6 // not known yet: at the end
 	for _, l := range s.SeasonPane(s.Layout()).Lines {

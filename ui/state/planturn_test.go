@@ -24,7 +24,7 @@ func turnRows(w *window) (all []state.SeasonLine) {
 // best are marked, and what is wrong in a field is said in place of figures.
 func TestTheTurnOfANuc(t *testing.T) {
 	w := planner(t).press("T", state.Alt|state.Shift).settled()
-	if !w.OnSeason() || w.InField() != state.TurnGap || len(turnRows(w)) != 0 {
+	if !w.OnSeason() || w.InField() != state.TurnLast || len(turnRows(w)) != 0 {
 		t.Fatalf("the keys are on %v; %d rows of a season of which nobody told the end", w.Focus, len(turnRows(w)))
 	}
 	w.typedInto(state.TurnLast, "31 Aug").typedInto(state.TurnVisit, "7")

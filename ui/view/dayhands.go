@@ -108,7 +108,7 @@ func (p *sheet) lessFoot(a scene.Area, people int) float64 {
 	p.link(a.Right()-p.width("as planned", ink(13.5)), y+2, "as planned", ink(13.5).as(scene.Pen), "as planned", false)
 	y += 28
 	if said := p.s.Reading().WaitsSaid(less); said != "" {
-		y = p.wrap(a.X, y, said, ink(13.5).semi(), a.W, 2)
+		y = p.wrap(a.X, y, said, ink(13.5).semi(), a.W, 4)
 	}
 	return y
 }

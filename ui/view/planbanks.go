@@ -13,19 +13,24 @@ import (
 // they keep.
 func (d seasonDraw) banks(a scene.Area) {
 	d.rect(a, scene.Ground)
-	for i, b := range d.s.Banks()[:int(a.H/state.BankHeight+0.5)] {
+	all, lanes := d.s.Banks(), int(a.H/state.BankHeight+0.5)
+	for i, b := range all[:lanes] {
 		row := scene.Area{X: a.X, Y: a.Y + float64(i)*state.BankHeight, W: a.W, H: state.BankHeight}
-		d.clipped(scene.Area{X: d.l.Ribbon.X, Y: row.Y, W: row.Right() - d.l.Ribbon.X, H: row.H}, scene.Tag{}, func() { d.bank(i, b, row) })
+		name := d.s.BankName(b)
+		if i == lanes-1 && lanes < len(all) {
+			name += fmt.Sprintf(", +%d", len(all)-lanes)
+		}
+		d.clipped(scene.Area{X: d.l.Ribbon.X, Y: row.Y, W: row.Right() - d.l.Ribbon.X, H: row.H}, scene.Tag{}, func() { d.bank(i, b, name, row) })
 		if d.l.Ribbon.X >= 100 {
-			d.fit(16, row.Y+17, "bank "+d.s.BankName(b), ink2(13), d.l.Ribbon.X-6)
+			d.fit(16, row.Y+17, "bank "+name, ink2(13), d.l.Ribbon.X-6)
 		}
 	}
 	d.rule(0, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Rule)
 }
 
 // bank draws one bank in its row: solid up to now, hatched as long as its queens keep, as
-// thick as it has queens.
-func (d seasonDraw) bank(i int, b rules.Bank, row scene.Area) {
+// thick as it has queens. Its name stands in it where no column has it.
+func (d seasonDraw) bank(i int, b rules.Bank, name string, row scene.Area) {
 	const thick, middle = 14.0, 13.0
 	r := d.s.Present()
 	now := instantX(d.l.Ribbon, r.View.On(), r.View.Zone())
@@ -56,16 +61,17 @@ func (d seasonDraw) bank(i int, b rules.Bank, row scene.Area) {
 	if late {
 		role, f = scene.Act, f.semi().as(scene.Act)
 	}
-	d.add(scene.Line{From: at(by, row.Y+3), To: at(by, row.Y+23), Stroke: stroke(role, 2)})
 	if d.l.Ribbon.X < 100 {
-		says = d.s.BankName(b) + ": " + says
+		says = name + ": " + says
 	}
 	behind := d.l.Ribbon.Left(end) + 10
-	x := max(d.l.Ribbon.X+6, min(behind, row.Right()-d.width(says, f)-8))
-	if x < behind {
+	x := behind
+	if behind+d.width(says, f) > row.Right()-state.Edge {
+		x = max(d.l.Ribbon.X+6, min(by-14, row.Right()-state.Edge)-d.width(says, f)) // before the tick, which stays to be seen
 		d.rect(scene.Area{X: x - 4, Y: row.Y + 2, W: d.width(says, f) + 8, H: 22}, scene.Ground)
 	}
 	d.text(x, row.Y+17, says, f)
+	d.add(scene.Line{From: at(by, row.Y+3), To: at(by, row.Y+23), Stroke: stroke(role, 2)})
 	d.hit(row, scene.Ref{Kind: state.FigureRef, ID: fmt.Sprint("bank ", i)}, why)
 }
 

@@ -22,6 +22,7 @@ func inSeason(t testing.TB, commands ...string) state.State {
 	p.At(s.Now.Add(-time.Minute).Format("2006-01-02 15:04")).Write(
 		book.OrderTaken{Order: booktest.Order("41"), Number: "41", Customer: "Farm of the long valley", Queens: 10, Line: "Rook", By: by},
 		book.OrderTaken{Order: booktest.Order("42"), Number: "42", Queens: 8, Line: "Linnet", By: calendar.Date(2027, time.August, 6)},
+		book.ColonyDescribed{Colony: booktest.Colony("S40"), Name: "S40", Yard: home, Roles: []book.Role{book.Breeder}, Line: "Linnet"},
 		book.BatchPlanned{Batch: booktest.Batch("rook"), Line: "Rook", Day: on, Minute: 540, Yard: home, Larvae: 36, Nucs: 24, Queens: 10, By: by, Orders: []book.OrderID{booktest.Order("41")}},
 		book.BatchPlanned{Batch: booktest.Batch("plover"), Line: "Plover", Day: on, Minute: 540, Yard: home, Larvae: 36, Nucs: 24})
 	season := s.Book.Season.With(p.Entries...)
@@ -67,11 +68,15 @@ func TestSeasonSaysWhatItKnows(t *testing.T) {
 	s := planning(inSeason(t, "find dates"), state.Resized{Width: 1920, Height: 1080})
 	var said strings.Builder
 	marked, flags := 0, 0
+	down := s
+	for range 8 { // to the end of its list
+		for _, w := range texts(t, window(down), s.Size()) {
+			said.WriteString(w.Text.Text + "\n")
+		}
+		down = planning(down, state.Wheeled{At: s.Layout().Main.Centre(), DY: 110})
+	}
 	for _, p := range walk(t, window(s), s.Size()) {
-		switch m := p.mark.(type) {
-		case scene.Text:
-			said.WriteString(m.Text + "\n")
-		case scene.Rect:
+		if m, ok := p.mark.(scene.Rect); ok {
 			if m.Ref.Kind == state.ClashRef && s.Layout().Lanes.Contains(m.Centre()) {
 				marked++
 			}

@@ -21,7 +21,7 @@ func (d seasonDraw) turn(row scene.Area) {
 		d.input(scene.Area{X: x, Y: y, W: w, H: high}, name, fieldLook{size: 14, empty: empty, wrong: wrong.Field == name && d.s.Typed(name) != "", reason: reason})
 		x += w + 8
 	}
-	last := "31 Aug"
+	last := "a day"
 	if sheet.Turn.Last != 0 {
 		last = sheet.Turn.Last.Short()
 	}

@@ -28,7 +28,9 @@ func (r routeDraw) stops(page []state.PageStop, a scene.Area) {
 		if r.Axis {
 			r.rect(scene.Area{X: r.axis.x + axisBefore*r.axis.w/axisDays, Y: a.Y, W: r.axis.w / axisDays, H: a.H}, scene.Sunk)
 		}
-		r.add(scene.Line{From: at(r.line, top+r.Stops[0].Y+15), To: at(r.line, end+8), Stroke: stroke(scene.Ink, 3)})
+		if !page[0].Waits() {
+			r.add(scene.Line{From: at(r.line, top+r.Stops[0].Y+15), To: at(r.line, end+8), Stroke: stroke(scene.Ink, 3)})
+		}
 	})
 	r.wholeLines(whole, func() {
 		r.known(top, a)
