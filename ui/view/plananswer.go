@@ -156,7 +156,7 @@ func (d *planDraw) turns(x, y, to float64) {
 	two := "one batch instead"
 	if len(d.all.Batches) == 1 {
 		two = "two batches, a week apart"
-		if d.all.Two > 0 {
+		if d.all.Two > 0 && d.all.InTime {
 			two += ": " + plan.OfHundred(d.all.Two)
 		}
 	}
@@ -173,7 +173,7 @@ func (d *planDraw) turns(x, y, to float64) {
 	}
 	for _, w := range words {
 		if x+d.width(w[0], pen) > to {
-			return
+			continue
 		}
 		x = d.link(x, y, w[0], pen, w[1], false) + 18
 	}
