@@ -22,7 +22,7 @@ func exportCommand(a *app) *cobra.Command {
 	var search bool
 	var places positionFlags
 	c := a.reading(&cobra.Command{
-		Use:       "export jsonl|nucs|batches|looks|plans|plan|orders|season|handover|claims|layout [BATCH|LAYOUT]",
+		Use:       "export jsonl|nucs|batches|looks|plans|plan|orders|season|handover|claims|buying|layout [BATCH|LAYOUT]",
 		Short:     "The book in open forms: all entries as JSON Lines, or a table as CSV or XLSX",
 		Long:      "Where yards lie and what stands where is in the entries, in a layout and in lidbook ground out;\nwith --coarse only to about a kilometre, with --no-positions not at all. No other table, paper\nor calendar says where on Earth a yard lies. What somebody typed as a note stays as it is.",
 		Example:   "  lidbook export jsonl --to hill.jsonl\n  lidbook export nucs > nucs.csv\n  lidbook export looks --to looks.xlsx\n  lidbook export plan 2027-04-19 --to plan.xlsx\n  lidbook export season --search --to season.xlsx\n  lidbook export layout \"by the hedge\" --to layout.csv\n  lidbook export jsonl --no-positions --to hill.jsonl",
