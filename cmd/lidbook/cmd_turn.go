@@ -57,10 +57,11 @@ func turnCommand(a *app) *cobra.Command {
 			return err
 		}
 		s := turnShape{Yard: y.Name, First: t.First.String(), Last: t.Last.String(), Gap: t.Gap, Drive: max(1, t.Drive), Ages: []yieldShape{}}
-		for _, one := range plan.RatesOf(v).Yields(t, v.Numbers()) {
+		yields := plan.RatesOf(v).Yields(t, v.Numbers())
+		for _, one := range yields {
 			s.Ages = append(s.Ages, yieldShape{one.Catch, round(one.Cells), round(one.Queens), round(one.Living), thousandth(one.Share), one.Known})
 		}
-		return a.show(s, func() { a.printTurn(s) })
+		return a.show(s, func() { a.printTurn(s, yields) })
 	})
 	f := c.Flags()
 	amount(c, &t.Gap, "gap", 0, "so many `DAYS` from a catch to the next cell")
@@ -71,24 +72,18 @@ func turnCommand(a *app) *cobra.Command {
 	return c
 }
 
-func (a *app) printTurn(s turnShape) {
+func (a *app) printTurn(s turnShape, yields []plan.Yield) {
 	a.line("A nuc of %s, cells from %s, queens until %s, the next cell %s, a visit %s", s.Yard, shortDay(s.First), shortDay(s.Last), gapWords(s.Gap), everyWords(s.Drive))
 	rows := [][]string{{"  caught at", "cells", "queens", "alive after 15 weeks", "", ""}}
-	most, living := s.Ages[0], s.Ages[0]
 	for _, y := range s.Ages {
 		of := "your number, none is published"
 		if y.Published {
 			of = "published"
 		}
 		rows = append(rows, []string{fmt.Sprintf("  %d d", y.Catch), fmt.Sprintf("%.1f", y.Cells), fmt.Sprintf("%.1f", y.Queens), fmt.Sprintf("%.1f", y.Living), fmt.Sprintf("%.0f of 100", 100*y.Share), of})
-		if y.Queens > most.Queens {
-			most = y
-		}
-		if y.Living > living.Living {
-			living = y
-		}
 	}
 	a.table(rows)
+	most, living := plan.BestTurns(yields)
 	a.line("  most queens: caught at %d d; most that live: caught at %d d", most.Catch, living.Catch)
 	a.line("  means per nuc by your rates; survival: lidbook numbers lives_caught_at_%d", living.Catch)
 }

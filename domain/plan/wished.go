@@ -82,10 +82,7 @@ func (w Wished) Short() string {
 	if w.BatchPlan.Sure == 0 {
 		return "reckoned " + OfHundred(w.Chance) + together
 	}
-	reckoned := fmt.Sprintf("%.0f", 100*w.Chance)
-	if w.Chance < 0.01 {
-		reckoned = "under 1"
-	}
+	reckoned := strings.TrimSuffix(OfHundred(w.Chance), " of 100")
 	return fmt.Sprintf("wished %.0f of 100, reckoned %s", 100*w.BatchPlan.Sure, reckoned) + together
 }
 

@@ -23,8 +23,7 @@ type Kept struct {
 	Since, From, By calendar.Day
 }
 
-// Banks are the caged queens by place and kind: the bank colonies by name, virgins before
-// mated queens, cages in the hand last.
+// Banks are the caged queens by place and kind, those first who have to be out first.
 func Banks(v *book.View, c *course.Course) (all []Bank) {
 	for q := range v.Queens() {
 		if !q.Caged() {
@@ -41,23 +40,9 @@ func Banks(v *book.View, c *course.Course) (all []Bank) {
 		slices.SortStableFunc(b.Kept, func(a, b Kept) int { return cmp.Compare(a.By, b.By) })
 	}
 	slices.SortStableFunc(all, func(a, b Bank) int {
-		return cmp.Or(cmp.Compare(bankRank(a), bankRank(b)), cmp.Compare(Name(v, a.Of), Name(v, b.Of)), cmp.Compare(kindRank(a), kindRank(b)))
+		return cmp.Or(cmp.Compare(a.First(), b.First()), cmp.Compare(Name(v, a.Of), Name(v, b.Of)), book.TrueFirst(a.Virgins, b.Virgins))
 	})
 	return all
-}
-
-func bankRank(b Bank) int {
-	if _, hangs := b.Of.Colony(); hangs {
-		return 0
-	}
-	return 1
-}
-
-func kindRank(b Bank) int {
-	if b.Virgins {
-		return 0
-	}
-	return 1
 }
 
 // Since is when the first of them was caged.

@@ -42,11 +42,8 @@ func mostRain(s State) string {
 }
 
 func leastRain(s State) string {
-	switch first := s.firstRain(); {
-	case s.RainUntil() > first:
+	if s.RainUntil() > s.firstRain() {
 		return noRain(s)
-	case first > soonestRain:
-		return "it cannot begin earlier"
 	}
 	return "it cannot begin earlier"
 }

@@ -1,10 +1,8 @@
 package state
 
 import (
-	"cmp"
 	"fmt"
 	"math"
-	"slices"
 
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
@@ -35,11 +33,7 @@ func (s State) Banks() []rules.Bank {
 	return s.Present().banks()
 }
 
-func (r *Reading) readBanks() []rules.Bank {
-	all := rules.Banks(r.View, r.Course)
-	slices.SortStableFunc(all, func(a, b rules.Bank) int { return cmp.Compare(a.First(), b.First()) })
-	return all
-}
+func (r *Reading) readBanks() []rules.Bank { return rules.Banks(r.View, r.Course) }
 
 // BankName is where a bank is, in the keeper's words.
 func (s State) BankName(b rules.Bank) string {

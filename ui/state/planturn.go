@@ -27,6 +27,7 @@ const mostTurnDays = 60
 type NucTurn struct {
 	Yard        string       // its name; "": there is none
 	First, Last calendar.Day // Last 0: nobody told when the season ends
+	Why         string       // there is no Last
 
 	yields func(plan.Turn) []plan.Yield
 }
@@ -43,7 +44,9 @@ func nucTurnOf(r *Reading, p *plan.Planner, yard book.YardID) (n NucTurn) {
 	if t, err := p.Season(yard, plan.Turn{Last: r.View.Today() + planAhead}); err == nil {
 		n.First = t.First
 	}
-	if t, err := p.Season(yard, plan.Turn{First: n.First}); err == nil {
+	if t, err := p.Season(yard, plan.Turn{First: n.First}); err != nil {
+		n.Why = err.Error()
+	} else {
 		n.Last = t.Last
 	}
 	rates, numbers := plan.RatesOf(r.View), r.View.Numbers()
@@ -81,7 +84,7 @@ func (s State) TurnTyped(n NucTurn) (t plan.Turn, wrong WishWrong) {
 		}
 	}
 	if t.Last == 0 && wrong.Field == "" {
-		wrong = WishWrong{TurnLast, "nobody told when the season ends in " + n.Yard + ": say until when queens are wanted, or tell the usual weather"}
+		wrong = WishWrong{TurnLast, n.Why}
 	}
 	return t, wrong
 }
