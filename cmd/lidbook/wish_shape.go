@@ -1,6 +1,9 @@
 package main
 
 import (
+	"cmp"
+	"slices"
+
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
@@ -202,10 +205,11 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 		grafts = append(grafts, b.Graft)
 		s.Grafts = append(s.Grafts, shapeOfGraft(p, b, needs[i], given[i]))
 		s.Grafts[len(s.Grafts)-1].wishDates = datesOf(p, b, a.Yard)
-		for _, m := range p.Ahead(b.Ladder, b.Size) {
-			ahead = append(ahead, m)
-			s.Days = append(s.Days, minutesShape{m.Day.String(), m.Step.String(), round(m.Minutes)})
-		}
+		ahead = append(ahead, p.Ahead(b.Ladder, b.Size)...)
+	}
+	slices.SortStableFunc(ahead, func(a, b plan.Minutes) int { return cmp.Compare(a.Day, b.Day) })
+	for _, m := range ahead {
+		s.Days = append(s.Days, minutesShape{m.Day.String(), m.Step.String(), round(m.Minutes)})
 	}
 	for i, b := range p.ToBook(a) {
 		s.Grafts[i].Queens = b.Queens

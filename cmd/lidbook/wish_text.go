@@ -254,7 +254,7 @@ func (a *app) printSure(s wishShape) {
 	a.facts("may be promised", list(promises), "most probably", plural(s.Expected, "queen"), "costs most", costWords(s), "raises it most", strings.Join(raises, ", "), "grafted late", strings.Join(late, ", "), "last graft that makes sense", lastWords(s))
 }
 
-// printWishDays prints the minutes by day.
+// printWishDays prints the minutes of all grafts by day.
 func (a *app) printWishDays(s wishShape) {
 	all, rows := 0.0, [][]string{}
 	for _, m := range s.Days {
