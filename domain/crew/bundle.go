@@ -7,6 +7,12 @@ import (
 	"lidmark/domain/rules"
 )
 
+// bundles are a day's work with what is kept or waits together as one job of its round.
+type bundles struct {
+	Problem
+	of [][]int // by round and piece of work: its job
+}
+
 // bundled are the jobs of a round: a planned graft and what is still to be made ready for
 // it are one job, kept or waiting together. Of is the job of each piece of work.
 func bundled(work []Work) (jobs []Job, of []int) {

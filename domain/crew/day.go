@@ -57,7 +57,8 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 	work, rounds := price.workOf(plan)
 	var p Problem
 	p.Teams, hands = hands.manned()
-	bundles, of := Problem{Teams: p.Teams}, make([][]int, len(rounds))
+	b := bundles{of: make([][]int, len(rounds))}
+	b.Teams = p.Teams
 	for i, r := range rounds {
 		s := hands.at(r, j.Course().View().Yard(r.yard).Drive)
 		if r.load || slices.ContainsFunc(work[i], func(w Work) bool { return w.Task.Findings[0].Emergency() }) {
@@ -67,17 +68,17 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 			s.Jobs = append(s.Jobs, Job{w.Minutes, w.Price.Queens, w.Hard})
 		}
 		p.Sites = append(p.Sites, s)
-		s.Jobs, of[i] = bundled(work[i])
-		bundles.Sites = append(bundles.Sites, s)
+		s.Jobs, b.of[i] = bundled(work[i])
+		b.Sites = append(b.Sites, s)
 	}
-	choice, err := Best(bundles)
+	choice, err := Best(b.Problem)
 	if err != nil {
 		return Day{}, err
 	}
 	for i, teams := range choice.Team {
-		choice.Team[i] = unbundled(teams, of[i])
+		choice.Team[i] = unbundled(teams, b.of[i])
 	}
-	outs, whole := deal(hands, p, choice.Team, work, rounds)
+	outs, whole := deal(hands, outings{sites: p.Sites, jobs: b, rounds: rounds, work: work, chosen: choice.Team})
 	day := Day{On: d, Next: plan.Next, Exact: choice.Exact && whole, Last: hands.last()}
 	for i, r := range rounds {
 		for k, w := range work[i] {
@@ -185,17 +186,18 @@ func (p *pricer) workOf(plan rules.DayPlan) (work [][]Work, rounds []round) {
 // deal says who of each team does what, by the clock, and whether nothing better can be
 // done; of those who walk each by himself nobody knows. What a team has no time for waits;
 // chosen says so then.
-func deal(hands Hands, p Problem, chosen [][]int, work [][]Work, rounds []round) (all []outing, whole bool) {
+func deal(hands Hands, o outings) (all []outing, whole bool) {
 	whole = true
 	for i, people := range hands {
-		out := outings{people, p.Sites, rounds, work, chosen, i + 1}.best()
+		o.people, o.team = people, i+1
+		out := o.best()
 		for r, by := range out.by {
 			for k, who := range by {
 				switch {
 				case who > 0:
-					chosen[r][k] = i + 1
-				case chosen[r][k] == i+1:
-					chosen[r][k] = 0
+					o.chosen[r][k] = i + 1
+				case o.chosen[r][k] == i+1:
+					o.chosen[r][k] = 0
 				}
 			}
 		}

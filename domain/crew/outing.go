@@ -28,6 +28,7 @@ type piece struct{ round, at int }
 type outings struct {
 	people []Hand
 	sites  []Site
+	jobs   bundles
 	rounds []round
 	work   [][]Work
 	chosen [][]int // by round and piece: the team that does it; 0: nobody yet
@@ -132,6 +133,9 @@ func (o outings) side(pieces []piece, ride int) (out outing, fits bool) {
 		return out, len(pieces) == 0
 	}
 	out.drive = o.way(pieces)
+	for _, job := range o.together(pieces) {
+		out.saved = out.saved.plus(worthOf(o.whole(job[0])))
+	}
 	c := o.clock(ride, out.drive)
 	for len(pieces) > 0 {
 		n, all := 0, 0.0
@@ -150,7 +154,6 @@ func (o outings) side(pieces []piece, ride int) (out outing, fits bool) {
 			}
 			gone += 2 * half
 			out.by[p.round][p.at] = who + 1
-			out.saved = out.saved.plus(worthOf(o.job(p)))
 		}
 		pieces = pieces[n:]
 	}
@@ -184,6 +187,16 @@ func (o outings) clock(ride int, drive float64) *clock {
 		}
 	}
 	return c
+}
+
+// clone is a clock that goes on by itself.
+func (c *clock) clone() *clock {
+	other := *c
+	other.van, other.home, other.at = slices.Clone(c.van), slices.Clone(c.home), slices.Clone(c.at)
+	for i := range other.at {
+		other.at[i] = slices.Clone(other.at[i])
+	}
+	return &other
 }
 
 // add lets one who rides do a piece, if all are home in time.
@@ -222,10 +235,14 @@ func (o outings) fill(mine []piece, ride int, order func(a, b Job) int) outing {
 			out.drive = 0
 		}
 		c := o.clock(ride, out.drive)
-		for _, p := range o.inTurn(mine, order) {
-			if who := o.place(c, p, with); who > 0 {
-				out.by[p.round][p.at] = who
-				out.saved = out.saved.plus(worthOf(o.job(p)))
+		for _, job := range o.inTurn(mine, order) {
+			who := o.place(c, job, with)
+			if who == nil {
+				continue
+			}
+			out.saved = out.saved.plus(worthOf(o.whole(job[0])))
+			for k, p := range job {
+				out.by[p.round][p.at] = who[k]
 			}
 		}
 		done := out.pieces()
@@ -238,23 +255,42 @@ func (o outings) fill(mine []piece, ride int, order func(a, b Job) int) outing {
 	}
 }
 
-// inTurn are the pieces that a team may do on an outing to the rounds of its own, those
-// with a hard end first.
-func (o outings) inTurn(mine []piece, order func(a, b Job) int) []piece {
+// inTurn are the pieces that a team may do on an outing to the rounds of its own, by the job
+// they are of, those with a hard end first.
+func (o outings) inTurn(mine []piece, order func(a, b Job) int) [][]piece {
 	visited := make([]bool, len(o.sites))
 	for _, p := range mine {
 		visited[p.round] = true
 	}
-	all := o.pieces(func(p piece) bool {
+	all := o.together(o.pieces(func(p piece) bool {
 		by := o.chosen[p.round][p.at]
 		return (by == 0 || by == o.team) && (visited[p.round] || o.atHome(p.round))
-	})
-	slices.SortStableFunc(all, func(p, q piece) int {
-		a, b := o.job(p), o.job(q)
+	}))
+	slices.SortStableFunc(all, func(ps, qs []piece) int {
+		p, q := ps[0], qs[0]
+		a, b := o.whole(p), o.whole(q)
 		return cmp.Or(book.TrueFirst(a.Hard, b.Hard), book.TrueFirst(o.chosen[p.round][p.at] == o.team, o.chosen[q.round][q.at] == o.team), order(a, b))
 	})
 	return all
 }
+
+// together are pieces by the job they are of.
+func (o outings) together(pieces []piece) (all [][]piece) {
+	at := map[piece]int{}
+	for _, p := range pieces {
+		job := piece{p.round, o.jobs.of[p.round][p.at]}
+		i, known := at[job]
+		if !known {
+			i = len(all)
+			at[job], all = i, append(all, nil)
+		}
+		all[i] = append(all[i], p)
+	}
+	return all
+}
+
+// whole is the job that a piece is of.
+func (o outings) whole(p piece) Job { return o.jobs.Sites[p.round].Jobs[o.jobs.of[p.round][p.at]] }
 
 // carried is what a van has with it.
 type carried struct {
@@ -277,9 +313,26 @@ func (o outings) carried(mine []piece) (with carried) {
 // they are back.
 func (with carried) waits(r round) bool { return with.out && r.load || with.home && r.last }
 
-// place gives a piece to somebody, counted from 1: to one at home if it is there and the van
+// place gives the pieces of one job to people, all of them or none.
+func (o outings) place(c *clock, job []piece, with carried) (who []int) {
+	was := c
+	if len(job) > 1 {
+		was = c.clone()
+	}
+	for _, p := range job {
+		w := o.placeOne(c, p, with)
+		if w == 0 {
+			*c = *was
+			return nil
+		}
+		who = append(who, w)
+	}
+	return who
+}
+
+// placeOne gives a piece to somebody, counted from 1: to one at home if it is there and the van
 // does not wait for it, else to the one who rides and is free there first; 0: to nobody.
-func (o outings) place(c *clock, p piece, with carried) int {
+func (o outings) placeOne(c *clock, p piece, with carried) int {
 	ride := len(c.at[p.round])
 	if o.atHome(p.round) && !with.waits(o.rounds[p.round]) {
 		for i := range c.home {

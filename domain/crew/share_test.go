@@ -13,7 +13,11 @@ func TestAYardIsPartedEvenly(t *testing.T) {
 		site.Jobs = append(site.Jobs, Job{Minutes: 1})
 	}
 	people := []Hand{{Minutes: 60}, {Minutes: 60}, {Minutes: 60}}
-	o := outings{people, []Site{site}, []round{{}}, [][]Work{make([]Work, 100)}, [][]int{slices.Repeat([]int{1}, 100)}, 1}
+	jobs := bundles{Problem{Sites: []Site{site}}, [][]int{nil}}
+	for i := range site.Jobs {
+		jobs.of[0] = append(jobs.of[0], i)
+	}
+	o := outings{jobs: jobs, people: people, sites: []Site{site}, rounds: []round{{}}, work: [][]Work{make([]Work, 100)}, chosen: [][]int{slices.Repeat([]int{1}, 100)}, team: 1}
 	out, fits := o.side(o.pieces(func(piece) bool { return true }), 3)
 	working := map[int]float64{}
 	for i, who := range out.by[0] {
