@@ -1,6 +1,9 @@
 package plan
 
-import "lidmark/domain/calendar"
+import (
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
 
 // Possible is [Planner.Answer] where it would graft so soon that a step before that is
 // past: of the first graft that has them all. The wish is not in time if that is too
@@ -11,8 +14,7 @@ func (p *Planner) Possible(w Wish) Answer {
 		return a
 	}
 	passed := a.Passed
-	const rounds = 3 // a later graft may have a longer way before it, by a day
-	for range rounds {
+	for range possibleRounds {
 		late := missed(a.Batches[0].Ladder, p.view.Today())
 		if late == 0 {
 			break
@@ -24,6 +26,10 @@ func (p *Planner) Possible(w Wish) Answer {
 	return a
 }
 
+// possibleRounds are how often a graft is put later: a later one may have a longer way
+// before it, by a day.
+const possibleRounds = 3
+
 // missed is by how many days steps of a ladder are past. Drones may be there without a
 // comb of their own.
 func missed(l Ladder, today calendar.Day) (days calendar.Day) {
@@ -33,4 +39,17 @@ func missed(l Ladder, today calendar.Day) (days calendar.Day) {
 		}
 	}
 	return days
+}
+
+// FirstGraft is the first day from tomorrow on of a graft before which no step is past.
+func (p *Planner) FirstGraft() calendar.Day {
+	day := p.view.Today() + 1
+	for range possibleRounds {
+		late := missed(p.Ladder(p.GraftAt(day), 1, book.YardID{}), p.view.Today())
+		if late == 0 {
+			break
+		}
+		day += late
+	}
+	return day
 }

@@ -152,7 +152,7 @@ func TestARestingColonyGivesNothing(t *testing.T) {
 		}
 	}
 	var w season.Wanted
-	w.Window, w.Larvae, w.Promises = 1, []int{24}, []season.Promise{{Name: "order 1", Queens: 3, By: d + 12, Sure: 0.5}}
+	w.Window, w.Larvae, w.Promises = 1, []int{24}, []season.Promise{{Name: "order 1", Queens: 3, By: d + 15, Sure: 0.5}}
 	at := season.Search(plannerOf(world{nucs: 30, givers: 4}.pen()), w, nil)
 	if len(at.Kept) != 1 {
 		t.Fatalf("four colonies that give: %+v", at.Short)

@@ -15,7 +15,7 @@ import (
 type Wanted struct {
 	Promises []Promise
 	Yards    []book.YardID // whose nucs may be used; none: of all yards that have some
-	From     calendar.Day  // no graft before; 0: the day after the view's
+	From     calendar.Day  // no graft before; 0: the first that is still possible, see [plan.Planner.FirstGraft]
 	Minutes  float64       // most on one day; 0: no limit
 	Grafts   int           // most on one day; 0: one
 
@@ -43,7 +43,6 @@ func step(larvae int) int {
 
 // filled is what is wanted with what is usual for what is left open.
 func (w Wanted) filled(p *plan.Planner) Wanted {
-	w.From = cmp.Or(w.From, p.View().Today()+1)
 	w.Grafts = cmp.Or(w.Grafts, 1)
 	w.Window = cmp.Or(w.Window, 21)
 	w.Sizes = cmp.Or(w.Sizes, 3)
@@ -57,6 +56,9 @@ func (w Wanted) filled(p *plan.Planner) Wanted {
 	}
 	if len(w.Yards) == 0 {
 		w.Yards = yardsWithNucs(p.View())
+	}
+	if w.From == 0 {
+		w.From = p.FirstGraft()
 	}
 	w.Promises = slices.Clone(w.Promises)
 	larvae := larvaeOf(p.View())
