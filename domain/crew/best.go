@@ -8,7 +8,7 @@ func Best(p Problem) (Choice, error) {
 	if err := p.check(); err != nil {
 		return Choice{}, err
 	}
-	c := chooser{p: p, choice: Choice{Exact: true, Minutes: make([]float64, len(p.Teams)), Driving: make([]float64, len(p.Teams))}}
+	c := chooser{p: p, choice: Choice{Exact: true}}
 	for _, s := range p.Sites {
 		c.choice.Team = append(c.choice.Team, make([]int, len(s.Jobs)))
 	}
@@ -134,9 +134,6 @@ func (c *chooser) take(team int, j *joint, drive float64) {
 	j.each(c.steps(t, drive), func(site int, g *yardGain, steps int) {
 		for _, job := range g.jobsAt(steps) {
 			c.choice.Team[site][job] = team + 1
-			c.choice.Minutes[team] += g.jobs[job].Minutes
 		}
 	})
-	riders, _ := t.riders(drive)
-	c.choice.Driving[team] += drive * float64(riders)
 }

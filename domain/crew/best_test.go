@@ -148,7 +148,7 @@ func TestBestAgainstEveryChoice(t *testing.T) {
 func TestInTurnIsTheSameForOneTeam(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := drawn(t, 1)
-		c := chooser{p: p, choice: Choice{Minutes: make([]float64, 1), Driving: make([]float64, 1)}}
+		c := chooser{p: p}
 		for _, s := range p.Sites {
 			c.choice.Team = append(c.choice.Team, make([]int, len(s.Jobs)))
 		}

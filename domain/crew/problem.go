@@ -56,10 +56,8 @@ type Problem struct {
 // sites with work one team after the other takes its best, which is exact for a
 // single team.
 type Choice struct {
-	Team    [][]int // by site and job
-	Exact   bool
-	Minutes []float64 // of work, by team
-	Driving []float64 // of all its people together, by team
+	Team  [][]int // by site and job
+	Exact bool
 }
 
 // MostSites is up to how many yards are dealt out among several teams exactly.

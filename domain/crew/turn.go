@@ -96,9 +96,7 @@ func (c *chooser) walkBack(team int, who company, tables []visits, free []bool) 
 		}
 		for _, job := range c.gains[i].jobsAt(w) {
 			c.choice.Team[c.sites[i]][job] = team + 1
-			c.choice.Minutes[team] += c.gains[i].jobs[job].Minutes
 		}
-		c.choice.Driving[team] += 2 * c.p.Sites[c.sites[i]].Far * float64(who.people)
 		free[i] = false
 		s -= w + c.way(who, i)
 	}
