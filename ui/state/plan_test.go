@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 	"lidmark/ui/scene"
@@ -332,5 +333,25 @@ func TestTodayIsSaidOfTodayOnly(t *testing.T) {
 		if said != want {
 			t.Errorf("on a day ahead %q, want %q", said, want)
 		}
+	}
+}
+
+// The first wish is what is owed for the first order that no graft is planned for.
+func TestTheFirstWishIsForAnOrderWithoutAGraft(t *testing.T) {
+	by := today + 48
+	orders := []book.Fact{
+		book.OrderTaken{Order: booktest.Order("91"), Number: "91", Customer: "Corin A.", Queens: 7, By: by, Priority: 1},
+		book.OrderTaken{Order: booktest.Order("92"), Number: "92", Customer: "Corin A.", Queens: 8, By: by + 1, Priority: 1},
+	}
+	begun := func(more ...book.Fact) string {
+		w := withMore(start(t), append(orders, more...)...).run("plan")
+		return w.Typed(state.WishQueens)
+	}
+	if got := begun(); got != "7" {
+		t.Errorf("%s queens are wished for, 7 are owed first", got)
+	}
+	planned := book.BatchPlanned{Batch: booktest.Batch("next"), Day: today + 8, Larvae: 20, Nucs: 10, Queens: 7, By: by, Orders: []book.OrderID{booktest.Order("91")}}
+	if got := begun(planned); got != "8" {
+		t.Errorf("%s queens are wished for, a graft for the first 7 is planned", got)
 	}
 }

@@ -160,19 +160,29 @@ func (s State) wishSoonest() calendar.Day {
 }
 
 // wishBegun is the window with a first wish where none was typed: what is owed for
-// the first order, else forty queens.
+// the first order that no graft is planned for, else forty queens.
 func (s State) wishBegun() State {
 	if s.Typed(WishQueens) != "" {
 		return s
 	}
 	queens, by, of := 40, s.Today()+wishAhead, ""
 	for o := range s.Present().View.Orders() {
-		if o.Open() > 0 && o.By >= s.wishSoonest() {
+		if o.Open() > 0 && o.By >= s.wishSoonest() && !s.plannedFor(o.Order) {
 			queens, by, of = o.Open(), o.By, o.Line
 			break
 		}
 	}
 	return s.WithField(WishQueens, FieldOf(strconv.Itoa(queens))).WithField(WishDay, FieldOf(dayTyped(by))).WithField(WishLine, FieldOf(of))
+}
+
+// plannedFor tells whether a graft is planned for an order.
+func (s State) plannedFor(o book.OrderID) bool {
+	for b := range s.Present().View.Plans() {
+		if slices.Contains(b.Orders, o) {
+			return true
+		}
+	}
+	return false
 }
 
 // dayTyped is a day as it stands in a field.
