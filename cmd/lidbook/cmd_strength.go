@@ -141,5 +141,8 @@ func robbersWords(s strengthShape) string {
 	if s.Robbers == strength.Quiet.String() {
 		return fmt.Sprintf("quiet, %.0f %%", 100*s.Risk)
 	}
+	if s.Remedy == strength.Brief.String() {
+		return fmt.Sprintf("%s, %.0f %%: %s; %s", s.Robbers, 100*s.Risk, s.Reason, s.Remedy)
+	}
 	return fmt.Sprintf("%s, %.0f %%: %s; %s: %.0f %%", s.Robbers, 100*s.Risk, s.Reason, s.Remedy, 100*s.After)
 }

@@ -8,6 +8,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
+	"lidmark/domain/strength"
 )
 
 // checkBees: fliers go home in the first day; the morning after shows who is
@@ -95,10 +96,8 @@ func (p *pass) strengthen(n *nucCase, f *Finding) {
 	}
 }
 
-// door is the entrance in cm², to the tenth, that so many bees can guard.
-func (p *pass) door(bees float64) float64 {
-	return math.Round(p.numbers.Get(practice.RobbingDoorUsual)*bees/100) / 10
-}
+// door is the entrance in cm² that so many bees can guard.
+func (p *pass) door(bees float64) float64 { return strength.Door(bees, p.numbers) }
 
 func (p *pass) beesFrom(n *nucCase) string {
 	day := n.yard.of(n.has.BeesFrom).Short()

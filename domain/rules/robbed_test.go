@@ -203,3 +203,32 @@ func freeAllDay() book.PersonDescribed {
 	}
 	return p
 }
+
+// TestNarrowOnlyWhatIsWide: where most nucs of a yard are exposed, those whose entrance is
+// wider than their bees guard are to be narrowed, each to its own; none once that was done.
+func TestNarrowOnlyWhatIsWide(t *testing.T) {
+	p := pen(t)
+	p.At("2027-05-13 18:00").Write(madeUp("A1", "B1", "B2")...)
+	p.At("2027-05-15 18:00").Write(book.ForageSeen{Yard: atFar, Forage: book.InDearth, Wasps: true},
+		book.EntranceSet{Nuc: a1, Area: 9}, book.EntranceSet{Nuc: booktest.Nuc("B1"), Area: 9}, book.EntranceSet{Nuc: booktest.Nuc("B2"), Area: 2.5})
+	narrow := func() (found []rules.Finding) {
+		for _, f := range of(p.View("2027-05-16 09:00"), rules.Robbers) {
+			if f.Act == rules.ActNarrowEntrance {
+				found = append(found, f)
+			}
+		}
+		return found
+	}
+	found := narrow()
+	if len(found) != 1 || found[0].Of != atFar.Subject() || len(found[0].Also) != 2 || !strings.Contains(found[0].Why, "2 of them wider") {
+		t.Fatalf("%+v, want one line of the yard, and two nucs to narrow", found)
+	}
+	p.At("2027-05-16 08:00")
+	for _, s := range found[0].Also {
+		id, _ := s.Nuc()
+		p.Write(book.EntranceSet{Nuc: id, Area: found[0].AmountOf(id)})
+	}
+	if again := narrow(); len(again) > 0 {
+		t.Errorf("done as told, and told again: %+v", again)
+	}
+}

@@ -1,7 +1,9 @@
 package rules
 
 import (
+	"cmp"
 	"fmt"
+	"maps"
 	"slices"
 
 	"lidmark/domain/book"
@@ -76,20 +78,39 @@ func (p *pass) nucExposed(e exposed) {
 	p.add(e.nuc.yard, f)
 }
 
+// yardExposed tells of a yard in one line: where entrances are wider than their bees guard
+// they are narrowed, else what helps is said of the nuc most exposed.
 func (p *pass) yardExposed(y *yardCase, all []exposed) {
-	worst := all[0]
-	for _, e := range all {
-		if e.Risk > worst.Risk {
-			worst = e
-		}
+	wide := slices.DeleteFunc(slices.Clone(all), func(e exposed) bool { return e.Remedy != strength.NarrowDoor })
+	about := all
+	if len(wide) > 0 {
+		about = wide
 	}
-	f := p.exposure(y, worst)
+	f := p.exposure(y, slices.MaxFunc(about, func(a, b exposed) int { return cmp.Compare(a.Risk, b.Risk) }))
 	f.Of, f.Severity, f.Sure = y.id.Subject(), Pressing, sureReckoned
 	f.Why += fmt.Sprintf(", at %s", count(len(all), "nuc"))
-	for _, e := range all {
+	if len(wide) > 0 && len(wide) < len(all) {
+		f.Why += fmt.Sprintf("; %d of them wider than their bees guard", len(wide))
+	}
+	f.Each = map[book.NucID]float64{}
+	for _, e := range about {
 		f.Also = append(f.Also, e.nuc.subject())
+		f.Each[e.nuc.Nuc.Nuc] = p.door(e.nuc.doorBees())
+	}
+	if len(wide) > 1 {
+		f.Do = "Narrow each entrance to what its bees guard" + between(f.Each)
 	}
 	p.add(y, f)
+}
+
+// between says of how many cm² the entrances of several nucs are.
+func between(doors map[book.NucID]float64) string {
+	all := slices.Sorted(maps.Values(doors))
+	least, most := fmt.Sprintf("%.1f", all[0]), fmt.Sprintf("%.1f cm²", all[len(all)-1])
+	if least+" cm²" == most {
+		return ": " + most
+	}
+	return ": " + least + " to " + most
 }
 
 func (p *pass) exposure(y *yardCase, e exposed) Finding {
@@ -121,6 +142,9 @@ func (p *pass) exposure(y *yardCase, e exposed) Finding {
 
 // helps says what a remedy does to the risk, which is practice and not measured.
 func helps(e strength.Exposure) string {
+	if !e.Helps() {
+		return fmt.Sprintf("; risk by our numbers %.0f %%", 100*e.Risk)
+	}
 	return fmt.Sprintf("; risk by our numbers %.0f %%, %.0f %% once done", 100*e.Risk, 100*e.After)
 }
 

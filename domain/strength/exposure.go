@@ -79,8 +79,8 @@ func (y *Yard) Exposure(n *book.Nuc, s State) Exposure {
 	case e.Risk >= y.numbers.Get(practice.RobbingWatch):
 		e.Level = Watch
 	}
-	_, bees := y.door(n, s)
-	remedy, lowers := y.remedy(terms, bees)
+	area, bees := y.door(n, s)
+	remedy, lowers := y.remedy(x, terms, area, bees)
 	e.Reason, e.Remedy, e.After = y.reason(e.Heaviest, n, s), remedy, share(x-lowers)
 	return e
 }

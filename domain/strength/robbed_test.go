@@ -61,8 +61,9 @@ func TestMoreRobbedMoreRisk(t *testing.T) {
 	})
 }
 
-// TestARemedyHelps: what is advised lowers the risk, never raises it, and the
-// entrance narrowed as advised has the risk that was foretold.
+// TestARemedyHelps: what is advised lowers the risk by as much as is seen, or is to be
+// brief; the entrance narrowed as advised has the risk that was foretold, and is not to be
+// narrowed again, nor is one that is one bee wide.
 func TestARemedyHelps(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := made().Write(book.ForageSeen{Yard: yard, Forage: rapid.SampledFrom([]book.Forage{book.InFlow, book.InDearth}).Draw(t, "forage")})
@@ -76,15 +77,40 @@ func TestARemedyHelps(t *testing.T) {
 		if e.After > e.Risk+1e-12 || e.Remedy == strength.NoRemedy {
 			t.Fatalf("%s: %.4f before, %.4f after", e.Remedy, e.Risk, e.After)
 		}
+		if e.Helps() == (e.Remedy == strength.Brief) {
+			t.Fatalf("%s: %.4f before, %.4f after", e.Remedy, e.Risk, e.After)
+		}
 		if e.Remedy != strength.NarrowDoor {
 			return
 		}
-		p.Write(book.EntranceSet{Nuc: a1, Area: 1.2 * s.BeesThen / 1000})
+		narrow := strength.Door(s.BeesThen, p.View("2027-05-10 20:00").Numbers())
+		if area <= narrow {
+			t.Fatalf("%.2f cm² is to be narrowed to %.2f", area, narrow)
+		}
+		p.Write(book.EntranceSet{Nuc: a1, Area: narrow})
 		s, y, n = state(p, "2027-05-10 20:00")
-		if done := y.Exposure(n, s).Risk; math.Abs(done-e.After) > 1e-9 {
-			t.Fatalf("foretold %.6f, done %.6f", e.After, done)
+		done := y.Exposure(n, s)
+		if math.Abs(done.Risk-e.After) > 1e-9 || done.Remedy == strength.NarrowDoor {
+			t.Fatalf("foretold %.6f, done %.6f: %s", e.After, done.Risk, done.Remedy)
 		}
 	})
+}
+
+// TestAnEntranceAtItsSmallest: few bees guard less than a bee needs to get in; an entrance
+// that is one bee wide is not to be narrowed, one that is wider to that and no less.
+func TestAnEntranceAtItsSmallest(t *testing.T) {
+	exposure := func(area float64) (strength.Exposure, float64) {
+		p := made().Write(book.ForageSeen{Yard: yard, Forage: book.InDearth}, book.EntranceSet{Nuc: a1, Area: area})
+		p.At("2027-05-10 19:00").Write(book.Looked{Nuc: a1, Sides: book.Said(1)})
+		s, y, n := state(p, "2027-05-10 20:00")
+		return y.Exposure(n, s), strength.Door(s.BeesThen, p.View("2027-05-10 20:00").Numbers())
+	}
+	for area, want := range map[float64]strength.Remedy{0.4: strength.Brief, 0.64: strength.Brief, 0.645: strength.Brief, 2: strength.NarrowDoor} {
+		e, narrow := exposure(area)
+		if e.Remedy != want || narrow != 0.64 || e.Level == strength.Quiet {
+			t.Errorf("%.2f cm²: %s, to %.2f, %s: want %s to 0.64", area, e.Remedy, narrow, e.Level, want)
+		}
+	}
 }
 
 // TestFoodAfterRobbers: what robbers left nobody knows until somebody looks or feeds.
