@@ -23,7 +23,8 @@ func Ripe(b *book.Batch, n practice.Numbers) int {
 // Waiting is a grafted batch with the nucs that wait for its cells: as many as are planned
 // and not given yet, no more than ripe cells are to be expected, and none once the last day
 // to give them is past. They stand in the yard that was planned, else where its other cells
-// went, else where its cells hang, else at home.
+// went, else where its cells hang, else at home; where nobody said it and none live there, in
+// the yard in which most do, unless a standstill keeps the cells. Said to be made up, and none is there, they are not.
 func (p *Planner) Waiting(b *book.Batch) Wanting {
 	was, _ := p.view.BatchPlan(b.Batch)
 	s := Size{Line: b.Line, Yard: was.Yard, Not: b.Batch}.without(was)
@@ -37,6 +38,11 @@ func (p *Planner) Waiting(b *book.Batch) Wanting {
 	if home := p.view.HomeYard(); s.Yard.IsZero() && home != nil {
 		s.Yard = home.Yard
 	}
+	live := p.liveNucs()
+	if was.Yard.IsZero() && len(b.Given) == 0 && live[s.Yard] == 0 && p.view.Yard(s.Yard).Standstill == nil {
+		s.Yard = p.mostOf(live, s.Yard)
+	}
+	s.NucsMade = s.NucsMade && live[s.Yard] > 0
 	ripe := Ripe(b, p.numbers)
 	if z := (zoned{p.course.Zone(s.Yard)}); z.day(p.course.Clock(b.Batch).Hard()) >= p.view.Today() {
 		s.Nucs = ripe
@@ -45,6 +51,29 @@ func (p *Planner) Waiting(b *book.Batch) Wanting {
 		s.Nucs = min(s.Nucs, max(0, was.Nucs-len(b.Given)))
 	}
 	return Wanting{p.ladderAt(b.At.Instant, max(1, b.Cells()), float64(ripe), s.Yard), s}
+}
+
+// liveNucs are how many nucs of each yard are alive and free for a cell, by the calendar.
+func (p *Planner) liveNucs() map[book.YardID]int {
+	live := map[book.YardID]int{}
+	for n := range p.view.Nucs() {
+		if keepsBees(n) && p.freeFrom(n) == 0 {
+			live[n.Yard]++
+		}
+	}
+	return live
+}
+
+// mostOf is the yard that has most of what is counted, the first of equals; another where
+// none has any.
+func (p *Planner) mostOf(count map[book.YardID]int, other book.YardID) book.YardID {
+	most := other
+	for y := range p.view.Yards() {
+		if count[y.Yard] > count[most] {
+			most = y.Yard
+		}
+	}
+	return most
 }
 
 // allWaiting are the batches of the book for which nucs wait: those grafted, then those

@@ -13,14 +13,22 @@ import (
 // nobodyReady: more cells than nucs. Those that were planned, or of which nothing was
 // planned, are made up in time; for cells beyond them there are cages too.
 func (p *pass) nobodyReady(b *batchCase) {
-	short := p.ripe(b) - b.ready
-	if b.over || !b.Walking.IsZero() || short <= 0 {
+	if b.over || !b.Walking.IsZero() {
+		return
+	}
+	waits, made := p.toMakeUp(b)
+	ready := b.ready
+	if made.Nucs > 0 {
+		ready = waits.Nucs - made.Nucs
+	}
+	short := p.ripe(b) - max(b.ready, ready)
+	if made.Nucs == 0 && short <= 0 {
 		return
 	}
 	f := Finding{
-		Rule: NobodyReady, Of: b.Batch.Batch.Subject(), Amount: float64(short),
+		Rule: NobodyReady, Of: b.Batch.Batch.Subject(), Amount: float64(max(short, made.Nucs)),
 		From: (b.graft + p.days(practice.GraftToCapped)).Start(b.yard.zone), Best: b.best, By: b.hard, Hard: true,
-		What: fmt.Sprintf("%s of %s, %s ready for them", p.ripeWords(b), batchWord(b.Batch), count(b.ready, "nuc")),
+		What: fmt.Sprintf("%s of %s, %s ready for them", p.ripeWords(b), batchWord(b.Batch), count(ready, "nuc")),
 		Why:  fmt.Sprintf("half emerge by %s", hour(p.course.Emerges(b.Batch.Batch), b.yard.zone)),
 		Do:   fmt.Sprintf("Make up %s, or have %s at hand", count(short, "nuc"), count(short, "cage")),
 		Sure: sureRecorded,
@@ -30,8 +38,8 @@ func (p *pass) nobodyReady(b *batchCase) {
 	if y.yard.Standstill != nil {
 		f.Why += fmt.Sprintf("; %s is on standstill, they stay there", y.yard.Name)
 	}
-	if waits, up := p.toMakeUp(b); up > 0 {
-		y = p.makeUp(&f, b, waits, up)
+	if made.Nucs > 0 {
+		y = p.makeUp(&f, b, waits, made)
 	}
 	if f.Act == ActNone && p.now.Before(f.From) {
 		return
@@ -39,16 +47,12 @@ func (p *pass) nobodyReady(b *batchCase) {
 	p.add(y, f)
 }
 
-// toMakeUp is how many nucs are still to be made up for a batch of those that wait for its
-// cells; none once the keeper said that they are, and some are.
-func (p *pass) toMakeUp(b *batchCase) (waits plan.Wanting, up int) {
+// toMakeUp are the nucs that wait for the cells of a batch, and what of them is still made
+// up: as the plan has it, so that both tell one number.
+func (p *pass) toMakeUp(b *batchCase) (waits plan.Wanting, made plan.MakeUp) {
 	waits = p.ladders().Waiting(b.Batch)
 	waits.Nucs = min(waits.Nucs, mostMadeUp)
-	if waits.NucsMade && b.ready > 0 {
-		return waits, 0
-	}
-	waits.NucsMade = false // said to be, and none is there
-	return waits, waits.Nucs - b.ready
+	return waits, p.ladders().MadeUp(waits.Ladder, waits.Size)
 }
 
 // mostMadeUp is how many nucs are reckoned for one batch at most: beyond lies a fault of
@@ -56,19 +60,16 @@ func (p *pass) toMakeUp(b *batchCase) (waits plan.Wanting, up int) {
 const mostMadeUp = 10_000
 
 // makeUp makes the finding work of the day before the cells are given, in the yard it
-// returns. Nucs whose queens are ready by then are not made up: they get the next cell.
-func (p *pass) makeUp(f *Finding, b *batchCase, waits plan.Wanting, up int) *yardCase {
-	made := p.ladders().MadeUp(waits.Ladder, waits.Size)
-	if up = min(up, made.Nucs); up == 0 {
-		return b.yard
-	}
-	share := float64(up) / float64(made.Nucs)
+// returns. Nucs that are alive, or whose queens are ready by then, are not made up: they get
+// the next cell.
+func (p *pass) makeUp(f *Finding, b *batchCase, waits plan.Wanting, made plan.MakeUp) *yardCase {
+	up, ready := made.Nucs, waits.Nucs-made.Nucs
 	y, rung := p.yard(waits.Yard), waits.Rung(plan.MakeUpNucs)
-	f.Act, f.Takes, f.Goods = ActMakeUp, made.Minutes*share, Goods{Cups: math.Ceil(made.Cups * share), Combs: made.Combs * share}
+	f.Act, f.Takes, f.Goods = ActMakeUp, made.Minutes, Goods{Cups: math.Ceil(made.Cups), Combs: made.Combs}
 	f.From, f.Best = rung.From.Start(y.zone), rung.Best.At(noon, 0, y.zone)
-	f.Why = fmt.Sprintf("%s, %s ready for them; %s; made up they take about %s", p.ripeWords(b), count(b.ready, "nuc"), f.Why, count(int(f.Goods.Cups), "cup")+" of bees")
+	f.Why = fmt.Sprintf("%s, %s ready for them; %s; made up they take about %s", p.ripeWords(b), count(ready, "nuc"), f.Why, count(int(f.Goods.Cups), "cup")+" of bees")
 	f.Do = fmt.Sprintf("Make up %s for %s", count(up, "nuc"), batchWord(b.Batch))
-	if over := int(f.Amount) - up; over > 0 {
+	if over := p.ripe(b) - max(b.ready, waits.Nucs); over > 0 {
 		f.Do += fmt.Sprintf("; have %s at hand", count(over, "cage"))
 	}
 	f.Used = append(f.Used, slices.Concat(plan.MakeUpNucs.Used(), []practice.Key{practice.MinutesMakeUp, practice.MinutesMakeUpFrameNuc})...)
