@@ -18,6 +18,7 @@ type crewShape struct {
 	Hard   float64          `json:"hardMinutes"`
 	Sheets []crewSheetShape `json:"sheets"`
 	Waits  []crewWaitShape  `json:"waits"`
+	Later  float64          `json:"waitingMinutes"`
 	Loss   float64          `json:"waitingLoses"`
 	Exact  bool             `json:"proven"`
 	Over   float64          `json:"overMinutes"`
@@ -181,8 +182,10 @@ func shapeOfCrew(v *book.View, d crew.Day, kits [][]rules.KitLine) crewShape {
 		}
 	}
 	for _, w := range d.Waits {
+		s.Later += w.Minutes
 		s.Waits = append(s.Waits, crewWaitShape{crewWork(v, []crew.Work{w})[0], thousandth(w.Price.Queens), w.Price.Why})
 	}
+	s.Later = round(s.Later)
 	return s
 }
 

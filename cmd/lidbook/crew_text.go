@@ -50,7 +50,7 @@ func (a *app) printCrew(v *book.View, d crew.Day, s crewShape, kits [][]rules.Ki
 			a.table(rows)
 		}
 	}
-	a.printWaits(v, d)
+	a.printWaits(v, d, s.Later)
 	if !s.Exact {
 		a.line("Another way may cost less: each van takes its best one after the other, and no piece of work is cut in two.")
 	}
@@ -91,17 +91,19 @@ func (a *app) printRing(v *book.View, s crewShape, d crew.Day) {
 	}
 }
 
-// printWaits prints what waits: like work of one price and reason in one row.
-func (a *app) printWaits(v *book.View, d crew.Day) {
+// printWaits prints what waits: like work of one price and reason in one row, each with
+// the minutes that there is no time for.
+func (a *app) printWaits(v *book.View, d crew.Day, later float64) {
 	if len(d.Waits) == 0 {
 		a.line("Nothing waits.")
 		return
 	}
-	a.line("Waits until %s, and is expected to cost %s:", hour(d.Next, v.Zone()), queensLost(d.Loss))
+	a.line("Waits until %s, %.0f min, and is expected to cost %s:", hour(d.Next, v.Zone()), later, queensLost(d.Loss))
 	var rows [][]string
 	var of []book.Subject
+	minutes := 0.0
 	for i, w := range d.Waits {
-		of = append(of, w.Of)
+		of, minutes = append(of, w.Of), minutes+w.Minutes
 		if next := i + 1; next < len(d.Waits) && alike(w, d.Waits[next]) {
 			continue
 		}
@@ -109,8 +111,8 @@ func (a *app) printWaits(v *book.View, d crew.Day) {
 		if len(of) > 1 {
 			each = " each"
 		}
-		rows = append(rows, []string{"  " + names(v, of), w.Task.Title, queensLost(w.Price.Queens) + each, w.Price.Why, hardWord(w.Hard)})
-		of = nil
+		rows = append(rows, []string{"  " + names(v, of), w.Task.Title, fmt.Sprintf("%.0f min", minutes), queensLost(w.Price.Queens) + each, w.Price.Why, hardWord(w.Hard)})
+		of, minutes = nil, 0
 	}
 	a.table(rows)
 }
