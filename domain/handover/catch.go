@@ -81,12 +81,11 @@ type catcher struct {
 	course        *course.Course
 	alone, banked calendar.Day // days a queen is caged at most: by herself, in a bank
 	yards         map[book.YardID]*strength.Yard
-	shut          map[book.YardID]calendar.Day // by robbers, until a day
 }
 
 func (s *Sheet) catch(c *course.Course) {
 	v := c.View()
-	k := catcher{view: v, course: c, alone: calendar.Day(v.Numbers().Days(practice.CagedMost)), yards: map[book.YardID]*strength.Yard{}, shut: shutUntil(c)}
+	k := catcher{view: v, course: c, alone: calendar.Day(v.Numbers().Days(practice.CagedMost)), yards: map[book.YardID]*strength.Yard{}}
 	k.banked = k.alone
 	if hasBank(v) {
 		k.banked = max(k.alone, calendar.Day(v.Numbers().Days(practice.MatedBankMost)))
@@ -104,12 +103,12 @@ func (k catcher) of(q Queen, on Day) Catching {
 	if q.Nuc.IsZero() {
 		return Catching{ToBank: !q.Bank && on.On > q.Caged+k.alone}
 	}
-	c := Catching{By: on.Catch, From: max(q.Ready, min(on.Catch, on.On-k.alone))}
+	c := Catching{By: on.Catch, From: max(q.Ready, q.Shut, min(on.Catch, on.On-k.alone))}
 	if q.full == 0 || q.full >= on.Catch || k.light(q.Nuc) {
 		return c
 	}
 	c.Full = q.full
-	first := max(k.view.Today(), k.shut[k.view.Nuc(q.Nuc).Yard])
+	first := max(k.view.Today(), q.Shut)
 	last := max(first, q.Ready, q.full)
 	switch caged := on.On - last; {
 	case last >= on.Catch:
@@ -117,7 +116,7 @@ func (k catcher) of(q Queen, on Day) Catching {
 	case caged <= k.alone:
 		c.By = last
 	case caged <= k.banked:
-		c.By, c.From = last, max(q.Ready, on.On-k.banked)
+		c.By, c.From = last, max(q.Ready, q.Shut, on.On-k.banked)
 	default:
 		c.Room = true
 		return c
@@ -126,18 +125,6 @@ func (k catcher) of(q Queen, on Day) Catching {
 	c.From = min(c.From, c.By)
 	c.ToBank = on.On-c.By > k.alone
 	return c
-}
-
-// shutUntil is until when robbers keep yards shut.
-func shutUntil(c *course.Course) map[book.YardID]calendar.Day {
-	v, shut := c.View(), map[book.YardID]calendar.Day{}
-	for n := range v.Nucs() {
-		if !n.RobbedAt.IsZero() && n.Condition() != book.Empty {
-			over := n.RobbedAt.Day(c.Zone(n.Yard)) + calendar.Day(v.Numbers().Days(practice.RobbingLasts))
-			shut[n.Yard] = max(shut[n.Yard], over)
-		}
-	}
-	return shut
 }
 
 // free is the last day up to the one by which she is caught on which somebody is free.

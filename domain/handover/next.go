@@ -27,7 +27,7 @@ type coming struct {
 	line  string
 	sure  float64      // that she is the one who was given, if one lays
 	eggs  *course.Eggs // nil: she is proven
-	old   calendar.Day // not ready before: too young, too few days since eggs seen, or a wait after a treatment
+	old   calendar.Day // not caught before: too young, too few days since eggs seen, a wait after a treatment, or robbers
 	after int
 }
 
@@ -149,9 +149,9 @@ func chances(wanted int, all []coming, o *book.Order, d calendar.Day) []float64 
 func (s *Sheet) waiting(o Served, v *book.View) (all []coming) {
 	for _, q := range s.Left {
 		ready := q
-		ready.Ready = 0
+		ready.Ready, ready.Shut = 0, 0
 		if !q.Nuc.IsZero() && !math.IsInf(costOf(ready, o, v.Today(), v.Numbers()), 1) {
-			all = append(all, coming{line: q.Line, sure: 1, old: q.Ready}) // where it matters that she is of her line, costOf asks it
+			all = append(all, coming{line: q.Line, sure: 1, old: max(q.Ready, q.Shut)}) // where it matters that she is of her line, costOf asks it
 		}
 	}
 	return all
@@ -161,6 +161,7 @@ func (s *Sheet) waiting(o Served, v *book.View) (all []coming) {
 func comings(c *course.Course) (all []coming) {
 	v, n := c.View(), c.View().Numbers()
 	all = []coming{}
+	shut := shutUntil(c)
 	for nuc := range v.Nucs() {
 		if _, proven := laying(c, nuc); proven || closed(v, nuc.Yard) != "" {
 			continue
@@ -176,7 +177,7 @@ func comings(c *course.Course) (all []coming) {
 		}
 		all = append(all, coming{
 			line: v.LineIn(nuc), sure: sure, eggs: c.Eggs(nuc), after: n.Days(practice.ReadyAfterFirstEgg),
-			old: notBefore(c, nuc, p),
+			old: max(shut[nuc.Yard], notBefore(c, nuc, p)),
 		})
 	}
 	return all

@@ -22,7 +22,8 @@ type Queen struct {
 	Mark   book.QueenMarked
 	Label  string // of her cage
 	Born   calendar.Day
-	Closed string // why she may not leave her yard now; "": she may
+	Closed string       // why she may not leave her yard now; "": she may
+	Shut   calendar.Day // until then robbers keep her yard shut, and she is not caught; zero: they do not
 
 	keeps calendar.Day // the last day on which she may go: a cage does not keep her for ever
 	full  calendar.Day // the last day on which her small combs have room, unless her bees are few; zero: they are not small
@@ -42,8 +43,10 @@ func stock(c *course.Course) (all []Queen) {
 		}
 	}
 	slices.SortStableFunc(all, func(a, b Queen) int { return cmp.Compare(a.Caged, b.Caged) })
+	shut := shutUntil(c)
 	for n := range v.Nucs() {
 		if q, ok := laying(c, n); ok {
+			q.Shut = shut[n.Yard]
 			all = append(all, q)
 		}
 	}
@@ -52,10 +55,13 @@ func stock(c *course.Course) (all []Queen) {
 
 // Catchable are the queens who have proven themselves in nucs, are of a line that will
 // do for an order and may go by its day, in walking order; those whose yard is on
-// standstill with the reason, see [Queen.Closed].
+// standstill, or shut beyond the day, with the reason, see [Queen.Closed].
 func Catchable(c *course.Course, o *book.Order) (all []Queen) {
+	shut := shutUntil(c)
 	for n := range c.View().Nucs() {
 		if q, ok := laying(c, n); ok && q.Ready <= o.By && o.TakesSure(q.Line, q.Sure) {
+			q.Shut = shut[n.Yard]
+			q.Closed = q.stays(o.By)
 			all = append(all, q)
 		}
 	}

@@ -80,11 +80,12 @@ type likeness struct {
 	line, closed       string
 	sure, bank         bool
 	ready, caged, full calendar.Day
+	shut               calendar.Day
 	clipped, disc, dot bool
 }
 
 func (q Queen) likeness() likeness {
-	return likeness{q.Line, q.Closed, q.Sure, q.Bank, q.Ready, q.Caged, q.full, q.Mark.Clipped, q.Mark.Disc != "", q.Mark.Colour != ""}
+	return likeness{q.Line, q.Closed, q.Sure, q.Bank, q.Ready, q.Caged, q.full, q.Shut, q.Mark.Clipped, q.Mark.Disc != "", q.Mark.Colour != ""}
 }
 
 func kindsOf(all []Queen) (kinds []kind) {
@@ -137,13 +138,13 @@ func (s *Sheet) deal(kinds []kind, c *course.Course) {
 func (s *Served) sayStay(kinds []kind, v *book.View) {
 	stay, why := 0, ""
 	for _, k := range kinds {
-		if len(k.queens) == 0 || k.like.closed == "" {
+		if len(k.queens) == 0 || k.queens[0].stays(s.Catch) == "" {
 			continue
 		}
 		free := k.queens[0]
-		free.Closed = ""
+		free.Closed, free.Shut = "", 0
 		if !math.IsInf(costOf(free, *s, v.Today(), v.Numbers()), 1) {
-			stay, why = stay+len(k.queens), cmp.Or(why, k.like.closed)
+			stay, why = stay+len(k.queens), cmp.Or(why, k.queens[0].stays(s.Catch))
 		}
 	}
 	if s.Short == 0 || stay == 0 {
@@ -189,7 +190,7 @@ func (s Served) from(q Queen) calendar.Day {
 func costOf(q Queen, s Served, today calendar.Day, n practice.Numbers) float64 {
 	o := s.Order
 	switch {
-	case q.Closed != "", q.Ready > s.from(q), q.keeps < s.On:
+	case q.stays(s.Catch) != "", q.Ready > s.from(q), q.keeps < s.On:
 		return math.Inf(1)
 	case !o.TakesSure(q.Line, q.Sure):
 		return math.Inf(1)

@@ -61,6 +61,9 @@ func (p *pass) ready(n *nucCase) {
 		f.Why += fmt.Sprintf("; treated with %s on %s", t.With, n.yard.of(t.At).Short())
 	case n.promised():
 		p.catchFor(n, &f)
+	case n.yard.today < n.yard.shutUntil:
+		f.Do = "No catch until " + n.yard.shutUntil.Short()
+		f.Why += "; robbers in the yard"
 	}
 	p.addTo(n, f)
 }

@@ -1,6 +1,7 @@
 package rules_test
 
 import (
+	"strings"
 	"testing"
 
 	"lidmark/domain/book"
@@ -123,6 +124,40 @@ func TestQueensAreHandedOverBehindTheirCatch(t *testing.T) {
 		for _, s := range rules.Day(v, v.Today()).Stops {
 			if s.Last {
 				t.Errorf("away %t: caged, and still handed over last", away)
+			}
+		}
+	}
+}
+
+// TestNoCatchAmongRobbers: the day, its order and the nuc agree that a queen is not caught
+// before robbers have gone.
+func TestNoCatchAmongRobbers(t *testing.T) {
+	p := pen(t)
+	layingOn1June(p)
+	p.At("2027-06-11 18:00").Write(look("A1", book.Looked{Brood: book.Said(3)}))
+	p.At("2027-06-12 18:00").Write(book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 1, By: calendar.Date(2027, 6, 20)})
+	p.At("2027-06-19 17:00").Write(book.NucMadeUp{Nuc: booktest.Nuc("C4"), Cups: 3}, book.Robbed{Nuc: booktest.Nuc("C4")})
+	for _, day := range []struct {
+		at      string
+		catches int
+		short   bool
+	}{{"2027-06-20 09:00", 0, true}, {"2027-06-21 09:00", 1, false}} {
+		v := p.View(day.at)
+		catches, short := 0, false
+		for _, task := range tasks(rules.Day(v, v.Today()).Stops) {
+			switch task.Act {
+			case rules.ActCatchQueen:
+				catches++
+			case rules.ActHandOver:
+				short = strings.Contains(task.Title, "short by 1")
+			}
+		}
+		if catches != day.catches || short != day.short {
+			t.Errorf("%s: %d catches, short %t", day.at, catches, short)
+		}
+		for _, f := range of(v, rules.Ready) {
+			if f.Of == a1.Subject() && strings.Contains(f.Do, "until Mon 21 Jun") != day.short {
+				t.Errorf("%s: %q", day.at, f.Do)
 			}
 		}
 	}

@@ -8,6 +8,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/practice"
+	"lidmark/domain/strength"
 )
 
 // beingRobbed: shut it at once; some days later there is only to be seen
@@ -46,15 +47,10 @@ func (p *pass) robbingOver(seen calendar.Day) calendar.Day {
 	return seen + p.days(practice.RobbingLasts)
 }
 
-// openFrom is the day from which a yard in which robbers were seen on a day is opened at
-// any hour again. In dearth they come back to what they know: it stays as it is until
-// somebody has looked into the nuc, or should have; common practice, no source.
+// openFrom is the day from which a yard in which robbers were seen on a day is opened at any
+// hour again.
 func (p *pass) openFrom(y *yardCase, seen calendar.Day) calendar.Day {
-	over := p.robbingOver(seen)
-	if y.yard.Forage == book.InDearth {
-		over = max(over, seen+p.days(practice.RobbedLookBy))
-	}
-	return over
+	return strength.OpenFrom(y.yard, seen, p.numbers)
 }
 
 // yardRobbed: robbers at one nuc are at the next one soon.
