@@ -51,6 +51,9 @@ type crewWorkShape struct {
 	Of      []thing `json:"of"`
 	Minutes float64 `json:"minutes"`
 	Hard    bool    `json:"hard"`
+	HardBy  string  `json:"hardBy,omitempty"` // none where it is no matter of an hour
+
+	by time.Time
 }
 
 // crewWaitShape is work that waits, and what that is expected to cost, in JSON.
@@ -193,12 +196,12 @@ func shapeOfCrew(v *book.View, d crew.Day, kits [][]rules.KitLine) crewShape {
 func crewWork(v *book.View, all []crew.Work) []crewWorkShape {
 	rows := []crewWorkShape{}
 	for _, w := range all {
-		if last := len(rows) - 1; last >= 0 && rows[last].Title == w.Task.Title && rows[last].Hard == w.Hard {
+		if last := len(rows) - 1; last >= 0 && rows[last].Title == w.Task.Title && rows[last].Hard == w.Hard && rows[last].by.Equal(w.HardBy()) {
 			rows[last].Of = append(rows[last].Of, thingOf(v, w.Of))
 			rows[last].Minutes += w.Minutes
 			continue
 		}
-		rows = append(rows, crewWorkShape{w.Task.Title, []thing{thingOf(v, w.Of)}, w.Minutes, w.Hard})
+		rows = append(rows, crewWorkShape{w.Task.Title, []thing{thingOf(v, w.Of)}, w.Minutes, w.Hard, stamp(w.HardBy(), v.Zone()), w.HardBy()})
 	}
 	for i := range rows {
 		rows[i].Minutes = round(rows[i].Minutes)

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/crew"
 	"lidmark/domain/rules"
 )
@@ -45,7 +46,7 @@ func (a *app) printCrew(v *book.View, d crew.Day, s crewShape, kits [][]rules.Ki
 			a.line("  %s%s", cmp.Or(visit.Yard, "at the desk"), prefixed(", at dusk, ", hourOf(v, visit.Dusk)))
 			var rows [][]string
 			for _, w := range visit.Work {
-				rows = append(rows, []string{"    " + workOf(w.Of), w.Title, fmt.Sprintf("%.0f min", w.Minutes), hardWord(w.Hard)})
+				rows = append(rows, []string{"    " + workOf(w.Of), w.Title, fmt.Sprintf("%.0f min", w.Minutes), hardWord(v, d.On, w.Hard, w.by)})
 			}
 			a.table(rows)
 		}
@@ -111,7 +112,7 @@ func (a *app) printWaits(v *book.View, d crew.Day, later float64) {
 		if len(of) > 1 {
 			each = " each"
 		}
-		rows = append(rows, []string{"  " + names(v, of), w.Task.Title, fmt.Sprintf("%.0f min", minutes), queensLost(w.Price.Queens) + each, w.Price.Why, hardWord(w.Hard)})
+		rows = append(rows, []string{"  " + names(v, of), w.Task.Title, fmt.Sprintf("%.0f min", minutes), queensLost(w.Price.Queens) + each, w.Price.Why, hardWord(v, d.On, w.Hard, w.HardBy())})
 		of, minutes = nil, 0
 	}
 	a.table(rows)
@@ -119,14 +120,22 @@ func (a *app) printWaits(v *book.View, d crew.Day, later float64) {
 
 // alike tells whether two that wait read the same.
 func alike(a, b crew.Work) bool {
-	return a.Task.Title == b.Task.Title && a.Price.Why == b.Price.Why && a.Hard == b.Hard && queensLost(a.Price.Queens) == queensLost(b.Price.Queens)
+	return a.Task.Title == b.Task.Title && a.Price.Why == b.Price.Why && a.Hard == b.Hard && a.HardBy().Equal(b.HardBy()) && queensLost(a.Price.Queens) == queensLost(b.Price.Queens)
 }
 
-func hardWord(hard bool) string {
-	if hard {
+// hardWord says that work has a hard end, and by what hour; on another day than that of the
+// work the day is said too.
+func hardWord(v *book.View, on calendar.Day, hard bool, by time.Time) string {
+	switch {
+	case !hard:
+		return ""
+	case by.IsZero():
 		return "hard"
+	case calendar.DayOf(by, v.Zone()) == on:
+		return "hard by " + by.In(v.Zone()).Format("15:04")
+	default:
+		return "hard by " + hour(by, v.Zone())
 	}
-	return ""
 }
 
 // queensLost is what waiting costs, in queens.

@@ -22,7 +22,7 @@ func (s Sheet) Pressed(now time.Time) (p Pressed, ok bool) {
 	var hard []Work
 	for _, v := range s.Visits {
 		for _, w := range v.Work {
-			if w.Hard && w.Task.Hard && w.Task.By.After(now) {
+			if w.HardBy().After(now) {
 				hard = append(hard, w)
 			}
 		}
@@ -37,4 +37,13 @@ func (s Sheet) Pressed(now time.Time) (p Pressed, ok bool) {
 		}
 	}
 	return p, false
+}
+
+// HardBy is the hour by which work with a hard end must be done; zero where it has none, or is
+// no matter of an hour: robbers are at work, she leaves on the day, or the food is out.
+func (w Work) HardBy() time.Time {
+	if !w.Hard || !w.Task.Hard {
+		return time.Time{}
+	}
+	return w.Task.By
 }
