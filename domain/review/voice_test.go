@@ -90,14 +90,15 @@ func TestOneVoice(t *testing.T) {
 }
 
 // TestCellsGoToTheSameNucs: the best use gives cells, at once or after a look, to those nucs
-// to which the day's work gives them, and the kit has as many; before a look that finds no
-// eggs only where no laying queen is more probable than not.
+// to which the day's work gives them, and the kit has as many, and more only for nucs that are
+// made up that day; before a look that finds no eggs only where no laying queen is more probable than not.
 func TestCellsGoToTheSameNucs(t *testing.T) {
 	looks := 0
 	for _, d := range []calendar.Day{-2, -1, 0, 1, 8, 9} {
 		r, j := on(t, d)
-		work := map[string]bool{}
+		work, madeUp := map[string]bool{}, false
 		for _, f := range findingsOf(j.Day(r.Day)) {
+			madeUp = madeUp || f.Act == rules.ActMakeUp
 			if id, isNuc := f.Of.Nuc(); isNuc && (f.Act == rules.ActGiveCell || f.Then == rules.ActGiveCell) {
 				work[j.Course().View().Nuc(id).Name] = true
 				if f.Rule == rules.LookEggs {
@@ -105,7 +106,7 @@ func TestCellsGoToTheSameNucs(t *testing.T) {
 				}
 			}
 		}
-		if kit := kit(j, "ripe cell") + kit(j, "ripe cells"); len(work) == 0 || kit != float64(len(work)) {
+		if kit := kit(j, "ripe cell") + kit(j, "ripe cells"); len(work) == 0 || kit < float64(len(work)) || kit > float64(len(work)) && !madeUp {
 			t.Errorf("%s: cells for %d nucs, %g in the kit", r.Day.Short(), len(work), kit)
 		}
 		for i, n := range r.Nucs {

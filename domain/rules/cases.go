@@ -93,6 +93,9 @@ type batchCase struct {
 	over  bool         // half of the cells are out: no more are given
 	stale bool         // all must have emerged long ago: only the count is open
 	ready int          // nucs kept for it
+	waits int          // of these, those that wait until its cells may go in
+	made  *Finding     // that nucs are still made up for it; nil: none are
+	into  int          // cells that go into these
 	off   calendar.Day // until then its cells are put off; 0: they are not
 }
 
@@ -175,6 +178,7 @@ func (p *pass) share(b *batchCase, n *nucCase) {
 		return
 	case p.now.Before(p.from(b)):
 		n.waits = b
+		b.waits++
 	default:
 		n.cell = b
 	}

@@ -118,7 +118,7 @@ func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
 	}
 	slices.SortStableFunc(plan.Hard, func(a, b Finding) int { return a.By.Compare(b.By) })
 	p.amongRobbers(work, d)
-	p.timeToCage(work)
+	p.timeToCage(work, d)
 	plan.Kit = p.kit(work, d)
 	plan.Waits = p.waits(found)
 	plan.Stops = p.route(work, d)
@@ -174,9 +174,9 @@ func (p *pass) minutes(f Finding) float64 {
 	per := f.Act.Minutes(p.numbers, p.fullCombs(f.Of)) + f.Then.Minutes(p.numbers, false)
 	switch {
 	case f.Rule == VirginWalks: // she is caught, and every cell is looked at
-		return p.numbers.Get(practice.MinutesCatch) + p.numbers.Get(practice.MinutesEmergenceCheck)*f.Amount + per*float64(max(0, p.toCage(f)))
+		return p.numbers.Get(practice.MinutesCatch) + p.numbers.Get(practice.MinutesEmergenceCheck)*f.Amount + p.timeTogether(f)
 	case f.Act == ActCollectCells:
-		return per * float64(max(0, p.toCage(f)))
+		return p.timeTogether(f)
 	case f.Act == ActNarrowEntrance:
 		return per * float64(len(f.Subjects()))
 	default:
@@ -184,13 +184,28 @@ func (p *pass) minutes(f Finding) float64 {
 	}
 }
 
-// toCage is how many of a batch's cells, as far as was counted, no nuc is ready for.
-func (p *pass) toCage(f Finding) int {
+// timeTogether are the minutes for the cells of a batch that are together, and that no task
+// gives to a nuc: each goes into a cage, or into a nuc that waits for it or is still made up.
+func (p *pass) timeTogether(f Finding) float64 {
 	id, _ := f.Of.Batch()
-	if b := p.caseOf(id); b != nil {
-		return p.ripe(b) - b.ready
+	b := p.caseOf(id)
+	if b == nil {
+		return 0
 	}
-	return 0
+	cages, into := p.toCage(b, p.workDay(f))
+	return p.cageOrGive(cages, into+b.waits)
+}
+
+// cageOrGive are the minutes for so many cells into cages, and so many into nucs.
+func (p *pass) cageOrGive(cages, into int) float64 {
+	return ActCollectCells.Minutes(p.numbers, false)*float64(cages) + ActGiveCell.Minutes(p.numbers, false)*float64(into)
+}
+
+// toCage is how many of a batch's cells, as far as was counted, go into cages on a day, since
+// no nuc is ready for them or made up by then, and how many into nucs that are.
+func (p *pass) toCage(b *batchCase, d calendar.Day) (cages, into int) {
+	into = p.intoMadeUp(b, d, true)
+	return max(0, p.ripe(b)-b.ready-into), into
 }
 
 // caseOf is the case of a batch; nil where none of its cells is at hand.

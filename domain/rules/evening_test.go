@@ -41,7 +41,7 @@ func TestCellsOnTheWayAreForTheNucsOfTheDay(t *testing.T) {
 	p := pen(t)
 	p.At("2027-05-05 18:00").Write(graft(4, 3))
 	p.At("2027-05-10 18:00").Write(book.CappedCounted{Batch: batch(4), Capped: 3})
-	p.At("2027-05-13 18:00").Write(madeUp("A1", "A2")...)
+	p.At("2027-05-13 18:00").Write(madeUp("A1", "A2")...).Write(book.BatchReadied{Batch: batch(4), Step: book.NucsReady})
 	gives := func(at string) (n int) {
 		v := p.View(at)
 		for _, name := range []string{"A1", "A2"} {
@@ -81,7 +81,7 @@ func TestCellsAtHomeBesideThoseOnTheWay(t *testing.T) {
 	p := pen(t)
 	p.At("2027-05-05 18:00").Write(graft(4, 5))
 	p.At("2027-05-10 18:00").Write(book.CappedCounted{Batch: batch(4), Capped: 5})
-	p.At("2027-05-13 18:00").Write(madeUp("A1", "A2")...)
+	p.At("2027-05-13 18:00").Write(madeUp("A1", "A2")...).Write(book.BatchReadied{Batch: batch(4), Step: book.NucsReady})
 	p.At("2027-05-15 08:00").Write(book.TakenAlong{What: book.Cells, Batch: batch(4), Count: 2})
 	v := p.View("2027-05-15 12:00")
 	if cages, _ := packed(v, "cages for cells"); cages != 3 {
@@ -144,9 +144,9 @@ func TestUncountedCellsAreExpected(t *testing.T) {
 	p := pen(t)
 	p.At("2027-05-05 18:00").Write(graft(4, 24))
 	v := p.View("2027-05-14 19:00")
-	cages, note := packed(v, "cages for cells")
-	if f := of(v, rules.CellsOut); f[0].Do != "Count the take first, then collect about 18 ripe cells of batch 4: into nucs or cages" || cages != 18 || !strings.Contains(note, "about") {
-		t.Errorf("%q, %g cages (%s)", f[0].Do, cages, note)
+	cells, note := packed(v, "ripe cells")
+	if f := of(v, rules.CellsOut); f[0].Do != "Count the take first, then collect about 18 ripe cells of batch 4: into nucs or cages" || cells != 18 || !strings.Contains(note, "about") {
+		t.Errorf("%q, %g cells (%s)", f[0].Do, cells, note)
 	}
 	minutes := func(v *book.View) float64 { return rules.Day(v, v.Today()).Minutes }
 	about := minutes(v)

@@ -90,12 +90,17 @@ func (j *Judged) Kits(parts [][]Finding, d calendar.Day) [][]KitLine {
 	return j.pass.kitsOf(parts, d)
 }
 
-// ToCage is how many of a batch's cells, as far as was counted, no nuc is ready for;
-// 0 where there are nucs for all, or none of its cells is at hand.
+// ToCage is how many of a batch's cells, as far as was counted, no nuc is ready for or made
+// up today; 0 where there are nucs for all, or none of its cells is at hand.
 func (j *Judged) ToCage(b book.BatchID) int {
 	j.mu.Lock()
 	defer j.mu.Unlock()
-	return max(0, j.pass.toCage(Finding{Of: b.Subject()}))
+	c := j.pass.caseOf(b)
+	if c == nil {
+		return 0
+	}
+	cages, _ := j.pass.toCage(c, j.pass.today)
+	return cages
 }
 
 // Work is the minutes of work of each day from one to another, without

@@ -21,7 +21,7 @@ type KitLine struct {
 }
 
 // kit sums what the work of a day needs.
-func (p *pass) kit(work []Finding, d calendar.Day) []KitLine { return p.packed(p.sum(work), d) }
+func (p *pass) kit(work []Finding, d calendar.Day) []KitLine { return p.packed(p.sum(work, d), d) }
 
 // packed are the lines of a sum.
 func (p *pass) packed(k kitSum, d calendar.Day) []KitLine {
@@ -40,8 +40,8 @@ func (p *pass) packed(k kitSum, d calendar.Day) []KitLine {
 		if c := p.caseOf(b.batch); c != nil && c.Uncounted() {
 			of = fmt.Sprintf("%s, about: %d grafted, not counted", of, c.Larvae)
 		}
-		cells += b.given
-		line(float64(b.given), "ripe cell", "ripe cells", of+", kept warm")
+		cells += b.into()
+		line(float64(b.into()), "ripe cell", "ripe cells", of+", kept warm")
 		if b.perhaps > 0 && b.cages() > 0 {
 			of += fmt.Sprintf(", %d in case of eggs", min(b.perhaps, b.cages())) // its cell is counted above too
 		}
@@ -78,9 +78,9 @@ const hardlyAny = 0.05
 // kitsOf are what each of several people packs for his part of a day's work: cages for
 // cells that nobody is given go with who collects them.
 func (p *pass) kitsOf(parts [][]Finding, d calendar.Day) (kits [][]KitLine) {
-	whole := p.sum(slices.Concat(parts...))
+	whole := p.sum(slices.Concat(parts...), d)
 	for _, work := range parts {
-		k := p.sum(work)
+		k := p.sum(work, d)
 		for i := range k.sums {
 			k.sums[i].besides(*whole.batch(k.sums[i].batch))
 		}
@@ -94,14 +94,17 @@ func (p *pass) kitsOf(parts [][]Finding, d calendar.Day) (kits [][]KitLine) {
 func (b *batchSum) besides(whole batchSum) {
 	switch {
 	case b.collected > 0:
-		b.elsewhere = whole.given - b.given
+		b.elsewhere = whole.given + whole.made - b.given - b.made
 	case whole.collected > 0:
-		b.collected = b.given // none but those in case of eggs
+		if b.makes {
+			b.made = whole.made
+		}
+		b.collected = b.given + b.made // none but those in case of eggs
 	}
 }
 
-// sum adds up what is packed for some work.
-func (p *pass) sum(work []Finding) kitSum {
+// sum adds up what is packed for some work of a day.
+func (p *pass) sum(work []Finding, d calendar.Day) kitSum {
 	k := kitSum{reducers: map[book.Subject]bool{}}
 	checked := map[book.NucID]bool{}
 	for _, f := range work {
@@ -121,20 +124,30 @@ func (p *pass) sum(work []Finding) kitSum {
 		}
 	}
 	for i := range k.sums {
-		if c := p.caseOf(k.sums[i].batch); c != nil && c.Uncounted() {
-			k.sums[i].given = min(k.sums[i].given, p.ripe(c))
+		b := &k.sums[i]
+		c := p.caseOf(b.batch)
+		if c == nil {
+			continue
+		}
+		if c.Uncounted() {
+			b.given = min(b.given, p.ripe(c))
+		}
+		if b.collected > 0 {
+			b.kept, b.made = c.waits, p.intoMadeUp(c, d, b.makes)
 		}
 	}
 	return k
 }
 
 // timeToCage gives the collecting of a batch the time for the cells that go into cages by
-// the work of the day: those as well that a nuc is ready for and not given.
-func (p *pass) timeToCage(work []Finding) {
-	k := p.sum(work)
+// the work of the day, those as well that a nuc is ready for and not given, and into nucs
+// that wait or are made up for it.
+func (p *pass) timeToCage(work []Finding, d calendar.Day) {
+	k := p.sum(work, d)
 	for i := range work {
 		if id, ok := work[i].Of.Batch(); ok && work[i].Rule == CellsOut && work[i].Act == ActCollectCells {
-			work[i].Takes = ActCollectCells.Minutes(p.numbers, false) * float64(max(0, k.batch(id).cages()))
+			b := k.batch(id)
+			work[i].Takes = p.cageOrGive(max(0, b.cages()), b.kept+b.made)
 		}
 	}
 }
@@ -169,10 +182,16 @@ type batchSum struct {
 	given, collected int
 	perhaps          int // of those given: in cages until a look finds no eggs
 	elsewhere        int // given by others
+	kept             int // of those collected: into nucs that wait for them, a day ahead
+	made             int // of those collected: into nucs that are made up for them
+	makes            bool
 }
 
 // cages are those for cells that no nuc is given, and that perhaps none is.
-func (b batchSum) cages() int { return b.collected - b.given - b.elsewhere + b.perhaps }
+func (b batchSum) cages() int { return b.collected - b.into() - b.elsewhere + b.perhaps }
+
+// into are those for nucs.
+func (b batchSum) into() int { return b.given + b.kept + b.made }
 
 type kitSum struct {
 	sums                 []batchSum
@@ -209,6 +228,10 @@ func (k *kitSum) add(f Finding) {
 	case ActCollectCells:
 		if id, ok := f.Of.Batch(); ok {
 			k.batch(id).collected = int(f.Amount)
+		}
+	case ActMakeUp:
+		if id, ok := f.Of.Batch(); ok {
+			k.batch(id).makes = true
 		}
 	case ActAddBees:
 		k.cups += f.Amount

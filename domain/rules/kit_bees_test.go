@@ -69,7 +69,7 @@ func TestTimeToCageGrowsWithTheCages(t *testing.T) {
 		p := pen(t)
 		p.At("2027-05-04 18:00").Write(graft(4, cells))
 		p.At("2027-05-09 18:00").Write(book.CappedCounted{Batch: batch(4), Capped: cells})
-		p.At("2027-05-12 18:00").Write(madeUp("A1", "A2")...)
+		p.At("2027-05-12 18:00").Write(madeUp("A1", "A2")...).Write(book.BatchReadied{Batch: batch(4), Step: book.NucsReady})
 		v := p.View("2027-05-14 07:30")
 		day := rules.Day(v, v.Today())
 		minutes, cages := 0.0, 0.0

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
@@ -45,6 +46,22 @@ func (p *pass) nobodyReady(b *batchCase) {
 		return
 	}
 	p.add(y, f)
+	if f.Act == ActMakeUp && !stays(b.yard.yard, y.id) {
+		b.made, b.into = p.found[len(p.found)-1], max(0, min(made.Nucs, p.ripe(b)-b.ready))
+	}
+}
+
+// intoMadeUp is how many cells of a batch go on a day into nucs that are still made up: before
+// the day, or on it where that is done.
+func (p *pass) intoMadeUp(b *batchCase, d calendar.Day, done bool) int {
+	switch {
+	case b.made == nil || !b.made.PutOff.IsZero():
+		return 0
+	case p.isFor(*b.made, d) && done, p.workDay(*b.made) < d && d > p.yard(b.made.Yard).today:
+		return b.into
+	default:
+		return 0
+	}
 }
 
 // toMakeUp are the nucs that wait for the cells of a batch, and what of them is still made

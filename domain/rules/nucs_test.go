@@ -45,7 +45,7 @@ func TestATornCellHasSomebodyLookFirst(t *testing.T) {
 	p := pen(t)
 	celled(p)
 	p.At("2027-05-17 10:00").Write(look("A1", book.Looked{Cell: book.CellTornAtSide}))
-	p.At("2027-05-07 18:00").Write(graft(5, 3))
+	p.At("2027-05-07 18:00").Write(graft(5, 3), book.BatchReadied{Batch: batch(5), Step: book.NucsReady})
 	v := p.View("2027-05-17 19:00")
 	found := of(v, rules.Queenless)
 	if len(found) != 1 || found[0].Act != rules.ActLookInside || found[0].Then != rules.ActGiveCell ||

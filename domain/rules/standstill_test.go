@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
 )
 
@@ -22,6 +23,7 @@ func TestStandstillKeepsCells(t *testing.T) {
 		{booktest.Nuc("C4").Subject(), 2, false},
 	} {
 		p := pen(t)
+		p.At("2027-05-01 18:00").Write(book.BatchPlanned{Batch: batch(4), Day: calendar.Date(2027, 5, 5), Minute: 18 * 60, Larvae: 9, Nucs: 2, Yard: atFar})
 		p.At("2027-05-05 18:00").Write(graft(4, 9), book.CellsMoved{Batch: batch(4), To: booktest.Colony("S1")})
 		p.At("2027-05-13 18:00").Write(madeUp("A1", "B1")...)
 		p.At("2027-05-14 18:00").Write(book.DiseaseSuspected{Of: c.suspect, What: "foul brood"})
