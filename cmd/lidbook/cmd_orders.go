@@ -62,7 +62,7 @@ type catchShape struct {
 	Yard  string `json:"yard"`
 	Line  string `json:"line,omitempty"`
 	Ready string `json:"readyFrom"`
-	Still bool   `json:"standstill,omitempty"`
+	Stays string `json:"stays,omitempty"` // why she may not be caught by then
 }
 
 func ordersCommand(a *app) *cobra.Command {
@@ -150,7 +150,7 @@ func catches(v *book.View, o *book.Order) []catchShape {
 	all := []catchShape{}
 	for _, q := range handover.Catchable(course.New(v), o) {
 		n := v.Nuc(q.Nuc)
-		all = append(all, catchShape{n.Name, v.Yard(n.Yard).Name, q.Line, stamp(q.Ready.Start(v.Zone()), v.Zone()), q.Closed != ""})
+		all = append(all, catchShape{n.Name, v.Yard(n.Yard).Name, q.Line, stamp(q.Ready.Start(v.Zone()), v.Zone()), q.Closed})
 	}
 	return all
 }
@@ -166,11 +166,7 @@ func (a *app) printOrder(v *book.View, o *book.Order, c orderCard) {
 	}
 	var rows [][]string
 	for _, n := range c.Catch {
-		still := ""
-		if n.Still {
-			still = "the yard is on standstill"
-		}
-		rows = append(rows, []string{"    " + n.Nuc, n.Yard, n.Line, readyWords(v, n.Ready), still})
+		rows = append(rows, []string{"    " + n.Nuc, n.Yard, n.Line, readyWords(v, n.Ready), n.Stays})
 	}
 	a.table(rows)
 	if c.Open > 0 {
