@@ -7,7 +7,6 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/course"
 	"lidmark/domain/line"
 	"lidmark/domain/plan"
 	"lidmark/domain/rules"
@@ -37,9 +36,11 @@ func wishCommand(a *app) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		p := plan.New(course.New(v))
+		j := rules.Judge(v)
+		p := plan.New(j.Course())
 		answer := p.Possible(w)
 		s := shapeOfWish(p, answer)
+		s.markOver(j)
 		for _, r := range rules.Check(v, rules.PlanOf(v, book.BatchPlanned{Line: answer.Line, Yard: answer.Yard})).Warned {
 			s.Minds = append(s.Minds, mindShape{r.Why, r.Do}) // of kin, where the line is said
 		}

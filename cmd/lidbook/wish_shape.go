@@ -147,11 +147,13 @@ type restShape struct {
 	Until  string `json:"until"`
 }
 
-// minutesShape is the keeper's time for a step, in JSON.
+// minutesShape is the keeper's time for a step, in JSON, and what is told of its day.
 type minutesShape struct {
 	Day     string  `json:"day"`
 	Step    string  `json:"step"`
 	Minutes float64 `json:"minutes"`
+	Book    float64 `json:"bookMinutes"` // other work of that day
+	Over    float64 `json:"overMinutes"` // by how much all work of the day is longer than the time there is
 }
 
 // dayPartShape is the work of a day by person, in JSON.
@@ -209,7 +211,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	}
 	slices.SortStableFunc(ahead, func(a, b plan.Minutes) int { return cmp.Compare(a.Day, b.Day) })
 	for _, m := range ahead {
-		s.Days = append(s.Days, minutesShape{m.Day.String(), m.Step.String(), round(m.Minutes)})
+		s.Days = append(s.Days, minutesShape{Day: m.Day.String(), Step: m.Step.String(), Minutes: round(m.Minutes)})
 	}
 	for i, b := range p.ToBook(a) {
 		s.Grafts[i].Queens = b.Queens

@@ -254,17 +254,6 @@ func (a *app) printSure(s wishShape) {
 	a.facts("may be promised", list(promises), "most probably", plural(s.Expected, "queen"), "costs most", costWords(s), "raises it most", strings.Join(raises, ", "), "grafted late", strings.Join(late, ", "), "last graft that makes sense", lastWords(s))
 }
 
-// printWishDays prints the minutes of all grafts by day.
-func (a *app) printWishDays(s wishShape) {
-	all, rows := 0.0, [][]string{}
-	for _, m := range s.Days {
-		all += m.Minutes
-		rows = append(rows, []string{"  " + shortDay(m.Day), m.Step, fmt.Sprintf("%.0f min", m.Minutes)})
-	}
-	a.line("%.1f h of work, without the driving:", all/60)
-	a.table(rows)
-}
-
 // printByPerson prints who has time for the minutes of each day, and what is over.
 func (a *app) printByPerson(days []dayPartShape) {
 	if len(days) == 0 {
