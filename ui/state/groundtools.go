@@ -16,6 +16,7 @@ type tool struct {
 	least         int // points
 	height, width float64
 	closed        bool // an outline: its last point is its first
+	mass          bool // its word has no article
 }
 
 // tools are what is drawn, in the order of the toolbar. Usual heights and widths are
@@ -25,7 +26,7 @@ var tools = []tool{
 	{what: book.Hedge, word: "hedge", least: 2, height: 2, width: 1},
 	{what: book.Wall, word: "wall", least: 2, height: 1, width: 0.5},
 	{what: book.Tree, word: "tree", point: true, least: 1, height: 6, width: 4},
-	{what: book.Water, word: "water", least: 1, width: 1.5}, // one point is a pond
+	{what: book.Water, word: "water", least: 1, width: 1.5, mass: true}, // one point is a pond
 	{what: book.Track, word: "track", least: 2, width: 2.5},
 	{what: book.VehicleSpot, word: "vehicle spot", point: true, least: 1},
 	{what: book.Dwelling, word: "dwelling", least: 3, height: 5, closed: true},
@@ -57,7 +58,7 @@ var drawCommands = allDraws()
 func allDraws() (all []Command) {
 	for _, t := range tools {
 		all = append(all, Command{
-			Name: "draw " + t.word, Does: "draw " + article(t.word) + " on the ground", Word: strings.ToUpper(t.word[:1]) + t.word[1:], Why: noDraw,
+			Name: "draw " + t.word, Does: "draw " + t.one() + " on the ground", Word: strings.ToUpper(t.word[:1]) + t.word[1:], Why: noDraw,
 			Do: func(s State) (State, []Effect) { return s.drawingBegun(t.what) },
 		})
 	}
@@ -71,14 +72,12 @@ func allDraws() (all []Command) {
 	)
 }
 
-func article(word string) string {
-	if word == "water" {
-		return word
+// one is the word with its article.
+func (t tool) one() string {
+	if t.mass {
+		return t.word
 	}
-	if strings.ContainsRune("aeiou", rune(word[0])) {
-		return "an " + word
-	}
-	return "a " + word
+	return "a " + t.word
 }
 
 func noDraw(s State) string {
@@ -95,7 +94,7 @@ func noFinish(s State) string {
 	case s.Drawing.What == 0:
 		return "choose what to draw first"
 	case len(s.Drawing.Points) < toolOf(s.Drawing.What).least:
-		return article(s.DrawWord()) + " takes " + pointsWord(toolOf(s.Drawing.What).least) + " at least: click on the ground"
+		return toolOf(s.Drawing.What).one() + " takes " + pointsWord(toolOf(s.Drawing.What).least) + " at least: click on the ground"
 	}
 	return ""
 }

@@ -22,6 +22,7 @@ type Planning struct {
 	Tries    []PlanTry    // kept to be compared
 	Dates    bool         // other days for the graft stand beside
 	ByLarvae bool         // how sure it is by larvae, in place of a hundred such plans
+	Turn     bool         // the turn of a nuc was asked for: lanes give way to it
 	Amounts  int          // which page of the amounts is shown, from 0, where not all have room
 }
 

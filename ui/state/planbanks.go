@@ -11,13 +11,10 @@ import (
 // BankHeight is how high the lane of a bank is, dp.
 const BankHeight = 26.0
 
-// banksBelow is what stays below the banks in any case, dp.
-const banksBelow = 160.0
-
 // bankLanes is how high the lanes of the banks are together, in a room: as many of them as
-// leave enough below, and one in any case.
+// leave the page enough, and one in any case.
 func (s State) bankLanes(room float64) float64 {
-	fit := max(1, math.Floor((room-banksBelow)/BankHeight))
+	fit := max(1, math.Floor((room-s.seasonPage())/BankHeight))
 	return BankHeight * min(float64(len(s.Banks())), mostBanks, fit)
 }
 

@@ -111,6 +111,7 @@ func findDates(s State) (State, []Effect) {
 	s.seasoned.searches++
 	s.seasoned.dates = &SeasonDates{of: of, no: s.seasoned.searches}
 	s.Busy = &Busy{"finding dates", -1}
+	s = s.scrolled(SeasonPlace, -s.Scroll[SeasonPlace]) // what is found stands on top
 	return s, []Effect{SearchSeason{of, s.seasoned.searches, season.Wanted{Promises: s.SeasonSheet().Promises, Minutes: float64(most)}}}
 }
 

@@ -37,7 +37,7 @@ func seasonal(t testing.TB) *window {
 
 func (w *window) seasonLines(look state.SeasonLook) (all []state.SeasonLine) {
 	for _, l := range w.SeasonPane(w.Layout()).Lines {
-		if l.SeasonLook == look {
+		if l.SeasonLook == look && !l.Head {
 			all = append(all, l)
 		}
 	}

@@ -29,7 +29,7 @@ var seasonCommands = []Command{
 // toSeason is the window on the page of the season.
 func (s State) toSeason() State {
 	s = s.entered(Plan)
-	s.Planning.Page = SeasonPage
+	s.Planning.Page, s.Planning.Turn = SeasonPage, false
 	return s
 }
 
@@ -107,8 +107,8 @@ func OutOf(clash, way int) scene.Ref {
 // ChosenClash is the place of the clash whose ways out the figures take: the one with
 // the keys, else the first that has any to write.
 func (s State) ChosenClash() int {
-	if s.Focus.Kind == ClashRef || s.Focus.Kind == OutRef {
-		if i, err := strconv.Atoi(s.Focus.ID); err == nil {
+	for i := range s.SeasonClashes() {
+		if s.onClash(i) {
 			return i
 		}
 	}
@@ -118,6 +118,11 @@ func (s State) ChosenClash() int {
 		}
 	}
 	return 0
+}
+
+// onClash tells whether the keys are on a clash, or on one of its ways out.
+func (s State) onClash(i int) bool {
+	return (s.Focus.Kind == ClashRef || s.Focus.Kind == OutRef) && s.Focus.ID == strconv.Itoa(i)
 }
 
 // keySeason gives a key to the page of the season, and tells whether that took it: a

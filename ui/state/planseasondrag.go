@@ -16,10 +16,10 @@ const FlagRef = "flag"
 // FlagOf names an order there.
 func FlagOf(id book.OrderID) scene.Ref { return scene.Ref{Kind: FlagRef, ID: id.Subject().String()} }
 
-// seasonLanes is how many lanes stand above the clashes: all there may be, as long as
-// the first clash with its ways out stays in sight.
+// seasonLanes is how many lanes stand above the page: all there may be, as long as what is
+// looked for there stays in sight.
 func (s State) seasonLanes(l Layout, high float64) int {
-	return min(s.laneCountAll(), mostLanes, max(1, int((high-seasonBelow)/l.Lane)))
+	return min(s.laneCountAll(), mostLanes, max(1, int((high-s.seasonBelow())/l.Lane)))
 }
 
 // seasonLane is how high a lane is there: higher than elsewhere where all have room so,
@@ -30,11 +30,24 @@ func (s State) seasonLane(l Layout, high float64) float64 {
 		return LaneHeight
 	}
 	n := min(s.laneCountAll(), mostLanes)
-	return min(most, max(LaneHeight, math.Floor((high-seasonBelow)/float64(max(1, n)))))
+	return min(most, max(LaneHeight, math.Floor((high-s.seasonBelow())/float64(max(1, n)))))
 }
 
-// seasonBelow is what the orders in time and the first clash with its ways out take, dp.
-const seasonBelow = StripHeight + 200.0
+// seasonBelow is what the orders in time, the banks and the page take, dp.
+func (s State) seasonBelow() float64 {
+	return StripHeight + BankHeight*min(float64(len(s.Banks())), mostBanks) + s.seasonPage()
+}
+
+// seasonPage is how high the page is at least, dp: what finds dates and the first clash with
+// its ways out have room on it, but in a low window, and what was asked for, dates or the
+// turn of a nuc.
+func (s State) seasonPage() float64 {
+	const usual, share, asked = 175.0, 0.215, 330.0
+	if s.Planning.Turn || s.SeasonDates() != nil {
+		return PlanHead + asked
+	}
+	return PlanHead + min(usual, share*s.Size().H)
+}
 
 // ClashMark is a clash at the lane of one of its batches.
 type ClashMark struct {
@@ -49,7 +62,7 @@ type ClashMark struct {
 func (s State) ClashMarks(of book.BatchID) (all []ClashMark) {
 	for i, c := range s.SeasonClashes() {
 		if days, is := c.DaysOf(of); is {
-			all = append(all, ClashMark{ClashOf(i), days.From, days.To, c.Kind.String(), c.Kind.String() + "  " + c.Why, i == s.ChosenClash()})
+			all = append(all, ClashMark{ClashOf(i), days.From, days.To, c.Kind.String(), c.Kind.String() + "  " + c.Why, s.onClash(i)})
 		}
 	}
 	return all

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
 	"lidmark/domain/season"
 	"lidmark/ui/scene"
 )
@@ -15,6 +16,7 @@ type SeasonLine struct {
 	SeasonLook
 	Cells []string
 	Alarm bool      // it wants the keeper
+	Head  bool      // it is over the columns of the lines of its kind
 	Ref   scene.Ref // what a click on it is about; none: nothing
 	Best  [2]bool   // of a turn: it gives most queens, and most who live
 	Digit int       // the figure that takes the way; 0: none does now
@@ -26,22 +28,22 @@ type SeasonLook uint8
 
 // The kinds of lines.
 const (
-	SeasonSaid     SeasonLook = iota
-	SeasonTitle               // the head of a section
-	SeasonClash               // what batches want at once
-	SeasonWay                 // a way out
-	SeasonAsk                 // the buttons that find dates
-	SeasonGraft               // a graft that is found
-	SeasonKept                // a promise that it keeps
-	SeasonTurn                // how a nuc is worked: the fields that say it
-	SeasonTurnHead            // over what a nuc gives
-	SeasonTurnAge             // what it gives, by the age at which its queens are caught
+	SeasonSaid    SeasonLook = iota
+	SeasonTitle              // the head of a section
+	SeasonClash              // what batches want at once
+	SeasonWay                // a way out
+	SeasonAsk                // the buttons that find dates
+	SeasonGraft              // a graft that is found
+	SeasonKept               // a promise that it keeps
+	SeasonTurn               // how a nuc is worked: the fields that say it
+	SeasonTurnAge            // what it gives, by the age at which its queens are caught
 )
 
 // SeasonPane says where the page of the season lies.
 type SeasonPane struct {
 	Head   scene.Area // the words that turn the pages, and papers
 	Body   scene.Area // the lines; they scroll
+	Wide   float64    // of a line: less than the body where that is wider than is read with ease
 	Lines  []SeasonLine
 	Tall   float64
 	Offset float64
@@ -52,13 +54,15 @@ const (
 	StripHeight = 36.0 // of the orders in time
 	seasonAsk   = 52.0
 	seasonFoot  = 8.0
+	seasonWide  = 900.0
 	fewWays     = 2 // told of a clash that is not chosen
 )
 
 // SeasonPane is how the page is divided.
 func (s State) SeasonPane(l Layout) (p SeasonPane) {
 	p.Head, p.Body = cutTop(l.Main, PlanHead)
-	p.Lines = s.SeasonLines(p.Body.W - 2*Edge)
+	p.Wide = min(seasonWide, p.Body.W-2*Edge)
+	p.Lines = s.SeasonLines(p.Wide)
 	if n := len(p.Lines); n > 0 {
 		p.Tall = p.Lines[n-1].Y + p.Lines[n-1].H + seasonFoot
 	}
@@ -84,6 +88,11 @@ func (p *seasonLines) title(words string) {
 	p.add(SeasonLine{SeasonLook: SeasonTitle, Cells: []string{words}}, orderTitle)
 }
 
+// heads adds the heads over the columns of the lines of a kind.
+func (p *seasonLines) heads(of SeasonLook, cells ...string) {
+	p.add(SeasonLine{SeasonLook: of, Head: true, Cells: cells}, orderLine)
+}
+
 // said adds a sentence, as high as its lines are in letters of a weight.
 func (p *seasonLines) said(l SeasonLine, weight scene.Weight, width float64) {
 	lines := len(scene.Wrap(Reckoner{}, l.Cells[0], titleSize, weight, width))
@@ -100,6 +109,9 @@ func (s State) SeasonLines(width float64) []SeasonLine {
 	if len(sheet.Promises) > 0 {
 		p.owed(s, sheet.Promises)
 	}
+	if d := s.SeasonDates(); d != nil && d.Known {
+		p.dates(s, d)
+	}
 	for _, e := range sheet.Waits {
 		if e.Unsure() {
 			p.said(SeasonLine{Cells: []string{e.Said()}, Alarm: true}, scene.Regular, p.width)
@@ -109,9 +121,6 @@ func (s State) SeasonLines(width float64) []SeasonLine {
 		if w.Unsure() {
 			p.said(SeasonLine{Cells: []string{w.Sentence()}, Alarm: true}, scene.Regular, p.width)
 		}
-	}
-	if d := s.SeasonDates(); d != nil && d.Known {
-		p.dates(s, d)
 	}
 	all := s.SeasonClashes()
 	p.title(s.clashesSaid(len(all), len(sheet.Clashes)))
@@ -252,6 +261,9 @@ func (p *seasonLines) dates(s State, d *SeasonDates) {
 		p.said(SeasonLine{Cells: []string{short.Why}, Alarm: true}, scene.Regular, p.width)
 	}
 	v := s.Present().View
+	if len(d.Batches) > 0 {
+		p.heads(SeasonGraft, "graft", "larvae", "nucs", "work", "for")
+	}
 	for _, b := range d.Batches {
 		var forOrders []string
 		for _, i := range b.Promises {
@@ -262,14 +274,17 @@ func (p *seasonLines) dates(s State, d *SeasonDates) {
 			line += " (" + b.Breeder.Name + ")"
 		}
 		p.add(SeasonLine{SeasonLook: SeasonGraft, Cells: []string{
-			"graft " + b.Day.Short(), strings.TrimSpace(line + " " + larvaeWord(b.Larvae)), counted(b.Nucs, "nuc") + " in " + v.Yard(b.Yard).Name,
-			fmt.Sprintf("%.0f min", b.Minutes), "for " + strings.Join(forOrders, ", "),
+			b.Day.Short(), strings.TrimSpace(fmt.Sprintf("%d %s", b.Larvae, line)), fmt.Sprintf("%d in %s", b.Nucs, v.Yard(b.Yard).Name),
+			fmt.Sprintf("%.0f min", b.Minutes), strings.Join(forOrders, ", "),
 		}}, orderLine)
+	}
+	if len(d.Kept) > 0 {
+		p.heads(SeasonKept, "kept", "queens", "how sure")
 	}
 	for _, k := range d.Kept {
 		o := d.Promises[k.Promise]
 		p.add(SeasonLine{SeasonLook: SeasonKept, Cells: []string{
-			sentenceOf(o.Title()), counted(o.Queens, "queen") + " by " + o.By.Short(), cmp.Or(d.Nearly(k), fmt.Sprintf("%.0f of 100 sure", 100*k.Chance)),
+			sentenceOf(o.Title()), fmt.Sprintf("%d by %s", o.Queens, o.By.Short()), cmp.Or(d.Nearly(k), plan.OfHundred(k.Chance)),
 		}}, orderLine)
 	}
 }

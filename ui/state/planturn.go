@@ -106,7 +106,7 @@ func (p *seasonLines) turn(s State, n NucTurn) {
 	}
 	all := n.Yields(t)
 	most, living := plan.BestTurns(all)
-	p.add(SeasonLine{SeasonLook: SeasonTurnHead, Cells: []string{"caught at", "queens", "live 15 weeks", "cells", "of 100 live"}}, orderLine)
+	p.heads(SeasonTurnAge, "caught at", "queens", "live 15 weeks", "cells", "of 100 live")
 	for _, y := range all {
 		p.add(SeasonLine{SeasonLook: SeasonTurnAge, Cells: turnCells(y), Best: [2]bool{y.Catch == most.Catch, y.Catch == living.Catch}}, orderLine)
 	}
@@ -129,6 +129,7 @@ func turnCells(y plan.Yield) []string {
 // in the field that is still wanted.
 func (s State) toTurn() State {
 	s = s.toSeason()
+	s.Planning.Turn = true
 	field := TurnLast
 	if sheet := s.SeasonSheet(); s.Typed(TurnLast) != "" || sheet != nil && sheet.Turn.Last != 0 {
 		field = TurnGap

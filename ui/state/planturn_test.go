@@ -13,7 +13,7 @@ import (
 // turnRows are the lines of the page that say what a nuc gives, by age.
 func turnRows(w *window) (all []state.SeasonLine) {
 	for _, l := range w.SeasonLines(1200) {
-		if l.SeasonLook == state.SeasonTurnAge {
+		if l.SeasonLook == state.SeasonTurnAge && !l.Head {
 			all = append(all, l)
 		}
 	}

@@ -142,8 +142,8 @@ func (p *sheet) streamOn(b *book.Batch, a scene.Area) {
 	p.names = append(p.names, func() { p.clipped(days, scene.Tag{}, g.written) })
 	g.probable()
 	if !p.l.Narrow {
-		p.text(16, g.middle-2, "cells, virgins", ink2(12))
-		p.text(16, g.middle+13, "and queens", ink2(12))
+		p.text(state.Edge, g.middle-2, "cells, virgins", ink2(12))
+		p.text(state.Edge, g.middle+13, "and queens", ink2(12))
 	}
 }
 

@@ -54,8 +54,8 @@ func (g *lane) label(from, until, y float64, text string, last bool) {
 // of today whole, the nearest first.
 func (g *lane) besideToday(x, w float64) []float64 {
 	const air = 6.0
-	frame := g.ribbon.Left(g.s.Today())
-	before, after := frame-air-w, frame+g.ribbon.Column+air
+	left, right := g.frameSides(g.s.Today())
+	before, after := left-air-w, right+air
 	switch {
 	case x <= before || x >= after:
 		return []float64{x}

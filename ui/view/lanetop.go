@@ -1,6 +1,9 @@
 package view
 
-import "lidmark/ui/scene"
+import (
+	"lidmark/ui/scene"
+	"lidmark/ui/state"
+)
 
 // laneTop is how high the line above a stream is, dp: for the name of its batch where the
 // ribbon has no room for names, and on the page of the season for clashes.
@@ -13,19 +16,19 @@ func (g *lane) title() {
 		g.names = append(g.names, g.titleAbove)
 		return
 	}
-	g.fit(16, g.middle, g.name, ink(13).semi(), g.ribbon.X-6)
-	g.fit(16, g.middle+15, g.Line, ink2(12), g.ribbon.X-6)
+	g.fit(state.Edge, g.middle, g.name, ink(13).semi(), g.ribbon.X-6)
+	g.fit(state.Edge, g.middle+15, g.Line, ink2(12), g.ribbon.X-6)
 }
 
 // titleAbove writes the number before the frame of today and the line behind it, where no
 // clash lies.
 func (g *lane) titleAbove() {
-	const left, air = 14.0, 6.0
+	const begin, air = 14.0, 6.0
 	f, y := ink(13).semi(), g.area.Y+laneTop-2
-	frame := g.ribbon.Left(g.s.Today())
-	behind, end := frame+g.ribbon.Column+air, left+g.width(g.name, f)
-	x := left
-	if end > frame-air && left < behind {
+	left, right := g.frameSides(g.s.Today())
+	behind, end := right+air, begin+g.width(g.name, f)
+	x := begin
+	if end > left-air && begin < behind {
 		x, end = behind, behind+g.width(g.name, f)
 	}
 	g.rect(scene.Area{X: x - 2, Y: y - 11, W: end - x + 4, H: 14}, g.ground)

@@ -22,7 +22,7 @@ func (d seasonDraw) banks(a scene.Area) {
 		}
 		d.clipped(scene.Area{X: d.l.Ribbon.X, Y: row.Y, W: row.Right() - d.l.Ribbon.X, H: row.H}, scene.Tag{}, func() { d.bank(i, b, name, row) })
 		if d.l.Ribbon.X >= 100 {
-			d.fit(16, row.Y+17, "bank "+name, ink2(13), d.l.Ribbon.X-6)
+			d.fit(state.Edge, row.Y+17, "bank "+name, ink2(13), d.l.Ribbon.X-6)
 		}
 	}
 	d.rule(0, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Rule)

@@ -46,7 +46,7 @@ func (d seasonDraw) head() {
 		if x -= d.width(b[0], f); x < from {
 			return
 		}
-		d.link(x, a.Y+30, b[0], f, b[1], false)
+		d.link(x, a.Y+30, b[0], f, b[1], b[1] == "turn of a nuc" && d.s.Planning.Turn)
 		x -= 18
 	}
 }
@@ -54,7 +54,7 @@ func (d seasonDraw) head() {
 // lines draws the lines that are in sight: those with keys and fields whole only.
 func (d seasonDraw) lines() {
 	for _, l := range d.Lines {
-		row := scene.Area{X: d.Body.X + state.Edge, Y: d.Body.Y + l.Y - d.Offset, W: d.Body.W - 2*state.Edge, H: l.H}
+		row := scene.Area{X: d.Body.X + state.Edge, Y: d.Body.Y + l.Y - d.Offset, W: d.Wide, H: l.H}
 		cut := row.Y < d.Body.Y || row.Bottom() > d.Body.Bottom()
 		if row.Bottom() > d.Body.Y && row.Y < d.Body.Bottom() && !(cut && (l.SeasonLook == state.SeasonWay || l.SeasonLook == state.SeasonAsk || l.SeasonLook == state.SeasonTurn)) {
 			d.line(l, row)
@@ -81,14 +81,10 @@ func (d seasonDraw) line(l state.SeasonLine, row scene.Area) {
 		d.way(l, row)
 	case state.SeasonAsk:
 		d.ask(l, row)
-	case state.SeasonGraft:
-		d.columns(l.Cells, []float64{0, 0.17, 0.4, 0.6, 0.7}, row, y)
-	case state.SeasonKept:
-		d.columns(l.Cells, []float64{0, 0.4, 0.7}, row, y)
 	case state.SeasonTurn:
 		d.turn(row)
-	case state.SeasonTurnHead, state.SeasonTurnAge:
-		d.turnAge(l, row, y)
+	default:
+		d.columns(l, row, y)
 	}
 }
 
@@ -134,20 +130,36 @@ func (d seasonDraw) way(l state.SeasonLine, row scene.Area) {
 	d.rule(row.X+indent, row.Bottom()-0.5, row.Right(), row.Bottom()-0.5, scene.Hair)
 }
 
-// columns writes cells side by side, each from a share of the width on.
-func (d seasonDraw) columns(cells []string, shares []float64, row scene.Area, y float64) {
-	x, w := row.X+indent, row.W-indent
-	for i, cell := range cells {
-		f, to := ink(14), row.Right()
-		if i > 0 {
+// seasonColumns are where the columns of lines begin, as shares of their width: those of
+// different tables below each other stand in line where they can.
+var seasonColumns = map[state.SeasonLook][]float64{
+	state.SeasonGraft:   {0, 0.15, 0.42, 0.64, 0.76},
+	state.SeasonKept:    {0, 0.42, 0.64},
+	state.SeasonTurnAge: {0, 0.15, 0.29, 0.42, 0.64},
+}
+
+// columns writes cells side by side; the head over them is small, and what is most of its
+// column lies on a ground of its own.
+func (d seasonDraw) columns(l state.SeasonLine, row scene.Area, y float64) {
+	const plate = 52.0
+	shares, x0, w := seasonColumns[l.SeasonLook], row.X+indent, row.W-indent
+	for i, cell := range l.Cells {
+		x, f, to := x0+shares[i]*w, ink(14), row.Right()
+		if i+1 < len(shares) {
+			to = x0 + shares[i+1]*w - 8
+		}
+		switch {
+		case l.Head:
+			f = ink2(12.5)
+		case i > 0 && i <= len(l.Best) && l.Best[i-1]:
+			d.add(scene.Rect{Area: scene.Area{X: x - 8, Y: row.Y + 2, W: plate, H: row.H - 4}, Radius: 4, Fill: scene.PenTint})
+			f = f.semi()
+		case i > len(l.Best):
 			f = ink2(13.5)
 		}
-		if i+1 < len(shares) {
-			to = x + shares[i+1]*w - 8
-		}
-		d.fit(x+shares[i]*w, y, cell, f, to)
+		d.fit(x, y, cell, f, to)
 	}
-	d.rule(x, row.Bottom()-0.5, row.Right(), row.Bottom()-0.5, scene.Hair)
+	d.rule(x0, row.Bottom()-0.5, row.Right(), row.Bottom()-0.5, scene.Hair)
 }
 
 // ask draws what finds dates: the most minutes a day and the button, or what stops it;

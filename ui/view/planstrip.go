@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 
+	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -15,23 +16,41 @@ func (d seasonDraw) strip(a scene.Area) {
 	d.rect(a, scene.Ground)
 	d.rule(0, a.Bottom()-1, a.Right(), a.Bottom()-1, scene.Rule)
 	d.clipped(scene.Area{X: r.X, Y: a.Y, W: a.Right() - r.X, H: a.H}, scene.Tag{}, func() {
-		for _, day := range d.s.FoundDays() {
-			c := at(r.At(day), a.Bottom()-8)
-			d.add(scene.Poly{Points: []scene.Point{c.Add(at(-5, 5)), c.Add(at(5, 5)), c.Add(at(0, -5))}, Fill: scene.Panel, Stroke: stroke(scene.Pen, 1.5)})
-			d.hit(scene.Area{X: c.X - 7, Y: a.Y, W: 14, H: a.H}, scene.Ref{Kind: state.FigureRef, ID: "found " + day.String()}, "graft found on "+day.Short())
-		}
+		found := d.s.FoundDays()
 		free, all := r.X, d.s.OrderFlags()
 		for i, f := range all {
 			next := a.Right()
 			if i+1 < len(all) {
 				next = r.At(all[i+1].Day)
 			}
+			for _, day := range found { // no figure of an order stands beside a graft
+				switch x := r.At(day); {
+				case x <= r.At(f.Day):
+					free = max(free, x+graftReach)
+				default:
+					next = min(next, x-graftReach)
+				}
+			}
 			free = d.flag(f, a, free, next)
+		}
+		for _, day := range found {
+			d.graftFound(day, a)
 		}
 	})
 	if r.X >= 100 {
-		d.fit(16, a.Y+22, "orders", ink2(13), r.X-6)
+		d.fit(state.Edge, a.Y+22, "orders", ink2(13), r.X-6)
 	}
+}
+
+// graftReach is how far the sign of a graft that is found reaches to each side, dp.
+const graftReach = 9.0
+
+// graftFound draws a graft that is found on its day, a post with the sign at its foot.
+func (d seasonDraw) graftFound(day calendar.Day, a scene.Area) {
+	c := at(d.l.Ribbon.At(day), a.Bottom()-8)
+	d.add(scene.Line{From: at(c.X, a.Y+3), To: at(c.X, c.Y-5), Stroke: scene.Stroke{Role: scene.Pen, Width: 1.4, Dash: [2]float64{3, 3}}},
+		scene.Poly{Points: []scene.Point{c.Add(at(-5, 5)), c.Add(at(5, 5)), c.Add(at(0, -5))}, Fill: scene.Panel, Stroke: stroke(scene.Pen, 1.5)})
+	d.hit(scene.Area{X: c.X - 7, Y: a.Y, W: 14, H: a.H}, scene.Ref{Kind: state.FigureRef, ID: "found " + day.String()}, "graft found on "+day.Short())
 }
 
 // flag draws an order on its day, what it is called where there is room up to the

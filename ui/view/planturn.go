@@ -32,28 +32,3 @@ func (d seasonDraw) turn(row scene.Area) {
 	x = d.fit(x, y+22, "d, until", ink2(14), row.Right()) + 8
 	field(state.TurnLast, last, "the last queens are wanted by that day; empty: when those of the season's last graft are ready", wide)
 }
-
-// turnColumns are where the columns of a turn begin, as shares of the width.
-var turnColumns = []float64{0, 0.15, 0.29, 0.47, 0.6}
-
-// turnAge writes what a nuc gives by the age at the catch; what is most of its column lies
-// on a ground of its own.
-func (d seasonDraw) turnAge(l state.SeasonLine, row scene.Area, y float64) {
-	const plate = 52.0
-	w := min(row.W-indent, 760)
-	for i, cell := range l.Cells {
-		x, f, to := row.X+indent+turnColumns[i]*w, ink(14), row.X+indent+w
-		if i+1 < len(turnColumns) {
-			to = row.X + indent + turnColumns[i+1]*w - 8
-		}
-		switch {
-		case l.SeasonLook == state.SeasonTurnHead || i > 2:
-			f = ink2(13.5)
-		case i > 0 && l.Best[i-1]:
-			d.add(scene.Rect{Area: scene.Area{X: x - 8, Y: row.Y + 2, W: plate, H: row.H - 4}, Radius: 4, Fill: scene.PenTint})
-			f = f.semi()
-		}
-		d.fit(x, y, cell, f, to)
-	}
-	d.rule(row.X+indent, row.Bottom()-0.5, row.X+indent+w, row.Bottom()-0.5, scene.Hair)
-}

@@ -246,7 +246,7 @@ func (g *strip) rows() {
 		return
 	}
 	g.rule(x, g.work, g.W, g.work, scene.Rule)
-	g.text(16, g.fly-g.flyHigh*0.28, "flying hours", ink2(12))
-	g.text(16, g.work-g.high*0.24, "work, min", ink2(12))
-	g.text(16, g.Bottom()-4, "deadlines", ink2(12))
+	g.text(state.Edge, g.fly-g.flyHigh*0.28, "flying hours", ink2(12))
+	g.text(state.Edge, g.work-g.high*0.24, "work, min", ink2(12))
+	g.text(state.Edge, g.Bottom()-4, "deadlines", ink2(12))
 }

@@ -40,7 +40,7 @@ func (g *strip) numbered(d calendar.Day) bool {
 		return true
 	}
 	from, to := g.numberSpan(d)
-	if left, right := g.frameSides(); from < right+2 && left-2 < to {
+	if left, right := g.frameSides(g.s.Looked()); from < right+2 && left-2 < to {
 		return false
 	}
 	year, month, _ := d.Date()
@@ -56,11 +56,11 @@ func (g *strip) numbered(d calendar.Day) bool {
 	return (inWeek == 0 || inWeek == 2 || inWeek == 4) && away != 1 && away != -1
 }
 
-// frameSides are where the frame about the day looked at stands: about its column, and
-// where that is slender about its number.
-func (p *sheet) frameSides() (left, right float64) {
+// frameSides are where the frame about a day stands: about its column, and where that is
+// slender about its number.
+func (p *sheet) frameSides(d calendar.Day) (left, right float64) {
 	const apart = 3.0
-	r, d := p.l.Ribbon, p.s.Looked()
+	r := p.l.Ribbon
 	from, to := p.numberSpan(d)
 	return min(r.Left(d), from-apart), max(r.Left(d)+r.Column, to+apart)
 }

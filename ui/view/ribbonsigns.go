@@ -103,7 +103,7 @@ func (p *sheet) handle() {
 		p.nowLine(r.Y+1, bottom)
 	}
 	if flag.outside == 0 {
-		left, right := p.frameSides()
+		left, right := p.frameSides(d)
 		frame := scene.Area{X: left, Y: r.Y + 1, W: right - left, H: bottom - r.Y - 1}
 		p.add(scene.Rect{Area: frame, Radius: 3, Stroke: stroke(role, 2)})
 	}
