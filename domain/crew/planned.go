@@ -2,6 +2,7 @@ package crew
 
 import (
 	"fmt"
+	"slices"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -10,23 +11,30 @@ import (
 )
 
 // planned is what a step of a planned batch costs that waits beyond its last day: the
-// graft is as many days later, and fewer of the queens that it is for are there in time.
+// graft is as many days later, and fewer of the queens that it and the other grafts of its
+// wish are for are there in time.
 func (p *pricer) planned(t rules.Task, s book.Subject) Price {
 	id, _ := s.Batch()
 	b, ok := p.view.BatchPlan(id)
+	if p.planner == nil {
+		p.planner = plan.New(p.judged.Course())
+	}
+	of := p.planner.WishOf(b)
+	for _, o := range of {
+		if o.Batch != b.Batch {
+			b.Queens += o.Queens
+		}
+	}
 	b = p.stillOwed(b)
 	if !ok || b.Queens == 0 || b.By == 0 {
 		return Price{}
-	}
-	if p.planner == nil {
-		p.planner = plan.New(p.judged.Course())
 	}
 	by := calendar.DayOf(t.By, p.view.Zone())
 	next := calendar.DayOf(p.next, p.view.Zone())
 	if next <= by {
 		return Price{}
 	}
-	now, later := p.inTime(b, p.view.Today()-by), p.inTime(b, next-by)
+	now, later := p.inTime(b, of, p.view.Today()-by), p.inTime(b, of, next-by)
 	queens := 0.0
 	for n := 1; n <= b.Queens; n++ {
 		queens += now.AtLeast(n) - later.AtLeast(n)
@@ -51,9 +59,14 @@ func (p *pricer) stillOwed(b book.BatchPlan) book.BatchPlan {
 	return b
 }
 
-// inTime are the chances of the queens of a planned batch that are there in time when its
-// graft is so many days late.
-func (p *pricer) inTime(b book.BatchPlan, late calendar.Day) plan.Chances {
-	b.Day += max(0, late)
-	return p.planner.Gives(b)
+// inTime are the chances of the queens of a planned batch and the other grafts of its wish
+// that are there by its day when its own graft is so many days late.
+func (p *pricer) inTime(b book.BatchPlan, of []book.BatchPlan, late calendar.Day) plan.Chances {
+	of = slices.Clone(of)
+	for i := range of {
+		if of[i].Batch == b.Batch {
+			of[i].Day += max(0, late)
+		}
+	}
+	return p.planner.Joint(of, b.By)
 }

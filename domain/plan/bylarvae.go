@@ -24,9 +24,12 @@ func (a Answer) ByLarvae() []ByLarvae {
 	if a.Nucs == 0 || a.OneByOne() {
 		return nil
 	}
-	z := sizing{a: &a, known: map[amount]Chances{}}
-	for _, b := range a.Batches {
+	z := sizing{a: &a, known: map[amount]Chances{}, shares: a.shares}
+	for i, b := range a.Batches {
 		z.grafts = append(z.grafts, b.Graft)
+		if i >= len(a.shares) { // nobody parted any: each has its own
+			z.shares = append(z.shares, b.Graft.Nucs)
+		}
 	}
 	fewest := z.fewestOf(a.Larvae)
 	amounts := around(cmp.Or(fewest, a.Larvae), a.Larvae)

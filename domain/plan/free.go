@@ -91,7 +91,7 @@ func (p *Planner) SizeOf(b book.BatchPlan) Size {
 	if !known {
 		a := Answer{Rates: p.rates()}
 		a.Rates.Virgins, a.Rates.Laying = b.Virgins, b.Laying
-		s = p.sizeOf(&a, Graft{Larvae: b.Larvae}, float64(b.Nucs))
+		s = p.sizeOf(&a, Graft{Larvae: b.Larvae, Nucs: b.Nucs})
 		p.mu.Lock()
 		p.sizes[key] = s
 		p.mu.Unlock()

@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"slices"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 )
@@ -16,6 +18,7 @@ type Planned struct {
 	ByPerson []DayParts // those minutes by day; none where nobody's hours are known
 	Stages   []Stage    // how many are left after each link
 	Chances  Chances    // of how many queens there are by its day; of how many ever, where it has none
+	Wished   Wished     // how sure its queens are with those of the other grafts of its wish; zero where none are wished by a day
 }
 
 // Planned reckons a planned batch with the keeper's numbers and rates as they stand.
@@ -26,6 +29,7 @@ func (p *Planner) Planned(b book.BatchPlan) Planned {
 	d.Given = p.Given(Wanting{d.Ladder, d.Size})[0]
 	d.Stages = p.ratesFor(b).Along(p.GraftFor(b, b.By, b.Laying))
 	d.Chances = d.Stages[len(d.Stages)-1].Chances
+	d.Wished, _ = p.Wished(b)
 	return d
 }
 
@@ -51,18 +55,32 @@ func (p *Planner) Sure(b book.BatchPlan) float64 {
 	if b.Queens == 0 {
 		return 0
 	}
-	return p.sureOf(p.wish(b))
+	return p.sureOf(p.WishOf(b))
 }
 
-// sureOf is the chance that the grafts of one wish give their queens, which share their nucs
-// as those of an [Answer] do.
+// sureOf is the chance that the grafts of one wish give their queens.
 func (p *Planner) sureOf(of []book.BatchPlan) float64 {
-	grafts, ladders, queens := make([]Graft, len(of)), make([]Ladder, len(of)), 0
-	for i, b := range of {
-		grafts[i], ladders[i], queens = p.GraftFor(b, b.By, b.Laying), p.LadderOf(b), queens+b.Queens
+	queens := 0
+	for _, b := range of {
+		queens += b.Queens
 	}
-	again(ladders, grafts)
-	return p.ratesFor(of[0]).Queens(grafts...).AtLeast(queens)
+	return p.Joint(of, of[0].By).AtLeast(queens)
+}
+
+// Joint are the chances of how many queens some planned batches give together by a day, as
+// grafts of one wish: they share their nucs as those of an [Answer] do. None give none.
+func (p *Planner) Joint(of []book.BatchPlan, by calendar.Day) Chances {
+	if len(of) == 0 {
+		return Chances{}
+	}
+	of = slices.Clone(of)
+	byGraft(of)
+	grafts, ladders := make([]Graft, len(of)), make([]Ladder, len(of))
+	for i, b := range of {
+		grafts[i], ladders[i] = p.GraftFor(b, by, of[0].Laying), p.LadderOf(b)
+	}
+	Again(ladders, grafts)
+	return p.ratesFor(of[0]).Queens(grafts...)
 }
 
 // ratesFor are the keeper's rates for what a planned batch gives, and what is counted of it.
@@ -70,4 +88,13 @@ func (p *Planner) ratesFor(b book.BatchPlan) Rates {
 	r := p.rates()
 	r.Laying, r.Virgins = b.Laying, b.Virgins
 	return r
+}
+
+// Sureness is the chance of the queens that are wished of it by its day, with the other grafts
+// of its wish; of one queen, where none are told.
+func (d Planned) Sureness() float64 {
+	if d.Wished.All > 0 {
+		return d.Wished.Chance
+	}
+	return d.Chances.AtLeast(max(1, d.Queens))
 }

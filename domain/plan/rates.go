@@ -98,3 +98,8 @@ func (r Rates) after() []Link {
 	}
 	return all
 }
+
+// cells are the ripe cells to be expected of so many larvae.
+func (r Rates) cells(larvae int) float64 {
+	return float64(larvae) * r.Link[GraftWorks].Mean() * r.Link[Taken].Mean() * r.Link[RipeOfTaken].Mean()
+}

@@ -12,6 +12,7 @@ type sizing struct {
 	open   bool // nobody said how many nucs
 	first  int  // nucs that the first graft could have
 	grafts []Graft
+	shares []int              // of the nucs, by graft: see [Answer.parted]
 	known  map[amount]Chances // what was reckoned
 }
 
@@ -28,7 +29,7 @@ func (z *sizing) by(day calendar.Day, ladders []Ladder) {
 
 // with are the chances with so many larvae a graft.
 func (z sizing) with(larvae int) Chances {
-	grafts, key := z.each(larvae), amount{larvae, z.grafts[0].Nucs}
+	grafts, key := z.each(larvae), amount{larvae, z.shares[0]}
 	c, known := z.known[key]
 	if !known {
 		c = z.a.Rates.Queens(grafts...)
@@ -37,10 +38,24 @@ func (z sizing) with(larvae int) Chances {
 	return c
 }
 
-// each sets the grafts to so many larvae, but for those of which others are said.
+// each sets the grafts to so many larvae, but for those of which others are said, and to the
+// nucs that are made up for them: of several grafts each has what it and those before it have
+// of their own, as far as ripe cells are to be expected for it, and leaves the others to the
+// next. That is what is planned of them, so what is planned is as sure.
 func (z sizing) each(larvae int) []Graft {
+	left := 0
 	for i := range z.grafts {
-		z.grafts[i].Larvae = z.a.larvaeOf(i, larvae)
+		g := &z.grafts[i]
+		g.Larvae = z.a.larvaeOf(i, larvae)
+		if g.Again {
+			left = 0
+		}
+		left += z.shares[i]
+		g.Nucs = left
+		if len(z.grafts) > 1 {
+			g.Nucs = min(left, int(z.a.Rates.cells(g.Larvae)+1))
+		}
+		left -= g.Nucs
 	}
 	return z.grafts
 }
@@ -88,8 +103,8 @@ func (z sizing) second(larvae int) Chances {
 
 // share is the most nucs that one of the grafts has of its own.
 func (z sizing) share() (most int) {
-	for _, g := range z.grafts {
-		most = max(most, g.Nucs)
+	for _, n := range z.shares {
+		most = max(most, n)
 	}
 	return most
 }
@@ -118,8 +133,8 @@ func (z sizing) fewestNucs() {
 		return
 	}
 	z.a.Nucs = fewest(1, max(1, z.a.Nucs), func(n int) bool {
-		z.grafts[0].Nucs = n
+		z.shares[0] = n
 		return z.enough(z.with(z.a.Larvae))
 	})
-	z.grafts[0].Nucs = z.a.Nucs
+	z.shares[0] = z.a.Nucs
 }

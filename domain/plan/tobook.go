@@ -15,12 +15,9 @@ func (p *Planner) ToBook(a Answer) []book.BatchPlanned {
 		at := b.Ladder.Graft.In(p.view.Zone())
 		all[i] = book.BatchPlanned{
 			Day: b.Day, Minute: at.Hour()*60 + at.Minute(), Line: a.Line, Yard: a.Yard, Virgins: a.Rates.Virgins,
-			Larvae: b.Graft.Larvae, Nucs: b.Size.Nucs, By: a.By, Laying: a.Laying, Sure: a.Sure,
+			Larvae: b.Graft.Larvae, Nucs: b.Graft.Nucs, By: a.By, Laying: a.Laying, Sure: a.Sure,
 		}
 		expected[i] = b.Size.Queens * (1 - b.Late)
-	}
-	if len(all) == 1 {
-		all[0].Nucs = a.Nucs
 	}
 	for i, n := range Shares(a.Queens, expected) {
 		all[i].Queens = n
@@ -58,17 +55,22 @@ func OneWish(a, b book.BatchPlan) bool {
 	return !a.By.IsZero() && a.Line == b.Line && a.Yard == b.Yard && a.Sure == b.Sure && a.Queens > 0 && b.Queens > 0
 }
 
-// wish are the planned batches that are grafts of one wish with a batch, that one among them
+// WishOf are the planned batches that are grafts of one wish with a batch, that one among them
 // as it is told, by the day of their grafts.
-func (p *Planner) wish(b book.BatchPlan) (all []book.BatchPlan) {
+func (p *Planner) WishOf(b book.BatchPlan) (all []book.BatchPlan) {
 	all = append(all, b)
 	for o := range p.view.Plans() {
 		if o.Batch != b.Batch && OneWish(o, b) {
 			all = append(all, o)
 		}
 	}
+	byGraft(all)
+	return all
+}
+
+// byGraft puts planned batches into the order of their grafts.
+func byGraft(all []book.BatchPlan) {
 	slices.SortStableFunc(all, func(a, b book.BatchPlan) int {
 		return cmp.Or(cmp.Compare(a.Day, b.Day), cmp.Compare(a.Minute, b.Minute))
 	})
-	return all
 }

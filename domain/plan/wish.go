@@ -51,6 +51,8 @@ type Answer struct {
 	Sizing  Sizing  // of one graft; why no number of larvae is enough, and what comes nearest
 	Chances Chances // of how many queens are there by the day
 	Chance  float64 // of as many as are wished
+
+	shares []int // of the nucs, by graft, as they were parted
 }
 
 const usualApart = 7 // days between two grafts for one promise where nobody says: a habit of the week
@@ -78,6 +80,7 @@ func (p *Planner) Answer(w Wish) Answer {
 // them, as far as there are any. Those he has beyond what is free are there for all.
 // First is how many the first graft could have.
 func (p *Planner) place(a *Answer, ladders []Ladder, grafts []Graft) (first int) {
+	a.shares = make([]int, len(grafts))
 	until := ladders[len(ladders)-1].Rung(Ready).By
 	free := make([]int, len(ladders))
 	for i, l := range ladders {
@@ -86,7 +89,7 @@ func (p *Planner) place(a *Answer, ladders []Ladder, grafts []Graft) (first int)
 	}
 	a.Nucs = cmp.Or(a.Nucs, a.Free)
 	more, left, there := max(0, a.Nucs-a.Free), a.Nucs, 0
-	again(ladders, grafts)
+	Again(ladders, grafts)
 	for i := range grafts {
 		there = max(there, free[i]+more)
 		if grafts[i].Again {
@@ -97,15 +100,15 @@ func (p *Planner) place(a *Answer, ladders []Ladder, grafts []Graft) (first int)
 		if a.OneByOne() {
 			share = min(left, a.larvaeOf(i, a.Larvae))
 		}
-		grafts[i].Nucs = min(share, max(0, there-(a.Nucs-left)))
-		left -= grafts[i].Nucs
+		a.shares[i] = min(share, max(0, there-(a.Nucs-left)))
+		left -= a.shares[i]
 	}
 	return min(a.Nucs, free[0]+more)
 }
 
-// again says of each graft whether the queens of all before it are ready, most probably
+// Again says of each graft of one wish, in their order, whether the queens of all before it are ready, most probably
 // the last of them too, before nucs are made up for it: so it has all the nucs once more.
-func again(ladders []Ladder, grafts []Graft) {
+func Again(ladders []Ladder, grafts []Graft) {
 	for i := 1; i < len(grafts); i++ {
 		grafts[i].Again = ladders[i-1].Rung(Ready).By <= ladders[i].Rung(MakeUpNucs).Best
 	}
@@ -208,6 +211,7 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 	z := sizing{a: a, open: a.Nucs == 0, grafts: make([]Graft, len(ladders))}
 	z.by(a.day(), ladders)
 	z.first = p.place(a, ladders, z.grafts)
+	z.shares = a.shares
 	found := a.Larvae == 0
 	switch {
 	case a.Larvae == 0:
@@ -227,14 +231,8 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 	if a.Sizing.Limit != NoLimit {
 		a.Sizing.Most = a.Chances.Promise(a.Sure) // by the day, and with all grafts
 	}
-	left := 0.0
 	for i, l := range ladders {
-		if z.grafts[i].Again {
-			left = 0
-		}
-		left += float64(z.grafts[i].Nucs)
-		s := p.sizeOf(a, z.grafts[i], left)
-		left = max(0, left-float64(s.Nucs))
+		s := p.sizeOf(a, z.grafts[i])
 		a.Batches = append(a.Batches, Batch{p.Sized(l, max(1, s.Larvae), a.Yard), z.grafts[i], s})
 	}
 }
@@ -247,25 +245,21 @@ func (a Answer) day() calendar.Day {
 	return max(a.By, a.Nearest)
 }
 
-// sizeOf is what is to be expected of one graft, for what it eats, when so many nucs
-// are left for it: who comes too late for a wish is caught and caged as well.
-func (p *Planner) sizeOf(a *Answer, g Graft, left float64) Size {
-	s := Size{Larvae: g.Larvae, Nucs: int(left), Line: a.Line, Yard: a.Yard, Not: a.Not}
-	for _, stage := range a.Rates.Along(Graft{Larvae: g.Larvae, Nucs: s.Nucs}) {
+// sizeOf is what is to be expected of one graft, for what it eats: who comes too late for a
+// wish is caught and caged as well.
+func (p *Planner) sizeOf(a *Answer, g Graft) Size {
+	s := Size{Larvae: g.Larvae, Nucs: g.Nucs, Line: a.Line, Yard: a.Yard, Not: a.Not}
+	var last Stage
+	for _, stage := range a.Rates.Along(Graft{Larvae: g.Larvae, Nucs: g.Nucs}) {
 		switch stage.Link {
 		case Taken:
 			s.Takes = stage.Chances.Mean()
 		case RipeOfTaken:
 			s.Cells = stage.Chances.Mean()
 		}
-		s.Queens = stage.Chances.Mean() // after the last of them
+		s.Queens, last = stage.Chances.Mean(), stage // after the last of them
 	}
 	s.Incubated, s.Virgins = p.incubated(s.Cells), a.Rates.Virgins
-	if a.Grafts > 1 {
-		s.Nucs = min(s.Nucs, int(s.Cells+1))
-	}
-	ever := a.Rates.Along(Graft{Larvae: g.Larvae, Nucs: s.Nucs})
-	last := ever[len(ever)-1]
 	s.Caged = max(int(math.Ceil(last.Chances.Mean())), last.Likely())
 	return s
 }

@@ -19,6 +19,7 @@ type Wished struct {
 	Chance float64
 	All    int      // queens that are wished of all grafts of the wish
 	by     string   // the day of the wish, said
+	own    string   // that of its own graft
 	grafts []string // the days of its grafts, said
 }
 
@@ -28,8 +29,8 @@ func (p *Planner) Wished(b book.BatchPlan) (w Wished, ok bool) {
 	if b.Queens == 0 || b.By.IsZero() {
 		return w, false
 	}
-	of := p.wish(b)
-	w = Wished{BatchPlan: b, Sure: cmp.Or(b.Sure, p.numbers.Get(practice.PlanSure)), Chance: p.sureOf(of), by: p.said(b.By)}
+	of := p.WishOf(b)
+	w = Wished{BatchPlan: b, Sure: cmp.Or(b.Sure, p.numbers.Get(practice.PlanSure)), Chance: p.sureOf(of), by: p.said(b.By), own: p.said(b.Day)}
 	for _, o := range of {
 		w.All += o.Queens
 		w.grafts = append(w.grafts, p.said(o.Day))
@@ -75,15 +76,31 @@ func (w Wished) Said() string {
 
 // Short is both in few words: "wished 90 of 100, reckoned 60".
 func (w Wished) Short() string {
-	together := ""
-	if len(w.grafts) > 1 {
-		together = " together"
-	}
+	together := w.Together()
 	if w.BatchPlan.Sure == 0 {
 		return "reckoned " + OfHundred(w.Chance) + together
 	}
 	reckoned := strings.TrimSuffix(OfHundred(w.Chance), " of 100")
 	return fmt.Sprintf("wished %.0f of 100, reckoned %s", 100*w.BatchPlan.Sure, reckoned) + together
+}
+
+// Together is " together" where the chance is that of several grafts, else nothing.
+func (w Wished) Together() string {
+	if len(w.grafts) > 1 {
+		return " together"
+	}
+	return ""
+}
+
+// With says with which other grafts they are as sure as that: ", with the graft of Mon 10 May";
+// nothing where it is alone.
+func (w Wished) With() string {
+	own := slices.Index(w.grafts, w.own)
+	if len(w.grafts) < 2 || own < 0 {
+		return ""
+	}
+	others := slices.Delete(slices.Clone(w.grafts), own, own+1)
+	return ", with the graft of " + strings.Join(others, " and of ")
 }
 
 // Sentence is all of it: how sure they are, and what to do where that is not enough.

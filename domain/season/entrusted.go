@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/handover"
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
@@ -44,31 +45,53 @@ func sentence(text string) string { return strings.ToUpper(text[:1]) + text[1:] 
 // EntrustedTo are the orders that wait for batches, planned or grafted with cells that are
 // still to be given, as they are served. Of cells that are given the nucs tell.
 func EntrustedTo(p *plan.Planner, sheet *handover.Sheet) (all []Entrusted) {
-	plans, live := slices.Collect(p.View().Plans()), ungiven(p.View())
-	of := slices.Concat(plans, live)
-	for i, o := range sheet.Orders {
-		waits := func(b book.BatchPlan) bool { return slices.Contains(b.Orders, o.Order.Order) }
-		grafted := slices.ContainsFunc(live, waits)
-		if o.Short <= o.Coming || !grafted && !slices.ContainsFunc(plans, waits) {
-			continue
+	w := waitingOf(p.View())
+	for i := range sheet.Orders {
+		if e, ok := w.entrusted(p, sheet, i, 0); ok {
+			all = append(all, e)
 		}
-		queens := o.Short - o.Coming
-		for _, before := range sheet.Orders[:i] {
-			if waitsWith(of, before.Order.Order, o.Order.Order) {
-				queens += before.Short - before.Coming
-			}
-		}
-		chances := plan.RatesOf(p.View()).Queens(graftsFor(p, plans, o)...)
-		for _, b := range live {
-			if waits(b) {
-				chances = chances.With(p.StillGives(p.View().Batch(b.Batch), o.On))
-			}
-		}
-		pr := promiseOf(o)
-		pr.Sure = p.View().Numbers().Get(practice.PlanSure)
-		all = append(all, Entrusted{pr, chances.AtLeast(queens), grafted})
 	}
 	return all
+}
+
+// EntrustedBy is how sure an order of a sheet that waits for batches would be if it were due
+// on another day, dealt as it is; ok is false where it waits for none.
+func EntrustedBy(p *plan.Planner, sheet *handover.Sheet, order book.OrderID, by calendar.Day) (e Entrusted, ok bool) {
+	i := slices.IndexFunc(sheet.Orders, func(o handover.Served) bool { return o.Order.Order == order })
+	if i < 0 {
+		return e, false
+	}
+	return waitingOf(p.View()).entrusted(p, sheet, i, by.Sub(sheet.Orders[i].Order.By))
+}
+
+// waiting are the batches for which orders wait.
+type waiting struct{ plans, live []book.BatchPlan }
+
+func waitingOf(v *book.View) waiting { return waiting{slices.Collect(v.Plans()), ungiven(v)} }
+
+// entrusted is an order of a sheet as if it were due so many days later.
+func (w waiting) entrusted(p *plan.Planner, sheet *handover.Sheet, i, later int) (e Entrusted, ok bool) {
+	o := sheet.Orders[i]
+	waits := func(b book.BatchPlan) bool { return slices.Contains(b.Orders, o.Order.Order) }
+	e.Grafted = slices.ContainsFunc(w.live, waits)
+	if o.Short <= o.Coming || !e.Grafted && !slices.ContainsFunc(w.plans, waits) {
+		return e, false
+	}
+	queens, on := o.Short-o.Coming, o.On+calendar.Day(later)
+	for _, before := range sheet.Orders[:i] {
+		if waitsWith(slices.Concat(w.plans, w.live), before.Order.Order, o.Order.Order) {
+			queens += before.Short - before.Coming
+		}
+	}
+	chances := p.Joint(plansFor(w.plans, o.Order.Order), on)
+	for _, b := range w.live {
+		if waits(b) {
+			chances = chances.With(p.StillGives(p.View().Batch(b.Batch), on))
+		}
+	}
+	e.Promise, e.Chance = promiseOf(o), chances.AtLeast(queens)
+	e.Sure = p.View().Numbers().Get(practice.PlanSure)
+	return e, true
 }
 
 // ungiven are the plans of the batches that are grafted and of which cells are still to be given.
@@ -81,11 +104,12 @@ func ungiven(v *book.View) (all []book.BatchPlan) {
 	return all
 }
 
-// graftsFor are the planned batches that an order waits for, as grafts for its day.
-func graftsFor(p *plan.Planner, plans []book.BatchPlan, o handover.Served) (all []plan.Graft) {
+// plansFor are the planned batches that an order waits for, as they are ready to hand over.
+func plansFor(plans []book.BatchPlan, o book.OrderID) (all []book.BatchPlan) {
 	for _, b := range plans {
-		if slices.Contains(b.Orders, o.Order.Order) {
-			all = append(all, p.GraftFor(b, o.On, false))
+		if slices.Contains(b.Orders, o) {
+			b.Laying = false
+			all = append(all, b)
 		}
 	}
 	return all

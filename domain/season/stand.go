@@ -71,7 +71,7 @@ func graftedOf(p *plan.Planner, b *book.Batch) (standing, bool) {
 	}
 	s := standing{id: b.Batch, title: fmt.Sprintf("batch %d", b.Number), planned: was, grafted: true, ladder: l}
 	s.size = p.SizeOf(book.BatchPlan{Done: was.Done, BatchPlanned: book.BatchPlanned{Batch: b.Batch, Larvae: b.Larvae, Nucs: waiting, Line: b.Line, Yard: waits.Yard}})
-	s.size.StartersSet = true
+	s.size.StartersSet, s.size.NucsMade = true, waits.NucsMade
 	s.virgins = waiting + len(b.Given)
 	if waiting == 0 && l.Rung(plan.Fly).By >= v.Today() { // past their hour they emerge where they are, and fly if they are given a nuc
 		s.virgins += b.Left()

@@ -192,14 +192,17 @@ func (t *trial) ladderOf(b book.BatchPlan) plan.Ladder {
 // planned for the same wish.
 func (t *trial) chance(l *load, all []*load) float64 {
 	b := l.planned
-	var grafts []plan.Graft
-	queens := 0
-	for _, other := range all {
-		if o := other.planned; other == l || !other.grafted && plan.OneWish(o, b) {
-			grafts = append(grafts, plan.Graft{Larvae: o.Larvae, Nucs: o.Nucs, Late: 1 - other.ladder.Laid.InTime(b.By, b.Laying)})
-			queens += o.Queens
-		}
+	of := slices.DeleteFunc(slices.Clone(all), func(other *load) bool {
+		return other != l && (other.grafted || !plan.OneWish(other.planned, b))
+	})
+	slices.SortStableFunc(of, func(a, b *load) int { return a.ladder.Graft.Compare(b.ladder.Graft) })
+	grafts, ladders, queens := make([]plan.Graft, len(of)), make([]plan.Ladder, len(of)), 0
+	for i, other := range of {
+		o := other.planned
+		grafts[i] = plan.Graft{Larvae: o.Larvae, Nucs: o.Nucs, Late: 1 - other.ladder.Laid.InTime(b.By, b.Laying)}
+		ladders[i], queens = other.ladder, queens+o.Queens
 	}
+	plan.Again(ladders, grafts)
 	key := fmt.Sprint(queens, b.Laying, b.Virgins, grafts)
 	p, ok := t.odds[key]
 	if !ok {

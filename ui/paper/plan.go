@@ -200,7 +200,8 @@ func (d planSheet) sure(ctx context.Context) error {
 		return err
 	}
 	if d.of.Queens > 0 {
-		said := plan.OfHundred(d.of.Chances.AtLeast(d.of.Queens)) + " that there are " + plural(d.of.Queens, "queen", "queens") + d.until()
+		queens := max(d.of.Queens, d.of.Wished.All)
+		said := plan.OfHundred(d.of.Sureness()) + " that there are " + plural(queens, "queen", "queens") + d.until() + d.of.Wished.With()
 		if d.of.Sure > 0 {
 			said += "; wished: " + plan.OfHundred(d.of.Sure)
 		}

@@ -14,7 +14,7 @@ import (
 type PlannedLane struct {
 	plan.Planned
 	Was     calendar.Day // the day of the graft on the plan
-	Chance  float64      // of the queens that are wanted by their day; of one queen, where none are told
+	Chance  float64      // see [plan.Planned.Sureness]
 	Before  float64      // that chance on the day that is planned
 	Dragged bool         // it is being moved
 }
@@ -51,7 +51,7 @@ func (r *Reading) readLane(k plannedKey) PlannedLane {
 		b.Day, b.Minute = k.day, 0
 	}
 	l.Planned = r.planner().Planned(b)
-	l.Chance = l.Chances.AtLeast(max(1, b.Queens))
+	l.Chance = l.Sureness()
 	return l
 }
 

@@ -24,6 +24,7 @@ type SeasonSheet struct {
 	Turn NucTurn // of a nuc
 
 	of    *Reading
+	dealt *handover.Sheet
 	yard  book.YardID   // of which the turn is; none: the home yard
 	board *season.Board // for drags; the window's alone
 }
@@ -69,7 +70,7 @@ func (e ReckonSeason) Reckon() SeasonReckoned {
 	board := season.NewBoard(planner)
 	return SeasonReckoned{&SeasonSheet{
 		Clashes: board.Clashes(), Promises: season.Promises(of.View, dealt), Waits: season.EntrustedTo(planner, dealt),
-		Unordered: planner.Unordered(), Turn: nucTurnOf(of, planner, e.key.yard), of: of, yard: e.key.yard, board: board,
+		Unordered: planner.Unordered(), Turn: nucTurnOf(of, planner, e.key.yard), of: of, dealt: dealt, yard: e.key.yard, board: board,
 	}}
 }
 

@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
+	"lidmark/domain/season"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -207,6 +208,9 @@ func TestAnOrderIsDragged(t *testing.T) {
 	flag := w.OrderFlags()[slices.IndexFunc(w.OrderFlags(), func(f state.OrderFlag) bool { return f.Number == "41" })]
 	if !flag.Planned {
 		t.Fatal("no batch is planned for order 41")
+	}
+	if e := w.SeasonSheet().Waits; !slices.ContainsFunc(e, func(e season.Entrusted) bool { return e.Order == flag.Order.Order && e.Chance == flag.Chance }) {
+		t.Errorf("its flag says %.3f, the lines below %v", flag.Chance, e)
 	}
 	tag := scene.Tag{Ref: state.FlagOf(flag.Order.Order)}
 	from := scene.Point{X: 900, Y: w.Layout().Strip.Y + 10}

@@ -7,6 +7,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/season"
 	"lidmark/ui/scene"
 )
 
@@ -98,9 +99,9 @@ type OrderFlag struct {
 	*book.Order
 	Day     calendar.Day
 	Owed    int
-	Needs   bool // no batch that is there or planned is for it
-	Planned bool // a planned batch is for it
-	Chance  float64
+	Needs   bool    // no batch that is there or planned is for it
+	Planned bool    // it waits for batches that are planned or grafted
+	Chance  float64 // that all of them together give it: the number that stands below, for its day
 	Before  float64 // that on the day on which it is due
 }
 
@@ -117,24 +118,23 @@ func (s State) OrderFlags() (all []OrderFlag) {
 
 func (s State) orderFlag(o *book.Order) OrderFlag {
 	f := OrderFlag{Order: o, Day: s.orderDay(o), Owed: o.Open()}
-	if sheet := s.SeasonSheet(); sheet != nil {
-		for _, p := range sheet.Promises {
-			f.Needs = f.Needs || p.Order == o.Order
+	sheet := s.SeasonSheet()
+	if sheet == nil {
+		return f
+	}
+	for _, p := range sheet.Promises {
+		f.Needs = f.Needs || p.Order == o.Order
+	}
+	for _, e := range sheet.Waits {
+		if e.Order == o.Order {
+			f.Planned, f.Chance, f.Before = true, e.Chance, e.Chance
 		}
 	}
-	for _, b := range s.PlannedBatches() {
-		if slices.Contains(b.Orders, o.Order) {
-			f.Planned = true
-			f.Chance, f.Before = max(f.Chance, s.chanceBy(b, f.Day)), max(f.Before, s.chanceBy(b, o.By))
-		}
+	if f.Planned && f.Moved() {
+		e, _ := season.EntrustedBy(sheet.of.planner(), sheet.dealt, o.Order, f.Day)
+		f.Chance = e.Chance
 	}
 	return f
-}
-
-// chanceBy is the chance of the queens of a planned batch by another day.
-func (s State) chanceBy(b book.BatchPlan, day calendar.Day) float64 {
-	b.By = day
-	return s.Present().planner().Gives(b).AtLeast(max(1, b.Queens))
 }
 
 // orderDay is the day on which an order is shown.

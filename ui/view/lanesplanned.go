@@ -55,7 +55,7 @@ func moveSays(b state.PlannedLane) string {
 	if b.Queens == 0 || b.By == 0 {
 		return says
 	}
-	return fmt.Sprintf("%s: %s, before %.0f", says, plan.OfHundred(b.Chance), 100*b.Before)
+	return fmt.Sprintf("%s: %s, before %.0f", says, plan.OfHundred(b.Chance)+b.Wished.Together(), 100*b.Before)
 }
 
 // plannedGraft is the graft of a planned batch in one line.
@@ -71,7 +71,7 @@ func plannedGraft(b state.PlannedLane) string {
 func plannedSays(b state.PlannedLane) string {
 	says := plannedGraft(b)
 	if b.Queens > 0 && b.By != 0 {
-		says += fmt.Sprintf("; %d queens by %s: %s", b.Queens, b.By.Short(), plan.OfHundred(b.Chance))
+		says += fmt.Sprintf("; %d queens by %s: %s", b.Wished.All, b.By.Short(), plan.OfHundred(b.Chance)+b.Wished.Together())
 	}
 	return says
 }

@@ -70,7 +70,7 @@ func (d *planDraw) plannedLines(planned []book.BatchPlan, box scene.Area, y floa
 		lane := d.s.PlannedLane(b)
 		figure := ""
 		if lane.Queens > 0 && lane.By != 0 {
-			figure = plan.OfHundred(lane.Chance)
+			figure = plan.OfHundred(lane.Chance) + lane.Wished.Together()
 		}
 		d.besideLine(box, y, plannedGraft(lane), figure, lane.Ref(), b.Batch == d.s.Planning.Batch)
 		y += 20
