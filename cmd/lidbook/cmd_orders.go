@@ -81,7 +81,7 @@ func ordersCommand(a *app) *cobra.Command {
 		var rows [][]string
 		for o := range v.Orders() {
 			list = append(list, shapeOfOrder(o))
-			rows = append(rows, []string{"order " + o.Number, o.Customer, fmt.Sprintf("%d of %d open", o.Open(), o.Queens), lineWords(o.Line, o.Substitute), windowWords(o), priorityWords(o)})
+			rows = append(rows, []string{"order " + o.Number, o.Customer, fmt.Sprintf("%d of %d open", o.Open(), o.Queens), lineWords(o.Line, o.Substitute), windowWords(v, o), priorityWords(o)})
 		}
 		return a.show(list, func() { a.table(rows) })
 	})
@@ -181,17 +181,17 @@ func (a *app) printDealt(v *book.View, o *book.Order) {
 	for _, dealt := range handover.New(course.New(v)).Orders {
 		if dealt.Order.Order == o.Order {
 			a.line("  %d of %d are there for it, see lidbook handover", len(dealt.Queens), o.Open())
-			a.printShort(shapeOfServed(v, dealt))
+			a.printShort(v, shapeOfServed(v, dealt))
 		}
 	}
 }
 
 // windowWords are the days between which the queens of an order are wanted.
-func windowWords(o *book.Order) string {
+func windowWords(v *book.View, o *book.Order) string {
 	if o.From.IsZero() {
-		return "by " + o.By.Short()
+		return "by " + o.By.ShortFrom(v.Today())
 	}
-	return o.From.Short() + " to " + o.By.Short()
+	return o.From.ShortFrom(v.Today()) + " to " + o.By.ShortFrom(v.Today())
 }
 
 func dayWords(v *book.View, d calendar.Day) string {

@@ -54,7 +54,7 @@ func planCommand(a *app) *cobra.Command {
 				sure, s.Chance = w.Short(), new(round(w.Chance))
 			}
 			s.Needs = shapeOfNeeds(planner.Needs(planner.LadderOf(p), planner.SizeOf(p)))
-			list, rows = append(list, s), append(rows, planRow(p, s, sure))
+			list, rows = append(list, s), append(rows, planRow(v, p, s, sure))
 		}
 		return a.show(list, func() { a.printPlans(v, list, rows, needs) })
 	})
@@ -92,20 +92,20 @@ func shapeOfPlan(v *book.View, p book.BatchPlan) planShape {
 	return s
 }
 
-func planRow(p book.BatchPlan, s planShape, sure string) []string {
+func planRow(v *book.View, p book.BatchPlan, s planShape, sure string) []string {
 	ready := " ready by "
 	if p.Laying {
 		ready = " laying by "
 	}
 	wish, nucs := "", ""
 	if p.Queens > 0 {
-		wish = plural(p.Queens, "queen") + prefixed(ready, p.By.Short())
+		wish = plural(p.Queens, "queen") + prefixed(ready, p.By.ShortFrom(v.Today()))
 	}
 	if p.Nucs > 0 {
 		nucs = plural(p.Nucs, "nuc") + prefixed(" in ", s.Yard)
 	}
 	return []string{
-		strings.TrimSpace(p.Day.Short() + " " + s.Time), s.Line, fmt.Sprintf("%d larvae", p.Larvae) + prefixed(" from ", s.Breeder),
+		strings.TrimSpace(p.Day.ShortFrom(v.Today()) + " " + s.Time), s.Line, fmt.Sprintf("%d larvae", p.Larvae) + prefixed(" from ", s.Breeder),
 		nucs, wish, sure, prefixed("for order ", list(s.Orders)), p.Why,
 	}
 }

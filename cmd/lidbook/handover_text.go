@@ -44,9 +44,9 @@ func compact(one string, n int, other string, m int) (all []string) {
 }
 
 func (a *app) printServed(v *book.View, o servedShape) {
-	how := "fetched " + shortDay(o.On)
+	how := "fetched " + isoDay(v, o.On)
 	if o.Sent {
-		how = "sent " + shortDay(o.On) + ", there " + shortDay(o.Arrive)
+		how = "sent " + isoDay(v, o.On) + ", there " + isoDay(v, o.Arrive)
 	}
 	a.line("order %s  %s, %s open%s; %s", o.Order, o.Customer, plural(o.Open, "queen"), prefixed(", ", lineWords(o.Line, o.Instead)), how)
 	if o.Late > 0 {
@@ -61,11 +61,11 @@ func (a *app) printServed(v *book.View, o servedShape) {
 		for j < len(o.Gets) && o.Gets[i].like(o.Gets[j]) {
 			j++
 		}
-		rows = append(rows, givenRow(o, o.Gets[i:j]))
+		rows = append(rows, givenRow(v, o, o.Gets[i:j]))
 		i = j
 	}
 	a.table(rows)
-	a.printShort(o)
+	a.printShort(v, o)
 }
 
 // like tells whether two queens in nucs stand in one row.
@@ -73,16 +73,16 @@ func (g givenShape) like(h givenShape) bool {
 	return g.Nuc != "" && h.Nuc != "" && g.Yard == h.Yard && g.Line == h.Line && g.Mark == "" && h.Mark == "" && g.How == h.How
 }
 
-func givenRow(o servedShape, all []givenShape) []string {
+func givenRow(v *book.View, o servedShape, all []givenShape) []string {
 	g := all[0]
 	line := cmp.Or(g.Line, "line not known")
 	if g.Substitute {
 		line += " in place of " + o.Line
 	}
 	if g.Nuc == "" {
-		where := "caged since " + shortDay(g.Caged)
+		where := "caged since " + isoDay(v, g.Caged)
 		if g.Bank {
-			where = "in a bank since " + shortDay(g.Caged)
+			where = "in a bank since " + isoDay(v, g.Caged)
 		}
 		return []string{"  " + g.Queen, line, g.Mark, where + prefixed(", ", g.How)}
 	}
@@ -103,32 +103,32 @@ func awaited(o servedShape) string {
 }
 
 // graftWords say by when to graft so that an order has what it misses by its day.
-func graftWords(o servedShape) string {
-	return fmt.Sprintf("graft by %s to have %d by %s, see lidbook wish", shortDay(o.GraftBy), o.Short-o.Coming-o.Planned, shortDay(o.On))
+func graftWords(v *book.View, o servedShape) string {
+	return fmt.Sprintf("graft by %s to have %d by %s, see lidbook wish", isoDay(v, o.GraftBy), o.Short-o.Coming-o.Planned, isoDay(v, o.On))
 }
 
 // printShort says what is missing, since when, and what to tell the customer.
-func (a *app) printShort(o servedShape) {
+func (a *app) printShort(v *book.View, o servedShape) {
 	if o.Short == 0 {
 		return
 	}
-	short := fmt.Sprintf("  short by %d%s%s", o.Short, prefixed(" ", lineWords(o.Line, o.Instead)), prefixed(" since ", shortDay(o.Since)))
+	short := fmt.Sprintf("  short by %d%s%s", o.Short, prefixed(" ", lineWords(o.Line, o.Instead)), prefixed(" since ", isoDay(v, o.Since)))
 	switch coming := o.Next != "" && o.Next <= o.On; { // days in JSON sort as they follow
 	case !o.Lost && !coming && o.Coming > 0 && o.Coming+o.Planned >= o.Short:
 		a.line("%s: %d still to be expected in time, %d %s", short, o.Coming, o.Planned, awaited(o))
 	case !o.Lost && !coming && o.Coming > 0:
-		a.line("%s, %d still to be expected in time, %d planned: %s", short, o.Coming, o.Planned, graftWords(o))
+		a.line("%s, %d still to be expected in time, %d planned: %s", short, o.Coming, o.Planned, graftWords(v, o))
 	case !o.Lost && !coming && o.Planned >= o.Short:
 		a.line("%s: %s", short, awaited(o))
 	case !o.Lost && !coming:
-		a.line("%s, %d planned: %s", short, o.Planned, graftWords(o))
+		a.line("%s, %d planned: %s", short, o.Planned, graftWords(v, o))
 	case o.Next == "":
-		a.line("%s: ring %s today; what stands in nucs gives them with %s at most, so graft, to have %d by %s at the soonest: see lidbook wish", short, o.Customer, plan.OfHundred(o.Most), o.Short, o.soonest.Short())
+		a.line("%s: ring %s today; what stands in nucs gives them with %s at most, so graft, to have %d by %s at the soonest: see lidbook wish", short, o.Customer, plan.OfHundred(o.Most), o.Short, o.soonest.ShortFrom(v.Today()))
 	case !coming:
-		a.line("%s: ring %s today; %d more by %s, %s", short, o.Customer, o.Short, shortDay(o.Next), plan.OfHundred(o.Chance))
+		a.line("%s: ring %s today; %d more by %s, %s", short, o.Customer, o.Short, isoDay(v, o.Next), plan.OfHundred(o.Chance))
 	case o.Late > 0:
-		a.line("%s: still to be expected by %s, %s", short, shortDay(o.Next), plan.OfHundred(o.Chance))
+		a.line("%s: still to be expected by %s, %s", short, isoDay(v, o.Next), plan.OfHundred(o.Chance))
 	default:
-		a.line("%s: still to be expected in time, by %s, %s", short, shortDay(o.Next), plan.OfHundred(o.Chance))
+		a.line("%s: still to be expected in time, by %s, %s", short, isoDay(v, o.Next), plan.OfHundred(o.Chance))
 	}
 }

@@ -79,27 +79,29 @@ func dayOf(v *book.View, t time.Time) string {
 	if t.IsZero() {
 		return ""
 	}
-	if t = t.In(v.Zone()); t.Year() != v.On().In(v.Zone()).Year() {
-		return t.Format("Mon 2 Jan 2006")
-	}
-	return t.Format("Mon 2 Jan")
+	return calendar.DayOf(t, v.Zone()).ShortFrom(v.Today())
 }
 
 // fullDay is a day for a reader, with its year where that is not the year of
 // now.
 func fullDay(now time.Time, d calendar.Day) string {
-	year, _, _ := d.Date()
-	if year == now.Year() {
-		return d.Short()
+	return d.ShortFrom(calendar.DayOf(now, now.Location()))
+}
+
+// isoDay is a day of JSON for a reader, with its year where that is not the year of the
+// view.
+func isoDay(v *book.View, iso string) string {
+	d, err := calendar.ParseDay(iso)
+	if err != nil {
+		return iso
 	}
-	return d.Short() + " " + strconv.Itoa(year)
+	return d.ShortFrom(v.Today())
 }
 
 // momentOf is a moment for a reader, with its year where that is not the year of
 // the view.
 func momentOf(v *book.View, m calendar.Moment) string {
-	said, short := m.In(v.Zone()), m.Day(v.Zone()).Short()
-	return dayOf(v, m.Instant) + strings.TrimPrefix(said, short)
+	return m.InFrom(v.Today(), v.Zone())
 }
 
 // hour is an instant for a reader: "Sat 15 May 18:16".

@@ -15,7 +15,7 @@ func (a *app) printWish(v *book.View, s wishShape) {
 	if s.Laying {
 		ready = "laying"
 	}
-	wanted := fmt.Sprintf("%s%s %s by %s", plural(s.Queens, "queen"), prefixed(" ", s.Line), ready, shortDay(s.By))
+	wanted := fmt.Sprintf("%s%s %s by %s", plural(s.Queens, "queen"), prefixed(" ", s.Line), ready, isoDay(v, s.By))
 	takes := fmt.Sprintf("%s, %s in %s", larvaeWords(s.Grafts), plural(s.Nucs, "nuc"), s.Yard)
 	if s.Chance < 0.5 { // less likely than not
 		a.line("%s: hardly, %s; %s most probably give %d", wanted, plan.OfHundred(s.Chance), takes, s.Expected)

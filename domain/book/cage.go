@@ -31,5 +31,5 @@ func (v *View) CatchWords(q *Queen) string {
 	if q.Caught.IsZero() {
 		return ""
 	}
-	return "caught from " + cmp.Or(v.Nuc(q.From).Name, "a nuc without a name") + " on " + q.Caught.Day(v.Zone()).Short()
+	return "caught from " + cmp.Or(v.Nuc(q.From).Name, "a nuc without a name") + " on " + q.Caught.Day(v.Zone()).ShortFrom(v.Today())
 }

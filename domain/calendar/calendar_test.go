@@ -142,6 +142,30 @@ func TestMomentInWords(t *testing.T) {
 	}
 }
 
+// A day of another year is told with its year, a moment too.
+func TestDaysOfAnotherYearHaveTheirYear(t *testing.T) {
+	berlin := zone(t, "Europe/Berlin")
+	read := func(s string) calendar.Day {
+		d, err := calendar.ParseDay(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return d
+	}
+	d := read("2027-05-15")
+	for today, want := range map[string]string{"2027-01-01": "Sat 15 May", "2027-12-31": "Sat 15 May", "2028-01-01": "Sat 15 May 2027", "2026-12-31": "Sat 15 May 2027"} {
+		if got := d.ShortFrom(read(today)); got != want {
+			t.Errorf("from %s: %q, want %q", today, got, want)
+		}
+		if got := calendar.On(d, calendar.Midday, berlin).InFrom(read(today), berlin); got != want+", midday" {
+			t.Errorf("a moment from %s: %q", today, got)
+		}
+	}
+	if got := calendar.Day(0).ShortFrom(d); got != "" {
+		t.Errorf("no day: %q", got)
+	}
+}
+
 func TestPartsReadBack(t *testing.T) {
 	for p := calendar.Exact; p <= calendar.Night; p++ {
 		if got, err := calendar.ParsePart(p.String()); err != nil || got != p {

@@ -149,6 +149,16 @@ func (d Day) Short() string {
 	return d.utc().Format("Mon 2 Jan")
 }
 
+// ShortFrom is the day as it is written on another: "Sat 15 May", with its year where that
+// is not the year of today.
+func (d Day) ShortFrom(today Day) string {
+	year, _, _ := d.Date()
+	if now, _, _ := today.Date(); year == now || d.IsZero() {
+		return d.Short()
+	}
+	return d.utc().Format("Mon 2 Jan 2006")
+}
+
 // MarshalText writes the day as ISO 8601.
 func (d Day) MarshalText() ([]byte, error) { return []byte(d.String()), nil }
 

@@ -2,6 +2,7 @@ package calendar
 
 import (
 	"fmt"
+	"strings"
 	"time"
 )
 
@@ -82,6 +83,13 @@ func (m Moment) Day(zone *time.Location) Day { return DayOf(m.Instant, zone) }
 
 // Before tells whether m stands before n in the book's order of time.
 func (m Moment) Before(n Moment) bool { return m.Instant.Before(n.Instant) }
+
+// InFrom says the moment as [Moment.In] does, with its year where that is not the year of
+// today.
+func (m Moment) InFrom(today Day, zone *time.Location) string {
+	day := m.Day(zone)
+	return day.ShortFrom(today) + strings.TrimPrefix(m.In(zone), day.Short())
+}
 
 // In says the moment in words in zone: "Sat 15 May 18:00", "Sat 15 May,
 // morning", "Sat 15 May".

@@ -40,7 +40,7 @@ func CheckClaim(v *book.View, claim book.Claimed) error {
 		return fmt.Errorf("order %s: none of its queens was handed over yet, so none can be claimed; write down first who went, and when", o.Number)
 	}
 	if left := len(o.Handed) - o.Claimed; claim.Queens > left {
-		return fmt.Errorf("claim of %s: of order %s, %s%s; %s", queens(claim.Queens), o.Number, wentWords(WentOf(v, o)), before(o.Claimed), atMost(left))
+		return fmt.Errorf("claim of %s: of order %s, %s%s; %s", queens(claim.Queens), o.Number, wentWords(WentOf(v, o), v.Today()), before(o.Claimed), atMost(left))
 	}
 	already := claimed(v)
 	for _, id := range claim.Of {
@@ -67,11 +67,11 @@ func queens(n int) string {
 }
 
 // wentWords say how many were handed over when: "2 went out on Tue 18 May and 1 on Fri
-// 21 May".
-func wentWords(all []Went) string {
+// 21 May", as said today.
+func wentWords(all []Went, today calendar.Day) string {
 	words := make([]string, len(all))
 	for i, w := range all {
-		words[i] = fmt.Sprintf("%d on %s", w.Queens, w.On.Short())
+		words[i] = fmt.Sprintf("%d on %s", w.Queens, w.On.ShortFrom(today))
 	}
 	words[0] = strings.Replace(words[0], " on ", " went out on ", 1)
 	last := len(words) - 1

@@ -42,11 +42,7 @@ func (p *pass) papers(y *yardCase) {
 
 // date is a day, with its year when that is not this one.
 func (p *pass) date(d calendar.Day) string {
-	year, _, _ := d.Date()
-	if now, _, _ := p.today.Date(); now != year {
-		return fmt.Sprintf("%s %d", d.Short(), year)
-	}
-	return d.Short()
+	return d.ShortFrom(p.today)
 }
 
 // lastPapers leaves of each name only the one that was written last.

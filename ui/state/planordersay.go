@@ -12,11 +12,11 @@ import (
 )
 
 // ServedDay says when the queens of an order are sent, or fetched.
-func ServedDay(o handover.Served) string {
+func (r *Reading) ServedDay(o handover.Served) string {
 	if o.Order.Sent {
-		return "sent " + o.On.Short() + ", there " + o.Arrive.Short()
+		return "sent " + o.On.ShortFrom(r.Day) + ", there " + o.Arrive.ShortFrom(r.Day)
 	}
-	return "fetched " + o.On.Short()
+	return "fetched " + o.On.ShortFrom(r.Day)
 }
 
 // ServedOf says how many queens an order is owed, and of which line.
@@ -120,9 +120,9 @@ func (r *Reading) ServedQueens(o handover.Served) (all []ServedQueen) {
 		}
 		switch {
 		case q.Nuc.IsZero() && q.Bank:
-			one.When = "in a bank since " + q.Caged.Short()
+			one.When = "in a bank since " + q.Caged.ShortFrom(r.Day)
 		case q.Nuc.IsZero():
-			one.When = "caged since " + q.Caged.Short()
+			one.When = "caged since " + q.Caged.ShortFrom(r.Day)
 		}
 		if how := q.Words(); one.When == "" {
 			one.When = how

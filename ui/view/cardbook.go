@@ -2,8 +2,10 @@ package view
 
 import (
 	"slices"
+	"strconv"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/line"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -12,7 +14,8 @@ import (
 // mostLines is how many lines of the book a card shows.
 const mostLines = 60
 
-// book writes the lines of the book about a subject, the latest first.
+// book writes the lines of the book about a subject, the latest first; those of another year
+// stand below its figure.
 func (c *cardDraw) book(s book.Subject) {
 	lines := slices.Collect(c.r.View.History(s))
 	if len(lines) == 0 {
@@ -20,10 +23,21 @@ func (c *cardDraw) book(s book.Subject) {
 	}
 	c.heading("The book")
 	names, left := line.In(c.r.View), max(0, len(lines)-mostLines)
+	year := yearOf(c.r.Day)
 	for _, l := range slices.Backward(lines[left:]) {
+		if y := yearOf(l.At.Day(c.r.View.Zone())); y != year {
+			year = y
+			c.text(c.x, c.y, strconv.Itoa(year), ink2(13).semi())
+			c.y += scene.LineHeight(14)
+		}
 		c.bookLine(l, s, names)
 	}
 	c.more(left)
+}
+
+func yearOf(d calendar.Day) int {
+	year, _, _ := d.Date()
+	return year
 }
 
 func (c *cardDraw) bookLine(l book.Line, s book.Subject, names line.Names) {

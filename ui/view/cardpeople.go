@@ -31,7 +31,7 @@ func (c *cardDraw) order(o *book.Order) {
 		c.field("Priority", strconv.Itoa(o.Priority), ink(14), 1)
 	}
 	if !o.Taken.IsZero() {
-		c.field("Taken", o.Taken.Day(c.r.View.Zone()).Short(), ink(14), 1)
+		c.field("Taken", o.Taken.Day(c.r.View.Zone()).ShortFrom(c.r.Day), ink(14), 1)
 	}
 	served, known := c.s.Served(o.Order)
 	if known {
@@ -85,12 +85,12 @@ func (c *cardDraw) orderDue(o *book.Order) string {
 	case o.By.IsZero():
 		return "by no day"
 	}
-	said := "by " + o.By.Short() + ", " + daysAway(o.By.Sub(c.r.Day))
+	said := "by " + o.By.ShortFrom(c.r.Day) + ", " + daysAway(o.By.Sub(c.r.Day))
 	if !o.From.IsZero() {
-		said = "from " + o.From.Short() + ", " + said
+		said = "from " + o.From.ShortFrom(c.r.Day) + ", " + said
 	}
 	if !o.Reopened.IsZero() {
-		said = "to be replaced " + said + "; claimed " + o.Reopened.Day(c.r.View.Zone()).Short()
+		said = "to be replaced " + said + "; claimed " + o.Reopened.Day(c.r.View.Zone()).ShortFrom(c.r.Day)
 	}
 	return said
 }

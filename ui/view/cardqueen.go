@@ -60,9 +60,9 @@ func (c *cardDraw) queen(q *book.Queen) {
 func (c *cardDraw) queenState(q *book.Queen) string {
 	switch {
 	case !q.Ended.IsZero():
-		return q.How.String() + " " + q.Ended.Day(c.r.View.Zone()).Short()
+		return q.How.String() + " " + q.Ended.Day(c.r.View.Zone()).ShortFrom(c.r.Day)
 	case !q.Handed.IsZero():
-		return "handed over " + q.Handed.Day(c.r.View.Zone()).Short()
+		return "handed over " + q.Handed.Day(c.r.View.Zone()).ShortFrom(c.r.Day)
 	case q.Caged() && q.Virgin:
 		return "virgin, in a cage"
 	case q.Caged():
@@ -78,7 +78,7 @@ func (c *cardDraw) queenLife(q *book.Queen) {
 		if m.IsZero() {
 			return ""
 		}
-		return m.Day(zone).Short()
+		return m.Day(zone).ShortFrom(c.r.Day)
 	}
 	born := ""
 	switch {
