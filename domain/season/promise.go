@@ -48,15 +48,15 @@ func (p Promise) takes(line string) bool {
 // are ready are dealt out, less what stands in nucs and is to be expected in time, where no
 // planned batch is for it.
 func Promises(v *book.View, sheet *handover.Sheet) []Promise {
-	planned := map[book.OrderID]bool{}
-	for b := range v.Plans() {
+	waits := map[book.OrderID]bool{}
+	for _, b := range slices.Concat(slices.Collect(v.Plans()), ungiven(v)) {
 		for _, o := range b.Orders {
-			planned[o] = true
+			waits[o] = true
 		}
 	}
 	var all []Promise
 	for i, s := range sheet.Orders {
-		if s.Short > s.Coming && !planned[s.Order.Order] {
+		if s.Short > s.Coming && !waits[s.Order.Order] {
 			p := promiseOf(s)
 			p.Turn = i + 1
 			all = append(all, p)

@@ -287,9 +287,13 @@ func TestHowSureAGraftedOrderIs(t *testing.T) {
 			pen.At((graft + 1).String() + " 12:00").Write(book.TakeCounted{Batch: b, Accepted: taken})
 		}
 		p := plan.New(course.New(pen.View((graft + 1).String() + " 18:00")))
-		all := season.EntrustedTo(p, handover.New(course.New(p.View())))
+		sheet := handover.New(course.New(p.View()))
+		all := season.EntrustedTo(p, sheet)
 		if len(all) != 1 || !all[0].Grafted {
 			t.Fatalf("%+v", all)
+		}
+		if more := season.Promises(p.View(), sheet); len(more) > 0 {
+			t.Errorf("another graft is looked for: %+v", more)
 		}
 		return all[0]
 	}

@@ -160,7 +160,7 @@ func (s State) wishSoonest() calendar.Day {
 }
 
 // wishBegun is the window with a first wish where none was typed: what is owed for
-// the first order that no graft is planned for, else forty queens.
+// the first order that waits for no graft, else forty queens.
 func (s State) wishBegun() State {
 	if s.Typed(WishQueens) != "" {
 		return s
@@ -175,10 +175,17 @@ func (s State) wishBegun() State {
 	return s.WithField(WishQueens, FieldOf(strconv.Itoa(queens))).WithField(WishDay, FieldOf(dayTyped(by))).WithField(WishLine, FieldOf(of))
 }
 
-// plannedFor tells whether a graft is planned for an order.
+// plannedFor tells whether a graft is planned for an order, or was and its cells are still
+// to be given.
 func (s State) plannedFor(o book.OrderID) bool {
-	for b := range s.Present().View.Plans() {
+	v := s.Present().View
+	for b := range v.Plans() {
 		if slices.Contains(b.Orders, o) {
+			return true
+		}
+	}
+	for b := range v.Batches() {
+		if was, _ := v.BatchPlan(b.Batch); b.Unplaced() > 0 && slices.Contains(was.Orders, o) {
 			return true
 		}
 	}
