@@ -43,12 +43,6 @@ func (p *Planner) GraftFor(b book.BatchPlan, by calendar.Day, laying bool) Graft
 	return g
 }
 
-// Gives are the chances of how many queens a planned batch gives by its day; of how many
-// ever, where it has none.
-func (p *Planner) Gives(b book.BatchPlan) Chances {
-	return p.ratesFor(b).Queens(p.GraftFor(b, b.By, b.Laying))
-}
-
 // Sure is the chance that a planned batch, together with the other grafts of its wish, gives
 // the queens that are wished of them by its day; 0 where it is not told how many.
 func (p *Planner) Sure(b book.BatchPlan) float64 {
