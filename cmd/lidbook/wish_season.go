@@ -62,7 +62,7 @@ func (a *app) printMinds(s wishShape) {
 // lastWords say which graft is the last one of the season that makes sense.
 func lastWords(s wishShape) string {
 	if s.Last == "" {
-		return "not known, tell the usual weather first: lidbook weather normal"
+		return "not known, " + s.NoLast + ": lidbook weather normal"
 	}
 	return shortDay(s.Last) + ", after it the usual weather lets fewer than half lay"
 }

@@ -31,8 +31,9 @@ type wishShape struct {
 	Insured  float64        `json:"chanceOneAndInsurance,omitempty"` // of one graft for all nucs, the others only if it fails
 	For      int            `json:"larvaeOfOne,omitempty"`           // of that one
 	Minds    []mindShape    `json:"minds"`
-	Passed   string         `json:"graftPassedOver,omitempty"` // in time by its days, and the weather lets too few lay
-	Last     string         `json:"lastGraft,omitempty"`       // of the season, that makes sense
+	Passed   string         `json:"graftPassedOver,omitempty"`   // in time by its days, and the weather lets too few lay
+	Last     string         `json:"lastGraft,omitempty"`         // of the season, that makes sense
+	NoLast   string         `json:"lastGraftNotKnown,omitempty"` // why
 	Promises []promiseShape `json:"promises"`
 	ByLarvae []larvaeShape  `json:"byLarvae"` // none where larvae are said graft by graft
 	Raises   []raiseShape   `json:"raises"`
@@ -225,6 +226,8 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	last := a.Batches[len(a.Batches)-1]
 	if day, ok := p.LastOf(a.Yard, last.Day); ok {
 		s.Last = day.String()
+	} else {
+		s.NoLast = p.NoLast(a.Yard)
 	}
 	for _, m := range p.Minds(a) {
 		s.Minds = append(s.Minds, mindShape{m.Why, m.Do})

@@ -1,6 +1,9 @@
 package plan
 
 import (
+	"fmt"
+	"time"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 )
@@ -34,6 +37,29 @@ func (p *Planner) LastGraft(yard book.YardID, from calendar.Day) (last calendar.
 		}
 	}
 	return 0, false
+}
+
+// NoLast is why [Planner.LastOf] knows of no last graft in a yard: nobody told the usual
+// weather of some of the months to come, or that of none of them ends a season.
+func (p *Planner) NoLast(yard book.YardID) string {
+	told := p.view.Yard(yard).Normals
+	_, now, _ := p.view.Today().Date()
+	var untold []string
+	for i := range told {
+		if m := (int(now) - 1 + i) % len(told); told[m].Yard.IsZero() {
+			untold = append(untold, time.Month(m+1).String())
+		}
+	}
+	switch len(untold) {
+	case 0:
+		return "the usual weather ends no season there"
+	case 1:
+		return "the usual weather of " + untold[0] + " is not told"
+	case len(told):
+		return "the usual weather is not told"
+	default:
+		return fmt.Sprintf("the usual weather of %d months is not told, %s to %s", len(untold), untold[0], untold[len(untold)-1])
+	}
 }
 
 // Soonest is the first day from one on, on which a graft makes sense in a yard: see

@@ -44,3 +44,26 @@ func TestAfterTheLastGraftComesSpring(t *testing.T) {
 		t.Errorf("without any weather the last graft is on %s", last)
 	}
 }
+
+// Why there is no last graft is what is missing: all months, some of them, or nothing.
+func TestWhyNoLastGraftIsKnown(t *testing.T) {
+	home := booktest.Yard("home")
+	pen := yardOf(1)
+	for _, c := range []struct {
+		told []int
+		want string
+	}{
+		{nil, "the usual weather is not told"},
+		{[]int{2, 3, 4, 5, 6, 7, 8}, "the usual weather of 5 months is not told, September to January"},
+		{[]int{9, 10, 11, 12}, "the usual weather of January is not told"},
+		{[]int{1}, "the usual weather ends no season there"},
+	} {
+		for _, m := range c.told {
+			pen.Write(book.WeatherNormal{Yard: home, Month: m, Low: book.Said(13), High: book.Said(24), Rainy: book.Said(0.2)})
+		}
+		p := plannerOf(pen, "2027-06-01 08:00")
+		if _, ok := p.LastGraft(home, day(t, "2027-06-02")); ok || p.NoLast(home) != c.want {
+			t.Errorf("told of %v: %q, %v", c.told, p.NoLast(home), ok)
+		}
+	}
+}

@@ -18,7 +18,7 @@ func (p *Planner) Season(yard book.YardID, t Turn) (Turn, error) {
 	if t.Last == 0 {
 		last, ok := p.LastGraft(yard, from)
 		if !ok {
-			return t, fmt.Errorf("nobody told when the season ends in %s: say by which day the last queen is wanted, or tell the usual weather", p.view.Yard(yard).Name)
+			return t, fmt.Errorf("when the season ends in %s is not known, %s: say by which day the last queen is wanted, or tell the usual weather of the year", p.view.Yard(yard).Name, p.NoLast(yard))
 		}
 		t.Last = p.Ladder(p.GraftAt(last), 1, yard).Rung(Ready).By
 	}

@@ -28,6 +28,7 @@ type PlanSheet struct {
 	Given    [][]plan.Given  // who gives bees and brood, of each graft
 	Others   []PlanOther     // other days for the graft
 	Last     calendar.Day    // last graft of the season that makes sense; 0: not known
+	NoLast   string          // why it would not be known
 	Minds    []plan.Mind
 
 	key planKey
@@ -60,6 +61,7 @@ func planSheetOf(key planKey) *PlanSheet {
 	s.late(p)
 	s.others(p)
 	s.Last, _ = p.LastOf(s.Yard, s.Batches[len(s.Batches)-1].Day)
+	s.NoLast = p.NoLast(s.Yard)
 	s.Minds = p.Minds(s.Answer)
 	return s
 }

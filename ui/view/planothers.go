@@ -39,7 +39,7 @@ const twoLines = 33.0
 // lastSaid is the last graft of the season that makes sense.
 func (d *planDraw) lastSaid() string {
 	if d.all.Last == 0 {
-		return "last graft: tell the usual weather first"
+		return "last graft not known: " + d.all.NoLast
 	}
 	return "last graft that makes sense: " + d.all.Last.Short()
 }

@@ -231,7 +231,11 @@ func (d *planDraw) planButtons(a scene.Area) float64 {
 	}
 	end := d.fit(x, y-12, says, ink2(12.5), x+w)
 	if d.s.Planning.Dates {
-		d.hit(scene.Area{X: x, Y: y - 26, W: end - x, H: 20}, scene.Ref{Kind: state.FigureRef, ID: "last"}, "After it the yard's usual weather lets fewer than half mate")
+		reason := "After it the yard's usual weather lets fewer than half mate"
+		if d.all.Last == 0 {
+			reason = sentence(d.lastSaid())
+		}
+		d.hit(scene.Area{X: x, Y: y - 26, W: end - x, H: 20}, scene.Ref{Kind: state.FigureRef, ID: "last"}, reason)
 	}
 	return y - 28
 }
