@@ -363,6 +363,9 @@ func TestSense(t *testing.T) {
 		{"queens before their graft", entry("2027-05-20 17:00", book.BatchPlanned{Batch: batch(9), Day: calendar.Date(2027, 6, 1), By: calendar.Date(2027, 5, 30), Larvae: 24}), "queens by 2027-05-30 of a graft on 2027-06-01: write a later day for them"},
 		{"a graft that was made", entry("2027-05-20 17:00", book.BatchPlanned{Batch: batch(4), Day: calendar.Date(2027, 6, 1), Larvae: 24}), "batch 4 is grafted: it is no longer planned"},
 		{"a grafted batch dropped", entry("2027-05-20 17:00", book.BatchDropped{Batch: batch(4)}), "batch 4 is grafted: it is no longer planned"},
+		{"ready for a batch nobody planned", entry("2027-05-20 17:00", book.BatchReadied{Batch: batch(9), Step: book.NucsReady}), "the batch is not on the plan: plan its graft first"},
+		{"nucs made up for a grafted batch", entry("2027-05-20 17:00", book.BatchReadied{Batch: batch(4), Step: book.NucsReady}), ""},
+		{"starters for a grafted batch", entry("2027-05-20 17:00", book.BatchReadied{Batch: batch(4), Step: book.StarterSetUp}), "batch 4 is grafted: it is no longer planned"},
 		{"hours of no day", entry("2027-05-20 17:00", book.HoursOn{Person: booktest.Person("Ida")}), "the hours are of no day: say of which"},
 		{"a new nuc", entry("2027-05-20 17:00", book.NucNamed{Nuc: booktest.Nuc("Z9"), Name: "Z9"}), ""},
 	} {

@@ -5,6 +5,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
 
@@ -55,6 +56,7 @@ type Finding struct {
 	Sure     string                 // how sure that is
 	Used     []practice.Key
 	PutOff   calendar.Day // put off until this day; zero: not
+	Step     plan.Step    // of a planned batch, that it is; zero: none
 	CellBy   time.Time    // the hard hour of the cell that it clears the nuc for; zero: of none
 }
 

@@ -135,7 +135,7 @@ func (p *pass) plannedStep(y *yardCase, b book.BatchPlan, l plan.Ladder, step pl
 	f := Finding{
 		Rule: PlannedStep, Of: b.Batch.Subject(), Act: act, Takes: minutes,
 		Since: b.At.Instant, From: rung.From.Start(y.zone), Best: rung.Best.At(noon, 0, y.zone), By: rung.By.Start(y.zone),
-		What: plannedWhat(step), Do: do + forLine(b.Line),
+		Step: step, What: "planned: " + step.String(), Do: do + forLine(b.Line),
 		Why:  fmt.Sprintf("graft of %d larvae planned for %s%s", b.Larvae, b.Day.Short(), wished(b)),
 		Sure: sureCalendar, Used: step.Used(),
 	}
@@ -149,9 +149,6 @@ func (p *pass) plannedStep(y *yardCase, b book.BatchPlan, l plan.Ladder, step pl
 	}
 	return f
 }
-
-// plannedWhat is what a step of a planned batch is called; [Readies] knows it by that.
-func plannedWhat(step plan.Step) string { return "planned: " + step.String() }
 
 func forLine(line string) string {
 	if line == "" {
@@ -172,13 +169,9 @@ func wished(b book.BatchPlan) string {
 // is false where it is the graft, or no step at all.
 func Readies(f Finding) (book.BatchReadied, bool) {
 	id, is := f.Of.Batch()
-	if f.Rule != PlannedStep || !is {
+	ready := f.Step.Readied()
+	if !is || ready == 0 {
 		return book.BatchReadied{}, false
 	}
-	for _, r := range readies {
-		if ready := r.step.Readied(); ready != 0 && f.What == plannedWhat(r.step) {
-			return book.BatchReadied{Batch: id, Step: ready}, true
-		}
-	}
-	return book.BatchReadied{}, false
+	return book.BatchReadied{Batch: id, Step: ready}, true
 }

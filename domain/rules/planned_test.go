@@ -63,6 +63,12 @@ func TestAPlannedBatchIsWork(t *testing.T) {
 // when the plan was made is not asked for.
 func TestAPlannedStepThatIsLate(t *testing.T) {
 	steps := stepsOf(graftAhead().View("2027-04-17 08:00"))
+	for at, late := range map[string]string{"2027-04-15": "", "2027-04-16": "1 day late"} { // its last day is the 15th
+		f := stepsOf(graftAhead().View(at + " 08:00"))["confine the breeder"]
+		if is := f.Severity == rules.Pressing; is != (late != "") || !strings.Contains(f.Why, late) {
+			t.Errorf("on %s: %s, %s", at, f.Severity, f.Why)
+		}
+	}
 	f := steps["confine the breeder"]
 	if f.Severity != rules.Pressing || !strings.Contains(f.Why, "2 days late") {
 		t.Errorf("two days late: %s, %s", f.Severity, f.Why)
