@@ -107,3 +107,17 @@ func TestAGraftWaitsForWhatMakesItReady(t *testing.T) {
 		}
 	}
 }
+
+// A graft that is two days overdue costs today what one costs that is meant for today.
+func TestAnOverdueGraftIsPricedFromToday(t *testing.T) {
+	price := func(meant int) crew.Price {
+		_, of := waiting(t, grafting(calendar.Date(2027, time.May, meant)), "2027-05-09 07:00")
+		if len(of(rules.ActGraft)) != 1 {
+			t.Fatalf("%d grafts wait, want one", len(of(rules.ActGraft)))
+		}
+		return of(rules.ActGraft)[0].Price
+	}
+	if late, today := price(7), price(9); late != today || today.Queens < 0.1 {
+		t.Errorf("overdue it costs %+v, meant for today %+v", late, today)
+	}
+}

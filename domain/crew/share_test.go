@@ -62,3 +62,14 @@ func TestAnEmptyVanDoesNothing(t *testing.T) {
 		t.Errorf("%d teams of %d vans", len(teams), len(hands))
 	}
 }
+
+// What is lost over six days is lost by half in three, and no more than whole in more; over
+// none it is as over one.
+func TestTheShareOfDays(t *testing.T) {
+	for _, c := range []struct{ days, over, want float64 }{{3, 6, 0.15}, {6, 6, 0.3}, {12, 6, 0.3}, {0.5, 0, 0.15}} {
+		p := pricer{days: c.days}
+		if got := p.share(0.3, c.over, "%.0f of 100 in %.1f d").Queens; math.Abs(got-c.want) > 1e-9 {
+			t.Errorf("%v days of %v: %v, want %v", c.days, c.over, got, c.want)
+		}
+	}
+}

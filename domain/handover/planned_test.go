@@ -95,3 +95,17 @@ func TestWhoStandsInNucsIsNotGraftedFor(t *testing.T) {
 		t.Errorf("%d to be expected, %d planned; want 2 and 3", o.Coming, o.Planned)
 	}
 }
+
+// By the calendar alone: where nothing is planned an order is lost from the last day of a
+// graft on, and not the day before.
+func TestAnOrderIsLostOnTheLastDayOfItsGraft(t *testing.T) {
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
+	p.Write(order("1", 12, "Rook", day(t, "2027-07-20")))
+	lost := func(on calendar.Day) bool {
+		return handover.New(course.New(p.View(on.String() + " 08:00"))).Orders[0].Lost
+	}
+	last := handover.New(course.New(p.View("2027-05-10 08:00"))).Orders[0].GraftBy
+	if lost(last-1) || !lost(last) {
+		t.Errorf("graft by %s: lost the day before %v, on it %v", last, lost(last-1), lost(last))
+	}
+}

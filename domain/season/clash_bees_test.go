@@ -166,3 +166,13 @@ func TestARestingColonyGivesNothing(t *testing.T) {
 		t.Errorf("grafted on %s with bees that nobody has", f.Batches[0].Day)
 	}
 }
+
+// What colonies gave seven days ago they give again: the week of a day begins six days before.
+func TestAWeekHasSevenDays(t *testing.T) {
+	d := day(t, "2027-05-01")
+	for apart, short := range map[calendar.Day]bool{6: true, 7: false} {
+		if all := ofKind(season.Clashes(fullCombs(4, d, d+apart)), season.BroodShort); len(all) > 0 != short {
+			t.Errorf("four combs of four, and four again %d days later: %d clashes", apart, len(all))
+		}
+	}
+}
