@@ -45,6 +45,7 @@ func (p *pass) deadlines(found []Finding) []Deadline {
 			all = append(all, p.deadline(f))
 		}
 	}
+	all = append(all, p.unplannedMakeUps(found)...)
 	all = append(all, p.plannedDeadlines()...)
 	all = append(all, p.leavingDeadlines()...)
 	slices.SortStableFunc(all, func(a, b Deadline) int {

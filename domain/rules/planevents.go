@@ -90,6 +90,27 @@ func (p *pass) stepsOn(c *batchCase) (all []Deadline) {
 	return all
 }
 
+// unplannedMakeUps are the nucs that are made up for grafted batches which no plan told of,
+// on the day of the finding and by the name that a plan's event would have.
+func (p *pass) unplannedMakeUps(found []Finding) (all []Deadline) {
+	for _, f := range found {
+		of, is := f.Of.Batch()
+		if !is || f.Act != ActMakeUp || !f.PutOff.IsZero() {
+			continue
+		}
+		if b, _ := p.view.BatchPlan(of); !b.At.IsZero() {
+			continue
+		}
+		y := p.yard(f.Yard)
+		day := y.day(f.Best)
+		all = append(all, Deadline{
+			ID: stepID(f.Of, plan.MakeUpNucs), Of: f.Of, Yard: f.Yard, Day: day, At: day.Start(y.zone), Done: day < y.today,
+			What: fmt.Sprintf("%s: %s", sentence(batchWord(p.view.Batch(of))), plan.MakeUpNucs), Do: f.Do,
+		})
+	}
+	return all
+}
+
 // calendarOf are the deadlines of days and what an earlier file may have told of these
 // days and is not so any more: on another day now, or off.
 func (p *pass) calendarOf(all []Deadline, from, to calendar.Day) (out []Deadline) {

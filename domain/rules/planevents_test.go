@@ -74,3 +74,28 @@ func stepsTold(t *testing.T, p *booktest.Pen, from, to calendar.Day) map[string]
 	}
 	return told
 }
+
+// TestUnplannedNucsAreMadeUpOnADayOfTheCalendar: a batch has one event of the nucs that are
+// made up for it, planned or not.
+func TestUnplannedNucsAreMadeUpOnADayOfTheCalendar(t *testing.T) {
+	home, batch := booktest.Yard("home"), booktest.Batch("b")
+	for _, planned := range []bool{false, true} {
+		pen := (&booktest.Pen{}).At("2027-04-01 12:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"})
+		if planned {
+			pen.Write(book.BatchPlanned{Batch: batch, Day: calendar.Date(2027, time.May, 5), Minute: 18 * 60, Larvae: 20, Nucs: 8, Yard: home})
+		}
+		v := pen.At("2027-05-05 18:00").Write(book.Grafted{Batch: batch, Number: 4, Larvae: 20}).View("2027-05-06 08:00")
+		var told []rules.Deadline
+		for _, d := range rules.Judge(v).Calendar(v.Today(), v.Today()+30) {
+			if d.Of == batch.Subject() && strings.Contains(d.What, "make up") {
+				told = append(told, d)
+			}
+		}
+		if len(told) != 1 || told[0].Done || told[0].Off || told[0].ID != batch.Subject().String()+" planned make up nucs" {
+			t.Errorf("planned %t: events %+v, want one to do", planned, told)
+		}
+		if len(told) == 1 && (told[0].Day <= v.Today() || told[0].Day > calendar.Date(2027, time.May, 15)) {
+			t.Errorf("planned %t: made up on %s", planned, told[0].Day)
+		}
+	}
+}
