@@ -24,7 +24,7 @@ func (a *app) search(ctx context.Context, p *plan.Planner, minutes float64) (sea
 	defer stop()
 	sheet := handover.New(course.New(p.View()))
 	told := time.Now()
-	found := season.Search(p, season.Wanted{Promises: season.Promises(p.View(), sheet), Minutes: minutes}, func(far season.Progress) bool {
+	found := season.Search(p, season.Wanted{Promises: season.Promises(p, sheet), Minutes: minutes}, func(far season.Progress) bool {
 		if time.Since(told) >= tellEvery {
 			told = time.Now()
 			fmt.Fprintln(a.errs, searchedSoFar(far))

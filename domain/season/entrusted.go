@@ -45,7 +45,7 @@ func sentence(text string) string { return strings.ToUpper(text[:1]) + text[1:] 
 // EntrustedTo are the orders that wait for batches, planned or grafted with cells that are
 // still to be given, as they are served. Of cells that are given the nucs tell.
 func EntrustedTo(p *plan.Planner, sheet *handover.Sheet) (all []Entrusted) {
-	w := waitingOf(p.View())
+	w := waitingOf(p)
 	for i := range sheet.Orders {
 		if e, ok := w.entrusted(p, sheet, i, 0); ok {
 			all = append(all, e)
@@ -61,13 +61,24 @@ func EntrustedBy(p *plan.Planner, sheet *handover.Sheet, order book.OrderID, by 
 	if i < 0 {
 		return e, false
 	}
-	return waitingOf(p.View()).entrusted(p, sheet, i, by.Sub(sheet.Orders[i].Order.By))
+	return waitingOf(p).entrusted(p, sheet, i, by.Sub(sheet.Orders[i].Order.By))
 }
 
 // waiting are the batches for which orders wait.
 type waiting struct{ plans, live []book.BatchPlan }
 
-func waitingOf(v *book.View) waiting { return waiting{slices.Collect(v.Plans()), ungiven(v)} }
+func waitingOf(p *plan.Planner) waiting {
+	return waiting{slices.Collect(p.View().Plans()), ungiven(p)}
+}
+
+func (w waiting) serves(o book.OrderID) bool {
+	waits := func(b book.BatchPlan) bool { return slices.Contains(b.Orders, o) }
+	return slices.ContainsFunc(w.plans, waits) || slices.ContainsFunc(w.live, waits)
+}
+
+// Waits tells whether an order waits for a batch, planned or grafted with cells that are
+// still to be given.
+func Waits(p *plan.Planner, o book.OrderID) bool { return waitingOf(p).serves(o) }
 
 // entrusted is an order of a sheet as if it were due so many days later.
 func (w waiting) entrusted(p *plan.Planner, sheet *handover.Sheet, i, later int) (e Entrusted, ok bool) {
@@ -94,10 +105,11 @@ func (w waiting) entrusted(p *plan.Planner, sheet *handover.Sheet, i, later int)
 	return e, true
 }
 
-// ungiven are the plans of the batches that are grafted and of which cells are still to be given.
-func ungiven(v *book.View) (all []book.BatchPlan) {
-	for b := range v.Batches() {
-		if was, _ := v.BatchPlan(b.Batch); len(was.Orders) > 0 && b.Unplaced() > 0 {
+// ungiven are the plans of the batches that are grafted and of which cells are still to be
+// given, as long as there is the time for it.
+func ungiven(p *plan.Planner) (all []book.BatchPlan) {
+	for b := range p.View().Batches() {
+		if was, _ := p.View().BatchPlan(b.Batch); len(was.Orders) > 0 && p.Waiting(b).Nucs > 0 {
 			all = append(all, was)
 		}
 	}

@@ -6,6 +6,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 )
 
 // Promise is so many queens by a day, for an order or wished without one.
@@ -47,16 +48,11 @@ func (p Promise) takes(line string) bool {
 // queens leave, those of one day as they are served: what is missing of them when all who
 // are ready are dealt out, less what stands in nucs and is to be expected in time, where no
 // planned batch is for it.
-func Promises(v *book.View, sheet *handover.Sheet) []Promise {
-	waits := map[book.OrderID]bool{}
-	for _, b := range slices.Concat(slices.Collect(v.Plans()), ungiven(v)) {
-		for _, o := range b.Orders {
-			waits[o] = true
-		}
-	}
+func Promises(p *plan.Planner, sheet *handover.Sheet) []Promise {
+	w := waitingOf(p)
 	var all []Promise
 	for i, s := range sheet.Orders {
-		if s.Short > s.Coming && !waits[s.Order.Order] {
+		if s.Short > s.Coming && !w.serves(s.Order.Order) {
 			p := promiseOf(s)
 			p.Turn = i + 1
 			all = append(all, p)

@@ -237,7 +237,7 @@ func TestOrdersArePromises(t *testing.T) {
 		book.BatchPlanned{Batch: booktest.Batch("b"), Day: by - 60, Larvae: 20, Nucs: 10, Orders: []book.OrderID{booktest.Order("2")}},
 	)
 	v := pen.View(morning)
-	got := season.Promises(v, handover.New(course.New(v)))
+	got := season.Promises(plan.New(course.New(v)), handover.New(course.New(v)))
 	want := []season.Promise{{Order: booktest.Order("1"), Name: "order 1", Queens: 5, Lines: []string{"Rook", "Plover"}, By: by - 2, Turn: 2}}
 	if !reflect.DeepEqual(got, want) {
 		t.Errorf("%+v, want %+v", got, want)
@@ -292,7 +292,7 @@ func TestHowSureAGraftedOrderIs(t *testing.T) {
 		if len(all) != 1 || !all[0].Grafted {
 			t.Fatalf("%+v", all)
 		}
-		if more := season.Promises(p.View(), sheet); len(more) > 0 {
+		if more := season.Promises(p, sheet); len(more) > 0 {
 			t.Errorf("another graft is looked for: %+v", more)
 		}
 		return all[0]
@@ -303,6 +303,25 @@ func TestHowSureAGraftedOrderIs(t *testing.T) {
 	}
 	if said := sure(false, 22).Said(); !strings.HasPrefix(said, "Order 1 waits for what is grafted: 5 queens by ") {
 		t.Error(said)
+	}
+}
+
+// Cells that nobody gave in time serve no order: it wants a graft again.
+func TestCellsThatCameTooLateServeNobody(t *testing.T) {
+	by, b, o := day(t, "2027-07-16"), booktest.Batch("b"), booktest.Order("1")
+	graft := by - 80
+	pen := world{nucs: 60}.pen()
+	pen.Write(book.OrderTaken{Order: o, Number: "1", Queens: 5, By: by}, book.BatchPlanned{Batch: b, Day: graft, Larvae: 24, Nucs: 12, Orders: []book.OrderID{o}})
+	pen.At(graft.String() + " 12:00").Write(book.Grafted{Batch: b, Number: 7, Larvae: 24})
+	for on, waits := range map[calendar.Day]bool{graft + 9: true, graft + 20: false} {
+		p := plan.New(course.New(pen.View(on.String() + " 08:00")))
+		sheet := handover.New(course.New(p.View()))
+		if got := len(season.EntrustedTo(p, sheet)) == 1; got != waits || season.Waits(p, o) != waits {
+			t.Errorf("day %d: it waits %t", on-graft, got)
+		}
+		if wanted := len(season.Promises(p, sheet)) == 1; wanted == waits {
+			t.Errorf("day %d: a graft is wanted %t", on-graft, wanted)
+		}
 	}
 }
 
@@ -320,7 +339,7 @@ func TestTheOrderServedFirstIsKept(t *testing.T) {
 			pen.Write(o)
 		}
 		v := pen.View(morning)
-		w := season.Wanted{Promises: season.Promises(v, handover.New(course.New(v)))}
+		w := season.Wanted{Promises: season.Promises(plan.New(course.New(v)), handover.New(course.New(v)))}
 		f := season.Search(plannerOf(pen), w, nil)
 		if len(f.Kept) != 1 || len(f.Short) != 1 || f.Promises[f.Kept[0].Promise].Order != booktest.Order(first) {
 			t.Errorf("order %s is served first: kept %+v, short %+v", first, f.Kept, f.Short)
@@ -337,7 +356,7 @@ func TestWhatIsPassedOverSaysSo(t *testing.T) {
 		book.OrderTaken{Order: booktest.Order("2"), Number: "2", Queens: 6, By: by},
 	)
 	v := pen.View(morning)
-	f := season.Search(plannerOf(pen), season.Wanted{Promises: season.Promises(v, handover.New(course.New(v)))}, nil)
+	f := season.Search(plannerOf(pen), season.Wanted{Promises: season.Promises(plan.New(course.New(v)), handover.New(course.New(v)))}, nil)
 	if len(f.Short) != 1 || len(f.Kept) != 1 || !strings.Contains(f.Short[0].Why, "Until it has its queens, what the grafts for order 2 give is dealt out to it first") {
 		t.Errorf("kept %+v, short %+v", f.Kept, f.Short)
 	}

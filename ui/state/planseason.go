@@ -69,7 +69,7 @@ func (e ReckonSeason) Reckon() SeasonReckoned {
 	planner, dealt := of.planner(), handover.New(of.Course)
 	board := season.NewBoard(planner)
 	return SeasonReckoned{&SeasonSheet{
-		Clashes: board.Clashes(), Promises: season.Promises(of.View, dealt), Waits: season.EntrustedTo(planner, dealt),
+		Clashes: board.Clashes(), Promises: season.Promises(planner, dealt), Waits: season.EntrustedTo(planner, dealt),
 		Unordered: planner.Unordered(), Turn: nucTurnOf(of, planner, e.key.yard), of: of, dealt: dealt, yard: e.key.yard, board: board,
 	}}
 }

@@ -12,6 +12,7 @@ import (
 	"lidmark/domain/handover"
 	"lidmark/domain/line"
 	"lidmark/domain/plan"
+	"lidmark/domain/season"
 )
 
 // The fields of the wish.
@@ -30,19 +31,11 @@ var WishFields = []string{WishQueens, WishDay, WishLine, WishNucs, WishLarvae, W
 // WishWrong is what is wrong in a field of the wish. The zero WishWrong is nothing.
 type WishWrong struct{ Field, Why string }
 
-// the most of what a wish may have: beyond lies a fault of typing.
-const (
-	mostQueens = 1000
-	mostNucs   = 1000
-	mostLarvae = 2000
-	planAhead  = 400 // days
-)
-
 // Wish is what stands in the fields, and what is wrong there, the first of it.
 func (s State) Wish() (w plan.Wish, wrong WishWrong) {
 	r := wishReader{s: s}
-	w.Queens = r.count(WishQueens, 1, mostQueens, "queens")
-	w.Nucs = r.open(WishNucs, mostNucs, "nucs")
+	w.Queens = r.count(WishQueens, 1, plan.MostQueens, "queens")
+	w.Nucs = r.open(WishNucs, plan.MostNucs, "nucs")
 	w.Sure = float64(r.open(WishSure, 99, "of 100")) / 100
 	day := r.day(WishDay)
 	if s.Planning.Forwards {
@@ -97,8 +90,8 @@ func (r *wishReader) larvae() []int {
 		return nil
 	}
 	all, ok := plan.ReadLarvae(text)
-	if !ok || slices.ContainsFunc(all, func(n int) bool { return n < 1 || n > mostLarvae }) {
-		r.mind(WishLarvae, "say how many larvae, 1 to %d, one graft after the other as in 80 + 60, or leave it blank", mostLarvae)
+	if !ok || slices.ContainsFunc(all, func(n int) bool { return n < 1 || n > plan.MostLarvae }) {
+		r.mind(WishLarvae, "say how many larvae, 1 to %d, one graft after the other as in 80 + 60, or leave it blank", plan.MostLarvae)
 		return nil
 	}
 	return all
@@ -116,8 +109,8 @@ func (r *wishReader) day(field string) calendar.Day {
 		r.mind(field, "%v", err)
 	case d <= today && r.s.Planning.Batch.IsZero():
 		r.mind(field, "%s has gone: say a day to come, as in 31 May", d.Short())
-	case d > today+planAhead:
-		r.mind(field, "%s is too far ahead: at most %d days can be planned", d.Short(), planAhead)
+	case d > today+plan.MostAhead:
+		r.mind(field, "%s is too far ahead: at most %d days can be planned", d.Short(), plan.MostAhead)
 	}
 	return d
 }
@@ -167,29 +160,12 @@ func (s State) wishBegun() State {
 	}
 	queens, by, of := 40, s.Today()+wishAhead, ""
 	for o := range s.Present().View.Orders() {
-		if o.Open() > 0 && o.By >= s.wishSoonest() && !s.plannedFor(o.Order) {
+		if o.Open() > 0 && o.By >= s.wishSoonest() && !season.Waits(s.Present().planner(), o.Order) {
 			queens, by, of = o.Open(), o.By, o.Line
 			break
 		}
 	}
 	return s.WithField(WishQueens, FieldOf(strconv.Itoa(queens))).WithField(WishDay, FieldOf(dayTyped(by))).WithField(WishLine, FieldOf(of))
-}
-
-// plannedFor tells whether a graft is planned for an order, or was and its cells are still
-// to be given.
-func (s State) plannedFor(o book.OrderID) bool {
-	v := s.Present().View
-	for b := range v.Plans() {
-		if slices.Contains(b.Orders, o) {
-			return true
-		}
-	}
-	for b := range v.Batches() {
-		if was, _ := v.BatchPlan(b.Batch); b.Unplaced() > 0 && slices.Contains(was.Orders, o) {
-			return true
-		}
-	}
-	return false
 }
 
 // dayTyped is a day as it stands in a field.
