@@ -61,14 +61,6 @@ func wishCommand(a *app) *cobra.Command {
 	return c
 }
 
-// the most of what a wish may have: beyond lies a fault of typing.
-const (
-	mostWishedQueens = 1000
-	mostWishedNucs   = 1000
-	mostWishedLarvae = 2000
-	mostWishedAhead  = 400 // days
-)
-
 // wish is what the flags say, within sense.
 func (f wishFlags) wish(v *book.View, yard string) (w plan.Wish, err error) {
 	w = f.Wish
@@ -76,8 +68,8 @@ func (f wishFlags) wish(v *book.View, yard string) (w plan.Wish, err error) {
 		flag     string
 		is, most int
 	}{
-		{"queens", w.Queens, mostWishedQueens},
-		{"nucs", w.Nucs, mostWishedNucs},
+		{"queens", w.Queens, plan.MostQueens},
+		{"nucs", w.Nucs, plan.MostNucs},
 		{"grafts", w.Grafts, plan.MostGrafts},
 		{"apart", w.Apart, 60},
 	} {
@@ -128,8 +120,8 @@ func (f wishFlags) withLarvae(w plan.Wish) (plan.Wish, error) {
 		return w, fmt.Errorf("--larvae %s: write how many larvae each graft has, as in 48, or one graft after the other, as in 80,60; %d grafts at most", f.larvae, plan.MostGrafts)
 	}
 	for _, n := range all {
-		if n < 1 || n > mostWishedLarvae {
-			return w, fmt.Errorf("--larvae %s: write 1 to %d a graft", f.larvae, mostWishedLarvae)
+		if n < 1 || n > plan.MostLarvae {
+			return w, fmt.Errorf("--larvae %s: write 1 to %d a graft", f.larvae, plan.MostLarvae)
 		}
 	}
 	if said := max(1, w.Grafts); len(all) > 1 && w.Grafts != 0 && said != len(all) {
@@ -159,8 +151,8 @@ func wishedDay(v *book.View, flag, text string) (d calendar.Day, err error) {
 	if d, err = line.ParseComing(text, v.Today()); err != nil {
 		return 0, fmt.Errorf("--%s: %w", flag, err)
 	}
-	if d <= v.Today() || d > v.Today()+mostWishedAhead {
-		return 0, fmt.Errorf("--%s %s: write a day to come, within %d days", flag, d, mostWishedAhead)
+	if d <= v.Today() || d > v.Today()+plan.MostAhead {
+		return 0, fmt.Errorf("--%s %s: write a day to come, within %d days", flag, d, plan.MostAhead)
 	}
 	return d, nil
 }

@@ -9,6 +9,15 @@ import (
 // MostGrafts is how many grafts one promise has at most. A convention of the program.
 const MostGrafts = 8
 
+// The most of what a wish may have: beyond lies a fault of typing. Common practice, no
+// source.
+const (
+	MostQueens = 1000 // queens of a wish
+	MostNucs   = 1000 // nucs of a wish
+	MostLarvae = 2000 // larvae of one graft
+	MostAhead  = 400  // days from today to the last that a wish is for
+)
+
 // Later are the larvae of the grafts after the first one, up to the last of which the
 // keeper says a number; the zero Later are as many as the first has.
 type Later [MostGrafts - 1]int

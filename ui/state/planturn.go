@@ -41,7 +41,7 @@ func nucTurnOf(r *Reading, p *plan.Planner, yard book.YardID) (n NucTurn) {
 		return n
 	}
 	n.Yard = r.View.Yard(yard).Name
-	if t, err := p.Season(yard, plan.Turn{Last: r.View.Today() + planAhead}); err == nil {
+	if t, err := p.Season(yard, plan.Turn{Last: r.View.Today() + plan.MostAhead}); err == nil {
 		n.First = t.First
 	}
 	if t, err := p.Season(yard, plan.Turn{First: n.First}); err != nil {
@@ -79,8 +79,8 @@ func (s State) TurnTyped(n NucTurn) (t plan.Turn, wrong WishWrong) {
 		case wrong.Field != "":
 		case err != nil:
 			wrong = WishWrong{TurnLast, err.Error()}
-		case d <= n.First || d > s.Today()+planAhead:
-			wrong = WishWrong{TurnLast, fmt.Sprintf("queens until: say a day after the first cells of %s, within %d days", n.First.Short(), planAhead)}
+		case d <= n.First || d > s.Today()+plan.MostAhead:
+			wrong = WishWrong{TurnLast, fmt.Sprintf("queens until: say a day after the first cells of %s, within %d days", n.First.Short(), plan.MostAhead)}
 		}
 	}
 	if t.Last == 0 && wrong.Field == "" {
