@@ -14,12 +14,14 @@ import (
 // turnShape is what a nuc gives in a season by the age at which its queens are caught, in
 // JSON.
 type turnShape struct {
-	Yard  string       `json:"yard"`
-	First string       `json:"first"` // cell
-	Last  string       `json:"last"`  // day on which a queen is wanted
-	Gap   int          `json:"gapDays"`
-	Drive int          `json:"visitEveryDays"`
-	Ages  []yieldShape `json:"ages"`
+	Yard  string `json:"yard"`
+	First string `json:"first"` // cell
+	Last  string `json:"last"`  // day on which a queen is wanted
+	Gap   int    `json:"gapDays"`
+	Drive int    `json:"visitEveryDays"`
+	// PerCell is the chance that a cell gives a good queen, whenever: what a wish counts with.
+	PerCell float64      `json:"goodQueensPerCell"`
+	Ages    []yieldShape `json:"ages"`
 }
 
 // yieldShape is what one nuc gives as a mean over many, in JSON.
@@ -42,10 +44,13 @@ func turnCommand(a *app) *cobra.Command {
 			"it is the season that the usual weather leaves, from tomorrow on.",
 		Example: "  lidbook turn\n  lidbook turn --gap 2 --visit 7\n  lidbook turn --from 2027-05-01 --until 2027-08-31 --json",
 		Args:    cobra.NoArgs,
-	}, func(_ *cobra.Command, v *book.View, _ []string) error {
-		y, err := finder{View: v}.homeOr(a.flags.yard)
-		if err != nil {
-			return err
+	}, func(_ *cobra.Command, v *book.View, _ []string) (err error) {
+		p := plan.New(course.New(v))
+		y := v.Yard(p.YardOfMostNucs())
+		if a.flags.yard != "" {
+			if y, err = (finder{View: v}).yard(a.flags.yard); err != nil {
+				return err
+			}
 		}
 		if t.First, err = wishedDay(v, "from", from); err != nil {
 			return err
@@ -53,11 +58,13 @@ func turnCommand(a *app) *cobra.Command {
 		if t.Last, err = wishedDay(v, "until", until); err != nil {
 			return err
 		}
-		if t, err = plan.New(course.New(v)).Season(y.Yard, t); err != nil {
+		if t, err = p.Season(y.Yard, t); err != nil {
 			return err
 		}
 		s := turnShape{Yard: y.Name, First: t.First.String(), Last: t.Last.String(), Gap: t.Gap, Drive: max(1, t.Drive), Ages: []yieldShape{}}
-		yields := plan.RatesOf(v).Yields(t, v.Numbers())
+		rates := plan.RatesOf(v)
+		yields := rates.Yields(t, v.Numbers())
+		s.PerCell = thousandth(rates.PerCell())
 		for _, one := range yields {
 			s.Ages = append(s.Ages, yieldShape{one.Catch, round(one.Cells), round(one.Queens), round(one.Living), thousandth(one.Share), one.Known})
 		}
@@ -68,24 +75,29 @@ func turnCommand(a *app) *cobra.Command {
 	amount(c, &t.Drive, "visit", 1, "you come every so many `DAYS`")
 	f.StringVar(&from, "from", "", "the first cells are given on this `DAY` (else as soon as a graft makes sense)")
 	f.StringVar(&until, "until", "", "the last queens are wanted by this `DAY` (else when those of the season's last graft are ready)")
-	f.StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else the home yard)")
+	f.StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else where most nucs stand)")
 	return c
 }
 
 func (a *app) printTurn(s turnShape, yields []plan.Yield) {
-	a.line("A nuc of %s, cells from %s, queens until %s, the next cell %s, a visit %s", s.Yard, shortDay(s.First), shortDay(s.Last), gapWords(s.Gap), everyWords(s.Drive))
+	where := ""
+	if a.flags.yard == "" {
+		where = ", where most nucs stand"
+	}
+	a.line("A nuc of %s%s, cells from %s, queens until %s, the next cell %s, a visit %s", s.Yard, where, shortDay(s.First), shortDay(s.Last), gapWords(s.Gap), everyWords(s.Drive))
 	rows := [][]string{{"  caught at", "cells", "queens", "alive after 15 weeks", "", ""}}
-	for _, y := range s.Ages {
+	for _, y := range yields { // rounded once
 		of := "your number, none is published"
-		if y.Published {
+		if y.Known {
 			of = "published"
 		}
 		rows = append(rows, []string{fmt.Sprintf("  %d d", y.Catch), fmt.Sprintf("%.1f", y.Cells), fmt.Sprintf("%.1f", y.Queens), fmt.Sprintf("%.1f", y.Living), fmt.Sprintf("%.0f of 100", 100*y.Share), of})
 	}
 	a.table(rows)
 	most, living := plan.BestTurns(yields)
-	a.line("  most queens: caught at %d d; most that live: caught at %d d", most.Catch, living.Catch)
-	a.line("  means per nuc by your rates; survival: lidbook numbers lives_caught_at_%d", living.Catch)
+	a.line("  most queens: %s; most that live: %s", plan.CaughtAt(most), plan.CaughtAt(living))
+	a.line("  of 100 cells %.0f give a good queen, as a wish counts where the graft works; of those above fewer, as the last are caught too late or not at all", 100*s.PerCell)
+	a.line("  means per nuc by your rates; survival: lidbook numbers lives_caught_at_%d", living[0].Catch)
 }
 
 func gapWords(days int) string {

@@ -1,7 +1,9 @@
 package plan
 
 import (
+	"fmt"
 	"math"
+	"strings"
 
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
@@ -33,10 +35,7 @@ type Yield struct {
 // next cell after the gap like one that was caught from. The expected values are
 // exact for these rules: they follow from those of the days left.
 func (r Rates) Yield(t Turn, n practice.Numbers) Yield {
-	y := yielding{turn: t, numbers: n, gives: 1, visit: max(1, t.Drive)}
-	for _, l := range r.after() {
-		y.gives *= r.Link[l].Mean()
-	}
+	y := yielding{turn: t, numbers: n, gives: r.PerCell(), visit: max(1, t.Drive)}
 	days := t.Last.Sub(t.First)
 	for left := 0; left <= days; left++ {
 		y.by = append(y.by, y.cell(left))
@@ -158,16 +157,51 @@ func (r Rates) Yields(t Turn, n practice.Numbers) []Yield {
 	return all
 }
 
-// BestTurns are, of some turns, the one that gives most queens, and the one that gives
-// most who live 15 weeks later; of equals the first.
-func BestTurns(all []Yield) (queens, living Yield) {
-	for i, y := range all {
-		if i == 0 || y.Queens > queens.Queens {
-			queens = y
+// alike is by how many queens of a nuc at most turns differ that are as good as each other:
+// common practice, no source.
+const alike = 0.1
+
+// BestTurns are, of some turns, those that give most queens, and those that give most who
+// live 15 weeks later: the best and all that are as good within a tenth of a queen.
+func BestTurns(all []Yield) (queens, living []Yield) {
+	best := func(of func(Yield) float64) (near []Yield) { // by tenths, as they are told
+		most := 0.0
+		for _, y := range all {
+			most = max(most, math.Round(of(y)/alike))
 		}
-		if i == 0 || y.Living > living.Living {
-			living = y
+		for _, y := range all {
+			if math.Round(of(y)/alike) >= most-1 {
+				near = append(near, y)
+			}
 		}
+		return near
 	}
-	return queens, living
+	return best(func(y Yield) float64 { return y.Queens }), best(func(y Yield) float64 { return y.Living })
+}
+
+// CaughtAt are the ages of turns in words: "caught at 14 d", or of several that they are
+// within a tenth of a queen of each other.
+func CaughtAt(turns []Yield) string {
+	var ages []string
+	for _, y := range turns {
+		ages = append(ages, fmt.Sprint(y.Catch))
+	}
+	switch last := len(ages) - 1; last {
+	case -1:
+		return ""
+	case 0:
+		return "caught at " + ages[0] + " d"
+	default:
+		return fmt.Sprintf("caught at %s or %s d, within %.1f of each other", strings.Join(ages[:last], ", "), ages[last], alike)
+	}
+}
+
+// PerCell is the chance that a cell that is given gives a queen as a wish counts them: a good
+// one, whenever she comes.
+func (r Rates) PerCell() float64 {
+	gives := 1.0
+	for _, l := range r.after() {
+		gives *= r.Link[l].Mean()
+	}
+	return gives
 }

@@ -147,12 +147,14 @@ func (p *Planner) filled(w Wish) Wish {
 		w.From = p.view.Today() + 1
 	}
 	if w.Yard.IsZero() {
-		w.Yard = p.yardOfMostNucs()
+		w.Yard = p.YardOfMostNucs()
 	}
 	return w
 }
 
-func (p *Planner) yardOfMostNucs() (most book.YardID) {
+// YardOfMostNucs is the yard in which most nucs stand: where queens are mated unless a yard
+// is named.
+func (p *Planner) YardOfMostNucs() (most book.YardID) {
 	nucs := map[book.YardID]int{}
 	for n := range p.view.Nucs() {
 		nucs[n.Yard]++
@@ -233,6 +235,9 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 	}
 	for i, l := range ladders {
 		s := p.sizeOf(a, z.grafts[i])
+		if done, planned := p.view.BatchPlan(a.Not); planned && i == 0 {
+			s = s.without(done)
+		}
 		a.Batches = append(a.Batches, Batch{p.Sized(l, max(1, s.Larvae), a.Yard), z.grafts[i], s})
 	}
 }

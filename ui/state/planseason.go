@@ -25,7 +25,7 @@ type SeasonSheet struct {
 
 	of    *Reading
 	dealt *handover.Sheet
-	yard  book.YardID   // of which the turn is; none: the home yard
+	yard  book.YardID   // of which the turn is; none: that of most nucs
 	board *season.Board // for drags; the window's alone
 }
 

@@ -2,6 +2,7 @@ package state
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -32,10 +33,10 @@ type NucTurn struct {
 	yields func(plan.Turn) []plan.Yield
 }
 
-// nucTurnOf is what a nuc of a yard gives; none is the home yard.
+// nucTurnOf is what a nuc of a yard gives; none is that of most nucs.
 func nucTurnOf(r *Reading, p *plan.Planner, yard book.YardID) (n NucTurn) {
-	if home := r.View.HomeYard(); yard.IsZero() && home != nil {
-		yard = home.Yard
+	if yard.IsZero() {
+		yard = p.YardOfMostNucs()
 	}
 	if yard.IsZero() {
 		return n
@@ -108,9 +109,9 @@ func (p *seasonLines) turn(s State, n NucTurn) {
 	most, living := plan.BestTurns(all)
 	p.heads(SeasonTurnAge, "caught at", "queens", "live 15 weeks", "cells", "of 100 live")
 	for _, y := range all {
-		p.add(SeasonLine{SeasonLook: SeasonTurnAge, Cells: turnCells(y), Best: [2]bool{y.Catch == most.Catch, y.Catch == living.Catch}}, orderLine)
+		p.add(SeasonLine{SeasonLook: SeasonTurnAge, Cells: turnCells(y), Best: [2]bool{slices.Contains(most, y), slices.Contains(living, y)}}, orderLine)
 	}
-	says := fmt.Sprintf("Most queens: caught at %d d; most that live: caught at %d d. Means of one nuc by your rates; a nuc without eggs when a virgin is late is given the next cell", most.Catch, living.Catch)
+	says := fmt.Sprintf("Most queens: %s; most that live: %s. Means of one nuc by your rates; a nuc without eggs when a virgin is late is given the next cell", plan.CaughtAt(most), plan.CaughtAt(living))
 	p.said(SeasonLine{Cells: []string{says}}, scene.Regular, p.width)
 }
 

@@ -29,7 +29,7 @@ func TestTheTurnOfANuc(t *testing.T) {
 	}
 	w.typedInto(state.TurnLast, "31 Aug").typedInto(state.TurnVisit, "7")
 	v, sheet := w.Present().View, w.SeasonSheet()
-	base, err := plan.New(w.Present().Course).Season(v.HomeYard().Yard, plan.Turn{Gap: 2, Drive: 7, Last: calendar.DayOf(now, v.Zone()) + 112})
+	base, err := plan.New(w.Present().Course).Season(plan.New(w.Present().Course).YardOfMostNucs(), plan.Turn{Gap: 2, Drive: 7, Last: calendar.DayOf(now, v.Zone()) + 112})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -41,7 +41,7 @@ func TestTheTurnOfANuc(t *testing.T) {
 	most, living := plan.BestTurns(want)
 	for i, y := range want {
 		cells := []string{fmt.Sprintf("%d d", y.Catch), fmt.Sprintf("%.1f", y.Queens), fmt.Sprintf("%.1f", y.Living), fmt.Sprintf("%.1f", y.Cells)}
-		if !slices.Equal(rows[i].Cells[:4], cells) || rows[i].Best != [2]bool{y == most, y == living} {
+		if !slices.Equal(rows[i].Cells[:4], cells) || rows[i].Best != [2]bool{slices.Contains(most, y), slices.Contains(living, y)} {
 			t.Errorf("%v %v, want %v", rows[i].Cells, rows[i].Best, cells)
 		}
 	}
