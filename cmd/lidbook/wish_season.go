@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 )
 
@@ -56,6 +57,15 @@ func (a *app) printMinds(s wishShape) {
 			words += ". " + m.Do
 		}
 		a.line("  mind: %s", words)
+	}
+}
+
+// last tells the last graft that makes sense of the season of a graft, or why none is known.
+func (s *wishShape) last(p *plan.Planner, yard book.YardID, graft calendar.Day) {
+	if day, ok := p.LastOf(yard, graft); ok {
+		s.Last = day.String()
+	} else {
+		s.NoLast = p.NoLast(yard)
 	}
 }
 

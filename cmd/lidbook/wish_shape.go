@@ -224,11 +224,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 		s.Together = shapeOfNeeds(plan.Together(needs...))
 	}
 	last := a.Batches[len(a.Batches)-1]
-	if day, ok := p.LastOf(a.Yard, last.Day); ok {
-		s.Last = day.String()
-	} else {
-		s.NoLast = p.NoLast(a.Yard)
-	}
+	s.last(p, a.Yard, last.Day)
 	for _, m := range p.Minds(a) {
 		s.Minds = append(s.Minds, mindShape{m.Why, m.Do})
 	}
