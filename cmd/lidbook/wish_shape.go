@@ -28,6 +28,7 @@ type wishShape struct {
 	Limit    string         `json:"limit,omitempty"`
 	Most     int            `json:"mostThatCanBePromised,omitempty"`
 	Enough   int            `json:"nucsEnough,omitempty"`
+	With     int            `json:"larvaeEnough,omitempty"` // with those nucs
 	Insured  float64        `json:"chanceOneAndInsurance,omitempty"` // of one graft for all nucs, the others only if it fails
 	For      int            `json:"larvaeOfOne,omitempty"`           // of that one
 	Minds    []mindShape    `json:"minds"`
@@ -193,7 +194,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	s.ByLarvae = shapeByLarvae(a)
 	s.hourSaid, s.agesFor = a.Minute > 0, p.View().Numbers().Days(practice.LeastAgeAtHandOver)
 	if a.Sizing.Limit != plan.NoLimit {
-		s.Limit, s.Most, s.Enough = a.Sizing.Limit.String(), a.Sizing.Most, a.Sizing.Nucs
+		s.Limit, s.Most, s.Enough, s.With = a.Sizing.Limit.String(), a.Sizing.Most, a.Sizing.Nucs, a.Sizing.With
 	}
 	if insured := a.Insured(); insured > 0 {
 		s.Insured, s.For = thousandth(insured), a.Sizing.Larvae

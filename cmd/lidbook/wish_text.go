@@ -91,16 +91,16 @@ func times(n int) string {
 	return fmt.Sprintf("%d times", n)
 }
 
-// enoughNucs say with how many nucs a wish would be sure enough, one that is too late by
+// enoughNucs say with how many nucs and larvae a wish would be sure enough, one that is too late by
 // the nearest day.
 func enoughNucs(s wishShape) string {
 	switch {
 	case s.Enough == 0:
 		return ""
 	case !s.InTime:
-		return fmt.Sprintf("; by %s %d nucs would be enough", shortDay(s.Nearest), s.Enough)
+		return fmt.Sprintf("; by %s %d nucs and %d larvae would be enough", shortDay(s.Nearest), s.Enough, s.With)
 	default:
-		return fmt.Sprintf("; with %d nucs it would be enough", s.Enough)
+		return fmt.Sprintf("; with %d nucs and %d larvae it would be enough", s.Enough, s.With)
 	}
 }
 

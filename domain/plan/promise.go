@@ -65,7 +65,8 @@ type Sizing struct {
 
 	// What comes nearest, where none are enough.
 	Most   int     // most that can be promised with these nucs and this certainty
-	Nucs   int     // fewest nucs with which some number of larvae is enough; 0: no number is enough. With LateLimit by the nearest day
+	Nucs   int     // fewest nucs that are enough when so many larvae are grafted that more fill next to none; 0: none are. With LateLimit by the nearest day
+	With   int     // those larvae
 	Second Chances // with a second graft as large, for whose cells the nucs are there that the first leaves free: see [Answer.Insured]
 }
 
@@ -92,7 +93,8 @@ func (r Rates) Larvae(want int, sure float64, nucs int) Sizing {
 	}
 	s := Sizing{Limit: GraftLimit, Most: all.Promise(sure), Larvae: cmp.Or(r.filling(nucs), largestGraft)}
 	if sure <= r.Link[GraftWorks].Mean() {
-		s.Limit, s.Nucs = LarvaeLimit, r.nucs(want, sure)
+		s.Limit = LarvaeLimit
+		s.Nucs, s.With = r.nucs(want, sure, 0)
 	}
 	if s.Nucs > 0 {
 		s.Limit = NucsLimit
@@ -102,11 +104,22 @@ func (r Rates) Larvae(want int, sure float64, nucs int) Sizing {
 	return s
 }
 
-// nucs is the fewest nucs with which the largest graft is enough; 0: with none.
-func (r Rates) nucs(want int, sure float64) int {
-	return fewest(want, largestGraft, func(n int) bool {
-		return r.Queens(Graft{Larvae: largestGraft, Nucs: n}).AtLeast(want) >= sure-rounding
-	})
+// nucs is the fewest nucs that are enough when they are filled, and with how many larvae,
+// where a share of the queens comes too late; 0 where none are.
+func (r Rates) nucs(want int, sure, late float64) (nucs, larvae int) {
+	enough := func(larvae, nucs int) bool {
+		return r.Queens(Graft{Larvae: larvae, Nucs: nucs, Late: late}).AtLeast(want) >= sure-rounding
+	}
+	nucs = fewest(want, largestGraft, func(n int) bool { return enough(largestGraft, n) })
+	for ; 0 < nucs && nucs <= largestGraft; nucs++ {
+		if larvae = r.filling(nucs); larvae == 0 {
+			break
+		}
+		if enough(larvae, nucs) {
+			return nucs, larvae
+		}
+	}
+	return 0, 0
 }
 
 // filling is the fewest larvae that fill the nucs, but for next to nothing, when

@@ -81,12 +81,27 @@ func (z sizing) find() {
 	switch {
 	case enough > 0:
 		a.Larvae, a.Sizing.Limit = enough, NoLimit
+	case len(z.grafts) == 1:
+		z.limit()
 	case a.Sizing.Limit == NoLimit:
 		a.Sizing.Limit = LateLimit // they would be enough without the day
-	case len(z.grafts) > 1:
+	default:
 		a.Larvae = cmp.Or(a.Rates.filling(z.share()), a.Larvae)
 		a.Sizing.Nucs = 0 // that was found for one graft
 		a.Sizing.Second = z.second(a.Sizing.Larvae)
+	}
+}
+
+// limit is why no larvae of one graft are enough by the day, and with how many nucs they
+// would be: without the day the nucs may be enough, and those that are named may not.
+func (z sizing) limit() {
+	s, late := &z.a.Sizing, z.grafts[0].Late
+	switch s.Nucs, s.With = z.a.Rates.nucs(z.a.Queens, z.a.Sure, late); {
+	case s.Nucs > 0:
+		s.Limit = NucsLimit
+		z.a.Larvae = cmp.Or(z.a.Rates.filling(z.a.Nucs), z.a.Larvae)
+	case s.Limit == NoLimit || s.Limit == NucsLimit:
+		s.Limit = LateLimit
 	}
 }
 

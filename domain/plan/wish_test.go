@@ -316,3 +316,34 @@ func TestAWishIsGraftedAtItsHour(t *testing.T) {
 		}
 	}
 }
+
+// The nucs and larvae with which a wish would be sure enough are enough when they are had, by
+// the day of the wish.
+func TestWithTheNucsThatAreNamedItIsEnough(t *testing.T) {
+	p := plannerOf(yardOf(30), "2027-03-16 08:00")
+	named := 0
+	for _, queens := range []int{10, 15, 20, 25} {
+		for _, by := range []string{"2027-05-20", "2027-06-12"} {
+			w := plan.Wish{Queens: queens, By: day(t, by)}
+			few := p.Answer(w)
+			if few.Sizing.Limit == plan.NoLimit {
+				continue
+			}
+			named++
+			if few.Sizing.Nucs <= few.Nucs || few.Sizing.With == 0 {
+				t.Fatalf("%d by %s: %v, %d nucs and %d larvae", queens, by, few.Sizing.Limit, few.Sizing.Nucs, few.Sizing.With)
+			}
+			w.Nucs = few.Sizing.Nucs
+			if a := p.Answer(w); a.Sizing.Limit != plan.NoLimit || a.Chance < a.Sure-1e-6 || a.Larvae > few.Sizing.With {
+				t.Errorf("%d by %s: with %d nucs %.3f of %d larvae, %v", queens, by, w.Nucs, a.Chance, a.Larvae, a.Sizing.Limit)
+			}
+			w.Larvae = few.Sizing.With
+			if a := p.Answer(w); a.Chance < a.Sure-1e-6 {
+				t.Errorf("%d by %s: with %d nucs and %d larvae %.3f", queens, by, w.Nucs, w.Larvae, a.Chance)
+			}
+		}
+	}
+	if named < 4 {
+		t.Errorf("%d of 8 wishes want more nucs", named)
+	}
+}
