@@ -62,6 +62,7 @@ type catchShape struct {
 	Yard  string `json:"yard"`
 	Line  string `json:"line,omitempty"`
 	Ready string `json:"readyFrom"`
+	Still bool   `json:"standstill,omitempty"`
 	Stays string `json:"stays,omitempty"` // why she may not be caught by then
 }
 
@@ -150,7 +151,7 @@ func catches(v *book.View, o *book.Order) []catchShape {
 	all := []catchShape{}
 	for _, q := range handover.Catchable(course.New(v), o) {
 		n := v.Nuc(q.Nuc)
-		all = append(all, catchShape{n.Name, v.Yard(n.Yard).Name, q.Line, stamp(q.Ready.Start(v.Zone()), v.Zone()), q.Closed})
+		all = append(all, catchShape{n.Name, v.Yard(n.Yard).Name, q.Line, stamp(q.Ready.Start(v.Zone()), v.Zone()), v.Yard(n.Yard).Standstill != nil, q.Closed})
 	}
 	return all
 }
