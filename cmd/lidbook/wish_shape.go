@@ -28,7 +28,7 @@ type wishShape struct {
 	Limit    string         `json:"limit,omitempty"`
 	Most     int            `json:"mostThatCanBePromised,omitempty"`
 	Enough   int            `json:"nucsEnough,omitempty"`
-	With     int            `json:"larvaeEnough,omitempty"` // with those nucs
+	With     int            `json:"larvaeEnough,omitempty"`          // with those nucs
 	Insured  float64        `json:"chanceOneAndInsurance,omitempty"` // of one graft for all nucs, the others only if it fails
 	For      int            `json:"larvaeOfOne,omitempty"`           // of that one
 	Minds    []mindShape    `json:"minds"`
