@@ -139,7 +139,7 @@ func flyers(c Clash, of circle, all []*load) (batches []book.BatchID, days []Day
 // ripe tells whether drones are ripe and not too old when the virgins of a batch
 // begin to fly: those of its own comb or of that of any other batch near it.
 func (a *account) ripe(l *load, all []*load) []Clash {
-	if l.grafted || !dronesTold(a.ground.circles) || l.size.Nucs == 0 {
+	if !dronesTold(a.ground.circles) || l.virgins == 0 {
 		return nil
 	}
 	fly := l.ladder.Rung(plan.Fly)

@@ -125,15 +125,15 @@ func (c circle) drones(p *plan.Planner, d calendar.Day, all []*load) (best Drone
 	return best
 }
 
-// combOf is when the drone comb of a batch goes in: when it did, else on its best day, else
-// today; that of a grafted one is taken to have been in.
+// combOf is when the drone comb of a batch goes in: when it did; that of a grafted one of which
+// nobody wrote it is taken to have been in on its best day; else on that day or today.
 func combOf(p *plan.Planner, s standing) calendar.Day {
+	if was := plan.CombIn(p.View(), s.id); was != 0 {
+		return was
+	}
 	in := s.ladder.Rung(plan.DroneComb).Best
 	if s.grafted {
 		return in
-	}
-	if was := plan.CombIn(p.View(), s.id); was != 0 {
-		return was
 	}
 	return max(in, p.View().Today())
 }

@@ -130,3 +130,33 @@ func TestBothEndsOfDrones(t *testing.T) {
 		t.Errorf("comb of March: at their best %v, short from %s", old.Best, old.Short)
 	}
 }
+
+// By hand: comb of 30 March is ripe on 9 May, virgins of a graft of 19 April fly before. What
+// was written stands, whether the graft is planned or done; only where nobody wrote anything is
+// the comb of a graft that is done taken to have hung in time.
+func TestAWrittenCombStandsOnceTheGraftIsDone(t *testing.T) {
+	combed := func(written, grafted bool) *plan.Planner {
+		one := booktest.Batch("one")
+		pen := world{nucs: 40, drones: 9}.pen()
+		pen.Write(book.BatchPlanned{Batch: one, Day: day(t, "2027-04-19"), Larvae: 40, Nucs: 30, Yard: booktest.Yard("home")})
+		if written {
+			pen.At("2027-03-30 20:00").Write(book.BatchReadied{Batch: one, Step: book.DroneCombIn})
+		}
+		if grafted {
+			pen.At("2027-04-19 12:00").Write(book.Grafted{Batch: one, Number: 1, Larvae: 40})
+		}
+		return plan.New(course.New(pen.View("2027-04-19 20:00")))
+	}
+	for _, grafted := range []bool{false, true} {
+		p := combed(true, grafted)
+		f, unripe := season.DronesByDay(p, booktest.Yard("home")), ofKind(season.Clashes(p), season.DronesUnripe)
+		if len(f.Best) != 1 || f.Best[0].From != day(t, "2027-05-09") || f.Days[0].Drones != season.NotRipe || len(unripe) != 1 {
+			t.Errorf("grafted %v: at their best %v, %d clashes", grafted, f.Best, len(unripe))
+		} else if ways := unripe[0].Ways; grafted && ways[len(ways)-1].What != "drone colonies with ripe drones, there by "+f.Short.Short() {
+			t.Errorf("last way out %q, short from %s", ways[len(ways)-1].What, f.Short)
+		}
+	}
+	if p := combed(false, true); season.DronesByDay(p, booktest.Yard("home")).Days[0].Drones != season.AtTheirBest || len(ofKind(season.Clashes(p), season.DronesUnripe)) > 0 {
+		t.Error("a comb that nobody wrote down is missed once the graft is done")
+	}
+}
