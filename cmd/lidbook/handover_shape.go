@@ -104,7 +104,9 @@ func shapeOfServed(v *book.View, o handover.Served) servedShape {
 		Order: o.Order.Number, Customer: o.Order.Customer, Open: o.Order.Open(), Line: o.Order.Line, Instead: o.Order.Substitute, Sent: o.Order.Sent,
 		On: o.On.String(), Arrive: o.Arrive.String(), Catch: o.Catch.String(), Warning: o.Warning, Gets: []givenShape{}, Short: o.Short,
 		Lost: o.Lost, Coming: o.Coming, Planned: o.Planned, GraftBy: o.GraftBy.String(), Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
-		soonest: v.Today() + 1 + handover.FromGraft(v.Numbers()),
+	}
+	if o.Lost && o.Next.Day == 0 {
+		s.soonest = plan.New(course.New(v)).Possible(plan.Wish{Queens: o.Short, By: o.On}).Nearest
 	}
 	if by := o.Order.By; by != 0 {
 		s.Late = max(0, v.Today().Sub(by))

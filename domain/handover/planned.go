@@ -5,32 +5,39 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
 
-// plan says of every order that misses queens what is planned for it, until when a
-// graft can be in time, and whether it cannot be kept any more. A batch that serves
+// plan says of every order that misses queens what is planned for it, until when to
+// graft what is not, and whether it cannot be kept any more. A batch that serves
 // several orders gives them its queens in their order.
-func (s *Sheet) plan(v *book.View) {
+func (s *Sheet) plan(c *course.Course) {
+	v, planner := c.View(), plan.New(c)
 	batches := plannedBatches(v)
 	for i := range s.Orders {
 		o := &s.Orders[i]
 		if o.Short == 0 {
 			continue
 		}
-		o.GraftBy = o.graftBy(v.Numbers())
+		last := o.lastGraft(v.Numbers())
 		for b := range batches {
-			if batches[b].grafted <= o.GraftBy && slices.Contains(batches[b].orders, o.Order.Order) {
+			if batches[b].grafted <= last && slices.Contains(batches[b].orders, o.Order.Order) {
 				n := min(o.Short-o.Coming-o.Planned, batches[b].queens)
 				o.Planned, batches[b].queens = o.Planned+n, batches[b].queens-n
 			}
 		}
-		o.Lost = o.Coming+o.Planned < o.Short && o.GraftBy <= v.Today()
+		missing := o.Short - o.Coming - o.Planned
+		if missing > 0 && last > v.Today() {
+			o.GraftBy = planner.GraftBy(plan.Wish{Queens: missing, By: o.On})
+		}
+		o.Lost = missing > 0 && o.GraftBy == 0
 	}
 }
 
-// graftBy is the last day of a graft that can be in time for an order, by the calendar.
-func (s Served) graftBy(n practice.Numbers) calendar.Day { return s.On - FromGraft(n) }
+// lastGraft is the last day of a graft that can be in time for an order, by the calendar alone.
+func (s Served) lastGraft(n practice.Numbers) calendar.Day { return s.On - FromGraft(n) }
 
 // FromGraft is how many days after its graft a queen can be handed over at the soonest, by
 // the calendar.

@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 )
 
 // An order due far ahead is not short while a graft for it can still be in time, nor
@@ -96,16 +97,35 @@ func TestWhoStandsInNucsIsNotGraftedFor(t *testing.T) {
 	}
 }
 
-// By the calendar alone: where nothing is planned an order is lost from the last day of a
-// graft on, and not the day before.
-func TestAnOrderIsLostOnTheLastDayOfItsGraft(t *testing.T) {
-	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
-	p.Write(order("1", 12, "Rook", day(t, "2027-07-20")))
-	lost := func(on calendar.Day) bool {
-		return handover.New(course.New(p.View(on.String() + " 08:00"))).Orders[0].Lost
+// The sheet and the plan of a wish name the same day on which to graft, in a yard whose weather
+// lets few fly early: an order is lost from the day on which the wish has no graft in time.
+func TestAnOrderIsGraftedForWhenItsWishIs(t *testing.T) {
+	home := booktest.Yard("home")
+	p := (&booktest.Pen{}).At("2027-03-01 08:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"})
+	for i := range 20 {
+		n := booktest.Nuc(fmt.Sprint("n", i))
+		p.Write(book.NucNamed{Nuc: n, Name: fmt.Sprintf("A%d", i+1), Sides: 6}, book.NucPlaced{Nuc: n, Yard: home})
 	}
-	last := handover.New(course.New(p.View("2027-05-10 08:00"))).Orders[0].GraftBy
-	if lost(last-1) || !lost(last) {
-		t.Errorf("graft by %s: lost the day before %v, on it %v", last, lost(last-1), lost(last))
+	for m, high := range []float64{2, 4, 9, 14, 19, 22, 24, 24, 19, 13, 7, 3} {
+		p.Write(book.WeatherNormal{Yard: home, Month: m + 1, Low: book.Said(high - 9), High: book.Said(high), Rainy: book.Said(0.4)})
+	}
+	by := day(t, "2027-06-12")
+	p.Write(order("1", 12, "Rook", by))
+	told, lost := map[calendar.Day]bool{}, 0
+	for today := day(t, "2027-04-10"); today <= day(t, "2027-05-10"); today += 5 {
+		c := course.New(p.View(today.String() + " 08:00"))
+		o, a := handover.New(c).Orders[0], plan.New(c).Possible(plan.Wish{Queens: 12, By: by})
+		switch {
+		case o.Lost == a.InTime:
+			t.Errorf("%s: lost %v, and the wish is in time %v", today, o.Lost, a.InTime)
+		case o.Lost:
+			lost++
+		case o.GraftBy != a.Graft:
+			t.Errorf("%s: graft by %s, and for the wish on %s", today, o.GraftBy, a.Graft)
+		}
+		told[o.GraftBy] = true
+	}
+	if lost == 0 || len(told) < 2 || told[by-handover.FromGraft(p.View("2027-04-10 08:00").Numbers())] {
+		t.Errorf("lost on %d days, grafts told by %v", lost, told)
 	}
 }

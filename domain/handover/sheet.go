@@ -28,7 +28,7 @@ type Served struct {
 
 	Coming  int          // of those missing, queens who stand in nucs and are to be expected in time
 	Planned int          // of the others, queens that batches planned or grafted for it are meant to give it in time
-	GraftBy calendar.Day // last day of a graft that can be in time, by the calendar
+	GraftBy calendar.Day // latest graft in time for those that are still missing, see [plan.Planner.GraftBy]; 0: none is missing, or none is in time
 	Lost    bool         // neither what stands in nucs nor what is planned keeps it, and no graft is in time any more
 
 	rank int // among the orders
@@ -51,7 +51,7 @@ type Given struct {
 func New(c *course.Course) *Sheet {
 	s := Deal(c)
 	s.expect(c)
-	s.plan(c.View())
+	s.plan(c)
 	return s
 }
 

@@ -80,9 +80,9 @@ func (s *Sheet) has(want []int, all []coming, sure float64) (n []int) {
 	return n
 }
 
-// late tells whether an order misses queens that no graft can bring in time any more.
+// late tells whether an order misses queens that no graft can bring in time any more, by the calendar.
 func (s Served) late(v *book.View) bool {
-	return s.Short > 0 && s.graftBy(v.Numbers()) <= v.Today()
+	return s.Short > 0 && s.lastGraft(v.Numbers()) <= v.Today()
 }
 
 // missing says how many ready queens each order misses.
