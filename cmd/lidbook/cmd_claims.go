@@ -14,7 +14,10 @@ import (
 type claimsShape struct {
 	ByBatch []claimRowShape `json:"byBatch"`
 	ByAge   []claimRowShape `json:"byWeekOfAge"`
-	Unnamed int             `json:"nobodySaidWhich"`
+	Unnamed int             `json:"nobodySaidWhich"` // batchNotSaid, in all
+
+	BatchNotSaid claimRowShape `json:"batchNotSaid"` // of whom nobody said which, who can be of several batches
+	AgeNotSaid   claimRowShape `json:"ageNotSaid"`
 }
 
 // claimRowShape is a group of queens handed over and those claimed, in JSON: those
@@ -38,7 +41,7 @@ func claimsCommand(a *app) *cobra.Command {
 		Args:    cobra.NoArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
 		all := handover.ClaimsOf(v)
-		s := claimsShape{claimRows(all.ByBatch), claimRows(all.ByAge), all.Unnamed}
+		s := claimsShape{claimRows(all.ByBatch), claimRows(all.ByAge), all.BatchNotSaid.All(), claimRow(all.BatchNotSaid), claimRow(all.AgeNotSaid)}
 		return a.show(s, func() { a.printClaims(s) })
 	})
 }
@@ -46,9 +49,13 @@ func claimsCommand(a *app) *cobra.Command {
 func claimRows(all []handover.ClaimRow) []claimRowShape {
 	rows := []claimRowShape{}
 	for _, r := range all {
-		rows = append(rows, claimRowShape{r.Group, r.Out, r.All(), r.Dead, r.NotAccepted, r.Superseded, r.Unsaid})
+		rows = append(rows, claimRow(r))
 	}
 	return rows
+}
+
+func claimRow(r handover.ClaimRow) claimRowShape {
+	return claimRowShape{r.Group, r.Out, r.All(), r.Dead, r.NotAccepted, r.Superseded, r.Unsaid}
 }
 
 func (a *app) printClaims(s claimsShape) {
@@ -65,6 +72,7 @@ func (a *app) printClaims(s claimsShape) {
 		}
 		rows = append(rows, append([]string{name}, r.figures()...))
 	}
+	rows = s.BatchNotSaid.notSaid(rows)
 	rows = append(rows, append([]string{"caught at"}, head...))
 	for _, r := range s.ByAge {
 		name := "not known"
@@ -73,10 +81,18 @@ func (a *app) printClaims(s claimsShape) {
 		}
 		rows = append(rows, append([]string{name}, r.figures()...))
 	}
-	a.table(rows)
-	if s.Unnamed > 0 {
-		a.line("%d more claimed, nobody said which: strike that line (lidbook lines --ids, lidbook strike ID) and claim anew with --queen NAME --how KIND", s.Unnamed)
+	a.table(s.AgeNotSaid.notSaid(rows))
+	if n := max(s.BatchNotSaid.Claimed, s.AgeNotSaid.Claimed); n > 0 {
+		a.line("%d claimed of whom nobody said which: strike that line (lidbook lines --ids, lidbook strike ID) and claim anew with --queen NAME --how KIND", n)
 	}
+}
+
+// notSaid adds those of whom nobody said which, where there are any.
+func (r claimRowShape) notSaid(rows [][]string) [][]string {
+	if r.Claimed == 0 {
+		return rows
+	}
+	return append(rows, append([]string{"not said which", ""}, r.figures()[1:]...))
 }
 
 func (r claimRowShape) figures() (all []string) {

@@ -12,16 +12,21 @@ type claimLine struct {
 }
 
 // claimsTable is the table of what customers claimed: by batch, then by the week of age at which
-// the queens were caught, told by its first day. A group that is not known is empty.
+// the queens were caught, told by its first day. A group that is not known is empty; those of
+// whom nobody said which follow their table, where there are any.
 func claimsTable(all handover.Claims) table.Table {
-	var lines []claimLine
-	for _, r := range all.ByBatch {
-		lines = append(lines, claimLine{"batch", r})
+	lines := claimLines("batch", all.ByBatch, all.BatchNotSaid)
+	return tableOf(claimFields(), append(lines, claimLines("age at the catch, from day", all.ByAge, all.AgeNotSaid)...))
+}
+
+func claimLines(by string, rows []handover.ClaimRow, notSaid handover.ClaimRow) (lines []claimLine) {
+	for _, r := range rows {
+		lines = append(lines, claimLine{by, r})
 	}
-	for _, r := range all.ByAge {
-		lines = append(lines, claimLine{"age at the catch, from day", r})
+	if notSaid.All() > 0 {
+		lines = append(lines, claimLine{by + ", not said which", notSaid})
 	}
-	return tableOf(claimFields(), lines)
+	return lines
 }
 
 func claimFields() []column[claimLine] {

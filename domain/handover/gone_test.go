@@ -45,12 +45,13 @@ func TestTheQueenOfTwoYearsAgoIsFound(t *testing.T) {
 	}
 }
 
+// All three are of one batch and one age: whichever was not accepted, she is of them.
 func TestClaimsByBatchAndAge(t *testing.T) {
 	c := handover.ClaimsOf(sold().View("2027-05-11 08:00"))
-	if len(c.ByBatch) != 1 || c.ByBatch[0] != (handover.ClaimRow{Group: 4, Out: 3, Dead: 1}) || c.Unnamed != 1 {
+	if len(c.ByBatch) != 1 || c.ByBatch[0] != (handover.ClaimRow{Group: 4, Out: 3, Dead: 1, NotAccepted: 1}) || c.BatchNotSaid.All() != 0 {
 		t.Errorf("claims %+v", c)
 	}
-	if len(c.ByAge) != 1 || c.ByAge[0].Group == 0 || c.ByAge[0].All() != 1 {
+	if len(c.ByAge) != 1 || c.ByAge[0].Group == 0 || c.ByAge[0].All() != 2 || c.AgeNotSaid.All() != 0 {
 		t.Errorf("by age %+v", c.ByAge)
 	}
 }
@@ -102,16 +103,50 @@ func TestClaimsOfEveryKind(t *testing.T) {
 			p.At("2026-06-25 12:00").Write(book.Claimed{Order: order, Queens: 1, How: kinds[i/2], Why: "said", Of: []book.QueenID{queen}})
 		}
 	}
-	p.At("2026-06-26 12:00").Write(book.Claimed{Order: order, Queens: 2, Why: "nobody said which"})
+	p.At("2026-06-26 12:00").Write(book.Claimed{Order: order, Queens: 2, Why: "nobody said which, all others are claimed"})
 	c := handover.ClaimsOf(p.View("2026-07-01 08:00"))
 	each := func(group int) handover.ClaimRow {
 		return handover.ClaimRow{Group: group, Out: 4, Dead: 1, NotAccepted: 1, Superseded: 1, Unsaid: 1}
 	}
-	if want := []handover.ClaimRow{{Group: 2, Out: 4}, each(7)}; !slices.Equal(c.ByBatch, want) || c.ByBatch[1].All() != 4 || c.Unnamed != 2 {
-		t.Errorf("by batch %+v, %d unnamed, want %+v", c.ByBatch, c.Unnamed, want)
+	if want := []handover.ClaimRow{{Group: 2, Out: 4, Unsaid: 2}, each(7)}; !slices.Equal(c.ByBatch, want) || c.ByBatch[1].All() != 4 {
+		t.Errorf("by batch %+v, want %+v", c.ByBatch, want)
 	}
 	// Grafted on 1 May they emerged on the 13th: caught at 28 and at 36 days.
-	if want := []handover.ClaimRow{each(28), {Group: 35, Out: 4}}; !slices.Equal(c.ByAge, want) {
+	if want := []handover.ClaimRow{each(28), {Group: 35, Out: 4, Unsaid: 2}}; !slices.Equal(c.ByAge, want) {
 		t.Errorf("by age %+v, want %+v", c.ByAge, want)
+	}
+	if c.BatchNotSaid.All()+c.AgeNotSaid.All() > 0 {
+		t.Errorf("not said: %+v", c)
+	}
+}
+
+// Whom a claim does not name is counted with the queens whom it can mean only where these
+// are all of one batch, or of one age; who went after it is none of them.
+func TestClaimsOfWhomNobodySaidWhich(t *testing.T) {
+	order := booktest.Order("7")
+	p := (&booktest.Pen{}).At("2026-05-01 08:00").Write(
+		book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"},
+		book.Grafted{Batch: booktest.Batch("1"), Number: 1, Larvae: 20}, book.Grafted{Batch: booktest.Batch("2"), Number: 2, Larvae: 20},
+		book.OrderTaken{Order: order, Number: "7", Queens: 4, By: calendar.Date(2026, time.June, 30)})
+	for i, batch := range []string{"1", "1", "2"} {
+		nuc := booktest.Nuc(fmt.Sprint(i))
+		p.At("2026-05-11 12:00").Write(book.NucNamed{Nuc: nuc, Name: fmt.Sprint("A", i), Sides: 6}, book.CellGiven{Nuc: nuc, Batch: booktest.Batch(batch)})
+		p.At("2026-06-10 12:00").Write(book.QueenCaught{Nuc: nuc, Queen: booktest.Queen(fmt.Sprint(i))})
+	}
+	went := func(on string, queens ...int) {
+		for _, i := range queens {
+			p.At(on).Write(book.QueenHandedOver{Queen: booktest.Queen(fmt.Sprint(i)), Order: order})
+		}
+	}
+	went("2026-06-11 12:00", 0, 1)
+	p.At("2026-06-12 12:00").Write(book.Claimed{Order: order, Queens: 1, How: book.DeadOnArrival, Why: "of the first two"})
+	went("2026-06-13 12:00", 2)
+	p.At("2026-06-14 12:00").Write(book.Claimed{Order: order, Queens: 1, How: book.NotAccepted, Why: "of all three"})
+	c := handover.ClaimsOf(p.View("2026-07-01 08:00"))
+	if want := []handover.ClaimRow{{Group: 1, Out: 2, Dead: 1}, {Group: 2, Out: 1}}; !slices.Equal(c.ByBatch, want) || c.BatchNotSaid != (handover.ClaimRow{NotAccepted: 1}) {
+		t.Errorf("by batch %+v, not said %+v", c.ByBatch, c.BatchNotSaid)
+	}
+	if want := []handover.ClaimRow{{Group: 28, Out: 3, Dead: 1, NotAccepted: 1}}; !slices.Equal(c.ByAge, want) || c.AgeNotSaid.All() != 0 {
+		t.Errorf("by age %+v, not said %+v", c.ByAge, c.AgeNotSaid)
 	}
 }

@@ -224,26 +224,30 @@ func (p *orderPage) claims() {
 		return
 	}
 	p.title("Claims")
-	p.claimTable("batch", c.ByBatch, func(group int) string { return strconv.Itoa(group) })
-	p.claimTable("age at catching", c.ByAge, func(group int) string { return fmt.Sprintf("%d–%d d", group, group+6) })
-	if c.Unnamed > 0 {
-		p.said(fmt.Sprintf("%d claimed of whom nobody said which they are", c.Unnamed), false)
-	}
+	p.claimTable("batch", c.ByBatch, c.BatchNotSaid, func(group int) string { return strconv.Itoa(group) })
+	p.claimTable("age at catching", c.ByAge, c.AgeNotSaid, func(group int) string { return fmt.Sprintf("%d–%d d", group, group+6) })
 }
 
-func (p *orderPage) claimTable(of string, rows []handover.ClaimRow, name func(int) string) {
+func (p *orderPage) claimTable(of string, rows []handover.ClaimRow, notSaid handover.ClaimRow, name func(int) string) {
 	p.add(OrderLine{OrderLook: OrderHeads, Cells: append([]string{of}, claimHeads...)}, orderLine+8)
 	for _, r := range rows {
 		group := "not known"
 		if r.Group > 0 {
 			group = name(r.Group)
 		}
-		cells := []string{group}
-		for _, n := range []int{r.Out, r.Dead, r.NotAccepted, r.Superseded, r.Unsaid} {
-			cells = append(cells, someOf(n))
-		}
-		p.add(OrderLine{OrderLook: OrderClaims, Cells: append(cells, ofAll(r))}, orderLine)
+		p.claimRow(group, r, ofAll(r))
 	}
+	if n := notSaid.All(); n > 0 {
+		p.claimRow("not said which", notSaid, strconv.Itoa(n))
+	}
+}
+
+func (p *orderPage) claimRow(group string, r handover.ClaimRow, claimed string) {
+	cells := []string{group}
+	for _, n := range []int{r.Out, r.Dead, r.NotAccepted, r.Superseded, r.Unsaid} {
+		cells = append(cells, someOf(n))
+	}
+	p.add(OrderLine{OrderLook: OrderClaims, Cells: append(cells, claimed)}, orderLine)
 }
 
 var claimHeads = []string{"handed over", "dead", "not accepted", "superseded", "not said how", "claimed"}
