@@ -26,7 +26,7 @@ func (a *app) printCrew(v *book.View, d crew.Day, s crewShape, kits [][]rules.Ki
 	}
 	for i, sheet := range s.Sheets {
 		if len(sheet.Visits) == 0 {
-			a.line("%s is free: nothing is left to do in %.0f min", sheet.Person, sheet.Free)
+			a.line("%s is free: %s in %.0f min", sheet.Person, freeWord(d), sheet.Free)
 			continue
 		}
 		a.line("%s, %s%s: %.0f min of work and %.0f of driving, of %.0f", sheet.Person, vanWord(sheet.Van), fromWord(v, d.Sheets[i].From), sheet.Working, sheet.Driving, sheet.Free)
@@ -56,6 +56,14 @@ func (a *app) printCrew(v *book.View, d crew.Day, s crewShape, kits [][]rules.Ki
 		a.line("Another way may cost less: each van takes its best one after the other, and no piece of work is cut in two.")
 	}
 	a.line("Stings can kill: take a telephone along, and tell somebody where you are.")
+}
+
+// freeWord is why somebody has no work.
+func freeWord(d crew.Day) string {
+	if len(d.Waits) > 0 {
+		return "nothing of what waits is worth doing, or can be done,"
+	}
+	return "nothing is left to do"
 }
 
 // vanWord is in which van somebody drives.

@@ -18,6 +18,7 @@ type Work struct {
 	Minutes float64
 	Price   Price // of letting it wait
 	Hard    bool  // it has a hard end before noon of the next day, or before somebody can come again if that is later; or the food is out
+	first   bool  // it is done before others though it has no hard end: others can be done only then
 }
 
 // Visit is what one person does in a yard on one round, in walking order.
@@ -53,39 +54,93 @@ type Day struct {
 // Plan chooses what is done on a day with some hands, and deals it out to them.
 func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 	plan := j.Day(d)
-	price := newPricer(j, plan)
-	work, rounds := price.workOf(plan)
-	var p Problem
-	p.Teams, hands = hands.manned()
-	b := bundles{of: make([][]int, len(rounds))}
-	b.Teams = p.Teams
-	for i, r := range rounds {
-		s := hands.at(r, j.Course().View().Yard(r.yard).Drive)
-		if r.load || slices.ContainsFunc(work[i], func(w Work) bool { return w.Task.Findings[0].Emergency() }) {
-			s.Not = hands.later(p.Teams, s.Far)
-		}
-		for _, w := range work[i] {
-			s.Jobs = append(s.Jobs, Job{w.Minutes, w.Price.Queens, w.Hard})
-		}
-		p.Sites = append(p.Sites, s)
-		s.Jobs, b.of[i] = bundled(work[i])
-		b.Sites = append(b.Sites, s)
-	}
-	choice, err := Best(b.Problem)
+	p := newPricer(j, plan)
+	best, err := p.plan(plan, hands, nil)
 	if err != nil {
 		return Day{}, err
 	}
-	for i, teams := range choice.Team {
-		choice.Team[i] = unbundled(teams, b.of[i])
+	away := p.stayAway(plan)
+	if len(away) == 0 {
+		return best, nil
 	}
-	outs, whole := deal(hands, outings{sites: p.Sites, jobs: b, rounds: rounds, work: work, chosen: choice.Team})
-	day := Day{On: d, Next: plan.Next, Exact: choice.Exact && whole, Last: hands.last()}
+	left, err := newPricer(j, plan).plan(plan, hands, away)
+	if err != nil {
+		return Day{}, err
+	}
+	if left.hardWaits() < best.hardWaits() || left.hardWaits() == best.hardWaits() && left.Loss < best.Loss {
+		best = left
+	}
+	best.Exact = len(best.Waits) == 0
+	return best, nil
+}
+
+// plan is the best day on which some work is held back. What is dealt out and cannot be so
+// is held back too, and the day chosen anew.
+func (p *pricer) plan(plan rules.DayPlan, hands Hands, held []asked) (Day, error) {
+	for {
+		work, rounds := p.workOf(plan, held)
+		outs, exact, err := p.choose(work, rounds, hands)
+		if err != nil {
+			return Day{}, err
+		}
+		if more := p.tied(outs, work, rounds); len(more) > 0 {
+			held = slices.Concat(held, more)
+			continue
+		}
+		day := Day{On: plan.Day, Next: plan.Next, Exact: exact, Last: hands.last()}
+		day.Sheets = sheets(outs, work, rounds)
+		p.wait(&day, outs, work, rounds)
+		return day, nil
+	}
+}
+
+// choose chooses what is done of some work, and deals it out.
+func (p *pricer) choose(work [][]Work, rounds []round, hands Hands) (outs []outing, exact bool, err error) {
+	o := outings{rounds: rounds, work: work}
+	o.jobs.Teams, hands = hands.manned()
+	o.jobs.of = make([][]int, len(rounds))
+	for i, r := range rounds {
+		s := hands.at(r, p.view.Yard(r.yard).Drive)
+		if r.load || slices.ContainsFunc(work[i], func(w Work) bool { return w.Task.Findings[0].Emergency() }) {
+			s.Not = hands.later(o.jobs.Teams, s.Far)
+		}
+		for _, w := range work[i] {
+			s.Jobs = append(s.Jobs, Job{w.Minutes, w.Price.Queens, w.Hard || w.first})
+		}
+		o.sites = append(o.sites, s)
+		s.Jobs, o.jobs.of[i] = bundled(work[i])
+		o.jobs.Sites = append(o.jobs.Sites, s)
+	}
+	choice, err := Best(o.jobs.Problem)
+	if err != nil {
+		return nil, false, err
+	}
+	for i, teams := range choice.Team {
+		choice.Team[i] = unbundled(teams, o.jobs.of[i])
+	}
+	o.chosen = choice.Team
+	outs, whole := deal(hands, o)
+	return outs, choice.Exact && whole, nil
+}
+
+// hardWaits is how much with a hard end waits.
+func (d Day) hardWaits() (n int) {
+	for _, w := range d.Waits {
+		if w.Hard {
+			n++
+		}
+	}
+	return n
+}
+
+// wait sums what waits of a day's work, dearest first.
+func (p *pricer) wait(day *Day, outs []outing, work [][]Work, rounds []round) {
 	for i, r := range rounds {
 		for k, w := range work[i] {
 			if w.Hard {
 				day.Must += w.Minutes
 			}
-			if choice.Team[i][k] == 0 {
+			if teamAt(outs, i, k) == 0 {
 				day.Waits = append(day.Waits, w)
 				if !r.dusk.IsZero() && !day.Last.IsZero() {
 					day.Over += w.Minutes
@@ -93,16 +148,21 @@ func Plan(j *rules.Judged, d calendar.Day, hands Hands) (Day, error) {
 			}
 		}
 	}
+	for _, w := range p.held {
+		if w.Hard {
+			day.Must += w.Minutes
+		}
+		day.Waits = append(day.Waits, w)
+	}
 	day.Exact = day.Exact || len(day.Waits) == 0
-	price.leave(day.Waits)
+	p.asGiven(day)
+	p.leave(day.Waits)
 	for i := range day.Waits {
 		w := &day.Waits[i]
-		w.Price = price.of(w.Task, w.Of)
+		w.Price = p.of(w.Task, w.Of)
 		day.Loss += w.Price.Queens
 	}
 	slices.SortStableFunc(day.Waits, func(a, b Work) int { return cmp.Compare(b.Price.Queens, a.Price.Queens) })
-	day.Sheets = sheets(outs, work, rounds)
-	return day, nil
 }
 
 // round is one way to a yard and back: what waits for dusk there takes a second one.
@@ -163,8 +223,9 @@ func (h Hands) later(teams []Team, far float64) []bool {
 }
 
 // workOf is the work of a plan, a piece for every nuc, by round in the order of the
-// route.
-func (p *pricer) workOf(plan rules.DayPlan) (work [][]Work, rounds []round) {
+// route; what is held back waits.
+func (p *pricer) workOf(plan rules.DayPlan, held []asked) (work [][]Work, rounds []round) {
+	p.held = nil
 	for _, stop := range plan.Stops {
 		r := round{stop.Yard, stop.Dusk, stop.Load, stop.Last}
 		i := slices.Index(rounds, r)
@@ -174,9 +235,13 @@ func (p *pricer) workOf(plan rules.DayPlan) (work [][]Work, rounds []round) {
 		}
 		for _, t := range stop.Tasks {
 			for _, s := range t.Of {
-				work[i] = append(work[i], Work{
-					Task: t, Of: s, Minutes: t.Minutes / float64(len(t.Of)), Price: p.of(t, s), Hard: p.hard(t, s),
-				})
+				w := Work{Task: t, Of: s, Minutes: t.Minutes / float64(len(t.Of)), Price: p.of(t, s), Hard: p.hard(t, s)}
+				w.first = t.Act == rules.ActCollectCells && p.heaps[batchOf(t)].far
+				if slices.Contains(held, w.asked()) {
+					p.held = append(p.held, w)
+				} else {
+					work[i] = append(work[i], w)
+				}
 			}
 		}
 	}

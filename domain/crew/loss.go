@@ -28,7 +28,9 @@ type pricer struct {
 	days    float64
 	late    map[book.BatchID]float64 // the share of the cells together that waiting costs
 	given   map[book.BatchID]int     // of the cells together, those that nucs of the plan are given
-	caged   map[book.BatchID]bool    // the cells together are collected: what no nuc is given goes into a cage
+	caged   map[book.BatchID]bool    // the cells together are all collected: what no nuc is given goes into a cage
+	heaps   map[book.BatchID]collecting
+	held    []Work // held back: it waits
 
 	promised map[book.NucID]caught
 
@@ -40,16 +42,17 @@ func newPricer(j *rules.Judged, plan rules.DayPlan) *pricer {
 	p := &pricer{judged: j, view: v, numbers: v.Numbers(), next: plan.Next, soon: plan.Soon, late: map[book.BatchID]float64{}, given: map[book.BatchID]int{}, caged: map[book.BatchID]bool{}}
 	for _, stop := range plan.Stops {
 		for _, t := range stop.Tasks {
-			switch t.Act {
-			case rules.ActGiveCell:
+			if t.Act == rules.ActGiveCell {
 				p.given[batchOf(t)] += len(t.Of)
-			case rules.ActCollectCells:
-				p.caged[batchOf(t)] = true
 			}
 		}
 	}
 	p.days = max(0, p.next.Sub(plan.At).Hours()/24)
 	p.promised = promisedBy(j, calendar.DayOf(p.next, v.Zone()))
+	p.heaps = p.together(plan)
+	for id, c := range p.heaps {
+		p.caged[id] = c.all
+	}
 	return p
 }
 

@@ -2,9 +2,11 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"lidmark/domain/bee"
+	"lidmark/domain/book"
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
@@ -46,15 +48,35 @@ func (p *pass) asFarAsKnown(b *batchCase) (words string) {
 
 // collect is what to do with the cells: to count them first where nobody did.
 func (p *pass) collect(b *batchCase) string {
-	ripe := count(p.ripe(b), "ripe cell")
-	switch {
-	case b.Left() == 0:
+	if b.Left() == 0 {
 		return fmt.Sprintf("Place %s of %s, on the way: into nucs or cages", count(b.left, "cell"), batchWord(b.Batch))
-	case b.Uncounted():
-		return fmt.Sprintf("Count the take first, then collect about %s of %s: into nucs or cages", ripe, batchWord(b.Batch))
-	default:
-		return fmt.Sprintf("Collect %s of %s: into nucs or cages", ripe, batchWord(b.Batch))
 	}
+	return collectSome(b.Batch, p.ripe(b)) + ": into nucs or cages"
+}
+
+// collectSome is to collect so many cells of a batch.
+func collectSome(b *book.Batch, cells int) string {
+	if b.Uncounted() {
+		return fmt.Sprintf("Count the take first, then collect about %s of %s", count(cells, "ripe cell"), batchWord(b))
+	}
+	return fmt.Sprintf("Collect %s of %s", count(cells, "ripe cell"), batchWord(b))
+}
+
+// InPart tells whether a task is to collect cells of which some may be collected, and the
+// others stay together: none of them is on the way alone, and no virgin is loose.
+func InPart(v *book.View, t Task) bool {
+	id, is := t.Of[0].Batch()
+	return is && t.Findings[0].Rule == CellsOut && v.Batch(id).Left() > 0
+}
+
+// Collecting is a task that collects cells, of which so many are collected.
+func Collecting(v *book.View, t Task, cells int) Task {
+	id, _ := t.Of[0].Batch()
+	t.Findings = slices.Clone(t.Findings)
+	f := &t.Findings[0]
+	f.Amount, f.Do = float64(cells), collectSome(v.Batch(id), cells)
+	t.Title = f.Do
+	return t
 }
 
 // ripeWords are the cells to be expected: "24 cells", "about 18 cells (24 as grafted)".

@@ -93,6 +93,7 @@ func (p *pass) kitsOf(parts [][]Finding, d calendar.Day) (kits [][]KitLine) {
 // the rest.
 func (b *batchSum) besides(whole batchSum) {
 	switch {
+	case b.part: // everybody collects his own
 	case b.collected > 0:
 		b.elsewhere = whole.given + whole.made - b.given - b.made
 	case whole.collected > 0:
@@ -134,6 +135,9 @@ func (p *pass) sum(work []Finding, d calendar.Day) kitSum {
 		}
 		if b.collected > 0 {
 			b.kept, b.made = c.waits, p.intoMadeUp(c, d, b.makes)
+			if b.part = b.collected < p.ripe(c) && b.collected <= b.given; b.part {
+				b.kept, b.made = 0, 0
+			}
 		}
 	}
 	return k
@@ -185,6 +189,7 @@ type batchSum struct {
 	kept             int // of those collected: into nucs that wait for them, a day ahead
 	made             int // of those collected: into nucs that are made up for them
 	makes            bool
+	part             bool // only what is given is collected, the others stay together
 }
 
 // cages are those for cells that no nuc is given, and that perhaps none is.
@@ -227,7 +232,7 @@ func (k *kitSum) add(f Finding) {
 	switch f.Act {
 	case ActCollectCells:
 		if id, ok := f.Of.Batch(); ok {
-			k.batch(id).collected = int(f.Amount)
+			k.batch(id).collected += int(f.Amount)
 		}
 	case ActMakeUp:
 		if id, ok := f.Of.Batch(); ok {

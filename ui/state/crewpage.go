@@ -28,7 +28,7 @@ func (r *Reading) dealt(day crew.Day, l Less) (stops []PageStop) {
 	c := crewPager{Reading: r, day: day, less: l, lines: map[lineName]PageLine{}, stops: map[lineName]rules.Stop{}, given: map[int]bool{}, names: len(day.Sheets) > 1}
 	for _, stop := range r.page() {
 		for _, l := range stop.Lines {
-			c.lines[nameOf(l.Task)], c.stops[nameOf(l.Task)] = l, stop.Stop
+			c.lines[workName(l.Task)], c.stops[workName(l.Task)] = l, stop.Stop
 			c.number = max(c.number, l.Number+1)
 		}
 	}
@@ -41,6 +41,16 @@ func (r *Reading) dealt(day crew.Day, l Less) (stops []PageStop) {
 		stops = append(stops, PageStop{Lines: waits})
 	}
 	return stops
+}
+
+// workName names a line for what is dealt out of it. Cells that some collect and that wait
+// besides are of one line, whatever number it says.
+func workName(t rules.Task) lineName {
+	n := nameOf(t)
+	if t.Act == rules.ActCollectCells {
+		n.title = ""
+	}
+	return n
 }
 
 // withDone is work dealt out, with what is done already on a page at the head of the
@@ -108,7 +118,7 @@ type round struct {
 // rounds is the work of a visit by the rounds of the route.
 func (c *crewPager) rounds(v crew.Visit) (all []round) {
 	for _, w := range v.Work {
-		stop, ok := c.stops[nameOf(w.Task)]
+		stop, ok := c.stops[workName(w.Task)]
 		if !ok {
 			continue
 		}
@@ -127,7 +137,7 @@ func (c *crewPager) gathered(all []crew.Work, waits bool) (lines []PageLine) {
 	at := map[lineName]int{}
 	of := map[lineName][]crew.Work{}
 	for _, w := range all {
-		name := nameOf(w.Task)
+		name := workName(w.Task)
 		if _, ok := c.lines[name]; !ok {
 			continue
 		}
@@ -161,6 +171,9 @@ func lineOfWork(l PageLine, all []crew.Work, waits bool) PageLine {
 	}
 	if len(of) < len(l.Of) {
 		l.Of, l.Findings = of, rules.FindingsOf(l.Findings, in)
+	}
+	if t := all[0].Task; t.Title != l.Title {
+		l.Title, l.Findings = t.Title, t.Findings // so many of the cells
 	}
 	l.Minutes, l.Waits = minutes, waits
 	if waits {
