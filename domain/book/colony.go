@@ -12,6 +12,7 @@ import (
 // Colony is what the book says of a full-size colony.
 type Colony struct {
 	ColonyDescribed
+	Line      string      // its own as described, else its queen's
 	OpenBrood []OpenBrood // open brood put in, in which wild cells can be
 	Banked    []QueenID   // queens caged in it now, in the order they came
 	FedAt     calendar.Moment
@@ -58,6 +59,9 @@ func (v *View) foldColony(id ColonyID) *Colony {
 	c := *v.season.folded.cols.get(id, v.lines(me), practice.Numbers{}, begin)
 	gone := func(q QueenID) bool { return v.Queen(q).Where != me }
 	c.Banked = slices.DeleteFunc(slices.Clone(c.Banked), gone)
+	if c.Line = c.ColonyDescribed.Line; c.Line == "" && !c.Queen.IsZero() {
+		c.Line = v.Queen(c.Queen).Line
+	}
 	return &c
 }
 
