@@ -39,7 +39,7 @@ func (s *sheet) lay(w row, t table) drawnRow {
 		foot -= s.width(d.by, lookBy(d.hard)) + 2
 	}
 	d.do = s.wrap(cmp.Or(w.do, "See to it"), lookDo, room, 4)
-	d.why = s.wrap(w.why, lookWhy, room, 5)
+	d.why = s.wrap(w.why, lookWhy, room, 7)
 	if len(d.why) > 1 && w.again {
 		d.why = []string{"as above"}
 	}
