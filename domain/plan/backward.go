@@ -56,7 +56,7 @@ type backSearch struct {
 func (s backSearch) find() (b Back, ok bool) {
 	wished := s.p.numbers.Get(practice.PlanInTime)
 	from, best := s.most()
-	sense := best >= makesSense || s.p.lets(s.yard, s.p.Soonest(s.yard, s.first)) < makesSense
+	sense := s.sense(best)
 	for d := s.by - backwardLeast; d >= from; d-- {
 		laid := s.p.laidOf(s.p.GraftAt(d), s.yard)
 		in := laid.InTime(s.by, s.laying)
@@ -73,6 +73,21 @@ func (s backSearch) find() (b Back, ok bool) {
 		}
 	}
 	return b, false
+}
+
+// sense tells whether a graft for the day makes sense by the weather: half of the queens can be
+// had of one, or no later one makes more sense.
+func (s backSearch) sense(best float64) bool {
+	return best >= makesSense || s.p.lets(s.yard, s.p.Soonest(s.yard, s.first)) < makesSense
+}
+
+// GraftsFor is from which day on grafts are looked for that give queens by a day, none of
+// them before the first; ok is false where the weather lets too few lay of all of them while
+// a later graft makes sense: none is in time then, see [Planner.Backward].
+func (p *Planner) GraftsFor(by calendar.Day, laying bool, yard book.YardID, first calendar.Day) (from calendar.Day, ok bool) {
+	s := backSearch{p: p, by: by, laying: laying, yard: yard, first: first}
+	from, best := s.most()
+	return max(from, first), s.sense(best)
 }
 
 // most is the largest part of queens in time of a graft, by the week, and the day from

@@ -27,12 +27,20 @@ type lateness struct {
 	late   int
 }
 
-// lateParts is how finely lateness is told apart, and lateMost the most of it that
-// is tried: a graft of which nearly half come too late is no answer.
+// lateParts is how finely lateness is told apart, and lateMost the share of those who ever
+// lay who may come too late: a graft of which nearly half do is no answer. Whom the weather
+// lets never lay comes on no day, so a cold spring makes no graft late; whether it makes any
+// sense the plan knows, see [plan.Planner.GraftsFor].
 const (
 	lateParts = 50
-	lateMost  = lateParts * 2 / 5
+	lateMost  = 0.4
 )
+
+// tooLate tells whether a graft is too late for a promise.
+func tooLate(l plan.Laid, p Promise) bool {
+	in := l.InTime(p.By, p.Laying)
+	return in == 0 || in < (1-lateMost)*l.Ends()
+}
 
 func latenessOf(l plan.Laid, p Promise) lateness {
 	late := (1 - l.InTime(p.By, p.Laying)) * lateParts

@@ -30,12 +30,9 @@ type option struct {
 // the week.
 const apart = 7
 
-// the days on which a graft is looked for, before the day of a promise: no numbers
-// in range make a queen sooner, and nobody grafts a season ahead for one order.
-const (
-	least = 20
-	most  = 100
-)
+// least is how many days before the day of a promise a graft is at least: no numbers in
+// range make a queen sooner.
+const least = 20
 
 // size is a graft of one day that keeps some promises.
 type size struct{ larvae, nucs int }
@@ -57,9 +54,13 @@ func byCost(a, b option) int { return a.cost.compare(b.cost) }
 
 // inYard goes back from the last day, until so many days are found.
 func (s *search) inYard(g group, yard int, l level) (all []option) {
-	by := s.wanted.Promises[g.promises[0]].By
+	first := s.wanted.Promises[g.promises[0]]
+	from, ok := s.ground.planner.GraftsFor(first.By, first.Laying, s.ground.yards[yard], s.wanted.From)
+	if !ok {
+		return nil
+	}
 	found := 0
-	for d := by - s.soonest(g.promises[0]); d >= max(s.wanted.From, by-most) && found < s.wanted.Window; d-- {
+	for d := first.By - s.soonest(g.promises[0]); d >= from && found < s.wanted.Window; d-- {
 		if on := s.onDay(g, yard, d, l); len(on) > 0 {
 			all = append(all, on...)
 			found++
@@ -82,10 +83,10 @@ func (s *search) soonest(promise int) calendar.Day {
 // one graft.
 func (s *search) onDay(g group, yard int, d calendar.Day, l level) (all []option) {
 	laid := s.ground.ladder(s.ground.yards[yard], d, 0).Laid
-	demand := s.demand(g, laid, l)
-	if demand[0].late.late > lateMost {
+	if tooLate(laid, s.wanted.Promises[g.promises[0]]) {
 		return nil
 	}
+	demand := s.demand(g, laid, l)
 	for _, size := range s.sizes(demand) {
 		if o, ok := s.option(g, yard, [2]calendar.Day{d}, size, l); ok {
 			all = append(all, o)

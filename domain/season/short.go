@@ -197,11 +197,13 @@ func (s *search) impossible(promise int) Limit {
 		return BreedersLimit
 	}
 	for _, yard := range s.ground.yards {
-		for d := p.By - least; d >= max(s.wanted.From, p.By-most); d-- {
-			demand := s.demand(group{promises: []int{promise}}, s.ground.ladder(yard, d, 0).Laid, whole)
-			if demand[0].late.late > lateMost {
+		from, ok := s.ground.planner.GraftsFor(p.By, p.Laying, yard, s.wanted.From)
+		for d := p.By - least; ok && d >= from; d-- {
+			laid := s.ground.ladder(yard, d, 0).Laid
+			if tooLate(laid, p) {
 				continue
 			}
+			demand := s.demand(group{promises: []int{promise}}, laid, whole)
 			if limit == TooLate {
 				limit = TooUnsure
 			}
