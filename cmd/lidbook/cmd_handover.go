@@ -72,6 +72,9 @@ func (d *desk) handOver(h handOverFlags, names []string) error {
 		if err == nil && !q.InHand() && strings.EqualFold(plainQueen(name), caughtFrom(f.View, q)) {
 			err = fmt.Errorf("%s: %s is no longer in hand, and no other from there sits in a cage; see lidbook handover", name, rules.Name(f.View, q.Queen.Subject()))
 		}
+		if _, no := f.nuc(name); err != nil && no == nil {
+			err = fmt.Errorf("%w; %s is a nuc: write first into which cage its queen was caught, for cage 7 lidbook write %q, then hand over the one in that cage", err, name, name+" k7")
+		}
 		if err != nil {
 			return err
 		}

@@ -88,6 +88,9 @@ func orderCommand(a *app) *cobra.Command {
 		if err := o.days(from, by, d.view().Today()); err != nil {
 			return err
 		}
+		if today := d.view().Today(); o.By < today && c.Flags().Changed("until") {
+			d.line("  mind: --until %s is past; say the day anew if it is not meant: lidbook order %s --until DAY", o.By.ShortFrom(today), o.Number)
+		}
 		o.Sent = o.Sent || o.Journey > 0
 		return d.write(o.OrderTaken)
 	})

@@ -59,7 +59,7 @@ func turnCommand(a *app) *cobra.Command {
 			return err
 		}
 		if t, err = p.Season(y.Yard, t); err != nil {
-			return err
+			return fmt.Errorf("%w: --until DAY, --from DAY, lidbook weather normal MONTH", err)
 		}
 		s := turnShape{Yard: y.Name, First: t.First.String(), Last: t.Last.String(), Gap: t.Gap, Drive: max(1, t.Drive), Ages: []yieldShape{}}
 		rates := plan.RatesOf(v)

@@ -162,6 +162,7 @@ batch nine
 colony S9
 today --on 2027-05-11 --book nosuch.lidmark
 handover 'Rook 9'
+handover A3
 putin 'Rook 1' A3,A4
 feed 'No such' --litres 1
 feed A1 --litres 1
