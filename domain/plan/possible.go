@@ -53,3 +53,35 @@ func (p *Planner) FirstGraft() calendar.Day {
 	}
 	return day
 }
+
+// Lapsed is the first day to which a planned batch can be moved that cannot be grafted any
+// more as it is planned, and the step that it fails by: its day is there, and what makes ready
+// for it is not done and past its last day. Zero: it can be kept. What was past when the plan
+// was made is not asked for.
+func (p *Planner) Lapsed(b book.BatchPlan) (first calendar.Day, by Rung) {
+	today, made := p.view.Today(), b.At.Day(p.view.Zone())
+	if today < b.Day {
+		return 0, by
+	}
+	missing := func(since calendar.Day) (days calendar.Day) {
+		for _, r := range p.LadderOf(b).Rungs[:GraftLarvae-1] {
+			late := today - r.By
+			if r.Step != DroneComb && late > days && r.By >= since && !b.Made(r.Step.Readied()) {
+				days, by = late, r
+			}
+		}
+		return days
+	}
+	late := missing(made)
+	if late == 0 {
+		return 0, by
+	}
+	fails := by
+	for range possibleRounds {
+		b.Day += late
+		if late = missing(0); late == 0 {
+			break
+		}
+	}
+	return b.Day, fails
+}

@@ -63,6 +63,10 @@ func (p *pass) plannedBatch(b book.BatchPlan, combs map[book.YardID][]calendar.D
 	planner := p.ladders()
 	l, size := planner.LadderOf(b), planner.SizeOf(b)
 	planned := b.At.Day(p.home().zone)
+	if first, by := planner.Lapsed(b); first != 0 {
+		p.add(p.home(), p.lapsed(b, l, first, by))
+		return
+	}
 	for _, r := range readies {
 		y := p.stepYard(b, r.step)
 		rung := l.Rung(r.step)
@@ -147,6 +151,15 @@ func (p *pass) plannedStep(y *yardCase, b book.BatchPlan, l plan.Ladder, step pl
 		}
 		f.Why += fmt.Sprintf("; %s late: %s, or move the plan", count(late, "day"), costs)
 	}
+	return f
+}
+
+// lapsed is a planned batch whose graft cannot be kept: one thing to see to, and no work.
+func (p *pass) lapsed(b book.BatchPlan, l plan.Ladder, first calendar.Day, by plan.Rung) Finding {
+	f := p.plannedStep(p.home(), b, l, plan.GraftLarvae, "", 0)
+	f.Severity = Pressing
+	f.Do = fmt.Sprintf("Lapsed: move the graft%s of %s to %s, or drop it", forLine(b.Line), b.Day.Short(), first.Short())
+	f.Why = fmt.Sprintf("graft of %d larvae planned for %s%s; to %s was due by %s: if it was done, write it", b.Larvae, b.Day.Short(), wished(b), by.Step, by.By.Short())
 	return f
 }
 

@@ -79,6 +79,28 @@ func TestAPlannedStepThatIsLate(t *testing.T) {
 	}
 }
 
+// On the day of its graft a planned batch of which nothing is made ready is told as one thing,
+// with the first day on which it can be; what is written as done is asked for no more.
+func TestAGraftThatCannotBeKept(t *testing.T) {
+	p := graftAhead()
+	for at, first := range map[string]string{"2027-04-19": "Fri 23 Apr", "2027-04-21": "Sun 25 Apr"} {
+		v := p.View(at + " 08:00")
+		steps := stepsOf(v)
+		if f := steps["graft"]; len(steps) != 1 || f.Do != "Lapsed: move the graft for Rook 12 of Mon 19 Apr to "+first+", or drop it" || !strings.Contains(f.Why, "to confine the breeder was due by Thu 15 Apr") {
+			t.Errorf("%s: %+v", at, steps)
+		}
+		if day := rules.Day(v, v.Today()); day.Minutes != 0 {
+			t.Errorf("%s: %v min of work for what cannot be kept", at, day.Minutes)
+		}
+	}
+	for _, step := range []book.ReadyStep{book.BreederConfined, book.StarterFed, book.StarterSetUp} {
+		p.At("2027-04-18 18:00").Write(book.BatchReadied{Batch: booktest.Batch("next"), Step: step})
+	}
+	if f := stepsOf(p.View("2027-04-19 08:00"))["graft"]; f.Do != "Graft 96 larvae for Rook 12" || f.Takes <= 0 {
+		t.Errorf("all is ready, and it says %s, %v min", f.Do, f.Takes)
+	}
+}
+
 // Moved, an event keeps its name, so that a calendar changes it and has no two;
 // dropped, it is there no more.
 func TestPlannedEventsKeepTheirNames(t *testing.T) {
