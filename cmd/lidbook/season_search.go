@@ -47,5 +47,5 @@ func searchedSoFar(p season.Progress) string {
 	if p.Round > 0 {
 		far = fmt.Sprintf("round %d of %d", p.Round, p.Rounds)
 	}
-	return fmt.Sprintf("%s: %s, %s short, %.0f min; interrupt to take it", far, plural(p.Batches, "graft"), plural(p.Short, "queen"), p.Minutes)
+	return fmt.Sprintf("%s: %s, counts as %s short, %.0f min; interrupt to take it", far, plural(p.Batches, "graft"), plural(p.Short, "queen"), p.Minutes)
 }

@@ -73,7 +73,7 @@ func (s *search) shortOf(promise int) Short {
 			break
 		}
 	}
-	sh.Why = fmt.Sprintf("%s cannot be kept whole: %s%s%s.", sentence(p.Title()), limitWords(sh.Limits), wouldDo(sh.Lacks, sh.Graft), sh.nearest(p))
+	sh.Why = fmt.Sprintf("%s cannot be kept whole%s: %s%s%s.", sentence(p.Title()), sh.tried(), limitWords(sh.Limits), wouldDo(sh.Lacks, sh.Graft), sh.nearest(p))
 	return sh
 }
 
@@ -87,6 +87,19 @@ func (s *search) lesser(p pick, batches []int, chance float64) Short {
 	of := s.wanted.Promises[sh.Promise]
 	sh.Why += fmt.Sprintf(" Its graft gives all %d with %s, %.0f wished.", of.Queens, plan.OfHundred(chance), 100*of.Sure)
 	return sh
+}
+
+// Tried is what is tried for an order, in words: grafts in two yards, or of other sizes, may do more.
+const Tried = "one graft, or two alike a week apart in one yard"
+
+// tried says of what a promise is short; "" where no graft of any size does.
+func (s Short) tried() string {
+	switch s.Limits[0] {
+	case TooLate, NobodyThere, BreedersLimit:
+		return ""
+	default:
+		return " by " + Tried
+	}
 }
 
 // nearest is what comes nearest to a promise, in words.

@@ -242,7 +242,7 @@ func (s State) datesSaid() string {
 	case d.Exact && len(d.Short) == 0:
 		words += "; nothing takes less"
 	case d.Exact:
-		words += "; no more can be kept"
+		words += "; no more can be kept of what is tried"
 	case d.Bound > 0:
 		words += fmt.Sprintf("; at least %.0f h are needed", d.Bound/60)
 	}
