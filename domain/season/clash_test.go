@@ -288,3 +288,18 @@ func TestABatchIsTriedElsewhere(t *testing.T) {
 		t.Errorf("the board is changed: %v", kindsOf(again))
 	}
 }
+
+// Two grafts on a day come apart though their virgins want more drones than there are, apart
+// as together.
+func TestGraftsComeApartWhereDronesAreShort(t *testing.T) {
+	on := day(t, "2027-04-20")
+	pen := world{nucs: 60, starters: 6, finishers: 12, drones: 2}.pen()
+	for _, name := range []string{"one", "two"} {
+		pen.Write(book.BatchPlanned{Batch: booktest.Batch(name), Day: on, Larvae: 24, Nucs: 12, Yard: booktest.Yard("home")})
+	}
+	all := season.Clashes(plannerOf(pen))
+	clash(t, all, season.DronesShort)
+	if c := clash(t, all, season.TwoGrafts); len(c.Ways) == 0 || c.Ways[0].Days == 0 {
+		t.Errorf("%s %+v", c.Why, c.Ways)
+	}
+}

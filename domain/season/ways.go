@@ -247,10 +247,15 @@ func (c Clash) isNew(id book.BatchID, before []Clash) bool {
 func shares(a, b Clash) bool { return slices.ContainsFunc(a.Batches, b.has) }
 
 // weights are how much is missing of each kind, over the days; a clash of hours
-// counts as one.
+// counts as one. Drones are missing to each batch whose virgins fly, on as many days
+// wherever it stands: apart, two are not worse off than together.
 func weights(all []Clash) (sum [len(kinds)]float64) {
 	for _, c := range all {
-		sum[c.Kind] += max(c.Short(), 1) * float64(1+c.To.Sub(c.From))
+		over := float64(1 + c.To.Sub(c.From))
+		if c.Kind == DronesShort {
+			over = float64(len(c.Batches))
+		}
+		sum[c.Kind] += max(c.Short(), 1) * over
 	}
 	return sum
 }

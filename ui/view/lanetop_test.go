@@ -20,12 +20,13 @@ func asSeason(t *testing.T, size [3]float64, days int) state.State {
 	return planning(s, state.Ran{Command: "season"})
 }
 
-// A clash lies within the row of each of its batches, and is named in each; whose virgins
+// A clash lies within the row of each of its batches, and is named in each; of two in a row of a
+// narrow window one may be named alone. Whose virgins
 // fly late want drones as well.
 func TestClashesBelongToTheirRows(t *testing.T) {
 	for _, size := range seasonSizes {
 		s := asSeason(t, size, 0)
-		l, named, clashes := s.Layout(), 0, 0
+		l, named, clashes, rows, names := s.Layout(), 0, 0, 0, map[string]bool{}
 		marks := walk(t, window(s), s.Size())
 		for i, b := range s.Lanes(l) {
 			row := scene.Area{X: l.Lanes.X, Y: l.Lanes.Y + float64(i)*l.Lane + 1, W: l.Lanes.W, H: l.Lane - 2}
@@ -38,18 +39,23 @@ func TestClashesBelongToTheirRows(t *testing.T) {
 					}
 				}
 			}
-			clashes += bars
+			if clashes += bars; bars > 0 {
+				rows++
+			}
+			for _, c := range s.ClashMarks(b.Batch) {
+				names[c.Name] = true
+			}
 			if want := len(s.ClashMarks(b.Batch)); bars != want || want == 0 && b.Number > 2 {
 				t.Errorf("%v: %d clashes are drawn in the row of batch %d, it has %d", size, bars, b.Number, want)
 			}
 		}
 		for _, w := range texts(t, window(s), s.Size()) {
-			if w.Text.Text == "too few drone colonies" {
+			if names[w.Text.Text] {
 				named++
 			}
 		}
-		if named != clashes || named == 0 {
-			t.Errorf("%v: the clash is named %d times in %d rows", size, named, clashes)
+		if named < rows || named > clashes || size[0] >= 1280 && size[2] == 1 && named < clashes || named == 0 {
+			t.Errorf("%v: %d of %d clashes are named in %d rows", size, named, clashes, rows)
 		}
 	}
 }
