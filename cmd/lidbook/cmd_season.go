@@ -108,7 +108,7 @@ func (a *app) printSearch(s searchShape) {
 	}
 	var rows [][]string
 	for _, b := range s.Batches {
-		rows = append(rows, []string{"graft " + b.Graft, strings.TrimSpace(b.Line + prefixed(" from ", b.Breeder)), plural(b.Larvae, "larva"), plural(b.Nucs, "nuc") + prefixed(" in ", b.Yard), fmt.Sprintf("%.0f min", b.Minutes), prefixed("for ", list(b.For))})
+		rows = append(rows, []string{"graft " + shortDay(b.Graft), strings.TrimSpace(b.Line + prefixed(" from ", b.Breeder)), plural(b.Larvae, "larva"), plural(b.Nucs, "nuc") + prefixed(" in ", b.Yard), fmt.Sprintf("%.0f min", b.Minutes), prefixed("for ", list(b.For))})
 	}
 	a.table(rows)
 	rows = nil
@@ -131,11 +131,11 @@ func (a *app) printSearch(s searchShape) {
 func (s searchShape) best() string {
 	switch {
 	case s.Exact && s.Short > 0:
-		return fmt.Sprintf("counts as %s short, and no fewer can be where an order has %s", plural(s.Short, "queen"), season.Tried)
+		return fmt.Sprintf("%s short, and no fewer can be", plural(s.Short, "queen"))
 	case s.Exact:
 		return "nothing takes less"
 	case s.Least > 0:
-		return fmt.Sprintf("counts as %s short, %d at least where an order has %s", plural(s.Short, "queen"), s.Least, season.Tried)
+		return fmt.Sprintf("%s short, %d at least in any plan", plural(s.Short, "queen"), s.Least)
 	default:
 		return fmt.Sprintf("to keep all takes %.0f min at least", s.Bound)
 	}

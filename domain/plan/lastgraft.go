@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"strings"
 	"time"
 
 	"lidmark/domain/book"
@@ -45,18 +46,22 @@ func (p *Planner) NoLast(yard book.YardID) string {
 	told := p.view.Yard(yard).Normals
 	_, now, _ := p.view.Today().Date()
 	var untold []string
+	var at []int
 	for i := range told {
 		if m := (int(now) - 1 + i) % len(told); told[m].Yard.IsZero() {
-			untold = append(untold, time.Month(m+1).String())
+			untold, at = append(untold, time.Month(m+1).String()), append(at, i)
 		}
 	}
-	switch len(untold) {
-	case 0:
+	n := len(untold)
+	switch {
+	case n == 0:
 		return "the usual weather ends no season there"
-	case 1:
+	case n == 1:
 		return "the usual weather of " + untold[0] + " is not told"
-	case len(told):
+	case n == len(told):
 		return "the usual weather is not told"
+	case at[n-1]-at[0] >= n: // some between are told
+		return "the usual weather of " + strings.Join(untold[:n-1], ", ") + " and " + untold[n-1] + " is not told"
 	default:
 		return fmt.Sprintf("the usual weather of %d months is not told, %s to %s", len(untold), untold[0], untold[len(untold)-1])
 	}

@@ -54,7 +54,8 @@ func TestWhyNoLastGraftIsKnown(t *testing.T) {
 		want string
 	}{
 		{nil, "the usual weather is not told"},
-		{[]int{2, 3, 4, 5, 6, 7, 8}, "the usual weather of 5 months is not told, September to January"},
+		{[]int{2, 3, 4, 5, 6, 8}, "the usual weather of July, September, October, November, December and January is not told"},
+		{[]int{7}, "the usual weather of 5 months is not told, September to January"},
 		{[]int{9, 10, 11, 12}, "the usual weather of January is not told"},
 		{[]int{1}, "the usual weather ends no season there"},
 	} {
