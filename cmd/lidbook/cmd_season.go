@@ -131,11 +131,11 @@ func (a *app) printSearch(s searchShape) {
 func (s searchShape) best() string {
 	switch {
 	case s.Exact && s.Short > 0:
-		return fmt.Sprintf("%s short, and no fewer can be", plural(s.Short, "queen"))
+		return fmt.Sprintf("counts as %s short, and no fewer can be where an order has %s", plural(s.Short, "queen"), season.Tried)
 	case s.Exact:
 		return "nothing takes less"
 	case s.Least > 0:
-		return fmt.Sprintf("%s short, %d at least in any plan", plural(s.Short, "queen"), s.Least)
+		return fmt.Sprintf("counts as %s short, %d at least where an order has %s", plural(s.Short, "queen"), s.Least, season.Tried)
 	default:
 		return fmt.Sprintf("to keep all takes %.0f min at least", s.Bound)
 	}
