@@ -118,7 +118,7 @@ func (a *app) printSearch(s searchShape) {
 			whys = append(whys, p.Why)
 			continue
 		}
-		rows = append(rows, []string{p.Name, plural(p.Queens, "queen") + " by " + p.By, cmp.Or(p.Nearly, fmt.Sprintf("%.0f %% sure", 100*p.Chance))})
+		rows = append(rows, []string{p.Name, plural(p.Queens, "queen") + " by " + shortDay(p.By), cmp.Or(p.Nearly, fmt.Sprintf("%.0f %% sure", 100*p.Chance))})
 	}
 	a.table(rows)
 	a.line("%s, %.0f min of work; %s", plural(len(s.Batches), "graft"), s.Minutes, s.best())

@@ -43,6 +43,7 @@ type wishShape struct {
 	Grafts   []graftShape   `json:"grafts"`
 	Cup      cupShape       `json:"cup"`                     // of bees
 	Together []needShape    `json:"needsTogether,omitempty"` // of several grafts
+	Assumes  []string       `json:"assumes"`                 // what is short, as if it were there
 	Days     []minutesShape `json:"minutes"`
 	People   []dayPartShape `json:"byPerson"` // none where nobody's hours are known
 
@@ -224,6 +225,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	if len(a.Batches) > 1 {
 		s.Together = shapeOfNeeds(plan.Together(needs...))
 	}
+	s.Assumes = assumed(s)
 	last := a.Batches[len(a.Batches)-1]
 	s.last(p, a.Yard, last.Day)
 	for _, m := range p.Minds(a) {

@@ -30,6 +30,7 @@ func (a *app) printWish(v *book.View, s wishShape) {
 		a.line("  ready is from %d days of age on, so all queens of a graft are ready within few days: for an earlier day there is hardly one of them", s.agesFor)
 	}
 	a.printMinds(s)
+	a.printAssumed(s)
 	if s.Nucs == 0 {
 		a.line("  no nuc of %s is free then: say with --nucs how many there will be, or choose another day or --yard", s.Yard)
 	}
