@@ -14,7 +14,7 @@ import (
 // some were claimed, and its day had come, By is the day by which those are replaced.
 type Order struct {
 	OrderTaken
-	Taken    calendar.Moment
+	Taken    calendar.Moment // when it was first written down
 	Handed   []QueenID       // queens handed over for it
 	Claimed  int             // queens claimed as dead or not accepted
 	Reopened calendar.Moment // by a claim that gave it another day; zero: by none, or its day was said anew since
@@ -91,7 +91,9 @@ func (o *Order) again() Order {
 func (o *Order) take(e *Entry) {
 	switch f := e.Fact.(type) {
 	case OrderTaken:
-		o.OrderTaken, o.Taken, o.Reopened = f, e.At, calendar.Moment{}
+		if o.OrderTaken, o.Reopened = f, (calendar.Moment{}); o.Taken.IsZero() {
+			o.Taken = e.At
+		}
 	case OrderClosed:
 		o.Closed = true
 	case QueenHandedOver:

@@ -81,3 +81,15 @@ func TestAClaimHasADayOfItsOwn(t *testing.T) {
 		}
 	}
 }
+
+// What of an order is said anew does not change the day on which it was taken.
+func TestAnOrderSaidAnewWasTakenAsBefore(t *testing.T) {
+	o := book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 5, By: calendar.Date(2027, 6, 1)}
+	p := (&booktest.Pen{}).At("2027-03-20 08:00").Write(o)
+	o.Queens = 7
+	p.At("2027-04-24 08:00").Write(o)
+	got := p.View("2027-05-02 08:00").Order(o.Order)
+	if on := got.Taken.Day(p.View("2027-05-02 08:00").Zone()); on != calendar.Date(2027, 3, 20) || got.Queens != 7 {
+		t.Errorf("%d queens, taken on %s", got.Queens, on)
+	}
+}
