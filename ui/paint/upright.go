@@ -41,7 +41,9 @@ func (cv *canvas) slab(a scene.Area, c color.RGBA) {
 // frame paints what lies in one area and not in another within it.
 func (cv *canvas) frame(a, hole scene.Area, c color.RGBA) {
 	r := cv.clip.Intersect(image.Rect(int(math.Floor(a.X)), int(math.Floor(a.Y)), int(math.Ceil(a.Right())), int(math.Ceil(a.Bottom()))))
-	h := image.Rect(int(math.Ceil(hole.X)), int(math.Ceil(hole.Y)), int(math.Floor(hole.Right())), int(math.Floor(hole.Bottom()))).Intersect(r)
+	h := image.Rectangle{ // empty where the hole is thinner than a pixel: image.Rect would turn it round
+		Min: image.Pt(int(math.Ceil(hole.X)), int(math.Ceil(hole.Y))), Max: image.Pt(int(math.Floor(hole.Right())), int(math.Floor(hole.Bottom()))),
+	}.Intersect(r)
 	if h.Empty() {
 		h = image.Rectangle{Min: r.Max, Max: r.Max}
 	}

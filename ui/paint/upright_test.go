@@ -67,6 +67,18 @@ func TestUprightRectanglesLookTheSame(t *testing.T) {
 	})
 }
 
+// The hole of an outline that is thinner than a pixel is no whole row of it.
+func TestAThinHoleIsOutlined(t *testing.T) {
+	p, dst := painter(t), image.NewRGBA(image.Rect(0, 0, 16, 8))
+	thin := scene.Rect{Area: scene.Area{X: 1, Y: 2.5, W: 10.5, H: 2}, Fill: scene.Act, Stroke: scene.Stroke{Role: scene.Pen, Width: 1.5}}
+	p.Paint(dst, scene.Scene{Marks: []scene.Mark{scene.Rect{Area: scene.Area{W: 16, H: 8}, Fill: scene.Ground}, thin}}, paint.Light, 1)
+	bare := image.NewRGBA(dst.Rect)
+	p.Paint(bare, scene.Scene{Marks: []scene.Mark{scene.Rect{Area: scene.Area{W: 16, H: 8}, Fill: scene.Act}}}, paint.Light, 1)
+	if got := dst.RGBAAt(5, 3); got == bare.RGBAAt(5, 3) {
+		t.Errorf("the middle of a thin outline is %v, all filling", got)
+	}
+}
+
 // BenchmarkPaintPlates paints a yard seen from afar, level with the window and
 // turned; its floor is BenchmarkCopyPixels.
 func BenchmarkPaintPlates(b *testing.B) {
