@@ -50,7 +50,7 @@ func (t *trial) ways(c Clash) (all []Way) {
 	if c.Kind == IncubatorShort && t.finishersFree(c) {
 		all = append([]Way{{What: c.leave()}}, all...)
 	}
-	if len(all) == 0 && (c.Kind == DronesUnripe || c.Kind == DronesOld) { // the graft is done: nothing moves
+	if len(all) == 0 && (c.Kind == DronesUnripe || c.Kind == DronesOld) { // no graft can move out of it
 		all = append(all, Way{What: "drone colonies with ripe drones, there by " + c.From.Short()})
 	}
 	if what := c.more(); what != "" {

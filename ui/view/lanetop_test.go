@@ -21,8 +21,7 @@ func asSeason(t *testing.T, size [3]float64, days int) state.State {
 }
 
 // A clash lies within the row of each of its batches, and is named in each; of two in a row of a
-// narrow window one may be named alone. Whose virgins
-// fly late want drones as well.
+// narrow window one may be named alone. Whose virgins fly late want drones as well.
 func TestClashesBelongToTheirRows(t *testing.T) {
 	for _, size := range seasonSizes {
 		s := asSeason(t, size, 0)
