@@ -187,9 +187,9 @@ func (g *brush) hatch(polygon []scene.Point, h scene.Hatch) {
 		return
 	}
 	origin := g.device(g.camera.Shift)
-	g.path.hatch(polygon, areaOf(g.clip), origin, h.Pitch*g.scale, h.Weight*g.scale, h.Falling)
+	g.path.hatch(polygon, areaOf(g.sight), origin, h.Pitch*g.scale, h.Weight*g.scale, h.Falling)
 	if h.Crossed {
-		g.path.hatch(polygon, areaOf(g.clip), origin, h.Pitch*g.scale, h.Weight*g.scale, !h.Falling)
+		g.path.hatch(polygon, areaOf(g.sight), origin, h.Pitch*g.scale, h.Weight*g.scale, !h.Falling)
 	}
 	g.fill(g.theme.Colour(h.Role))
 }

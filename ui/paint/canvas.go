@@ -15,8 +15,9 @@ import (
 // canvas is where painting happens: pixels, the part of them that may be
 // touched, and tools that are reused from shape to shape.
 type canvas struct {
-	dst  *image.RGBA
-	clip image.Rectangle
+	dst   *image.RGBA
+	clip  image.Rectangle
+	sight image.Rectangle // the clip as it is when all is painted: shapes are cut to it, so that a part comes out as in the whole
 	*tools
 }
 
@@ -39,8 +40,8 @@ func (cv *canvas) fill(c color.RGBA) {
 	r := image.Rect(
 		int(math.Floor(max(lo.X, -far))), int(math.Floor(max(lo.Y, -far))),
 		int(math.Ceil(min(hi.X, far))), int(math.Ceil(min(hi.Y, far))),
-	).Intersect(cv.clip)
-	if r.Empty() {
+	).Intersect(cv.sight)
+	if !r.Overlaps(cv.clip) {
 		return
 	}
 	cv.rasterise(r)
@@ -106,12 +107,12 @@ func (cv *canvas) rasteriseEdge(a, b scene.Point) {
 	}
 }
 
-// blend paints c on r through the mask.
+// blend paints c through the mask, which lies on r.
 func (cv *canvas) blend(r image.Rectangle, c color.RGBA) {
-	w := r.Dx()
-	for y := range r.Dy() {
-		o := cv.dst.PixOffset(r.Min.X, r.Min.Y+y)
-		over(cv.dst.Pix[o:o+4*w], cv.mask.Pix[y*w:(y+1)*w], c)
+	in := r.Intersect(cv.clip)
+	for y := in.Min.Y; y < in.Max.Y; y++ {
+		o := (y-r.Min.Y)*r.Dx() - r.Min.X
+		over(cv.row(in.Min.X, in.Max.X, y), cv.mask.Pix[o+in.Min.X:o+in.Max.X], c)
 	}
 }
 

@@ -39,7 +39,7 @@ func (p *Painter) Paint(dst *image.RGBA, s scene.Scene, theme Theme, scale float
 func (p *Painter) brush(dst *image.RGBA, theme Theme, scale float64) brush {
 	b := dst.Bounds()
 	return brush{
-		painter: p, canvas: canvas{dst: dst, clip: b, tools: &p.tools}, theme: theme, scale: scale,
+		painter: p, canvas: canvas{dst: dst, clip: b, sight: b, tools: &p.tools}, theme: theme, scale: scale,
 		origin: scene.Point{X: float64(b.Min.X), Y: float64(b.Min.Y)},
 	}
 }
@@ -75,19 +75,22 @@ func (g *brush) marks(marks []scene.Mark) {
 
 // pane paints the marks of a pane through its camera, cut to its clip.
 func (g *brush) pane(m *scene.Pane) {
-	clip, camera := g.clip, g.camera
-	g.clip = g.paneClip(m)
+	clip, sight, camera := g.clip, g.sight, g.camera
+	g.clip, g.sight = g.paneClip(m), g.sight.Intersect(g.panePixels(m))
 	g.camera = m.Camera.Then(camera)
 	if !g.clip.Empty() {
 		g.marks(m.Marks)
 	}
-	g.clip, g.camera = clip, camera
+	g.clip, g.sight, g.camera = clip, sight, camera
 }
 
-// paneClip returns the pixels that a pane shows.
-func (g *brush) paneClip(m *scene.Pane) image.Rectangle {
-	return g.clip.Intersect(g.pixels(g.camera.ScreenArea(m.Clip)))
+// panePixels returns the pixels that a pane takes.
+func (g *brush) panePixels(m *scene.Pane) image.Rectangle {
+	return g.pixels(g.camera.ScreenArea(m.Clip))
 }
+
+// paneClip returns the pixels of a pane that may be touched.
+func (g *brush) paneClip(m *scene.Pane) image.Rectangle { return g.clip.Intersect(g.panePixels(m)) }
 
 // text paints a line of text.
 func (g *brush) text(m *scene.Text) {

@@ -94,7 +94,7 @@ func (p *Painter) paintLid(k look) *sprite {
 	out := int(math.Ceil(reach(&k.lid) * k.scale))
 	dst := image.NewRGBA(image.Rect(-out, -out, out, out))
 	g := lidBrush{
-		brush: brush{painter: p, canvas: canvas{dst: dst, clip: dst.Rect, tools: &p.tools}, theme: k.theme, scale: k.scale},
+		brush: brush{painter: p, canvas: canvas{dst: dst, clip: dst.Rect, sight: dst.Rect, tools: &p.tools}, theme: k.theme, scale: k.scale},
 		Lid:   &k.lid, body: newBody(&k.lid),
 	}
 	g.whole()
