@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"iter"
 	"slices"
-	"strconv"
 	"strings"
 
 	"lidmark/domain/book"
@@ -158,17 +157,6 @@ func (f finder) order(number string) (*book.Order, error) {
 	return one("order", number, f.Orders(), func(o *book.Order) string { return o.Number })
 }
 
-func (f finder) batch(number string) (*book.Batch, error) {
-	n, err := strconv.Atoi(number)
-	if err != nil {
-		return nil, fmt.Errorf("batch %q: write its number, like 4", number)
-	}
-	if b := f.BatchNumbered(n); b != nil {
-		return b, nil
-	}
-	return one("batch", number, f.Batches(), func(b *book.Batch) string { return strconv.Itoa(b.Number) })
-}
-
 // nucs are the nucs of names, lists and rows, each once.
 func (f finder) nucs(names ...string) ([]book.NucID, error) {
 	var all []book.NucID
@@ -270,14 +258,11 @@ func (f finder) apart(names []string) (all []string) {
 	return all
 }
 
-// anything finds a yard, colony, nuc, queen, customer, "batch 4" or "order 12".
+// anything finds a yard, colony, nuc, queen, customer, "batch 4", "batch of Mon 19 Apr" or
+// "order 12".
 func (f finder) anything(name string) (book.Subject, error) {
-	if number, ok := strings.CutPrefix(name, "batch "); ok {
-		b, err := f.batch(number)
-		if err != nil {
-			return book.Subject{}, err
-		}
-		return b.Batch.Subject(), nil
+	if strings.HasPrefix(name, "batch ") {
+		return f.anyBatch(name)
 	}
 	if strings.HasPrefix(name, "order ") {
 		o, err := f.order(name)
@@ -301,6 +286,9 @@ func (f finder) anything(name string) (book.Subject, error) {
 	}
 	if q, err := f.queen(name); err == nil {
 		return q.Queen.Subject(), nil
+	}
+	if p, err := f.plan(name); err == nil {
+		return p.Batch.Subject(), nil
 	}
 	return unit, err
 }

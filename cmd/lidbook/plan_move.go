@@ -2,8 +2,6 @@ package main
 
 import (
 	"cmp"
-	"fmt"
-	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -57,29 +55,6 @@ func planDropCommand(a *app) *cobra.Command {
 	})
 	c.Flags().StringVar(&why, "why", "", "`WHY`")
 	return c
-}
-
-// plan finds a planned batch by its day, its line, both, or its id.
-func (f finder) plan(name string) (p book.BatchPlan, err error) {
-	on, _ := line.ParseComing(name, f.Today())
-	n := 0
-	var there []string
-	for one := range f.Plans() {
-		called := strings.TrimSpace(one.Day.String() + " " + one.Line)
-		there = append(there, called)
-		if !on.IsZero() && one.Day == on || strings.EqualFold(name, one.Line) || strings.EqualFold(name, called) || name == one.Batch.String() {
-			p = one
-			n++
-		}
-	}
-	switch {
-	case n == 1:
-		return p, nil
-	case n > 1:
-		return p, fmt.Errorf("%d grafts are planned for %q: name the day and the line, like %q, or the id that --json shows", n, name, there[0])
-	default:
-		return p, fmt.Errorf("no graft is planned for %q: there is %s", name, cmp.Or(shortList(there), "none"))
-	}
 }
 
 // coming reads a day to come, or a time on it in minutes after midnight.

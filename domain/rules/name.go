@@ -35,9 +35,19 @@ func Name(v *book.View, s book.Subject) string {
 func batchName(v *book.View, id book.BatchID) string {
 	b := v.Batch(id)
 	if p, _ := v.BatchPlan(id); b.At.IsZero() && !p.Day.IsZero() {
-		return "batch of " + p.Day.Short()
+		return "batch of " + p.Day.Short() + besides(v, p)
 	}
 	return batchWord(b)
+}
+
+// besides is the line of a planned batch where another is planned for its day.
+func besides(v *book.View, b book.BatchPlan) string {
+	for other := range v.Plans() {
+		if other.Day == b.Day && other.Batch != b.Batch && b.Line != "" {
+			return ", " + b.Line
+		}
+	}
+	return ""
 }
 
 func queenName(v *book.View, q *book.Queen) string {

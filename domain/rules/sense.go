@@ -28,7 +28,7 @@ func Sense(v *book.View, now time.Time, e book.Entry) error {
 		if id, ok := s.Nuc(); ok && v.Nuc(id).Name == "" && !founds(e.Fact) {
 			return fmt.Errorf("the nuc is not in the book: name it first")
 		}
-		if id, ok := s.Batch(); ok && v.Batch(id).At.IsZero() && !founds(e.Fact) {
+		if id, ok := s.Batch(); ok && v.Batch(id).At.IsZero() && !founds(e.Fact) && !ofPlanned(v, id, e.Fact) {
 			return fmt.Errorf("the batch is not in the book: write down its graft first")
 		}
 	}
@@ -120,6 +120,18 @@ func founds(f book.Fact) bool {
 	switch f.(type) {
 	case book.NucNamed, book.Grafted, book.BatchPlanned, book.BatchDropped, book.BatchReadied:
 		return true
+	default:
+		return false
+	}
+}
+
+// ofPlanned tells whether a fact may be of a batch that is only planned: a note, and that a
+// step of it is put off.
+func ofPlanned(v *book.View, id book.BatchID, f book.Fact) bool {
+	_, planned := v.BatchPlan(id)
+	switch f.(type) {
+	case book.PutOff, book.Noted:
+		return planned
 	default:
 		return false
 	}
