@@ -25,6 +25,10 @@ func putOffCommand(a *app) *cobra.Command {
 		if err != nil {
 			return nil, err
 		}
+		id, _ := of.Batch()
+		if p, planned := d.view().BatchPlan(id); planned {
+			return nil, fmt.Errorf("the steps of %s move with its graft: lidbook plan move %s DAY", rules.Name(d.view(), of), p.Day)
+		}
 		for _, r := range ruleNames() {
 			if r == args[0] {
 				return book.PutOff{Rule: r, Of: of, Until: until, Why: why}, nil

@@ -137,6 +137,8 @@ export nucs 4
 export plan 2027-06-19
 plan drop Linnet
 ready 2027-06-19 paint
+move 'batch of Tue 8 Jun' incubator
+putoff 'batch of Tue 8 Jun' 'planned step' +3
 graft --plan 2027-06-19
 wish --queens 40
 wish --until +60

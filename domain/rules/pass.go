@@ -189,12 +189,9 @@ type putOffKey struct {
 }
 
 // offUntil is until when a finding was put off. Who puts the cells of a batch off
-// puts off giving them; of a planned batch those steps wait whose days come before.
+// puts off giving them.
 func (p *pass) offUntil(f Finding) calendar.Day {
 	until := p.putOff[putOffKey{f.Rule, f.Of}]
-	if f.Rule == PlannedStep && !f.From.Before(until.Start(p.home().zone)) {
-		return 0
-	}
 	if f.Act == ActGiveCell && len(f.Also) > 0 {
 		until = max(until, p.putOff[putOffKey{CellsOut, f.Also[0]}])
 	}

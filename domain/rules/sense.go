@@ -125,14 +125,9 @@ func founds(f book.Fact) bool {
 	}
 }
 
-// ofPlanned tells whether a fact may be of a batch that is only planned: a note, and that a
-// step of it is put off.
+// ofPlanned tells whether a fact may be of a batch that is only planned, as a note may.
 func ofPlanned(v *book.View, id book.BatchID, f book.Fact) bool {
 	_, planned := v.BatchPlan(id)
-	switch f.(type) {
-	case book.PutOff, book.Noted:
-		return planned
-	default:
-		return false
-	}
+	_, note := f.(book.Noted)
+	return planned && note
 }
