@@ -84,9 +84,11 @@ func TestWhatMakesReadyAndCanWaitCostsNothing(t *testing.T) {
 	}
 }
 
-// Nobody grafts into starters that nobody set up: with no time for both, both wait.
+// Nobody grafts into starters that nobody set up: with no time for both, both wait. Here they
+// are set up on the day itself.
 func TestAGraftWaitsForWhatMakesItReady(t *testing.T) {
-	p := grafting(calendar.Date(2027, time.May, 10))
+	p := grafting(calendar.Date(2027, time.May, 10)).Write(book.NumberChanged{Number: "starter_set_up_before", Value: 0})
+	p.Write(book.BatchReadied{Batch: booktest.Batch("b"), Step: book.BreederConfined})
 	v := p.View("2027-05-10 07:00")
 	for _, minutes := range []float64{20, 40, 60, 80, 100, 120, 240} {
 		day, err := crew.Plan(rules.Judge(v), v.Today(), crew.Hands{{{Name: "Ida", Minutes: minutes}}})

@@ -55,18 +55,15 @@ func (p *Planner) FirstGraft() calendar.Day {
 }
 
 // Lapsed is the first day to which a planned batch can be moved that cannot be grafted any
-// more as it is planned, and the step that it fails by: its day is there, and what makes ready
-// for it is not done and past its last day. Zero: it can be kept. What was past when the plan
-// was made is not asked for.
+// more as it is planned, and the step that it fails by: one that makes ready for it is not
+// done and past its last day. Zero: it can be kept. What was past when the plan was made is
+// not asked for; and a starter that is fed too late, or drones, are no reason not to graft.
 func (p *Planner) Lapsed(b book.BatchPlan) (first calendar.Day, by Rung) {
 	today, made := p.view.Today(), b.At.Day(p.view.Zone())
-	if today < b.Day {
-		return 0, by
-	}
 	missing := func(since calendar.Day) (days calendar.Day) {
 		for _, r := range p.LadderOf(b).Rungs[:GraftLarvae-1] {
 			late := today - r.By
-			if r.Step != DroneComb && late > days && r.By >= since && !b.Made(r.Step.Readied()) {
+			if r.Step.needed() && late > days && r.By >= since && !b.Made(r.Step.Readied()) {
 				days, by = late, r
 			}
 		}
@@ -83,5 +80,8 @@ func (p *Planner) Lapsed(b book.BatchPlan) (first calendar.Day, by Rung) {
 			break
 		}
 	}
-	return b.Day, fails
+	return max(b.Day, today+1), fails
 }
+
+// needed tells whether there is nothing to graft, or to graft into, without a step.
+func (s Step) needed() bool { return s == Confine || s == SetUpStarter }

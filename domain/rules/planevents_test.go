@@ -19,8 +19,9 @@ func TestEveryStepOfTheDayIsAnEvent(t *testing.T) {
 	planned := (&booktest.Pen{}).At("2027-04-01 12:00").Write(
 		book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"},
 		book.BatchPlanned{Batch: batch, Day: calendar.Date(2027, time.May, 5), Minute: 18 * 60, Larvae: 20, Nucs: 8, Yard: home})
-	for _, step := range []book.ReadyStep{book.BreederConfined, book.StarterFed, book.StarterSetUp} {
-		planned.At("2027-05-04 20:00").Write(book.BatchReadied{Batch: batch, Step: step}) // else the graft cannot be kept
+	planned.At("2027-05-01 20:00").Write(book.BatchReadied{Batch: batch, Step: book.BreederConfined}) // else the graft cannot be kept
+	for _, step := range []book.ReadyStep{book.StarterFed, book.StarterSetUp} {
+		planned.At("2027-05-04 20:00").Write(book.BatchReadied{Batch: batch, Step: step})
 	}
 	steps := stepsTold(t, planned, calendar.Date(2027, time.April, 1), calendar.Date(2027, time.May, 5))
 	grafted := planned.At("2027-05-05 18:00").Write(book.Grafted{Batch: batch, Number: 4, Larvae: 20})

@@ -145,20 +145,35 @@ func (p *pass) plannedStep(y *yardCase, b book.BatchPlan, l plan.Ladder, step pl
 	}
 	if late := p.today.Sub(rung.By); late > 0 {
 		f.Severity = Pressing
-		costs := "the queens are ready so much later"
-		if step == plan.DroneComb {
-			costs = "its drones are not ripe for the first flights"
-		}
-		f.Why += fmt.Sprintf("; %s late: %s, or move the plan", count(late, "day"), costs)
+		f.Why += fmt.Sprintf("; %s late: %s, or move the plan", count(late, "day"), costOf(step))
 	}
 	return f
 }
 
-// lapsed is a planned batch whose graft cannot be kept: one thing to see to, and no work.
+// costOf is what it costs that a step is late which can still be done.
+func costOf(s plan.Step) string {
+	switch s {
+	case plan.DroneComb:
+		return "its drones are not ripe for the first flights"
+	case plan.FeedStarter:
+		return "the starters are fed so much shorter"
+	default:
+		return "the queens are ready so much later"
+	}
+}
+
+// lapsed is a planned batch whose graft cannot be kept: one thing to see to from the day
+// after the last one of the step that it fails by, and no work.
 func (p *pass) lapsed(b book.BatchPlan, l plan.Ladder, first calendar.Day, by plan.Rung) Finding {
-	f := p.plannedStep(p.home(), b, l, plan.GraftLarvae, "", 0)
-	f.Severity = Pressing
-	f.Do = fmt.Sprintf("Lapsed: move the graft%s of %s to %s, or drop it", forLine(b.Line), b.Day.Short(), first.Short())
+	y := p.home()
+	f := p.plannedStep(y, b, l, plan.GraftLarvae, "", 0)
+	f.Severity, f.From = Pressing, (by.By + 1).Start(y.zone)
+	f.Best = f.From
+	move := "Move"
+	if p.today >= b.Day {
+		move = "Lapsed: move"
+	}
+	f.Do = fmt.Sprintf("%s the graft%s of %s to %s, or drop it", move, forLine(b.Line), b.Day.Short(), first.Short())
 	f.Why = fmt.Sprintf("graft of %d larvae planned for %s%s; to %s was due by %s: if it was done, write it", b.Larvae, b.Day.Short(), wished(b), by.Step, by.By.Short())
 	return f
 }

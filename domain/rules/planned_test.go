@@ -62,16 +62,16 @@ func TestAPlannedBatchIsWork(t *testing.T) {
 // A step whose day has gone presses and says what it costs; one that was too late
 // when the plan was made is not asked for.
 func TestAPlannedStepThatIsLate(t *testing.T) {
-	steps := stepsOf(graftAhead().View("2027-04-17 08:00"))
-	for at, late := range map[string]string{"2027-04-15": "", "2027-04-16": "1 day late"} { // its last day is the 15th
-		f := stepsOf(graftAhead().View(at + " 08:00"))["confine the breeder"]
+	ahead := graftAhead().At("2027-04-15 18:00").Write(book.BatchReadied{Batch: booktest.Batch("next"), Step: book.BreederConfined})
+	for at, late := range map[string]string{"2027-04-16": "", "2027-04-17": "1 day late", "2027-04-18": "2 days late: the starters are fed so much shorter"} { // its last day is the 16th
+		steps := stepsOf(ahead.View(at + " 08:00"))
+		f := steps["feed the starter"]
 		if is := f.Severity == rules.Pressing; is != (late != "") || !strings.Contains(f.Why, late) {
 			t.Errorf("on %s: %s, %s", at, f.Severity, f.Why)
 		}
-	}
-	f := steps["confine the breeder"]
-	if f.Severity != rules.Pressing || !strings.Contains(f.Why, "2 days late") {
-		t.Errorf("two days late: %s, %s", f.Severity, f.Why)
+		if g := steps["graft"]; g.Do != "Graft 96 larvae for Rook 12" {
+			t.Errorf("on %s the starters can still be fed, and it says %s", at, g.Do)
+		}
 	}
 	p := (&booktest.Pen{}).At("2027-04-17 12:00").Write(book.BatchPlanned{Batch: booktest.Batch("b"), Day: calendar.Date(2027, 4, 19), Larvae: 20, Nucs: 10})
 	if _, asked := stepsOf(p.View("2027-04-17 14:00"))["confine the breeder"]; asked {
@@ -79,21 +79,29 @@ func TestAPlannedStepThatIsLate(t *testing.T) {
 	}
 }
 
-// On the day of its graft a planned batch of which nothing is made ready is told as one thing,
-// with the first day on which it can be; what is written as done is asked for no more.
+// From the day on which its breeder can be confined no more in time a planned batch is told as one
+// thing, with the first day on which it can be grafted; what is written as done is asked for no more.
 func TestAGraftThatCannotBeKept(t *testing.T) {
 	p := graftAhead()
-	for at, first := range map[string]string{"2027-04-19": "Fri 23 Apr", "2027-04-21": "Sun 25 Apr"} {
+	if f := stepsOf(p.View("2027-04-15 20:00"))["confine the breeder"]; f.Takes <= 0 {
+		t.Errorf("on its last day the breeder takes %v min", f.Takes)
+	}
+	for at, do := range map[string]string{
+		"2027-04-16": "Move the graft for Rook 12 of Mon 19 Apr to Tue 20 Apr, or drop it", "2027-04-18": "Move the graft for Rook 12 of Mon 19 Apr to Thu 22 Apr, or drop it",
+		"2027-04-19": "Lapsed: move the graft for Rook 12 of Mon 19 Apr to Fri 23 Apr, or drop it", "2027-04-21": "Lapsed: move the graft for Rook 12 of Mon 19 Apr to Sun 25 Apr, or drop it",
+	} {
 		v := p.View(at + " 08:00")
 		steps := stepsOf(v)
-		if f := steps["graft"]; len(steps) != 1 || f.Do != "Lapsed: move the graft for Rook 12 of Mon 19 Apr to "+first+", or drop it" || !strings.Contains(f.Why, "to confine the breeder was due by Thu 15 Apr") {
+		if f := steps["graft"]; len(steps) != 1 || f.Do != do || f.Severity != rules.Pressing || !strings.Contains(f.Why, "to confine the breeder was due by Thu 15 Apr") {
 			t.Errorf("%s: %+v", at, steps)
 		}
 		if day := rules.Day(v, v.Today()); day.Minutes != 0 {
 			t.Errorf("%s: %v min of work for what cannot be kept", at, day.Minutes)
+		} else if len(day.Stops) != 1 || len(day.Stops[0].Tasks) != 1 {
+			t.Errorf("%s: the day tells %+v", at, day.Stops)
 		}
 	}
-	for _, step := range []book.ReadyStep{book.BreederConfined, book.StarterFed, book.StarterSetUp} {
+	for _, step := range []book.ReadyStep{book.BreederConfined, book.StarterSetUp} { // unfed ones take larvae too
 		p.At("2027-04-18 18:00").Write(book.BatchReadied{Batch: booktest.Batch("next"), Step: step})
 	}
 	if f := stepsOf(p.View("2027-04-19 08:00"))["graft"]; f.Do != "Graft 96 larvae for Rook 12" || f.Takes <= 0 {
@@ -202,7 +210,7 @@ func TestPlannedStepsAreWhereTheyHappen(t *testing.T) {
 		book.YardDescribed{Yard: far, Name: "Far", Zone: "America/New_York"},
 		book.BatchPlanned{Batch: booktest.Batch("next"), Day: calendar.Date(2027, 4, 19), Minute: 15 * 60, Larvae: 96, Nucs: 64, Yard: far, Queens: 40, By: calendar.Date(2027, 6, 14)},
 	)
-	berth := p.View("2027-04-18 08:00")
+	berth := p.View("2027-04-15 08:00")
 	for what, want := range map[string]book.YardID{"drone comb in": home, "set up starters": home, "graft": home, "make up nucs": far} {
 		if f, there := stepsOf(berth)[what]; there && f.Yard != want {
 			t.Errorf("%s is in the yard %s, want %s", what, berth.Yard(f.Yard).Name, berth.Yard(want).Name)
