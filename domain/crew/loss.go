@@ -2,6 +2,7 @@ package crew
 
 import (
 	"fmt"
+	"sync"
 	"time"
 
 	"lidmark/domain/book"
@@ -34,22 +35,25 @@ type pricer struct {
 
 	promised map[book.NucID]caught
 
-	planner *plan.Planner // nil: no planned step was priced yet
+	planner func() *plan.Planner
+	own     func() practice.Numbers // the numbers with the keeper's own rates in them
 }
 
-func newPricer(j *rules.Judged, plan rules.DayPlan) *pricer {
+func newPricer(j *rules.Judged, day rules.DayPlan) *pricer {
 	v := j.Course().View()
-	p := &pricer{judged: j, view: v, numbers: v.Numbers(), next: plan.Next, soon: plan.Soon, late: map[book.BatchID]float64{}, given: map[book.BatchID]int{}, caged: map[book.BatchID]bool{}}
-	for _, stop := range plan.Stops {
+	p := &pricer{judged: j, view: v, numbers: v.Numbers(), next: day.Next, soon: day.Soon, late: map[book.BatchID]float64{}, given: map[book.BatchID]int{}, caged: map[book.BatchID]bool{}}
+	for _, stop := range day.Stops {
 		for _, t := range stop.Tasks {
 			if t.Act == rules.ActGiveCell {
 				p.given[batchOf(t)] += len(t.Of)
 			}
 		}
 	}
-	p.days = max(0, p.next.Sub(plan.At).Hours()/24)
+	p.planner = sync.OnceValue(func() *plan.Planner { return plan.New(j.Course()) })
+	p.own = sync.OnceValue(func() practice.Numbers { return p.planner().Own() })
+	p.days = max(0, p.next.Sub(day.At).Hours()/24)
 	p.promised = promisedBy(j, calendar.DayOf(p.next, v.Zone()))
-	p.heaps = p.together(plan)
+	p.heaps = p.together(day)
 	for id, c := range p.heaps {
 		p.caged[id] = c.all
 	}
@@ -143,7 +147,7 @@ func (p *pricer) act(t rules.Task, s book.Subject) Price {
 
 // queen is how many laying queens a ripe cell comes to.
 func (p *pricer) queen() float64 {
-	return p.numbers.Get(practice.AcceptCell) * p.numbers.Get(practice.LayingOfAccepted)
+	return p.own().Get(practice.AcceptCell) * p.own().Get(practice.LayingOfAccepted)
 }
 
 // cells: what is together is lost by the batch's clock, all of it, if nobody collects it.
@@ -183,9 +187,9 @@ func (p *pricer) cells(t rules.Task, s book.Subject) Price {
 
 // cage is what a cell costs that goes into a cage, and its virgin to a nuc later.
 func (p *pricer) cage() Price {
-	cell, virgin := p.numbers.Get(practice.AcceptCell), p.numbers.Get(practice.AcceptVirginDaysOld)
+	cell, virgin := p.own().Get(practice.AcceptCell), p.own().Get(practice.AcceptVirginDaysOld)
 	return Price{
-		max(0, cell-virgin) * p.numbers.Get(practice.LayingOfAccepted),
+		max(0, cell-virgin) * p.own().Get(practice.LayingOfAccepted),
 		fmt.Sprintf("its cell is caged: later %.0f of 100 virgins are accepted, of cells %.0f", 100*virgin, 100*cell),
 	}
 }

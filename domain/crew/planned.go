@@ -16,10 +16,7 @@ import (
 func (p *pricer) planned(t rules.Task, s book.Subject) Price {
 	id, _ := s.Batch()
 	b, ok := p.view.BatchPlan(id)
-	if p.planner == nil {
-		p.planner = plan.New(p.judged.Course())
-	}
-	of := p.planner.WishOf(b)
+	of := p.planner().WishOf(b)
 	for _, o := range of {
 		if o.Batch != b.Batch {
 			b.Queens += o.Queens
@@ -68,5 +65,5 @@ func (p *pricer) inTime(b book.BatchPlan, of []book.BatchPlan, late calendar.Day
 			of[i].Day += max(0, late)
 		}
 	}
-	return p.planner.Joint(of, b.By)
+	return p.planner().Joint(of, b.By)
 }

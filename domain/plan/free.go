@@ -55,7 +55,7 @@ func (p *Planner) LadderOf(b book.BatchPlan) Ladder {
 		at = b.Day.At(b.Minute/60, b.Minute%60, p.view.Zone())
 	}
 	larvae := max(1, b.Larvae)
-	return p.ladderAt(at, larvae, p.ripeOf(larvae), b.Yard)
+	return p.ladderAt(at, larvae, p.reared().Ripe(larvae), b.Yard)
 }
 
 // ladderAt is the ladder of a batch, kept.

@@ -20,8 +20,8 @@ func incubating(places float64, write func(*booktest.Pen)) *plan.Planner {
 	return plan.New(course.New(p.View("2027-05-06 08:00")))
 }
 
-// By hand: of 96 larvae 0.80 are accepted, 0.95 of those capped, and one graft of twelve
-// fails: 67 places; of 24 larvae 17, of 12 nine. A book whose keeper has no incubator wants
+// By hand: of 96 larvae 0.80 are accepted, 0.95 of those capped, where the graft does not
+// fail: 73 places; of 24 larvae 19, of 12 ten. A book whose keeper has no incubator wants
 // none. Of a grafted batch it is what was counted, where that was moved into the incubator.
 func TestPlacesInTheIncubator(t *testing.T) {
 	batch := func(name, graft string, larvae int) book.BatchPlanned {
@@ -45,8 +45,8 @@ func TestPlacesInTheIncubator(t *testing.T) {
 	}{
 		{"no incubator", 0, "2027-05-10", func(*booktest.Pen) {}, -1},
 		{"alone", 60, "2027-05-10", func(*booktest.Pen) {}, 60},
-		{"beside one of a day later", 60, "2027-05-10", func(p *booktest.Pen) { p.Write(batch("next", "2027-05-11", 24)) }, 43},
-		{"beside two in turn", 60, "2027-05-10", func(p *booktest.Pen) { p.Write(batch("next", "2027-05-13", 24), batch("before", "2027-05-07", 12)) }, 43},
+		{"beside one of a day later", 60, "2027-05-10", func(p *booktest.Pen) { p.Write(batch("next", "2027-05-11", 24)) }, 41},
+		{"beside two in turn", 60, "2027-05-10", func(p *booktest.Pen) { p.Write(batch("next", "2027-05-13", 24), batch("before", "2027-05-07", 12)) }, 41},
 		{"beside one of two weeks later", 60, "2027-05-10", func(p *booktest.Pen) { p.Write(batch("next", "2027-05-24", 24)) }, 60},
 		{"beside a live one in it", 60, "2027-05-07", live(book.ColonyID{}), 29},
 		{"beside a live one in a finisher", 60, "2027-05-07", live(booktest.Colony("F")), 60},
@@ -59,8 +59,8 @@ func TestPlacesInTheIncubator(t *testing.T) {
 		if told != (c.have >= 0) {
 			t.Errorf("%s: told: %v", c.name, told)
 		}
-		if told && (n.Amount < 67 || n.Amount > 68 || n.Have != c.have || n.From != l.Rung(plan.CountCapped).Best || n.To != l.Rung(plan.GiveCells).Best) { // 68 by the rates that a counted batch leaves
-			t.Errorf("%s: %v of %v from %s to %s, by hand 67 of %v", c.name, n.Amount, n.Have, n.From, n.To, c.have)
+		if told && (n.Amount != 73 || n.Have != c.have || n.From != l.Rung(plan.CountCapped).Best || n.To != l.Rung(plan.GiveCells).Best) {
+			t.Errorf("%s: %v of %v from %s to %s, by hand 73 of %v", c.name, n.Amount, n.Have, n.From, n.To, c.have)
 		}
 	}
 }

@@ -38,7 +38,8 @@ type Planner struct {
 	view    *book.View
 	course  *course.Course
 	numbers practice.Numbers
-	rates   func() Rates
+	rates   func() Rates     // the keeper's, by all that is counted
+	reared  func() Rates     // as far as ripe cells
 	waiting func() []Wanting // the batches of the book for which nucs wait
 	mu      sync.Mutex
 	sizes   map[sizeKey]Size // as far as they were asked for
@@ -52,7 +53,8 @@ func New(c *course.Course) *Planner {
 	p := &Planner{
 		view: c.View(), course: c, numbers: c.View().Numbers(),
 		sizes: map[sizeKey]Size{}, ladders: map[ladderKey]Ladder{}, made: map[madeKey][]MakeUp{}, laid: map[laidKey]Laid{},
-		rates: sync.OnceValue(func() Rates { return RatesOf(c.View()) }),
+		rates:  sync.OnceValue(func() Rates { return RatesOf(c.View()) }),
+		reared: sync.OnceValue(func() Rates { return RearedOf(c.View()) }),
 	}
 	p.waiting = sync.OnceValue(p.allWaiting)
 	return p
@@ -60,6 +62,9 @@ func New(c *course.Course) *Planner {
 
 // View is the view the planner plans on.
 func (p *Planner) View() *book.View { return p.view }
+
+// Course is what the planner knows of the nucs of its view.
+func (p *Planner) Course() *course.Course { return p.course }
 
 // zoned is a time zone with the days in it.
 type zoned struct{ zone *time.Location }
@@ -90,7 +95,7 @@ const usualGraftHour = 15
 // Ladder is the ladder of a batch of so many larvae grafted at an instant, whose
 // queens fly from a yard.
 func (p *Planner) Ladder(graft time.Time, larvae int, yard book.YardID) Ladder {
-	return p.ladder(graft, larvae, p.ripeOf(larvae), yard)
+	return p.ladder(graft, larvae, p.reared().Ripe(larvae), yard)
 }
 
 // ladder is the ladder of a batch of so many cells, of which so many are to be given.
@@ -182,11 +187,6 @@ func (p *Planner) free(l *Ladder, z zoned) {
 			l.Rungs[i].NobodyFree = !p.someoneFree(r, z)
 		}
 	}
-}
-
-// ripeOf are the ripe cells to be expected of so many larvae.
-func (p *Planner) ripeOf(larvae int) float64 {
-	return float64(larvae) * p.numbers.Get(practice.Take) * p.numbers.Get(practice.RipeOfTakes)
 }
 
 // whenFree is the best day of a step with a hard hour: the day on which people are free

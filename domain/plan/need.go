@@ -10,8 +10,8 @@ import (
 )
 
 // Size is how big a batch is meant to be. Takes, Cells and Queens are what is to
-// be expected of its larvae: grafts accepted by the builder, ripe cells, queens to
-// hand over, by whatever day.
+// be expected of its larvae: grafts accepted by the builder and ripe cells, where the
+// graft does not fail outright; queens to hand over, by whatever day.
 type Size struct {
 	Larvae, Nucs         int
 	Takes, Cells, Queens float64

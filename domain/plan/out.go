@@ -20,7 +20,7 @@ func (p *Planner) Windows(b *book.Batch, zone *time.Location) []bee.Window {
 	in := &all[bee.CellsIn-1]
 	give := Rung{Step: GiveCells, From: graft + calendar.Day(in.From), Best: graft + calendar.Day(in.Best), Hard: clock.Hard()}
 	give.By = z.day(give.Hard)
-	in.Best = p.whenFree(give, z, float64(Ripe(b, p.numbers))*p.numbers.Get(practice.MinutesGiveCell)).Sub(graft)
+	in.Best = p.whenFree(give, z, float64(p.reared().RipeOf(b))*p.numbers.Get(practice.MinutesGiveCell)).Sub(graft)
 	in.From = min(in.From, in.Best)
 	in.By = max(in.By, in.Best)
 	return all

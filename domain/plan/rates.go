@@ -24,7 +24,7 @@ type Rate struct {
 // Mean is the share in use: the default, moved by what was counted.
 func (r Rate) Mean() float64 {
 	switch {
-	case math.IsInf(r.Weight, 1), r.Weight+r.Tried == 0:
+	case math.IsInf(r.Weight, 1), r.Tried == 0:
 		return r.Default
 	default:
 		return (r.Default*r.Weight + r.Won) / (r.Weight + r.Tried)
@@ -99,7 +99,9 @@ func (r Rates) after() []Link {
 	return all
 }
 
-// cells are the ripe cells to be expected of so many larvae.
-func (r Rates) cells(larvae int) float64 {
-	return float64(larvae) * r.Link[GraftWorks].Mean() * r.Link[Taken].Mean() * r.Link[RipeOfTaken].Mean()
-}
+// Takes are the accepted grafts to be expected of so many larvae where the graft does not
+// fail outright: one that fails wants no finisher.
+func (r Rates) Takes(larvae int) float64 { return float64(larvae) * r.Link[Taken].Mean() }
+
+// Ripe are the ripe cells to be expected of so many larvae, of the same grafts.
+func (r Rates) Ripe(larvae int) float64 { return r.Takes(larvae) * r.Link[RipeOfTaken].Mean() }

@@ -14,10 +14,20 @@ import (
 // the book has a gap, or eggs whose mother is in doubt, it is left out. How far batches
 // stray is learned from the same counts, see [Rate.Luck].
 func RatesOf(v *book.View) Rates {
-	c := counting{view: v, rates: DefaultRates(v.Numbers())}
-	for b := range v.Batches() {
+	return ratesOf(v, func(c *counting, b *book.Batch) {
 		c.reared(b)
 		c.given(b)
+	})
+}
+
+// RearedOf are the rates of [RatesOf] up to the ripe cells, and the defaults from there on.
+// Of no nuc anything is asked.
+func RearedOf(v *book.View) Rates { return ratesOf(v, (*counting).reared) }
+
+func ratesOf(v *book.View, count func(*counting, *book.Batch)) Rates {
+	c := counting{view: v, rates: DefaultRates(v.Numbers())}
+	for b := range v.Batches() {
+		count(&c, b)
 	}
 	for l := range c.rates.Link {
 		c.rates.Link[l] = c.rates.Link[l].told(c.told[l])

@@ -18,7 +18,7 @@ func (p *Planner) Sized(l Ladder, larvae int, yard book.YardID) Ladder {
 	for i := range l.Rungs {
 		l.Rungs[i].NobodyFree = false
 	}
-	p.untilCells(&l, z, p.ripeOf(larvae)*p.numbers.Get(practice.MinutesGiveCell))
+	p.untilCells(&l, z, p.reared().Ripe(larvae)*p.numbers.Get(practice.MinutesGiveCell))
 	p.free(&l, z)
 	return l
 }

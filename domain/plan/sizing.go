@@ -53,7 +53,7 @@ func (z sizing) each(larvae int) []Graft {
 		left += z.shares[i]
 		g.Nucs = left
 		if len(z.grafts) > 1 {
-			g.Nucs = min(left, int(z.a.Rates.cells(g.Larvae)+1))
+			g.Nucs = min(left, int(z.a.Rates.Ripe(g.Larvae)+1))
 		}
 		left -= g.Nucs
 	}

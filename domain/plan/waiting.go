@@ -8,16 +8,15 @@ import (
 	"lidmark/domain/practice"
 )
 
-// Ripe is how many ripe cells are to be expected of those of a grafted batch that can still
+// RipeOf is how many ripe cells are to be expected of those of a grafted batch that can still
 // be given. Once anybody counted that is what the book says; before that it goes by the
 // rates.
-func Ripe(b *book.Batch, n practice.Numbers) int {
+func (r Rates) RipeOf(b *book.Batch) int {
 	left := b.Unplaced()
 	if !b.Uncounted() {
 		return left
 	}
-	expected := float64(b.Larvae) * n.Get(practice.Take) * n.Get(practice.RipeOfTakes)
-	return min(left, max(1, int(math.Round(expected))-(b.Cells()-left)))
+	return min(left, max(1, int(math.Round(r.Ripe(b.Larvae)))-(b.Cells()-left)))
 }
 
 // Waiting is a grafted batch with the nucs that wait for its cells: as many as are planned
@@ -43,7 +42,7 @@ func (p *Planner) Waiting(b *book.Batch) Wanting {
 		s.Yard = p.mostOf(live, s.Yard)
 	}
 	s.NucsMade = s.NucsMade && live[s.Yard] > 0
-	ripe := Ripe(b, p.numbers)
+	ripe := p.reared().RipeOf(b)
 	if z := (zoned{p.course.Zone(s.Yard)}); z.day(p.course.Clock(b.Batch).Hard()) >= p.view.Today() {
 		s.Nucs = ripe
 	}

@@ -254,16 +254,10 @@ func (a Answer) day() calendar.Day {
 // wish is caught and caged as well.
 func (p *Planner) sizeOf(a *Answer, g Graft) Size {
 	s := Size{Larvae: g.Larvae, Nucs: g.Nucs, Line: a.Line, Yard: a.Yard, Not: a.Not}
-	var last Stage
-	for _, stage := range a.Rates.Along(Graft{Larvae: g.Larvae, Nucs: g.Nucs}) {
-		switch stage.Link {
-		case Taken:
-			s.Takes = stage.Chances.Mean()
-		case RipeOfTaken:
-			s.Cells = stage.Chances.Mean()
-		}
-		s.Queens, last = stage.Chances.Mean(), stage // after the last of them
-	}
+	s.Takes, s.Cells = a.Rates.Takes(g.Larvae), a.Rates.Ripe(g.Larvae)
+	along := a.Rates.Along(Graft{Larvae: g.Larvae, Nucs: g.Nucs})
+	last := along[len(along)-1]
+	s.Queens = last.Chances.Mean()
 	s.Incubated, s.Virgins = p.incubated(s.Cells), a.Rates.Virgins
 	s.Caged = max(int(math.Ceil(last.Chances.Mean())), last.Likely())
 	return s

@@ -7,7 +7,6 @@ import (
 
 	"lidmark/domain/bee"
 	"lidmark/domain/book"
-	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
 
@@ -29,7 +28,7 @@ func (p *pass) cellsOut(b *batchCase) {
 		Used: []practice.Key{
 			practice.QueenEmerges, practice.LarvaAgeAtGraft, practice.EmergenceSpread, practice.SharedShiftSpread,
 			practice.OverAgedShare, practice.HardChance, practice.HardMargin, practice.BestAheadOfHard,
-			practice.Take, practice.RipeOfTakes,
+			practice.Take, practice.RipeOfTakes, practice.PriorWeight,
 		},
 	})
 }
@@ -88,7 +87,7 @@ func (p *pass) ripeWords(b *batchCase) string {
 	return words
 }
 
-func (p *pass) ripe(b *batchCase) int { return plan.Ripe(b.Batch, p.numbers) }
+func (p *pass) ripe(b *batchCase) int { return p.reared().RipeOf(b.Batch) }
 
 // virginWalks: the first virgin out destroys the others.
 func (p *pass) virginWalks(b *batchCase) {

@@ -61,8 +61,8 @@ func LateDay(v *book.View, id book.BatchID, next time.Time) (LateCard, bool) {
 	if next.IsZero() {
 		next = NextFree(v)
 	}
-	ready := readyNucs(v, id)
-	card := LateDayOf(b.Bee(plan.Ripe(b, v.Numbers())), v.On(), next, len(ready), v.Numbers())
+	ready, rates := readyNucs(v, id), plan.RatesOf(v)
+	card := LateDayOf(b.Bee(rates.RipeOf(b)), v.On(), next, len(ready), rates.In(v.Numbers()))
 	if b.Uncounted() {
 		card.Grafted = b.Unplaced()
 	}
@@ -108,7 +108,7 @@ func LateDayOf(b bee.Batch, now, next time.Time, fit int, n practice.Numbers) La
 		Ways: bee.Late{Clock: looked, Now: now, Next: next, Fit: fit}.Ways(),
 		Used: []practice.Key{
 			practice.GraceOfFirstVirgin, practice.EmergenceSpread, practice.SharedShiftSpread,
-			practice.AcceptCell, practice.AcceptVirginDaysOld, practice.AcceptVirginUnderDay, practice.LastResortWarmth,
+			practice.AcceptCell, practice.AcceptVirginDaysOld, practice.AcceptVirginUnderDay, practice.PriorWeight, practice.LastResortWarmth,
 		},
 	}
 	if !loose(b) && looked.FirstBy(now) > 0 { // the clock takes no such look for true

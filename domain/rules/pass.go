@@ -3,6 +3,7 @@ package rules
 import (
 	"cmp"
 	"slices"
+	"sync"
 	"time"
 
 	"lidmark/domain/book"
@@ -37,6 +38,7 @@ type pass struct {
 	found   []*Finding
 	packs   *book.Yard    // the home yard, from which bees and cells are taken along
 	planner *plan.Planner // draws the ladders of batches; nil: none was asked for
+	reared  func() plan.Rates
 
 	sheet *handover.Sheet // who gets which queen; of nobody while no order is open
 
@@ -50,6 +52,7 @@ func newPass(v *book.View, was *pass) *pass {
 		view: v, course: courseAfter(v, was), numbers: v.Numbers(),
 		now: v.On(), zone: v.Zone(), today: v.Today(),
 		yards: map[book.YardID]*yardCase{}, sheet: &handover.Sheet{},
+		reared: sync.OnceValue(func() plan.Rates { return plan.RearedOf(v) }),
 	}
 	p.putOff, p.packs = p.allPutOff(), p.home().yard
 	p.findNucs(was)

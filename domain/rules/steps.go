@@ -130,7 +130,7 @@ func (p *pass) step(b *batchCase, s bee.Step, act Act) Finding {
 		Used: append(slices.Clone(plan.StepOf(s).Used()), practice.CellsPerFinisher),
 	}
 	if !b.Taken.Counted() {
-		f.Used = append(f.Used, practice.Take)
+		f.Used = append(f.Used, practice.Take, practice.PriorWeight)
 	}
 	if s == bee.CellsCapped {
 		f.Used = append(f.Used, practice.HandsOffFrom)
@@ -148,7 +148,7 @@ func (p *pass) takesOf(b *batchCase) (takes float64, said string) {
 	if b.Taken.Counted() {
 		return float64(b.Taken.N), fmt.Sprintf("%d taken", b.Taken.N)
 	}
-	takes = float64(b.Larvae) * p.numbers.Get(practice.Take)
+	takes = p.reared().Takes(b.Larvae)
 	return takes, fmt.Sprintf("of %d about %.0f live", b.Larvae, takes)
 }
 
