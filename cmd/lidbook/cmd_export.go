@@ -78,7 +78,7 @@ func (a *app) exporter(v *book.View, args []string, to string, how book.Position
 	tables := map[string]func(*book.View) table.Table{
 		"nucs": table.Nucs, "batches": table.Batches, "looks": table.Looks, "plans": table.Plans, "orders": table.Orders,
 		"season":   func(v *book.View) table.Table { return seasonTable(v, season.Clashes(plan.New(course.New(v))), found) },
-		"handover": func(v *book.View) table.Table { return handOverTable(v, handover.New(course.New(v))) },
+		"handover": func(v *book.View) table.Table { return handOverTable(v, handover.New(plan.New(course.New(v)))) },
 		"claims":   func(v *book.View) table.Table { return claimsTable(handover.ClaimsOf(v)) },
 		"buying":   func(v *book.View) table.Table { return buyingTable(plan.New(course.New(v)).Buys()) },
 	}

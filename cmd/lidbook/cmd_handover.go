@@ -9,7 +9,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/course"
-	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 	"lidmark/domain/rules"
 )
 
@@ -25,12 +25,11 @@ func handOverCommand(a *app) *cobra.Command {
 		Use:   "handover [QUEEN...]",
 		Short: "Who gets which queen and what is missing; with names, write down that they were handed over",
 		Long: "Deals the caged queens, and those who have proven themselves in nucs, out to the\nopen orders, by priority and day: who gets whom, when they are sent or fetched and\n" +
-			"caught, what is missing and since when, and by when it is to be expected. With\nthe names of queens, of the cages they are in or the nucs they were caught from,\nit writes down that they were handed over.",
+			"caught, what is missing since when, which batch gives fewer than planned for it, and\nby when it is to be expected. With the names of queens, of the cages they are in or\nthe nucs they were caught from, it writes down that they were handed over.",
 		Example: "  lidbook handover\n  lidbook handover 7 8 --order 12 --attendants\n  lidbook handover A1-A9 --order 12\n  lidbook handover \"Rook 3\" --to \"a neighbour\"",
 		Args:    cobra.ArbitraryArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
-		sheet := handover.New(course.New(v))
-		s := shapeOfSheet(v, sheet)
+		s := shapeOfSheet(plan.New(course.New(v)))
 		return a.show(s, func() { a.printSheet(v, s) })
 	})
 	shows := c.RunE

@@ -11,6 +11,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 	"lidmark/domain/rules"
 )
 
@@ -179,10 +180,11 @@ func (a *app) printOrder(v *book.View, o *book.Order, c orderCard) {
 // printDealt says how many queens the sheet of all orders deals to one, and what it is
 // short of.
 func (a *app) printDealt(v *book.View, o *book.Order) {
-	for _, dealt := range handover.New(course.New(v)).Orders {
+	p := plan.New(course.New(v))
+	for _, dealt := range handover.New(p).Orders {
 		if dealt.Order.Order == o.Order {
 			a.line("  %d of %d are there for it, see lidbook handover", len(dealt.Queens), o.Open())
-			a.printShort(v, shapeOfServed(v, dealt))
+			a.printShort(v, shapeOfServed(p, dealt))
 		}
 	}
 }

@@ -6,7 +6,6 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/course"
 	"lidmark/domain/handover"
 	"lidmark/domain/plan"
 	"lidmark/domain/rules"
@@ -38,6 +37,7 @@ type servedShape struct {
 	Short    int          `json:"short"`
 	Lost     bool         `json:"cannotBeKept,omitempty"`
 	Since    string       `json:"shortSince,omitempty"`
+	Fell     []fellShape  `json:"batchesFellShort,omitempty"`
 	Coming   int          `json:"comingInTime,omitempty"`
 	Planned  int          `json:"planned,omitempty"`
 	Sure     *float64     `json:"plannedChance,omitempty"`
@@ -46,8 +46,17 @@ type servedShape struct {
 	Chance   float64      `json:"missingChance,omitempty"`
 	Most     float64      `json:"mostChance,omitempty"`
 
+	why     string       // it is short: what its batches give fewer
 	stands  string       // how the batches stand that it waits for
 	soonest calendar.Day // by which a graft of tomorrow gives queens
+}
+
+// fellShape is a batch that gives an order fewer queens than planned, in JSON.
+type fellShape struct {
+	Batch   int    `json:"batch,omitempty"` // none: the graft was not made
+	Graft   string `json:"graft"`
+	Planned int    `json:"planned"`
+	Gives   int    `json:"gives"`
 }
 
 // givenShape is a queen for an order, in JSON.
@@ -76,11 +85,12 @@ type leftOfLine struct {
 	Nucs   []string `json:"nucs"`
 }
 
-func shapeOfSheet(v *book.View, sheet *handover.Sheet) sheetShape {
+func shapeOfSheet(p *plan.Planner) sheetShape {
+	v, sheet := p.View(), handover.New(p)
 	s := sheetShape{Day: v.Today().String(), Orders: []servedShape{}, Left: leftByLine(v, sheet.Left), Caution: soldCaution}
-	since, waits := handover.ShortSince(v, sheet), waitsOf(v, sheet)
+	since, waits := handover.ShortSince(v, sheet), waitsOf(p, sheet)
 	for _, o := range sheet.Orders {
-		one := shapeOfServed(v, o)
+		one := shapeOfServed(p, o)
 		one.Since = since[o.Order.Order].String()
 		if e, ok := waits[o.Order.Order]; ok {
 			one.Sure, one.stands = new(thousandth(e.Chance)), e.Stands()
@@ -91,25 +101,29 @@ func shapeOfSheet(v *book.View, sheet *handover.Sheet) sheetShape {
 }
 
 // waitsOf are how sure the orders are that wait for batches, planned or grafted.
-func waitsOf(v *book.View, sheet *handover.Sheet) map[book.OrderID]season.Entrusted {
+func waitsOf(p *plan.Planner, sheet *handover.Sheet) map[book.OrderID]season.Entrusted {
 	waits := map[book.OrderID]season.Entrusted{}
-	for _, e := range season.EntrustedTo(plan.New(course.New(v)), sheet) {
+	for _, e := range season.EntrustedTo(p, sheet) {
 		waits[e.Order] = e
 	}
 	return waits
 }
 
-func shapeOfServed(v *book.View, o handover.Served) servedShape {
+func shapeOfServed(p *plan.Planner, o handover.Served) servedShape {
+	v := p.View()
 	s := servedShape{
 		Order: o.Order.Number, Customer: o.Order.Customer, Open: o.Order.Open(), Line: o.Order.Line, Instead: o.Order.Substitute, Sent: o.Order.Sent,
 		On: o.On.String(), Arrive: o.Arrive.String(), Catch: o.Catch.String(), Warning: o.Warning, Gets: []givenShape{}, Short: o.Short,
-		Lost: o.Lost, Coming: o.Coming, Planned: o.Planned, GraftBy: o.GraftBy.String(), Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
+		why: o.FellWords(), Lost: o.Lost, Coming: o.Coming, Planned: o.Planned, GraftBy: o.GraftBy.String(), Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
 	}
 	if o.Lost && o.Next.Day == 0 {
-		s.soonest = plan.New(course.New(v)).Possible(plan.Wish{Queens: o.Short, By: o.On}).Nearest
+		s.soonest = p.Possible(plan.Wish{Queens: o.Short, By: o.On}).Nearest
 	}
 	if by := o.Order.By; by != 0 {
 		s.Late = max(0, v.Today().Sub(by))
+	}
+	for _, f := range o.Fell {
+		s.Fell = append(s.Fell, fellShape{f.Number, f.Day.String(), f.Meant, f.Gives})
 	}
 	for _, g := range o.Queens {
 		s.Gets = append(s.Gets, shapeOfGiven(v, g))

@@ -112,7 +112,7 @@ func (a *app) printShort(v *book.View, o servedShape) {
 	if o.Short == 0 {
 		return
 	}
-	short := fmt.Sprintf("  short by %d%s%s", o.Short, prefixed(" ", lineWords(o.Line, o.Instead)), prefixed(" since ", isoDay(v, o.Since)))
+	short := fmt.Sprintf("  short by %d%s%s%s", o.Short, prefixed(" ", lineWords(o.Line, o.Instead)), prefixed(" since ", isoDay(v, o.Since)), prefixed(", as ", o.why))
 	switch coming := o.Next != "" && o.Next <= o.On; { // days in JSON sort as they follow
 	case !o.Lost && !coming && o.Coming > 0 && o.Coming+o.Planned >= o.Short:
 		a.line("%s: %d still to be expected in time, %d %s", short, o.Coming, o.Planned, awaited(o))

@@ -7,7 +7,6 @@ import (
 	"os/signal"
 	"time"
 
-	"lidmark/domain/course"
 	"lidmark/domain/handover"
 	"lidmark/domain/plan"
 	"lidmark/domain/season"
@@ -22,7 +21,7 @@ const tellEvery = 2 * time.Second
 func (a *app) search(ctx context.Context, p *plan.Planner, minutes float64) (season.Found, searchShape) {
 	ctx, stop := signal.NotifyContext(ctx, os.Interrupt)
 	defer stop()
-	sheet := handover.New(course.New(p.View()))
+	sheet := handover.New(p)
 	told := time.Now()
 	found := season.Search(p, season.Wanted{Promises: season.Promises(p, sheet), Minutes: minutes}, func(far season.Progress) bool {
 		if time.Since(told) >= tellEvery {

@@ -7,8 +7,6 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
-	"lidmark/domain/course"
-	"lidmark/domain/handover"
 	"lidmark/domain/practice"
 )
 
@@ -46,7 +44,7 @@ func TestCaughtWhileSheHasRoom(t *testing.T) {
 		p := &booktest.Pen{}
 		full(p, c.roles...)
 		p.At("2027-05-03 13:00").Write(order("1", 1, "Rook", day(t, c.on)))
-		o := handover.New(course.New(p.View(c.today + " 14:00"))).Orders[0]
+		o := sheetOf(p.View(c.today + " 14:00")).Orders[0]
 		if len(o.Queens) != 1 || o.Queens[0].Words() != c.want {
 			t.Errorf("%s: %+v, want %q", c.name, o.Queens, c.want)
 		}
@@ -64,7 +62,7 @@ func TestNoOneIsCaughtLaterThanSheMay(t *testing.T) {
 			today := day(t, "2027-05-03")
 			p.At("2027-05-03 13:00").Write(order("1", 1, "Rook", today+ahead))
 			v := p.View("2027-05-03 14:00")
-			o := handover.New(course.New(v)).Orders[0]
+			o := sheetOf(v).Orders[0]
 			if len(o.Queens) != 1 {
 				t.Fatalf("%d days ahead: %d queens", ahead, len(o.Queens))
 			}
@@ -90,7 +88,7 @@ func TestRobbersKeepHerWhereSheIs(t *testing.T) {
 	p.At("2027-05-10 18:00").Write(book.Robbed{Nuc: robbed})
 	v := p.View("2027-05-11 08:00")
 	over := day(t, "2027-05-10") + calendar.Day(v.Numbers().Days(practice.RobbingLasts))
-	if q := handover.New(course.New(v)).Orders[0].Queens[0]; q.By != over {
+	if q := sheetOf(v).Orders[0].Queens[0]; q.By != over {
 		t.Errorf("caught %s, the yard may be opened from %s", q.By, over)
 	}
 }
@@ -108,7 +106,7 @@ func TestWhoHasRoomGoesLater(t *testing.T) {
 		p.At("2027-05-03 12:00").Write(book.Looked{Nuc: booktest.Nuc(name), Queen: book.QueenSeen, Brood: book.Said(4), Sides: book.Said(6)})
 	}
 	p.At("2027-05-03 13:00").Write(order("1", 2, "Rook", day(t, "2027-05-08")), order("2", 1, "Rook", day(t, "2027-05-28")))
-	s := handover.New(course.New(p.View("2027-05-03 14:00")))
+	s := sheetOf(p.View("2027-05-03 14:00"))
 	if late := s.Orders[1].Queens; len(late) != 1 || late[0].Nuc != booktest.Nuc("Rook0") || late[0].Room {
 		t.Errorf("the later order gets %+v, want R1, who has room", late)
 	}
@@ -122,7 +120,7 @@ func TestACageIsHungIntoABank(t *testing.T) {
 		full(p, book.Bank)
 		p.At("2027-05-04 07:00").Write(book.QueenCaught{Nuc: booktest.Nuc("Rook0"), Queen: booktest.Queen("caught"), Label: "7"})
 		p.At("2027-05-04 13:00").Write(order("1", 1, "Rook", day(t, "2027-05-24")))
-		o := handover.New(course.New(p.View(today + " 08:00"))).Orders[0]
+		o := sheetOf(p.View(today + " 08:00")).Orders[0]
 		if (len(o.Queens) == 1) != (want != "") || want != "" && o.Queens[0].Words() != want {
 			t.Errorf("%s: %+v, want %q", today, o.Queens, want)
 		}

@@ -63,7 +63,7 @@ func TestACagedQueenStaysOnAStandstill(t *testing.T) {
 	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"})
 	proven(p, "Rook", 2)
 	p.At("2027-05-10 08:00").Write(order("1", 2, "Rook", by))
-	served := func() handover.Served { return handover.New(course.New(p.View("2027-05-17 08:00"))).Orders[0] }
+	served := func() handover.Served { return sheetOf(p.View("2027-05-17 08:00")).Orders[0] }
 	p.At("2027-05-17 07:00").Write(book.QueenCaught{Nuc: booktest.Nuc("Rook0"), Queen: booktest.Queen("caught"), Label: "7"})
 	if got := served(); len(got.Queens) != 2 || got.Warning != "" {
 		t.Fatalf("before the suspicion %d queens are dealt out, %q", len(got.Queens), got.Warning)
@@ -94,7 +94,7 @@ func TestHowLongACageKeepsHer(t *testing.T) {
 				p.At("2027-05-17 07:30").Write(book.QueenBanked{Queen: booktest.Queen("caught"), Bank: booktest.Colony("K")})
 			}
 			p.At("2027-05-17 07:40").Write(order("1", 1, "Rook", caught+c.days+late))
-			got := handover.New(course.New(p.View("2027-05-17 08:00"))).Orders[0]
+			got := sheetOf(p.View("2027-05-17 08:00")).Orders[0]
 			if want := 1 - int(late); len(got.Queens) != want {
 				t.Errorf("in a bank %v, %d days in the cage: %d queens, want %d", c.bank, c.days+late, len(got.Queens), want)
 			}

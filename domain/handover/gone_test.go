@@ -9,7 +9,6 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
-	"lidmark/domain/course"
 	"lidmark/domain/handover"
 )
 
@@ -59,7 +58,7 @@ func TestClaimsByBatchAndAge(t *testing.T) {
 // A claim of two books two replacements: the order is open for them again, and
 // nothing else changes.
 func TestAClaimIsOwedAgain(t *testing.T) {
-	s := handover.New(course.New(sold().View("2025-06-22 08:00")))
+	s := sheetOf(sold().View("2025-06-22 08:00"))
 	if len(s.Orders) != 1 || s.Orders[0].Short != 2 {
 		t.Fatalf("%d orders are open: %+v", len(s.Orders), s.Orders)
 	}
@@ -73,7 +72,7 @@ func TestSinceWhenShort(t *testing.T) {
 	p.At("2027-05-13 12:00").Write(book.Looked{Nuc: lost, Queen: book.NoneSeen, Eggs: book.NoEggs, Thorough: true}, book.QueenGone{Nuc: lost})
 	since := func(on string) calendar.Day {
 		v := p.View(on)
-		return handover.ShortSince(v, handover.New(course.New(v)))[booktest.Order("1")]
+		return handover.ShortSince(v, sheetOf(v))[booktest.Order("1")]
 	}
 	if got := since("2027-05-16 08:00"); got != day(t, "2027-05-13") {
 		t.Errorf("short since %s, the queen was found gone on 13 May", got)

@@ -152,14 +152,14 @@ func TestTheOrderBeforeIsServedFirst(t *testing.T) {
 		return book.OrderTaken{Priority: int(number[0] - '0'), Order: booktest.Order(number), Number: number, Queens: 2, Line: line, By: calendar.Date(2027, 5, 1)}
 	}
 	p.At("2027-04-25 08:00").Write(taken("2", "Rook"))
-	next := func(i int) Next { return New(course.New(p.View("2027-04-26 08:00"))).Orders[i].Next }
+	next := func(i int) Next { return reckoned(course.New(p.View("2027-04-26 08:00"))).Orders[i].Next }
 	alone := next(0)
 	p.Write(taken("1", "Linnet"))
 	if got := next(1); got != alone {
 		t.Errorf("beside an order of another line %+v, alone %+v", got, alone)
 	}
 	p.Write(book.OrderTaken{Priority: 1, Order: booktest.Order("0"), Number: "0", Queens: 2, Line: "Rook", By: calendar.Date(2027, 5, 1)})
-	for i, o := range New(course.New(p.View("2027-04-26 08:00"))).Orders {
+	for i, o := range reckoned(course.New(p.View("2027-04-26 08:00"))).Orders {
 		if o.Order.Number == "2" {
 			if got := next(i); got.Day <= alone.Day && got.Most >= alone.Most {
 				t.Errorf("after an order of its line %+v, alone %+v", got, alone)

@@ -5,16 +5,13 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/course"
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
 
-// plan says of every order that misses queens what is planned for it, until when to
-// graft what is not, and whether it cannot be kept any more. A batch that serves
+// plan says of every order that misses queens what is planned for it. A batch that serves
 // several orders gives them its queens in their order.
-func (s *Sheet) plan(c *course.Course) {
-	v, planner := c.View(), plan.New(c)
+func (s *Sheet) plan(v *book.View) {
 	batches := plannedBatches(v)
 	for i := range s.Orders {
 		o := &s.Orders[i]
@@ -24,16 +21,24 @@ func (s *Sheet) plan(c *course.Course) {
 		last := o.lastGraft(v.Numbers())
 		for b := range batches {
 			if batches[b].grafted <= last && slices.Contains(batches[b].orders, o.Order.Order) {
-				n := min(o.Short-o.Coming-o.Planned, batches[b].queens)
+				n := min(o.Missing(), batches[b].queens)
 				o.Planned, batches[b].queens = o.Planned+n, batches[b].queens-n
 			}
 		}
-		missing := o.Short - o.Coming - o.Planned
-		if missing > 0 && last > v.Today() {
-			o.GraftBy = planner.GraftBy(plan.Wish{Queens: missing, By: o.On})
+		if o.Missing() > 0 {
+			o.Fell = fellFor(v, o.Order.Order)
 		}
-		o.Lost = missing > 0 && o.GraftBy == 0
 	}
+}
+
+// graft says until when to graft what an order misses and is not planned, and whether it
+// cannot be kept any more.
+func (s *Served) graft(p *plan.Planner) {
+	missing := s.Missing()
+	if missing > 0 && s.lastGraft(p.View().Numbers()) > p.View().Today() {
+		s.GraftBy = p.GraftBy(plan.Wish{Queens: missing, By: s.On})
+	}
+	s.Lost = missing > 0 && s.GraftBy == 0
 }
 
 // lastGraft is the last day of a graft that can be in time for an order, by the calendar alone.

@@ -20,7 +20,7 @@ func TestShortOnlyWhenNothingKeepsIt(t *testing.T) {
 	p.At("2027-05-01 08:00").Write(order("1", 12, "Rook", by))
 	at := func(on string) (handover.Served, calendar.Day) {
 		v := p.View(on)
-		s := handover.New(course.New(v))
+		s := sheetOf(v)
 		return s.Orders[0], handover.ShortSince(v, s)[booktest.Order("1")]
 	}
 	o, since := at("2027-05-10 08:00")
@@ -59,7 +59,7 @@ func TestWhatIsPlannedForOrders(t *testing.T) {
 		book.BatchPlanned{Batch: booktest.Batch("late"), Day: day(t, "2027-06-01"), Larvae: 20, Queens: 20, Orders: both},
 	)
 	planned := func(on string) (got [2]int) {
-		for i, o := range handover.New(course.New(p.View(on))).Orders {
+		for i, o := range sheetOf(p.View(on)).Orders {
 			got[i] = o.Planned
 		}
 		return got
@@ -87,7 +87,7 @@ func TestWhoStandsInNucsIsNotGraftedFor(t *testing.T) {
 		p.At("2027-05-13 12:00").Write(book.Looked{Nuc: n, Queen: book.QueenSeen, Eggs: book.SingleEggs})
 	}
 	p.At("2027-05-14 08:00").Write(order("1", 4, "Rook", day(t, "2027-05-20")), order("2", 5, "Rook", day(t, "2027-07-20")))
-	of := func() handover.Served { return handover.New(course.New(p.View("2027-05-18 08:00"))).Orders[1] }
+	of := func() handover.Served { return sheetOf(p.View("2027-05-18 08:00")).Orders[1] }
 	if o := of(); o.Short != 5 || o.Coming != 2 || o.Planned != 0 || o.Lost {
 		t.Errorf("short of %d, %d to be expected, %d planned, lost %v; want 5, 2, 0", o.Short, o.Coming, o.Planned, o.Lost)
 	}
@@ -113,8 +113,8 @@ func TestAnOrderIsGraftedForWhenItsWishIs(t *testing.T) {
 	p.Write(order("1", 12, "Rook", by))
 	told, lost := map[calendar.Day]bool{}, 0
 	for today := day(t, "2027-04-10"); today <= day(t, "2027-05-10"); today += 5 {
-		c := course.New(p.View(today.String() + " 08:00"))
-		o, a := handover.New(c).Orders[0], plan.New(c).Possible(plan.Wish{Queens: 12, By: by})
+		planner := plan.New(course.New(p.View(today.String() + " 08:00")))
+		o, a := handover.New(planner).Orders[0], planner.Possible(plan.Wish{Queens: 12, By: by})
 		switch {
 		case o.Lost == a.InTime:
 			t.Errorf("%s: lost %v, and the wish is in time %v", today, o.Lost, a.InTime)

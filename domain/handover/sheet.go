@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
 
@@ -28,11 +29,16 @@ type Served struct {
 
 	Coming  int          // of those missing, queens who stand in nucs and are to be expected in time
 	Planned int          // of the others, queens that batches planned or grafted for it are meant to give it in time
+	Fell    []Fell       // batches planned for it that give fewer than they were meant to, where more is missing than is planned
 	GraftBy calendar.Day // latest graft in time for those that are still missing, see [plan.Planner.GraftBy]; 0: none is missing, or none is in time
 	Lost    bool         // neither what stands in nucs nor what is planned keeps it, and no graft is in time any more
 
 	rank int // among the orders
 }
+
+// Missing is how many of the queens that an order is short of neither stand in nucs nor are
+// planned.
+func (s Served) Missing() int { return s.Short - s.Coming - s.Planned }
 
 // Given is a queen who goes to an order.
 type Given struct {
@@ -48,10 +54,19 @@ type Given struct {
 // so long. An order for which others are surely ready by its day waits for those, told
 // with [Served.Coming], where one after it would go short without. That is exact, not a
 // rule of thumb. One whose descent is doubtful goes only where any line will do.
-func New(c *course.Course) *Sheet {
+func New(p *plan.Planner) *Sheet {
+	s := reckoned(p.Course())
+	for i := range s.Orders {
+		s.Orders[i].graft(p)
+	}
+	return s
+}
+
+// reckoned is [New] without a word on grafts that could still be in time.
+func reckoned(c *course.Course) *Sheet {
 	s := Deal(c)
 	s.expect(c)
-	s.plan(c)
+	s.plan(c.View())
 	return s
 }
 

@@ -20,7 +20,7 @@ func TestAQueenAmongRobbersIsNotDealt(t *testing.T) {
 	p.At("2027-05-05 08:00").Write(book.NucPlaced{Nuc: booktest.Nuc("Rook3"), Yard: booktest.Yard("far")})
 	p.At("2027-05-17 12:00").Write(order("1", 2, "Rook", day(t, "2027-05-18")), order("2", 1, "Rook", day(t, "2027-05-25")))
 	dealt := func() (soon, later handover.Served) {
-		s := handover.New(course.New(p.View("2027-05-18 08:00")))
+		s := sheetOf(p.View("2027-05-18 08:00"))
 		return s.Orders[0], s.Orders[1]
 	}
 	if soon, later := dealt(); soon.Short != 0 || later.Short != 0 {

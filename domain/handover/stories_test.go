@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 )
 
 func day(t *testing.T, s string) calendar.Day {
@@ -46,7 +47,7 @@ func TestWhoGetsWhich(t *testing.T) {
 	proven(p, "Linnet", 15)
 	by := day(t, "2027-05-20")
 	p.At("2027-05-10 08:00").Write(order("1", 12, "Rook", by), order("2", 10, "", by), order("3", 6, "Rook", by, "Linnet"))
-	s := handover.New(course.New(p.View("2027-05-17 08:00")))
+	s := sheetOf(p.View("2027-05-17 08:00"))
 	for i, want := range []struct{ rook, linnet, short int }{{9, 0, 3}, {0, 10, 0}, {0, 5, 1}} {
 		got := map[string]int{}
 		for _, q := range s.Orders[i].Queens {
@@ -80,7 +81,7 @@ func TestWhenTheMissingAreReady(t *testing.T) {
 		p.At("2027-05-12 12:00").Write(book.Looked{Nuc: n, Queen: book.QueenSeen, Eggs: book.SingleEggs})
 	}
 	p.At("2027-05-10 08:00").Write(order("1", 12, "Rook", day(t, "2027-05-17")), order("2", 40, "Finch", day(t, "2027-05-17")))
-	s := handover.New(course.New(p.View("2027-05-14 08:00")))
+	s := sheetOf(p.View("2027-05-14 08:00"))
 	next := s.Orders[0].Next
 	if s.Orders[0].Short != 3 || next.Day.IsZero() || next.Day > day(t, "2027-05-30") || next.Chance < 0.85 {
 		t.Errorf("short of %d, to be expected on %s with %.2f", s.Orders[0].Short, next.Day, next.Chance)
@@ -97,7 +98,7 @@ func TestTheDayQueensAreSent(t *testing.T) {
 		book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"},
 		book.OrderTaken{Order: booktest.Order("1"), Number: "1", Customer: "A", Queens: 2, Sent: true, Journey: 1, From: day(t, "2027-05-10"), By: day(t, "2027-05-21")},
 	)
-	sent := func() handover.Day { return handover.New(course.New(p.View("2027-05-03 08:00"))).Orders[0].Day }
+	sent := func() handover.Day { return sheetOf(p.View("2027-05-03 08:00")).Orders[0].Day }
 	if got := sent(); got.On != day(t, "2027-05-19") || got.Arrive != day(t, "2027-05-20") || got.Warning != "" {
 		t.Errorf("sent %s, there %s: %s; want Wed 19 and Thu 20 May", got.On, got.Arrive, got.Warning)
 	}
@@ -122,7 +123,7 @@ func TestWhoIsExpectedIsReadyByThen(t *testing.T) {
 	}
 	p.At("2027-05-14 08:00").Write(order("1", 12, "Rook", day(t, "2027-05-20")))
 	next := func(on string) handover.Next {
-		o := handover.New(course.New(p.View(on + " 08:00"))).Orders[0]
+		o := sheetOf(p.View(on + " 08:00")).Orders[0]
 		if o.Short != 3 || !o.Lost {
 			t.Errorf("%s: short of %d, lost %v; want 3, and nothing in time", on, o.Short, o.Lost)
 		}
@@ -140,3 +141,6 @@ func TestWhoIsExpectedIsReadyByThen(t *testing.T) {
 		t.Errorf("with capped brood seen, three more by %s; want %s at the latest", got.Day, ready)
 	}
 }
+
+// sheetOf is who gets which queen of a view.
+func sheetOf(v *book.View) *handover.Sheet { return handover.New(plan.New(course.New(v))) }

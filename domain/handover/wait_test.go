@@ -7,8 +7,6 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
-	"lidmark/domain/course"
-	"lidmark/domain/handover"
 	"lidmark/domain/practice"
 )
 
@@ -59,7 +57,7 @@ func TestAnOrderWaitsWhereAnotherWouldGoShort(t *testing.T) {
 	} {
 		p := awaited(c.coming)
 		p.At("2027-05-14 08:00").Write(first(c.p, c.byP), second(c.q, may))
-		s := handover.New(course.New(p.View("2027-05-18 08:00")))
+		s := sheetOf(p.View("2027-05-18 08:00"))
 		o, other := s.Orders[0], s.Orders[1]
 		t.Logf("%s: P misses %d, %d expected, %+v; Q misses %d", c.name, o.Short, o.Coming, o.Next, other.Short)
 		if o.Order.Number != "P" || o.Coming != o.Short || len(o.Queens)+o.Short != c.p {
@@ -87,7 +85,7 @@ func TestHowSurelyAnOrderWaits(t *testing.T) {
 		p := awaited(6)
 		p.At("2027-05-14 07:00").Write(book.NumberChanged{Number: "plan_sure", Value: sure})
 		p.At("2027-05-14 08:00").Write(first(6, day(t, "2027-06-04")), second(8, day(t, "2027-05-24")))
-		return handover.New(course.New(p.View("2027-05-18 08:00"))).Orders[0].Short
+		return sheetOf(p.View("2027-05-18 08:00")).Orders[0].Short
 	}
 	if low, high := waits(0.5), waits(0.99); high >= low {
 		t.Errorf("at 0.5 %d wait, at 0.99 %d", low, high)

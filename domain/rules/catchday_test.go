@@ -10,6 +10,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/demo"
 	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 	"lidmark/domain/rules"
 )
 
@@ -22,7 +23,7 @@ func TestTodayCatchesWhomOrdersName(t *testing.T) {
 	for ahead := range calendar.Day(21) {
 		j := rules.Judge(s.At((first + ahead).At(7, 30, time.UTC)))
 		named := map[book.Subject]calendar.Day{}
-		for _, o := range handover.New(j.Course()).Orders {
+		for _, o := range handover.New(plan.New(j.Course())).Orders {
 			for _, q := range o.Queens {
 				if q.By != 0 {
 					named[q.Nuc.Subject()] = q.By

@@ -237,7 +237,7 @@ func TestOrdersArePromises(t *testing.T) {
 		book.BatchPlanned{Batch: booktest.Batch("b"), Day: by - 60, Larvae: 20, Nucs: 10, Orders: []book.OrderID{booktest.Order("2")}},
 	)
 	v := pen.View(morning)
-	got := season.Promises(plan.New(course.New(v)), handover.New(course.New(v)))
+	got := season.Promises(plan.New(course.New(v)), handover.New(plan.New(course.New(v))))
 	want := []season.Promise{{Order: booktest.Order("1"), Name: "order 1", Queens: 5, Lines: []string{"Rook", "Plover"}, By: by - 2, Turn: 2}}
 	if !reflect.DeepEqual(got, want) {
 		t.Errorf("%+v, want %+v", got, want)
@@ -256,7 +256,7 @@ func TestHowSureAPlannedOrderIs(t *testing.T) {
 		book.BatchPlanned{Batch: booktest.Batch("b"), Day: by - 50, Larvae: 24, Nucs: 12, Orders: []book.OrderID{booktest.Order("1"), booktest.Order("2")}},
 	)
 	p := plannerOf(pen)
-	all := season.EntrustedTo(p, handover.New(course.New(p.View())))
+	all := season.EntrustedTo(p, handover.New(plan.New(course.New(p.View()))))
 	if len(all) != 2 {
 		t.Fatalf("%+v", all)
 	}
@@ -287,7 +287,7 @@ func TestHowSureAGraftedOrderIs(t *testing.T) {
 			pen.At((graft + 1).String() + " 12:00").Write(book.TakeCounted{Batch: b, Accepted: taken})
 		}
 		p := plan.New(course.New(pen.View((graft + 1).String() + " 18:00")))
-		sheet := handover.New(course.New(p.View()))
+		sheet := handover.New(plan.New(course.New(p.View())))
 		all := season.EntrustedTo(p, sheet)
 		if len(all) != 1 || !all[0].Grafted {
 			t.Fatalf("%+v", all)
@@ -315,7 +315,7 @@ func TestCellsThatCameTooLateServeNobody(t *testing.T) {
 	pen.At(graft.String() + " 12:00").Write(book.Grafted{Batch: b, Number: 7, Larvae: 24})
 	for on, waits := range map[calendar.Day]bool{graft + 9: true, graft + 20: false} {
 		p := plan.New(course.New(pen.View(on.String() + " 08:00")))
-		sheet := handover.New(course.New(p.View()))
+		sheet := handover.New(plan.New(course.New(p.View())))
 		if got := len(season.EntrustedTo(p, sheet)) == 1; got != waits || season.Waits(p, o) != waits {
 			t.Errorf("day %d: it waits %t", on-graft, got)
 		}
@@ -339,7 +339,7 @@ func TestTheOrderServedFirstIsKept(t *testing.T) {
 			pen.Write(o)
 		}
 		v := pen.View(morning)
-		w := season.Wanted{Promises: season.Promises(plan.New(course.New(v)), handover.New(course.New(v)))}
+		w := season.Wanted{Promises: season.Promises(plan.New(course.New(v)), handover.New(plan.New(course.New(v))))}
 		f := season.Search(plannerOf(pen), w, nil)
 		if len(f.Kept) != 1 || len(f.Short) != 1 || f.Promises[f.Kept[0].Promise].Order != booktest.Order(first) {
 			t.Errorf("order %s is served first: kept %+v, short %+v", first, f.Kept, f.Short)
@@ -356,7 +356,7 @@ func TestWhatIsPassedOverSaysSo(t *testing.T) {
 		book.OrderTaken{Order: booktest.Order("2"), Number: "2", Queens: 6, By: by},
 	)
 	v := pen.View(morning)
-	f := season.Search(plannerOf(pen), season.Wanted{Promises: season.Promises(plan.New(course.New(v)), handover.New(course.New(v)))}, nil)
+	f := season.Search(plannerOf(pen), season.Wanted{Promises: season.Promises(plan.New(course.New(v)), handover.New(plan.New(course.New(v))))}, nil)
 	if len(f.Short) != 1 || len(f.Kept) != 1 || !strings.Contains(f.Short[0].Why, "Until it has its queens, what the grafts for order 2 give is dealt out to it first") {
 		t.Errorf("kept %+v, short %+v", f.Kept, f.Short)
 	}

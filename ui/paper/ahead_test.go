@@ -213,7 +213,7 @@ func TestCagesReadBack(t *testing.T) {
 				t.Fatal(err)
 			}
 			first, at := read(t, out.Bytes())[0], skip
-			for _, o := range handover.New(r.Course).Orders {
+			for _, o := range handover.New(plan.New(r.Course)).Orders {
 				for _, q := range o.Queens {
 					a := bar{s.left + float64(at%s.columns)*s.pitch, s.top + float64(at/s.columns)*s.h, s.w, s.h}
 					want := "urn:uuid:" + q.ID.String()

@@ -54,7 +54,7 @@ type cage struct {
 // cagesFor are the cages of an order, of all for the zero one.
 func cagesFor(r *state.Reading, order book.OrderID) (all []cage, err error) {
 	open := false
-	for _, o := range handover.New(r.Course).Orders {
+	for _, o := range handover.Deal(r.Course).Orders {
 		if !order.IsZero() && o.Order.Order != order {
 			continue
 		}

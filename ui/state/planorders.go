@@ -57,7 +57,7 @@ func (e ReckonOrders) Reckon() OrdersReckoned {
 		return OrdersReckoned{&next}
 	}
 	return OrdersReckoned{&OrderSheet{
-		Sheet: handover.New(e.of.Course), Gone: handover.HandedOver(v, ""), Claims: handover.ClaimsOf(v), of: e.of,
+		Sheet: handover.New(e.of.planner()), Gone: handover.HandedOver(v, ""), Claims: handover.ClaimsOf(v), of: e.of,
 	}}.waiting()
 }
 

@@ -28,8 +28,8 @@ func ServedOf(o handover.Served) string {
 	return fmt.Sprintf("%d owed, %s", o.Order.Open(), line)
 }
 
-// Short says how many queens of an order are missing, and since when; "" where none
-// are.
+// Short says how many queens of an order are missing, since when, and which batches gave
+// fewer than planned; "" where none are.
 func (p *OrderSheet) Short(o handover.Served) string {
 	if o.Short == 0 {
 		return ""
@@ -37,6 +37,9 @@ func (p *OrderSheet) Short(o handover.Served) string {
 	says := fmt.Sprintf("%d short", o.Short)
 	if since := p.Since[o.Order.Order]; since != 0 {
 		says += " since " + since.Short()
+	}
+	if why := o.FellWords(); why != "" {
+		says += ", as " + why
 	}
 	return says
 }

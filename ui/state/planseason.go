@@ -66,7 +66,8 @@ func (SeasonReckoned) msg() {}
 // Reckon finds the clashes and their ways out. It may run beside the window.
 func (e ReckonSeason) Reckon() SeasonReckoned {
 	of := e.key.of
-	planner, dealt := of.planner(), handover.New(of.Course)
+	planner := of.planner()
+	dealt := handover.New(planner)
 	board := season.NewBoard(planner)
 	return SeasonReckoned{&SeasonSheet{
 		Clashes: board.Clashes(), Promises: season.Promises(planner, dealt), Waits: season.EntrustedTo(planner, dealt),

@@ -1,0 +1,67 @@
+package handover_test
+
+import (
+	"fmt"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/handover"
+)
+
+// A poor take, and then a queen found gone, leave an order short of queens that were planned:
+// it says how many the batch gives fewer, and since when that is known, while another graft
+// can still keep it as well as when none can.
+func TestABatchGivesFewerThanPlanned(t *testing.T) {
+	id, one := booktest.Batch("b"), booktest.Order("1")
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
+	p.At("2027-04-20 08:00").Write(order("1", 12, "Rook", day(t, "2027-07-20")))
+	p.At("2027-04-21 08:00").Write(book.BatchPlanned{Batch: id, Day: day(t, "2027-05-03"), Line: "Rook", Larvae: 20, Queens: 12, Orders: []book.OrderID{one}})
+	p.At("2027-05-03 12:00").Write(book.Grafted{Batch: id, Number: 3, Line: "Rook", Larvae: 20})
+	p.At("2027-05-05 12:00").Write(book.TakeCounted{Batch: id, Accepted: 8})
+	var nucs []book.NucID
+	for i := range 8 {
+		n := booktest.Nuc(fmt.Sprint("A", i))
+		nucs = append(nucs, n)
+		p.At("2027-05-12 08:00").Write(book.NucNamed{Nuc: n, Name: fmt.Sprintf("A%d", i+1), Sides: 6}, book.NucPlaced{Nuc: n, Yard: booktest.Yard("home")}, book.NucMadeUp{Nuc: n})
+		p.At("2027-05-13 08:00").Write(book.CellGiven{Nuc: n, Batch: id})
+	}
+	p.At("2027-05-30 08:00").Write(book.Looked{Nuc: nucs[0], Queen: book.NoneSeen, Eggs: book.NoEggs, Thorough: true}, book.QueenGone{Nuc: nucs[0]})
+	at := func(on string) (o handover.Served, since calendar.Day) {
+		v := p.View(on)
+		s := sheetOf(v)
+		return s.Orders[0], handover.ShortSince(v, s)[one]
+	}
+	if o, since := at("2027-05-04 08:00"); o.Missing() != 0 || len(o.Fell) != 0 || since != 0 {
+		t.Errorf("before the take is counted: %d missing, fell %+v, since %s", o.Missing(), o.Fell, since)
+	}
+	o, since := at("2027-05-07 08:00")
+	if o.Lost || o.Missing() != 4 || since != day(t, "2027-05-05") || o.FellWords() != "batch 3 gives 4 fewer than planned" {
+		t.Errorf("eight taken: lost %v, %d missing since %s, %q", o.Lost, o.Missing(), since, o.FellWords())
+	}
+	if o, _ := at("2027-05-31 08:00"); o.FellWords() != "batch 3 gives 5 fewer than planned" {
+		t.Errorf("one more is gone: %q", o.FellWords())
+	}
+	if o, since := at("2027-05-27 08:00"); o.Missing() == 0 || since != 0 {
+		t.Errorf("three weeks later: %d missing since %s, which is not looked back so far for", o.Missing(), since)
+	}
+}
+
+// A graft that nobody made is why its order is short; an order for which nothing was ever
+// planned is short of nothing that anybody counted on, and known short since no day.
+func TestAGraftThatWasNotMade(t *testing.T) {
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
+	p.At("2027-04-28 08:00").Write(order("1", 12, "Rook", day(t, "2027-07-20")), order("2", 5, "Rook", day(t, "2027-07-21")))
+	p.At("2027-04-29 08:00").Write(book.BatchPlanned{Batch: booktest.Batch("b"), Day: day(t, "2027-05-03"), Line: "Rook", Larvae: 20, Queens: 12, Orders: []book.OrderID{booktest.Order("1")}})
+	v := p.View("2027-05-06 08:00")
+	s := sheetOf(v)
+	since := handover.ShortSince(v, s)
+	one, two := s.Orders[0], s.Orders[1]
+	if one.Lost || one.FellWords() != "the graft planned for Mon 3 May was not made" || since[one.Order.Order] != day(t, "2027-05-03") {
+		t.Errorf("lost %v, %q, since %s", one.Lost, one.FellWords(), since[one.Order.Order])
+	}
+	if _, told := since[two.Order.Order]; two.Missing() != 5 || len(two.Fell) != 0 || told {
+		t.Errorf("of the other %d are missing, %+v, told %v", two.Missing(), two.Fell, told)
+	}
+}
