@@ -94,7 +94,12 @@ type graftShape struct {
 	Starters   []giftShape `json:"startersOf"` // who gives the bees of its starters
 	ShortBees  float64     `json:"startersShortCups"`
 	CellsLate  float64     `json:"cellsLostGivenADayLate"`
+	LateAt     string      `json:"cellsGivenADayLateAt"`
+	LateHard   string      `json:"cellsCagedBefore,omitempty"`
+	LateQueens float64     `json:"queensFewerGivenADayLate"`
 	wishDates
+
+	late string // what a day late costs, in words
 }
 
 // stepShape is a step of a batch with its days, in JSON.
@@ -254,7 +259,8 @@ func shapeOfGraft(p *plan.Planner, b plan.Batch, needs []plan.Need, given []plan
 	}
 	s.Needs = shapeOfNeeds(needs)
 	s.gives(given)
-	s.CellsLate = round(b.Clock.Loose().Lost(p.GraftAt(b.Rung(plan.GiveCells).Best + 1)))
+	late := p.CellsLate(b)
+	s.CellsLate, s.LateAt, s.LateHard, s.LateQueens, s.late = round(late.Lost), stamp(late.At, zone), stamp(late.Hard, zone), round(late.Queens), late.Words(zone)
 	return s
 }
 

@@ -147,7 +147,7 @@ func (p *pricer) act(t rules.Task, s book.Subject) Price {
 
 // queen is how many laying queens a ripe cell comes to.
 func (p *pricer) queen() float64 {
-	return p.own().Get(practice.AcceptCell) * p.own().Get(practice.LayingOfAccepted)
+	return plan.OfCell(p.own())
 }
 
 // cells: what is together is lost by the batch's clock, all of it, if nobody collects it.
@@ -189,7 +189,7 @@ func (p *pricer) cells(t rules.Task, s book.Subject) Price {
 func (p *pricer) cage() Price {
 	cell, virgin := p.own().Get(practice.AcceptCell), p.own().Get(practice.AcceptVirginDaysOld)
 	return Price{
-		max(0, cell-virgin) * p.own().Get(practice.LayingOfAccepted),
+		plan.OfCaged(p.own()),
 		fmt.Sprintf("its cell is caged: later %.0f of 100 virgins are accepted, of cells %.0f", 100*virgin, 100*cell),
 	}
 }

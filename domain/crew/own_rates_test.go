@@ -18,7 +18,7 @@ import (
 )
 
 // ownRates is a book whose batches take fewer larvae than the table has it, and whose nucs
-// accept fewer cells, with a batch of 80 larvae grafted on 20 July that nobody has counted.
+// accept more cells, with a batch of 80 larvae grafted on 20 July that nobody has counted.
 func ownRates() (p *booktest.Pen, grafted book.BatchID) {
 	home := booktest.Yard("home")
 	p = (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"})
@@ -31,7 +31,8 @@ func ownRates() (p *booktest.Pen, grafted book.BatchID) {
 			n := booktest.Nuc(name)
 			p.At("2027-05-09 18:00").Write(book.NucNamed{Nuc: n, Name: name, Sides: 6}, book.NucPlaced{Nuc: n, Yard: home}, book.NucMadeUp{Nuc: n, Cups: 4, Food: 900})
 			p.At(fmt.Sprintf("2027-05-%02d 12:00", 11+k)).Write(book.CellGiven{Nuc: n, Batch: b})
-			p.At("2027-06-06 12:00").Write(book.Looked{Nuc: n, Eggs: book.NoEggs, OwnCells: book.Said(3)})
+			p.At("2027-06-06 12:00").Write(book.Looked{Nuc: n, Eggs: book.SingleEggs})
+			p.At("2027-07-10 12:00").Write(book.QueenCaught{Nuc: n})
 			p.At("2027-07-25 18:00").Write(book.NucMadeUp{Nuc: n, Cups: 4, Food: 900})
 		}
 	}
@@ -111,6 +112,9 @@ func TestACageIsPricedByTheKeepersRates(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	planner := plan.New(rules.Judge(v).Course())
+	late := planner.CellsLate(plan.Batch{Ladder: planner.Ladder(v.On(), 80, booktest.Yard("home")), Size: plan.Size{Cells: 30}})
+	idle := day.Next.Sub(v.On()).Hours() / 24 * v.Numbers().Get(practice.WorthNucDay)
 	cell, virgin, caged := own.Get(practice.AcceptCell), own.Get(practice.AcceptVirginDaysOld), 0
 	for _, w := range day.Waits {
 		if w.Task.Act != rules.ActGiveCell {
@@ -120,8 +124,11 @@ func TestACageIsPricedByTheKeepersRates(t *testing.T) {
 		if want := fmt.Sprintf("its cell is caged: later %.0f of 100 virgins are accepted, of cells %.0f", 100*virgin, 100*cell); w.Price.Why != want {
 			t.Fatalf("%s; want %s", w.Price.Why, want)
 		}
+		if one := w.Price.Queens - idle; late.Hard.IsZero() || math.Abs(30*one-late.Queens) > 1e-9 {
+			t.Errorf("a cell that waits costs %.4f besides its idle nuc, thirty given a day late in a plan %.4f", one, late.Queens)
+		}
 	}
-	if table := (practice.Numbers{}); caged == 0 || cell > table.Get(practice.AcceptCell)-0.2 {
+	if table := (practice.Numbers{}); caged == 0 || cell < table.Get(practice.AcceptCell)+0.1 {
 		t.Errorf("%d cells wait, %.2f of the cells are accepted", caged, cell)
 	}
 }

@@ -153,10 +153,10 @@ func (t rungTeller) dayLate() (says string) {
 
 // cellsLate is what giving the cells a day late costs, where that is told.
 func (t rungTeller) cellsLate() string {
-	if t.sheet.Late < 1 {
+	if t.sheet.Late.Queens < 0.5 { // half a queen is told as none
 		return ""
 	}
-	return fmt.Sprintf("; a day late %.0f lost", t.sheet.Late)
+	return "; a day late, " + t.sheet.Late.Short(t.zone)
 }
 
 func (t rungTeller) ready() (amount, why string) {

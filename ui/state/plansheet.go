@@ -24,7 +24,7 @@ type PlanSheet struct {
 	Two      float64         // the chance with two grafts a week apart; 0 where the wish has two
 	LayBy    calendar.Day    // nine in ten of those who ever lay do so by then
 	ADay     float64         // the chance when the graft is a day late
-	Late     float64         // cells of the first batch lost when they are given a day late
+	Late     plan.CellsLate  // what it costs to give the cells of the first batch a day late
 	Given    [][]plan.Given  // who gives bees and brood, of each graft
 	Others   []PlanOther     // other days for the graft
 	Last     calendar.Day    // last graft of the season that makes sense; 0: not known
@@ -105,9 +105,7 @@ func (s *PlanSheet) fixed(graft calendar.Day) plan.Wish {
 // late is what a day's delay costs: of the graft, and of giving the cells.
 func (s *PlanSheet) late(p *plan.Planner) {
 	s.ADay = p.Answer(s.fixed(s.Batches[0].Day + 1)).Chance
-	b := s.Batches[0]
-	given := b.Rung(plan.GiveCells).Best + 1
-	s.Late = b.Clock.Loose().Lost(p.GraftAt(given))
+	s.Late = p.CellsLate(s.Batches[0])
 }
 
 // days are the minutes of the wish beside those of the book.

@@ -222,7 +222,7 @@ func (d *planDraw) planButtons(a scene.Area) float64 {
 		d.wrap(x, y-10-float64(lines-1)*scene.LineHeight(13), why, ink(13).as(scene.Act), w, lines)
 		return y - 16 - float64(lines)*scene.LineHeight(13)
 	}
-	says := fmt.Sprintf("A day late: %s; cells a day late: %.0f lost", plan.OfHundred(d.all.ADay), d.all.Late)
+	says := fmt.Sprintf("A day late: %s; cells %s", plan.OfHundred(d.all.ADay), d.all.Late.Short(d.s.Reading().View.Zone()))
 	switch {
 	case d.s.Planning.Dates:
 		says = sentence(d.lastSaid())

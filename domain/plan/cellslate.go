@@ -1,0 +1,70 @@
+package plan
+
+import (
+	"fmt"
+	"math"
+	"time"
+
+	"lidmark/domain/bee"
+	"lidmark/domain/practice"
+)
+
+// CellsLate is what it costs to give the ripe cells of a batch a day after their best one.
+type CellsLate struct {
+	At     time.Time // when they are given then: as [Planner.GraftAt] has the hour of a day
+	Cells  int       // ripe ones
+	Lost   float64   // of them, destroyed by At if they stay together so long
+	Hard   time.Time // the last instant at which they may be together, if that is before At; zero: it is not
+	Queens float64   // laying queens fewer: of those lost or, past their hard hour, caged by it
+}
+
+// CellsLate is that of a batch of a wish, by the keeper's own rates: what a day's work that
+// waits costs is reckoned by the same.
+func (p *Planner) CellsLate(b Batch) CellsLate {
+	l := CellsLate{At: p.GraftAt(b.Rung(GiveCells).Best + 1), Cells: int(math.Round(b.Size.Cells))}
+	own := p.Own()
+	l.Lost = bee.Batch{Graft: b.Ladder.Graft, Cells: l.Cells}.Clock(p.numbers).Loose().Lost(l.At)
+	l.Queens = l.Lost * OfCell(own)
+	if hard := b.Rung(GiveCells).Hard; hard.Before(l.At) {
+		l.Hard, l.Queens = hard, float64(l.Cells)*OfCaged(own)
+	}
+	return l
+}
+
+// Words say it in a zone: "by Thu 13 May 15:00: 0 lost", or that they are caged before.
+func (l CellsLate) Words(zone *time.Location) string {
+	caged := ""
+	if !l.Hard.IsZero() {
+		caged = ", in cages from " + lateHour(l.Hard, zone) + " on"
+	}
+	return "by " + lateHour(l.At, zone) + caged + ": " + l.costs()
+}
+
+// Short is [CellsLate.Words] where the hard hour is told beside it: "Thu 13 May 15:00: 7 queens fewer".
+func (l CellsLate) Short(zone *time.Location) string {
+	return lateHour(l.At, zone) + ": " + l.costs()
+}
+
+func lateHour(t time.Time, zone *time.Location) string { return t.In(zone).Format("Mon 2 Jan 15:04") }
+
+func (l CellsLate) costs() string {
+	switch {
+	case l.Hard.IsZero():
+		return fmt.Sprintf("%.0f lost", l.Lost)
+	case math.Round(l.Queens) == 1:
+		return "1 queen fewer"
+	default:
+		return fmt.Sprintf("%.0f queens fewer", l.Queens)
+	}
+}
+
+// OfCell is how many laying queens a ripe cell comes to that a nuc is given, by some numbers.
+func OfCell(n practice.Numbers) float64 {
+	return n.Get(practice.AcceptCell) * n.Get(practice.LayingOfAccepted)
+}
+
+// OfCaged is how many laying queens fewer one comes to that goes into a cage, and whose virgin
+// goes to a nuc some days later.
+func OfCaged(n practice.Numbers) float64 {
+	return max(0, OfCell(n)-n.Get(practice.AcceptVirginDaysOld)*n.Get(practice.LayingOfAccepted))
+}
