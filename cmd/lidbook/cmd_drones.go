@@ -39,7 +39,7 @@ type droneDayShape struct {
 	Wanted    float64 `json:"coloniesWanted"`
 	Have      float64 `json:"coloniesThere"`
 	Drones    string  `json:"drones"`
-	Ripe      float64 `json:"ripeDrones"` // of a comb in each of the colonies
+	Ripe      float64 `json:"ripeDrones"` // of a comb in each of the colonies; none that is past its best
 	PerVirgin float64 `json:"dronesPerVirgin"`
 	Enough    bool    `json:"enough"`
 }
@@ -62,7 +62,7 @@ func dronesCommand(a *app) *cobra.Command {
 		Use:   "drones",
 		Short: "Ripe drones by day against the virgins that fly",
 		Long: "Tells for each yard, and each day on which virgins of planned and grafted batches fly,\nhow many there are and what drones: those of the drone colonies in the yard or so near\n" +
-			"that they fly there, of the combs that are in or planned; from when to when those are at\ntheir best, the first day on which they are not enough, and by when comb must hang for it.\nComb of a grafted batch is taken to have hung in time.",
+			"that they fly there, of the combs that are in or planned; from when to when those are at\ntheir best, the first day on which they are not enough, and by when comb must hang for it.\nThose too young or past their best count for none. Comb of a grafted batch is taken to\nhave hung in time.",
 		Example: "  lidbook drones\n  lidbook drones --yard \"Hill\" --json",
 		Args:    cobra.NoArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
@@ -114,7 +114,7 @@ func shapeOfDrones(v *book.View, f season.Flights) dronesShape {
 	}
 	for _, d := range f.Days {
 		ripe := 0.0
-		if d.Drones.Fly() {
+		if d.Drones == season.AtTheirBest {
 			ripe = d.Colonies * n.Get(practice.DronesPerComb)
 		}
 		s.Days = append(s.Days, droneDayShape{

@@ -83,9 +83,6 @@ func (d Drones) String() string {
 	return [...]string{"no drone comb", "not ripe yet", "past their best", "at their best"}[d]
 }
 
-// Fly tells whether ripe drones fly, young or old.
-func (d Drones) Fly() bool { return d >= PastTheirBest }
-
 // days are the days from the view's on which virgins of some batches fly to the drones of the
 // circle.
 func (c circle) days(p *plan.Planner, all []*load) (days []DroneDay) {
