@@ -7,7 +7,6 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/practice"
 )
 
 // Gone is a queen who was handed over, with all by which she may be asked for.
@@ -25,7 +24,7 @@ type Gone struct {
 // disc or year holds all the words of a text, the last ones first. An empty text
 // finds all.
 func HandedOver(v *book.View, text string) (all []Gone) {
-	claims := claimed(v)
+	claims, bornOn := claimed(v), bornOf(v)
 	for q := range v.Queens() {
 		if q.Handed.IsZero() {
 			continue
@@ -38,7 +37,7 @@ func HandedOver(v *book.View, text string) (all []Gone) {
 		if !q.Batch.IsZero() {
 			g.Batch = v.Batch(q.Batch).Number
 		}
-		if born := bornOn(v, q); !born.IsZero() && !q.Caught.IsZero() {
+		if born := bornOn(q); !born.IsZero() && !q.Caught.IsZero() {
 			g.Age = q.Caught.Day(v.Zone()).Sub(born)
 		}
 		if g.Holds(text) {
@@ -49,15 +48,21 @@ func HandedOver(v *book.View, text string) (all []Gone) {
 	return all
 }
 
-// bornOn is the day a queen emerged: as told, else by the table of her batch.
-func bornOn(v *book.View, q *book.Queen) calendar.Day {
-	if !q.Emerged.IsZero() {
-		return calendar.DayOf(q.Emerged, v.Zone())
+// bornOf tells the day a queen emerged: as told, else the one on which half of her batch had
+// by its clock, by which the day is told too on which she may be caught.
+func bornOf(v *book.View) func(*book.Queen) calendar.Day {
+	middle := map[book.BatchID]calendar.Day{}
+	return func(q *book.Queen) calendar.Day {
+		if !q.Emerged.IsZero() {
+			return calendar.DayOf(q.Emerged, v.Zone())
+		}
+		day, known := middle[q.Batch]
+		if b := v.Batch(q.Batch); !known && !q.Batch.IsZero() && !b.At.IsZero() {
+			day = calendar.DayOf(b.Clock(v.Numbers()).Middle(), v.Zone())
+			middle[q.Batch] = day
+		}
+		return day
 	}
-	if q.Batch.IsZero() || v.Batch(q.Batch).At.IsZero() {
-		return 0
-	}
-	return v.Batch(q.Batch).At.Day(v.Zone()) + calendar.Day(v.Numbers().Days(practice.GraftToEmerge))
 }
 
 // Holds tells whether all words of a text are found in what is known of her.

@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
+	"lidmark/domain/course"
 	"lidmark/domain/handover"
 )
 
@@ -147,5 +148,25 @@ func TestClaimsOfWhomNobodySaidWhich(t *testing.T) {
 	}
 	if want := []handover.ClaimRow{{Group: 28, Out: 3, Dead: 1, NotAccepted: 1}}; !slices.Equal(c.ByAge, want) || c.AgeNotSaid.All() != 0 {
 		t.Errorf("by age %+v, not said %+v", c.ByAge, c.AgeNotSaid)
+	}
+}
+
+// The age at which a queen was caught is that which her nuc's card says on the day, by the
+// clock of her batch: by hand, grafted at eight in the evening she emerges 295 hours later,
+// after midnight of the thirteenth day, and is 35 days old on 18 June.
+func TestCaughtAtTheAgeThatWasTold(t *testing.T) {
+	b, nuc, queen := booktest.Batch("b"), booktest.Nuc("A1"), booktest.Queen("q")
+	p := (&booktest.Pen{}).At("2025-05-01 20:00").Write(
+		book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"},
+		book.Grafted{Batch: b, Number: 4, Larvae: 20, LarvaAge: 18},
+	)
+	p.At("2025-05-11 12:00").Write(book.NucNamed{Nuc: nuc, Name: "A1", Sides: 6}, book.NucPlaced{Nuc: nuc, Yard: booktest.Yard("home")}, book.CellGiven{Nuc: nuc, Batch: b})
+	p.At("2025-05-30 12:00").Write(book.Looked{Nuc: nuc, Eggs: book.SingleEggs, Queen: book.QueenSeen})
+	v := p.View("2025-06-18 11:00")
+	told := course.New(v).Of(v.Nuc(nuc)).Age
+	p.At("2025-06-18 12:00").Write(book.QueenCaught{Nuc: nuc, Queen: queen})
+	p.At("2025-06-19 12:00").Write(book.QueenHandedOver{Queen: queen, To: "a neighbour"})
+	if g := handover.HandedOver(p.View("2025-06-20 08:00"), ""); len(g) != 1 || g[0].Age != 35 || told != 35 {
+		t.Errorf("caught at %d days, her nuc said %d", g[0].Age, told)
 	}
 }
