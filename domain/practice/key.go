@@ -106,6 +106,7 @@ const (
 	VirginBankGood
 	VirginBankMost
 	MatedBankMost
+	BankPlaces
 	TraceBack
 	PapersWarned
 )

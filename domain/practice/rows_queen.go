@@ -144,6 +144,11 @@ var queenRows = []Number{
 		Default: 45, Min: 14, Max: 60, Source: buechler2013 + ": one to two months", Confidence: Verified, Used: "bank limits",
 	},
 	{
+		Key: BankPlaces, Name: "bank_places", Title: "Cages that a bank colony takes", Unit: Queens,
+		Default: 120, Min: 1, Max: 500, Source: "up to 60 cages a frame and 120 a colony, " + buechler2013 + ", after Morse 1994", Confidence: Verified,
+		Used: "bank limits",
+	},
+	{
 		Key: TraceBack, Name: "trace_back", Title: "Disease suspected: trace bees and combs back", Unit: Day,
 		Default: 60, Min: 14, Max: 365, Source: noSource, Confidence: CommonPractice, Used: "standstill, trace",
 	},

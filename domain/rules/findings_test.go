@@ -8,6 +8,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 )
 
@@ -330,6 +331,11 @@ var table = []found{
 		p.At("2027-06-20 18:00").Write(book.QueenCaught{Nuc: booktest.Nuc("A1"), Queen: booktest.Queen("a"), Label: "7"},
 			book.QueenBanked{Queen: booktest.Queen("a"), Bank: booktest.Colony("K1")})
 	}, "2027-08-05 09:00", rules.Pressing, "1 mated queen caged in K1"},
+	{rules.BankFull, "two cages where one is taken", func(p *booktest.Pen) {
+		p.At("2027-05-05 18:00").Write(graft(4, 2), book.NumberChanged{Number: practice.BankPlaces.String(), Value: 1})
+		p.At("2027-05-17 18:00").Write(book.VirginCaged{Queen: booktest.Queen("v1"), Batch: batch(4), Label: "1", Bank: booktest.Colony("K1")})
+		p.At("2027-05-17 19:00").Write(book.VirginCaged{Queen: booktest.Queen("v2"), Batch: batch(4), Label: "2", Bank: booktest.Colony("K1")})
+	}, "2027-05-17 20:00", rules.Open, "1 cage too many in K1"},
 	{rules.AfterTreatment, "a nuc", treatedA1, "2027-06-25 18:00", rules.Open, "wait after treatment until Sat 26 Jun"},
 	{rules.AfterTreatment, "the wait is over", treatedA1, "2027-06-26 00:00", 0, ""},
 	{rules.AfterTreatment, "a yard", func(p *booktest.Pen) {

@@ -40,9 +40,19 @@ func (s State) BankName(b rules.Bank) string {
 	return "cages"
 }
 
-// BankSays is how many queens a bank has, and until when; late where the first of them
-// should be out already.
+// BankSays is how many queens a bank has, until when, and how many more hang in its colony
+// than it takes; late where there are such, or the first of them should be out already.
 func (s State) BankSays(b rules.Bank) (says string, late bool) {
+	says, late = s.bankKeeps(b)
+	if id, hangs := b.Of.Colony(); hangs {
+		if over := rules.BankOver(s.Present().View.Colony(id), s.Present().Numbers()); over > 0 {
+			return fmt.Sprintf("%s; %d more than it takes", says, over), true
+		}
+	}
+	return says, late
+}
+
+func (s State) bankKeeps(b rules.Bank) (says string, late bool) {
 	says = counted(len(b.Kept), "mated queen")
 	if b.Virgins {
 		says = counted(len(b.Kept), "virgin")

@@ -6,6 +6,9 @@ import (
 	"strings"
 	"testing"
 
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 	"lidmark/ui/state"
 )
 
@@ -40,5 +43,21 @@ func TestBanksHaveLanes(t *testing.T) {
 	}
 	if says, _ := w.BankSays(b); says != "6 virgins, too long since "+b.Last().Short() {
 		t.Errorf("all past their day: %q", says)
+	}
+}
+
+// Where more queens hang in a bank than it takes, both its lanes say how many more.
+func TestABankThatIsFull(t *testing.T) {
+	w := planner(t)
+	few := w.Pen.IDs.Entries(calendar.Instantly(now), now, "Ida", book.NumberChanged{Number: practice.BankPlaces.String(), Value: 10})
+	w.send(state.Opened{Book: w.Book.With(few...)}).settled()
+	w.press("P", state.Alt).settled().run("season").settled()
+	if len(w.Banks()) != 2 {
+		t.Fatalf("%d banks", len(w.Banks()))
+	}
+	for _, b := range w.Banks() {
+		if says, late := w.BankSays(b); !strings.HasSuffix(says, "; 2 more than it takes") || !late {
+			t.Errorf("%q, late %v", says, late)
+		}
 	}
 }

@@ -1,0 +1,41 @@
+package rules_test
+
+import (
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+	"lidmark/domain/rules"
+)
+
+// A queen who is to be caught into a bank for her order finds no place where another one hangs
+// in the only cage that it takes: it is told for the day of the catch. Where the bank takes two,
+// or the other one is gone by then, nothing is.
+func TestNoPlaceInTheBank(t *testing.T) {
+	told := func(places float64, gone bool) []rules.Finding {
+		p := pen(t)
+		layingOn1June(p)
+		p.At("2027-06-11 18:00").Write(look("A1", book.Looked{Brood: book.Said(3)}))
+		p.At("2027-06-12 18:00").Write(
+			book.NumberChanged{Number: practice.BankPlaces.String(), Value: places},
+			book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 1, Line: "Rook", By: calendar.Date(2027, 7, 25)},
+			book.VirginCaged{Queen: booktest.Queen("v"), Batch: batch(4), Label: "1", Bank: booktest.Colony("K1")})
+		if gone {
+			p.Write(book.QueenEnded{Queen: booktest.Queen("v"), How: book.QueenCulled})
+		}
+		return of(p.View("2027-06-20 09:00"), rules.BankFull)
+	}
+	if all := told(2, false); len(all) != 0 {
+		t.Errorf("two places: %s", all[0].What)
+	}
+	if all := told(1, true); len(all) != 0 {
+		t.Errorf("she is gone: %s", all[0].What)
+	}
+	all := told(1, false)
+	if len(all) != 1 || all[0].What != "no place in a bank for 1 queen on "+calendar.DayOf(all[0].Best, nil).Short() || all[0].Severity == rules.Pressing {
+		t.Fatalf("%+v", all)
+	}
+	t.Log(all[0].What, "|", all[0].Why, "|", all[0].Do)
+}
