@@ -38,6 +38,7 @@ type Reading struct {
 	planned  func() []book.BatchPlan
 	banks    func() []rules.Bank // the caged queens
 	planner  func() *plan.Planner
+	own      func() practice.Numbers
 	lane     func(plannedKey) PlannedLane
 	workdays func() map[calendar.Day]Work
 	dayPlan  func() rules.DayPlan
@@ -121,6 +122,7 @@ func read(v *book.View, judge func(*book.View) *rules.Judged, d calendar.Day, ah
 	r.sheet = sync.OnceValue(func() func(book.NucID) []book.Fact { return line.Sheet(r.Plan()) })
 	r.dayPlan = sync.OnceValue(r.readPlan)
 	r.planner = sync.OnceValue(func() *plan.Planner { return plan.New(r.Course) })
+	r.own = sync.OnceValue(func() practice.Numbers { return r.planner().Own() })
 	r.lane = memo(r.readLane)
 	return r
 }
@@ -212,6 +214,10 @@ func (r *Reading) Sheet() func(book.NucID) []book.Fact { return r.sheet() }
 
 // Numbers are the keeper's numbers.
 func (r *Reading) Numbers() practice.Numbers { return r.View.Numbers() }
+
+// OwnNumbers are the keeper's numbers with the shares in them that his book tells, see
+// [plan.Planner.Own].
+func (r *Reading) OwnNumbers() practice.Numbers { return r.own() }
 
 // DayOf is the day of an instant in the zone of the home yard; none for the
 // zero instant.

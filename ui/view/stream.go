@@ -39,7 +39,7 @@ type stream struct {
 // streamOf reckons a batch's stream: what was counted up to the reading's
 // instant, what is to be expected after it by the keeper's rates.
 func streamOf(r *state.Reading, b *book.Batch) stream {
-	f := flow{r: r, b: b, now: r.View.On(), zone: r.View.Zone(), numbers: r.Numbers(), s: stream{Batch: b}}
+	f := flow{r: r, b: b, now: r.View.On(), zone: r.View.Zone(), numbers: r.OwnNumbers(), s: stream{Batch: b}}
 	f.inTheBuilder()
 	emerges := r.Course.Emerges(b.Batch)
 	f.s.flightFrom = r.DayOf(f.after(emerges, practice.FirstMatingFlightFrom)).Start(f.zone) // they fly by daylight

@@ -6,8 +6,10 @@ import (
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
 	"lidmark/domain/demo"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 	"lidmark/ui/state"
 )
@@ -43,6 +45,26 @@ func TestStreamsNarrow(t *testing.T) {
 	}
 	if seen == 0 {
 		t.Fatal("the demo season has no batches")
+	}
+}
+
+// A graft that nobody counted is expected to give as many capped cells as today's work and the
+// plan reckon with: by the shares of the book, where half of the larvae of earlier grafts were
+// taken.
+func TestAGraftIsExpectedByTheKeepersRates(t *testing.T) {
+	day := calendar.Date(2027, time.July, 20)
+	pen := &booktest.Pen{}
+	for i := range 4 {
+		b := booktest.Batch(string(rune('a' + i)))
+		pen.At("2027-05-01 12:00").Write(book.Grafted{Batch: b, Number: i + 1, Larvae: 40})
+		pen.At("2027-05-02 12:00").Write(book.TakeCounted{Batch: b, Accepted: 20})
+		pen.At("2027-05-06 12:00").Write(book.CappedCounted{Batch: b, Capped: 18})
+	}
+	pen.At("2027-07-20 08:00").Write(book.Grafted{Batch: booktest.Batch("new"), Number: 9, Larvae: 80})
+	r := (&state.Book{Season: book.NewSeason(nil, pen.Entries)}).On(day.At(12, 0, time.UTC), day)
+	capped := streamOf(r, r.View.BatchNumbered(9)).stages[2].n
+	if want := plan.RatesOf(r.View).Ripe(80); math.Abs(capped-want) > 1e-9 || want > 55 {
+		t.Errorf("%.2f capped cells, by the rates %.2f", capped, want)
 	}
 }
 
