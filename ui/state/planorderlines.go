@@ -125,6 +125,7 @@ func (p *orderPage) order(o handover.Served) {
 	if o.Warning != "" {
 		p.said("Mind: "+o.Warning, true)
 	}
+	p.said(Fell(o), alarm)
 	p.said(p.sheet.Ring(o), alarm)
 	for _, q := range p.r.ServedQueens(o) {
 		p.add(OrderLine{OrderLook: OrderQueen, Cells: []string{q.Where, q.Line, q.Mark, q.When}, To: q.To}, orderLine)

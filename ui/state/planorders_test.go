@@ -95,6 +95,18 @@ func TestOrdersAreServed(t *testing.T) {
 	}
 }
 
+// Below an order that is short stands which batch gives it fewer than planned.
+func TestWhichBatchLeavesAnOrderShort(t *testing.T) {
+	w := allocated(t)
+	late := book.BatchPlanned{Batch: booktest.Batch("late"), Day: w.Today() - 3, Larvae: 20, Queens: 3, Orders: []book.OrderID{booktest.Order("1")}}
+	p := &booktest.Pen{}
+	p.At((w.Today() - 5).String() + " 08:00").Write(late)
+	w.send(state.Opened{Book: w.Book.With(p.Entries...)}).settled().run("orders").settled()
+	if said := w.ofOrder("1")[1]; said.Cells[0] != "The graft planned for "+late.Day.Short()+" was not made" || !said.Alarm {
+		t.Errorf("below the order stands %q", said.Cells[0])
+	}
+}
+
 // The keys go from line to line: the card of the order, then of each nuc, and back up
 // into the field; what an order misses becomes a wish.
 func TestThroughTheOrdersByKeys(t *testing.T) {

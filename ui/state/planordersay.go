@@ -28,8 +28,8 @@ func ServedOf(o handover.Served) string {
 	return fmt.Sprintf("%d owed, %s", o.Order.Open(), line)
 }
 
-// Short says how many queens of an order are missing, since when, and which batches gave
-// fewer than planned; "" where none are.
+// Short says how many queens of an order are missing, and since when; "" where none
+// are.
 func (p *OrderSheet) Short(o handover.Served) string {
 	if o.Short == 0 {
 		return ""
@@ -38,10 +38,16 @@ func (p *OrderSheet) Short(o handover.Served) string {
 	if since := p.Since[o.Order.Order]; since != 0 {
 		says += " since " + since.Short()
 	}
-	if why := o.FellWords(); why != "" {
-		says += ", as " + why
-	}
 	return says
+}
+
+// Fell says which batches give an order fewer than was planned; "" where none is known to.
+func Fell(o handover.Served) string {
+	why := o.FellWords()
+	if why == "" {
+		return ""
+	}
+	return sentenceOf(why)
 }
 
 // InVain tells whether what an order misses cannot be there in time any more: its

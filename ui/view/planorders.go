@@ -179,6 +179,7 @@ func (c *cardDraw) served(o handover.Served) {
 			f = f.as(scene.Act)
 		}
 		c.para(sheet.Short(o), f.semi(), whole)
+		c.para(state.Fell(o), f, whole)
 		c.para(sheet.Ring(o), f, whole)
 		c.buttons(button{"Plan a graft for it", "graft for order", false})
 	}
