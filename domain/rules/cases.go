@@ -160,7 +160,7 @@ func (p *pass) from(b *batchCase) time.Time {
 func (p *pass) shareNucs() {
 	for _, b := range p.batches {
 		for i := range p.nucs {
-			if b.ready >= p.ripe(b) || b.over {
+			if b.ready == b.left || b.over {
 				break
 			}
 			p.share(b, &p.nucs[i])
