@@ -76,7 +76,7 @@ type Graft struct {
 	Larvae int
 	Nucs   int     // that are free for its cells and for no earlier graft's; those which earlier ones leave free are added
 	Late   float64 // share of its queens who come too late for the promise, 0 to 1: see [Laid.InTime]
-	Again  bool    // the queens of all earlier grafts are out of their nucs by then: Nucs are all there are, those come free again among them
+	Again  bool    // it shares its nucs with no earlier graft: those stand in another yard, or the queens of all earlier ones are out of theirs by then, and Nucs are all there are, those come free again among them
 }
 
 // Queens are the chances of how many queens come of some grafts together, in the

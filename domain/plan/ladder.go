@@ -46,13 +46,14 @@ type Planner struct {
 	ladders map[ladderKey]Ladder
 	made    map[madeKey][]MakeUp
 	laid    map[laidKey]Laid
+	joint   map[string]Chances // of several grafts
 }
 
 // New is a planner over what a course knows.
 func New(c *course.Course) *Planner {
 	p := &Planner{
 		view: c.View(), course: c, numbers: c.View().Numbers(),
-		sizes: map[sizeKey]Size{}, ladders: map[ladderKey]Ladder{}, made: map[madeKey][]MakeUp{}, laid: map[laidKey]Laid{},
+		sizes: map[sizeKey]Size{}, ladders: map[ladderKey]Ladder{}, made: map[madeKey][]MakeUp{}, laid: map[laidKey]Laid{}, joint: map[string]Chances{},
 		rates:  sync.OnceValue(func() Rates { return RatesOf(c.View()) }),
 		reared: sync.OnceValue(func() Rates { return RearedOf(c.View()) }),
 	}

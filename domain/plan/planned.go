@@ -1,8 +1,6 @@
 package plan
 
 import (
-	"slices"
-
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 )
@@ -41,40 +39,6 @@ func (p *Planner) GraftFor(b book.BatchPlan, by calendar.Day, laying bool) Graft
 		g.Late = 1 - p.LadderOf(b).Laid.InTime(by, laying)
 	}
 	return g
-}
-
-// Sure is the chance that a planned batch, together with the other grafts of its wish, gives
-// the queens that are wished of them by its day; 0 where it is not told how many.
-func (p *Planner) Sure(b book.BatchPlan) float64 {
-	if b.Queens == 0 {
-		return 0
-	}
-	return p.sureOf(p.WishOf(b))
-}
-
-// sureOf is the chance that the grafts of one wish give their queens.
-func (p *Planner) sureOf(of []book.BatchPlan) float64 {
-	queens := 0
-	for _, b := range of {
-		queens += b.Queens
-	}
-	return p.Joint(of, of[0].By).AtLeast(queens)
-}
-
-// Joint are the chances of how many queens some planned batches give together by a day, as
-// grafts of one wish: they share their nucs as those of an [Answer] do. None give none.
-func (p *Planner) Joint(of []book.BatchPlan, by calendar.Day) Chances {
-	if len(of) == 0 {
-		return Chances{}
-	}
-	of = slices.Clone(of)
-	byGraft(of)
-	grafts, ladders := make([]Graft, len(of)), make([]Ladder, len(of))
-	for i, b := range of {
-		grafts[i], ladders[i] = p.GraftFor(b, by, of[0].Laying), p.LadderOf(b)
-	}
-	Again(ladders, grafts)
-	return p.ratesFor(of[0]).Queens(grafts...)
 }
 
 // ratesFor are the keeper's rates for what a planned batch gives, and what is counted of it.

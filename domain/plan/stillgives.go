@@ -8,15 +8,15 @@ import (
 )
 
 // StillGives are the chances of how many queens those cells of a grafted batch that are not
-// given yet make ready by a day. What is counted of it is taken as it is, the rest goes by
+// given yet make ready by a day, or laying by then. What is counted of it is taken as it is, the rest goes by
 // the keeper's rates; none once the last day to give them is past.
-func (p *Planner) StillGives(b *book.Batch, by calendar.Day) Chances {
+func (p *Planner) StillGives(b *book.Batch, by calendar.Day, laying bool) Chances {
 	w, r, cells := p.Waiting(b), p.rates(), b.Unplaced()
 	if w.Nucs == 0 || cells == 0 {
 		return Chances{}
 	}
 	was, _ := p.view.BatchPlan(b.Batch)
-	r.Virgins = was.Virgins
+	r.Laying, r.Virgins = laying, was.Virgins
 	through := []Link{GraftWorks, Taken, RipeOfTaken}
 	switch {
 	case b.Uncounted():
@@ -31,7 +31,7 @@ func (p *Planner) StillGives(b *book.Batch, by calendar.Day) Chances {
 	if was.Nucs > 0 {
 		nucs = max(0, was.Nucs-len(b.Given))
 	}
-	return r.Queens(Graft{Larvae: cells, Nucs: nucs, Late: 1 - w.Laid.InTime(by, false)})
+	return r.Queens(Graft{Larvae: cells, Nucs: nucs, Late: 1 - w.Laid.InTime(by, laying)})
 }
 
 // With are the chances of these queens and of others together.

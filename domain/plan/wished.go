@@ -12,12 +12,12 @@ import (
 )
 
 // Wished is a planned batch with how sure its queens are wished by its day, and how sure
-// they are: with several grafts of one wish, those of all of them.
+// they are: with several grafts of one wish, those of all of them, grafted ones among them.
 type Wished struct {
 	book.BatchPlan
 	Sure   float64 // the keeper's number where the plan says none
 	Chance float64
-	All    int      // queens that are wished of all grafts of the wish
+	All    int      // queens that are wished of all grafts of the wish; those of orders once
 	by     string   // the day of the wish, said
 	own    string   // that of its own graft
 	grafts []string // the days of its grafts, said
@@ -29,13 +29,26 @@ func (p *Planner) Wished(b book.BatchPlan) (w Wished, ok bool) {
 	if b.Queens == 0 || b.By.IsZero() {
 		return w, false
 	}
-	of := p.WishOf(b)
-	w = Wished{BatchPlan: b, Sure: cmp.Or(b.Sure, p.numbers.Get(practice.PlanSure)), Chance: p.sureOf(of), by: p.said(b.By), own: p.said(b.Day)}
-	for _, o := range of {
-		w.All += o.Queens
+	w = Wished{BatchPlan: b, Sure: cmp.Or(b.Sure, p.numbers.Get(practice.PlanSure)), by: p.said(b.By), own: p.said(b.Day)}
+	planned, begun := p.WishOf(b), p.begun(b)
+	all := slices.Concat(begun, planned)
+	chances := p.Joint(planned, b.By)
+	for _, g := range begun {
+		chances = chances.With(p.Gives(p.view.Batch(g.Batch), b.By, b.Laying))
+	}
+	w.All = p.queensOf(all)
+	w.Chance = chances.AtLeast(w.All)
+	for _, o := range all {
 		w.grafts = append(w.grafts, p.said(o.Day))
 	}
 	return w, true
+}
+
+// Sure is the chance that a planned batch, together with the other grafts of its wish, gives
+// the queens that are wished of them by its day; 0 where it is not told how many, or by when.
+func (p *Planner) Sure(b book.BatchPlan) float64 {
+	w, _ := p.Wished(b)
+	return w.Chance
 }
 
 // Unordered are the planned batches for which no order waits, and how sure the queens are

@@ -14,7 +14,7 @@ type Board struct{ trial }
 // NewBoard lays out the batches of the book.
 func NewBoard(p *plan.Planner) *Board {
 	all := standings(p)
-	b := &Board{trial{account: newAccount(p, all), odds: map[string]float64{}, rates: plan.RatesOf(p.View())}}
+	b := &Board{trial{account: newAccount(p, all)}}
 	for _, s := range all {
 		b.loads = append(b.loads, b.load(s))
 	}

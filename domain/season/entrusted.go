@@ -97,7 +97,7 @@ func (w waiting) entrusted(p *plan.Planner, sheet *handover.Sheet, i, later int)
 	chances := p.Joint(plansFor(w.plans, o.Order.Order), on)
 	for _, b := range w.live {
 		if waits(b) {
-			chances = chances.With(p.StillGives(p.View().Batch(b.Batch), on))
+			chances = chances.With(p.StillGives(p.View().Batch(b.Batch), on, false))
 		}
 	}
 	e.Promise, e.Chance = promiseOf(o), chances.AtLeast(queens)

@@ -24,8 +24,6 @@ type trial struct {
 	*account
 	loads []*load
 	found []Clash // without ways
-	rates plan.Rates
-	odds  map[string]float64
 }
 
 // ways are the ways out of a clash that were found by trying, those first that leave
@@ -173,7 +171,7 @@ func (t *trial) try(c Clash, at int, b book.BatchPlan) (w Way, ok bool) {
 	}
 	w = Way{Plan: b.BatchPlanned, Left: left, Wished: b.Queens > 0 && b.By != 0}
 	if w.Wished {
-		w.Before, w.After = t.chance(was, t.loads), t.chance(then, loads)
+		w.Before, w.After = t.planner.Sure(was.planned), t.planner.Sure(b)
 		w.Sure = cmp.Or(b.Sure, t.ground.numbers.Get(practice.PlanSure))
 	}
 	return w, !w.Wished || w.After >= givenUp
@@ -189,32 +187,6 @@ func (t *trial) ladderOf(b book.BatchPlan) plan.Ladder {
 		return t.planner.LadderOf(b)
 	}
 	return t.ground.ladder(b.Yard, b.Day, max(1, b.Larvae))
-}
-
-// chance is the chance of the queens that are wished of a batch and of the others that are
-// planned for the same wish.
-func (t *trial) chance(l *load, all []*load) float64 {
-	b := l.planned
-	of := slices.DeleteFunc(slices.Clone(all), func(other *load) bool {
-		return other != l && (other.grafted || !plan.OneWish(other.planned, b))
-	})
-	slices.SortStableFunc(of, func(a, b *load) int { return a.ladder.Graft.Compare(b.ladder.Graft) })
-	grafts, ladders, queens := make([]plan.Graft, len(of)), make([]plan.Ladder, len(of)), 0
-	for i, other := range of {
-		o := other.planned
-		grafts[i] = plan.Graft{Larvae: o.Larvae, Nucs: o.Nucs, Late: 1 - other.ladder.Laid.InTime(b.By, b.Laying)}
-		ladders[i], queens = other.ladder, queens+o.Queens
-	}
-	plan.Again(ladders, grafts)
-	key := fmt.Sprint(queens, b.Laying, b.Virgins, grafts)
-	p, ok := t.odds[key]
-	if !ok {
-		r := t.rates
-		r.Laying, r.Virgins = b.Laying, b.Virgins
-		p = r.Queens(grafts...).AtLeast(queens)
-		t.odds[key] = p
-	}
-	return p
 }
 
 // outOf tells whether a batch is out of a clash and in no new one of its kind, and of no

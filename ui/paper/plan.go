@@ -200,7 +200,7 @@ func (d planSheet) sure(ctx context.Context) error {
 		return err
 	}
 	if d.of.Queens > 0 {
-		queens := max(d.of.Queens, d.of.Wished.All)
+		queens := cmp.Or(d.of.Wished.All, d.of.Queens)
 		said := plan.OfHundred(d.of.Sureness()) + " that there are " + plural(queens, "queen", "queens") + d.until() + d.of.Wished.With()
 		if d.of.Sure > 0 {
 			said += "; wished: " + plan.OfHundred(d.of.Sure)

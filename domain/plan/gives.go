@@ -1,0 +1,87 @@
+package plan
+
+import (
+	"slices"
+
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
+)
+
+// Gives are the chances of how many queens a grafted batch gives in all by a day, ready by then
+// or laying: those caught of it that nobody else has, those of its nucs, as what they hold has
+// it, and those of the cells that are still to be given.
+func (p *Planner) Gives(b *book.Batch, by calendar.Day, laying bool) Chances {
+	c := p.StillGives(b, by, laying)
+	was, _ := p.view.BatchPlan(b.Batch)
+	for n := range p.view.Nucs() {
+		for _, caught := range n.Caught {
+			if caught.Was.Batch == b.Batch && !caught.Culled && p.stays(caught.Queen, was.Orders) {
+				c = c.With(oneWith(1))
+			}
+		}
+		if n.EndedBy == "" && n.Holds.Batch == b.Batch {
+			c = c.With(oneWith(p.held(n, by, laying)))
+		}
+	}
+	return c
+}
+
+// stays tells whether a caught queen is still to go to some orders: she is in hand. Where
+// there are none it is no matter who has her.
+func (p *Planner) stays(q book.QueenID, orders []book.OrderID) bool {
+	return len(orders) == 0 || p.view.Queen(q).InHand()
+}
+
+// held is the chance that the queen of a nuc is ready by a day, or laying by then.
+func (p *Planner) held(n *book.Nuc, by calendar.Day, laying bool) float64 {
+	eggs := p.course.Eggs(n)
+	if laying {
+		return min(1, eggs.By(by))
+	}
+	of := p.course.Of(n)
+	if n.Holds.Condition == book.GoodBrood && of.Condition == book.GoodBrood { // she is proven
+		return 1
+	}
+	if of.Emerged.IsZero() || calendar.DayOf(of.Emerged, p.course.Zone(n.Yard))+p.days(practice.LeastAgeAtHandOver) > by {
+		return 0
+	}
+	return min(1, eggs.By(by-p.days(practice.ReadyAfterFirstEgg)))
+}
+
+// oneWith are the chances of one queen who comes with a chance.
+func oneWith(chance float64) Chances { return Chances{[]float64{1 - chance, chance}} }
+
+// begun are the grafted batches of the wish of a planned one, by the hour of their grafts.
+func (p *Planner) begun(b book.BatchPlan) (all []book.BatchPlan) {
+	for g := range p.view.Batches() {
+		if was, _ := p.view.BatchPlan(g.Batch); was.Queens > 0 && OneWish(was, b) {
+			all = append(all, was)
+		}
+	}
+	return all
+}
+
+// queensOf are the queens that are wished of the grafts of one wish: their shares together;
+// of several grafts for orders no more than these still wait for, since each may be planned
+// for all of them.
+func (p *Planner) queensOf(of []book.BatchPlan) (queens int) {
+	var orders []book.OrderID
+	for _, b := range of {
+		queens += b.Queens
+		orders = append(orders, b.Orders...)
+	}
+	if len(of) == 1 {
+		return queens
+	}
+	open := 0
+	for i, o := range orders {
+		if !slices.Contains(orders[:i], o) {
+			open += p.view.Order(o).Open()
+		}
+	}
+	if open > 0 {
+		queens = min(queens, open)
+	}
+	return queens
+}
