@@ -24,30 +24,6 @@ func (w *want) breeders() (n float64) {
 // drones are how many drone colonies there are for the yard.
 func (w *want) drones() float64 { return float64(len(w.DroneColoniesNear(w.s.Yard))) }
 
-// idle are the colonies of a role, cell builders among them, that rear no other
-// batch's cells from one step to another.
-func (w *want) idle(r book.Role, from, to Step) (n float64) {
-	for c := range w.view.Colonies() {
-		if (c.Is(r) || c.Is(book.CellBuilder)) && !w.rears(c.Colony, w.l.Rung(from).Best, w.l.Rung(to).Best) {
-			n++
-		}
-	}
-	return n
-}
-
-// rears tells whether a colony rears grafted cells within some days.
-func (w *want) rears(id book.ColonyID, from, to calendar.Day) bool {
-	for b := range w.view.Batches() {
-		graft := b.At.Day(w.view.Zone())
-		moved := graft + w.days(practice.StarterToFinisher)
-		capped := graft + w.days(practice.GraftToCapped)
-		if b.Starter == id && graft <= to && from < moved || b.Finisher == id && moved <= to && from < capped {
-			return true
-		}
-	}
-	return false
-}
-
 // nucs are the nucs of the yard that are free when cells are given: empty, or
 // with a queen who is ready by then. Those that are alive and keep their bees come first,
 // and those that batches before it want at that time are left to them.

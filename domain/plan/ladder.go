@@ -41,6 +41,7 @@ type Planner struct {
 	rates   func() Rates     // the keeper's, by all that is counted
 	reared  func() Rates     // as far as ripe cells
 	waiting func() []Wanting // the batches of the book for which nucs wait
+	inHand  func() []Wanting // and those that rear cells
 	mu      sync.Mutex
 	sizes   map[sizeKey]Size // as far as they were asked for
 	ladders map[ladderKey]Ladder
@@ -57,7 +58,7 @@ func New(c *course.Course) *Planner {
 		rates:  sync.OnceValue(func() Rates { return RatesOf(c.View()) }),
 		reared: sync.OnceValue(func() Rates { return RearedOf(c.View()) }),
 	}
-	p.waiting = sync.OnceValue(p.allWaiting)
+	p.waiting, p.inHand = sync.OnceValue(p.allWaiting), sync.OnceValue(p.allInHand)
 	return p
 }
 

@@ -112,14 +112,16 @@ func (n *Need) have(amount float64) { n.Have, n.Known = amount, true }
 // rearing is what it takes until there are ripe cells.
 func (w *want) rearing() {
 	n := w.numbers
-	starters := w.starters(w.s)
-	finishers := FinishersFor(w.s.Takes, n)
+	starting, finishing := w.Rearing(w.l, w.s)
+	starters, finishers := starting.Amount, finishing.Amount
 	w.add(BreederOfLine, 1, Confine, GraftLarvae).have(w.breeders())
 	w.add(CellCups, float64(w.s.Larvae), GraftLarvae, CountCapped)
-	w.add(Starters, starters, SetUpStarter, ToFinisher).have(w.idle(book.Starter, SetUpStarter, ToFinisher))
+	w.add(Starters, starters, SetUpStarter, ToFinisher).have(w.idle(book.Starter, starting))
 	bees := w.from(SetUpStarter)
 	w.add(StarterBees, w.BeesOfStarters(w.s), SetUpStarter, SetUpStarter).have(bees.Kilograms)
-	w.add(Finishers, finishers, ToFinisher, CountCapped).have(w.idle(book.Finisher, ToFinisher, CountCapped))
+	rear := w.add(Finishers, finishers, ToFinisher, CountCapped)
+	rear.To = finishing.To + 1
+	rear.have(w.idle(book.Finisher, finishing))
 	w.add(NursesOfCells, w.s.Takes*n.Get(practice.NursesPerCell), ToFinisher, CountCapped)
 	w.incubator()
 	start, capped := w.l.Rung(FeedStarter).Best, w.l.Rung(CountCapped).Best

@@ -64,23 +64,16 @@ func titleOf(b book.BatchPlan) string {
 func graftedOf(p *plan.Planner, b *book.Batch) (standing, bool) {
 	v := p.View()
 	was, _ := v.BatchPlan(b.Batch)
-	waits := p.Waiting(b)
+	waits := p.Grafted(b)
 	l, waiting := waits.Ladder, waits.Nucs
 	if l.Rung(plan.Ready).By < v.Today() {
 		return standing{}, false
 	}
-	s := standing{id: b.Batch, title: fmt.Sprintf("batch %d", b.Number), planned: was, grafted: true, ladder: l}
-	s.size = p.SizeOf(book.BatchPlan{Done: was.Done, BatchPlanned: book.BatchPlanned{Batch: b.Batch, Larvae: b.Larvae, Nucs: waiting, Line: b.Line, Yard: waits.Yard}})
-	s.size.StartersSet, s.size.NucsMade = true, waits.NucsMade
+	s := standing{id: b.Batch, title: fmt.Sprintf("batch %d", b.Number), planned: was, grafted: true, ladder: l, size: waits.Size}
 	s.virgins = waiting + len(b.Given)
 	if waiting == 0 && l.Rung(plan.Fly).By >= v.Today() { // past their hour they emerge where they are, and fly if they are given a nuc
 		s.virgins += b.Left()
 	}
-	if b.Taken.Counted() {
-		s.size.Takes = float64(b.Taken.N)
-	}
-	s.size.Cells = min(s.size.Cells, float64(b.Cells()))
-	s.size.Incubated, s.size.Virgins = p.IncubatedOf(b, l, s.size.Cells), was.Virgins
 	return s, true
 }
 

@@ -3,9 +3,7 @@ package season
 import (
 	"math"
 
-	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
-	"lidmark/domain/practice"
 )
 
 // tenths are minutes in whole tenths, so that sums of them are exact.
@@ -30,12 +28,10 @@ func (g *ground) takes(l plan.Ladder, s plan.Size) []span {
 
 // rearing are the starters until the cells move, and the finishers for a turn.
 func (g *ground) rearing(l plan.Ladder, s plan.Size) []span {
-	n := g.numbers
-	up, move := l.Rung(plan.SetUpStarter).Best, l.Rung(plan.ToFinisher).Best
-	turn := calendar.Day(n.Days(practice.FinisherTurn))
+	start, finish := g.planner.Rearing(l, s)
 	return []span{
-		{g.besides(starters), up, move - 1, int32(math.Ceil(float64(s.Larvae) / n.Get(practice.CellsPerStarter)))},
-		{g.besides(finishers), move, move + turn - 1, int32(plan.FinishersFor(s.Takes, n))},
+		{g.besides(starters), start.From, start.To, int32(start.Amount)},
+		{g.besides(finishers), finish.From, finish.To, int32(finish.Amount)},
 	}
 }
 
