@@ -56,7 +56,7 @@ func queenCommand(a *app) *cobra.Command {
 func queenCard(v *book.View, q *book.Queen) queenShape {
 	zone, names := v.Zone(), line.In(v)
 	s := queenShape{
-		thing: thingOf(v, q.Queen.Subject()), Line: q.Line, Mother: names(q.Mother.Subject()), Descent: q.Descent.String(),
+		thing: thingOf(v, q.Queen.Subject()), Line: q.Line, Mother: names.Of(q.Mother.Subject()), Descent: q.Descent.String(),
 		Colour: q.Mark.Colour, Disc: q.Mark.Disc, Clipped: q.Mark.Clipped, Cage: q.Label, Virgin: q.Virgin,
 		FirstEggs: stamp(q.FirstEggs.Instant, zone), Caught: stamp(q.Caught.Instant, zone), Handed: stamp(q.Handed.Instant, zone),
 		HandedTo: handedTo(v, q), Order: v.Order(q.Order).Number, Ended: stamp(q.Ended.Instant, zone), How: q.How.String(), History: history(v, q.Queen.Subject()),

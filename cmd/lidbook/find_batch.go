@@ -65,10 +65,10 @@ func (f finder) plan(name string) (p book.BatchPlan, err error) {
 	}
 }
 
-// calledOf are the names of a planned batch: its day, as files and as the program writes it,
-// with its line.
+// calledOf are the names of a planned batch: its day, as files and as the program writes it, with
+// its year or without, and its line.
 func calledOf(b book.BatchPlan) (all []string) {
-	for _, day := range []string{b.Day.String(), b.Day.Short()} {
+	for _, day := range []string{b.Day.String(), b.Day.Short(), b.Day.ShortFrom(0)} {
 		all = append(all, strings.TrimSpace(day+" "+b.Line), strings.TrimSpace(day+prefixed(", ", b.Line)), day)
 	}
 	return all

@@ -41,13 +41,13 @@ func CodesIn(f book.Fact, n Names, s unit.System) string {
 func otherCodes(f book.Fact, n Names) string {
 	switch f := f.(type) {
 	case book.CellGiven:
-		return "c" + n(f.Batch.Subject())
+		return "c" + n.Of(f.Batch.Subject())
 	case book.VirginPutIn:
-		return ifSaid(!f.Queen.IsZero(), "i"+n(f.Queen.Subject()))
+		return ifSaid(!f.Queen.IsZero(), "i"+n.Of(f.Queen.Subject()))
 	case book.OwnCellsBroken:
 		return "o0"
 	case book.United:
-		return "u" + n(f.With)
+		return "u" + n.Of(f.With)
 	case book.QueenGone:
 		return `"queen gone"`
 	case book.Robbed:
@@ -81,7 +81,7 @@ func lookCodes(f book.Looked) string {
 
 func rowCodes(f book.RowLooked, n Names) string {
 	return spaced(figureOf(float64(f.Looked))+" looked", countCode(f.Laying, "laying"), countCode(f.Virgins, "virgins"), countCode(f.None, "none"),
-		ifSaid(!f.Batch.IsZero(), "c"+n(f.Batch.Subject())))
+		ifSaid(!f.Batch.IsZero(), "c"+n.Of(f.Batch.Subject())))
 }
 
 func countCode(n int, word string) string { return ifSaid(n > 0, figureOf(float64(n))+" "+word) }

@@ -32,10 +32,10 @@ type teller struct {
 // at is the name behind a word, as in " into P4"; nothing for nobody, for the
 // card's own and for what has no name.
 func (t teller) at(word string, s book.Subject) string {
-	if s.IsZero() || s == t.card || t.names == nil {
+	if s.IsZero() || s == t.card {
 		return ""
 	}
-	name := t.names(s)
+	name := t.names.Of(s)
 	if name == "" {
 		return ""
 	}
@@ -47,10 +47,10 @@ func (t teller) at(word string, s book.Subject) string {
 
 // called is a noun and the name behind it, as in "yard Home Yard".
 func (t teller) called(what string, s book.Subject) string {
-	if s == t.card || t.names == nil || t.names(s) == "" {
+	if s == t.card || t.names.Of(s) == "" {
 		return what
 	}
-	return what + " " + t.names(s)
+	return what + " " + t.names.Of(s)
 }
 
 // or is words unless there are none.

@@ -9,7 +9,7 @@ import (
 // batchPlanned is a graft that is meant: "graft planned for Mon 19 Apr: 96
 // larvae of Rook, 64 nucs in Home Yard, 40 queens laying by Mon 31 May".
 func (t teller) batchPlanned(f book.BatchPlanned) string {
-	day := unless(" for ", f.Day.Short()) + ifSaid(f.Minute > 0, " "+clock(f.Minute))
+	day := unless(" for ", t.names.day(f.Day)) + ifSaid(f.Minute > 0, " "+clock(f.Minute))
 	larvae := ifSaid(f.Larvae > 0, counted(f.Larvae, "larva", "larvae")+unless(" of ", f.Line)+t.at("from", f.Breeder.Subject()))
 	nucs := ifSaid(f.Nucs > 0, count(float64(f.Nucs), "nuc")+t.at("in", f.Yard.Subject()))
 	return "graft planned" + day + unless(": ", commas(larvae, nucs, ifSaid(f.Virgins, "as virgins"), t.wished(f), f.Why))
@@ -22,7 +22,7 @@ func (t teller) wished(f book.BatchPlanned) string {
 		ready = " laying by "
 	}
 	queens := ifSaid(f.Queens > 0, counted(f.Queens, "queen", "queens"))
-	return commas(or(queens, ifSaid(!f.By.IsZero(), "queens"))+unless(ready, f.By.Short()), ifSaid(f.Sure > 0, fmt.Sprintf("wished %.0f of 100", 100*f.Sure)), unless("for order ", namesOf(t, f.Orders)))
+	return commas(or(queens, ifSaid(!f.By.IsZero(), "queens"))+unless(ready, t.names.day(f.By)), ifSaid(f.Sure > 0, fmt.Sprintf("wished %.0f of 100", 100*f.Sure)), unless("for order ", namesOf(t, f.Orders)))
 }
 
 // namesOf are the names of things, those that have one.

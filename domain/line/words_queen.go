@@ -43,7 +43,7 @@ func (t teller) described(f book.QueenDescribed) string {
 func (t teller) order(f book.Fact) string {
 	switch f := f.(type) {
 	case book.OrderTaken:
-		return commas(fmt.Sprintf("order %s: %s", f.Number, counted(f.Queens, "queen", "queens"))+unless(" ", f.Line)+unless(" or ", list(f.Substitute))+unless(" for ", f.Customer), unless("not before ", f.From.Short()), unless("by ", f.By.Short()), ifSaid(f.Marked, "marked"), ifSaid(f.Disc, "with disc"), ifSaid(f.Clipped, "clipped"),
+		return commas(fmt.Sprintf("order %s: %s", f.Number, counted(f.Queens, "queen", "queens"))+unless(" ", f.Line)+unless(" or ", list(f.Substitute))+unless(" for ", f.Customer), unless("not before ", t.names.day(f.From)), unless("by ", t.names.day(f.By)), ifSaid(f.Marked, "marked"), ifSaid(f.Disc, "with disc"), ifSaid(f.Clipped, "clipped"),
 			ifSaid(f.Sent, "sent"), ifSaid(f.Journey > 0, count(float64(f.Journey), "day")+" on the way"), ifSaid(f.Priority != 0, fmt.Sprintf("priority %d", f.Priority)))
 	case book.OrderClosed:
 		return t.called("order", f.Order.Subject()) + " closed" + unless(": ", f.Why)
@@ -65,9 +65,9 @@ func (t teller) people(f book.Fact) string {
 	case book.PersonDescribed:
 		return commas(or(f.Name, "somebody")+" works bees", freeWords(f.Free))
 	case book.DaysOff:
-		return strings.TrimSpace(t.called("", f.Person.Subject())+" off") + " from " + or(f.From.Short(), "a day") + " to " + or(f.To.Short(), "a day")
+		return strings.TrimSpace(t.called("", f.Person.Subject())+" off") + " from " + or(t.names.day(f.From), "a day") + " to " + or(t.names.day(f.To), "a day")
 	case book.HoursOn:
-		who, on := t.called("", f.Person.Subject()), " on "+or(f.Day.Short(), "a day")
+		who, on := t.called("", f.Person.Subject()), " on "+or(t.names.day(f.Day), "a day")
 		if f.Minutes() == 0 {
 			return strings.TrimSpace(who + " not free" + on)
 		}
@@ -88,7 +88,7 @@ func (t teller) health(f book.Fact) string {
 	case book.Treated:
 		return commas(t.called("treated", f.Of)+unless(" with ", f.With), ifSaid(f.Wait > 0, fmt.Sprintf("wait %d days", f.Wait)))
 	case book.PaperHeld:
-		return or(f.Name, "paper") + t.at("for", f.Yard.Subject()) + unless(", good until ", f.Expires.Short())
+		return or(f.Name, "paper") + t.at("for", f.Yard.Subject()) + unless(", good until ", t.names.day(f.Expires))
 	default:
 		return ""
 	}
@@ -105,7 +105,7 @@ func (t teller) desk(f book.Fact) string {
 	case book.BatchDropped:
 		return t.called("planned graft", f.Batch.Subject()) + " dropped" + unless(": ", f.Why)
 	case book.PutOff:
-		return "put off" + unless(" until ", f.Until.Short()) + ": " + or(f.Rule, "a task") + t.at("of", f.Of) + unless("; ", f.Why)
+		return "put off" + unless(" until ", t.names.day(f.Until)) + ": " + or(f.Rule, "a task") + t.at("of", f.Of) + unless("; ", f.Why)
 	case book.NumberChanged:
 		if f.Back {
 			return "my number" + unless(" ", f.Number) + " put back"
@@ -134,7 +134,7 @@ func (t teller) planned(f book.Planned) string {
 	case f.Gives():
 		then = "then a cell"
 	}
-	return commas("decided"+t.at("for", f.Nuc.Subject())+unless(" on ", f.Day.Short())+": "+f.What.String()+t.at("with", f.With.Subject())+ifSaid(then == "", of), then+ifSaid(then != "", of), f.Why)
+	return commas("decided"+t.at("for", f.Nuc.Subject())+unless(" on ", t.names.day(f.Day))+": "+f.What.String()+t.at("with", f.With.Subject())+ifSaid(then == "", of), then+ifSaid(then != "", of), f.Why)
 }
 
 // freeWords are the free hours of a week: "free Mon-Fri 18:30-20:30".

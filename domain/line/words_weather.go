@@ -7,11 +7,11 @@ import (
 	"lidmark/domain/book"
 )
 
-func weather(f book.WeatherSeen) string {
+func (t teller) weather(f book.WeatherSeen) string {
 	signs := map[book.Sign]string{book.Flying: "+ flying", book.HalfFit: "± half a day fit to fly", book.NoFlight: "− no flying"}
 	said := commas(signs[f.Sign], measured("low %s °C", f.Low), measured("high %s °C", f.High),
 		measured("wind %s m/s", f.Wind), measured("rain %s mm", f.Rain), measured("sky %s", f.Sky))
-	return ifSaid(f.Forecast, "forecast ") + "weather of " + or(f.Day.Short(), "a day") + unless(": ", said)
+	return ifSaid(f.Forecast, "forecast ") + "weather of " + or(t.names.day(f.Day), "a day") + unless(": ", said)
 }
 
 func measured(format string, a book.Amount) string {
@@ -22,9 +22,9 @@ func measured(format string, a book.Amount) string {
 }
 
 // weatherHours says how much of a day was told by the hour, and its range.
-func weatherHours(f book.WeatherHours) string {
+func (t teller) weatherHours(f book.WeatherHours) string {
 	said := commas(hoursOf("temperature", f.Celsius), hoursOf("wind", f.Wind), hoursOf("rain", f.Rain), hoursOf("sky", f.Sky))
-	return ifSaid(f.Forecast, "forecast ") + "hourly weather of " + or(f.Day.Short(), "a day") + unless(": ", said)
+	return ifSaid(f.Forecast, "forecast ") + "hourly weather of " + or(t.names.day(f.Day), "a day") + unless(": ", said)
 }
 
 // hoursOf is how many hours of a thing were told, as in "temperature of 24 hours".

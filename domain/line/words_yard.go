@@ -23,9 +23,9 @@ func (t teller) place(f book.Fact) string {
 	case book.ForageSeen:
 		return or(f.Forage.String(), "forage not known") + ifSaid(f.Wasps, ", wasps about") + t.at("in", f.Yard.Subject())
 	case book.WeatherSeen:
-		return weather(f) + t.at("in", f.Yard.Subject())
+		return t.weather(f) + t.at("in", f.Yard.Subject())
 	case book.WeatherHours:
-		return weatherHours(f) + t.at("in", f.Yard.Subject())
+		return t.weatherHours(f) + t.at("in", f.Yard.Subject())
 	case book.WeatherNormal:
 		return weatherNormal(f) + t.at("in", f.Yard.Subject())
 	default:
@@ -38,7 +38,7 @@ func (t teller) layout(f book.Fact) string {
 	case book.LayoutTried:
 		return commas("try-out"+unless(" ", f.Name)+" kept"+t.at("for", f.Yard.Subject()), ifSaid(len(f.Stands) > 0, count(float64(len(f.Stands)), "stand")+" moved or turned"), ifSaid(len(f.Fronts) > 0, count(float64(len(f.Fronts)), "front")+" painted"), ifSaid(len(f.Faces) > 0, count(float64(len(f.Faces)), "entrance")+" turned"))
 	case book.LayoutPlanned:
-		return t.called("try-out", f.Layout.Subject()) + " made the plan" + t.at("of", f.Yard.Subject()) + " from " + f.From.Short()
+		return t.called("try-out", f.Layout.Subject()) + " made the plan" + t.at("of", f.Yard.Subject()) + " from " + t.names.day(f.From)
 	case book.LayoutDropped:
 		return t.called("try-out", f.Layout.Subject()) + " thrown away" + t.at("in", f.Yard.Subject())
 	default:

@@ -58,7 +58,7 @@ func askPerson(s State) []Ask {
 	if s.Selection.Last().Kind == book.KindPerson {
 		p = *s.Present().View.Person(book.PersonID(s.Selection.Last().UUID))
 	}
-	_, hours, _ := strings.Cut(line.Words(book.PersonDescribed{Free: p.Free}, nil), "free ")
+	_, hours, _ := strings.Cut(line.Words(book.PersonDescribed{Free: p.Free}, line.Names{}), "free ")
 	return []Ask{
 		askWords("name", "Name", p.Name, ""),
 		askWords("hours", "Free hours", hours, "like Mon-Fri 18:30-20:30, Sat 08:00-18:00; left blank, nobody knows them"),

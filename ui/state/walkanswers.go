@@ -50,7 +50,7 @@ func answersTo(nucs []book.NucID, entries []book.Entry, names line.Names) (all [
 		if i < 0 {
 			i, all = len(all), append(all, added{words: words})
 		}
-		all[i].nucs = append(all[i].nucs, names(id.Subject()))
+		all[i].nucs = append(all[i].nucs, names.Of(id.Subject()))
 	}
 	return all
 }

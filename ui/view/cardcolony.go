@@ -119,7 +119,7 @@ func (c *cardDraw) drive(y *book.Yard) string {
 func (c *cardDraw) yardCare(y *book.Yard) {
 	zone := c.r.View.Zone()
 	if s := y.Standstill; s != nil {
-		c.field("Standstill", "since "+s.Since.Day(zone).Short()+": "+s.What+" suspected in "+line.In(c.r.View)(s.Of), ink(14).semi().as(scene.Act), whole)
+		c.field("Standstill", "since "+s.Since.Day(zone).Short()+": "+s.What+" suspected in "+line.In(c.r.View).Of(s.Of), ink(14).semi().as(scene.Act), whole)
 	}
 	if !y.LastChecked.IsZero() {
 		c.field("Inspected", y.LastChecked.Day(zone).Short(), ink(14), 1)

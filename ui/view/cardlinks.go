@@ -16,7 +16,7 @@ type linked struct {
 
 // nameOf is what a thing is called in a list.
 func nameOf(v *book.View, s book.Subject) string {
-	name := line.In(v)(s)
+	name := line.In(v).Of(s)
 	switch s.Kind {
 	case book.KindBatch, book.KindOrder:
 		return s.Kind.String() + " " + name
