@@ -230,7 +230,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	if len(a.Batches) > 1 {
 		s.Together = shapeOfNeeds(plan.Together(needs...))
 	}
-	s.Assumes = assumed(s)
+	s.Assumes = append([]string{}, plan.Assumed(plan.Together(needs...))...)
 	last := a.Batches[len(a.Batches)-1]
 	s.last(p, a.Yard, last.Day)
 	for _, m := range p.Minds(a) {

@@ -40,7 +40,8 @@ func (d *planDraw) answer(a scene.Area) {
 		head = "Not possible by " + d.all.By.Short()
 	}
 	end := d.text(x, a.Y+30, head, f)
-	d.before(end+12, a.Y+30, room)
+	end = d.before(end+12, a.Y+30, room)
+	d.assumed(end, a.Y+30, room)
 	if words, late := d.answerSays(room - x); late {
 		d.wrap(x, a.Y+50, words, ink(13).as(scene.Act), room-x, 2)
 		if !d.s.Planning.Forwards {
@@ -53,13 +54,28 @@ func (d *planDraw) answer(a scene.Area) {
 	d.turns(x, a.Y+88, to)
 }
 
-// before says of a planned batch how sure it is as it stands on the plan.
-func (d *planDraw) before(x, y, to float64) {
+// before says of a planned batch how sure it is as it stands on the plan, and gives where
+// there is room behind it.
+func (d *planDraw) before(x, y, to float64) float64 {
 	b, ok := d.s.Present().View.BatchPlan(d.s.Planning.Batch)
 	if !ok || b.Queens == 0 || b.By == 0 {
+		return x
+	}
+	return 12 + d.fit(x, y, fmt.Sprintf("on the plan %s: %.0f", shortDay(b.Day), 100*d.s.PlannedLane(b).Before), ink(14).as(scene.Pen), to)
+}
+
+// assumed says what that counts on and is not there, as far as it has room; all of it is told
+// where somebody points at it.
+func (d *planDraw) assumed(x, y, to float64) {
+	all := plan.Assumed(d.all.Needs)
+	if len(all) == 0 || !d.now {
 		return
 	}
-	d.fit(x, y, fmt.Sprintf("on the plan %s: %.0f", shortDay(b.Day), 100*d.s.PlannedLane(b).Before), ink(14).as(scene.Pen), to)
+	f := ink2(13).as(scene.Act)
+	few := "too few " + strings.Join(all, ", ")
+	says := d.firstFitting(to-x, "as if nothing were short: "+few, "as if nothing were short", "if nothing is short")
+	end := d.fit(x, y, says, f, to)
+	d.hit(scene.Area{X: x, Y: y - 17, W: end - x, H: 24}, scene.Ref{Kind: state.FigureRef, ID: "assumed"}, "Reckoned as if nothing were short: there are "+few)
 }
 
 // minded writes a line, and where there is none what is to be minded of the answer; all of

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -49,12 +50,7 @@ func TestWhatCostsMostIsSaid(t *testing.T) {
 		s.Text = size[2]
 		sheet, _ := s.PlanSheet()
 		want := fmt.Sprintf("Costs most: %s; without that %d at 90 %%, not %d", sheet.Costs, sheet.Costs.Without, sheet.Costs.With)
-		reason := ""
-		for _, p := range walk(t, window(s), s.Size()) {
-			if r, ok := p.mark.(scene.Rect); ok && r.Ref.ID == "promise" {
-				reason = r.Reason
-			}
-		}
+		reason := reasonOf(t, s, "promise")
 		if sheet.Costs.With != sheet.Chances.Promise(0.9) || reason != want {
 			t.Errorf("%v: the promise says %q, want %q", size, reason, want)
 		}
@@ -62,4 +58,33 @@ func TestWhatCostsMostIsSaid(t *testing.T) {
 			t.Errorf("%v: what costs most is not told:\n%s", size, said)
 		}
 	}
+}
+
+// What a wish counts on that is not there is said beside how sure it is, and all of it by the
+// pointer; where nothing is short nothing is.
+func TestWhatAWishCountsOnIsSaidBesideItsCertainty(t *testing.T) {
+	for _, size := range [][3]float64{{1280, 800, 1}, {1280, 800, 1.5}, {1920, 1080, 1}, {1920, 1080, 1.5}, {800, 560, 1}} {
+		s := planning(inPlan(t), state.Resized{Width: size[0], Height: size[1]})
+		s.Text = size[2]
+		sheet, _ := s.PlanSheet()
+		few := strings.Join(plan.Assumed(sheet.Needs), ", ")
+		if said, reason := saidIn(t, s), reasonOf(t, s, "assumed"); few == "" || !strings.Contains(said, "as if nothing were short") || !strings.HasSuffix(reason, "too few "+few) {
+			t.Errorf("%v: of %q the pointer says %q:\n%s", size, few, reason, said)
+		}
+	}
+	few := wished(inPlan(t), state.WishQueens, "1", state.WishNucs, "2", state.WishLarvae, "4")
+	sheet, _ := few.PlanSheet()
+	if said := strings.Contains(saidIn(t, few), "nothing were short"); said != (len(plan.Assumed(sheet.Needs)) > 0) {
+		t.Errorf("short of %q, said: %v", plan.Assumed(sheet.Needs), said)
+	}
+}
+
+// reasonOf is what the pointer says of a figure.
+func reasonOf(t testing.TB, s state.State, figure string) (reason string) {
+	for _, p := range walk(t, window(s), s.Size()) {
+		if r, ok := p.mark.(scene.Rect); ok && r.Ref.ID == figure {
+			reason = r.Reason
+		}
+	}
+	return reason
 }

@@ -16,9 +16,9 @@ func (d *planDraw) wish() {
 	w := wishLine{d: d, x: a.X + state.Edge, left: a.X + state.Edge, y: a.Y + 12, to: a.Right() - state.Edge}
 	wide := a.W >= state.PlanWide
 	if wide {
-		answer := planAnswer
+		answer := planAnswer * a.W
 		if d.stacks() { // the button stands beside it
-			answer += 72
+			answer += 132
 		}
 		w.to = a.Right() - answer
 		d.answer(scene.Area{X: w.to + 20, Y: a.Y, W: answer - 20, H: a.H})
@@ -34,8 +34,8 @@ func (d *planDraw) wish() {
 	}
 }
 
-// planAnswer is how wide the answer is where it stands beside the wish.
-const planAnswer = 480.0
+// planAnswer is how wide the answer is where it stands beside the wish, as a share of both.
+const planAnswer = 0.375
 
 // wishLine writes words and fields one behind the other, on as many lines as they
 // need.
