@@ -68,10 +68,11 @@ type catchShape struct {
 }
 
 func ordersCommand(a *app) *cobra.Command {
-	return a.reading(&cobra.Command{
+	var closed bool
+	cmd := a.reading(&cobra.Command{
 		Use:   "orders [NUMBER|CUSTOMER]",
 		Short: "Orders: how many queens are owed, and by when; or one with its queens",
-		Long: "Lists the orders. With a number, or a customer's name, each queen handed over\nfor it, the caged ones who will do, and the nucs from which one can be caught\n" +
+		Long: "Lists the open orders, with --all those closed too. With a number, or a customer's\nname, each queen handed over for it, the caged ones who will do, and the nucs from\nwhich one can be caught\n" +
 			"in time.",
 		Example: "  lidbook orders\n  lidbook orders 12\n  lidbook orders Club",
 		Args:    cobra.MaximumNArgs(1),
@@ -80,13 +81,32 @@ func ordersCommand(a *app) *cobra.Command {
 			return a.orderCards(v, args[0])
 		}
 		list := []orderShape{}
-		var rows [][]string
+		var open, ended [][]string
 		for o := range v.Orders() {
 			list = append(list, shapeOfOrder(o))
-			rows = append(rows, []string{"order " + o.Number, o.Customer, fmt.Sprintf("%d of %d open", o.Open(), o.Queens), lineWords(o.Line, o.Substitute), windowWords(v, o), priorityWords(o)})
+			row := []string{"order " + o.Number, o.Customer, fmt.Sprintf("%d of %d open", o.Open(), o.Queens), lineWords(o.Line, o.Substitute), windowWords(v, o), priorityWords(o)}
+			if o.Open() > 0 {
+				open = append(open, row)
+			} else {
+				ended = append(ended, row)
+			}
 		}
-		return a.show(list, func() { a.table(rows) })
+		return a.show(list, func() { a.printOrders(open, ended, closed) })
 	})
+	cmd.Flags().BoolVar(&closed, "all", false, "those of which no queen is open too")
+	return cmd
+}
+
+// printOrders lists the open orders, and those closed where they are asked for.
+func (a *app) printOrders(open, ended [][]string, all bool) {
+	a.table(open)
+	switch {
+	case len(ended) == 0:
+	case all:
+		a.table(ended)
+	default:
+		a.line("%s closed, see lidbook orders --all", plural(len(ended), "order"))
+	}
 }
 
 func shapeOfOrder(o *book.Order) orderShape {
