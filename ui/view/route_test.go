@@ -113,11 +113,15 @@ func TestTasksAreHitWhereTheyAreDrawn(t *testing.T) {
 		l := s.Layout()
 		rt, picture := s.Route(l), window(s)
 		offset, number, hit := min(s.Scroll[state.RoutePlace], max(0, rt.All-rt.Pane)), 0, 0
+		last, apart := 0.0, 0.0 // the longest way from one task's line to the next, with its reasons
 		for i, stop := range s.Page() {
 			for j, task := range stop.Lines {
 				line := rt.Stops[i].Tasks[j]
 				p := scene.Point{X: l.Main.X + state.RouteText + 4, Y: l.Main.Y + rt.Hard + rt.Head + line.Y + state.RouteLine/2 - offset}
 				whole := line.Y >= offset && line.Y+state.RouteLine <= offset+rt.Pane // what an edge would cut is left out
+				if len(task.Of) > 0 {
+					last, apart = line.Y, max(apart, line.Y-last)
+				}
 				if len(task.Of) > 0 && whole {
 					want := state.TaskOf(task.Number)
 					if task.Done {
@@ -136,7 +140,7 @@ func TestTasksAreHitWhereTheyAreDrawn(t *testing.T) {
 				number++
 			}
 		}
-		if hit == 0 && number > 0 && rt.Pane > 180 {
+		if apart = max(apart, rt.All-last); hit == 0 && number > 0 && rt.Pane >= apart+state.RouteLine {
 			t2.Fatal("no task is in sight")
 		}
 	})
