@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"context"
 	"fmt"
+	"math"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -70,6 +71,14 @@ func (d *desk) keepSeason(ctx context.Context, f seasonFlags) error {
 	return d.write(facts...)
 }
 
+// promiseWords is what a way out makes of a promise, in percent.
+func promiseWords(before, after float64) string {
+	if math.Round(before) == math.Round(after) {
+		return fmt.Sprintf("promise %.0f %% as before", after)
+	}
+	return fmt.Sprintf("promise %.0f %% instead of %.0f %%", after, before)
+}
+
 func (a *app) printSeason(s seasonShape) {
 	if len(s.Clashes) == 0 {
 		a.line("no two batches want the same")
@@ -80,7 +89,7 @@ func (a *app) printSeason(s seasonShape) {
 		for _, w := range c.Ways {
 			chance, left := "", ""
 			if w.Before != nil {
-				chance = fmt.Sprintf("promise %.0f %% instead of %.0f %%", 100**w.After, 100**w.Before)
+				chance = promiseWords(100**w.Before, 100**w.After)
 			}
 			if w.Left > 0 {
 				left = "the others still clash"

@@ -29,9 +29,21 @@ func (a *app) line(format string, args ...any) { fmt.Fprintf(a.out, format+"\n",
 
 // table prints rows in columns.
 func (a *app) table(rows [][]string) {
+	told := map[int]bool{} // the columns in which any row has something
+	for _, row := range rows {
+		for i, cell := range row {
+			told[i] = told[i] || cell != ""
+		}
+	}
 	w := tabwriter.NewWriter(a.out, 0, 0, 2, ' ', 0)
 	for _, row := range rows {
-		fmt.Fprintln(w, strings.TrimRight(strings.Join(row, "\t"), "\t "))
+		var cells []string
+		for i, cell := range row {
+			if told[i] {
+				cells = append(cells, cell)
+			}
+		}
+		fmt.Fprintln(w, strings.TrimRight(strings.Join(cells, "\t"), "\t "))
 	}
 	w.Flush() // the screen keeps its error
 }

@@ -128,6 +128,14 @@ func verb(of []string, one, many string) string {
 	return many
 }
 
+// thereAre is "is none", "is 1" or "are 2".
+func thereAre(n float64) string {
+	if n < 0.5 {
+		return "is none"
+	}
+	return fmt.Sprintf("%s %.0f", isAre(n), n)
+}
+
 func isAre(n float64) string {
 	if n == 1 {
 		return "is"

@@ -25,8 +25,8 @@ func (a *account) why(c Clash, all []*load) string {
 		return fmt.Sprintf("%s %s %s for %s in the week to %s, the colonies can give %s.",
 			joined(titles), verb(titles, "wants", "want"), c.amount(c.Want), wantedFor(c, in), c.From.Short(), c.amount(c.Have))
 	case DronesShort:
-		return fmt.Sprintf("Up to %d virgins of %s fly%s and want %s, there %s %.0f near %s.",
-			flyingMost(in), joined(titles), between(c.From, c.To), c.amount(c.Want), isAre(c.Have), c.Have, a.planner.View().Yard(c.Yard).Name)
+		return fmt.Sprintf("Up to %d virgins of %s fly%s and want %s, there %s near %s.",
+			flyingMost(in), joined(titles), between(c.From, c.To), c.amount(c.Want), thereAre(c.Have), a.planner.View().Yard(c.Yard).Name)
 	case DronesUnripe, DronesOld:
 		return a.whyDrones(c, titles[0])
 	case MinutesOver:
