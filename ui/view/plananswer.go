@@ -35,13 +35,14 @@ func (d *planDraw) answer(a scene.Area) {
 	if !d.now {
 		f, says = f.as(scene.Ink3), says.as(scene.Ink3)
 	}
-	head := d.batches() + ": " + plan.OfHundred(d.all.Chance)
-	if !d.all.InTime && !d.s.Planning.Forwards {
+	head, possible := d.batches()+": "+plan.OfHundred(d.all.Chance), d.all.InTime || d.s.Planning.Forwards
+	if !possible {
 		head = "Not possible by " + d.all.By.Short()
 	}
 	end := d.text(x, a.Y+30, head, f)
-	end = d.before(end+12, a.Y+30, room)
-	d.assumed(end, a.Y+30, room)
+	if end = d.before(end+12, a.Y+30, room); possible {
+		d.assumed(end, a.Y+30, room)
+	}
 	if words, late := d.answerSays(room - x); late {
 		d.wrap(x, a.Y+50, words, ink(13).as(scene.Act), room-x, 2)
 		if !d.s.Planning.Forwards {
