@@ -97,7 +97,9 @@ func (o *Order) take(e *Entry) {
 	case OrderClosed:
 		o.Closed = true
 	case QueenHandedOver:
-		o.Handed = append(o.Handed, f.Queen)
+		if !slices.Contains(o.Handed, f.Queen) { // written twice, she went once
+			o.Handed = append(o.Handed, f.Queen)
+		}
 	case Claimed:
 		if o.Queens+o.Claimed <= len(o.Handed) { // closed or not: all went, and more are owed now
 			o.Reopened, o.Closed = e.At, false

@@ -93,3 +93,15 @@ func TestAnOrderSaidAnewWasTakenAsBefore(t *testing.T) {
 		t.Errorf("%d queens, taken on %s", got.Queens, on)
 	}
 }
+
+// A queen whose hand-over is written twice went once: what is owed stays owed.
+func TestAQueenGoesToAnOrderOnce(t *testing.T) {
+	id, her := booktest.Order("1"), booktest.Queen("q")
+	p := (&booktest.Pen{}).At("2027-05-01 08:00").Write(book.OrderTaken{Order: id, Number: "1", Queens: 2, By: calendar.Date(2027, 6, 1)})
+	for _, at := range []string{"2027-05-20 08:00", "2027-05-20 09:00"} {
+		p.At(at).Write(book.QueenHandedOver{Queen: her, Order: id})
+	}
+	if o := p.View("2027-05-21 08:00").Order(id); len(o.Handed) != 1 || o.Open() != 1 {
+		t.Errorf("%d handed over, %d open", len(o.Handed), o.Open())
+	}
+}
