@@ -59,7 +59,7 @@ func shapesOfBuys(buys []plan.Buy) []buyShape {
 // printBuys prints goods, below one that several grafts need what each of them does.
 func (a *app) printBuys(v *book.View, buys []plan.Buy) {
 	if len(buys) == 0 {
-		a.line("nothing is to be bought: no graft is planned")
+		a.line("nothing is to be bought: no graft is planned that can be kept")
 		return
 	}
 	var rows [][]string

@@ -113,7 +113,7 @@ func TestACageIsPricedByTheKeepersRates(t *testing.T) {
 		t.Fatal(err)
 	}
 	planner := plan.New(rules.Judge(v).Course())
-	late := planner.CellsLate(plan.Batch{Ladder: planner.Ladder(v.On(), 80, booktest.Yard("home")), Size: plan.Size{Cells: 30}})
+	late := planner.CellsLate(plan.Batch{Ladder: planner.Ladder(v.On(), 80, booktest.Yard("home")), Size: plan.Size{Cells: 30, Nucs: 30}})
 	idle := day.Next.Sub(v.On()).Hours() / 24 * v.Numbers().Get(practice.WorthNucDay)
 	cell, virgin, caged := own.Get(practice.AcceptCell), own.Get(practice.AcceptVirginDaysOld), 0
 	for _, w := range day.Waits {

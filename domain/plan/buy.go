@@ -23,11 +23,14 @@ type BuyFor struct {
 	Need
 }
 
-// Buys are what is to be bought for all planned batches, what has to be ordered first
-// before the rest.
+// Buys are what is to be bought for all planned batches that can be kept, see [Planner.Lapsed],
+// what has to be ordered first before the rest.
 func (p *Planner) Buys() (all []Buy) {
 	at := map[Good]int{}
 	for b := range p.view.Plans() {
+		if moved, _ := p.Lapsed(b); !moved.IsZero() {
+			continue
+		}
 		for _, n := range p.Needs(p.LadderOf(b), p.SizeOf(b)) {
 			if !n.Bought() {
 				continue

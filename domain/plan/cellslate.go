@@ -15,7 +15,7 @@ type CellsLate struct {
 	Cells  int       // ripe ones
 	Lost   float64   // of them, destroyed by At if they stay together so long
 	Hard   time.Time // the last instant at which they may be together, if that is before At; zero: it is not
-	Queens float64   // laying queens fewer: of those lost or, past their hard hour, caged by it
+	Queens float64   // laying queens fewer: of those that nucs are given, lost or, past their hard hour, caged by it
 }
 
 // CellsLate is that of a batch of a wish, by the keeper's own rates: what a day's work that
@@ -24,9 +24,11 @@ func (p *Planner) CellsLate(b Batch) CellsLate {
 	l := CellsLate{At: p.GraftAt(b.Rung(GiveCells).Best + 1), Cells: int(math.Round(b.Size.Cells))}
 	own := p.Own()
 	l.Lost = bee.Batch{Graft: b.Ladder.Graft, Cells: l.Cells}.Clock(p.numbers).Loose().Lost(l.At)
-	l.Queens = l.Lost * OfCell(own)
+	given := func(cells float64) float64 { return min(cells, float64(b.Size.Nucs)) } // more than there are nucs is spare
+	cells := float64(l.Cells)
+	l.Queens = (given(cells) - given(cells-l.Lost)) * OfCell(own)
 	if hard := b.Rung(GiveCells).Hard; hard.Before(l.At) {
-		l.Hard, l.Queens = hard, float64(l.Cells)*OfCaged(own)
+		l.Hard, l.Queens = hard, given(cells)*OfCaged(own)
 	}
 	return l
 }

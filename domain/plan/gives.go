@@ -9,22 +9,32 @@ import (
 )
 
 // Gives are the chances of how many queens a grafted batch gives in all by a day, ready by then
-// or laying: those caught of it that nobody else has, those of its nucs, as what they hold has
-// it, and those of the cells that are still to be given.
-func (p *Planner) Gives(b *book.Batch, by calendar.Day, laying bool) Chances {
-	c := p.StillGives(b, by, laying)
+// or laying: those caught of it that nobody else has, those of its nucs that were looked at, as
+// what they hold has it, and those of whom nothing is known, given or still to be given.
+func (p *Planner) Gives(b *book.Batch, by calendar.Day, laying bool) (c Chances) {
 	was, _ := p.view.BatchPlan(b.Batch)
+	unseen := 0
 	for n := range p.view.Nucs() {
 		for _, caught := range n.Caught {
 			if caught.Was.Batch == b.Batch && !caught.Culled && p.stays(caught.Queen, was.Orders) {
 				c = c.With(oneWith(1))
 			}
 		}
-		if n.EndedBy == "" && n.Holds.Batch == b.Batch {
+		switch {
+		case n.EndedBy != "" || n.Holds.Batch != b.Batch:
+		case unseenIn(n):
+			unseen++
+		default:
 			c = c.With(oneWith(p.held(n, by, laying)))
 		}
 	}
-	return c
+	return c.With(p.unlearnt(b, unseen, by, laying))
+}
+
+// unseenIn tells whether nobody has looked into a nuc since its cell or virgin was given.
+func unseenIn(n *book.Nuc) bool {
+	last, looked := n.LastLook()
+	return n.Holds.Since == n.Holds.Given && n.Holds.FirstEggs.IsZero() && (!looked || last.At.Before(n.Holds.Given))
 }
 
 // stays tells whether a caught queen is still to go to some orders: she is in hand. Where
@@ -33,7 +43,8 @@ func (p *Planner) stays(q book.QueenID, orders []book.OrderID) bool {
 	return len(orders) == 0 || p.view.Queen(q).InHand()
 }
 
-// held is the chance that the queen of a nuc is ready by a day, or laying by then.
+// held is the chance that the queen of a nuc that was looked at is ready by a day and good enough, or
+// laying by then.
 func (p *Planner) held(n *book.Nuc, by calendar.Day, laying bool) float64 {
 	eggs := p.course.Eggs(n)
 	if laying {
@@ -46,7 +57,7 @@ func (p *Planner) held(n *book.Nuc, by calendar.Day, laying bool) float64 {
 	if of.Emerged.IsZero() || calendar.DayOf(of.Emerged, p.course.Zone(n.Yard))+p.days(practice.LeastAgeAtHandOver) > by {
 		return 0
 	}
-	return min(1, eggs.By(by-p.days(practice.ReadyAfterFirstEgg)))
+	return min(1, eggs.By(by-p.days(practice.ReadyAfterFirstEgg))) * p.rates().Link[GoodOfLaying].Mean()
 }
 
 // oneWith are the chances of one queen who comes with a chance.
@@ -62,17 +73,14 @@ func (p *Planner) begun(b book.BatchPlan) (all []book.BatchPlan) {
 	return all
 }
 
-// queensOf are the queens that are wished of the grafts of one wish: their shares together;
-// of several grafts for orders no more than these still wait for, since each may be planned
-// for all of them.
+// queensOf are the queens that are wished of the grafts of one wish: their shares together,
+// for orders no more than these still wait for, since each may be planned for all of them and
+// some may have gone by now.
 func (p *Planner) queensOf(of []book.BatchPlan) (queens int) {
 	var orders []book.OrderID
 	for _, b := range of {
 		queens += b.Queens
 		orders = append(orders, b.Orders...)
-	}
-	if len(of) == 1 {
-		return queens
 	}
 	open := 0
 	for i, o := range orders {

@@ -47,9 +47,11 @@ func (w *want) incubator() {
 		return
 	}
 	var taken []Hold
-	for _, o := range w.others() {
-		from, to := o.Incubates(o.Size)
-		taken = append(taken, Hold{float64(o.Incubated), from, to})
+	for _, o := range w.inHand() {
+		if w.s.Not.IsZero() || o.Not != w.s.Not {
+			from, to := o.Incubates(o.Size)
+			taken = append(taken, Hold{float64(o.Incubated), from, to})
+		}
 	}
 	from, to := w.l.Incubates(w.s)
 	n := w.add(InIncubator, float64(w.s.Incubated), CountCapped, GiveCells)

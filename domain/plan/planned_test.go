@@ -59,6 +59,18 @@ func TestTheBuyingListIsTheSumOfTheBatches(t *testing.T) {
 	}
 }
 
+// Nothing is bought for a graft that has lapsed: its breeder was never confined.
+func TestNothingIsBoughtForALapsedGraft(t *testing.T) {
+	pen := yardOf(20)
+	pen.At("2027-04-20 08:00").Write(book.BatchPlanned{Batch: booktest.Batch("b"), Day: day(t, "2027-05-05"), Larvae: 60, Nucs: 20, Yard: booktest.Yard("home")})
+	if before := plannerOf(pen, "2027-04-28 08:00").Buys(); len(before) == 0 {
+		t.Error("nothing is bought while it can be kept")
+	}
+	if after := plannerOf(pen, "2027-05-08 08:00").Buys(); len(after) != 0 {
+		t.Errorf("for what has lapsed %v is bought", after)
+	}
+}
+
 // What colonies give and what nobody can give is all that the nucs take; who is to be
 // ready by a day is no more than who is ever ready.
 func TestAPlannedBatchAddsUp(t *testing.T) {

@@ -35,11 +35,13 @@ func mostAtOnce(all []Hold, from, to calendar.Day) (most float64) {
 	return most
 }
 
-// others are the batches of the book but the one it is: those grafted whose cells are not
-// all out, and those planned.
-func (w *want) others() (all []Wanting) {
+// ahead are the batches of the book that come before it: those grafted whose cells are not
+// all out, and those planned for sooner days. What several want and is not there is missed
+// once, by the last of them.
+func (w *want) ahead() (all []Wanting) {
+	before := w.before()
 	for _, o := range w.inHand() {
-		if w.s.Not.IsZero() || o.Not != w.s.Not {
+		if before(o) {
 			all = append(all, o)
 		}
 	}
@@ -61,8 +63,8 @@ func (p *Planner) allInHand() (all []Wanting) {
 	return all
 }
 
-// idle are the colonies of a role, cell builders among them, that rear no other batch's cells
-// while it keeps some: of a grafted batch those that are named, and as many as it wants all
+// idle are the colonies of a role, cell builders among them, that rear no cells of a batch
+// before it while it keeps some: of a grafted batch those that are named, and as many as it wants all
 // the same; of a planned one as many as it wants.
 func (w *want) idle(r book.Role, keeps Hold) (n float64) {
 	for c := range w.view.Colonies() {
@@ -71,7 +73,7 @@ func (w *want) idle(r book.Role, keeps Hold) (n float64) {
 		}
 	}
 	var taken []Hold
-	for _, o := range w.others() {
+	for _, o := range w.ahead() {
 		starters, finishers := w.Rearing(o.Ladder, o.Size)
 		b := w.view.Batch(o.Not)
 		h, named := starters, b.Starter
@@ -88,7 +90,7 @@ func (w *want) idle(r book.Role, keeps Hold) (n float64) {
 
 // rears tells whether a colony rears grafted cells of another batch within some days.
 func (w *want) rears(id book.ColonyID, keeps Hold) bool {
-	for _, o := range w.others() {
+	for _, o := range w.ahead() {
 		b := w.view.Batch(o.Not)
 		starters, finishers := w.Rearing(o.Ladder, o.Size)
 		if b.Starter == id && starters.during(keeps) || b.Finisher == id && finishers.during(keeps) {

@@ -11,27 +11,49 @@ import (
 // given yet make ready by a day, or laying by then. What is counted of it is taken as it is, the rest goes by
 // the keeper's rates; none once the last day to give them is past.
 func (p *Planner) StillGives(b *book.Batch, by calendar.Day, laying bool) Chances {
-	w, r, cells := p.Waiting(b), p.rates(), b.Unplaced()
-	if w.Nucs == 0 || cells == 0 {
-		return Chances{}
-	}
+	return p.unlearnt(b, 0, by, laying)
+}
+
+// unlearnt is [Planner.StillGives] with some that are given already and that nobody has looked
+// at since: the luck of a batch is shared by all of whom nothing is known, so that giving
+// its cells makes nothing surer. Only cells that nobody counted have one apart.
+func (p *Planner) unlearnt(b *book.Batch, given int, by calendar.Day, laying bool) Chances {
+	w := p.Waiting(b)
 	was, _ := p.view.BatchPlan(b.Batch)
-	r.Laying, r.Virgins = laying, was.Virgins
-	through := []Link{GraftWorks, Taken, RipeOfTaken}
-	switch {
-	case b.Uncounted():
-		through = nil
-	case !b.Capped.Counted() && !b.Ripe.Counted():
-		through = through[:2]
-	}
-	for _, l := range through {
-		r.Link[l] = Rate{Default: 1, Weight: math.Inf(1)}
+	cells := b.Unplaced()
+	if w.Nucs == 0 {
+		cells = 0
 	}
 	nucs := cells
 	if was.Nucs > 0 {
-		nucs = max(0, was.Nucs-len(b.Given))
+		nucs = min(cells, max(0, was.Nucs-len(b.Given)))
 	}
-	return r.Queens(Graft{Larvae: cells, Nucs: nucs, Late: 1 - w.Laid.InTime(by, laying)})
+	ripe := []Link{GraftWorks, Taken, RipeOfTaken}
+	counted := !b.Uncounted() && (b.Capped.Counted() || b.Ripe.Counted())
+	late := 1 - w.Laid.InTime(by, laying)
+	r := p.rates()
+	r.Laying, r.Virgins = laying, was.Virgins
+	switch {
+	case cells+given == 0:
+		return Chances{}
+	case cells == 0 || counted:
+		return r.through(ripe...).Queens(Graft{Larvae: cells + given, Nucs: nucs + given, Late: late})
+	case given > 0:
+		return p.unlearnt(b, 0, by, laying).With(r.through(ripe...).Queens(Graft{Larvae: given, Nucs: given, Late: late}))
+	case b.Uncounted():
+		ripe = nil
+	default:
+		ripe = ripe[:2]
+	}
+	return r.through(ripe...).Queens(Graft{Larvae: cells, Nucs: nucs, Late: late})
+}
+
+// through are the rates of what has come through some links.
+func (r Rates) through(links ...Link) Rates {
+	for _, l := range links {
+		r.Link[l] = Rate{Default: 1, Weight: math.Inf(1)}
+	}
+	return r
 }
 
 // With are the chances of these queens and of others together.

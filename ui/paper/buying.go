@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 
+	"lidmark/domain/book"
 	"lidmark/domain/plan"
 	"lidmark/ui/state"
 )
@@ -14,18 +15,20 @@ import (
 func Buying(ctx context.Context, w io.Writer, r *state.Reading, o Options) (pages int, err error) {
 	buys := plan.New(r.Course).Buys()
 	if len(buys) == 0 {
-		return 0, fmt.Errorf("no batch is planned on %s: nothing to buy; plan one first", r.Day.Short())
+		return 0, fmt.Errorf("no batch that can be kept is planned on %s: nothing to buy; plan one first", r.Day.Short())
 	}
 	s := newSheet("Buying list", r, o)
 	f := &flow{sheet: s}
 	f.over = f.again
 	f.begin()
 	f.heading(f.title, f.right())
-	n := 0
-	for range r.View.Plans() {
-		n++
+	of := map[book.BatchID]bool{}
+	for _, b := range buys {
+		for _, need := range b.For {
+			of[need.Batch.Batch] = true
+		}
 	}
-	f.remark("For "+plural(n, "planned batch", "planned batches")+", as of "+longDay(r.Day)+". What is on the shelf already comes off: write it in.", soft(8.6), f.right())
+	f.remark("For "+plural(len(of), "planned batch", "planned batches")+", as of "+longDay(r.Day)+". What is on the shelf already comes off: write it in.", soft(8.6), f.right())
 	f.y += 2
 	t := list{f, []column{{"goods", 34, false}, {"how much", 16, true}, {"order by", 28, false}, {"on the shelf", 22, false}}, true, nil}
 	t.heads()
