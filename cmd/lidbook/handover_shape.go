@@ -46,7 +46,7 @@ type servedShape struct {
 	Chance   float64      `json:"missingChance,omitempty"`
 	Most     float64      `json:"mostChance,omitempty"`
 
-	why     string       // it is short: what its batches give fewer
+	why     string       // it is short: what its batches have left
 	stands  string       // how the batches stand that it waits for
 	soonest calendar.Day // by which a graft of tomorrow gives queens
 }

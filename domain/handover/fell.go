@@ -7,6 +7,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/course"
 )
 
 // Fell is a batch planned for an order that gives fewer queens than it was meant to, as far
@@ -19,12 +20,20 @@ type Fell struct {
 	Gives  int          // of those, cells that can still be given, and virgins and queens who live or were handed over
 }
 
-// Words say it: "batch 3 gives 6 fewer than planned".
+// Words say it: "batch 3 has 8 cells and queens left for 12 planned". Not every one of them comes
+// to a queen who is ready, so it is not said how many fewer there will be.
 func (f Fell) Words() string {
 	if f.Number == 0 {
 		return fmt.Sprintf("the graft planned for %s was not made", f.Day.Short())
 	}
-	return fmt.Sprintf("batch %d gives %d fewer than planned", f.Number, f.Meant-f.Gives)
+	left := fmt.Sprintf("%d cells and queens", f.Gives)
+	switch f.Gives {
+	case 0:
+		left = "no cell and no queen"
+	case 1:
+		left = "one cell or queen"
+	}
+	return fmt.Sprintf("batch %d has %s left for %d planned", f.Number, left, f.Meant)
 }
 
 // FellWords say why an order misses queens who were planned for it; "" where no batch is known
@@ -38,7 +47,8 @@ func (s Served) FellWords() string {
 }
 
 // fellFor are the batches planned for an order that give fewer than they were meant to.
-func fellFor(v *book.View, order book.OrderID) (all []Fell) {
+func fellFor(c *course.Course, order book.OrderID) (all []Fell) {
+	v := c.View()
 	for b := range v.Plans() {
 		if b.Day < v.Today() && slices.Contains(b.Orders, order) {
 			all = append(all, Fell{Batch: b.Batch, Day: b.Day, Meant: meant(b.BatchPlanned)})
@@ -46,7 +56,7 @@ func fellFor(v *book.View, order book.OrderID) (all []Fell) {
 	}
 	for b := range v.Batches() {
 		was, _ := v.BatchPlan(b.Batch)
-		f := Fell{b.Batch, b.Number, b.At.Day(v.Zone()), meant(was.BatchPlanned), livingOf(v, b)}
+		f := Fell{b.Batch, b.Number, b.At.Day(v.Zone()), meant(was.BatchPlanned), livingOf(c, b, was)}
 		if slices.Contains(was.Orders, order) && f.Gives < f.Meant {
 			all = append(all, f)
 		}
@@ -56,8 +66,9 @@ func fellFor(v *book.View, order book.OrderID) (all []Fell) {
 
 // livingOf is how many cells of a batch can still be given, and how many of its virgins and
 // queens nobody knows to be lost, those handed over among them.
-func livingOf(v *book.View, b *book.Batch) (n int) {
-	n = b.Unplaced()
+func livingOf(c *course.Course, b *book.Batch, was book.BatchPlan) (n int) {
+	v := c.View()
+	n = toGive(c, b, was)
 	for _, g := range b.Given {
 		if kept(v, b.Batch, g) {
 			n++

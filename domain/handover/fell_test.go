@@ -11,7 +11,7 @@ import (
 )
 
 // A poor take, and then a queen found gone, leave an order short of queens that were planned:
-// it says how many the batch gives fewer, and since when that is known, while another graft
+// it says how many the batch has left of them, and since when that is known, while another graft
 // can still keep it as well as when none can.
 func TestABatchGivesFewerThanPlanned(t *testing.T) {
 	id, one := booktest.Batch("b"), booktest.Order("1")
@@ -37,10 +37,10 @@ func TestABatchGivesFewerThanPlanned(t *testing.T) {
 		t.Errorf("before the take is counted: %d missing, fell %+v, since %s", o.Missing(), o.Fell, since)
 	}
 	o, since := at("2027-05-07 08:00")
-	if o.Lost || o.Missing() != 4 || since != day(t, "2027-05-05") || o.FellWords() != "batch 3 gives 4 fewer than planned" {
+	if o.Lost || o.Missing() != 4 || since != day(t, "2027-05-05") || o.FellWords() != "batch 3 has 8 cells and queens left for 12 planned" {
 		t.Errorf("eight taken: lost %v, %d missing since %s, %q", o.Lost, o.Missing(), since, o.FellWords())
 	}
-	if o, _ := at("2027-05-31 08:00"); o.FellWords() != "batch 3 gives 5 fewer than planned" {
+	if o, _ := at("2027-05-31 08:00"); o.FellWords() != "batch 3 has 7 cells and queens left for 12 planned" {
 		t.Errorf("one more is gone: %q", o.FellWords())
 	}
 	if o, since := at("2027-05-27 08:00"); o.Missing() == 0 || since != 0 {
@@ -63,5 +63,26 @@ func TestAGraftThatWasNotMade(t *testing.T) {
 	}
 	if _, told := since[two.Order.Order]; two.Missing() != 5 || len(two.Fell) != 0 || told {
 		t.Errorf("of the other %d are missing, %+v, told %v", two.Missing(), two.Fell, told)
+	}
+}
+
+// Cells that nobody gave, counted or wrote off are lost once the last day to give them is past: they keep
+// no order any more, while there is still the time for another graft.
+func TestCellsPastTheirLastDayKeepNoOrder(t *testing.T) {
+	id := booktest.Batch("b")
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
+	p.At("2027-04-20 08:00").Write(order("1", 12, "Rook", day(t, "2027-07-20")))
+	p.At("2027-04-21 08:00").Write(book.BatchPlanned{Batch: id, Day: day(t, "2027-05-03"), Line: "Rook", Larvae: 40, Queens: 12, Orders: []book.OrderID{booktest.Order("1")}})
+	p.At("2027-05-03 12:00").Write(book.Grafted{Batch: id, Number: 3, Line: "Rook", Larvae: 40})
+	at := func(on string) handover.Served { return sheetOf(p.View(on)).Orders[0] }
+	if o := at("2027-05-13 08:00"); o.Planned != 12 || o.Missing() != 0 {
+		t.Errorf("ripe: %d planned, %d missing", o.Planned, o.Missing())
+	}
+	o := at("2027-06-01 08:00")
+	if o.Planned != 0 || o.Missing() != 12 || o.GraftBy == 0 || o.FellWords() != "batch 3 has no cell and no queen left for 12 planned" {
+		t.Errorf("long past: %d planned, %d missing, graft by %s, %q", o.Planned, o.Missing(), o.GraftBy, o.FellWords())
+	}
+	if o := at("2027-07-15 08:00"); !o.Lost {
+		t.Error("too late for another graft, and not told as lost")
 	}
 }

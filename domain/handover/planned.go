@@ -5,14 +5,15 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/course"
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
 
 // plan says of every order that misses queens what is planned for it. A batch that serves
 // several orders gives them its queens in their order.
-func (s *Sheet) plan(v *book.View) {
-	batches := plannedBatches(v)
+func (s *Sheet) plan(c *course.Course) {
+	v, batches := c.View(), plannedBatches(c)
 	for i := range s.Orders {
 		o := &s.Orders[i]
 		if o.Short == 0 {
@@ -26,7 +27,7 @@ func (s *Sheet) plan(v *book.View) {
 			}
 		}
 		if o.Missing() > 0 {
-			o.Fell = fellFor(v, o.Order.Order)
+			o.Fell = fellFor(c, o.Order.Order)
 		}
 	}
 }
@@ -59,18 +60,29 @@ type plannedBatch struct {
 
 // plannedBatches are those planned and not overdue, and those grafted whose cells are
 // still to be given: once they are, their nucs tell what is to be expected.
-func plannedBatches(v *book.View) (all []plannedBatch) {
+func plannedBatches(c *course.Course) (all []plannedBatch) {
+	v := c.View()
 	for b := range v.Plans() {
 		if b.Day >= v.Today() {
 			all = append(all, plannedBatch{b.Day, meant(b.BatchPlanned), b.Orders})
 		}
 	}
 	for b := range v.Batches() {
-		if was, _ := v.BatchPlan(b.Batch); len(was.Orders) > 0 && b.Unplaced() > 0 {
-			all = append(all, plannedBatch{b.At.Day(v.Zone()), min(meant(was.BatchPlanned), b.Unplaced()), was.Orders})
+		was, _ := v.BatchPlan(b.Batch)
+		if cells := toGive(c, b, was); len(was.Orders) > 0 && cells > 0 {
+			all = append(all, plannedBatch{b.At.Day(v.Zone()), min(meant(was.BatchPlanned), cells), was.Orders})
 		}
 	}
 	return all
+}
+
+// toGive are the cells of a grafted batch that can still be given: none once the last day for
+// it is past.
+func toGive(c *course.Course, b *book.Batch, was book.BatchPlan) int {
+	if cells := b.Unplaced(); cells > 0 && plan.CanBeGiven(c, b, was.Yard) {
+		return cells
+	}
+	return 0
 }
 
 // meant are the queens that a batch was planned for, or as many as it has nucs.

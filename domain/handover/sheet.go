@@ -66,7 +66,7 @@ func New(p *plan.Planner) *Sheet {
 func reckoned(c *course.Course) *Sheet {
 	s := Deal(c)
 	s.expect(c)
-	s.plan(c.View())
+	s.plan(c)
 	return s
 }
 

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"lidmark/domain/book"
+	"lidmark/domain/course"
 	"lidmark/domain/practice"
 )
 
@@ -43,13 +44,19 @@ func (p *Planner) Waiting(b *book.Batch) Wanting {
 	}
 	s.NucsMade = s.NucsMade && live[s.Yard] > 0
 	ripe := p.reared().RipeOf(b)
-	if z := (zoned{p.course.Zone(s.Yard)}); z.day(p.course.Clock(b.Batch).Hard()) >= p.view.Today() {
+	if CanBeGiven(p.course, b, s.Yard) {
 		s.Nucs = ripe
 	}
 	if was.Nucs > 0 {
 		s.Nucs = min(s.Nucs, max(0, was.Nucs-len(b.Given)))
 	}
 	return Wanting{p.ladderAt(b.At.Instant, max(1, b.Cells()), float64(ripe), s.Yard), s}
+}
+
+// CanBeGiven tells whether the last day to give the cells of a grafted batch is not past on
+// that of a course, in the zone of a yard.
+func CanBeGiven(c *course.Course, b *book.Batch, yard book.YardID) bool {
+	return zoned{c.Zone(yard)}.day(c.Clock(b.Batch).Hard()) >= c.View().Today()
 }
 
 // liveNucs are how many nucs of each yard are alive and free for a cell, by the calendar.
