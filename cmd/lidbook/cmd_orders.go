@@ -70,9 +70,9 @@ type catchShape struct {
 func ordersCommand(a *app) *cobra.Command {
 	var closed bool
 	cmd := a.reading(&cobra.Command{
-		Use:   "orders [NUMBER|CUSTOMER]",
-		Short: "Orders: how many queens are owed, and by when; or one with its queens",
-		Long: "Lists the open orders, with --all those closed too. With a number, or a customer's\nname, each queen handed over for it, the caged ones who will do, and the nucs from\nwhich one can be caught in time.",
+		Use:     "orders [NUMBER|CUSTOMER]",
+		Short:   "Orders: how many queens are owed, and by when; or one with its queens",
+		Long:    "Lists the open orders, with --all those closed too. With a number, or a customer's\nname, each queen handed over for it, the caged ones who will do, and the nucs from\nwhich one can be caught in time.",
 		Example: "  lidbook orders\n  lidbook orders 12\n  lidbook orders Club",
 		Args:    cobra.MaximumNArgs(1),
 	}, func(_ *cobra.Command, v *book.View, args []string) error {
