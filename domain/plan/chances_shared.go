@@ -51,9 +51,11 @@ func (r Rates) shared(grafts []Graft, f fine) []float64 {
 func turn(i, n int) complex128 { return cmplx.Rect(1, 2*math.Pi*float64(i)/float64(n)) }
 
 // backwards are the n chances whose characteristic function has these values at the
-// first half of its frequencies; at the others it has their conjugates.
+// first half of its frequencies; at the others it has their conjugates. What comes out below
+// nothing by rounding is nothing, and the rest is less by as much, so that the sum stays that of
+// the values.
 func backwards(values []complex128, n int) []float64 {
-	of := make([]float64, n)
+	of, all := make([]float64, n), 0.0
 	for k := range of {
 		sum := real(values[0])
 		for i := 1; i < len(values); i++ {
@@ -64,6 +66,12 @@ func backwards(values []complex128, n int) []float64 {
 			sum += part
 		}
 		of[k] = max(0, sum/float64(n))
+		all += of[k]
+	}
+	if all > 0 {
+		for k := range of {
+			of[k] *= real(values[0]) / all
+		}
 	}
 	return of
 }
