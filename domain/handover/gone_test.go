@@ -45,6 +45,27 @@ func TestTheQueenOfTwoYearsAgoIsFound(t *testing.T) {
 	}
 }
 
+// Those who went last are told first; of one day they stay as the book has them.
+func TestWhoWentLastIsToldFirst(t *testing.T) {
+	order := booktest.Order("9")
+	p := (&booktest.Pen{}).At("2026-06-01 08:00").Write(
+		book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"},
+		book.OrderTaken{Order: order, Number: "9", Queens: 3, By: calendar.Date(2026, time.June, 30)})
+	for _, who := range []string{"1", "2", "3"} {
+		p.At("2026-06-10 12:00").Write(book.QueenCaught{Nuc: booktest.Nuc(who), Queen: booktest.Queen(who)}, book.QueenMarked{Queen: booktest.Queen(who), Disc: who})
+	}
+	for i, on := range []string{"2026-06-12 12:00", "2026-06-20 12:00", "2026-06-15 12:00"} {
+		p.At(on).Write(book.QueenHandedOver{Queen: booktest.Queen(fmt.Sprint(i + 1)), Order: order})
+	}
+	var discs []string
+	for _, g := range handover.HandedOver(p.View("2026-07-01 08:00"), "") {
+		discs = append(discs, g.Mark.Disc)
+	}
+	if want := []string{"2", "3", "1"}; !slices.Equal(discs, want) {
+		t.Errorf("told %v, want %v", discs, want)
+	}
+}
+
 // All three are of one batch and one age: whichever was not accepted, she is of them.
 func TestClaimsByBatchAndAge(t *testing.T) {
 	c := handover.ClaimsOf(sold().View("2027-05-11 08:00"))

@@ -11,7 +11,7 @@ import (
 func shutUntil(c *course.Course) map[book.YardID]calendar.Day {
 	v, shut := c.View(), map[book.YardID]calendar.Day{}
 	for n := range v.Nucs() {
-		if n.RobbedAt.IsZero() || n.Condition() == book.Empty {
+		if n.RobbedAt.IsZero() {
 			continue
 		}
 		zone := c.Zone(n.Yard)

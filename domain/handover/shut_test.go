@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/handover"
 )
@@ -54,5 +55,36 @@ func TestAQueenAmongRobbersIsNotDealt(t *testing.T) {
 	p.At("2027-05-17 18:00").Write(book.ForageSeen{Yard: booktest.Yard("home"), Forage: book.InDearth})
 	if soon, later := dealt(); soon.Next.Day <= open || later.Queens[0].From <= open {
 		t.Errorf("in dearth they come back: expected %s, caught from %s", soon.Next.Day.Short(), later.Queens[0].From.Short())
+	}
+}
+
+// A queen is caught on the very day on which her yard is opened. Of several nucs that were
+// robbed the one robbed last says which day that is, wherever it stands in the row; one that
+// was shaken out calls no robbers any more.
+func TestAYardIsOpenFromTheDayOfItsLastRobbedNuc(t *testing.T) {
+	open := day(t, "2027-05-20") // robbed on the 18th, two days shut
+	for _, c := range []struct {
+		name        string
+		early, late string // robbed a day earlier, and last
+		shaken      bool   // the one robbed last
+		before, on  int    // queens for the day before it is opened, and for that day
+	}{
+		{"the one robbed last comes last", "Rook0", "Rook1", false, 0, 2},
+		{"and first", "Rook1", "Rook0", false, 0, 2},
+		{"it was shaken out", "Rook0", "Rook3", true, 2, 2},
+	} {
+		for by, want := range map[calendar.Day]int{open - 1: c.before, open: c.on} {
+			p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
+			proven(p, "Rook", 4)
+			p.At("2027-05-17 12:00").Write(book.Robbed{Nuc: booktest.Nuc(c.early)})
+			p.At("2027-05-18 06:00").Write(book.Robbed{Nuc: booktest.Nuc(c.late)})
+			if c.shaken {
+				p.At("2027-05-18 06:30").Write(book.ShakenOut{Nuc: booktest.Nuc(c.late)})
+			}
+			p.At("2027-05-18 07:00").Write(order("1", 2, "Rook", by))
+			if got := len(sheetOf(p.View("2027-05-18 08:00")).Orders[0].Queens); got != want {
+				t.Errorf("%s: for %s %d queens, want %d", c.name, by.Short(), got, want)
+			}
+		}
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
+	"lidmark/domain/handover"
 	"lidmark/domain/practice"
 )
 
@@ -89,5 +90,22 @@ func TestHowSurelyAnOrderWaits(t *testing.T) {
 	}
 	if low, high := waits(0.5), waits(0.99); high >= low {
 		t.Errorf("at 0.5 %d wait, at 0.99 %d", low, high)
+	}
+}
+
+// An order gives up queens only to one for which no graft is in time any more, by the calendar:
+// from the very last day on which one would be, since the day asked about is too late to plan for.
+func TestAnOrderWaitsFromTheLastDayOfAGraftOn(t *testing.T) {
+	last := day(t, "2027-05-18")
+	for today, waits := range map[string]int{"2027-05-17 08:00": 0, "2027-05-18 08:00": 4} {
+		p := awaited(12)
+		proven(p, "Linnet", 6)
+		takes, only := first(12, day(t, "2027-06-10")), second(6, last+handover.FromGraft(practice.Numbers{}))
+		takes.Substitute, only.Line = []string{"Linnet"}, "Linnet"
+		p.At("2027-05-14 08:00").Write(takes, only)
+		s := sheetOf(p.View(today))
+		if o, other := s.Orders[0], s.Orders[1]; o.Short != waits || other.Short != 4-waits {
+			t.Errorf("%s: P waits for %d and Q misses %d, want %d and %d", today, o.Short, other.Short, waits, 4-waits)
+		}
 	}
 }

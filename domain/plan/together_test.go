@@ -35,6 +35,24 @@ func TestTogether(t *testing.T) {
 	}
 }
 
+// What is bought is ordered once for all of them, by the day on which the first needs it: in
+// whichever order they are asked.
+func TestOrderedOnceForAll(t *testing.T) {
+	need := func(by calendar.Day) []plan.Need {
+		return []plan.Need{{Good: plan.CellCups, Amount: 30, From: by + 14, To: by + 20, OrderBy: by}}
+	}
+	for _, days := range [][]calendar.Day{{100, 103, 110}, {110, 103, 100}} {
+		var all [][]plan.Need
+		for _, d := range days {
+			all = append(all, need(d))
+		}
+		got := plan.Together(all...)
+		if len(got) != 1 || got[0].OrderBy != 100 || got[0].From != 114 || got[0].To != 130 || got[0].Amount != 90 {
+			t.Errorf("of %v: %+v, want 90 ordered by 100, used from 114 to 130", days, got)
+		}
+	}
+}
+
 // The nucs that an answer names and those that its amounts name are the same.
 func TestAmountsOfTwoGraftsAreThoseOfTheAnswer(t *testing.T) {
 	p := plan.New(course.New(sources(nil).View("2027-04-02 08:00")))

@@ -50,6 +50,18 @@ func TestATurnByHand(t *testing.T) {
 	}
 }
 
+// By hand: visits every 23 days. The cell is given two days before she emerges, so at the first
+// visit she is 21 d old: the day itself on which a virgin without eggs is late. Whoever lays is
+// caught, and every nuc is given its next cell; there is no third visit in 45 days.
+func TestLateOnTheVeryDay(t *testing.T) {
+	var n practice.Numbers
+	if late := n.Days(practice.VirginLate); late != 21 {
+		t.Fatalf("a virgin is late at %d d, the hand reckoned with 21", late)
+	}
+	y := only(plan.LayingOfAccepted, fixed(0.7)).Yield(plan.Turn{Catch: 14, Drive: 23, First: 20000, Last: 20045}, n)
+	near(t, "cells", y.Cells, 2, 1e-12)
+}
+
 // Earlier catching gives more queens, of which fewer live; in the weeks of a season
 // some age gives most that live.
 func TestEarlierCatchingGivesMoreAndWorse(t *testing.T) {
