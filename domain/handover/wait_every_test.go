@@ -73,19 +73,24 @@ func waitsOnly(cost [][]float64, kinds int) (all [][]float64) {
 	return all
 }
 
+// readyOf writes a batch of a line, all of whose queens are ready.
+func readyOf(p *booktest.Pen, line string, number, nucs int) {
+	b := booktest.Batch("ready " + line)
+	p.At("2027-03-20 15:00").Write(book.Grafted{Batch: b, Number: number, Line: line, Larvae: 20})
+	for i := range nucs {
+		n := booktest.Nuc(fmt.Sprint("ready", line, i))
+		p.At("2027-03-25 12:00").Write(book.NucNamed{Nuc: n, Name: fmt.Sprintf("%c%d", line[0], i+1), Sides: 6}, book.NucPlaced{Nuc: n, Yard: booktest.Yard("home")})
+		p.At("2027-03-30 12:00").Write(book.CellGiven{Nuc: n, Batch: b})
+		p.At("2027-04-14 12:00").Write(book.Looked{Nuc: n, Queen: book.QueenSeen, Eggs: book.SingleEggs})
+		p.At("2027-04-25 12:00").Write(book.Looked{Nuc: n, Queen: book.QueenSeen, Eggs: book.SingleEggs, Brood: book.Said(4)})
+	}
+}
+
 // tiny is a book with few ready queens of two lines, some on the way, and orders.
 func tiny(t *rapid.T) *booktest.Pen {
 	p := unproven(rapid.IntRange(1, 5).Draw(t, "coming"))
 	for i, line := range []string{"Rook", "Linnet"} {
-		b := booktest.Batch("ready " + line)
-		p.At("2027-03-20 15:00").Write(book.Grafted{Batch: b, Number: 40 + i, Line: line, Larvae: 20})
-		for j := range rapid.IntRange(1, 3).Draw(t, "ready") {
-			n := booktest.Nuc(fmt.Sprint("ready", line, j))
-			p.At("2027-03-25 12:00").Write(book.NucNamed{Nuc: n, Name: fmt.Sprintf("%c%d", line[0], j+1), Sides: 6}, book.NucPlaced{Nuc: n, Yard: booktest.Yard("home")})
-			p.At("2027-03-30 12:00").Write(book.CellGiven{Nuc: n, Batch: b})
-			p.At("2027-04-14 12:00").Write(book.Looked{Nuc: n, Queen: book.QueenSeen, Eggs: book.SingleEggs})
-			p.At("2027-04-25 12:00").Write(book.Looked{Nuc: n, Queen: book.QueenSeen, Eggs: book.SingleEggs, Brood: book.Said(4)})
-		}
+		readyOf(p, line, 40+i, rapid.IntRange(1, 3).Draw(t, "ready"))
 	}
 	for i := range rapid.IntRange(2, 3).Draw(t, "orders") {
 		number, priority, from, until := fmt.Sprint(i), 0, 0, 25
@@ -156,6 +161,37 @@ func TestSheetAgainstEveryDealing(t *testing.T) {
 	t.Logf("%d orders waited", waited)
 	if waited == 0 {
 		t.Error("no order waited in any book")
+	}
+}
+
+// Nobody waits at the cost of a third: P, which takes any line, could wait for a Rook and leave
+// Q a Linnet, for whom no graft is in time; but of the two Rook who come one is all that R may
+// surely expect, and for R no graft is in time either. Without R, P does wait.
+func TestNobodyWaitsAtTheCostOfAThird(t *testing.T) {
+	for third, want := range map[bool][]int{false: {2, 1}, true: {3, 0, 0}} {
+		p := unproven(2)
+		readyOf(p, "Rook", 40, 1)
+		readyOf(p, "Linnet", 41, 2)
+		take := func(number, line string, priority, queens int, by calendar.Day) {
+			p.At("2027-04-26 08:00").Write(book.OrderTaken{Order: booktest.Order(number), Number: number, Priority: priority, Queens: queens, Line: line, By: by})
+		}
+		take("P", "", 1, 3, calendar.Date(2027, 5, 28))
+		take("Q", "Linnet", 0, 1, calendar.Date(2027, 5, 10))
+		if third {
+			take("R", "Rook", 0, 1, calendar.Date(2027, 5, 23))
+		}
+		c := course.New(p.View("2027-05-08 08:00"))
+		s := Deal(c)
+		var ready []int
+		for _, o := range s.Orders {
+			ready = append(ready, o.Order.Open()-o.Short)
+		}
+		if !slices.Equal(ready, want) {
+			t.Errorf("with the third %v: orders have %v of those who are ready, want %v", third, ready, want)
+		}
+		if r := len(s.Orders) - 1; third && s.inTime(r, comings(c), practice.Numbers{}.Get(practice.NextSure)) != 1 {
+			t.Error("R may expect none of the two who come")
+		}
 	}
 }
 
