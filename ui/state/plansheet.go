@@ -125,9 +125,10 @@ func (s *PlanSheet) days(p *plan.Planner, r *Reading) {
 		}
 	}
 	s.People, s.Over = plan.PeopleOf(p.ByPerson(all))
+	own := r.judged.WorkOf(s.key.wish.Not.Subject(), from, to) // what is on the plan gives way to the wish
 	for d := from; d <= to; d++ {
 		w := r.WorkOn(d)
-		s.Days = append(s.Days, PlanDay{Day: d, Book: w.Minutes, Wish: wish[d], Free: w.Free, Told: r.View.HoursTold(), Rests: w.Free == 0})
+		s.Days = append(s.Days, PlanDay{Day: d, Book: max(0, w.Minutes-own[d]), Wish: wish[d], Free: w.Free, Told: r.View.HoursTold(), Rests: w.Free == 0})
 	}
 }
 
