@@ -23,6 +23,7 @@ type crewShape struct {
 	Exact  bool             `json:"proven"`
 	Over   float64          `json:"overMinutes"`
 	InRain []string         `json:"cannotWaitForTheRain,omitempty"`
+	Taken  bool             `json:"plannedTakenAsDone,omitempty"`
 	Ring   []string         `json:"ring"` // who is free and could be asked, where nobody comes
 }
 
@@ -97,8 +98,9 @@ func dayCommand(a *app) *cobra.Command {
 			return err
 		}
 		kits := day.Kits(j)
-		s := shapeOfCrew(v, day, kits)
-		for _, t := range crew.InRain(j.Day(v.Today()), v.On(), dry) {
+		s, route := shapeOfCrew(v, day, kits), j.Day(v.Today())
+		s.Taken = route.Taken
+		for _, t := range crew.InRain(route, v.On(), dry) {
 			s.InRain = append(s.InRain, fmt.Sprintf("%s, by %s", t.Title, hour(t.By, v.Zone())))
 		}
 		return a.show(s, func() { a.printCrew(v, day, s, kits) })

@@ -22,6 +22,7 @@ type dayShape struct {
 	Waits   []taskShape    `json:"waits"`
 	Stops   []stopShape    `json:"stops"`
 	Kit     []kitShape     `json:"kit"`
+	Taken   bool           `json:"plannedTakenAsDone,omitempty"`
 	Still   []stillShape   `json:"standstill"`
 }
 
@@ -80,7 +81,7 @@ func todayCommand(a *app) *cobra.Command {
 func shapeOfDay(v *book.View, p rules.DayPlan) dayShape {
 	s := dayShape{
 		Day: p.Day.String(), Minutes: round(p.Minutes), Driving: p.Driving, Free: p.Free, Over: round(p.Over()),
-		Hard: []findingShape{}, Waits: []taskShape{}, Stops: []stopShape{}, Kit: shapeOfKit(p.Kit), Still: stillOf(v),
+		Hard: []findingShape{}, Waits: []taskShape{}, Stops: []stopShape{}, Kit: shapeOfKit(p.Kit), Still: stillOf(v), Taken: p.Taken,
 	}
 	for _, f := range p.Hard {
 		s.Hard = append(s.Hard, shapeOf(v, f))
@@ -140,6 +141,9 @@ func (a *app) printDay(v *book.View, p rules.DayPlan) {
 		time += afterThat(p.Last, v)
 	}
 	a.line("%s: %.0f min of work%s", fullDay(a.now.In(v.Zone()), p.Day), p.Minutes, time)
+	if p.Taken {
+		a.line(rules.AsPlanned)
+	}
 	for _, f := range p.Hard {
 		a.line("Hard by %s: %s. %s", hour(f.By, v.Zone()), f.What, f.Do)
 	}

@@ -17,6 +17,9 @@ func (a *app) printCrew(v *book.View, d crew.Day, s crewShape, kits [][]rules.Ki
 		over = fmt.Sprintf(", %.0f min over%s", d.Over, afterThat(d.Last, v))
 	}
 	a.line("%s: %.0f min with a hard end%s; somebody can come again %s", fullDay(a.now.In(v.Zone()), d.On), s.Hard, over, hour(d.Next, v.Zone()))
+	if s.Taken {
+		a.line(rules.AsPlanned)
+	}
 	for _, work := range s.InRain {
 		a.line("Cannot wait for the rain to end: %s", work)
 	}

@@ -70,8 +70,11 @@ func (a *app) view(s *book.Season) (*book.View, error) {
 			return nil, fmt.Errorf("--on: %w", err)
 		}
 		on = w.Instant(a.now, zone)
-		if w.At.IsZero() && w.Day > calendar.DayOf(a.now, zone) && a.flags.known == "" {
-			return s.Ahead(on), nil
+		if today := calendar.DayOf(a.now, zone); w.Day > today && a.flags.known == "" {
+			if w.At.IsZero() {
+				return s.Ahead(on, today), nil
+			}
+			return s.Later(on, today), nil
 		}
 	}
 	if a.flags.known != "" {

@@ -19,7 +19,8 @@ type View struct {
 	season *Season
 	on     time.Time
 	known  time.Time
-	ahead  bool // of a day ahead, as a whole
+	ahead  bool         // of a day ahead, as a whole
+	since  calendar.Day // that it is looked ahead from
 	struck *struck
 
 	numbers func() practice.Numbers
@@ -56,11 +57,26 @@ func (s *Season) AsKnown(on, known time.Time) *View {
 	return v
 }
 
-// Ahead is the season at an instant of a day ahead, read for the whole of that day.
-func (s *Season) Ahead(on time.Time) *View {
+// Later is the season at an instant of a day ahead of another, from which it is looked at.
+func (s *Season) Later(on time.Time, from calendar.Day) *View {
 	v := s.At(on)
+	v.since = from
+	return v
+}
+
+// Ahead is [Season.Later], read for the whole of that day.
+func (s *Season) Ahead(on time.Time, from calendar.Day) *View {
+	v := s.Later(on, from)
 	v.ahead = true
 	return v
+}
+
+// From is the day from which the view's own is looked at: an earlier one, or its own.
+func (v *View) From() calendar.Day {
+	if v.since.IsZero() {
+		return v.Today()
+	}
+	return min(v.since, v.Today())
 }
 
 // Begun is the instant up to which the hours of the view's day are over: its own; zero

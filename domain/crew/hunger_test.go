@@ -60,7 +60,7 @@ func TestWaitingEndsWithTheNextFreeHour(t *testing.T) {
 	for name, c := range map[string]struct {
 		view *book.View
 		hour int
-	}{"a day ahead": {season.Ahead(noon), 8}, "at noon": {season.At(noon), 12}} {
+	}{"a day ahead": {season.Ahead(noon, start), 8}, "at noon": {season.At(noon), 12}} {
 		first := time.Time{}
 		for _, h := range crew.Ring(c.view, start+1) {
 			if first.IsZero() || h.From.Before(first) {

@@ -50,7 +50,7 @@ func (s Served) FellWords() string {
 func fellFor(c *course.Course, order book.OrderID) (all []Fell) {
 	v := c.View()
 	for b := range v.Plans() {
-		if b.Day < v.Today() && slices.Contains(b.Orders, order) {
+		if b.Day < v.From() && slices.Contains(b.Orders, order) {
 			all = append(all, Fell{Batch: b.Batch, Day: b.Day, Meant: meant(b.BatchPlanned)})
 		}
 	}

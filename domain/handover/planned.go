@@ -58,12 +58,12 @@ type plannedBatch struct {
 	orders  []book.OrderID
 }
 
-// plannedBatches are those planned and not overdue, and those grafted whose cells are
+// plannedBatches are those planned and not overdue on the day that is looked ahead from, and those grafted whose cells are
 // still to be given: once they are, their nucs tell what is to be expected.
 func plannedBatches(c *course.Course) (all []plannedBatch) {
 	v := c.View()
 	for b := range v.Plans() {
-		if b.Day >= v.Today() {
+		if b.Day >= v.From() {
 			all = append(all, plannedBatch{b.Day, meant(b.BatchPlanned), b.Orders})
 		}
 	}

@@ -54,6 +54,14 @@ func (p *Planner) FirstGraft() calendar.Day {
 	return day
 }
 
+// Taken tells whether a step of a planned batch is taken as done, since a day ahead is looked
+// at: it can still be done from the day on from which it is, and its best day is before that
+// which is looked at.
+func (p *Planner) Taken(r Rung) bool {
+	from := p.view.From()
+	return from <= r.By && max(from, r.Best) < p.view.Today()
+}
+
 // Lapsed is the first day to which a planned batch can be moved that cannot be grafted any
 // more as it is planned, and the step that it fails by: one that makes ready for it is not
 // done and past its last day. Zero: it can be kept. What was past when the plan was made is
@@ -63,7 +71,7 @@ func (p *Planner) Lapsed(b book.BatchPlan) (first calendar.Day, by Rung) {
 	missing := func(since calendar.Day) (days calendar.Day) {
 		for _, r := range p.LadderOf(b).Rungs[:GraftLarvae-1] {
 			late := today - r.By
-			if r.Step.needed() && late > days && r.By >= since && !b.Made(r.Step.Readied()) {
+			if r.Step.needed() && late > days && r.By >= since && !b.Made(r.Step.Readied()) && !p.Taken(r) {
 				days, by = late, r
 			}
 		}

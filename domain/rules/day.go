@@ -27,7 +27,11 @@ type DayPlan struct {
 	Home    time.Time // when that one person is home again; zero: nobody is free
 	Late    float64   // minutes by which what waits for dusk ends after all free hours, however many do it
 	Last    time.Time // until when anybody is free; zero: nobody told, or nobody is free
+	Taken   bool      // see [Judged.Taken]
 }
+
+// AsPlanned says that planned steps are taken as done, see [Judged.Taken].
+const AsPlanned = "Taking what is planned until then as done."
 
 // Over is by how many minutes the work is longer than the time there is, or ends after
 // it; none when nobody knows how much there is.
@@ -96,7 +100,7 @@ func (t Task) robbed() bool {
 func Day(v *book.View, d calendar.Day) DayPlan { return Judge(v).Day(d) }
 
 func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
-	plan := DayPlan{Day: d, At: p.now, Soon: (d + 1).At(noon, 0, p.zone), Free: float64(p.view.MinutesFree(d)), Told: p.view.HoursTold()}
+	plan := DayPlan{Day: d, At: p.now, Soon: (d + 1).At(noon, 0, p.zone), Free: float64(p.view.MinutesFree(d)), Told: p.view.HoursTold(), Taken: p.taken}
 	if plan.Next = freeAfter(p.view, d); plan.Next.IsZero() {
 		plan.Next = plan.Soon
 	}

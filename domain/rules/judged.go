@@ -103,6 +103,10 @@ func (j *Judged) ToCage(b book.BatchID) int {
 	return cages
 }
 
+// Taken tells whether it is of a day ahead, and steps that are planned for days before it are
+// taken as done.
+func (j *Judged) Taken() bool { return j.pass.taken }
+
 // Work is the minutes of work of each day from one to another, without
 // driving: everything on its best day, and what is past that today.
 func (j *Judged) Work(from, to calendar.Day) map[calendar.Day]float64 {

@@ -38,6 +38,7 @@ type pass struct {
 	found   []*Finding
 	packs   *book.Yard    // the home yard, from which bees and cells are taken along
 	planner *plan.Planner // draws the ladders of batches; nil: none was asked for
+	taken   bool          // a planned step is taken as done, see [plan.Planner.Taken]
 	reared  func() plan.Rates
 
 	sheet *handover.Sheet // who gets which queen; of nobody while no order is open

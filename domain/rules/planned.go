@@ -50,12 +50,15 @@ func (p *pass) combsIn() map[book.YardID][]calendar.Day {
 // ripe drones, and no comb of another batch serves its virgins too. What is hung in for it
 // is one of the combs then.
 func (p *pass) wantsComb(b book.BatchPlan, l plan.Ladder, combs map[book.YardID][]calendar.Day) bool {
-	planner := p.ladders()
+	planner, today := p.ladders(), p.today
+	if planner.Taken(l.Rung(plan.DroneComb)) {
+		today = p.view.From()
+	}
 	serves := func(in calendar.Day) bool { return planner.CombServes(in, l) }
-	if planner.CombTooLate(p.today, l) || slices.ContainsFunc(combs[b.Yard], serves) {
+	if planner.CombTooLate(today, l) || slices.ContainsFunc(combs[b.Yard], serves) {
 		return false
 	}
-	combs[b.Yard] = append(combs[b.Yard], max(l.Rung(plan.DroneComb).By, p.today)) // by then it hangs, and serves for longest
+	combs[b.Yard] = append(combs[b.Yard], max(l.Rung(plan.DroneComb).By, today)) // by then it hangs, and serves for longest
 	return true
 }
 
@@ -74,6 +77,10 @@ func (p *pass) plannedBatch(b book.BatchPlan, combs map[book.YardID][]calendar.D
 			continue // it was too late for it when the plan was made
 		}
 		if r.step == plan.DroneComb && !p.wantsComb(b, l, combs) {
+			continue
+		}
+		if planner.Taken(rung) {
+			p.taken = true
 			continue
 		}
 		f := p.plannedStep(y, b, l, r.step, r.do, takes(planner.Minutes(l, size), r.step))

@@ -79,6 +79,9 @@ func (d crewSheet) fresh(title string) {
 	}
 	d.begin()
 	d.heading(title, d.right())
+	if d.Judged().Taken() {
+		d.remark(rules.AsPlanned, soft(8.6), d.right())
+	}
 }
 
 // person draws the sheet of a person, with what to take along.

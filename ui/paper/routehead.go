@@ -77,8 +77,12 @@ func (d dayRoute) summary(f *flow, to float64) {
 		}
 		said += ". " + strings.Join(names, ", ")
 	}
+	said += "."
+	if d.plan.Taken {
+		said += " " + rules.AsPlanned
+	}
 	y := f.y + 3.6
-	lines := f.wrap(said+".", soft(8.6), to-f.left(), 3)
+	lines := f.wrap(said, soft(8.6), to-f.left(), 3)
 	last := f.lines(f.left(), y, lines, soft(8.6)) - soft(8.6).leading()
 	x := f.left() + f.width(lines[len(lines)-1], soft(8.6)) + 3
 	if x+26 > to {

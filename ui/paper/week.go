@@ -26,7 +26,11 @@ func Week(ctx context.Context, w io.Writer, r *state.Reading, o Options) (pages 
 	d.over = d.again
 	d.begin()
 	d.heading(d.title, d.right())
-	d.remark("Week sheet until "+longDay(last)+": what is best done on each day. What is left over comes on top of the next.", soft(8.6), d.right())
+	said := "Week sheet until " + longDay(last) + ": what is best done on each day. What is left over comes on top of the next."
+	if r.Judged().Taken() {
+		said += " " + rules.AsPlanned
+	}
+	d.remark(said, soft(8.6), d.right())
 	for on := r.Day; on <= last; on++ {
 		if err := d.day(ctx, on); err != nil {
 			return 0, err

@@ -66,20 +66,20 @@ func (b *Book) on(now time.Time, d calendar.Day, then bool) *Reading {
 	case d > today:
 		at = d.At(12, 0, zone)
 	}
-	return b.read(sight{at: at, day: d, ahead: d > today, underWay: d == today, then: then && d < today})
+	return b.read(sight{at: at, day: d, from: min(d, today), ahead: d > today, underWay: d == today, then: then && d < today})
 }
 
 // sight is how a book is read: which day, at which instant, and whether as it was
 // known then.
 type sight struct {
 	at                    time.Time
-	day                   calendar.Day
+	day, from             calendar.Day // from: that it is looked at from
 	ahead, underWay, then bool
 }
 
 // sees tells whether a reading is this one.
 func (s sight) sees(r *Reading) bool {
-	return r.View.On().Equal(s.at) && r.Ahead == s.ahead && r.Then == s.then
+	return r.View.On().Equal(s.at) && r.View.From() == s.from && r.Ahead == s.ahead && r.Then == s.then
 }
 
 // view is the season as it is read.
@@ -88,7 +88,7 @@ func (s sight) view(of *book.Season) *book.View {
 		return of.AsKnown(s.at, s.at)
 	}
 	if s.ahead {
-		return of.Ahead(s.at)
+		return of.Ahead(s.at, s.from)
 	}
 	return of.At(s.at)
 }

@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -159,7 +160,11 @@ func (p *sheet) band() {
 	d := p.s.Looked()
 	day := fmt.Sprintf("%s, %s", d.Short(), daysAway(d.Sub(p.s.Today())))
 	how, short := p.bandWords()
-	for _, said := range []string{"You are looking at " + day + ". " + how, "You are looking at " + day + ". " + short, "You are looking at " + day, day} {
+	whole := how
+	if !p.s.OnLayout() && p.s.Reading().Judged().Taken() {
+		whole += " " + rules.AsPlanned
+	}
+	for _, said := range []string{"You are looking at " + day + ". " + whole, "You are looking at " + day + ". " + how, "You are looking at " + day + ". " + short, "You are looking at " + day, day} {
 		if p.width(said, f) <= from-24-state.Edge {
 			p.text(state.Edge, y, said, f)
 			return
