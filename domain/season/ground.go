@@ -123,10 +123,12 @@ func (g *ground) days(s span) []int32 {
 }
 
 // within are the numbers of the days of a span that lie on the ground, from the first
-// to before the last.
+// to before the last; none of a span that lies wholly before the ground or after it.
 func (g *ground) within(s span) (from, to int) {
-	from, to = max(s.from, g.first).Sub(g.first), min(s.to, g.last()).Sub(g.first)+1
-	return from, max(from, to)
+	days := len(g.left[s.good])
+	from, to = s.from.Sub(g.first), s.to.Sub(g.first)+1
+	from = min(max(from, 0), days)
+	return from, max(from, min(to, days))
 }
 
 // add takes what a span takes; one of a negative amount gives it back.
