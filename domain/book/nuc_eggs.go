@@ -15,10 +15,10 @@ type Brooded struct {
 	Capped bool // worker brood; else larvae
 }
 
-// EggsSeen says how it is known since when a queen lays, on days of a zone: "eggs seen Wed
-// 12 May", or "eggs since Mon 3 May at the latest, by capped brood seen Wed 12 May".
-func (h Holding) EggsSeen(zone *time.Location) string {
-	on := h.FirstEggs.Day(zone).Short()
+// EggsSeen says how it is known since when a queen lays, in words of today and on days of a zone:
+// "eggs seen Wed 12 May", or "eggs since Mon 3 May at the latest, by capped brood seen Wed 12 May".
+func (h Holding) EggsSeen(today calendar.Day, zone *time.Location) string {
+	on := h.FirstEggs.Day(zone).ShortFrom(today)
 	if h.EggsBy.Seen.IsZero() {
 		return "eggs seen " + on
 	}
@@ -26,7 +26,7 @@ func (h Holding) EggsSeen(zone *time.Location) string {
 	if h.EggsBy.Capped {
 		brood = "capped brood"
 	}
-	return fmt.Sprintf("eggs since %s at the latest, by %s seen %s", on, brood, h.EggsBy.Seen.Day(zone).Short())
+	return fmt.Sprintf("eggs since %s at the latest, by %s seen %s", on, brood, h.EggsBy.Seen.Day(zone).ShortFrom(today))
 }
 
 // dateEggs dates the first eggs of her who lays: at a look, or as long before it as the

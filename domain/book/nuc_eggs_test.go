@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
 )
 
 // Brood tells since when she lays at the latest: capped worker brood is 9 days old and
@@ -40,7 +41,7 @@ func TestBroodDatesTheFirstEggs(t *testing.T) {
 			l.Nuc = n
 			p.At(on + " 12:00").Write(l)
 		}
-		if got := p.View("2027-05-13 08:00").Nuc(n).Holds.EggsSeen(time.UTC); got != c.want {
+		if got := p.View("2027-05-13 08:00").Nuc(n).Holds.EggsSeen(calendar.Date(2027, time.May, 13), time.UTC); got != c.want {
 			t.Errorf("%s: %q, want %q", c.name, got, c.want)
 		}
 	}

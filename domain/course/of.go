@@ -42,7 +42,7 @@ func (a asked) empty() Presumption {
 	p := a.recorded()
 	p.Seen, p.Why = true, "empty"
 	if n := a.nuc; !n.Ended.IsZero() {
-		p.Why = fmt.Sprintf("empty, %s on %s", n.EndedBy, a.day(n.Ended.Instant).Short())
+		p.Why = fmt.Sprintf("empty, %s on %s", n.EndedBy, a.day(n.Ended.Instant).ShortFrom(a.today))
 	}
 	return p
 }
@@ -53,7 +53,7 @@ func (a asked) trouble() Presumption {
 	if p.Condition == book.BeingRobbed {
 		p.Seen, p.Since = true, a.nuc.RobbedAt.Instant
 	}
-	p.Why = fmt.Sprintf("%s, seen %s", p.Condition, a.day(p.Since).Short())
+	p.Why = fmt.Sprintf("%s, seen %s", p.Condition, a.day(p.Since).ShortFrom(a.today))
 	a.age(&p)
 	return p
 }
@@ -63,7 +63,7 @@ func (a asked) trouble() Presumption {
 func (a asked) noQueen() Presumption {
 	p := a.recorded()
 	lost := a.nuc.Queenless
-	p.Why = "no queen since " + a.day(lost.Instant).Short()
+	p.Why = "no queen since " + a.day(lost.Instant).ShortFrom(a.today)
 	without := a.nuc.Brood.Open
 	if without.Before(lost) {
 		without = lost
@@ -74,7 +74,7 @@ func (a asked) noQueen() Presumption {
 		p.OwnFrom = a.start(own)
 		p.Seen = p.Seen && a.today < own
 		a.lookForEggs(&p, own)
-		p.Why += "; a virgin of its own is possible from " + own.Short()
+		p.Why += "; a virgin of its own is possible from " + own.ShortFrom(a.today)
 		return p
 	}
 	if a.today >= workers {
@@ -88,7 +88,7 @@ func (a asked) noQueen() Presumption {
 func (a asked) laying() Presumption {
 	p := a.recorded()
 	eggs := a.day(a.nuc.Holds.FirstEggs.Instant)
-	seen := a.nuc.Holds.EggsSeen(a.zone)
+	seen := a.nuc.Holds.EggsSeen(a.today, a.zone)
 	p.Why = "laying, " + seen
 	a.age(&p)
 	ready := eggs + a.days(practice.ReadyAfterFirstEgg)
@@ -101,7 +101,7 @@ func (a asked) laying() Presumption {
 	capped := eggs + a.days(practice.EggToCappedWorkerBrood)
 	switch {
 	case p.Condition == book.GoodBrood:
-		p.Why = "good brood, seen " + a.nuc.BroodSeen().Day(a.zone).Short()
+		p.Why = "good brood, seen " + a.nuc.BroodSeen().Day(a.zone).ShortFrom(a.today)
 		return p
 	case a.today >= capped:
 		p.Condition, p.Seen, p.Since = book.GoodBrood, false, a.start(capped)

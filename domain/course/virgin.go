@@ -21,7 +21,7 @@ func (a asked) virgin() Presumption {
 	p.TooLateAt = a.start(out + a.days(practice.VirginTooLate))
 	a.lookForEggs(&p, out)
 	if p.Condition == book.Cell && a.view.On().Before(p.Emerged) {
-		p.Why = a.batchWords("cell") + ", emerges " + out.Short() + " by the calendar"
+		p.Why = a.batchWords("cell") + ", emerges " + out.ShortFrom(a.today) + " by the calendar"
 		return p
 	}
 	if p.Condition == book.Cell {
@@ -69,7 +69,7 @@ func (a asked) tipOnly() string {
 	if tip.IsZero() {
 		return ""
 	}
-	return fmt.Sprintf("cell open at the tip %s; ", a.day(tip).Short())
+	return fmt.Sprintf("cell open at the tip %s; ", a.day(tip).ShortFrom(a.today))
 }
 
 // due turns a virgin whose look has come into one due for it, and says when
@@ -82,7 +82,7 @@ func (a asked) due(p *Presumption) {
 	p.Condition, p.Seen, p.Since = book.Due, false, p.LookFrom
 	p.Why = fmt.Sprintf("%s old%s, due for a look", Count(p.Age, "day"), byCalendar(p.Told))
 	if !p.NoEggsOn.IsZero() {
-		p.Why = fmt.Sprintf("%s old%s, no eggs on %s", Count(p.Age, "day"), byCalendar(p.Told), a.day(p.NoEggsOn).Short())
+		p.Why = fmt.Sprintf("%s old%s, no eggs on %s", Count(p.Age, "day"), byCalendar(p.Told), a.day(p.NoEggsOn).ShortFrom(a.today))
 	}
 	if !a.view.On().Before(p.TooLateAt) {
 		p.Why += ": too late to mate"

@@ -25,7 +25,7 @@ func (p *pass) bankVirgins() {
 		f := Finding{
 			Rule: BankVirgins,
 			What: fmt.Sprintf("%s caged", count(len(h.queens), "virgin")),
-			Why:  fmt.Sprintf("the first one since %s; well for %d days, %d at most", p.home().day(first(h)).Short(), p.days(practice.VirginBankGood), p.days(practice.VirginBankMost)),
+			Why:  fmt.Sprintf("the first one since %s; well for %d days, %d at most", p.home().day(first(h)).ShortFrom(p.today), p.days(practice.VirginBankGood), p.days(practice.VirginBankMost)),
 			Do:   p.putInWhere(h),
 			Used: []practice.Key{practice.VirginBankGood, practice.VirginBankMost, practice.VirginLate, practice.VirginBankSurvival},
 		}
@@ -58,7 +58,7 @@ func (p *pass) bankMated() {
 		f := Finding{
 			Rule: BankMated,
 			What: fmt.Sprintf("%s caged", count(len(h.queens), "mated queen")),
-			Why:  fmt.Sprintf("the first one since %s; %d days at most", p.home().day(first(h)).Short(), p.days(practice.MatedBankMost)),
+			Why:  fmt.Sprintf("the first one since %s; %d days at most", p.home().day(first(h)).ShortFrom(p.today), p.days(practice.MatedBankMost)),
 			Do:   "Hand over or use the queens banked first",
 			Used: []practice.Key{practice.MatedBankMost, practice.MatedBankSurvival},
 		}

@@ -37,9 +37,9 @@ func (p *pass) bankFull() {
 	}
 	if day, more := p.bankedMost(len(banks) * int(p.numbers.Get(practice.BankPlaces))); more > 0 {
 		p.tellFull(banks[0], Finding{
-			What: fmt.Sprintf("no place in a bank for %s on %s", count(more, "queen"), day.Short()),
+			What: fmt.Sprintf("no place in a bank for %s on %s", count(more, "queen"), day.ShortFrom(p.today)),
 			Why:  fmt.Sprintf("they are caught for orders that go later; %s, of %s", count(len(banks), "bank"), count(int(p.numbers.Get(practice.BankPlaces)), "cage")),
-			Do:   fmt.Sprintf("Make up another bank by %s, or hand queens over sooner", day.Short()),
+			Do:   fmt.Sprintf("Make up another bank by %s, or hand queens over sooner", day.ShortFrom(p.today)),
 		}, day)
 	}
 }

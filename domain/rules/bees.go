@@ -21,7 +21,7 @@ func (p *pass) checkBees(n *nucCase) {
 	f := Finding{
 		Rule: CheckBees, Of: n.subject(), Act: ActCheckBees, Since: n.MadeUp.Instant,
 		What: "some of its bees fly home",
-		Why:  fmt.Sprintf("made up %s with bees of a yard they can fly back to", made.Short()),
+		Why:  fmt.Sprintf("made up %s with bees of a yard they can fly back to", made.ShortFrom(p.today)),
 		Do:   "Check the bees, add a cup where there are few",
 		Sure: sureCalendar,
 		Used: []practice.Key{practice.LossOfBroodCombs, practice.LossOfShutInBees, practice.SettlingTime, practice.MoveDistanceLeast},
@@ -100,7 +100,7 @@ func (p *pass) strengthen(n *nucCase, f *Finding) {
 func (p *pass) door(bees float64) float64 { return strength.Door(bees, p.numbers) }
 
 func (p *pass) beesFrom(n *nucCase) string {
-	day := n.yard.of(n.has.BeesFrom).Short()
+	day := n.yard.of(n.has.BeesFrom).ShortFrom(p.today)
 	if n.Bees.Said() && n.Bees.At == n.has.BeesFrom {
 		words := fmt.Sprintf("bees on %s on %s", sides(n.Bees.Value), day)
 		if n.has.BeesSeen > 0 {
@@ -165,7 +165,7 @@ func (p *pass) feed(n *nucCase, f *Finding) {
 // foodOut tells of a nuc whose food has run out, and that it may have starved
 // when that was days ago.
 func (p *pass) foodOut(n *nucCase, out calendar.Day, f *Finding) {
-	f.What = "no food since " + out.Short()
+	f.What = "no food since " + out.ShortFrom(p.today)
 	if n.Stores.Said() && n.Stores.Value == 0 && n.yard.of(n.Stores.At) == out {
 		f.Sure = sureSeen
 	}

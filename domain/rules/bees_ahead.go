@@ -25,7 +25,7 @@ func (p *pass) weakAhead(n *nucCase) {
 	}
 	f := Finding{
 		Rule: Weak, Of: n.subject(), Since: n.has.BeesFrom.Instant,
-		What: "weak from " + a.Weak.Short(),
+		What: "weak from " + a.Weak.ShortFrom(p.today),
 		Why:  fmt.Sprintf("about %s bees then, the night needs %s; %s", bees(a.WeakBees), bees(a.WeakNeed), p.beesFrom(n)),
 		Do:   "See at the next look how many there are",
 		Sure: sureReckoned,
@@ -44,7 +44,7 @@ func (p *pass) lightAhead(n *nucCase) {
 	}
 	f := Finding{
 		Rule: Light, Of: n.subject(),
-		What: "light from " + from.Short(),
+		What: "light from " + from.ShortFrom(p.today),
 		Why:  fmt.Sprintf("about %.0f g of food, enough for %s today; feed in the evening", math.Round(n.has.Food/10)*10, count(int(n.has.FoodDays), "day")),
 		Sure: sureReckoned,
 		Used: []practice.Key{practice.StrengthAhead, practice.StrengthToldAhead, practice.LightBelow, practice.SugarPerDay, practice.SyrupPerFeed},

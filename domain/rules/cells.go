@@ -22,7 +22,7 @@ func (p *pass) cellsOut(b *batchCase) {
 		Since: b.At.Instant, From: p.from(b), Best: b.best, By: b.hard, Hard: true,
 		What: fmt.Sprintf("%s of %s must be out%s", count(b.left, "cell"), batchWord(b.Batch), p.asFarAsKnown(b)),
 		Why: fmt.Sprintf("grafted %s; by %s the chance that a virgin walks is 1 in %.0f",
-			b.At.In(b.yard.zone), hour(first, b.yard.zone), 1/p.numbers.Get(practice.HardChance)),
+			b.At.InFrom(p.today, b.yard.zone), hour(p.today, first, b.yard.zone), 1/p.numbers.Get(practice.HardChance)),
 		Do:   p.collect(b),
 		Sure: sureCalendar,
 		Used: []practice.Key{
@@ -99,7 +99,7 @@ func (p *pass) virginWalks(b *batchCase) {
 	f := Finding{
 		Rule: VirginWalks, Severity: Pressing, Of: b.Batch.Batch.Subject(), Act: ActCollectCells, Amount: float64(b.left), Hard: true,
 		What: fmt.Sprintf("a virgin is out among %s of %s", count(b.left, "cell"), batchWord(b.Batch)),
-		Why:  fmt.Sprintf("seen %s; within hours she opens the other cells and kills those in them", b.Walking.In(b.yard.zone)),
+		Why:  fmt.Sprintf("seen %s; within hours she opens the other cells and kills those in them", b.Walking.InFrom(p.today, b.yard.zone)),
 		Do:   fmt.Sprintf("Cage the virgin, then see to each cell of %s", batchWord(b.Batch)),
 		Sure: sureSeen,
 		Used: []practice.Key{practice.GraceOfFirstVirgin},
@@ -107,7 +107,7 @@ func (p *pass) virginWalks(b *batchCase) {
 	if !seen {
 		walks = b.clock.Even()
 		f.What = fmt.Sprintf("expect a virgin loose among %s of %s", count(b.left, "cell"), batchWord(b.Batch))
-		f.Why = fmt.Sprintf("as likely as not since %s; %s", hour(walks, b.yard.zone), triage())
+		f.Why = fmt.Sprintf("as likely as not since %s; %s", hour(p.today, walks, b.yard.zone), triage())
 		f.Do, f.Sure = fmt.Sprintf("Find and cage a virgin, look at each cell of %s", batchWord(b.Batch)), sureCalendar
 	}
 	f.Since, f.From, f.Best, f.By = walks, walks, walks, walks.Add(p.numbers.Duration(practice.GraceOfFirstVirgin))

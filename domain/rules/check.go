@@ -84,6 +84,6 @@ func (c *checker) standstill(yard book.YardID, what string) {
 	}
 	if y := c.view.Yard(yard); y.Standstill != nil {
 		c.refuse(y.Name+" is on standstill: "+y.Standstill.What+" suspected in "+Name(c.view, y.Standstill.Of)+" since "+
-			c.day(y.Standstill.Since.Instant, yard).Short(), what+" when the suspicion has ended")
+			c.day(y.Standstill.Since.Instant, yard).ShortFrom(c.view.Today()), what+" when the suspicion has ended")
 	}
 }

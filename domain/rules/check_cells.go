@@ -63,13 +63,13 @@ func (c *checker) ripe(b *book.Batch) {
 	early := fmt.Sprintf("%s is on day %d from the graft", batchWord(b), today.Sub(graft))
 	switch {
 	case today < graft+c.days(practice.GraftToCappedFrom) && !b.Capped.Counted():
-		c.refuse(early+"; its cells are not capped yet", "Wait until "+from.Short(), practice.GraftToCappedFrom, practice.CellsInFrom)
+		c.refuse(early+"; its cells are not capped yet", "Wait until "+from.ShortFrom(today), practice.GraftToCappedFrom, practice.CellsInFrom)
 	case today < from:
-		c.warn(early+"; its cells are not ripe yet", "Wait until "+from.Short(), practice.CellsInFrom)
+		c.warn(early+"; its cells are not ripe yet", "Wait until "+from.ShortFrom(today), practice.CellsInFrom)
 	case today > last:
-		c.refuse(fmt.Sprintf("all cells of %s must have emerged by %s", batchWord(b), last.Short()), "Count them: out, dead", practice.GraftToEmergeBy)
+		c.refuse(fmt.Sprintf("all cells of %s must have emerged by %s", batchWord(b), last.ShortFrom(today)), "Count them: out, dead", practice.GraftToEmergeBy)
 	case !c.now.Before(half):
-		c.warn(fmt.Sprintf("half of %s emerged by %s", batchWord(b), hour(half, zone)), "Look first whether she is still in the cell, alive", practice.QueenEmerges)
+		c.warn(fmt.Sprintf("half of %s emerged by %s", batchWord(b), hour(today, half, zone)), "Look first whether she is still in the cell, alive", practice.QueenEmerges)
 	}
 }
 
@@ -121,7 +121,7 @@ func (i MoveCells) check(c *checker) {
 	from, until := b.At.Day(zone)+c.days(practice.HandsOffFrom), b.At.Day(zone)+c.days(practice.HandsOffUntil)
 	if today := c.view.Today(); from <= today && today < until {
 		c.warn(fmt.Sprintf("%s is on day %d from the graft; a jolt can cripple the queens", batchWord(b), today.Sub(b.At.Day(zone))),
-			"Leave the cells alone until "+until.Short(), practice.HandsOffFrom, practice.HandsOffUntil)
+			"Leave the cells alone until "+until.ShortFrom(c.view.Today()), practice.HandsOffFrom, practice.HandsOffUntil)
 	}
 }
 
@@ -134,7 +134,7 @@ func (c *checker) reigned(id book.NucID, what string) {
 	case h.Condition == book.Empty:
 		c.refuse(n.Name+" is empty", "Make it up first")
 	case h.Condition.Queenright():
-		c.refuse(fmt.Sprintf("%s has a laying queen, %s; %s would be lost", n.Name, h.EggsSeen(c.course.Zone(n.Yard)), what),
+		c.refuse(fmt.Sprintf("%s has a laying queen, %s; %s would be lost", n.Name, h.EggsSeen(c.view.Today(), c.course.Zone(n.Yard)), what),
 			fmt.Sprintf("Catch her, then wait %g h", c.numbers.Get(practice.NoCellWithin)), practice.NoCellWithin)
 	case h.Condition == book.DroneLayer:
 		c.refuse(fmt.Sprintf("%s has a drone layer; %s would be lost", n.Name, what),
@@ -155,7 +155,7 @@ func (c *checker) reigned(id book.NucID, what string) {
 // torn: where the last cell was torn a virgin of the nuc's own may walk.
 func (c *checker) torn(n *book.Nuc) {
 	if seen, ok := tornSince(n); ok {
-		c.warn("a virgin of its own may be there: the last cell was torn at the side, seen "+c.day(seen.Instant, n.Yard).Short(), "Look first: she would tear the next")
+		c.warn("a virgin of its own may be there: the last cell was torn at the side, seen "+c.day(seen.Instant, n.Yard).ShortFrom(c.view.Today()), "Look first: she would tear the next")
 	}
 }
 
@@ -166,7 +166,7 @@ func (c *checker) alone(n *book.Nuc, what string) {
 	if since >= wait {
 		return
 	}
-	until := "Wait until " + hour(n.Queenless.Instant.Add(wait), c.course.Zone(n.Yard))
+	until := "Wait until " + hour(c.view.Today(), n.Queenless.Instant.Add(wait), c.course.Zone(n.Yard))
 	if last := len(n.Caught) - 1; last >= 0 && n.Caught[last].At == n.Queenless {
 		c.refuse(fmt.Sprintf("the queen of %s was taken %.0f h ago; the bees would destroy %s", n.Name, since.Hours(), what), until, practice.NoCellWithin)
 		return

@@ -76,12 +76,12 @@ func (i Catch) check(c *checker) {
 		return
 	}
 	if h.Condition == book.Laying {
-		c.warn(fmt.Sprintf("%s is not proven: no capped worker brood seen, %s", n.Name, h.EggsSeen(c.course.Zone(n.Yard))),
-			"Look for capped worker brood from "+c.day(p.LookFrom, n.Yard).Short(), practice.EggToCappedWorkerBrood)
+		c.warn(fmt.Sprintf("%s is not proven: no capped worker brood seen, %s", n.Name, h.EggsSeen(c.view.Today(), c.course.Zone(n.Yard))),
+			"Look for capped worker brood from "+c.day(p.LookFrom, n.Yard).ShortFrom(c.view.Today()), practice.EggToCappedWorkerBrood)
 	}
 	if least := c.days(practice.LeastAgeAtHandOver); !p.Emerged.IsZero() && p.Age < int(least) {
 		c.warn(fmt.Sprintf("she is %s old; fewer of the queens caught under %d days live", count(p.Age, "day"), least),
-			"Catch her from "+(c.day(p.Emerged, n.Yard)+least).Short(), practice.LeastAgeAtHandOver)
+			"Catch her from "+(c.day(p.Emerged, n.Yard)+least).ShortFrom(c.view.Today()), practice.LeastAgeAtHandOver)
 	}
 }
 
@@ -200,7 +200,7 @@ func (c *checker) cold(yard book.YardID) {
 func (i GiveFeed) check(c *checker) {
 	n := c.view.Nuc(i.Nuc)
 	if y := c.view.Yard(n.Yard); i.Litres > 0 && y.Forage == book.InDearth {
-		c.warn("dearth since "+c.day(y.ForageSince.Instant, n.Yard).Short()+": syrup calls robbers", "Give fondant, or syrup inside at dusk with the entrance narrowed", practice.RobbingSyrup)
+		c.warn("dearth since "+c.day(y.ForageSince.Instant, n.Yard).ShortFrom(c.view.Today())+": syrup calls robbers", "Give fondant, or syrup inside at dusk with the entrance narrowed", practice.RobbingSyrup)
 	}
 }
 

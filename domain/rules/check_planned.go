@@ -14,7 +14,7 @@ const nearPlan = 4
 func (c *checker) plannedGraft() {
 	for b := range c.view.Plans() {
 		if away := b.Day.Sub(c.view.Today()); -nearPlan <= away && away <= nearPlan {
-			c.warn("a graft is planned for "+b.Day.Short()+forLine(b.Line), "Write this graft down as the planned one, or take that off the plan")
+			c.warn("a graft is planned for "+b.Day.ShortFrom(c.view.Today())+forLine(b.Line), "Write this graft down as the planned one, or take that off the plan")
 		}
 	}
 }

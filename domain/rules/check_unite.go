@@ -79,7 +79,7 @@ func (c *checker) party(n *book.Nuc) party {
 	who := party{name: n.Name, why: p.Why}
 	switch {
 	case n.Holds.Condition.Queenright():
-		who.reign, who.why = lays, n.Holds.EggsSeen(c.course.Zone(n.Yard))
+		who.reign, who.why = lays, n.Holds.EggsSeen(c.view.Today(), c.course.Zone(n.Yard))
 	case p.Calendar == book.DroneLayer:
 		who.reign = layDrones
 	case p.Calendar == book.LayingWorkers:
@@ -90,7 +90,7 @@ func (c *checker) party(n *book.Nuc) party {
 		who.doubt = p.Why
 	default:
 		if torn, ok := tornSince(n); ok {
-			who.doubt = "the last cell was torn at the side, seen " + c.day(torn.Instant, n.Yard).Short()
+			who.doubt = "the last cell was torn at the side, seen " + c.day(torn.Instant, n.Yard).ShortFrom(c.view.Today())
 		}
 	}
 	return who
@@ -150,7 +150,7 @@ func (c *checker) tooFewTogether(n, other *book.Nuc) {
 func (c *checker) opened(nucs ...*book.Nuc) {
 	for _, n := range nucs {
 		if !n.RobbedAt.IsZero() {
-			c.warn(fmt.Sprintf("robbers were seen at %s %s, and nobody wrote down what lives", n.Name, c.day(n.RobbedAt.Instant, n.Yard).Short()), "Look first", practice.RobbingLasts)
+			c.warn(fmt.Sprintf("robbers were seen at %s %s, and nobody wrote down what lives", n.Name, c.day(n.RobbedAt.Instant, n.Yard).ShortFrom(c.view.Today())), "Look first", practice.RobbingLasts)
 		}
 	}
 	if i := slices.IndexFunc(nucs, c.mayFly); i >= 0 {

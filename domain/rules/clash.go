@@ -55,7 +55,7 @@ func (p *pass) sameFinisher() {
 		}
 		p.add(b.yard, p.clash(SameFinisher, a, b, Finding{
 			What: fmt.Sprintf("%s and %s hang in %s", batchWord(a.Batch), batchWord(b.Batch), p.view.Colony(b.Finisher).Name),
-			Why:  fmt.Sprintf("the first virgin of %s can walk after %s and would destroy the cells of both", batchWord(a.Batch), hour(a.hard, a.yard.zone)),
+			Why:  fmt.Sprintf("the first virgin of %s can walk after %s and would destroy the cells of both", batchWord(a.Batch), hour(p.today, a.hard, a.yard.zone)),
 			Do:   fmt.Sprintf("Take out the cells of %s in time", batchWord(a.Batch)),
 		}))
 	}
@@ -72,7 +72,7 @@ func (p *pass) sameDay() {
 			need := float64(a.left+b.left) * p.numbers.Get(practice.MinutesGiveCell)
 			if free := p.view.MinutesFree(day); p.view.HoursTold() && float64(free) < need {
 				p.add(b.yard, p.clash(SameDay, a, b, Finding{
-					What: fmt.Sprintf("%s and %s both on %s", batchWord(a.Batch), batchWord(b.Batch), day.Short()),
+					What: fmt.Sprintf("%s and %s both on %s", batchWord(a.Batch), batchWord(b.Batch), day.ShortFrom(p.today)),
 					Why:  fmt.Sprintf("%d cells take %.0f min, %d min are free", a.left+b.left, need, free),
 					Do:   "Give one batch a day earlier, or find hands",
 				}))
@@ -107,9 +107,9 @@ func (p *pass) noHands() {
 // beforeOn is a day and the hour on it, or on the next, before which it counts.
 func beforeOn(d calendar.Day, by time.Time, y *yardCase) string {
 	if y.day(by) == d {
-		return fmt.Sprintf("%s before %s", d.Short(), by.In(y.zone).Format("15:04"))
+		return fmt.Sprintf("%s before %s", d.ShortFrom(y.today), by.In(y.zone).Format("15:04"))
 	}
-	return d.Short()
+	return d.ShortFrom(y.today)
 }
 
 // freeBefore tells whether anybody has a free hour on a day before an instant.
@@ -127,7 +127,7 @@ func (p *pass) freeBefore(d calendar.Day, by time.Time, zone *time.Location) boo
 func (p *pass) lastFree(y *yardCase, day calendar.Day) string {
 	for d := day - 1; d >= y.today; d-- {
 		if p.view.MinutesFree(d) > 0 {
-			return fmt.Sprintf("Do it by %s, the last day somebody is free", d.Short())
+			return fmt.Sprintf("Do it by %s, the last day somebody is free", d.ShortFrom(p.today))
 		}
 	}
 	return "Find somebody: nobody is free before it"

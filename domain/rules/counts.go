@@ -53,7 +53,7 @@ func (c Closing) do(v *book.View) string {
 }
 
 func (c Closing) why(v *book.View) string {
-	why := fmt.Sprintf("%s, %s", c.of(v), c.Day.Short())
+	why := fmt.Sprintf("%s, %s", c.of(v), c.Day.ShortFrom(v.Today()))
 	if len(c.Likely) > 0 {
 		why += "; perhaps in " + names(v, c.Likely)
 	}
@@ -74,7 +74,7 @@ func (p *pass) lostBatch(b *batchCase) {
 		Rule: Counts, Severity: Pressing, Of: b.Batch.Batch.Subject(), Act: ActCountAgain, Amount: float64(b.left),
 		Since: half, From: half, Best: half, By: p.endOfDay(b.yard, half),
 		What: fmt.Sprintf("%s of %s lost?", count(b.left, "cell"), batchWord(b.Batch)),
-		Why:  fmt.Sprintf("out, dead or culled? half out by %s, and the first one out opens the others", hour(half, b.yard.zone)),
+		Why:  fmt.Sprintf("out, dead or culled? half out by %s, and the first one out opens the others", hour(p.today, half, b.yard.zone)),
 		Do:   fmt.Sprintf("Look at each cell of %s, write it down", batchWord(b.Batch)),
 		Sure: sureCalendar, Used: []practice.Key{practice.QueenEmerges, practice.GraceOfFirstVirgin},
 	}
@@ -107,7 +107,7 @@ func (p *pass) twice() {
 		f := Finding{
 			Rule: Twice, Severity: Open, Of: nucs[0].Subject(), Act: ActCountAgain, Amount: float64(len(twins)), Since: d.Start(zone),
 			What: fmt.Sprintf("%s written twice", count(len(nucs), "nuc")),
-			Why:  fmt.Sprintf("%s, %s", d.Short(), first.writers()),
+			Why:  fmt.Sprintf("%s, %s", d.ShortFrom(p.today), first.writers()),
 			Do:   "Strike the second of each",
 			Sure: sureRecorded,
 		}
@@ -142,7 +142,7 @@ func (p *pass) gapAsks(n *nucCase) {
 		p.addTo(n, Finding{
 			Rule: GapAsks, Severity: Pressing, Of: n.subject(), Since: g.At.Instant, From: g.At.Instant,
 			What: "not as the book says",
-			Why:  fmt.Sprintf("%s, %s", g.What, n.yard.of(g.At).Short()),
+			Why:  fmt.Sprintf("%s, %s", g.What, n.yard.of(g.At).ShortFrom(p.today)),
 			Do:   "Say whether the old queen is gone, not known when",
 			Sure: sureRecorded,
 		})

@@ -96,18 +96,19 @@ func (p *pass) events(b *batchCase) []Deadline {
 // stepDo is the window of a step in words. Cells have no day after their hard
 // hour.
 func stepDo(b *batchCase, w bee.Window) string {
+	today := b.yard.today
 	from, by := b.graft+calendar.Day(w.From), b.graft+calendar.Day(w.By)
 	if w.Step == bee.CellsIn && b.yard.day(b.hard) <= by {
-		until := hour(b.hard, b.yard.zone)
+		until := hour(today, b.hard, b.yard.zone)
 		if b.yard.day(b.hard) <= from {
 			return "by " + until
 		}
-		return fmt.Sprintf("from %s to %s", from.Short(), until)
+		return fmt.Sprintf("from %s to %s", from.ShortFrom(today), until)
 	}
 	if w.Step == bee.Emergence || from == by {
 		return ""
 	}
-	return fmt.Sprintf("from %s to %s", from.Short(), by.Short())
+	return fmt.Sprintf("from %s to %s", from.ShortFrom(today), by.ShortFrom(today))
 }
 
 // alarms ring on the last evening before the day that somebody has free, and

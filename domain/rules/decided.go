@@ -80,7 +80,7 @@ func (p *pass) planned(n *book.Nuc, y *yardCase) Finding {
 	row := plans[plan.What]
 	f := Finding{
 		Rule: Decided, Of: n.NucNamed.Nuc.Subject(), Act: row.act, Since: n.PlannedAt.Instant,
-		What: "decided " + y.of(n.PlannedAt).Short(), Why: plan.Why, Do: row.do,
+		What: "decided " + y.of(n.PlannedAt).ShortFrom(p.today), Why: plan.Why, Do: row.do,
 		Sure: sureRecorded, Used: []practice.Key{practice.PlanLapses},
 	}
 	if f.Why == "" {

@@ -19,7 +19,7 @@ func (p *pass) lookAgain(n *nucCase) {
 		Rule: LookAgain, Of: n.subject(), Act: ActLookForBrood, Since: n.Holds.FirstEggs.Instant,
 		From: n.holds.LookFrom, Best: n.holds.LookBest, By: n.holds.LookBy,
 		What: "not proven yet",
-		Why:  fmt.Sprintf("%s, capped worker brood from %s", n.Holds.EggsSeen(n.yard.zone), n.yard.day(n.holds.LookFrom).Short()),
+		Why:  fmt.Sprintf("%s, capped worker brood from %s", n.Holds.EggsSeen(n.yard.today, n.yard.zone), n.yard.day(n.holds.LookFrom).ShortFrom(p.today)),
 		Do:   "Look for capped worker brood",
 		Sure: sureCalendar,
 		Used: []practice.Key{practice.EggToCappedWorkerBrood, practice.ReadyAfterFirstEgg},
@@ -57,12 +57,12 @@ func (p *pass) ready(n *nucCase) {
 		f.Do = "No catch while the yard is on standstill"
 		f.Why += fmt.Sprintf("; %s suspected in %s", s.What, p.name(s.Of))
 	case waits:
-		f.Do = "No catch before " + t.Until(n.yard.zone).Short() + ", unless the label allows it"
-		f.Why += fmt.Sprintf("; treated with %s on %s", t.With, n.yard.of(t.At).Short())
+		f.Do = "No catch before " + t.Until(n.yard.zone).ShortFrom(p.today) + ", unless the label allows it"
+		f.Why += fmt.Sprintf("; treated with %s on %s", t.With, n.yard.of(t.At).ShortFrom(p.today))
 	case n.promised():
 		p.catchFor(n, &f)
 	case n.yard.today < n.yard.shutUntil:
-		f.Do = "No catch until " + n.yard.shutUntil.Short()
+		f.Do = "No catch until " + n.yard.shutUntil.ShortFrom(p.today)
 		f.Why += "; robbers in the yard"
 	}
 	p.addTo(n, f)
@@ -72,13 +72,13 @@ func (p *pass) ready(n *nucCase) {
 // nobody saw them.
 func (n *nucCase) proven() string {
 	h, last := n.Holds, n.BroodSeen()
-	switch seen := "capped worker brood seen " + n.yard.of(last).Short(); {
+	switch seen := "capped worker brood seen " + n.yard.of(last).ShortFrom(n.yard.today); {
 	case h.EggsBy == (book.Brooded{}):
 		return seen
 	case h.EggsBy.Capped && h.EggsBy.Seen == last:
-		return h.EggsSeen(n.yard.zone)
+		return h.EggsSeen(n.yard.today, n.yard.zone)
 	default:
-		return seen + ", " + h.EggsSeen(n.yard.zone)
+		return seen + ", " + h.EggsSeen(n.yard.today, n.yard.zone)
 	}
 }
 
@@ -104,7 +104,7 @@ func (p *pass) catchFor(n *nucCase, f *Finding) {
 	if f.By = p.endOfDay(n.yard, f.By); o.Full != 0 && f.PastDue(p.now) {
 		f.What = "ready, combs full"
 	}
-	f.Why += "; " + o.words()
+	f.Why += "; " + o.words(p.today)
 	if o.ToBank {
 		f.Used = append(f.Used, practice.MatedBankMost)
 	}
@@ -126,12 +126,12 @@ func (p *pass) marked(n *book.Nuc) string {
 	}
 }
 
-// words say for which order she is, and where she is until then.
-func (o promise) words() string {
+// words say today for which order she is, and where she is until then.
+func (o promise) words(today calendar.Day) string {
 	if o.ToBank {
 		return "banked for order " + o.order
 	}
-	return "for order " + o.order + ", " + o.on.Short()
+	return "for order " + o.order + ", " + o.on.ShortFrom(today)
 }
 
 // fullCombs tells whether a nuc sits on combs of full size.
@@ -147,7 +147,7 @@ func fullFrom(full, today calendar.Day) string {
 	if full <= today {
 		return "small combs are full"
 	}
-	return "small combs full by " + full.Short()
+	return "small combs full by " + full.ShortFrom(today)
 }
 
 // round100 is a number of cells as it may be said.
@@ -163,7 +163,7 @@ func (p *pass) full(n *nucCase) {
 	f := Finding{
 		Rule: Full, Of: n.subject(), Since: n.Holds.FirstEggs.Instant,
 		What: "small combs fill up",
-		Why:  fmt.Sprintf("laying since %s on %s of %g dm²", eggs.Short(), count(n.Sides, "side"), n.Side),
+		Why:  fmt.Sprintf("laying since %s on %s of %g dm²", eggs.ShortFrom(p.today), count(n.Sides, "side"), n.Side),
 		Do:   "Catch her, take a comb of brood, or add room",
 		Sure: sureCalendar,
 		Used: []practice.Key{practice.FullFrom, practice.FullBy, practice.FullCombSide},
@@ -172,7 +172,7 @@ func (p *pass) full(n *nucCase) {
 	case !n.holds.Proven:
 		f.Do = "Catch her once she is proven, take a comb of brood, or add room"
 	case n.order.Room:
-		f.Do = "Take a comb of brood or add room: she is caught " + n.order.By.Short() + " for order " + n.order.order
+		f.Do = "Take a comb of brood or add room: she is caught " + n.order.By.ShortFrom(p.today) + " for order " + n.order.order
 	}
 	from, by := eggs+p.days(practice.FullFrom), eggs+p.days(practice.FullBy)
 	best := by

@@ -58,7 +58,7 @@ func (p *pass) standMoves(y *yardCase, plan book.Layout, to book.StandSet, nucs 
 		Since: plan.At.Instant, From: p.clock(practice.Dusk, from, y.zone), Best: dusk,
 		What: "stand " + to.Letter + " is to stand elsewhere",
 		Do:   "After dusk, entrances shut: " + yard.StandOf(p.view.Stand(to.Stand).StandSet).To(yard.StandOf(to)),
-		Why:  fmt.Sprintf("the layout %q is the plan from %s", plan.Name, plan.From.Short()),
+		Why:  fmt.Sprintf("the layout %q is the plan from %s", plan.Name, plan.From.ShortFrom(p.today)),
 		Sure: sureCalendar, Used: []practice.Key{practice.VirginMayFlyFrom, practice.MinutesCarryStand, practice.Dusk},
 	}
 	for _, n := range nucs[1:] {
@@ -96,7 +96,7 @@ func (p *pass) flown(from calendar.Day, nucs []*book.Nuc) (calendar.Day, string)
 	for _, n := range nucs {
 		if lays, flies := FliesUntil(p.course, n); flies && lays > from {
 			from = lays
-			why = fmt.Sprintf("the virgin of %s is %s old and flies: not before the look of %s", n.Name, count(p.course.Of(n).Age, "day"), lays.Short())
+			why = fmt.Sprintf("the virgin of %s is %s old and flies: not before the look of %s", n.Name, count(p.course.Of(n).Age, "day"), lays.ShortFrom(p.today))
 		}
 	}
 	return from, why
@@ -113,7 +113,7 @@ func (p *pass) frontMarks(y *yardCase, plan book.Layout, n *book.Nuc, to book.Fr
 		Rule: LayoutStep, Of: n.Nuc.Subject(), Act: ActPaintFront, Takes: p.numbers.Get(practice.MinutesPaintFront),
 		Since: plan.At.Instant, From: from, Best: from,
 		What: "front to be marked", Do: do,
-		Why:  fmt.Sprintf("the layout %q is the plan from %s", plan.Name, plan.From.Short()),
+		Why:  fmt.Sprintf("the layout %q is the plan from %s", plan.Name, plan.From.ShortFrom(p.today)),
 		Sure: sureCalendar, Used: []practice.Key{practice.MinutesPaintFront},
 	}
 }

@@ -57,7 +57,7 @@ func (p *pass) boxesTurned(y *yardCase, plan book.Layout, on book.StandID, faces
 		Since: plan.At.Instant, From: p.clock(practice.Dusk, from, y.zone), Best: p.clock(practice.Dusk, max(from, y.today), y.zone),
 		What: "boxes on a stand are to face elsewhere",
 		Do:   "After dusk, entrances shut: " + facesSaid(p.view, p.view.Stand(on).Turn, faces),
-		Why:  fmt.Sprintf("the layout %q is the plan from %s", plan.Name, plan.From.Short()),
+		Why:  fmt.Sprintf("the layout %q is the plan from %s", plan.Name, plan.From.ShortFrom(p.today)),
 		Sure: sureCalendar, Used: []practice.Key{practice.VirginMayFlyFrom, practice.MinutesTurnNuc, practice.Dusk},
 	}
 	for _, n := range nucs[1:] {

@@ -76,12 +76,12 @@ func customer(o *book.Order) string { return cmp.Or(o.Customer, "the customer") 
 
 // leavingWhy is when the queens leave, and what speaks against it.
 func (p *pass) leavingWhy(o handover.Served, on calendar.Day) string {
-	why := "promised by " + o.Order.By.Short()
+	why := "promised by " + o.Order.By.ShortFrom(p.today)
 	if claim := o.Order.Reopened; !claim.IsZero() {
-		why = fmt.Sprintf("claimed %s, to be replaced by %s", claim.Day(p.home().zone).Short(), o.Order.By.Short())
+		why = fmt.Sprintf("claimed %s, to be replaced by %s", claim.Day(p.home().zone).ShortFrom(p.today), o.Order.By.ShortFrom(p.today))
 	}
 	if o.Order.Sent {
-		why = fmt.Sprintf("sent %s, %s on the way, %s", on.Short(), count(int(o.Arrive-o.On), "day"), why)
+		why = fmt.Sprintf("sent %s, %s on the way, %s", on.ShortFrom(p.today), count(int(o.Arrive-o.On), "day"), why)
 	}
 	if o.Warning != "" {
 		why += "; " + o.Warning

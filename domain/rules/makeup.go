@@ -30,7 +30,7 @@ func (p *pass) nobodyReady(b *batchCase) {
 		Rule: NobodyReady, Of: b.Batch.Batch.Subject(), Amount: float64(max(short, made.Nucs)),
 		From: (b.graft + p.days(practice.GraftToCapped)).Start(b.yard.zone), Best: b.best, By: b.hard, Hard: true,
 		What: fmt.Sprintf("%s of %s, %s ready for them", p.ripeWords(b), batchWord(b.Batch), count(ready, "nuc")),
-		Why:  fmt.Sprintf("half emerge by %s", hour(p.course.Emerges(b.Batch.Batch), b.yard.zone)),
+		Why:  fmt.Sprintf("half emerge by %s", hour(p.today, p.course.Emerges(b.Batch.Batch), b.yard.zone)),
 		Do:   fmt.Sprintf("Make up %s, or have %s at hand", count(short, "nuc"), count(short, "cage")),
 		Sure: sureRecorded,
 		Used: []practice.Key{practice.QueenEmerges, practice.HardChance, practice.HardMargin},

@@ -56,7 +56,7 @@ func filled(plan Intent) []book.Subject {
 // later, or where its hard hour comes first.
 func (p *pass) mayAmongRobbers(f Finding, verdict *Verdict) {
 	y := p.yard(f.Yard)
-	later := "Wait until " + y.shutUntil.Short() + "; what cannot wait so long is done at dusk"
+	later := "Wait until " + y.shutUntil.ShortFrom(p.today) + "; what cannot wait so long is done at dusk"
 	if !p.waitsForRobbers(f, y.today) {
 		later = "Do it at dusk"
 	}
@@ -67,7 +67,7 @@ func (p *pass) mayAmongRobbers(f Finding, verdict *Verdict) {
 	case p.now.Before(dusk):
 		verdict.Refused = append(verdict.Refused, Reason{"robbers in the yard, open nothing before dusk, " + dusk.In(y.zone).Format("15:04"), later, used})
 	default:
-		verdict.Warned = append(verdict.Warned, Reason{"robbers in the yard until " + y.shutUntil.Short(), "Be quick, cover what is open", used})
+		verdict.Warned = append(verdict.Warned, Reason{"robbers in the yard until " + y.shutUntil.ShortFrom(p.today), "Be quick, cover what is open", used})
 	}
 }
 

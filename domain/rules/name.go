@@ -35,7 +35,7 @@ func Name(v *book.View, s book.Subject) string {
 func batchName(v *book.View, id book.BatchID) string {
 	b := v.Batch(id)
 	if p, _ := v.BatchPlan(id); b.At.IsZero() && !p.Day.IsZero() {
-		return "batch of " + p.Day.Short() + besides(v, p)
+		return "batch of " + p.Day.ShortFrom(v.Today()) + besides(v, p)
 	}
 	return batchWord(b)
 }

@@ -19,7 +19,7 @@ func (p *pass) notLooked(n *nucCase) {
 	if since.IsZero() || n.yard.today < from {
 		return
 	}
-	said := "not looked at since " + last.Short()
+	said := "not looked at since " + last.ShortFrom(p.today)
 	if i := slices.IndexFunc(n.found, p.looksNow); i >= 0 {
 		n.found[i].Why += "; " + said + ": see whether it lives"
 		return

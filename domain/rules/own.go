@@ -28,9 +28,9 @@ func (p *pass) ownCells(n *nucCase) {
 		f.Since = n.Brood.Open.Instant
 		since = n.yard.of(n.Brood.Open)
 		from, by = since+calendar.Day(own.BreakFrom), since+calendar.Day(own.BreakBy)
-		f.Why = "left without a queen on young brood " + since.Short()
+		f.Why = "left without a queen on young brood " + since.ShortFrom(p.today)
 		if c := n.lastCatch(); c != nil && c.At == n.Brood.Open {
-			f.Why = "caught " + since.Short() + ", eggs and young larvae left"
+			f.Why = "caught " + since.ShortFrom(p.today) + ", eggs and young larvae left"
 		}
 	case n.ownCellsStand():
 		f.Since = n.OwnCells.Seen.Instant
@@ -44,7 +44,7 @@ func (p *pass) ownCells(n *nucCase) {
 		return
 	}
 	if n.ownCellsStand() {
-		f.What, f.Sure = fmt.Sprintf("own cells seen %s", n.yard.of(n.OwnCells.Seen).Short()), sureSeen
+		f.What, f.Sure = fmt.Sprintf("own cells seen %s", n.yard.of(n.OwnCells.Seen).ShortFrom(p.today)), sureSeen
 	}
 	f.From, f.Best, f.By = course.Days(from, from, by, n.yard.zone)
 	f.CellBy = p.cellBy(n)

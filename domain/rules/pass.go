@@ -143,7 +143,7 @@ func (p *pass) noted(y *yardCase, f Finding) *Finding {
 	}
 	if until := p.offUntil(f); until > y.today {
 		f.PutOff = until
-		f.Why += "; put off until " + until.Short()
+		f.Why += "; put off until " + until.ShortFrom(p.today)
 	}
 	return &f
 }

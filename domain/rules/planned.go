@@ -147,7 +147,7 @@ func (p *pass) plannedStep(y *yardCase, b book.BatchPlan, l plan.Ladder, step pl
 		Rule: PlannedStep, Of: b.Batch.Subject(), Act: act, Takes: minutes,
 		Since: b.At.Instant, From: rung.From.Start(y.zone), Best: rung.Best.At(noon, 0, y.zone), By: rung.By.Start(y.zone),
 		Step: step, What: "planned: " + step.String(), Do: do + forLine(b.Line),
-		Why:  fmt.Sprintf("graft of %d larvae planned for %s%s", b.Larvae, b.Day.Short(), wished(b)),
+		Why:  fmt.Sprintf("graft of %d larvae planned for %s%s", b.Larvae, b.Day.ShortFrom(p.today), p.wished(b)),
 		Sure: sureCalendar, Used: step.Used(),
 	}
 	if late := p.today.Sub(rung.By); late > 0 {
@@ -180,8 +180,8 @@ func (p *pass) lapsed(b book.BatchPlan, l plan.Ladder, first calendar.Day, by pl
 	if p.today >= b.Day {
 		move = "Lapsed: move"
 	}
-	f.Do = fmt.Sprintf("%s the graft%s of %s to %s, or drop it", move, forLine(b.Line), b.Day.Short(), first.Short())
-	f.Why = fmt.Sprintf("graft of %d larvae planned for %s%s; to %s was due by %s: if it was done, write it", b.Larvae, b.Day.Short(), wished(b), by.Step, by.By.Short())
+	f.Do = fmt.Sprintf("%s the graft%s of %s to %s, or drop it", move, forLine(b.Line), b.Day.ShortFrom(p.today), first.ShortFrom(p.today))
+	f.Why = fmt.Sprintf("graft of %d larvae planned for %s%s; to %s was due by %s: if it was done, write it", b.Larvae, b.Day.ShortFrom(p.today), p.wished(b), by.Step, by.By.ShortFrom(p.today))
 	return f
 }
 
@@ -193,11 +193,11 @@ func forLine(line string) string {
 }
 
 // wished is what a planned batch is for.
-func wished(b book.BatchPlan) string {
+func (p *pass) wished(b book.BatchPlan) string {
 	if b.Queens == 0 || b.By.IsZero() {
 		return ""
 	}
-	return fmt.Sprintf(", %s by %s", count(b.Queens, "queen"), b.By.Short())
+	return fmt.Sprintf(", %s by %s", count(b.Queens, "queen"), b.By.ShortFrom(p.today))
 }
 
 // Readies is the step that a planned task makes ready, for whoever ticks it off; ok

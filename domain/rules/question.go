@@ -87,7 +87,7 @@ func reigns(v *book.View, id book.NucID, what string) (Question, bool) {
 	}
 	return Question{
 		Asks: fmt.Sprintf("%s was given %s; the book has a %s there since %s. The old queen?", n.Name, what,
-			reigning(n.Holds.Condition), n.Holds.Since.Day(v.Zone()).Short()),
+			reigning(n.Holds.Condition), n.Holds.Since.Day(v.Zone()).ShortFrom(v.Today())),
 		Answers: []Answer{
 			{Key: "1", Words: "gone, not known when", After: []book.Fact{book.QueenGone{Nuc: id}}},
 			{Key: "2", Words: "taken out before, not written", Before: []book.Fact{book.QueenCaught{Nuc: id, Queen: n.Holds.Queen}}},

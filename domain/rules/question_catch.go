@@ -60,7 +60,7 @@ func cageTaken(v *book.View, f book.QueenCaught) (Question, bool) {
 
 // cagedQueen is who sits in a cage, in words.
 func cagedQueen(v *book.View, q *book.Queen) string {
-	since := q.Since.Day(v.Zone()).Short()
+	since := q.Since.Day(v.Zone()).ShortFrom(v.Today())
 	if n := v.Nuc(q.From); !q.From.IsZero() && n.Name != "" {
 		return fmt.Sprintf("the queen of %s since %s", n.Name, since)
 	}

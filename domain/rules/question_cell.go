@@ -16,7 +16,7 @@ func otherwise(v *book.View, f book.Looked) (Question, bool) {
 	was := before.Fact.(book.Looked).Cell
 	n := v.Nuc(f.Nuc)
 	return Question{
-		Asks: fmt.Sprintf("%s: %s; the book has the %s, seen %s. Which is right?", n.Name, f.Cell, was, before.At.In(v.Zone())),
+		Asks: fmt.Sprintf("%s: %s; the book has the %s, seen %s. Which is right?", n.Name, f.Cell, was, before.At.InFrom(v.Today(), v.Zone())),
 		Answers: []Answer{
 			{Key: "1", Words: fmt.Sprintf("%s, strike the line before", f.Cell), Before: []book.Fact{book.Struck{Entry: before.ID, Why: "the " + f.Cell.String()}}},
 			{Key: "2", Words: fmt.Sprintf("%s, leave this line", was), Leave: true},

@@ -45,7 +45,7 @@ func nobodyToLay(v *book.View, n *book.Nuc) (Question, bool) {
 	}
 	return Question{
 		Asks: fmt.Sprintf("%s: a queen lays; the book has none there since %s, and one of its own lays from %s at the earliest. Which is right?",
-			n.Name, n.Queenless.Day(v.Zone()).Short(), calendar.DayOf(from, v.Zone()).Short()),
+			n.Name, n.Queenless.Day(v.Zone()).ShortFrom(v.Today()), calendar.DayOf(from, v.Zone()).ShortFrom(v.Today())),
 		Answers: []Answer{
 			{Key: "1", Words: "she is there: a stray, or one that nobody knew of"},
 			{Key: "2", Words: "typed wrong or wrong nuc, leave this line", Leave: true},
@@ -68,7 +68,7 @@ func notTheCells(v *book.View, n *book.Nuc, seen, does string, from time.Time) Q
 	given := n.Holds.Condition.String()
 	return Question{
 		Asks: fmt.Sprintf("%s: %s; by the book the %s of %s given %s %s from %s. Whose is she?", n.Name, seen, given,
-			batchWord(v.Batch(n.Holds.Batch)), n.Holds.Given.Day(v.Zone()).Short(), does, hour(from, v.Zone())),
+			batchWord(v.Batch(n.Holds.Batch)), n.Holds.Given.Day(v.Zone()).ShortFrom(v.Today()), does, hour(v.Today(), from, v.Zone())),
 		Answers: []Answer{
 			{Key: "1", Words: "another: the old queen not gone, or a stray; the " + given + " is lost", Before: []book.Fact{book.QueenGone{Nuc: n.NucNamed.Nuc}}},
 			{Key: "2", Words: "of the " + given + ": the dates are wrong"},
@@ -85,7 +85,7 @@ func virginInstead(v *book.View, n *book.Nuc, f book.Looked, now book.Condition)
 	hers := f
 	hers.Queen = book.QueenSeen
 	return Question{
-		Asks: fmt.Sprintf("%s: a virgin was seen; the book has a laying queen there, %s. Which is right?", n.Name, n.Holds.EggsSeen(v.Zone())),
+		Asks: fmt.Sprintf("%s: a virgin was seen; the book has a laying queen there, %s. Which is right?", n.Name, n.Holds.EggsSeen(v.Today(), v.Zone())),
 		Answers: []Answer{
 			{Key: "1", Words: "the laying queen is gone, not known when", Before: []book.Fact{book.QueenGone{Nuc: f.Nuc}}},
 			{Key: "2", Words: "it is the laying queen", Instead: []book.Fact{hers}},
@@ -103,7 +103,7 @@ func celledAlready(v *book.View, id book.NucID, what string) (Question, bool) {
 		return Question{}, false
 	}
 	return Question{
-		Asks: fmt.Sprintf("%s was given %s; the book has a cell there, given %s. The first one?", n.Name, what, given.Short()),
+		Asks: fmt.Sprintf("%s was given %s; the book has a cell there, given %s. The first one?", n.Name, what, given.ShortFrom(v.Today())),
 		Answers: []Answer{
 			{Key: "1", Words: "dead or taken out, not known when", Before: []book.Fact{book.QueenGone{Nuc: id}}},
 			{Key: "2", Words: "not known: leave it so"},

@@ -22,7 +22,7 @@ func (p *pass) beingRobbed(n *nucCase) {
 		Rule: BeingRobbed, Severity: Pressing, Of: n.subject(), Act: ActNarrowEntrance,
 		Since: n.RobbedAt.Instant, From: n.RobbedAt.Instant, Best: n.RobbedAt.Instant, By: n.RobbedAt.Instant,
 		What: "robbers",
-		Why:  "robbers seen " + n.RobbedAt.In(n.yard.zone),
+		Why:  "robbers seen " + n.RobbedAt.InFrom(p.today, n.yard.zone),
 		Do:   "Shut it until dusk, then leave it one bee wide",
 		Sure: sureSeen, Used: []practice.Key{practice.RobbingLasts, practice.RobbedLookBy},
 	}
@@ -30,7 +30,7 @@ func (p *pass) beingRobbed(n *nucCase) {
 		f.Act, f.Do = ActNone, "Leave it one bee wide at dusk"
 	}
 	if over := p.robbingOver(seen); n.yard.today >= over {
-		f.What, f.Act, f.Do = "robbed "+seen.Short(), ActLookInside, "Look whether anything lives, write it down"
+		f.What, f.Act, f.Do = "robbed "+seen.ShortFrom(p.today), ActLookInside, "Look whether anything lives, write it down"
 		f.From, f.Best, f.By = course.Days(over, over, max(over, seen+p.days(practice.RobbedLookBy)), n.yard.zone)
 	}
 	p.addTo(n, f)
@@ -83,7 +83,7 @@ func (p *pass) yardRobbed(y *yardCase) {
 		f.Act, f.Do = ActNone, "Open nothing there"
 	}
 	f.From, f.Best, f.By = f.Since, f.Since, f.Since
-	f.Why = fmt.Sprintf("robbers seen at %s; no feed before dusk, other work there waits until %s", names(p.view, robbed), y.shutUntil.Short())
+	f.Why = fmt.Sprintf("robbers seen at %s; no feed before dusk, other work there waits until %s", names(p.view, robbed), y.shutUntil.ShortFrom(p.today))
 	p.add(y, f)
 }
 

@@ -22,7 +22,7 @@ func Sense(v *book.View, now time.Time, e book.Entry) error {
 		return err
 	}
 	if e.At.Instant.After(now) {
-		return fmt.Errorf("%s lies ahead: write down what has happened", e.At.In(v.Zone()))
+		return fmt.Errorf("%s lies ahead: write down what has happened", e.At.InFrom(v.Today(), v.Zone()))
 	}
 	for _, s := range book.Subjects(e.Fact) {
 		if id, ok := s.Nuc(); ok && v.Nuc(id).Name == "" && !founds(e.Fact) {

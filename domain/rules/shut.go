@@ -28,7 +28,7 @@ func (p *pass) shutIn(n *nucCase) {
 		Rule: ShutIn, Of: n.subject(), Act: ActOpenEntrance, Amount: p.door(n.doorBees()), Since: n.Entrance.At.Instant,
 		From: dusk, Best: dusk, By: by, Hard: true,
 		What: "the entrance of " + n.Name + " is shut",
-		Why:  fmt.Sprintf("shut %s; bees shut in too long die", n.Entrance.At.In(n.yard.zone)),
+		Why:  fmt.Sprintf("shut %s; bees shut in too long die", n.Entrance.At.InFrom(p.today, n.yard.zone)),
 		Sure: sureRecorded, Used: []practice.Key{practice.Dusk, practice.ShutInMost, practice.AlarmMorning, practice.RobbingDoorUsual},
 	}
 	f.Do = fmt.Sprintf("Open the entrance again, to %.1f cm²", f.Amount)
@@ -47,7 +47,7 @@ func (p *pass) letOut(n *nucCase) {
 		Rule: ShutIn, Of: n.subject(), Act: ActOpenEntrance, Amount: p.door(n.doorBees()), Since: made.Instant,
 		From: from, Best: from, By: made.Instant.Add(p.numbers.Duration(practice.LetOutBy)), Hard: true,
 		What: n.Name + " is shut in since it was made up",
-		Why:  fmt.Sprintf("made up shut in %s; bees shut in too long die", made.In(n.yard.zone)),
+		Why:  fmt.Sprintf("made up shut in %s; bees shut in too long die", made.InFrom(p.today, n.yard.zone)),
 		Do:   fmt.Sprintf("Let the bees out at dusk: open the entrance to %.1f cm²", p.door(n.doorBees())),
 		Sure: sureRecorded, Used: []practice.Key{practice.Dusk, practice.LetOutFrom, practice.LetOutBy, practice.RobbingDoorUsual},
 	})

@@ -125,7 +125,7 @@ func (p *pass) step(b *batchCase, s bee.Step, act Act) Finding {
 	in := plan.FinishersFor(takes, p.numbers)
 	f := Finding{
 		Of: b.Batch.Batch.Subject(), Act: act, Takes: in * act.Minutes(p.numbers, false), Since: b.At.Instant,
-		Why:  fmt.Sprintf("grafted %s; %s: %s", b.At.In(b.yard.zone), said, count(int(in), "finisher")),
+		Why:  fmt.Sprintf("grafted %s; %s: %s", b.At.InFrom(p.today, b.yard.zone), said, count(int(in), "finisher")),
 		Sure: sureCalendar,
 		Used: append(slices.Clone(plan.StepOf(s).Used()), practice.CellsPerFinisher),
 	}

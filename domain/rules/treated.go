@@ -36,7 +36,7 @@ func (p *pass) afterTreatment(y *yardCase, of book.Subject, t book.Treatment) (f
 	return Finding{
 		Rule: AfterTreatment, Severity: Open, Of: of, Since: t.At.Instant, From: t.At.Instant,
 		What: "wait after treatment until " + p.date(t.Until(y.zone)),
-		Why:  fmt.Sprintf("treated with %s on %s; its label asks for %s", t.With, y.of(t.At).Short(), count(t.Wait, "day")),
+		Why:  fmt.Sprintf("treated with %s on %s; its label asks for %s", t.With, y.of(t.At).ShortFrom(p.today), count(t.Wait, "day")),
 		Do:   "Catch and hand over only as the label allows",
 		Sure: sureRecorded,
 	}, true
@@ -70,8 +70,8 @@ func (c *checker) treated(of book.Subject, yard book.YardID, t book.Treatment) {
 	if !t.Waits(c.day(c.now, yard), c.course.Zone(yard)) {
 		return
 	}
-	c.warn(fmt.Sprintf("%s was treated with %s on %s; its label asks to wait %s", Name(c.view, of), t.With, c.day(t.At.Instant, yard).Short(), count(t.Wait, "day")),
-		fmt.Sprintf("Wait until %s, unless the label allows it", t.Until(c.course.Zone(yard)).Short()))
+	c.warn(fmt.Sprintf("%s was treated with %s on %s; its label asks to wait %s", Name(c.view, of), t.With, c.day(t.At.Instant, yard).ShortFrom(c.view.Today()), count(t.Wait, "day")),
+		fmt.Sprintf("Wait until %s, unless the label allows it", t.Until(c.course.Zone(yard)).ShortFrom(c.view.Today())))
 }
 
 // treatedIn warns of the wait of a nuc and of its yard.

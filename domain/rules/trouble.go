@@ -14,7 +14,7 @@ func (p *pass) droneLayer(n *nucCase) {
 		return
 	}
 	since := n.Holds.Since
-	why := "drone brood in worker cells, seen " + n.yard.of(since).Short()
+	why := "drone brood in worker cells, seen " + n.yard.of(since).ShortFrom(p.today)
 	if !n.holds.Emerged.IsZero() {
 		why += fmt.Sprintf("; %s old", count(n.holds.Age, "day"))
 	}
@@ -79,7 +79,7 @@ func (p *pass) queenless(n *nucCase) {
 	case n.cell != nil:
 		p.giveCell(n, &f)
 	case n.waits != nil && p.from(n.waits).Before(n.holds.LayingWorkersAt):
-		f.Act, f.Do = ActKeep, fmt.Sprintf("Keep it for %s, cells from %s", batchWord(n.waits.Batch), n.yard.day(p.from(n.waits)).Short())
+		f.Act, f.Do = ActKeep, fmt.Sprintf("Keep it for %s, cells from %s", batchWord(n.waits.Batch), n.yard.day(p.from(n.waits)).ShortFrom(p.today))
 		f.Also = []book.Subject{n.waits.Batch.Batch.Subject()}
 		f.Best, f.By = n.waits.best, n.waits.hard
 	case n.has.TooFew(p.numbers):
@@ -109,7 +109,7 @@ func (p *pass) giveCell(n *nucCase, f *Finding) {
 	f.Act, f.Amount, f.Do = ActGiveCell, 1, fmt.Sprintf("Give a cell of %s", batchWord(b.Batch))
 	f.Also = []book.Subject{b.Batch.Batch.Subject()}
 	if f.From.After(b.hard) {
-		f.Why += fmt.Sprintf(", and takes none before the hard hour of %s, %s", batchWord(b.Batch), hour(b.hard, n.yard.zone))
+		f.Why += fmt.Sprintf(", and takes none before the hard hour of %s, %s", batchWord(b.Batch), hour(p.today, b.hard, n.yard.zone))
 		f.Do += ", if she is still in it, alive"
 	} else {
 		f.Best, f.By, f.Hard = b.best, b.hard, true
@@ -127,7 +127,7 @@ func (n *nucCase) lookFirst(f *Finding, then string) bool {
 	torn, ok := tornSince(n.Nuc)
 	if ok {
 		f.Act, f.OwnFirst, f.Do = ActLookInside, true, ownFirstWords+then
-		f.Why += fmt.Sprintf("; the last cell was torn at the side, seen %s: a virgin who walks there would tear the next", n.yard.of(torn).Short())
+		f.Why += fmt.Sprintf("; the last cell was torn at the side, seen %s: a virgin who walks there would tear the next", n.yard.of(torn).ShortFrom(n.yard.today))
 	}
 	return ok
 }
@@ -143,10 +143,10 @@ func tornSince(n *book.Nuc) (calendar.Moment, bool) {
 func (p *pass) howLong(n *nucCase) string {
 	since := n.yard.of(n.Queenless)
 	days := n.yard.today.Sub(since)
-	words := "since " + since.Short()
+	words := "since " + since.ShortFrom(p.today)
 	switch {
 	case n.lastCatch() != nil && n.lastCatch().At == n.Queenless:
-		return fmt.Sprintf("since the catch on %s", since.Short())
+		return fmt.Sprintf("since the catch on %s", since.ShortFrom(p.today))
 	case days > 0:
 		return fmt.Sprintf("%s, %s", words, count(days, "day"))
 	default:

@@ -31,7 +31,7 @@ func (p *pass) virginsTime(n *nucCase) {
 	f := Finding{
 		Rule: VirginsTime, Of: n.subject(), Since: n.holds.Emerged,
 		What: fmt.Sprintf("%s old and not seen laying", count(n.holds.Age, "day")),
-		Why:  fmt.Sprintf("emerged %s; late from %d days, too late to mate from %d (%s)", out.Short(), p.days(practice.VirginLate), p.days(practice.VirginTooLate), n.yard.day(n.holds.TooLateAt).Short()),
+		Why:  fmt.Sprintf("emerged %s; late from %d days, too late to mate from %d (%s)", out.ShortFrom(p.today), p.days(practice.VirginLate), p.days(practice.VirginTooLate), n.yard.day(n.holds.TooLateAt).ShortFrom(p.today)),
 		Do:   "Look, then leave her or give a new cell",
 		Sure: sureCalendar,
 		Used: []practice.Key{practice.VirginWatch, practice.VirginLate, practice.VirginTooLate},
@@ -41,7 +41,7 @@ func (p *pass) virginsTime(n *nucCase) {
 		f.What, f.Act = "too late to mate", ActLookInside // she is not taken out unlooked
 		f.Takes = ActTakeOutQueen.Minutes(p.numbers, false)
 		f.Do = "Look; without eggs take her out, or unite"
-		f.Why = fmt.Sprintf("%s old, emerged %s", count(n.holds.Age, "day"), out.Short())
+		f.Why = fmt.Sprintf("%s old, emerged %s", count(n.holds.Age, "day"), out.ShortFrom(p.today))
 		p.lookedTooLate(n, &f)
 	}
 	p.addTo(n, f)
@@ -90,7 +90,7 @@ func (p *pass) lookedTooLate(n *nucCase, f *Finding) {
 	default:
 		f.Do = "Look; without worker brood take her out, then give a cell or unite"
 	}
-	f.Why += ", no eggs on " + day.Short()
+	f.Why += ", no eggs on " + day.ShortFrom(p.today)
 	f.From, f.Best, f.By = course.Days(day, day, day+p.days(practice.LookAgainBy), n.yard.zone)
 	f.Used = append(f.Used, practice.LookAgainBy)
 }
@@ -119,7 +119,7 @@ func (n *nucCase) weather(f *Finding) {
 		return
 	}
 	f.Sure = sureWeather
-	f.Why += "; by the hours fit to fly, eggs are likely from " + n.yard.day(n.holds.LookFrom).Short()
+	f.Why += "; by the hours fit to fly, eggs are likely from " + n.yard.day(n.holds.LookFrom).ShortFrom(n.yard.today)
 	f.Used = append(f.Used, practice.LookForEggsChance, practice.FirstMatingFlight, practice.MatedPerHour)
 }
 
@@ -132,7 +132,7 @@ func (p *pass) late(n *nucCase) {
 	f.Rule = Late
 	f.Since = n.holds.NoEggsOn
 	f.What = "late: no eggs yet"
-	f.Why = fmt.Sprintf("%s old, no eggs on %s", count(n.holds.Age, "day"), n.yard.day(n.holds.NoEggsOn).Short())
+	f.Why = fmt.Sprintf("%s old, no eggs on %s", count(n.holds.Age, "day"), n.yard.day(n.holds.NoEggsOn).ShortFrom(p.today))
 	f.Used = append(f.Used, practice.LookAgainFrom, practice.LookAgainBy)
 	p.ownQueen(n, &f)
 	n.weather(&f)
@@ -151,7 +151,7 @@ func (p *pass) ownQueen(n *nucCase, f *Finding) {
 	from := left + calendar.Day(emerges.Min) + p.days(practice.LookForEggsNotBefore)
 	by := left + calendar.Day(emerges.Max) + p.days(practice.FirstEggsNineInTenBy)
 	f.Do = "Look for opened own cells on the comb face and for eggs; no cell yet"
-	f.Why += fmt.Sprintf("; left on young brood %s, a queen of its own could begin to lay %s to %s", left.Short(), from.Short(), by.Short())
+	f.Why += fmt.Sprintf("; left on young brood %s, a queen of its own could begin to lay %s to %s", left.ShortFrom(p.today), from.ShortFrom(p.today), by.ShortFrom(p.today))
 	f.Used = append(f.Used, practice.OwnQueenEmerges)
 }
 

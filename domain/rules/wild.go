@@ -65,7 +65,7 @@ func (p *pass) search(y *yardCase, c *book.Colony, o book.OpenBrood, wild bee.Wi
 		Rule: WildCells, Of: c.Colony.Subject(), Act: ActSearchBrood, Since: o.At.Instant, Hard: true,
 		What: fmt.Sprintf("wild cells can be in the brood of %s", c.Name),
 		Why: fmt.Sprintf("%s in %s; a queen raised there could walk from %s",
-			combs(o.Combs), in.Short(), (in + calendar.Day(wild.Walk)).Short()),
+			combs(o.Combs), in.ShortFrom(p.today), (in + calendar.Day(wild.Walk)).ShortFrom(p.today)),
 		Do:   fmt.Sprintf("Search the brood of %s for wild cells", c.Name),
 		Sure: sureCalendar, Used: wildKeys,
 	}
@@ -108,7 +108,7 @@ func (p *pass) wildInNuc(n *nucCase) {
 	f := Finding{
 		Rule: WildCells, Of: n.subject(), Act: ActBreakDownCells, Since: n.Brood.Open.Instant,
 		What: "cells can be on the brood it was given",
-		Why:  fmt.Sprintf("open brood put in %s, beside a cell", in.Short()),
+		Why:  fmt.Sprintf("open brood put in %s, beside a cell", in.ShortFrom(p.today)),
 		Do:   "Look over the brood, break down cells on it",
 		Sure: sureCalendar, Used: wildKeys,
 	}

@@ -9,14 +9,18 @@ import (
 	"unicode/utf8"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 )
 
 // count is a number of things in words: "1 cell", "24 cells".
 func count(n int, thing string) string { return course.Count(n, thing) }
 
-// hour is an instant in words: "Sat 15 May 18:16".
-func hour(t time.Time, zone *time.Location) string { return t.In(zone).Format("Mon 2 Jan 15:04") }
+// hour is an instant in words: "Sat 15 May 18:16", with its year where that is not the one
+// of today.
+func hour(today calendar.Day, t time.Time, zone *time.Location) string {
+	return calendar.Instantly(t).InFrom(today, zone)
+}
 
 func batchWord(b *book.Batch) string { return fmt.Sprintf("batch %d", b.Number) }
 

@@ -18,7 +18,7 @@ func (p *pass) standstill(y *yardCase) {
 	p.add(y, Finding{
 		Rule: Standstill, Severity: Pressing, Of: y.id.Subject(), Also: []book.Subject{s.Of}, Since: s.Since.Instant, From: s.Since.Instant,
 		What: "standstill: nothing leaves this yard",
-		Why:  fmt.Sprintf("%s suspected in %s since %s", s.What, p.name(s.Of), y.of(s.Since).Short()),
+		Why:  fmt.Sprintf("%s suspected in %s since %s", s.What, p.name(s.Of), y.of(s.Since).ShortFrom(p.today)),
 		Do:   "No moves, no catches; see where its bees and brood went; call the inspector",
 		Sure: sureRecorded,
 	})

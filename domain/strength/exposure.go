@@ -158,7 +158,7 @@ func (y *Yard) reason(c Cause, n *book.Nuc, s State) string {
 	switch c {
 	case Dearth:
 		if y.yard.Forage == book.InDearth {
-			return "dearth since " + y.yard.ForageSince.Day(y.zone).Short()
+			return "dearth since " + y.yard.ForageSince.Day(y.zone).ShortFrom(y.today)
 		}
 		return "nobody said flow or dearth"
 	case WideDoor:
@@ -171,11 +171,11 @@ func (y *Yard) reason(c Cause, n *book.Nuc, s State) string {
 		return "no queen"
 	case Syrup:
 		if n.Fed.Litres > 0 {
-			return "syrup since " + n.Fed.At.Day(y.zone).Short()
+			return "syrup since " + n.Fed.At.Day(y.zone).ShortFrom(y.today)
 		}
 		return "fondant"
 	case Wasps:
-		return "wasps, seen " + y.yard.Wasps.Day(y.zone).Short()
+		return "wasps, seen " + y.yard.Wasps.Day(y.zone).ShortFrom(y.today)
 	case OpenedLong:
 		return "opened long in dearth"
 	case StrongNeighbours:
@@ -190,7 +190,7 @@ func (y *Yard) reason(c Cause, n *book.Nuc, s State) string {
 func (y *Yard) guards(s State, bees float64) string {
 	words := fmt.Sprintf("%.0f bees", round(bees))
 	if s.BeesKnown && round(s.Bees) != round(bees) {
-		words += " on " + s.BeesFrom.Day(y.zone).Short()
+		words += " on " + s.BeesFrom.Day(y.zone).ShortFrom(y.today)
 	}
 	return words
 }
