@@ -101,6 +101,48 @@ func TestAWishBecomesThePlan(t *testing.T) {
 	}
 }
 
+// What stands on the plan is not made the plan once more, and the wish follows what moves it
+// elsewhere: a batch dragged in the season, and undo.
+func TestTheWishFollowsThePlan(t *testing.T) {
+	w := planner(t).run("plan it").settled()
+	refused := func() string { c, _ := state.CommandNamed("plan it"); return c.Reason(w.State) }
+	if !w.PlanStands() || !strings.HasPrefix(refused(), "nothing changed") {
+		t.Errorf("just planned: %q", refused())
+	}
+	day := w.answer().Batches[0].Day
+	w.typedInto(state.WishQueens, "41")
+	if w.PlanStands() || refused() != "" {
+		t.Errorf("another wish: %q", refused())
+	}
+	w.typedInto(state.WishQueens, "40").run("season").settled()
+	at, ribbon := scene.Point{X: 700, Y: w.Layout().Lanes.Bottom() - 20}, w.Layout().Ribbon
+	tag := scene.Tag{Ref: state.PlannedOf(w.Planning.Batch)}
+	to := at.Add(scene.Point{X: -2 * ribbon.Column})
+	w.send(state.Pressed{At: at, Tag: tag}, state.Moved{At: to, Tag: tag}, state.Released{At: to, Tag: tag}).settled()
+	if got := w.PlannedBatches()[0].Day; got != day-2 {
+		t.Fatalf("dragged two days back, the graft is %d days on", got.Sub(day))
+	}
+	if w.press("P", state.Alt).settled(); w.answer().Batches[0].Day != day-2 || !w.PlanStands() {
+		t.Errorf("the wish grafts on %v, the plan on %v", w.answer().Batches[0].Day, day-2)
+	}
+	if w.press("Z", state.Ctrl).settled(); w.answer().Batches[0].Day != day || !w.PlanStands() {
+		t.Errorf("undone, the wish grafts on %v, the plan on %v", w.answer().Batches[0].Day, day)
+	}
+}
+
+// Of several grafts that were planned the wish takes up the first: changed once more none is
+// added.
+func TestSeveralGraftsArePlannedOnce(t *testing.T) {
+	w := planner(t).run("two grafts").settled().run("plan it").settled()
+	first := w.PlannedBatches()[0]
+	if got := w.answer(); len(w.PlannedBatches()) != 2 || len(got.Batches) != 1 || w.Planning.Batch != first.Batch || got.Batches[0].Day != first.Day || !w.PlanStands() {
+		t.Fatalf("%d are planned; the wish has %d grafts", len(w.PlannedBatches()), len(got.Batches))
+	}
+	if w.run("day earlier").settled().run("plan it").settled(); len(w.PlannedBatches()) != 2 {
+		t.Errorf("the first one moved, %d are planned", len(w.PlannedBatches()))
+	}
+}
+
 // A step dragged moves the whole ladder, Esc puts it back, and nothing is written.
 func TestAStepIsDragged(t *testing.T) {
 	w := planner(t)

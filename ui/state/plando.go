@@ -7,7 +7,6 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
-	"lidmark/ui/scene"
 )
 
 // Kinds of a [scene.Ref] in the room Plan.
@@ -151,9 +150,14 @@ func (s State) planLoaded(id book.BatchID) State {
 	if !ok {
 		return s
 	}
-	s.Planning.Batch, s.Planning.Laying, s.Planning.Grafts, s.Planning.Forwards, s.Planning.By = id, b.Laying, 0, true, b.By
-	s.Yards[Plan], s.Selection = b.Yard, Select(id.Subject())
-	s.Focus = scene.Ref{Kind: PlannedRef, ID: id.Subject().String()}
+	s.Selection, s.Focus = Select(id.Subject()), PlannedOf(id)
+	return s.wishOf(b)
+}
+
+// wishOf is the window with a planned batch as its wish.
+func (s State) wishOf(b book.BatchPlan) State {
+	s.Planning.Batch, s.Planning.Laying, s.Planning.Grafts, s.Planning.Forwards, s.Planning.By = b.Batch, b.Laying, 0, true, b.By
+	s.Yards[Plan] = b.Yard
 	return s.toWish(WishQueens, strconv.Itoa(max(1, b.Queens))).toWish(WishDay, dayTyped(b.Day)).toWish(WishLine, b.Line).
 		toWish(WishNucs, openTyped(b.Nucs)).toWish(WishLarvae, openTyped(b.Larvae)).toWish(WishSure, openTyped(int(b.Sure*100+0.5)))
 }

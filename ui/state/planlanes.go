@@ -76,6 +76,14 @@ func (s State) PlannedLane(b book.BatchPlan) PlannedLane {
 	return l
 }
 
+// PlannedStands is a planned batch as it stands on the plan, whatever the wish or a drag
+// would make of it.
+func (s State) PlannedStands(b book.BatchPlan) PlannedLane {
+	l := s.Present().lane(plannedKey{b.Batch, b.Day})
+	l.Before = l.Chance
+	return l
+}
+
 // DayLater is the chance of a planned batch with its graft a day later.
 func (s State) DayLater(b book.BatchPlan) float64 {
 	return s.Present().lane(plannedKey{b.Batch, b.Day + 1}).Chance

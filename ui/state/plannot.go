@@ -45,6 +45,8 @@ func noPlanIt(s State) string {
 		return "no graft is in time for that day: the nearest is " + sheet.Nearest.Short()
 	case sheet.Nucs == 0:
 		return "no nuc is free then: say how many nucs there will be"
+	case s.PlanStands():
+		return "nothing changed: it is on the plan so"
 	}
 	return ""
 }

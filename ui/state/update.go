@@ -10,7 +10,7 @@ import (
 // of something else begins at its top.
 func Update(s State, m Msg) (State, []Effect) {
 	next, effects := s.update(m)
-	next = next.unpointed(m)
+	next = next.unpointed(m).planFollowed(s)
 	next, more := next.penNamed()
 	if next.Room != s.Room || next.Fill != s.Fill {
 		next.Typing = next.Typing && next.Room == Yard && next.Fill == NoFill

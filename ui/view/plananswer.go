@@ -1,6 +1,7 @@
 package view
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
@@ -20,7 +21,7 @@ func (d *planDraw) answer(a scene.Area) {
 		const high = 34.0
 		d.wideButton(scene.Area{X: to - answerButton, Y: a.Y + 12, W: answerButton, H: high}, d.planWord(), "plan it", true)
 		if _, wrong := d.s.Wish(); wrong.Field == "" { // else it is said at length in place of the answer
-			d.fit(to-answerButton, a.Y+12+high+17, clause(d.refusal()), ink2(13), to)
+			d.fit(to-answerButton, a.Y+12+high+17, clause(cmp.Or(d.refusal(), d.reckonsSaid())), ink2(13), to)
 		}
 		room -= answerButton + 16
 	}
@@ -40,7 +41,9 @@ func (d *planDraw) answer(a scene.Area) {
 		head = "Not possible by " + d.all.By.Short()
 	}
 	end := d.text(x, a.Y+30, head, f)
-	if end = d.before(end+12, a.Y+30, room); possible {
+	if end = d.before(end+12, a.Y+30, room); d.reckons() {
+		d.fit(end, a.Y+30, reckoning, ink2(13), room)
+	} else if possible {
 		d.assumed(end, a.Y+30, room)
 	}
 	if words, late := d.answerSays(room - x); late {
@@ -53,6 +56,22 @@ func (d *planDraw) answer(a scene.Area) {
 		d.minded(x, a.Y+67, d.reach(room-x), says, room)
 	}
 	d.turns(x, a.Y+88, to)
+}
+
+// reckons tells whether the answer to what stands in the fields is on its way.
+func (d *planDraw) reckons() bool {
+	_, wrong := d.s.Wish()
+	return !d.now && wrong.Field == ""
+}
+
+// reckoning is said while it does.
+const reckoning = "reckoning …"
+
+func (d *planDraw) reckonsSaid() string {
+	if d.reckons() {
+		return reckoning
+	}
+	return ""
 }
 
 // before says of a planned batch how sure it is as it stands on the plan, and gives where

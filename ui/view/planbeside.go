@@ -67,7 +67,7 @@ func (d *planDraw) plannedLines(planned []book.BatchPlan, box scene.Area, y floa
 			d.link(box.X, y, fmt.Sprintf("%d more: season", more), ink(13).as(scene.Pen), "season", false)
 			return y + 34
 		}
-		lane := d.s.PlannedLane(b)
+		lane := d.s.PlannedStands(b)
 		figure := ""
 		if lane.Queens > 0 && lane.By != 0 {
 			figure = plan.OfHundred(lane.Chance) + lane.Wished.Together()

@@ -224,6 +224,8 @@ func (d *planDraw) planButtons(a scene.Area) float64 {
 	}
 	says := fmt.Sprintf("A day late: %s; cells %s", plan.OfHundred(d.all.ADay), d.all.Late.Short(d.s.Reading().View.Zone()))
 	switch {
+	case d.reckons():
+		says = reckoning
 	case d.s.Planning.Dates:
 		says = sentence(d.lastSaid())
 	case a.H < whyLow: // the ladder says it too
@@ -242,17 +244,17 @@ func (d *planDraw) planButtons(a scene.Area) float64 {
 
 // planWord is the word of the main button.
 func (d *planDraw) planWord() string {
-	if !d.s.Planning.Batch.IsZero() {
+	if d.s.PlanChanged() {
 		return "Change the plan"
 	}
 	return "Make it the plan"
 }
 
 // refusal is why the answer cannot be made the plan, where that is more than that it
-// is on its way.
+// is on its way, or on the plan.
 func (d *planDraw) refusal() string {
 	c, _ := state.CommandNamed("plan it")
-	if _, wrong := d.s.Wish(); !d.now && wrong.Field == "" {
+	if d.reckons() || d.s.PlanStands() {
 		return ""
 	}
 	return sentence(c.Reason(d.s))
