@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
-	"lidmark/domain/calendar"
 	"lidmark/domain/handover"
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
@@ -47,21 +46,11 @@ func sentence(text string) string { return strings.ToUpper(text[:1]) + text[1:] 
 func EntrustedTo(p *plan.Planner, sheet *handover.Sheet) (all []Entrusted) {
 	w := waitingOf(p)
 	for i := range sheet.Orders {
-		if e, ok := w.entrusted(p, sheet, i, 0); ok {
+		if e, ok := w.entrusted(p, sheet, i); ok {
 			all = append(all, e)
 		}
 	}
 	return all
-}
-
-// EntrustedBy is how sure an order of a sheet that waits for batches would be if it were due
-// on another day, dealt as it is; ok is false where it waits for none.
-func EntrustedBy(p *plan.Planner, sheet *handover.Sheet, order book.OrderID, by calendar.Day) (e Entrusted, ok bool) {
-	i := slices.IndexFunc(sheet.Orders, func(o handover.Served) bool { return o.Order.Order == order })
-	if i < 0 {
-		return e, false
-	}
-	return waitingOf(p).entrusted(p, sheet, i, by.Sub(sheet.Orders[i].Order.By))
 }
 
 // waiting are the batches for which orders wait.
@@ -80,24 +69,24 @@ func (w waiting) serves(o book.OrderID) bool {
 // still to be given.
 func Waits(p *plan.Planner, o book.OrderID) bool { return waitingOf(p).serves(o) }
 
-// entrusted is an order of a sheet as if it were due so many days later.
-func (w waiting) entrusted(p *plan.Planner, sheet *handover.Sheet, i, later int) (e Entrusted, ok bool) {
+// entrusted is an order of a sheet.
+func (w waiting) entrusted(p *plan.Planner, sheet *handover.Sheet, i int) (e Entrusted, ok bool) {
 	o := sheet.Orders[i]
 	waits := func(b book.BatchPlan) bool { return slices.Contains(b.Orders, o.Order.Order) }
 	e.Grafted = slices.ContainsFunc(w.live, waits)
 	if o.Short <= o.Coming || !e.Grafted && !slices.ContainsFunc(w.plans, waits) {
 		return e, false
 	}
-	queens, on := o.Short-o.Coming, o.On+calendar.Day(later)
+	queens := o.Short - o.Coming
 	for _, before := range sheet.Orders[:i] {
 		if waitsWith(slices.Concat(w.plans, w.live), before.Order.Order, o.Order.Order) {
 			queens += before.Short - before.Coming
 		}
 	}
-	chances := p.Joint(plansFor(w.plans, o.Order.Order), on)
+	chances := p.Joint(plansFor(w.plans, o.Order.Order), o.On)
 	for _, b := range w.live {
 		if waits(b) {
-			chances = chances.With(p.StillGives(p.View().Batch(b.Batch), on, false))
+			chances = chances.With(p.StillGives(p.View().Batch(b.Batch), o.On, false))
 		}
 	}
 	e.Promise, e.Chance = promiseOf(o), chances.AtLeast(queens)

@@ -95,7 +95,7 @@ func (s State) stepMoves(id book.BatchID) string {
 	b, _ := s.Present().View.BatchPlan(id)
 	says := "it moves with its batch: move that with Alt+Shift+P"
 	if b.Queens > 0 && b.By != 0 {
-		says += fmt.Sprintf("; a day later %.0f of 100, now %.0f", 100*s.DayLater(b), 100*s.Present().lane(plannedKey{b.Batch, b.Day}).Chance)
+		says += "; a day later " + chanceBeside(s.DayLater(b), "now", s.PlannedStands(b).Chance)
 	}
 	return says
 }
@@ -204,7 +204,7 @@ func (s State) planMoved(b book.BatchPlan, day calendar.Day) (State, []Effect) {
 func movedWords(f book.BatchPlanned, after, before float64) string {
 	words := "graft moved to " + f.Day.Short()
 	if f.Queens > 0 && f.By != 0 {
-		words += fmt.Sprintf(": %.0f of 100, before %.0f", 100*after, 100*before)
+		words += ": " + chanceBeside(after, "before", before)
 	}
 	return words
 }

@@ -142,8 +142,8 @@ func (t rungTeller) rearing(step plan.Step) (amount, why string) {
 // dayLate is what a graft a day later costs, and the last one of the season that still
 // makes sense, as far as they are known.
 func (t rungTeller) dayLate() (says string) {
-	if t.sheet.ADay > 0 {
-		says = fmt.Sprintf("; a day later %.0f of 100", 100*t.sheet.ADay)
+	if t.sheet.ADay > 0 || t.sheet.Young {
+		says = "; a day later " + t.sheet.DayLate()
 	}
 	if t.sheet.Last != 0 {
 		says += "; last about " + dayMonth(t.sheet.Last)

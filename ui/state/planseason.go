@@ -45,13 +45,6 @@ type seasonKey struct {
 	yard book.YardID
 }
 
-// seasonMoved are the clashes with a batch on the day to which it is being dragged.
-type seasonMoved struct {
-	batch   book.BatchID
-	day     calendar.Day
-	clashes []season.Clash
-}
-
 // ReckonSeason asks what batches want at once. It takes a moment; what
 // [ReckonSeason.Reckon] gives comes back.
 type ReckonSeason struct{ key seasonKey }
@@ -129,33 +122,6 @@ func (s State) SeasonSheet() *SeasonSheet {
 
 // alike tells whether two readings are of the same book and day.
 func alike(a, b *Reading) bool { return a.Day == b.Day && a.View.Season() == b.View.Season() }
-
-// SeasonClashes are what batches want at once; while a batch is dragged, with it on
-// the day where it is.
-func (s State) SeasonClashes() []season.Clash {
-	sheet := s.SeasonSheet()
-	if sheet == nil {
-		return nil
-	}
-	if b, ok := s.plannedOf(s.Drag.Tag.Ref); ok && s.Drag.Kind == PlannedDrag && s.Drag.far() {
-		if m := s.seasoned.moved; m.batch == b.Batch && m.day == s.plannedDay(b) {
-			return m.clashes
-		}
-	}
-	return sheet.Clashes
-}
-
-// seasonDragged is the window while a batch is dragged on the page of the season: the
-// clashes follow.
-func (s State) seasonDragged(b book.BatchPlan) State {
-	day := s.plannedDay(b)
-	sheet := s.SeasonSheet()
-	if m := s.seasoned.moved; sheet == nil || m.batch == b.Batch && m.day == day {
-		return s
-	}
-	s.seasoned.moved = seasonMoved{b.Batch, day, sheet.board.If(s.Present().moved(b, day))}
-	return s
-}
 
 // moved is a planned batch with its graft on another day, at the first free hour.
 func (r *Reading) moved(b book.BatchPlan, day calendar.Day) book.BatchPlanned {

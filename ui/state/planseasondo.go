@@ -211,7 +211,7 @@ func (s State) outTaken(clash, way int) (State, []Effect) {
 func wayWords(w season.Way) string {
 	words := w.What
 	if w.Wished {
-		words += fmt.Sprintf(": %.0f of 100, before %.0f", 100*w.After, 100*w.Before)
+		words += ": " + chanceBeside(w.After, "before", w.Before)
 	}
 	return words
 }

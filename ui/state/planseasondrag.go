@@ -4,10 +4,11 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/season"
+	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 )
 
@@ -99,10 +100,19 @@ type OrderFlag struct {
 	*book.Order
 	Day     calendar.Day
 	Owed    int
-	Needs   bool    // no batch that is there or planned is for it
-	Planned bool    // it waits for batches that are planned or grafted
-	Chance  float64 // that all of them together give it: the number that stands below, for its day
-	Before  float64 // that on the day on which it is due
+	Needs   bool         // no batch that is there or planned is for it
+	Planned bool         // it waits for batches that are planned or grafted
+	Chance  float64      // that all of them together give it: the number that stands below, for its day
+	Before  float64      // that on the day on which it is due
+	Wished  float64      // how sure it is wished
+	Lacks   int          // moved: queens that are neither there by then nor planned
+	All     calendar.Day // moved: when those are to be expected all the same; 0: not known
+}
+
+// Unsure tells whether the order is worse off on the day to which it is being dragged, and
+// not as it is wished.
+func (f OrderFlag) Unsure() bool {
+	return f.Lacks > 0 || f.Moved() && f.Planned && plan.Unsure(f.Chance, f.Before) && plan.Unsure(f.Chance, f.Wished)
 }
 
 // Moved tells whether it is shown on another day than it is due.
@@ -127,12 +137,19 @@ func (s State) orderFlag(o *book.Order) OrderFlag {
 	}
 	for _, e := range sheet.Waits {
 		if e.Order == o.Order {
-			f.Planned, f.Chance, f.Before = true, e.Chance, e.Chance
+			f.Planned, f.Before = true, e.Chance
 		}
 	}
-	if f.Planned && f.Moved() {
-		e, _ := season.EntrustedBy(sheet.of.planner(), sheet.dealt, o.Order, f.Day)
-		f.Chance = e.Chance
+	now := s.seasonOwed()
+	for _, e := range now.Waits {
+		if e.Order == o.Order {
+			f.Planned, f.Chance, f.Wished = true, e.Chance, e.Sure
+		}
+	}
+	for _, o := range now.dealt.Orders {
+		if f.Moved() && o.Order.Order == f.Order.Order {
+			f.Lacks, f.All = max(0, o.Missing()), o.Next.Day
+		}
 	}
 	return f
 }
@@ -153,6 +170,7 @@ func (s State) orderDropped(d Drag, m Released) (State, []Effect) {
 		return s.clicked(d.Tag.Ref, m.Mods)
 	}
 	s.Drag = d
+	s = s.orderDragged()
 	flag := s.orderFlag(o)
 	s.Drag = Drag{}
 	why := s.noMove()
@@ -163,26 +181,46 @@ func (s State) orderDropped(d Drag, m Released) (State, []Effect) {
 		s.Note = Note{Text: "not moved: " + why}
 		return s, nil
 	}
+	return s.write(flag.movedWords(), calendar.Instantly(s.Now), s.orderFacts(o, flag.Day)...)
+}
+
+// orderFacts are an order on another day, with the batches that are planned for it on its own.
+func (s State) orderFacts(o *book.Order, day calendar.Day) []book.Fact {
 	f := o.OrderTaken
-	f.By = flag.Day
-	if f.From > f.By {
-		f.From = f.By
-	}
+	f.By, f.From = day, min(f.From, day)
 	facts := []book.Fact{f}
 	for _, b := range s.PlannedBatches() {
 		if b.By == o.By && slices.Contains(b.Orders, o.Order) {
-			b.By = flag.Day
+			b.By = day
 			facts = append(facts, b.BatchPlanned)
 		}
 	}
-	return s.write(flag.movedWords(), calendar.Instantly(s.Now), facts...)
+	return facts
 }
 
 // movedWords say to which day an order was moved, and what becomes of its promise.
 func (f OrderFlag) movedWords() string {
 	words := fmt.Sprintf("order %s moved to %s", f.Number, f.Day.Short())
-	if f.Planned {
-		words += fmt.Sprintf(": %.0f of 100, before %.0f", 100*f.Chance, 100*f.Before)
+	if says := f.Gets(); says != "" {
+		words += ": " + says
 	}
 	return words
+}
+
+// Gets says what becomes of an order that is moved; "" where it has all it wants.
+func (f OrderFlag) Gets() string {
+	switch {
+	case f.Lacks > 0 && f.All > f.Day:
+		return fmt.Sprintf("%d short on %s, all by %s", f.Lacks, f.Day.Short(), f.All.Short())
+	case f.Lacks > 0:
+		return fmt.Sprintf("%d short on %s", f.Lacks, f.Day.Short())
+	case f.Planned:
+		return chanceBeside(f.Chance, "before", f.Before)
+	}
+	return ""
+}
+
+// chanceBeside is a chance beside another one, with what that is: "62 of 100, before 80".
+func chanceBeside(chance float64, what string, other float64) string {
+	return plan.OfHundred(chance) + ", " + what + " " + strings.TrimSuffix(plan.OfHundred(other), " of 100")
 }

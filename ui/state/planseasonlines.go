@@ -3,6 +3,7 @@ package state
 import (
 	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"lidmark/domain/calendar"
@@ -106,18 +107,19 @@ func (s State) SeasonLines(width float64) []SeasonLine {
 	if sheet == nil {
 		return nil
 	}
-	if len(sheet.Promises) > 0 {
-		p.owed(s, sheet.Promises)
+	owed := s.seasonOwed()
+	if len(owed.Promises) > 0 {
+		p.owed(s, owed)
 	}
 	if d := s.SeasonDates(); d != nil && d.Known {
 		p.dates(s, d)
 	}
-	for _, e := range sheet.Waits {
+	for _, e := range owed.Waits {
 		if e.Unsure() {
 			p.said(SeasonLine{Cells: []string{e.Said()}, Alarm: true}, scene.Regular, p.width)
 		}
 	}
-	for _, w := range sheet.Unordered {
+	for _, w := range owed.Unordered {
 		if w.Unsure() {
 			p.said(SeasonLine{Cells: []string{w.Sentence()}, Alarm: true}, scene.Regular, p.width)
 		}
@@ -125,10 +127,10 @@ func (s State) SeasonLines(width float64) []SeasonLine {
 	all := s.SeasonClashes()
 	p.title(s.clashesSaid(len(all), len(sheet.Clashes)))
 	for i, c := range all {
-		p.clash(i, c, i == s.ChosenClash())
+		p.clash(i, s.clashSaid(i, c), i == s.ChosenClash())
 	}
-	if len(sheet.Promises) == 0 { // clashes have their ways out in sight before what needs nothing
-		p.owed(s, nil)
+	if len(owed.Promises) == 0 { // clashes have their ways out in sight before what needs nothing
+		p.owed(s, owed)
 	}
 	if s.Drag.Kind != PlannedDrag {
 		p.turn(s, sheet.Turn)
@@ -138,19 +140,29 @@ func (s State) SeasonLines(width float64) []SeasonLine {
 
 // clashesSaid is how many clashes there are; while a batch is dragged, with it there.
 func (s State) clashesSaid(n, now int) string {
-	words := fmt.Sprintf("%d clashes", n)
-	if n == 1 {
-		words = "1 clash"
+	said := func(n int) string {
+		if n == 1 {
+			return "1 clash"
+		}
+		return fmt.Sprintf("%d clashes", n)
 	}
 	switch {
 	case s.Drag.Kind == PlannedDrag && s.Drag.far():
-		return fmt.Sprintf("So moved: %s, now %d", words, now)
+		return fmt.Sprintf("%s, so moved %d", said(now), n)
 	case n == 0 && s.laneCountAll() == 0:
 		return "No batch is under way or planned: plan one in Wish, Alt+P"
 	case n == 0:
 		return "No two batches want the same"
 	}
-	return words
+	return said(n)
+}
+
+// clashSaid is a clash as it is told: one that is there only while something is dragged is new.
+func (s State) clashSaid(i int, c season.Clash) season.Clash {
+	if m, ok := s.seasonTrial(); ok && i < m.fresh {
+		c.Why = "New: " + WithinSentence(c.Why)
+	}
+	return c
 }
 
 // clash writes what batches want at once, and the ways out: all of the one that is
@@ -161,7 +173,7 @@ func (p *seasonLines) clash(i int, c season.Clash, chosen bool) {
 		if !chosen && j == fewWays {
 			break
 		}
-		l := SeasonLine{SeasonLook: SeasonWay, Cells: []string{w.What, waySaid(w)}}
+		l := SeasonLine{SeasonLook: SeasonWay, Cells: []string{w.What, waySaid(w)}, Alarm: costs(w)}
 		if !w.Plan.Batch.IsZero() {
 			l.Ref = OutOf(i, j)
 			if chosen {
@@ -175,6 +187,11 @@ func (p *seasonLines) clash(i int, c season.Clash, chosen bool) {
 // ClashIndent is how far the words of a clash and its ways out stand in, dp.
 const ClashIndent = 20.0
 
+// costs tells whether a way out makes a promise less sure than it is, and than it is wished.
+func costs(w season.Way) bool {
+	return w.Wished && plan.Unsure(w.After, min(w.Before, w.Sure))
+}
+
 // waySaid is what a way does to the promise, and whether the others still clash.
 func waySaid(w season.Way) string {
 	var all []string
@@ -182,7 +199,7 @@ func waySaid(w season.Way) string {
 	case w.Plan.Batch.IsZero():
 		return ""
 	case w.Wished:
-		all = append(all, fmt.Sprintf("%.0f of 100, now %.0f", 100*w.After, 100*w.Before))
+		all = append(all, chanceBeside(w.After, "now", w.Before))
 	default:
 		all = append(all, "no promise hangs on it")
 	}
@@ -194,8 +211,8 @@ func waySaid(w season.Way) string {
 
 // owed says how much is owed that no graft is planned for, or how far it is found,
 // beside what finds it.
-func (p *seasonLines) owed(s State, all []season.Promise) {
-	queens := 0
+func (p *seasonLines) owed(s State, owed *SeasonSheet) {
+	all, queens := owed.Promises, 0
 	for _, o := range all {
 		queens += o.Queens
 	}
@@ -203,8 +220,11 @@ func (p *seasonLines) owed(s State, all []season.Promise) {
 	switch {
 	case len(all) == 0:
 		none := "No order needs a graft: what is ready, to be expected or planned is enough"
-		if len(s.OpenOrders()) == 0 {
+		switch {
+		case len(s.OpenOrders()) == 0:
 			none = "No order is open: write one down in Orders, Alt+S"
+		case slices.ContainsFunc(owed.Waits, season.Entrusted.Unsure):
+			none = "Every order has its graft, and not each is as sure as it is wished: see above"
 		}
 		p.said(SeasonLine{Cells: []string{none}}, scene.Regular, p.width)
 		return

@@ -23,7 +23,9 @@ type PlanSheet struct {
 	ByLarvae []plan.ByLarvae // how sure it is by larvae; none where no number says it
 	Two      float64         // the chance with two grafts a week apart; 0 where the wish has two
 	LayBy    calendar.Day    // nine in ten of those who ever lay do so by then
+	Again    PlanAgain       // a graft so early that there is time for another if it fails
 	ADay     float64         // the chance when the graft is a day late
+	Young    bool            // and it is none, for nobody is old enough by the day then
 	Late     plan.CellsLate  // what it costs to give the cells of the first batch a day late
 	Given    [][]plan.Given  // who gives bees and brood, of each graft
 	Others   []PlanOther     // other days for the graft
@@ -92,7 +94,27 @@ func (s *PlanSheet) two(p *plan.Planner) {
 	}
 	w := s.key.wish
 	w.Grafts = 2
-	s.Two = p.Answer(w).Chance
+	a := p.Answer(w)
+	s.Two = a.Chance
+	if sure := a.Insured(); sure > s.Chance {
+		s.Again = PlanAgain{a.Batches[0].Day, a.Batches[1].Day, sure}
+	}
+}
+
+// PlanAgain is a graft, the day of another one that is done only if it fails, and how sure
+// both are. The zero PlanAgain is none that is surer than the wish.
+type PlanAgain struct {
+	Day, Other calendar.Day
+	Chance     float64
+}
+
+// DayLate is the chance when the graft is a day late, in words: where it is none since
+// nobody is old enough by then, that.
+func (s *PlanSheet) DayLate() string {
+	if s.Young {
+		return "too young on " + dayMonth(s.By)
+	}
+	return plan.OfHundred(s.ADay)
 }
 
 // fixed is the wish with its amounts as they were found, for a graft on a day.
@@ -104,7 +126,9 @@ func (s *PlanSheet) fixed(graft calendar.Day) plan.Wish {
 
 // late is what a day's delay costs: of the graft, and of giving the cells.
 func (s *PlanSheet) late(p *plan.Planner) {
-	s.ADay = p.Answer(s.fixed(s.Batches[0].Day + 1)).Chance
+	a := p.Answer(s.fixed(s.Batches[0].Day + 1))
+	last := a.Batches[len(a.Batches)-1]
+	s.ADay, s.Young = a.Chance, !s.Laying && plan.OfHundred(a.Chance) == plan.OfHundred(0) && last.Rung(plan.Ready).From > s.By
 	s.Late = p.CellsLate(s.Batches[0])
 }
 

@@ -22,6 +22,8 @@ func (s State) moved(m Moved) State {
 		s = s.rungDragged()
 	case PlannedDrag:
 		s = s.plannedDragged()
+	case OrderDrag:
+		s = s.orderDragged()
 	case TriedDrag:
 		s = s.triedDragged()
 	}

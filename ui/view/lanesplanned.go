@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"math"
+	"strings"
 	"time"
 
 	"lidmark/domain/book"
@@ -39,6 +40,9 @@ func (p *sheet) moveShown(b state.PlannedLane, a scene.Area) {
 	was := r.At(b.Was)
 	p.add(scene.Line{From: at(was, a.Y+3), To: at(was, a.Bottom()-4), Stroke: scene.Stroke{Role: scene.Pen, Width: 1.4, Dash: [2]float64{3, 3}}})
 	says, f := moveSays(b), ink(13).semi().as(scene.Pen)
+	if b.Unsure() {
+		f = f.as(scene.Act)
+	}
 	w := p.width(says, f)
 	x := min(was, r.Left(b.Day)) - 10 - w
 	if x < a.X+4 {
@@ -55,7 +59,7 @@ func moveSays(b state.PlannedLane) string {
 	if b.Queens == 0 || b.By == 0 {
 		return says
 	}
-	return fmt.Sprintf("%s: %s, before %.0f", says, plan.OfHundred(b.Chance)+b.Wished.Together(), 100*b.Before)
+	return fmt.Sprintf("%s: %s, before %s", says, plan.OfHundred(b.Chance)+b.Wished.Together(), strings.TrimSuffix(plan.OfHundred(b.Before), " of 100"))
 }
 
 // plannedGraft is the graft of a planned batch in one line.

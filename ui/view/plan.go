@@ -44,12 +44,25 @@ func (p *sheet) plan() {
 		d.sure(d.Parts[1])
 		d.minutes(d.Parts[2])
 		d.why(d.Parts[3])
+		d.stale()
 		d.scrollBar(d.Body, d.Offset, d.Tall)
 	})
 	if d.Body.Y > p.l.Main.Y {
 		d.wish()
 	}
 	p.days()
+}
+
+// stale lays paper over an answer that is not that of what stands in the fields, since that
+// cannot be read.
+func (d *planDraw) stale() {
+	const through = 0.42
+	if _, wrong := d.s.Wish(); wrong.Field != "" {
+		below := d.Body
+		below.Y = max(below.Y, d.Wish.Bottom())
+		below.H = d.Body.Bottom() - below.Y
+		d.add(scene.Rect{Area: below, Fill: scene.Panel, Clear: through})
+	}
 }
 
 // noAnswer says why there is no answer: it is on its way, or the wish cannot be read;

@@ -19,7 +19,7 @@ func (d *planDraw) answer(a scene.Area) {
 	room := to
 	if d.stacks() { // the button at the foot of the room is far below
 		const high = 34.0
-		d.wideButton(scene.Area{X: to - answerButton, Y: a.Y + 12, W: answerButton, H: high}, d.planWord(), "plan it", true)
+		d.wideButton(scene.Area{X: to - answerButton, Y: a.Y + 12, W: answerButton, H: high}, d.planWord(), "plan it", !d.unlikely())
 		if _, wrong := d.s.Wish(); wrong.Field == "" { // else it is said at length in place of the answer
 			d.fit(to-answerButton, a.Y+12+high+17, clause(cmp.Or(d.refusal(), d.reckonsSaid())), ink2(13), to)
 		}
@@ -39,6 +39,8 @@ func (d *planDraw) answer(a scene.Area) {
 	head, possible := d.batches()+": "+plan.OfHundred(d.all.Chance), d.all.InTime || d.s.Planning.Forwards
 	if !possible {
 		head = "Not possible by " + d.all.By.Short()
+	} else if d.unlikely() {
+		head += fmt.Sprintf(", most likely %d", d.all.Chances.Quantile(0.5))
 	}
 	end := d.text(x, a.Y+30, head, f)
 	if end = d.before(end+12, a.Y+30, room); d.reckons() {
@@ -56,6 +58,13 @@ func (d *planDraw) answer(a scene.Area) {
 		d.minded(x, a.Y+67, d.reach(room-x), says, room)
 	}
 	d.turns(x, a.Y+88, to)
+}
+
+// unlikely tells whether more such plans fall short than are enough: such a plan can be made,
+// and is not advised.
+func (d *planDraw) unlikely() bool {
+	const even = 0.5
+	return d.all != nil && d.all.Chance < even
 }
 
 // reckons tells whether the answer to what stands in the fields is on its way.
@@ -122,6 +131,9 @@ const answerButton = 156.0
 func (d *planDraw) answerSays(room float64) (says string, late bool) {
 	graft, by := d.all.Batches[0].Day, d.goal()+" by "+shortDay(d.all.By)
 	switch {
+	case d.all.InTime && d.all.Laying:
+		laying, wanted := "nine in ten lay by "+shortDay(d.all.LayBy), "wanted "+shortDay(d.all.By)
+		return d.firstFitting(room, fmt.Sprintf("graft %s, %s; %s", longDay(graft), laying, wanted), fmt.Sprintf("graft %s, %s", graft.Short(), laying)), false
 	case d.all.InTime:
 		laying := "laying by " + shortDay(d.all.LayBy)
 		return d.firstFitting(room, fmt.Sprintf("graft %s, %s, %s", longDay(graft), laying, by),

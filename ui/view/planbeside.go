@@ -98,7 +98,7 @@ func (d *planDraw) tries(tries []state.PlanTry, now *state.PlanTry, a scene.Area
 		to := a.X + names + w*float64(i+1)
 		for k, says := range []string{
 			head, shortDay(t.Graft), fmt.Sprint(t.Larvae), fmt.Sprint(t.Nucs), fmt.Sprintf("%.0f", t.Hours),
-			fmt.Sprintf("%.0f of 100", 100*t.Chance), fmt.Sprint(t.Promise),
+			plan.OfHundred(t.Chance), fmt.Sprint(t.Promise),
 		} {
 			d.right(to, at(k), scene.Shorten(d.measure, says, f.size, f.weight, w-6), f)
 		}

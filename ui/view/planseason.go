@@ -125,6 +125,9 @@ func (d seasonDraw) way(l state.SeasonLine, row scene.Area) {
 		return
 	}
 	x += 32
+	if l.Alarm {
+		f = f.as(scene.Act)
+	}
 	to := d.right(row.Right(), y, scene.Shorten(d.measure, d.say(says), f.size, f.weight, (row.Right()-x)*0.5), f)
 	d.fit(x, y, l.Cells[0], ink(14).as(scene.Pen), to-14)
 	d.rule(row.X+indent, row.Bottom()-0.5, row.Right(), row.Bottom()-0.5, scene.Hair)

@@ -64,7 +64,9 @@ func (d seasonDraw) flag(f state.OrderFlag, a scene.Area, free, next float64) fl
 	if f.Moved() {
 		was := r.At(f.By)
 		d.add(scene.Line{From: at(was, a.Y+2), To: at(was, a.Bottom()-3), Stroke: scene.Stroke{Role: scene.Pen, Width: 1.4, Dash: [2]float64{3, 3}}})
-		role = scene.Pen
+		if role = scene.Pen; f.Unsure() {
+			role = scene.Act
+		}
 	}
 	d.add(scene.Line{From: at(x, a.Y+3), To: at(x, a.Bottom()-2), Stroke: stroke(role, 1.8)},
 		scene.Poly{Points: []scene.Point{at(x, a.Y+3), at(x+10, a.Y+8), at(x, a.Y+13)}, Fill: role})
@@ -94,8 +96,8 @@ func (d seasonDraw) flag(f state.OrderFlag, a scene.Area, free, next float64) fl
 func flagSays(f state.OrderFlag) string {
 	if f.Moved() {
 		says := f.By.Short() + " → " + f.Day.Short()
-		if f.Planned {
-			says += fmt.Sprintf(": %s, before %.0f", plan.OfHundred(f.Chance), 100*f.Before)
+		if gets := f.Gets(); gets != "" {
+			says += ": " + gets
 		}
 		return says
 	}

@@ -215,14 +215,14 @@ func (d *planDraw) planButtons(a scene.Area) float64 {
 		other = "Why"
 	}
 	half := (w - 8) / 2
-	d.wideButton(scene.Area{X: x, Y: y, W: half + 14, H: 34}, d.planWord(), "plan it", true)
+	d.wideButton(scene.Area{X: x, Y: y, W: half + 14, H: 34}, d.planWord(), "plan it", !d.unlikely())
 	d.wideButton(scene.Area{X: x + half + 22, Y: y, W: half - 14, H: 34}, other, "other dates", false)
 	if why := d.refusal(); why != "" {
 		lines := d.lines(why, ink(13), w)
 		d.wrap(x, y-10-float64(lines-1)*scene.LineHeight(13), why, ink(13).as(scene.Act), w, lines)
 		return y - 16 - float64(lines)*scene.LineHeight(13)
 	}
-	says := fmt.Sprintf("A day late: %s; cells %s", plan.OfHundred(d.all.ADay), d.all.Late.Short(d.s.Reading().View.Zone()))
+	says := fmt.Sprintf("A day late: %s; cells %s", d.all.DayLate(), d.all.Late.Short(d.s.Reading().View.Zone()))
 	switch {
 	case d.reckons():
 		says = reckoning
