@@ -14,6 +14,11 @@ import (
 // wait for one, and four cells more. The cells are so many minutes
 // away from home, and the nucs too.
 func ripeTonight(nucs int, cellsFar, nucsFar float64) *book.View {
+	return ripeFor(nucs, 4, cellsFar, nucsFar, "2027-05-10 17:30")
+}
+
+// ripeFor is that book at an instant, with so many cells more.
+func ripeFor(nucs, more int, cellsFar, nucsFar float64, at string) *book.View {
 	home, rears, out := booktest.Yard("home"), booktest.Yard("rears"), booktest.Yard("out")
 	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(
 		book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"},
@@ -32,8 +37,8 @@ func ripeTonight(nucs int, cellsFar, nucsFar float64) *book.View {
 	id := booktest.Batch("b")
 	p.At("2027-05-01 17:00").Write(book.Grafted{Batch: id, Number: 4, Larvae: 40, LarvaAge: 18})
 	p.At("2027-05-02 17:00").Write(book.CellsMoved{Batch: id, To: host})
-	p.At("2027-05-10 08:00").Write(book.RipeCounted{Batch: id, Ripe: nucs + 4})
-	return p.View("2027-05-10 17:30")
+	p.At("2027-05-10 08:00").Write(book.RipeCounted{Batch: id, Ripe: nucs + more})
+	return p.View(at)
 }
 
 // What is done costs no more than to stay at home: cells that may stay together until somebody
@@ -100,5 +105,38 @@ func TestCellsAreCollectedAsGiven(t *testing.T) {
 		if given != nucs || least > home.Loss/2 {
 			t.Errorf("%v: with time for all %d of %d cells are given, for %.3f of %.3f queens", far, given, nucs, least, home.Loss)
 		}
+	}
+}
+
+// What is done never costs more than to stay at home, whether cells must be apart before
+// somebody comes again or not, wherever they are and whether nucs wait for them.
+func TestWhatIsDoneCostsNoMoreThanStaying(t *testing.T) {
+	hard := 0
+	for _, nucs := range [][2]int{{12, 4}, {0, 16}, {12, 0}} {
+		for _, far := range [][2]float64{{0, 25}, {15, 0}, {15, 25}} {
+			for _, at := range []string{"2027-05-10 22:30", "2027-05-11 03:30", "2027-05-11 17:30"} {
+				v := ripeFor(nucs[0], nucs[1], far[0], far[1], at)
+				j := rules.Judge(v)
+				home, err := crew.Plan(j, v.Today(), nil)
+				if err != nil {
+					t.Fatal(err)
+				}
+				if home.Must > 0 {
+					hard++
+				}
+				for minutes := 10.0; minutes <= 130; minutes += 20 {
+					day, err := crew.Plan(j, v.Today(), crew.Hands{{{Name: "Ida", Minutes: minutes}}})
+					if err != nil {
+						t.Fatal(err)
+					}
+					if day.Loss > home.Loss+1e-9 {
+						t.Errorf("%v nucs and cells more, %v away, %s: %v min cost %.3f queens, staying at home %.3f", nucs, far, at, minutes, day.Loss, home.Loss)
+					}
+				}
+			}
+		}
+	}
+	if hard == 0 {
+		t.Error("no cells had to be apart")
 	}
 }

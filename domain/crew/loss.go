@@ -27,9 +27,9 @@ type pricer struct {
 	next    time.Time // when somebody can come again
 	soon    time.Time // what has a hard end before it cannot wait
 	days    float64
-	late    map[book.BatchID]float64 // the share of the cells together that waiting costs
-	given   map[book.BatchID]int     // of the cells together, those that nucs of the plan are given
-	caged   map[book.BatchID]bool    // the cells together are all collected: what no nuc is given goes into a cage
+	late    map[book.BatchID]byThen // what becomes of the cells together
+	given   map[book.BatchID]int    // of the cells together, those that nucs of the plan are given
+	caged   map[book.BatchID]bool   // the cells together are all collected: what no nuc is given goes into a cage
 	heaps   map[book.BatchID]collecting
 	held    []Work // held back: it waits
 
@@ -41,7 +41,7 @@ type pricer struct {
 
 func newPricer(j *rules.Judged, day rules.DayPlan) *pricer {
 	v := j.Course().View()
-	p := &pricer{judged: j, view: v, numbers: v.Numbers(), next: day.Next, soon: day.Soon, late: map[book.BatchID]float64{}, given: map[book.BatchID]int{}, caged: map[book.BatchID]bool{}}
+	p := &pricer{judged: j, view: v, numbers: v.Numbers(), next: day.Next, soon: day.Soon, late: map[book.BatchID]byThen{}, given: map[book.BatchID]int{}, caged: map[book.BatchID]bool{}}
 	for _, stop := range day.Stops {
 		for _, t := range stop.Tasks {
 			if t.Act == rules.ActGiveCell {
@@ -136,7 +136,7 @@ func (p *pricer) act(t rules.Task, s book.Subject) Price {
 	case rules.ActGraft, rules.ActMakeReady:
 		return p.planned(t, s)
 	case rules.ActMakeUp:
-		caged := p.cage()
+		caged := p.cage(batchOf(t))
 		return p.ends(t, t.Findings[0].Amount*caged.Queens, caged.Why)
 	case rules.ActCountCells:
 		return Price{Why: "nobody knows how many cells live; no queen is lost by that"}
@@ -150,26 +150,16 @@ func (p *pricer) queen() float64 {
 	return plan.OfCell(p.own())
 }
 
-// cells: what is together is lost by the batch's clock, all of it, if nobody collects it.
-// Once it is collected the cell that a nuc is not given goes into a cage: the nuc gets a
-// virgin later, whom fewer take in, and stands idle besides.
+// cells: what is together is lost by the batch's clock, all of it, if nobody collects it, and
+// a virgin who is found loose goes to a nuc that would have had her cell. Once it is collected
+// the cell that a nuc is not given goes into a cage, and the nuc stands idle besides.
 func (p *pricer) cells(t rules.Task, s book.Subject) Price {
 	id := batchOf(t)
-	lost, known := p.late[id]
-	if !known {
-		if card, ok := rules.LateDay(p.view, id, p.next); ok && card.Cells > 0 {
-			for _, l := range card.Losses {
-				if !l.By.After(p.next) {
-					lost = l.Lost / float64(card.Cells)
-				}
-			}
-		}
-		p.late[id] = lost
-	}
-	price := Price{lost * p.queen(), fmt.Sprintf("%.0f of 100 cells are lost by then", 100*lost)}
+	then := p.byThen(id)
+	price := Price{then.loose, fmt.Sprintf("%.0f of 100 cells are lost by then", 100*then.lost)}
 	_, nuc := s.Nuc()
 	if nuc && p.caged[id] {
-		price = p.cage()
+		price = p.cage(id)
 	}
 	if nuc {
 		price.Queens += p.idle(1).Queens
@@ -185,13 +175,40 @@ func (p *pricer) cells(t rules.Task, s book.Subject) Price {
 	return price
 }
 
-// cage is what a cell costs that goes into a cage, and its virgin to a nuc later.
-func (p *pricer) cage() Price {
-	cell, virgin := p.own().Get(practice.AcceptCell), p.own().Get(practice.AcceptVirginDaysOld)
-	return Price{
-		plan.OfCaged(p.own()),
-		fmt.Sprintf("its cell is caged: later %.0f of 100 virgins are accepted, of cells %.0f", 100*virgin, 100*cell),
+// byThen is what becomes of a cell of a batch until somebody can come again, and what it costs
+// in laying queens: left together with the others, or in a cage.
+type byThen struct {
+	lost, out    float64 // the chances that it is destroyed together, and out in a cage
+	loose, caged float64
+}
+
+func (p *pricer) byThen(id book.BatchID) byThen {
+	then, known := p.late[id]
+	if known {
+		return then
 	}
+	if card, ok := rules.LateDay(p.view, id, p.next); ok && card.Cells > 0 {
+		of, c, own := float64(card.Cells), card.Clock, p.own()
+		lost := c.Loose().Lost(p.next)
+		then = byThen{
+			lost: lost / of, out: c.Out(p.next) / of,
+			loose: (lost*p.queen() + plan.OfEmerged(plan.LooseBy(c, p.next), own)) / of,
+			caged: plan.OfEmerged(plan.CagedBy(c, p.next), own) / of,
+		}
+	}
+	p.late[id] = then
+	return then
+}
+
+// cage is what a cell costs that goes into a cage: if she is out when somebody comes again, a
+// nuc is given the virgin, else it is given the cell. Where they may stay together until then
+// next to nothing is lost either way, and no cage is worth its work.
+func (p *pricer) cage(id book.BatchID) Price {
+	then := p.byThen(id)
+	if c, is := p.heaps[id]; is && !c.hard {
+		then.caged = max(then.caged, then.loose+leastPrice)
+	}
+	return Price{then.caged, fmt.Sprintf("its cell is caged: %.0f of 100 are out by then, and of virgins fewer are accepted", 100*then.out)}
 }
 
 // leave takes back that the cells of a batch are collected.

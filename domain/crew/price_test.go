@@ -152,39 +152,57 @@ func TestAQueenForTomorrowIsCaughtToday(t *testing.T) {
 	}
 }
 
-// Once the cells are collected, what waits with a cell costs what a cage costs: the nuc
-// takes a virgin in later, and no cell is lost.
+// cagedFor is a book with five ripe cells that must be out this evening, and one nuc that
+// waits for a cell an hour away; somebody is free on some days of the week.
+func cagedFor(days ...time.Weekday) *book.View {
+	home, far := booktest.Yard("home"), booktest.Yard("far")
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(
+		book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"}, book.YardDescribed{Yard: far, Name: "Far", Zone: "UTC", Drive: 60},
+	)
+	ida := book.PersonDescribed{Person: booktest.Person("ida"), Name: "Ida"}
+	for _, d := range days {
+		ida.Free[d] = book.FreeHours{From: 12 * 60, Until: 20 * 60}
+	}
+	n, id := booktest.Nuc("A1"), booktest.Batch("b")
+	p.Write(ida).At("2027-05-09 18:00").Write(book.NucNamed{Nuc: n, Name: "A1", Sides: 6}, book.NucPlaced{Nuc: n, Yard: far}, book.NucMadeUp{Nuc: n, Cups: 4, Food: 900})
+	p.At("2027-05-01 08:00").Write(book.Grafted{Batch: id, Number: 4, Larvae: 10, LarvaAge: 18})
+	p.At("2027-05-10 08:00").Write(book.RipeCounted{Batch: id, Ripe: 5})
+	return p.View("2027-05-11 09:00")
+}
+
+// Once the cells are collected, what waits with a cell costs what a cage costs: as likely as
+// she is out when somebody comes again the nuc takes a virgin in, a young one or an older one,
+// and else the cell. No cell is lost.
 func TestWhatWaitsWithACellIsCaged(t *testing.T) {
-	v := func() *book.View {
-		home, far := booktest.Yard("home"), booktest.Yard("far")
-		p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(
-			book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"}, book.YardDescribed{Yard: far, Name: "Far", Zone: "UTC", Drive: 60},
-		)
-		n, id := booktest.Nuc("A1"), booktest.Batch("b")
-		p.At("2027-05-09 18:00").Write(book.NucNamed{Nuc: n, Name: "A1", Sides: 6}, book.NucPlaced{Nuc: n, Yard: far}, book.NucMadeUp{Nuc: n, Cups: 4, Food: 900})
-		p.At("2027-05-01 08:00").Write(book.Grafted{Batch: id, Number: 4, Larvae: 10, LarvaAge: 18})
-		p.At("2027-05-10 08:00").Write(book.RipeCounted{Batch: id, Ripe: 5})
-		return p.View("2027-05-11 09:00")
-	}()
-	day, err := crew.Plan(rules.Judge(v), v.Today(), crew.Hands{{{Name: "Ida", Minutes: 60}}})
-	if err != nil {
-		t.Fatal(err)
-	}
 	n := practice.Numbers{}
-	want := (n.Get(practice.AcceptCell)-n.Get(practice.AcceptVirginDaysOld))*n.Get(practice.LayingOfAccepted) + day.Next.Sub(v.On()).Hours()/24*n.Get(practice.WorthNucDay)
-	given := 0
-	for _, w := range day.Waits {
-		switch w.Task.Act {
-		case rules.ActCollectCells:
-			t.Error("the cells are left together")
-		case rules.ActGiveCell:
-			if given++; math.Abs(w.Price.Queens-want) > 1e-9 {
-				t.Errorf("%.4f queens, want %.4f: %s", w.Price.Queens, want, w.Price.Why)
+	young := (n.Get(practice.AcceptCell) - n.Get(practice.AcceptVirginUnderDay)) * n.Get(practice.LayingOfAccepted)
+	old := (n.Get(practice.AcceptCell) - n.Get(practice.AcceptVirginDaysOld)) * n.Get(practice.LayingOfAccepted)
+	for name, c := range map[string]struct {
+		free        time.Weekday // when somebody comes again: the 11th of May is a Tuesday
+		least, most float64
+	}{"before most are out": {time.Wednesday, young / 1000, young / 2}, "when all are out for days": {time.Sunday, 0.999 * old, 1.001 * old}} {
+		t.Run(name, func(t *testing.T) {
+			v := cagedFor(c.free)
+			day, err := crew.Plan(rules.Judge(v), v.Today(), crew.Hands{{{Name: "Ida", Minutes: 60}}})
+			if err != nil {
+				t.Fatal(err)
 			}
-		}
-	}
-	if given != 1 {
-		t.Errorf("%d cells wait", given)
+			idle := day.Next.Sub(v.On()).Hours() / 24 * n.Get(practice.WorthNucDay)
+			given := 0
+			for _, w := range day.Waits {
+				switch w.Task.Act {
+				case rules.ActCollectCells:
+					t.Error("the cells are left together")
+				case rules.ActGiveCell:
+					if given++; w.Price.Queens-idle < c.least || w.Price.Queens-idle > c.most {
+						t.Errorf("%.4f queens, want %.4f to %.4f: %s", w.Price.Queens-idle, c.least, c.most, w.Price.Why)
+					}
+				}
+			}
+			if given != 1 {
+				t.Errorf("%d cells wait", given)
+			}
+		})
 	}
 }
 

@@ -15,20 +15,20 @@ type CellsLate struct {
 	Cells  int       // ripe ones
 	Lost   float64   // of them, destroyed by At if they stay together so long
 	Hard   time.Time // the last instant at which they may be together, if that is before At; zero: it is not
-	Queens float64   // laying queens fewer: of those that nucs are given, lost or, past their hard hour, caged by it
+	Queens float64   // laying queens fewer: of those that nucs are given, lost or, past their hard hour, caged by it and out by At
 }
 
 // CellsLate is that of a batch of a wish, by the keeper's own rates: what a day's work that
 // waits costs is reckoned by the same.
 func (p *Planner) CellsLate(b Batch) CellsLate {
 	l := CellsLate{At: p.GraftAt(b.Rung(GiveCells).Best + 1), Cells: int(math.Round(b.Size.Cells))}
-	own := p.Own()
-	l.Lost = bee.Batch{Graft: b.Ladder.Graft, Cells: l.Cells}.Clock(p.numbers).Loose().Lost(l.At)
+	own, clock := p.Own(), bee.Batch{Graft: b.Ladder.Graft, Cells: l.Cells}.Clock(p.numbers)
+	l.Lost = clock.Loose().Lost(l.At)
 	given := func(cells float64) float64 { return min(cells, float64(b.Size.Nucs)) } // more than there are nucs is spare
 	cells := float64(l.Cells)
 	l.Queens = (given(cells) - given(cells-l.Lost)) * OfCell(own)
 	if hard := b.Rung(GiveCells).Hard; hard.Before(l.At) {
-		l.Hard, l.Queens = hard, given(cells)*OfCaged(own)
+		l.Hard, l.Queens = hard, given(cells)/max(1, cells)*OfEmerged(CagedBy(clock, l.At), own)
 	}
 	return l
 }
@@ -65,8 +65,29 @@ func OfCell(n practice.Numbers) float64 {
 	return n.Get(practice.AcceptCell) * n.Get(practice.LayingOfAccepted)
 }
 
-// OfCaged is how many laying queens fewer one comes to that goes into a cage, and whose virgin
-// goes to a nuc some days later.
-func OfCaged(n practice.Numbers) float64 {
-	return max(0, OfCell(n)-n.Get(practice.AcceptVirginDaysOld)*n.Get(practice.LayingOfAccepted))
+// Emerged is how many of the cells of a batch are virgins when nucs are given them.
+type Emerged struct {
+	All float64
+	Old float64 // of them, out for more than a day
+}
+
+// underDay is the age up to which a virgin is taken in as one under a day old.
+const underDay = 24 * time.Hour
+
+// CagedBy are the cells of a batch that are out at an instant, each in a cage of its own.
+func CagedBy(c bee.Clock, at time.Time) Emerged { return Emerged{c.Out(at), c.Out(at.Add(-underDay))} }
+
+// LooseBy are those that are out and alive at an instant where the cells stay together: as a
+// rule the first, who destroys the others.
+func LooseBy(c bee.Clock, at time.Time) Emerged {
+	all := c.Loose().Virgins(at)
+	return Emerged{all, min(all, c.FirstBy(at.Add(-underDay)))}
+}
+
+// OfEmerged is how many laying queens fewer it comes to, by some numbers, that nucs are given
+// virgins in place of the cells.
+func OfEmerged(o Emerged, n practice.Numbers) float64 {
+	cell := n.Get(practice.AcceptCell)
+	young, old := max(0, cell-n.Get(practice.AcceptVirginUnderDay)), max(0, cell-n.Get(practice.AcceptVirginDaysOld))
+	return ((o.All-o.Old)*young + o.Old*old) * n.Get(practice.LayingOfAccepted)
 }

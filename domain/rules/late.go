@@ -35,6 +35,7 @@ type LateCard struct {
 	Walking bool         // a virgin was seen out: the triage comes first
 	Triage  [6]bee.TriageStep
 	Used    []practice.Key
+	Clock   bee.Clock // of its cells where a look at Now finds none out
 }
 
 // Loss is how many cells are expected to be destroyed by an instant if nothing
@@ -105,7 +106,8 @@ func LateDayOf(b bee.Batch, now, next time.Time, fit int, n practice.Numbers) La
 	card := LateCard{
 		Now: now, Next: next, Cells: b.Cells, Fit: fit,
 		Hard: clock.Hard(), Margin: n.Get(practice.HardMargin), Chance: n.Get(practice.HardChance), First: clock.Even(), Middle: clock.Middle(), Triage: bee.Triage(),
-		Ways: bee.Late{Clock: looked, Now: now, Next: next, Fit: fit}.Ways(),
+		Clock: looked,
+		Ways:  bee.Late{Clock: looked, Now: now, Next: next, Fit: fit}.Ways(),
 		Used: []practice.Key{
 			practice.GraceOfFirstVirgin, practice.EmergenceSpread, practice.SharedShiftSpread,
 			practice.AcceptCell, practice.AcceptVirginDaysOld, practice.AcceptVirginUnderDay, practice.PriorWeight, practice.LastResortWarmth,
