@@ -71,7 +71,7 @@ func (f wishFlags) wish(v *book.View, yard string) (w plan.Wish, err error) {
 		{"queens", w.Queens, plan.MostQueens},
 		{"nucs", w.Nucs, plan.MostNucs},
 		{"grafts", w.Grafts, plan.MostGrafts},
-		{"apart", w.Apart, 60},
+		{"apart", w.Apart, plan.MostApart},
 	} {
 		if most.is > most.most {
 			return w, fmt.Errorf("--%s %d: write %d at most", most.flag, most.is, most.most)

@@ -16,6 +16,7 @@ const (
 	MostNucs   = 1000 // nucs of a wish
 	MostLarvae = 2000 // larvae of one graft
 	MostAhead  = 400  // days from today to the last that a wish is for
+	MostApart  = 60   // days between two grafts of a wish
 )
 
 // Later are the larvae of the grafts after the first one, up to the last of which the

@@ -20,7 +20,7 @@ func (p *OrderSheet) Late(o handover.Served) string {
 // LateRing is [OrderSheet.Late] with whom to ring, unless [OrderSheet.Ring] says that already.
 func (p *OrderSheet) LateRing(o handover.Served) string {
 	late := p.Late(o)
-	if late == "" || strings.HasPrefix(missing(o), ringFirst) {
+	if late == "" || strings.HasPrefix(missing(o, ""), ringFirst) {
 		return late
 	}
 	return late + ": ring " + cmp.Or(o.Order.Customer, "the customer")

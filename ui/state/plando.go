@@ -132,8 +132,8 @@ func (s State) tryTaken(i int) State {
 		s.Planning.By, day = w.By, w.Graft
 	}
 	s.Yards[Plan] = w.Yard
-	return s.toWish(WishQueens, strconv.Itoa(w.Queens)).toWish(WishDay, dayTyped(day)).toWish(WishLine, w.Line).
-		toWish(WishNucs, openTyped(w.Nucs)).toWish(WishLarvae, plan.LarvaeSaid(w.Said())).toWish(WishSure, openTyped(int(w.Sure*100+0.5)))
+	return s.toWish(WishQueens, strconv.Itoa(w.Queens)).toWish(WishDay, dayTyped(day)).toWish(WishHour, hourTyped(w.Minute)).toWish(WishLine, w.Line).
+		toWish(WishNucs, openTyped(w.Nucs)).toWish(WishLarvae, plan.LarvaeSaid(w.Said())).toWish(WishApart, openTyped(w.Apart)).toWish(WishSure, openTyped(int(w.Sure*100+0.5)))
 }
 
 // openTyped is a number that may be left out, as it stands in its field.
@@ -158,6 +158,6 @@ func (s State) planLoaded(id book.BatchID) State {
 func (s State) wishOf(b book.BatchPlan) State {
 	s.Planning.Batch, s.Planning.Laying, s.Planning.Grafts, s.Planning.Forwards, s.Planning.By = b.Batch, b.Laying, 0, true, b.By
 	s.Yards[Plan] = b.Yard
-	return s.toWish(WishQueens, strconv.Itoa(max(1, b.Queens))).toWish(WishDay, dayTyped(b.Day)).toWish(WishLine, b.Line).
+	return s.toWish(WishQueens, strconv.Itoa(max(1, b.Queens))).toWish(WishDay, dayTyped(b.Day)).toWish(WishHour, "").toWish(WishLine, b.Line).
 		toWish(WishNucs, openTyped(b.Nucs)).toWish(WishLarvae, openTyped(b.Larvae)).toWish(WishSure, openTyped(int(b.Sure*100+0.5)))
 }

@@ -40,7 +40,11 @@ func TestGraftsOfUnlikeSizeAreTyped(t *testing.T) {
 	if kept := w.Planning.Tries[0]; kept.Larvae != 148 {
 		t.Errorf("%d larvae are kept", kept.Larvae)
 	}
-	w.run("two grafts").settled()
+	w.typedInto(state.WishApart, "9").run("keep try").typedInto(state.WishApart, "61")
+	if _, wrong := w.Wish(); wrong.Field != state.WishApart {
+		t.Errorf("61 days apart are read: %+v", wrong)
+	}
+	w.typedInto(state.WishApart, "9").run("two grafts").settled()
 	if got := w.answer().Grafted(); !slices.Equal(got, []int{84}) {
 		t.Errorf("one batch instead: %v larvae", got)
 	}
@@ -48,6 +52,10 @@ func TestGraftsOfUnlikeSizeAreTyped(t *testing.T) {
 	w.send(state.Pressed{Tag: tag}, state.Released{Tag: tag}).settled()
 	if got := w.answer().Grafted(); !slices.Equal(got, []int{84, 64}) || w.Typed(state.WishLarvae) != "84 + 64" {
 		t.Errorf("taken up again: %v larvae", got)
+	}
+	tag.Ref.ID = "1"
+	if w.send(state.Pressed{Tag: tag}, state.Released{Tag: tag}).settled(); w.answer().Batches[1].Day.Sub(w.answer().Batches[0].Day) != 9 {
+		t.Errorf("nine days apart taken up again: %s and %s", w.answer().Batches[0].Day, w.answer().Batches[1].Day)
 	}
 	w.run("plan it").settled()
 	var planned []int

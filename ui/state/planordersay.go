@@ -60,17 +60,24 @@ const ringFirst = "Ring "
 // Ring is what a customer is to be told of the queens that are missing, and how sure
 // what is planned for them is; "" where none are.
 func (p *OrderSheet) Ring(o handover.Served) string {
-	said := missing(o)
 	for _, e := range p.Waits {
-		if e.Order == o.Order.Order && !strings.HasPrefix(said, ringFirst) {
-			return said + "; the plan gives them " + plan.OfHundred(e.Chance) + " times"
+		if e.Order != o.Order.Order {
+			continue
+		}
+		gives := "the plan"
+		if e.Grafted {
+			gives = "the graft"
+		}
+		if said := missing(o, e.Stands()); !strings.HasPrefix(said, ringFirst) {
+			return said + "; " + gives + " gives them " + plan.OfHundred(e.Chance) + " times"
 		}
 	}
-	return said
+	return missing(o, "planned")
 }
 
-// missing is what is to be told of the queens that are missing.
-func missing(o handover.Served) string {
+// missing is what is to be told of the queens that are missing; stands is how the batches stand
+// that give some of them: planned, or grafted.
+func missing(o handover.Served, stands string) string {
 	more := fmt.Sprintf("%d more", o.Short)
 	if o.Order.Line != "" {
 		more += " " + o.Order.Line
@@ -81,11 +88,11 @@ func missing(o handover.Served) string {
 	case o.Short == 0:
 		return ""
 	case !o.Lost && !coming && o.Coming > 0 && o.Coming+o.Planned < o.Short:
-		return fmt.Sprintf("%d of %s to be expected in time, %d planned: graft for %d by %s", o.Coming, more, o.Planned, o.Short-o.Coming-o.Planned, o.GraftBy.Short())
+		return fmt.Sprintf("%d of %s to be expected in time, %d %s: graft for %d by %s", o.Coming, more, o.Planned, stands, o.Short-o.Coming-o.Planned, o.GraftBy.Short())
 	case !o.Lost && !coming && o.Coming+o.Planned >= o.Short:
-		return onPlan(o) + more
+		return onPlan(o, stands) + more
 	case !o.Lost && !coming:
-		return fmt.Sprintf("%d of %s planned: graft by %s", o.Planned, more, o.GraftBy.Short())
+		return fmt.Sprintf("%d of %s %s: graft by %s", o.Planned, more, stands, o.GraftBy.Short())
 	case next.Day.IsZero():
 		return whom + "what stands in nucs gives " + more + " with " + plan.OfHundred(next.Most) + " at most, so plan a graft"
 	case next.Day > o.On:
@@ -95,12 +102,12 @@ func missing(o handover.Served) string {
 	}
 }
 
-// onPlan begins what is said of queens who are on the plan, or stand in nucs.
-func onPlan(o handover.Served) string {
+// onPlan begins what is said of queens who are on the plan, or grafted, or stand in nucs.
+func onPlan(o handover.Served, stands string) string {
 	if o.Coming > 0 {
-		return fmt.Sprintf("Planned, %d of them to be expected from nucs: ", o.Coming)
+		return fmt.Sprintf("%s, %d of them to be expected from nucs: ", sentenceOf(stands), o.Coming)
 	}
-	return "Planned: "
+	return sentenceOf(stands) + ": "
 }
 
 // holder is where a queen is who can be handed over: her nuc, or she herself.

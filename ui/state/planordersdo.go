@@ -1,6 +1,7 @@
 package state
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 
@@ -70,11 +71,8 @@ func (s State) graftForOrder() State {
 	o, short := s.shortOrder()
 	s = s.entered(Plan)
 	s.Planning = Planning{Tries: s.Planning.Tries}
-	line := ""
-	if slices.Contains(s.breederLines(), o.Line) {
-		line = o.Line
-	}
-	by := max(o.By, s.wishSoonest())
+	line, _ := s.lineFor(o)
+	by := cmp.Or(s.nearestFor(o, short), max(o.By, s.Today()+1))
 	return s.withoutFields("plan.").toWish(WishQueens, strconv.Itoa(short)).toWish(WishDay, dayTyped(by)).toWish(WishLine, line).
 		toField(WishQueens)
 }

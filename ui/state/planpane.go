@@ -31,6 +31,8 @@ const (
 	wishLine     = 44.0  // one more line of the wish
 	wishNarrow   = 780.0 // below, the wish needs a second line
 	wishNarrower = 700.0 // and a third
+	wishHour     = 40.0  // what the hour of a graft takes of a line
+	wishSeveral  = 840.0 // below, the words of several grafts need one more
 	headTall     = 28.0  // a line above the steps, in a narrow window
 	rungMost     = 26.0
 	rungLeast    = 19.1
@@ -53,7 +55,7 @@ const (
 func (s State) PlanPane(l Layout) (p PlanPane) {
 	wish, wide := WishHeight, l.Main.W >= PlanWide
 	if !wide {
-		wish = wishTall + wishLine*float64(boolInt(l.Main.W < wishNarrow)+boolInt(l.Main.W < wishNarrower))
+		wish = wishTall + wishLine*float64(s.wishMore(l.Main.W))
 	}
 	p.Wish, p.Body = cutTop(l.Main, wish)
 	rest, whole := p.Body, p.Body.H+l.Band.H
@@ -74,6 +76,19 @@ func (s State) PlanPane(l Layout) (p PlanPane) {
 	p.Offset = min(s.Scroll[PlanPlace], p.most())
 	p.shift(-p.Offset)
 	return p
+}
+
+// wishMore is how many lines more than two the wish takes in a narrow window: the hour of a graft
+// takes room of one, how far grafts are apart most of another.
+func (s State) wishMore(room float64) int {
+	several := 0
+	if w, _ := s.Wish(); w.Grafts > 1 {
+		several = boolInt(room < wishSeveral)
+	}
+	if s.Planning.Forwards {
+		room -= wishHour
+	}
+	return several + boolInt(room < wishNarrow) + boolInt(room < wishNarrower)
 }
 
 // rungOf is how high steps are of which as many as can be are in sight, each whole.

@@ -102,6 +102,7 @@ type OrderFlag struct {
 	Owed    int
 	Needs   bool         // no batch that is there or planned is for it
 	Planned bool         // it waits for batches that are planned or grafted
+	Stands  string       // which of both
 	Chance  float64      // that all of them together give it: the number that stands below, for its day
 	Before  float64      // that on the day on which it is due
 	Wished  float64      // how sure it is wished
@@ -137,13 +138,13 @@ func (s State) orderFlag(o *book.Order) OrderFlag {
 	}
 	for _, e := range sheet.Waits {
 		if e.Order == o.Order {
-			f.Planned, f.Before = true, e.Chance
+			f.Planned, f.Stands, f.Before = true, e.Stands(), e.Chance
 		}
 	}
 	now := s.seasonOwed()
 	for _, e := range now.Waits {
 		if e.Order == o.Order {
-			f.Planned, f.Chance, f.Wished = true, e.Chance, e.Sure
+			f.Planned, f.Stands, f.Chance, f.Wished = true, e.Stands(), e.Chance, e.Sure
 		}
 	}
 	for _, o := range now.dealt.Orders {

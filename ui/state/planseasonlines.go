@@ -21,6 +21,7 @@ type SeasonLine struct {
 	Ref   scene.Ref // what a click on it is about; none: nothing
 	Best  [2]bool   // of a turn: it gives most queens, and most who live
 	Digit int       // the figure that takes the way; 0: none does now
+	X     float64   // from where the lines of the page begin: 0, or that of those beside
 	Y, H  float64   // from the top of the page's body
 }
 
@@ -56,16 +57,23 @@ const (
 	seasonAsk   = 52.0
 	seasonFoot  = 8.0
 	seasonWide  = 900.0
-	fewWays     = 2 // told of a clash that is not chosen
+	seasonHalf  = 640.0 // from here on two columns of lines stand beside each other
+	seasonGap   = 44.0  // between them
+	fewWays     = 2     // told of a clash that is not chosen
 )
 
 // SeasonPane is how the page is divided.
 func (s State) SeasonPane(l Layout) (p SeasonPane) {
 	p.Head, p.Body = cutTop(l.Main, PlanHead)
-	p.Wide = min(seasonWide, p.Body.W-2*Edge)
-	p.Lines = s.SeasonLines(p.Wide)
-	if n := len(p.Lines); n > 0 {
-		p.Tall = p.Lines[n-1].Y + p.Lines[n-1].H + seasonFoot
+	beside := 0.0
+	if p.Wide = p.Body.W - 2*Edge; p.Wide >= 2*seasonHalf+seasonGap {
+		p.Wide = (p.Wide - seasonGap) / 2
+		beside = p.Wide + seasonGap
+	}
+	p.Wide = min(seasonWide, p.Wide)
+	p.Lines = s.SeasonLines(p.Wide, beside)
+	for _, l := range p.Lines {
+		p.Tall = max(p.Tall, l.Y+l.H+seasonFoot)
 	}
 	p.Offset = min(s.Scroll[SeasonPlace], p.most())
 	return p
@@ -77,11 +85,11 @@ func (p SeasonPane) most() float64 { return max(0, p.Tall-p.Body.H) }
 type seasonLines struct {
 	width float64
 	all   []SeasonLine
-	y     float64
+	x, y  float64
 }
 
 func (p *seasonLines) add(l SeasonLine, high float64) {
-	l.Y, l.H = p.y, high
+	l.X, l.Y, l.H = p.x, p.y, high
 	p.all, p.y = append(p.all, l), p.y+high
 }
 
@@ -101,8 +109,9 @@ func (p *seasonLines) said(l SeasonLine, weight scene.Weight, width float64) {
 }
 
 // SeasonLines are the lines of the page: the dates for what is owed, then what batches
-// want at once with the ways out, and last that nothing is owed.
-func (s State) SeasonLines(width float64) []SeasonLine {
+// want at once with the ways out, then that nothing is owed, and last the turn of a nuc: below,
+// or, where there is a place for it, beside.
+func (s State) SeasonLines(width, beside float64) []SeasonLine {
 	p, sheet := seasonLines{width: width}, s.SeasonSheet()
 	if sheet == nil {
 		return nil
@@ -131,6 +140,9 @@ func (s State) SeasonLines(width float64) []SeasonLine {
 	}
 	if len(owed.Promises) == 0 { // clashes have their ways out in sight before what needs nothing
 		p.owed(s, owed)
+	}
+	if beside > 0 {
+		p.x, p.y = beside, 0
 	}
 	if s.Drag.Kind != PlannedDrag {
 		p.turn(s, sheet.Turn)
@@ -168,12 +180,12 @@ func (s State) clashSaid(i int, c season.Clash) season.Clash {
 // clash writes what batches want at once, and the ways out: all of the one that is
 // chosen, each with its figure.
 func (p *seasonLines) clash(i int, c season.Clash, chosen bool) {
-	p.said(SeasonLine{SeasonLook: SeasonClash, Cells: []string{c.Why}, Alarm: true, Ref: ClashOf(i)}, scene.SemiBold, p.width-ClashIndent)
+	p.said(SeasonLine{SeasonLook: SeasonClash, Cells: []string{sentenceOf(c.Why)}, Alarm: true, Ref: ClashOf(i)}, scene.SemiBold, p.width-ClashIndent)
 	for j, w := range c.Ways {
 		if !chosen && j == fewWays {
 			break
 		}
-		l := SeasonLine{SeasonLook: SeasonWay, Cells: []string{w.What, waySaid(w)}, Alarm: costs(w)}
+		l := SeasonLine{SeasonLook: SeasonWay, Cells: []string{sentenceOf(w.What), waySaid(w)}, Alarm: costs(w)}
 		if !w.Plan.Batch.IsZero() {
 			l.Ref = OutOf(i, j)
 			if chosen {

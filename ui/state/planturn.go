@@ -106,6 +106,10 @@ func (p *seasonLines) turn(s State, n NucTurn) {
 		return
 	}
 	all := n.Yields(t)
+	if len(all) == 0 {
+		p.said(SeasonLine{Cells: []string{"No queen of it is ready by then: say a later day"}}, scene.Regular, p.width)
+		return
+	}
 	most, living := plan.BestTurns(all)
 	p.heads(SeasonTurnAge, "caught at", "queens", "live 15 weeks", "cells", "of 100 live")
 	for _, y := range all {

@@ -12,7 +12,7 @@ import (
 
 // turnRows are the lines of the page that say what a nuc gives, by age.
 func turnRows(w *window) (all []state.SeasonLine) {
-	for _, l := range w.SeasonLines(1200) {
+	for _, l := range w.SeasonLines(1200, 0) {
 		if l.SeasonLook == state.SeasonTurnAge && !l.Head {
 			all = append(all, l)
 		}

@@ -1,6 +1,7 @@
 package state
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strconv"
@@ -9,24 +10,24 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/handover"
 	"lidmark/domain/line"
 	"lidmark/domain/plan"
-	"lidmark/domain/season"
 )
 
 // The fields of the wish.
 const (
 	WishQueens = "plan.queens"
-	WishDay    = "plan.day" // queens are wanted by; forwards: the graft
+	WishDay    = "plan.day"  // queens are wanted by; forwards: the graft
+	WishHour   = "plan.hour" // forwards: of the graft
 	WishLine   = "plan.line"
 	WishNucs   = "plan.nucs"
 	WishLarvae = "plan.larvae"
+	WishApart  = "plan.apart" // days between several grafts
 	WishSure   = "plan.sure"
 )
 
 // WishFields are the fields of the wish in the order in which they stand.
-var WishFields = []string{WishQueens, WishDay, WishLine, WishNucs, WishLarvae, WishSure}
+var WishFields = []string{WishQueens, WishDay, WishHour, WishLine, WishNucs, WishLarvae, WishApart, WishSure}
 
 // WishWrong is what is wrong in a field of the wish. The zero WishWrong is nothing.
 type WishWrong struct{ Field, Why string }
@@ -39,7 +40,7 @@ func (s State) Wish() (w plan.Wish, wrong WishWrong) {
 	w.Sure = float64(r.open(WishSure, 99, "of 100")) / 100
 	day := r.day(WishDay)
 	if s.Planning.Forwards {
-		w.Graft, w.By = day, s.Planning.By
+		w.Graft, w.Minute, w.By = day, r.hour(), s.Planning.By
 	} else {
 		w.By = day
 	}
@@ -48,7 +49,10 @@ func (s State) Wish() (w plan.Wish, wrong WishWrong) {
 	if s.Planning.Grafts > 1 {
 		w.Grafts = s.Planning.Grafts
 	}
-	return w.WithLarvae(r.larvae()...), r.wrong
+	if w = w.WithLarvae(r.larvae()...); w.Grafts > 1 {
+		w.Apart = r.open(WishApart, plan.MostApart, "days")
+	}
+	return w, r.wrong
 }
 
 type wishReader struct {
@@ -115,6 +119,31 @@ func (r *wishReader) day(field string) calendar.Day {
 	return d
 }
 
+// hour is that of the graft, in minutes after midnight; 0 where it is left out.
+func (r *wishReader) hour() int {
+	text := r.s.Typed(WishHour)
+	if text == "" {
+		return 0
+	}
+	at, err := time.Parse("15:04", text)
+	if err != nil {
+		at, err = time.Parse("15", text)
+	}
+	minute := at.Hour()*60 + at.Minute()
+	if err != nil || minute == 0 {
+		r.mind(WishHour, "say at which hour you graft, as in 14:00, or leave it blank")
+	}
+	return minute
+}
+
+// hourTyped is an hour as it stands in its field.
+func hourTyped(minute int) string {
+	if minute == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%02d:%02d", minute/60, minute%60)
+}
+
 // line is a line of a breeder's, written as it is in the book; "" for any.
 func (r *wishReader) line() string {
 	typed := r.s.Typed(WishLine)
@@ -143,31 +172,6 @@ func isWeekday(word string) bool {
 	return false
 }
 
-// wishAhead is how many days ahead queens are wished for where no order says.
-const wishAhead = 60
-
-// wishSoonest is the day by which queens of a graft of tomorrow can be ready at the soonest:
-// an order due before is not what is planned for.
-func (s State) wishSoonest() calendar.Day {
-	return s.Today() + 1 + handover.FromGraft(s.Present().View.Numbers())
-}
-
-// wishBegun is the window with a first wish where none was typed: what is owed for
-// the first order that waits for no graft, else forty queens.
-func (s State) wishBegun() State {
-	if s.Typed(WishQueens) != "" {
-		return s
-	}
-	queens, by, of := 40, s.Today()+wishAhead, ""
-	for o := range s.Present().View.Orders() {
-		if o.Open() > 0 && o.By >= s.wishSoonest() && !season.Waits(s.Present().planner(), o.Order) {
-			queens, by, of = o.Open(), o.By, o.Line
-			break
-		}
-	}
-	return s.WithField(WishQueens, FieldOf(strconv.Itoa(queens))).WithField(WishDay, FieldOf(dayTyped(by))).WithField(WishLine, FieldOf(of))
-}
-
 // dayTyped is a day as it stands in a field.
 func dayTyped(d calendar.Day) string { return d.Short() }
 
@@ -185,6 +189,10 @@ func (s State) wishStepped(field string, by int) State {
 			day = w.Graft
 		}
 		return s.toWish(field, dayTyped(max(day+calendar.Day(by), s.Today()+1)))
+	case WishHour:
+		w, _ := s.Wish()
+		const hour, last = 60, 23 * 60
+		return s.toWish(field, hourTyped(min(last, max(hour, cmp.Or(w.Minute, s.foundIn(WishHour))+by*hour))))
 	case WishLine:
 		return s.toWish(field, stepIn(append([]string{""}, s.breederLines()...), s.Typed(field), by))
 	}
@@ -203,7 +211,7 @@ func (s State) wishStepped(field string, by int) State {
 }
 
 // wishStep is by how much an arrow changes a number.
-var wishStep = map[string]int{WishQueens: 1, WishNucs: 1, WishLarvae: 4, WishSure: 5}
+var wishStep = map[string]int{WishQueens: 1, WishNucs: 1, WishApart: 1, WishLarvae: 4, WishSure: 5}
 
 // foundIn is the number that was found for a field left blank.
 func (s State) foundIn(field string) int {
@@ -212,15 +220,23 @@ func (s State) foundIn(field string) int {
 		return 0
 	}
 	switch field {
+	case WishHour:
+		at := sheet.Batches[0].Ladder.Graft.In(s.Present().View.Zone())
+		return at.Hour()*60 + at.Minute()
 	case WishNucs:
 		return sheet.Nucs
 	case WishLarvae:
 		return sheet.Larvae
+	case WishApart:
+		return sheet.Apart
 	case WishSure:
 		return int(sheet.Sure*100 + 0.5)
 	}
 	return 0
 }
+
+// HourFound is the hour of the graft that was found; "" while none is.
+func (s State) HourFound() string { return hourTyped(s.foundIn(WishHour)) }
 
 func (s State) toWish(field, text string) State { return s.WithField(field, FieldOf(text)) }
 

@@ -61,7 +61,7 @@ func plans(t testing.TB) map[string]state.State {
 		"500 queens": wished(s, state.WishQueens, "500"), "a day too near": wished(s, state.WishDay, "+20"),
 		"a line of nobody": wished(s, state.WishLine, "Carnica of the long valley, third"),
 		"no number":        wished(s, state.WishQueens, ""), "laying": inPlan(t, "laying by"),
-		"by larvae": inPlan(t, "by larvae"), "unlike grafts": wished(s, state.WishLarvae, "80 + 60"), "three grafts": wished(s, state.WishLarvae, "80 60 40"),
+		"by larvae": inPlan(t, "by larvae"), "far apart": wished(inPlan(t, "forwards", "two grafts"), state.WishApart, "60", state.WishHour, "14:30"), "unlike grafts": wished(s, state.WishLarvae, "80 + 60"), "three grafts": wished(s, state.WishLarvae, "80 60 40"),
 	}
 }
 

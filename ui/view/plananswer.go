@@ -129,7 +129,7 @@ const answerButton = 156.0
 
 // answerSays is the answer in a sentence that has room, and whether no graft is in time.
 func (d *planDraw) answerSays(room float64) (says string, late bool) {
-	graft, by := d.all.Batches[0].Day, d.goal()+" by "+shortDay(d.all.By)
+	graft, by := d.all.Batches[0].Day, d.goal()+" by "+shortDay(d.all.Nearest)
 	switch {
 	case d.all.InTime && d.all.Laying:
 		laying, wanted := "nine in ten lay by "+shortDay(d.all.LayBy), "wanted "+shortDay(d.all.By)
@@ -173,22 +173,22 @@ func (d *planDraw) batches() string {
 func (d *planDraw) reach(room float64) string {
 	sure := d.all.Insured()
 	if sure == 0 {
-		return d.outOfReach()
+		return cmp.Or(d.outOfReach(room), d.turnsSaid(room))
 	}
 	one := fmt.Sprintf("one of %s for all nucs", plural(d.all.Sizing.Larvae, "larva", "larvae"))
 	return d.firstFitting(room, fmt.Sprintf("surer: %s, another only if it fails: %s", one, plan.OfHundred(sure)),
 		fmt.Sprintf("surer: one for all nucs, another only if it fails: %s", plan.OfHundred(sure)), fmt.Sprintf("surer one, another if it fails: %s", plan.OfHundred(sure)))
 }
 
-// outOfReach says why no number of larvae makes it as sure as it is wished.
-func (d *planDraw) outOfReach() string {
-	switch {
-	case d.all.Nucs == 0:
-		return "no nuc is free then: say how many there will be"
-	case d.all.Sizing.Limit == plan.NoLimit || d.all.Chance >= d.all.Sure:
+// turnsSaid says that the nucs serve one graft after the other, as far as it has room.
+func (d *planDraw) turnsSaid(room float64) string {
+	n := d.all.Turns()
+	if n < 2 {
 		return ""
 	}
-	return fmt.Sprintf("%.0f of 100 is out of reach: %s", 100*d.all.Sure, d.all.Sizing.Limit)
+	serve := fmt.Sprintf("the %s serve %s", plural(d.all.Nucs, "nuc", "nucs"), times(n))
+	return d.firstFitting(room, serve+": queens of one graft are ready before cells of the next go in",
+		serve+": ready before the next cells go in", serve)
 }
 
 func (d *planDraw) goal() string {

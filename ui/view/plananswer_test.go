@@ -88,3 +88,37 @@ func reasonOf(t testing.TB, s state.State, figure string) (reason string) {
 	}
 	return reason
 }
+
+// Grafts so far apart that the queens of one are ready before the next nuc is made up say that
+// each nuc serves twice, in the wish and below the answer; grafts a week apart do not.
+func TestNucsThatServeTwiceAreSaid(t *testing.T) {
+	for apart, want := range map[string]bool{"7": false, "60": true} {
+		far := wished(inPlan(t, "forwards", "two grafts"), state.WishApart, apart)
+		for _, size := range [][3]float64{{1280, 800, 1}, {1280, 800, 1.5}, {1920, 1080, 1}, {1920, 1080, 1.5}, {800, 560, 1}} {
+			s := planning(far, state.Resized{Width: size[0], Height: size[1]})
+			s.Text = size[2]
+			if said := saidIn(t, s); strings.Contains(said, "each twice") != want || strings.Contains(said, "nucs serve twice") != want {
+				t.Errorf("%v, %s days apart: told should be %v:\n%s", size, apart, want, said)
+			}
+		}
+	}
+}
+
+// The day of "ready" is the one by which they are, not the one that is wished for; the yard in which
+// they are mated stands beside, with how many of its nucs are free where these are too few.
+func TestTheAnswerSaysWhenWhereAndOfHowManyNucs(t *testing.T) {
+	s := wished(inPlan(t), state.WishQueens, "4", state.WishSure, "80")
+	sheet, _ := s.PlanSheet()
+	said := saidIn(t, s)
+	if !sheet.InTime || sheet.Nearest >= sheet.By || !strings.Contains(said, "ready by 8 Jul") || strings.Contains(said, "ready by 10 Jul") {
+		t.Errorf("ready by %s, wished for %s:\n%s", sheet.Nearest, sheet.By, said)
+	}
+	if len(sheet.Minds) == 0 && !strings.Contains(said, "mated in Hollin Ledge") {
+		t.Errorf("the yard is not told:\n%s", said)
+	}
+	many := inPlan(t)
+	sheet, _ = many.PlanSheet()
+	if want := fmt.Sprintf("too few nucs, %d", sheet.Free); !strings.Contains(saidIn(t, many), want) {
+		t.Errorf("%q is not told:\n%s", want, saidIn(t, many))
+	}
+}

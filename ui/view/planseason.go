@@ -54,7 +54,7 @@ func (d seasonDraw) head() {
 // lines draws the lines that are in sight: those with keys and fields whole only.
 func (d seasonDraw) lines() {
 	for _, l := range d.Lines {
-		row := scene.Area{X: d.Body.X + state.Edge, Y: d.Body.Y + l.Y - d.Offset, W: d.Wide, H: l.H}
+		row := scene.Area{X: d.Body.X + state.Edge + l.X, Y: d.Body.Y + l.Y - d.Offset, W: d.Wide, H: l.H}
 		cut := row.Y < d.Body.Y || row.Bottom() > d.Body.Bottom()
 		if row.Bottom() > d.Body.Y && row.Y < d.Body.Bottom() && !(cut && (l.SeasonLook == state.SeasonWay || l.SeasonLook == state.SeasonAsk || l.SeasonLook == state.SeasonTurn)) {
 			d.line(l, row)
@@ -69,14 +69,14 @@ func (d seasonDraw) line(l state.SeasonLine, row scene.Area) {
 	}
 	switch y := row.Bottom() - 8; l.SeasonLook {
 	case state.SeasonSaid:
-		d.wrap(row.X, row.Y+18, l.Cells[0], f, row.W, 4)
+		d.told(row.X, row.Y+18, l.Cells[0], f, row.W)
 	case state.SeasonTitle:
 		d.fit(row.X, row.Bottom()-12, l.Cells[0], ink(15).semi(), row.Right())
 		d.rule(row.X, row.Bottom()-4, row.Right(), row.Bottom()-4, scene.Rule)
 	case state.SeasonClash:
 		d.chosenLine(l, row, "its batches; 1, 2, 3 take its ways out")
 		d.sign(at(row.X+5, row.Y+14))
-		d.wrap(row.X+state.ClashIndent, row.Y+18, l.Cells[0], ink(14).semi(), row.W-state.ClashIndent, 4)
+		d.told(row.X+state.ClashIndent, row.Y+18, l.Cells[0], ink(14).semi(), row.W-state.ClashIndent)
 	case state.SeasonWay:
 		d.way(l, row)
 	case state.SeasonAsk:
@@ -85,6 +85,15 @@ func (d seasonDraw) line(l state.SeasonLine, row scene.Area) {
 		d.turn(row)
 	default:
 		d.columns(l, row, y)
+	}
+}
+
+// told writes a sentence in the lines for which there is room, as the state reckoned them: the
+// letters themselves are a little narrower, and a line less would leave one empty.
+func (d seasonDraw) told(x, y float64, text string, f font, width float64) {
+	for _, l := range scene.Wrap(state.Reckoner{}, d.say(text), f.size, f.weight, width) {
+		d.fit(x, y, l, f, x+width)
+		y += scene.LineHeight(f.size)
 	}
 }
 

@@ -104,7 +104,7 @@ func flagSays(f state.OrderFlag) string {
 	says := fmt.Sprintf("order %s, %s: %s by %s", f.Number, f.Customer, plural(f.Owed, "queen", "queens"), f.By.Short())
 	switch {
 	case f.Planned:
-		says += "; planned: " + plan.OfHundred(f.Chance)
+		says += "; " + f.Stands + ": " + plan.OfHundred(f.Chance)
 	case f.Needs:
 		says += "; needs a graft"
 	}

@@ -1,6 +1,7 @@
 package view
 
 import (
+	"cmp"
 	"fmt"
 
 	"lidmark/ui/scene"
@@ -120,6 +121,8 @@ func (w *wishLine) sentence() {
 	if s.Planning.Forwards {
 		w.word("I graft on", big, line)
 		w.field(state.WishDay, "19 Apr", w.size, wishField)
+		w.word("at", big, line)
+		w.field(state.WishHour, cmp.Or(s.HourFound(), "any hour"), w.size, wishField)
 		w.word("for", big, line)
 		w.field(state.WishQueens, "40", w.size, wishField)
 		w.word("queens", big, line)
@@ -170,26 +173,51 @@ func (w *wishLine) closer() {
 		return fmt.Sprint(v)
 	}
 	all := w.d.all
-	nucs, larvae, sure := 0, 0, 0
+	nucs, larvae, apart, sure := 0, 0, 0, 0
 	if all != nil {
-		nucs, larvae, sure = all.Nucs, all.Larvae, int(all.Sure*100+0.5)
+		nucs, larvae, apart, sure = all.Nucs, all.Larvae, all.Apart, int(all.Sure*100+0.5)
 	}
 	w.word("in", f, line)
 	w.field(state.WishNucs, found(nucs, "all"), 14, 28)
-	w.word("nucs, grafting", f, line)
+	several := w.several()
+	w.word(several.nucs, f, line)
 	w.field(state.WishLarvae, found(larvae, "enough"), 14, 28)
-	w.word(w.larvaeWord()+", to be sure", f, line)
+	w.word(several.larvae, f, line)
+	if several.are {
+		w.field(state.WishApart, found(apart, "7"), 14, 28)
+		w.word("days apart, sure", f, line)
+	}
 	w.field(state.WishSure, found(sure, "90"), 14, 28)
-	w.word("times of 100", f, line)
+	w.word(several.sure, f, line)
 	w.toOrders(line)
 }
 
-// larvaeWord is what stands behind the larvae: one number is that of each of several grafts.
-func (w *wishLine) larvaeWord() string {
-	if s := w.d.s; s.Planning.Grafts > 1 {
-		if wish, _ := s.Wish(); !wish.OneByOne() {
-			return "larvae each"
-		}
+// severalSaid are the words between the fields that differ where a wish has several grafts: they
+// are short, so that how far apart these are has room.
+type severalSaid struct {
+	are                bool
+	nucs, larvae, sure string
+}
+
+func (w *wishLine) several() severalSaid {
+	wish, _ := w.d.s.Wish()
+	if wish.Grafts < 2 {
+		return severalSaid{false, "nucs, grafting", "larvae, to be sure", "times of 100"}
 	}
-	return "larvae"
+	says := severalSaid{true, "nucs, grafting", "larvae each,", "of 100"}
+	if w.d.all != nil && w.d.all.Turns() > 1 {
+		says.nucs = "nucs, each " + times(w.d.all.Turns()) + ", grafting"
+	}
+	if wish.OneByOne() {
+		says.larvae = "larvae,"
+	}
+	return says
+}
+
+// times is how often, in words.
+func times(n int) string {
+	if n == 2 {
+		return "twice"
+	}
+	return fmt.Sprintf("%d times", n)
 }
