@@ -3,6 +3,8 @@ package plan
 import (
 	"fmt"
 	"slices"
+	"unicode"
+	"unicode/utf8"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -86,12 +88,15 @@ func (p *Planner) LastOf(yard book.YardID, graft calendar.Day) (last calendar.Da
 }
 
 // said is a day for a reader, with its year where that is not the one of today.
-func (p *Planner) said(d calendar.Day) string {
-	year, _, _ := d.Date()
-	if now, _, _ := p.view.Today().Date(); year == now {
-		return d.Short()
+func (p *Planner) said(d calendar.Day) string { return d.ShortFrom(p.view.Today()) }
+
+// Sentence begins words with a capital letter.
+func Sentence(s string) string {
+	first, n := utf8.DecodeRuneInString(s)
+	if n == 0 {
+		return ""
 	}
-	return fmt.Sprintf("%s %d", d.Short(), year)
+	return string(unicode.ToUpper(first)) + s[n:]
 }
 
 // OfHundred is a share in words that promise nothing for certain, neither 0 nor 100.

@@ -118,8 +118,7 @@ func (w Wished) With() string {
 
 // Sentence is all of it: how sure they are, and what to do where that is not enough.
 func (w Wished) Sentence() string {
-	said := w.Said()
-	said = strings.ToUpper(said[:1]) + said[1:] + "."
+	said := Sentence(w.Said()) + "."
 	if w.Unsure() {
 		said += " " + w.Do() + "."
 	}

@@ -28,3 +28,11 @@ func TestUnsureAsFarAsIsTold(t *testing.T) {
 		}
 	}
 }
+
+func TestASentenceBeginsWithACapital(t *testing.T) {
+	for s, want := range map[string]string{"": "", "batch 3": "Batch 3", "überall": "Überall", "éclosion": "Éclosion", "č 4": "Č 4", "30 larvae": "30 larvae", "Rook": "Rook"} {
+		if got := plan.Sentence(s); got != want {
+			t.Errorf("%q begins as %q, want %q", s, got, want)
+		}
+	}
+}

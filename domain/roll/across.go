@@ -123,7 +123,7 @@ func (r *reading) agrees(it *item, b *batch) {
 	case !b.graft.said():
 		b.graft, b.told = on, row
 	case b.graft.day != on.day:
-		r.wrong(it, GraftedOn, faulty("mend one of the two", "batch %d was grafted %s, says %s", b.Number, r.dayWords(b.graft.day), b.told))
+		r.wrong(it, GraftedOn, faulty("mend one of the two", "batch %d was grafted %s, says %s", b.Number, b.graft.day.ShortFrom(r.today), b.told))
 	}
 	switch {
 	case it.line == "" || !it.good():
@@ -152,9 +152,9 @@ func (r *reading) follows(it *item, b *batch) {
 		switch {
 		case !on.said():
 		case on.day < b.graft.day:
-			r.wrong(it, c, faulty("mend one of the two days", "%s %s, before the graft of batch %d %s", c.Words(), r.dayWords(on.day), b.Number, r.dayWords(b.graft.day)))
+			r.wrong(it, c, faulty("mend one of the two days", "%s %s, before the graft of batch %d %s", c.Words(), on.day.ShortFrom(r.today), b.Number, b.graft.day.ShortFrom(r.today)))
 		case c != VirginPutInOn && on.day > b.graft.day+latest:
-			r.wrong(it, c, faulty("mend one of the two days", "%s %s, %d days after the graft of batch %d", c.Words(), r.dayWords(on.day), on.day.Sub(b.graft.day), b.Number))
+			r.wrong(it, c, faulty("mend one of the two days", "%s %s, %d days after the graft of batch %d", c.Words(), on.day.ShortFrom(r.today), on.day.Sub(b.graft.day), b.Number))
 		}
 	}
 }

@@ -17,7 +17,7 @@ func (r *reading) within(it *item) {
 	case (it.colour != "" || it.disc != "") && !mayBeMarked[it.holds]:
 		r.wrong(it, MarkColour, faulty("leave out the mark, or mend what it holds", "a marked queen, and it holds: %s", it.holds))
 	case eggs.said() && beforeEggs[it.holds]:
-		r.wrong(it, Holds, faulty("mend what it holds, or leave the day of the eggs out", "it holds: %s, and eggs were seen %s", it.holds, r.dayWords(eggs.day)))
+		r.wrong(it, Holds, faulty("mend what it holds, or leave the day of the eggs out", "it holds: %s, and eggs were seen %s", it.holds, eggs.day.ShortFrom(r.today)))
 	default:
 		r.withinHolds(it)
 	}
@@ -73,7 +73,7 @@ func (r *reading) inOrder(it *item) {
 		early, late := it.on[o.early], it.on[o.late]
 		if early.said() && late.said() && late.day < early.day {
 			r.wrong(it, o.late, faulty("mend one of the two days", "%s %s, before %s %s",
-				o.late.Words(), r.dayWords(late.day), o.early.Words(), r.dayWords(early.day)))
+				o.late.Words(), late.day.ShortFrom(r.today), o.early.Words(), early.day.ShortFrom(r.today)))
 		}
 	}
 }

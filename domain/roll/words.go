@@ -37,7 +37,7 @@ func (r *reading) inWords(v *book.View, good []*item) {
 // emerged says when a virgin that was put in had walked.
 func (r *reading) emerged(f book.Fact) string {
 	if v, is := f.(book.VirginPutIn); is && !v.Emerged.IsZero() {
-		return ", emerged " + r.dayWords(calendar.DayOf(v.Emerged, r.Zone))
+		return ", emerged " + calendar.DayOf(v.Emerged, r.Zone).ShortFrom(r.today)
 	}
 	return ""
 }
@@ -75,18 +75,9 @@ func founds(f book.Fact) bool {
 
 // dated is words and when: "eggs, Sat 15 May".
 func (r *reading) dated(words string, at calendar.Moment) string {
-	day := r.dayWords(at.Day(r.Zone))
+	day := at.Day(r.Zone).ShortFrom(r.today)
 	if at.Part == calendar.Exact {
 		day += at.Instant.In(r.Zone).Format(" 15:04")
 	}
 	return words + ", " + day
-}
-
-// dayWords is a day, with its year where that is not this one.
-func (r *reading) dayWords(d calendar.Day) string {
-	year, _, _ := d.Date()
-	if this, _, _ := r.today.Date(); year == this {
-		return d.Short()
-	}
-	return d.Short() + d.At(0, 0, nil).Format(" 2006")
 }

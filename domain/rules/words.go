@@ -11,6 +11,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
+	"lidmark/domain/plan"
 )
 
 // count is a number of things in words: "1 cell", "24 cells".
@@ -61,14 +62,7 @@ func (n *nucCase) sure() string {
 	return sureCalendar
 }
 
-// sentence begins a phrase with a capital.
-func sentence(s string) string {
-	first, n := utf8.DecodeRuneInString(s)
-	if n == 0 {
-		return ""
-	}
-	return string(unicode.ToUpper(first)) + s[n:]
-}
+func sentence(s string) string { return plan.Sentence(s) }
 
 // unsentence is a sentence that goes on behind other words.
 func unsentence(s string) string {

@@ -3,7 +3,6 @@ package season
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/handover"
@@ -31,15 +30,12 @@ func (e Entrusted) Stands() string {
 
 // Said is how sure the order is, in a sentence.
 func (e Entrusted) Said() string {
-	said := fmt.Sprintf("%s waits for what is %s: %d queens by %s, %s sure", sentence(e.Title()), e.Stands(), e.Queens, e.By.Short(), plan.OfHundred(e.Chance))
+	said := fmt.Sprintf("%s waits for what is %s: %d queens by %s, %s sure", plan.Sentence(e.Title()), e.Stands(), e.Queens, e.By.Short(), plan.OfHundred(e.Chance))
 	if e.Unsure() {
 		said += fmt.Sprintf(", %.0f wished: graft more for it, or promise fewer", 100*e.Sure)
 	}
 	return said + "."
 }
-
-// sentence begins a text as a sentence.
-func sentence(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
 
 // EntrustedTo are the orders that wait for batches, planned or grafted with cells that are
 // still to be given, as they are served. Of cells that are given the nucs tell.

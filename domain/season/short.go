@@ -73,7 +73,7 @@ func (s *search) shortOf(promise int) Short {
 			break
 		}
 	}
-	sh.Why = fmt.Sprintf("%s cannot be kept whole%s: %s%s%s.", sentence(p.Title()), sh.tried(), limitWords(sh.Limits), wouldDo(sh.Lacks, sh.Graft), sh.nearest(p))
+	sh.Why = fmt.Sprintf("%s cannot be kept whole%s: %s%s%s.", plan.Sentence(p.Title()), sh.tried(), limitWords(sh.Limits), wouldDo(sh.Lacks, sh.Graft), sh.nearest(p))
 	return sh
 }
 

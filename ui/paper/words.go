@@ -6,10 +6,9 @@ import (
 	"strconv"
 	"strings"
 	"time"
-	"unicode"
-	"unicode/utf8"
 
 	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
 )
 
 // longDay is a day in full: "Tuesday 11 May 2027".
@@ -55,11 +54,4 @@ func figure(v float64) string {
 	return strings.TrimSuffix(strconv.FormatFloat(v, 'f', 1, 64), ".0")
 }
 
-// sentence makes the first letter a capital.
-func sentence(s string) string {
-	first, n := utf8.DecodeRuneInString(s)
-	if n == 0 {
-		return ""
-	}
-	return string(unicode.ToUpper(first)) + s[n:]
-}
+func sentence(s string) string { return plan.Sentence(s) }

@@ -2,9 +2,9 @@ package state
 
 import (
 	"fmt"
-	"strings"
 
 	"lidmark/domain/book"
+	"lidmark/domain/plan"
 )
 
 // tool is how a kind of feature is drawn: its key, whether it is one point, and the
@@ -58,7 +58,7 @@ var drawCommands = allDraws()
 func allDraws() (all []Command) {
 	for _, t := range tools {
 		all = append(all, Command{
-			Name: "draw " + t.word, Does: "draw " + t.one() + " on the ground", Word: strings.ToUpper(t.word[:1]) + t.word[1:], Why: noDraw,
+			Name: "draw " + t.word, Does: "draw " + t.one() + " on the ground", Word: plan.Sentence(t.word), Why: noDraw,
 			Do: func(s State) (State, []Effect) { return s.drawingBegun(t.what) },
 		})
 	}

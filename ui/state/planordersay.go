@@ -47,7 +47,7 @@ func Fell(o handover.Served) string {
 	if why == "" {
 		return ""
 	}
-	return sentenceOf(why)
+	return plan.Sentence(why)
 }
 
 // InVain tells whether what an order misses cannot be there in time any more: its

@@ -242,15 +242,12 @@ func (p *seasonLines) owed(s State, owed *SeasonSheet) {
 		return
 	case words != "":
 	case len(all) == 1:
-		words = fmt.Sprintf("%s needs a graft for %s", sentenceOf(all[0].Title()), counted(queens, "queen"))
+		words = fmt.Sprintf("%s needs a graft for %s", plan.Sentence(all[0].Title()), counted(queens, "queen"))
 	default:
 		words = fmt.Sprintf("%s need a graft, for %s in all", counted(len(all), "order"), counted(queens, "queen"))
 	}
 	p.add(SeasonLine{SeasonLook: SeasonAsk, Cells: []string{words}}, seasonAsk)
 }
-
-// sentenceOf begins a text as a sentence.
-func sentenceOf(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
 
 // WithinSentence is a text as it stands within a sentence: it begins small.
 func WithinSentence(text string) string {
@@ -316,7 +313,7 @@ func (p *seasonLines) dates(s State, d *SeasonDates) {
 	for _, k := range d.Kept {
 		o := d.Promises[k.Promise]
 		p.add(SeasonLine{SeasonLook: SeasonKept, Cells: []string{
-			sentenceOf(o.Title()), fmt.Sprintf("%d by %s", o.Queens, o.By.Short()), cmp.Or(d.Nearly(k), plan.OfHundred(k.Chance)),
+			plan.Sentence(o.Title()), fmt.Sprintf("%d by %s", o.Queens, o.By.Short()), cmp.Or(d.Nearly(k), plan.OfHundred(k.Chance)),
 		}}, orderLine)
 	}
 }

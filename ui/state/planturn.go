@@ -102,7 +102,7 @@ func (p *seasonLines) turn(s State, n NucTurn) {
 	p.add(SeasonLine{SeasonLook: SeasonTurn}, seasonAsk)
 	t, wrong := s.TurnTyped(n)
 	if wrong.Field != "" {
-		p.said(SeasonLine{Cells: []string{sentenceOf(wrong.Why)}}, scene.Regular, p.width)
+		p.said(SeasonLine{Cells: []string{plan.Sentence(wrong.Why)}}, scene.Regular, p.width)
 		return
 	}
 	all := n.Yields(t)

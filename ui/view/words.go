@@ -7,11 +7,10 @@ import (
 	"strconv"
 	"strings"
 	"time"
-	"unicode"
-	"unicode/utf8"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
 	"lidmark/ui/state"
 )
 
@@ -121,14 +120,7 @@ func daysAway(n int) string {
 	}
 }
 
-// sentence makes the first letter a capital.
-func sentence(s string) string {
-	first, n := utf8.DecodeRuneInString(s)
-	if n == 0 {
-		return ""
-	}
-	return string(unicode.ToUpper(first)) + s[n:]
-}
+func sentence(s string) string { return plan.Sentence(s) }
 
 // firstKey is the first of a command's keys as it is printed.
 func firstKey(keys string) string {
