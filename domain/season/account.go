@@ -131,13 +131,15 @@ func (a *account) clashes(all []*load) (found []Clash) {
 			a.ground.add(t)
 		}
 	}
+	var hours []Clash
 	for _, l := range all {
-		found = append(found, a.hours(l)...)
+		hours = append(hours, a.hours(l)...)
 		found = append(found, a.ripe(l, all)...)
 	}
+	found = append(found, a.over(all, hours)...)
+	found = append(found, hours...)
 	found = append(found, a.given(all)...)
 	found = append(found, a.flying(all)...)
-	found = append(found, a.over(all)...)
 	found = slices.DeleteFunc(found, func(c Clash) bool { return c.To < a.today })
 	slices.SortStableFunc(found, func(x, y Clash) int { return cmp.Or(cmp.Compare(x.From, y.From), cmp.Compare(x.Kind, y.Kind)) })
 	return found

@@ -79,7 +79,8 @@ type Clash struct {
 	Ways       []Way   // out, those that cost least first
 	Days       []Days  // on which each of the batches wants it; none: all of them from From to To
 
-	hard time.Time // by which cells must be out that nobody is free to give
+	hard    time.Time // by which cells must be out that nobody is free to give
+	minutes float64   // of the work of the batch on the days on which nobody is free
 }
 
 // Days are those from one day to another, both included.

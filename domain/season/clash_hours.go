@@ -28,10 +28,11 @@ type job struct {
 	minutes        float64
 }
 
-// over are the days whose work is more than people have time for. What has other
-// days to be done on is moved to those that have time left, the nearest first; work
-// with the fewest days is put down first.
-func (a *account) over(all []*load) (found []Clash) {
+// over are the days whose work is more than people have time for, besides clashes of hours. What
+// has other days to be done on is moved to those that have time left, the nearest first; work
+// with the fewest days is put down first. Where nobody is free for the cells of a batch, its
+// other work on these days is part of that clash: it is one helper who is missing.
+func (a *account) over(all []*load, hours []Clash) (found []Clash) {
 	if !a.told {
 		return nil
 	}
@@ -46,7 +47,7 @@ func (a *account) over(all []*load) (found []Clash) {
 			part := min(j.minutes, max(0, a.freeOn(d)-used[d]))
 			used[d], j.minutes = used[d]+part, j.minutes-part
 		}
-		if j.minutes > 0.5 {
+		if j.minutes > 0.5 && !a.joins(j, hours) {
 			short[j.best] = append(short[j.best], j)
 		}
 	}
@@ -54,6 +55,19 @@ func (a *account) over(all []*load) (found []Clash) {
 		found = append(found, a.overOn(d, jobs))
 	}
 	return found
+}
+
+// joins puts work down to a clash of hours of its batch, if it is on a day of that on which
+// nobody is free.
+func (a *account) joins(j job, hours []Clash) bool {
+	for i := range hours {
+		c := &hours[i]
+		if c.has(j.batch) && c.From <= j.best && j.best <= c.To && a.freeOn(j.best) == 0 {
+			c.minutes += j.minutes
+			return true
+		}
+	}
+	return false
 }
 
 func (a *account) overOn(d calendar.Day, jobs []job) Clash {

@@ -67,6 +67,11 @@ func (c Clash) more() string {
 		return c.amount(c.Short()) + " from elsewhere" + by
 	case MinutesOver:
 		return c.amount(n) + " of help on " + c.From.Short()
+	case NobodyFree:
+		if c.minutes < 0.5 {
+			return ""
+		}
+		return fmt.Sprintf("%.0f min of help%s", c.minutes, between(c.From, c.To))
 	default:
 		return ""
 	}

@@ -38,10 +38,18 @@ func (a *account) why(c Clash, all []*load) string {
 
 func (a *account) whyHours(c Clash, title string) string {
 	if c.hard.IsZero() {
-		return fmt.Sprintf("Nobody is free on %s to graft (%s).", c.From.Short(), title)
+		return fmt.Sprintf("Nobody is free on %s to graft (%s)%s.", c.From.Short(), title, c.besides())
 	}
 	hard := c.hard.In(a.planner.View().Zone()).Format("Mon 2 Jan 15:04")
-	return fmt.Sprintf("The cells of %s must be out by %s, and nobody is free from %s until then.", title, hard, c.From.Short())
+	return fmt.Sprintf("The cells of %s must be out by %s, and nobody is free from %s until then%s.", title, hard, c.From.Short(), c.besides())
+}
+
+// besides is the work of a batch on days on which nobody is free, in words behind others.
+func (c Clash) besides() string {
+	if c.minutes < 0.5 {
+		return ""
+	}
+	return fmt.Sprintf(": %.0f min of its work", c.minutes)
 }
 
 func (a *account) whyDrones(c Clash, title string) string {
