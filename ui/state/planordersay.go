@@ -13,10 +13,14 @@ import (
 
 // ServedDay says when the queens of an order are sent, or fetched.
 func (r *Reading) ServedDay(o handover.Served) string {
-	if o.Order.Sent {
-		return "sent " + o.On.ShortFrom(r.Day) + ", there " + o.Arrive.ShortFrom(r.Day)
+	will := ""
+	if o.On > r.Day {
+		will = "to be "
 	}
-	return "fetched " + o.On.ShortFrom(r.Day)
+	if o.Order.Sent {
+		return will + "sent " + o.On.ShortFrom(r.Day) + ", there " + o.Arrive.ShortFrom(r.Day)
+	}
+	return will + "fetched " + o.On.ShortFrom(r.Day)
 }
 
 // ServedOf says how many queens an order is owed, and of which line.
@@ -105,9 +109,9 @@ func missing(o handover.Served, stands string) string {
 // onPlan begins what is said of queens who are on the plan, or grafted, or stand in nucs.
 func onPlan(o handover.Served, stands string) string {
 	if o.Coming > 0 {
-		return fmt.Sprintf("%s, %d of them to be expected from nucs: ", sentenceOf(stands), o.Coming)
+		return fmt.Sprintf("%s, %d of them to be expected from nucs: ", plan.Sentence(stands), o.Coming)
 	}
-	return sentenceOf(stands) + ": "
+	return plan.Sentence(stands) + ": "
 }
 
 // holder is where a queen is who can be handed over: her nuc, or she herself.

@@ -180,12 +180,12 @@ func (s State) clashSaid(i int, c season.Clash) season.Clash {
 // clash writes what batches want at once, and the ways out: all of the one that is
 // chosen, each with its figure.
 func (p *seasonLines) clash(i int, c season.Clash, chosen bool) {
-	p.said(SeasonLine{SeasonLook: SeasonClash, Cells: []string{sentenceOf(c.Why)}, Alarm: true, Ref: ClashOf(i)}, scene.SemiBold, p.width-ClashIndent)
+	p.said(SeasonLine{SeasonLook: SeasonClash, Cells: []string{plan.Sentence(c.Why)}, Alarm: true, Ref: ClashOf(i)}, scene.SemiBold, p.width-ClashIndent)
 	for j, w := range c.Ways {
 		if !chosen && j == fewWays {
 			break
 		}
-		l := SeasonLine{SeasonLook: SeasonWay, Cells: []string{sentenceOf(w.What), waySaid(w)}, Alarm: costs(w)}
+		l := SeasonLine{SeasonLook: SeasonWay, Cells: []string{plan.Sentence(w.What), waySaid(w)}, Alarm: costs(w)}
 		if !w.Plan.Batch.IsZero() {
 			l.Ref = OutOf(i, j)
 			if chosen {
