@@ -154,7 +154,7 @@ func (a *app) printKinIn(s kinShape) {
 		rows = append(rows, []string{"  " + d.Colony, d.Queen, kinWords(d.Kinship)})
 	}
 	for _, name := range s.Unnamed {
-		rows = append(rows, []string{"  " + name, "", "nobody said which queen is in it; it counts as none"})
+		rows = append(rows, []string{"  " + name, "", "nobody said which queen is in it; she counts as kin to nobody"})
 	}
 	a.table(rows)
 }

@@ -22,7 +22,8 @@ func (k *Kin) matedWith(q book.QueenID) []book.QueenID {
 	return dronesOf(v, func(c *book.Colony) bool { return c.Yard == said.MatedAt })
 }
 
-// Drones are the queens of the drone colonies that stand in a yard.
+// Drones are the queens of the drone colonies that stand in a yard, zero where nobody said who
+// she is.
 func (k *Kin) Drones(yard book.YardID) []book.QueenID {
 	return dronesOf(k.view, func(c *book.Colony) bool { return c.Yard == yard })
 }
@@ -42,9 +43,11 @@ func (k *Kin) at(year int) *book.View {
 	return v
 }
 
+// dronesOf are the queens of drone colonies, a zero one for each of which nobody said who is in
+// it: she is kin to nobody.
 func dronesOf(v *book.View, of func(*book.Colony) bool) (all []book.QueenID) {
 	for c := range v.Colonies() {
-		if c.Is(book.DroneSource) && !c.Queen.IsZero() && of(c) && !slices.Contains(all, c.Queen) {
+		if c.Is(book.DroneSource) && of(c) && (c.Queen.IsZero() || !slices.Contains(all, c.Queen)) {
 			all = append(all, c.Queen)
 		}
 	}

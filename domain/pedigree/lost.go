@@ -9,7 +9,7 @@ import (
 // mated in a yard: of all fertilised eggs the share with two like sex alleles.
 type Lost struct {
 	Share   float64      // for all drones of the yard together, kin and chance
-	Kinship float64      // of the daughters with the yard's drone colonies, the mean
+	Kinship float64      // of the daughters with the yard's drone colonies, the mean; unknown ones are kin to nobody
 	Worst   float64      // of any one of these colonies
 	With    book.QueenID // the closest of them; zero: none is kin
 	Drones  int          // recorded drone colonies with a known queen
@@ -21,8 +21,12 @@ type Lost struct {
 func Daughters(v *book.View, mother book.QueenID, yard book.YardID, n practice.Numbers) Lost {
 	k := New(v, n.Get(practice.MatesOfQueen))
 	drones := k.Drones(yard)
-	l := Lost{Drones: len(drones)}
+	l := Lost{}
 	for _, d := range drones {
+		if d.IsZero() {
+			continue
+		}
+		l.Drones++
 		kin := k.Daughter(mother, d)
 		l.Kinship += kin / float64(len(drones))
 		if kin > l.Worst {
