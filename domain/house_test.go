@@ -48,7 +48,7 @@ var plan = []layer{
 	{dir: "domain/strength", ours: rooms("calendar practice book weather"), pure: true, why: "bees and food follow from the book and the weather, not from the rules"},
 	{dir: "domain/pedigree", ours: rooms("practice book"), pure: true, why: "kinship follows from who the mothers are and whose drones flew"},
 	{dir: "domain/plan", ours: rooms("calendar practice spread bee book weather course strength"), pure: true, why: "a plan follows from the course and the numbers; rules tell of its steps"},
-	{dir: "domain/handover", ours: rooms("calendar practice book course strength plan"), pure: true, why: "who gets which queen, and when to graft those missing, follows from the book, the course, the room she has and the plan, not from how it is shown"},
+	{dir: "domain/handover", ours: rooms("calendar practice bee book course strength plan"), pure: true, why: "who gets which queen, and when to graft those missing, follows from the book, the course, the room she has and the plan, not from how it is shown"},
 	{dir: "domain/rules", ours: rooms("calendar practice bee spread book weather yard course strength pedigree plan handover"), pure: true, why: "rules judge the book and the course and know nothing that shows them"},
 	{dir: "domain/review", ours: rooms("calendar practice spread book course strength plan rules allot"), pure: true, why: "what an action is worth follows from the course and the rules, not from how it is shown"},
 	{dir: "domain/season", ours: rooms("calendar practice book plan handover"), pure: true, why: "batches are fitted to each other by what each of them takes, as the plan of one has it"},

@@ -4,11 +4,13 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
 	"lidmark/domain/handover"
+	"lidmark/domain/line"
 )
 
 func claimCommand(a *app) *cobra.Command {
@@ -46,7 +48,7 @@ func claimCommand(a *app) *cobra.Command {
 		return nil
 	})
 	c.Flags().StringVar(&how, "how", "", "\"dead on arrival\", \"not accepted\" or superseded: the `KIND` of claim")
-	c.Flags().StringSliceVar(&queens, "queen", nil, "the very `QUEENS`")
+	c.Flags().StringArrayVar(&queens, "queen", nil, "the very `QUEENS`")
 	return c
 }
 
@@ -77,27 +79,41 @@ func sayWhy(claim *book.Claimed, order, how string, why []string) error {
 
 // claimed are the queens of names, which went with an order; no more than n.
 func (f finder) claimed(o *book.Order, n int, names []string) (all []book.QueenID, err error) {
-	if len(names) > n {
-		return nil, fmt.Errorf("claim of %s: %d are named with --queen, name no more than are claimed", plural(n, "queen"), len(names))
-	}
-	var others []book.QueenID
-	for q := range f.Queens() {
-		if !slices.Contains(o.Handed, q.Queen) {
-			others = append(others, q.Queen)
-		}
-	}
-	for _, name := range names {
-		q, err := f.queen(name, others...)
-		if err != nil { // of whoever else it may be said
-			q, err = f.queen(name)
-		}
+	for _, name := range f.apartQueens(o, names) {
+		q, err := f.wentWith(o, name, all)
 		if err != nil {
 			return nil, err
 		}
-		if !slices.Contains(o.Handed, q.Queen) {
-			return nil, fmt.Errorf("queen %s did not go with order %s: name one who did, see them with lidbook sold, or leave --queen out", name, o.Number)
-		}
 		all = append(all, q.Queen)
 	}
+	if len(all) > n {
+		return nil, fmt.Errorf("claim of %s: %d are named with --queen, name no more than are claimed", plural(n, "queen"), len(all))
+	}
 	return all, nil
+}
+
+// wentWith is the queen of a name who went with an order, but those named before.
+func (f finder) wentWith(o *book.Order, name string, but []book.QueenID) (*book.Queen, error) {
+	may := func(q *book.Queen) bool { return slices.Contains(o.Handed, q.Queen) && !slices.Contains(but, q.Queen) }
+	if len(line.QueensCalled(f.View, name, true, may)) > 0 {
+		return line.Queen(f.View, name, true, may)
+	}
+	if _, err := f.queen(name); err != nil {
+		return nil, err
+	}
+	return nil, fmt.Errorf("queen %s did not go with order %s: name one who did, see them with lidbook orders %s, or leave --queen out", name, o.Number, o.Number)
+}
+
+// apartQueens parts lists of queens at their commas; a name with a comma of its own stays whole.
+func (f finder) apartQueens(o *book.Order, names []string) (all []string) {
+	for _, text := range names {
+		if _, err := f.wentWith(o, text, nil); err == nil {
+			all = append(all, text)
+			continue
+		}
+		for part := range strings.SplitSeq(text, ",") {
+			all = append(all, strings.TrimSpace(part))
+		}
+	}
+	return all
 }

@@ -3,12 +3,14 @@ package main
 import (
 	"cmp"
 	"fmt"
+	"strconv"
 	"strings"
 
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
 	"lidmark/domain/course"
+	"lidmark/domain/handover"
 	"lidmark/domain/plan"
 	"lidmark/domain/rules"
 )
@@ -17,6 +19,7 @@ import (
 type handOverFlags struct {
 	book.QueenHandedOver
 	order string
+	asIs  bool // without what the order wants
 }
 
 func handOverCommand(a *app) *cobra.Command {
@@ -25,7 +28,7 @@ func handOverCommand(a *app) *cobra.Command {
 		Use:   "handover [QUEEN...]",
 		Short: "Who gets which queen and what is missing; with names, write down that they were handed over",
 		Long: "Deals the caged queens, and those who have proven themselves in nucs, out to the\nopen orders, by priority and day: who gets whom, when they are sent or fetched and\n" +
-			"caught, what is missing since when, which batch gives fewer than planned for it, and\nby when it is to be expected. With the names of queens, of the cages they are in or\nthe nucs they were caught from, it writes down that they were handed over.",
+			"caught, what is missing since when, which batch gives fewer than planned for it, and\nby when it is to be expected. With the names of queens, of the cages they are in or\nthe nucs they were caught from, it writes down that they were handed over. Who lacks a\nmark, disc or clipped wing that her order wants is told first, and not written.",
 		Example: "  lidbook handover\n  lidbook handover 7 8 --order 12 --attendants\n  lidbook handover A1-A9 --order 12\n  lidbook handover \"Rook 3\" --to \"a neighbour\"",
 		Args:    cobra.ArbitraryArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
@@ -42,6 +45,7 @@ func handOverCommand(a *app) *cobra.Command {
 	c.Flags().StringVar(&a.flags.by, "by", "", "`WRITER` (else $LIDMARK_WRITER, else the only person of the book)")
 	c.Flags().StringVar(&h.order, "order", "", "for the order of this `NUMBER`")
 	c.Flags().StringVar(&h.To, "to", "", "to `WHOM`")
+	c.Flags().BoolVar(&h.asIs, "as-is", false, "also without the mark, disc or clipped wing that the order wants")
 	c.Flags().BoolVar(&h.With, "attendants", false, "with attendants")
 	return a.completes(c, queenNames)
 }
@@ -66,22 +70,88 @@ func (d *desk) handOver(h handOverFlags, names []string) error {
 	}
 	var facts []book.Fact
 	var went []book.QueenID
-	for _, name := range f.oneByOne(names) {
-		q, err := f.queen(name, went...)
-		if err == nil && !q.InHand() && strings.EqualFold(plainQueen(name), caughtFrom(f.View, q)) {
-			err = fmt.Errorf("%s: %s is no longer in hand, and no other from there sits in a cage; see lidbook handover", name, rules.Name(f.View, q.Queen.Subject()))
-		}
-		if _, no := f.nuc(name); err != nil && no == nil {
-			err = fmt.Errorf("%w; %s is a nuc: write first into which cage its queen was caught, for cage 7 lidbook write %q, then hand over the one in that cage", err, name, name+" k7")
-		}
+	all := f.oneByOne(names)
+	for _, name := range all {
+		q, err := f.goes(name, went)
 		if err != nil {
 			return err
 		}
 		h.Queen, went = q.Queen, append(went, q.Queen)
 		facts = append(facts, h.QueenHandedOver)
 	}
-	d.minds(d.plansOf(facts)...)
+	if err := d.asOrdered(h, went, all); err != nil {
+		return err
+	}
+	ids := d.ids
+	d.mindsEach(ids.Entries(d.at, d.now, d.writer, facts...))
 	return d.write(facts...)
+}
+
+// goes is the queen of a name who is to be handed over behind those who go before her.
+func (f finder) goes(name string, went []book.QueenID) (*book.Queen, error) {
+	q, err := f.queen(name, went...)
+	if err == nil && q.InHand() {
+		return q, nil
+	}
+	if err == nil {
+		err = fmt.Errorf("%s: %s is no longer in hand, and no other is called so; see lidbook handover", name, rules.Name(f.View, q.Queen.Subject()))
+	}
+	if n, no := f.nuc(name); no == nil && f.View.Nuc(n.NucNamed.Nuc).Condition().Queenright() {
+		err = fmt.Errorf("%w; %s is a nuc: write first into which cage its queen was caught, for cage 7 lidbook write %q, then hand over the one in that cage", err, name, name+" k7")
+	}
+	return nil, err
+}
+
+// asOrdered refuses queens who lack what their order wants, with what writes it down, unless
+// they are meant to go as they are; and minds more queens than are owed.
+func (d *desk) asOrdered(h handOverFlags, went []book.QueenID, names []string) error {
+	v := d.viewThen()
+	o := v.Order(h.Order)
+	if h.Order.IsZero() {
+		return nil
+	}
+	if open := o.Open(); len(went) > open && open > 0 {
+		d.line("  mind: %s for order %s, of which %d open. Look for whom the others are meant", plural(len(went), "queen"), o.Number, open)
+	}
+	if h.asIs {
+		return nil
+	}
+	var all handover.Lacks
+	var lines []string
+	for i, id := range went {
+		lacks := handover.LacksOf(o, v.Queen(id).Mark)
+		all = handover.Lacks{Mark: all.Mark || lacks.Mark, Disc: all.Disc || lacks.Disc, Clip: all.Clip || lacks.Clip}
+		if lacks.Any() {
+			lines = append(lines, markLine(v, names[i], lacks))
+		}
+	}
+	if len(lines) == 0 {
+		return nil
+	}
+	who := "she has"
+	if len(lines) > 1 {
+		who = plural(len(lines), "queen") + " have"
+	}
+	return fmt.Errorf("order %s wants %s, and by the book %s none: do it and write it down (%s), or hand over as it is with --as-is; nothing written",
+		o.Number, all.Wanted(), who, strings.Join(lines, "; "))
+}
+
+// markLine is the line that writes down what a queen lacks.
+func markLine(v *book.View, name string, l handover.Lacks) string {
+	if _, err := (finder{View: v}).nuc(name); err == nil {
+		name = "from " + name
+	}
+	if strings.ContainsAny(name, " ,") {
+		name = strconv.Quote(name)
+	}
+	words := "lidbook mark " + name
+	if l.Disc {
+		words += " --disc NUMBER"
+	}
+	if l.Clip {
+		words += " --clipped"
+	}
+	return words
 }
 
 // oneByOne are names of queens, those of nucs in a row, A1-A9, each by itself.

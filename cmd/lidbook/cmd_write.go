@@ -104,7 +104,8 @@ func (s *scribe) one(text string) error {
 		return nil
 	}
 	s.line("%s", l)
-	s.minds(s.plansOf(l.Facts())...)
+	ids := s.ids
+	s.mindsEach(l.Entries(&ids, s.now, s.writer))
 	question := "Enter writes it, n leaves it"
 	if text == s.before {
 		question = "Typed twice? Enter writes it again, n leaves it"

@@ -152,9 +152,20 @@ func (f finder) breederLine(name string) (string, error) {
 	return "", fmt.Errorf("--line %s: no breeder is of that line; write one of %s, or leave it out", name, shortList(there))
 }
 
+// order is the order of a number, or an error that lists those that are open.
 func (f finder) order(number string) (*book.Order, error) {
 	number = plainOrder(number)
-	return one("order", number, f.Orders(), func(o *book.Order) string { return o.Number })
+	var open []string
+	for o := range f.Orders() {
+		if o.Open() > 0 {
+			open = append(open, o.Number)
+		}
+	}
+	o, err := one("order", number, f.Orders(), func(o *book.Order) string { return o.Number })
+	if err == nil || o != nil || len(open) == 0 {
+		return o, err
+	}
+	return nil, fmt.Errorf("no order %q: open are %s; those closed are in lidbook orders --all", number, shortList(open))
 }
 
 // nucs are the nucs of names, lists and rows, each once.
@@ -274,7 +285,7 @@ func (f finder) anything(name string) (book.Subject, error) {
 	if y, err := f.yard(name); err == nil {
 		return y.Yard.Subject(), nil
 	}
-	if q, err := f.queenBy(ownSigns(), name); err == nil {
+	if q, err := f.ownQueen(name); err == nil {
 		return q.Queen.Subject(), nil
 	}
 	if orders := f.customer(name); len(orders) == 1 {

@@ -8,36 +8,46 @@ import (
 // minds says what the rules have against doings that are being written down.
 // A record is never refused, so all of it is only to be minded. What asks a
 // question says enough by it.
-func (d *desk) minds(plans ...rules.Intent) {
-	v := d.viewThen()
-	said := map[string]bool{}
+func (d *desk) minds(plans ...rules.Intent) { newMinding(d).of(d.viewThen(), plans...) }
+
+// minding says each reason once.
+type minding struct {
+	*desk
+	said map[string]bool
+}
+
+func newMinding(d *desk) minding { return minding{d, map[string]bool{}} }
+
+func (m minding) of(v *book.View, plans ...rules.Intent) {
 	for _, plan := range plans {
 		if plan == nil {
 			continue
 		}
 		verdict := rules.Check(v, plan)
 		for _, r := range append(verdict.Refused, verdict.Warned...) {
-			if !said[r.Why] {
-				d.line("  mind: %s. %s", r.Why, r.Do)
+			if !m.said[r.Why] {
+				m.line("  mind: %s. %s", r.Why, r.Do)
 			}
-			said[r.Why] = true
+			m.said[r.Why] = true
 		}
 	}
 }
 
-// plansOf are facts as plans, those that ask nothing. A whole row was judged
-// when its sheet was made, so a long list is left alone.
-func (d *desk) plansOf(facts []book.Fact) []rules.Intent {
+// mindsEach says what the rules have against entries, each in a book that has those before it: a
+// look on a line proves the queen who is caught on it. What asks a question is left out, and a
+// long list was judged when its sheet was made.
+func (d *desk) mindsEach(entries []book.Entry) {
 	const few = 12
-	if len(facts) > few {
-		return nil
+	if len(entries) > few {
+		return
 	}
-	v := d.viewThen()
-	var plans []rules.Intent
-	for _, f := range facts {
-		if _, asks := rules.Ask(v, f); !asks {
-			plans = append(plans, rules.PlanOf(v, f))
+	v, m := d.viewThen(), newMinding(d)
+	for i, e := range entries {
+		if _, asks := rules.Ask(v, e.Fact); !asks {
+			m.of(v, rules.PlanOf(v, e.Fact))
+		}
+		if i+1 < len(entries) {
+			v = d.season.With(entries[:i+1]...).At(v.On())
 		}
 	}
-	return plans
 }

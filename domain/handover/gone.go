@@ -3,8 +3,10 @@ package handover
 import (
 	"cmp"
 	"slices"
+	"strconv"
 	"strings"
 
+	"lidmark/domain/bee"
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 )
@@ -15,21 +17,21 @@ type Gone struct {
 	Customer string
 	Number   string // of the order
 	On       calendar.Day
-	Age      int // in days when she was caught; 0: nobody knows
-	Batch    int // the number of her batch; 0: none
+	Age      int    // in days when she was caught; 0: nobody knows
+	Batch    int    // the number of her batch; 0: none
+	Nuc      string // from which she was caught
 	Claimed  book.ClaimKind
 }
 
-// HandedOver are the queens handed over whose customer, order, name, line, cage,
-// disc or year holds all the words of a text, the last ones first. An empty text
-// finds all.
+// HandedOver are the queens handed over of whom all the words of a text are known, see
+// [Gone.Holds], the last ones first. An empty text finds all.
 func HandedOver(v *book.View, text string) (all []Gone) {
 	claims, bornOn := claimed(v), bornOf(v)
 	for q := range v.Queens() {
 		if q.Handed.IsZero() {
 			continue
 		}
-		g := Gone{Queen: q, Customer: q.HandedTo, On: q.Handed.Day(v.Zone()), Claimed: claims[q.Queen]}
+		g := Gone{Queen: q, Customer: q.HandedTo, Nuc: v.Nuc(q.From).Name, On: q.Handed.Day(v.Zone()), Claimed: claims[q.Queen]}
 		if !q.Order.IsZero() {
 			o := v.Order(q.Order)
 			g.Number, g.Customer = o.Number, cmp.Or(g.Customer, o.Customer)
@@ -65,17 +67,60 @@ func bornOf(v *book.View) func(*book.Queen) calendar.Day {
 	}
 }
 
-// Holds tells whether all words of a text are found in what is known of her.
+// Holds tells whether all words of a text are found in what is known of her: a number as a
+// whole, "disc 2" and the like as they stand together, any other word also as part of one.
 func (g Gone) Holds(text string) bool {
-	known := strings.ToLower(strings.Join([]string{
-		g.Customer, g.Number, g.Name, g.Line, g.Label, g.Mark.Disc, g.Mark.Colour, g.On.String(), g.On.Short(),
-	}, " "))
-	for word := range strings.FieldsSeq(strings.ToLower(text)) {
+	known := g.known()
+	for _, word := range goneWords(text) {
+		if _, err := strconv.Atoi(word); err == nil || strings.Contains(word, " ") {
+			word = " " + word + " "
+		}
 		if !strings.Contains(known, word) {
 			return false
 		}
 	}
 	return true
+}
+
+// known is all by which she may be asked for, in small letters, with blanks around.
+func (g Gone) known() string {
+	year, _, _ := g.On.Date()
+	words := []string{
+		g.Customer, "order", g.Number, ";", g.Name, g.Line, "cage", g.Label, ";", "disc", g.Mark.Disc, ";", g.Mark.Colour, g.Mark.Disc, ";",
+		"batch", strconv.Itoa(g.Batch), ";", g.On.String(), g.On.Short(), strconv.Itoa(year), "caught from", g.Nuc,
+	}
+	if g.Mark.Clipped {
+		words = append(words, "; clipped")
+	}
+	return " " + strings.ToLower(strings.Join(strings.Fields(strings.Join(words, " ")), " ")) + " "
+}
+
+// goneWords are the words of a text in small letters, a kind of number together with its
+// number, and a colour with that of its disc.
+func goneWords(text string) (all []string) {
+	words := strings.Fields(strings.ToLower(strings.ReplaceAll(text, ",", " ")))
+	for i := 0; i < len(words); i++ {
+		switch word := words[i]; {
+		case i+1 < len(words) && (slices.Contains(numbered, word) || slices.Contains(colours, word) && isDisc(words[i+1])):
+			i++
+			all = append(all, word+" "+words[i])
+		case word != "queen" && word != "the":
+			all = append(all, word)
+		}
+	}
+	return all
+}
+
+var (
+	numbered = []string{"disc", "cage", "order", "batch", "from"}
+	colours  = []string{bee.White.String(), bee.Yellow.String(), bee.Red.String(), bee.Green.String(), bee.Blue.String()}
+)
+
+// isDisc tells whether a word behind a colour is the number of a disc, and no year.
+func isDisc(word string) bool {
+	const years = 1000
+	n, err := strconv.Atoi(word)
+	return err == nil && n < years
 }
 
 // claimed are the queens whom claims name, and how.

@@ -44,6 +44,7 @@ func (s Served) Missing() int { return s.Short - s.Coming - s.Planned }
 type Given struct {
 	Queen
 	Catching
+	Lacks      Lacks
 	Substitute bool // she is of another line, which the order takes too
 }
 
@@ -135,7 +136,7 @@ func (s *Sheet) deal(kinds []kind, c *course.Course) {
 		o := &s.Orders[i]
 		for k, n := range m.deal[i] {
 			for _, q := range kinds[k].queens[:n] {
-				o.Queens = append(o.Queens, Given{Queen: q, Substitute: o.Order.Line != "" && q.Line != o.Order.Line})
+				o.Queens = append(o.Queens, Given{Queen: q, Lacks: LacksOf(o.Order, q.Mark), Substitute: o.Order.Line != "" && q.Line != o.Order.Line})
 			}
 			kinds[k].queens = kinds[k].queens[n:]
 		}
@@ -216,9 +217,7 @@ func costOf(q Queen, s Served, today calendar.Day, n practice.Numbers) float64 {
 	if o.Line != "" && q.Line != o.Line {
 		cost += ofSubstitute
 	}
-	if o.Marked && q.Mark.Colour == "" && q.Mark.Disc == "" {
-		cost += unmarked
-	}
+	cost += LacksOf(o, q.Mark).cost()
 	if q.full != 0 {
 		cost += aDayFull * float64(max(0, s.Catch-q.full))
 	}

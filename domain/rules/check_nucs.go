@@ -5,6 +5,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/handover"
 	"lidmark/domain/practice"
 	"lidmark/domain/strength"
 )
@@ -229,7 +230,7 @@ func (i HandOver) forOrder(c *checker, q *book.Queen) {
 	}
 	o := c.view.Order(i.Order)
 	i.owed(c, o)
-	i.asMarked(c, o, q.Mark)
+	i.asMarked(c, o, q)
 	switch sure := q.Descent != book.DescentDoubtful; {
 	case o.TakesSure(q.Line, sure):
 	case o.Takes(q.Line):
@@ -251,12 +252,13 @@ func (i HandOver) owed(c *checker, o *book.Order) {
 	}
 }
 
-// asMarked warns of a queen without the mark that her order wants.
-func (i HandOver) asMarked(c *checker, o *book.Order, m book.QueenMarked) {
-	switch {
-	case o.Disc && m.Disc == "":
-		c.warn(fmt.Sprintf("order %s wants queens with a disc; no disc of hers is in the book", o.Number), "Mark her first, or write down her disc")
-	case o.Marked && m.Colour == "" && m.Disc == "":
-		c.warn(fmt.Sprintf("order %s wants marked queens; no mark of hers is in the book", o.Number), "Mark her first, or write down her mark")
+// asMarked warns of a queen without the mark or the clipped wing that her order wants, and of
+// one clipped for an order that does not say so: that cannot be mended.
+func (i HandOver) asMarked(c *checker, o *book.Order, q *book.Queen) {
+	if l := handover.LacksOf(o, q.Mark); l.Any() {
+		c.warn(fmt.Sprintf("order %s wants %s; of hers the book has none", o.Number, l.Wanted()), "First "+l.Words()+", and write it down")
+	}
+	if q.Mark.Clipped && !o.Clipped {
+		c.warn(fmt.Sprintf("a wing of %s is clipped; order %s does not ask for it", queenName(c.view, q), o.Number), "Take one who is whole, or ask who gets her")
 	}
 }

@@ -234,11 +234,24 @@ var plans = []planned{
 	{
 		name: "a queen without a mark for an order of marked ones", write: queenForMarked(book.QueenMarked{}), at: "2027-06-20 19:00",
 		plan:   rules.HandOver{Queen: booktest.Queen("a"), Order: booktest.Order("40")},
-		warned: "order 40 wants marked queens; no mark of hers is in the book", do: "Mark her first, or write down her mark",
+		warned: "order 40 wants a mark; of hers the book has none", do: "First mark her, and write it down",
 	},
 	{
 		name: "a marked queen for an order of marked ones", write: queenForMarked(book.QueenMarked{Queen: booktest.Queen("a"), Colour: "yellow"}), at: "2027-06-20 19:00",
 		plan: rules.HandOver{Queen: booktest.Queen("a"), Order: booktest.Order("40")},
+	},
+	{
+		name: "a queen without a disc and a clipped wing for an order of both", write: func(p *booktest.Pen) {
+			queenForMarked(book.QueenMarked{Queen: booktest.Queen("a"), Colour: "yellow"})(p)
+			p.Write(book.OrderTaken{Order: booktest.Order("40"), Number: "40", Queens: 1, Disc: true, Clipped: true, By: calendar.Date(2027, 6, 28)})
+		}, at: "2027-06-20 19:00",
+		plan:   rules.HandOver{Queen: booktest.Queen("a"), Order: booktest.Order("40")},
+		warned: "order 40 wants a disc, a clipped wing; of hers the book has none", do: "First give a disc, clip a wing, and write it down",
+	},
+	{
+		name: "a clipped queen for an order that does not ask for it", write: queenForMarked(book.QueenMarked{Queen: booktest.Queen("a"), Colour: "yellow", Clipped: true}), at: "2027-06-20 19:00",
+		plan:   rules.HandOver{Queen: booktest.Queen("a"), Order: booktest.Order("40")},
+		warned: "a wing of the queen in cage 7 is clipped; order 40 does not ask for it", do: "Take one who is whole, or ask who gets her",
 	},
 	{
 		name: "a queen for an order that has all", write: func(p *booktest.Pen) {
@@ -253,7 +266,7 @@ var plans = []planned{
 			caughtOn20June(p)
 			p.Write(book.QueenHandedOver{Queen: booktest.Queen("a"), To: "a neighbour"})
 		}, at: "2027-06-21 18:00", plan: rules.HandOver{Queen: booktest.Queen("a")},
-		refused: "the queen in cage 7 is no longer in hand", do: "Take another queen",
+		refused: "the queen once in cage 7 is no longer in hand", do: "Take another queen",
 	},
 }
 

@@ -55,11 +55,15 @@ func queenName(v *book.View, q *book.Queen) string {
 	case q.Name != "":
 		return q.Name
 	case q.Mark.Disc != "":
-		return fmt.Sprintf("queen %s %s", q.Mark.Colour, q.Mark.Disc)
+		return fmt.Sprintf("queen %s %s", cmp.Or(q.Mark.Colour, "disc"), q.Mark.Disc)
+	case q.Label != "" && !q.InHand():
+		return "the queen once in cage " + q.Label
 	case q.Label != "":
 		return "the queen in cage " + q.Label
 	case !q.Caught.IsZero():
 		return "the queen " + v.CatchWords(q)
+	case !q.Where.IsZero():
+		return "the queen in " + Name(v, q.Where)
 	default:
 		return "a queen without a name"
 	}
