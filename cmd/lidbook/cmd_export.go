@@ -76,9 +76,10 @@ func (a *app) exporter(v *book.View, args []string, to string, how book.Position
 		return func(w io.Writer) error { return made.WriteAs(to, form, w) }, err
 	}
 	tables := map[string]func(*book.View) table.Table{
-		"nucs": table.Nucs, "batches": table.Batches, "looks": table.Looks, "plans": table.Plans, "orders": table.Orders,
+		"nucs": table.Nucs, "batches": table.Batches, "looks": table.Looks, "orders": table.Orders,
+		"plans":    func(v *book.View) table.Table { return plansTable(plan.New(course.New(v))) },
 		"season":   func(v *book.View) table.Table { return seasonTable(v, season.Clashes(plan.New(course.New(v))), found) },
-		"handover": func(v *book.View) table.Table { return handOverTable(v, handover.New(plan.New(course.New(v)))) },
+		"handover": func(v *book.View) table.Table { return handOverTable(plan.New(course.New(v))) },
 		"claims":   func(v *book.View) table.Table { return claimsTable(handover.ClaimsOf(v)) },
 		"buying":   func(v *book.View) table.Table { return buyingTable(plan.New(course.New(v)).Buys()) },
 	}

@@ -106,6 +106,18 @@ func fillGraft(g *book.Grafted, f finder, breeder, starter, grafter string) erro
 func (d *desk) clockOf(g book.Grafted) error {
 	v := d.view()
 	d.minds(rules.PlanOf(v, g))
+	d.asPlanned(v, g)
 	d.printClock(timetableIn(v, v.Batch(g.Batch)))
 	return nil
+}
+
+// asPlanned says how a graft is written down that was meant to be the one planned for its day.
+func (d *desk) asPlanned(v *book.View, g book.Grafted) {
+	on := v.Batch(g.Batch).At.Day(d.zone)
+	for p := range v.Plans() {
+		if p.Day == on && p.Batch != g.Batch {
+			d.line("  if it is the planned one: lidbook strike last, then the same with --plan %s", p.Day)
+			return
+		}
+	}
 }

@@ -83,7 +83,7 @@ func ordersCommand(a *app) *cobra.Command {
 		var open, ended [][]string
 		for o := range v.Orders() {
 			list = append(list, shapeOfOrder(o))
-			row := []string{"order " + o.Number, o.Customer, fmt.Sprintf("%d of %d open", o.Open(), o.Queens), lineWords(o.Line, o.Substitute), windowWords(v, o), priorityWords(o)}
+			row := []string{"order " + o.Number, o.Customer, fmt.Sprintf("%d of %d open", o.Open(), o.Queens), lineWords(o.Line, o.Substitute), windowWords(v, o), wantedWords(o), priorityWords(o)}
 			if o.Open() > 0 {
 				open = append(open, row)
 			} else {

@@ -3,6 +3,7 @@ package main
 import (
 	"cmp"
 	"slices"
+	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -75,6 +76,8 @@ type givenShape struct {
 	ToBank     bool   `json:"thenToBank,omitempty"`
 	Room       bool   `json:"giveRoom,omitempty"`
 	How        string `json:"how,omitempty"` // what is to be done with her, in words
+
+	Lacks []string `json:"lacks,omitempty"` // of what the order wants
 }
 
 // leftOfLine are the queens of a line whom nobody ordered, in JSON.
@@ -86,7 +89,11 @@ type leftOfLine struct {
 }
 
 func shapeOfSheet(p *plan.Planner) sheetShape {
-	v, sheet := p.View(), handover.New(p)
+	return shapeOfDealt(p, handover.New(p))
+}
+
+func shapeOfDealt(p *plan.Planner, sheet *handover.Sheet) sheetShape {
+	v := p.View()
 	s := sheetShape{Day: v.Today().String(), Orders: []servedShape{}, Left: leftByLine(v, sheet.Left), Caution: soldCaution}
 	since, waits := handover.ShortSince(v, sheet), waitsOf(p, sheet)
 	for _, o := range sheet.Orders {
@@ -135,6 +142,9 @@ func shapeOfGiven(v *book.View, g handover.Given) givenShape {
 	s := givenShape{
 		Cage: g.Label, Bank: g.Bank, Caged: g.Caged.String(), Line: g.Line, Substitute: g.Substitute, Ready: g.Ready.String(),
 		Mark: markWords(&book.Queen{Mark: g.Mark}), Catch: g.By.String(), ToBank: g.ToBank, Room: g.Room, How: g.Words(),
+	}
+	if g.Lacks.Any() {
+		s.Lacks = strings.Split(g.Lacks.Wanted(), ", ")
 	}
 	if !g.ID.IsZero() {
 		s.Queen = rules.Name(v, g.ID.Subject())

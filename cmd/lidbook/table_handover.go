@@ -3,6 +3,8 @@ package main
 import (
 	"lidmark/domain/book"
 	"lidmark/domain/handover"
+	"lidmark/domain/plan"
+	"lidmark/domain/rules"
 	"lidmark/storage/table"
 )
 
@@ -15,18 +17,21 @@ type handedLine struct {
 	queens int
 
 	coming, planned int // of those an order misses
+	misses          servedShape
 }
 
 // handOverTable is the table of who gets which queen: of each order a line a queen, and one for
 // those it misses; last the queens for nobody yet.
-func handOverTable(v *book.View, s *handover.Sheet) table.Table {
+func handOverTable(p *plan.Planner) table.Table {
+	v, s := p.View(), handover.New(p)
 	var lines []handedLine
-	for _, o := range s.Orders {
+	shapes := shapeOfDealt(p, s).Orders
+	for i, o := range s.Orders {
 		for _, g := range o.Queens {
 			lines = append(lines, handedLine{part: "gets", of: o, gets: g, queens: 1})
 		}
 		if o.Short > 0 {
-			lines = append(lines, handedLine{part: "misses", of: o, queens: o.Short, coming: o.Coming, planned: o.Planned})
+			lines = append(lines, handedLine{part: "misses", of: o, queens: o.Short, coming: o.Coming, planned: o.Planned, misses: shapes[i]})
 		}
 	}
 	for _, q := range s.Left {
@@ -59,6 +64,17 @@ func handedFields(v *book.View) []column[handedLine] {
 		{"coming in time", "", func(l handedLine) table.Cell { return countCell(l.coming) }},
 		{"planned", "", func(l handedLine) table.Cell { return countCell(l.planned) }},
 		{"warning", "", func(l handedLine) table.Cell { return table.Text(l.of.Warning) }},
+		{"mark", "", func(l handedLine) table.Cell { return table.Text(markWords(&book.Queen{Mark: l.gets.Mark})) }},
+		{"called", "", func(l handedLine) table.Cell { return calledCell(v, l.gets.ID) }},
+		{"missing since", "", func(l handedLine) table.Cell { return table.Text(l.misses.Since) }},
+		{"why", "", func(l handedLine) table.Cell { return table.Text(l.misses.why) }},
+		{"planned sure", "%", func(l handedLine) table.Cell {
+			return shareCell(l.misses)
+		}},
+		{"missing by", "", func(l handedLine) table.Cell { return table.Text(l.misses.Next) }},
+		{"missing sure", "%", func(l handedLine) table.Cell { return numberCell(100*l.misses.Chance, l.misses.Next != "") }},
+		{"graft by", "", func(l handedLine) table.Cell { return table.Text(l.misses.GraftBy) }},
+		{"cannot be kept", "", func(l handedLine) table.Cell { return table.Yes(l.misses.Lost) }},
 	}
 }
 
@@ -67,4 +83,21 @@ func ofOrder(l handedLine, cell func(*book.Order) table.Cell) table.Cell {
 		return table.Cell{}
 	}
 	return cell(l.of.Order)
+}
+
+// calledCell is what a queen is called; empty for none.
+func calledCell(v *book.View, id book.QueenID) table.Cell {
+	if id.IsZero() {
+		return table.Cell{}
+	}
+	return table.Text(rules.Name(v, id.Subject()))
+}
+
+// shareCell is how sure the batches are in per cent that an order waits for; empty where it waits
+// for none, or cannot be kept by them.
+func shareCell(s servedShape) table.Cell {
+	if s.Sure == nil || s.Lost {
+		return table.Cell{}
+	}
+	return numberCell(100**s.Sure, true)
 }
