@@ -31,7 +31,7 @@ func (s State) FilterThings() (all []book.Subject) {
 		if q.Caged() {
 			cage = "cage " + v.CageOf(q)
 		}
-		add(q.Queen.Subject(), "queen", q.Name, q.Label, cage, "disc "+q.Mark.Disc)
+		add(q.Queen.Subject(), "queen", q.Name, q.Label, cage, q.Mark.Colour, "disc "+q.Mark.Disc, v.CatchWords(q))
 	}
 	for b := range v.Batches() {
 		add(b.Batch.Subject(), fmt.Sprintf("batch %d", b.Number), b.Line)

@@ -82,7 +82,7 @@ func orderServed(_ State, a *Answers) (all []book.Fact) {
 	o := a.order()
 	a.Needed("cages")
 	var went []book.QueenID
-	for _, cage := range a.cagesOrNucs("cages") {
+	for _, cage := range a.cagesOrNucs("cages", (*book.Queen).Caged) {
 		q := a.caged("cages", cage, went...)
 		went = append(went, q)
 		all = append(all, book.QueenHandedOver{Queen: q, Order: o.Order, With: a.Yes("with")})
@@ -93,8 +93,12 @@ func orderServed(_ State, a *Answers) (all []book.Fact) {
 	return all
 }
 
-// cagesOrNucs are the cages of queens, by their numbers or the nucs they came out of.
-func (a *Answers) cagesOrNucs(name string) (all []string) {
+// cagesOrNucs are the cages of queens, by their numbers, the nucs they came out of or what else
+// they are called; a text that is one name of one who may be meant stays whole.
+func (a *Answers) cagesOrNucs(name string, may func(*book.Queen) bool) (all []string) {
+	if text := a.Text(name); len(line.QueensCalled(a.View, text, true, may)) == 1 {
+		return []string{text}
+	}
 	for part := range strings.SplitSeq(a.Text(name), ",") {
 		part = strings.TrimSpace(strings.TrimPrefix(strings.TrimSpace(part), "from "))
 		labels, noCages := line.Cages(part)
@@ -129,11 +133,15 @@ func claimed(_ State, a *Answers) []book.Fact {
 	if f.How == 0 && f.Why == "" {
 		a.Wrong("how", "choose one, or write what is said of it")
 	}
-	for _, cage := range a.cagesOrNucs("cages") {
-		if q, went := a.went(o, cage, f.Of); went {
-			f.Of = append(f.Of, q)
-		} else {
+	for _, cage := range a.cagesOrNucs("cages", wentWith(o, nil)) {
+		switch all := line.QueensCalled(a.View, cage, true, wentWith(o, f.Of)); len(all) {
+		case 0:
 			a.Wrong("cages", "no queen in cage %s went with order %s", cage, o.Number)
+		case 1:
+			f.Of = append(f.Of, all[0].Queen)
+		default:
+			_, err := line.Queen(a.View, cage, true, wentWith(o, f.Of))
+			a.Wrong("cages", "%v", err)
 		}
 	}
 	if len(f.Of) > f.Queens {
@@ -145,14 +153,9 @@ func claimed(_ State, a *Answers) []book.Fact {
 	return fact(f)
 }
 
-// went is the queen who went with an order in a cage, the last one in it but those.
-func (a *Answers) went(o *book.Order, cage string, but []book.QueenID) (queen book.QueenID, ok bool) {
-	for _, id := range o.Handed {
-		if strings.EqualFold(a.View.CageOf(a.View.Queen(id)), cage) && !slices.Contains(but, id) {
-			queen, ok = id, true
-		}
-	}
-	return queen, ok
+// wentWith tells whether a queen went with an order, and is none of those.
+func wentWith(o *book.Order, but []book.QueenID) func(*book.Queen) bool {
+	return func(q *book.Queen) bool { return slices.Contains(o.Handed, q.Queen) && !slices.Contains(but, q.Queen) }
 }
 
 func askOrder(s State) []Ask {

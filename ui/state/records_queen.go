@@ -117,6 +117,9 @@ func (s State) queens(are func(*book.Queen) bool) []Option {
 // nuc; but those are passed over.
 func (a *Answers) caged(name, cage string, but ...book.QueenID) book.QueenID {
 	q := a.View.CagedAs(cage, but...)
+	if all := line.QueensCalled(a.View, cage, true, func(o *book.Queen) bool { return o.Caged() && !slices.Contains(but, o.Queen) }); q == nil && len(all) == 1 {
+		q = all[0]
+	}
 	if q == nil {
 		a.Wrong(name, "no queen is in cage %s: write down first where she was caught", cage)
 		return book.QueenID{}
