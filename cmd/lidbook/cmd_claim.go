@@ -79,15 +79,16 @@ func sayWhy(claim *book.Claimed, order, how string, why []string) error {
 
 // claimed are the queens of names, which went with an order; no more than n.
 func (f finder) claimed(o *book.Order, n int, names []string) (all []book.QueenID, err error) {
-	for _, name := range f.apartQueens(o, names) {
+	names = f.apartQueens(o, names)
+	if len(names) > n {
+		return nil, fmt.Errorf("claim of %s: %d are named with --queen, name no more than are claimed", plural(n, "queen"), len(names))
+	}
+	for _, name := range names {
 		q, err := f.wentWith(o, name, all)
 		if err != nil {
 			return nil, err
 		}
 		all = append(all, q.Queen)
-	}
-	if len(all) > n {
-		return nil, fmt.Errorf("claim of %s: %d are named with --queen, name no more than are claimed", plural(n, "queen"), len(all))
 	}
 	return all, nil
 }
