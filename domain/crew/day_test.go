@@ -188,34 +188,6 @@ func TestDuskIsASecondRound(t *testing.T) {
 	}
 }
 
-// The floor is the judging of the day that the choice starts from.
-func BenchmarkPlanOfTheDemo(b *testing.B) {
-	j, on := demoDay(&testing.T{})
-	hands := crew.Hands{{{Minutes: 240}, {Minutes: 240}}, {{Minutes: 240}}}
-	for b.Loop() {
-		if _, err := crew.Plan(j, on, hands); err != nil {
-			b.Fatal(err)
-		}
-	}
-}
-
-// 840 jobs in six yards, three helpers in two vans.
-func BenchmarkAHandIsMissing(b *testing.B) {
-	p := crew.Problem{Teams: []crew.Team{{Minutes: []float64{450, 450}}, {Minutes: []float64{450}}}}
-	for y := range 6 {
-		s := crew.Site{Far: 10 + float64(y)}
-		for i := range 140 {
-			s.Jobs = append(s.Jobs, crew.Job{Minutes: 1 + float64(i%3), Loss: float64(i%50) / 100, Hard: i%7 == 0})
-		}
-		p.Sites = append(p.Sites, s)
-	}
-	for b.Loop() {
-		if _, err := crew.Best(p); err != nil {
-			b.Fatal(err)
-		}
-	}
-}
-
 // Where nobody's free hours are told, the hours that are said are everybody's.
 func TestHoursWhereNobodyToldAny(t *testing.T) {
 	p := (&booktest.Pen{}).At("2027-05-01 12:00").Write(

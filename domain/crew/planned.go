@@ -12,12 +12,12 @@ import (
 
 // planned is what a step of a planned batch costs that waits beyond its last day: the
 // graft is as many days later, and fewer of the queens that it and the other grafts of its
-// wish are for are there in time.
+// wish, planned and done, are for are there in time.
 func (p *pricer) planned(t rules.Task, s book.Subject) Price {
 	id, _ := s.Batch()
 	b, ok := p.view.BatchPlan(id)
-	of := p.planner().WishOf(b)
-	for _, o := range of {
+	of, begun := p.planner().WishOf(b), p.planner().Begun(b)
+	for _, o := range slices.Concat(of, begun) {
 		if o.Batch != b.Batch {
 			b.Queens += o.Queens
 		}
@@ -31,7 +31,11 @@ func (p *pricer) planned(t rules.Task, s book.Subject) Price {
 	if next <= by {
 		return Price{}
 	}
-	now, later := p.inTime(b, of, p.view.Today()-by), p.inTime(b, of, next-by)
+	given := plan.Chances{}
+	for _, g := range begun {
+		given = given.With(p.planner().Gives(p.view.Batch(g.Batch), b.By, b.Laying))
+	}
+	now, later := p.inTime(b, of, p.view.Today()-by).With(given), p.inTime(b, of, next-by).With(given)
 	queens := 0.0
 	for n := 1; n <= b.Queens; n++ {
 		queens += now.AtLeast(n) - later.AtLeast(n)

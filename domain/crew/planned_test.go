@@ -123,3 +123,24 @@ func TestAnOverdueGraftIsPricedFromToday(t *testing.T) {
 		t.Errorf("overdue it costs %+v, meant for today %+v", late, today)
 	}
 }
+
+// A half that is grafted already counts: where it gives as many as the order waits for, the
+// planned half may wait.
+func TestAGraftedHalfCounts(t *testing.T) {
+	on := calendar.Date(2027, time.May, 10)
+	price := func(half bool) float64 {
+		p, order, by := grafting(on), booktest.Order("1"), calendar.Date(2027, time.June, 20)
+		plan := func(id string, on calendar.Day) book.BatchPlanned {
+			return book.BatchPlanned{Batch: booktest.Batch(id), Day: on, Minute: 15 * 60, Yard: booktest.Yard("home"), Larvae: 60, Nucs: 18, Queens: 8, By: by, Orders: []book.OrderID{order}}
+		}
+		p.Write(book.OrderTaken{Order: order, Number: "1", Queens: 8, By: by}, plan("b", on))
+		if half {
+			p.Write(plan("c", on-6)).At("2027-05-04 15:00").Write(book.Grafted{Batch: booktest.Batch("c"), Number: 1, Larvae: 60})
+		}
+		_, of := waiting(t, p, on.String()+" 07:00")
+		return of(rules.ActGraft)[0].Price.Queens
+	}
+	if alone, half := price(false), price(true); alone < 0.3 || half > alone/2 {
+		t.Errorf("a day late costs %.2f queens alone, %.2f beside a half that is grafted", alone, half)
+	}
+}

@@ -63,8 +63,8 @@ func (p *Planner) held(n *book.Nuc, by calendar.Day, laying bool) float64 {
 // oneWith are the chances of one queen who comes with a chance.
 func oneWith(chance float64) Chances { return Chances{[]float64{1 - chance, chance}} }
 
-// begun are the grafted batches of the wish of a planned one, by the hour of their grafts.
-func (p *Planner) begun(b book.BatchPlan) (all []book.BatchPlan) {
+// Begun are the grafted batches of the wish of a planned one, by the hour of their grafts.
+func (p *Planner) Begun(b book.BatchPlan) (all []book.BatchPlan) {
 	for g := range p.view.Batches() {
 		if was, _ := p.view.BatchPlan(g.Batch); was.Queens > 0 && OneWish(was, b) {
 			all = append(all, was)

@@ -30,7 +30,7 @@ func (p *Planner) Wished(b book.BatchPlan) (w Wished, ok bool) {
 		return w, false
 	}
 	w = Wished{BatchPlan: b, Sure: cmp.Or(b.Sure, p.numbers.Get(practice.PlanSure)), by: p.said(b.By), own: p.said(b.Day)}
-	planned, begun := p.WishOf(b), p.begun(b)
+	planned, begun := p.WishOf(b), p.Begun(b)
 	all := slices.Concat(begun, planned)
 	chances := p.Joint(planned, b.By)
 	for _, g := range begun {
