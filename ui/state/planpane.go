@@ -27,13 +27,13 @@ type PlanPane struct {
 const (
 	LadderRungs  = 12
 	WishHeight   = 104.0
-	wishTall     = 184.0 // the answer below the wish
+	wishTall     = 176.0 // the answer below the wish
 	wishLine     = 44.0  // one more line of the wish
 	wishNarrow   = 780.0 // below, the wish needs a second line
 	wishNarrower = 700.0 // and a third
 	wishHour     = 40.0  // what the hour of a graft takes of a line
-	wishSeveral  = 840.0 // below, the words of several grafts need one more
-	headTall     = 28.0  // a line above the steps, in a narrow window
+	wishSeveral  = 900.0 // below, the words of several grafts need one more
+	headTall     = 24.0  // a line above the steps, in a narrow window
 	rungMost     = 26.0
 	rungLeast    = 19.1
 	LadderEdge   = 6.0 // above its steps, and below them
@@ -91,10 +91,15 @@ func (s State) wishMore(room float64) int {
 	return several + boolInt(room < wishNarrow) + boolInt(room < wishNarrower)
 }
 
+// RungReach is how far a step reaches below its middle, and above: its words, and the end of a
+// bar that is hard.
+const RungReach = 10.0
+
 // rungOf is how high steps are of which as many as can be are in sight, each whole.
 func rungOf(room float64) float64 {
-	shown := min(LadderRungs, max(1, math.Floor(room/rungLeast)))
-	return min(rungMost, max(rungLeast, room/shown))
+	last := room - RungReach // the middle of the last one in sight
+	shown := min(LadderRungs, max(1, math.Floor(last/rungLeast+0.5)))
+	return min(rungMost, max(rungLeast, min(room/shown, last/(shown-0.5))))
 }
 
 // beside puts the parts side by side below the ladder.

@@ -57,7 +57,7 @@ const (
 	seasonAsk   = 52.0
 	seasonFoot  = 8.0
 	seasonWide  = 900.0
-	seasonHalf  = 640.0 // from here on two columns of lines stand beside each other
+	seasonHalf  = 720.0 // from here on two columns of lines stand beside each other
 	seasonGap   = 44.0  // between them
 	fewWays     = 2     // told of a clash that is not chosen
 )

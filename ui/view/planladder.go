@@ -88,8 +88,7 @@ func (d *planDraw) rungY(i int) float64 {
 // rungCut tells whether an edge of what scrolls would cut a step: then neither its bar nor
 // its words stand there.
 func (d *planDraw) rungCut(i int) bool {
-	const reach = 10.0 // of a bar's hard end, and of words, from their middle
-	top, foot := d.rungY(i)-reach, d.rungY(i)+reach
+	top, foot := d.rungY(i)-state.RungReach, d.rungY(i)+state.RungReach
 	return top < d.Body.Y && foot > d.Body.Y || top < d.Body.Bottom() && foot > d.Body.Bottom()
 }
 

@@ -31,7 +31,7 @@ func (d *planDraw) wish() {
 	w.fitted(a.Bottom() - below - closerTall)
 	w.closer()
 	if !wide {
-		d.answer(scene.Area{X: a.X, Y: w.y + 32, W: a.W, H: a.Bottom() - w.y - 32})
+		d.answer(scene.Area{X: a.X, Y: w.y + answerAbove, W: a.W, H: a.Bottom() - w.y - answerAbove})
 	}
 }
 
@@ -66,8 +66,9 @@ func (w *wishLine) fitted(bottom float64) {
 }
 
 // wishField is the height of a field of the sentence, closerTall that of the line
-// below it, answerTall that of the answer below both, dp.
-const wishField, closerTall, answerTall = 36.0, 36.0, 92.0
+// below it, answerTall that of the answer below both, which begins answerAbove below the top
+// of that line, dp.
+const wishField, closerTall, answerTall, answerAbove = 36.0, 36.0, 84.0, 26.0
 
 // leastLine is the least width of the field of a line's name, dp.
 const leastLine = 110.0
@@ -117,7 +118,10 @@ func (w *wishLine) field(name, empty string, size, high float64) {
 func (w *wishLine) sentence() {
 	s := w.d.s
 	const line = wishField + 4
-	big := ink(w.size)
+	big, queens := ink(w.size), "queens"
+	if s.Typed(state.WishQueens) == "1" {
+		queens = "queen"
+	}
 	if s.Planning.Forwards {
 		w.word("I graft on", big, line)
 		w.field(state.WishDay, "19 Apr", w.size, wishField)
@@ -125,7 +129,7 @@ func (w *wishLine) sentence() {
 		w.field(state.WishHour, cmp.Or(s.HourFound(), "any hour"), w.size, wishField)
 		w.word("for", big, line)
 		w.field(state.WishQueens, "40", w.size, wishField)
-		w.word("queens", big, line)
+		w.word(queens, big, line)
 		w.command("laying by", "laying", "ready", s.Planning.Laying)
 		if s.Planning.By != 0 {
 			w.command("any day", "", "by "+s.Planning.By.Short(), false)
@@ -133,7 +137,7 @@ func (w *wishLine) sentence() {
 	} else {
 		w.word("I want", big, line)
 		w.field(state.WishQueens, "40", w.size, wishField)
-		w.word("queens", big, line)
+		w.word(queens, big, line)
 		w.command("laying by", "laying", "ready to hand over", s.Planning.Laying)
 		w.word("by", big, line)
 		w.field(state.WishDay, "31 May", w.size, wishField)
@@ -202,7 +206,14 @@ type severalSaid struct {
 func (w *wishLine) several() severalSaid {
 	wish, _ := w.d.s.Wish()
 	if wish.Grafts < 2 {
-		return severalSaid{false, "nucs, grafting", "larvae, to be sure", "times of 100"}
+		nucs, larvae := "nucs", "larvae"
+		if w.d.all != nil && w.d.all.Nucs == 1 {
+			nucs = "nuc"
+		}
+		if w.d.all != nil && w.d.all.Larvae == 1 {
+			larvae = "larva"
+		}
+		return severalSaid{false, nucs + ", grafting", larvae + ", to be sure", "times of 100"}
 	}
 	says := severalSaid{true, "nucs, grafting", "larvae each,", "of 100"}
 	if w.d.all != nil && w.d.all.Turns() > 1 {
