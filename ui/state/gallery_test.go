@@ -66,7 +66,12 @@ func situations(t *testing.T) (all []situation) {
 	add("Plan, a yard without nucs", planner(t).inYardOfNone())
 	add("Plan, a planned batch", planner(t).run("plan it").settled())
 	add("Plan, a line of no breeder", planner(t).typedInto(state.WishLine, "Zz"))
-	add("Plan, four kept", planner(t).run("keep try").run("keep try").run("keep try").run("keep try"))
+	four := planner(t).run("keep try")
+	add("Plan, one kept", &window{t: t, State: four.State})
+	for range 3 {
+		four.run("day earlier").settled().run("keep try")
+	}
+	add("Plan, four kept", four)
 	kept, _, tag, _ := plannedOne(t)
 	add("Yard, a planned batch", kept.run("yard").tap(tag.Ref, 0))
 	add("the season, not reckoned yet", start(t).run("season"))

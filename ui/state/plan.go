@@ -2,6 +2,7 @@ package state
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 
 	"lidmark/domain/book"
@@ -61,6 +62,33 @@ func (s State) PlanTries() (kept []PlanTry, now *PlanTry) {
 		now = &t
 	}
 	return s.Planning.Tries, now
+}
+
+// OnPlan is the planned batch that the wish changes, as it stands on the plan, to be compared
+// with what was kept; ok is false where there is none.
+func (s State) OnPlan() (t PlanTry, ok bool) {
+	b, ok := s.Present().View.BatchPlan(s.Planning.Batch)
+	if !ok {
+		return t, false
+	}
+	l, p := s.PlannedStands(b), s.Present().planner()
+	t = PlanTry{
+		Wish:  plan.Wish{Queens: b.Queens, By: b.By, Laying: b.Laying, Line: b.Line, Yard: b.Yard, Sure: b.Sure},
+		Graft: b.Day, By: b.By, Chance: l.Chance, Promise: l.Chances.Promise(promised), Larvae: b.Larvae, Nucs: b.Nucs,
+	}
+	for _, m := range p.Ahead(l.Ladder, l.Size) {
+		t.Hours += m.Minutes / 60
+	}
+	return t, true
+}
+
+// Wanted says what a try-out is for: how many queens, ready or laying, by when.
+func (t PlanTry) Wanted() (queens, by string) {
+	state := "ready"
+	if t.Wish.Laying {
+		state = "laying"
+	}
+	return fmt.Sprintf("%d %s", t.Wish.Queens, state), dayMonth(t.By)
 }
 
 // planKey names an answer: what was read, and the wish.

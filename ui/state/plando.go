@@ -37,6 +37,10 @@ var planCommands = []Command{
 	{Name: "by larvae", Does: "how sure by larvae; again: queens", Keys: "Alt+Shift+H", Word: "How sure by larvae", Why: noByLarvae, Do: pure(State.byLarvaeShown)},
 	{Name: "more amounts", Does: "the other amounts", Why: noAnswer, Do: pure(func(s State) State { s.Planning.Amounts++; return s })},
 	{Name: "keep try", Does: "keep it beside, to compare", Keys: "Alt+K", Word: "Keep to compare", Why: noKeep, Do: pure(State.tried)},
+	{Name: "graft again", Does: "graft so that another is in time if it fails", Why: noAgain, Do: pure(func(s State) State {
+		sheet, _ := s.PlanSheet()
+		return s.graftOn(sheet.Again.Day)
+	})},
 	{Name: "forget tries", Does: "forget what was kept", Word: "Forget them", Why: noTries, Do: pure(func(s State) State { s.Planning.Tries = nil; return s })},
 	{Name: "new plan", Does: "plan another batch", Word: "Another batch", Why: noPlanned, Do: pure(func(s State) State {
 		s.Planning = Planning{Tries: s.Planning.Tries, ByLarvae: s.Planning.ByLarvae}

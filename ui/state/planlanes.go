@@ -216,5 +216,6 @@ func (s State) nailed(d Drag) string {
 	if !ok || !d.far() || !s.Layout().Lanes.Contains(d.From) {
 		return ""
 	}
-	return fmt.Sprintf("batch %d is grafted: its days do not move any more", s.Present().View.Batch(id).Number)
+	b := s.Present().View.Batch(id)
+	return fmt.Sprintf("batch %d was grafted on %s: its days do not move any more", b.Number, b.At.Day(s.Present().View.Zone()).Short())
 }

@@ -72,7 +72,11 @@ func TestAGraftedLaneIsNailed(t *testing.T) {
 	b := w.Lanes(w.Layout())[0]
 	tag := scene.Tag{Ref: state.RefOf(b.Batch.Subject())}
 	from := scene.Point{X: 700, Y: w.Layout().Lanes.Y + 20}
-	w.send(state.Pressed{At: from, Tag: tag}, state.Moved{At: from.Add(days(w, 3)), Tag: tag}, state.Released{At: from.Add(days(w, 3)), Tag: tag})
+	w.send(state.Pressed{At: from, Tag: tag}, state.Moved{At: from.Add(days(w, 3)), Tag: tag})
+	if says := w.Hover.Reason; !strings.Contains(says, "was grafted on ") {
+		t.Errorf("beside the pointer stands %q", says)
+	}
+	w.send(state.Released{At: from.Add(days(w, 3)), Tag: tag})
 	if !strings.Contains(w.Note.Text, "grafted") || len(w.effects) > 0 {
 		t.Errorf("says %q", w.Note.Text)
 	}

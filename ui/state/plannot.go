@@ -2,6 +2,7 @@ package state
 
 import (
 	"fmt"
+	"slices"
 )
 
 func notInPlan(s State) string {
@@ -85,8 +86,22 @@ func noKeep(s State) string {
 	if why := noAnswer(s); why != "" {
 		return why
 	}
-	if len(s.Planning.Tries) == mostTries {
+	sheet, _ := s.PlanSheet()
+	switch {
+	case len(s.Planning.Tries) == mostTries:
 		return fmt.Sprintf("%d are kept: forget them first", mostTries)
+	case slices.ContainsFunc(s.Planning.Tries, func(t PlanTry) bool { return t.Wish == sheet.key.wish }):
+		return "it is kept already"
+	}
+	return ""
+}
+
+func noAgain(s State) string {
+	if why := noAnswer(s); why != "" {
+		return why
+	}
+	if sheet, _ := s.PlanSheet(); sheet.Again.Chance == 0 || sheet.Again.Day == sheet.Batches[0].Day {
+		return "no other day leaves time for a second graft and is surer"
 	}
 	return ""
 }

@@ -17,6 +17,7 @@ type OrderLine struct {
 	OrderLook
 	Cells []string
 	Alarm bool         // it wants the keeper
+	Sure  bool         // of an order: it is as sure as is wished
 	To    book.Subject // where it leads; none: nowhere
 	Left  int          // of what is left over: its place counted from 1; 0: no such line
 	Y, H  float64      // from the top of the page's body
@@ -111,7 +112,8 @@ func (s State) OrderLines(width float64) []OrderLine {
 
 // order writes an order and who goes to it.
 func (p *orderPage) order(o handover.Served) {
-	short, alarm := p.sheet.stands(o), InVain(o)
+	alarm := InVain(o)
+	short, sure := p.sheet.stands(o)
 	name := "Order " + o.Order.Number
 	if o.Order.Customer != "" {
 		name += ", " + o.Order.Customer
@@ -120,7 +122,7 @@ func (p *orderPage) order(o handover.Served) {
 	if m := (Reckoner{}); m.Width(name, orderSize, scene.SemiBold)+m.Width(wants, titleSize, scene.Regular)+m.Width(short, titleSize, scene.SemiBold)+2*Edge > p.width {
 		wants, below = "", wants
 	}
-	p.add(OrderLine{OrderLook: OrderHead, Cells: []string{name, wants, short}, Alarm: alarm || p.sheet.Late(o) != "", To: o.Order.Order.Subject()}, orderTitle)
+	p.add(OrderLine{OrderLook: OrderHead, Cells: []string{name, wants, short}, Alarm: !sure, Sure: sure, To: o.Order.Order.Subject()}, orderTitle)
 	p.said(below, false)
 	if o.Warning != "" {
 		p.said("Mind: "+o.Warning, true)

@@ -142,13 +142,21 @@ func (s State) keptLines() (n int) {
 		n += planned + 3
 	}
 	if len(s.Planning.Tries) > 0 {
-		n += tryRows + 2
+		n += len(s.TryRows()) + 2
 	}
 	return n
 }
 
-// tryRows is how many figures of a try-out are compared.
-const tryRows = 7
+// TryRows are the names of the figures of a try-out that are compared: the line only where
+// they are of unlike ones.
+func (s State) TryRows() []string {
+	rows := []string{"wanted", "by", "graft", "larvae", "nucs", "hours", "chance", "at 90 %"}
+	all := s.Planning.Tries
+	if now, _ := s.Wish(); slices.ContainsFunc(all, func(t PlanTry) bool { return t.Wish.Line != now.Line }) {
+		rows = slices.Insert(rows, 2, "line")
+	}
+	return rows
+}
 
 // planLanes is how many lanes of planned batches stand above the wish: two at most, and
 // none that takes the parts beside each other their room. So the room stays as it is

@@ -26,6 +26,10 @@ func (s State) moved(m Moved) State {
 		s = s.orderDragged()
 	case TriedDrag:
 		s = s.triedDragged()
+	case Held:
+		if why := s.nailed(s.Drag); why != "" { // said beside the pointer while it is tried
+			s.Hover = scene.Tag{Ref: s.Drag.Tag.Ref, Reason: why}
+		}
 	}
 	return s
 }

@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"time"
 
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -182,6 +183,7 @@ type dayTime struct {
 	late             float64 // by which the last of it ends after all free hours
 	told             bool
 	home             string
+	ends             time.Time // of the free hours, where the last of the work ends after them
 	underWay         bool
 }
 
@@ -210,6 +212,9 @@ func (p *sheet) dayTime() dayTime {
 	}
 	if !home.IsZero() && t.left > 0 {
 		t.home = "home by " + home.In(r.View.Zone()).Format("15:04")
+		if t.late > 0 {
+			t.ends = home.In(r.View.Zone()).Add(-time.Duration(t.late * float64(time.Minute)))
+		}
 	}
 	return t
 }
@@ -271,6 +276,8 @@ func (p *sheet) overWords(t dayTime) string {
 		return ""
 	case t.free == 0:
 		return "nobody is free"
+	case over > 0 && over == t.late && !t.ends.IsZero():
+		return "hours end at " + t.ends.Format("15:04")
 	case over > 0:
 		return minutes(over) + " over"
 	default:
@@ -290,9 +297,9 @@ func (p *sheet) timeBar(a scene.Area) {
 	k := a.W / max(all, free, 1)
 	p.add(scene.Rect{Area: a, Fill: scene.Off})
 	p.rect(scene.Area{X: a.X, Y: a.Y, W: min(all, free) * k, H: a.H}, scene.Ink2)
-	if over := all - free; over > 0 {
+	if over := t.over(); over > 0 {
 		p.add(scene.Rect{
-			Area: scene.Area{X: a.X + free*k, Y: a.Y, W: over * k, H: a.H}, Fill: tint,
+			Area: scene.Area{X: a.X + (all-over)*k, Y: a.Y, W: over * k, H: a.H}, Fill: tint,
 			Hatch: scene.Hatch{Role: tone, Pitch: 5, Weight: 1.4}, Stroke: stroke(tone, 1.01),
 		})
 	}

@@ -59,7 +59,11 @@ func moveSays(b state.PlannedLane) string {
 	if b.Queens == 0 || b.By == 0 {
 		return says
 	}
-	return fmt.Sprintf("%s: %s, before %s", says, plan.OfHundred(b.Chance)+b.Wished.Together(), strings.TrimSuffix(plan.OfHundred(b.Before), " of 100"))
+	says = fmt.Sprintf("%s: %s, before %s", says, plan.OfHundred(b.Chance)+b.Wished.Together(), strings.TrimSuffix(plan.OfHundred(b.Before), " of 100"))
+	if len(plan.Assumed(b.Needs)) > 0 {
+		says += ", as if nothing were short"
+	}
+	return says
 }
 
 // plannedGraft is the graft of a planned batch in one line.

@@ -39,8 +39,8 @@ func (d *planDraw) answer(a scene.Area) {
 	head, possible := d.batches()+": "+plan.OfHundred(d.all.Chance), d.all.InTime || d.s.Planning.Forwards
 	if !possible {
 		head = "Not possible by " + d.all.By.Short()
-	} else if d.unlikely() {
-		head += fmt.Sprintf(", most likely %d", d.all.Chances.Quantile(0.5))
+	} else if likely := fmt.Sprintf("%s, most likely %d", head, d.all.Chances.Quantile(0.5)); d.unlikely() && d.width(likely, f) <= room-x {
+		head = likely
 	}
 	end := d.text(x, a.Y+30, head, f)
 	if end = d.before(end+12, a.Y+30, room); d.reckons() {
@@ -173,6 +173,9 @@ func (d *planDraw) batches() string {
 func (d *planDraw) reach(room float64) string {
 	sure := d.all.Insured()
 	if sure == 0 {
+		if again := d.all.Again; again.Chance > 0 && again.Day == d.all.Batches[0].Day {
+			return fmt.Sprintf("surer: another on %s if it fails: %s", shortDay(again.Other), plan.OfHundred(again.Chance))
+		}
 		return cmp.Or(d.outOfReach(room), d.turnsSaid(room))
 	}
 	one := fmt.Sprintf("one of %s for all nucs", plural(d.all.Sizing.Larvae, "larva", "larvae"))
@@ -216,7 +219,10 @@ func (d *planDraw) turns(x, y, to float64) {
 	if !d.all.InTime && !d.s.Planning.Forwards {
 		words = append([][2]string{{"by " + d.all.Nearest.Short(), "nearest day"}}, words...)
 	}
-	if !d.s.Planning.Batch.IsZero() {
+	if again := d.all.Again; again.Chance > 0 && d.now && again.Day != d.all.Batches[0].Day {
+		words = append([][2]string{{fmt.Sprintf("graft %s, again if it fails: %.0f", shortDay(again.Day), 100*again.Chance), "graft again"}}, words...)
+	}
+	if d.s.PlanChanged() {
 		words = [][2]string{{"another batch", "new plan"}, {"take it off the plan", "drop plan"}, {"keep beside", "keep try"}, {back, "forwards"}}
 	}
 	for _, w := range words {

@@ -20,7 +20,7 @@ func saidIn(t testing.TB, s state.State) string {
 }
 
 // Two batches that share few nucs say that one and another if it fails is surer, and how
-// sure; one batch, and batches said one by one, do not.
+// sure; to one batch that is offered, and batches said one by one say nothing of it.
 func TestInsuranceIsToldOfTwoBatches(t *testing.T) {
 	two := inPlan(t, "two grafts")
 	for _, size := range [][3]float64{{1280, 800, 1}, {1280, 800, 1.5}, {1920, 1080, 1}, {1920, 1080, 1.5}, {800, 560, 1}} {
@@ -35,10 +35,13 @@ func TestInsuranceIsToldOfTwoBatches(t *testing.T) {
 	if said := saidIn(t, two); !strings.Contains(said, "Why the first ") || strings.Contains(said, "wanted") {
 		t.Errorf("the chain of one of two batches is told as that of the wish:\n%s", said)
 	}
-	for name, s := range map[string]state.State{"one": inPlan(t), "one by one": wished(inPlan(t), state.WishLarvae, "80 + 60")} {
-		if said := saidIn(t, s); strings.Contains(said, "if it fails") {
-			t.Errorf("%s: insurance is told:\n%s", name, said)
-		}
+	if said := saidIn(t, wished(inPlan(t), state.WishLarvae, "80 + 60")); strings.Contains(said, "if it fails") {
+		t.Errorf("one by one: insurance is told:\n%s", said)
+	}
+	one, _ := inPlan(t).PlanSheet()
+	offer := fmt.Sprintf("graft %s, again if it fails: %.0f", strings.SplitN(one.Again.Day.Short(), " ", 2)[1], 100*one.Again.Chance)
+	if said := saidIn(t, inPlan(t)); one.Again.Chance <= one.Chance || !strings.Contains(said, offer) || !strings.Contains(said, "keep beside") {
+		t.Errorf("one: %q is not offered, or takes the place of what keeps it beside:\n%s", offer, said)
 	}
 }
 

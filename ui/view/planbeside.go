@@ -1,6 +1,7 @@
 package view
 
 import (
+	"cmp"
 	"fmt"
 
 	"lidmark/domain/book"
@@ -78,44 +79,67 @@ func (d *planDraw) plannedLines(planned []book.BatchPlan, box scene.Area, y floa
 	return y + 14
 }
 
-// tries compares what was kept figure by figure, what stands in the fields beside it.
+// tries compares what was kept figure by figure: what stands on the plan before it, what stands
+// in the fields behind it.
 func (d *planDraw) tries(tries []state.PlanTry, now *state.PlanTry, a scene.Area) {
 	x := d.text(a.X, a.Y, "Kept beside", ink(14).semi())
 	d.link(x+14, a.Y, "forget them", ink(13).as(scene.Pen), "forget tries", false)
-	rows := []string{"", "graft", "larvae", "nucs", "hours", "chance", "at 90 %"}
 	const names = 62.0
+	onPlan, planned := d.s.OnPlan()
+	t := tryTable{d: d, rows: append([]string{""}, d.s.TryRows()...), names: names}
 	columns := len(tries)
-	if now != nil {
-		columns++
-	}
-	w := min(96, (a.W-names)/float64(columns))
-	row := min(19, (a.H-6)/float64(len(rows)))
-	at := func(i int) float64 { return a.Y + 4 + row*(float64(i)+0.9) }
-	for i, name := range rows {
-		d.fit(a.X, at(i), name, ink2(13), a.X+names)
-	}
-	column := func(i int, head string, t state.PlanTry, f font) {
-		to := a.X + names + w*float64(i+1)
-		for k, says := range []string{
-			head, shortDay(t.Graft), fmt.Sprint(t.Larvae), fmt.Sprint(t.Nucs), fmt.Sprintf("%.0f", t.Hours),
-			plan.OfHundred(t.Chance), fmt.Sprint(t.Promise),
-		} {
-			d.right(to, at(k), scene.Shorten(d.measure, says, f.size, f.weight, w-6), f)
+	for _, is := range []bool{planned, now != nil} {
+		if is {
+			columns++
 		}
 	}
-	for i, t := range tries {
+	t.wide = min(96, (a.W-names)/float64(columns))
+	t.row = min(19, (a.H-6)/float64(len(t.rows)))
+	t.Area = a
+	for i, name := range t.rows {
+		d.fit(a.X, t.line(i), name, ink2(13), a.X+names)
+	}
+	if planned {
+		t.column("on the plan", onPlan, ink(13))
+	}
+	for i, kept := range tries {
 		ref := scene.Ref{Kind: state.TryRef, ID: fmt.Sprint(i)}
 		box := scene.Rect{
-			Area: scene.Area{X: a.X + names + w*float64(i) + 2, Y: a.Y + 5, W: w, H: row * float64(len(rows))}, Radius: 4,
-			Tag: scene.Tag{Ref: ref, Reason: fmt.Sprintf("%d queens by %s: take it up again", t.Wish.Queens, t.By.Short())},
+			Area: scene.Area{X: a.X + names + t.wide*float64(t.at) + 2, Y: a.Y + 5, W: t.wide, H: t.row * float64(len(t.rows))}, Radius: 4,
+			Tag: scene.Tag{Ref: ref, Reason: fmt.Sprintf("%d queens by %s: take it up again", kept.Wish.Queens, kept.By.Short())},
 		}
 		if d.hovers(ref) {
 			box.Fill = scene.Sunk
 		}
 		d.add(box)
-		column(i, fmt.Sprintf("%d by %s", t.Wish.Queens, shortDay(t.By)), t, ink(13))
+		t.column("kept", kept, ink(13))
 	}
 	if now != nil {
-		column(len(tries), "now", *now, ink(13).semi().as(scene.Pen))
+		t.column("now", *now, ink(13).semi().as(scene.Pen))
+	}
+}
+
+// tryTable is a table of try-outs, a column each.
+type tryTable struct {
+	scene.Area
+	d                *planDraw
+	rows             []string
+	names, wide, row float64
+	at               int // the next column
+}
+
+func (t *tryTable) line(i int) float64 { return t.Y + 4 + t.row*(float64(i)+0.9) }
+
+// column writes one of them.
+func (t *tryTable) column(head string, p state.PlanTry, f font) {
+	t.at++
+	to := t.X + t.names + t.wide*float64(t.at)
+	queens, by := p.Wanted()
+	says := map[string]string{
+		"": head, "wanted": queens, "by": by, "line": cmp.Or(p.Wish.Line, "any"), "graft": shortDay(p.Graft), "larvae": fmt.Sprint(p.Larvae),
+		"nucs": fmt.Sprint(p.Nucs), "hours": fmt.Sprintf("%.0f", p.Hours), "chance": plan.OfHundred(p.Chance), "at 90 %": fmt.Sprint(p.Promise),
+	}
+	for i, row := range t.rows {
+		t.d.right(to, t.line(i), scene.Shorten(t.d.measure, says[row], f.size, f.weight, t.wide-6), f)
 	}
 }

@@ -2,6 +2,7 @@ package view
 
 import (
 	"lidmark/domain/handover"
+	"lidmark/domain/rules"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -119,8 +120,11 @@ func (d ordersDraw) chosen(l state.OrderLine, row scene.Area) {
 func (d ordersDraw) orderHead(l state.OrderLine, row scene.Area) {
 	y := row.Bottom() - 12
 	f := ink(14).semi()
-	if l.Alarm {
+	switch {
+	case l.Alarm:
 		f = f.as(scene.Act)
+	case l.Sure:
+		f = ink2(14)
 	}
 	to := d.right(row.Right(), y, l.Cells[2], f) - 14
 	x := d.fit(row.X, y, l.Cells[0], ink(15).semi(), to)
@@ -181,7 +185,8 @@ func (c *cardDraw) served(o handover.Served) {
 		c.para(sheet.Short(o), f.semi(), whole)
 		c.para(state.Fell(o), f, whole)
 		c.para(sheet.Ring(o), f, whole)
-		c.buttons(button{"Plan a graft for it", "graft for order", false})
+		fit, _ := rules.CagedFor(c.r.View, o.Order)
+		c.buttons(button{"Plan a graft for it", "graft for order", len(fit) == 0 && o.Missing() > 0})
 	}
 	c.y += 4
 }
