@@ -58,6 +58,7 @@ type fellShape struct {
 	Graft   string `json:"graft"`
 	Planned int    `json:"planned"`
 	Gives   int    `json:"gives"`
+	Sure    int    `json:"toBeCountedOn"`
 }
 
 // givenShape is a queen for an order, in JSON.
@@ -130,7 +131,7 @@ func shapeOfServed(p *plan.Planner, o handover.Served) servedShape {
 		s.Late = max(0, v.Today().Sub(by))
 	}
 	for _, f := range o.Fell {
-		s.Fell = append(s.Fell, fellShape{f.Number, f.Day.String(), f.Meant, f.Gives})
+		s.Fell = append(s.Fell, fellShape{f.Number, f.Day.String(), f.Meant, f.Gives, f.Sure})
 	}
 	for _, g := range o.Queens {
 		s.Gets = append(s.Gets, shapeOfGiven(v, g))

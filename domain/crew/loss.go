@@ -70,7 +70,11 @@ type caught struct {
 // promisedBy are the nucs whose queens are caught for an order before a day.
 func promisedBy(j *rules.Judged, next calendar.Day) map[book.NucID]caught {
 	promised := map[book.NucID]caught{}
-	for _, o := range handover.Deal(j.Course()).Orders {
+	dealt := j.Dealt()
+	if dealt == nil {
+		return promised
+	}
+	for _, o := range dealt.Orders {
 		for _, g := range o.Queens {
 			if g.By < next && !g.Nuc.IsZero() {
 				promised[g.Nuc] = caught{g, o, o.Catch < next}

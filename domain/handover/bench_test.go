@@ -46,10 +46,33 @@ func BenchmarkSheetAgain(b *testing.B) {
 	}
 }
 
+// BenchmarkShortSince tells since when each of forty orders misses queens, of which nothing
+// was planned when they were taken a month ago: it looks back as far as it ever does. Its floor is BenchmarkDealBack.
+func BenchmarkShortSince(b *testing.B) {
+	v := fortyShort()
+	sheet := handover.New(plan.New(course.New(v)))
+	for b.Loop() {
+		if handover.ShortSince(v, sheet) == nil {
+			b.Fatal("nothing is told")
+		}
+	}
+}
+
+// BenchmarkDealBack deals queens out as of the two weeks before, and says nothing more.
+func BenchmarkDealBack(b *testing.B) {
+	v := fortyShort()
+	for b.Loop() {
+		for d := v.Today() - 14; d < v.Today(); d++ {
+			end := (d + 1).Start(v.Zone())
+			handover.Deal(plan.New(course.New(v.Season().AsKnown(end, end))))
+		}
+	}
+}
+
 // BenchmarkDealOnly deals them out, and says nothing of grafts.
 func BenchmarkDealOnly(b *testing.B) {
 	v := fortyShort()
 	for b.Loop() {
-		handover.Deal(course.New(v))
+		handover.Deal(plan.New(course.New(v)))
 	}
 }

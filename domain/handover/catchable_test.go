@@ -8,6 +8,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
 	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 )
 
 // Who can be caught for an order is asked in one place: of its line, ready by its day in
@@ -33,7 +34,7 @@ func TestWhoCanBeCaughtForAnOrder(t *testing.T) {
 		t.Errorf("can be caught: %v, want R1 and R2", got)
 	}
 	p.At("2027-05-13 12:00").Write(order("2", 1, "", by))
-	if sheet := handover.Deal(course.New(p.View("2027-05-17 08:00"))); len(sheet.Orders[0].Queens) != 2 {
+	if sheet := handover.Deal(plan.New(course.New(p.View("2027-05-17 08:00")))); len(sheet.Orders[0].Queens) != 2 {
 		t.Fatalf("of her line: %+v", sheet.Orders)
 	}
 	her := booktest.Queen("R2's")
@@ -41,7 +42,7 @@ func TestWhoCanBeCaughtForAnOrder(t *testing.T) {
 	if got := names(); len(got) != 1 || got[0] != "R1" {
 		t.Errorf("R2's descent is told to be doubtful, can be caught: %v", got)
 	}
-	sheet := handover.Deal(course.New(p.View("2027-05-17 08:00")))
+	sheet := handover.Deal(plan.New(course.New(p.View("2027-05-17 08:00"))))
 	if of := sheet.Orders[0]; len(of.Queens) != 1 || of.Short != 4 {
 		t.Errorf("doubtful for an order of her line: %+v", of)
 	}

@@ -7,7 +7,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/course"
+	"lidmark/domain/plan"
 )
 
 // Fell is a batch planned for an order that gives fewer queens than it was meant to, as far
@@ -18,22 +18,26 @@ type Fell struct {
 	Day    calendar.Day // of the graft
 	Meant  int          // queens it was planned for
 	Gives  int          // of those, cells that can still be given, and virgins and queens who live or were handed over
+	Sure   int          // of these, so many as are counted on for the day of the order, and those who were handed over
 }
 
-// Words say it: "batch 3 has 8 cells and queens left for 12 planned". Not every one of them comes
-// to a queen who is ready, so it is not said how many fewer there will be.
+// Words say it: "batch 3 has 8 cells and queens left, 4 of them to be counted on, for 12 planned".
 func (f Fell) Words() string {
 	if f.Number == 0 {
 		return fmt.Sprintf("the graft planned for %s was not made", f.Day.Short())
 	}
-	left := fmt.Sprintf("%d cells and queens", f.Gives)
-	switch f.Gives {
-	case 0:
-		left = "no cell and no queen"
-	case 1:
-		left = "one cell or queen"
+	left := fmt.Sprintf("%d cells and queens left", f.Gives)
+	switch {
+	case f.Gives == 0:
+		left = "no cell and no queen left"
+	case f.Gives == 1:
+		left = "one cell or queen left"
+	case f.Sure == 0:
+		left += ", none of them to be counted on,"
+	case f.Sure < f.Gives:
+		left += fmt.Sprintf(", %d of them to be counted on,", f.Sure)
 	}
-	return fmt.Sprintf("batch %d has %s left for %d planned", f.Number, left, f.Meant)
+	return fmt.Sprintf("batch %d has %s for %d planned", f.Number, left, f.Meant)
 }
 
 // FellWords say why an order misses queens who were planned for it; "" where no batch is known
@@ -46,46 +50,32 @@ func (s Served) FellWords() string {
 	return strings.Join(words, ", ")
 }
 
-// fellFor are the batches planned for an order that give fewer than they were meant to.
-func fellFor(c *course.Course, order book.OrderID) (all []Fell) {
-	v := c.View()
+// fellFor are the batches planned for an order that give fewer than they were meant to by its day.
+func fellFor(p *plan.Planner, o Served) (all []Fell) {
+	v := p.View()
 	for b := range v.Plans() {
-		if b.Day < v.From() && slices.Contains(b.Orders, order) {
+		if b.Day < v.From() && slices.Contains(b.Orders, o.Order.Order) {
 			all = append(all, Fell{Batch: b.Batch, Day: b.Day, Meant: meant(b.BatchPlanned)})
 		}
 	}
 	for b := range v.Batches() {
-		was, _ := v.BatchPlan(b.Batch)
-		f := Fell{b.Batch, b.Number, b.At.Day(v.Zone()), meant(was.BatchPlanned), livingOf(c, b, was)}
-		if slices.Contains(was.Orders, order) && f.Gives < f.Meant {
-			all = append(all, f)
+		if was, _ := v.BatchPlan(b.Batch); slices.Contains(was.Orders, o.Order.Order) {
+			f := Fell{b.Batch, b.Number, b.At.Day(v.Zone()), meant(was.BatchPlanned), p.Left(b).Living(), countedOn(p, b, o.Catch)}
+			if f.Sure < f.Meant {
+				all = append(all, f)
+			}
 		}
 	}
 	return all
 }
 
-// livingOf is how many cells of a batch can still be given, and how many of its virgins and
-// queens nobody knows to be lost, those handed over among them.
-func livingOf(c *course.Course, b *book.Batch, was book.BatchPlan) (n int) {
-	v := c.View()
-	n = toGive(c, b, was)
-	for _, g := range b.Given {
-		if kept(v, b.Batch, g) {
-			n++
+// countedOn is how many queens a batch gave orders, and is counted on to give by a day.
+func countedOn(p *plan.Planner, b *book.Batch, by calendar.Day) int {
+	l, went := p.Left(b), 0
+	for _, q := range l.Caught {
+		if !p.View().Queen(q).InHand() {
+			went++
 		}
 	}
-	for _, id := range b.Caged {
-		if v.Queen(id).Caged() {
-			n++
-		}
-	}
-	return n
-}
-
-// kept tells whether who was given lives in her nuc, as far as is known, or was caught and not
-// culled.
-func kept(v *book.View, batch book.BatchID, g book.Gift) bool {
-	nuc, on := v.Nuc(g.Nuc), g.At.Day(v.Zone())
-	was := func(h book.Holding) bool { return h.Batch == batch && h.Given.Day(v.Zone()) == on }
-	return was(nuc.Holds) || slices.ContainsFunc(nuc.Caught, func(c book.Catch) bool { return was(c.Was) && !c.Culled })
+	return went + p.Gives(b, by, false).Sure(sureOf(p, by, l))
 }

@@ -9,7 +9,7 @@ import (
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
-	"lidmark/domain/practice"
+	"lidmark/domain/plan"
 )
 
 // unproven is a book with nucs of two lines whose queens lay since a week, their brood
@@ -31,37 +31,37 @@ func unproven(rooks int) *booktest.Pen {
 	return p
 }
 
-func comingOf(p *booktest.Pen, on string) []coming { return comings(course.New(p.View(on))) }
+func comingOf(p *booktest.Pen, on string) []coming { return comings(plannerOf(p, on)) }
 
-// A queen who has not proven herself is ready when her brood is capped and she is old
-// enough, and of her line as surely as it is she who lays.
-func TestWhenOneWhoComesIsReady(t *testing.T) {
-	all := comingOf(unproven(3), "2027-04-26 08:00")
-	if len(all) != 4 || all[0].line != "Rook" || all[3].line != "Linnet" {
+func plannerOf(p *booktest.Pen, on string) *plan.Planner { return plan.New(course.New(p.View(on))) }
+
+// looked is a book of which some nucs, from the first, were looked at once their virgins walked.
+func looked(p *booktest.Pen, nucs int) *booktest.Pen {
+	for i := range nucs {
+		p.At("2027-04-24 12:00").Write(book.Looked{Nuc: booktest.Nuc(fmt.Sprint(i)), Queen: book.VirginSeen})
+	}
+	return p
+}
+
+// Those of a batch into whom nobody looked come together; each who was looked at by herself.
+func TestWhoComesTogether(t *testing.T) {
+	all := comingOf(looked(unproven(5), 2), "2027-04-26 08:00")
+	if len(all) != 4 || all[0].share != nil || all[2].share == nil || len(all[2].share.nucs) != 3 || all[2].line != "Rook" || all[3].line != "Linnet" {
 		t.Fatalf("%d come: %+v", len(all), all)
 	}
-	k, n := all[0], practice.Numbers{}
-	if born := k.old - calendar.Day(n.Days(practice.LeastAgeAtHandOver)); born != calendar.Date(2027, 4, 21) && born != calendar.Date(2027, 4, 20) {
-		t.Errorf("old enough on %s", k.old)
+	d := calendar.Date(2027, 5, 20)
+	if got := all[2].by(d, false); got.Most() != 3 || got.AtLeast(1) == 0 || got.AtLeast(1) == 1 {
+		t.Errorf("of three nobody saw: %d at most, one with %v", got.Most(), got.AtLeast(1))
 	}
-	if k.by(k.old-1, false) != 0 {
-		t.Errorf("ready with %v before she is old enough", k.by(k.old-1, false))
+	// Robbers at the yard keep all of them; a treatment one.
+	k := *all[2].share
+	k.nucs = []unseen{{from: d + 1}, {}, {doubtful: true}}
+	if got, named := k.by(d, false).Most(), k.by(d, true).Most(); got != 2 || named != 1 {
+		t.Errorf("one is not caught, one in doubt: %d of any line, %d of hers", got, named)
 	}
-	// Old enough at once, she is ready so long after her first egg.
-	young := k
-	young.old = 0
-	for d := calendar.Date(2027, 5, 1); d < calendar.Date(2027, 6, 1); d++ {
-		eggs := k.eggs.By(d - calendar.Day(n.Days(practice.ReadyAfterFirstEgg)))
-		if got := young.by(d, false); got != eggs {
-			t.Fatalf("%s: ready with %v, laid so long before with %v", d, got, eggs)
-		}
-		young.sure = 0.5
-		if got := young.by(d, true); got != eggs/2 {
-			t.Fatalf("%s: half sure whose daughter she is, ready with %v of %v", d, got, eggs)
-		}
-	}
-	if k.by(k.old, false) == 0 || k.sure <= 0 || k.sure > 1 {
-		t.Errorf("ready with %v when she is old enough, sure %v", k.by(k.old, false), k.sure)
+	one := all[0]
+	if one.shut = d + 1; one.by(d, false).Most() != 0 || one.by(d+1, false).Most() != 1 {
+		t.Error("her yard is shut, and she is ready")
 	}
 }
 
@@ -84,42 +84,44 @@ func TestWhoDoesNotCome(t *testing.T) {
 	if v.Nuc(booktest.Nuc("A")).Holds.Descent != book.DescentDoubtful {
 		t.Fatal("her descent is not in doubt")
 	}
-	if all := comings(course.New(v)); len(all) != 1 || all[0].sure != 0 {
+	if all := comings(plan.New(course.New(v))); len(all) != 1 || all[0].by(calendar.Date(2027, 6, 20), true).AtLeast(1) != 0 || all[0].by(calendar.Date(2027, 6, 20), false).AtLeast(1) == 0 {
 		t.Errorf("doubtful: %+v", all)
 	}
 }
 
-// The chance of so many is the sum over every way in which the nuc can fare.
+// The chance of so many is the sum over every way in which the batches and nucs can fare.
 func TestAtLeastByEveryWay(t *testing.T) {
-	all := comingOf(unproven(4), "2027-04-26 08:00")
+	all := comingOf(looked(unproven(4), 2), "2027-04-26 08:00")
 	for _, line := range []string{"", "Rook", "Linnet", "Finch"} {
 		o := &book.Order{OrderTaken: book.OrderTaken{Line: line}}
-		for d := all[0].old - 1; d < all[0].old+12; d += 3 {
+		for d := calendar.Date(2027, 5, 8); d < calendar.Date(2027, 5, 25); d += 3 {
 			for wanted := 1; wanted <= 6; wanted++ {
-				want := 0.0
-				for way := range 1 << len(all) {
-					chance, ready := 1.0, 0
-					for i, k := range all {
-						q := 0.0
-						if line == "" || line == k.line {
-							q = k.by(d, line != "")
-						}
-						if way>>i&1 == 1 {
-							chance, ready = chance*q, ready+1
-						} else {
-							chance *= 1 - q
-						}
-					}
-					if ready >= wanted {
-						want += chance
+				var of []plan.Chances
+				for _, k := range all {
+					if line == "" || line == k.line {
+						of = append(of, k.by(d, line != ""))
 					}
 				}
-				if got := atLeast(wanted, all, o, d); math.Abs(got-want) > 1e-12 {
+				if got, want := atLeast(wanted, all, o, d), everyWay(of, wanted); math.Abs(got-want) > 1e-12 {
 					t.Errorf("%d of %q by %s: %v, want %v", wanted, line, d, got, want)
 				}
 			}
 		}
 	}
+}
+
+// everyWay is the chance of so many or more of some together.
+func everyWay(of []plan.Chances, wanted int) (sum float64) {
+	if len(of) == 0 {
+		if wanted <= 0 {
+			return 1
+		}
+		return 0
+	}
+	for n := range of[0].Most() + 1 {
+		sum += of[0].Exactly(n) * everyWay(of[1:], wanted-n)
+	}
+	return sum
 }
 
 func TestOrdersThatMayWantTheSame(t *testing.T) {
@@ -152,14 +154,14 @@ func TestTheOrderBeforeIsServedFirst(t *testing.T) {
 		return book.OrderTaken{Priority: int(number[0] - '0'), Order: booktest.Order(number), Number: number, Queens: 2, Line: line, By: calendar.Date(2027, 5, 1)}
 	}
 	p.At("2027-04-25 08:00").Write(taken("2", "Rook"))
-	next := func(i int) Next { return reckoned(course.New(p.View("2027-04-26 08:00"))).Orders[i].Next }
+	next := func(i int) Next { return New(plannerOf(p, "2027-04-26 08:00")).Orders[i].Next }
 	alone := next(0)
 	p.Write(taken("1", "Linnet"))
 	if got := next(1); got != alone {
 		t.Errorf("beside an order of another line %+v, alone %+v", got, alone)
 	}
 	p.Write(book.OrderTaken{Priority: 1, Order: booktest.Order("0"), Number: "0", Queens: 2, Line: "Rook", By: calendar.Date(2027, 5, 1)})
-	for i, o := range reckoned(course.New(p.View("2027-04-26 08:00"))).Orders {
+	for i, o := range New(plannerOf(p, "2027-04-26 08:00")).Orders {
 		if o.Order.Number == "2" {
 			if got := next(i); got.Day <= alone.Day && got.Most >= alone.Most {
 				t.Errorf("after an order of its line %+v, alone %+v", got, alone)

@@ -5,31 +5,59 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/course"
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
 
-// plan says of every order that misses queens what is planned for it. A batch that serves
-// several orders gives them its queens in their order.
-func (s *Sheet) plan(c *course.Course) {
-	v, batches := c.View(), plannedBatches(c)
+// plan says of every order that misses queens how many are to be expected in time of those
+// who stand in nucs, and what is planned for it. A batch that serves several orders gives them
+// its queens in their order: one that is grafted those of whom nobody knows more as surely as
+// it was planned, one that is planned those that it is meant to.
+func (s *Sheet) plan(p *plan.Planner) {
+	batches := plannedBatches(p)
 	for i := range s.Orders {
 		o := &s.Orders[i]
 		if o.Short == 0 {
 			continue
 		}
-		last := o.lastGraft(v.Numbers())
+		o.Coming = s.inTime(i, s.supply(p, i, nil), p.View().Numbers().Get(practice.NextSure))
+		s.fromCells(p, i, batches)
+		last := o.lastGraft(p.View().Numbers())
 		for b := range batches {
-			if batches[b].grafted <= last && slices.Contains(batches[b].orders, o.Order.Order) {
-				n := min(o.Missing(), batches[b].queens)
-				o.Planned, batches[b].queens = o.Planned+n, batches[b].queens-n
+			if b := &batches[b]; b.left == nil && b.grafted <= last && b.serves(o) {
+				o.Planned += b.take(o.Missing())
 			}
 		}
-		if o.Missing() > 0 {
-			o.Fell = fellFor(c, o.Order.Order)
+	}
+}
+
+// fromCells says how many queens an order is given by its batches that are grafted, of whom nobody
+// knows more than that: so many more than are to be expected from nucs as are ready by its day as
+// surely as [sureOf] has it, after what the orders before it are told of the same.
+func (s *Sheet) fromCells(p *plan.Planner, i int, batches []plannedBatch) {
+	o := &s.Orders[i]
+	left := cellsFor(batches, o)
+	if len(left) == 0 {
+		return
+	}
+	before, all := 0, s.supply(p, i, left)
+	for _, b := range s.Orders[:i] {
+		switch {
+		case waitsWith(left, &b, o):
+			before += b.Coming + b.cells
+		case shares(b.Order, o.Order):
+			before += b.Coming
 		}
 	}
+	n := most(before+o.Short, all, o.Order, o.Catch, sureOf(p, o.Catch, left...)) - before
+	n = min(n, o.Short) - o.Coming
+	for b := range batches {
+		if b := &batches[b]; n > 0 && b.left != nil && b.serves(o) {
+			took := b.take(n)
+			o.cells, n = o.cells+took, n-took
+		}
+	}
+	o.Planned += o.cells
 }
 
 // graft says until when to graft what an order misses and is not planned, and whether it
@@ -51,38 +79,80 @@ func FromGraft(n practice.Numbers) calendar.Day {
 	return calendar.Day(n.Days(practice.GraftToEmerge) + n.Days(practice.LeastAgeAtHandOver))
 }
 
+// evenly is the least chance with which queens of a batch are counted on, however unsure it was
+// planned: more likely than not. Common practice, no source.
+const evenly = 0.5
+
+// sureOf is the chance with which the queens of grafted batches are counted on for a day: that with
+// which nucs are, or that with which they were planned, if it is less. So an order falls
+// short when it is known that a batch gives less than was planned, and not before.
+func sureOf(p *plan.Planner, by calendar.Day, of ...plan.Left) float64 {
+	sure := p.View().Numbers().Get(practice.NextSure)
+	for _, l := range of {
+		sure = min(sure, p.AsPlanned(l, meant(l.Plan.BatchPlanned), by))
+	}
+	return max(evenly, sure)
+}
+
+// supply are the queens who may come for an order: those in nucs, who wait to be ready among them,
+// and those of cells of its batches that are still to be given.
+func (s *Sheet) supply(p *plan.Planner, i int, cells []plan.Left) []coming {
+	return withCells(slices.Concat(s.comings(p), s.waiting(s.Orders[i], p.View())), p, cells)
+}
+
+// cellsFor is what the grafted batches for an order have left.
+func cellsFor(batches []plannedBatch, o *Served) (left []plan.Left) {
+	for _, b := range batches {
+		if b.left != nil && b.serves(o) {
+			left = append(left, *b.left)
+		}
+	}
+	return left
+}
+
+// waitsWith tells whether one order waits for one of the batches of another.
+func waitsWith(left []plan.Left, o, of *Served) bool {
+	return slices.ContainsFunc(left, func(l plan.Left) bool {
+		return slices.Contains(l.Plan.Orders, o.Order.Order) && slices.Contains(l.Plan.Orders, of.Order.Order)
+	})
+}
+
 // plannedBatch is a batch with the queens that it is meant to give to orders.
 type plannedBatch struct {
 	grafted calendar.Day
 	queens  int
 	orders  []book.OrderID
+	left    *plan.Left // what it can still give; nil: it is not grafted
 }
 
-// plannedBatches are those planned and not overdue on the day that is looked ahead from, and those grafted whose cells are
-// still to be given: once they are, their nucs tell what is to be expected.
-func plannedBatches(c *course.Course) (all []plannedBatch) {
-	v := c.View()
+func (b *plannedBatch) serves(o *Served) bool { return slices.Contains(b.orders, o.Order.Order) }
+
+// take takes as many of its queens as there are, of so many.
+func (b *plannedBatch) take(n int) int {
+	n = min(n, b.queens)
+	b.queens -= n
+	return n
+}
+
+// plannedBatches are those planned and not overdue on the day that is looked ahead from, and those grafted with
+// cells that are still to be given or nucs that nobody looked at since: of the others their nucs tell.
+func plannedBatches(p *plan.Planner) (all []plannedBatch) {
+	v := p.View()
 	for b := range v.Plans() {
 		if b.Day >= v.From() {
-			all = append(all, plannedBatch{b.Day, meant(b.BatchPlanned), b.Orders})
+			all = append(all, plannedBatch{b.Day, meant(b.BatchPlanned), b.Orders, nil})
 		}
 	}
 	for b := range v.Batches() {
 		was, _ := v.BatchPlan(b.Batch)
-		if cells := toGive(c, b, was); len(was.Orders) > 0 && cells > 0 {
-			all = append(all, plannedBatch{b.At.Day(v.Zone()), min(meant(was.BatchPlanned), cells), was.Orders})
+		if len(was.Orders) == 0 {
+			continue
+		}
+		if l := p.Left(b); l.Nucs+len(l.Unseen) > 0 {
+			all = append(all, plannedBatch{b.At.Day(v.Zone()), meant(was.BatchPlanned), was.Orders, &l})
 		}
 	}
 	return all
-}
-
-// toGive are the cells of a grafted batch that can still be given: none once the last day for
-// it is past.
-func toGive(c *course.Course, b *book.Batch, was book.BatchPlan) int {
-	if cells := b.Unplaced(); cells > 0 && plan.CanBeGiven(c, b, was.Yard) {
-		return cells
-	}
-	return 0
 }
 
 // meant are the queens that a batch was planned for, or as many as it has nucs.

@@ -8,7 +8,6 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/course"
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
@@ -17,6 +16,8 @@ import (
 type Sheet struct {
 	Orders []Served // by priority, then by day
 	Left   []Queen  // proven, and for nobody yet
+
+	coming []coming // those on the way, once it was asked for them
 }
 
 // Served is what an order gets.
@@ -33,7 +34,8 @@ type Served struct {
 	GraftBy calendar.Day // latest graft in time for those that are still missing, see [plan.Planner.GraftBy]; 0: none is missing, or none is in time
 	Lost    bool         // neither what stands in nucs nor what is planned keeps it, and no graft is in time any more
 
-	rank int // among the orders
+	rank  int // among the orders
+	cells int // of those planned, queens of cells that are still to be given
 }
 
 // Missing is how many of the queens that an order is short of neither stand in nucs nor are
@@ -56,33 +58,40 @@ type Given struct {
 // with [Served.Coming], where one after it would go short without. That is exact, not a
 // rule of thumb. One whose descent is doubtful goes only where any line will do.
 func New(p *plan.Planner) *Sheet {
-	s := reckoned(p.Course())
+	s := reckoned(p)
 	for i := range s.Orders {
-		s.Orders[i].graft(p)
+		o := &s.Orders[i]
+		if o.Short > 0 {
+			o.Next = s.expect(p, i)
+		}
+		if o.Missing() > 0 {
+			o.Fell = fellFor(p, *o)
+		}
+		o.graft(p)
 	}
 	return s
 }
 
-// reckoned is [New] without a word on grafts that could still be in time.
-func reckoned(c *course.Course) *Sheet {
-	s := Deal(c)
-	s.expect(c)
-	s.plan(c)
+// reckoned is [New] without a word on when those that are missing are to be expected, on
+// batches that fell short and on grafts that could still be in time.
+func reckoned(p *plan.Planner) *Sheet {
+	s := Deal(p)
+	s.plan(p)
 	return s
 }
 
 // Deal is [New] without a word on when those that are missing are to be expected, or
 // what is planned for them.
-func Deal(c *course.Course) *Sheet {
-	v := c.View()
+func Deal(p *plan.Planner) *Sheet {
+	v := p.View()
 	s := &Sheet{}
 	for o := range v.Orders() {
 		if o.Open() > 0 {
 			s.Orders = append(s.Orders, Served{Order: o, Day: dayOf(v, o), rank: len(s.Orders)})
 		}
 	}
-	s.deal(kindsOf(stock(c)), c)
-	s.catch(c)
+	s.deal(kindsOf(stock(p.Course())), p)
+	s.catch(p.Course())
 	return s
 }
 
@@ -119,8 +128,8 @@ func kindsOf(all []Queen) (kinds []kind) {
 	return kinds
 }
 
-func (s *Sheet) deal(kinds []kind, c *course.Course) {
-	v := c.View()
+func (s *Sheet) deal(kinds []kind, p *plan.Planner) {
+	v := p.View()
 	want, now := make([]int, len(s.Orders)), goods{make([]int, len(kinds)), make([][]float64, len(s.Orders))}
 	for i, k := range kinds {
 		now.have[i] = len(k.queens)
@@ -131,7 +140,7 @@ func (s *Sheet) deal(kinds []kind, c *course.Course) {
 			now.cost[i] = append(now.cost[i], costOf(k.queens[0], o, v.Today(), v.Numbers()))
 		}
 	}
-	m := s.wait(want, now, c)
+	m := s.wait(want, now, p)
 	for i := range s.Orders {
 		o := &s.Orders[i]
 		for k, n := range m.deal[i] {

@@ -1,6 +1,8 @@
 package handover
 
 import (
+	"slices"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
@@ -12,53 +14,92 @@ const sinceBack = 14
 
 // ShortSince is, for every order that misses queens who neither stand in nucs nor are
 // planned, the first of the days up to a view's on which that was known at its end, and ever
-// since: that the order cannot be kept, where it cannot any more, else that some of its queens
-// are to be grafted anew. One that was so already two weeks ago is left out, since it is not
-// known since when, and so is one that can be kept and of which nothing was planned from the
-// first. It costs a sheet a day as long as there is any such order.
+// since: the day of a poor take, or of a graft that was not made. Where it was so when the
+// order was taken, or already two weeks ago, it is the day from which the order cannot be kept
+// any more, if there is one in these weeks; else the order is left out. It costs a dealing a
+// day as long as any such order is short.
 func ShortSince(v *book.View, now *Sheet) map[book.OrderID]calendar.Day {
-	since, open := map[book.OrderID]calendar.Day{}, map[book.OrderID]Served{}
+	since, p := map[book.OrderID]calendar.Day{}, past{v, map[calendar.Day]then{}}
 	for _, o := range now.Orders {
-		if o.Missing() > 0 {
-			since[o.Order.Order], open[o.Order.Order] = v.Today(), o
+		if o.Missing() == 0 {
+			continue
 		}
-	}
-	for d := v.Today() - 1; d >= v.Today()-sinceBack && len(open) > 0; d-- {
-		was := shortOn(v, d, open)
-		for id, o := range open {
-			short, told := was[id]
-			switch {
-			case short:
-				since[id] = d
-			case !told && !o.Lost:
-				delete(since, id) // it was so when the order was taken
-				fallthrough
-			default:
-				delete(open, id)
-			}
+		d := p.shortSince(o.Order.Order)
+		if d == 0 && o.Lost {
+			d = p.lostSince(o.Order.Order)
 		}
-	}
-	for id := range open {
-		delete(since, id)
+		if d != 0 {
+			since[o.Order.Order] = d
+		}
 	}
 	return since
 }
 
-// shortOn tells of some orders, as far as they were taken by the end of a day, whether each was
-// as short then as it is.
-func shortOn(v *book.View, d calendar.Day, as map[book.OrderID]Served) map[book.OrderID]bool {
-	end := (d + 1).Start(v.Zone())
-	c := course.New(v.Season().AsKnown(end, end))
-	planner, short := plan.New(c), map[book.OrderID]bool{}
-	for _, o := range reckoned(c).Orders {
-		switch now, is := as[o.Order.Order]; {
-		case !is:
-		case now.Lost:
-			o.graft(planner)
-			short[o.Order.Order] = o.Lost
-		default:
-			short[o.Order.Order] = o.Missing() > 0
+// past is what was known at the end of earlier days than a view's, each reckoned once.
+type past struct {
+	view *book.View
+	on   map[calendar.Day]then
+}
+
+type then struct {
+	sheet   *Sheet
+	planner *plan.Planner
+}
+
+// served is what an order got as of a day, as far as [reckoned] says; nil: it was not taken yet.
+func (p past) served(id book.OrderID, d calendar.Day) (*Served, *plan.Planner) {
+	was, known := p.on[d]
+	if !known {
+		end := (d + 1).Start(p.view.Zone())
+		was.planner = plan.New(course.New(p.view.Season().AsKnown(end, end)))
+		was.sheet = reckoned(was.planner)
+		p.on[d] = was
+	}
+	i := slices.IndexFunc(was.sheet.Orders, func(o Served) bool { return o.Order.Order == id })
+	if i < 0 {
+		return nil, nil
+	}
+	return &was.sheet.Orders[i], was.planner
+}
+
+// shortSince is the first day since which an order has missed queens; 0: it did when it was taken,
+// or longer than is looked back.
+func (p past) shortSince(id book.OrderID) calendar.Day {
+	for d := p.view.Today(); d > p.view.Today()-sinceBack; d-- {
+		o, _ := p.served(id, d-1)
+		switch {
+		case o == nil:
+			return 0
+		case o.Missing() == 0:
+			return d
 		}
 	}
-	return short
+	return 0
+}
+
+// lostSince is the first day from which an order that is lost could not be kept any more; 0: it
+// is so longer than is looked back. What is lost stays so, hence few days are asked: always the
+// one in the middle between one on which it could be kept, or was not taken yet, and one on
+// which it could not.
+func (p past) lostSince(id book.OrderID) calendar.Day {
+	lost := func(d calendar.Day) bool {
+		o, planner := p.served(id, d)
+		if o == nil {
+			return false
+		}
+		o.graft(planner)
+		return o.Lost
+	}
+	kept, not := p.view.Today()-sinceBack, p.view.Today()
+	if lost(kept) {
+		return 0
+	}
+	for not-kept > 1 {
+		if mid := kept + (not-kept)/2; lost(mid) {
+			not = mid
+		} else {
+			kept = mid
+		}
+	}
+	return not
 }

@@ -6,7 +6,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/course"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
 
@@ -28,21 +28,21 @@ type goods struct {
 // order gives up queens, and waits, where one after it would go short for whom no graft
 // is in time. Who waits is told so: an order to which those before it leave no such
 // queens does not, and nobody has fewer than without.
-func (s *Sheet) wait(want []int, now goods, c *course.Course) *match {
-	n := c.View().Numbers()
+func (s *Sheet) wait(want []int, now goods, p *plan.Planner) *match {
+	n := p.View().Numbers()
 	plain, sure := matched(want, now.have, now.cost), max(n.Get(practice.PlanSure), n.Get(practice.NextSure))
 	s.missing(want, plain)
-	if !slices.ContainsFunc(s.Orders, func(o Served) bool { return o.late(c.View()) }) {
+	if !slices.ContainsFunc(s.Orders, func(o Served) bool { return o.late(p.View()) }) {
 		return plain
 	}
-	all := comings(c)
+	all := s.comings(p)
 	both, has := s.withSoon(now, s.surely(all, sure)), s.has(want, all, sure)
 	if len(both.have) == len(now.have) {
 		return plain
 	}
 	asks := slices.Clone(want)
 	for i, o := range s.Orders {
-		if !o.late(c.View()) {
+		if !o.late(p.View()) {
 			asks[i] = has[i]
 		}
 	}
@@ -159,7 +159,7 @@ func (s *Sheet) surely(all []coming, sure float64) (by []soon) {
 	for _, line := range lines {
 		o, before := &book.Order{OrderTaken: book.OrderTaken{Line: line}}, 0
 		for _, d := range days {
-			if n := most(len(of[line]), of[line], o, d, sure); n > before {
+			if n := most(queensOf(of[line]), of[line], o, d, sure); n > before {
 				by, before = append(by, soon{line, d, n - before}), n
 			}
 		}

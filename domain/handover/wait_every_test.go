@@ -11,7 +11,6 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
-	"lidmark/domain/course"
 	"lidmark/domain/practice"
 )
 
@@ -117,8 +116,8 @@ func tiny(t *rapid.T) *booktest.Pen {
 func TestSheetAgainstEveryDealing(t *testing.T) {
 	waited := 0
 	rapid.Check(t, func(t *rapid.T) {
-		c := course.New(tiny(t).View("2027-05-08 08:00"))
-		s, all := Deal(c), comings(c)
+		p := plannerOf(tiny(t), "2027-05-08 08:00")
+		c, s, all := p.Course(), Deal(p), comings(p)
 		n := c.View().Numbers()
 		sure := max(n.Get(practice.PlanSure), n.Get(practice.NextSure))
 		want := make([]int, len(s.Orders))
@@ -165,11 +164,11 @@ func TestSheetAgainstEveryDealing(t *testing.T) {
 }
 
 // Nobody waits at the cost of a third: P, which takes any line, could wait for a Rook and leave
-// Q a Linnet, for whom no graft is in time; but of the two Rook who come one is all that R may
+// Q a Linnet, for whom no graft is in time; but of the four Rook who come one is all that R may
 // surely expect, and for R no graft is in time either. Without R, P does wait.
 func TestNobodyWaitsAtTheCostOfAThird(t *testing.T) {
 	for third, want := range map[bool][]int{false: {2, 1}, true: {3, 0, 0}} {
-		p := unproven(2)
+		p := unproven(4)
 		readyOf(p, "Rook", 40, 1)
 		readyOf(p, "Linnet", 41, 2)
 		take := func(number, line string, priority, queens int, by calendar.Day) {
@@ -180,8 +179,8 @@ func TestNobodyWaitsAtTheCostOfAThird(t *testing.T) {
 		if third {
 			take("R", "Rook", 0, 1, calendar.Date(2027, 5, 23))
 		}
-		c := course.New(p.View("2027-05-08 08:00"))
-		s := Deal(c)
+		planner := plannerOf(p, "2027-05-08 08:00")
+		s := Deal(planner)
 		var ready []int
 		for _, o := range s.Orders {
 			ready = append(ready, o.Order.Open()-o.Short)
@@ -189,7 +188,7 @@ func TestNobodyWaitsAtTheCostOfAThird(t *testing.T) {
 		if !slices.Equal(ready, want) {
 			t.Errorf("with the third %v: orders have %v of those who are ready, want %v", third, ready, want)
 		}
-		if r := len(s.Orders) - 1; third && s.inTime(r, comings(c), practice.Numbers{}.Get(practice.NextSure)) != 1 {
+		if r := len(s.Orders) - 1; third && s.inTime(r, comings(planner), practice.Numbers{}.Get(practice.NextSure)) != 1 {
 			t.Error("R may expect none of the two who come")
 		}
 	}

@@ -34,6 +34,17 @@ func (c Chances) AtLeast(n int) float64 {
 	return min(1, sum)
 }
 
+// Sure is the greatest number that is reached or exceeded with a chance.
+func (c Chances) Sure(chance float64) int {
+	sum := 0.0
+	for n := c.Most(); n > 0; n-- {
+		if sum += c.of[n]; sum >= chance-rounding {
+			return n
+		}
+	}
+	return 0
+}
+
 // Most is how many there can be at most.
 func (c Chances) Most() int { return max(0, len(c.of)-1) }
 
@@ -132,12 +143,14 @@ func (r Rates) Along(g Graft) []Stage {
 	c.links(r.before())
 	c.add(Placed, 1, placed(c.last(), max(0, g.Nucs)))
 	c.links(r.after())
-	if g.Late > 0 {
-		in := 1 - min(1, g.Late)
-		c.add(InTime, in, each(beta{in, math.Inf(1)}).of(c.last()))
+	if in := 1 - min(1, g.Late); in < 1 {
+		c.add(InTime, in, c.all[len(c.all)-1].Chances.inTime(in).of)
 	}
 	return c.all
 }
+
+// inTime are the chances of how many of them come in time, each with a chance.
+func (c Chances) inTime(in float64) Chances { return Chances{each(beta{in, math.Inf(1)}).of(c.of)} }
 
 type chain struct {
 	rates Rates

@@ -5,36 +5,37 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/practice"
 )
 
 // Gives are the chances of how many queens a grafted batch gives in all by a day, ready by then
 // or laying: those caught of it that nobody else has, those of its nucs that were looked at, as
 // what they hold has it, and those of whom nothing is known, given or still to be given.
 func (p *Planner) Gives(b *book.Batch, by calendar.Day, laying bool) (c Chances) {
-	was, _ := p.view.BatchPlan(b.Batch)
-	unseen := 0
-	for n := range p.view.Nucs() {
-		for _, caught := range n.Caught {
-			if caught.Was.Batch == b.Batch && !caught.Culled && p.stays(caught.Queen, was.Orders) {
-				c = c.With(oneWith(1))
-			}
-		}
-		switch {
-		case n.EndedBy != "" || n.Holds.Batch != b.Batch:
-		case unseenIn(n):
-			unseen++
-		default:
-			c = c.With(oneWith(p.held(n, by, laying)))
+	l, unseen := p.Left(b), 0
+	for _, q := range l.Caught {
+		if p.stays(q, l.Plan.Orders) {
+			c = c.With(One(1))
 		}
 	}
-	return c.With(p.unlearnt(b, unseen, by, laying))
+	for _, n := range l.Seen {
+		if k, ok := p.Prospect(n); ok {
+			c = c.With(One(k.By(by, laying, p.named(l))))
+		}
+	}
+	for _, n := range l.Unseen {
+		if laying || p.Waits(n) <= by {
+			unseen++
+		}
+	}
+	return c.With(p.Unlearnt(l, unseen, true, by, laying))
 }
 
-// unseenIn tells whether nobody has looked into a nuc since its cell or virgin was given.
-func unseenIn(n *book.Nuc) bool {
-	last, looked := n.LastLook()
-	return n.Holds.Since == n.Holds.Given && n.Holds.FirstEggs.IsZero() && (!looked || last.At.Before(n.Holds.Given))
+// named tells whether it matters for a batch of which line its queens are.
+func (p *Planner) named(l Left) bool {
+	if len(l.Plan.Orders) == 0 {
+		return l.Batch.Line != ""
+	}
+	return slices.ContainsFunc(l.Plan.Orders, func(o book.OrderID) bool { return p.view.Order(o).Line != "" })
 }
 
 // stays tells whether a caught queen is still to go to some orders: she is in hand. Where
@@ -43,25 +44,8 @@ func (p *Planner) stays(q book.QueenID, orders []book.OrderID) bool {
 	return len(orders) == 0 || p.view.Queen(q).InHand()
 }
 
-// held is the chance that the queen of a nuc that was looked at is ready by a day and good enough, or
-// laying by then.
-func (p *Planner) held(n *book.Nuc, by calendar.Day, laying bool) float64 {
-	eggs := p.course.Eggs(n)
-	if laying {
-		return min(1, eggs.By(by))
-	}
-	of := p.course.Of(n)
-	if n.Holds.Condition == book.GoodBrood && of.Condition == book.GoodBrood { // she is proven
-		return 1
-	}
-	if of.Emerged.IsZero() || calendar.DayOf(of.Emerged, p.course.Zone(n.Yard))+p.days(practice.LeastAgeAtHandOver) > by {
-		return 0
-	}
-	return min(1, eggs.By(by-p.days(practice.ReadyAfterFirstEgg))) * p.rates().Link[GoodOfLaying].Mean()
-}
-
-// oneWith are the chances of one queen who comes with a chance.
-func oneWith(chance float64) Chances { return Chances{[]float64{1 - chance, chance}} }
+// One are the chances of one queen who comes with a chance.
+func One(chance float64) Chances { return Chances{[]float64{1 - chance, chance}} }
 
 // Begun are the grafted batches of the wish of a planned one, by the hour of their grafts.
 func (p *Planner) Begun(b book.BatchPlan) (all []book.BatchPlan) {

@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"fmt"
 	"slices"
 
 	"lidmark/domain/book"
@@ -48,8 +47,11 @@ func (p *Planner) inYard(of []book.BatchPlan, by calendar.Day, laying bool) []Gr
 
 // queens are the chances of some grafts by the keeper's rates, kept.
 func (p *Planner) queens(laying, virgins bool, grafts []Graft) Chances {
-	key := fmt.Sprint(laying, virgins, grafts)
 	p.mu.Lock()
+	key := 0
+	for _, g := range grafts {
+		key = p.numbered(row{key, laying, virgins, g})
+	}
 	c, known := p.joint[key]
 	p.mu.Unlock()
 	if !known {
@@ -61,4 +63,21 @@ func (p *Planner) queens(laying, virgins bool, grafts []Graft) Chances {
 		p.mu.Unlock()
 	}
 	return c
+}
+
+// row is a row of grafts: the number of those before its last, and that one.
+type row struct {
+	before          int
+	laying, virgins bool
+	last            Graft
+}
+
+// numbered is the number of a row of grafts, a new one where it was not asked before.
+func (p *Planner) numbered(r row) int {
+	n, known := p.rows[r]
+	if !known {
+		n = len(p.rows) + 1
+		p.rows[r] = n
+	}
+	return n
 }

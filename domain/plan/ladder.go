@@ -42,23 +42,30 @@ type Planner struct {
 	reared  func() Rates     // as far as ripe cells
 	waiting func() []Wanting // the batches of the book for which nucs wait
 	inHand  func() []Wanting // and those that rear cells
+	stands  func() map[book.BatchID]Left
+	live    func() map[book.YardID]int // see [Planner.liveNucs]
 	mu      sync.Mutex
 	sizes   map[sizeKey]Size // as far as they were asked for
 	ladders map[ladderKey]Ladder
 	made    map[madeKey][]MakeUp
 	laid    map[laidKey]Laid
-	joint   map[string]Chances // of several grafts
+	joint   map[int]Chances // of a row of grafts, by its number
+	rows    map[row]int
+
+	unlearnt map[unlearntKey]Chances
+	without  map[book.BatchID]Rates // the keeper's, without what a batch tells
 }
 
 // New is a planner over what a course knows.
 func New(c *course.Course) *Planner {
 	p := &Planner{
 		view: c.View(), course: c, numbers: c.View().Numbers(),
-		sizes: map[sizeKey]Size{}, ladders: map[ladderKey]Ladder{}, made: map[madeKey][]MakeUp{}, laid: map[laidKey]Laid{}, joint: map[string]Chances{},
+		sizes: map[sizeKey]Size{}, ladders: map[ladderKey]Ladder{}, made: map[madeKey][]MakeUp{}, laid: map[laidKey]Laid{}, joint: map[int]Chances{}, rows: map[row]int{}, unlearnt: map[unlearntKey]Chances{}, without: map[book.BatchID]Rates{},
 		rates:  sync.OnceValue(func() Rates { return RatesOf(c.View()) }),
 		reared: sync.OnceValue(func() Rates { return RearedOf(c.View()) }),
 	}
 	p.waiting, p.inHand = sync.OnceValue(p.allWaiting), sync.OnceValue(p.allInHand)
+	p.stands, p.live = sync.OnceValue(p.allStanding), sync.OnceValue(p.liveNucs)
 	return p
 }
 

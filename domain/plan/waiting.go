@@ -1,11 +1,9 @@
 package plan
 
 import (
-	"cmp"
 	"math"
 
 	"lidmark/domain/book"
-	"lidmark/domain/course"
 	"lidmark/domain/practice"
 )
 
@@ -22,41 +20,14 @@ func (r Rates) RipeOf(b *book.Batch) int {
 
 // Waiting is a grafted batch with the nucs that wait for its cells: as many as are planned
 // and not given yet, no more than ripe cells are to be expected, and none once the last day
-// to give them is past. They stand in the yard that was planned, else where its other cells
-// went, else where its cells hang, else at home; where nobody said it and none live there, in
-// the yard in which most do, unless a standstill keeps the cells. Said to be made up, and none is there, they are not.
+// to give them is past. Said to be made up, and none is there, they are not.
 func (p *Planner) Waiting(b *book.Batch) Wanting {
-	was, _ := p.view.BatchPlan(b.Batch)
-	s := Size{Line: b.Line, Yard: was.Yard, Not: b.Batch}.without(was)
+	l, ripe := p.Left(b), p.reared().RipeOf(b)
+	s := Size{Line: b.Line, Yard: l.yard, Not: b.Batch}.without(l.Plan)
 	s.StartersSet = true
-	for _, g := range b.Given {
-		s.Yard = cmp.Or(s.Yard, p.view.Nuc(g.Nuc).Yard)
-	}
-	if hangs := cmp.Or(b.Finisher, b.Starter); s.Yard.IsZero() && !b.Incubate && !hangs.IsZero() {
-		s.Yard = p.view.Colony(hangs).Yard
-	}
-	if home := p.view.HomeYard(); s.Yard.IsZero() && home != nil {
-		s.Yard = home.Yard
-	}
-	live := p.liveNucs()
-	if was.Yard.IsZero() && len(b.Given) == 0 && live[s.Yard] == 0 && p.view.Yard(s.Yard).Standstill == nil {
-		s.Yard = p.mostOf(live, s.Yard)
-	}
-	s.NucsMade = s.NucsMade && live[s.Yard] > 0
-	ripe := p.reared().RipeOf(b)
-	if CanBeGiven(p.course, b, s.Yard) {
-		s.Nucs = ripe
-	}
-	if was.Nucs > 0 {
-		s.Nucs = min(s.Nucs, max(0, was.Nucs-len(b.Given)))
-	}
+	s.NucsMade = s.NucsMade && p.live()[s.Yard] > 0
+	s.Nucs = max(0, min(ripe, l.Nucs))
 	return Wanting{p.ladderAt(b.At.Instant, max(1, b.Cells()), float64(ripe), s.Yard), s}
-}
-
-// CanBeGiven tells whether the last day to give the cells of a grafted batch is not past on
-// that of a course, in the zone of a yard.
-func CanBeGiven(c *course.Course, b *book.Batch, yard book.YardID) bool {
-	return zoned{c.Zone(yard)}.day(c.Clock(b.Batch).Hard()) >= c.View().Today()
 }
 
 // liveNucs are how many nucs of each yard are alive and free for a cell, by the calendar.

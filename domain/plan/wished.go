@@ -24,7 +24,9 @@ type Wished struct {
 }
 
 // Wished is how sure the queens of a planned batch are; ok is false where it is not told
-// how many are wished, or by when.
+// how many are wished, or by when. Grafts that are made and those that are planned are joined as if
+// their rates had nothing in common: of the first the book knows more, and a test shows how
+// little it moves.
 func (p *Planner) Wished(b book.BatchPlan) (w Wished, ok bool) {
 	if b.Queens == 0 || b.By.IsZero() {
 		return w, false

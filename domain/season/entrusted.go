@@ -13,7 +13,7 @@ import (
 // Entrusted is an order that waits for batches that are planned or grafted, and how sure these are.
 type Entrusted struct {
 	Promise
-	Chance  float64 // that they give what is missing of it in time, and of the orders before it that wait for them too
+	Chance  float64 // that they and what stands in nucs give all that it misses in time, see [handover.Sheet.Chance]
 	Grafted bool    // one of them is grafted
 }
 
@@ -73,19 +73,7 @@ func (w waiting) entrusted(p *plan.Planner, sheet *handover.Sheet, i int) (e Ent
 	if o.Short <= o.Coming || !e.Grafted && !slices.ContainsFunc(w.plans, waits) {
 		return e, false
 	}
-	queens := o.Short - o.Coming
-	for _, before := range sheet.Orders[:i] {
-		if waitsWith(slices.Concat(w.plans, w.live), before.Order.Order, o.Order.Order) {
-			queens += before.Short - before.Coming
-		}
-	}
-	chances := p.Joint(plansFor(w.plans, o.Order.Order), o.On)
-	for _, b := range w.live {
-		if waits(b) {
-			chances = chances.With(p.StillGives(p.View().Batch(b.Batch), o.On, false))
-		}
-	}
-	e.Promise, e.Chance = promiseOf(o), chances.AtLeast(queens)
+	e.Promise, e.Chance = promiseOf(o), sheet.Chance(p, i, o.On)
 	e.Sure = p.View().Numbers().Get(practice.PlanSure)
 	return e, true
 }
@@ -94,25 +82,9 @@ func (w waiting) entrusted(p *plan.Planner, sheet *handover.Sheet, i int) (e Ent
 // given, as long as there is the time for it.
 func ungiven(p *plan.Planner) (all []book.BatchPlan) {
 	for b := range p.View().Batches() {
-		if was, _ := p.View().BatchPlan(b.Batch); len(was.Orders) > 0 && p.Waiting(b).Nucs > 0 {
+		if was, _ := p.View().BatchPlan(b.Batch); len(was.Orders) > 0 && p.Left(b).Nucs > 0 {
 			all = append(all, was)
 		}
 	}
 	return all
-}
-
-// plansFor are the planned batches that an order waits for, as they are ready to hand over.
-func plansFor(plans []book.BatchPlan, o book.OrderID) (all []book.BatchPlan) {
-	for _, b := range plans {
-		if slices.Contains(b.Orders, o) {
-			b.Laying = false
-			all = append(all, b)
-		}
-	}
-	return all
-}
-
-// waitsWith tells whether two orders wait for one batch.
-func waitsWith(plans []book.BatchPlan, a, b book.OrderID) bool {
-	return slices.ContainsFunc(plans, func(p book.BatchPlan) bool { return slices.Contains(p.Orders, a) && slices.Contains(p.Orders, b) })
 }

@@ -10,6 +10,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -54,7 +55,7 @@ type cage struct {
 // cagesFor are the cages of an order, of all for the zero one.
 func cagesFor(r *state.Reading, order book.OrderID) (all []cage, err error) {
 	open := false
-	for _, o := range handover.Deal(r.Course).Orders {
+	for _, o := range handover.Deal(plan.New(r.Course)).Orders {
 		if !order.IsZero() && o.Order.Order != order {
 			continue
 		}

@@ -18,7 +18,7 @@ func TestWhatAGraftedBatchStillGives(t *testing.T) {
 	pen.At("2027-05-03 12:00").Write(book.Grafted{Batch: b, Number: 7, Larvae: 40})
 	gives := func(on string) plan.Chances {
 		p := plannerOf(pen, on)
-		return p.StillGives(p.View().Batch(b), by, false)
+		return p.Unlearnt(p.Left(p.View().Batch(b)), 0, true, by, false)
 	}
 	p := plannerOf(pen, "2027-05-03 18:00")
 	w := p.Waiting(p.View().Batch(b))
