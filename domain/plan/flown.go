@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"time"
@@ -34,7 +35,7 @@ func (p *Planner) Flown(l Ladder, yard book.YardID) (f Flown) {
 			f.Usual++
 		default:
 			f.Assumed++
-			f.Each = day.Hours
+			f.Each = math.Round(10*day.Hours) / 10
 			if _, m, _ := d.Date(); !slices.Contains(f.Months, m) {
 				f.Months = append(f.Months, m)
 			}

@@ -7,7 +7,8 @@ type Layer int
 
 // The layers, the best first. Seen was seen or measured; Forecast was foretold;
 // Typical follows from the normals of the month; Assumed is a day of which
-// nobody said anything, at a yard without normals.
+// nobody said anything, in a month without normals: as those of other months
+// make it, or where too few are told as the keeper's number has it.
 const (
 	Seen Layer = iota + 1
 	Forecast

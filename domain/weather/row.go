@@ -39,8 +39,7 @@ func (y *Yard) ahead(d calendar.Day) int { return max(1, d.Sub(y.yard.Told[d])) 
 // Its temperature strays by their spread, its wind by the keeper's number, and a
 // share of its kind is rainy: hours and chance are integrated over all three, as
 // [profile.expected] states.
-func (y *Yard) ofNormal(d calendar.Day) (Flight, bool) {
-	n := y.normal(d)
+func (y *Yard) ofNormal(d calendar.Day, n book.WeatherNormal) (Flight, bool) {
 	rainy := n.Rainy.Or(0)
 	t, ok := y.fillIn(book.WeatherSeen{Low: n.Low, High: n.High, Wind: n.Wind, Rain: book.Said(0), Sky: n.Sky}, n)
 	if !ok {

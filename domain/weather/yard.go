@@ -85,8 +85,14 @@ func (y *Yard) reckon(d calendar.Day) Flight {
 			return f
 		}
 	}
-	if f, ok := y.ofNormal(d); ok {
+	if f, ok := y.ofNormal(d, y.normal(d)); ok {
 		return f
+	}
+	if n, ok := y.following(d); ok {
+		if f, ok := y.ofNormal(d, n); ok {
+			f.Layer, f.Why = Assumed, "the month is not told; as those that are make it, "+f.Why
+			return f
+		}
 	}
 	return y.assumed()
 }
