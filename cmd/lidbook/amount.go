@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -14,10 +15,11 @@ import (
 type numeric interface{ int | float64 }
 
 // number is the value of a flag that is a number: none or more, unless it may
-// have a sign.
+// have a sign or has to be some.
 type number[T numeric] struct {
 	to     *T
 	signed bool
+	some   string // from one on: which it may be, as in "1 to 99"; "": none or more
 }
 
 // amount gives a command a flag that is none or more of something.
@@ -26,9 +28,21 @@ func amount[T numeric](c *cobra.Command, to *T, flag string, usual T, usage stri
 	c.Flags().Var(&number[T]{to: to}, flag, usage)
 }
 
+// some gives a command a flag that is one or more of something, and nothing where it is left
+// out; said are those that it may be, as in "1 to 99".
+func some[T numeric](c *cobra.Command, to *T, flag, said, usage string) {
+	c.Flags().Var(&number[T]{to: to, some: said}, flag, usage)
+}
+
+// percent is what a certainty may be, as a flag takes it.
+const percent = "1 to 99"
+
+// upTo are the whole numbers from one to so many, said.
+func upTo(most int) string { return fmt.Sprintf("1 to %d", most) }
+
 // signed gives a command a flag that is a number with a sign.
 func signed[T numeric](c *cobra.Command, to *T, flag, usage string) {
-	c.Flags().Var(&number[T]{to, true}, flag, usage)
+	c.Flags().Var(&number[T]{to: to, signed: true}, flag, usage)
 }
 
 // Type is the word of the help for a number.
@@ -50,6 +64,8 @@ func (n *number[T]) Set(text string) error {
 	switch {
 	case err != nil || math.IsNaN(x) || math.IsInf(x, 0), whole && x != math.Trunc(x):
 		return errors.New(n.like(whole))
+	case x < 1 && n.some != "":
+		return errors.New("write " + n.some)
 	case x < 0 && !n.signed:
 		return errors.New("below 0, write 0 or more")
 	case whole && math.Abs(x) > math.MaxInt32:

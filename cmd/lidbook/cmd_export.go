@@ -38,7 +38,7 @@ func exportCommand(a *app) *cobra.Command {
 			return &usageError{err: fmt.Errorf("export %s: it takes no --search; season does", args[0])}
 		}
 		if search {
-			dates, _ := a.search(c.Context(), plan.New(course.New(v)), 0)
+			dates, _ := a.search(c.Context(), plan.New(course.New(v)), seasonFlags{})
 			found = &dates
 		}
 		write, err := a.exporter(v, args, to, how, found)

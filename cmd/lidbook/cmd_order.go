@@ -96,7 +96,7 @@ func orderCommand(a *app) *cobra.Command {
 	})
 	fl := c.Flags()
 	fl.StringVar(&o.Customer, "customer", "", "for `WHOM`")
-	amount(c, &o.Queens, "queens", 0, "how many queens")
+	some(c, &o.Queens, "queens", "1 or more", "how many queens")
 	fl.StringVar(&o.Line, "line", "", "of which `LINE` (else any)")
 	fl.StringSliceVar(&o.Substitute, "or", nil, "other `LINES` that will do")
 	fl.StringVar(&from, "from", "", "not before this `DAY`")

@@ -19,6 +19,7 @@ import (
 type seasonFlags struct {
 	search, keep bool
 	minutes      int
+	percent      float64 // how sure; 0: the keeper's number
 }
 
 func seasonCommand(a *app) *cobra.Command {
@@ -34,13 +35,16 @@ func seasonCommand(a *app) *cobra.Command {
 		p := plan.New(course.New(v))
 		s := seasonShape{Clashes: shapesOfClashes(v, season.Clashes(p))}
 		if f.search {
-			_, found := a.search(c.Context(), p, float64(f.minutes))
+			_, found := a.search(c.Context(), p, f)
 			s.Search = &found
 		}
 		return a.show(s, func() { a.printSeason(s) })
 	})
 	shows := c.RunE
 	c.RunE = func(c *cobra.Command, args []string) error {
+		if f.percent >= 100 {
+			return fmt.Errorf("--sure %g: write per cent under 100, nothing is certain", f.percent)
+		}
 		if !f.keep {
 			return shows(c, args)
 		}
@@ -53,13 +57,14 @@ func seasonCommand(a *app) *cobra.Command {
 	fl := c.Flags()
 	fl.BoolVar(&f.search, "search", false, "look for the batches that keep all open orders")
 	fl.BoolVar(&f.keep, "keep", false, "put the batches that are found on the plan")
+	some(c, &f.percent, "sure", percent, "how sure the orders are to be kept, in per cent (else as in your numbers)")
 	amount(c, &f.minutes, "minutes", 0, "not more than so many `MINUTES` of work on one day, by the batches (else without limit)")
 	return c
 }
 
 // keepSeason puts what is found on the plan, as one deed.
 func (d *desk) keepSeason(ctx context.Context, f seasonFlags) error {
-	found, shape := d.search(ctx, plan.New(course.New(d.view())), float64(f.minutes))
+	found, shape := d.search(ctx, plan.New(course.New(d.view())), f)
 	var facts []book.Fact
 	for i := range found.Batches {
 		facts = append(facts, found.Plan(i, book.BatchID(d.ids.Next())))
@@ -130,7 +135,7 @@ func (a *app) printSearch(s searchShape) {
 		rows = append(rows, []string{p.Name, plural(p.Queens, "queen") + " by " + shortDay(p.By), cmp.Or(p.Nearly, fmt.Sprintf("%.0f %% sure", 100*p.Chance))})
 	}
 	a.table(rows)
-	a.line("%s, %.0f min of work; %s", plural(len(s.Batches), "graft"), s.Minutes, s.best())
+	a.line("%s, %.0f min of work; %.0f of 100 sure wished; %s", plural(len(s.Batches), "graft"), s.Minutes, 100*s.Sure, s.best())
 	for _, why := range whys {
 		a.line("%s", why)
 	}

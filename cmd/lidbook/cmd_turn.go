@@ -72,7 +72,8 @@ func turnCommand(a *app) *cobra.Command {
 	})
 	f := c.Flags()
 	amount(c, &t.Gap, "gap", 0, "so many `DAYS` from a catch to the next cell")
-	amount(c, &t.Drive, "visit", 1, "you come every so many `DAYS`")
+	t.Drive = 1
+	some(c, &t.Drive, "visit", "1 or more", "you come every so many `DAYS`")
 	f.StringVar(&from, "from", "", "the first cells are given on this `DAY` (else as soon as a graft makes sense)")
 	f.StringVar(&until, "until", "", "the last queens are wanted by this `DAY` (else when those of the season's last graft are ready)")
 	f.StringVar(&a.flags.yard, "yard", "", "in this `YARD` (else where most nucs stand)")

@@ -54,10 +54,10 @@ func planBatchCommand(a *app) *cobra.Command {
 	fl.StringVar(&p.Line, "line", "", "mother `LINE` (else the breeder's)")
 	fl.StringVar(&p.breeder, "breeder", "", "the breeder `COLONY`")
 	fl.StringVar(&p.mother, "mother", "", "the mother `QUEEN` (else the breeder's)")
-	amount(c, &p.Queens, "queens", 0, "how many queens are wanted of it")
+	some(c, &p.Queens, "queens", "1 or more", "how many queens are wanted of it")
 	fl.StringVar(&p.by, "until", "", "they are wanted by this `DAY`")
 	fl.BoolVar(&p.Laying, "laying", false, "they only have to lay by then, not to be ready")
-	amount(c, &p.percent, "sure", 0, "how sure you want to be, in per cent")
+	some(c, &p.percent, "sure", percent, "how sure you want to be, in per cent")
 	fl.StringSliceVar(&p.orders, "order", nil, "for the orders of these `NUMBERS`")
 	fl.StringVar(&p.Why, "why", "", "`WHY`")
 	return c

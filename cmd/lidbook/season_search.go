@@ -15,15 +15,16 @@ import (
 // tellEvery is how often a long search says how far it is.
 const tellEvery = 2 * time.Second
 
-// search looks for the batches that keep all orders, with so many minutes a day at most.
+// search looks for the batches that keep all orders, as surely as is asked and with so many
+// minutes a day at most.
 // What takes long is told on standard error as it goes, and interrupting it takes what is
 // found by then.
-func (a *app) search(ctx context.Context, p *plan.Planner, minutes float64) (season.Found, searchShape) {
+func (a *app) search(ctx context.Context, p *plan.Planner, f seasonFlags) (season.Found, searchShape) {
 	ctx, stop := signal.NotifyContext(ctx, os.Interrupt)
 	defer stop()
 	sheet := handover.New(p)
 	told := time.Now()
-	found := season.Search(p, season.Wanted{Promises: season.Promises(p, sheet), Minutes: minutes}, func(far season.Progress) bool {
+	found := season.Search(p, season.Wanted{Promises: season.Promises(p, sheet), Sure: f.percent / 100, Minutes: float64(f.minutes)}, func(far season.Progress) bool {
 		if time.Since(told) >= tellEvery {
 			told = time.Now()
 			fmt.Fprintln(a.errs, searchedSoFar(far))

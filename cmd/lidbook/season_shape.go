@@ -38,6 +38,7 @@ type searchShape struct {
 	Batches  []foundShape     `json:"batches"`
 	Promises []statedShape    `json:"promises"`
 	Planned  []entrustedShape `json:"planned,omitempty"`
+	Sure     float64          `json:"sureWished"`
 	Minutes  float64          `json:"minutes"`
 	Short    int              `json:"queensShort"`
 	Least    int              `json:"leastShort"` // in any plan
@@ -100,7 +101,7 @@ func shapesOfClashes(v *book.View, all []season.Clash) []clashShape {
 }
 
 func searchedShape(v *book.View, f season.Found) searchShape {
-	s := searchShape{Batches: []foundShape{}, Promises: []statedShape{}, Minutes: round(f.Minutes), Least: f.Least, Bound: round(f.Bound), Exact: f.Exact}
+	s := searchShape{Batches: []foundShape{}, Promises: []statedShape{}, Sure: round(f.Sure), Minutes: round(f.Minutes), Least: f.Least, Bound: round(f.Bound), Exact: f.Exact}
 	_, s.Short = f.Queens()
 	for _, b := range f.Batches {
 		one := foundShape{Graft: b.Day.String(), Line: b.Line, Larvae: b.Larvae, Nucs: b.Nucs, Yard: v.Yard(b.Yard).Name, Minutes: round(b.Minutes), For: []string{}}

@@ -224,27 +224,132 @@ func (b *brute) choices(members []season.Promise) (all []choice) {
 	slices.SortStableFunc(members, func(p, q season.Promise) int {
 		return cmp.Or(int(p.By-q.By), cmp.Compare(q.Sure, p.Sure), q.Queens-p.Queens)
 	})
+	hard := b.hard(members)
 	for _, l := range b.lesser(members) {
+		at := b.one(l)
+		if hard && !slices.ContainsFunc(at, b.fits) {
+			at = b.several(l)
+		}
+		for _, c := range at {
+			c.worth = c.plus(l.worth)
+			all = append(all, c)
+		}
+	}
+	return all
+}
+
+// hard tells whether several unlike grafts are tried: for one promise, and for some of which one
+// cannot be kept by one graft or two alike.
+func (b *brute) hard(members []season.Promise) bool {
+	return len(members) == 1 || slices.ContainsFunc(members, func(m season.Promise) bool {
+		return !slices.ContainsFunc(b.one(lesser{members: []season.Promise{m}, two: true}), b.fits)
+	})
+}
+
+// fits tells whether there is room for grafts in a season of their own.
+func (b *brute) fits(c choice) bool { return !b.over(c, map[use]int{}) }
+
+// one are all single grafts, and two alike, for a level.
+func (b *brute) one(l lesser) (all []choice) {
+	days := 0
+	for d := l.members[0].By - 20; d >= b.wanted.From && days < b.wanted.Window; d-- {
+		on := b.onDay(l, d)
+		if len(on) > 0 {
+			days++
+		}
+		all = append(all, on...)
+	}
+	return all
+}
+
+// several are two grafts for a level, else three, that fit a season of their own: of each days
+// the sizes that cost least.
+func (b *brute) several(l lesser) (all []choice) {
+	for n := 2; n <= 3 && len(all) == 0; n++ {
 		days := 0
-		for d := members[0].By - 20; d >= b.wanted.From && days < b.wanted.Window; d-- {
-			on := b.onDay(l.members, d, l.two)
-			if len(on) > 0 {
-				days++
+		for d := l.members[0].By - 20; d >= b.wanted.From && days < b.wanted.Window; d-- {
+			if b.late(l, d) {
+				continue
 			}
-			for _, c := range on {
-				c.worth = c.plus(l.worth)
-				all = append(all, c)
+			days++
+			for _, gap := range []calendar.Day{2, 5, 7, 10, 14} {
+				if c, ok := b.sized(l, d, gap, n); ok {
+					all = append(all, c)
+				}
 			}
 		}
 	}
 	return all
 }
 
+func (b *brute) sized(l lesser, d, gap calendar.Day, n int) (best choice, found bool) {
+	if d-gap*calendar.Day(n-1) < b.wanted.From {
+		return best, false
+	}
+	sizes := b.sizes()
+	for _, before := range sizes {
+		for _, last := range sizes {
+			var grafts []plan.Graft
+			c := choice{uses: map[use]int{}}
+			for i := n - 1; i >= 0; i-- {
+				g := before
+				if i == 0 {
+					g = last
+				}
+				grafts = append(grafts, g)
+				b.graft(&c, d-gap*calendar.Day(i), g.Larvae, g.Nucs)
+			}
+			if !b.keepsApart(l.members, d, gap, grafts) {
+				continue
+			}
+			if b.fits(c) && (!found || c.less(best.worth)) {
+				best, found = c, true
+			}
+			break // a larger last one costs more
+		}
+	}
+	return best, found
+}
+
+// sizes are those of grafts of several: as many nucs as they have ripe cells, or all.
+func (b *brute) sizes() (all []plan.Graft) {
+	r := plan.RatesOf(b.planner.View())
+	for _, larvae := range b.wanted.Larvae {
+		ripe := int(math.Ceil(r.Link[plan.Taken].Mean() * r.Link[plan.RipeOfTaken].Mean() * float64(larvae)))
+		if all = append(all, plan.Graft{Larvae: larvae, Nucs: min(ripe, b.world.nucs), Again: true}); 2*ripe > 3*b.world.nucs {
+			break
+		}
+	}
+	return all
+}
+
+// keepsApart tells whether grafts so many days apart, each with nucs of its own, keep promises.
+func (b *brute) keepsApart(members []season.Promise, last, gap calendar.Day, grafts []plan.Graft) bool {
+	queens := 0
+	for _, m := range members {
+		queens += m.Queens
+		for i := range grafts {
+			d := last - gap*calendar.Day(len(grafts)-1-i)
+			grafts[i].Late = b.part(b.part(1-b.ladder(d, 1).Laid.InTime(m.By, m.Laying), 50), 10)
+		}
+		r := plan.RatesOf(b.planner.View())
+		r.Laying = m.Laying
+		if b.queens(r, grafts).AtLeast(queens) < m.Sure-1e-9 {
+			return false
+		}
+	}
+	return true
+}
+
+// part is a lateness rounded up to so many parts.
+func (b *brute) part(late, parts float64) float64 { return math.Ceil(parts*late-1e-9) / parts }
+
 // lesser is what some promises want, and where there is one alone, what it wants less
 // surely and what that costs.
 type lesser struct {
 	members []season.Promise
 	two     bool // grafts will do
+	part    bool // of what is wished
 	worth
 }
 
@@ -254,28 +359,39 @@ func (b *brute) lesser(members []season.Promise) []lesser {
 		return all
 	}
 	p := members[0]
-	with := func(sure float64, w worth) {
+	with := func(queens int, sure float64, w worth) {
 		less := p
-		less.Sure = sure
-		all = append(all, lesser{members: []season.Promise{less}, worth: w})
+		less.Queens, less.Sure = queens, sure
+		all = append(all, lesser{members: []season.Promise{less}, part: w.queens() > 0, worth: w})
 	}
-	with(p.Sure-0.01, worth{tenths: 300})
-	with(p.Sure-0.02, worth{tenths: 600})
-	for _, part := range []float64{8, 4, 2} {
-		if n := int(math.Ceil(float64(p.Queens) / part)); n < p.Queens {
+	with(p.Queens, p.Sure-0.01, worth{tenths: 300})
+	with(p.Queens, p.Sure-0.02, worth{tenths: 600})
+	for _, part := range []float64{1, 2, 4, 6, 7} {
+		if n := int(math.Ceil(float64(p.Queens) * part / 8)); n < p.Queens {
 			w := worth{}
 			w.short[turnOf(p)] = n
-			with(p.Sure*(1-float64(n)/float64(p.Queens)), w)
+			with(p.Queens, p.Sure*(1-float64(n)/float64(p.Queens)), w)
+			with(p.Queens-n, p.Sure, w)
 		}
 	}
 	return all
 }
 
-func (b *brute) onDay(members []season.Promise, d calendar.Day, two bool) (all []choice) {
-	laid := b.ladder(d, 1).Laid
-	if 1-laid.InTime(members[0].By, members[0].Laying) > 0.4 {
+// late tells whether a graft is too late: three in five in time will do for a part.
+func (b *brute) late(l lesser, d calendar.Day) bool {
+	laid, m := b.ladder(d, 1).Laid, l.members[0]
+	least := b.planner.View().Numbers().Get(practice.PlanInTime)
+	if l.part {
+		least = 0.6
+	}
+	return laid.InTime(m.By, m.Laying) < least*laid.Ends()
+}
+
+func (b *brute) onDay(l lesser, d calendar.Day) (all []choice) {
+	if b.late(l, d) {
 		return nil
 	}
+	members, two, laid := l.members, l.two, b.ladder(d, 1).Laid
 	for _, larvae := range b.wanted.Larvae {
 		for nucs := 1; nucs <= larvae; nucs++ {
 			if b.keeps(members, laid, 50, plan.Graft{Larvae: larvae, Nucs: nucs}) {
@@ -301,9 +417,7 @@ func (b *brute) keeps(members []season.Promise, laid plan.Laid, parts float64, g
 	queens := 0
 	for _, m := range members {
 		queens += m.Queens
-		late := 1 - laid.InTime(m.By, m.Laying)
-		late = math.Ceil(50*late-1e-9) / 50
-		late = math.Ceil(parts*late-1e-9) / parts
+		late := b.part(b.part(1-laid.InTime(m.By, m.Laying), 50), parts)
 		for i := range grafts {
 			grafts[i].Late = late
 		}

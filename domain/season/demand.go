@@ -22,8 +22,9 @@ func (s *search) demand(g group, laid plan.Laid, l level) []due {
 	queens := 0
 	for _, i := range g.promises {
 		p := s.wanted.Promises[i]
-		queens += p.Queens
-		all = append(all, due{queens, latenessOf(laid, p), l.of(p)})
+		want, sure := l.of(p)
+		queens += want
+		all = append(all, due{queens, latenessOf(laid, p), sure})
 	}
 	return all
 }

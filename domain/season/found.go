@@ -100,7 +100,7 @@ func (s *search) found(exact bool) Found {
 	f := Found{Wanted: s.wanted, Exact: exact}
 	picks := slices.Clone(s.chosen)
 	slices.SortStableFunc(picks, func(a, b pick) int {
-		return cmp.Or(cmp.Compare(a.way.days[0], b.way.days[0]), cmp.Compare(a.group, b.group))
+		return cmp.Or(cmp.Compare(a.way.first(), b.way.first()), cmp.Compare(a.group, b.group))
 	})
 	for _, p := range picks {
 		if p.given {
@@ -168,21 +168,20 @@ func (s *search) tell(f *Found, p pick) {
 	g := s.groups[p.group]
 	line, breeder := s.larvae.from(g.line)
 	var numbers []int
-	var ladders []plan.Ladder
-	for i, d := range p.way.grafts() {
-		yard := s.ground.yards[p.way.yard]
-		l := s.ground.ladder(yard, d, p.way.larvae)
-		b := Batch{Ladder: l, Size: s.sizeOf(yard, line, size{p.way.larvae, p.way.nucs}), Minutes: float64(p.way.of[i].work) / 10, Promises: g.promises, Breeder: breeder}
-		numbers, ladders = append(numbers, len(f.Batches)), append(ladders, l)
+	for _, of := range p.way.of {
+		yard := s.ground.yards[of.yard]
+		l := s.ground.ladder(yard, of.day, of.size.larvae)
+		b := Batch{Ladder: l, Size: s.sizeOf(yard, line, of.size), Minutes: float64(of.work) / 10, Promises: g.promises, Breeder: breeder}
+		numbers = append(numbers, len(f.Batches))
 		f.Batches = append(f.Batches, b)
-		f.Minutes = (math.Round(10*f.Minutes) + float64(p.way.of[i].work)) / 10
+		f.Minutes = (math.Round(10*f.Minutes) + float64(of.work)) / 10
 	}
 	queens := 0
 	for _, i := range g.promises {
 		queens += s.wanted.Promises[i].Queens
-		chance := s.chanceOf(i, p.way, ladders, queens)
+		chance := s.chanceOf(i, p.way, queens)
 		if p.way.short > 0 {
-			f.Short = append(f.Short, s.lesser(p, numbers, chance))
+			f.Short = append(f.Short, s.lesser(p, numbers, chance, s.chanceOf(i, p.way, queens-p.way.short)))
 			continue
 		}
 		f.Kept = append(f.Kept, Kept{i, numbers, queens, chance, p.way.points})
@@ -190,14 +189,16 @@ func (s *search) tell(f *Found, p pick) {
 }
 
 // chanceOf is the chance that so many queens of the grafts of a way are there for a
-// promise, exactly.
-func (s *search) chanceOf(promise int, way option, ladders []plan.Ladder, queens int) float64 {
+// promise, as the book tells it of them once they are planned.
+func (s *search) chanceOf(promise int, way option, queens int) float64 {
 	p := s.wanted.Promises[promise]
-	var all []plan.Graft
-	for _, l := range ladders {
-		all = append(all, plan.Graft{Larvae: way.larvae, Nucs: way.nucs, Late: 1 - l.Laid.InTime(p.By, p.Laying)})
+	var all []book.BatchPlan
+	for _, b := range way.of {
+		all = append(all, book.BatchPlan{BatchPlanned: book.BatchPlanned{
+			Day: b.day, Yard: s.ground.yards[b.yard], Larvae: b.size.larvae, Nucs: b.size.nucs, Laying: p.Laying,
+		}})
 	}
-	return s.odds.ratesFor(p.Laying).Queens(all...).AtLeast(queens)
+	return s.ground.planner.Joint(all, p.By).AtLeast(queens)
 }
 
 // dealtFirst says of a promise that is not kept which orders it is served before when

@@ -140,28 +140,50 @@ func (g *ground) add(s span) {
 }
 
 // take takes what a way takes; where there is too little of a good, other than one
-// that is no matter, it takes nothing and says which. It is [none] where all is
-// there.
-func (g *ground) take(o option, but int) (short int) {
-	g.put(o, 1)
-	for good := range g.left {
-		if good != but && g.misses(o, good) {
-			g.put(o, -1)
-			return good
+// that is no matter, it takes nothing and is false.
+func (g *ground) take(o option, but int) bool {
+	for i, b := range o.of {
+		for j, t := range b.takes {
+			if !g.addWithin(t) && t.good != but {
+				g.undo(o.of[:i+1], j+1)
+				return false
+			}
 		}
 	}
-	return none
+	return true
+}
+
+// addWithin takes what a span takes; false where less than nothing is left on one of its
+// days.
+func (g *ground) addWithin(s span) bool {
+	days, within := g.days(s), true
+	for i := range days {
+		days[i] -= s.amount
+		within = within && days[i] >= 0
+	}
+	return within || s.amount <= 0
+}
+
+// undo gives back what some batches took, of the last so many spans.
+func (g *ground) undo(all []*batched, of int) {
+	for i, b := range all {
+		takes := b.takes
+		if i == len(all)-1 {
+			takes = takes[:of]
+		}
+		for _, t := range takes {
+			t.amount = -t.amount
+			g.add(t)
+		}
+	}
 }
 
 // misses tells whether there is less than nothing left of a good while a way takes
 // some of it.
 func (g *ground) misses(o option, good int) bool {
 	for _, b := range o.of {
-		if b == nil {
-			break
-		}
 		for _, s := range b.takes {
-			if s.good == good && s.amount > 0 && slices.ContainsFunc(g.days(s), func(left int32) bool { return left < 0 }) {
+			if s.amount > 0 && s.good == good && slices.ContainsFunc(g.days(s), func(left int32) bool { return left < 0 }) {
 				return true
 			}
 		}
@@ -175,9 +197,6 @@ const none = -1
 // put takes what a way takes, or with -1 gives it back.
 func (g *ground) put(o option, times int32) {
 	for _, b := range o.of {
-		if b == nil {
-			break
-		}
 		for _, s := range b.takes {
 			s.amount *= times
 			g.add(s)

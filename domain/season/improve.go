@@ -5,12 +5,13 @@ import (
 	"slices"
 )
 
-// How many promises a round takes up again, and for how many steps each is looked
-// for at most. Conventions of the search.
+// How many promises a round takes up again, for how many steps each is looked
+// for at most, and how few of the ways: the fewer, the farther it gets. Conventions of the search.
 const (
 	roundLeast = 2
 	roundMost  = 7
-	roundSteps = 3000
+	roundSteps = 20_000
+	roundParts = 6 // a round looks at all ways, at one in two, in four and so on, so many times at most
 )
 
 // round takes up some promises that lie near each other, with all that their
@@ -29,16 +30,15 @@ func (s *search) round(chance *rand.Rand) {
 	b := best{cost: was}
 	kept := len(s.chosen)
 	s.steps = roundSteps
+	if part := 1 << chance.IntN(roundParts); part > 1 {
+		s.passes = func() bool { return chance.IntN(part) > 0 }
+	}
 	s.complete(open, &b)
+	s.passes = nil
 	if b.found {
 		out = b.picks[kept:]
 	}
-	for _, p := range out {
-		if !p.given {
-			s.ground.put(p.way, 1)
-		}
-		s.choose(p)
-	}
+	s.chooseAll(out)
 }
 
 // near are so many promises out of a row of twice as many.

@@ -29,9 +29,6 @@ func (s *search) lack(o option, good int) Lack {
 	worst := int32(0)
 	s.ground.put(o, 1)
 	for _, b := range o.of {
-		if b == nil {
-			break
-		}
 		for _, t := range b.takes {
 			if t.good != good {
 				continue
@@ -60,8 +57,8 @@ func (g *ground) unit(l Limit) float64 {
 	}
 }
 
-// wouldDo is with how much more a graft of a day would do; "" where nothing that can be had is.
-func wouldDo(all []Lack, graft calendar.Day) string {
+// wouldDo is with how much more grafts of some days would do; "" where nothing that can be had is.
+func wouldDo(all []Lack, grafts []calendar.Day) string {
 	var more []string
 	for _, l := range all {
 		if l.More == 0 {
@@ -72,5 +69,12 @@ func wouldDo(all []Lack, graft calendar.Day) string {
 	if len(more) == 0 {
 		return ""
 	}
-	return fmt.Sprintf("; with %s a graft of %s would do", joined(more), graft.Short())
+	if len(grafts) == 1 {
+		return fmt.Sprintf("; with %s a graft of %s would do", joined(more), grafts[0].Short())
+	}
+	var days []string
+	for _, d := range grafts {
+		days = append(days, d.Short())
+	}
+	return fmt.Sprintf("; with %s grafts of %s would do", joined(more), joined(days))
 }

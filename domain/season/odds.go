@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"lidmark/domain/plan"
+	"lidmark/domain/practice"
 )
 
 // odds are the chances of graft sizes by the keeper's rates, each reckoned once.
@@ -18,6 +19,8 @@ type odds struct {
 	given  [2][][]float64    // ready or laying, by cells in nucs: the chances of so many queens
 	inTime map[lateness]*family
 	pairs  map[pair]plan.Chances
+	apart  map[plan.Graft]plan.Apart
+	joint  map[joint][]float64 // the chances of so many or more
 }
 
 // lateness is how many of the queens come too late, in parts of lateParts, rounded
@@ -28,7 +31,7 @@ type lateness struct {
 }
 
 // lateParts is how finely lateness is told apart, and lateMost the share of those who ever
-// lay who may come too late: a graft of which nearly half do is no answer. Whom the weather
+// lay who may come too late where a promise is kept in part: a graft of which nearly half do is no answer. Whom the weather
 // lets never lay comes on no day, so a cold spring makes no graft late; whether it makes any
 // sense the plan knows, see [plan.Planner.GraftsFor].
 const (
@@ -36,10 +39,15 @@ const (
 	lateMost  = 0.4
 )
 
-// tooLate tells whether a graft is too late for a promise.
-func tooLate(l plan.Laid, p Promise) bool {
-	in := l.InTime(p.By, p.Laying)
-	return in == 0 || in < (1-lateMost)*l.Ends()
+// tooLate tells whether a graft is too late for a promise at a level: to keep it as is wished it
+// is in time as one for a wish is, see [plan.Planner.Backward].
+func (s *search) tooLate(laid plan.Laid, p Promise, l level) bool {
+	share := s.ground.numbers.Get(practice.PlanInTime)
+	if l.short > 0 {
+		share = min(share, 1-lateMost)
+	}
+	in := laid.InTime(p.By, p.Laying)
+	return in == 0 || in < share*laid.Ends()
 }
 
 func latenessOf(l plan.Laid, p Promise) lateness {
@@ -48,7 +56,7 @@ func latenessOf(l plan.Laid, p Promise) lateness {
 }
 
 func newOdds(r plan.Rates) *odds {
-	return &odds{rates: r, ripe: map[int][]float64{}, inTime: map[lateness]*family{}, pairs: map[pair]plan.Chances{}}
+	return &odds{rates: r, ripe: map[int][]float64{}, inTime: map[lateness]*family{}, pairs: map[pair]plan.Chances{}, apart: map[plan.Graft]plan.Apart{}, joint: map[joint][]float64{}}
 }
 
 func (o *odds) ratesFor(laying bool) plan.Rates {
@@ -196,9 +204,12 @@ func (o *odds) pairNucs(larvae int) int {
 	return int(math.Ceil(share * float64(larvae)))
 }
 
+// roughly is a lateness in the steps of several grafts, rounded up.
+func roughly(late int) int { return min(lateParts, (late+pairParts-1)/pairParts*pairParts) }
+
 // two are the chances of two grafts together.
 func (o *odds) two(larvae int, l lateness) plan.Chances {
-	late := min(lateParts, (l.late+pairParts-1)/pairParts*pairParts)
+	late := roughly(l.late)
 	key := pair{larvae, late, l.laying}
 	c, ok := o.pairs[key]
 	if !ok {

@@ -1,6 +1,10 @@
 package season
 
-import "lidmark/domain/plan"
+import (
+	"slices"
+
+	"lidmark/domain/plan"
+)
 
 // Progress is how far a search is.
 type Progress struct {
@@ -38,7 +42,10 @@ func Search(p *plan.Planner, w Wanted, tell func(Progress) bool) Found {
 	if s.least = s.prices.sum(s.wanted.byDay()); s.least.less(s.cost) {
 		s.least = s.relax(s.least, s.cost)
 	}
-	exact := s.allThrough()
+	exact := s.allThrough(tell)
+	if s.stopped {
+		return s.found(false)
+	}
 	for round := 1; round <= s.wanted.Rounds && !exact; round++ {
 		if !tell(s.progress(round, false)) {
 			return s.found(false)
@@ -50,25 +57,20 @@ func Search(p *plan.Planner, w Wanted, tell func(Progress) bool) Found {
 	return s.found(exact)
 }
 
-// allThrough searches through all there is; it tells whether its steps were enough.
-func (s *search) allThrough() bool {
+// allThrough searches through all there is; it tells whether its steps were enough. Now and
+// then it asks whether to go on.
+func (s *search) allThrough(tell func(Progress) bool) bool {
 	if s.reached() {
 		return true
 	}
 	was := s.cost
 	out := s.takeUp(s.wanted.byDay())
-	b := best{cost: was}
-	s.steps = s.wanted.Nodes
+	b := best{cost: was, picks: slices.Clone(out)}
+	s.steps, s.ask = s.wanted.Nodes, tell
 	s.complete(s.wanted.byDay(), &b)
-	if b.found {
-		out = b.picks
-	}
-	for _, p := range out {
-		if !p.given {
-			s.ground.put(p.way, 1)
-		}
-		s.choose(p)
-	}
+	s.ask = nil
+	out = b.picks
+	s.chooseAll(out)
 	return s.steps >= 0
 }
 
@@ -81,7 +83,7 @@ func (s *search) progress(round int, exact bool) Progress {
 		if pick.given {
 			p.Short += s.wanted.Promises[s.groups[pick.group].promises[0]].Queens
 		} else {
-			p.Batches += len(pick.way.grafts())
+			p.Batches += len(pick.way.of)
 			p.Short += pick.way.short
 		}
 	}

@@ -17,7 +17,7 @@ type Promise struct {
 	Lines  []string     // that will do, the wished one first; none: any
 	By     calendar.Day // on which they leave
 	Laying bool         // laying by then; else ready to hand over
-	Sure   float64      // wished certainty, 0 to 1; 0: the keeper's number
+	Sure   float64      // wished certainty, 0 to 1; 0: as of all
 	Turn   int          // in which its order is served when queens are dealt out, from 1; 0: not known
 
 	Priority int // of its order: a smaller one is kept first; 0: none, after all that have one

@@ -97,9 +97,9 @@ func (r *relaxed) charge() {
 	for g := range r.groups {
 		r.least[g] = math.Inf(1)
 		for i, way := range r.ways(g) {
-			pays := way.cost.float() + way.of[0].pays
-			if way.of[1] != nil {
-				pays += way.of[1].pays
+			pays := way.cost.float()
+			for _, b := range way.of {
+				pays += b.pays
 			}
 			if pays < r.least[g] {
 				r.least[g], r.way[g] = pays, i
@@ -213,9 +213,6 @@ func (r *relaxed) over(prices []float64) [][]float64 {
 
 func (r *relaxed) use(over [][]float64, way option) {
 	for _, b := range way.of {
-		if b == nil {
-			return
-		}
 		for _, t := range b.takes {
 			from, to := r.ground.within(t)
 			for d := from; d < to; d++ {

@@ -17,10 +17,11 @@ type search struct {
 	larvae  larvae
 	latest  calendar.Day // of a graft that could be in time for anything
 	sized   map[string][]size
+	inYards [][]size // by yard: see [search.sizesIn]
 	batches map[batchKey]*batched
 	groups  []group
 	of      [][]int    // by promise: the groups that it is in
-	whole   [][]option // by group: its ways that keep all that is wished, the least cost first; nil: not asked for yet
+	whole   [][]option // by group: its ways that keep all that is wished, there being room for them with nothing else chosen, the least cost first; nil: not asked for yet
 	known   [][]option // by group: all its ways, likewise
 	prices  prices     // nil: no bound yet
 	have    [][]int32  // what there is of each good by day, nothing chosen yet
@@ -29,9 +30,12 @@ type search struct {
 	least   cost       // no plan costs less; 0: no bound yet
 	besides int64      // no plan costs more, besides the queens that are short
 	chosen  []pick
-	served  []bool // by promise: a chosen group serves it, or it is given up
-	cost    cost   // of all that is chosen and given up
-	steps   int    // left of the exact search
+	served  []bool              // by promise: a chosen group serves it, or it is given up
+	cost    cost                // of all that is chosen and given up
+	steps   int                 // left of the exact search
+	ask     func(Progress) bool // whether to go on with it; nil: it goes on
+	stopped bool                // it was not to go on
+	passes  func() bool         // whether a way is passed over, in a round; nil: none is
 }
 
 // pick is a group with the way chosen for it; without one it is one promise that is
@@ -176,7 +180,7 @@ func (s *search) first() {
 // is none.
 func (s *search) serve(group int, ways []option) bool {
 	for _, way := range ways {
-		if s.ground.take(way, none) == none {
+		if s.ground.take(way, none) {
 			s.choose(pick{group: group, way: way})
 			return true
 		}

@@ -73,7 +73,7 @@ func TestWhatIsFoundHolds(t *testing.T) {
 		}
 		for _, s := range f.Short {
 			stated[s.Promise] = true
-			if p := f.Promises[s.Promise]; s.Queens >= p.Queens || s.Off > p.Queens || len(s.Batches) > 0 && (s.Off == p.Queens || s.Chance < p.Sure*float64(p.Queens-s.Off)/float64(p.Queens)-1e-9) || s.Day != 0 && s.Day <= p.By || len(s.Limits) == 0 || s.Why == "" {
+			if p := f.Promises[s.Promise]; s.Queens >= p.Queens || s.Off > p.Queens || len(s.Batches) > 0 && (s.Off == p.Queens || s.Chance < p.Sure*float64(p.Queens-s.Off)/float64(p.Queens)-1e-9 && s.Part < p.Sure-1e-9) || s.Day != 0 && s.Day <= p.By || len(s.Limits) == 0 || s.Why == "" {
 				t.Fatalf("short: %+v of %+v", s, p)
 			}
 		}
@@ -149,12 +149,12 @@ func TestWhatCannotBeKept(t *testing.T) {
 		want    season.Limit
 	}{
 		{"tomorrow", world{nucs: 60}, season.Promise{Queens: 5, By: day(t, "2027-04-20")}, season.TooLate},
-		{"surer than any graft", world{nucs: 60}, season.Promise{Queens: 5, By: far, Sure: 0.9999}, season.TooUnsure},
+		{"surer than any graft", world{nucs: 60}, season.Promise{Queens: 30, By: far, Sure: 0.9999}, season.TooUnsure},
 		{"nucs", world{nucs: 10}, season.Promise{Queens: 20, By: far, Sure: 0.8}, season.NucsLimit},
-		{"starters", world{nucs: 200, starters: 1}, season.Promise{Queens: 30, By: far, Sure: 0.8}, season.StartersLimit},
+		{"starters", world{nucs: 300, starters: 1}, season.Promise{Queens: 70, By: far, Sure: 0.8}, season.StartersLimit},
 		{"finishers", world{nucs: 200, finishers: 1}, season.Promise{Queens: 30, By: far, Sure: 0.8}, season.FinishersLimit},
 		{"bees", world{nucs: 200, givers: 3}, season.Promise{Queens: 20, By: far, Sure: 0.8}, season.BeesLimit},
-		{"drones", world{nucs: 200, givers: 60, drones: 1}, season.Promise{Queens: 20, By: far, Sure: 0.8}, season.DronesLimit},
+		{"drones", world{nucs: 200, givers: 60, drones: 1}, season.Promise{Queens: 40, By: far, Sure: 0.8}, season.DronesLimit},
 	} {
 		p := plannerOf(c.world.pen())
 		f := season.Search(p, season.Wanted{Promises: []season.Promise{c.promise}}, nil)
@@ -347,12 +347,12 @@ func TestTheOrderServedFirstIsKept(t *testing.T) {
 	}
 }
 
-// What is passed over says so where it is served before what is kept.
+// What is passed over, since no graft is in time for it, says so where it is served before what is kept.
 func TestWhatIsPassedOverSaysSo(t *testing.T) {
 	pen := world{nucs: 40, starters: 3, finishers: 6}.pen()
 	by := day(t, "2027-06-16")
 	pen.Write(
-		book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 60, By: by, Priority: 1},
+		book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 60, By: day(t, "2027-04-20"), Priority: 1},
 		book.OrderTaken{Order: booktest.Order("2"), Number: "2", Queens: 6, By: by},
 	)
 	v := pen.View(morning)

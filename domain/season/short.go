@@ -48,13 +48,16 @@ type Short struct {
 	Promise int
 	Limits  []Limit      // one, or those that stand in the way of the cheapest graft together
 	Lacks   []Lack       // by limit: how much more would do for the graft of a day; none where no graft would
-	Graft   calendar.Day // of that graft
+	Graft   calendar.Day // of that graft, or the first of some
 	Off     int          // queens that it counts as short of: all, or fewer where batches keep it less surely
 	Batches []int        // the numbers of these
 	Chance  float64      // that they give all of its queens
+	Part    float64      // that they give all but those that it counts as short of
 	Queens  int          // most that can be there by its day, as surely as is wished; 0: none
 	Day     calendar.Day // first day by which all can be; 0: none within a month and a half
 	Why     string       // a sentence
+
+	grafts []calendar.Day // that would do with more
 }
 
 // laterMost is how many days after its day a promise is still tried.
@@ -67,30 +70,37 @@ func (s *search) shortOf(promise int) Short {
 	sh := Short{Promise: promise, Off: p.Queens}
 	s.limitsOf(promise, &sh)
 	sh.Queens = sort.Search(p.Queens-1, func(i int) bool { return !s.fits(promise, i+1, p.By) })
-	for by := p.By + 1; by <= p.By+laterMost; by++ {
-		if s.fits(promise, p.Queens, by) {
-			sh.Day = by
-			break
-		}
+	if later := 1 + sort.Search(laterMost, func(i int) bool { return s.fits(promise, p.Queens, p.By+1+calendar.Day(i)) }); later <= laterMost {
+		sh.Day = p.By + calendar.Day(later)
 	}
-	sh.Why = fmt.Sprintf("%s cannot be kept whole%s: %s%s%s.", plan.Sentence(p.Title()), sh.tried(), limitWords(sh.Limits), wouldDo(sh.Lacks, sh.Graft), sh.nearest(p))
+	sh.Why = fmt.Sprintf("%s cannot be kept whole%s: %s%s%s.", plan.Sentence(p.Title()), sh.tried(), limitWords(sh.Limits), wouldDo(sh.Lacks, sh.grafts), sh.nearest(p))
 	return sh
 }
 
 // lesser is what is short where batches keep a promise less surely than is wished, as if
 // they were not there.
-func (s *search) lesser(p pick, batches []int, chance float64) Short {
+func (s *search) lesser(p pick, batches []int, all, but float64) Short {
 	s.ground.put(p.way, -1)
 	sh := s.shortOf(s.groups[p.group].promises[0])
 	s.ground.put(p.way, 1)
-	sh.Off, sh.Batches, sh.Chance = p.way.short, batches, chance
+	sh.Off, sh.Batches, sh.Chance, sh.Part = p.way.short, batches, all, but
 	of := s.wanted.Promises[sh.Promise]
-	sh.Why += fmt.Sprintf(" Its graft gives all %d with %s, %.0f wished.", of.Queens, plan.OfHundred(chance), 100*of.Sure)
+	its := "Its graft gives"
+	if len(batches) > 1 {
+		its = "Its grafts give"
+	}
+	part := ""
+	if p.way.fewer {
+		part = fmt.Sprintf(", %d of them with %s", of.Queens-sh.Off, plan.OfHundred(but))
+	}
+	sh.Why += fmt.Sprintf(" %s all %d with %s%s, %.0f wished.", its, of.Queens, plan.OfHundred(all), part, 100*of.Sure)
 	return sh
 }
 
-// Tried is what is tried for an order, in words: grafts in two yards, or of other sizes, may do more.
-const Tried = "one graft, or two alike a week apart in one yard"
+// Tried is what is tried for an order, in words: one graft, or two alike a week apart in one yard,
+// and where there is room for neither as many as are wanted of two or three, each in any yard. More of
+// them, or other days between, may do more.
+const Tried = "up to three grafts 2 to 14 days apart"
 
 // tried says of what a promise is short; "" where no graft of any size does.
 func (s Short) tried() string {
@@ -105,7 +115,7 @@ func (s Short) tried() string {
 // nearest is what comes nearest to a promise, in words.
 func (s Short) nearest(p Promise) (told string) {
 	if s.Queens > 0 {
-		told = fmt.Sprintf("; %d of %d can be there by %s", s.Queens, p.Queens, p.By.Short())
+		told = fmt.Sprintf("; %d of %d can be there by %s, %.0f of 100 sure", s.Queens, p.Queens, p.By.Short(), 100*p.Sure)
 	}
 	if s.Day > 0 {
 		return told + "; all of them by " + s.Day.Short()
@@ -126,7 +136,7 @@ func (s *search) fits(promise, queens int, by calendar.Day) bool {
 // [none].
 func (s *search) room(ways []option, but int) int {
 	for i, way := range ways {
-		if s.ground.take(way, but) == none {
+		if s.ground.take(way, but) {
 			s.ground.put(way, -1)
 			return i
 		}
@@ -137,7 +147,10 @@ func (s *search) room(ways []option, but int) int {
 // limitsOf tells what stands in the way of a promise: one good, if more of it alone
 // were enough, else all that the cheapest graft misses; and how much more would do.
 func (s *search) limitsOf(promise int, sh *Short) {
-	ways := s.wholeWays(s.alone(promise))
+	ways := s.tries(s.groups[s.alone(promise)], whole)
+	if len(ways) == 0 {
+		ways = s.wholeWays(s.alone(promise))
+	}
 	if len(ways) == 0 {
 		sh.Limits = []Limit{s.impossible(promise)}
 		return
@@ -177,7 +190,10 @@ func (s *search) nearly(ways []option) (way option, good int) {
 
 // lacks tells which goods a way misses, and how much of each.
 func (s *search) lacks(way option, goods []int, sh *Short) {
-	sh.Graft = way.days[0]
+	sh.Graft = way.first()
+	for _, b := range way.of {
+		sh.grafts = append(sh.grafts, b.day)
+	}
 	for _, good := range goods {
 		lack := s.lack(way, good)
 		sh.Limits, sh.Lacks = append(sh.Limits, lack.Limit), append(sh.Lacks, lack)
@@ -213,7 +229,7 @@ func (s *search) impossible(promise int) Limit {
 		from, ok := s.ground.planner.GraftsFor(p.By, p.Laying, yard, s.wanted.From)
 		for d := p.By - least; ok && d >= from; d-- {
 			laid := s.ground.ladder(yard, d, 0).Laid
-			if tooLate(laid, p) {
+			if s.tooLate(laid, p, whole) {
 				continue
 			}
 			demand := s.demand(group{promises: []int{promise}}, laid, whole)

@@ -16,6 +16,7 @@ type Wanted struct {
 	Promises []Promise
 	Yards    []book.YardID // whose nucs may be used; none: of all yards that have some
 	From     calendar.Day  // no graft before; 0: the first that is still possible, see [plan.Planner.FirstGraft]
+	Sure     float64       // wished certainty of promises that say none, 0 to 1; 0: the keeper's number
 	Minutes  float64       // most on one day; 0: no limit
 	Grafts   int           // most on one day; 0: one
 
@@ -26,7 +27,7 @@ type Wanted struct {
 	Near   int   // days between promises that one batch may serve; 0: 21
 
 	Rounds int    // of improvement after the first answer; 0: 500
-	Nodes  int    // steps of the exact search before it gives way to rounds; 0: 200 000
+	Nodes  int    // steps of the exact search before it gives way to rounds, each a way that is tried; 0: 2 000 000
 	Seed   uint64 // of the chance in the rounds: the same seed gives the same answer
 }
 
@@ -48,7 +49,7 @@ func (w Wanted) filled(p *plan.Planner) Wanted {
 	w.Sizes = cmp.Or(w.Sizes, 3)
 	w.Near = cmp.Or(w.Near, 21)
 	w.Rounds = cmp.Or(w.Rounds, 500)
-	w.Nodes = cmp.Or(w.Nodes, 200_000)
+	w.Nodes = cmp.Or(w.Nodes, 2_000_000)
 	if len(w.Larvae) == 0 {
 		for n := bar; n <= 20*bar; n += step(n) {
 			w.Larvae = append(w.Larvae, n)
@@ -60,11 +61,12 @@ func (w Wanted) filled(p *plan.Planner) Wanted {
 	if w.From == 0 {
 		w.From = p.FirstGraft()
 	}
+	w.Sure = cmp.Or(w.Sure, p.View().Numbers().Get(practice.PlanSure))
 	w.Promises = slices.Clone(w.Promises)
 	larvae := larvaeOf(p.View())
 	for i := range w.Promises {
 		w.Promises[i].Lines = larvae.of(w.Promises[i].Lines)
-		w.Promises[i].Sure = cmp.Or(w.Promises[i].Sure, p.View().Numbers().Get(practice.PlanSure))
+		w.Promises[i].Sure = cmp.Or(w.Promises[i].Sure, w.Sure)
 	}
 	return w
 }
