@@ -39,7 +39,7 @@ func (d *planDraw) answer(a scene.Area) {
 	head, possible := d.batches()+": "+plan.OfHundred(d.all.Chance), d.all.InTime || d.s.Planning.Forwards
 	if !possible {
 		head = "Not possible by " + d.all.By.Short()
-	} else if likely := fmt.Sprintf("%s, most likely %d", head, d.all.Chances.Quantile(0.5)); d.unlikely() && d.width(likely, f) <= room-x {
+	} else if likely := fmt.Sprintf("%s, most likely %d", head, d.all.Chances.Quantile(0.5)); d.unlikely() && d.all.Chances.Quantile(0.5) > 0 && d.width(likely, f) <= room-x {
 		head = likely
 	}
 	end := d.text(x, a.Y+30, head, f)
