@@ -2,11 +2,14 @@ package main
 
 import (
 	"fmt"
+	"math"
 	"strconv"
+	"strings"
 
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
 
@@ -17,6 +20,7 @@ type numberShape struct {
 	Group      string  `json:"group"`
 	Unit       string  `json:"unit"`
 	Value      float64 `json:"value"`
+	ByBook     float64 `json:"byYourBook"`
 	Default    float64 `json:"default"`
 	Min        float64 `json:"min"`
 	Max        float64 `json:"max"`
@@ -41,7 +45,7 @@ func numbersCommand(a *app) *cobra.Command {
 			if err != nil {
 				return err
 			}
-			n := numberOf(v.Numbers(), practice.Of(key), true)
+			n := numberOf(v, byBook(v), practice.Of(key), true)
 			return a.show([]numberShape{n}, func() { a.printNumber(n) })
 		}
 		return a.numberList(v, all)
@@ -59,9 +63,12 @@ func numberNamed(name string) (practice.Key, error) {
 	return key, nil
 }
 
-func numberOf(n practice.Numbers, row practice.Number, own bool) numberShape {
+// byBook are the numbers as the book has moved them: what is expected is reckoned with these.
+func byBook(v *book.View) practice.Numbers { return plan.RatesOf(v).In(v.Numbers()) }
+
+func numberOf(v *book.View, moved practice.Numbers, row practice.Number, own bool) numberShape {
 	return numberShape{
-		row.Name, row.Title, row.Group.String(), string(row.Unit), n.Get(row.Key), row.Default, row.Min, row.Max, own,
+		row.Name, row.Title, row.Group.String(), string(row.Unit), v.Numbers().Get(row.Key), moved.Get(row.Key), row.Default, row.Min, row.Max, own,
 		row.Front, row.Source, row.Confidence.String(), row.Used,
 	}
 }
@@ -71,10 +78,10 @@ func (a *app) numberList(v *book.View, all bool) error {
 	for k := range v.Numbers().Changed() {
 		own[k] = true
 	}
-	list := []numberShape{}
+	list, moved := []numberShape{}, byBook(v)
 	for row := range practice.All() {
 		if all || row.Front || own[row.Key] {
-			list = append(list, numberOf(v.Numbers(), row, own[row.Key]))
+			list = append(list, numberOf(v, moved, row, own[row.Key]))
 		}
 	}
 	count := 0
@@ -102,6 +109,9 @@ func (a *app) printNumbers(list []numberShape) {
 		if n.Own {
 			own = "yours; default " + figure(n.Default)
 		}
+		if by := n.moved(); by != "" {
+			own = strings.TrimPrefix(own+"; "+by, "; ")
+		}
 		rows = append(rows, []string{"  " + n.Name, figure(n.Value) + " " + n.Unit, figure(n.Min) + " to " + figure(n.Max), n.Title, n.Confidence + ": " + n.Source, own})
 	}
 	a.table(rows)
@@ -109,8 +119,16 @@ func (a *app) printNumbers(list []numberShape) {
 
 func (a *app) printNumber(n numberShape) {
 	a.line("%s: %s", n.Name, n.Title)
-	a.facts("value", figure(n.Value)+" "+n.Unit, "default", figure(n.Default), "allowed", figure(n.Min)+" to "+figure(n.Max),
+	a.facts("value", figure(n.Value)+" "+n.Unit, "in use", n.moved(), "default", figure(n.Default), "allowed", figure(n.Min)+" to "+figure(n.Max),
 		"source", n.Source, "how sure", n.Confidence, "used for", n.Used)
+}
+
+// moved says what is in use where the batches of the book have moved a number.
+func (n numberShape) moved() string {
+	if math.Abs(n.ByBook-n.Value) < 0.005 {
+		return ""
+	}
+	return fmt.Sprintf("%.2f by your batches", n.ByBook)
 }
 
 func figure(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }

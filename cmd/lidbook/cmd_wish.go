@@ -57,7 +57,7 @@ func wishCommand(a *app) *cobra.Command {
 	some(c, &f.Grafts, "grafts", upTo(plan.MostGrafts), "in so many grafts (else one)")
 	some(c, &f.Apart, "apart", upTo(60), "grafts so many `DAYS` apart (else a week)")
 	some(c, &f.percent, "sure", percent, "how sure you want to be, in per cent (else as in your numbers)")
-	fl.StringVar(&a.flags.yard, "yard", "", "mated in this `YARD` (else where most nucs stand)")
+	fl.StringVar(&a.flags.yard, "yard", "", "mated in this `YARD` (else where most nucs stand, or where it comes nearest)")
 	return c
 }
 

@@ -84,7 +84,7 @@ func TestOneLinkIsBinomialOrBetaBinomial(t *testing.T) {
 	exact := distuv.Binomial{N: n, P: 0.85}
 	known := only(plan.GoodOfLaying, fixed(0.85)).Queens(g)
 	share := distuv.Beta{Alpha: 17.5 + 9, Beta: 2.5 + 7}
-	unsure := only(plan.GoodOfLaying, plan.Rate{Default: 0.875, Weight: 20, Won: 9, Tried: 16, Tells: 16}).Queens(g)
+	unsure := only(plan.GoodOfLaying, plan.Rate{Default: 0.875, Weight: 20, Won: 9, Tried: 16}).Queens(g)
 	luck := distuv.Beta{Alpha: 0.8 * (0.16/0.0121 - 1), Beta: 0.2 * (0.16/0.0121 - 1)}
 	lucky := only(plan.Taken, plan.Rate{Default: 0.8, Weight: math.Inf(1), Luck: 0.11}).Queens(g)
 	over := func(b distuv.Beta, k int) float64 {

@@ -13,7 +13,7 @@ func (b beta) point() bool {
 }
 
 // known is what is known of the keeper's rate.
-func (r Rate) known() beta { return beta{min(1, max(0, r.Mean())), max(r.Weight+r.Tells, leastWeight)} }
+func (r Rate) known() beta { return beta{min(1, max(0, r.Mean())), max(r.Weight+r.Tried, leastWeight)} }
 
 // leastWeight keeps a beta from falling apart into none and all.
 const leastWeight = 0.1

@@ -46,6 +46,9 @@ func (p *Planner) Minds(a Answer) (all []Mind) {
 	if there := p.inTimeFor(a.Batches[len(a.Batches)-1].Ladder, a.Laying); a.InTime && a.By.Sub(there) >= keptLong {
 		all = append(all, Mind{Why: fmt.Sprintf("nine in ten are there by %s: what is lost of them until %s is not reckoned", p.said(there), p.said(a.By)), Season: true})
 	}
+	if e := a.Instead; !e.Yard.IsZero() {
+		all = append(all, Mind{Why: fmt.Sprintf("in %s and not in %s, where most nucs stand: there it is %s", p.view.Yard(a.Yard).Name, p.view.Yard(e.Yard).Name, OfHundred(e.Chance)), Season: true})
+	}
 	return all
 }
 

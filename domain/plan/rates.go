@@ -10,14 +10,11 @@ import (
 // of one batch strays from it.
 //
 // The share itself is uncertain as a beta is: the default counts as Weight trials,
-// what the book tells is added to it. For its mean every cell counts alike; it is
-// as sure as Weight and Tells make it. An infinite Weight takes the default as
-// known.
+// what the book tells is added to it. An infinite Weight takes the default as known.
 type Rate struct {
 	Default    float64 // the share while nothing is counted, 0 to 1
 	Weight     float64 // how many trials the default counts for; +Inf: it is known
-	Won, Tried float64 // counted in the book; parts of one where a loss may belong to several links
-	Tells      float64 // of how many trials without luck these tell as much: cells of one batch share hers
+	Won, Tried float64 // what the book tells, in trials without luck: those of one batch share hers and tell less than their number
 	Luck       float64 // standard deviation of the share between batches, 0 to 0.5; 0: all have the same. The default, moved by how far the book's batches stray
 }
 
@@ -36,7 +33,7 @@ func (r Rate) Known() Rate { return Rate{Default: r.Mean(), Weight: math.Inf(1),
 
 // Raised is the rate with its mean so much higher, at most 1, and as well known.
 func (r Rate) Raised(by float64) Rate {
-	return Rate{Default: min(1, r.Mean()+by), Weight: r.Weight + r.Tells, Luck: r.Luck}
+	return Rate{Default: min(1, r.Mean()+by), Weight: r.Weight + r.Tried, Luck: r.Luck}
 }
 
 // Rates are the keeper's rates, and what is given and counted. Its zero value is

@@ -6,25 +6,25 @@ import "math"
 // belong to several links.
 type told struct{ won, tried float64 }
 
-// told is the rate with what the book tells of some batches. Of n cells with like luck
-// the mean is as sure as of n over 1 + (n-1) × their correlation without it.
+// told is the rate with what the book tells of some batches.
 func (r Rate) told(batches []told) Rate {
 	r.Luck = r.learned(batches)
+	return r.moved(batches)
+}
+
+// moved is the rate with what some batches tell added, at the luck it has. Of n cells with
+// like luck the mean is as sure as of n over 1 + (n-1) × their correlation without it (the
+// design effect: Kish 1965, Survey Sampling, 5.4), so each batch moves the rate, and makes
+// it sure, as so many: else her luck would be taken for the keeper's hand.
+func (r Rate) moved(batches []told) Rate {
 	alike := 0.0
 	if spread := r.Default * (1 - r.Default); spread > 0 {
 		alike = min(1, r.Luck*r.Luck/spread)
 	}
-	r = r.moved(batches)
 	for _, b := range batches {
-		r.Tells += b.tried / (1 + max(0, b.tried-1)*alike)
-	}
-	return r
-}
-
-// moved is the rate with its mean moved, as sure as before.
-func (r Rate) moved(batches []told) Rate {
-	for _, b := range batches {
-		r.Won, r.Tried = r.Won+b.won, r.Tried+b.tried
+		tells := b.tried / (1 + max(0, b.tried-1)*alike)
+		r.Won += tells * b.won / b.tried
+		r.Tried += tells
 	}
 	return r
 }

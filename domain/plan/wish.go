@@ -51,16 +51,46 @@ type Answer struct {
 	Sizing  Sizing  // of one graft; why no number of larvae is enough, and what comes nearest
 	Chances Chances // of how many queens are there by the day
 	Chance  float64 // of as many as are wished
+	Instead Elsewhere
 
 	shares []int // of the nucs, by graft, as they were parted
+}
+
+// Elsewhere is the yard with most nucs, where no yard was named and another comes nearer to the
+// wish: what it comes to there. Its zero value: none was passed over.
+type Elsewhere struct {
+	Yard   book.YardID
+	Chance float64
 }
 
 const usualApart = 7 // days between two grafts for one promise where nobody says: a habit of the week
 
 // Answer finds dates and amounts for a wish, or what becomes of a graft. An
-// impossible wish gets the reason and what comes nearest.
-func (p *Planner) Answer(w Wish) Answer {
-	w = p.filled(w)
+// impossible wish gets the reason and what comes nearest. Where no yard is named the one
+// with most nucs has it, and where that does not keep it the yard that comes nearest.
+func (p *Planner) Answer(w Wish) (best Answer) {
+	yards := []book.YardID{w.Yard}
+	if w.Yard.IsZero() {
+		yards = p.yardsByNucs()
+	}
+	for i, y := range yards {
+		w.Yard = y
+		a := p.answer(p.filled(w))
+		if i == 0 || a.Chance > best.Chance+rounding {
+			a.Instead = best.Instead
+			if i > 0 && a.Instead.Yard.IsZero() {
+				a.Instead = Elsewhere{best.Yard, best.Chance}
+			}
+			best = a
+		}
+		if best.Chance >= best.Sure-rounding {
+			break
+		}
+	}
+	return best
+}
+
+func (p *Planner) answer(w Wish) Answer {
 	a := Answer{Wish: w, Rates: p.rates()}
 	a.Rates.Laying = w.Laying
 	last := p.last(&a)
@@ -146,25 +176,7 @@ func (p *Planner) filled(w Wish) Wish {
 	if w.From == 0 {
 		w.From = p.view.Today() + 1
 	}
-	if w.Yard.IsZero() {
-		w.Yard = p.YardOfMostNucs()
-	}
 	return w
-}
-
-// YardOfMostNucs is the yard in which most nucs stand: where queens are mated unless a yard
-// is named.
-func (p *Planner) YardOfMostNucs() (most book.YardID) {
-	nucs := map[book.YardID]int{}
-	for n := range p.view.Nucs() {
-		nucs[n.Yard]++
-	}
-	for y := range p.view.Yards() {
-		if nucs[y.Yard] > nucs[most] || most.IsZero() {
-			most = y.Yard
-		}
-	}
-	return most
 }
 
 // cellsGuess is how many cells a batch is taken to have for its clock while its
