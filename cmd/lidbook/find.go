@@ -152,6 +152,16 @@ func (f finder) breederLine(name string) (string, error) {
 	return "", fmt.Errorf("--line %s: no breeder is of that line; write one of %s, or leave it out", name, shortList(there))
 }
 
+// graftedLine is the line of a graft to come: a breeder's, where the book tells any.
+func (f finder) graftedLine(name string) (string, error) {
+	for c := range f.Colonies() {
+		if c.Is(book.Breeder) && c.Line != "" {
+			return f.breederLine(name)
+		}
+	}
+	return name, nil
+}
+
 // order is the order of a number, or an error that lists those that are open.
 func (f finder) order(number string) (*book.Order, error) {
 	number = plainOrder(number)

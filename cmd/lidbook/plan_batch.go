@@ -122,6 +122,12 @@ func (p *plannedBatch) find(f finder) error {
 		}
 		p.Mother, p.Line = q.Queen, cmp.Or(p.Line, q.Line)
 	}
+	if p.breeder == "" && p.mother == "" && p.Line != "" {
+		var err error
+		if p.Line, err = f.graftedLine(p.Line); err != nil {
+			return err
+		}
+	}
 	for _, number := range p.orders {
 		o, err := f.order(number)
 		if err != nil {

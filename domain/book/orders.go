@@ -40,6 +40,12 @@ func (o *Order) TakesSure(line string, sure bool) bool {
 	return o.Line == "" || sure && o.Takes(line)
 }
 
+// Awaiting are the orders for which a batch is planned and that take its line; all of them
+// where nobody told its line yet.
+func (v *View) Awaiting(b BatchPlanned) []OrderID {
+	return slices.DeleteFunc(slices.Clone(b.Orders), func(id OrderID) bool { return b.Line != "" && !v.Order(id).Takes(b.Line) })
+}
+
 // LineIn is the line of the queen of a nuc: her own, else that of her batch.
 func (v *View) LineIn(n *Nuc) string {
 	return cmp.Or(v.Queen(n.Holds.Queen).Line, v.Batch(n.Holds.Batch).Line)

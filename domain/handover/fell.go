@@ -54,12 +54,12 @@ func (s Served) FellWords() string {
 func fellFor(p *plan.Planner, o Served) (all []Fell) {
 	v := p.View()
 	for b := range v.Plans() {
-		if b.Day < v.From() && slices.Contains(b.Orders, o.Order.Order) {
+		if b.Day < v.From() && slices.Contains(v.Awaiting(b.BatchPlanned), o.Order.Order) {
 			all = append(all, Fell{Batch: b.Batch, Day: b.Day, Meant: meant(b.BatchPlanned)})
 		}
 	}
 	for b := range v.Batches() {
-		if was, _ := v.BatchPlan(b.Batch); slices.Contains(was.Orders, o.Order.Order) {
+		if was, _ := v.BatchPlan(b.Batch); slices.Contains(v.Awaiting(was.BatchPlanned), o.Order.Order) {
 			f := Fell{b.Batch, b.Number, b.At.Day(v.Zone()), meant(was.BatchPlanned), p.Left(b).Living(), countedOn(p, b, o.Catch)}
 			if f.Sure < f.Meant {
 				all = append(all, f)

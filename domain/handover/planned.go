@@ -1,6 +1,7 @@
 package handover
 
 import (
+	"cmp"
 	"slices"
 
 	"lidmark/domain/book"
@@ -140,7 +141,7 @@ func plannedBatches(p *plan.Planner) (all []plannedBatch) {
 	v := p.View()
 	for b := range v.Plans() {
 		if b.Day >= v.From() {
-			all = append(all, plannedBatch{b.Day, meant(b.BatchPlanned), b.Orders, nil})
+			all = append(all, plannedBatch{b.Day, meant(b.BatchPlanned), v.Awaiting(b.BatchPlanned), nil})
 		}
 	}
 	for b := range v.Batches() {
@@ -149,7 +150,8 @@ func plannedBatches(p *plan.Planner) (all []plannedBatch) {
 			continue
 		}
 		if l := p.Left(b); l.Nucs+len(l.Unseen) > 0 {
-			all = append(all, plannedBatch{b.At.Day(v.Zone()), meant(was.BatchPlanned), was.Orders, &l})
+			was.Line = cmp.Or(b.Line, was.Line)
+			all = append(all, plannedBatch{b.At.Day(v.Zone()), meant(was.BatchPlanned), v.Awaiting(was.BatchPlanned), &l})
 		}
 	}
 	return all

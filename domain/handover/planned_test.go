@@ -48,6 +48,30 @@ func TestShortOnlyWhenNothingKeepsIt(t *testing.T) {
 	}
 }
 
+// A batch that is planned for an order keeps it if the order takes its line, or nobody told
+// which it is; once it is grafted, by the line that was grafted: queens of no line are dealt to
+// no order that wants one.
+func TestAnotherLineIsNotPlannedForAnOrder(t *testing.T) {
+	for line, planned := range map[string][2]int{"Rook": {5, 5}, "Plover": {5, 5}, "": {5, 0}, "Yarrow": {0, 0}} {
+		for i, want := range planned {
+			grafted := i == 1
+			taken := order("1", 5, "Rook", day(t, "2027-06-20"))
+			taken.Substitute = []string{"Plover"}
+			b := book.BatchPlanned{Batch: booktest.Batch("a"), Day: day(t, "2027-05-03"), Larvae: 40, Nucs: 20, Line: line, Orders: []book.OrderID{taken.Order}}
+			p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"}, taken)
+			if grafted {
+				b.Line = ""
+				p.Write(b).At("2027-05-03 12:00").Write(book.Grafted{Batch: b.Batch, Number: 7, Line: line, Larvae: 40})
+			} else {
+				p.Write(b)
+			}
+			if o := sheetOf(p.View("2027-05-03 18:00")).Orders[0]; o.Planned != want {
+				t.Errorf("line %q, grafted %t: %d planned, want %d", line, grafted, o.Planned, want)
+			}
+		}
+	}
+}
+
 // A batch planned for fewer queens than an order misses keeps a part of it, one
 // grafted for it as many as its cells are counted on to give; of two orders the first is served first.
 func TestWhatIsPlannedForOrders(t *testing.T) {

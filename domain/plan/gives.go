@@ -50,7 +50,7 @@ func One(chance float64) Chances { return Chances{[]float64{1 - chance, chance}}
 // Begun are the grafted batches of the wish of a planned one, by the hour of their grafts.
 func (p *Planner) Begun(b book.BatchPlan) (all []book.BatchPlan) {
 	for g := range p.view.Batches() {
-		if was, _ := p.view.BatchPlan(g.Batch); was.Queens > 0 && OneWish(was, b) {
+		if was, _ := p.view.BatchPlan(g.Batch); was.Queens > 0 && p.oneWish(was, b) {
 			all = append(all, was)
 		}
 	}

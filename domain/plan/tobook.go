@@ -55,12 +55,18 @@ func OneWish(a, b book.BatchPlan) bool {
 	return !a.By.IsZero() && a.Line == b.Line && a.Yard == b.Yard && a.Sure == b.Sure && a.Queens > 0 && b.Queens > 0
 }
 
+// oneWish is [OneWish], an order being that of a batch only where it takes the batch's line.
+func (p *Planner) oneWish(a, b book.BatchPlan) bool {
+	a.Orders, b.Orders = p.view.Awaiting(a.BatchPlanned), p.view.Awaiting(b.BatchPlanned)
+	return OneWish(a, b)
+}
+
 // WishOf are the planned batches that are grafts of one wish with a batch, that one among them
 // as it is told, by the day of their grafts.
 func (p *Planner) WishOf(b book.BatchPlan) (all []book.BatchPlan) {
 	all = append(all, b)
 	for o := range p.view.Plans() {
-		if o.Batch != b.Batch && OneWish(o, b) {
+		if o.Batch != b.Batch && p.oneWish(o, b) {
 			all = append(all, o)
 		}
 	}

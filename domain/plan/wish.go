@@ -176,6 +176,9 @@ func (p *Planner) filled(w Wish) Wish {
 	if w.From == 0 {
 		w.From = p.view.Today() + 1
 	}
+	if w.Yard.IsZero() {
+		w.Yard = p.YardOfMostNucs()
+	}
 	return w
 }
 

@@ -98,6 +98,9 @@ func (i Graft) check(c *checker) {
 	c.kin(i)
 	c.outOfSeason(i)
 	c.unsure(i.Plan)
+	if !i.On.IsZero() {
+		c.wanted(i.Plan.BatchPlanned)
+	}
 	if i.Unasked {
 		c.plannedGraft()
 	}

@@ -53,7 +53,15 @@ func EntrustedTo(p *plan.Planner, sheet *handover.Sheet) (all []Entrusted) {
 type waiting struct{ plans, live []book.BatchPlan }
 
 func waitingOf(p *plan.Planner) waiting {
-	return waiting{slices.Collect(p.View().Plans()), ungiven(p)}
+	return waiting{awaited(p, slices.Collect(p.View().Plans())), awaited(p, ungiven(p))}
+}
+
+// awaited are batches, each planned for those of its orders only that take its line.
+func awaited(p *plan.Planner, all []book.BatchPlan) []book.BatchPlan {
+	for i, b := range all {
+		all[i].Orders = p.View().Awaiting(b.BatchPlanned)
+	}
+	return all
 }
 
 func (w waiting) serves(o book.OrderID) bool {

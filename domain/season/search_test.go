@@ -325,6 +325,33 @@ func TestCellsThatCameTooLateServeNobody(t *testing.T) {
 	}
 }
 
+// A graft of a line that an order does not take serves it no more than none: the order wants
+// one, and the grafts that do serve it are as sure as without it.
+func TestAGraftOfAnotherLineServesNobody(t *testing.T) {
+	o, on := booktest.Order("1"), day(t, "2027-05-10")
+	pen := world{nucs: 60}.pen()
+	pen.Write(book.OrderTaken{Order: o, Number: "1", Queens: 5, Line: "Rook", By: on + 60})
+	graft := func(name, line string) book.BatchPlanned {
+		return book.BatchPlanned{Batch: booktest.Batch(name), Day: on, Larvae: 12, Nucs: 8, Queens: 5, By: on + 60, Line: line, Orders: []book.OrderID{o}}
+	}
+	of := func() (p *plan.Planner, all []season.Entrusted) {
+		p = plannerOf(pen)
+		return p, season.EntrustedTo(p, handover.New(p))
+	}
+	pen.Write(graft("other", "Plover"))
+	p, all := of()
+	if len(all) != 0 || season.Waits(p, o) || len(season.Promises(p, handover.New(p))) != 1 {
+		t.Errorf("a graft of Plover: %+v", all)
+	}
+	its := graft("its", "Rook")
+	with := p.Sure(book.BatchPlan{BatchPlanned: its})
+	pen.Write(its, book.BatchDropped{Batch: booktest.Batch("other")})
+	p, all = of()
+	if alone := p.Sure(book.BatchPlan{BatchPlanned: its}); len(all) != 1 || with != alone || alone == 0 {
+		t.Errorf("its own graft is %.3f sure with the other one, %.3f alone: %+v", with, alone, all)
+	}
+}
+
 // Of two orders of one day of which nucs are enough for one, the one that is served first
 // is kept, whichever was taken first.
 func TestTheOrderServedFirstIsKept(t *testing.T) {
