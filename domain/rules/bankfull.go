@@ -19,10 +19,8 @@ func BankOver(c *book.Colony, n practice.Numbers) int {
 // bankFull: a bank has more cages than it takes, or all banks together have no place for the
 // queens who are to be caught into one for their orders.
 func (p *pass) bankFull() {
-	over := false
 	for c := range p.view.Colonies() {
 		if more := BankOver(c, p.numbers); more > 0 {
-			over = true
 			p.tellFull(c, Finding{
 				Since: p.view.Queen(c.Banked[len(c.Banked)-more]).Since.Instant,
 				What:  fmt.Sprintf("%s too many in %s", count(more, "cage"), c.Name),
@@ -32,10 +30,10 @@ func (p *pass) bankFull() {
 		}
 	}
 	banks := p.banks()
-	if over || len(banks) == 0 {
+	if len(banks) == 0 {
 		return
 	}
-	if day, more := p.bankedMost(len(banks) * int(p.numbers.Get(practice.BankPlaces))); more > 0 {
+	if day, more := p.bankedMost(banks); more > 0 {
 		p.tellFull(banks[0], Finding{
 			What: fmt.Sprintf("no place in a bank for %s on %s", count(more, "queen"), day.ShortFrom(p.today)),
 			Why:  fmt.Sprintf("they are caught for orders that go later; %s, of %s", count(len(banks), "bank"), count(int(p.numbers.Get(practice.BankPlaces)), "cage")),
@@ -64,28 +62,29 @@ func (p *pass) banks() (all []*book.Colony) {
 
 // bankedMost is the first day on which more queens hang in banks than have a place, and how
 // many more: those who are in one until they leave with their order, and those who are hung in
-// when they are caught for theirs.
-func (p *pass) bankedMost(places int) (day calendar.Day, more int) {
+// when they are caught for theirs. Those who are too many already are told by themselves.
+func (p *pass) bankedMost(banks []*book.Colony) (day calendar.Day, more int) {
 	type change struct {
 		day  calendar.Day
 		more int
 	}
-	var changes []change
-	for c := range p.view.Colonies() {
-		changes = append(changes, change{p.today, len(c.Banked)})
+	in := 0
+	for _, c := range banks {
+		in += len(c.Banked)
 	}
+	places := max(in, len(banks)*int(p.numbers.Get(practice.BankPlaces)))
+	var changes []change
 	for _, o := range p.sheet.Orders {
 		for _, q := range o.Queens {
 			if q.ToBank {
 				changes = append(changes, change{max(q.By, p.today), 1})
 			}
-			if q.ToBank || q.Bank {
+			if q.ToBank || p.banked(q.ID) {
 				changes = append(changes, change{o.On, -1})
 			}
 		}
 	}
 	slices.SortFunc(changes, func(a, b change) int { return cmp.Or(cmp.Compare(a.day, b.day), cmp.Compare(a.more, b.more)) })
-	in := 0
 	for i, c := range changes {
 		in += c.more
 		if last := i == len(changes)-1 || changes[i+1].day != c.day; last && in > places {
@@ -93,4 +92,10 @@ func (p *pass) bankedMost(places int) (day calendar.Day, more int) {
 		}
 	}
 	return 0, 0
+}
+
+// banked tells whether a queen hangs in a colony that is kept as a bank.
+func (p *pass) banked(id book.QueenID) bool {
+	c, hangs := p.view.Queen(id).Where.Colony()
+	return hangs && p.view.Colony(c).Is(book.Bank)
 }
