@@ -47,10 +47,10 @@ func (p *Planner) stays(q book.QueenID, orders []book.OrderID) bool {
 // One are the chances of one queen who comes with a chance.
 func One(chance float64) Chances { return Chances{[]float64{1 - chance, chance}} }
 
-// Begun are the grafted batches of the wish of a planned one, by the hour of their grafts.
+// Begun are the other grafted batches of the wish of a planned one, by the hour of their grafts.
 func (p *Planner) Begun(b book.BatchPlan) (all []book.BatchPlan) {
 	for g := range p.view.Batches() {
-		if was, _ := p.view.BatchPlan(g.Batch); was.Queens > 0 && p.oneWish(was, b) {
+		if was, _ := p.view.BatchPlan(g.Batch); g.Batch != b.Batch && was.Queens > 0 && p.oneWish(was, b) {
 			all = append(all, was)
 		}
 	}

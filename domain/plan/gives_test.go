@@ -69,3 +69,18 @@ func TestAPartServedOrderWishesTheRest(t *testing.T) {
 		t.Errorf("told %v, %d queens, %.3f, want 4 and %.3f", ok, w.All, w.Chance, alone.AtLeast(4))
 	}
 }
+
+// A graft that is being written down is one graft of its wish, not the planned and the done one.
+func TestAGraftJustDoneIsCountedOnce(t *testing.T) {
+	pen, two := ordered(t)
+	pen.At("2027-03-15 20:30").Write(book.BatchDropped{Batch: two[1].Batch})
+	told := func(on string) plan.Wished {
+		w, _ := plannerOf(pen, on).Wished(book.BatchPlan{BatchPlanned: two[0]})
+		return w
+	}
+	planned := told("2027-04-27 08:00")
+	pen.At(fmt.Sprintf("%s 14:00", two[0].Day)).Write(book.Grafted{Batch: two[0].Batch, Number: 7, Larvae: two[0].Larvae})
+	if done := told(fmt.Sprintf("%s 14:00", two[0].Day)); math.Abs(done.Chance-planned.Chance) > 1e-9 || done.Together() != "" {
+		t.Errorf("planned: %s; done: %s", planned.Said(), done.Said())
+	}
+}
