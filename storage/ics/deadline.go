@@ -20,15 +20,11 @@ type Deadline struct {
 	Lines  int // of the book it follows from: the more, the later it was said
 }
 
-// How an hour is shown: calendars show what takes time, and an hour is said to
-// the last five minutes before it, to be on the safe side.
-const (
-	shownFor = 15 * time.Minute
-	saidTo   = 5 * time.Minute
-)
+// shownFor is how long an hour is in a calendar, which shows what takes time.
+const shownFor = 15 * time.Minute
 
 // Event is the deadline as an event: one of a whole day, or of the quarter of an
-// hour before the hour, which stands in its title in the time of zone.
+// hour before the hour, which stands in its title to the minute in the time of zone.
 func (d Deadline) Event(zone *time.Location) Event {
 	e := Event{ID: d.ID, Title: d.What, Text: d.Do, Alarms: d.Alarms, Hard: d.Hard, Off: d.Off, Sequence: d.Lines}
 	if d.Off {
@@ -38,7 +34,7 @@ func (d Deadline) Event(zone *time.Location) Event {
 		e.Day = d.Day
 		return e
 	}
-	at := d.At.Truncate(saidTo)
+	at := d.At.Truncate(time.Minute)
 	e.Title = "By " + at.In(zone).Format("Mon 2 Jan 15:04") + ": " + d.What
 	e.Start, e.End = at.Add(-shownFor), at
 	return e

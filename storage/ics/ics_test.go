@@ -265,3 +265,12 @@ func TestEventsThatCannotBeWritten(t *testing.T) {
 		}
 	}
 }
+
+// TestAHardHourIsToldToTheMinute: as everywhere else, and its quarter of an hour ends there.
+func TestAHardHourIsToldToTheMinute(t *testing.T) {
+	hard := time.Date(2027, 5, 15, 14, 4, 38, 0, time.UTC)
+	e := ics.Deadline{ID: "cells", At: hard, Hard: true, What: "cells must be out"}.Event(time.UTC)
+	if want := "By Sat 15 May 14:04: cells must be out"; e.Title != want || !e.End.Equal(hard.Truncate(time.Minute)) {
+		t.Errorf("%q until %s, want %q", e.Title, e.End, want)
+	}
+}
