@@ -31,7 +31,7 @@ func eventless(s plan.Step) bool { return s == plan.Fly }
 
 // plannedDeadlines are the steps of the planned batches as events: those that make
 // ready, the graft, and what follows it, the hour at which its cells must be out
-// with alarms.
+// with alarms, beside the day on which they are best given.
 func (p *pass) plannedDeadlines() (all []Deadline) {
 	for b := range p.view.Plans() {
 		all = append(all, p.stepsAhead(p.ladders().LadderOf(b), b)...)
@@ -55,12 +55,20 @@ func (p *pass) stepsAhead(l plan.Ladder, b book.BatchPlan) (all []Deadline) {
 		d, y := p.rungDeadline(r, b)
 		d.What, d.Do = sentence(strings.TrimSpace("planned"+forLine(b.Line)+": "+r.Step.String())), "As planned"
 		if !r.Hard.IsZero() {
-			d.Hard, d.At, d.Day = true, r.Hard, y.day(r.Hard)
-			d.What, d.Alarms = fmt.Sprintf("planned%s: ripe cells must be out", forLine(b.Line)), p.alarms(y, r.Hard)
+			all = append(all, p.hardAhead(d, r, b))
+			d.ID, d.Do = fmt.Sprintf("%s %s", d.Of, bee.CellsIn), "As planned, by "+hour(y.today, r.Hard, y.zone)
 		}
 		all = append(all, d)
 	}
 	return all
+}
+
+// hardAhead is the hard hour of a step, which is an event of its own beside its best day.
+func (p *pass) hardAhead(d Deadline, r plan.Rung, b book.BatchPlan) Deadline {
+	y := p.stepYard(b, r.Step)
+	d.Hard, d.At, d.Day = true, r.Hard, y.day(r.Hard)
+	d.What, d.Alarms = fmt.Sprintf("planned%s: ripe cells must be out", forLine(b.Line)), p.alarms(y, r.Hard)
+	return d
 }
 
 func (p *pass) rungDeadline(r plan.Rung, b book.BatchPlan) (Deadline, *yardCase) {

@@ -6,6 +6,7 @@ import (
 	"testing"
 	"time"
 
+	"lidmark/domain/bee"
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
@@ -100,6 +101,31 @@ func TestUnplannedNucsAreMadeUpOnADayOfTheCalendar(t *testing.T) {
 		}
 		if len(told) == 1 && (told[0].Day <= v.Today() || told[0].Day > calendar.Date(2027, time.May, 15)) {
 			t.Errorf("planned %t: made up on %s", planned, told[0].Day)
+		}
+	}
+}
+
+// TestCellsOfAPlanHaveABestDayToo: a batch has the day on which its cells are best given and
+// the hour at which they must be out as two events, by the same names planned and grafted.
+func TestCellsOfAPlanHaveABestDayToo(t *testing.T) {
+	home, batch := booktest.Yard("home"), booktest.Batch("b")
+	for _, grafted := range []bool{false, true} {
+		pen := (&booktest.Pen{}).At("2027-04-01 12:00").Write(
+			book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"},
+			book.BatchPlanned{Batch: batch, Day: calendar.Date(2027, time.May, 5), Minute: 18 * 60, Larvae: 20, Nucs: 8, Yard: home})
+		if grafted {
+			pen.At("2027-05-05 18:00").Write(book.Grafted{Batch: batch, Number: 4, Larvae: 20})
+		}
+		told := map[string]rules.Deadline{}
+		for _, d := range rules.Deadlines(pen.View("2027-05-05 19:00"), calendar.Date(2027, time.May, 1), calendar.Date(2027, time.May, 30)) {
+			told[d.ID] = d
+		}
+		best, hard := told[batch.Subject().String()+" "+bee.CellsIn.String()], told[batch.Subject().String()+" "+string(rules.CellsOut)]
+		if best.Hard || best.Day != calendar.Date(2027, time.May, 15) || !strings.Contains(best.Do, hard.At.Format("Mon 2 Jan 15:04")) {
+			t.Errorf("grafted %t: best %+v", grafted, best)
+		}
+		if !hard.Hard || hard.Day < best.Day || len(hard.Alarms) == 0 || len(best.Alarms) != 0 {
+			t.Errorf("grafted %t: hard %+v", grafted, hard)
 		}
 	}
 }
