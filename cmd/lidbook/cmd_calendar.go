@@ -30,7 +30,7 @@ func calendarCommand(a *app) *cobra.Command {
 		events := []ics.Event{}
 		off := 0
 		for _, d := range rules.Judge(v).Calendar(from, from+calendar.Day(days)) {
-			dl := ics.Deadline{ID: d.ID, Day: d.Day, At: d.At, Hard: d.Hard, Off: d.Off, What: d.What, Do: d.Do, Alarms: d.Alarms, Lines: v.Season().Len()}
+			dl := ics.Deadline{ID: d.ID, Day: d.Day, At: d.At, Hard: d.Hard, Off: d.Off, What: d.Title(v), Do: d.Do, Alarms: d.Alarms, Lines: v.Season().Len()}
 			events = append(events, dl.Event(v.Zone()))
 			if d.Off {
 				off++

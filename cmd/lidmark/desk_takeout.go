@@ -65,7 +65,7 @@ func (d *desk) written(w io.Writer, e state.TakeOut, season *book.Season) error 
 // events are the deadlines of the days ahead, and what of an earlier file stands no more.
 func events(v *book.View) (all []ics.Event) {
 	for _, dl := range rules.Judge(v).Calendar(v.Today(), v.Today()+calendar.Day(calendarDays)) {
-		mark := ics.Deadline{ID: dl.ID, Day: dl.Day, At: dl.At, Hard: dl.Hard, Off: dl.Off, What: dl.What, Do: dl.Do, Alarms: dl.Alarms, Lines: v.Season().Len()}
+		mark := ics.Deadline{ID: dl.ID, Day: dl.Day, At: dl.At, Hard: dl.Hard, Off: dl.Off, What: dl.Title(v), Do: dl.Do, Alarms: dl.Alarms, Lines: v.Season().Len()}
 		all = append(all, mark.Event(v.Zone()))
 	}
 	return all

@@ -28,6 +28,15 @@ type Deadline struct {
 	Alarms []time.Time // in the order of time
 }
 
+// Title is what it is and, in a book of several yards, in which of them.
+func (d Deadline) Title(v *book.View) string {
+	yards, name := slices.Collect(v.Yards()), v.Yard(d.Yard).Name
+	if len(yards) < 2 || name == "" {
+		return d.What
+	}
+	return d.What + ", " + name
+}
+
 // Deadlines are those of a view; see [Judged.Deadlines].
 func Deadlines(v *book.View, from, to calendar.Day) []Deadline { return Judge(v).Deadlines(from, to) }
 
@@ -82,15 +91,24 @@ func (p *pass) deadline(f Finding) Deadline {
 func (p *pass) events(b *batchCase) []Deadline {
 	var all []Deadline
 	for _, w := range p.ladders().Windows(b.Batch, b.yard.zone) {
-		day := b.graft + calendar.Day(w.Best)
+		day, yard := b.graft+calendar.Day(w.Best), b.yard.id
+		if w.Step >= bee.CellsIn {
+			yard = p.nucsOf(b)
+		}
 		all = append(all, Deadline{
-			ID: fmt.Sprintf("%s %s", b.Batch.Batch.Subject(), w.Step), Of: b.Batch.Batch.Subject(), Yard: b.yard.id,
+			ID: fmt.Sprintf("%s %s", b.Batch.Batch.Subject(), w.Step), Of: b.Batch.Batch.Subject(), Yard: yard,
 			Day: day, At: day.Start(b.yard.zone),
 			Done: day < b.yard.today || p.settled(b, w.Step),
 			What: fmt.Sprintf("%s: %s", sentence(batchWord(b.Batch)), w.Step), Do: stepDo(b, w),
 		})
 	}
 	return all
+}
+
+// nucsOf is the yard of the nucs that take the cells of a batch; zero where no plan says it.
+func (p *pass) nucsOf(b *batchCase) book.YardID {
+	planned, _ := p.view.BatchPlan(b.Batch.Batch)
+	return planned.Yard
 }
 
 // stepDo is the window of a step in words. Cells have no day after their hard

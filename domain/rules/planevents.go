@@ -66,6 +66,7 @@ func (p *pass) stepsAhead(l plan.Ladder, b book.BatchPlan) (all []Deadline) {
 // hardAhead is the hard hour of a step, which is an event of its own beside its best day.
 func (p *pass) hardAhead(d Deadline, r plan.Rung, b book.BatchPlan) Deadline {
 	y := p.stepYard(b, r.Step)
+	d.Yard = p.home().id // there they ripen
 	d.Hard, d.At, d.Day = true, r.Hard, y.day(r.Hard)
 	d.What, d.Alarms = fmt.Sprintf("planned%s: ripe cells must be out", forLine(b.Line)), p.alarms(y, r.Hard)
 	return d
@@ -74,7 +75,7 @@ func (p *pass) hardAhead(d Deadline, r plan.Rung, b book.BatchPlan) Deadline {
 func (p *pass) rungDeadline(r plan.Rung, b book.BatchPlan) (Deadline, *yardCase) {
 	y, of := p.stepYard(b, r.Step), b.Batch.Subject()
 	return Deadline{
-		ID: stepID(of, r.Step), Of: of, Yard: b.Yard, Day: r.Best, At: r.Best.Start(y.zone),
+		ID: stepID(of, r.Step), Of: of, Yard: y.id, Day: r.Best, At: r.Best.Start(y.zone),
 		Done: r.Best < y.today || b.Made(r.Step.Readied()),
 	}, y
 }

@@ -129,3 +129,36 @@ func TestCellsOfAPlanHaveABestDayToo(t *testing.T) {
 		}
 	}
 }
+
+// TestTitlesNameTheYardWhereThereAreSeveral: cells must be out of the yard in which they
+// ripen and go into that of the nucs, planned and grafted; with one yard none is named.
+func TestTitlesNameTheYardWhereThereAreSeveral(t *testing.T) {
+	home, hill, batch := booktest.Yard("home"), booktest.Yard("hill"), booktest.Batch("b")
+	titles := func(grafted bool, yards ...book.Fact) (best, hard string) {
+		pen := (&booktest.Pen{}).At("2027-04-01 12:00").Write(yards...)
+		of := yards[len(yards)-1].(book.YardDescribed).Yard
+		pen.Write(book.BatchPlanned{Batch: batch, Day: calendar.Date(2027, time.May, 5), Minute: 18 * 60, Larvae: 20, Nucs: 8, Yard: of})
+		if grafted {
+			pen.At("2027-05-05 18:00").Write(book.Grafted{Batch: batch, Number: 4, Larvae: 20})
+		}
+		v := pen.View("2027-05-05 19:00")
+		for _, d := range rules.Deadlines(v, calendar.Date(2027, time.May, 1), calendar.Date(2027, time.May, 30)) {
+			switch d.ID {
+			case batch.Subject().String() + " " + bee.CellsIn.String():
+				best = d.Title(v)
+			case batch.Subject().String() + " " + string(rules.CellsOut):
+				hard = d.Title(v)
+			}
+		}
+		return best, hard
+	}
+	atHome := book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"}
+	for _, grafted := range []bool{false, true} {
+		if best, hard := titles(grafted, atHome, book.YardDescribed{Yard: hill, Name: "Hill", Zone: "UTC"}); !strings.HasSuffix(best, ", Hill") || !strings.HasSuffix(hard, ", Home") {
+			t.Errorf("grafted %t: %q, %q", grafted, best, hard)
+		}
+		if best, hard := titles(grafted, atHome); best == "" || hard == "" || strings.Contains(best+hard, "Home") {
+			t.Errorf("grafted %t, one yard: %q, %q", grafted, best, hard)
+		}
+	}
+}
