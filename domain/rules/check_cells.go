@@ -100,6 +100,7 @@ func (i Graft) check(c *checker) {
 	c.unsure(i.Plan)
 	if !i.On.IsZero() {
 		c.wanted(i.Plan.BatchPlanned)
+		c.hands(i.Plan.BatchPlanned)
 	}
 	if i.Unasked {
 		c.plannedGraft()

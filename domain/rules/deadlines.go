@@ -136,7 +136,7 @@ func (p *pass) alarms(y *yardCase, by time.Time) []time.Time {
 	day := y.day(by)
 	var alarms []time.Time
 	for d := day - 1; d >= day-p.days(practice.AlarmEveningsBack); d-- {
-		if at := p.clock(practice.AlarmEvening, d, y.zone); p.isFree(d, at, y.zone) {
+		if at := p.clock(practice.AlarmEvening, d, y.zone); isFree(p.view, d, at, y.zone) {
 			alarms = append(alarms, at)
 			break
 		}
@@ -158,11 +158,11 @@ func (p *pass) clock(k practice.Key, d calendar.Day, zone *time.Location) time.T
 
 // isFree tells whether anybody is free at an instant of a day; in a book
 // without people everybody is.
-func (p *pass) isFree(d calendar.Day, at time.Time, zone *time.Location) bool {
-	if !p.view.HoursTold() {
+func isFree(v *book.View, d calendar.Day, at time.Time, zone *time.Location) bool {
+	if !v.HoursTold() {
 		return true
 	}
-	for person := range p.view.People() {
+	for person := range v.People() {
 		from, until := person.FreeOn(d).Between(d, zone)
 		if !at.Before(from) && at.Before(until) {
 			return true
