@@ -106,10 +106,11 @@ func (k *nucCase) gives(ware int) Kind {
 	return GiveCell
 }
 
-// legal is what the rules say of giving a ware to what is there.
+// legal is what the rules say of giving a ware to what is there. Virgins whom they have
+// culled for their age are not given.
 func (k *nucCase) legal(ware int) ([]rules.Reason, bool) {
-	v := k.verdicts[ware-1]
-	return v.Warned, v.OK()
+	v, w := k.verdicts[ware-1], k.hand.Wares[ware-1]
+	return v.Warned, v.OK() && !(w.Virgin && w.Age >= k.numbers.Days(practice.VirginLate))
 }
 
 // judge asks the rules about every ware, once.

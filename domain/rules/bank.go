@@ -26,16 +26,35 @@ func (p *pass) bankVirgins() {
 			Rule: BankVirgins,
 			What: fmt.Sprintf("%s caged", count(len(h.queens), "virgin")),
 			Why:  fmt.Sprintf("the first one since %s; well for %d days, %d at most", p.home().day(first(h)).ShortFrom(p.today), p.days(practice.VirginBankGood), p.days(practice.VirginBankMost)),
-			Do:   p.putInWhere(h),
+			Do:   p.virginsGo(h),
 			Used: []practice.Key{practice.VirginBankGood, practice.VirginBankMost, practice.VirginLate, practice.VirginBankSurvival},
 		}
 		p.addHeld(h, f)
 	}
 }
 
+// virginsGo says what is to be done with the virgins held: those too old to mate are
+// culled, the others put in.
+func (p *pass) virginsGo(h *held) string {
+	old := 0
+	for _, q := range h.queens {
+		if tooOld(p.course, q) {
+			old++
+		}
+	}
+	few := fmt.Sprintf("few virgins of %d days and more mate", p.days(practice.VirginLate))
+	switch old {
+	case 0:
+		return p.putInWhere(h, "the oldest virgins")
+	case len(h.queens):
+		return "Cull them: " + few
+	}
+	return fmt.Sprintf("Cull %d of them: %s. %s", old, few, p.putInWhere(h, "the oldest of the others"))
+}
+
 // putInWhere names the first nuc that takes a virgin of those held, which no cell is
-// kept for; where none does, what else there is to do.
-func (p *pass) putInWhere(h *held) string {
+// kept for; where none does, what else there is to do with them.
+func (p *pass) putInWhere(h *held, who string) string {
 	from := p.packs
 	if c, ok := h.of.Colony(); ok {
 		from = p.yard(p.view.Colony(c).Yard).yard
@@ -43,13 +62,13 @@ func (p *pass) putInWhere(h *held) string {
 	for i := range p.nucs {
 		n := &p.nucs[i]
 		if p.takesCell(n) && n.cell == nil && n.waits == nil && !stays(from, n.Yard) {
-			return "Put in the oldest virgins, the first into " + n.Name
+			return "Put in " + who + ", the first into " + n.Name
 		}
 	}
 	if from.Standstill != nil {
-		return "No nuc is free for the oldest virgins, and none is made up on a standstill: cull them"
+		return "No nuc is free for " + who + ", and none is made up on a standstill: cull them"
 	}
-	return "No nuc is free for the oldest virgins: make up a nuc, or cull them"
+	return "No nuc is free for " + who + ": make up a nuc, or cull them"
 }
 
 // bankMated: one to two months.

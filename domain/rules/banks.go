@@ -3,6 +3,7 @@ package rules
 import (
 	"cmp"
 	"slices"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -70,8 +71,28 @@ func keeps(v *book.View, c *course.Course, q *book.Queen) (from, by calendar.Day
 		return by, by
 	}
 	from, by = day+days(practice.VirginBankGood), day+days(practice.VirginBankMost)
-	if out := c.Emerges(q.Batch); !out.IsZero() {
+	if out := emerged(c, q, q.Batch); !out.IsZero() {
 		by = min(by, calendar.DayOf(out, v.Zone())+days(practice.VirginLate))
 	}
 	return min(from, by), by
+}
+
+// tooOld tells whether a virgin is so old that few mate: she is culled, not put in.
+func tooOld(c *course.Course, q *book.Queen) bool {
+	return q.Virgin && late(c, emerged(c, q, q.Batch))
+}
+
+// emerged is when a virgin of a batch came out of her cell, by what was seen of her or else
+// by the calendar; zero: not known.
+func emerged(c *course.Course, q *book.Queen, batch book.BatchID) time.Time {
+	if !q.Emerged.IsZero() {
+		return q.Emerged
+	}
+	return c.Emerges(batch)
+}
+
+// late tells whether a virgin who emerged then is late by now.
+func late(c *course.Course, emerged time.Time) bool {
+	v := c.View()
+	return !emerged.IsZero() && v.On().Sub(emerged) >= v.Numbers().Duration(practice.VirginLate)
 }

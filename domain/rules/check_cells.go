@@ -83,13 +83,9 @@ func (i PutInVirgin) check(c *checker) {
 	if batch.IsZero() {
 		batch = q.Batch
 	}
-	out := c.course.Emerges(batch)
-	if !q.Emerged.IsZero() {
-		out = q.Emerged
-	}
-	if late := c.numbers.Duration(practice.VirginLate); !out.IsZero() && c.now.Sub(out) > late {
-		c.warn(fmt.Sprintf("she is %.0f days old; few mate after %d", c.now.Sub(out).Hours()/24, c.numbers.Days(practice.VirginLate)),
-			"Take a younger one", practice.VirginLate)
+	if out := emerged(c.course, q, batch); late(c.course, out) {
+		c.warn(fmt.Sprintf("she is %d days old; few mate from %d", int(c.now.Sub(out).Hours()/24), c.numbers.Days(practice.VirginLate)),
+			"Cull her, and take a younger one", practice.VirginLate)
 	}
 	c.bees(i.Nuc)
 }

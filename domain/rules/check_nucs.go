@@ -211,6 +211,9 @@ func (i HandOver) check(c *checker) {
 		c.refuse(queenName(c.view, q)+" is no longer in hand", "Take another queen")
 		return
 	}
+	if q.Virgin {
+		c.warn(queenName(c.view, q)+" is a virgin: nobody saw her lay", "Take a queen who lays")
+	}
 	i.forOrder(c, q)
 	if !q.From.IsZero() {
 		from := c.view.Nuc(q.From)

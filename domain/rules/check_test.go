@@ -125,11 +125,11 @@ var plans = []planned{
 		warned: "A1 may have raised a queen of its own: most probably queenright by now; no queen since Sun 20 Jun; a virgin of its own is possible from Fri 2 Jul", do: "Look for an opened own cell first",
 	},
 	{
-		name: "a virgin 24 days old", write: func(p *booktest.Pen) {
+		name: "a virgin 23 days old", write: func(p *booktest.Pen) {
 			waiting(p)
 			p.At("2027-06-09 18:00").Write(madeUp("A2")...)
 		}, at: "2027-06-10 18:00", plan: rules.PutInVirgin{Nuc: booktest.Nuc("A2"), Batch: batch(4)},
-		warned: "she is 24 days old; few mate after 21", do: "Take a younger one",
+		warned: "she is 23 days old; few mate from 21", do: "Cull her, and take a younger one",
 	},
 	{
 		name: "cells on day 7", write: waiting, at: "2027-05-12 18:00", plan: rules.MoveCells{Batch: batch(4)},
@@ -260,6 +260,13 @@ var plans = []planned{
 		}, at: "2027-06-20 19:00",
 		plan:   rules.HandOver{Queen: booktest.Queen("a"), Order: booktest.Order("40")},
 		warned: "order 40 has all its queens", do: "Look for whom she is meant",
+	},
+	{
+		name: "a virgin handed over", write: func(p *booktest.Pen) {
+			p.At("2027-05-05 18:00").Write(graft(4, 1))
+			p.At("2027-05-17 18:00").Write(book.VirginCaged{Queen: booktest.Queen("v"), Batch: batch(4), Label: "1"})
+		}, at: "2027-05-21 18:00", plan: rules.HandOver{Queen: booktest.Queen("v")},
+		warned: "the queen in cage 1 is a virgin: nobody saw her lay", do: "Take a queen who lays",
 	},
 	{
 		name: "a queen handed over twice", write: func(p *booktest.Pen) {
