@@ -28,7 +28,7 @@ func handOverCommand(a *app) *cobra.Command {
 		Use:   "handover [QUEEN...]",
 		Short: "Who gets which queen and what is missing; with names, write down that they were handed over",
 		Long: "Deals the caged queens, and those who have proven themselves in nucs, out to the\nopen orders, by priority and day: who gets whom, when they are sent or fetched and\n" +
-			"caught, what is missing since when, which batch gives fewer than planned for it, and\nby when it is to be expected. With the names of queens, of the cages they are in or\nthe nucs they were caught from, it writes down that they were handed over. Who lacks a\nmark, disc or clipped wing that her order wants is told first, and not written.",
+			"caught, what is missing since when, which batch gives fewer than planned for it, and\nby when it is to be expected. With the names of queens, of the cages they are in or\nthe nucs they were caught from, it writes down that they were handed over. Who lacks a\nmark, disc or clipped wing that her order wants, or is a virgin, is told first, and not written.",
 		Example: "  lidbook handover\n  lidbook handover 7 8 --order 12 --attendants\n  lidbook handover A1-A9 --order 12\n  lidbook handover \"Rook 3\" --to \"a neighbour\"",
 		Args:    cobra.ArbitraryArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
@@ -45,7 +45,7 @@ func handOverCommand(a *app) *cobra.Command {
 	c.Flags().StringVar(&a.flags.by, "by", "", "`WRITER` (else $LIDMARK_WRITER, else the only person of the book)")
 	c.Flags().StringVar(&h.order, "order", "", "for the order of this `NUMBER`")
 	c.Flags().StringVar(&h.To, "to", "", "to `WHOM`")
-	c.Flags().BoolVar(&h.asIs, "as-is", false, "also without the mark, disc or clipped wing that the order wants")
+	c.Flags().BoolVar(&h.asIs, "as-is", false, "also a virgin, and without the mark, disc or clipped wing that the order wants")
 	c.Flags().BoolVar(&h.With, "attendants", false, "with attendants")
 	return a.completes(c, queenNames)
 }
@@ -102,7 +102,7 @@ func (f finder) goes(name string, went []book.QueenID) (*book.Queen, error) {
 	return nil, err
 }
 
-// asOrdered refuses queens who lack what their order wants, with what writes it down, unless
+// asOrdered refuses virgins, and queens who lack what their order wants, with what writes it down, unless
 // they are meant to go as they are; and minds more queens than are owed.
 func (d *desk) asOrdered(h handOverFlags, went []book.QueenID, names []string) error {
 	v := d.viewThen()
@@ -115,6 +115,9 @@ func (d *desk) asOrdered(h handOverFlags, went []book.QueenID, names []string) e
 	}
 	if h.asIs {
 		return nil
+	}
+	if err := noVirgins(v, o, went, names); err != nil {
+		return err
 	}
 	var all handover.Lacks
 	var lines []string
@@ -134,6 +137,21 @@ func (d *desk) asOrdered(h handOverFlags, went []book.QueenID, names []string) e
 	}
 	return fmt.Errorf("order %s wants %s, and by the book %s none: do it and write it down (%s), or hand over as it is with --as-is; nothing written",
 		o.Number, all.Wanted(), who, strings.Join(lines, "; "))
+}
+
+// noVirgins refuses virgins for an order.
+func noVirgins(v *book.View, o *book.Order, went []book.QueenID, names []string) error {
+	var virgins []string
+	for i, id := range went {
+		if v.Queen(id).Virgin {
+			virgins = append(virgins, names[i])
+		}
+	}
+	if len(virgins) == 0 {
+		return nil
+	}
+	return fmt.Errorf("by the book %s in hand for order %s (%s), and nobody saw them lay: take queens who do, see lidbook handover, or hand over as it is with --as-is; nothing written",
+		plural(len(virgins), "virgin"), o.Number, strings.Join(virgins, ", "))
 }
 
 // markLine is the line that writes down what a queen lacks.

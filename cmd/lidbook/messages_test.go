@@ -33,6 +33,7 @@ move 2 incubator
 order 12 --customer Club --queens 4 --until 2027-06-20
 order 14 --customer Anna --queens 1 --until 2027-06-20
 order 14 --close 'called off'
+cage 1 88
 makeup A3 --cups 3 --on 2027-05-01
 write --yes 'A3 q e'
 plan batch --on 2027-06-01 --larvae 20 --line Linnet
@@ -204,6 +205,7 @@ kin 'Rook 1' --yard Nowhere
 day --without Nobody
 day --on 2027-05-02
 handover Nobody
+handover 88 --order 12
 handover 7 --demo
 review --accept all --demo
 claim 12 1
