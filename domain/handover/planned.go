@@ -80,17 +80,21 @@ func FromGraft(n practice.Numbers) calendar.Day {
 	return calendar.Day(n.Days(practice.GraftToEmerge) + n.Days(practice.LeastAgeAtHandOver))
 }
 
-// evenly is the least chance with which queens of a batch are counted on, however unsure it was
-// planned: more likely than not. Common practice, no source.
+// evenly is the least chance with which queens of a batch are counted on once something of it is
+// counted, however unsure it was planned: more likely than not. Common practice, no source.
 const evenly = 0.5
 
 // sureOf is the chance with which the queens of grafted batches are counted on for a day: that with
 // which nucs are, or that with which they were planned, if it is less. So an order falls
 // short when it is known that a batch gives less than was planned, and not before.
 func sureOf(p *plan.Planner, by calendar.Day, of ...plan.Left) float64 {
-	sure := p.View().Numbers().Get(practice.NextSure)
+	sure, counted := p.View().Numbers().Get(practice.NextSure), false
 	for _, l := range of {
+		counted = counted || l.Batch.Taken.Counted() || l.Batch.Capped.Counted() || l.Batch.Ripe.Counted()
 		sure = min(sure, p.AsPlanned(l, meant(l.Plan.BatchPlanned), by))
+	}
+	if !counted {
+		return sure
 	}
 	return max(evenly, sure)
 }

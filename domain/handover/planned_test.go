@@ -98,6 +98,20 @@ func TestWhatIsPlannedForOrders(t *testing.T) {
 	}
 }
 
+// The evening of a graft that is done as planned tells nothing new: what it was planned for, surely
+// or hardly, is planned for still.
+func TestTheEveningOfAGraftTellsNothingNew(t *testing.T) {
+	for queens := 4; queens <= 16; queens += 2 {
+		p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"}, order("1", queens, "Rook", day(t, "2027-06-20")))
+		p.Write(book.BatchPlanned{Batch: booktest.Batch("a"), Day: day(t, "2027-05-03"), Line: "Rook", Larvae: 30, Nucs: 20, Queens: queens, By: day(t, "2027-06-20"), Orders: []book.OrderID{booktest.Order("1")}})
+		before := sheetOf(p.View("2027-05-03 08:00")).Orders[0]
+		p.At("2027-05-03 15:00").Write(book.Grafted{Batch: booktest.Batch("a"), Number: 7, Line: "Rook", Larvae: 30})
+		if after := sheetOf(p.View("2027-05-03 18:00")).Orders[0]; before.Planned != queens || after.Planned != queens || after.Lost {
+			t.Errorf("%d queens: %d planned before the graft, %d after it, lost %v", queens, before.Planned, after.Planned, after.Lost)
+		}
+	}
+}
+
 // By hand: eight Rook in nucs lay and will be ready in May, nine in ten of them good enough: six
 // with a chance of 0.85. An order before wants four Rook by then, so two are left for the five of
 // 20 July, and a graft is for three.
