@@ -24,7 +24,7 @@ func (a *app) search(ctx context.Context, p *plan.Planner, f seasonFlags) (seaso
 	defer stop()
 	sheet := handover.New(p)
 	told := time.Now()
-	found := season.Search(p, season.Wanted{Promises: season.Promises(p, sheet), Sure: f.percent / 100, Minutes: float64(f.minutes)}, func(far season.Progress) bool {
+	found := season.Search(p, season.Wanted{Promises: season.Promises(sheet), Sure: f.percent / 100, Minutes: float64(f.minutes)}, func(far season.Progress) bool {
 		if time.Since(told) >= tellEvery {
 			told = time.Now()
 			fmt.Fprintln(a.errs, searchedSoFar(far))

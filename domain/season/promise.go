@@ -6,7 +6,6 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/handover"
-	"lidmark/domain/plan"
 )
 
 // Promise is so many queens by a day, for an order or wished without one.
@@ -46,15 +45,14 @@ func (p Promise) takes(line string) bool {
 
 // Promises are the orders for which a graft is needed, by the day on which their
 // queens leave, those of one day as they are served: what is missing of them when all who
-// are ready are dealt out, less what stands in nucs and is to be expected in time, where no
-// planned batch is for it.
-func Promises(p *plan.Planner, sheet *handover.Sheet) []Promise {
-	w := waitingOf(p)
+// are ready are dealt out, less what stands in nucs and is to be expected in time, and what its
+// batches are counted on to give.
+func Promises(sheet *handover.Sheet) []Promise {
 	var all []Promise
 	for i, s := range sheet.Orders {
-		if s.Short > s.Coming && !w.serves(s.Order.Order) {
+		if s.Missing() > 0 {
 			p := promiseOf(s)
-			p.Turn = i + 1
+			p.Queens, p.Turn = s.Missing(), i+1
 			all = append(all, p)
 		}
 	}
