@@ -63,7 +63,9 @@ type Elsewhere struct {
 	Chance float64
 }
 
-const usualApart = 7 // days between two grafts for one promise where nobody says: a habit of the week
+// UsualApart is how many days lie between two grafts for one promise where nobody says: a habit of
+// the week.
+const UsualApart = 7
 
 // Answer finds dates and amounts for a wish, or what becomes of a graft. An
 // impossible wish gets the reason and what comes nearest. Where no yard is named the one
@@ -171,7 +173,7 @@ func (p *Planner) filled(w Wish) Wish {
 		w.Sure = p.numbers.Get(practice.PlanSure)
 	}
 	if w.Apart == 0 {
-		w.Apart = usualApart
+		w.Apart = UsualApart
 	}
 	if w.From == 0 {
 		w.From = p.view.Today() + 1

@@ -19,6 +19,8 @@ type option struct {
 	level // how surely
 	cost  cost
 	of    []*batched // its grafts, the latest last
+
+	several bool // it was tried since there is room for no one graft and for no two alike
 }
 
 // least is how many days before the day of a promise a graft is at least: no numbers in
@@ -87,7 +89,7 @@ func (s *search) sizeOf(yard book.YardID, line string, z size) plan.Size {
 	return s.ground.planner.SizeOf(book.BatchPlan{BatchPlanned: book.BatchPlanned{Larvae: z.larvae, Nucs: z.nucs, Line: line, Yard: yard}})
 }
 
-// alone tells whether there is room for a way with nothing else chosen.
+// fitsAlone tells whether there is room for a way with nothing else chosen.
 func (s *search) fitsAlone(o option) bool {
 	s.ground.left, s.have = s.have, s.ground.left
 	fits := s.ground.take(o, none)

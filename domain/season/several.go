@@ -18,16 +18,6 @@ var gaps = [...]calendar.Day{2, 5, 7, 10, 14}
 // severalMost is how many unlike grafts are tried for the same promises at most. A convention of the search.
 const severalMost = 3
 
-// unlike tells whether it is of several grafts that are not two alike a week apart in one
-// yard.
-func (o option) unlike() bool {
-	if len(o.of) < 2 {
-		return false
-	}
-	a, b := o.of[0], o.of[1]
-	return len(o.of) > 2 || a.yard != b.yard || a.size != b.size || b.day-a.day != apart
-}
-
 // several are the ways of two grafts to keep the promises of a group at a level, and where
 // there are none those of three: each in any yard and of its own size, with nucs of its own,
 // as many days between each and the next.
@@ -109,6 +99,7 @@ func (e *several) size(of []batchKey) {
 		}
 		of[last].size = sizes[least]
 		if o, ok := e.option(e.group, e.level, of...); ok && (!found || o.cost.less(best.cost)) && e.fitsAlone(o) {
+			o.several = true
 			best, found = o, true
 		}
 	}

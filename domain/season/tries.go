@@ -4,12 +4,9 @@ import (
 	"slices"
 
 	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
-
-// apart is how many days lie between two like grafts for the same promises: a habit of
-// the week.
-const apart = 7
 
 // tries are the ways to keep the promises of a group at a level that are tried: one graft, and
 // as is wished two alike a week apart in one yard; those of least cost first.
@@ -42,11 +39,11 @@ func (s *search) wantsSeveral(g group) bool {
 	}
 	return slices.ContainsFunc(g.promises, func(i int) bool {
 		ways := s.wholeWays(s.alone(i))
-		return len(ways) == 0 || ways[0].unlike()
+		return len(ways) == 0 || ways[0].several
 	})
 }
 
-// days are the days of a graft in a yard that could be in time for a promise at a level, the
+// daysOf are the days of a graft in a yard that could be in time for a promise at a level, the
 // latest first, while more are asked for.
 func (s *search) daysOf(g group, yard int, l level, yield func(calendar.Day) bool) {
 	first := s.wanted.Promises[g.promises[0]]
@@ -96,7 +93,7 @@ func (s *search) onDay(g group, yard int, d calendar.Day, l level) (all []option
 	}
 	slices.SortStableFunc(all, byCost)
 	all = all[:min(len(all), s.wanted.Sizes)]
-	if before := d - apart; before >= s.wanted.From && l == whole {
+	if before := d - plan.UsualApart; before >= s.wanted.From && l == whole {
 		if size, ok := s.twice(demand); ok {
 			if o, ok := s.option(g, l, batchKey{yard, before, size}, batchKey{yard, d, size}); ok {
 				all = append(all, o)
