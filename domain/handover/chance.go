@@ -15,10 +15,10 @@ import (
 func (s *Sheet) Chance(p *plan.Planner, order int, by calendar.Day) float64 {
 	o, v := &s.Orders[order], p.View()
 	planned := plansFor(v, o.Order.Order)
-	left := cellsFor(plannedBatches(p), o)
+	batches := plannedBatches(p)
 	wanted := o.Short
 	for _, b := range s.Orders[:order] {
-		also := slices.ContainsFunc(planned, func(w book.BatchPlan) bool { return slices.Contains(w.Orders, b.Order.Order) }) || waitsWith(left, &b, o)
+		also := slices.ContainsFunc(planned, func(w book.BatchPlan) bool { return slices.Contains(w.Orders, b.Order.Order) }) || waitsWith(batches, &b, o)
 		switch shares := shares(b.Order, o.Order); {
 		case also && shares:
 			wanted += b.Short
@@ -28,7 +28,7 @@ func (s *Sheet) Chance(p *plan.Planner, order int, by calendar.Day) float64 {
 			wanted += b.Coming
 		}
 	}
-	of := chances(wanted, s.supply(p, order, left), o.Order, by)
+	of := chances(wanted, s.supply(p, order, cellsFor(batches, o)), o.Order, by)
 	with(of, p.Joint(planned, by))
 	return of[wanted]
 }
@@ -36,7 +36,7 @@ func (s *Sheet) Chance(p *plan.Planner, order int, by calendar.Day) float64 {
 // plansFor are the planned batches that an order waits for, as they are ready to hand over.
 func plansFor(v *book.View, o book.OrderID) (all []book.BatchPlan) {
 	for b := range v.Plans() {
-		if slices.Contains(b.Orders, o) {
+		if b.Orders = v.Awaiting(b.BatchPlanned); slices.Contains(b.Orders, o) {
 			b.Laying = false
 			all = append(all, b)
 		}

@@ -67,3 +67,29 @@ func TestPlanAndSheetSayOneChance(t *testing.T) {
 		t.Errorf("another graft makes it %.3f, before it %.3f", with, after)
 	}
 }
+
+// A graft of another line, planned for an order, makes it no surer; nor does an order that it cannot
+// serve want any of its queens.
+func TestAnotherLineMakesNoOrderSurer(t *testing.T) {
+	by := day(t, "2027-06-25")
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
+	p.Write(order("1", 3, "Plover", by), order("2", 3, "Rook", by))
+	both := []book.OrderID{booktest.Order("1"), booktest.Order("2")}
+	rook := book.BatchPlanned{Batch: booktest.Batch("b"), Day: day(t, "2027-05-03"), Line: "Rook", Larvae: 40, Nucs: 20, Orders: both}
+	chances := func(facts ...book.Fact) (all [2]float64) {
+		q := *p
+		q.Write(facts...)
+		planner := plan.New(course.New(q.View("2027-04-20 08:00")))
+		s := handover.New(planner)
+		for i := range all {
+			all[i] = s.Chance(planner, i, by)
+		}
+		return all
+	}
+	alone := rook
+	alone.Orders = both[1:]
+	got, want := chances(rook), chances(alone)
+	if got != want || got[0] != 0 || got[1] < 0.5 {
+		t.Errorf("planned for both %v, for its own alone %v", got, want)
+	}
+}

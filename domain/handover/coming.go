@@ -118,8 +118,7 @@ func withCells(all []coming, p *plan.Planner, of []plan.Left) (with []coming) {
 }
 
 // atLeast is the chance that so many of the coming queens that will do for an order
-// are ready by a day: batches and nuc that were looked at
-// go each their own way.
+// are ready by a day: each batch, and each nuc that was looked at, goes its own way.
 func atLeast(wanted int, all []coming, o *book.Order, d calendar.Day) float64 {
 	return chances(wanted, all, o, d)[wanted]
 }

@@ -37,6 +37,15 @@ func dayOf(v *book.View, o *book.Order) Day {
 	return catchDay(v, d)
 }
 
+// LeavesBy is the last day on which the queens of an order leave in time: those that are sent are
+// on the way as long as it says, or as is usual.
+func LeavesBy(o *book.Order, n practice.Numbers) calendar.Day {
+	if !o.Sent {
+		return o.By
+	}
+	return o.By - journeyOf(o, n)
+}
+
 func journeyOf(o *book.Order, n practice.Numbers) calendar.Day {
 	if o.Journey > 0 {
 		return calendar.Day(o.Journey)

@@ -44,7 +44,7 @@ func (s *Sheet) fromCells(p *plan.Planner, i int, batches []plannedBatch) {
 	before, all := 0, s.supply(p, i, left)
 	for _, b := range s.Orders[:i] {
 		switch {
-		case waitsWith(left, &b, o):
+		case waitsWith(batches, &b, o):
 			before += b.Coming + b.cells
 		case shares(b.Order, o.Order):
 			before += b.Coming
@@ -115,11 +115,9 @@ func cellsFor(batches []plannedBatch, o *Served) (left []plan.Left) {
 	return left
 }
 
-// waitsWith tells whether one order waits for one of the batches of another.
-func waitsWith(left []plan.Left, o, of *Served) bool {
-	return slices.ContainsFunc(left, func(l plan.Left) bool {
-		return slices.Contains(l.Plan.Orders, o.Order.Order) && slices.Contains(l.Plan.Orders, of.Order.Order)
-	})
+// waitsWith tells whether two orders wait for one grafted batch.
+func waitsWith(batches []plannedBatch, o, of *Served) bool {
+	return slices.ContainsFunc(batches, func(b plannedBatch) bool { return b.left != nil && b.serves(o) && b.serves(of) })
 }
 
 // plannedBatch is a batch with the queens that it is meant to give to orders.

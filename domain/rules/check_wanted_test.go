@@ -18,7 +18,7 @@ func TestAGraftThatDoesNotDoForItsOrderIsWarned(t *testing.T) {
 	p := (&booktest.Pen{}).At("2027-04-01 12:00").Write(
 		book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"},
 		book.ColonyDescribed{Colony: bred, Name: "P1", Yard: home, Roles: []book.Role{book.Breeder}, Line: "Rook"},
-		book.OrderTaken{Order: o, Number: "3", Queens: 3, Line: "Plover", Substitute: []string{"Yarrow"}, By: by, Journey: 2},
+		book.OrderTaken{Order: o, Number: "3", Queens: 3, Line: "Plover", Substitute: []string{"Yarrow"}, By: by, Sent: true, Journey: 2},
 	)
 	last := by - 2 - 40 // a queen can be handed over 40 days after her graft, at the soonest
 	for name, c := range map[string]struct {
