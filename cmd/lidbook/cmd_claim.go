@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -95,7 +94,7 @@ func (f finder) claimed(o *book.Order, n int, names []string) (all []book.QueenI
 
 // wentWith is the queen of a name who went with an order, but those named before.
 func (f finder) wentWith(o *book.Order, name string, but []book.QueenID) (*book.Queen, error) {
-	may := func(q *book.Queen) bool { return slices.Contains(o.Handed, q.Queen) && !slices.Contains(but, q.Queen) }
+	may := handover.WentWith(o, but)
 	if len(line.QueensCalled(f.View, name, true, may)) > 0 {
 		return line.Queen(f.View, name, true, may)
 	}

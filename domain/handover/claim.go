@@ -16,6 +16,11 @@ type Went struct {
 	Queens int
 }
 
+// WentWith tells of a queen whether she went with an order, and is none of those.
+func WentWith(o *book.Order, but []book.QueenID) func(*book.Queen) bool {
+	return func(q *book.Queen) bool { return slices.Contains(o.Handed, q.Queen) && !slices.Contains(but, q.Queen) }
+}
+
 // WentOf are the hand-overs of an order up to the view's instant, by the day.
 func WentOf(v *book.View, o *book.Order) (all []Went) {
 	for _, id := range o.Handed {

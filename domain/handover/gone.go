@@ -20,6 +20,7 @@ type Gone struct {
 	Age      int    // in days when she was caught; 0: nobody knows
 	Batch    int    // the number of her batch; 0: none
 	Nuc      string // from which she was caught
+	CaughtOn calendar.Day
 	Claimed  book.ClaimKind
 }
 
@@ -39,8 +40,11 @@ func HandedOver(v *book.View, text string) (all []Gone) {
 		if !q.Batch.IsZero() {
 			g.Batch = v.Batch(q.Batch).Number
 		}
-		if born := bornOn(q); !born.IsZero() && !q.Caught.IsZero() {
-			g.Age = q.Caught.Day(v.Zone()).Sub(born)
+		if !q.Caught.IsZero() {
+			g.CaughtOn = q.Caught.Day(v.Zone())
+		}
+		if born := bornOn(q); !born.IsZero() && !g.CaughtOn.IsZero() {
+			g.Age = g.CaughtOn.Sub(born)
 		}
 		if g.Holds(text) {
 			all = append(all, g)
@@ -86,11 +90,14 @@ func (g Gone) Holds(text string) bool {
 func (g Gone) known() string {
 	year, _, _ := g.On.Date()
 	words := []string{
-		g.Customer, "order", g.Number, ";", g.Name, g.Line, "cage", g.Label, ";", "disc", g.Mark.Disc, ";", g.Mark.Colour, g.Mark.Disc, ";",
+		g.Customer, "order", g.Number, ";", g.Name, g.Line, "once in cage", g.Label, ";", "disc", g.Mark.Disc, ";", "disc", g.Mark.Colour, g.Mark.Disc, ";",
 		"batch", strconv.Itoa(g.Batch), ";", g.On.String(), g.On.Short(), strconv.Itoa(year), "caught from", g.Nuc,
 	}
+	if !g.CaughtOn.IsZero() {
+		words = append(words, "on", g.CaughtOn.Short(), g.CaughtOn.String())
+	}
 	if g.Mark.Clipped {
-		words = append(words, "; clipped")
+		words = append(words, "; a wing clipped")
 	}
 	return " " + strings.ToLower(strings.Join(strings.Fields(strings.Join(words, " ")), " ")) + " "
 }

@@ -10,6 +10,7 @@ import (
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
 	"lidmark/domain/demo"
+	"lidmark/domain/handover"
 	"lidmark/domain/line"
 	"lidmark/domain/rules"
 )
@@ -50,6 +51,9 @@ func printedNamesFind(t *testing.T, v *book.View) (asked int) {
 			all := line.QueensCalled(v, name, true, anybody)
 			if !slices.ContainsFunc(all, func(o *book.Queen) bool { return o.Queen == q.Queen }) {
 				t.Errorf("%q finds %d, not her of whom it is said", name, len(all))
+			}
+			if !q.Handed.IsZero() && !slices.ContainsFunc(handover.HandedOver(v, name), func(g handover.Gone) bool { return g.Queen == q }) {
+				t.Errorf("%q does not find her among those handed over", name)
 			}
 			if len(all) < 2 {
 				continue

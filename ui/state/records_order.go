@@ -133,14 +133,14 @@ func claimed(_ State, a *Answers) []book.Fact {
 	if f.How == 0 && f.Why == "" {
 		a.Wrong("how", "choose one, or write what is said of it")
 	}
-	for _, cage := range a.cagesOrNucs("cages", wentWith(o, nil)) {
-		switch all := line.QueensCalled(a.View, cage, true, wentWith(o, f.Of)); len(all) {
+	for _, cage := range a.cagesOrNucs("cages", handover.WentWith(o, nil)) {
+		switch all := line.QueensCalled(a.View, cage, true, handover.WentWith(o, f.Of)); len(all) {
 		case 0:
 			a.Wrong("cages", "no queen in cage %s went with order %s", cage, o.Number)
 		case 1:
 			f.Of = append(f.Of, all[0].Queen)
 		default:
-			_, err := line.Queen(a.View, cage, true, wentWith(o, f.Of))
+			_, err := line.Queen(a.View, cage, true, handover.WentWith(o, f.Of))
 			a.Wrong("cages", "%v", err)
 		}
 	}
@@ -151,11 +151,6 @@ func claimed(_ State, a *Answers) []book.Fact {
 		a.Wrong("queens", "%v", err)
 	}
 	return fact(f)
-}
-
-// wentWith tells whether a queen went with an order, and is none of those.
-func wentWith(o *book.Order, but []book.QueenID) func(*book.Queen) bool {
-	return func(q *book.Queen) bool { return slices.Contains(o.Handed, q.Queen) && !slices.Contains(but, q.Queen) }
 }
 
 func askOrder(s State) []Ask {
