@@ -55,7 +55,7 @@ func wishCommand(a *app) *cobra.Command {
 	some(c, &f.Nucs, "nucs", upTo(plan.MostNucs), "so many nucs (else all that are free)")
 	fl.StringVar(&f.larvae, "larvae", "", "so many `LARVAE` a graft, or one by one: 80,60 are two grafts (else as many as it needs)")
 	some(c, &f.Grafts, "grafts", upTo(plan.MostGrafts), "in so many grafts (else one)")
-	some(c, &f.Apart, "apart", upTo(60), "grafts so many `DAYS` apart (else a week)")
+	some(c, &f.Apart, "apart", upTo(plan.MostApart), "grafts so many `DAYS` apart (else a week)")
 	some(c, &f.percent, "sure", percent, "how sure you want to be, in per cent (else as in your numbers)")
 	fl.StringVar(&a.flags.yard, "yard", "", "mated in this `YARD` (else where most nucs stand, or where it comes nearest)")
 	return c

@@ -38,7 +38,7 @@ func (a *app) printWish(v *book.View, s wishShape) {
 		a.line("  %s; %d can be promised so surely%s", s.Limit, s.Most, enoughNucs(s))
 	}
 	if s.Turns > 1 {
-		a.line("  the %s serve %s: the queens of one graft are ready before cells of the next go in", plural(s.Nucs, "nuc"), times(s.Turns))
+		a.line("  the %s serve %s: the queens of one graft are ready before cells of the next go in", plural(s.Nucs, "nuc"), plan.Times(s.Turns))
 	}
 	if s.Insured > 0 {
 		a.line("  surer is one graft of %d larvae for all the nucs, and another only if the first fails, once you have counted its take: %s", s.For, plan.OfHundred(s.Insured))
@@ -82,14 +82,6 @@ func planCommandOf(s wishShape, g graftShape) string {
 		c += " --laying"
 	}
 	return c
-}
-
-// times is how often, in words.
-func times(n int) string {
-	if n == 2 {
-		return "twice"
-	}
-	return fmt.Sprintf("%d times", n)
 }
 
 // enoughNucs say with how many nucs and larvae a wish would be sure enough, one that is too late by

@@ -3,8 +3,6 @@ package plan
 import (
 	"fmt"
 	"slices"
-	"unicode"
-	"unicode/utf8"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -92,24 +90,3 @@ func (p *Planner) LastOf(yard book.YardID, graft calendar.Day) (last calendar.Da
 
 // said is a day for a reader, with its year where that is not the one of today.
 func (p *Planner) said(d calendar.Day) string { return d.ShortFrom(p.view.Today()) }
-
-// Sentence begins words with a capital letter.
-func Sentence(s string) string {
-	first, n := utf8.DecodeRuneInString(s)
-	if n == 0 {
-		return ""
-	}
-	return string(unicode.ToUpper(first)) + s[n:]
-}
-
-// OfHundred is a share in words that promise nothing for certain, neither 0 nor 100.
-func OfHundred(share float64) string {
-	switch said := fmt.Sprintf("%.0f", 100*share); said {
-	case "100":
-		return "over 99 of 100"
-	case "0", "-0":
-		return "under 1 of 100"
-	default:
-		return said + " of 100"
-	}
-}

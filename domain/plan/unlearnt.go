@@ -120,11 +120,8 @@ func (c Chances) With(o Chances) Chances {
 	if len(c.of) == 0 {
 		return o
 	}
-	of := make([]float64, c.Most()+o.Most()+1)
-	for n, p := range c.of {
-		for m := range o.Most() + 1 {
-			of[n+m] += p * o.Exactly(m)
-		}
+	if len(o.of) == 0 {
+		return c
 	}
-	return Chances{of}
+	return Chances{convolved(c.of, o.of)}
 }

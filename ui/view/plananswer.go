@@ -189,7 +189,7 @@ func (d *planDraw) turnsSaid(room float64) string {
 	if n < 2 {
 		return ""
 	}
-	serve := fmt.Sprintf("the %s serve %s", plural(d.all.Nucs, "nuc", "nucs"), times(n))
+	serve := fmt.Sprintf("the %s serve %s", plural(d.all.Nucs, "nuc", "nucs"), plan.Times(n))
 	return d.firstFitting(room, serve+": queens of one graft are ready before cells of the next go in",
 		serve+": ready before the next cells go in", serve)
 }

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 
+	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -217,18 +218,10 @@ func (w *wishLine) several() severalSaid {
 	}
 	says := severalSaid{true, "nucs, grafting", "larvae each,", "of 100"}
 	if w.d.all != nil && w.d.all.Turns() > 1 {
-		says.nucs = "nucs, each " + times(w.d.all.Turns()) + ", grafting"
+		says.nucs = "nucs, each " + plan.Times(w.d.all.Turns()) + ", grafting"
 	}
 	if wish.OneByOne() {
 		says.larvae = "larvae,"
 	}
 	return says
-}
-
-// times is how often, in words.
-func times(n int) string {
-	if n == 2 {
-		return "twice"
-	}
-	return fmt.Sprintf("%d times", n)
 }
