@@ -124,9 +124,9 @@ func (d *planDraw) amountLine(n state.PlanAmount, a scene.Area, value float64) {
 	if n.Short {
 		f = f.as(scene.Act)
 	}
-	d.fit(value+12, y, n.Have, f, a.Right())
+	d.fit(value+12, y, d.wholeClauses(a.Right()-value-12, n.Have), f, a.Right())
 	d.rule(a.X, a.Bottom()-0.5, a.Right(), a.Bottom()-0.5, scene.Hair)
-	d.hit(a, scene.Ref{Kind: state.FigureRef, ID: n.Name}, n.Name+"  "+d.numbersSaid(n.Used))
+	d.hit(a, scene.Ref{Kind: state.FigureRef, ID: n.Name}, n.Name+"  "+n.Have+"  "+d.numbersSaid(n.Used))
 }
 
 // givers names the colonies that give the bees of the nucs, graft by graft, and who rests.

@@ -151,15 +151,18 @@ func (d *planDraw) stair(bar, next scene.Area) {
 
 func (d *planDraw) bar(r state.PlanRung, bar scene.Area, graft int) {
 	b := scene.Rect{Area: bar, Radius: 2, Fill: scene.Panel, Hatch: scene.Hatch{Role: scene.Ink2, Pitch: 4, Weight: 1.4}, Stroke: stroke(scene.Ink, 1)}
+	mark := b.Stroke.Role
 	if c, ok := rungFills[r.Step]; ok {
-		b.Hatch.Role, b.Hatch.Weight, b.Stroke.Role = c.Fill(), 2, c.Line()
+		b.Hatch.Role, mark = c.Line(), c.Line()
+	} else if r.Step <= plan.GraftLarvae { // the keeper's own work, before there is a cell
+		b.Fill, b.Hatch = scene.Ink2, scene.Hatch{}
 	}
 	ref := scene.Ref{Kind: state.RungRef, ID: r.Step.String(), Part: string(rune('0' + graft))}
 	b.Tag = scene.Tag{Ref: ref, Reason: fmt.Sprintf("%s: %s; %s", r.Name, days(r.From, r.By), d.numbersSaid(r.Step.Used()))}
 	d.hoverRing(bar, ref)
 	if d.l.Ribbon.First > r.By { // all of it lies before the days that are shown
 		c := at(bar.X, bar.Centre().Y)
-		d.add(scene.Poly{Points: []scene.Point{c, c.Add(at(9, -6)), c.Add(at(9, 6))}, Fill: b.Stroke.Role})
+		d.add(scene.Poly{Points: []scene.Point{c, c.Add(at(9, -6)), c.Add(at(9, 6))}, Fill: mark})
 		d.hit(bar, ref, b.Tag.Reason)
 		return
 	}

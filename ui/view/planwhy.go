@@ -222,7 +222,8 @@ func (d *planDraw) planButtons(a scene.Area) float64 {
 		d.wrap(x, y-10-float64(lines-1)*scene.LineHeight(13), why, ink(13).as(scene.Act), w, lines)
 		return y - 16 - float64(lines)*scene.LineHeight(13)
 	}
-	says := fmt.Sprintf("A day late: %s; cells %s", d.all.DayLate(), d.all.Late.Short(d.s.Reading().View.Zone()))
+	late := "A day late: " + d.all.DayLate()
+	says := d.firstFitting(w, fmt.Sprintf("%s; cells %s", late, d.all.Late.Short(d.s.Reading().View.Zone())), late)
 	switch {
 	case d.reckons():
 		says = reckoning

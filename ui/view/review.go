@@ -178,16 +178,6 @@ func (d *reviewDraw) columnHeads(y float64) {
 	}
 }
 
-// firstFitting is the first of some words that have room, else the last.
-func (p *sheet) firstFitting(room float64, all ...string) string {
-	for _, said := range all {
-		if p.width(said, ink2(13)) <= room {
-			return said
-		}
-	}
-	return all[len(all)-1]
-}
-
 func (d *reviewDraw) when() string {
 	if d.s.Away() {
 		return "on " + shortDay(d.r.Day)
