@@ -53,3 +53,18 @@ func (v *View) Plans() iter.Seq[BatchPlan] {
 	})
 	return slices.Values(all)
 }
+
+// NotGrafted tells whether the day of a planned batch is past and nobody grafted it: on a day ahead,
+// past on the day that it is looked at from.
+func (v *View) NotGrafted(p BatchPlan) bool { return p.Day < v.From() }
+
+// ToGraft yields those of [View.Plans] that can still be grafted on their day.
+func (v *View) ToGraft() iter.Seq[BatchPlan] {
+	return func(yield func(BatchPlan) bool) {
+		for p := range v.Plans() {
+			if !v.NotGrafted(p) && !yield(p) {
+				return
+			}
+		}
+	}
+}
