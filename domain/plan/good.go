@@ -6,7 +6,8 @@ import "lidmark/domain/practice"
 type Good uint8
 
 // The goods, in the order in which a keeper gets them ready. BroodCombs are for
-// nucs on full combs, Food is what nucs are set up with.
+// nucs on full combs, Food is what nucs are set up with. The last three are for orders: discs and
+// pen by queens to mark, candy by cages that are sent.
 const (
 	DroneColonies Good = iota + 1
 	BreederOfLine
@@ -23,6 +24,9 @@ const (
 	BroodCombs
 	FoodForNucs
 	Cages
+	NumberDiscs
+	MarkingPen
+	CandyForCages
 )
 
 type goodRow struct {
@@ -47,6 +51,9 @@ var goods = [...]goodRow{
 	BroodCombs:      {"combs of brood", "", false, []practice.Key{practice.BroodCombsPerNuc, practice.HalfCombsPerNuc, practice.HalfCombSide, practice.CombsPerColonyWeek}},
 	FoodForNucs:     {"food for nucs", "kg", true, []practice.Key{practice.FoodPerNuc}},
 	Cages:           {"queen cages", "", true, nil},
+	NumberDiscs:     {"number discs", "", true, nil},
+	MarkingPen:      {"marking pen", "queens", true, nil},
+	CandyForCages:   {"candy for cages sent", "cages", true, nil},
 }
 
 // String is the good in the keeper's words.

@@ -44,8 +44,8 @@ func TestTheBuyingListIsTheSumOfTheBatches(t *testing.T) {
 	}
 	all := p.Buys()
 	for i, b := range all {
-		if !b.Bought() || len(b.For) != 2 || b.For[0].Batch.Larvae != 96 || b.OrderBy != b.For[0].OrderBy || b.For[1].OrderBy <= b.OrderBy {
-			t.Errorf("%s: %v of %d batches by %s", b.Good, b.Amount, len(b.For), b.OrderBy)
+		if !b.Bought() || len(b.For) != 2 || b.For[0].Planned.Larvae != 96 || b.OrderBy != b.For[0].OrderBy || b.For[1].OrderBy <= b.OrderBy {
+			t.Errorf("%s: %v of %d batches by %s", b, b.Amount, len(b.For), b.OrderBy)
 		}
 		if i > 0 && b.OrderBy < all[i-1].OrderBy {
 			t.Errorf("%s is to be ordered before %s, which stands above it", b.Good, all[i-1].Good)

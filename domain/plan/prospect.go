@@ -53,6 +53,14 @@ func (p *Planner) Waits(n *book.Nuc) calendar.Day {
 	return 0
 }
 
+// Ever is the chance that she is ever ready and good enough, of whatever line.
+func (k Prospect) Ever() float64 {
+	if k.Proven {
+		return 1
+	}
+	return min(1, k.eggs.Ever()) * k.good
+}
+
 // By is the chance that she is ready by a day and good enough, or laying by then, and of her
 // line, where that matters.
 func (k Prospect) By(d calendar.Day, laying, named bool) float64 {

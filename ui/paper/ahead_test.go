@@ -186,17 +186,18 @@ func (p paperOf) bytes(t *testing.T, r *state.Reading) []byte {
 	return out.Bytes()
 }
 
-// TestTheBuyingListHasAllBatches: every good with the sum, and each batch's part with
-// its last day to order.
+// TestTheBuyingListHasAllBatches: every good with the sum, and the part of each batch and order
+// with its last day to order.
 func TestTheBuyingListHasAllBatches(t *testing.T) {
 	r := demoDay(t)
 	text := spoken(paperCalled(t, "buying").pages(t, r, paper.Options{Large: true}))
-	for _, want := range []string{"Cell cups 84", "graft Thu 20 May, Rook 12 64", "graft Thu 10 Jun 20 Thu 27 May", "was due Thu 6 May"} {
+	for _, want := range []string{"Cell cups 84", "graft Thu 20 May, Rook 12 64", "graft Thu 10 Jun 20 Thu 27 May", "was due Thu 6 May", "Number discs, yellow 3", "order 71 2"} {
 		if !strings.Contains(text, want) {
 			t.Errorf("%q is missing in\n%s", want, text)
 		}
 	}
-	if _, err := paper.Buying(t.Context(), &bytes.Buffer{}, reading(hill(), "2027-05-11 06:40"), paper.Options{}); err == nil || !strings.Contains(err.Error(), "plan one first") {
+	bare := (&booktest.Pen{}).Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
+	if _, err := paper.Buying(t.Context(), &bytes.Buffer{}, reading(bare, "2027-05-11 06:40"), paper.Options{}); err == nil || !strings.Contains(err.Error(), "plan a batch first") {
 		t.Errorf("without plans: %v", err)
 	}
 }

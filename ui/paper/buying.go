@@ -5,30 +5,29 @@ import (
 	"fmt"
 	"io"
 
-	"lidmark/domain/book"
 	"lidmark/domain/plan"
 	"lidmark/ui/state"
 )
 
-// Buying prints the buying list: the goods that all planned batches take, with the
+// Buying prints the buying list: the goods that batches and orders take, with the
 // last days to order them. It tells how many pages it has.
 func Buying(ctx context.Context, w io.Writer, r *state.Reading, o Options) (pages int, err error) {
 	buys := plan.New(r.Course).Buys()
 	if len(buys) == 0 {
-		return 0, fmt.Errorf("no batch that can be kept is planned on %s: nothing to buy; plan one first", r.Day.Short())
+		return 0, fmt.Errorf("nothing is to be bought on %s: no batch is planned that can be kept, and no order takes discs, pens or candy; plan a batch first", r.Day.Short())
 	}
 	s := newSheet("Buying list", r, o)
 	f := &flow{sheet: s}
 	f.over = f.again
 	f.begin()
 	f.heading(f.title, f.right())
-	of := map[book.BatchID]bool{}
+	of := map[string]bool{}
 	for _, b := range buys {
-		for _, need := range b.For {
-			of[need.Batch.Batch] = true
+		for _, f := range b.For {
+			of[f.String()] = true
 		}
 	}
-	f.remark("For "+plural(len(of), "planned batch", "planned batches")+", as of "+longDay(r.Day)+". What is on the shelf already comes off: write it in.", soft(8.6), f.right())
+	f.remark("For "+plural(len(of), "batch or order", "batches and orders")+", as of "+longDay(r.Day)+". What is on the shelf already comes off: write it in.", soft(8.6), f.right())
 	f.y += 2
 	t := list{f, []column{{"goods", 34, false}, {"how much", 16, true}, {"order by", 28, false}, {"on the shelf", 22, false}}, true, nil}
 	t.heads()
@@ -41,7 +40,7 @@ func Buying(ctx context.Context, w io.Writer, r *state.Reading, o Options) (page
 	return s.finish(w)
 }
 
-// buy draws a good, and below it what each batch needs of it where there are several.
+// buy draws a good, and below it what each needs of it where there are several.
 func (t list) buy(ctx context.Context, r *state.Reading, b plan.Buy) error {
 	by := func(n plan.Need) string {
 		if n.OrderBy < r.Day {
@@ -49,9 +48,9 @@ func (t list) buy(ctx context.Context, r *state.Reading, b plan.Buy) error {
 		}
 		return n.OrderBy.Short()
 	}
-	said := sentence(b.Good.String())
+	said := sentence(b.String())
 	if len(b.For) == 1 {
-		said += ", graft " + b.For[0].Batch.Day.Short() + ofLine(b.For[0].Batch.Line)
+		said += ", " + b.For[0].String()
 	}
 	if err := t.put(ctx, listLine{look: semi(10), cells: []string{said, amount(b.Amount, b.Unit()), by(b.For[0].Need), "________"}}); err != nil {
 		return err
@@ -60,7 +59,7 @@ func (t list) buy(ctx context.Context, r *state.Reading, b plan.Buy) error {
 		return nil
 	}
 	for _, f := range b.For {
-		if err := t.put(ctx, listLine{look: plain(8.6), cells: []string{"graft " + f.Batch.Day.Short() + ofLine(f.Batch.Line), amount(f.Amount, f.Unit()), by(f.Need), ""}, bare: true}); err != nil {
+		if err := t.put(ctx, listLine{look: plain(8.6), cells: []string{f.String(), amount(f.Amount, f.Unit()), by(f.Need), ""}, bare: true}); err != nil {
 			return err
 		}
 	}

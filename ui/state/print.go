@@ -17,7 +17,7 @@ const (
 	LabelsPaper              // labels for lids and boxes
 	WeekPaper                // seven days: work, steps, hard hours, minutes
 	PlanPaper                // a planned batch: steps, amounts, how sure
-	BuyingPaper              // what is to be bought for all planned batches
+	BuyingPaper              // what is to be bought for batches and orders
 	CagesPaper               // labels for the cages of the queens that orders get
 	CrewPaper                // a sheet for each person, and what waits
 	LayoutPaper              // a layout: plan to scale, what is carried, staking out
@@ -53,7 +53,7 @@ var printCommands = []Command{
 	{Name: "print wallet", Does: "print the card of the batch for the wallet", Word: "Wallet card", Why: noBatchPrint, Do: printed(WalletPaper)},
 	{Name: "print week", Does: "print the week from the day on", Word: "Print the week", Why: noPrint, Do: printed(WeekPaper)},
 	{Name: "print plan", Does: "print the sheet of the planned batch", Word: "Print the plan", Why: noPlanPrint, Do: printed(PlanPaper)},
-	{Name: "print buying", Does: "print the buying list of all planned batches", Word: "Buying list", Why: noBuying, Do: printed(BuyingPaper)},
+	{Name: "print buying", Does: "print the buying list of batches and orders", Word: "Buying list", Why: noBuying, Do: printed(BuyingPaper)},
 	{Name: "print cages", Does: "print labels for the cages of ordered queens", Word: "Cage labels", Why: noCages, Do: printed(CagesPaper)},
 	{Name: "print crew", Does: "print a sheet for each person, and what waits", Word: "Print a sheet each", Why: noCrew, Do: printed(CrewPaper)},
 	{Name: "print layout", Does: "print the try-out: plan, what is carried, staking out", Word: "Print the layout", Why: noLayoutPrint, Do: State.printLayout},
@@ -93,10 +93,16 @@ func noBuying(s State) string {
 	if why := noPrint(s); why != "" {
 		return why
 	}
-	for range s.Reading().View.Plans() {
+	v := s.Reading().View
+	for range v.Plans() {
 		return ""
 	}
-	return "no batch is planned: there is nothing to buy"
+	for o := range v.Orders() {
+		if o.Open() > 0 {
+			return ""
+		}
+	}
+	return "no batch is planned and no order is open: there is nothing to buy"
 }
 
 func noCages(s State) string {
