@@ -29,7 +29,8 @@ const dronesGive = 2
 
 // Givers are the colonies that give bees and brood on a day: brood sources first and
 // drone colonies last, of alike those that can give most. What they gave within a week
-// is taken off; a breeder, starter, finisher and bank gives none.
+// is taken off; a breeder, starter, finisher and bank gives none, and one in a yard on standstill
+// has nothing to give.
 func (p *Planner) Givers(on calendar.Day) []Giver { return givers(p.view, p.numbers, on) }
 
 // Givers are those of a view; see [Planner.Givers].
@@ -38,7 +39,11 @@ func Givers(v *book.View, on calendar.Day) []Giver { return givers(v, v.Numbers(
 func givers(v *book.View, n practice.Numbers, on calendar.Day) []Giver {
 	var all []Giver
 	for c := range v.Colonies() {
-		if gives(c) {
+		switch {
+		case !gives(c):
+		case v.Yard(c.Yard).Standstill != nil:
+			all = append(all, Giver{Colony: c})
+		default:
 			all = append(all, giver(c, n, on, v.Zone()))
 		}
 	}

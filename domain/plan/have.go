@@ -58,14 +58,30 @@ func keepsBees(n *book.Nuc) bool {
 }
 
 // freeFrom is the day from which a nuc can take the next cell, as the calendar
-// has it: what it holds is ready by then, or was never there.
-func (p *Planner) freeFrom(n *book.Nuc) calendar.Day {
+// has it: what it holds is ready by then and may leave it, or was never there.
+func (p *Planner) freeFrom(n *book.Nuc) calendar.Day { return p.freed()[n.Nuc] }
+
+// allFreed are those days of all nucs; 0 of those that are free.
+func (p *Planner) allFreed() map[book.NucID]calendar.Day {
+	all := map[book.NucID]calendar.Day{}
+	for n := range p.view.Nucs() {
+		if n.EndedBy == "" {
+			all[n.Nuc] = p.freedOn(n)
+		}
+	}
+	return all
+}
+
+func (p *Planner) freedOn(n *book.Nuc) calendar.Day {
 	h, zone := n.Holds, p.view.Zone()
+	if !h.FirstEggs.IsZero() {
+		if ready := p.course.Of(n).ReadyAt; !ready.IsZero() {
+			return max(p.Waits(n), calendar.DayOf(ready, p.course.Zone(n.Yard)))
+		}
+	}
 	switch {
-	case n.EndedBy != "" || h.Given.IsZero() && h.FirstEggs.IsZero():
+	case h.Given.IsZero():
 		return 0
-	case !h.FirstEggs.IsZero():
-		return h.FirstEggs.Day(zone) + p.days(practice.ReadyAfterFirstEgg)
 	case h.Condition == book.Cell:
 		return h.Given.Day(zone) + p.days(practice.GraftToEmerge) - p.days(practice.CellsIn) + p.days(practice.LeastAgeAtHandOver)
 	default:

@@ -44,6 +44,7 @@ type Planner struct {
 	inHand  func() []Wanting // and those that rear cells
 	stands  func() map[book.BatchID]Left
 	live    func() map[book.YardID]int // see [Planner.liveNucs]
+	freed   func() map[book.NucID]calendar.Day
 	mu      sync.Mutex
 	sizes   map[sizeKey]Size // as far as they were asked for
 	ladders map[ladderKey]Ladder
@@ -66,6 +67,7 @@ func New(c *course.Course) *Planner {
 	}
 	p.waiting, p.inHand = sync.OnceValue(p.allWaiting), sync.OnceValue(p.allInHand)
 	p.stands, p.live = sync.OnceValue(p.allStanding), sync.OnceValue(p.liveNucs)
+	p.freed = sync.OnceValue(p.allFreed)
 	return p
 }
 
@@ -146,7 +148,8 @@ func (p *Planner) beforeGraft(l *Ladder) {
 }
 
 // untilCells are the steps from the graft until its cells are given, by its own clock;
-// they are best given on a day on which somebody has the minutes that giving them takes.
+// they are best given on a day on which somebody has the minutes that giving them takes, and their
+// nucs made up on the last one before on which somebody is free.
 func (p *Planner) untilCells(l *Ladder, z zoned, minutes float64) {
 	for _, w := range l.Clock.Windows(z.zone) {
 		if s := stepOf[w.Step]; s != 0 {
@@ -157,7 +160,9 @@ func (p *Planner) untilCells(l *Ladder, z zoned, minutes float64) {
 	give.Hard = l.Clock.Hard()
 	give.By = z.day(give.Hard)
 	give.Best = p.whenFree(*give, z, minutes)
-	l.set(MakeUpNucs, give.Best-p.days(practice.NucsMadeUpEarliest), give.Best-p.days(practice.NucsMadeUpBefore), give.Best-p.days(practice.NucsMadeUpBefore))
+	up := Rung{From: give.Best - p.days(practice.NucsMadeUpEarliest), By: give.Best - p.days(practice.NucsMadeUpBefore)}
+	up.Best = up.By
+	l.set(MakeUpNucs, up.From, p.whenFree(up, z, 0), up.By)
 }
 
 // stepOf is what a window of a batch's table is here.
@@ -198,15 +203,15 @@ func (p *Planner) free(l *Ladder, z zoned) {
 	}
 }
 
-// whenFree is the best day of a step with a hard hour: the day on which people are free
-// so many minutes before that hour, else the last such day before it in its window, else
-// the first after it. Where there is none it is one on which somebody is free at all; where
-// there is none either, or nobody told hours, it stays.
+// whenFree is the best day of a step: the day on which people are free so many minutes, before
+// its hard hour where it has one, else the last such day before it in its window from the day on
+// that is looked from, else the first after it. Where there is none it is one on which somebody
+// is free at all; where there is none either, or nobody told hours, it stays.
 func (p *Planner) whenFree(r Rung, z zoned, minutes float64) calendar.Day {
 	if !p.view.HoursTold() {
 		return r.Best
 	}
-	from := min(r.Best, max(r.From, p.view.Today()))
+	from := min(r.Best, max(r.From, p.view.From()))
 	for _, least := range [...]float64{minutes, 0} {
 		for d := r.Best; d >= from; d-- {
 			if p.freeOn(d, r.Hard, z, least) {

@@ -6,6 +6,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 )
 
 // Mind is something to be minded of a graft, and what to do about it; Do may be empty.
@@ -42,7 +43,7 @@ func (p *Planner) Minds(a Answer) (all []Mind) {
 		}
 	}
 	if there := p.inTimeFor(a.Batches[len(a.Batches)-1].Ladder, a.Laying); a.InTime && a.By.Sub(there) >= keptLong {
-		all = append(all, Mind{Why: fmt.Sprintf("nine in ten are there by %s: what is lost of them until %s is not reckoned", p.said(there), p.said(a.By)), Season: true})
+		all = append(all, Mind{Why: fmt.Sprintf("%s are there by %s: what is lost of them until %s is not reckoned", OfHundred(p.numbers.Get(practice.PlanInTime)), p.said(there), p.said(a.By)), Season: true})
 	}
 	if e := a.Instead; !e.Yard.IsZero() {
 		all = append(all, Mind{Why: fmt.Sprintf("in %s and not in %s, where most nucs stand: there it is %s", p.view.Yard(a.Yard).Name, p.view.Yard(e.Yard).Name, OfHundred(e.Chance)), Season: true})
@@ -50,9 +51,12 @@ func (p *Planner) Minds(a Answer) (all []Mind) {
 	return all
 }
 
-// MindsOf are what is to be minded of one graft: that it comes when the weather lets too
-// few of its queens lay, and weather that nobody told.
+// MindsOf are what is to be minded of one graft: that its yard is on standstill, that it comes
+// when the weather lets too few of its queens lay, and weather that nobody told.
 func (p *Planner) MindsOf(l Ladder, yard book.YardID) (all []Mind) {
+	if m, ok := p.Still(yard); ok {
+		all = append(all, m)
+	}
 	if m, ok := p.OutOfSeason(yard, l.Day); ok {
 		all = append(all, m)
 	}
@@ -60,6 +64,23 @@ func (p *Planner) MindsOf(l Ladder, yard book.YardID) (all []Mind) {
 		all = append(all, m)
 	}
 	return all
+}
+
+// Still is what is to be minded of queens who are to mate in a yard on standstill: they may not
+// leave it. What they are reckoned as takes it to end in time, as nobody knows when it does.
+func (p *Planner) Still(yard book.YardID) (m Mind, ok bool) {
+	if yard.IsZero() {
+		return m, false
+	}
+	y := p.view.Yard(yard)
+	if y.Standstill == nil {
+		return m, false
+	}
+	return Mind{
+		Why: fmt.Sprintf("%s is on standstill, %s suspected since %s: until that ends no queen may leave it and its colonies give nothing; reckoned as if it ended in time",
+			y.Name, y.Standstill.What, p.said(y.Standstill.Since.Day(p.view.Zone()))),
+		Do: "Set the nucs in another yard, or ring whoever waits for its queens", Season: true,
+	}, true
 }
 
 // OutOfSeason is what is to be minded of a graft on a day, where the yard's weather lets

@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"time"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
@@ -60,13 +62,12 @@ type span struct {
 	until             calendar.Moment // zero: up to now
 	looks             int
 	laid              bool // eggs, larvae or worker brood
-	late              bool // a look at a time when there had to be eggs
+	late              bool // a look at an age at which nine in ten lay
 	torn, open, queen bool
 }
 
 func (c *counting) span(g book.Gift) (s span) {
-	numbers := c.view.Numbers()
-	eggs := g.At.Instant.Add(numbers.Duration(practice.LookForEggsFrom))
+	eggs := g.At.Instant.Add(c.untilEggs(g))
 	for _, e := range c.view.LinesSince(g.Nuc.Subject(), g.At.Instant) {
 		switch f := e.Fact.(type) {
 		case book.CellGiven, book.VirginPutIn, book.NucMadeUp, book.QueenPutIn:
@@ -84,6 +85,16 @@ func (c *counting) span(g book.Gift) (s span) {
 		}
 	}
 	return s
+}
+
+// untilEggs is how long after a gift nine in ten lay: of a cell from when it is out.
+func (c *counting) untilEggs(g book.Gift) time.Duration {
+	n := c.view.Numbers()
+	until := n.Duration(practice.FirstEggsNineInTenBy)
+	if !g.Virgin {
+		until += n.Duration(practice.GraftToEmerge) - n.Duration(practice.CellsIn)
+	}
+	return until
 }
 
 // same tells whether two moments are of one day: what is written twice is one.

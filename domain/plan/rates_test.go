@@ -200,3 +200,20 @@ func TestRatesOfASeason(t *testing.T) {
 		t.Errorf("a season tells nothing of take or mating: %+v", r.Link)
 	}
 }
+
+// A look without eggs tells of a lost mating only at an age at which nine in ten lay: 15 days by
+// the numbers, of a cell from when it is out, two days after it is given. Who looks sooner sees
+// no less of her queens for it.
+func TestAnEarlyLookLosesNoQueen(t *testing.T) {
+	for _, c := range []struct {
+		looked string
+		tried  float64
+	}{{"2027-05-25 18:00", 0}, {"2027-05-28 12:00", 0}, {"2027-05-29 08:00", 1}} {
+		var pen booktest.Pen
+		b := graft(&pen, "2027-05-01", 40, 30, 28)
+		nuc := give(&pen, b, "A1")
+		pen.At("2027-05-15 18:00").Write(book.Looked{Nuc: nuc, Queen: book.VirginSeen})
+		pen.At(c.looked).Write(book.Looked{Nuc: nuc, Eggs: book.NoEggs})
+		counted(t, plan.RatesOf(pen.View("2027-06-20 08:00")), plan.LayingOfAccepted, 0, c.tried)
+	}
+}

@@ -19,12 +19,17 @@ func (c *checker) plannedGraft() {
 	}
 }
 
-// outOfSeason warns of a graft that is planned for a day on which none makes sense.
+// outOfSeason warns of a graft that is planned for a yard on standstill, or for a day on which none
+// makes sense.
 func (c *checker) outOfSeason(i Graft) {
 	if i.On.IsZero() || i.Yard.IsZero() {
 		return
 	}
-	if m, ok := plan.New(c.course).OutOfSeason(i.Yard, i.On); ok {
+	p := plan.New(c.course)
+	if m, ok := p.Still(i.Yard); ok {
+		c.warn(m.Why, m.Do)
+	}
+	if m, ok := p.OutOfSeason(i.Yard, i.On); ok {
 		c.warn(m.Why, m.Do)
 	}
 }

@@ -1,6 +1,7 @@
 package rules_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -33,6 +34,23 @@ func TestAGraftOutOfSeasonIsWarned(t *testing.T) {
 		}
 		if c.warned && !strings.Contains(got[0].Why, "the last graft that makes sense is on") {
 			t.Errorf("%+v", got)
+		}
+	}
+}
+
+// A graft planned for a yard on standstill is warned of, one for another yard is not.
+func TestAGraftForAYardOnStandstillIsWarned(t *testing.T) {
+	home, far, p := booktest.Yard("home"), booktest.Yard("far"), &booktest.Pen{}
+	p.At("2027-04-01 12:00").Write(
+		book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"},
+		book.YardDescribed{Yard: far, Name: "Far", Zone: "UTC"},
+		book.DiseaseSuspected{Of: home.Subject(), What: "foul brood"},
+	)
+	v := p.View("2027-05-05 18:00")
+	for yard, want := range map[book.YardID]string{home: "Home is on standstill, foul brood suspected since Thu 1 Apr", far: ""} {
+		got := rules.Check(v, rules.PlanOf(v, book.BatchPlanned{Yard: yard, Day: calendar.Date(2027, 6, 10), Larvae: 20})).Warned
+		if said := fmt.Sprint(got); strings.Contains(said, "standstill") != (want != "") || !strings.Contains(said, want) {
+			t.Errorf("minded: %s", said)
 		}
 	}
 }
