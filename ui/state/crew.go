@@ -231,7 +231,7 @@ func (r *Reading) crewSays(day crew.Day) (says, more string) {
 	case len(waits) == 0:
 		return "time for all of it", ""
 	case hard > 0:
-		return fmt.Sprintf("%d hard ones wait", hard), ""
+		return fmt.Sprintf("%d hard tasks wait", hard), ""
 	}
 	return fmt.Sprintf("%d done, %d wait", done, len(waits)), r.untilFirst(waits)
 }

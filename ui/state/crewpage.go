@@ -1,7 +1,6 @@
 package state
 
 import (
-	"fmt"
 	"slices"
 	"time"
 
@@ -193,11 +192,11 @@ func priceWords(price float64, all []crew.Work) string {
 		}
 		return 0
 	})
-	const least = 0.005
+	const least = 0.05
 	if price < least {
 		return dearest.Price.Why
 	}
-	words := fmt.Sprintf("%.2f queens: %s", price, dearest.Price.Why)
+	words := queensSaid(price) + ": " + dearest.Price.Why
 	if len(all) > 1 {
 		words += ", the dearest"
 	}

@@ -16,8 +16,8 @@ const (
 
 // hands draws who comes on the day: a click on somebody who does not; in how many vans
 // they drive, and what waiting costs. It gives how much lower what stands below it
-// begins, which is the same on every day; nothing where nobody is known, or there is
-// no room.
+// begins, which is the same on every day that is not cut short; nothing where nobody is known, or
+// there is no room.
 func (p *sheet) hands(a scene.Area) float64 {
 	high := handsHead + handRow*p.handRows(a.W)
 	if high == handsHead || a.H < high {
@@ -26,7 +26,10 @@ func (p *sheet) hands(a scene.Area) float64 {
 	all, plan := p.s.Hands(), p.s.Reading().Plan()
 	y := a.Y + high
 	if len(all) > 0 && len(plan.Stops) > 0 {
-		p.handsThere(all, a)
+		end := p.handsThere(all, a)
+		if p.s.DayPage.Less.On() {
+			y = end
+		}
 		if p.s.DayPage.Less.On() && y+lessFootHigh <= a.Bottom() {
 			y = p.lessFoot(scene.Area{X: a.X, Y: y, W: a.W}, len(all))
 		}
@@ -48,8 +51,8 @@ func (p *sheet) handRows(w float64) float64 {
 	return float64(min(rows, most))
 }
 
-// handsThere draws those who may come, as many as have room.
-func (p *sheet) handsThere(all []state.Hand, a scene.Area) {
+// handsThere draws those who may come, as many as have room, and gives where they end.
+func (p *sheet) handsThere(all []state.Hand, a scene.Area) float64 {
 	p.fit(a.X, a.Y+12, "Who comes", ink2(13), a.Right())
 	x, y := a.X, a.Y+handsHead
 	for _, h := range all {
@@ -57,12 +60,13 @@ func (p *sheet) handsThere(all []state.Hand, a scene.Area) {
 		w := min(p.width(word, ink(13.5))+22, a.W)
 		if x > a.X && x+w > a.Right() {
 			if x, y = a.X, y+handRow; y+handRow > a.Y+handsHead+handRow*p.handRows(a.W) {
-				return
+				return y
 			}
 		}
 		p.hand(h, word, scene.Area{X: x, Y: y, W: w, H: handRow - 6})
 		x += w + handGap
 	}
+	return y + handRow
 }
 
 // lessFootHigh is how high what stands below those who come is at most, dp.
@@ -98,9 +102,12 @@ func (p *sheet) hand(h state.Hand, word string, a scene.Area) {
 // lessFoot says in how many vans people drive, what waiting costs, and gives back the
 // day as it was planned. It gives where it ends.
 func (p *sheet) lessFoot(a scene.Area, people int) float64 {
-	y := a.Y + 18
 	less := p.s.DayPage.Less
-	if people > 0 && !less.Nobody {
+	if less.Nobody { // the button at the foot gives the day back
+		return p.wrap(a.X, a.Y+14, p.s.Reading().WaitsSaid(less), ink(13.5).semi(), a.W, 4)
+	}
+	y := a.Y + 18
+	if people > 0 {
 		p.wideButton(scene.Area{X: a.X, Y: y - 16, W: 28, H: 26}, "−", "van less", false)
 		end := p.text(a.X+38, y+2, less.VansSaid(), ink(14))
 		p.wideButton(scene.Area{X: end + 10, Y: y - 16, W: 28, H: 26}, "+", "van more", false)

@@ -37,10 +37,13 @@ func (p *sheet) daySide(a scene.Area) {
 			kit = scene.Area{X: beside, Y: top + 8, W: min(w, a.Right()-beside-state.Edge/2)}
 		}
 		if y+lessHigh < body {
+			high := lessHigh // the kit begins there whatever they say
 			if len(plan.Stops) > 0 {
-				p.lessButtons(x, y-26, w)
+				if end := p.lessButtons(x, y-26, w); p.s.DayPage.Less.On() {
+					high = end + lessGap + 24 - y
+				}
 			}
-			y += lessHigh // the kit begins there whatever they say
+			y += high
 			if y+rainHigh+rainLeast < body {
 				if len(plan.Stops) > 0 {
 					p.rain(scene.Area{X: x, Y: y - 24, W: w, H: rainHigh - 6})
@@ -93,12 +96,15 @@ func (p *sheet) sideFoot(room float64) []button {
 	return all
 }
 
-// lessHigh is from the first of the buttons for less time to what stands below them:
-// the second of them says two lines at most.
+// lessHigh is from the first of the buttons for less time to what stands below them, dp:
+// the second of them says two lines at most. On a short day the kit wants the room.
 const lessHigh = 121.0
 
-// lessButtons draws what can be said when there is less time than planned.
-func (p *sheet) lessButtons(x, y, w float64) {
+// lessGap is what lies between them, dp.
+const lessGap = 8.0
+
+// lessButtons draws what can be said when there is less time than planned, and gives where that ends.
+func (p *sheet) lessButtons(x, y, w float64) float64 {
 	less, h := p.s.DayPage.Less, p.s.HoursLeft()
 	hours := less
 	hours.Hours, hours.Nobody = h, false
@@ -106,8 +112,8 @@ func (p *sheet) lessButtons(x, y, w float64) {
 	if len(p.s.Hands()) > 1 {
 		word = "Only " + hoursWord(h) + " each"
 	}
-	y = p.lessButton(scene.Area{X: x, Y: y, W: w}, word, hours, "only hours", less.Hours > 0, 1) + 8
-	p.lessButton(scene.Area{X: x, Y: y, W: w}, p.nobodyWord(), state.Less{Nobody: true}, "nobody comes", less.Nobody, 2)
+	y = p.lessButton(scene.Area{X: x, Y: y, W: w}, word, hours, "only hours", less.Hours > 0, 1) + lessGap
+	return p.lessButton(scene.Area{X: x, Y: y, W: w}, p.nobodyWord(), state.Less{Nobody: true}, "nobody comes", less.Nobody, 2)
 }
 
 // nobodyWord names the day on which nobody comes: the one looked at.

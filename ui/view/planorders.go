@@ -1,6 +1,8 @@
 package view
 
 import (
+	"strings"
+
 	"lidmark/domain/handover"
 	"lidmark/domain/rules"
 	"lidmark/ui/scene"
@@ -106,13 +108,19 @@ func (d ordersDraw) chosen(l state.OrderLine, row scene.Area) {
 	}
 	a := scene.Area{X: row.X - 6, Y: row.Bottom() - min(row.H, 32), W: row.W + 12, H: min(row.H, 32)}
 	r := scene.Rect{Area: a, Radius: 4, Tag: scene.Tag{Ref: ref, Reason: "its card beside"}}
-	switch sel := d.s.Selection; {
-	case sel.Len() == 1 && sel.Last() == l.To, ref == d.s.Focus:
-		r.Fill = scene.PenTint
+	switch {
+	case d.takes(l):
+		r.Fill, r.Stroke, r.Radius = scene.PenTint, stroke(scene.Pen, 1.5), 5
 	case d.hovers(ref):
 		r.Fill = scene.Sunk
 	}
 	d.add(r)
+}
+
+// takes tells whether a line is the one that is taken.
+func (d ordersDraw) takes(l state.OrderLine) bool {
+	ref := l.Ref()
+	return ref != (scene.Ref{}) && (d.s.Selection.Len() == 1 && d.s.Selection.Last() == l.To || ref == d.s.Focus)
 }
 
 // orderHead draws the head of an order: whose it is, what is owed and when, and whether
@@ -129,18 +137,20 @@ func (d ordersDraw) orderHead(l state.OrderLine, row scene.Area) {
 	to := d.right(row.Right(), y, l.Cells[2], f) - 14
 	x := d.fit(row.X, y, l.Cells[0], ink(15).semi(), to)
 	d.fit(x+12, y, l.Cells[1], ink2(13.5), to)
-	d.rule(row.X, row.Bottom()-4, row.Right(), row.Bottom()-4, scene.Rule)
+	if !d.takes(l) {
+		d.rule(row.X, row.Bottom()-4, row.Right(), row.Bottom()-4, scene.Rule)
+	}
 }
 
 // orderColumns are where the columns of lines begin, as shares of their width.
 var orderColumns = map[state.OrderLook][]float64{
 	state.OrderQueen:  {0, 0.14, 0.32, 0.45},
 	state.OrderGone:   {0, 0.14, 0.34, 0.49, 0.74, 0.8, 0.89},
-	state.OrderClaims: {0, 0.2, 0.34, 0.45, 0.6, 0.73, 0.88},
+	state.OrderClaims: {0, 0.22, 0.36, 0.46, 0.6, 0.76, 0.88},
 }
 
 // cells draws the columns of a line. Heads stand over the columns that as many cells
-// have.
+// have, in two lines where these are slender.
 func (d ordersDraw) cells(l state.OrderLine, row scene.Area, y float64, f font) {
 	at := orderColumns[l.OrderLook]
 	if l.OrderLook == state.OrderHeads {
@@ -164,6 +174,11 @@ func (d ordersDraw) cells(l state.OrderLine, row scene.Area, y float64, f font) 
 			g = f.as(scene.Act)
 		case i > 0 && l.OrderLook != state.OrderClaims:
 			g = font{13.5, f.weight, scene.Ink2}
+		}
+		above, below, two := strings.Cut(cell, " ")
+		if two = two && l.OrderLook == state.OrderHeads && d.width(cell, g) > to-x-at[i]*w; two {
+			d.fit(x+at[i]*w, y-scene.LineHeight(g.size), above, g, to)
+			cell = below
 		}
 		d.fit(x+at[i]*w, y, cell, g, to)
 	}

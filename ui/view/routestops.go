@@ -80,7 +80,9 @@ func (r routeDraw) allStops(page []state.PageStop, top, end float64, a scene.Are
 			r.row++
 		}
 	}
-	r.add(scene.Circle{At: at(r.line, end+10), Radius: 6.5, Fill: scene.Ink})
+	if !page[0].Waits() {
+		r.add(scene.Circle{At: at(r.line, end+10), Radius: 6.5, Fill: scene.Ink})
+	}
 	if end > top+r.All-50 {
 		r.fit(r.line+18, end+15, "Write it all in tonight, in this order", ink2(13), r.area.Right()-state.Edge)
 	}
@@ -91,11 +93,8 @@ func (r routeDraw) allStops(page []state.PageStop, top, end float64, a scene.Are
 func (r routeDraw) stop(s state.PageStop, y float64) {
 	if s.Waits() {
 		r.rule(r.area.X+state.Edge, y, r.area.Right()-state.Edge, y, scene.Rule)
-		head := "Can wait"
-		if said := r.r.WaitsSaid(r.s.DayPage.Less); said != "" {
-			head = said
-		}
-		r.fit(r.line+18, y+20, head, ink(15).semi(), r.area.Right()-state.Edge)
+		r.widest(r.line+18, y+20, r.area.Right()-state.Edge, ink(15).semi(), slices.DeleteFunc(
+			[]string{r.r.WaitsSaid(r.s.DayPage.Less), r.r.PriceSaid(r.s.DayPage.Less), "Can wait"}, func(s string) bool { return s == "" })...)
 		return
 	}
 	if !s.Start.IsZero() {
