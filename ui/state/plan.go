@@ -22,6 +22,7 @@ type Planning struct {
 	Batch    book.BatchID // the planned batch that is being changed; none: a new one
 	Tries    []PlanTry    // kept to be compared
 	Dates    bool         // other days for the graft stand beside
+	Compare  bool         // what was kept is compared beside, before those days
 	ByLarvae bool         // how sure it is by larvae, in place of a hundred such plans
 	Turn     bool         // the turn of a nuc was asked for: lanes give way to it
 	Amounts  int          // which page of the amounts is shown, from 0, where not all have room

@@ -16,6 +16,7 @@ type PlanAmount struct {
 	Name, Value, Have string
 	Short             bool
 	Used              []practice.Key
+	good              plan.Good
 }
 
 // PlanAmounts are what the wish eats, as lines.
@@ -42,8 +43,10 @@ func (s State) PlanAmounts() (all []PlanAmount) {
 		if kinds := n.KindsSaid(); kinds != "" {
 			a.Have += ": " + kinds
 		}
+		a.good = n.Good
 		all = append(all, a)
 	}
+	slices.SortStableFunc(all, toldBefore)
 	return all
 }
 
@@ -56,17 +59,39 @@ func (s State) orderBy(d calendar.Day) string {
 	return max(d, s.Today()).Short()
 }
 
-// PlanAmountsIn are the amounts of which so many lines have room, and how many more
-// there are; 0: all are told. Where not all have room what is short comes first, and
-// the last line is left to lead on to the next page.
-func (s State) PlanAmountsIn(lines int) (shown []PlanAmount, more int) {
+// goodsTold is the order in which amounts are told: first what the keeper has to find, of what stays
+// those follow as they are got ready.
+var goodsTold = [...]plan.Good{plan.Starters, plan.Finishers, plan.Nucs, plan.CupsOfBees, plan.RearerFeed, plan.DroneColonies}
+
+// toldBefore compares two amounts in the order in which they are told.
+func toldBefore(a, b PlanAmount) int {
+	at := func(g plan.Good) int {
+		if i := slices.Index(goodsTold[:], g); i >= 0 {
+			return i
+		}
+		return len(goodsTold)
+	}
+	return cmp.Compare(at(a.good), at(b.good))
+}
+
+// AmountPage is a page of the amounts: those that are told, how many more the next one tells, and
+// whether it is the last of several, behind which the first one comes again.
+type AmountPage struct {
+	Told []PlanAmount
+	More int
+	Last bool
+}
+
+// PlanAmountsIn are the amounts of which so many lines have room. Where not all have room what is
+// short comes first, and the last line is left to lead on to the next page.
+func (s State) PlanAmountsIn(lines int) AmountPage {
 	all := s.PlanAmounts()
 	if len(all) <= lines {
-		return all, 0
+		return AmountPage{Told: all}
 	}
 	slices.SortStableFunc(all, func(a, b PlanAmount) int { return cmp.Compare(boolInt(b.Short), boolInt(a.Short)) })
 	page := max(1, lines-1)
 	from := s.Planning.Amounts * page % (page * ((len(all) + page - 1) / page))
-	shown = all[from:min(len(all), from+page)]
-	return shown, len(all) - len(shown)
+	to := min(len(all), from+page)
+	return AmountPage{all[from:to], len(all) - to, to == len(all)}
 }

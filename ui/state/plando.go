@@ -41,9 +41,10 @@ var planCommands = []Command{
 		sheet, _ := s.PlanSheet()
 		return s.graftOn(sheet.Again.Day)
 	})},
-	{Name: "forget tries", Does: "forget what was kept", Word: "Forget them", Why: noTries, Do: pure(func(s State) State { s.Planning.Tries = nil; return s })},
+	{Name: "compare", Does: "compare what was kept beside", Why: noTries, Do: pure(State.compared)},
+	{Name: "forget tries", Does: "forget what was kept", Word: "Forget them", Why: noTries, Do: pure(func(s State) State { s.Planning.Tries, s.Planning.Compare = nil, false; return s })},
 	{Name: "new plan", Does: "plan another batch", Word: "Another batch", Why: noPlanned, Do: pure(func(s State) State {
-		s.Planning = Planning{Tries: s.Planning.Tries, ByLarvae: s.Planning.ByLarvae}
+		s.Planning = Planning{Tries: s.Planning.Tries, Compare: s.Planning.Compare, ByLarvae: s.Planning.ByLarvae}
 		return s.withoutFields("plan.").wishBegun()
 	})},
 	{Name: "move plan", Does: "change this planned batch in Plan", Keys: "Alt+Shift+P", Word: "Move or change it", Why: noPlanChosen, Do: pure(func(s State) State {
@@ -118,6 +119,15 @@ const mostTries = 4
 func (s State) tried() State {
 	sheet, _ := s.PlanSheet()
 	s.Planning.Tries = append(slices.Clip(s.Planning.Tries), tryOf(sheet))
+	return s.compared()
+}
+
+// compared is the window with what was kept in sight.
+func (s State) compared() State {
+	s.Planning.Compare = true
+	if p := s.PlanPane(s.Layout()); p.Kept.Bottom() > p.Body.Bottom() {
+		s = s.scrolled(PlanPlace, p.Kept.Bottom()-p.Body.Bottom())
+	}
 	return s
 }
 

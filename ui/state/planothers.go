@@ -16,7 +16,23 @@ type PlanOther struct {
 	Chance float64
 	Ready  calendar.Day // by when they are ready, or lay
 	Clash  string       // what is short then that is not short on the day chosen; "" nothing
-	Free   string       // who is free on the day of the graft; "" where nobody said
+	Free   []string     // who is free on the day of the graft
+	Told   bool         // somebody said who is free when
+}
+
+// FreeSaid says who is free on that day, so many by name; "" where nobody said.
+func (o PlanOther) FreeSaid(names int) string {
+	switch more := len(o.Free) - names; {
+	case !o.Told:
+		return ""
+	case len(o.Free) == 0:
+		return "nobody free"
+	case names == 0:
+		return fmt.Sprintf("%d free", len(o.Free))
+	case more > 0:
+		return fmt.Sprintf("%s and %d more free", strings.Join(o.Free[:names], ", "), more)
+	}
+	return strings.Join(o.Free, ", ") + " free"
 }
 
 // otherDays are by how many days other grafts are earlier and later.
@@ -38,7 +54,7 @@ func (s *PlanSheet) other(p *plan.Planner, day calendar.Day) PlanOther {
 		w.Nucs = max(1, a.Free)
 		a = p.Answer(w)
 	}
-	return PlanOther{Day: day, Chance: a.Chance, Ready: a.Nearest, Clash: s.clash(p, a), Free: whoIsFree(p, day)}
+	return PlanOther{Day: day, Chance: a.Chance, Ready: a.Nearest, Clash: s.clash(p, a), Free: whoIsFree(p, day), Told: p.View().HoursTold()}
 }
 
 // clash says what is in the way of another answer and not of this one.
@@ -71,21 +87,14 @@ func (s *PlanSheet) shortOf(g plan.Good) float64 {
 	return 0
 }
 
-// whoIsFree names who is free on a day.
-func whoIsFree(p *plan.Planner, day calendar.Day) string {
-	if !p.View().HoursTold() {
-		return ""
-	}
-	var names []string
+// whoIsFree are the names of those who are free on a day.
+func whoIsFree(p *plan.Planner, day calendar.Day) (names []string) {
 	for who := range p.View().People() {
 		if who.FreeOn(day).Minutes() > 0 {
 			names = append(names, who.Name)
 		}
 	}
-	if len(names) == 0 {
-		return "nobody free"
-	}
-	return strings.Join(names, ", ") + " free"
+	return names
 }
 
 // OtherOf names another day for the graft in a scene.
@@ -101,9 +110,9 @@ func (s State) otherClicked(day string) State {
 }
 
 // datesShown is the window with other days for the graft beside, the keys on the one
-// that is chosen, or without.
+// that is chosen, or without; from what was kept beside it leads back to why.
 func (s State) datesShown() State {
-	s.Planning.Dates = !s.Planning.Dates
+	s.Planning.Dates, s.Planning.Compare = !s.Planning.Dates && !s.Planning.Compare, false
 	if sheet, _ := s.PlanSheet(); s.Planning.Dates {
 		s.Focus = OtherOf(sheet.Batches[0].Day)
 	}

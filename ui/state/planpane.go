@@ -16,7 +16,7 @@ type PlanPane struct {
 	Body   scene.Area // all below the wish: it scrolls where it is higher than its place
 	Ladder scene.Area
 	Parts  [4]scene.Area // amounts, how sure, minutes, why
-	Kept   scene.Area    // what is on the plan, and what was kept beside
+	Kept   scene.Area    // what is on the plan, and what was kept beside, where parts stand below each other
 	Head   float64       // of the ladder, above its steps; 0: beside the first ones
 	Rung   float64       // how high a step of the ladder is
 	Tall   float64       // of all in Body
@@ -43,9 +43,7 @@ const (
 	amountsTall  = 420.0
 	sureTall     = 300.0
 	whyTall      = 380.0
-	keptShare    = 0.35 // of the ladder's width
-	keptRungs    = 6.4  // of its steps lie above
-	keptLine     = 20.0
+	keptLine     = 22.0
 )
 
 // PlanPane is how the room is divided. In a wide window all is in sight; else parts
@@ -68,6 +66,11 @@ func (s State) PlanPane(l Layout) (p PlanPane) {
 	if wide && whole >= p.Ladder.H+partsLeast+BandHeight {
 		p.beside(rest)
 		return p
+	}
+	if more := float64(boolInt(s.Planning.Forwards)) * wishLine; wide && more > 0 && whole >= bodyLeast+more { // the button stands beside it
+		p.Wish, p.Body = cutTop(l.Main, wish+more)
+		rest, whole = p.Body, whole-more
+		p.Ladder.Y = rest.Y
 	}
 	p.Head = headTall
 	p.Rung = rungOf(whole - headTall - LadderEdge)
@@ -110,8 +113,6 @@ func (p *PlanPane) beside(rest scene.Area) {
 		p.Parts[i] = a
 		a.X += a.W
 	}
-	l, above := p.Ladder, LadderEdge+keptRungs*p.Rung
-	p.Kept = scene.Area{X: l.X + l.W*(1-keptShare), Y: l.Y + above, W: l.W*keptShare - Edge, H: l.H - above - 4}
 	p.Tall = p.Body.H
 }
 
@@ -150,7 +151,7 @@ func (s State) keptLines() (n int) {
 // TryRows are the names of the figures of a try-out that are compared: the line only where
 // they are of unlike ones.
 func (s State) TryRows() []string {
-	rows := []string{"wanted", "by", "graft", "larvae", "nucs", "hours", "chance", "at 90 %"}
+	rows := []string{"wanted", "by", "graft", "larvae", "nucs", "hours", "of 100", "at 90 %"}
 	all := s.Planning.Tries
 	if now, _ := s.Wish(); slices.ContainsFunc(all, func(t PlanTry) bool { return t.Wish.Line != now.Line }) {
 		rows = slices.Insert(rows, 2, "line")
@@ -225,10 +226,10 @@ func (s State) planSpan() (first, last calendar.Day) {
 // many as have room for the name of a month and "now", or, in a narrow window, where names
 // stand over the days, for one of those.
 func (s State) daysBefore(last calendar.Day) (n calendar.Day) {
-	const usual, most, name = 4, 14, 69.0
-	width, from := s.Size().W, labelWidth
+	const usual, most = 4, 14
+	width, from, name := s.Size().W, labelWidth, 69.0
 	if width < turns {
-		from = labelNarrow
+		from, name = labelNarrow, 104 // of a batch and its line
 	}
 	for n = usual; n < most && float64(n)*(width-from)/float64(last.Sub(s.Today())+int(n)+1) < name; n++ {
 	}

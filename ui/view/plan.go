@@ -42,7 +42,9 @@ func (p *sheet) plan() {
 		d.ladder()
 		d.amounts(d.Parts[0])
 		d.sure(d.Parts[1])
-		d.minutes(d.Parts[2])
+		if !d.triesWide() {
+			d.minutes(d.Parts[2])
+		}
 		d.why(d.Parts[3])
 		d.stale()
 		d.scrollBar(d.Body, d.Offset, d.Tall)
@@ -94,24 +96,35 @@ func (d *planDraw) partHead(a scene.Area, head, says string) float64 {
 // partHeads is how high the head of a part and the line about it are, dp.
 const partHeads = 54.0
 
-// amounts lists what the wish eats, and what of it is there.
+// amounts lists what the wish eats, and what of it is there. What leads to the others stands in one
+// place on all pages.
 func (d *planDraw) amounts(a scene.Area) {
 	y := d.partHead(a, "Amounts", "")
 	const least, most = 24.0, 28.0
-	lines, more := d.s.PlanAmountsIn(int((a.Bottom() - y - 8) / least))
-	row := min(most, max(least, (a.Bottom()-y-8)/float64(max(1, len(lines)+1))))
+	lines := int((a.Bottom() - y - 8) / least)
+	page := d.s.PlanAmountsIn(lines)
+	row := min(most, max(least, (a.Bottom()-y-8)/float64(max(1, min(lines, len(page.Told)+1)))))
+	turns := page.More > 0 || page.Last
+	if turns {
+		row = max(least, (a.Bottom()-y-8)/float64(max(1, lines)))
+	}
 	x, to := a.X+state.Edge, a.Right()-14
-	value := x + min(200, (to-x)*0.56)
-	for _, n := range lines {
+	value, link := x+min(200, (to-x)*0.56), y+row*float64(lines-1)
+	for _, n := range page.Told {
 		d.amountLine(n, scene.Area{X: x, Y: y, W: to - x, H: row}, value)
 		y += row
 	}
-	if more > 0 {
-		d.link(x, y+row/2+5, plural(more, "more amount", "more amounts"), ink(13.5).as(scene.Pen), "more amounts", false)
-		return
+	word := plural(page.More, "more amount", "more amounts")
+	if page.Last {
+		word = "back to the first amounts"
 	}
-	if y+15 < a.Bottom()-8 {
-		d.givers(x, y+15, to, a.Bottom())
+	if turns {
+		d.link(x, link+row/2+5, word, ink(13.5).as(scene.Pen), "more amounts", false)
+	} else {
+		link = a.Bottom() - 8
+	}
+	if y+15 < link && page.More == 0 {
+		d.givers(x, y+15, to, link)
 	}
 }
 
@@ -129,18 +142,22 @@ func (d *planDraw) amountLine(n state.PlanAmount, a scene.Area, value float64) {
 	d.hit(a, scene.Ref{Kind: state.FigureRef, ID: n.Name}, n.Name+"  "+n.Have+"  "+d.numbersSaid(n.Used))
 }
 
-// givers names the colonies that give the bees of the nucs, graft by graft, and who rests.
+// givers names the colonies that give the bees of the nucs, graft by graft, and who rests, each whole
+// as far as it has room.
 func (d *planDraw) givers(x, y, to, bottom float64) {
+	f := ink2(13)
 	for i, given := range d.all.Given {
 		on := ""
 		if len(d.all.Given) > 1 {
 			on = " of graft " + d.all.Batches[i].Day.Short()
 		}
 		for _, g := range given {
-			if y > bottom-8 {
+			says := givenSaid(g, on)
+			lines := len(scene.Wrap(d.measure, d.say(says), f.size, f.weight, to-x))
+			if y+4+float64(lines-1)*scene.LineHeight(f.size) > bottom {
 				return
 			}
-			y = d.wrap(x, y+4, givenSaid(g, on), ink2(13), to-x, max(1, int((bottom-y)/18)))
+			y = d.wrap(x, y+4, says, f, to-x, lines)
 		}
 	}
 }

@@ -3,6 +3,7 @@ package view
 import (
 	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"lidmark/domain/plan"
@@ -32,32 +33,82 @@ func (d *planDraw) answer(a scene.Area) {
 	if d.all == nil {
 		return
 	}
-	f, says := ink(17).semi(), ink2(13)
+	says, y := ink2(13), d.answerLines(a)
 	if !d.now {
-		f, says = f.as(scene.Ink3), says.as(scene.Ink3)
+		says = says.as(scene.Ink3)
+	}
+	possible := d.answerHead(x, y[0], room)
+	if words, late := d.answerSays(room - x); late {
+		d.wrap(x, y[1], words, ink(13).as(scene.Act), room-x, 2)
+		if !d.s.Planning.Forwards {
+			d.minded(x, y[2], d.noEarlier(), says, room)
+		}
+	} else {
+		d.fit(x, y[1], words, says, room)
+		d.minded(x, y[2], d.reach(room-x), says, room)
+	}
+	d.turns(x, to, y[3:], possible)
+}
+
+// answerLines are where the lines of the answer stand: two of them for what turns it around where it
+// stands beside the wish.
+func (d *planDraw) answerLines(a scene.Area) []float64 {
+	if a.X > d.Wish.X {
+		return []float64{a.Y + 25, a.Y + 44, a.Y + 60, a.Y + 78, a.Y + 96}
+	}
+	return []float64{a.Y + 30, a.Y + 50, a.Y + 67, a.Y + 88}
+}
+
+// answerHead says how many batches how sure, beside it how sure the planned batch is as it stands on
+// the plan and on what the answer counts, each in as many words as have room; it tells whether the wish
+// is possible.
+func (d *planDraw) answerHead(x, y, to float64) bool {
+	f := ink(17).semi()
+	if !d.now {
+		f = f.as(scene.Ink3)
 	}
 	head, possible := d.batches()+": "+plan.OfHundred(d.all.Chance), d.all.InTime || d.s.Planning.Forwards
 	if !possible {
 		head = "Not possible by " + d.all.By.Short()
-	} else if likely := fmt.Sprintf("%s, most likely %d", head, d.all.Chances.Quantile(0.5)); d.unlikely() && d.all.Chances.Quantile(0.5) > 0 && d.width(likely, f) <= room-x {
-		head = likely
 	}
-	end := d.text(x, a.Y+30, head, f)
-	if end = d.before(end+12, a.Y+30, room); d.reckons() {
-		d.fit(end, a.Y+30, reckoning, ink2(13), room)
-	} else if possible {
-		d.assumed(end, a.Y+30, room)
+	before, assumed := d.beforeSaid(), []string{""}
+	if possible && !d.reckons() {
+		assumed = d.assumedSaid()
 	}
-	if words, late := d.answerSays(room - x); late {
-		d.wrap(x, a.Y+50, words, ink(13).as(scene.Act), room-x, 2)
-		if !d.s.Planning.Forwards {
-			d.minded(x, a.Y+67, d.noEarlier(), says, room)
+	wide := func(said string, f font) float64 {
+		if said == "" {
+			return 0
 		}
-	} else {
-		d.fit(x, a.Y+50, words, says, room)
-		d.minded(x, a.Y+67, d.reach(room-x), says, room)
+		return 12 + d.width(said, f)
 	}
-	d.turns(x, a.Y+88, to)
+	on, as := ink(14).as(scene.Pen), ink2(13).as(scene.Act)
+	room := to - x - d.width(head, f)
+	least := wide(assumed[len(assumed)-1], as)
+	said := before[len(before)-1]
+	for _, b := range before {
+		if wide(b, on)+least <= room {
+			said = b
+			break
+		}
+	}
+	room -= wide(said, on)
+	if likely := fmt.Sprintf(", most likely %d", d.all.Chances.Quantile(0.5)); possible && d.unlikely() && d.all.Chances.Quantile(0.5) > 0 && d.width(likely, f)+least <= room {
+		head, room = head+likely, room-d.width(likely, f)
+	}
+	end := d.text(x, y, head, f) + 12
+	if said != "" {
+		end = d.text(end, y, said, on) + 12
+	}
+	if d.reckons() {
+		d.fit(end, y, reckoning, ink2(13), to)
+		return possible
+	}
+	if says := d.firstFitting(room-12, assumed...); says != "" {
+		all := "too few " + strings.Join(plan.Assumed(d.all.Needs), ", ")
+		end := d.fit(end, y, says, as, to)
+		d.hit(scene.Area{X: end - d.width(says, as), Y: y - 17, W: d.width(says, as), H: 24}, scene.Ref{Kind: state.FigureRef, ID: "assumed"}, "Reckoned as if nothing were short: there are "+all)
+	}
+	return possible
 }
 
 // unlikely tells whether more such plans fall short than are enough: such a plan can be made,
@@ -83,28 +134,25 @@ func (d *planDraw) reckonsSaid() string {
 	return ""
 }
 
-// before says of a planned batch how sure it is as it stands on the plan, and gives where
-// there is room behind it.
-func (d *planDraw) before(x, y, to float64) float64 {
+// beforeSaid says of a planned batch how sure it is as it stands on the plan, in fewer and fewer words.
+func (d *planDraw) beforeSaid() []string {
 	b, ok := d.s.Present().View.BatchPlan(d.s.Planning.Batch)
 	if !ok || b.Queens == 0 || b.By == 0 {
-		return x
+		return []string{""}
 	}
-	return 12 + d.fit(x, y, fmt.Sprintf("on the plan %s: %.0f", shortDay(b.Day), 100*d.s.PlannedLane(b).Before), ink(14).as(scene.Pen), to)
+	figure := fmt.Sprintf("%.0f", 100*d.s.PlannedLane(b).Before)
+	return []string{"on the plan " + shortDay(b.Day) + ": " + figure, "plan " + shortDay(b.Day) + ": " + figure, "plan: " + figure}
 }
 
-// assumed says what that counts on and is not there, as far as it has room; all of it is told
+// assumedSaid says what that counts on and is not there, in fewer and fewer words; all of it is told
 // where somebody points at it.
-func (d *planDraw) assumed(x, y, to float64) {
+func (d *planDraw) assumedSaid() []string {
 	all := plan.Assumed(d.all.Needs)
 	if len(all) == 0 || !d.now {
-		return
+		return []string{""}
 	}
-	f := ink2(13).as(scene.Act)
-	few := "too few " + strings.Join(all, ", ")
-	says := d.firstFitting(to-x, "as if nothing were short: "+few, "as if nothing were short", "if nothing is short")
-	end := d.fit(x, y, says, f, to)
-	d.hit(scene.Area{X: x, Y: y - 17, W: end - x, H: 24}, scene.Ref{Kind: state.FigureRef, ID: "assumed"}, "Reckoned as if nothing were short: there are "+few)
+	const as = "as if nothing were short"
+	return []string{as + ": too few " + strings.Join(all, ", "), as, "if nothing is short"}
 }
 
 // minded writes a line, and where there is none what is to be minded of the answer; all of
@@ -117,7 +165,7 @@ func (d *planDraw) minded(x, y float64, line string, f font, to float64) {
 	if line == "" && len(all) > 0 {
 		line, f = all[0], f.as(scene.Act)
 	}
-	end := d.fit(x, y, line, f, to)
+	end := d.fit(x, y, d.wholeClauses(to-x, line), f, to)
 	if len(all) == 0 {
 		return
 	}
@@ -201,9 +249,20 @@ func (d *planDraw) goal() string {
 	return "ready"
 }
 
-// turns are the words that read the wish another way, as many as have room.
-func (d *planDraw) turns(x, y, to float64) {
+// turns are the words that read the wish another way, on lines at some places, as many as have room.
+func (d *planDraw) turns(left, to float64, lines []float64, possible bool) {
 	pen := ink(13.5).as(scene.Pen)
+	ends := slices.Repeat([]float64{left}, len(lines))
+	for _, w := range d.turnWords(possible) {
+		i := slices.IndexFunc(ends, func(end float64) bool { return end+d.width(w[0], pen) <= to })
+		if i >= 0 {
+			ends[i] = d.link(ends[i], lines[i], w[0], pen, w[1], false) + 18
+		}
+	}
+}
+
+// turnWords are those words and their commands, in the order of what they are worth.
+func (d *planDraw) turnWords(possible bool) [][2]string {
 	two := "one batch instead"
 	if len(d.all.Batches) == 1 {
 		two = "two batches, a week apart"
@@ -215,20 +274,15 @@ func (d *planDraw) turns(x, y, to float64) {
 	if d.s.Planning.Forwards {
 		back = "backwards from a day"
 	}
+	if d.s.PlanChanged() {
+		return [][2]string{{"another batch", "new plan"}, {"take it off the plan", "drop plan"}, {"keep beside", "keep try"}, {back, "forwards"}}
+	}
 	words := [][2]string{{two, "two grafts"}, {back, "forwards"}, {"keep beside", "keep try"}}
-	if !d.all.InTime && !d.s.Planning.Forwards {
+	if !possible {
 		words = append([][2]string{{"by " + d.all.Nearest.Short(), "nearest day"}}, words...)
 	}
 	if again := d.all.Again; again.Chance > 0 && d.now && again.Day != d.all.Batches[0].Day {
 		words = append([][2]string{{fmt.Sprintf("graft %s, again if it fails: %.0f", shortDay(again.Day), 100*again.Chance), "graft again"}}, words...)
 	}
-	if d.s.PlanChanged() {
-		words = [][2]string{{"another batch", "new plan"}, {"take it off the plan", "drop plan"}, {"keep beside", "keep try"}, {back, "forwards"}}
-	}
-	for _, w := range words {
-		if x+d.width(w[0], pen) > to {
-			continue
-		}
-		x = d.link(x, y, w[0], pen, w[1], false) + 18
-	}
+	return words
 }

@@ -17,11 +17,11 @@ func (d *planDraw) sure(a scene.Area) {
 	case dots && larvae:
 		above, below := cutFoot(a, math.Max(larvaeTall, a.H*larvaeShare))
 		d.trials(above, trialsHead)
-		d.byLarvae(below, below.Bottom()-larvaeFoot)
+		d.byLarvae(below, below.Right(), below.Bottom()-larvaeFoot)
 	case larvae:
-		d.turnSure(a, "how many queens")
+		to := d.turnSure(a, "how many queens")
 		foot := a.Bottom() - promisesTall
-		d.byLarvae(a, foot-larvaeFoot)
+		d.byLarvae(a, to, foot-larvaeFoot)
 		d.promises(a.X+state.Edge, a.W-2*state.Edge, foot)
 	case len(d.all.ByLarvae) > 0:
 		head := trialsHead
@@ -62,9 +62,13 @@ func (d *planDraw) turnSure(a scene.Area, word string) float64 {
 }
 
 // byLarvae draws a bar for each amount of larvae, as high as the wish is sure: green where
-// that is enough. Its head stands at the top of an area, the bars on a line.
-func (d *planDraw) byLarvae(a scene.Area, line float64) {
-	y := d.partHead(a, "How sure by larvae"+d.eachGraft(), fmt.Sprintf("of 100, in %s; click an amount to try it", plural(d.all.Nucs, "nuc", "nucs")))
+// that is enough. Its head stands at the top of an area, up to a place, the bars on a line.
+func (d *planDraw) byLarvae(a scene.Area, to, line float64) {
+	head := "How sure by larvae" + d.eachGraft()
+	if f := ink(15).semi(); a.X+state.Edge+d.width(head, f) > to-12 {
+		head = "How sure" + d.eachGraft()
+	}
+	y := d.partHead(a, head, fmt.Sprintf("of 100, in %s; click an amount to try it", plural(d.all.Nucs, "nuc", "nucs")))
 	x, w := a.X+state.Edge, a.W-2*state.Edge
 	const figure = 18.0 // above the bars
 	bars := scene.Area{X: x, Y: y + figure, W: w / float64(len(d.all.ByLarvae)), H: line - y - figure}

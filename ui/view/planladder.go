@@ -39,13 +39,14 @@ func (d *planDraw) ladder() {
 			d.rungs(graft, rungs)
 		}
 	})
+	from := len(d.marks)
 	for i, r := range ladders[d.most()] {
 		if d.rungCut(i) {
 			continue
 		}
 		d.rungWords(r, d.span(ladders, i), d.rungY(i))
 	}
-	d.besideLadder()
+	d.besideLadder(from)
 	d.rule(a.X, a.Bottom()-0.5, a.Right(), a.Bottom()-0.5, scene.Rule)
 }
 
@@ -194,9 +195,6 @@ func (d *planDraw) rungWords(r state.PlanRung, bar scene.Area, y float64) {
 		from = d.Ladder.X + headWide + 10
 	}
 	to := d.Ladder.Right() - 14
-	if y > d.Kept.Y && y < d.keptBottom() && d.keptShown() {
-		to = d.Kept.X - 14
-	}
 	left, right := bar.X-gap-from, to-bar.Right()-gap
 	y += 5
 	whole, first := wide+apart+d.width(strings.Join(r.Why, "; "), why), wide+apart+d.width(r.Why[0], why)

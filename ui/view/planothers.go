@@ -12,7 +12,7 @@ func (d *planDraw) others(a scene.Area) {
 	x, w := a.X+state.Edge, a.W-2*state.Edge
 	foot, says := d.planButtons(a), "the same amounts for "+d.all.By.Short()
 	rows := float64(len(d.all.Others) + 1)
-	if foot-a.Y-partHeads < rows*twoLines {
+	if foot-a.Y-partHeads < rows*(twoLines+2) {
 		says = "" // the wish says the day
 	}
 	y := d.partHead(a, "Other days for the graft", says)
@@ -62,22 +62,31 @@ func (d *planDraw) chosenDay(x, y, w, row float64) float64 {
 
 func (d *planDraw) otherDay(o state.PlanOther, a scene.Area) {
 	ref := state.OtherOf(o.Day)
-	r := scene.Rect{Area: a, Radius: 5, Tag: scene.Tag{Ref: ref, Reason: "graft on " + o.Day.Short()}}
+	says, f := "in time for "+o.Ready.Short(), ink2(12.5)
+	if o.Clash != "" {
+		says, f = o.Clash, f.as(scene.Act)
+	}
+	reason := "graft on " + o.Day.Short() + ": " + says
+	if free := o.FreeSaid(len(o.Free)); free != "" {
+		reason += "; " + free
+	}
+	r := scene.Rect{Area: a, Radius: 5, Tag: scene.Tag{Ref: ref, Reason: reason}}
 	if d.hovers(ref) {
 		r.Stroke = stroke(scene.Ink2, 1.5)
 	}
 	d.add(r)
 	x, to := a.X+6, a.Right()-6
-	end := d.right(to, a.Y+14, plan.OfHundred(o.Chance), ink(14).semi())
-	name := d.text(x, a.Y+14, o.Day.Short(), ink(14).semi())
-	says, f := "in time for "+o.Ready.Short(), ink2(12.5)
-	if o.Clash != "" {
-		says, f = o.Clash, f.as(scene.Act)
-	}
+	end := d.right(to, a.Y+14, plan.OfHundred(o.Chance), ink(14).semi()) - 8
+	name := d.text(x, a.Y+14, o.Day.Short(), ink(14).semi()) + 10
 	if a.H < twoLines-2 {
-		d.fit(name+10, a.Y+14, says, f, end-8)
+		d.fit(name, a.Y+14, d.wholeClauses(end-name, says), f, end)
 		return
 	}
-	d.fit(name+10, a.Y+14, o.Free, ink2(12.5), end-8)
-	d.fit(x, a.Y+28, says, f, to)
+	for n := len(o.Free); n >= 0; n-- {
+		if free := o.FreeSaid(n); d.width(free, ink2(12.5)) <= end-name {
+			d.text(name, a.Y+14, free, ink2(12.5))
+			break
+		}
+	}
+	d.fit(x, a.Y+28, d.wholeClauses(to-x, says), f, to)
 }

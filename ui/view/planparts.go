@@ -23,7 +23,7 @@ func (d *planDraw) trials(a scene.Area, head string) {
 	foot := a.Bottom() - promisesTall
 	there := max(10, d.all.Chances.Most())
 	most := max(there, min(d.all.Queens, there*5/4))
-	scale := w / float64(most)
+	scale := w / float64(most+1)
 	bin := int(math.Ceil(9 / scale))
 	wanted := x + min(w, scale*float64(d.all.Queens))
 	d.rect(scene.Area{X: wanted, Y: y, W: x + w - wanted, H: foot - y - 22}, scene.Sunk)
@@ -160,18 +160,14 @@ func (d *planDraw) minutes(a scene.Area) {
 	d.minutesLegend(scene.Area{X: a.X + state.Edge, Y: foot + 34, W: a.W - state.Edge - 8})
 }
 
-// timeThere draws the time there is as one line over the days, in an area as that of
+// timeThere draws the time there is as a thin dash over each day, in an area as that of
 // [planDraw.minuteBar], of the first day. More than is drawn lies along the top.
 func (d *planDraw) timeThere(a scene.Area, top float64) {
-	var line []scene.Point
 	for i, day := range d.all.Days {
 		if day.Told {
 			x, y := a.X+float64(i)*a.W, max(top+1.5, a.Y-day.Free*a.H)
-			line = append(line, at(x, y), at(x+a.W, y))
+			d.rule(x+0.06*a.W, y, x+0.94*a.W, y, scene.Ink)
 		}
-	}
-	if len(line) > 0 {
-		d.add(scene.Poly{Points: line, Open: true, Stroke: stroke(scene.Ink, 1.5)})
 	}
 }
 
@@ -179,7 +175,7 @@ func (d *planDraw) timeThere(a scene.Area, top float64) {
 func (d *planDraw) minutesLegend(a scene.Area) {
 	x, f := a.X, ink2(12.5)
 	if slices.ContainsFunc(d.all.Days, func(day state.PlanDay) bool { return day.Told }) {
-		d.add(scene.Line{From: at(x, a.Y-4), To: at(x+18, a.Y-4), Stroke: stroke(scene.Ink, 1.5)})
+		d.rule(x, a.Y-4, x+18, a.Y-4, scene.Ink)
 		x = d.fit(x+24, a.Y, "time you have", f, a.Right()) + 16
 	}
 	if slices.ContainsFunc(d.all.Days, func(day state.PlanDay) bool { return day.Book > 0 }) {
@@ -250,7 +246,7 @@ func (d *planDraw) minuteBar(day state.PlanDay, a scene.Area, top float64) {
 	}
 	reason := fmt.Sprintf("%s: %.0f min of this plan, %.0f in the book", day.Day.Short(), day.Wish, day.Book)
 	if day.Told {
-		reason += fmt.Sprintf(", %.0f free", day.Free)
+		reason += ", " + thousands(int(math.Round(day.Free))) + " free"
 	}
 	d.hit(scene.Area{X: a.X, Y: top, W: a.W, H: a.Y - top}, scene.Ref{Kind: state.FigureRef, ID: day.Day.String()}, reason)
 }

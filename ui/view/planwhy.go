@@ -21,11 +21,16 @@ var stageNames = map[plan.Link]string{
 // why draws the chain from the larvae to the queens: how many are left after each
 // link, most probably and nine times in ten, and below it what raises the chance.
 func (d *planDraw) why(a scene.Area) {
-	d.rule(a.X, a.Y, a.X, a.Bottom(), scene.Rule)
-	if d.s.Planning.Dates {
+	switch {
+	case d.compares():
+		d.triesBeside(a)
+		return
+	case d.s.Planning.Dates:
+		d.rule(a.X, a.Y, a.X, a.Bottom(), scene.Rule)
 		d.others(a)
 		return
 	}
+	d.rule(a.X, a.Y, a.X, a.Bottom(), scene.Rule)
 	y := d.whyHead(a)
 	foot := d.planButtons(a)
 	told, row, raises := d.stageRows(foot - y)
@@ -211,7 +216,7 @@ func (d *planDraw) planButtons(a scene.Area) float64 {
 	x, w := a.X+state.Edge, a.W-2*state.Edge
 	y := a.Bottom() - 42
 	other := "Other dates"
-	if d.s.Planning.Dates {
+	if d.s.Planning.Dates || d.compares() {
 		other = "Why"
 	}
 	half := (w - 8) / 2
@@ -222,25 +227,33 @@ func (d *planDraw) planButtons(a scene.Area) float64 {
 		d.wrap(x, y-10-float64(lines-1)*scene.LineHeight(13), why, ink(13).as(scene.Act), w, lines)
 		return y - 16 - float64(lines)*scene.LineHeight(13)
 	}
+	f := ink2(12.5)
+	if d.s.Planning.Dates && !d.compares() && !d.reckons() {
+		return d.lastLines(x, y-12, w, f)
+	}
 	late := "A day late: " + d.all.DayLate()
 	says := d.firstFitting(w, fmt.Sprintf("%s; cells %s", late, d.all.Late.Short(d.s.Reading().View.Zone())), late)
 	switch {
 	case d.reckons():
 		says = reckoning
-	case d.s.Planning.Dates:
-		says = sentence(d.lastSaid())
-	case a.H < whyLow: // the ladder says it too
+	case a.H < whyLow || d.compares(): // the ladder says it too
 		return y - 4
 	}
-	end := d.fit(x, y-12, says, ink2(12.5), x+w)
-	if d.s.Planning.Dates {
-		reason := "After it the yard's usual weather lets fewer than half mate"
-		if d.all.Last == 0 {
-			reason = sentence(d.lastSaid())
-		}
-		d.hit(scene.Area{X: x, Y: y - 26, W: end - x, H: 20}, scene.Ref{Kind: state.FigureRef, ID: "last"}, reason)
-	}
+	d.fit(x, y-12, says, f, x+w)
 	return y - 28
+}
+
+// lastLines writes above a line the last graft that makes sense, and gives where that begins.
+func (d *planDraw) lastLines(x, y, w float64, f font) float64 {
+	says := sentence(d.lastSaid())
+	more := float64(d.lines(says, f, w)-1) * scene.LineHeight(f.size)
+	d.wrap(x, y-more, says, f, w, 3)
+	reason := says
+	if d.all.Last != 0 {
+		reason = "After it the yard's usual weather lets fewer than half mate"
+	}
+	d.hit(scene.Area{X: x, Y: y - more - 14, W: w, H: more + 20}, scene.Ref{Kind: state.FigureRef, ID: "last"}, reason)
+	return y - more - 16
 }
 
 // planWord is the word of the main button.

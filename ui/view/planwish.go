@@ -90,14 +90,21 @@ func (w *wishLine) word(text string, f font, line float64) {
 	w.x = w.d.text(w.x, w.y+line*0.66, text, f) + 10
 }
 
-// field draws a field as wide as its text.
+// fieldHolds are texts that a field has room for whatever stands in it, so that the words behind it
+// stay where they are while it is typed in.
+var fieldHolds = map[string]string{
+	state.WishQueens: "000", state.WishDay: "Wed 28 May", state.WishHour: "00:00", state.WishNucs: "000", state.WishLarvae: "000",
+	state.WishApart: "00", state.WishSure: "00", state.WishLine: "any line",
+}
+
+// field draws a field as wide as its text, and as what it holds in any case.
 func (w *wishLine) field(name, empty string, size, high float64) {
 	_, wrong := w.d.s.Wish()
 	text := w.d.s.Field(name).Text
 	if text == "" {
 		text = empty
 	}
-	wide := max(46, w.d.width(text, ink(size).semi())+26)
+	wide := max(46, w.d.width(text, ink(size).semi())+26, w.d.width(fieldHolds[name], ink(size).semi())+26)
 	if left := w.to - w.x; name == state.WishLine && left >= leastLine {
 		wide = min(wide, left) // a long name scrolls in its field
 	}
