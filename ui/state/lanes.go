@@ -75,7 +75,10 @@ func together(first, lane, rows int) int {
 // firstLane is the first batch that is still under way, or a later one from
 // which the rows reach the batch with the next hard deadline.
 func (s State) firstLane(rows int) int {
-	if s.Room == Plan {
+	switch {
+	case s.OnSeason():
+		return 0 // the ripest
+	case s.Room == Plan:
 		return len(s.laneBatches()) // all that is planned
 	}
 	r := s.Present()

@@ -71,31 +71,23 @@ func (d seasonDraw) clashesInTime() {
 	}
 }
 
-// clashesOf draws the bars of one batch, and names those that have room: the chosen one
-// first, then those that no lane above names. A name lies on a ground of its own over the
-// handle, and stands once beside bars of the same days.
+// clashesOf draws the bars of one batch, and names them: the chosen one first, then those that no
+// lane above names. A name lies on a ground of its own over the handle, and stands once.
 func (d seasonDraw) clashesOf(id book.BatchID, lane scene.Area, named map[scene.Ref]bool) {
-	marks, bars := d.s.ClashMarks(id), d.clashBars(id, lane)
-	taken, ground := slices.Clone(bars), scene.Ground
+	c := clashLane{seasonDraw: d, lane: lane, marks: d.s.ClashMarks(id), bars: d.clashBars(id, lane)}
+	ground := scene.Ground
 	if d.s.Selection.Has(id.Subject()) {
 		ground = scene.PenTint
 	}
-	order := make([]int, len(marks))
-	for i, m := range marks {
-		order[i] = i
-		d.clashInTime(m, bars[i], clashHit(bars[i], bars))
+	for i, m := range c.marks {
+		d.clashInTime(m, c.bars[i], clashHit(c.bars[i], c.bars))
 	}
-	slices.SortStableFunc(order, func(i, j int) int { return clashRank(marks[i], named) - clashRank(marks[j], named) })
-	said := map[string]scene.Area{} // the bar beside which a name stands
-	for _, i := range order {
-		name := marks[i].Name
-		words, ok := d.clashNamed(marks[i], bars[i], lane, taken)
-		if by, is := said[name]; !ok || is && bars[i].X < by.Right() && by.X < bars[i].Right() {
-			continue
-		}
-		d.rect(scene.Area{X: words.X - 2, Y: words.Y - 1, W: words.W + 4, H: words.H}, ground)
-		d.text(words.X, lane.Y+laneTop-2.5, name, clashFont)
-		said[name], named[marks[i].Ref], taken = bars[i], true, append(taken, words)
+	for _, w := range c.words(named) {
+		d.rect(scene.Area{X: w.X - 2, Y: w.Y - 1, W: w.W + 4, H: w.H}, ground)
+		d.text(w.X, lane.Y+laneTop-2.5, w.says, clashFont)
+	}
+	for _, m := range c.marks {
+		named[m.Ref] = true
 	}
 }
 
@@ -122,26 +114,3 @@ func (d seasonDraw) clashInTime(m state.ClashMark, bar, hit scene.Area) {
 }
 
 var clashFont = ink(12).semi().as(scene.Act)
-
-// clashNamed is where the name of a clash stands, right behind its bar or right before it;
-// elsewhere it would be read as that of another one.
-func (d seasonDraw) clashNamed(m state.ClashMark, bar, lane scene.Area, taken []scene.Area) (words scene.Area, ok bool) {
-	const air = 6.0
-	words = scene.Area{X: bar.Right() + air, Y: lane.Y + 2, W: d.width(m.Name, clashFont), H: laneTop - 1}
-	if bar.W <= 0 {
-		return words, false
-	}
-	free := func() bool {
-		for _, t := range taken {
-			if t.W > 0 && words.Overlaps(t.Inset(-air/2)) {
-				return false
-			}
-		}
-		return words.Right() <= lane.Right()-30
-	}
-	if free() {
-		return words, true
-	}
-	words.X = bar.X - air - words.W
-	return words, words.X >= d.l.Ribbon.Left(d.s.Today()+1)+air && free()
-}

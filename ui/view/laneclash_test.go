@@ -23,7 +23,9 @@ func crowded(t *testing.T, size [3]float64) state.State {
 	season := s.Book.Season.With(p.Entries...)
 	s = planning(s, state.Opened{Book: &state.Book{Season: season, Name: "hill"}, IDs: book.NewIDs(s.Now, season, [32]byte{1})})
 	s.Width, s.Height, s.Text = size[0], size[1], size[2]
-	return planning(s, state.Ran{Command: "season"})
+	s = planning(s, state.Ran{Command: "season"})
+	s.Scroll = map[state.Place]float64{state.LanePlace: 1e6} // to what is planned
+	return s
 }
 
 // TestEachClashHasItsPlace: of three clashes and more of the same days each has a bar that
@@ -66,6 +68,9 @@ func TestEachClashHasItsPlace(t *testing.T) {
 				}
 				most = max(most, over)
 			}
+		}
+		if wrong, _ := unsaid(t, s); len(wrong) > 0 {
+			t.Errorf("%v: %q", size, wrong)
 		}
 		if most < 3 {
 			t.Errorf("%v: no three clashes of the same days are drawn", size)

@@ -37,13 +37,10 @@ func (p *sheet) laneArea(i int) scene.Area {
 	return scene.Area{X: a.X, Y: a.Y + float64(i)*p.l.Lane, W: a.W, H: p.l.Lane}
 }
 
-// hiddenLanes says beside the names how many batches lie above and below, and
+// hiddenLanes says at the right how many batches lie above and below, and
 // leads there.
 func (p *sheet) hiddenLanes(a scene.Area) {
-	x := p.l.Ribbon.X - 12
-	if p.l.Narrow {
-		x = a.Right() - 22
-	}
+	x := a.Right() - 22 // clear of the bar that scrolls
 	above, below := p.s.LanesHidden(p.l)
 	p.hiddenLane(above, at(x, a.Y+14), -4, "lanes up")
 	p.hiddenLane(below, at(x, a.Bottom()-12), 4, "lanes down")
@@ -54,9 +51,8 @@ func (p *sheet) hiddenLane(n int, c scene.Point, tip float64, command string) {
 	if n == 0 {
 		return
 	}
-	if w := p.width("+"+thousands(n), ink(12).semi()); p.l.Narrow { // there it lies over the stream
-		p.rect(scene.Area{X: c.X - 14 - w, Y: c.Y - 9, W: w + 24, H: 18}, scene.Ground)
-	}
+	w := p.width("+"+thousands(n), ink(12).semi())
+	p.rect(scene.Area{X: c.X - 14 - w, Y: c.Y - 9, W: w + 24, H: 18}, scene.Ground) // over the stream
 	p.add(scene.Poly{Points: []scene.Point{c.Add(at(-5, -tip/2)), c.Add(at(5, -tip/2)), c.Add(at(0, tip))}, Fill: scene.Ink})
 	from := p.right(c.X-8, c.Y+4.5, "+"+thousands(n), ink(12).semi())
 	p.command(scene.Area{X: min(from, c.X+8-leastTarget) - 4, Y: c.Y - 12, W: max(c.X+12-from, leastTarget), H: 24}, command)

@@ -1,7 +1,6 @@
 package view
 
 import (
-	"cmp"
 	"fmt"
 	"math"
 	"strings"
@@ -17,28 +16,35 @@ import (
 // counted yet, with its fan. While it is dragged it says what the other day costs.
 func (p *sheet) plannedLane(b state.PlannedLane, a scene.Area) {
 	g := p.laneOf(plannedStream(b), a)
-	g.name, g.ref = "Planned", b.Ref()
-	p.add(scene.Rect{Area: a, Tag: scene.Tag{Ref: g.ref, Reason: "Planned  drag it to another day; " + plannedSays(b)}})
+	g.name, g.ref = "Graft "+shortDay(b.Day), b.Ref()
+	p.add(scene.Rect{Area: a, Tag: scene.Tag{Ref: g.ref, Reason: g.name + "  planned, drag it to another day; " + plannedSays(b)}})
 	days := scene.Area{X: g.ribbon.X, Y: a.Y, W: a.W - g.ribbon.X, H: a.H}
 	p.clipped(days, scene.Tag{}, func() {
 		g.windows()
 		g.fan()
 		g.pieces()
 		if b.Moved() {
-			p.moveShown(b, days)
+			p.movedFrom(b, days)
 		}
 	})
 	p.names = append(p.names, func() { p.clipped(days, scene.Tag{}, g.labels) })
 	g.title()
+	if b.Moved() {
+		p.names = append(p.names, func() { p.moveShown(b, days) })
+	}
 	p.rule(0, a.Bottom()-1, a.W, a.Bottom()-1, scene.Hair)
 }
 
-// moveShown marks the day that is planned, and says beside the stream what the other
-// one costs.
+// movedFrom marks the day that is planned.
+func (p *sheet) movedFrom(b state.PlannedLane, a scene.Area) {
+	was := p.l.Ribbon.At(b.Was)
+	p.add(scene.Line{From: at(was, a.Y+3), To: at(was, a.Bottom()-4), Stroke: scene.Stroke{Role: scene.Pen, Width: 1.4, Dash: [2]float64{3, 3}}})
+}
+
+// moveShown says over the lane what the other day costs, above all that stands there.
 func (p *sheet) moveShown(b state.PlannedLane, a scene.Area) {
 	r := p.l.Ribbon
 	was := r.At(b.Was)
-	p.add(scene.Line{From: at(was, a.Y+3), To: at(was, a.Bottom()-4), Stroke: scene.Stroke{Role: scene.Pen, Width: 1.4, Dash: [2]float64{3, 3}}})
 	says, f := moveSays(b), ink(13).semi().as(scene.Pen)
 	if b.Unsure() {
 		f = f.as(scene.Act)
@@ -49,8 +55,8 @@ func (p *sheet) moveShown(b state.PlannedLane, a scene.Area) {
 		x = max(r.Left(b.Ladder.Rung(plan.Ready).By+1), was) + 10
 	}
 	x = max(a.X+4, r.Left(p.s.Today()+1)+8, min(x, a.Right()-w-8))
-	p.rect(scene.Area{X: x - 4, Y: a.Y + 8, W: w + 8, H: 19}, scene.Panel)
-	p.text(x, a.Y+22, says, f)
+	p.add(scene.Rect{Area: scene.Area{X: x - 6, Y: a.Y + 1, W: w + 12, H: 20}, Radius: 4, Fill: scene.Panel, Stroke: stroke(f.role, 1)})
+	p.text(x, a.Y+15.5, says, f)
 }
 
 // moveSays is what moving a planned batch does to its promise.
@@ -87,7 +93,7 @@ func plannedSays(b state.PlannedLane) string {
 // plannedStream is a planned batch as a lane draws it: how many are left after each
 // link, from the step of the ladder on after which they are.
 func plannedStream(b state.PlannedLane) stream {
-	s := stream{Batch: &book.Batch{Grafted: book.Grafted{Batch: b.Batch, Larvae: b.Larvae, Line: plannedName(b)}}}
+	s := stream{Batch: &book.Batch{Grafted: book.Grafted{Batch: b.Batch, Larvae: b.Larvae, Line: b.Line}}}
 	zone := b.Ladder.Graft.Location()
 	on := func(step plan.Step) time.Time { return b.Ladder.Rung(step).Best.At(12, 0, zone) }
 	raw := stageLook{scene.Off, scene.Ink3, "larvae", "larvae to graft"}
@@ -132,6 +138,3 @@ func plannedStream(b state.PlannedLane) stream {
 	s.ends = (b.Ladder.Rung(plan.Ready).By + 1).Start(zone)
 	return s
 }
-
-// plannedName is what stands below "Planned" before a lane: the line, else the day.
-func plannedName(b state.PlannedLane) string { return cmp.Or(b.Line, b.Day.Short()) }

@@ -31,7 +31,7 @@ func (d seasonDraw) banks(a scene.Area) {
 // bank draws one bank in its row: solid up to now, hatched as long as its queens keep, as
 // thick as it has queens. Its name stands in it where no column has it.
 func (d seasonDraw) bank(i int, b rules.Bank, name string, row scene.Area) {
-	const thick, middle = 14.0, 13.0
+	thick, middle := 14.0, 13.0
 	r := d.s.Present()
 	now := instantX(d.l.Ribbon, r.View.On(), r.View.Zone())
 	look := scene.Laying
@@ -39,8 +39,21 @@ func (d seasonDraw) bank(i int, b rules.Bank, name string, row scene.Area) {
 		look = scene.Virgin
 	}
 	says, late := d.s.BankSays(b)
+	role, f := scene.Ink, ink(12.5)
+	if late {
+		role, f = scene.Act, f.semi().as(scene.Act)
+	}
+	if d.l.Ribbon.X < 100 {
+		says = name + ": " + says
+	}
 	why := d.s.BankName(b) + "  " + says + "; " + d.s.BankWhy(b)
 	end := max(b.Last(), d.s.Today()) + 1
+	x, y, w := d.l.Ribbon.Left(end)+10, row.Y+17, d.width(says, f)
+	if x+w > row.Right()-state.Edge { // above the bar, behind the frame of today
+		_, frame := d.frameSides(d.s.Today())
+		thick, middle = 8, 19
+		x, y = min(frame+8, row.Right()-state.Edge-w), row.Y+12
+	}
 	for day := b.Since(); day < end; {
 		n, to := caged(b, day, d.s.Today()), day+1
 		for to < end && caged(b, to, d.s.Today()) == n {
@@ -57,21 +70,8 @@ func (d seasonDraw) bank(i int, b rules.Bank, name string, row scene.Area) {
 		day = to
 	}
 	by := d.l.Ribbon.Left(b.First() + 1)
-	role, f := scene.Ink, ink(12.5)
-	if late {
-		role, f = scene.Act, f.semi().as(scene.Act)
-	}
-	if d.l.Ribbon.X < 100 {
-		says = name + ": " + says
-	}
-	behind := d.l.Ribbon.Left(end) + 10
-	x := behind
-	if behind+d.width(says, f) > row.Right()-state.Edge {
-		x = max(d.l.Ribbon.X+6, min(by-14, row.Right()-state.Edge)-d.width(says, f)) // before the tick, which stays to be seen
-		d.rect(scene.Area{X: x - 4, Y: row.Y + 2, W: d.width(says, f) + 8, H: 22}, scene.Ground)
-	}
-	d.text(x, row.Y+17, says, f)
-	d.add(scene.Line{From: at(by, row.Y+3), To: at(by, row.Y+23), Stroke: stroke(role, 2)})
+	d.text(x, y, says, f)
+	d.add(scene.Line{From: at(by, row.Y+middle-thick/2-3), To: at(by, row.Y+middle+thick/2+3), Stroke: stroke(role, 2)})
 	d.hit(row, scene.Ref{Kind: state.FigureRef, ID: fmt.Sprint("bank ", i)}, why)
 }
 

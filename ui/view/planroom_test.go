@@ -146,7 +146,7 @@ func TestALongLineEndsBeforeItsStream(t *testing.T) {
 		}
 	}
 	for _, w := range texts(t, window(s), s.Size()) {
-		if strings.HasPrefix(w.Text.Text, "Planned N") && w.box.Right() > from {
+		if strings.HasPrefix(w.Text.Text, "Northern") && w.box.Right() > from {
 			t.Errorf("%q goes on to %.0f, its stream begins at %.0f", w.Text.Text, w.box.Right(), from)
 		}
 	}

@@ -32,8 +32,8 @@ func (p *sheet) season() {
 		})
 	}
 	p.card()
+	p.names = append(p.names, d.clashesInTime) // over the handle
 	p.days()
-	d.clashesInTime()
 }
 
 // head draws the words that turn the pages, and the papers of the season.

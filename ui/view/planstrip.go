@@ -70,16 +70,9 @@ func (d seasonDraw) flag(f state.OrderFlag, a scene.Area, free, next float64) fl
 	}
 	d.add(scene.Line{From: at(x, a.Y+3), To: at(x, a.Bottom()-2), Stroke: stroke(role, 1.8)},
 		scene.Poly{Points: []scene.Point{at(x, a.Y+3), at(x+10, a.Y+8), at(x, a.Y+13)}, Fill: role})
-	word, g := fmt.Sprintf("%s: %d", f.Number, f.Owed), ink(13).semi().as(role)
-	if f.Moved() {
-		word = flagSays(f)
-	}
-	hit := scene.Area{X: x - 9, Y: a.Y, W: 24, H: a.H}
-	w := d.width(word, g)
-	left := x + 13
-	if left+w > next-4 {
-		left = x - w - 6
-	}
+	g := ink(13).semi().as(role)
+	word, left := d.flagWord(f, x, free, next-4, g)
+	hit, w := scene.Area{X: x - 9, Y: a.Y, W: 24, H: a.H}, d.width(word, g)
 	if left >= free || f.Moved() {
 		if d.s.Selection.Has(f.Order.Order.Subject()) || f.Moved() {
 			d.rect(scene.Area{X: left - 3, Y: a.Y + 5, W: w + 6, H: 20}, scene.PenTint)
@@ -90,6 +83,28 @@ func (d seasonDraw) flag(f state.OrderFlag, a scene.Area, free, next float64) fl
 	}
 	d.hit(hit, ref, "drag it to another day; "+flagSays(f))
 	return max(free, x+12)
+}
+
+// flagWord is what a flag at x is called and where that begins: whose it is, else its number, and how
+// many are owed, behind it up to a place, or before it down to another.
+func (d seasonDraw) flagWord(f state.OrderFlag, x, from, to float64, g font) (word string, left float64) {
+	words := []string{fmt.Sprintf("%s: %d", f.Number, f.Owed)}
+	if f.Customer != "" {
+		words = append([]string{fmt.Sprintf("%s %d", f.Customer, f.Owed)}, words...)
+	}
+	if f.Moved() {
+		words = []string{flagSays(f)}
+	}
+	for _, word = range words {
+		w := d.width(word, g)
+		if left = x + 13; left+w <= to {
+			break
+		}
+		if left = x - w - 6; left >= from {
+			break
+		}
+	}
+	return word, left
 }
 
 // flagSays is an order in one line, or what moving it does.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -286,5 +287,33 @@ func TestLittleWorkStandsOnItsLine(t *testing.T) {
 		if len(bars) < 10 || little == 0 {
 			t.Errorf("%v: %d bars, %d of them of little work", size, len(bars), little)
 		}
+	}
+}
+
+// TestFiguresOfDaysStandApart: however long the season and slender its days, the figures over two
+// days never touch.
+func TestFiguresOfDaysStandApart(t *testing.T) {
+	slender := 0
+	for _, days := range []int{20, 45, 60, 90, 120, 170} {
+		s := inPlan(t)
+		s.Width, s.Height = 1280, 800
+		s = wished(s, state.WishDay, "+"+strconv.Itoa(days))
+		r := s.Layout().Ribbon
+		if r.Column < 12 {
+			slender++
+		}
+		last := math.Inf(-1)
+		for _, w := range texts(t, window(s), s.Size()) {
+			if w.At.Y != r.Y+30 || w.At.X < r.X {
+				continue
+			}
+			if w.box.X < last+4 {
+				t.Errorf("%d days: %q begins %.1f behind the figure before it", days, w.Text.Text, w.box.X-last)
+			}
+			last = w.box.Right()
+		}
+	}
+	if slender == 0 {
+		t.Error("no day is slender")
 	}
 }

@@ -32,8 +32,11 @@ func (p *sheet) numberSpan(d calendar.Day) (from, to float64) {
 	return x - w/2, x + w/2
 }
 
-// numbered tells whether a day shows its number: in slender columns only the first, third
-// and fifth of a week. The day looked at shows it always, and no other where the frame
+// slender is the width of columns, dp, under which figures of every other day would touch.
+const slender = 12.0
+
+// numbered tells whether a day shows its number: in narrow columns only the first, third
+// and fifth of a week, in slender ones only the first. The day looked at shows it always, and no other where the frame
 // about that one or the line of a month would cut it.
 func (g *strip) numbered(d calendar.Day) bool {
 	if d == g.s.Looked() {
@@ -52,6 +55,9 @@ func (g *strip) numbered(d calendar.Day) bool {
 		return true
 	}
 	inWeek := 7 - state.NextWeek(d, g.s.Week.Day()).Sub(d)
+	if g.Column < slender {
+		return inWeek == 0
+	}
 	away := d.Sub(g.today)
 	return (inWeek == 0 || inWeek == 2 || inWeek == 4) && away != 1 && away != -1
 }
