@@ -130,7 +130,6 @@ func (f wishFlags) withLarvae(w plan.Wish) (plan.Wish, error) {
 	return w.WithLarvae(all...), nil
 }
 
-// wishedDay reads a day to come; "" is none.
 // wishedGraft reads the day of a graft to come, or the time on it in minutes after
 // midnight.
 func wishedGraft(v *book.View, text string) (d calendar.Day, minute int, err error) {
@@ -144,6 +143,7 @@ func wishedGraft(v *book.View, text string) (d calendar.Day, minute int, err err
 	return d, minute, err
 }
 
+// wishedDay reads a day to come; "" is none.
 func wishedDay(v *book.View, flag, text string) (d calendar.Day, err error) {
 	if text == "" {
 		return 0, nil

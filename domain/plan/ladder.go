@@ -168,7 +168,7 @@ func (p *Planner) untilCells(l *Ladder, z zoned, minutes float64) {
 // stepOf is what a window of a batch's table is here.
 var stepOf = map[bee.Step]Step{bee.ToFinisher: ToFinisher, bee.CountTake: CountTake, bee.CellsCapped: CountCapped, bee.CellsIn: GiveCells}
 
-// the shares of a distribution that a window runs from and to.
+// What is likely runs from one share of a distribution to another. A convention of the program.
 const (
 	earliest = 0.1
 	middle   = 0.5

@@ -59,6 +59,8 @@ func (p *Planner) dayParts(d calendar.Day, minutes float64) DayParts {
 type PersonMinutes struct {
 	Name    string
 	Minutes float64
+
+	who book.PersonID // two of one name are two
 }
 
 // PeopleOf adds up what each person has of some days, whoever has most first, and what
@@ -67,9 +69,9 @@ func PeopleOf(days []DayParts) (all []PersonMinutes, over float64) {
 	for _, d := range days {
 		over += d.Over
 		for _, t := range d.Parts {
-			i := slices.IndexFunc(all, func(m PersonMinutes) bool { return m.Name == t.Who.Name })
+			i := slices.IndexFunc(all, func(m PersonMinutes) bool { return m.who == t.Who.Person })
 			if i < 0 {
-				i, all = len(all), append(all, PersonMinutes{Name: t.Who.Name})
+				i, all = len(all), append(all, PersonMinutes{Name: t.Who.Name, who: t.Who.Person})
 			}
 			all[i].Minutes += t.Minutes
 		}

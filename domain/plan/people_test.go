@@ -26,10 +26,20 @@ func TestMinutesByPerson(t *testing.T) {
 		t.Errorf("Saturday: %+v", days[0].Parts)
 	}
 	all, over := plan.PeopleOf(days)
-	if len(all) != 2 || all[0] != (plan.PersonMinutes{Name: "Ben", Minutes: 90}) || all[1].Minutes != 70 || over != 20 {
+	if len(all) != 2 || all[0].Name != "Ben" || all[0].Minutes != 90 || all[1].Minutes != 70 || over != 20 {
 		t.Errorf("in all: %v, over %v", all, over)
 	}
 	if none := plan.New(course.New(sources(nil).View("2027-04-02 08:00"))).ByPerson([]plan.Minutes{{Day: sat, Minutes: 1}}); none != nil {
 		t.Errorf("hours nobody told are shared out: %v", none)
+	}
+}
+
+// Two people of one name are two.
+func TestTwoOfOneNameAreTwo(t *testing.T) {
+	part := func(id string) plan.Part {
+		return plan.Part{Who: &book.Person{PersonDescribed: book.PersonDescribed{Person: booktest.Person(id), Name: "Anna"}}, Minutes: 10}
+	}
+	if all, _ := plan.PeopleOf([]plan.DayParts{{Parts: []plan.Part{part("a"), part("b")}}, {Parts: []plan.Part{part("b")}}}); len(all) != 2 || all[0].Minutes != 20 || all[1].Minutes != 10 {
+		t.Errorf("%+v", all)
 	}
 }

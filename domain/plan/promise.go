@@ -42,7 +42,8 @@ type Limit uint8
 // The limits. NucsLimit: the nucs, however well they are filled, do not give so
 // many so surely. GraftLimit: a single graft fails outright more often than the
 // certainty allows, whatever its size. LarvaeLimit: with any number of nucs, it
-// would need more larvae than one graft has.
+// would need more larvae than one graft has. LateLimit: too many of its queens come
+// after the day.
 const (
 	NoLimit Limit = iota
 	NucsLimit

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 )
 
@@ -27,8 +28,12 @@ const (
 )
 
 var changes = [...]string{
-	"", "12 more larvae", "8 more nucs", "one more graft of half the size", "virgins for cells",
-	"take up by 5 points", "mating up by 5 points",
+	MoreLarvae:      fmt.Sprintf("%d more larvae", larvaeMore),
+	MoreNucs:        fmt.Sprintf("%d more nucs", nucsMore),
+	OneMoreGraft:    "one more graft of half the size",
+	VirginsForCells: "virgins for cells",
+	BetterTake:      fmt.Sprintf("take up by %.0f points", 100*pointsMore),
+	BetterMating:    fmt.Sprintf("mating up by %.0f points", 100*pointsMore),
 }
 
 // String is the change in the keeper's words.
