@@ -43,7 +43,7 @@ var goods = [...]goodRow{
 	StarterBees:     {"bees for starters", "kg", false, []practice.Key{practice.StarterBees}},
 	RearerFeed:      {"syrup for rearing", "l", true, []practice.Key{practice.FeedPerRearer, practice.FeedStarterBefore}},
 	Finishers:       {"finishers", "", false, []practice.Key{practice.CellsPerFinisher}},
-	NursesOfCells:   {"nurse bees", "", false, []practice.Key{practice.NursesPerCell}},
+	NursesOfCells:   {"nurse bees", "kg", false, []practice.Key{practice.NursesPerCell, practice.BeesPerKilogram}},
 	InIncubator:     {"incubator places", "", false, []practice.Key{practice.IncubatorPlaces, practice.GraftToCapped, practice.CellsIn}},
 	Nucs:            {"nucs", "", false, nil},
 	CupsOfBees:      {"cups of bees", "", false, []practice.Key{practice.BeesPerCup, practice.CupOfBees, practice.NeedAt14C}},

@@ -68,7 +68,7 @@ func (m MakeUp) combsByKind() (kinds []OfKind) {
 	if full := m.Combs - m.Halves/halvesOfComb; full > hardlyAny {
 		kinds = append(kinds, OfKind{"full", full})
 	}
-	return append(kinds, OfKind{"half, two of a full one", m.Halves})
+	return append(kinds, OfKind{"of half size", m.Halves})
 }
 
 // KindsSaid are kinds with their amounts in words; "" where there are none.

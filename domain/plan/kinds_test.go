@@ -28,7 +28,7 @@ func TestNucsAndCombsByKind(t *testing.T) {
 		t.Errorf("nucs: %q", said)
 	}
 	combs := got[plan.BroodCombs]
-	if said := combs.KindsSaid(); combs.Amount != 5 || combs.Have != 2 || said != "3 full, 4 half, two of a full one" {
+	if said := combs.KindsSaid(); combs.Amount != 5 || combs.Have != 2 || said != "3 full, 4 of half size" {
 		t.Errorf("combs: %v of %v, %q", combs.Amount, combs.Have, said)
 	}
 	if said := needs(p, l, plan.Size{Larvae: 20, Nucs: 2, Yard: home})[plan.Nucs].KindsSaid(); said != "" {

@@ -122,7 +122,7 @@ func (w *want) rearing() {
 	rear := w.add(Finishers, finishers, ToFinisher, CountCapped)
 	rear.To = finishing.To + 1
 	rear.have(w.idle(book.Finisher, finishing))
-	w.add(NursesOfCells, w.s.Takes*n.Get(practice.NursesPerCell), ToFinisher, CountCapped)
+	w.add(NursesOfCells, w.s.Takes*n.Get(practice.NursesPerCell)/n.Get(practice.BeesPerKilogram), ToFinisher, CountCapped)
 	w.incubator()
 	start, capped := w.l.Rung(FeedStarter).Best, w.l.Rung(CountCapped).Best
 	perDay := n.Get(practice.FeedPerRearer)

@@ -28,7 +28,7 @@ func TestWhatABatchEats(t *testing.T) {
 	got := needs(p, l, plan.Size{Larvae: 96, Nucs: 64, Takes: 77, Cells: 73, Queens: 40})
 	for good, want := range map[plan.Good]float64{
 		plan.CellCups: 96, plan.Starters: 3, plan.Finishers: 4, plan.Nucs: 64, plan.CupsOfBees: 128, plan.Cages: 40,
-		plan.DroneColonies: 8, plan.StarterBees: 3.6, plan.NursesOfCells: 77 * 300, plan.BreederOfLine: 1,
+		plan.DroneColonies: 8, plan.StarterBees: 3.6, plan.NursesOfCells: 77.0 * 300 / 8300, plan.BreederOfLine: 1,
 	} {
 		if math.Abs(got[good].Amount-want) > 1e-9 {
 			t.Errorf("%s: %v, want %v", good, got[good].Amount, want)
