@@ -10,7 +10,7 @@ import (
 type larvaeShape struct {
 	Larvae int     `json:"larvae"`
 	Chance float64 `json:"chance"`
-	Nucs   int     `json:"nucs"`   // that get a cell of those there are, nine times in ten no more
+	Nucs   int     `json:"nucs"`   // that most probably get a cell, of those there are
 	Enough bool    `json:"enough"` // as sure as is wished
 	Fewest bool    `json:"fewest"` // no fewer are enough
 }

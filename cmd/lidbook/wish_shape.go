@@ -99,7 +99,7 @@ type graftShape struct {
 	LateQueens float64     `json:"queensFewerGivenADayLate"`
 	wishDates
 
-	late string // what a day late costs, in words
+	lateBy, late string // how late cells are given then, and what it costs, in words
 }
 
 // stepShape is a step of a batch with its days, in JSON.
@@ -260,7 +260,8 @@ func shapeOfGraft(p *plan.Planner, b plan.Batch, needs []plan.Need, given []plan
 	s.Needs = shapeOfNeeds(needs)
 	s.gives(given)
 	late := p.CellsLate(b)
-	s.CellsLate, s.LateAt, s.LateHard, s.LateQueens, s.late = round(late.Lost), stamp(late.At, zone), stamp(late.Hard, zone), round(late.Queens), late.Words(zone)
+	s.CellsLate, s.LateAt, s.LateHard, s.LateQueens = round(late.Lost), stamp(late.At, zone), stamp(late.Hard, zone), round(late.Queens)
+	s.lateBy, s.late = late.Late(), late.Words(zone)
 	return s
 }
 

@@ -110,7 +110,7 @@ func (a *app) printGraft(v *book.View, g graftShape) {
 	a.printNeeds(v, "it takes", g.Needs)
 	a.facts("to make up", madeUpWords(g), "bees for starters from", giftsWords(g.Starters), "nobody can give for them", shortGift(g.ShortBees, 0),
 		"bees and brood from", giftsWords(g.Gives), "nobody can give", shortGift(g.ShortCups, g.ShortCombs), "gives none", restWords(g.Rests),
-		"cells given a day late", g.late)
+		"cells given "+g.lateBy, g.late)
 }
 
 func giftsWords(all []giftShape) string {

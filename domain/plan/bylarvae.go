@@ -8,7 +8,7 @@ import (
 // ByLarvae is how sure a wish is with so many larvae, all else of it as it was answered.
 type ByLarvae struct {
 	Larvae  int     // of each graft
-	Nucs    int     // that get a cell, of those there are: nine times in ten no more
+	Nucs    int     // that most probably get a cell, of those there are
 	Chance  float64 // of as many queens as are wished
 	Enough  bool    // that is as sure as is wished
 	Fewest  bool    // no fewer are enough
@@ -61,13 +61,13 @@ func (z sizing) fewestOf(grafted int) int {
 	return z.fewest(by)
 }
 
-// nucs is in how many of the nucs a cell is placed, nine times in ten no more, where each
-// graft has so many larvae.
+// nucs is in how many of the nucs most probably a cell is placed, where each graft has so many
+// larvae.
 func (z sizing) nucs(larvae int) (n int) {
 	for _, g := range z.grafts {
 		for _, s := range z.a.Rates.Along(Graft{Larvae: larvae, Nucs: z.a.Nucs, Late: g.Late}) {
 			if s.Link == Placed {
-				n += s.High()
+				n += s.Likely()
 			}
 		}
 	}

@@ -6,12 +6,15 @@ import (
 	"time"
 
 	"lidmark/domain/bee"
+	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
 )
 
-// CellsLate is what it costs to give the ripe cells of a batch a day after their best one.
+// CellsLate is what it costs to give the ripe cells of a batch on the first day after their best
+// one on which somebody is free.
 type CellsLate struct {
 	At     time.Time // when they are given then: as [Planner.GraftAt] has the hour of a day
+	Days   int       // after the best day
 	Cells  int       // ripe ones
 	Lost   float64   // of them, destroyed by At if they stay together so long
 	Hard   time.Time // the last instant at which they may be together, if that is before At; zero: it is not
@@ -21,7 +24,9 @@ type CellsLate struct {
 // CellsLate is that of a batch of a wish, by the keeper's own rates: what a day's work that
 // waits costs is reckoned by the same.
 func (p *Planner) CellsLate(b Batch) CellsLate {
-	l := CellsLate{At: p.GraftAt(b.Rung(GiveCells).Best + 1), Cells: int(math.Round(b.Size.Cells))}
+	best := b.Rung(GiveCells).Best
+	again := p.freeAfter(best)
+	l := CellsLate{At: p.GraftAt(again), Days: again.Sub(best), Cells: int(math.Round(b.Size.Cells))}
 	own, clock := p.Own(), bee.Batch{Graft: b.Ladder.Graft, Cells: l.Cells}.Clock(p.numbers)
 	l.Lost = clock.Loose().Lost(l.At)
 	given := func(cells float64) float64 { return min(cells, float64(b.Size.Nucs)) } // more than there are nucs is spare
@@ -31,6 +36,25 @@ func (p *Planner) CellsLate(b Batch) CellsLate {
 		l.Hard, l.Queens = hard, given(cells)/max(1, cells)*OfEmerged(CagedBy(clock, l.At), own)
 	}
 	return l
+}
+
+// freeAfter is the first day after one on which somebody is free; the next day where nobody is
+// within [practice.FreeHourAhead], or nobody told hours.
+func (p *Planner) freeAfter(best calendar.Day) calendar.Day {
+	for d := best + 1; p.view.HoursTold() && d <= best+p.days(practice.FreeHourAhead); d++ {
+		if p.view.MinutesFree(d) > 0 {
+			return d
+		}
+	}
+	return best + 1
+}
+
+// Late is how late that is: "a day late", "2 days late".
+func (l CellsLate) Late() string {
+	if l.Days == 1 {
+		return "a day late"
+	}
+	return fmt.Sprintf("%d days late", l.Days)
 }
 
 // Words say it in a zone: "by Thu 13 May 15:00: 0 lost", or that they are caged before.

@@ -61,3 +61,30 @@ func TestCellsGivenADayLate(t *testing.T) {
 		t.Errorf("says %q", together.Words(time.UTC))
 	}
 }
+
+// Where people's hours are told, late is the first day after the best one on which somebody is free.
+func TestCellsGivenLateAreGivenWhenSomebodyIsFree(t *testing.T) {
+	for _, c := range []struct {
+		free     []time.Weekday // besides Wednesday, on which cells are given
+		days     int
+		says, at string
+	}{
+		{[]time.Weekday{time.Thursday}, 1, "a day late", "2027-05-13 10:00"},
+		{[]time.Weekday{time.Saturday}, 3, "3 days late", "2027-05-15 10:00"},
+		{nil, 7, "7 days late", "2027-05-19 10:00"},
+	} {
+		pen := yardOf(64)
+		who := book.PersonDescribed{Person: booktest.Person("who"), Name: "Nela"}
+		for _, d := range append(c.free, time.Wednesday) {
+			who.Free[d] = book.FreeHours{From: 10 * 60, Until: 14 * 60}
+		}
+		pen.Write(who)
+		p := plannerOf(pen, "2027-03-16 08:00")
+		graft := day(t, "2027-05-03")
+		b := p.Answer(plan.Wish{Queens: 20, By: graft + 70, Graft: graft, Minute: 22 * 60, Larvae: 60, Nucs: 40, Laying: true}).Batches[0]
+		late := p.CellsLate(b)
+		if at := late.At.Format("2006-01-02 15:04"); at != c.at || late.Days != c.days || late.Late() != c.says {
+			t.Errorf("%v: %s, %d days, %q", c.free, at, late.Days, late.Late())
+		}
+	}
+}

@@ -156,7 +156,7 @@ func (t rungTeller) cellsLate() string {
 	if t.sheet.Late.Queens < 0.5 { // half a queen is told as none
 		return ""
 	}
-	return "; a day late, " + t.sheet.Late.Short(t.zone)
+	return "; " + t.sheet.Late.Late() + ", " + t.sheet.Late.Short(t.zone)
 }
 
 func (t rungTeller) ready() (amount, why string) {
