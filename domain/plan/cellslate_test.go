@@ -46,6 +46,7 @@ func TestCellsGivenADayLate(t *testing.T) {
 	larvae = 60
 	who := book.PersonDescribed{Person: booktest.Person("who"), Name: "Nela"} // cells are given on Wed 12 May then
 	who.Free[time.Wednesday] = book.FreeHours{From: 10 * 60, Until: 14 * 60}
+	who.Free[time.Thursday] = book.FreeHours{From: 15 * 60, Until: 15*60 + 10} // too short for all of them
 	pen.Write(who)
 	together, b := late("2027-05-03 22:00")
 	want := bee.Batch{Graft: b.Ladder.Graft, Cells: 46}.Clock(practice.Numbers{}).Loose().Lost(together.At)
@@ -65,17 +66,17 @@ func TestCellsGivenADayLate(t *testing.T) {
 // Where people's hours are told, late is the first day after the best one on which somebody is free.
 func TestCellsGivenLateAreGivenWhenSomebodyIsFree(t *testing.T) {
 	for _, c := range []struct {
-		free     []time.Weekday // besides Wednesday, on which cells are given
+		free     []time.Weekday // besides Thursday, on which cells are given
 		days     int
 		says, at string
 	}{
-		{[]time.Weekday{time.Thursday}, 1, "a day late", "2027-05-13 10:00"},
-		{[]time.Weekday{time.Saturday}, 3, "3 days late", "2027-05-15 10:00"},
-		{nil, 7, "7 days late", "2027-05-19 10:00"},
+		{[]time.Weekday{time.Friday}, 1, "a day late", "2027-05-14 10:00"},
+		{[]time.Weekday{time.Saturday}, 2, "2 days late", "2027-05-15 10:00"},
+		{nil, 7, "7 days late", "2027-05-20 10:00"},
 	} {
 		pen := yardOf(64)
 		who := book.PersonDescribed{Person: booktest.Person("who"), Name: "Nela"}
-		for _, d := range append(c.free, time.Wednesday) {
+		for _, d := range append(c.free, time.Thursday) {
 			who.Free[d] = book.FreeHours{From: 10 * 60, Until: 14 * 60}
 		}
 		pen.Write(who)
