@@ -28,7 +28,8 @@ func seasonCommand(a *app) *cobra.Command {
 		Use:   "season",
 		Short: "What the batches of the season want at once, with ways out; which batches keep all orders",
 		Long: "Tells where batches, planned and grafted, want the same nucs, starters, finishers,\nbees, drones or hours, and the cheapest ways out. With --search it looks for the\n" +
-			"batches that keep all open orders, those served first before others, with the least\nwork, beside those that are planned; with --keep it puts them on the plan.",
+			"batches that keep all open orders, those served first before others, with the fewest\nclashes and the least work, beside those that are planned; with --keep it puts them on the plan.\n\n" +
+			"A queen is short who is not there by the day of her order as surely as is wished. What is tried:\n" + season.Space,
 		Example: "  lidbook season\n  lidbook season --search --minutes 300\n  lidbook season --search --keep",
 		Args:    cobra.NoArgs,
 	}, func(c *cobra.Command, v *book.View, _ []string) error {
@@ -139,18 +140,32 @@ func (a *app) printSearch(s searchShape) {
 	for _, why := range whys {
 		a.line("%s", why)
 	}
+	a.printClashesThen(s)
+}
+
+// printClashesThen says what the grafts that are found clash with, once they are planned.
+func (a *app) printClashesThen(s searchShape) {
+	if len(s.Batches) == 0 {
+		return
+	}
+	a.line("%s", season.ClashesThen(len(s.Clashes)))
+	for _, c := range s.Clashes {
+		a.line("  %s", c.Why)
+	}
 }
 
 // best is how much better another answer could be.
 func (s searchShape) best() string {
 	switch {
 	case s.Exact && s.Short > 0:
-		return fmt.Sprintf("counts as %s short, and no fewer can be where an order has %s", plural(s.Short, "queen"), season.Tried)
+		return fmt.Sprintf("%s short, and no plan that is tried is short of fewer", plural(s.Short, "queen"))
 	case s.Exact:
-		return "nothing takes less"
+		return "no plan that is tried takes less"
 	case s.Least > 0:
-		return fmt.Sprintf("counts as %s short, %d at least where an order has %s", plural(s.Short, "queen"), s.Least, season.Tried)
+		return fmt.Sprintf("%s short, %d at least in every plan that is tried", plural(s.Short, "queen"), s.Least)
+	case s.Short > 0:
+		return plural(s.Short, "queen") + " short"
 	default:
-		return fmt.Sprintf("to keep all takes %.0f min at least", s.Bound)
+		return fmt.Sprintf("to keep all takes %.0f min at least in every plan that is tried", s.Bound)
 	}
 }

@@ -24,7 +24,7 @@ func (a *app) search(ctx context.Context, p *plan.Planner, f seasonFlags) (seaso
 	defer stop()
 	sheet := handover.New(p)
 	told := time.Now()
-	found := season.Search(p, season.Wanted{Promises: season.Promises(sheet), Sure: f.percent / 100, Minutes: float64(f.minutes)}, func(far season.Progress) bool {
+	found := season.Search(p, season.Wanted{Promises: season.Promises(p, sheet, f.percent/100), Sure: f.percent / 100, Minutes: float64(f.minutes)}, func(far season.Progress) bool {
 		if time.Since(told) >= tellEvery {
 			told = time.Now()
 			fmt.Fprintln(a.errs, searchedSoFar(far))
@@ -32,6 +32,7 @@ func (a *app) search(ctx context.Context, p *plan.Planner, f seasonFlags) (seaso
 		return ctx.Err() == nil
 	})
 	shape := searchedShape(p.View(), found)
+	shape.Clashes = shapesOfClashes(p.View(), found.Clashes(p))
 	for _, e := range season.EntrustedTo(p, sheet) {
 		shape.Planned = append(shape.Planned, entrustedShape{e.Title(), e.Queens, e.By.String(), round(e.Chance), e.Said()})
 	}
@@ -47,5 +48,5 @@ func searchedSoFar(p season.Progress) string {
 	if p.Round > 0 {
 		far = fmt.Sprintf("round %d of %d", p.Round, p.Rounds)
 	}
-	return fmt.Sprintf("%s: %s, counts as %s short, %.0f min; interrupt to take it", far, plural(p.Batches, "graft"), plural(p.Short, "queen"), p.Minutes)
+	return fmt.Sprintf("%s: %s, %s short, %.0f min; interrupt to take it", far, plural(p.Batches, "graft"), plural(p.Short, "queen"), p.Minutes)
 }

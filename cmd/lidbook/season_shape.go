@@ -38,6 +38,7 @@ type searchShape struct {
 	Batches  []foundShape     `json:"batches"`
 	Promises []statedShape    `json:"promises"`
 	Planned  []entrustedShape `json:"planned,omitempty"`
+	Clashes  []clashShape     `json:"clashes,omitempty"` // there once they are planned
 	Sure     float64          `json:"sureWished"`
 	Minutes  float64          `json:"minutes"`
 	Short    int              `json:"queensShort"`

@@ -8,11 +8,34 @@ import (
 	"lidmark/domain/plan"
 )
 
+// Counted is what an order can count on by a day without anything more being done for it.
+type Counted struct {
+	Queens  int              // that must be ready for it by then: those that it misses, and those that orders before it want of the same
+	Ready   []float64        // the chances that 0, 1 … and so many or more are, of nucs and of cells of its batches that are still to be given
+	Planned []book.BatchPlan // the grafts planned for it
+
+	by calendar.Day
+}
+
+// Chances are those that 0, 1 … and as many as must be ready or more are, with other grafts besides those
+// that are planned.
+func (c Counted) Chances(p *plan.Planner, besides ...book.BatchPlan) []float64 {
+	of := slices.Clone(c.Ready)
+	with(of, p.Joint(slices.Concat(c.Planned, besides), c.by))
+	return of
+}
+
 // Chance is the chance that all queens that the order of a place in the sheet misses are ready by
 // a day: of nucs, of cells of its batches that are still to be given, and of grafts planned
 // for it, after what the orders before it want of the same. It is that of [plan.Planner.Wished]
 // where nothing but the batches of the wish can serve it.
 func (s *Sheet) Chance(p *plan.Planner, order int, by calendar.Day) float64 {
+	c := s.Counted(p, order, by)
+	return c.Chances(p)[c.Queens]
+}
+
+// Counted is what the order of a place in the sheet can count on by a day.
+func (s *Sheet) Counted(p *plan.Planner, order int, by calendar.Day) Counted {
 	o, v := &s.Orders[order], p.View()
 	planned := plansFor(v, o.Order.Order)
 	batches := plannedBatches(p)
@@ -28,14 +51,12 @@ func (s *Sheet) Chance(p *plan.Planner, order int, by calendar.Day) float64 {
 			wanted += b.Coming
 		}
 	}
-	of := chances(wanted, s.supply(p, order, cellsFor(batches, o)), o.Order, by)
-	with(of, p.Joint(planned, by))
-	return of[wanted]
+	return Counted{wanted, chances(wanted, s.supply(p, order, cellsFor(batches, o)), o.Order, by), planned, by}
 }
 
 // plansFor are the planned batches that an order waits for, as they are ready to hand over.
 func plansFor(v *book.View, o book.OrderID) (all []book.BatchPlan) {
-	for b := range v.Plans() {
+	for b := range v.ToGraft() {
 		if b.Orders = v.Awaiting(b.BatchPlanned); slices.Contains(b.Orders, o) {
 			b.Laying = false
 			all = append(all, b)

@@ -227,7 +227,7 @@ func (b *brute) choices(members []season.Promise) (all []choice) {
 	hard := b.hard(members)
 	for _, l := range b.lesser(members) {
 		at := b.one(l)
-		if hard && !slices.ContainsFunc(at, b.fits) {
+		if hard && (len(members) == 1 || !l.part) && !slices.ContainsFunc(at, b.fits) {
 			at = b.several(l)
 		}
 		for _, c := range at {
@@ -242,7 +242,7 @@ func (b *brute) choices(members []season.Promise) (all []choice) {
 // cannot be kept by one graft or two alike.
 func (b *brute) hard(members []season.Promise) bool {
 	return len(members) == 1 || slices.ContainsFunc(members, func(m season.Promise) bool {
-		return !slices.ContainsFunc(b.one(lesser{members: []season.Promise{m}, two: true}), b.fits)
+		return !slices.ContainsFunc(b.one(lesser{members: []season.Promise{m}}), b.fits)
 	})
 }
 
@@ -330,7 +330,7 @@ func (b *brute) keepsApart(members []season.Promise, last, gap calendar.Day, gra
 		queens += m.Queens
 		for i := range grafts {
 			d := last - gap*calendar.Day(len(grafts)-1-i)
-			grafts[i].Late = b.part(b.part(1-b.ladder(d, 1).Laid.InTime(m.By, m.Laying), 50), 10)
+			grafts[i].Late = b.part(1-b.ladder(d, 1).Laid.InTime(m.By, m.Laying), 50)
 		}
 		r := plan.RatesOf(b.planner.View())
 		r.Laying = m.Laying
@@ -344,35 +344,38 @@ func (b *brute) keepsApart(members []season.Promise, last, gap calendar.Day, gra
 // part is a lateness rounded up to so many parts.
 func (b *brute) part(late, parts float64) float64 { return math.Ceil(parts*late-1e-9) / parts }
 
-// lesser is what some promises want, and where there is one alone, what it wants less
-// surely and what that costs.
+// lesser is what some promises want, or less than that and what it costs.
 type lesser struct {
 	members []season.Promise
-	two     bool // grafts will do
-	part    bool // of what is wished
+	part    bool // of what is wished of one of them
+	first   bool // which is the first
 	worth
 }
 
+// lesser are what some promises want as is wished; of one alone up to two hundredths less sure, and so many
+// queens of the one that is served last.
 func (b *brute) lesser(members []season.Promise) []lesser {
-	all := []lesser{{members: members, two: true}}
-	if len(members) > 1 {
-		return all
-	}
-	p := members[0]
-	with := func(queens int, sure float64, w worth) {
-		less := p
-		less.Queens, less.Sure = queens, sure
-		all = append(all, lesser{members: []season.Promise{less}, part: w.queens() > 0, worth: w})
-	}
-	with(p.Queens, p.Sure-0.01, worth{tenths: 300})
-	with(p.Queens, p.Sure-0.02, worth{tenths: 600})
-	for _, part := range []float64{1, 2, 4, 6, 7} {
-		if n := int(math.Ceil(float64(p.Queens) * part / 8)); n < p.Queens {
-			w := worth{}
-			w.short[turnOf(p)] = n
-			with(p.Queens, p.Sure*(1-float64(n)/float64(p.Queens)), w)
-			with(p.Queens-n, p.Sure, w)
+	all := []lesser{{members: members}}
+	last := 0
+	for i, m := range members {
+		if turnOf(m) >= turnOf(members[last]) {
+			last = i
 		}
+	}
+	p := members[last]
+	with := func(queens int, sure float64, w worth) {
+		less := slices.Clone(members)
+		less[last].Queens, less[last].Sure = queens, sure
+		all = append(all, lesser{members: less, part: w.queens() > 0, first: last == 0, worth: w})
+	}
+	if len(members) == 1 {
+		with(p.Queens, p.Sure-0.01, worth{tenths: 300})
+		with(p.Queens, p.Sure-0.02, worth{tenths: 600})
+	}
+	for n := 1; n < p.Queens; n++ {
+		w := worth{}
+		w.short[turnOf(p)] = n
+		with(p.Queens-n, p.Sure, w)
 	}
 	return all
 }
@@ -381,7 +384,7 @@ func (b *brute) lesser(members []season.Promise) []lesser {
 func (b *brute) late(l lesser, d calendar.Day) bool {
 	laid, m := b.ladder(d, 1).Laid, l.members[0]
 	least := b.planner.View().Numbers().Get(practice.PlanInTime)
-	if l.part {
+	if l.part && l.first {
 		least = 0.6
 	}
 	return laid.InTime(m.By, m.Laying) < least*laid.Ends()
@@ -391,7 +394,7 @@ func (b *brute) onDay(l lesser, d calendar.Day) (all []choice) {
 	if b.late(l, d) {
 		return nil
 	}
-	members, two, laid := l.members, l.two, b.ladder(d, 1).Laid
+	members, laid := l.members, b.ladder(d, 1).Laid
 	for _, larvae := range b.wanted.Larvae {
 		for nucs := 1; nucs <= larvae; nucs++ {
 			if b.keeps(members, laid, 50, plan.Graft{Larvae: larvae, Nucs: nucs}) {
@@ -400,7 +403,7 @@ func (b *brute) onDay(l lesser, d calendar.Day) (all []choice) {
 		}
 	}
 	r := plan.RatesOf(b.planner.View())
-	for larvae := 24; two && larvae <= slices.Max(b.wanted.Larvae) && d-7 >= b.wanted.From; larvae += 24 {
+	for larvae := 24; larvae <= slices.Max(b.wanted.Larvae) && d-7 >= b.wanted.From; larvae += 24 {
 		nucs := int(math.Ceil(r.Link[plan.Taken].Mean() * r.Link[plan.RipeOfTaken].Mean() * float64(larvae)))
 		g := plan.Graft{Larvae: larvae, Nucs: nucs}
 		if b.keeps(members, laid, 10, g, g) {
@@ -445,6 +448,7 @@ func (b *brute) graft(c *choice, d calendar.Day, larvae, nucs int) {
 	c.grafts++
 	c.earlier -= int(d)
 	c.uses[use{"grafts", d}]++
+	c.tenths += b.world.clashes(b.planner, l)
 	put := func(good string, from, until calendar.Day, amount float64) {
 		for ; from < until; from++ {
 			c.uses[use{good, from}] += int(math.Ceil(amount))
@@ -485,8 +489,16 @@ func (b *brute) bees(l plan.Ladder, s plan.Size) (kg float64) {
 	return kg
 }
 
+// clashes is what a graft is made up for of whose virgins no drones are ripe, in tenths of minutes.
+func (w world) clashes(p *plan.Planner, l plan.Ladder) int {
+	if w.drones == 0 || p.CombServes(max(l.Rung(plan.DroneComb).Best, p.View().Today()), l) {
+		return 0
+	}
+	return 10_000
+}
+
 // worthOf is what an answer of the search is worth.
-func worthOf(f season.Found) (w worth) {
+func worthOf(p *plan.Planner, in world, f season.Found) (w worth) {
 	for _, s := range f.Short {
 		w.short[turnOf(f.Promises[s.Promise])] += s.Off
 	}
@@ -495,6 +507,7 @@ func worthOf(f season.Found) (w worth) {
 		w.tenths += 300 * k.Points
 	}
 	for _, b := range f.Batches {
+		w.tenths += in.clashes(p, b.Ladder)
 		w.earlier -= int(b.Day)
 	}
 	return w
@@ -538,7 +551,7 @@ func TestSmallSeasonsAreExact(t *testing.T) {
 			t.Fatalf("not exact")
 		}
 		want := bruteForce(p, w, wanted)
-		if got := worthOf(f); got != want {
+		if got := worthOf(p, w, f); got != want {
 			t.Fatalf("found %+v, there is %+v", got, want)
 		}
 		if err := larvaeHold(w, f); err != nil {
@@ -546,7 +559,7 @@ func TestSmallSeasonsAreExact(t *testing.T) {
 		}
 		// A search that is stopped early says no more than is true.
 		wanted.Nodes, wanted.Rounds = 1, 1
-		if early := season.Search(p, wanted, nil); beyond(early) || worthOf(early).less(want) || early.Bound > float64(want.tenths)/10+1e-6 && early.Least == want.queens() {
+		if early := season.Search(p, wanted, nil); beyond(early) || worthOf(p, w, early).less(want) || early.Bound > float64(want.tenths)/10+1e-6 && early.Least == want.queens() {
 			t.Fatalf("bounds %d queens short, %v min; there is %+v", early.Least, early.Bound, want)
 		}
 	})

@@ -28,33 +28,44 @@ type job struct {
 	minutes        float64
 }
 
-// over are the days whose work is more than people have time for, besides clashes of hours. What
-// has other days to be done on is moved to those that have time left, the nearest first; work
-// with the fewest days is put down first. Where nobody is free for the cells of a batch, its
+// over are the days whose work is more than people have time for, besides clashes of hours. Where nobody is free for the cells of a batch, its
 // other work on these days is part of that clash: it is one helper who is missing.
 func (a *account) over(all []*load, hours []Clash) (found []Clash) {
 	if !a.told {
 		return nil
 	}
-	jobs := a.jobs(all)
-	slices.SortStableFunc(jobs, func(x, y job) int {
-		return cmp.Or(cmp.Compare(x.by-x.from, y.by-y.from), cmp.Compare(x.best, y.best))
-	})
-	used := map[calendar.Day]float64{}
 	short := map[calendar.Day][]job{}
-	for _, j := range jobs {
-		for _, d := range j.nearest() {
-			part := min(j.minutes, max(0, a.freeOn(d)-used[d]))
-			used[d], j.minutes = used[d]+part, j.minutes-part
-		}
-		if j.minutes > 0.5 && !a.joins(j, hours) {
-			short[j.best] = append(short[j.best], j)
+	for d, jobs := range a.place(a.jobs(all), map[calendar.Day]float64{}) {
+		for _, j := range jobs {
+			if !a.joins(j, hours) {
+				short[d] = append(short[d], j)
+			}
 		}
 	}
 	for d, jobs := range short {
 		found = append(found, a.overOn(d, jobs))
 	}
 	return found
+}
+
+// place puts jobs down beside what is used of each day already. What has other days to be done on is moved to
+// those that have time left, the nearest first; work with the fewest days is put down first. What has no time
+// is returned, by its best day.
+func (a *account) place(jobs []job, used map[calendar.Day]float64) (short map[calendar.Day][]job) {
+	slices.SortStableFunc(jobs, func(x, y job) int {
+		return cmp.Or(cmp.Compare(x.by-x.from, y.by-y.from), cmp.Compare(x.best, y.best))
+	})
+	short = map[calendar.Day][]job{}
+	for _, j := range jobs {
+		for _, d := range j.nearest() {
+			part := min(j.minutes, max(0, a.freeOn(d)-used[d]))
+			used[d], j.minutes = used[d]+part, j.minutes-part
+		}
+		if j.minutes > 0.5 {
+			short[j.best] = append(short[j.best], j)
+		}
+	}
+	return short
 }
 
 // joins puts work down to a clash of hours of its batch, if it is on a day of that on which

@@ -2,6 +2,9 @@
 // at once, with the cheapest ways out, and which batches keep all promises with the
 // least work.
 //
+// A search finds the grafts of which the fewest queens are short, then those that clash least, then those of the least
+// work, within [Space]; what it says that no plan has less of is proven for that, and for no other plan.
+//
 // What the book knows none of is no limit: a book without finishers has not told of
 // them. A batch takes its nucs from the day they are made up until its queens are
 // ready, starters from their set-up until the cells move, finishers for a turn; the bees

@@ -30,8 +30,15 @@ func (e Entrusted) Stands() string {
 
 // Said is how sure the order is, in a sentence.
 func (e Entrusted) Said() string {
-	said := fmt.Sprintf("%s waits for what is %s: %d queens by %s, %s sure", plan.Sentence(e.Title()), e.Stands(), e.Queens, e.By.Short(), plan.OfHundred(e.Chance))
-	if e.Unsure() {
+	queens := "queens"
+	if e.Queens == 1 {
+		queens = "queen"
+	}
+	said := fmt.Sprintf("%s waits for what is %s: %d %s by %s, %s sure", plan.Sentence(e.Title()), e.Stands(), e.Queens, queens, e.By.Short(), plan.OfHundred(e.Chance))
+	switch {
+	case e.Chance >= e.Sure-nearly-even && e.Unsure():
+		said += fmt.Sprintf(", %.0f wished: nearly kept", 100*e.Sure)
+	case e.Unsure():
 		said += fmt.Sprintf(", %.0f wished: graft more for it, or promise fewer", 100*e.Sure)
 	}
 	return said + "."
@@ -53,7 +60,7 @@ func EntrustedTo(p *plan.Planner, sheet *handover.Sheet) (all []Entrusted) {
 type waiting struct{ plans, live []book.BatchPlan }
 
 func waitingOf(p *plan.Planner) waiting {
-	return waiting{awaited(p, slices.Collect(p.View().Plans())), awaited(p, ungiven(p))}
+	return waiting{awaited(p, slices.Collect(p.View().ToGraft())), awaited(p, ungiven(p))}
 }
 
 // awaited are batches, each planned for those of its orders only that take its line.

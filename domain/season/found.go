@@ -16,7 +16,7 @@ type Found struct {
 	Wanted  // with all that was left open
 	Batches []Batch
 	Kept    []Kept
-	Short   []Short // promises that are not kept, or far less surely than is wished, by their day
+	Short   []Short // promises that are not kept whole by their day, or far less surely than is wished
 	Minutes float64 // the keeper's time for the batches
 	Least   int     // queens that any plan is short of that serves orders in their turn, within the limits and what is tried
 	Bound   float64 // no such plan that is short of no more, and as sure, takes less time; 0: not known yet
@@ -50,8 +50,8 @@ func (f Found) Nearly(k Kept) string {
 	return fmt.Sprintf("nearly kept: %s sure, %.0f wished", plan.OfHundred(k.Chance), 100*sure)
 }
 
-// Queens are the queens that are promised and kept, and those that are short; of a promise
-// that is kept far less surely than is wished a part is short.
+// Queens are the queens that are promised and there by their day as surely as is wished, or nearly, and the
+// others, which are short.
 func (f Found) Queens() (kept, short int) {
 	for _, k := range f.Kept {
 		kept += f.Promises[k.Promise].Queens
@@ -92,7 +92,7 @@ func (f Found) share(promise, batch int) int {
 			expected = append(expected, b.Queens)
 		}
 	}
-	return plan.Shares(f.Promises[promise].Queens, expected)[at]
+	return plan.Shares(f.Promises[promise].short(), expected)[at]
 }
 
 // found is what is chosen now, as an answer.
@@ -136,15 +136,31 @@ func (s *search) bound() (short int, minutes float64) {
 		least, have = least%w, have%w
 	}
 	if !known {
-		return short, 0
+		return short, s.leastWork(short)
 	}
 	return short, max(0, cost{rest: s.least.rest}.minutes()-s.gaps())
 }
 
-// gaps is the certainty that nearly kept promises lack, as minutes of work.
+// leastWork is the work of the graft that takes least, in minutes: no plan takes less that is not short of all.
+func (s *search) leastWork(short int) float64 {
+	all, least := 0, int64(math.MaxInt64)
+	for _, p := range s.wanted.Promises {
+		all += p.short()
+	}
+	for _, b := range s.batches {
+		least = min(least, b.work)
+	}
+	if short >= all || least == math.MaxInt64 {
+		return 0
+	}
+	return float64(least) / 10
+}
+
+// gaps is what counts as work and is none of what is chosen, in minutes: the certainty that nearly kept promises
+// lack, and clashes.
 func (s *search) gaps() (minutes float64) {
 	for _, p := range s.chosen {
-		minutes += p.way.minutes()
+		minutes += p.way.besides()
 	}
 	return minutes
 }
@@ -176,15 +192,15 @@ func (s *search) tell(f *Found, p pick) {
 		f.Batches = append(f.Batches, b)
 		f.Minutes = (math.Round(10*f.Minutes) + float64(of.work)) / 10
 	}
-	queens := 0
-	for _, i := range g.promises {
-		queens += s.wanted.Promises[i].Queens
-		chance := s.chanceOf(i, p.way, queens)
-		if p.way.short > 0 {
-			f.Short = append(f.Short, s.lesser(p, numbers, chance, s.chanceOf(i, p.way, queens-p.way.short)))
-			continue
+	before := 0
+	for at, i := range g.promises {
+		want, _ := p.way.level.of(s.wanted.Promises[i], at)
+		if p.way.partOf(at) {
+			f.Short = append(f.Short, s.lesser(p, numbers, before, want))
+		} else {
+			f.Kept = append(f.Kept, Kept{i, numbers, before + want, s.chanceOf(i, p.way, before+want), p.way.points})
 		}
-		f.Kept = append(f.Kept, Kept{i, numbers, queens, chance, p.way.points})
+		before += want
 	}
 }
 
@@ -197,6 +213,9 @@ func (s *search) chanceOf(promise int, way option, queens int) float64 {
 		all = append(all, book.BatchPlan{BatchPlanned: book.BatchPlanned{
 			Day: b.day, Yard: s.ground.yards[b.yard], Larvae: b.size.larvae, Nucs: b.size.nucs, Laying: p.Laying,
 		}})
+	}
+	if has := s.had[promise]; has != nil {
+		return has.chance(s.ground.planner, all, queens)
 	}
 	return s.ground.planner.Joint(all, p.By).AtLeast(queens)
 }

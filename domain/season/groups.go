@@ -15,13 +15,15 @@ const (
 	ahead    = 5
 )
 
-// groups are the promises that one batch, or two, may serve, of each line.
+// groups are the promises that one batch, or some, may serve, of each line: one of which something is there
+// already is served by itself.
 func (w Wanted) groups() (all []group) {
 	order := w.byDay()
 	for at, first := range order {
 		var others []int
 		for _, i := range order[at+1:] {
-			if w.Promises[i].By-w.Promises[first].By <= calendar.Day(w.Near) && len(others) < ahead && w.common([]int{first, i}) {
+			alone := w.Promises[first].Has != nil || w.Promises[i].Has != nil
+			if !alone && w.Promises[i].By-w.Promises[first].By <= calendar.Day(w.Near) && len(others) < ahead && w.common([]int{first, i}) {
 				others = append(others, i)
 			}
 		}

@@ -3,6 +3,7 @@ package season
 import (
 	"math/rand/v2"
 	"slices"
+	"sort"
 )
 
 // How many promises a round takes up again, for how many steps each is looked
@@ -66,4 +67,31 @@ func (s *search) takeUp(promises []int) (out []pick) {
 	}
 	s.chosen = kept
 	return out
+}
+
+// polish serves each promise by itself that is not kept whole anew beside all others, with as many of its queens as
+// there is room for.
+func (s *search) polish() {
+	for _, p := range s.wanted.byDay() {
+		g, of := s.alone(p), s.wanted.Promises[p]
+		i := slices.IndexFunc(s.chosen, func(c pick) bool { return c.group == g && (c.given || c.way.short > 0) })
+		if i < 0 {
+			continue
+		}
+		was, now := s.chosen[i], of.kept
+		if !was.given {
+			now = of.Queens - was.way.short
+		}
+		s.chosen = slices.Delete(s.chosen, i, i+1)
+		s.release(was)
+		if n := s.most(p); n <= now || !s.serve(g, s.options(s.groups[g], level{short: of.Queens - n})) {
+			s.chooseAll([]pick{was})
+		}
+	}
+}
+
+// most is how many queens of a promise there is room for, fewer than all of it.
+func (s *search) most(promise int) int {
+	p := s.wanted.Promises[promise]
+	return p.kept + sort.Search(p.short()-1, func(i int) bool { return !s.fits(promise, p.kept+i+1, p.By) })
 }

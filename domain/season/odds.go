@@ -39,11 +39,11 @@ const (
 	lateMost  = 0.4
 )
 
-// tooLate tells whether a graft is too late for a promise at a level: to keep it as is wished it
+// tooLate tells whether a graft is too late for the first promise of a group at a level: to keep it as is wished it
 // is in time as one for a wish is, see [plan.Planner.Backward].
 func (s *search) tooLate(laid plan.Laid, p Promise, l level) bool {
 	share := s.ground.numbers.Get(practice.PlanInTime)
-	if l.short > 0 {
+	if l.short > 0 && l.at == 0 {
 		share = min(share, 1-lateMost)
 	}
 	in := laid.InTime(p.By, p.Laying)
@@ -204,7 +204,7 @@ func (o *odds) pairNucs(larvae int) int {
 	return int(math.Ceil(share * float64(larvae)))
 }
 
-// roughly is a lateness in the steps of several grafts, rounded up.
+// roughly is a lateness in the steps of two grafts, rounded up.
 func roughly(late int) int { return min(lateParts, (late+pairParts-1)/pairParts*pairParts) }
 
 // two are the chances of two grafts together.

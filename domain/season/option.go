@@ -20,6 +20,7 @@ type option struct {
 	cost  cost
 	of    []*batched // its grafts, the latest last
 
+	clashes int  // of its grafts, see [free.clashes]
 	several bool // it was tried since there is room for no one graft and for no two alike
 }
 
@@ -35,17 +36,21 @@ func byCost(a, b option) int { return a.cost.compare(b.cost) }
 // option is some grafts with what they take, the latest last; ok is false where nobody is
 // free to graft one, or to give its cells.
 func (s *search) option(g group, l level, of ...batchKey) (option, bool) {
-	o := option{level: l, cost: s.costAt(g.promises[0], l)}
+	o := option{level: l, cost: s.costAt(g, l)}
 	for _, k := range of {
 		b := s.batch(k)
 		if !b.free {
 			return o, false
 		}
 		o.of = append(o.of, b)
-		o.cost.rest += b.work*tenthCost + graftCost + dayCost*int64(s.latest-k.day)
+		o.clashes += b.clashes
+		o.cost.rest += (b.work+int64(b.clashes)*clashMinutes*10)*tenthCost + graftCost + dayCost*int64(s.latest-k.day)
 	}
 	return o, true
 }
+
+// besides is what the way counts as that is no work, in minutes: certainty that is missing, and clashes.
+func (o option) besides() float64 { return o.level.minutes() + float64(o.clashes*clashMinutes) }
 
 // first is the day of its first graft; 0 of none.
 func (o option) first() calendar.Day {
@@ -69,6 +74,9 @@ type batched struct {
 	work  int64
 	takes []span
 	pays  float64 // tolls, while a bound is looked for
+
+	load    *load
+	clashes int // see [free.clashes]
 }
 
 func (s *search) batch(k batchKey) *batched {
@@ -80,6 +88,7 @@ func (s *search) batch(k batchKey) *batched {
 		size := s.sizeOf(yard, "", k.size)
 		b.takes = append(s.ground.takes(l, size), s.living.takes(standing{ladder: l, size: size, virgins: k.size.nucs})...)
 		b.work = work(b.takes, s.ground.besides(minutes))
+		b.load, b.clashes = s.free.of(l, size), s.free.clashes(l, size)
 		s.batches[k] = b
 	}
 	return b

@@ -82,5 +82,5 @@ func (p prices) sum(of []int) (sum cost) {
 
 // short is what it costs to be short of a promise.
 func (s *search) short(promise int) cost {
-	return cost{short: s.weights[s.turn[promise]] * int64(s.wanted.Promises[promise].Queens)}
+	return cost{short: s.weights[s.turn[promise]] * int64(s.wanted.Promises[promise].short())}
 }

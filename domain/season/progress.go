@@ -20,7 +20,8 @@ type Progress struct {
 
 // Search looks for batches that keep promises: those that are short of the fewest queens
 // of the orders served first, then of those served next, and so on; of them those with the
-// least work, of them those with the fewest grafts, of them the latest. Small seasons are searched through; in larger ones the first
+// least work, each clash counting as more than a graft takes, of them those with the fewest grafts, of
+// them the latest. [Space] is what it looks through. Small seasons are searched through; in larger ones the first
 // answer is improved, round by round, until a bound is reached. After each answer
 // and round tell is asked whether to go on; it may be nil. The answer depends on
 // what is asked alone.
@@ -53,8 +54,13 @@ func Search(p *plan.Planner, w Wanted, tell func(Progress) bool) Found {
 		s.round(chance)
 		exact = s.reached()
 	}
-	tell(s.progress(s.wanted.Rounds, exact))
-	return s.found(exact)
+	was := s.cost
+	if s.polish(); s.reached() {
+		exact, was = true, s.cost
+	}
+	tell(s.progress(s.wanted.Rounds, exact && s.cost == was))
+	s.ease()
+	return s.found(exact && s.cost == was)
 }
 
 // allThrough searches through all there is; it tells whether its steps were enough. Now and
@@ -81,7 +87,7 @@ func (s *search) progress(round int, exact bool) Progress {
 	p := Progress{Round: round, Rounds: s.wanted.Rounds, Exact: exact, Minutes: s.cost.minutes() - s.gaps(), Found: func() Found { return s.found(exact) }}
 	for _, pick := range s.chosen {
 		if pick.given {
-			p.Short += s.wanted.Promises[s.groups[pick.group].promises[0]].Queens
+			p.Short += s.wanted.Promises[s.groups[pick.group].promises[0]].short()
 		} else {
 			p.Batches += len(pick.way.of)
 			p.Short += pick.way.short

@@ -1,11 +1,14 @@
 package season
 
 import (
+	"cmp"
 	"slices"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/handover"
+	"lidmark/domain/plan"
+	"lidmark/domain/practice"
 )
 
 // Promise is so many queens by a day, for an order or wished without one.
@@ -19,7 +22,11 @@ type Promise struct {
 	Sure   float64      // wished certainty, 0 to 1; 0: as of all
 	Turn   int          // in which its order is served when queens are dealt out, from 1; 0: not known
 
+	Has *handover.Counted // what its order can count on already; nil: on nothing
+
 	Priority int // of its order: a smaller one is kept first; 0: none, after all that have one
+
+	kept int // queens of it that are there as surely as is wished without any graft
 }
 
 // Title is what the promise is called.
@@ -43,18 +50,32 @@ func (p Promise) takes(line string) bool {
 	return len(p.Lines) == 0 || slices.Contains(p.Lines, line)
 }
 
+// short are the queens of it that are missing before any graft is found for it.
+func (p Promise) short() int { return p.Queens - p.kept }
+
 // Promises are the orders for which a graft is needed, by the day on which their
 // queens leave, those of one day as they are served: what is missing of them when all who
-// are ready are dealt out, less what stands in nucs and is to be expected in time, and what its
-// batches are counted on to give.
-func Promises(sheet *handover.Sheet) []Promise {
+// are ready are dealt out, less what stands in nucs and is to be expected in time. An order that
+// waits for batches is one of them where these leave it less sure than is wished, by more than is
+// nearly kept. Sure is the certainty that is wished, 0 to 1; 0: the keeper's number.
+func Promises(p *plan.Planner, sheet *handover.Sheet, sure float64) []Promise {
 	var all []Promise
+	sure = cmp.Or(sure, p.View().Numbers().Get(practice.PlanSure))
+	waits := waitingOf(p)
 	for i, s := range sheet.Orders {
-		if s.Missing() > 0 {
-			p := promiseOf(s)
-			p.Queens, p.Turn = s.Missing(), i+1
-			all = append(all, p)
+		if s.Short <= s.Coming {
+			continue
 		}
+		promise := promiseOf(s)
+		promise.Turn = i + 1
+		if waits.serves(s.Order.Order) {
+			has := sheet.Counted(p, i, s.On)
+			if has.Chances(p)[has.Queens] >= sure-nearly-even {
+				continue
+			}
+			promise.Has = &has
+		}
+		all = append(all, promise)
 	}
 	slices.SortStableFunc(all, func(a, b Promise) int { return int(a.By) - int(b.By) })
 	return all

@@ -14,6 +14,7 @@ type search struct {
 	ground  *ground
 	living  *living
 	odds    *odds
+	free    *free
 	larvae  larvae
 	latest  calendar.Day // of a graft that could be in time for anything
 	sized   map[string][]size
@@ -25,6 +26,7 @@ type search struct {
 	known   [][]option // by group: all its ways, likewise
 	prices  prices     // nil: no bound yet
 	have    [][]int32  // what there is of each good by day, nothing chosen yet
+	had     []*had     // by promise; nil: nothing is there of it
 	weights []int64    // by turn, of a queen short; the first served first
 	turn    []int      // by promise
 	least   cost       // no plan costs less; 0: no bound yet
@@ -53,7 +55,7 @@ func newSearch(p *plan.Planner, w Wanted) *search {
 		last = max(last, pr.By+laterMost)
 	}
 	s := &search{
-		wanted: w, ground: newGround(p, w.Yards, first, last), odds: newOdds(plan.RatesOf(p.View())), larvae: larvaeOf(p.View()), latest: last,
+		wanted: w, ground: newGround(p, w.Yards, first, last), odds: newOdds(plan.RatesOf(p.View())), free: freeOf(p), larvae: larvaeOf(p.View()), latest: last,
 		sized: map[string][]size{}, batches: map[batchKey]*batched{},
 		groups: w.groups(), of: make([][]int, len(w.Promises)), served: make([]bool, len(w.Promises)),
 	}
@@ -63,6 +65,9 @@ func newSearch(p *plan.Planner, w Wanted) *search {
 		for _, i := range group.promises {
 			s.of[i] = append(s.of[i], g)
 		}
+	}
+	for _, pr := range w.Promises {
+		s.had = append(s.had, hadBy(p, pr))
 	}
 	s.limit()
 	for _, left := range s.ground.left {
@@ -98,16 +103,14 @@ func (s *search) wholeWays(g int) []option {
 	return s.whole[g]
 }
 
-// ways are the ways of a group; those of a promise by itself may keep less than is wished.
+// ways are the ways of a group, those that keep less than is wished among them: see [search.levels].
 func (s *search) ways(g int) []option {
 	if s.known[g] == nil {
 		all := slices.Clone(s.wholeWays(g))
-		if of := s.groups[g].promises; len(of) == 1 {
-			for _, l := range s.wanted.Promises[of[0]].levels() {
-				all = append(all, s.options(s.groups[g], l)...)
-			}
-			slices.SortStableFunc(all, byCost)
+		for _, l := range s.levels(s.groups[g]) {
+			all = append(all, s.options(s.groups[g], l)...)
 		}
+		slices.SortStableFunc(all, byCost)
 		s.known[g] = all
 	}
 	return s.known[g]

@@ -226,7 +226,10 @@ func TestDaysOffAreKept(t *testing.T) {
 	}
 }
 
-// An order for which nothing is planned is a promise; one with a planned batch is
+// promisesOf are the orders of a book for which a graft is needed.
+func promisesOf(p *plan.Planner) []season.Promise { return season.Promises(p, handover.New(p), 0) }
+
+// An order for which nothing is planned is a promise; one with a planned batch that is sure enough is
 // none. Queens that are sent leave as long before their day as they travel.
 func TestOrdersArePromises(t *testing.T) {
 	pen := world{nucs: 60}.pen()
@@ -234,10 +237,10 @@ func TestOrdersArePromises(t *testing.T) {
 	pen.Write(
 		book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 5, Line: "Rook", Substitute: []string{"Plover"}, By: by, Sent: true, Journey: 2},
 		book.OrderTaken{Order: booktest.Order("2"), Number: "2", Queens: 5, By: by},
-		book.BatchPlanned{Batch: booktest.Batch("b"), Day: by - 60, Larvae: 20, Nucs: 10, Orders: []book.OrderID{booktest.Order("2")}},
+		book.BatchPlanned{Batch: booktest.Batch("b"), Day: by - 60, Larvae: 60, Nucs: 40, Orders: []book.OrderID{booktest.Order("2")}},
 	)
 	v := pen.View(morning)
-	got := season.Promises(handover.New(plan.New(course.New(v))))
+	got := promisesOf(plan.New(course.New(v)))
 	want := []season.Promise{{Order: booktest.Order("1"), Name: "order 1", Queens: 5, Lines: []string{"Rook", "Plover"}, By: by - 2, Turn: 2}}
 	if !reflect.DeepEqual(got, want) {
 		t.Errorf("%+v, want %+v", got, want)
@@ -293,12 +296,9 @@ func TestHowSureAGraftedOrderIs(t *testing.T) {
 		if len(all) != 1 || !all[0].Grafted {
 			t.Fatalf("%+v", all)
 		}
-		missing := 0
-		if taken == 6 && !more {
-			missing = sheet.Orders[0].Missing()
-		}
-		if wanted := season.Promises(sheet); len(wanted) != min(1, missing) || missing > 0 && wanted[0].Queens != missing {
-			t.Errorf("%d taken: grafts are looked for of %+v, missing are %d", taken, wanted, missing)
+		looked := season.Promises(p, sheet, 0)
+		if wanted := all[0].Chance < 0.88; len(looked) == 1 != wanted || wanted && (looked[0].Queens != 5 || looked[0].Has == nil) {
+			t.Errorf("%d taken, %.3f sure: grafts are looked for of %+v", taken, all[0].Chance, looked)
 		}
 		return all[0]
 	}
@@ -316,15 +316,15 @@ func TestCellsThatCameTooLateServeNobody(t *testing.T) {
 	by, b, o := day(t, "2027-07-16"), booktest.Batch("b"), booktest.Order("1")
 	graft := by - 80
 	pen := world{nucs: 60}.pen()
-	pen.Write(book.OrderTaken{Order: o, Number: "1", Queens: 5, By: by}, book.BatchPlanned{Batch: b, Day: graft, Larvae: 24, Nucs: 12, Orders: []book.OrderID{o}})
-	pen.At(graft.String() + " 12:00").Write(book.Grafted{Batch: b, Number: 7, Larvae: 24})
+	pen.Write(book.OrderTaken{Order: o, Number: "1", Queens: 5, By: by}, book.BatchPlanned{Batch: b, Day: graft, Larvae: 60, Nucs: 40, Orders: []book.OrderID{o}})
+	pen.At(graft.String() + " 12:00").Write(book.Grafted{Batch: b, Number: 7, Larvae: 60})
 	for on, waits := range map[calendar.Day]bool{graft + 9: true, graft + 20: false} {
 		p := plan.New(course.New(pen.View(on.String() + " 08:00")))
 		sheet := handover.New(plan.New(course.New(p.View())))
 		if got := len(season.EntrustedTo(p, sheet)) == 1; got != waits || season.Waits(p, o) != waits {
 			t.Errorf("day %d: it waits %t", on-graft, got)
 		}
-		if wanted := len(season.Promises(sheet)) == 1; wanted == waits {
+		if wanted := len(season.Promises(p, sheet, 0)) == 1; wanted == waits {
 			t.Errorf("day %d: a graft is wanted %t", on-graft, wanted)
 		}
 	}
@@ -345,7 +345,7 @@ func TestAGraftOfAnotherLineServesNobody(t *testing.T) {
 	}
 	pen.Write(graft("other", "Plover"))
 	p, all := of()
-	if len(all) != 0 || season.Waits(p, o) || len(season.Promises(handover.New(p))) != 1 {
+	if len(all) != 0 || season.Waits(p, o) || len(promisesOf(p)) != 1 {
 		t.Errorf("a graft of Plover: %+v", all)
 	}
 	its := graft("its", "Rook")
@@ -371,7 +371,7 @@ func TestTheOrderServedFirstIsKept(t *testing.T) {
 			pen.Write(o)
 		}
 		v := pen.View(morning)
-		w := season.Wanted{Promises: season.Promises(handover.New(plan.New(course.New(v))))}
+		w := season.Wanted{Promises: promisesOf(plan.New(course.New(v)))}
 		f := season.Search(plannerOf(pen), w, nil)
 		if len(f.Kept) != 1 || len(f.Short) != 1 || f.Promises[f.Kept[0].Promise].Order != booktest.Order(first) {
 			t.Errorf("order %s is served first: kept %+v, short %+v", first, f.Kept, f.Short)
@@ -388,7 +388,7 @@ func TestWhatIsPassedOverSaysSo(t *testing.T) {
 		book.OrderTaken{Order: booktest.Order("2"), Number: "2", Queens: 6, By: by},
 	)
 	v := pen.View(morning)
-	f := season.Search(plannerOf(pen), season.Wanted{Promises: season.Promises(handover.New(plan.New(course.New(v))))}, nil)
+	f := season.Search(plannerOf(pen), season.Wanted{Promises: promisesOf(plan.New(course.New(v)))}, nil)
 	if len(f.Short) != 1 || len(f.Kept) != 1 || !strings.Contains(f.Short[0].Why, "Until it has its queens, what the grafts for order 2 give is dealt out to it first") {
 		t.Errorf("kept %+v, short %+v", f.Kept, f.Short)
 	}

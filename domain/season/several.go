@@ -111,28 +111,27 @@ func (e *several) size(of []batchKey) {
 // keep tells whether some grafts keep the promises of the group.
 func (e *several) keep(of []batchKey) bool {
 	queens := 0
-	for _, i := range e.group.promises {
+	for at, i := range e.group.promises {
 		p := e.wanted.Promises[i]
-		want, sure := e.level.of(p)
+		want, sure := e.level.of(p, at)
 		queens += want
 		grafts := make([]plan.Graft, 0, severalMost)
 		for _, k := range of {
 			grafts = append(grafts, plan.Graft{Larvae: k.size.larvae, Nucs: k.size.nucs, Late: float64(e.lateOf(i, k)) / lateParts})
 		}
-		if e.odds.several(grafts, p.Laying, queens) < sure-even {
+		if e.odds.several(e.had[i], grafts, p.Laying, queens) < sure-even {
 			return false
 		}
 	}
 	return true
 }
 
-// lateOf is how many queens of a graft come too late for a promise, in parts of lateParts, as
-// rough as of two grafts.
+// lateOf is how many queens of a graft come too late for a promise, in parts of lateParts.
 func (e *several) lateOf(promise int, k batchKey) int {
 	key := lateKey{promise, k.yard, k.day}
 	late, ok := e.late[key]
 	if !ok {
-		late = roughly(latenessOf(e.ground.ladder(e.ground.yards[k.yard], k.day, 0).Laid, e.wanted.Promises[promise]).late)
+		late = latenessOf(e.ground.ladder(e.ground.yards[k.yard], k.day, 0).Laid, e.wanted.Promises[promise]).late
 		e.late[key] = late
 	}
 	return late
@@ -169,22 +168,28 @@ func nucsOfYard(v *book.View, yard book.YardID) (n int) {
 	return n
 }
 
-// several is the chance of so many queens of some grafts that share no nucs.
-func (o *odds) several(grafts []plan.Graft, laying bool, queens int) float64 {
+// mostNucs is how many nucs the yard of most has.
+func (s *search) mostNucs() (most int) {
+	for _, y := range s.ground.yards {
+		most = max(most, nucsOfYard(s.ground.planner.View(), y))
+	}
+	return most
+}
+
+// several is the chance of so many queens of some grafts that share no nucs, with what there is already.
+func (o *odds) several(has *had, grafts []plan.Graft, laying bool, queens int) float64 {
 	slices.SortFunc(grafts, func(a, b plan.Graft) int {
 		return cmp.Or(cmp.Compare(a.Larvae, b.Larvae), cmp.Compare(a.Nucs, b.Nucs), cmp.Compare(a.Late, b.Late))
 	})
-	key := joint{laying: laying}
+	key := joint{laying: laying, has: has}
 	copy(key.grafts[:], grafts)
 	of, ok := o.joint[key]
 	if !ok {
-		var all []plan.Apart
-		for _, g := range grafts {
-			all = append(all, o.apartOf(g))
-		}
-		c := o.ratesFor(laying).Together(all...)
-		of = tails(listed(c))
+		of = o.together(has, grafts, laying)
 		o.joint[key] = of
+	}
+	if has != nil {
+		queens = max(0, has.all(queens))
 	}
 	if queens >= len(of) {
 		return 0
@@ -192,8 +197,24 @@ func (o *odds) several(grafts []plan.Graft, laying bool, queens int) float64 {
 	return of[queens]
 }
 
+// together are the chances of so many or more of some grafts, with what there is already.
+func (o *odds) together(has *had, grafts []plan.Graft, laying bool) []float64 {
+	var all []plan.Apart
+	for _, g := range grafts {
+		all = append(all, o.apartOf(g))
+	}
+	if has == nil {
+		return tails(listed(o.ratesFor(laying).Together(all...)))
+	}
+	for _, g := range has.grafts {
+		all = append(all, o.apartOf(g))
+	}
+	return has.with(o.ratesFor(laying).Together(all...))
+}
+
 // joint are several grafts, the smallest first.
 type joint struct {
+	has    *had
 	laying bool
 	grafts [severalMost]plan.Graft
 }

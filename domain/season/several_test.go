@@ -18,7 +18,7 @@ func TestSeveralThatAreAlikeAreSeveral(t *testing.T) {
 	}}
 	p := plannerOf(w.pen())
 	f := season.Search(p, wanted, nil)
-	if want := bruteForce(p, w, wanted); worthOf(f) != want || len(f.Kept) != 2 {
-		t.Errorf("found %+v, there is %+v", worthOf(f), want)
+	if want := bruteForce(p, w, wanted); worthOf(p, w, f) != want || len(f.Kept) != 2 {
+		t.Errorf("found %+v, there is %+v", worthOf(p, w, f), want)
 	}
 }

@@ -42,17 +42,17 @@ var limits = [...]string{
 // String is the reason in the keeper's words.
 func (l Limit) String() string { return limits[l] }
 
-// Short is a promise that is not kept, or far less surely than is wished; why, beside the
+// Short is a promise that is not kept whole as surely as is wished, nor nearly so; why, beside the
 // others; and what comes nearest.
 type Short struct {
 	Promise int
 	Limits  []Limit      // one, or those that stand in the way of the cheapest graft together
 	Lacks   []Lack       // by limit: how much more would do for the graft of a day; none where no graft would
 	Graft   calendar.Day // of that graft, or the first of some
-	Off     int          // queens that it counts as short of: all, or fewer where batches keep it less surely
-	Batches []int        // the numbers of these
+	Off     int          // queens of it that are short: not there by its day as surely as is wished
+	Batches []int        // the numbers of those that give the others
 	Chance  float64      // that they give all of its queens
-	Part    float64      // that they give all but those that it counts as short of
+	Part    float64      // that they give all but those that are short
 	Queens  int          // most that can be there by its day, as surely as is wished; 0: none
 	Day     calendar.Day // first day by which all can be; 0: none within a month and a half
 	Why     string       // a sentence
@@ -67,9 +67,9 @@ const laterMost = 45
 // there is room for.
 func (s *search) shortOf(promise int) Short {
 	p := s.wanted.Promises[promise]
-	sh := Short{Promise: promise, Off: p.Queens}
+	sh := Short{Promise: promise, Off: p.short()}
 	s.limitsOf(promise, &sh)
-	sh.Queens = sort.Search(p.Queens-1, func(i int) bool { return !s.fits(promise, i+1, p.By) })
+	sh.Queens = s.most(promise)
 	if later := 1 + sort.Search(laterMost, func(i int) bool { return s.fits(promise, p.Queens, p.By+1+calendar.Day(i)) }); later <= laterMost {
 		sh.Day = p.By + calendar.Day(later)
 	}
@@ -77,30 +77,49 @@ func (s *search) shortOf(promise int) Short {
 	return sh
 }
 
-// lesser is what is short where batches keep a promise less surely than is wished, as if
-// they were not there.
-func (s *search) lesser(p pick, batches []int, all, but float64) Short {
-	s.ground.put(p.way, -1)
-	sh := s.shortOf(s.groups[p.group].promises[0])
-	s.ground.put(p.way, 1)
-	sh.Off, sh.Batches, sh.Chance, sh.Part = p.way.short, batches, all, but
-	of := s.wanted.Promises[sh.Promise]
+// lesser is what is short where the batches of a pick give only so many queens of a promise as surely as is
+// wished, after those of the promises before it: as if they were not there, where it has them by itself.
+func (s *search) lesser(p pick, batches []int, before, want int) Short {
+	promise := s.groups[p.group].promises[p.way.at]
+	alone := len(s.groups[p.group].promises) == 1
+	if alone {
+		s.ground.put(p.way, -1)
+	}
+	sh := s.shortOf(promise)
+	if alone {
+		s.ground.put(p.way, 1)
+	}
+	of := s.wanted.Promises[promise]
+	sh.Off, sh.Batches, sh.Queens = of.Queens-want, batches, max(sh.Queens, want)
+	sh.Chance, sh.Part = s.chanceOf(promise, p.way, before+of.Queens), s.chanceOf(promise, p.way, before+want)
 	its := "Its graft gives"
 	if len(batches) > 1 {
 		its = "Its grafts give"
 	}
-	part := ""
-	if p.way.fewer {
-		part = fmt.Sprintf(", %d of them with %s", of.Queens-sh.Off, plan.OfHundred(but))
-	}
-	sh.Why += fmt.Sprintf(" %s all %d with %s%s, %.0f wished.", its, of.Queens, plan.OfHundred(all), part, 100*of.Sure)
+	sh.Why += fmt.Sprintf(" %s %d with %s, all %d with %s, %.0f wished: %s.", its, want, plan.OfHundred(sh.Part), of.Queens, plan.OfHundred(sh.Chance), 100*of.Sure, shortWords(sh.Off))
 	return sh
+}
+
+// shortWords are so many queens short.
+func shortWords(n int) string {
+	if n == 1 {
+		return "1 queen short"
+	}
+	return fmt.Sprintf("%d queens short", n)
 }
 
 // Tried is what is tried for an order, in words: one graft, or two alike a week apart in one yard,
 // and where there is room for neither as many as are wanted of two or three, each in any yard. More of
 // them, or other days between, may do more.
 const Tried = "up to three grafts 2 to 14 days apart"
+
+// Space is what plans a search looks through, in words: what it says that no plan has fewer or less of is
+// said of these.
+const Space = "for each order by itself one graft, two alike a week apart, or, where there is room for neither,\n" +
+	Tried + ", on the latest three weeks that are in time; one such graft for two\n" +
+	"to four orders, all of them kept, or, of eight orders at most, the one that is served last in part,\n" +
+	"in twelfths of its queens.\n" +
+	"Starters, finishers, nucs, incubator, bees, brood and drone colonies are limits; so is one graft a day."
 
 // tried says of what a promise is short; "" where no graft of any size does.
 func (s Short) tried() string {
@@ -126,8 +145,8 @@ func (s Short) nearest(p Promise) (told string) {
 // fits tells whether there is room for so many queens by a day.
 func (s *search) fits(promise, queens int, by calendar.Day) bool {
 	was := s.wanted.Promises[promise]
-	s.wanted.Promises[promise].Queens, s.wanted.Promises[promise].By = queens, by
-	ways := s.options(s.groups[s.alone(promise)], whole)
+	s.wanted.Promises[promise].By = by
+	ways := s.options(s.groups[s.alone(promise)], level{short: was.Queens - queens})
 	s.wanted.Promises[promise] = was
 	return s.room(ways, none) != none
 }

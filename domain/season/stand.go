@@ -29,7 +29,7 @@ func standings(p *plan.Planner) (all []standing) {
 			all = append(all, s)
 		}
 	}
-	for b := range v.Plans() {
+	for b := range v.ToGraft() {
 		if b.Yard.IsZero() {
 			b.Yard = homeOf(v)
 		}

@@ -8,8 +8,8 @@ import (
 	"lidmark/domain/practice"
 )
 
-// tries are the ways to keep the promises of a group at a level that are tried: one graft, and
-// as is wished two alike a week apart in one yard; those of least cost first.
+// tries are the ways to keep the promises of a group at a level that are tried: one graft, or
+// two alike a week apart in one yard; those of least cost first.
 func (s *search) tries(g group, l level) (all []option) {
 	if !s.larvae.has(g.line) {
 		return nil
@@ -25,19 +25,19 @@ func (s *search) tries(g group, l level) (all []option) {
 // nothing else chosen, those of least cost first: see [Tried].
 func (s *search) options(g group, l level) []option {
 	all := s.fitting(s.tries(g, l))
-	if len(all) == 0 && s.larvae.has(g.line) && s.wantsSeveral(g) {
+	if len(all) == 0 && s.larvae.has(g.line) && s.wantsSeveral(g, l) {
 		all = s.several(g, l)
 	}
 	return all
 }
 
-// wantsSeveral tells whether several unlike grafts are tried for a group: for a promise, and
-// for some of which one cannot be kept by itself without.
-func (s *search) wantsSeveral(g group) bool {
+// wantsSeveral tells whether several unlike grafts are tried for a group at a level: for a promise, and
+// to keep all of some of which one cannot be kept by itself without.
+func (s *search) wantsSeveral(g group, l level) bool {
 	if len(g.promises) == 1 {
 		return true
 	}
-	return slices.ContainsFunc(g.promises, func(i int) bool {
+	return l == whole && slices.ContainsFunc(g.promises, func(i int) bool {
 		ways := s.wholeWays(s.alone(i))
 		return len(ways) == 0 || ways[0].several
 	})
@@ -82,8 +82,7 @@ func (s *search) soonest(promise int) calendar.Day {
 	return max(least, calendar.Day(n.Days(practice.GraftToEmerge)-1+n.Days(practice.LeastAgeAtHandOver)))
 }
 
-// onDay are the ways with the last graft on a day; those that keep less than is wished have
-// one graft.
+// onDay are the ways with the last graft on a day.
 func (s *search) onDay(g group, yard int, d calendar.Day, l level) (all []option) {
 	demand := s.demand(g, s.ground.ladder(s.ground.yards[yard], d, 0).Laid, l)
 	for _, size := range s.sizes(demand) {
@@ -93,7 +92,7 @@ func (s *search) onDay(g group, yard int, d calendar.Day, l level) (all []option
 	}
 	slices.SortStableFunc(all, byCost)
 	all = all[:min(len(all), s.wanted.Sizes)]
-	if before := d - plan.UsualApart; before >= s.wanted.From && l == whole {
+	if before := d - plan.UsualApart; before >= s.wanted.From {
 		if size, ok := s.twice(demand); ok {
 			if o, ok := s.option(g, l, batchKey{yard, before, size}, batchKey{yard, d, size}); ok {
 				all = append(all, o)

@@ -67,6 +67,7 @@ func (w Wanted) filled(p *plan.Planner) Wanted {
 	for i := range w.Promises {
 		w.Promises[i].Lines = larvae.of(w.Promises[i].Lines)
 		w.Promises[i].Sure = cmp.Or(w.Promises[i].Sure, w.Sure)
+		w.Promises[i].kept = w.Promises[i].keptAlready(p)
 	}
 	return w
 }

@@ -19,6 +19,8 @@ type SeasonDates struct {
 	Done         bool // it was looked for to the end
 	Stopped      bool
 
+	Clashes []season.Clash // there once they are planned, when it was looked for to the end
+
 	of *Reading
 	no int // of the search: what an earlier one still brings is left
 }
@@ -59,6 +61,7 @@ func (e SearchSeason) Search(goOn func(SeasonFound) bool) SeasonFound {
 		return !d.Stopped
 	})
 	d.Known, d.Done = true, !d.Stopped
+	d.Clashes = d.Found.Clashes(e.of.planner())
 	return SeasonFound{d}
 }
 

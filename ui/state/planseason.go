@@ -63,7 +63,7 @@ func (e ReckonSeason) Reckon() SeasonReckoned {
 	dealt := handover.New(planner)
 	board := season.NewBoard(planner)
 	return SeasonReckoned{&SeasonSheet{
-		Clashes: board.Clashes(), Promises: season.Promises(dealt), Waits: season.EntrustedTo(planner, dealt),
+		Clashes: board.Clashes(), Promises: season.Promises(planner, dealt, 0), Waits: season.EntrustedTo(planner, dealt),
 		Unordered: planner.Unordered(), Turn: nucTurnOf(of, planner, e.key.yard), of: of, dealt: dealt, yard: e.key.yard, board: board,
 	}}
 }

@@ -29,7 +29,7 @@ func (s State) ifWritten(facts ...book.Fact) *Reading {
 func owedOf(of *Reading) *SeasonSheet {
 	p := of.planner()
 	dealt := handover.New(p)
-	return &SeasonSheet{Promises: season.Promises(dealt), Waits: season.EntrustedTo(p, dealt), Unordered: p.Unordered(), of: of, dealt: dealt}
+	return &SeasonSheet{Promises: season.Promises(p, dealt, 0), Waits: season.EntrustedTo(p, dealt), Unordered: p.Unordered(), of: of, dealt: dealt}
 }
 
 // seasonDragged is the window while a batch is dragged on the page of the season: clashes

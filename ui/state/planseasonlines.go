@@ -269,9 +269,11 @@ func (s State) datesSaid() string {
 	case len(d.Batches) == 0:
 		words = "no graft keeps any of it"
 	case d.Exact && len(d.Short) == 0:
-		words += "; nothing takes less"
+		words += "; nothing that is tried takes less"
 	case d.Exact:
-		words += "; no more can be kept of what is tried"
+		words += d.shortSaid() + "; no plan that is tried is short of fewer"
+	case len(d.Short) > 0:
+		words += d.shortSaid()
 	case d.Bound > 0:
 		words += fmt.Sprintf("; at least %.0f h are needed", d.Bound/60)
 	}
@@ -284,10 +286,22 @@ func (s State) datesSaid() string {
 	return words
 }
 
+// shortSaid says how many queens are short.
+func (d *SeasonDates) shortSaid() string {
+	_, short := d.Queens()
+	return fmt.Sprintf(", %s short", counted(short, "queen"))
+}
+
 // dates writes the grafts that are found, what they keep, and what they do not.
 func (p *seasonLines) dates(s State, d *SeasonDates) {
 	for _, short := range d.Short {
 		p.said(SeasonLine{Cells: []string{short.Why}, Alarm: true}, scene.Regular, p.width)
+	}
+	if len(d.Clashes) > 0 {
+		p.said(SeasonLine{Cells: []string{plan.Sentence(season.ClashesThen(len(d.Clashes)))}, Alarm: true}, scene.Regular, p.width)
+	}
+	for _, c := range d.Clashes {
+		p.said(SeasonLine{Cells: []string{plan.Sentence(c.Why)}, Alarm: true}, scene.Regular, p.width)
 	}
 	v := s.Present().View
 	if len(d.Batches) > 0 {
