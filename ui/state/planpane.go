@@ -224,14 +224,20 @@ func (s State) planSpan() (first, last calendar.Day) {
 
 // daysBefore is how many days before today the ribbon shows there, up to a last one: as
 // many as have room for the name of a month and "now", or, in a narrow window, where names
-// stand over the days, for one of those.
+// stand over the days, for one of those; there as many more of that month as have room for the
+// name of a batch and its line.
 func (s State) daysBefore(last calendar.Day) (n calendar.Day) {
-	const usual, most = 4, 14
-	width, from, name := s.Size().W, labelWidth, 69.0
-	if width < turns {
-		from, name = labelNarrow, 104 // of a batch and its line
+	const usual, most, name, named = 4, 14, 69.0, 104.0
+	width, from := s.Size().W, labelWidth
+	narrow := width < turns
+	if narrow {
+		from = labelNarrow
 	}
-	for n = usual; n < most && float64(n)*(width-from)/float64(last.Sub(s.Today())+int(n)+1) < name; n++ {
+	wide := func() float64 { return float64(n) * (width - from) / float64(last.Sub(s.Today())+int(n)+1) }
+	for n = usual; n < most && wide() < name; n++ {
+	}
+	_, _, first := (s.Today() - n).Date()
+	for ; narrow && n < most && first > 1 && wide() < named; n, first = n+1, first-1 {
 	}
 	return n
 }
