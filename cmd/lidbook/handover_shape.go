@@ -42,10 +42,14 @@ type servedShape struct {
 	Coming   int          `json:"comingInTime,omitempty"`
 	Planned  int          `json:"planned,omitempty"`
 	Sure     *float64     `json:"plannedChance,omitempty"`
+	Look     []string     `json:"lookFirst,omitempty"`
 	GraftBy  string       `json:"graftBy,omitempty"`
 	Next     string       `json:"missingBy,omitempty"`
 	Chance   float64      `json:"missingChance,omitempty"`
 	Most     float64      `json:"mostChance,omitempty"`
+
+	lookAt   string // the nucs into which a look comes first
+	lookSure float64
 
 	why     string       // it is short: what its batches have left
 	stands  string       // how the batches stand that it waits for
@@ -128,7 +132,11 @@ func shapeOfServed(p *plan.Planner, o handover.Served) servedShape {
 		s.soonest = p.Possible(plan.Wish{Queens: o.Short, By: o.On}).Nearest
 	}
 	if by := o.Order.By; by != 0 {
-		s.Late = max(0, v.Today().Sub(by))
+		s.Late = max(0, v.From().Sub(by))
+	}
+	s.lookAt, s.lookSure = o.LookAt(), o.Sure
+	for _, n := range o.Look {
+		s.Look = append(s.Look, n.Name)
 	}
 	for _, f := range o.Fell {
 		s.Fell = append(s.Fell, fellShape{f.Number, f.Day.String(), f.Meant, f.Gives, f.Sure})

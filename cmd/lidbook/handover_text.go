@@ -102,9 +102,18 @@ func awaited(o servedShape) string {
 	return o.stands + ", " + plan.OfHundred(*o.Sure)
 }
 
+// asItStands says how sure an order that waits for batches is without anything more; "" where it waits
+// for none.
+func asItStands(o servedShape) string {
+	if o.Sure == nil {
+		return ""
+	}
+	return "; as it stands all are there in time with " + plan.OfHundred(*o.Sure)
+}
+
 // graftWords say by when to graft so that an order has what it misses by its day.
 func graftWords(v *book.View, o servedShape) string {
-	return fmt.Sprintf("graft by %s to have %d by %s, see lidbook wish", isoDay(v, o.GraftBy), o.Short-o.Coming-o.Planned, isoDay(v, o.On))
+	return fmt.Sprintf("graft by %s to have %d by %s, see lidbook wish%s", isoDay(v, o.GraftBy), o.Short-o.Coming-o.Planned, isoDay(v, o.On), asItStands(o))
 }
 
 // printShort says what is missing, since when, and what to tell the customer.
@@ -113,6 +122,10 @@ func (a *app) printShort(v *book.View, o servedShape) {
 		return
 	}
 	short := fmt.Sprintf("  short by %d%s%s%s", o.Short, prefixed(" ", lineWords(o.Line, o.Instead)), prefixed(" since ", isoDay(v, o.Since)), prefixed(", as ", o.why))
+	if len(o.Look) > 0 {
+		a.line("%s: first look for capped worker brood in %s: if it is there, none are missing; as it stands all are there in time with %s", short, o.lookAt, plan.OfHundred(o.lookSure))
+		return
+	}
 	switch coming := o.Next != "" && o.Next <= o.On; { // days in JSON sort as they follow
 	case !o.Lost && !coming && o.Coming > 0 && o.Coming+o.Planned >= o.Short:
 		a.line("%s: %d still to be expected in time, %d %s", short, o.Coming, o.Planned, awaited(o))
@@ -123,9 +136,13 @@ func (a *app) printShort(v *book.View, o servedShape) {
 	case !o.Lost && !coming:
 		a.line("%s, %d planned: %s", short, o.Planned, graftWords(v, o))
 	case o.Next == "":
-		a.line("%s: ring %s today; what stands in nucs gives them with %s at most, so graft, to have %d by %s at the soonest: see lidbook wish", short, o.Customer, plan.OfHundred(o.Most), o.Short, o.soonest.ShortFrom(v.Today()))
+		gives := fmt.Sprintf("what stands in nucs gives them with %s at most", plan.OfHundred(o.Most))
+		if o.Sure != nil {
+			gives = fmt.Sprintf("what is %s gives them in time with %s", o.stands, plan.OfHundred(*o.Sure))
+		}
+		a.line("%s: ring %s today; %s, so graft, to have %d by %s at the soonest: see lidbook wish", short, o.Customer, gives, o.Short, o.soonest.ShortFrom(v.Today()))
 	case !coming:
-		a.line("%s: ring %s today; %d more by %s, %s", short, o.Customer, o.Short, isoDay(v, o.Next), plan.OfHundred(o.Chance))
+		a.line("%s: ring %s today; %d more by %s, %s%s", short, o.Customer, o.Short, isoDay(v, o.Next), plan.OfHundred(o.Chance), asItStands(o))
 	case o.Late > 0:
 		a.line("%s: still to be expected by %s, %s", short, isoDay(v, o.Next), plan.OfHundred(o.Chance))
 	default:

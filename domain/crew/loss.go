@@ -142,6 +142,8 @@ func (p *pricer) act(t rules.Task, s book.Subject) Price {
 	case rules.ActMakeUp:
 		caged := p.cage(batchOf(t))
 		return p.ends(t, t.Findings[0].Amount*caged.Queens, caged.Why)
+	case rules.ActGoOn:
+		return p.goesOn(t, s)
 	case rules.ActCountCells:
 		return Price{Why: "nobody knows how many cells live; no queen is lost by that"}
 	default:

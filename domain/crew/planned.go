@@ -43,6 +43,18 @@ func (p *pricer) planned(t rules.Task, s book.Subject) Price {
 	return Price{max(0, queens), fmt.Sprintf("%d queens by %s: %s done today, %s then", b.Queens, b.By.Short(), plan.OfHundred(now.AtLeast(b.Queens)), plan.OfHundred(later.AtLeast(b.Queens)))}
 }
 
+// goesOn is what a step after the graft of a planned batch costs that waits: ripe cells are lost by
+// the clock, for all others there is time.
+func (p *pricer) goesOn(t rules.Task, s book.Subject) Price {
+	id, _ := s.Batch()
+	b, ok := p.view.BatchPlan(id)
+	if !ok || !t.Hard {
+		return Price{}
+	}
+	late := p.planner().CellsLate(plan.Batch{Ladder: p.planner().LadderOf(b), Size: p.planner().SizeOf(b)})
+	return Price{late.Queens, "its cells given " + late.Words(p.view.Zone())}
+}
+
 // stillOwed is a planned batch with what its orders wait for now: the queens that are open
 // of them, by the last day on which these can leave. What is wished without an order stays.
 func (p *pricer) stillOwed(b book.BatchPlan) book.BatchPlan {

@@ -2,6 +2,7 @@ package crew_test
 
 import (
 	"fmt"
+	"slices"
 	"testing"
 	"time"
 
@@ -67,6 +68,31 @@ func TestALateQueenCostsWhatTheOrdersLose(t *testing.T) {
 	if nobody := price(calendar.Date(2027, time.June, 20), true); nobody > 0.01 {
 		t.Errorf("a day late for nobody costs %.2f queens", nobody)
 	}
+}
+
+// Ripe cells of a planned batch have their hard hour on a day ahead: they are given where there is the
+// time for it, whatever else is to be done, and else it is said that they cannot wait.
+func TestRipeCellsOfAPlannedBatchCannotWait(t *testing.T) {
+	p := grafting(calendar.Date(2027, time.May, 10))
+	for on := calendar.Date(2027, time.May, 18); on < calendar.Date(2027, time.May, 23); on++ {
+		v := book.NewSeason(time.LoadLocation, p.Entries).Ahead(on.At(7, 0, time.UTC), calendar.Date(2027, time.April, 2))
+		judged := rules.Judge(v)
+		if len(judged.Day(on).Hard) == 0 {
+			continue
+		}
+		for minutes, given := range map[float64]bool{10: false, 60: true} {
+			day, err := crew.Plan(judged, on, crew.Hands{{{Name: "Ida", Minutes: minutes}}})
+			if err != nil {
+				t.Fatal(err)
+			}
+			waits := slices.ContainsFunc(day.Waits, func(w crew.Work) bool { return w.Task.Act == rules.ActGoOn && w.Hard && w.Price.Queens > 0 })
+			if (doneBy(day)[rules.ActGoOn] > 0) != given || waits == given {
+				t.Errorf("%s, %.0f min: %+v wait", on.Short(), minutes, day.Waits)
+			}
+		}
+		return
+	}
+	t.Error("no day has the hard hour")
 }
 
 // What makes ready for a graft and can be done tomorrow as well costs nothing today.

@@ -12,6 +12,7 @@ import (
 // a batch of whom nobody knows more than the keeper's rates, who share its luck.
 type coming struct {
 	line  string
+	nuc   *book.Nuc // nil: several, or a queen who is proven
 	one   plan.Prospect
 	shut  calendar.Day // until then robbers keep its yard shut
 	share *share       // nil: one nuc
@@ -81,7 +82,7 @@ func comings(p *plan.Planner) []coming {
 			}
 			s.nucs = append(s.nucs, unseen{max(from, p.Waits(nuc)), v.DescentIn(nuc) == book.DescentDoubtful})
 		} else if k, ok := p.Prospect(nuc); ok {
-			all = append(all, coming{line: line, one: k, shut: from})
+			all = append(all, coming{line: line, nuc: nuc, one: k, shut: from})
 		}
 	}
 	return all

@@ -54,7 +54,7 @@ func (s Served) FellWords() string {
 func fellFor(p *plan.Planner, o Served) (all []Fell) {
 	v := p.View()
 	for b := range v.Plans() {
-		if b.Day < v.From() && slices.Contains(v.Awaiting(b.BatchPlanned), o.Order.Order) {
+		if v.NotGrafted(b) && slices.Contains(v.Awaiting(b.BatchPlanned), o.Order.Order) {
 			all = append(all, Fell{Batch: b.Batch, Day: b.Day, Meant: meant(b.BatchPlanned)})
 		}
 	}

@@ -141,10 +141,8 @@ func (b *plannedBatch) take(n int) int {
 // cells that are still to be given or nucs that nobody looked at since: of the others their nucs tell.
 func plannedBatches(p *plan.Planner) (all []plannedBatch) {
 	v := p.View()
-	for b := range v.Plans() {
-		if b.Day >= v.From() {
-			all = append(all, plannedBatch{b.Day, meant(b.BatchPlanned), v.Awaiting(b.BatchPlanned), nil})
-		}
+	for b := range v.ToGraft() {
+		all = append(all, plannedBatch{b.Day, meant(b.BatchPlanned), v.Awaiting(b.BatchPlanned), nil})
 	}
 	for b := range v.Batches() {
 		was, _ := v.BatchPlan(b.Batch)

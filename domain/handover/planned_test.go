@@ -112,6 +112,21 @@ func TestTheEveningOfAGraftTellsNothingNew(t *testing.T) {
 	}
 }
 
+// Nor does the hour at which it was done on its day.
+func TestTheHourOfAGraftTellsNothingNew(t *testing.T) {
+	for _, hour := range []string{"08:00", "15:20", "20:00"} {
+		for by := calendar.Day(28); by < 36; by++ {
+			due := day(t, "2027-05-03") + by
+			p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"}, order("1", 8, "Rook", due))
+			p.Write(book.BatchPlanned{Batch: booktest.Batch("a"), Day: day(t, "2027-05-03"), Minute: 15 * 60, Line: "Rook", Larvae: 30, Nucs: 20, Queens: 8, By: due, Orders: []book.OrderID{booktest.Order("1")}})
+			p.At("2027-05-03 " + hour).Write(book.Grafted{Batch: booktest.Batch("a"), Number: 7, Line: "Rook", Larvae: 30})
+			if o := sheetOf(p.View("2027-05-03 21:00")).Orders[0]; o.Planned != 8 || o.Lost {
+				t.Errorf("at %s, by %s: %d planned, lost %v", hour, due.Short(), o.Planned, o.Lost)
+			}
+		}
+	}
+}
+
 // By hand: eight Rook in nucs lay and will be ready in May, nine in ten of them good enough: six
 // with a chance of 0.85. An order before wants four Rook by then, so two are left for the five of
 // 20 July, and a graft is for three.

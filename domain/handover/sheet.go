@@ -31,6 +31,8 @@ type Served struct {
 	Coming  int          // of those missing, queens who stand in nucs and are to be expected in time
 	Planned int          // of the others, queens that batches planned or grafted for it are meant to give it in time
 	Fell    []Fell       // batches planned for it that give fewer than they were meant to, where more is missing than is planned
+	Sure    float64      // the chance that all that it misses is ready by its day as things stand, where more is missing than is planned
+	Look    []*book.Nuc  // nucs with eggs into which looks are due that may show all that is missing: they come before anything else
 	GraftBy calendar.Day // latest graft in time for those that are still missing, see [plan.Planner.GraftBy]; 0: none is missing, or none is in time
 	Lost    bool         // neither what stands in nucs nor what is planned keeps it, and no graft is in time any more
 
@@ -58,23 +60,36 @@ type Given struct {
 // with [Served.Coming], where one after it would go short without. That is exact, not a
 // rule of thumb. One whose descent is doubtful goes only where any line will do.
 func New(p *plan.Planner) *Sheet {
-	s := reckoned(p)
+	s := Reckoned(p)
 	for i := range s.Orders {
 		o := &s.Orders[i]
 		if o.Short > 0 {
 			o.Next = s.expect(p, i)
 		}
-		if o.Missing() > 0 {
-			o.Fell = fellFor(p, *o)
-		}
-		o.graft(p)
+		s.Explain(p, i)
 	}
 	return s
 }
 
-// reckoned is [New] without a word on when those that are missing are to be expected, on
-// batches that fell short and on grafts that could still be in time.
-func reckoned(p *plan.Planner) *Sheet {
+// Explain says of the order of a place in the sheet that misses queens who neither stand in nucs nor are
+// planned: why, how sure it is all the same, and what helps.
+func (s *Sheet) Explain(p *plan.Planner, i int) {
+	o := &s.Orders[i]
+	if o.Missing() == 0 {
+		return
+	}
+	o.Sure = s.Chance(p, i, o.On)
+	o.graft(p)
+	if o.Look = s.looksDue(p, i); len(o.Look) > 0 {
+		o.Lost = false
+		return
+	}
+	o.Fell = fellFor(p, *o)
+}
+
+// Reckoned is [New] without a word on when those that are missing are to be expected, and without
+// [Sheet.Explain].
+func Reckoned(p *plan.Planner) *Sheet {
 	s := Deal(p)
 	s.plan(p)
 	return s

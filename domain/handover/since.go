@@ -2,6 +2,7 @@ package handover
 
 import (
 	"slices"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -21,7 +22,7 @@ const sinceBack = 14
 func ShortSince(v *book.View, now *Sheet) map[book.OrderID]calendar.Day {
 	since, p := map[book.OrderID]calendar.Day{}, past{v, map[calendar.Day]then{}}
 	for _, o := range now.Orders {
-		if o.Missing() == 0 {
+		if o.Missing() == 0 || len(o.Look) > 0 {
 			continue
 		}
 		d := p.shortSince(o.Order.Order)
@@ -46,13 +47,13 @@ type then struct {
 	planner *plan.Planner
 }
 
-// served is what an order got as of a day, as far as [reckoned] says; nil: it was not taken yet.
+// served is what an order got as of a day, as far as [Reckoned] says; nil: it was not taken yet.
 func (p past) served(id book.OrderID, d calendar.Day) (*Served, *plan.Planner) {
 	was, known := p.on[d]
 	if !known {
 		end := (d + 1).Start(p.view.Zone())
-		was.planner = plan.New(course.New(p.view.Season().AsKnown(end, end)))
-		was.sheet = reckoned(was.planner)
+		was.planner = plan.New(course.New(p.at(end, d)))
+		was.sheet = Reckoned(was.planner)
 		p.on[d] = was
 	}
 	i := slices.IndexFunc(was.sheet.Orders, func(o Served) bool { return o.Order.Order == id })
@@ -60,6 +61,15 @@ func (p past) served(id book.OrderID, d calendar.Day) (*Served, *plan.Planner) {
 		return nil, nil
 	}
 	return &was.sheet.Orders[i], was.planner
+}
+
+// at is the book as it was known at the end of a day; of one ahead as it is looked at from the day
+// that the view is looked at from.
+func (p past) at(end time.Time, d calendar.Day) *book.View {
+	if d >= p.view.From() && p.view.From() < p.view.Today() {
+		return p.view.Season().Later(end, p.view.From())
+	}
+	return p.view.Season().AsKnown(end, end)
 }
 
 // shortSince is the first day since which an order has missed queens; 0: it did when it was taken,

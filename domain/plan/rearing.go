@@ -57,7 +57,7 @@ func (p *Planner) allInHand() (all []Wanting) {
 			all = append(all, p.Grafted(b))
 		}
 	}
-	for b := range p.view.Plans() {
+	for b := range p.view.ToGraft() {
 		all = append(all, Wanting{p.LadderOf(b), p.SizeOf(b)})
 	}
 	return all

@@ -65,7 +65,7 @@ func (p *Planner) oneWish(a, b book.BatchPlan) bool {
 // as it is told, by the day of their grafts.
 func (p *Planner) WishOf(b book.BatchPlan) (all []book.BatchPlan) {
 	all = append(all, b)
-	for o := range p.view.Plans() {
+	for o := range p.view.ToGraft() {
 		if o.Batch != b.Batch && p.oneWish(o, b) {
 			all = append(all, o)
 		}

@@ -56,7 +56,8 @@ func (p *Planner) everOf(l Left, given int, cells, laying bool) Chances {
 }
 
 // AsPlanned is the chance that a grafted batch gives so many queens by a day as it was when it was
-// planned: by the keeper's rates without what the batch itself tells.
+// planned: by the keeper's rates without what the batch itself tells. The hour on its day at which
+// it was grafted is as planned.
 func (p *Planner) AsPlanned(l Left, queens int, by calendar.Day) float64 {
 	p.mu.Lock()
 	r, known := p.without[l.Batch.Batch]
@@ -73,7 +74,11 @@ func (p *Planner) AsPlanned(l Left, queens int, by calendar.Day) float64 {
 		p.mu.Unlock()
 	}
 	r.Virgins = l.Plan.Virgins
-	return r.Queens(p.GraftFor(l.Plan, by, false)).AtLeast(queens)
+	of := l.Plan
+	if at := l.Batch.At.Instant.In(p.view.Zone()); calendar.DayOf(at, p.view.Zone()) == of.Day {
+		of.Minute = at.Hour()*60 + at.Minute()
+	}
+	return r.Queens(p.GraftFor(of, by, false)).AtLeast(queens)
 }
 
 // toPlace are the chances of how many cells of a batch will still be placed. What is counted is

@@ -65,7 +65,7 @@ func (p *Planner) allWaiting() (all []Wanting) {
 			all = append(all, w)
 		}
 	}
-	for b := range p.view.Plans() {
+	for b := range p.view.ToGraft() {
 		s := Size{Larvae: b.Larvae, Nucs: b.Nucs, Yard: b.Yard, Not: b.Batch}
 		all = append(all, Wanting{p.LadderOf(b), s.without(b)})
 	}

@@ -56,7 +56,7 @@ func (p *Planner) Sure(b book.BatchPlan) float64 {
 // Unordered are the planned batches for which no order waits, and how sure the queens are
 // that are wished of them by a day; of several grafts of one wish the first stands for all.
 func (p *Planner) Unordered() (all []Wished) {
-	for b := range p.view.Plans() {
+	for b := range p.view.ToGraft() {
 		told := slices.ContainsFunc(all, func(w Wished) bool { return OneWish(w.BatchPlan, b) })
 		if w, ok := p.Wished(b); ok && !told && len(b.Orders) == 0 {
 			all = append(all, w)

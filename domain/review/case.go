@@ -110,7 +110,7 @@ func (k *nucCase) gives(ware int) Kind {
 // culled for their age are not given.
 func (k *nucCase) legal(ware int) ([]rules.Reason, bool) {
 	v, w := k.verdicts[ware-1], k.hand.Wares[ware-1]
-	return v.Warned, v.OK() && !(w.Virgin && w.Age >= k.numbers.Days(practice.VirginLate))
+	return v.Warned, v.OK() && !(w.Virgin && rules.TooOld(time.Duration(w.Age)*day, k.numbers))
 }
 
 // judge asks the rules about every ware, once.

@@ -2,7 +2,6 @@ package review
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"time"
 
@@ -74,7 +73,7 @@ func InHand(c *course.Course) (h Hand) {
 	}
 	for q := range v.Queens() {
 		if q.Caged() && q.Virgin {
-			h.addVirgin(v, q, c.Emerges(q.Batch))
+			h.addVirgin(v, q, rules.Emerged(c, q, q.Batch))
 		}
 	}
 	for n := range v.Nucs() {
@@ -106,17 +105,17 @@ func (h *Hand) reserve(plan book.Planned) {
 	}
 }
 
+// day is a day of a virgin's age.
+const day = 24 * time.Hour
+
 // addVirgin puts a virgin to those of her batch and age. One who was caged as a cell
 // is in it until her batch is out.
 func (h *Hand) addVirgin(v *book.View, q *book.Queen, out time.Time) {
-	if !q.Emerged.IsZero() {
-		out = q.Emerged
-	}
 	inCell := q.InCell && out.After(v.On())
 	if out.IsZero() || out.After(v.On()) {
 		out = v.On()
 	}
-	age := int(math.Floor(v.On().Sub(out).Hours() / 24))
+	age := int(v.On().Sub(out) / day)
 	name := virginName(v.Batch(q.Batch), age, inCell)
 	for i := range h.Wares {
 		if w := &h.Wares[i]; w.Virgin && w.Batch == q.Batch && w.Name == name {

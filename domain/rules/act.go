@@ -36,6 +36,8 @@ const (
 	ActMoveCells
 	ActCountCells
 	ActMakeUp
+	ActGoOn
+	ActSeeToOrder
 )
 
 // acts are the words of an act and the minutes it takes at a nuc or colony,
@@ -73,6 +75,8 @@ var acts = [...]struct {
 	ActMoveCells:      {"move cells", practice.MinutesFeedRearer, practice.MinutesFeedRearer},
 	ActCountCells:     {"count cells", practice.MinutesCheckTake, practice.MinutesCheckTake},
 	ActMakeUp:         {"make up nucs", 0, 0},
+	ActGoOn:           {"go on as planned", 0, 0},
+	ActSeeToOrder:     {"see to the order", 0, 0},
 }
 
 // String is the act in words.
@@ -81,7 +85,7 @@ func (a Act) String() string { return acts[a].word }
 // opens tells whether a box is opened for it.
 func (a Act) opens() bool {
 	switch a {
-	case ActNone, ActCollectCells, ActNarrowEntrance, ActSeeToBank, ActSeeToPapers, ActCountAgain, ActKeep, ActOpenEntrance, ActMakeReady, ActGraft, ActCarryStand, ActPaintFront, ActHandOver, ActMakeUp:
+	case ActNone, ActCollectCells, ActNarrowEntrance, ActSeeToBank, ActSeeToPapers, ActCountAgain, ActKeep, ActOpenEntrance, ActMakeReady, ActGraft, ActCarryStand, ActPaintFront, ActHandOver, ActMakeUp, ActSeeToOrder:
 		return false
 	default:
 		return true

@@ -71,7 +71,7 @@ func keeps(v *book.View, c *course.Course, q *book.Queen) (from, by calendar.Day
 		return by, by
 	}
 	from, by = day+days(practice.VirginBankGood), day+days(practice.VirginBankMost)
-	if out := emerged(c, q, q.Batch); !out.IsZero() {
+	if out := Emerged(c, q, q.Batch); !out.IsZero() {
 		by = min(by, calendar.DayOf(out, v.Zone())+days(practice.VirginLate))
 	}
 	return min(from, by), by
@@ -79,12 +79,12 @@ func keeps(v *book.View, c *course.Course, q *book.Queen) (from, by calendar.Day
 
 // tooOld tells whether a virgin is so old that few mate: she is culled, not put in.
 func tooOld(c *course.Course, q *book.Queen) bool {
-	return q.Virgin && late(c, emerged(c, q, q.Batch))
+	return q.Virgin && late(c, Emerged(c, q, q.Batch))
 }
 
-// emerged is when a virgin of a batch came out of her cell, by what was seen of her or else
+// Emerged is when a virgin of a batch came out of her cell, by what was seen of her or else
 // by the calendar; zero: not known.
-func emerged(c *course.Course, q *book.Queen, batch book.BatchID) time.Time {
+func Emerged(c *course.Course, q *book.Queen, batch book.BatchID) time.Time {
 	if !q.Emerged.IsZero() {
 		return q.Emerged
 	}
@@ -94,5 +94,10 @@ func emerged(c *course.Course, q *book.Queen, batch book.BatchID) time.Time {
 // late tells whether a virgin who emerged then is late by now.
 func late(c *course.Course, emerged time.Time) bool {
 	v := c.View()
-	return !emerged.IsZero() && v.On().Sub(emerged) >= v.Numbers().Duration(practice.VirginLate)
+	return !emerged.IsZero() && TooOld(v.On().Sub(emerged), v.Numbers())
+}
+
+// TooOld tells whether a virgin of an age is so old that few mate: none is put in from then on.
+func TooOld(age time.Duration, n practice.Numbers) bool {
+	return age >= n.Duration(practice.VirginLate)
 }

@@ -83,7 +83,7 @@ func (i PutInVirgin) check(c *checker) {
 	if batch.IsZero() {
 		batch = q.Batch
 	}
-	if out := emerged(c.course, q, batch); late(c.course, out) {
+	if out := Emerged(c.course, q, batch); late(c.course, out) {
 		c.warn(fmt.Sprintf("she is %d days old; few mate from %d", int(c.now.Sub(out).Hours()/24), c.numbers.Days(practice.VirginLate)),
 			"Cull her, and take a younger one", practice.VirginLate)
 	}

@@ -113,7 +113,7 @@ func (p *pass) plan(found []Finding, d calendar.Day) DayPlan {
 		if !f.PutOff.IsZero() {
 			continue
 		}
-		if f.Hard && (f.Act == ActCollectCells || f.Act == ActSearchBrood) && f.By.Before(plan.Soon) && (!f.By.Before(due) || d <= p.today) {
+		if f.Hard && (f.Act == ActCollectCells || f.Act == ActSearchBrood || f.Act == ActGoOn) && f.By.Before(plan.Soon) && (!f.By.Before(due) || d <= p.today) {
 			plan.Hard = append(plan.Hard, f)
 		}
 		if f.Act != ActNone && p.isFor(f, d) {

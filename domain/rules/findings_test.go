@@ -2,12 +2,16 @@ package rules_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
+	"lidmark/domain/course"
+	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 )
@@ -79,6 +83,9 @@ var table = []found{
 	{rules.PlannedStep, "a graft ahead, four days before", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(book.BatchPlanned{Batch: batch(9), Day: calendar.Date(2027, 5, 20), Larvae: 48, Nucs: 30})
 	}, "2027-05-16 09:00", rules.Open, "planned: confine the breeder"},
+	{rules.OrderShort, "before the take is counted", func(p *booktest.Pen) { poorTake(p, 0) }, "2027-05-06 18:00", 0, ""},
+	{rules.OrderShort, "a poor take", func(p *booktest.Pen) { poorTake(p, 3) }, "2027-05-07 18:00", rules.Pressing, "short by 12 since Thu 6 May"},
+	{rules.OrderShort, "a good take", func(p *booktest.Pen) { poorTake(p, 55) }, "2027-05-07 18:00", 0, ""},
 	{rules.Leaving, "fetched, the day before", fetched, "2027-05-15 09:00", rules.Ahead, "2 queens to be fetched by Corin A."},
 	{rules.Leaving, "fetched, on its day", fetched, "2027-05-16 09:00", rules.Open, "2 queens to be fetched by Corin A."},
 	{rules.Leaving, "fetched, a day late", fetched, "2027-05-17 09:00", rules.Pressing, "2 queens to be fetched by Corin A."},
@@ -462,6 +469,44 @@ func TestEachRule(t *testing.T) {
 				t.Errorf("why %q, do %q, sure %q: none may be empty", f.Why, f.Do, f.Sure)
 			}
 		})
+	}
+}
+
+// poorTake is a batch for an order of twelve, with so many of sixty grafts taken; 0: not counted.
+func poorTake(p *booktest.Pen, taken int) {
+	id, one := batch(4), booktest.Order("1")
+	p.At("2027-04-20 09:00").Write(
+		book.OrderTaken{Order: one, Number: "1", Customer: "Club", Queens: 12, Line: "Rook", By: calendar.Date(2027, 7, 20)},
+		book.BatchPlanned{Batch: id, Day: calendar.Date(2027, 5, 5), Line: "Rook", Larvae: 60, Nucs: 30, Queens: 12, Orders: []book.OrderID{one}})
+	p.At("2027-05-05 18:00").Write(book.Grafted{Batch: id, Number: 4, Line: "Rook", Larvae: 60})
+	if taken > 0 {
+		p.At("2027-05-06 18:00").Write(book.TakeCounted{Batch: id, Accepted: taken})
+	}
+}
+
+// TestAShortOrderIsWorkAtTheDesk: a poor take is in the day's work from that evening on, with the last
+// graft that helps, which is the one the sheet of the orders names.
+func TestAShortOrderIsWorkAtTheDesk(t *testing.T) {
+	p := pen(t)
+	poorTake(p, 3)
+	v := p.View("2027-05-06 20:00")
+	want := handover.New(plan.New(course.New(v))).Orders[0]
+	if want.GraftBy == 0 {
+		t.Fatal("no graft helps")
+	}
+	told := false
+	for _, s := range rules.Day(v, v.Today()).Stops {
+		for _, task := range s.Tasks {
+			if task.Act == rules.ActSeeToOrder {
+				told = true
+				if s.Round != rules.AtDesk || calendar.DayOf(task.By, v.Zone()) != want.GraftBy || !strings.Contains(task.Title, want.GraftBy.Short()) || !strings.Contains(task.Why, "3 cells and queens left") {
+					t.Errorf("at %q by %s: %s; %s; want it by %s", s.Round, task.By, task.Title, task.Why, want.GraftBy.Short())
+				}
+			}
+		}
+	}
+	if !told {
+		t.Error("it is not in the day's work")
 	}
 }
 

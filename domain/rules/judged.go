@@ -65,7 +65,7 @@ func (j *Judged) BestOn(d calendar.Day) DayPlan {
 	return j.pass.plan(best, d)
 }
 
-// Dealt is who gets which queen of the orders that are open, see [handover.Deal]. It is
+// Dealt is who gets which queen of the orders that are open, see [handover.Reckoned]. It is
 // shared and must not be changed.
 func (j *Judged) Dealt() *handover.Sheet { return j.pass.sheet }
 

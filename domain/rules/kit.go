@@ -47,6 +47,8 @@ func (p *pass) packed(k kitSum, d calendar.Day) []KitLine {
 		}
 		line(float64(b.cages()), "cage for cells", "cages for cells", of)
 	}
+	line(float64(k.goods.RipeCells), "ripe cell", "ripe cells", "as planned, kept warm")
+	cells += k.goods.RipeCells
 	line(float64(cells), "cell protector", "cell protectors", "")
 	spare, cups := max(0, math.Ceil(k.spare-hardlyAny)), k.cups+math.Ceil(k.goods.Cups-hardlyAny)
 	note := fmt.Sprintf("%.1f l", (cups+spare)*p.numbers.Get(practice.CupOfBees))
@@ -62,7 +64,7 @@ func (p *pass) packed(k kitSum, d calendar.Day) []KitLine {
 	}
 	line(float64(k.fondant), "portion of fondant", "portions of fondant", "")
 	line(float64(len(k.reducers)), "entrance reducer", "entrance reducers", "")
-	line(float64(k.cages), "queen cage", "queen cages", "")
+	line(float64(k.cages+k.goods.QueenCages), "queen cage", "queen cages", "")
 	if k.marks > 0 {
 		year, _, _ := d.Date()
 		line(1, "marking pen", "", bee.MarkColour(year).String())
@@ -169,6 +171,8 @@ type Goods struct {
 	Combs      float64 // of brood, in full ones
 	DroneCombs float64
 	CellCups   int
+	RipeCells  int     // of planned batches: those of others are counted by what they have
+	QueenCages int     // the same
 	Syrup      float64 // litres
 }
 
@@ -178,6 +182,8 @@ func (g *Goods) add(more Goods) {
 	g.Combs += more.Combs
 	g.DroneCombs += more.DroneCombs
 	g.CellCups += more.CellCups
+	g.RipeCells += more.RipeCells
+	g.QueenCages += more.QueenCages
 	g.Syrup += more.Syrup
 }
 

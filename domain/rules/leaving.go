@@ -16,6 +16,10 @@ import (
 func (p *pass) leaving() {
 	for _, o := range p.sheet.Orders {
 		y, on := p.home(), p.leaves(o)
+		if p.view.From() <= on && on < p.today && o.Missing() == 0 {
+			p.taken = true // on a day ahead who is there, or planned, has left
+			continue
+		}
 		f := Finding{
 			Rule: Leaving, Of: o.Order.Order.Subject(), Act: ActHandOver, Amount: float64(o.Order.Open()), Since: o.Order.Taken.Instant,
 			Takes: p.numbers.Get(practice.MinutesHandOver) * float64(min(1, len(o.Queens))),
@@ -113,8 +117,23 @@ func (p *pass) dealt(o handover.Served) string {
 	if len(nucs) > 0 {
 		all = append(all, "from "+book.Together(nucs))
 	}
-	if o.Short > 0 {
-		all = append(all, fmt.Sprintf("short by %d", o.Short))
+	if come := toCome(o); come != "" {
+		all = append(all, come)
+	}
+	if n := o.Missing(); n > 0 {
+		all = append(all, fmt.Sprintf("short by %d", n))
+	}
+	return strings.Join(all, ", ")
+}
+
+// toCome are the queens of those that an order misses who are on the way: "2 to come from nucs, 3 planned".
+func toCome(o handover.Served) string {
+	var all []string
+	if o.Coming > 0 {
+		all = append(all, fmt.Sprintf("%d to come from nucs", o.Coming))
+	}
+	if o.Planned > 0 {
+		all = append(all, fmt.Sprintf("%d grafted or planned", o.Planned))
 	}
 	return strings.Join(all, ", ")
 }

@@ -22,7 +22,7 @@ func (p *pass) shareQueens() {
 		return
 	}
 	of := map[book.NucID]promise{}
-	p.sheet = handover.Deal(p.ladders())
+	p.sheet = handover.Reckoned(p.ladders())
 	for _, o := range p.sheet.Orders {
 		for _, q := range o.Queens {
 			of[q.Nuc] = promise{q.Catching, o.Order.Number, o.On}

@@ -34,9 +34,25 @@ func eventless(s plan.Step) bool { return s == plan.Fly }
 // with alarms, beside the day on which they are best given.
 func (p *pass) plannedDeadlines() (all []Deadline) {
 	for b := range p.view.Plans() {
-		all = append(all, p.stepsAhead(p.ladders().LadderOf(b), b)...)
+		steps := p.stepsAhead(p.ladders().LadderOf(b), b)
+		if p.view.NotGrafted(b) {
+			steps = p.notMade(steps, b)
+		}
+		all = append(all, steps...)
 	}
 	return all
+}
+
+// notMade are the events of a planned batch that was not grafted on its day: the graft alone, and what
+// to do about it.
+func (p *pass) notMade(steps []Deadline, b book.BatchPlan) []Deadline {
+	graft := stepID(b.Batch.Subject(), plan.GraftLarvae)
+	steps = slices.DeleteFunc(steps, func(d Deadline) bool { return d.ID != graft })
+	for i := range steps {
+		steps[i].What += ", not made"
+		steps[i].Do = "Write it down if it was done; else move it, or drop it"
+	}
+	return steps
 }
 
 // ladders is the planner that draws the ladders of the pass's batches.
@@ -68,7 +84,7 @@ func (p *pass) hardAhead(d Deadline, r plan.Rung, b book.BatchPlan) Deadline {
 	y := p.stepYard(b, r.Step)
 	d.Yard = p.home().id // there they ripen
 	d.Hard, d.At, d.Day = true, r.Hard, y.day(r.Hard)
-	d.What, d.Alarms = fmt.Sprintf("planned%s: ripe cells must be out", forLine(b.Line)), p.alarms(y, r.Hard)
+	d.What, d.Alarms = ripeOut(b), p.alarms(y, r.Hard)
 	return d
 }
 

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"lidmark/domain/book"
@@ -70,10 +71,11 @@ func (p *pass) plannedBatch(b book.BatchPlan, combs map[book.YardID][]calendar.D
 		p.add(p.home(), p.lapsed(b, l, first, by))
 		return
 	}
+	late := p.view.NotGrafted(b) // nothing else of it is to be done until it is grafted, or moved
 	for _, r := range readies {
 		y := p.stepYard(b, r.step)
 		rung := l.Rung(r.step)
-		if b.Made(r.step.Readied()) || rung.By < planned && r.step != plan.GraftLarvae {
+		if b.Made(r.step.Readied()) || (late || rung.By < planned) && r.step != plan.GraftLarvae {
 			continue // it was too late for it when the plan was made
 		}
 		if r.step == plan.DroneComb && !p.wantsComb(b, l, combs) {
@@ -83,9 +85,12 @@ func (p *pass) plannedBatch(b book.BatchPlan, combs map[book.YardID][]calendar.D
 			p.taken = true
 			continue
 		}
-		f := p.plannedStep(y, b, l, r.step, r.do, takes(planner.Minutes(l, size), r.step))
+		f := p.plannedStep(y, b, rung, r.do, takes(planner.Minutes(l, size), r.step))
 		f.Goods = p.goodsOf(b, l, size, r.step)
 		p.add(y, f)
+	}
+	if !late {
+		p.laterSteps(b, l, size)
 	}
 }
 
@@ -123,6 +128,10 @@ func (p *pass) goodsOf(b book.BatchPlan, l plan.Ladder, size plan.Size, step pla
 	case plan.MakeUpNucs:
 		made := p.ladders().MadeUp(l, size)
 		g.Cups, g.Combs = made.Cups, made.Combs
+	case plan.GiveCells:
+		g.RipeCells = cellsOf(size)
+	case plan.Ready:
+		g.QueenCages = int(math.Round(size.Queens))
 	}
 	return g
 }
@@ -137,9 +146,8 @@ func takes(all []plan.Minutes, step plan.Step) (sum float64) {
 	return sum
 }
 
-func (p *pass) plannedStep(y *yardCase, b book.BatchPlan, l plan.Ladder, step plan.Step, do string, minutes float64) Finding {
-	rung := l.Rung(step)
-	act := ActMakeReady
+func (p *pass) plannedStep(y *yardCase, b book.BatchPlan, rung plan.Rung, do string, minutes float64) Finding {
+	act, step := ActMakeReady, rung.Step
 	if step == plan.GraftLarvae {
 		act, do = ActGraft, fmt.Sprintf("Graft %d larvae", b.Larvae)
 	}
@@ -173,7 +181,7 @@ func costOf(s plan.Step) string {
 // after the last one of the step that it fails by, and no work.
 func (p *pass) lapsed(b book.BatchPlan, l plan.Ladder, first calendar.Day, by plan.Rung) Finding {
 	y := p.home()
-	f := p.plannedStep(y, b, l, plan.GraftLarvae, "", 0)
+	f := p.plannedStep(y, b, l.Rung(plan.GraftLarvae), "", 0)
 	f.Severity, f.From = Pressing, (by.By + 1).Start(y.zone)
 	f.Best = f.From
 	move := "Move"

@@ -99,7 +99,7 @@ func (r *router) add(f Finding) {
 	dusk := r.untilDusk(f, r.day)
 	k := stopKey{yard: f.Yard, round: r.round(of[0]), dusk: !dusk.IsZero()}
 	switch {
-	case f.Act == ActSeeToPapers, f.Rule == Twice:
+	case f.Act == ActSeeToPapers, f.Act == ActSeeToOrder, f.Rule == Twice:
 		k = stopKey{round: AtDesk}
 	case f.Act == ActCountAgain:
 		k = stopKey{yard: r.home().id}

@@ -68,10 +68,11 @@ func table() []row {
 		{rule: SameFinisher, doc: "two batches want the same colony", season: (*pass).sameFinisher},
 		{rule: SameDay, doc: "two batches want the same day and it is too short", season: (*pass).sameDay},
 		{rule: Leaving, doc: "the queens of an order leave the keeper's hands", season: (*pass).leaving},
+		{rule: OrderShort, doc: "what was planned or grafted for an order gives fewer queens than it misses", season: (*pass).ordersShort},
 		{rule: MoveToFinisher, doc: "the cells of a batch go from the starter to a finisher", batch: (*pass).moveToFinisher},
 		{rule: CountTake, doc: "the take of a batch is counted", batch: (*pass).countTake},
 		{rule: CountCapped, doc: "the capped cells of a batch are counted", batch: (*pass).countCapped},
-		{rule: PlannedStep, doc: "a step that makes ready for a planned batch", season: (*pass).plannedSteps},
+		{rule: PlannedStep, doc: "a step of a planned batch", season: (*pass).plannedSteps},
 		{rule: LayoutStep, doc: "the layout that is the plan asks for it", yard: (*pass).layoutSteps},
 		{rule: NoHands, doc: "nobody is free before a hard deadline", season: (*pass).noHands},
 	}
@@ -114,6 +115,7 @@ const (
 	SameFinisher   Rule = "two batches want the same colony"
 	SameDay        Rule = "two batches want the same day"
 	Leaving        Rule = "queens leave"
+	OrderShort     Rule = "order is short"
 	MoveToFinisher Rule = "cells to a finisher"
 	CountTake      Rule = "count the take"
 	CountCapped    Rule = "count the capped cells"

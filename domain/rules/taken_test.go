@@ -45,7 +45,8 @@ func TestOnADayAheadPlannedStepsAreTakenAsDone(t *testing.T) {
 		taken    bool
 	}{
 		"the day itself":          {date(time.April, 2), date(time.May, 10), "Graft 40 larvae", true},
-		"behind the graft":        {date(time.April, 2), date(time.May, 14), "", true},
+		"behind the graft":        {date(time.April, 2), date(time.May, 14), "Count the capped cells", true},
+		"while cells ripen":       {date(time.April, 2), date(time.May, 16), "", true},
 		"its nucs":                {date(time.April, 2), date(time.May, 18), "Make up the nucs", true},
 		"a month later":           {date(time.April, 2), date(time.June, 10), "", true},
 		"none is before it":       {date(time.April, 2), date(time.April, 3), "Hang drone comb into the drone colonies", false},
@@ -74,5 +75,72 @@ func TestACombTakenAsHungInServesTheNextGraft(t *testing.T) {
 	}
 	if _, plan := seen(p, calendar.Date(2027, time.April, 2), calendar.Date(2027, time.May, 1)); !plan.Taken {
 		t.Error("no comb was asked for")
+	}
+}
+
+// What follows a graft that is taken as done goes on: its work is on its days with its minutes, and
+// ripe cells have their hard hour. From the day of the plan every step is on one day.
+func TestWhatFollowsAPlannedGraftIsWorkOfItsDays(t *testing.T) {
+	p, from := graftPlanned(), calendar.Date(2027, time.April, 2)
+	want := []string{"Move the cells", "Count the take", "Count the capped cells", "Give about", "Look for eggs", "Look for eggs", "Catch about"}
+	var told []string
+	hard := 0
+	for on := calendar.Date(2027, time.May, 11); on < calendar.Date(2027, time.July, 1); on++ {
+		_, plan := seen(p, from, on)
+		for _, f := range plan.Hard {
+			hard++
+			if f.By.Before(on.Start(time.UTC)) || f.By.After((on + 2).Start(time.UTC)) {
+				t.Errorf("%s: %s has its hard hour %s", on.Short(), f.Do, f.By)
+			}
+		}
+		for _, s := range plan.Stops {
+			for _, task := range s.Tasks {
+				if task.Minutes <= 0 {
+					t.Errorf("%s: %s takes no time", on.Short(), task.Title)
+				}
+				if f := task.Findings[0]; f.Act == rules.ActGoOn && calendar.DayOf(f.Best, time.UTC) == on {
+					told = append(told, task.Title)
+				}
+			}
+		}
+	}
+	if len(told) != len(want) {
+		t.Fatalf("told %q", told)
+	}
+	for i, begins := range want {
+		if !strings.HasPrefix(told[i], begins) {
+			t.Errorf("step %d is %q, want %q", i, told[i], begins)
+		}
+	}
+	if hard == 0 {
+		t.Error("no hard hour is told")
+	}
+}
+
+// Of a graft that was not made on its day nothing is left but the graft itself: in the work, among
+// the events, and for the nucs.
+func TestAGraftThatWasNotMadeHasNoCells(t *testing.T) {
+	p := graftPlanned()
+	p.At("2027-05-06 10:00").Write(
+		book.BatchReadied{Batch: booktest.Batch("b"), Step: book.BreederConfined},
+		book.BatchReadied{Batch: booktest.Batch("b"), Step: book.StarterSetUp},
+	)
+	for on, made := range map[string]bool{"2027-05-10 18:00": true, "2027-05-11 08:00": false, "2027-05-20 08:00": false} {
+		v := p.View(on)
+		steps, events := map[string]bool{}, map[string]bool{}
+		for _, f := range rules.Findings(v) {
+			if f.Rule == rules.PlannedStep {
+				steps[f.What] = true
+			}
+		}
+		for _, d := range rules.Deadlines(v, v.Today()-30, v.Today()+60) {
+			events[d.What] = true
+		}
+		if made != (len(steps) > 1) || made != (len(events) > 1) {
+			t.Errorf("%s: work %v, events %v", on, steps, events)
+		}
+		if !made && !events["Planned: graft, not made"] {
+			t.Errorf("%s: events %v", on, events)
+		}
 	}
 }

@@ -123,14 +123,18 @@ func (c circle) drones(p *plan.Planner, d calendar.Day, all []*load) (best Drone
 }
 
 // combOf is when the drone comb of a batch goes in: when it did; that of a grafted one of which
-// nobody wrote it is taken to have been in on its best day; else on that day or today.
+// nobody wrote it is taken to have been in on its best day; else on that day or today, and on a day
+// ahead by which it is taken as done no later than that.
 func combOf(p *plan.Planner, s standing) calendar.Day {
 	if was := plan.CombIn(p.View(), s.id); was != 0 {
 		return was
 	}
-	in := s.ladder.Rung(plan.DroneComb).Best
-	if s.grafted {
-		return in
+	rung := s.ladder.Rung(plan.DroneComb)
+	switch {
+	case s.grafted:
+		return rung.Best
+	case p.Taken(rung):
+		return max(rung.Best, p.View().From())
 	}
-	return max(in, p.View().Today())
+	return max(rung.Best, p.View().Today())
 }

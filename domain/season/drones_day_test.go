@@ -160,3 +160,23 @@ func TestAWrittenCombStandsOnceTheGraftIsDone(t *testing.T) {
 		t.Error("a comb that nobody wrote down is missed once the graft is done")
 	}
 }
+
+// Comb that is planned is taken as hung in on a day ahead: the drones of a day are as they are told
+// of it from today.
+func TestPlannedDroneCombIsInOnADayAhead(t *testing.T) {
+	from := twoYards(t, 20).View()
+	told := map[calendar.Day]season.Drones{}
+	for _, d := range season.DronesByDay(plan.New(course.New(from)), booktest.Yard("home")).Days {
+		told[d.Day] = d.Drones
+	}
+	for on := range told {
+		ahead := from.Season().Ahead(on.At(12, 0, time.UTC), from.Today())
+		all := season.DronesByDay(plan.New(course.New(ahead)), booktest.Yard("home")).Days
+		if len(all) == 0 || all[0].Day != on || all[0].Drones != told[on] {
+			t.Errorf("%s: %+v, from today %s", on.Short(), all, told[on])
+		}
+	}
+	if len(told) == 0 {
+		t.Error("nobody flies")
+	}
+}

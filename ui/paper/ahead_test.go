@@ -108,7 +108,8 @@ func TestTheWeekSaysHowMuchIsTooMuch(t *testing.T) {
 			t.Errorf("%q is missing in\n%s", want, text)
 		}
 	}
-	late := reading(kitchen(), "2027-05-26 06:40") // in the week of the hard hour of the first
+	v := kitchen().View("2027-05-11 06:40")
+	late := (&state.Book{Season: v.Season()}).On(v.On(), today+15) // in the week of the hard hour of the first
 	hard := plan.New(late.Course).Planned(planned(t, late)).Ladder.Rung(plan.GiveCells).Hard
 	want := "By " + hard.In(zone).Format("15:04") + ": planned for Rook 12: ripe cells must be out"
 	if text := spoken(paperCalled(t, "week").pages(t, late, paper.Options{})); !strings.Contains(text, want) {

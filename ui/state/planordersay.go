@@ -68,13 +68,17 @@ func (p *OrderSheet) Ring(o handover.Served) string {
 		if e.Order != o.Order.Order {
 			continue
 		}
-		gives := "the plan"
-		if e.Grafted {
-			gives = "the graft"
+		gives := "the plan gives them "
+		said := missing(o, e.Stands())
+		switch {
+		case len(o.Look) > 0:
+			return said
+		case strings.HasPrefix(said, ringFirst):
+			gives = "as it stands they are there in time "
+		case e.Grafted:
+			gives = "the graft gives them "
 		}
-		if said := missing(o, e.Stands()); !strings.HasPrefix(said, ringFirst) {
-			return said + "; " + gives + " gives them " + plan.OfHundred(e.Chance) + " times"
-		}
+		return said + "; " + gives + plan.OfHundred(e.Chance) + " times"
 	}
 	return missing(o, "planned")
 }
@@ -91,6 +95,8 @@ func missing(o handover.Served, stands string) string {
 	switch next := o.Next; {
 	case o.Short == 0:
 		return ""
+	case len(o.Look) > 0:
+		return fmt.Sprintf("First look for capped worker brood in %s: if it is there, none are missing; as it stands they are there in time %s times", o.LookAt(), plan.OfHundred(o.Sure))
 	case !o.Lost && !coming && o.Coming > 0 && o.Coming+o.Planned < o.Short:
 		return fmt.Sprintf("%d of %s to be expected in time, %d %s: graft for %d by %s", o.Coming, more, o.Planned, stands, o.Short-o.Coming-o.Planned, o.GraftBy.Short())
 	case !o.Lost && !coming && o.Coming+o.Planned >= o.Short:

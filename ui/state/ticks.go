@@ -224,6 +224,9 @@ func (s State) lineRecord(l PageLine) (State, []Effect) {
 		return s, nil
 	}
 	s.Selection = Select(l.Of...)
+	if l.Act == rules.ActSeeToOrder {
+		return s.toOrders(), nil
+	}
 	s.DayPage.line = nameOf(l.Task)
 	id, isNuc := l.Of[0].Nuc()
 	rec := s.recordOf(l)
