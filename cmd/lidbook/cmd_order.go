@@ -92,7 +92,13 @@ func orderCommand(a *app) *cobra.Command {
 			d.line("  mind: --until %s is past; say the day anew if it is not meant: lidbook order %s --until DAY", o.By.ShortFrom(today), o.Number)
 		}
 		o.Sent = o.Sent || o.Journey > 0
-		return d.write(o.OrderTaken)
+		if err := d.write(o.OrderTaken); err != nil || there == nil {
+			return err
+		}
+		if now := d.view().Order(o.Order); now.Open() > 0 {
+			d.printDealt(d.view(), now)
+		}
+		return nil
 	})
 	fl := c.Flags()
 	fl.StringVar(&o.Customer, "customer", "", "for `WHOM`")

@@ -199,11 +199,10 @@ func (a *app) printOrder(v *book.View, o *book.Order, c orderCard) {
 // printDealt says how many queens the sheet of all orders deals to one, and what it is
 // short of.
 func (a *app) printDealt(v *book.View, o *book.Order) {
-	p := plan.New(course.New(v))
-	for _, dealt := range handover.New(p).Orders {
-		if dealt.Order.Order == o.Order {
-			a.line("  %d of %d are there for it, see lidbook handover", len(dealt.Queens), o.Open())
-			a.printShort(v, shapeOfServed(p, dealt))
+	for _, dealt := range shapeOfSheet(plan.New(course.New(v))).Orders {
+		if dealt.Order == o.Number {
+			a.line("  %d of %d are there for it, see lidbook handover", len(dealt.Gets), o.Open())
+			a.printShort(v, dealt)
 		}
 	}
 }

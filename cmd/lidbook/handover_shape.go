@@ -51,6 +51,7 @@ type servedShape struct {
 	lookAt   string // the nucs into which a look comes first
 	lookSure float64
 
+	stand   handover.Stand
 	why     string       // it is short: what its batches have left
 	stands  string       // how the batches stand that it waits for
 	soonest calendar.Day // by which a graft of tomorrow gives queens
@@ -126,7 +127,7 @@ func shapeOfServed(p *plan.Planner, o handover.Served) servedShape {
 	s := servedShape{
 		Order: o.Order.Number, Customer: o.Order.Customer, Open: o.Order.Open(), Line: o.Order.Line, Instead: o.Order.Substitute, Sent: o.Order.Sent,
 		On: o.On.String(), Arrive: o.Arrive.String(), Catch: o.Catch.String(), Warning: o.Warning, Gets: []givenShape{}, Short: o.Short,
-		why: o.FellWords(), Lost: o.Lost, Coming: o.Coming, Planned: o.Planned, GraftBy: o.GraftBy.String(), Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
+		stand: o.Stand(), why: o.FellWords(), Lost: o.Lost, Coming: o.Coming, Planned: o.Planned, GraftBy: o.GraftBy.String(), Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
 	}
 	if o.Lost && o.Next.Day == 0 {
 		s.soonest = p.Possible(plan.Wish{Queens: o.Short, By: o.On}).Nearest

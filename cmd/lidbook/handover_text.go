@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
+	"lidmark/domain/handover"
 	"lidmark/domain/plan"
 )
 
@@ -122,30 +123,39 @@ func (a *app) printShort(v *book.View, o servedShape) {
 		return
 	}
 	short := fmt.Sprintf("  short by %d%s%s%s", o.Short, prefixed(" ", lineWords(o.Line, o.Instead)), prefixed(" since ", isoDay(v, o.Since)), prefixed(", as ", o.why))
-	if len(o.Look) > 0 {
+	switch o.stand {
+	case handover.LookFirst:
 		a.line("%s: first look for capped worker brood in %s: if it is there, none are missing; as it stands all are there in time with %s", short, o.lookAt, plan.OfHundred(o.lookSure))
-		return
-	}
-	switch coming := o.Next != "" && o.Next <= o.On; { // days in JSON sort as they follow
-	case !o.Lost && !coming && o.Coming > 0 && o.Coming+o.Planned >= o.Short:
-		a.line("%s: %d still to be expected in time, %d %s", short, o.Coming, o.Planned, awaited(o))
-	case !o.Lost && !coming && o.Coming > 0:
-		a.line("%s, %d still to be expected in time, %d planned: %s", short, o.Coming, o.Planned, graftWords(v, o))
-	case !o.Lost && !coming && o.Planned >= o.Short:
+	case handover.Covered:
+		if o.Coming > 0 {
+			a.line("%s: %s%d %s", short, stillComing(o), o.Planned, awaited(o))
+			return
+		}
 		a.line("%s: %s", short, awaited(o))
-	case !o.Lost && !coming:
-		a.line("%s, %d planned: %s", short, o.Planned, graftWords(v, o))
-	case o.Next == "":
+	case handover.GraftFor:
+		a.line("%s, %s%d %s: %s", short, stillComing(o), o.Planned, cmp.Or(o.stands, "planned"), graftWords(v, o))
+	case handover.RingWithout:
 		gives := fmt.Sprintf("what stands in nucs gives them with %s at most", plan.OfHundred(o.Most))
 		if o.Sure != nil {
 			gives = fmt.Sprintf("what is %s gives them in time with %s", o.stands, plan.OfHundred(*o.Sure))
 		}
 		a.line("%s: ring %s today; %s, so graft, to have %d by %s at the soonest: see lidbook wish", short, o.Customer, gives, o.Short, o.soonest.ShortFrom(v.Today()))
-	case !coming:
+	case handover.RingLater:
 		a.line("%s: ring %s today; %d more by %s, %s%s", short, o.Customer, o.Short, isoDay(v, o.Next), plan.OfHundred(o.Chance), asItStands(o))
-	case o.Late > 0:
-		a.line("%s: still to be expected by %s, %s", short, isoDay(v, o.Next), plan.OfHundred(o.Chance))
 	default:
-		a.line("%s: still to be expected in time, by %s, %s", short, isoDay(v, o.Next), plan.OfHundred(o.Chance))
+		in := "in time, "
+		if o.Late > 0 {
+			in = ""
+		}
+		a.line("%s: still to be expected %sby %s, %s", short, in, isoDay(v, o.Next), plan.OfHundred(o.Chance))
 	}
+}
+
+// stillComing begins with what is still to be expected from nucs of what an order misses; "" where
+// nothing is.
+func stillComing(o servedShape) string {
+	if o.Coming == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%d still to be expected in time, ", o.Coming)
 }

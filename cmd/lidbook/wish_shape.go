@@ -47,8 +47,9 @@ type wishShape struct {
 	Days     []minutesShape `json:"minutes"`
 	People   []dayPartShape `json:"byPerson"` // none where nobody's hours are known
 
-	hourSaid bool // by the keeper, for the graft
-	agesFor  int  // days of age from which a queen is ready
+	orders   []string // numbers of those it is evidently for
+	hourSaid bool     // by the keeper, for the graft
+	agesFor  int      // days of age from which a queen is ready
 }
 
 // promiseShape is how many queens may be promised with a certainty, in JSON.
@@ -198,6 +199,9 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 		Passed: a.Passed.String(), Minds: []mindShape{}, Promises: []promiseShape{}, Raises: []raiseShape{}, Late: []lateGraft{}, Grafts: []graftShape{}, Days: []minutesShape{},
 	}
 	s.ByLarvae = shapeByLarvae(a)
+	for _, o := range p.OrdersFor(a.Queens, a.Line, a.By) {
+		s.orders = append(s.orders, o.Number)
+	}
 	s.hourSaid, s.agesFor = a.Minute > 0, p.View().Numbers().Days(practice.LeastAgeAtHandOver)
 	if a.Sizing.Limit != plan.NoLimit {
 		s.Limit, s.Most, s.Enough, s.With = a.Sizing.Limit.String(), a.Sizing.Most, a.Sizing.Nucs, a.Sizing.With

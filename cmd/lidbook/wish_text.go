@@ -35,7 +35,7 @@ func (a *app) printWish(v *book.View, s wishShape) {
 		a.line("  no nuc of %s is free then: say with --nucs how many there will be, or choose another day or --yard", s.Yard)
 	}
 	if s.Limit != "" {
-		a.line("  %s; %d can be promised so surely%s", s.Limit, s.Most, enoughNucs(s))
+		a.line("  %s; %d can be promised with %s%s", s.Limit, s.Most, plan.OfHundred(s.Sure), enoughNucs(s))
 	}
 	if s.Turns > 1 {
 		a.line("  the %s serve %s: the queens of one graft are ready before cells of the next go in", plural(s.Nucs, "nuc"), plan.Times(s.Turns))
@@ -77,6 +77,9 @@ func planCommandOf(s wishShape, g graftShape) string {
 			by = s.Nearest
 		}
 		c += fmt.Sprintf(" --queens %d --until %s", g.Queens, by)
+		for _, number := range s.orders {
+			c += fmt.Sprintf(" --order %q", number)
+		}
 	}
 	if s.Laying {
 		c += " --laying"

@@ -5,6 +5,7 @@ import (
 	"iter"
 	"math"
 	"slices"
+	"strings"
 
 	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
@@ -32,6 +33,14 @@ func (o *Order) Open() int {
 // Takes tells whether a queen of a line will do for the order.
 func (o *Order) Takes(line string) bool {
 	return o.Line == "" || o.Line == line || slices.Contains(o.Substitute, line)
+}
+
+// Lines are the lines that will do for the order, in words: "Plover or Yarrow"; "" where any does.
+func (o *Order) Lines() string {
+	if o.Line == "" {
+		return ""
+	}
+	return strings.Join(append([]string{o.Line}, o.Substitute...), " or ")
 }
 
 // TakesSure tells whether a queen of a line will do for the order; one of whom it is

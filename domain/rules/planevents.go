@@ -88,11 +88,17 @@ func (p *pass) hardAhead(d Deadline, r plan.Rung, b book.BatchPlan) Deadline {
 	return d
 }
 
+// rungDeadline is a step on its best day; one that is to be made ready, and was not by then, on its
+// last.
 func (p *pass) rungDeadline(r plan.Rung, b book.BatchPlan) (Deadline, *yardCase) {
 	y, of := p.stepYard(b, r.Step), b.Batch.Subject()
+	on, ready := r.Best, r.Step.Readied()
+	if on < y.today && ready != 0 && !b.Made(ready) {
+		on = max(on, r.By)
+	}
 	return Deadline{
-		ID: stepID(of, r.Step), Of: of, Yard: y.id, Day: r.Best, At: r.Best.Start(y.zone),
-		Done: r.Best < y.today || b.Made(r.Step.Readied()),
+		ID: stepID(of, r.Step), Of: of, Yard: y.id, Day: on, At: on.Start(y.zone),
+		Done: on < y.today || b.Made(ready),
 	}, y
 }
 

@@ -225,3 +225,33 @@ func TestPlannedStepsAreWhereTheyHappen(t *testing.T) {
 		t.Errorf("the drone comb goes into the yard %q, the drone colony stands far away", p.View("2027-03-10 08:00").Yard(f.Yard).Name)
 	}
 }
+
+// Drone comb that did not get in on its best day stands in the calendar on its last, under the
+// same name; hung in, or past that day too, it is done with.
+func TestDroneCombNotInStandsOnItsLastDay(t *testing.T) {
+	p := graftAhead()
+	comb := func(on string) (d rules.Deadline) {
+		for _, e := range rules.Deadlines(p.View(on), calendar.Date(2027, 1, 1), calendar.Date(2027, 12, 31)) {
+			if strings.HasSuffix(e.ID, "planned drone comb in") {
+				d = e
+			}
+		}
+		return d
+	}
+	early := comb("2027-03-02 08:00")
+	if early.ID == "" || early.Done {
+		t.Fatalf("no drone comb ahead: %+v", early)
+	}
+	work := stepsOf(p.View((early.Day + 1).String() + " 08:00"))["drone comb in"]
+	last := calendar.DayOf(work.By, nil)
+	if late := comb((early.Day + 1).String() + " 08:00"); late.Done || late.Day != last || late.ID != early.ID || last <= early.Day {
+		t.Errorf("a day after its best: %+v; work by %s", late, last)
+	}
+	if past := comb((last + 1).String() + " 08:00"); !past.Done {
+		t.Errorf("past its last day: %+v", past)
+	}
+	p.At(early.Day.String() + " 18:00").Write(book.BatchReadied{Batch: booktest.Batch("next"), Step: book.DroneCombIn})
+	if in := comb((early.Day + 1).String() + " 08:00"); !in.Done || in.Day != early.Day {
+		t.Errorf("hung in: %+v", in)
+	}
+}

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strings"
 
 	"lidmark/domain/handover"
 	"lidmark/domain/plan"
@@ -24,7 +23,7 @@ func (p *OrderSheet) Late(o handover.Served) string {
 // LateRing is [OrderSheet.Late] with whom to ring, unless [OrderSheet.Ring] says that already.
 func (p *OrderSheet) LateRing(o handover.Served) string {
 	late := p.Late(o)
-	if late == "" || strings.HasPrefix(missing(o, ""), ringFirst) {
+	if late == "" || o.Stand().Rings() {
 		return late
 	}
 	return late + ": ring " + cmp.Or(o.Order.Customer, "the customer")

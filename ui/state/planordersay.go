@@ -25,11 +25,7 @@ func (r *Reading) ServedDay(o handover.Served) string {
 
 // ServedOf says how many queens an order is owed, and of which line.
 func ServedOf(o handover.Served) string {
-	line := cmp.Or(o.Order.Line, "any line")
-	if len(o.Order.Substitute) > 0 && o.Order.Line != "" {
-		line += ", or " + strings.Join(o.Order.Substitute, ", ")
-	}
-	return fmt.Sprintf("%d owed, %s", o.Order.Open(), line)
+	return fmt.Sprintf("%d owed, %s", o.Order.Open(), cmp.Or(o.Order.Lines(), "any line"))
 }
 
 // Short says how many queens of an order are missing, and since when; "" where none
@@ -58,9 +54,6 @@ func Fell(o handover.Served) string {
 // customer waits in vain until somebody rings.
 func InVain(o handover.Served) bool { return o.Lost }
 
-// ringFirst begins what a customer is to be told.
-const ringFirst = "Ring "
-
 // Ring is what a customer is to be told of the queens that are missing, and how sure
 // what is planned for them is; "" where none are.
 func (p *OrderSheet) Ring(o handover.Served) string {
@@ -70,10 +63,10 @@ func (p *OrderSheet) Ring(o handover.Served) string {
 		}
 		gives := "the plan gives them "
 		said := missing(o, e.Stands())
-		switch {
-		case len(o.Look) > 0:
+		switch stand := o.Stand(); {
+		case stand == handover.LookFirst:
 			return said
-		case strings.HasPrefix(said, ringFirst):
+		case stand.Rings():
 			gives = "as it stands they are there in time "
 		case e.Grafted:
 			gives = "the graft gives them "
@@ -87,28 +80,29 @@ func (p *OrderSheet) Ring(o handover.Served) string {
 // that give some of them: planned, or grafted.
 func missing(o handover.Served, stands string) string {
 	more := fmt.Sprintf("%d more", o.Short)
-	if o.Order.Line != "" {
-		more += " " + o.Order.Line
+	if lines := o.Order.Lines(); lines != "" {
+		more += " " + lines
 	}
-	whom := ringFirst + cmp.Or(o.Order.Customer, "the customer") + " today: "
-	coming := !o.Next.Day.IsZero() && o.Next.Day <= o.On
-	switch next := o.Next; {
-	case o.Short == 0:
+	whom := "Ring " + cmp.Or(o.Order.Customer, "the customer") + " today: "
+	switch o.Stand() {
+	case handover.NoneShort:
 		return ""
-	case len(o.Look) > 0:
+	case handover.LookFirst:
 		return fmt.Sprintf("First look for capped worker brood in %s: if it is there, none are missing; as it stands they are there in time %s times", o.LookAt(), plan.OfHundred(o.Sure))
-	case !o.Lost && !coming && o.Coming > 0 && o.Coming+o.Planned < o.Short:
-		return fmt.Sprintf("%d of %s to be expected in time, %d %s: graft for %d by %s", o.Coming, more, o.Planned, stands, o.Short-o.Coming-o.Planned, o.GraftBy.Short())
-	case !o.Lost && !coming && o.Coming+o.Planned >= o.Short:
+	case handover.Covered:
 		return onPlan(o, stands) + more
-	case !o.Lost && !coming:
-		return fmt.Sprintf("%d of %s %s: graft by %s", o.Planned, more, stands, o.GraftBy.Short())
-	case next.Day.IsZero():
-		return whom + "what stands in nucs gives " + more + " with " + plan.OfHundred(next.Most) + " at most, so plan a graft"
-	case next.Day > o.On:
-		return whom + more + " by " + next.Day.Short() + ", " + plan.OfHundred(next.Chance)
+	case handover.GraftFor:
+		of := fmt.Sprintf("%d of %s %s", o.Planned, more, stands)
+		if o.Coming > 0 {
+			of = fmt.Sprintf("%d of %s to be expected in time, %d %s", o.Coming, more, o.Planned, stands)
+		}
+		return fmt.Sprintf("%s: graft for %d by %s", of, o.Missing(), o.GraftBy.Short())
+	case handover.RingWithout:
+		return whom + "what stands in nucs gives " + more + " with " + plan.OfHundred(o.Next.Most) + " at most, so plan a graft"
+	case handover.RingLater:
+		return whom + more + " by " + o.Next.Day.Short() + ", " + plan.OfHundred(o.Next.Chance)
 	default:
-		return "Still to be expected in time: " + more + " by " + next.Day.Short() + ", " + plan.OfHundred(next.Chance)
+		return "Still to be expected in time: " + more + " by " + o.Next.Day.Short() + ", " + plan.OfHundred(o.Next.Chance)
 	}
 }
 

@@ -498,9 +498,14 @@ func TestPrintingWhatIsPlanned(t *testing.T) {
 	}
 	w.send(state.Worked{})
 	many := len(w.effects)
-	if w.run("print plan").run("print buying"); len(w.effects) != many {
+	if w.run("print plan"); len(w.effects) != many {
 		t.Errorf("without a plan there is printed %+v", w.effects[many:])
 	}
+	w.run("print buying")
+	if e, ok := w.effects[len(w.effects)-1].(state.Print); !ok || e.Paper != state.BuyingPaper {
+		t.Errorf("orders are open, and printed is %+v", w.effects[len(w.effects)-1])
+	}
+	w.send(state.Worked{})
 	w.run("today").run("only hours").run("print crew")
 	if e, ok := w.effects[len(w.effects)-1].(state.Print); !ok || e.Paper != state.CrewPaper || e.Hours != w.HoursLeft() {
 		t.Errorf("a sheet each: %+v", w.effects[len(w.effects)-1])
