@@ -196,7 +196,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	s := wishShape{
 		Queens: a.Queens, By: a.By.String(), Laying: a.Laying, Sure: a.Sure, Line: a.Line, Yard: p.View().Yard(a.Yard).Name, Larvae: a.Larvae, Nucs: a.Nucs,
 		Free: a.Free, Turns: a.Turns(), InTime: a.InTime, Nearest: a.Nearest.String(), Chance: thousandth(a.Chance), Expected: a.Chances.Quantile(0.5),
-		Passed: a.Passed.String(), Minds: []mindShape{}, Promises: []promiseShape{}, Raises: []raiseShape{}, Late: []lateGraft{}, Grafts: []graftShape{}, Days: []minutesShape{},
+		Passed: a.Passed.String(), Minds: []mindShape{}, Promises: []promiseShape{}, Raises: []raiseShape{}, Grafts: []graftShape{}, Days: []minutesShape{},
 	}
 	s.ByLarvae = shapeByLarvae(a)
 	for _, o := range p.OrdersFor(a.Queens, a.Line, a.By) {
@@ -246,13 +246,19 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	if c, ok := a.Rates.Dearest(a.Sure, grafts...); ok {
 		s.Dearest = &costShape{c.String(), c.Without, c.With}
 	}
+	s.Late = graftedLate(p, a)
+	return s
+}
+
+// graftedLate is how sure a wish is when its first graft is a day late, and more.
+func graftedLate(p *plan.Planner, a plan.Answer) (all []lateGraft) {
 	const lateDays = 3
 	for late := 1; late <= lateDays; late++ {
 		w := a.Wish
 		w.Graft = a.Batches[0].Day + calendar.Day(late)
-		s.Late = append(s.Late, lateGraft{late, thousandth(p.Answer(w).Chance)})
+		all = append(all, lateGraft{late, thousandth(p.Answer(w).Chance)})
 	}
-	return s
+	return all
 }
 
 func shapeOfGraft(p *plan.Planner, b plan.Batch, needs []plan.Need, given []plan.Given) graftShape {
