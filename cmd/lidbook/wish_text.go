@@ -67,24 +67,24 @@ func planCommandOf(s wishShape, g graftShape) string {
 	if s.hourSaid {
 		on = fmt.Sprintf("%q", on+" "+hour[:len("15:04")])
 	}
-	c := fmt.Sprintf("lidbook plan batch --on %s --larvae %d --nucs %d --yard %q", on, g.Larvae, g.Nucs, s.Yard)
+	words := []string{fmt.Sprintf("lidbook plan batch --on %s --larvae %d --nucs %d --yard %q", on, g.Larvae, g.Nucs, s.Yard)}
 	if s.Line != "" {
-		c += fmt.Sprintf(" --line %q", s.Line)
+		words = append(words, fmt.Sprintf("--line %q", s.Line))
 	}
 	if g.Queens > 0 {
 		by := s.By
 		if !s.InTime {
 			by = s.Nearest
 		}
-		c += fmt.Sprintf(" --queens %d --until %s", g.Queens, by)
+		words = append(words, fmt.Sprintf("--queens %d --until %s", g.Queens, by))
 		for _, number := range s.orders {
-			c += fmt.Sprintf(" --order %q", number)
+			words = append(words, fmt.Sprintf("--order %q", number))
 		}
 	}
 	if s.Laying {
-		c += " --laying"
+		words = append(words, "--laying")
 	}
-	return c
+	return strings.Join(words, " ")
 }
 
 // enoughNucs say with how many nucs and larvae a wish would be sure enough, one that is too late by
