@@ -17,8 +17,8 @@ type CellsLate struct {
 	Days   int       // after the best day
 	Cells  int       // ripe ones
 	Lost   float64   // of them, destroyed by At if they stay together so long
-	Hard   time.Time // the last instant at which they may be together, if that is before At; zero: it is not
-	Queens float64   // laying queens fewer: of those that nucs are given, lost or, past their hard hour, caged by it and out by At
+	Hard   time.Time // the instant by which they are caged, if they may not be together until At; zero: nobody cages them
+	Queens float64   // laying queens fewer: of those that nucs are given, lost or out by At
 }
 
 // CellsLate is that of a batch of a wish, by the keeper's own rates: what a day's work that
@@ -31,9 +31,14 @@ func (p *Planner) CellsLate(b Batch) CellsLate {
 	l.Lost = clock.Loose().Lost(l.At)
 	given := func(cells float64) float64 { return min(cells, float64(b.Size.Nucs)) } // more than there are nucs is spare
 	cells := float64(l.Cells)
+	nucs := given(cells) / max(1, cells)
 	l.Queens = (given(cells) - given(cells-l.Lost)) * OfCell(own)
-	if hard := b.Rung(GiveCells).Hard; hard.Before(l.At) {
-		l.Hard, l.Queens = hard, given(cells)/max(1, cells)*OfEmerged(CagedBy(clock, l.At), own)
+	switch hard := b.Rung(GiveCells).Hard; {
+	case !hard.Before(l.At):
+	case !p.view.HoursTold(): // somebody is there by then
+		l.Hard, l.Queens = hard, nucs*OfEmerged(CagedBy(clock, l.At), own)
+	default:
+		l.Queens += nucs * OfEmerged(LooseBy(clock, l.At), own)
 	}
 	return l
 }

@@ -8,6 +8,7 @@ import (
 	"lidmark/domain/bee"
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
@@ -86,6 +87,37 @@ func TestCellsGivenLateAreGivenWhenSomebodyIsFree(t *testing.T) {
 		late := p.CellsLate(b)
 		if at := late.At.Format("2006-01-02 15:04"); at != c.at || late.Days != c.days || late.Late() != c.says {
 			t.Errorf("%v: %s, %d days, %q", c.free, at, late.Days, late.Late())
+		}
+	}
+}
+
+// Cells whose hard hour passes while nobody is there are not caged: the first virgin destroys the
+// others, as it is reckoned for grafted cells. Who is there before that hour gives them then.
+func TestNobodyCagesCellsWhenNobodyIsThere(t *testing.T) {
+	late := func(day time.Weekday, hours book.FreeHours) (plan.CellsLate, plan.Batch) {
+		pen := yardOf(64)
+		who := book.PersonDescribed{Person: booktest.Person("who"), Name: "Nela"}
+		who.Free[time.Wednesday], who.Free[day] = book.FreeHours{From: 10 * 60, Until: 20 * 60}, hours
+		pen.Write(who)
+		p := plannerOf(pen, "2027-03-16 08:00")
+		graft := calendar.Date(2027, 5, 3) // at nine: its cells must be out by Thu 13 May 05:35
+		b := p.Answer(plan.Wish{Queens: 20, By: graft + 70, Graft: graft, Minute: 9 * 60, Larvae: 60, Nucs: 64, Laying: true}).Batches[0]
+		return p.CellsLate(b), b
+	}
+	early, b := late(time.Thursday, book.FreeHours{From: 4 * 60, Until: 20 * 60})
+	if !early.At.Before(b.Clock.Hard()) || !early.Hard.IsZero() || early.Queens > 1 {
+		t.Errorf("there at four: %+v", early)
+	}
+	n := practice.Numbers{}
+	for _, day := range []time.Weekday{time.Thursday, time.Saturday} {
+		missed, b := late(day, book.FreeHours{From: 10 * 60, Until: 14 * 60})
+		clock := bee.Batch{Graft: b.Ladder.Graft, Cells: missed.Cells}.Clock(n)
+		lost := clock.Loose().Lost(missed.At)
+		if !missed.Hard.IsZero() || math.Abs(missed.Lost-lost) > 1e-9 || missed.Queens < lost*plan.OfCell(n)-1e-9 {
+			t.Errorf("not before %s at ten: %+v, by the clock %.2f are lost", day, missed, lost)
+		}
+		if day == time.Saturday && lost < float64(missed.Cells)/2 {
+			t.Errorf("on Saturday %.1f of %d are lost", lost, missed.Cells)
 		}
 	}
 }
