@@ -7,9 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"lidmark/domain/book"
-	"lidmark/domain/course"
 	"lidmark/domain/line"
-	"lidmark/domain/plan"
 	"lidmark/domain/rules"
 )
 
@@ -42,9 +40,6 @@ func planBatchCommand(a *app) *cobra.Command {
 			return err
 		}
 		d.minds(rules.PlanOf(d.view(), p.BatchPlanned))
-		if words := forNoOrder(d.view(), p.BatchPlanned); words != "" {
-			d.line("  mind: %s", words)
-		}
 		if words := tooManyNucs(d.view(), p.BatchPlanned); words != "" {
 			d.line("  mind: %s", words)
 		}
@@ -66,17 +61,6 @@ func planBatchCommand(a *app) *cobra.Command {
 	fl.StringSliceVar(&p.orders, "order", nil, "for the orders of these `NUMBERS`")
 	fl.StringVar(&p.Why, "why", "", "`WHY`")
 	return c
-}
-
-// forNoOrder says that a graft is planned for no order where one waits for just such queens.
-func forNoOrder(v *book.View, f book.BatchPlanned) string {
-	if len(f.Orders) > 0 {
-		return ""
-	}
-	for _, o := range plan.New(course.New(v)).OrdersFor(f.Queens, f.Line, f.By) {
-		return fmt.Sprintf("planned for no order, so its queens are nobody's, and order %s wants %d by %s: drop it, and plan it with --order %q", o.Number, o.Open(), o.By.ShortFrom(v.Today()), o.Number)
-	}
-	return ""
 }
 
 // tooManyNucs says that a graft is planned for more nucs than the book has in its yard.

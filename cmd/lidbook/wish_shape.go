@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"lidmark/domain/calendar"
+	"lidmark/domain/handover"
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
@@ -199,7 +200,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 		Passed: a.Passed.String(), Minds: []mindShape{}, Promises: []promiseShape{}, Raises: []raiseShape{}, Grafts: []graftShape{}, Days: []minutesShape{},
 	}
 	s.ByLarvae = shapeByLarvae(a)
-	for _, o := range p.OrdersFor(a.Queens, a.Line, a.By) {
+	for _, o := range handover.OrdersFor(p, a.Queens, a.Line, a.By) {
 		s.orders = append(s.orders, o.Number)
 	}
 	s.hourSaid, s.agesFor = a.Minute > 0, p.View().Numbers().Days(practice.LeastAgeAtHandOver)

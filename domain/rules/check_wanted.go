@@ -2,16 +2,16 @@ package rules
 
 import (
 	"fmt"
-	"slices"
-	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 )
 
 // wanted warns of a planned batch whose queens will not do for an order that it is planned
-// for: they are of another line, or come after its day; and of a breeder of another line.
+// for: they are of another line, or come after its day; of one for no order where one waits; and of a
+// breeder of another line.
 func (c *checker) wanted(b book.BatchPlanned) {
 	if bred := c.view.Colony(b.Breeder); bred.Line != "" && b.Line != "" && bred.Line != b.Line {
 		c.warn(fmt.Sprintf("%s is of the line %s, and this graft is told as %s", bred.Name, bred.Line, b.Line), "Take a breeder of "+b.Line+", or tell the line of "+bred.Name)
@@ -21,10 +21,21 @@ func (c *checker) wanted(b book.BatchPlanned) {
 		c.wantedLine(o, b)
 		c.wantedDay(o, b)
 	}
+	if len(b.Orders) == 0 {
+		c.unordered(b)
+	}
+}
+
+// unordered warns of a planned batch for no order, where one waits for just such queens.
+func (c *checker) unordered(b book.BatchPlanned) {
+	for _, o := range handover.OrdersFor(plan.New(c.course), b.Queens, b.Line, b.By) {
+		c.warn(fmt.Sprintf("planned for no order, so its queens are nobody's, and order %s wants %d by %s", o.Number, o.Open(), o.By.ShortFrom(c.view.Today())),
+			"Drop it, and plan it for order "+o.Number)
+	}
 }
 
 func (c *checker) wantedLine(o *book.Order, b book.BatchPlanned) {
-	takes := strings.Join(slices.Concat([]string{o.Line}, o.Substitute), " or ")
+	takes := o.Lines()
 	switch {
 	case o.Takes(b.Line):
 	case b.Line == "":

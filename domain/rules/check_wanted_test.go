@@ -1,6 +1,7 @@
 package rules_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -49,5 +50,35 @@ func TestAGraftThatDoesNotDoForItsOrderIsWarned(t *testing.T) {
 	v := p.View("2027-06-20 18:00")
 	if got := rules.Check(v, rules.PlanOf(v, book.BatchPlanned{Line: "Plover", Day: last + 20, Orders: []book.OrderID{o}})).Warned; len(got) != 1 || strings.Contains(got[0].Do, "Graft by") {
 		t.Errorf("the last day is past: %+v", got)
+	}
+}
+
+// A graft planned for no order is minded where one waits for just such queens, not where it is for
+// that order, or for another day or line.
+func TestAGraftForNoOrderIsMinded(t *testing.T) {
+	by, p := calendar.Date(2027, 7, 10), &booktest.Pen{}
+	p.At("2027-05-01 12:00").Write(
+		book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"},
+		book.OrderTaken{Order: booktest.Order("o"), Number: "7", Customer: "Mill", Queens: 3, Line: "Rook", By: by},
+	)
+	v := p.View("2027-05-02 08:00")
+	graft := book.BatchPlanned{Day: calendar.Date(2027, 5, 20), Larvae: 20, Queens: 3, Line: "Rook", By: by}
+	for _, c := range []struct {
+		name   string
+		change func(*book.BatchPlanned)
+		minded bool
+	}{
+		{"for no order", func(*book.BatchPlanned) {}, true},
+		{"for it", func(b *book.BatchPlanned) { b.Orders = []book.OrderID{booktest.Order("o")} }, false},
+		{"another day", func(b *book.BatchPlanned) { b.By++ }, false},
+		{"another line", func(b *book.BatchPlanned) { b.Line = "Wren" }, false},
+		{"fewer queens", func(b *book.BatchPlanned) { b.Queens = 2 }, false},
+	} {
+		planned := graft
+		c.change(&planned)
+		said := fmt.Sprint(rules.Check(v, rules.PlanOf(v, planned)).Warned)
+		if strings.Contains(said, "planned for no order, so its queens are nobody's, and order 7 wants 3 by Sat 10 Jul") != c.minded {
+			t.Errorf("%s: %s", c.name, said)
+		}
 	}
 }
