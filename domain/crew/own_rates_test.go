@@ -131,7 +131,9 @@ func TestACageIsPricedByTheKeepersRates(t *testing.T) {
 	if table := (practice.Numbers{}); caged == 0 || cell < table.Get(practice.AcceptCell)+0.1 {
 		t.Errorf("%d cells wait, %.2f of the cells are accepted", caged, cell)
 	}
-	planner := plan.New(rules.Judge(v).Course())
+	cells := plan.New(rules.Judge(v).Course()).Ladder(v.On(), 80, booktest.Yard("home")).Rung(plan.GiveCells)
+	who.Free[cells.Best.Weekday()] = who.Free[time.Wednesday] // she is there on their day, and cages them
+	planner := plan.New(rules.Judge(p.At("2027-07-29 15:00").Write(who).View("2027-07-29 16:00")).Course())
 	l := planner.Ladder(v.On(), 80, booktest.Yard("home"))
 	late := planner.CellsLate(plan.Batch{Ladder: l, Size: plan.Size{Cells: 30, Nucs: 30}})
 	out := bee.Batch{Graft: l.Graft, Cells: 30}.Clock(v.Numbers()).Out(late.At)

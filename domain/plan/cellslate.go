@@ -35,7 +35,7 @@ func (p *Planner) CellsLate(b Batch) CellsLate {
 	l.Queens = (given(cells) - given(cells-l.Lost)) * OfCell(own)
 	switch hard := b.Rung(GiveCells).Hard; {
 	case !hard.Before(l.At):
-	case !p.view.HoursTold(): // somebody is there by then
+	case !p.view.HoursTold() || p.freeOn(best, hard, zoned{p.course.Zone(b.Size.Yard)}, 0): // who is there has no time for more
 		l.Hard, l.Queens = hard, nucs*OfEmerged(CagedBy(clock, l.At), own)
 	default:
 		l.Queens += nucs * OfEmerged(LooseBy(clock, l.At), own)

@@ -91,33 +91,29 @@ func TestCellsGivenLateAreGivenWhenSomebodyIsFree(t *testing.T) {
 	}
 }
 
-// Cells whose hard hour passes while nobody is there are not caged: the first virgin destroys the
-// others, as it is reckoned for grafted cells. Who is there before that hour gives them then.
+// Cells of which the best day and the hard hour pass while nobody is there are not caged: the first
+// virgin destroys the others, as it is reckoned for grafted cells. Who is there on the best day and
+// does not give them cages them.
 func TestNobodyCagesCellsWhenNobodyIsThere(t *testing.T) {
-	late := func(day time.Weekday, hours book.FreeHours) (plan.CellsLate, plan.Batch) {
+	late := func(days ...time.Weekday) (plan.CellsLate, plan.Batch) {
 		pen := yardOf(64)
 		who := book.PersonDescribed{Person: booktest.Person("who"), Name: "Nela"}
-		who.Free[time.Wednesday], who.Free[day] = book.FreeHours{From: 10 * 60, Until: 20 * 60}, hours
+		for _, d := range days {
+			who.Free[d] = book.FreeHours{From: 10 * 60, Until: 14 * 60}
+		}
 		pen.Write(who)
 		p := plannerOf(pen, "2027-03-16 08:00")
 		graft := calendar.Date(2027, 5, 3) // at nine: its cells must be out by Thu 13 May 05:35
 		b := p.Answer(plan.Wish{Queens: 20, By: graft + 70, Graft: graft, Minute: 9 * 60, Larvae: 60, Nucs: 64, Laying: true}).Batches[0]
 		return p.CellsLate(b), b
 	}
-	early, b := late(time.Thursday, book.FreeHours{From: 4 * 60, Until: 20 * 60})
-	if !early.At.Before(b.Clock.Hard()) || !early.Hard.IsZero() || early.Queens > 1 {
-		t.Errorf("there at four: %+v", early)
+	if there, b := late(time.Wednesday, time.Saturday); !there.Hard.Equal(b.Clock.Hard()) || b.Rung(plan.GiveCells).Best.Weekday() != time.Wednesday {
+		t.Errorf("there on %s: %+v", b.Rung(plan.GiveCells).Best, there)
 	}
+	missed, b := late(time.Saturday)
 	n := practice.Numbers{}
-	for _, day := range []time.Weekday{time.Thursday, time.Saturday} {
-		missed, b := late(day, book.FreeHours{From: 10 * 60, Until: 14 * 60})
-		clock := bee.Batch{Graft: b.Ladder.Graft, Cells: missed.Cells}.Clock(n)
-		lost := clock.Loose().Lost(missed.At)
-		if !missed.Hard.IsZero() || math.Abs(missed.Lost-lost) > 1e-9 || missed.Queens < lost*plan.OfCell(n)-1e-9 {
-			t.Errorf("not before %s at ten: %+v, by the clock %.2f are lost", day, missed, lost)
-		}
-		if day == time.Saturday && lost < float64(missed.Cells)/2 {
-			t.Errorf("on Saturday %.1f of %d are lost", lost, missed.Cells)
-		}
+	lost := bee.Batch{Graft: b.Ladder.Graft, Cells: missed.Cells}.Clock(n).Loose().Lost(missed.At)
+	if !missed.Hard.IsZero() || math.Abs(missed.Lost-lost) > 1e-9 || lost < float64(missed.Cells)/2 || missed.Queens < lost*plan.OfCell(n)-1e-9 {
+		t.Errorf("nobody there before %s: %+v, by the clock %.2f are lost", missed.At, missed, lost)
 	}
 }
