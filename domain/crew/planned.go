@@ -40,7 +40,7 @@ func (p *pricer) planned(t rules.Task, s book.Subject) Price {
 	for n := 1; n <= b.Queens; n++ {
 		queens += now.AtLeast(n) - later.AtLeast(n)
 	}
-	return Price{max(0, queens), fmt.Sprintf("%d queens by %s: %s done today, %s then", b.Queens, b.By.Short(), plan.OfHundred(now.AtLeast(b.Queens)), plan.OfHundred(later.AtLeast(b.Queens)))}
+	return Price{max(0, queens), fmt.Sprintf("%s by %s: %s done today, %s then", plan.QueensSaid(b.Queens), b.By.Short(), plan.OfHundred(now.AtLeast(b.Queens)), plan.OfHundred(later.AtLeast(b.Queens)))}
 }
 
 // goesOn is what a step after the graft of a planned batch costs that waits: ripe cells are lost by

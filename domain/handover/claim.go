@@ -8,6 +8,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
 )
 
 // Went is how many queens of an order were handed over on a day.
@@ -45,7 +46,7 @@ func CheckClaim(v *book.View, claim book.Claimed) error {
 		return fmt.Errorf("order %s: none of its queens was handed over yet, so none can be claimed; write down first who went, and when", o.Number)
 	}
 	if left := len(o.Handed) - o.Claimed; claim.Queens > left {
-		return fmt.Errorf("claim of %s: of order %s, %s%s; %s", queens(claim.Queens), o.Number, wentWords(WentOf(v, o), v.Today()), before(o.Claimed), atMost(left))
+		return fmt.Errorf("claim of %s: of order %s, %s%s; %s", plan.QueensSaid(claim.Queens), o.Number, wentWords(WentOf(v, o), v.Today()), before(o.Claimed), atMost(left))
 	}
 	already := claimed(v)
 	for _, id := range claim.Of {
@@ -62,13 +63,6 @@ func CheckClaim(v *book.View, claim book.Claimed) error {
 		}
 	}
 	return nil
-}
-
-func queens(n int) string {
-	if n == 1 {
-		return "1 queen"
-	}
-	return fmt.Sprintf("%d queens", n)
 }
 
 // wentWords say how many were handed over when: "2 went out on Tue 18 May and 1 on Fri

@@ -2,7 +2,6 @@ package plan
 
 import (
 	"cmp"
-	"slices"
 
 	"lidmark/domain/bee"
 	"lidmark/domain/book"
@@ -11,17 +10,10 @@ import (
 
 // buyForOrders puts in what open orders take besides queens: discs or pen in the colour of the
 // year, less what queens in hand wear already, and candy for the cages that are sent. What is worn
-// goes to the orders of the soonest days.
+// goes to the orders that are served first.
 func (p *Planner) buyForOrders(c *cart) {
 	has := p.worn()
-	var open []*book.Order
 	for o := range p.view.Orders() {
-		if o.Open() > 0 {
-			open = append(open, o)
-		}
-	}
-	slices.SortStableFunc(open, func(a, b *book.Order) int { return cmp.Compare(a.By, b.By) })
-	for _, o := range open {
 		colour := p.colourFor(o)
 		switch {
 		case o.Disc:

@@ -74,15 +74,11 @@ func Unsure(chance, wished float64) bool { return math.Round(100*chance) < math.
 
 // Said is how sure they are, in a sentence without a full stop.
 func (w Wished) Said() string {
-	one := "queens"
-	if w.All == 1 {
-		one = "queen"
-	}
 	said := fmt.Sprintf("the graft of %s gives its", w.grafts[0])
 	if last := len(w.grafts) - 1; last > 0 {
 		said = fmt.Sprintf("the grafts of %s and %s together give their", strings.Join(w.grafts[:last], ", "), w.grafts[last])
 	}
-	said += fmt.Sprintf(" %d %s by %s %s", w.All, one, w.by, OfHundred(w.Chance))
+	said += fmt.Sprintf(" %s by %s %s", QueensSaid(w.All), w.by, OfHundred(w.Chance))
 	if w.Unsure() {
 		said += fmt.Sprintf(", %.0f wished", 100*w.Sure)
 	}

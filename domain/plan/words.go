@@ -34,3 +34,11 @@ func Times(n int) string {
 	}
 	return fmt.Sprintf("%d times", n)
 }
+
+// QueensSaid is so many queens in words: "1 queen", "3 queens".
+func QueensSaid(n int) string {
+	if n == 1 {
+		return "1 queen"
+	}
+	return fmt.Sprintf("%d queens", n)
+}

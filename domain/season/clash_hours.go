@@ -28,8 +28,9 @@ type job struct {
 	minutes        float64
 }
 
-// over are the days whose work is more than people have time for, besides clashes of hours. Where nobody is free for the cells of a batch, its
-// other work on these days is part of that clash: it is one helper who is missing.
+// over are the days whose work is more than people have time for, besides clashes of hours. Where
+// nobody is free for the cells of a batch, its other work on these days is part of that clash: it is
+// one helper who is missing.
 func (a *account) over(all []*load, hours []Clash) (found []Clash) {
 	if !a.told {
 		return nil

@@ -30,11 +30,7 @@ func (e Entrusted) Stands() string {
 
 // Said is how sure the order is, in a sentence.
 func (e Entrusted) Said() string {
-	queens := "queens"
-	if e.Queens == 1 {
-		queens = "queen"
-	}
-	said := fmt.Sprintf("%s waits for what is %s: %d %s by %s, %s sure", plan.Sentence(e.Title()), e.Stands(), e.Queens, queens, e.By.Short(), plan.OfHundred(e.Chance))
+	said := fmt.Sprintf("%s waits for what is %s: %s by %s, %s sure", plan.Sentence(e.Title()), e.Stands(), plan.QueensSaid(e.Queens), e.By.Short(), plan.OfHundred(e.Chance))
 	switch {
 	case e.Chance >= e.Sure-nearly-even && e.Unsure():
 		said += fmt.Sprintf(", %.0f wished: nearly kept", 100*e.Sure)

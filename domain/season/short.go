@@ -96,16 +96,8 @@ func (s *search) lesser(p pick, batches []int, before, want int) Short {
 	if len(batches) > 1 {
 		its = "Its grafts give"
 	}
-	sh.Why += fmt.Sprintf(" %s %d with %s, all %d with %s, %.0f wished: %s.", its, want, plan.OfHundred(sh.Part), of.Queens, plan.OfHundred(sh.Chance), 100*of.Sure, shortWords(sh.Off))
+	sh.Why += fmt.Sprintf(" %s %d with %s, all %d with %s, %.0f wished: %s short.", its, want, plan.OfHundred(sh.Part), of.Queens, plan.OfHundred(sh.Chance), 100*of.Sure, plan.QueensSaid(sh.Off))
 	return sh
-}
-
-// shortWords are so many queens short.
-func shortWords(n int) string {
-	if n == 1 {
-		return "1 queen short"
-	}
-	return fmt.Sprintf("%d queens short", n)
 }
 
 // Tried is what is tried for an order, in words: one graft, or two alike a week apart in one yard,

@@ -102,7 +102,12 @@ func noBuying(s State) string {
 			return ""
 		}
 	}
-	return "no batch is planned and no order is open: there is nothing to buy"
+	for b := range v.Batches() {
+		if b.Living() > 0 {
+			return ""
+		}
+	}
+	return "no batch is planned or lives, and no order is open: there is nothing to buy"
 }
 
 func noCages(s State) string {

@@ -102,9 +102,18 @@ func (c *cardDraw) links(title string, all []linked) {
 // mostLinks is how many things a card lists under one heading.
 const mostLinks = 60
 
-// row writes a link with a figure at the right.
-func (c *cardDraw) row(l linked, figure string) {
-	from := c.right(c.x+c.w, c.y, figure, ink2(13))
-	c.linkTo(c.x, c.y, l, ink(14), from-10)
+// row writes a link with what is said of it at the right, or below where both have no room beside
+// each other.
+func (c *cardDraw) row(l linked, says string) {
+	name, said := ink(14), ink2(13)
+	if c.width(l.text, name)+10+c.width(says, said) > c.w {
+		c.linkTo(c.x, c.y, l, name, c.x+c.w)
+		c.y += scene.LineHeight(name.size)
+		c.para(says, said, whole)
+		c.y += 5
+		return
+	}
+	from := c.right(c.x+c.w, c.y, says, said)
+	c.linkTo(c.x, c.y, l, name, from-10)
 	c.y += 28
 }

@@ -85,7 +85,7 @@ func plannedGraft(b state.PlannedLane) string {
 func plannedSays(b state.PlannedLane) string {
 	says := plannedGraft(b)
 	if b.Queens > 0 && b.By != 0 {
-		says += fmt.Sprintf("; %d queens by %s: %s", b.Wished.All, b.By.Short(), plan.OfHundred(b.Chance)+b.Wished.Together())
+		says += fmt.Sprintf("; %s by %s: %s", plan.QueensSaid(b.Wished.All), b.By.Short(), plan.OfHundred(b.Chance)+b.Wished.Together())
 	}
 	return says
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"lidmark/domain/plan"
+	"lidmark/domain/practice"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
 )
@@ -187,7 +188,7 @@ func (d *planDraw) answerSays(room float64) (says string, late bool) {
 		return d.firstFitting(room, fmt.Sprintf("graft %s, %s, %s", longDay(graft), laying, by),
 			fmt.Sprintf("graft %s, %s, %s", graft.Short(), laying, by), fmt.Sprintf("graft %s, %s", graft.Short(), by)), false
 	case d.s.Planning.Forwards:
-		return fmt.Sprintf("Grafted on %s nine in ten are %s by %s, later than %s", shortDay(d.all.Batches[0].Day), d.goal(), d.all.Nearest.Short(), shortDay(d.all.By)), true
+		return fmt.Sprintf("Grafted on %s %s are %s by %s, later than %s", shortDay(d.all.Batches[0].Day), plan.OfHundred(d.s.Present().Numbers().Get(practice.PlanInTime)), d.goal(), d.all.Nearest.Short(), shortDay(d.all.By)), true
 	default:
 		return fmt.Sprintf("The nearest day is %s, grafted on %s", d.all.Nearest.Short(), d.all.Batches[0].Day.Short()), true
 	}
