@@ -7,8 +7,14 @@ import (
 	"lidmark/domain/calendar"
 )
 
+// InNucs are the nucs that a batch of a size takes up, from the day on which they are made up until the
+// one before its queens are ready: on that day the next batch has them.
+func (l Ladder) InNucs(s Size) Hold {
+	return Hold{float64(s.Nucs), l.Rung(MakeUpNucs).Best, l.Rung(Ready).By - 1}
+}
+
 // Free are the nucs of a yard that are free on a day, as the calendar has it: empty
-// by then, or with a queen who is ready, and up to another day not waiting for cells of
+// by then, or with a queen who is ready, and up to another day, it included, not taken up by
 // batches of the book other than one.
 func (p *Planner) Free(yard book.YardID, from, to calendar.Day, but book.BatchID) int {
 	free := 0
@@ -21,31 +27,15 @@ func (p *Planner) Free(yard book.YardID, from, to calendar.Day, but book.BatchID
 }
 
 // wanted is how many nucs of a yard some batches of the book want at once at most, from one
-// day to another.
-func (p *Planner) wanted(yard book.YardID, from, to calendar.Day, by func(Wanting) bool) (most int) {
-	type span struct {
-		from, to calendar.Day
-		nucs     int
-	}
-	var all []span
+// day to another, both included.
+func (p *Planner) wanted(yard book.YardID, from, to calendar.Day, by func(Wanting) bool) int {
+	var taken []Hold
 	for _, w := range p.waiting() {
 		if w.Yard == yard && by(w) {
-			all = append(all, span{w.Rung(MakeUpNucs).Best, w.Rung(Ready).By, w.Nucs})
+			taken = append(taken, w.InNucs(w.Size))
 		}
 	}
-	for _, begins := range all {
-		sum, day := 0, max(from, begins.from)
-		if day > to {
-			continue
-		}
-		for _, s := range all {
-			if s.from <= day && day < s.to {
-				sum += s.nucs
-			}
-		}
-		most = max(most, sum)
-	}
-	return most
+	return int(mostAtOnce(taken, from, max(from, to)))
 }
 
 // LadderOf is the ladder of a planned batch. It is shared and must not be changed.

@@ -29,14 +29,14 @@ func (w *want) drones() float64 { return float64(len(w.DroneColoniesNear(w.s.Yar
 // and those that batches before it want at that time are left to them.
 func (w *want) nucs() []*book.Nuc {
 	var free []*book.Nuc
-	up := w.l.Rung(MakeUpNucs).Best
+	in := w.l.InNucs(w.s)
 	for n := range w.view.Nucs() {
-		if n.Yard == w.s.Yard && w.freeFrom(n) <= up {
+		if n.Yard == w.s.Yard && w.freeFrom(n) <= in.From {
 			free = append(free, n)
 		}
 	}
 	slices.SortStableFunc(free, func(a, b *book.Nuc) int { return book.TrueFirst(keepsBees(a), keepsBees(b)) })
-	before := w.wanted(w.s.Yard, up, w.l.Rung(Ready).By, w.before())
+	before := w.wanted(w.s.Yard, in.From, in.To, w.before())
 	return free[min(before, len(free)):]
 }
 

@@ -133,8 +133,10 @@ func (w *want) rearing() {
 
 // mating is what it takes from the nucs on.
 func (w *want) mating() {
-	nucs := w.add(Nucs, float64(w.s.Nucs), MakeUpNucs, Ready)
-	nucs.have(float64(w.Free(w.s.Yard, w.l.Rung(MakeUpNucs).Best, w.l.Rung(Ready).By, w.s.Not)))
+	in := w.l.InNucs(w.s)
+	nucs := w.add(Nucs, in.Amount, MakeUpNucs, Ready)
+	nucs.To = in.To + 1
+	nucs.have(float64(w.Free(w.s.Yard, in.From, in.To, w.s.Not)))
 	made := w.MadeUp(w.l, w.s)
 	nucs.Kinds = kindsOf(made.All)
 	given := w.from(MakeUpNucs)

@@ -113,7 +113,7 @@ func (p *Planner) answer(w Wish) Answer {
 // First is how many the first graft could have.
 func (p *Planner) place(a *Answer, ladders []Ladder, grafts []Graft) (first int) {
 	a.shares = make([]int, len(grafts))
-	until := ladders[len(ladders)-1].Rung(Ready).By
+	until := ladders[len(ladders)-1].InNucs(Size{}).To
 	free := make([]int, len(ladders))
 	for i, l := range ladders {
 		free[i] = p.Free(a.Yard, l.Rung(MakeUpNucs).Best, until, a.Not)

@@ -37,7 +37,8 @@ func (g *ground) rearing(l plan.Ladder, s plan.Size) []span {
 
 // nucsOf are the nucs from when they are made up until the queens are ready.
 func nucsOf(l plan.Ladder, s plan.Size, yard int) span {
-	return span{yard, l.Rung(plan.MakeUpNucs).Best, l.Rung(plan.Ready).By - 1, int32(s.Nucs)}
+	in := l.InNucs(s)
+	return span{yard, in.From, in.To, int32(in.Amount)}
 }
 
 // work is the keeper's time for a batch, in tenths of minutes.
