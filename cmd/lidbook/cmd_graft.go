@@ -116,7 +116,7 @@ func (d *desk) asPlanned(v *book.View, g book.Grafted) {
 	on := v.Batch(g.Batch).At.Day(d.zone)
 	for p := range v.Plans() {
 		if p.Day == on && p.Batch != g.Batch {
-			d.line("  if it is the planned one: lidbook strike last, then the same with --plan %s", p.Day)
+			d.line("  if it is the planned one: lidbook strike last, then the same with --plan %s", argument(finder{View: v}.called(p)))
 			return
 		}
 	}

@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/line"
+	"lidmark/domain/rules"
 )
 
 // orderFlags are what is said of an order.
@@ -25,8 +26,8 @@ func (o *orderFlags) days(from, by string, today calendar.Day) (err error) {
 	switch {
 	case err != nil:
 		return err
-	case o.Queens < 1 || o.By.IsZero():
-		return fmt.Errorf("an order needs --queens and --until")
+	case o.Queens < 1 || o.By.IsZero() || o.Customer == "":
+		return fmt.Errorf("an order needs --customer, --queens and --until")
 	case !o.From.IsZero() && o.By < o.From:
 		return fmt.Errorf("order %s: --from %s is after --until %s, mend one of them", o.Number, o.From.Short(), o.By.Short())
 	}
@@ -92,8 +93,12 @@ func orderCommand(a *app) *cobra.Command {
 			d.line("  mind: --until %s is past; say the day anew if it is not meant: lidbook order %s --until DAY", o.By.ShortFrom(today), o.Number)
 		}
 		o.Sent = o.Sent || o.Journey > 0
-		if err := d.write(o.OrderTaken); err != nil || there == nil {
+		if err := d.write(o.OrderTaken); err != nil {
 			return err
+		}
+		d.minds(rules.PlanOf(d.view(), o.OrderTaken))
+		if there == nil {
+			return nil
 		}
 		if now := d.view().Order(o.Order); now.Open() > 0 {
 			d.printDealt(d.view(), now)

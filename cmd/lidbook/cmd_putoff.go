@@ -27,7 +27,7 @@ func putOffCommand(a *app) *cobra.Command {
 		}
 		id, _ := of.Batch()
 		if p, planned := d.view().BatchPlan(id); planned {
-			return nil, fmt.Errorf("the steps of %s move with its graft: lidbook plan move %s DAY", rules.Name(d.view(), of), p.Day)
+			return nil, fmt.Errorf("the steps of %s move with its graft: lidbook plan move %s DAY", rules.Name(d.view(), of), argument(finder{View: d.view()}.called(p)))
 		}
 		for _, r := range ruleNames() {
 			if r == args[0] {

@@ -129,7 +129,7 @@ func onePlan(p *printing, f finder, names []string) error {
 	}
 	switch {
 	case len(names) > 1, len(names) == 0 && len(all) > 1:
-		return &usageError{err: fmt.Errorf("print plan: name one planned batch by its day or line, like print plan %s", all[0].Day)}
+		return &usageError{err: fmt.Errorf("print plan: name one planned batch by its day or line, like print plan %s", argument(f.called(all[0])))}
 	case len(names) == 0 && len(all) == 0:
 		return fmt.Errorf("no graft is planned: plan one with lidbook plan batch")
 	case len(names) == 0:

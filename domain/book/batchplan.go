@@ -2,6 +2,7 @@ package book
 
 import (
 	"cmp"
+	"fmt"
 	"iter"
 	"slices"
 
@@ -52,6 +53,42 @@ func (v *View) Plans() iter.Seq[BatchPlan] {
 		return cmp.Or(cmp.Compare(a.Day, b.Day), cmp.Compare(a.Minute, b.Minute), a.Batch.compare(b.Batch))
 	})
 	return slices.Values(all)
+}
+
+// Apart tells a planned batch from others of its day and line: nothing where there is none, else its
+// larvae, "24 larvae", and among as many its place, "24 larvae, 1 of 2".
+func (v *View) Apart(b BatchPlan) string {
+	others, alike, place := 0, 0, 0
+	for o := range v.Plans() {
+		if o.Batch == b.Batch {
+			o = b // as it is tried
+		}
+		if o.Day != b.Day || o.Line != b.Line {
+			continue
+		}
+		others++
+		if o.Larvae == b.Larvae {
+			alike++
+		}
+		if o.Batch == b.Batch {
+			place = alike
+		}
+	}
+	switch {
+	case others < 2 || place == 0:
+		return ""
+	case alike < 2:
+		return larvaeWord(b.Larvae)
+	default:
+		return fmt.Sprintf("%s, %d of %d", larvaeWord(b.Larvae), place, alike)
+	}
+}
+
+func larvaeWord(n int) string {
+	if n == 1 {
+		return "1 larva"
+	}
+	return fmt.Sprintf("%d larvae", n)
 }
 
 // NotGrafted tells whether the day of a planned batch is past and nobody grafted it: on a day ahead,

@@ -1,6 +1,7 @@
 package book_test
 
 import (
+	"maps"
 	"slices"
 	"testing"
 
@@ -80,5 +81,32 @@ func TestHoursOfOneDay(t *testing.T) {
 		if got := v.MinutesFree(on); got != want {
 			t.Errorf("%s: %d minutes free, want %d", on, got, want)
 		}
+	}
+}
+
+// Planned batches of one day and line are told apart by their larvae, and by their place where those
+// are as many; one that is alone by nothing.
+func TestPlannedBatchesAreToldApart(t *testing.T) {
+	day := calendar.Date(2027, 5, 1)
+	p := (&booktest.Pen{}).At("2027-03-16 20:00")
+	for _, b := range []book.BatchPlanned{
+		{Batch: booktest.Batch("a"), Line: "Sorrel", Larvae: 24}, {Batch: booktest.Batch("b"), Line: "Sorrel", Larvae: 24},
+		{Batch: booktest.Batch("c"), Line: "Sorrel", Larvae: 1}, {Batch: booktest.Batch("d"), Line: "Teasel", Larvae: 24},
+	} {
+		b.Day = day
+		p.Write(b)
+	}
+	v, apart := p.View("2027-03-17 08:00"), map[string]string{}
+	for b := range v.Plans() {
+		apart[v.Apart(b)] = b.Line
+	}
+	want := map[string]string{"24 larvae, 1 of 2": "Sorrel", "24 larvae, 2 of 2": "Sorrel", "1 larva": "Sorrel", "": "Teasel"}
+	if !maps.Equal(apart, want) {
+		t.Errorf("told apart as %v, want %v", apart, want)
+	}
+	tried, _ := v.BatchPlan(booktest.Batch("d"))
+	tried.Line, tried.Larvae = "Sorrel", 30
+	if got := v.Apart(tried); got != "30 larvae" {
+		t.Errorf("one that is tried otherwise is told apart by %q", got)
 	}
 }

@@ -97,6 +97,7 @@ func (i Graft) check(c *checker) {
 	if !i.On.IsZero() {
 		c.wanted(i.Plan.BatchPlanned)
 		c.hands(i.Plan.BatchPlanned)
+		c.alike(i.Plan.BatchPlanned)
 	}
 	if i.Unasked {
 		c.plannedGraft()

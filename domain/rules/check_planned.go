@@ -1,6 +1,8 @@
 package rules
 
 import (
+	"fmt"
+
 	"lidmark/domain/book"
 	"lidmark/domain/plan"
 )
@@ -38,5 +40,18 @@ func (c *checker) outOfSeason(i Graft) {
 func (c *checker) unsure(b book.BatchPlan) {
 	if w, ok := plan.New(c.course).Wished(b); ok && w.Unsure() {
 		c.warn(w.Said(), w.Do())
+	}
+}
+
+// alike warns of a planned batch of a day and line for which another is planned: it tells how each is
+// called from then on.
+func (c *checker) alike(b book.BatchPlanned) {
+	for other := range c.view.Plans() {
+		if other.Batch == b.Batch || other.Day != b.Day || other.Line != b.Line {
+			continue
+		}
+		c.warn(fmt.Sprintf("another graft%s is planned for %s, of %d larvae", forLine(b.Line), b.Day.ShortFrom(c.view.Today()), other.Larvae),
+			"Graft both together as one, or tell them apart by their larvae")
+		return
 	}
 }

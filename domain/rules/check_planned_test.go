@@ -54,3 +54,27 @@ func TestAGraftForAYardOnStandstillIsWarned(t *testing.T) {
 		}
 	}
 }
+
+// A second graft of a day and line is told of, with what tells both apart; one of another line or day
+// is not.
+func TestASecondGraftOfADayIsToldOf(t *testing.T) {
+	p := &booktest.Pen{}
+	day := calendar.Date(2027, 6, 10)
+	p.At("2027-04-01 12:00").Write(book.BatchPlanned{Batch: booktest.Batch("first"), Day: day, Larvae: 24, Line: "Sorrel"})
+	v := p.View("2027-05-05 18:00")
+	for name, c := range map[string]struct {
+		planned book.BatchPlanned
+		told    bool
+	}{
+		"alike":   {book.BatchPlanned{Batch: booktest.Batch("b"), Day: day, Larvae: 30, Line: "Sorrel"}, true},
+		"itself":  {book.BatchPlanned{Batch: booktest.Batch("first"), Day: day, Larvae: 30, Line: "Sorrel"}, false},
+		"line":    {book.BatchPlanned{Batch: booktest.Batch("b"), Day: day, Larvae: 30, Line: "Teasel"}, false},
+		"day":     {book.BatchPlanned{Batch: booktest.Batch("b"), Day: day + 1, Larvae: 30, Line: "Sorrel"}, false},
+		"no line": {book.BatchPlanned{Batch: booktest.Batch("b"), Day: day, Larvae: 30}, false},
+	} {
+		got := fmt.Sprint(rules.Check(v, rules.PlanOf(v, c.planned)).Warned)
+		if strings.Contains(got, "another graft for Sorrel is planned for Thu 10 Jun, of 24 larvae") != c.told {
+			t.Errorf("%s: %s", name, got)
+		}
+	}
+}

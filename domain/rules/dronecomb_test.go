@@ -52,6 +52,16 @@ func TestDroneCombIsAskedForOnce(t *testing.T) {
 	}
 }
 
+// A graft of which nobody told the yard flies at home, and one comb serves it and one that is told
+// so.
+func TestOneCombServesAGraftWithoutAYard(t *testing.T) {
+	p := graftsAhead(calendar.Date(2027, 5, 3))
+	p.Write(book.BatchPlanned{Batch: booktest.Batch("nowhere"), Day: calendar.Date(2027, 5, 3), Minute: 15 * 60, Larvae: 30, Nucs: 18})
+	if all := combsAsked(p, "2027-04-01 08:00"); len(all) != 1 {
+		t.Errorf("drone comb is asked for %d times, want once", len(all))
+	}
+}
+
 // A late comb is asked for as long as it gives ripe drones before the virgins have flown,
 // and no longer.
 func TestDroneCombThatIsUselessIsNotAskedFor(t *testing.T) {

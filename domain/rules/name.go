@@ -40,14 +40,18 @@ func batchName(v *book.View, id book.BatchID) string {
 	return batchWord(b)
 }
 
-// besides is the line of a planned batch where another is planned for its day.
-func besides(v *book.View, b book.BatchPlan) string {
+// besides is the line of a planned batch where another is planned for its day, and what tells it
+// from others of its line.
+func besides(v *book.View, b book.BatchPlan) (says string) {
 	for other := range v.Plans() {
 		if other.Day == b.Day && other.Batch != b.Batch && b.Line != "" {
-			return ", " + b.Line
+			says = ", " + b.Line
 		}
 	}
-	return ""
+	if apart := v.Apart(b); apart != "" {
+		says += ", " + apart
+	}
+	return says
 }
 
 func queenName(v *book.View, q *book.Queen) string {

@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -41,25 +42,29 @@ func (p *pass) combsIn() map[book.YardID][]calendar.Day {
 		id, _ := sub.Batch()
 		if d := plan.CombIn(p.view, id); d != 0 {
 			b, _ := p.view.BatchPlan(id)
-			in[b.Yard] = append(in[b.Yard], d)
+			yard := p.fliesIn(b)
+			in[yard] = append(in[yard], d)
 		}
 	}
 	return in
 }
 
+// fliesIn is the yard in which the virgins of a planned batch fly; at home where nobody told.
+func (p *pass) fliesIn(b book.BatchPlan) book.YardID { return cmp.Or(b.Yard, p.home().id) }
+
 // wantsComb tells whether drone comb is to be hung in for a batch: it is not too late for
 // ripe drones, and no comb of another batch serves its virgins too. What is hung in for it
 // is one of the combs then.
 func (p *pass) wantsComb(b book.BatchPlan, l plan.Ladder, combs map[book.YardID][]calendar.Day) bool {
-	planner, today := p.ladders(), p.today
+	planner, today, yard := p.ladders(), p.today, p.fliesIn(b)
 	if planner.Taken(l.Rung(plan.DroneComb)) {
 		today = p.view.From()
 	}
 	serves := func(in calendar.Day) bool { return planner.CombServes(in, l) }
-	if planner.CombTooLate(today, l) || slices.ContainsFunc(combs[b.Yard], serves) {
+	if planner.CombTooLate(today, l) || slices.ContainsFunc(combs[yard], serves) {
 		return false
 	}
-	combs[b.Yard] = append(combs[b.Yard], max(l.Rung(plan.DroneComb).By, today)) // by then it hangs, and serves for longest
+	combs[yard] = append(combs[yard], max(l.Rung(plan.DroneComb).By, today)) // by then it hangs, and serves for longest
 	return true
 }
 

@@ -15,6 +15,8 @@ func PlanOf(v *book.View, fact book.Fact) Intent {
 		return Graft{LarvaAge: f.LarvaAge, Mother: motherOf(v, f.Mother, f.Breeder, f.Line), Yard: p.Yard, Unasked: !planned, Plan: graftedAs(v, p, f)}
 	case book.BatchPlanned:
 		return Graft{Mother: motherOf(v, f.Mother, f.Breeder, f.Line), Yard: f.Yard, On: f.Day, Plan: book.BatchPlan{BatchPlanned: f}}
+	case book.OrderTaken:
+		return TakeOrder{f}
 	case book.CellsMoved:
 		return MoveCells{Batch: f.Batch}
 	case book.CellGiven:

@@ -14,7 +14,7 @@ import (
 var judged = map[string]string{
 	"nuc placed": "rules.SetUp", "nuc made up": "rules.MakeUp", "grafted": "rules.Graft", "cells moved": "rules.MoveCells",
 	"cell given": "rules.GiveCell", "virgin put in": "rules.PutInVirgin", "looked": "rules.OpenNuc", "bees added": "rules.AddBees",
-	"batch planned": "rules.Graft", "fed": "rules.GiveFeed", "united": "rules.Unite", "queen caught": "rules.Catch", "queen handed over": "rules.HandOver",
+	"batch planned": "rules.Graft", "order taken": "rules.TakeOrder", "fed": "rules.GiveFeed", "united": "rules.Unite", "queen caught": "rules.Catch", "queen handed over": "rules.HandOver",
 }
 
 // unjudged only tell what is, was seen or was counted, or nothing stands
@@ -25,7 +25,7 @@ var unjudged = []string{
 	"incubator read", "clock seen", "emerged counted", "taken along", "brought back", "dropped", "virgin caged", "own cells broken down",
 	"wild cells searched", "row looked", "brood given", "queen described", "queen marked", "queen tested", "queen put in", "queen banked",
 	"queen gone", "queen ended", "shaken out", "planned", "robbed", "nuc lost", "inspected", "disease suspected", "suspicion ended", "treated",
-	"paper held", "order taken", "order closed", "claimed", "batch dropped", "batch readied", "put off", "number changed", "noted", "struck",
+	"paper held", "order closed", "claimed", "batch dropped", "batch readied", "put off", "number changed", "noted", "struck",
 }
 
 // Whether a fact is judged as a plan has been thought about for every kind.

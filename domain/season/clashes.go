@@ -44,7 +44,7 @@ func (b *Board) If(f book.BatchPlanned) []Clash {
 		if l.id == f.Batch && !l.grafted {
 			as := l.planned
 			as.BatchPlanned = f
-			title := titleOf(as)
+			title := titleOf(b.planner.View(), as)
 			loads[i] = b.like(l, standing{id: l.id, title: title, planned: as, ladder: b.ladderOf(as), size: b.planner.SizeOf(as), virgins: as.Nucs})
 		}
 	}

@@ -33,7 +33,7 @@ func standings(p *plan.Planner) (all []standing) {
 		if b.Yard.IsZero() {
 			b.Yard = homeOf(v)
 		}
-		all = append(all, standing{id: b.Batch, title: titleOf(b), planned: b, ladder: p.LadderOf(b), size: p.SizeOf(b), virgins: b.Nucs})
+		all = append(all, standing{id: b.Batch, title: titleOf(p.View(), b), planned: b, ladder: p.LadderOf(b), size: p.SizeOf(b), virgins: b.Nucs})
 	}
 	return all
 }
@@ -52,11 +52,15 @@ func (s standing) makesUp(p *plan.Planner) bool {
 }
 
 // titleOf is what a planned batch is called: it has no number yet.
-func titleOf(b book.BatchPlan) string {
-	if b.Line == "" {
-		return "graft of " + b.Day.Short()
+func titleOf(v *book.View, b book.BatchPlan) string {
+	title := "graft of " + b.Day.Short()
+	if b.Line != "" {
+		title = b.Line + ", " + title
 	}
-	return fmt.Sprintf("%s, graft of %s", b.Line, b.Day.Short())
+	if apart := v.Apart(b); apart != "" {
+		title += ", " + apart
+	}
+	return title
 }
 
 // graftedOf is a grafted batch. The nucs that were given its cells are taken by

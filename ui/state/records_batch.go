@@ -117,8 +117,13 @@ func askGraft(s State) []Ask {
 
 // plans are the planned batches as options.
 func (s State) plans() []Option {
-	return things(s.Present().View.Plans(), func(p book.BatchPlan) (book.Subject, string) {
-		return p.Batch.Subject(), strings.TrimSpace(p.Day.Short() + " " + p.Line)
+	v := s.Present().View
+	return things(v.Plans(), func(p book.BatchPlan) (book.Subject, string) {
+		name := strings.TrimSpace(p.Day.Short() + " " + p.Line)
+		if apart := v.Apart(p); apart != "" {
+			name += ", " + apart
+		}
+		return p.Batch.Subject(), name
 	})
 }
 
