@@ -44,6 +44,8 @@ type servedShape struct {
 	Sure     *float64     `json:"plannedChance,omitempty"`
 	Look     []string     `json:"lookFirst,omitempty"`
 	GraftBy  string       `json:"graftBy,omitempty"`
+	Last     string       `json:"graftLast,omitempty"`    // the latest in time, no day in hand
+	Nucs     *int         `json:"nucsForGraft,omitempty"` // that are free for a graft by then
 	Next     string       `json:"missingBy,omitempty"`
 	Chance   float64      `json:"missingChance,omitempty"`
 	Most     float64      `json:"mostChance,omitempty"`
@@ -51,6 +53,8 @@ type servedShape struct {
 	lookAt   string // the nucs into which a look comes first
 	lookSure float64
 
+	graftBy string // the day, and the last, in words
+	few     string // that it has too few nucs
 	stand   handover.Stand
 	why     string       // it is short: what its batches have left
 	stands  string       // how the batches stand that it waits for
@@ -127,7 +131,10 @@ func shapeOfServed(p *plan.Planner, o handover.Served) servedShape {
 	s := servedShape{
 		Order: o.Order.Number, Customer: o.Order.Customer, Open: o.Order.Open(), Line: o.Order.Line, Instead: o.Order.Substitute, Sent: o.Order.Sent,
 		On: o.On.String(), Arrive: o.Arrive.String(), Catch: o.Catch.String(), Warning: o.Warning, Gets: []givenShape{}, Short: o.Short,
-		stand: o.Stand(), why: o.FellWords(), Lost: o.Lost, Coming: o.Coming, Planned: o.Planned, GraftBy: o.GraftBy.String(), Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
+		stand: o.Stand(), why: o.FellWords(), Lost: o.Lost, Coming: o.Coming, Planned: o.Planned, GraftBy: o.GraftBy.Day.String(), Last: o.GraftBy.Last.String(), Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
+	}
+	if by := o.GraftBy; by.Day != 0 {
+		s.Nucs, s.few, s.graftBy = new(by.Nucs), by.TooFew(o.Missing()), by.Said(func(d calendar.Day) string { return d.ShortFrom(v.Today()) })
 	}
 	if o.Lost && o.Next.Day == 0 {
 		s.soonest = p.Possible(plan.Wish{Queens: o.Short, By: o.On}).Nearest

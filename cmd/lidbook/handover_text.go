@@ -114,7 +114,11 @@ func asItStands(o servedShape) string {
 
 // graftWords say by when to graft so that an order has what it misses by its day.
 func graftWords(v *book.View, o servedShape) string {
-	return fmt.Sprintf("graft by %s to have %d by %s, see lidbook wish%s", isoDay(v, o.GraftBy), o.Short-o.Coming-o.Planned, isoDay(v, o.On), asItStands(o))
+	see := "see lidbook wish"
+	if o.few != "" {
+		see = o.few + ", see lidbook season --search"
+	}
+	return fmt.Sprintf("graft by %s to have %d by %s, %s%s", o.graftBy, o.Short-o.Coming-o.Planned, isoDay(v, o.On), see, asItStands(o))
 }
 
 // printShort says what is missing, since when, and what to tell the customer.

@@ -60,6 +60,16 @@ func (a *app) printMinds(s wishShape) {
 	}
 }
 
+// inHand tells by when to graft of a wish whose one graft nobody said the day of.
+func (s *wishShape) inHand(p *plan.Planner, w plan.Wish, a plan.Answer) {
+	if w.Graft != 0 || w.Grafts > 1 || !a.InTime {
+		return
+	}
+	w.Yard = a.Yard
+	by := p.GraftBy(w)
+	s.HandLast, s.graftBy = by.Last.String(), by.Said(func(d calendar.Day) string { return d.ShortFrom(p.View().Today()) })
+}
+
 // last tells the last graft that makes sense of the season of a graft, or why none is known.
 func (s *wishShape) last(p *plan.Planner, yard book.YardID, graft calendar.Day) {
 	if day, ok := p.LastOf(yard, graft); ok {

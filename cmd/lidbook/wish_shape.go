@@ -24,6 +24,7 @@ type wishShape struct {
 	Turns    int            `json:"nucsServeTimes"` // 1: all grafts share them
 	InTime   bool           `json:"inTime"`
 	Nearest  string         `json:"inTimeFor"`
+	HandLast string         `json:"graftLast,omitempty"` // the latest in time, no day in hand; of one graft whose day nobody said
 	Chance   float64        `json:"chance"`
 	Expected int            `json:"expected"`
 	Limit    string         `json:"limit,omitempty"`
@@ -48,6 +49,7 @@ type wishShape struct {
 	Days     []minutesShape `json:"minutes"`
 	People   []dayPartShape `json:"byPerson"` // none where nobody's hours are known
 
+	graftBy  string   // by when to graft, with the days in hand
 	orders   []string // numbers of those it is evidently for
 	hourSaid bool     // by the keeper, for the graft
 	agesFor  int      // days of age from which a queen is ready

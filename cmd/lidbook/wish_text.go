@@ -26,6 +26,9 @@ func (a *app) printWish(v *book.View, s wishShape) {
 	if !s.InTime {
 		a.line("  not in time: its queens are to be expected by %s", shortDay(s.Nearest))
 	}
+	if s.graftBy != "" {
+		a.line("  graft by %s", s.graftBy)
+	}
 	if !s.Laying && s.agesFor > 0 {
 		a.line("  ready is from %d days of age on, so all queens of a graft are ready within few days: for an earlier day there is hardly one of them", s.agesFor)
 	}
@@ -111,7 +114,7 @@ func (a *app) printGraft(v *book.View, g graftShape) {
 	a.table(rows)
 	a.facts("nine in ten of those who lay do", fmt.Sprintf("by %s, and are ready by %s", shortDay(g.LayBy), shortDay(g.ReadyBy)), "they fly", g.Flights.words())
 	a.printNeeds(v, "it takes", g.Needs)
-	a.facts("to make up", madeUpWords(g), "bees for starters from", giftsWords(g.Starters), "nobody can give for them", shortGift(g.ShortBees, 0),
+	a.facts("to make up", madeUpWords(g), "bees for starters from", giftsWords(g.Starters), "bees for starters", prefixed("nobody can give ", shortGift(g.ShortBees, 0)),
 		"bees and brood from", giftsWords(g.Gives), "nobody can give", shortGift(g.ShortCups, g.ShortCombs), "gives none", restWords(g.Rests),
 		"cells given "+g.lateBy, g.late)
 }

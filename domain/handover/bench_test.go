@@ -32,7 +32,7 @@ func fortyShort() *book.View {
 func BenchmarkSheet(b *testing.B) {
 	v := fortyShort()
 	for b.Loop() {
-		if s := handover.New(plan.New(course.New(v))); s.Orders[39].GraftBy == 0 {
+		if s := handover.New(plan.New(course.New(v))); s.Orders[39].GraftBy.Day == 0 {
 			b.Fatal("no graft is told")
 		}
 	}

@@ -109,8 +109,8 @@ func TestCellsPastTheirLastDayKeepNoOrder(t *testing.T) {
 		t.Errorf("ripe: %d planned, %d missing", o.Planned, o.Missing())
 	}
 	o := at("2027-06-01 08:00")
-	if o.Planned != 0 || o.Missing() != 12 || o.GraftBy == 0 || o.FellWords() != "batch 3 has no cell and no queen left for 12 planned" {
-		t.Errorf("long past: %d planned, %d missing, graft by %s, %q", o.Planned, o.Missing(), o.GraftBy, o.FellWords())
+	if o.Planned != 0 || o.Missing() != 12 || o.GraftBy.Day == 0 || o.FellWords() != "batch 3 has no cell and no queen left for 12 planned" {
+		t.Errorf("long past: %d planned, %d missing, graft by %s, %q", o.Planned, o.Missing(), o.GraftBy.Day, o.FellWords())
 	}
 	if o := at("2027-07-15 08:00"); !o.Lost {
 		t.Error("too late for another graft, and not told as lost")

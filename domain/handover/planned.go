@@ -68,7 +68,7 @@ func (s *Served) graft(p *plan.Planner) {
 	if missing > 0 && s.lastGraft(p.View().Numbers()) > p.View().Today() {
 		s.GraftBy = p.GraftBy(plan.Wish{Queens: missing, By: s.On})
 	}
-	s.Lost = missing > 0 && s.GraftBy == 0
+	s.Lost = missing > 0 && s.GraftBy.Day == 0
 }
 
 // lastGraft is the last day of a graft that can be in time for an order, by the calendar alone.

@@ -24,10 +24,10 @@ func TestShortOnlyWhenNothingKeepsIt(t *testing.T) {
 		return s.Orders[0], handover.ShortSince(v, s)[booktest.Order("1")]
 	}
 	o, since := at("2027-05-10 08:00")
-	if o.Short != 12 || o.Lost || since != 0 || o.GraftBy <= day(t, "2027-05-10") || o.GraftBy >= by-28 {
+	if o.Short != 12 || o.Lost || since != 0 || o.GraftBy.Day <= day(t, "2027-05-10") || o.GraftBy.Day >= by-28 {
 		t.Errorf("ten weeks ahead: %+v, short since %s", o, since)
 	}
-	last := o.GraftBy
+	last := o.GraftBy.Day
 	p.At("2027-05-20 08:00").Write(book.BatchPlanned{Batch: b, Day: last, Larvae: 40, Nucs: 20, Queens: 12, Orders: []book.OrderID{booktest.Order("1")}})
 	if o, since := at(last.String() + " 08:00"); o.Lost || o.Planned != 12 || since != 0 {
 		t.Errorf("the graft is for today: %+v, short since %s", o, since)
@@ -174,10 +174,10 @@ func TestAnOrderIsGraftedForWhenItsWishIs(t *testing.T) {
 			t.Errorf("%s: lost %v, and the wish is in time %v", today, o.Lost, a.InTime)
 		case o.Lost:
 			lost++
-		case o.GraftBy != a.Graft:
-			t.Errorf("%s: graft by %s, and for the wish on %s", today, o.GraftBy, a.Graft)
+		case o.GraftBy.Day != a.Graft:
+			t.Errorf("%s: graft by %s, and for the wish on %s", today, o.GraftBy.Day, a.Graft)
 		}
-		told[o.GraftBy] = true
+		told[o.GraftBy.Day] = true
 	}
 	if lost == 0 || len(told) < 2 || told[by-handover.FromGraft(p.View("2027-04-10 08:00").Numbers())] {
 		t.Errorf("lost on %d days, grafts told by %v", lost, told)

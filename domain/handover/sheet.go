@@ -33,7 +33,7 @@ type Served struct {
 	Fell    []Fell       // batches planned for it that give fewer than they were meant to, where more is missing than is planned
 	Sure    float64      // the chance that all that it misses is ready by its day as things stand, where more is missing than is planned
 	Look    []*book.Nuc  // nucs with eggs into which looks are due that may show all that is missing: they come before anything else
-	GraftBy calendar.Day // latest graft in time for those that are still missing, see [plan.Planner.GraftBy]; 0: none is missing, or none is in time
+	GraftBy plan.GraftBy // by when to graft for those that are still missing; its zero value: none is missing, or none is in time
 	Lost    bool         // neither what stands in nucs nor what is planned keeps it, and no graft is in time any more
 
 	rank  int // among the orders

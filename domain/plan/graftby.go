@@ -1,11 +1,41 @@
 package plan
 
-import "lidmark/domain/calendar"
+import (
+	"fmt"
 
-// GraftBy is the day of the latest graft that is in time for a wish, the one of which
-// [Planner.Possible] has the first of the wish; 0: none is.
-func (p *Planner) GraftBy(w Wish) calendar.Day {
+	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+)
+
+// GraftBy is by when to graft for a wish, and what it finds then.
+type GraftBy struct {
+	Day    calendar.Day // the latest graft in time that leaves the days in hand which the keeper wants, where one does; 0: none is in time
+	Last   calendar.Day // the latest in time at all
+	Yard   string       // that has most free nucs for a graft of the day, "" of one without a name
+	Nucs   int          // of it that are free
+	Taken  int          // of it that other grafts of the book want then
+	Queens int          // of it that hold queens then, or cells
+}
+
+// GraftBy is by when to graft for a wish: the day of which [Planner.Possible] has the first of the wish.
+func (p *Planner) GraftBy(w Wish) (by GraftBy) {
 	w = p.filled(w)
+	if by.Day = p.graftBy(w); by.Day == 0 {
+		return by
+	}
+	s := backSearch{p, w.By, w.Laying, cellsGuess(w), w.Yard, w.From}
+	b, _ := s.find()
+	by.Last = max(by.Day, b.Day)
+	for i, y := range p.yardsByNucs() {
+		if at := p.nucsFor(w, by.Day, y); i == 0 || at.Nucs > by.Nucs {
+			by.Yard, by.Nucs, by.Taken, by.Queens = at.Yard, at.Nucs, at.Taken, at.Queens
+		}
+	}
+	return by
+}
+
+// graftBy is that day; 0: none is in time.
+func (p *Planner) graftBy(w Wish) calendar.Day {
 	for range possibleRounds + 1 {
 		a := Answer{Wish: w}
 		p.last(&a)
@@ -19,4 +49,74 @@ func (p *Planner) GraftBy(w Wish) calendar.Day {
 		w.Graft = a.Graft + late
 	}
 	return w.Graft
+}
+
+// nucsFor are the nucs of a yard for a graft of a wish on a day.
+func (p *Planner) nucsFor(w Wish, d calendar.Day, yard book.YardID) (at GraftBy) {
+	in := p.Ladder(p.graftOf(w, d), cellsGuess(w), yard).InNucs(Size{})
+	free := 0
+	for n := range p.view.Nucs() {
+		switch {
+		case n.Yard != yard:
+		case p.freeFrom(n) <= in.From:
+			free++
+		default:
+			at.Queens++
+		}
+	}
+	at.Nucs = p.Free(yard, in.From, in.To, w.Not)
+	at.Taken = free - at.Nucs
+	if !yard.IsZero() {
+		at.Yard = p.view.Yard(yard).Name
+	}
+	return at
+}
+
+// Said is the day, with those that it leaves in hand: "Mon 3 May (1 day in hand, the last is Tue 4 May)".
+func (b GraftBy) Said(said func(calendar.Day) string) string { return b.Of(b.Day, said) }
+
+// Of is a day of a graft with those that it leaves in hand; one that is sooner than need be, or later than
+// the last, is said alone.
+func (b GraftBy) Of(d calendar.Day, said func(calendar.Day) string) string {
+	switch hand := b.Last - d; {
+	case d < b.Day || hand < 0:
+		return said(d)
+	case hand == 0:
+		return said(d) + " (the last day)"
+	case hand == 1:
+		return fmt.Sprintf("%s (1 day in hand, the last is %s)", said(d), said(b.Last))
+	default:
+		return fmt.Sprintf("%s (%d days in hand, the last is %s)", said(d), hand, said(b.Last))
+	}
+}
+
+// TooFew says what stands in the way of so many queens of a graft by the day where it has fewer nucs than
+// that; "" where it has enough.
+func (b GraftBy) TooFew(queens int) string {
+	switch {
+	case b.Nucs >= queens:
+		return ""
+	case b.Nucs == 1:
+		return fmt.Sprintf("1 nuc is free for it%s: for 1 of %d at most", b.in(), queens)
+	case b.Nucs > 0:
+		return fmt.Sprintf("%d nucs are free for it%s: for %d of %d at most", b.Nucs, b.in(), b.Nucs, queens)
+	}
+	said := "no nuc is free for it"
+	switch {
+	case b.Taken > 0 && b.Queens > 0:
+		return fmt.Sprintf("%s: then other grafts have %d%s, and %d hold queens or cells", said, b.Taken, b.in(), b.Queens)
+	case b.Taken > 0:
+		return fmt.Sprintf("%s: then other grafts have all %d%s", said, b.Taken, b.in())
+	case b.Queens > 0:
+		return fmt.Sprintf("%s: then all %d%s hold queens or cells", said, b.Queens, b.in())
+	}
+	return said + ": the book has none"
+}
+
+// in says in which yard.
+func (b GraftBy) in() string {
+	if b.Yard == "" {
+		return ""
+	}
+	return " in " + b.Yard
 }

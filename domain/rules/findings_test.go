@@ -491,7 +491,7 @@ func TestAShortOrderIsWorkAtTheDesk(t *testing.T) {
 	poorTake(p, 3)
 	v := p.View("2027-05-06 20:00")
 	want := handover.New(plan.New(course.New(v))).Orders[0]
-	if want.GraftBy == 0 {
+	if want.GraftBy.Day == 0 {
 		t.Fatal("no graft helps")
 	}
 	told := false
@@ -499,8 +499,8 @@ func TestAShortOrderIsWorkAtTheDesk(t *testing.T) {
 		for _, task := range s.Tasks {
 			if task.Act == rules.ActSeeToOrder {
 				told = true
-				if s.Round != rules.AtDesk || calendar.DayOf(task.By, v.Zone()) != want.GraftBy || !strings.Contains(task.Title, want.GraftBy.Short()) || !strings.Contains(task.Why, "3 cells and queens left") {
-					t.Errorf("at %q by %s: %s; %s; want it by %s", s.Round, task.By, task.Title, task.Why, want.GraftBy.Short())
+				if s.Round != rules.AtDesk || calendar.DayOf(task.By, v.Zone()) != want.GraftBy.Day || !strings.Contains(task.Title, want.GraftBy.Day.Short()) || !strings.Contains(task.Why, "3 cells and queens left") {
+					t.Errorf("at %q by %s: %s; %s; want it by %s", s.Round, task.By, task.Title, task.Why, want.GraftBy.Day.Short())
 				}
 			}
 		}

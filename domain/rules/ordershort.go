@@ -44,9 +44,12 @@ func (p *pass) orderShort(o handover.Served, since calendar.Day) {
 		o.FellWords(), toCome(o), "as it stands all are there in time with " + plan.OfHundred(o.Sure),
 	}, func(s string) bool { return s == "" }), "; ")
 	f.Do = fmt.Sprintf("Ring %s: no graft is in time for %s any more", customer(o.Order), count(more, "queen"))
-	if o.GraftBy != 0 {
-		f.Do = fmt.Sprintf("Plan a graft for %s more, by %s at the latest", count(more, "queen"), o.GraftBy.ShortFrom(p.today))
-		f.Best, f.By = o.GraftBy.Start(y.zone), o.GraftBy.Start(y.zone)
+	if by := o.GraftBy; by.Day != 0 {
+		f.Do = fmt.Sprintf("Plan a graft for %s more, by %s", count(more, "queen"), by.Said(func(d calendar.Day) string { return d.ShortFrom(p.today) }))
+		if few := by.TooFew(more); few != "" {
+			f.Do += "; " + few
+		}
+		f.Best, f.By = by.Day.Start(y.zone), by.Day.Start(y.zone)
 	}
 	p.note(y, f)
 }

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"lidmark/domain/calendar"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
 
@@ -57,8 +58,9 @@ func (g *ground) unit(l Limit) float64 {
 	}
 }
 
-// wouldDo is with how much more grafts of some days would do; "" where nothing that can be had is.
-func wouldDo(all []Lack, grafts []calendar.Day) string {
+// wouldDo is with how much more grafts of some days would do, told beside by when to graft; "" where nothing that
+// can be had is.
+func wouldDo(all []Lack, grafts []calendar.Day, by plan.GraftBy) string {
 	var more []string
 	for _, l := range all {
 		if l.More == 0 {
@@ -70,7 +72,7 @@ func wouldDo(all []Lack, grafts []calendar.Day) string {
 		return ""
 	}
 	if len(grafts) == 1 {
-		return fmt.Sprintf("; with %s a graft of %s would do", joined(more), grafts[0].Short())
+		return fmt.Sprintf("; with %s a graft of %s would do", joined(more), by.Of(grafts[0], calendar.Day.Short))
 	}
 	var days []string
 	for _, d := range grafts {

@@ -60,6 +60,14 @@ func (o option) first() calendar.Day {
 	return o.of[0].day
 }
 
+// last is the day of its last graft; 0 of none.
+func (o option) last() calendar.Day {
+	if len(o.of) == 0 {
+		return 0
+	}
+	return o.of[len(o.of)-1].day
+}
+
 // batchKey is a graft of a size on a day.
 type batchKey struct {
 	yard int

@@ -22,6 +22,8 @@ type Promise struct {
 	Sure   float64      // wished certainty, 0 to 1; 0: as of all
 	Turn   int          // in which its order is served when queens are dealt out, from 1; 0: not known
 
+	Next calendar.Day // by which what stands in nucs gives its order all that it misses, as its hand-over tells it; 0: it does not
+
 	Has *handover.Counted // what its order can count on already; nil: on nothing
 
 	Priority int // of its order: a smaller one is kept first; 0: none, after all that have one
@@ -82,7 +84,7 @@ func Promises(p *plan.Planner, sheet *handover.Sheet, sure float64) []Promise {
 }
 
 func promiseOf(s handover.Served) Promise {
-	p := Promise{Order: s.Order.Order, Name: "order " + s.Order.Number, Queens: s.Short - s.Coming, By: s.On, Priority: s.Order.Priority}
+	p := Promise{Order: s.Order.Order, Name: "order " + s.Order.Number, Queens: s.Short - s.Coming, By: s.On, Next: s.Next.Day, Priority: s.Order.Priority}
 	if s.Order.Line != "" {
 		p.Lines = append([]string{s.Order.Line}, s.Order.Substitute...)
 	}

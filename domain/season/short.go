@@ -68,12 +68,16 @@ const laterMost = 45
 func (s *search) shortOf(promise int) Short {
 	p := s.wanted.Promises[promise]
 	sh := Short{Promise: promise, Off: p.short()}
-	s.limitsOf(promise, &sh)
+	by := s.ground.planner.GraftBy(plan.Wish{Queens: p.short(), By: p.By, Laying: p.Laying, From: s.wanted.From})
+	s.limitsOf(promise, &sh, by.Day)
 	sh.Queens = s.most(promise)
 	if later := 1 + sort.Search(laterMost, func(i int) bool { return s.fits(promise, p.Queens, p.By+1+calendar.Day(i)) }); later <= laterMost {
 		sh.Day = p.By + calendar.Day(later)
 	}
-	sh.Why = fmt.Sprintf("%s cannot be kept whole%s: %s%s%s.", plan.Sentence(p.Title()), sh.tried(), limitWords(sh.Limits), wouldDo(sh.Lacks, sh.grafts), sh.nearest(p))
+	if next := p.Next; next > p.By && (sh.Day == 0 || next <= sh.Day) {
+		sh.Day = next
+	}
+	sh.Why = fmt.Sprintf("%s cannot be kept whole%s: %s%s%s.", plan.Sentence(p.Title()), sh.tried(), limitWords(sh.Limits), wouldDo(sh.Lacks, sh.grafts, by), sh.nearest(p))
 	return sh
 }
 
@@ -128,6 +132,9 @@ func (s Short) nearest(p Promise) (told string) {
 	if s.Queens > 0 {
 		told = fmt.Sprintf("; %d of %d can be there by %s, %.0f of 100 sure", s.Queens, p.Queens, p.By.Short(), 100*p.Sure)
 	}
+	if s.Day > 0 && s.Day == p.Next {
+		return told + "; all of them by " + s.Day.Short() + ", of what stands in nucs"
+	}
 	if s.Day > 0 {
 		return told + "; all of them by " + s.Day.Short()
 	}
@@ -156,8 +163,8 @@ func (s *search) room(ways []option, but int) int {
 }
 
 // limitsOf tells what stands in the way of a promise: one good, if more of it alone
-// were enough, else all that the cheapest graft misses; and how much more would do.
-func (s *search) limitsOf(promise int, sh *Short) {
+// were enough, else all that the cheapest graft misses; and how much more would do, by a day for choice.
+func (s *search) limitsOf(promise int, sh *Short, by calendar.Day) {
 	ways := s.tries(s.groups[s.alone(promise)], whole)
 	if len(ways) == 0 {
 		ways = s.wholeWays(s.alone(promise))
@@ -166,7 +173,7 @@ func (s *search) limitsOf(promise int, sh *Short) {
 		sh.Limits = []Limit{s.impossible(promise)}
 		return
 	}
-	if way, good := s.nearly(ways); good != none {
+	if way, good := s.nearly(ways, by); good != none {
 		s.lacks(way, []int{good}, sh)
 		return
 	}
@@ -182,8 +189,8 @@ func (s *search) limitsOf(promise int, sh *Short) {
 }
 
 // nearly is the way that one good alone stands in the way of, and the good: of several
-// that of which least more would do. It is [none] where no one good is enough.
-func (s *search) nearly(ways []option) (way option, good int) {
+// that of which least more would do, and of equals one that is grafted by a day. It is [none] where no one good is enough.
+func (s *search) nearly(ways []option, by calendar.Day) (way option, good int) {
 	good = none
 	least := math.Inf(1)
 	for g := range s.ground.left {
@@ -191,7 +198,8 @@ func (s *search) nearly(ways []option) (way option, good int) {
 			if s.room([]option{w}, g) == none {
 				continue
 			}
-			if more := s.lack(w, g).More; good == none || more > 0 && more < least {
+			sooner := good == g && way.last() > by && w.last() <= by
+			if more := s.lack(w, g).More; good == none || more > 0 && (more < least || more == least && sooner) {
 				way, good, least = w, g, more
 			}
 		}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/handover"
 	"lidmark/domain/plan"
 	"lidmark/domain/rules"
@@ -96,7 +97,11 @@ func missing(o handover.Served, stands string) string {
 		if o.Coming > 0 {
 			of = fmt.Sprintf("%d of %s to be expected in time, %d %s", o.Coming, more, o.Planned, stands)
 		}
-		return fmt.Sprintf("%s: graft for %d by %s", of, o.Missing(), o.GraftBy.Short())
+		said := fmt.Sprintf("%s: graft for %d by %s", of, o.Missing(), o.GraftBy.Said(calendar.Day.Short))
+		if few := o.GraftBy.TooFew(o.Missing()); few != "" {
+			said += "; " + few
+		}
+		return said
 	case handover.RingWithout:
 		return whom + "what stands in nucs gives " + more + " with " + plan.OfHundred(o.Next.Most) + " at most, so plan a graft"
 	case handover.RingLater:

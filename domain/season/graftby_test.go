@@ -1,0 +1,67 @@
+package season_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/handover"
+	"lidmark/domain/plan"
+	"lidmark/domain/season"
+)
+
+// The twelve nucs of a yard wait for another graft. The sheet of the orders names the day by which to graft
+// for an order, the days in hand and the last, and that no nuc is free for it; the search names the
+// same days, and the wish the first of them.
+func TestOneDayByWhichToGraft(t *testing.T) {
+	by := day(t, "2027-06-20")
+	pen := world{nucs: 12, starters: 2, finishers: 4}.pen().Write(
+		book.BatchPlanned{Batch: booktest.Batch("1"), Day: by - 45, Larvae: 20, Nucs: 12, Yard: booktest.Yard("home")},
+		book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 3, By: by})
+	p := plannerOf(pen)
+	sheet := handover.New(p)
+	o := sheet.Orders[0]
+	at := o.GraftBy
+	if wish := p.Possible(plan.Wish{Queens: 3, By: by}); at.Day != wish.Graft || at.Last-at.Day != 2 || at.Nucs != 0 || at.Taken != 12 {
+		t.Fatalf("%+v; the wish grafts on %s", at, wish.Graft)
+	}
+	said := at.Day.Short() + " (2 days in hand, the last is " + at.Last.Short() + ")"
+	if got := at.Said(calendar.Day.Short); got != said {
+		t.Errorf("%q, want %q", got, said)
+	}
+	if got := at.TooFew(o.Missing()); got != "no nuc is free for it: then other grafts have all 12 in Home" {
+		t.Error(got)
+	}
+	f := season.Search(p, season.Wanted{Promises: season.Promises(p, sheet, 0)}, nil)
+	if len(f.Short) != 1 || !strings.Contains(f.Short[0].Why, "more nucs a graft of "+said+" would do") {
+		t.Errorf("want %q in %+v", said, f.Short)
+	}
+	free := plannerOf(world{nucs: 2, starters: 2, finishers: 4}.pen().Write(book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 3, By: by}))
+	if got := handover.New(free).Orders[0].GraftBy.TooFew(3); got != "2 nucs are free for it in Home: for 2 of 3 at most" {
+		t.Error(got)
+	}
+}
+
+// Queens who stand in nucs are there a week after the day of their order, for which no graft is in time: the
+// search names the day by which they are that the sheet of the orders tells the customer.
+func TestTheSearchNamesTheDayOfTheHandOver(t *testing.T) {
+	pen, b := world{nucs: 12, starters: 2, finishers: 4}.pen(), booktest.Batch("1")
+	pen.Write(book.Grafted{Batch: b, Number: 1, Larvae: 24})
+	for i := range 12 {
+		pen.At("2027-03-11 12:00").Write(book.CellGiven{Nuc: booktest.Nuc(fmt.Sprint(i)), Batch: b})
+	}
+	pen.Write(book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 3, By: day(t, "2027-04-05")})
+	p := plannerOf(pen)
+	sheet := handover.New(p)
+	o := sheet.Orders[0]
+	if o.Stand() != handover.RingLater {
+		t.Fatalf("%+v", o)
+	}
+	f := season.Search(p, season.Wanted{Promises: season.Promises(p, sheet, 0)}, nil)
+	if len(f.Short) != 1 || f.Short[0].Day != o.Next.Day || !strings.Contains(f.Short[0].Why, "all of them by "+o.Next.Day.Short()+", of what stands in nucs") {
+		t.Errorf("the sheet says %s, the search: %+v", o.Next.Day, f.Short)
+	}
+}
