@@ -40,9 +40,6 @@ func planBatchCommand(a *app) *cobra.Command {
 			return err
 		}
 		d.minds(rules.PlanOf(d.view(), p.BatchPlanned))
-		if words := tooManyNucs(d.view(), p.BatchPlanned); words != "" {
-			d.line("  mind: %s", words)
-		}
 		return nil
 	})
 	fl := c.Flags()
@@ -61,20 +58,6 @@ func planBatchCommand(a *app) *cobra.Command {
 	fl.StringSliceVar(&p.orders, "order", nil, "for the orders of these `NUMBERS`")
 	fl.StringVar(&p.Why, "why", "", "`WHY`")
 	return c
-}
-
-// tooManyNucs says that a graft is planned for more nucs than the book has in its yard.
-func tooManyNucs(v *book.View, f book.BatchPlanned) string {
-	there := 0
-	for n := range v.Nucs() {
-		if n.Yard == f.Yard {
-			there++
-		}
-	}
-	if f.Nucs <= there {
-		return ""
-	}
-	return fmt.Sprintf("planned for %s, and %d stand in %s: plan fewer, or add boxes there by then", plural(f.Nucs, "nuc"), there, v.Yard(f.Yard).Name)
 }
 
 // fill finds the days and things that the flags name.

@@ -90,8 +90,10 @@ func TestPlannedBatchesAreToldApart(t *testing.T) {
 	day := calendar.Date(2027, 5, 1)
 	p := (&booktest.Pen{}).At("2027-03-16 20:00")
 	for _, b := range []book.BatchPlanned{
-		{Batch: booktest.Batch("a"), Line: "Sorrel", Larvae: 24}, {Batch: booktest.Batch("b"), Line: "Sorrel", Larvae: 24},
-		{Batch: booktest.Batch("c"), Line: "Sorrel", Larvae: 1}, {Batch: booktest.Batch("d"), Line: "Teasel", Larvae: 24},
+		{Batch: booktest.Batch("a"), Line: "Sorrel", Larvae: 24},
+		{Batch: booktest.Batch("b"), Line: "Sorrel", Larvae: 24},
+		{Batch: booktest.Batch("c"), Line: "Sorrel", Larvae: 1},
+		{Batch: booktest.Batch("d"), Line: "Teasel", Larvae: 24},
 	} {
 		b.Day = day
 		p.Write(b)

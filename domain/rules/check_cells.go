@@ -98,6 +98,7 @@ func (i Graft) check(c *checker) {
 		c.wanted(i.Plan.BatchPlanned)
 		c.hands(i.Plan.BatchPlanned)
 		c.alike(i.Plan.BatchPlanned)
+		c.nucsThere(i.Plan.BatchPlanned)
 	}
 	if i.Unasked {
 		c.plannedGraft()

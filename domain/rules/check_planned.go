@@ -55,3 +55,16 @@ func (c *checker) alike(b book.BatchPlanned) {
 		return
 	}
 }
+
+// nucsThere warns of a planned batch for more nucs than stand in its yard.
+func (c *checker) nucsThere(b book.BatchPlanned) {
+	there := 0
+	for n := range c.view.Nucs() {
+		if n.Yard == b.Yard {
+			there++
+		}
+	}
+	if !b.Yard.IsZero() && b.Nucs > there {
+		c.warn(fmt.Sprintf("planned for %s, and %d stand in %s", count(b.Nucs, "nuc"), there, c.view.Yard(b.Yard).Name), "Plan fewer, or add boxes there by then")
+	}
+}

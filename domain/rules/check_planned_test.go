@@ -78,3 +78,25 @@ func TestASecondGraftOfADayIsToldOf(t *testing.T) {
 		}
 	}
 }
+
+// A graft planned for more nucs than stand in its yard is told of; one without a yard is not.
+func TestAGraftForMoreNucsThanStandThereIsToldOf(t *testing.T) {
+	p, home := &booktest.Pen{}, booktest.Yard("home")
+	p.At("2027-04-01 12:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"})
+	for _, name := range []string{"A1", "A2"} {
+		p.Write(book.NucNamed{Nuc: booktest.Nuc(name), Name: name}, book.NucPlaced{Nuc: booktest.Nuc(name), Yard: home})
+	}
+	v := p.View("2027-05-05 18:00")
+	for name, c := range map[string]struct {
+		planned book.BatchPlanned
+		told    bool
+	}{
+		"more":    {book.BatchPlanned{Day: calendar.Date(2027, 6, 10), Larvae: 20, Nucs: 3, Yard: home}, true},
+		"as many": {book.BatchPlanned{Day: calendar.Date(2027, 6, 10), Larvae: 20, Nucs: 2, Yard: home}, false},
+		"nowhere": {book.BatchPlanned{Day: calendar.Date(2027, 6, 10), Larvae: 20, Nucs: 3}, false},
+	} {
+		if got := fmt.Sprint(rules.Check(v, rules.PlanOf(v, c.planned)).Warned); strings.Contains(got, "planned for 3 nucs, and 2 stand in Home") != c.told {
+			t.Errorf("%s: %s", name, got)
+		}
+	}
+}
