@@ -22,6 +22,9 @@ func calendarCommand(a *app) *cobra.Command {
 		Example: "  lidbook calendar batches.ics",
 		Args:    cobra.ExactArgs(1),
 	}, func(_ *cobra.Command, v *book.View, args []string) error {
+		if err := checkEnding(args[0], "a calendar is", ".ics"); err != nil {
+			return err
+		}
 		const most = 2 * 365
 		if days < 1 || days > most {
 			return fmt.Errorf("--days %d: write 1 to %d", days, most)

@@ -41,6 +41,9 @@ func exportCommand(a *app) *cobra.Command {
 			dates, _ := a.search(c.Context(), plan.New(course.New(v)), seasonFlags{})
 			found = &dates
 		}
+		if err := checkTable(to, args[0]); err != nil {
+			return err
+		}
 		write, err := a.exporter(v, args, to, how, found)
 		if err != nil {
 			return err
@@ -48,13 +51,25 @@ func exportCommand(a *app) *cobra.Command {
 		if to == "" {
 			return write(a.file)
 		}
-		return storage.WriteFile(to, write)
+		if err := storage.WriteFile(to, write); err != nil {
+			return err
+		}
+		a.line("%s: written", to)
+		return nil
 	})
 	c.Flags().StringVar(&to, "to", "", "write to `FILE` instead of here; a table as a workbook if it ends in .xlsx")
 	c.Flags().BoolVar(&search, "search", false, "season: look for the batches that keep all open orders too")
 	places.flags(c)
 	c.Flags().StringVar(&a.flags.yard, "yard", "", "layout: of this `YARD` (else the home yard, or the first with stands)")
 	return c
+}
+
+// checkTable refuses the name of a file that is not written in a form.
+func checkTable(to, form string) error {
+	if form == "jsonl" {
+		return checkEnding(to, "JSON Lines are", ".jsonl", ".json")
+	}
+	return checkEnding(to, "a table is", ".csv", ".xlsx")
 }
 
 // exporter writes the season in a form, to a file of a name or here for none.

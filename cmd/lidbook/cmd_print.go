@@ -37,6 +37,9 @@ func printCommand(a *app) *cobra.Command {
 		if file == "" {
 			return &usageError{err: fmt.Errorf("say with -o which file to write, like -o %s.pdf", args[0])}
 		}
+		if err := checkEnding(file, "a paper is", ".pdf"); err != nil {
+			return err
+		}
 		p.crew.given = c.Flags().Changed
 		p.Book, p.Printed = a.bookName(), a.now
 		p.reading = (&state.Book{Season: v.Season()}).On(a.now, v.Today())

@@ -56,6 +56,10 @@ frobnicate
 todya
 day --hours 25
 day --rain-until three
+export nucs --to a.doc
+export jsonl --to a.xlsx
+print dense -o a.doc
+calendar a.txt
 turn
 day --vans 101
 nuc
