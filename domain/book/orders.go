@@ -43,6 +43,22 @@ func (o *Order) Lines() string {
 	return strings.Join(append([]string{o.Line}, o.Substitute...), " or ")
 }
 
+// JourneyDays are the days for which the queens of an order that is sent are on the way: as it says, or as is usual.
+func (o *Order) JourneyDays(n practice.Numbers) calendar.Day {
+	if o.Journey > 0 {
+		return calendar.Day(o.Journey)
+	}
+	return calendar.Day(n.Days(practice.JourneyUsual))
+}
+
+// LeavesBy is the last day on which the queens of an order leave in time.
+func (o *Order) LeavesBy(n practice.Numbers) calendar.Day {
+	if !o.Sent {
+		return o.By
+	}
+	return o.By - o.JourneyDays(n)
+}
+
 // TakesSure tells whether a queen of a line will do for the order; one of whom it is
 // not sure that she is of it only where any line does.
 func (o *Order) TakesSure(line string, sure bool) bool {

@@ -26,7 +26,7 @@ func dayOf(v *book.View, o *book.Order) Day {
 	if !o.Sent {
 		return catchDay(v, Day{On: last, Arrive: last})
 	}
-	journey := journeyOf(o, v.Numbers())
+	journey := o.JourneyDays(v.Numbers())
 	for on := last - journey; on >= first-journey && on >= v.Today(); on-- {
 		if d := (Day{On: on, Arrive: on + journey}); against(v, d) == "" {
 			return catchDay(v, d)
@@ -35,22 +35,6 @@ func dayOf(v *book.View, o *book.Order) Day {
 	d := Day{On: max(last-journey, v.Today()), Arrive: max(last, v.Today()+journey)}
 	d.Warning = against(v, d)
 	return catchDay(v, d)
-}
-
-// LeavesBy is the last day on which the queens of an order leave in time: those that are sent are
-// on the way as long as it says, or as is usual.
-func LeavesBy(o *book.Order, n practice.Numbers) calendar.Day {
-	if !o.Sent {
-		return o.By
-	}
-	return o.By - journeyOf(o, n)
-}
-
-func journeyOf(o *book.Order, n practice.Numbers) calendar.Day {
-	if o.Journey > 0 {
-		return calendar.Day(o.Journey)
-	}
-	return calendar.Day(n.Days(practice.JourneyUsual))
 }
 
 // against is what speaks against sending queens on a day.

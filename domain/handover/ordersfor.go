@@ -16,7 +16,7 @@ func OrdersFor(p *plan.Planner, queens int, line string, by calendar.Day) (all [
 	v, batches := p.View(), plannedBatches(p)
 	for o := range v.Orders() {
 		has := slices.ContainsFunc(batches, func(b plannedBatch) bool { return slices.Contains(b.orders, o.Order) })
-		if has || o.Open() == 0 || o.Open() > queens || by != o.By && by != LeavesBy(o, v.Numbers()) || !o.TakesSure(line, line != "") {
+		if has || o.Open() == 0 || o.Open() > queens || by != o.By && by != o.LeavesBy(v.Numbers()) || !o.TakesSure(line, line != "") {
 			continue
 		}
 		queens -= o.Open()

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/practice"
 )
 
@@ -18,12 +19,15 @@ type Wished struct {
 	Sure   float64 // the keeper's number where the plan says none
 	Chance float64
 	All    int      // queens that are wished of all grafts of the wish; those of orders once
-	by     string   // the day of the wish, said
+	None   string   // why its chance is none, "order 3 takes Teal"; "": it is reckoned
+	by     string   // the day of the wish, or the sooner one on which its orders leave, said
+	sooner bool     // it is that
 	own    string   // that of its own graft
 	grafts []string // the days of its grafts, said
 }
 
-// Wished is how sure the queens of a planned batch are; ok is false where it is not told
+// Wished is how sure the queens of a planned batch are by its day, or the sooner one by which its orders
+// leave; none are where no open order of it takes its line. Ok is false where it is not told
 // how many are wished, or by when. Grafts that are made and those that are planned are joined as if
 // their rates had nothing in common: of the first the book knows more, and a test shows how
 // little it moves.
@@ -31,19 +35,43 @@ func (p *Planner) Wished(b book.BatchPlan) (w Wished, ok bool) {
 	if b.Queens == 0 || b.By.IsZero() {
 		return w, false
 	}
-	w = Wished{BatchPlan: b, Sure: cmp.Or(b.Sure, p.numbers.Get(practice.PlanSure)), by: p.said(b.By), own: p.said(b.Day)}
+	by, none := p.leavesBy(b)
+	w = Wished{BatchPlan: b, Sure: cmp.Or(b.Sure, p.numbers.Get(practice.PlanSure)), None: none, by: p.said(by), sooner: by < b.By, own: p.said(b.Day)}
 	planned, begun := p.WishOf(b), p.Begun(b)
 	all := slices.Concat(begun, planned)
-	chances := p.Joint(planned, b.By)
+	chances := p.Joint(planned, by)
 	for _, g := range begun {
-		chances = chances.With(p.Gives(p.view.Batch(g.Batch), b.By, b.Laying))
+		chances = chances.With(p.Gives(p.view.Batch(g.Batch), by, b.Laying))
 	}
 	w.All = p.queensOf(all)
-	w.Chance = chances.AtLeast(w.All)
+	if none == "" {
+		w.Chance = chances.AtLeast(w.All)
+	}
 	for _, o := range all {
 		w.grafts = append(w.grafts, p.said(o.Day))
 	}
 	return w, true
+}
+
+// leavesBy is the day by which the queens of a planned batch are wanted: its own, or, sooner, the last on which
+// those of the open orders leave that it is for and that take its line; and where none of these takes it, what they take.
+func (p *Planner) leavesBy(b book.BatchPlan) (by calendar.Day, none string) {
+	var last calendar.Day
+	var others []string
+	for _, id := range b.Orders {
+		o := p.view.Order(id)
+		switch {
+		case o.Open() == 0:
+		case b.Line != "" && !o.Takes(b.Line):
+			others = append(others, fmt.Sprintf("order %s takes %s", o.Number, o.Lines()))
+		default:
+			last = max(last, o.LeavesBy(p.numbers))
+		}
+	}
+	if last == 0 {
+		return b.By, strings.Join(others, ", ")
+	}
+	return min(b.By, last), ""
 }
 
 // Sure is the chance that a planned batch, together with the other grafts of its wish, gives
@@ -82,12 +110,24 @@ func (w Wished) Said() string {
 	if w.Unsure() {
 		said += fmt.Sprintf(", %.0f wished", 100*w.Sure)
 	}
-	return said
+	return said + w.none()
+}
+
+// none is why the chance is none, behind it.
+func (w Wished) none() string {
+	if w.None == "" {
+		return ""
+	}
+	return ": " + w.None
 }
 
 // Short is both in few words: "wished 90 of 100, reckoned 60".
 func (w Wished) Short() string {
 	together := w.Together()
+	if w.sooner {
+		together += " by " + w.by
+	}
+	together += w.none()
 	if w.BatchPlan.Sure == 0 {
 		return "reckoned " + OfHundred(w.Chance) + together
 	}

@@ -1,8 +1,13 @@
 package plan_test
 
 import (
+	"strings"
 	"testing"
 
+	"lidmark/domain/book"
+	"lidmark/domain/book/booktest"
+	"lidmark/domain/calendar"
+	"lidmark/domain/course"
 	"lidmark/domain/plan"
 )
 
@@ -34,5 +39,34 @@ func TestASentenceBeginsWithACapital(t *testing.T) {
 		if got := plan.Sentence(s); got != want {
 			t.Errorf("%q begins as %q, want %q", s, got, want)
 		}
+	}
+}
+
+// Twelve queens are planned for an order that takes Rook: as sure as they are by its day. Its day put forward
+// they are only as sure as by that, and of a graft of Plover none is for it any more.
+func TestAPlanIsAsSureAsItsOrdersAre(t *testing.T) {
+	by, order := day(t, "2027-07-20"), booktest.Order("3")
+	of := book.OrderTaken{Order: order, Number: "3", Queens: 12, Line: "Rook", By: by}
+	wished := func(line string, sooner calendar.Day) plan.Wished {
+		taken := of
+		taken.By -= sooner
+		p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"}, taken,
+			book.BatchPlanned{Batch: booktest.Batch("b"), Day: day(t, "2027-06-01"), Line: line, Yard: booktest.Yard("home"), Larvae: 60, Nucs: 40, Queens: 12, By: by, Orders: []book.OrderID{order}})
+		all := plan.New(course.New(p.View("2027-05-01 08:00")))
+		for b := range all.View().ToGraft() {
+			w, _ := all.Wished(b)
+			return w
+		}
+		return plan.Wished{}
+	}
+	sure, sooner, other := wished("Rook", 0), wished("Rook", 14), wished("Plover", 0)
+	if sure.Chance < 0.8 || strings.Contains(sure.Short(), " by ") {
+		t.Errorf("%.3f, %q", sure.Chance, sure.Short())
+	}
+	if sooner.Chance > sure.Chance-0.2 || !strings.HasSuffix(sooner.Short(), " by Tue 6 Jul") {
+		t.Errorf("sooner %.3f, before %.3f, %q", sooner.Chance, sure.Chance, sooner.Short())
+	}
+	if other.Chance != 0 || other.Short() != "reckoned under 1 of 100: order 3 takes Rook" || !strings.HasSuffix(other.Said(), "under 1 of 100, 90 wished: order 3 takes Rook") {
+		t.Errorf("of another line %.3f, %q, %q", other.Chance, other.Short(), other.Said())
 	}
 }

@@ -50,7 +50,7 @@ func (c *checker) wantedDay(o *book.Order, b book.BatchPlanned) {
 	if o.By.IsZero() {
 		return
 	}
-	by, today := handover.LeavesBy(o, c.numbers), c.view.Today()
+	by, today := o.LeavesBy(c.numbers), c.view.Today()
 	wants := fmt.Sprintf("order %s wants its queens by %s", o.Number, by.ShortFrom(today))
 	switch last := by - handover.FromGraft(c.numbers); {
 	case b.Day > last:

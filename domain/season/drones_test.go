@@ -62,3 +62,38 @@ func TestMoreDronesByWhen(t *testing.T) {
 		t.Errorf("flying: %q", ways)
 	}
 }
+
+// A yard wants eight drone colonies at least. With one the search says that seven more would do; with
+// three it finds a graft, and says before that is planned that five are missing, as amounts and the season do
+// then; with eight nobody misses any.
+func TestOneRuleOfDroneColonies(t *testing.T) {
+	wanted := func(drones, queens int) (*booktest.Pen, season.Found, []season.Clash) {
+		pen := world{nucs: 120, givers: 60, drones: drones}.pen()
+		p := plannerOf(pen)
+		f := season.Search(p, season.Wanted{Promises: []season.Promise{{Queens: queens, By: day(t, "2027-07-20"), Sure: 0.9}}}, nil)
+		return pen, f, slices.DeleteFunc(f.Clashes(p), func(c season.Clash) bool { return c.Kind != season.DronesShort })
+	}
+	_, f, _ := wanted(1, 30)
+	if len(f.Short) != 1 || len(f.Short[0].Lacks) != 1 || f.Short[0].Lacks[0] != (season.Lack{Limit: season.DronesLimit, More: 7}) {
+		t.Errorf("with one: %+v", f.Short)
+	}
+	for drones, missing := range map[int]float64{3: 5, 8: 0} {
+		pen, f, before := wanted(drones, 14)
+		if len(f.Batches) != 1 || (len(before) > 0) != (missing > 0) || missing > 0 && before[0].Short() != missing {
+			t.Fatalf("with %d: %d grafts, %+v, short %+v", drones, len(f.Batches), before, f.Short)
+		}
+		p := plannerOf(pen.Write(f.Plan(0, booktest.Batch("0"))))
+		for b := range p.View().ToGraft() {
+			for _, n := range p.Planned(b).Needs {
+				if n.Good == plan.DroneColonies && n.Short() != missing {
+					t.Errorf("with %d amounts are short of %v, want %v", drones, n.Short(), missing)
+				}
+			}
+		}
+		for _, c := range season.Clashes(p) {
+			if c.Kind == season.DronesShort && c.Short() != missing {
+				t.Errorf("with %d the season is short of %v, want %v", drones, c.Short(), missing)
+			}
+		}
+	}
+}

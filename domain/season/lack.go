@@ -40,7 +40,18 @@ func (s *search) lack(o option, good int) Lack {
 		}
 	}
 	s.ground.put(o, -1)
+	if limit == DronesLimit && worst < 0 {
+		return Lack{limit, s.moreDrones(good, -worst)}
+	}
 	return Lack{limit, math.Ceil(float64(-worst) / s.ground.unit(limit))}
+}
+
+// moreDrones are the drone colonies of a circle that are missing where so many virgins more fly than its own
+// serve: as many as amounts and clashes want for all of them.
+func (s *search) moreDrones(good int, virgins int32) float64 {
+	have := s.ground.circles[good-s.ground.virgins(0)].colonies
+	all := int(have*s.ground.numbers.Get(practice.QueensPerDroneColony)) + int(virgins)
+	return plan.DroneColoniesFor(all, s.ground.numbers) - have
 }
 
 // unit is how many of the whole numbers in which a good is reckoned make one of the
@@ -51,8 +62,6 @@ func (g *ground) unit(l Limit) float64 {
 		return 10
 	case BeesLimit, BroodLimit:
 		return parts
-	case DronesLimit:
-		return g.numbers.Get(practice.QueensPerDroneColony)
 	default:
 		return 1
 	}

@@ -179,7 +179,7 @@ func (t *trial) try(c Clash, at int, b book.BatchPlan) (w Way, ok bool) {
 		w.Before, w.After = t.planner.Sure(was.planned), t.planner.Sure(b)
 		w.Sure = cmp.Or(b.Sure, t.ground.numbers.Get(practice.PlanSure))
 	}
-	return w, !w.Wished || w.After >= givenUp
+	return w, !w.Wished || w.After >= min(givenUp, w.Before)
 }
 
 // givenUp is the chance of a promise below which it is given up: who plans so has no way
