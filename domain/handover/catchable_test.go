@@ -57,8 +57,8 @@ func TestWhoCanBeCaughtForAnOrder(t *testing.T) {
 	}
 }
 
-// A queen who was caught before the suspicion stays in her cage, and the order she was
-// for says so.
+// A queen who was caught before the suspicion stays in her cage, one in her nuc there, and the order
+// they were for says why of each.
 func TestACagedQueenStaysOnAStandstill(t *testing.T) {
 	home, by := booktest.Yard("home"), day(t, "2027-05-20")
 	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"})
@@ -70,7 +70,8 @@ func TestACagedQueenStaysOnAStandstill(t *testing.T) {
 		t.Fatalf("before the suspicion %d queens are dealt out, %q", len(got.Queens), got.Warning)
 	}
 	p.At("2027-05-17 07:30").Write(book.DiseaseSuspected{Of: home.Subject(), What: "foul brood"})
-	if got := served(); len(got.Queens) != 0 || got.Short != 2 || got.Warning != "2 who would do may not go: caught in a yard on standstill: foul brood suspected" {
+	if got := served(); len(got.Queens) != 0 || got.Short != 2 || got.Warning != "1 who would do may not go: caught in a yard on standstill: foul brood suspected; "+
+		"1 who would do may not go: its yard is on standstill: foul brood suspected" {
 		t.Errorf("on standstill %d queens are dealt out, %d short: %q", len(got.Queens), got.Short, got.Warning)
 	}
 }

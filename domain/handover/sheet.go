@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
@@ -174,26 +175,31 @@ func (s *Sheet) deal(kinds []kind, p *plan.Planner) {
 	}
 }
 
-// sayStay warns where queens are missing while some who would do stay where they are.
+// sayStay warns where queens are missing while some who would do stay where they are, and why.
 func (s *Served) sayStay(kinds []kind, v *book.View) {
-	stay, why := 0, ""
+	stay, whys := map[string]int{}, []string(nil)
 	for _, k := range kinds {
-		if len(k.queens) == 0 || k.queens[0].stays(s.Catch) == "" {
-			continue
-		}
-		free := k.queens[0]
-		free.Closed, free.Shut = "", 0
-		if !math.IsInf(costOf(free, *s, v.Today(), v.Numbers()), 1) {
-			stay, why = stay+len(k.queens), cmp.Or(why, k.queens[0].stays(s.Catch))
+		for _, q := range k.queens {
+			why := q.stays(s.Catch)
+			q.Closed, q.Shut = "", 0
+			if why == "" || math.IsInf(costOf(q, *s, v.Today(), v.Numbers()), 1) {
+				continue
+			}
+			if stay[why]++; stay[why] == 1 {
+				whys = append(whys, why)
+			}
 		}
 	}
-	if s.Short == 0 || stay == 0 {
+	if s.Short == 0 || len(whys) == 0 {
 		return
+	}
+	for i, why := range whys {
+		whys[i] = fmt.Sprintf("%d who would do may not go: %s", stay[why], why)
 	}
 	if s.Warning != "" {
 		s.Warning += "; "
 	}
-	s.Warning += fmt.Sprintf("%d who would do may not go: %s", stay, why)
+	s.Warning += strings.Join(whys, "; ")
 }
 
 // order puts the caged before the others.
