@@ -123,7 +123,7 @@ func (a *app) printSearch(s searchShape) {
 	}
 	var rows [][]string
 	for _, b := range s.Batches {
-		rows = append(rows, []string{"graft " + shortDay(b.Graft), strings.TrimSpace(b.Line + prefixed(" from ", b.Breeder)), plural(b.Larvae, "larva"), plural(b.Nucs, "nuc") + prefixed(" in ", b.Yard), fmt.Sprintf("%.0f min", b.Minutes), prefixed("for ", list(b.For))})
+		rows = append(rows, []string{"graft " + shortDay(b.Graft), strings.TrimSpace(b.Line + prefixed(" from ", b.Breeder)), plural(b.Larvae, "larva"), plural(b.Nucs, "nuc") + prefixed(" in ", b.Yard), fmt.Sprintf("%.0f min", b.Minutes), prefixed("for ", list(b.For)) + prefixed(": ", b.adds)})
 	}
 	a.table(rows)
 	rows = nil
@@ -139,6 +139,9 @@ func (a *app) printSearch(s searchShape) {
 	a.line("%s, %.0f min of work; %.0f of 100 sure wished; %s", plural(len(s.Batches), "graft"), s.Minutes, 100*s.Sure, s.best())
 	for _, why := range whys {
 		a.line("%s", why)
+	}
+	for _, d := range s.Without {
+		a.line("%s; see lidbook plan drop", plan.Sentence(d.Said))
 	}
 	a.printClashesThen(s)
 }

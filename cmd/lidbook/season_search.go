@@ -23,16 +23,23 @@ func (a *app) search(ctx context.Context, p *plan.Planner, f seasonFlags) (seaso
 	ctx, stop := signal.NotifyContext(ctx, os.Interrupt)
 	defer stop()
 	sheet := handover.New(p)
-	told := time.Now()
-	found := season.Search(p, season.Wanted{Promises: season.Promises(p, sheet, f.percent/100), Sure: f.percent / 100, Minutes: float64(f.minutes)}, func(far season.Progress) bool {
+	told, said := time.Now(), searchedSoFar
+	goOn := func(far season.Progress) bool {
 		if time.Since(told) >= tellEvery {
 			told = time.Now()
-			fmt.Fprintln(a.errs, searchedSoFar(far))
+			fmt.Fprintln(a.errs, said(far))
 		}
 		return ctx.Err() == nil
-	})
+	}
+	found := season.Search(p, season.Wanted{Promises: season.Promises(p, sheet, f.percent/100), Sure: f.percent / 100, Minutes: float64(f.minutes)}, goOn)
 	shape := searchedShape(p.View(), found)
 	shape.Clashes = shapesOfClashes(p.View(), found.Clashes(p))
+	said = func(season.Progress) string {
+		return "looking what fewer planned grafts would give; interrupt to leave it"
+	}
+	if ctx.Err() == nil {
+		shape.Without = shapesOfDropped(found.Dropped(p, goOn))
+	}
 	for _, e := range season.EntrustedTo(p, sheet) {
 		shape.Planned = append(shape.Planned, entrustedShape{e.Title(), e.Queens, e.By.String(), round(e.Chance), e.Said()})
 	}

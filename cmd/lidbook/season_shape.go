@@ -38,13 +38,32 @@ type searchShape struct {
 	Batches  []foundShape     `json:"batches"`
 	Promises []statedShape    `json:"promises"`
 	Planned  []entrustedShape `json:"planned,omitempty"`
-	Clashes  []clashShape     `json:"clashes,omitempty"` // there once they are planned
+	Clashes  []clashShape     `json:"clashes,omitempty"`        // there once they are planned
+	Without  []droppedShape   `json:"withoutPlanned,omitempty"` // grafts without which fewer queens are short
 	Sure     float64          `json:"sureWished"`
 	Minutes  float64          `json:"minutes"`
 	Short    int              `json:"queensShort"`
 	Least    int              `json:"leastShort"` // in any plan
 	Bound    float64          `json:"leastMinutes"`
 	Exact    bool             `json:"best"`
+}
+
+// droppedShape is what dropping planned grafts gives, in JSON.
+type droppedShape struct {
+	Grafts []string `json:"grafts"`
+	Short  int      `json:"queensShort"`
+	Said   string   `json:"said"`
+}
+
+func shapesOfDropped(all []season.Dropped) (shapes []droppedShape) {
+	for _, d := range all {
+		one := droppedShape{Short: d.Short, Said: d.Said()}
+		for _, b := range d.Grafts {
+			one.Grafts = append(one.Grafts, b.Day.String())
+		}
+		shapes = append(shapes, one)
+	}
+	return shapes
 }
 
 // entrustedShape is an order that waits for planned batches, in JSON.
@@ -66,6 +85,10 @@ type foundShape struct {
 	Yard    string   `json:"yard"`
 	Minutes float64  `json:"minutes"`
 	For     []string `json:"for"`
+	With    *float64 `json:"sure,omitempty"`        // all queens of its order with it, where something is there without it
+	Without *float64 `json:"sureWithout,omitempty"` // likewise without it
+
+	adds string
 }
 
 // statedShape is a promise and whether it is kept, in JSON.
@@ -108,6 +131,9 @@ func searchedShape(v *book.View, f season.Found) searchShape {
 		one := foundShape{Graft: b.Day.String(), Line: b.Line, Larvae: b.Larvae, Nucs: b.Nucs, Yard: v.Yard(b.Yard).Name, Minutes: round(b.Minutes), For: []string{}}
 		if b.Breeder != nil {
 			one.Breeder = b.Breeder.Name
+		}
+		if a := b.Adds; a != nil {
+			one.With, one.Without, one.adds = new(round(a.With)), new(round(a.Without)), a.Said()
 		}
 		for _, i := range b.Promises {
 			one.For = append(one.For, f.Promises[i].Title())

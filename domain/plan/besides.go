@@ -8,13 +8,29 @@ import (
 
 // Besides is the planner of the book as it would be with some batches planned that nobody has written down.
 func (p *Planner) Besides(all []book.BatchPlanned) *Planner {
-	v := p.view
-	ids := book.NewIDs(v.On(), v.Season(), [32]byte{})
+	ids := p.newIDs()
 	var facts []book.Fact
 	for _, b := range all {
 		b.Batch = book.BatchID(ids.Next())
 		facts = append(facts, b)
 	}
+	return p.with(ids, facts)
+}
+
+// Without is the planner of the book as it would be without some planned batches.
+func (p *Planner) Without(all []book.BatchPlan) *Planner {
+	var facts []book.Fact
+	for _, b := range all {
+		facts = append(facts, book.BatchDropped{Batch: b.Batch})
+	}
+	return p.with(p.newIDs(), facts)
+}
+
+func (p *Planner) newIDs() book.IDs { return book.NewIDs(p.view.On(), p.view.Season(), [32]byte{}) }
+
+// with is the planner of the book with some facts more.
+func (p *Planner) with(ids book.IDs, facts []book.Fact) *Planner {
+	v := p.view
 	with := v.Season().With(ids.Entries(calendar.Instantly(v.On()), v.On(), "", facts...)...)
 	return New(course.New(with.Later(v.On(), v.From())))
 }

@@ -30,6 +30,7 @@ type Batch struct {
 	Minutes  float64
 	Promises []int        // that it serves, by their number in what was wanted
 	Breeder  *book.Colony // from which it is grafted, where only one can be meant; else nil
+	Adds     *Adds        // what it adds to what there is without it; nil: all of its promises hang on it
 }
 
 // Kept is a promise that batches are found for.
@@ -192,6 +193,7 @@ func (s *search) tell(f *Found, p pick) {
 		f.Batches = append(f.Batches, b)
 		f.Minutes = (math.Round(10*f.Minutes) + float64(of.work)) / 10
 	}
+	s.added(f, p, numbers)
 	before := 0
 	for at, i := range g.promises {
 		want, _ := p.way.level.of(s.wanted.Promises[i], at)

@@ -40,8 +40,8 @@ func ClashesThen(n int) string {
 	case 0:
 		return "planned so, none of these grafts wants what another batch wants"
 	case 1:
-		return "planned so, there is 1 clash more, as few as were found:"
+		return "planned so, there is 1 clash more:"
 	default:
-		return fmt.Sprintf("planned so, there are %d clashes more, as few as were found:", n)
+		return fmt.Sprintf("planned so, there are %d clashes more:", n)
 	}
 }

@@ -98,7 +98,7 @@ func (e *several) size(of []batchKey) {
 			continue
 		}
 		of[last].size = sizes[least]
-		if o, ok := e.option(e.group, e.level, of...); ok && (!found || o.cost.less(best.cost)) && e.fitsAlone(o) {
+		if o, ok := e.option(e.group, e.level, of...); ok && !e.hardlyHelps(e.group, o) && (!found || o.cost.less(best.cost)) && e.fitsAlone(o) {
 			o.several = true
 			best, found = o, true
 		}

@@ -86,7 +86,7 @@ func (s *search) soonest(promise int) calendar.Day {
 func (s *search) onDay(g group, yard int, d calendar.Day, l level) (all []option) {
 	demand := s.demand(g, s.ground.ladder(s.ground.yards[yard], d, 0).Laid, l)
 	for _, size := range s.sizes(demand) {
-		if o, ok := s.option(g, l, batchKey{yard, d, size}); ok {
+		if o, ok := s.option(g, l, batchKey{yard, d, size}); ok && !s.hardlyHelps(g, o) {
 			all = append(all, o)
 		}
 	}
@@ -94,7 +94,7 @@ func (s *search) onDay(g group, yard int, d calendar.Day, l level) (all []option
 	all = all[:min(len(all), s.wanted.Sizes)]
 	if before := d - plan.UsualApart; before >= s.wanted.From {
 		if size, ok := s.twice(demand); ok {
-			if o, ok := s.option(g, l, batchKey{yard, before, size}, batchKey{yard, d, size}); ok {
+			if o, ok := s.option(g, l, batchKey{yard, before, size}, batchKey{yard, d, size}); ok && !s.hardlyHelps(g, o) {
 				all = append(all, o)
 			}
 		}

@@ -21,6 +21,8 @@ type SeasonDates struct {
 
 	Clashes []season.Clash // there once they are planned, when it was looked for to the end
 
+	Dropped []season.Dropped // planned grafts without which fewer are short, likewise
+
 	of *Reading
 	no int // of the search: what an earlier one still brings is left
 }
@@ -60,7 +62,14 @@ func (e SearchSeason) Search(goOn func(SeasonFound) bool) SeasonFound {
 		d.Stopped = !goOn(SeasonFound{d}) && !p.Exact || d.Stopped
 		return !d.Stopped
 	})
-	d.Known, d.Done = true, !d.Stopped
+	d.Known = true
+	if !d.Stopped {
+		d.Dropped = d.Found.Dropped(e.of.planner(), func(season.Progress) bool {
+			d.Stopped = !goOn(SeasonFound{d})
+			return !d.Stopped
+		})
+	}
+	d.Done = !d.Stopped
 	d.Clashes = d.Found.Clashes(e.of.planner())
 	return SeasonFound{d}
 }

@@ -297,6 +297,9 @@ func (p *seasonLines) dates(s State, d *SeasonDates) {
 	for _, short := range d.Short {
 		p.said(SeasonLine{Cells: []string{short.Why}, Alarm: true}, scene.Regular, p.width)
 	}
+	for _, drop := range d.Dropped {
+		p.said(SeasonLine{Cells: []string{plan.Sentence(drop.Said())}}, scene.Regular, p.width)
+	}
 	if len(d.Clashes) > 0 {
 		p.said(SeasonLine{Cells: []string{plan.Sentence(season.ClashesThen(len(d.Clashes)))}, Alarm: true}, scene.Regular, p.width)
 	}
@@ -312,13 +315,17 @@ func (p *seasonLines) dates(s State, d *SeasonDates) {
 		for _, i := range b.Promises {
 			forOrders = append(forOrders, d.Promises[i].Title())
 		}
+		whom := strings.Join(forOrders, ", ")
+		if b.Adds != nil {
+			whom += ": " + b.Adds.Said()
+		}
 		line := b.Line
 		if b.Breeder != nil {
 			line += " (" + b.Breeder.Name + ")"
 		}
 		p.add(SeasonLine{SeasonLook: SeasonGraft, Cells: []string{
 			b.Day.Short(), strings.TrimSpace(fmt.Sprintf("%d %s", b.Larvae, line)), fmt.Sprintf("%d in %s", b.Nucs, v.Yard(b.Yard).Name),
-			fmt.Sprintf("%.0f min", b.Minutes), strings.Join(forOrders, ", "),
+			fmt.Sprintf("%.0f min", b.Minutes), whom,
 		}}, orderLine)
 	}
 	if len(d.Kept) > 0 {
