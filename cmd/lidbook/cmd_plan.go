@@ -30,6 +30,7 @@ type planShape struct {
 	Orders  []string    `json:"orders"`
 	Why     string      `json:"why,omitempty"`
 	Planned string      `json:"planned"`
+	NotMade bool        `json:"notMade,omitempty"` // nobody grafted it while it could be
 	Needs   []needShape `json:"needs"`
 }
 
@@ -53,7 +54,11 @@ func planCommand(a *app) *cobra.Command {
 			if told {
 				sure, s.Chance = w.Short(), new(round(w.Chance))
 			}
-			s.Needs = shapeOfNeeds(planner.Needs(planner.LadderOf(p), planner.SizeOf(p)))
+			if v.NotGrafted(p) {
+				sure, s.NotMade, s.Needs = "not made: move it or drop it", true, []needShape{}
+			} else {
+				s.Needs = shapeOfNeeds(planner.Needs(planner.LadderOf(p), planner.SizeOf(p)))
+			}
 			list, rows = append(list, s), append(rows, planRow(v, p, s, sure))
 		}
 		return a.show(list, func() { a.printPlans(v, list, rows, needs) })

@@ -5,8 +5,10 @@ import (
 	"fmt"
 	"iter"
 	"slices"
+	"time"
 
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 )
 
 // BatchPlan is what the book says of a batch that is meant to be grafted.
@@ -91,11 +93,33 @@ func larvaeWord(n int) string {
 	return fmt.Sprintf("%d larvae", n)
 }
 
-// NotGrafted tells whether the day of a planned batch is past and nobody grafted it: on a day ahead,
-// past on the day that it is looked at from.
-func (v *View) NotGrafted(p BatchPlan) bool { return p.Day < v.From() }
+// NotGrafted tells whether a planned batch has lapsed: nobody grafted it by [View.GraftBy]. On a day
+// ahead, by the day that it is looked at from.
+func (v *View) NotGrafted(p BatchPlan) bool { return v.GraftBy(p) < v.From() }
 
-// ToGraft yields those of [View.Plans] that can still be grafted on their day.
+// GraftBy is the last day on which a planned batch can be grafted as it is planned: as long as on the
+// comb on which its breeder was confined the youngest larvae are not too old. Its starter, set up for
+// the day of the plan, stands as long.
+func (v *View) GraftBy(p BatchPlan) calendar.Day {
+	n := v.Numbers()
+	hatched := n.Duration(practice.ConfineBreederBefore) - n.Duration(practice.ConfineBreederFor) - n.Duration(practice.QueenHatches)
+	young := n.Duration(practice.LarvaAgeRefused) - hatched
+	return p.Day + calendar.Day(max(0, young/(24*time.Hour)))
+}
+
+// GraftOn is the day on which a planned batch is grafted: its own, or, once that is past and as long as
+// it has not lapsed, the day that is looked from.
+func (v *View) GraftOn(p BatchPlan) calendar.Day {
+	if p.Day >= v.From() || v.NotGrafted(p) {
+		return p.Day
+	}
+	if stands, ok := v.BatchPlan(p.Batch); !ok || stands.Day != p.Day {
+		return p.Day // grafted, or told of another day meanwhile
+	}
+	return v.From()
+}
+
+// ToGraft yields those of [View.Plans] that can still be grafted.
 func (v *View) ToGraft() iter.Seq[BatchPlan] {
 	return func(yield func(BatchPlan) bool) {
 		for p := range v.Plans() {

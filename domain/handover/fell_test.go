@@ -3,6 +3,7 @@ package handover_test
 import (
 	"fmt"
 	"testing"
+	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
@@ -88,7 +89,7 @@ func TestAGraftThatWasNotMade(t *testing.T) {
 	s := sheetOf(v)
 	since := handover.ShortSince(v, s)
 	one, two := s.Orders[0], s.Orders[1]
-	if one.Lost || one.FellWords() != "the graft planned for Mon 3 May was not made" || since[one.Order.Order] != day(t, "2027-05-03") {
+	if one.Lost || one.FellWords() != "the graft planned for Mon 3 May was not made" || since[one.Order.Order] != day(t, "2027-05-04") {
 		t.Errorf("lost %v, %q, since %s", one.Lost, one.FellWords(), since[one.Order.Order])
 	}
 	if _, told := since[two.Order.Order]; two.Missing() != 5 || len(two.Fell) != 0 || told {
@@ -114,5 +115,35 @@ func TestCellsPastTheirLastDayKeepNoOrder(t *testing.T) {
 	}
 	if o := at("2027-07-15 08:00"); !o.Lost {
 		t.Error("too late for another graft, and not told as lost")
+	}
+}
+
+// A graft that was written down days after it was made leaves no gap before: its order is short since the take.
+func TestAnOrderIsShortSinceTheTakeOfAGraftWrittenLate(t *testing.T) {
+	id, one := booktest.Batch("b"), booktest.Order("1")
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
+	p.At("2027-04-20 08:00").Write(order("1", 12, "Rook", day(t, "2027-07-20")))
+	p.At("2027-04-21 08:00").Write(book.BatchPlanned{Batch: id, Day: day(t, "2027-05-03"), Line: "Rook", Larvae: 60, Nucs: 30, Queens: 12, Orders: []book.OrderID{one}})
+	p.At("2027-05-03 12:00").Write(book.Grafted{Batch: id, Number: 3, Line: "Rook", Larvae: 60})
+	p.Entries[len(p.Entries)-1].Written = day(t, "2027-05-06").At(18, 0, time.UTC)
+	p.At("2027-05-06 19:00").Write(book.TakeCounted{Batch: id, Accepted: 8})
+	v := p.View("2027-05-07 08:00")
+	if since := handover.ShortSince(v, sheetOf(v))[one]; since != day(t, "2027-05-06") {
+		t.Errorf("short since %s, want the day of the take", since)
+	}
+}
+
+// A planned graft that was not made counts as long as it can be made, so much later; then its order is short.
+func TestAGraftCountsAsLongAsItCanBeMade(t *testing.T) {
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"})
+	p.At("2027-04-20 08:00").Write(order("1", 12, "Rook", day(t, "2027-07-20")))
+	p.At("2027-04-21 08:00").Write(book.BatchPlanned{
+		Batch: booktest.Batch("b"), Day: day(t, "2027-05-03"), Line: "Rook", Larvae: 60, Nucs: 30, Queens: 12, Orders: []book.OrderID{booktest.Order("1")},
+	})
+	for on, missing := range map[string]int{"2027-05-03": 0, "2027-05-04": 0, "2027-05-05": 12, "2027-05-20": 12} {
+		v := p.View(on + " 20:00")
+		if o := sheetOf(v).Orders[0]; o.Missing() != missing || (missing > 0) != (len(o.Fell) > 0) {
+			t.Errorf("%s: %d missing, fell %q", on, o.Missing(), o.FellWords())
+		}
 	}
 }

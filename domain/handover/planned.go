@@ -142,7 +142,7 @@ func (b *plannedBatch) take(n int) int {
 func plannedBatches(p *plan.Planner) (all []plannedBatch) {
 	v := p.View()
 	for b := range v.ToGraft() {
-		all = append(all, plannedBatch{b.Day, meant(b.BatchPlanned), v.Awaiting(b.BatchPlanned), nil})
+		all = append(all, plannedBatch{v.GraftOn(b), meant(b.BatchPlanned), v.Awaiting(b.BatchPlanned), nil})
 	}
 	for b := range v.Batches() {
 		was, _ := v.BatchPlan(b.Batch)

@@ -32,13 +32,17 @@ func TestShortOnlyWhenNothingKeepsIt(t *testing.T) {
 	if o, since := at(last.String() + " 08:00"); o.Lost || o.Planned != 12 || since != 0 {
 		t.Errorf("the graft is for today: %+v, short since %s", o, since)
 	}
-	// Nobody grafted: from the end of that day on it cannot be kept.
-	if o, since := at((last + 5).String() + " 08:00"); !o.Lost || o.Planned != 0 || since != last {
-		t.Errorf("five days after the graft that was not made: %+v, short since %s, want %s", o, since, last)
+	// Nobody grafted: on the next day it can still be made, and from its end on the order cannot be kept.
+	lapsed := last + 1
+	if o, since := at(lapsed.String() + " 08:00"); o.Lost || o.Planned != 12 || since != 0 {
+		t.Errorf("the graft is a day late: %+v, short since %s", o, since)
+	}
+	if o, since := at((last + 5).String() + " 08:00"); !o.Lost || o.Planned != 0 || since != lapsed {
+		t.Errorf("five days after the graft that was not made: %+v, short since %s, want %s", o, since, lapsed)
 	}
 	// Two weeks are looked back: the day before it, on which it was not so, is seen for
 	// thirteen days, and on the fourteenth nobody knows since when.
-	for days, want := range map[calendar.Day]calendar.Day{1: last, 13: last, 14: 0} {
+	for days, want := range map[calendar.Day]calendar.Day{2: lapsed, 14: lapsed, 15: 0} {
 		if o, since := at((last + days).String() + " 08:00"); !o.Lost || since != want {
 			t.Errorf("%d days after: lost %v, short since %s, want %s", days, o.Lost, since, want)
 		}

@@ -14,8 +14,9 @@ import (
 const sinceBack = 14
 
 // ShortSince is, for every order that misses queens who neither stand in nucs nor are
-// planned, the first of the days up to a view's on which that was known at its end, and ever
-// since: the day of a poor take, or of a graft that was not made. Where it was so when the
+// planned, the first of the days up to a view's at whose end that was so, and ever
+// since, as the book has it now: the day of a poor take, or the last one of a graft that was not
+// made. What was written down late is of its own day. Where it was so when the
 // order was taken, or already two weeks ago, it is the day from which the order cannot be kept
 // any more, if there is one in these weeks; else the order is left out. It costs a dealing a
 // day as long as any such order is short.
@@ -36,7 +37,7 @@ func ShortSince(v *book.View, now *Sheet) map[book.OrderID]calendar.Day {
 	return since
 }
 
-// past is what was known at the end of earlier days than a view's, each reckoned once.
+// past is what was so at the end of earlier days than a view's, each reckoned once.
 type past struct {
 	view *book.View
 	on   map[calendar.Day]then
@@ -63,13 +64,13 @@ func (p past) served(id book.OrderID, d calendar.Day) (*Served, *plan.Planner) {
 	return &was.sheet.Orders[i], was.planner
 }
 
-// at is the book as it was known at the end of a day; of one ahead as it is looked at from the day
+// at is the book at the end of a day, as it is known now; of one ahead as it is looked at from the day
 // that the view is looked at from.
 func (p past) at(end time.Time, d calendar.Day) *book.View {
 	if d >= p.view.From() && p.view.From() < p.view.Today() {
 		return p.view.Season().Later(end, p.view.From())
 	}
-	return p.view.Season().AsKnown(end, end)
+	return p.view.Season().AsKnown(end, p.view.Known())
 }
 
 // shortSince is the first day since which an order has missed queens; 0: it did when it was taken,

@@ -38,11 +38,12 @@ func (p *Planner) wanted(yard book.YardID, from, to calendar.Day, by func(Wantin
 	return int(mostAtOnce(taken, from, max(from, to)))
 }
 
-// LadderOf is the ladder of a planned batch. It is shared and must not be changed.
+// LadderOf is the ladder of a planned batch, from the day of [book.View.GraftOn] on. It is shared and must not be changed.
 func (p *Planner) LadderOf(b book.BatchPlan) Ladder {
-	at := p.GraftAt(b.Day)
+	day := p.view.GraftOn(b)
+	at := p.GraftAt(day)
 	if b.Minute > 0 {
-		at = b.Day.At(b.Minute/60, b.Minute%60, p.view.Zone())
+		at = day.At(b.Minute/60, b.Minute%60, p.view.Zone())
 	}
 	larvae := max(1, b.Larvae)
 	return p.ladderAt(at, larvae, p.reared().Ripe(larvae), b.Yard)

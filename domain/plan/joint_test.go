@@ -75,8 +75,8 @@ func TestAGraftedHalfIsOfTheWish(t *testing.T) {
 		t.Errorf("2 taken: %.3f after %.3f", poor.Chance, after.Chance)
 	}
 	queen := booktest.Queen("q")
-	pen.At("2027-04-30 14:00").Write(book.QueenDescribed{Queen: queen}, book.QueenHandedOver{Queen: queen, Order: booktest.Order("1")})
-	if w := told("2027-04-30 20:00"); w.All != 11 {
+	pen.At("2027-04-29 21:00").Write(book.QueenDescribed{Queen: queen}, book.QueenHandedOver{Queen: queen, Order: booktest.Order("1")})
+	if w := told("2027-04-29 22:00"); w.All != 11 {
 		t.Errorf("one is handed over: %s", w.Said())
 	}
 }

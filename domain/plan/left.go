@@ -11,7 +11,7 @@ import (
 // reads it, so that all go by the same cells and queens.
 type Left struct {
 	Batch   *book.Batch
-	Cells   int          // not given yet that can still be given: none once Last is past
+	Cells   int          // not given yet that can still be given: none once Last is past, if that is not taken as done, see [Planner.CellsTaken]
 	Nucs    int          // of them, as many as nucs are planned for; all, where none are planned
 	Last    calendar.Day // the last day on which cells can be given
 	Unseen  []*book.Nuc  // that were given a cell or virgin, and into which nobody looked since
@@ -36,7 +36,7 @@ func (p *Planner) Left(b *book.Batch) Left {
 	l.Plan, _ = p.view.BatchPlan(b.Batch)
 	l.yard = p.yardOf(b, l.Plan)
 	l.Last = zoned{p.course.Zone(l.yard)}.day(p.course.Clock(b.Batch).Hard())
-	if l.Last >= p.view.Today() {
+	if l.Last >= p.view.Today() || p.CellsTaken(b) {
 		l.Cells = b.Unplaced()
 	}
 	l.Nucs = l.Cells

@@ -15,15 +15,31 @@ import (
 // book.
 func (p *Planner) Windows(b *book.Batch, zone *time.Location) []bee.Window {
 	z := zoned{zone}
-	clock, graft := p.course.Clock(b.Batch), b.At.Day(zone)
-	all := clock.Windows(zone)
-	in := &all[bee.CellsIn-1]
-	give := Rung{Step: GiveCells, From: graft + calendar.Day(in.From), Best: graft + calendar.Day(in.Best), Hard: clock.Hard()}
-	give.By = z.day(give.Hard)
-	in.Best = p.whenFree(give, z, float64(p.reared().RipeOf(b))*p.numbers.Get(practice.MinutesGiveCell)).Sub(graft)
+	graft, all := b.At.Day(zone), p.course.Clock(b.Batch).Windows(zone)
+	in, give := &all[bee.CellsIn-1], p.giving(b, z)
+	in.Best = give.Best.Sub(graft)
 	in.From = min(in.From, in.Best)
 	in.By = max(in.By, in.Best)
 	return all
+}
+
+// giving is the rung on which the cells of a grafted batch are given, by its own clock.
+func (p *Planner) giving(b *book.Batch, z zoned) Rung {
+	clock, graft := p.course.Clock(b.Batch), b.At.Day(z.zone)
+	in := clock.Windows(z.zone)[bee.CellsIn-1]
+	give := Rung{Step: GiveCells, From: graft + calendar.Day(in.From), Best: graft + calendar.Day(in.Best), Hard: clock.Hard()}
+	give.By = z.day(give.Hard)
+	give.Best = p.whenFree(give, z, float64(p.reared().RipeOf(b))*p.numbers.Get(practice.MinutesGiveCell))
+	return give
+}
+
+// CellsTaken tells whether the cells of a grafted batch are taken as given as planned, since a day
+// ahead is looked at: see [Planner.Taken]. Once a virgin was seen among them they are not.
+func (p *Planner) CellsTaken(b *book.Batch) bool {
+	if p.view.From() == p.view.Today() || b.Unplaced() == 0 || !b.Walking.IsZero() {
+		return false
+	}
+	return p.Taken(p.giving(b, zoned{p.view.Zone()}))
 }
 
 // BestOut is the instant by which the cells of a grafted batch are best out: that of its

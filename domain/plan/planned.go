@@ -17,11 +17,15 @@ type Planned struct {
 	Stages   []Stage    // how many are left after each link
 	Chances  Chances    // of how many queens there are by its day; of how many ever, where it has none
 	Wished   Wished     // how sure its queens are with those of the other grafts of its wish; zero where none are wished by a day
+	NotMade  bool       // it has lapsed, see [book.View.NotGrafted]: nothing is reckoned of it but its ladder
 }
 
 // Planned reckons a planned batch with the keeper's numbers and rates as they stand.
 func (p *Planner) Planned(b book.BatchPlan) Planned {
-	d := Planned{BatchPlan: b, Ladder: p.LadderOf(b), Size: p.SizeOf(b)}
+	d := Planned{BatchPlan: b, Ladder: p.LadderOf(b), Size: p.SizeOf(b), NotMade: p.notMade(b)}
+	if d.NotMade {
+		return d
+	}
 	d.Needs, d.Minutes = p.Needs(d.Ladder, d.Size), p.Minutes(d.Ladder, d.Size)
 	d.ByPerson = p.ByPerson(d.Minutes)
 	d.Given = p.Given(Wanting{d.Ladder, d.Size})[0]
@@ -29,6 +33,12 @@ func (p *Planner) Planned(b book.BatchPlan) Planned {
 	d.Chances = d.Stages[len(d.Stages)-1].Chances
 	d.Wished, _ = p.Wished(b)
 	return d
+}
+
+// notMade tells whether a batch stands in the book as it is told, planned, and has lapsed.
+func (p *Planner) notMade(b book.BatchPlan) bool {
+	stands, ok := p.view.BatchPlan(b.Batch)
+	return ok && stands.Day == b.Day && p.view.NotGrafted(b)
 }
 
 // GraftFor is the graft of a planned batch for queens who are ready by a day, or lay by
@@ -49,8 +59,11 @@ func (p *Planner) ratesFor(b book.BatchPlan) Rates {
 }
 
 // Sureness is the chance of the queens that are wished of it by its day, with the other grafts
-// of its wish; of one queen, where none are told.
+// of its wish; of one queen, where none are told; none of one that was not made.
 func (d Planned) Sureness() float64 {
+	if d.NotMade {
+		return 0
+	}
 	if d.Wished.All > 0 {
 		return d.Wished.Chance
 	}

@@ -64,10 +64,11 @@ func (p *Planner) Taken(r Rung) bool {
 
 // Lapsed is the first day to which a planned batch can be moved that cannot be grafted any
 // more as it is planned, and the step that it fails by: one that makes ready for it is not
-// done and past its last day. Zero: it can be kept. What was past when the plan was made is
+// done and past its last day, else the graft itself, see [book.View.NotGrafted]. Zero: it can be kept. What was past when the plan was made is
 // not asked for; and a starter that is fed too late, or drones, are no reason not to graft.
 func (p *Planner) Lapsed(b book.BatchPlan) (first calendar.Day, by Rung) {
-	today, made := p.view.Today(), b.At.Day(p.view.Zone())
+	today := p.view.Today()
+	made := b.At.Day(p.view.Zone()) + p.view.GraftOn(b) - b.Day
 	missing := func(since calendar.Day) (days calendar.Day) {
 		for _, r := range p.LadderOf(b).Rungs[:GraftLarvae-1] {
 			late := today - r.By
@@ -78,6 +79,9 @@ func (p *Planner) Lapsed(b book.BatchPlan) (first calendar.Day, by Rung) {
 		return days
 	}
 	late := missing(made)
+	if late == 0 && p.view.NotGrafted(b) {
+		return p.FirstGraft(), Rung{Step: GraftLarvae, From: b.Day, Best: b.Day, By: p.view.GraftBy(b)}
+	}
 	if late == 0 {
 		return 0, by
 	}

@@ -56,7 +56,7 @@ func (p *Planner) mostOf(count map[book.YardID]int, other book.YardID) book.Yard
 // allWaiting are the batches of the book for which nucs wait: those grafted, then those
 // planned, in the order of the plans.
 func (p *Planner) allWaiting() (all []Wanting) {
-	out := p.view.Today() - p.days(practice.GraftToEmergeBy)
+	out := p.view.From() - p.days(practice.GraftToEmergeBy)
 	for b := range p.view.Batches() {
 		if b.Unplaced() == 0 || b.At.Day(p.view.Zone()) < out {
 			continue

@@ -28,11 +28,11 @@ type Wished struct {
 
 // Wished is how sure the queens of a planned batch are by its day, or the sooner one by which its orders
 // leave; none are where no open order of it takes its line. Ok is false where it is not told
-// how many are wished, or by when. Grafts that are made and those that are planned are joined as if
+// how many are wished, or by when, and of one that has lapsed. Grafts that are made and those that are planned are joined as if
 // their rates had nothing in common: of the first the book knows more, and a test shows how
 // little it moves.
 func (p *Planner) Wished(b book.BatchPlan) (w Wished, ok bool) {
-	if b.Queens == 0 || b.By.IsZero() {
+	if b.Queens == 0 || b.By.IsZero() || p.notMade(b) {
 		return w, false
 	}
 	by, none := p.leavesBy(b)

@@ -146,7 +146,7 @@ func sameCells(a, b *batchCase) bool {
 
 // judge lets the rules look at a nuc, or takes over what they found.
 func (p *pass) judge(n *nucCase, rows []row) {
-	if was := n.was; was != nil && was.order == n.order && sameCells(was.cell, n.cell) && sameCells(was.waits, n.waits) && sameCells(was.spare, n.spare) && sameCells(was.bars, n.bars) {
+	if was := n.was; was != nil && was.order == n.order && sameCells(was.cell, n.cell) && sameCells(was.waits, n.waits) && sameCells(was.spare, n.spare) && sameCells(was.bars, n.bars) && sameCells(was.given, n.given) {
 		n.found = was.found
 		return
 	}

@@ -24,6 +24,7 @@ type nucCase struct {
 	waits *batchCase // the batch whose cells it waits for
 	spare *batchCase // the batch of a cell to spare for it: it has a queen by the calendar, and most probably none
 	bars  *batchCase // the batch whose cells may not leave their yard for it
+	given *batchCase // the batch of which it is taken as given a cell, on a day ahead
 	order promise    // of its queen to an open order
 
 	was   *nucCase // the earlier case it goes on from, while a pass is made
@@ -70,7 +71,7 @@ func (n *nucCase) subject() book.Subject { return n.Nuc.Nuc.Subject() }
 // workers or queen of its own are to be expected, and its bees can keep a cell warm.
 func (p *pass) takesCell(n *nucCase) bool {
 	h := n.holds
-	return h.Calendar == book.NoQueen && (h.OwnFrom.IsZero() || p.now.Before(h.OwnFrom)) && !n.has.TooFew(p.numbers)
+	return n.given == nil && h.Calendar == book.NoQueen && (h.OwnFrom.IsZero() || p.now.Before(h.OwnFrom)) && !n.has.TooFew(p.numbers)
 }
 
 // kept tells whether bees and food spent on a nuc are not lost: it is in none
@@ -96,13 +97,20 @@ type batchCase struct {
 	waits int          // of these, those that wait until its cells may go in
 	made  *Finding     // that nucs are still made up for it; nil: none are
 	into  int          // cells that go into these
+	ahead int          // cells that go into nucs which are taken as made up, on a day ahead
 	off   calendar.Day // until then its cells are put off; 0: they are not
+	given bool         // its cells are taken as given, see [plan.Planner.CellsTaken]
 }
 
 func (p *pass) findBatches() {
 	for b := range p.view.Batches() {
-		if b.Unplaced() > 0 {
-			p.batches = append(p.batches, p.batch(b))
+		if b.Unplaced() == 0 {
+			continue
+		}
+		if c := p.batch(b); c.given {
+			p.given = append(p.given, c)
+		} else {
+			p.batches = append(p.batches, c)
 		}
 	}
 	slices.SortStableFunc(p.batches, func(a, b *batchCase) int {
@@ -122,6 +130,7 @@ func (p *pass) batch(b *book.Batch) *batchCase {
 	if !c.stale {
 		c.best = p.ladders().BestOut(b, y.zone)
 	}
+	c.given = p.ladders().CellsTaken(b)
 	c.off = p.putOff[putOffKey{CellsOut, b.Batch.Subject()}]
 	c.loose = p.now.After(c.hard) && !p.now.Before(clock.Even())
 	return c

@@ -33,6 +33,7 @@ type Graft struct {
 	On       calendar.Day   // planned for a day to come
 	Unasked  bool           // it is done, and not as one that was planned
 	Plan     book.BatchPlan // what was, or is, planned of it, as it is grafted; zero: nothing
+	For      calendar.Day   // the day for which that was planned, once it is grafted; 0: none
 }
 
 // MoveCells means to handle the cells of a batch.
@@ -103,6 +104,7 @@ func (i Graft) check(c *checker) {
 	if i.Unasked {
 		c.plannedGraft()
 	}
+	c.lapsed(i)
 	age := time.Duration(i.LarvaAge * float64(time.Hour))
 	switch bee.LarvaAge(age, c.numbers) {
 	case bee.AgeTooOld:

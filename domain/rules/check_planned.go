@@ -5,6 +5,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/plan"
+	"lidmark/domain/practice"
 )
 
 // nearPlan is within how many days a graft may be the one that is planned. It is a
@@ -18,6 +19,19 @@ func (c *checker) plannedGraft() {
 		if away := b.Day.Sub(c.view.Today()); -nearPlan <= away && away <= nearPlan {
 			c.warn("a graft is planned for "+b.Day.ShortFrom(c.view.Today())+forLine(b.Line), "Write this graft down as the planned one, or take that off the plan")
 		}
+	}
+}
+
+// lapsed warns of a graft that is written down as one which was planned for a day so long before that
+// its larvae would be too old.
+func (c *checker) lapsed(i Graft) {
+	if i.For == 0 {
+		return
+	}
+	if by := c.view.GraftBy(book.BatchPlan{BatchPlanned: book.BatchPlanned{Day: i.For}}); by < i.Plan.Day {
+		today := c.view.Today()
+		c.warn(fmt.Sprintf("the graft planned for %s was not made by %s: after that its larvae are too old", i.For.ShortFrom(today), by.ShortFrom(today)),
+			"Take just hatched larvae and a starter set up anew; if it was made in time, write its own day", practice.LarvaAgeRefused)
 	}
 }
 

@@ -70,7 +70,7 @@ func (p *pass) cellsDeadline(b *batchCase) Deadline {
 		ID: fmt.Sprintf("%s %s", b.Batch.Batch.Subject(), CellsOut), Of: b.Batch.Batch.Subject(), Yard: y.id, Hard: true,
 		What: fmt.Sprintf("%s of %s must be out", count(b.left, "cell"), batchWord(b.Batch)), Do: "Into nucs or cages before that hour",
 	}
-	if b.left == 0 || b.stale {
+	if b.left == 0 || b.stale || b.given {
 		d.Done, d.What = true, fmt.Sprintf("cells of %s had to be out", batchWord(b.Batch))
 	} else {
 		d.Alarms = p.alarms(y, hard)

@@ -22,6 +22,9 @@ func (p *pass) nobodyReady(b *batchCase) {
 	if made.Nucs > 0 {
 		ready = waits.Nucs - made.Nucs
 	}
+	if made.Nucs > 0 && !stays(b.yard.yard, waits.Yard) && p.ladders().Taken(waits.Rung(plan.MakeUpNucs)) {
+		b.ahead, ready, made, p.taken = max(0, min(made.Nucs, p.ripe(b)-b.ready)), waits.Nucs, plan.MakeUp{}, true
+	}
 	short := p.ripe(b) - max(b.ready, ready)
 	if made.Nucs == 0 && short <= 0 {
 		return
@@ -55,6 +58,8 @@ func (p *pass) nobodyReady(b *batchCase) {
 // the day, or on it where that is done.
 func (p *pass) intoMadeUp(b *batchCase, d calendar.Day, done bool) int {
 	switch {
+	case b.ahead > 0:
+		return b.ahead
 	case b.made == nil || !b.made.PutOff.IsZero():
 		return 0
 	case p.isFor(*b.made, d) && done, p.workDay(*b.made) < d && d > p.yard(b.made.Yard).today:

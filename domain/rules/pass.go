@@ -34,6 +34,7 @@ type pass struct {
 	yards   map[book.YardID]*yardCase
 	nucs    []nucCase    // the living ones, in walking order
 	batches []*batchCase // with cells still together, the first to emerge first
+	given   []*batchCase // with cells that are taken as given, on a day ahead
 	putOff  map[putOffKey]calendar.Day
 	found   []*Finding
 	packs   *book.Yard    // the home yard, from which bees and cells are taken along
@@ -58,6 +59,7 @@ func newPass(v *book.View, was *pass) *pass {
 	p.putOff, p.packs = p.allPutOff(), p.home().yard
 	p.findNucs(was)
 	p.findBatches()
+	p.shareGiven()
 	p.shareNucs()
 	p.shareSpare()
 	p.shareQueens()

@@ -33,6 +33,9 @@ func (p *pass) plannedSteps() {
 	for b := range p.view.Plans() {
 		p.plannedBatch(b, combs)
 	}
+	for _, c := range p.given {
+		p.afterGiven(c)
+	}
 }
 
 // combsIn are the days on which drone comb went in, by the yard its drones fly in.
@@ -71,16 +74,16 @@ func (p *pass) wantsComb(b book.BatchPlan, l plan.Ladder, combs map[book.YardID]
 func (p *pass) plannedBatch(b book.BatchPlan, combs map[book.YardID][]calendar.Day) {
 	planner := p.ladders()
 	l, size := planner.LadderOf(b), planner.SizeOf(b)
-	planned := b.At.Day(p.home().zone)
+	late := p.view.GraftOn(b) - b.Day
+	planned := b.At.Day(p.home().zone) + late // so much later its steps too
 	if first, by := planner.Lapsed(b); first != 0 {
 		p.add(p.home(), p.lapsed(b, l, first, by))
 		return
 	}
-	late := p.view.NotGrafted(b) // nothing else of it is to be done until it is grafted, or moved
 	for _, r := range readies {
 		y := p.stepYard(b, r.step)
 		rung := l.Rung(r.step)
-		if b.Made(r.step.Readied()) || (late || rung.By < planned) && r.step != plan.GraftLarvae {
+		if b.Made(r.step.Readied()) || rung.By < planned && r.step != plan.GraftLarvae {
 			continue // it was too late for it when the plan was made
 		}
 		if r.step == plan.DroneComb && !p.wantsComb(b, l, combs) {
@@ -92,11 +95,12 @@ func (p *pass) plannedBatch(b book.BatchPlan, combs map[book.YardID][]calendar.D
 		}
 		f := p.plannedStep(y, b, rung, r.do, takes(planner.Minutes(l, size), r.step))
 		f.Goods = p.goodsOf(b, l, size, r.step)
+		if r.step == plan.GraftLarvae && late > 0 {
+			p.graftLate(&f, b, late)
+		}
 		p.add(y, f)
 	}
-	if !late {
-		p.laterSteps(b, l, size)
-	}
+	p.laterSteps(b, l, size)
 }
 
 // stepYard is the yard in which a step of a planned batch happens, whose zone its day
@@ -168,6 +172,13 @@ func (p *pass) plannedStep(y *yardCase, b book.BatchPlan, rung plan.Rung, do str
 		f.Why += fmt.Sprintf("; %s late: %s, or move the plan", count(late, "day"), costOf(step))
 	}
 	return f
+}
+
+// graftLate makes a graft press that was not made on its day and still can be.
+func (p *pass) graftLate(f *Finding, b book.BatchPlan, late calendar.Day) {
+	by := p.view.GraftBy(b)
+	f.Severity, f.By = Pressing, by.Start(p.home().zone)
+	f.Why += fmt.Sprintf("; %s late: %s, and from %s on its larvae are too old", count(int(late), "day"), costOf(plan.GraftLarvae), (by + 1).ShortFrom(p.today))
 }
 
 // costOf is what it costs that a step is late which can still be done.

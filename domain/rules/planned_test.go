@@ -1,6 +1,7 @@
 package rules_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -253,5 +254,18 @@ func TestDroneCombNotInStandsOnItsLastDay(t *testing.T) {
 	p.At(early.Day.String() + " 18:00").Write(book.BatchReadied{Batch: booktest.Batch("next"), Step: book.DroneCombIn})
 	if in := comb((early.Day + 1).String() + " 08:00"); !in.Done || in.Day != early.Day {
 		t.Errorf("hung in: %+v", in)
+	}
+}
+
+// Written down as planned, a graft that was made long after its day says that its larvae were too old then.
+func TestAGraftLongAfterItsPlanIsMinded(t *testing.T) {
+	for made, minded := range map[string]bool{"2027-04-19": false, "2027-04-20": false, "2027-04-21": true, "2027-05-02": true} {
+		v := graftAhead().At(made + " 15:00").View(made + " 15:00")
+		warned := rules.Check(v, rules.PlanOf(v, book.Grafted{Batch: booktest.Batch("next"), Number: 7, Larvae: 90})).Warned
+		if slices.ContainsFunc(warned, func(r rules.Reason) bool {
+			return strings.HasPrefix(r.Why, "the graft planned for Mon 19 Apr was not made by Tue 20 Apr")
+		}) != minded {
+			t.Errorf("%s: %+v", made, warned)
+		}
 	}
 }

@@ -12,7 +12,7 @@ func PlanOf(v *book.View, fact book.Fact) Intent {
 	switch f := fact.(type) {
 	case book.Grafted:
 		p, planned := v.BatchPlan(f.Batch)
-		return Graft{LarvaAge: f.LarvaAge, Mother: motherOf(v, f.Mother, f.Breeder, f.Line), Yard: p.Yard, Unasked: !planned, Plan: graftedAs(v, p, f)}
+		return Graft{LarvaAge: f.LarvaAge, Mother: motherOf(v, f.Mother, f.Breeder, f.Line), Yard: p.Yard, Unasked: !planned, Plan: graftedAs(v, p, f), For: p.Day}
 	case book.BatchPlanned:
 		return Graft{Mother: motherOf(v, f.Mother, f.Breeder, f.Line), Yard: f.Yard, On: f.Day, Plan: book.BatchPlan{BatchPlanned: f}}
 	case book.OrderTaken:

@@ -75,7 +75,15 @@ func (p *pass) gone(b *batchCase, s bee.Step) bool {
 	if s == bee.CellsCapped {
 		until = last + 1
 	}
-	return b.yard.today >= until || p.settled(b, s)
+	return b.yard.today >= until || p.settled(b, s) || p.takenAsDone(b, s)
+}
+
+// takenAsDone tells whether a step of a batch is taken as done, since a day ahead is looked at.
+func (p *pass) takenAsDone(b *batchCase, s bee.Step) bool {
+	from, best, by := p.span(b, s)
+	taken := p.ladders().Taken(plan.Rung{From: from, Best: best, By: by})
+	p.taken = p.taken || taken
+	return taken
 }
 
 // span are the first, the best and the last day of a step. Capped cells are counted before

@@ -117,26 +117,27 @@ func TestWhatFollowsAPlannedGraftIsWorkOfItsDays(t *testing.T) {
 	}
 }
 
-// Of a graft that was not made on its day nothing is left but the graft itself: in the work, among
-// the events, and for the nucs.
+// A graft that was not made on its day is made on the next; once its larvae are too old nothing is left
+// but to move or drop it: in the work, among the events, and for the nucs.
 func TestAGraftThatWasNotMadeHasNoCells(t *testing.T) {
 	p := graftPlanned()
 	p.At("2027-05-06 10:00").Write(
 		book.BatchReadied{Batch: booktest.Batch("b"), Step: book.BreederConfined},
 		book.BatchReadied{Batch: booktest.Batch("b"), Step: book.StarterSetUp},
 	)
-	for on, made := range map[string]bool{"2027-05-10 18:00": true, "2027-05-11 08:00": false, "2027-05-20 08:00": false} {
+	for on, made := range map[string]bool{"2027-05-10 18:00": true, "2027-05-11 08:00": true, "2027-05-12 08:00": false, "2027-05-20 08:00": false} {
 		v := p.View(on)
-		steps, events := map[string]bool{}, map[string]bool{}
+		steps, events, lapsed := map[string]bool{}, map[string]bool{}, false
 		for _, f := range rules.Findings(v) {
 			if f.Rule == rules.PlannedStep {
 				steps[f.What] = true
+				lapsed = lapsed || strings.HasPrefix(f.Do, "Lapsed: move the graft of Mon 10 May to ")
 			}
 		}
 		for _, d := range rules.Deadlines(v, v.Today()-30, v.Today()+60) {
 			events[d.What] = true
 		}
-		if made != (len(steps) > 1) || made != (len(events) > 1) {
+		if made != (len(steps) > 1) || made != (len(events) > 1) || made == lapsed {
 			t.Errorf("%s: work %v, events %v", on, steps, events)
 		}
 		if !made && !events["Planned: graft, not made"] {

@@ -35,7 +35,7 @@ func (p *pass) droneLayer(n *nucCase) {
 }
 
 func (p *pass) layingWorkers(n *nucCase) {
-	if n.holds.Calendar != book.LayingWorkers {
+	if n.holds.Calendar != book.LayingWorkers || n.given != nil {
 		return
 	}
 	f := Finding{
@@ -58,7 +58,7 @@ func (p *pass) layingWorkers(n *nucCase) {
 // queenless: nobody reigns and nothing was given. Where no cell is at hand it
 // waits for those that come before laying workers do, or is united.
 func (p *pass) queenless(n *nucCase) {
-	if n.holds.Calendar != book.NoQueen {
+	if n.holds.Calendar != book.NoQueen || n.given != nil {
 		return
 	}
 	lost := n.Queenless.Instant

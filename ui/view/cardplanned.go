@@ -27,7 +27,9 @@ func (c *cardDraw) planned(b book.BatchPlan) {
 		c.plannedStep(b, r)
 	}
 	c.y -= 8
-	c.heading("What it needs")
+	if len(l.Needs) > 0 {
+		c.heading("What it needs")
+	}
 	for _, n := range l.Needs {
 		f := ink(14).semi()
 		name := n.Good.String()
@@ -54,6 +56,10 @@ func (c *cardDraw) wanted(l state.PlannedLane) {
 	figures := ink(14).semi()
 	c.count("larvae", thousands(l.Larvae), figures)
 	c.count("nucs", thousands(l.Nucs), figures)
+	if l.NotMade {
+		c.count("not made: move it, or take it off", "", figures.as(scene.Act))
+		return
+	}
 	last := l.Stages[len(l.Stages)-1]
 	c.count("queens, 10–90 %", fmt.Sprintf("%d (%d–%d)", last.Likely(), last.Low(), last.High()), figures)
 	if l.Queens > 0 && l.By != 0 {

@@ -84,6 +84,9 @@ func plannedGraft(b state.PlannedLane) string {
 // plannedSays is a planned batch in one line.
 func plannedSays(b state.PlannedLane) string {
 	says := plannedGraft(b)
+	if b.NotMade {
+		return says + "; not made: move it, or take it off"
+	}
 	if b.Queens > 0 && b.By != 0 {
 		says += fmt.Sprintf("; %s by %s: %s", plan.QueensSaid(b.Wished.All), b.By.Short(), plan.OfHundred(b.Chance)+b.Wished.Together())
 	}
