@@ -83,7 +83,7 @@ var table = []found{
 	{rules.PlannedStep, "a graft ahead, four days before", func(p *booktest.Pen) {
 		p.At("2027-05-01 18:00").Write(book.BatchPlanned{Batch: batch(9), Day: calendar.Date(2027, 5, 20), Larvae: 48, Nucs: 30})
 	}, "2027-05-16 09:00", rules.Open, "planned: confine the breeder"},
-	{rules.OrderShort, "before the take is counted", func(p *booktest.Pen) { poorTake(p, 0) }, "2027-05-06 18:00", 0, ""},
+	{rules.OrderShort, "before the take is counted", func(p *booktest.Pen) { poorTake(p, 0) }, "2027-05-06 18:00", rules.Open, "12 less sure than is wished"},
 	{rules.OrderShort, "a poor take", func(p *booktest.Pen) { poorTake(p, 3) }, "2027-05-07 18:00", rules.Pressing, "short by 12 since Thu 6 May"},
 	{rules.OrderShort, "a good take", func(p *booktest.Pen) { poorTake(p, 55) }, "2027-05-07 18:00", 0, ""},
 	{rules.Leaving, "fetched, the day before", fetched, "2027-05-15 09:00", rules.Ahead, "2 queens to be fetched by Corin A."},

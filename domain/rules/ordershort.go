@@ -14,9 +14,11 @@ import (
 // ordersShort: an order misses queens, and what was planned for it is known to give fewer, or it cannot
 // be kept any more. It is said as soon as that is known, with the last graft that helps; where a
 // look may show that none are missing, the look is the work, and from the day on which its queens
-// leave the hand-over is. An order for which nobody planned anything yet is no news.
+// leave the hand-over is. An order for which nobody planned anything yet is no news; one for which all is
+// planned, and less surely than is wished, is.
 func (p *pass) ordersShort() {
 	missing := func(o handover.Served) bool { return o.Missing() > 0 }
+	p.ordersUnsure()
 	if !slices.ContainsFunc(p.sheet.Orders, missing) {
 		return
 	}
@@ -36,6 +38,7 @@ func (p *pass) orderShort(o handover.Served, since calendar.Day) {
 		What: fmt.Sprintf("short by %d", o.Short), Sure: sureRecorded, Used: []practice.Key{practice.NextSure, practice.PlanSure},
 	}
 	f.From = p.today.Start(y.zone)
+	f.Best = f.From
 	if since != 0 {
 		f.What += " since " + since.ShortFrom(p.today)
 		f.Since, f.From = since.Start(y.zone), since.Start(y.zone)
@@ -49,7 +52,40 @@ func (p *pass) orderShort(o handover.Served, since calendar.Day) {
 		if few := by.TooFew(more); few != "" {
 			f.Do += "; " + few
 		}
-		f.Best, f.By = by.Day.Start(y.zone), by.Day.Start(y.zone)
+		f.By = by.Day.Start(y.zone)
+	}
+	p.note(y, f)
+}
+
+// ordersUnsure: all that an order misses is planned or grafted, and less sure than is wished: then its
+// customer is to know how many can be promised, or more is grafted.
+func (p *pass) ordersUnsure() {
+	for i, o := range p.sheet.Orders {
+		if m, unsure := p.sheet.Promised(p.ladders(), i); unsure && p.leaves(o) > p.today {
+			p.orderUnsure(o, m)
+		}
+	}
+}
+
+func (p *pass) orderUnsure(o handover.Served, m handover.Promised) {
+	y, less := p.home(), o.Short-m.Queens
+	f := Finding{
+		Rule: OrderShort, Severity: Open, Of: o.Order.Order.Subject(), Act: ActSeeToOrder, Amount: float64(less),
+		What: fmt.Sprintf("%d less sure than is wished", o.Short),
+		Sure: sureRecorded, Used: []practice.Key{practice.NextSure, practice.PlanSure}, From: p.today.Start(y.zone), Best: p.today.Start(y.zone),
+	}
+	f.Why = fmt.Sprintf("as planned all %d are there in time with %s, and %.0f are wished", o.Short, plan.OfHundred(m.Chance), 100*m.Sure)
+	can := fmt.Sprintf("%d of %d with %s", m.Queens, o.Short, plan.OfHundred(m.Sure))
+	if m.Queens == 0 {
+		can = fmt.Sprintf("none of %d so surely", o.Short)
+	}
+	f.Do = fmt.Sprintf("Tell %s: %s", customer(o.Order), can)
+	if by := p.ladders().GraftBy(plan.Wish{Queens: less, By: o.On}); by.Day > p.today {
+		f.Do += "; or graft again by " + by.Said(func(d calendar.Day) string { return d.ShortFrom(p.today) })
+		if few := by.TooFew(less); few != "" {
+			f.Do += "; " + few
+		}
+		f.By = by.Day.Start(y.zone)
 	}
 	p.note(y, f)
 }

@@ -1,6 +1,10 @@
 package season
 
-import "math"
+import (
+	"math"
+
+	"lidmark/domain/handover"
+)
 
 // level is how far below what is wished a way keeps the promises of a group: one of them so many hundredths
 // less sure, which is nearly kept, or so many queens of it not, the others as surely as is wished. The
@@ -17,7 +21,7 @@ var whole level
 // a hundredth is made up for: some four nucs' more, so that a nuc more or a bar more is
 // taken for it, and a second graft is not. Common practice, no source.
 const (
-	nearMost     = 2
+	nearMost     = handover.NearlyKept
 	nearly       = nearMost / 100.0
 	pointMinutes = 30
 )
