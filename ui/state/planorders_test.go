@@ -10,6 +10,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
+	"lidmark/domain/handover"
 	"lidmark/ui/state"
 )
 
@@ -239,6 +240,19 @@ func BenchmarkOrders(b *testing.B) {
 			if e, ok := e.(state.ReckonOrders); ok {
 				e.Reckon()
 			}
+		}
+	}
+}
+
+// Queens who are all to be expected, planned or grafted are to come, and none of them is short.
+func TestQueensOnTheWayAreNotShort(t *testing.T) {
+	sheet := &state.OrderSheet{}
+	for want, o := range map[string]handover.Served{
+		"": {}, "2 to come": {Short: 2, Planned: 2}, "3 to come": {Short: 3, Planned: 1, Coming: 2}, "4 short": {Short: 4, Planned: 3}, "1 short": {Short: 1, Coming: 1, Lost: true},
+	} {
+		o.Order = &book.Order{}
+		if got := sheet.Short(o); got != want {
+			t.Errorf("%+v: %q, want %q", o, got, want)
 		}
 	}
 }

@@ -29,11 +29,14 @@ func ServedOf(o handover.Served) string {
 	return fmt.Sprintf("%d owed, %s", o.Order.Open(), cmp.Or(o.Order.Lines(), "any line"))
 }
 
-// Short says how many queens of an order are missing, and since when; "" where none
-// are.
+// Short says how many queens of an order are missing, and since when; how many are to come where all
+// of them are to be expected, planned or grafted; "" where none are.
 func (p *OrderSheet) Short(o handover.Served) string {
-	if o.Short == 0 {
+	switch {
+	case o.Short == 0:
 		return ""
+	case o.Missing() <= 0 && !InVain(o):
+		return fmt.Sprintf("%d to come", o.Short)
 	}
 	says := fmt.Sprintf("%d short", o.Short)
 	if since := p.Since[o.Order.Order]; since != 0 {

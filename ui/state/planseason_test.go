@@ -1,6 +1,7 @@
 package state_test
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -9,6 +10,8 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
+	"lidmark/domain/handover"
+	"lidmark/domain/plan"
 	"lidmark/domain/season"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -48,6 +51,20 @@ func (w *window) seasonLines(look state.SeasonLook) (all []state.SeasonLine) {
 // twoGrafts is the place of the clash of two grafts on a day; -1: there is none.
 func (w *window) twoGrafts() int {
 	return slices.IndexFunc(w.seasonLines(state.SeasonClash), func(l state.SeasonLine) bool { return strings.Contains(l.Cells[0], "are on one day") })
+}
+
+// The head of the season counts the queens that need a graft as the hand-over does: those that are neither
+// to be expected nor planned; orders less sure than is wished are told beside them.
+func TestTheSeasonCountsAsTheHandOver(t *testing.T) {
+	w := seasonal(t)
+	more := 0
+	for _, o := range handover.New(plan.New(w.Present().Course)).Orders {
+		more += max(0, o.Missing())
+	}
+	asks := w.seasonLines(state.SeasonAsk)
+	if more == 0 || len(asks) == 0 || !strings.Contains(asks[0].Cells[0], fmt.Sprintf("for %d queens", more)) {
+		t.Errorf("%d queens need a graft, and it says %+v", more, asks)
+	}
 }
 
 // A way out is taken with one key: the batch is planned so, in words with what that

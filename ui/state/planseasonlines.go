@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"lidmark/domain/calendar"
+	"lidmark/domain/handover"
 	"lidmark/domain/plan"
 	"lidmark/domain/season"
 	"lidmark/ui/scene"
@@ -224,13 +225,7 @@ func waySaid(w season.Way) string {
 // owed says how much is owed that no graft is planned for, or how far it is found,
 // beside what finds it.
 func (p *seasonLines) owed(s State, owed *SeasonSheet) {
-	all, queens := owed.Promises, 0
-	for _, o := range all {
-		queens += o.Queens
-	}
-	words := s.datesSaid()
-	switch {
-	case len(all) == 0:
+	if len(owed.Promises) == 0 {
 		none := "No order needs a graft: what is ready, to be expected or planned is enough"
 		switch {
 		case len(s.OpenOrders()) == 0:
@@ -240,13 +235,39 @@ func (p *seasonLines) owed(s State, owed *SeasonSheet) {
 		}
 		p.said(SeasonLine{Cells: []string{none}}, scene.Regular, p.width)
 		return
-	case words != "":
-	case len(all) == 1:
-		words = fmt.Sprintf("%s needs a graft for %s", plan.Sentence(all[0].Title()), counted(queens, "queen"))
-	default:
-		words = fmt.Sprintf("%s need a graft, for %s in all", counted(len(all), "order"), counted(queens, "queen"))
 	}
+	words := cmp.Or(s.datesSaid(), owed.needsSaid())
 	p.add(SeasonLine{SeasonLook: SeasonAsk, Cells: []string{words}}, seasonAsk)
+}
+
+// needsSaid is which orders miss queens who are neither to be expected nor planned, and how many in all,
+// as the hand-over has it; and how many of the others are less sure than is wished.
+func (owed *SeasonSheet) needsSaid() (words string) {
+	var title string
+	orders, queens := 0, 0
+	for _, o := range owed.Promises {
+		i := slices.IndexFunc(owed.dealt.Orders, func(s handover.Served) bool { return s.Order.Order == o.Order })
+		if more := owed.dealt.Orders[i].Missing(); more > 0 {
+			title, orders, queens = plan.Sentence(o.Title()), orders+1, queens+more
+		}
+	}
+	switch orders {
+	case 0:
+	case 1:
+		words = fmt.Sprintf("%s needs a graft for %s", title, counted(queens, "queen"))
+	default:
+		words = fmt.Sprintf("%s need a graft, for %s in all", counted(orders, "order"), counted(queens, "queen"))
+	}
+	switch unsure := len(owed.Promises) - orders; {
+	case unsure == 0:
+	case orders > 0:
+		words += fmt.Sprintf("; %d more less sure than is wished", unsure)
+	case unsure == 1:
+		words = plan.Sentence(owed.Promises[0].Title()) + " has its graft, and is less sure than is wished"
+	default:
+		words = counted(unsure, "order") + " have their grafts, and are less sure than is wished"
+	}
+	return words
 }
 
 // WithinSentence is a text as it stands within a sentence: it begins small.
