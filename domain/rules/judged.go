@@ -57,12 +57,22 @@ func (j *Judged) Day(d calendar.Day) DayPlan {
 }
 
 // BestOn is the work that is best done on a day: of the days from the view's own on each
-// thing on one, while [Judged.Day] of the view's day has all that is open.
-func (j *Judged) BestOn(d calendar.Day) DayPlan {
+// thing on one, while [Judged.Day] of the view's day has all that is open. What was best done before a
+// first day, since the hours of the view's are over, is done on that one, unless it has a hard hour before.
+func (j *Judged) BestOn(d, first calendar.Day) DayPlan {
 	j.mu.Lock()
 	defer j.mu.Unlock()
-	best := slices.DeleteFunc(slices.Clone(j.found), func(f Finding) bool { return j.pass.workDay(f) > d })
-	return j.pass.plan(best, d)
+	p, best := j.pass, []Finding{}
+	for _, f := range j.found {
+		y := p.yard(f.Yard)
+		if begins := first.At(noon, 0, y.zone); p.workDay(f) < first && !(f.Hard && f.By.Before(begins)) {
+			f.Best = begins
+		}
+		if p.workDay(f) <= d {
+			best = append(best, f)
+		}
+	}
+	return p.plan(best, d)
 }
 
 // Dealt is who gets which queen of the orders that are open, see [handover.Reckoned]. It is

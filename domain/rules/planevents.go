@@ -113,12 +113,35 @@ func (p *pass) stepsOn(c *batchCase) (all []Deadline) {
 		if eventless(r.Step) || goesOn[r.Step] != "" {
 			continue
 		}
+		allMade := false
+		if r.Step == plan.MakeUpNucs {
+			r, allMade = p.makesUp(c)
+		}
 		d, _ := p.rungDeadline(r, b)
-		d.Done = d.Done || r.Step <= plan.GraftLarvae || r.Step == plan.MakeUpNucs && c.left == 0
+		d.Done = d.Done || r.Step <= plan.GraftLarvae || allMade
 		d.What = fmt.Sprintf("%s: %s", sentence(batchWord(c.Batch)), r.Step)
 		all = append(all, d)
 	}
 	return all
+}
+
+// makesUp is when nucs are made up for the cells of a batch, as the work of it has it, and whether none
+// are to be made up any more.
+func (p *pass) makesUp(c *batchCase) (rung plan.Rung, all bool) {
+	waits, made := p.toMakeUp(c)
+	return waits.Rung(plan.MakeUpNucs), c.left == 0 || made.Nucs == 0
+}
+
+// EventOf names the event of the step of a batch that a finding asks for; "" where it asks for none.
+func EventOf(f Finding) string {
+	switch {
+	case f.Step != 0:
+		return stepID(f.Of, f.Step)
+	case f.Act == ActMakeUp:
+		return stepID(f.Of, plan.MakeUpNucs)
+	default:
+		return ""
+	}
 }
 
 // unplannedMakeUps are the nucs that are made up for grafted batches which no plan told of,

@@ -14,6 +14,7 @@ import (
 	"lidmark/domain/crew"
 	"lidmark/domain/handover"
 	"lidmark/domain/plan"
+	"lidmark/domain/rules"
 	"lidmark/ui/paper"
 	"lidmark/ui/state"
 )
@@ -42,7 +43,7 @@ func TestTheWeekHasAllWork(t *testing.T) {
 			if count(pages, fmt.Sprintf("%s %d %s", d.Weekday(), day, month)) != 1 {
 				t.Errorf("%s: %s has no head", name, d.Short())
 			}
-			for _, stop := range r.Judged().BestOn(d).Stops {
+			for _, stop := range r.Judged().BestOn(d, r.Day).Stops {
 				for _, task := range stop.Tasks {
 					words := strings.Fields(task.Title)
 					if !strings.Contains(spoken(pages), words[0]) {
@@ -63,7 +64,7 @@ func TestEachTaskStandsOnTheWeekOnce(t *testing.T) {
 	r := demoDay(t)
 	days, open := map[string]int{}, 0
 	for d := r.Day; d < r.Day+7; d++ {
-		for _, stop := range r.Judged().BestOn(d).Stops {
+		for _, stop := range r.Judged().BestOn(d, r.Day).Stops {
 			for _, task := range stop.Tasks {
 				for _, f := range task.Findings {
 					days[fmt.Sprint(f.Rule, f.Of, f.Subjects(), f.By)]++
@@ -114,6 +115,34 @@ func TestTheWeekSaysHowMuchIsTooMuch(t *testing.T) {
 	want := "By " + hard.In(zone).Format("15:04") + ": planned for Rook 12: ripe cells must be out"
 	if text := spoken(paperCalled(t, "week").pages(t, late, paper.Options{})); !strings.Contains(text, want) {
 		t.Errorf("%q is missing in\n%s", want, text)
+	}
+}
+
+// TestAnEveningThatIsOverHasNoWork: once the free hours of the day read are over its work is that of the
+// next day, and an event of which a task of the week speaks stands there once.
+func TestAnEveningThatIsOverHasNoWork(t *testing.T) {
+	for moment, over := range map[string]bool{"2027-05-11 17:30": false, "2027-05-11 20:30": true} {
+		v := kitchen().View(moment)
+		r := (&state.Book{Season: v.Season()}).On(v.On(), v.Today())
+		text := spoken(paperCalled(t, "week").pages(t, r, paper.Options{}))
+		tuesday := text[strings.Index(text, "Tuesday 11 May 20")+len("Tuesday 11 May 20"):]
+		tuesday = tuesday[strings.Index(tuesday, "Tuesday 11 May"):strings.Index(tuesday, "Wednesday 12 May")]
+		if r.HoursOver() != over || strings.Contains(tuesday, " min;") == over {
+			t.Errorf("%s: over %v, and the day has %q", moment, r.HoursOver(), tuesday)
+		}
+		asked := map[string]bool{}
+		for d := r.Day; d < r.Day+7; d++ {
+			for _, s := range r.Judged().BestOn(d, r.Day).Stops {
+				for _, task := range s.Tasks {
+					asked[rules.EventOf(task.Findings[0])] = true
+				}
+			}
+		}
+		for _, m := range r.Judged().Deadlines(r.Day, r.Day+6) {
+			if said := m.What; asked[m.ID] && !m.Hard && strings.Contains(text, said) {
+				t.Errorf("%s: %q is a task of the week, and an event too", moment, said)
+			}
+		}
 	}
 }
 

@@ -21,7 +21,10 @@ const weekDays = 7
 func Week(ctx context.Context, w io.Writer, r *state.Reading, o Options) (pages int, err error) {
 	last := r.Day + weekDays - 1
 	s := newSheet("Week of "+longDay(r.Day), r, o)
-	d := weekSheet{Reading: r, flow: &flow{sheet: s}, marks: r.Judged().Deadlines(r.Day, last)}
+	d := weekSheet{Reading: r, flow: &flow{sheet: s}, marks: r.Judged().Deadlines(r.Day, last), first: firstDay(r, last), asked: map[string]bool{}}
+	for on := r.Day; on <= last; on++ {
+		d.asks(d.planOn(on))
+	}
 	d.list = list{d.flow, []column{{"", 24, false}, {"", 42, false}, {"", 22, true}, {"", 12, true}}, true, nil}
 	d.over = d.again
 	d.begin()
@@ -48,11 +51,38 @@ type weekSheet struct {
 	*flow
 	list  list
 	marks []rules.Deadline
+	first calendar.Day    // on which something can be done
+	asked map[string]bool // the events of which a task of the week speaks
+}
+
+// firstDay is the first day of a week on which something can be done: once the hours of the day read are
+// over, the next on which somebody is free, or the next.
+func firstDay(r *state.Reading, last calendar.Day) calendar.Day {
+	if !r.HoursOver() {
+		return r.Day
+	}
+	for d := r.Day + 1; d <= last; d++ {
+		if r.View.MinutesFree(d) > 0 {
+			return d
+		}
+	}
+	return r.Day + 1
+}
+
+// asks takes down the events of which the tasks of a day speak.
+func (d weekSheet) asks(plan rules.DayPlan) {
+	for _, s := range plan.Stops {
+		for _, t := range s.Tasks {
+			for _, f := range t.Findings {
+				d.asked[rules.EventOf(f)] = true
+			}
+		}
+	}
 }
 
 // planOn is what is best done on a day, of the day read what is left of it.
 func (d weekSheet) planOn(on calendar.Day) rules.DayPlan {
-	plan := d.Judged().BestOn(on)
+	plan := d.Judged().BestOn(on, d.first)
 	if on == d.Day && d.UnderWay {
 		return plan.Left(d.View)
 	}
@@ -164,7 +194,8 @@ func (d weekSheet) hardOn(plan rules.DayPlan) (all []string) {
 	return all
 }
 
-// stepsOn are the steps of batches on a day of which none of its tasks speaks.
+// stepsOn are the steps of batches on a day of which no task of the week speaks, and that are of no batch
+// of the day's.
 func (d weekSheet) stepsOn(plan rules.DayPlan) (all []rules.Deadline) {
 	told := map[book.Subject]bool{}
 	for _, s := range plan.Stops {
@@ -175,7 +206,7 @@ func (d weekSheet) stepsOn(plan rules.DayPlan) (all []rules.Deadline) {
 		}
 	}
 	for _, m := range d.marks {
-		if m.Day == plan.Day && !m.Hard && !m.Done && !told[m.Of] {
+		if m.Day == plan.Day && !m.Hard && !m.Done && !told[m.Of] && !d.asked[m.ID] {
 			all = append(all, m)
 		}
 	}
