@@ -63,3 +63,17 @@ func TestOrdersTakeDiscsPensAndCandy(t *testing.T) {
 		t.Errorf("discs are for %s", got)
 	}
 }
+
+// Who has fed the starters has the syrup, and orders none for that graft any more.
+func TestFedStartersWantNoSyrupBought(t *testing.T) {
+	pen, id := yardOf(20), booktest.Batch("b")
+	pen.At("2027-04-20 08:00").Write(book.BatchPlanned{Batch: id, Day: day(t, "2027-05-05"), Larvae: 30, Nucs: 20, Yard: booktest.Yard("home")})
+	if amount, _ := boughtFor(plannerOf(pen, "2027-04-30 08:00")); amount["syrup for rearing"] == 0 {
+		t.Error("no syrup is bought for starters that are to be fed")
+	}
+	pen.At("2027-04-30 09:00").Write(book.BatchReadied{Batch: id, Step: book.StarterFed})
+	amount, _ := boughtFor(plannerOf(pen, "2027-04-30 10:00"))
+	if amount["syrup for rearing"] != 0 || amount["cell cups"] == 0 {
+		t.Errorf("the starters are fed, and bought is %v", amount)
+	}
+}

@@ -22,12 +22,13 @@ type Size struct {
 	Yard                 book.YardID
 	Not                  book.BatchID // the batch of the book it is: what that wants is its own
 	StartersSet          bool         // its starters are set up: they want no bees any more
+	Fed                  bool         // its starters are fed: the syrup is there
 	NucsMade             bool         // its nucs are made up: they want none, nor brood, food and time
 }
 
 // without is the size once the steps are done that are done of a plan.
 func (s Size) without(done book.BatchPlan) Size {
-	s.StartersSet, s.NucsMade = done.Made(book.StarterSetUp), done.Made(book.NucsReady)
+	s.Fed, s.StartersSet, s.NucsMade = done.Made(book.StarterFed), done.Made(book.StarterSetUp), done.Made(book.NucsReady)
 	return s
 }
 
@@ -127,7 +128,9 @@ func (w *want) rearing() {
 	start, capped := w.l.Rung(FeedStarter).Best, w.l.Rung(CountCapped).Best
 	perDay := n.Get(practice.FeedPerRearer)
 	litres := perDay * (starters*float64(w.l.Rung(ToFinisher).Best-start) + finishers*float64(capped-w.l.Rung(ToFinisher).Best))
-	w.add(RearerFeed, litres, FeedStarter, CountCapped)
+	if !w.s.Fed {
+		w.add(RearerFeed, litres, FeedStarter, CountCapped)
+	}
 	w.add(DroneColonies, DroneColoniesFor(w.s.Nucs, n), DroneComb, Fly).have(w.drones())
 }
 
