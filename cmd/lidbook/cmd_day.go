@@ -24,6 +24,7 @@ type crewShape struct {
 	Over   float64          `json:"overMinutes"`
 	InRain []string         `json:"cannotWaitForTheRain,omitempty"`
 	Taken  bool             `json:"plannedTakenAsDone,omitempty"`
+	away   []string         // who was said to be
 	Ring   []string         `json:"ring"` // who is free and could be asked, where nobody comes
 }
 
@@ -84,11 +85,11 @@ func dayCommand(a *app) *cobra.Command {
 		Args:    cobra.NoArgs,
 	}, func(c *cobra.Command, v *book.View, _ []string) error {
 		f.given = c.Flags().Changed
-		hands, err := f.hands(v)
+		dry, err := f.dry(v)
 		if err != nil {
 			return err
 		}
-		dry, err := f.dry(v)
+		hands, err := f.hands(v)
 		if err != nil {
 			return err
 		}
@@ -99,7 +100,7 @@ func dayCommand(a *app) *cobra.Command {
 		}
 		kits := day.Kits(j)
 		s, route := shapeOfCrew(v, day, kits), j.Day(v.Today())
-		s.Taken = route.Taken
+		s.Taken, s.away = route.Taken, f.without
 		for _, t := range crew.InRain(route, v.On(), dry) {
 			s.InRain = append(s.InRain, fmt.Sprintf("%s, by %s", t.Title, hour(t.By, v.Zone())))
 		}

@@ -37,11 +37,14 @@ func nucCommand(a *app) *cobra.Command {
 		Short:   "A nuc's card and history",
 		Example: "  lidbook nuc A3\n  lidbook nuc A3 --on +14     what is to be expected in two weeks\n  lidbook nuc A1 --yard \"Far Hill\"",
 		Args:    cobra.ExactArgs(1),
-	}, func(v *book.View, n *book.Nuc) error {
-		found := about(rules.Findings(v), n.NucNamed.Nuc.Subject())
-		p := course.ByCalendar(v, n)
-		return a.show(nucCard(v, n, p, found), func() { a.printNuc(v, n, p, found) })
-	})
+	}, a.showNuc)
+}
+
+// showNuc shows a nuc's card.
+func (a *app) showNuc(v *book.View, n *book.Nuc) error {
+	found := about(rules.Findings(v), n.NucNamed.Nuc.Subject())
+	p := course.ByCalendar(v, n)
+	return a.show(nucCard(v, n, p, found), func() { a.printNuc(v, n, p, found) })
 }
 
 // ofNuc is a command that reads the book and tells of one nuc, by its name.

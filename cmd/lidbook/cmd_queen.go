@@ -2,6 +2,7 @@ package main
 
 import (
 	"cmp"
+	"fmt"
 	"strconv"
 	"strings"
 
@@ -40,17 +41,32 @@ func queenCommand(a *app) *cobra.Command {
 	return a.completes(a.reading(&cobra.Command{
 		Use:     "queen NAME",
 		Short:   "A queen's card: descent, mark, where she is, history",
-		Long:    "A queen is found by her name, by the number of her cage, or by her disc; who was\nhanded over or is dead by those she had last.",
-		Example: "  lidbook queen \"Rook 12\"\n  lidbook queen 7",
+		Long:    "A queen is found by her name, by the number of her cage, or by her disc; who was\nhanded over or is dead by those she had last. Of one in a nuc of whom the book has\nno more, the card of her nuc tells.",
+		Example: "  lidbook queen \"Rook 12\"\n  lidbook queen 7\n  lidbook queen \"A1 in Hill\"",
 		Args:    cobra.ExactArgs(1),
 	}, func(_ *cobra.Command, v *book.View, args []string) error {
-		q, err := finder{View: v}.queen(args[0])
+		f := finder{View: v}
+		q, err := f.queen(args[0])
 		if err != nil {
-			return err
+			return a.inNuc(f, args[0], err)
 		}
 		s := queenCard(v, q)
 		return a.show(s, func() { a.printQueen(v, q, s) })
 	}), queenNames)
+}
+
+// inNuc shows the card of the nuc whose queen is called by it; without one nobody is called so, as it was
+// said.
+func (a *app) inNuc(f finder, name string, nobody error) error {
+	switch held := f.heldBy(name); len(held) {
+	case 0:
+		return nobody
+	case 1:
+		return a.showNuc(f.View, held[0])
+	default:
+		one := held[0].Name + prefixed(" in ", f.Yard(held[0].Yard).Name)
+		return fmt.Errorf("%d queens are called %s: name the nuc of one, like %q", len(held), name, one)
+	}
 }
 
 func queenCard(v *book.View, q *book.Queen) queenShape {

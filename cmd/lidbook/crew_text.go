@@ -98,6 +98,8 @@ func (a *app) printRing(v *book.View, s crewShape, d crew.Day) {
 	switch {
 	case crew.Over(v, d.On):
 		a.line("  the free hours of %s are over", d.On.Short())
+	case len(s.Ring) == 0 && len(s.away) > 0:
+		a.line("  away, as you say: %s; nobody else has free hours on %s", list(s.away), d.On.Short())
 	case len(s.Ring) == 0:
 		a.line("  nobody has free hours on %s: say otherwise with lidbook hours PERSON %s 8-12", d.On.Short(), d.On)
 	}

@@ -34,8 +34,9 @@ order 12 --customer Club --queens 4 --until 2027-06-20
 order 14 --customer Anna --queens 1 --until 2027-06-20
 order 14 --close 'called off'
 cage 1 88
-makeup A3 --cups 3 --on 2027-05-01
+makeup A3 A5 --cups 3 --on 2027-05-01
 write --yes 'A3 q e'
+write --yes 'A5 q e'
 plan batch --on 2027-06-01 --larvae 20 --line Linnet
 plan batch --on 2027-06-08 --larvae 20 --line Linnet
 hours Jon 2027-06-02 8-12
@@ -60,6 +61,7 @@ export nucs --to a.doc
 export jsonl --to a.xlsx
 print dense -o a.doc
 calendar a.txt
+queen 'A3 A5'
 turn
 day --vans 101
 nuc

@@ -75,6 +75,11 @@ func homeForms(q queen, add func(string, ...any)) {
 		add("in %s", home)
 		add("of %s", home)
 	}
+	if id, is := q.Where.Nuc(); is && q.InHand() {
+		if n := q.v.Nuc(id); !n.Yard.IsZero() {
+			add("%s in %s", n.Name, q.v.Yard(n.Yard).Name)
+		}
+	}
 }
 
 func catchForms(q queen, add func(string, ...any)) {
