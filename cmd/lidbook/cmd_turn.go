@@ -9,6 +9,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/course"
 	"lidmark/domain/plan"
+	"lidmark/domain/practice"
 )
 
 // turnShape is what a nuc gives in a season by the age at which its queens are caught, in
@@ -21,7 +22,10 @@ type turnShape struct {
 	Drive int    `json:"visitEveryDays"`
 	// PerCell is the chance that a cell gives a good queen, whenever: what a wish counts with.
 	PerCell float64      `json:"goodQueensPerCell"`
+	Ends    string       `json:"seasonEnds,omitempty"` // why with that day, where nobody said one
 	Ages    []yieldShape `json:"ages"`
+
+	by practice.Key // see [plan.Planner.After]
 }
 
 // yieldShape is what one nuc gives as a mean over many, in JSON.
@@ -58,10 +62,15 @@ func turnCommand(a *app) *cobra.Command {
 		if t.Last, err = wishedDay(v, "until", until); err != nil {
 			return err
 		}
+		found := t.Last == 0
 		if t, err = p.Season(y.Yard, t); err != nil {
 			return fmt.Errorf("%w: --until DAY, --from DAY, lidbook weather normal MONTH", err)
 		}
 		s := turnShape{Yard: y.Name, First: t.First.String(), Last: t.Last.String(), Gap: t.Gap, Drive: max(1, t.Drive), Ages: []yieldShape{}}
+		if last, ok := p.LastGraft(y.Yard, v.Today()+1); ok && found {
+			why, by := p.After(y.Yard, last)
+			s.Ends, s.by = "last graft that makes sense: "+last.ShortFrom(v.Today())+", "+why, by
+		}
 		rates := plan.RatesOf(v)
 		yields := rates.Yields(t, v.Numbers())
 		s.PerCell = thousandth(rates.PerCell())
@@ -86,6 +95,9 @@ func (a *app) printTurn(s turnShape, yields []plan.Yield) {
 		where = ", where most nucs stand"
 	}
 	a.line("A nuc of %s%s, cells from %s, queens until %s, the next cell %s, a visit %s", s.Yard, where, shortDay(s.First), shortDay(s.Last), gapWords(s.Gap), everyWords(s.Drive))
+	if s.Ends != "" {
+		a.line("  %s%s", s.Ends, setDrones(s.by))
+	}
 	rows := [][]string{{"  caught at", "cells", "queens", "alive after 15 weeks", "", ""}}
 	for _, y := range yields { // rounded once
 		of := "your number, none is published"

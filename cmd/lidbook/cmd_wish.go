@@ -43,7 +43,7 @@ func wishCommand(a *app) *cobra.Command {
 		s.inHand(p, w, answer)
 		s.markOver(j)
 		for _, r := range rules.Check(v, rules.PlanOf(v, book.BatchPlanned{Line: answer.Line, Yard: answer.Yard})).Warned {
-			s.Minds = append(s.Minds, mindShape{r.Why, r.Do}) // of kin, where the line is said
+			s.Minds = append(s.Minds, mindShape{r.Why, r.Do, 0}) // of kin, where the line is said
 		}
 		return a.show(s, func() { a.printWish(v, s) })
 	})

@@ -62,7 +62,7 @@ export jsonl --to a.xlsx
 print dense -o a.doc
 calendar a.txt
 queen 'A3 A5'
-turn
+turn --from 2027-12-01
 day --vans 101
 nuc
 suspect

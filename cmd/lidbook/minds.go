@@ -26,7 +26,7 @@ func (m minding) of(v *book.View, plans ...rules.Intent) {
 		verdict := rules.Check(v, plan)
 		for _, r := range append(verdict.Refused, verdict.Warned...) {
 			if !m.said[r.Why] {
-				m.line("  mind: %s. %s", r.Why, r.Do)
+				m.line("  mind: %s%s. %s", r.Why, setDrones(r.Used...), r.Do)
 			}
 			m.said[r.Why] = true
 		}

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 
+	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/rules"
 )
@@ -41,7 +42,7 @@ func (s *wishShape) markOver(j *rules.Judged) {
 
 // printWishDays prints the minutes of all grafts by day, and of days that are too long by
 // how much.
-func (a *app) printWishDays(s wishShape) {
+func (a *app) printWishDays(v *book.View, s wishShape) {
 	all, rows := 0.0, [][]string{}
 	for i, m := range s.Days {
 		all += m.Minutes
@@ -52,7 +53,7 @@ func (a *app) printWishDays(s wishShape) {
 				over += fmt.Sprintf(", with %.0f in the book", m.Book)
 			}
 		}
-		rows = append(rows, []string{"  " + shortDay(m.Day), m.Step, fmt.Sprintf("%.0f min", m.Minutes), over})
+		rows = append(rows, []string{"  " + isoDay(v, m.Day), m.Step, fmt.Sprintf("%.0f min", m.Minutes), over})
 	}
 	a.line("%.1f h of work, without the driving:", all/60)
 	a.table(rows)

@@ -6,12 +6,26 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
+	"lidmark/domain/practice"
 )
 
 // mindShape is something to be minded, in JSON, and what to do about it.
 type mindShape struct {
 	Why string `json:"why"`
 	Do  string `json:"do,omitempty"`
+
+	by practice.Key
+}
+
+// setDrones says how to change the numbers by which drones begin and end the season, as far as some
+// are among them.
+func setDrones(used ...practice.Key) (words string) {
+	for _, k := range used {
+		if k == practice.DronesFrom || k == practice.DronesUntil {
+			words += fmt.Sprintf(" (lidbook numbers set %s DAYS)", k)
+		}
+	}
+	return words
 }
 
 // wishDates are by when the queens of a graft lay and are ready, and by which weather
@@ -33,6 +47,8 @@ type flightsOfIt struct {
 	Usual    int     `json:"daysTypical"`
 	Assumed  int     `json:"daysAssumed"`
 	Says     string  `json:"weather"`
+	Later    float64 `json:"fitHoursLater"` // until a virgin is late
+	Late     int     `json:"lateFromDaysOld"`
 }
 
 func datesOf(p *plan.Planner, b plan.Batch, yard book.YardID) wishDates {
@@ -40,19 +56,23 @@ func datesOf(p *plan.Planner, b plan.Batch, yard book.YardID) wishDates {
 	r, f := b.Rung(plan.Fly), p.Flown(b.Ladder, yard)
 	return wishDates{
 		LayBy: b.Laid.Day(nine).String(), ReadyBy: b.Laid.ReadyDay(nine).String(),
-		Flights: flightsOfIt{r.From.String(), r.By.String(), round(f.Hours), f.Seen, f.Foretold, f.Usual, f.Assumed, f.String()},
+		Flights: flightsOfIt{r.From.String(), r.By.String(), round(f.Hours), f.Seen, f.Foretold, f.Usual, f.Assumed, f.String(), round(f.Later), int(f.Late)},
 	}
 }
 
 // words say when they fly, and by which weather that was reckoned.
-func (f flightsOfIt) words() string {
-	return fmt.Sprintf("%s to %s, about %.0f fit hours; %s", shortDay(f.From), shortDay(f.To), f.Hours, f.Says)
+func (f flightsOfIt) words(v *book.View) string {
+	later := ""
+	if f.Later >= 1 {
+		later = fmt.Sprintf(", %.0f more until they are %d d old", f.Later, f.Late)
+	}
+	return fmt.Sprintf("%s to %s, about %.0f fit hours%s; %s", isoDay(v, f.From), isoDay(v, f.To), f.Hours, later, f.Says)
 }
 
 // printMinds prints what is to be minded of a wish.
 func (a *app) printMinds(s wishShape) {
 	for _, m := range s.Minds {
-		words := m.Why
+		words := m.Why + setDrones(m.by)
 		if m.Do != "" {
 			words += ". " + m.Do
 		}
@@ -74,15 +94,16 @@ func (s *wishShape) inHand(p *plan.Planner, w plan.Wish, a plan.Answer) {
 func (s *wishShape) last(p *plan.Planner, yard book.YardID, graft calendar.Day) {
 	if day, ok := p.LastOf(yard, graft); ok {
 		s.Last = day.String()
+		s.After, s.ends = p.After(yard, day)
 	} else {
 		s.NoLast = p.NoLast(yard)
 	}
 }
 
 // lastWords say which graft is the last one of the season that makes sense.
-func lastWords(s wishShape) string {
+func lastWords(v *book.View, s wishShape) string {
 	if s.Last == "" {
 		return "not known, " + s.NoLast + ": lidbook weather normal"
 	}
-	return shortDay(s.Last) + ", after it the usual weather lets fewer than half lay"
+	return isoDay(v, s.Last) + ", " + s.After + setDrones(s.ends)
 }

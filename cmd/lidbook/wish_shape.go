@@ -27,6 +27,7 @@ type wishShape struct {
 	HandLast string         `json:"graftLast,omitempty"` // the latest in time, no day in hand; of one graft whose day nobody said
 	Chance   float64        `json:"chance"`
 	Expected int            `json:"expected"`
+	Then     int            `json:"expectedByNearest"` // by that day; as expected, where a graft is in time
 	Limit    string         `json:"limit,omitempty"`
 	Most     int            `json:"mostThatCanBePromised,omitempty"`
 	Enough   int            `json:"nucsEnough,omitempty"`
@@ -36,6 +37,7 @@ type wishShape struct {
 	Minds    []mindShape    `json:"minds"`
 	Passed   string         `json:"graftPassedOver,omitempty"`   // in time by its days, and the weather lets too few lay
 	Last     string         `json:"lastGraft,omitempty"`         // of the season, that makes sense
+	After    string         `json:"afterLastGraft,omitempty"`    // why no later one does
 	NoLast   string         `json:"lastGraftNotKnown,omitempty"` // why
 	Promises []promiseShape `json:"promises"`
 	ByLarvae []larvaeShape  `json:"byLarvae"` // none where larvae are said graft by graft
@@ -49,10 +51,11 @@ type wishShape struct {
 	Days     []minutesShape `json:"minutes"`
 	People   []dayPartShape `json:"byPerson"` // none where nobody's hours are known
 
-	graftBy  string   // by when to graft, with the days in hand
-	orders   []string // numbers of those it is evidently for
-	hourSaid bool     // by the keeper, for the graft
-	agesFor  int      // days of age from which a queen is ready
+	graftBy  string       // by when to graft, with the days in hand
+	orders   []string     // numbers of those it is evidently for
+	hourSaid bool         // by the keeper, for the graft
+	ends     practice.Key // see [plan.Planner.After]
+	agesFor  int          // days of age from which a queen is ready
 }
 
 // promiseShape is how many queens may be promised with a certainty, in JSON.
@@ -183,6 +186,9 @@ type partShape struct {
 	Free    float64 `json:"freeMinutes"`
 }
 
+// late tells whether its queens are there later than they are wished.
+func (s wishShape) late() bool { return !s.InTime && s.Nucs > 0 }
+
 func shapeOfParts(days []plan.DayParts) []dayPartShape {
 	all := []dayPartShape{}
 	for _, d := range days {
@@ -198,7 +204,7 @@ func shapeOfParts(days []plan.DayParts) []dayPartShape {
 func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	s := wishShape{
 		Queens: a.Queens, By: a.By.String(), Laying: a.Laying, Sure: a.Sure, Line: a.Line, Yard: p.View().Yard(a.Yard).Name, Larvae: a.Larvae, Nucs: a.Nucs,
-		Free: a.Free, Turns: a.Turns(), InTime: a.InTime, Nearest: a.Nearest.String(), Chance: thousandth(a.Chance), Expected: a.Chances.Quantile(0.5),
+		Free: a.Free, Turns: a.Turns(), InTime: a.InTime, Nearest: a.Nearest.String(), Chance: thousandth(a.Chance), Expected: a.Chances.Quantile(0.5), Then: a.Then.Quantile(0.5),
 		Passed: a.Passed.String(), Minds: []mindShape{}, Promises: []promiseShape{}, Raises: []raiseShape{}, Grafts: []graftShape{}, Days: []minutesShape{},
 	}
 	s.ByLarvae = shapeByLarvae(a)
@@ -241,7 +247,7 @@ func shapeOfWish(p *plan.Planner, a plan.Answer) wishShape {
 	last := a.Batches[len(a.Batches)-1]
 	s.last(p, a.Yard, last.Day)
 	for _, m := range p.Minds(a) {
-		s.Minds = append(s.Minds, mindShape{m.Why, m.Do})
+		s.Minds = append(s.Minds, mindShape{m.Why, m.Do, m.By})
 	}
 	for _, r := range a.Rates.Raises(a.Queens, last.Late, grafts...) {
 		s.Raises = append(s.Raises, raiseShape{r.Change.String(), thousandth(r.Chance), thousandth(r.Gain)})

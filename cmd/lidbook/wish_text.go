@@ -17,14 +17,21 @@ func (a *app) printWish(v *book.View, s wishShape) {
 	}
 	wanted := fmt.Sprintf("%s%s %s by %s", plural(s.Queens, "queen"), prefixed(" ", s.Line), ready, isoDay(v, s.By))
 	takes := fmt.Sprintf("%s, %s in %s", larvaeWords(s.Grafts), plural(s.Nucs, "nuc"), s.Yard)
-	if s.Chance < 0.5 { // less likely than not
+	switch {
+	case s.Nucs == 0:
+		a.line("%s: none, as no nuc is free for them", wanted)
+		a.printMinds(s)
+		return
+	case s.late():
+		a.line("%s: hardly, %s; by %s %s most probably give %d", wanted, plan.OfHundred(s.Chance), isoDay(v, s.Nearest), takes, s.Then)
+	case s.Chance < 0.5: // less likely than not
 		a.line("%s: hardly, %s; %s most probably give %d", wanted, plan.OfHundred(s.Chance), takes, s.Expected)
-	} else {
+	default:
 		a.line("%s: %s; %s", wanted, takes, plan.OfHundred(s.Chance))
 	}
 	a.line("  of a new graft alone; who gets the queens that are ready or on the way: lidbook handover")
 	if !s.InTime {
-		a.line("  not in time: its queens are to be expected by %s", shortDay(s.Nearest))
+		a.line("  not in time: its queens are to be expected by %s", isoDay(v, s.Nearest))
 	}
 	if s.graftBy != "" {
 		a.line("  graft by %s", s.graftBy)
@@ -34,11 +41,8 @@ func (a *app) printWish(v *book.View, s wishShape) {
 	}
 	a.printMinds(s)
 	a.printAssumed(s)
-	if s.Nucs == 0 {
-		a.line("  no nuc of %s is free then: say with --nucs how many there will be, or choose another day or --yard", s.Yard)
-	}
 	if s.Limit != "" {
-		a.line("  %s; %d can be promised with %s%s", s.Limit, s.Most, plan.OfHundred(s.Sure), enoughNucs(s))
+		a.line("  %s; %d can be promised with %s%s", s.Limit, s.Most, plan.OfHundred(s.Sure), enoughNucs(v, s))
 	}
 	if s.Turns > 1 {
 		a.line("  the %s serve %s: the queens of one graft are ready before cells of the next go in", plural(s.Nucs, "nuc"), plan.Times(s.Turns))
@@ -57,9 +61,9 @@ func (a *app) printWish(v *book.View, s wishShape) {
 	}
 	a.printNeeds(v, "together they take", s.Together)
 	a.printByLarvae(s)
-	a.printSure(s)
-	a.printWishDays(s)
-	a.printByPerson(s.People)
+	a.printSure(v, s)
+	a.printWishDays(v, s)
+	a.printByPerson(v, s.People)
 	a.line("%s", soldCaution)
 }
 
@@ -92,12 +96,12 @@ func planCommandOf(s wishShape, g graftShape) string {
 
 // enoughNucs say with how many nucs and larvae a wish would be sure enough, one that is too late by
 // the nearest day.
-func enoughNucs(s wishShape) string {
+func enoughNucs(v *book.View, s wishShape) string {
 	switch {
 	case s.Enough == 0:
 		return ""
 	case !s.InTime:
-		return fmt.Sprintf("; by %s %d nucs and %d larvae would be enough", shortDay(s.Nearest), s.Enough, s.With)
+		return fmt.Sprintf("; by %s %d nucs and %d larvae would be enough", isoDay(v, s.Nearest), s.Enough, s.With)
 	default:
 		return fmt.Sprintf("; with %d nucs and %d larvae it would be enough", s.Enough, s.With)
 	}
@@ -109,13 +113,13 @@ func (a *app) printGraft(v *book.View, g graftShape) {
 	a.line("graft %s %s", stampedDay(v, g.Graft), hour[:len("15:04")])
 	rows := [][]string{{"  step", "best", "from", "to", ""}}
 	for _, r := range g.Steps {
-		rows = append(rows, []string{"  " + r.Step, shortDay(r.Best), shortDay(r.From), shortDay(r.By), rungNote(v, r)})
+		rows = append(rows, []string{"  " + r.Step, isoDay(v, r.Best), isoDay(v, r.From), isoDay(v, r.By), rungNote(v, r)})
 	}
 	a.table(rows)
-	a.facts("nine in ten of those who lay do", fmt.Sprintf("by %s, and are ready by %s", shortDay(g.LayBy), shortDay(g.ReadyBy)), "they fly", g.Flights.words())
+	a.facts("nine in ten of those who lay do", fmt.Sprintf("by %s, and are ready by %s", isoDay(v, g.LayBy), isoDay(v, g.ReadyBy)), "they fly", g.Flights.words(v))
 	a.printNeeds(v, "it takes", g.Needs)
 	a.facts("to make up", madeUpWords(g), "bees for starters from", giftsWords(g.Starters), "bees for starters", prefixed("nobody can give ", shortGift(g.ShortBees, 0)),
-		"bees and brood from", giftsWords(g.Gives), "nobody can give", shortGift(g.ShortCups, g.ShortCombs), "gives none", restWords(g.Rests),
+		"bees and brood from", giftsWords(g.Gives), "nobody can give", shortGift(g.ShortCups, g.ShortCombs), "gives none", restWords(v, g.Rests),
 		"cells given "+g.lateBy, g.late)
 }
 
@@ -128,10 +132,10 @@ func giftsWords(all []giftShape) string {
 }
 
 // restWords say who gives nothing, and until when.
-func restWords(all []restShape) string {
+func restWords(v *book.View, all []restShape) string {
 	var words []string
 	for _, r := range all {
-		words = append(words, r.Colony+" rests until "+shortDay(r.Until))
+		words = append(words, r.Colony+" rests until "+isoDay(v, r.Until))
 	}
 	return list(words)
 }
@@ -197,7 +201,7 @@ func needRow(v *book.View, n needShape) []string {
 	if n.Short > 0 {
 		short = "short by " + figure(n.Short)
 	}
-	return []string{"  " + n.What, howMuch(n.Amount, n.Unit), shortDay(n.From), have, short, orderWords(v, n.orderBy)}
+	return []string{"  " + n.What, howMuch(n.Amount, n.Unit), isoDay(v, n.From), have, short, orderWords(v, n.orderBy)}
 }
 
 // needed is an amount for a reader: thousands of bees need no single ones.
@@ -236,7 +240,7 @@ func shortGift(cups, combs float64) string {
 }
 
 // printSure prints what may be promised, what raises it, and what a delay costs.
-func (a *app) printSure(s wishShape) {
+func (a *app) printSure(v *book.View, s wishShape) {
 	var promises, raises, late []string
 	for _, p := range s.Promises {
 		promises = append(promises, fmt.Sprintf("%d with %s", p.Queens, plan.OfHundred(p.Sure)))
@@ -250,11 +254,11 @@ func (a *app) printSure(s wishShape) {
 	for _, l := range s.Late {
 		late = append(late, fmt.Sprintf("%s: %s", plural(l.Days, "day"), plan.OfHundred(l.Chance)))
 	}
-	a.facts("may be promised", list(promises), "most probably", plural(s.Expected, "queen"), "costs most", costWords(s), "raises it most", strings.Join(raises, ", "), "grafted late", strings.Join(late, ", "), "last graft that makes sense", lastWords(s))
+	a.facts("may be promised", list(promises), "most probably", plural(s.Expected, "queen"), "costs most", costWords(s), "raises it most", strings.Join(raises, ", "), "grafted late", strings.Join(late, ", "), "last graft that makes sense", lastWords(v, s))
 }
 
 // printByPerson prints who has time for the minutes of each day, and what is over.
-func (a *app) printByPerson(days []dayPartShape) {
+func (a *app) printByPerson(v *book.View, days []dayPartShape) {
 	if len(days) == 0 {
 		return
 	}
@@ -268,7 +272,7 @@ func (a *app) printByPerson(days []dayPartShape) {
 		if d.Over >= 1 {
 			over = fmt.Sprintf("%.0f min nobody has time for", d.Over)
 		}
-		rows = append(rows, []string{"  " + shortDay(d.Day), fmt.Sprintf("%.0f min", d.Minutes), list(who), over})
+		rows = append(rows, []string{"  " + isoDay(v, d.Day), fmt.Sprintf("%.0f min", d.Minutes), list(who), over})
 	}
 	a.line("by person, whoever has most time that day first:")
 	a.table(rows)
@@ -286,7 +290,7 @@ func larvaeWords(grafts []graftShape) string {
 	case len(all) > 1:
 		return fmt.Sprintf("%d larvae each time", all[0])
 	default:
-		return fmt.Sprintf("%d larvae", all[0])
+		return plural(all[0], "larva")
 	}
 }
 

@@ -38,6 +38,11 @@ func (c *Course) Step(at Spot, d calendar.Day) *Day {
 	return c.lives.day(dayKey{c.yardDays(at.Yard).at(d), at.loss(), false})
 }
 
+// StepOf is what a day with so many hours fit to fly does to a nuc at a spot.
+func (c *Course) StepOf(at Spot, hours float64) *Day {
+	return c.lives.day(dayKey{hours, at.loss(), false})
+}
+
 func (s Spot) loss() float64 {
 	if s.Loss == 0 {
 		return usualLoss

@@ -19,6 +19,8 @@ type CellsLate struct {
 	Lost   float64   // of them, destroyed by At if they stay together so long
 	Hard   time.Time // the instant by which they are caged, if they may not be together until At; zero: nobody cages them
 	Queens float64   // laying queens fewer: of those that nucs are given, lost or out by At
+
+	today calendar.Day
 }
 
 // CellsLate is that of a batch of a wish, by the keeper's own rates: what a day's work that
@@ -26,7 +28,7 @@ type CellsLate struct {
 func (p *Planner) CellsLate(b Batch) CellsLate {
 	best := b.Rung(GiveCells).Best
 	again := p.freeAfter(best)
-	l := CellsLate{At: p.GraftAt(again), Days: again.Sub(best), Cells: int(math.Round(b.Size.Cells))}
+	l := CellsLate{At: p.GraftAt(again), Days: again.Sub(best), today: p.view.Today(), Cells: int(math.Round(b.Size.Cells))}
 	own, clock := p.Own(), bee.Batch{Graft: b.Ladder.Graft, Cells: l.Cells}.Clock(p.numbers)
 	l.Lost = clock.Loose().Lost(l.At)
 	given := func(cells float64) float64 { return min(cells, float64(b.Size.Nucs)) } // more than there are nucs is spare
@@ -66,17 +68,19 @@ func (l CellsLate) Late() string {
 func (l CellsLate) Words(zone *time.Location) string {
 	caged := ""
 	if !l.Hard.IsZero() {
-		caged = ", in cages from " + lateHour(l.Hard, zone) + " on"
+		caged = ", in cages from " + l.hour(l.Hard, zone) + " on"
 	}
-	return "by " + lateHour(l.At, zone) + caged + ": " + l.costs()
+	return "by " + l.hour(l.At, zone) + caged + ": " + l.costs()
 }
 
 // Short is [CellsLate.Words] where the hard hour is told beside it: "Thu 13 May 15:00: 7 queens fewer".
 func (l CellsLate) Short(zone *time.Location) string {
-	return lateHour(l.At, zone) + ": " + l.costs()
+	return l.hour(l.At, zone) + ": " + l.costs()
 }
 
-func lateHour(t time.Time, zone *time.Location) string { return t.In(zone).Format("Mon 2 Jan 15:04") }
+func (l CellsLate) hour(t time.Time, zone *time.Location) string {
+	return calendar.DayOf(t, zone).ShortFrom(l.today) + t.In(zone).Format(" 15:04")
+}
 
 func (l CellsLate) costs() string {
 	switch {

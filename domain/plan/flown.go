@@ -8,6 +8,8 @@ import (
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 	"lidmark/domain/weather"
 )
 
@@ -15,17 +17,28 @@ import (
 // of their flights by its layer.
 type Flown struct {
 	Seen, Foretold, Usual, Assumed int
-	Hours                          float64      // fit to fly, of all days
+	Hours                          float64      // fit to fly, of the days on which drones are there
+	Droneless                      int          // days on which none are
 	Months                         []time.Month // of days that are assumed
 	Each                           float64      // hours that are assumed of each of them
+	Later                          float64      // fit to fly after those days, until they are as old as Late
+	Late                           calendar.Day // days of age at which a virgin is late
 }
 
 // Flown is the weather of the days on which the queens of a ladder fly in a yard.
 func (p *Planner) Flown(l Ladder, yard book.YardID) (f Flown) {
 	y, r := p.course.Weather(yard), l.Rung(Fly)
+	f.Late = p.days(practice.VirginLate)
+	for d := r.By + 1; d <= l.Rung(Emerge).Best+f.Late; d++ {
+		f.Later += p.MatingHours(yard, d)
+	}
 	for d := r.From; d <= r.By; d++ {
 		day := y.Day(d)
-		f.Hours += day.Hours
+		if p.DronesOn(yard, d) {
+			f.Hours += day.Hours
+		} else {
+			f.Droneless++
+		}
 		switch day.Layer {
 		case weather.Seen:
 			f.Seen++
@@ -62,12 +75,24 @@ func (f Flown) String() string {
 	for _, k := range kinds {
 		switch {
 		case k.days == f.Days():
-			return k.alone
+			return k.alone + f.without()
 		case k.days > 0:
 			all = append(all, fmt.Sprintf("%d %s", k.days, k.some))
 		}
 	}
-	return "days: " + strings.Join(all, ", ")
+	return "days: " + strings.Join(all, ", ") + f.without()
+}
+
+// without says of how many of the days nobody expects drones; "" where of none.
+func (f Flown) without() string {
+	switch f.Droneless {
+	case 0:
+		return ""
+	case f.Days():
+		return ", all without drones"
+	default:
+		return fmt.Sprintf(", %d without drones", f.Droneless)
+	}
 }
 
 // untold is what is to be minded where nobody told the weather of some of the days.

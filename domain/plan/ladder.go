@@ -45,6 +45,7 @@ type Planner struct {
 	stands  func() map[book.BatchID]Left
 	live    func() map[book.YardID]int // see [Planner.liveNucs]
 	freed   func() map[book.NucID]calendar.Day
+	combs   func() []combAt
 	mu      sync.Mutex
 	sizes   map[sizeKey]Size // as far as they were asked for
 	ladders map[ladderKey]Ladder
@@ -66,7 +67,7 @@ func New(c *course.Course) *Planner {
 		reared: sync.OnceValue(func() Rates { return RearedOf(c.View()) }),
 	}
 	p.waiting, p.inHand = sync.OnceValue(p.allWaiting), sync.OnceValue(p.allInHand)
-	p.stands, p.live = sync.OnceValue(p.allStanding), sync.OnceValue(p.liveNucs)
+	p.stands, p.live, p.combs = sync.OnceValue(p.allStanding), sync.OnceValue(p.liveNucs), sync.OnceValue(p.allCombs)
 	p.freed = sync.OnceValue(p.allFreed)
 	return p
 }

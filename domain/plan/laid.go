@@ -12,7 +12,8 @@ import (
 
 // Laid is when the queens of a planned batch lay their first eggs and are ready:
 // the chance by day that one who was accepted does, driven by the hours fit to
-// fly of the yard's days, as seen, foretold or usual.
+// fly of the yard's days, as seen, foretold or usual, on which drones are there. Of usual days
+// it is the mean over spells of warm and of cold weather, which all queens of a graft share.
 type Laid struct {
 	out   Out
 	from  calendar.Day
@@ -67,7 +68,7 @@ func (p *Planner) laidOf(graft time.Time, yard book.YardID) Laid {
 	p.mu.Unlock()
 	if !known {
 		one := bee.Batch{Graft: graft, Cells: 1}.Clock(p.numbers)
-		l = laidOf(p.course, yard, outOf(one, zoned{p.course.Zone(yard)}), p.numbers)
+		l = p.laidBy(yard, outOf(one, zoned{p.course.Zone(yard)}))
 		p.mu.Lock()
 		p.laid[key] = l
 		p.mu.Unlock()
@@ -81,27 +82,30 @@ type laidKey struct {
 	yard  book.YardID
 }
 
-// laidOf follows the queens of cells that emerge so, in a yard.
-func laidOf(c *course.Course, yard book.YardID, o Out, n practice.Numbers) Laid {
+// laidBy follows the queens of cells that emerge so, in a yard.
+func (p *Planner) laidBy(yard book.YardID, o Out) Laid {
+	n, m := p.numbers, p.course.Model()
 	l := Laid{
 		out: o, from: o.From, on: make([]float64, laidAhead),
 		after: n.Days(practice.ReadyAfterFirstEgg), age: n.Days(practice.LeastAgeAtHandOver),
 	}
-	at := c.SpotIn(yard)
-	usual := func(d calendar.Day) *course.Day { return c.Step(at, d) }
+	at, hours := p.course.SpotIn(yard), p.matingHours(yard, o.From, o.From+calendar.Day(len(o.Share)+laidAhead))
 	for i, share := range o.Share {
 		born := make([]float64, laidAhead)
-		follow(c.Model(), o.From+calendar.Day(i), share, usual, func(d calendar.Day, first float64) {
-			if at := int(d - l.from); at < len(l.on) {
-				l.on[at] += first
-				born[at] += first
-			}
-		})
+		for spell, weight := range hours.weights {
+			usual := func(d calendar.Day) *course.Day { return p.course.StepOf(at, hours.on[d-o.From][spell]) }
+			follow(m, o.From+calendar.Day(i), weight*share, usual, func(d calendar.Day, first float64) {
+				if at := int(d - l.from); at < len(l.on) {
+					l.on[at] += first
+					born[at] += first
+				}
+			})
+		}
 		l.born = append(l.born, born)
 	}
-	fine := c.Model().Day(n.Get(practice.FitHoursPlus), 1)
+	fine := m.Day(n.Get(practice.FitHoursPlus), 1)
 	always := func(calendar.Day) *course.Day { return fine }
-	follow(c.Model(), 0, 1, always, func(_ calendar.Day, first float64) { l.fair += first })
+	follow(m, 0, 1, always, func(_ calendar.Day, first float64) { l.fair += first })
 	return l
 }
 

@@ -7,6 +7,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/practice"
 )
 
 // How far ahead the last graft is looked for, in days, and in which steps: a season
@@ -64,6 +65,27 @@ func (p *Planner) NoLast(yard book.YardID) string {
 		return "the usual weather of " + strings.Join(untold[:n-1], ", ") + " and " + untold[n-1] + " is not told"
 	default:
 		return fmt.Sprintf("the usual weather of %d months is not told, %s to %s", len(untold), untold[0], untold[len(untold)-1])
+	}
+}
+
+// After says why grafts after the last one that makes sense do not: fewer than half of their queens
+// lay, for want of weather, which may be assumed, or of drones, and then by which number.
+func (p *Planner) After(yard book.YardID, last calendar.Day) (why string, by practice.Key) {
+	at := ""
+	for d, to := p.mating(last); d <= to; d++ {
+		if f := p.course.Weather(yard).Day(d); f.Guess {
+			at = fmt.Sprintf(" at %.3g h a day fit to fly, as no weather is told", f.Hours)
+			break
+		}
+	}
+	without, by := p.droneless(yard, last+lastStep)
+	switch {
+	case by != 0:
+		return "after it fewer than half lay" + at + ": " + without, by
+	case at != "":
+		return "after it fewer than half lay" + at, 0
+	default:
+		return "after it the usual weather lets fewer than half lay", 0
 	}
 }
 

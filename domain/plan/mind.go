@@ -12,7 +12,24 @@ import (
 // Mind is something to be minded of a graft, and what to do about it; Do may be empty.
 type Mind struct {
 	Why, Do string
-	Season  bool // it is about the season, not about what nobody told
+	By      practice.Key // the number by which it is so, where that may be another with this keeper's bees; 0: none
+	Season  bool         // it is about the season, not about what nobody told
+}
+
+// Used are the numbers by which it is so, as far as they may be others with this keeper's bees.
+func (m Mind) Used() []practice.Key {
+	if m.By == 0 {
+		return nil
+	}
+	return []practice.Key{m.By}
+}
+
+// without is a mind of a graft with what its queens want of drones.
+func (m Mind) without(p *Planner, yard book.YardID, graft calendar.Day) Mind {
+	if says, by := p.droneless(yard, graft); by != 0 {
+		m.Why, m.By = m.Why+"; "+says, by
+	}
+	return m
 }
 
 // keptLong is from how many days on, between the day by which queens are there and the
@@ -24,16 +41,20 @@ const keptLong = 30
 // spring, weather that nobody told, and the season.
 func (p *Planner) Minds(a Answer) (all []Mind) {
 	first := a.Batches[0]
+	if a.Full.Day != 0 {
+		all = append(all, p.full(a))
+	}
 	switch {
 	case !a.InTime && a.Graft > a.From && p.lets(a.Yard, a.From) < makesSense:
 		all = append(all, Mind{
 			Why: fmt.Sprintf("no graft from %s on makes sense before %s: the yard's weather lets fewer than half of the queens lay who would in fair weather", p.said(a.From), p.said(first.Day)),
 			Do:  "Take queens of an earlier graft, or another day", Season: true,
-		})
+		}.without(p, a.Yard, a.From))
 	case a.InTime && a.Passed != 0:
 		all = append(all, Mind{
-			Why: fmt.Sprintf("grafted so early for the weather: %s is the latest day in time, and of its queens who would lay in fair weather %s do", p.said(a.Passed), OfHundred(p.lets(a.Yard, a.Passed))), Season: true,
-		})
+			Why:    fmt.Sprintf("grafted so early for the weather: %s is the latest day in time, and of its queens who would lay in fair weather %s do", p.said(a.Passed), OfHundred(p.lets(a.Yard, a.Passed))),
+			Season: true,
+		}.without(p, a.Yard, a.Passed))
 	}
 	for _, b := range a.Batches {
 		for _, m := range p.MindsOf(b.Ladder, a.Yard) {
@@ -43,12 +64,29 @@ func (p *Planner) Minds(a Answer) (all []Mind) {
 		}
 	}
 	if there := p.inTimeFor(a.Batches[len(a.Batches)-1].Ladder, a.Laying); a.InTime && a.By.Sub(there) >= keptLong {
-		all = append(all, Mind{Why: fmt.Sprintf("%s are there by %s: what is lost of them until %s is not reckoned", OfHundred(p.numbers.Get(practice.PlanInTime)), p.said(there), p.said(a.By)), Season: true})
+		all = append(all, Mind{
+			Why: fmt.Sprintf("%s are there by %s: what is lost of them until %s is not reckoned", OfHundred(p.numbers.Get(practice.PlanInTime)), p.said(there), p.said(a.By)),
+			Do:  p.kept(a, there), Season: true,
+		})
 	}
 	if e := a.Instead; !e.Yard.IsZero() {
 		all = append(all, Mind{Why: fmt.Sprintf("in %s and not in %s, where most nucs stand: there it is %s", p.view.Yard(a.Yard).Name, p.view.Yard(e.Yard).Name, OfHundred(e.Chance)), Season: true})
 	}
 	return all
+}
+
+// kept says how long the queens of an answer keep who are there by a day.
+func (p *Planner) kept(a Answer, there calendar.Day) string {
+	full, banked := a.Batches[0].Laid.Day(middle)+p.days(practice.FullBy), there+p.days(practice.MatedBankMost)
+	says := fmt.Sprintf("Small nucs are full by about %s, and a bank keeps mated queens until about %s", p.said(full), p.said(banked))
+	switch {
+	case a.By <= banked:
+		return says
+	case a.Passed != 0: // no later graft makes sense
+		return says + ": nothing of this keeps them so long. Give their nucs room"
+	default:
+		return says + ": nothing of this keeps them so long. Graft later, or give their nucs room"
+	}
 }
 
 // MindsOf are what is to be minded of one graft: that its yard is on standstill, that it comes
@@ -95,6 +133,7 @@ func (p *Planner) OutOfSeason(yard book.YardID, graft calendar.Day) (m Mind, ok 
 	if last, ok := p.LastOf(yard, graft); ok && last < graft {
 		m.Why += "; the last graft that makes sense is on " + p.said(last)
 	}
+	m = m.without(p, yard, graft)
 	if next := p.Soonest(yard, graft); next > graft {
 		m.Do = "Graft from " + p.said(next) + " on"
 	}

@@ -6,13 +6,30 @@ import (
 )
 
 // Possible is [Planner.Answer] where it would graft so soon that a step before that is
-// past: of the first graft that has them all. The wish is not in time if that is too
-// late. A graft of which the keeper says the day, and one that is planned, stay.
+// past: of the first graft that has them all; and where no nuc is free for its cells, of the
+// nearest for which some are. The wish is not in time if that is too late. A graft of which the
+// keeper says the day, and one that is planned, stay.
 func (p *Planner) Possible(w Wish) Answer {
-	a := p.Answer(w)
-	if w.Graft != 0 || !w.Not.IsZero() {
+	a, stays := p.Answer(w), w.Graft != 0 || !w.Not.IsZero()
+	if !stays {
+		a = p.notPast(w, a)
+	}
+	if a.Nucs > 0 {
 		return a
 	}
+	full := Full{a.Yard, a.Batches[0].Ladder}
+	if day, yard := p.nucsFree(w, a); day != 0 && !stays {
+		passed := a.Passed
+		w.Graft, w.Yard = day, yard
+		a = p.Answer(w)
+		a.Passed = passed
+	}
+	a.Full = full
+	return a
+}
+
+// notPast is an answer of a graft so late that no step before it is past.
+func (p *Planner) notPast(w Wish, a Answer) Answer {
 	passed := a.Passed
 	for range possibleRounds {
 		late := missed(a.Batches[0].Ladder, p.view.Today())

@@ -3,6 +3,7 @@ package plan
 import (
 	"cmp"
 	"math"
+	"slices"
 	"time"
 
 	"lidmark/domain/book"
@@ -39,6 +40,13 @@ type Batch struct {
 	Size
 }
 
+// For is its graft for queens who are ready by a day, or lay by then.
+func (b Batch) For(day calendar.Day, laying bool) Graft {
+	g := b.Graft
+	g.Late = 1 - b.Laid.InTime(day, laying)
+	return g
+}
+
 // Answer is what becomes of a wish.
 type Answer struct {
 	Wish    // with all that was found
@@ -50,8 +58,10 @@ type Answer struct {
 	Nearest calendar.Day
 	Sizing  Sizing  // of one graft; why no number of larvae is enough, and what comes nearest
 	Chances Chances // of how many queens are there by the day
+	Then    Chances // where none is in time, of how many are there by Nearest; else as Chances
 	Chance  float64 // of as many as are wished
 	Instead Elsewhere
+	Full    Full // the graft that would be in time, where this is the nearest that finds a nuc free, or none does
 
 	shares []int // of the nucs, by graft, as they were parted
 }
@@ -78,7 +88,7 @@ func (p *Planner) Answer(w Wish) (best Answer) {
 	for i, y := range yards {
 		w.Yard = y
 		a := p.answer(p.filled(w))
-		if i == 0 || a.Chance > best.Chance+rounding {
+		if i == 0 || a.nearer(best) {
 			a.Instead = best.Instead
 			if i > 0 && a.Instead.Yard.IsZero() {
 				a.Instead = Elsewhere{best.Yard, best.Chance}
@@ -90,6 +100,15 @@ func (p *Planner) Answer(w Wish) (best Answer) {
 		}
 	}
 	return best
+}
+
+// nearer tells whether an answer comes nearer to the wish than another, as far as a reader is told:
+// it is surer, else more queens are there by the day, else its graft gives more.
+func (a Answer) nearer(than Answer) bool {
+	near := func(of Answer) []float64 {
+		return []float64{math.Round(100 * of.Chance), math.Round(of.Chances.Mean()), math.Round(of.Then.Mean())}
+	}
+	return slices.Compare(near(a), near(than)) > 0
 }
 
 func (p *Planner) answer(w Wish) Answer {
@@ -228,7 +247,7 @@ func (p *Planner) inTimeFor(l Ladder, laying bool) calendar.Day {
 // sized for the nearest day, for which it is offered.
 func (p *Planner) size(a *Answer, ladders []Ladder) {
 	z := sizing{a: a, open: a.Nucs == 0, grafts: make([]Graft, len(ladders))}
-	z.by(a.day(), ladders)
+	z.by(a.Day(), ladders)
 	z.first = p.place(a, ladders, z.grafts)
 	z.shares = a.shares
 	found := a.Larvae == 0
@@ -244,7 +263,10 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 	if found && !a.InTime {
 		a.Sizing.Limit = LateLimit
 	}
-	z.by(a.By, ladders)
+	a.Then = z.with(a.Larvae)
+	if !a.InTime {
+		z.by(a.By, ladders)
+	}
 	a.Chances = z.with(a.Larvae)
 	a.Chance = a.Chances.AtLeast(a.Queens)
 	if a.Sizing.Limit != NoLimit {
@@ -259,8 +281,8 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 	}
 }
 
-// day is the day for which a wish is sized: the nearest, where none is in time for its own.
-func (a Answer) day() calendar.Day {
+// Day is the day for which a wish is sized: the nearest, where none is in time for its own.
+func (a Answer) Day() calendar.Day {
 	if a.InTime {
 		return a.By
 	}

@@ -21,6 +21,8 @@ const (
 	DroneEmerges
 	DroneRipe
 	DroneBestUntil
+	DronesFrom
+	DronesUntil
 
 	// The capped phase and its warmth.
 	BroodWarmth
@@ -207,6 +209,7 @@ const (
 	RainyDayFit
 	UsualSpread
 	WindSpread
+	WarmthLasts
 	ForecastError
 	ForecastErrorGrows
 	ForecastWindError

@@ -66,6 +66,15 @@ var casteRows = []Number{
 		Default: 28, Min: 21, Max: 35, Source: "Rhodes 2002, NSW Agriculture DAI/112", Confidence: Verified, Used: "how long drones serve",
 	},
 	{
+		Key: DronesFrom, Name: "drones_from", Title: "Ripe drones without a comb hung in, before the longest day from", Unit: Day,
+		Default: 60, Min: 20, Max: 150, Source: "late April in the north; " + noSource, Confidence: CommonPractice, Used: "plan of a batch, last graft that makes sense",
+	},
+	{
+		Key: DronesUntil, Name: "drones_until", Title: "Drones are there, after the longest day until", Unit: Day,
+		Default: 70, Min: 20, Max: 150, Source: "thrown out from late August on in keepers' pages of Britain and the north of America; later where forage lasts and colonies have no queen, sooner in dearth (honeybee.drawwing.org)",
+		Confidence: Taught, Used: "plan of a batch, last graft that makes sense",
+	},
+	{
 		Key: BroodWarmth, Name: "brood_warmth", Title: "Warmth the clock is given for", Unit: Celsius,
 		Default: 34.5, Min: 34, Max: 35, Source: chuda2015 + "; nest 33 to 36 °C, Petz et al 2004", Confidence: Verified,
 		Used: "the clock of cells in an incubator",

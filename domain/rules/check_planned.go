@@ -46,7 +46,7 @@ func (c *checker) outOfSeason(i Graft) {
 		c.warn(m.Why, m.Do)
 	}
 	if m, ok := p.OutOfSeason(i.Yard, i.On); ok {
-		c.warn(m.Why, m.Do)
+		c.warn(m.Why, m.Do, m.Used()...)
 	}
 }
 

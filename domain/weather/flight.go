@@ -37,4 +37,5 @@ type Flight struct {
 	Chance float64 // of at least one fit hour; 0 or 1 for a day that was seen
 	Layer  Layer
 	Why    string // one line in the keeper's words with its numbers
+	Guess  bool   // neither the day nor any month tells how warm it is: the hours are the keeper's number
 }

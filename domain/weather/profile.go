@@ -12,19 +12,19 @@ type profile []sample
 // fit are the fit hours of a day that comes as it is told.
 func (p profile) fit(l *limits) float64 { return p.blown(l, 1).warmed(l, 0) }
 
-// expected are the mean of the fit hours of a day whose temperature strays by a
-// standard deviation in °C and whose wind by a share of itself, and the chance
-// of at least one, for a day that leaves part of them.
+// expected are the mean of the fit hours of a day that is warmer than told by so many °C, whose
+// temperature strays by a standard deviation in °C and whose wind by a share of itself, and the
+// chance of at least one, for a day that leaves part of them.
 //
 // Both are sums over fixed points and not simulated: 21 temperatures times 5
 // winds, each as likely as the others (the middles of equal shares of a normal
 // distribution). A simulation gives the same to 0.03 h (a test compares).
-func (p profile) expected(l *limits, strays, winds float64, parts ...part) (hours, chance float64) {
+func (p profile) expected(l *limits, warmer, strays, winds float64, parts ...part) (hours, chance float64) {
 	each := 1 / float64(len(byWarmth)*len(byWind))
 	for _, w := range byWind {
 		blown := p.blown(l, max(0, 1+w*winds))
 		for _, z := range byWarmth {
-			h := blown.warmed(l, z*strays)
+			h := blown.warmed(l, warmer+z*strays)
 			for _, of := range parts {
 				hours += each * of.chance * h * of.left
 				if h*of.left >= 1 {

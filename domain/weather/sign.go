@@ -59,7 +59,7 @@ func comes(told, came book.Sign, right float64) float64 {
 func (y *Yard) assumed() Flight {
 	h := y.numbers.Get(practice.FitHoursUntold)
 	return Flight{
-		Hours: h, Chance: min(1, h/y.numbers.Get(practice.FitHoursPlus)), Layer: Assumed,
+		Hours: h, Chance: min(1, h/y.numbers.Get(practice.FitHoursPlus)), Layer: Assumed, Guess: true,
 		Why: fmt.Sprintf("nobody told this day's weather, and no normals are typed: %s h assumed", figure(h)),
 	}
 }

@@ -1,6 +1,7 @@
 package weather
 
 import (
+	"math"
 	"sync"
 	"time"
 
@@ -16,9 +17,11 @@ type Yard struct {
 	place   Place
 	numbers practice.Numbers
 	limits  limits
+	inSpell float64 // see [inSpell]
 
-	mu   sync.RWMutex
-	days map[calendar.Day]*Flight
+	mu     sync.RWMutex
+	days   map[calendar.Day]*Flight
+	spells map[calendar.Day]Spells
 }
 
 // NewYard is the weather of a yard as a view knows it; of a yard that nobody
@@ -27,7 +30,8 @@ func NewYard(v *book.View, id book.YardID) *Yard {
 	y := v.Yard(id)
 	return &Yard{
 		yard: y, place: PlaceOf(y),
-		numbers: v.Numbers(), limits: limitsOf(v.Numbers()), days: map[calendar.Day]*Flight{},
+		numbers: v.Numbers(), limits: limitsOf(v.Numbers()), inSpell: inSpell(v.Numbers()),
+		days: map[calendar.Day]*Flight{}, spells: map[calendar.Day]Spells{},
 	}
 }
 
@@ -41,9 +45,48 @@ func PlaceOf(y *book.Yard) Place {
 	if y.Lat != 0 || y.Lon != 0 {
 		return Place{y.Lat, y.Lon}
 	}
-	_, winter := time.Date(2027, 1, 1, 12, 0, 0, 0, y.Zone).Zone()
-	_, summer := time.Date(2027, 7, 1, 12, 0, 0, 0, y.Zone).Zone()
-	return Place{unplacedLat, time.Duration(min(winter, summer)*int(time.Second)).Hours() * degreesAnHour}
+	january, july := clocks(y)
+	lat := float64(unplacedLat)
+	if january > july { // their summer
+		lat = -lat
+	}
+	return Place{lat, time.Duration(min(january, july)*int(time.Second)).Hours() * degreesAnHour}
+}
+
+// clocks are by how many seconds the clocks of a yard are ahead in January and in July.
+func clocks(y *book.Yard) (january, july int) {
+	_, january = time.Date(2027, 1, 1, 12, 0, 0, 0, y.Zone).Zone()
+	_, july = time.Date(2027, 7, 1, 12, 0, 0, 0, y.Zone).Zone()
+	return january, july
+}
+
+// tropic is the latitude up to which the sun is overhead twice a year: the tilt of the Earth's axis
+// in degrees (IAU 2006, 23°26').
+const tropic = 23.44
+
+// Longest is the longest day of the year that is nearest to a day; not ok between the tropics, where
+// it makes no season, and where nobody knows on which half of the Earth the yard lies: it has no
+// place, and its clocks are not changed.
+func (y *Yard) Longest(near calendar.Day) (longest calendar.Day, ok bool) {
+	january, july := clocks(y.yard)
+	unknown := y.yard.Lat == 0 && y.yard.Lon == 0 && january == july
+	if unknown || math.Abs(y.place.Lat) < tropic {
+		return 0, false
+	}
+	year, _, _ := near.Date()
+	month := time.June
+	if y.place.Lat < 0 {
+		month = time.December
+	}
+	const midYear = 183 // days, about half of a year
+	longest = calendar.Date(year, month, 21)
+	switch away := near.Sub(longest); {
+	case away > midYear:
+		longest = calendar.Date(year+1, month, 21)
+	case away < -midYear:
+		longest = calendar.Date(year-1, month, 21)
+	}
+	return longest, true
 }
 
 // Hours are the expected hours of a day fit to fly.

@@ -15,12 +15,12 @@ import (
 const wishAhead = 60
 
 // wishBegun is the window with a first wish where none was typed: what is owed for the first
-// order that waits for no graft and can be kept, else forty queens.
+// order that waits for no graft and can be kept, else forty queens, or what the nucs can give.
 func (s State) wishBegun() State {
 	if s.Typed(WishQueens) != "" {
 		return s
 	}
-	queens, by, of := 40, s.Today()+wishAhead, ""
+	queens, by, of := 0, s.Today()+wishAhead, ""
 	p := s.Present().planner()
 	for o := range s.Present().View.Orders() {
 		if o.Open() == 0 || season.Waits(p, o.Order) {
@@ -31,7 +31,20 @@ func (s State) wishBegun() State {
 			break
 		}
 	}
+	if queens == 0 {
+		queens, by = s.given(p, 40, by)
+	}
 	return s.WithField(WishQueens, FieldOf(strconv.Itoa(queens))).WithField(WishDay, FieldOf(dayTyped(by))).WithField(WishLine, FieldOf(of))
+}
+
+// given are so many queens by a day; where that is less likely than not, as many as the nucs that
+// there are most probably give, by the nearest day.
+func (s State) given(p *plan.Planner, queens int, by calendar.Day) (int, calendar.Day) {
+	a := p.Possible(plan.Wish{Queens: queens, By: by, Larvae: 2 * queens, Yard: s.Yards[Plan]}) // see nearestFor
+	if a.Chance >= 0.5 || a.Nucs == 0 {
+		return queens, by
+	}
+	return max(1, a.Then.Quantile(0.5)), a.Day()
 }
 
 // lineFor is the line of which queens for an order can be grafted, as it is in the book: its own,

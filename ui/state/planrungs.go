@@ -146,7 +146,7 @@ func (t rungTeller) dayLate() (says string) {
 		says = "; a day later " + t.sheet.DayLate()
 	}
 	if t.sheet.Last != 0 {
-		says += "; last about " + dayMonth(t.sheet.Last)
+		says += "; last about " + dayMonth(t.sheet.Last) + strings.TrimPrefix(t.sheet.Last.ShortFrom(t.s.Today()), t.sheet.Last.Short())
 	}
 	return says
 }
@@ -160,9 +160,9 @@ func (t rungTeller) cellsLate() string {
 }
 
 func (t rungTeller) ready() (amount, why string) {
-	c := t.sheet.Chances
+	c := t.sheet.Shown
 	if !t.sheet.InTime && !t.s.Planning.Forwards {
-		return "too late for " + t.sheet.By.Short(), t.readyWhy()
+		return fmt.Sprintf("most probably %d, too late for %s", c.Quantile(0.5), t.sheet.By.Short()), t.readyWhy()
 	}
 	amount = fmt.Sprintf("most probably %d (%d–%d)", c.Quantile(0.5), c.Quantile(0.1), c.Quantile(0.9))
 	return amount, t.readyWhy()

@@ -18,7 +18,8 @@ type PlanSheet struct {
 	Work     float64              // minutes of the wish from today on, those for drone combs too
 	People   []plan.PersonMinutes // who has time for how much of that; none where no hours are known
 	Over     float64              // minutes of it that nobody has time for
-	Stages   [][]plan.Stage       // of each graft, after each link of its chain
+	Shown    plan.Chances         // of how many queens are there by the day; by the nearest, where no graft is in time
+	Stages   [][]plan.Stage       // of each graft, after each link of its chain, by the same day
 	Raises   []plan.Raise
 	ByLarvae []plan.ByLarvae // how sure it is by larvae; none where no number says it
 	Two      float64         // the chance with two grafts a week apart; 0 where the wish has two
@@ -30,6 +31,7 @@ type PlanSheet struct {
 	Given    [][]plan.Given  // who gives bees and brood, of each graft
 	Others   []PlanOther     // other days for the graft
 	Last     calendar.Day    // last graft of the season that makes sense; 0: not known
+	After    string          // why no later one does
 	NoLast   string          // why it would not be known
 	Minds    []plan.Mind
 
@@ -62,7 +64,9 @@ func planSheetOf(key planKey) *PlanSheet {
 	s.two(p)
 	s.late(p)
 	s.others(p)
-	s.Last, _ = p.LastOf(s.Yard, s.Batches[len(s.Batches)-1].Day)
+	if s.Last, _ = p.LastOf(s.Yard, s.Batches[len(s.Batches)-1].Day); s.Last != 0 {
+		s.After, _ = p.After(s.Yard, s.Last)
+	}
 	s.NoLast = p.NoLast(s.Yard)
 	s.Minds = p.Minds(s.Answer)
 	return s
@@ -74,7 +78,14 @@ func answered(p *plan.Planner, key planKey) *PlanSheet {
 	s := &PlanSheet{Answer: p.Possible(key.wish), key: key}
 	first := s.Batches[0]
 	for _, b := range s.Batches {
-		s.Stages = append(s.Stages, s.Rates.Along(b.Graft))
+		g := b.Graft
+		if s.nearest() {
+			g = b.For(s.Day(), s.Laying)
+		}
+		s.Stages = append(s.Stages, s.Rates.Along(g))
+	}
+	if s.Shown = s.Chances; s.nearest() {
+		s.Shown = s.Then
 	}
 	s.LayBy = first.Laid.Day(laysBy)
 	s.days(p, key.of)
@@ -83,6 +94,9 @@ func answered(p *plan.Planner, key planKey) *PlanSheet {
 	s.Given = p.Given(s.Wanting()...)
 	return s
 }
+
+// nearest tells whether no graft is in time for the day that was said, so that the nearest is shown.
+func (s *PlanSheet) nearest() bool { return !s.InTime && s.key.wish.Graft == 0 }
 
 // laysBy is the share of queens by whose day of laying a batch is said to lay.
 const laysBy = 0.9

@@ -61,12 +61,12 @@ func (d *planDraw) most() (graft int) {
 }
 
 func (d *planDraw) ladderHead(a scene.Area) {
-	head := "Backwards from " + d.all.By.Short()
+	head := "Backwards from " + d.all.By.ShortFrom(d.s.Today())
 	switch {
 	case d.s.Planning.Forwards:
 		head = "Forwards from " + d.all.Batches[0].Day.Short()
 	case !d.all.InTime:
-		head = "The nearest: " + d.all.Nearest.Short()
+		head = "The nearest: " + d.all.Nearest.ShortFrom(d.s.Today())
 	}
 	const hint = "drag a step: all follow"
 	if d.Head > 0 {

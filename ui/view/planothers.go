@@ -41,7 +41,7 @@ func (d *planDraw) lastSaid() string {
 	if d.all.Last == 0 {
 		return "last graft not known: " + d.all.NoLast
 	}
-	return "last graft that makes sense: " + d.all.Last.Short()
+	return "last graft that makes sense: " + d.all.Last.ShortFrom(d.s.Today())
 }
 
 // chosenDay writes the day of the answer between the others, and gives where the next

@@ -21,7 +21,7 @@ func (d *planDraw) trials(a scene.Area, head string) {
 	y := d.partHead(a, head, "with batch luck: starter, weather, drones")
 	x, w := a.X+state.Edge, a.W-2*state.Edge
 	foot := a.Bottom() - promisesTall
-	there := max(10, d.all.Chances.Most())
+	there := max(10, d.all.Shown.Most())
 	most := max(there, min(d.all.Queens, there*5/4))
 	scale := w / float64(most+1)
 	bin := int(math.Ceil(9 / scale))
@@ -29,7 +29,7 @@ func (d *planDraw) trials(a scene.Area, head string) {
 	d.rect(scene.Area{X: wanted, Y: y, W: x + w - wanted, H: foot - y - 22}, scene.Sunk)
 	high := map[int]int{} // by bins, of which one begins at the wish
 	tallest := 1
-	all := d.all.Chances.Trials(trialsTold)
+	all := d.all.Shown.Trials(trialsTold)
 	binOf := func(n int) int { return int(math.Floor(float64(n-d.all.Queens) / float64(bin))) }
 	for _, n := range all {
 		high[binOf(n)]++
@@ -121,7 +121,7 @@ func (d *planDraw) promises(x, w, y float64) {
 	}
 	words := []string{"at 90 %", "at 75 %", "at 50 %"}
 	column := (w - 96) / 3
-	for i, p := range d.all.Chances.Promises() {
+	for i, p := range d.all.Shown.Promises() {
 		cx := x + 96 + float64(i)*column
 		d.text(cx, y+25, fmt.Sprint(p.Queens), ink(18).semi())
 		d.fit(cx, y+43, words[i], ink2(12.5), cx+column-2)

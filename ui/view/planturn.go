@@ -30,5 +30,5 @@ func (d seasonDraw) turn(row scene.Area) {
 	x = d.fit(x, y+22, "d after the catch, a visit every", ink2(14), row.Right()) + 8
 	field(state.TurnVisit, "1", "you come every so many days; empty: any day", narrow)
 	x = d.fit(x, y+22, "d, until", ink2(14), row.Right()) + 8
-	field(state.TurnLast, last, "the last queens are wanted by that day; empty: when those of the season's last graft are ready", wide)
+	field(state.TurnLast, last, "the last queens are wanted by that day; empty: when those of the season's last graft are ready", max(wide, d.width(last, ink(14))+26))
 }

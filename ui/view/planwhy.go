@@ -250,7 +250,7 @@ func (d *planDraw) lastLines(x, y, w float64, f font) float64 {
 	d.wrap(x, y-more, says, f, w, 3)
 	reason := says
 	if d.all.Last != 0 {
-		reason = "After it the yard's usual weather lets fewer than half mate"
+		reason = sentence(d.all.After)
 	}
 	d.hit(scene.Area{X: x, Y: y - more - 14, W: w, H: more + 20}, scene.Ref{Kind: state.FigureRef, ID: "last"}, reason)
 	return y - more - 16
