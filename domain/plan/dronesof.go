@@ -6,35 +6,39 @@ import (
 	"lidmark/domain/practice"
 )
 
-// DronesOn tells whether ripe drones are to be expected near a yard on a day: from so many days
-// before the longest day of the year to so many after it; sooner where a comb hangs, or can be hung
-// in from today on, that has ripe ones by then. Where nobody knows when the longest day is they are
-// taken to be there.
-func (p *Planner) DronesOn(yard book.YardID, d calendar.Day) bool {
+// DronesOn is which share of its ripe drones is to be expected near a yard on a day, 0 to 1: all from so
+// many days before the longest day of the year until they begin to be thrown out so many after it, which
+// goes on evenly for so many more; sooner where a comb hangs, or can be hung in from today on, that has
+// ripe ones by then. Where nobody knows when the longest day is they are taken to be there.
+func (p *Planner) DronesOn(yard book.YardID, d calendar.Day) float64 {
 	longest, ok := p.course.Weather(yard).Longest(d)
+	thrown := longest + p.days(practice.DronesUntil)
 	switch {
 	case !ok:
-		return true
-	case d > longest+p.days(practice.DronesUntil):
-		return false
+		return 1
+	case d > thrown:
+		return max(0, 1-float64(d.Sub(thrown))/p.numbers.Get(practice.DronesThrownOut))
 	case d >= longest-p.days(practice.DronesFrom):
-		return true
+		return 1
 	}
 	guess := p.course.Weather(yard).Day(d).Guess // nobody tells how warm it is: no comb of winter is believed in
-	before := longest.AddMonths(-12) + p.days(practice.DronesUntil)
-	return !guess && d >= p.firstComb(yard, before+1)+p.days(practice.DroneRipe)
+	before := thrown.AddMonths(-12)
+	if !guess && d >= p.firstComb(yard, before+1)+p.days(practice.DroneRipe) {
+		return 1
+	}
+	return 0
 }
 
-// droneless says that the queens of a graft have days fit to fly without drones, and by which number
-// that is so; "" and 0 where they have none.
+// droneless says that the queens of a graft have days fit to fly with fewer than half of the drones, and
+// by which number that is so; "" and 0 where they have none.
 func (p *Planner) droneless(yard book.YardID, graft calendar.Day) (says string, by practice.Key) {
 	y := p.course.Weather(yard)
 	for d, to := p.mating(graft); d <= to; d++ {
 		longest, ok := y.Longest(d)
 		switch {
-		case p.DronesOn(yard, d) || y.Hours(d) < hardlyFit:
+		case p.DronesOn(yard, d) >= 0.5 || y.Hours(d) < hardlyFit:
 		case ok && d > longest:
-			return "drones are taken to be there until " + p.said(longest+p.days(practice.DronesUntil)) + ", if yours stay longer change the number", practice.DronesUntil
+			return "drones are taken to be thrown out from " + p.said(longest+p.days(practice.DronesUntil)) + " on, if yours stay longer change the number", practice.DronesUntil
 		default:
 			return "drones are taken to be there from " + p.said(longest-p.days(practice.DronesFrom)) + " on, or from a comb that hangs, if yours are sooner change the number", practice.DronesFrom
 		}

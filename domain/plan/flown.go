@@ -17,7 +17,7 @@ import (
 // of their flights by its layer.
 type Flown struct {
 	Seen, Foretold, Usual, Assumed int
-	Hours                          float64      // fit to fly, of the days on which drones are there
+	Hours                          float64      // fit to fly, as far as drones are there
 	Droneless                      int          // days on which none are
 	Months                         []time.Month // of days that are assumed
 	Each                           float64      // hours that are assumed of each of them
@@ -34,9 +34,9 @@ func (p *Planner) Flown(l Ladder, yard book.YardID) (f Flown) {
 	}
 	for d := r.From; d <= r.By; d++ {
 		day := y.Day(d)
-		if p.DronesOn(yard, d) {
-			f.Hours += day.Hours
-		} else {
+		drones := p.DronesOn(yard, d)
+		f.Hours += drones * day.Hours
+		if drones == 0 {
 			f.Droneless++
 		}
 		switch day.Layer {

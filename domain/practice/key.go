@@ -23,6 +23,7 @@ const (
 	DroneBestUntil
 	DronesFrom
 	DronesUntil
+	DronesThrownOut
 
 	// The capped phase and its warmth.
 	BroodWarmth

@@ -30,7 +30,7 @@ func lateBook(by calendar.Day) *booktest.Pen {
 // the later, the less. What the search finds then is as sure as a wish has it.
 func TestLateGraftsHaveOneChance(t *testing.T) {
 	by, home, before := day(t, "2027-10-10"), booktest.Yard("home"), 1.0
-	for _, graft := range []string{"2027-07-20", "2027-08-10", "2027-08-13", "2027-08-20"} {
+	for _, graft := range []string{"2027-07-20", "2027-08-10", "2027-08-13", "2027-08-20", "2027-08-30"} {
 		pen, b := lateBook(by), booktest.Batch("b")
 		at := func(on string) *plan.Planner { return plan.New(course.New(pen.View(on))) }
 		wished := at("2027-07-01 08:00").Answer(plan.Wish{Queens: 4, By: by, Graft: day(t, graft), Larvae: 24, Nucs: 12, Yard: home}).Chance
