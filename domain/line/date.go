@@ -33,11 +33,6 @@ func splitDate(text string) (day int, month time.Month, ok bool) {
 	return day, month, day > 0 && month > 0
 }
 
-func isDate(text string) bool {
-	_, _, ok := splitDate(text)
-	return ok
-}
-
 // dateFigure is a number of one or two digits; 0 where it is none.
 func dateFigure(text string) int {
 	if len(text) > 2 || strings.Trim(text, "0123456789") != "" {

@@ -19,7 +19,7 @@ type When struct {
 }
 
 // ParseWhen reads "2027-05-15", "2027-05-15 18:00", "yesterday evening", "3 days ago",
-// "+3", "sat", "29 Apr 18:00", "29.4.": days are counted from today, and the name of a
+// "+3", "sat", "29 Apr 18:00", "Thu 29 Apr 2027", "29.4.": days are counted from today, and the name of a
 // weekday, or a day and month without a year, is the nearest such day gone by, or
 // today. "4/5" can be two days and is none. Its error says how to write it.
 func ParseWhen(text string, today calendar.Day, zone *time.Location) (When, error) {
@@ -60,16 +60,24 @@ func dayAndTime(text string) (day, clock string) {
 		text = text[:t] + " " + text[t+1:]
 	}
 	words := strings.Fields(text)
-	n := min(1, len(words))
-	if len(words) > 1 && isDate(words[0]+" "+words[1]) {
-		n = 2
-	}
+	n := dateWords(words)
 	if len(words) >= agoWords {
 		if _, ok := ago(strings.Join(words[:agoWords], " ")); ok {
 			n = agoWords
 		}
 	}
 	return strings.Join(words[:n], " "), strings.ToLower(strings.Join(words[n:], " "))
+}
+
+// dateWords is how many words at the beginning are a day: a weekday, day and month, and year.
+func dateWords(words []string) int {
+	n := min(1, len(words))
+	for last := n + 1; last <= min(4, len(words)); last++ {
+		if _, _, _, _, ok := splitDated(strings.Join(words[:last], " ")); ok {
+			n = last
+		}
+	}
+	return n
 }
 
 // when is a day with a time, or a part of the day, as it is typed.
@@ -153,8 +161,8 @@ func parseDay(word string, today calendar.Day, way direction) (calendar.Day, err
 	if days, ok := ago(word); ok {
 		return inBooks(word, today-days)
 	}
-	if day, month, ok := splitDate(word); ok {
-		return nearest(word, day, month, today, way)
+	if d, ok, err := dated(word, today, way); ok {
+		return d, err
 	}
 	d, err := calendar.ParseDay(word)
 	var missing *calendar.NoSuchDayError

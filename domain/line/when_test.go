@@ -89,7 +89,7 @@ func TestParseWhenRefuses(t *testing.T) {
 			t.Errorf("ParseWhen(%q): %v, want %s", text, err, want)
 		}
 	}
-	for _, text := range []string{"", "someday", "fr", "2027-02-30", "today 25:00", "5/5/2027", "T", "+", "+99999999999", "0 May", "May", "5 Ma", "5.", "Apr Apr", "29 Apr 2027", "0 days ago", "-3 days ago", "three days ago", "3 days", "days ago", "3 months ago"} {
+	for _, text := range []string{"", "someday", "fr", "2027-02-30", "today 25:00", "5/5/2027", "T", "+", "+99999999999", "0 May", "May", "5 Ma", "5.", "Apr Apr", "0 days ago", "-3 days ago", "three days ago", "3 days", "days ago", "3 months ago"} {
 		if _, err := line.ParseWhen(text, today, berlin); err == nil {
 			t.Errorf("ParseWhen(%q): no error", text)
 		}

@@ -34,7 +34,7 @@ func (s State) wishBegun() State {
 	if queens == 0 {
 		queens, by = s.given(p, 40, by)
 	}
-	return s.WithField(WishQueens, FieldOf(strconv.Itoa(queens))).WithField(WishDay, FieldOf(dayTyped(by))).WithField(WishLine, FieldOf(of))
+	return s.WithField(WishQueens, FieldOf(strconv.Itoa(queens))).WithField(WishDay, FieldOf(s.dayTyped(by))).WithField(WishLine, FieldOf(of))
 }
 
 // given are so many queens by a day; where that is less likely than not, as many as the nucs that

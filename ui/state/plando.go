@@ -31,7 +31,7 @@ var planCommands = []Command{
 	{Name: "any day", Does: "ready when they are, not by that day", Why: noDayKept, Do: pure(func(s State) State { s.Planning.By = 0; return s })},
 	{Name: "nearest day", Does: "wish for the nearest day that is possible", Why: noNearest, Do: pure(func(s State) State {
 		sheet, _ := s.PlanSheet()
-		return s.toWish(WishDay, dayTyped(sheet.Nearest))
+		return s.toWish(WishDay, s.dayTyped(sheet.Nearest))
 	})},
 	{Name: "other dates", Does: "other days for the graft; again: why", Keys: "Ctrl+D", Word: "Other dates", Why: noAnswer, Do: pure(State.datesShown)},
 	{Name: "by larvae", Does: "how sure by larvae; again: queens", Keys: "Alt+Shift+H", Word: "How sure by larvae", Why: noByLarvae, Do: pure(State.byLarvaeShown)},
@@ -71,7 +71,7 @@ func (s State) turnedAround() State {
 	if s.Planning.Forwards {
 		day = sheet.Batches[0].Day
 	}
-	return s.toWish(WishDay, dayTyped(day))
+	return s.toWish(WishDay, s.dayTyped(day))
 }
 
 // grafts is the window with two grafts in place of one, or one in place of several: of
@@ -109,7 +109,7 @@ func (s State) graftOn(d calendar.Day) State {
 			}
 		}
 	}
-	return s.toWish(WishDay, dayTyped(max(d, s.Today()+1)))
+	return s.toWish(WishDay, s.dayTyped(max(d, s.Today()+1)))
 }
 
 // mostTries is how many try-outs are kept beside each other.
@@ -146,8 +146,8 @@ func (s State) tryTaken(i int) State {
 		s.Planning.By, day = w.By, w.Graft
 	}
 	s.Yards[Plan] = w.Yard
-	return s.toWish(WishQueens, strconv.Itoa(w.Queens)).toWish(WishDay, dayTyped(day)).toWish(WishHour, hourTyped(w.Minute)).toWish(WishLine, w.Line).
-		toWish(WishNucs, openTyped(w.Nucs)).toWish(WishLarvae, plan.LarvaeSaid(w.Said())).toWish(WishApart, openTyped(w.Apart)).toWish(WishSure, openTyped(int(w.Sure*100+0.5)))
+	return s.toWish(WishQueens, strconv.Itoa(w.Queens)).toWish(WishDay, s.dayTyped(day)).toWish(WishHour, hourTyped(w.Minute)).toWish(WishLine, w.Line).
+		toWish(WishNucs, openTyped(w.Nucs)).toWish(WishLarvae, plan.LarvaeSaid(w.Said())).toWish(WishApart, openTyped(w.Apart)).toWish(WishSure, openTyped(hundredths(w.Sure)))
 }
 
 // openTyped is a number that may be left out, as it stands in its field.
@@ -172,6 +172,6 @@ func (s State) planLoaded(id book.BatchID) State {
 func (s State) wishOf(b book.BatchPlan) State {
 	s.Planning.Batch, s.Planning.Laying, s.Planning.Grafts, s.Planning.Forwards, s.Planning.By = b.Batch, b.Laying, 0, true, b.By
 	s.Yards[Plan] = b.Yard
-	return s.toWish(WishQueens, strconv.Itoa(max(1, b.Queens))).toWish(WishDay, dayTyped(b.Day)).toWish(WishHour, "").toWish(WishLine, b.Line).
-		toWish(WishNucs, openTyped(b.Nucs)).toWish(WishLarvae, openTyped(b.Larvae)).toWish(WishSure, openTyped(int(b.Sure*100+0.5)))
+	return s.toWish(WishQueens, strconv.Itoa(max(1, b.Queens))).toWish(WishDay, s.dayTyped(b.Day)).toWish(WishHour, hourTyped(b.Minute)).toWish(WishLine, b.Line).
+		toWish(WishNucs, openTyped(b.Nucs)).toWish(WishLarvae, openTyped(b.Larvae)).toWish(WishSure, openTyped(hundredths(b.Sure)))
 }

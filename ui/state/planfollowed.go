@@ -26,21 +26,6 @@ func (s *PlanSheet) gave(b book.BatchPlanned) bool {
 	return s != nil && len(s.Batches) == 1 && s.Batches[0].Day == b.Day && s.Batches[0].Graft.Larvae == b.Larvae && s.Batches[0].Graft.Nucs == b.Nucs
 }
 
-// PlanStands tells whether the answer to what stands in the fields is on the plan as it is.
-func (s State) PlanStands() bool {
-	sheet, now := s.PlanSheet()
-	if !now {
-		return false
-	}
-	is, planned := s.Present().View.BatchPlan(s.Planning.Batch)
-	if !planned || !sheet.gave(is.BatchPlanned) {
-		return false
-	}
-	would := s.Present().planner().ToBook(sheet.Answer)[0]
-	return would.Minute == is.Minute && would.Line == is.Line && would.Yard == is.Yard && would.Queens == is.Queens &&
-		would.By == is.By && would.Laying == is.Laying && would.Sure == is.Sure
-}
-
 // PlanChanged tells whether what the wish is about is on the plan already, so that it is
 // changed and not made.
 func (s State) PlanChanged() bool {

@@ -73,7 +73,7 @@ func (s State) graftForOrder() State {
 	s.Planning = Planning{Tries: s.Planning.Tries}
 	line, _ := s.lineFor(o)
 	by := cmp.Or(s.nearestFor(o, short), max(o.By, s.Today()+1))
-	return s.withoutFields("plan.").toWish(WishQueens, strconv.Itoa(short)).toWish(WishDay, dayTyped(by)).toWish(WishLine, line).
+	return s.withoutFields("plan.").toWish(WishQueens, strconv.Itoa(short)).toWish(WishDay, s.dayTyped(by)).toWish(WishLine, line).
 		toField(WishQueens)
 }
 

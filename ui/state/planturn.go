@@ -72,9 +72,6 @@ func (s State) TurnTyped(n NucTurn) (t plan.Turn, wrong WishWrong) {
 	}
 	t.Gap, t.Drive = days(TurnGap, 0, "the next cell"), days(TurnVisit, 1, "a visit")
 	if text := strings.TrimSpace(s.Typed(TurnLast)); text != "" {
-		if first, rest, ok := strings.Cut(text, " "); ok && isWeekday(first) {
-			text = rest
-		}
 		d, err := line.ParseComing(text, s.Today())
 		switch t.Last = d; {
 		case wrong.Field != "":

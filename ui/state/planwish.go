@@ -103,11 +103,7 @@ func (r *wishReader) larvae() []int {
 
 func (r *wishReader) day(field string) calendar.Day {
 	today := r.s.Today()
-	text := r.s.Typed(field)
-	if first, rest, ok := strings.Cut(text, " "); ok && isWeekday(first) {
-		text = rest
-	}
-	d, err := line.ParseComing(text, today)
+	d, err := line.ParseComing(r.s.Typed(field), today)
 	switch {
 	case err != nil:
 		r.mind(field, "%v", err)
@@ -162,18 +158,14 @@ func (r *wishReader) line() string {
 	return typed
 }
 
-// isWeekday tells whether a word is a day of the week, as it stands before a date.
-func isWeekday(word string) bool {
-	for d := time.Sunday; d <= time.Saturday; d++ {
-		if len(word) >= 3 && strings.HasPrefix(strings.ToLower(d.String()), strings.ToLower(word)) {
-			return true
-		}
+// dayTyped is a day as it stands in a field and is read back from there: with its year where that
+// is not this one, or the day has gone.
+func (s State) dayTyped(d calendar.Day) string {
+	if d < s.Today() {
+		return d.ShortFrom(0)
 	}
-	return false
+	return d.ShortFrom(s.Today())
 }
-
-// dayTyped is a day as it stands in a field.
-func dayTyped(d calendar.Day) string { return d.Short() }
 
 // wishStepped is the window with the value of a field one step on, or back: a queen,
 // a day, the next line that is kept.
@@ -188,7 +180,7 @@ func (s State) wishStepped(field string, by int) State {
 		if s.Planning.Forwards {
 			day = w.Graft
 		}
-		return s.toWish(field, dayTyped(max(day+calendar.Day(by), s.Today()+1)))
+		return s.toWish(field, s.dayTyped(max(day+calendar.Day(by), s.Today()+1)))
 	case WishHour:
 		w, _ := s.Wish()
 		const hour, last = 60, 23 * 60

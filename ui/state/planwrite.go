@@ -11,11 +11,10 @@ import (
 func planIt(s State) (State, []Effect) {
 	sheet, _ := s.PlanSheet()
 	ids, facts := s.Pen.IDs, []book.Fact(nil)
-	for i, b := range s.Present().planner().ToBook(sheet.Answer) {
-		if b.Batch = s.Planning.Batch; i > 0 || b.Batch.IsZero() {
+	for _, b := range s.toPlanned(sheet) {
+		if b.Batch.IsZero() {
 			b.Batch = book.BatchID(ids.Next())
 		}
-		b.Breeder, b.Orders = s.breederOf(sheet.Line), s.ordersFor(sheet)
 		facts = append(facts, b)
 	}
 	s.Pen.IDs = ids
