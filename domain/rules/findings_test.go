@@ -485,7 +485,8 @@ func poorTake(p *booktest.Pen, taken int) {
 }
 
 // TestAShortOrderIsWorkAtTheDesk: a poor take is in the day's work from that evening on, with the last
-// graft that helps, which is the one the sheet of the orders names.
+// graft that helps, which is the one the sheet of the orders names, by the day on which its breeder is
+// confined.
 func TestAShortOrderIsWorkAtTheDesk(t *testing.T) {
 	p := pen(t)
 	poorTake(p, 3)
@@ -499,7 +500,8 @@ func TestAShortOrderIsWorkAtTheDesk(t *testing.T) {
 		for _, task := range s.Tasks {
 			if task.Act == rules.ActSeeToOrder {
 				told = true
-				if s.Round != rules.AtDesk || calendar.DayOf(task.By, v.Zone()) != want.GraftBy.Day || !strings.Contains(task.Title, want.GraftBy.Day.Short()) || !strings.Contains(task.Why, "3 cells and queens left") {
+				confined := want.GraftBy.Day - calendar.Day(v.Numbers().Days(practice.ConfineBreederBefore))
+				if s.Round != rules.AtDesk || calendar.DayOf(task.By, v.Zone()) != confined || !strings.Contains(task.Title, want.GraftBy.Day.Short()) || !strings.Contains(task.Why, "3 cells and queens left") {
 					t.Errorf("at %q by %s: %s; %s; want it by %s", s.Round, task.By, task.Title, task.Why, want.GraftBy.Day.Short())
 				}
 			}
@@ -507,6 +509,31 @@ func TestAShortOrderIsWorkAtTheDesk(t *testing.T) {
 	}
 	if !told {
 		t.Error("it is not in the day's work")
+	}
+}
+
+// TestAnOrderNobodyPlannedForIsWork: it is in the day's work from the day on which it was taken, and needs
+// the keeper when the breeder is soon to be confined.
+func TestAnOrderNobodyPlannedForIsWork(t *testing.T) {
+	p := pen(t)
+	p.At("2027-04-20 09:00").Write(book.OrderTaken{Order: booktest.Order("1"), Number: "1", Customer: "Club", Queens: 12, Line: "Rook", By: calendar.Date(2027, 7, 20)})
+	of := func(at string) (all []rules.Finding) {
+		for _, f := range rules.Findings(p.View(at)) {
+			if f.Rule == rules.OrderShort {
+				all = append(all, f)
+			}
+		}
+		return all
+	}
+	far := of("2027-04-21 08:00")
+	if len(far) != 1 || far[0].Severity != rules.Open || !strings.HasPrefix(far[0].Do, "Plan a graft for 12 queens more, by ") || !strings.Contains(far[0].Do, "its breeder is confined on ") {
+		t.Fatalf("weeks ahead: %+v", far)
+	}
+	if near := of(far[0].By.AddDate(0, 0, -3).Format("2006-01-02 08:00")); len(near) != 1 || !near[0].NeedsYou() {
+		t.Errorf("some days ahead: %+v", near)
+	}
+	if lost := of("2027-07-10 08:00"); len(lost) != 1 || !lost[0].NeedsYou() || !strings.HasPrefix(lost[0].Do, "Ring Club: ") {
+		t.Errorf("too late: %+v", lost)
 	}
 }
 

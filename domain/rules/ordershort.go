@@ -11,11 +11,11 @@ import (
 	"lidmark/domain/practice"
 )
 
-// ordersShort: an order misses queens, and what was planned for it is known to give fewer, or it cannot
-// be kept any more. It is said as soon as that is known, with the last graft that helps; where a
-// look may show that none are missing, the look is the work, and from the day on which its queens
-// leave the hand-over is. An order for which nobody planned anything yet is no news; one for which all is
-// planned, and less surely than is wished, is.
+// ordersShort: an order misses queens. It is said with the last graft that helps, and presses as soon as
+// what was planned for it is known to give fewer, it cannot be kept any more, or the first step that
+// cannot be made up for is near; where a look may show that none are missing, the look is the work, and
+// from the day on which its queens leave the hand-over is. One for which all is planned, and less surely
+// than is wished, is said too.
 func (p *pass) ordersShort() {
 	missing := func(o handover.Served) bool { return o.Missing() > 0 }
 	p.ordersUnsure()
@@ -25,7 +25,7 @@ func (p *pass) ordersShort() {
 	since := handover.ShortSince(p.view, p.sheet)
 	for i := range p.sheet.Orders {
 		p.sheet.Explain(p.ladders(), i)
-		if o := p.sheet.Orders[i]; missing(o) && len(o.Look) == 0 && p.leaves(o) > p.today && (o.Lost || len(o.Fell) > 0) {
+		if o := p.sheet.Orders[i]; missing(o) && len(o.Look) == 0 && p.leaves(o) > p.today {
 			p.orderShort(o, since[o.Order.Order])
 		}
 	}
@@ -34,7 +34,7 @@ func (p *pass) ordersShort() {
 func (p *pass) orderShort(o handover.Served, since calendar.Day) {
 	y, more := p.home(), o.Missing()
 	f := Finding{
-		Rule: OrderShort, Severity: Pressing, Of: o.Order.Order.Subject(), Act: ActSeeToOrder, Amount: float64(more),
+		Rule: OrderShort, Severity: Open, Of: o.Order.Order.Subject(), Act: ActSeeToOrder, Amount: float64(more),
 		What: fmt.Sprintf("short by %d", o.Short), Sure: sureRecorded, Used: []practice.Key{practice.NextSure, practice.PlanSure},
 	}
 	f.From = p.today.Start(y.zone)
@@ -46,16 +46,27 @@ func (p *pass) orderShort(o handover.Served, since calendar.Day) {
 	f.Why = strings.Join(slices.DeleteFunc([]string{
 		o.FellWords(), toCome(o), "as it stands all are there in time with " + plan.OfHundred(o.Sure),
 	}, func(s string) bool { return s == "" }), "; ")
+	if o.Lost || len(o.Fell) > 0 {
+		f.Severity = Pressing
+	}
 	f.Do = fmt.Sprintf("Ring %s: no graft is in time for %s any more", customer(o.Order), count(more, "queen"))
 	if by := o.GraftBy; by.Day != 0 {
-		f.Do = fmt.Sprintf("Plan a graft for %s more, by %s", count(more, "queen"), by.Said(func(d calendar.Day) string { return d.ShortFrom(p.today) }))
+		begin := by.Day - p.days(practice.ConfineBreederBefore)
+		f.Do = fmt.Sprintf("Plan a graft for %s more, by %s; its breeder is confined on %s", count(more, "queen"), by.Said(func(d calendar.Day) string { return d.ShortFrom(p.today) }), begin.ShortFrom(p.today))
+		if begin <= p.today+soonToBegin {
+			f.Severity = Pressing
+		}
 		if few := by.TooFew(more); few != "" {
 			f.Do += "; " + few
 		}
-		f.By = by.Day.Start(y.zone)
+		f.By = max(begin, p.today).Start(y.zone)
 	}
 	p.note(y, f)
 }
+
+// soonToBegin is within how many days of the first step that cannot be made up for a graft that nobody
+// planned presses. A bound of telling: a week, in which most keepers have free hours.
+const soonToBegin = 7
 
 // ordersUnsure: all that an order misses is planned or grafted, and less sure than is wished: then its
 // customer is to know how many can be promised, or more is grafted.
