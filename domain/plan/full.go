@@ -15,40 +15,44 @@ type Full struct {
 }
 
 // nucsFree is the day nearest to that of an answer in whose nucs no cell can go, on which a graft
-// makes sense and finds a nuc free, in the yard that is named or any: one before it, whose queens
-// wait for their day, else one after it; 0: there is none within [backwardMost] days.
+// makes sense and finds a nuc free, in the yard that is named or any: one after it that is still in
+// time, else one before it, whose queens wait for their day, else one too late; 0: there is none
+// within [backwardMost] days.
 func (p *Planner) nucsFree(w Wish, a Answer) (day calendar.Day, in book.YardID) {
 	yards := []book.YardID{w.Yard}
 	if w.Yard.IsZero() {
 		yards = p.yardsByNucs()
 	}
-	from := a.Batches[0].Day
-	for _, way := range [...]calendar.Day{-1, 1} {
-		nearest := calendar.Day(backwardMost + 1)
-		for _, y := range yards {
-			free := func(away calendar.Day) bool { return from+way*away >= a.From && p.fits(w, from+way*away, y) }
-			for away := calendar.Day(lastStep); away < nearest; away += lastStep {
-				if !free(away) {
-					continue
+	w = p.filled(w)
+	from, last := a.Batches[0].Day, make([]calendar.Day, len(yards))
+	for i, y := range yards {
+		last[i] = p.lastInTime(w, y) - w.before()
+	}
+	search := func(way calendar.Day, asked func(d calendar.Day, yard int) bool) bool {
+		for d := from + way; way*(d-from) <= backwardMost; d += way {
+			for i, y := range yards {
+				if asked(d, i) && p.fits(w, d, y) {
+					day, in = d, y
+					return true
 				}
-				for away > 1 && free(away-1) {
-					away--
-				}
-				nearest, day, in = away, from+way*away, y
 			}
 		}
-		if day != 0 {
-			break
-		}
+		return false
 	}
+	_ = search(1, func(d calendar.Day, yard int) bool { return d <= last[yard] }) ||
+		search(-1, func(d calendar.Day, _ int) bool { return d >= w.From }) ||
+		search(1, func(d calendar.Day, yard int) bool { return d > last[yard] })
 	return day, in
 }
 
-// fits tells whether a graft of a wish on a day makes sense in a yard, finds a nuc free there, and
-// no step before it is past.
+// fits tells whether the first graft of a filled wish on a day makes sense in a yard, finds a nuc free
+// there until its last one is out of them, and no step before it is past.
 func (p *Planner) fits(w Wish, d calendar.Day, yard book.YardID) bool {
 	l := p.Ladder(p.graftOf(w, d), cellsGuess(w), yard)
 	in := l.InNucs(Size{})
+	if w.before() > 0 {
+		in.To = p.Ladder(p.graftOf(w, d+w.before()), cellsGuess(w), yard).InNucs(Size{}).To
+	}
 	return p.Free(yard, in.From, in.To, w.Not) > 0 && p.lets(yard, d) >= makesSense && missed(l, p.view.Today()) == 0
 }
 

@@ -23,15 +23,19 @@ func (p *Planner) GraftBy(w Wish) (by GraftBy) {
 	if by.Day = p.graftBy(w); by.Day == 0 {
 		return by
 	}
-	s := backSearch{p, w.By, w.Laying, cellsGuess(w), w.Yard, w.From}
-	b, _ := s.find()
-	by.Last = max(by.Day, b.Day)
+	by.Last = max(by.Day, p.lastInTime(w, w.Yard))
 	for i, y := range p.yardsByNucs() {
 		if at := p.nucsFor(w, by.Day, y); i == 0 || at.Nucs > by.Nucs {
 			by.Yard, by.Nucs, by.Taken, by.Queens = at.Yard, at.Nucs, at.Taken, at.Queens
 		}
 	}
 	return by
+}
+
+// lastInTime is the latest graft for a wish that is in time in a yard, with no day in hand; 0: none is.
+func (p *Planner) lastInTime(w Wish, yard book.YardID) calendar.Day {
+	b, _ := backSearch{p, w.By, w.Laying, cellsGuess(w), yard, w.From}.find()
+	return b.Day
 }
 
 // graftBy is that day; 0: none is in time.

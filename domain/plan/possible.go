@@ -7,7 +7,7 @@ import (
 
 // Possible is [Planner.Answer] where it would graft so soon that a step before that is
 // past: of the first graft that has them all; and where no nuc is free for its cells, of the
-// nearest for which some are. The wish is not in time if that is too late. A graft of which the
+// nearest for which some are, one in time before all others. The wish is not in time if that is too late. A graft of which the
 // keeper says the day, and one that is planned, stay.
 func (p *Planner) Possible(w Wish) Answer {
 	a, stays := p.Answer(w), w.Graft != 0 || !w.Not.IsZero()
@@ -18,11 +18,13 @@ func (p *Planner) Possible(w Wish) Answer {
 		return a
 	}
 	full := Full{a.Yard, a.Batches[0].Ladder}
-	if day, yard := p.nucsFree(w, a); day != 0 && !stays {
-		passed := a.Passed
-		w.Graft, w.Yard = day, yard
-		a = p.Answer(w)
-		a.Passed = passed
+	if !stays {
+		if day, yard := p.nucsFree(w, a); day != 0 {
+			passed := a.Passed
+			w.Graft, w.Yard = day, yard
+			a = p.Answer(w)
+			a.Passed = passed
+		}
 	}
 	a.Full = full
 	return a

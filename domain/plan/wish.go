@@ -207,10 +207,13 @@ func (p *Planner) filled(w Wish) Wish {
 // size is not known: twice what is wished for. Once it is, its ladder is [Planner.Sized].
 func cellsGuess(w Wish) int { return cmp.Or(w.Larvae, max(2*w.Queens, 1)) }
 
+// before is how many days the first graft of a wish is before the last one.
+func (w Wish) before() calendar.Day { return calendar.Day((max(1, w.Grafts) - 1) * w.Apart) }
+
 // last is the ladder of the last graft: as long after the day that was said for the
 // first as the grafts between need, else the latest in time.
 func (p *Planner) last(a *Answer) Ladder {
-	before := calendar.Day((max(1, a.Grafts) - 1) * a.Apart)
+	before := a.before()
 	first := a.From + before
 	if a.Graft != 0 {
 		l := p.Ladder(p.graftOf(a.Wish, a.Graft+before), cellsGuess(a.Wish), a.Yard)
