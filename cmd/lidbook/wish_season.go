@@ -80,9 +80,10 @@ func (a *app) printMinds(s wishShape) {
 	}
 }
 
-// inHand tells by when to graft of a wish whose one graft nobody said the day of.
+// inHand tells by when to graft of a wish whose one graft nobody said the day of; it does not know
+// of nucs, so not where the graft was moved for want of them.
 func (s *wishShape) inHand(p *plan.Planner, w plan.Wish, a plan.Answer) {
-	if w.Graft != 0 || w.Grafts > 1 || !a.InTime {
+	if w.Graft != 0 || w.Grafts > 1 || !a.InTime || a.Full.Day != 0 {
 		return
 	}
 	w.Yard = a.Yard
