@@ -8,8 +8,9 @@ import (
 
 // DronesOn is which share of its ripe drones is to be expected near a yard on a day, 0 to 1: all from so
 // many days before the longest day of the year until they begin to be thrown out so many after it, which
-// goes on evenly for so many more; sooner where a comb hangs, or can be hung in from today on, that has
-// ripe ones by then. Where nobody knows when the longest day is they are taken to be there.
+// goes on evenly for so many more; sooner where a comb hangs that has ripe ones by then, or can be hung in
+// from today on, though not before the shortest day, as no colony has drones for winter. Where nobody
+// knows when the longest day is they are taken to be there.
 func (p *Planner) DronesOn(yard book.YardID, d calendar.Day) float64 {
 	longest, ok := p.course.Weather(yard).Longest(d)
 	thrown := longest + p.days(practice.DronesUntil)
@@ -22,8 +23,7 @@ func (p *Planner) DronesOn(yard book.YardID, d calendar.Day) float64 {
 		return 1
 	}
 	guess := p.course.Weather(yard).Day(d).Guess // nobody tells how warm it is: no comb of winter is believed in
-	before := thrown.AddMonths(-12)
-	if !guess && d >= p.firstComb(yard, before+1)+p.days(practice.DroneRipe) {
+	if before := thrown.AddMonths(-12); !guess && d >= p.firstComb(yard, before+1, longest.AddMonths(-6))+p.days(practice.DroneRipe) {
 		return 1
 	}
 	return 0
@@ -56,10 +56,10 @@ func (p *Planner) mating(graft calendar.Day) (from, to calendar.Day) {
 	return born + p.days(practice.FirstMatingFlightFrom), born + p.days(practice.VirginLate)
 }
 
-// firstComb is the first day, from one on, on which a drone comb for the virgins of a yard hung, or
-// can be hung in.
-func (p *Planner) firstComb(yard book.YardID, from calendar.Day) calendar.Day {
-	first := max(from, p.view.Today())
+// firstComb is the first day, from one on, on which a drone comb for the virgins of a yard hung, or,
+// from another on, can be hung in.
+func (p *Planner) firstComb(yard book.YardID, from, can calendar.Day) calendar.Day {
+	first := max(from, can, p.view.Today())
 	for _, c := range p.combs() {
 		if c.in >= from && p.NearYard(yard, c.yard) {
 			first = min(first, c.in)
