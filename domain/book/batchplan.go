@@ -11,35 +11,6 @@ import (
 	"lidmark/domain/practice"
 )
 
-// BatchPlan is what the book says of a batch that is meant to be grafted.
-type BatchPlan struct {
-	BatchPlanned
-	At   calendar.Moment // when it was planned so
-	Done []ReadyStep     // what was made ready for it
-}
-
-// Made tells whether a step that makes ready is done; never for the zero step.
-func (p BatchPlan) Made(s ReadyStep) bool { return s != 0 && slices.Contains(p.Done, s) }
-
-// BatchPlan is the plan of a batch as it was last told. Ok is false when it does
-// not stand: there is none, it was dropped, or grafted.
-func (v *View) BatchPlan(id BatchID) (p BatchPlan, ok bool) {
-	grafted := false
-	for _, e := range v.lines(id.Subject()) {
-		switch f := e.Fact.(type) {
-		case BatchPlanned:
-			p, ok = BatchPlan{f, e.At, p.Done}, true
-		case BatchReadied:
-			p.Done = append(p.Done, f.Step)
-		case BatchDropped:
-			ok = false
-		case Grafted:
-			grafted = true // for good: the plan may have been written down after the hour of the graft
-		}
-	}
-	return p, ok && !grafted
-}
-
 // Plans yields the batches that are planned and not grafted, by the day of the
 // graft.
 func (v *View) Plans() iter.Seq[BatchPlan] {
@@ -100,11 +71,14 @@ func (v *View) NotGrafted(p BatchPlan) bool { return v.GraftBy(p) < v.From() }
 // GraftBy is the last day on which a planned batch can be grafted as it is planned: as long as on the
 // comb on which its breeder was confined the youngest larvae are not too old. Its starter, set up for
 // the day of the plan, stands as long.
-func (v *View) GraftBy(p BatchPlan) calendar.Day {
+func (v *View) GraftBy(p BatchPlan) calendar.Day { return p.Day + v.graftLate() }
+
+// graftLate is by how many days a graft can be late with what was made ready for its day.
+func (v *View) graftLate() calendar.Day {
 	n := v.Numbers()
 	hatched := n.Duration(practice.ConfineBreederBefore) - n.Duration(practice.ConfineBreederFor) - n.Duration(practice.QueenHatches)
 	young := n.Duration(practice.LarvaAgeRefused) - hatched
-	return p.Day + calendar.Day(max(0, young/(24*time.Hour)))
+	return calendar.Day(max(0, young/(24*time.Hour)))
 }
 
 // GraftOn is the day on which a planned batch is grafted: its own, or, once that is past and as long as

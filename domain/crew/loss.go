@@ -172,7 +172,7 @@ func (p *pricer) cells(t rules.Task, s book.Subject) Price {
 		return price
 	}
 	if b, ok := s.Batch(); ok {
-		n := p.view.Batch(b).Unplaced()
+		n := then.cells
 		if !p.caged[b] {
 			n -= p.given[b] // they are priced at their nucs
 		}
@@ -184,6 +184,7 @@ func (p *pricer) cells(t rules.Task, s book.Subject) Price {
 // byThen is what becomes of a cell of a batch until somebody can come again, and what it costs
 // in laying queens: left together with the others, or in a cage.
 type byThen struct {
+	cells        int     // of the batch that are still to be given
 	lost, out    float64 // the chances that it is destroyed together, and out in a cage
 	loose, caged float64
 }
@@ -197,7 +198,8 @@ func (p *pricer) byThen(id book.BatchID) byThen {
 		of, c, own := float64(card.Cells), card.Clock, p.own()
 		lost := c.Loose().Lost(p.next)
 		then = byThen{
-			lost: lost / of, out: c.Out(p.next) / of,
+			cells: card.Cells,
+			lost:  lost / of, out: c.Out(p.next) / of,
 			loose: (lost*p.queen() + plan.OfEmerged(plan.LooseBy(c, p.next), own)) / of,
 			caged: plan.OfEmerged(plan.CagedBy(c, p.next), own) / of,
 		}

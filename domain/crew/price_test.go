@@ -8,6 +8,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/crew"
+	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 	"lidmark/domain/rules"
 )
@@ -51,6 +52,27 @@ func TestCellsArePricedOnce(t *testing.T) {
 	lost := give[0].Price.Queens - idle
 	if lost <= 0 || math.Abs(collect[0].Price.Queens-3*lost) > 1e-9 {
 		t.Errorf("a cell given costs %.4f besides %.4f of standing idle, the other three %.4f", lost, idle, collect[0].Price.Queens)
+	}
+}
+
+// Of cells that nobody counted as many can be lost as live by the rates, not as many as were grafted.
+func TestUncountedCellsArePricedByTheRates(t *testing.T) {
+	id := booktest.Batch("b")
+	p := (&booktest.Pen{}).At("2027-05-01 08:00").Write(
+		book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"},
+		book.Grafted{Batch: id, Number: 4, Larvae: 40, LarvaAge: 18})
+	price := func() float64 {
+		_, of := waiting(t, p, "2027-05-11 09:00")
+		all := of(rules.ActCollectCells)
+		if len(all) != 1 {
+			t.Fatalf("%d times to collect", len(all))
+		}
+		return all[0].Price.Queens
+	}
+	grafted, live := price(), plan.RatesOf(p.View("2027-05-11 09:00")).RipeOf(p.View("2027-05-11 09:00").Batch(id))
+	p.At("2027-05-11 08:30").Write(book.RipeCounted{Batch: id, Ripe: live})
+	if counted := price(); live >= 40 || math.Abs(grafted/counted-1) > 0.1 { // a count says a little of the rates, too
+		t.Errorf("40 grafted cost %.2f queens, %d counted %.2f", grafted, live, counted)
 	}
 }
 

@@ -53,14 +53,11 @@ func (f BuyFor) String() string {
 	return said + ", " + line
 }
 
-// Buys are what is to be bought for all planned batches that can be kept, see [Planner.Lapsed], for
+// Buys are what is to be bought for all planned batches that can be grafted, see [book.View.ToGraft], for
 // what grafted ones come to later, and for open orders; what has to be ordered first before the rest.
 func (p *Planner) Buys() []Buy {
 	var c cart
-	for b := range p.view.Plans() {
-		if moved, _ := p.Lapsed(b); !moved.IsZero() {
-			continue
-		}
+	for b := range p.view.ToGraft() {
 		for _, n := range p.Needs(p.LadderOf(b), p.SizeOf(b)) {
 			c.put(0, BuyFor{Planned: b, Need: n})
 		}

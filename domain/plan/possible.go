@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"slices"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 )
@@ -74,44 +76,52 @@ func (p *Planner) FirstGraft() calendar.Day {
 }
 
 // Taken tells whether a step of a planned batch is taken as done, since a day ahead is looked
-// at: it can still be done from the day on from which it is, and its best day is before that
-// which is looked at.
+// at: it can still be done from the day on from which it is, or is missed today, see [Planner.Missed],
+// and its best day is before that which is looked at.
 func (p *Planner) Taken(r Rung) bool {
 	from := p.view.From()
-	return from <= r.By && max(from, r.Best) < p.view.Today()
+	return (from <= r.By || r.Step.needed() || r.Step == FeedStarter) && max(from, r.Best) < p.view.Today()
 }
 
-// Lapsed is the first day to which a planned batch can be moved that cannot be grafted any
-// more as it is planned, and the step that it fails by: one that makes ready for it is not
-// done and past its last day, else the graft itself, see [book.View.NotGrafted]. Zero: it can be kept. What was past when the plan was made is
-// not asked for; and a starter that is fed too late, or drones, are no reason not to graft.
-func (p *Planner) Lapsed(b book.BatchPlan) (first calendar.Day, by Rung) {
+// Missed are the steps that make ready for a planned batch, without which there is nothing to graft, or to
+// graft into, that are not written down and past their last day; and the first day to which the graft can
+// be moved for them. Zero: there are none. What was past when the plan was made is asked for only where it
+// was done for an earlier day, and a day ahead takes it as done. A starter that is fed too late, or drones,
+// are no reason not to graft.
+func (p *Planner) Missed(b book.BatchPlan) (first calendar.Day, steps []Rung) {
 	today := p.view.Today()
-	made := b.At.Day(p.view.Zone()) + p.view.GraftOn(b) - b.Day
-	missing := func(since calendar.Day) (days calendar.Day) {
-		for _, r := range p.LadderOf(b).Rungs[:GraftLarvae-1] {
-			late := today - r.By
-			if r.Step.needed() && late > days && r.By >= since && !b.Made(r.Step.Readied()) && !p.Taken(r) {
-				days, by = late, r
-			}
-		}
-		return days
+	shifted := p.view.GraftOn(b) - b.Day // of a graft that is late, its ladder too
+	for _, r := range p.missing(b, b.At.Day(p.view.Zone())+shifted) {
+		first = max(first, b.Day+today-r.By)
+		r.From, r.Best, r.By = r.From-shifted, r.Best-shifted, r.By-shifted
+		steps = append(steps, r)
 	}
-	late := missing(made)
-	if late == 0 && p.view.NotGrafted(b) {
-		return p.FirstGraft(), Rung{Step: GraftLarvae, From: b.Day, Best: b.Day, By: p.view.GraftBy(b)}
-	}
-	if late == 0 {
-		return 0, by
-	}
-	fails := by
+	b.Day = first
 	for range possibleRounds {
+		late := calendar.Day(0)
+		for _, r := range p.missing(b, 0) {
+			late = max(late, today-r.By)
+		}
 		b.Day += late
-		if late = missing(0); late == 0 {
-			break
+	}
+	if len(steps) == 0 {
+		return 0, nil
+	}
+	return max(b.Day, today+1), steps
+}
+
+// missing are those of [Planner.Missed] whose last day is not before another.
+func (p *Planner) missing(b book.BatchPlan, since calendar.Day) (steps []Rung) {
+	if b.Day == 0 || p.view.Today() > p.view.From() {
+		return nil
+	}
+	for _, r := range p.LadderOf(b).Rungs[:GraftLarvae-1] {
+		asked := r.By >= since || slices.Contains(b.TooSoon, r.Step.Readied())
+		if r.Step.needed() && r.By < p.view.Today() && asked && !b.Made(r.Step.Readied()) {
+			steps = append(steps, r)
 		}
 	}
-	return max(b.Day, today+1), fails
+	return steps
 }
 
 // needed tells whether there is nothing to graft, or to graft into, without a step.

@@ -164,4 +164,9 @@ func (w Wished) Sentence() string {
 }
 
 // Do is what to do where they are not sure enough.
-func (w Wished) Do() string { return "Graft earlier or more, or promise fewer" }
+func (w Wished) Do() string {
+	if w.None != "" {
+		return "Graft a line that its order takes"
+	}
+	return "Graft earlier or more, or promise fewer"
+}

@@ -69,4 +69,7 @@ func TestAPlanIsAsSureAsItsOrdersAre(t *testing.T) {
 	if other.Chance != 0 || other.Short() != "reckoned under 1 of 100: order 3 takes Rook" || !strings.HasSuffix(other.Said(), "under 1 of 100, 90 wished: order 3 takes Rook") {
 		t.Errorf("of another line %.3f, %q, %q", other.Chance, other.Short(), other.Said())
 	}
+	if got, of := other.Do(), sooner.Do(); got != "Graft a line that its order takes" || of != "Graft earlier or more, or promise fewer" {
+		t.Errorf("of another line %q, sooner %q", got, of)
+	}
 }

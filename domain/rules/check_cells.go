@@ -105,6 +105,7 @@ func (i Graft) check(c *checker) {
 		c.plannedGraft()
 	}
 	c.lapsed(i)
+	c.notReady(i)
 	age := time.Duration(i.LarvaAge * float64(time.Hour))
 	switch bee.LarvaAge(age, c.numbers) {
 	case bee.AgeTooOld:

@@ -35,6 +35,19 @@ func (c *checker) lapsed(i Graft) {
 	}
 }
 
+// notReady warns of a graft that is written down as a planned one whose breeder or starter is not, and was
+// to be by then.
+func (c *checker) notReady(i Graft) {
+	b, planned := c.view.BatchPlan(i.Plan.Batch)
+	if !planned || i.For == 0 || c.view.NotGrafted(b) {
+		return
+	}
+	_, missed := plan.New(c.course).Missed(b)
+	for _, by := range missed {
+		c.warn(fmt.Sprintf("to %s was due by %s, and is not written down", by.Step, by.By.ShortFrom(c.view.Today())), "Write it if it was done; else there is nothing to graft, or to graft into")
+	}
+}
+
 // outOfSeason warns of a graft that is planned for a yard on standstill, or for a day on which none
 // makes sense.
 func (c *checker) outOfSeason(i Graft) {
@@ -50,9 +63,10 @@ func (c *checker) outOfSeason(i Graft) {
 	}
 }
 
-// unsure warns of a planned batch that gives its queens less surely than is wished.
+// unsure warns of a planned batch that gives its queens less surely than is wished; where its orders
+// take another line, [checker.wanted] says so.
 func (c *checker) unsure(b book.BatchPlan) {
-	if w, ok := plan.New(c.course).Wished(b); ok && w.Unsure() {
+	if w, ok := plan.New(c.course).Wished(b); ok && w.Unsure() && w.None == "" {
 		c.warn(w.Said(), w.Do())
 	}
 }

@@ -26,13 +26,14 @@ func TestAGraftThatDoesNotDoForItsOrderIsWarned(t *testing.T) {
 		planned book.BatchPlanned
 		why, do string
 	}{
-		"its line":       {planned: book.BatchPlanned{Line: "Plover"}},
-		"a substitute":   {planned: book.BatchPlanned{Line: "Yarrow", Day: last, By: by - 2}},
-		"another line":   {book.BatchPlanned{Line: "Rook", Breeder: bred}, "order 3 takes Plover or Yarrow, and this graft is Rook: it does not count for the order", "Graft Plover or Yarrow for it, or write down that it takes Rook too"},
-		"no line":        {book.BatchPlanned{}, "order 3 takes Plover or Yarrow, and nobody told the line of this graft", "Tell its line"},
-		"breeder's line": {book.BatchPlanned{Line: "Plover", Breeder: bred}, "P1 is of the line Rook, and this graft is told as Plover", "Take a breeder of Plover, or tell the line of P1"},
-		"too late":       {book.BatchPlanned{Line: "Plover", Day: last + 1}, "order 3 wants its queens by Thu 8 Jul, and the last graft in time for that is on Sat 29 May", "Graft by Sat 29 May, or give the order a later day"},
-		"wished later":   {book.BatchPlanned{Line: "Plover", By: by - 1}, "order 3 wants its queens by Thu 8 Jul, and of this graft they are wished by Fri 9 Jul", "Wish them by Thu 8 Jul, or give the order a later day"},
+		"its line":                {planned: book.BatchPlanned{Line: "Plover"}},
+		"a substitute":            {planned: book.BatchPlanned{Line: "Yarrow", Day: last, By: by - 2}},
+		"another line":            {book.BatchPlanned{Line: "Rook", Breeder: bred}, "order 3 takes Plover or Yarrow, and this graft is Rook: it does not count for the order", "Graft Plover or Yarrow for it, or write down that it takes Rook too"},
+		"wished, of another line": {book.BatchPlanned{Line: "Rook", Breeder: bred, Queens: 3, By: by - 2, Day: last}, "order 3 takes Plover or Yarrow, and this graft is Rook: it does not count for the order", "Graft Plover or Yarrow for it, or write down that it takes Rook too"},
+		"no line":                 {book.BatchPlanned{}, "order 3 takes Plover or Yarrow, and nobody told the line of this graft", "Tell its line"},
+		"breeder's line":          {book.BatchPlanned{Line: "Plover", Breeder: bred}, "P1 is of the line Rook, and this graft is told as Plover", "Take a breeder of Plover, or tell the line of P1"},
+		"too late":                {book.BatchPlanned{Line: "Plover", Day: last + 1}, "order 3 wants its queens by Thu 8 Jul, and the last graft in time for that is on Sat 29 May", "Graft by Sat 29 May, or give the order a later day"},
+		"wished later":            {book.BatchPlanned{Line: "Plover", By: by - 1}, "order 3 wants its queens by Thu 8 Jul, and of this graft they are wished by Fri 9 Jul", "Wish them by Thu 8 Jul, or give the order a later day"},
 	} {
 		c.planned.Orders, c.planned.Larvae = []book.OrderID{o}, 20
 		if c.planned.Day.IsZero() {

@@ -76,14 +76,18 @@ func (p *pass) plannedBatch(b book.BatchPlan, combs map[book.YardID][]calendar.D
 	l, size := planner.LadderOf(b), planner.SizeOf(b)
 	late := p.view.GraftOn(b) - b.Day
 	planned := b.At.Day(p.home().zone) + late // so much later its steps too
-	if first, by := planner.Lapsed(b); first != 0 {
-		p.add(p.home(), p.lapsed(b, l, first, by))
+	first, missed := planner.Missed(b)
+	if p.view.NotGrafted(b) {
+		p.add(p.home(), p.lapsed(b, l, cmp.Or(first, planner.FirstGraft())))
 		return
+	}
+	for _, rung := range missed {
+		p.add(p.home(), p.missed(b, first, rung))
 	}
 	for _, r := range readies {
 		y := p.stepYard(b, r.step)
 		rung := l.Rung(r.step)
-		if b.Made(r.step.Readied()) || rung.By < planned && r.step != plan.GraftLarvae {
+		if b.Made(r.step.Readied()) || isStep(missed, r.step) || rung.By < planned && r.step != plan.GraftLarvae {
 			continue // it was too late for it when the plan was made
 		}
 		if r.step == plan.DroneComb && !p.wantsComb(b, l, combs) {
@@ -101,6 +105,11 @@ func (p *pass) plannedBatch(b book.BatchPlan, combs map[book.YardID][]calendar.D
 		p.add(y, f)
 	}
 	p.laterSteps(b, l, size)
+}
+
+// isStep tells whether a step is among some.
+func isStep(among []plan.Rung, s plan.Step) bool {
+	return slices.ContainsFunc(among, func(r plan.Rung) bool { return r.Step == s })
 }
 
 // stepYard is the yard in which a step of a planned batch happens, whose zone its day
@@ -193,20 +202,33 @@ func costOf(s plan.Step) string {
 	}
 }
 
-// lapsed is a planned batch whose graft cannot be kept: one thing to see to from the day
-// after the last one of the step that it fails by, and no work.
-func (p *pass) lapsed(b book.BatchPlan, l plan.Ladder, first calendar.Day, by plan.Rung) Finding {
-	y := p.home()
+// lapsed is a planned batch that was not grafted, and cannot be any more: one thing to see to, and no
+// work.
+func (p *pass) lapsed(b book.BatchPlan, l plan.Ladder, first calendar.Day) Finding {
+	y, by := p.home(), p.view.GraftBy(b)
 	f := p.plannedStep(y, b, l.Rung(plan.GraftLarvae), "", 0)
+	f.Severity, f.From = Pressing, (by + 1).Start(y.zone)
+	f.Best = f.From
+	f.Do = fmt.Sprintf("Lapsed: %s", p.moveOrDrop(b, first))
+	f.Why = fmt.Sprintf("graft of %d larvae planned for %s%s; to graft was due by %s: if it was done, write it", b.Larvae, b.Day.ShortFrom(p.today), p.wished(b), by.ShortFrom(p.today))
+	return f
+}
+
+// missed asks for a step of a planned batch that nobody wrote down and that is past: the graft is
+// counted on as long as it has not lapsed.
+func (p *pass) missed(b book.BatchPlan, first calendar.Day, by plan.Rung) Finding {
+	y := p.home()
+	f := p.plannedStep(y, b, by, "", 0)
 	f.Severity, f.From = Pressing, (by.By + 1).Start(y.zone)
 	f.Best = f.From
-	move := "Move"
-	if p.today >= b.Day {
-		move = "Lapsed: move"
-	}
-	f.Do = fmt.Sprintf("%s the graft%s of %s to %s, or drop it", move, forLine(b.Line), b.Day.ShortFrom(p.today), first.ShortFrom(p.today))
-	f.Why = fmt.Sprintf("graft of %d larvae planned for %s%s; to %s was due by %s: if it was done, write it", b.Larvae, b.Day.ShortFrom(p.today), p.wished(b), by.Step, by.By.ShortFrom(p.today))
+	f.Do = fmt.Sprintf("Write it if it was done: %s; else %s", by.Step, p.moveOrDrop(b, first))
+	f.Why = fmt.Sprintf("graft of %d larvae planned for %s%s; to %s was due by %s, and is not written down", b.Larvae, b.Day.ShortFrom(p.today), p.wished(b), by.Step, by.By.ShortFrom(p.today))
 	return f
+}
+
+// moveOrDrop is what can be done with a planned batch that cannot be grafted as it is planned.
+func (p *pass) moveOrDrop(b book.BatchPlan, first calendar.Day) string {
+	return fmt.Sprintf("move the graft%s of %s to %s, or drop it", forLine(b.Line), b.Day.ShortFrom(p.today), first.ShortFrom(p.today))
 }
 
 func forLine(line string) string {

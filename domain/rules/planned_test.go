@@ -80,33 +80,86 @@ func TestAPlannedStepThatIsLate(t *testing.T) {
 	}
 }
 
-// From the day on which its breeder can be confined no more in time a planned batch is told as one
-// thing, with the first day on which it can be grafted; what is written as done is asked for no more.
-func TestAGraftThatCannotBeKept(t *testing.T) {
+// From the day after the last one on which its breeder can be confined a planned batch asks whether it was, and
+// says the first day to which it can be moved if not; it stays work until its larvae are too old.
+func TestAStepThatNobodyWroteIsAskedFor(t *testing.T) {
 	p := graftAhead()
 	if f := stepsOf(p.View("2027-04-15 20:00"))["confine the breeder"]; f.Takes <= 0 {
 		t.Errorf("on its last day the breeder takes %v min", f.Takes)
 	}
-	for at, do := range map[string]string{
-		"2027-04-16": "Move the graft for Rook 12 of Mon 19 Apr to Tue 20 Apr, or drop it", "2027-04-18": "Move the graft for Rook 12 of Mon 19 Apr to Thu 22 Apr, or drop it",
-		"2027-04-19": "Lapsed: move the graft for Rook 12 of Mon 19 Apr to Fri 23 Apr, or drop it", "2027-04-21": "Lapsed: move the graft for Rook 12 of Mon 19 Apr to Sun 25 Apr, or drop it",
-	} {
-		v := p.View(at + " 08:00")
+	for at, to := range map[string]string{"2027-04-16": "Tue 20 Apr", "2027-04-18": "Thu 22 Apr", "2027-04-19": "Fri 23 Apr", "2027-04-20": "Sat 24 Apr", "2027-04-21": "Sun 25 Apr"} {
+		v, move := p.View(at+" 08:00"), "move the graft for Rook 12 of Mon 19 Apr to "+to+", or drop it"
 		steps := stepsOf(v)
-		if f := steps["graft"]; len(steps) != 1 || f.Do != do || f.Severity != rules.Pressing || !strings.Contains(f.Why, "to confine the breeder was due by Thu 15 Apr") {
-			t.Errorf("%s: %+v", at, steps)
+		f, graft := steps["confine the breeder"], steps["graft"]
+		if at == "2027-04-21" {
+			if graft.Do != "Lapsed: "+move || len(steps) != 1 || rules.Day(v, v.Today()).Minutes != 0 {
+				t.Errorf("%s: lapsed, and it says %+v", at, steps)
+			}
+			continue
 		}
-		if day := rules.Day(v, v.Today()); day.Minutes != 0 {
-			t.Errorf("%s: %v min of work for what cannot be kept", at, day.Minutes)
-		} else if len(day.Stops) != 1 || len(day.Stops[0].Tasks) != 1 {
-			t.Errorf("%s: the day tells %+v", at, day.Stops)
+		if f.Do != "Write it if it was done: confine the breeder; else "+move || f.Takes != 0 || f.Severity != rules.Pressing || !strings.Contains(f.Why, "to confine the breeder was due by Thu 15 Apr") {
+			t.Errorf("%s: %+v", at, f)
+		}
+		if ready, ok := rules.Readies(f); !ok || ready.Step != book.BreederConfined {
+			t.Errorf("%s: ticked off it writes %v", at, ready)
+		}
+		if graft.Do != "Graft 96 larvae for Rook 12" {
+			t.Errorf("%s: the graft says %q", at, graft.Do)
 		}
 	}
 	for _, step := range []book.ReadyStep{book.BreederConfined, book.StarterSetUp} { // unfed ones take larvae too
 		p.At("2027-04-18 18:00").Write(book.BatchReadied{Batch: booktest.Batch("next"), Step: step})
 	}
-	if f := stepsOf(p.View("2027-04-19 08:00"))["graft"]; f.Do != "Graft 96 larvae for Rook 12" || f.Takes <= 0 {
-		t.Errorf("all is ready, and it says %s, %v min", f.Do, f.Takes)
+	if steps := stepsOf(p.View("2027-04-19 08:00")); steps["graft"].Takes <= 0 || steps["confine the breeder"].Do != "" {
+		t.Errorf("all is ready, and it says %+v", steps)
+	}
+}
+
+// A graft that is moved beyond the age of the larvae of its breeder wants breeder, feed and starter anew; one
+// that is moved by a day, or back, does not.
+func TestAMovedGraftWantsWhatServesItNoMoreAnew(t *testing.T) {
+	next := booktest.Batch("next")
+	for day, anew := range map[int]bool{18: false, 20: false, 24: true, 25: true} {
+		p := graftAhead()
+		p.At("2027-04-15 18:00").Write(book.BatchReadied{Batch: next, Step: book.BreederConfined})
+		p.At("2027-04-16 18:00").Write(book.BatchReadied{Batch: next, Step: book.StarterFed})
+		p.At("2027-04-18 08:00").Write(book.BatchReadied{Batch: next, Step: book.StarterSetUp})
+		p.At("2027-04-18 09:00").Write(book.BatchReadied{Batch: next, Step: book.DroneCombIn})
+		moved := p.Entries[1].Fact.(book.BatchPlanned)
+		moved.Day = calendar.Date(2027, 4, day)
+		p.At("2027-04-18 12:00").Write(moved)
+		steps := stepsOf(p.View("2027-04-18 14:00"))
+		for _, step := range []string{"confine the breeder", "feed the starter", "set up starters"} {
+			if _, asked := steps[step]; asked != anew {
+				t.Errorf("moved to the %dth: asked to %s %v", day, step, asked)
+			}
+		}
+		if _, asked := steps["drone comb in"]; asked {
+			t.Errorf("moved to the %dth the comb is asked for again", day)
+		}
+	}
+}
+
+// Moved so near that its breeder cannot be confined again, a graft asks for it all the same; and written down
+// as made it is minded.
+func TestAGraftMovedBeyondItsLarvaeIsMinded(t *testing.T) {
+	next := booktest.Batch("next")
+	for day, minded := range map[int]bool{20: false, 22: true} {
+		p := graftAhead()
+		for _, s := range []book.ReadyStep{book.BreederConfined, book.StarterSetUp} {
+			p.At("2027-04-15 18:00").Write(book.BatchReadied{Batch: next, Step: s})
+		}
+		moved := p.Entries[1].Fact.(book.BatchPlanned)
+		moved.Day = calendar.Date(2027, 4, day)
+		p.At("2027-04-20 08:00").Write(moved)
+		v := p.At(moved.Day.String() + " 15:00").View(moved.Day.String() + " 15:00")
+		if _, asked := stepsOf(v)["confine the breeder"]; asked != minded {
+			t.Errorf("the %dth: asked %v", day, asked)
+		}
+		warned := rules.Check(v, rules.PlanOf(v, book.Grafted{Batch: next, Number: 7, Larvae: 90})).Warned
+		if slices.ContainsFunc(warned, func(r rules.Reason) bool { return strings.HasPrefix(r.Why, "to confine the breeder was due by") }) != minded {
+			t.Errorf("the %dth: %+v", day, warned)
+		}
 	}
 }
 
