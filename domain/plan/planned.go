@@ -15,7 +15,7 @@ type Planned struct {
 	Minutes  []Minutes
 	ByPerson []DayParts // those minutes by day; none where nobody's hours are known
 	Stages   []Stage    // how many are left after each link
-	Chances  Chances    // of how many queens there are by its day; of how many ever, where it has none
+	Chances  Chances    // of how many queens there are by its day, or the sooner one on which its orders leave; of how many ever, where it has none
 	Wished   Wished     // how sure its queens are with those of the other grafts of its wish; zero where none are wished by a day
 	NotMade  bool       // it has lapsed, see [book.View.NotGrafted]: nothing is reckoned of it but its ladder
 }
@@ -29,7 +29,8 @@ func (p *Planner) Planned(b book.BatchPlan) Planned {
 	d.Needs, d.Minutes = p.Needs(d.Ladder, d.Size), p.Minutes(d.Ladder, d.Size)
 	d.ByPerson = p.ByPerson(d.Minutes)
 	d.Given = p.Given(Wanting{d.Ladder, d.Size})[0]
-	d.Stages = p.ratesFor(b).Along(p.GraftFor(b, b.By, b.Laying))
+	by, _ := p.leavesBy(b)
+	d.Stages = p.ratesFor(b).Along(p.GraftFor(b, by, b.Laying))
 	d.Chances = d.Stages[len(d.Stages)-1].Chances
 	d.Wished, _ = p.Wished(b)
 	return d

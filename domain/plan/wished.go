@@ -18,12 +18,13 @@ type Wished struct {
 	book.BatchPlan
 	Sure   float64 // the keeper's number where the plan says none
 	Chance float64
-	All    int      // queens that are wished of all grafts of the wish; those of orders once
-	None   string   // why its chance is none, "order 3 takes Teal"; "": it is reckoned
-	by     string   // the day of the wish, or the sooner one on which its orders leave, said
-	sooner bool     // it is that
-	own    string   // that of its own graft
-	grafts []string // the days of its grafts, said
+	All    int          // queens that are wished of all grafts of the wish; those of orders once
+	None   string       // why its chance is none, "order 3 takes Teal"; "": it is reckoned
+	Until  calendar.Day // the day of the wish, or the sooner one on which its orders leave: by it the chance is
+	by     string       // that day, said
+	sooner bool         // it is that
+	own    string       // that of its own graft
+	grafts []string     // the days of its grafts, said
 }
 
 // Wished is how sure the queens of a planned batch are by its day, or the sooner one by which its orders
@@ -36,7 +37,7 @@ func (p *Planner) Wished(b book.BatchPlan) (w Wished, ok bool) {
 		return w, false
 	}
 	by, none := p.leavesBy(b)
-	w = Wished{BatchPlan: b, Sure: cmp.Or(b.Sure, p.numbers.Get(practice.PlanSure)), None: none, by: p.said(by), sooner: by < b.By, own: p.said(b.Day)}
+	w = Wished{BatchPlan: b, Sure: cmp.Or(b.Sure, p.numbers.Get(practice.PlanSure)), None: none, Until: by, by: p.said(by), sooner: by < b.By, own: p.said(b.Day)}
 	planned, begun := p.WishOf(b), p.Begun(b)
 	all := slices.Concat(begun, planned)
 	chances := p.Joint(planned, by)

@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -71,5 +72,20 @@ func TestAPlanIsAsSureAsItsOrdersAre(t *testing.T) {
 	}
 	if got, of := other.Do(), sooner.Do(); got != "Graft a line that its order takes" || of != "Graft earlier or more, or promise fewer" {
 		t.Errorf("of another line %q, sooner %q", got, of)
+	}
+}
+
+// What may be promised of a plan is reckoned by the day by which its wish is: the sooner one on which
+// its orders leave.
+func TestAPlanIsReckonedByOneDay(t *testing.T) {
+	by, order := day(t, "2027-07-20"), booktest.Order("3")
+	p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: booktest.Yard("home"), Name: "Home", Home: true, Zone: "UTC"},
+		book.OrderTaken{Order: order, Number: "3", Queens: 12, By: by - 14},
+		book.BatchPlanned{Batch: booktest.Batch("b"), Day: day(t, "2027-06-01"), Yard: booktest.Yard("home"), Larvae: 60, Nucs: 40, Queens: 12, By: by, Orders: []book.OrderID{order}})
+	all := plan.New(course.New(p.View("2027-05-01 08:00")))
+	for b := range all.View().ToGraft() {
+		if d := all.Planned(b); d.Wished.Until != by-14 || math.Abs(d.Chances.AtLeast(12)-d.Wished.Chance) > 0.005 {
+			t.Errorf("12 are %.3f sure by %s, and %.3f to be promised", d.Wished.Chance, d.Wished.Until, d.Chances.AtLeast(12))
+		}
 	}
 }

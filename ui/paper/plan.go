@@ -133,14 +133,25 @@ func (d planSheet) wanted() string {
 }
 
 // until is by when the queens are wanted, and how.
-func (d planSheet) until() string {
+func (d planSheet) until() string { return d.readyBy(d.of.By) }
+
+// reckoned is by when they are reckoned, and how: sooner than they are wanted where their orders leave sooner.
+func (d planSheet) reckoned() string {
+	said := d.readyBy(cmp.Or(d.of.Wished.Until, d.of.By))
+	if d.of.Wished.Until < d.of.By && d.of.Wished.All > 0 {
+		said += ", when their orders leave"
+	}
+	return said
+}
+
+func (d planSheet) readyBy(day calendar.Day) string {
 	switch {
-	case d.of.By.IsZero():
+	case day.IsZero():
 		return ""
 	case d.of.Laying:
-		return " laying by " + d.of.By.Short()
+		return " laying by " + day.ShortFrom(d.Day)
 	}
-	return " ready by " + d.of.By.Short()
+	return " ready by " + day.ShortFrom(d.Day)
 }
 
 // ladder draws the steps by the day.
@@ -192,7 +203,7 @@ func (d planSheet) note(r plan.Rung) string {
 func (d planSheet) sure(ctx context.Context) error {
 	t := list{d.flow, []column{{"so sure", 30, false}, {"may be promised", 26, true}, {"", 44, false}}, false, nil}
 	const least = 30
-	note := "queens" + d.until()
+	note := "queens" + d.reckoned()
 	if d.until() == "" {
 		note = "queens ready sooner or later"
 	}
@@ -201,7 +212,7 @@ func (d planSheet) sure(ctx context.Context) error {
 	}
 	if d.of.Queens > 0 {
 		queens := cmp.Or(d.of.Wished.All, d.of.Queens)
-		said := plan.OfHundred(d.of.Sureness()) + " that there are " + plural(queens, "queen", "queens") + d.until() + d.of.Wished.With()
+		said := plan.OfHundred(d.of.Sureness()) + " that there are " + plural(queens, "queen", "queens") + d.readyBy(cmp.Or(d.of.Wished.Until, d.of.By)) + d.of.Wished.With()
 		if d.of.Sure > 0 {
 			said += "; wished: " + plan.OfHundred(d.of.Sure)
 		}

@@ -23,7 +23,7 @@ func (s State) wishBegun() State {
 	queens, by, of := 0, s.Today()+wishAhead, ""
 	p := s.Present().planner()
 	for o := range s.Present().View.Orders() {
-		if o.Open() == 0 || season.Waits(p, o.Order) {
+		if o.Open() == 0 || o.By > s.Today()+plan.MostAhead || season.Waits(p, o.Order) {
 			continue
 		}
 		if line, ok := s.lineFor(o); ok && s.nearestFor(o, o.Open()) == o.By {

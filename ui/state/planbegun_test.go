@@ -23,13 +23,15 @@ func ordered(t testing.TB, more func(*booktest.Pen)) *window {
 }
 
 // The room opens on the first order that can be kept: not on one that a graft of tomorrow is too
-// late for, nor one of a line that nobody breeds, nor one that waits for a graft.
+// late for, nor so far ahead that none can be planned, nor one of a line that nobody breeds, nor one that waits for a graft.
 func TestPlanOpensOnAnOrderThatCanBeKept(t *testing.T) {
 	taken := func(number string, queens int, line string, by calendar.Day) book.OrderTaken {
 		return book.OrderTaken{Order: booktest.Order(number), Number: number, Customer: "Farm " + number, Queens: queens, Line: line, By: by}
 	}
 	w := ordered(t, func(p *booktest.Pen) {
-		p.Write(taken("4", 3, "", calendar.Date(2027, time.June, 20)), // by the calendar alone a graft of tomorrow is in time
+		far := taken("9", 2, "", calendar.Date(2029, time.May, 20))
+		far.Priority = 1
+		p.Write(far, taken("4", 3, "", calendar.Date(2027, time.June, 20)), // by the calendar alone a graft of tomorrow is in time
 			taken("5", 4, "Teal", calendar.Date(2027, time.August, 1)),
 			taken("6", 5, "", calendar.Date(2027, time.August, 3)),
 			taken("7", 6, "", calendar.Date(2027, time.August, 9)),

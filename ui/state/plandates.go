@@ -135,7 +135,7 @@ func datesPlanned(s State) (State, []Effect) {
 		facts = append(facts, d.Plan(i, book.BatchID(ids.Next())))
 	}
 	s.Pen.IDs, s.seasoned.dates = ids, nil
-	words := fmt.Sprintf("%s planned from %s", counted(len(facts), "graft"), d.Batches[0].Day.Short())
+	words := fmt.Sprintf("%s planned from %s", counted(len(facts), "graft"), d.Batches[0].Day.ShortFrom(s.Today()))
 	return s.write(words, calendar.Instantly(s.Now), facts...)
 }
 

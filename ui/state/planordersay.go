@@ -66,7 +66,7 @@ func (p *OrderSheet) Ring(o handover.Served) string {
 			continue
 		}
 		gives := "the plan gives them "
-		said := missing(o, e.Stands())
+		said := p.missing(o, e.Stands())
 		switch stand := o.Stand(); {
 		case stand == handover.LookFirst:
 			return said
@@ -77,12 +77,12 @@ func (p *OrderSheet) Ring(o handover.Served) string {
 		}
 		return said + "; " + gives + plan.OfHundred(e.Chance) + " times"
 	}
-	return missing(o, "planned")
+	return p.missing(o, "planned")
 }
 
 // missing is what is to be told of the queens that are missing; stands is how the batches stand
 // that give some of them: planned, or grafted.
-func missing(o handover.Served, stands string) string {
+func (p *OrderSheet) missing(o handover.Served, stands string) string {
 	more := fmt.Sprintf("%d more", o.Short)
 	if lines := o.Order.Lines(); lines != "" {
 		more += " " + lines
@@ -100,7 +100,7 @@ func missing(o handover.Served, stands string) string {
 		if o.Coming > 0 {
 			of = fmt.Sprintf("%d of %s to be expected in time, %d %s", o.Coming, more, o.Planned, stands)
 		}
-		said := fmt.Sprintf("%s: graft for %d by %s", of, o.Missing(), o.GraftBy.Said(calendar.Day.Short))
+		said := fmt.Sprintf("%s: graft for %d by %s", of, o.Missing(), o.GraftBy.Said(p.said))
 		if few := o.GraftBy.TooFew(o.Missing()); few != "" {
 			said += "; " + few
 		}
@@ -108,11 +108,14 @@ func missing(o handover.Served, stands string) string {
 	case handover.RingWithout:
 		return whom + "what stands in nucs gives " + more + " with " + plan.OfHundred(o.Next.Most) + " at most, so plan a graft"
 	case handover.RingLater:
-		return whom + more + " by " + o.Next.Day.Short() + ", " + plan.OfHundred(o.Next.Chance)
+		return whom + more + " by " + p.said(o.Next.Day) + ", " + plan.OfHundred(o.Next.Chance)
 	default:
-		return "Still to be expected in time: " + more + " by " + o.Next.Day.Short() + ", " + plan.OfHundred(o.Next.Chance)
+		return "Still to be expected in time: " + more + " by " + p.said(o.Next.Day) + ", " + plan.OfHundred(o.Next.Chance)
 	}
 }
+
+// said is a day as it is written on the sheet's.
+func (p *OrderSheet) said(d calendar.Day) string { return d.ShortFrom(p.of.View.Today()) }
 
 // onPlan begins what is said of queens who are on the plan, or grafted, or stand in nucs.
 func onPlan(o handover.Served, stands string) string {

@@ -345,7 +345,7 @@ func (p *seasonLines) dates(s State, d *SeasonDates) {
 			line += " (" + b.Breeder.Name + ")"
 		}
 		p.add(SeasonLine{SeasonLook: SeasonGraft, Cells: []string{
-			b.Day.Short(), strings.TrimSpace(fmt.Sprintf("%d %s", b.Larvae, line)), fmt.Sprintf("%d in %s", b.Nucs, v.Yard(b.Yard).Name),
+			b.Day.ShortFrom(s.Today()), strings.TrimSpace(fmt.Sprintf("%d %s", b.Larvae, line)), fmt.Sprintf("%d in %s", b.Nucs, v.Yard(b.Yard).Name),
 			fmt.Sprintf("%.0f min", b.Minutes), whom,
 		}}, orderLine)
 	}
@@ -355,7 +355,7 @@ func (p *seasonLines) dates(s State, d *SeasonDates) {
 	for _, k := range d.Kept {
 		o := d.Promises[k.Promise]
 		p.add(SeasonLine{SeasonLook: SeasonKept, Cells: []string{
-			plan.Sentence(o.Title()), fmt.Sprintf("%d by %s", o.Queens, o.By.Short()), cmp.Or(d.Nearly(k), plan.OfHundred(k.Chance)),
+			plan.Sentence(o.Title()), fmt.Sprintf("%d by %s", o.Queens, o.By.ShortFrom(s.Today())), cmp.Or(d.Nearly(k), plan.OfHundred(k.Chance)),
 		}}, orderLine)
 	}
 }

@@ -108,9 +108,9 @@ func (r *wishReader) day(field string) calendar.Day {
 	case err != nil:
 		r.mind(field, "%v", err)
 	case d <= today && r.s.Planning.Batch.IsZero():
-		r.mind(field, "%s has gone: say a day to come, as in 31 May", d.Short())
+		r.mind(field, "%s has gone: say a day to come, as in 31 May", d.ShortFrom(today))
 	case d > today+plan.MostAhead:
-		r.mind(field, "%s is too far ahead: at most %d days can be planned", d.Short(), plan.MostAhead)
+		r.mind(field, "%s is too far ahead: at most %d days can be planned", d.ShortFrom(today), plan.MostAhead)
 	}
 	return d
 }

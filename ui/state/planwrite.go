@@ -30,9 +30,9 @@ func (s State) planWords(p *PlanSheet, first book.BatchPlanned) string {
 		return movedWords(first, p.Chance, s.Present().lane(plannedKey{b.Batch, b.Day}).Chance)
 	}
 	if n := len(p.Batches); n > 1 {
-		return fmt.Sprintf("%d grafts planned from %s", n, p.Batches[0].Day.Short())
+		return fmt.Sprintf("%d grafts planned from %s", n, p.Batches[0].Day.ShortFrom(s.Today()))
 	}
-	return fmt.Sprintf("graft of %s planned for %s", larvaeWord(p.Larvae), p.Batches[0].Day.Short())
+	return fmt.Sprintf("graft of %s planned for %s", larvaeWord(p.Larvae), p.Batches[0].Day.ShortFrom(s.Today()))
 }
 
 // breederOf is the first breeder of a line; none where no line is wished.

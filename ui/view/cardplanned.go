@@ -63,7 +63,7 @@ func (c *cardDraw) wanted(l state.PlannedLane) {
 	last := l.Stages[len(l.Stages)-1]
 	c.count("queens, 10–90 %", fmt.Sprintf("%d (%d–%d)", last.Likely(), last.Low(), last.High()), figures)
 	if l.Queens > 0 && l.By != 0 {
-		c.count(fmt.Sprintf("%d by %s, reckoned", l.Wished.All, l.By.Short())+l.Wished.Together(), plan.OfHundred(l.Chance), figures)
+		c.count(fmt.Sprintf("%d by %s, reckoned", l.Wished.All, l.Wished.Until.ShortFrom(c.s.Today()))+l.Wished.Together(), plan.OfHundred(l.Chance), figures)
 		if l.Sure > 0 {
 			c.count("wished", plan.OfHundred(l.Sure), figures)
 		}

@@ -88,7 +88,7 @@ func plannedSays(b state.PlannedLane) string {
 		return says + "; not made: move it, or take it off"
 	}
 	if b.Queens > 0 && b.By != 0 {
-		says += fmt.Sprintf("; %s by %s: %s", plan.QueensSaid(b.Wished.All), b.By.Short(), plan.OfHundred(b.Chance)+b.Wished.Together())
+		says += fmt.Sprintf("; %s by %s: %s", plan.QueensSaid(b.Wished.All), b.Wished.Until.Short(), plan.OfHundred(b.Chance)+b.Wished.Together())
 	}
 	return says
 }

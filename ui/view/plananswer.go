@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 	"lidmark/ui/scene"
@@ -176,19 +177,24 @@ func (d *planDraw) minded(x, y float64, line string, f font, to float64) {
 // answerButton is how wide the button is that stands beside the answer, dp.
 const answerButton = 156.0
 
+// shortDay is a day without its weekday, with its year where that is not this one.
+func (d *planDraw) shortDay(day calendar.Day) string {
+	return shortDay(day) + strings.TrimPrefix(day.ShortFrom(d.s.Today()), day.Short())
+}
+
 // answerSays is the answer in a sentence that has room, and whether no graft is in time.
 func (d *planDraw) answerSays(room float64) (says string, late bool) {
-	graft, by := d.all.Batches[0].Day, d.goal()+" by "+shortDay(d.all.Nearest)
+	graft, by := d.all.Batches[0].Day, d.goal()+" by "+d.shortDay(d.all.Nearest)
 	switch {
 	case d.all.InTime && d.all.Laying:
-		laying, wanted := "nine in ten lay by "+shortDay(d.all.LayBy), "wanted "+shortDay(d.all.By)
-		return d.firstFitting(room, fmt.Sprintf("graft %s, %s; %s", longDay(graft), laying, wanted), fmt.Sprintf("graft %s, %s", graft.Short(), laying)), false
+		laying, wanted := "nine in ten lay by "+d.shortDay(d.all.LayBy), "wanted "+d.shortDay(d.all.By)
+		return d.firstFitting(room, fmt.Sprintf("graft %s, %s; %s", longDay(graft), laying, wanted), fmt.Sprintf("graft %s, %s", graft.ShortFrom(d.s.Today()), laying)), false
 	case d.all.InTime:
-		laying := "laying by " + shortDay(d.all.LayBy)
+		laying := "laying by " + d.shortDay(d.all.LayBy)
 		return d.firstFitting(room, fmt.Sprintf("graft %s, %s, %s", longDay(graft), laying, by),
-			fmt.Sprintf("graft %s, %s, %s", graft.Short(), laying, by), fmt.Sprintf("graft %s, %s", graft.Short(), by)), false
+			fmt.Sprintf("graft %s, %s, %s", graft.ShortFrom(d.s.Today()), laying, by), fmt.Sprintf("graft %s, %s", graft.ShortFrom(d.s.Today()), by)), false
 	case d.s.Planning.Forwards:
-		return fmt.Sprintf("Grafted on %s %s are %s by %s, later than %s", shortDay(d.all.Batches[0].Day), plan.OfHundred(d.s.Present().Numbers().Get(practice.PlanInTime)), d.goal(), d.all.Nearest.Short(), shortDay(d.all.By)), true
+		return fmt.Sprintf("Grafted on %s %s are %s by %s, later than %s", shortDay(d.all.Batches[0].Day), plan.OfHundred(d.s.Present().Numbers().Get(practice.PlanInTime)), d.goal(), d.all.Nearest.ShortFrom(d.s.Today()), d.shortDay(d.all.By)), true
 	default:
 		return fmt.Sprintf("The nearest day is %s, grafted on %s", d.all.Nearest.ShortFrom(d.s.Today()), d.all.Batches[0].Day.ShortFrom(d.s.Today())), true
 	}
@@ -280,7 +286,7 @@ func (d *planDraw) turnWords(possible bool) [][2]string {
 	}
 	words := [][2]string{{two, "two grafts"}, {back, "forwards"}, {"keep beside", "keep try"}}
 	if !possible {
-		words = append([][2]string{{"by " + d.all.Nearest.Short(), "nearest day"}}, words...)
+		words = append([][2]string{{"by " + d.all.Nearest.ShortFrom(d.s.Today()), "nearest day"}}, words...)
 	}
 	if again := d.all.Again; again.Chance > 0 && d.now && again.Day != d.all.Batches[0].Day {
 		words = append([][2]string{{fmt.Sprintf("graft %s, again if it fails: %.0f", shortDay(again.Day), 100*again.Chance), "graft again"}}, words...)

@@ -198,7 +198,7 @@ func (d *planDraw) tries(tries []state.PlanTry, now *state.PlanTry, a scene.Area
 		ref := scene.Ref{Kind: state.TryRef, ID: fmt.Sprint(i)}
 		box := scene.Rect{
 			Area: scene.Area{X: a.X + tryNames + t.wide*float64(t.at) + 2, Y: a.Y + 8, W: t.wide, H: t.row * float64(len(t.rows))}, Radius: 4,
-			Tag: scene.Tag{Ref: ref, Reason: fmt.Sprintf("%s by %s: take it up again", plan.QueensSaid(kept.Wish.Queens), kept.By.Short())},
+			Tag: scene.Tag{Ref: ref, Reason: fmt.Sprintf("%s by %s: take it up again", plan.QueensSaid(kept.Wish.Queens), kept.By.ShortFrom(d.s.Today()))},
 		}
 		if d.hovers(ref) {
 			box.Fill = scene.Sunk

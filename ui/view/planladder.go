@@ -60,27 +60,39 @@ func (d *planDraw) most() (graft int) {
 	return graft
 }
 
-func (d *planDraw) ladderHead(a scene.Area) {
-	head := "Backwards from " + d.all.By.ShortFrom(d.s.Today())
-	switch {
+// ladderFrom is from which day the ladder is reckoned.
+func (d *planDraw) ladderFrom() string {
+	switch today := d.s.Today(); {
 	case d.s.Planning.Forwards:
-		head = "Forwards from " + d.all.Batches[0].Day.Short()
+		return "Forwards from " + d.all.Batches[0].Day.ShortFrom(today)
 	case !d.all.InTime:
-		head = "The nearest: " + d.all.Nearest.ShortFrom(d.s.Today())
+		return "The nearest: " + d.all.Nearest.ShortFrom(today)
+	default:
+		return "Backwards from " + d.all.By.ShortFrom(today)
 	}
+}
+
+func (d *planDraw) ladderHead(a scene.Area) {
+	head := d.ladderFrom()
 	const hint = "drag a step: all follow"
 	if d.Head > 0 {
 		x := d.fit(a.X+state.Edge, a.Y+20, head, ink(14).semi(), a.Right()-state.Edge)
 		d.widest(x+14, a.Y+20, a.Right()-state.Edge, ink2(13), hint, "")
 		return
 	}
-	d.fit(a.X+state.Edge, a.Y+24, head, ink(14).semi(), a.X+headWide)
-	d.fit(a.X+state.Edge, a.Y+42, hint, ink2(13), a.X+headWide)
+	d.fit(a.X+state.Edge, a.Y+24, head, ink(14).semi(), a.X+d.headWide())
+	d.fit(a.X+state.Edge, a.Y+42, hint, ink2(13), a.X+d.headWide())
 }
 
-// headWide is what the head of the ladder takes of the first lines, headTall how many
-// dp of them, where it stands beside them.
-const headWide, headTall = 240.0, 58.0
+// headWide is what the head of the ladder takes of the first lines: as a rule leastHead, more where its
+// day has a year.
+func (d *planDraw) headWide() float64 {
+	return max(leastHead, state.Edge+d.width(d.ladderFrom(), ink(14).semi()))
+}
+
+// leastHead is how wide the head of the ladder is at least, headTall how many dp of the first lines it
+// takes, where it stands beside them.
+const leastHead, headTall = 240.0, 58.0
 
 func (d *planDraw) rungY(i int) float64 {
 	return d.Ladder.Y + d.Head + state.LadderEdge + (float64(i)+0.5)*d.Rung
@@ -159,7 +171,7 @@ func (d *planDraw) bar(r state.PlanRung, bar scene.Area, graft int) {
 		b.Fill, b.Hatch = scene.Ink2, scene.Hatch{}
 	}
 	ref := scene.Ref{Kind: state.RungRef, ID: r.Step.String(), Part: string(rune('0' + graft))}
-	b.Tag = scene.Tag{Ref: ref, Reason: fmt.Sprintf("%s: %s; %s", r.Name, days(r.From, r.By), d.numbersSaid(r.Step.Used()))}
+	b.Tag = scene.Tag{Ref: ref, Reason: fmt.Sprintf("%s: %s; %s", r.Name, d.between(r.From, r.By), d.numbersSaid(r.Step.Used()))}
 	d.hoverRing(bar, ref)
 	if d.l.Ribbon.First > r.By { // all of it lies before the days that are shown
 		c := at(bar.X, bar.Centre().Y)
@@ -173,12 +185,12 @@ func (d *planDraw) bar(r state.PlanRung, bar scene.Area, graft int) {
 	}
 }
 
-// days are a day, or from one to another.
-func days(from, to calendar.Day) string {
+// between is a day, or the days from one to another.
+func (d *planDraw) between(from, to calendar.Day) string {
 	if from == to {
-		return from.Short()
+		return from.ShortFrom(d.s.Today())
 	}
-	return from.Short() + " to " + to.Short()
+	return from.ShortFrom(d.s.Today()) + " to " + to.ShortFrom(d.s.Today())
 }
 
 // rungWords stand left of the bars: why, then what and how many; right of them where
@@ -192,7 +204,7 @@ func (d *planDraw) rungWords(r state.PlanRung, bar scene.Area, y float64) {
 	wide := d.width(r.Name, name) + gap + d.width(r.Amount, amount)
 	from := d.Ladder.X + state.Edge
 	if d.Head == 0 && y < d.Ladder.Y+headTall {
-		from = d.Ladder.X + headWide + 10
+		from = d.Ladder.X + d.headWide() + 10
 	}
 	to := d.Ladder.Right() - 14
 	left, right := bar.X-gap-from, to-bar.Right()-gap

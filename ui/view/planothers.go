@@ -10,7 +10,7 @@ import (
 // is in the way; the day chosen stands among them.
 func (d *planDraw) others(a scene.Area) {
 	x, w := a.X+state.Edge, a.W-2*state.Edge
-	foot, says := d.planButtons(a), "the same amounts for "+d.all.By.Short()
+	foot, says := d.planButtons(a), "the same amounts for "+d.all.By.ShortFrom(d.s.Today())
 	rows := float64(len(d.all.Others) + 1)
 	if foot-a.Y-partHeads < rows*(twoLines+2) {
 		says = "" // the wish says the day
@@ -53,20 +53,20 @@ func (d *planDraw) chosenDay(x, y, w, row float64) float64 {
 		Tag: scene.Tag{Ref: state.OtherOf(day), Reason: "as it stands"},
 	})
 	d.right(x+w, y+14, plan.OfHundred(d.all.Chance), ink(14).semi())
-	d.text(x, y+14, day.Short(), ink(14).semi())
+	d.text(x, y+14, day.ShortFrom(d.s.Today()), ink(14).semi())
 	if row >= twoLines {
-		d.fit(x, y+28, "as it stands, in time for "+d.all.Nearest.Short(), ink2(12.5), x+w)
+		d.fit(x, y+28, "as it stands, in time for "+d.all.Nearest.ShortFrom(d.s.Today()), ink2(12.5), x+w)
 	}
 	return y + row
 }
 
 func (d *planDraw) otherDay(o state.PlanOther, a scene.Area) {
 	ref := state.OtherOf(o.Day)
-	says, f := "in time for "+o.Ready.Short(), ink2(12.5)
+	says, f := "in time for "+o.Ready.ShortFrom(d.s.Today()), ink2(12.5)
 	if o.Clash != "" {
 		says, f = o.Clash, f.as(scene.Act)
 	}
-	reason := "graft on " + o.Day.Short() + ": " + says
+	reason := "graft on " + o.Day.ShortFrom(d.s.Today()) + ": " + says
 	if free := o.FreeSaid(len(o.Free)); free != "" {
 		reason += "; " + free
 	}
@@ -77,7 +77,7 @@ func (d *planDraw) otherDay(o state.PlanOther, a scene.Area) {
 	d.add(r)
 	x, to := a.X+6, a.Right()-6
 	end := d.right(to, a.Y+14, plan.OfHundred(o.Chance), ink(14).semi()) - 8
-	name := d.text(x, a.Y+14, o.Day.Short(), ink(14).semi()) + 10
+	name := d.text(x, a.Y+14, o.Day.ShortFrom(d.s.Today()), ink(14).semi()) + 10
 	if a.H < twoLines-2 {
 		d.fit(name, a.Y+14, d.wholeClauses(end-name, says), f, end)
 		return

@@ -135,7 +135,7 @@ func (d *planDraw) minutes(a scene.Area) {
 	if len(days) == 0 {
 		return
 	}
-	y := d.partHead(a, "Minutes a day, "+shortDay(days[0].Day)+" to "+shortDay(days[len(days)-1].Day), d.whoBeside(d.hoursSaid(), a.W-state.Edge-8))
+	y := d.partHead(a, "Minutes a day, "+shortDay(days[0].Day)+" to "+d.shortDay(days[len(days)-1].Day), d.whoBeside(d.hoursSaid(), a.W-state.Edge-8))
 	x, w := a.X+state.Edge+26, a.W-2*state.Edge-26
 	foot := a.Bottom() - 44
 	most := d.all.MostMinutes()
@@ -244,7 +244,7 @@ func (d *planDraw) minuteBar(day state.PlanDay, a scene.Area, top float64) {
 	if day.Over() {
 		bar(max(day.Free, day.Book), all, scene.Act)
 	}
-	reason := fmt.Sprintf("%s: %.0f min of this plan, %.0f in the book", day.Day.Short(), day.Wish, day.Book)
+	reason := fmt.Sprintf("%s: %.0f min of this plan, %.0f in the book", day.Day.ShortFrom(d.s.Today()), day.Wish, day.Book)
 	if day.Told {
 		reason += ", " + thousands(int(math.Round(day.Free))) + " free"
 	}

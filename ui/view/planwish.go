@@ -140,7 +140,7 @@ func (w *wishLine) sentence() {
 		w.word(queens, big, line)
 		w.command("laying by", "laying", "ready", s.Planning.Laying)
 		if s.Planning.By != 0 {
-			w.command("any day", "", "by "+s.Planning.By.Short(), false)
+			w.command("any day", "", "by "+s.Planning.By.ShortFrom(s.Today()), false)
 		}
 	} else {
 		w.word("I want", big, line)
