@@ -17,7 +17,8 @@ type GraftBy struct {
 	Queens int          // of it that hold queens then, or cells
 }
 
-// GraftBy is by when to graft for a wish: the day of which [Planner.Possible] has the first of the wish.
+// GraftBy is by when to graft for a wish: the day of which [Planner.Possible] has the first of the wish,
+// or would have were nucs free.
 func (p *Planner) GraftBy(w Wish) (by GraftBy) {
 	w = p.filled(w)
 	if by.Day = p.graftBy(w); by.Day == 0 {

@@ -15,7 +15,7 @@ import (
 
 // The twelve nucs of a yard wait for another graft. The sheet of the orders names the day by which to graft
 // for an order, the days in hand and the last, and that no nuc is free for it; the search names the
-// same days, and the wish the first of them.
+// same days, and the wish says of the first of them that no nuc is free.
 func TestOneDayByWhichToGraft(t *testing.T) {
 	by := day(t, "2027-06-20")
 	pen := world{nucs: 12, starters: 2, finishers: 4}.pen().Write(
@@ -25,8 +25,8 @@ func TestOneDayByWhichToGraft(t *testing.T) {
 	sheet := handover.New(p)
 	o := sheet.Orders[0]
 	at := o.GraftBy
-	if wish := p.Possible(plan.Wish{Queens: 3, By: by}); at.Day != wish.Graft || at.Last-at.Day != 2 || at.Nucs != 0 || at.Taken != 12 {
-		t.Fatalf("%+v; the wish grafts on %s", at, wish.Graft)
+	if wish := p.Possible(plan.Wish{Queens: 3, By: by}); at.Day != wish.Full.Day || at.Last-at.Day != 2 || at.Nucs != 0 || at.Taken != 12 {
+		t.Fatalf("%+v; the wish finds no nuc on %s", at, wish.Full.Day)
 	}
 	said := at.Day.Short() + " (2 days in hand, the last is " + at.Last.Short() + ")"
 	if got := at.Said(calendar.Day.Short); got != said {
