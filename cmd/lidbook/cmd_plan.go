@@ -39,7 +39,7 @@ func planCommand(a *app) *cobra.Command {
 	c := a.reading(&cobra.Command{
 		Use:   "plan",
 		Short: "Grafts that are planned; plan one, move it, drop it",
-		Long:  "Lists the grafts that are planned. One is called by its day, by its line too\nwhere two are planned for a day, and by its larvae where two are of one line. What each takes is listed with --needs.",
+		Long:  "Lists the grafts that are planned. One is called by its day, by its line too\nwhere two are planned for a day, and by its larvae where two are of one line.\nWhat each takes is listed with --needs.",
 		Example: "  lidbook plan --needs\n  lidbook plan batch --on 2027-04-19 --larvae 96 --nucs 64 --line \"Rook 12\"\n" +
 			"  lidbook plan move 2027-04-19 2027-04-21\n  lidbook plan drop \"2027-04-21 Rook 12\"",
 		Args: cobra.NoArgs,

@@ -69,7 +69,7 @@ func (f finder) plan(name string) (p book.BatchPlan, err error) {
 // called is how a planned batch is named so that [finder.plan] finds it alone: by its day and line,
 // and by its larvae where that needs it.
 func (f finder) called(b book.BatchPlan) string {
-	return strings.TrimSpace(b.Day.String()+" "+b.Line) + prefixed(", ", f.Apart(b))
+	return strings.TrimSpace(b.Day.String()+" "+b.Line) + f.Apart(b)
 }
 
 // argument is a name as it is typed in a command.
@@ -83,7 +83,7 @@ func argument(name string) string {
 // names are the names of a planned batch: its day, as files and as the program writes it, with its
 // year or without, its line, and what tells it from others.
 func (f finder) names(b book.BatchPlan) (all []string) {
-	apart := prefixed(", ", f.Apart(b))
+	apart := f.Apart(b)
 	for _, day := range []string{b.Day.String(), b.Day.Short(), b.Day.ShortFrom(0)} {
 		for _, name := range []string{strings.TrimSpace(day + " " + b.Line), strings.TrimSpace(day + prefixed(", ", b.Line)), day} {
 			all = append(all, name, name+apart)

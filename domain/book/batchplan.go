@@ -2,14 +2,49 @@ package book
 
 import (
 	"cmp"
-	"fmt"
 	"iter"
 	"slices"
-	"time"
 
 	"lidmark/domain/calendar"
-	"lidmark/domain/practice"
 )
+
+// BatchPlan is what the book says of a batch that is meant to be grafted.
+type BatchPlan struct {
+	BatchPlanned
+	At      calendar.Moment // when it was planned so
+	Done    []ReadyStep     // what was made ready for it, and serves its day
+	TooSoon []ReadyStep     // what was made ready for an earlier day from which it was moved, and serves no more
+}
+
+// Made tells whether a step that makes ready is done; never for the zero step.
+func (p BatchPlan) Made(s ReadyStep) bool { return s != 0 && slices.Contains(p.Done, s) }
+
+// BatchPlan is the plan of a batch as it was last told. Ok is false when it does
+// not stand: there is none, it was dropped, or grafted.
+func (v *View) BatchPlan(id BatchID) (p BatchPlan, ok bool) {
+	grafted := false
+	var ready []readied
+	for _, e := range v.lines(id.Subject()) {
+		switch f := e.Fact.(type) {
+		case BatchPlanned:
+			p, ok = BatchPlan{BatchPlanned: f, At: e.At}, true
+		case BatchReadied:
+			ready = append(ready, readied{f.Step, e.At.Day(v.Zone()), p.Day})
+		case BatchDropped:
+			ok = false
+		case Grafted:
+			grafted = true // for good: the plan may have been written down after the hour of the graft
+		}
+	}
+	for _, r := range ready {
+		if v.serves(r, p.Day) {
+			p.Done = append(p.Done, r.step)
+		} else {
+			p.TooSoon = append(p.TooSoon, r.step)
+		}
+	}
+	return p, ok && !grafted
+}
 
 // Plans yields the batches that are planned and not grafted, by the day of the
 // graft.
@@ -26,80 +61,4 @@ func (v *View) Plans() iter.Seq[BatchPlan] {
 		return cmp.Or(cmp.Compare(a.Day, b.Day), cmp.Compare(a.Minute, b.Minute), a.Batch.compare(b.Batch))
 	})
 	return slices.Values(all)
-}
-
-// Apart tells a planned batch from others of its day and line: nothing where there is none, else its
-// larvae, "24 larvae", and among as many its place, "24 larvae, 1 of 2".
-func (v *View) Apart(b BatchPlan) string {
-	others, alike, place := 0, 0, 0
-	for o := range v.Plans() {
-		if o.Batch == b.Batch {
-			o = b // as it is tried
-		}
-		if o.Day != b.Day || o.Line != b.Line {
-			continue
-		}
-		others++
-		if o.Larvae == b.Larvae {
-			alike++
-		}
-		if o.Batch == b.Batch {
-			place = alike
-		}
-	}
-	switch {
-	case others < 2 || place == 0:
-		return ""
-	case alike < 2:
-		return larvaeWord(b.Larvae)
-	default:
-		return fmt.Sprintf("%s, %d of %d", larvaeWord(b.Larvae), place, alike)
-	}
-}
-
-func larvaeWord(n int) string {
-	if n == 1 {
-		return "1 larva"
-	}
-	return fmt.Sprintf("%d larvae", n)
-}
-
-// NotGrafted tells whether a planned batch has lapsed: nobody grafted it by [View.GraftBy]. On a day
-// ahead, by the day that it is looked at from.
-func (v *View) NotGrafted(p BatchPlan) bool { return v.GraftBy(p) < v.From() }
-
-// GraftBy is the last day on which a planned batch can be grafted as it is planned: as long as on the
-// comb on which its breeder was confined the youngest larvae are not too old. Its starter, set up for
-// the day of the plan, stands as long.
-func (v *View) GraftBy(p BatchPlan) calendar.Day { return p.Day + v.graftLate() }
-
-// graftLate is by how many days a graft can be late with what was made ready for its day.
-func (v *View) graftLate() calendar.Day {
-	n := v.Numbers()
-	hatched := n.Duration(practice.ConfineBreederBefore) - n.Duration(practice.ConfineBreederFor) - n.Duration(practice.QueenHatches)
-	young := n.Duration(practice.LarvaAgeRefused) - hatched
-	return calendar.Day(max(0, young/(24*time.Hour)))
-}
-
-// GraftOn is the day on which a planned batch is grafted: its own, or, once that is past and as long as
-// it has not lapsed, the day that is looked from.
-func (v *View) GraftOn(p BatchPlan) calendar.Day {
-	if p.Day >= v.From() || v.NotGrafted(p) {
-		return p.Day
-	}
-	if stands, ok := v.BatchPlan(p.Batch); !ok || stands.Day != p.Day {
-		return p.Day // grafted, or told of another day meanwhile
-	}
-	return v.From()
-}
-
-// ToGraft yields those of [View.Plans] that can still be grafted.
-func (v *View) ToGraft() iter.Seq[BatchPlan] {
-	return func(yield func(BatchPlan) bool) {
-		for p := range v.Plans() {
-			if !v.NotGrafted(p) && !yield(p) {
-				return
-			}
-		}
-	}
 }

@@ -102,13 +102,13 @@ func TestPlannedBatchesAreToldApart(t *testing.T) {
 	for b := range v.Plans() {
 		apart[v.Apart(b)] = b.Line
 	}
-	want := map[string]string{"24 larvae, 1 of 2": "Sorrel", "24 larvae, 2 of 2": "Sorrel", "1 larva": "Sorrel", "": "Teasel"}
+	want := map[string]string{", 24 larvae, 1 of 2": "Sorrel", ", 24 larvae, 2 of 2": "Sorrel", ", 1 larva": "Sorrel", "": "Teasel"}
 	if !maps.Equal(apart, want) {
 		t.Errorf("told apart as %v, want %v", apart, want)
 	}
 	tried, _ := v.BatchPlan(booktest.Batch("d"))
 	tried.Line, tried.Larvae = "Sorrel", 30
-	if got := v.Apart(tried); got != "30 larvae" {
+	if got := v.Apart(tried); got != ", 30 larvae" {
 		t.Errorf("one that is tried otherwise is told apart by %q", got)
 	}
 }

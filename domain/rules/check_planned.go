@@ -28,7 +28,7 @@ func (c *checker) lapsed(i Graft) {
 	if i.For == 0 {
 		return
 	}
-	if by := c.view.GraftBy(book.BatchPlan{BatchPlanned: book.BatchPlanned{Day: i.For}}); by < i.Plan.Day {
+	if by := c.view.GraftBy(i.For); by < i.Plan.Day {
 		today := c.view.Today()
 		c.warn(fmt.Sprintf("the graft planned for %s was not made by %s: after that its larvae are too old", i.For.ShortFrom(today), by.ShortFrom(today)),
 			"Take just hatched larvae and a starter set up anew; if it was made in time, write its own day", practice.LarvaAgeRefused)
@@ -78,7 +78,7 @@ func (c *checker) alike(b book.BatchPlanned) {
 		if other.Batch == b.Batch || other.Day != b.Day || other.Line != b.Line {
 			continue
 		}
-		c.warn(fmt.Sprintf("another graft%s is planned for %s, of %d larvae", forLine(b.Line), b.Day.ShortFrom(c.view.Today()), other.Larvae),
+		c.warn(fmt.Sprintf("another graft%s is planned for %s, of %s", forLine(b.Line), b.Day.ShortFrom(c.view.Today()), book.LarvaeSaid(other.Larvae)),
 			"Graft both together as one, or tell them apart by their larvae")
 		return
 	}

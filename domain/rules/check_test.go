@@ -38,6 +38,12 @@ func treatedA1(p *booktest.Pen) {
 	p.At("2027-06-12 18:00").Write(book.Treated{Of: a1.Subject(), With: "oxalic acid", Wait: 14})
 }
 
+// toGraft means to graft a batch on the day for which it is to be planned.
+func toGraft(b book.BatchPlanned) rules.Graft {
+	b.Batch = batch(9)
+	return rules.Graft{On: b.Day, Yard: b.Yard, Plan: book.BatchPlan{BatchPlanned: b}}
+}
+
 // grafted is A1 made up and without a queen for days, and a batch of 5 May.
 func grafted(p *booktest.Pen) {
 	p.At("2027-05-04 18:00").Write(madeUp("A1")...)
@@ -136,6 +142,34 @@ var plans = []planned{
 		warned: "batch 4 is on day 7 from the graft; a jolt can cripple the queens", do: "Leave the cells alone until Fri 14 May",
 	},
 	{name: "cells on day 9", write: waiting, at: "2027-05-14 18:00", plan: rules.MoveCells{Batch: batch(4)}},
+	{
+		name: "an order for a line of which none is bred", write: func(p *booktest.Pen) {
+			p.At("2027-04-02 08:00").Write(book.ColonyDescribed{Colony: booktest.Colony("S3"), Name: "S3", Yard: atHome, Line: "Sorrel", Roles: []book.Role{book.Breeder}})
+		}, at: "2027-04-10 18:00", plan: rules.TakeOrder{OrderTaken: book.OrderTaken{Line: "Rook"}},
+		warned: "no breeder is of Rook: the book has breeders of Sorrel", do: "Mend the line, or write down the colony whose larvae are to be grafted",
+	},
+	{
+		name: "a second graft of a day", write: func(p *booktest.Pen) {
+			p.At("2027-04-10 08:00").Write(book.BatchPlanned{Batch: batch(7), Day: calendar.Date(2027, 6, 10), Minute: 18 * 60, Line: "Sorrel", Larvae: 24})
+		}, at: "2027-04-10 18:00", plan: toGraft(book.BatchPlanned{Day: calendar.Date(2027, 6, 10), Larvae: 1, Line: "Sorrel"}),
+		warned: "another graft for Sorrel is planned for Thu 10 Jun, of 24 larvae", do: "Graft both together as one, or tell them apart by their larvae",
+	},
+	{
+		name: "a graft for more nucs than stand there", write: waiting, at: "2027-05-14 18:00", plan: toGraft(book.BatchPlanned{Day: calendar.Date(2027, 6, 10), Larvae: 20, Nucs: 400, Yard: atFar}),
+		warned: "planned for 400 nucs, and 12 stand in Quillbank", do: "Plan fewer, or add boxes there by then",
+	},
+	{
+		name: "a graft that was planned for a day long past", write: func(p *booktest.Pen) {
+			p.At("2027-05-01 08:00").Write(book.BatchPlanned{Batch: batch(7), Day: calendar.Date(2027, 5, 10), Larvae: 24})
+		}, at: "2027-05-14 18:00", plan: rules.Graft{For: calendar.Date(2027, 5, 10), Plan: book.BatchPlan{BatchPlanned: book.BatchPlanned{Batch: batch(7), Day: calendar.Date(2027, 5, 14), Larvae: 24}}},
+		warned: "the graft planned for Mon 10 May was not made by Tue 11 May: after that its larvae are too old",
+		do:     "Take just hatched larvae and a starter set up anew; if it was made in time, write its own day",
+	},
+	{
+		name: "a graft that gives its queens hardly", write: waiting, at: "2027-05-14 18:00",
+		plan:   toGraft(book.BatchPlanned{Day: calendar.Date(2027, 6, 10), Larvae: 2, Nucs: 2, Yard: atFar, Queens: 2, By: calendar.Date(2027, 8, 10), Sure: 0.9}),
+		warned: "the graft of Thu 10 Jun gives its 2 queens by Tue 10 Aug 23 of 100, 90 wished", do: "Graft earlier or more, or promise fewer",
+	},
 	{name: "larvae of 18 h", write: waiting, at: "2027-05-14 18:00", plan: rules.Graft{LarvaAge: 18}},
 	{
 		name: "larvae of 30 h", write: waiting, at: "2027-05-14 18:00", plan: rules.Graft{LarvaAge: 30},

@@ -48,10 +48,7 @@ func besides(v *book.View, b book.BatchPlan) (says string) {
 			says = ", " + b.Line
 		}
 	}
-	if apart := v.Apart(b); apart != "" {
-		says += ", " + apart
-	}
-	return says
+	return says + v.Apart(b)
 }
 
 func queenName(v *book.View, q *book.Queen) string {

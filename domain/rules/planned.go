@@ -185,7 +185,7 @@ func (p *pass) plannedStep(y *yardCase, b book.BatchPlan, rung plan.Rung, do str
 
 // graftLate makes a graft press that was not made on its day and still can be.
 func (p *pass) graftLate(f *Finding, b book.BatchPlan, late calendar.Day) {
-	by := p.view.GraftBy(b)
+	by := p.view.GraftBy(b.Day)
 	f.Severity, f.By = Pressing, by.Start(p.home().zone)
 	f.Why += fmt.Sprintf("; %s late: %s, and from %s on its larvae are too old", count(int(late), "day"), costOf(plan.GraftLarvae), (by + 1).ShortFrom(p.today))
 }
@@ -205,7 +205,7 @@ func costOf(s plan.Step) string {
 // lapsed is a planned batch that was not grafted, and cannot be any more: one thing to see to, and no
 // work.
 func (p *pass) lapsed(b book.BatchPlan, l plan.Ladder, first calendar.Day) Finding {
-	y, by := p.home(), p.view.GraftBy(b)
+	y, by := p.home(), p.view.GraftBy(b.Day)
 	f := p.plannedStep(y, b, l.Rung(plan.GraftLarvae), "", 0)
 	f.Severity, f.From = Pressing, (by + 1).Start(y.zone)
 	f.Best = f.From

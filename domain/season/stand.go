@@ -57,10 +57,7 @@ func titleOf(v *book.View, b book.BatchPlan) string {
 	if b.Line != "" {
 		title = b.Line + ", " + title
 	}
-	if apart := v.Apart(b); apart != "" {
-		title += ", " + apart
-	}
-	return title
+	return title + v.Apart(b)
 }
 
 // graftedOf is a grafted batch. The nucs that were given its cells are taken by

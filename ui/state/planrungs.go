@@ -8,6 +8,7 @@ import (
 	"strings"
 	"time"
 
+	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
@@ -128,7 +129,7 @@ func (t rungTeller) rearing(step plan.Step) (amount, why string) {
 		}
 		return fmt.Sprintf("%d of %d", t.likely(plan.Taken), t.b.Graft.Larvae), why
 	case plan.GraftLarvae:
-		return fmt.Sprintf("%s, %s", larvaeWord(t.b.Graft.Larvae), counted(int(t.need(plan.Finishers)), "finisher")), t.b.Ladder.Graft.In(t.zone).Format("Mon 2 January 15:04") + t.dayLate()
+		return fmt.Sprintf("%s, %s", book.LarvaeSaid(t.b.Graft.Larvae), counted(int(t.need(plan.Finishers)), "finisher")), t.b.Ladder.Graft.In(t.zone).Format("Mon 2 January 15:04") + t.dayLate()
 	case plan.SetUpStarter:
 		return fmt.Sprintf("%d, with %.1f kg of bees each", int(t.need(plan.Starters)), t.numbers.Get(practice.StarterBees)), "feed from " + t.b.Rung(plan.FeedStarter).Best.Short()
 	case plan.Confine:
@@ -200,13 +201,6 @@ func (t rungTeller) need(g plan.Good) float64 {
 		}
 	}
 	return 0
-}
-
-func larvaeWord(n int) string {
-	if n == 1 {
-		return "1 larva"
-	}
-	return fmt.Sprintf("%d larvae", n)
 }
 
 // figure is an amount with one decimal where it is small and not whole, and in

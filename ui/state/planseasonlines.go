@@ -261,7 +261,7 @@ func (owed *SeasonSheet) needsSaid() (words string) {
 	switch unsure := len(owed.Promises) - orders; {
 	case unsure == 0:
 	case orders > 0:
-		words += fmt.Sprintf("; %d more less sure than is wished", unsure)
+		words += fmt.Sprintf("; of %d more, fewer can be promised than is wished", unsure)
 	case unsure == 1:
 		words = plan.Sentence(owed.Promises[0].Title()) + " has its graft, and is less sure than is wished"
 	default:

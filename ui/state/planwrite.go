@@ -32,7 +32,7 @@ func (s State) planWords(p *PlanSheet, first book.BatchPlanned) string {
 	if n := len(p.Batches); n > 1 {
 		return fmt.Sprintf("%d grafts planned from %s", n, p.Batches[0].Day.ShortFrom(s.Today()))
 	}
-	return fmt.Sprintf("graft of %s planned for %s", larvaeWord(p.Larvae), p.Batches[0].Day.ShortFrom(s.Today()))
+	return fmt.Sprintf("graft of %s planned for %s", book.LarvaeSaid(p.Larvae), p.Batches[0].Day.ShortFrom(s.Today()))
 }
 
 // breederOf is the first breeder of a line; none where no line is wished.

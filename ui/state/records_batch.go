@@ -119,11 +119,7 @@ func askGraft(s State) []Ask {
 func (s State) plans() []Option {
 	v := s.Present().View
 	return things(v.Plans(), func(p book.BatchPlan) (book.Subject, string) {
-		name := strings.TrimSpace(p.Day.Short() + " " + p.Line)
-		if apart := v.Apart(p); apart != "" {
-			name += ", " + apart
-		}
-		return p.Batch.Subject(), name
+		return p.Batch.Subject(), strings.TrimSpace(p.Day.Short()+" "+p.Line) + v.Apart(p)
 	})
 }
 
