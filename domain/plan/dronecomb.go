@@ -17,11 +17,11 @@ func CombIn(v *book.View, id book.BatchID) (in calendar.Day) {
 	return in
 }
 
-// CombServes tells whether drones of a comb that goes in on a day are ripe, and not too
-// old, when the virgins of a batch begin to fly.
+// CombServes tells whether drones of a comb that goes in on a day are ripe when the virgins of a
+// batch begin to fly, and at their best until the last of them have.
 func (p *Planner) CombServes(in calendar.Day, l Ladder) bool {
-	fly, at := l.Rung(Fly).From, p.DronesOf(in)
-	return at.From <= fly && fly <= at.By
+	fly, at := l.Rung(Fly), p.DronesOf(in)
+	return at.From <= fly.From && fly.By <= at.By
 }
 
 // CombTooLate tells whether a comb that goes in on a day gives no ripe drones before the

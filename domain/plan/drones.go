@@ -35,8 +35,14 @@ func DroneColoniesFor(virgins int, n practice.Numbers) float64 {
 // DronesAt are the days on which the drones of a comb are ripe and not too old.
 type DronesAt struct{ From, By calendar.Day }
 
-// DronesOf are those of a comb that goes in on a day: they are ripe so long after it, and at
-// their best until an age from emergence.
+// DronesOf are those of a comb that goes in on a day: the first are ripe so long after it, and the
+// last, of the eggs laid until the comb is full, are at their best until an age from emergence.
 func (p *Planner) DronesOf(in calendar.Day) DronesAt {
-	return DronesAt{in + p.days(practice.DroneRipe), in + p.days(practice.DroneEmerges) + p.days(practice.DroneBestUntil)}
+	return DronesAt{in + p.days(practice.DroneRipe), in + p.layFull() + p.days(practice.DroneEmerges) + p.days(practice.DroneBestUntil)}
+}
+
+// layFull is how many days pass until a drone comb is laid full: those by which it goes in sooner
+// than its first drones need, "so that many are" ripe.
+func (p *Planner) layFull() calendar.Day {
+	return max(0, p.days(practice.DroneCombBeforeFlights)-p.days(practice.DroneRipe))
 }

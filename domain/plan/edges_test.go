@@ -31,7 +31,7 @@ func TestNucsAreFreeOnTheDayTheQueensAreReady(t *testing.T) {
 }
 
 // A comb whose drones are ripe on the last day of the flights is not too late, a day later
-// it is; it serves those who begin to fly from the first to the last day of its drones.
+// it is; it serves those whose flights lie within the days of its drones.
 func TestTheEdgesOfADroneComb(t *testing.T) {
 	p := plannerOf(yardOf(1), "2027-04-02 08:00")
 	l := p.Ladder(p.GraftAt(day(t, "2027-05-10")), 30, booktest.Yard("home"))
@@ -43,7 +43,7 @@ func TestTheEdgesOfADroneComb(t *testing.T) {
 	drones := p.DronesOf(0)
 	for in, serves := range map[calendar.Day]bool{
 		fly.From - drones.From: true, fly.From - drones.From + 1: false,
-		fly.From - drones.By: true, fly.From - drones.By - 1: false,
+		fly.By - drones.By: true, fly.By - drones.By - 1: false,
 	} {
 		if p.CombServes(in, l) != serves {
 			t.Errorf("in on %s, flights from %s: serves is not %v", in.Short(), fly.From.Short(), serves)

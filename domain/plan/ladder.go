@@ -186,9 +186,9 @@ func (p *Planner) afterCells(l *Ladder, z zoned) {
 	look := max(born+p.days(practice.LookForEggsFrom), l.Laid.Day(p.numbers.Get(practice.LookForEggsChance))+1)
 	l.set(LookForEggs, born+p.days(practice.LookForEggsFrom), look, look+p.days(practice.LookAgainFrom))
 	l.set(Ready, l.Laid.ReadyDay(earliest), l.Laid.ReadyDay(middle), l.Laid.ReadyDay(latest))
-	flights := l.Rung(Fly).From
-	in := flights - p.days(practice.DroneCombBeforeFlights)
-	last := flights - p.days(practice.DroneRipe)
+	fly := l.Rung(Fly)
+	last := fly.From - p.days(practice.DroneRipe)
+	in := min(last, max(fly.From-p.days(practice.DroneCombBeforeFlights), fly.By-p.DronesOf(0).By)) // its drones last until the last flights
 	l.set(DroneComb, in-p.days(practice.DroneCombAhead), in, last)
 }
 

@@ -136,33 +136,43 @@ func flyers(c Clash, of circle, all []*load) (batches []book.BatchID, days []Day
 	return batches, days
 }
 
-// ripe tells whether drones are ripe and not too old when the virgins of a batch
-// begin to fly: those of its own comb or of that of any other batch near it.
+// ripe tells whether drones are at their best on every day on which virgins of a batch fly: those
+// of its own comb or of that of any other batch near it. It is the first day on which none are, with
+// how many days the nearest are off it.
 func (a *account) ripe(l *load, all []*load) []Clash {
-	if !dronesTold(a.ground.circles) || l.virgins == 0 {
+	if !dronesTold(a.ground.circles) || l.virgins == 0 || a.planner.CombServes(l.comb, l.ladder) {
 		return nil
 	}
-	fly := l.ladder.Rung(plan.Fly)
-	next, last := calendar.Day(math.MaxInt32), calendar.Day(0)
-	near := circleOf(a.ground.circles, l.size.Yard)
-	for _, other := range all {
-		if other != l && !near.has(other.size.Yard) {
-			continue
-		}
-		if a.planner.CombServes(other.comb, l.ladder) {
+	fly, near := l.ladder.Rung(plan.Fly), circleOf(a.ground.circles, l.size.Yard)
+	d := fly.From
+	for near.drones(a.planner, d, all) == AtTheirBest {
+		if d++; d > fly.By {
 			return nil
 		}
-		if at := a.planner.DronesOf(other.comb); at.From > fly.From {
+	}
+	c := Clash{Kind: DronesUnripe, Batches: only(l.id), From: d, To: fly.By}
+	next, last := near.ripeBeside(a.planner, d, all)
+	if c.Want = float64(next - d); last != 0 && d-last < next-d {
+		c.Kind, c.Want = DronesOld, float64(d-last)
+	}
+	return []Clash{c}
+}
+
+// ripeBeside are the first day after one on which drones are ripe, and the last before it on which
+// they were at their best; 0: they never were.
+func (c circle) ripeBeside(p *plan.Planner, d calendar.Day, all []*load) (next, last calendar.Day) {
+	next = math.MaxInt32
+	for _, l := range all {
+		if !c.has(l.size.Yard) {
+			continue
+		}
+		if at := p.DronesOf(l.comb); at.From > d {
 			next = min(next, at.From)
 		} else {
 			last = max(last, at.By)
 		}
 	}
-	c := Clash{Kind: DronesUnripe, Batches: only(l.id), From: fly.From, To: fly.By, Want: float64(next - fly.From)}
-	if last != 0 && fly.From-last < next-fly.From {
-		c.Kind, c.Want = DronesOld, float64(fly.From-last)
-	}
-	return []Clash{c}
+	return next, last
 }
 
 func only(id book.BatchID) []book.BatchID { return []book.BatchID{id} }

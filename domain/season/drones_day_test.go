@@ -95,15 +95,37 @@ func sameDrones(t *testing.T, name string, p *plan.Planner, yard book.YardID) (d
 	return days
 }
 
-// By hand: comb of 1 April is ripe 40 days later, on 11 May, and its drones are 28 days old
-// 52 days later, on 23 May. Virgins of a graft of 19 April begin to fly before:
+// A comb that serves the first flights of a batch and not the last is told by the days and as a
+// clash of the batch alike, from the same day on; a second comb in between mends both.
+func TestDronesThatEndBeforeTheFlightsAreAClash(t *testing.T) {
+	pen := world{nucs: 40, drones: 9}.pen()
+	pen.Write(book.BatchPlanned{Batch: booktest.Batch("one"), Day: day(t, "2027-05-10"), Larvae: 40, Nucs: 30, Yard: booktest.Yard("home")})
+	p := plannerOf(pen)
+	b, _ := p.View().BatchPlan(booktest.Batch("one"))
+	fly := p.LadderOf(b).Rung(plan.Fly)
+	in := fly.From + 3 - p.DronesOf(0).By // its last good day is the fourth of the flights
+	pen.At(in.String() + " 08:00").Write(book.BatchReadied{Batch: booktest.Batch("one"), Step: book.DroneCombIn})
+	p = plan.New(course.New(pen.View("2027-04-10 08:00")))
+	f, clashes := season.DronesByDay(p, booktest.Yard("home")), ofKind(season.Clashes(p), season.DronesOld)
+	if f.Short != fly.From+4 || len(clashes) != 1 || clashes[0].From != f.Short || clashes[0].To != fly.By || clashes[0].Want != 1 {
+		t.Errorf("flights from %s to %s: short from %s, clashes %+v", fly.From, fly.By, f.Short, clashes)
+	}
+	pen.Write(book.BatchPlanned{Batch: booktest.Batch("two"), Day: day(t, "2027-05-16"), Larvae: 40, Nucs: 10, Yard: booktest.Yard("home")})
+	p = plan.New(course.New(pen.View("2027-04-10 08:00")))
+	if f, clashes := season.DronesByDay(p, booktest.Yard("home")), ofKind(season.Clashes(p), season.DronesOld); f.Short != 0 || len(clashes) != 0 {
+		t.Errorf("with a second comb: short from %s, clashes %+v", f.Short, clashes)
+	}
+}
+
+// By hand: comb of 1 April is ripe 40 days later, on 11 May. A week later, on 8 April, it is laid
+// full, and the drones of those eggs are 28 days old 52 days later, on 30 May. Virgins of a graft of 19 April begin to fly before:
 // both ends are told, and when a comb would have to hang for the first day.
 func TestBothEndsOfDrones(t *testing.T) {
 	pen := world{nucs: 40, drones: 9}.pen()
 	pen.Write(book.BatchPlanned{Batch: booktest.Batch("one"), Day: day(t, "2027-04-19"), Larvae: 40, Nucs: 30, Yard: booktest.Yard("home")})
 	p := plannerOf(pen)
 	f := season.DronesByDay(p, booktest.Yard("home"))
-	if len(f.Best) != 1 || f.Best[0] != (season.Days{From: day(t, "2027-05-11"), To: day(t, "2027-05-23")}) {
+	if len(f.Best) != 1 || f.Best[0] != (season.Days{From: day(t, "2027-05-11"), To: day(t, "2027-05-30")}) {
 		t.Errorf("at their best: %v", f.Best)
 	}
 	b, _ := p.View().BatchPlan(booktest.Batch("one"))
@@ -121,7 +143,7 @@ func TestBothEndsOfDrones(t *testing.T) {
 		}
 	}
 	n := p.View().Numbers()
-	if n.Days(practice.DroneRipe) != 40 || n.Days(practice.DroneEmerges)+n.Days(practice.DroneBestUntil) != 52 {
+	if n.Days(practice.DroneRipe) != 40 || n.Days(practice.DroneCombBeforeFlights) != 47 || n.Days(practice.DroneEmerges)+n.Days(practice.DroneBestUntil) != 52 {
 		t.Error("the days by hand are not those of the numbers")
 	}
 	pen.Write(book.BatchReadied{Batch: booktest.Batch("one"), Step: book.DroneCombIn})

@@ -28,7 +28,7 @@ func (a *account) why(c Clash, all []*load) string {
 		return fmt.Sprintf("Up to %d virgins of %s fly%s and want %s, there %s near %s.",
 			flyingMost(in), joined(titles), between(c.From, c.To), c.amount(c.Want), thereAre(c.Have), a.planner.View().Yard(c.Yard).Name)
 	case DronesUnripe, DronesOld:
-		return a.whyDrones(c, titles[0])
+		return a.whyDrones(c, in[0], titles[0])
 	case MinutesOver:
 		return fmt.Sprintf("The work of %s on %s is %.0f min more than people are free then and on the days to which it can move.", joined(titles), c.From.Short(), c.Short())
 	default:
@@ -52,13 +52,14 @@ func (c Clash) besides() string {
 	return fmt.Sprintf(": %.0f min of its work", c.minutes)
 }
 
-func (a *account) whyDrones(c Clash, title string) string {
+func (a *account) whyDrones(c Clash, l *load, title string) string {
+	fly := l.ladder.Rung(plan.Fly)
 	if c.Kind == DronesOld {
 		last := c.From - calendar.Day(c.Want)
-		return fmt.Sprintf("The virgins of %s fly from %s; the drones of the last comb are at their best until %s.", title, c.From.Short(), last.Short())
+		return fmt.Sprintf("The virgins of %s fly%s; the drones of the last comb are at their best until %s.", title, between(fly.From, fly.By), last.Short())
 	}
 	ripe := c.From + calendar.Day(c.Want)
-	return fmt.Sprintf("The virgins of %s fly from %s; drones of a comb hung in on %s are ripe on %s.", title, c.From.Short(), (ripe - a.days(practice.DroneRipe)).Short(), ripe.Short())
+	return fmt.Sprintf("The virgins of %s fly%s; drones of a comb hung in on %s are ripe on %s.", title, between(fly.From, fly.By), (ripe - a.days(practice.DroneRipe)).Short(), ripe.Short())
 }
 
 // flyingMost is how many virgins of some batches fly on one day at most.
