@@ -96,19 +96,35 @@ func shapeOf(v *book.View, f rules.Finding) findingShape {
 
 func (a *app) showFindings(v *book.View, found []rules.Finding, all, why bool) error {
 	shown := []findingShape{}
-	var texts []rules.Finding
+	var texts, ahead []rules.Finding
 	for _, f := range found {
-		if all || f.NeedsYou() {
-			shown = append(shown, shapeOf(v, f))
-			texts = append(texts, f)
+		if !all && !f.NeedsYou() {
+			ahead = append(ahead, f)
+			continue
 		}
+		shown = append(shown, shapeOf(v, f))
+		texts = append(texts, f)
 	}
 	return a.show(shown, func() {
 		if len(texts) == 0 {
 			a.line("Nothing needs you on %s.", v.Today().Short())
 		}
 		a.findings(v, texts, why)
+		if len(ahead) > 0 {
+			a.line("%s", aheadWords(ahead, v))
+		}
 	})
+}
+
+// aheadWords say how much is only ahead, open or put off, and by when the first of it is due.
+func aheadWords(ahead []rules.Finding, v *book.View) string {
+	first, next := "", time.Time{}
+	for _, f := range ahead {
+		if f.By.After(v.On()) && (next.IsZero() || f.By.Before(next)) {
+			first, next = ", the first by "+due(f, v.Zone()), f.By
+		}
+	}
+	return fmt.Sprintf("Ahead, open or put off: %d%s; lidbook needs --all", len(ahead), first)
 }
 
 // findings prints findings, those that differ in nothing but their subject as
