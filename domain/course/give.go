@@ -74,6 +74,16 @@ func (m *Model) Virgin(age int) (b Belief) {
 	return b
 }
 
+// Emerged is a queen who walked on the day before, at any hour of it: half a day old on the
+// average.
+func (m *Model) Emerged() (b Belief) {
+	b.p[given.waits], b.p[given.waits+1] = 0.5, 0.5
+	return b
+}
+
+// FirstEggs takes those out who laid their first egg the day before, and gives how many that is.
+func (b *Belief) FirstEggs() float64 { return b.move(given.lays, layDays, 1) }
+
 // virgins puts in the chance of a virgin of an age: she flies already or waits.
 func (m *Model) virgins(b *Belief, age int, taken float64) {
 	waits := 1.0

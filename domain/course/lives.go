@@ -23,7 +23,7 @@ type lives struct {
 
 // How many of each a generation has. Whoever goes on from day to day needs the
 // lives of the day before: 12,000 are those of 10,000 nucs of which no two are
-// alike, 2.4 kB each, so that lives take 60 MB at most. A day is 20 kB and asked
+// alike, 2.4 kB each, so that lives take 60 MB at most. A day is 17 kB and asked
 // for by its hours: 600 are the days of two yards that differ in all of them.
 const (
 	livesKept = 12_000

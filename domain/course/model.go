@@ -26,6 +26,7 @@ type Model struct {
 	raised float64           // share: a queenless nuc on young brood raises a queen
 	saw    sights            // what a look is worth
 	weak   *Model            // the days of a nuc of too few bees
+	any    [states][]way     // what a day does whatever its hours
 }
 
 // NewModel is the model of the keeper's numbers.
@@ -53,6 +54,7 @@ func NewModel(n practice.Numbers) *Model {
 	weak.dies, weak.ends = leaves(n.Get(practice.VirginDeaths)+loses), leaves(n.Get(practice.LayingEnds)+loses)
 	weak.raised = 0 // too few to raise one
 	m.weak = &weak
+	m.any, weak.any = m.anyDay(), weak.anyDay()
 	return m
 }
 

@@ -109,28 +109,16 @@ func (p *Planner) laidBy(yard book.YardID, o Out) Laid {
 	return l
 }
 
-// firstEggs is a virgin's first egg, laid the day before: she is on her first day
-// of laying.
-var firstEggs = course.Each(func(s course.State) float64 {
-	if s.Holds == course.HoldsLaying && !s.Own && s.Days == 0 {
-		return 1
-	}
-	return 0
-})
-
 // follow carries a share of queens who emerge on a day through the days after,
-// and tells of each day how many of them lay their first egg. She may walk at any
-// hour of her day: half of them are a day old at its end.
+// and tells of each day how many of them lay their first egg.
 func follow(m *course.Model, out calendar.Day, share float64, day func(calendar.Day) *course.Day, tell func(calendar.Day, float64)) {
 	if share == 0 {
 		return
 	}
-	for age := range 2 {
-		b := m.Virgin(age)
-		for d := out + 1; d < out+laidAhead; d++ {
-			b = b.After(day(d))
-			tell(d, share/2*b.Expect(firstEggs))
-		}
+	b := m.Emerged()
+	for d := out + 1; d < out+laidAhead; d++ {
+		b = b.After(day(d))
+		tell(d, share*b.FirstEggs())
 	}
 }
 

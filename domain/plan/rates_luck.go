@@ -47,11 +47,11 @@ func (r Rate) learned(batches []told) float64 {
 	if len(batches) == 0 || r.Luck <= 0 || r.Default <= 0 || r.Default >= 1 {
 		return r.Luck
 	}
-	logs := make([]float64, 0, 2*luckSteps+1)
+	logs, rates := make([]float64, 0, 2*luckSteps+1), r.known().nodes(oneLink)
 	most := math.Inf(-1)
 	for i := -luckSteps; i <= luckSteps; i++ {
 		z := luckReach * float64(i) / luckSteps
-		logs = append(logs, r.strays(r.Luck*math.Exp(luckDoubt*z)).fit(batches)-z*z/2)
+		logs = append(logs, r.strays(r.Luck*math.Exp(luckDoubt*z)).fit(rates, batches)-z*z/2)
 		most = max(most, logs[len(logs)-1])
 	}
 	var sum, all float64
@@ -72,12 +72,12 @@ func (r Rate) strays(luck float64) Rate {
 }
 
 // fit is the logarithm of how likely it is what some batches tell, but for what does
-// not hang on their luck.
-func (r Rate) fit(batches []told) float64 {
+// not hang on their luck; rates are the nodes of what is known of the keeper's rate.
+func (r Rate) fit(rates []node, batches []told) float64 {
 	var logs []float64
 	most := math.Inf(-1)
 	moved := r.moved(batches) // luck is what it is at the mean that is then in use
-	for _, n := range r.known().nodes(oneLink) {
+	for _, n := range rates {
 		one := moved.batches(n.at)
 		l := math.Log(n.weight)
 		for _, b := range batches {
