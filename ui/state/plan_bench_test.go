@@ -58,3 +58,35 @@ func BenchmarkPlanAnswer(b *testing.B) {
 		}
 	})
 }
+
+// BenchmarkPlanOfMany opens the room Plan on 10,000 nucs and half a million entries, each time
+// on another day, with all that it reckons behind the window. Floor: the day read, and the answer alone.
+func BenchmarkPlanOfMany(b *testing.B) {
+	begin := func() *window {
+		w := &window{t: b, State: yardstick()}
+		w.send(state.Opened{Book: w.Book}).settled()
+		return w
+	}
+	b.Run("room", func(b *testing.B) {
+		w := begin()
+		for b.Loop() {
+			w.Day = w.Today() + 1
+			w.press("P", state.Alt).settled()
+			if sheet, now := w.PlanSheet(); sheet == nil || !now {
+				b.Fatal("no answer")
+			}
+			w.press("T", state.Alt)
+		}
+	})
+	b.Run("floor", func(b *testing.B) {
+		w := begin()
+		w.press("P", state.Alt).settled()
+		wish, _ := w.Wish()
+		for b.Loop() {
+			w.Day = w.Today() + 1
+			if a := plan.New(w.Present().Course).Answer(wish); a.Larvae == 0 {
+				b.Fatal("nothing is wished")
+			}
+		}
+	})
+}
