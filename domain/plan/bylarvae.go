@@ -24,6 +24,7 @@ func (a Answer) ByLarvae() []ByLarvae {
 	if a.Nucs == 0 || a.OneByOne() {
 		return nil
 	}
+	a.Rates.kept = thinned{}
 	z := sizing{a: &a, known: map[amount]Chances{}, shares: a.shares}
 	for i, b := range a.Batches {
 		z.grafts = append(z.grafts, b.Graft)

@@ -176,7 +176,7 @@ func (c *chain) works() {
 
 func (c *chain) links(all []Link) {
 	for _, l := range all {
-		c.add(l, c.rates.Link[l].Mean(), c.rates.Link[l].thinning().of(c.last()))
+		c.add(l, c.rates.Link[l].Mean(), c.rates.thinning(l).of(c.last()))
 	}
 }
 

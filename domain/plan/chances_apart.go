@@ -55,7 +55,7 @@ func (r Rates) Together(all ...Apart) Chances {
 	}
 	for _, l := range r.after() {
 		if l != LayingOfAccepted {
-			sum = r.Link[l].thinning().of(sum)
+			sum = r.thinning(l).of(sum)
 		}
 	}
 	return Chances{sum}

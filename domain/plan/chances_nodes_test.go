@@ -48,7 +48,7 @@ func TestOneLinkHasNodesEnough(t *testing.T) {
 	enter[96] = 1
 	var finer thin
 	for _, n := range r.known().nodes(5 * oneLink) {
-		finer = append(finer, part{r.batches(n.at), n.weight})
+		finer.parts = append(finer.parts, part{r.batches(n.at), n.weight})
 	}
 	a, b := Chances{r.thinning().of(enter)}, Chances{finer.of(enter)}
 	for k := range 97 {

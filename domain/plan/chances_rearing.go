@@ -46,10 +46,13 @@ func (r Rates) rearings(grafts []Graft, f fine) []rearing {
 	for i := range all {
 		all[i] = newRearing(grafts, few[i].weight)
 	}
-	sizes := bySize(grafts)
+	sizes, ripen := bySize(grafts), make([]thin, len(ripes))
+	for i, ripe := range ripes {
+		ripen[i] = each(beta{ripe.at, math.Inf(1)}).keeping()
+	}
 	for s, set := range products {
 		for _, like := range sizes {
-			ripe := ripening(grafts[like[0]].Larvae, r.Link[Taken].batches(sets[s].at), ripes[s%len(ripes)].at)
+			ripe := ripening(grafts[like[0]].Larvae, r.Link[Taken].batches(sets[s].at), ripen[s%len(ripen)])
 			for i := range all {
 				all[i].add(like[0], ripe, set.weight/few[i].weight*share(few, i, set.at))
 			}
@@ -89,10 +92,10 @@ func (r Rates) ripe(f fine) []node {
 }
 
 // ripening is how many of some larvae there are to be placed.
-func ripening(larvae int, take beta, ripe float64) []float64 {
+func ripening(larvae int, take beta, ripe thin) []float64 {
 	taken := make([]float64, larvae+1)
 	take.binomial(taken)
-	return each(beta{ripe, math.Inf(1)}).of(taken)
+	return ripe.of(taken)
 }
 
 func newRearing(grafts []Graft, weight float64) rearing {

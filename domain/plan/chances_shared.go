@@ -41,7 +41,7 @@ func (r Rates) shared(grafts []Graft, f fine) []float64 {
 	of := backwards(values[:half], p.most+1)
 	for _, l := range r.after() {
 		if l != LayingOfAccepted {
-			of = r.Link[l].thinning().of(of)
+			of = r.thinning(l).of(of)
 		}
 	}
 	return of

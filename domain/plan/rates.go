@@ -42,6 +42,8 @@ type Rates struct {
 	Link    [linkCount]Rate // of Grafted, Placed and InTime there is none
 	Virgins bool            // virgins are given, not ripe cells
 	Laying  bool            // every laying queen counts, not only those good enough to hand over
+
+	kept thinned // what links do, while one wish is answered; nil: nothing is kept
 }
 
 // DefaultRates are the rates of a keeper whose book tells nothing yet.

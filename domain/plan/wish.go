@@ -113,7 +113,7 @@ func (a Answer) nearer(than Answer) bool {
 
 func (p *Planner) answer(w Wish) Answer {
 	a := Answer{Wish: w, Rates: p.rates()}
-	a.Rates.Laying = w.Laying
+	a.Rates.Laying, a.Rates.kept = w.Laying, thinned{}
 	last := p.last(&a)
 	var ladders []Ladder
 	for i := max(1, w.Grafts) - 1; i > 0; i-- {
@@ -122,6 +122,7 @@ func (p *Planner) answer(w Wish) Answer {
 	}
 	ladders = append(ladders, last)
 	p.size(&a, ladders)
+	a.Rates.kept = nil
 	return a
 }
 
