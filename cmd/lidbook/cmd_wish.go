@@ -41,6 +41,7 @@ func wishCommand(a *app) *cobra.Command {
 		answer := p.Possible(w)
 		s := shapeOfWish(p, answer)
 		s.inHand(p, w, answer)
+		s.late(v, w, answer)
 		s.markOver(j)
 		for _, r := range rules.Check(v, rules.PlanOf(v, book.BatchPlanned{Line: answer.Line, Yard: answer.Yard})).Warned {
 			s.Minds = append(s.Minds, mindShape{r.Why, r.Do, 0}) // of kin, where the line is said

@@ -56,9 +56,9 @@ type servedShape struct {
 	graftBy string // the day, and the last, in words
 	few     string // that it has too few nucs
 	stand   handover.Stand
-	why     string       // it is short: what its batches have left
-	stands  string       // how the batches stand that it waits for
-	soonest calendar.Day // by which a graft of tomorrow gives queens
+	why     string // it is short: what its batches have left
+	stands  string // how the batches stand that it waits for
+	tooLate string // that it cannot be kept
 }
 
 // fellShape is a batch that gives an order fewer queens than planned, in JSON.
@@ -136,8 +136,8 @@ func shapeOfServed(p *plan.Planner, o handover.Served) servedShape {
 	if by := o.GraftBy; by.Day != 0 {
 		s.Nucs, s.few, s.graftBy = new(by.Nucs), by.TooFew(o.Missing()), by.Said(func(d calendar.Day) string { return d.ShortFrom(v.Today()) })
 	}
-	if o.Lost && o.Next.Day == 0 {
-		s.soonest = p.Possible(plan.Wish{Queens: o.Short, By: o.On}).Nearest
+	if o.Lost {
+		s.tooLate = o.TooLate().Said(func(d calendar.Day) string { return d.ShortFrom(v.Today()) })
 	}
 	if by := o.Order.By; by != 0 {
 		s.Late = max(0, v.From().Sub(by))

@@ -143,9 +143,9 @@ func (a *app) printShort(v *book.View, o servedShape) {
 		if o.Sure != nil {
 			gives = fmt.Sprintf("what is %s gives them in time with %s", o.stands, plan.OfHundred(*o.Sure))
 		}
-		a.line("%s: ring %s today; %s, so graft, to have %d by %s at the soonest: see lidbook wish", short, o.Customer, gives, o.Short, o.soonest.ShortFrom(v.Today()))
+		a.line("%s: ring %s today: %s; %s, see lidbook wish", short, o.Customer, o.tooLate, gives)
 	case handover.RingLater:
-		a.line("%s: ring %s today; %d more by %s, %s%s", short, o.Customer, o.Short, isoDay(v, o.Next), plan.OfHundred(o.Chance), asItStands(o))
+		a.line("%s: ring %s today: %s, of what stands in nucs, %s%s", short, o.Customer, o.tooLate, plan.OfHundred(o.Chance), asItStands(o))
 	default:
 		in := "in time, "
 		if o.Late > 0 {

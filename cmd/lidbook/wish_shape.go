@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 
+	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/handover"
 	"lidmark/domain/plan"
@@ -55,6 +56,7 @@ type wishShape struct {
 	orders   []string     // numbers of those it is evidently for
 	hourSaid bool         // by the keeper, for the graft
 	ends     practice.Key // see [plan.Planner.After]
+	tooLate  string       // that it is not in time
 	agesFor  int          // days of age from which a queen is ready
 }
 
@@ -186,8 +188,17 @@ type partShape struct {
 	Free    float64 `json:"freeMinutes"`
 }
 
-// late tells whether its queens are there later than they are wished.
-func (s wishShape) late() bool { return !s.InTime && s.Nucs > 0 }
+// late says that its queens are not there in time: by when they are, of a graft whose day was said.
+func (s *wishShape) late(v *book.View, w plan.Wish, a plan.Answer) {
+	said := func(d calendar.Day) string { return d.ShortFrom(v.Today()) }
+	switch {
+	case a.InTime:
+	case w.Graft != 0:
+		s.tooLate = "not in time: its queens are to be expected by " + said(a.Nearest)
+	default:
+		s.tooLate = a.TooLate().Said(said)
+	}
+}
 
 func shapeOfParts(days []plan.DayParts) []dayPartShape {
 	all := []dayPartShape{}

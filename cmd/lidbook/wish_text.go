@@ -22,16 +22,16 @@ func (a *app) printWish(v *book.View, s wishShape) {
 		a.line("%s: none, as no nuc is free for them", wanted)
 		a.printMinds(s)
 		return
-	case s.late():
-		a.line("%s: hardly, %s; by %s %s most probably give %d", wanted, plan.OfHundred(s.Chance), isoDay(v, s.Nearest), takes, s.Then)
+	case !s.InTime:
+		a.line("%s: %s; by %s %s most probably give %d", wanted, plan.OfHundred(s.Chance), isoDay(v, s.Nearest), takes, s.Then)
 	case s.Chance < 0.5: // less likely than not
 		a.line("%s: hardly, %s; %s most probably give %d", wanted, plan.OfHundred(s.Chance), takes, s.Expected)
 	default:
 		a.line("%s: %s; %s", wanted, takes, plan.OfHundred(s.Chance))
 	}
 	a.line("  of a new graft alone; who gets the queens that are ready or on the way: lidbook handover")
-	if !s.InTime {
-		a.line("  not in time: its queens are to be expected by %s", isoDay(v, s.Nearest))
+	if s.tooLate != "" {
+		a.line("  %s", s.tooLate)
 	}
 	if s.graftBy != "" {
 		a.line("  graft by %s", s.graftBy)

@@ -36,6 +36,7 @@ type Served struct {
 	Look    []*book.Nuc  // nucs with eggs into which looks are due that may show all that is missing: they come before anything else
 	GraftBy plan.GraftBy // by when to graft for those that are still missing; its zero value: none is missing, or none is in time
 	Lost    bool         // neither what stands in nucs nor what is planned keeps it, and no graft is in time any more
+	Soonest calendar.Day // of one that is lost, the soonest day by which what it misses can be there, of nucs or of a graft
 
 	rank  int // among the orders
 	cells int // of those planned, queens of cells that are still to be given
@@ -86,6 +87,23 @@ func (s *Sheet) Explain(p *plan.Planner, i int) {
 		return
 	}
 	o.Fell = fellFor(p, *o)
+	if o.Lost {
+		o.Soonest = s.soonest(p, i)
+	}
+}
+
+// soonest is the day by which an order can have what it misses: of what stands in nucs, else of a graft.
+func (s *Sheet) soonest(p *plan.Planner, i int) calendar.Day {
+	o := s.Orders[i]
+	if next := s.expect(p, i).Day; next != 0 {
+		return next
+	}
+	return p.Possible(plan.Wish{Queens: o.Missing(), Larvae: 2 * o.Missing(), By: o.On}).Nearest // larvae are said so that none need be found
+}
+
+// TooLate is that the order cannot be kept any more.
+func (s Served) TooLate() plan.TooLate {
+	return plan.TooLate{Queens: s.Missing(), Line: s.Order.Lines(), By: s.On, Soonest: s.Soonest}
 }
 
 // Reckoned is [New] without a word on when those that are missing are to be expected, and without

@@ -52,7 +52,7 @@ const (
 	LateLimit
 )
 
-var limits = [...]string{"", "too few nucs", "one graft fails outright too often", "too many for one graft", "too late for that day"}
+var limits = [...]string{"", "too few nucs", "one graft fails outright too often", "too many for one graft", "too many come after that day"}
 
 // String is the reason in the keeper's words; none where there is no limit.
 func (l Limit) String() string { return limits[l] }

@@ -49,7 +49,7 @@ func (p *pass) orderShort(o handover.Served, since calendar.Day) {
 	if o.Lost || len(o.Fell) > 0 {
 		f.Severity = Pressing
 	}
-	f.Do = fmt.Sprintf("Ring %s: no graft is in time for %s any more", customer(o.Order), count(more, "queen"))
+	f.Do = fmt.Sprintf("Ring %s: %s", customer(o.Order), o.TooLate().Said(func(d calendar.Day) string { return d.ShortFrom(p.today) }))
 	if by := o.GraftBy; by.Day != 0 {
 		begin := by.Day - p.days(practice.ConfineBreederBefore)
 		f.Do = fmt.Sprintf("Plan a graft for %s more, by %s; its breeder is confined on %s", count(more, "queen"), by.Said(func(d calendar.Day) string { return d.ShortFrom(p.today) }), begin.ShortFrom(p.today))

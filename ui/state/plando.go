@@ -29,7 +29,7 @@ var planCommands = []Command{
 	{Name: "day earlier", Does: "the graft a day earlier", Keys: "Alt+,", Word: "A day earlier", Why: noEarlier, Do: graftMoved(-1)},
 	{Name: "day later", Does: "the graft a day later", Keys: "Alt+.", Word: "A day later", Why: noAnswer, Do: graftMoved(1)},
 	{Name: "any day", Does: "ready when they are, not by that day", Why: noDayKept, Do: pure(func(s State) State { s.Planning.By = 0; return s })},
-	{Name: "nearest day", Does: "wish for the nearest day that is possible", Why: noNearest, Do: pure(func(s State) State {
+	{Name: "nearest day", Does: "wish for the soonest day that is possible", Why: noNearest, Do: pure(func(s State) State {
 		sheet, _ := s.PlanSheet()
 		return s.toWish(WishDay, s.dayTyped(sheet.Nearest))
 	})},

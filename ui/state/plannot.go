@@ -3,6 +3,8 @@ package state
 import (
 	"fmt"
 	"slices"
+
+	"lidmark/domain/calendar"
 )
 
 func notInPlan(s State) string {
@@ -43,7 +45,7 @@ func noPlanIt(s State) string {
 	case s.Form != nil:
 		return "leave the form first with Esc"
 	case !sheet.InTime && !s.Planning.Forwards:
-		return "no graft is in time for that day: the nearest is " + sheet.Nearest.ShortFrom(s.Today())
+		return sheet.TooLate().Said(func(d calendar.Day) string { return d.ShortFrom(s.Today()) })
 	case sheet.Nucs == 0:
 		return "no nuc is free then: say how many nucs there will be"
 	case s.PlanStands():

@@ -85,7 +85,7 @@ func TestOrdersAreServed(t *testing.T) {
 			t.Errorf("order %s: %d Rook, %d Linnet, %q; want %+v", number, rook, linnet, lines[0].Cells[2], want)
 		}
 	}
-	if ring := w.ofOrder("1")[1]; !strings.HasPrefix(ring.Cells[0], "Ring Farm A today: 3 more Rook by ") || !strings.Contains(ring.Cells[0], "of 100") || !ring.Alarm {
+	if ring := w.ofOrder("1")[1]; !strings.HasPrefix(ring.Cells[0], "Ring Farm A today: no graft is in time for 3 queens Rook by Thu 20 May; the soonest day is ") || !strings.Contains(ring.Cells[0], "of 100") || !ring.Alarm {
 		t.Errorf("A is to be told %q", ring.Cells[0])
 	}
 	if since := w.ofOrder("1")[0].Cells[2]; !strings.Contains(since, "since Mon 10 May") {

@@ -106,9 +106,9 @@ func (p *OrderSheet) missing(o handover.Served, stands string) string {
 		}
 		return said
 	case handover.RingWithout:
-		return whom + "what stands in nucs gives " + more + " with " + plan.OfHundred(o.Next.Most) + " at most, so plan a graft"
+		return whom + o.TooLate().Said(p.said) + "; what stands in nucs gives them with " + plan.OfHundred(o.Next.Most) + " at most"
 	case handover.RingLater:
-		return whom + more + " by " + p.said(o.Next.Day) + ", " + plan.OfHundred(o.Next.Chance)
+		return whom + o.TooLate().Said(p.said) + ", of what stands in nucs, " + plan.OfHundred(o.Next.Chance)
 	default:
 		return "Still to be expected in time: " + more + " by " + p.said(o.Next.Day) + ", " + plan.OfHundred(o.Next.Chance)
 	}

@@ -163,7 +163,7 @@ func (t rungTeller) cellsLate() string {
 func (t rungTeller) ready() (amount, why string) {
 	c := t.sheet.Shown
 	if !t.sheet.InTime && !t.s.Planning.Forwards {
-		return fmt.Sprintf("most probably %d, too late for %s", c.Quantile(0.5), t.sheet.By.Short()), t.readyWhy()
+		return fmt.Sprintf("most probably %d, by %s", c.Quantile(0.5), t.sheet.Nearest.ShortFrom(t.s.Today())), t.readyWhy()
 	}
 	amount = fmt.Sprintf("most probably %d (%d–%d)", c.Quantile(0.5), c.Quantile(0.1), c.Quantile(0.9))
 	return amount, t.readyWhy()

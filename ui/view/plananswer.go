@@ -71,7 +71,7 @@ func (d *planDraw) answerHead(x, y, to float64) bool {
 	}
 	head, possible := d.batches()+": "+plan.OfHundred(d.all.Chance), d.all.InTime || d.s.Planning.Forwards
 	if !possible {
-		head = "Not possible by " + d.all.By.ShortFrom(d.s.Today())
+		head = sentence(d.all.TooLate().Head())
 	}
 	before, assumed := d.beforeSaid(), []string{""}
 	if possible && !d.reckons() {
@@ -196,7 +196,8 @@ func (d *planDraw) answerSays(room float64) (says string, late bool) {
 	case d.s.Planning.Forwards:
 		return fmt.Sprintf("Grafted on %s %s are %s by %s, later than %s", shortDay(d.all.Batches[0].Day), plan.OfHundred(d.s.Present().Numbers().Get(practice.PlanInTime)), d.goal(), d.all.Nearest.ShortFrom(d.s.Today()), d.shortDay(d.all.By)), true
 	default:
-		return fmt.Sprintf("The nearest day is %s, grafted on %s", d.all.Nearest.ShortFrom(d.s.Today()), d.all.Batches[0].Day.ShortFrom(d.s.Today())), true
+		rest := d.all.TooLate().Rest(func(day calendar.Day) string { return day.ShortFrom(d.s.Today()) })
+		return d.firstFitting(room, rest+", grafted on "+d.all.Batches[0].Day.ShortFrom(d.s.Today()), rest), true
 	}
 }
 

@@ -112,7 +112,7 @@ func TestAWishTooNearGetsTheNearestDay(t *testing.T) {
 			all = append(all, w.Text.Text)
 		}
 		said := strings.Join(all, "\n")
-		if sheet.InTime || sheet.Nearest <= sheet.By || !strings.Contains(said, "Not possible by "+sheet.By.Short()) || !strings.Contains(said, "The nearest day is "+sheet.Nearest.Short()) || strings.Contains(said, "was due") {
+		if sheet.InTime || sheet.Nearest <= sheet.By || !strings.Contains(said, "No graft is in time") || !strings.Contains(said, "by "+sheet.By.Short()+"; the soonest day is "+sheet.Nearest.Short()) || strings.Contains(said, "was due") {
 			t.Errorf("by %v, nearest %v, in time %v:\n%s", sheet.By, sheet.Nearest, sheet.InTime, said)
 		}
 		for _, r := range s.PlanRungs(0) {

@@ -66,7 +66,7 @@ func (d *planDraw) ladderFrom() string {
 	case d.s.Planning.Forwards:
 		return "Forwards from " + d.all.Batches[0].Day.ShortFrom(today)
 	case !d.all.InTime:
-		return "The nearest: " + d.all.Nearest.ShortFrom(today)
+		return "The soonest: " + d.all.Nearest.ShortFrom(today)
 	default:
 		return "Backwards from " + d.all.By.ShortFrom(today)
 	}

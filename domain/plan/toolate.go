@@ -1,0 +1,42 @@
+package plan
+
+import (
+	"strings"
+
+	"lidmark/domain/calendar"
+)
+
+// TooLate is that queens can not be there in time any more: how many, the day by which they are wanted, and
+// the soonest by which they can be there, none where that is not known or not later.
+type TooLate struct {
+	Queens      int
+	Line        string // of which they are to be; "": any
+	By, Soonest calendar.Day
+	NoNuc       bool // a graft would be in time, and finds no nuc free
+}
+
+// TooLate is that a wish is not in time.
+func (a Answer) TooLate() TooLate {
+	return TooLate{Queens: a.Queens, Line: a.Line, By: a.By, Soonest: a.Nearest, NoNuc: a.Full.Day != 0}
+}
+
+// Head begins the sentence: "no graft is in time for 40 queens".
+func (t TooLate) Head() string {
+	none := "no graft is in time"
+	if t.NoNuc {
+		none = "no nuc is free in time"
+	}
+	return strings.TrimSpace(none + " for " + QueensSaid(t.Queens) + " " + t.Line)
+}
+
+// Rest ends it: "by Sat 15 May; the soonest day is Mon 7 Jun". A day is said by said.
+func (t TooLate) Rest(said func(calendar.Day) string) string {
+	rest := "by " + said(t.By)
+	if t.Soonest > t.By {
+		rest += "; the soonest day is " + said(t.Soonest)
+	}
+	return rest
+}
+
+// Said is the whole sentence.
+func (t TooLate) Said(said func(calendar.Day) string) string { return t.Head() + " " + t.Rest(said) }
