@@ -58,6 +58,7 @@ type servedShape struct {
 	stand   handover.Stand
 	why     string // it is short: what its batches have left
 	stands  string // how the batches stand that it waits for
+	leaves  string // when its queens do
 	tooLate string // that it cannot be kept
 }
 
@@ -139,6 +140,7 @@ func shapeOfServed(p *plan.Planner, o handover.Served) servedShape {
 	if o.Lost {
 		s.tooLate = o.TooLate().Said(func(d calendar.Day) string { return d.ShortFrom(v.Today()) })
 	}
+	s.leaves = o.LeavesSaid(v.Today())
 	if by := o.Order.By; by != 0 {
 		s.Late = max(0, v.From().Sub(by))
 	}

@@ -45,11 +45,7 @@ func compact(one string, n int, other string, m int) (all []string) {
 }
 
 func (a *app) printServed(v *book.View, o servedShape) {
-	how := "fetched " + isoDay(v, o.On)
-	if o.Sent {
-		how = "sent " + isoDay(v, o.On) + ", there " + isoDay(v, o.Arrive)
-	}
-	a.line("order %s  %s, %s open%s; %s", o.Order, o.Customer, plural(o.Open, "queen"), prefixed(", ", lineWords(o.Line, o.Instead)), how)
+	a.line("order %s  %s, %s open%s; %s", o.Order, o.Customer, plural(o.Open, "queen"), prefixed(", ", lineWords(o.Line, o.Instead)), o.leaves)
 	if o.Late > 0 {
 		a.line("  %s late: ring %s", plural(o.Late, "day"), o.Customer)
 	}

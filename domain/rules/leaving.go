@@ -12,10 +12,11 @@ import (
 	"lidmark/domain/practice"
 )
 
-// leaving: the queens of an open order leave the keeper's hands on a day.
+// leaving: the queens of an open order leave the keeper's hands on a day. Where none is there, there is
+// nothing to hand over, and the order is seen to.
 func (p *pass) leaving() {
-	for _, o := range p.sheet.Orders {
-		y, on := p.home(), p.leaves(o)
+	for i, o := range p.sheet.Orders {
+		y, on := p.home(), o.Leaves()
 		if p.view.From() <= on && on < p.today && o.Missing() == 0 {
 			p.taken = true // on a day ahead who is there, or planned, has left
 			continue
@@ -23,11 +24,14 @@ func (p *pass) leaving() {
 		f := Finding{
 			Rule: Leaving, Of: o.Order.Order.Subject(), Act: ActHandOver, Amount: float64(o.Order.Open()), Since: o.Order.Taken.Instant,
 			Takes: p.numbers.Get(practice.MinutesHandOver) * float64(min(1, len(o.Queens))),
-			What:  leavingWhat(o), Do: handOut(o) + ": " + p.dealt(o), Why: p.leavingWhy(o, on), Sure: sureRecorded,
+			What:  leavingWhat(o), Do: p.handOut(i), Why: p.leavingWhy(o, on), Sure: sureRecorded,
 			Used: []practice.Key{practice.MinutesHandOver},
 		}
 		if o.Order.Sent {
 			f.Used = append(f.Used, practice.JourneyUsual, practice.SentFrom, practice.SentUntil, practice.HeatStop)
+		}
+		if there(o) == 0 {
+			f.Act = ActSeeToOrder
 		}
 		f.From, f.Best, f.By = course.Days(on, on, on, y.zone)
 		p.add(y, f)
@@ -38,7 +42,7 @@ func (p *pass) leaving() {
 func (p *pass) leavingDeadlines() (all []Deadline) {
 	y := p.home()
 	for _, o := range p.sheet.Orders {
-		of, on := o.Order.Order.Subject(), p.leaves(o)
+		of, on := o.Order.Order.Subject(), o.Leaves()
 		all = append(all, Deadline{
 			ID: leavingID(of), Of: of, Yard: y.id, Day: on, At: on.Start(y.zone), Done: on < y.today,
 			What: fmt.Sprintf("%s: %s, %s", sentence(p.name(of)), leavingWhat(o), p.dealt(o)), Do: p.leavingWhy(o, on), Alarms: p.alarms(y, on.At(noon, 0, y.zone)),
@@ -50,14 +54,6 @@ func (p *pass) leavingDeadlines() (all []Deadline) {
 // leavingID names the event of an order for good.
 func leavingID(of book.Subject) string { return fmt.Sprintf("%s %s", of, Leaving) }
 
-// leaves is the day on which an order's queens leave, or on which they should have.
-func (p *pass) leaves(o handover.Served) calendar.Day {
-	if o.Order.By.IsZero() {
-		return o.On
-	}
-	return min(o.On, o.Order.By-o.Arrive+o.On)
-}
-
 // leavingWhat is how many queens go to whom.
 func leavingWhat(o handover.Served) string {
 	gets := "fetched by"
@@ -67,13 +63,45 @@ func leavingWhat(o handover.Served) string {
 	return fmt.Sprintf("%s to be %s %s", count(o.Order.Open(), "queen"), gets, customer(o.Order))
 }
 
-// handOut is what is to be done for an order.
-func handOut(o handover.Served) string {
-	do := "Hand %s over to %s"
-	if o.Order.Sent {
-		do = "Send %s to %s"
+// there is how many of the queens of an order are there on its day, as far as is known.
+func there(o handover.Served) int { return o.Order.Open() - o.Missing() }
+
+// handOut is what is to be done for the order of a place on the day on which its queens leave: who is there
+// is handed over. Before that day it is said with the order what to do for the others, see [pass.ordersShort].
+func (p *pass) handOut(i int) string {
+	o := p.sheet.Orders[i]
+	n, open, tell := there(o), o.Order.Open(), ""
+	if n < open && o.Leaves() <= p.today {
+		tell = "; " + p.tell(i)
 	}
-	return fmt.Sprintf(do, count(o.Order.Open(), "queen"), customer(o.Order))
+	do, queens := "Hand %s over to %s: %s%s", count(n, "queen")
+	if o.Order.Sent {
+		do = "Send %s to %s: %s%s"
+	}
+	switch {
+	case open == 1 && n == 0:
+		return fmt.Sprintf("The queen for %s is not there%s", customer(o.Order), tell)
+	case n == 0:
+		return fmt.Sprintf("None of %s for %s is there%s", count(open, "queen"), customer(o.Order), tell)
+	case n < open:
+		queens = fmt.Sprintf("%d of %s", n, count(open, "queen"))
+	}
+	return fmt.Sprintf(do, queens, customer(o.Order), p.dealt(o), tell)
+}
+
+// tell is what to do for the queens that the order of a place misses on its day: a look that may show them,
+// or whom to ring, and which day to name.
+func (p *pass) tell(i int) string {
+	p.sheet.Explain(p.ladders(), i)
+	o := p.sheet.Orders[i]
+	if len(o.Look) > 0 {
+		return "look first for capped worker brood in " + o.LookAt()
+	}
+	ring := "ring " + customer(o.Order)
+	if o.Soonest > p.today {
+		ring += ": the soonest day is " + o.Soonest.ShortFrom(p.today)
+	}
+	return ring
 }
 
 func customer(o *book.Order) string { return cmp.Or(o.Customer, "the customer") }

@@ -81,8 +81,12 @@ func TestALateOrderStaysOnItsDay(t *testing.T) {
 	}
 	v := p.View("2027-05-19 09:00")
 	plan := rules.Day(v, v.Today())
-	if len(plan.Stops) != 1 || len(plan.Stops[0].Tasks) != 1 || plan.Stops[0].Tasks[0].Act != rules.ActHandOver || plan.Minutes != 0 { // no queen is there to be handed over
-		t.Errorf("a day late the plan is %+v, want it to be sent, without minutes", plan)
+	if len(plan.Stops) != 1 || len(plan.Stops[0].Tasks) != 1 || plan.Stops[0].Tasks[0].Act != rules.ActSeeToOrder || plan.Minutes != 0 { // no queen is there to be handed over
+		t.Errorf("a day late the plan is %+v, want the customer to be rung, without minutes", plan)
+	}
+	const want = "None of 2 queens for the customer is there; ring the customer: the soonest day is "
+	if said := of(v, rules.Leaving)[0].Do; !strings.HasPrefix(said, want) {
+		t.Errorf("a day late: %q, want %q", said, want)
 	}
 }
 
@@ -149,7 +153,9 @@ func TestNoCatchAmongRobbers(t *testing.T) {
 			case rules.ActCatchQueen:
 				catches++
 			case rules.ActHandOver:
-				short = strings.Contains(task.Title, "short by 1")
+				short = false
+			case rules.ActSeeToOrder:
+				short = strings.Contains(task.Title, "is not there")
 			}
 		}
 		if catches != day.catches || short != day.short {

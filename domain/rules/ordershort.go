@@ -25,7 +25,7 @@ func (p *pass) ordersShort() {
 	since := handover.ShortSince(p.view, p.sheet)
 	for i := range p.sheet.Orders {
 		p.sheet.Explain(p.ladders(), i)
-		if o := p.sheet.Orders[i]; missing(o) && len(o.Look) == 0 && p.leaves(o) > p.today {
+		if o := p.sheet.Orders[i]; missing(o) && len(o.Look) == 0 && o.Leaves() > p.today {
 			p.orderShort(o, since[o.Order.Order])
 		}
 	}
@@ -72,7 +72,7 @@ const soonToBegin = 7
 // customer is to know how many can be promised, or more is grafted.
 func (p *pass) ordersUnsure() {
 	for i, o := range p.sheet.Orders {
-		if m, unsure := p.sheet.Promised(p.ladders(), i); unsure && p.leaves(o) > p.today {
+		if m, unsure := p.sheet.Promised(p.ladders(), i); unsure && o.Leaves() > p.today {
 			p.orderUnsure(o, m)
 		}
 	}

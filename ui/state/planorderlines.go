@@ -118,7 +118,7 @@ func (p *orderPage) order(o handover.Served) {
 	if o.Order.Customer != "" {
 		name += ", " + o.Order.Customer
 	}
-	wants, below := ServedOf(o)+"; "+p.r.ServedDay(o), ""
+	wants, below := ServedOf(o)+"; "+o.LeavesSaid(p.r.Day), ""
 	if m := (Reckoner{}); m.Width(name, orderSize, scene.SemiBold)+m.Width(wants, titleSize, scene.Regular)+m.Width(short, titleSize, scene.SemiBold)+2*Edge > p.width {
 		wants, below = "", wants
 	}

@@ -12,18 +12,6 @@ import (
 	"lidmark/domain/rules"
 )
 
-// ServedDay says when the queens of an order are sent, or fetched.
-func (r *Reading) ServedDay(o handover.Served) string {
-	will := ""
-	if o.On > r.Day {
-		will = "to be "
-	}
-	if o.Order.Sent {
-		return will + "sent " + o.On.ShortFrom(r.Day) + ", there " + o.Arrive.ShortFrom(r.Day)
-	}
-	return will + "fetched " + o.On.ShortFrom(r.Day)
-}
-
 // ServedOf says how many queens an order is owed, and of which line.
 func ServedOf(o handover.Served) string {
 	return fmt.Sprintf("%d owed, %s", o.Order.Open(), cmp.Or(o.Order.Lines(), "any line"))

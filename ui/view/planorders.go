@@ -187,7 +187,7 @@ func (d ordersDraw) cells(l state.OrderLine, row scene.Area, y float64, f font) 
 // served writes on the card of an order who goes to it and what is missing, as far as
 // that is known.
 func (c *cardDraw) served(o handover.Served) {
-	c.field("When", c.r.ServedDay(o), ink(14), whole)
+	c.field("When", o.LeavesSaid(c.r.Day), ink(14), whole)
 	if sheet := c.s.OrderSheet(); sheet != nil {
 		c.para(sentence(sheet.LateRing(o)), ink(14).semi().as(scene.Act), whole)
 	}
