@@ -15,7 +15,7 @@ import (
 func OrdersFor(p *plan.Planner, queens int, line string, by calendar.Day) (all []*book.Order) {
 	v, batches := p.View(), plannedBatches(p)
 	for o := range v.Orders() {
-		has := slices.ContainsFunc(batches, func(b plannedBatch) bool { return slices.Contains(b.orders, o.Order) })
+		has := slices.ContainsFunc(batches, func(b plannedBatch) bool { return !b.free && slices.Contains(b.orders, o.Order) })
 		if has || o.Open() == 0 || o.Open() > queens || by != o.By && by != o.LeavesBy(v.Numbers()) || !o.TakesSure(line, line != "") {
 			continue
 		}

@@ -126,6 +126,7 @@ type plannedBatch struct {
 	queens  int
 	orders  []book.OrderID
 	left    *plan.Left // what it can still give; nil: it is not grafted
+	free    bool       // grafted for nobody: it serves whatever order takes its line
 }
 
 func (b *plannedBatch) serves(o *Served) bool { return slices.Contains(b.orders, o.Order.Order) }
@@ -138,20 +139,34 @@ func (b *plannedBatch) take(n int) int {
 }
 
 // plannedBatches are those planned and not overdue on the day that is looked ahead from, and those grafted with
-// cells that are still to be given or nucs that nobody looked at since: of the others their nucs tell.
+// cells that are still to be given or nucs that nobody looked at since: of the others their nucs tell. Those
+// grafted for nobody come last: an order has its own before it has theirs.
 func plannedBatches(p *plan.Planner) (all []plannedBatch) {
 	v := p.View()
 	for b := range v.ToGraft() {
-		all = append(all, plannedBatch{v.GraftOn(b), meant(b.BatchPlanned), v.Awaiting(b.BatchPlanned), nil})
+		all = append(all, plannedBatch{grafted: v.GraftOn(b), queens: meant(b.BatchPlanned), orders: v.Awaiting(b.BatchPlanned)})
 	}
+	var free []plannedBatch
 	for b := range v.Batches() {
-		was, _ := v.BatchPlan(b.Batch)
-		if len(was.Orders) == 0 {
-			continue
-		}
-		if l := p.Left(b); l.Nucs+len(l.Unseen) > 0 {
+		l, forNobody := p.Unplanned(b)
+		day := b.At.Day(v.Zone())
+		switch was := l.Plan.BatchPlanned; {
+		case l.Nucs+len(l.Unseen) == 0, forNobody && l.Nucs == 0:
+		case forNobody:
+			free = append(free, plannedBatch{day, l.Nucs + len(l.Unseen), Takers(v, b.Line), &l, true})
+		case len(was.Orders) > 0:
 			was.Line = cmp.Or(b.Line, was.Line)
-			all = append(all, plannedBatch{b.At.Day(v.Zone()), meant(was.BatchPlanned), v.Awaiting(was.BatchPlanned), &l})
+			all = append(all, plannedBatch{day, meant(was), v.Awaiting(was), &l, false})
+		}
+	}
+	return append(all, free...)
+}
+
+// Takers are the open orders that take queens of a line.
+func Takers(v *book.View, line string) (all []book.OrderID) {
+	for o := range v.Orders() {
+		if o.Open() > 0 && o.Takes(line) {
+			all = append(all, o.Order)
 		}
 	}
 	return all

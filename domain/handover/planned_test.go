@@ -187,3 +187,36 @@ func TestAnOrderIsGraftedForWhenItsWishIs(t *testing.T) {
 		t.Errorf("lost on %d days, grafts told by %v", lost, told)
 	}
 }
+
+// A graft that nobody planned is for whoever takes its line, from its evening until its cells can
+// be given no more: an order is not short of what hangs in a finisher. It gives no more than it has
+// nucs, and none to an order of another line; what is planned for somebody stays his.
+func TestAGraftForNobodyServesWhoTakesItsLine(t *testing.T) {
+	home, b := booktest.Yard("home"), booktest.Batch("b")
+	begun := func(nucs int, line string) *booktest.Pen {
+		p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"}, order("1", 10, "Rook", day(t, "2027-07-01")))
+		for i := range nucs {
+			n := booktest.Nuc(fmt.Sprint(i))
+			p.Write(book.NucNamed{Nuc: n, Name: fmt.Sprint("A", i+1), Sides: 6}, book.NucPlaced{Nuc: n, Yard: home})
+		}
+		return p.At("2027-05-13 10:00").Write(book.Grafted{Batch: b, Number: 1, Line: line, Larvae: 80})
+	}
+	for name, c := range map[string]struct {
+		pen  *booktest.Pen
+		on   string
+		want int
+	}{
+		"its line":           {begun(40, "Rook"), "2027-05-14 08:00", 10},
+		"few nucs":           {begun(4, "Rook"), "2027-05-14 08:00", 1}, // by hand: each of four cells gives one with some 60 of 100, so one with 97, two with 82
+		"another line":       {begun(40, "Plover"), "2027-05-14 08:00", 0},
+		"no line":            {begun(40, ""), "2027-05-14 08:00", 0},
+		"its cells are over": {begun(40, "Rook"), "2027-05-26 08:00", 0},
+		"wished by the keeper himself": {begun(40, "Rook").At("2027-05-01 08:00").Write(book.BatchPlanned{
+			Batch: b, Day: day(t, "2027-05-13"), Line: "Rook", Larvae: 80, Nucs: 40, Queens: 10, By: day(t, "2027-07-01"),
+		}), "2027-05-14 08:00", 0},
+	} {
+		if o := sheetOf(c.pen.View(c.on)).Orders[0]; o.Planned != c.want {
+			t.Errorf("%s: %d are counted on, want %d", name, o.Planned, c.want)
+		}
+	}
+}

@@ -52,11 +52,13 @@ func EntrustedTo(p *plan.Planner, sheet *handover.Sheet) (all []Entrusted) {
 	return all
 }
 
-// waiting are the batches for which orders wait.
-type waiting struct{ plans, live []book.BatchPlan }
+// waiting are the batches for which orders wait: those that are planned, those grafted for somebody,
+// and those grafted for nobody, which are for whoever takes their line.
+type waiting struct{ plans, live, free []book.BatchPlan }
 
 func waitingOf(p *plan.Planner) waiting {
-	return waiting{awaited(p, slices.Collect(p.View().ToGraft())), awaited(p, ungiven(p))}
+	live, free := ungiven(p)
+	return waiting{awaited(p, slices.Collect(p.View().ToGraft())), awaited(p, live), free}
 }
 
 // awaited are batches, each planned for those of its orders only that take its line.
@@ -68,19 +70,24 @@ func awaited(p *plan.Planner, all []book.BatchPlan) []book.BatchPlan {
 }
 
 func (w waiting) serves(o book.OrderID) bool {
+	return w.own(o) || slices.ContainsFunc(w.free, func(b book.BatchPlan) bool { return slices.Contains(b.Orders, o) })
+}
+
+// own tells whether a batch is planned, or grafted, for an order.
+func (w waiting) own(o book.OrderID) bool {
 	waits := func(b book.BatchPlan) bool { return slices.Contains(b.Orders, o) }
 	return slices.ContainsFunc(w.plans, waits) || slices.ContainsFunc(w.live, waits)
 }
 
-// Waits tells whether an order waits for a batch, planned or grafted with cells that are
-// still to be given.
-func Waits(p *plan.Planner, o book.OrderID) bool { return waitingOf(p).serves(o) }
+// Waits tells whether an order waits for a batch that is for it, planned or grafted with cells that
+// are still to be given.
+func Waits(p *plan.Planner, o book.OrderID) bool { return waitingOf(p).own(o) }
 
 // entrusted is an order of a sheet.
 func (w waiting) entrusted(p *plan.Planner, sheet *handover.Sheet, i int) (e Entrusted, ok bool) {
 	o := sheet.Orders[i]
 	waits := func(b book.BatchPlan) bool { return slices.Contains(b.Orders, o.Order.Order) }
-	e.Grafted = slices.ContainsFunc(w.live, waits)
+	e.Grafted = slices.ContainsFunc(w.live, waits) || slices.ContainsFunc(w.free, waits)
 	if o.Short <= o.Coming || !e.Grafted && !slices.ContainsFunc(w.plans, waits) {
 		return e, false
 	}
@@ -90,12 +97,18 @@ func (w waiting) entrusted(p *plan.Planner, sheet *handover.Sheet, i int) (e Ent
 }
 
 // ungiven are the plans of the batches that are grafted and of which cells are still to be
-// given, as long as there is the time for it.
-func ungiven(p *plan.Planner) (all []book.BatchPlan) {
+// given, as long as there is the time for it: those for somebody, and those for nobody.
+func ungiven(p *plan.Planner) (live, free []book.BatchPlan) {
 	for b := range p.View().Batches() {
-		if was, _ := p.View().BatchPlan(b.Batch); len(was.Orders) > 0 && p.Left(b).Nucs > 0 {
-			all = append(all, was)
+		l, forNobody := p.Unplanned(b)
+		switch was := l.Plan; {
+		case l.Nucs == 0:
+		case forNobody:
+			was.Orders = handover.Takers(p.View(), b.Line)
+			free = append(free, was)
+		case len(was.Orders) > 0:
+			live = append(live, was)
 		}
 	}
-	return all
+	return live, free
 }

@@ -7,6 +7,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
+	"lidmark/domain/course"
 	"lidmark/domain/handover"
 	"lidmark/domain/plan"
 	"lidmark/domain/season"
@@ -47,6 +48,24 @@ func TestWhatAPlannedGraftLeavesMissing(t *testing.T) {
 	}
 	if again := promisesOf(p); len(again) != 0 {
 		t.Errorf("kept, it is looked for again: %+v", again)
+	}
+}
+
+// What hangs in a finisher and was planned by nobody is what an order of its line has too: it waits
+// for that, told as sure as hand-over says, and the search looks for no second graft, or for what it leaves missing.
+func TestAGraftForNobodyIsNotLookedForAgain(t *testing.T) {
+	for larvae, again := range map[int]int{60: 0, 12: 1} {
+		pen := world{nucs: 60}.pen().Write(book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 6, By: day(t, "2027-06-16")})
+		pen.At("2027-04-28 10:00").Write(book.Grafted{Batch: booktest.Batch("b"), Number: 1, Larvae: larvae})
+		p := plan.New(course.New(pen.View("2027-04-29 08:00")))
+		sheet := handover.New(p)
+		waits, searched := season.EntrustedTo(p, sheet), season.Promises(p, sheet, 0)
+		if len(waits) != 1 || !waits[0].Grafted || waits[0].Chance != sheet.Chance(p, 0, sheet.Orders[0].On) || len(searched) != again {
+			t.Errorf("%d larvae: waits for %+v, searched %+v", larvae, waits, searched)
+		}
+		if again == 1 && searched[0].Has == nil {
+			t.Error("what it has does not count")
+		}
 	}
 }
 
