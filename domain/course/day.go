@@ -16,7 +16,7 @@ type way struct {
 // In the day, in this order: laying queens end, mated ones begin to lay,
 // virgins die at home, fly and are mated or lost, and turn drone layers.
 func (m *Model) Day(hours, yard float64) *Day {
-	d := &Day{m.any}
+	d := &Day{*m.any()}
 	ways := make([]way, 0, 2*(waitDays+flyDays)*flightWays)
 	put := func(at int, of [flightWays]way) {
 		begin := len(ways)
@@ -46,7 +46,8 @@ func appendWays(all []way, more ...way) []way {
 
 // anyDay are the ways from all states but those of virgins, to which a day does the same
 // whatever its hours.
-func (m *Model) anyDay() (from [states][]way) {
+func (m *Model) anyDay() *[states][]way {
+	var from [states][]way
 	put := func(at int, ways ...way) { from[at] = appendWays(nil, ways...) }
 	for _, l := range []line{given, own} {
 		m.cells(l, put)
@@ -54,7 +55,7 @@ func (m *Model) anyDay() (from [states][]way) {
 		m.laying(l, put)
 	}
 	m.queenless(put)
-	return from
+	return &from
 }
 
 // cells: a queen may walk at any hour of her day, and is half a day old at its

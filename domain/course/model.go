@@ -2,6 +2,7 @@ package course
 
 import (
 	"math"
+	"sync"
 
 	"lidmark/domain/practice"
 )
@@ -11,22 +12,22 @@ import (
 type Model struct {
 	numbers practice.Numbers
 
-	starts [waitDays]float64 // by age: she flies from today, of those who did not before
-	fit    [flyDays]float64  // by age: what an hour fit to fly is worth to a virgin
-	lays   [lagDays]float64  // by days since mating: she begins to lay, of those who have not
-	turns  [noneDays]float64 // by state: workers lay, of those who do not; none while open brood is there
-	ownOut [cellDays]float64 // days from the loss to the emergence of an own queen, less one
-	mated  float64           // a fit hour, rate
-	lost   float64           // a fit hour, rate, at a usual yard
-	brood  int               // state: no queen since today, and the brood a laying queen leaves
-	dies   float64           // a day, share: a virgin at home
-	drones float64           // a day, share: a late virgin turns drone layer
-	ends   float64           // a day, share: a laying queen
-	late   int               // age from which virgins turn
-	raised float64           // share: a queenless nuc on young brood raises a queen
-	saw    sights            // what a look is worth
-	weak   *Model            // the days of a nuc of too few bees
-	any    [states][]way     // what a day does whatever its hours
+	starts [waitDays]float64     // by age: she flies from today, of those who did not before
+	fit    [flyDays]float64      // by age: what an hour fit to fly is worth to a virgin
+	lays   [lagDays]float64      // by days since mating: she begins to lay, of those who have not
+	turns  [noneDays]float64     // by state: workers lay, of those who do not; none while open brood is there
+	ownOut [cellDays]float64     // days from the loss to the emergence of an own queen, less one
+	mated  float64               // a fit hour, rate
+	lost   float64               // a fit hour, rate, at a usual yard
+	brood  int                   // state: no queen since today, and the brood a laying queen leaves
+	dies   float64               // a day, share: a virgin at home
+	drones float64               // a day, share: a late virgin turns drone layer
+	ends   float64               // a day, share: a laying queen
+	late   int                   // age from which virgins turn
+	raised float64               // share: a queenless nuc on young brood raises a queen
+	saw    sights                // what a look is worth
+	weak   *Model                // the days of a nuc of too few bees
+	any    func() *[states][]way // what a day does whatever its hours, made once a day is asked for
 }
 
 // NewModel is the model of the keeper's numbers.
@@ -54,7 +55,7 @@ func NewModel(n practice.Numbers) *Model {
 	weak.dies, weak.ends = leaves(n.Get(practice.VirginDeaths)+loses), leaves(n.Get(practice.LayingEnds)+loses)
 	weak.raised = 0 // too few to raise one
 	m.weak = &weak
-	m.any, weak.any = m.anyDay(), weak.anyDay()
+	m.any, weak.any = sync.OnceValue(m.anyDay), sync.OnceValue(weak.anyDay)
 	return m
 }
 
