@@ -123,27 +123,28 @@ func (g *strip) day(d calendar.Day) {
 // beside that of "now": not under the flag, which names a month itself, nor where it has
 // no room before the next month.
 func (g *strip) month(d calendar.Day) {
-	_, m, _ := d.Date()
-	if at := g.monthPlace(d); !at.Empty() && (at.X >= g.flagAt.Right()+4 || g.flagAt.X-4 >= at.Right()) {
-		g.text(at.X, g.Y+14, m.String(), monthFont)
+	if word, at := g.monthPlace(d); word != "" && (at.X >= g.flagAt.Right()+4 || g.flagAt.X-4 >= at.Right()) {
+		g.text(at.X, g.Y+14, word, monthFont)
 	}
 }
 
 var monthFont = ink(12.5).semi()
 
-// monthPlace is where the name of the month of d stands from that day on; nowhere if it has
-// no room before the next month.
-func (p *sheet) monthPlace(d calendar.Day) scene.Area {
+// monthPlace is the name of the month of d and where it stands from that day on: whole or in three letters
+// before the word "now", else behind that; "" if it has no room before the next month.
+func (p *sheet) monthPlace(d calendar.Day) (word string, a scene.Area) {
 	r, now := p.l.Ribbon, p.nowPlace()
 	year, m, _ := d.Date()
-	a := scene.Area{X: r.Left(d) + 4, Y: r.Y + 1, W: p.width(m.String(), monthFont), H: flagHigh}
-	if a.X < now.Right()+4 && now.X-4 < a.Right() {
-		a.X = now.Right() + 6
+	to, left := min(r.W, r.Left(calendar.Date(year, m+1, 1)))-2, r.Left(d)+4
+	for _, x := range []float64{left, now.Right() + 6} {
+		for _, word = range []string{m.String(), m.String()[:3]} {
+			a = scene.Area{X: x, Y: r.Y + 1, W: p.width(word, monthFont), H: flagHigh}
+			if a.X >= left && a.Right() <= to && (a.X >= now.Right()+4 || now.X-4 >= a.Right()) {
+				return word, a
+			}
+		}
 	}
-	if a.Right() > min(r.W, r.Left(calendar.Date(year, m+1, 1)))-2 {
-		return scene.Area{}
-	}
-	return a
+	return "", scene.Area{}
 }
 
 // flying draws the hours fit for mating flights: seen solid, forecast lighter,

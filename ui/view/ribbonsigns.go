@@ -58,7 +58,7 @@ type dayFlag struct {
 }
 
 // flag is the flag over the day looked at. For a day out of sight it stands at
-// the end of the ribbon that is nearer to it. It leaves the first name of a month free
+// the end of the ribbon that is nearer to it. It leaves the names of months free
 // where it still reaches its day so.
 func (p *sheet) flag() dayFlag {
 	r, d := p.l.Ribbon, p.s.Looked()
@@ -78,10 +78,29 @@ func (p *sheet) flag() dayFlag {
 	}
 	w := p.width(f.word, flagFont) + 16
 	f.area = scene.Area{X: min(max(x-w/2, 4), r.W-w-4), Y: r.Y + 1, W: w, H: flagHigh}
-	if month := p.monthPlace(r.First); !month.Empty() && f.outside == 0 && month.Right()+6 <= r.Left(d) {
-		f.area.X = max(f.area.X, month.Right()+6)
+	if f.outside == 0 {
+		f.area = p.besideMonths(f.area, d)
 	}
 	return f
+}
+
+// besideMonths is a flag over a day beside the names of months, the first one in sight, that of the day and
+// the next, as far as it reaches its day there.
+func (p *sheet) besideMonths(flag scene.Area, d calendar.Day) scene.Area {
+	r := p.l.Ribbon
+	year, m, _ := d.Date()
+	for _, first := range []calendar.Day{r.First, calendar.Date(year, m, 1), calendar.Date(year, m+1, 1)} {
+		word, month := p.monthPlace(first)
+		if word == "" || first < r.First || first > r.Last() || month.X >= flag.Right()+4 || flag.X-4 >= month.Right() {
+			continue
+		}
+		if month.Right()+6 <= r.Left(d) && month.Right()+6+flag.W <= r.W-4 {
+			flag.X = month.Right() + 6
+		} else if month.X-6 >= r.Left(d)+r.Column && month.X-6-flag.W >= 4 {
+			flag.X = month.X - 6 - flag.W
+		}
+	}
+	return flag
 }
 
 var flagFont = ink(13).semi().as(scene.Ground)
