@@ -47,7 +47,7 @@ func (p *sheet) fieldText(a scene.Area, name string, f state.Field, look fieldLo
 	if from, to := f.Marked(); on && from != to {
 		p.rect(scene.Area{X: x + until(from), Y: base - look.size, W: until(to) - until(from), H: look.size * 1.3}, scene.PenTint)
 	}
-	if f.Text == "" && !on {
+	if f.Text == "" {
 		p.fit(x, base, look.empty, font{look.size, scene.Regular, scene.Ink3}, a.Right())
 	}
 	if !on {
