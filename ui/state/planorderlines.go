@@ -122,6 +122,9 @@ func (p *orderPage) order(o handover.Served) {
 	if m := (Reckoner{}); m.Width(name, orderSize, scene.SemiBold)+m.Width(wants, titleSize, scene.Regular)+m.Width(short, titleSize, scene.SemiBold)+2*Edge > p.width {
 		wants, below = "", wants
 	}
+	if m := (Reckoner{}); m.Width(name, orderSize, scene.SemiBold)+m.Width(short, titleSize, scene.SemiBold)+2*Edge > p.width {
+		name, below = "Order "+o.Order.Number, o.Order.Customer+": "+below
+	}
 	p.add(OrderLine{OrderLook: OrderHead, Cells: []string{name, wants, short}, Alarm: !sure, Sure: sure, To: o.Order.Order.Subject()}, orderTitle)
 	p.said(below, false)
 	if o.Warning != "" {
