@@ -22,11 +22,13 @@ func (c *cardDraw) planned(b book.BatchPlan) {
 	c.para("graft "+l.Ladder.Graft.In(c.r.View.Zone()).Format("Monday 2 January 15:04"), ink2(14), 2)
 	c.y += 4
 	c.wanted(l)
-	c.heading("Its steps")
-	for _, r := range l.Ladder.Rungs {
-		c.plannedStep(b, r)
+	if !l.NotMade { // of one that was not made nothing follows
+		c.heading("Its steps")
+		for _, r := range l.Ladder.Rungs {
+			c.plannedStep(b, r)
+		}
+		c.y -= 8
 	}
-	c.y -= 8
 	if len(l.Needs) > 0 {
 		c.heading("What it needs")
 	}

@@ -135,6 +135,11 @@ func plannedStream(b state.PlannedLane) stream {
 			low: float64(link.Low()), high: math.Max(n, float64(link.High())),
 		})
 	}
+	if b.NotMade { // nothing comes of it
+		s.stages = s.stages[:1]
+		s.stages[0].label, s.ends = "not made", (b.Day + 1).Start(zone)
+		return s
+	}
 	fly, eggs := b.Ladder.Rung(plan.Fly), b.Ladder.Rung(plan.LookForEggs)
 	s.flightFrom, s.flightBy = fly.From.Start(zone), (fly.By + 1).Start(zone)
 	s.eggsFrom, s.eggsBy = eggs.From.Start(zone), (eggs.By + 1).Start(zone)
