@@ -337,9 +337,6 @@ func (p *seasonLines) dates(s State, d *SeasonDates) {
 			forOrders = append(forOrders, d.Promises[i].Title())
 		}
 		whom := strings.Join(forOrders, ", ")
-		if b.Adds != nil {
-			whom += ": " + b.Adds.Said()
-		}
 		line := b.Line
 		if b.Breeder != nil {
 			line += " (" + b.Breeder.Name + ")"
@@ -348,6 +345,9 @@ func (p *seasonLines) dates(s State, d *SeasonDates) {
 			b.Day.ShortFrom(s.Today()), strings.TrimSpace(fmt.Sprintf("%d %s", b.Larvae, line)), fmt.Sprintf("%d in %s", b.Nucs, v.Yard(b.Yard).Name),
 			fmt.Sprintf("%.0f min", b.Minutes), whom,
 		}}, orderLine)
+		if b.Adds != nil {
+			p.add(SeasonLine{SeasonLook: SeasonGraft, Cells: []string{"", "", "", "", b.Adds.Said()}}, orderLine)
+		}
 	}
 	if len(d.Kept) > 0 {
 		p.heads(SeasonKept, "kept", "queens", "how sure")
