@@ -69,7 +69,7 @@ func (g *ground) unit(l Limit) float64 {
 
 // wouldDo is with how much more grafts of some days would do, told beside by when to graft; "" where nothing that
 // can be had is.
-func wouldDo(all []Lack, grafts []calendar.Day, by plan.GraftBy) string {
+func (s *search) wouldDo(all []Lack, grafts []calendar.Day, by plan.GraftBy) string {
 	var more []string
 	for _, l := range all {
 		if l.More == 0 {
@@ -81,11 +81,11 @@ func wouldDo(all []Lack, grafts []calendar.Day, by plan.GraftBy) string {
 		return ""
 	}
 	if len(grafts) == 1 {
-		return fmt.Sprintf("; with %s a graft of %s would do", joined(more), by.Of(grafts[0], calendar.Day.Short))
+		return fmt.Sprintf("; with %s a graft of %s would do", joined(more), by.Of(grafts[0], s.said))
 	}
 	var days []string
 	for _, d := range grafts {
-		days = append(days, d.Short())
+		days = append(days, s.said(d))
 	}
 	return fmt.Sprintf("; with %s grafts of %s would do", joined(more), joined(days))
 }

@@ -77,7 +77,7 @@ func (s *search) shortOf(promise int) Short {
 	if next := p.Next; next > p.By && (sh.Day == 0 || next <= sh.Day) {
 		sh.Day = next
 	}
-	sh.Why = fmt.Sprintf("%s cannot be kept whole%s: %s%s%s.", plan.Sentence(p.Title()), sh.tried(), limitWords(sh.Limits), wouldDo(sh.Lacks, sh.grafts, by), sh.nearest(p))
+	sh.Why = fmt.Sprintf("%s cannot be kept whole%s: %s%s%s.", plan.Sentence(p.Title()), sh.tried(), limitWords(sh.Limits), s.wouldDo(sh.Lacks, sh.grafts, by), sh.nearest(p, s.said))
 	return sh
 }
 
@@ -127,18 +127,21 @@ func (s Short) tried() string {
 	}
 }
 
+// said is a day as it is written on the search's.
+func (s *search) said(d calendar.Day) string { return d.ShortFrom(s.ground.planner.View().Today()) }
+
 // nearest is what comes nearest to a promise, in words.
-func (s Short) nearest(p Promise) (told string) {
+func (s Short) nearest(p Promise, said func(calendar.Day) string) (told string) {
 	if s.Queens > 0 {
-		told = fmt.Sprintf("; %d of %d can be there by %s, %.0f of 100 sure", s.Queens, p.Queens, p.By.Short(), 100*p.Sure)
+		told = fmt.Sprintf("; %d of %d can be there by %s, %.0f of 100 sure", s.Queens, p.Queens, said(p.By), 100*p.Sure)
 	}
 	if s.Day > 0 && s.Day == p.Next {
-		return told + "; all of them by " + s.Day.Short() + ", of what stands in nucs"
+		return told + "; all of them by " + said(s.Day) + ", of what stands in nucs"
 	}
 	if s.Day > 0 {
-		return told + "; all of them by " + s.Day.Short()
+		return told + "; all of them by " + said(s.Day)
 	}
-	return told + "; nor all of them by " + (p.By + laterMost).Short()
+	return told + "; nor all of them by " + said(p.By+laterMost)
 }
 
 // fits tells whether there is room for so many queens by a day.

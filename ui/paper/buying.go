@@ -44,9 +44,9 @@ func Buying(ctx context.Context, w io.Writer, r *state.Reading, o Options) (page
 func (t list) buy(ctx context.Context, r *state.Reading, b plan.Buy) error {
 	by := func(n plan.Need) string {
 		if n.OrderBy < r.Day {
-			return "today, was due " + n.OrderBy.Short()
+			return "today, was due " + n.OrderBy.ShortFrom(r.Day)
 		}
-		return n.OrderBy.Short()
+		return n.OrderBy.ShortFrom(r.Day)
 	}
 	said := sentence(b.String())
 	if len(b.For) == 1 {

@@ -24,7 +24,7 @@ func Plan(ctx context.Context, w io.Writer, r *state.Reading, id book.BatchID, o
 	}
 	planner := plan.New(r.Course)
 	p := planner.Planned(b)
-	s := newSheet(planTitle(p), r, o)
+	s := newSheet(planTitle(p, r.Day), r, o)
 	d := planSheet{Reading: r, flow: &flow{sheet: s}, of: p}
 	d.over = d.again
 	d.begin()
@@ -56,8 +56,8 @@ type planSheet struct {
 	of plan.Planned
 }
 
-func planTitle(p plan.Planned) string {
-	return strings.TrimSpace("Plan: graft "+p.Day.Short()+" "+hourSaid(p.BatchPlan)) + ofLine(p.Line)
+func planTitle(p plan.Planned, today calendar.Day) string {
+	return strings.TrimSpace("Plan: graft "+p.Day.ShortFrom(today)+" "+hourSaid(p.BatchPlan)) + ofLine(p.Line)
 }
 
 // hourSaid is the hour of a planned graft, where it was said.
@@ -84,7 +84,7 @@ func (d planSheet) head() {
 	}
 	d.y += 1.4
 	hard := d.of.Ladder.Rung(plan.GiveCells).Hard
-	said := d.wrap("By "+d.hour(hard)+":  ripe cells must be out", bold(10.5), d.right()-d.left()-6, 2)
+	said := d.wrap("By "+d.hourFrom(hard)+":  ripe cells must be out", bold(10.5), d.right()-d.left()-6, 2)
 	a := d.row(3 + bold(10.5).leading()*float64(len(said)))
 	a.Y, a.H = a.Y+0.6, a.H-1.4
 	d.barred(a)
@@ -94,7 +94,7 @@ func (d planSheet) head() {
 // minded says by which weather the queens fly, which graft is the last one of the season
 // that makes sense, and what is to be minded.
 func (d planSheet) minded(p *plan.Planner) {
-	said := "The queens fly from " + fromTo(d.of.Ladder.Rung(plan.Fly).From, d.of.Ladder.Rung(plan.Fly).By) + ": " + p.Flown(d.of.Ladder, d.of.Yard).String() + "."
+	said := "The queens fly from " + fromTo(d.of.Ladder.Rung(plan.Fly).From, d.of.Ladder.Rung(plan.Fly).By, d.Day) + ": " + p.Flown(d.of.Ladder, d.of.Yard).String() + "."
 	if last, ok := p.LastOf(d.of.Yard, d.of.Day); ok {
 		said += " Last graft of the season that makes sense: " + longDay(last) + "."
 	}
@@ -161,7 +161,7 @@ func (d planSheet) ladder(ctx context.Context) error {
 		return err
 	}
 	for _, r := range d.of.Ladder.Rungs {
-		l := listLine{look: plain(9), cells: []string{sentence(r.Step.String()), r.Best.Short(), d.window(r), d.note(r)}, bare: !r.Step.Done()}
+		l := listLine{look: plain(9), cells: []string{sentence(r.Step.String()), r.Best.ShortFrom(d.Day), d.window(r), d.note(r)}, bare: !r.Step.Done()}
 		if r.Step == plan.GraftLarvae || !r.Hard.IsZero() {
 			l.look = semi(9)
 		}
@@ -178,7 +178,7 @@ func (d planSheet) window(r plan.Rung) string {
 	if r.From == r.By {
 		return ""
 	}
-	return fromTo(r.From, r.By)
+	return fromTo(r.From, r.By, d.Day)
 }
 
 // note is what is to be minded at a step.
@@ -186,7 +186,7 @@ func (d planSheet) note(r plan.Rung) string {
 	var said []string
 	switch {
 	case !r.Hard.IsZero():
-		said = append(said, "hard by "+d.hour(r.Hard))
+		said = append(said, "hard by "+d.hourFrom(r.Hard))
 	case r.Step == plan.GraftLarvae:
 		said = append(said, "at "+d.of.Ladder.Graft.In(d.zone).Format("15:04"))
 	}
@@ -237,7 +237,7 @@ func (d planSheet) amounts(ctx context.Context) error {
 		return err
 	}
 	for _, n := range d.of.Needs {
-		l := listLine{look: plain(9), cells: []string{sentence(n.Good.String()), amount(n.Amount, n.Unit()), n.From.Short(), d.there(n)}}
+		l := listLine{look: plain(9), cells: []string{sentence(n.Good.String()), amount(n.Amount, n.Unit()), n.From.ShortFrom(d.Day), d.there(n)}}
 		if n.Short() > 0 {
 			l.look = semi(9)
 		}
@@ -277,9 +277,9 @@ func (d planSheet) there(n plan.Need) string {
 // orderBy is the last day to order something, as seen on a day.
 func orderBy(by, today calendar.Day) string {
 	if by < today {
-		return "order today, was due " + by.Short()
+		return "order today, was due " + by.ShortFrom(today)
 	}
-	return "order by " + by.Short()
+	return "order by " + by.ShortFrom(today)
 }
 
 // amount is an amount with its unit; a great many in hundreds.
@@ -312,7 +312,7 @@ func (d planSheet) minutesByDay(ctx context.Context) error {
 				free, look = free+", over", semi(9)
 			}
 		}
-		if err := t.put(ctx, listLine{look: look, cells: []string{m.Day.Short(), sentence(m.Step.String()), minutes(m.Minutes), free}, done: d.of.Made(m.Step.Readied())}); err != nil {
+		if err := t.put(ctx, listLine{look: look, cells: []string{m.Day.ShortFrom(d.Day), sentence(m.Step.String()), minutes(m.Minutes), free}, done: d.of.Made(m.Step.Readied())}); err != nil {
 			return err
 		}
 	}

@@ -21,7 +21,7 @@ func (d planSheet) byPerson(ctx context.Context) error {
 		for _, p := range day.Parts {
 			who = append(who, fmt.Sprintf("%s %.0f", p.Who.Name, p.Minutes))
 		}
-		l := listLine{look: plain(9), cells: []string{day.Day.Short(), minutes(day.Minutes), strings.Join(who, ", "), ""}, bare: true}
+		l := listLine{look: plain(9), cells: []string{day.Day.ShortFrom(d.Day), minutes(day.Minutes), strings.Join(who, ", "), ""}, bare: true}
 		if day.Over >= 1 {
 			l.cells[3], l.look = minutes(day.Over), semi(9)
 		}

@@ -32,7 +32,7 @@ func (s *sheet) steps(r *state.Reading, b *book.Batch) (days []step, hours []bat
 		d := step{w.Step.String(), best.Short(), fmt.Sprintf("day %d", w.Best), done(b, w.Step)}
 		switch {
 		case w.Step == bee.HandsOff:
-			d.when, d.span = fromTo(from, by), fmt.Sprintf("day %d to %d", w.From, w.By)
+			d.when, d.span = fromTo(from, by, r.Day), fmt.Sprintf("day %d to %d", w.From, w.By)
 		case w.From != w.By:
 			d.span = fmt.Sprintf("day %d, %d to %d", w.Best, w.From, w.By)
 		}
@@ -65,13 +65,16 @@ func done(b *book.Batch, s bee.Step) bool {
 	}
 }
 
-// fromTo is a span of days: "6 – 9 May", "30 Apr – 3 May".
-func fromTo(from, by calendar.Day) string {
+// fromTo is a span of days as it is read on another: "6 – 9 May", "30 Apr – 3 May", "3 – 9 Jan 2028".
+func fromTo(from, by, today calendar.Day) string {
 	const weekday, ofMonth = len("Mon "), len(" May")
 	first, last := from.Short()[weekday:], by.Short()[weekday:]
 	_, month, _ := from.Date()
 	if _, m, _ := by.Date(); m == month {
 		first = first[:len(first)-ofMonth]
+	}
+	if year, _, _ := by.Date(); by.ShortFrom(today) != by.Short() {
+		last += fmt.Sprintf(" %d", year)
 	}
 	return first + " – " + last
 }

@@ -26,6 +26,11 @@ func (s *sheet) hour(t time.Time) string {
 	return t.In(s.zone).Format("Mon 2 Jan 15:04")
 }
 
+// hourFrom is an instant that may lie in another year than the day read, with that.
+func (d planSheet) hourFrom(t time.Time) string {
+	return calendar.Instantly(t).InFrom(d.Day, d.zone)
+}
+
 // soon is the same within a week, "Wed 06:00".
 func (s *sheet) soon(t time.Time) string {
 	if s.endOfDay(t) {

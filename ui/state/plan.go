@@ -83,13 +83,13 @@ func (s State) OnPlan() (t PlanTry, ok bool) {
 	return t, true
 }
 
-// Wanted says what a try-out is for: how many queens, ready or laying, by when.
-func (t PlanTry) Wanted() (queens, by string) {
+// Wanted says what a try-out is for, as read today: how many queens, ready or laying, by when.
+func (t PlanTry) Wanted(today calendar.Day) (queens, by string) {
 	state := "ready"
 	if t.Wish.Laying {
 		state = "laying"
 	}
-	return fmt.Sprintf("%d %s", t.Wish.Queens, state), dayMonth(t.By)
+	return fmt.Sprintf("%d %s", t.Wish.Queens, state), dayMonthFrom(t.By, today)
 }
 
 // planKey names an answer: what was read, and the wish.

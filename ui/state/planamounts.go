@@ -35,7 +35,7 @@ func (s State) PlanAmounts() (all []PlanAmount) {
 		case n.OrderBy != 0:
 			a.Have = "order by " + s.orderBy(n.OrderBy)
 		default:
-			a.Have = "from " + n.From.Short()
+			a.Have = "from " + n.From.ShortFrom(s.Today())
 		}
 		if n.Good == plan.CupsOfBees {
 			a.Have += ", a cup is " + plan.CupOf(s.Present().Numbers()).String()
@@ -56,7 +56,7 @@ func (s State) orderBy(d calendar.Day) string {
 	if d <= s.Today() && !s.Away() {
 		return "today"
 	}
-	return max(d, s.Today()).Short()
+	return max(d, s.Today()).ShortFrom(s.Today())
 }
 
 // goodsTold is the order in which amounts are told: first what the keeper has to find, of what stays

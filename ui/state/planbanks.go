@@ -63,13 +63,13 @@ func (s State) bankKeeps(b rules.Bank) (says string, late bool) {
 	}
 	switch {
 	case past == len(b.Kept):
-		return fmt.Sprintf("%s, too long since %s", says, b.Last().Short()), true
+		return fmt.Sprintf("%s, too long since %s", says, b.Last().ShortFrom(s.Today())), true
 	case past > 0:
-		return fmt.Sprintf("%s, %d of them too long; the next out by %s", says, past, b.Kept[past].By.Short()), true
+		return fmt.Sprintf("%s, %d of them too long; the next out by %s", says, past, b.Kept[past].By.ShortFrom(s.Today())), true
 	case len(b.Kept) == 1:
-		return fmt.Sprintf("%s, out by %s", says, b.First().Short()), false
+		return fmt.Sprintf("%s, out by %s", says, b.First().ShortFrom(s.Today())), false
 	}
-	return fmt.Sprintf("%s, the first out by %s", says, b.First().Short()), false
+	return fmt.Sprintf("%s, the first out by %s", says, b.First().ShortFrom(s.Today())), false
 }
 
 // BankWhy is how long the queens of a bank keep, and why.

@@ -197,12 +197,12 @@ func (s State) noMove() string {
 // planMoved writes a planned batch down on another day, with what that costs.
 func (s State) planMoved(b book.BatchPlan, day calendar.Day) (State, []Effect) {
 	f, l := s.Present().moved(b, day), s.Present().lane(plannedKey{b.Batch, day})
-	return s.write(movedWords(f, l.Chance, s.Present().lane(plannedKey{b.Batch, b.Day}).Chance), calendar.Instantly(s.Now), f)
+	return s.write(s.movedWords(f, l.Chance, s.Present().lane(plannedKey{b.Batch, b.Day}).Chance), calendar.Instantly(s.Now), f)
 }
 
 // movedWords say what a planned batch was moved to, and what becomes of its promise.
-func movedWords(f book.BatchPlanned, after, before float64) string {
-	words := "graft moved to " + f.Day.Short()
+func (s State) movedWords(f book.BatchPlanned, after, before float64) string {
+	words := "graft moved to " + f.Day.ShortFrom(s.Today())
 	if f.Queens > 0 && f.By != 0 {
 		words += ": " + chanceBeside(after, "before", before)
 	}

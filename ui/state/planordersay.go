@@ -28,7 +28,7 @@ func (p *OrderSheet) Short(o handover.Served) string {
 	}
 	says := fmt.Sprintf("%d short", o.Short)
 	if since := p.Since[o.Order.Order]; since != 0 {
-		says += " since " + since.Short()
+		says += " since " + p.said(since)
 	}
 	return says
 }

@@ -51,11 +51,11 @@ func (s State) PlanRungs(graft int) (all []PlanRung) {
 		}
 		switch {
 		case r.NobodyFree:
-			r.Why, r.Pressing = []string{nobodyFree(r.Rung, t.zone)}, true
+			r.Why, r.Pressing = []string{t.nobodyFree(r.Rung)}, true
 		case step == plan.DroneComb && r.By <= s.Today():
-			r.Why, r.Pressing = []string{"too late since " + dayMonth(r.By) + ": only drones that are there already fly on " + dayMonth(t.b.Rung(plan.Fly).From)}, true
+			r.Why, r.Pressing = []string{"too late since " + s.dayMonth(r.By) + ": only drones that are there already fly on " + s.dayMonth(t.b.Rung(plan.Fly).From)}, true
 		case step.Done() && r.By < s.Today():
-			r.Why, r.Pressing = []string{"was due by " + dayMonth(r.By)}, true
+			r.Why, r.Pressing = []string{"was due by " + s.dayMonth(r.By)}, true
 		}
 		all = append(all, r)
 	}
@@ -63,20 +63,22 @@ func (s State) PlanRungs(graft int) (all []PlanRung) {
 }
 
 // nobodyFree says that nobody is free for a step, before its hard hour where it has one.
-func nobodyFree(r plan.Rung, zone *time.Location) string {
+func (t rungTeller) nobodyFree(r plan.Rung) string {
 	if r.Hard.IsZero() {
 		return "nobody is free then"
 	}
-	return "nobody is free before " + r.Hard.In(zone).Format("Mon 2 Jan 15:04")
+	return "nobody is free before " + t.hour(r.Hard)
 }
 
 // clauses part what is said of a step.
 const clauses = "; "
 
-// dayMonth is a day without its weekday.
-func dayMonth(d calendar.Day) string {
-	_, m, day := d.Date()
-	return fmt.Sprintf("%d %s", day, m.String()[:3])
+// dayMonth is a day without its weekday, with its year where that is not this one.
+func (s State) dayMonth(d calendar.Day) string { return dayMonthFrom(d, s.Today()) }
+
+func dayMonthFrom(d, today calendar.Day) string {
+	_, said, _ := strings.Cut(d.ShortFrom(today), " ")
+	return said
 }
 
 type rungTeller struct {
@@ -89,18 +91,25 @@ type rungTeller struct {
 	zone    *time.Location
 }
 
+// said is a day as it is written today, hour an instant.
+func (t rungTeller) said(d calendar.Day) string { return d.ShortFrom(t.s.Today()) }
+
+func (t rungTeller) hour(at time.Time) string {
+	return calendar.Instantly(at).InFrom(t.s.Today(), t.zone)
+}
+
 func (t rungTeller) words(step plan.Step) (amount, why string) {
 	switch step {
 	case plan.Ready:
 		return t.ready()
 	case plan.LookForEggs:
-		return counted(t.given(), "nuc") + ", twice", fmt.Sprintf("half lay by %s, nine in ten by %s", t.b.Laid.Day(0.5).Short(), t.b.Laid.Day(laysBy).Short())
+		return counted(t.given(), "nuc") + ", twice", fmt.Sprintf("half lay by %s, nine in ten by %s", t.said(t.b.Laid.Day(0.5)), t.said(t.b.Laid.Day(laysBy)))
 	case plan.Fly:
 		return t.flights()
 	case plan.Emerge:
-		return strconv.Itoa(t.likely(plan.EmergedOfRipe)), "from " + t.emergeFrom().In(t.zone).Format("2 Jan 15:04")
+		return strconv.Itoa(t.likely(plan.EmergedOfRipe)), "from " + strings.TrimPrefix(t.hour(t.emergeFrom()), t.emergeFrom().In(t.zone).Format("Mon "))
 	case plan.GiveCells:
-		return counted(t.given(), "cell"), "hard: before " + t.b.Rung(step).Hard.In(t.zone).Format("Mon 2 Jan 15:04") + t.cellsLate()
+		return counted(t.given(), "cell"), "hard: before " + t.hour(t.b.Rung(step).Hard) + t.cellsLate()
 	case plan.MakeUpNucs:
 		amount = counted(t.b.Size.Nucs, "nuc")
 		if cups := int(t.need(plan.CupsOfBees) + 0.5); cups > 0 {
@@ -129,13 +138,13 @@ func (t rungTeller) rearing(step plan.Step) (amount, why string) {
 		}
 		return fmt.Sprintf("%d of %d", t.likely(plan.Taken), t.b.Graft.Larvae), why
 	case plan.GraftLarvae:
-		return fmt.Sprintf("%s, %s", book.LarvaeSaid(t.b.Graft.Larvae), counted(int(t.need(plan.Finishers)), "finisher")), t.b.Ladder.Graft.In(t.zone).Format("Mon 2 January 15:04") + t.dayLate()
+		return fmt.Sprintf("%s, %s", book.LarvaeSaid(t.b.Graft.Larvae), counted(int(t.need(plan.Finishers)), "finisher")), t.hour(t.b.Ladder.Graft) + t.dayLate()
 	case plan.SetUpStarter:
-		return fmt.Sprintf("%d, with %.1f kg of bees each", int(t.need(plan.Starters)), t.numbers.Get(practice.StarterBees)), "feed from " + t.b.Rung(plan.FeedStarter).Best.Short()
+		return fmt.Sprintf("%d, with %.1f kg of bees each", int(t.need(plan.Starters)), t.numbers.Get(practice.StarterBees)), "feed from " + t.said(t.b.Rung(plan.FeedStarter).Best)
 	case plan.Confine:
-		return "on an empty comb", fmt.Sprintf("larvae about %.0f h old on %s", t.numbers.Get(practice.LarvaAgeAtGraft), t.b.Day.Short())
+		return "on an empty comb", fmt.Sprintf("larvae about %.0f h old on %s", t.numbers.Get(practice.LarvaAgeAtGraft), t.said(t.b.Day))
 	case plan.DroneComb:
-		return fmt.Sprintf("%.0f drone colonies", t.need(plan.DroneColonies)), fmt.Sprintf("by %s: %.0f d to ripe drones on %s", t.b.Rung(step).By.Short(), t.numbers.Get(practice.DroneRipe), t.b.Rung(plan.Fly).From.Short())
+		return fmt.Sprintf("%.0f drone colonies", t.need(plan.DroneColonies)), fmt.Sprintf("by %s: %.0f d to ripe drones on %s", t.said(t.b.Rung(step).By), t.numbers.Get(practice.DroneRipe), t.said(t.b.Rung(plan.Fly).From))
 	}
 	return "", ""
 }
@@ -147,7 +156,7 @@ func (t rungTeller) dayLate() (says string) {
 		says = "; a day later " + t.sheet.DayLate()
 	}
 	if t.sheet.Last != 0 {
-		says += "; last about " + dayMonth(t.sheet.Last) + strings.TrimPrefix(t.sheet.Last.ShortFrom(t.s.Today()), t.sheet.Last.Short())
+		says += "; last about " + t.s.dayMonth(t.sheet.Last)
 	}
 	return says
 }

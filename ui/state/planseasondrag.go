@@ -182,7 +182,7 @@ func (s State) orderDropped(d Drag, m Released) (State, []Effect) {
 		s.Note = Note{Text: "not moved: " + why}
 		return s, nil
 	}
-	return s.write(flag.movedWords(), calendar.Instantly(s.Now), s.orderFacts(o, flag.Day)...)
+	return s.write(flag.movedWords(s.Today()), calendar.Instantly(s.Now), s.orderFacts(o, flag.Day)...)
 }
 
 // orderFacts are an order on another day, with the batches that are planned for it on its own.
@@ -200,21 +200,21 @@ func (s State) orderFacts(o *book.Order, day calendar.Day) []book.Fact {
 }
 
 // movedWords say to which day an order was moved, and what becomes of its promise.
-func (f OrderFlag) movedWords() string {
-	words := fmt.Sprintf("order %s moved to %s", f.Number, f.Day.Short())
-	if says := f.Gets(); says != "" {
+func (f OrderFlag) movedWords(today calendar.Day) string {
+	words := fmt.Sprintf("order %s moved to %s", f.Number, f.Day.ShortFrom(today))
+	if says := f.Gets(today); says != "" {
 		words += ": " + says
 	}
 	return words
 }
 
-// Gets says what becomes of an order that is moved; "" where it has all it wants.
-func (f OrderFlag) Gets() string {
+// Gets says, as read today, what becomes of an order that is moved; "" where it has all it wants.
+func (f OrderFlag) Gets(today calendar.Day) string {
 	switch {
 	case f.Lacks > 0 && f.All > f.Day:
-		return fmt.Sprintf("%d short on %s, all by %s", f.Lacks, f.Day.Short(), f.All.Short())
+		return fmt.Sprintf("%d short on %s, all by %s", f.Lacks, f.Day.ShortFrom(today), f.All.ShortFrom(today))
 	case f.Lacks > 0:
-		return fmt.Sprintf("%d short on %s", f.Lacks, f.Day.Short())
+		return fmt.Sprintf("%d short on %s", f.Lacks, f.Day.ShortFrom(today))
 	case f.Planned:
 		return chanceBeside(f.Chance, "before", f.Before)
 	}

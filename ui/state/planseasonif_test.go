@@ -81,8 +81,8 @@ func TestADraggedOrderTellsWhatItLacks(t *testing.T) {
 	to := from.Add(days(w, -back))
 	w.send(state.Pressed{At: from, Tag: tag}, state.Moved{At: to, Tag: tag})
 	now := order()
-	if !now.Moved() || now.Lacks == 0 || now.All <= now.Day || !now.Unsure() || !strings.Contains(now.Gets(), "short on "+now.Day.Short()+", all by ") {
-		t.Errorf("in two days it says %q: %+v", now.Gets(), now)
+	if !now.Moved() || now.Lacks == 0 || now.All <= now.Day || !now.Unsure() || !strings.Contains(now.Gets(w.Today()), "short on "+now.Day.Short()+", all by ") {
+		t.Errorf("in two days it says %q: %+v", now.Gets(w.Today()), now)
 	}
 	w.send(state.Released{At: to, Tag: tag}).settled()
 	after := w.Present()
@@ -98,7 +98,7 @@ func TestADraggedOrderTellsWhatItLacks(t *testing.T) {
 	if missing != now.Lacks {
 		t.Errorf("let go %d are missing, dragged %d", missing, now.Lacks)
 	}
-	if words := w.Pen.Done[len(w.Pen.Done)-1].Words; !strings.Contains(words, now.Gets()) {
+	if words := w.Pen.Done[len(w.Pen.Done)-1].Words; !strings.Contains(words, now.Gets(w.Today())) {
 		t.Errorf("undo says %q", words)
 	}
 }

@@ -126,7 +126,7 @@ type PlanAgain struct {
 // nobody is old enough by then, that.
 func (s *PlanSheet) DayLate() string {
 	if s.Young {
-		return "too young on " + dayMonth(s.By)
+		return "too young on " + dayMonthFrom(s.By, s.key.of.Day)
 	}
 	return plan.OfHundred(s.ADay)
 }

@@ -22,8 +22,8 @@ func TestWhatIsKeptSaysWhatItIsFor(t *testing.T) {
 	if len(w.Planning.Tries) != 2 {
 		t.Fatalf("%d are kept: %s", len(w.Planning.Tries), c.Reason(w.State))
 	}
-	one, _ := w.Planning.Tries[0].Wanted()
-	two, _ := w.Planning.Tries[1].Wanted()
+	one, _ := w.Planning.Tries[0].Wanted(w.Today())
+	two, _ := w.Planning.Tries[1].Wanted(w.Today())
 	if one == two || !strings.HasSuffix(one, "ready") || !strings.HasSuffix(two, "laying") {
 		t.Errorf("they are for %q and %q", one, two)
 	}

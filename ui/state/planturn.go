@@ -78,7 +78,7 @@ func (s State) TurnTyped(n NucTurn) (t plan.Turn, wrong WishWrong) {
 		case err != nil:
 			wrong = WishWrong{TurnLast, err.Error()}
 		case d <= n.First || d > s.Today()+plan.MostAhead:
-			wrong = WishWrong{TurnLast, fmt.Sprintf("queens until: say a day after the first cells of %s, within %d days", n.First.Short(), plan.MostAhead)}
+			wrong = WishWrong{TurnLast, fmt.Sprintf("queens until: say a day after the first cells of %s, within %d days", n.First.ShortFrom(s.Today()), plan.MostAhead)}
 		}
 	}
 	if t.Last == 0 && wrong.Field == "" {
@@ -95,7 +95,7 @@ func (p *seasonLines) turn(s State, n NucTurn) {
 	if n.Yard == "" {
 		return
 	}
-	p.title("The turn of a nuc of " + n.Yard + ", first cells " + n.First.Short())
+	p.title("The turn of a nuc of " + n.Yard + ", first cells " + n.First.ShortFrom(s.Today()))
 	p.add(SeasonLine{SeasonLook: SeasonTurn}, seasonAsk)
 	t, wrong := s.TurnTyped(n)
 	if wrong.Field != "" {

@@ -27,7 +27,7 @@ func planIt(s State) (State, []Effect) {
 // planWords say what was planned, for undo: of a batch that was moved what that costs.
 func (s State) planWords(p *PlanSheet, first book.BatchPlanned) string {
 	if b, ok := s.Present().View.BatchPlan(first.Batch); ok && b.Day != first.Day {
-		return movedWords(first, p.Chance, s.Present().lane(plannedKey{b.Batch, b.Day}).Chance)
+		return s.movedWords(first, p.Chance, s.Present().lane(plannedKey{b.Batch, b.Day}).Chance)
 	}
 	if n := len(p.Batches); n > 1 {
 		return fmt.Sprintf("%d grafts planned from %s", n, p.Batches[0].Day.ShortFrom(s.Today()))

@@ -1,6 +1,7 @@
 package state_test
 
 import (
+	"regexp"
 	"strings"
 	"testing"
 	"time"
@@ -22,6 +23,14 @@ func TestAWishKeepsItsYear(t *testing.T) {
 	wish, wrong := w.Wish()
 	if got := w.Typed(state.WishDay); got != "Sat 20 May 2028" || wrong.Field != "" || wish.By != by {
 		t.Errorf("%q stands in the field and is read as %s, %+v", got, wish.By, wrong)
+	}
+	days := regexp.MustCompile(`\d{1,2} (Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)\b( \d{4})?`)
+	for _, r := range w.PlanRungs(0) {
+		for _, day := range days.FindAllStringSubmatch(r.Amount+strings.Join(r.Why, "; "), -1) {
+			if day[2] != " 2028" && day[2] != "" || day[2] == "" && r.From.String()[:4] == "2028" {
+				t.Errorf("%s in 2028 is told as %q", r.Name, day[0])
+			}
+		}
 	}
 	w.typedInto(state.WishDay, "Sat 20 May")
 	if _, wrong := w.Wish(); wrong.Field != state.WishDay || !strings.Contains(wrong.Why, "20 May 2027 is a Thursday") {

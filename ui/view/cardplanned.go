@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -83,7 +84,7 @@ func (c *cardDraw) wanted(l state.PlannedLane) {
 
 // plannedStep writes a step with its day; one that is made ready says so.
 func (c *cardDraw) plannedStep(b book.BatchPlan, r plan.Rung) {
-	name, when, f := r.Step.String(), r.Best.Short(), ink(13).semi()
+	name, when, f := r.Step.String(), r.Best.ShortFrom(c.s.Today()), ink(13).semi()
 	switch {
 	case b.Made(r.Step.Readied()):
 		name, f = name+", done", f.as(scene.Good)
@@ -92,7 +93,7 @@ func (c *cardDraw) plannedStep(b book.BatchPlan, r plan.Rung) {
 	case r.NobodyFree:
 		name, f = name+", nobody free", f.as(scene.Act)
 	case !r.Hard.IsZero():
-		name, when = name+", hard by", r.Hard.In(c.r.View.Zone()).Format("Mon 2 Jan 15:04")
+		name, when = name+", hard by", calendar.Instantly(r.Hard).InFrom(c.s.Today(), c.r.View.Zone())
 	}
 	c.beside(sentence(name), ink(13), when, f, 20)
 }

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"lidmark/domain/book"
+	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -17,7 +18,7 @@ import (
 func (p *sheet) plannedLane(b state.PlannedLane, a scene.Area) {
 	g := p.laneOf(plannedStream(b), a)
 	g.name, g.ref = "Graft "+shortDay(b.Day), b.Ref()
-	p.add(scene.Rect{Area: a, Tag: scene.Tag{Ref: g.ref, Reason: g.name + "  planned, drag it to another day; " + plannedSays(b)}})
+	p.add(scene.Rect{Area: a, Tag: scene.Tag{Ref: g.ref, Reason: g.name + "  planned, drag it to another day; " + plannedSays(b, p.s.Today())}})
 	days := scene.Area{X: g.ribbon.X, Y: a.Y, W: a.W - g.ribbon.X, H: a.H}
 	p.clipped(days, scene.Tag{}, func() {
 		g.windows()
@@ -45,7 +46,7 @@ func (p *sheet) movedFrom(b state.PlannedLane, a scene.Area) {
 func (p *sheet) moveShown(b state.PlannedLane, a scene.Area) {
 	r := p.l.Ribbon
 	was := r.At(b.Was)
-	says, f := moveSays(b), ink(13).semi().as(scene.Pen)
+	says, f := moveSays(b, p.s.Today()), ink(13).semi().as(scene.Pen)
 	if b.Unsure() {
 		f = f.as(scene.Act)
 	}
@@ -60,8 +61,8 @@ func (p *sheet) moveShown(b state.PlannedLane, a scene.Area) {
 }
 
 // moveSays is what moving a planned batch does to its promise.
-func moveSays(b state.PlannedLane) string {
-	says := b.Was.Short() + " → " + b.Day.Short()
+func moveSays(b state.PlannedLane, today calendar.Day) string {
+	says := b.Was.ShortFrom(today) + " → " + b.Day.ShortFrom(today)
 	if b.Queens == 0 || b.By == 0 {
 		return says
 	}
@@ -73,8 +74,8 @@ func moveSays(b state.PlannedLane) string {
 }
 
 // plannedGraft is the graft of a planned batch in one line.
-func plannedGraft(b state.PlannedLane) string {
-	says := fmt.Sprintf("graft %s, %d larvae, %d nucs", b.Day.Short(), b.Larvae, b.Nucs)
+func plannedGraft(b state.PlannedLane, today calendar.Day) string {
+	says := fmt.Sprintf("graft %s, %d larvae, %d nucs", b.Day.ShortFrom(today), b.Larvae, b.Nucs)
 	if b.Line != "" {
 		says += ", " + b.Line
 	}
@@ -82,13 +83,13 @@ func plannedGraft(b state.PlannedLane) string {
 }
 
 // plannedSays is a planned batch in one line.
-func plannedSays(b state.PlannedLane) string {
-	says := plannedGraft(b)
+func plannedSays(b state.PlannedLane, today calendar.Day) string {
+	says := plannedGraft(b, today)
 	if b.NotMade {
 		return says + "; not made: move it, or take it off"
 	}
 	if b.Queens > 0 && b.By != 0 {
-		says += fmt.Sprintf("; %s by %s: %s", plan.QueensSaid(b.Wished.All), b.Wished.Until.Short(), plan.OfHundred(b.Chance)+b.Wished.Together())
+		says += fmt.Sprintf("; %s by %s: %s", plan.QueensSaid(b.Wished.All), b.Wished.Until.ShortFrom(today), plan.OfHundred(b.Chance)+b.Wished.Together())
 	}
 	return says
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
 	"lidmark/ui/scene"
 	"lidmark/ui/state"
@@ -149,10 +150,10 @@ func (d *planDraw) givers(x, y, to, bottom float64) {
 	for i, given := range d.all.Given {
 		on := ""
 		if len(d.all.Given) > 1 {
-			on = " of graft " + d.all.Batches[i].Day.Short()
+			on = " of graft " + d.all.Batches[i].Day.ShortFrom(d.s.Today())
 		}
 		for _, g := range given {
-			says := givenSaid(g, on)
+			says := givenSaid(g, on, d.s.Today())
 			lines := len(scene.Wrap(d.measure, d.say(says), f.size, f.weight, to-x))
 			if y+4+float64(lines-1)*scene.LineHeight(f.size) > bottom {
 				return
@@ -162,8 +163,8 @@ func (d *planDraw) givers(x, y, to, bottom float64) {
 	}
 }
 
-// givenSaid says who gives the bees for starters or nucs.
-func givenSaid(g plan.Given, on string) string {
+// givenSaid says, as read today, who gives the bees for starters or nucs.
+func givenSaid(g plan.Given, on string, today calendar.Day) string {
 	of := map[plan.Step]string{plan.SetUpStarter: "starters", plan.MakeUpNucs: "nucs"}
 	var names, rest []string
 	for _, gift := range g.Gifts {
@@ -181,7 +182,7 @@ func givenSaid(g plan.Given, on string) string {
 		says += fmt.Sprintf("; %.0f nobody can give", g.ShortCups)
 	}
 	for _, r := range g.Rest {
-		rest = append(rest, r.Colony.Name+" rests until "+r.Rests.Short())
+		rest = append(rest, r.Colony.Name+" rests until "+r.Rests.ShortFrom(today))
 	}
 	return strings.Join(append([]string{says}, rest...), "; ")
 }

@@ -143,7 +143,7 @@ func (d *planDraw) beforeSaid() []string {
 		return []string{""}
 	}
 	figure := fmt.Sprintf("%.0f", 100*d.s.PlannedLane(b).Before)
-	return []string{"on the plan " + shortDay(b.Day) + ": " + figure, "plan " + shortDay(b.Day) + ": " + figure, "plan: " + figure}
+	return []string{"on the plan " + d.shortDay(b.Day) + ": " + figure, "plan " + d.shortDay(b.Day) + ": " + figure, "plan: " + figure}
 }
 
 // assumedSaid says what that counts on and is not there, in fewer and fewer words; all of it is told
@@ -194,7 +194,7 @@ func (d *planDraw) answerSays(room float64) (says string, late bool) {
 		return d.firstFitting(room, fmt.Sprintf("graft %s, %s, %s", longDay(graft), laying, by),
 			fmt.Sprintf("graft %s, %s, %s", graft.ShortFrom(d.s.Today()), laying, by), fmt.Sprintf("graft %s, %s", graft.ShortFrom(d.s.Today()), by)), false
 	case d.s.Planning.Forwards:
-		return fmt.Sprintf("Grafted on %s %s are %s by %s, later than %s", shortDay(d.all.Batches[0].Day), plan.OfHundred(d.s.Present().Numbers().Get(practice.PlanInTime)), d.goal(), d.all.Nearest.ShortFrom(d.s.Today()), d.shortDay(d.all.By)), true
+		return fmt.Sprintf("Grafted on %s %s are %s by %s, later than %s", d.shortDay(d.all.Batches[0].Day), plan.OfHundred(d.s.Present().Numbers().Get(practice.PlanInTime)), d.goal(), d.all.Nearest.ShortFrom(d.s.Today()), d.shortDay(d.all.By)), true
 	default:
 		rest := d.all.TooLate().Rest(func(day calendar.Day) string { return day.ShortFrom(d.s.Today()) })
 		return d.firstFitting(room, rest+", grafted on "+d.all.Batches[0].Day.ShortFrom(d.s.Today()), rest), true
@@ -230,7 +230,7 @@ func (d *planDraw) reach(room float64) string {
 	sure := d.all.Insured()
 	if sure == 0 {
 		if again := d.all.Again; again.Chance > 0 && again.Day == d.all.Batches[0].Day {
-			return fmt.Sprintf("surer: another on %s if it fails: %s", shortDay(again.Other), plan.OfHundred(again.Chance))
+			return fmt.Sprintf("surer: another on %s if it fails: %s", d.shortDay(again.Other), plan.OfHundred(again.Chance))
 		}
 		return cmp.Or(d.outOfReach(room), d.turnsSaid(room))
 	}
@@ -290,7 +290,7 @@ func (d *planDraw) turnWords(possible bool) [][2]string {
 		words = append([][2]string{{"by " + d.all.Nearest.ShortFrom(d.s.Today()), "nearest day"}}, words...)
 	}
 	if again := d.all.Again; again.Chance > 0 && d.now && again.Day != d.all.Batches[0].Day {
-		words = append([][2]string{{fmt.Sprintf("graft %s, again if it fails: %.0f", shortDay(again.Day), 100*again.Chance), "graft again"}}, words...)
+		words = append([][2]string{{fmt.Sprintf("graft %s, again if it fails: %.0f", d.shortDay(again.Day), 100*again.Chance), "graft again"}}, words...)
 	}
 	return words
 }

@@ -137,7 +137,7 @@ func (d *planDraw) plannedLines(planned []book.BatchPlan, box scene.Area, y floa
 		if lane.Queens > 0 && lane.By != 0 {
 			figure = plan.OfHundred(lane.Chance) + lane.Wished.Together()
 		}
-		d.besideLine(box, y, plannedGraft(lane), figure, lane.Ref(), b.Batch == d.s.Planning.Batch)
+		d.besideLine(box, y, plannedGraft(lane, d.s.Today()), figure, lane.Ref(), b.Batch == d.s.Planning.Batch)
 		y += keptRow
 	}
 	return y + 14
@@ -229,9 +229,9 @@ func (t *tryTable) line(i int) float64 { return t.Y + tryTop + t.row*float64(i+1
 func (t *tryTable) column(head string, p state.PlanTry, f font) {
 	t.at++
 	to := t.X + tryNames + t.wide*float64(t.at)
-	queens, by := p.Wanted()
+	queens, by := p.Wanted(t.d.s.Today())
 	says := map[string]string{
-		"": head, "wanted": queens, "by": by, "line": cmp.Or(p.Wish.Line, "any"), "graft": shortDay(p.Graft), "larvae": fmt.Sprint(p.Larvae),
+		"": head, "wanted": queens, "by": by, "line": cmp.Or(p.Wish.Line, "any"), "graft": t.d.shortDay(p.Graft), "larvae": fmt.Sprint(p.Larvae),
 		"nucs": fmt.Sprint(p.Nucs), "hours": fmt.Sprintf("%.0f", p.Hours), "of 100": chanceFigure(p.Chance), "at 90 %": fmt.Sprint(p.Promise),
 	}
 	for i, row := range t.rows {

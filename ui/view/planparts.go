@@ -135,7 +135,7 @@ func (d *planDraw) minutes(a scene.Area) {
 	if len(days) == 0 {
 		return
 	}
-	y := d.partHead(a, "Minutes a day, "+shortDay(days[0].Day)+" to "+d.shortDay(days[len(days)-1].Day), d.whoBeside(d.hoursSaid(), a.W-state.Edge-8))
+	y := d.partHead(a, "Minutes a day, "+d.shortDay(days[0].Day)+" to "+d.shortDay(days[len(days)-1].Day), d.whoBeside(d.hoursSaid(), a.W-state.Edge-8))
 	x, w := a.X+state.Edge+26, a.W-2*state.Edge-26
 	foot := a.Bottom() - 44
 	most := d.all.MostMinutes()

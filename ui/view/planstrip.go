@@ -22,6 +22,9 @@ func (d seasonDraw) strip(a scene.Area) {
 			next := a.Right()
 			if i+1 < len(all) {
 				next = r.At(all[i+1].Day)
+				if w := d.flagLeast(all[i+1]); i+2 == len(all) && next+flagBeside+w > a.Right()-4 { // the last one is named before its post
+					next -= w + 10
+				}
 			}
 			for _, day := range found { // no figure of an order stands beside a graft
 				switch x := r.At(day); {
@@ -42,6 +45,17 @@ func (d seasonDraw) strip(a scene.Area) {
 	}
 }
 
+// flagBeside is how far beside its post a flag is named, dp.
+const flagBeside = 13.0
+
+// flagLeast is how wide the name of a flag is at least, dp.
+func (d seasonDraw) flagLeast(f state.OrderFlag) float64 {
+	return d.width(flagNumber(f), ink(13).semi())
+}
+
+// flagNumber is what a flag is called in few letters: "31: 4".
+func flagNumber(f state.OrderFlag) string { return fmt.Sprintf("%s: %d", f.Number, f.Owed) }
+
 // graftReach is how far the sign of a graft that is found reaches to each side, dp.
 const graftReach = 9.0
 
@@ -50,7 +64,7 @@ func (d seasonDraw) graftFound(day calendar.Day, a scene.Area) {
 	c := at(d.l.Ribbon.At(day), a.Bottom()-8)
 	d.add(scene.Line{From: at(c.X, a.Y+3), To: at(c.X, c.Y-5), Stroke: scene.Stroke{Role: scene.Pen, Width: 1.4, Dash: [2]float64{3, 3}}},
 		scene.Poly{Points: []scene.Point{c.Add(at(-5, 5)), c.Add(at(5, 5)), c.Add(at(0, -5))}, Fill: scene.Panel, Stroke: stroke(scene.Pen, 1.5)})
-	d.hit(scene.Area{X: c.X - 7, Y: a.Y, W: 14, H: a.H}, scene.Ref{Kind: state.FigureRef, ID: "found " + day.String()}, "graft found on "+day.Short())
+	d.hit(scene.Area{X: c.X - 7, Y: a.Y, W: 14, H: a.H}, scene.Ref{Kind: state.FigureRef, ID: "found " + day.String()}, "graft found on "+day.ShortFrom(d.s.Today()))
 }
 
 // flag draws an order on its day, what it is called where there is room up to the
@@ -81,23 +95,23 @@ func (d seasonDraw) flag(f state.OrderFlag, a scene.Area, free, next float64) fl
 		hit = scene.Area{X: min(hit.X, left-4), Y: a.Y, W: max(left+w+4, x+12) - min(hit.X, left-4), H: a.H}
 		free = max(x+12, left+w+10)
 	}
-	d.hit(hit, ref, "drag it to another day; "+flagSays(f))
+	d.hit(hit, ref, "drag it to another day; "+d.flagSays(f))
 	return max(free, x+12)
 }
 
 // flagWord is what a flag at x is called and where that begins: whose it is, else its number, and how
 // many are owed, behind it up to a place, or before it down to another.
 func (d seasonDraw) flagWord(f state.OrderFlag, x, from, to float64, g font) (word string, left float64) {
-	words := []string{fmt.Sprintf("%s: %d", f.Number, f.Owed)}
+	words := []string{flagNumber(f)}
 	if f.Customer != "" {
 		words = append([]string{fmt.Sprintf("%s %d", f.Customer, f.Owed)}, words...)
 	}
 	if f.Moved() {
-		words = []string{flagSays(f)}
+		words = []string{d.flagSays(f)}
 	}
 	for _, word = range words {
 		w := d.width(word, g)
-		if left = x + 13; left+w <= to {
+		if left = x + flagBeside; left+w <= to {
 			break
 		}
 		if left = x - w - 6; left >= from {
@@ -108,15 +122,15 @@ func (d seasonDraw) flagWord(f state.OrderFlag, x, from, to float64, g font) (wo
 }
 
 // flagSays is an order in one line, or what moving it does.
-func flagSays(f state.OrderFlag) string {
+func (d seasonDraw) flagSays(f state.OrderFlag) string {
 	if f.Moved() {
-		says := f.By.Short() + " → " + f.Day.Short()
-		if gets := f.Gets(); gets != "" {
+		says := f.By.ShortFrom(d.s.Today()) + " → " + f.Day.ShortFrom(d.s.Today())
+		if gets := f.Gets(d.s.Today()); gets != "" {
 			says += ": " + gets
 		}
 		return says
 	}
-	says := fmt.Sprintf("order %s, %s: %s by %s", f.Number, f.Customer, plural(f.Owed, "queen", "queens"), f.By.Short())
+	says := fmt.Sprintf("order %s, %s: %s by %s", f.Number, f.Customer, plural(f.Owed, "queen", "queens"), f.By.ShortFrom(d.s.Today()))
 	switch {
 	case f.Planned:
 		says += "; " + f.Stands + ": " + plan.OfHundred(f.Chance)

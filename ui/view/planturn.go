@@ -23,7 +23,7 @@ func (d seasonDraw) turn(row scene.Area) {
 	}
 	last := "a day"
 	if sheet.Turn.Last != 0 {
-		last = sheet.Turn.Last.Short()
+		last = sheet.Turn.Last.ShortFrom(d.s.Today())
 	}
 	x = d.fit(x, y+22, "next cell", ink2(14), row.Right()) + 8
 	field(state.TurnGap, "0", "so many days from a catch to the next cell; empty: at the same visit", narrow)
