@@ -142,7 +142,7 @@ func TestWhereABookIsKept(t *testing.T) {
 // back when the one that is open is opened again.
 func TestANewBookIsNoDraftOfTheOpenOne(t *testing.T) {
 	w := start(t)
-	w.Book.Path = "/books/old.lidmark"
+	w.Book = &state.Book{Season: w.Book.Season, Name: "old", Path: "/books/old.lidmark"}
 	w.run("other book").run("start book").typed(state.StartYard, "Home")
 	if d := w.Draft(); !d.IsZero() || d.Fill != state.NoFill {
 		t.Errorf("the draft of the open book has %v and is at %d", d.Fields, d.Fill)

@@ -1,6 +1,7 @@
 package state_test
 
 import (
+	"sync"
 	"testing"
 	"time"
 
@@ -26,12 +27,16 @@ func mustZone(name string) *time.Location {
 	return z
 }
 
+// demoBook is the demo season, read once for all windows on it: a book is never changed.
+var demoBook = sync.OnceValue(func() *state.Book {
+	return &state.Book{Season: book.NewSeason(time.LoadLocation, demo.Season(today, zone)), Name: "Demo season"}
+})
+
 // open is a window on the demo season.
 func open(t testing.TB) state.State {
 	t.Helper()
-	b := &state.Book{Season: book.NewSeason(time.LoadLocation, demo.Season(today, zone)), Name: "Demo season"}
 	s := state.State{Now: now, Width: 1440, Height: 900}
-	s, _ = state.Update(s, state.Opened{Book: b})
+	s, _ = state.Update(s, state.Opened{Book: demoBook()})
 	if len(s.Reading().Nucs) == 0 {
 		t.Fatal("the demo season has no nucs")
 	}

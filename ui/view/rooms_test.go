@@ -18,7 +18,7 @@ import (
 func desks(t testing.TB) map[string]state.State {
 	all := map[string]state.State{}
 	h := &hands{t: t, State: open(t)}
-	h.State.Book.Path = "/books/home-yard.lidmark"
+	h.State.Book = &state.Book{Season: h.Book.Season, Name: h.Book.Name, Path: "/books/home-yard.lidmark"}
 	h.send(state.Ran{Command: "numbers"})
 	all["numbers"] = h.State
 	h.press("Down", "Down", "Down", "Down", "Down", "Down").write("18")

@@ -1,6 +1,7 @@
 package view_test
 
 import (
+	"sync"
 	"testing"
 	"time"
 	"unicode/utf8"
@@ -33,11 +34,15 @@ func (typewriter) Width(text string, size float64, _ scene.Weight) float64 {
 	return 0.56 * size * float64(utf8.RuneCountInString(text))
 }
 
+// demoBook is the demo season, read once for all windows on it: a book is never changed.
+var demoBook = sync.OnceValue(func() *state.Book {
+	return &state.Book{Season: book.NewSeason(time.LoadLocation, demo.Season(today, zone)), Name: "Demo season"}
+})
+
 // open is a window on the demo season.
 func open(t testing.TB) state.State {
 	t.Helper()
-	b := &state.Book{Season: book.NewSeason(time.LoadLocation, demo.Season(today, zone)), Name: "Demo season"}
-	s := state.State{Book: b, Now: today.At(7, 10, zone), Width: 1440, Height: 900}
+	s := state.State{Book: demoBook(), Now: today.At(7, 10, zone), Width: 1440, Height: 900}
 	if len(s.Reading().Nucs) == 0 {
 		t.Fatal("the demo season has no nucs")
 	}
