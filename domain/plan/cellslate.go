@@ -17,7 +17,7 @@ type CellsLate struct {
 	Days   int       // after the best day
 	Cells  int       // ripe ones
 	Lost   float64   // of them, destroyed by At if they stay together so long
-	Hard   time.Time // the instant by which they are caged, if they may not be together until At; zero: nobody cages them
+	Hard   time.Time // the instant by which they are caged, if they may not be together until At: the last before the hard hour at which somebody is free; zero: nobody cages them
 	Queens float64   // laying queens fewer: of those that nucs are given, lost or out by At
 
 	today calendar.Day
@@ -38,11 +38,31 @@ func (p *Planner) CellsLate(b Batch) CellsLate {
 	switch hard := b.Rung(GiveCells).Hard; {
 	case !hard.Before(l.At):
 	case !p.view.HoursTold() || p.freeOn(best, hard, zoned{p.course.Zone(b.Size.Yard)}, 0): // who is there has no time for more
-		l.Hard, l.Queens = hard, nucs*OfEmerged(CagedBy(clock, l.At), own)
+		l.Hard, l.Queens = p.lastFree(best, hard, zoned{p.course.Zone(b.Size.Yard)}), nucs*OfEmerged(CagedBy(clock, l.At), own)
 	default:
 		l.Queens += nucs * OfEmerged(LooseBy(clock, l.At), own)
 	}
 	return l
+}
+
+// lastFree is the last instant up to a hard hour, from a day on, at which somebody is free; the hard hour
+// itself where nobody told hours.
+func (p *Planner) lastFree(from calendar.Day, hard time.Time, z zoned) (last time.Time) {
+	if !p.view.HoursTold() {
+		return hard
+	}
+	for who := range p.view.People() {
+		for d := from; d <= z.day(hard); d++ {
+			begin, until := who.FreeOn(d).Between(d, z.zone)
+			if until.After(hard) {
+				until = hard
+			}
+			if until.After(begin) && until.After(last) {
+				last = until
+			}
+		}
+	}
+	return last
 }
 
 // freeAfter is the first day after one on which somebody is free; the next day where nobody is
@@ -64,7 +84,7 @@ func (l CellsLate) Late() string {
 	return fmt.Sprintf("%d days late", l.Days)
 }
 
-// Words say it in a zone: "by Thu 13 May 15:00: 0 lost", or that they are caged before.
+// Words say it in a zone: "by Thu 13 May 15:00: 0 of 24 cells lost", or that they are caged before.
 func (l CellsLate) Words(zone *time.Location) string {
 	caged := ""
 	if !l.Hard.IsZero() {
@@ -85,7 +105,7 @@ func (l CellsLate) hour(t time.Time, zone *time.Location) string {
 func (l CellsLate) costs() string {
 	switch {
 	case l.Hard.IsZero():
-		return fmt.Sprintf("%.0f lost", l.Lost)
+		return fmt.Sprintf("%.0f of %d cells lost", l.Lost, l.Cells)
 	case math.Round(l.Queens) == 1:
 		return "1 queen fewer"
 	default:
