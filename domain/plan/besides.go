@@ -17,6 +17,24 @@ func (p *Planner) Besides(all []book.BatchPlanned) *Planner {
 	return p.with(ids, facts)
 }
 
+// planned is the planner of the book as it would be with some batches planned, the first in place of one of the
+// book if one is named, and these as they are planned there.
+func (p *Planner) planned(all []book.BatchPlanned, first book.BatchID) (then *Planner, of []book.BatchPlan) {
+	ids := p.newIDs()
+	var facts []book.Fact
+	for i, b := range all {
+		if b.Batch = book.BatchID(ids.Next()); i == 0 && !first.IsZero() {
+			b.Batch = first
+		}
+		facts, of = append(facts, b), append(of, book.BatchPlan{BatchPlanned: b})
+	}
+	then = p.with(ids, facts)
+	for i, b := range of {
+		of[i], _ = then.view.BatchPlan(b.Batch)
+	}
+	return then, of
+}
+
 // Without is the planner of the book as it would be without some planned batches.
 func (p *Planner) Without(all []book.BatchPlan) *Planner {
 	var facts []book.Fact

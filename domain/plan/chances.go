@@ -86,7 +86,7 @@ func (c Chances) Trials(n int) []int {
 type Graft struct {
 	Larvae int
 	Nucs   int     // that are free for its cells and for no earlier graft's; those which earlier ones leave free are added
-	Late   float64 // share of its queens who come too late for the promise, 0 to 1: see [Laid.InTime]
+	Late   float64 // share of its queens who come too late for the promise, 0 to 1: see [Laid.InTime]; those lost of cells given late among them
 	Again  bool    // it shares its nucs with no earlier graft: those stand in another yard, or the queens of all earlier ones are out of theirs by then, and Nucs are all there are, those come free again among them
 }
 

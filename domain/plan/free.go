@@ -17,13 +17,17 @@ func (l Ladder) InNucs(s Size) Hold {
 // by then, or with a queen who is ready, and up to another day, it included, not taken up by
 // batches of the book other than one.
 func (p *Planner) Free(yard book.YardID, from, to calendar.Day, but book.BatchID) int {
-	free := 0
+	return max(0, p.freeBy(yard, from)-p.wanted(yard, from, to, func(w Wanting) bool { return but.IsZero() || w.Not != but }))
+}
+
+// freeBy is how many nucs of a yard are free by a day, as the calendar has it.
+func (p *Planner) freeBy(yard book.YardID, d calendar.Day) (free int) {
 	for n := range p.view.Nucs() {
-		if n.Yard == yard && p.freeFrom(n) <= from {
+		if n.Yard == yard && p.freeFrom(n) <= d {
 			free++
 		}
 	}
-	return max(0, free-p.wanted(yard, from, to, func(w Wanting) bool { return but.IsZero() || w.Not != but }))
+	return free
 }
 
 // wanted is how many nucs of a yard some batches of the book want at once at most, from one

@@ -51,6 +51,7 @@ type Planner struct {
 	ladders map[ladderKey]Ladder
 	made    map[madeKey][]MakeUp
 	laid    map[laidKey]Laid
+	rooms   map[roomKey]int
 	joint   map[int]Chances // of a row of grafts, by its number
 	rows    map[row]int
 
@@ -62,7 +63,7 @@ type Planner struct {
 func New(c *course.Course) *Planner {
 	p := &Planner{
 		view: c.View(), course: c, numbers: c.View().Numbers(),
-		sizes: map[sizeKey]Size{}, ladders: map[ladderKey]Ladder{}, made: map[madeKey][]MakeUp{}, laid: map[laidKey]Laid{}, joint: map[int]Chances{}, rows: map[row]int{}, unlearnt: map[unlearntKey]Chances{}, without: map[book.BatchID]Rates{},
+		sizes: map[sizeKey]Size{}, ladders: map[ladderKey]Ladder{}, made: map[madeKey][]MakeUp{}, laid: map[laidKey]Laid{}, rooms: map[roomKey]int{}, joint: map[int]Chances{}, rows: map[row]int{}, unlearnt: map[unlearntKey]Chances{}, without: map[book.BatchID]Rates{},
 		rates:  sync.OnceValue(func() Rates { return RatesOf(c.View()) }),
 		reared: sync.OnceValue(func() Rates { return RearedOf(c.View()) }),
 	}

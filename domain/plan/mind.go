@@ -44,6 +44,9 @@ func (p *Planner) Minds(a Answer) (all []Mind) {
 	if a.Full.Day != 0 {
 		all = append(all, p.full(a))
 	}
+	if m, ok := p.lessPlanned(a); ok {
+		all = append(all, m)
+	}
 	switch {
 	case !a.InTime && a.Graft > a.From && p.lets(a.Yard, a.From) < makesSense:
 		all = append(all, Mind{

@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"slices"
+
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 )
@@ -17,6 +19,7 @@ type Planned struct {
 	Stages   []Stage    // how many are left after each link
 	Chances  Chances    // of how many queens there are by its day, or the sooner one on which its orders leave; of how many ever, where it has none
 	Wished   Wished     // how sure its queens are with those of the other grafts of its wish; zero where none are wished by a day
+	Assumes  []string   // goods of which less is there than is needed, and on which its chances count: see [Assumed]; nucs are not among them where the book knows any, see [Planner.Dealt]
 	NotMade  bool       // it has lapsed, see [book.View.NotGrafted]: nothing is reckoned of it but its ladder
 }
 
@@ -27,6 +30,7 @@ func (p *Planner) Planned(b book.BatchPlan) Planned {
 		return d
 	}
 	d.Needs, d.Minutes = p.Needs(d.Ladder, d.Size), p.Minutes(d.Ladder, d.Size)
+	d.Assumes = Assumed(slices.DeleteFunc(slices.Clone(d.Needs), func(n Need) bool { return n.Good == Nucs && p.toldNucs(b.Yard) }))
 	d.ByPerson = p.ByPerson(d.Minutes)
 	d.Given = p.Given(Wanting{d.Ladder, d.Size})[0]
 	by, _ := p.leavesBy(b)
@@ -43,12 +47,14 @@ func (p *Planner) notMade(b book.BatchPlan) bool {
 }
 
 // GraftFor is the graft of a planned batch for queens who are ready by a day, or lay by
-// then; ever, for the zero day.
+// then; ever, for the zero day. It has the nucs that it is dealt, see [Planner.Dealt], and where nobody is
+// free to give its cells it loses what giving them late costs.
 func (p *Planner) GraftFor(b book.BatchPlan, by calendar.Day, laying bool) Graft {
-	g := Graft{Larvae: b.Larvae, Nucs: b.Nucs}
+	g := Graft{Larvae: b.Larvae, Nucs: p.Dealt(b)}
 	if !by.IsZero() {
 		g.Late = 1 - p.LadderOf(b).Laid.InTime(by, laying)
 	}
+	g.Late = 1 - (1-g.Late)*(1-p.lostLate(p.LadderOf(b), p.SizeOf(b)))
 	return g
 }
 

@@ -48,7 +48,8 @@ func (p *Planner) everOf(l Left, given int, cells, laying bool) Chances {
 	r, placed := p.rates(), []float64{1}
 	r.Laying, r.Virgins = laying, l.Plan.Virgins
 	if cells {
-		placed = r.toPlace(l)
+		w := p.Grafted(l.Batch)
+		placed = Chances{r.toPlace(l)}.inTime(1 - p.lostLate(w.Ladder, w.Size)).of
 	}
 	c := chain{rates: r, all: []Stage{{Placed, 1, Chances{append(make([]float64, given), placed...)}}}}
 	c.links(r.after())
@@ -78,7 +79,9 @@ func (p *Planner) AsPlanned(l Left, queens int, by calendar.Day) float64 {
 	if at := l.Batch.At.Instant.In(p.view.Zone()); calendar.DayOf(at, p.view.Zone()) == of.Day {
 		of.Minute = at.Hour()*60 + at.Minute()
 	}
-	return r.Queens(p.GraftFor(of, by, false)).AtLeast(queens)
+	g := p.GraftFor(of, by, false)
+	g.Nucs = of.Nucs
+	return r.Queens(g).AtLeast(queens)
 }
 
 // toPlace are the chances of how many cells of a batch will still be placed. What is counted is

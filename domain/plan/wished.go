@@ -20,6 +20,7 @@ type Wished struct {
 	Chance float64
 	All    int          // queens that are wished of all grafts of the wish; those of orders once
 	None   string       // why its chance is none, "order 3 takes Teal"; "": it is reckoned
+	Less   string       // what takes from it, of it and the other grafts of its wish, see [Planner.Against]
 	Until  calendar.Day // the day of the wish, or the sooner one on which its orders leave: by it the chance is
 	by     string       // that day, said
 	sooner bool         // it is that
@@ -51,6 +52,7 @@ func (p *Planner) Wished(b book.BatchPlan) (w Wished, ok bool) {
 	for _, o := range all {
 		w.grafts = append(w.grafts, p.said(o.Day))
 	}
+	w.Less = p.Against(planned)
 	return w, true
 }
 
@@ -111,15 +113,18 @@ func (w Wished) Said() string {
 	if w.Unsure() {
 		said += fmt.Sprintf(", %.0f wished", 100*w.Sure)
 	}
-	return said + w.none()
+	return said + w.why()
 }
 
-// none is why the chance is none, behind it.
-func (w Wished) none() string {
-	if w.None == "" {
-		return ""
+// why is why the chance is none, or what makes it less than is wished, behind it.
+func (w Wished) why() string {
+	switch {
+	case w.None != "":
+		return ": " + w.None
+	case w.Less != "" && w.Unsure():
+		return ": " + w.Less
 	}
-	return ": " + w.None
+	return ""
 }
 
 // Short is both in few words: "wished 90 of 100, reckoned 60".
@@ -128,7 +133,7 @@ func (w Wished) Short() string {
 	if w.sooner {
 		together += " by " + w.by
 	}
-	together += w.none()
+	together += w.why()
 	if w.BatchPlan.Sure == 0 {
 		return "reckoned " + OfHundred(w.Chance) + together
 	}
@@ -168,6 +173,9 @@ func (w Wished) Sentence() string {
 func (w Wished) Do() string {
 	if w.None != "" {
 		return "Graft a line that its order takes"
+	}
+	if w.Less != "" {
+		return "Move it, or take a way out that the season tells"
 	}
 	return "Graft earlier or more, or promise fewer"
 }

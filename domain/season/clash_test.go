@@ -152,7 +152,7 @@ func TestAWayThatIsNotEnough(t *testing.T) {
 
 func kept(p *plan.Planner, b book.BatchPlan) float64 {
 	late := 1 - p.LadderOf(b).Laid.InTime(b.By, b.Laying)
-	return plan.RatesOf(p.View()).Queens(plan.Graft{Larvae: b.Larvae, Nucs: b.Nucs, Late: late}).AtLeast(b.Queens)
+	return plan.RatesOf(p.View()).Queens(plan.Graft{Larvae: b.Larvae, Nucs: p.Dealt(b), Late: late}).AtLeast(b.Queens)
 }
 
 // Ida is free on Mondays alone, for an hour: a graft of a Saturday has nobody, and

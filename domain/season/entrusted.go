@@ -15,6 +15,7 @@ type Entrusted struct {
 	Promise
 	Chance  float64 // that they and what stands in nucs give all that it misses in time, see [handover.Sheet.Chance]
 	Grafted bool    // one of them is grafted
+	Less    string  // what takes from the chance of those that are planned, see [plan.Planner.Against]
 }
 
 // Unsure tells whether the order is less sure than is wished, as far as a reader is told.
@@ -34,6 +35,8 @@ func (e Entrusted) Said() string {
 	switch {
 	case e.Chance >= e.Sure-nearly-even && e.Unsure():
 		said += fmt.Sprintf(", %.0f wished: nearly kept", 100*e.Sure)
+	case e.Unsure() && e.Less != "":
+		said += fmt.Sprintf(", %.0f wished: %s", 100*e.Sure, e.Less)
 	case e.Unsure():
 		said += fmt.Sprintf(", %.0f wished: graft more for it, or promise fewer", 100*e.Sure)
 	}
@@ -91,7 +94,8 @@ func (w waiting) entrusted(p *plan.Planner, sheet *handover.Sheet, i int) (e Ent
 	if o.Short <= o.Coming || !e.Grafted && !slices.ContainsFunc(w.plans, waits) {
 		return e, false
 	}
-	e.Promise, e.Chance = promiseOf(o), sheet.Chance(p, i, o.On)
+	counted := sheet.Counted(p, i, o.On)
+	e.Promise, e.Chance, e.Less = promiseOf(o), counted.Chances(p)[counted.Queens], p.Against(counted.Planned)
 	e.Sure = p.View().Numbers().Get(practice.PlanSure)
 	return e, true
 }

@@ -38,8 +38,10 @@ func TestWhatWasFoundIsToldAsSureOnThePlan(t *testing.T) {
 	pen.Write(f.Plan(0, booktest.Batch("0"))) // as it is
 	third := f.Plan(0, booktest.Batch("third"))
 	third.Queens, third.Larvae, third.Nucs = 0, 100, 120
+	p = plannerOf(pen.Write(third))
+	told = p.Unordered() // with what the third takes of their nucs
 	ways := 0
-	for _, c := range season.Clashes(plannerOf(pen.Write(third))) {
+	for _, c := range season.Clashes(p) {
 		for _, way := range c.Ways {
 			if way.Wished {
 				ways++

@@ -122,7 +122,7 @@ func (t *trial) fewer(c Clash, at int) []Way {
 		return nil
 	}
 	w, ok := t.try(c, at, b)
-	if !ok {
+	if !ok || c.Kind == NucsShort && w.Wished && w.After < givenUp { // it has no more of them already
 		return nil
 	}
 	w.What = fmt.Sprintf("%s: %d nucs instead of %d", t.loads[at].title, b.Nucs, was.Nucs)

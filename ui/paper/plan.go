@@ -217,7 +217,10 @@ func (d planSheet) sure(ctx context.Context) error {
 			said += "; wished: " + plan.OfHundred(d.of.Sure)
 		}
 		d.remark(said, semi(9), d.right())
-		if few := plan.Assumed(d.of.Needs); len(few) > 0 {
+		if less := d.of.Wished.Less; less != "" {
+			d.remark(less, plain(9), d.right())
+		}
+		if few := d.of.Assumes; len(few) > 0 {
 			d.remark("reckoned as if nothing were short: there are too few "+strings.Join(few, ", "), plain(9), d.right())
 		}
 	}

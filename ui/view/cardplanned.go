@@ -70,6 +70,9 @@ func (c *cardDraw) wanted(l state.PlannedLane) {
 		if l.Sure > 0 {
 			c.count("wished", plan.OfHundred(l.Sure), figures)
 		}
+		if l.Wished.Less != "" {
+			c.para(plan.Sentence(l.Wished.Less), ink(13).as(scene.Act), 3)
+		}
 		c.count("the graft a day later", plan.OfHundred(c.s.DayLater(l.BatchPlan)), figures)
 	}
 	var names []string

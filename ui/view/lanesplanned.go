@@ -67,7 +67,7 @@ func moveSays(b state.PlannedLane, today calendar.Day) string {
 		return says
 	}
 	says = fmt.Sprintf("%s: %s, before %s", says, plan.OfHundred(b.Chance)+b.Wished.Together(), strings.TrimSuffix(plan.OfHundred(b.Before), " of 100"))
-	if len(plan.Assumed(b.Needs)) > 0 {
+	if len(b.Assumes) > 0 {
 		says += ", as if nothing were short"
 	}
 	return says
