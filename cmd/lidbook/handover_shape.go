@@ -42,6 +42,8 @@ type servedShape struct {
 	Coming   int          `json:"comingInTime,omitempty"`
 	Planned  int          `json:"planned,omitempty"`
 	Sure     *float64     `json:"plannedChance,omitempty"`
+	Less     string       `json:"plannedLessFor,omitempty"` // what takes from it, in words
+	Promised *int         `json:"canBePromised,omitempty"`  // of those missing, as surely as is wished, where not all can
 	Look     []string     `json:"lookFirst,omitempty"`
 	GraftBy  string       `json:"graftBy,omitempty"`
 	Last     string       `json:"graftLast,omitempty"`    // the latest in time, no day in hand
@@ -52,6 +54,7 @@ type servedShape struct {
 
 	lookAt   string // the nucs into which a look comes first
 	lookSure float64
+	promised string // what can be promised, in words
 
 	graftBy string // the day, and the last, in words
 	few     string // that it has too few nucs
@@ -107,11 +110,17 @@ func shapeOfDealt(p *plan.Planner, sheet *handover.Sheet) sheetShape {
 	v := p.View()
 	s := sheetShape{Day: v.Today().String(), Orders: []servedShape{}, Left: leftByLine(v, sheet.Left), Caution: soldCaution}
 	since, waits := handover.ShortSince(v, sheet), waitsOf(p, sheet)
-	for _, o := range sheet.Orders {
+	for i, o := range sheet.Orders {
 		one := shapeOfServed(p, o)
 		one.Since = since[o.Order.Order].String()
 		if e, ok := waits[o.Order.Order]; ok {
-			one.Sure, one.stands = new(thousandth(e.Chance)), e.Stands()
+			one.Sure, one.Less, one.stands = new(thousandth(e.Chance)), e.Less, e.Stands()
+		}
+		if m, unsure := sheet.Promised(p, i); unsure {
+			one.Promised, one.promised = new(m.Queens), "promise "+m.Words(o.Short)
+			if m.Queens == 0 {
+				one.promised = "none can be promised so surely as is wished"
+			}
 		}
 		s.Orders = append(s.Orders, one)
 	}

@@ -91,12 +91,12 @@ func givenRow(v *book.View, o servedShape, all []givenShape) []string {
 }
 
 // awaited says how the batches stand that an order waits for, and how sure they are of what it
-// misses: "grafted, 85 of 100".
+// misses, and what can be promised where that is too little: "grafted, 67 of 100; promise 5 of 8 with 90 of 100".
 func awaited(o servedShape) string {
 	if o.Sure == nil {
 		return "planned"
 	}
-	return o.stands + ", " + plan.OfHundred(*o.Sure)
+	return o.stands + ", " + plan.OfHundred(*o.Sure) + prefixed(": ", o.Less) + prefixed("; ", o.promised)
 }
 
 // asItStands says how sure an order that waits for batches is without anything more; "" where it waits

@@ -1,6 +1,8 @@
 package handover
 
 import (
+	"fmt"
+
 	"lidmark/domain/plan"
 	"lidmark/domain/practice"
 )
@@ -15,6 +17,7 @@ type Promised struct {
 	Chance float64 // that all of it is there in time
 	Queens int     // so many of those that it misses are, as surely as is wished
 	Sure   float64 // as is wished
+	Less   string  // what takes from the chance of those that are planned, see [plan.Planner.Against]
 }
 
 // Promised is what can be promised of the queens that the order of a place in the sheet misses, after what
@@ -31,6 +34,7 @@ func (s *Sheet) Promised(p *plan.Planner, i int) (m Promised, ok bool) {
 	if m.Chance >= m.Sure-NearlyKept/100.0-rounding {
 		return m, false
 	}
+	m.Less = p.Against(c.Planned)
 	sum := 0.0
 	for n := c.Queens; n > before; n-- {
 		if sum += of[n]; sum >= m.Sure-rounding {
@@ -39,4 +43,12 @@ func (s *Sheet) Promised(p *plan.Planner, i int) (m Promised, ok bool) {
 		}
 	}
 	return m, true
+}
+
+// Words say what can be promised: "5 of 8 with 90 of 100", "none of 8 so surely".
+func (m Promised) Words(of int) string {
+	if m.Queens == 0 {
+		return fmt.Sprintf("none of %d so surely", of)
+	}
+	return fmt.Sprintf("%d of %d with %s", m.Queens, of, plan.OfHundred(m.Sure))
 }

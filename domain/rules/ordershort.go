@@ -86,11 +86,10 @@ func (p *pass) orderUnsure(o handover.Served, m handover.Promised) {
 		Sure: sureRecorded, Used: []practice.Key{practice.NextSure, practice.PlanSure}, From: p.today.Start(y.zone), Best: p.today.Start(y.zone),
 	}
 	f.Why = fmt.Sprintf("as planned all %d are there in time with %s, and %.0f are wished", o.Short, plan.OfHundred(m.Chance), 100*m.Sure)
-	can := fmt.Sprintf("%d of %d with %s", m.Queens, o.Short, plan.OfHundred(m.Sure))
-	if m.Queens == 0 {
-		can = fmt.Sprintf("none of %d so surely", o.Short)
+	if m.Less != "" {
+		f.Why += ": " + m.Less
 	}
-	f.Do = fmt.Sprintf("Tell %s: %s", customer(o.Order), can)
+	f.Do = fmt.Sprintf("Tell %s: %s", customer(o.Order), m.Words(o.Short))
 	if by := p.ladders().GraftBy(plan.Wish{Queens: less, By: o.On}); by.Day > p.today {
 		f.Do += "; or graft again by " + by.Said(func(d calendar.Day) string { return d.ShortFrom(p.today) })
 		if few := by.TooFew(less); few != "" {
