@@ -89,13 +89,13 @@ func (f Found) without(p *plan.Planner, grafts []book.BatchPlan, tell func(Progr
 	return short
 }
 
-// Said is it in words: "without the graft of Fri 22 Oct: 9 short instead of 17".
+// Said is it in words: "without the graft of Fri 22 Oct, and its queens: 9 short instead of 17".
 func (d Dropped) Said() string {
-	grafts := "the graft of "
+	grafts, queens := "the graft of ", "its queens"
 	if len(d.names) > 1 {
-		grafts = "the grafts of "
+		grafts, queens = "the grafts of ", "their queens"
 	}
-	return fmt.Sprintf("without %s%s: %d short instead of %d", grafts, joined(d.names), d.Short, d.Instead)
+	return fmt.Sprintf("without %s%s, and %s: %d short instead of %d", grafts, joined(d.names), queens, d.Short, d.Instead)
 }
 
 // named are what grafts are called: by their day, and where others are planned for it too by line and larvae.

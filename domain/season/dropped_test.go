@@ -18,7 +18,7 @@ func TestWhatDroppingAGraftGives(t *testing.T) {
 	p := plannerOf(pen)
 	f := season.Search(p, season.Wanted{Promises: promisesOf(p)}, nil)
 	all := f.Dropped(p, nil)
-	want := "without the graft of " + (by - 45).Short() + ": 0 short instead of 3"
+	want := "without the graft of " + (by - 45).Short() + ", and its queens: 0 short instead of 3"
 	if len(all) != 1 || all[0].Said() != want {
 		t.Fatalf("%+v, want %q", all, want)
 	}
