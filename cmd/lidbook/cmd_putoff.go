@@ -17,7 +17,7 @@ func putOffCommand(a *app) *cobra.Command {
 	c := a.aboutAnything(&cobra.Command{
 		Use:     "putoff NAME... RULE UNTIL",
 		Short:   "Put off what a rule asks of a thing, until a day",
-		Long:    "The rule is named as lidbook needs --json does:\n  " + strings.Join(ruleNames(), ", "),
+		Long:    "The rule is named as lidbook needs --json does:\n\n" + strings.Join(ruleNames(), ", "),
 		Example: "  lidbook putoff A3 \"look for eggs\" +3 --why \"rain\"",
 		Args:    cobra.MinimumNArgs(3),
 	}, 2, func(d *desk, of book.Subject, args []string) (book.Fact, error) {

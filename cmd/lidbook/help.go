@@ -20,6 +20,7 @@ func knowsItsHelp(root *cobra.Command) {
 	}
 	root.SetUsageFunc(usage)
 	helpFlags(root)
+	foldHelp(root)
 }
 
 // helpAbout prints the help of a command.

@@ -23,10 +23,10 @@ func usage(c *cobra.Command) error {
 	}
 	usageCommands(&b, c)
 	if c.HasAvailableLocalFlags() {
-		fmt.Fprintf(&b, "\nFlags:\n%s", c.LocalFlags().FlagUsages())
+		fmt.Fprintf(&b, "\nFlags:\n%s", c.LocalFlags().FlagUsagesWrapped(helpColumns))
 	}
 	if c.HasAvailableInheritedFlags() {
-		fmt.Fprintf(&b, "\nFlags of every command:\n%s", c.InheritedFlags().FlagUsages())
+		fmt.Fprintf(&b, "\nFlags of every command:\n%s", c.InheritedFlags().FlagUsagesWrapped(helpColumns))
 	}
 	if c.HasAvailableSubCommands() {
 		fmt.Fprintf(&b, "\n%s COMMAND --help says more on one of them.\n", c.CommandPath())
@@ -45,7 +45,9 @@ func usageCommands(b *strings.Builder, c *cobra.Command) {
 		fmt.Fprintf(b, "\n%s\n", g.Title)
 		for _, sub := range c.Commands() {
 			if sub.GroupID == g.ID && !sub.Hidden {
-				fmt.Fprintf(b, "  %-*s %s\n", sub.NamePadding(), sub.Name(), sub.Short)
+				pad := sub.NamePadding()
+				short := folded(strings.Fields(sub.Short), helpColumns-pad-3)
+				fmt.Fprintf(b, "  %-*s %s\n", pad, sub.Name(), strings.Join(short, "\n"+strings.Repeat(" ", pad+3)))
 			}
 		}
 	}
