@@ -65,7 +65,7 @@ func (s backSearch) find() (b Back, ok bool) {
 		}
 		l := s.p.Ladder(s.p.GraftAt(d), s.cells, s.yard)
 		switch {
-		case l.Rung(GraftLarvae).NobodyFree || l.Rung(GiveCells).NobodyFree:
+		case l.nobodyFree():
 		case in >= wished*best && sense:
 			return Back{l, b.Passed}, true
 		default:
@@ -73,6 +73,11 @@ func (s backSearch) find() (b Back, ok bool) {
 		}
 	}
 	return b, false
+}
+
+// nobodyFree tells whether nobody is free to graft, or to give its cells.
+func (l Ladder) nobodyFree() bool {
+	return l.Rung(GraftLarvae).NobodyFree || l.Rung(GiveCells).NobodyFree
 }
 
 // sense tells whether a graft for the day makes sense by the weather: half of the queens can be

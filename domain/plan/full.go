@@ -15,14 +15,11 @@ type Full struct {
 }
 
 // nucsFree is the day nearest to that of an answer in whose nucs no cell can go, on which a graft
-// makes sense and finds a nuc free, in the yard that is named or any: one after it that is still in
+// makes sense, somebody is free for it and finds a nuc free, in the yard that is named or any: one after it that is still in
 // time, else one before it, whose queens wait for their day, else one too late; 0: there is none
 // within [backwardMost] days.
 func (p *Planner) nucsFree(w Wish, a Answer) (day calendar.Day, in book.YardID) {
-	yards := []book.YardID{w.Yard}
-	if w.Yard.IsZero() {
-		yards = p.yardsByNucs()
-	}
+	yards := p.yardsFor(w)
 	w = p.filled(w)
 	from, last := a.Batches[0].Day, make([]calendar.Day, len(yards))
 	for i, y := range yards {
@@ -45,10 +42,14 @@ func (p *Planner) nucsFree(w Wish, a Answer) (day calendar.Day, in book.YardID) 
 	return day, in
 }
 
-// fits tells whether the first graft of a filled wish on a day makes sense in a yard, finds a nuc free
-// there until its last one is out of them, and no step before it is past.
+// fits tells whether the first graft of a filled wish on a day makes sense in a yard, somebody is free
+// to graft and to give its cells, it finds a nuc free there until its last one is out of them, and no
+// step before it is past.
 func (p *Planner) fits(w Wish, d calendar.Day, yard book.YardID) bool {
 	l := p.Ladder(p.graftOf(w, d), cellsGuess(w), yard)
+	if l.nobodyFree() {
+		return false
+	}
 	in := l.InNucs(Size{})
 	if w.before() > 0 {
 		in.To = p.Ladder(p.graftOf(w, d+w.before()), cellsGuess(w), yard).InNucs(Size{}).To

@@ -49,3 +49,43 @@ func TestWithoutNucsNoDayFindsSome(t *testing.T) {
 		t.Errorf("%d nucs, grafted on %s, full on %s", a.Nucs, a.Graft, a.Full.Day)
 	}
 }
+
+// Days on which nobody is free to graft, or to give the cells, are passed over: who has the weekday off
+// of the nearest day that finds nucs grafts on another.
+func TestTheNearestDayThatFindsNucsIsOneOnWhichSomebodyIsFree(t *testing.T) {
+	pen := yardOf(12)
+	pen.Write(book.BatchPlanned{Batch: booktest.Batch("all"), Day: day(t, "2027-06-20"), Larvae: 30, Nucs: 12, Yard: booktest.Yard("home")})
+	var week [7]book.FreeHours
+	for d := range week {
+		week[d] = book.FreeHours{From: 480, Until: 1200}
+	}
+	grafted := func() plan.Ladder {
+		pen.Write(book.PersonDescribed{Person: booktest.Person("Ida"), Name: "Ida M.", Free: week})
+		a := plannerOf(pen, "2027-05-11 07:30").Possible(plan.Wish{Queens: 4, By: day(t, "2027-07-09")})
+		if a.Nucs == 0 || a.Full.Day.IsZero() {
+			t.Fatalf("%d nucs for the graft of %s, moved from %s", a.Nucs, a.Graft, a.Full.Day)
+		}
+		return a.Batches[0].Ladder
+	}
+	off := grafted().Day
+	week[off.Weekday()] = book.FreeHours{}
+	if l := grafted(); l.Day == off || l.Rung(plan.GraftLarvae).NobodyFree || l.Rung(plan.GiveCells).NobodyFree {
+		t.Errorf("with the weekday of %s off it is grafted on %s", off, l.Day)
+	}
+}
+
+// By when to graft for a yard that is named says what that yard has, however many nucs another has.
+func TestByWhenToGraftIsSaidOfTheYardThatIsNamed(t *testing.T) {
+	pen := yardOf(12)
+	pen.Write(book.YardDescribed{Yard: booktest.Yard("away"), Name: "Away"})
+	for _, n := range []string{"B1", "B2"} {
+		pen.Write(book.NucNamed{Nuc: booktest.Nuc(n), Name: n, Sides: 6}, book.NucPlaced{Nuc: booktest.Nuc(n), Yard: booktest.Yard("away")})
+	}
+	p := plannerOf(pen, "2027-05-11 07:30")
+	for name, nucs := range map[string]int{"home": 12, "away": 2} {
+		w := plan.Wish{Queens: 4, By: day(t, "2027-08-31"), Yard: booktest.Yard(name)}
+		if by := p.GraftBy(w); by.Yard != p.View().Yard(w.Yard).Name || by.Nucs != nucs {
+			t.Errorf("%s: %+v, want its %d nucs", name, by, nucs)
+		}
+	}
+}

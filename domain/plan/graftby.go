@@ -11,7 +11,7 @@ import (
 type GraftBy struct {
 	Day    calendar.Day // the latest graft in time that leaves the days in hand which the keeper wants, where one does; 0: none is in time
 	Last   calendar.Day // the latest in time at all
-	Yard   string       // that has most free nucs for a graft of the day, "" of one without a name
+	Yard   string       // that is wished, else that has most free nucs for a graft of the day; "" of one without a name
 	Nucs   int          // of it that are free
 	Taken  int          // of it that other grafts of the book want then
 	Queens int          // of it that hold queens then, or cells
@@ -20,12 +20,13 @@ type GraftBy struct {
 // GraftBy is by when to graft for a wish: the day of which [Planner.Possible] has the first of the wish,
 // or would have were nucs free.
 func (p *Planner) GraftBy(w Wish) (by GraftBy) {
+	yards := p.yardsFor(w)
 	w = p.filled(w)
 	if by.Day = p.graftBy(w); by.Day == 0 {
 		return by
 	}
 	by.Last = max(by.Day, p.lastInTime(w, w.Yard))
-	for i, y := range p.yardsByNucs() {
+	for i, y := range yards {
 		if at := p.nucsFor(w, by.Day, y); i == 0 || at.Nucs > by.Nucs {
 			by.Yard, by.Nucs, by.Taken, by.Queens = at.Yard, at.Nucs, at.Taken, at.Queens
 		}

@@ -39,7 +39,13 @@ func (p *Planner) CellsTaken(b *book.Batch) bool {
 	if p.view.From() == p.view.Today() || b.Unplaced() == 0 || !b.Walking.IsZero() {
 		return false
 	}
-	return p.Taken(p.giving(b, zoned{p.view.Zone()}))
+	return p.Taken(p.giving(b, p.zonedOf(b)))
+}
+
+// zonedOf is where the cells of a grafted batch go.
+func (p *Planner) zonedOf(b *book.Batch) zoned {
+	was, _ := p.view.BatchPlan(b.Batch)
+	return zoned{p.course.Zone(p.yardOf(b, was))}
 }
 
 // BestOut is the instant by which the cells of a grafted batch are best out: that of its

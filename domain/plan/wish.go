@@ -81,11 +81,7 @@ const UsualApart = 7
 // impossible wish gets the reason and what comes nearest. Where no yard is named the one
 // with most nucs has it, and where that does not keep it the yard that comes nearest.
 func (p *Planner) Answer(w Wish) (best Answer) {
-	yards := []book.YardID{w.Yard}
-	if w.Yard.IsZero() {
-		yards = p.yardsByNucs()
-	}
-	for i, y := range yards {
+	for i, y := range p.yardsFor(w) {
 		w.Yard = y
 		a := p.answer(p.filled(w))
 		if i == 0 || a.nearer(best) {

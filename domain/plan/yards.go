@@ -31,3 +31,12 @@ func (p *Planner) yardsByNucs() []book.YardID {
 	}
 	return all
 }
+
+// yardsFor are the yards in which the queens of a wish may be mated: the one that is named, else
+// those of [Planner.yardsByNucs].
+func (p *Planner) yardsFor(w Wish) []book.YardID {
+	if w.Yard.IsZero() {
+		return p.yardsByNucs()
+	}
+	return []book.YardID{w.Yard}
+}
