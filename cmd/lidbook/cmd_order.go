@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"strings"
 
 	"github.com/spf13/cobra"
 	"github.com/spf13/pflag"
@@ -23,9 +24,14 @@ func (o *orderFlags) days(from, by string, today calendar.Day) (err error) {
 	if err == nil && from != "" {
 		o.From, err = line.ParseComing(from, today)
 	}
+	for i, l := range o.Substitute {
+		o.Substitute[i] = strings.TrimSpace(l)
+	}
 	switch {
 	case err != nil:
 		return err
+	case o.Line == "" && len(o.Substitute) > 0:
+		return fmt.Errorf("order %s: --or says what will do in place of a line: say that with --line, or leave --or out", o.Number)
 	case o.Queens < 1 || o.By.IsZero() || o.Customer == "":
 		return fmt.Errorf("an order needs --customer, --queens and --until")
 	case !o.From.IsZero() && o.By < o.From:

@@ -200,6 +200,7 @@ putoff A3 'no such rule' +1
 order 12
 order 12 --customer Anna --queens 4 --until 2027-06-20
 order 12 --from 2027-07-01
+order 15 --customer Club --queens 4 --until 2027-06-20 --or Siskin
 order 14 --queens 2
 order 13 --customer Club
 bank S2 'Rook 1'
