@@ -103,9 +103,6 @@ func orderCommand(a *app) *cobra.Command {
 			return err
 		}
 		d.minds(rules.PlanOf(d.view(), o.OrderTaken))
-		if there == nil {
-			return nil
-		}
 		if now := d.view().Order(o.Order); now.Open() > 0 {
 			d.printDealt(d.view(), now)
 		}
