@@ -2,6 +2,7 @@ package plan
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 
@@ -77,4 +78,21 @@ func (p *Planner) toldNucs(yard book.YardID) bool {
 		}
 	}
 	return false
+}
+
+// TakenFrom are what a planned batch, as it is told, takes of the nucs of those behind it: "the graft of Fri
+// 14 May has 6 of its 15 nucs then"; none where it takes none.
+func (p *Planner) TakenFrom(b book.BatchPlan) (all []string) {
+	behind := func(o book.BatchPlan) bool { return o.Yard == b.Yard && o.Day >= b.Day && o.Batch != b.Batch }
+	if !slices.ContainsFunc(slices.Collect(p.view.ToGraft()), behind) {
+		return nil
+	}
+	without := p.Without([]book.BatchPlan{b})
+	then, _ := p.planned([]book.BatchPlanned{b.BatchPlanned}, b.Batch)
+	for o := range then.view.ToGraft() {
+		if has := then.Dealt(o); behind(o) && has < without.Dealt(o) {
+			all = append(all, fmt.Sprintf("the graft of %s has %d of its %d nucs then", p.said(o.Day), has, o.Nucs))
+		}
+	}
+	return all
 }

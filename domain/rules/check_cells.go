@@ -100,6 +100,7 @@ func (i Graft) check(c *checker) {
 		c.hands(i.Plan.BatchPlanned)
 		c.alike(i.Plan.BatchPlanned)
 		c.nucsThere(i.Plan.BatchPlanned)
+		c.nucsTaken(i.Plan)
 	}
 	if i.Unasked {
 		c.plannedGraft()

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"strings"
 
 	"lidmark/domain/book"
 	"lidmark/domain/plan"
@@ -94,5 +95,15 @@ func (c *checker) nucsThere(b book.BatchPlanned) {
 	}
 	if !b.Yard.IsZero() && b.Nucs > there {
 		c.warn(fmt.Sprintf("planned for %s, and %d stand in %s", count(b.Nucs, "nuc"), there, c.view.Yard(b.Yard).Name), "Plan fewer, or add boxes there by then")
+	}
+}
+
+// nucsTaken warns of a planned batch that takes nucs of those planned behind it.
+func (c *checker) nucsTaken(b book.BatchPlan) {
+	if b.Nucs == 0 {
+		return
+	}
+	if others := plan.New(c.course).TakenFrom(b); len(others) > 0 {
+		c.warn("it wants nucs that others want: "+strings.Join(others, ", "), "Move one of them, or take a way out that the season tells")
 	}
 }

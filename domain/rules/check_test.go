@@ -155,6 +155,13 @@ var plans = []planned{
 		warned: "another graft for Sorrel is planned for Thu 10 Jun, of 24 larvae", do: "Graft both together as one, or tell them apart by their larvae",
 	},
 	{
+		name: "a graft that takes the nucs of one behind it", write: func(p *booktest.Pen) {
+			waiting(p)
+			p.At("2027-05-14 08:00").Write(book.BatchPlanned{Batch: batch(7), Day: calendar.Date(2027, 6, 14), Larvae: 20, Nucs: 10, Yard: atFar})
+		}, at: "2027-05-14 18:00", plan: toGraft(book.BatchPlanned{Day: calendar.Date(2027, 6, 10), Larvae: 20, Nucs: 11, Yard: atFar}),
+		warned: "it wants nucs that others want: the graft of Mon 14 Jun has 1 of its 10 nucs then", do: "Move one of them, or take a way out that the season tells",
+	},
+	{
 		name: "a graft for more nucs than stand there", write: waiting, at: "2027-05-14 18:00", plan: toGraft(book.BatchPlanned{Day: calendar.Date(2027, 6, 10), Larvae: 20, Nucs: 400, Yard: atFar}),
 		warned: "planned for 400 nucs, and 12 stand in Quillbank", do: "Plan fewer, or add boxes there by then",
 	},
