@@ -30,12 +30,12 @@ func (p *Planner) CombTooLate(in calendar.Day, l Ladder) bool {
 	return in+p.days(practice.DroneRipe) > l.Rung(Fly).By
 }
 
-// DroneCombs are how many drone combs are hung in for a yard: one for each of its drone
-// colonies, as far as they are wanted; as many as are wanted where the book knows none.
-func (p *Planner) DroneCombs(yard book.YardID) float64 {
-	wanted := p.numbers.Get(practice.DroneColonies)
-	w := want{Planner: p, s: Size{Yard: yard}}
-	if have := w.drones(); have > 0 {
+// DroneCombs are how many drone combs are hung in for the virgins of a batch of a size: one for each
+// drone colony near their yard, as far as so many virgins want them, see [DroneColoniesFor]; as many as
+// they want where the book knows none.
+func (p *Planner) DroneCombs(s Size) float64 {
+	wanted := DroneColoniesFor(s.Nucs, p.numbers)
+	if have := float64(len(p.DroneColoniesNear(s.Yard))); have > 0 {
 		return min(have, wanted)
 	}
 	return wanted

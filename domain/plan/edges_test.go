@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"fmt"
 	"testing"
 
 	"lidmark/domain/book"
@@ -47,6 +48,25 @@ func TestTheEdgesOfADroneComb(t *testing.T) {
 	} {
 		if p.CombServes(in, l) != serves {
 			t.Errorf("in on %s, flights from %s: serves is not %v", in.Short(), fly.From.Short(), serves)
+		}
+	}
+}
+
+// One comb for each drone colony, as far as the virgins want them: 60 nucs want the least that a yard
+// wants, 260 want eleven, one for 25 virgins.
+func TestAsManyDroneCombsAsTheVirginsWant(t *testing.T) {
+	home := booktest.Yard("home")
+	for _, c := range []struct {
+		colonies, nucs int
+		want           float64
+	}{{0, 60, 8}, {0, 260, 11}, {3, 60, 3}, {12, 60, 8}, {12, 260, 11}, {9, 260, 9}} {
+		pen := yardOf(1)
+		for i := range c.colonies {
+			id := booktest.Colony(fmt.Sprint("d", i))
+			pen.Write(book.ColonyDescribed{Colony: id, Name: fmt.Sprint("D", i), Yard: home, Roles: []book.Role{book.DroneSource}})
+		}
+		if got := plannerOf(pen, "2027-04-02 08:00").DroneCombs(plan.Size{Nucs: c.nucs, Yard: home}); got != c.want {
+			t.Errorf("%d drone colonies, %d nucs: %v combs, want %v", c.colonies, c.nucs, got, c.want)
 		}
 	}
 }

@@ -25,7 +25,7 @@ func (p *Planner) Minutes(l Ladder, s Size) (all []Minutes) {
 			all = append(all, Minutes{step, l.Rung(step).Best, minutes})
 		}
 	}
-	add(DroneComb, per(practice.MinutesDroneComb, p.DroneCombs(s.Yard)))
+	add(DroneComb, per(practice.MinutesDroneComb, p.DroneCombs(s)))
 	add(Confine, per(practice.MinutesConfine, 1))
 	add(FeedStarter, per(practice.MinutesFeedRearer, starters))
 	if !s.StartersSet {

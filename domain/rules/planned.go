@@ -137,7 +137,7 @@ func (p *pass) stepYard(b book.BatchPlan, step plan.Step) *yardCase {
 func (p *pass) goodsOf(b book.BatchPlan, l plan.Ladder, size plan.Size, step plan.Step) (g Goods) {
 	switch step {
 	case plan.DroneComb:
-		g.DroneCombs = p.ladders().DroneCombs(b.Yard)
+		g.DroneCombs = p.ladders().DroneCombs(size)
 	case plan.FeedStarter:
 		days := l.Rung(plan.SetUpStarter).Best - l.Rung(step).Best
 		g.Syrup = plan.StartersFor(b.Larvae, p.numbers) * p.numbers.Get(practice.FeedPerRearer) * float64(max(1, days))
