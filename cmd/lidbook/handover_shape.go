@@ -144,7 +144,7 @@ func shapeOfServed(p *plan.Planner, o handover.Served) servedShape {
 		stand: o.Stand(), why: o.FellWords(), Lost: o.Lost, Coming: o.Coming, Planned: o.Planned, GraftBy: o.GraftBy.Day.String(), Last: o.GraftBy.Last.String(), Next: o.Next.Day.String(), Chance: thousandth(o.Next.Chance), Most: thousandth(o.Next.Most),
 	}
 	if by := o.GraftBy; by.Day != 0 {
-		s.Nucs, s.few, s.graftBy = new(by.Nucs), by.TooFew(o.Missing()), by.Said(func(d calendar.Day) string { return d.ShortFrom(v.Today()) })
+		s.Nucs, s.few, s.graftBy = new(by.Nucs), p.TooFew(by), by.Said(func(d calendar.Day) string { return d.ShortFrom(v.Today()) })
 	}
 	if o.Lost {
 		s.tooLate = o.TooLate().Said(func(d calendar.Day) string { return d.ShortFrom(v.Today()) })

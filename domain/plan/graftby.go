@@ -15,6 +15,8 @@ type GraftBy struct {
 	Nucs   int          // of it that are free
 	Taken  int          // of it that other grafts of the book want then
 	Queens int          // of it that hold queens then, or cells
+
+	wish Wish // filled, in that yard
 }
 
 // GraftBy is by when to graft for a wish: the day of which [Planner.Possible] has the first of the wish,
@@ -28,10 +30,28 @@ func (p *Planner) GraftBy(w Wish) (by GraftBy) {
 	by.Last = max(by.Day, p.lastInTime(w, w.Yard))
 	for i, y := range yards {
 		if at := p.nucsFor(w, by.Day, y); i == 0 || at.Nucs > by.Nucs {
-			by.Yard, by.Nucs, by.Taken, by.Queens = at.Yard, at.Nucs, at.Taken, at.Queens
+			by.Yard, by.Nucs, by.Taken, by.Queens, w.Yard = at.Yard, at.Nucs, at.Taken, at.Queens, y
 		}
 	}
+	by.wish = w
 	return by
+}
+
+// Bounds of what is tried for [Planner.TooFew]: so many larvae a nuc fill all of them but where a graft
+// fails, and so many nucs a queen that is wished are enough for any certainty. Conventions of the program.
+const (
+	larvaeToFill = 3
+	nucsAQueen   = 4
+)
+
+// filling is the chance that the queens of a filled wish are there in time of a graft of a day that
+// gives all of so many nucs a cell.
+func (p *Planner) filling(w Wish, d calendar.Day, nucs int) float64 {
+	r := p.rates()
+	r.Laying = w.Laying
+	nucs = min(nucs, nucsAQueen*(w.Queens+1))
+	late := 1 - p.Ladder(p.graftOf(w, d), cellsGuess(w), w.Yard).Laid.InTime(w.By, w.Laying)
+	return r.Queens(Graft{Larvae: larvaeToFill * nucs, Nucs: nucs, Late: late}).AtLeast(w.Queens)
 }
 
 // lastInTime is the latest graft for a wish that is in time in a yard, with no day in hand; 0: none is.
@@ -96,16 +116,32 @@ func (b GraftBy) Of(d calendar.Day, said func(calendar.Day) string) string {
 	}
 }
 
-// TooFew says what stands in the way of so many queens of a graft by the day where it has fewer nucs than
-// that; "" where it has enough.
-func (b GraftBy) TooFew(queens int) string {
-	switch {
-	case b.Nucs >= queens:
+// TooFew says what stands in the way of the queens of a wish of a graft by its day where it has fewer nucs
+// than that, or so few that all are less sure than is wished; "" where it has enough.
+func (p *Planner) TooFew(b GraftBy) string {
+	queens := b.wish.Queens
+	if b.Nucs < queens {
+		return b.tooFew(queens)
+	}
+	chance := p.filling(b.wish, b.Day, b.Nucs)
+	if !Unsure(chance, b.wish.Sure) {
 		return ""
-	case b.Nucs == 1:
-		return fmt.Sprintf("1 nuc is free for it%s: for 1 of %d at most", b.in(), queens)
-	case b.Nucs > 0:
-		return fmt.Sprintf("%d nucs are free for it%s: for %d of %d at most", b.Nucs, b.in(), b.Nucs, queens)
+	}
+	return fmt.Sprintf("%s: enough for %d with %s at most", b.free(), queens, OfHundred(chance))
+}
+
+// free says how many nucs are free for it, one or more, and where.
+func (b GraftBy) free() string {
+	if b.Nucs == 1 {
+		return "1 nuc is free for it" + b.in()
+	}
+	return fmt.Sprintf("%d nucs are free for it%s", b.Nucs, b.in())
+}
+
+// tooFew says that its nucs are fewer than so many queens.
+func (b GraftBy) tooFew(queens int) string {
+	if b.Nucs > 0 {
+		return fmt.Sprintf("%s: for %d of %d at most", b.free(), b.Nucs, queens)
 	}
 	said := "no nuc is free for it"
 	switch {

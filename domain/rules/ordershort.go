@@ -56,7 +56,7 @@ func (p *pass) orderShort(o handover.Served, since calendar.Day) {
 		if begin <= p.today+soonToBegin {
 			f.Severity = Pressing
 		}
-		if few := by.TooFew(more); few != "" {
+		if few := p.ladders().TooFew(by); few != "" {
 			f.Do += "; " + few
 		}
 		f.By = max(begin, p.today).Start(y.zone)
@@ -92,7 +92,7 @@ func (p *pass) orderUnsure(o handover.Served, m handover.Promised) {
 	f.Do = fmt.Sprintf("Tell %s: %s", customer(o.Order), m.Words(o.Short))
 	if by := p.ladders().GraftBy(plan.Wish{Queens: less, By: o.On}); by.Day > p.today {
 		f.Do += "; or graft again by " + by.Said(func(d calendar.Day) string { return d.ShortFrom(p.today) })
-		if few := by.TooFew(less); few != "" {
+		if few := p.ladders().TooFew(by); few != "" {
 			f.Do += "; " + few
 		}
 		f.By = by.Day.Start(y.zone)

@@ -32,7 +32,7 @@ func TestOneDayByWhichToGraft(t *testing.T) {
 	if got := at.Said(calendar.Day.Short); got != said {
 		t.Errorf("%q, want %q", got, said)
 	}
-	if got := at.TooFew(o.Missing()); got != "no nuc is free for it: then other grafts have all 12 in Home" {
+	if got := p.TooFew(at); got != "no nuc is free for it: then other grafts have all 12 in Home" {
 		t.Error(got)
 	}
 	f := season.Search(p, season.Wanted{Promises: season.Promises(p, sheet, 0)}, nil)
@@ -40,8 +40,26 @@ func TestOneDayByWhichToGraft(t *testing.T) {
 		t.Errorf("want %q in %+v", said, f.Short)
 	}
 	free := plannerOf(world{nucs: 2, starters: 2, finishers: 4}.pen().Write(book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 3, By: by}))
-	if got := handover.New(free).Orders[0].GraftBy.TooFew(3); got != "2 nucs are free for it in Home: for 2 of 3 at most" {
+	if got := free.TooFew(handover.New(free).Orders[0].GraftBy); got != "2 nucs are free for it in Home: for 2 of 3 at most" {
 		t.Error(got)
+	}
+}
+
+// Twelve nucs are free for six queens: more than enough, were every one to give one. That they are there no more
+// surely than a wish for them in these nucs says is told beside the day; of many more nucs nothing is.
+func TestEnoughNucsAreNotAlwaysSure(t *testing.T) {
+	by := day(t, "2027-06-20")
+	ordered := func(nucs int) *plan.Planner {
+		return plannerOf(world{nucs: nucs}.pen().Write(book.OrderTaken{Order: booktest.Order("1"), Number: "1", Queens: 6, By: by}))
+	}
+	p := ordered(12)
+	at := handover.New(p).Orders[0].GraftBy
+	wish := p.Answer(plan.Wish{Queens: 6, By: by, Graft: at.Day, Larvae: 36})
+	if want := "12 nucs are free for it in Home: enough for 6 with " + plan.OfHundred(wish.Chance) + " at most"; p.TooFew(at) != want || !plan.Unsure(wish.Chance, 0.9) {
+		t.Errorf("%q, want %q", p.TooFew(at), want)
+	}
+	if many := ordered(60); many.TooFew(handover.New(many).Orders[0].GraftBy) != "" {
+		t.Error(many.TooFew(handover.New(many).Orders[0].GraftBy))
 	}
 }
 

@@ -89,7 +89,7 @@ func (p *OrderSheet) missing(o handover.Served, stands string) string {
 			of = fmt.Sprintf("%d of %s to be expected in time, %d %s", o.Coming, more, o.Planned, stands)
 		}
 		said := fmt.Sprintf("%s: graft for %d by %s", of, o.Missing(), o.GraftBy.Said(p.said))
-		if few := o.GraftBy.TooFew(o.Missing()); few != "" {
+		if few := p.of.planner().TooFew(o.GraftBy); few != "" {
 			said += "; " + few
 		}
 		return said
