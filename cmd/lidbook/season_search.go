@@ -41,7 +41,7 @@ func (a *app) search(ctx context.Context, p *plan.Planner, f seasonFlags) (seaso
 		shape.Without = shapesOfDropped(found.Dropped(p, goOn))
 	}
 	for _, e := range season.EntrustedTo(p, sheet) {
-		shape.Planned = append(shape.Planned, entrustedShape{e.Title(), e.Queens, e.By.String(), round(e.Chance), e.Said()})
+		shape.Planned = append(shape.Planned, entrustedShape{e.Name, e.Queens, e.By.String(), round(e.Chance), e.Said()})
 	}
 	for _, w := range p.Unordered() {
 		shape.Planned = append(shape.Planned, entrustedShape{"graft of " + w.Day.Short(), w.All, w.By.String(), round(w.Chance), w.Sentence()})

@@ -136,17 +136,17 @@ func searchedShape(v *book.View, f season.Found) searchShape {
 			one.With, one.Without, one.adds = new(round(a.With)), new(round(a.Without)), a.Said()
 		}
 		for _, i := range b.Promises {
-			one.For = append(one.For, f.Promises[i].Title())
+			one.For = append(one.For, f.Promises[i].Name)
 		}
 		s.Batches = append(s.Batches, one)
 	}
 	for _, k := range f.Kept {
 		p := f.Promises[k.Promise]
-		s.Promises = append(s.Promises, statedShape{Name: p.Title(), Queens: p.Queens, By: p.By.String(), Chance: round(k.Chance), Nearly: f.Nearly(k)})
+		s.Promises = append(s.Promises, statedShape{Name: p.Name, Queens: p.Queens, By: p.By.String(), Chance: round(k.Chance), Nearly: f.Nearly(k)})
 	}
 	for _, short := range f.Short {
 		p := f.Promises[short.Promise]
-		s.Promises = append(s.Promises, statedShape{Name: p.Title(), Queens: p.Queens, By: p.By.String(), Chance: round(short.Chance), Why: short.Why, Off: short.Off, Most: short.Queens, Nearest: short.Day.String()})
+		s.Promises = append(s.Promises, statedShape{Name: p.Name, Queens: p.Queens, By: p.By.String(), Chance: round(short.Chance), Why: short.Why, Off: short.Off, Most: short.Queens, Nearest: short.Day.String()})
 	}
 	return s
 }

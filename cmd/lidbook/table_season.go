@@ -44,7 +44,7 @@ func graftLines(f season.Found) (lines []seasonLine) {
 	for _, b := range f.Batches {
 		var titles []string
 		for _, p := range b.Promises {
-			titles = append(titles, f.Promises[p].Title())
+			titles = append(titles, f.Promises[p].Name)
 		}
 		lines = append(lines, seasonLine{part: "graft", what: "for " + strings.Join(titles, ", "), from: b.Day, graft: b})
 	}
@@ -54,7 +54,7 @@ func graftLines(f season.Found) (lines []seasonLine) {
 func promiseLines(f season.Found) (lines []seasonLine) {
 	of := func(promise int) seasonLine {
 		p := f.Promises[promise]
-		return seasonLine{part: "kept", what: p.Title(), to: p.By, queens: p.Queens, wished: p.Sure}
+		return seasonLine{part: "kept", what: p.Name, to: p.By, queens: p.Queens, wished: p.Sure}
 	}
 	for _, k := range f.Kept {
 		l := of(k.Promise)

@@ -92,11 +92,11 @@ func (a *account) name(c *Clash, all []*load) {
 // whyGood says why a good is short.
 func (a *account) whyGood(c Clash, titles []string) string {
 	if c.Kind == TwoGrafts {
-		return fmt.Sprintf("%s are on one day, %s.", joined(titles), c.From.Short())
+		return fmt.Sprintf("%s are on one day, %s.", joined(titles), a.said(c.From))
 	}
 	if c.Kind == IncubatorShort {
 		return fmt.Sprintf("The incubator holds %.0f; %s %s places for %.0f capped cells%s.",
-			a.ground.numbers.Get(practice.IncubatorPlaces), joined(titles), verb(titles, "wants", "want"), c.Want, between(c.From, c.To))
+			a.ground.numbers.Get(practice.IncubatorPlaces), joined(titles), verb(titles, "wants", "want"), c.Want, a.between(c.From, c.To))
 	}
 	where := ""
 	if c.Kind == NucsShort {
@@ -104,14 +104,17 @@ func (a *account) whyGood(c Clash, titles []string) string {
 	}
 	have := max(0, c.Have)
 	return fmt.Sprintf("%s %s %s%s%s, %.0f %s free.",
-		joined(titles), verb(titles, "wants", "want"), c.amount(c.Want), where, between(c.From, c.To), have, isAre(have))
+		joined(titles), verb(titles, "wants", "want"), c.amount(c.Want), where, a.between(c.From, c.To), have, isAre(have))
 }
 
-func between(from, to calendar.Day) string {
+// said is a day as it is written on the account's.
+func (a *account) said(d calendar.Day) string { return d.ShortFrom(a.today) }
+
+func (a *account) between(from, to calendar.Day) string {
 	if from == to {
-		return " on " + from.Short()
+		return " on " + a.said(from)
 	}
-	return fmt.Sprintf(" between %s and %s", from.Short(), to.Short())
+	return fmt.Sprintf(" between %s and %s", a.said(from), a.said(to))
 }
 
 func joined(titles []string) string {

@@ -22,15 +22,15 @@ func (t *trial) moreDrones(c Clash) (all []Way) {
 	}
 	switch {
 	case by >= t.today:
-		return []Way{{What: fmt.Sprintf("%s, %s comb in by %s", more, its, by.Short())}}
+		return []Way{{What: fmt.Sprintf("%s, %s comb in by %s", more, its, t.said(by))}}
 	case flies <= t.today:
-		all = append(all, Way{What: fmt.Sprintf("virgins fly since %s, too late to raise drones: bring %s with ripe ones", flies.Short(), more)})
+		all = append(all, Way{What: fmt.Sprintf("virgins fly since %s, too late to raise drones: bring %s with ripe ones", t.said(flies), more)})
 	default:
-		all = append(all, Way{What: fmt.Sprintf("%s with ripe drones, there by %s; too late to raise, %s comb was due by %s", more, flies.Short(), its, by.Short())})
+		all = append(all, Way{What: fmt.Sprintf("%s with ripe drones, there by %s; too late to raise, %s comb was due by %s", more, t.said(flies), its, t.said(by))})
 	}
 	for _, l := range t.loads {
 		if later := t.today + ripens - l.ladder.Rung(plan.Fly).From; !l.grafted && c.has(l.id) && later > 0 {
-			all = append(all, Way{What: fmt.Sprintf("%s: graft from %s, and comb into %s today", l.title, (l.planned.Day + later).Short(), more)})
+			all = append(all, Way{What: fmt.Sprintf("%s: graft from %s, and comb into %s today", l.title, t.said(l.planned.Day+later), more)})
 		}
 	}
 	return all

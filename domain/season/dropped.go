@@ -101,10 +101,10 @@ func (d Dropped) Said() string {
 // named are what grafts are called: by their day, and where others are planned for it too by line and larvae.
 func named(v *book.View, all []book.BatchPlan) (names []string) {
 	for _, b := range all {
-		name := b.Day.Short()
+		name := b.Day.ShortFrom(v.Today())
 		for o := range v.ToGraft() {
 			if o.Batch != b.Batch && o.Day == b.Day {
-				name = strings.TrimSpace(fmt.Sprintf("%s, %d larvae %s", b.Day.Short(), b.Larvae, b.Line))
+				name = strings.TrimSpace(fmt.Sprintf("%s, %d larvae %s", b.Day.ShortFrom(v.Today()), b.Larvae, b.Line))
 			}
 		}
 		names = append(names, name)

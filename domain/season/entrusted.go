@@ -16,6 +16,8 @@ type Entrusted struct {
 	Chance  float64 // that they and what stands in nucs give all that it misses in time, see [handover.Sheet.Chance]
 	Grafted bool    // one of them is grafted
 	Less    string  // what takes from the chance of those that are planned, see [plan.Planner.Against]
+
+	by string // its day, as it is written on the view's
 }
 
 // Unsure tells whether the order is less sure than is wished, as far as a reader is told.
@@ -31,7 +33,7 @@ func (e Entrusted) Stands() string {
 
 // Said is how sure the order is, in a sentence.
 func (e Entrusted) Said() string {
-	said := fmt.Sprintf("%s waits for what is %s: %s by %s, %s sure", plan.Sentence(e.Title()), e.Stands(), plan.QueensSaid(e.Queens), e.By.Short(), plan.OfHundred(e.Chance))
+	said := fmt.Sprintf("%s waits for what is %s: %s by %s, %s sure", plan.Sentence(e.Name), e.Stands(), plan.QueensSaid(e.Queens), e.by, plan.OfHundred(e.Chance))
 	switch {
 	case e.Chance >= e.Sure-nearly-even && e.Unsure():
 		said += fmt.Sprintf(", %.0f wished: nearly kept", 100*e.Sure)
@@ -96,7 +98,7 @@ func (w waiting) entrusted(p *plan.Planner, sheet *handover.Sheet, i int) (e Ent
 	}
 	counted := sheet.Counted(p, i, o.On)
 	e.Promise, e.Chance, e.Less = promiseOf(o), counted.Chances(p)[counted.Queens], p.Against(counted.Planned)
-	e.Sure = p.View().Numbers().Get(practice.PlanSure)
+	e.Sure, e.by = p.View().Numbers().Get(practice.PlanSure), e.By.ShortFrom(p.View().Today())
 	return e, true
 }
 

@@ -231,7 +231,7 @@ func (f *Found) dealtFirst() {
 		var after []string
 		for _, k := range f.Kept {
 			if p := f.Promises[k.Promise]; turn > 0 && p.Turn > turn {
-				after = append(after, p.Title())
+				after = append(after, p.Name)
 			}
 		}
 		if len(after) > 0 {

@@ -14,7 +14,7 @@ import (
 // Promise is so many queens by a day, for an order or wished without one.
 type Promise struct {
 	Order  book.OrderID // zero: a wish
-	Name   string       // what it is called; "" is called by its day
+	Name   string       // what it is called; "": a search calls it by its day
 	Queens int
 	Lines  []string     // that will do, the wished one first; none: any
 	By     calendar.Day // on which they leave
@@ -29,14 +29,6 @@ type Promise struct {
 	Priority int // of its order: a smaller one is kept first; 0: none, after all that have one
 
 	kept int // queens of it that are there as surely as is wished without any graft
-}
-
-// Title is what the promise is called.
-func (p Promise) Title() string {
-	if p.Name != "" {
-		return p.Name
-	}
-	return "wish of " + p.By.Short()
 }
 
 // wish is 1 for a promise without an order, 0 for an order's.

@@ -77,7 +77,7 @@ func (s *search) shortOf(promise int) Short {
 	if next := p.Next; next > p.By && (sh.Day == 0 || next <= sh.Day) {
 		sh.Day = next
 	}
-	sh.Why = fmt.Sprintf("%s cannot be kept whole%s: %s%s%s.", plan.Sentence(p.Title()), sh.tried(), limitWords(sh.Limits), s.wouldDo(sh.Lacks, sh.grafts, by), sh.nearest(p, s.said))
+	sh.Why = fmt.Sprintf("%s cannot be kept whole%s: %s%s%s.", plan.Sentence(p.Name), sh.tried(), limitWords(sh.Limits), s.wouldDo(sh.Lacks, sh.grafts, by), sh.nearest(p, s.said))
 	return sh
 }
 

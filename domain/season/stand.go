@@ -53,7 +53,7 @@ func (s standing) makesUp(p *plan.Planner) bool {
 
 // titleOf is what a planned batch is called: it has no number yet.
 func titleOf(v *book.View, b book.BatchPlan) string {
-	title := "graft of " + b.Day.Short()
+	title := "graft of " + b.Day.ShortFrom(v.Today())
 	if b.Line != "" {
 		title = b.Line + ", " + title
 	}

@@ -65,6 +65,7 @@ func (w Wanted) filled(p *plan.Planner) Wanted {
 	w.Promises = slices.Clone(w.Promises)
 	larvae := larvaeOf(p.View())
 	for i := range w.Promises {
+		w.Promises[i].Name = cmp.Or(w.Promises[i].Name, "wish of "+w.Promises[i].By.ShortFrom(p.View().Today()))
 		w.Promises[i].Lines = larvae.of(w.Promises[i].Lines)
 		w.Promises[i].Sure = cmp.Or(w.Promises[i].Sure, w.Sure)
 		w.Promises[i].kept = w.Promises[i].keptAlready(p)

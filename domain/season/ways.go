@@ -49,29 +49,29 @@ func (t *trial) ways(c Clash) (all []Way) {
 		all = append([]Way{{What: c.leave()}}, all...)
 	}
 	if len(all) == 0 && (c.Kind == DronesUnripe || c.Kind == DronesOld) { // no graft can move out of it
-		all = append(all, Way{What: "drone colonies with ripe drones, there by " + c.From.Short()})
+		all = append(all, Way{What: "drone colonies with ripe drones, there by " + t.said(c.From)})
 	}
-	if what := c.more(); what != "" {
+	if what := t.more(c); what != "" {
 		all = append(all, Way{What: what})
 	}
 	return all
 }
 
 // more is more of what is short, and the day by which it is there.
-func (c Clash) more() string {
-	n, by := math.Ceil(c.Short()), ", there by "+c.From.Short()
+func (t *trial) more(c Clash) string {
+	n, by := math.Ceil(c.Short()), ", there by "+t.said(c.From)
 	switch c.Kind {
 	case NucsShort, StartersShort, FinishersShort, IncubatorShort, BroodShort:
 		return c.said(n, 0, " more ") + by
 	case BeesShort:
 		return c.amount(c.Short()) + " from elsewhere" + by
 	case MinutesOver:
-		return c.amount(n) + " of help on " + c.From.Short()
+		return c.amount(n) + " of help on " + t.said(c.From)
 	case NobodyFree:
 		if c.minutes < 0.5 {
 			return ""
 		}
-		return fmt.Sprintf("%.0f min of help%s", c.minutes, between(c.From, c.To))
+		return fmt.Sprintf("%.0f min of help%s", c.minutes, t.between(c.From, c.To))
 	default:
 		return ""
 	}
@@ -87,7 +87,7 @@ func (t *trial) moves(c Clash, at int) (all []Way) {
 				break
 			}
 			if w, ok := t.try(c, at, b); ok {
-				w.What = fmt.Sprintf("%s: %s %s, on %s", t.loads[at].title, daysOf(n), [...]string{"sooner", "", "later"}[sign+1], b.Day.Short())
+				w.What = fmt.Sprintf("%s: %s %s, on %s", t.loads[at].title, daysOf(n), [...]string{"sooner", "", "later"}[sign+1], t.said(b.Day))
 				w.Days = sign * n
 				all = append(all, w)
 				break

@@ -248,7 +248,7 @@ func (owed *SeasonSheet) needsSaid() (words string) {
 	for _, o := range owed.Promises {
 		i := slices.IndexFunc(owed.dealt.Orders, func(s handover.Served) bool { return s.Order.Order == o.Order })
 		if more := owed.dealt.Orders[i].Missing(); more > 0 {
-			title, orders, queens = plan.Sentence(o.Title()), orders+1, queens+more
+			title, orders, queens = plan.Sentence(o.Name), orders+1, queens+more
 		}
 	}
 	switch orders {
@@ -263,7 +263,7 @@ func (owed *SeasonSheet) needsSaid() (words string) {
 	case orders > 0:
 		words += fmt.Sprintf("; of %d more, fewer can be promised than is wished", unsure)
 	case unsure == 1:
-		words = plan.Sentence(owed.Promises[0].Title()) + " has its graft, and is less sure than is wished"
+		words = plan.Sentence(owed.Promises[0].Name) + " has its graft, and is less sure than is wished"
 	default:
 		words = counted(unsure, "order") + " have their grafts, and are less sure than is wished"
 	}
@@ -334,7 +334,7 @@ func (p *seasonLines) dates(s State, d *SeasonDates) {
 	for _, b := range d.Batches {
 		var forOrders []string
 		for _, i := range b.Promises {
-			forOrders = append(forOrders, d.Promises[i].Title())
+			forOrders = append(forOrders, d.Promises[i].Name)
 		}
 		whom := strings.Join(forOrders, ", ")
 		line := b.Line
@@ -355,7 +355,7 @@ func (p *seasonLines) dates(s State, d *SeasonDates) {
 	for _, k := range d.Kept {
 		o := d.Promises[k.Promise]
 		p.add(SeasonLine{SeasonLook: SeasonKept, Cells: []string{
-			plan.Sentence(o.Title()), fmt.Sprintf("%d by %s", o.Queens, o.By.ShortFrom(s.Today())), cmp.Or(d.Nearly(k), plan.OfHundred(k.Chance)),
+			plan.Sentence(o.Name), fmt.Sprintf("%d by %s", o.Queens, o.By.ShortFrom(s.Today())), cmp.Or(d.Nearly(k), plan.OfHundred(k.Chance)),
 		}}, orderLine)
 	}
 }
