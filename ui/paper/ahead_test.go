@@ -197,6 +197,30 @@ func TestThePlanSheetHasAllOfThePlan(t *testing.T) {
 	}
 }
 
+// TestThePlanSheetHasTwoPages: of a graft that wants bees and brood of many colonies; who has the time for a
+// day stands beside its first minutes, once.
+func TestThePlanSheetHasTwoPages(t *testing.T) {
+	r := demoDay(t)
+	p := plan.New(r.Course).Planned(planned(t, r))
+	if pages := paperCalled(t, "plan").pages(t, r, paper.Options{}); len(pages) != 2 {
+		t.Errorf("%d pages", len(pages))
+	}
+	text := spoken(paperCalled(t, "plan").pages(t, r, paper.Options{}))
+	for _, day := range p.ByPerson {
+		for _, part := range day.Parts {
+			if said := fmt.Sprintf("%s %.0f", part.Who.Name, part.Minutes); !strings.Contains(text, said) {
+				t.Errorf("%s: %q is missing in\n%s", day.Day, said, text)
+			}
+		}
+		if said := fmt.Sprintf("nobody for %.0f min", day.Over); day.Over >= 1 != strings.Contains(text, said) {
+			t.Errorf("%s: %q in\n%s", day.Day, said, text)
+		}
+	}
+	if len(p.ByPerson) < 5 {
+		t.Errorf("%d days", len(p.ByPerson))
+	}
+}
+
 // TestWhatIsDoneIsTicked: a step that was made ready has a mark in its box.
 func TestWhatIsDoneIsTicked(t *testing.T) {
 	p := kitchen()

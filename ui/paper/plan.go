@@ -5,7 +5,6 @@ import (
 	"context"
 	"fmt"
 	"io"
-	"slices"
 	"strings"
 
 	"lidmark/domain/book"
@@ -30,7 +29,7 @@ func Plan(ctx context.Context, w io.Writer, r *state.Reading, id book.BatchID, o
 	d.begin()
 	d.head()
 	d.minded(planner)
-	for _, part := range []func(context.Context) error{d.ladder, d.sure, d.amounts, d.givers, d.minutesByDay, d.byPerson} {
+	for _, part := range []func(context.Context) error{d.ladder, d.sure, d.amounts, d.givers, d.minutesByDay} {
 		if err := part(ctx); err != nil {
 			return 0, err
 		}
@@ -293,31 +292,4 @@ func amount(v float64, unit string) string {
 		return strings.TrimSpace(fmt.Sprintf("%d %03d %s", n/1000, n%1000, unit))
 	}
 	return strings.TrimSpace(figure(v) + " " + unit)
-}
-
-// minutesByDay draws the keeper's minutes.
-func (d planSheet) minutesByDay(ctx context.Context) error {
-	t := list{d.flow, []column{{"day", 20, false}, {"step", 40, false}, {"minutes", 16, true}, {"free that day", 24, true}}, true, nil}
-	all, on := 0.0, map[calendar.Day]float64{}
-	for _, m := range d.of.Minutes {
-		all += m.Minutes
-		on[m.Day] += m.Minutes
-	}
-	if err := t.part(ctx, "Minutes by day", fmt.Sprintf("%.1f h in all, without the driving", all/60)); err != nil {
-		return err
-	}
-	for _, m := range slices.SortedStableFunc(slices.Values(d.of.Minutes), func(a, b plan.Minutes) int { return cmp.Compare(a.Day, b.Day) }) {
-		free, look := "", plain(9)
-		if d.View.HoursTold() {
-			there := float64(d.View.MinutesFree(m.Day))
-			free = minutes(there)
-			if on[m.Day] > there {
-				free, look = free+", over", semi(9)
-			}
-		}
-		if err := t.put(ctx, listLine{look: look, cells: []string{m.Day.ShortFrom(d.Day), sentence(m.Step.String()), minutes(m.Minutes), free}, done: d.of.Made(m.Step.Readied())}); err != nil {
-			return err
-		}
-	}
-	return nil
 }
