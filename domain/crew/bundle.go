@@ -46,15 +46,16 @@ func (j Job) with(w Work) Job {
 	return Job{j.Minutes + minutes, j.Loss + w.Price.Queens, j.Hard || w.Hard}
 }
 
-// beforeGraft tells whether a piece of work is a graft, or has to be done before it: the
-// starters and the breeder wait for nobody, drones are wanted only later.
+// beforeGraft tells whether a piece of work is a graft, or has to be done before it: without larvae,
+// or a starter to graft into, there is none. It is no less a graft where the starter is fed too late,
+// and drones are wanted only later.
 func beforeGraft(w Work) bool {
 	if w.Task.Act == rules.ActGraft {
 		return true
 	}
 	return slices.ContainsFunc(w.Task.Findings, func(f rules.Finding) bool {
 		ready, ok := rules.Readies(f)
-		return ok && f.Of == w.Of && (ready.Step == book.BreederConfined || ready.Step == book.StarterFed || ready.Step == book.StarterSetUp)
+		return ok && f.Of == w.Of && (ready.Step == book.BreederConfined || ready.Step == book.StarterSetUp)
 	})
 }
 

@@ -108,14 +108,19 @@ func (p *pricer) of(t rules.Task, s book.Subject) Price {
 	price := p.act(t, s)
 	if price.Queens < leastPrice {
 		price.Queens = leastPrice
-		if price.Why == "" {
-			price.Why = "waiting costs nothing that is known"
-		}
+	}
+	if price.Why == "" {
+		price.Why = "waiting costs nothing that is known"
 	}
 	return price
 }
 
-const leastPrice = 1e-4
+// leastPrice is what work counts at least, and leastGraft a graft, which makes the batch: so it comes
+// before the feed of its starters. Neither is a loss that anybody would see.
+const (
+	leastPrice = 1e-4
+	leastGraft = 2 * leastPrice
+)
 
 func (p *pricer) act(t rules.Task, s book.Subject) Price {
 	switch t.Act {
@@ -137,7 +142,14 @@ func (p *pricer) act(t rules.Task, s book.Subject) Price {
 		return p.robbers(s)
 	case rules.ActTakeOutQueen, rules.ActShakeOut, rules.ActUnite:
 		return p.idle(1)
-	case rules.ActGraft, rules.ActMakeReady:
+	case rules.ActGraft:
+		price := p.planned(t, s)
+		price.Queens = max(price.Queens, leastGraft)
+		return price
+	case rules.ActMakeReady:
+		if t.Findings[0].Step == plan.FeedStarter {
+			return p.fed(t)
+		}
 		return p.planned(t, s)
 	case rules.ActMakeUp:
 		caged := p.cage(batchOf(t))

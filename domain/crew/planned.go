@@ -43,6 +43,15 @@ func (p *pricer) planned(t rules.Task, s book.Subject) Price {
 	return Price{max(0, queens), fmt.Sprintf("%s by %s: %s done today, %s then", plan.QueensSaid(b.Queens), b.By.Short(), plan.OfHundred(now.AtLeast(b.Queens)), plan.OfHundred(later.AtLeast(b.Queens)))}
 }
 
+// fed is what starters cost that are fed later than they should be: they are grafted into all the
+// same, and how many cells fewer they take nobody has counted.
+func (p *pricer) fed(t rules.Task) Price {
+	if !t.By.Before(p.next) {
+		return Price{}
+	}
+	return Price{Why: "the starters may take fewer cells, nobody knows how many; the graft need not wait"}
+}
+
 // goesOn is what a step after the graft of a planned batch costs that waits: ripe cells are lost by
 // the clock, for all others there is time.
 func (p *pricer) goesOn(t rules.Task, s book.Subject) Price {

@@ -2,6 +2,7 @@ package crew_test
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"testing"
 	"time"
@@ -10,6 +11,7 @@ import (
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
 	"lidmark/domain/crew"
+	"lidmark/domain/plan"
 	"lidmark/domain/rules"
 )
 
@@ -123,7 +125,7 @@ func TestAGraftWaitsForWhatMakesItReady(t *testing.T) {
 		}
 		done, waits := doneBy(day), map[rules.Act]int{}
 		for _, w := range day.Waits {
-			if f := w.Task.Findings[0]; f.What != "planned: drone comb in" && f.What != "planned: make up nucs" {
+			if s := w.Task.Findings[0].Step; s == plan.Confine || s == plan.SetUpStarter {
 				waits[w.Task.Act]++
 			}
 		}
@@ -132,6 +134,43 @@ func TestAGraftWaitsForWhatMakesItReady(t *testing.T) {
 		}
 		if minutes == 240 && done[rules.ActGraft] == 0 {
 			t.Error("time for all, and nobody grafts")
+		}
+	}
+}
+
+// A feed that is late bars no graft: where there is time for one of them it is the graft, of the least
+// worth too, and where there is not even that the starters are fed.
+func TestALateFeedBarsNoGraft(t *testing.T) {
+	on, b := calendar.Date(2027, time.May, 10), booktest.Batch("b")
+	for name, p := range map[string]*booktest.Pen{
+		"for an order": grafting(on),
+		"for nobody":   grafting(on).Write(book.BatchPlanned{Batch: b, Day: on, Minute: 15 * 60, Yard: booktest.Yard("home"), Larvae: 63, Nucs: 36}),
+	} {
+		p.Write(book.BatchReadied{Batch: b, Step: book.BreederConfined}, book.BatchReadied{Batch: b, Step: book.StarterSetUp})
+		v := p.View("2027-05-10 07:00")
+		for minutes, want := range map[float64]map[plan.Step]bool{ // 63 larvae of half a minute, two starters of five
+			9: {}, 15: {plan.FeedStarter: true}, 32: {plan.GraftLarvae: true}, 40: {plan.GraftLarvae: true}, 42: {plan.GraftLarvae: true, plan.FeedStarter: true},
+		} {
+			day, err := crew.Plan(rules.Judge(v), v.Today(), crew.Hands{{{Name: "Ida", Minutes: minutes}}})
+			if err != nil {
+				t.Fatal(err)
+			}
+			done := map[plan.Step]bool{}
+			for _, visit := range day.Sheets[0].Visits {
+				for _, w := range visit.Work {
+					if s := w.Task.Findings[0].Step; s == plan.GraftLarvae || s == plan.FeedStarter {
+						done[s] = true
+					}
+				}
+			}
+			if !maps.Equal(done, want) || !day.Exact {
+				t.Errorf("%s, %v min: %v, want %v", name, minutes, done, want)
+			}
+			for _, w := range day.Waits {
+				if s := w.Task.Findings[0].Step; s == plan.FeedStarter && w.Price.Queens > 0.01 {
+					t.Errorf("%s, %v min: the feed costs %.2f queens: %s", name, minutes, w.Price.Queens, w.Price.Why)
+				}
+			}
 		}
 	}
 }
