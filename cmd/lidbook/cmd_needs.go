@@ -17,7 +17,7 @@ func needsCommand(a *app) *cobra.Command {
 	c := a.completes(a.reading(&cobra.Command{
 		Use:   "needs [NAME]",
 		Short: "What needs you, what first",
-		Long:  "Lists what needs you: since when, by when, why, and what to do. With a name,\nonly what is about that nuc, batch, colony or yard.",
+		Long:  "Lists what needs you, and what is due by the end of today: since when, by when,\nwhy, and what to do. With a name, only what is about that nuc, batch, colony or\nyard.",
 		Example: "  lidbook needs\n  lidbook needs --all             windows that open later as well\n" +
 			"  lidbook needs \"batch 4\" --why   with the numbers that were used",
 		Args: cobra.MaximumNArgs(1),
@@ -98,7 +98,7 @@ func (a *app) showFindings(v *book.View, found []rules.Finding, all, why bool) e
 	shown := []findingShape{}
 	var texts, ahead []rules.Finding
 	for _, f := range found {
-		if !all && !f.NeedsYou() {
+		if !all && !f.NeedsYou() && !dueToday(f, v) {
 			ahead = append(ahead, f)
 			continue
 		}
@@ -114,6 +114,11 @@ func (a *app) showFindings(v *book.View, found []rules.Finding, all, why bool) e
 			a.line("%s", aheadWords(ahead, v))
 		}
 	})
+}
+
+// dueToday tells whether the last day of a finding is today, or gone by.
+func dueToday(f rules.Finding, v *book.View) bool {
+	return f.PutOff.IsZero() && !f.By.IsZero() && f.By.Before((v.Today() + 1).Start(v.Zone()))
 }
 
 // aheadWords say how much is only ahead, open or put off, and by when the first of it is due.
