@@ -91,7 +91,9 @@ func sureOf(p *plan.Planner, by calendar.Day, of ...plan.Left) float64 {
 	sure, counted := p.View().Numbers().Get(practice.NextSure), false
 	for _, l := range of {
 		counted = counted || l.Batch.Taken.Counted() || l.Batch.Capped.Counted() || l.Batch.Ripe.Counted()
-		sure = min(sure, p.AsPlanned(l, meant(l.Plan.BatchPlanned), by))
+		if len(l.Plan.Orders) > 0 { // else nobody said how many it is to give to orders
+			sure = min(sure, p.AsPlanned(l, meant(l.Plan.BatchPlanned), by))
+		}
 	}
 	if !counted {
 		return sure

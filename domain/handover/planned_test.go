@@ -220,3 +220,27 @@ func TestAGraftForNobodyServesWhoTakesItsLine(t *testing.T) {
 		}
 	}
 }
+
+// A graft that was planned with its nucs and for nobody is counted on as one that nobody planned; and what
+// is counted on does not hang on what the planner was asked before.
+func TestAGraftForNobodyIsCountedOnAlike(t *testing.T) {
+	home, b := booktest.Yard("home"), booktest.Batch("b")
+	counted := func(plan ...book.Fact) *booktest.Pen {
+		p := (&booktest.Pen{}).At("2027-04-01 08:00").Write(book.YardDescribed{Yard: home, Name: "Home", Home: true, Zone: "UTC"}, order("1", 6, "Rook", day(t, "2027-07-01")))
+		for i := range 12 {
+			n := booktest.Nuc(fmt.Sprint(i))
+			p.Write(book.NucNamed{Nuc: n, Name: fmt.Sprint("A", i+1), Sides: 6}, book.NucPlaced{Nuc: n, Yard: home})
+		}
+		return p.Write(plan...).At("2027-05-13 10:00").Write(book.Grafted{Batch: b, Number: 1, Line: "Rook", Larvae: 60})
+	}
+	alone := sheetOf(counted().View("2027-05-14 08:00")).Orders[0]
+	planned := sheetOf(counted(book.BatchPlanned{Batch: b, Day: day(t, "2027-05-13"), Line: "Rook", Larvae: 60, Nucs: 12, Yard: home}).View("2027-05-14 08:00")).Orders[0]
+	if alone.Planned == 0 || alone.Missing() == 0 || alone.Planned != planned.Planned || alone.Sure != planned.Sure {
+		t.Errorf("not planned: %d, %.3f; planned for nobody: %d, %.3f", alone.Planned, alone.Sure, planned.Planned, planned.Sure)
+	}
+	p := plan.New(course.New(counted().View("2027-05-14 08:00")))
+	p.Buys()
+	if o := handover.New(p).Orders[0]; o.Planned != alone.Planned || o.Sure != alone.Sure {
+		t.Errorf("asked for the buying list before: %d, %.3f, else %d, %.3f", o.Planned, o.Sure, alone.Planned, alone.Sure)
+	}
+}

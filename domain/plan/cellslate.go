@@ -85,17 +85,16 @@ func (l CellsLate) Late() string {
 }
 
 // Words say it in a zone: "by Thu 13 May 15:00: 0 of 24 cells lost", or that they are caged before.
-func (l CellsLate) Words(zone *time.Location) string {
+func (l CellsLate) Words(zone *time.Location) string { return "by " + l.Short(zone) }
+
+// Short is [CellsLate.Words] behind another word: "Thu 13 May 15:00, in cages from Wed 12 May 11:00 on: 7 queens
+// fewer".
+func (l CellsLate) Short(zone *time.Location) string {
 	caged := ""
 	if !l.Hard.IsZero() {
 		caged = ", in cages from " + l.hour(l.Hard, zone) + " on"
 	}
-	return "by " + l.hour(l.At, zone) + caged + ": " + l.costs()
-}
-
-// Short is [CellsLate.Words] where the hard hour is told beside it: "Thu 13 May 15:00: 7 queens fewer".
-func (l CellsLate) Short(zone *time.Location) string {
-	return l.hour(l.At, zone) + ": " + l.costs()
+	return l.hour(l.At, zone) + caged + ": " + l.costs()
 }
 
 func (l CellsLate) hour(t time.Time, zone *time.Location) string {

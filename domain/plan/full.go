@@ -12,6 +12,7 @@ import (
 type Full struct {
 	Yard book.YardID
 	Ladder
+	inTime bool // were nucs free, it would be
 }
 
 // nucsFree is the day nearest to that of an answer in whose nucs no cell can go, on which a graft

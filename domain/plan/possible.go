@@ -19,7 +19,7 @@ func (p *Planner) Possible(w Wish) Answer {
 	if a.Nucs > 0 {
 		return a
 	}
-	full := Full{a.Yard, a.Batches[0].Ladder}
+	full := Full{a.Yard, a.Batches[0].Ladder, a.InTime}
 	if !stays {
 		if day, yard := p.nucsFree(w, a); day != 0 {
 			passed := a.Passed

@@ -10,7 +10,6 @@ import (
 type sizing struct {
 	a      *Answer
 	open   bool // nobody said how many nucs
-	first  int  // nucs that the first graft could have
 	grafts []Graft
 	shares []int              // of the nucs, by graft: see [Answer.parted]
 	known  map[amount]Chances // what was reckoned
@@ -112,7 +111,7 @@ func (z sizing) second(larvae int) Chances {
 	for i, g := range z.grafts {
 		grafts[i] = Graft{Larvae: larvae, Late: g.Late}
 	}
-	grafts[0].Nucs, grafts[len(grafts)-1].Nucs = z.first, z.a.Nucs-z.first
+	grafts[0].Nucs, grafts[len(grafts)-1].Nucs = z.a.first, z.a.Nucs-z.a.first
 	return z.a.Rates.Queens(grafts...)
 }
 

@@ -17,7 +17,7 @@ type TooLate struct {
 
 // TooLate is that a wish is not in time.
 func (a Answer) TooLate() TooLate {
-	return TooLate{Queens: a.Queens, Line: a.Line, By: a.By, Soonest: a.Nearest, NoNuc: a.Full.Day != 0}
+	return TooLate{Queens: a.Queens, Line: a.Line, By: a.By, Soonest: a.Nearest, NoNuc: a.Full.Day != 0 && a.Full.inTime}
 }
 
 // Head begins the sentence: "no graft is in time for 40 queens".

@@ -15,7 +15,7 @@ func (p *Planner) Unlearnt(l Left, given int, cells bool, by calendar.Day, layin
 	if given == 0 && (!cells || l.Cells == 0) {
 		return Chances{}
 	}
-	key := unlearntKey{l.Batch.Batch, given, cells, by, laying}
+	key := unlearntKey{l.Batch.Batch, l.Cells, l.Nucs, given, cells, by, laying}
 	p.mu.Lock()
 	c, known := p.unlearnt[key]
 	p.mu.Unlock()
@@ -37,6 +37,8 @@ func (p *Planner) Unlearnt(l Left, given int, cells bool, by calendar.Day, layin
 // unlearntKey is all on which [Planner.Unlearnt] stands, besides the view.
 type unlearntKey struct {
 	batch  book.BatchID
+	left   int // cells
+	nucs   int // for them
 	given  int
 	cells  bool
 	by     calendar.Day

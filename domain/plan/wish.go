@@ -64,6 +64,7 @@ type Answer struct {
 	Full    Full // the graft that would be in time, where this is the nearest that finds a nuc free, or none does
 
 	shares []int // of the nucs, by graft, as they were parted
+	first  int   // nucs that the first graft could have
 }
 
 // Elsewhere is the yard with most nucs, where no yard was named and another comes nearer to the
@@ -174,10 +175,10 @@ func (a Answer) Turns() (n int) {
 
 // Insured is how sure it would be if one graft of Sizing.Larvae had all nucs, and the
 // others were grafted only where it fails; 0 where that is no surer than the grafts as
-// they are, or these are as sure as is wished.
+// they are, these are as sure as is wished, or the first has not all the nucs.
 func (a Answer) Insured() float64 {
 	second := a.Sizing.Second.AtLeast(a.Queens)
-	if len(a.Batches) < 2 || a.Turns() > 1 || !a.InTime || a.OneByOne() || a.Chance >= a.Sure-rounding || second <= a.Chance {
+	if len(a.Batches) < 2 || a.first < a.Nucs || a.Turns() > 1 || !a.InTime || a.OneByOne() || a.Chance >= a.Sure-rounding || second <= a.Chance {
 		return 0
 	}
 	return second
@@ -248,7 +249,7 @@ func (p *Planner) inTimeFor(l Ladder, laying bool) calendar.Day {
 func (p *Planner) size(a *Answer, ladders []Ladder) {
 	z := sizing{a: a, open: a.Nucs == 0, grafts: make([]Graft, len(ladders))}
 	z.by(a.Day(), ladders)
-	z.first = p.place(a, ladders, z.grafts)
+	a.first = p.place(a, ladders, z.grafts)
 	z.shares = a.shares
 	found := a.Larvae == 0
 	switch {

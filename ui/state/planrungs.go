@@ -41,7 +41,7 @@ func (s State) PlanRungs(graft int) (all []PlanRung) {
 	if sheet == nil || graft >= len(sheet.Batches) {
 		return nil
 	}
-	t := rungTeller{s: s, sheet: sheet, b: sheet.Batches[graft], stages: sheet.Stages[graft], needs: sheet.Each[graft], numbers: s.Present().Numbers(), zone: s.Present().View.Zone()}
+	t := rungTeller{s: s, sheet: sheet, b: sheet.Batches[graft], stages: sheet.Stages[graft], needs: sheet.Each[graft], madeUp: sheet.MadeUp[graft], numbers: s.Present().Numbers(), zone: s.Present().View.Zone()}
 	for _, step := range ladderSteps {
 		r := PlanRung{Rung: t.b.Rung(step), Name: rungNames[step]}
 		amount, why := t.words(step)
@@ -87,6 +87,7 @@ type rungTeller struct {
 	b       plan.Batch
 	stages  []plan.Stage
 	needs   []plan.Need // of the graft
+	madeUp  int         // nucs of it
 	numbers practice.Numbers
 	zone    *time.Location
 }
@@ -111,13 +112,25 @@ func (t rungTeller) words(step plan.Step) (amount, why string) {
 	case plan.GiveCells:
 		return counted(t.given(), "cell"), "hard: before " + t.hour(t.b.Rung(step).Hard) + t.cellsLate()
 	case plan.MakeUpNucs:
-		amount = counted(t.b.Size.Nucs, "nuc")
-		if cups := int(t.need(plan.CupsOfBees) + 0.5); cups > 0 {
-			amount = fmt.Sprintf("%d, %s of bees", t.b.Size.Nucs, counted(cups, "cup"))
-		}
-		return amount, fmt.Sprintf("%.0f h without a queen first", t.numbers.Get(practice.QueenlessBeforeCell))
+		return t.makeUp(), fmt.Sprintf("%.0f h without a queen first", t.numbers.Get(practice.QueenlessBeforeCell))
 	}
 	return t.rearing(step)
+}
+
+// makeUp is how many nucs are made up, of all where some are alive and keep their bees, and with how
+// many cups of bees.
+func (t rungTeller) makeUp() string {
+	of := strconv.Itoa(t.madeUp)
+	if t.madeUp < t.b.Size.Nucs {
+		of = fmt.Sprintf("%d of %d", t.madeUp, t.b.Size.Nucs)
+	}
+	if cups := int(t.need(plan.CupsOfBees) + 0.5); cups > 0 {
+		return fmt.Sprintf("%s, %s of bees", of, counted(cups, "cup"))
+	}
+	if t.madeUp == t.b.Size.Nucs {
+		return counted(t.madeUp, "nuc")
+	}
+	return of + " nucs, the others are alive"
 }
 
 // emergeFrom is the hour by which the first is out in one of ten such batches.

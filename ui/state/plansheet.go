@@ -14,6 +14,7 @@ type PlanSheet struct {
 	Costs    plan.Cost            // the misfortune that costs most; of no link where none costs a queen
 	Needs    []plan.Need          // of all its grafts
 	Each     [][]plan.Need        // of each of them
+	MadeUp   []int                // nucs of each graft that are made up; the others are alive and keep their bees
 	Days     []PlanDay            // minutes by day, from the first that has any but for drone combs
 	Work     float64              // minutes of the wish from today on, those for drone combs too
 	People   []plan.PersonMinutes // who has time for how much of that; none where no hours are known
@@ -90,6 +91,9 @@ func answered(p *plan.Planner, key planKey) *PlanSheet {
 	s.LayBy = first.Laid.Day(laysBy)
 	s.days(p, key.of)
 	s.Each = p.NeedsOf(s.Wanting()...)
+	for _, w := range s.Wanting() {
+		s.MadeUp = append(s.MadeUp, p.MadeUp(w.Ladder, w.Size).Nucs)
+	}
 	s.Needs = plan.Together(s.Each...)
 	s.Given = p.Given(s.Wanting()...)
 	return s

@@ -5,6 +5,7 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/handover"
 )
 
 // planIt writes the answer down: a planned batch a graft.
@@ -45,14 +46,10 @@ func (s State) breederOf(line string) (id book.ColonyID) {
 	return id
 }
 
-// ordersFor are the open orders that a planned batch is for: those that take its
-// line and are due no sooner than it is ready, the first ones, up to its queens.
+// ordersFor are the open orders that the grafts of an answer are evidently for.
 func (s State) ordersFor(p *PlanSheet) (all []book.OrderID) {
-	left := p.Queens
-	for o := range s.Present().View.Orders() {
-		if n := o.Open(); n > 0 && n <= left && o.By >= p.Nearest && o.Takes(p.Line) {
-			all, left = append(all, o.Order), left-n
-		}
+	for _, o := range handover.OrdersFor(s.Present().planner(), p.Queens, p.Line, p.By) {
+		all = append(all, o.Order)
 	}
 	return all
 }

@@ -109,8 +109,13 @@ func (d *planDraw) told(but []plan.Link) (told []plan.Stage) {
 	return told
 }
 
+// asRate is by how much the part that figures make of each other may be off the rate that they stand on to
+// be told as one: figures of a few are rounded by more. A convention of telling.
+const asRate = 0.02
+
 // stageSays is what stands behind the name of a stage: of those of the one before how many
-// come through, so that the figures multiply to each other; of the graft how many fail.
+// come through, so that the figures multiply to each other, where that is the rate too; of the graft how
+// many fail.
 func (d *planDraw) stageSays(from, s plan.Stage) string {
 	switch n, of := s.Likely(), from.Likely(); {
 	case s.Link == plan.Grafted:
@@ -119,11 +124,26 @@ func (d *planDraw) stageSays(from, s plan.Stage) string {
 			return ""
 		}
 		return fmt.Sprintf("%.0f of 100 grafts fail", 100*(1-d.all.Stages[0][works].Share))
-	case s.Link == plan.Placed || of == 0:
+	case s.Link == plan.Placed, of == 0, math.Abs(float64(n)/float64(of)-d.rate(from, s)) > asRate:
 		return ""
 	default:
 		return "× " + percentOf(n, of) + " %"
 	}
+}
+
+// rate is the mean rate from one stage of the first graft to another.
+func (d *planDraw) rate(from, to plan.Stage) float64 {
+	share, between := 1.0, false
+	for _, s := range d.all.Stages[0] {
+		if between {
+			share *= s.Share
+		}
+		if s.Link == to.Link {
+			break
+		}
+		between = between || s.Link == from.Link
+	}
+	return share
 }
 
 // percentOf is a part of a whole in per cent, with as many decimals as it takes to come
@@ -232,7 +252,7 @@ func (d *planDraw) planButtons(a scene.Area) float64 {
 		return d.lastLines(x, y-12, w, f)
 	}
 	late := "A day late: " + d.all.DayLate()
-	says := d.firstFitting(w, fmt.Sprintf("%s; cells %s", late, d.all.Late.Short(d.s.Reading().View.Zone())), late)
+	says := d.firstFitting(w, fmt.Sprintf("%s; cells %s", late, d.all.Late.Words(d.s.Reading().View.Zone())), late)
 	switch {
 	case d.reckons():
 		says = reckoning
