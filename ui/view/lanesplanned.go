@@ -103,6 +103,12 @@ func plannedStream(b state.PlannedLane) stream {
 	raw := stageLook{scene.Off, scene.Ink3, "larvae", "larvae to graft"}
 	taken := raw
 	taken.word, taken.is = "taken", "cells taken"
+	if b.NotMade { // nothing comes of it, and nothing is reckoned
+		n := float64(b.Larvae)
+		s.stages = []stage{{at: b.Ladder.Graft, n: n, low: n, high: n, fill: raw.fill, line: raw.line, label: "not made", word: raw.is}}
+		s.ends = (b.Day + 1).Start(zone)
+		return s
+	}
 	from := map[plan.Link]struct {
 		at time.Time
 		stageLook
@@ -135,11 +141,6 @@ func plannedStream(b state.PlannedLane) stream {
 			at: l.at, n: n, fill: l.fill, line: l.line, label: l.label(n), word: l.is,
 			low: float64(link.Low()), high: math.Max(n, float64(link.High())),
 		})
-	}
-	if b.NotMade { // nothing comes of it
-		s.stages = s.stages[:1]
-		s.stages[0].label, s.ends = "not made", (b.Day + 1).Start(zone)
-		return s
 	}
 	fly, eggs := b.Ladder.Rung(plan.Fly), b.Ladder.Rung(plan.LookForEggs)
 	s.flightFrom, s.flightBy = fly.From.Start(zone), (fly.By + 1).Start(zone)

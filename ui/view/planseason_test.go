@@ -113,3 +113,59 @@ func TestTheFirstMonthIsNamedOverALongSeason(t *testing.T) {
 		}
 	}
 }
+
+// TestTheLastFlagIsNamedBeforeItsPost: the last order in sight, where there is no room behind its post.
+func TestTheLastFlagIsNamedBeforeItsPost(t *testing.T) {
+	s, by, near := inSeason(t), calendar.Date(2027, time.August, 6), 0
+	for s.Shift = range 120 {
+		r, end := s.Layout().Ribbon, s.Width
+		post := r.At(by)
+		if post > end-30 || post < end-90 {
+			continue
+		}
+		near++
+		named := false
+		for _, w := range texts(t, window(s), s.Size()) {
+			if w.Text.Text == "42: 8" && w.clip.X <= w.box.X && w.box.Right() <= w.clip.Right() {
+				named = true
+				if behind := post + 13; w.box.Right() > post && behind+w.box.W > end {
+					t.Errorf("shift %d: the flag at %.0f of %.0f is named from %.0f to %.0f", s.Shift, post, end, w.box.X, w.box.Right())
+				}
+			}
+		}
+		if !named {
+			t.Errorf("shift %d: the flag at %.0f of %.0f has no name", s.Shift, post, end)
+		}
+	}
+	if near == 0 {
+		t.Error("the last flag is never near the edge")
+	}
+}
+
+// TestNothingFollowsAGraftThatWasNotMade: its stream ends on its day, and its card lists no steps; the page is
+// drawn though nothing is reckoned of it.
+func TestNothingFollowsAGraftThatWasNotMade(t *testing.T) {
+	s, b := open(t), booktest.Batch("lapsed")
+	pen := &booktest.Pen{Zone: zone, Writer: "Ida"}
+	pen.At("2027-04-20 08:00").Write(book.BatchPlanned{Batch: b, Line: "Plover", Day: today - 5, Yard: s.Present().View.HomeYard().Yard, Larvae: 36, Nucs: 24})
+	for name, at := range map[string]time.Duration{"before its day": -10 * 24 * time.Hour, "five days later": 0} {
+		s := s
+		s.Now, s.Width, s.Height = s.Now.Add(at), 1440, 1600
+		s.Book = s.Book.With(pen.Entries...)
+		s = planning(s, state.Ran{Command: "season"})
+		s.Selection = state.Select(b.Subject())
+		card, after := strings.Join(cardTexts(t, s), " "), 0
+		l := s.Layout()
+		for i, planned := range s.PlannedLanes(l) {
+			row := scene.Area{X: l.Ribbon.At(today - 3), Y: l.Lanes.Y + float64(len(s.Lanes(l))+i)*l.Lane, W: l.Lanes.W, H: l.Lane}
+			for _, w := range texts(t, window(s), s.Size()) {
+				if planned.Batch == b && row.Contains(w.At) {
+					after++
+				}
+			}
+		}
+		if notMade := at == 0; strings.Contains(card, "Its steps") == notMade || (after == 0) != notMade {
+			t.Errorf("%s: %d words follow it in its lane, its card says %q", name, after, card)
+		}
+	}
+}
