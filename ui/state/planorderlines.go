@@ -83,7 +83,7 @@ func (p *orderPage) title(words string) {
 
 func (p *orderPage) said(words string, alarm bool) {
 	if words != "" {
-		p.add(OrderLine{Cells: []string{words}, Alarm: alarm}, 6+orderSaid*float64(linesOf(words, titleSize, p.width)))
+		p.add(OrderLine{Cells: []string{words}, Alarm: alarm}, 2+orderSaid*float64(linesOf(words, titleSize, p.width)))
 	}
 }
 

@@ -248,11 +248,34 @@ func BenchmarkOrders(b *testing.B) {
 func TestQueensOnTheWayAreNotShort(t *testing.T) {
 	sheet := &state.OrderSheet{}
 	for want, o := range map[string]handover.Served{
-		"": {}, "2 to come": {Short: 2, Planned: 2}, "3 to come": {Short: 3, Planned: 1, Coming: 2}, "4 short": {Short: 4, Planned: 3}, "1 short": {Short: 1, Coming: 1, Lost: true},
+		"": {}, "2 to come": {Short: 2, Planned: 2}, "3 to come": {Short: 3, Planned: 1, Coming: 2}, "1 short": {Short: 4, Planned: 3}, "2 short": {Short: 8, Planned: 5, Coming: 1}, "3 short": {Short: 3, Coming: 3, Lost: true},
 	} {
 		o.Order = &book.Order{}
 		if got := sheet.Short(o); got != want {
 			t.Errorf("%+v: %q, want %q", o, got, want)
+		}
+	}
+}
+
+// An order whose customer has no room beside what is short of it is told in two lines: its number beside
+// that, and its customer with what is owed below. At 150 % a window of 1280 has so much room.
+func TestAnOrderIsToldInTwoLines(t *testing.T) {
+	customer := "Beekeepers of the long valley behind Outer Aldervane"
+	w := ordered(t, func(p *booktest.Pen) {
+		p.Write(book.OrderTaken{Order: booktest.Order("9"), Number: "9", Customer: customer, Queens: 2, By: calendar.Date(2027, time.May, 20), Line: "Rook"})
+	})
+	w.run("orders").settled()
+	for width, two := range map[float64]bool{780: false, 340: true} {
+		all := w.OrderLines(width)
+		i := slices.IndexFunc(all, func(l state.OrderLine) bool {
+			return l.OrderLook == state.OrderHead && strings.HasPrefix(l.Cells[0], "Order 9")
+		})
+		if i < 0 {
+			t.Fatalf("order 9 is not on a page %.0f wide", width)
+		}
+		head, below := all[i].Cells, all[i+1].Cells[0]
+		if (head[0] == "Order 9") != two || strings.HasPrefix(below, customer+": 2 owed, Rook") != two || head[2] == "" {
+			t.Errorf("%.0f wide: %q, below %q", width, head, below)
 		}
 	}
 }

@@ -17,8 +17,8 @@ func ServedOf(o handover.Served) string {
 	return fmt.Sprintf("%d owed, %s", o.Order.Open(), cmp.Or(o.Order.Lines(), "any line"))
 }
 
-// Short says how many queens of an order are missing, and since when; how many are to come where all
-// of them are to be expected, planned or grafted; "" where none are.
+// Short says how many queens of an order are missing, of those that are neither to be expected nor planned,
+// and since when; how many are to come where all of them are; "" where none are missing.
 func (p *OrderSheet) Short(o handover.Served) string {
 	switch {
 	case o.Short == 0:
@@ -26,7 +26,11 @@ func (p *OrderSheet) Short(o handover.Served) string {
 	case o.Missing() <= 0 && !InVain(o):
 		return fmt.Sprintf("%d to come", o.Short)
 	}
-	says := fmt.Sprintf("%d short", o.Short)
+	n := o.Missing()
+	if n <= 0 { // in vain
+		n = o.Short
+	}
+	says := fmt.Sprintf("%d short", n)
 	if since := p.Since[o.Order.Order]; since != 0 {
 		says += " since " + p.said(since)
 	}
@@ -84,11 +88,7 @@ func (p *OrderSheet) missing(o handover.Served, stands string) string {
 	case handover.Covered:
 		return onPlan(o, stands) + more
 	case handover.GraftFor:
-		of := fmt.Sprintf("%d of %s %s", o.Planned, more, stands)
-		if o.Coming > 0 {
-			of = fmt.Sprintf("%d of %s to be expected in time, %d %s", o.Coming, more, o.Planned, stands)
-		}
-		said := fmt.Sprintf("%s: graft for %d by %s", of, o.Missing(), o.GraftBy.Said(p.said))
+		said := plan.Sentence(fmt.Sprintf("%sgraft for %d by %s", partly(o, more, stands), o.Missing(), o.GraftBy.Said(p.said)))
 		if few := p.of.planner().TooFew(o.GraftBy); few != "" {
 			said += "; " + few
 		}
@@ -100,6 +100,19 @@ func (p *OrderSheet) missing(o handover.Served, stands string) string {
 	default:
 		return "Still to be expected in time: " + more + " by " + p.said(o.Next.Day) + ", " + plan.OfHundred(o.Next.Chance)
 	}
+}
+
+// partly begins what is said of queens of whom some are to be expected, planned or grafted; "" where none are.
+func partly(o handover.Served, more, stands string) string {
+	switch {
+	case o.Coming > 0 && o.Planned > 0:
+		return fmt.Sprintf("%d of %s to be expected in time, %d %s: ", o.Coming, more, o.Planned, stands)
+	case o.Coming > 0:
+		return fmt.Sprintf("%d of %s to be expected in time: ", o.Coming, more)
+	case o.Planned > 0:
+		return fmt.Sprintf("%d of %s %s: ", o.Planned, more, stands)
+	}
+	return ""
 }
 
 // said is a day as it is written on the sheet's.

@@ -63,7 +63,9 @@ func (c *cardDraw) order(o *book.Order) {
 		c.links("Caged too long by then", c.queens(long))
 	}
 	for _, f := range c.r.About(o.Order.Subject()) {
-		c.finding(f)
+		if f.Rule != rules.OrderShort || !known || !c.saysShort(served) {
+			c.finding(f)
+		}
 	}
 	c.book(o.Order.Subject())
 }

@@ -1,6 +1,7 @@
 package view_test
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -41,5 +42,30 @@ func TestCardsOfPeopleAndOrdersTellAllThatWasSaid(t *testing.T) {
 	s.Selection = state.Select(order.Subject())
 	if said := strings.Join(cardTexts(t, s), " "); !strings.Contains(said, "with disc, a wing clipped, sent, 2 days on the way") {
 		t.Errorf("the card of an order says %q", said)
+	}
+}
+
+// TestTheCardOfAnOrderSaysOnceThatItIsShort: with one number, how many are to be grafted; what is found of
+// the order is not said below once more.
+func TestTheCardOfAnOrderSaysOnceThatItIsShort(t *testing.T) {
+	s := open(t)
+	s.Width, s.Height = 1440, 1600
+	order, pen := booktest.Order("99"), &booktest.Pen{}
+	pen.At("2027-05-09 08:00").Write(book.OrderTaken{Order: order, Number: "99", Customer: "Club", Queens: 60, Line: "Siskin", By: s.Today() + 60})
+	s.Book = s.Book.With(pen.Entries...)
+	s, effects := state.Update(s, state.Ran{Command: "orders"})
+	for _, e := range effects {
+		if e, ok := e.(state.ReckonOrders); ok {
+			s, _ = state.Update(s, e.Reckon())
+		}
+	}
+	s.Selection = state.Select(order.Subject())
+	o, known := s.Served(order)
+	said := strings.Join(cardTexts(t, s), " ")
+	if !known || o.Missing() == 0 || o.Missing() == o.Short {
+		t.Fatalf("%d of %d are missing", o.Missing(), o.Short)
+	}
+	if n := strings.Count(said, "short"); n != 2 || !strings.Contains(said, fmt.Sprintf("%d short ", o.Missing())) || !strings.Contains(said, fmt.Sprintf("raft for %d by ", o.Missing())) || strings.Contains(said, "Short by") {
+		t.Errorf("%d times short, %d are missing: %q", n, o.Missing(), said)
 	}
 }

@@ -206,6 +206,12 @@ func (c *cardDraw) served(o handover.Served) {
 	c.y += 4
 }
 
+// saysShort tells whether [cardDraw.served] says that an order is short, and what is to be done: then what is
+// found of it is not said once more.
+func (c *cardDraw) saysShort(o handover.Served) bool {
+	return o.Missing() > 0 && c.s.OrderSheet() != nil && c.r == c.s.Present()
+}
+
 // gets writes the queens who go to an order as links, with what is to be done with
 // each.
 func (c *cardDraw) gets(o handover.Served) {
