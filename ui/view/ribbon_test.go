@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+	"time"
 
 	"lidmark/domain/calendar"
 	"lidmark/ui/scene"
@@ -57,6 +58,31 @@ func TestTheFlagCoversNoWord(t *testing.T) {
 			t2.Fatalf("the day looked at is flagged %d times", flag)
 		}
 	})
+}
+
+// TestTheFlagStandsBesideTheMonths: whatever day is looked at, the months in sight are named, but for days
+// that the flag reaches only where the name itself stands, of which it names the month.
+func TestTheFlagStandsBesideTheMonths(t *testing.T) {
+	s := open(t)
+	s.Room, s.Width = state.Yard, 1280
+	for _, s.Text = range []float64{1, 1.5} {
+		r := s.Layout().Ribbon
+		for s.Day = r.First; s.Day < r.Last(); s.Day++ {
+			var said []string
+			for _, w := range texts(t, window(s), s.Size()) {
+				if r.Contains(w.At) && w.At.Y < r.Y+20 && !strings.ContainsAny(w.Text.Text, "0123456789") {
+					said = append(said, w.Text.Text)
+				}
+			}
+			for _, first := range []calendar.Day{r.First, calendar.Date(2027, time.May, 1), calendar.Date(2027, time.June, 1)} {
+				_, m, _ := first.Date()
+				near := first-2 < s.Day && s.Day < first+4
+				if first >= r.First && !near && !slices.Contains(said, m.String()) && !slices.Contains(said, m.String()[:3]) {
+					t.Errorf("at %.0f %%, on %s: %q does not name %s", 100*s.Text, s.Day.Short(), said, m)
+				}
+			}
+		}
+	}
 }
 
 // TestTheHandleCutsNoLabelOfALane: where a side of the handle runs through a label, the
