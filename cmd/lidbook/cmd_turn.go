@@ -77,7 +77,7 @@ func turnCommand(a *app) *cobra.Command {
 		for _, one := range yields {
 			s.Ages = append(s.Ages, yieldShape{one.Catch, round(one.Cells), round(one.Queens), round(one.Living), thousandth(one.Share), one.Known})
 		}
-		return a.show(s, func() { a.printTurn(s, yields) })
+		return a.show(s, func() { a.printTurn(s, yields, v.Numbers()) })
 	})
 	f := c.Flags()
 	amount(c, &t.Gap, "gap", 0, "so many `DAYS` from a catch to the next cell")
@@ -89,7 +89,7 @@ func turnCommand(a *app) *cobra.Command {
 	return c
 }
 
-func (a *app) printTurn(s turnShape, yields []plan.Yield) {
+func (a *app) printTurn(s turnShape, yields []plan.Yield, n practice.Numbers) {
 	where := ""
 	if a.flags.yard == "" {
 		where = ", where most nucs stand"
@@ -100,11 +100,7 @@ func (a *app) printTurn(s turnShape, yields []plan.Yield) {
 	}
 	rows := [][]string{{"  caught at", "cells", "queens", "alive after 15 weeks", "", ""}}
 	for _, y := range yields { // rounded once
-		of := "your number, none is published"
-		if y.Known {
-			of = "published"
-		}
-		rows = append(rows, []string{fmt.Sprintf("  %d d", y.Catch), fmt.Sprintf("%.1f", y.Cells), fmt.Sprintf("%.1f", y.Queens), fmt.Sprintf("%.1f", y.Living), fmt.Sprintf("%.0f of 100", 100*y.Share), of})
+		rows = append(rows, []string{fmt.Sprintf("  %d d", y.Catch), fmt.Sprintf("%.1f", y.Cells), fmt.Sprintf("%.1f", y.Queens), fmt.Sprintf("%.1f", y.Living), fmt.Sprintf("%.0f of 100", 100*y.Share), y.Basis(n)})
 	}
 	a.table(rows)
 	most, living := plan.BestTurns(yields)

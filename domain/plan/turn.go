@@ -27,7 +27,7 @@ type Yield struct {
 	Queens float64 // laying queens caught, good enough
 	Living float64 // of these, alive 15 weeks later
 	Share  float64 // alive 15 weeks after the catch, of those caught at that age
-	Known  bool    // a published figure stands behind that share, not only the keeper's number
+	Known  bool    // a published figure stands behind that share where nobody changed it, see [Yield.Basis]
 }
 
 // Yield is what a turn gives. A queen is caught at the first visit at which she is
@@ -47,6 +47,24 @@ func (r Rates) Yield(t Turn, n practice.Numbers) Yield {
 	}
 	return all
 }
+
+// Basis is on what that share stands, in a word: the keeper's number where he changed one of it.
+func (y Yield) Basis(n practice.Numbers) string {
+	for key := range n.Changed() {
+		for _, l := range lived {
+			if l.key == key && max(l.age-y.Catch, y.Catch-l.age) < livedApart {
+				return "your number"
+			}
+		}
+	}
+	if y.Known {
+		return "published"
+	}
+	return "common practice, none is published"
+}
+
+// livedApart is how many days lie between the ages of which there is a number.
+const livedApart = 7
 
 // practiceKnownFrom is the catching age in days from which survival was published:
 // Rhodes & Denney 2003 have 28 and 35 d.

@@ -117,3 +117,17 @@ func TestATurnBySimulation(t *testing.T) {
 	near(t, "queens", y.Queens, queens/trials, 0.03)
 	near(t, "cells", y.Cells, cells/trials, 0.03)
 }
+
+// What nobody changed is published or common practice; what the keeper changed is his own, and not the ages beside it.
+func TestANumberIsTheKeepersWhereHeChangedIt(t *testing.T) {
+	n, err := practice.Numbers{}.With(practice.LivesCaughtAt28, 0.5)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, y := range (plan.Rates{}).Yields(plan.Turn{Last: 1}, n) {
+		want := map[int]string{14: "common practice, none is published", 21: "common practice, none is published", 28: "your number", 35: "published"}[y.Catch]
+		if got := y.Basis(n); got != want {
+			t.Errorf("caught at %d d: %q, want %q", y.Catch, got, want)
+		}
+	}
+}

@@ -10,6 +10,7 @@ import (
 	"lidmark/domain/calendar"
 	"lidmark/domain/line"
 	"lidmark/domain/plan"
+	"lidmark/domain/practice"
 	"lidmark/ui/scene"
 )
 
@@ -110,20 +111,16 @@ func (p *seasonLines) turn(s State, n NucTurn) {
 	most, living := plan.BestTurns(all)
 	p.heads(SeasonTurnAge, "caught at", "queens", "live 15 weeks", "cells", "of 100 live")
 	for _, y := range all {
-		p.add(SeasonLine{SeasonLook: SeasonTurnAge, Cells: turnCells(y), Best: [2]bool{slices.Contains(most, y), slices.Contains(living, y)}}, orderLine)
+		p.add(SeasonLine{SeasonLook: SeasonTurnAge, Cells: turnCells(y, s.Present().Numbers()), Best: [2]bool{slices.Contains(most, y), slices.Contains(living, y)}}, orderLine)
 	}
 	says := fmt.Sprintf("Most queens: %s; most that live: %s. Means of one nuc by your rates; a nuc without eggs when a virgin is late is given the next cell", plan.CaughtAt(most), plan.CaughtAt(living))
 	p.said(SeasonLine{Cells: []string{says}}, scene.Regular, p.width)
 }
 
 // turnCells are what a nuc gives when its queens are caught at an age.
-func turnCells(y plan.Yield) []string {
-	of := "your number, none is published"
-	if y.Known {
-		of = "published"
-	}
+func turnCells(y plan.Yield, n practice.Numbers) []string {
 	return []string{
-		fmt.Sprintf("%d d", y.Catch), fmt.Sprintf("%.1f", y.Queens), fmt.Sprintf("%.1f", y.Living), fmt.Sprintf("%.1f", y.Cells), fmt.Sprintf("%.0f, %s", 100*y.Share, of),
+		fmt.Sprintf("%d d", y.Catch), fmt.Sprintf("%.1f", y.Queens), fmt.Sprintf("%.1f", y.Living), fmt.Sprintf("%.1f", y.Cells), fmt.Sprintf("%.0f, %s", 100*y.Share, y.Basis(n)),
 	}
 }
 
