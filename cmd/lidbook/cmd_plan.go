@@ -38,10 +38,10 @@ func planCommand(a *app) *cobra.Command {
 	var needs bool
 	c := a.reading(&cobra.Command{
 		Use:   "plan",
-		Short: "Grafts that are planned; plan one, move it, drop it",
+		Short: "Grafts that are planned; plan one, move it, give it to orders, drop it",
 		Long:  "Lists the grafts that are planned. One is called by its day, by its line too\nwhere two are planned for a day, and by its larvae where two are of one line.\nWhat each takes is listed with --needs.",
 		Example: "  lidbook plan --needs\n  lidbook plan batch --on 2027-04-19 --larvae 96 --nucs 64 --line \"Rook 12\"\n" +
-			"  lidbook plan move 2027-04-19 2027-04-21\n  lidbook plan drop \"2027-04-21 Rook 12\"",
+			"  lidbook plan move 2027-04-19 2027-04-21\n  lidbook plan for \"2027-04-21 Rook 12\" --order 12\n  lidbook plan drop \"2027-04-21 Rook 12\"",
 		Args: cobra.NoArgs,
 	}, func(_ *cobra.Command, v *book.View, _ []string) error {
 		list := []planShape{}
@@ -64,7 +64,7 @@ func planCommand(a *app) *cobra.Command {
 		return a.show(list, func() { a.printPlans(v, list, rows, needs) })
 	})
 	c.Flags().BoolVar(&needs, "needs", false, "with what each of them takes, and what there is of it")
-	c.AddCommand(planBatchCommand(a), planMoveCommand(a), planDropCommand(a))
+	c.AddCommand(planBatchCommand(a), planMoveCommand(a), planForCommand(a), planDropCommand(a))
 	return c
 }
 

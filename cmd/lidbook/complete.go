@@ -10,17 +10,25 @@ import (
 
 // completes lets the shell complete the first argument with names of the book.
 func (a *app) completes(c *cobra.Command, names func(*book.View) []string) *cobra.Command {
-	c.ValidArgsFunction = func(_ *cobra.Command, args []string, _ string) ([]string, cobra.ShellCompDirective) {
+	all := a.namesFor(names)
+	c.ValidArgsFunction = func(c *cobra.Command, args []string, typed string) ([]string, cobra.ShellCompDirective) {
 		if len(args) > 0 {
 			return nil, cobra.ShellCompDirectiveNoFileComp
 		}
+		return all(c, args, typed)
+	}
+	return c
+}
+
+// namesFor lets the shell complete with names of the book.
+func (a *app) namesFor(names func(*book.View) []string) cobra.CompletionFunc {
+	return func(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
 		s, err := a.season()
 		if err != nil {
 			return nil, cobra.ShellCompDirectiveNoFileComp
 		}
 		return names(s.At(a.now)), cobra.ShellCompDirectiveNoFileComp
 	}
-	return c
 }
 
 func nucNames(v *book.View) (all []string) {
@@ -33,6 +41,22 @@ func nucNames(v *book.View) (all []string) {
 func batchNumbers(v *book.View) (all []string) {
 	for b := range v.Batches() {
 		all = append(all, strconv.Itoa(b.Number))
+	}
+	return all
+}
+
+func planNames(v *book.View) (all []string) {
+	for p := range v.Plans() {
+		all = append(all, finder{View: v}.called(p))
+	}
+	return all
+}
+
+func orderNumbers(v *book.View) (all []string) {
+	for o := range v.Orders() {
+		if o.Open() > 0 {
+			all = append(all, o.Number)
+		}
 	}
 	return all
 }

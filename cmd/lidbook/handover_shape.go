@@ -2,6 +2,7 @@ package main
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 	"strings"
 
@@ -58,6 +59,7 @@ type servedShape struct {
 
 	graftBy string // the day, and the last, in words
 	few     string // that it has too few nucs
+	forIt   string // the question whether a graft planned for nobody is for it
 	stand   handover.Stand
 	why     string // it is short: what its batches have left
 	stands  string // how the batches stand that it waits for
@@ -148,6 +150,9 @@ func shapeOfServed(p *plan.Planner, o handover.Served) servedShape {
 	}
 	if o.Lost {
 		s.tooLate = o.TooLate().Said(func(d calendar.Day) string { return d.ShortFrom(v.Today()) })
+	}
+	if b, ok := o.Unordered(v); ok {
+		s.forIt = fmt.Sprintf("is the graft of %s for it? then: lidbook plan for %s --order %s", b.Day.ShortFrom(v.Today()), argument(finder{View: v}.called(b)), argument(o.Order.Number))
 	}
 	s.leaves = o.LeavesSaid(v.Today())
 	if by := o.Order.By; by != 0 {

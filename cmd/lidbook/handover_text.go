@@ -149,6 +149,9 @@ func (a *app) printShort(v *book.View, o servedShape) {
 		}
 		a.line("%s: still to be expected %sby %s, %s", short, in, isoDay(v, o.Next), plan.OfHundred(o.Chance))
 	}
+	if o.forIt != "" {
+		a.line("  %s", o.forIt)
+	}
 }
 
 // stillComing begins with what is still to be expected from nucs of what an order misses; "" where

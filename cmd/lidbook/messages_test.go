@@ -142,6 +142,8 @@ plan batch --on +14 --larvae 20 --nucs 99999
 plan move 2027-06-19 +3
 export nucs 4
 export plan 2027-06-19
+plan for 2027-06-08 --order 99
+plan for 2027-06-08
 plan drop Linnet
 ready 2027-06-19 paint
 move 'batch of Tue 8 Jun' incubator

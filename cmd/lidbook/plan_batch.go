@@ -36,11 +36,7 @@ func planBatchCommand(a *app) *cobra.Command {
 			return err
 		}
 		p.Batch = book.BatchID(d.ids.Next())
-		if err := d.write(p.BatchPlanned); err != nil {
-			return err
-		}
-		d.minds(rules.PlanOf(d.view(), p.BatchPlanned))
-		return nil
+		return d.plans(p.BatchPlanned)
 	})
 	fl := c.Flags()
 	fl.StringVar(&p.on, "on", "", "the graft's `DAY` or \"DAY TIME\", such as 2027-04-19, +14, \"mon 15:00\"")
@@ -58,6 +54,15 @@ func planBatchCommand(a *app) *cobra.Command {
 	fl.StringSliceVar(&p.orders, "order", nil, "for the orders of these `NUMBERS`")
 	fl.StringVar(&p.Why, "why", "", "`WHY`")
 	return c
+}
+
+// plans writes a planned batch, and what speaks against it.
+func (d *desk) plans(b book.BatchPlanned) error {
+	if err := d.write(b); err != nil {
+		return err
+	}
+	d.minds(rules.PlanOf(d.view(), b))
+	return nil
 }
 
 // fill finds the days and things that the flags name.
@@ -90,7 +95,7 @@ func (p *plannedBatch) fill(d *desk, f finder) (err error) {
 }
 
 // find finds the colony, the queen and the orders.
-func (p *plannedBatch) find(f finder) error {
+func (p *plannedBatch) find(f finder) (err error) {
 	if p.breeder != "" {
 		c, err := f.colony(p.breeder)
 		if err != nil {
@@ -106,17 +111,10 @@ func (p *plannedBatch) find(f finder) error {
 		p.Mother, p.Line = q.Queen, cmp.Or(p.Line, q.Line)
 	}
 	if p.breeder == "" && p.mother == "" && p.Line != "" {
-		var err error
 		if p.Line, err = f.graftedLine(p.Line); err != nil {
 			return err
 		}
 	}
-	for _, number := range p.orders {
-		o, err := f.order(number)
-		if err != nil {
-			return err
-		}
-		p.Orders = append(p.Orders, o.Order)
-	}
-	return nil
+	p.Orders, err = f.ordersNumbered(p.orders)
+	return err
 }

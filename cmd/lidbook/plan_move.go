@@ -8,12 +8,11 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/line"
-	"lidmark/domain/rules"
 )
 
 func planMoveCommand(a *app) *cobra.Command {
 	var why string
-	c := a.deciding(&cobra.Command{
+	c := a.completes(a.deciding(&cobra.Command{
 		Use:     "move BATCH DAY",
 		Short:   "Move a planned graft to another day",
 		Example: "  lidbook plan move 2027-04-19 2027-04-21\n  lidbook plan move \"Rook 12\" \"wed 15:00\"",
@@ -29,19 +28,15 @@ func planMoveCommand(a *app) *cobra.Command {
 		}
 		f := p.BatchPlanned
 		f.Day, f.Minute, f.Why = day, cmp.Or(minute, f.Minute), cmp.Or(why, f.Why)
-		if err := d.write(f); err != nil {
-			return err
-		}
-		d.minds(rules.PlanOf(d.view(), f))
-		return nil
-	})
+		return d.plans(f)
+	}), planNames)
 	c.Flags().StringVar(&why, "why", "", "`WHY`")
 	return c
 }
 
 func planDropCommand(a *app) *cobra.Command {
 	var why string
-	c := a.deciding(&cobra.Command{
+	c := a.completes(a.deciding(&cobra.Command{
 		Use:     "drop BATCH",
 		Short:   "Take a planned graft off the plan",
 		Example: "  lidbook plan drop 2027-04-19 --why \"no drones yet\"",
@@ -52,7 +47,7 @@ func planDropCommand(a *app) *cobra.Command {
 			return err
 		}
 		return d.write(book.BatchDropped{Batch: p.Batch, Why: why})
-	})
+	}), planNames)
 	c.Flags().StringVar(&why, "why", "", "`WHY`")
 	return c
 }
