@@ -12,7 +12,7 @@ import (
 
 // Dealt is how many of its nucs a planned batch has: those of a yard are dealt to the batches of the book
 // in the order of their grafts, those of one day in the order of the book, and each has as many of those
-// that are free when they are made up as the ones before it leave. In a yard of which the book knows no
+// that are free by the last day on which its cells can be given as the ones before it leave. In a yard of which the book knows no
 // nuc a batch has what is said of it. The chances of planned batches go by it, amounts and clashes by what is planned.
 func (p *Planner) Dealt(b book.BatchPlan) int {
 	return min(b.Nucs, p.room(Wanting{p.LadderOf(b), Size{Nucs: b.Nucs, Yard: b.Yard, Not: b.Batch}}))
@@ -23,7 +23,7 @@ func (p *Planner) room(of Wanting) int {
 	if !p.toldNucs(of.Yard) {
 		return math.MaxInt
 	}
-	key := roomKey{of.Yard, of.Not, of.Day, of.InNucs(Size{})}
+	key := roomKey{of.Yard, of.Not, of.Day, of.dealt(Size{})}
 	p.mu.Lock()
 	n, known := p.rooms[key]
 	p.mu.Unlock()
@@ -32,7 +32,7 @@ func (p *Planner) room(of Wanting) int {
 	}
 	var taken []Hold
 	for _, o := range p.dealtBefore(of) {
-		has := o.InNucs(o.Size)
+		has := o.dealt(o.Size)
 		has.Amount = min(has.Amount, float64(p.leave(of.Yard, has, taken)))
 		taken = append(taken, has)
 	}
@@ -43,6 +43,14 @@ func (p *Planner) room(of Wanting) int {
 	return n
 }
 
+// dealt are the nucs that a batch of a size has, from the last day on which its cells can be given: one that
+// comes free by then, though after the best day to make it up, still takes a cell.
+func (l Ladder) dealt(s Size) Hold {
+	in := l.InNucs(s)
+	in.From = l.Rung(GiveCells).By
+	return in
+}
+
 // roomKey is all on which it stands how many nucs are left to a batch, besides the view.
 type roomKey struct {
 	yard  book.YardID
@@ -51,7 +59,7 @@ type roomKey struct {
 	in    Hold
 }
 
-// leave is how many nucs of a yard that are free when a batch wants them some holds leave to it.
+// leave is how many nucs of a yard that are free when a batch has them some holds leave to it.
 func (p *Planner) leave(yard book.YardID, in Hold, taken []Hold) int {
 	return max(0, p.freeBy(yard, in.From)-int(mostAtOnce(taken, in.From, max(in.From, in.To))))
 }

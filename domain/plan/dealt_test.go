@@ -46,6 +46,32 @@ func TestNucsAreDealtInTheOrderOfTheGrafts(t *testing.T) {
 	}
 }
 
+// Nucs that come free on the last day on which its cells can be given are a graft's, though it is best made
+// up days before: so a slip by a day changes nothing. A day later they are not.
+func TestASlipByADayLeavesAGraftItsNucs(t *testing.T) {
+	d := day(t, "2027-05-01")
+	first := plannerOf(plansOf(yardOf(26), map[calendar.Day]int{d: 20}), "2027-03-16 08:00")
+	b, _ := first.View().BatchPlan(booktest.Batch(d.String()))
+	free := first.LadderOf(b).Rung(plan.Ready).By
+	next := d
+	rungs := func() plan.Ladder {
+		return first.LadderOf(book.BatchPlan{BatchPlanned: book.BatchPlanned{Day: next, Larvae: 40, Yard: b.Yard}})
+	}
+	for rungs().Rung(plan.GiveCells).By < free {
+		next++
+	}
+	if best := rungs().Rung(plan.MakeUpNucs).Best; best >= free {
+		t.Fatalf("best made up on %s, when the nucs are free already", best)
+	}
+	for graft, nucs := range map[calendar.Day]int{next - 1: 6, next: 26, next + 1: 26, next + 2: 26} {
+		p := plannerOf(plansOf(yardOf(26), map[calendar.Day]int{d: 20, graft: 26}), "2027-03-16 08:00")
+		b, _ := p.View().BatchPlan(booktest.Batch(graft.String()))
+		if n := p.Dealt(b); n != nucs {
+			t.Errorf("graft of %s: %d nucs dealt, want %d", graft, n, nucs)
+		}
+	}
+}
+
 // Who gets none of what is wanted holds nothing against those behind it.
 func TestWhoGetsNoNucsHoldsNone(t *testing.T) {
 	d := day(t, "2027-05-01")
