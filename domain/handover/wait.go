@@ -25,9 +25,10 @@ type goods struct {
 }
 
 // wait deals out those who are surely ready in time with those who are ready now: so an
-// order gives up queens, and waits, where one after it would go short for whom no graft
-// is in time. Who waits is told so: an order to which those before it leave no such
-// queens does not, and nobody has fewer than without.
+// order gives up queens, and waits, where one after it, for which no graft is in time, is
+// kept whole by it. One that goes short all the same has none of them. Who waits is told
+// so: an order to which those before it leave no such queens does not, and nobody has
+// fewer than without.
 func (s *Sheet) wait(want []int, now goods, p *plan.Planner) *match {
 	n := p.View().Numbers()
 	plain, sure := matched(want, now.have, now.cost), max(n.Get(practice.PlanSure), n.Get(practice.NextSure))
@@ -36,8 +37,8 @@ func (s *Sheet) wait(want []int, now goods, p *plan.Planner) *match {
 		return plain
 	}
 	all := s.comings(p)
-	both, has := s.withSoon(now, s.surely(all, sure)), s.has(want, all, sure)
-	if len(both.have) == len(now.have) {
+	soon, has := s.surely(all, sure), s.has(want, all, sure)
+	if len(soon) == 0 {
 		return plain
 	}
 	asks := slices.Clone(want)
@@ -46,14 +47,19 @@ func (s *Sheet) wait(want []int, now goods, p *plan.Planner) *match {
 			asks[i] = has[i]
 		}
 	}
-	m := s.waited(want, asks, both, len(now.have), func(i int) int { return s.inTime(i, all, sure) })
-	for i, n := range s.has(want, all, sure) {
-		if n < has[i] {
+	for {
+		m := s.waited(want, asks, s.withSoon(now, soon), len(now.have), func(i int) int { return s.inTime(i, all, sure) })
+		then := s.has(want, all, sure)
+		if slices.ContainsFunc(s.Orders, func(o Served) bool { return then[o.rank] < has[o.rank] }) {
 			s.missing(want, plain)
 			return plain
 		}
+		i := slices.IndexFunc(s.Orders, func(o Served) bool { return has[o.rank] < then[o.rank] && then[o.rank] < want[o.rank] })
+		if i < 0 {
+			return m
+		}
+		asks[i] = has[i]
 	}
-	return m
 }
 
 // waited deals out as orders ask, of the kinds after the first those that are told.
