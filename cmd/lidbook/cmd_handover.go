@@ -82,8 +82,10 @@ func (d *desk) handOver(h handOverFlags, names []string) error {
 	if err := d.asOrdered(h, went, all); err != nil {
 		return err
 	}
-	ids := d.ids
-	d.mindsEach(ids.Entries(d.at, d.now, d.writer, facts...))
+	v, minds := d.viewThen(), newMinding(d)
+	for _, f := range facts {
+		minds.of(v, rules.PlanOf(v, f))
+	}
 	return d.write(facts...)
 }
 

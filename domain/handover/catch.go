@@ -46,13 +46,13 @@ func (c Catching) Words() string {
 // hung into a bank that the keeper has.
 func Keeps(v *book.View) func(*book.Queen) calendar.Day {
 	bank := hasBank(v)
-	alone, banked := calendar.Day(v.Numbers().Days(practice.CagedMost)), calendar.Day(v.Numbers().Days(practice.MatedBankMost))
+	banked := calendar.Day(v.Numbers().Days(practice.MatedBankMost))
 	return func(q *book.Queen) calendar.Day {
-		since := q.Since.Day(v.Zone())
-		if _, hangs := q.Where.Colony(); hangs || bank && v.Today() <= since+alone {
-			return since + banked
+		until, alone := Alone(v, q)
+		if !alone || bank && v.Today() <= until {
+			return q.Since.Day(v.Zone()) + banked
 		}
-		return since + alone
+		return until
 	}
 }
 

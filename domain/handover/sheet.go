@@ -59,7 +59,7 @@ type Given struct {
 // such dealings the one that gives everybody his own line, then caged queens first,
 // those longest in the cage, and of those in nucs such to the later orders as have room
 // so long. An order for which others are surely ready by its day waits for those, told
-// with [Served.Coming], where one after it would go short without. That is exact, not a
+// with [Served.Coming], where one after it is kept whole by it. That is exact, not a
 // rule of thumb. One whose descent is doubtful goes only where any line will do.
 func New(p *plan.Planner) *Sheet {
 	s := Reckoned(p)
@@ -188,6 +188,7 @@ func (s *Sheet) deal(kinds []kind, p *plan.Planner) {
 	for i := range s.Orders {
 		s.Orders[i].sayStay(kinds, v)
 	}
+	s.sayAlone(kinds, v)
 	for _, k := range kinds {
 		s.Left = append(s.Left, k.queens...)
 	}
@@ -208,16 +209,20 @@ func (s *Served) sayStay(kinds []kind, v *book.View) {
 			}
 		}
 	}
-	if s.Short == 0 || len(whys) == 0 {
-		return
-	}
 	for i, why := range whys {
 		whys[i] = fmt.Sprintf("%d who would do may not go: %s", stay[why], why)
 	}
+	if s.Short > 0 && len(whys) > 0 {
+		s.warn(strings.Join(whys, "; "))
+	}
+}
+
+// warn adds to what speaks against the day.
+func (s *Served) warn(why string) {
 	if s.Warning != "" {
 		s.Warning += "; "
 	}
-	s.Warning += strings.Join(whys, "; ")
+	s.Warning += why
 }
 
 // order puts the caged before the others.

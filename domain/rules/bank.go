@@ -7,6 +7,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
+	"lidmark/domain/handover"
 	"lidmark/domain/practice"
 )
 
@@ -21,7 +22,7 @@ type held struct {
 // bankVirgins: well for some days, at most a week, and no older than three
 // weeks in any case.
 func (p *pass) bankVirgins() {
-	for _, h := range p.held(true) {
+	for _, h := range p.held(func(q *book.Queen) bool { return q.Virgin }) {
 		f := Finding{
 			Rule: BankVirgins,
 			What: fmt.Sprintf("%s caged", count(len(h.queens), "virgin")),
@@ -29,7 +30,7 @@ func (p *pass) bankVirgins() {
 			Do:   p.virginsGo(h),
 			Used: []practice.Key{practice.VirginBankGood, practice.VirginBankMost, practice.VirginLate, practice.VirginBankSurvival},
 		}
-		p.addHeld(h, f)
+		p.addHeld(h, h.from, f)
 	}
 }
 
@@ -71,9 +72,13 @@ func (p *pass) putInWhere(h *held, who string) string {
 	return "No nuc is free for " + who + ": make up a nuc, or cull them"
 }
 
-// bankMated: one to two months.
+// bankMated: in a bank one to two months.
 func (p *pass) bankMated() {
-	for _, h := range p.held(false) {
+	banked := func(q *book.Queen) bool {
+		_, alone := handover.Alone(p.view, q)
+		return !q.Virgin && !alone
+	}
+	for _, h := range p.held(banked) {
 		f := Finding{
 			Rule: BankMated,
 			What: fmt.Sprintf("%s caged", count(len(h.queens), "mated queen")),
@@ -81,8 +86,46 @@ func (p *pass) bankMated() {
 			Do:   "Hand over or use the queens banked first",
 			Used: []practice.Key{practice.MatedBankMost, practice.MatedBankSurvival},
 		}
-		p.addHeld(h, f)
+		p.addHeld(h, h.from, f)
 	}
+}
+
+// cagedAlone: mated queens in no bank keep a few days; those who go to an order by then need none.
+func (p *pass) cagedAlone() {
+	goes := map[book.QueenID]calendar.Day{}
+	for _, o := range p.sheet.Orders {
+		for _, q := range o.Queens {
+			goes[q.ID] = o.On
+		}
+	}
+	left := func(q *book.Queen) bool {
+		until, alone := handover.Alone(p.view, q)
+		on, ordered := goes[q.Queen]
+		return !q.Virgin && alone && (!ordered || on > until)
+	}
+	for _, h := range p.held(left) {
+		f := Finding{
+			Rule: CagedAlone,
+			What: fmt.Sprintf("%s caged, in no bank", count(len(h.queens), "mated queen")),
+			Why:  fmt.Sprintf("the first one since %s; a cage by itself keeps a queen for %s at most", p.home().day(first(h)).ShortFrom(p.today), count(int(p.days(practice.CagedMost)), "day")),
+			Do:   p.outOfCages(h),
+			Used: []practice.Key{practice.CagedMost},
+		}
+		p.addHeld(h, max(h.from, h.by-1), f)
+	}
+}
+
+// outOfCages says what is to be done with queens caged in no bank: those caged for too long are looked at first.
+func (p *pass) outOfCages(h *held) string {
+	switch one := len(h.queens) == 1; {
+	case one && h.by < p.today:
+		return "Look how she is, then hang her into a bank, or hand her over"
+	case one:
+		return "Hang her into a bank, or hand her over"
+	case h.by < p.today:
+		return "Look how they are, then hang them into a bank, or hand them over"
+	}
+	return "Hang them into a bank, or hand them over"
 }
 
 func first(h *held) time.Time {
@@ -95,7 +138,8 @@ func first(h *held) time.Time {
 	return t
 }
 
-func (p *pass) addHeld(h *held, f Finding) {
+// addHeld adds what is to be done with those held, best up to a day: after it, it presses.
+func (p *pass) addHeld(h *held, best calendar.Day, f Finding) {
 	y := p.home()
 	f.Of, f.Act, f.Since, f.Sure = h.of, ActSeeToBank, first(h), sureRecorded
 	if c, ok := h.of.Colony(); ok {
@@ -107,16 +151,16 @@ func (p *pass) addHeld(h *held, f Finding) {
 	for _, q := range h.queens {
 		f.Also = append(f.Also, q.Queen.Subject())
 	}
-	f.From, f.Best, f.By = course.Days(h.from, h.from, h.by, y.zone)
+	f.From, f.Best, f.By = course.Days(h.from, best, h.by, y.zone)
 	p.add(y, f)
 }
 
-// held gathers the caged queens by the place they are in.
-func (p *pass) held(virgins bool) []*held {
+// held gathers the caged queens who count by the place they are in.
+func (p *pass) held(counts func(*book.Queen) bool) []*held {
 	var all []*held
 	at := map[book.Subject]*held{}
 	for q := range p.view.Queens() {
-		if !q.Caged() || q.Virgin != virgins {
+		if !q.Caged() || !counts(q) {
 			continue
 		}
 		h := at[q.Where]

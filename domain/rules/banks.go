@@ -8,6 +8,7 @@ import (
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/course"
+	"lidmark/domain/handover"
 	"lidmark/domain/practice"
 )
 
@@ -62,10 +63,13 @@ func (b Bank) First() calendar.Day { return b.Kept[0].By }
 func (b Bank) Last() calendar.Day { return b.Kept[len(b.Kept)-1].By }
 
 // keeps is how long a caged queen keeps: the day from which she should be used, and the
-// last one.
+// last one; a mated one in no bank should be seen to at once.
 func keeps(v *book.View, c *course.Course, q *book.Queen) (from, by calendar.Day) {
 	n, day := v.Numbers(), q.Since.Day(v.Zone())
 	days := func(k practice.Key) calendar.Day { return calendar.Day(n.Days(k)) }
+	if until, alone := handover.Alone(v, q); alone && !q.Virgin {
+		return min(day, until), until
+	}
 	if !q.Virgin {
 		by = day + days(practice.MatedBankMost)
 		return by, by

@@ -213,6 +213,9 @@ func (i HandOver) check(c *checker) {
 	}
 	if q.Virgin {
 		c.warn(queenName(c.view, q)+" is a virgin: nobody saw her lay", "Take a queen who lays")
+	} else if until, alone := handover.Alone(c.view, q); alone && q.Caged() && until < c.view.Today() {
+		c.warn(fmt.Sprintf("caged since %s, in no bank: a cage keeps a queen for %s at most", q.Since.Day(c.view.Zone()).ShortFrom(c.view.Today()), count(int(c.days(practice.CagedMost)), "day")),
+			"Look how she is before she goes", practice.CagedMost)
 	}
 	i.forOrder(c, q)
 	if !q.From.IsZero() {

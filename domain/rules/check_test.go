@@ -310,6 +310,20 @@ var plans = []planned{
 		warned: "the queen in cage 1 is a virgin: nobody saw her lay", do: "Take a queen who lays",
 	},
 	{
+		name: "a queen caged by herself on the last day that a cage keeps her", write: caughtOn20June, at: "2027-06-23 18:00",
+		plan: rules.HandOver{Queen: booktest.Queen("a")},
+	},
+	{
+		name: "a queen caged by herself a day longer", write: caughtOn20June, at: "2027-06-24 08:00", plan: rules.HandOver{Queen: booktest.Queen("a")},
+		warned: "caged since Sun 20 Jun, in no bank: a cage keeps a queen for 3 days at most", do: "Look how she is before she goes",
+	},
+	{
+		name: "a queen in a bank for as long", write: func(p *booktest.Pen) {
+			caughtOn20June(p)
+			p.Write(book.QueenBanked{Queen: booktest.Queen("a"), Bank: booktest.Colony("K1")})
+		}, at: "2027-06-24 08:00", plan: rules.HandOver{Queen: booktest.Queen("a")},
+	},
+	{
 		name: "a queen handed over twice", write: func(p *booktest.Pen) {
 			caughtOn20June(p)
 			p.Write(book.QueenHandedOver{Queen: booktest.Queen("a"), To: "a neighbour"})

@@ -338,6 +338,22 @@ var table = []found{
 		p.At("2027-06-20 18:00").Write(book.QueenCaught{Nuc: booktest.Nuc("A1"), Queen: booktest.Queen("a"), Label: "7"},
 			book.QueenBanked{Queen: booktest.Queen("a"), Bank: booktest.Colony("K1")})
 	}, "2027-08-05 09:00", rules.Pressing, "1 mated queen caged in K1"},
+	{rules.CagedAlone, "on the day of the catch", caughtOn20June, "2027-06-20 19:00", rules.Open, "1 mated queen caged, in no bank"},
+	{rules.CagedAlone, "the day before the last", caughtOn20June, "2027-06-22 19:00", rules.Open, "1 mated queen caged, in no bank"},
+	{rules.CagedAlone, "on the last day", caughtOn20June, "2027-06-23 08:00", rules.Pressing, "1 mated queen caged, in no bank"},
+	{rules.CagedAlone, "longer than a cage keeps her", caughtOn20June, "2027-06-24 08:00", rules.Pressing, "1 mated queen caged, in no bank"},
+	{rules.CagedAlone, "in a bank", func(p *booktest.Pen) {
+		caughtOn20June(p)
+		p.Write(book.QueenBanked{Queen: booktest.Queen("a"), Bank: booktest.Colony("K1")})
+	}, "2027-06-24 08:00", 0, ""},
+	{rules.CagedAlone, "for an order that is fetched in time", func(p *booktest.Pen) {
+		caughtOn20June(p)
+		p.Write(book.OrderTaken{Order: booktest.Order("40"), Number: "40", Queens: 1, By: calendar.Date(2027, 6, 23)})
+	}, "2027-06-21 08:00", 0, ""},
+	{rules.CagedAlone, "for an order a day later", func(p *booktest.Pen) {
+		caughtOn20June(p)
+		p.Write(book.OrderTaken{Order: booktest.Order("40"), Number: "40", Queens: 1, By: calendar.Date(2027, 6, 24)})
+	}, "2027-06-21 08:00", rules.Open, "1 mated queen caged, in no bank"},
 	{rules.BankFull, "two cages where one is taken", func(p *booktest.Pen) {
 		p.At("2027-05-05 18:00").Write(graft(4, 2), book.NumberChanged{Number: practice.BankPlaces.String(), Value: 1})
 		p.At("2027-05-17 18:00").Write(book.VirginCaged{Queen: booktest.Queen("v1"), Batch: batch(4), Label: "1", Bank: booktest.Colony("K1")})

@@ -57,6 +57,7 @@ func table() []row {
 		{rule: Robbers, doc: "exposed to robbers", season: (*pass).robbers},
 		{rule: BankVirgins, doc: "virgins in cages too long", season: (*pass).bankVirgins},
 		{rule: BankMated, doc: "mated queens in cages too long", season: (*pass).bankMated},
+		{rule: CagedAlone, doc: "mated queens in cages, in no bank", season: (*pass).cagedAlone},
 		{rule: BankFull, doc: "more queens in a bank than it takes, or on the way into one", season: (*pass).bankFull},
 		{rule: Standstill, doc: "a disease is suspected: nothing leaves the yard", yard: (*pass).standstill},
 		{rule: AfterTreatment, doc: "the label of a treatment asks to wait", nuc: (*pass).treatedNuc, yard: (*pass).treatedYard, season: (*pass).treatedColonies},
@@ -104,6 +105,7 @@ const (
 	Robbers        Rule = "robbers"
 	BankVirgins    Rule = "virgins in cages"
 	BankMated      Rule = "queens in cages"
+	CagedAlone     Rule = "queens in no bank"
 	BankFull       Rule = "bank is full"
 	Standstill     Rule = "standstill"
 	AfterTreatment Rule = "wait after treatment"

@@ -78,5 +78,8 @@ func (s State) BankWhy(b rules.Bank) string {
 	if b.Virgins {
 		return fmt.Sprintf("since %s; virgins keep well for %d days, %d at most, and have to mate by %d days of age", b.Since().Short(), n.Days(practice.VirginBankGood), n.Days(practice.VirginBankMost), n.Days(practice.VirginLate))
 	}
+	if _, hangs := b.Of.Colony(); !hangs {
+		return fmt.Sprintf("since %s; in no bank mated queens keep for %d days at most", b.Since().Short(), n.Days(practice.CagedMost))
+	}
 	return fmt.Sprintf("since %s; mated queens keep for %d days at most", b.Since().Short(), n.Days(practice.MatedBankMost))
 }

@@ -32,6 +32,11 @@ func TestBanksHaveLanes(t *testing.T) {
 	if says := w.BankName(all[0]) + ": " + w.BankWhy(all[0]); !strings.HasPrefix(says, "S11: since ") || !strings.Contains(says, "7 at most") || !strings.Contains(says, "days of age") {
 		t.Errorf("why: %q", says)
 	}
+	loose := all[1]
+	loose.Of = book.Subject{}
+	if says := w.BankName(loose) + ": " + w.BankWhy(loose); !strings.HasPrefix(says, "cages: since ") || !strings.Contains(says, "in no bank mated queens keep for 3 days at most") {
+		t.Errorf("why: %q", says)
+	}
 	b := all[0]
 	b.Kept = slices.Clone(b.Kept)
 	for i := range b.Kept {
