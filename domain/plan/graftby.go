@@ -37,6 +37,11 @@ func (p *Planner) GraftBy(w Wish) (by GraftBy) {
 	return by
 }
 
+// LadderBy is the ladder of a graft on that day, and the yard in which its queens fly.
+func (p *Planner) LadderBy(b GraftBy) (Ladder, book.YardID) {
+	return p.Ladder(p.graftOf(b.wish, b.Day), cellsGuess(b.wish), b.wish.Yard), b.wish.Yard
+}
+
 // Bounds of what is tried for [Planner.TooFew]: so many larvae a nuc fill all of them but where a graft
 // fails, and so many nucs a queen that is wished are enough for any certainty. Conventions of the program.
 const (

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"lidmark/domain/book"
 	"lidmark/domain/calendar"
 	"lidmark/domain/handover"
 	"lidmark/domain/plan"
@@ -51,8 +52,8 @@ func (p *pass) orderShort(o handover.Served, since calendar.Day) {
 	}
 	f.Do = fmt.Sprintf("Ring %s: %s", customer(o.Order), o.TooLate().Said(func(d calendar.Day) string { return d.ShortFrom(p.today) }))
 	if by := o.GraftBy; by.Day != 0 {
-		begin := by.Day - p.days(practice.ConfineBreederBefore)
-		f.Do = fmt.Sprintf("Plan a graft for %s more, by %s; its breeder is confined on %s", count(more, "queen"), by.Said(func(d calendar.Day) string { return d.ShortFrom(p.today) }), begin.ShortFrom(p.today))
+		begin, first := p.beforeGraft(by)
+		f.Do = fmt.Sprintf("Plan a graft for %s more, by %s; %s", count(more, "queen"), by.Said(func(d calendar.Day) string { return d.ShortFrom(p.today) }), first)
 		if begin <= p.today+soonToBegin {
 			f.Severity = Pressing
 		}
@@ -62,6 +63,21 @@ func (p *pass) orderShort(o handover.Served, since calendar.Day) {
 		f.By = max(begin, p.today).Start(y.zone)
 	}
 	p.note(y, f)
+}
+
+// beforeGraft says which steps before a graft that nobody planned yet have their days, and which is the first of
+// them: its breeder is confined, and before that drone comb is hung in, where a drone colony is there, no comb
+// serves already and its drones can still be ripe when the first virgins fly.
+func (p *pass) beforeGraft(by plan.GraftBy) (begin calendar.Day, said string) {
+	l, yard := p.ladders().LadderBy(by)
+	begin = l.Rung(plan.Confine).By
+	said = "its breeder is confined on " + begin.ShortFrom(p.today)
+	comb := l.Rung(plan.DroneComb).By
+	flies := book.BatchPlan{BatchPlanned: book.BatchPlanned{Yard: yard}}
+	if comb < p.today || len(p.ladders().DroneColoniesNear(yard)) == 0 || !p.wantsComb(flies, l, p.combsIn()) {
+		return begin, said
+	}
+	return min(comb, begin), "drone comb is hung in by " + comb.ShortFrom(p.today) + ", " + said
 }
 
 // soonToBegin is within how many days of the first step that cannot be made up for a graft that nobody
