@@ -50,17 +50,17 @@ func (p *Planner) LadderOf(b book.BatchPlan) Ladder {
 		at = day.At(b.Minute/60, b.Minute%60, p.view.Zone())
 	}
 	larvae := max(1, b.Larvae)
-	return p.ladderAt(at, larvae, p.reared().Ripe(larvae), b.Yard)
+	return p.ladderAt(at, larvae, p.reared().Ripe(larvae), b.Nucs, b.Yard)
 }
 
 // ladderAt is the ladder of a batch, kept.
-func (p *Planner) ladderAt(at time.Time, cells int, ripe float64, yard book.YardID) Ladder {
-	key := ladderKey{at.Unix(), cells, ripe, yard}
+func (p *Planner) ladderAt(at time.Time, cells int, ripe float64, nucs int, yard book.YardID) Ladder {
+	key := ladderKey{at.Unix(), cells, ripe, nucs, yard}
 	p.mu.Lock()
 	l, known := p.ladders[key]
 	p.mu.Unlock()
 	if !known {
-		l = p.ladder(at, cells, ripe, yard)
+		l = p.ladder(at, cells, ripe, float64(nucs), yard)
 		p.mu.Lock()
 		p.ladders[key] = l
 		p.mu.Unlock()
@@ -73,6 +73,7 @@ type ladderKey struct {
 	graft int64
 	cells int
 	ripe  float64 // of them
+	nucs  int
 	yard  book.YardID
 }
 

@@ -99,3 +99,31 @@ func TestCountedCellsAreGivenWhereThereIsTimeForAll(t *testing.T) {
 		}
 	}
 }
+
+// By hand: 20 nucs at four minutes take 80, of which there are 60 on the eve of the day on which the cells are
+// given; the day before has room. For 15 nucs, or where no day of the window has room, it is the eve.
+func TestNucsAreMadeUpWhereThereIsTimeForAll(t *testing.T) {
+	for _, c := range []struct {
+		nucs, before int // minutes free on the day before the eve
+		want         calendar.Day
+	}{{15, 720, 1}, {20, 720, 2}, {20, 60, 1}} {
+		pen, week := yardOf(40), [7]book.FreeHours{}
+		for d := range week {
+			week[d] = book.FreeHours{From: 480, Until: 540}
+		}
+		pen.Write(book.PersonDescribed{Person: booktest.Person("Ida"), Name: "Ida M.", Free: week})
+		id := booktest.Batch("4")
+		pen.Write(book.BatchPlanned{Batch: id, Day: day(t, "2027-05-28"), Minute: 9 * 60, Yard: booktest.Yard("home"), Larvae: 60, Nucs: c.nucs})
+		ladder := func() plan.Ladder {
+			p := plannerOf(pen, "2027-05-11 08:00")
+			b, _ := p.View().BatchPlan(id)
+			return p.LadderOf(b)
+		}
+		give := ladder().Rung(plan.GiveCells).Best
+		pen.Write(book.HoursOn{Person: booktest.Person("Ida"), Day: give - 2, FreeHours: book.FreeHours{From: 480, Until: 480 + c.before}})
+		l := ladder()
+		if up := l.Rung(plan.MakeUpNucs); l.Rung(plan.GiveCells).Best != give || up.Best != give-c.want || up.From != give-2 {
+			t.Errorf("%d nucs, %d min: made up on %s, want %d days before %s", c.nucs, c.before, up.Best, c.want, give)
+		}
+	}
+}

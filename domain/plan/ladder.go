@@ -108,11 +108,13 @@ const usualGraftHour = 15
 // Ladder is the ladder of a batch of so many larvae grafted at an instant, whose
 // queens fly from a yard.
 func (p *Planner) Ladder(graft time.Time, larvae int, yard book.YardID) Ladder {
-	return p.ladder(graft, larvae, p.reared().Ripe(larvae), yard)
+	ripe := p.reared().Ripe(larvae)
+	return p.ladder(graft, larvae, ripe, ripe, yard)
 }
 
-// ladder is the ladder of a batch of so many cells, of which so many are to be given.
-func (p *Planner) ladder(graft time.Time, cells int, ripe float64, yard book.YardID) Ladder {
+// ladder is the ladder of a batch of so many cells, of which so many are to be given, and for which so
+// many nucs are made up.
+func (p *Planner) ladder(graft time.Time, cells int, ripe, nucs float64, yard book.YardID) Ladder {
 	z := zoned{p.course.Zone(yard)}
 	l := Ladder{
 		Graft: graft, Day: z.day(graft),
@@ -124,7 +126,7 @@ func (p *Planner) ladder(graft time.Time, cells int, ripe float64, yard book.Yar
 		l.Rungs[s].Step = Step(s + 1)
 	}
 	p.beforeGraft(&l)
-	p.untilCells(&l, z, ripe*p.numbers.Get(practice.MinutesGiveCell))
+	p.untilCells(&l, z, ripe, nucs)
 	p.afterCells(&l, z)
 	p.free(&l, z)
 	return l
@@ -151,8 +153,9 @@ func (p *Planner) beforeGraft(l *Ladder) {
 
 // untilCells are the steps from the graft until its cells are given, by its own clock;
 // they are best given on a day on which somebody has the minutes that giving them takes, and their
-// nucs made up on the last one before on which somebody is free.
-func (p *Planner) untilCells(l *Ladder, z zoned, minutes float64) {
+// nucs made up on the last one before on which somebody has those for that, all of them mini nucs
+// that are made up anew.
+func (p *Planner) untilCells(l *Ladder, z zoned, ripe, nucs float64) {
 	for _, w := range l.Clock.Windows(z.zone) {
 		if s := stepOf[w.Step]; s != 0 {
 			l.set(s, l.Day+calendar.Day(w.From), l.Day+calendar.Day(w.Best), l.Day+calendar.Day(w.By))
@@ -161,10 +164,10 @@ func (p *Planner) untilCells(l *Ladder, z zoned, minutes float64) {
 	give := &l.Rungs[GiveCells-1]
 	give.Hard = l.Clock.Hard()
 	give.By = z.day(give.Hard)
-	give.Best = p.whenFree(*give, z, minutes)
+	give.Best = p.whenFree(*give, z, ripe*p.numbers.Get(practice.MinutesGiveCell))
 	up := Rung{From: give.Best - p.days(practice.NucsMadeUpEarliest), By: give.Best - p.days(practice.NucsMadeUpBefore)}
 	up.Best = up.By
-	l.set(MakeUpNucs, up.From, p.whenFree(up, z, 0), up.By)
+	l.set(MakeUpNucs, up.From, p.whenFree(up, z, min(ripe, nucs)*p.numbers.Get(practice.MinutesMakeUp)), up.By)
 }
 
 // stepOf is what a window of a batch's table is here.

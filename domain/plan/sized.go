@@ -6,19 +6,19 @@ import (
 	"lidmark/domain/bee"
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
-	"lidmark/domain/practice"
 )
 
-// Sized is a ladder for another number of larvae: of more cells one walks sooner.
+// Sized is a ladder for another number of larvae, and nucs: of more cells one walks sooner, and more
+// nucs want a day with more time.
 // All that stands on the weather stays as it is; that is most of the work of one.
-func (p *Planner) Sized(l Ladder, larvae int, yard book.YardID) Ladder {
+func (p *Planner) Sized(l Ladder, larvae, nucs int, yard book.YardID) Ladder {
 	z := zoned{p.course.Zone(yard)}
 	l.Clock = bee.Batch{Graft: l.Graft, Cells: larvae}.Clock(p.numbers)
 	l.Rungs = slices.Clone(l.Rungs)
 	for i := range l.Rungs {
 		l.Rungs[i].NobodyFree = false
 	}
-	p.untilCells(&l, z, p.reared().Ripe(larvae)*p.numbers.Get(practice.MinutesGiveCell))
+	p.untilCells(&l, z, p.reared().Ripe(larvae), float64(nucs))
 	p.free(&l, z)
 	return l
 }

@@ -27,7 +27,7 @@ func (p *Planner) Waiting(b *book.Batch) Wanting {
 	s.StartersSet = true
 	s.NucsMade = s.NucsMade && p.live()[s.Yard] > 0
 	s.Nucs = max(0, min(ripe, l.Nucs))
-	return Wanting{p.ladderAt(b.At.Instant, max(1, b.Cells()), float64(ripe), s.Yard), s}
+	return Wanting{p.ladderAt(b.At.Instant, max(1, b.Cells()), float64(ripe), s.Nucs, s.Yard), s}
 }
 
 // liveNucs are how many nucs of each yard are alive and free for a cell, by the calendar.

@@ -278,7 +278,7 @@ func (p *Planner) size(a *Answer, ladders []Ladder) {
 		if done, planned := p.view.BatchPlan(a.Not); planned && i == 0 {
 			s = s.without(done)
 		}
-		a.Batches = append(a.Batches, Batch{p.Sized(l, max(1, s.Larvae), a.Yard), z.grafts[i], s})
+		a.Batches = append(a.Batches, Batch{p.Sized(l, max(1, s.Larvae), s.Nucs, a.Yard), z.grafts[i], s})
 	}
 }
 

@@ -223,7 +223,7 @@ func (g *ground) ladder(yard book.YardID, day calendar.Day, larvae int) plan.Lad
 		if larvae == 0 {
 			l = g.planner.Ladder(g.planner.GraftAt(day), 1, yard)
 		} else {
-			l = g.planner.Sized(g.ladder(yard, day, 0), larvae, yard)
+			l = g.planner.Sized(g.ladder(yard, day, 0), larvae, larvae, yard)
 		}
 		g.ladders[key] = l
 	}
