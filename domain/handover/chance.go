@@ -34,11 +34,22 @@ func (s *Sheet) Chance(p *plan.Planner, order int, by calendar.Day) float64 {
 	return c.Chances(p)[c.Queens]
 }
 
-// Counted is what the order of a place in the sheet can count on by a day.
+// Counted is what the order of a place in the sheet can count on by a day: what was grafted for nobody
+// among it where it is surer so, see [Sheet.fromCells].
 func (s *Sheet) Counted(p *plan.Planner, order int, by calendar.Day) Counted {
-	o, v := &s.Orders[order], p.View()
-	planned := plansFor(v, o.Order.Order)
 	batches := plannedBatches(p)
+	all := s.countedWith(p, order, by, batches)
+	if own := ownOf(batches); slices.ContainsFunc(batches, func(b plannedBatch) bool { return b.free && b.serves(&s.Orders[order]) }) {
+		if alone := s.countedWith(p, order, by, own); alone.Chances(p)[alone.Queens] > all.Chances(p)[all.Queens] {
+			return alone
+		}
+	}
+	return all
+}
+
+// countedWith is [Sheet.Counted] with some batches.
+func (s *Sheet) countedWith(p *plan.Planner, order int, by calendar.Day, batches []plannedBatch) Counted {
+	o, planned := &s.Orders[order], plansFor(p.View(), s.Orders[order].Order.Order)
 	wanted := o.Short
 	for _, b := range s.Orders[:order] {
 		also := slices.ContainsFunc(planned, func(w book.BatchPlan) bool { return slices.Contains(w.Orders, b.Order.Order) }) || waitsWith(batches, &b, o)
@@ -47,6 +58,8 @@ func (s *Sheet) Counted(p *plan.Planner, order int, by calendar.Day) Counted {
 			wanted += b.Short
 		case also:
 			wanted += b.Short - b.Coming
+		case shares && b.Next.Day != 0 && b.Next.Day <= by: // too late for its own day, but before this one
+			wanted += b.Short
 		case shares:
 			wanted += b.Coming
 		}

@@ -34,23 +34,15 @@ func (s *Sheet) plan(p *plan.Planner) {
 
 // fromCells says how many queens an order is given by its batches that are grafted, of whom nobody
 // knows more than that: so many more than are to be expected from nucs as are ready by its day as
-// surely as [sureOf] has it, after what the orders before it are told of the same.
+// surely as [sureOf] has it, after what the orders before it are told of the same. Those that were grafted for
+// nobody can make it surer, never less sure: where more orders want them than they are enough for, it
+// has its own.
 func (s *Sheet) fromCells(p *plan.Planner, i int, batches []plannedBatch) {
 	o := &s.Orders[i]
-	left := cellsFor(batches, o)
-	if len(left) == 0 {
-		return
+	n := s.countedOf(p, i, batches)
+	if own := ownOf(batches); len(own) < len(batches) {
+		n = max(n, s.countedOf(p, i, own))
 	}
-	before, all := 0, s.supply(p, i, left)
-	for _, b := range s.Orders[:i] {
-		switch {
-		case waitsWith(batches, &b, o):
-			before += b.Coming + b.cells
-		case shares(b.Order, o.Order):
-			before += b.Coming
-		}
-	}
-	n := most(before+o.Short, all, o.Order, o.Catch, sureOf(p, o.Catch, left...)) - before
 	n = min(n, o.Short) - o.Coming
 	for b := range batches {
 		if b := &batches[b]; n > 0 && b.left != nil && b.serves(o) {
@@ -59,6 +51,31 @@ func (s *Sheet) fromCells(p *plan.Planner, i int, batches []plannedBatch) {
 		}
 	}
 	o.Planned += o.cells
+}
+
+// countedOf is how many queens nucs and the cells of some batches give an order by its day, after what the
+// orders before it are told of the same; 0 where none of them serves it.
+func (s *Sheet) countedOf(p *plan.Planner, i int, batches []plannedBatch) int {
+	o := &s.Orders[i]
+	left := cellsFor(batches, o)
+	if len(left) == 0 {
+		return 0
+	}
+	before := 0
+	for _, b := range s.Orders[:i] {
+		switch {
+		case waitsWith(batches, &b, o):
+			before += b.Coming + b.cells
+		case shares(b.Order, o.Order):
+			before += b.Coming
+		}
+	}
+	return most(before+o.Short, s.supply(p, i, left), o.Order, o.Catch, sureOf(p, o.Catch, left...)) - before
+}
+
+// ownOf are those of some batches that are for somebody.
+func ownOf(batches []plannedBatch) []plannedBatch {
+	return slices.DeleteFunc(slices.Clone(batches), func(b plannedBatch) bool { return b.free })
 }
 
 // graft says until when to graft what an order misses and is not planned, and whether it
