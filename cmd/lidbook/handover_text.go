@@ -141,7 +141,7 @@ func (a *app) printShort(v *book.View, o servedShape) {
 		}
 		a.line("%s: ring %s today: %s; %s, see lidbook wish", short, o.Customer, o.tooLate, gives)
 	case handover.RingLater:
-		a.line("%s: ring %s today: %s, of what stands in nucs, %s%s", short, o.Customer, o.tooLate, plan.OfHundred(o.Chance), asItStands(o))
+		a.line("%s: ring %s today: %s, of what stands in nucs%s", short, o.Customer, o.tooLate, asItStands(o))
 	default:
 		in := "in time, "
 		if o.Late > 0 {

@@ -36,7 +36,7 @@ type Served struct {
 	Look    []*book.Nuc  // nucs with eggs into which looks are due that may show all that is missing: they come before anything else
 	GraftBy plan.GraftBy // by when to graft for those that are still missing; its zero value: none is missing, or none is in time
 	Lost    bool         // neither what stands in nucs nor what is planned keeps it, and no graft is in time any more
-	Soonest calendar.Day // of one that is lost, the soonest day by which what it misses can be there, of nucs or of a graft
+	Soonest plan.Soonest // of one that is lost, the soonest day by which what it misses can be there, of nucs or of a graft
 
 	rank  int // among the orders
 	cells int // of those planned, queens of cells that are still to be given
@@ -93,12 +93,12 @@ func (s *Sheet) Explain(p *plan.Planner, i int) {
 }
 
 // soonest is the day by which an order can have what it misses: of what stands in nucs, else of a graft.
-func (s *Sheet) soonest(p *plan.Planner, i int) calendar.Day {
+func (s *Sheet) soonest(p *plan.Planner, i int) plan.Soonest {
 	o := s.Orders[i]
-	if next := s.expect(p, i).Day; next != 0 {
-		return next
+	if next := s.expect(p, i); next.Day != 0 {
+		return plan.Soonest{Day: next.Day, Chance: next.Chance}
 	}
-	return p.Possible(plan.Wish{Queens: o.Missing(), Larvae: 2 * o.Missing(), By: o.On}).Nearest // larvae are said so that none need be found
+	return p.Possible(plan.Wish{Queens: o.Missing(), By: o.On}).Soonest()
 }
 
 // TooLate is that the order cannot be kept any more.

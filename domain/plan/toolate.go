@@ -9,15 +9,31 @@ import (
 // TooLate is that queens can not be there in time any more: how many, the day by which they are wanted, and
 // the soonest by which they can be there, none where that is not known or not later.
 type TooLate struct {
-	Queens      int
-	Line        string // of which they are to be; "": any
-	By, Soonest calendar.Day
-	NoNuc       bool // a graft would be in time, and finds no nuc free
+	Queens  int
+	Line    string // of which they are to be; "": any
+	By      calendar.Day
+	Soonest Soonest
+	NoNuc   bool // a graft would be in time, and finds no nuc free
 }
+
+// Soonest is the soonest day by which queens can be there at all, and the chance that all of them are. Its
+// zero value: none is known.
+type Soonest struct {
+	Day    calendar.Day
+	Chance float64
+}
+
+// Said is the day with its chance: "the soonest day is Mon 7 Jun, then with 38 of 100".
+func (s Soonest) Said(said func(calendar.Day) string) string {
+	return "the soonest day is " + said(s.Day) + ", then with " + OfHundred(s.Chance)
+}
+
+// Soonest is the soonest day by which the queens of a wish that is not in time can be there.
+func (a Answer) Soonest() Soonest { return Soonest{a.Nearest, a.Then.AtLeast(a.Queens)} }
 
 // TooLate is that a wish is not in time.
 func (a Answer) TooLate() TooLate {
-	return TooLate{Queens: a.Queens, Line: a.Line, By: a.By, Soonest: a.Nearest, NoNuc: a.Full.Day != 0 && a.Full.inTime}
+	return TooLate{Queens: a.Queens, Line: a.Line, By: a.By, Soonest: a.Soonest(), NoNuc: a.Full.Day != 0 && a.Full.inTime}
 }
 
 // Head begins the sentence: "no graft is in time for 40 queens".
@@ -29,11 +45,11 @@ func (t TooLate) Head() string {
 	return strings.TrimSpace(none + " for " + QueensSaid(t.Queens) + " " + t.Line)
 }
 
-// Rest ends it: "by Sat 15 May; the soonest day is Mon 7 Jun". A day is said by said.
+// Rest ends it: "by Sat 15 May; the soonest day is Mon 7 Jun, then with 38 of 100". A day is said by said.
 func (t TooLate) Rest(said func(calendar.Day) string) string {
 	rest := "by " + said(t.By)
-	if t.Soonest > t.By {
-		rest += "; the soonest day is " + said(t.Soonest)
+	if t.Soonest.Day > t.By {
+		rest += "; " + t.Soonest.Said(said)
 	}
 	return rest
 }

@@ -71,12 +71,12 @@ var casteRows = []Number{
 	},
 	{
 		Key: DronesUntil, Name: "drones_until", Title: "Drones are thrown out, after the longest day from", Unit: Day,
-		Default: 70, Min: 20, Max: 150, Source: "thrown out from late August on in keepers' pages of Britain and the north of America; later where forage lasts and colonies have no queen, sooner in dearth (honeybee.drawwing.org)",
+		Default: 70, Min: 20, Max: 150, Source: "thrown out from late August on in keepers' pages of Britain and the north of America; later where forage lasts and colonies have no queen, sooner in dearth (a teaching page)",
 		Confidence: Taught, Used: "plan of a batch, last graft that makes sense",
 	},
 	{
 		Key: DronesThrownOut, Name: "drones_thrown_out", Title: "Until the last drones are thrown out", Unit: Day,
-		Default: 14, Min: 1, Max: 60, Source: "it can take a few weeks to remove all drones from a colony (honeybee.drawwing.org); the days are ours",
+		Default: 14, Min: 1, Max: 60, Source: "it can take a few weeks to remove all drones from a colony (a teaching page); the days are ours",
 		Confidence: Taught, Used: "plan of a batch, last graft that makes sense",
 	},
 	{

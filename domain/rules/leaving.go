@@ -98,8 +98,8 @@ func (p *pass) tell(i int) string {
 		return "look first for capped worker brood in " + o.LookAt()
 	}
 	ring := "ring " + customer(o.Order)
-	if o.Soonest > p.today {
-		ring += ": the soonest day is " + o.Soonest.ShortFrom(p.today)
+	if o.Soonest.Day > p.today {
+		ring += ": " + o.Soonest.Said(func(d calendar.Day) string { return d.ShortFrom(p.today) })
 	}
 	return ring
 }

@@ -17,7 +17,7 @@ type Flights struct {
 	Colonies []*book.Colony // with drones, in the yard or near it
 	Days     []DroneDay
 	Best     []Days       // on which drones of the combs that are in or planned are at their best
-	Short    calendar.Day // first day on which the drones are not enough; 0: they are
+	Short    calendar.Day // first day on which the drones are not enough, and more comb would help; 0: there is none
 	CombBy   calendar.Day // by which comb, or more of it, must hang for that day
 }
 
@@ -29,7 +29,7 @@ func DronesByDay(p *plan.Planner, yard book.YardID) Flights {
 	}
 	c := circleOf(circlesOf(p), yard)
 	f := Flights{Yard: p.View().Yard(yard), Colonies: p.DroneColoniesNear(yard), Days: c.days(p, all), Best: c.best(p, all)}
-	if i := slices.IndexFunc(f.Days, func(d DroneDay) bool { return !d.Enough() }); i >= 0 {
+	if i := slices.IndexFunc(f.Days, func(d DroneDay) bool { return !d.Enough() && d.Drones != OutOfSeason }); i >= 0 {
 		f.Short = f.Days[i].Day
 		f.CombBy = f.Short - calendar.Day(p.View().Numbers().Days(practice.DroneRipe))
 	}
@@ -70,18 +70,24 @@ func (d DroneDay) Enough() bool { return d.Colonies >= d.Wanted && d.Drones == A
 // Drones is how far the drones of combs are.
 type Drones uint8
 
-// The drones: of no comb, of one that is too young, ripe, and ripe but too old.
+// The drones: of no comb, of one that is too young, ripe but too old, and ripe; and of any comb on a day on
+// which colonies are taken to have hardly any, see [plan.Planner.DronesOn].
 const (
 	NoDroneComb Drones = iota
 	NotRipe
 	PastTheirBest
 	AtTheirBest
+	OutOfSeason
 )
 
 // String is how far they are in the keeper's words.
 func (d Drones) String() string {
-	return [...]string{"no drone comb", "not ripe yet", "past their best", "at their best"}[d]
+	return [...]string{"no drone comb", "not ripe yet", "past their best", "at their best", "out of season"}[d]
 }
+
+// hardlyAny is the share of its drones under which a yard is said to have none of the season. Common practice,
+// no source: a wish says the same of fewer than half.
+const hardlyAny = 0.5
 
 // days are the days from the view's on which virgins of some batches fly to the drones of the
 // circle.
@@ -96,9 +102,14 @@ func (c circle) days(p *plan.Planner, all []*load) (days []DroneDay) {
 		}
 	}
 	for d, n := range virgins {
-		if n > 0 {
-			days = append(days, DroneDay{d, n, c.colonies, plan.DroneColoniesFor(n, p.View().Numbers()), c.drones(p, d, all)})
+		if n == 0 {
+			continue
 		}
+		drones := c.drones(p, d, all)
+		if p.DronesOn(c.of[0], d) < hardlyAny {
+			drones = OutOfSeason
+		}
+		days = append(days, DroneDay{d, n, c.colonies, plan.DroneColoniesFor(n, p.View().Numbers()), drones})
 	}
 	slices.SortFunc(days, func(a, b DroneDay) int { return int(a.Day - b.Day) })
 	return days

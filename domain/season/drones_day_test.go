@@ -202,3 +202,23 @@ func TestPlannedDroneCombIsInOnADayAhead(t *testing.T) {
 		t.Error("nobody flies")
 	}
 }
+
+// Late in the year nobody has drones, whatever comb hung: a day of flights then says so as a wish does,
+// and names no comb that would help.
+func TestOutOfSeasonNoCombHelps(t *testing.T) {
+	pen := booktest.Pen{Entries: demo.Season(day(t, "2027-11-27"), time.UTC)}
+	p := plan.New(course.New(pen.View("2027-11-27 08:00")))
+	days := 0
+	for y := range p.View().Yards() {
+		f := season.DronesByDay(p, y.Yard)
+		for _, d := range f.Days {
+			days++
+			if p.DronesOn(y.Yard, d.Day) > 0 || d.Drones != season.OutOfSeason || d.Enough() || f.Short != 0 {
+				t.Errorf("%s, %s: %s, short from %s", y.Name, d.Day, d.Drones, f.Short)
+			}
+		}
+	}
+	if days == 0 {
+		t.Error("no virgin flies")
+	}
+}

@@ -96,7 +96,7 @@ func (p *OrderSheet) missing(o handover.Served, stands string) string {
 	case handover.RingWithout:
 		return whom + o.TooLate().Said(p.said) + "; what stands in nucs gives them with " + plan.OfHundred(o.Next.Most) + " at most"
 	case handover.RingLater:
-		return whom + o.TooLate().Said(p.said) + ", of what stands in nucs, " + plan.OfHundred(o.Next.Chance)
+		return whom + o.TooLate().Said(p.said) + ", of what stands in nucs"
 	default:
 		return "Still to be expected in time: " + more + " by " + p.said(o.Next.Day) + ", " + plan.OfHundred(o.Next.Chance)
 	}

@@ -196,8 +196,13 @@ func (d *planDraw) answerSays(room float64) (says string, late bool) {
 	case d.s.Planning.Forwards:
 		return fmt.Sprintf("Grafted on %s %s are %s by %s, later than %s", d.shortDay(d.all.Batches[0].Day), plan.OfHundred(d.s.Present().Numbers().Get(practice.PlanInTime)), d.goal(), d.all.Nearest.ShortFrom(d.s.Today()), d.shortDay(d.all.By)), true
 	default:
-		rest := d.all.TooLate().Rest(func(day calendar.Day) string { return day.ShortFrom(d.s.Today()) })
-		return d.firstFitting(room, rest+", grafted on "+d.all.Batches[0].Day.ShortFrom(d.s.Today()), rest), true
+		said, late := func(day calendar.Day) string { return day.ShortFrom(d.s.Today()) }, d.all.TooLate()
+		rest := late.Rest(said)
+		all := []string{rest + ", grafted on " + said(d.all.Batches[0].Day), rest}
+		if late.Soonest.Day > late.By {
+			all = append(all, fmt.Sprintf("by %s; the soonest day is %s (%s)", said(late.By), said(late.Soonest.Day), plan.OfHundred(late.Soonest.Chance)))
+		}
+		return d.firstFitting(room, all...), true
 	}
 }
 
