@@ -8,7 +8,9 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/crew"
 	"lidmark/domain/line"
+	"lidmark/domain/plan"
 	"lidmark/domain/rules"
 )
 
@@ -31,7 +33,11 @@ func putOffCommand(a *app) *cobra.Command {
 		}
 		for _, r := range ruleNames() {
 			if r == args[0] {
-				return book.PutOff{Rule: r, Of: of, Until: until, Why: why}, nil
+				f := book.PutOff{Rule: r, Of: of, Until: until, Why: why}
+				if cost, ok := crew.PutOff(rules.Judge(d.viewThen()), until, f); ok {
+					d.line("  mind: %s", plan.Sentence(cost.Said(until, calendar.DayOf(d.now, d.zone))))
+				}
+				return f, nil
 			}
 		}
 		return nil, fmt.Errorf("no rule %q: there is %s", args[0], strings.Join(ruleNames(), ", "))

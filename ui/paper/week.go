@@ -169,6 +169,8 @@ func (d weekSheet) hours(plan rules.DayPlan) (over, said string) {
 		return "", strings.TrimSuffix(work, "; ")
 	case plan.Free == 0:
 		return "nobody is free", work
+	case plan.Minutes <= plan.Free && plan.Over() >= 0.5: // there is time, but past the last free hour
+		over = minutes(plan.Over()) + " too late"
 	case plan.Over() >= 0.5:
 		over = minutes(plan.Over()) + " too much"
 	}

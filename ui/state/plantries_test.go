@@ -40,10 +40,13 @@ func TestWhatIsKeptSaysWhatItIsFor(t *testing.T) {
 }
 
 // Where a graft so early that another follows if it fails is surer than the wish, it is offered,
-// and taken it offers no more.
+// and taken it offers no more; not where so early fewer nucs are free than the wish has.
 func TestASecondGraftIfTheFirstFailsIsOffered(t *testing.T) {
 	w := planner(t)
-	sheet := w.answer()
+	if sheet := w.answer(); sheet.Again.Chance > 0 {
+		t.Errorf("of %d nucs some come free later, and all are offered before: %+v", sheet.Nucs, sheet.Again)
+	}
+	sheet := w.typedInto(state.WishQueens, "22").typedInto(state.WishNucs, "40").answer()
 	if sheet.Again.Chance <= sheet.Chance || sheet.Again.Other <= sheet.Again.Day {
 		t.Fatalf("%+v beside %.2f", sheet.Again, sheet.Chance)
 	}

@@ -6,6 +6,8 @@ import (
 
 	"lidmark/domain/book"
 	"lidmark/domain/calendar"
+	"lidmark/domain/crew"
+	"lidmark/domain/plan"
 	"lidmark/domain/rules"
 )
 
@@ -85,7 +87,9 @@ func putOff(s State, a *Answers) []book.Fact {
 	if !until.IsZero() && until <= s.Today() {
 		a.Wrong("until", "%s has come: write a day ahead", until.Short())
 	}
-	return silenced(s, a, until, a.Text("why"))
+	all := silenced(s, a, until, a.Text("why"))
+	s.priced(a, all, until)
+	return all
 }
 
 func askNotNeeded(s State) []Ask {
@@ -135,6 +139,22 @@ func (s State) minded(a *Answers, f rules.Finding, until calendar.Day) {
 		if len(a.minds) < few {
 			a.Mind("%s: %s", r.DayOf(c.At).Short(), c.What)
 		}
+	}
+}
+
+// priced says what it is expected to cost in queens that all of it waits until a day.
+func (s State) priced(a *Answers, all []book.Fact, until calendar.Day) {
+	var what []book.PutOff
+	for _, f := range all {
+		if f, is := f.(book.PutOff); is {
+			what = append(what, f)
+		}
+	}
+	if until <= s.Today() || len(what) == 0 {
+		return
+	}
+	if cost, ok := crew.PutOff(s.Present().Judged(), until, what...); ok {
+		a.Mind("%s", plan.Sentence(cost.Said(until, s.Today())))
 	}
 }
 

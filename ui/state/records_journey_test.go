@@ -344,6 +344,9 @@ func TestPutOffAndNotNeeded(t *testing.T) {
 	if minds := w.FormSays().Minds; len(minds) == 0 || !strings.Contains(strings.Join(minds, "; "), "virgin of its own") {
 		t.Errorf("putting off a nuc without a queen says %q", minds)
 	}
+	if minds := strings.Join(w.FormSays().Minds, "; "); !strings.Contains(minds, "is expected to cost") || !strings.Contains(minds, " queens: ") {
+		t.Errorf("and of its price %q", minds)
+	}
 	w.run("close form").fill("not needed", "rule=no queen").kept()
 	for _, f := range w.Present().About(w.sub("C3")) {
 		if f.Rule == "no queen" && f.PutOff.IsZero() {

@@ -200,7 +200,8 @@ func (d *planDraw) answerSays(room float64) (says string, late bool) {
 		rest := late.Rest(said)
 		all := []string{rest + ", grafted on " + said(d.all.Batches[0].Day), rest}
 		if late.Soonest.Day > late.By {
-			all = append(all, fmt.Sprintf("by %s; the soonest day is %s (%s)", said(late.By), said(late.Soonest.Day), plan.OfHundred(late.Soonest.Chance)))
+			soonest := fmt.Sprintf("by %s; the soonest day is %s", said(late.By), said(late.Soonest.Day))
+			all = append(all, fmt.Sprintf("%s (%s)", soonest, plan.OfHundred(late.Soonest.Chance)), soonest) // how sure it is the figure of the queens shows
 		}
 		return d.firstFitting(room, all...), true
 	}

@@ -22,7 +22,8 @@ func saidIn(t testing.TB, s state.State) string {
 // Two batches that share few nucs say that one and another if it fails is surer, and how
 // sure; to one batch that is offered, and batches said one by one say nothing of it.
 func TestInsuranceIsToldOfTwoBatches(t *testing.T) {
-	two := inPlan(t, "two grafts")
+	few := wished(inPlan(t), state.WishQueens, "22", state.WishNucs, "40") // as many as are free for the first of two
+	two := wished(inPlan(t, "two grafts"), state.WishQueens, "22", state.WishNucs, "40")
 	for _, size := range [][3]float64{{1280, 800, 1}, {1280, 800, 1.5}, {1920, 1080, 1}, {1920, 1080, 1.5}, {800, 560, 1}} {
 		s := planning(two, state.Resized{Width: size[0], Height: size[1]})
 		s.Text = size[2]
@@ -38,9 +39,9 @@ func TestInsuranceIsToldOfTwoBatches(t *testing.T) {
 	if said := saidIn(t, wished(inPlan(t), state.WishLarvae, "80 + 60")); strings.Contains(said, "if it fails") {
 		t.Errorf("one by one: insurance is told:\n%s", said)
 	}
-	one, _ := inPlan(t).PlanSheet()
+	one, _ := few.PlanSheet()
 	offer := fmt.Sprintf("graft %s, again if it fails: %.0f", strings.SplitN(one.Again.Day.Short(), " ", 2)[1], 100*one.Again.Chance)
-	if said := saidIn(t, inPlan(t)); one.Again.Chance <= one.Chance || !strings.Contains(said, offer) || !strings.Contains(said, "keep beside") {
+	if said := saidIn(t, few); one.Again.Chance <= one.Chance || !strings.Contains(said, offer) || !strings.Contains(said, "keep beside") {
 		t.Errorf("one: %q is not offered, or takes the place of what keeps it beside:\n%s", offer, said)
 	}
 }

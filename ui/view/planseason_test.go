@@ -169,3 +169,30 @@ func TestNothingFollowsAGraftThatWasNotMade(t *testing.T) {
 		}
 	}
 }
+
+// Two orders of one day are told together on the flag of that day: how many, and what is owed of both;
+// each answers to the pointer.
+func TestOrdersOfOneDayAreToldTogether(t *testing.T) {
+	s := inSeason(t)
+	by := today + 60 // that of order 41, for ten
+	pen := s.Pen.IDs
+	taken := book.Entry{
+		ID: pen.Next(), At: calendar.Instantly(s.Now), Written: s.Now, Writer: "Ida",
+		Fact: book.OrderTaken{Order: booktest.Order("44"), Number: "44", Customer: "Farm", Queens: 30, Line: "Linnet", By: by},
+	}
+	season := s.Book.Season.With(taken)
+	s = planning(s, state.Opened{Book: &state.Book{Season: season, Name: "hill"}, IDs: book.NewIDs(s.Now, season, [32]byte{2})}, state.Ran{Command: "season"})
+	s = planning(s, state.Resized{Width: 1920, Height: 1080})
+	told, flags := false, 0
+	for _, w := range texts(t, window(s), s.Size()) {
+		told = told || w.Text.Text == "2 orders, 40"
+	}
+	for _, m := range walk(t, window(s), s.Size()) {
+		if r, ok := m.mark.(scene.Rect); ok && r.Ref.Kind == state.FlagRef {
+			flags++
+		}
+	}
+	if !told || flags != len(s.OpenOrders()) {
+		t.Errorf("told %v, %d of %d orders answer", told, flags, len(s.OpenOrders()))
+	}
+}

@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"slices"
 
 	"lidmark/domain/calendar"
 	"lidmark/domain/plan"
@@ -19,6 +20,11 @@ func (d seasonDraw) strip(a scene.Area) {
 		found := d.s.FoundDays()
 		free, all := r.X, d.s.OrderFlags()
 		for i, f := range all {
+			if i+1 < len(all) && all[i+1].Day == f.Day && !f.Moved() { // the last one of a day names them all
+				d.flagPost(f, a, scene.Ink)
+				d.flagHit(f, scene.Area{X: r.At(f.Day) - 9, Y: a.Y, W: 24, H: a.H})
+				continue
+			}
 			next := a.Right()
 			if i+1 < len(all) {
 				next = r.At(all[i+1].Day)
@@ -34,7 +40,7 @@ func (d seasonDraw) strip(a scene.Area) {
 					next = min(next, x-graftReach)
 				}
 			}
-			free = d.flag(f, a, free, next)
+			free = d.flag(f, a, free, next, ofDay(all[:i+1]))
 		}
 		for _, day := range found {
 			d.graftFound(day, a)
@@ -43,6 +49,27 @@ func (d seasonDraw) strip(a scene.Area) {
 	if r.X >= 100 {
 		d.fit(state.Edge, a.Y+22, "orders", ink2(13), r.X-6)
 	}
+}
+
+// ofDay are those of some flags that stand on the day of the last one and were not moved, it among them.
+func ofDay(all []state.OrderFlag) []state.OrderFlag {
+	last, from := all[len(all)-1], len(all)-1
+	for from > 0 && all[from-1].Day == last.Day && !all[from-1].Moved() {
+		from--
+	}
+	return all[from:]
+}
+
+// flagPost draws the post of an order with its flag.
+func (d seasonDraw) flagPost(f state.OrderFlag, a scene.Area, role scene.Role) {
+	x := d.l.Ribbon.At(f.Day)
+	d.add(scene.Line{From: at(x, a.Y+3), To: at(x, a.Bottom()-2), Stroke: stroke(role, 1.8)},
+		scene.Poly{Points: []scene.Point{at(x, a.Y+3), at(x+10, a.Y+8), at(x, a.Y+13)}, Fill: role})
+}
+
+// flagHit makes an order answer where it is drawn.
+func (d seasonDraw) flagHit(f state.OrderFlag, a scene.Area) {
+	d.hit(a, state.FlagOf(f.Order.Order), "drag it to another day; "+d.flagSays(f))
 }
 
 // flagBeside is how far beside its post a flag is named, dp.
@@ -68,11 +95,11 @@ func (d seasonDraw) graftFound(day calendar.Day, a scene.Area) {
 }
 
 // flag draws an order on its day, what it is called where there is room up to the
-// next one, and gives from where on there is room again.
-func (d seasonDraw) flag(f state.OrderFlag, a scene.Area, free, next float64) float64 {
-	r, ref := d.l.Ribbon, state.FlagOf(f.Order.Order)
+// next one, and gives from where on there is room again. It stands for all of its day.
+func (d seasonDraw) flag(f state.OrderFlag, a scene.Area, free, next float64, ofDay []state.OrderFlag) float64 {
+	r := d.l.Ribbon
 	x, role := r.At(f.Day), scene.Ink
-	if f.Needs {
+	if slices.ContainsFunc(ofDay, func(o state.OrderFlag) bool { return o.Needs }) {
 		role = scene.Act
 	}
 	if f.Moved() {
@@ -82,10 +109,9 @@ func (d seasonDraw) flag(f state.OrderFlag, a scene.Area, free, next float64) fl
 			role = scene.Act
 		}
 	}
-	d.add(scene.Line{From: at(x, a.Y+3), To: at(x, a.Bottom()-2), Stroke: stroke(role, 1.8)},
-		scene.Poly{Points: []scene.Point{at(x, a.Y+3), at(x+10, a.Y+8), at(x, a.Y+13)}, Fill: role})
+	d.flagPost(f, a, role)
 	g := ink(13).semi().as(role)
-	word, left := d.flagWord(f, x, free, next-4, g)
+	word, left := d.flagWord(f, ofDay, x, free, next-4, g)
 	hit, w := scene.Area{X: x - 9, Y: a.Y, W: 24, H: a.H}, d.width(word, g)
 	if left >= free || f.Moved() {
 		if d.s.Selection.Has(f.Order.Order.Subject()) || f.Moved() {
@@ -95,19 +121,25 @@ func (d seasonDraw) flag(f state.OrderFlag, a scene.Area, free, next float64) fl
 		hit = scene.Area{X: min(hit.X, left-4), Y: a.Y, W: max(left+w+4, x+12) - min(hit.X, left-4), H: a.H}
 		free = max(x+12, left+w+10)
 	}
-	d.hit(hit, ref, "drag it to another day; "+d.flagSays(f))
+	d.flagHit(f, hit)
 	return max(free, x+12)
 }
 
 // flagWord is what a flag at x is called and where that begins: whose it is, else its number, and how
-// many are owed, behind it up to a place, or before it down to another.
-func (d seasonDraw) flagWord(f state.OrderFlag, x, from, to float64, g font) (word string, left float64) {
+// many are owed, behind it up to a place, or before it down to another; of several of a day how many.
+func (d seasonDraw) flagWord(f state.OrderFlag, ofDay []state.OrderFlag, x, from, to float64, g font) (word string, left float64) {
 	words := []string{flagNumber(f)}
-	if f.Customer != "" {
-		words = append([]string{fmt.Sprintf("%s %d", f.Customer, f.Owed)}, words...)
-	}
-	if f.Moved() {
+	switch {
+	case f.Moved():
 		words = []string{d.flagSays(f)}
+	case len(ofDay) > 1:
+		owed := 0
+		for _, o := range ofDay {
+			owed += o.Owed
+		}
+		words = []string{fmt.Sprintf("%d orders, %d", len(ofDay), owed), fmt.Sprintf("+%d: %d", len(ofDay)-1, owed)}
+	case f.Customer != "":
+		words = append([]string{fmt.Sprintf("%s %d", f.Customer, f.Owed)}, words...)
 	}
 	for _, word = range words {
 		w := d.width(word, g)
