@@ -29,6 +29,10 @@ func (p *Planner) DronesOn(yard book.YardID, d calendar.Day) float64 {
 	return 0
 }
 
+// HardlyDrones tells whether fewer than half of its ripe drones are to be expected near a yard on a day, so
+// that it is out of their season. Half is common practice, no source.
+func (p *Planner) HardlyDrones(yard book.YardID, d calendar.Day) bool { return p.DronesOn(yard, d) < 0.5 }
+
 // droneless says that the queens of a graft have days fit to fly with fewer than half of the drones, and
 // by which number that is so; "" and 0 where they have none.
 func (p *Planner) droneless(yard book.YardID, graft calendar.Day) (says string, by practice.Key) {
@@ -36,7 +40,7 @@ func (p *Planner) droneless(yard book.YardID, graft calendar.Day) (says string, 
 	for d, to := p.mating(graft); d <= to; d++ {
 		longest, ok := y.Longest(d)
 		switch {
-		case p.DronesOn(yard, d) >= 0.5 || y.Hours(d) < hardlyFit:
+		case !p.HardlyDrones(yard, d) || y.Hours(d) < hardlyFit:
 		case ok && d > longest:
 			return "drones are taken to be thrown out from " + p.said(longest+p.days(practice.DronesUntil)) + " on, if yours stay longer change the number", practice.DronesUntil
 		default:

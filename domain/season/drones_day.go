@@ -71,7 +71,7 @@ func (d DroneDay) Enough() bool { return d.Colonies >= d.Wanted && d.Drones == A
 type Drones uint8
 
 // The drones: of no comb, of one that is too young, ripe but too old, and ripe; and of any comb on a day on
-// which colonies are taken to have hardly any, see [plan.Planner.DronesOn].
+// which colonies are taken to have hardly any, see [plan.Planner.HardlyDrones].
 const (
 	NoDroneComb Drones = iota
 	NotRipe
@@ -84,10 +84,6 @@ const (
 func (d Drones) String() string {
 	return [...]string{"no drone comb", "not ripe yet", "past their best", "at their best", "out of season"}[d]
 }
-
-// hardlyAny is the share of its drones under which a yard is said to have none of the season. Common practice,
-// no source: a wish says the same of fewer than half.
-const hardlyAny = 0.5
 
 // days are the days from the view's on which virgins of some batches fly to the drones of the
 // circle.
@@ -106,7 +102,7 @@ func (c circle) days(p *plan.Planner, all []*load) (days []DroneDay) {
 			continue
 		}
 		drones := c.drones(p, d, all)
-		if p.DronesOn(c.of[0], d) < hardlyAny {
+		if p.HardlyDrones(c.of[0], d) {
 			drones = OutOfSeason
 		}
 		days = append(days, DroneDay{d, n, c.colonies, plan.DroneColoniesFor(n, p.View().Numbers()), drones})
