@@ -7,8 +7,9 @@ import (
 )
 
 // aboutAnything makes a command that writes a like fact about each of the things
-// that its arguments name; the last ones, so many, say what.
-func (a *app) aboutAnything(c *cobra.Command, say int, fact func(*desk, book.Subject, []string) (book.Fact, error)) *cobra.Command {
+// that its arguments name; the last ones, so many, say what. What is to be said of all facts before they
+// are written, minds say.
+func (a *app) aboutAnything(c *cobra.Command, say int, fact func(*desk, book.Subject, []string) (book.Fact, error), minds ...func(*desk, []book.Fact)) *cobra.Command {
 	c = a.writing(c, func(d *desk, _ *cobra.Command, args []string) error {
 		f, err := d.finder(d.viewThen())
 		if err != nil {
@@ -26,6 +27,9 @@ func (a *app) aboutAnything(c *cobra.Command, say int, fact func(*desk, book.Sub
 				return err
 			}
 			facts = append(facts, made)
+		}
+		for _, mind := range minds {
+			mind(d, facts)
 		}
 		return d.write(facts...)
 	})

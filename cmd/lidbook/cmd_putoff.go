@@ -33,17 +33,30 @@ func putOffCommand(a *app) *cobra.Command {
 		}
 		for _, r := range ruleNames() {
 			if r == args[0] {
-				f := book.PutOff{Rule: r, Of: of, Until: until, Why: why}
-				if cost, ok := crew.PutOff(rules.Judge(d.viewThen()), until, f); ok {
-					d.line("  mind: %s", plan.Sentence(cost.Said(until, calendar.DayOf(d.now, d.zone))))
-				}
-				return f, nil
+				return book.PutOff{Rule: r, Of: of, Until: until, Why: why}, nil
 			}
 		}
 		return nil, fmt.Errorf("no rule %q: there is %s", args[0], strings.Join(ruleNames(), ", "))
-	})
+	}, (*desk).mindsWaiting)
 	c.Flags().StringVar(&why, "why", "", "the `REASON`")
 	return c
+}
+
+// mindsWaiting says what it is expected to cost that all of it is put off.
+func (d *desk) mindsWaiting(facts []book.Fact) {
+	var all []book.PutOff
+	for _, f := range facts {
+		if f, is := f.(book.PutOff); is {
+			all = append(all, f)
+		}
+	}
+	if len(all) == 0 {
+		return
+	}
+	until := all[0].Until // one day is said for all
+	if cost, ok := crew.PutOff(rules.Judge(d.viewThen()), until, all...); ok {
+		d.line("  mind: %s", plan.Sentence(cost.Said(until, calendar.DayOf(d.now, d.zone))))
+	}
 }
 
 func ruleNames() []string {

@@ -147,8 +147,8 @@ func (p *pricer) act(t rules.Task, s book.Subject) Price {
 		price.Queens = max(price.Queens, leastGraft)
 		return price
 	case rules.ActMakeReady:
-		if t.Findings[0].Step == plan.FeedStarter {
-			return p.fed(t)
+		if step := t.Findings[0].Step; step == plan.FeedStarter || step == plan.DroneComb {
+			return p.beside(t)
 		}
 		return p.planned(t, s)
 	case rules.ActMakeUp:

@@ -43,13 +43,17 @@ func (p *pricer) planned(t rules.Task, s book.Subject) Price {
 	return Price{max(0, queens), fmt.Sprintf("%s by %s: %s done today, %s then", plan.QueensSaid(b.Queens), b.By.Short(), plan.OfHundred(now.AtLeast(b.Queens)), plan.OfHundred(later.AtLeast(b.Queens)))}
 }
 
-// fed is what starters cost that are fed later than they should be: they are grafted into all the
-// same, and how many cells fewer they take nobody has counted.
-func (p *pricer) fed(t rules.Task) Price {
-	if !t.By.Before(p.next) {
+// beside is what a step costs beside which the graft goes on when it is later than it should be: starters
+// are grafted into all the same, and virgins fly all the same. What that costs nobody has counted.
+func (p *pricer) beside(t rules.Task) Price {
+	switch {
+	case !t.By.Before(p.next):
 		return Price{}
+	case t.Findings[0].Step == plan.DroneComb:
+		return Price{Why: "its drones are ripe as much later, nobody knows what that costs; the graft need not wait"}
+	default:
+		return Price{Why: "the starters may take fewer cells, nobody knows how many; the graft need not wait"}
 	}
-	return Price{Why: "the starters may take fewer cells, nobody knows how many; the graft need not wait"}
 }
 
 // goesOn is what a step after the graft of a planned batch costs that waits: ripe cells are lost by

@@ -4,12 +4,14 @@ import (
 	"fmt"
 	"maps"
 	"slices"
+	"strings"
 	"testing"
 	"time"
 
 	"lidmark/domain/book"
 	"lidmark/domain/book/booktest"
 	"lidmark/domain/calendar"
+	"lidmark/domain/course"
 	"lidmark/domain/crew"
 	"lidmark/domain/plan"
 	"lidmark/domain/rules"
@@ -172,6 +174,28 @@ func TestALateFeedBarsNoGraft(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// Drone comb that is late is no graft that is late: on the last day for it, three weeks before the graft,
+// waiting costs nothing that is known.
+func TestLateDroneCombMovesNoGraft(t *testing.T) {
+	on := calendar.Date(2027, time.June, 7)
+	p := grafting(on).Write(book.ColonyDescribed{Colony: booktest.Colony("d"), Name: "D1", Yard: booktest.Yard("home"), Roles: []book.Role{book.DroneSource}})
+	v := p.View("2027-05-01 07:00")
+	b, _ := v.BatchPlan(booktest.Batch("b"))
+	last := plan.New(course.New(v)).LadderOf(b).Rung(plan.DroneComb).By
+	_, of := waiting(t, p, last.String()+" 07:00")
+	combs := 0
+	for _, w := range of(rules.ActMakeReady) {
+		if w.Task.Findings[0].Step == plan.DroneComb {
+			if combs++; w.Price.Queens > 0.01 || !strings.Contains(w.Price.Why, "the graft need not wait") {
+				t.Errorf("%+v", w.Price)
+			}
+		}
+	}
+	if combs != 1 {
+		t.Errorf("%d drone combs wait on %s, want one", combs, last.Short())
 	}
 }
 
