@@ -31,7 +31,9 @@ func (p *Planner) DronesOn(yard book.YardID, d calendar.Day) float64 {
 
 // HardlyDrones tells whether fewer than half of its ripe drones are to be expected near a yard on a day, so
 // that it is out of their season. Half is common practice, no source.
-func (p *Planner) HardlyDrones(yard book.YardID, d calendar.Day) bool { return p.DronesOn(yard, d) < 0.5 }
+func (p *Planner) HardlyDrones(yard book.YardID, d calendar.Day) bool {
+	return p.DronesOn(yard, d) < 0.5
+}
 
 // droneless says that the queens of a graft have days fit to fly with fewer than half of the drones, and
 // by which number that is so; "" and 0 where they have none.
